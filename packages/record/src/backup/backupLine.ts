@@ -1,0 +1,56 @@
+import { z } from 'zod';
+import { book } from '../entry/book.js';
+import { entryFrame } from '../entry/entry.js';
+import { identity } from '../person/identity.js';
+
+/** The newest backup format this program writes and reads. Older ones stay readable. */
+export const BACKUP_VERSION = 1;
+
+const instant = z.iso.datetime({ offset: true });
+
+/**
+ * One line of a backup: JSON, one object a line. A header first, then everything kept, then a trailer with
+ * the number of lines of each type and the SHA-256 of every byte before it. Identities that were erased are
+ * not in it, and restoring does not bring them back.
+ */
+export const backupLine = z.discriminatedUnion('line', [
+  z
+    .object({
+      line: z.literal('header'),
+      format: z.literal('evenfall-backup'),
+      version: z.number().int().min(1),
+      program: z.string(),
+      madeAt: instant,
+      site: z.object({ id: z.uuid(), name: z.string(), invented: z.boolean() }).strict(),
+    })
+    .strict(),
+  z.object({ line: z.literal('agent'), id: z.uuidv7(), name: z.string(), recordedAt: instant }).strict(),
+  z.object({ line: z.literal('person'), book, id: z.uuidv7(), recordedAt: instant }).strict(),
+  z
+    .object({
+      line: z.literal('identity'),
+      book,
+      person: z.uuidv7(),
+      version: z.number().int().min(1),
+      identity,
+      recordedAt: instant,
+    })
+    .strict(),
+  z
+    .object({
+      line: z.literal('protocol'),
+      version: z.string(),
+      content: z.record(z.string(), z.unknown()),
+      recordedAt: instant,
+    })
+    .strict(),
+  z.object({ line: z.literal('entry'), entry: entryFrame, recordedAt: instant }).strict(),
+  z
+    .object({
+      line: z.literal('trailer'),
+      lines: z.record(z.string(), z.number().int()),
+      sha256: z.string().regex(/^[0-9a-f]{64}$/),
+    })
+    .strict(),
+]);
+export type BackupLine = z.infer<typeof backupLine>;

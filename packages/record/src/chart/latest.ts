@@ -1,0 +1,41 @@
+import type { StoredEntry } from '../entry/entry.js';
+import { projectChart } from './projectChart.js';
+
+/** The newest standing value of a sign: what a list of people shows. */
+export type LatestValue = {
+  readonly entry: string;
+  /** Null for a value that has none (a void count, a single tap). */
+  readonly perMinute: number | null;
+  readonly byHand: boolean;
+  readonly measuredAt: string;
+  readonly contested: boolean;
+};
+
+/** What the list of people shows of one person, projected from the person's entries. */
+export type Latest = { readonly pulse: LatestValue | null; readonly breaths: LatestValue | null };
+
+/** The newest value of each sign that is not entered in error. */
+export function projectLatest(entries: readonly StoredEntry[]): Latest {
+  const latest: { pulse: LatestValue | null; breaths: LatestValue | null } = { pulse: null, breaths: null };
+  for (const round of projectChart(entries).rounds) {
+    for (const { current, standing } of [...round.values].reverse()) {
+      const entry = current.at(-1);
+      if (entry === undefined || (entry.kind !== 'count' && entry.kind !== 'taps')) continue;
+      const of = entry.kind === 'count' ? entry.content.evidence.count.of : entry.content.evidence.taps.of;
+      latest[of] ??= {
+        entry: entry.id,
+        perMinute: chartedPerMinute(entry),
+        byHand: entry.content.override !== null,
+        measuredAt: entry.measuredAt.at,
+        contested: standing === 'contested',
+      };
+    }
+  }
+  return latest;
+}
+
+/** The rate an entry stands for: set by hand if it was, else computed; null when there is none. */
+export function chartedPerMinute(entry: StoredEntry): number | null {
+  if (entry.kind !== 'count' && entry.kind !== 'taps') return null;
+  return entry.content.override?.perMinute ?? entry.content.value?.perMinute ?? null;
+}

@@ -1,0 +1,42 @@
+import type { z } from 'zod';
+import {
+  enteredInErrorContent,
+  identityCorrectedContent,
+  identityErasedContent,
+  personContent,
+  protocolChosenContent,
+} from './administrative.js';
+import { countContent } from './count.js';
+import { roundContent } from './round.js';
+import { tapsContent } from './taps.js';
+
+/**
+ * Every kind of entry and, for each schema number it ever had, how its content reads. A new shape gets the
+ * next number and keeps the old ones here for ever; `upgrade` turns an older content into the newest shape
+ * when it is read (what is stored never changes).
+ */
+export type Kind = {
+  readonly schemas: Readonly<Record<number, z.ZodType>>;
+  readonly newest: number;
+  readonly upgrade: (content: unknown, from: number) => unknown;
+};
+
+const first = (schema: z.ZodType): Kind => ({
+  schemas: { 1: schema },
+  newest: 1,
+  upgrade: (content) => content,
+});
+
+export const KINDS = {
+  person: first(personContent),
+  'identity-corrected': first(identityCorrectedContent),
+  'identity-erased': first(identityErasedContent),
+  count: first(countContent),
+  taps: first(tapsContent),
+  round: first(roundContent),
+  'entered-in-error': first(enteredInErrorContent),
+  'protocol-chosen': first(protocolChosenContent),
+} as const satisfies Record<string, Kind>;
+
+export type KindName = keyof typeof KINDS;
+export const KIND_NAMES = Object.keys(KINDS) as [KindName, ...KindName[]];

@@ -1,0 +1,27 @@
+import { z } from 'zod';
+
+export const countOf = z.enum(['pulse', 'breaths']);
+export const note = z.string().max(1000).nullable();
+
+export const flag = z
+  .object({ code: z.string().min(1).max(60), figures: z.record(z.string(), z.number()) })
+  .strict();
+
+/** What else was noticed while counting. Null is "not known", never "no". */
+export const circumstances = z
+  .object({
+    rhythmFelt: z.enum(['regular', 'irregular']).nullable(),
+    strength: z.enum(['weak', 'normal', 'strong']).nullable(),
+    firstOnPerson: z.boolean().nullable(),
+    ageMonths: z.number().int().min(0).nullable(),
+    site: z.string().max(40).nullable(),
+    heartRateDrug: z.boolean().nullable(),
+    previousPerMinute: z.number().nullable(),
+  })
+  .strict();
+
+/** A value set by hand over the computed one. It needs a reason and stays visible as an override. */
+export const override = z
+  .object({ perMinute: z.number().positive(), reason: z.string().min(1).max(500) })
+  .strict()
+  .nullable();

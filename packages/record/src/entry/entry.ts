@@ -1,0 +1,57 @@
+import { z } from 'zod';
+import type { CountContent } from '../content/count.js';
+import { KIND_NAMES, type KindName } from '../content/kinds.js';
+import type { RoundContent } from '../content/round.js';
+import type { TapsContent } from '../content/taps.js';
+import { amends } from './amendment.js';
+import { book } from './book.js';
+import { role } from './role.js';
+import { stamp } from './stamp.js';
+
+/**
+ * The frame every entry has, as a client sends it. An entry never changes once it is stored: its id is made
+ * by the client (UUIDv7), so that sending it twice stores it once. Ids are never read as times.
+ */
+export const entryFrame = z
+  .object({
+    id: z.uuidv7(),
+    book,
+    kind: z.enum(KIND_NAMES),
+    schema: z.number().int().min(1),
+    /** Whose entry; null only for entries about the place (a protocol chosen). */
+    person: z.uuidv7().nullable(),
+    /** The set of signs that it belongs to. */
+    round: z.uuidv7().nullable(),
+    agent: z.uuidv7(),
+    role,
+    device: z.uuidv7(),
+    /** Grows by one on each device: the order within a round, whatever the clocks say. */
+    sequence: z.number().int().min(0).max(Number.MAX_SAFE_INTEGER),
+    measuredAt: stamp,
+    amends: amends.nullable(),
+    content: z.record(z.string(), z.unknown()),
+  })
+  .strict();
+export type EntryFrame = z.infer<typeof entryFrame>;
+
+type Content = {
+  count: CountContent;
+  taps: TapsContent;
+  round: RoundContent;
+  person: { readonly identifiers: readonly string[] };
+  'identity-corrected': { readonly changed: readonly string[] };
+  'identity-erased': { readonly reason: string };
+  'entered-in-error': { readonly note: string | null };
+  'protocol-chosen': { readonly version: string | null };
+};
+
+/** An entry whose content has been read by the schema of its kind. */
+export type Entry = {
+  readonly [K in KindName]: Omit<EntryFrame, 'kind' | 'content'> & {
+    readonly kind: K;
+    readonly content: Content[K];
+  };
+}[KindName];
+
+/** An entry as kept: with the instant at which the server took it. */
+export type StoredEntry = Entry & { readonly recordedAt: string };

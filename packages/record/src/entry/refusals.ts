@@ -1,0 +1,84 @@
+import type { Refusal, RefusalCode } from '@evenfall/clinical';
+import { refusal } from '@evenfall/clinical';
+import type { z } from 'zod';
+
+/** Says a schema's complaints as refusals, each at its JSON Pointer, in order of place. */
+export function refusalsOf(error: z.ZodError, input: unknown, at = ''): Refusal[] {
+  return error.issues.flatMap((issue) => refusalsOfIssue(issue, input, at));
+}
+
+function refusalsOfIssue(issue: z.core.$ZodIssue, input: unknown, at: string): Refusal[] {
+  const got = valueAt(input, issue.path);
+  const field = at + pointer(issue.path);
+  switch (issue.code) {
+    case 'unrecognized_keys':
+      return issue.keys.map((key) =>
+        refusal(`${field}/${escaped(key)}`, 'unknown-field', 'known-field', key),
+      );
+    case 'invalid_type': {
+      if (got === undefined || got === null || got === '')
+        return [refusal(field, 'missing', issue.expected, got)];
+      const code: RefusalCode =
+        issue.expected === 'number' ? 'not-a-number' : issue.expected === 'int' ? 'not-whole' : 'contradicts';
+      return [refusal(field, code, issue.expected, got)];
+    }
+    case 'invalid_value':
+      return [
+        got === undefined || got === null
+          ? refusal(field, 'missing', 'choice', got, { choices: issue.values.map(String) })
+          : refusal(field, 'unknown-id', 'choice', got, { choices: issue.values.map(String) }),
+      ];
+    case 'too_small':
+      return [
+        refusal(field, 'out-of-range', `at-least-${issue.origin}`, got, {
+          figures: { minimum: Number(issue.minimum) },
+        }),
+      ];
+    case 'too_big':
+      return [
+        refusal(field, 'out-of-range', `at-most-${issue.origin}`, got, {
+          figures: { maximum: Number(issue.maximum) },
+        }),
+      ];
+    case 'invalid_format':
+      return [refusal(field, issue.format === 'datetime' ? 'not-a-time' : 'contradicts', issue.format, got)];
+    case 'invalid_union':
+      return [
+        refusal(
+          field,
+          got === undefined || got === null ? 'missing' : 'contradicts',
+          'one-of-the-shapes',
+          got,
+        ),
+      ];
+    case 'custom':
+      return [
+        refusal(
+          field,
+          got === undefined || got === null || got === '' ? 'missing' : 'contradicts',
+          issue.message,
+          got,
+        ),
+      ];
+    default:
+      return [refusal(field, 'contradicts', issue.code, got)];
+  }
+}
+
+function pointer(path: readonly PropertyKey[]): string {
+  return path.map((part) => `/${escaped(String(part))}`).join('');
+}
+
+/** RFC 6901: `~` and `/` inside a key. */
+function escaped(key: string): string {
+  return key.replaceAll('~', '~0').replaceAll('/', '~1');
+}
+
+function valueAt(input: unknown, path: readonly PropertyKey[]): unknown {
+  let value = input;
+  for (const part of path) {
+    if (value === null || typeof value !== 'object') return undefined;
+    value = (value as Record<PropertyKey, unknown>)[part];
+  }
+  return value;
+}

@@ -1,0 +1,5 @@
+import { z } from 'zod';
+
+/** Who acts. What they were in an act (observer, supervisor, ...) stands on the act. */
+export const agent = z.object({ id: z.uuidv7(), name: z.string().trim().min(1).max(200) }).strict();
+export type Agent = z.infer<typeof agent>;

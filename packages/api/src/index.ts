@@ -1,1 +1,6 @@
-export {};
+export type { Answer, Gives, Send, Takes } from './client.js';
+export { call } from './client.js';
+export { PATHS, type RouteName } from './paths.js';
+export { ROUTES, type Routes } from './routes.js';
+export type { About, PersonRecord, PersonRow, Problem, ProblemDetails, TakenEntries } from './shapes.js';
+export * as shapes from './shapes.js';

@@ -1,1 +1,5 @@
-export {};
+export type { Catalogue, FiguresAt, PlainKey, SentenceKey, TitleOf } from './catalogue.js';
+export type { Place, Problem } from './problem.js';
+export type { Forms, Say } from './say.js';
+export type { Words } from './words.js';
+export { wordsFor, wordsIn } from './words.js';

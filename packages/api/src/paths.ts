@@ -1,0 +1,20 @@
+/**
+ * Every route's method and path: the one place that says where things are. The schemas in `routes.ts` and the
+ * client both build on it, so the client needs no schema in the browser.
+ */
+export const PATHS = {
+  about: { method: 'get', path: '/api/about' },
+  listAgents: { method: 'get', path: '/api/agents' },
+  addAgent: { method: 'post', path: '/api/agents' },
+  listPersons: { method: 'get', path: '/api/books/{book}/persons' },
+  addPerson: { method: 'post', path: '/api/books/{book}/persons' },
+  readPerson: { method: 'get', path: '/api/books/{book}/persons/{person}' },
+  correctIdentity: { method: 'put', path: '/api/books/{book}/persons/{person}/identity' },
+  eraseIdentity: { method: 'delete', path: '/api/books/{book}/persons/{person}/identity' },
+  addEntries: { method: 'post', path: '/api/entries' },
+  listProtocols: { method: 'get', path: '/api/protocols' },
+  addProtocol: { method: 'post', path: '/api/protocols' },
+  exportPerson: { method: 'get', path: '/api/books/{book}/persons/{person}/export' },
+} as const satisfies Record<string, { method: 'get' | 'post' | 'put' | 'delete'; path: string }>;
+
+export type RouteName = keyof typeof PATHS;

@@ -1,0 +1,86 @@
+import { agent, book, entryFrame, identity } from '@evenfall/record';
+import { z } from 'zod';
+
+/** A problem as every answer carries it. Source: docs/conventions.md section 2. */
+export const problem = z.object({
+  file: z.string().nullable(),
+  line: z.number().int().nullable(),
+  column: z.number().int().nullable(),
+  field: z.string().nullable(),
+  code: z.string(),
+  expected: z.string().nullable(),
+  got: z.string().nullable(),
+  message: z.string(),
+});
+
+/** RFC 9457 problem details with the same `problems` as everywhere else. */
+export const problemDetails = z.object({
+  type: z.string(),
+  title: z.string(),
+  status: z.number().int(),
+  detail: z.string().nullable(),
+  problems: z.array(problem),
+});
+export type Problem = z.infer<typeof problem>;
+export type ProblemDetails = z.infer<typeof problemDetails>;
+
+/** What this server is: its program, its site, and whether the people in it are invented. */
+export const about = z.object({
+  program: z.string(),
+  site: z.object({ id: z.uuid(), name: z.string(), invented: z.boolean() }),
+  now: z.iso.datetime(),
+  /** The protocol in force, null for none chosen. */
+  protocolVersion: z.string().nullable(),
+});
+export type About = z.infer<typeof about>;
+
+/** An entry as kept. `content` is read with `readEntry` of the record package. */
+export const storedEntry = entryFrame.extend({ recordedAt: z.iso.datetime() });
+
+const latestValue = z
+  .object({
+    entry: z.uuidv7(),
+    perMinute: z.number().nullable(),
+    byHand: z.boolean(),
+    measuredAt: z.string(),
+    contested: z.boolean(),
+  })
+  .nullable();
+
+/** A row of the list of people. `identity` is null once it was erased. */
+export const personRow = z.object({
+  id: z.uuidv7(),
+  identity: identity.nullable(),
+  latest: z.object({ pulse: latestValue, breaths: latestValue }),
+});
+export type PersonRow = z.infer<typeof personRow>;
+
+/** Everything of one person: who, and every entry. The chart is projected from the entries. */
+export const personRecord = z.object({
+  id: z.uuidv7(),
+  book,
+  identity: identity.nullable(),
+  entries: z.array(storedEntry),
+  agents: z.array(agent),
+});
+export type PersonRecord = z.infer<typeof personRecord>;
+
+/** A person who is new: who they are, and the entry that says so. */
+export const newPerson = z.object({ identity, entry: entryFrame });
+/** An identity put right, and the entry that says which parts changed. */
+export const correctedIdentity = z.object({ identity, entry: entryFrame });
+/** The entry that says an identity was erased, by whom and why. */
+export const erasedIdentity = z.object({ entry: entryFrame });
+
+/** Entries taken together: all or none. */
+export const newEntries = z.object({ entries: z.array(entryFrame).min(1).max(200) });
+export const takenEntries = z.object({
+  entries: z.array(z.object({ id: z.uuidv7(), recordedAt: z.iso.datetime(), already: z.boolean() })),
+});
+export type TakenEntries = z.infer<typeof takenEntries>;
+
+export const protocolRow = z.object({
+  version: z.string(),
+  content: z.record(z.string(), z.unknown()),
+  recordedAt: z.iso.datetime(),
+});

@@ -1,0 +1,101 @@
+import type { Flag } from '../contract/flag.js';
+import type { Circumstances } from './circumstances.js';
+import type { Count } from './count.js';
+import type { CountRules } from './rules.js';
+
+/** Which window to count next (seconds), or null if the count stands, and every reason for it. */
+export type NextWindow = { readonly nextWindowSeconds: number | null; readonly why: readonly Flag[] };
+
+type Reason = { readonly seconds: number; readonly flag: Flag };
+
+/**
+ * Whether the count needs a longer one after it. A count of a full minute stands. Where nothing at all was
+ * counted no window is asked for (why `none-counted`): the person comes first, the watch later.
+ *
+ * Codes of `why`: `none-counted`, `fast-for-window`, `slow-on-short-count`, `fast-on-short-count`,
+ * `breaths-full-minute`, `irregular`, `weak`, `first-set`, `young`, `apical`, `heart-rate-drug`, `disagrees`.
+ * Source: bedside handbook 1.5 and 2.1; each number and its sureness in the protocol's `count` section.
+ */
+export function nextWindow(count: Count, circumstances: Circumstances, rules: CountRules): NextWindow {
+  const { n, windowSeconds } = count;
+  if (n === 0)
+    return { nextWindowSeconds: null, why: [{ code: 'none-counted', figures: { windowSeconds } }] };
+  const reasons = [
+    ...(count.of === 'pulse'
+      ? pulseReasons(count, circumstances, rules)
+      : breathsReasons(count, circumstances, rules)),
+    ...sharedReasons(count, circumstances, rules),
+  ].filter(({ seconds }) => windowSeconds < seconds);
+  if (reasons.length === 0) return { nextWindowSeconds: null, why: [] };
+  return {
+    nextWindowSeconds: Math.max(...reasons.map(({ seconds }) => seconds)),
+    why: reasons.map(({ flag }) => flag),
+  };
+}
+
+function pulseReasons(count: Count, circumstances: Circumstances, rules: CountRules): Reason[] {
+  const { windowSeconds } = count;
+  const perMinute = (60 * count.n) / windowSeconds;
+  const { fastPerMinute, slowPerMinute } = rules;
+  const reasons: Reason[] = [];
+  if (perMinute > fastPerMinute && windowSeconds <= rules.barredWhenFastSeconds) {
+    const figures = { perMinute, fastPerMinute, windowSeconds };
+    reasons.push({ seconds: longerThanBarred(rules), flag: { code: 'fast-for-window', figures } });
+  }
+  if (rules.fullMinuteWhenSlowOrFast && perMinute > fastPerMinute) {
+    reasons.push(fullMinute(rules, 'fast-on-short-count', { perMinute, fastPerMinute, windowSeconds }));
+  }
+  if (rules.fullMinuteWhenSlowOrFast && perMinute < slowPerMinute) {
+    reasons.push(fullMinute(rules, 'slow-on-short-count', { perMinute, slowPerMinute, windowSeconds }));
+  }
+  if (rules.fullMinuteWhenIrregular && circumstances.rhythmFelt === 'irregular') {
+    reasons.push(fullMinute(rules, 'irregular'));
+  }
+  if (rules.fullMinuteWhenWeak && circumstances.strength === 'weak') reasons.push(fullMinute(rules, 'weak'));
+  if (rules.fullMinuteWhenApical && circumstances.site === 'apical')
+    reasons.push(fullMinute(rules, 'apical'));
+  if (rules.fullMinuteWhenHeartRateDrug && circumstances.heartRateDrug === true) {
+    reasons.push(fullMinute(rules, 'heart-rate-drug'));
+  }
+  return reasons;
+}
+
+/** Breaths: a full minute, unless they are regular and the local protocol allows a shorter window. */
+function breathsReasons(count: Count, { rhythmFelt }: Circumstances, rules: CountRules): Reason[] {
+  const longEnough = count.windowSeconds >= rules.breathsShortWindowSeconds;
+  if (rules.breathsShortAllowed && longEnough && rhythmFelt === 'regular') return [];
+  return [fullMinute(rules, 'breaths-full-minute', { windowSeconds: count.windowSeconds })];
+}
+
+function sharedReasons(count: Count, circumstances: Circumstances, rules: CountRules): Reason[] {
+  const { ageMonths, previousPerMinute } = circumstances;
+  const { youngUnderMonths, disagreementPerMinute } = rules;
+  const perMinute = (60 * count.n) / count.windowSeconds;
+  const reasons: Reason[] = [];
+  if (rules.fullMinuteWhenFirstOnPerson && circumstances.firstOnPerson === true) {
+    reasons.push(fullMinute(rules, 'first-set'));
+  }
+  if (rules.fullMinuteWhenYoung && ageMonths !== null && ageMonths < youngUnderMonths) {
+    reasons.push(fullMinute(rules, 'young', { ageMonths, youngUnderMonths }));
+  }
+  if (rules.fullMinuteWhenDisagreeing && previousPerMinute !== null) {
+    const differencePerMinute = Math.abs(perMinute - previousPerMinute);
+    const figures = { perMinute, previousPerMinute, differencePerMinute, disagreementPerMinute };
+    if (differencePerMinute > disagreementPerMinute) reasons.push(fullMinute(rules, 'disagrees', figures));
+  }
+  return reasons;
+}
+
+function fullMinute({ fullWindowSeconds }: CountRules, code: string, figures: Flag['figures'] = {}): Reason {
+  return { seconds: fullWindowSeconds, flag: { code, figures: { ...figures, fullWindowSeconds } } };
+}
+
+/** The shortest window offered that is longer than the barred one. */
+function longerThanBarred({
+  pulseWindowsSeconds,
+  barredWhenFastSeconds,
+  fullWindowSeconds,
+}: CountRules): number {
+  const longer = pulseWindowsSeconds.filter((seconds) => seconds > barredWhenFastSeconds);
+  return longer.length === 0 ? fullWindowSeconds : Math.min(...longer);
+}

@@ -1,0 +1,40 @@
+import type { english } from './english/index.js';
+import type { Say } from './say.js';
+
+/** Keeps the keys and the figures of the first language and lets the words differ. */
+type Reworded<Text> = Text extends string
+  ? string
+  : Text extends (...parts: infer Parts) => string
+    ? (...parts: Parts) => string
+    : { readonly [Key in keyof Text]: Reworded<Text[Key]> };
+
+/**
+ * Everything one language must say. English defines the keys; a second language is `const spanish: Catalogue`
+ * and does not compile until it says all of it, with the same figures.
+ */
+export type Catalogue = Reworded<typeof english>;
+
+type Sections = Catalogue['sections'];
+
+/** Names one text: its section and its key, such as `count.start`. */
+export type SentenceKey = {
+  [Section in keyof Sections & string]: `${Section}.${keyof Sections[Section] & string}`;
+}[keyof Sections & string];
+
+type TextAt<Key extends SentenceKey> = Key extends `${infer Section}.${infer Name}`
+  ? Section extends keyof Sections
+    ? Name extends keyof Sections[Section]
+      ? Sections[Section][Name]
+      : never
+    : never
+  : never;
+
+/** The figures a text needs: none, or one object of numbers with units in the keys. */
+export type FiguresAt<Key extends SentenceKey> =
+  TextAt<Key> extends (figures: infer Figures, say: Say) => string ? [figures: Figures] : [];
+
+/** The keys whose text needs no figures, as in a table of options. */
+export type PlainKey = { [Key in SentenceKey]: TextAt<Key> extends string ? Key : never }[SentenceKey];
+
+/** The choices and presets that have a title, and the ids within each. */
+export type TitleOf = keyof Catalogue['titles'];

@@ -1,0 +1,65 @@
+import type { Say } from '../say.js';
+
+const BEATS = { one: 'beat', other: 'beats' };
+const BREATHS = { one: 'breath', other: 'breaths' };
+const TAPS = { one: 'tap', other: 'taps' };
+
+/** What each command is for: one line, shown by `evenfall --help`. */
+export const commands = {
+  count: 'Turn beats or breaths counted in a window into a rate and the range it allows',
+  taps: 'Turn a file of tap times into a rate, its range and a word for the rhythm',
+  help: 'Show what a command is for and what it takes',
+} as const;
+
+/** What each option means: one line, shown by `--help`. */
+export const options = {
+  n: 'beats or breaths counted',
+  window: 'length of the window, over 0 and at most 300 s',
+  clock: 'whether the clock started on a beat or at any moment (any if absent)',
+  first: 'what the first beat was called (1 if absent)',
+  of: 'what was counted (pulse if absent)',
+  rhythm: 'how the rhythm felt',
+  strength: 'how strong the pulse felt',
+  firstSet: 'this is the first set of observations on the person',
+  ageMonths: 'age of the person in months',
+  previous: 'the rate charted before, or a device’s rate',
+  site: 'where it was counted',
+  heartRateDrug: 'a drug acting on heart rate has just been given or is due',
+  preset: 'the published or local rules to use',
+  noRepair: 'leave missed and doubled taps as they are',
+  json: 'answer with one JSON object on one line',
+  list: 'list what there is to choose from',
+  help: 'show this text',
+  version: 'show the version',
+} as const;
+
+/** Headings and lines of the answers a person reads in a terminal. */
+export const commandLine = {
+  usage: 'Usage',
+  commandsHeading: 'Commands',
+  optionsHeading: 'Options',
+  moreHelp: 'evenfall help COMMAND shows what a command takes.',
+  source: 'source',
+  next: 'Next',
+  noRate: 'no rate',
+  fault: 'Evenfall failed; this is a fault of the program or the machine, not of what you typed.',
+  between: (f: { low: number; high: number }, say: Say) => `between ${say.number(f.low)} and ${say.number(f.high)}`,
+  fromUnder: (f: { low: number; high: number }, say: Say) =>
+    `from ${say.number(f.low)} to under ${say.number(f.high)}`,
+  overUpTo: (f: { low: number; high: number }, say: Say) =>
+    `over ${say.number(f.low)}, up to ${say.number(f.high)}`,
+  fromTo: (f: { low: number; high: number }, say: Say) => `from ${say.number(f.low)} to ${say.number(f.high)}`,
+  likely: (f: { low: number; high: number }, say: Say) =>
+    `likely ${say.number(f.low, 1)} to ${say.number(f.high, 1)}`,
+  beatsIn: (f: { n: number; seconds: number }, say: Say) =>
+    `from ${say.counted(f.n, BEATS)} in ${say.short(f.seconds)} s`,
+  breathsIn: (f: { n: number; seconds: number }, say: Say) =>
+    `from ${say.counted(f.n, BREATHS)} in ${say.short(f.seconds)} s`,
+  fromTaps: (f: { taps: number }, say: Say) => `from ${say.counted(f.taps, TAPS)}`,
+  step: (f: { perMinute: number }, say: Say) => `one more or less would change it by ${say.short(f.perMinute)}`,
+  countFor: (f: { seconds: number }, say: Say) => `count ${say.short(f.seconds)} s`,
+  missedAfter: (f: { index: number; added: number }, say: Say) =>
+    `after tap ${say.number(f.index)}: ${say.counted(f.added, TAPS)} missed, put back`,
+  doubledAt: (f: { index: number }, say: Say) => `tap ${say.number(f.index)}: doubled, taken out`,
+  milliseconds: (f: { ms: number }, say: Say) => `${say.number(f.ms)} ms`,
+} as const;

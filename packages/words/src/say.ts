@@ -1,0 +1,57 @@
+import { shown } from './shown.js';
+
+/** The forms of a counted noun by plural category (Unicode CLDR); `other` is always needed. */
+export type Forms = { readonly other: string } & Readonly<Partial<Record<Intl.LDMLPluralRule, string>>>;
+
+/** How one locale writes numbers, counted things and lists. A sentence gets one and never formats by itself. */
+export type Say = {
+  readonly locale: string;
+  /** A number rounded half away from zero and written with exactly that many decimals. */
+  readonly number: (value: number, decimals?: number) => string;
+  /** A number with as few decimals as it needs, at most that many: 15, 7.5. */
+  readonly short: (value: number, mostDecimals?: number) => string;
+  /** A share from 0 to 1 as whole percent: 0.081 is "8 %". */
+  readonly percent: (share: number) => string;
+  /** The form of a noun for a number, without the number. */
+  readonly form: (value: number, forms: Forms) => string;
+  /** A number and its noun: "1 beat", "2 beats". */
+  readonly counted: (value: number, forms: Forms) => string;
+  /** Words joined as the locale joins them: "a, b or c". */
+  readonly anyOf: (items: readonly string[]) => string;
+  readonly allOf: (items: readonly string[]) => string;
+};
+
+/**
+ * The number, plural and list rules of a locale, by Intl.
+ *
+ * @param locale a BCP 47 tag, such as `en-GB`
+ */
+export function sayIn(locale: string): Say {
+  const plurals = new Intl.PluralRules(locale);
+  const any = new Intl.ListFormat(locale, { type: 'disjunction' });
+  const all = new Intl.ListFormat(locale, { type: 'conjunction' });
+
+  const number = (value: number, decimals = 0): string => written(locale, value, decimals, decimals);
+  const short = (value: number, mostDecimals = 1): string => written(locale, value, 0, mostDecimals);
+  const form = (value: number, forms: Forms): string => forms[plurals.select(value)] ?? forms.other;
+
+  return {
+    locale,
+    number,
+    short,
+    percent: (share) => `${number(share * 100)} %`,
+    form,
+    counted: (value, forms) => `${short(value)} ${form(value, forms)}`,
+    anyOf: (items) => any.format(items),
+    allOf: (items) => all.format(items),
+  };
+}
+
+/** Rounded by the one rounding function, then only written by Intl, which must not round again. */
+function written(locale: string, value: number, fewest: number, most: number): string {
+  return new Intl.NumberFormat(locale, {
+    minimumFractionDigits: fewest,
+    maximumFractionDigits: most,
+    useGrouping: Math.abs(value) >= 10_000,
+  }).format(shown(value, most));
+}

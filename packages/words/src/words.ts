@@ -1,0 +1,80 @@
+import type { Flag, Refusal } from '@evenfall/clinical';
+import type { Catalogue, FiguresAt, SentenceKey, TitleOf } from './catalogue.js';
+import { english } from './english/index.js';
+import { figuresOf } from './figures.js';
+import { type Place, type Problem, placed } from './problem.js';
+import { type Say, sayIn } from './say.js';
+
+/** The catalogue in one locale: codes and figures in, sentences out. */
+export type Words = {
+  readonly say: Say;
+  /** One sentence for a flag or a reason: what it means and what to do. */
+  readonly detail: (flag: Flag) => string;
+  /** A flag or reason as every answer carries it. Source: docs/conventions.md section 3. */
+  readonly flagged: (flag: Flag) => Flag & { readonly detail: string };
+  /** A text of a screen, of the command line or a caution, by key. */
+  readonly sentence: <Key extends SentenceKey>(key: Key, ...figures: FiguresAt<Key>) => string;
+  /** What a choice or a preset is called; its id if it has no title (a clinic's own preset). */
+  readonly title: (of: TitleOf, id: string) => string;
+  /** A refused input with its rule and its message in words. */
+  readonly problem: (refusal: Refusal, place?: Place) => Problem;
+};
+
+const languages: Readonly<Record<string, Catalogue>> = { en: english };
+
+/**
+ * The words for a locale. A language that has no catalogue yet is answered in English, and then numbers are
+ * written as English writes them too, so that one sentence never mixes two languages.
+ *
+ * @param locale a BCP 47 tag, such as `en-GB`
+ */
+export function wordsFor(locale: string): Words {
+  const own = languages[new Intl.Locale(locale).language];
+  return wordsIn(own ?? english, own === undefined ? 'en' : locale);
+}
+
+/** The words of a given catalogue; for a language under construction. */
+export function wordsIn(catalogue: Catalogue, locale: string): Words {
+  const say = sayIn(locale);
+  const detail = (flag: Flag): string => {
+    const sentence = (catalogue.details as Details)[flag.code];
+    if (sentence === undefined) throw new Error(`No sentence for the code ${flag.code}`);
+    return sentence(figuresOf(flag.code, flag.figures), say);
+  };
+  return {
+    say,
+    detail,
+    flagged: (flag) => ({ code: flag.code, detail: detail(flag), figures: flag.figures }),
+    sentence: (key, ...figures) => text(catalogue, key, figures[0], say),
+    title: (of, id) => (catalogue.titles[of] as Readonly<Record<string, string>>)[id] ?? id,
+    problem: (refusal, place = {}) => problem(catalogue, say, refusal, place),
+  };
+}
+
+type Details = Readonly<Record<string, (figures: ReturnType<typeof figuresOf>, say: Say) => string>>;
+
+function text(catalogue: Catalogue, key: SentenceKey, figures: unknown, say: Say): string {
+  const [section, name] = key.split('.') as [string, string];
+  const sections = catalogue.sections as Readonly<Record<string, Readonly<Record<string, Text>>>>;
+  const found = sections[section]?.[name];
+  if (found === undefined) throw new Error(`No text for ${key}`);
+  return typeof found === 'string' ? found : found(figures, say);
+}
+
+type Text = string | ((figures: unknown, say: Say) => string);
+
+function problem(catalogue: Catalogue, say: Say, refusal: Refusal, place: Place): Problem {
+  const where = placed(refusal, place);
+  const rules = catalogue.expected as Readonly<Record<string, Expected>>;
+  const rule = rules[refusal.expected] ?? catalogue.expectedByCode[refusal.code];
+  const expected = rule(figuresOf(refusal.expected, refusal.figures), say, refusal.choices);
+  const { theInput, nothing } = catalogue.problemWords;
+  const message = catalogue.messages[refusal.code]({
+    field: where.field ?? theInput,
+    expected,
+    got: refusal.got === null ? nothing : `“${refusal.got}”`,
+  });
+  return { ...where, expected, got: refusal.got, message };
+}
+
+type Expected = (figures: ReturnType<typeof figuresOf>, say: Say, choices: readonly string[]) => string;

@@ -13,7 +13,8 @@ export function roundedText(value: number, decimals: number): string {
   if (!Number.isInteger(decimals) || decimals < 0) throw new Error(`Cannot round to ${decimals} decimals`);
   const { digits, pointAt } = plainDigits(Math.abs(value));
   const kept = pointAt + decimals;
-  const rounded = kept < 0 ? '0' : increasedIf(digits.charAt(kept) >= '5', digits.slice(0, kept));
+  const rounded =
+    kept < 0 ? '0' : increasedIf(digits.charAt(kept) >= '5', digits.slice(0, kept).padEnd(kept, '0'));
   const padded = rounded.padStart(decimals + 1, '0');
   const whole = padded.slice(0, padded.length - decimals).replace(/^0+(?=\d)/, '');
   const text = decimals === 0 ? whole : `${whole}.${padded.slice(padded.length - decimals)}`;
@@ -30,8 +31,7 @@ function plainDigits(value: number): { digits: string; pointAt: number } {
   const [mantissa = '0', exponent = '0'] = String(value).split('e');
   const [whole = '0', fraction = ''] = mantissa.split('.');
   const pointAt = whole.length + Number(exponent);
-  const digits = whole + fraction;
-  return pointAt > digits.length ? { digits: digits.padEnd(pointAt, '0'), pointAt } : { digits, pointAt };
+  return { digits: whole + fraction, pointAt };
 }
 
 /** A decimal numeral, or the next one; an empty numeral is zero. */

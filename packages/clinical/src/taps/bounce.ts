@@ -1,0 +1,21 @@
+import { TAP_FIGURES } from './figures.js';
+
+const BOUNCE_SECONDS = TAP_FIGURES.touchBounceMs.value / 1000;
+
+/**
+ * Whether a tap on a touch screen is the last kept one again: sooner than 150 ms after it, since nobody has 400
+ * beats a minute. This holds in any rhythm, so it needs no steady one around it. Compared at a nanosecond.
+ */
+function isBounce(lastKeptSeconds: number, seconds: number): boolean {
+  return Math.round((seconds - lastKeptSeconds) * 1e9) / 1e9 < BOUNCE_SECONDS;
+}
+
+/** Which taps of a touch screen are left without its bounces, by place from 0; the first of each burst is kept. */
+export function placesWithoutBounces(seconds: readonly number[]): number[] {
+  const kept: number[] = [];
+  for (let at = 0; at < seconds.length; at++) {
+    const last = kept.at(-1);
+    if (last === undefined || !isBounce(seconds[last] as number, seconds[at] as number)) kept.push(at);
+  }
+  return kept;
+}

@@ -1,0 +1,31 @@
+import { TAP_FIGURES } from './figures.js';
+import type { TapResult } from './result.js';
+
+/**
+ * Whether the taps pin the rate down well enough, and about how many more would; `halfWidthPerMinute` is half of
+ * the 95 % interval now. All null where there is no interval yet.
+ */
+export type TapsEnough = {
+  readonly enough: boolean | null;
+  readonly more: number | null;
+  readonly halfWidthPerMinute: number | null;
+};
+
+/**
+ * When enough taps are enough: the half-width of the 95 % interval of the rate is at most the wanted one. About
+ * `more` further taps are needed otherwise, if beats and tapping go on as they were: the half-width falls with
+ * the root of the number of intervals (a tapper's jitter alone falls faster, so this errs on the side of more).
+ */
+export function tapsEnough(
+  { lowPerMinute, highPerMinute, beats }: Pick<TapResult, 'lowPerMinute' | 'highPerMinute' | 'beats'>,
+  wantedHalfWidthPerMinute: number = TAP_FIGURES.wantedHalfWidthPerMinute.value,
+): TapsEnough {
+  if (!(wantedHalfWidthPerMinute > 0)) throw new RangeError(`A half-width of ${wantedHalfWidthPerMinute}`);
+  if (lowPerMinute === null || highPerMinute === null) {
+    return { enough: null, more: null, halfWidthPerMinute: null };
+  }
+  const halfWidthPerMinute = (highPerMinute - lowPerMinute) / 2;
+  if (halfWidthPerMinute <= wantedHalfWidthPerMinute) return { enough: true, more: 0, halfWidthPerMinute };
+  const intervals = (beats - 1) * (halfWidthPerMinute / wantedHalfWidthPerMinute) ** 2;
+  return { enough: false, more: Math.ceil(intervals) + 1 - beats, halfWidthPerMinute };
+}

@@ -1,0 +1,148 @@
+import { figures } from '../contract/figure.js';
+
+const CONVENTIONS = 'docs/conventions.md section 5';
+const HANDBOOK = 'bedside handbook 1.12';
+
+/** Every number of the taps: reading, repair, statistics, interval and rhythm. */
+export const TAP_FIGURES = figures({
+  furthestSeconds: {
+    value: 1e12,
+    unit: 's',
+    meaning:
+      'a time this far from zero or further is refused: a double no longer holds a tenth of a millisecond',
+    source: CONVENTIONS,
+    sure: 'decision',
+  },
+  touchBounceMs: {
+    value: 150,
+    unit: 'ms',
+    meaning:
+      'on a touch screen a tap sooner than this after the last kept one counts as a double (400 a minute)',
+    source: CONVENTIONS,
+    sure: 'decision',
+  },
+  localIntervals: {
+    value: 5,
+    unit: 'intervals',
+    meaning: 'intervals on each side whose median is the local interval',
+    source: CONVENTIONS,
+    sure: 'decision',
+  },
+  missedWithin: {
+    value: 0.15,
+    unit: 'share',
+    meaning: 'an interval within this share of 2, 3 or 4 local intervals has missed taps',
+    source: HANDBOOK,
+    sure: 'practice',
+  },
+  mostIntervalsInGap: {
+    value: 4,
+    unit: 'intervals',
+    meaning: 'a gap of more local intervals than this is left as it is',
+    source: CONVENTIONS,
+    sure: 'decision',
+  },
+  doubledUnder: {
+    value: 1 / 3,
+    unit: 'share',
+    meaning: 'an interval under this share of the local one is a doubled tap',
+    source: CONVENTIONS,
+    sure: 'decision',
+  },
+  steadySpread: {
+    value: 0.1,
+    unit: 'share',
+    meaning: 'nothing is repaired where the robust spread of interval / local interval is over this',
+    source: CONVENTIONS,
+    sure: 'decision',
+  },
+  intervalsForRange: {
+    value: 5,
+    unit: 'intervals',
+    meaning: 'fewest intervals for a 95 % interval of the rate',
+    source: CONVENTIONS,
+    sure: 'decision',
+  },
+  intervalsForJitter: {
+    value: 30,
+    unit: 'intervals',
+    meaning: 'fewest intervals for the timing jitter',
+    source: CONVENTIONS,
+    sure: 'decision',
+  },
+  lowestJitterCorrelation: {
+    value: -0.55,
+    unit: 'correlation',
+    meaning:
+      'the two-process timing model does not hold where the lag-one autocorrelation is below this, or not below 0',
+    source: CONVENTIONS,
+    sure: 'decision',
+  },
+  intervalsForRhythm: {
+    value: 30,
+    unit: 'intervals',
+    meaning: 'with fewer intervals the rhythm is regular or undecided',
+    source: HANDBOOK,
+    sure: 'practice',
+  },
+  intervalsForRegular: {
+    value: 10,
+    unit: 'intervals',
+    meaning: 'with fewer intervals not even a regular rhythm is named',
+    source: 'assumption: two breaths of a resting adult',
+    sure: 'decision',
+  },
+  assumedJitterMs: {
+    value: 25,
+    unit: 'ms',
+    meaning:
+      'timing jitter of a tapper who was not calibrated on a steady beat (20 to 40 ms is commonly quoted)',
+    source: HANDBOOK,
+    sure: 'memory-low',
+  },
+  irregularOver: {
+    value: 0.15,
+    unit: 'share',
+    meaning:
+      "irregular if RMSSD / mean interval is over this and over irregularFloors times the tapper's own floor",
+    source: HANDBOOK,
+    sure: 'practice',
+  },
+  irregularFloors: {
+    value: 2,
+    unit: 'floors',
+    meaning:
+      "multiple of the tapper's own floor (RMSSD of a steady beat, jitter x root 6) for an irregular rhythm",
+    source: HANDBOOK,
+    sure: 'practice',
+  },
+  regularUnder: {
+    value: 0.1,
+    unit: 'share',
+    meaning:
+      "regular if RMSSD / mean interval is at most this or at most regularFloors times the tapper's own floor",
+    source: HANDBOOK,
+    sure: 'decision',
+  },
+  regularFloors: {
+    value: 1.5,
+    unit: 'floors',
+    meaning: "multiple of the tapper's own floor up to which a rhythm is regular",
+    source: HANDBOOK,
+    sure: 'decision',
+  },
+  breathsRegularUnder: {
+    value: 0.2,
+    unit: 'share',
+    meaning: 'breaths: regular if RMSSD / mean interval is at most this; no other word is given to breaths',
+    source: 'assumption: no published statistic of tapped breaths was found',
+    sure: 'decision',
+  },
+  wantedHalfWidthPerMinute: {
+    value: 4,
+    unit: '/min',
+    meaning: 'half-width of the 95 % interval at which taps are enough, unless the caller wants another',
+    source: 'bedside handbook 1.4: tolerance of a 30 s count',
+    sure: 'decision',
+  },
+});

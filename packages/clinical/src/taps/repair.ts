@@ -1,0 +1,136 @@
+import type { Flag } from '../contract/flag.js';
+import { MAD_TO_SD, medianAbsoluteDeviation } from '../statistics/median.js';
+import { placesWithoutBounces } from './bounce.js';
+import { TAP_FIGURES } from './figures.js';
+import { localIntervals } from './localInterval.js';
+import type { Taps } from './taps.js';
+
+/**
+ * One repair. `missed`: taps are missing in the interval after the tap `index`, `added` of them. `doubled`: the
+ * tap `index` was a second one of the same beat and is left out, `added` is 0. `index` is the place as read, from 1.
+ */
+export type Repair = { readonly index: number; readonly what: 'missed' | 'doubled'; readonly added: number };
+
+/** Taps after repair: the times kept, and how many beats lie from each to the next (1 where none was missed). */
+export type RepairedTaps = {
+  readonly seconds: readonly number[];
+  readonly beatsToNext: readonly number[];
+  readonly repairs: readonly Repair[];
+  readonly flags: readonly Flag<'irregular-not-repaired' | 'touch-bounces'>[];
+};
+
+const MISSED_WITHIN = TAP_FIGURES.missedWithin.value;
+const MOST_IN_GAP = TAP_FIGURES.mostIntervalsInGap.value;
+const DOUBLED_UNDER = TAP_FIGURES.doubledUnder.value;
+const STEADY_SPREAD = TAP_FIGURES.steadySpread.value;
+/** Doubles so close together that they spoil each other's local interval are found from the burst's ends inward. */
+const MOST_PASSES = 8;
+
+/**
+ * Finds missed and doubled taps.
+ *
+ * On a touch screen a tap sooner than 150 ms after the last kept one is a bounce and is taken out first, in any
+ * rhythm (flag `touch-bounces`). The rest is done only in a steady rhythm: where 1.4826 x the median absolute
+ * deviation of interval / local interval is over 0.10 nothing more is repaired (flag `irregular-not-repaired`).
+ * That spread is robust: it stays small while fewer than half of the intervals hold a slip, so slips do not hide
+ * themselves, and it is large in a rhythm without a beat to go by, or with one of two alternating intervals.
+ *
+ * An interval within 15 % of 2, 3 or 4 local intervals has missed taps (the nearest multiple is taken); the end
+ * of an interval under a third of the local one is a doubled tap.
+ * Source: docs/conventions.md section 5.
+ */
+export function repairTaps(taps: Taps): RepairedTaps {
+  const { seconds } = taps;
+  const bounced = taps.source === 'touch' ? placesWithoutBounces(seconds) : seconds.map((_, at) => at);
+  const bounces = seconds.length - bounced.length;
+  const flags: Flag<'irregular-not-repaired' | 'touch-bounces'>[] = [];
+  if (bounces > 0) {
+    flags.push({
+      code: 'touch-bounces',
+      figures: { removed: bounces, limitMs: TAP_FIGURES.touchBounceMs.value },
+    });
+  }
+  const spread = spreadAroundLocal(intervalsAt(seconds, bounced));
+  const steady = spread !== null && spread <= STEADY_SPREAD;
+  if (spread !== null && !steady) {
+    flags.push({ code: 'irregular-not-repaired', figures: { spread, limit: STEADY_SPREAD } });
+  }
+  const kept = steady ? withoutDoubles(seconds, bounced) : bounced;
+  const beatsToNext = steady ? beatsInIntervals(intervalsAt(seconds, kept)) : kept.slice(1).map(() => 1);
+  return {
+    seconds: kept.map((at) => seconds[at] as number),
+    beatsToNext,
+    repairs: repairsOf(seconds.length, kept, beatsToNext),
+    flags,
+  };
+}
+
+/** Taps as read, with no repair. */
+export function unrepairedTaps({ seconds }: Taps): RepairedTaps {
+  return { seconds, beatsToNext: seconds.slice(1).map(() => 1), repairs: [], flags: [] };
+}
+
+/** Robust spread of interval / local interval, as a share, at 1e-9; null for fewer than two intervals. */
+function spreadAroundLocal(intervals: readonly number[]): number | null {
+  const local = localIntervals(intervals);
+  const deviation = medianAbsoluteDeviation(local.map((one, i) => (intervals[i] as number) / one));
+  return deviation === null ? null : Math.round(MAD_TO_SD * deviation * 1e9) / 1e9;
+}
+
+function withoutDoubles(seconds: readonly number[], from: readonly number[]): readonly number[] {
+  let kept = from;
+  for (let pass = 0; pass < MOST_PASSES; pass++) {
+    const intervals = intervalsAt(seconds, kept);
+    const local = localIntervals(intervals);
+    const isDouble = (place: number) => {
+      const ratio = (intervals[place - 1] as number) / (local[place - 1] as number);
+      return Math.round(ratio * 1e9) / 1e9 < DOUBLED_UNDER;
+    };
+    const next = kept.filter((_, place) => place === 0 || local.length === 0 || !isDouble(place));
+    if (next.length === kept.length) break;
+    kept = next;
+  }
+  return kept;
+}
+
+/** How many beats lie in each interval: 1, or the nearest of 2 to 4 where the interval fits it. */
+function beatsInIntervals(intervals: readonly number[]): number[] {
+  const local = localIntervals(intervals);
+  return intervals.map((interval, i) => {
+    const one = local[i];
+    if (one === undefined) return 1;
+    let beats = 1;
+    let nearest = MISSED_WITHIN;
+    for (let k = 2; k <= MOST_IN_GAP; k++) {
+      const off = Math.round(Math.abs(interval / (k * one) - 1) * 1e9) / 1e9;
+      if (off <= nearest) {
+        beats = k;
+        nearest = off;
+      }
+    }
+    return beats;
+  });
+}
+
+function intervalsAt(seconds: readonly number[], kept: readonly number[]): number[] {
+  const intervals: number[] = [];
+  for (let i = 1; i < kept.length; i++) {
+    intervals.push((seconds[kept[i] as number] as number) - (seconds[kept[i - 1] as number] as number));
+  }
+  return intervals;
+}
+
+function repairsOf(read: number, kept: readonly number[], beatsToNext: readonly number[]): Repair[] {
+  const repairs: Repair[] = [];
+  let place = 0;
+  for (let at = 0; at < read; at++) {
+    if (kept[place] !== at) {
+      repairs.push({ index: at + 1, what: 'doubled', added: 0 });
+      continue;
+    }
+    const beats = beatsToNext[place] ?? 1;
+    if (beats > 1) repairs.push({ index: at + 1, what: 'missed', added: beats - 1 });
+    place++;
+  }
+  return repairs;
+}

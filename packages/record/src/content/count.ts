@@ -1,46 +1,47 @@
+import { INTERRUPTIONS } from '@evenfall/clinical';
 import { z } from 'zod';
 import { computedBy } from './computedBy.js';
 import { circumstances, countOf, flag, note, override } from './shared.js';
 
+const start = {
+  of: countOf,
+  windowSeconds: z.number().positive(),
+  clock: z.enum(['beat', 'any']),
+  first: z.union([z.literal(0), z.literal(1)]),
+};
+const counted = z.object({ ...start, n: z.number().int().min(0) }).strict();
+const broken = z
+  .object({
+    ...start,
+    interrupted: z
+      .object({ atSeconds: z.number().min(0).nullable(), reason: z.enum(INTERRUPTIONS) })
+      .strict(),
+  })
+  .strict();
+
+const rate = z.number().nullable();
+
 /**
  * A count of beats or breaths in a window, charted. `evidence` is what was done; `value` is what
- * `clinical/count` made of it under the rule that `computedBy` names. An interrupted count is void: it keeps
- * its evidence and has no value.
+ * `clinical/count` made of it under the rule that `computedBy` names. A count that was broken off is void: it
+ * keeps its evidence, and every number of its value is null.
  */
 export const countContent = z
   .object({
-    evidence: z
-      .object({
-        count: z
-          .object({
-            of: countOf,
-            n: z.number().int().min(0).nullable(),
-            windowSeconds: z.number().positive(),
-            clock: z.enum(['beat', 'any']),
-            first: z.union([z.literal(0), z.literal(1)]),
-          })
-          .strict(),
-        interrupted: z
-          .object({ atSeconds: z.number().min(0), reason: z.string().max(200).nullable() })
-          .strict()
-          .nullable(),
-        circumstances,
-      })
-      .strict(),
+    evidence: z.object({ count: z.union([counted, broken]), circumstances }).strict(),
     value: z
       .object({
-        perMinute: z.number(),
-        stepPerMinute: z.number(),
-        lowPerMinute: z.number(),
-        highPerMinute: z.number(),
-        lowIncluded: z.boolean(),
-        highIncluded: z.boolean(),
+        perMinute: rate,
+        stepPerMinute: rate,
+        lowPerMinute: rate,
+        highPerMinute: rate,
+        lowIncluded: z.boolean().nullable(),
+        highIncluded: z.boolean().nullable(),
         flags: z.array(flag),
-        nextWindowSeconds: z.number().nullable(),
+        nextWindowSeconds: rate,
         why: z.array(flag),
       })
-      .strict()
-      .nullable(),
+      .strict(),
     override,
     computedBy,
     note,

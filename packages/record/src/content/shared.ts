@@ -1,3 +1,4 @@
+import type { PulseSite } from '@evenfall/clinical';
 import { z } from 'zod';
 
 export const countOf = z.enum(['pulse', 'breaths']);
@@ -7,6 +8,19 @@ export const flag = z
   .object({ code: z.string().min(1).max(60), figures: z.record(z.string(), z.number()) })
   .strict();
 
+const PULSE_SITES = [
+  'radial',
+  'brachial',
+  'carotid',
+  'apical',
+  'temporal',
+  'femoral',
+  'popliteal',
+  'posterior-tibial',
+  'dorsalis-pedis',
+  'ulnar',
+] as const satisfies readonly PulseSite[];
+
 /** What else was noticed while counting. Null is "not known", never "no". */
 export const circumstances = z
   .object({
@@ -14,7 +28,7 @@ export const circumstances = z
     strength: z.enum(['weak', 'normal', 'strong']).nullable(),
     firstOnPerson: z.boolean().nullable(),
     ageMonths: z.number().int().min(0).nullable(),
-    site: z.string().max(40).nullable(),
+    site: z.enum(PULSE_SITES).nullable(),
     heartRateDrug: z.boolean().nullable(),
     previousPerMinute: z.number().nullable(),
   })
@@ -22,6 +36,7 @@ export const circumstances = z
 
 /** A value set by hand over the computed one. It needs a reason and stays visible as an override. */
 export const override = z
-  .object({ perMinute: z.number().positive(), reason: z.string().min(1).max(500) })
+  .object({ perMinute: z.number().positive().max(400), reason: z.string().trim().min(1).max(500) })
   .strict()
   .nullable();
+export type Override = z.infer<typeof override>;

@@ -1,0 +1,129 @@
+import {
+  type Agent,
+  type AmendedEntry,
+  type Book,
+  type Chart,
+  chartedPerMinute,
+  type Identity,
+  type StoredEntry,
+} from '@evenfall/record';
+import { type Cell, csv } from './csv.js';
+
+/** Grows when a column is added; columns are never renamed or moved. */
+const CSV_SCHEMA = 'evenfall-chart-1';
+
+/** What an export needs: the chart, who the person is (null once erased) and who acted. */
+export type Exported = {
+  readonly book: Book;
+  readonly invented: boolean;
+  readonly person: string;
+  readonly identity: Identity | null;
+  readonly chart: Chart;
+  readonly agents: readonly Agent[];
+};
+
+type Row = {
+  readonly from: Exported;
+  readonly entry: StoredEntry;
+  readonly of: AmendedEntry;
+};
+
+const COLUMNS: readonly (readonly [heading: string, cell: (row: Row) => Cell])[] = [
+  ['schema', () => CSV_SCHEMA],
+  ['notice', ({ from }) => noticeOf(from)],
+  ['person', ({ from }) => from.person],
+  ['name', ({ from }) => from.identity?.name ?? null],
+  ['birthDate', ({ from }) => from.identity?.birthDate ?? null],
+  ['number', ({ from }) => from.identity?.number ?? null],
+  ['round', ({ entry }) => entry.round],
+  ['entry', ({ entry }) => entry.id],
+  ['sign', ({ entry }) => signOf(entry)],
+  ['perMinute', ({ entry }) => chartedPerMinute(entry)],
+  ['computedPerMinute', ({ entry }) => chartedValue(entry)?.perMinute ?? null],
+  ['lowPerMinute', ({ entry }) => chartedValue(entry)?.lowPerMinute ?? null],
+  ['highPerMinute', ({ entry }) => chartedValue(entry)?.highPerMinute ?? null],
+  ['n', ({ entry }) => countedN(entry)],
+  [
+    'windowSeconds',
+    ({ entry }) => (entry.kind === 'count' ? entry.content.evidence.count.windowSeconds : null),
+  ],
+  ['clock', ({ entry }) => (entry.kind === 'count' ? entry.content.evidence.count.clock : null)],
+  ['first', ({ entry }) => (entry.kind === 'count' ? entry.content.evidence.count.first : null)],
+  ['taps', ({ entry }) => (entry.kind === 'taps' ? entry.content.evidence.taps.seconds.length : null)],
+  ['rhythm', ({ entry }) => (entry.kind === 'taps' ? entry.content.value.rhythm : null)],
+  ['rhythmFelt', ({ entry }) => circumstancesOf(entry)?.rhythmFelt ?? null],
+  ['flags', ({ entry }) => (chartedValue(entry)?.flags ?? []).map(({ code }) => code).join(' ') || null],
+  ['why', ({ entry }) => (chartedValue(entry)?.why ?? []).map(({ code }) => code).join(' ') || null],
+  ['standing', ({ entry, of }) => standingOf(entry, of)],
+  ['amends', ({ entry }) => entry.amends?.entry ?? null],
+  ['reason', ({ entry }) => entry.amends?.reason ?? null],
+  ['reasonText', ({ entry }) => entry.amends?.text ?? null],
+  ['byHandReason', ({ entry }) => overrideOf(entry)?.reason ?? null],
+  ['measuredAt', ({ entry }) => entry.measuredAt.at],
+  ['zone', ({ entry }) => entry.measuredAt.zone],
+  ['asEntered', ({ entry }) => entry.measuredAt.asEntered],
+  ['recordedAt', ({ entry }) => entry.recordedAt],
+  ['agent', ({ from, entry }) => from.agents.find(({ id }) => id === entry.agent)?.name ?? entry.agent],
+  ['role', ({ entry }) => entry.role],
+  ['program', ({ entry }) => computedBy(entry)?.program ?? null],
+  ['rule', ({ entry }) => computedBy(entry)?.rule ?? null],
+  ['protocolVersion', ({ entry }) => computedBy(entry)?.presetVersion ?? null],
+  ['note', ({ entry }) => ('note' in entry.content ? entry.content.note : null)],
+];
+
+/**
+ * A person's chart as CSV, a row for every value that was ever charted: amended ones and those entered in error
+ * stand there too, and say so. Rates per minute, unrounded.
+ */
+export function chartCsv(from: Exported): string {
+  const rows = [...from.chart.rounds]
+    .reverse()
+    .flatMap(({ values }) => values.flatMap((of) => of.story.map((entry): Row => ({ from, entry, of }))));
+  return csv(
+    COLUMNS.map(([heading]) => heading),
+    rows.map((row) => COLUMNS.map(([, cell]) => cell(row))),
+  );
+}
+
+/** What every page and file of a book that is not care must say. */
+function noticeOf({ book, invented }: Exported): string | null {
+  const notices = [...(invented ? ['INVENTED'] : []), ...(book === 'care' ? [] : [book.toUpperCase()])];
+  return notices.length === 0 ? null : notices.join(' ');
+}
+
+/** How one entry of a story stands: the newest says what the value is, the others that they were replaced. */
+function standingOf(entry: StoredEntry, of: AmendedEntry): string {
+  if (entry.kind === 'entered-in-error') return 'says-entered-in-error';
+  if (of.current.includes(entry))
+    return of.standing === 'contested' ? 'contested' : entry === of.original ? 'as-signed' : 'amended';
+  return of.story.some((next) => next.kind === 'entered-in-error' && next.amends?.entry === entry.id)
+    ? 'entered-in-error'
+    : 'replaced';
+}
+
+function signOf(entry: StoredEntry): string | null {
+  if (entry.kind === 'count') return entry.content.evidence.count.of;
+  return entry.kind === 'taps' ? entry.content.evidence.taps.of : null;
+}
+
+function countedN(entry: StoredEntry): number | null {
+  if (entry.kind !== 'count') return null;
+  const { count } = entry.content.evidence;
+  return 'n' in count ? count.n : null;
+}
+
+function chartedValue(entry: StoredEntry) {
+  return entry.kind === 'count' || entry.kind === 'taps' ? entry.content.value : null;
+}
+
+function circumstancesOf(entry: StoredEntry) {
+  return entry.kind === 'count' || entry.kind === 'taps' ? entry.content.evidence.circumstances : null;
+}
+
+function overrideOf(entry: StoredEntry) {
+  return entry.kind === 'count' || entry.kind === 'taps' ? entry.content.override : null;
+}
+
+function computedBy(entry: StoredEntry) {
+  return entry.kind === 'count' || entry.kind === 'taps' ? entry.content.computedBy : null;
+}

@@ -1,0 +1,51 @@
+import {
+  type Circumstances,
+  COUNT_RULE,
+  type Count,
+  countResult,
+  isVoid,
+  type VoidCount,
+  voidResult,
+} from '@evenfall/clinical';
+import type { CountContent } from './count.js';
+import type { InForce } from './inForce.js';
+import type { Override } from './shared.js';
+
+/** What was done, and what was added by hand. */
+export type CountEvidence = {
+  readonly count: Count | VoidCount;
+  readonly circumstances: Circumstances;
+  readonly override: Override;
+  readonly note: string | null;
+};
+
+/** The content of a count's entry, its value made from its evidence by the rules in force. */
+export function chartCount(done: CountEvidence, inForce: InForce, program: string): CountContent {
+  const { count, circumstances } = done;
+  const value = isVoid(count) ? voidResult(count) : countResult(count, circumstances, inForce.countRules);
+  return {
+    evidence: { count: { ...count }, circumstances: { ...circumstances } },
+    value: copied(value),
+    override: done.override,
+    computedBy: { program, rule: COUNT_RULE, preset: inForce.preset, presetVersion: inForce.presetVersion },
+    note: done.note,
+  };
+}
+
+function copied(
+  value: ReturnType<typeof countResult> | ReturnType<typeof voidResult>,
+): CountContent['value'] {
+  const flags = value.flags.map(({ code, figures }) => ({ code, figures: { ...figures } }));
+  const why = value.why.map(({ code, figures }) => ({ code, figures: { ...figures } }));
+  return {
+    perMinute: value.perMinute,
+    stepPerMinute: value.stepPerMinute,
+    lowPerMinute: value.lowPerMinute,
+    highPerMinute: value.highPerMinute,
+    lowIncluded: value.lowIncluded,
+    highIncluded: value.highIncluded,
+    flags,
+    nextWindowSeconds: value.nextWindowSeconds,
+    why,
+  };
+}

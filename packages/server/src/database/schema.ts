@@ -1,0 +1,62 @@
+import type { ColumnType, Generated } from 'kysely';
+
+/** An instant, as the driver gives it. */
+type Instant = ColumnType<Date, string | Date, never>;
+type Json = ColumnType<unknown, string, never>;
+
+/** The tables. Every key starts with site (and book), so that rows can be spread by site over a cluster. */
+export type Tables = {
+  site: { id: string; name: string; invented: boolean; recorded_at: Generated<Date> };
+  agent: { site: string; id: string; name: string; recorded_at: ColumnType<Date, string | undefined, never> };
+  person: {
+    site: string;
+    book: string;
+    id: string;
+    recorded_at: ColumnType<Date, string | undefined, never>;
+  };
+  identity: {
+    site: string;
+    book: string;
+    person: string;
+    version: number;
+    content: Json;
+    recorded_at: ColumnType<Date, string | undefined, never>;
+  };
+  entry: {
+    site: string;
+    book: string;
+    id: string;
+    kind: string;
+    schema: number;
+    person: string | null;
+    round: string | null;
+    agent: string;
+    role: string;
+    device: string;
+    sequence: ColumnType<string, number | string, never>;
+    measured_at: Instant;
+    measured_text: string;
+    zone: string;
+    as_entered: string | null;
+    amends: string | null;
+    amends_reason: string | null;
+    amends_text: string | null;
+    content: Json;
+    sha256: string;
+    recorded_at: ColumnType<Date, string | undefined, never>;
+  };
+  protocol: {
+    site: string;
+    version: string;
+    content: Json;
+    recorded_at: ColumnType<Date, string | undefined, never>;
+  };
+  latest: {
+    site: string;
+    book: string;
+    person: string;
+    entries: number;
+    projection: number;
+    content: ColumnType<unknown, string, string>;
+  };
+};

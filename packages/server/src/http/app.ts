@@ -1,0 +1,73 @@
+import { refusal } from '@evenfall/clinical';
+import { refusalsOf } from '@evenfall/record';
+import { OpenAPIHono } from '@hono/zod-openapi';
+import { bodyLimit } from 'hono/body-limit';
+import { HTTPException } from 'hono/http-exception';
+import type { Kysely } from 'kysely';
+import type { Tables } from '../database/schema.js';
+import type { Site } from '../store/site.js';
+import { agentRoutes } from './agents.js';
+import { entryRoutes } from './entries.js';
+import { type RequestLine, requestLog } from './log.js';
+import { openApiDocument } from './openApi.js';
+import { personRoutes } from './persons.js';
+import { problemAnswer } from './problems.js';
+import { protocolRoutes } from './protocols.js';
+import { jsonOnly, sameOriginOnly, securityHeaders } from './security.js';
+
+/** All that the routes need of the world. */
+export type World = {
+  readonly db: Kysely<Tables>;
+  readonly site: Site;
+  /** The program and its version, as values name it. */
+  readonly program: string;
+  readonly now: () => Date;
+  /** Milliseconds that only grow, for durations. */
+  readonly ticks: () => number;
+  readonly log: (line: RequestLine) => void;
+  /** A fault of the program: its own words, never the values of a request. */
+  readonly fault: (error: unknown) => void;
+};
+
+/** The largest body taken, in bytes: 200 entries of 2,000 taps each fit. Source: decision of this project. */
+const LARGEST_BODY_BYTES = 8 * 1024 * 1024;
+
+/** The API, without a socket: a test hands it a Request and looks at the answer. */
+export function createApi(world: World): OpenAPIHono {
+  const app = new OpenAPIHono({
+    defaultHook: (read, c) => {
+      if (read.success) return undefined;
+      const within = read.target === 'json' ? '' : `/${read.target}`;
+      return problemAnswer(c, 422, refusalsOf(read.error, undefined, within));
+    },
+  });
+  app.use(requestLog(world.log, world.ticks), securityHeaders, sameOriginOnly, jsonOnly);
+  app.use(
+    '/api/*',
+    bodyLimit({
+      maxSize: LARGEST_BODY_BYTES,
+      onError: (c) =>
+        problemAnswer(c, 413, [
+          refusal('', 'out-of-range', 'body-at-most', null, {
+            figures: { maximumBytes: LARGEST_BODY_BYTES },
+          }),
+        ]),
+    }),
+  );
+  agentRoutes(app, world);
+  personRoutes(app, world);
+  entryRoutes(app, world);
+  protocolRoutes(app, world);
+  app.get('/api/openapi.json', (c) => c.json(openApiDocument(app)));
+  app.all('/api/*', (c) => problemAnswer(c, 404));
+  app.onError((error, c) => {
+    if (error instanceof HTTPException) {
+      return error.status === 400
+        ? problemAnswer(c, 400, [], 'The body is not JSON that can be read.')
+        : problemAnswer(c, error.status);
+    }
+    world.fault(error);
+    return problemAnswer(c, 500);
+  });
+  return app;
+}

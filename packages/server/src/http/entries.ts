@@ -1,0 +1,16 @@
+import { ROUTES } from '@evenfall/api';
+import type { OpenAPIHono } from '@hono/zod-openapi';
+import { takeEntries } from '../store/takeEntries.js';
+import type { World } from './app.js';
+import { problemAnswer } from './problems.js';
+import { readEntries } from './readEntries.js';
+import { takenAnswer } from './taken.js';
+
+/** Signing: entries kept together, all or none. */
+export function entryRoutes(app: OpenAPIHono, { db, site, program, now }: World): void {
+  app.openapi(ROUTES.addEntries, async (c) => {
+    const { entries, refusals } = readEntries(c.req.valid('json').entries, now());
+    if (refusals.length > 0) return problemAnswer(c, 422, refusals) as never;
+    return takenAnswer(c, await takeEntries(db, site.id, entries, program)) as never;
+  });
+}

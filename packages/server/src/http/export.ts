@@ -1,0 +1,26 @@
+import { chartCsv } from '@evenfall/exchange';
+import { projectChart } from '@evenfall/record';
+import type { Context } from 'hono';
+import type { readPerson } from '../store/persons.js';
+import type { Site } from '../store/site.js';
+
+/** A person's chart as a CSV file. Its name holds the person's id, never who they are. */
+export function exportAnswer(
+  c: Context,
+  found: NonNullable<Awaited<ReturnType<typeof readPerson>>>,
+  site: Site,
+): Response {
+  const { id, book, identity, entries, agents } = found;
+  const text = chartCsv({
+    book,
+    invented: site.invented,
+    person: id,
+    identity,
+    chart: projectChart(entries),
+    agents,
+  });
+  return c.body(text, 200, {
+    'content-type': 'text/csv; charset=utf-8; header=present',
+    'content-disposition': `attachment; filename="evenfall-${id}.csv"`,
+  });
+}

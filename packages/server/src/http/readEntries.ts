@@ -1,0 +1,56 @@
+import { type Refusal, refusal } from '@evenfall/clinical';
+import { type Entry, type EntryFrame, type KindName, readEntry } from '@evenfall/record';
+
+/** Kinds that come with an identity and so have a route of their own. */
+const WITH_IDENTITY: readonly KindName[] = ['person', 'identity-corrected', 'identity-erased'];
+
+/**
+ * How far ahead of this server's clock an entry may say it was measured, in hours: a device with a wrong date is
+ * caught, one in another zone or a few minutes fast is not. Source: decision of this project.
+ */
+const HOURS_AHEAD = 24;
+
+/** Reads entries by their kinds; every problem of every entry, in order of place. */
+export function readEntries(
+  frames: readonly EntryFrame[],
+  now: Date,
+): { entries: Entry[]; refusals: Refusal[] } {
+  const entries: Entry[] = [];
+  const refusals: Refusal[] = [];
+  frames.forEach((frame, index) => {
+    const at = `/entries/${index}`;
+    if (WITH_IDENTITY.includes(frame.kind)) {
+      refusals.push(refusal(`${at}/kind`, 'contradicts', 'kind-with-own-route', frame.kind));
+      return;
+    }
+    const read = readOne(frame, now, at);
+    refusals.push(...read.refusals);
+    if (read.entry !== null) entries.push(read.entry);
+  });
+  return { entries, refusals };
+}
+
+/** Reads one entry; `at` is where it stands in the request. */
+export function readOne(
+  frame: EntryFrame,
+  now: Date,
+  at: string,
+): { entry: Entry | null; refusals: Refusal[] } {
+  const read = readEntry(frame);
+  if (!read.ok) {
+    return {
+      entry: null,
+      refusals: read.refusals.map((refused) => ({ ...refused, field: at + refused.field })),
+    };
+  }
+  const hoursAhead = (Date.parse(frame.measuredAt.at) - now.getTime()) / 3_600_000;
+  const refusals =
+    hoursAhead > HOURS_AHEAD
+      ? [
+          refusal(`${at}/measuredAt/at`, 'out-of-range', 'not-ahead', frame.measuredAt.at, {
+            figures: { hoursAhead: HOURS_AHEAD },
+          }),
+        ]
+      : [];
+  return { entry: read.value, refusals };
+}

@@ -1,0 +1,83 @@
+import { type Book, type Identity, type Latest, projectLatest } from '@evenfall/record';
+import { type Kysely, sql } from 'kysely';
+import type { Tables } from '../database/schema.js';
+import { entriesOf } from './persons.js';
+
+/** Grows whenever `projectLatest` would give something else from the same entries; older rows are then rebuilt. */
+export const LATEST_PROJECTION = 1;
+
+/** A person of a book with the newest value of each sign. */
+export type ListedPerson = {
+  readonly id: string;
+  readonly identity: Identity | null;
+  readonly latest: Latest;
+};
+
+/** The people of a book by name, those without one last. Rows of the projection that are missing are rebuilt first. */
+export async function listPersons(db: Kysely<Tables>, site: string, book: Book): Promise<ListedPerson[]> {
+  await rebuildLatest(db, site, book);
+  const { rows } = await sql<{ id: string; identity: Identity | null; latest: Latest }>`
+    select person.id, identity.content as identity, latest.content as latest
+    from person
+    join latest on latest.site = person.site and latest.book = person.book and latest.person = person.id
+    left join lateral (
+      select content from identity
+      where identity.site = person.site and identity.book = person.book and identity.person = person.id
+      order by version desc limit 1
+    ) identity on true
+    where person.site = ${site} and person.book = ${book}
+    order by lower(identity.content ->> 'name') nulls last, person.id`.execute(db);
+  return rows;
+}
+
+/**
+ * Rebuilds what is missing or older than this program of the projection, from entries alone. A write removes the
+ * row of its person under the same lock, so a row that is there is true.
+ */
+export async function rebuildLatest(db: Kysely<Tables>, site: string, book: Book): Promise<number> {
+  const stale = await db
+    .selectFrom('person')
+    .leftJoin('latest', (join) =>
+      join
+        .onRef('latest.site', '=', 'person.site')
+        .onRef('latest.book', '=', 'person.book')
+        .onRef('latest.person', '=', 'person.id')
+        .on('latest.projection', '=', LATEST_PROJECTION),
+    )
+    .select('person.id')
+    .where('person.site', '=', site)
+    .where('person.book', '=', book)
+    .where('latest.person', 'is', null)
+    .orderBy('person.id')
+    .execute();
+  for (const { id } of stale) await rebuildOne(db, { site, book, person: id });
+  return stale.length;
+}
+
+async function rebuildOne(
+  db: Kysely<Tables>,
+  where: { site: string; book: Book; person: string },
+): Promise<void> {
+  const { site, book, person } = where;
+  await db.transaction().execute(async (tx) => {
+    await tx
+      .selectFrom('person')
+      .select('id')
+      .where('site', '=', site)
+      .where('book', '=', book)
+      .where('id', '=', person)
+      .forNoKeyUpdate()
+      .execute();
+    const entries = await entriesOf(tx, where);
+    const content = JSON.stringify(projectLatest(entries));
+    await tx
+      .insertInto('latest')
+      .values({ site, book, person, entries: entries.length, projection: LATEST_PROJECTION, content })
+      .onConflict((conflict) =>
+        conflict
+          .columns(['site', 'book', 'person'])
+          .doUpdateSet({ entries: entries.length, projection: LATEST_PROJECTION, content }),
+      )
+      .execute();
+  });
+}

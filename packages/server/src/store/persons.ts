@@ -1,0 +1,181 @@
+import { type Refusal, refusal } from '@evenfall/clinical';
+import { type Book, type Entry, type Identity, identifiersOf, type StoredEntry } from '@evenfall/record';
+import { type Kysely, sql, type Transaction } from 'kysely';
+import type { Tables } from '../database/schema.js';
+import { contentHash } from './canonical.js';
+import { entryOf } from './rows.js';
+import { type Taken, takeEntries } from './takeEntries.js';
+
+/** Where a person is kept: the site, the book, the id. */
+export type Where = { readonly site: string; readonly book: Book; readonly person: string };
+
+/** Everything of one person; null when there is no such person in this book. `identity` is null once erased. */
+export async function readPerson(db: Kysely<Tables>, where: Where) {
+  const { site, book, person } = where;
+  const found = await db
+    .selectFrom('person')
+    .select('id')
+    .where('site', '=', site)
+    .where('book', '=', book)
+    .where('id', '=', person)
+    .executeTakeFirst();
+  if (found === undefined) return null;
+  const entries = await entriesOf(db, where);
+  const agents = await db
+    .selectFrom('agent')
+    .select(['id', 'name'])
+    .where('site', '=', site)
+    .where('id', 'in', [...new Set(entries.map(({ agent }) => agent))])
+    .orderBy('name')
+    .execute();
+  return { id: person, book, identity: await newestIdentity(db, where), entries, agents };
+}
+
+/** A person's entries in order of recording. */
+export async function entriesOf(db: Kysely<Tables>, { site, book, person }: Where): Promise<StoredEntry[]> {
+  const rows = await db
+    .selectFrom('entry')
+    .selectAll()
+    .where('site', '=', site)
+    .where('book', '=', book)
+    .where('person', '=', person)
+    .orderBy('recorded_at')
+    .orderBy('id')
+    .execute();
+  return rows.map(entryOf);
+}
+
+async function newestIdentity(db: Kysely<Tables>, { site, book, person }: Where): Promise<Identity | null> {
+  const row = await db
+    .selectFrom('identity')
+    .select('content')
+    .where('site', '=', site)
+    .where('book', '=', book)
+    .where('person', '=', person)
+    .orderBy('version', 'desc')
+    .executeTakeFirst();
+  return row === undefined ? null : (row.content as Identity);
+}
+
+/** Adds a person: who they are, and the entry that says they exist. Safe to send again. */
+export async function addPerson(
+  db: Kysely<Tables>,
+  where: Where,
+  identity: Identity,
+  entry: Entry,
+  program: string,
+): Promise<Taken> {
+  const refusals = [
+    ...misplaced(where, entry, 'person'),
+    ...(entry.kind === 'person'
+      ? unlike(entry.content.identifiers, identifiersOf(identity), 'identifiers')
+      : []),
+  ];
+  if (refusals.length > 0) return { outcome: 'refused', refusals };
+  const { site, book, person } = where;
+  const before = async (tx: Transaction<Tables>) => {
+    await tx
+      .insertInto('person')
+      .values({ site, book, id: person })
+      .onConflict((conflict) => conflict.columns(['site', 'book', 'id']).doNothing())
+      .execute();
+  };
+  const taken = await takeEntries(db, site, [entry], program, {
+    before,
+    after: (tx) => keepIdentity(tx, where, identity),
+  });
+  if (taken.outcome !== 'taken' || taken.entries.every(({ already }) => !already)) return taken;
+  return (await isFirstIdentity(db, where, identity)) ? taken : clash('/identity');
+}
+
+/** Puts an identity right: a new version beside the old, and the entry that says which parts changed. */
+export async function correctIdentity(
+  db: Kysely<Tables>,
+  where: Where,
+  identity: Identity,
+  entry: Entry,
+  program: string,
+): Promise<Taken> {
+  const refusals = misplaced(where, entry, 'identity-corrected');
+  if (refusals.length > 0) return { outcome: 'refused', refusals };
+  return await takeEntries(db, where.site, [entry], program, {
+    after: (tx) => keepIdentity(tx, where, identity),
+  });
+}
+
+/** Erases every version of an identity. The entries stay, and the entry that says it was done. */
+export async function eraseIdentity(
+  db: Kysely<Tables>,
+  where: Where,
+  entry: Entry,
+  program: string,
+): Promise<Taken> {
+  const refusals = misplaced(where, entry, 'identity-erased');
+  if (refusals.length > 0) return { outcome: 'refused', refusals };
+  const { site, book, person } = where;
+  const after = async (tx: Transaction<Tables>) => {
+    await tx
+      .deleteFrom('identity')
+      .where('site', '=', site)
+      .where('book', '=', book)
+      .where('person', '=', person)
+      .execute();
+  };
+  return await takeEntries(db, site, [entry], program, { after });
+}
+
+async function keepIdentity(
+  tx: Transaction<Tables>,
+  { site, book, person }: Where,
+  identity: Identity,
+): Promise<void> {
+  await tx
+    .insertInto('identity')
+    .values({
+      site,
+      book,
+      person,
+      version: sql<number>`(select coalesce(max(version), 0) + 1 from identity
+        where site = ${site} and book = ${book} and person = ${person})`,
+      content: JSON.stringify(identity),
+    })
+    .execute();
+}
+
+/** Whether the identity first kept is this one; also true when it was erased since, for then nothing can tell. */
+async function isFirstIdentity(
+  db: Kysely<Tables>,
+  { site, book, person }: Where,
+  identity: Identity,
+): Promise<boolean> {
+  const row = await db
+    .selectFrom('identity')
+    .select('content')
+    .where('site', '=', site)
+    .where('book', '=', book)
+    .where('person', '=', person)
+    .orderBy('version')
+    .executeTakeFirst();
+  return row === undefined || contentHash(row.content) === contentHash(identity);
+}
+
+function misplaced({ book, person }: Where, entry: Entry, kind: Entry['kind']): Refusal[] {
+  const refusals: Refusal[] = [];
+  if (entry.kind !== kind)
+    refusals.push(refusal('/entry/kind', 'contradicts', 'choice', entry.kind, { choices: [kind] }));
+  if (entry.book !== book)
+    refusals.push(refusal('/entry/book', 'contradicts', 'choice', entry.book, { choices: [book] }));
+  if (entry.person !== person)
+    refusals.push(refusal('/entry/person', 'contradicts', 'same-person', entry.person));
+  return refusals;
+}
+
+function unlike(given: readonly string[], had: readonly string[], field: string): Refusal[] {
+  return [...given].sort().join() === [...had].sort().join()
+    ? []
+    : [refusal(`/entry/content/${field}`, 'contradicts', 'identifiers-of-identity', given, { choices: had })];
+}
+
+function clash(field: string): Taken {
+  return { outcome: 'conflict', refusals: [refusal(field, 'contradicts', 'same-content', null)] };
+}

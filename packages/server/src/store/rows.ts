@@ -1,0 +1,72 @@
+import type { EntryFrame, StoredEntry } from '@evenfall/record';
+import { type Entry, readEntry } from '@evenfall/record';
+import type { Selectable } from 'kysely';
+import type { Tables } from '../database/schema.js';
+
+/** The row that keeps an entry. The instant's text is kept beside the instant: it holds the offset of then. */
+export function rowOf(site: string, entry: Entry, sha256: string) {
+  const { at, zone, asEntered } = entry.measuredAt;
+  return {
+    site,
+    book: entry.book,
+    id: entry.id,
+    kind: entry.kind,
+    schema: entry.schema,
+    person: entry.person,
+    round: entry.round,
+    agent: entry.agent,
+    role: entry.role,
+    device: entry.device,
+    sequence: entry.sequence,
+    measured_at: at,
+    measured_text: at,
+    zone,
+    as_entered: asEntered,
+    amends: entry.amends?.entry ?? null,
+    amends_reason: entry.amends?.reason ?? null,
+    amends_text: entry.amends?.text ?? null,
+    content: JSON.stringify(entry.content),
+    sha256,
+  };
+}
+
+/** The frame kept in a row, as the client sent it. */
+export function frameOf(row: Selectable<Tables['entry']>): EntryFrame {
+  return {
+    id: row.id,
+    book: row.book as EntryFrame['book'],
+    kind: row.kind as EntryFrame['kind'],
+    schema: row.schema,
+    person: row.person,
+    round: row.round,
+    agent: row.agent,
+    role: row.role as EntryFrame['role'],
+    device: row.device,
+    sequence: Number(row.sequence),
+    measuredAt: { at: row.measured_text, zone: row.zone, asEntered: row.as_entered },
+    amends:
+      row.amends === null
+        ? null
+        : {
+            entry: row.amends,
+            reason: row.amends_reason as NonNullable<EntryFrame['amends']>['reason'],
+            text: row.amends_text,
+          },
+    content: row.content as Record<string, unknown>,
+  };
+}
+
+/**
+ * The entry kept in a row, its content read by the schema of its time.
+ *
+ * Errors: throws when a row cannot be read, which a migration or a newer program's row would cause; nothing is
+ * guessed.
+ */
+export function entryOf(row: Selectable<Tables['entry']>): StoredEntry {
+  const read = readEntry(frameOf(row));
+  if (!read.ok) {
+    const places = read.refusals.map(({ field, code }) => `${field}: ${code}`).join(', ');
+    throw new Error(`entry ${row.id} (${row.kind} ${row.schema}) cannot be read: ${places}`);
+  }
+  return { ...read.value, recordedAt: row.recorded_at.toISOString() };
+}

@@ -1,1 +1,2 @@
-export {};
+export type { World } from './command.js';
+export { program } from './program.js';

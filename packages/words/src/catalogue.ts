@@ -36,5 +36,8 @@ export type FiguresAt<Key extends SentenceKey> =
 /** The keys whose text needs no figures, as in a table of options. */
 export type PlainKey = { [Key in SentenceKey]: TextAt<Key> extends string ? Key : never }[SentenceKey];
 
+/** The rules of input that have a phrase of their own, as a refusal's `expected` names them. */
+export type Rule = keyof Catalogue['expected'];
+
 /** The choices and presets that have a title, and the ids within each. */
 export type TitleOf = keyof Catalogue['titles'];

@@ -1,18 +1,24 @@
-/** The figures a sentence speaks of, read by key. A key that is not there is a broken promise of our own code. */
-export type Figures = (key: string) => number;
+/** The figures a sentence speaks of. A key that is needed and not there is a broken promise of our own code. */
+export type Figures = {
+  readonly value: (key: string) => number;
+  readonly has: (key: string) => boolean;
+};
 
 /**
- * Reads the figures of one flag or refusal.
+ * The figures of one flag or refusal.
  *
- * Errors: throws when a sentence asks for a figure that is absent or not finite, naming the code and the key,
- * so that no sentence can say "undefined" or "NaN" to anybody.
+ * Errors: `value` throws when a sentence asks for a figure that is absent or not finite, naming the code and the
+ * key, so that no sentence can say "undefined" or "NaN" to anybody.
  */
 export function figuresOf(code: string, figures: Readonly<Record<string, number>>): Figures {
-  return (key) => {
-    const value = figures[key];
-    if (value === undefined || !Number.isFinite(value)) {
-      throw new Error(`The sentence for ${code} needs the figure ${key}; got ${JSON.stringify(figures)}`);
-    }
-    return value;
+  return {
+    has: (key) => Number.isFinite(figures[key]),
+    value: (key) => {
+      const value = figures[key];
+      if (value === undefined || !Number.isFinite(value)) {
+        throw new Error(`The sentence for ${code} needs the figure ${key}; got ${JSON.stringify(figures)}`);
+      }
+      return value;
+    },
   };
 }

@@ -1,4 +1,4 @@
-export type { Catalogue, FiguresAt, PlainKey, SentenceKey, TitleOf } from './catalogue.js';
+export type { Catalogue, FiguresAt, PlainKey, Rule, SentenceKey, TitleOf } from './catalogue.js';
 export type { Place, Problem } from './problem.js';
 export type { Forms, Say } from './say.js';
 export type { Words } from './words.js';

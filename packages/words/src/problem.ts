@@ -26,17 +26,12 @@ export type Place = {
   readonly nameOf?: (field: string) => string;
 };
 
-/** The place of an input that came from nowhere in particular. */
-export const NOWHERE: Place = {};
-
-/** The parts of a problem that need no words. */
-export function placed(refusal: Refusal, place: Place): Pick<Problem, 'file' | 'line' | 'column' | 'field' | 'code' | 'got'> {
+/** Where a refusal stood, by its own account and by its place's. */
+export function placed(refusal: Refusal, place: Place): Pick<Problem, 'file' | 'line' | 'column' | 'field'> {
   return {
     file: place.file ?? null,
     line: place.line ?? refusal.line,
     column: place.column ?? null,
     field: refusal.field === '' ? null : (place.nameOf?.(refusal.field) ?? refusal.field),
-    code: refusal.code,
-    got: refusal.got,
   };
 }

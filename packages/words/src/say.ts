@@ -1,4 +1,4 @@
-import { shown } from './shown.js';
+import { roundTo } from '@evenfall/clinical';
 
 /** The forms of a counted noun by plural category (Unicode CLDR); `other` is always needed. */
 export type Forms = { readonly other: string } & Readonly<Partial<Record<Intl.LDMLPluralRule, string>>>;
@@ -53,5 +53,5 @@ function written(locale: string, value: number, fewest: number, most: number): s
     minimumFractionDigits: fewest,
     maximumFractionDigits: most,
     useGrouping: Math.abs(value) >= 10_000,
-  }).format(shown(value, most));
+  }).format(roundTo(value, most));
 }

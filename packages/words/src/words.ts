@@ -74,7 +74,16 @@ function problem(catalogue: Catalogue, say: Say, refusal: Refusal, place: Place)
     expected,
     got: refusal.got === null ? nothing : `“${refusal.got}”`,
   });
-  return { ...where, expected, got: refusal.got, message };
+  return {
+    file: where.file,
+    line: where.line,
+    column: where.column,
+    field: where.field,
+    code: refusal.code,
+    expected,
+    got: refusal.got,
+    message,
+  };
 }
 
 type Expected = (figures: ReturnType<typeof figuresOf>, say: Say, choices: readonly string[]) => string;

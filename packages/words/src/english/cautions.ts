@@ -7,7 +7,8 @@ export const cautions = {
   localProtocol: 'Where this and your local protocol differ, follow your local protocol.',
   irregular:
     'Felt irregular: count a full minute, listen at the apex and report it. Feeling a pulse cannot tell the cause.',
-  usualForAge: 'A range is what its source, named beside it, found usual for an age; it is not what is normal for this person.',
+  usualForAge:
+    'A range is what its source, named beside it, found usual for an age; it is not what is normal for this person.',
   rangeOfCounting:
     'The range is what the counting alone allows. The same person also changes from one minute to the next.',
   missingIsNotZero: 'What was not taken stays empty. It is never a zero.',

@@ -42,13 +42,21 @@ export const commandLine = {
   source: 'source',
   next: 'Next',
   noRate: 'no rate',
-  fault: 'Evenfall failed; this is a fault of the program or the machine, not of what you typed.',
-  between: (f: { low: number; high: number }, say: Say) => `between ${say.number(f.low)} and ${say.number(f.high)}`,
+  note: 'Note',
+  rhythm: 'Rhythm',
+  repaired: 'Repaired',
+  fault: (f: { cause: string }, _say: Say) =>
+    `Evenfall failed, and not because of what you typed: ${f.cause}`,
+  expectedGot: (f: { expected: string; got: string | null }, _say: Say) =>
+    `expected ${f.expected}, got ${f.got ?? 'nothing'}`,
+  between: (f: { low: number; high: number }, say: Say) =>
+    `between ${say.number(f.low)} and ${say.number(f.high)}`,
   fromUnder: (f: { low: number; high: number }, say: Say) =>
     `from ${say.number(f.low)} to under ${say.number(f.high)}`,
   overUpTo: (f: { low: number; high: number }, say: Say) =>
     `over ${say.number(f.low)}, up to ${say.number(f.high)}`,
-  fromTo: (f: { low: number; high: number }, say: Say) => `from ${say.number(f.low)} to ${say.number(f.high)}`,
+  fromTo: (f: { low: number; high: number }, say: Say) =>
+    `from ${say.number(f.low)} to ${say.number(f.high)}`,
   likely: (f: { low: number; high: number }, say: Say) =>
     `likely ${say.number(f.low, 1)} to ${say.number(f.high, 1)}`,
   beatsIn: (f: { n: number; seconds: number }, say: Say) =>
@@ -56,7 +64,8 @@ export const commandLine = {
   breathsIn: (f: { n: number; seconds: number }, say: Say) =>
     `from ${say.counted(f.n, BREATHS)} in ${say.short(f.seconds)} s`,
   fromTaps: (f: { taps: number }, say: Say) => `from ${say.counted(f.taps, TAPS)}`,
-  step: (f: { perMinute: number }, say: Say) => `one more or less would change it by ${say.short(f.perMinute)}`,
+  step: (f: { perMinute: number }, say: Say) =>
+    `one more or less would change it by ${say.short(f.perMinute)}`,
   countFor: (f: { seconds: number }, say: Say) => `count ${say.short(f.seconds)} s`,
   missedAfter: (f: { index: number; added: number }, say: Say) =>
     `after tap ${say.number(f.index)}: ${say.counted(f.added, TAPS)} missed, put back`,

@@ -8,17 +8,21 @@ export const messages = {
   missing: ({ field, expected }) => `${field} is missing: give ${expected}.`,
   'unknown-field': ({ field, expected }) => `${field} is not known here: expected ${expected}.`,
   'unknown-id': ({ field, expected, got }) => `${field} does not know ${got}: give ${expected}.`,
-  'unknown-option': ({ field, expected }) => `${field} is not known here: expected ${expected}.`,
+  'unknown-option': ({ expected, got }) => `${got} is not known here: expected ${expected}.`,
   repeated: ({ field, expected, got }) => `${field} was given again (${got}): give it ${expected}.`,
-  'not-a-number': ({ field, expected, got }) => `${field} is not a number that can be read (${got}): give ${expected}.`,
+  'not-a-number': ({ field, expected, got }) =>
+    `${field} is not a number that can be read (${got}): give ${expected}.`,
   'not-whole': ({ field, expected, got }) => `${field} is not a whole number (${got}): give ${expected}.`,
   'not-a-time': ({ field, expected, got }) => `${field} is not a time (${got}): give ${expected}.`,
   'out-of-range': ({ field, expected, got }) => `${field} is out of range (${got}): give ${expected}.`,
   'out-of-order': ({ field, expected, got }) => `${field} is out of order (${got}): give ${expected}.`,
-  'not-below-systolic': ({ field, expected, got }) => `${field} is not below the systolic (${got}): give ${expected}.`,
+  'not-below-systolic': ({ field, expected, got }) =>
+    `${field} is not below the systolic (${got}): give ${expected}.`,
   impossible: ({ field, expected, got }) => `${field} cannot be (${got}): give ${expected}.`,
-  contradicts: ({ field, expected, got }) => `${field} contradicts something else given (${got}): give ${expected}.`,
-  ambiguous: ({ field, expected, got }) => `${field} can be read in more than one way (${got}): give ${expected}.`,
+  contradicts: ({ field, expected, got }) =>
+    `${field} contradicts something else given (${got}): give ${expected}.`,
+  ambiguous: ({ field, expected, got }) =>
+    `${field} can be read in more than one way (${got}): give ${expected}.`,
 } as const satisfies Record<RefusalCode, (parts: MessageParts) => string>;
 
 /** What to call the parts of a problem that have no name of their own. */

@@ -1,0 +1,26 @@
+import type { Problem } from '@evenfall/words';
+
+/** A JSON object whose keys come out in the order they were put in. */
+export type Json = { readonly [key: string]: unknown };
+
+/** What a command answers. Which stream and which exit code follow from it is decided in one place, `deliver`. */
+export type Answer =
+  /** One answer: an object for programs, lines for people. */
+  | { readonly kind: 'one'; readonly json: Json; readonly lines: readonly string[] }
+  /** Input refused. */
+  | { readonly kind: 'refused'; readonly problems: readonly Problem[] }
+  /** One JSON object a line, in order of path; a refused file does not stop the rest. */
+  | { readonly kind: 'files'; readonly rows: AsyncIterable<FileRow> }
+  /** A document as it is (a CSV file), on standard output. */
+  | { readonly kind: 'document'; readonly text: string }
+  /** Nothing to print: what was asked for has been done. */
+  | { readonly kind: 'done' };
+
+export type FileRow =
+  | { readonly file: string; readonly json: Json }
+  | { readonly file: string; readonly problems: readonly Problem[] };
+
+/** The answer that nothing but problems is. */
+export function refused(problems: readonly Problem[]): Answer {
+  return { kind: 'refused', problems };
+}

@@ -1,0 +1,103 @@
+import {
+  type CountOf,
+  isBlank,
+  parseTapLines,
+  type Repair,
+  TAPS_RULE,
+  type TapResult,
+  type Taps,
+  tapResult,
+} from '@evenfall/clinical';
+import type { Words } from '@evenfall/words';
+import type { Json } from '../answer.js';
+import { command } from '../command.js';
+import { eachFile } from '../input/eachFile.js';
+import { columns } from '../output/columns.js';
+import { computedBy } from '../output/computedBy.js';
+
+type Asked = { readonly files: readonly string[]; readonly of: CountOf; readonly repair: boolean };
+
+/** `evenfall taps`: a file with one time a line, in seconds from any zero. */
+export const taps = command<Asked>({
+  name: 'taps',
+  summary: 'commands.taps',
+  options: [
+    { name: 'no-repair', kind: 'switch', means: 'options.noRepair' },
+    { name: 'of', kind: 'value', means: 'options.of', choices: ['pulse', 'breaths'] },
+  ],
+  operands: { hint: 'FILE|-', least: 1, most: Number.POSITIVE_INFINITY, expected: 'a-file' },
+
+  parse(given, files) {
+    const of = given.text('of');
+    const repair = !given.isOn('no-repair');
+    return { ok: true, value: { files, of: isBlank(of) ? 'pulse' : (of as CountOf), repair } };
+  },
+
+  run: ({ files, of, repair }, context) =>
+    eachFile(
+      files,
+      (text) => {
+        const seconds = parseTapLines(text);
+        return seconds.ok
+          ? { ok: true, value: { of, source: 'file', seconds: seconds.value } as Taps }
+          : seconds;
+      },
+      {
+        json: (read) => jsonOf(tapResult(read, { repair }), repair, context.version, context.words),
+        lines: (read) => linesOf(read, tapResult(read, { repair }), context.words),
+      },
+      context,
+    ),
+});
+
+function jsonOf(result: TapResult, repair: boolean, version: string, words: Words): Json {
+  return {
+    perMinute: result.perMinute,
+    lowPerMinute: result.lowPerMinute,
+    highPerMinute: result.highPerMinute,
+    beats: result.beats,
+    repairs: result.repairs.map(({ index, what, added }) => ({ index, what, added })),
+    meanIntervalMs: result.meanIntervalMs,
+    sdIntervalMs: result.sdIntervalMs,
+    cv: result.cv,
+    rmssdMs: result.rmssdMs,
+    nrmssd: result.nrmssd,
+    turningPointRatio: result.turningPointRatio,
+    shannonEntropy: result.shannonEntropy,
+    tapJitterMs: result.tapJitterMs,
+    rhythm: result.rhythm,
+    flags: result.flags.map(words.flagged),
+    why: result.why.map(words.flagged),
+    noRepair: !repair,
+    computedBy: computedBy(version, TAPS_RULE),
+  };
+}
+
+function linesOf({ seconds }: Taps, result: TapResult, words: Words): string[] {
+  const count = words.sentence('commandLine.fromTaps', { taps: seconds.length });
+  const rows = [
+    [rateOf(result, words), [...likelyOf(result, words), count].join(', ')],
+    [words.sentence('commandLine.rhythm'), words.title('rhythm', result.rhythm)],
+    ...result.repairs.map((repair) => [words.sentence('commandLine.repaired'), repairOf(repair, words)]),
+    ...[...result.flags, ...result.why].map((flag) => [
+      words.sentence('commandLine.note'),
+      words.detail(flag),
+    ]),
+  ];
+  return columns(rows);
+}
+
+function rateOf({ perMinute }: TapResult, words: Words): string {
+  if (perMinute === null) return words.sentence('commandLine.noRate');
+  return `${words.say.number(perMinute)} ${words.sentence('app.perMinute')}`;
+}
+
+function likelyOf({ lowPerMinute: low, highPerMinute: high }: TapResult, words: Words): string[] {
+  return low === null || high === null ? [] : [words.sentence('commandLine.likely', { low, high })];
+}
+
+function repairOf({ index, what, added }: Repair, words: Words): string {
+  return what === 'missed'
+    ? words.sentence('commandLine.missedAfter', { index, added })
+    : words.sentence('commandLine.doubledAt', { index });
+}

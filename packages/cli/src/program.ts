@@ -1,0 +1,96 @@
+import { type Refusal, refusal } from '@evenfall/clinical';
+import { wordsFor } from '@evenfall/words';
+import { type Answer, refused } from './answer.js';
+import type { AnyCommand, Context, World } from './command.js';
+import { NO_OPERANDS } from './command.js';
+import { commands } from './commands/index.js';
+import { nearest } from './options/nearest.js';
+import { EVERYWHERE, optionsOf, typedName } from './options/option.js';
+import { type Read, read } from './options/read.js';
+import { deliver, deliverFault, EXIT } from './output/deliver.js';
+import { helpOf, helpOfAll } from './output/help.js';
+import { listed } from './output/items.js';
+import { versionOf } from './output/version.js';
+
+/**
+ * The `evenfall` command: arguments in, streams written, exit code out. Reads nothing that is not in `world`.
+ *
+ * @param args what was typed after `evenfall`
+ */
+export async function program(args: readonly string[], world: World): Promise<number> {
+  const words = wordsFor('en');
+  const json = beforeEnd(args).includes('--json');
+  try {
+    const answer = await answerTo(args, { ...world, words });
+    if (answer === null || world.interrupted.aborted) return EXIT.interrupted;
+    return await deliver(answer, json, words, world);
+  } catch (fault) {
+    return world.interrupted.aborted ? EXIT.interrupted : deliverFault(fault, json, words, world);
+  }
+}
+
+/** The answer to a command line; null if it was interrupted first. */
+async function answerTo(args: readonly string[], context: Context): Promise<Answer | null> {
+  const at = args.findIndex((arg) => !arg.startsWith('-'));
+  const name = args[at];
+  if (name === undefined) return withoutCommand(args, context);
+  const command = commands.find((one) => one.name === name);
+  if (command === undefined) {
+    const choices = [nearest(name, commands.map((one) => one.name))]; // biome-ignore format: one thought
+    return refusedBy([refusal('command', 'unknown-id', 'nearest-command', name, { choices })], context);
+  }
+  return answerOf(command, [...args.slice(0, at), ...args.slice(at + 1)], context);
+}
+
+function withoutCommand(args: readonly string[], context: Context): Answer {
+  const found = read(args, EVERYWHERE, NO_OPERANDS);
+  if (found.given.isOn('help')) return helpOfAll(commands, context.words);
+  if (found.given.isOn('version')) return versionOf(context.version);
+  const choices = commands.map(({ name }) => name);
+  return refusedBy([...found.refusals, refusal('command', 'missing', 'command', null, { choices })], context);
+}
+
+async function answerOf(
+  command: AnyCommand,
+  args: readonly string[],
+  context: Context,
+): Promise<Answer | null> {
+  const options = optionsOf(command);
+  const found = read(args, options, command.operands);
+  if (found.given.isOn('help')) return helpOf(command, options, context.words);
+  if (found.given.isOn('version')) return versionOf(context.version);
+  if (command.list !== undefined && found.given.isOn('list')) {
+    return listed(command.list(context.words), context.words);
+  }
+  const ready = command.prepare(found.given, found.operands);
+  const parsed = ready.ok
+    ? []
+    : ready.refusals.map((one) => ({ ...one, field: typedName(options, one.field) }));
+  const refusals = together(found, parsed);
+  if (!ready.ok || refusals.length > 0) return refusedBy(refusals, context);
+  const answer = ready.value(context);
+  return command.endsItself === true ? answer : Promise.race([answer, interruption(context.interrupted)]);
+}
+
+/** All refusals in order of place; what is wrong with an option itself hides what follows from it. */
+function together({ refusals, placeOf }: Read, parsed: readonly Refusal[]): Refusal[] {
+  const own = new Set(refusals.filter(({ code }) => code !== 'repeated').map(({ field }) => field));
+  const all = [...refusals, ...parsed.filter(({ field }) => !own.has(field))];
+  return all.sort((a, b) => placeOf(a.field) - placeOf(b.field));
+}
+
+function refusedBy(refusals: readonly Refusal[], { words }: Context): Answer {
+  return refused(refusals.map((one) => words.problem(one)));
+}
+
+function interruption(signal: AbortSignal): Promise<null> {
+  return new Promise((interrupted) => {
+    if (signal.aborted) interrupted(null);
+    signal.addEventListener('abort', () => interrupted(null), { once: true });
+  });
+}
+
+function beforeEnd(args: readonly string[]): readonly string[] {
+  const end = args.indexOf('--');
+  return end < 0 ? args : args.slice(0, end);
+}

@@ -1,0 +1,55 @@
+import type { Figures } from '../figures.js';
+import type { Say } from '../say.js';
+
+type Detail = (f: Figures, say: Say) => string;
+
+/**
+ * A sentence for each code that counting returns: what it means and what to do.
+ * Source of the advice: bedside handbook 1.2 to 1.5, 1.10, 2.1, 7.5, worded anew.
+ */
+export const countDetails = {
+  'convention-shifts-rate': (f, say) => {
+    const shift = f.value('averageShiftPerMinute');
+    const by = say.short(Math.abs(shift));
+    return `Counted this way the rate comes out about ${by} a minute too ${shift > 0 ? 'high' : 'low'} on average: if the clock starts on a beat call that beat zero, if it starts at any moment call the first beat one.`;
+  },
+  'range-assumes-regular': (f, say) =>
+    `The range of ${say.short(f.value('lowPerMinute'))} to ${say.short(f.value('highPerMinute'))} holds for a regular rhythm; this one was felt irregular, so do not rely on it.`,
+  'count-apex': () => 'Felt irregular: also listen at the apex for a full minute and report what you find.',
+  'none-counted': (f, say) =>
+    `Nothing was counted in ${say.short(f.value('windowSeconds'))} s: look at the person before the watch, act by your local protocol, and do not take this as a rate until you have checked.`,
+  'fast-for-window': (f, say) =>
+    `${say.number(f.value('perMinute'))} a minute is over ${say.short(f.value('fastPerMinute'))}, and a fast rate counted for only ${say.short(f.value('windowSeconds'))} s is not accurate enough: count for longer.`,
+  'slow-on-short-count': (f, say) =>
+    `${say.number(f.value('perMinute'))} a minute in ${say.short(f.value('windowSeconds'))} s is under ${say.short(f.value('slowPerMinute'))}: count ${say.short(f.value('fullWindowSeconds'))} s before you rely on it.`,
+  'fast-on-short-count': (f, say) =>
+    `${say.number(f.value('perMinute'))} a minute in ${say.short(f.value('windowSeconds'))} s is over ${say.short(f.value('fastPerMinute'))}: count ${say.short(f.value('fullWindowSeconds'))} s before you rely on it.`,
+  'breaths-full-minute': (f, say) =>
+    `Breaths counted for ${say.short(f.value('windowSeconds'))} s tend to come out too low: count ${say.short(f.value('fullWindowSeconds'))} s.`,
+  irregular: (f, say) =>
+    `Felt irregular: a short count can miss a good deal either way, so count ${say.short(f.value('fullWindowSeconds'))} s and report it.`,
+  weak: (f, say) =>
+    `Felt weak: beats are easily missed, so count ${say.short(f.value('fullWindowSeconds'))} s or try another site.`,
+  'first-set': (f, say) =>
+    `This is the first set on this person and others will be compared with it: count ${say.short(f.value('fullWindowSeconds'))} s.`,
+  young: (f, say) =>
+    `Under ${say.short(f.value('youngUnderMonths'))} months (here ${say.short(f.value('ageMonths'))}) rates change from moment to moment: count ${say.short(f.value('fullWindowSeconds'))} s.`,
+  apical: (f, say) =>
+    `Heard at the apex: count ${say.short(f.value('fullWindowSeconds'))} s, each lub-dub as one.`,
+  'heart-rate-drug': (f, say) =>
+    `A drug acts on the heart rate: count ${say.short(f.value('fullWindowSeconds'))} s and chart whether it was before or after.`,
+  disagrees: (f, say) =>
+    `${say.number(f.value('perMinute'))} a minute differs by ${say.number(f.value('differencePerMinute'))} from the ${say.number(f.value('previousPerMinute'))} before or on the display, more than ${say.short(f.value('disagreementPerMinute'))}: count ${say.short(f.value('fullWindowSeconds'))} s.`,
+  interrupted: (f, say) =>
+    f.has('atSeconds')
+      ? `The count was broken off after ${say.short(f.value('atSeconds'))} s and has no value: wait a moment and start again.`
+      : 'The count was broken off and has no value: wait a moment and start again.',
+  'not-simultaneous': () =>
+    'Apex and wrist were not counted in the same minute, so they may differ for that reason alone: have two observers count on one watch.',
+  'negative-deficit': (f, say) =>
+    `The wrist (${say.number(f.value('radialPerMinute'))}) cannot beat more often than the apex (${say.number(f.value('apicalPerMinute'))}): one of them was miscounted, so count both again.`,
+  'deficit-to-report': (f, say) =>
+    `${say.number(f.value('deficitPerMinute'))} a minute of the beats heard at the apex were not felt at the wrist, more than ${say.short(f.value('reportAbovePerMinute'))}: report it.`,
+  deficit: (f, say) =>
+    `${say.number(f.value('deficitPerMinute'))} a minute of the beats heard at the apex were not felt at the wrist: count both again and report it if it repeats.`,
+} as const satisfies Record<string, Detail>;

@@ -1,0 +1,19 @@
+import { cautions } from './cautions.js';
+import { commandLine, commands, options } from './commandLine.js';
+import { countDetails } from './countDetails.js';
+import { expected, expectedByCode } from './expected.js';
+import { messages, problemWords } from './problems.js';
+import { screens } from './screens.js';
+import { tapsDetails } from './tapsDetails.js';
+import { titles } from './titles.js';
+
+/** The English catalogue. Its keys are the keys of every language (see `Catalogue`). */
+export const english = {
+  details: { ...countDetails, ...tapsDetails },
+  sections: { ...screens, cautions, commands, options, commandLine },
+  titles,
+  expected,
+  expectedByCode,
+  messages,
+  problemWords,
+} as const;

@@ -1,0 +1,44 @@
+import type { Say } from '../../say.js';
+import { ROUNDS } from './nouns.js';
+
+type Text = { text: string };
+
+/** What every page carries: its frame, its notices, and what is said when the server does not answer. */
+export const app = {
+  name: 'Evenfall',
+  pulse: 'Pulse',
+  breaths: 'Breaths',
+  perMinute: '/min',
+  notKnown: 'not known',
+  back: 'Back',
+  cancel: 'Cancel',
+  save: 'Save',
+  close: 'Close',
+  skip: 'Skip to the page',
+  invented: 'INVENTED',
+  inventedBand: 'INVENTED: every person in this clinic is made up',
+  pageTitle: (f: Text) => `${f.text} · Evenfall`,
+  pageTitleInvented: (f: Text) => `INVENTED · ${f.text} · Evenfall`,
+  loading: 'One moment …',
+  notFound: 'There is no such page.',
+  toPeople: 'To the list of people',
+  noSuchPerson: 'There is no such person in this book.',
+  unreachable: 'The server cannot be reached.',
+  unreachableTry: 'Nothing that you entered is lost. Check that Evenfall is running, then try again.',
+  refusedBy: (f: Text) => `The server refused: ${f.text}`,
+  failed: 'The server could not do it. Try again in a moment.',
+  tryAgain: 'Try again',
+  notKept:
+    'This browser keeps nothing between visits, so a reload would lose what is not signed yet. Leave the page open until you have signed.',
+  unknownCode: (f: Text) => `A newer Evenfall said “${f.text}” here; this one does not know what that means.`,
+  waiting: (f: { rounds: number }, say: Say) =>
+    `${say.counted(f.rounds, ROUNDS)} signed on this device and not yet kept by the server.`,
+  waitingAgain: 'It is sent again by itself. You may also send it now.',
+  sendNow: 'Send now',
+  sending: 'Sending …',
+  waitingRefused: 'The server refused a signed round, so it is not in the chart:',
+  takeBack: 'Take it back to put it right',
+  to: (f: { low: string; high: string }) => `${f.low} to ${f.high}`,
+  rangeIncluded: (f: { low: string; high: string }) => `${f.low} to under ${f.high}`,
+  rangeOpen: (f: { low: string; high: string }) => `over ${f.low}, under ${f.high}`,
+} as const;

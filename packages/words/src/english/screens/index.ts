@@ -1,0 +1,16 @@
+import { amend } from './amend.js';
+import { app } from './app.js';
+import { chart } from './chart.js';
+import { count } from './count.js';
+import { people } from './people.js';
+import { person } from './person.js';
+import { review } from './review.js';
+import { roles } from './roles.js';
+import { taps } from './taps.js';
+
+/**
+ * The words of the screens: a file for each screen, a key for each text. A text without figures is a string;
+ * a text with figures is a function of them and of `Say`, which alone writes numbers and plurals.
+ * To add one, add it here: every other language then fails to compile until it has it too.
+ */
+export const screens = { app, people, person, count, taps, review, chart, amend, roles } as const;

@@ -1,0 +1,6 @@
+/** Counted nouns that several screens share. */
+export const BEATS = { one: 'beat', other: 'beats' };
+export const BREATHS = { one: 'breath', other: 'breaths' };
+export const TAPS = { one: 'tap', other: 'taps' };
+export const SECONDS = { one: 'second', other: 'seconds' };
+export const ROUNDS = { one: 'round', other: 'rounds' };

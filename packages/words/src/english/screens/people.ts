@@ -1,0 +1,26 @@
+type Text = { text: string };
+
+/** The start page: who is here today, and who is measuring. */
+export const people = {
+  title: 'People',
+  add: 'Add a person',
+  none: 'Nobody is here yet.',
+  noneHint: 'Add the first person, and a pulse can be charted a minute later.',
+  aid: 'A charting and teaching aid for trained people. It does not diagnose, and it replaces neither your judgement nor your local protocol.',
+  whoMeasures: 'Who is measuring?',
+  choose: 'Choose a name',
+  addAgent: 'Add a name',
+  agentName: 'Name of whoever measures',
+  agentHint: 'Kept on this device until you choose another.',
+  keepName: 'Keep this name',
+  born: (f: Text) => `born ${f.text}`,
+  number: (f: Text) => `no. ${f.text}`,
+  erased: 'Identity erased',
+  nothingYet: 'nothing charted yet',
+  draft: 'round begun, not signed',
+  waiting: 'signed, waiting for the server',
+  contested: 'amended twice, the amendments disagree',
+  byHand: 'set by hand',
+  find: 'Find a person',
+  noneFound: 'Nobody here matches that.',
+} as const;

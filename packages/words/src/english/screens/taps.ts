@@ -1,0 +1,25 @@
+import type { Say } from '../../say.js';
+import { TAPS } from './nouns.js';
+
+/** The screen on which each beat or breath is tapped. */
+export const taps = {
+  title: 'Tap',
+  tapEachBeat: 'Tap each time you feel a beat.',
+  tapEachBreath: 'Tap at the start of each breath in.',
+  begin: 'Begin with the first tap. Thumb or space bar.',
+  area: 'Tap here',
+  soFar: (f: { taps: number }, say: Say) => `${say.counted(f.taps, TAPS)} so far`,
+  more: (f: { taps: number }, say: Say) =>
+    f.taps === 0 ? 'Enough taps.' : `about ${say.counted(f.taps, TAPS)} more for a narrower range`,
+  enough: 'Enough.',
+  undo: 'Take back the last tap',
+  stop: 'Stop',
+  tooFew: 'Two taps at least make a rate. Go on tapping.',
+  recorded: 'the moment of each tap is known',
+  repairs: 'Missed taps put in and doubled taps taken out are drawn differently and listed below.',
+  missed: (f: { index: number; added: number }, say: Say) =>
+    `After tap ${say.short(f.index)}: ${say.counted(f.added, TAPS)} missed, put in.`,
+  doubled: (f: { index: number }, say: Say) => `Tap ${say.short(f.index)}: doubled, taken out.`,
+  tapsInSeconds: (f: { n: number; seconds: number }, say: Say) =>
+    `${say.counted(f.n, TAPS)} in ${say.short(f.seconds, 1)} s`,
+} as const;

@@ -1,0 +1,35 @@
+/** What each choice is called on a screen or in a list. A clinic's own preset brings its own title. */
+export const titles = {
+  of: { pulse: 'Pulse', breaths: 'Breaths' },
+  clock: { beat: 'The clock starts on a beat', any: 'The clock starts at any moment' },
+  first: { 0: 'The first beat is called zero', 1: 'The first beat is called one' },
+  start: {
+    'beat-0': 'Clock starts on a beat, that beat is called zero',
+    'beat-1': 'Clock starts on a beat, that beat is called one',
+    'any-1': 'Clock starts at any moment, the first beat is called one',
+    'any-0': 'Clock starts at any moment, the first beat is called zero',
+  },
+  rhythmFelt: { regular: 'Felt regular', irregular: 'Felt irregular' },
+  strength: { weak: 'Weak', normal: 'Normal', strong: 'Strong' },
+  site: {
+    radial: 'Wrist, thumb side',
+    brachial: 'Inner elbow',
+    carotid: 'Neck',
+    apical: 'Apex, by stethoscope',
+    temporal: 'In front of the ear',
+    femoral: 'Groin',
+    popliteal: 'Behind the knee',
+    'posterior-tibial': 'Behind the inner ankle',
+    'dorsalis-pedis': 'Top of the foot',
+    ulnar: 'Wrist, little-finger side',
+  },
+  rhythm: {
+    regular: 'Regular',
+    'regular-with-breathing': 'Regular, quickening with breathing',
+    'occasionally-irregular': 'Occasionally irregular',
+    'regularly-irregular': 'Irregular in a repeating pattern',
+    'irregularly-irregular': 'Irregular without a pattern',
+    undecided: 'Undecided',
+  },
+  repair: { missed: 'Missed', doubled: 'Doubled' },
+} as const;

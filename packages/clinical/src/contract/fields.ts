@@ -1,9 +1,11 @@
-import { isBlank, numberFrom, pointer } from '../contract/numberText.js';
-import { type Refusal, refusal } from '../contract/refusal.js';
+import { isBlank, numberFrom, pointer } from './numberText.js';
+import { type Refusal, refusal } from './refusal.js';
 
 /** Reads the fields of one object from outside and gathers all that is wrong with them. */
 export type FieldReader = {
   readonly refusals: Refusal[];
+  /** What came under a key, unread; undefined if nothing did. */
+  readonly raw: (key: string) => unknown;
   readonly number: (key: string, check: (value: number) => NumberFault | null) => number | null;
   readonly choice: <C extends string>(key: string, choices: readonly C[], absent: C | null) => C | null;
 };
@@ -19,7 +21,7 @@ export function readFields(input: unknown, known: readonly string[], parent = ''
   const isObject = typeof input === 'object' && !Array.isArray(input);
   if (!isObject && !isBlank(input)) refusals.push(refusal(parent, 'missing', 'an-object', input));
   const object = (isObject ? (input ?? {}) : {}) as Record<string, unknown>;
-  const field = (key: string) => (Object.hasOwn(object, key) ? object[key] : undefined);
+  const raw = (key: string) => (Object.hasOwn(object, key) ? object[key] : undefined);
   for (const key of Object.keys(object)) {
     if (known.includes(key)) continue;
     refusals.push(
@@ -28,7 +30,7 @@ export function readFields(input: unknown, known: readonly string[], parent = ''
   }
 
   function number(key: string, check: (value: number) => NumberFault | null): number | null {
-    const got = field(key);
+    const got = raw(key);
     const at = pointer(parent, key);
     const value = numberFrom(got);
     const fault: NumberFault | null = isBlank(got)
@@ -42,7 +44,7 @@ export function readFields(input: unknown, known: readonly string[], parent = ''
   }
 
   function choice<C extends string>(key: string, choices: readonly C[], absent: C | null): C | null {
-    const got = field(key);
+    const got = raw(key);
     if (isBlank(got) && absent !== null) return absent;
     const found = choices.find((one) => one === got || (typeof got === 'number' && one === String(got)));
     if (found !== undefined) return found;
@@ -51,5 +53,5 @@ export function readFields(input: unknown, known: readonly string[], parent = ''
     return null;
   }
 
-  return { refusals, number, choice };
+  return { refusals, raw, number, choice };
 }

@@ -1,4 +1,6 @@
 import type { Flag } from '../contract/flag.js';
+import { passes } from '../contract/threshold.js';
+import { COUNT_COMPARISONS } from './comparisons.js';
 import { COUNT_FIGURES } from './figures.js';
 
 /**
@@ -30,7 +32,7 @@ export function pulseDeficit(
   if (deficitPerMinute < 0)
     return { deficitPerMinute: null, flags, why: [{ code: 'negative-deficit', figures }] };
   const reportAbovePerMinute = COUNT_FIGURES.deficitReportPerMinute.value;
-  if (deficitPerMinute > reportAbovePerMinute) {
+  if (passes(deficitPerMinute, COUNT_COMPARISONS.deficitReportPerMinute, reportAbovePerMinute)) {
     flags.push({ code: 'deficit-to-report', figures: { ...figures, reportAbovePerMinute } });
   } else if (deficitPerMinute > 0) {
     flags.push({ code: 'deficit', figures });

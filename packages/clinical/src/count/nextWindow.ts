@@ -1,5 +1,7 @@
 import type { Flag } from '../contract/flag.js';
+import { passes, settled } from '../contract/threshold.js';
 import type { Circumstances } from './circumstances.js';
+import { COUNT_COMPARISONS as SIDE } from './comparisons.js';
 import type { Count } from './count.js';
 import type { CountRules } from './rules.js';
 
@@ -35,17 +37,19 @@ export function nextWindow(count: Count, circumstances: Circumstances, rules: Co
 
 function pulseReasons(count: Count, circumstances: Circumstances, rules: CountRules): Reason[] {
   const { windowSeconds } = count;
-  const perMinute = (60 * count.n) / windowSeconds;
+  const perMinute = settled((60 * count.n) / windowSeconds);
   const { fastPerMinute, slowPerMinute } = rules;
   const reasons: Reason[] = [];
-  if (perMinute > fastPerMinute && windowSeconds <= rules.barredWhenFastSeconds) {
+  const isFast = passes(perMinute, SIDE.fastPerMinute, fastPerMinute);
+  const isSlow = passes(perMinute, SIDE.slowPerMinute, slowPerMinute);
+  if (isFast && passes(windowSeconds, SIDE.barredWhenFastSeconds, rules.barredWhenFastSeconds)) {
     const figures = { perMinute, fastPerMinute, windowSeconds };
     reasons.push({ seconds: longerThanBarred(rules), flag: { code: 'fast-for-window', figures } });
   }
-  if (rules.fullMinuteWhenSlowOrFast && perMinute > fastPerMinute) {
+  if (rules.fullMinuteWhenSlowOrFast && isFast) {
     reasons.push(fullMinute(rules, 'fast-on-short-count', { perMinute, fastPerMinute, windowSeconds }));
   }
-  if (rules.fullMinuteWhenSlowOrFast && perMinute < slowPerMinute) {
+  if (rules.fullMinuteWhenSlowOrFast && isSlow) {
     reasons.push(fullMinute(rules, 'slow-on-short-count', { perMinute, slowPerMinute, windowSeconds }));
   }
   if (rules.fullMinuteWhenIrregular && circumstances.rhythmFelt === 'irregular') {
@@ -62,7 +66,11 @@ function pulseReasons(count: Count, circumstances: Circumstances, rules: CountRu
 
 /** Breaths: a full minute, unless they are regular and the local protocol allows a shorter window. */
 function breathsReasons(count: Count, { rhythmFelt }: Circumstances, rules: CountRules): Reason[] {
-  const longEnough = count.windowSeconds >= rules.breathsShortWindowSeconds;
+  const longEnough = passes(
+    count.windowSeconds,
+    SIDE.breathsShortWindowSeconds,
+    rules.breathsShortWindowSeconds,
+  );
   if (rules.breathsShortAllowed && longEnough && rhythmFelt === 'regular') return [];
   return [fullMinute(rules, 'breaths-full-minute', { windowSeconds: count.windowSeconds })];
 }
@@ -70,18 +78,20 @@ function breathsReasons(count: Count, { rhythmFelt }: Circumstances, rules: Coun
 function sharedReasons(count: Count, circumstances: Circumstances, rules: CountRules): Reason[] {
   const { ageMonths, previousPerMinute } = circumstances;
   const { youngUnderMonths, disagreementPerMinute } = rules;
-  const perMinute = (60 * count.n) / count.windowSeconds;
+  const perMinute = settled((60 * count.n) / count.windowSeconds);
   const reasons: Reason[] = [];
   if (rules.fullMinuteWhenFirstOnPerson && circumstances.firstOnPerson === true) {
     reasons.push(fullMinute(rules, 'first-set'));
   }
-  if (rules.fullMinuteWhenYoung && ageMonths !== null && ageMonths < youngUnderMonths) {
+  const isYoung = ageMonths !== null && passes(ageMonths, SIDE.youngUnderMonths, youngUnderMonths);
+  if (rules.fullMinuteWhenYoung && isYoung) {
     reasons.push(fullMinute(rules, 'young', { ageMonths, youngUnderMonths }));
   }
   if (rules.fullMinuteWhenDisagreeing && previousPerMinute !== null) {
-    const differencePerMinute = Math.abs(perMinute - previousPerMinute);
+    const differencePerMinute = settled(Math.abs(perMinute - previousPerMinute));
     const figures = { perMinute, previousPerMinute, differencePerMinute, disagreementPerMinute };
-    if (differencePerMinute > disagreementPerMinute) reasons.push(fullMinute(rules, 'disagrees', figures));
+    if (passes(differencePerMinute, SIDE.disagreementPerMinute, disagreementPerMinute))
+      reasons.push(fullMinute(rules, 'disagrees', figures));
   }
   return reasons;
 }
@@ -96,6 +106,8 @@ function longerThanBarred({
   barredWhenFastSeconds,
   fullWindowSeconds,
 }: CountRules): number {
-  const longer = pulseWindowsSeconds.filter((seconds) => seconds > barredWhenFastSeconds);
+  const longer = pulseWindowsSeconds.filter(
+    (seconds) => !passes(seconds, SIDE.barredWhenFastSeconds, barredWhenFastSeconds),
+  );
   return longer.length === 0 ? fullWindowSeconds : Math.min(...longer);
 }

@@ -1,7 +1,9 @@
+import { type FieldReader, type NumberFault, readFields } from '../contract/fields.js';
 import type { Parsed } from '../contract/refusal.js';
 import { refusal } from '../contract/refusal.js';
+import { passes, settled } from '../contract/threshold.js';
+import { COUNT_COMPARISONS as SIDE } from './comparisons.js';
 import type { Count, CountClock, CountFirst, CountOf } from './count.js';
-import { type FieldReader, type NumberFault, readFields } from './fields.js';
 import { type CountRules, DEFAULT_COUNT_RULES } from './rules.js';
 
 const FIELDS = ['n', 'windowSeconds', 'clock', 'first', 'of'] as const;
@@ -24,9 +26,9 @@ export function parseCount(input: unknown, rules: CountRules = DEFAULT_COUNT_RUL
     refusals.push(refusal('/n', 'out-of-range', 'at-least-first-beat', n, { figures: { minimum: 1 } }));
   }
   if (n !== null && start.windowSeconds !== null) {
-    const perMinute = (60 * n) / start.windowSeconds;
+    const perMinute = settled((60 * n) / start.windowSeconds);
     const figures = { perMinute, ceilingPerMinute: rules.ceilingPerMinute };
-    if (perMinute > rules.ceilingPerMinute) {
+    if (passes(perMinute, SIDE.ceilingPerMinute, rules.ceilingPerMinute)) {
       refusals.push(refusal('/n', 'impossible', 'at-most-per-minute', n, { figures }));
     }
   }
@@ -73,6 +75,6 @@ function countFault(n: number): NumberFault | null {
 }
 
 function windowFault(seconds: number, { longestWindowSeconds }: CountRules): NumberFault | null {
-  if (seconds > 0 && seconds <= longestWindowSeconds) return null;
+  if (seconds > 0 && !passes(seconds, SIDE.longestWindowSeconds, longestWindowSeconds)) return null;
   return { code: 'out-of-range', expected: 'window-over-zero-at-most', figures: { longestWindowSeconds } };
 }

@@ -1,7 +1,5 @@
 import { roundTo } from '../contract/rounding.js';
-
-/** Ratios are compared after rounding to 1e-9 (docs/conventions.md section 4). */
-const RATIO_DECIMALS = 9;
+import { settled } from '../contract/threshold.js';
 
 /**
  * Whether a charted rate can have come from a whole number of beats in a window: as it stands, or as the whole
@@ -16,8 +14,6 @@ export function isReachable(perMinute: number, windowSeconds: number): boolean {
   const beats = (perMinute * windowSeconds) / 60;
   return [Math.floor(beats), Math.ceil(beats)].some((n) => {
     const rate = (60 * n) / windowSeconds;
-    return (
-      roundTo(rate, RATIO_DECIMALS) === roundTo(perMinute, RATIO_DECIMALS) || roundTo(rate, 0) === perMinute
-    );
+    return settled(rate) === settled(perMinute) || roundTo(rate, 0) === perMinute;
   });
 }

@@ -1,9 +1,9 @@
+import { type NumberFault, readFields } from '../contract/fields.js';
 import type { Flag } from '../contract/flag.js';
 import { isBlank } from '../contract/numberText.js';
 import type { Parsed } from '../contract/refusal.js';
 import type { Count } from './count.js';
 import type { CountResult } from './countResult.js';
-import { type NumberFault, readFields } from './fields.js';
 import { inOrder, parseCount, readStart } from './parseCount.js';
 import { type CountRules, DEFAULT_COUNT_RULES } from './rules.js';
 

@@ -1,0 +1,14 @@
+import type { Comparison } from '../contract/threshold.js';
+
+/** On which side of each limit of counting its rule applies: below 60, above 100, more than 10. */
+export const COUNT_COMPARISONS = {
+  longestWindowSeconds: '>',
+  ceilingPerMinute: '>',
+  slowPerMinute: '<',
+  fastPerMinute: '>',
+  barredWhenFastSeconds: '<=',
+  breathsShortWindowSeconds: '>=',
+  youngUnderMonths: '<',
+  disagreementPerMinute: '>',
+  deficitReportPerMinute: '>',
+} as const satisfies Record<string, Comparison>;

@@ -1,0 +1,191 @@
+import { expect, test } from 'vitest';
+import type { FieldValue } from './field.js';
+import { parseProtocol, type ReadableSection, readSections } from './parseProtocol.js';
+import { presetProtocol } from './presetProtocol.js';
+import { PROTOCOL_SCHEMA } from './protocol.js';
+import type { FieldShape } from './shape.js';
+
+// biome-ignore lint/suspicious/noExplicitAny: a document from outside, broken below in every way.
+type Document = any;
+
+function document(): Document {
+  const preset = presetProtocol('thirty-seconds');
+  return JSON.parse(JSON.stringify(preset.ok ? preset.value : null));
+}
+
+function refused(breakIt: (protocol: Document) => void): string[] {
+  const input = document();
+  breakIt(input);
+  const parsed = parseProtocol(input);
+  return parsed.ok ? [] : parsed.refusals.map(({ field, code }) => `${field} ${code}`);
+}
+
+const slow = '/sections/count/slowPerMinute';
+
+test.each<[string, (protocol: Document) => void, string[]]>([
+  ['nothing', () => undefined, []],
+  ['no schema', (p) => delete p.schema, ['/schema missing']],
+  ['no preset', (p) => delete p.preset, ['/preset missing']],
+  ['a preset that is no id', (p) => Object.assign(p, { preset: 'Full Minute' }), ['/preset unknown-id']],
+  ['an unknown key', (p) => Object.assign(p, { title: 'x' }), ['/title unknown-field']],
+  ['no sections', (p) => delete p.sections, ['/sections/count missing']],
+  ['an unknown section', (p) => Object.assign(p.sections, { cuffs: {} }), ['/sections/cuffs unknown-field']],
+  ['a section that is a list', (p) => Object.assign(p.sections, { count: [] }), ['/sections/count missing']],
+  [
+    'no such field',
+    (p) => Object.assign(p.sections.count, { fast: 1 }),
+    ['/sections/count/fast unknown-field'],
+  ],
+  ['a field left out', (p) => delete p.sections.count.slowPerMinute, [`${slow} missing`]],
+  ['a bare number', (p) => Object.assign(p.sections.count, { slowPerMinute: 60 }), [`${slow} missing`]],
+  ['no value', (p) => delete p.sections.count.slowPerMinute.value, [`${slow}/value missing`]],
+  [
+    'a blank value',
+    (p) => Object.assign(p.sections.count.slowPerMinute, { value: null }),
+    [`${slow}/value missing`],
+  ],
+  [
+    'another unit',
+    (p) => Object.assign(p.sections.count.slowPerMinute, { unit: 'Hz' }),
+    [`${slow}/unit contradicts`],
+  ],
+  [
+    'no source',
+    (p) => Object.assign(p.sections.count.slowPerMinute, { source: ' ' }),
+    [`${slow}/source missing`],
+  ],
+  [
+    'nothing said of what it replaces',
+    (p) => delete p.sections.count.slowPerMinute.replaces,
+    [`${slow}/replaces missing`],
+  ],
+  ['no sureness', (p) => delete p.sections.count.slowPerMinute.sure, [`${slow}/sure missing`]],
+  [
+    'a sureness',
+    (p) => Object.assign(p.sections.count.slowPerMinute, { sure: 'sure' }),
+    [`${slow}/sure unknown-id`],
+  ],
+  [
+    'local, replacing nothing',
+    (p) => Object.assign(p.sections.count.slowPerMinute, { source: 'local' }),
+    [`${slow}/source contradicts`],
+  ],
+  [
+    'published, replacing something',
+    (p) =>
+      Object.assign(p.sections.count.slowPerMinute, {
+        replaces: { value: 50, source: 'x', sure: 'found' },
+      }),
+    [`${slow}/source contradicts`],
+  ],
+  [
+    'replacing by half',
+    (p) =>
+      Object.assign(p.sections.count.slowPerMinute, {
+        source: 'local',
+        replaces: { value: 'x' },
+      }),
+    [
+      `${slow}/replaces/value not-a-number`,
+      `${slow}/replaces/source missing`,
+      `${slow}/replaces/sure missing`,
+    ],
+  ],
+])('a protocol with %s', (_what, breakIt, refusals) => {
+  expect(refused(breakIt)).toEqual(refusals);
+});
+
+test('all that is wrong is reported together', () => {
+  expect(
+    refused((p) => {
+      p.preset = 7;
+      p.sections.count.slowPerMinute.value = 'x';
+      p.sections.count.clock.value = 'x';
+    }),
+  ).toEqual(['/preset unknown-id', '/sections/count/clock/value unknown-id', `${slow}/value not-a-number`]);
+});
+
+test('a newer schema is refused by name, and nothing else is judged', () => {
+  const parsed = parseProtocol({
+    ...document(),
+    schema: PROTOCOL_SCHEMA + 1,
+    later: 'unknown to this program',
+  });
+  expect(parsed).toMatchObject({
+    ok: false,
+    refusals: [
+      {
+        field: '/schema',
+        code: 'out-of-range',
+        expected: 'known-schema',
+        figures: { maximum: PROTOCOL_SCHEMA },
+        got: String(PROTOCOL_SCHEMA + 1),
+      },
+    ],
+  });
+  expect(!parsed.ok && parsed.refusals).toHaveLength(1);
+});
+
+test.each([[null], [undefined], ['{}'], [[]], [7]])('%j is no protocol', (input) => {
+  expect(parseProtocol(input)).toMatchObject({ ok: false, refusals: [{ field: '', code: 'missing' }] });
+});
+
+/** A made-up section such as later ones will be: some fields from schema 1, some from 2. */
+function madeUpField(
+  shape: Partial<FieldShape> & Pick<FieldShape, 'kind'>,
+  value: FieldValue,
+  since: number,
+): FieldShape {
+  return {
+    ...shape,
+    value,
+    unit: null,
+    meaning: 'made up',
+    source: 'made up',
+    sure: 'decision',
+    since,
+  } as FieldShape;
+}
+
+const MADE_UP: Record<string, ReadableSection> = {
+  old: {
+    fields: {
+      a: madeUpField({ kind: 'yes-no' }, true, 1),
+      b: madeUpField({ kind: 'choices', choices: ['x', 'y'] }, ['x'], 2),
+    },
+    agree: () => [],
+  },
+  young: { fields: { c: madeUpField({ kind: 'yes-no' }, true, 2) }, agree: () => [] },
+};
+
+const written = (value: unknown) => ({
+  value,
+  unit: null,
+  source: 'made up',
+  sure: 'decision',
+  replaces: null,
+});
+
+test('an older schema is read without the sections and fields that came later', () => {
+  const old = { old: { a: written(true) } };
+  expect(readSections(old, MADE_UP, 1)).toEqual({ ok: true, value: old });
+  const read = readSections(old, MADE_UP, 2);
+  expect(!read.ok && read.refusals.map(({ field }) => field)).toEqual(['/sections/old/b', '/sections/young']);
+});
+
+test('a field of several choices', () => {
+  const withChoices = (value: unknown) => ({
+    old: { a: written(true), b: written(value) },
+    young: { c: written(false) },
+  });
+  expect(readSections(withChoices(['y', 'x']), MADE_UP, 2)).toEqual({
+    ok: true,
+    value: withChoices(['x', 'y']),
+  });
+  expect(readSections(withChoices([]), MADE_UP, 2).ok).toBe(true);
+  const read = readSections(withChoices(['x', 'z', 'x']), MADE_UP, 2);
+  expect(!read.ok && read.refusals.map(({ field, code }) => `${field} ${code}`)).toEqual([
+    '/sections/old/b/value/1 unknown-id',
+    '/sections/old/b/value/2 repeated',
+  ]);
+});

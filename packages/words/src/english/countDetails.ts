@@ -1,7 +1,4 @@
-import type { Figures } from '../figures.js';
-import type { Say } from '../say.js';
-
-type Detail = (f: Figures, say: Say) => string;
+import type { Detail } from './detail.js';
 
 /**
  * A sentence for each code that counting returns: what it means and what to do.

@@ -1,15 +1,20 @@
+import type { ClinicalCode } from '../codes.js';
 import { cautions } from './cautions.js';
 import { commandLine, commands, options } from './commandLine.js';
 import { countDetails } from './countDetails.js';
+import type { Detail } from './detail.js';
 import { expected, expectedByCode } from './expected.js';
 import { messages, problemWords } from './problems.js';
 import { screens } from './screens.js';
 import { tapsDetails } from './tapsDetails.js';
 import { titles } from './titles.js';
 
+/** A sentence for every code of every clinical result. */
+const details = { ...countDetails, ...tapsDetails } as const satisfies Record<ClinicalCode, Detail>;
+
 /** The English catalogue. Its keys are the keys of every language (see `Catalogue`). */
 export const english = {
-  details: { ...countDetails, ...tapsDetails },
+  details,
   sections: { ...screens, cautions, commands, options, commandLine },
   titles,
   expected,

@@ -1,7 +1,4 @@
-import type { Figures } from '../figures.js';
-import type { Say } from '../say.js';
-
-type Detail = (f: Figures, say: Say) => string;
+import type { Detail } from './detail.js';
 
 const INTERVALS = { one: 'interval', other: 'intervals' };
 const TAPS = { one: 'tap', other: 'taps' };

@@ -1,4 +1,5 @@
 import type { Say } from '../../say.js';
+import { SECONDS, TAPS } from './nouns.js';
 
 type Text = { text: string };
 
@@ -66,9 +67,9 @@ export const chart = {
   waitingRound: 'Signed on this device, waiting for the server',
   ago: 'newest first',
   stripCount: (f: { n: number; seconds: number }, say: Say) =>
-    `${say.short(f.n)} counted in a window of ${say.short(f.seconds)} seconds, drawn evenly because the moment of each is not known`,
+    `${say.short(f.n)} counted in a window of ${say.counted(f.seconds, SECONDS)}, drawn evenly because the moment of each is not known`,
   stripTaps: (f: { n: number; seconds: number }, say: Say) =>
-    `${say.short(f.n)} taps over ${say.short(f.seconds, 1)} seconds, each drawn at its moment`,
+    `${say.counted(f.n, TAPS)} over ${say.counted(f.seconds, SECONDS)}, each drawn at its moment`,
   keyTap: 'a tap',
   keyMissed: 'missed, put in',
   keyDoubled: 'doubled, taken out',

@@ -1,0 +1,17 @@
+import type { CountResult, Flag, PulseDeficit, TapResult, VoidResult } from '@evenfall/clinical';
+
+type Explained = { readonly flags: readonly Flag[]; readonly why: readonly Flag[] };
+
+/** The codes a result may carry, where its type names them; none where it only says "a code". */
+type CodesOf<Result extends Explained> = Named<
+  Result['flags'][number]['code'] | Result['why'][number]['code']
+>;
+
+type Named<Code extends string> = string extends Code ? never : Code;
+
+/** Every code that counting and tapping can return: the catalogue does not compile without a sentence for each. */
+export type ClinicalCode =
+  | CodesOf<CountResult>
+  | CodesOf<VoidResult>
+  | CodesOf<PulseDeficit>
+  | CodesOf<TapResult>;

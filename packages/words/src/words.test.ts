@@ -1,0 +1,171 @@
+import {
+  type Circumstances,
+  countResult,
+  DEFAULT_COUNT_RULES,
+  type Flag,
+  parseCount,
+  pulseDeficit,
+  tapResult,
+  voidResult,
+} from '@evenfall/clinical';
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { english } from './english/index.js';
+import { wordsFor, wordsIn } from './words.js';
+
+const words = wordsFor('en');
+
+function said(flags: readonly Flag[]): string[] {
+  return flags.map(words.detail);
+}
+
+const circumstances: fc.Arbitrary<Circumstances> = fc.record({
+  rhythmFelt: fc.constantFrom('regular', 'irregular', null),
+  strength: fc.constantFrom('weak', 'normal', 'strong', null),
+  firstOnPerson: fc.constantFrom(true, false, null),
+  ageMonths: fc.option(fc.integer({ min: 0, max: 1200 })),
+  site: fc.constantFrom('radial', 'apical', null),
+  heartRateDrug: fc.constantFrom(true, false, null),
+  previousPerMinute: fc.option(fc.integer({ min: 20, max: 220 })),
+});
+
+describe('every code that a result carries has a sentence', () => {
+  test('counts, in every circumstance', () => {
+    const seen = new Set<string>();
+    const counts = fc.record({
+      n: fc.integer({ min: 0, max: 60 }),
+      windowSeconds: fc.constantFrom(10, 15, 30, 60),
+      clock: fc.constantFrom('beat', 'any'),
+      first: fc.constantFrom(0, 1),
+      of: fc.constantFrom('pulse', 'breaths'),
+    });
+    fc.assert(
+      fc.property(counts, circumstances, (input, known) => {
+        const parsed = parseCount(input);
+        if (!parsed.ok) return;
+        const { flags, why } = countResult(parsed.value, known, DEFAULT_COUNT_RULES);
+        for (const flag of [...flags, ...why]) seen.add(flag.code);
+        for (const sentence of said([...flags, ...why])) expect(sentence).toMatch(/^[A-Z0-9].*\.$/);
+      }),
+      { numRuns: 2000, seed: 20 },
+    );
+    // Bedside handbook 1.5 lists the situations; each of them came up.
+    expect([...seen]).toEqual(
+      expect.arrayContaining([
+        'irregular',
+        'weak',
+        'first-set',
+        'young',
+        'apical',
+        'heart-rate-drug',
+        'disagrees',
+      ]),
+    );
+  });
+
+  test('taps, from one to many, steady and not, slips and bounces among them', () => {
+    const gaps = fc.array(fc.double({ min: 0.05, max: 3, noNaN: true }), { maxLength: 60 });
+    fc.assert(
+      fc.property(
+        gaps,
+        fc.constantFrom('touch', 'key', 'file'),
+        fc.boolean(),
+        (intervals, source, repair) => {
+          let at = 0;
+          const seconds = [0, ...intervals.map((interval) => (at += interval))];
+          const { flags, why } = tapResult({ of: 'pulse', source, seconds }, { repair });
+          for (const sentence of said([...flags, ...why])) expect(sentence).toMatch(/^[A-Z0-9].*\.$/);
+        },
+      ),
+      { numRuns: 500, seed: 21 },
+    );
+  });
+
+  test('deficits and counts broken off', () => {
+    for (const [apical, radial, together] of [
+      [92, 78, true], // bedside handbook 8, C012
+      [80, 84, true], // C013
+      [80, 76, false],
+    ] as const) {
+      const { flags, why } = pulseDeficit(apical, radial, together);
+      expect(said([...flags, ...why])).not.toEqual([]);
+    }
+    for (const atSeconds of [12, null]) {
+      const interrupted = { atSeconds, reason: 'person-moved' } as const;
+      const broken = voidResult({ of: 'pulse', windowSeconds: 30, clock: 'any', first: 1, interrupted });
+      expect(said(broken.why)).toHaveLength(1);
+    }
+  });
+});
+
+describe('what the sentences say', () => {
+  test('a fast 15-second count asks for a longer one and says why', () => {
+    // Bedside handbook 8, C008 (found, Hollerbach 1990; practice): 27 in 15 s is 108, over 100.
+    const sentence = words.detail({
+      code: 'fast-for-window',
+      figures: { perMinute: 108, fastPerMinute: 100, windowSeconds: 15 },
+    });
+    expect(sentence).toMatch(/^108 a minute is over 100.*15 s.*count for longer\.$/);
+  });
+
+  test('the convention that shifts the rate says by how much, and which way', () => {
+    // Bedside handbook 1.4 (derived): on a beat called one, 15 s: 2 a minute too high; any moment, zero: 4 too low.
+    const shifted = (averageShiftPerMinute: number) =>
+      words.detail({
+        code: 'convention-shifts-rate',
+        figures: { perMinute: 76, lowPerMinute: 72, highPerMinute: 76, averageShiftPerMinute },
+      });
+    expect(shifted(2)).toMatch(/about 2 a minute too high/);
+    expect(shifted(-4)).toMatch(/about 4 a minute too low/);
+  });
+
+  test('a flag travels with its code, its sentence and its figures', () => {
+    const flag = { code: 'too-few', figures: { taps: 1, needs: 2 } };
+    expect(words.flagged(flag)).toEqual({
+      code: 'too-few',
+      detail: 'No rate can come from 1 tap; at least 2 are needed: tap on.',
+      figures: { taps: 1, needs: 2 },
+    });
+  });
+
+  test.each([
+    [0, '0 beats in 15 s'],
+    [1, '1 beat in 15 s'],
+    [2, '2 beats in 15 s'],
+    [19, '19 beats in 15 s'],
+  ])('%d beats in a sentence', (n, sentence) => {
+    expect(words.sentence('count.beatsInSeconds', { n, seconds: 15 })).toBe(sentence);
+  });
+});
+
+describe('what cannot be said is never half said', () => {
+  test('a code without a sentence', () => {
+    expect(() => words.detail({ code: 'no-such-code', figures: {} })).toThrow(/no-such-code/);
+  });
+
+  test('a figure that is absent or no number', () => {
+    expect(() => words.detail({ code: 'too-few', figures: { taps: 1 } })).toThrow(
+      /too-few needs the figure needs/,
+    );
+    expect(() => words.detail({ code: 'too-few', figures: { taps: Number.NaN, needs: 2 } })).toThrow(/taps/);
+  });
+});
+
+describe('languages', () => {
+  test('one without a catalogue is answered wholly in English', () => {
+    expect(wordsFor('fr').sentence('app.pulse')).toBe('Pulse');
+    expect(wordsFor('fr').say.number(1.5, 1)).toBe('1.5');
+  });
+
+  test('a new one brings its own words and writes its own numbers', () => {
+    const app = { ...english.sections.app, pulse: 'Pulso' };
+    const spanish = wordsIn({ ...english, sections: { ...english.sections, app } }, 'es');
+    expect(spanish.sentence('app.pulse')).toBe('Pulso');
+    expect(spanish.say.number(1.5, 1)).toBe('1,5');
+  });
+});
+
+test('a title is the catalogue’s, or the id of something a clinic named itself', () => {
+  expect(words.title('rhythm', 'irregularly-irregular')).toBe('Irregular without a pattern');
+  expect(words.title('start', 'our-own')).toBe('our-own');
+});

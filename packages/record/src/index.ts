@@ -37,3 +37,4 @@ export { ageInMonths, identifiersOf, identity } from './person/identity.js';
 export { firstDifference } from './recompute/nearly.js';
 export type { Recomputed } from './recompute/recompute.js';
 export { recompute } from './recompute/recompute.js';
+export { PROGRAM } from './program.js';

@@ -9,13 +9,13 @@ import { problemAnswer } from './problems.js';
 /** What this server is, and who acts here. */
 export function agentRoutes(app: OpenAPIHono, { db, site, program, now }: World): void {
   app.openapi(ROUTES.about, async (c) => {
-    const protocolVersion = await protocolInForce(db, site.id);
-    return c.json({ program, site, now: now().toISOString(), protocolVersion }, 200);
+    const protocolVersion = await protocolInForce(db, site().id);
+    return c.json({ program, site: site(), now: now().toISOString(), protocolVersion }, 200);
   });
-  app.openapi(ROUTES.listAgents, async (c) => c.json({ agents: await listAgents(db, site.id) }, 200));
+  app.openapi(ROUTES.listAgents, async (c) => c.json({ agents: await listAgents(db, site().id) }, 200));
   app.openapi(ROUTES.addAgent, async (c) => {
     const agent = c.req.valid('json');
-    const outcome = await addAgent(db, site.id, agent);
+    const outcome = await addAgent(db, site().id, agent);
     if (outcome === 'conflict') {
       return problemAnswer(c, 409, [refusal('/name', 'contradicts', 'same-content', agent.name)]) as never;
     }

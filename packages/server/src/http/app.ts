@@ -18,7 +18,10 @@ import { jsonOnly, sameOriginOnly, securityHeaders } from './security.js';
 /** All that the routes need of the world. */
 export type World = {
   readonly db: Kysely<Tables>;
-  readonly site: Site;
+  /** The site whose record this is; another one after a restore. */
+  readonly site: () => Site;
+  /** Reads the site again, after a restore. */
+  readonly siteChanged: () => Promise<void>;
   /** The program and its version, as values name it. */
   readonly program: string;
   readonly now: () => Date;

@@ -11,6 +11,6 @@ export function entryRoutes(app: OpenAPIHono, { db, site, program, now }: World)
   app.openapi(ROUTES.addEntries, async (c) => {
     const { entries, refusals } = readEntries(c.req.valid('json').entries, now());
     if (refusals.length > 0) return problemAnswer(c, 422, refusals) as never;
-    return takenAnswer(c, await takeEntries(db, site.id, entries, program)) as never;
+    return takenAnswer(c, await takeEntries(db, site().id, entries, program)) as never;
   });
 }

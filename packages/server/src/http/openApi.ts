@@ -9,7 +9,7 @@ export function openApiDocument(app: OpenAPIHono) {
       version: '0.1.0',
       description:
         'Vital signs taken by hand, kept with their evidence. Evenfall supports trained people; it does not diagnose and does not replace local protocol.',
-      license: { name: 'Apache-2.0', identifier: 'Apache-2.0' },
+      license: { name: 'Apache-2.0' },
     },
   });
 }

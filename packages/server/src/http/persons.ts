@@ -16,41 +16,41 @@ export function personRoutes(app: OpenAPIHono, world: World): void {
   const { db, site, program, now } = world;
 
   app.openapi(ROUTES.listPersons, async (c) => {
-    const persons = await listPersons(db, site.id, c.req.valid('param').book);
+    const persons = await listPersons(db, site().id, c.req.valid('param').book);
     return c.json({ persons }, 200);
   });
 
   app.openapi(ROUTES.addPerson, async (c) => {
     const { identity, entry } = c.req.valid('json');
-    const where = { site: site.id, book: c.req.valid('param').book, person: entry.person ?? '' };
+    const where = { site: site().id, book: c.req.valid('param').book, person: entry.person ?? '' };
     return (await taking(c, entry, (read) => addPerson(db, where, identity, read, program))) as never;
   });
 
   app.openapi(ROUTES.readPerson, async (c) => {
-    const found = await readPerson(db, { site: site.id, ...c.req.valid('param') });
+    const found = await readPerson(db, { site: site().id, ...c.req.valid('param') });
     if (found === null) return problemAnswer(c, 404) as never;
     return c.json(found as never, 200) as never;
   });
 
   app.openapi(ROUTES.correctIdentity, async (c) => {
     const { identity, entry } = c.req.valid('json');
-    const where = { site: site.id, ...c.req.valid('param') };
+    const where = { site: site().id, ...c.req.valid('param') };
     return (await known(c, where, () =>
       taking(c, entry, (read) => correctIdentity(db, where, identity, read, program)),
     )) as never;
   });
 
   app.openapi(ROUTES.eraseIdentity, async (c) => {
-    const where = { site: site.id, ...c.req.valid('param') };
+    const where = { site: site().id, ...c.req.valid('param') };
     return (await known(c, where, () =>
       taking(c, c.req.valid('json').entry, (read) => eraseIdentity(db, where, read, program)),
     )) as never;
   });
 
   app.openapi(ROUTES.exportPerson, async (c) => {
-    const found = await readPerson(db, { site: site.id, ...c.req.valid('param') });
+    const found = await readPerson(db, { site: site().id, ...c.req.valid('param') });
     if (found === null) return problemAnswer(c, 404) as never;
-    return exportAnswer(c, found, site) as never;
+    return exportAnswer(c, found, site()) as never;
   });
 
   async function taking(

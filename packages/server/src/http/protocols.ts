@@ -7,10 +7,10 @@ import { problemAnswer } from './problems.js';
 /** Protocol versions: kept for ever, named by the hash of their content. */
 export function protocolRoutes(app: OpenAPIHono, { db, site }: World): void {
   app.openapi(ROUTES.listProtocols, async (c) =>
-    c.json({ protocols: await listProtocols(db, site.id) }, 200),
+    c.json({ protocols: await listProtocols(db, site().id) }, 200),
   );
   app.openapi(ROUTES.addProtocol, async (c) => {
-    const kept = await addProtocol(db, site.id, c.req.valid('json').content);
+    const kept = await addProtocol(db, site().id, c.req.valid('json').content);
     if (!kept.ok) return problemAnswer(c, 422, kept.refusals) as never;
     return kept.already ? c.json(kept.row, 200) : c.json(kept.row, 201);
   });

@@ -1,5 +1,6 @@
 import { type Refusal, refusal } from '@evenfall/clinical';
-import { type Entry, type EntryFrame, type KindName, readEntry } from '@evenfall/record';
+import { type EntryFrame, type KindName, readEntry } from '@evenfall/record';
+import type { Incoming } from '../store/takeEntries.js';
 
 /** Kinds that come with an identity and so have a route of their own. */
 const WITH_IDENTITY: readonly KindName[] = ['person', 'identity-corrected', 'identity-erased'];
@@ -14,8 +15,8 @@ const HOURS_AHEAD = 24;
 export function readEntries(
   frames: readonly EntryFrame[],
   now: Date,
-): { entries: Entry[]; refusals: Refusal[] } {
-  const entries: Entry[] = [];
+): { entries: Incoming[]; refusals: Refusal[] } {
+  const entries: Incoming[] = [];
   const refusals: Refusal[] = [];
   frames.forEach((frame, index) => {
     const at = `/entries/${index}`;
@@ -35,7 +36,7 @@ export function readOne(
   frame: EntryFrame,
   now: Date,
   at: string,
-): { entry: Entry | null; refusals: Refusal[] } {
+): { entry: Incoming | null; refusals: Refusal[] } {
   const read = readEntry(frame);
   if (!read.ok) {
     return {
@@ -52,5 +53,5 @@ export function readOne(
           }),
         ]
       : [];
-  return { entry: read.value, refusals };
+  return { entry: { frame, entry: read.value }, refusals };
 }

@@ -4,7 +4,7 @@ import { type Kysely, sql, type Transaction } from 'kysely';
 import type { Tables } from '../database/schema.js';
 import { contentHash } from './canonical.js';
 import { entryOf } from './rows.js';
-import { type Taken, takeEntries } from './takeEntries.js';
+import { type Incoming, type Taken, takeEntries } from './takeEntries.js';
 
 /** Where a person is kept: the site, the book, the id. */
 export type Where = { readonly site: string; readonly book: Book; readonly person: string };
@@ -62,13 +62,13 @@ export async function addPerson(
   db: Kysely<Tables>,
   where: Where,
   identity: Identity,
-  entry: Entry,
+  incoming: Incoming,
   program: string,
 ): Promise<Taken> {
   const refusals = [
-    ...misplaced(where, entry, 'person'),
-    ...(entry.kind === 'person'
-      ? unlike(entry.content.identifiers, identifiersOf(identity), 'identifiers')
+    ...misplaced(where, incoming.entry, 'person'),
+    ...(incoming.entry.kind === 'person'
+      ? unlike(incoming.entry.content.identifiers, identifiersOf(identity), 'identifiers')
       : []),
   ];
   if (refusals.length > 0) return { outcome: 'refused', refusals };
@@ -80,7 +80,7 @@ export async function addPerson(
       .onConflict((conflict) => conflict.columns(['site', 'book', 'id']).doNothing())
       .execute();
   };
-  const taken = await takeEntries(db, site, [entry], program, {
+  const taken = await takeEntries(db, site, [incoming], program, {
     before,
     after: (tx) => keepIdentity(tx, where, identity),
   });
@@ -93,12 +93,12 @@ export async function correctIdentity(
   db: Kysely<Tables>,
   where: Where,
   identity: Identity,
-  entry: Entry,
+  incoming: Incoming,
   program: string,
 ): Promise<Taken> {
-  const refusals = misplaced(where, entry, 'identity-corrected');
+  const refusals = misplaced(where, incoming.entry, 'identity-corrected');
   if (refusals.length > 0) return { outcome: 'refused', refusals };
-  return await takeEntries(db, where.site, [entry], program, {
+  return await takeEntries(db, where.site, [incoming], program, {
     after: (tx) => keepIdentity(tx, where, identity),
   });
 }
@@ -107,10 +107,10 @@ export async function correctIdentity(
 export async function eraseIdentity(
   db: Kysely<Tables>,
   where: Where,
-  entry: Entry,
+  incoming: Incoming,
   program: string,
 ): Promise<Taken> {
-  const refusals = misplaced(where, entry, 'identity-erased');
+  const refusals = misplaced(where, incoming.entry, 'identity-erased');
   if (refusals.length > 0) return { outcome: 'refused', refusals };
   const { site, book, person } = where;
   const after = async (tx: Transaction<Tables>) => {
@@ -121,7 +121,7 @@ export async function eraseIdentity(
       .where('person', '=', person)
       .execute();
   };
-  return await takeEntries(db, site, [entry], program, { after });
+  return await takeEntries(db, site, [incoming], program, { after });
 }
 
 async function keepIdentity(

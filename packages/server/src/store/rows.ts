@@ -1,10 +1,10 @@
 import type { EntryFrame, StoredEntry } from '@evenfall/record';
-import { type Entry, readEntry } from '@evenfall/record';
+import { readEntry } from '@evenfall/record';
 import type { Selectable } from 'kysely';
 import type { Tables } from '../database/schema.js';
 
 /** The row that keeps an entry. The instant's text is kept beside the instant: it holds the offset of then. */
-export function rowOf(site: string, entry: Entry, sha256: string) {
+export function rowOf(site: string, entry: EntryFrame, sha256: string) {
   const { at, zone, asEntered } = entry.measuredAt;
   return {
     site,

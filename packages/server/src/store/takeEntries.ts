@@ -1,10 +1,13 @@
 import { type Refusal, refusal } from '@evenfall/clinical';
-import { type Entry, recompute } from '@evenfall/record';
+import { type Entry, type EntryFrame, recompute } from '@evenfall/record';
 import type { Kysely, Transaction } from 'kysely';
 import type { Tables } from '../database/schema.js';
 import { contentHash } from './canonical.js';
 import { keptProtocols } from './protocols.js';
 import { entryOf, rowOf } from './rows.js';
+
+/** An entry as it was sent and as its kind reads it: what is kept is what was sent, in the schema of its time. */
+export type Incoming = { readonly frame: EntryFrame; readonly entry: Entry };
 
 /** What became of each entry, in the order given. `already`: the same id with the same content was kept before. */
 export type Taken =
@@ -34,19 +37,20 @@ class Ended extends Error {
 export async function takeEntries(
   db: Kysely<Tables>,
   site: string,
-  entries: readonly Entry[],
+  incoming: readonly Incoming[],
   program: string,
   also: {
     before?: (tx: Transaction<Tables>) => Promise<void>;
     after?: (tx: Transaction<Tables>) => Promise<void>;
   } = {},
 ): Promise<Taken> {
+  const entries = incoming.map(({ entry }) => entry);
   try {
     return await db.transaction().execute(async (tx) => {
       await also.before?.(tx);
       const refusals = await refusalsOf(tx, site, entries, program);
       if (refusals.length > 0) throw new Ended({ outcome: 'refused', refusals });
-      const taken = await insert(tx, site, entries);
+      const taken = await insert(tx, site, incoming);
       await forgetLatest(tx, site, entries);
       if (taken.entries.some(({ already }) => !already)) await also.after?.(tx);
       return taken;
@@ -57,9 +61,10 @@ export async function takeEntries(
   }
 }
 
-async function insert(tx: Transaction<Tables>, site: string, entries: readonly Entry[]) {
-  const hashes = new Map(entries.map((entry) => [entry.id, contentHash(entry)]));
-  const rows = entries.map((entry) => rowOf(site, entry, hashes.get(entry.id) as string));
+async function insert(tx: Transaction<Tables>, site: string, incoming: readonly Incoming[]) {
+  const entries = incoming.map(({ entry }) => entry);
+  const hashes = new Map(incoming.map(({ frame }) => [frame.id, contentHash(frame)]));
+  const rows = incoming.map(({ frame }) => rowOf(site, frame, hashes.get(frame.id) as string));
   const inserted = await tx
     .insertInto('entry')
     .values(rows)
@@ -212,6 +217,7 @@ async function wrongValues(
   entries: readonly Entry[],
   program: string,
 ) {
+  if (!entries.some(({ content }) => 'computedBy' in content)) return [];
   const inForce = await keptProtocols(tx, site);
   return entries.flatMap((entry, index): Refusal[] => {
     const again = recompute(entry, inForce);

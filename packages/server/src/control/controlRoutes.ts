@@ -1,0 +1,35 @@
+import { Readable } from 'node:stream';
+import type { OpenAPIHono } from '@hono/zod-openapi';
+import { stream } from 'hono/streaming';
+import type { World } from '../http/app.js';
+import { problemAnswer } from '../http/problems.js';
+import { backUp } from '../keeping/backup.js';
+import { checkRecord } from '../keeping/check.js';
+import { linesOf } from '../keeping/linesOf.js';
+import { restore } from '../keeping/restore.js';
+
+/**
+ * What the command line asks of the program that keeps the folder: backup, restore, check. Mounted on the control
+ * socket only, which nobody but the folder's own account can open; never on a network address.
+ */
+export function controlRoutes(app: OpenAPIHono, world: World): void {
+  app.get('/control/backup', (c) => {
+    c.header('content-type', 'application/x-ndjson');
+    return stream(c, async (out) => {
+      await backUp(world.db, world.site(), world.program, world.now(), async (line) => {
+        await out.write(line);
+      });
+    });
+  });
+
+  app.post('/control/restore', async (c) => {
+    const body = c.req.raw.body;
+    if (body === null) return problemAnswer(c, 400, [], 'A backup is expected.');
+    const restored = await restore(world.db, linesOf(Readable.fromWeb(body as never)), world.site().invented);
+    if (!restored.ok) return problemAnswer(c, 422, restored.refusals);
+    await world.siteChanged();
+    return c.json({ lines: restored.lines });
+  });
+
+  app.get('/control/check', async (c) => c.json(await checkRecord(world.db, world.site().id)));
+}

@@ -1,0 +1,128 @@
+import type { Identity } from '@evenfall/record';
+
+/** Everybody here is invented. Their numbers start with INV, and every page of the demo says so. */
+export type InventedPerson = { readonly identity: Identity; readonly rounds: readonly InventedRound[] };
+
+/** One invented set of signs: how long before now, who took it, and what was done. */
+export type InventedRound = {
+  readonly hoursAgo: number;
+  readonly agent: keyof typeof INVENTED_AGENTS;
+  readonly pulse: InventedCount | InventedTaps | NotDone;
+  readonly breaths: InventedCount | NotDone;
+  /** Later amendments of the pulse, each by somebody, hours after the round. */
+  readonly amended?: readonly Amended[];
+};
+
+export type InventedCount = {
+  readonly n: number;
+  readonly windowSeconds: number;
+  readonly clock?: 'beat' | 'any';
+  readonly first?: 0 | 1;
+  readonly rhythmFelt?: 'regular' | 'irregular';
+  readonly strength?: 'weak' | 'normal';
+};
+/** Intervals between taps in ms, as a rhythm to draw from. */
+export type InventedTaps = {
+  readonly rhythm: 'steady' | 'breathing' | 'no-pattern';
+  readonly meanMs: number;
+  readonly beats: number;
+};
+export type NotDone = { readonly notDone: 'declined' | 'asleep' };
+export type Amended =
+  | { readonly agent: keyof typeof INVENTED_AGENTS; readonly n: number; readonly reason: 'typing-slip' }
+  | { readonly agent: keyof typeof INVENTED_AGENTS; readonly inError: 'wrong-person' };
+
+export const INVENTED_AGENTS = {
+  sister: 'Wren Halloran (invented)',
+  doctor: 'Dr Ines Abara (invented)',
+  learner: 'Kit Osei-Lund (invented, learner)',
+} as const;
+
+export const INVENTED_PEOPLE: readonly InventedPerson[] = [
+  {
+    identity: { name: 'Orla Wickstead', birthDate: '1957-03-14', number: 'INV-0001' },
+    rounds: [
+      {
+        hoursAgo: 26,
+        agent: 'learner',
+        pulse: { n: 27, windowSeconds: 15, rhythmFelt: 'irregular' },
+        breaths: { n: 18, windowSeconds: 60 },
+      },
+      {
+        hoursAgo: 25.9,
+        agent: 'sister',
+        pulse: { rhythm: 'no-pattern', meanMs: 640, beats: 72 },
+        breaths: { n: 19, windowSeconds: 60 },
+      },
+    ],
+  },
+  {
+    identity: { name: 'Bram Oyelaran', birthDate: '1988-11-02', number: 'INV-0002' },
+    rounds: [
+      {
+        hoursAgo: 50,
+        agent: 'doctor',
+        pulse: { n: 12, windowSeconds: 15, rhythmFelt: 'regular' },
+        breaths: { n: 12, windowSeconds: 60 },
+      },
+      {
+        hoursAgo: 3,
+        agent: 'doctor',
+        pulse: { rhythm: 'breathing', meanMs: 1180, beats: 50 },
+        breaths: { n: 13, windowSeconds: 60 },
+      },
+    ],
+  },
+  {
+    identity: { name: 'Pia Lindqvist', birthDate: '2022-05-30', number: 'INV-0003' },
+    rounds: [
+      {
+        hoursAgo: 5,
+        agent: 'sister',
+        pulse: { n: 104, windowSeconds: 60 },
+        breaths: { n: 26, windowSeconds: 60 },
+      },
+    ],
+  },
+  {
+    identity: { name: 'Tomas Varga', birthDate: '1941-08-19', number: 'INV-0004' },
+    rounds: [
+      {
+        hoursAgo: 8,
+        agent: 'learner',
+        pulse: { n: 63, windowSeconds: 30, clock: 'beat', first: 0 },
+        breaths: { n: 17, windowSeconds: 60 },
+        amended: [{ agent: 'learner', n: 36, reason: 'typing-slip' }],
+      },
+      {
+        hoursAgo: 2,
+        agent: 'sister',
+        pulse: { n: 44, windowSeconds: 30 },
+        breaths: { notDone: 'asleep' },
+        amended: [{ agent: 'sister', inError: 'wrong-person' }],
+      },
+      {
+        hoursAgo: 1.5,
+        agent: 'sister',
+        pulse: { rhythm: 'steady', meanMs: 826, beats: 40 },
+        breaths: { n: 16, windowSeconds: 60 },
+      },
+    ],
+  },
+  {
+    identity: { name: 'Edda Rook', birthDate: '1969-01-07', number: null },
+    rounds: [
+      {
+        hoursAgo: 4,
+        agent: 'doctor',
+        pulse: { n: 56, windowSeconds: 60, strength: 'weak' },
+        breaths: { notDone: 'declined' },
+        amended: [
+          { agent: 'doctor', n: 65, reason: 'typing-slip' },
+          { agent: 'sister', n: 58, reason: 'typing-slip' },
+        ],
+      },
+    ],
+  },
+  { identity: { name: 'Juno Castellane', birthDate: null, number: 'INV-0006' }, rounds: [] },
+];

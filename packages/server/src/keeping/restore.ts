@@ -1,0 +1,198 @@
+import { createHash } from 'node:crypto';
+import { type Refusal, refusal } from '@evenfall/clinical';
+import { BACKUP_VERSION, type BackupLine, backupLine, readEntry, refusalsOf } from '@evenfall/record';
+import { type Kysely, sql, type Transaction } from 'kysely';
+import type { Tables } from '../database/schema.js';
+import { contentHash } from '../store/canonical.js';
+import { rowOf } from '../store/rows.js';
+
+/** What a restore did, or why it did nothing. Refusals carry the line of the file. */
+export type Restored =
+  | { readonly ok: true; readonly lines: Readonly<Record<string, number>> }
+  | { readonly ok: false; readonly refusals: readonly Refusal[] };
+
+/** How many rows go in at a time. */
+const BATCH_ROWS = 500;
+
+/** Stops a restore and rolls everything back. */
+class Refused extends Error {
+  readonly refusals: readonly Refusal[];
+  constructor(refusals: readonly Refusal[]) {
+    super('restore refused');
+    this.refusals = refusals;
+  }
+}
+
+/**
+ * Puts a backup into an empty database, all or nothing: every line is read by its schema, every entry by its
+ * kind, and the count and hash of the trailer must agree, before anything is kept.
+ *
+ * Errors: refusals with the line; a database that already holds a site is refused (`contradicts`).
+ */
+export async function restore(
+  db: Kysely<Tables>,
+  lines: AsyncIterable<string>,
+  invented: boolean,
+): Promise<Restored> {
+  try {
+    const counted = await db.transaction().execute(async (tx) => {
+      await sql`lock table site in exclusive mode`.execute(tx);
+      await emptied(tx);
+      return await new Restoring(tx, invented).all(lines);
+    });
+    return { ok: true, lines: counted };
+  } catch (error) {
+    if (error instanceof Refused) return { ok: false, refusals: error.refusals };
+    throw error;
+  }
+}
+
+/** A new clinic's site makes room for the one in the backup; a record that holds anything is not touched. */
+async function emptied(tx: Transaction<Tables>): Promise<void> {
+  for (const table of ['agent', 'person', 'entry', 'protocol'] as const) {
+    const row = await tx.selectFrom(table).select('site').limit(1).executeTakeFirst();
+    if (row !== undefined) throw new Refused([refusal('', 'contradicts', 'empty-record', null)]);
+  }
+  await tx.deleteFrom('site').execute();
+}
+
+/** One restore under way: what was read so far, and what waits to go in. */
+class Restoring {
+  private readonly tx: Transaction<Tables>;
+  private readonly invented: boolean;
+  private readonly hash = createHash('sha256');
+  private readonly counted: Record<string, number> = {};
+  private site: string | null = null;
+  private at = 0;
+  private ended = false;
+  private waiting: Extract<BackupLine, { line: 'entry' }>[] = [];
+
+  constructor(tx: Transaction<Tables>, invented: boolean) {
+    this.tx = tx;
+    this.invented = invented;
+  }
+
+  async all(lines: AsyncIterable<string>): Promise<Record<string, number>> {
+    // An amendment may stand before what it amends; the constraint is looked at once everything is in.
+    await sql`set constraints all deferred`.execute(this.tx);
+    for await (const text of lines) {
+      this.at += 1;
+      if (text.trim() === '') continue;
+      if (this.ended) this.refuse('', 'contradicts', 'trailer-last', text.slice(0, 40));
+      await this.one(text, this.read(text));
+    }
+    if (!this.ended) this.refuse('', 'missing', 'trailer', null);
+    return this.counted;
+  }
+
+  private read(text: string): BackupLine {
+    let input: unknown;
+    try {
+      input = JSON.parse(text);
+    } catch {
+      this.refuse('', 'contradicts', 'json-line', text.slice(0, 40));
+    }
+    const read = backupLine.safeParse(input);
+    if (!read.success)
+      throw new Refused(refusalsOf(read.error, input).map((refused) => ({ ...refused, line: this.at })));
+    return read.data;
+  }
+
+  private async one(text: string, line: BackupLine): Promise<void> {
+    if (line.line === 'trailer') return await this.end(line);
+    this.hash.update(`${text}\n`);
+    this.counted[line.line] = (this.counted[line.line] ?? 0) + 1;
+    if (line.line === 'header') return await this.begin(line);
+    const site = this.site;
+    if (site === null) return this.refuse('/line', 'out-of-order', 'header-first', line.line);
+    await this.keep(site, line);
+  }
+
+  private async begin(line: Extract<BackupLine, { line: 'header' }>): Promise<void> {
+    if (this.site !== null) this.refuse('/line', 'repeated', 'header-once', 'header');
+    if (line.version > BACKUP_VERSION) {
+      throw new Refused([
+        refusal('/version', 'unknown-id', 'backup-version-known', line.version, {
+          line: this.at,
+          figures: { newest: BACKUP_VERSION },
+        }),
+      ]);
+    }
+    if (line.site.invented !== this.invented)
+      this.refuse('/site/invented', 'contradicts', 'same-purpose', line.site.invented);
+    this.site = line.site.id;
+    await this.tx
+      .insertInto('site')
+      .values({ ...line.site })
+      .execute();
+  }
+
+  private async keep(site: string, line: Exclude<BackupLine, { line: 'header' | 'trailer' }>): Promise<void> {
+    const recorded_at = line.recordedAt;
+    switch (line.line) {
+      case 'agent':
+        await this.tx
+          .insertInto('agent')
+          .values({ site, id: line.id, name: line.name, recorded_at })
+          .execute();
+        return;
+      case 'person':
+        await this.tx
+          .insertInto('person')
+          .values({ site, book: line.book, id: line.id, recorded_at })
+          .execute();
+        return;
+      case 'identity': {
+        const { book, person, version } = line;
+        const content = JSON.stringify(line.identity);
+        await this.tx
+          .insertInto('identity')
+          .values({ site, book, person, version, content, recorded_at })
+          .execute();
+        return;
+      }
+      case 'protocol': {
+        const content = JSON.stringify(line.content);
+        await this.tx
+          .insertInto('protocol')
+          .values({ site, version: line.version, content, recorded_at })
+          .execute();
+        return;
+      }
+      case 'entry':
+        this.waiting.push(line);
+        if (this.waiting.length >= BATCH_ROWS) await this.flush(site);
+    }
+  }
+
+  private async flush(site: string): Promise<void> {
+    if (this.waiting.length === 0) return;
+    const rows = this.waiting.map(({ entry, recordedAt }) => {
+      const read = readEntry(entry);
+      if (!read.ok)
+        throw new Refused(
+          read.refusals.map((refused) => ({ ...refused, field: `/entry${refused.field}`, line: this.at })),
+        );
+      return { ...rowOf(site, entry, contentHash(entry)), recorded_at: recordedAt };
+    });
+    await this.tx.insertInto('entry').values(rows).execute();
+    this.waiting = [];
+  }
+
+  private async end(line: Extract<BackupLine, { line: 'trailer' }>): Promise<void> {
+    this.ended = true;
+    const site = this.site;
+    if (site === null) return this.refuse('/line', 'out-of-order', 'header-first', 'trailer');
+    const sha256 = this.hash.digest('hex');
+    if (sha256 !== line.sha256) this.refuse('/sha256', 'contradicts', 'hash-of-lines', line.sha256);
+    for (const [name, lines] of Object.entries({ ...this.counted, ...line.lines })) {
+      if ((this.counted[name] ?? 0) !== (line.lines[name] ?? 0))
+        this.refuse(`/lines/${name}`, 'contradicts', 'count-of-lines', lines);
+    }
+    await this.flush(site);
+  }
+
+  private refuse(field: string, code: Refusal['code'], expected: string, got: unknown): never {
+    throw new Refused([refusal(field, code, expected, got, { line: this.at })]);
+  }
+}

@@ -1,0 +1,137 @@
+import { mkdtemp, rm } from 'node:fs/promises';
+import { createServer, type Server } from 'node:http';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { PROGRAM } from '@evenfall/record';
+import { getRequestListener } from '@hono/node-server';
+import { Kysely } from 'kysely';
+import { v7 } from 'uuid';
+import { controlRoutes } from '../control/controlRoutes.js';
+import { migrate } from '../database/migrations/index.js';
+import type { OpenDatabase } from '../database/open-database.js';
+import type { Tables } from '../database/schema.js';
+import { fillDemo } from '../demo/fillDemo.js';
+import { createApi, type World } from '../http/app.js';
+import type { RequestLine } from '../http/log.js';
+import { pageRoutes, readPages } from '../pages/pages.js';
+import { openSite, readSite, type Site } from '../store/site.js';
+import { PortTaken } from './portTaken.js';
+import type { Settings } from './settings.js';
+
+/** A server that runs: where, and how to stop it. */
+export type Running = {
+  readonly address: string | null;
+  readonly controlSocket: string | null;
+  readonly site: Site;
+  close(): Promise<void>;
+};
+
+/** What a server tells the outside: finished requests (without names or values), and faults of its own. */
+export type Tell = {
+  readonly request: (line: RequestLine) => void;
+  readonly fault: (error: unknown) => void;
+};
+
+/**
+ * Brings an open database up to date and serves it. The database is closed with the server.
+ *
+ * Errors: `PortTaken`; whatever the migrations throw. The database is then closed.
+ */
+export async function runServer(database: OpenDatabase, settings: Settings, tell: Tell): Promise<Running> {
+  const closing: (() => Promise<void>)[] = [() => database.close()];
+  const close = async () => {
+    for (const step of closing.splice(0).reverse()) await step().catch(tell.fault);
+  };
+  try {
+    const db = new Kysely<Tables>({ dialect: database.dialect });
+    await migrate(db);
+    const world = await worldOf(db, settings, tell);
+    if (settings.purpose === 'demo') await fillDemo(db, world.site().id, world.now());
+    const controlSocket = await listenForCommands(database, world, closing);
+    const address = settings.mode === 'serve' ? await listenForPages(settings, world, closing) : null;
+    await database.keeper?.setAddress(address);
+    return { address, controlSocket, site: world.site(), close };
+  } catch (error) {
+    await close();
+    throw error;
+  }
+}
+
+async function worldOf(db: Kysely<Tables>, { purpose }: Settings, tell: Tell): Promise<World> {
+  const invented = purpose === 'demo';
+  const name = invented ? 'Evenfall demo clinic (invented)' : 'Clinic';
+  let site = await openSite(db, { id: v7(), name, invented });
+  return {
+    db,
+    site: () => site,
+    siteChanged: async () => {
+      site = (await readSite(db)) ?? site;
+    },
+    program: PROGRAM,
+    now: () => new Date(),
+    ticks: () => performance.now(),
+    log: tell.request,
+    fault: tell.fault,
+  };
+}
+
+/** Commands come through the keeper's socket, or, where there is no folder, through one of this process's own. */
+async function listenForCommands(
+  { keeper }: OpenDatabase,
+  world: World,
+  closing: (() => Promise<void>)[],
+): Promise<string | null> {
+  const app = createApi(world);
+  controlRoutes(app, world);
+  const listener = getRequestListener(app.fetch);
+  if (keeper !== null) {
+    keeper.serve((request, response) => void listener(request, response));
+    return keeper.controlSocketPath;
+  }
+  if (process.platform === 'win32') return null;
+  const folder = await mkdtemp(join(tmpdir(), 'evenfall-'));
+  const server = createServer((request, response) => void listener(request, response));
+  closing.push(async () => {
+    await closed(server);
+    await rm(folder, { recursive: true, force: true });
+  });
+  const path = join(folder, 'evenfall.sock');
+  await listening(server, () => server.listen(path));
+  return path;
+}
+
+async function listenForPages(
+  settings: Settings,
+  world: World,
+  closing: (() => Promise<void>)[],
+): Promise<string> {
+  const app = createApi(world);
+  if (settings.pages !== null) pageRoutes(app, await readPages(settings.pages));
+  const listener = getRequestListener(app.fetch);
+  const server = createServer((request, response) => void listener(request, response));
+  closing.push(() => closed(server));
+  await listening(server, () => server.listen(settings.port, '127.0.0.1'), settings.port);
+  const bound = server.address();
+  const port = typeof bound === 'object' && bound !== null ? bound.port : settings.port;
+  return `http://127.0.0.1:${port}`;
+}
+
+function listening(server: Server, listen: () => void, port = 0): Promise<void> {
+  return new Promise((resolve, reject) => {
+    server.once('error', (error: NodeJS.ErrnoException) => {
+      const isTaken = error.code === 'EADDRINUSE';
+      reject(isTaken ? new PortTaken(port) : error);
+    });
+    server.once('listening', () => resolve());
+    listen();
+  });
+}
+
+/** Stops taking requests and lets those under way finish for a moment; everything acknowledged is kept already. */
+function closed(server: Server): Promise<void> {
+  return new Promise((resolve) => {
+    server.close(() => resolve());
+    server.closeIdleConnections();
+    setTimeout(() => server.closeAllConnections(), 1_000).unref();
+  });
+}

@@ -1,0 +1,111 @@
+import {
+  countRules,
+  DEFAULT_COUNT_RULES,
+  type Parsed,
+  type Protocol,
+  parseProtocol,
+  protocolVersion,
+  type Refusal,
+} from '@evenfall/clinical';
+import type { InForce } from '@evenfall/record';
+import type { Kysely } from 'kysely';
+import type { Tables } from '../database/schema.js';
+
+/** A protocol version as kept: named by the hash of its content, never changed. */
+export type ProtocolRow = {
+  readonly version: string;
+  readonly content: Record<string, unknown>;
+  readonly recordedAt: string;
+};
+
+/** A place that has chosen no protocol: nulls, and the rules of the conventions. */
+const NONE: InForce = { preset: null, presetVersion: null, countRules: DEFAULT_COUNT_RULES };
+
+/** Every protocol version kept here, oldest first. */
+export async function listProtocols(db: Kysely<Tables>, site: string): Promise<ProtocolRow[]> {
+  const rows = await db
+    .selectFrom('protocol')
+    .selectAll()
+    .where('site', '=', site)
+    .orderBy('recorded_at')
+    .orderBy('version')
+    .execute();
+  return rows.map(rowFrom);
+}
+
+/** Keeps a protocol under the hash of its content; keeping it again changes nothing. */
+export async function addProtocol(
+  db: Kysely<Tables>,
+  site: string,
+  content: unknown,
+): Promise<{ ok: true; already: boolean; row: ProtocolRow } | { ok: false; refusals: readonly Refusal[] }> {
+  const read: Parsed<Protocol> = parseProtocol(content);
+  if (!read.ok) {
+    return {
+      ok: false,
+      refusals: read.refusals.map((refused) => ({ ...refused, field: `/content${refused.field}` })),
+    };
+  }
+  const version = protocolVersion(read.value);
+  const inserted = await db
+    .insertInto('protocol')
+    .values({ site, version, content: JSON.stringify(read.value) })
+    .onConflict((conflict) => conflict.columns(['site', 'version']).doNothing())
+    .returning('version')
+    .executeTakeFirst();
+  const row = await db
+    .selectFrom('protocol')
+    .selectAll()
+    .where('site', '=', site)
+    .where('version', '=', version)
+    .executeTakeFirstOrThrow();
+  return { ok: true, already: inserted === undefined, row: rowFrom(row) };
+}
+
+/** The version chosen last; null when none was chosen or none is wanted any more. */
+export async function protocolInForce(db: Kysely<Tables>, site: string): Promise<string | null> {
+  const row = await db
+    .selectFrom('entry')
+    .select('content')
+    .where('site', '=', site)
+    .where('book', '=', 'care')
+    .where('kind', '=', 'protocol-chosen')
+    .where('person', 'is', null)
+    .orderBy('recorded_at', 'desc')
+    .orderBy('id', 'desc')
+    .executeTakeFirst();
+  return (row?.content as { version: string | null } | undefined)?.version ?? null;
+}
+
+/** The rules of every protocol version kept here; null for one that is not. */
+export async function keptProtocols(
+  db: Kysely<Tables>,
+  site: string,
+): Promise<(version: string | null) => InForce | null> {
+  const kept = new Map((await listProtocols(db, site)).map(({ version, content }) => [version, content]));
+  const read = new Map<string, InForce>();
+  return (version) => {
+    if (version === null) return NONE;
+    const before = read.get(version);
+    if (before !== undefined) return before;
+    const content = kept.get(version);
+    if (content === undefined) return null;
+    const protocol = parseProtocol(content);
+    if (!protocol.ok) throw new Error(`protocol ${version} is kept and cannot be read`);
+    const inForce = {
+      preset: protocol.value.preset,
+      presetVersion: version,
+      countRules: countRules(protocol.value),
+    };
+    read.set(version, inForce);
+    return inForce;
+  };
+}
+
+function rowFrom(row: { version: string; content: unknown; recorded_at: Date }): ProtocolRow {
+  return {
+    version: row.version,
+    content: row.content as Record<string, unknown>,
+    recordedAt: row.recorded_at.toISOString(),
+  };
+}

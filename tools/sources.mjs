@@ -1,0 +1,18 @@
+// Makes docs/sources.md from the built clinical package (`npx tsc -b packages/clinical` first).
+// `--write` rewrites the page; without it, exit 1 if the page differs from the code.
+import { readFile, writeFile } from 'node:fs/promises';
+import * as clinical from '../packages/clinical/dist/index.js';
+import { sourcesPage } from './sourcesPage.mjs';
+
+const PAGE = new URL('../docs/sources.md', import.meta.url);
+const made = sourcesPage(clinical);
+
+if (process.argv.includes('--write')) {
+  await writeFile(PAGE, made);
+} else {
+  const kept = await readFile(PAGE, 'utf8').catch(() => '');
+  if (kept !== made) {
+    console.error('docs/sources.md differs from the code: run `node tools/sources.mjs --write`');
+    process.exitCode = 1;
+  }
+}

@@ -1,0 +1,101 @@
+const HOW_SURE = [
+  ['found', 'read in the named source itself'],
+  ['second-hand', 'read in a page that quotes or tabulates the named source'],
+  ['memory', 'widely published, not read again for this project; to be confirmed before it drives an alert'],
+  ['memory-low', 'from memory, with low confidence'],
+  ['practice', 'common practice, no source found'],
+  ['derived', 'arithmetic from a stated formula'],
+  ['decision', 'a choice of this project'],
+];
+
+/**
+ * The page of every clinical number, made from the code: `FIGURES`, `SECTIONS` and `PRESETS` of the clinical
+ * package. Wording lives here; numbers and sources only there.
+ */
+export function sourcesPage({ FIGURES, SECTIONS, PRESETS }) {
+  const parts = [
+    '# Every clinical number and where it comes from',
+    'Made from the code by `node tools/sources.mjs --write`; a test fails if this page and the code differ, so change ' +
+      'the number in its `figures.ts` (or the protocol section) and make the page again. "Bedside handbook" is the ' +
+      "project's collection of facts of the trade, by section; where it names a publication, that is given in full.",
+    table(['how sure', 'meaning'], HOW_SURE),
+  ];
+  for (const [folder, figures] of Object.entries(FIGURES)) {
+    const rows = Object.entries(figures).map(([id, one]) => [
+      `\`${id}\``,
+      shown(one.value),
+      one.unit,
+      one.meaning,
+      one.source,
+      one.sure,
+    ]);
+    parts.push(
+      `## clinical/${folder}`,
+      table(['name', 'value', 'unit', 'meaning', 'source', 'how sure'], rows),
+    );
+  }
+  for (const [name, section] of Object.entries(SECTIONS)) {
+    const rows = Object.entries(section.fields).map(([key, field]) => [
+      `\`${key}\``,
+      shown(field.value),
+      field.unit ?? '',
+      takes(field),
+      field.meaning,
+      field.source,
+      field.sure,
+    ]);
+    parts.push(
+      `## Protocol: ${name}`,
+      'What stands where neither a preset nor the place says otherwise. The bounds of what a place may set are ' +
+        'decisions of this project and say nothing about a person.',
+      table(['field', 'value', 'unit', 'takes', 'meaning', 'source', 'how sure'], rows),
+    );
+  }
+  parts.push(
+    '## Presets',
+    table(['preset', 'field', 'value', 'source', 'how sure'], PRESETS.flatMap(presetRows)),
+  );
+  return `${parts.join('\n\n')}\n`;
+}
+
+function presetRows({ id, source, status, changes }) {
+  const fields = Object.entries(changes).flatMap(([section, keys]) =>
+    Object.entries(keys).map(([key, one]) => [
+      '',
+      `\`${section}.${key}\``,
+      shown(one.value),
+      one.source,
+      one.sure,
+    ]),
+  );
+  const whole = fields.length === 0 ? 'as the sections stand' : '';
+  return [[`\`${id}\``, whole, '', source, status], ...fields];
+}
+
+function takes(field) {
+  switch (field.kind) {
+    case 'number':
+      return `${shown(field.low)} to ${shown(field.high)}${field.comparison ? `; applies at \`${field.comparison}\`` : ''}`;
+    case 'limit':
+      return `${field.comparisons.join(' or ')} ${shown(field.low)} to ${shown(field.high)}${field.orNone ? ', or none' : ''}`;
+    case 'numbers':
+      return `a rising list, ${shown(field.low)} to ${shown(field.high)}`;
+    case 'yes-no':
+      return 'yes or no';
+    default:
+      return field.choices.join(', ');
+  }
+}
+
+function shown(value) {
+  if (value === null) return 'none';
+  if (typeof value === 'boolean') return value ? 'yes' : 'no';
+  if (typeof value === 'number') return String(Number(value.toPrecision(6)));
+  if (Array.isArray(value)) return value.map(shown).join(', ');
+  return typeof value === 'object' ? `${value.comparison} ${shown(value.limit)}` : value;
+}
+
+function table(headings, rows) {
+  const line = (cells) => `| ${cells.map((cell) => cell.replaceAll('|', '\\|')).join(' | ')} |`;
+  return [line(headings), `|${headings.map(() => ' --- |').join('')}`, ...rows.map(line)].join('\n');
+}

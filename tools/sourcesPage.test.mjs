@@ -1,0 +1,17 @@
+import { readFile } from 'node:fs/promises';
+import * as clinical from '@evenfall/clinical';
+import { expect, test } from 'vitest';
+import { sourcesPage } from './sourcesPage.mjs';
+
+test('docs/sources.md says what the code says', async () => {
+  const page = await readFile(new URL('../docs/sources.md', import.meta.url), 'utf8');
+  expect(page, 'run `node tools/sources.mjs --write`').toBe(sourcesPage(clinical));
+});
+
+test('a changed number changes the page', () => {
+  const { FIGURES } = clinical;
+  const slowPerMinute = { ...FIGURES.count.slowPerMinute, value: 59 };
+  const changed = { ...clinical, FIGURES: { ...FIGURES, count: { ...FIGURES.count, slowPerMinute } } };
+  expect(sourcesPage(changed)).not.toBe(sourcesPage(clinical));
+  expect(sourcesPage(changed)).toContain('| `slowPerMinute` | 59 | /min |');
+});

@@ -1,0 +1,12 @@
+// npm start: installs and builds what is needed, then `evenfall serve` with whatever follows `--`.
+import { spawn } from 'node:child_process';
+import { join } from 'node:path';
+import { ensureBuilt, ensureInstalled, root } from './ensure.mjs';
+
+ensureInstalled();
+ensureBuilt();
+const command = join(root, 'packages', 'cli', 'bin', 'evenfall.js');
+const child = spawn(process.execPath, [command, 'serve', ...process.argv.slice(2)], { stdio: 'inherit' });
+// The terminal sends its interrupt to both; this process only waits for the command to end in order.
+for (const signal of ['SIGINT', 'SIGTERM']) process.on(signal, () => signal === 'SIGTERM' && child.kill(signal));
+child.on('exit', (code, signal) => process.exit(code ?? (signal === 'SIGINT' ? 130 : 1)));

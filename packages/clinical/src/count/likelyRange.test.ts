@@ -45,16 +45,13 @@ function perfectCount(
   return Math.max(heard - 1 + first, 0);
 }
 
-const steady = fc
-  .record({ rate: fc.integer({ min: 20, max: 250 }), windowSeconds: fc.integer({ min: 6, max: 120 }) })
-  .chain(({ rate, windowSeconds }) =>
-    // One tick is 1 / rate of a second, so a beat lasts 60 ticks and the window rate x W ticks, all whole.
-    fc.record({
-      rate: fc.constant(rate),
-      windowSeconds: fc.constant(windowSeconds),
-      phaseTicks: fc.integer({ min: 0, max: 59 }),
-    }),
-  );
+// One tick is 1 / (10 x rate) of a second: a beat lasts 600 ticks and the window 10 x rate x W of them, all whole
+// for rates to a tenth of a beat per minute.
+const steady = fc.record({
+  tenths: fc.integer({ min: 200, max: 2500 }),
+  windowSeconds: fc.integer({ min: 6, max: 120 }),
+  phaseTicks: fc.integer({ min: 0, max: 599 }),
+});
 
 test.each<[CountClock, CountFirst]>([
   ['beat', 0],
@@ -63,8 +60,13 @@ test.each<[CountClock, CountFirst]>([
   ['any', 0],
 ])('always contains a regular true rate: clock %s, first %d', (clock, first) => {
   fc.assert(
-    fc.property(steady, ({ rate, windowSeconds, phaseTicks }) => {
-      const n = perfectCount({ beatTicks: 60, windowTicks: rate * windowSeconds, phaseTicks }, clock, first);
+    fc.property(steady, ({ tenths, windowSeconds, phaseTicks }) => {
+      const rate = tenths / 10;
+      const n = perfectCount(
+        { beatTicks: 600, windowTicks: tenths * windowSeconds, phaseTicks },
+        clock,
+        first,
+      );
       const count: Count = { of: 'pulse', n, windowSeconds, clock, first };
       const { lowPerMinute, highPerMinute, lowIncluded, highIncluded } = likelyRange(count);
       expect(lowIncluded ? rate >= lowPerMinute : rate > lowPerMinute).toBe(true);

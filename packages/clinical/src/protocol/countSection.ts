@@ -18,7 +18,7 @@ export const COUNT_SECTION: Section<CountRules> = {
       unit: 's',
       meaning: 'windows offered for a pulse',
       source: 'bedside handbook 1.3',
-      sure: 'derived',
+      sure: 'practice',
       since: 1,
     },
     breathsWindowsSeconds: {

@@ -1,7 +1,11 @@
 import type { Sureness } from '../contract/figure.js';
+import type { Comparison } from '../contract/threshold.js';
 
-/** What a field of a protocol can hold. */
-export type FieldValue = number | boolean | string | readonly number[] | readonly string[];
+/** A limit whose side guidelines disagree on: one takes another reading over 10, another from 10. */
+export type Limit = { readonly comparison: Comparison; readonly limit: number };
+
+/** What a field of a protocol can hold; null is "no such rule here". */
+export type FieldValue = number | boolean | string | readonly number[] | readonly string[] | Limit | null;
 
 /** The value a local decision took the place of, with where that one came from. */
 export type Replaced<V extends FieldValue = FieldValue> = {

@@ -3,7 +3,7 @@ import type { FieldValue } from './field.js';
 import { parseProtocol, type ReadableSection, readSections } from './parseProtocol.js';
 import { presetProtocol } from './presetProtocol.js';
 import { PROTOCOL_SCHEMA } from './protocol.js';
-import type { FieldShape } from './shape.js';
+import type { FieldKind, FieldShape } from './shape.js';
 
 // biome-ignore lint/suspicious/noExplicitAny: a document from outside, broken below in every way.
 type Document = any;
@@ -131,11 +131,7 @@ test.each([[null], [undefined], ['{}'], [[]], [7]])('%j is no protocol', (input)
 });
 
 /** A made-up section such as later ones will be: some fields from schema 1, some from 2. */
-function madeUpField(
-  shape: Partial<FieldShape> & Pick<FieldShape, 'kind'>,
-  value: FieldValue,
-  since: number,
-): FieldShape {
+function madeUpField(shape: FieldKind, value: FieldValue, since: number): FieldShape {
   return {
     ...shape,
     value,
@@ -188,4 +184,29 @@ test('a field of several choices', () => {
     '/sections/old/b/value/1 unknown-id',
     '/sections/old/b/value/2 repeated',
   ]);
+});
+
+test('a limit says its number and its side, or that there is none', () => {
+  // Such as "another reading if they differ by more than 10" and "by 10 or more" (bedside handbook 3.10).
+  const limit = madeUpField(
+    { kind: 'limit', low: 1, high: 40, comparisons: ['>', '>='], orNone: true },
+    null,
+    1,
+  );
+  const shapes = { round: { fields: { limit }, agree: () => [] } };
+  const read = (value: unknown) => {
+    const sections = readSections({ round: { limit: written(value) } }, shapes, 1);
+    return sections.ok
+      ? sections.value.round?.limit?.value
+      : sections.refusals.map(({ field, code }) => `${field} ${code}`);
+  };
+  const at = '/sections/round/limit/value';
+  expect(read({ comparison: '>=', limit: '10' })).toEqual({ comparison: '>=', limit: 10 });
+  expect(read(null)).toBeNull();
+  expect(read('')).toEqual([`${at} missing`]);
+  expect(read({ comparison: '<', limit: 0 })).toEqual([
+    `${at}/comparison unknown-id`,
+    `${at}/limit out-of-range`,
+  ]);
+  expect(read(10)).toEqual([`${at} missing`, `${at}/comparison missing`, `${at}/limit missing`]);
 });

@@ -111,7 +111,7 @@ function readField(input: unknown, shape: FieldShape, at: string): Parsed<Field>
   else if ((own.source === LOCAL_SOURCE) !== (replaces.value !== null)) {
     refusals.push(refusal(pointer(at, 'source'), 'contradicts', 'local-if-replacing', own.source));
   }
-  if (refusals.length > 0 || own.value === null || !replaces.ok) return { ok: false, refusals };
+  if (refusals.length > 0 || !replaces.ok) return { ok: false, refusals };
   const { value, source, sure } = own;
   return { ok: true, value: { value, unit: shape.unit, source, sure, replaces: replaces.value } };
 }
@@ -121,7 +121,7 @@ function readReplaced(input: unknown, shape: FieldShape, at: string): Parsed<Rep
   if (!isObject(input)) return notAnObject(at, input);
   const reader = readFields(input, ['value', 'source', 'sure'], at);
   const { value, source, sure } = readOrigin(reader, shape, at);
-  if (reader.refusals.length > 0 || value === null) return { ok: false, refusals: reader.refusals };
+  if (reader.refusals.length > 0) return { ok: false, refusals: reader.refusals };
   return { ok: true, value: { value, source, sure } };
 }
 
@@ -130,7 +130,7 @@ function readOrigin(
   reader: FieldReader,
   shape: FieldShape,
   at: string,
-): { value: FieldValue | null; source: string; sure: Sureness } {
+): { value: FieldValue; source: string; sure: Sureness } {
   const read = readValue(shape, reader.raw('value'), pointer(at, 'value'));
   if ('refusals' in read) reader.refusals.push(...read.refusals);
   const source = reader.raw('source');

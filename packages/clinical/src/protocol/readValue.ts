@@ -1,3 +1,4 @@
+import { type NumberFault, readFields } from '../contract/fields.js';
 import { isBlank, numberFrom, pointer } from '../contract/numberText.js';
 import { type Refusal, refusal } from '../contract/refusal.js';
 import type { FieldValue } from './field.js';
@@ -13,10 +14,13 @@ export type ReadValue = { readonly value: FieldValue } | { readonly refusals: re
  * `out-of-order` (a list of numbers rises), `unknown-id`, `repeated`.
  */
 export function readValue(kind: FieldKind, got: unknown, at: string): ReadValue {
+  if (kind.kind === 'limit' && kind.orNone && got === null) return { value: null };
   if (isBlank(got)) return refuse(refusal(at, 'missing', 'a-value', got));
   switch (kind.kind) {
     case 'number':
       return readNumber(kind, got, at);
+    case 'limit':
+      return readLimit(kind, got, at);
     case 'numbers':
       return readNumbers(kind, got, at);
     case 'yes-no':
@@ -32,9 +36,22 @@ export function readValue(kind: FieldKind, got: unknown, at: string): ReadValue 
 function readNumber(bounds: { low: number; high: number }, got: unknown, at: string): ReadValue {
   const value = numberFrom(got);
   if (value === null) return refuse(refusal(at, 'not-a-number', 'a-number', got));
-  if (value >= bounds.low && value <= bounds.high) return { value };
-  const figures = { minimum: bounds.low, maximum: bounds.high };
-  return refuse(refusal(at, 'out-of-range', 'within-limits', got, { figures }));
+  const fault = boundsFault(bounds, value);
+  if (fault === null) return { value };
+  return refuse(refusal(at, fault.code, fault.expected, got, { figures: fault.figures }));
+}
+
+function boundsFault({ low, high }: { low: number; high: number }, value: number): NumberFault | null {
+  if (value >= low && value <= high) return null;
+  return { code: 'out-of-range', expected: 'within-limits', figures: { minimum: low, maximum: high } };
+}
+
+function readLimit(kind: Extract<FieldKind, { kind: 'limit' }>, got: unknown, at: string): ReadValue {
+  const reader = readFields(got, ['comparison', 'limit'], at);
+  const comparison = reader.choice('comparison', kind.comparisons, null);
+  const limit = reader.number('limit', (value) => boundsFault(kind, value));
+  const isWhole = comparison !== null && limit !== null && reader.refusals.length === 0;
+  return isWhole ? { value: { comparison, limit } } : { refusals: reader.refusals };
 }
 
 function readNumbers(bounds: { low: number; high: number }, got: unknown, at: string): ReadValue {

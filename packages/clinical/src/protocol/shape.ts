@@ -8,8 +8,16 @@ export type FieldKind =
       readonly kind: 'number';
       readonly low: number;
       readonly high: number;
-      /** On which side of the number its rule applies; null if it is no limit. */
+      /** On which side of the number its rule applies, whoever sets it; null if it is no limit. */
       readonly comparison: Comparison | null;
+    }
+  /** A number with its side, both open to the place; null, where allowed, is no limit. */
+  | {
+      readonly kind: 'limit';
+      readonly low: number;
+      readonly high: number;
+      readonly comparisons: readonly Comparison[];
+      readonly orNone: boolean;
     }
   /** At least one, rising. */
   | { readonly kind: 'numbers'; readonly low: number; readonly high: number }

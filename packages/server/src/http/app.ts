@@ -41,7 +41,9 @@ export function createApi(world: World): OpenAPIHono {
     defaultHook: (read, c) => {
       if (read.success) return undefined;
       const within = read.target === 'json' ? '' : `/${read.target}`;
-      return problemAnswer(c, 422, refusalsOf(read.error, undefined, within));
+      // The hook is given what came too; its type does not say so.
+      const came = (read as { data?: unknown }).data;
+      return problemAnswer(c, 422, refusalsOf(read.error, came, within));
     },
   });
   app.use(requestLog(world.log, world.ticks), securityHeaders, sameOriginOnly, jsonOnly);

@@ -1,5 +1,5 @@
 import { createMiddleware } from 'hono/factory';
-import { routePath } from 'hono/route';
+import { matchedRoutes } from 'hono/route';
 
 /** One finished request. It holds the route's pattern, never a path: no name, number or id of anybody. */
 export type RequestLine = {
@@ -16,9 +16,14 @@ export function requestLog(log: (line: RequestLine) => void, now: () => number) 
     await next();
     log({
       method: c.req.method,
-      route: routePath(c, -1),
+      route: routeOf(matchedRoutes(c).map(({ path }) => path)),
       status: c.res.status,
       milliseconds: Math.round((now() - began) * 10) / 10,
     });
   });
+}
+
+/** The most exact pattern that matched; middleware matches by wildcard. */
+function routeOf(patterns: readonly string[]): string {
+  return patterns.findLast((pattern) => !pattern.includes('*')) ?? '*';
 }

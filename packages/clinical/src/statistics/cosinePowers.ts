@@ -6,21 +6,38 @@
  */
 export function cosinePowers(values: readonly number[], count: number): Float64Array {
   const n = values.length;
+  const { sums, differences } = folded(values);
   const powers = new Float64Array(count);
-  for (let j = 1; j <= count; j++) {
-    // cos((t + 1/2) a) for t = 0, 1, ... by the recurrence cos((t + 1) a) = 2 cos(a) cos(t a) - cos((t - 1) a).
-    const angle = (Math.PI * j) / n;
+  for (let place = 1; place <= count; place++) {
+    // An even cosine is the same from both ends, an odd one the opposite: half of the values are enough.
+    const half = place % 2 === 0 ? sums : differences;
+    // cos((t + 1/2) a) for t = 0, 1, ... by cos((t + 1) a) = 2 cos(a) cos(t a) - cos((t - 1) a).
+    const angle = (Math.PI * place) / n;
     const twice = 2 * Math.cos(angle);
-    let current = Math.cos(angle / 2);
-    let before = current;
+    let cosine = Math.cos(angle / 2);
+    let before = cosine;
     let sum = 0;
-    for (let t = 0; t < n; t++) {
-      sum += (values[t] as number) * current;
-      const next = twice * current - before;
-      before = current;
-      current = next;
+    for (let t = 0; t < half.length; t++) {
+      sum += (half[t] as number) * cosine;
+      const next = twice * cosine - before;
+      before = cosine;
+      cosine = next;
     }
-    powers[j - 1] = (2 / n) * sum * sum;
+    powers[place - 1] = (2 / n) * sum * sum;
   }
   return powers;
+}
+
+/** Sums and differences of the values that lie equally far from both ends; the middle one, if any, stands alone. */
+function folded(values: readonly number[]): { sums: Float64Array; differences: Float64Array } {
+  const n = values.length;
+  const sums = new Float64Array((n + 1) >> 1);
+  const differences = new Float64Array(n >> 1);
+  for (let t = 0; t < differences.length; t++) {
+    const [first, last] = [values[t] as number, values[n - 1 - t] as number];
+    sums[t] = first + last;
+    differences[t] = first - last;
+  }
+  if (n % 2 === 1) sums[n >> 1] = values[n >> 1] as number;
+  return { sums, differences };
 }

@@ -40,11 +40,25 @@ export function intervalStatistics(taps: RepairedTaps, intervals: Series): Inter
   };
 }
 
-/** The intervals in ms, null for one in which taps were missed. */
+/** A nanosecond, in ms: finer differences are the last binary digits of a time, not a difference of beats. */
+const FINEST_MS = 1e-6;
+
+/**
+ * The intervals in ms, null for one in which taps were missed. They are freed of what subtracting leaves of the
+ * times' last binary digits, so that equal intervals are equal wherever the clock's zero lies.
+ */
 export function wholeIntervalsMs({ seconds, beatsToNext }: RepairedTaps): Series {
-  return beatsToNext.map((beats, i) =>
-    beats === 1 ? ((seconds[i + 1] as number) - (seconds[i] as number)) * 1000 : null,
+  const furthest = Math.max(Math.abs(seconds[0] ?? 0), Math.abs(seconds.at(-1) ?? 0));
+  const digits = Math.max(
+    FINEST_MS,
+    10 ** Math.ceil(Math.log10(furthest * 4000 * Number.EPSILON || FINEST_MS)),
   );
+  const perMs = Math.round(1 / digits);
+  return beatsToNext.map((beats, i) => {
+    if (beats > 1) return null;
+    const interval = ((seconds[i + 1] as number) - (seconds[i] as number)) * 1000;
+    return perMs > 0 ? Math.round(interval * perMs) / perMs : interval;
+  });
 }
 
 /** Beats after repair: taps kept, and the missed ones. */
@@ -52,6 +66,11 @@ export function beatsOf({ beatsToNext }: RepairedTaps): number {
   let beats = 1;
   for (const toNext of beatsToNext) beats += toNext;
   return beats;
+}
+
+/** RMSSD as a share of the mean interval. */
+export function nrmssdOf(intervals: Series, meanIntervalMs: number): number | null {
+  return shareOf(rmssd(intervals), meanIntervalMs);
 }
 
 function meanInterval(taps: RepairedTaps): number | null {

@@ -9,20 +9,34 @@ const SIDE = TAP_FIGURES.localIntervals.value;
  */
 export function localIntervals(intervals: readonly number[]): number[] {
   if (intervals.length < 2) return [];
-  const neighbours = new Float64Array(2 * SIDE);
-  return intervals.map((_, at) => {
-    let size = 0;
-    const end = Math.min(intervals.length - 1, at + SIDE);
-    for (let i = Math.max(0, at - SIDE); i <= end; i++) {
-      if (i !== at) size = insertInOrder(neighbours, size, intervals[i] as number);
-    }
-    const upper = neighbours[size >> 1] as number;
-    return size % 2 === 1 ? upper : (upper + (neighbours[(size >> 1) - 1] as number)) / 2;
-  });
+  const local: number[] = [];
+  // The interval and its neighbours, in order of size; slid along one place at a time.
+  const sorted = new Float64Array(2 * SIDE + 1);
+  let size = 0;
+  for (let i = 0; i < Math.min(SIDE, intervals.length); i++)
+    size = insert(sorted, size, intervals[i] as number);
+  for (let at = 0; at < intervals.length; at++) {
+    if (at > SIDE) size = remove(sorted, size, intervals[at - SIDE - 1] as number);
+    if (at + SIDE < intervals.length) size = insert(sorted, size, intervals[at + SIDE] as number);
+    local.push(medianWithout(sorted, size, intervals[at] as number));
+  }
+  return local;
 }
 
-/** Puts a value into the first `size` places, which are in order, and gives the new size. */
-function insertInOrder(sorted: Float64Array, size: number, value: number): number {
+/** The median of the first `size` values in order, one of them (`self`) left out. */
+function medianWithout(sorted: Float64Array, size: number, self: number): number {
+  const rest = size - 1;
+  const upper = rest >> 1;
+  const lower = rest % 2 === 1 ? upper : upper - 1;
+  const above = sorted[upper] as number;
+  const upperValue = self <= above ? (sorted[upper + 1] as number) : above;
+  if (lower === upper) return upperValue;
+  const below = sorted[lower] as number;
+  return ((self <= below ? (sorted[lower + 1] as number) : below) + upperValue) / 2;
+}
+
+/** Puts a value in its place among the first `size` and gives the new size. */
+function insert(sorted: Float64Array, size: number, value: number): number {
   let place = size;
   while (place > 0 && (sorted[place - 1] as number) > value) {
     sorted[place] = sorted[place - 1] as number;
@@ -30,4 +44,12 @@ function insertInOrder(sorted: Float64Array, size: number, value: number): numbe
   }
   sorted[place] = value;
   return size + 1;
+}
+
+/** Takes a value that is among the first `size` out of them and gives the new size. */
+function remove(sorted: Float64Array, size: number, value: number): number {
+  let place = 0;
+  while (sorted[place] !== value) place++;
+  for (let i = place + 1; i < size; i++) sorted[i - 1] = sorted[i] as number;
+  return size - 1;
 }

@@ -45,22 +45,21 @@ export function repairTaps(taps: Taps): RepairedTaps {
   const bounces = seconds.length - bounced.length;
   const flags: Flag<'irregular-not-repaired' | 'touch-bounces'>[] = [];
   if (bounces > 0) {
-    flags.push({
-      code: 'touch-bounces',
-      figures: { removed: bounces, limitMs: TAP_FIGURES.touchBounceMs.value },
-    });
+    const limitMs = TAP_FIGURES.touchBounceMs.value;
+    flags.push({ code: 'touch-bounces', figures: { removed: bounces, limitMs } });
   }
-  const spread = spreadAroundLocal(intervalsAt(seconds, bounced));
-  const steady = spread !== null && spread <= STEADY_SPREAD;
-  if (spread !== null && !steady) {
+  const ratios = ratiosToLocal(seconds, bounced);
+  const spread = spreadOf(ratios);
+  if (spread !== null && spread > STEADY_SPREAD) {
     flags.push({ code: 'irregular-not-repaired', figures: { spread, limit: STEADY_SPREAD } });
   }
-  const kept = steady ? withoutDoubles(seconds, bounced) : bounced;
-  const beatsToNext = steady ? beatsInIntervals(intervalsAt(seconds, kept)) : kept.slice(1).map(() => 1);
+  const isSteady = spread !== null && spread <= STEADY_SPREAD;
+  const singled = isSteady ? withoutDoubles(seconds, bounced, ratios) : { kept: bounced, ratios: [] };
+  const beatsToNext = singled.kept.slice(1).map((_, i) => beatsIn(singled.ratios[i] ?? 1));
   return {
-    seconds: kept.map((at) => seconds[at] as number),
+    seconds: singled.kept.map((at) => seconds[at] as number),
     beatsToNext,
-    repairs: repairsOf(seconds.length, kept, beatsToNext),
+    repairs: repairsOf(seconds.length, singled.kept, beatsToNext),
     flags,
   };
 }
@@ -70,54 +69,58 @@ export function unrepairedTaps({ seconds }: Taps): RepairedTaps {
   return { seconds, beatsToNext: seconds.slice(1).map(() => 1), repairs: [], flags: [] };
 }
 
-/** Robust spread of interval / local interval, as a share, at 1e-9; null for fewer than two intervals. */
-function spreadAroundLocal(intervals: readonly number[]): number | null {
-  const local = localIntervals(intervals);
-  const deviation = medianAbsoluteDeviation(local.map((one, i) => (intervals[i] as number) / one));
-  return deviation === null ? null : Math.round(MAD_TO_SD * deviation * 1e9) / 1e9;
-}
-
-function withoutDoubles(seconds: readonly number[], from: readonly number[]): readonly number[] {
-  let kept = from;
-  for (let pass = 0; pass < MOST_PASSES; pass++) {
-    const intervals = intervalsAt(seconds, kept);
-    const local = localIntervals(intervals);
-    const isDouble = (place: number) => {
-      const ratio = (intervals[place - 1] as number) / (local[place - 1] as number);
-      return Math.round(ratio * 1e9) / 1e9 < DOUBLED_UNDER;
-    };
-    const next = kept.filter((_, place) => place === 0 || local.length === 0 || !isDouble(place));
-    if (next.length === kept.length) break;
-    kept = next;
-  }
-  return kept;
-}
-
-/** How many beats lie in each interval: 1, or the nearest of 2 to 4 where the interval fits it. */
-function beatsInIntervals(intervals: readonly number[]): number[] {
-  const local = localIntervals(intervals);
-  return intervals.map((interval, i) => {
-    const one = local[i];
-    if (one === undefined) return 1;
-    let beats = 1;
-    let nearest = MISSED_WITHIN;
-    for (let k = 2; k <= MOST_IN_GAP; k++) {
-      const off = Math.round(Math.abs(interval / (k * one) - 1) * 1e9) / 1e9;
-      if (off <= nearest) {
-        beats = k;
-        nearest = off;
-      }
-    }
-    return beats;
-  });
-}
-
-function intervalsAt(seconds: readonly number[], kept: readonly number[]): number[] {
+/** Each interval as a share of its local interval, at 1e-9; empty for fewer than two intervals. */
+function ratiosToLocal(seconds: readonly number[], kept: readonly number[]): number[] {
   const intervals: number[] = [];
   for (let i = 1; i < kept.length; i++) {
     intervals.push((seconds[kept[i] as number] as number) - (seconds[kept[i - 1] as number] as number));
   }
-  return intervals;
+  return localIntervals(intervals).map((local, i) => atRatio((intervals[i] as number) / local));
+}
+
+/** Robust spread of the ratios, null of none. */
+function spreadOf(ratios: readonly number[]): number | null {
+  const deviation = medianAbsoluteDeviation(ratios);
+  return deviation === null ? null : atRatio(MAD_TO_SD * deviation);
+}
+
+type Singled = { readonly kept: readonly number[]; readonly ratios: readonly number[] };
+
+/** The taps without those that end an interval far under the local one, and the ratios of what is left. */
+function withoutDoubles(
+  seconds: readonly number[],
+  from: readonly number[],
+  first: readonly number[],
+): Singled {
+  let kept = from;
+  let ratios = first;
+  for (let pass = 0; pass < MOST_PASSES; pass++) {
+    const before = ratios;
+    const next = kept.filter((_, place) => place === 0 || (before[place - 1] ?? 1) >= atRatio(DOUBLED_UNDER));
+    if (next.length === kept.length) break;
+    kept = next;
+    ratios = ratiosToLocal(seconds, kept);
+  }
+  return { kept, ratios };
+}
+
+/** How many beats lie in an interval of so many local ones: 1, or the nearest of 2 to 4 where it fits. */
+function beatsIn(ratio: number): number {
+  let beats = 1;
+  let nearest = MISSED_WITHIN;
+  for (let k = 2; k <= MOST_IN_GAP; k++) {
+    const off = atRatio(Math.abs(ratio / k - 1));
+    if (off <= nearest) {
+      beats = k;
+      nearest = off;
+    }
+  }
+  return beats;
+}
+
+/** A ratio as it is compared with a limit (docs/conventions.md section 4), fast enough for every interval. */
+function atRatio(ratio: number): number {
+  return Math.round(ratio * 1e9) / 1e9;
 }
 
 function repairsOf(read: number, kept: readonly number[], beatsToNext: readonly number[]): Repair[] {

@@ -1,5 +1,6 @@
 import type { Flag } from '../contract/flag.js';
 import { COUNT_FIGURES } from '../count/figures.js';
+import { beatSeries } from './beatSeries.js';
 import {
   beatsOf,
   type IntervalStatistics,
@@ -7,7 +8,7 @@ import {
   wholeIntervalsMs,
 } from './intervalStatistics.js';
 import { rateInterval } from './rateInterval.js';
-import { type Repair, repairTaps, unrepairedTaps } from './repair.js';
+import { type Repair, type RepairedTaps, repairTaps, unrepairedTaps } from './repair.js';
 import { type Rhythm, rhythm } from './rhythm.js';
 import { tapJitter } from './tapJitter.js';
 import type { Taps } from './taps.js';
@@ -41,33 +42,48 @@ export type TapOptions = {
 export function tapResult(taps: Taps, { repair, tapperJitterMs }: TapOptions): TapResult {
   const repaired = repair ? repairTaps(taps) : unrepairedTaps(taps);
   const intervals = wholeIntervalsMs(repaired);
-  const beats = beatsOf(repaired);
   const statistics = intervalStatistics(repaired, intervals);
   const { meanIntervalMs } = statistics;
-  const perMinute = meanIntervalMs === null ? null : 60_000 / meanIntervalMs;
-  const range = rateInterval(repaired);
+  if (meanIntervalMs === null) return nothingFrom(repaired, statistics);
+  const perMinute = 60_000 / meanIntervalMs;
+  const beats = beatSeries(repaired, meanIntervalMs);
+  const range = rateInterval(repaired, meanIntervalMs, beats);
   const jitter = tapJitter(intervals);
-  const named = rhythm(taps.of, intervals, tapperJitterMs);
+  const evidence = { of: taps.of, intervals, statistics, beats, tapperJitterMs: tapperJitterMs ?? null };
+  const named = rhythm(evidence);
   return {
     perMinute,
     lowPerMinute: range.lowPerMinute,
     highPerMinute: range.highPerMinute,
-    beats,
+    beats: beatsOf(repaired),
     repairs: repaired.repairs,
     ...statistics,
     tapJitterMs: jitter.tapJitterMs,
     rhythm: named.rhythm,
     flags: [...repaired.flags, ...rateFlags(perMinute)],
-    why:
-      perMinute === null
-        ? [{ code: 'too-few', figures: { taps: beats, needs: 2 } }]
-        : [...range.why, ...jitter.why, ...named.why],
+    why: [...range.why, ...jitter.why, ...named.why],
+  };
+}
+
+function nothingFrom(repaired: RepairedTaps, statistics: IntervalStatistics): TapResult {
+  const beats = beatsOf(repaired);
+  return {
+    perMinute: null,
+    lowPerMinute: null,
+    highPerMinute: null,
+    beats,
+    repairs: repaired.repairs,
+    ...statistics,
+    tapJitterMs: null,
+    rhythm: 'undecided',
+    flags: repaired.flags,
+    why: [{ code: 'too-few', figures: { taps: beats, needs: 2 } }],
   };
 }
 
 /** After parsing only a repair can lift a rate over what anybody has; it is shown and flagged. */
-function rateFlags(perMinute: number | null): Flag[] {
+function rateFlags(perMinute: number): Flag[] {
   const ceilingPerMinute = COUNT_FIGURES.ceilingPerMinute.value;
-  if (perMinute === null || perMinute <= ceilingPerMinute) return [];
+  if (perMinute <= ceilingPerMinute) return [];
   return [{ code: 'rate-impossible', figures: { perMinute, ceilingPerMinute } }];
 }

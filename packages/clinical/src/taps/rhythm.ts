@@ -1,6 +1,12 @@
 import type { Flag } from '../contract/flag.js';
+import { settled } from '../contract/threshold.js';
 import type { CountOf } from '../count/count.js';
-import type { Series } from '../statistics/series.js';
+import { autocovariances } from '../statistics/autocovariances.js';
+import { known, type Series } from '../statistics/series.js';
+import type { BeatSeries } from './beatSeries.js';
+import { withoutEarlyBeats } from './earlyBeats.js';
+import { TAP_FIGURES as FIGURE } from './figures.js';
+import { type IntervalStatistics, nrmssdOf } from './intervalStatistics.js';
 
 /** What the taps feel like, in words of the trade; never the name of an arrhythmia. */
 export type Rhythm =
@@ -11,8 +17,118 @@ export type Rhythm =
   | 'irregularly-irregular'
   | 'undecided';
 
-export type NamedRhythm = { readonly rhythm: Rhythm; readonly why: readonly Flag[] };
+export type NamedRhythm = {
+  readonly rhythm: Rhythm;
+  readonly why: readonly Flag<'too-few-for-rhythm' | 'many-missed' | 'rhythm-not-clear'>[];
+};
 
-export function rhythm(_of: CountOf, _intervals: Series, _jitter: number | undefined): NamedRhythm {
-  return { rhythm: 'undecided', why: [] };
+/** What a rhythm is told from; `intervals` in ms, null where taps were missed. */
+export type RhythmEvidence = {
+  readonly of: CountOf;
+  readonly intervals: Series;
+  readonly statistics: IntervalStatistics;
+  readonly beats: BeatSeries | null;
+  /** The tapper's own jitter, calibrated on a steady beat; null if not known. */
+  readonly tapperJitterMs: number | null;
+};
+
+/**
+ * Names the rhythm of the taps, or says why not. In this order, with the limits of figures.ts:
+ *
+ * - many intervals with missed taps: undecided, since beats may be dropping out of the pulse;
+ * - successive differences over the irregular limit, and a cycle of 2 to 4 intervals that repeats: regularly irregular;
+ * - a few early beats, the rest steady: occasionally irregular;
+ * - over the irregular limit, no pattern, turning points as in a random series: irregularly irregular;
+ * - a wave that stands out, at the pace of breathing: regular with breathing;
+ * - under the regular limit: regular; anything else, or between the limits: undecided.
+ *
+ * Both limits rise with the tapper's floor, what a perfectly steady pulse would show at this rate. Under 30 whole
+ * intervals only `regular` or `undecided`, as for breaths at any number: their statistics have no published limits.
+ * Source: docs/conventions.md section 5; bedside handbook 1.8, 1.12.
+ */
+export function rhythm(evidence: RhythmEvidence): NamedRhythm {
+  const { of, intervals, statistics } = evidence;
+  const whole = known(intervals).length;
+  const missing = intervals.length - whole;
+  if (missing > 1 && settled(missing / intervals.length) > FIGURE.manyMissed.value) {
+    return undecided('many-missed', { gaps: missing, intervals: intervals.length });
+  }
+  const { nrmssd, cv, meanIntervalMs } = statistics;
+  const needs = FIGURE.intervalsForRhythm.value;
+  const tooFew = undecided('too-few-for-rhythm', { intervals: whole, needs });
+  if (nrmssd === null || cv === null || meanIntervalMs === null) return tooFew;
+  if (whole < FIGURE.intervalsForRegular.value) return tooFew;
+  const limits = of === 'breaths' ? BREATHS_LIMITS : limitsFor(evidence.tapperJitterMs, meanIntervalMs);
+  if (of === 'pulse' && whole >= needs) {
+    const found = pattern(evidence, nrmssd, limits);
+    if (found !== null) return { rhythm: found, why: [] };
+  }
+  if (nrmssd <= limits.regularUpTo && cv <= limits.irregularOver) return { rhythm: 'regular', why: [] };
+  return whole < needs ? tooFew : undecided('rhythm-not-clear', { nrmssd, cv, ...limits });
+}
+
+type Limits = { readonly regularUpTo: number; readonly irregularOver: number };
+
+const BREATHS_LIMITS: Limits = {
+  regularUpTo: FIGURE.breathsRegularUnder.value,
+  irregularOver: FIGURE.breathsRegularUnder.value,
+};
+
+/** The tapper's floor is the RMSSD of a steady pulse, jitter x root 6, as a share of the mean interval. */
+function limitsFor(tapperJitterMs: number | null, meanIntervalMs: number): Limits {
+  const floor = ((tapperJitterMs ?? FIGURE.assumedJitterMs.value) * Math.sqrt(6)) / meanIntervalMs;
+  return {
+    regularUpTo: Math.max(FIGURE.regularUnder.value, FIGURE.regularFloors.value * floor),
+    irregularOver: Math.max(FIGURE.irregularOver.value, FIGURE.irregularFloors.value * floor),
+  };
+}
+
+/** A rhythm that needs 30 intervals; null if it is regular, or unclear. */
+function pattern(evidence: RhythmEvidence, nrmssd: number, limits: Limits): Rhythm | null {
+  const { intervals, statistics, beats } = evidence;
+  const isIrregular = settled(nrmssd) > limits.irregularOver;
+  const correlations = isIrregular ? correlationsOf(intervals) : [];
+  if (isIrregular && repeats(correlations)) return 'regularly-irregular';
+  const meanIntervalMs = statistics.meanIntervalMs as number;
+  const jitterShare = (evidence.tapperJitterMs ?? FIGURE.assumedJitterMs.value) / meanIntervalMs;
+  const rest = withoutEarlyBeats(intervals, jitterShare);
+  if (rest !== null && (nrmssdOf(rest, meanIntervalMs) ?? 1) <= limits.irregularOver) {
+    return 'occasionally-irregular';
+  }
+  const wave = beats?.wave ?? null;
+  if (isIrregular) {
+    const isRandom = wave === null && !hasPattern(correlations) && turnsAtRandom(statistics, intervals);
+    return isRandom ? 'irregularly-irregular' : null;
+  }
+  if (wave === null || beats === null) return null;
+  const swing = Math.sqrt((2 * wave.power) / beats.n);
+  return swing >= FIGURE.waveSmallest.value ? 'regular-with-breathing' : null;
+}
+
+/** Correlation of intervals 1, 2, 3 and 4 places apart, from place 1; 0 where all are alike. */
+function correlationsOf(intervals: Series): number[] {
+  const [variance, ...further] = autocovariances(intervals, FIGURE.longestCycle.value);
+  return further.map((covariance) => (variance ? (covariance ?? 0) / variance : 0));
+}
+
+function repeats([neighbours = 0, ...further]: readonly number[]): boolean {
+  if (neighbours > FIGURE.cycleNeighbours.value) return false;
+  return further.some((correlation) => correlation >= FIGURE.cycleCorrelation.value);
+}
+
+function hasPattern(correlations: readonly number[]): boolean {
+  return correlations.some((correlation) => Math.abs(correlation) >= FIGURE.patternCorrelation.value);
+}
+
+/** Whether the turning points are as many as in a random series, mean 2/3, variance of the count (16 m - 29) / 90. */
+function turnsAtRandom({ turningPointRatio }: IntervalStatistics, intervals: Series): boolean {
+  const count = known(intervals).length;
+  const spread = Math.sqrt((16 * count - 29) / 90) / (count - 2);
+  return (
+    turningPointRatio !== null && Math.abs(turningPointRatio - 2 / 3) <= FIGURE.turningSpreads.value * spread
+  );
+}
+
+function undecided(code: NamedRhythm['why'][number]['code'], figures: Record<string, number>): NamedRhythm {
+  return { rhythm: 'undecided', why: [{ code, figures }] };
 }

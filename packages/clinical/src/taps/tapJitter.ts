@@ -1,5 +1,5 @@
 import type { Flag } from '../contract/flag.js';
-import { autocovariance } from '../statistics/autocovariance.js';
+import { autocovariances } from '../statistics/autocovariances.js';
 import { sampleSd } from '../statistics/sampleSd.js';
 import { known, type Series } from '../statistics/series.js';
 import { TAP_FIGURES } from './figures.js';
@@ -27,7 +27,7 @@ export function tapJitter(intervals: Series): TapJitter {
     const why = { code: 'too-few-for-jitter', figures: { intervals: whole.length, needs: FEWEST } } as const;
     return { tapJitterMs: null, why: [why] };
   }
-  const covariance = autocovariance(intervals, 1) ?? 0;
+  const covariance = autocovariances(intervals, 1)[1] ?? 0;
   const variance = (sampleSd(whole) ?? 0) ** 2;
   const autocorrelation = variance === 0 ? 0 : Math.round((covariance / variance) * 1e9) / 1e9;
   if (autocorrelation >= LOWEST_CORRELATION && autocorrelation < 0) {

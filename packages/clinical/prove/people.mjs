@@ -1,0 +1,65 @@
+/**
+ * Seeded people and tappers for the heavy loops: xoshiro128** seeded by splitmix32, so that a seed gives the same
+ * draws on every machine. Nothing here is imported by the package.
+ */
+export function generator(seed) {
+  let mix = seed >>> 0;
+  const next32 = () => {
+    mix = (mix + 0x9e3779b9) >>> 0;
+    let z = mix;
+    z = Math.imul(z ^ (z >>> 16), 0x85ebca6b);
+    z = Math.imul(z ^ (z >>> 13), 0xc2b2ae35);
+    return (z ^ (z >>> 16)) >>> 0;
+  };
+  const s = [next32(), next32(), next32(), next32()];
+  const rotate = (x, k) => ((x << k) | (x >>> (32 - k))) >>> 0;
+  const uint32 = () => {
+    const result = Math.imul(rotate(Math.imul(s[1], 5) >>> 0, 7), 9) >>> 0;
+    const t = (s[1] << 9) >>> 0;
+    s[2] = (s[2] ^ s[0]) >>> 0;
+    s[3] = (s[3] ^ s[1]) >>> 0;
+    s[1] = (s[1] ^ s[2]) >>> 0;
+    s[0] = (s[0] ^ s[3]) >>> 0;
+    s[2] = (s[2] ^ t) >>> 0;
+    s[3] = rotate(s[3], 11);
+    return result;
+  };
+  const uniform = (low = 0, high = 1) => low + ((high - low) * (uint32() + 0.5)) / 4294967296;
+  const normal = () => Math.sqrt(-2 * Math.log(uniform())) * Math.cos(2 * Math.PI * uniform());
+  const whole = (low, high) => Math.floor(uniform(low, high + 1));
+  return { uniform, normal, whole };
+}
+
+/** Independent intervals, lognormal so that none is negative, with this mean and coefficient of variation. */
+export function independentIntervals(chance, n, mean, cv) {
+  const spread = Math.sqrt(Math.log(1 + cv * cv));
+  return Array.from({ length: n }, () => mean * Math.exp(spread * chance.normal() - (spread * spread) / 2));
+}
+
+/**
+ * Slowly varying intervals: a first-order autoregression plus a breathing wave of random phase, sharing the
+ * variance. None shorter than a quarter of the mean.
+ */
+export function slowIntervals(chance, n, mean, cv, { correlation, breathsPerMinute, breathingShare }) {
+  const wander = cv * Math.sqrt(1 - breathingShare);
+  const wave = cv * Math.sqrt(2 * breathingShare);
+  const turn = (2 * Math.PI * breathsPerMinute * mean) / 60;
+  const phase = chance.uniform(0, 2 * Math.PI);
+  let state = chance.normal();
+  return Array.from({ length: n }, (_, i) => {
+    const deviation = wander * state + wave * Math.sin(phase + turn * i);
+    state = correlation * state + Math.sqrt(1 - correlation * correlation) * chance.normal();
+    return mean * Math.max(0.25, 1 + deviation);
+  });
+}
+
+/** Tap times in seconds: each beat plus an independent error of the finger, kept in order. */
+export function tapped(chance, intervals, jitterSeconds) {
+  let beat = 0;
+  const seconds = [jitterSeconds * chance.normal()];
+  for (const interval of intervals) {
+    beat += interval;
+    seconds.push(Math.max(beat + jitterSeconds * chance.normal(), seconds.at(-1) + 0.001));
+  }
+  return seconds;
+}

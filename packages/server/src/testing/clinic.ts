@@ -1,0 +1,190 @@
+import { DEFAULT_COUNT_RULES, parseCount, parseTaps, UNKNOWN_CIRCUMSTANCES } from '@evenfall/clinical';
+import {
+  chartCount,
+  chartTaps,
+  type EntryFrame,
+  type Identity,
+  type InForce,
+  identifiersOf,
+  PROGRAM,
+} from '@evenfall/record';
+import { Kysely } from 'kysely';
+import { v7 } from 'uuid';
+import { controlRoutes } from '../control/controlRoutes.js';
+import { migrate } from '../database/migrations/index.js';
+import type { OpenDatabase } from '../database/open-database.js';
+import type { Tables } from '../database/schema.js';
+import { createApi, type World } from '../http/app.js';
+import type { RequestLine } from '../http/log.js';
+import { openSite, readSite } from '../store/site.js';
+
+/** What a request came back with; `body` is read as JSON where it is JSON. */
+export type Came = {
+  readonly status: number;
+  readonly headers: Headers;
+  // biome-ignore lint/suspicious/noExplicitAny: a test looks into answers of every shape
+  readonly body: any;
+  readonly text: string;
+};
+
+const NO_PROTOCOL: InForce = { preset: null, presetVersion: null, countRules: DEFAULT_COUNT_RULES };
+
+/** Invented, like everybody in the tests. */
+export const HESTER: Identity = {
+  name: 'Hester Quillfeather (invented)',
+  birthDate: '1961-02-28',
+  number: 'INV-77',
+};
+
+/**
+ * A clinic for tests: the real API over a real database, without a socket. Verbs are those of its users; each
+ * makes a whole entry that a test may bend before it sends it.
+ */
+export class TestClinic {
+  readonly db: Kysely<Tables>;
+  readonly log: RequestLine[] = [];
+  readonly faults: unknown[] = [];
+  agent = v7();
+  private readonly app: ReturnType<typeof createApi>;
+  private readonly device = v7();
+  private sequence = 0;
+
+  private constructor(db: Kysely<Tables>, world: Omit<World, 'log' | 'fault'>) {
+    this.db = db;
+    const heard = {
+      log: (line: RequestLine) => this.log.push(line),
+      fault: (error: unknown) => this.faults.push(error),
+    };
+    this.app = createApi({ ...world, ...heard });
+    controlRoutes(this.app, { ...world, ...heard });
+  }
+
+  /** Opens a clinic on a database: migrated, with a site and one agent. */
+  static async open(database: OpenDatabase, options: { agent?: boolean } = {}): Promise<TestClinic> {
+    const db = new Kysely<Tables>({ dialect: database.dialect });
+    await migrate(db);
+    let site = await openSite(db, { id: v7(), name: 'Test clinic (invented)', invented: false });
+    const clinic = new TestClinic(db, {
+      db,
+      site: () => site,
+      siteChanged: async () => {
+        site = (await readSite(db)) ?? site;
+      },
+      program: PROGRAM,
+      now: () => new Date('2026-11-25T10:00:00Z'),
+      ticks: () => 0,
+    });
+    if (options.agent !== false)
+      await clinic.send('POST', '/api/agents', { id: clinic.agent, name: 'Wren (invented)' });
+    return clinic;
+  }
+
+  async send(
+    method: string,
+    path: string,
+    body?: unknown,
+    headers: Record<string, string> = {},
+  ): Promise<Came> {
+    const response = await this.app.request(`http://localhost${path}`, {
+      method,
+      headers: {
+        host: 'localhost',
+        ...(body === undefined ? {} : { 'content-type': 'application/json' }),
+        ...headers,
+      },
+      ...(body === undefined ? {} : { body: typeof body === 'string' ? body : JSON.stringify(body) }),
+    });
+    const text = await response.text();
+    const isJson =
+      /json/.test(response.headers.get('content-type') ?? '') &&
+      !/ndjson/.test(response.headers.get('content-type') ?? '');
+    return {
+      status: response.status,
+      headers: response.headers,
+      text,
+      body: isJson ? JSON.parse(text) : null,
+    };
+  }
+
+  /** Adds a person and answers the id; fails the test where the person is refused. */
+  async addPerson(identity: Identity = HESTER, book: EntryFrame['book'] = 'care'): Promise<string> {
+    const frame = this.personFrame(identity, book);
+    const came = await this.send('POST', `/api/books/${book}/persons`, { identity, entry: frame });
+    if (came.status !== 201) throw new Error(`person refused: ${came.text}`);
+    return frame.person ?? '';
+  }
+
+  personFrame(identity: Identity, book: EntryFrame['book'] = 'care'): EntryFrame {
+    return this.frame('person', v7(), { identifiers: identifiersOf(identity) }, { book });
+  }
+
+  /** A counted pulse: n beats in so many seconds. */
+  pulse(
+    person: string,
+    n: number,
+    windowSeconds: number,
+    more: Partial<EntryFrame> = {},
+    inForce = NO_PROTOCOL,
+  ): EntryFrame {
+    const read = parseCount({ n, windowSeconds });
+    if (!read.ok) throw new Error(JSON.stringify(read.refusals));
+    const evidence = { count: read.value, circumstances: UNKNOWN_CIRCUMSTANCES, override: null, note: null };
+    return this.frame('count', person, chartCount(evidence, inForce, PROGRAM), more);
+  }
+
+  /** A tapped pulse. */
+  taps(person: string, seconds: readonly number[], more: Partial<EntryFrame> = {}): EntryFrame {
+    const read = parseTaps({ of: 'pulse', source: 'touch', seconds });
+    if (!read.ok) throw new Error(JSON.stringify(read.refusals));
+    const evidence = {
+      taps: read.value,
+      repair: true,
+      circumstances: UNKNOWN_CIRCUMSTANCES,
+      override: null,
+      note: null,
+    };
+    return this.frame('taps', person, chartTaps(evidence, NO_PROTOCOL, PROGRAM), more);
+  }
+
+  /** Signs entries together. */
+  sign(...entries: EntryFrame[]): Promise<Came> {
+    return this.send('POST', '/api/entries', { entries });
+  }
+
+  /** What an amendment of an entry carries. */
+  amending(
+    old: EntryFrame,
+    reason: NonNullable<EntryFrame['amends']>['reason'] = 'typing-slip',
+  ): Partial<EntryFrame> {
+    return { amends: { entry: old.id, reason, text: null }, round: old.round, book: old.book };
+  }
+
+  async chart(person: string, book = 'care'): Promise<Came> {
+    return await this.send('GET', `/api/books/${book}/persons/${person}`);
+  }
+
+  frame(
+    kind: EntryFrame['kind'],
+    person: string | null,
+    content: object,
+    more: Partial<EntryFrame> = {},
+  ): EntryFrame {
+    this.sequence += 1;
+    return {
+      id: v7(),
+      book: 'care',
+      kind,
+      schema: 1,
+      person,
+      round: null,
+      agent: this.agent,
+      role: 'observer',
+      device: this.device,
+      sequence: this.sequence,
+      measuredAt: { at: '2026-11-25T09:30:00+00:00', zone: 'Europe/Lisbon', asEntered: null },
+      amends: null,
+      content: content as Record<string, unknown>,
+      ...more,
+    };
+  }
+}

@@ -25,6 +25,8 @@ export type Item = {
   readonly title: string;
   readonly source: string;
   readonly status: string;
+  /** What to type for it. */
+  readonly typed: string;
 };
 
 /**

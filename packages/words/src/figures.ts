@@ -4,11 +4,13 @@ export type Figures = {
   readonly has: (key: string) => boolean;
 };
 
+export class MissingFigure extends Error {}
+
 /**
  * The figures of one flag or refusal.
  *
- * Errors: `value` throws when a sentence asks for a figure that is absent or not finite, naming the code and the
- * key, so that no sentence can say "undefined" or "NaN" to anybody.
+ * Errors: `value` throws {@link MissingFigure} when a sentence asks for a figure that is absent or not finite, so
+ * that no sentence can say "undefined" or "NaN" to anybody.
  */
 export function figuresOf(code: string, figures: Readonly<Record<string, number>>): Figures {
   return {
@@ -16,7 +18,7 @@ export function figuresOf(code: string, figures: Readonly<Record<string, number>
     value: (key) => {
       const value = figures[key];
       if (value === undefined || !Number.isFinite(value)) {
-        throw new Error(`The sentence for ${code} needs the figure ${key}; got ${JSON.stringify(figures)}`);
+        throw new MissingFigure(`The sentence for ${code} needs the figure ${key}`);
       }
       return value;
     },

@@ -1,14 +1,17 @@
 import type { Flag, Refusal } from '@evenfall/clinical';
 import type { Catalogue, FiguresAt, SentenceKey, TitleOf } from './catalogue.js';
 import { english } from './english/index.js';
-import { figuresOf } from './figures.js';
+import { type Figures, figuresOf, MissingFigure } from './figures.js';
 import { type Place, type Problem, placed } from './problem.js';
 import { type Say, sayIn } from './say.js';
 
 /** The catalogue in one locale: codes and figures in, sentences out. */
 export type Words = {
   readonly say: Say;
-  /** One sentence for a flag or a reason: what it means and what to do. */
+  /**
+   * One sentence for a flag or a reason: what it means and what to do. A flag may be years old or come from a newer
+   * program: where the catalogue has no sentence that fits its code and figures, it says that and names the code.
+   */
   readonly detail: (flag: Flag) => string;
   /** A flag or reason as every answer carries it. Source: docs/conventions.md section 3. */
   readonly flagged: (flag: Flag) => Flag & { readonly detail: string };
@@ -36,11 +39,8 @@ export function wordsFor(locale: string): Words {
 /** The words of a given catalogue; for a language under construction. */
 export function wordsIn(catalogue: Catalogue, locale: string): Words {
   const say = sayIn(locale);
-  const detail = (flag: Flag): string => {
-    const sentence = (catalogue.details as Details)[flag.code];
-    if (sentence === undefined) throw new Error(`No sentence for the code ${flag.code}`);
-    return sentence(figuresOf(flag.code, flag.figures), say);
-  };
+  const detail = (flag: Flag): string =>
+    fitting(catalogue, flag, say) ?? catalogue.problemWords.unknownCode({ code: flag.code });
   return {
     say,
     detail,
@@ -51,7 +51,19 @@ export function wordsIn(catalogue: Catalogue, locale: string): Words {
   };
 }
 
-type Details = Readonly<Record<string, (figures: ReturnType<typeof figuresOf>, say: Say) => string>>;
+/** The sentence of a code, said of its figures; null if there is none or a figure it needs is absent. */
+function fitting(catalogue: Catalogue, { code, figures }: Flag, say: Say): string | null {
+  const details: Details = catalogue.details;
+  const sentence = Object.hasOwn(details, code) ? details[code] : undefined;
+  try {
+    return sentence?.(figuresOf(code, figures), say) ?? null;
+  } catch (fault) {
+    if (fault instanceof MissingFigure) return null;
+    throw fault;
+  }
+}
+
+type Details = Readonly<Record<string, (figures: Figures, say: Say) => string>>;
 
 function text(catalogue: Catalogue, key: SentenceKey, figures: unknown, say: Say): string {
   const [section, name] = key.split('.') as [string, string];
@@ -86,4 +98,4 @@ function problem(catalogue: Catalogue, say: Say, refusal: Refusal, place: Place)
   };
 }
 
-type Expected = (figures: ReturnType<typeof figuresOf>, say: Say, choices: readonly string[]) => string;
+type Expected = (figures: Figures, say: Say, choices: readonly string[]) => string;

@@ -4,7 +4,8 @@ import {
   type Count,
   type CountResult,
   countResult,
-  DEFAULT_COUNT_RULES,
+  countRules,
+  type Protocol,
   parseCount,
 } from '@evenfall/clinical';
 import type { Words } from '@evenfall/words';
@@ -13,6 +14,7 @@ import type { Option } from '../options/option.js';
 import { columns } from '../output/columns.js';
 import { computedBy } from '../output/computedBy.js';
 import { CIRCUMSTANCE_OPTIONS, parseCircumstances } from './circumstances.js';
+import { PRESET_OPTION, presetItems, protocolOf } from './presets.js';
 
 const OPTIONS: readonly Option[] = [
   { name: 'n', kind: 'value', means: 'options.n', hint: 'NUMBER', required: true },
@@ -28,33 +30,43 @@ const OPTIONS: readonly Option[] = [
   { name: 'first', kind: 'value', means: 'options.first', choices: ['0', '1'] },
   { name: 'of', kind: 'value', means: 'options.of', choices: ['pulse', 'breaths'] },
   ...CIRCUMSTANCE_OPTIONS,
+  PRESET_OPTION,
 ];
 
+type Asked = {
+  readonly counted: Count;
+  readonly circumstances: Circumstances;
+  /** Null when no preset was chosen: then the conventions hold. */
+  readonly protocol: Protocol | null;
+};
+
 /** `evenfall count`: so many beats or breaths in so many seconds. */
-export const count = command<{ counted: Count; circumstances: Circumstances }>({
+export const count = command<Asked>({
   name: 'count',
   summary: 'commands.count',
   options: OPTIONS,
   operands: NO_OPERANDS,
-  list: starts,
+  list: (words) => [...presetItems(words), ...startItems(words)],
 
   parse(given) {
-    const counted = parseCount({
+    const protocol = protocolOf(given.text('preset'));
+    const typed = {
       n: given.text('n'),
       windowSeconds: given.text('window'),
       clock: given.text('clock'),
       first: given.text('first'),
       of: given.text('of'),
-    });
+    };
+    const counted = parseCount(typed, countRules(protocol));
     const circumstances = parseCircumstances(given);
     if (counted.ok && circumstances.ok) {
-      return { ok: true, value: { counted: counted.value, circumstances: circumstances.value } };
+      return { ok: true, value: { counted: counted.value, circumstances: circumstances.value, protocol } };
     }
     return { ok: false, refusals: [counted, circumstances].flatMap((one) => (one.ok ? [] : one.refusals)) };
   },
 
-  async run({ counted, circumstances }, { words, version }) {
-    const result = countResult(counted, circumstances, DEFAULT_COUNT_RULES);
+  async run({ counted, circumstances, protocol }, { words, version }) {
+    const result = countResult(counted, circumstances, countRules(protocol));
     const json = {
       perMinute: result.perMinute,
       stepPerMinute: result.stepPerMinute,
@@ -67,19 +79,20 @@ export const count = command<{ counted: Count; circumstances: Circumstances }>({
       why: result.why.map(words.flagged),
       firstSet: circumstances.firstOnPerson,
       heartRateDrug: circumstances.heartRateDrug,
-      computedBy: computedBy(version, COUNT_RULE),
+      computedBy: computedBy(version, COUNT_RULE, protocol),
     };
     return { kind: 'one', json, lines: linesOf(counted, result, words) };
   },
 });
 
 /** The four ways to start a count, in the order of bedside handbook 1.4. */
-function starts(words: Words): Item[] {
-  return ['beat-0', 'beat-1', 'any-1', 'any-0'].map((id) => ({
+function startItems(words: Words): Item[] {
+  return (['beat-0', 'beat-1', 'any-1', 'any-0'] as const).map((id) => ({
     id,
     title: words.title('start', id),
     source: 'bedside handbook 1.4',
     status: 'derived',
+    typed: `--clock ${id.slice(0, -2)} --first ${id.slice(-1)}`,
   }));
 }
 

@@ -69,7 +69,7 @@ function jsonOf(result: TapResult, repair: boolean, version: string, words: Word
     flags: result.flags.map(words.flagged),
     why: result.why.map(words.flagged),
     noRepair: !repair,
-    computedBy: computedBy(version, TAPS_RULE),
+    computedBy: computedBy(version, TAPS_RULE, null),
   };
 }
 

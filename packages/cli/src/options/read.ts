@@ -69,7 +69,7 @@ function faultOf(
   if (option.kind === 'switch') {
     return value === null ? null : refusal(typed, 'unknown-id', 'no-value', value);
   }
-  if (value === null || value === '') return refusal(typed, 'missing', 'a-value', null);
+  if (value === null || value === '') return refusal(typed, 'missing', 'value-after-it', null);
   if (option.choices === undefined || option.choices.includes(value)) return null;
   return refusal(typed, 'unknown-id', 'one-of', value, { choices: option.choices });
 }

@@ -1,6 +1,11 @@
-import type { ComputedBy } from '@evenfall/clinical';
+import { type ComputedBy, type Protocol, protocolVersion } from '@evenfall/clinical';
 
-/** What made an answer of the command line; no preset was chosen. Source: docs/conventions.md section 3. */
-export function computedBy(version: string, rule: string): ComputedBy {
-  return { program: `evenfall ${version}`, preset: null, presetVersion: null, rule };
+/** What made an answer of the command line; presets are null if none was used. Source: docs/conventions.md section 3. */
+export function computedBy(version: string, rule: string, protocol: Protocol | null): ComputedBy {
+  return {
+    program: `evenfall ${version}`,
+    preset: protocol?.preset ?? null,
+    presetVersion: protocol === null ? null : protocolVersion(protocol),
+    rule,
+  };
 }

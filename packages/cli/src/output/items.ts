@@ -6,6 +6,11 @@ import { columns } from './columns.js';
 /** What `--list` shows, in the order of the handbook. Source: docs/conventions.md section 1. */
 export function listed(items: readonly Item[], words: Words): Answer {
   const source = words.sentence('commandLine.source');
-  const rows = items.map(({ id, title, source: from, status }) => [id, title, `${source}: ${from}`, status]);
+  const rows = items.map(({ title, source: from, status, typed }) => [
+    typed,
+    title,
+    `${source}: ${from}`,
+    status,
+  ]);
   return { kind: 'one', json: { items }, lines: columns(rows) };
 }

@@ -3,7 +3,7 @@ import { cautions } from './cautions.js';
 import { commandLine, commands, options } from './commandLine.js';
 import { countDetails } from './countDetails.js';
 import type { Detail } from './detail.js';
-import { expected, expectedByCode } from './expected.js';
+import { expected, expectedByCode } from './expected/index.js';
 import { messages, problemWords } from './problems.js';
 import { screens } from './screens.js';
 import { tapsDetails } from './tapsDetails.js';

@@ -29,4 +29,7 @@ export const messages = {
 export const problemWords = {
   theInput: 'The input',
   nothing: 'nothing',
+  /** For a code that another version of the program made. */
+  unknownCode: ({ code }: { code: string }) =>
+    `This version of Evenfall has no sentence for the note “${code}”.`,
 } as const;

@@ -19,7 +19,13 @@ export const tapsDetails = {
   'touch-bounces': (f, say) =>
     `${say.counted(f.value('removed'), TAPS)} came within ${say.short(f.value('limitMs'))} ms of the one before and were taken as the same touch: lift the finger clear between beats.`,
   'irregular-not-repaired': (f, say) =>
-    `The taps vary too much (${say.percent(f.value('spread'))}, limit ${say.percent(f.value('limit'))}) to tell a slip from the rhythm, so none was put right: if it felt irregular, count a full minute, listen at the apex and report it.`,
+    `The taps vary too much (${say.percent(f.value('spread'))}, limit ${say.percent(f.value('limit'))}) to tell a slip from the rhythm, so none was put right: if it felt irregular, count a full minute (a pulse at the apex too) and report it.`,
+  'too-few-for-rhythm': (f, say) =>
+    `The rhythm cannot be named from ${say.counted(f.value('intervals'), INTERVALS)}; that takes ${say.short(f.value('needs'))}: tap on if it felt irregular.`,
+  'many-missed': (f, say) =>
+    `Taps are missing in ${say.short(f.value('gaps'))} of ${say.counted(f.value('intervals'), INTERVALS)}, slips of tapping or beats that could not be felt: count a full minute (a pulse at the apex too) and report it.`,
+  'rhythm-not-clear': (f, say) =>
+    `The gaps vary by ${say.percent(f.value('nrmssd'))} from one to the next and by ${say.percent(f.value('cv'))} over all, too much to call regular and without a pattern clear enough to name: tap again, or count a full minute.`,
   'rate-impossible': (f, say) =>
     `${say.number(f.value('perMinute'))} a minute is more than anybody has (${say.short(f.value('ceilingPerMinute'))}): do not chart it, tap again.`,
 } as const satisfies Record<string, Detail>;

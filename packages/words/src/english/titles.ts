@@ -9,6 +9,11 @@ export const titles = {
     'any-1': 'Clock starts at any moment, the first beat is called one',
     'any-0': 'Clock starts at any moment, the first beat is called zero',
   },
+  preset: {
+    'thirty-seconds': 'Half a minute, a full one when in doubt',
+    'fifteen-seconds-at-rest': 'Fifteen seconds at rest, a full minute when in doubt',
+    'full-minute': 'Always a full minute',
+  },
   rhythmFelt: { regular: 'Felt regular', irregular: 'Felt irregular' },
   strength: { weak: 'Weak', normal: 'Normal', strong: 'Strong' },
   site: {

@@ -1,0 +1,97 @@
+import { spawn, spawnSync } from 'node:child_process';
+import { chmodSync, copyFileSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { beforeAll, describe, expect, test } from 'vitest';
+
+const BIN = fileURLToPath(new URL('../bin/evenfall.js', import.meta.url));
+const ROOT = fileURLToPath(new URL('../../..', import.meta.url));
+
+/** Runs the built command as a shell would. */
+function evenfall(args: readonly string[], input = '') {
+  const { status, stdout, stderr } = spawnSync(process.execPath, [BIN, ...args], { input, encoding: 'utf8' });
+  return { status, stdout, stderr };
+}
+
+beforeAll(() => {
+  const built = spawnSync('npx', ['tsc', '-b', 'packages/cli'], { cwd: ROOT, encoding: 'utf8' });
+  expect(built.stdout + built.stderr).toBe('');
+}, 120_000);
+
+describe('the command as it is run', () => {
+  test('answers on standard output and ends with 0', () => {
+    const { status, stdout, stderr } = evenfall(['count', '--n', '19', '--window', '15', '--json']);
+    expect([status, stderr]).toEqual([0, '']);
+    expect(JSON.parse(stdout)).toMatchObject({
+      perMinute: 76,
+      computedBy: { program: expect.stringMatching(/^evenfall \d/) },
+    });
+  });
+
+  test('reads standard input', () => {
+    const { status, stdout } = evenfall(['taps', '-', '--json'], '0\n1\n2\n');
+    expect([status, JSON.parse(stdout).perMinute]).toEqual([0, 60]);
+  });
+
+  test('refuses on standard error and ends with 2, standard output empty', () => {
+    const { status, stdout, stderr } = evenfall(['count', '--n', '19']);
+    expect([status, stdout]).toEqual([2, '']);
+    expect(stderr).toMatch(/^--window: expected .*, got nothing\n$/);
+  });
+
+  test('a reader that stops early is no fault', async () => {
+    const child = spawn(process.execPath, [BIN, 'help'], { stdio: ['ignore', 'pipe', 'pipe'] });
+    child.stdout.destroy();
+    let stderr = '';
+    child.stderr.on('data', (chunk) => (stderr += chunk));
+    expect(await new Promise((ended) => child.on('close', ended))).toBe(0);
+    expect(stderr).toBe('');
+  });
+
+  test('an interruption ends it with 130', async () => {
+    const child = spawn(process.execPath, [BIN, 'taps', '-'], { stdio: ['pipe', 'ignore', 'pipe'] });
+    let stderr = '';
+    child.stderr.on('data', (chunk) => (stderr += chunk));
+    // Only a started program can be interrupted tidily; it is then waiting for its standard input.
+    await new Promise((started) => setTimeout(started, 1000));
+    child.kill('SIGINT');
+    expect(await new Promise((ended) => child.on('close', ended))).toBe(130);
+    expect(stderr).toBe('');
+  });
+});
+
+describe('in a checkout that was never built', () => {
+  function checkout(types: string): string {
+    const root = mkdtempSync(join(tmpdir(), 'evenfall-checkout-'));
+    mkdirSync(join(root, 'packages/cli/bin'), { recursive: true });
+    const pack = { name: 'checkout', private: true, type: 'module', scripts: { types } };
+    writeFileSync(join(root, 'package.json'), JSON.stringify(pack));
+    const bin = join(root, 'packages/cli/bin/evenfall.js');
+    copyFileSync(BIN, bin);
+    chmodSync(bin, 0o755);
+    return root;
+  }
+
+  /** Stands for the build: writes the built program, which greets. */
+  const BUILD = `node -e "fs=require('fs');fs.mkdirSync('packages/cli/dist');fs.writeFileSync('packages/cli/dist/main.js','console.log(1)');console.log('noise')"`;
+
+  function runIn(root: string) {
+    return spawnSync(process.execPath, [join(root, 'packages/cli/bin/evenfall.js')], { encoding: 'utf8' });
+  }
+
+  test('it builds once, quietly, and then answers', () => {
+    const root = checkout(BUILD);
+    expect(runIn(root)).toMatchObject({ status: 0, stdout: '1\n', stderr: 'Building Evenfall (once) ...\n' });
+    expect(runIn(root)).toMatchObject({ status: 0, stdout: '1\n', stderr: '' });
+    rmSync(root, { recursive: true });
+  });
+
+  test('a build that fails is exit 1, and standard output stays empty', () => {
+    const root = checkout(`node -e "console.log('broken here');process.exit(3)"`);
+    const { status, stdout, stderr } = runIn(root);
+    expect([status, stdout]).toEqual([1, '']);
+    expect(stderr).toMatch(/broken here/);
+    rmSync(root, { recursive: true });
+  });
+});

@@ -1,0 +1,29 @@
+import { refusal } from '@evenfall/clinical';
+import { wordsFor } from '@evenfall/words';
+import { expect, test } from 'vitest';
+import { problemText } from './problems.js';
+
+const words = wordsFor('en');
+
+// docs/conventions.md section 2: a line each, `FILE:LINE: FIELD: expected ..., got ...`.
+test.each([
+  [{ file: 'a.txt' }, 3, '/seconds', 'a.txt:3: /seconds: expected a whole number, got 1.5\n'],
+  [{ file: 'a.txt' }, null, '/seconds', 'a.txt: /seconds: expected a whole number, got 1.5\n'],
+  [{ file: 'a.txt' }, null, '', 'a.txt: expected a whole number, got 1.5\n'],
+  [{}, null, '--n', '--n: expected a whole number, got 1.5\n'],
+])('in %j at line %s', (place, line, field, text) => {
+  const problem = words.problem(refusal(field, 'not-whole', 'a-whole-number', '1.5', { line }), place);
+  expect(problemText([problem], false, words)).toBe(text);
+});
+
+test('nothing that came is called nothing', () => {
+  const problem = words.problem(refusal('--n', 'missing', 'a-whole-number', null));
+  expect(problemText([problem], false, words)).toBe('--n: expected a whole number, got nothing\n');
+});
+
+test('with --json one object on one line', () => {
+  const problem = words.problem(refusal('--n', 'missing', 'a-whole-number', null));
+  const text = problemText([problem, problem], true, words);
+  expect(text.match(/\n/g)).toHaveLength(1);
+  expect(JSON.parse(text)).toEqual({ problems: [problem, problem] });
+});

@@ -1,0 +1,15 @@
+import type { Expectation } from './expectation.js';
+
+/** Rules of the command line and of the files it is given. */
+export const commandLine = {
+  command: (_f, say, choices) => `a command: ${say.anyOf(choices)}`,
+  'nearest-command': (_f, say, choices) => `a command (nearest: ${say.anyOf(choices)})`,
+  'nearest-option': (_f, say, choices) => `an option that exists (nearest: ${say.anyOf(choices)})`,
+  'value-after-it': () => 'a value after it',
+  'no-value': () => 'no value; it is on when present',
+  'no-argument': () => 'nothing but options',
+  'fewer-arguments': () => 'fewer arguments',
+  'a-file': () => 'a file or folder, or - for standard input',
+  'readable-file': () => 'a file or folder that exists and can be read',
+  'files-in-folder': () => 'at least one file in the folder',
+} as const satisfies Record<string, Expectation>;

@@ -1,0 +1,17 @@
+import type { Expectation } from './expectation.js';
+
+/** Rules of a protocol read from outside or changed by the place. */
+export const protocol = {
+  'within-limits': (f, say) =>
+    `from ${say.short(f.value('minimum'), 3)} to ${say.short(f.value('maximum'), 3)}`,
+  rising: () => 'values that rise',
+  'window-offered': () => 'a window that is among those offered',
+  'below-fast': (f, say) =>
+    `below the limit for a fast rate (${say.short(f.value('fastPerMinute'))} a minute)`,
+  'local-if-replacing': () => 'the source “local” where a preset’s value is replaced, and only there',
+  'a-source': () => 'a source in words',
+  'an-id': () => 'an id in lower case with hyphens',
+  'known-schema': (f, say) =>
+    `a schema number from ${say.short(f.value('minimum'))} to ${say.short(f.value('maximum'))}`,
+  'protocol-here': () => 'a protocol version that is kept here',
+} as const satisfies Record<string, Expectation>;

@@ -34,7 +34,7 @@ export type DatabaseOptions = EmbeddedOptions & {
 
 const CONNECTIONS = 10;
 /** How long a connection that somebody forgot to give back may hold up closing. */
-const LONGEST_END_MS = 5_000;
+const LONGEST_END_MS = 2_000;
 
 /**
  * Opens the database: in memory if asked to, else the shared one of `DATABASE_URL`, else an embedded one in the

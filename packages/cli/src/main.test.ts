@@ -50,14 +50,17 @@ describe('the command as it is run', () => {
   });
 
   test('an interruption ends it with 130', async () => {
-    const child = spawn(process.execPath, [BIN, 'taps', '-'], { stdio: ['pipe', 'ignore', 'pipe'] });
+    // The first file is answered, so the program has started; then it waits for standard input (`+` sorts before `-`).
+    const cwd = mkdtempSync(join(tmpdir(), 'evenfall-interrupted-'));
+    writeFileSync(join(cwd, '+first.txt'), '0\n1\n');
+    const child = spawn(process.execPath, [BIN, 'taps', '+first.txt', '-'], { cwd, stdio: 'pipe' });
     let stderr = '';
     child.stderr.on('data', (chunk) => (stderr += chunk));
-    // Only a started program can be interrupted tidily; it is then waiting for its standard input.
-    await new Promise((started) => setTimeout(started, 1000));
+    await new Promise((answered) => child.stdout.once('data', answered));
     child.kill('SIGINT');
     expect(await new Promise((ended) => child.on('close', ended))).toBe(130);
     expect(stderr).toBe('');
+    rmSync(cwd, { recursive: true });
   });
 });
 

@@ -23,7 +23,9 @@ export async function program(args: readonly string[], world: World): Promise<nu
   try {
     const answer = await answerTo(args, { ...world, words });
     if (answer === null || world.interrupted.aborted) return EXIT.interrupted;
-    return await deliver(answer, json, words, world);
+    // Several files are read while their answers are written, so writing can be interrupted too.
+    const code = await unlessInterrupted(deliver(answer, json, words, world), world.interrupted);
+    return code ?? EXIT.interrupted;
   } catch (fault) {
     return world.interrupted.aborted ? EXIT.interrupted : deliverFault(fault, json, words, world);
   }
@@ -69,7 +71,7 @@ async function answerOf(
   const refusals = together(found, parsed);
   if (!ready.ok || refusals.length > 0) return refusedBy(refusals, context);
   const answer = ready.value(context);
-  return command.endsItself === true ? answer : Promise.race([answer, interruption(context.interrupted)]);
+  return command.endsItself === true ? answer : unlessInterrupted(answer, context.interrupted);
 }
 
 /** All refusals in order of place; what is wrong with an option itself hides what follows from it. */
@@ -83,11 +85,13 @@ function refusedBy(refusals: readonly Refusal[], { words }: Context): Answer {
   return refused(refusals.map((one) => words.problem(one)));
 }
 
-function interruption(signal: AbortSignal): Promise<null> {
-  return new Promise((interrupted) => {
+/** What comes of it, or null if the program is interrupted first. */
+function unlessInterrupted<Value>(work: Promise<Value>, signal: AbortSignal): Promise<Value | null> {
+  const interruption = new Promise<null>((interrupted) => {
     if (signal.aborted) interrupted(null);
     signal.addEventListener('abort', () => interrupted(null), { once: true });
   });
+  return Promise.race([work, interruption]);
 }
 
 function beforeEnd(args: readonly string[]): readonly string[] {

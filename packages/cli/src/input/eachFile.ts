@@ -42,7 +42,6 @@ async function* rowsOf<Value>(
     yield { file, problems: problemsOf(file, [none], context) };
   }
   for (const file of files) {
-    if (context.interrupted.aborted) return;
     const parsed = await parsedFile(file, ofText, context);
     yield parsed.ok
       ? { file, json: json(parsed.value) }

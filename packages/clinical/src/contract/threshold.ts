@@ -1,5 +1,3 @@
-import { roundTo } from './rounding.js';
-
 /** On which side of a limit something applies; every limit says so in data, beside its number. */
 export type Comparison = '<' | '<=' | '>' | '>=';
 
@@ -17,10 +15,10 @@ export function passes(value: number, comparison: Comparison, limit: number): bo
   }
 }
 
-/** Decimals to which a ratio is settled before it meets a limit. Source: docs/conventions.md section 4. */
-const RATIO_DECIMALS = 9;
+/** A ratio is settled to 1e-9 before it meets a limit. Source: docs/conventions.md section 4. */
+const SETTLED_PARTS = 1e9;
 
-/** A ratio as it is compared with a limit: the last digits of a division decide nothing. */
+/** A ratio (under a million) as it is compared with a limit: the last digits of a division decide nothing. */
 export function settled(ratio: number): number {
-  return roundTo(ratio, RATIO_DECIMALS);
+  return Math.round(ratio * SETTLED_PARTS) / SETTLED_PARTS;
 }

@@ -63,3 +63,39 @@ export function tapped(chance, intervals, jitterSeconds) {
   }
   return seconds;
 }
+
+/** Rhythms as the bedside handbook's recipes have them (1.8), as intervals in seconds. */
+export const RHYTHMS = {
+  regular: (chance, n, mean) => independentIntervals(chance, n, mean, chance.uniform(0.01, 0.02)),
+  'regular-with-breathing': (chance, n, mean) =>
+    slowIntervals(chance, n, mean, chance.uniform(0.05, 0.1) / Math.SQRT2, {
+      correlation: 0,
+      breathsPerMinute: chance.uniform(9, 18),
+      breathingShare: 0.95,
+    }),
+  'occasionally-irregular': (chance, n, mean) => {
+    const intervals = independentIntervals(chance, n, mean, 0.02);
+    const share = chance.uniform(0.02, 0.1);
+    const early = chance.uniform(0.25, 0.4);
+    let count = 0;
+    for (let i = 1; i < n - 1; i++) {
+      const isLast = count === 0 && i === n - 2;
+      if (!isLast && chance.uniform() > share) continue;
+      intervals[i] -= early * mean;
+      intervals[i + 1] += early * mean;
+      count++;
+      i += 2;
+    }
+    return intervals;
+  },
+  'regularly-irregular': (chance, n, mean) => {
+    const early = chance.uniform(0.25, 0.4) * mean;
+    const cycle = chance.whole(2, 4);
+    return independentIntervals(chance, n, mean, 0.02).map((interval, i) => {
+      const place = i % cycle;
+      return place === 0 ? interval - early : place === 1 ? interval + early : interval;
+    });
+  },
+  'irregularly-irregular': (chance, n, mean) =>
+    independentIntervals(chance, n, mean, chance.uniform(0.2, 0.28)),
+};

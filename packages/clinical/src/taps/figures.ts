@@ -56,6 +56,21 @@ export const TAP_FIGURES = figures({
     source: CONVENTIONS,
     sure: 'decision',
   },
+  chaoticSd: {
+    value: 0.2,
+    unit: 'share',
+    meaning:
+      'SD of interval / local interval from which a rhythm may be wholly irregular; nothing is repaired unless what is left is surely under it',
+    source: 'bedside handbook 1.8',
+    sure: 'memory',
+  },
+  chaoticSureness: {
+    value: 0.99,
+    unit: 'probability',
+    meaning: 'how surely the intervals left after a repair must be under chaoticSd',
+    source: 'assumption: a repair in a wholly irregular rhythm is worse than none in a steady one',
+    sure: 'decision',
+  },
   intervalsForRange: {
     value: 5,
     unit: 'intervals',
@@ -153,6 +168,14 @@ export const TAP_FIGURES = figures({
     source: 'simulation, packages/clinical/prove/taps.mjs',
     sure: 'derived',
   },
+  waveNamed: {
+    value: 17,
+    unit: 'share times intervals',
+    meaning:
+      'a wave is called breathing if its share of the variation is at least this over the number of intervals',
+    source: 'simulation, packages/clinical/prove/taps.mjs',
+    sure: 'derived',
+  },
   waveMostIntervals: {
     value: 240,
     unit: 'intervals',
@@ -176,11 +199,11 @@ export const TAP_FIGURES = figures({
     sure: 'decision',
   },
   earlySpreads: {
-    value: 4,
+    value: 3.5,
     unit: 'SD',
     meaning: "an early beat comes at least this many SD of the tapper's jitter, and of the intervals, early",
-    source: 'assumption: about 1 in 500 steady minutes would show one by chance',
-    sure: 'decision',
+    source: 'simulation, packages/clinical/prove/taps.mjs: about 1 in 100 steady pulses shows one by chance',
+    sure: 'derived',
   },
   earlyAtMost: {
     value: 0.15,

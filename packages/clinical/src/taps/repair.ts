@@ -1,8 +1,9 @@
 import type { Flag } from '../contract/flag.js';
-import { MAD_TO_SD, medianAbsoluteDeviation } from '../statistics/median.js';
+import { chiSquareQuantile } from '../statistics/distributions.js';
+import { sampleSd } from '../statistics/sampleSd.js';
 import { placesWithoutBounces } from './bounce.js';
 import { TAP_FIGURES } from './figures.js';
-import { localIntervals } from './localInterval.js';
+import { atRatio, localRatios, robustSpread } from './localInterval.js';
 import type { Taps } from './taps.js';
 
 /**
@@ -23,6 +24,8 @@ const MISSED_WITHIN = TAP_FIGURES.missedWithin.value;
 const MOST_IN_GAP = TAP_FIGURES.mostIntervalsInGap.value;
 const DOUBLED_UNDER = TAP_FIGURES.doubledUnder.value;
 const STEADY_SPREAD = TAP_FIGURES.steadySpread.value;
+const CHAOTIC_SD = TAP_FIGURES.chaoticSd.value;
+const CHAOTIC_SURENESS = TAP_FIGURES.chaoticSureness.value;
 /** Doubles so close together that they spoil each other's local interval are found from the burst's ends inward. */
 const MOST_PASSES = 8;
 
@@ -33,7 +36,9 @@ const MOST_PASSES = 8;
  * rhythm (flag `touch-bounces`). The rest is done only in a steady rhythm: where 1.4826 x the median absolute
  * deviation of interval / local interval is over 0.10 nothing more is repaired (flag `irregular-not-repaired`).
  * That spread is robust: it stays small while fewer than half of the intervals hold a slip, so slips do not hide
- * themselves, and it is large in a rhythm without a beat to go by, or with one of two alternating intervals.
+ * themselves, and it is large in a rhythm without a beat to go by, or with one of two alternating intervals. A few
+ * intervals of a wholly irregular rhythm can look steady by chance, so whatever a repair leaves whole must also be
+ * surely under the irregularity of such a rhythm: repairs are never made in a chaotic one.
  *
  * An interval within 15 % of 2, 3 or 4 local intervals has missed taps (the nearest multiple is taken); the end
  * of an interval under a third of the local one is a doubled tap.
@@ -49,19 +54,19 @@ export function repairTaps(taps: Taps): RepairedTaps {
     flags.push({ code: 'touch-bounces', figures: { removed: bounces, limitMs } });
   }
   const ratios = ratiosToLocal(seconds, bounced);
-  const spread = spreadOf(ratios);
-  if (spread !== null && spread > STEADY_SPREAD) {
-    flags.push({ code: 'irregular-not-repaired', figures: { spread, limit: STEADY_SPREAD } });
-  }
-  const isSteady = spread !== null && spread <= STEADY_SPREAD;
-  const singled = isSteady ? withoutDoubles(seconds, bounced, ratios) : { kept: bounced, ratios: [] };
-  const beatsToNext = singled.kept.slice(1).map((_, i) => beatsIn(singled.ratios[i] ?? 1));
-  return {
-    seconds: singled.kept.map((at) => seconds[at] as number),
-    beatsToNext,
-    repairs: repairsOf(seconds.length, singled.kept, beatsToNext),
-    flags,
-  };
+  const spread = robustSpread(ratios);
+  if (spread === null) return asTapped(seconds, bounced, flags);
+  const irregular = (figures: Flag['figures']) =>
+    asTapped(seconds, bounced, [...flags, { code: 'irregular-not-repaired', figures }]);
+  if (spread > STEADY_SPREAD) return irregular({ spread, limit: STEADY_SPREAD });
+  const singled = withoutDoubles(seconds, bounced, ratios);
+  const beatsToNext = singled.ratios.map(beatsIn);
+  const repairs = repairsOf(seconds.length, singled.kept, beatsToNext);
+  const whole = singled.ratios.filter((_, i) => beatsToNext[i] === 1);
+  const limit = limitOfSd(whole.length);
+  const sd = sampleSd(whole) ?? 0;
+  if (repairs.length > bounces && sd > limit) return irregular({ spread: sd, limit });
+  return { seconds: singled.kept.map((at) => seconds[at] as number), beatsToNext, repairs, flags };
 }
 
 /** Taps as read, with no repair. */
@@ -69,19 +74,33 @@ export function unrepairedTaps({ seconds }: Taps): RepairedTaps {
   return { seconds, beatsToNext: seconds.slice(1).map(() => 1), repairs: [], flags: [] };
 }
 
-/** Each interval as a share of its local interval, at 1e-9; empty for fewer than two intervals. */
+/** The taps at the kept places, nothing missed between them. */
+function asTapped(
+  seconds: readonly number[],
+  kept: readonly number[],
+  flags: RepairedTaps['flags'],
+): RepairedTaps {
+  const beatsToNext = kept.slice(1).map(() => 1);
+  const repairs = repairsOf(seconds.length, kept, beatsToNext);
+  return { seconds: kept.map((at) => seconds[at] as number), beatsToNext, repairs, flags };
+}
+
+/**
+ * The greatest SD that so many intervals of a wholly irregular rhythm show by a rare chance only: the fewer there
+ * are, the more alike they must be. 0 for fewer than two.
+ */
+function limitOfSd(intervals: number): number {
+  const df = intervals - 1;
+  return df < 1 ? 0 : CHAOTIC_SD * Math.sqrt(chiSquareQuantile(1 - CHAOTIC_SURENESS, df) / df);
+}
+
+/** {@link localRatios} of the intervals between the taps at the kept places. */
 function ratiosToLocal(seconds: readonly number[], kept: readonly number[]): number[] {
   const intervals: number[] = [];
   for (let i = 1; i < kept.length; i++) {
     intervals.push((seconds[kept[i] as number] as number) - (seconds[kept[i - 1] as number] as number));
   }
-  return localIntervals(intervals).map((local, i) => atRatio((intervals[i] as number) / local));
-}
-
-/** Robust spread of the ratios, null of none. */
-function spreadOf(ratios: readonly number[]): number | null {
-  const deviation = medianAbsoluteDeviation(ratios);
-  return deviation === null ? null : atRatio(MAD_TO_SD * deviation);
+  return localRatios(intervals);
 }
 
 type Singled = { readonly kept: readonly number[]; readonly ratios: readonly number[] };
@@ -116,11 +135,6 @@ function beatsIn(ratio: number): number {
     }
   }
   return beats;
-}
-
-/** A ratio as it is compared with a limit (docs/conventions.md section 4), fast enough for every interval. */
-function atRatio(ratio: number): number {
-  return Math.round(ratio * 1e9) / 1e9;
 }
 
 function repairsOf(read: number, kept: readonly number[], beatsToNext: readonly number[]): Repair[] {

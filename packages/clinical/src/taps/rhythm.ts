@@ -7,6 +7,7 @@ import type { BeatSeries } from './beatSeries.js';
 import { withoutEarlyBeats } from './earlyBeats.js';
 import { TAP_FIGURES as FIGURE } from './figures.js';
 import { type IntervalStatistics, nrmssdOf } from './intervalStatistics.js';
+import { localRatios, robustSpread } from './localInterval.js';
 
 /** What the taps feel like, in words of the trade; never the name of an arrhythmia. */
 export type Rhythm =
@@ -58,7 +59,7 @@ export function rhythm(evidence: RhythmEvidence): NamedRhythm {
   const tooFew = undecided('too-few-for-rhythm', { intervals: whole, needs });
   if (nrmssd === null || cv === null || meanIntervalMs === null) return tooFew;
   if (whole < FIGURE.intervalsForRegular.value) return tooFew;
-  const limits = of === 'breaths' ? BREATHS_LIMITS : limitsFor(evidence.tapperJitterMs, meanIntervalMs);
+  const limits = of === 'breaths' ? BREATHS_LIMITS : limitsFor(jitterMs(evidence), meanIntervalMs);
   if (of === 'pulse' && whole >= needs) {
     const found = pattern(evidence, nrmssd, limits);
     if (found !== null) return { rhythm: found, why: [] };
@@ -74,9 +75,14 @@ const BREATHS_LIMITS: Limits = {
   irregularOver: FIGURE.breathsRegularUnder.value,
 };
 
+/** The tapper's own jitter if it was calibrated, else what tappers have. */
+function jitterMs({ tapperJitterMs }: RhythmEvidence): number {
+  return tapperJitterMs ?? FIGURE.assumedJitterMs.value;
+}
+
 /** The tapper's floor is the RMSSD of a steady pulse, jitter x root 6, as a share of the mean interval. */
-function limitsFor(tapperJitterMs: number | null, meanIntervalMs: number): Limits {
-  const floor = ((tapperJitterMs ?? FIGURE.assumedJitterMs.value) * Math.sqrt(6)) / meanIntervalMs;
+function limitsFor(jitter: number, meanIntervalMs: number): Limits {
+  const floor = (jitter * Math.sqrt(6)) / meanIntervalMs;
   return {
     regularUpTo: Math.max(FIGURE.regularUnder.value, FIGURE.regularFloors.value * floor),
     irregularOver: Math.max(FIGURE.irregularOver.value, FIGURE.irregularFloors.value * floor),
@@ -90,19 +96,27 @@ function pattern(evidence: RhythmEvidence, nrmssd: number, limits: Limits): Rhyt
   const correlations = isIrregular ? correlationsOf(intervals) : [];
   if (isIrregular && repeats(correlations)) return 'regularly-irregular';
   const meanIntervalMs = statistics.meanIntervalMs as number;
-  const jitterShare = (evidence.tapperJitterMs ?? FIGURE.assumedJitterMs.value) / meanIntervalMs;
-  const rest = withoutEarlyBeats(intervals, jitterShare);
+  const ratios = localRatios(known(intervals));
+  const spread = robustSpread(ratios) ?? 0;
+  const jitterSpread = (Math.SQRT2 * jitterMs(evidence)) / meanIntervalMs;
+  const rest = withoutEarlyBeats(intervals, ratios, Math.max(spread, jitterSpread));
   if (rest !== null && (nrmssdOf(rest, meanIntervalMs) ?? 1) <= limits.irregularOver) {
     return 'occasionally-irregular';
   }
   const wave = beats?.wave ?? null;
   if (isIrregular) {
+    // A few intervals far out make the differences large too; without a pattern most intervals are out.
+    const isWide = spread > Math.max(FIGURE.steadySpread.value, FIGURE.regularFloors.value * jitterSpread);
     const isRandom = wave === null && !hasPattern(correlations) && turnsAtRandom(statistics, intervals);
-    return isRandom ? 'irregularly-irregular' : null;
+    return isWide && isRandom ? 'irregularly-irregular' : null;
   }
-  if (wave === null || beats === null) return null;
-  const swing = Math.sqrt((2 * wave.power) / beats.n);
-  return swing >= FIGURE.waveSmallest.value ? 'regular-with-breathing' : null;
+  return beats !== null && breathes(beats) ? 'regular-with-breathing' : null;
+}
+
+/** Whether the wave that stands out is strong enough to be named. */
+function breathes({ n, wave, power }: BeatSeries): boolean {
+  if (wave === null || wave.power < (FIGURE.waveNamed.value / n) * power) return false;
+  return Math.sqrt((2 * wave.power) / n) >= FIGURE.waveSmallest.value;
 }
 
 /** Correlation of intervals 1, 2, 3 and 4 places apart, from place 1; 0 where all are alike. */

@@ -15,6 +15,10 @@ export type World = {
   /** Aborted when the person interrupts (Ctrl-C) or the machine asks the program to end. */
   readonly interrupted: AbortSignal;
   readonly version: string;
+  /** The server's program, started as a process of its own. */
+  readonly serverMain: string;
+  /** The app's built files; null where there are none. */
+  readonly pages: string | null;
 };
 
 export type Context = World & { readonly words: Words };

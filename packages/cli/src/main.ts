@@ -1,5 +1,6 @@
-import { readFileSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 import process from 'node:process';
+import { fileURLToPath } from 'node:url';
 import { program } from './program.js';
 
 /** The process around the program: its real streams, clock and signals. `bin/evenfall.js` imports it. */
@@ -19,6 +20,8 @@ const { version } = JSON.parse(readFileSync(new URL('../package.json', import.me
   version: string;
 };
 
+const pages = fileURLToPath(new URL('../../web/dist', import.meta.url));
+
 const code = await program(process.argv.slice(2), {
   stdin: process.stdin,
   stdout: process.stdout,
@@ -27,5 +30,7 @@ const code = await program(process.argv.slice(2), {
   now: () => new Date(),
   interrupted: interrupted.signal,
   version,
+  serverMain: fileURLToPath(new URL('../../server/dist/main.js', import.meta.url)),
+  pages: existsSync(pages) ? pages : null,
 });
 process.exit(code);

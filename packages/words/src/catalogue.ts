@@ -41,3 +41,6 @@ export type Rule = keyof Catalogue['expected'];
 
 /** The choices and presets that have a title, and the ids within each. */
 export type TitleOf = keyof Catalogue['titles'];
+
+/** Why a record could not be opened. */
+export type StartCode = keyof Catalogue['starting'];

@@ -1,4 +1,5 @@
 import type { Refusal, RefusalCode } from '@evenfall/clinical';
+import type { StartCode } from './catalogue.js';
 
 /**
  * A refused input as every surface reports it: command line, HTTP and files alike.
@@ -10,8 +11,9 @@ export type Problem = {
   readonly column: number | null;
   /** The option (`--n`), the CSV heading or the JSON Pointer. */
   readonly field: string | null;
-  /** `fault` is a fault of the program or the machine, never of the input. */
-  readonly code: RefusalCode | 'fault';
+  /** `fault` is a fault of the program or the machine, never of the input; a start code says why a record could not
+   * be opened. */
+  readonly code: RefusalCode | StartCode | 'fault';
   readonly expected: string | null;
   readonly got: string | null;
   readonly message: string;

@@ -1,5 +1,5 @@
 import type { Flag, Refusal } from '@evenfall/clinical';
-import type { Catalogue, FiguresAt, SentenceKey, TitleOf } from './catalogue.js';
+import type { Catalogue, FiguresAt, SentenceKey, StartCode, TitleOf } from './catalogue.js';
 import { english } from './english/index.js';
 import { type Figures, figuresOf, MissingFigure } from './figures.js';
 import { type Place, type Problem, placed } from './problem.js';
@@ -21,6 +21,18 @@ export type Words = {
   readonly title: (of: TitleOf, id: string) => string;
   /** A refused input with its rule and its message in words. */
   readonly problem: (refusal: Refusal, place?: Place) => Problem;
+  /** Why a record could not be opened, in words; `fault` for a code that has no sentence. */
+  readonly refusedStart: (refused: RefusedStart) => Problem;
+};
+
+/** A refused start as the server tells it: a code, and what a sentence about it may quote. */
+export type RefusedStart = {
+  readonly code: string;
+  readonly field: string | null;
+  readonly expected: string | null;
+  readonly got: string | null;
+  readonly figures: Readonly<Record<string, number>>;
+  readonly names: Readonly<Record<string, string>>;
 };
 
 const languages: Readonly<Record<string, Catalogue>> = { en: english };
@@ -48,6 +60,7 @@ export function wordsIn(catalogue: Catalogue, locale: string): Words {
     sentence: (key, ...figures) => text(catalogue, key, figures[0], say),
     title: (of, id) => (catalogue.titles[of] as Readonly<Record<string, string>>)[id] ?? id,
     problem: (refusal, place = {}) => problem(catalogue, say, refusal, place),
+    refusedStart: (refused) => startProblem(catalogue, refused),
   };
 }
 
@@ -99,3 +112,29 @@ function problem(catalogue: Catalogue, say: Say, refusal: Refusal, place: Place)
 }
 
 type Expected = (figures: Figures, say: Say, choices: readonly string[]) => string;
+
+function startProblem(
+  catalogue: Catalogue,
+  { code, field, expected, got, figures, names }: RefusedStart,
+): Problem {
+  const sentences: Readonly<Record<string, (names: Readonly<Record<string, string>>) => string>> =
+    catalogue.starting;
+  const sentence = sentences[code];
+  const numbers = Object.entries(figures).map(([key, value]) => [key, String(value)]);
+  const quoted = {
+    ...(expected === null ? {} : { expected }),
+    ...(got === null ? {} : { got }),
+    ...Object.fromEntries(numbers),
+    ...names,
+  };
+  return {
+    file: null,
+    line: null,
+    column: null,
+    field,
+    code: sentence === undefined ? 'fault' : (code as StartCode),
+    expected,
+    got,
+    message: sentence === undefined ? code : sentence(quoted),
+  };
+}

@@ -1,9 +1,14 @@
 import type { AnyCommand } from '../command.js';
+import { backup } from './backup.js';
+import { check } from './check.js';
 import { count } from './count.js';
+import { exportCommand } from './export.js';
 import { helpCommand } from './help.js';
+import { restore } from './restore.js';
+import { serve } from './serve.js';
 import { taps } from './taps.js';
 
 /** Every command of `evenfall`, in the order in which help shows them. A new one is added here and only here. */
-const ANSWERING: readonly AnyCommand[] = [count, taps];
+const ANSWERING: readonly AnyCommand[] = [count, taps, serve, backup, restore, check, exportCommand];
 
 export const commands: readonly AnyCommand[] = [...ANSWERING, helpCommand(ANSWERING)];

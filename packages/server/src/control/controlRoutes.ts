@@ -1,4 +1,3 @@
-import { Readable } from 'node:stream';
 import type { OpenAPIHono } from '@hono/zod-openapi';
 import { stream } from 'hono/streaming';
 import type { World } from '../http/app.js';
@@ -25,7 +24,11 @@ export function controlRoutes(app: OpenAPIHono, world: World): void {
   app.post('/control/restore', async (c) => {
     const body = c.req.raw.body;
     if (body === null) return problemAnswer(c, 400, [], 'A backup is expected.');
-    const restored = await restore(world.db, linesOf(Readable.fromWeb(body as never)), world.site().invented);
+    const restored = await restore(
+      world.db,
+      linesOf(body as unknown as AsyncIterable<Uint8Array>),
+      world.site().invented,
+    );
     if (!restored.ok) return problemAnswer(c, 422, restored.refusals);
     await world.siteChanged();
     return c.json({ lines: restored.lines });

@@ -3,11 +3,20 @@ import type { Say } from '../say.js';
 const BEATS = { one: 'beat', other: 'beats' };
 const BREATHS = { one: 'breath', other: 'breaths' };
 const TAPS = { one: 'tap', other: 'taps' };
+const ENTRIES = { one: 'entry', other: 'entries' };
+const PERSONS = { one: 'person', other: 'persons' };
+const VALUES = { one: 'value', other: 'values' };
+const FINDINGS = { one: 'finding', other: 'findings' };
 
 /** What each command is for: one line, shown by `evenfall --help`. */
 export const commands = {
   count: 'Turn beats or breaths counted in a window into a rate and the range it allows',
   taps: 'Turn a file of tap times into a rate, its range and a word for the rhythm',
+  serve: 'Start Evenfall on this machine and print its address',
+  backup: 'Write everything kept into one file of JSON lines, and check it',
+  restore: 'Put a backup into an empty record, all or nothing',
+  check: 'Recompute every value from its evidence and print what differs',
+  export: 'Write the values of one person as a table',
   help: 'Show what a command is for and what it takes',
 } as const;
 
@@ -27,6 +36,15 @@ export const options = {
   heartRateDrug: 'a drug acting on heart rate has just been given or is due',
   preset: 'the published or local rules to use',
   noRepair: 'leave missed and doubled taps as they are',
+  port: 'where to listen on this machine (4780 if absent, 4781 for the demo)',
+  demo: 'the invented demo clinic, in a folder of its own',
+  data: 'the folder that holds the record (the usual place if absent)',
+  account: 'whose record it is, where root runs this',
+  log: 'write a line for each request, without names or values',
+  replace: 'replace a backup that is there already',
+  person: 'the person’s id (it stands in the address of the person’s page)',
+  book: 'which book (care if absent)',
+  as: 'what to write (csv)',
   json: 'answer with one JSON object on one line',
   list: 'list what there is to choose from',
   help: 'show this text',
@@ -70,5 +88,24 @@ export const commandLine = {
   missedAfter: (f: { index: number; added: number }, say: Say) =>
     `after tap ${say.number(f.index)}: ${say.counted(f.added, TAPS)} missed, put back`,
   doubledAt: (f: { index: number }, say: Say) => `tap ${say.number(f.index)}: doubled, taken out`,
+  servedAt: 'Evenfall is at',
+  inventedClinic: 'Everybody in this clinic is invented.',
+  record: 'record',
+  sharedRecord: 'the PostgreSQL of DATABASE_URL',
+  howToStop: 'Ctrl-C stops it.',
+  backedUp: (f: { entries: number; persons: number }, say: Say) =>
+    `${say.counted(f.entries, ENTRIES)} of ${say.counted(f.persons, PERSONS)} written and checked`,
+  restored: (f: { entries: number; persons: number }, say: Say) =>
+    `${say.counted(f.entries, ENTRIES)} of ${say.counted(f.persons, PERSONS)} put back`,
+  checked: (f: { values: number; entries: number }, say: Say) =>
+    `${say.counted(f.values, VALUES)} in ${say.counted(f.entries, ENTRIES)} computed again`,
+  nothingDiffers: 'Nothing differs.',
+  differs: (f: { findings: number }, say: Say) => `${say.counted(f.findings, FINDINGS)}:`,
+  changed: 'changed since it was kept',
+  unreadable: 'cannot be read',
+  'unknown-rule': 'made by a rule this program does not know',
+  'unknown-protocol': 'made under a protocol that is not kept here',
+  'impossible-evidence': 'its evidence cannot be',
+  differing: 'its evidence gives another value',
   milliseconds: (f: { ms: number }, say: Say) => `${say.number(f.ms)} ms`,
 } as const;

@@ -6,6 +6,7 @@ import type { Detail } from './detail.js';
 import { expected, expectedByCode } from './expected/index.js';
 import { messages, problemWords } from './problems.js';
 import { screens } from './screens.js';
+import { starting } from './starting.js';
 import { tapsDetails } from './tapsDetails.js';
 import { titles } from './titles.js';
 
@@ -17,6 +18,7 @@ export const english = {
   details,
   sections: { ...screens, cautions, commands, options, commandLine },
   titles,
+  starting,
   expected,
   expectedByCode,
   messages,

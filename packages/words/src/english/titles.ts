@@ -28,6 +28,9 @@ export const titles = {
     'dorsalis-pedis': 'Top of the foot',
     ulnar: 'Wrist, little-finger side',
   },
+  format: {
+    csv: 'A table of every value that was ever charted (CSV)',
+  },
   rhythm: {
     regular: 'Regular',
     'regular-with-breathing': 'Regular, quickening with breathing',

@@ -8,8 +8,8 @@ import { makeTestFolder, removeTestFolder } from './test-folder.js';
 
 /** The programs of PostgreSQL 17, from an npm package of the tests; the default is 18. */
 export function olderBinaries(): string {
-  const folder = dirname(createRequire(import.meta.url).resolve('pg17-linux-x64/package.json'));
-  const bin = join(folder, 'native', 'bin');
+  const main = createRequire(import.meta.url).resolve('pg17-linux-x64');
+  const bin = join(dirname(main), '..', 'native', 'bin');
   if (!existsSync(bin)) throw new Error(`no PostgreSQL 17 at ${bin}`);
   return bin;
 }

@@ -12,4 +12,9 @@ export const commandLine = {
   'a-file': () => 'a file or folder, or - for standard input',
   'readable-file': () => 'a file or folder that exists and can be read',
   'files-in-folder': () => 'at least one file in the folder',
+  'one-file': () => 'one file',
+  'person-id': () => 'the id of a person, as it stands in the address of their page',
+  'new-file': () => 'a file that is not there yet (--replace writes over it)',
+  'writable-file': () => 'a file that can be written',
+  'port-number': (f, say) => `a port from ${say.short(f.value('minimum'))} to ${f.value('maximum')}`,
 } as const satisfies Record<string, Expectation>;

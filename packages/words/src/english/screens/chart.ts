@@ -51,6 +51,8 @@ export const chart = {
   rhythm: 'rhythm',
   couldNotTell: 'could not tell',
   milliseconds: (f: { ms: number }, say: Say) => `${say.number(f.ms)} ms`,
+  computed: 'Comes to',
+  repaired: 'Repaired',
   computedBy: 'Computed by',
   rule: (f: Text) => `rule ${f.text}`,
   protocolNone: 'no local protocol chosen',

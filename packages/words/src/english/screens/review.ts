@@ -40,5 +40,6 @@ export const review = {
   needsAgent: 'Choose who is measuring.',
   needs: (f: Text) => `${f.text}: take it or say why not.`,
   signed: 'Signed.',
+  asLearner: 'I am learning: keep it preliminary until it is countersigned',
   preliminary: 'A learner’s round is practice until somebody qualified has countersigned it.',
 } as const;

@@ -1,0 +1,87 @@
+import { createHash } from 'node:crypto';
+import { access, open, rename, rm } from 'node:fs/promises';
+import { createInterface } from 'node:readline';
+import { refusal } from '@evenfall/clinical';
+import { backupLine } from '@evenfall/record';
+import { type Answer, refused } from '../answer.js';
+import { command } from '../command.js';
+import { isUnreadable } from '../input/readInput.js';
+import { controlRequest, textOf } from '../keeper/controlRequest.js';
+import { type FileAndRecord, fileAndRecord, RECORD_OPTIONS, withKeeper } from '../keeper/withKeeper.js';
+
+type Asked = FileAndRecord & { readonly replace: boolean };
+
+/** `evenfall backup FILE`: everything kept, as JSON lines; the file appears only once it is whole and checked. */
+export const backup = command<Asked>({
+  name: 'backup',
+  summary: 'commands.backup',
+  options: [...RECORD_OPTIONS, { name: 'replace', kind: 'switch', means: 'options.replace' }],
+  operands: { hint: 'FILE', least: 1, most: 1, expected: 'one-file' },
+
+  parse(given, operands) {
+    const read = fileAndRecord(given, operands);
+    if (!read.ok) return read;
+    return { ok: true, value: { ...read.value, replace: given.isOn('replace') } };
+  },
+
+  async run({ file, replace, ...record }, context) {
+    const problem = (code: 'repeated' | 'contradicts', expected: 'new-file' | 'writable-file'): Answer =>
+      refused([context.words.problem(refusal('', code, expected, file), { file })]);
+    if (!replace && (await exists(file))) return problem('repeated', 'new-file');
+    return await withKeeper(record, context, async (controlSocket) => {
+      const part = `${file}.part`;
+      try {
+        const written = await writeBackup(controlSocket, part);
+        await rename(part, file);
+        const { lines, bytes, sha256 } = written;
+        const entries = lines.entry ?? 0;
+        const persons = lines.person ?? 0;
+        const said = context.words.sentence('commandLine.backedUp', { entries, persons });
+        return { kind: 'one', json: { file, bytes, lines, sha256 }, lines: [`${file}: ${said}`] };
+      } catch (fault) {
+        await rm(part, { force: true });
+        if (isUnreadable(fault)) return problem('contradicts', 'writable-file');
+        throw fault;
+      }
+    });
+  },
+});
+
+/** Writes and flushes the file, readable by its owner alone, then reads it back. */
+async function writeBackup(controlSocket: string, part: string) {
+  const file = await open(part, 'w', 0o600);
+  try {
+    const answer = await controlRequest(controlSocket, 'GET', '/control/backup');
+    if (answer.statusCode !== 200)
+      throw new Error(`the server answered ${answer.statusCode}: ${await textOf(answer)}`);
+    for await (const chunk of answer) await file.write(chunk as Uint8Array);
+    await file.sync();
+    const bytes = (await file.stat()).size;
+    return { bytes, ...(await checked(part)) };
+  } finally {
+    await file.close();
+  }
+}
+
+/** Reads a backup as restoring will: every line by its schema, the hash and the end as the trailer says. */
+async function checked(path: string): Promise<{ lines: { [line: string]: number }; sha256: string }> {
+  const file = await open(path);
+  const hash = createHash('sha256');
+  for await (const text of createInterface({ input: file.createReadStream() })) {
+    const line = backupLine.parse(JSON.parse(text));
+    if (line.line === 'trailer') {
+      const sha256 = hash.digest('hex');
+      if (sha256 !== line.sha256) throw new Error(`${path} is not what was sent`);
+      return { lines: line.lines, sha256 };
+    }
+    hash.update(`${text}\n`);
+  }
+  throw new Error(`${path} ends before its last line: the disk may be full`);
+}
+
+async function exists(path: string): Promise<boolean> {
+  return await access(path).then(
+    () => true,
+    () => false,
+  );
+}

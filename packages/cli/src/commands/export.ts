@@ -1,0 +1,58 @@
+import { refusal } from '@evenfall/clinical';
+import { BOOKS } from '@evenfall/record';
+import type { Problem } from '@evenfall/words';
+import { refused } from '../answer.js';
+import { command, NO_OPERANDS } from '../command.js';
+import { controlRequest, textOf } from '../keeper/controlRequest.js';
+import { RECORD_OPTIONS, type Record, recordOf, withKeeper } from '../keeper/withKeeper.js';
+
+const FORMATS = ['csv'] as const;
+
+type Asked = Record & { readonly person: string; readonly book: string; readonly as: string };
+
+/** `evenfall export --person ID --as csv`: one person's values as a table. */
+export const exportCommand = command<Asked>({
+  name: 'export',
+  summary: 'commands.export',
+  options: [
+    { name: 'person', kind: 'value', means: 'options.person', hint: 'ID', required: true },
+    { name: 'as', kind: 'value', means: 'options.as', choices: FORMATS, required: true },
+    { name: 'book', kind: 'value', means: 'options.book', choices: BOOKS },
+    ...RECORD_OPTIONS,
+  ],
+  operands: NO_OPERANDS,
+  list: (words) => [
+    {
+      id: 'csv',
+      title: words.title('format', 'csv'),
+      source: 'RFC 4180',
+      status: 'found',
+      typed: '--as csv',
+    },
+  ],
+
+  parse(given) {
+    const person = given.text('person');
+    const as = given.text('as');
+    const missing = [
+      ...(person === null ? [refusal('/person', 'missing', 'person-id', null)] : []),
+      ...(as === null ? [refusal('/as', 'missing', 'one-of', null, { choices: FORMATS })] : []),
+    ];
+    if (person === null || as === null) return { ok: false, refusals: missing };
+    return { ok: true, value: { ...recordOf(given), person, as, book: given.text('book') ?? 'care' } };
+  },
+
+  run: ({ person, as, book, ...record }, context) =>
+    withKeeper(record, context, async (controlSocket) => {
+      const path = `/api/books/${book}/persons/${encodeURIComponent(person)}/export?as=${as}`;
+      const answer = await controlRequest(controlSocket, 'GET', path);
+      const text = await textOf(answer);
+      if (answer.statusCode === 200) return { kind: 'document', text };
+      if (answer.statusCode !== 404 && answer.statusCode !== 422)
+        throw new Error(`the server answered ${answer.statusCode}`);
+      const problems = (JSON.parse(text) as { problems: Problem[] }).problems;
+      const isId = problems.length === 0;
+      const expected = isId ? 'person-in-book' : 'person-id';
+      return refused([context.words.problem(refusal('--person', 'unknown-id', expected, person))]);
+    }),
+});

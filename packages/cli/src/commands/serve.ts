@@ -1,0 +1,85 @@
+import { type Parsed, refusal } from '@evenfall/clinical';
+import { refused } from '../answer.js';
+import { command, NO_OPERANDS } from '../command.js';
+import { startServer } from '../keeper/serverProcess.js';
+import { RECORD_OPTIONS, type Record, recordOf } from '../keeper/withKeeper.js';
+import { jsonLine } from '../output/json.js';
+import { write } from '../output/stream.js';
+
+/** Where Evenfall listens unless told otherwise; the demo has its own, so that both can run. Source: decision. */
+const PORTS = { clinic: 4780, demo: 4781 } as const;
+const HIGHEST_PORT = 65_535;
+
+type Asked = Record & { readonly port: number; readonly log: boolean; readonly json: boolean };
+
+/** `evenfall serve`: starts the server and stays until it is interrupted. */
+export const serve = command<Asked>({
+  name: 'serve',
+  summary: 'commands.serve',
+  options: [
+    { name: 'port', kind: 'value', means: 'options.port', hint: 'NUMBER' },
+    ...RECORD_OPTIONS,
+    { name: 'log', kind: 'switch', means: 'options.log' },
+  ],
+  operands: NO_OPERANDS,
+  endsItself: true,
+
+  parse(given) {
+    const record = recordOf(given);
+    const port = portOf(given.text('port'), record.purpose);
+    if (!port.ok) return port;
+    return {
+      ok: true,
+      value: { ...record, port: port.value, log: given.isOn('log'), json: given.isOn('json') },
+    };
+  },
+
+  async run({ json, ...asked }, context) {
+    const { words, interrupted, stdout } = context;
+    const server = await startServer(
+      context.serverMain,
+      { mode: 'serve', ...asked, pages: context.pages },
+      context.env,
+    );
+    const { told } = server;
+    if (told.event === 'kept-by') {
+      const names = told.address === null ? {} : { address: told.address };
+      const held = {
+        code: 'folder-in-use',
+        field: '--data',
+        expected: null,
+        got: null,
+        figures: { pid: told.pid },
+        names,
+      };
+      return refused([words.refusedStart(held)]);
+    }
+    if (told.event === 'refused') return refused([words.refusedStart(told)]);
+    const { address, folder, database, site } = told;
+    if (json) await write(stdout, jsonLine({ address, folder, database, site }));
+    else {
+      const where = folder ?? words.sentence('commandLine.sharedRecord');
+      const lines = [
+        `${words.sentence('commandLine.servedAt')} ${address}`,
+        ...(site.invented ? [words.sentence('commandLine.inventedClinic')] : []),
+        `(${words.sentence('commandLine.record')}: ${where}. ${words.sentence('commandLine.howToStop')})`,
+      ];
+      await write(stdout, `${lines.join('\n')}\n`);
+    }
+    const stop = () => void server.stop();
+    if (interrupted.aborted) stop();
+    interrupted.addEventListener('abort', stop, { once: true });
+    const code = await server.ended;
+    if (code !== 0 && !interrupted.aborted) throw new Error(`the server ended with ${code}`);
+    return { kind: 'done' };
+  },
+});
+
+function portOf(typed: string | null, purpose: Asked['purpose']): Parsed<number> {
+  if (typed === null) return { ok: true, value: PORTS[purpose] };
+  const figures = { minimum: 0, maximum: HIGHEST_PORT };
+  const port = /^\d+$/.test(typed) ? Number(typed) : Number.NaN;
+  if (port <= HIGHEST_PORT) return { ok: true, value: port };
+  const code = Number.isNaN(port) ? 'not-whole' : 'out-of-range';
+  return { ok: false, refusals: [refusal('/port', code, 'port-number', typed, { figures })] };
+}

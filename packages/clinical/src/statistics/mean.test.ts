@@ -1,0 +1,12 @@
+import { expect, test } from 'vitest';
+import { mean } from './mean.js';
+
+test('the mean of nothing is null, not zero', () => {
+  expect(mean([])).toBeNull();
+});
+
+test('a long sum does not lose its last digits', () => {
+  // The mean of a value with itself is the value, which plain summing of 0.1 a thousand times misses.
+  expect(mean(new Array(1000).fill(0.1))).toBe(0.1);
+  expect(mean([1, 2, 3, 4])).toBe(2.5);
+});

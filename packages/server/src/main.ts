@@ -1,4 +1,4 @@
-import { openDatabase } from './database/open-database.js';
+import { openDatabase } from './database/openDatabase.js';
 import { DatabaseProblem } from './database/problem.js';
 import { PortTaken } from './start/portTaken.js';
 import { runServer } from './start/server.js';

@@ -2,13 +2,13 @@ import { randomBytes } from 'node:crypto';
 import { readFile } from 'node:fs/promises';
 import { createServer } from 'node:net';
 import { type AccountPolicy, type DatabaseAccount, databaseAccount } from './account/account.js';
-import { writeOwned } from './account/owned-file.js';
-import { findBinaries } from './binaries/find-binaries.js';
+import { writeOwned } from './account/ownedFile.js';
+import { findBinaries } from './binaries/findBinaries.js';
 import type { Endpoint } from './cluster/endpoint.js';
-import { dataFolder, type Purpose } from './folder/default-folder.js';
+import { dataFolder, type Purpose } from './folder/defaultFolder.js';
 import type { FolderLayout } from './folder/layout.js';
-import { prepareFolder } from './folder/prepare-folder.js';
-import { socketFolder } from './folder/socket-folder.js';
+import { prepareFolder } from './folder/prepareFolder.js';
+import { socketFolder } from './folder/socketFolder.js';
 import { type Keeper, keep } from './keeper/keeper.js';
 
 export type EmbeddedOptions = {

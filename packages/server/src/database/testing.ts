@@ -1,9 +1,9 @@
 import { join } from 'node:path';
 import { keepFolder } from './embedded.js';
-import { type OpenDatabase, openDatabase } from './open-database.js';
-import { createFreshDatabase, dropDatabase } from './testing/fresh-database.js';
-import { adminUrlOf, testEnvironment } from './testing/test-environment.js';
-import { makeTestFolder, removeTestFolder } from './testing/test-folder.js';
+import { type OpenDatabase, openDatabase } from './openDatabase.js';
+import { createFreshDatabase, dropDatabase } from './testing/freshDatabase.js';
+import { adminUrlOf, testEnvironment } from './testing/testEnvironment.js';
+import { makeTestFolder, removeTestFolder } from './testing/testFolder.js';
 
 /** A database for one test or one file of tests; `close` also removes its folder or its database. */
 export type TestDatabase = OpenDatabase & {

@@ -12,7 +12,7 @@ import { Kysely } from 'kysely';
 import { v7 } from 'uuid';
 import { controlRoutes } from '../control/controlRoutes.js';
 import { migrate } from '../database/migrations/index.js';
-import type { OpenDatabase } from '../database/open-database.js';
+import type { OpenDatabase } from '../database/openDatabase.js';
 import type { Tables } from '../database/schema.js';
 import { createApi, type World } from '../http/app.js';
 import type { RequestLine } from '../http/log.js';

@@ -1,7 +1,8 @@
+import { existsSync } from 'node:fs';
 import { userInfo } from 'node:os';
 import { expect, test } from 'vitest';
 import { type Account, databaseAccount } from './account.js';
-import { accountIn, findAccount } from './find-account.js';
+import { accountIn, findAccount } from './findAccount.js';
 
 const root: Account = { name: 'root', uid: 0, gid: 0, home: '/root' };
 const alice: Account = { name: 'alice', uid: 1000, gid: 1000, home: '/home/alice' };
@@ -23,6 +24,13 @@ test('throw-away data as root gets an unprivileged account', async () => {
   expect(account).toMatchObject({ name: 'nobody', home: null, isSelf: false });
   expect(account.uid).not.toBe(0);
   expect(account.gid).not.toBe(0);
+});
+
+test('a named account whose home was never made has none', async () => {
+  // Debian's password file: nobody lives in /nonexistent. Elsewhere its home is a folder that exists.
+  const { home } = await databaseAccount({ kind: 'named', account: 'nobody' }, root);
+  expect(home === null || existsSync(home)).toBe(true);
+  expect(home).not.toBe('/nonexistent');
 });
 
 test('an ordinary user is its own account, named or not', async () => {

@@ -1,6 +1,7 @@
+import { existsSync } from 'node:fs';
 import { userInfo } from 'node:os';
 import { DatabaseProblem } from '../problem.js';
-import { findAccount } from './find-account.js';
+import { findAccount } from './findAccount.js';
 
 /** An account of the operating system. `uid` and `gid` are -1 on Windows. */
 export type Account = {
@@ -50,7 +51,12 @@ export async function databaseAccount(
   if (found.uid === 0) {
     throw new DatabaseProblem('account-is-root', { field: '--account', got: policy.account });
   }
-  return { ...found, isSelf: false };
+  return { ...found, home: homeThatExists(found.home), isSelf: false };
+}
+
+/** Accounts of services name a home that nobody ever made (`/nonexistent`); it is not for us to make it. */
+function homeThatExists(home: string | null): string | null {
+  return home !== null && existsSync(home) ? home : null;
 }
 
 function ordinaryAccount(policy: AccountPolicy | null, self: Account): DatabaseAccount {

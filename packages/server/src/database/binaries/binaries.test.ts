@@ -2,9 +2,9 @@ import { chmod, cp, lstat, mkdir, readFile, rm, stat, symlink, writeFile } from 
 import { dirname, join } from 'node:path';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { type DatabaseAccount, databaseAccount, ownAccount } from '../account/account.js';
-import { otherPostgres } from '../testing/other-postgres.js';
-import { makeTestFolder, removeTestFolder } from '../testing/test-folder.js';
-import { findBinaries, packagedBinaries } from './find-binaries.js';
+import { otherPostgres } from '../testing/otherPostgres.js';
+import { makeTestFolder, removeTestFolder } from '../testing/testFolder.js';
+import { findBinaries, packagedBinaries } from './findBinaries.js';
 import { areLinksWhole, makeLinks } from './links.js';
 import { stageNative } from './stage.js';
 
@@ -62,6 +62,24 @@ test('a link that leads nowhere is replaced, one that leads somewhere is kept', 
   expect((await lstat(join(native, 'lib', 'libx.so'))).ino).toBe(ino);
 });
 
+test('a package that cannot be run or mended in its place is run from a copy', async () => {
+  const home = join(outer, 'home');
+  await mkdir(home);
+  const native = await nativeWithoutLinks(home);
+  // Root may mend anything, but its closed home stops the account; an ordinary user may not write everywhere.
+  await chmod(account.isSelf ? join(native, 'lib') : home, account.isSelf ? 0o555 : 0o700);
+  const { major, postgres } = await packagedBinaries(native, account, [join(outer, 'cache')]);
+  expect(postgres).toBe(join(outer, 'cache', 'native-0', 'native', 'bin', 'postgres'));
+  expect(major).toBe(18);
+  await chmod(join(native, 'lib'), 0o755);
+});
+
+test('an npm package named by its folder gets its links too', async () => {
+  const native = await nativeWithoutLinks(outer);
+  const { major } = await findBinaries(account, { EVENFALL_PG_BIN: join(native, 'bin') });
+  expect(major).toBe(18);
+});
+
 test('a package in a closed home is copied to where the account can run it, once per version', async () => {
   const home = join(outer, 'home');
   await mkdir(home, { mode: 0o700 });
@@ -73,7 +91,6 @@ test('a package in a closed home is copied to where the account can run it, once
     expect((await stat(folder)).mode & 0o777).toBe(0o755);
   }
   const { ino } = await stat(join(staged, 'bin', 'postgres'));
-  expect((await findBinaries(account, { EVENFALL_PG_BIN: join(staged, 'bin') })).major).toBe(18);
   expect(await stageNative(native, 'linux-x64-18', account, [place])).toBe(staged);
   expect((await stat(join(staged, 'bin', 'postgres'))).ino).toBe(ino);
 });

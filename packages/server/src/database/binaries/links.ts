@@ -3,6 +3,9 @@ import { readFile, rename, rm, stat, symlink } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
 import { errorCode } from '../problem.js';
 
+/** The package's own list of its links, in its folder `native`. */
+export const LINK_LIST = 'pg-symlinks.json';
+
 type Link = { readonly path: string; readonly leadsTo: string };
 
 /**
@@ -31,7 +34,7 @@ export async function areLinksWhole(native: string): Promise<boolean> {
 
 /** The package's own list; its paths start at the folder above `native`. No list, no links (Windows). */
 async function linksOf(native: string): Promise<Link[]> {
-  const text = await readFile(join(native, 'pg-symlinks.json'), 'utf8').catch((error: unknown) => {
+  const text = await readFile(join(native, LINK_LIST), 'utf8').catch((error: unknown) => {
     if (errorCode(error) === 'ENOENT') return '[]';
     throw error;
   });

@@ -84,8 +84,8 @@ async function copyInto(native: string, place: string, name: string): Promise<vo
       mode: constants.COPYFILE_FICLONE,
       filter: (path) => extname(path) !== '.a' && basename(path) !== 'pkgconfig', // only compilers need these
     });
+    await openToReaders(beside); // first: a read-only folder is copied as one
     await makeLinks(copy);
-    await openToReaders(beside);
     await putInPlace(beside, join(place, name));
   } finally {
     await rm(beside, { recursive: true, force: true });

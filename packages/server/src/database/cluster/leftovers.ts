@@ -4,7 +4,7 @@ import { setTimeout as sleep } from 'node:timers/promises';
 import { Client } from 'pg';
 import { DatabaseProblem } from '../problem.js';
 import { connectionTo, type Endpoint, KEEPER_ROLE } from './endpoint.js';
-import { isKept } from './keeper-mark.js';
+import { isKept } from './keeperMark.js';
 import { isAlive, processesOn, recordedServer } from './processes.js';
 
 /** How long each way of asking may take before the next, harder one. */

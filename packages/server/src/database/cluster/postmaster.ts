@@ -4,13 +4,13 @@ import { setTimeout as sleep } from 'node:timers/promises';
 import { promisify } from 'node:util';
 import { Client } from 'pg';
 import { type DatabaseAccount, spawnAs } from '../account/account.js';
-import { writeOwned } from '../account/owned-file.js';
+import { writeOwned } from '../account/ownedFile.js';
 import { childEnvironment } from '../binaries/environment.js';
-import type { Binaries } from '../binaries/find-binaries.js';
+import type { Binaries } from '../binaries/findBinaries.js';
 import type { FolderLayout } from '../folder/layout.js';
 import { DatabaseProblem } from '../problem.js';
 import { connectionTo, type Endpoint, KEEPER_ROLE } from './endpoint.js';
-import { logTail, openLog } from './log-file.js';
+import { logTail, openLog } from './logFile.js';
 import { accessFile, settingsFile } from './settings.js';
 
 const run = promisify(execFile);

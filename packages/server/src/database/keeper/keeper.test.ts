@@ -4,12 +4,12 @@ import { dirname, join } from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
 import { afterAll, afterEach, beforeAll, beforeEach, expect, test, vi } from 'vitest';
 import { databaseAccount } from '../account/account.js';
-import { makeOwnedFolder } from '../account/owned-file.js';
-import { findBinaries } from '../binaries/find-binaries.js';
-import { type OpenDatabase, openDatabase } from '../open-database.js';
-import { buildChildKeeper, type ChildKeeper, killChild, startChildKeeper } from '../testing/child-keeper.js';
-import { makeTestFolder, removeTestFolder } from '../testing/test-folder.js';
-import { findKeeper } from './holder-file.js';
+import { makeOwnedFolder } from '../account/ownedFile.js';
+import { findBinaries } from '../binaries/findBinaries.js';
+import { type OpenDatabase, openDatabase } from '../openDatabase.js';
+import { buildChildKeeper, type ChildKeeper, killChild, startChildKeeper } from '../testing/childKeeper.js';
+import { makeTestFolder, removeTestFolder } from '../testing/testFolder.js';
+import { findKeeper } from './holderFile.js';
 
 vi.setConfig({ testTimeout: 60_000, hookTimeout: 60_000 }); // a cluster takes a second to make, on a busy machine several
 
@@ -100,6 +100,21 @@ test('a server that is killed alone is started again under the same keeper', asy
   expect(await rowsIn(database)).toBe(0);
   expect(database.keeper?.postgresPid()).not.toBe(first);
   expect((await startChild()).answer).toMatchObject({ state: 'refused', code: 'folder-in-use' });
+  await database.close();
+});
+
+test('when a worker crashes, the server throws everybody out and the keeper marks it again', async () => {
+  const database = await open();
+  const { rows } = await database.pool.query<{ pid: number }>('select pg_backend_pid() as pid');
+  process.kill(rows[0]?.pid ?? 0, 'SIGKILL');
+  const kept = () =>
+    database.pool
+      .query("select count(*)::int as marks from pg_locks where locktype = 'advisory' and granted")
+      .then(({ rows: [row] }) => row.marks as number)
+      .catch(() => -1);
+  await sleep(100);
+  for (const deadline = Date.now() + 10_000; (await kept()) !== 1 && Date.now() < deadline; await sleep(50));
+  expect(await kept()).toBe(1);
   await database.close();
 });
 

@@ -1,9 +1,9 @@
 import { rmdir } from 'node:fs/promises';
 import type { RequestListener } from 'node:http';
 import { dirname } from 'node:path';
-import { createCluster } from '../cluster/create-cluster.js';
+import { createCluster } from '../cluster/createCluster.js';
 import type { Endpoint } from '../cluster/endpoint.js';
-import { boundLog } from '../cluster/log-file.js';
+import { boundLog } from '../cluster/logFile.js';
 import type { Cluster } from '../cluster/postmaster.js';
 import type { FolderLayout } from '../folder/layout.js';
 import {
@@ -12,9 +12,9 @@ import {
   controlSocketPath,
   inUse,
   takeControlSocket,
-} from './control-socket.js';
-import { readHolder, removeHolder, writeHolder } from './holder-file.js';
-import { KeptServer } from './kept-server.js';
+} from './controlSocket.js';
+import { readHolder, removeHolder, writeHolder } from './holderFile.js';
+import { KeptServer } from './keptServer.js';
 
 /** Keeps one data folder: its lock, its server, and the socket other programs on this machine speak to. */
 export type Keeper = {

@@ -1,10 +1,10 @@
 import { existsSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
-import { openDatabase } from '../open-database.js';
+import { openDatabase } from '../openDatabase.js';
 import type { TestDatabase } from '../testing.js';
-import { testEnvironment } from './test-environment.js';
-import { makeTestFolder, removeTestFolder } from './test-folder.js';
+import { testEnvironment } from './testEnvironment.js';
+import { makeTestFolder, removeTestFolder } from './testFolder.js';
 
 /** The programs of PostgreSQL 17, from an npm package of the tests; the default is 18. */
 export function olderBinaries(): string {

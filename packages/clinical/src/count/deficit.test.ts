@@ -22,7 +22,9 @@ test.each([
   [90, 80, ['deficit']],
   [91, 80, ['deficit-to-report']],
 ])('apical %d, radial %d', (apical, radial, codes) => {
-  expect(pulseDeficit(apical, radial, true).flags.map(({ code }) => code)).toEqual(codes);
+  const { deficitPerMinute, flags, why } = pulseDeficit(apical, radial, true);
+  expect([deficitPerMinute, why]).toEqual([apical - radial, []]);
+  expect(flags.map(({ code }) => code)).toEqual(codes);
 });
 
 test('one observer, one minute after the other', () => {

@@ -50,15 +50,11 @@ function numeralsIn(text: string): Numeral[] {
 
 const SOURCE = fileURLToPath(new URL('.', import.meta.url));
 
-/** Numbers that are no fact of the trade anywhere: counting, halving, seconds and milliseconds in a minute. */
-const PLAIN = new Set(['0', '1', '2', '60', '1000', '60000']);
+/** Numbers that are no fact of the trade anywhere: counting, halving, seconds and milliseconds in a minute, comparing at 1e-9. */
+const PLAIN = new Set(['0', '1', '2', '60', '1000', '60000', '1e9']);
 
 /** Numbers of a method, which say nothing of a person; any other belongs in a `figures.ts` of its folder. */
 const KNOWN: Readonly<Record<string, { readonly numbers: readonly string[]; readonly reason: string }>> = {
-  'contract/threshold.ts': {
-    numbers: ['1e9'],
-    reason: 'ratios are compared at 1e-9, docs/conventions.md section 4',
-  },
   'statistics/longRunMean.ts': {
     numbers: [
       ...['80', '0.4', '0.65', '0.8', '0.9', '0.96', '0.68', '0.032', '0.048', '0.064', '0.088'],
@@ -70,15 +66,13 @@ const KNOWN: Readonly<Record<string, { readonly numbers: readonly string[]; read
   'statistics/median.ts': { numbers: ['1.4826'], reason: 'makes the median absolute deviation a normal SD' },
   'statistics/shannonEntropy.ts': { numbers: ['16'], reason: 'bins of the statistic, bedside handbook 1.12' },
   'statistics/wave.ts': { numbers: ['3', '4'], reason: 'two whole turns; the variance of a mean of a wave' },
-  'taps/bounce.ts': { numbers: ['1e9'], reason: 'nanoseconds' },
   'taps/intervalStatistics.ts': { numbers: ['1e-6', '10', '4000'], reason: 'last binary digits of a time' },
   'taps/rateInterval.ts': { numbers: ['0.95', '12'], reason: 'the 95 % interval; the variance of rounding' },
-  'taps/repair.ts': { numbers: ['8', '1e9'], reason: 'passes; ratios are compared at 1e-9' },
+  'taps/repair.ts': { numbers: ['8'], reason: 'passes' },
   'taps/rhythm.ts': {
     numbers: ['6', '16', '29', '90', '3'],
     reason: 'RMSSD of a steady tapper is jitter x root 6; turning points of a random series',
   },
-  'taps/tapJitter.ts': { numbers: ['1e9'], reason: 'ratios are compared at 1e-9' },
   'taps/timeStep.ts': { numbers: ['0.1', '0.01', '0.001', '1e-3'], reason: 'decimals that a clock prints' },
 };
 

@@ -1,8 +1,8 @@
 import { openDatabase } from './database/openDatabase.js';
 import { DatabaseProblem } from './database/problem.js';
-import { PortTaken } from './start/portTaken.js';
 import { runServer } from './start/server.js';
 import type { Settings, Told } from './start/settings.js';
+import { StartRefused } from './start/startRefused.js';
 
 /**
  * The server process. Its parent gives the settings as one JSON argument, reads {@link Told} from standard output,
@@ -57,17 +57,9 @@ function tell(told: Told): void {
 
 /** Why a server did not start, for its parent to say in words; null for a fault of the program. */
 function toldOf(error: unknown): Told | null {
-  if (error instanceof PortTaken) {
-    const figures = { port: error.port };
-    return {
-      event: 'refused',
-      code: 'port-in-use',
-      field: '--port',
-      expected: null,
-      got: String(error.port),
-      figures,
-      names: {},
-    };
+  if (error instanceof StartRefused) {
+    const { code, field, figures } = error;
+    return { event: 'refused', code, field, expected: null, got: null, figures, names: {} };
   }
   if (!(error instanceof DatabaseProblem)) return null;
   const { code, field, expected, got, figures, names } = error;

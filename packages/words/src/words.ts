@@ -133,7 +133,7 @@ function startProblem(
     column: null,
     field,
     code: sentence === undefined ? 'fault' : (code as StartCode),
-    expected,
+    expected: null, // the message says it, and what to type
     got,
     message: sentence === undefined ? code : sentence(quoted),
   };

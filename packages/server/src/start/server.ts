@@ -15,8 +15,8 @@ import { createApi, type World } from '../http/app.js';
 import type { RequestLine } from '../http/log.js';
 import { pageRoutes, readPages } from '../pages/pages.js';
 import { openSite, readSite, type Site } from '../store/site.js';
-import { PortTaken } from './portTaken.js';
 import type { Settings } from './settings.js';
+import { StartRefused } from './startRefused.js';
 
 /** A server that runs: where, and how to stop it. */
 export type Running = {
@@ -35,7 +35,7 @@ export type Tell = {
 /**
  * Brings an open database up to date and serves it. The database is closed with the server.
  *
- * Errors: `PortTaken`; whatever the migrations throw. The database is then closed.
+ * Errors: `StartRefused`; whatever the migrations throw. The database is then closed.
  */
 export async function runServer(database: OpenDatabase, settings: Settings, tell: Tell): Promise<Running> {
   const closing: (() => Promise<void>)[] = [() => database.close()];
@@ -46,7 +46,8 @@ export async function runServer(database: OpenDatabase, settings: Settings, tell
     const db = new Kysely<Tables>({ dialect: database.dialect });
     await migrate(db);
     const world = await worldOf(db, settings, tell);
-    if (settings.purpose === 'demo') await fillDemo(db, world.site().id, world.now());
+    if (settings.purpose === 'demo' && settings.mode === 'serve')
+      await fillDemo(db, world.site().id, world.now());
     const controlSocket = await listenForCommands(database, world, closing);
     const address = settings.mode === 'serve' ? await listenForPages(settings, world, closing) : null;
     await database.keeper?.setAddress(address);
@@ -120,7 +121,7 @@ function listening(server: Server, listen: () => void, port = 0): Promise<void> 
   return new Promise((resolve, reject) => {
     server.once('error', (error: NodeJS.ErrnoException) => {
       const isTaken = error.code === 'EADDRINUSE';
-      reject(isTaken ? new PortTaken(port) : error);
+      reject(isTaken ? new StartRefused('port-in-use', '--port', { port }) : error);
     });
     server.once('listening', () => resolve());
     listen();

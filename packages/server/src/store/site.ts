@@ -1,5 +1,6 @@
 import { type Kysely, sql } from 'kysely';
 import type { Tables } from '../database/schema.js';
+import { StartRefused } from '../start/startRefused.js';
 
 /** The place whose record this is. `invented` marks a demo: nobody in it is real, and every page says so. */
 export type Site = { readonly id: string; readonly name: string; readonly invented: boolean };
@@ -7,17 +8,13 @@ export type Site = { readonly id: string; readonly name: string; readonly invent
 /**
  * The database's site, made at the first start with the id given.
  *
- * Errors: throws when a folder of invented people is opened as a real one or the other way round.
+ * Errors: `site-other-purpose` when a record of invented people is opened as a real one or the other way round.
  */
 export async function openSite(db: Kysely<Tables>, wanted: Site): Promise<Site> {
   const kept = await readSite(db);
   const site = kept ?? (await createSite(db, wanted));
   if (site.invented !== wanted.invented) {
-    throw new Error(
-      site.invented
-        ? 'this folder holds the invented demo clinic; a real clinic needs a folder of its own'
-        : 'this folder holds a real clinic; the demo never opens it',
-    );
+    throw new StartRefused('site-other-purpose', '--demo');
   }
   return site;
 }

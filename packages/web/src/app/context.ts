@@ -1,0 +1,34 @@
+import type { Words } from '@evenfall/words';
+import { createContext, useContext, useSyncExternalStore } from 'react';
+import type { Clock } from '../ports/clock.js';
+import type { Ids } from '../ports/ids.js';
+import type { Server } from '../server/server.js';
+import type { State, Store } from '../store/store.js';
+
+/** What every screen may use, put together once in `main.tsx`. */
+export type App = {
+  readonly store: Store;
+  readonly server: Server;
+  readonly words: Words;
+  readonly clock: Clock;
+  readonly ids: Ids;
+  /** This visit: monotonic times of another one mean nothing. */
+  readonly session: string;
+  readonly program: string;
+  /** Sends the signed rounds that wait on this device. */
+  readonly sending: { readonly now: () => Promise<void> };
+};
+
+export const AppContext = createContext<App | null>(null);
+
+export function useApp(): App {
+  const app = useContext(AppContext);
+  if (app === null) throw new Error('A screen was drawn outside the app');
+  return app;
+}
+
+/** A part of the state; the screen is drawn again when it changes. The part must not be made anew each time. */
+export function useKept<T>(part: (state: State) => T): T {
+  const { store } = useApp();
+  return useSyncExternalStore(store.subscribe, () => part(store.get()));
+}

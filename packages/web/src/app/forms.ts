@@ -1,0 +1,59 @@
+import type { Stamp } from '@evenfall/record';
+import type { EntryStart, FormDraft, Kept } from '../store/kept.js';
+import { useApp, useKept } from './context.js';
+
+export const NO_FORM: FormDraft = { fields: {}, adds: null, entry: null };
+
+export function withField(kept: Kept, form: string, field: string, text: string): Kept {
+  const was = kept.forms[form] ?? NO_FORM;
+  return withForm(kept, form, { ...was, fields: { ...was.fields, [field]: text } });
+}
+
+/** Makes the id of what a form adds, once. */
+export function withAdds(kept: Kept, form: string, id: () => string): Kept {
+  const was = kept.forms[form] ?? NO_FORM;
+  return was.adds === null ? withForm(kept, form, { ...was, adds: id() }) : kept;
+}
+
+/** Makes the start of the entry that a form sends, once, and takes this device's next number for it. */
+export function withEntry(kept: Kept, form: string, id: () => string, now: () => Stamp): Kept {
+  const was = kept.forms[form] ?? NO_FORM;
+  if (was.entry !== null) return kept;
+  const entry = { id: id(), sequence: kept.sequence, measuredAt: now() };
+  return { ...withForm(kept, form, { ...was, entry }), sequence: kept.sequence + 1 };
+}
+
+function withForm(kept: Kept, form: string, draft: FormDraft): Kept {
+  return { ...kept, forms: { ...kept.forms, [form]: draft } };
+}
+
+export function withoutForm(kept: Kept, form: string): Kept {
+  const { [form]: _done, ...forms } = kept.forms;
+  return { ...kept, forms };
+}
+
+/** A form whose fields outlive a reload and a refusal. */
+export function useForm(form: string) {
+  const { store, ids, clock } = useApp();
+  const fields = useKept(({ kept }) => (kept.forms[form] ?? NO_FORM).fields);
+  const change = (make: (kept: Kept) => Kept) =>
+    store.change((state) => ({ ...state, kept: make(state.kept) }));
+  const draft = () => store.get().kept.forms[form] ?? NO_FORM;
+  return {
+    text: (field: string) => fields[field] ?? '',
+    set: (field: string, text: string) => change((kept) => withField(kept, form, field, text)),
+    /** The id of what it adds: the same each time it is sent. */
+    adds(): string {
+      change((kept) => withAdds(kept, form, ids));
+      return draft().adds ?? '';
+    },
+    /** The start of the entry it sends: the same each time it is sent. */
+    entry(): EntryStart {
+      change((kept) => withEntry(kept, form, ids, clock.stamp));
+      const { entry } = draft();
+      if (entry === null) throw new Error(`The form ${form} has no entry`);
+      return entry;
+    },
+    done: () => change((kept) => withoutForm(kept, form)),
+  };
+}

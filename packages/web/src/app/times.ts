@@ -1,0 +1,28 @@
+import type { Stamp } from '@evenfall/record';
+import type { Words } from '@evenfall/words';
+
+/** A local date `YYYY-MM-DD` as a person reads it, the month in letters so that no day is taken for a month. */
+export function dayText(date: string, { say }: Words): string {
+  const [year = 0, month = 1, day = 1] = date.split('-').map(Number);
+  const at = new Date(Date.UTC(year, month - 1, day));
+  // Years before 100 would be read as of the last century.
+  at.setUTCFullYear(year);
+  return new Intl.DateTimeFormat(say.locale, { dateStyle: 'medium', timeZone: 'UTC' }).format(at);
+}
+
+/** When something was done, by the clock of the place where it was done. */
+export function stampText({ at }: Pick<Stamp, 'at'>, words: Words): string {
+  return `${dayText(at.slice(0, 10), words)}, ${at.slice(11, 16)}`;
+}
+
+/** The time alone on the given local date, else the date with it. */
+export function shortStampText(at: string, today: string, words: Words): string {
+  return at.startsWith(today) ? at.slice(11, 16) : stampText({ at }, words);
+}
+
+/** An instant of the server (UTC), by the clock of this device. */
+export function instantText(instant: string, { say }: Words): string {
+  return new Intl.DateTimeFormat(say.locale, { dateStyle: 'medium', timeStyle: 'short' }).format(
+    new Date(instant),
+  );
+}

@@ -1,0 +1,140 @@
+import type { StoredEntry } from '@evenfall/record';
+import { useState } from 'react';
+import { useLocation } from 'wouter';
+import { useApp, useKept } from '../app/context.js';
+import { useForm } from '../app/forms.js';
+import { signText } from '../app/signText.js';
+import { Asking } from '../parts/Asking.js';
+import { IdentityLine } from '../parts/Identity.js';
+import { Page } from '../parts/Page.js';
+import { EvidenceStrip, RangeLine, Rate } from '../parts/ValueFigures.js';
+import { WhoMeasures } from '../people/WhoMeasures.js';
+import { WRITTEN_SCHEMA } from '../round/entries.js';
+import { entriesIn, useRecord } from '../round/useRound.js';
+import { BOOK, loadRecord } from '../server/load.js';
+import { refusedBecause } from '../server/server.js';
+import { AmendFieldset } from './AmendFieldset.js';
+import { type AmendFields, type AmendWrong, amendedContent, readAmendment } from './amendForm.js';
+import { contentOfEntry, signOf } from './contentOfEntry.js';
+
+type AmendPageProps = { readonly person: string; readonly entry: string };
+
+/** Puts a signed value right. */
+export function AmendPage({ person, entry }: AmendPageProps) {
+  const { words } = useApp();
+  const { asked, again } = useRecord(person);
+  const identity = asked.value?.identity ?? null;
+  return (
+    <Page
+      title={words.sentence('amend.title')}
+      back={{ href: `/people/${person}`, text: words.sentence('chart.title') }}
+    >
+      <Asking asked={asked} again={again} missing={words.sentence('app.noSuchPerson')}>
+        {(record) => {
+          const found = entriesIn(record).find(({ id }) => id === entry);
+          return (
+            <>
+              <p className="identity-name">{identity?.name}</p>
+              <IdentityLine identity={identity} />
+              {found === undefined || contentOfEntry(found) === null ? (
+                <p className="notice">{words.sentence('amend.notHere')}</p>
+              ) : (
+                <AmendForm entry={found} person={person} />
+              )}
+            </>
+          );
+        }}
+      </Asking>
+    </Page>
+  );
+}
+
+function AmendForm({ entry, person }: { readonly entry: StoredEntry; readonly person: string }) {
+  const app = useApp();
+  const { words, program, store, server } = app;
+  const form = useForm(`amend ${entry.id}`);
+  const agent = useKept(({ kept }) => kept.agent);
+  const inForce = useKept(({ known }) => known.inForce.value);
+  const [, go] = useLocation();
+  const [wrong, setWrong] = useState<AmendWrong>({});
+  const [refused, setRefused] = useState<string | null>(null);
+  const given = contentOfEntry(entry);
+  if (given === null || inForce === null) return null;
+
+  const submit = async () => {
+    const fields: AmendFields = {
+      what: form.text('what'),
+      n: form.text('n'),
+      perMinute: form.text('perMinute'),
+      byHandWhy: form.text('byHandWhy'),
+      reason: form.text('reason'),
+      text: form.text('text'),
+    };
+    const { amendment, wrong: found } = readAmendment(entry, fields, inForce.countRules);
+    setWrong(found);
+    setRefused(null);
+    if (amendment === null) return;
+    if (agent === null) return setRefused(words.sentence('review.needsAgent'));
+    const { kind, content } = amendedContent(entry, amendment, { inForce, program });
+    const amending = {
+      ...form.entry(),
+      book: BOOK,
+      kind,
+      schema: WRITTEN_SCHEMA,
+      person,
+      round: entry.round,
+      agent,
+      role: 'observer' as const,
+      device: store.get().kept.device,
+      amends: amendment.amends,
+      content,
+    };
+    const answer = await server.call('addEntries', { body: { entries: [amending] } });
+    if (answer.ok) {
+      await loadRecord(app, person);
+      form.done();
+      go(`/people/${person}`, { replace: true });
+    } else if (answer.offline) setRefused(words.sentence('app.unreachable'));
+    else
+      setRefused(
+        words.sentence('app.refusedBy', { text: refusedBecause(answer) ?? words.sentence('app.failed') }),
+      );
+  };
+  return (
+    <form
+      className="form"
+      noValidate
+      onSubmit={(event) => {
+        event.preventDefault();
+        void submit();
+      }}
+    >
+      <p>{words.sentence('amend.lead')}</p>
+      <section className="value" aria-label={words.sentence('amend.now')}>
+        <h2 className="value-sign">
+          {words.sentence('amend.now')}: {signText(signOf(given), words)}
+        </h2>
+        <div className="value-line">
+          <Rate given={given} />
+          <RangeLine given={given} />
+        </div>
+        <EvidenceStrip given={given} />
+      </section>
+      <AmendFieldset
+        entry={entry}
+        form={form}
+        wrong={wrong}
+        onMend={(field) => setWrong(({ [field]: _mended, ...rest }) => rest)}
+      />
+      <WhoMeasures />
+      {refused === null ? null : (
+        <p className="notice" role="alert">
+          {refused}
+        </p>
+      )}
+      <button type="submit" className="button button-first button-large">
+        {words.sentence('amend.sign')}
+      </button>
+    </form>
+  );
+}

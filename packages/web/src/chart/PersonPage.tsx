@@ -1,0 +1,80 @@
+import { projectChart } from '@evenfall/record';
+import { useMemo } from 'react';
+import { useLocation } from 'wouter';
+import { useApp, useKept } from '../app/context.js';
+import { Asking } from '../parts/Asking.js';
+import { IdentityLine } from '../parts/Identity.js';
+import { Page } from '../parts/Page.js';
+import { beginRound } from '../round/rounds.js';
+import { entriesIn, useRecord } from '../round/useRound.js';
+import { BOOK } from '../server/load.js';
+import { ErasePanel } from './ErasePanel.js';
+import { RoundBlock } from './RoundBlock.js';
+import { WaitingRounds } from './WaitingRounds.js';
+
+/** A person's page: who it is, the next round, and the chart, newest first. */
+export function PersonPage({ person }: { readonly person: string }) {
+  const app = useApp();
+  const { words } = app;
+  const { asked, again } = useRecord(person);
+  const hasDraft = useKept(({ kept }) => kept.drafts[person] !== undefined);
+  const [, go] = useLocation();
+  const record = asked.value;
+  const entries = useMemo(() => (record === null ? [] : entriesIn(record)), [record]);
+  const chart = useMemo(() => projectChart(entries), [entries]);
+  const name = record?.identity?.name ?? words.sentence(record === null ? 'chart.title' : 'people.erased');
+
+  return (
+    <Page title={name} back={{ href: '/', text: words.sentence('people.title') }}>
+      <Asking asked={asked} again={again} missing={words.sentence('app.noSuchPerson')}>
+        {({ identity, agents }) => (
+          <>
+            {identity === null ? (
+              <p className="notice">
+                {words.sentence('person.erased')} {words.sentence('person.erasedNoRound')}
+              </p>
+            ) : (
+              <>
+                <IdentityLine identity={identity} />
+                <button
+                  type="button"
+                  className="button button-first button-large"
+                  onClick={() => {
+                    beginRound(app, person);
+                    go(`/people/${person}/round`);
+                  }}
+                >
+                  {words.sentence(hasDraft ? 'chart.goOnRound' : 'chart.newRound')}
+                </button>
+              </>
+            )}
+            <section className="chart" aria-label={words.sentence('chart.title')}>
+              <h2>{words.sentence('chart.title')}</h2>
+              <WaitingRounds person={person} />
+              {chart.rounds.length === 0 ? (
+                <p className="soft">
+                  {words.sentence('chart.none')} {identity === null ? null : words.sentence('chart.noneHint')}
+                </p>
+              ) : null}
+              {chart.rounds.map((round) => (
+                <RoundBlock key={round.id} round={round} person={person} agents={agents} />
+              ))}
+            </section>
+            <div className="chart-ends">
+              {chart.rounds.length === 0 ? null : (
+                <a
+                  className="button button-quiet"
+                  href={`/api/books/${BOOK}/persons/${person}/export?as=csv`}
+                  download
+                >
+                  {words.sentence('chart.csv')}
+                </a>
+              )}
+              {identity === null ? null : <ErasePanel person={person} name={identity.name} />}
+            </div>
+          </>
+        )}
+      </Asking>
+    </Page>
+  );
+}

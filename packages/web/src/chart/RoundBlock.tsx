@@ -1,0 +1,57 @@
+import type { Agent, ChartRound, StoredEntry } from '@evenfall/record';
+import { useApp } from '../app/context.js';
+import { signText } from '../app/signText.js';
+import { stampText } from '../app/times.js';
+import { notDoneText } from '../round/NotDoneForm.js';
+import { ValueBlock } from './ValueBlock.js';
+import { whoText } from './who.js';
+
+type RoundBlockProps = {
+  readonly round: ChartRound;
+  readonly person: string;
+  readonly agents: readonly Agent[];
+};
+
+/** One signed round: when, by whom, its values, and what was not done. */
+export function RoundBlock({ round, person, agents }: RoundBlockProps) {
+  const { words } = useApp();
+  const signing = round.signed?.current.at(-1) ?? round.signed?.original;
+  const first = signing ?? round.values[0]?.original;
+  if (first === undefined) return null;
+  return (
+    <article className="round-block">
+      <header className="round-head">
+        <h3>
+          <time dateTime={first.measuredAt.at}>{stampText(first.measuredAt, words)}</time>
+        </h3>
+        <p className="soft small">
+          {signing === undefined ? words.sentence('chart.unsigned') : whoText(signing, agents, words)}
+          {isPreliminary(signing) ? <strong> · {words.sentence('chart.preliminary')}</strong> : null}
+        </p>
+      </header>
+      {round.values.map((value) => (
+        <ValueBlock key={value.original.id} value={value} person={person} agents={agents} />
+      ))}
+      <NotDoneLines signing={signing} />
+    </article>
+  );
+}
+
+function isPreliminary(signing: StoredEntry | undefined): boolean {
+  return signing?.kind === 'round' && signing.content.status === 'preliminary';
+}
+
+function NotDoneLines({ signing }: { readonly signing: StoredEntry | undefined }) {
+  const { words } = useApp();
+  if (signing?.kind !== 'round') return null;
+  return signing.content.signs.map((one) =>
+    'notDone' in one ? (
+      <p key={one.sign} className="not-done-line">
+        {words.sentence('chart.notDone', {
+          sign: signText(one.sign, words),
+          reason: notDoneText(one.notDone, words),
+        })}
+      </p>
+    ) : null,
+  );
+}

@@ -1,0 +1,95 @@
+import type { Agent, AmendedEntry, StoredEntry } from '@evenfall/record';
+import { useApp } from '../app/context.js';
+import { signText } from '../app/signText.js';
+import { stampText } from '../app/times.js';
+import { Flags } from '../parts/Flags.js';
+import { EvidenceStrip, RangeLine, Rate } from '../parts/ValueFigures.js';
+import { contentOfEntry, signOf } from './contentOfEntry.js';
+import { reasonText } from './reasonText.js';
+import { WholeStory } from './WholeStory.js';
+import { whoText } from './who.js';
+
+type ValueBlockProps = {
+  readonly value: AmendedEntry;
+  readonly person: string;
+  readonly agents: readonly Agent[];
+};
+
+/** One charted value: what stands, what stood before it, and the whole story behind it. */
+export function ValueBlock({ value, person, agents }: ValueBlockProps) {
+  const { words } = useApp();
+  const { original, current, story, standing } = value;
+  const first = contentOfEntry(original);
+  if (first === null) return null;
+  const replaced = story.filter((entry) => contentOfEntry(entry) !== null && !current.includes(entry));
+  return (
+    <section className={`value value-${standing}`} aria-label={signText(signOf(first), words)}>
+      <h4 className="value-sign">{signText(signOf(first), words)}</h4>
+      {standing === 'entered-in-error' ? (
+        <p className="standing">{words.sentence('chart.enteredInError')}</p>
+      ) : null}
+      {standing === 'contested' ? <p className="standing">{words.sentence('chart.disputed')}</p> : null}
+      {current.map((entry) => (
+        <Standing key={entry.id} entry={entry} isAmended={entry !== original} agents={agents} />
+      ))}
+      {replaced.map((entry) => (
+        <Replaced key={entry.id} entry={entry} story={story} agents={agents} />
+      ))}
+      <WholeStory value={value} person={person} agents={agents} />
+    </section>
+  );
+}
+
+type EntryProps = { readonly entry: StoredEntry; readonly agents: readonly Agent[] };
+
+/** A value that stands. */
+function Standing({ entry, isAmended, agents }: EntryProps & { readonly isAmended: boolean }) {
+  const { words } = useApp();
+  const given = contentOfEntry(entry);
+  if (given === null) return null;
+  const { flags, why } = given.content.value;
+  const isVoid = given.kind === 'count' && !('n' in given.content.evidence.count);
+  return (
+    <div className="standing-value">
+      {isVoid ? null : (
+        <div className="value-line">
+          <Rate given={given} />
+          <RangeLine given={given} />
+        </div>
+      )}
+      <EvidenceStrip given={given} />
+      {isAmended && entry.amends !== null ? (
+        <p className="small">
+          {words.sentence('chart.storyAmended', {
+            who: whoText(entry, agents, words),
+            at: stampText(entry.measuredAt, words),
+            reason: reasonText(entry.amends, words),
+          })}
+        </p>
+      ) : null}
+      {isVoid ? null : <Flags flags={[...flags, ...why]} />}
+    </div>
+  );
+}
+
+/** A value that was replaced: struck through, still readable, with what replaced it. */
+function Replaced({ entry, story, agents }: EntryProps & { readonly story: readonly StoredEntry[] }) {
+  const { words } = useApp();
+  const given = contentOfEntry(entry);
+  if (given === null) return null;
+  const error = story.find((one) => one.kind === 'entered-in-error' && one.amends?.entry === entry.id);
+  return (
+    <div className="replaced">
+      <Rate given={given} isStruck />
+      {error?.amends == null ? null : (
+        <p className="small">
+          {words.sentence('chart.storyError', {
+            who: whoText(error, agents, words),
+            at: stampText(error.measuredAt, words),
+            reason: reasonText(error.amends, words),
+          })}
+        </p>
+      )}
+    </div>
+  );
+}

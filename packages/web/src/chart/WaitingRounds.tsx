@@ -1,0 +1,39 @@
+import type { StoredEntry } from '@evenfall/record';
+import { useApp, useKept } from '../app/context.js';
+import { signText } from '../app/signText.js';
+import { stampText } from '../app/times.js';
+import { EvidenceStrip, RangeLine, Rate } from '../parts/ValueFigures.js';
+import { contentOfEntry, signOf } from './contentOfEntry.js';
+
+/** Rounds of this person that were signed on this device and that the server has not taken yet. */
+export function WaitingRounds({ person }: { readonly person: string }) {
+  const { words } = useApp();
+  const waiting = useKept(({ kept }) => kept.waiting);
+  return waiting
+    .filter((one) => one.person === person)
+    .map(({ round, entries }) => {
+      const values = (entries as readonly StoredEntry[]).flatMap((entry) => {
+        const given = contentOfEntry(entry);
+        return given === null ? [] : [{ id: entry.id, given }];
+      });
+      const signing = entries.at(-1);
+      return (
+        <article key={round} className="round-block round-waiting">
+          <header className="round-head">
+            <h3>{signing === undefined ? null : stampText(signing.measuredAt, words)}</h3>
+            <p className="small standing">{words.sentence('chart.waitingRound')}</p>
+          </header>
+          {values.map(({ id, given }) => (
+            <section key={id} className="value" aria-label={signText(signOf(given), words)}>
+              <h4 className="value-sign">{signText(signOf(given), words)}</h4>
+              <div className="value-line">
+                <Rate given={given} />
+                <RangeLine given={given} />
+              </div>
+              <EvidenceStrip given={given} />
+            </section>
+          ))}
+        </article>
+      );
+    });
+}

@@ -1,0 +1,98 @@
+import type { Agent, AmendedEntry, StoredEntry } from '@evenfall/record';
+import { Link } from 'wouter';
+import { useApp } from '../app/context.js';
+import { instantText, stampText } from '../app/times.js';
+import { contentOfEntry } from './contentOfEntry.js';
+import { evidenceFacts, type Fact, statisticsFacts, valueFacts } from './facts.js';
+import { reasonText } from './reasonText.js';
+import { whoText } from './who.js';
+
+type WholeStoryProps = {
+  readonly value: AmendedEntry;
+  readonly person: string;
+  readonly agents: readonly Agent[];
+};
+
+/** How a number came about: what was done, what was made of it by which rule, and what happened to it since. */
+export function WholeStory({ value, person, agents }: WholeStoryProps) {
+  const { words } = useApp();
+  const { current, original, story, standing } = value;
+  return (
+    <details className="whole-story">
+      <summary>{words.sentence('chart.evidence')}</summary>
+      <div className="story-parts">
+        {(current.length === 0 ? [original] : current).map((entry) => (
+          <EntryStory key={entry.id} entry={entry} />
+        ))}
+        <h5>{words.sentence('chart.story')}</h5>
+        <ol className="story">
+          {story.map((entry) => (
+            <li key={entry.id}>{storyText(entry)}</li>
+          ))}
+        </ol>
+        {standing === 'entered-in-error' ? null : (
+          <div className="buttons">
+            {current.map((entry) => (
+              <Link key={entry.id} href={`/people/${person}/values/${entry.id}/amend`} className="button">
+                {words.sentence('chart.amend')}
+              </Link>
+            ))}
+          </div>
+        )}
+      </div>
+    </details>
+  );
+
+  function storyText(entry: StoredEntry): string {
+    const figures = { who: whoText(entry, agents, words), at: stampText(entry.measuredAt, words) };
+    if (entry.amends === null) return words.sentence('chart.storySigned', figures);
+    const reason = reasonText(entry.amends, words);
+    const key = entry.kind === 'entered-in-error' ? 'chart.storyError' : 'chart.storyAmended';
+    return words.sentence(key, { ...figures, reason });
+  }
+}
+
+function EntryStory({ entry }: { readonly entry: StoredEntry }) {
+  const { words } = useApp();
+  const given = contentOfEntry(entry);
+  if (given === null) return null;
+  const { computedBy } = given.content;
+  const kept: Fact[] = [
+    [words.sentence('chart.measuredAt'), stampText(entry.measuredAt, words)],
+    [words.sentence('chart.recordedAt'), instantText(entry.recordedAt, words)],
+    [
+      words.sentence('chart.computedBy'),
+      `${computedBy.program}, ${words.sentence('chart.rule', { text: computedBy.rule })}, ${
+        computedBy.presetVersion === null
+          ? words.sentence('chart.protocolNone')
+          : words.sentence('chart.protocol', { text: computedBy.presetVersion.slice(0, 12) })
+      }`,
+    ],
+  ];
+  const statistics = given.kind === 'taps' ? statisticsFacts(given.content, words) : [];
+  return (
+    <>
+      <h5>{words.sentence('chart.whatWasDone')}</h5>
+      <Facts facts={[...evidenceFacts(given, words), ...valueFacts(given, words), ...kept]} />
+      {statistics.length === 0 ? null : (
+        <>
+          <h5>{words.sentence('chart.statistics')}</h5>
+          <Facts facts={statistics} />
+        </>
+      )}
+    </>
+  );
+}
+
+function Facts({ facts }: { readonly facts: readonly Fact[] }) {
+  return (
+    <dl className="facts">
+      {facts.map(([name, text]) => (
+        <div key={name}>
+          <dt>{name}</dt>
+          <dd>{text}</dd>
+        </div>
+      ))}
+    </dl>
+  );
+}

@@ -1,0 +1,134 @@
+import { type Count, type CountRules, parseCount, type Refusal } from '@evenfall/clinical';
+import {
+  type AmendmentReason,
+  type Amends,
+  chartCount,
+  chartTaps,
+  type InForce,
+  type StoredEntry,
+} from '@evenfall/record';
+
+export const AMENDMENT_REASONS = [
+  'typing-slip',
+  'wrong-person',
+  'wrong-time',
+  'wrong-unit',
+  'wrong-limb-or-cuff',
+  'equipment-fault',
+  'duplicate',
+  'other',
+] as const satisfies readonly AmendmentReason[];
+
+/** What should stand: another count, a rate set by hand, or nothing (it should never have been charted). */
+export const AMENDING = ['count', 'by-hand', 'in-error'] as const;
+export type Amending = (typeof AMENDING)[number];
+
+export type AmendFields = {
+  readonly what: string;
+  readonly n: string;
+  readonly perMinute: string;
+  readonly byHandWhy: string;
+  readonly reason: string;
+  readonly text: string;
+};
+
+export type Amendment = {
+  readonly amends: Amends;
+  readonly change:
+    | { readonly what: 'count'; readonly count: Count }
+    | { readonly what: 'by-hand'; readonly perMinute: number; readonly reason: string }
+    | { readonly what: 'in-error' };
+};
+
+/** What is wrong with a field: a key of the words, or what `clinical` refuses. */
+export type AmendWrong = Readonly<Partial<Record<keyof AmendFields, AmendWrongCode | readonly Refusal[]>>>;
+type AmendWrongCode =
+  | 'reasonMissing'
+  | 'textMissing'
+  | 'whatMissing'
+  | 'numberMissing'
+  | 'rateMissing'
+  | 'byHandWhyMissing';
+
+/** Whether the count itself can be put right: a count that was finished. */
+export function canCorrectCount(entry: StoredEntry): boolean {
+  return entry.kind === 'count' && 'n' in entry.content.evidence.count;
+}
+
+/** Reads an amendment as typed, or says everything that is wrong with it, each at its field. */
+export function readAmendment(
+  entry: StoredEntry,
+  fields: AmendFields,
+  rules: CountRules,
+): { readonly amendment: Amendment | null; readonly wrong: AmendWrong } {
+  const wrong: { -readonly [Field in keyof AmendWrong]: AmendWrong[Field] } = {};
+  const text = fields.text.trim();
+  const reason = AMENDMENT_REASONS.find((one) => one === fields.reason);
+  if (reason === undefined) wrong.reason = 'reasonMissing';
+  if (reason === 'other' && text === '') wrong.text = 'textMissing';
+  const change = readChange(entry, fields, rules, wrong);
+  if (reason === undefined || change === null || Object.keys(wrong).length > 0)
+    return { amendment: null, wrong };
+  return {
+    amendment: { amends: { entry: entry.id, reason, text: text === '' ? null : text }, change },
+    wrong,
+  };
+}
+
+function readChange(
+  entry: StoredEntry,
+  fields: AmendFields,
+  rules: CountRules,
+  wrong: { -readonly [Field in keyof AmendWrong]: AmendWrong[Field] },
+): Amendment['change'] | null {
+  switch (AMENDING.find((one) => one === fields.what)) {
+    case 'in-error':
+      return { what: 'in-error' };
+    case 'count': {
+      if (entry.kind !== 'count' || !('n' in entry.content.evidence.count)) break;
+      if (fields.n.trim() === '') {
+        wrong.n = 'numberMissing';
+        return null;
+      }
+      const parsed = parseCount({ ...entry.content.evidence.count, n: fields.n.trim() }, rules);
+      if (parsed.ok) return { what: 'count', count: parsed.value };
+      wrong.n = parsed.refusals;
+      return null;
+    }
+    case 'by-hand': {
+      const given = fields.perMinute.trim();
+      const reason = fields.byHandWhy.trim();
+      const perMinute = Number(given);
+      if (!/^\d+(\.\d+)?$/.test(given) || perMinute <= 0 || perMinute > rules.ceilingPerMinute) {
+        wrong.perMinute = 'rateMissing';
+      }
+      if (reason === '') wrong.byHandWhy = 'byHandWhyMissing';
+      return wrong.perMinute === undefined && wrong.byHandWhy === undefined
+        ? { what: 'by-hand', perMinute, reason }
+        : null;
+    }
+  }
+  wrong.what = 'whatMissing';
+  return null;
+}
+
+/** The kind and the content of the amending entry: the evidence stays, the value is made anew from it. */
+export function amendedContent(
+  entry: StoredEntry,
+  { change }: Amendment,
+  { inForce, program }: { readonly inForce: InForce; readonly program: string },
+): { kind: 'count' | 'taps' | 'entered-in-error'; content: Record<string, unknown> } {
+  if (change.what === 'in-error') return { kind: 'entered-in-error', content: { note: null } };
+  const override = change.what === 'by-hand' ? { perMinute: change.perMinute, reason: change.reason } : null;
+  if (entry.kind === 'count') {
+    const { count, circumstances } = entry.content.evidence;
+    const counted = change.what === 'count' ? change.count : count;
+    const done = { count: counted, circumstances, override, note: entry.content.note };
+    return { kind: 'count', content: chartCount(done, inForce, program) };
+  }
+  if (entry.kind === 'taps') {
+    const { evidence, note } = entry.content;
+    return { kind: 'taps', content: chartTaps({ ...evidence, override, note }, inForce, program) };
+  }
+  throw new Error(`An entry of kind ${entry.kind} charts no value`);
+}

@@ -1,0 +1,66 @@
+import { type ReactNode, useEffect, useRef } from 'react';
+import { Link } from 'wouter';
+import { useApp, useKept } from '../app/context.js';
+import { WaitingNotice } from './WaitingNotice.js';
+
+type PageProps = {
+  /** What the page is, for its title bar and its history. */
+  readonly title: string;
+  /** The heading; the title if absent. */
+  readonly heading?: ReactNode;
+  /** Where back leads; absent on the start page. */
+  readonly back?: { readonly href: string; readonly text: string };
+  readonly children: ReactNode;
+};
+
+let isFirstPage = true;
+
+/** The frame of every page: the band of an invented clinic, the way back, one heading, one main part. */
+export function Page({ title, heading, back, children }: PageProps) {
+  const { words } = useApp();
+  const isInvented = useKept(({ known }) => known.about.value?.site.invented ?? false);
+  const isKeeping = useKept((state) => state.isKeeping);
+  const headingRef = useRef<HTMLHeadingElement>(null);
+
+  useEffect(() => {
+    document.title = words.sentence(isInvented ? 'app.pageTitleInvented' : 'app.pageTitle', { text: title });
+  }, [words, isInvented, title]);
+
+  // A new page is read from its heading on; only the first of a visit leaves the focus to the browser.
+  useEffect(() => {
+    window.scrollTo(0, 0);
+    if (isFirstPage) isFirstPage = false;
+    else headingRef.current?.focus({ preventScroll: true });
+  }, []);
+
+  return (
+    <div className="page">
+      <a className="skip" href="#main">
+        {words.sentence('app.skip')}
+      </a>
+      {isInvented ? (
+        <p className="invented-band" role="note">
+          {words.sentence('app.inventedBand')}
+        </p>
+      ) : null}
+      <header className="page-head">
+        {back === undefined ? (
+          <span className="wordmark">{words.sentence('app.name')}</span>
+        ) : (
+          <Link href={back.href}>← {back.text}</Link>
+        )}
+      </header>
+      <main className="page-main" id="main" tabIndex={-1}>
+        <h1 ref={headingRef} tabIndex={-1}>
+          {heading ?? title}
+        </h1>
+        {isKeeping ? null : <p className="notice">{words.sentence('app.notKept')}</p>}
+        <WaitingNotice />
+        {children}
+      </main>
+      <footer className="page-foot">
+        <p>{words.sentence('people.aid')}</p>
+      </footer>
+    </div>
+  );
+}

@@ -1,0 +1,46 @@
+import { useState } from 'react';
+import { useApp, useKept } from '../app/context.js';
+import { takenBack } from '../round/waiting.js';
+
+/** Says which signed rounds are still only on this device, and lets a hand send them or take one back. */
+export function WaitingNotice() {
+  const { store, words, sending } = useApp();
+  const waiting = useKept(({ kept }) => kept.waiting);
+  const [isSending, setSending] = useState(false);
+  if (waiting.length === 0) return null;
+  const refused = waiting.filter((one) => one.refused !== null);
+  const pending = waiting.filter((one) => one.refused === null && one.tries > 0);
+
+  const send = async () => {
+    setSending(true);
+    await sending.now();
+    setSending(false);
+  };
+  return (
+    <div className="notices not-printed" role="status">
+      {pending.length > 0 ? (
+        <div className="notice">
+          <p>{words.sentence('app.waiting', { rounds: pending.length })}</p>
+          <p className="soft small">{words.sentence('app.waitingAgain')}</p>
+          <button type="button" className="button" onClick={() => void send()} aria-disabled={isSending}>
+            {words.sentence(isSending ? 'app.sending' : 'app.sendNow')}
+          </button>
+        </div>
+      ) : null}
+      {refused.map((one) => (
+        <div key={one.round} className="notice">
+          <p>
+            {words.sentence('app.waitingRefused')} {one.refused}
+          </p>
+          <button
+            type="button"
+            className="button"
+            onClick={() => store.change((state) => ({ ...state, kept: takenBack(state.kept, one.round) }))}
+          >
+            {words.sentence('app.takeBack')}
+          </button>
+        </div>
+      ))}
+    </div>
+  );
+}

@@ -1,0 +1,121 @@
+import type { PersonRow } from '@evenfall/api';
+import { useEffect, useState } from 'react';
+import { Link } from 'wouter';
+import { useApp, useKept } from '../app/context.js';
+import { shortStampText } from '../app/times.js';
+import { Asking } from '../parts/Asking.js';
+import { Field } from '../parts/Field.js';
+import { secondIdentifiers } from '../parts/Identity.js';
+import { Page } from '../parts/Page.js';
+import { localDate } from '../ports/stampAt.js';
+import { loadPeople } from '../server/load.js';
+import { matching } from './matching.js';
+import { WhoMeasures } from './WhoMeasures.js';
+
+/** More people than this and the list gets a field to find one. */
+const FIND_FROM = 8;
+
+/** The start page: who is here, their newest values, and who is measuring. */
+export function PeoplePage() {
+  const app = useApp();
+  const { words } = app;
+  const people = useKept(({ known }) => known.people);
+  const [wanted, setWanted] = useState('');
+  useEffect(() => void loadPeople(app), [app]);
+
+  return (
+    <Page title={words.sentence('people.title')}>
+      <p className="soft">{words.sentence('people.aid')}</p>
+      <WhoMeasures />
+      <Asking asked={people} again={() => loadPeople(app)}>
+        {(rows) => (
+          <section className="people" aria-label={words.sentence('people.title')}>
+            {rows.length >= FIND_FROM ? (
+              <Field label={words.sentence('people.find')}>
+                {(control) => (
+                  <input
+                    {...control}
+                    type="search"
+                    autoComplete="off"
+                    value={wanted}
+                    onChange={(event) => setWanted(event.target.value)}
+                  />
+                )}
+              </Field>
+            ) : null}
+            <PeopleList rows={matching(rows, wanted)} isEmpty={rows.length === 0} />
+            <Link href="/people/new" className={rows.length === 0 ? 'button button-first' : 'button'}>
+              {words.sentence('people.add')}
+            </Link>
+          </section>
+        )}
+      </Asking>
+    </Page>
+  );
+}
+
+function PeopleList({ rows, isEmpty }: { readonly rows: readonly PersonRow[]; readonly isEmpty: boolean }) {
+  const { words } = useApp();
+  if (rows.length > 0) {
+    return (
+      <ul className="people-list">
+        {rows.map((row) => (
+          <li key={row.id}>
+            <PersonLine row={row} />
+          </li>
+        ))}
+      </ul>
+    );
+  }
+  if (!isEmpty) return <p role="status">{words.sentence('people.noneFound')}</p>;
+  return (
+    <p>
+      {words.sentence('people.none')} {words.sentence('people.noneHint')}
+    </p>
+  );
+}
+
+function PersonLine({ row }: { readonly row: PersonRow }) {
+  const { words } = useApp();
+  const hasDraft = useKept(({ kept }) => kept.drafts[row.id] !== undefined);
+  const isWaiting = useKept(({ kept }) => kept.waiting.some(({ person }) => person === row.id));
+  const { identity, latest } = row;
+  return (
+    <Link href={`/people/${row.id}`} className="person-line">
+      <span className="person-who">
+        <span className="person-name">{identity?.name ?? words.sentence('people.erased')}</span>
+        {identity === null ? null : (
+          <span className="soft small">{secondIdentifiers(identity, words).join(' · ')}</span>
+        )}
+        {hasDraft ? <span className="small person-mark">{words.sentence('people.draft')}</span> : null}
+        {isWaiting ? <span className="small person-mark">{words.sentence('people.waiting')}</span> : null}
+      </span>
+      {latest.pulse === null && latest.breaths === null ? (
+        <span className="soft small person-values">{words.sentence('people.nothingYet')}</span>
+      ) : (
+        <span className="person-values">
+          <LatestText label={words.sentence('app.pulse')} latest={latest.pulse} />
+          <LatestText label={words.sentence('app.breaths')} latest={latest.breaths} />
+        </span>
+      )}
+    </Link>
+  );
+}
+
+type LatestProps = { readonly label: string; readonly latest: PersonRow['latest']['pulse'] };
+
+function LatestText({ label, latest }: LatestProps) {
+  const { words, clock } = useApp();
+  if (latest === null) return null;
+  const rate =
+    latest.perMinute === null ? words.sentence('chart.noValue') : words.say.number(latest.perMinute);
+  return (
+    <span className="person-value">
+      <span className="small soft">{label}</span>
+      <span className="person-rate">{rate}</span>
+      <span className="small soft">{shortStampText(latest.measuredAt, localDate(clock.stamp()), words)}</span>
+      {latest.contested ? <span className="small">{words.sentence('people.contested')}</span> : null}
+      {latest.byHand ? <span className="small">{words.sentence('people.byHand')}</span> : null}
+    </span>
+  );
+}

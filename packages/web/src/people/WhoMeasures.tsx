@@ -1,0 +1,103 @@
+import { useEffect, useState } from 'react';
+import { useApp, useKept } from '../app/context.js';
+import { useForm } from '../app/forms.js';
+import { Field } from '../parts/Field.js';
+import { loadAgents } from '../server/load.js';
+
+const ADD_AGENT = 'add-agent';
+
+/** Chooses who is measuring, or adds a name. Kept on this device. */
+export function WhoMeasures() {
+  const app = useApp();
+  const { store, words } = app;
+  const agents = useKept(({ known }) => known.agents.value) ?? [];
+  const chosen = useKept(({ kept }) => kept.agent);
+  const [isAdding, setAdding] = useState(false);
+  useEffect(() => void loadAgents(app), [app]);
+
+  const choose = (agent: string | null) =>
+    store.change((state) => ({ ...state, kept: { ...state.kept, agent } }));
+  const isKnown = agents.some(({ id }) => id === chosen);
+  return (
+    <section className="who" aria-label={words.sentence('people.whoMeasures')}>
+      {agents.length === 0 ? null : (
+        <Field label={words.sentence('people.whoMeasures')} hint={words.sentence('people.agentHint')}>
+          {(control) => (
+            <select
+              {...control}
+              value={isKnown ? (chosen ?? '') : ''}
+              onChange={(event) => choose(event.target.value === '' ? null : event.target.value)}
+            >
+              <option value="">{words.sentence('people.choose')}</option>
+              {agents.map(({ id, name }) => (
+                <option key={id} value={id}>
+                  {name}
+                </option>
+              ))}
+            </select>
+          )}
+        </Field>
+      )}
+      {isAdding || agents.length === 0 ? (
+        <AddAgent
+          onAdded={(agent) => {
+            choose(agent);
+            setAdding(false);
+          }}
+        />
+      ) : (
+        <button type="button" className="button button-quiet" onClick={() => setAdding(true)}>
+          {words.sentence('people.addAgent')}
+        </button>
+      )}
+    </section>
+  );
+}
+
+function AddAgent({ onAdded }: { readonly onAdded: (agent: string) => void }) {
+  const app = useApp();
+  const { server, words } = app;
+  const form = useForm(ADD_AGENT);
+  const [wrong, setWrong] = useState<string | null>(null);
+
+  const add = async () => {
+    const name = form.text('name').trim();
+    if (name === '') return setWrong(words.sentence('person.nameMissing'));
+    const agent = form.adds();
+    const answer = await server.call('addAgent', { body: { id: agent, name } });
+    if (!answer.ok) {
+      return setWrong(words.sentence(answer.offline ? 'app.unreachable' : 'app.failed'));
+    }
+    await loadAgents(app);
+    form.done();
+    onAdded(agent);
+  };
+  return (
+    <form
+      className="who-add"
+      onSubmit={(event) => {
+        event.preventDefault();
+        void add();
+      }}
+    >
+      <Field label={words.sentence('people.agentName')} wrong={wrong}>
+        {(control) => (
+          <input
+            {...control}
+            type="text"
+            autoComplete="off"
+            maxLength={200}
+            value={form.text('name')}
+            onChange={(event) => {
+              setWrong(null);
+              form.set('name', event.target.value);
+            }}
+          />
+        )}
+      </Field>
+      <button type="submit" className="button">
+        {words.sentence('people.keepName')}
+      </button>
+    </form>
+  );
+}

@@ -1,0 +1,84 @@
+import type { CountOf } from '@evenfall/clinical';
+import { useEffect } from 'react';
+import { Redirect } from 'wouter';
+import { useApp, useKept } from '../app/context.js';
+import { signText } from '../app/signText.js';
+import { Asking } from '../parts/Asking.js';
+import { IdentityLine } from '../parts/Identity.js';
+import { Page } from '../parts/Page.js';
+import { ReadyPanel } from './ReadyPanel.js';
+import { RunningPanel } from './RunningPanel.js';
+import { ShownPanel } from './ShownPanel.js';
+import { TappingPanel } from './TappingPanel.js';
+import { TypingPanel } from './TypingPanel.js';
+import { useInterruption } from './useInterruption.js';
+import { type Round, revived, useRecord, useRound } from './useRound.js';
+import { VoidPanel } from './VoidPanel.js';
+
+type MeasureProps = { readonly person: string; readonly sign: CountOf };
+
+/**
+ * Where one sign is taken. It looks the same for every sign, since a person who sees that breaths are counted
+ * breathes otherwise; earlier values stay hidden until the new one is in.
+ */
+export function MeasurePage({ person, sign }: MeasureProps) {
+  const { words } = useApp();
+  const { asked, again } = useRecord(person);
+  const round = useRound(person);
+  const hasDraft = useKept(({ kept }) => kept.drafts[person] !== undefined);
+  if (!hasDraft) return <Redirect to={`/people/${person}`} replace />;
+  if (round !== null && !round.draft.isIdentityChecked)
+    return <Redirect to={`/people/${person}/round`} replace />;
+
+  const identity = asked.value?.identity ?? null;
+  const heading = (
+    <span className="measure-heading">
+      <span>{identity?.name}</span>
+      <span className="measure-sign">{signText(sign, words)}</span>
+    </span>
+  );
+  return (
+    <Page
+      title={signText(sign, words)}
+      heading={heading}
+      back={{ href: `/people/${person}/round`, text: words.sentence('review.round') }}
+    >
+      <IdentityLine identity={identity} />
+      <Asking asked={asked} again={again}>
+        {() => (round === null ? null : <Panel key={sign} round={round} sign={sign} person={person} />)}
+      </Asking>
+    </Page>
+  );
+}
+
+export type PanelProps = { readonly round: Round; readonly sign: CountOf };
+
+function Panel({ round, sign, person }: PanelProps & { readonly person: string }) {
+  const { session } = useApp();
+  const { measuring } = round.draft[sign];
+  const isStale = 'session' in measuring && measuring.session !== session;
+  useInterruption(round, sign);
+  useEffect(() => {
+    if (isStale) round.keep((draft, start) => revived(draft, session, start));
+  }, [isStale, round, session]);
+  if (isStale) return null;
+
+  switch (measuring.at) {
+    case 'ready':
+      return measuring.way === 'count' ? (
+        <ReadyPanel round={round} sign={sign} measuring={measuring} />
+      ) : (
+        <TappingPanel round={round} sign={sign} measuring={measuring} />
+      );
+    case 'running':
+      return <RunningPanel round={round} sign={sign} measuring={measuring} />;
+    case 'typing':
+      return <TypingPanel round={round} sign={sign} measuring={measuring} />;
+    case 'tapping':
+      return <TappingPanel round={round} sign={sign} measuring={measuring} />;
+    case 'void':
+      return <VoidPanel round={round} sign={sign} measuring={measuring} />;
+    case 'shown':
+      return <ShownPanel round={round} sign={sign} entry={measuring.entry} person={person} />;
+  }
+}

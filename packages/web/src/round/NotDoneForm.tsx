@@ -1,0 +1,76 @@
+import type { Words } from '@evenfall/words';
+import { useState } from 'react';
+import { useApp } from '../app/context.js';
+import { Choices } from '../parts/Choices.js';
+import { Field } from '../parts/Field.js';
+import type { NotDone } from './draft.js';
+
+const REASONS = [
+  'declined',
+  'away',
+  'asleep',
+  'not-possible',
+  'other',
+] as const satisfies readonly NotDone['reason'][];
+
+/** A reason as it is said: in its own text if there is one. */
+export function notDoneText({ reason, text }: NotDone, words: Words): string {
+  const said = words.sentence(`review.${reason}`);
+  if (text === null) return said;
+  return reason === 'other' ? text : `${said}; ${text}`;
+}
+
+type NotDoneFormProps = { readonly onKeep: (notDone: NotDone) => void; readonly onCancel: () => void };
+
+/** Asks why a sign was not done: a blank is not charted. */
+export function NotDoneForm({ onKeep, onCancel }: NotDoneFormProps) {
+  const { words } = useApp();
+  const [reason, setReason] = useState<NotDone['reason'] | null>(null);
+  const [text, setText] = useState('');
+  const [isAsked, setAsked] = useState(false);
+  const needsText = reason === 'other' && text.trim() === '';
+
+  return (
+    <form
+      className="form not-done"
+      noValidate
+      onSubmit={(event) => {
+        event.preventDefault();
+        setAsked(true);
+        if (reason !== null && !needsText) onKeep({ reason, text: text.trim() === '' ? null : text.trim() });
+      }}
+    >
+      <Choices
+        legend={words.sentence('review.notDoneWhy')}
+        isListed
+        choices={REASONS.map((id) => ({ id, text: words.sentence(`review.${id}`) }))}
+        chosen={reason}
+        onChoose={setReason}
+        wrong={isAsked && reason === null ? words.sentence('amend.reasonMissing') : null}
+      />
+      <Field
+        label={words.sentence('review.notDoneText')}
+        wrong={isAsked && needsText ? words.sentence('review.textMissing') : null}
+      >
+        {(control) => (
+          <input
+            {...control}
+            type="text"
+            autoComplete="off"
+            maxLength={500}
+            value={text}
+            onChange={(event) => setText(event.target.value)}
+          />
+        )}
+      </Field>
+      <div className="buttons">
+        <button type="submit" className="button">
+          {words.sentence('review.notDoneKeep')}
+        </button>
+        <button type="button" className="button button-quiet" onClick={onCancel}>
+          {words.sentence('app.cancel')}
+        </button>
+      </div>
+    </form>
+  );
+}

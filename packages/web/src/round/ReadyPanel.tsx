@@ -1,0 +1,67 @@
+import { useApp, useKept } from '../app/context.js';
+import { Choices } from '../parts/Choices.js';
+import { Dial } from '../parts/Dial.js';
+import type { PanelProps } from './MeasurePage.js';
+import type { Measuring, Way } from './measuring.js';
+import { pressed } from './pressed.js';
+import { StartSetting } from './StartSetting.js';
+
+type ReadyProps = PanelProps & { readonly measuring: Extract<Measuring, { at: 'ready' }> };
+
+/** The watch before it starts: which window, how the clock starts, and one large button. */
+export function ReadyPanel({ round, sign, measuring }: ReadyProps) {
+  const { words, clock, session } = useApp();
+  const setting = useKept(({ kept }) => kept.start);
+  const { countRules } = round.inForce;
+  const windows = sign === 'pulse' ? countRules.pulseWindowsSeconds : countRules.breathsWindowsSeconds;
+  const usual = sign === 'pulse' ? countRules.pulseWindowSeconds : countRules.breathsWindowSeconds;
+  const windowSeconds = measuring.windowSeconds ?? usual;
+  const { clock: startsOn, first } = setting ?? countRules;
+  const offered = [...new Set([...windows, windowSeconds])].sort((a, b) => a - b);
+
+  const start = (atMs: number) =>
+    round.measure(sign, {
+      at: 'running',
+      session,
+      startedAtMs: atMs,
+      start: { windowSeconds, clock: startsOn, first },
+      measuredAt: clock.stamp(),
+    });
+  return (
+    <div className="measure">
+      <Ways way="count" onWay={(way) => round.measure(sign, { ...measuring, way })} />
+      <Dial startedAtMs={null} windowSeconds={windowSeconds} />
+      <Choices
+        legend={words.sentence('count.window')}
+        isLegendUnseen
+        choices={offered.map((seconds) => ({
+          id: String(seconds),
+          text: words.sentence('count.seconds', { seconds }),
+        }))}
+        chosen={String(windowSeconds)}
+        onChoose={(seconds) => round.measure(sign, { ...measuring, windowSeconds: Number(seconds) })}
+      />
+      <button type="button" className="button button-first button-thumb" {...pressed(start)}>
+        {words.sentence(startsOn === 'beat' ? 'count.startOnBeat' : 'count.start')}
+      </button>
+      <StartSetting startsOn={startsOn} first={first} />
+    </div>
+  );
+}
+
+/** Counting against the watch, or tapping each one. */
+export function Ways({ way, onWay }: { readonly way: Way; readonly onWay: (way: Way) => void }) {
+  const { words } = useApp();
+  return (
+    <Choices
+      legend={words.sentence('count.way')}
+      isLegendUnseen
+      choices={[
+        { id: 'count', text: words.sentence('count.byCounting') },
+        { id: 'taps', text: words.sentence('count.byTapping') },
+      ]}
+      chosen={way}
+      onChoose={onWay}
+    />
+  );
+}

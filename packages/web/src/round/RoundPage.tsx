@@ -1,0 +1,96 @@
+import type { Identity } from '@evenfall/record';
+import { Redirect, useLocation } from 'wouter';
+import { useApp, useKept } from '../app/context.js';
+import { dayText } from '../app/times.js';
+import { Asking } from '../parts/Asking.js';
+import { IdentityLine } from '../parts/Identity.js';
+import { Page } from '../parts/Page.js';
+import { ReviewPanel } from './ReviewPanel.js';
+import { discardRound } from './rounds.js';
+import { type Round, useRecord, useRound } from './useRound.js';
+
+/** A round from the identity check to the signature. */
+export function RoundPage({ person }: { readonly person: string }) {
+  const { words } = useApp();
+  const { asked, again } = useRecord(person);
+  const round = useRound(person);
+  const hasDraft = useKept(({ kept }) => kept.drafts[person] !== undefined);
+  if (!hasDraft) return <Redirect to={`/people/${person}`} replace />;
+  const identity = asked.value?.identity ?? null;
+  const isChecked = round?.draft.isIdentityChecked ?? false;
+
+  return (
+    <Page
+      title={isChecked ? words.sentence('review.title') : words.sentence('review.round')}
+      heading={isChecked ? identity?.name : words.sentence('review.identityTitle')}
+      back={{ href: `/people/${person}`, text: words.sentence('chart.title') }}
+    >
+      <Asking asked={asked} again={again}>
+        {() => {
+          if (round === null || identity === null) return null;
+          if (!isChecked) return <IdentityCheck round={round} identity={identity} />;
+          return (
+            <>
+              <IdentityLine identity={identity} />
+              <ReviewPanel round={round} person={person} />
+            </>
+          );
+        }}
+      </Asking>
+    </Page>
+  );
+}
+
+type CheckProps = { readonly round: Round; readonly identity: Identity };
+
+/** Two identifiers, said by the person. Source: bedside handbook 3.18 and 7.1. */
+function IdentityCheck({ round, identity }: CheckProps) {
+  const app = useApp();
+  const { words } = app;
+  const [, go] = useLocation();
+  const { person } = round.draft;
+  return (
+    <section className="identity-check">
+      <p>{words.sentence('review.askThem')}</p>
+      <dl>
+        <dt>{words.sentence('person.name')}</dt>
+        <dd>{identity.name}</dd>
+        {identity.birthDate === null ? null : (
+          <>
+            <dt>{words.sentence('person.birthDate')}</dt>
+            <dd>{dayText(identity.birthDate, words)}</dd>
+          </>
+        )}
+        {identity.number === null ? null : (
+          <>
+            <dt>{words.sentence('person.number')}</dt>
+            <dd>{identity.number}</dd>
+          </>
+        )}
+      </dl>
+      <div className="buttons-stacked">
+        <button
+          type="button"
+          className="button button-first button-large"
+          onClick={() => {
+            round.change((draft) => ({ ...draft, isIdentityChecked: true }));
+            go(`/people/${person}/round/pulse`, { replace: true });
+          }}
+        >
+          {words.sentence('review.matches')}
+        </button>
+        <button
+          type="button"
+          className="button button-large"
+          onClick={() => {
+            discardRound(app, person);
+            go('/', { replace: true });
+          }}
+        >
+          {words.sentence('review.doesNotMatch')}
+        </button>
+      </div>
+      <p className="soft small">{words.sentence('review.doesNotMatchSays')}</p>
+    </section>
+  );
+}

@@ -1,0 +1,80 @@
+import { Link } from 'wouter';
+import { useApp } from '../app/context.js';
+import { Flags } from '../parts/Flags.js';
+import { EvidenceStrip, RangeLine, Rate } from '../parts/ValueFigures.js';
+import { AlsoNoticed } from './AlsoNoticed.js';
+import { shownContent } from './content.js';
+import { missingSigns, withNumberReopened, withoutValue } from './draft.js';
+import type { PanelProps } from './MeasurePage.js';
+
+type ShownProps = PanelProps & { readonly entry: string; readonly person: string };
+
+/** What came out: rate, range, evidence, flags, and what to do next. A slip is undone here. */
+export function ShownPanel({ round, sign, entry, person }: ShownProps) {
+  const { words, program } = useApp();
+  const { draft, change, measure } = round;
+  const value = draft[sign].values.find((one) => one.entry === entry);
+  if (value === undefined) return null;
+  const given = shownContent(draft, sign, value, { ...round, program });
+  const nextSeconds = given.kind === 'count' ? given.content.value.nextWindowSeconds : null;
+  const { flags, why } = given.content.value;
+  const other = sign === 'pulse' ? 'breaths' : 'pulse';
+  const goesOn = missingSigns(draft).includes(other);
+
+  return (
+    <div className="measure measure-shown">
+      <div role="status">
+        <Rate given={given} />
+        <RangeLine given={given} />
+      </div>
+      <EvidenceStrip given={given} />
+      {given.kind === 'count' && given.content.value.stepPerMinute !== null ? (
+        <p className="soft small">
+          {words.sentence('count.oneMore', { perMinute: given.content.value.stepPerMinute })}{' '}
+          {words.sentence('count.rangeSays')}
+        </p>
+      ) : (
+        <p className="soft small">{words.sentence('count.rangeSays')}</p>
+      )}
+      <Flags flags={[...flags, ...why]} />
+      <div className="buttons-stacked">
+        {nextSeconds === null ? null : (
+          <button
+            type="button"
+            className="button button-first button-large"
+            onClick={() => measure(sign, { at: 'ready', way: 'count', windowSeconds: nextSeconds })}
+          >
+            {nextSeconds === round.inForce.countRules.fullWindowSeconds
+              ? words.sentence('count.fullMinute')
+              : words.sentence('count.countFor', { seconds: nextSeconds })}
+          </button>
+        )}
+        <Link
+          href={goesOn ? `/people/${person}/round/${other}` : `/people/${person}/round`}
+          className={nextSeconds === null ? 'button button-first button-large' : 'button button-large'}
+        >
+          {words.sentence(goesOn ? 'count.goOn' : 'count.toReview')}
+        </Link>
+      </div>
+      <AlsoNoticed round={round} sign={sign} value={value} />
+      <div className="buttons">
+        {value.kind === 'count' ? (
+          <button
+            type="button"
+            className="button button-quiet"
+            onClick={() => change((was) => withNumberReopened(was, sign, entry))}
+          >
+            {words.sentence('count.changeNumber')}
+          </button>
+        ) : null}
+        <button
+          type="button"
+          className="button button-quiet"
+          onClick={() => change((was) => withoutValue(was, sign, entry))}
+        >
+          {words.sentence('count.takeOut')}
+        </button>
+      </div>
+    </div>
+  );
+}

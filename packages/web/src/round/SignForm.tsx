@@ -1,0 +1,88 @@
+import type { Role } from '@evenfall/record';
+import { useState } from 'react';
+import { useLocation } from 'wouter';
+import { useApp, useKept } from '../app/context.js';
+import { signText } from '../app/signText.js';
+import { Field } from '../parts/Field.js';
+import { WhoMeasures } from '../people/WhoMeasures.js';
+import { missingSigns } from './draft.js';
+import { sign } from './sign.js';
+import type { Round } from './useRound.js';
+
+/** The roles in which somebody signs what they measured; an importer's come from a file. */
+const SIGNING_ROLES = ['observer', 'supervisor', 'teacher', 'assessor'] as const satisfies readonly Role[];
+
+/** Who signs, in what role. It says what is missing rather than being dead. */
+export function SignForm({ round, person }: { readonly round: Round; readonly person: string }) {
+  const app = useApp();
+  const { words } = app;
+  const agent = useKept(({ kept }) => kept.agent);
+  const [role, setRole] = useState<Role>('observer');
+  const [isAsked, setAsked] = useState(false);
+  const [, go] = useLocation();
+  const missing = [
+    ...missingSigns(round.draft).map((one) => words.sentence('review.needs', { text: signText(one, words) })),
+    ...(agent === null ? [words.sentence('review.needsAgent')] : []),
+  ];
+
+  const submit = () => {
+    setAsked(true);
+    if (missing.length > 0 || agent === null) return;
+    sign(app, round, { agent, role });
+    go(`/people/${person}`, { replace: true });
+  };
+  return (
+    <form
+      className="form sign-form"
+      onSubmit={(event) => {
+        event.preventDefault();
+        submit();
+      }}
+    >
+      <h2>{words.sentence('review.sign')}</h2>
+      <WhoMeasures />
+      <Field label={words.sentence('review.signAs')}>
+        {(control) => (
+          <select
+            {...control}
+            value={role}
+            onChange={(event) =>
+              setRole(SIGNING_ROLES.find((one) => one === event.target.value) ?? 'observer')
+            }
+          >
+            {SIGNING_ROLES.map((one) => (
+              <option key={one} value={one}>
+                {words.sentence(`roles.${one}`)}
+              </option>
+            ))}
+          </select>
+        )}
+      </Field>
+      <label className="tick">
+        <input
+          type="checkbox"
+          checked={round.draft.isPreliminary}
+          onChange={(event) => {
+            const isPreliminary = event.target.checked;
+            round.change((draft) => ({ ...draft, isPreliminary }));
+          }}
+        />
+        <span>{words.sentence('review.asLearner')}</span>
+      </label>
+      {isAsked && missing.length > 0 ? (
+        <div className="notice" role="alert">
+          <p>{words.sentence('review.cannotYet')}</p>
+          <ul className="flags">
+            {missing.map((text) => (
+              <li key={text}>{text}</li>
+            ))}
+          </ul>
+        </div>
+      ) : null}
+      <button type="submit" className="button button-first button-large">
+        {words.sentence('review.sign')}
+      </button>
+      <p className="soft small">{words.sentence('review.signHint')}</p>
+    </form>
+  );
+}

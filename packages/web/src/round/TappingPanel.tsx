@@ -1,0 +1,141 @@
+import { parseTaps, type TapSource, tapResult, tapsEnough } from '@evenfall/clinical';
+import { useEffect, useMemo, useRef } from 'react';
+import { useApp } from '../app/context.js';
+import { rangeText } from '../app/figuresText.js';
+import { Strip } from '../parts/Strip.js';
+import { tapsStrip } from '../parts/stripGeometry.js';
+import { NOTHING_NOTICED, withValue } from './draft.js';
+import type { PanelProps } from './MeasurePage.js';
+import { lastTapUndone, type Measuring, tapped, tapSeconds } from './measuring.js';
+import { pressed } from './pressed.js';
+import { Ways } from './ReadyPanel.js';
+
+type TappingProps = PanelProps & { readonly measuring: Extract<Measuring, { at: 'ready' | 'tapping' }> };
+
+/** A large place to tap; the range narrows as taps come in, until enough are enough. */
+export function TappingPanel({ round, sign, measuring }: TappingProps) {
+  const { clock, words, session } = useApp();
+  const isTapping = measuring.at === 'tapping';
+
+  const tap = (atMs: number, source: TapSource) =>
+    round.measure(
+      sign,
+      isTapping
+        ? tapped(measuring, atMs, source)
+        : { at: 'tapping', session, measuredAt: clock.stamp(), source, tapsMs: [atMs] },
+    );
+  useSpaceBar((atMs) => tap(atMs, 'key'));
+
+  return (
+    <div className="measure">
+      {isTapping ? (
+        <TapReadout sign={sign} measuring={measuring} />
+      ) : (
+        <Ways way="taps" onWay={(way) => round.measure(sign, { at: 'ready', way, windowSeconds: null })} />
+      )}
+      <button type="button" className="tap-area" {...pressed(tap)}>
+        <span className="tap-area-says">{words.sentence('taps.area')}</span>
+        <span className="small">
+          {words.sentence(sign === 'pulse' ? 'taps.tapEachBeat' : 'taps.tapEachBreath')}
+        </span>
+        {isTapping ? null : <span className="small">{words.sentence('taps.begin')}</span>}
+      </button>
+      {isTapping ? <TapButtons round={round} sign={sign} measuring={measuring} /> : null}
+    </div>
+  );
+}
+
+type TappingNow = { readonly measuring: Extract<Measuring, { at: 'tapping' }> };
+
+function TapReadout({ sign, measuring }: TappingNow & Pick<PanelProps, 'sign'>) {
+  const { words } = useApp();
+  const { source } = measuring;
+  const seconds = useMemo(() => tapSeconds(measuring), [measuring]);
+  const result = useMemo(
+    () => tapResult({ of: sign, source, seconds }, { repair: true }),
+    [sign, source, seconds],
+  );
+  const { more, enough } = tapsEnough(result);
+  return (
+    <div className="tap-readout">
+      <p className="rate">
+        <span className="rate-number">
+          {result.perMinute === null ? '–' : words.say.number(result.perMinute)}
+        </span>
+        <span className="rate-unit">{words.sentence('app.perMinute')}</span>
+      </p>
+      <p className="rate-range">
+        {rangeText(result, words) ?? words.sentence('taps.soFar', { taps: seconds.length })}
+      </p>
+      <Strip
+        strip={tapsStrip(seconds, result.repairs)}
+        label={words.sentence('taps.soFar', { taps: seconds.length })}
+      />
+      <p role="status" className={enough === true ? 'tap-enough' : 'soft'}>
+        {enough === true
+          ? words.sentence('taps.enough')
+          : more === null
+            ? words.sentence('taps.soFar', { taps: seconds.length })
+            : words.sentence('taps.more', { taps: more })}
+      </p>
+    </div>
+  );
+}
+
+function TapButtons({ round, sign, measuring }: PanelProps & TappingNow) {
+  const { words } = useApp();
+  const { source, measuredAt } = measuring;
+  const parsed = parseTaps({ of: sign, source, seconds: tapSeconds(measuring) });
+  const canStop = parsed.ok && parsed.value.seconds.length >= 2;
+  const stop = () => {
+    if (!parsed.ok || !canStop) return;
+    const taps = parsed.value;
+    round.keep((draft, { entry, sequence }) =>
+      withValue(draft, sign, { entry, sequence, measuredAt, noticed: NOTHING_NOTICED, kind: 'taps', taps }),
+    );
+  };
+  return (
+    <div className="tap-buttons">
+      <button
+        type="button"
+        className="button button-first button-large"
+        aria-disabled={!canStop}
+        onClick={stop}
+      >
+        {words.sentence('taps.stop')}
+      </button>
+      <button
+        type="button"
+        className="button button-large"
+        onClick={() => round.measure(sign, lastTapUndone(measuring))}
+      >
+        {words.sentence('taps.undo')}
+      </button>
+      {canStop || parsed.ok ? null : (
+        <p className="field-wrong" role="alert">
+          {parsed.refusals.map((refusal) => words.problem(refusal).message).join(' ')}
+        </p>
+      )}
+    </div>
+  );
+}
+
+/** The space bar taps wherever the focus is, unless it is on a control of its own. */
+function useSpaceBar(onTap: (atMs: number) => void): void {
+  const tap = useRef(onTap);
+  tap.current = onTap;
+  useEffect(() => {
+    const onKey = (event: KeyboardEvent) => {
+      if (event.key !== ' ' || event.repeat || event.defaultPrevented) return;
+      if (
+        event.target instanceof Element &&
+        event.target.closest('button, input, select, a, summary') !== null
+      )
+        return;
+      event.preventDefault();
+      tap.current(event.timeStamp);
+    };
+    window.addEventListener('keydown', onKey);
+    return () => window.removeEventListener('keydown', onKey);
+  }, []);
+}

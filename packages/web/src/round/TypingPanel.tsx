@@ -1,0 +1,68 @@
+import { type Count, parseCount } from '@evenfall/clinical';
+import { useEffect, useRef, useState } from 'react';
+import { useApp } from '../app/context.js';
+import { Keypad } from '../parts/Keypad.js';
+import { NOTHING_NOTICED, withValue } from './draft.js';
+import type { PanelProps } from './MeasurePage.js';
+import { type Measuring, typedMore } from './measuring.js';
+
+type TypingProps = PanelProps & { readonly measuring: Extract<Measuring, { at: 'typing' }> };
+
+/** The window is over: what was counted is typed on a keypad that starts blank. */
+export function TypingPanel({ round, sign, measuring }: TypingProps) {
+  const { words } = useApp();
+  const input = useRef<HTMLInputElement>(null);
+  const [wrong, setWrong] = useState<string | null>(null);
+  const { start, measuredAt, typed } = measuring;
+  useEffect(() => input.current?.focus({ preventScroll: true }), []);
+
+  const type = (text: string) => {
+    setWrong(null);
+    round.measure(sign, { ...measuring, typed: text });
+  };
+  const done = () => {
+    if (typed === '') return setWrong(words.sentence('count.typeFirst'));
+    const parsed = parseCount({ of: sign, n: typed, ...start }, round.inForce.countRules);
+    if (parsed.ok) return keep(parsed.value);
+    const nameOf = () => words.sentence('count.typed');
+    setWrong(parsed.refusals.map((refusal) => words.problem(refusal, { nameOf }).message).join(' '));
+  };
+  const keep = (count: Count) =>
+    round.keep((draft, { entry, sequence }) =>
+      withValue(draft, sign, { entry, sequence, measuredAt, noticed: NOTHING_NOTICED, kind: 'count', count }),
+    );
+  return (
+    <form
+      className="measure"
+      noValidate
+      onSubmit={(event) => {
+        event.preventDefault();
+        done();
+      }}
+    >
+      <p className="cue" role="status">
+        {words.sentence('count.timeUp')}
+      </p>
+      <div className="typed">
+        <input
+          ref={input}
+          className="typed-number"
+          aria-label={words.sentence('count.typed')}
+          aria-invalid={wrong !== null}
+          aria-describedby="typed-wrong"
+          inputMode="none"
+          autoComplete="off"
+          value={typed}
+          onChange={(event) => type([...event.target.value].reduce(typedMore, ''))}
+        />
+        <span className="typed-window">
+          {words.sentence('count.seconds', { seconds: start.windowSeconds })}
+        </span>
+      </div>
+      <p className="field-wrong" id="typed-wrong" role="alert" hidden={wrong === null}>
+        {wrong}
+      </p>
+      <Keypad onDigit={(digit) => type(typedMore(typed, digit))} onRubOut={() => type(typed.slice(0, -1))} />
+    </form>
+  );
+}

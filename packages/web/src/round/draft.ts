@@ -1,0 +1,205 @@
+import type { Circumstances, Count, CountOf, Interruption, Taps, VoidCount } from '@evenfall/clinical';
+import type { RoundContent, Stamp } from '@evenfall/record';
+import { type CountStart, isTimed, type Measuring, READY } from './measuring.js';
+
+/** What was noticed with a value; null until it is touched. */
+export type Noticed = Pick<Circumstances, 'rhythmFelt' | 'strength' | 'site'>;
+
+export const NOTHING_NOTICED: Noticed = { rhythmFelt: null, strength: null, site: null };
+
+/** A value taken and not signed yet. Its id and number are made once, here, whatever happens later. */
+export type DraftValue = {
+  readonly entry: string;
+  readonly sequence: number;
+  readonly measuredAt: Stamp;
+  readonly noticed: Noticed;
+} & (
+  | { readonly kind: 'count'; readonly count: Count | VoidCount }
+  | { readonly kind: 'taps'; readonly taps: Taps }
+);
+
+type NotDoneSign = Extract<RoundContent['signs'][number], { notDone: unknown }>;
+export type NotDone = NotDoneSign['notDone'];
+
+/** One sign of a round: what was taken, or why not, and where the taking is. */
+export type SignDraft = {
+  readonly values: readonly DraftValue[];
+  readonly notDone: NotDone | null;
+  readonly measuring: Measuring;
+};
+
+/** A round begun and not signed. */
+export type RoundDraft = {
+  readonly round: string;
+  /** The id of the entry that will sign it. */
+  readonly signing: string;
+  readonly person: string;
+  readonly begunAt: Stamp;
+  readonly isIdentityChecked: boolean;
+  readonly isPreliminary: boolean;
+} & { readonly [sign in CountOf]: SignDraft };
+
+const NO_SIGN: SignDraft = { values: [], notDone: null, measuring: READY };
+
+export function begunRound(
+  person: string,
+  { round, signing, begunAt }: { round: string; signing: string; begunAt: Stamp },
+): RoundDraft {
+  return {
+    round,
+    signing,
+    person,
+    begunAt,
+    isIdentityChecked: false,
+    isPreliminary: false,
+    pulse: NO_SIGN,
+    breaths: NO_SIGN,
+  };
+}
+
+/** The same round with one sign changed. */
+export function withSign(
+  draft: RoundDraft,
+  sign: CountOf,
+  change: (sign: SignDraft) => SignDraft,
+): RoundDraft {
+  return { ...draft, [sign]: change(draft[sign]) };
+}
+
+export function withMeasuring(draft: RoundDraft, sign: CountOf, measuring: Measuring): RoundDraft {
+  return withSign(draft, sign, (was) => ({ ...was, measuring }));
+}
+
+/** A value came in: it is shown, and a reason for having none is gone. */
+export function withValue(draft: RoundDraft, sign: CountOf, value: DraftValue): RoundDraft {
+  return withSign(draft, sign, ({ values }) => ({
+    values: [...values, value],
+    notDone: null,
+    measuring: { at: 'shown', entry: value.entry },
+  }));
+}
+
+/** A slip undone before signing: the value was never there. */
+export function withoutValue(draft: RoundDraft, sign: CountOf, entry: string): RoundDraft {
+  return withSign(draft, sign, (was) => ({
+    ...was,
+    values: was.values.filter((value) => value.entry !== entry),
+    measuring: READY,
+  }));
+}
+
+/** Back to the keypad with the number that was typed, under the same window. */
+export function withNumberReopened(draft: RoundDraft, sign: CountOf, entry: string): RoundDraft {
+  const value = draft[sign].values.find((one) => one.entry === entry);
+  if (value?.kind !== 'count' || isVoidValue(value)) return draft;
+  const { n, windowSeconds, clock, first } = value.count as Count;
+  return withMeasuring(withoutValue(draft, sign, entry), sign, {
+    at: 'typing',
+    start: { windowSeconds, clock, first },
+    measuredAt: value.measuredAt,
+    typed: String(n),
+  });
+}
+
+export function withNoticed(
+  draft: RoundDraft,
+  sign: CountOf,
+  entry: string,
+  noticed: Partial<Noticed>,
+): RoundDraft {
+  return withSign(draft, sign, (was) => ({
+    ...was,
+    values: was.values.map((value) =>
+      value.entry === entry ? { ...value, noticed: { ...value.noticed, ...noticed } } : value,
+    ),
+  }));
+}
+
+/** The sign was not done, for a reason; values already taken are given up with it. */
+export function withNotDone(draft: RoundDraft, sign: CountOf, notDone: NotDone | null): RoundDraft {
+  return withSign(draft, sign, (was) => ({
+    values: notDone === null ? was.values : was.values.filter(isVoidValue),
+    notDone,
+    measuring: READY,
+  }));
+}
+
+/** Whether a value gives no number because it was broken off. */
+export function isVoidValue(value: DraftValue): boolean {
+  return value.kind === 'count' && 'interrupted' in value.count;
+}
+
+/** What was broken off becomes void: a count is kept as such, of taps nothing is. */
+export function interrupted(
+  draft: RoundDraft,
+  sign: CountOf,
+  { reason, nowMs }: { reason: Interruption['reason']; nowMs: number | null },
+  { entry, sequence }: { entry: string; sequence: number },
+): RoundDraft {
+  const { measuring } = draft[sign];
+  if (!isTimed(measuring)) return draft;
+  if (measuring.at === 'tapping') {
+    const begunMs = measuring.tapsMs[0] ?? null;
+    const atSeconds = nowMs === null || begunMs === null ? null : tenths((nowMs - begunMs) / 1000);
+    return withMeasuring(draft, sign, { at: 'void', way: 'taps', entry: null, atSeconds, reason });
+  }
+  const { start, measuredAt, startedAtMs } = measuring;
+  const atSeconds = nowMs === null ? null : tenths(Math.max(0, (nowMs - startedAtMs) / 1000));
+  const count = voidCount(sign, start, { atSeconds, reason });
+  const kept: DraftValue = { entry, sequence, measuredAt, noticed: NOTHING_NOTICED, kind: 'count', count };
+  return withMeasuring(withValue(draft, sign, kept), sign, {
+    at: 'void',
+    way: 'count',
+    entry,
+    atSeconds,
+    reason,
+  });
+}
+
+/** Says afterwards why a count was broken off. */
+export function withInterruption(
+  draft: RoundDraft,
+  sign: CountOf,
+  reason: Interruption['reason'],
+): RoundDraft {
+  const { measuring } = draft[sign];
+  if (measuring.at !== 'void') return draft;
+  const changed = withMeasuring(draft, sign, { ...measuring, reason });
+  return withSign(changed, sign, (was) => ({
+    ...was,
+    values: was.values.map((value) =>
+      value.entry === measuring.entry && value.kind === 'count' && 'interrupted' in value.count
+        ? { ...value, count: { ...value.count, interrupted: { ...value.count.interrupted, reason } } }
+        : value,
+    ),
+  }));
+}
+
+function voidCount(of: CountOf, start: CountStart, interruption: Interruption): VoidCount {
+  // An end of the window that arrives together with the interruption must not outlast the window.
+  const { atSeconds } = interruption;
+  const before = atSeconds === null ? null : Math.min(atSeconds, start.windowSeconds - 0.1);
+  return { of, ...start, interrupted: { ...interruption, atSeconds: before } };
+}
+
+function tenths(seconds: number): number {
+  return Math.round(seconds * 10) / 10;
+}
+
+/** What still keeps a round from being signed: signs with neither a value nor a reason. */
+export function missingSigns(draft: RoundDraft): CountOf[] {
+  return (['pulse', 'breaths'] as const).filter(
+    (sign) => draft[sign].notDone === null && draft[sign].values.every(isVoidValue),
+  );
+}
+
+/** Whether anything at all was taken or said. */
+export function hasContent(draft: RoundDraft): boolean {
+  return (['pulse', 'breaths'] as const).some(
+    (sign) =>
+      draft[sign].values.length > 0 ||
+      draft[sign].notDone !== null ||
+      draft[sign].measuring.at === 'typing' ||
+      isTimed(draft[sign].measuring),
+  );
+}

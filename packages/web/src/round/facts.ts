@@ -1,0 +1,44 @@
+import { type Circumstances, type CountOf, UNKNOWN_CIRCUMSTANCES } from '@evenfall/clinical';
+import type { InForce } from '@evenfall/record';
+import { ageInMonths, type Identity, projectLatest, type StoredEntry } from '@evenfall/record';
+import { chartedRate } from './chartedRate.js';
+import { type DraftValue, isVoidValue, type RoundDraft } from './draft.js';
+
+/** What the chart knows of a person that bears on a count. Null is "not known". */
+export type Facts = {
+  readonly ageMonths: number | null;
+  readonly isFirstSet: boolean;
+  readonly previousPerMinute: Readonly<Record<CountOf, number | null>>;
+};
+
+/** @param onDate the local date of the round, `YYYY-MM-DD` */
+export function factsOf(identity: Identity | null, entries: readonly StoredEntry[], onDate: string): Facts {
+  const { pulse, breaths } = projectLatest(entries);
+  const birthDate = identity?.birthDate ?? null;
+  return {
+    ageMonths: birthDate === null ? null : ageInMonths(birthDate, onDate),
+    isFirstSet: pulse === null && breaths === null,
+    previousPerMinute: { pulse: pulse?.perMinute ?? null, breaths: breaths?.perMinute ?? null },
+  };
+}
+
+/** The circumstances of one value of a round: what was noticed, and what the chart and the round before it know. */
+export function circumstancesOf(
+  draft: RoundDraft,
+  sign: CountOf,
+  value: DraftValue,
+  facts: Facts,
+  inForce: InForce,
+): Circumstances {
+  const known = {
+    ...UNKNOWN_CIRCUMSTANCES,
+    ...value.noticed,
+    firstOnPerson: facts.isFirstSet,
+    ageMonths: facts.ageMonths,
+  };
+  const { values } = draft[sign];
+  const before = values.slice(0, values.indexOf(value)).filter((one) => !isVoidValue(one));
+  const last = before.at(-1);
+  const previousPerMinute = last === undefined ? facts.previousPerMinute[sign] : chartedRate(last, inForce);
+  return { ...known, previousPerMinute };
+}

@@ -1,0 +1,19 @@
+import type { App } from '../app/context.js';
+import { begunRound } from './draft.js';
+
+/** Begins a round of a person, unless one is under way on this device. */
+export function beginRound({ store, ids, clock }: App, person: string): void {
+  store.change((state) => {
+    if (state.kept.drafts[person] !== undefined) return state;
+    const draft = begunRound(person, { round: ids(), signing: ids(), begunAt: clock.stamp() });
+    return { ...state, kept: { ...state.kept, drafts: { ...state.kept.drafts, [person]: draft } } };
+  });
+}
+
+/** Gives up a round that was not signed. */
+export function discardRound({ store }: Pick<App, 'store'>, person: string): void {
+  store.change((state) => {
+    const { [person]: _discarded, ...drafts } = state.kept.drafts;
+    return { ...state, kept: { ...state.kept, drafts } };
+  });
+}

@@ -1,0 +1,33 @@
+import type { Role } from '@evenfall/record';
+import type { App } from '../app/context.js';
+import { BOOK } from '../server/load.js';
+import { entriesOf } from './entries.js';
+import type { Round } from './useRound.js';
+import { signed } from './waiting.js';
+
+/** Signs a round: from now on it is never changed. It waits on this device until the server has it. */
+export function sign(
+  app: App,
+  { draft, facts, inForce }: Round,
+  { agent, role }: { agent: string; role: Role },
+): void {
+  const { store, clock, program } = app;
+  store.change((state) => {
+    const { kept } = state;
+    if (kept.drafts[draft.person] !== draft) return state;
+    const entries = entriesOf(draft, {
+      book: BOOK,
+      agent,
+      role,
+      device: kept.device,
+      signedAt: clock.stamp(),
+      sequence: kept.sequence,
+      facts,
+      inForce,
+      program,
+    });
+    const waiting = { round: draft.round, person: draft.person, entries, draft, tries: 0, refused: null };
+    return { ...state, kept: signed({ ...kept, sequence: kept.sequence + 1 }, waiting) };
+  });
+  void app.sending.now();
+}

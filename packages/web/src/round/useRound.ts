@@ -1,0 +1,88 @@
+import type { CountOf } from '@evenfall/clinical';
+import type { InForce, StoredEntry } from '@evenfall/record';
+import { useEffect, useMemo } from 'react';
+import { useApp, useKept } from '../app/context.js';
+import { localDate } from '../ports/stampAt.js';
+import { loadRecord } from '../server/load.js';
+import { ASKED } from '../store/known.js';
+import { type DraftValue, interrupted, type RoundDraft, withMeasuring } from './draft.js';
+import { type Facts, factsOf } from './facts.js';
+import type { Measuring } from './measuring.js';
+
+/** A person's record as the server has it, asked for when a screen opens. */
+export function useRecord(person: string) {
+  const app = useApp();
+  useEffect(() => void loadRecord(app, person), [app, person]);
+  const asked = useKept(({ known }) => known.records[person]) ?? ASKED;
+  return { asked, again: () => loadRecord(app, person) };
+}
+
+/** The entries of a record, typed: the server read them by their schemas and answers in the newest ones. */
+export function entriesIn(record: { readonly entries: readonly unknown[] }): readonly StoredEntry[] {
+  return record.entries as readonly StoredEntry[];
+}
+
+/** A round under way: its draft, what bears on it, and the ways to change it. */
+export type Round = {
+  readonly draft: RoundDraft;
+  readonly facts: Facts;
+  readonly inForce: InForce;
+  readonly change: (change: (draft: RoundDraft) => RoundDraft) => void;
+  readonly measure: (sign: CountOf, measuring: Measuring) => void;
+  /** Keeps a value, giving it its id and its number in one step. */
+  readonly keep: (
+    make: (draft: RoundDraft, start: Pick<DraftValue, 'entry' | 'sequence'>) => RoundDraft,
+  ) => void;
+};
+
+/** The round of a person on this device; null while there is none, or while its rules are not known yet. */
+export function useRound(person: string): Round | null {
+  const { store, ids } = useApp();
+  const draft = useKept(({ kept }) => kept.drafts[person]);
+  const inForce = useKept(({ known }) => known.inForce.value);
+  const record = useKept(({ known }) => known.records[person]?.value);
+  const onDate = draft === undefined ? null : localDate(draft.begunAt);
+  const facts = useMemo(
+    () =>
+      record === undefined || record === null || onDate === null
+        ? null
+        : factsOf(record.identity, entriesIn(record), onDate),
+    [record, onDate],
+  );
+  if (draft === undefined || inForce === null || facts === null) return null;
+
+  const change: Round['change'] = (make) =>
+    store.change((state) => {
+      const was = state.kept.drafts[person];
+      if (was === undefined) return state;
+      const next = make(was);
+      return next === was
+        ? state
+        : { ...state, kept: { ...state.kept, drafts: { ...state.kept.drafts, [person]: next } } };
+    });
+  return {
+    draft,
+    facts,
+    inForce,
+    change,
+    measure: (sign, measuring) => change((was) => withMeasuring(was, sign, measuring)),
+    keep: (make) => {
+      const start = { entry: ids(), sequence: store.get().kept.sequence };
+      change((was) => make(was, start));
+      store.change((state) => ({ ...state, kept: { ...state.kept, sequence: state.kept.sequence + 1 } }));
+    },
+  };
+}
+
+/** What was running in another visit cannot be finished in this one: it is void. */
+export function revived(
+  draft: RoundDraft,
+  session: string,
+  start: Pick<DraftValue, 'entry' | 'sequence'>,
+): RoundDraft {
+  return (['pulse', 'breaths'] as const).reduce((round, sign) => {
+    const { measuring } = round[sign];
+    const isStale = 'session' in measuring && measuring.session !== session;
+    return isStale ? interrupted(round, sign, { reason: 'screen-left', nowMs: null }, start) : round;
+  }, draft);
+}

@@ -1,0 +1,59 @@
+import type { Kept, WaitingRound } from '../store/kept.js';
+
+/** What became of a sending: taken, not answered (send again), or refused (sending again would not help). */
+export type Sent =
+  | { readonly is: 'taken' }
+  | { readonly is: 'unanswered' }
+  | { readonly is: 'refused'; readonly why: string };
+
+/** A status that says "not now" rather than "not this". */
+export function isWorthRepeating(status: number): boolean {
+  return status === 0 || status === 408 || status === 429 || status >= 500;
+}
+
+/** The round is signed: its draft waits, as signed, until the server has it. */
+export function signed(kept: Kept, waiting: WaitingRound): Kept {
+  const { [waiting.person]: _signed, ...drafts } = kept.drafts;
+  return { ...kept, drafts, waiting: [...kept.waiting, waiting] };
+}
+
+/** What is kept after the server answered, or did not. A taken round leaves the device, once. */
+export function afterSending(kept: Kept, round: string, sent: Sent): Kept {
+  if (sent.is === 'taken') {
+    return { ...kept, waiting: kept.waiting.filter((one) => one.round !== round) };
+  }
+  const refused = sent.is === 'refused' ? sent.why : null;
+  return {
+    ...kept,
+    waiting: kept.waiting.map((one) =>
+      one.round === round ? { ...one, tries: one.tries + 1, refused } : one,
+    ),
+  };
+}
+
+/** A refused round goes back to its draft, unless the person has another one begun meanwhile. */
+export function takenBack(kept: Kept, round: string): Kept {
+  const waiting = kept.waiting.find((one) => one.round === round);
+  if (waiting === undefined || waiting.refused === null || kept.drafts[waiting.person] !== undefined)
+    return kept;
+  return {
+    ...kept,
+    drafts: { ...kept.drafts, [waiting.person]: waiting.draft },
+    waiting: kept.waiting.filter((one) => one.round !== round),
+  };
+}
+
+/** Rounds to send now, oldest first: refused ones wait for a hand. */
+export function toSend(kept: Kept): readonly WaitingRound[] {
+  return kept.waiting.filter(({ refused }) => refused === null);
+}
+
+const FIRST_PAUSE_MS = 2_000;
+const LONGEST_PAUSE_MS = 60_000;
+
+/** How long to pause before sending again: twice as long each time, up to a minute. Null with nothing to send. */
+export function pauseMs(kept: Kept): number | null {
+  const tries = toSend(kept).map((one) => one.tries);
+  if (tries.length === 0) return null;
+  return Math.min(FIRST_PAUSE_MS * 2 ** Math.max(0, Math.min(...tries) - 1), LONGEST_PAUSE_MS);
+}

@@ -1,0 +1,54 @@
+import type { Answer } from '@evenfall/api';
+import { DEFAULT_COUNT_RULES } from '@evenfall/clinical';
+import type { Book, InForce } from '@evenfall/record';
+import type { App } from '../app/context.js';
+import { ASKED, type Asked, type Known } from '../store/known.js';
+
+/** The book of the bedside. The other two have screens of their own. */
+export const BOOK: Book = 'care';
+
+type Loading = Pick<App, 'store' | 'server'>;
+
+/** What is known after an answer: the new value, or the old one with why there is no new one. */
+export function afterAsking<T>(was: Asked<T>, answer: Answer<T>): Asked<T> {
+  if (answer.ok) return { is: 'here', value: answer.value };
+  if (answer.offline) return { is: 'unreachable', value: was.value };
+  return { is: answer.status === 404 ? 'missing' : 'failed', value: was.value };
+}
+
+function know({ store }: Loading, change: (known: Known) => Known): void {
+  store.change((state) => ({ ...state, known: change(state.known) }));
+}
+
+/** What this server is, and the rules in force in it. */
+export async function loadAbout(app: Loading): Promise<void> {
+  const about = await app.server.call('about', {});
+  know(app, (known) => ({
+    ...known,
+    about: afterAsking(known.about, about),
+    inForce:
+      about.ok && about.value.protocolVersion === null ? { is: 'here', value: NONE_CHOSEN } : known.inForce,
+  }));
+}
+
+const NONE_CHOSEN: InForce = { preset: null, presetVersion: null, countRules: DEFAULT_COUNT_RULES };
+
+export async function loadAgents(app: Loading): Promise<void> {
+  const answer = await app.server.call('listAgents', {});
+  const agents = answer.ok ? { ...answer, value: answer.value.agents } : answer;
+  know(app, (known) => ({ ...known, agents: afterAsking(known.agents, agents) }));
+}
+
+export async function loadPeople(app: Loading): Promise<void> {
+  const answer = await app.server.call('listPersons', { params: { book: BOOK } });
+  const people = answer.ok ? { ...answer, value: answer.value.persons } : answer;
+  know(app, (known) => ({ ...known, people: afterAsking(known.people, people) }));
+}
+
+export async function loadRecord(app: Loading, person: string): Promise<void> {
+  const answer = await app.server.call('readPerson', { params: { book: BOOK, person } });
+  know(app, (known) => ({
+    ...known,
+    records: { ...known.records, [person]: afterAsking(known.records[person] ?? ASKED, answer) },
+  }));
+}

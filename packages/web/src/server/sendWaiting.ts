@@ -1,0 +1,47 @@
+import type { App } from '../app/context.js';
+import { afterSending, isWorthRepeating, pauseMs, type Sent, toSend } from '../round/waiting.js';
+import { loadRecord } from './load.js';
+import { refusedBecause } from './server.js';
+
+type Sending = Pick<App, 'store' | 'server' | 'words'>;
+
+/** Sends every signed round that waits, oldest first, and keeps on this device those that were not taken. */
+export async function sendWaiting(app: Sending): Promise<void> {
+  for (const { round, person, entries } of toSend(app.store.get().kept)) {
+    const answer = await app.server.call('addEntries', { body: { entries: [...entries] } });
+    const sent: Sent = answer.ok
+      ? { is: 'taken' }
+      : isWorthRepeating(answer.status)
+        ? { is: 'unanswered' }
+        : { is: 'refused', why: refusedBecause(answer) ?? app.words.sentence('app.failed') };
+    // The record comes first, so that a round taken never vanishes from the screen in between.
+    if (answer.ok) await loadRecord(app, person);
+    app.store.change((state) => ({ ...state, kept: afterSending(state.kept, round, sent) }));
+    if (sent.is === 'unanswered') return;
+  }
+}
+
+/** Calls back a while after a function that starts it again; the browser's own timer, or a test's. */
+export type Timer = { readonly after: (ms: number, then: () => void) => () => void };
+
+/** Keeps sending: now, when the network returns, and after longer and longer pauses. Returns the way to stop. */
+export function keepSending(
+  app: Sending,
+  timer: Timer,
+): { readonly now: () => Promise<void>; readonly stop: () => void } {
+  let stopTimer = () => {};
+  let sending: Promise<void> | null = null;
+  const now = (): Promise<void> => {
+    stopTimer();
+    sending ??= sendWaiting(app).finally(() => {
+      sending = null;
+      plan();
+    });
+    return sending;
+  };
+  const plan = () => {
+    const ms = pauseMs(app.store.get().kept);
+    if (ms !== null) stopTimer = timer.after(ms, () => void now());
+  };
+  return { now, stop: () => stopTimer() };
+}

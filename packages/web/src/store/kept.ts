@@ -1,0 +1,73 @@
+import type { EntryFrame, Stamp } from '@evenfall/record';
+import type { RoundDraft } from '../round/draft.js';
+import type { CountStart } from '../round/measuring.js';
+
+/** What an entry is called and when it was made: made once, so that sending it again sends the same. */
+export type EntryStart = { readonly id: string; readonly sequence: number; readonly measuredAt: Stamp };
+
+/** A form half filled: what was typed, and what its sending will use. */
+export type FormDraft = {
+  readonly fields: Readonly<Record<string, string>>;
+  /** The id of what the form adds (a person, an agent); null until it is first sent. */
+  readonly adds: string | null;
+  /** The entry it sends; null until it is first sent. */
+  readonly entry: EntryStart | null;
+};
+
+/** A round that was signed here and that the server has not taken yet. */
+export type WaitingRound = {
+  readonly round: string;
+  readonly person: string;
+  /** Exactly what is sent, each time the same. */
+  readonly entries: readonly EntryFrame[];
+  /** As it stood when it was signed, so that a refused one can be put right. */
+  readonly draft: RoundDraft;
+  readonly tries: number;
+  /** What the server refused, in words; null while it has not answered. */
+  readonly refused: string | null;
+};
+
+/** Everything that this device keeps between visits. */
+export type Kept = {
+  readonly version: 1;
+  /** This device, as its entries name it. */
+  readonly device: string;
+  /** The number of the next entry of this device. */
+  readonly sequence: number;
+  /** Who is measuring; null until somebody was chosen. */
+  readonly agent: string | null;
+  /** How this device's user starts the clock; null for as the rules say. */
+  readonly start: Pick<CountStart, 'clock' | 'first'> | null;
+  readonly forms: Readonly<Record<string, FormDraft>>;
+  /** One round at a time for each person. */
+  readonly drafts: Readonly<Record<string, RoundDraft>>;
+  readonly waiting: readonly WaitingRound[];
+};
+
+export function freshKept(device: string): Kept {
+  return {
+    version: 1,
+    device,
+    sequence: 0,
+    agent: null,
+    start: null,
+    forms: {},
+    drafts: {},
+    waiting: [],
+  };
+}
+
+/**
+ * Reads what was kept; null when there is nothing that this program can read (nothing, damage, or a newer
+ * version), which the caller must then leave alone.
+ */
+export function readKept(text: string | null): Kept | null {
+  if (text === null) return null;
+  try {
+    const kept = JSON.parse(text) as Partial<Kept> | null;
+    const isKept = kept?.version === 1 && typeof kept.device === 'string' && Array.isArray(kept.waiting);
+    return isKept ? (kept as Kept) : null;
+  } catch {
+    return null;
+  }
+}

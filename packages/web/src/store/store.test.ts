@@ -1,0 +1,82 @@
+import { expect, test, vi } from 'vitest';
+import { createStore, SHELF_KEY, type Shelf } from './store.js';
+
+function shelfOf(texts: Record<string, string> = {}): Shelf & { texts: Record<string, string> } {
+  return {
+    texts,
+    getItem: (key) => texts[key] ?? null,
+    setItem: (key, text) => {
+      texts[key] = text;
+    },
+  };
+}
+const chooses = (agent: string) => (state: ReturnType<ReturnType<typeof createStore>['get']>) => ({
+  ...state,
+  kept: { ...state.kept, agent },
+});
+
+test('a reload finds what was changed, and the same device', () => {
+  const shelf = shelfOf();
+  const store = createStore(shelf, () => 'device-1');
+  store.change(chooses('ana'));
+  const reloaded = createStore(shelf, () => 'device-2');
+  expect(reloaded.get().kept).toMatchObject({ agent: 'ana', device: 'device-1' });
+});
+
+test('a change is on the shelf before anybody hears of it', () => {
+  const shelf = shelfOf();
+  const store = createStore(shelf, () => 'device-1');
+  let onShelf = '';
+  store.subscribe(() => {
+    onShelf = shelf.texts[SHELF_KEY] ?? '';
+  });
+  store.change(chooses('ana'));
+  expect(JSON.parse(onShelf).agent).toBe('ana');
+});
+
+test('two tabs of one device do not undo each other', () => {
+  const shelf = shelfOf();
+  const one = createStore(shelf, () => 'device-1');
+  const two = createStore(shelf, () => 'device-2');
+  one.change(chooses('ana'));
+  two.change((state) => ({ ...state, kept: { ...state.kept, sequence: state.kept.sequence + 1 } }));
+  one.reread();
+  expect(one.get().kept).toMatchObject({ agent: 'ana', sequence: 1, device: 'device-1' });
+});
+
+test.each([
+  ['damaged text', '{"version":1,'],
+  ['a newer version', '{"version":2,"device":"d","waiting":["a signed round"]}'],
+])('%s is put aside unread, never overwritten', (_what, text) => {
+  const shelf = shelfOf({ [SHELF_KEY]: text });
+  const store = createStore(shelf, () => 'device-1');
+  store.change(chooses('ana'));
+  expect(shelf.texts[`${SHELF_KEY}.unread`]).toBe(text);
+  expect(store.get().kept.agent).toBe('ana');
+});
+
+test('a browser that refuses to keep anything is said so, and the page goes on', () => {
+  const refusing: Shelf = {
+    getItem: () => null,
+    setItem: () => {
+      throw new Error('quota');
+    },
+  };
+  const heard = vi.fn();
+  for (const shelf of [refusing, null]) {
+    const store = createStore(shelf, () => 'device-1');
+    store.subscribe(heard);
+    store.change(chooses('ana'));
+    store.change(chooses('ben'));
+    expect(store.get()).toMatchObject({ isKeeping: false, kept: { agent: 'ben' } });
+  }
+  expect(heard).toHaveBeenCalledTimes(4);
+});
+
+test('nobody is told of a change that changed nothing', () => {
+  const store = createStore(shelfOf(), () => 'device-1');
+  const heard = vi.fn();
+  store.subscribe(heard);
+  store.change((state) => state);
+  expect(heard).not.toHaveBeenCalled();
+});

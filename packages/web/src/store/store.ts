@@ -1,0 +1,91 @@
+import { freshKept, type Kept, readKept } from './kept.js';
+import { type Known, NOTHING_KNOWN } from './known.js';
+
+/** All that the page shows: what this device keeps, and what the server said. */
+export type State = {
+  readonly kept: Kept;
+  readonly known: Known;
+  /** Whether this browser keeps anything at all between visits. */
+  readonly isKeeping: boolean;
+};
+
+export type Store = {
+  readonly get: () => State;
+  readonly change: (change: (state: State) => State) => void;
+  readonly subscribe: (onChange: () => void) => () => void;
+  /** Reads what another tab of this device wrote. */
+  readonly reread: () => void;
+};
+
+/** The part of `localStorage` that the store needs. */
+export type Shelf = {
+  readonly getItem: (key: string) => string | null;
+  readonly setItem: (key: string, text: string) => void;
+};
+
+export const SHELF_KEY = 'evenfall';
+
+/**
+ * The one store. Every change starts from what is on the shelf (another tab may have written) and is on the
+ * shelf before anybody is told of it, so that a reload finds it.
+ *
+ * Errors: none thrown. A shelf that refuses leaves `isKeeping` false; what cannot be read is put aside, unread,
+ * under a key of its own, never overwritten.
+ */
+export function createStore(shelf: Shelf | null, device: () => string): Store {
+  const listeners = new Set<() => void>();
+  let text: string | null = null;
+  let state: State = { kept: freshKept(device()), known: NOTHING_KNOWN, isKeeping: true };
+
+  function fromShelf(): Kept | null {
+    try {
+      const found = shelf?.getItem(SHELF_KEY) ?? null;
+      if (found === text) return state.kept;
+      const kept = readKept(found);
+      if (kept === null && found !== null) shelf?.setItem(`${SHELF_KEY}.unread`, found);
+      if (kept !== null) text = found;
+      return kept;
+    } catch {
+      return null;
+    }
+  }
+
+  function toShelf(kept: Kept): boolean {
+    try {
+      const written = JSON.stringify(kept);
+      if (shelf === null) return false;
+      shelf.setItem(SHELF_KEY, written);
+      text = written;
+      return true;
+    } catch {
+      return false;
+    }
+  }
+
+  function become(next: State): void {
+    state = next;
+    for (const listener of listeners) listener();
+  }
+
+  const first = fromShelf() ?? state.kept;
+  state = { ...state, kept: first, isKeeping: toShelf(first) };
+
+  return {
+    get: () => state,
+    subscribe(onChange) {
+      listeners.add(onChange);
+      return () => listeners.delete(onChange);
+    },
+    reread() {
+      const kept = fromShelf();
+      if (kept !== null && kept !== state.kept) become({ ...state, kept });
+    },
+    change(change) {
+      const kept = state.isKeeping ? (fromShelf() ?? state.kept) : state.kept;
+      const next = change({ ...state, kept });
+      if (next.kept === kept && next.known === state.known && kept === state.kept) return;
+      const isKeeping = next.kept === kept ? state.isKeeping : toShelf(next.kept);
+      become({ ...next, isKeeping });
+    },
+  };
+}

@@ -1,0 +1,29 @@
+import { readFileSync } from 'node:fs';
+import react from '@vitejs/plugin-react';
+import { defineConfig } from 'vite';
+
+const { version } = JSON.parse(readFileSync(new URL('../../package.json', import.meta.url), 'utf8')) as {
+  version: string;
+};
+
+/**
+ * The page runs under a policy that allows nothing inline: no inlined assets, no polyfill script. Schemas of the
+ * record belong to the server; calls that only build one are dropped from the bundle (`manualPureFunctions`), and so are distributions that
+ * nothing here asks for (`moduleSideEffects`).
+ */
+export default defineConfig({
+  plugins: [react()],
+  resolve: { conditions: ['source', 'module', 'browser', 'development|production'] },
+  define: { __PROGRAM__: JSON.stringify(`evenfall ${version}`) },
+  build: {
+    assetsInlineLimit: 0,
+    modulePreload: { polyfill: false },
+    rolldownOptions: {
+      treeshake: {
+        manualPureFunctions: ['z'],
+        moduleSideEffects: [{ test: /node_modules.@stdlib/, sideEffects: false }],
+      },
+    },
+  },
+  server: { proxy: { '/api': 'http://127.0.0.1:4780' } },
+});

@@ -6,7 +6,7 @@
  * - `account-unknown`, `account-is-root`, `account-other` the named account does not exist, is root, or is
  *   not the one this program runs as (only root can act for another)
  * - `folder-unreachable` names.blocked is the folder that names.account may not enter
- * - `folder-owner` the folder belongs to another account (names.owner, a number, or figures.ownerId)
+ * - `folder-owner` the folder belongs to another account (figures.ownerId, not figures.accountId)
  * - `folder-not-ours` the folder is not empty and was not made by this program
  * - `folder-other-purpose` a demo folder opened as a clinic, or the other way round
  * - `folder-damaged` the cluster inside lacks a part this program cannot make again

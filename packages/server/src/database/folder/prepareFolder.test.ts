@@ -17,7 +17,10 @@ afterEach(() => removeTestFolder(outer));
 const stranger: DatabaseAccount = { name: 'stranger', uid: 54321, gid: 54321, home: null, isSelf: false };
 
 test('the folder and its parts belong to the account and are closed to everybody else', async () => {
-  const layout = await prepareFolder(join(outer, 'deep', 'data'), 'clinic', account);
+  const umask = process.umask(0o077); // a strict one must not shut the account out of the folders above
+  const layout = await prepareFolder(join(outer, 'deep', 'data'), 'clinic', account).finally(() =>
+    process.umask(umask),
+  );
   for (const folder of [layout.root, layout.run, layout.log]) {
     const { uid, mode } = await stat(folder);
     expect({ folder, uid, mode: mode & 0o777 }).toEqual({ folder, uid: account.uid, mode: 0o700 });

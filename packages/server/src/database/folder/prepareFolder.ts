@@ -51,8 +51,12 @@ async function makeParents(path: string, account: DatabaseAccount): Promise<void
   if (blocked !== null) throw unreachable(path, blocked, account);
   const theirs = !account.isSelf && (await stat(existing)).uid === account.uid;
   await makeParents(dirname(path), account);
-  if (theirs) await makeOwnedFolder(path, account);
-  else await mkdir(path, { mode: account.isSelf ? 0o700 : 0o755, recursive: true });
+  if (theirs) {
+    await makeOwnedFolder(path, account);
+    return;
+  }
+  await mkdir(path, { recursive: true, mode: 0o700 });
+  if (!account.isSelf) await chmod(path, 0o755); // whatever the umask: the account must get through
 }
 
 async function takeExisting(root: string, account: DatabaseAccount): Promise<void> {

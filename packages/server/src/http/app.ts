@@ -13,7 +13,7 @@ import { openApiDocument } from './openApi.js';
 import { personRoutes } from './persons.js';
 import { problemAnswer } from './problems.js';
 import { protocolRoutes } from './protocols.js';
-import { jsonOnly, sameOriginOnly, securityHeaders } from './security.js';
+import { jsonOnly, keepableTextOnly, sameOriginOnly, securityHeaders } from './security.js';
 
 /** All that the routes need of the world. */
 export type World = {
@@ -59,6 +59,7 @@ export function createApi(world: World): OpenAPIHono {
         ]),
     }),
   );
+  app.use('/api/*', keepableTextOnly);
   agentRoutes(app, world);
   personRoutes(app, world);
   entryRoutes(app, world);

@@ -1,3 +1,4 @@
+import { unkeepableTexts } from '@evenfall/record';
 import { createMiddleware } from 'hono/factory';
 import { problemAnswer } from './problems.js';
 
@@ -51,6 +52,15 @@ export const jsonOnly = createMiddleware(async (c, next) => {
   if (['POST', 'PUT', 'DELETE', 'PATCH'].includes(c.req.method)) {
     const type = c.req.header('content-type') ?? '';
     if (!/^application\/json\s*(;|$)/i.test(type)) return problemAnswer(c, 415);
+  }
+  await next();
+});
+
+/** A text that cannot be kept is refused before anything reads it. A body that is not JSON is left to its route. */
+export const keepableTextOnly = createMiddleware(async (c, next) => {
+  if (['POST', 'PUT', 'DELETE', 'PATCH'].includes(c.req.method)) {
+    const refusals = unkeepableTexts(await c.req.json().catch(() => null));
+    if (refusals.length > 0) return problemAnswer(c, 422, refusals);
   }
   await next();
 });

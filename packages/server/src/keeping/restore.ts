@@ -1,6 +1,13 @@
 import { createHash } from 'node:crypto';
 import { type Refusal, refusal } from '@evenfall/clinical';
-import { BACKUP_VERSION, type BackupLine, backupLine, readEntry, refusalsOf } from '@evenfall/record';
+import {
+  BACKUP_VERSION,
+  type BackupLine,
+  backupLine,
+  readEntry,
+  refusalsOf,
+  unkeepableTexts,
+} from '@evenfall/record';
 import { type Kysely, sql, type Transaction } from 'kysely';
 import type { Tables } from '../database/schema.js';
 import { contentHash } from '../store/canonical.js';
@@ -92,6 +99,9 @@ class Restoring {
     } catch {
       this.refuse('', 'contradicts', 'json-line', text.slice(0, 40));
     }
+    const unkeepable = unkeepableTexts(input);
+    if (unkeepable.length > 0)
+      throw new Refused(unkeepable.map((refused) => ({ ...refused, line: this.at })));
     const read = backupLine.safeParse(input);
     if (!read.success)
       throw new Refused(refusalsOf(read.error, input).map((refused) => ({ ...refused, line: this.at })));

@@ -27,6 +27,7 @@ export const record = {
   'not-ahead': (f, say) => `a time at most ${say.short(f.value('hoursAhead'))} h ahead of the server’s clock`,
   'body-at-most': (f, say) => `at most ${say.short(f.value('maximumBytes'))} bytes at once`,
   'kind-with-own-route': () => 'a kind of entry that is kept this way',
+  'keepable-text': () => 'text without control signs that cannot be written',
   'same-content': () => 'the same content as what is kept under this id',
   'new-id': () => 'an id that is not used yet',
   'person-in-book': () => 'a person of this book',

@@ -53,6 +53,18 @@ export function slowIntervals(chance, n, mean, cv, { correlation, breathsPerMinu
   });
 }
 
+/** The times of beats with these intervals, from 0. */
+export function timesOf(intervals) {
+  let time = 0;
+  return [
+    0,
+    ...intervals.map((interval) => {
+      time += interval;
+      return time;
+    }),
+  ];
+}
+
 /** Tap times in seconds: each beat plus an independent error of the finger, kept in order. */
 export function tapped(chance, intervals, jitterSeconds) {
   let beat = 0;

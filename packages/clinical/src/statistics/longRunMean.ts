@@ -103,26 +103,30 @@ function varianceOfMean(correlation: number, n: number): number {
   return ((1 + correlation) / rest - (2 * correlation * (1 - correlation ** n)) / (n * rest * rest)) / n;
 }
 
-/** The t distribution with the variance and fourth moment of the mixture, `df` degrees in each part. */
-function halfWidthOf(mixture: readonly Part[], df: number, further: number, probability: number): number {
+/**
+ * Half-width from the t distribution with the variance and fourth moment of the mixture, each part of it a t with
+ * `df` degrees, and of a normal error of the `further` variance beside it.
+ */
+function halfWidthOf(parts: readonly Part[], df: number, further: number, probability: number): number {
   // Fewer than five degrees have no fourth moment.
   const degrees = Math.max(df, 5);
   let likeliest = -Infinity;
-  for (const { log } of mixture) likeliest = Math.max(likeliest, log);
+  for (const { log } of parts) likeliest = Math.max(likeliest, log);
   let weights = 0;
   let second = 0;
   let fourth = 0;
-  for (const { log, variance } of mixture) {
+  for (const { log, variance } of parts) {
     const weight = Math.exp(log - likeliest);
-    const whole = variance + further;
+    const spread = (variance * degrees) / (degrees - 2);
     weights += weight;
-    second += weight * whole;
-    fourth += weight * whole * whole;
+    second += weight * spread;
+    fourth += (weight * 3 * spread * spread * (degrees - 2)) / (degrees - 4);
   }
-  if (weights === 0) return further === 0 ? 0 : tQuantile((1 + probability) / 2, 1e6) * Math.sqrt(further);
-  const variance = (second / weights) * (degrees / (degrees - 2));
-  const moment = ((fourth / weights) * 3 * degrees ** 2) / ((degrees - 2) * (degrees - 4));
-  const excess = Math.max(moment / variance ** 2 - 3, 1e-6);
+  const noise = weights === 0 ? 0 : second / weights;
+  const variance = noise + further;
+  if (variance === 0) return 0;
+  const moment = (weights === 0 ? 0 : fourth / weights) + 6 * noise * further + 3 * further * further;
+  const excess = Math.max(moment / (variance * variance) - 3, 1e-6);
   const matched = 4 + 6 / excess;
   return tQuantile((1 + probability) / 2, matched) * Math.sqrt((variance * (matched - 2)) / matched);
 }

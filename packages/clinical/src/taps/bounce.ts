@@ -4,10 +4,11 @@ const BOUNCE_SECONDS = TAP_FIGURES.touchBounceMs.value / 1000;
 
 /**
  * Whether a tap on a touch screen is the last kept one again: sooner than 150 ms after it, since nobody has 400
- * beats a minute. This holds in any rhythm, so it needs no steady one around it. Compared at a nanosecond.
+ * beats a minute. This holds in any rhythm, so it needs no steady one around it. Compared at a
+ * microsecond, the finest that the seconds of an epoch hold.
  */
 function isBounce(lastKeptSeconds: number, seconds: number): boolean {
-  return Math.round((seconds - lastKeptSeconds) * 1e9) / 1e9 < BOUNCE_SECONDS;
+  return Math.round((seconds - lastKeptSeconds) * 1e6) / 1e6 < BOUNCE_SECONDS;
 }
 
 /** Which taps of a touch screen are left without its bounces, by place from 0; the first of each burst is kept. */

@@ -56,6 +56,23 @@ export const TAP_FIGURES = figures({
     source: CONVENTIONS,
     sure: 'decision',
   },
+  mostMissedShort: {
+    value: 1 / 3,
+    unit: 'share',
+    meaning:
+      'nothing is repaired if taps would be missing in a larger share of all intervals: that is a rhythm of its own',
+    source:
+      'assumption: an alternating rhythm has a half, a dropped third beat a half, a dropped fourth a third',
+    sure: 'decision',
+  },
+  mostMissed: {
+    value: 0.2,
+    unit: 'share',
+    meaning:
+      'nor if in more than three intervals and in a larger share than this: every fifth beat dropped is a rhythm',
+    source: 'assumption',
+    sure: 'decision',
+  },
   chaoticSd: {
     value: 0.2,
     unit: 'share',

@@ -36,9 +36,10 @@ const MOST_PASSES = 8;
  * rhythm (flag `touch-bounces`). The rest is done only in a steady rhythm: where 1.4826 x the median absolute
  * deviation of interval / local interval is over 0.10 nothing more is repaired (flag `irregular-not-repaired`).
  * That spread is robust: it stays small while fewer than half of the intervals hold a slip, so slips do not hide
- * themselves, and it is large in a rhythm without a beat to go by, or with one of two alternating intervals. A few
+ * themselves, and it is large in a rhythm without a beat to go by. A few
  * intervals of a wholly irregular rhythm can look steady by chance, so whatever a repair leaves whole must also be
- * surely under the irregularity of such a rhythm: repairs are never made in a chaotic one.
+ * surely under the irregularity of such a rhythm: repairs are never made in a chaotic one. Nor are they where taps
+ * would be missing in too many intervals: one of two alternating intervals, or a beat dropped at every turn.
  *
  * An interval within 15 % of 2, 3 or 4 local intervals has missed taps (the nearest multiple is taken); the end
  * of an interval under a third of the local one is a doubled tap.
@@ -60,8 +61,11 @@ export function repairTaps(taps: Taps): RepairedTaps {
     asTapped(seconds, bounced, [...flags, { code: 'irregular-not-repaired', figures }]);
   if (spread > STEADY_SPREAD) return irregular({ spread, limit: STEADY_SPREAD });
   const singled = withoutDoubles(seconds, bounced, ratios);
-  const beatsToNext = singled.ratios.map(beatsIn);
+  const beatsToNext = singled.kept.slice(1).map((_, i) => beatsIn(singled.ratios[i] ?? 1));
   const repairs = repairsOf(seconds.length, singled.kept, beatsToNext);
+  const gaps = beatsToNext.filter((beats) => beats > 1).length;
+  const mostGaps = mostMissedOf(beatsToNext.length);
+  if (gaps > mostGaps) return irregular({ spread, limit: STEADY_SPREAD, gaps, mostGaps });
   const whole = singled.ratios.filter((_, i) => beatsToNext[i] === 1);
   const limit = limitOfSd(whole.length);
   const sd = sampleSd(whole) ?? 0;
@@ -92,6 +96,12 @@ function asTapped(
 function limitOfSd(intervals: number): number {
   const df = intervals - 1;
   return df < 1 ? 0 : CHAOTIC_SD * Math.sqrt(chiSquareQuantile(1 - CHAOTIC_SURENESS, df) / df);
+}
+
+/** In how many of so many intervals a tapper may have missed taps; in more of them the person's beats are out. */
+function mostMissedOf(intervals: number): number {
+  const { mostMissed, mostMissedShort } = TAP_FIGURES;
+  return Math.floor(Math.min(mostMissedShort.value * intervals, Math.max(3, mostMissed.value * intervals)));
 }
 
 /** {@link localRatios} of the intervals between the taps at the kept places. */

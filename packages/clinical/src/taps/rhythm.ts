@@ -8,6 +8,7 @@ import { withoutEarlyBeats } from './earlyBeats.js';
 import { TAP_FIGURES as FIGURE } from './figures.js';
 import { type IntervalStatistics, nrmssdOf } from './intervalStatistics.js';
 import { localRatios, robustSpread } from './localInterval.js';
+import { manyMissed } from './missed.js';
 
 /** What the taps feel like, in words of the trade; never the name of an arrhythmia. */
 export type Rhythm =
@@ -49,11 +50,9 @@ export type RhythmEvidence = {
  */
 export function rhythm(evidence: RhythmEvidence): NamedRhythm {
   const { of, intervals, statistics } = evidence;
+  const missed = manyMissed(intervals);
+  if (missed !== null) return { rhythm: 'undecided', why: [missed] };
   const whole = known(intervals).length;
-  const missing = intervals.length - whole;
-  if (missing > 1 && settled(missing / intervals.length) > FIGURE.manyMissed.value) {
-    return undecided('many-missed', { gaps: missing, intervals: intervals.length });
-  }
   const { nrmssd, cv, meanIntervalMs } = statistics;
   const needs = FIGURE.intervalsForRhythm.value;
   const tooFew = undecided('too-few-for-rhythm', { intervals: whole, needs });
@@ -64,7 +63,8 @@ export function rhythm(evidence: RhythmEvidence): NamedRhythm {
     const found = pattern(evidence, nrmssd, limits);
     if (found !== null) return { rhythm: found, why: [] };
   }
-  if (nrmssd <= limits.regularUpTo && cv <= limits.irregularOver) return { rhythm: 'regular', why: [] };
+  const isSteady = settled(nrmssd) <= limits.regularUpTo && settled(cv) <= limits.irregularOver;
+  if (isSteady) return { rhythm: 'regular', why: [] };
   return whole < needs ? tooFew : undecided('rhythm-not-clear', { nrmssd, cv, ...limits });
 }
 

@@ -1,5 +1,6 @@
 import type { Flag } from '../contract/flag.js';
 import { COUNT_FIGURES } from '../count/figures.js';
+import { known, type Series } from '../statistics/series.js';
 import { beatSeries } from './beatSeries.js';
 import {
   beatsOf,
@@ -7,6 +8,7 @@ import {
   intervalStatistics,
   wholeIntervalsMs,
 } from './intervalStatistics.js';
+import { manyMissed } from './missed.js';
 import { rateInterval } from './rateInterval.js';
 import { type Repair, type RepairedTaps, repairTaps, unrepairedTaps } from './repair.js';
 import { type Rhythm, rhythm } from './rhythm.js';
@@ -51,6 +53,7 @@ export function tapResult(taps: Taps, { repair, tapperJitterMs }: TapOptions): T
   const jitter = tapJitter(intervals);
   const evidence = { of: taps.of, intervals, statistics, beats, tapperJitterMs: tapperJitterMs ?? null };
   const named = rhythm(evidence);
+  const missed = manyMissed(intervals);
   return {
     perMinute,
     lowPerMinute: range.lowPerMinute,
@@ -60,8 +63,8 @@ export function tapResult(taps: Taps, { repair, tapperJitterMs }: TapOptions): T
     ...statistics,
     tapJitterMs: jitter.tapJitterMs,
     rhythm: named.rhythm,
-    flags: [...repaired.flags, ...rateFlags(perMinute)],
-    why: [...range.why, ...jitter.why, ...named.why],
+    flags: [...repaired.flags, ...(missed === null ? [] : [missed]), ...rateFlags(perMinute)],
+    why: [...statisticsWhy(statistics, intervals), ...range.why, ...jitter.why, ...named.why],
   };
 }
 
@@ -79,6 +82,12 @@ function nothingFrom(repaired: RepairedTaps, statistics: IntervalStatistics): Ta
     flags: repaired.flags,
     why: [{ code: 'too-few', figures: { taps: beats, needs: 2 } }],
   };
+}
+
+/** Spread and differences need two whole intervals in a row, turning points three. */
+function statisticsWhy(statistics: IntervalStatistics, intervals: Series): Flag[] {
+  if (Object.values(statistics).every((value) => value !== null)) return [];
+  return [{ code: 'too-few-for-statistics', figures: { intervals: known(intervals).length, needs: 3 } }];
 }
 
 /** After parsing only a repair can lift a rate over what anybody has; it is shown and flagged. */

@@ -1,0 +1,115 @@
+import { describe, expect, test } from 'vitest';
+import { generator, type NamedRhythm, RHYTHMS, tapped, timesOf } from '../../prove/people.mjs';
+import { type Rhythm, rhythm } from './rhythm.js';
+import { type TapResult, tapResult } from './tapResult.js';
+
+function resultOf(intervals: readonly number[], of: 'pulse' | 'breaths' = 'pulse'): TapResult {
+  return tapResult({ of, source: 'key', seconds: timesOf(intervals) }, { repair: true });
+}
+
+/** How often each word is given to 200 people with this rhythm, at 50 to 80 a minute, tapped with 20 ms of jitter. */
+function words(name: NamedRhythm): Map<Rhythm, number> {
+  const chance = generator(2024);
+  const counts = new Map<Rhythm, number>();
+  for (let i = 0; i < 200; i++) {
+    const intervals = RHYTHMS[name](chance, chance.whole(45, 80), 60 / chance.uniform(50, 80));
+    const seconds = tapped(chance, intervals, 0.02);
+    const word = tapResult({ of: 'pulse', source: 'key', seconds }, { repair: true }).rhythm;
+    counts.set(word, (counts.get(word) ?? 0) + 1);
+  }
+  return counts;
+}
+
+describe('recipes of bedside handbook 1.8', () => {
+  test.each(Object.keys(RHYTHMS) as NamedRhythm[])('%s is called so, or nothing', (name) => {
+    const counts = words(name);
+    const right = counts.get(name) ?? 0;
+    expect(right).toBeGreaterThan(180);
+    expect(right + (counts.get('undecided') ?? 0)).toBeGreaterThan(190);
+  });
+
+  test('an irregular rhythm is never called regular', () => {
+    for (const name of ['irregularly-irregular', 'regularly-irregular'] as const) {
+      const counts = words(name);
+      expect(counts.get('regular') ?? 0).toBe(0);
+      expect(counts.get('regular-with-breathing') ?? 0).toBe(0);
+    }
+  });
+});
+
+test('an alternating rhythm repeats in twos, a dropped fourth beat in threes', () => {
+  const alternating = Array.from({ length: 40 }, (_, i) => (i % 2 === 0 ? 0.5 : 1));
+  expect(resultOf(alternating).rhythm).toBe('regularly-irregular');
+  const dropped = Array.from({ length: 40 }, (_, i) => (i % 3 === 2 ? 1.6 : 0.8));
+  expect(resultOf(dropped).rhythm).toBe('regularly-irregular');
+});
+
+describe('under 30 intervals', () => {
+  test('nothing but regular or undecided', () => {
+    const chance = generator(30);
+    for (const name of Object.keys(RHYTHMS) as NamedRhythm[]) {
+      for (let i = 0; i < 40; i++) {
+        const word = resultOf(RHYTHMS[name](chance, chance.whole(1, 29), 0.8)).rhythm;
+        expect(['regular', 'undecided']).toContain(word);
+      }
+    }
+  });
+
+  test('the handbook fixture of a steady pulse is regular, of an irregular one undecided', () => {
+    // Bedside handbook 1.12 (derived), 12 intervals each.
+    const steady = [830, 840, 835, 825, 830, 840, 830, 835, 825, 830, 840, 835];
+    expect(resultOf(steady.map((ms) => ms / 1000)).rhythm).toBe('regular');
+    const irregular = [620, 910, 540, 780, 1020, 650, 870, 590, 960, 700, 820, 560];
+    const result = resultOf(irregular.map((ms) => ms / 1000));
+    expect(result.rhythm).toBe('undecided');
+    expect(result.why).toContainEqual({ code: 'too-few-for-rhythm', figures: { intervals: 12, needs: 30 } });
+  });
+
+  test('a handful of equal intervals is not yet a regular rhythm', () => {
+    expect(resultOf(new Array(9).fill(0.8)).rhythm).toBe('undecided');
+    expect(resultOf(new Array(10).fill(0.8)).rhythm).toBe('regular');
+  });
+});
+
+describe('the tapper', () => {
+  const chance = generator(7);
+  const seconds = tapped(chance, new Array(60).fill(0.5), 0.045);
+
+  test('a steady pulse tapped badly is undecided, unless the tapper is known to be so', () => {
+    const taps = { of: 'pulse', source: 'key', seconds } as const;
+    const unknown = tapResult(taps, { repair: false });
+    expect(unknown.rhythm).toBe('undecided');
+    expect(unknown.why.map(({ code }) => code)).toContain('rhythm-not-clear');
+    expect(tapResult(taps, { repair: false, tapperJitterMs: 45 }).rhythm).toBe('regular');
+  });
+});
+
+test('breaths are regular or undecided, however many', () => {
+  const chance = generator(12);
+  const even = tapped(chance, new Array(40).fill(4), 0.15);
+  expect(tapResult({ of: 'breaths', source: 'key', seconds: even }, { repair: true }).rhythm).toBe('regular');
+  const uneven = Array.from({ length: 40 }, (_, i) => (i % 2 === 0 ? 2 : 5));
+  expect(resultOf(uneven, 'breaths').rhythm).toBe('undecided');
+});
+
+test('where many taps are missing, beats may be dropping out: undecided, and flagged', () => {
+  const intervals = Array.from({ length: 40 }, (_, i) => (i % 6 === 5 ? 1.6 : 0.8));
+  const result = resultOf(intervals);
+  expect(result.repairs).toHaveLength(6);
+  expect(result.rhythm).toBe('undecided');
+  expect(result.flags).toEqual([{ code: 'many-missed', figures: { gaps: 6, intervals: 40 } }]);
+});
+
+test('without intervals there is nothing to name', () => {
+  const statistics = {
+    meanIntervalMs: null,
+    sdIntervalMs: null,
+    cv: null,
+    rmssdMs: null,
+    nrmssd: null,
+    turningPointRatio: null,
+    shannonEntropy: null,
+  };
+  const evidence = { of: 'pulse', intervals: [], statistics, beats: null, tapperJitterMs: null } as const;
+  expect(rhythm(evidence).rhythm).toBe('undecided');
+});

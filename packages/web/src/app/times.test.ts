@@ -24,5 +24,6 @@ test('a stamp is read by the clock of the place where it was made', () => {
   const at = '2026-03-05T23:41:07.120-08:00';
   expect(stampText({ at }, words)).toBe('5 Mar 2026, 23:41');
   expect(shortStampText(at, '2026-03-05', words)).toBe('23:41');
-  expect(shortStampText(at, '2026-03-06', words)).toBe('5 Mar 2026, 23:41');
+  expect(shortStampText(at, '2026-03-06', words)).toBe('5 Mar');
+  expect(shortStampText(at, '2027-03-05', words)).toBe('5 Mar 2026');
 });

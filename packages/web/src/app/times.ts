@@ -15,9 +15,15 @@ export function stampText({ at }: Pick<Stamp, 'at'>, words: Words): string {
   return `${dayText(at.slice(0, 10), words)}, ${at.slice(11, 16)}`;
 }
 
-/** The time alone on the given local date, else the date with it. */
-export function shortStampText(at: string, today: string, words: Words): string {
-  return at.startsWith(today) ? at.slice(11, 16) : stampText({ at }, words);
+/** The time alone on the given local date, the day alone before it; the year only where it is another one. */
+export function shortStampText(at: string, today: string, { say }: Words): string {
+  if (at.startsWith(today)) return at.slice(11, 16);
+  const [year = 0, month = 1, day = 1] = at.slice(0, 10).split('-').map(Number);
+  const isThisYear = at.slice(0, 4) === today.slice(0, 4);
+  const parts = { day: 'numeric', month: 'short', timeZone: 'UTC' } as const;
+  return new Intl.DateTimeFormat(say.locale, isThisYear ? parts : { ...parts, year: 'numeric' }).format(
+    new Date(Date.UTC(year, month - 1, day)),
+  );
 }
 
 /** An instant of the server (UTC), by the clock of this device. */

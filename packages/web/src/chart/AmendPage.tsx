@@ -27,21 +27,21 @@ export function AmendPage({ person, entry }: AmendPageProps) {
   return (
     <Page
       title={words.sentence('amend.title')}
+      under={
+        <>
+          <p className="identity-name">{identity?.name}</p>
+          <IdentityLine identity={identity} />
+        </>
+      }
       back={{ href: `/people/${person}`, text: words.sentence('chart.title') }}
     >
       <Asking asked={asked} again={again} missing={words.sentence('app.noSuchPerson')}>
         {(record) => {
           const found = entriesIn(record).find(({ id }) => id === entry);
-          return (
-            <>
-              <p className="identity-name">{identity?.name}</p>
-              <IdentityLine identity={identity} />
-              {found === undefined || contentOfEntry(found) === null ? (
-                <p className="notice">{words.sentence('amend.notHere')}</p>
-              ) : (
-                <AmendForm entry={found} person={person} />
-              )}
-            </>
+          return found === undefined || contentOfEntry(found) === null ? (
+            <p className="notice">{words.sentence('amend.notHere')}</p>
+          ) : (
+            <AmendForm entry={found} person={person} />
           );
         }}
       </Asking>

@@ -25,7 +25,11 @@ export function PersonPage({ person }: { readonly person: string }) {
   const name = record?.identity?.name ?? words.sentence(record === null ? 'chart.title' : 'people.erased');
 
   return (
-    <Page title={name} back={{ href: '/', text: words.sentence('people.title') }}>
+    <Page
+      title={name}
+      under={record === null || record.identity === null ? null : <IdentityLine identity={record.identity} />}
+      back={{ href: '/', text: words.sentence('people.title') }}
+    >
       <Asking asked={asked} again={again} missing={words.sentence('app.noSuchPerson')}>
         {({ identity, agents }) => (
           <>
@@ -34,19 +38,16 @@ export function PersonPage({ person }: { readonly person: string }) {
                 {words.sentence('person.erased')} {words.sentence('person.erasedNoRound')}
               </p>
             ) : (
-              <>
-                <IdentityLine identity={identity} />
-                <button
-                  type="button"
-                  className="button button-first button-large"
-                  onClick={() => {
-                    beginRound(app, person);
-                    go(`/people/${person}/round`);
-                  }}
-                >
-                  {words.sentence(hasDraft ? 'chart.goOnRound' : 'chart.newRound')}
-                </button>
-              </>
+              <button
+                type="button"
+                className="button button-first button-large"
+                onClick={() => {
+                  beginRound(app, person);
+                  go(`/people/${person}/round`);
+                }}
+              >
+                {words.sentence(hasDraft ? 'chart.goOnRound' : 'chart.newRound')}
+              </button>
             )}
             <section className="chart" aria-label={words.sentence('chart.title')}>
               <h2>{words.sentence('chart.title')}</h2>

@@ -19,9 +19,9 @@ export function RoundBlock({ round, person, agents }: RoundBlockProps) {
   const first = signing ?? round.values[0]?.original;
   if (first === undefined) return null;
   return (
-    <article className="round-block">
+    <article className="round-block" aria-labelledby={`round-${round.id}`}>
       <header className="round-head">
-        <h3>
+        <h3 id={`round-${round.id}`}>
           <time dateTime={first.measuredAt.at}>{stampText(first.measuredAt, words)}</time>
         </h3>
         <p className="soft small">

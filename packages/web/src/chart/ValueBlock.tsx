@@ -23,7 +23,7 @@ export function ValueBlock({ value, person, agents }: ValueBlockProps) {
   if (first === null) return null;
   const replaced = story.filter((entry) => contentOfEntry(entry) !== null && !current.includes(entry));
   return (
-    <section className={`value value-${standing}`} aria-label={signText(signOf(first), words)}>
+    <div className={`value value-${standing}`}>
       <h4 className="value-sign">{signText(signOf(first), words)}</h4>
       {standing === 'entered-in-error' ? (
         <p className="standing">{words.sentence('chart.enteredInError')}</p>
@@ -36,7 +36,7 @@ export function ValueBlock({ value, person, agents }: ValueBlockProps) {
         <Replaced key={entry.id} entry={entry} story={story} agents={agents} />
       ))}
       <WholeStory value={value} person={person} agents={agents} />
-    </section>
+    </div>
   );
 }
 
@@ -47,7 +47,6 @@ function Standing({ entry, isAmended, agents }: EntryProps & { readonly isAmende
   const { words } = useApp();
   const given = contentOfEntry(entry);
   if (given === null) return null;
-  const { flags, why } = given.content.value;
   const isVoid = given.kind === 'count' && !('n' in given.content.evidence.count);
   return (
     <div className="standing-value">
@@ -60,14 +59,14 @@ function Standing({ entry, isAmended, agents }: EntryProps & { readonly isAmende
       <EvidenceStrip given={given} />
       {isAmended && entry.amends !== null ? (
         <p className="small">
-          {words.sentence('chart.storyAmended', {
+          {words.sentence('chart.amendedBy', {
             who: whoText(entry, agents, words),
             at: stampText(entry.measuredAt, words),
             reason: reasonText(entry.amends, words),
           })}
         </p>
       ) : null}
-      {isVoid ? null : <Flags flags={[...flags, ...why]} />}
+      {isVoid ? null : <Flags flags={given.content.value.flags} />}
     </div>
   );
 }

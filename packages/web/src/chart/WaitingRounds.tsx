@@ -24,14 +24,14 @@ export function WaitingRounds({ person }: { readonly person: string }) {
             <p className="small standing">{words.sentence('chart.waitingRound')}</p>
           </header>
           {values.map(({ id, given }) => (
-            <section key={id} className="value" aria-label={signText(signOf(given), words)}>
+            <div key={id} className="value">
               <h4 className="value-sign">{signText(signOf(given), words)}</h4>
               <div className="value-line">
                 <Rate given={given} />
                 <RangeLine given={given} />
               </div>
               <EvidenceStrip given={given} />
-            </section>
+            </div>
           ))}
         </article>
       );

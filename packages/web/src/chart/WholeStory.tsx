@@ -2,6 +2,8 @@ import type { Agent, AmendedEntry, StoredEntry } from '@evenfall/record';
 import { Link } from 'wouter';
 import { useApp } from '../app/context.js';
 import { instantText, stampText } from '../app/times.js';
+import { Flags } from '../parts/Flags.js';
+import { rateText } from '../parts/ValueFigures.js';
 import { contentOfEntry } from './contentOfEntry.js';
 import { evidenceFacts, type Fact, statisticsFacts, valueFacts } from './facts.js';
 import { reasonText } from './reasonText.js';
@@ -22,7 +24,7 @@ export function WholeStory({ value, person, agents }: WholeStoryProps) {
       <summary>{words.sentence('chart.evidence')}</summary>
       <div className="story-parts">
         {(current.length === 0 ? [original] : current).map((entry) => (
-          <EntryStory key={entry.id} entry={entry} />
+          <EntryStory key={entry.id} entry={entry} isOneOfSeveral={current.length > 1} />
         ))}
         <h5>{words.sentence('chart.story')}</h5>
         <ol className="story">
@@ -34,7 +36,9 @@ export function WholeStory({ value, person, agents }: WholeStoryProps) {
           <div className="buttons">
             {current.map((entry) => (
               <Link key={entry.id} href={`/people/${person}/values/${entry.id}/amend`} className="button">
-                {words.sentence('chart.amend')}
+                {current.length > 1
+                  ? words.sentence('chart.amendWhich', { text: rateOf(entry) })
+                  : words.sentence('chart.amend')}
               </Link>
             ))}
           </div>
@@ -43,8 +47,17 @@ export function WholeStory({ value, person, agents }: WholeStoryProps) {
     </details>
   );
 
+  function rateOf(entry: StoredEntry): string {
+    const given = contentOfEntry(entry);
+    return given === null ? '' : rateText(given, words);
+  }
+
   function storyText(entry: StoredEntry): string {
-    const figures = { who: whoText(entry, agents, words), at: stampText(entry.measuredAt, words) };
+    const figures = {
+      rate: rateOf(entry),
+      who: whoText(entry, agents, words),
+      at: stampText(entry.measuredAt, words),
+    };
     if (entry.amends === null) return words.sentence('chart.storySigned', figures);
     const reason = reasonText(entry.amends, words);
     const key = entry.kind === 'entered-in-error' ? 'chart.storyError' : 'chart.storyAmended';
@@ -52,7 +65,9 @@ export function WholeStory({ value, person, agents }: WholeStoryProps) {
   }
 }
 
-function EntryStory({ entry }: { readonly entry: StoredEntry }) {
+type EntryStoryProps = { readonly entry: StoredEntry; readonly isOneOfSeveral: boolean };
+
+function EntryStory({ entry, isOneOfSeveral }: EntryStoryProps) {
   const { words } = useApp();
   const given = contentOfEntry(entry);
   if (given === null) return null;
@@ -72,8 +87,17 @@ function EntryStory({ entry }: { readonly entry: StoredEntry }) {
   const statistics = given.kind === 'taps' ? statisticsFacts(given.content, words) : [];
   return (
     <>
-      <h5>{words.sentence('chart.whatWasDone')}</h5>
+      <h5>
+        {words.sentence('chart.whatWasDone')}
+        {isOneOfSeveral ? `: ${rateText(given, words)}` : null}
+      </h5>
       <Facts facts={[...evidenceFacts(given, words), ...valueFacts(given, words), ...kept]} />
+      {given.content.value.why.length === 0 ? null : (
+        <>
+          <h5>{words.sentence('chart.advice')}</h5>
+          <Flags flags={given.content.value.why} />
+        </>
+      )}
       {statistics.length === 0 ? null : (
         <>
           <h5>{words.sentence('chart.statistics')}</h5>

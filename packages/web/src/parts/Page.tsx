@@ -10,13 +10,17 @@ type PageProps = {
   readonly heading?: ReactNode;
   /** Where back leads; absent on the start page. */
   readonly back?: { readonly href: string; readonly text: string };
+  /** What stands right under the heading. */
+  readonly under?: ReactNode;
+  /** Without the footer, where every line of the screen is needed. */
+  readonly isBare?: boolean;
   readonly children: ReactNode;
 };
 
 let isFirstPage = true;
 
 /** The frame of every page: the band of an invented clinic, the way back, one heading, one main part. */
-export function Page({ title, heading, back, children }: PageProps) {
+export function Page({ title, heading, back, under, isBare = false, children }: PageProps) {
   const { words } = useApp();
   const isInvented = useKept(({ known }) => known.about.value?.site.invented ?? false);
   const isKeeping = useKept((state) => state.isKeeping);
@@ -38,29 +42,34 @@ export function Page({ title, heading, back, children }: PageProps) {
       <a className="skip" href="#main">
         {words.sentence('app.skip')}
       </a>
-      {isInvented ? (
-        <p className="invented-band" role="note">
-          {words.sentence('app.inventedBand')}
-        </p>
-      ) : null}
-      <header className="page-head">
-        {back === undefined ? (
-          <span className="wordmark">{words.sentence('app.name')}</span>
-        ) : (
-          <Link href={back.href}>← {back.text}</Link>
-        )}
+      <header className="page-top">
+        {isInvented ? <p className="invented-band">{words.sentence('app.inventedBand')}</p> : null}
+        <div className="page-head">
+          {back === undefined ? (
+            <span className="wordmark">{words.sentence('app.name')}</span>
+          ) : (
+            <Link href={back.href} className="back">
+              {back.text}
+            </Link>
+          )}
+        </div>
       </header>
       <main className="page-main" id="main" tabIndex={-1}>
-        <h1 ref={headingRef} tabIndex={-1}>
-          {heading ?? title}
-        </h1>
+        <div className="page-title">
+          <h1 ref={headingRef} tabIndex={-1}>
+            {heading ?? title}
+          </h1>
+          {under}
+        </div>
         {isKeeping ? null : <p className="notice">{words.sentence('app.notKept')}</p>}
         <WaitingNotice />
         {children}
       </main>
-      <footer className="page-foot">
-        <p>{words.sentence('people.aid')}</p>
-      </footer>
+      {isBare ? null : (
+        <footer className="page-foot">
+          <p>{words.sentence('people.aid')}</p>
+        </footer>
+      )}
     </div>
   );
 }

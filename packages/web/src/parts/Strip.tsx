@@ -5,10 +5,12 @@ type StripProps = { readonly strip: StripShape; readonly label: string };
 const EDGE = 6;
 const HEIGHT = 32;
 const LINE = 24;
+/** Rings smaller than this are drawn with a thinner line, so that they stay open. */
+const SMALL = 2;
 
 /** The beats in their window. Each kind of mark has a shape of its own, whatever the colour. */
 export function Strip({ strip, label }: StripProps) {
-  const size = Math.min(3.4, strip.gap * 0.38);
+  const size = Math.min(3.4, strip.gap * 0.36);
   return (
     <svg
       className="strip"
@@ -37,6 +39,13 @@ function Mark({ mark: { x, is }, size }: { readonly mark: StripMark; readonly si
     case 'doubled':
       return <path className="strip-doubled" d={`M${x - 3} 7 l6 6 m0 -6 l-6 6`} />;
     case 'even':
-      return <circle className="strip-even" cx={x} cy={LINE - 8} r={size} />;
+      return (
+        <circle
+          className={size < SMALL ? 'strip-even strip-even-small' : 'strip-even'}
+          cx={x}
+          cy={LINE - 8}
+          r={size}
+        />
+      );
   }
 }

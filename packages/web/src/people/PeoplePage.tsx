@@ -25,7 +25,6 @@ export function PeoplePage() {
 
   return (
     <Page title={words.sentence('people.title')}>
-      <p className="soft">{words.sentence('people.aid')}</p>
       <WhoMeasures />
       <Asking asked={people} again={() => loadPeople(app)}>
         {(rows) => (
@@ -87,8 +86,10 @@ function PersonLine({ row }: { readonly row: PersonRow }) {
         {identity === null ? null : (
           <span className="soft small">{secondIdentifiers(identity, words).join(' · ')}</span>
         )}
-        {hasDraft ? <span className="small person-mark">{words.sentence('people.draft')}</span> : null}
-        {isWaiting ? <span className="small person-mark">{words.sentence('people.waiting')}</span> : null}
+        {hasDraft ? <PersonMark text={words.sentence('people.draft')} /> : null}
+        {isWaiting ? <PersonMark text={words.sentence('people.waiting')} /> : null}
+        <LatestMark label={words.sentence('app.pulse')} latest={latest.pulse} />
+        <LatestMark label={words.sentence('app.breaths')} latest={latest.breaths} />
       </span>
       {latest.pulse === null && latest.breaths === null ? (
         <span className="soft small person-values">{words.sentence('people.nothingYet')}</span>
@@ -100,6 +101,18 @@ function PersonLine({ row }: { readonly row: PersonRow }) {
       )}
     </Link>
   );
+}
+
+function PersonMark({ text }: { readonly text: string }) {
+  return <span className="small person-mark">{text}</span>;
+}
+
+/** What must be known of the newest value besides its number. */
+function LatestMark({ label, latest }: LatestProps) {
+  const { words } = useApp();
+  if (latest === null || !(latest.contested || latest.byHand)) return null;
+  const text = words.sentence(latest.contested ? 'people.contested' : 'people.byHand');
+  return <span className="small soft">{`${label}: ${text}`}</span>;
 }
 
 type LatestProps = { readonly label: string; readonly latest: PersonRow['latest']['pulse'] };
@@ -114,8 +127,6 @@ function LatestText({ label, latest }: LatestProps) {
       <span className="small soft">{label}</span>
       <span className="person-rate">{rate}</span>
       <span className="small soft">{shortStampText(latest.measuredAt, localDate(clock.stamp()), words)}</span>
-      {latest.contested ? <span className="small">{words.sentence('people.contested')}</span> : null}
-      {latest.byHand ? <span className="small">{words.sentence('people.byHand')}</span> : null}
     </span>
   );
 }

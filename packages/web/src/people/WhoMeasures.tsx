@@ -6,32 +6,48 @@ import { loadAgents } from '../server/load.js';
 
 const ADD_AGENT = 'add-agent';
 
-/** Chooses who is measuring, or adds a name. Kept on this device. */
+/** Who is measuring: chosen once, kept on this device, and changed by one touch. */
 export function WhoMeasures() {
   const app = useApp();
   const { store, words } = app;
   const agents = useKept(({ known }) => known.agents.value) ?? [];
   const chosen = useKept(({ kept }) => kept.agent);
+  const [isChanging, setChanging] = useState(false);
   const [isAdding, setAdding] = useState(false);
   useEffect(() => void loadAgents(app), [app]);
 
-  const choose = (agent: string | null) =>
+  const choose = (agent: string | null) => {
     store.change((state) => ({ ...state, kept: { ...state.kept, agent } }));
-  const isKnown = agents.some(({ id }) => id === chosen);
+    setChanging(false);
+    setAdding(false);
+  };
+  const name = agents.find(({ id }) => id === chosen)?.name;
+  if (name !== undefined && !isChanging) {
+    return (
+      <p className="who-is">
+        <span>
+          <span className="soft">{words.sentence('people.measuring')}</span> {name}
+        </span>
+        <button type="button" className="button button-quiet" onClick={() => setChanging(true)}>
+          {words.sentence('people.change')}
+        </button>
+      </p>
+    );
+  }
   return (
-    <section className="who" aria-label={words.sentence('people.whoMeasures')}>
+    <div className="who">
       {agents.length === 0 ? null : (
         <Field label={words.sentence('people.whoMeasures')} hint={words.sentence('people.agentHint')}>
           {(control) => (
             <select
               {...control}
-              value={isKnown ? (chosen ?? '') : ''}
+              value={name === undefined ? '' : (chosen ?? '')}
               onChange={(event) => choose(event.target.value === '' ? null : event.target.value)}
             >
               <option value="">{words.sentence('people.choose')}</option>
-              {agents.map(({ id, name }) => (
-                <option key={id} value={id}>
-                  {name}
+              {agents.map((agent) => (
+                <option key={agent.id} value={agent.id}>
+                  {agent.name}
                 </option>
               ))}
             </select>
@@ -39,18 +55,13 @@ export function WhoMeasures() {
         </Field>
       )}
       {isAdding || agents.length === 0 ? (
-        <AddAgent
-          onAdded={(agent) => {
-            choose(agent);
-            setAdding(false);
-          }}
-        />
+        <AddAgent onAdded={choose} />
       ) : (
         <button type="button" className="button button-quiet" onClick={() => setAdding(true)}>
           {words.sentence('people.addAgent')}
         </button>
       )}
-    </section>
+    </div>
   );
 }
 

@@ -41,9 +41,10 @@ export function MeasurePage({ person, sign }: MeasureProps) {
     <Page
       title={signText(sign, words)}
       heading={heading}
+      under={<IdentityLine identity={identity} />}
       back={{ href: `/people/${person}/round`, text: words.sentence('review.round') }}
+      isBare
     >
-      <IdentityLine identity={identity} />
       <Asking asked={asked} again={again}>
         {() => (round === null ? null : <Panel key={sign} round={round} sign={sign} person={person} />)}
       </Asking>

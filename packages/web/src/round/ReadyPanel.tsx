@@ -31,16 +31,20 @@ export function ReadyPanel({ round, sign, measuring }: ReadyProps) {
     <div className="measure">
       <Ways way="count" onWay={(way) => round.measure(sign, { ...measuring, way })} />
       <Dial startedAtMs={null} windowSeconds={windowSeconds} />
-      <Choices
-        legend={words.sentence('count.window')}
-        isLegendUnseen
-        choices={offered.map((seconds) => ({
-          id: String(seconds),
-          text: words.sentence('count.seconds', { seconds }),
-        }))}
-        chosen={String(windowSeconds)}
-        onChoose={(seconds) => round.measure(sign, { ...measuring, windowSeconds: Number(seconds) })}
-      />
+      {offered.length === 1 ? (
+        <p className="window-only">{words.sentence('count.seconds', { seconds: windowSeconds })}</p>
+      ) : (
+        <Choices
+          legend={words.sentence('count.window')}
+          isLegendUnseen
+          choices={offered.map((seconds) => ({
+            id: String(seconds),
+            text: words.sentence('count.seconds', { seconds }),
+          }))}
+          chosen={String(windowSeconds)}
+          onChoose={(seconds) => round.measure(sign, { ...measuring, windowSeconds: Number(seconds) })}
+        />
+      )}
       <button type="button" className="button button-first button-thumb" {...pressed(start)}>
         {words.sentence(startsOn === 'beat' ? 'count.startOnBeat' : 'count.start')}
       </button>

@@ -4,6 +4,7 @@ import { Link, useLocation } from 'wouter';
 import { useApp } from '../app/context.js';
 import { signText } from '../app/signText.js';
 import { Flags } from '../parts/Flags.js';
+import { faceFlags } from '../parts/faceFlags.js';
 import { EvidenceStrip, RangeLine, Rate } from '../parts/ValueFigures.js';
 import { shownContent } from './content.js';
 import { type DraftValue, isVoidValue, withMeasuring, withNotDone, withoutValue } from './draft.js';
@@ -88,7 +89,6 @@ type ValueReviewProps = { readonly round: Round; readonly sign: CountOf; readonl
 function ValueReview({ round, sign, value }: ValueReviewProps) {
   const { words, program } = useApp();
   const given = shownContent(round.draft, sign, value, { ...round, program });
-  const { flags, why } = given.content.value;
   return (
     <div className="value-review">
       {isVoidValue(value) ? null : (
@@ -98,7 +98,7 @@ function ValueReview({ round, sign, value }: ValueReviewProps) {
         </div>
       )}
       <EvidenceStrip given={given} />
-      {isVoidValue(value) ? null : <Flags flags={[...flags, ...why]} />}
+      {isVoidValue(value) ? null : <Flags flags={faceFlags(given)} />}
       <button
         type="button"
         className="button button-quiet"

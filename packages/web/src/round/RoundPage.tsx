@@ -22,19 +22,24 @@ export function RoundPage({ person }: { readonly person: string }) {
   return (
     <Page
       title={isChecked ? words.sentence('review.title') : words.sentence('review.round')}
-      heading={isChecked ? identity?.name : words.sentence('review.identityTitle')}
+      heading={
+        isChecked ? (
+          <span className="measure-heading">
+            <span>{identity?.name}</span>
+            <span className="measure-sign">{words.sentence('review.title')}</span>
+          </span>
+        ) : (
+          words.sentence('review.identityTitle')
+        )
+      }
+      under={isChecked ? <IdentityLine identity={identity} /> : null}
       back={{ href: `/people/${person}`, text: words.sentence('chart.title') }}
     >
       <Asking asked={asked} again={again}>
         {() => {
           if (round === null || identity === null) return null;
           if (!isChecked) return <IdentityCheck round={round} identity={identity} />;
-          return (
-            <>
-              <IdentityLine identity={identity} />
-              <ReviewPanel round={round} person={person} />
-            </>
-          );
+          return <ReviewPanel round={round} person={person} />;
         }}
       </Asking>
     </Page>

@@ -1,7 +1,9 @@
+import type { Words } from '@evenfall/words';
 import { Link } from 'wouter';
 import { useApp } from '../app/context.js';
 import { Flags } from '../parts/Flags.js';
-import { EvidenceStrip, RangeLine, Rate } from '../parts/ValueFigures.js';
+import { faceFlags } from '../parts/faceFlags.js';
+import { type Content, EvidenceStrip, RangeLine, Rate } from '../parts/ValueFigures.js';
 import { AlsoNoticed } from './AlsoNoticed.js';
 import { shownContent } from './content.js';
 import { missingSigns, withNumberReopened, withoutValue } from './draft.js';
@@ -17,7 +19,6 @@ export function ShownPanel({ round, sign, entry, person }: ShownProps) {
   if (value === undefined) return null;
   const given = shownContent(draft, sign, value, { ...round, program });
   const nextSeconds = given.kind === 'count' ? given.content.value.nextWindowSeconds : null;
-  const { flags, why } = given.content.value;
   const other = sign === 'pulse' ? 'breaths' : 'pulse';
   const goesOn = missingSigns(draft).includes(other);
 
@@ -28,15 +29,8 @@ export function ShownPanel({ round, sign, entry, person }: ShownProps) {
         <RangeLine given={given} />
       </div>
       <EvidenceStrip given={given} />
-      {given.kind === 'count' && given.content.value.stepPerMinute !== null ? (
-        <p className="soft small">
-          {words.sentence('count.oneMore', { perMinute: given.content.value.stepPerMinute })}{' '}
-          {words.sentence('count.rangeSays')}
-        </p>
-      ) : (
-        <p className="soft small">{words.sentence('count.rangeSays')}</p>
-      )}
-      <Flags flags={[...flags, ...why]} />
+      <p className="soft small">{rangeNote(given, words)}</p>
+      <Flags flags={faceFlags(given)} />
       <div className="buttons-stacked">
         {nextSeconds === null ? null : (
           <button
@@ -77,4 +71,13 @@ export function ShownPanel({ round, sign, entry, person }: ShownProps) {
       </div>
     </div>
   );
+}
+
+/** Of what the range speaks, and what one miscounted beat would have changed. */
+function rangeNote(given: Content, words: Words): string {
+  if (given.kind === 'taps') return words.sentence('taps.rangeSays');
+  const { stepPerMinute } = given.content.value;
+  const says = words.sentence('count.rangeSays');
+  if (stepPerMinute === null) return says;
+  return `${words.sentence('count.oneMore', { perMinute: stepPerMinute })} ${says}`;
 }

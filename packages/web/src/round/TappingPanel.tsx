@@ -71,7 +71,7 @@ function TapReadout({ sign, measuring }: TappingNow & Pick<PanelProps, 'sign'>) 
         strip={tapsStrip(seconds, result.repairs)}
         label={words.sentence('taps.soFar', { taps: seconds.length })}
       />
-      <p role="status" className={enough === true ? 'tap-enough' : 'soft'}>
+      <p role="status" className={enough === true ? 'tap-enough ticked' : 'soft'}>
         {enough === true
           ? words.sentence('taps.enough')
           : more === null

@@ -16,7 +16,7 @@ export const app = {
   close: 'Close',
   skip: 'Skip to the page',
   invented: 'INVENTED',
-  inventedBand: 'INVENTED: every person in this clinic is made up',
+  inventedBand: 'INVENTED: nobody here is a real person',
   pageTitle: (f: Text) => `${f.text} · Evenfall`,
   pageTitleInvented: (f: Text) => `INVENTED · ${f.text} · Evenfall`,
   loading: 'One moment …',

@@ -60,14 +60,17 @@ export const chart = {
   measuredAt: 'Measured',
   recordedAt: 'Kept by the server',
   story: 'What happened to it',
-  storySigned: (f: { who: string; at: string }) => `Signed by ${f.who}, ${f.at}`,
-  storyAmended: (f: { who: string; at: string; reason: string }) =>
+  amendWhich: (f: Text) => `Amend ${f.text}`,
+  storySigned: (f: { rate: string; who: string; at: string }) => `${f.rate} signed by ${f.who}, ${f.at}`,
+  storyAmended: (f: { rate: string; who: string; at: string; reason: string }) =>
+    `${f.rate} put in its place by ${f.who}, ${f.at}: ${f.reason}`,
+  amendedBy: (f: { who: string; at: string; reason: string }) =>
     `Amended by ${f.who}, ${f.at}: ${f.reason}`,
   storyError: (f: { who: string; at: string; reason: string }) =>
     `Marked as entered in error by ${f.who}, ${f.at}: ${f.reason}`,
   notDone: (f: { sign: string; reason: string }) => `${f.sign} not done: ${f.reason}`,
   waitingRound: 'Signed on this device, waiting for the server',
-  ago: 'newest first',
+  advice: 'Said at the time',
   stripCount: (f: { n: number; seconds: number }, say: Say) =>
     `${say.short(f.n)} counted in a window of ${say.counted(f.seconds, SECONDS)}, drawn evenly because the moment of each is not known`,
   stripTaps: (f: { n: number; seconds: number }, say: Say) =>

@@ -8,6 +8,8 @@ export const people = {
   noneHint: 'Add the first person, and a pulse can be charted a minute later.',
   aid: 'A charting and teaching aid for trained people. It does not diagnose, and it replaces neither your judgement nor your local protocol.',
   whoMeasures: 'Who is measuring?',
+  measuring: 'Measuring:',
+  change: 'Change who is measuring',
   choose: 'Choose a name',
   addAgent: 'Add a name',
   agentName: 'Name of whoever measures',

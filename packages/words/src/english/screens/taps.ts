@@ -15,6 +15,8 @@ export const taps = {
   undo: 'Take back the last tap',
   stop: 'Stop',
   tooFew: 'Two taps at least make a rate. Go on tapping.',
+  rangeSays:
+    'In 95 of 100 such series the long-run rate lies in its range. The same person also changes from minute to minute.',
   recorded: 'the moment of each tap is known',
   repairs: 'Missed taps put in and doubled taps taken out are drawn differently and listed below.',
   missed: (f: { index: number; added: number }, say: Say) =>

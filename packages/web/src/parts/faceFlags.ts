@@ -1,0 +1,11 @@
+import type { Flag } from '@evenfall/clinical';
+import type { Content } from './ValueFigures.js';
+
+/**
+ * What must be said beside a value while it is being taken: its flags, and why a longer count is asked for or
+ * why there is no rate. Why a statistic could not be told belongs into the story.
+ */
+export function faceFlags(given: Content): readonly Flag[] {
+  const { flags, why, perMinute } = given.content.value;
+  return given.kind === 'count' || perMinute === null ? [...flags, ...why] : flags;
+}

@@ -1,0 +1,23 @@
+import { wordsFor } from '@evenfall/words';
+import { expect, test } from 'vitest';
+import { detailText, rangeText } from './figuresText.js';
+
+const words = wordsFor('en-GB');
+
+// Ranges of docs/conventions.md section 5: any/1 excludes both ends, beat/0 includes the low one.
+test.each([
+  [{ lowPerMinute: 72, highPerMinute: 80, lowIncluded: false }, 'over 72, under 80'],
+  [{ lowPerMinute: 76, highPerMinute: 80, lowIncluded: true }, '76 to under 80'],
+  [{ lowPerMinute: 70.4, highPerMinute: 77.6 }, '70 to 78'],
+  [{ lowPerMinute: 71.96, highPerMinute: 73.04 }, '72.0 to 73.0'],
+  [{ lowPerMinute: null, highPerMinute: null, lowIncluded: null }, null],
+])('%j reads %s', (ends, text) => {
+  expect(rangeText(ends, words)).toBe(text);
+});
+
+test('a flag that only a newer Evenfall knows is named and does not blank the page', () => {
+  expect(detailText({ code: 'not-yet-known', figures: {} }, words)).toContain('not-yet-known');
+  expect(detailText({ code: 'count-apex', figures: {} }, words)).toBe(
+    words.detail({ code: 'count-apex', figures: {} }),
+  );
+});

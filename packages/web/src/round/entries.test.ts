@@ -1,0 +1,85 @@
+import { readEntry } from '@evenfall/record';
+import { expect, test } from 'vitest';
+import { withNotDone, withNoticed, withValue } from './draft.js';
+import { entriesOf, type Signing } from './entries.js';
+import { circumstancesOf } from './facts.js';
+import { AGENT, AT, complete, counted, DEVICE, ID, NO_PROTOCOL, NOTHING_BEFORE, PERSON } from './testing.js';
+
+const signing: Signing = {
+  book: 'care',
+  agent: AGENT,
+  role: 'observer',
+  device: DEVICE,
+  signedAt: AT(5),
+  sequence: 40,
+  facts: NOTHING_BEFORE,
+  inForce: NO_PROTOCOL,
+  program: 'evenfall test',
+};
+
+test('every entry of a signed round is one that the record accepts', () => {
+  const declined = withNotDone(complete(), 'breaths', { reason: 'declined', text: 'too tired' });
+  for (const draft of [complete(), declined, { ...complete(), isPreliminary: true }]) {
+    for (const entry of entriesOf(draft, signing)) expect(readEntry(entry)).toMatchObject({ ok: true });
+  }
+});
+
+test('the signing comes last and names its values', () => {
+  const entries = entriesOf(complete(), signing);
+  expect(entries.map(({ id, kind, sequence }) => [id, kind, sequence])).toEqual([
+    [ID(20), 'count', 20],
+    [ID(21), 'count', 21],
+    [ID(11), 'round', 40],
+  ]);
+  expect(entries.every(({ person, round }) => person === PERSON && round === ID(10))).toBe(true);
+  expect(entries.at(-1)?.content).toEqual({
+    status: 'final',
+    signs: [
+      { sign: 'pulse', entries: [ID(20)] },
+      { sign: 'breaths', entries: [ID(21)] },
+    ],
+    protocolVersion: null,
+    note: null,
+  });
+});
+
+test('a blank is not charted: a sign without a value carries its reason', () => {
+  const draft = withNotDone(complete(), 'breaths', { reason: 'asleep', text: null });
+  const content = entriesOf(draft, signing).at(-1)?.content;
+  expect(content?.signs).toEqual([
+    { sign: 'pulse', entries: [ID(20)] },
+    { sign: 'breaths', notDone: { reason: 'asleep', text: null } },
+  ]);
+});
+
+test('signing the same round again makes the same entries', () => {
+  expect(entriesOf(complete(), signing)).toEqual(entriesOf(complete(), signing));
+});
+
+test('a value is charted with what was noticed and what the chart knew', () => {
+  const draft = withNoticed(complete(), 'pulse', ID(20), { rhythmFelt: 'irregular' });
+  const facts = { ageMonths: 900, isFirstSet: true, previousPerMinute: { pulse: 90, breaths: null } };
+  const [pulse] = entriesOf(draft, { ...signing, facts });
+  expect(pulse?.content).toMatchObject({
+    evidence: {
+      count: { n: 19, windowSeconds: 15 },
+      circumstances: {
+        rhythmFelt: 'irregular',
+        strength: null,
+        ageMonths: 900,
+        firstOnPerson: true,
+        previousPerMinute: 90,
+      },
+    },
+    computedBy: { program: 'evenfall test', preset: null },
+  });
+});
+
+test('within a round, the value before is the earlier one of the round', () => {
+  const draft = withValue(complete(), 'pulse', counted(22, 'pulse', 74, 60));
+  const second = draft.pulse.values[1];
+  if (second === undefined) throw new Error('no second value');
+  const known = circumstancesOf(draft, 'pulse', second, NOTHING_BEFORE, NO_PROTOCOL);
+  // 19 in 15 s is 76 a minute (docs/conventions.md section 5: 60 n / W).
+  expect(known.previousPerMinute).toBe(76);
+});

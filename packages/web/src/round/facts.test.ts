@@ -1,0 +1,36 @@
+import type { StoredEntry } from '@evenfall/record';
+import { expect, test } from 'vitest';
+import { entriesOf } from './entries.js';
+import { factsOf } from './facts.js';
+import { AGENT, AT, complete, DEVICE, NO_PROTOCOL, NOTHING_BEFORE } from './testing.js';
+
+const identity = { name: 'Ada', birthDate: '2024-03-06', number: null };
+
+test('an empty chart makes it the first set; an age needs a birth date', () => {
+  expect(factsOf(identity, [], '2026-03-05')).toEqual({
+    ageMonths: 23,
+    isFirstSet: true,
+    previousPerMinute: { pulse: null, breaths: null },
+  });
+  expect(factsOf({ ...identity, birthDate: null, number: '7' }, [], '2026-03-05').ageMonths).toBeNull();
+  expect(factsOf(null, [], '2026-03-05').ageMonths).toBeNull();
+});
+
+test('the newest values of the chart are the ones before', () => {
+  const entries = entriesOf(complete(), {
+    book: 'care',
+    agent: AGENT,
+    role: 'observer',
+    device: DEVICE,
+    signedAt: AT(5),
+    sequence: 40,
+    facts: NOTHING_BEFORE,
+    inForce: NO_PROTOCOL,
+    program: 'evenfall test',
+  }).map((entry) => ({ ...entry, recordedAt: '2026-03-05T09:06:00Z' })) as unknown as StoredEntry[];
+  // 19 in 15 s and 16 in 60 s.
+  expect(factsOf(identity, entries, '2026-03-05')).toMatchObject({
+    isFirstSet: false,
+    previousPerMinute: { pulse: 76, breaths: 16 },
+  });
+});

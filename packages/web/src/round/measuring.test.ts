@@ -1,0 +1,73 @@
+import { expect, test } from 'vitest';
+import {
+  isOver,
+  isSameTouch,
+  isTimed,
+  lastTapUndone,
+  type Measuring,
+  READY,
+  secondsRun,
+  tapped,
+  tapSeconds,
+  typedMore,
+  windowOver,
+} from './measuring.js';
+
+const stamp = { at: '2026-03-05T10:00:00.000+00:00', zone: 'UTC', asEntered: null };
+const start = { windowSeconds: 15, clock: 'any', first: 1 } as const;
+const running = { at: 'running', session: 's', startedAtMs: 1000, start, measuredAt: stamp } as const;
+const tapping = (tapsMs: number[]) =>
+  ({ at: 'tapping', session: 's', measuredAt: stamp, source: 'key', tapsMs }) as const;
+
+test('the window ends when its seconds are over and not a millisecond before', () => {
+  expect(isOver(running, 15_999)).toBe(false);
+  expect(isOver(running, 16_000)).toBe(true);
+  expect(secondsRun(running, 900)).toBe(0);
+  expect(secondsRun(running, 8_500)).toBe(7.5);
+  expect(secondsRun(running, 99_000)).toBe(15);
+});
+
+test('after the window the keypad is blank and knows the window', () => {
+  expect(windowOver(running)).toEqual({ at: 'typing', start, measuredAt: stamp, typed: '' });
+});
+
+test('only what runs on the clock can be broken off', () => {
+  const typing: Measuring = windowOver(running);
+  expect([READY, running, typing, tapping([1])].map(isTimed)).toEqual([false, true, false, true]);
+});
+
+test('taps are in seconds from the first, by the time of the event', () => {
+  const taps = tapped(tapped(tapping([5000.5]), 5800.5, 'key'), 6601, 'key');
+  expect(tapSeconds(taps)).toEqual([0, 0.8, 1.6005]);
+});
+
+test('the same event twice is one tap', () => {
+  expect(tapped(tapping([5000, 5800]), 5800, 'key').tapsMs).toEqual([5000, 5800]);
+});
+
+test('one touch among keys makes the series a touched one, which may bounce', () => {
+  const mixed = tapped(tapped(tapping([0]), 800, 'touch'), 1600, 'key');
+  expect(mixed.source).toBe('touch');
+});
+
+test('the last tap is taken back; without the only one nothing has begun', () => {
+  expect(lastTapUndone(tapping([1, 2]))).toMatchObject({ at: 'tapping', tapsMs: [1] });
+  expect(lastTapUndone(tapping([1]))).toEqual({ at: 'ready', way: 'taps', windowSeconds: null });
+});
+
+test.each([
+  ['', '7', '7'],
+  ['', '0', '0'],
+  ['0', '4', '4'],
+  ['19', '2', '192'],
+  ['192', '2', '192'],
+  ['1', '-', '1'],
+  ['1', '.', '1'],
+])('typed “%s” and then “%s” is “%s”', (typed, digit, text) => {
+  expect(typedMore(typed, digit)).toBe(text);
+});
+
+test('the touch that starts the clock does not break it off', () => {
+  expect(isSameTouch(running, 1_120)).toBe(true);
+  expect(isSameTouch(running, 1_600)).toBe(false);
+});

@@ -1,0 +1,70 @@
+import { expect, test } from 'vitest';
+import { freshKept, type Kept, type WaitingRound } from '../store/kept.js';
+import { begun, complete, DEVICE, ID, PERSON } from './testing.js';
+import { afterSending, isWorthRepeating, pauseMs, signed, takenBack, toSend } from './waiting.js';
+
+const round = (id: number): WaitingRound => ({
+  round: ID(id),
+  person: PERSON,
+  entries: [],
+  draft: complete(),
+  tries: 0,
+  refused: null,
+});
+const holding = (...waiting: WaitingRound[]): Kept => ({ ...freshKept(DEVICE), waiting });
+
+test('a signed round leaves the drafts and waits', () => {
+  const kept: Kept = { ...freshKept(DEVICE), drafts: { [PERSON]: complete(), [ID(9)]: begun() } };
+  const after = signed(kept, round(50));
+  expect(Object.keys(after.drafts)).toEqual([ID(9)]);
+  expect(after.waiting.map((one) => one.round)).toEqual([ID(50)]);
+});
+
+test('a taken round leaves the device; an unanswered one stays, to be sent again', () => {
+  const kept = holding(round(50), round(51));
+  expect(afterSending(kept, ID(50), { is: 'taken' }).waiting.map((one) => one.round)).toEqual([ID(51)]);
+  const after = afterSending(kept, ID(50), { is: 'unanswered' });
+  expect(after.waiting[0]).toMatchObject({ tries: 1, refused: null });
+  expect(toSend(after)).toHaveLength(2);
+});
+
+test('a refused round is not sent again by itself, and can be put right', () => {
+  const after = afterSending(holding(round(50)), ID(50), { is: 'refused', why: 'no such person' });
+  expect(toSend(after)).toEqual([]);
+  const back = takenBack(after, ID(50));
+  expect(back.waiting).toEqual([]);
+  expect(back.drafts[PERSON]).toEqual(complete());
+});
+
+test('a round is never taken back over another one that was begun', () => {
+  const refused = afterSending(holding(round(50)), ID(50), { is: 'refused', why: 'x' });
+  const busy: Kept = { ...refused, drafts: { [PERSON]: begun() } };
+  expect(takenBack(busy, ID(50))).toBe(busy);
+});
+
+test('a round that the server may have is never taken back', () => {
+  const unanswered = afterSending(holding(round(50)), ID(50), { is: 'unanswered' });
+  expect(takenBack(unanswered, ID(50))).toBe(unanswered);
+});
+
+// RFC 9110: 408, 429 and the server's own failures say nothing against what was sent.
+test.each([
+  [0, true],
+  [408, true],
+  [429, true],
+  [500, true],
+  [503, true],
+  [400, false],
+  [404, false],
+  [409, false],
+  [422, false],
+])('a status of %d is worth sending again: %s', (status, worth) => {
+  expect(isWorthRepeating(status)).toBe(worth);
+});
+
+test('pauses grow to a minute, and there is none with nothing to send', () => {
+  const after = (tries: number) => pauseMs(holding({ ...round(50), tries }));
+  expect([1, 2, 3, 5, 6, 40].map(after)).toEqual([2_000, 4_000, 8_000, 32_000, 60_000, 60_000]);
+  expect(pauseMs(holding())).toBeNull();
+  expect(pauseMs(holding({ ...round(50), refused: 'x' }))).toBeNull();
+});

@@ -1,6 +1,6 @@
 import { TAP_FIGURES } from './figures.js';
 
-const BOUNCE_SECONDS = TAP_FIGURES.touchBounceMs.value / 1000;
+const BOUNCE_MS = TAP_FIGURES.touchBounceMs.value;
 
 /**
  * Whether a tap on a touch screen is the last kept one again: sooner than 150 ms after it, since nobody has 400
@@ -8,7 +8,8 @@ const BOUNCE_SECONDS = TAP_FIGURES.touchBounceMs.value / 1000;
  * microsecond, the finest that the seconds of an epoch hold.
  */
 function isBounce(lastKeptSeconds: number, seconds: number): boolean {
-  return Math.round((seconds - lastKeptSeconds) * 1e6) / 1e6 < BOUNCE_SECONDS;
+  const microseconds = Math.round((seconds - lastKeptSeconds) * 1000 * 1000);
+  return microseconds / 1000 < BOUNCE_MS;
 }
 
 /** Which taps of a touch screen are left without its bounces, by place from 0; the first of each burst is kept. */

@@ -65,6 +65,13 @@ export const TAP_FIGURES = figures({
       'assumption: an alternating rhythm has a half, a dropped third beat a half, a dropped fourth a third',
     sure: 'decision',
   },
+  fewMissed: {
+    value: 3,
+    unit: 'intervals',
+    meaning: 'taps missing in so many intervals are few, whatever share of a short series they are',
+    source: 'assumption',
+    sure: 'decision',
+  },
   mostMissed: {
     value: 0.2,
     unit: 'share',
@@ -87,6 +94,13 @@ export const TAP_FIGURES = figures({
     meaning: 'how surely the intervals left after a repair must be under chaoticSd',
     source: 'assumption: a repair in a wholly irregular rhythm is worse than none in a steady one',
     sure: 'decision',
+  },
+  intervalsForStatistics: {
+    value: 3,
+    unit: 'intervals',
+    meaning: 'fewest whole intervals in a row for every statistic: a spread needs two, a turning point three',
+    source: HANDBOOK,
+    sure: 'derived',
   },
   intervalsForRange: {
     value: 5,

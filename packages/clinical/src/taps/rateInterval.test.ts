@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { generator, independentIntervals, slowIntervals, tapped } from '../../prove/people.mjs';
+import { generator, independentIntervals, slowIntervals, tapped } from '../../fixtures/people.mjs';
 import { tapResult } from './tapResult.js';
 
 function intervalOf(seconds: readonly number[]): { low: number; high: number; rate: number } {

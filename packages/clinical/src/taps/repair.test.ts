@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { generator, independentIntervals, tapped, timesOf } from '../../prove/people.mjs';
+import { generator, independentIntervals, tapped, timesOf } from '../../fixtures/people.mjs';
 import { type RepairedTaps, repairTaps, unrepairedTaps } from './repair.js';
 import type { TapSource } from './taps.js';
 

@@ -100,8 +100,9 @@ function limitOfSd(intervals: number): number {
 
 /** In how many of so many intervals a tapper may have missed taps; in more of them the person's beats are out. */
 function mostMissedOf(intervals: number): number {
-  const { mostMissed, mostMissedShort } = TAP_FIGURES;
-  return Math.floor(Math.min(mostMissedShort.value * intervals, Math.max(3, mostMissed.value * intervals)));
+  const { fewMissed, mostMissed, mostMissedShort } = TAP_FIGURES;
+  const few = Math.max(fewMissed.value, mostMissed.value * intervals);
+  return Math.floor(Math.min(mostMissedShort.value * intervals, few));
 }
 
 /** {@link localRatios} of the intervals between the taps at the kept places. */

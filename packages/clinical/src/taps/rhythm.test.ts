@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { generator, type NamedRhythm, RHYTHMS, tapped, timesOf } from '../../prove/people.mjs';
+import { generator, type NamedRhythm, RHYTHMS, tapped, timesOf } from '../../fixtures/people.mjs';
 import { type Rhythm, rhythm } from './rhythm.js';
 import { type TapResult, tapResult } from './tapResult.js';
 

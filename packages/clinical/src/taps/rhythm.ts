@@ -1,5 +1,4 @@
 import type { Flag } from '../contract/flag.js';
-import { settled } from '../contract/threshold.js';
 import type { CountOf } from '../count/count.js';
 import { autocovariances } from '../statistics/autocovariances.js';
 import { known, type Series } from '../statistics/series.js';
@@ -7,7 +6,7 @@ import type { BeatSeries } from './beatSeries.js';
 import { withoutEarlyBeats } from './earlyBeats.js';
 import { TAP_FIGURES as FIGURE } from './figures.js';
 import { type IntervalStatistics, nrmssdOf } from './intervalStatistics.js';
-import { localRatios, robustSpread } from './localInterval.js';
+import { atRatio, localRatios, robustSpread } from './localInterval.js';
 import { manyMissed } from './missed.js';
 
 /** What the taps feel like, in words of the trade; never the name of an arrhythmia. */
@@ -63,7 +62,7 @@ export function rhythm(evidence: RhythmEvidence): NamedRhythm {
     const found = pattern(evidence, nrmssd, limits);
     if (found !== null) return { rhythm: found, why: [] };
   }
-  const isSteady = settled(nrmssd) <= limits.regularUpTo && settled(cv) <= limits.irregularOver;
+  const isSteady = atRatio(nrmssd) <= limits.regularUpTo && atRatio(cv) <= limits.irregularOver;
   if (isSteady) return { rhythm: 'regular', why: [] };
   return whole < needs ? tooFew : undecided('rhythm-not-clear', { nrmssd, cv, ...limits });
 }
@@ -92,7 +91,7 @@ function limitsFor(jitter: number, meanIntervalMs: number): Limits {
 /** A rhythm that needs 30 intervals; null if it is regular, or unclear. */
 function pattern(evidence: RhythmEvidence, nrmssd: number, limits: Limits): Rhythm | null {
   const { intervals, statistics, beats } = evidence;
-  const isIrregular = settled(nrmssd) > limits.irregularOver;
+  const isIrregular = atRatio(nrmssd) > limits.irregularOver;
   const correlations = isIrregular ? correlationsOf(intervals) : [];
   if (isIrregular && repeats(correlations)) return 'regularly-irregular';
   const meanIntervalMs = statistics.meanIntervalMs as number;

@@ -1,6 +1,6 @@
 import { mean } from 'simple-statistics';
 import { expect, test } from 'vitest';
-import { generator, independentIntervals, slowIntervals, tapped, timesOf } from '../../prove/people.mjs';
+import { generator, independentIntervals, slowIntervals, tapped, timesOf } from '../../fixtures/people.mjs';
 import { wholeIntervalsMs } from './intervalStatistics.js';
 import { unrepairedTaps } from './repair.js';
 import { tapJitter } from './tapJitter.js';

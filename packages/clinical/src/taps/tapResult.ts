@@ -2,6 +2,7 @@ import type { Flag } from '../contract/flag.js';
 import { COUNT_FIGURES } from '../count/figures.js';
 import { known, type Series } from '../statistics/series.js';
 import { beatSeries } from './beatSeries.js';
+import { TAP_FIGURES } from './figures.js';
 import {
   beatsOf,
   type IntervalStatistics,
@@ -84,10 +85,12 @@ function nothingFrom(repaired: RepairedTaps, statistics: IntervalStatistics): Ta
   };
 }
 
+const FEWEST = TAP_FIGURES.intervalsForStatistics.value;
+
 /** Spread and differences need two whole intervals in a row, turning points three. */
 function statisticsWhy(statistics: IntervalStatistics, intervals: Series): Flag[] {
   if (Object.values(statistics).every((value) => value !== null)) return [];
-  return [{ code: 'too-few-for-statistics', figures: { intervals: known(intervals).length, needs: 3 } }];
+  return [{ code: 'too-few-for-statistics', figures: { intervals: known(intervals).length, needs: FEWEST } }];
 }
 
 /** After parsing only a repair can lift a rate over what anybody has; it is shown and flagged. */

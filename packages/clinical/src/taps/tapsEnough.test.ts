@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { generator, independentIntervals, tapped } from '../../prove/people.mjs';
+import { generator, independentIntervals, tapped } from '../../fixtures/people.mjs';
 import { tapResult } from './tapResult.js';
 import { tapsEnough } from './tapsEnough.js';
 

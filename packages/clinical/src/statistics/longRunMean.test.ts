@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { cosinePowers } from './cosinePowers.js';
-import { tQuantile } from './distributions.js';
 import { longRunHalfWidth } from './longRunMean.js';
 import { sampleSd } from './sampleSd.js';
+import { tQuantile } from './studentT.js';
 
 function halfWidth(values: readonly number[], probability = 0.95): number {
   const n = values.length;

@@ -1,4 +1,4 @@
-import { tQuantile } from './distributions.js';
+import { tQuantile } from './studentT.js';
 import { WAVE_REACH, type Wave, waveVarianceOfMean } from './wave.js';
 
 /** What is known of a series whose long-run mean is wanted. */

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import * as simple from 'simple-statistics';
 import { expect, test } from 'vitest';
-import { normalQuantile } from './distributions.js';
 import { MAD_TO_SD, median, medianAbsoluteDeviation } from './median.js';
+import { normalQuantile } from './normal.js';
 
 // Whole numbers among others, so that ties come often.
 const value = fc.oneof(fc.integer({ min: -5, max: 5 }), fc.double({ min: -1e4, max: 1e4, noNaN: true }));

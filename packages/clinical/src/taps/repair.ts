@@ -1,5 +1,5 @@
 import type { Flag } from '../contract/flag.js';
-import { chiSquareQuantile } from '../statistics/distributions.js';
+import { chiSquareQuantile } from '../statistics/chiSquare.js';
 import { sampleSd } from '../statistics/sampleSd.js';
 import { placesWithoutBounces } from './bounce.js';
 import { TAP_FIGURES } from './figures.js';

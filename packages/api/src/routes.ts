@@ -1,4 +1,4 @@
-import { agent, book } from '@evenfall/record';
+import { agent, book, id } from '@evenfall/record';
 import { createRoute, z } from '@hono/zod-openapi';
 import { PATHS } from './paths.js';
 import {
@@ -15,7 +15,7 @@ import {
 } from './shapes.js';
 
 const bookParam = z.object({ book });
-const personParam = bookParam.extend({ person: z.uuidv7() });
+const personParam = bookParam.extend({ person: id });
 
 const json = <S extends z.ZodType>(schema: S, description: string) => ({
   description,

@@ -1,4 +1,4 @@
-import { agent, book, entryFrame, identity } from '@evenfall/record';
+import { agent, book, entryFrame, id, identity } from '@evenfall/record';
 import { z } from 'zod';
 
 /** A problem as every answer carries it. Source: docs/conventions.md section 2. */
@@ -39,7 +39,7 @@ export const storedEntry = entryFrame.extend({ recordedAt: z.iso.datetime() });
 
 const latestValue = z
   .object({
-    entry: z.uuidv7(),
+    entry: id,
     perMinute: z.number().nullable(),
     byHand: z.boolean(),
     measuredAt: z.string(),
@@ -49,7 +49,7 @@ const latestValue = z
 
 /** A row of the list of people. `identity` is null once it was erased. */
 export const personRow = z.object({
-  id: z.uuidv7(),
+  id,
   identity: identity.nullable(),
   latest: z.object({ pulse: latestValue, breaths: latestValue }),
 });
@@ -57,7 +57,7 @@ export type PersonRow = z.infer<typeof personRow>;
 
 /** Everything of one person: who, and every entry. The chart is projected from the entries. */
 export const personRecord = z.object({
-  id: z.uuidv7(),
+  id,
   book,
   identity: identity.nullable(),
   entries: z.array(storedEntry),
@@ -75,7 +75,7 @@ export const erasedIdentity = z.object({ entry: entryFrame });
 /** Entries taken together: all or none. */
 export const newEntries = z.object({ entries: z.array(entryFrame).min(1).max(200) });
 export const takenEntries = z.object({
-  entries: z.array(z.object({ id: z.uuidv7(), recordedAt: z.iso.datetime(), already: z.boolean() })),
+  entries: z.array(z.object({ id, recordedAt: z.iso.datetime(), already: z.boolean() })),
 });
 export type TakenEntries = z.infer<typeof takenEntries>;
 

@@ -24,6 +24,7 @@ export type { Book } from './entry/book.js';
 export { BOOKS, book } from './entry/book.js';
 export type { Entry, EntryFrame, StoredEntry } from './entry/entry.js';
 export { entryFrame } from './entry/entry.js';
+export { id } from './entry/id.js';
 export { unkeepableTexts } from './entry/keepableText.js';
 export { readEntry } from './entry/readEntry.js';
 export { refusalsOf } from './entry/refusals.js';

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { book } from '../entry/book.js';
 import { entryFrame } from '../entry/entry.js';
+import { id } from '../entry/id.js';
 import { identity } from '../person/identity.js';
 
 /** The newest backup format this program writes and reads. Older ones stay readable. */
@@ -24,13 +25,13 @@ export const backupLine = z.discriminatedUnion('line', [
       site: z.object({ id: z.uuid(), name: z.string(), invented: z.boolean() }).strict(),
     })
     .strict(),
-  z.object({ line: z.literal('agent'), id: z.uuidv7(), name: z.string(), recordedAt: instant }).strict(),
-  z.object({ line: z.literal('person'), book, id: z.uuidv7(), recordedAt: instant }).strict(),
+  z.object({ line: z.literal('agent'), id, name: z.string(), recordedAt: instant }).strict(),
+  z.object({ line: z.literal('person'), book, id, recordedAt: instant }).strict(),
   z
     .object({
       line: z.literal('identity'),
       book,
-      person: z.uuidv7(),
+      person: id,
       version: z.number().int().min(1),
       identity,
       recordedAt: instant,

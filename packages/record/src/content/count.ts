@@ -7,7 +7,7 @@ const start = {
   of: countOf,
   windowSeconds: z.number().positive(),
   clock: z.enum(['beat', 'any']),
-  first: z.union([z.literal(0), z.literal(1)]),
+  first: z.literal([0, 1]),
 };
 const counted = z.object({ ...start, n: z.number().int().min(0) }).strict();
 const broken = z

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { id } from '../entry/id.js';
 
 /** The signs a round can hold so far, in the order in which a round takes them. */
 export const SIGNS = ['pulse', 'breaths'] as const;
@@ -16,7 +17,7 @@ export const roundContent = z
     signs: z
       .array(
         z.union([
-          z.object({ sign: z.enum(SIGNS), entries: z.array(z.uuidv7()).min(1) }).strict(),
+          z.object({ sign: z.enum(SIGNS), entries: z.array(id).min(1) }).strict(),
           z
             .object({
               sign: z.enum(SIGNS),

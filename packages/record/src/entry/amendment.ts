@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { id } from './id.js';
 
 /**
  * Why an entry is amended. Source: bedside handbook 7.3 (the list itself is common practice, no source).
@@ -22,7 +23,7 @@ export type AmendmentReason = (typeof AMENDMENT_REASONS)[number];
  */
 export const amends = z
   .object({
-    entry: z.uuidv7(),
+    entry: id,
     reason: z.enum(AMENDMENT_REASONS),
     text: z.string().max(500).nullable(),
   })

@@ -5,6 +5,7 @@ import type { RoundContent } from '../content/round.js';
 import type { TapsContent } from '../content/taps.js';
 import { amends } from './amendment.js';
 import { book } from './book.js';
+import { id } from './id.js';
 import { role } from './role.js';
 import { stamp } from './stamp.js';
 
@@ -14,17 +15,17 @@ import { stamp } from './stamp.js';
  */
 export const entryFrame = z
   .object({
-    id: z.uuidv7(),
+    id,
     book,
     kind: z.enum(KIND_NAMES),
     schema: z.number().int().min(1),
     /** Whose entry; null only for entries about the place (a protocol chosen). */
-    person: z.uuidv7().nullable(),
+    person: id.nullable(),
     /** The set of signs that it belongs to. */
-    round: z.uuidv7().nullable(),
-    agent: z.uuidv7(),
+    round: id.nullable(),
+    agent: id,
     role,
-    device: z.uuidv7(),
+    device: id,
     /** Grows by one on each device: the order within a round, whatever the clocks say. */
     sequence: z.number().int().min(0).max(Number.MAX_SAFE_INTEGER),
     measuredAt: stamp,

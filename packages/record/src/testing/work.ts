@@ -1,0 +1,94 @@
+import {
+  type Circumstances,
+  DEFAULT_COUNT_RULES,
+  parseCountOrVoid,
+  parseTaps,
+  UNKNOWN_CIRCUMSTANCES,
+} from '@evenfall/clinical';
+import { chartCount } from '../content/chartCount.js';
+import { chartTaps } from '../content/chartTaps.js';
+import type { InForce } from '../content/inForce.js';
+import type { EntryFrame, StoredEntry } from '../entry/entry.js';
+
+/** A place that has chosen no protocol. */
+export const NO_PROTOCOL: InForce = { preset: null, presetVersion: null, countRules: DEFAULT_COUNT_RULES };
+
+/** What made the values of the tests. */
+export const TEST_PROGRAM = 'evenfall test';
+
+/** An id that is a UUIDv7 by its form and a small number to whoever reads a failing test. */
+export function idOf(number: number): string {
+  return `01950000-0000-7000-8000-${number.toString(16).padStart(12, '0')}`;
+}
+
+/** Minutes after the start of the invented day, as an instant. */
+export function at(minutes: number): string {
+  return new Date(Date.UTC(2026, 10, 25, 9) + minutes * 60_000).toISOString();
+}
+
+/** A whole frame with nothing unusual in it; a test bends what it is about. */
+export function frame(kind: EntryFrame['kind'], content: object, more: Partial<EntryFrame> = {}): EntryFrame {
+  return {
+    id: idOf(1),
+    book: 'care',
+    kind,
+    schema: 1,
+    person: idOf(9001),
+    round: null,
+    agent: idOf(9002),
+    role: 'observer',
+    device: idOf(9003),
+    sequence: 1,
+    measuredAt: { at: at(0), zone: 'UTC', asEntered: null },
+    amends: null,
+    content: content as Record<string, unknown>,
+    ...more,
+  };
+}
+
+/** The same as the server would keep it, taken so many minutes after the start of the day. */
+export function kept(entry: EntryFrame, minutes = 0): StoredEntry {
+  return { ...entry, recordedAt: at(minutes) } as unknown as StoredEntry;
+}
+
+/** What a counted pulse says: n beats in so many seconds, the clock started at any moment. */
+export function countContent(
+  input: Record<string, unknown>,
+  circumstances: Circumstances = UNKNOWN_CIRCUMSTANCES,
+) {
+  const read = parseCountOrVoid(input);
+  if (!read.ok) throw new Error(JSON.stringify(read.refusals));
+  const done = { count: read.value, circumstances, override: null, note: null };
+  return chartCount(done, NO_PROTOCOL, TEST_PROGRAM);
+}
+
+/** What a tapped pulse says. */
+export function tapsContent(seconds: readonly number[], repair = true) {
+  const read = parseTaps({ of: 'pulse', source: 'key', seconds });
+  if (!read.ok) throw new Error(JSON.stringify(read.refusals));
+  const done = {
+    taps: read.value,
+    repair,
+    circumstances: UNKNOWN_CIRCUMSTANCES,
+    override: null,
+    note: null,
+  };
+  return chartTaps(done, NO_PROTOCOL, TEST_PROGRAM);
+}
+
+/** The signing of a round that holds one pulse. */
+export function roundContent(pulse: string) {
+  return {
+    status: 'final',
+    signs: [{ sign: 'pulse', entries: [pulse] }],
+    protocolVersion: null,
+    note: null,
+  };
+}
+
+/** Where everything is wrong with an input, in the order in which it was said. */
+export function placesOf(
+  read: { ok: true } | { ok: false; refusals: readonly { field: string }[] },
+): string[] {
+  return read.ok ? [] : read.refusals.map(({ field }) => field);
+}

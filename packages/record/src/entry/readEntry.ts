@@ -1,6 +1,6 @@
-import { type Parsed, refusal } from '@evenfall/clinical';
+import { type Parsed, type Refusal, refusal } from '@evenfall/clinical';
 import { KINDS, type Kind } from '../content/kinds.js';
-import { type Entry, entryFrame } from './entry.js';
+import { type Entry, type EntryFrame, entryFrame } from './entry.js';
 import { refusalsOf } from './refusals.js';
 
 /**
@@ -11,25 +11,39 @@ import { refusalsOf } from './refusals.js';
  */
 export function readEntry(input: unknown): Parsed<Entry> {
   const frame = entryFrame.safeParse(input);
-  if (!frame.success) return { ok: false, refusals: refusalsOf(frame.error, input) };
-  const { kind, schema, content } = frame.data;
+  // A frame that is refused may still say what its content should be; then both are judged together.
+  const said = frame.success ? frame : ofWhat.safeParse(input);
+  const content = said.success ? readContent(said.data) : null;
+  const refusals = [
+    ...(frame.success ? ofNobody(frame.data) : refusalsOf(frame.error, input)),
+    ...(content === null || content.ok ? [] : content.refusals),
+  ];
+  if (refusals.length > 0 || !frame.success || !content?.ok) return { ok: false, refusals };
+  return { ok: true, value: { ...frame.data, content: content.value } as Entry };
+}
+
+/** What must be readable of a frame before its content can be. */
+const ofWhat = entryFrame.pick({ kind: true, schema: true, content: true }).strip();
+type OfWhat = Pick<EntryFrame, 'kind' | 'schema' | 'content'>;
+
+function readContent({ kind, schema, content }: OfWhat): Parsed<unknown> {
   const known: Kind = KINDS[kind];
   if (schema > known.newest) {
+    const figures = { newest: known.newest };
     return {
       ok: false,
-      refusals: [
-        refusal('/schema', 'unknown-id', 'schema-known', `${kind} ${schema}`, {
-          figures: { newest: known.newest },
-        }),
-      ],
+      refusals: [refusal('/schema', 'unknown-id', 'schema-known', `${kind} ${schema}`, { figures })],
     };
   }
   const shape = known.schemas[schema];
   if (shape === undefined) throw new Error(`kind ${kind} lost its schema ${schema}`);
   const read = shape.safeParse(content);
-  if (!read.success) return { ok: false, refusals: refusalsOf(read.error, content, '/content') };
-  if (kind === 'person' && frame.data.person === null) {
-    return { ok: false, refusals: [refusal('/person', 'missing', 'person', null)] };
-  }
-  return { ok: true, value: { ...frame.data, content: known.upgrade(read.data, schema) } as Entry };
+  return read.success
+    ? { ok: true, value: known.upgrade(read.data, schema) }
+    : { ok: false, refusals: refusalsOf(read.error, content, '/content') };
+}
+
+/** Only a choice of the place itself is about nobody: a value without a person would stand in no chart. */
+function ofNobody({ kind, person }: EntryFrame): Refusal[] {
+  return person === null && kind !== 'protocol-chosen' ? [refusal('/person', 'missing', 'person', null)] : [];
 }

@@ -30,7 +30,7 @@ function refusalsOfIssue(issue: z.core.$ZodIssue, input: unknown, at: string): R
       ];
     case 'too_small':
       return [
-        refusal(field, 'out-of-range', `at-least-${issue.origin}`, got, {
+        refusal(field, isBlankText(got) ? 'missing' : 'out-of-range', `at-least-${issue.origin}`, got, {
           figures: { minimum: Number(issue.minimum) },
         }),
       ];
@@ -41,7 +41,7 @@ function refusalsOfIssue(issue: z.core.$ZodIssue, input: unknown, at: string): R
         }),
       ];
     case 'invalid_format':
-      return [refusal(field, issue.format === 'datetime' ? 'not-a-time' : 'contradicts', issue.format, got)];
+      return [refusal(field, codeOfFormat(issue.format, got), issue.format, got)];
     case 'invalid_union':
       return [
         refusal(
@@ -63,6 +63,16 @@ function refusalsOfIssue(issue: z.core.$ZodIssue, input: unknown, at: string): R
     default:
       return [refusal(field, 'contradicts', issue.code, got)];
   }
+}
+
+function codeOfFormat(format: string, got: unknown): RefusalCode {
+  if (isBlankText(got)) return 'missing';
+  return format === 'datetime' ? 'not-a-time' : 'contradicts';
+}
+
+/** A text of nothing but spaces is nothing: names and reasons are trimmed before they are judged. */
+function isBlankText(got: unknown): boolean {
+  return typeof got === 'string' && got.trim() === '';
 }
 
 function pointer(path: readonly PropertyKey[]): string {

@@ -1,0 +1,76 @@
+import { describe, expect, test } from 'vitest';
+import { KIND_NAMES, KINDS, type Kind, type KindName } from '../content/kinds.js';
+import { countContent, frame, idOf, placesOf, roundContent, tapsContent } from '../testing/work.js';
+import { readEntry } from './readEntry.js';
+
+const CONTENTS: Record<KindName, object> = {
+  person: { identifiers: ['name', 'number'] },
+  'identity-corrected': { changed: ['birthDate'] },
+  'identity-erased': { reason: 'asked to be erased' },
+  count: countContent({ n: 19, windowSeconds: 15 }),
+  taps: tapsContent([0, 0.8, 1.6]),
+  round: roundContent(idOf(2)),
+  'entered-in-error': { note: null },
+  'protocol-chosen': { version: null },
+};
+
+describe.each(KIND_NAMES)('an entry of kind %s', (kind) => {
+  const good = frame(kind, CONTENTS[kind]);
+  const { newest, schemas }: Kind = KINDS[kind];
+
+  test('is read as it was written', () => {
+    expect(readEntry(good)).toEqual({ ok: true, value: good });
+    expect(readEntry(JSON.parse(JSON.stringify(good)))).toEqual({ ok: true, value: good });
+  });
+
+  test('is refused by name when a newer program wrote it, and nothing of it is guessed', () => {
+    const newer = readEntry({ ...good, schema: newest + 1, content: { whatever: 1 } });
+    expect(newer).toMatchObject({
+      ok: false,
+      refusals: [{ field: '/schema', code: 'unknown-id', got: `${kind} ${newest + 1}`, figures: { newest } }],
+    });
+  });
+
+  test('is read in every schema it ever had', () => {
+    expect(Object.keys(schemas).map(Number)).toEqual(Array.from({ length: newest }, (_, index) => index + 1));
+  });
+
+  test('is refused with another content, below /content', () => {
+    const read = readEntry({ ...good, content: { nothing: 'known' } });
+    expect(placesOf(read)).toContain('/content/nothing');
+    expect(placesOf(read).every((place) => place.startsWith('/content'))).toBe(true);
+  });
+
+  test('has a person, unless it is about the place itself', () => {
+    expect(placesOf(readEntry({ ...good, person: null }))).toEqual(
+      kind === 'protocol-chosen' ? [] : ['/person'],
+    );
+  });
+});
+
+test('every problem of frame and content is said together, in order of place', () => {
+  const content = countContent({ n: 19, windowSeconds: 15 });
+  const bent = {
+    ...frame('count', content),
+    id: 'mine',
+    role: 'boss',
+    extra: 1,
+    content: { ...content, note: 7, value: { ...content.value, flags: 'none' } },
+  };
+  expect(placesOf(readEntry(bent))).toEqual([
+    '/id',
+    '/role',
+    '/extra',
+    '/content/value/flags',
+    '/content/note',
+  ]);
+});
+
+test('a content is judged by its own kind alone, and not at all where that is not known', () => {
+  expect(placesOf(readEntry({ ...frame('round', {}), kind: 'pressure' }))).toEqual(['/kind']);
+  expect(placesOf(readEntry({ ...frame('round', {}), content: 'x' }))).toEqual(['/content']);
+});
+
+test.each([null, undefined, 'an entry', 7, []])('%j is no entry', (input) => {
+  expect(placesOf(readEntry(input))).toEqual(['']);
+});

@@ -2,8 +2,8 @@ import type { StoredEntry } from '../entry/entry.js';
 import { inOrder } from './inOrder.js';
 
 /**
- * How a value stands: as signed, amended once over, amended by two people who disagree (both are shown), or
- * entered in error (still readable).
+ * How a value stands: as signed, amended once over, contested (two amendments of one entry disagree about what it
+ * is, or whether it stands at all; both are shown), or entered in error (still readable).
  */
 export type Standing = 'as-signed' | 'amended' | 'contested' | 'entered-in-error';
 
@@ -13,7 +13,7 @@ export type AmendedEntry = {
   readonly original: StoredEntry;
   /** What stands now: one entry, or several when amendments disagree. Empty when all are in error. */
   readonly current: readonly StoredEntry[];
-  /** Every entry of the story in order of recording, the original first. */
+  /** Every entry of the story in order of recording, each after what it amends: the original first. */
   readonly story: readonly StoredEntry[];
   readonly standing: Standing;
 };
@@ -33,22 +33,44 @@ export function gatherAmendments(entries: readonly StoredEntry[]): AmendedEntry[
     else replacedBy.set(of, [...(replacedBy.get(of) ?? []), entry]);
   }
   return originals.map((original) => {
-    const story = [original];
-    const leaves: StoredEntry[] = [];
-    for (let at = 0; at < story.length; at += 1) {
-      const entry = story[at] as StoredEntry;
-      const next = replacedBy.get(entry.id) ?? [];
-      if (next.length === 0) leaves.push(entry);
-      story.push(...next);
-    }
+    const story = storyOf(original, replacedBy);
+    const leaves = story.filter(({ id }) => !replacedBy.has(id));
     const current = leaves.filter((leaf) => leaf.kind !== 'entered-in-error');
-    return { original, current, story: story.sort(byRecording), standing: standingOf(original, current) };
+    const isDisputed = leaves.some((leaf) => isDispute(leaf, replacedBy));
+    return { original, current, story, standing: standingOf(original, current, isDisputed) };
   });
 }
 
-function standingOf(original: StoredEntry, current: readonly StoredEntry[]): Standing {
+type ReplacedBy = ReadonlyMap<string, readonly StoredEntry[]>;
+
+/** The original and what replaced it, in order of recording, none before what it amends. */
+function storyOf(original: StoredEntry, replacedBy: ReplacedBy): StoredEntry[] {
+  const story: StoredEntry[] = [];
+  const next = [original];
+  for (let entry = next.shift(); entry !== undefined; entry = next.shift()) {
+    story.push(entry);
+    next.push(...(replacedBy.get(entry.id) ?? []));
+    next.sort(byRecording);
+  }
+  return story;
+}
+
+/** Whether an entry says "in error" of what somebody else amended instead, so that a value stands there too. */
+function isDispute({ kind, amends }: StoredEntry, replacedBy: ReplacedBy): boolean {
+  const beside = amends === null ? [] : (replacedBy.get(amends.entry) ?? []);
+  return kind === 'entered-in-error' && beside.some((entry) => isStanding(entry, replacedBy));
+}
+
+/** Whether a value stands at the end of what an entry became. */
+function isStanding(entry: StoredEntry, replacedBy: ReplacedBy): boolean {
+  const next = replacedBy.get(entry.id) ?? [];
+  if (next.length === 0) return entry.kind !== 'entered-in-error';
+  return next.some((one) => isStanding(one, replacedBy));
+}
+
+function standingOf(original: StoredEntry, current: readonly StoredEntry[], isDisputed: boolean): Standing {
   if (current.length === 0) return 'entered-in-error';
-  if (current.length > 1) return 'contested';
+  if (current.length > 1 || isDisputed) return 'contested';
   return current[0] === original ? 'as-signed' : 'amended';
 }
 
@@ -63,5 +85,7 @@ function reachesItself(entry: StoredEntry, byId: ReadonlyMap<string, StoredEntry
 }
 
 function byRecording(a: StoredEntry, b: StoredEntry): number {
-  return Date.parse(a.recordedAt) - Date.parse(b.recordedAt) || a.sequence - b.sequence;
+  return (
+    Date.parse(a.recordedAt) - Date.parse(b.recordedAt) || a.sequence - b.sequence || (a.id < b.id ? -1 : 1)
+  );
 }

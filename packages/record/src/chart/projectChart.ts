@@ -6,6 +6,8 @@ export type ChartRound = {
   readonly id: string;
   /** The signing: who, in what role, when. Null when values of the round arrived without it. */
   readonly signed: AmendedEntry | null;
+  /** Any further signing of the same round, which two devices could make without knowing of each other. */
+  readonly signedAgain: readonly AmendedEntry[];
   readonly values: readonly AmendedEntry[];
 };
 
@@ -16,15 +18,18 @@ export type Chart = {
   readonly entries: number;
 };
 
+type Writable = { signed: AmendedEntry | null; signedAgain: AmendedEntry[]; values: AmendedEntry[] };
+
 /** Builds a chart from a person's entries, in any order. */
 export function projectChart(entries: readonly StoredEntry[]): Chart {
-  const rounds = new Map<string, { signed: AmendedEntry | null; values: AmendedEntry[] }>();
+  const rounds = new Map<string, Writable>();
   for (const amended of gatherAmendments(entries.filter(isCharted))) {
     const { original } = amended;
     const id = original.round ?? original.id;
-    const round = rounds.get(id) ?? { signed: null, values: [] };
-    if (original.kind === 'round') round.signed = amended;
-    else round.values.push(amended);
+    const round: Writable = rounds.get(id) ?? { signed: null, signedAgain: [], values: [] };
+    if (original.kind !== 'round') round.values.push(amended);
+    else if (round.signed === null) round.signed = amended;
+    else round.signedAgain.push(amended);
     rounds.set(id, round);
   }
   // gatherAmendments answers in the order of the work, so the rounds were met oldest first.

@@ -1,6 +1,9 @@
+import { pointer } from '@evenfall/clinical';
+
 /**
  * How far two computations of one value may lie apart before they differ: browsers and Node compute a logarithm
- * to the last bit differently. Relative, dimensionless. Source: decision of this project.
+ * to the last bit differently. Relative to the larger one, absolute
+ * below 1; dimensionless. Source: decision of this project.
  */
 const RELATIVE_TOLERANCE = 1e-9;
 
@@ -12,11 +15,11 @@ export function firstDifference(kept: unknown, computed: unknown, at = ''): stri
   }
   if (Array.isArray(kept) && Array.isArray(computed)) {
     if (kept.length !== computed.length) return at;
-    return firstOf(kept.map((item, index) => firstDifference(item, computed[index], `${at}/${index}`)));
+    return firstOf(kept.map((item, index) => firstDifference(item, computed[index], pointer(at, index))));
   }
   if (isPlain(kept) && isPlain(computed)) {
     const keys = [...new Set([...Object.keys(kept), ...Object.keys(computed)])];
-    return firstOf(keys.map((key) => firstDifference(kept[key], computed[key], `${at}/${key}`)));
+    return firstOf(keys.map((key) => firstDifference(kept[key], computed[key], pointer(at, key))));
   }
   return kept === computed ? null : at;
 }

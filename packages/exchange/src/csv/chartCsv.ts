@@ -30,7 +30,7 @@ type Row = {
 
 const COLUMNS: readonly (readonly [heading: string, cell: (row: Row) => Cell])[] = [
   ['schema', () => CSV_SCHEMA],
-  ['notice', ({ from }) => noticeOf(from)],
+  ['notice', ({ from }) => noticesOf(from).join(' ') || null],
   ['person', ({ from }) => from.person],
   ['name', ({ from }) => from.identity?.name ?? null],
   ['birthDate', ({ from }) => from.identity?.birthDate ?? null],
@@ -85,10 +85,9 @@ export function chartCsv(from: Exported): string {
   );
 }
 
-/** What every page and file of a book that is not care must say. */
-function noticeOf({ book, invented }: Exported): string | null {
-  const notices = [...(invented ? ['INVENTED'] : []), ...(book === 'care' ? [] : [book.toUpperCase()])];
-  return notices.length === 0 ? null : notices.join(' ');
+/** The words that every page and file of a book that is not care, or of invented people, must say. */
+export function noticesOf({ book, invented }: Pick<Exported, 'book' | 'invented'>): readonly string[] {
+  return [...(invented ? ['INVENTED'] : []), ...(book === 'care' ? [] : [book.toUpperCase()])];
 }
 
 /** How one entry of a story stands: the newest says what the value is, the others that they were replaced. */

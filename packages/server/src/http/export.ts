@@ -1,10 +1,13 @@
-import { chartCsv } from '@evenfall/exchange';
+import { chartCsv, noticesOf } from '@evenfall/exchange';
 import { projectChart } from '@evenfall/record';
 import type { Context } from 'hono';
 import type { readPerson } from '../store/persons.js';
 import type { Site } from '../store/site.js';
 
-/** A person's chart as a CSV file. Its name holds the person's id, never who they are. */
+/**
+ * A person's chart as a CSV file. Its name holds the person's id, never who they are, and the notice of the book:
+ * a chart without values has no row that could say it.
+ */
 export function exportAnswer(
   c: Context,
   found: NonNullable<Awaited<ReturnType<typeof readPerson>>>,
@@ -19,8 +22,9 @@ export function exportAnswer(
     chart: projectChart(entries),
     agents,
   });
+  const name = ['evenfall', ...noticesOf({ book, invented: site.invented }), id].join('-');
   return c.body(text, 200, {
     'content-type': 'text/csv; charset=utf-8; header=present',
-    'content-disposition': `attachment; filename="evenfall-${id}.csv"`,
+    'content-disposition': `attachment; filename="${name}.csv"`,
   });
 }

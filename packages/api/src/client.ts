@@ -62,19 +62,30 @@ export async function call<N extends RouteName>(
     ...(given.body === undefined ? {} : { body: JSON.stringify(given.body) }),
   };
   let response: Response;
+  let text: string;
   try {
     response = await send(filled + query, init);
+    // The connection may also break while the answer comes; half an answer is none.
+    text = await response.text();
   } catch {
     return { ok: false, status: 0, offline: true, problem: null };
   }
   const isJson = /json/.test(response.headers.get('content-type') ?? '');
-  if (response.ok) {
-    return {
-      ok: true,
-      status: response.status,
-      value: (isJson ? await response.json() : await response.text()) as Gives<N>,
-    };
+  const { status } = response;
+  if (!response.ok) {
+    const problem = isJson ? (parsed(text) as ProblemDetails | undefined) : undefined;
+    return { ok: false, status, offline: false, problem: problem ?? null };
   }
-  const problem = isJson ? ((await response.json().catch(() => null)) as ProblemDetails | null) : null;
-  return { ok: false, status: response.status, offline: false, problem };
+  const value = isJson ? parsed(text) : text;
+  if (value === undefined) return { ok: false, status, offline: false, problem: null };
+  return { ok: true, status, value: value as Gives<N> };
+}
+
+/** What a text is as JSON; undefined, which no JSON is, where it is not. */
+function parsed(text: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch {
+    return undefined;
+  }
 }

@@ -1,4 +1,4 @@
-import { type Refusal, refusal } from '@evenfall/clinical';
+import { COUNT_RULE, type Refusal, refusal, TAPS_RULE } from '@evenfall/clinical';
 import { type Entry, type EntryFrame, recompute } from '@evenfall/record';
 import type { Kysely, Transaction } from 'kysely';
 import type { Tables } from '../database/schema.js';
@@ -114,6 +114,7 @@ async function refusalsOf(tx: Transaction<Tables>, site: string, entries: readon
   refusals.push(...(await unknownAgents(tx, site, entries)));
   refusals.push(...(await wrongAmendments(tx, site, entries)));
   refusals.push(...(await wrongValues(tx, site, entries, program)));
+  refusals.push(...(await unknownChoices(tx, site, entries)));
   return refusals.sort((a, b) => indexOf(a) - indexOf(b));
 }
 
@@ -228,10 +229,26 @@ async function wrongValues(
     if (again.state === 'unknown-protocol') {
       return [refusal(`${within}/content/computedBy/presetVersion`, 'unknown-id', 'protocol-here', null)];
     }
-    if (again.state !== 'differs' || !('computedBy' in entry.content)) return [];
-    if (entry.content.computedBy.program !== program) return [];
+    if (!('computedBy' in entry.content) || entry.content.computedBy.program !== program) return [];
+    if (again.state === 'unknown-rule') {
+      const { rule } = entry.content.computedBy;
+      const choices = [entry.kind === 'count' ? COUNT_RULE : TAPS_RULE];
+      return [refusal(`${within}/content/computedBy/rule`, 'unknown-id', 'choice', rule, { choices })];
+    }
+    if (again.state !== 'differs') return [];
     return [refusal(within + again.at, 'contradicts', 'value-of-evidence', again.kept)];
   });
+}
+
+/** A protocol can be chosen only where it is kept, else nobody could say what was in force. */
+async function unknownChoices(tx: Transaction<Tables>, site: string, entries: readonly Entry[]) {
+  if (!entries.some(({ kind }) => kind === 'protocol-chosen')) return [];
+  const inForce = await keptProtocols(tx, site);
+  return entries.flatMap((entry, index) =>
+    entry.kind === 'protocol-chosen' && inForce(entry.content.version) === null
+      ? [refusal(`/entries/${index}/content/version`, 'unknown-id', 'protocol-here', entry.content.version)]
+      : [],
+  );
 }
 
 async function forgetLatest(tx: Transaction<Tables>, site: string, entries: readonly Entry[]) {

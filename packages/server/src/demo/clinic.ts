@@ -1,6 +1,6 @@
 import type { Identity } from '@evenfall/record';
 
-/** Everybody here is invented. Their numbers start with INV, and every page of the demo says so. */
+/** Everybody here is invented. Their numbers start with INV, or their name says so, as every page of the demo does. */
 export type InventedPerson = { readonly identity: Identity; readonly rounds: readonly InventedRound[] };
 
 /** One invented set of signs: how long before now, who took it, and what was done. */
@@ -110,7 +110,7 @@ export const INVENTED_PEOPLE: readonly InventedPerson[] = [
     ],
   },
   {
-    identity: { name: 'Edda Rook', birthDate: '1969-01-07', number: null },
+    identity: { name: 'Edda Rook (invented)', birthDate: '1969-01-07', number: null },
     rounds: [
       {
         hoursAgo: 4,

@@ -50,6 +50,8 @@ export async function restore(
     return { ok: true, lines: counted };
   } catch (error) {
     if (error instanceof Refused) return { ok: false, refusals: error.refusals };
+    if ((error as NodeJS.ErrnoException).code === 'ERR_ENCODING_INVALID_ENCODED_DATA')
+      return { ok: false, refusals: [refusal('', 'contradicts', 'json-line', null)] };
     throw error;
   }
 }

@@ -41,7 +41,12 @@ const NOT_SOURCES = new Set(['node_modules', 'dist', 'dist-types', 'fixtures', '
 function newest(folder) {
   let time = 0;
   for (const entry of readdirSync(folder, { withFileTypes: true })) {
-    if (NOT_SOURCES.has(entry.name) || entry.name.endsWith('.tsbuildinfo') || /\.test\.tsx?$/.test(entry.name)) continue;
+    if (
+      NOT_SOURCES.has(entry.name) ||
+      entry.name.endsWith('.tsbuildinfo') ||
+      /\.test\.tsx?$/.test(entry.name)
+    )
+      continue;
     const path = join(folder, entry.name);
     time = Math.max(time, entry.isDirectory() ? newest(path) : statSync(path).mtimeMs);
   }

@@ -1,4 +1,5 @@
 import { Writable } from 'node:stream';
+import { fileURLToPath } from 'node:url';
 import type { World } from '../src/command.js';
 import { program } from '../src/program.js';
 
@@ -36,6 +37,8 @@ export async function typedArgs(
     now: () => new Date('2025-03-01T08:00:00Z'),
     interrupted: new AbortController().signal,
     version: '0.0.0-test',
+    serverMain: fileURLToPath(new URL('../../server/dist/main.js', import.meta.url)),
+    pages: null,
     ...more,
   });
   const stdout = out.join('');

@@ -1,5 +1,6 @@
 import { openDatabase } from './database/openDatabase.js';
 import { DatabaseProblem } from './database/problem.js';
+import { faultText } from './start/faultText.js';
 import { runServer } from './start/server.js';
 import type { Settings, Told } from './start/settings.js';
 import { StartRefused } from './start/startRefused.js';
@@ -11,9 +12,7 @@ import { StartRefused } from './start/startRefused.js';
 async function main(): Promise<void> {
   const settings = JSON.parse(process.argv[2] ?? '{}') as Settings;
   const fault = (error: unknown) => {
-    process.stderr.write(
-      `${JSON.stringify({ fault: error instanceof Error ? (error.stack ?? error.message) : String(error) })}\n`,
-    );
+    process.stderr.write(`${JSON.stringify({ fault: faultText(error) })}\n`);
   };
   let stop: (() => Promise<void>) | null = null;
   let wanted = true;
@@ -71,8 +70,7 @@ function toldOf(error: unknown): Told | null {
 
 main().catch((error: unknown) => {
   const told = toldOf(error);
-  if (told === null)
-    process.stderr.write(`${error instanceof Error ? (error.stack ?? error.message) : String(error)}\n`);
+  if (told === null) process.stderr.write(`${faultText(error)}\n`);
   else tell(told);
   process.exitCode = told === null ? 1 : 2;
   process.stdin.destroy();

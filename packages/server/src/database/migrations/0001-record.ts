@@ -70,7 +70,9 @@ export async function up(db: Kysely<unknown>): Promise<void> {
       check ((amends is null) = (amends_reason is null))
     )`.execute(db);
   await sql`create index entry_by_person on entry (site, book, person, measured_at)`.execute(db);
-  await sql`create index entry_of_place on entry (site, book, kind, recorded_at) where person is null`.execute(db);
+  await sql`create index entry_of_place on entry (site, book, kind, recorded_at) where person is null`.execute(
+    db,
+  );
   await sql`
     create table protocol (
       site uuid not null references site (id),

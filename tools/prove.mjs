@@ -1,0 +1,69 @@
+// npm run prove: the heavy loops, whole. Writes what they counted to docs/reliability.md.
+import { spawnSync } from 'node:child_process';
+import { readdirSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { ensureBuilt, ensureInstalled, root } from './ensure.mjs';
+
+ensureInstalled();
+ensureBuilt();
+
+/** Scripts of a `prove` folder that end with one JSON line `{ name, passed, failed, lines }`. */
+function scripts() {
+  return readdirSync(join(root, 'packages')).flatMap((name) => {
+    const folder = join(root, 'packages', name, 'prove');
+    try {
+      return readdirSync(folder).map((file) => join(folder, file));
+    } catch {
+      return [];
+    }
+  });
+}
+
+const HELPERS = new Set(['chance.mjs', 'serverUnderTest.mjs']);
+const wanted = process.argv.slice(2);
+const results = [];
+for (const script of scripts()) {
+  const file = script.split(/[\\/]/).at(-1);
+  if (HELPERS.has(file) || (wanted.length > 0 && !wanted.some((word) => file.startsWith(word)))) continue;
+  console.log(`# ${file}`);
+  const ran = spawnSync(process.execPath, [script], {
+    cwd: root,
+    encoding: 'utf8',
+    maxBuffer: 1e8,
+    stdio: ['ignore', 'pipe', 'inherit'],
+  });
+  const last = ran.stdout.trim().split('\n').at(-1) ?? '';
+  let result;
+  try {
+    result = JSON.parse(last);
+  } catch {
+    result = {
+      name: file,
+      passed: 0,
+      failed: 1,
+      lines: [`ended with ${ran.status} and said nothing that could be read`],
+    };
+  }
+  console.log(result.lines.join('\n'));
+  results.push(result);
+}
+
+const total = results.reduce(
+  (sum, { passed, failed }) => ({ passed: sum.passed + passed, failed: sum.failed + failed }),
+  { passed: 0, failed: 0 },
+);
+if (wanted.length === 0) writeFileSync(join(root, 'docs', 'reliability.md'), page(results));
+console.log(`\n${total.passed} passed, ${total.failed} failed`);
+process.exit(total.failed === 0 && total.passed > 0 ? 0 : 1);
+
+function page(all) {
+  const sections = all.map(({ name, passed, failed, lines }) => {
+    const said = lines.map((line) => `    ${line}`).join('\n');
+    return `## ${name}\n\n${passed} passed, ${failed} failed.\n\n${said}\n`;
+  });
+  return `# Reliability: what the heavy loops counted
+
+Written by \`npm run prove\` on ${new Date().toISOString().slice(0, 10)}, Node ${process.versions.node}, ${process.platform} ${process.arch}. Run it again to check.
+
+${sections.join('\n')}`;
+}

@@ -1,0 +1,93 @@
+// npm test: installs what is needed and runs everything that CI runs. Ends with `N passed, N failed`.
+// `npm test -- unit` (or types, lint, loops, e2e) runs a part.
+import { spawnSync } from 'node:child_process';
+import { mkdirSync, readFileSync, rmSync } from 'node:fs';
+import { join } from 'node:path';
+import { ensureBrowser, ensureBuilt, ensureInstalled, root } from './ensure.mjs';
+
+ensureInstalled();
+
+const reports = join(root, '.cache', 'reports');
+rmSync(reports, { recursive: true, force: true });
+mkdirSync(reports, { recursive: true });
+
+const bin = (name) => join(root, 'node_modules', '.bin', name);
+const run = (command, args, env = {}) =>
+  spawnSync(command, args, { cwd: root, stdio: 'inherit', env: { ...process.env, ...env } }).status ?? 1;
+
+/** A step that is one check: its command ends with 0 or not. */
+const check = (command, args) => () =>
+  run(command, args) === 0 ? { passed: 1, failed: 0 } : { passed: 0, failed: 1 };
+
+/** Unit and property tests, and the API on an embedded, a shared and an in-memory PostgreSQL. */
+function unit() {
+  const report = join(reports, 'unit.json');
+  const status = run(bin('vitest'), [
+    'run',
+    '--reporter=default',
+    '--reporter=json',
+    `--outputFile.json=${report}`,
+  ]);
+  const { numPassedTests: passed, numFailedTests: failed } = JSON.parse(readFileSync(report, 'utf8'));
+  return { passed, failed: status === 0 ? failed : Math.max(1, failed) };
+}
+
+/** The heavy loops of `npm run prove`, short. */
+function loops() {
+  const results = [
+    ['packages/server/prove/kill.mjs', '2'],
+    ['packages/server/prove/fuzz.mjs', '1500'],
+  ].map(([script, times]) => check(process.execPath, [join(root, script), times])());
+  return results.reduce(added);
+}
+
+/** The whole program in a real browser. */
+async function e2e() {
+  const report = join(reports, 'e2e.json');
+  const env = { CHROME_PATH: await ensureBrowser(), PLAYWRIGHT_JSON_OUTPUT_NAME: report };
+  const status = run(
+    bin('playwright'),
+    ['test', '--config=e2e/playwright.config.ts', '--reporter=list,json'],
+    env,
+  );
+  const { expected: passed, unexpected, flaky } = JSON.parse(readFileSync(report, 'utf8')).stats;
+  return { passed, failed: status === 0 ? unexpected + flaky : Math.max(1, unexpected + flaky) };
+}
+
+function added(a, b) {
+  return { passed: a.passed + b.passed, failed: a.failed + b.failed };
+}
+
+const STEPS = {
+  types: check(bin('tsc'), ['-b']),
+  'types of the tests': check(bin('tsc'), ['-p', 'tsconfig.tests.json']),
+  lint: check(bin('biome'), ['ci', '--error-on-warnings', '.']),
+  build: () => {
+    ensureBuilt();
+    return { passed: 1, failed: 0 };
+  },
+  unit,
+  loops,
+  e2e,
+};
+
+const wanted = process.argv.slice(2);
+let total = { passed: 0, failed: 0 };
+for (const [name, step] of Object.entries(STEPS)) {
+  if (wanted.length > 0 && !wanted.some((word) => name.startsWith(word))) continue;
+  console.log(`\n# ${name}`);
+  const began = Date.now();
+  let result;
+  try {
+    result = await step();
+  } catch (error) {
+    console.error(error);
+    result = { passed: 0, failed: 1 };
+  }
+  console.log(
+    `# ${name}: ${result.passed} passed, ${result.failed} failed, ${Math.round((Date.now() - began) / 1000)} s`,
+  );
+  total = added(total, result);
+}
+console.log(`\n${total.passed} passed, ${total.failed} failed`);
+process.exit(total.failed === 0 && total.passed > 0 ? 0 : 1);

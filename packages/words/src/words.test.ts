@@ -179,3 +179,10 @@ test('a title is the catalogue’s, or the id of something a clinic named itself
   expect(words.title('rhythm', 'irregularly-irregular')).toBe('Irregular without a pattern');
   expect(words.title('start', 'our-own')).toBe('our-own');
 });
+
+test.each(['en-US@posix', '', 'C', 'not a locale'])(
+  'a locale that is none (%s) is answered in English',
+  (locale) => {
+    expect(wordsFor(locale).say.locale).toBe('en');
+  },
+);

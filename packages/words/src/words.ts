@@ -44,8 +44,18 @@ const languages: Readonly<Record<string, Catalogue>> = { en: english };
  * @param locale a BCP 47 tag, such as `en-GB`
  */
 export function wordsFor(locale: string): Words {
-  const own = languages[new Intl.Locale(locale).language];
+  const language = languageOf(locale);
+  const own = language === null ? undefined : languages[language];
   return wordsIn(own ?? english, own === undefined ? 'en' : locale);
+}
+
+/** The language of a tag; null for one that is none (a browser on a machine without a locale gives `en-US@posix`). */
+function languageOf(locale: string): string | null {
+  try {
+    return new Intl.Locale(locale).language;
+  } catch {
+    return null;
+  }
 }
 
 /** The words of a given catalogue; for a language under construction. */

@@ -64,8 +64,7 @@ export const chart = {
   storySigned: (f: { rate: string; who: string; at: string }) => `${f.rate} signed by ${f.who}, ${f.at}`,
   storyAmended: (f: { rate: string; who: string; at: string; reason: string }) =>
     `${f.rate} put in its place by ${f.who}, ${f.at}: ${f.reason}`,
-  amendedBy: (f: { who: string; at: string; reason: string }) =>
-    `Amended by ${f.who}, ${f.at}: ${f.reason}`,
+  amendedBy: (f: { who: string; at: string; reason: string }) => `Amended by ${f.who}, ${f.at}: ${f.reason}`,
   storyError: (f: { who: string; at: string; reason: string }) =>
     `Marked as entered in error by ${f.who}, ${f.at}: ${f.reason}`,
   notDone: (f: { sign: string; reason: string }) => `${f.sign} not done: ${f.reason}`,

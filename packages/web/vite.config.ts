@@ -1,4 +1,5 @@
 import { readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vite';
 
@@ -13,7 +14,10 @@ const { version } = JSON.parse(readFileSync(new URL('../../package.json', import
  */
 export default defineConfig({
   plugins: [react()],
-  resolve: { conditions: ['source', 'module', 'browser', 'development|production'] },
+  resolve: {
+    conditions: ['source', 'module', 'browser', 'development|production'],
+    alias: { debug: fileURLToPath(new URL('bundling/noDebug.cjs', import.meta.url)) },
+  },
   define: { __PROGRAM__: JSON.stringify(`evenfall ${version}`) },
   build: {
     assetsInlineLimit: 0,

@@ -1,6 +1,6 @@
 import { wordsFor } from '@evenfall/words';
 import { createRoot } from 'react-dom/client';
-import { AppRoutes } from './App.js';
+import { AppRoutes, fetchTheRest } from './App.js';
 import { type App, AppContext } from './app/context.js';
 import { deviceClock } from './ports/clock.js';
 import { uuids } from './ports/ids.js';
@@ -57,3 +57,4 @@ createRoot(page).render(
     <AppRoutes />
   </AppContext>,
 );
+window.addEventListener('load', fetchTheRest);

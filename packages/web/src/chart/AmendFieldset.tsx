@@ -3,7 +3,13 @@ import { useApp } from '../app/context.js';
 import type { useForm } from '../app/forms.js';
 import { Choices } from '../parts/Choices.js';
 import { Field } from '../parts/Field.js';
-import { AMENDMENT_REASONS, type AmendFields, type AmendWrong, canCorrectCount } from './amendForm.js';
+import {
+  AMENDMENT_REASONS,
+  type AmendFields,
+  type AmendWrong,
+  canCorrectCount,
+  canSetByHand,
+} from './amendForm.js';
 
 type AmendFieldsetProps = {
   readonly entry: StoredEntry;
@@ -50,7 +56,7 @@ export function AmendFieldset({ entry, form, wrong, onMend }: AmendFieldsetProps
         isListed
         choices={[
           ...(canCorrectCount(entry) ? [{ id: 'count', text: words.sentence('amend.correctedCount') }] : []),
-          { id: 'by-hand', text: words.sentence('amend.byHand') },
+          ...(canSetByHand(entry) ? [{ id: 'by-hand', text: words.sentence('amend.byHand') }] : []),
           { id: 'in-error', text: words.sentence('amend.enteredInError') },
         ]}
         chosen={what === '' ? null : what}

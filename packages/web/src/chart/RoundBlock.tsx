@@ -1,8 +1,10 @@
-import type { Agent, ChartRound, StoredEntry } from '@evenfall/record';
+import type { Agent, AmendedEntry, ChartRound, StoredEntry } from '@evenfall/record';
 import { useApp } from '../app/context.js';
 import { signText } from '../app/signText.js';
 import { stampText } from '../app/times.js';
+import { isVoidContent } from '../parts/ValueFigures.js';
 import { notDoneText } from '../round/NotDoneForm.js';
+import { contentOfEntry } from './contentOfEntry.js';
 import { ValueBlock } from './ValueBlock.js';
 import { whoText } from './who.js';
 
@@ -29,12 +31,21 @@ export function RoundBlock({ round, person, agents }: RoundBlockProps) {
           {isPreliminary(signing) ? <strong> · {words.sentence('chart.preliminary')}</strong> : null}
         </p>
       </header>
-      {round.values.map((value) => (
+      {voidLast(round.values).map((value) => (
         <ValueBlock key={value.original.id} value={value} person={person} agents={agents} />
       ))}
       <NotDoneLines signing={signing} />
     </article>
   );
+}
+
+/** What gives a number comes before what was broken off; otherwise in the order of the work. */
+function voidLast(values: readonly AmendedEntry[]): readonly AmendedEntry[] {
+  const isVoid = ({ original }: AmendedEntry) => {
+    const given = contentOfEntry(original);
+    return given !== null && isVoidContent(given);
+  };
+  return [...values.filter((value) => !isVoid(value)), ...values.filter(isVoid)];
 }
 
 function isPreliminary(signing: StoredEntry | undefined): boolean {

@@ -3,7 +3,7 @@ import { useApp } from '../app/context.js';
 import { signText } from '../app/signText.js';
 import { stampText } from '../app/times.js';
 import { Flags } from '../parts/Flags.js';
-import { EvidenceStrip, RangeLine, Rate } from '../parts/ValueFigures.js';
+import { EvidenceStrip, isVoidContent, RangeLine, Rate } from '../parts/ValueFigures.js';
 import { contentOfEntry, signOf } from './contentOfEntry.js';
 import { reasonText } from './reasonText.js';
 import { WholeStory } from './WholeStory.js';
@@ -23,7 +23,7 @@ export function ValueBlock({ value, person, agents }: ValueBlockProps) {
   if (first === null) return null;
   const replaced = story.filter((entry) => contentOfEntry(entry) !== null && !current.includes(entry));
   return (
-    <div className={`value value-${standing}`}>
+    <div className={isVoidContent(first) ? 'value value-void' : 'value'}>
       <h4 className="value-sign">{signText(signOf(first), words)}</h4>
       {standing === 'entered-in-error' ? (
         <p className="standing">{words.sentence('chart.enteredInError')}</p>
@@ -47,7 +47,7 @@ function Standing({ entry, isAmended, agents }: EntryProps & { readonly isAmende
   const { words } = useApp();
   const given = contentOfEntry(entry);
   if (given === null) return null;
-  const isVoid = given.kind === 'count' && !('n' in given.content.evidence.count);
+  const isVoid = isVoidContent(given);
   return (
     <div className="standing-value">
       {isVoid ? null : (

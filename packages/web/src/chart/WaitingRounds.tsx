@@ -2,7 +2,7 @@ import type { StoredEntry } from '@evenfall/record';
 import { useApp, useKept } from '../app/context.js';
 import { signText } from '../app/signText.js';
 import { stampText } from '../app/times.js';
-import { EvidenceStrip, RangeLine, Rate } from '../parts/ValueFigures.js';
+import { EvidenceStrip, isVoidContent, RangeLine, Rate } from '../parts/ValueFigures.js';
 import { contentOfEntry, signOf } from './contentOfEntry.js';
 
 /** Rounds of this person that were signed on this device and that the server has not taken yet. */
@@ -26,10 +26,12 @@ export function WaitingRounds({ person }: { readonly person: string }) {
           {values.map(({ id, given }) => (
             <div key={id} className="value">
               <h4 className="value-sign">{signText(signOf(given), words)}</h4>
-              <div className="value-line">
-                <Rate given={given} />
-                <RangeLine given={given} />
-              </div>
+              {isVoidContent(given) ? null : (
+                <div className="value-line">
+                  <Rate given={given} />
+                  <RangeLine given={given} />
+                </div>
+              )}
               <EvidenceStrip given={given} />
             </div>
           ))}

@@ -102,7 +102,7 @@ test('a count that clinical refuses is refused here in its words', () => {
   expect(wrong.n).toMatchObject([{ field: '/n', code: 'impossible' }]);
 });
 
-test('only a count that was finished can be recounted on paper', () => {
+test('what was broken off can neither be put right nor given a rate by hand', () => {
   expect(canCorrectCount(pulse)).toBe(true);
   const count = {
     ...(pulse.content as { evidence: { count: object } }).evidence.count,
@@ -114,4 +114,6 @@ test('only a count that was finished can be recounted on paper', () => {
     content: { ...pulse.content, evidence: { count: broken } },
   } as unknown as StoredEntry;
   expect(canCorrectCount(voided)).toBe(false);
+  const byHand = { ...BLANK, what: 'by-hand', perMinute: '70', byHandWhy: 'x', reason: 'duplicate' };
+  expect(readAmendment(voided, byHand, DEFAULT_COUNT_RULES).wrong).toEqual({ what: 'whatMissing' });
 });

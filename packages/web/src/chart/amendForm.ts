@@ -55,6 +55,11 @@ export function canCorrectCount(entry: StoredEntry): boolean {
   return entry.kind === 'count' && 'n' in entry.content.evidence.count;
 }
 
+/** Whether a rate may be set over it: never over what was broken off, which has none. */
+export function canSetByHand(entry: StoredEntry): boolean {
+  return entry.kind === 'taps' || canCorrectCount(entry);
+}
+
 /** Reads an amendment as typed, or says everything that is wrong with it, each at its field. */
 export function readAmendment(
   entry: StoredEntry,
@@ -96,6 +101,7 @@ function readChange(
       return null;
     }
     case 'by-hand': {
+      if (!canSetByHand(entry)) break;
       const given = fields.perMinute.trim();
       const reason = fields.byHandWhy.trim();
       const perMinute = Number(given);

@@ -26,6 +26,13 @@ export function evidenceText(given: Content, words: Words): string | null {
   return words.sentence('count.inSeconds', { n: count.n, seconds: count.windowSeconds });
 }
 
+/** Whether it was broken off: it gives no number, and none was ever set over it. */
+export function isVoidContent(given: Content): boolean {
+  return (
+    given.kind === 'count' && 'interrupted' in given.content.evidence.count && given.content.override === null
+  );
+}
+
 /** The big numeral with its unit. */
 export function Rate({ given, isStruck = false }: { readonly given: Content; readonly isStruck?: boolean }) {
   const { words } = useApp();

@@ -84,7 +84,11 @@ function PersonLine({ row }: { readonly row: PersonRow }) {
       <span className="person-who">
         <span className="person-name">{identity?.name ?? words.sentence('people.erased')}</span>
         {identity === null ? null : (
-          <span className="soft small">{secondIdentifiers(identity, words).join(' · ')}</span>
+          <span className="soft small identity-parts">
+            {secondIdentifiers(identity, words).map((part) => (
+              <span key={part}>{part}</span>
+            ))}
+          </span>
         )}
         {hasDraft ? <PersonMark text={words.sentence('people.draft')} /> : null}
         {isWaiting ? <PersonMark text={words.sentence('people.waiting')} /> : null}

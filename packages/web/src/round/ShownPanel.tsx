@@ -31,25 +31,6 @@ export function ShownPanel({ round, sign, entry, person }: ShownProps) {
       <EvidenceStrip given={given} />
       <p className="soft small">{rangeNote(given, words)}</p>
       <Flags flags={faceFlags(given)} />
-      <div className="buttons-stacked">
-        {nextSeconds === null ? null : (
-          <button
-            type="button"
-            className="button button-first button-large"
-            onClick={() => measure(sign, { at: 'ready', way: 'count', windowSeconds: nextSeconds })}
-          >
-            {nextSeconds === round.inForce.countRules.fullWindowSeconds
-              ? words.sentence('count.fullMinute')
-              : words.sentence('count.countFor', { seconds: nextSeconds })}
-          </button>
-        )}
-        <Link
-          href={goesOn ? `/people/${person}/round/${other}` : `/people/${person}/round`}
-          className={nextSeconds === null ? 'button button-first button-large' : 'button button-large'}
-        >
-          {words.sentence(goesOn ? 'count.goOn' : 'count.toReview')}
-        </Link>
-      </div>
       <AlsoNoticed round={round} sign={sign} value={value} />
       <div className="buttons">
         {value.kind === 'count' ? (
@@ -68,6 +49,25 @@ export function ShownPanel({ round, sign, entry, person }: ShownProps) {
         >
           {words.sentence('count.takeOut')}
         </button>
+      </div>
+      <div className="next-steps">
+        {nextSeconds === null ? null : (
+          <button
+            type="button"
+            className="button button-first button-large"
+            onClick={() => measure(sign, { at: 'ready', way: 'count', windowSeconds: nextSeconds })}
+          >
+            {nextSeconds === round.inForce.countRules.fullWindowSeconds
+              ? words.sentence('count.fullMinute')
+              : words.sentence('count.countFor', { seconds: nextSeconds })}
+          </button>
+        )}
+        <Link
+          href={goesOn ? `/people/${person}/round/${other}` : `/people/${person}/round`}
+          className={nextSeconds === null ? 'button button-first button-large' : 'button button-large'}
+        >
+          {words.sentence(goesOn ? 'count.goOn' : 'count.toReview')}
+        </Link>
       </div>
     </div>
   );

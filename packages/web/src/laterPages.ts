@@ -1,0 +1,4 @@
+/** Pages that the bedside does not need: fetched after it, together. */
+export { AmendPage } from './chart/AmendPage.js';
+export { PersonPage } from './chart/PersonPage.js';
+export { AddPersonPage } from './people/AddPersonPage.js';

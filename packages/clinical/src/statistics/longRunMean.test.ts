@@ -4,6 +4,7 @@ import { cosinePowers } from './cosinePowers.js';
 import { longRunHalfWidth } from './longRunMean.js';
 import { sampleSd } from './sampleSd.js';
 import { tQuantile } from './studentT.js';
+import { strongestWave } from './wave.js';
 
 function halfWidth(values: readonly number[], probability = 0.95): number {
   const n = values.length;
@@ -35,6 +36,16 @@ test('timing errors that one value gives the next nearly cancel in the mean', ()
   expect(halfWidth(seen)).toBeLessThan(
     0.4 * halfWidth(seen.toSorted((a, b) => ((a * 7919) % 1) - ((b * 7919) % 1))),
   );
+});
+
+test('a wave that is known for one averages out', () => {
+  // Twelve whole turns, so that the wave itself leaves the mean alone.
+  const breathing = MIXED.map((value, t) => 0.1 * value + Math.cos((Math.PI * 24 * (t + 0.5)) / 60));
+  const powers = cosinePowers(breathing, 59);
+  const wave = strongestWave(powers, 60, { shortest: 3, longest: 12 });
+  const known = longRunHalfWidth({ n: 60, powers, wave, furtherVariance: 0 }, 0.95);
+  expect(known).toBeLessThan(0.6 * halfWidth(breathing));
+  expect(known).toBeGreaterThan(0.1 * halfWidth(MIXED));
 });
 
 test('values that are all alike give 0, or what is known from elsewhere', () => {

@@ -142,6 +142,16 @@ describe('in a chaotic rhythm', () => {
     expect(repaired(seconds)).toMatchObject({ repairs: [], flags: [{ code: 'irregular-not-repaired' }] });
   });
 
+  test('a few chaotic intervals that look steady by chance are not', () => {
+    // Independent draws of variation 25 %, found among 2305 such series: half of them happen to lie close together.
+    const intervals = [
+      0.96, 0.579, 0.749, 0.974, 0.604, 0.833, 0.794, 0.794, 1.682, 0.793, 0.762, 0.785, 0.615, 0.788,
+    ];
+    const { repairs, flags } = repaired(timesOf(intervals));
+    expect(repairs).toEqual([]);
+    expect(flags[0]?.figures.spread).toBeGreaterThan(flags[0]?.figures.limit as number);
+  });
+
   test('the flag tells the spread and its limit', () => {
     const intervals = [620, 910, 540, 780, 1020, 650, 870, 590, 960, 700, 820, 560];
     const seconds = timesOf(intervals.map((ms) => ms / 1000));

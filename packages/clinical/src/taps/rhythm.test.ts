@@ -1,5 +1,14 @@
 import { describe, expect, test } from 'vitest';
-import { generator, type NamedRhythm, RHYTHMS, tapped, timesOf } from '../../fixtures/people.mjs';
+import {
+  type Chance,
+  generator,
+  independentIntervals,
+  type NamedRhythm,
+  RHYTHMS,
+  slowIntervals,
+  tapped,
+  timesOf,
+} from '../../fixtures/people.mjs';
 import { type Rhythm, rhythm } from './rhythm.js';
 import { type TapResult, tapResult } from './tapResult.js';
 
@@ -42,6 +51,40 @@ test('an alternating rhythm repeats in twos, a dropped fourth beat in threes', (
   expect(resultOf(alternating).rhythm).toBe('regularly-irregular');
   const dropped = Array.from({ length: 40 }, (_, i) => (i % 3 === 2 ? 1.6 : 0.8));
   expect(resultOf(dropped).rhythm).toBe('regularly-irregular');
+});
+
+describe('over the irregular limit, but not without pattern', () => {
+  /** How many of 100 such people are called irregularly irregular, and how many are over the limit at all. */
+  function called(intervalsOf: (chance: Chance) => number[]): { called: number; over: number } {
+    const chance = generator(99);
+    const counts = { called: 0, over: 0 };
+    for (let i = 0; i < 100; i++) {
+      const result = resultOf(intervalsOf(chance));
+      if ((result.nrmssd as number) > 0.2) counts.over++;
+      if (result.rhythm === 'irregularly-irregular') counts.called++;
+    }
+    return counts;
+  }
+
+  test('wandering far and slowly is undecided', () => {
+    const how = { correlation: 0.8, breathsPerMinute: 12, breathingShare: 0 };
+    const counts = called((chance) => slowIntervals(chance, 60, 0.9, 0.4, how));
+    expect(counts.over).toBeGreaterThan(60);
+    expect(counts.called).toBeLessThan(5);
+  });
+
+  test('a steady beat with an early one in five at random is undecided: most intervals are alike', () => {
+    const counts = called((chance) => {
+      const intervals = independentIntervals(chance, 60, 0.9, 0.02);
+      for (let i = 0; i < 58; i += 2 + chance.whole(0, 6)) {
+        intervals[i] = 0.55;
+        intervals[i + 1] = 1.25;
+      }
+      return intervals;
+    });
+    expect(counts.over).toBeGreaterThan(90);
+    expect(counts.called).toBeLessThan(10);
+  });
 });
 
 describe('under 30 intervals', () => {

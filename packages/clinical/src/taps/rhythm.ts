@@ -92,8 +92,9 @@ function limitsFor(jitter: number, meanIntervalMs: number): Limits {
 function pattern(evidence: RhythmEvidence, nrmssd: number, limits: Limits): Rhythm | null {
   const { intervals, statistics, beats } = evidence;
   const isIrregular = atRatio(nrmssd) > limits.irregularOver;
+  // Without irregularity there is nothing to find a pattern in.
   const correlations = isIrregular ? correlationsOf(intervals) : [];
-  if (isIrregular && repeats(correlations)) return 'regularly-irregular';
+  if (repeats(correlations)) return 'regularly-irregular';
   const meanIntervalMs = statistics.meanIntervalMs as number;
   const ratios = localRatios(known(intervals));
   const spread = robustSpread(ratios) ?? 0;

@@ -64,6 +64,7 @@ describe('each complaint has the code that names it', () => {
     ['list', [], 'out-of-range', 'at-least-array'],
     ['list', [true, true, true], 'out-of-range', 'at-most-array'],
     ['shape', { c: 1 }, 'contradicts', 'one-of-the-shapes'],
+    ['shape', 'a', 'contradicts', 'one-of-the-shapes'],
     ['shape', undefined, 'missing', 'one-of-the-shapes'],
   ])('%s = %j: %s, %s', (field, got, code, expected) => {
     expect(refused(sheet, { ...GOOD, [field]: got })).toMatchObject([
@@ -79,6 +80,20 @@ describe('each complaint has the code that names it', () => {
     expect(refused(even, { n: 3 })).toMatchObject([{ field: '/n', code: 'contradicts', expected: 'even' }]);
     expect(refused(even, { n: null })).toMatchObject([{ field: '/n', code: 'missing', expected: 'even' }]);
   });
+});
+
+test('what fits one shape better than the others is refused at the place where it does not fit', () => {
+  const shape = z.union([
+    z.object({ n: z.number().int(), seconds: z.number() }).strict(),
+    z.object({ seconds: z.number(), why: z.string() }).strict(),
+  ]);
+  const counts = z.object({ counts: z.array(shape) });
+  expect(refused(counts, { counts: [{ n: 1.5, seconds: 30 }] })).toMatchObject([
+    { field: '/counts/0/n', code: 'not-whole' },
+  ]);
+  expect(refused(counts, { counts: [{ seconds: 30 }] })).toMatchObject([
+    { field: '/counts/0', expected: 'one-of-the-shapes' },
+  ]);
 });
 
 test('the figures and the choices that would have been taken come with it, and what came', () => {

@@ -42,7 +42,12 @@ function refusalsOfIssue(issue: z.core.$ZodIssue, input: unknown, at: string): R
       ];
     case 'invalid_format':
       return [refusal(field, codeOfFormat(issue.format, got), issue.format, got)];
-    case 'invalid_union':
+    case 'invalid_union': {
+      const nearest = nearestShape(issue.errors);
+      if (nearest !== null)
+        return nearest.flatMap((inner) =>
+          refusalsOfIssue({ ...inner, path: [...issue.path, ...inner.path] }, input, at),
+        );
       return [
         refusal(
           field,
@@ -51,6 +56,7 @@ function refusalsOfIssue(issue: z.core.$ZodIssue, input: unknown, at: string): R
           got,
         ),
       ];
+    }
     case 'custom':
       return [
         refusal(
@@ -63,6 +69,12 @@ function refusalsOfIssue(issue: z.core.$ZodIssue, input: unknown, at: string): R
     default:
       return [refusal(field, 'contradicts', issue.code, got)];
   }
+}
+
+/** What the one shape complains of that fits better than every other; null when none does. */
+function nearestShape(shapes: readonly z.core.$ZodIssue[][]): readonly z.core.$ZodIssue[] | null {
+  const [nearest, next] = shapes.toSorted((a, b) => a.length - b.length);
+  return nearest !== undefined && next !== undefined && nearest.length < next.length ? nearest : null;
 }
 
 function codeOfFormat(format: string, got: unknown): RefusalCode {

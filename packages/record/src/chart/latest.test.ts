@@ -1,0 +1,100 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import type { EntryFrame, StoredEntry } from '../entry/entry.js';
+import { anyHistoryTwice } from '../testing/history.js';
+import { at, countContent, frame, idOf, kept, tapsContent } from '../testing/work.js';
+import { chartedPerMinute, projectLatest } from './latest.js';
+
+/** A count at a minute of the day, of so many in a full minute. */
+function counted(id: number, n: number, minute: number, more: Partial<EntryFrame> = {}, of = 'pulse') {
+  const measuredAt = { at: at(minute), zone: 'UTC', asEntered: null };
+  const content = countContent({ n, windowSeconds: 60, of });
+  return kept(frame('count', content, { id: idOf(id), sequence: id, measuredAt, ...more }), minute);
+}
+
+function amending(of: number) {
+  return { amends: { entry: idOf(of), reason: 'typing-slip' as const, text: null } };
+}
+
+const gone = (id: number, of: number, minute: number): StoredEntry =>
+  kept(frame('entered-in-error', { note: null }, { id: idOf(id), sequence: id, ...amending(of) }), minute);
+
+describe('the newest value of each sign', () => {
+  test('is none for somebody of whom nothing was charted', () => {
+    expect(projectLatest([])).toEqual({ pulse: null, breaths: null });
+  });
+
+  test('is the newest of its own sign', () => {
+    const entries = [
+      counted(1, 76, 0),
+      counted(2, 16, 1, {}, 'breaths'),
+      counted(3, 80, 60),
+      counted(4, 72, 30),
+    ];
+    expect(projectLatest(entries)).toEqual({
+      pulse: { entry: idOf(3), perMinute: 80, byHand: false, measuredAt: at(60), contested: false },
+      breaths: { entry: idOf(2), perMinute: 16, byHand: false, measuredAt: at(1), contested: false },
+    });
+  });
+
+  test('is the last taken of two in one round, whatever the clock said', () => {
+    const round = idOf(500);
+    const entries = [counted(1, 76, 60, { round }), counted(2, 80, 3, { round })];
+    expect(projectLatest(entries).pulse?.entry).toBe(idOf(2));
+  });
+
+  test('is what an amendment made of it, at the time at which it was measured', () => {
+    const { measuredAt } = counted(1, 132, 0);
+    const entries = [counted(1, 132, 0), counted(2, 123, 900, { ...amending(1), measuredAt })];
+    expect(projectLatest(entries).pulse).toMatchObject({
+      entry: idOf(2),
+      perMinute: 123,
+      measuredAt: at(0),
+      contested: false,
+    });
+  });
+
+  test('says so when amendments disagree', () => {
+    const entries = [counted(1, 132, 0), counted(2, 123, 5, amending(1)), counted(3, 122, 6, amending(1))];
+    expect(projectLatest(entries).pulse).toMatchObject({ entry: idOf(3), perMinute: 122, contested: true });
+  });
+
+  test('is an older one when the newest was entered in error', () => {
+    expect(projectLatest([counted(1, 76, 0), counted(2, 120, 60), gone(3, 2, 61)]).pulse?.perMinute).toBe(76);
+    expect(projectLatest([counted(1, 76, 0), gone(2, 1, 1)]).pulse).toBeNull();
+  });
+
+  test('is the newest also when it has no rate, which is null and never zero', () => {
+    const interrupted = { reason: 'called-away', atSeconds: 12 };
+    const broken = kept(
+      frame('count', countContent({ windowSeconds: 30, interrupted }), { id: idOf(2), sequence: 2 }),
+      5,
+    );
+    expect(projectLatest([broken]).pulse).toMatchObject({ entry: idOf(2), perMinute: null });
+    const none = counted(3, 0, 9, {}, 'breaths');
+    expect(projectLatest([none]).breaths).toMatchObject({ perMinute: 0 });
+  });
+
+  test('does not depend on the order in which entries come', () => {
+    fc.assert(
+      fc.property(anyHistoryTwice, ([entries, shuffled]) => {
+        expect(projectLatest(shuffled)).toEqual(projectLatest(entries));
+      }),
+    );
+  });
+});
+
+describe('the rate an entry stands for', () => {
+  test('is the one set by hand, with the computed one beside it', () => {
+    const content = { ...tapsContent([0, 0.8, 1.6]), override: { perMinute: 90, reason: 'two taps missed' } };
+    const entry = kept(frame('taps', content));
+    expect(chartedPerMinute(entry)).toBe(90);
+    expect(projectLatest([entry]).pulse).toMatchObject({ perMinute: 90, byHand: true });
+    // 60 (beats - 1) / (last - first), conventions 5: two intervals of 0.8 s.
+    expect(content.value.perMinute).toBeCloseTo(75, 9);
+  });
+
+  test('is none for what is no value', () => {
+    expect(chartedPerMinute(kept(frame('entered-in-error', { note: null })))).toBeNull();
+  });
+});

@@ -1,0 +1,44 @@
+import { describe, expect, test } from 'vitest';
+import { readEntry } from '../entry/readEntry.js';
+import { frame, idOf, placesOf, roundContent } from '../testing/work.js';
+import { NOT_DONE_REASONS } from './round.js';
+
+const GOOD = roundContent(idOf(2));
+const signed = (signs: readonly unknown[]) => readEntry(frame('round', { ...GOOD, signs }));
+
+describe('a signed round', () => {
+  test('says for each sign which entries are it, or why it was not done', () => {
+    const asleep = { sign: 'breaths', notDone: { reason: 'asleep', text: null } };
+    expect(signed([...GOOD.signs, asleep]).ok).toBe(true);
+    expect(signed([{ sign: 'pulse', entries: [idOf(2), idOf(3)] }]).ok).toBe(true);
+  });
+
+  // Bedside handbook 7.1: not done needs a reason (refused, away, asleep, barred arm); a blank is not allowed.
+  test.each([
+    ['nothing at all', []],
+    ['a sign with no entry', [{ sign: 'pulse', entries: [] }]],
+    ['a sign with neither', [{ sign: 'pulse' }]],
+    ['a sign with both', [{ ...GOOD.signs[0], notDone: { reason: 'away', text: null } }]],
+    ['a reason that is none', [{ sign: 'pulse', notDone: { reason: '', text: null } }]],
+    ['no reason', [{ sign: 'pulse', notDone: { text: 'x' } }]],
+    ['a sign that is none', [{ sign: 'pain', entries: [idOf(2)] }]],
+  ])('is refused with %s', (_, signs) => {
+    expect(placesOf(signed(signs))[0]).toMatch(/^\/content\/signs/);
+  });
+
+  test.each(NOT_DONE_REASONS)('may say “%s” with or without words', (reason) => {
+    for (const text of [null, 'at the dentist'])
+      expect(signed([{ sign: 'pulse', notDone: { reason, text } }]).ok).toBe(true);
+  });
+
+  test('is preliminary or final, and nothing else', () => {
+    for (const status of ['preliminary', 'final'])
+      expect(readEntry(frame('round', { ...GOOD, status })).ok).toBe(true);
+    expect(placesOf(readEntry(frame('round', { ...GOOD, status: 'signed' })))).toEqual(['/content/status']);
+  });
+
+  test('names its entries in lower case, as they are kept', () => {
+    const read = signed([{ sign: 'pulse', entries: [idOf(0xabc).toUpperCase()] }]);
+    expect(read).toMatchObject({ value: { content: { signs: [{ entries: [idOf(0xabc)] }] } } });
+  });
+});

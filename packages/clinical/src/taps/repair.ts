@@ -12,12 +12,14 @@ import type { Taps } from './taps.js';
  */
 export type Repair = { readonly index: number; readonly what: 'missed' | 'doubled'; readonly added: number };
 
+export type RepairFlag = 'touch-bounces' | 'irregular-not-repaired' | 'too-many-missed';
+
 /** Taps after repair: the times kept, and how many beats lie from each to the next (1 where none was missed). */
 export type RepairedTaps = {
   readonly seconds: readonly number[];
   readonly beatsToNext: readonly number[];
   readonly repairs: readonly Repair[];
-  readonly flags: readonly Flag<'irregular-not-repaired' | 'touch-bounces'>[];
+  readonly flags: readonly Flag<RepairFlag>[];
 };
 
 const MISSED_WITHIN = TAP_FIGURES.missedWithin.value;
@@ -36,10 +38,10 @@ const MOST_PASSES = 8;
  * rhythm (flag `touch-bounces`). The rest is done only in a steady rhythm: where 1.4826 x the median absolute
  * deviation of interval / local interval is over 0.10 nothing more is repaired (flag `irregular-not-repaired`).
  * That spread is robust: it stays small while fewer than half of the intervals hold a slip, so slips do not hide
- * themselves, and it is large in a rhythm without a beat to go by. A few
- * intervals of a wholly irregular rhythm can look steady by chance, so whatever a repair leaves whole must also be
- * surely under the irregularity of such a rhythm: repairs are never made in a chaotic one. Nor are they where taps
- * would be missing in too many intervals: one of two alternating intervals, or a beat dropped at every turn.
+ * themselves, and it is large in a rhythm without a beat to go by. A few intervals of a wholly irregular rhythm can
+ * look steady by chance, so whatever a repair leaves whole must also be surely under the irregularity of such a
+ * rhythm (same flag): repairs are never made in a chaotic one. Nor are they where taps would be missing in too many
+ * intervals (flag `too-many-missed`): one of two alternating intervals, or a beat dropped at every turn.
  *
  * An interval within 15 % of 2, 3 or 4 local intervals has missed taps (the nearest multiple is taken); the end
  * of an interval under a third of the local one is a doubled tap.
@@ -49,7 +51,7 @@ export function repairTaps(taps: Taps): RepairedTaps {
   const { seconds } = taps;
   const bounced = taps.source === 'touch' ? placesWithoutBounces(seconds) : seconds.map((_, at) => at);
   const bounces = seconds.length - bounced.length;
-  const flags: Flag<'irregular-not-repaired' | 'touch-bounces'>[] = [];
+  const flags: Flag<RepairFlag>[] = [];
   if (bounces > 0) {
     const limitMs = TAP_FIGURES.touchBounceMs.value;
     flags.push({ code: 'touch-bounces', figures: { removed: bounces, limitMs } });
@@ -57,19 +59,22 @@ export function repairTaps(taps: Taps): RepairedTaps {
   const ratios = ratiosToLocal(seconds, bounced);
   const spread = robustSpread(ratios);
   if (spread === null) return asTapped(seconds, bounced, flags);
-  const irregular = (figures: Flag['figures']) =>
-    asTapped(seconds, bounced, [...flags, { code: 'irregular-not-repaired', figures }]);
-  if (spread > STEADY_SPREAD) return irregular({ spread, limit: STEADY_SPREAD });
+  const unrepaired = (code: RepairFlag, figures: Flag['figures']) =>
+    asTapped(seconds, bounced, [...flags, { code, figures }]);
+  if (spread > STEADY_SPREAD) return unrepaired('irregular-not-repaired', { spread, limit: STEADY_SPREAD });
   const singled = withoutDoubles(seconds, bounced, ratios);
   const beatsToNext = singled.kept.slice(1).map((_, i) => beatsIn(singled.ratios[i] ?? 1));
   const repairs = repairsOf(seconds.length, singled.kept, beatsToNext);
   const gaps = beatsToNext.filter((beats) => beats > 1).length;
   const mostGaps = mostMissedOf(beatsToNext.length);
-  if (gaps > mostGaps) return irregular({ spread, limit: STEADY_SPREAD, gaps, mostGaps });
+  if (gaps > mostGaps) {
+    return unrepaired('too-many-missed', { gaps, mostGaps, intervals: beatsToNext.length });
+  }
   const whole = singled.ratios.filter((_, i) => beatsToNext[i] === 1);
   const limit = limitOfSd(whole.length);
   const sd = sampleSd(whole) ?? 0;
-  if (repairs.length > bounces && sd > limit) return irregular({ spread: sd, limit });
+  if (repairs.length > bounces && sd > limit)
+    return unrepaired('irregular-not-repaired', { spread: sd, limit });
   return { seconds: singled.kept.map((at) => seconds[at] as number), beatsToNext, repairs, flags };
 }
 

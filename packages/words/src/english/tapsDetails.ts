@@ -10,6 +10,8 @@ const TAPS = { one: 'tap', other: 'taps' };
 export const tapsDetails = {
   'too-few': (f, say) =>
     `No rate can come from ${say.counted(f.value('taps'), TAPS)}; at least ${say.short(f.value('needs'))} are needed: tap on.`,
+  'too-few-for-statistics': (f, say) =>
+    `How much the gaps vary cannot be told from ${say.counted(f.value('intervals'), INTERVALS)}: that takes ${say.short(f.value('needs'))} in a row.`,
   'too-few-for-range': (f, say) =>
     `How far the rate can be trusted cannot be told from ${say.counted(f.value('intervals'), INTERVALS)}: tap until there are ${say.short(f.value('needs'))}.`,
   'too-few-for-jitter': (f, say) =>
@@ -20,6 +22,8 @@ export const tapsDetails = {
     `${say.counted(f.value('removed'), TAPS)} came within ${say.short(f.value('limitMs'))} ms of the one before and were taken as the same touch: lift the finger clear between beats.`,
   'irregular-not-repaired': (f, say) =>
     `The taps vary too much (${say.percent(f.value('spread'))}, limit ${say.percent(f.value('limit'))}) to tell a slip from the rhythm, so none was put right: if it felt irregular, count a full minute (a pulse at the apex too) and report it.`,
+  'too-many-missed': (f, say) =>
+    `In ${say.short(f.value('gaps'))} of ${say.counted(f.value('intervals'), INTERVALS)} a beat seems to be missing, too many for slips of tapping, so none was put in: count a full minute (a pulse at the apex too) and report it.`,
   'too-few-for-rhythm': (f, say) =>
     `The rhythm cannot be named from ${say.counted(f.value('intervals'), INTERVALS)}; that takes ${say.short(f.value('needs'))}: tap on if it felt irregular.`,
   'many-missed': (f, say) =>

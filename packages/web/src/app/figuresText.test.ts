@@ -21,3 +21,9 @@ test('a flag that only a newer Evenfall knows is named and does not blank the pa
     words.detail({ code: 'count-apex', figures: {} }),
   );
 });
+
+test('a number stays with its unit at the end of a line', () => {
+  const weak = { code: 'weak', figures: { fullWindowSeconds: 60 } };
+  expect(words.detail(weak)).toContain('60 s');
+  expect(detailText(weak, words)).toContain('60\u00a0s');
+});

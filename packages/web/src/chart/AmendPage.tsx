@@ -1,4 +1,4 @@
-import type { StoredEntry } from '@evenfall/record';
+import type { InForce, StoredEntry } from '@evenfall/record';
 import { useState } from 'react';
 import { useLocation } from 'wouter';
 import { useApp, useKept } from '../app/context.js';
@@ -10,7 +10,7 @@ import { Page } from '../parts/Page.js';
 import { EvidenceStrip, RangeLine, Rate } from '../parts/ValueFigures.js';
 import { WhoMeasures } from '../people/WhoMeasures.js';
 import { WRITTEN_SCHEMA } from '../round/entries.js';
-import { entriesIn, useRecord } from '../round/useRound.js';
+import { entriesIn, useInForce, useRecord } from '../round/useRound.js';
 import { BOOK, loadRecord } from '../server/load.js';
 import { refusedBecause } from '../server/server.js';
 import { AmendFieldset } from './AmendFieldset.js';
@@ -23,6 +23,7 @@ type AmendPageProps = { readonly person: string; readonly entry: string };
 export function AmendPage({ person, entry }: AmendPageProps) {
   const { words } = useApp();
   const { asked, again } = useRecord(person);
+  const rules = useInForce();
   const identity = asked.value?.identity ?? null;
   return (
     <Page
@@ -41,7 +42,9 @@ export function AmendPage({ person, entry }: AmendPageProps) {
           return found === undefined || contentOfEntry(found) === null ? (
             <p className="notice">{words.sentence('amend.notHere')}</p>
           ) : (
-            <AmendForm entry={found} person={person} />
+            <Asking asked={rules.asked} again={rules.again}>
+              {(inForce) => <AmendForm entry={found} person={person} inForce={inForce} />}
+            </Asking>
           );
         }}
       </Asking>
@@ -49,17 +52,22 @@ export function AmendPage({ person, entry }: AmendPageProps) {
   );
 }
 
-function AmendForm({ entry, person }: { readonly entry: StoredEntry; readonly person: string }) {
+type AmendFormProps = {
+  readonly entry: StoredEntry;
+  readonly person: string;
+  readonly inForce: InForce;
+};
+
+function AmendForm({ entry, person, inForce }: AmendFormProps) {
   const app = useApp();
   const { words, program, store, server } = app;
   const form = useForm(`amend ${entry.id}`);
   const agent = useKept(({ kept }) => kept.agent);
-  const inForce = useKept(({ known }) => known.inForce.value);
   const [, go] = useLocation();
   const [wrong, setWrong] = useState<AmendWrong>({});
   const [refused, setRefused] = useState<string | null>(null);
   const given = contentOfEntry(entry);
-  if (given === null || inForce === null) return null;
+  if (given === null) return null;
 
   const submit = async () => {
     const fields: AmendFields = {

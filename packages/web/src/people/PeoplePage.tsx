@@ -124,8 +124,7 @@ type LatestProps = { readonly label: string; readonly latest: PersonRow['latest'
 function LatestText({ label, latest }: LatestProps) {
   const { words, clock } = useApp();
   if (latest === null) return null;
-  const rate =
-    latest.perMinute === null ? words.sentence('chart.noValue') : words.say.number(latest.perMinute);
+  const rate = latest.perMinute === null ? '–' : words.say.number(latest.perMinute);
   return (
     <span className="person-value">
       <span className="small soft">{label}</span>

@@ -12,7 +12,7 @@ import { ShownPanel } from './ShownPanel.js';
 import { TappingPanel } from './TappingPanel.js';
 import { TypingPanel } from './TypingPanel.js';
 import { useInterruption } from './useInterruption.js';
-import { type Round, revived, useRecord, useRound } from './useRound.js';
+import { type Round, revived, useInForce, useRecord, useRound } from './useRound.js';
 import { VoidPanel } from './VoidPanel.js';
 
 type MeasureProps = { readonly person: string; readonly sign: CountOf };
@@ -24,6 +24,7 @@ type MeasureProps = { readonly person: string; readonly sign: CountOf };
 export function MeasurePage({ person, sign }: MeasureProps) {
   const { words } = useApp();
   const { asked, again } = useRecord(person);
+  const rules = useInForce();
   const round = useRound(person);
   const hasDraft = useKept(({ kept }) => kept.drafts[person] !== undefined);
   if (!hasDraft) return <Redirect to={`/people/${person}`} replace />;
@@ -46,7 +47,11 @@ export function MeasurePage({ person, sign }: MeasureProps) {
       isBare
     >
       <Asking asked={asked} again={again}>
-        {() => (round === null ? null : <Panel key={sign} round={round} sign={sign} person={person} />)}
+        {() => (
+          <Asking asked={rules.asked} again={rules.again}>
+            {() => (round === null ? null : <Panel round={round} sign={sign} person={person} />)}
+          </Asking>
+        )}
       </Asking>
     </Page>
   );

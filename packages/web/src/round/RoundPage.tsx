@@ -7,12 +7,13 @@ import { IdentityLine } from '../parts/Identity.js';
 import { Page } from '../parts/Page.js';
 import { ReviewPanel } from './ReviewPanel.js';
 import { discardRound } from './rounds.js';
-import { type Round, useRecord, useRound } from './useRound.js';
+import { type Round, useInForce, useRecord, useRound } from './useRound.js';
 
 /** A round from the identity check to the signature. */
 export function RoundPage({ person }: { readonly person: string }) {
   const { words } = useApp();
   const { asked, again } = useRecord(person);
+  const rules = useInForce();
   const round = useRound(person);
   const hasDraft = useKept(({ kept }) => kept.drafts[person] !== undefined);
   if (!hasDraft) return <Redirect to={`/people/${person}`} replace />;
@@ -36,11 +37,15 @@ export function RoundPage({ person }: { readonly person: string }) {
       back={{ href: `/people/${person}`, text: words.sentence('chart.title') }}
     >
       <Asking asked={asked} again={again}>
-        {() => {
-          if (round === null || identity === null) return null;
-          if (!isChecked) return <IdentityCheck round={round} identity={identity} />;
-          return <ReviewPanel round={round} person={person} />;
-        }}
+        {() => (
+          <Asking asked={rules.asked} again={rules.again}>
+            {() => {
+              if (round === null || identity === null) return null;
+              if (!isChecked) return <IdentityCheck round={round} identity={identity} />;
+              return <ReviewPanel round={round} person={person} />;
+            }}
+          </Asking>
+        )}
       </Asking>
     </Page>
   );

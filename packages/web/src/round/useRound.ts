@@ -3,7 +3,7 @@ import type { InForce, StoredEntry } from '@evenfall/record';
 import { useEffect, useMemo } from 'react';
 import { useApp, useKept } from '../app/context.js';
 import { localDate } from '../ports/stampAt.js';
-import { loadRecord } from '../server/load.js';
+import { loadAbout, loadRecord } from '../server/load.js';
 import { ASKED } from '../store/known.js';
 import { type DraftValue, interrupted, type RoundDraft, withMeasuring } from './draft.js';
 import { type Facts, factsOf } from './facts.js';
@@ -15,6 +15,12 @@ export function useRecord(person: string) {
   useEffect(() => void loadRecord(app, person), [app, person]);
   const asked = useKept(({ known }) => known.records[person]) ?? ASKED;
   return { asked, again: () => loadRecord(app, person) };
+}
+
+/** The rules in force, asked for when the page opened. */
+export function useInForce() {
+  const app = useApp();
+  return { asked: useKept(({ known }) => known.inForce), again: () => loadAbout(app) };
 }
 
 /** The entries of a record, typed: the server read them by their schemas and answers in the newest ones. */

@@ -1,5 +1,5 @@
 import type { Answer } from '@evenfall/api';
-import { DEFAULT_COUNT_RULES } from '@evenfall/clinical';
+import { countRules, type Protocol } from '@evenfall/clinical';
 import type { Book, InForce } from '@evenfall/record';
 import type { App } from '../app/context.js';
 import { ASKED, type Asked, type Known } from '../store/known.js';
@@ -20,18 +20,27 @@ function know({ store }: Loading, change: (known: Known) => Known): void {
   store.change((state) => ({ ...state, known: change(state.known) }));
 }
 
+const NONE_CHOSEN: InForce = { preset: null, presetVersion: null, countRules: countRules(null) };
+
 /** What this server is, and the rules in force in it. */
 export async function loadAbout(app: Loading): Promise<void> {
   const about = await app.server.call('about', {});
-  know(app, (known) => ({
-    ...known,
-    about: afterAsking(known.about, about),
-    inForce:
-      about.ok && about.value.protocolVersion === null ? { is: 'here', value: NONE_CHOSEN } : known.inForce,
-  }));
+  know(app, (known) => ({ ...known, about: afterAsking(known.about, about) }));
+  const inForce = about.ok ? await rulesOf(app, about.value.protocolVersion) : about;
+  know(app, (known) => ({ ...known, inForce: afterAsking(known.inForce, inForce) }));
 }
 
-const NONE_CHOSEN: InForce = { preset: null, presetVersion: null, countRules: DEFAULT_COUNT_RULES };
+/** The rules of a protocol version. The server read the protocol by its schema before it kept it. */
+async function rulesOf({ server }: Loading, version: string | null): Promise<Answer<InForce>> {
+  if (version === null) return { ok: true, status: 200, value: NONE_CHOSEN };
+  const answer = await server.call('listProtocols', {});
+  if (!answer.ok) return answer;
+  const found = answer.value.protocols.find((one) => one.version === version);
+  if (found === undefined) return { ok: false, status: 404, offline: false, problem: null };
+  const protocol = found.content as Protocol;
+  const rules = { preset: protocol.preset, presetVersion: version, countRules: countRules(protocol) };
+  return { ok: true, status: 200, value: rules };
+}
 
 export async function loadAgents(app: Loading): Promise<void> {
   const answer = await app.server.call('listAgents', {});

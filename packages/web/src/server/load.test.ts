@@ -1,0 +1,71 @@
+import type { Answer } from '@evenfall/api';
+import {
+  DEFAULT_COUNT_RULES,
+  listPresets,
+  overrideFields,
+  presetProtocol,
+  protocolVersion,
+} from '@evenfall/clinical';
+import { expect, test } from 'vitest';
+import { createStore } from '../store/store.js';
+import { afterAsking, loadAbout } from './load.js';
+import type { Server } from './server.js';
+
+const here = { is: 'here', value: 1 } as const;
+
+test('what was here stays here while the server is silent, and says so', () => {
+  expect(afterAsking(here, { ok: true, status: 200, value: 2 })).toEqual({ is: 'here', value: 2 });
+  const refused = (status: number, offline: boolean) =>
+    afterAsking(here, { ok: false, status, offline, problem: null });
+  expect(refused(0, true)).toEqual({ is: 'unreachable', value: 1 });
+  expect(refused(404, false)).toEqual({ is: 'missing', value: 1 });
+  expect(refused(500, false)).toEqual({ is: 'failed', value: 1 });
+});
+
+/** A server with these answers, by the name of the route. */
+function serverWith(answers: Record<string, unknown>): Server {
+  const call = async (name: string): Promise<Answer<unknown>> =>
+    name in answers
+      ? { ok: true, status: 200, value: answers[name] }
+      : { ok: false, status: 0, offline: true, problem: null };
+  return { call } as unknown as Server;
+}
+
+test('a place that chose no protocol counts by the conventions', async () => {
+  const store = createStore(null, () => 'device');
+  await loadAbout({ store, server: serverWith({ about: { protocolVersion: null } }) });
+  expect(store.get().known.inForce.value).toEqual({
+    preset: null,
+    presetVersion: null,
+    countRules: DEFAULT_COUNT_RULES,
+  });
+});
+
+test('the rules in force are never taken from anywhere but the protocol in force', async () => {
+  const store = createStore(null, () => 'device');
+  await loadAbout({ store, server: serverWith({ about: { protocolVersion: 'abc' } }) });
+  expect(store.get().known.inForce).toEqual({ is: 'unreachable', value: null });
+  const others = serverWith({ about: { protocolVersion: 'abc' }, listProtocols: { protocols: [] } });
+  await loadAbout({ store, server: others });
+  expect(store.get().known.inForce).toEqual({ is: 'missing', value: null });
+});
+
+test('a local rule is the one that is counted by, under the version that the server names', async () => {
+  const id = listPresets()[0]?.id ?? '';
+  const preset = presetProtocol(id);
+  if (!preset.ok) throw new Error(`no preset ${id}`);
+  const local = overrideFields(preset.value, [{ section: 'count', key: 'pulseWindowSeconds', value: 60 }]);
+  if (!local.ok) throw new Error(JSON.stringify(local.refusals));
+  const version = protocolVersion(local.value);
+  const store = createStore(null, () => 'device');
+  const protocols = [{ version, content: JSON.parse(JSON.stringify(local.value)), recordedAt: '' }];
+  await loadAbout({
+    store,
+    server: serverWith({ about: { protocolVersion: version }, listProtocols: { protocols } }),
+  });
+  expect(store.get().known.inForce.value).toMatchObject({
+    preset: id,
+    presetVersion: version,
+    countRules: { pulseWindowSeconds: 60, breathsWindowSeconds: 60 },
+  });
+});

@@ -16,7 +16,11 @@ export default defineConfig({
   plugins: [react()],
   resolve: {
     conditions: ['source', 'module', 'browser', 'development|production'],
-    alias: { debug: fileURLToPath(new URL('bundling/noDebug.cjs', import.meta.url)) },
+    alias: {
+      debug: fileURLToPath(new URL('bundling/noDebug.cjs', import.meta.url)),
+      // React has had it for long; the router still asks for the stand-in.
+      'use-sync-external-store/shim/index.js': 'react',
+    },
   },
   define: { __PROGRAM__: JSON.stringify(`evenfall ${version}`) },
   build: {

@@ -12,23 +12,22 @@ export function WhoMeasures() {
   const { store, words } = app;
   const agents = useKept(({ known }) => known.agents.value) ?? [];
   const chosen = useKept(({ kept }) => kept.agent);
-  const [isChanging, setChanging] = useState(false);
+  // Once open it stays open, so that arrow keys can go on through the names.
+  const [isOpen, setOpen] = useState(chosen === null);
   const [isAdding, setAdding] = useState(false);
   useEffect(() => void loadAgents(app), [app]);
 
   const choose = (agent: string | null) => {
     store.change((state) => ({ ...state, kept: { ...state.kept, agent } }));
-    setChanging(false);
-    setAdding(false);
   };
   const name = agents.find(({ id }) => id === chosen)?.name;
-  if (name !== undefined && !isChanging) {
+  if (name !== undefined && !isOpen) {
     return (
       <p className="who-is">
         <span>
           <span className="soft">{words.sentence('people.measuring')}</span> {name}
         </span>
-        <button type="button" className="button button-quiet" onClick={() => setChanging(true)}>
+        <button type="button" className="button button-quiet" onClick={() => setOpen(true)}>
           {words.sentence('people.change')}
         </button>
       </p>
@@ -55,7 +54,13 @@ export function WhoMeasures() {
         </Field>
       )}
       {isAdding || agents.length === 0 ? (
-        <AddAgent onAdded={choose} />
+        <AddAgent
+          onAdded={(agent) => {
+            choose(agent);
+            setAdding(false);
+            setOpen(false);
+          }}
+        />
       ) : (
         <button type="button" className="button button-quiet" onClick={() => setAdding(true)}>
           {words.sentence('people.addAgent')}

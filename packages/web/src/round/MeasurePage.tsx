@@ -1,11 +1,12 @@
 import type { CountOf } from '@evenfall/clinical';
-import { useEffect } from 'react';
+import { useEffect, useRef } from 'react';
 import { Redirect } from 'wouter';
 import { useApp, useKept } from '../app/context.js';
 import { signText } from '../app/signText.js';
 import { Asking } from '../parts/Asking.js';
 import { IdentityLine } from '../parts/Identity.js';
 import { Page } from '../parts/Page.js';
+import type { Measuring } from './measuring.js';
 import { ReadyPanel } from './ReadyPanel.js';
 import { RunningPanel } from './RunningPanel.js';
 import { ShownPanel } from './ShownPanel.js';
@@ -14,6 +15,7 @@ import { TypingPanel } from './TypingPanel.js';
 import { useInterruption } from './useInterruption.js';
 import { type Round, revived, useInForce, useRecord, useRound } from './useRound.js';
 import { VoidPanel } from './VoidPanel.js';
+import { Ways } from './Ways.js';
 
 type MeasureProps = { readonly person: string; readonly sign: CountOf };
 
@@ -61,30 +63,59 @@ export type PanelProps = { readonly round: Round; readonly sign: CountOf };
 
 function Panel({ round, sign, person }: PanelProps & { readonly person: string }) {
   const { session } = useApp();
+  const stage = useRef<HTMLDivElement>(null);
   const { measuring } = round.draft[sign];
+  const { at } = measuring;
   const isStale = 'session' in measuring && measuring.session !== session;
   useInterruption(round, sign);
   useEffect(() => {
     if (isStale) round.keep((draft, start) => revived(draft, session, start));
   }, [isStale, round, session]);
+  useEffect(() => {
+    // A panel that took the focus with it gives it to the next one, so that a keyboard goes on from here.
+    if (at !== undefined && document.activeElement === document.body)
+      stage.current?.focus({ preventScroll: true });
+  }, [at]);
   if (isStale) return null;
+  return (
+    <div className="measure-stage" ref={stage} tabIndex={-1}>
+      <PanelAt round={round} sign={sign} person={person} />
+    </div>
+  );
+}
 
+function PanelAt({ round, sign, person }: PanelProps & { readonly person: string }) {
+  const { measuring } = round.draft[sign];
   switch (measuring.at) {
     case 'ready':
-      return measuring.way === 'count' ? (
-        <ReadyPanel round={round} sign={sign} measuring={measuring} />
-      ) : (
-        <TappingPanel round={round} sign={sign} measuring={measuring} />
-      );
+    case 'tapping':
+      return <Taking round={round} sign={sign} measuring={measuring} />;
     case 'running':
       return <RunningPanel round={round} sign={sign} measuring={measuring} />;
     case 'typing':
       return <TypingPanel round={round} sign={sign} measuring={measuring} />;
-    case 'tapping':
-      return <TappingPanel round={round} sign={sign} measuring={measuring} />;
     case 'void':
       return <VoidPanel round={round} sign={sign} measuring={measuring} />;
     case 'shown':
       return <ShownPanel round={round} sign={sign} entry={measuring.entry} person={person} />;
   }
+}
+
+type TakingProps = PanelProps & { readonly measuring: Extract<Measuring, { at: 'ready' | 'tapping' }> };
+
+/** Before it starts, and while it is tapped: the place to tap stays the same one from the first tap on. */
+function Taking({ round, sign, measuring }: TakingProps) {
+  const isReady = measuring.at === 'ready';
+  return (
+    <div className="measure">
+      {isReady ? (
+        <Ways way={measuring.way} onWay={(way) => round.measure(sign, { ...measuring, way })} />
+      ) : null}
+      {isReady && measuring.way === 'count' ? (
+        <ReadyPanel round={round} sign={sign} measuring={measuring} />
+      ) : (
+        <TappingPanel round={round} sign={sign} measuring={measuring} />
+      )}
+    </div>
+  );
 }

@@ -2,7 +2,7 @@ import { useApp, useKept } from '../app/context.js';
 import { Choices } from '../parts/Choices.js';
 import { Dial } from '../parts/Dial.js';
 import type { PanelProps } from './MeasurePage.js';
-import type { Measuring, Way } from './measuring.js';
+import type { Measuring } from './measuring.js';
 import { pressed } from './pressed.js';
 import { StartSetting } from './StartSetting.js';
 
@@ -28,8 +28,7 @@ export function ReadyPanel({ round, sign, measuring }: ReadyProps) {
       measuredAt: clock.stamp(),
     });
   return (
-    <div className="measure">
-      <Ways way="count" onWay={(way) => round.measure(sign, { ...measuring, way })} />
+    <>
       <Dial startedAtMs={null} windowSeconds={windowSeconds} />
       {offered.length === 1 ? (
         <p className="window-only">{words.sentence('count.seconds', { seconds: windowSeconds })}</p>
@@ -49,23 +48,6 @@ export function ReadyPanel({ round, sign, measuring }: ReadyProps) {
         {words.sentence(startsOn === 'beat' ? 'count.startOnBeat' : 'count.start')}
       </button>
       <StartSetting startsOn={startsOn} first={first} />
-    </div>
-  );
-}
-
-/** Counting against the watch, or tapping each one. */
-export function Ways({ way, onWay }: { readonly way: Way; readonly onWay: (way: Way) => void }) {
-  const { words } = useApp();
-  return (
-    <Choices
-      legend={words.sentence('count.way')}
-      isLegendUnseen
-      choices={[
-        { id: 'count', text: words.sentence('count.byCounting') },
-        { id: 'taps', text: words.sentence('count.byTapping') },
-      ]}
-      chosen={way}
-      onChoose={onWay}
-    />
+    </>
   );
 }

@@ -8,7 +8,6 @@ import { NOTHING_NOTICED, withValue } from './draft.js';
 import type { PanelProps } from './MeasurePage.js';
 import { lastTapUndone, type Measuring, tapped, tapSeconds } from './measuring.js';
 import { pressed } from './pressed.js';
-import { Ways } from './ReadyPanel.js';
 
 type TappingProps = PanelProps & { readonly measuring: Extract<Measuring, { at: 'ready' | 'tapping' }> };
 
@@ -27,12 +26,8 @@ export function TappingPanel({ round, sign, measuring }: TappingProps) {
   useSpaceBar((atMs) => tap(atMs, 'key'));
 
   return (
-    <div className="measure">
-      {isTapping ? (
-        <TapReadout sign={sign} measuring={measuring} />
-      ) : (
-        <Ways way="taps" onWay={(way) => round.measure(sign, { at: 'ready', way, windowSeconds: null })} />
-      )}
+    <>
+      {isTapping ? <TapReadout sign={sign} measuring={measuring} /> : null}
       <button type="button" className="tap-area" {...pressed(tap)}>
         <span className="tap-area-says">{words.sentence('taps.area')}</span>
         <span className="small">
@@ -41,7 +36,7 @@ export function TappingPanel({ round, sign, measuring }: TappingProps) {
         {isTapping ? null : <span className="small">{words.sentence('taps.begin')}</span>}
       </button>
       {isTapping ? <TapButtons round={round} sign={sign} measuring={measuring} /> : null}
-    </div>
+    </>
   );
 }
 

@@ -1,0 +1,73 @@
+import { AxeBuilder } from '@axe-core/playwright';
+import { test as base, expect, type Page } from '@playwright/test';
+import { EvenfallServer } from './server.js';
+
+export { expect };
+
+type Fixtures = {
+  /** Fails the test if the page asked anybody but its own server for anything, or broke its own rules. */
+  watched: undefined;
+};
+type WorkerFixtures = { clinic: EvenfallServer; demo: EvenfallServer };
+
+/** Tests get a real server over an empty clinic (`clinic`) or the invented one (`demo`), one for each worker. */
+export const test = base.extend<Fixtures, WorkerFixtures>({
+  clinic: [
+    // biome-ignore lint/correctness/noEmptyPattern: the form Playwright asks for
+    async ({}, use) => {
+      await serving({ demo: false }, use);
+    },
+    { scope: 'worker' },
+  ],
+  demo: [
+    // biome-ignore lint/correctness/noEmptyPattern: the form Playwright asks for
+    async ({}, use) => {
+      await serving({ demo: true }, use);
+    },
+    { scope: 'worker' },
+  ],
+  watched: [
+    async ({ page }, use) => {
+      const foreign: string[] = [];
+      const broken: string[] = [];
+      page.on('request', (request) => {
+        const { hostname, protocol } = new URL(request.url());
+        if (hostname !== '127.0.0.1' && !['blob:', 'data:'].includes(protocol)) foreign.push(request.url());
+      });
+      page.on('pageerror', (error) => broken.push(error.message));
+      page.on('console', (line) => {
+        if (/content security policy/i.test(line.text())) broken.push(line.text());
+      });
+      await use(undefined);
+      expect(foreign, 'requests that left the origin').toEqual([]);
+      expect(broken, 'errors in the page').toEqual([]);
+    },
+    { auto: true },
+  ],
+});
+
+async function serving(options: { demo: boolean }, use: (server: EvenfallServer) => Promise<void>) {
+  const server = new EvenfallServer(options);
+  await server.start();
+  await use(server);
+  await server.stop();
+}
+
+/** WCAG 2.2, levels A and AA, by axe-core's rules. */
+const WCAG_22_AA = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
+
+/** Finds nothing at WCAG 2.2 AA on the page as it stands. */
+export async function expectAccessible(page: Page): Promise<void> {
+  const { violations } = await new AxeBuilder({ page }).withTags(WCAG_22_AA).analyze();
+  const found = violations.map(
+    ({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 120)).join(' | ')}`,
+  );
+  expect(found).toEqual([]);
+}
+
+/** Presses digits on the keypad that starts blank. */
+export async function typeOnKeypad(page: Page, digits: string): Promise<void> {
+  const keypad = page.getByRole('group', { name: 'Keypad' });
+  for (const digit of digits) await keypad.getByRole('button', { name: digit, exact: true }).tap();
+  await keypad.getByRole('button', { name: 'Done' }).tap();
+}

@@ -1,0 +1,88 @@
+import { expect, expectAccessible, test } from './evenfall.js';
+
+test('a tapped pulse keeps the moment of each tap, and narrows as one taps', async ({ page, demo }) => {
+  await page.goto(`${demo.address}/`);
+  await page.getByLabel('Who is measuring?').selectOption({ label: 'Wren Halloran (invented)' });
+  await page.getByRole('link', { name: /Juno Castellane/ }).tap();
+  await page
+    .getByRole('link', { name: 'Take a round' })
+    .or(page.getByRole('button', { name: 'Take a round' }))
+    .tap();
+  await page.getByRole('button', { name: 'They match' }).tap();
+  await page.getByText('Tap', { exact: true }).tap();
+  await expectAccessible(page);
+
+  // 75 a minute, by real touches: a beat every 800 ms.
+  const pad = page.getByRole('button', { name: 'Tap here' });
+  const began = Date.now();
+  for (let beat = 0; beat < 14; beat += 1) {
+    await page.waitForTimeout(Math.max(0, began + beat * 800 - Date.now()));
+    await pad.tap();
+  }
+  await expect(page.getByRole('img', { name: '14 taps so far' })).toBeVisible();
+  await expectAccessible(page);
+  await page.getByRole('button', { name: 'Take back the last tap' }).tap();
+  await expect(page.getByRole('img', { name: '13 taps so far' })).toBeVisible();
+  await page.getByRole('button', { name: 'Stop', exact: true }).tap();
+  const rate = Number(await page.getByRole('status').locator('.rate-number').first().textContent());
+  expect(rate).toBeGreaterThan(71);
+  expect(rate).toBeLessThan(79);
+  await expect(page.getByText(/Likely range/)).toBeVisible();
+
+  await page.getByRole('link', { name: 'Go on' }).tap();
+  await page.goBack();
+  await page.goto(`${page.url().replace(/\/round\/.*$/, '/round')}`);
+  await page.getByRole('region', { name: 'Breaths' }).getByRole('button', { name: 'Not done …' }).tap();
+  await page.getByText('the person was asleep').tap();
+  await page.getByRole('button', { name: 'Keep this reason' }).tap();
+  await page.getByRole('button', { name: 'Sign', exact: true }).tap();
+  await expect(page.getByText(/13 taps in/).first()).toBeVisible();
+  await expect(page.getByText('Breaths not done: the person was asleep').first()).toBeVisible();
+  await expectAccessible(page);
+});
+
+test('an interrupted count is void: no number comes of it', async ({ page, demo }) => {
+  await page.goto(`${demo.address}/`);
+  await page.getByLabel('Who is measuring?').selectOption({ label: 'Wren Halloran (invented)' });
+  await page.getByRole('link', { name: /Pia Lindqvist/ }).tap();
+  await page
+    .getByRole('link', { name: 'Take a round' })
+    .or(page.getByRole('button', { name: 'Take a round' }))
+    .tap();
+  await page.getByRole('button', { name: 'They match' }).tap();
+  await page.getByRole('button', { name: 'Start' }).tap();
+  await page.getByRole('button', { name: 'Interrupted' }).tap();
+  await expect(page.getByText(/void/i).first()).toBeVisible();
+  await expect(page.getByRole('group', { name: 'Keypad' })).toHaveCount(0);
+  await expectAccessible(page);
+});
+
+test('a round signed while the server is gone stays on the device, says so, and is kept once when it is back', async ({
+  page,
+  demo,
+}) => {
+  await page.goto(`${demo.address}/`);
+  await page.getByLabel('Who is measuring?').selectOption({ label: 'Wren Halloran (invented)' });
+  await page.getByRole('link', { name: /Bram Oyelaran/ }).tap();
+  await expect(page.getByText('How this number came about').first()).toBeVisible();
+  const before = await page.getByText('How this number came about').count();
+  await page
+    .getByRole('link', { name: 'Take a round' })
+    .or(page.getByRole('button', { name: 'Take a round' }))
+    .tap();
+  await page.getByRole('button', { name: 'They match' }).tap();
+  await page.goto(page.url().replace(/\/round.*$/, '/round'));
+  for (const sign of ['Pulse', 'Breaths']) {
+    await page.getByRole('region', { name: sign }).getByRole('button', { name: 'Not done …' }).tap();
+    await page.getByRole('region', { name: sign }).getByText('the person declined').tap();
+    await page.getByRole('region', { name: sign }).getByRole('button', { name: 'Keep this reason' }).tap();
+  }
+  await demo.kill();
+  await page.getByRole('button', { name: 'Sign', exact: true }).tap();
+  await expect(page.getByText(/waiting for the server/i).first()).toBeVisible();
+  await demo.start();
+  await page.reload();
+  await expect(page.getByText(/waiting for the server/i)).toHaveCount(0, { timeout: 60_000 });
+  await expect(page.getByText('Pulse not done: the person declined')).toHaveCount(1);
+  expect(await page.getByText('How this number came about').count()).toBe(before);
+});

@@ -1,0 +1,98 @@
+import { type ChildProcess, spawn } from 'node:child_process';
+import { chmodSync, mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { createInterface } from 'node:readline';
+import { fileURLToPath } from 'node:url';
+
+const command = fileURLToPath(new URL('../packages/cli/bin/evenfall.js', import.meta.url));
+const isRoot = process.getuid?.() === 0;
+
+/** The program under test, started by its own command over a folder of its own. */
+export class EvenfallServer {
+  readonly folder: string;
+  private readonly outer: string;
+  private readonly demo: boolean;
+  private child: ChildProcess | null = null;
+  address = '';
+
+  constructor(options: { demo: boolean }) {
+    this.demo = options.demo;
+    this.outer = mkdtempSync(join(tmpdir(), 'evenfall-e2e-'));
+    chmodSync(this.outer, 0o755);
+    this.folder = join(this.outer, 'data');
+  }
+
+  /** Options that name this record to another command. */
+  record(): string[] {
+    return ['--data', this.folder, ...(this.demo ? ['--demo'] : isRoot ? ['--account', 'nobody'] : [])];
+  }
+
+  /** Starts, on the same port as before after the first time. */
+  async start(): Promise<void> {
+    const port = this.address === '' ? '0' : new URL(this.address).port;
+    const { DATABASE_URL: _shared, ...env } = process.env;
+    const args = [command, 'serve', '--json', '--port', port, ...this.record()];
+    this.child = spawn(process.execPath, args, { stdio: ['ignore', 'pipe', 'inherit'], env });
+    if (this.child.stdout === null) throw new Error('no output');
+    for await (const line of createInterface({ input: this.child.stdout })) {
+      this.address = (JSON.parse(line) as { address: string }).address;
+      return;
+    }
+    throw new Error('the server ended before it was ready');
+  }
+
+  /** Runs another command against the same record and answers what it printed. */
+  async run(...args: string[]): Promise<string> {
+    const { DATABASE_URL: _shared, ...env } = process.env;
+    const child = spawn(process.execPath, [command, ...args, ...this.record()], {
+      stdio: ['ignore', 'pipe', 'inherit'],
+      env,
+    });
+    let text = '';
+    for await (const chunk of child.stdout) text += String(chunk);
+    return text;
+  }
+
+  /** As a crash or a dead battery: the command, the server and its database, at once. */
+  async kill(): Promise<void> {
+    const child = this.child;
+    if (child?.pid === undefined) return;
+    const ended = new Promise((resolve) => child.once('close', resolve));
+    for (const pid of processTree(child.pid)) {
+      try {
+        process.kill(pid, 'SIGKILL');
+      } catch {
+        // it ended by itself meanwhile
+      }
+    }
+    await ended;
+    this.child = null;
+  }
+
+  async stop(): Promise<void> {
+    const child = this.child;
+    if (child !== null) {
+      const ended = new Promise((resolve) => child.once('close', resolve));
+      child.kill('SIGTERM');
+      await ended;
+    }
+    rmSync(this.outer, { recursive: true, force: true });
+  }
+}
+
+/** Every process below one, by the system's own table (Linux). */
+function processTree(pid: number): number[] {
+  const parents = new Map<number, number>();
+  for (const name of readdirSync('/proc').filter((one) => /^\d+$/.test(one))) {
+    try {
+      const stat = readFileSync(`/proc/${name}/stat`, 'utf8');
+      parents.set(Number(name), Number(stat.slice(stat.lastIndexOf(')') + 2).split(' ')[1]));
+    } catch {
+      // it ended meanwhile
+    }
+  }
+  const tree = [pid];
+  for (const parent of tree) for (const [child, of] of parents) if (of === parent) tree.push(child);
+  return tree;
+}

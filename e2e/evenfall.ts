@@ -60,7 +60,8 @@ const WCAG_22_AA = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'bes
 export async function expectAccessible(page: Page): Promise<void> {
   const { violations } = await new AxeBuilder({ page }).withTags(WCAG_22_AA).analyze();
   const found = violations.map(
-    ({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 120)).join(' | ')}`,
+    ({ id, nodes }) =>
+      `${id}: ${nodes.map(({ html, failureSummary }) => `${html.slice(0, 120)} ${failureSummary ?? ''}`).join(' | ')}`,
   );
   expect(found).toEqual([]);
 }

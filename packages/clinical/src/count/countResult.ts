@@ -1,5 +1,6 @@
 import type { Flag } from '../contract/flag.js';
 import type { Circumstances } from './circumstances.js';
+import type { CountFlagCode, CountReasonCode } from './codes.js';
 import type { Count } from './count.js';
 import { type LikelyRange, likelyRange } from './likelyRange.js';
 import { nextWindow } from './nextWindow.js';
@@ -15,9 +16,9 @@ import type { CountRules } from './rules.js';
 export type CountResult = LikelyRange & {
   readonly perMinute: number;
   readonly stepPerMinute: number;
-  readonly flags: readonly Flag[];
+  readonly flags: readonly Flag<CountFlagCode>[];
   readonly nextWindowSeconds: number | null;
-  readonly why: readonly Flag[];
+  readonly why: readonly Flag<CountReasonCode>[];
 };
 
 /**
@@ -42,9 +43,14 @@ export function countResult(count: Count, circumstances: Circumstances, rules: C
   };
 }
 
-function flagsOf(count: Count, circumstances: Circumstances, range: LikelyRange, perMinute: number): Flag[] {
+function flagsOf(
+  count: Count,
+  circumstances: Circumstances,
+  range: LikelyRange,
+  perMinute: number,
+): Flag<CountFlagCode>[] {
   const { lowPerMinute, highPerMinute } = range;
-  const flags: Flag[] = [];
+  const flags: Flag<CountFlagCode>[] = [];
   const onLow = !range.lowIncluded && perMinute <= lowPerMinute;
   const onHigh = !range.highIncluded && perMinute >= highPerMinute;
   if (onLow || onHigh) {

@@ -3,14 +3,17 @@ import { passes } from '../contract/threshold.js';
 import { COUNT_COMPARISONS } from './comparisons.js';
 import { COUNT_FIGURES } from './figures.js';
 
+/** What a reader of a deficit must know, or why there is none. */
+type DeficitCode = 'not-simultaneous' | 'negative-deficit' | 'deficit-to-report' | 'deficit';
+
 /**
  * Apical rate minus radial rate, per minute; null when it is negative, which cannot be (why `negative-deficit`:
  * a counting error, count both again).
  */
 export type PulseDeficit = {
   readonly deficitPerMinute: number | null;
-  readonly flags: readonly Flag[];
-  readonly why: readonly Flag[];
+  readonly flags: readonly Flag<DeficitCode>[];
+  readonly why: readonly Flag<DeficitCode>[];
 };
 
 /**
@@ -28,7 +31,7 @@ export function pulseDeficit(
 ): PulseDeficit {
   const deficitPerMinute = apicalPerMinute - radialPerMinute;
   const figures = { apicalPerMinute, radialPerMinute, deficitPerMinute };
-  const flags: Flag[] = simultaneous ? [] : [{ code: 'not-simultaneous', figures: {} }];
+  const flags: Flag<DeficitCode>[] = simultaneous ? [] : [{ code: 'not-simultaneous', figures: {} }];
   if (deficitPerMinute < 0)
     return { deficitPerMinute: null, flags, why: [{ code: 'negative-deficit', figures }] };
   const reportAbovePerMinute = COUNT_FIGURES.deficitReportPerMinute.value;

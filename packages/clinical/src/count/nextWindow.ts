@@ -1,20 +1,24 @@
 import type { Flag } from '../contract/flag.js';
 import { passes, settled } from '../contract/threshold.js';
 import type { Circumstances } from './circumstances.js';
+import type { CountReasonCode } from './codes.js';
 import { COUNT_COMPARISONS as SIDE } from './comparisons.js';
 import type { Count } from './count.js';
 import type { CountRules } from './rules.js';
 
 /** Which window to count next (seconds), or null if the count stands, and every reason for it. */
-export type NextWindow = { readonly nextWindowSeconds: number | null; readonly why: readonly Flag[] };
+export type NextWindow = {
+  readonly nextWindowSeconds: number | null;
+  readonly why: readonly Flag<CountReasonCode>[];
+};
 
-type Reason = { readonly seconds: number; readonly flag: Flag };
+type Reason = { readonly seconds: number; readonly flag: Flag<CountReasonCode> };
 
 /**
  * Whether the count needs a longer one after it. A count of a full minute stands. Where nothing at all was
  * counted no window is asked for (why `none-counted`): the person comes first, the watch later.
  *
- * Codes of `why`: `none-counted`, `fast-for-window`, `slow-on-short-count`, `fast-on-short-count`,
+ * Codes of `why`: `none-counted`, `shorter-than-offered` (than any window of the protocol), `fast-for-window`, `slow-on-short-count`, `fast-on-short-count`,
  * `breaths-full-minute`, `irregular`, `weak`, `first-set`, `young`, `apical`, `heart-rate-drug`, `disagrees`.
  * Source: bedside handbook 1.5 and 2.1; each number and its sureness in the protocol's `count` section.
  */
@@ -40,6 +44,11 @@ function pulseReasons(count: Count, circumstances: Circumstances, rules: CountRu
   const perMinute = settled((60 * count.n) / windowSeconds);
   const { fastPerMinute, slowPerMinute } = rules;
   const reasons: Reason[] = [];
+  const shortestWindowSeconds = Math.min(...rules.pulseWindowsSeconds);
+  if (windowSeconds < shortestWindowSeconds) {
+    const figures = { windowSeconds, shortestWindowSeconds };
+    reasons.push({ seconds: shortestWindowSeconds, flag: { code: 'shorter-than-offered', figures } });
+  }
   const isFast = passes(perMinute, SIDE.fastPerMinute, fastPerMinute);
   const isSlow = passes(perMinute, SIDE.slowPerMinute, slowPerMinute);
   if (isFast && passes(windowSeconds, SIDE.barredWhenFastSeconds, rules.barredWhenFastSeconds)) {
@@ -96,7 +105,11 @@ function sharedReasons(count: Count, circumstances: Circumstances, rules: CountR
   return reasons;
 }
 
-function fullMinute({ fullWindowSeconds }: CountRules, code: string, figures: Flag['figures'] = {}): Reason {
+function fullMinute(
+  { fullWindowSeconds }: CountRules,
+  code: CountReasonCode,
+  figures: Flag['figures'] = {},
+): Reason {
   return { seconds: fullWindowSeconds, flag: { code, figures: { ...figures, fullWindowSeconds } } };
 }
 

@@ -2,6 +2,7 @@ import { type NumberFault, readFields } from '../contract/fields.js';
 import type { Flag } from '../contract/flag.js';
 import { isBlank } from '../contract/numberText.js';
 import type { Parsed } from '../contract/refusal.js';
+import type { CountFlagCode, CountReasonCode } from './codes.js';
 import type { Count } from './count.js';
 import type { CountResult } from './countResult.js';
 import { inOrder, parseCount, readStart } from './parseCount.js';
@@ -33,9 +34,9 @@ export type VoidCount = Omit<Count, 'n'> & { readonly interrupted: Interruption 
 export type VoidResult = {
   readonly [Key in Exclude<keyof CountResult, 'flags' | 'nextWindowSeconds' | 'why'>]: null;
 } & {
-  readonly flags: readonly Flag[];
+  readonly flags: readonly Flag<CountFlagCode>[];
   readonly nextWindowSeconds: number;
-  readonly why: readonly Flag[];
+  readonly why: readonly Flag<CountReasonCode>[];
 };
 
 const FIELDS = ['windowSeconds', 'clock', 'first', 'of', 'interrupted'] as const;

@@ -1,7 +1,9 @@
 import type { Flag } from '../contract/flag.js';
+import { settled } from '../contract/threshold.js';
 import { COUNT_FIGURES } from '../count/figures.js';
 import { known, type Series } from '../statistics/series.js';
 import { beatSeries } from './beatSeries.js';
+import type { TapFlagCode, TapReasonCode } from './codes.js';
 import { TAP_FIGURES } from './figures.js';
 import {
   beatsOf,
@@ -30,8 +32,8 @@ export type TapResult = IntervalStatistics & {
   readonly repairs: readonly Repair[];
   readonly tapJitterMs: number | null;
   readonly rhythm: Rhythm;
-  readonly flags: readonly Flag[];
-  readonly why: readonly Flag[];
+  readonly flags: readonly Flag<TapFlagCode>[];
+  readonly why: readonly Flag<TapReasonCode>[];
 };
 
 export type TapOptions = {
@@ -48,7 +50,7 @@ export function tapResult(taps: Taps, { repair, tapperJitterMs }: TapOptions): T
   const statistics = intervalStatistics(repaired, intervals);
   const { meanIntervalMs } = statistics;
   if (meanIntervalMs === null) return nothingFrom(repaired, statistics);
-  const perMinute = 60_000 / meanIntervalMs;
+  const perMinute = (60 * (beatsOf(repaired) - 1)) / spanSeconds(repaired);
   const beats = beatSeries(repaired, meanIntervalMs);
   const range = rateInterval(repaired, meanIntervalMs, beats);
   const jitter = tapJitter(intervals);
@@ -88,14 +90,19 @@ function nothingFrom(repaired: RepairedTaps, statistics: IntervalStatistics): Ta
 const FEWEST = TAP_FIGURES.intervalsForStatistics.value;
 
 /** Spread and differences need two whole intervals in a row, turning points three. */
-function statisticsWhy(statistics: IntervalStatistics, intervals: Series): Flag[] {
+function statisticsWhy(statistics: IntervalStatistics, intervals: Series): Flag<TapReasonCode>[] {
   if (Object.values(statistics).every((value) => value !== null)) return [];
   return [{ code: 'too-few-for-statistics', figures: { intervals: known(intervals).length, needs: FEWEST } }];
 }
 
 /** After parsing only a repair can lift a rate over what anybody has; it is shown and flagged. */
-function rateFlags(perMinute: number): Flag[] {
+function rateFlags(perMinute: number): Flag<TapFlagCode>[] {
   const ceilingPerMinute = COUNT_FIGURES.ceilingPerMinute.value;
   if (perMinute <= ceilingPerMinute) return [];
   return [{ code: 'rate-impossible', figures: { perMinute, ceilingPerMinute } }];
+}
+
+/** From the first to the last tap kept, without the noise of binary fractions. */
+function spanSeconds({ seconds }: RepairedTaps): number {
+  return settled((seconds.at(-1) as number) - (seconds[0] as number));
 }

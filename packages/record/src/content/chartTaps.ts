@@ -29,7 +29,7 @@ export function chartTaps(done: TapsEvidence, inForce: InForce, program: string)
 }
 
 function copied(value: TapResult): TapsContent['value'] {
-  const copy = ({ code, figures }: TapResult['flags'][number]) => ({ code, figures: { ...figures } });
+  const copy = ({ code, figures }: Flag) => ({ code, figures: { ...figures } });
   return {
     ...value,
     repairs: value.repairs.map((repair) => ({ ...repair })),

@@ -15,6 +15,8 @@ export const countDetails = {
   'count-apex': () => 'Felt irregular: also listen at the apex for a full minute and report what you find.',
   'none-counted': (f, say) =>
     `Nothing was counted in ${say.short(f.value('windowSeconds'))} s: look at the person before the watch, act by your local protocol, and do not take this as a rate until you have checked.`,
+  'shorter-than-offered': (f, say) =>
+    `${say.short(f.value('windowSeconds'))} s is shorter than any window of the rules in force: count ${say.short(f.value('shortestWindowSeconds'))} s.`,
   'fast-for-window': (f, say) =>
     `${say.number(f.value('perMinute'))} a minute is over ${say.short(f.value('fastPerMinute'))}, and a fast rate counted for only ${say.short(f.value('windowSeconds'))} s is not accurate enough: count for longer.`,
   'slow-on-short-count': (f, say) =>

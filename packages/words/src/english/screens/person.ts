@@ -15,6 +15,12 @@ export const person = {
   secondMissing: 'Give a birth date or a number as well: one identifier is not enough.',
   birthDateWrong: 'Write a date that exists, not after today.',
   measuringFirst: 'Choose who is measuring before you add a person.',
+  putRight: 'Put the identity right',
+  correctTitle: 'Put the identity right',
+  correctLead:
+    'What stands here now is replaced. That it was put right, by whom and which parts, is kept; the old name, birth date or number is not shown any more.',
+  correct: 'Put it right',
+  nothingChanged: 'Nothing was changed.',
   erase: 'Erase who this person is …',
   eraseTitle: 'Erase this identity',
   eraseWhat:

@@ -1,4 +1,11 @@
-import { type Circumstances, TAPS_RULE, type TapResult, type Taps, tapResult } from '@evenfall/clinical';
+import {
+  type Circumstances,
+  type Flag,
+  TAPS_RULE,
+  type TapResult,
+  type Taps,
+  tapResult,
+} from '@evenfall/clinical';
 import type { InForce } from './inForce.js';
 import type { Override } from './shared.js';
 import type { TapsContent } from './taps.js';

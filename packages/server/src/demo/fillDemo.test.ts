@@ -1,0 +1,116 @@
+import { projectChart, type Standing } from '@evenfall/record';
+import { Kysely } from 'kysely';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { migrate } from '../database/migrations/index.js';
+import type { Tables } from '../database/schema.js';
+import { openMemory, type TestDatabase } from '../database/testing.js';
+import { checkRecord } from '../keeping/check.js';
+import { listAgents } from '../store/agents.js';
+import { listPersons } from '../store/listPersons.js';
+import { readPerson } from '../store/persons.js';
+import { openSite } from '../store/site.js';
+import { INVENTED_PEOPLE } from './clinic.js';
+import { fillDemo } from './fillDemo.js';
+
+const NOW = new Date('2026-11-25T10:00:00Z');
+const SITE = { id: '01950000-0000-7000-8000-000000000001', name: 'Demo (invented)', invented: true };
+
+/** A demo clinic, filled at that instant. */
+async function filledAt(now: Date): Promise<{ database: TestDatabase; db: Kysely<Tables> }> {
+  const database = await openMemory();
+  const db = new Kysely<Tables>({ dialect: database.dialect });
+  await migrate(db);
+  await openSite(db, SITE);
+  await fillDemo(db, SITE.id, now);
+  return { database, db };
+}
+
+/** Everything that was sent in, in order of key; not when the server took it. */
+async function everythingIn(db: Kysely<Tables>) {
+  const entries = await db.selectFrom('entry').selectAll().orderBy('id').execute();
+  const identities = await db.selectFrom('identity').selectAll().orderBy('person').execute();
+  const untimed = ({ recorded_at, ...row }: { recorded_at: Date }) => row;
+  return {
+    entries: entries.map(untimed),
+    identities: identities.map(untimed),
+    agents: await listAgents(db, SITE.id),
+  };
+}
+
+describe('the demo clinic', () => {
+  let demo: Awaited<ReturnType<typeof filledAt>>;
+  beforeAll(async () => {
+    demo = await filledAt(NOW);
+  }, 60_000);
+  afterAll(async () => {
+    await demo.database.close();
+  });
+
+  async function chartOf(name: string) {
+    const person = (await listPersons(demo.db, SITE.id, 'care')).find(
+      ({ identity }) => identity?.name === name,
+    );
+    const found = await readPerson(demo.db, { site: SITE.id, book: 'care', person: person?.id ?? '' });
+    return projectChart(found?.entries ?? []);
+  }
+
+  test('holds everybody who was invented, in the care book only', async () => {
+    const people = await listPersons(demo.db, SITE.id, 'care');
+    expect(people.map(({ identity }) => identity?.name).sort()).toEqual(
+      INVENTED_PEOPLE.map(({ identity }) => identity.name).sort(),
+    );
+    expect(await listPersons(demo.db, SITE.id, 'class')).toEqual([]);
+    expect(await listPersons(demo.db, SITE.id, 'simulated')).toEqual([]);
+  });
+
+  test('has nobody who could be taken for a real person: a number that says INV or a name that says invented', async () => {
+    for (const { identity } of await listPersons(demo.db, SITE.id, 'care'))
+      expect(`${identity?.number} ${identity?.name}`).toMatch(/^INV-|\(invented\)/);
+    for (const { name } of await listAgents(demo.db, SITE.id)) expect(name).toMatch(/invented/);
+  });
+
+  test('holds no value that is not what its evidence gives', async () => {
+    const checked = await checkRecord(demo.db, SITE.id);
+    expect(checked.findings).toEqual([]);
+    expect(checked.values).toBeGreaterThan(10);
+  });
+
+  test('shows every way in which a value can stand', async () => {
+    const standings = new Set<Standing>();
+    for (const { identity } of INVENTED_PEOPLE)
+      for (const { values } of (await chartOf(identity.name)).rounds)
+        for (const { standing } of values) standings.add(standing);
+    expect([...standings].sort()).toEqual(['amended', 'as-signed', 'contested', 'entered-in-error']);
+  });
+
+  test('has a signing for every round, preliminary where a learner took it', async () => {
+    const { rounds } = await chartOf('Orla Wickstead');
+    const signings = rounds.map(({ signed }) => signed?.original.content);
+    expect(signings).toMatchObject([{ status: 'final' }, { status: 'preliminary' }]);
+  });
+
+  test('happened before now, and nothing was taken before its person was there', async () => {
+    const entries = await demo.db.selectFrom('entry').select(['kind', 'person', 'measured_at']).execute();
+    expect(entries.filter(({ measured_at }) => measured_at > NOW)).toEqual([]);
+    for (const { person } of entries) {
+      const own = entries.filter((entry) => entry.person === person);
+      const first = own.toSorted((a, b) => a.measured_at.getTime() - b.measured_at.getTime())[0];
+      expect(first?.kind).toBe('person');
+    }
+  });
+
+  test('filled again is left as it is, whatever the clock says by then', async () => {
+    const before = await everythingIn(demo.db);
+    await fillDemo(demo.db, SITE.id, new Date('2027-01-01T00:00:00Z'));
+    expect(await everythingIn(demo.db)).toEqual(before);
+  });
+
+  test('is the same to the last id and tap when the clock is the same, on any machine', async () => {
+    const other = await filledAt(NOW);
+    try {
+      expect(await everythingIn(other.db)).toEqual(await everythingIn(demo.db));
+    } finally {
+      await other.database.close();
+    }
+  }, 60_000);
+});

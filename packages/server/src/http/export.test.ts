@@ -1,0 +1,61 @@
+import { inferSchema, initParser } from 'udsv';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { openMemory, type TestDatabase } from '../database/testing.js';
+import { HESTER, TestClinic } from '../testing/clinic.js';
+
+// What the cells say is in the exchange package; here is what a browser is handed.
+describe('a chart as a file', () => {
+  let database: TestDatabase;
+  let clinic: TestClinic;
+  beforeAll(async () => {
+    database = await openMemory();
+    clinic = await TestClinic.open(database);
+  }, 60_000);
+  afterAll(async () => {
+    await database.close();
+  });
+
+  const exported = (person: string, book = 'care', query = '') =>
+    clinic.send('GET', `/api/books/${book}/persons/${person}/export${query}`);
+
+  test('is CSV with a heading (RFC 4180 section 3), of one row for each value', async () => {
+    const person = await clinic.addPerson({ ...HESTER, name: '=HYPERLINK("x")' });
+    const slip = clinic.pulse(person, 66, 30);
+    await clinic.sign(slip);
+    await clinic.sign(clinic.pulse(person, 61, 30, clinic.amending(slip)));
+    const came = await exported(person);
+    expect(came.status).toBe(200);
+    expect(came.headers.get('content-type')).toBe('text/csv; charset=utf-8; header=present');
+    const rows: string[][] = initParser(inferSchema(came.text)).stringArrs(came.text);
+    expect(rows).toHaveLength(2);
+    expect(rows.map((cells) => cells[3])).toEqual([`'=HYPERLINK("x")`, `'=HYPERLINK("x")`]);
+    expect((await exported(person, 'care', '?as=csv')).text).toBe(came.text);
+  });
+
+  test('is a file to keep, named by the id and never by who it is, and kept by no cache', async () => {
+    const person = await clinic.addPerson();
+    const { headers } = await exported(person);
+    expect(headers.get('content-disposition')).toBe(`attachment; filename="evenfall-${person}.csv"`);
+    expect(headers.get('cache-control')).toBe('no-store');
+  });
+
+  // Conventions 9: on every page and file, so also on one that has no row to say it.
+  test.each([
+    ['class', 'CLASS'],
+    ['simulated', 'SIMULATED'],
+  ] as const)('of the %s book says so in its name, also when it has no row', async (book, notice) => {
+    const person = await clinic.addPerson(HESTER, book);
+    const came = await exported(person, book);
+    expect(came.text.trimEnd().split('\r\n')).toHaveLength(1);
+    expect(came.headers.get('content-disposition')).toBe(
+      `attachment; filename="evenfall-${notice}-${person}.csv"`,
+    );
+  });
+
+  test('in another form is refused', async () => {
+    const person = await clinic.addPerson();
+    const came = await exported(person, 'care', '?as=pdf');
+    expect(came.status).toBe(422);
+    expect(came.body.problems).toMatchObject([{ field: '/query/as', code: 'unknown-id', got: 'pdf' }]);
+  });
+});

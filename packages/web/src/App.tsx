@@ -11,6 +11,7 @@ import { loadAbout } from './server/load.js';
 const laterPages = () => import('./laterPages.js');
 const PersonPage = lazy(async () => ({ default: (await laterPages()).PersonPage }));
 const AddPersonPage = lazy(async () => ({ default: (await laterPages()).AddPersonPage }));
+const CorrectIdentityPage = lazy(async () => ({ default: (await laterPages()).CorrectIdentityPage }));
 const AmendPage = lazy(async () => ({ default: (await laterPages()).AmendPage }));
 
 /** Fetches what the first page did not need, so that it is there when the server is not. */
@@ -33,6 +34,9 @@ export function AppRoutes() {
           <AddPersonPage />
         </Route>
         <Route path="/people/:person">{({ person }) => <PersonPage key={person} person={person} />}</Route>
+        <Route path="/people/:person/identity">
+          {({ person }) => <CorrectIdentityPage key={person} person={person} />}
+        </Route>
         <Route path="/people/:person/round">
           {({ person }) => <RoundPage key={person} person={person} />}
         </Route>

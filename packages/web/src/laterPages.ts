@@ -2,3 +2,4 @@
 export { AmendPage } from './chart/AmendPage.js';
 export { PersonPage } from './chart/PersonPage.js';
 export { AddPersonPage } from './people/AddPersonPage.js';
+export { CorrectIdentityPage } from './people/CorrectIdentityPage.js';

@@ -32,15 +32,19 @@ export function withoutForm(kept: Kept, form: string): Kept {
   return { ...kept, forms };
 }
 
-/** A form whose fields outlive a reload and a refusal. */
-export function useForm(form: string) {
+/**
+ * A form whose fields outlive a reload and a refusal.
+ *
+ * @param initial what stands in a field until it is touched
+ */
+export function useForm(form: string, initial: Readonly<Record<string, string>> = {}) {
   const { store, ids, clock } = useApp();
   const fields = useKept(({ kept }) => (kept.forms[form] ?? NO_FORM).fields);
   const change = (make: (kept: Kept) => Kept) =>
     store.change((state) => ({ ...state, kept: make(state.kept) }));
   const draft = () => store.get().kept.forms[form] ?? NO_FORM;
   return {
-    text: (field: string) => fields[field] ?? '',
+    text: (field: string) => fields[field] ?? initial[field] ?? '',
     set: (field: string, text: string) => change((kept) => withField(kept, form, field, text)),
     /** The id of what it adds: the same each time it is sent. */
     adds(): string {

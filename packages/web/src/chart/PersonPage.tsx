@@ -1,6 +1,6 @@
 import { projectChart } from '@evenfall/record';
 import { useMemo } from 'react';
-import { useLocation } from 'wouter';
+import { Link, useLocation } from 'wouter';
 import { useApp, useKept } from '../app/context.js';
 import { Asking } from '../parts/Asking.js';
 import { IdentityLine } from '../parts/Identity.js';
@@ -70,6 +70,11 @@ export function PersonPage({ person }: { readonly person: string }) {
                 >
                   {words.sentence('chart.csv')}
                 </a>
+              )}
+              {identity === null ? null : (
+                <Link href={`/people/${person}/identity`} className="button button-quiet">
+                  {words.sentence('person.putRight')}
+                </Link>
               )}
               {identity === null ? null : <ErasePanel person={person} name={identity.name} />}
             </div>

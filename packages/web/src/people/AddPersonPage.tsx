@@ -3,14 +3,14 @@ import { useState } from 'react';
 import { useLocation } from 'wouter';
 import { useApp, useKept } from '../app/context.js';
 import { useForm } from '../app/forms.js';
-import { Field } from '../parts/Field.js';
 import { Page } from '../parts/Page.js';
 import { localDate } from '../ports/stampAt.js';
 import { WRITTEN_SCHEMA } from '../round/entries.js';
 import { BOOK } from '../server/load.js';
 import { refusedBecause } from '../server/server.js';
 import type { EntryStart } from '../store/kept.js';
-import { ADD_PERSON, type IdentityWrong, readIdentity } from './addPersonForm.js';
+import { IdentityFields } from './IdentityFields.js';
+import { ADD_PERSON, type IdentityWrong, readIdentity } from './identityForm.js';
 import { WhoMeasures } from './WhoMeasures.js';
 
 /** Adds a person with two identifiers at least. What was typed outlives a refusal and a reload. */
@@ -49,18 +49,6 @@ export function AddPersonPage() {
         words.sentence('app.refusedBy', { text: refusedBecause(answer) ?? words.sentence('app.failed') }),
       );
   };
-  const field = (name: 'name' | 'birthDate' | 'number') => ({
-    value: form.text(name),
-    onChange: (event: { target: { value: string } }) => {
-      setWrong(({ [name]: _mended, ...rest }) => rest);
-      form.set(name, event.target.value);
-    },
-  });
-  const said = (name: keyof IdentityWrong) => {
-    const code = wrong[name];
-    return code === undefined ? null : words.sentence(`person.${code}`);
-  };
-
   return (
     <Page
       title={words.sentence('person.addTitle')}
@@ -76,21 +64,11 @@ export function AddPersonPage() {
           void add();
         }}
       >
-        <Field label={words.sentence('person.name')} wrong={said('name')}>
-          {(control) => <input {...control} type="text" autoComplete="off" {...field('name')} />}
-        </Field>
-        <Field label={words.sentence('person.birthDate')} wrong={said('birthDate')}>
-          {(control) => (
-            <input {...control} type="date" max={localDate(clock.stamp())} {...field('birthDate')} />
-          )}
-        </Field>
-        <Field
-          label={words.sentence('person.number')}
-          hint={words.sentence('person.numberHint')}
-          wrong={said('number')}
-        >
-          {(control) => <input {...control} type="text" autoComplete="off" {...field('number')} />}
-        </Field>
+        <IdentityFields
+          form={form}
+          wrong={wrong}
+          onMend={(name) => setWrong(({ [name]: _mended, ...rest }) => rest)}
+        />
         {refused === null ? null : (
           <p className="notice" role="alert">
             {refused}

@@ -10,13 +10,14 @@ const ADD_AGENT = 'add-agent';
 export function WhoMeasures() {
   const app = useApp();
   const { store, words } = app;
-  const agents = useKept(({ known }) => known.agents.value) ?? [];
+  const agents = useKept(({ known }) => known.agents.value);
   const chosen = useKept(({ kept }) => kept.agent);
   // Once open it stays open, so that arrow keys can go on through the names.
   const [isOpen, setOpen] = useState(chosen === null);
   const [isAdding, setAdding] = useState(false);
   useEffect(() => void loadAgents(app), [app]);
 
+  if (agents === null) return null;
   const choose = (agent: string | null) => {
     store.change((state) => ({ ...state, kept: { ...state.kept, agent } }));
   };

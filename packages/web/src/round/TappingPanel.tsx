@@ -124,7 +124,7 @@ function useSpaceBar(onTap: (atMs: number) => void): void {
       if (event.key !== ' ' || event.repeat || event.defaultPrevented) return;
       if (
         event.target instanceof Element &&
-        event.target.closest('button, input, select, a, summary') !== null
+        event.target.closest('button, select, a, summary, input:not([type=radio])') !== null
       )
         return;
       event.preventDefault();

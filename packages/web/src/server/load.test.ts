@@ -19,6 +19,7 @@ test('what was here stays here while the server is silent, and says so', () => {
     afterAsking(here, { ok: false, status, offline, problem: null });
   expect(refused(0, true)).toEqual({ is: 'unreachable', value: 1 });
   expect(refused(404, false)).toEqual({ is: 'missing', value: 1 });
+  expect(refused(422, false)).toEqual({ is: 'missing', value: 1 });
   expect(refused(500, false)).toEqual({ is: 'failed', value: 1 });
 });
 

@@ -13,7 +13,9 @@ type Loading = Pick<App, 'store' | 'server'>;
 export function afterAsking<T>(was: Asked<T>, answer: Answer<T>): Asked<T> {
   if (answer.ok) return { is: 'here', value: answer.value };
   if (answer.offline) return { is: 'unreachable', value: was.value };
-  return { is: answer.status === 404 ? 'missing' : 'failed', value: was.value };
+  // An id that cannot be one (422) is nobody's, as an unknown one (404) is.
+  const isMissing = answer.status === 404 || answer.status === 422;
+  return { is: isMissing ? 'missing' : 'failed', value: was.value };
 }
 
 function know({ store }: Loading, change: (known: Known) => Known): void {

@@ -1,6 +1,6 @@
 import type { Identity } from '@evenfall/record';
 
-/** The name of the form in the store. */
+/** The name of the form that adds a person, in the store. */
 export const ADD_PERSON = 'add-person';
 
 export type IdentityWrong = Readonly<
@@ -39,6 +39,11 @@ export function readIdentity(
     identity: { name, birthDate: birthDate === '' ? null : birthDate, number: number === '' ? null : number },
     wrong,
   };
+}
+
+/** Which parts of an identity a correction changes. */
+export function changedParts(was: Identity, is: Identity): (keyof Identity)[] {
+  return (['name', 'birthDate', 'number'] as const).filter((part) => was[part] !== is[part]);
 }
 
 /** Whether a text is a date that exists. */

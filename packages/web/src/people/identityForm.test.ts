@@ -1,6 +1,6 @@
 import { identity } from '@evenfall/record';
 import { expect, test } from 'vitest';
-import { readIdentity } from './addPersonForm.js';
+import { changedParts, readIdentity } from './identityForm.js';
 
 const TODAY = '2026-03-05';
 const typed = (name: string, birthDate: string, number: string) =>
@@ -28,4 +28,10 @@ test.each([
   ['x'.repeat(201), '', 'n'.repeat(61), { name: 'nameLong', number: 'numberLong' }],
 ])('refuses %s, %s, %s', (name, birthDate, number, wrong) => {
   expect(typed(name, birthDate, number)).toEqual({ identity: null, wrong });
+});
+
+test('a correction names the parts that changed, and nothing when none did', () => {
+  const was = { name: 'Ada Lind', birthDate: '1948-03-05', number: null };
+  expect(changedParts(was, was)).toEqual([]);
+  expect(changedParts(was, { ...was, birthDate: null, number: 'A-17' })).toEqual(['birthDate', 'number']);
 });

@@ -1,15 +1,9 @@
-import type { StoredEntry } from '@evenfall/record';
+import { AMENDMENT_REASONS, type StoredEntry } from '@evenfall/record';
 import { useApp } from '../app/context.js';
 import type { useForm } from '../app/forms.js';
 import { Choices } from '../parts/Choices.js';
 import { Field } from '../parts/Field.js';
-import {
-  AMENDMENT_REASONS,
-  type AmendFields,
-  type AmendWrong,
-  canCorrectCount,
-  canSetByHand,
-} from './amendForm.js';
+import { type AmendFields, type AmendWrong, canCorrectCount, canSetByHand } from './amendForm.js';
 
 type AmendFieldsetProps = {
   readonly entry: StoredEntry;

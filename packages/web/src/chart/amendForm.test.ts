@@ -1,15 +1,9 @@
 import { DEFAULT_COUNT_RULES } from '@evenfall/clinical';
-import { AMENDMENT_REASONS as RECORD_REASONS, readEntry, type StoredEntry } from '@evenfall/record';
+import { readEntry, type StoredEntry } from '@evenfall/record';
 import { expect, test } from 'vitest';
 import { entriesOf } from '../round/entries.js';
 import { AGENT, AT, complete, DEVICE, ID, NO_PROTOCOL, NOTHING_BEFORE } from '../round/testing.js';
-import {
-  AMENDMENT_REASONS,
-  type AmendFields,
-  amendedContent,
-  canCorrectCount,
-  readAmendment,
-} from './amendForm.js';
+import { type AmendFields, amendedContent, canCorrectCount, readAmendment } from './amendForm.js';
 
 const frames = entriesOf(complete(), {
   book: 'care',
@@ -29,10 +23,6 @@ const BLANK: AmendFields = { what: '', n: '', perMinute: '', byHandWhy: '', reas
 const amend = (fields: Partial<AmendFields>) =>
   readAmendment(pulse, { ...BLANK, ...fields }, DEFAULT_COUNT_RULES);
 const under = { inForce: NO_PROTOCOL, program: 'evenfall test' };
-
-test('the page offers every reason of the record', () => {
-  expect([...AMENDMENT_REASONS]).toEqual([...RECORD_REASONS]);
-});
 
 test('a mistyped count is put right and its value made anew from it', () => {
   const { amendment } = amend({ what: 'count', n: '18', reason: 'typing-slip' });

@@ -1,23 +1,12 @@
 import { type Count, type CountRules, parseCount, type Refusal } from '@evenfall/clinical';
 import {
-  type AmendmentReason,
+  AMENDMENT_REASONS,
   type Amends,
   chartCount,
   chartTaps,
   type InForce,
   type StoredEntry,
 } from '@evenfall/record';
-
-export const AMENDMENT_REASONS = [
-  'typing-slip',
-  'wrong-person',
-  'wrong-time',
-  'wrong-unit',
-  'wrong-limb-or-cuff',
-  'equipment-fault',
-  'duplicate',
-  'other',
-] as const satisfies readonly AmendmentReason[];
 
 /** What should stand: another count, a rate set by hand, or nothing (it should never have been charted). */
 export const AMENDING = ['count', 'by-hand', 'in-error'] as const;

@@ -1,17 +1,10 @@
+import { NOT_DONE_REASONS } from '@evenfall/record';
 import type { Words } from '@evenfall/words';
 import { useState } from 'react';
 import { useApp } from '../app/context.js';
 import { Choices } from '../parts/Choices.js';
 import { Field } from '../parts/Field.js';
 import type { NotDone } from './draft.js';
-
-const REASONS = [
-  'declined',
-  'away',
-  'asleep',
-  'not-possible',
-  'other',
-] as const satisfies readonly NotDone['reason'][];
 
 /** A reason as it is said: in its own text if there is one. */
 export function notDoneText({ reason, text }: NotDone, words: Words): string {
@@ -43,7 +36,7 @@ export function NotDoneForm({ onKeep, onCancel }: NotDoneFormProps) {
       <Choices
         legend={words.sentence('review.notDoneWhy')}
         isListed
-        choices={REASONS.map((id) => ({ id, text: words.sentence(`review.${id}`) }))}
+        choices={NOT_DONE_REASONS.map((id) => ({ id, text: words.sentence(`review.${id}`) }))}
         chosen={reason}
         onChoose={setReason}
         wrong={isAsked && reason === null ? words.sentence('amend.reasonMissing') : null}

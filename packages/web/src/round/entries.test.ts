@@ -1,7 +1,7 @@
-import { readEntry } from '@evenfall/record';
+import { KINDS, readEntry } from '@evenfall/record';
 import { expect, test } from 'vitest';
 import { withNotDone, withNoticed, withValue } from './draft.js';
-import { entriesOf, type Signing } from './entries.js';
+import { entriesOf, type Signing, WRITTEN_SCHEMA } from './entries.js';
 import { circumstancesOf } from './facts.js';
 import { AGENT, AT, complete, counted, DEVICE, ID, NO_PROTOCOL, NOTHING_BEFORE, PERSON } from './testing.js';
 
@@ -82,4 +82,8 @@ test('within a round, the value before is the earlier one of the round', () => {
   const known = circumstancesOf(draft, 'pulse', second, NOTHING_BEFORE, NO_PROTOCOL);
   // 19 in 15 s is 76 a minute (docs/conventions.md section 5: 60 n / W).
   expect(known.previousPerMinute).toBe(76);
+});
+
+test('the page writes the newest schema of every kind', () => {
+  for (const { newest } of Object.values(KINDS)) expect(newest).toBe(WRITTEN_SCHEMA);
 });

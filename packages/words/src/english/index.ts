@@ -5,7 +5,7 @@ import { countDetails } from './countDetails.js';
 import type { Detail } from './detail.js';
 import { expected, expectedByCode } from './expected/index.js';
 import { messages, problemWords } from './problems.js';
-import { screens } from './screens.js';
+import { screens } from './screens/index.js';
 import { starting } from './starting.js';
 import { tapsDetails } from './tapsDetails.js';
 import { titles } from './titles.js';

@@ -1,1 +1,0 @@
-export { screens } from './screens/index.js';

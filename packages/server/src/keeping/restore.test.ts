@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { openMemory, type TestDatabase } from '../database/testing.js';
 import { TestClinic } from '../testing/clinic.js';
@@ -35,3 +36,40 @@ describe('a restore of what is no text', () => {
     expect(clinic.faults).toEqual([]);
   });
 });
+
+test('an entry that a newer program wrote is refused at its own line, whole and unharmed as the file is', async () => {
+  const source = await openMemory();
+  const target = await openMemory();
+  try {
+    const clinic = await TestClinic.open(source);
+    const person = await clinic.addPerson();
+    await clinic.sign(
+      clinic.pulse(person, 19, 15),
+      clinic.pulse(person, 20, 15),
+      clinic.pulse(person, 21, 15),
+    );
+    const lines = (await clinic.send('GET', '/control/backup')).text.trimEnd().split('\n').slice(0, -1);
+    const at = lines.findIndex((line) => line.includes('"n":20'));
+    const newer = lines.map((line, index) =>
+      index === at ? line.replace('"schema":1', '"schema":2') : line,
+    );
+    const body = `${newer.join('\n')}\n`;
+    const counted: Record<string, number> = {};
+    for (const { line } of newer.map((text) => JSON.parse(text))) counted[line] = (counted[line] ?? 0) + 1;
+    const sha256 = createHash('sha256').update(body).digest('hex');
+    const file = `${body}${JSON.stringify({ line: 'trailer', lines: counted, sha256 })}\n`;
+
+    const empty = await TestClinic.open(target, { agent: false });
+    const came = await empty.send('POST', '/control/restore', file);
+    expect(came.body.problems).toMatchObject([
+      { line: at + 1, field: '/entry/schema', code: 'unknown-id', got: 'count 2' },
+    ]);
+    expect((await empty.send('GET', '/control/check')).body.entries).toBe(0);
+    expect(
+      (await empty.send('POST', '/control/restore', file.replace('"schema":2', '"schema":1'))).status,
+    ).toBe(422);
+  } finally {
+    await source.close();
+    await target.close();
+  }
+}, 60_000);

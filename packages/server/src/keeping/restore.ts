@@ -74,7 +74,7 @@ class Restoring {
   private site: string | null = null;
   private at = 0;
   private ended = false;
-  private waiting: Extract<BackupLine, { line: 'entry' }>[] = [];
+  private waiting: ReturnType<Restoring['rowFrom']>[] = [];
 
   constructor(tx: Transaction<Tables>, invented: boolean) {
     this.tx = tx;
@@ -172,22 +172,23 @@ class Restoring {
         return;
       }
       case 'entry':
-        this.waiting.push(line);
-        if (this.waiting.length >= BATCH_ROWS) await this.flush(site);
+        this.waiting.push(this.rowFrom(site, line));
+        if (this.waiting.length >= BATCH_ROWS) await this.flush();
     }
   }
 
-  private async flush(site: string): Promise<void> {
+  private rowFrom(site: string, { entry, recordedAt }: Extract<BackupLine, { line: 'entry' }>) {
+    const read = readEntry(entry);
+    if (!read.ok)
+      throw new Refused(
+        read.refusals.map((refused) => ({ ...refused, field: `/entry${refused.field}`, line: this.at })),
+      );
+    return { ...rowOf(site, entry, contentHash(entry)), recorded_at: recordedAt };
+  }
+
+  private async flush(): Promise<void> {
     if (this.waiting.length === 0) return;
-    const rows = this.waiting.map(({ entry, recordedAt }) => {
-      const read = readEntry(entry);
-      if (!read.ok)
-        throw new Refused(
-          read.refusals.map((refused) => ({ ...refused, field: `/entry${refused.field}`, line: this.at })),
-        );
-      return { ...rowOf(site, entry, contentHash(entry)), recorded_at: recordedAt };
-    });
-    await this.tx.insertInto('entry').values(rows).execute();
+    await this.tx.insertInto('entry').values(this.waiting).execute();
     this.waiting = [];
   }
 
@@ -201,7 +202,7 @@ class Restoring {
       if ((this.counted[name] ?? 0) !== (line.lines[name] ?? 0))
         this.refuse(`/lines/${name}`, 'contradicts', 'count-of-lines', lines);
     }
-    await this.flush(site);
+    await this.flush();
   }
 
   private refuse(field: string, code: Refusal['code'], expected: string, got: unknown): never {

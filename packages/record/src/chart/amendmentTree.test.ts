@@ -111,6 +111,18 @@ describe('a story', () => {
     expect(numbersOf(storyOf(right, original).story)).toEqual([1, 2]);
   });
 
+  test('goes by recording, across its branches', () => {
+    const story = storyOf(SIGNED, instead(2, 1, 123, 7), instead(3, 1, 122, 12), instead(4, 2, 124, 9));
+    expect(numbersOf(story.story)).toEqual([1, 2, 4, 3]);
+  });
+
+  test('goes by sequence where two were recorded at one instant', () => {
+    const amends = { entry: idOf(1), reason: 'typing-slip' as Reason, text: null };
+    const later = pulse(2, 123, 7, { sequence: 12, amends });
+    const earlier = pulse(3, 122, 7, { sequence: 11, amends });
+    expect(numbersOf(storyOf(SIGNED, later, earlier).story)).toEqual([1, 3, 2]);
+  });
+
   test('begins with an amendment whose original is not there, so that nothing disappears', () => {
     const lone = instead(2, 77, 123, 7);
     expect(gatherAmendments([lone])).toMatchObject([{ original: lone, standing: 'as-signed' }]);

@@ -16,10 +16,10 @@ export type ListedPerson = {
 /** The people of a book by name, those without one last. Rows of the projection that are missing are rebuilt first. */
 export async function listPersons(db: Kysely<Tables>, site: string, book: Book): Promise<ListedPerson[]> {
   await rebuildLatest(db, site, book);
-  const { rows } = await sql<{ id: string; identity: Identity | null; latest: Latest }>`
+  const { rows } = await sql<Omit<ListedPerson, 'latest'> & { latest: Latest | null }>`
     select person.id, identity.content as identity, latest.content as latest
     from person
-    join latest on latest.site = person.site and latest.book = person.book and latest.person = person.id
+    left join latest on latest.site = person.site and latest.book = person.book and latest.person = person.id
     left join lateral (
       select content from identity
       where identity.site = person.site and identity.book = person.book and identity.person = person.id
@@ -27,12 +27,18 @@ export async function listPersons(db: Kysely<Tables>, site: string, book: Book):
     ) identity on true
     where person.site = ${site} and person.book = ${book}
     order by lower(identity.content ->> 'name') nulls last, person.id`.execute(db);
-  return rows;
+  const listed: ListedPerson[] = [];
+  for (const { id, identity, latest } of rows) {
+    // Written to between the two queries: what is projected is gone again, and is made here for this once.
+    const made = latest ?? projectLatest(await entriesOf(db, { site, book, person: id }));
+    listed.push({ id, identity, latest: made });
+  }
+  return listed;
 }
 
 /**
  * Rebuilds what is missing or older than this program of the projection, from entries alone. A write removes the
- * row of its person under the same lock, so a row that is there is true.
+ * row of its person before it commits, and rebuilding waits for it (see `takeEntries`), so a row that is there is true.
  */
 export async function rebuildLatest(db: Kysely<Tables>, site: string, book: Book): Promise<number> {
   const stale = await db
@@ -66,7 +72,7 @@ async function rebuildOne(
       .where('site', '=', site)
       .where('book', '=', book)
       .where('id', '=', person)
-      .forNoKeyUpdate()
+      .forUpdate()
       .execute();
     const entries = await entriesOf(tx, where);
     const content = JSON.stringify(projectLatest(entries));

@@ -60,6 +60,37 @@ describe('requests about a person that say two things', () => {
     expect((await clinic.chart(frame.person ?? '')).body.identity).toBeNull();
   });
 
+  test('a correction that arrives after an erasure brings nobody back', async () => {
+    const person = await clinic.addPerson();
+    const path = `/api/books/care/persons/${person}/identity`;
+    const right = { ...HESTER, number: 'INV-78' };
+    const before = clinic.frame('identity-corrected', person, { changed: ['number'] });
+    expect((await clinic.send('PUT', path, { identity: right, entry: before })).status).toBe(201);
+    await clinic.send('DELETE', path, {
+      entry: clinic.frame('identity-erased', person, { reason: 'asked' }),
+    });
+    // The same correction again is answered with what is kept; another is refused.
+    expect((await clinic.send('PUT', path, { identity: right, entry: before })).status).toBe(200);
+    const late = clinic.frame('identity-corrected', person, { changed: ['number'] });
+    expect(places((await clinic.send('PUT', path, { identity: right, entry: late })).body)).toEqual([
+      '/identity',
+    ]);
+    const { body, text } = await clinic.chart(person);
+    expect(body.identity).toBeNull();
+    expect(text).not.toContain(late.id);
+  });
+
+  test('a person added again by another entry is refused: an identity changes by a correction alone', async () => {
+    const person = await clinic.addPerson();
+    const again = { ...clinic.personFrame(HESTER), person };
+    const came = await add(again, { ...HESTER, name: 'Somebody Else (invented)' });
+    expect(came.body.problems).toMatchObject([{ field: '/entry/person', code: 'repeated' }]);
+    expect((await clinic.chart(person)).body).toMatchObject({
+      identity: HESTER,
+      entries: [{ kind: 'person' }],
+    });
+  });
+
   test('a person who is refused leaves nothing behind', async () => {
     const frame = { ...clinic.personFrame(HESTER), agent: '01950000-0000-7000-8000-000000000000' };
     expect(places((await add(frame)).body)).toEqual(['/entries/0/agent']);

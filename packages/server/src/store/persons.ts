@@ -73,22 +73,31 @@ export async function addPerson(
   ];
   if (refusals.length > 0) return { outcome: 'refused', refusals };
   const { site, book, person } = where;
+  let isNew = false;
   const before = async (tx: Transaction<Tables>) => {
-    await tx
+    const made = await tx
       .insertInto('person')
       .values({ site, book, id: person })
       .onConflict((conflict) => conflict.columns(['site', 'book', 'id']).doNothing())
-      .execute();
+      .returning('id')
+      .executeTakeFirst();
+    isNew = made !== undefined;
   };
-  const taken = await takeEntries(db, site, [incoming], program, {
-    before,
-    after: (tx) => keepIdentity(tx, where, identity),
-  });
+  const after = async (tx: Transaction<Tables>) => {
+    // Who somebody is changes by a correction that says so, not by being added again.
+    if (!isNew) return [refusal('/entry/person', 'repeated', 'new-id', person)];
+    await keepIdentity(tx, where, identity);
+    return [];
+  };
+  const taken = await takeEntries(db, site, [incoming], program, { before, after });
   if (taken.outcome !== 'taken' || taken.entries.every(({ already }) => !already)) return taken;
   return (await isFirstIdentity(db, where, identity)) ? taken : clash('/identity');
 }
 
-/** Puts an identity right: a new version beside the old, and the entry that says which parts changed. */
+/**
+ * Puts an identity right: a new version beside the old, and the entry that says which parts changed. One that was
+ * erased stays erased, also when a correction made before arrives after it from a device that was offline.
+ */
 export async function correctIdentity(
   db: Kysely<Tables>,
   where: Where,
@@ -98,9 +107,13 @@ export async function correctIdentity(
 ): Promise<Taken> {
   const refusals = misplaced(where, incoming.entry, 'identity-corrected');
   if (refusals.length > 0) return { outcome: 'refused', refusals };
-  return await takeEntries(db, where.site, [incoming], program, {
-    after: (tx) => keepIdentity(tx, where, identity),
-  });
+  const after = async (tx: Transaction<Tables>) => {
+    if ((await newestIdentity(tx, where)) === null)
+      return [refusal('/identity', 'contradicts', 'identity-not-erased', null)];
+    await keepIdentity(tx, where, identity);
+    return [];
+  };
+  return await takeEntries(db, where.site, [incoming], program, { after });
 }
 
 /** Erases every version of an identity. The entries stay, and the entry that says it was done. */
@@ -120,6 +133,7 @@ export async function eraseIdentity(
       .where('book', '=', book)
       .where('person', '=', person)
       .execute();
+    return [];
   };
   return await takeEntries(db, site, [incoming], program, { after });
 }

@@ -77,12 +77,18 @@ export async function protocolInForce(db: Kysely<Tables>, site: string): Promise
   return (row?.content as { version: string | null } | undefined)?.version ?? null;
 }
 
-/** The rules of every protocol version kept here; null for one that is not. */
+/**
+ * The rules of the protocol versions kept here; null for one that is not. With `named`, only those are looked up, and
+ * none at all where no value names one.
+ */
 export async function keptProtocols(
   db: Kysely<Tables>,
   site: string,
+  named: readonly (string | null)[] | 'all' = 'all',
 ): Promise<(version: string | null) => InForce | null> {
-  const kept = new Map((await listProtocols(db, site)).map(({ version, content }) => [version, content]));
+  const wanted = named === 'all' ? null : new Set(named.filter((version) => version !== null));
+  const rows = wanted?.size === 0 ? [] : await listProtocols(db, site);
+  const kept = new Map(rows.map(({ version, content }) => [version, content]));
   const read = new Map<string, InForce>();
   return (version) => {
     if (version === null) return NONE;

@@ -1,0 +1,170 @@
+import { COUNT_RULE, type Refusal, refusal, TAPS_RULE } from '@evenfall/clinical';
+import { type Entry, recompute } from '@evenfall/record';
+import type { Kysely } from 'kysely';
+import type { Tables } from '../database/schema.js';
+import { keptProtocols } from './protocols.js';
+import { entryOf } from './rows.js';
+
+/**
+ * What is wrong with entries that the database itself does not refuse: ids used twice, amendments of the wrong thing,
+ * values that are not what their evidence gives, a protocol that is not kept. In order of place.
+ */
+export async function wrongEntries(
+  tx: Kysely<Tables>,
+  site: string,
+  entries: readonly Entry[],
+  program: string,
+): Promise<Refusal[]> {
+  const refusals: Refusal[] = [...repeatedIds(entries)];
+  // One at a time: a transaction is one connection, and parallel queries on it would only queue.
+  refusals.push(...(await wrongAmendments(tx, site, entries)));
+  refusals.push(...(await wrongValues(tx, site, entries, program)));
+  refusals.push(...(await unknownChoices(tx, site, entries)));
+  return inPlace(refusals);
+}
+
+/**
+ * Which persons and agents of entries are not known here. Asked only once the database has refused a row for it: its
+ * foreign keys check every row anyway.
+ */
+export async function unknownReferences(
+  db: Kysely<Tables>,
+  site: string,
+  entries: readonly Entry[],
+): Promise<Refusal[]> {
+  const persons = await unknownPersons(db, site, entries);
+  return inPlace([...persons, ...(await unknownAgents(db, site, entries))]);
+}
+
+/** Refusals by the entry they are about. */
+export function inPlace(refusals: readonly Refusal[]): Refusal[] {
+  return [...refusals].sort((a, b) => indexOf(a) - indexOf(b));
+}
+
+function indexOf({ field }: Refusal): number {
+  return Number(/^\/entries\/(\d+)/.exec(field)?.[1] ?? 0);
+}
+
+function repeatedIds(entries: readonly Entry[]): Refusal[] {
+  const seen = new Set<string>();
+  return entries.flatMap(({ id }, index) => {
+    if (seen.has(id)) return [refusal(`/entries/${index}/id`, 'repeated', 'new-id', id)];
+    seen.add(id);
+    return [];
+  });
+}
+
+async function unknownPersons(tx: Kysely<Tables>, site: string, entries: readonly Entry[]) {
+  const wanted = [
+    ...new Set(entries.flatMap(({ book, person }) => (person === null ? [] : [`${book} ${person}`]))),
+  ];
+  const known = new Set<string>();
+  for (const key of wanted.sort()) {
+    const [book = '', id = ''] = key.split(' ');
+    const row = await tx
+      .selectFrom('person')
+      .select('id')
+      .where('site', '=', site)
+      .where('book', '=', book)
+      .where('id', '=', id)
+      .executeTakeFirst();
+    if (row !== undefined) known.add(key);
+  }
+  return entries.flatMap(({ book, person }, index) =>
+    person === null || known.has(`${book} ${person}`)
+      ? []
+      : [refusal(`/entries/${index}/person`, 'unknown-id', 'person-in-book', person)],
+  );
+}
+
+async function unknownAgents(tx: Kysely<Tables>, site: string, entries: readonly Entry[]) {
+  const rows = await tx
+    .selectFrom('agent')
+    .select('id')
+    .where('site', '=', site)
+    .where('id', 'in', [...new Set(entries.map(({ agent }) => agent))])
+    .execute();
+  const known = new Set(rows.map(({ id }) => id));
+  return entries.flatMap(({ agent }, index) =>
+    known.has(agent) ? [] : [refusal(`/entries/${index}/agent`, 'unknown-id', 'agent-here', agent)],
+  );
+}
+
+async function wrongAmendments(tx: Kysely<Tables>, site: string, entries: readonly Entry[]) {
+  const amending = entries.flatMap((entry, index) => (entry.amends === null ? [] : [{ entry, index }]));
+  const refusals: Refusal[] = [];
+  for (const { entry, index } of amending) {
+    const amended = entry.amends?.entry ?? '';
+    const inBatch = entries.find(({ id, book }) => id === amended && book === entry.book);
+    const row = await tx
+      .selectFrom('entry')
+      .selectAll()
+      .where('site', '=', site)
+      .where('book', '=', entry.book)
+      .where('id', '=', amended)
+      .executeTakeFirst();
+    const old = row === undefined ? inBatch : entryOf(row);
+    const field = `/entries/${index}/amends/entry`;
+    if (old === undefined) refusals.push(refusal(field, 'unknown-id', 'entry-in-book', amended));
+    else if (old.id === entry.id) refusals.push(refusal(field, 'contradicts', 'another-entry', amended));
+    else if (old.person !== entry.person)
+      refusals.push(refusal(field, 'contradicts', 'same-person', amended));
+    else if (!sameSign(old, entry)) refusals.push(refusal(field, 'contradicts', 'same-sign', amended));
+  }
+  const lone = entries.flatMap(({ kind, amends }, index) =>
+    kind === 'entered-in-error' && amends === null
+      ? [refusal(`/entries/${index}/amends`, 'missing', 'entry-in-error', null)]
+      : [],
+  );
+  return [...refusals, ...lone];
+}
+
+/** A pulse replaces a pulse, however each was taken; anything charted can be entered in error. */
+function sameSign(old: Entry, next: Entry): boolean {
+  if (old.kind === 'entered-in-error') return false;
+  if (next.kind === 'entered-in-error') return signOf(old) !== null;
+  return signOf(old) !== null && signOf(old) === signOf(next);
+}
+
+function signOf(entry: Entry): string | null {
+  if (entry.kind === 'count') return entry.content.evidence.count.of;
+  if (entry.kind === 'taps') return entry.content.evidence.taps.of;
+  return entry.kind === 'round' ? 'round' : null;
+}
+
+/** A value made by this very program must be what the program makes of its evidence; `check` looks at the rest. */
+async function wrongValues(tx: Kysely<Tables>, site: string, entries: readonly Entry[], program: string) {
+  const named = entries.flatMap(({ content }) =>
+    'computedBy' in content ? [content.computedBy.presetVersion] : [],
+  );
+  const inForce = await keptProtocols(tx, site, named);
+  return entries.flatMap((entry, index): Refusal[] => {
+    const again = recompute(entry, inForce);
+    const within = `/entries/${index}`;
+    if (again.state === 'impossible-evidence') {
+      return again.refusals.map((refused) => ({ ...refused, field: within + refused.field }));
+    }
+    if (again.state === 'unknown-protocol') {
+      return [refusal(`${within}/content/computedBy/presetVersion`, 'unknown-id', 'protocol-here', null)];
+    }
+    if (!('computedBy' in entry.content) || entry.content.computedBy.program !== program) return [];
+    if (again.state === 'unknown-rule') {
+      const { rule } = entry.content.computedBy;
+      const choices = [entry.kind === 'count' ? COUNT_RULE : TAPS_RULE];
+      return [refusal(`${within}/content/computedBy/rule`, 'unknown-id', 'choice', rule, { choices })];
+    }
+    if (again.state !== 'differs') return [];
+    return [refusal(within + again.at, 'contradicts', 'value-of-evidence', again.kept)];
+  });
+}
+
+/** A protocol can be chosen only where it is kept, else nobody could say what was in force. */
+async function unknownChoices(tx: Kysely<Tables>, site: string, entries: readonly Entry[]) {
+  const named = entries.flatMap((entry) => (entry.kind === 'protocol-chosen' ? [entry.content.version] : []));
+  const inForce = await keptProtocols(tx, site, named);
+  return entries.flatMap((entry, index) =>
+    entry.kind === 'protocol-chosen' && inForce(entry.content.version) === null
+      ? [refusal(`/entries/${index}/content/version`, 'unknown-id', 'protocol-here', entry.content.version)]
+      : [],
+  );
+}

@@ -8,7 +8,9 @@ ensureInstalled();
 ensureBuilt();
 const wanted = process.argv.slice(2);
 let status = 0;
-for (const file of readdirSync(join(root, 'bench')).filter((name) => name.endsWith('.mjs'))) {
+for (const file of readdirSync(join(root, 'bench')).filter(
+  (name) => name.endsWith('.mjs') && !['measure.mjs', 'embedded.mjs'].includes(name),
+)) {
   if (wanted.length > 0 && !wanted.some((word) => file.startsWith(word))) continue;
   console.log(`\n# ${file}`);
   status ||=

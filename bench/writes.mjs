@@ -31,7 +31,7 @@ for (let round = 0; round < ROUNDS; round += 1) {
   const { pool, close } = await openEmbeddedIn(folder);
   const { rows } = await pool.query('select id from site');
   const insert = `insert into entry (site, book, id, kind, schema, person, agent, role, device, sequence,
-    measured_at, measured_text, zone, content, sha256) values ($1,'care',$2,'count',1,$3,$4,'observer',$5,$6,$7,$8,'UTC',$9,'-')`;
+    measured_at, measured_text, zone, written_at, written_text, content, sha256) values ($1,'care',$2,'count',1,$3,$4,'observer',$5,$6,$7,$8,'UTC',$7,$8,$9,'-')`;
   bare.push(
     await perSecond(async () => {
       const { id, measuredAt, content } = counted();
@@ -75,7 +75,7 @@ async function perSecond(write) {
 function frame(kind, content) {
   sequence += 1;
   const measuredAt = { at: new Date().toISOString(), zone: 'UTC', asEntered: null };
-  const empty = { round: null, amends: null };
+  const empty = { round: null, amends: null, writtenAt: measuredAt.at };
   return {
     id: v7(),
     book: 'care',

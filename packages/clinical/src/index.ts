@@ -11,7 +11,7 @@ export { roundedText, roundTo } from './contract/rounding.js';
 export type { Comparison } from './contract/threshold.js';
 export { passes, settled } from './contract/threshold.js';
 export type { Circumstances, PulseSite } from './count/circumstances.js';
-export { UNKNOWN_CIRCUMSTANCES } from './count/circumstances.js';
+export { PULSE_SITES, UNKNOWN_CIRCUMSTANCES } from './count/circumstances.js';
 export { COUNT_COMPARISONS } from './count/comparisons.js';
 export type { Count, CountClock, CountFirst, CountOf } from './count/count.js';
 export { COUNT_RULE } from './count/count.js';

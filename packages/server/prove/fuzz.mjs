@@ -10,9 +10,36 @@ const chance = chanceFrom(seed);
 const pick = (list) => list[Math.floor(chance() * list.length)];
 
 const ODD = [
-  null, '', ' ', 0, -0, -1, 1.5, 1e308, -1e308, 9007199254740993, true, false, [], {}, [[]], 'NaN', '0x10', '1e9', '９',
-  '\u0000', '\ud800', 'x'.repeat(3000), '../../etc/passwd', "'; drop table entry; --", '<script>alert(1)</script>',
-  '__proto__', 'constructor', '2026-02-30T25:61:61Z', '9999-12-31T23:59:59.999+14:00', '01950000-0000-7000-8000-000000000000',
+  null,
+  '',
+  ' ',
+  0,
+  -0,
+  -1,
+  1.5,
+  1e308,
+  -1e308,
+  9007199254740992,
+  true,
+  false,
+  [],
+  {},
+  [[]],
+  'NaN',
+  '0x10',
+  '1e9',
+  '９',
+  '\u0000',
+  '\ud800',
+  'x'.repeat(3000),
+  '../../etc/passwd',
+  "'; drop table entry; --",
+  '<script>alert(1)</script>',
+  '__proto__',
+  'constructor',
+  '2026-02-30T25:61:61Z',
+  '9999-12-31T23:59:59.999+14:00',
+  '01950000-0000-7000-8000-000000000000',
 ];
 const ALLOWED = new Set([200, 201, 400, 404, 409, 413, 415, 422]);
 
@@ -26,7 +53,10 @@ let failed = 0;
 
 for (let at = 0; at < requests; at += 1) {
   const person = pick(people);
-  const whole = chance() < 0.5 ? clinic.pulse(person, 10 + Math.floor(chance() * 30), pick([15, 30, 60])) : tapped(person);
+  const whole =
+    chance() < 0.5
+      ? clinic.pulse(person, 10 + Math.floor(chance() * 30), pick([15, 30, 60]))
+      : tapped(person);
   if (kept.length > 0 && chance() < 0.2) Object.assign(whole, clinic.amending(pick(kept)));
   const bends = Math.floor(chance() * 4);
   const body = { entries: [structuredClone(whole)] };
@@ -35,17 +65,22 @@ for (let at = 0; at < requests; at += 1) {
   const came = await clinic.send('POST', '/api/entries', text);
   statuses[came.status] = (statuses[came.status] ?? 0) + 1;
   if (came.status === 201 && kept.length < 200) kept.push(whole);
-  const isSane = ALLOWED.has(came.status) && (came.status < 400 || came.headers.get('content-type') === 'application/problem+json');
+  const isSane =
+    ALLOWED.has(came.status) &&
+    (came.status < 400 || came.headers.get('content-type') === 'application/problem+json');
   if (!isSane || clinic.faults.length > 0) {
     failed += 1;
-    if (failed < 6) lines.push(`request ${at}: ${came.status} ${clinic.faults.splice(0)[0] ?? ''} ${text.slice(0, 300)}`);
+    if (failed < 6)
+      lines.push(`request ${at}: ${came.status} ${clinic.faults.splice(0)[0] ?? ''} ${text.slice(0, 300)}`);
     clinic.faults.length = 0;
   }
 }
 
 // Whatever was kept must be readable, charted and what its evidence gives.
 const check = (await clinic.send('GET', '/control/check')).body;
-const charts = await Promise.all(people.map((id, index) => clinic.chart(id, index === 0 ? 'care' : 'simulated')));
+const charts = await Promise.all(
+  people.map((id, index) => clinic.chart(id, index === 0 ? 'care' : 'simulated')),
+);
 const listed = await clinic.send('GET', '/api/books/care/persons');
 const foreign = check.findings.filter(({ state }) => !['unknown-rule', 'differs'].includes(state));
 if (foreign.length > 0 || charts.some(({ status }) => status !== 200) || listed.status !== 200) {
@@ -63,7 +98,13 @@ process.exit(failed === 0 ? 0 : 1);
 
 function tapped(person) {
   let time = 0;
-  return clinic.taps(person, Array.from({ length: 3 + Math.floor(chance() * 20) }, () => Math.round((time += 0.5 + chance()) * 1000) / 1000));
+  return clinic.taps(
+    person,
+    Array.from({ length: 3 + Math.floor(chance() * 20) }, () => {
+      time += 0.5 + chance();
+      return Math.round(time * 1000) / 1000;
+    }),
+  );
 }
 
 /** Changes, removes, repeats or adds one value somewhere. */

@@ -2,9 +2,9 @@
 // node packages/server/prove/kill.mjs [rounds] [seed]
 import { performance } from 'node:perf_hooks';
 import { setTimeout as wait } from 'node:timers/promises';
-import { v7 } from 'uuid';
 import { DEFAULT_COUNT_RULES, parseCount, UNKNOWN_CIRCUMSTANCES } from '@evenfall/clinical';
 import { chartCount, PROGRAM } from '@evenfall/record';
+import { v7 } from 'uuid';
 import { chanceFrom } from './chance.mjs';
 import { freshFolder, processTree, startServer } from './serverUnderTest.mjs';
 
@@ -87,6 +87,7 @@ function frame(clinic, kind, content, more = {}) {
     device: clinic.device,
     sequence: clinic.sequence,
     measuredAt: { at: new Date().toISOString(), zone: 'UTC', asEntered: null },
+    writtenAt: new Date().toISOString(),
     amends: null,
     content,
     ...more,

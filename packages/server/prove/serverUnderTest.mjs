@@ -29,7 +29,10 @@ export async function startServer(folder, more = {}) {
     ...more,
   };
   const { DATABASE_URL: _shared, ...env } = process.env;
-  const child = spawn(process.execPath, [main, JSON.stringify(settings)], { stdio: ['pipe', 'pipe', 'pipe'], env });
+  const child = spawn(process.execPath, [main, JSON.stringify(settings)], {
+    stdio: ['pipe', 'pipe', 'pipe'],
+    env,
+  });
   let errors = '';
   child.stderr.on('data', (chunk) => {
     errors += chunk;
@@ -41,7 +44,11 @@ export async function startServer(folder, more = {}) {
   })();
   const told = await Promise.race([first, ended.then(() => null)]);
   if (told?.event !== 'ready') throw new Error(`the server did not start: ${JSON.stringify(told)} ${errors}`);
-  return { child, ended, address: told.address, stop: () => (child.stdin.end(), ended) };
+  const stop = () => {
+    child.stdin.end();
+    return ended;
+  };
+  return { child, ended, address: told.address, stop };
 }
 
 /** Every process below one, by the system's own table (Linux). */

@@ -3,30 +3,18 @@ import {
   isBlank,
   numberFrom,
   type Parsed,
+  PULSE_SITES,
   type PulseSite,
   type Refusal,
   refusal,
 } from '@evenfall/clinical';
 import type { Given, Option } from '../options/option.js';
 
-const SITES: readonly PulseSite[] = [
-  'radial',
-  'brachial',
-  'carotid',
-  'apical',
-  'temporal',
-  'femoral',
-  'popliteal',
-  'posterior-tibial',
-  'dorsalis-pedis',
-  'ulnar',
-];
-
 /** The options that say what else is known of a count and of the person. */
 export const CIRCUMSTANCE_OPTIONS: readonly Option[] = [
   { name: 'rhythm', kind: 'value', means: 'options.rhythm', choices: ['regular', 'irregular'] },
   { name: 'strength', kind: 'value', means: 'options.strength', choices: ['weak', 'normal', 'strong'] },
-  { name: 'site', kind: 'value', means: 'options.site', hint: 'SITE', choices: SITES },
+  { name: 'site', kind: 'value', means: 'options.site', hint: 'SITE', choices: PULSE_SITES },
   { name: 'age-months', kind: 'value', means: 'options.ageMonths', hint: 'MONTHS' },
   { name: 'previous', kind: 'value', means: 'options.previous', hint: 'RATE' },
   { name: 'first-set', kind: 'switch', means: 'options.firstSet' },

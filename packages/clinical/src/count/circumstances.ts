@@ -1,15 +1,17 @@
 /** Where a pulse is felt or heard. Source: bedside handbook 1.1. */
-export type PulseSite =
-  | 'radial'
-  | 'brachial'
-  | 'carotid'
-  | 'apical'
-  | 'temporal'
-  | 'femoral'
-  | 'popliteal'
-  | 'posterior-tibial'
-  | 'dorsalis-pedis'
-  | 'ulnar';
+export const PULSE_SITES = [
+  'radial',
+  'brachial',
+  'carotid',
+  'apical',
+  'temporal',
+  'femoral',
+  'popliteal',
+  'posterior-tibial',
+  'dorsalis-pedis',
+  'ulnar',
+] as const;
+export type PulseSite = (typeof PULSE_SITES)[number];
 
 /** What else is known of a count and of the person. Null is "not known": it asks for nothing and promises nothing. */
 export type Circumstances = {

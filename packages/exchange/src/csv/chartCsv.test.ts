@@ -45,6 +45,7 @@ function entry(id: number, kind: StoredEntry['kind'], content: object, more: Mor
     device: idOf(902),
     sequence: id,
     measuredAt: { at: `2026-11-25T10:${minute}:00+01:00`, zone: 'Europe/Madrid', asEntered: 'just now' },
+    writtenAt: `2026-11-25T10:${minute}:20+01:00`,
     amends:
       more.of === undefined
         ? null
@@ -113,7 +114,7 @@ describe('the columns', () => {
       (
         'schema notice person name birthDate number round entry sign perMinute computedPerMinute lowPerMinute ' +
         'highPerMinute n windowSeconds clock first taps rhythm rhythmFelt flags why standing amends reason reasonText ' +
-        'byHandReason measuredAt zone asEntered recordedAt agent role program rule protocolVersion note'
+        'byHandReason measuredAt zone asEntered writtenAt recordedAt agent role program rule protocolVersion note'
       ).split(' '),
     );
     expect(rowsOf(exported([count(1, COUNTED)]))[0]?.schema).toBe('evenfall-chart-1');
@@ -154,6 +155,7 @@ describe('the columns', () => {
       measuredAt: '2026-11-25T10:01:00+01:00',
       zone: 'Europe/Madrid',
       asEntered: 'just now',
+      writtenAt: '2026-11-25T10:01:20+01:00',
       recordedAt: '2026-11-25T09:01:30.000Z',
       agent: WREN.name,
       role: 'observer',

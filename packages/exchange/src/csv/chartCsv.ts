@@ -62,6 +62,7 @@ const COLUMNS: readonly (readonly [heading: string, cell: (row: Row) => Cell])[]
   ['measuredAt', ({ entry }) => entry.measuredAt.at],
   ['zone', ({ entry }) => entry.measuredAt.zone],
   ['asEntered', ({ entry }) => entry.measuredAt.asEntered],
+  ['writtenAt', ({ entry }) => entry.writtenAt],
   ['recordedAt', ({ entry }) => entry.recordedAt],
   ['agent', ({ from, entry }) => from.agents.find(({ id }) => id === entry.agent)?.name ?? entry.agent],
   ['role', ({ entry }) => entry.role],

@@ -1,4 +1,4 @@
-import type { PulseSite } from '@evenfall/clinical';
+import { PULSE_SITES } from '@evenfall/clinical';
 import { z } from 'zod';
 
 export const countOf = z.enum(['pulse', 'breaths']);
@@ -7,19 +7,6 @@ export const note = z.string().max(1000).nullable();
 export const flag = z
   .object({ code: z.string().min(1).max(60), figures: z.record(z.string(), z.number()) })
   .strict();
-
-const PULSE_SITES = [
-  'radial',
-  'brachial',
-  'carotid',
-  'apical',
-  'temporal',
-  'femoral',
-  'popliteal',
-  'posterior-tibial',
-  'dorsalis-pedis',
-  'ulnar',
-] as const satisfies readonly PulseSite[];
 
 /** What else was noticed while counting. Null is "not known", never "no". */
 export const circumstances = z

@@ -32,6 +32,9 @@ describe('the frame of an entry', () => {
   });
 
   test.each([
+    ['writtenAt', 'yesterday'],
+    ['writtenAt', '2026-11-25T09:00:00+23:59'],
+    ['writtenAt', null],
     ['sequence', -1],
     ['sequence', 0.5],
     ['sequence', 2 ** 53],

@@ -7,7 +7,7 @@ import { amends } from './amendment.js';
 import { book } from './book.js';
 import { id } from './id.js';
 import { role } from './role.js';
-import { stamp } from './stamp.js';
+import { instant, stamp } from './stamp.js';
 
 /**
  * The frame every entry has, as a client sends it. An entry never changes once it is stored: its id is made
@@ -28,7 +28,10 @@ export const entryFrame = z
     device: id,
     /** Grows by one on each device: the order within a round, whatever the clocks say. */
     sequence: z.number().int().min(0).max(Number.MAX_SAFE_INTEGER),
+    /** When it was measured; an amendment says when what it corrects was measured. */
     measuredAt: stamp,
+    /** When this entry was written down on the device: later than the measuring for a late entry or an amendment. */
+    writtenAt: instant,
     amends: amends.nullable(),
     content: z.record(z.string(), z.unknown()),
   })

@@ -6,7 +6,7 @@ const FURTHEST_OFFSET_HOURS = 14;
 const LONGEST_INSTANT_CHARACTERS = 40;
 
 /** An RFC 3339 instant with its offset, of a year that has a number and a place that can be. */
-const instant = z.iso.datetime({ offset: true }).check((read) => {
+export const instant = z.iso.datetime({ offset: true }).check((read) => {
   const at = read.value;
   const isKeepable =
     at.length <= LONGEST_INSTANT_CHARACTERS &&

@@ -31,6 +31,7 @@ export const anyHistory: fc.Arbitrary<StoredEntry[]> = fc.array(step, { maxLengt
       device: idOf(700 + device),
       sequence,
       measuredAt: { at: at(measuredMinute), zone: 'UTC', asEntered: null },
+      writtenAt: at(measuredMinute),
       amends: amends === null ? null : { entry: idOf(amends + 1), reason: 'typing-slip', text: null },
     };
     const name = kind as keyof typeof CONTENTS;

@@ -40,6 +40,7 @@ export function frame(kind: EntryFrame['kind'], content: object, more: Partial<E
     device: idOf(9003),
     sequence: 1,
     measuredAt: { at: at(0), zone: 'UTC', asEntered: null },
+    writtenAt: at(1),
     amends: null,
     content: content as Record<string, unknown>,
     ...more,

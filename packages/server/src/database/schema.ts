@@ -37,6 +37,8 @@ export type Tables = {
     measured_at: Instant;
     measured_text: string;
     zone: string;
+    written_at: Instant;
+    written_text: string;
     as_entered: string | null;
     amends: string | null;
     amends_reason: string | null;

@@ -158,7 +158,7 @@ class DemoFilling {
             chartCount({ count: countOf('pulse', { ...done, n: amended.n }), ...evidence }, NONE, PROGRAM),
           ] as const);
     return {
-      ...this.frame(kind, old.person ?? '', old.round, amended.agent, 0, content),
+      ...this.frame(kind, old.person ?? '', old.round, amended.agent, 1, content),
       measuredAt: old.measuredAt,
       amends,
     };
@@ -186,6 +186,7 @@ class DemoFilling {
       device: this.device,
       sequence: this.sequence,
       measuredAt: { at, zone: ZONE, asEntered: null },
+      writtenAt: at,
       amends: null,
       content: content as Record<string, unknown>,
     };

@@ -26,6 +26,7 @@ function pulse(more: Partial<EntryFrame> = {}): EntryFrame {
     device: ID,
     sequence: 1,
     measuredAt: { at: '2026-11-25T09:00:00Z', zone: 'UTC', asEntered: null },
+    writtenAt: '2026-11-25T09:01:00Z',
     amends: null,
     content: chartCount(done, none, 'evenfall test'),
     ...more,

@@ -22,6 +22,8 @@ export function rowOf(site: string, entry: EntryFrame, sha256: string) {
     measured_text: at,
     zone,
     as_entered: asEntered,
+    written_at: entry.writtenAt,
+    written_text: entry.writtenAt,
     amends: entry.amends?.entry ?? null,
     amends_reason: entry.amends?.reason ?? null,
     amends_text: entry.amends?.text ?? null,
@@ -44,6 +46,7 @@ export function frameOf(row: Selectable<Tables['entry']>): EntryFrame {
     device: row.device,
     sequence: Number(row.sequence),
     measuredAt: { at: row.measured_text, zone: row.zone, asEntered: row.as_entered },
+    writtenAt: row.written_text,
     amends:
       row.amends === null
         ? null

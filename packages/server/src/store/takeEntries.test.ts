@@ -39,8 +39,9 @@ describe('what could get past the checks of entries', () => {
     'an instant that PostgreSQL does not take (%s) is refused at its place, no fault',
     async (at) => {
       const measuredAt = { at, zone: 'UTC', asEntered: null };
-      expect(await problemsOf(clinic.pulse(person, 19, 15, { measuredAt }))).toEqual([
+      expect(await problemsOf(clinic.pulse(person, 19, 15, { measuredAt, writtenAt: at }))).toEqual([
         '/entries/0/measuredAt/at not-a-time',
+        '/entries/0/writtenAt not-a-time',
       ]);
     },
   );

@@ -182,6 +182,7 @@ export class TestClinic {
       device: this.device,
       sequence: this.sequence,
       measuredAt: { at: '2026-11-25T09:30:00+00:00', zone: 'Europe/Lisbon', asEntered: null },
+      writtenAt: '2026-11-25T09:32:00+00:00',
       amends: null,
       content: content as Record<string, unknown>,
       ...more,

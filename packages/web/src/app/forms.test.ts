@@ -21,7 +21,7 @@ test('sending again sends the same: ids, number and time are made once', () => {
   expect(twice).toEqual(once);
   expect(once.forms.add).toMatchObject({
     adds: 'id-1',
-    entry: { id: 'id-2', sequence: 0, measuredAt: stamp('first') },
+    entry: { id: 'id-2', sequence: 0, measuredAt: stamp('first'), writtenAt: stamp('first').at },
   });
   expect(once.sequence).toBe(1);
 });

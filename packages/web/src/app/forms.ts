@@ -19,7 +19,8 @@ export function withAdds(kept: Kept, form: string, id: () => string): Kept {
 export function withEntry(kept: Kept, form: string, id: () => string, now: () => Stamp): Kept {
   const was = kept.forms[form] ?? NO_FORM;
   if (was.entry !== null) return kept;
-  const entry = { id: id(), sequence: kept.sequence, measuredAt: now() };
+  const measuredAt = now();
+  const entry = { id: id(), sequence: kept.sequence, measuredAt, writtenAt: measuredAt.at };
   return { ...withForm(kept, form, { ...was, entry }), sequence: kept.sequence + 1 };
 }
 

@@ -51,6 +51,7 @@ export function AmendFieldset({ entry, form, wrong, onMend }: AmendFieldsetProps
         choices={[
           ...(canCorrectCount(entry) ? [{ id: 'count', text: words.sentence('amend.correctedCount') }] : []),
           ...(canSetByHand(entry) ? [{ id: 'by-hand', text: words.sentence('amend.byHand') }] : []),
+          { id: 'time', text: words.sentence('amend.otherTime') },
           { id: 'in-error', text: words.sentence('amend.enteredInError') },
         ]}
         chosen={what === '' ? null : what}
@@ -63,6 +64,18 @@ export function AmendFieldset({ entry, form, wrong, onMend }: AmendFieldsetProps
           {text('perMinute', words.sentence('amend.rate'), 'decimal')}
           {text('byHandWhy', words.sentence('amend.byHandWhy'), 'text')}
         </>
+      ) : null}
+      {what === 'time' ? (
+        <Field label={words.sentence('amend.time')} wrong={said('time')}>
+          {(control) => (
+            <input
+              {...control}
+              type="datetime-local"
+              value={form.text('time')}
+              onChange={(event) => set('time', event.target.value)}
+            />
+          )}
+        </Field>
       ) : null}
       <Field
         label={words.sentence('amend.reason')}

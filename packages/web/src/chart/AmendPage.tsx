@@ -60,7 +60,7 @@ type AmendFormProps = {
 
 function AmendForm({ entry, person, inForce }: AmendFormProps) {
   const app = useApp();
-  const { words, program, store, server } = app;
+  const { words, program, store, server, clock } = app;
   const form = useForm(`amend ${entry.id}`);
   const agent = useKept(({ kept }) => kept.agent);
   const [, go] = useLocation();
@@ -74,11 +74,15 @@ function AmendForm({ entry, person, inForce }: AmendFormProps) {
       what: form.text('what'),
       n: form.text('n'),
       perMinute: form.text('perMinute'),
+      time: form.text('time'),
       byHandWhy: form.text('byHandWhy'),
       reason: form.text('reason'),
       text: form.text('text'),
     };
-    const { amendment, wrong: found } = readAmendment(entry, fields, inForce.countRules);
+    const { amendment, wrong: found } = readAmendment(entry, fields, inForce.countRules, {
+      now: clock.stamp(),
+      stampOf: clock.stampOf,
+    });
     setWrong(found);
     setRefused(null);
     if (amendment === null) return;
@@ -86,6 +90,7 @@ function AmendForm({ entry, person, inForce }: AmendFormProps) {
     const { kind, content } = amendedContent(entry, amendment, { inForce, program });
     const amending = {
       ...form.entry(),
+      measuredAt: amendment.change.what === 'time' ? amendment.change.measuredAt : entry.measuredAt,
       book: BOOK,
       kind,
       schema: WRITTEN_SCHEMA,

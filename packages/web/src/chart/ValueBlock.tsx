@@ -61,7 +61,7 @@ function Standing({ entry, isAmended, agents }: EntryProps & { readonly isAmende
         <p className="small">
           {words.sentence('chart.amendedBy', {
             who: whoText(entry, agents, words),
-            at: stampText(entry.measuredAt, words),
+            at: stampText({ at: entry.writtenAt }, words),
             reason: reasonText(entry.amends, words),
           })}
         </p>
@@ -84,7 +84,7 @@ function Replaced({ entry, story, agents }: EntryProps & { readonly story: reado
         <p className="small">
           {words.sentence('chart.storyError', {
             who: whoText(error, agents, words),
-            at: stampText(error.measuredAt, words),
+            at: stampText({ at: error.writtenAt }, words),
             reason: reasonText(error.amends, words),
           })}
         </p>

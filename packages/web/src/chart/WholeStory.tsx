@@ -56,7 +56,7 @@ export function WholeStory({ value, person, agents }: WholeStoryProps) {
     const figures = {
       rate: rateOf(entry),
       who: whoText(entry, agents, words),
-      at: stampText(entry.measuredAt, words),
+      at: stampText({ at: entry.writtenAt }, words),
     };
     if (entry.amends === null) return words.sentence('chart.storySigned', figures);
     const reason = reasonText(entry.amends, words);
@@ -74,6 +74,7 @@ function EntryStory({ entry, isOneOfSeveral }: EntryStoryProps) {
   const { computedBy } = given.content;
   const kept: Fact[] = [
     [words.sentence('chart.measuredAt'), stampText(entry.measuredAt, words)],
+    [words.sentence('chart.writtenAt'), stampText({ at: entry.writtenAt }, words)],
     [words.sentence('chart.recordedAt'), instantText(entry.recordedAt, words)],
     [
       words.sentence('chart.computedBy'),

@@ -1,6 +1,7 @@
 import { DEFAULT_COUNT_RULES } from '@evenfall/clinical';
 import { readEntry, type StoredEntry } from '@evenfall/record';
 import { expect, test } from 'vitest';
+import { stampOfLocal } from '../ports/stampAt.js';
 import { entriesOf } from '../round/entries.js';
 import { AGENT, AT, complete, DEVICE, ID, NO_PROTOCOL, NOTHING_BEFORE } from '../round/testing.js';
 import { type AmendFields, amendedContent, canCorrectCount, readAmendment } from './amendForm.js';
@@ -19,9 +20,10 @@ const frames = entriesOf(complete(), {
 /** 19 beats in 15 s, as kept. */
 const pulse = { ...frames[0], recordedAt: '2026-03-05T09:06:00Z' } as unknown as StoredEntry;
 
-const BLANK: AmendFields = { what: '', n: '', perMinute: '', byHandWhy: '', reason: '', text: '' };
+const BLANK: AmendFields = { what: '', n: '', perMinute: '', time: '', byHandWhy: '', reason: '', text: '' };
+const CLOCK = { now: AT(9), stampOf: (typed: string) => stampOfLocal(typed, 'Europe/Lisbon', () => 0) };
 const amend = (fields: Partial<AmendFields>) =>
-  readAmendment(pulse, { ...BLANK, ...fields }, DEFAULT_COUNT_RULES);
+  readAmendment(pulse, { ...BLANK, ...fields }, DEFAULT_COUNT_RULES, CLOCK);
 const under = { inForce: NO_PROTOCOL, program: 'evenfall test' };
 
 test('a mistyped count is put right and its value made anew from it', () => {
@@ -105,5 +107,21 @@ test('what was broken off can neither be put right nor given a rate by hand', ()
   } as unknown as StoredEntry;
   expect(canCorrectCount(voided)).toBe(false);
   const byHand = { ...BLANK, what: 'by-hand', perMinute: '70', byHandWhy: 'x', reason: 'duplicate' };
-  expect(readAmendment(voided, byHand, DEFAULT_COUNT_RULES).wrong).toEqual({ what: 'whatMissing' });
+  expect(readAmendment(voided, byHand, DEFAULT_COUNT_RULES, CLOCK).wrong).toEqual({ what: 'whatMissing' });
+});
+
+test('another time of measuring moves the value and leaves its evidence; a time to come is refused', () => {
+  const { amendment } = amend({ what: 'time', time: '2026-03-04T08:15', reason: 'wrong-time' });
+  expect(amendment?.change).toMatchObject({
+    what: 'time',
+    measuredAt: { at: '2026-03-04T08:15:00.000+00:00', asEntered: '2026-03-04T08:15' },
+  });
+  if (amendment === null) throw new Error('refused');
+  expect(amendedContent(pulse, amendment, under).content).toMatchObject({
+    value: { perMinute: 76 },
+    override: null,
+  });
+  for (const time of ['2126-03-04T08:15', '', 'yesterday']) {
+    expect(amend({ what: 'time', time, reason: 'wrong-time' }).wrong).toEqual({ time: 'timeMissing' });
+  }
 });

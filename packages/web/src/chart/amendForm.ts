@@ -5,17 +5,20 @@ import {
   chartCount,
   chartTaps,
   type InForce,
+  type Stamp,
   type StoredEntry,
 } from '@evenfall/record';
 
-/** What should stand: another count, a rate set by hand, or nothing (it should never have been charted). */
-export const AMENDING = ['count', 'by-hand', 'in-error'] as const;
+/** What should stand: another count, a rate set by hand, another time of measuring, or nothing (it should never have been charted). */
+export const AMENDING = ['count', 'by-hand', 'time', 'in-error'] as const;
 export type Amending = (typeof AMENDING)[number];
 
 export type AmendFields = {
   readonly what: string;
   readonly n: string;
   readonly perMinute: string;
+  /** Local, `YYYY-MM-DDTHH:mm`. */
+  readonly time: string;
   readonly byHandWhy: string;
   readonly reason: string;
   readonly text: string;
@@ -26,6 +29,7 @@ export type Amendment = {
   readonly change:
     | { readonly what: 'count'; readonly count: Count }
     | { readonly what: 'by-hand'; readonly perMinute: number; readonly reason: string }
+    | { readonly what: 'time'; readonly measuredAt: Stamp }
     | { readonly what: 'in-error' };
 };
 
@@ -37,6 +41,7 @@ type AmendWrongCode =
   | 'whatMissing'
   | 'numberMissing'
   | 'rateMissing'
+  | 'timeMissing'
   | 'byHandWhyMissing';
 
 /** Whether the count itself can be put right: a count that was finished. */
@@ -54,13 +59,14 @@ export function readAmendment(
   entry: StoredEntry,
   fields: AmendFields,
   rules: CountRules,
+  clock: { readonly now: Stamp; readonly stampOf: (typed: string) => Stamp | null },
 ): { readonly amendment: Amendment | null; readonly wrong: AmendWrong } {
   const wrong: { -readonly [Field in keyof AmendWrong]: AmendWrong[Field] } = {};
   const text = fields.text.trim();
   const reason = AMENDMENT_REASONS.find((one) => one === fields.reason);
   if (reason === undefined) wrong.reason = 'reasonMissing';
   if (reason === 'other' && text === '') wrong.text = 'textMissing';
-  const change = readChange(entry, fields, rules, wrong);
+  const change = readChange(entry, fields, rules, clock, wrong);
   if (reason === undefined || change === null || Object.keys(wrong).length > 0)
     return { amendment: null, wrong };
   return {
@@ -73,11 +79,19 @@ function readChange(
   entry: StoredEntry,
   fields: AmendFields,
   rules: CountRules,
+  clock: { readonly now: Stamp; readonly stampOf: (typed: string) => Stamp | null },
   wrong: { -readonly [Field in keyof AmendWrong]: AmendWrong[Field] },
 ): Amendment['change'] | null {
   switch (AMENDING.find((one) => one === fields.what)) {
     case 'in-error':
       return { what: 'in-error' };
+    case 'time': {
+      const measuredAt = clock.stampOf(fields.time);
+      if (measuredAt !== null && Date.parse(measuredAt.at) <= Date.parse(clock.now.at))
+        return { what: 'time', measuredAt };
+      wrong.time = 'timeMissing';
+      return null;
+    }
     case 'count': {
       if (entry.kind !== 'count' || !('n' in entry.content.evidence.count)) break;
       if (fields.n.trim() === '') {

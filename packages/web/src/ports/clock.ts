@@ -1,5 +1,5 @@
 import type { Stamp } from '@evenfall/record';
-import { stampAt } from './stampAt.js';
+import { stampAt, stampOfLocal } from './stampAt.js';
 
 /**
  * The two clocks: a monotonic one, in milliseconds on the base of the events' own time stamps, for durations;
@@ -8,6 +8,8 @@ import { stampAt } from './stampAt.js';
 export type Clock = {
   readonly monotonicMs: () => number;
   readonly stamp: () => Stamp;
+  /** The stamp of a local time as typed; null for a time that is none. */
+  readonly stampOf: (typed: string) => Stamp | null;
 };
 
 export const deviceClock: Clock = {
@@ -16,5 +18,9 @@ export const deviceClock: Clock = {
     const now = new Date();
     const { timeZone } = new Intl.DateTimeFormat().resolvedOptions();
     return stampAt(now.getTime(), -now.getTimezoneOffset(), timeZone);
+  },
+  stampOf: (typed) => {
+    const { timeZone } = new Intl.DateTimeFormat().resolvedOptions();
+    return stampOfLocal(typed, timeZone, (epochMs) => -new Date(epochMs).getTimezoneOffset());
   },
 };

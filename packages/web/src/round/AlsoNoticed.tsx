@@ -1,22 +1,9 @@
-import type { PulseSite } from '@evenfall/clinical';
+import { PULSE_SITES } from '@evenfall/clinical';
 import { useApp } from '../app/context.js';
 import { Choices } from '../parts/Choices.js';
 import { Field } from '../parts/Field.js';
 import { type DraftValue, type Noticed, withNoticed } from './draft.js';
 import type { PanelProps } from './MeasurePage.js';
-
-const SITES = [
-  'radial',
-  'brachial',
-  'carotid',
-  'apical',
-  'temporal',
-  'femoral',
-  'popliteal',
-  'posterior-tibial',
-  'dorsalis-pedis',
-  'ulnar',
-] as const satisfies readonly PulseSite[];
 
 /** What else was noticed. Nothing is chosen until it is touched, and a choice can be taken back. */
 export function AlsoNoticed({ round, sign, value }: PanelProps & { readonly value: DraftValue }) {
@@ -59,10 +46,12 @@ export function AlsoNoticed({ round, sign, value }: PanelProps & { readonly valu
               <select
                 {...control}
                 value={site ?? ''}
-                onChange={(event) => set({ site: SITES.find((one) => one === event.target.value) ?? null })}
+                onChange={(event) =>
+                  set({ site: PULSE_SITES.find((one) => one === event.target.value) ?? null })
+                }
               >
                 <option value="">{words.sentence('count.notNoted')}</option>
-                {SITES.map((one) => (
+                {PULSE_SITES.map((one) => (
                   <option key={one} value={one}>
                     {words.title('site', one)}
                   </option>

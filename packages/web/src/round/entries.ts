@@ -64,6 +64,7 @@ export function entriesOf(draft: RoundDraft, signing: Signing): EntryFrame[] {
       kind: value.kind,
       sequence: value.sequence,
       measuredAt: value.measuredAt,
+      writtenAt: signing.signedAt.at,
       content: contentOf(draft, sign, value, signing),
     })),
   );
@@ -73,6 +74,7 @@ export function entriesOf(draft: RoundDraft, signing: Signing): EntryFrame[] {
     kind: 'round' as const,
     sequence: signing.sequence,
     measuredAt: signing.signedAt,
+    writtenAt: signing.signedAt.at,
     content: roundContent(draft, signing.inForce),
   };
   return [...values, signed];

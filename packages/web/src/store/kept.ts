@@ -3,7 +3,12 @@ import type { RoundDraft } from '../round/draft.js';
 import type { CountStart } from '../round/measuring.js';
 
 /** What an entry is called and when it was made: made once, so that sending it again sends the same. */
-export type EntryStart = { readonly id: string; readonly sequence: number; readonly measuredAt: Stamp };
+export type EntryStart = {
+  readonly id: string;
+  readonly sequence: number;
+  readonly measuredAt: Stamp;
+  readonly writtenAt: string;
+};
 
 /** A form half filled: what was typed, and what its sending will use. */
 export type FormDraft = {

@@ -56,6 +56,8 @@ export async function up(db: Kysely<unknown>): Promise<void> {
       measured_text text not null,
       zone text not null,
       as_entered text,
+      written_at timestamptz(3) not null,
+      written_text text not null,
       amends uuid,
       amends_reason text,
       amends_text text,

@@ -58,6 +58,7 @@ export const chart = {
   protocolNone: 'no local protocol chosen',
   protocol: (f: Text) => `protocol version ${f.text}`,
   measuredAt: 'Measured',
+  writtenAt: 'Signed',
   recordedAt: 'Kept by the server',
   story: 'What happened to it',
   amendWhich: (f: Text) => `Amend ${f.text}`,

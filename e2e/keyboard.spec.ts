@@ -37,7 +37,6 @@ test('by keyboard alone: a person chosen, a pulse tapped on the space bar, the r
   // Choose tapping with the keys of a radio group.
   await tabTo(/Count/);
   await page.keyboard.press('ArrowRight');
-  await page.keyboard.press('Space');
   await expect(page.getByRole('button', { name: 'Tap here' })).toBeVisible();
   await tabTo(/Tap here/);
   for (let beat = 0; beat < 12; beat += 1) {

@@ -61,7 +61,7 @@ function added(a, b) {
 const STEPS = {
   types: check(bin('tsc'), ['-b']),
   'types of the tests': check(bin('tsc'), ['-p', 'tsconfig.tests.json']),
-  lint: check(bin('biome'), ['ci', '--error-on-warnings', '.']),
+  lint: check(bin('biome'), ['ci', '--colors=off', '--error-on-warnings', '.']),
   build: () => {
     ensureBuilt();
     return { passed: 1, failed: 0 };

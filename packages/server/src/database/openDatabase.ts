@@ -67,8 +67,11 @@ function opened(
   closeRest: () => Promise<void>,
   onProblem: (problem: unknown) => void,
 ): OpenDatabase {
-  pool.on('error', onProblem);
   let closed: Promise<void> | null = null;
+  // While closing, a connection that the server ends first is no problem.
+  pool.on('error', (problem) => {
+    if (closed === null) onProblem(problem);
+  });
   const close = async () => {
     await endPool(pool);
     await closeRest();

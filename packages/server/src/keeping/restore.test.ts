@@ -1,6 +1,6 @@
 import { createHash } from 'node:crypto';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { openMemory, type TestDatabase } from '../database/testing.js';
+import { openMemory, type TestDatabase, withMemory } from '../database/testing.js';
 import { TestClinic } from '../testing/clinic.js';
 import { linesOf } from './linesOf.js';
 import { restore } from './restore.js';
@@ -73,3 +73,33 @@ test('an entry that a newer program wrote is refused at its own line, whole and 
     await target.close();
   }
 }, 60_000);
+
+test('a backup that names somebody who is not in it, or somebody twice, is refused whole', async () => {
+  await withMemory(async (source) => {
+    const clinic = await TestClinic.open(source);
+    await clinic.sign(clinic.pulse(await clinic.addPerson(), 36, 30));
+    const lines = (await clinic.send('GET', '/control/backup')).text.trim().split('\n').slice(0, -1);
+    const person = lines.findIndex((line) => line.includes('"line":"person"'));
+    for (const bent of [lines.filter((_, at) => at !== person), [...lines, lines[person] as string]]) {
+      await withMemory(async (target) => {
+        const empty = await TestClinic.open(target, { agent: false });
+        const came = await empty.send('POST', '/control/restore', sealed(bent));
+        expect(came.status).toBe(422);
+        expect(came.body.problems[0].expected).toMatch(/everything that is named is there/);
+        expect((await empty.send('GET', '/control/check')).body.entries).toBe(0);
+      });
+    }
+  });
+}, 60_000);
+
+/** Lines with the trailer that belongs to them, as somebody who edits a backup by hand would make it. */
+function sealed(lines: readonly string[]): string {
+  const text = `${lines.join('\n')}\n`;
+  const counted: Record<string, number> = {};
+  for (const line of lines) {
+    const name = (JSON.parse(line) as { line: string }).line;
+    counted[name] = (counted[name] ?? 0) + 1;
+  }
+  const sha256 = createHash('sha256').update(text).digest('hex');
+  return `${text}${JSON.stringify({ line: 'trailer', lines: counted, sha256 })}\n`;
+}

@@ -52,8 +52,14 @@ export async function restore(
     if (error instanceof Refused) return { ok: false, refusals: error.refusals };
     if ((error as NodeJS.ErrnoException).code === 'ERR_ENCODING_INVALID_ENCODED_DATA')
       return { ok: false, refusals: [refusal('', 'contradicts', 'json-line', null)] };
+    if (isDangling(error)) return { ok: false, refusals: [refusal('', 'contradicts', 'whole-record', null)] };
     throw error;
   }
+}
+
+/** PostgreSQL's foreign_key_violation and unique_violation: something is named that is not there, or stands twice. */
+function isDangling(error: unknown): boolean {
+  return error instanceof Error && 'code' in error && ['23503', '23505'].includes(String(error.code));
 }
 
 /** A new clinic's site makes room for the one in the backup; a record that holds anything is not touched. */

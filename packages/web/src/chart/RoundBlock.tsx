@@ -30,6 +30,11 @@ export function RoundBlock({ round, person, agents }: RoundBlockProps) {
           {signing === undefined ? words.sentence('chart.unsigned') : whoText(signing, agents, words)}
           {isPreliminary(signing) ? <strong> · {words.sentence('chart.preliminary')}</strong> : null}
         </p>
+        {round.signedAgain.map(({ original }) => (
+          <p key={original.id} className="soft small">
+            {words.sentence('chart.signedAgain', { who: whoText(original, agents, words) })}
+          </p>
+        ))}
       </header>
       {voidLast(round.values).map((value) => (
         <ValueBlock key={value.original.id} value={value} person={person} agents={agents} />

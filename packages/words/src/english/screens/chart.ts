@@ -15,6 +15,7 @@ export const chart = {
   amended: 'Amended',
   disputed: 'Two amendments disagree; both are shown.',
   enteredInError: 'Entered in error',
+  signedAgain: (f: { who: string }) => `Signed again by ${f.who}.`,
   unsigned: 'This round arrived without its signature.',
   preliminary: 'Preliminary',
   final: 'Signed',

@@ -1,7 +1,8 @@
 // npm test: installs what is needed and runs everything that CI runs. Ends with `N passed, N failed`.
 // `npm test -- unit` (or types, lint, loops, e2e) runs a part.
 import { spawnSync } from 'node:child_process';
-import { mkdirSync, readFileSync, rmSync } from 'node:fs';
+import { chmodSync, chownSync, mkdirSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { ensureBrowser, ensureBuilt, ensureInstalled, root } from './ensure.mjs';
 
@@ -10,6 +11,9 @@ ensureInstalled();
 const reports = join(root, '.cache', 'reports');
 rmSync(reports, { recursive: true, force: true });
 mkdirSync(reports, { recursive: true });
+
+/** The unprivileged account of Linux. */
+const NOBODY = 65534;
 
 const bin = (name) => join(root, 'node_modules', '.bin', name);
 const run = (command, args, env = {}) =>
@@ -28,6 +32,41 @@ function unit() {
     '--reporter=json',
     `--outputFile.json=${report}`,
   ]);
+  return counted(report, status);
+}
+
+/**
+ * The API and the database again as an ordinary user, where this is root: PostgreSQL then runs as the very account of
+ * the program. An ordinary user has run them so already.
+ */
+function ordinary() {
+  if (process.getuid?.() !== 0 || process.platform !== 'linux') return { passed: 0, failed: 0 };
+  const home = mkdtempSync(join(tmpdir(), 'evenfall-ordinary-'));
+  chownSync(home, NOBODY, NOBODY);
+  chmodSync(home, 0o755);
+  const report = join(home, 'ordinary.json');
+  const inside = spawnSync('test', ['-r', join(root, 'package.json')], { uid: NOBODY, gid: NOBODY });
+  if (inside.status !== 0) {
+    console.log('Not run: this checkout lies in a folder that an ordinary user may not enter.');
+    return { passed: 0, failed: 0 };
+  }
+  const args = ['run', '--configLoader=runner', '--no-cache', '--reporter=dot', '--reporter=json'];
+  const folders = [
+    'packages/server/src/http/',
+    'packages/server/src/database/',
+    'packages/server/src/keeping/',
+  ];
+  const { status } = spawnSync(bin('vitest'), [...args, `--outputFile.json=${report}`, ...folders], {
+    cwd: root,
+    stdio: 'inherit',
+    uid: NOBODY,
+    gid: NOBODY,
+    env: { ...process.env, HOME: home, TMPDIR: home },
+  });
+  return counted(report, status);
+}
+
+function counted(report, status) {
   const { numPassedTests: passed, numFailedTests: failed } = JSON.parse(readFileSync(report, 'utf8'));
   return { passed, failed: status === 0 ? failed : Math.max(1, failed) };
 }
@@ -67,6 +106,7 @@ const STEPS = {
     return { passed: 1, failed: 0 };
   },
   unit,
+  'unit as an ordinary user': ordinary,
   loops,
   e2e,
 };

@@ -1,7 +1,7 @@
 import type { OpenAPIHono } from '@hono/zod-openapi';
 import { stream } from 'hono/streaming';
-import type { World } from '../http/app.js';
 import { problemAnswer } from '../http/problems.js';
+import type { World } from '../http/world.js';
 import { backUp } from '../keeping/backup.js';
 import { checkRecord } from '../keeping/check.js';
 import { linesOf } from '../keeping/linesOf.js';

@@ -3,8 +3,8 @@ import { refusal } from '@evenfall/clinical';
 import type { OpenAPIHono } from '@hono/zod-openapi';
 import { addAgent, listAgents } from '../store/agents.js';
 import { protocolInForce } from '../store/protocols.js';
-import type { World } from './app.js';
 import { problemAnswer } from './problems.js';
+import type { World } from './world.js';
 
 /** What this server is, and who acts here. */
 export function agentRoutes(app: OpenAPIHono, { db, site, program, now }: World): void {

@@ -3,34 +3,15 @@ import { refusalsOf } from '@evenfall/record';
 import { OpenAPIHono } from '@hono/zod-openapi';
 import { bodyLimit } from 'hono/body-limit';
 import { HTTPException } from 'hono/http-exception';
-import type { Kysely } from 'kysely';
-import type { Tables } from '../database/schema.js';
-import type { Site } from '../store/site.js';
 import { agentRoutes } from './agents.js';
 import { entryRoutes } from './entries.js';
-import { type RequestLine, requestLog } from './log.js';
+import { requestLog } from './log.js';
 import { openApiDocument } from './openApi.js';
 import { personRoutes } from './persons.js';
 import { problemAnswer } from './problems.js';
 import { protocolRoutes } from './protocols.js';
 import { jsonOnly, keepableTextOnly, sameOriginOnly, securityHeaders } from './security.js';
-
-/** All that the routes need of the world. */
-export type World = {
-  readonly db: Kysely<Tables>;
-  /** The site whose record this is; another one after a restore. */
-  readonly site: () => Site;
-  /** Reads the site again, after a restore. */
-  readonly siteChanged: () => Promise<void>;
-  /** The program and its version, as values name it. */
-  readonly program: string;
-  readonly now: () => Date;
-  /** Milliseconds that only grow, for durations. */
-  readonly ticks: () => number;
-  readonly log: (line: RequestLine) => void;
-  /** A fault of the program: its own words, never the values of a request. */
-  readonly fault: (error: unknown) => void;
-};
+import type { World } from './world.js';
 
 /** The largest body taken, in bytes: 200 entries of 2,000 taps each fit. Source: decision of this project. */
 const LARGEST_BODY_BYTES = 8 * 1024 * 1024;

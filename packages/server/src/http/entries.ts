@@ -1,10 +1,10 @@
 import { ROUTES } from '@evenfall/api';
 import type { OpenAPIHono } from '@hono/zod-openapi';
 import { takeEntries } from '../store/takeEntries.js';
-import type { World } from './app.js';
 import { problemAnswer } from './problems.js';
 import { readEntries } from './readEntries.js';
 import { takenAnswer } from './taken.js';
+import type { World } from './world.js';
 
 /** Signing: entries kept together, all or none. */
 export function entryRoutes(app: OpenAPIHono, { db, site, program, now }: World): void {

@@ -5,11 +5,11 @@ import type { Context } from 'hono';
 import { listPersons } from '../store/listPersons.js';
 import { addPerson, correctIdentity, eraseIdentity, readPerson, type Where } from '../store/persons.js';
 import type { Taken } from '../store/takeEntries.js';
-import type { World } from './app.js';
 import { exportAnswer } from './export.js';
 import { problemAnswer } from './problems.js';
 import { readOne } from './readEntries.js';
 import { takenAnswer } from './taken.js';
+import type { World } from './world.js';
 
 /** People: listed, added with two identifiers, read whole, put right, erased, exported. */
 export function personRoutes(app: OpenAPIHono, world: World): void {

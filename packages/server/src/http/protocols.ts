@@ -1,8 +1,8 @@
 import { ROUTES } from '@evenfall/api';
 import type { OpenAPIHono } from '@hono/zod-openapi';
 import { addProtocol, listProtocols } from '../store/protocols.js';
-import type { World } from './app.js';
 import { problemAnswer } from './problems.js';
+import type { World } from './world.js';
 
 /** Protocol versions: kept for ever, named by the hash of their content. */
 export function protocolRoutes(app: OpenAPIHono, { db, site }: World): void {

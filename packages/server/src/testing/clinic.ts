@@ -14,8 +14,9 @@ import { controlRoutes } from '../control/controlRoutes.js';
 import { migrate } from '../database/migrations/index.js';
 import type { OpenDatabase } from '../database/openDatabase.js';
 import type { Tables } from '../database/schema.js';
-import { createApi, type World } from '../http/app.js';
+import { createApi } from '../http/app.js';
 import type { RequestLine } from '../http/log.js';
+import type { World } from '../http/world.js';
 import { openSite, readSite } from '../store/site.js';
 
 /** What a request came back with; `body` is read as JSON where it is JSON. */

@@ -3,7 +3,7 @@ import { useApp } from '../app/context.js';
 import { Choices } from '../parts/Choices.js';
 import { Field } from '../parts/Field.js';
 import { type DraftValue, type Noticed, withNoticed } from './draft.js';
-import type { PanelProps } from './MeasurePage.js';
+import type { PanelProps } from './panelProps.js';
 
 /** What else was noticed. Nothing is chosen until it is touched, and a choice can be taken back. */
 export function AlsoNoticed({ round, sign, value }: PanelProps & { readonly value: DraftValue }) {

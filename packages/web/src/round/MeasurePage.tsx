@@ -7,6 +7,7 @@ import { Asking } from '../parts/Asking.js';
 import { IdentityLine } from '../parts/Identity.js';
 import { Page } from '../parts/Page.js';
 import type { Measuring } from './measuring.js';
+import type { PanelProps } from './panelProps.js';
 import { ReadyPanel } from './ReadyPanel.js';
 import { RunningPanel } from './RunningPanel.js';
 import { ShownPanel } from './ShownPanel.js';
@@ -58,8 +59,6 @@ export function MeasurePage({ person, sign }: MeasureProps) {
     </Page>
   );
 }
-
-export type PanelProps = { readonly round: Round; readonly sign: CountOf };
 
 function Panel({ round, sign, person }: PanelProps & { readonly person: string }) {
   const { session } = useApp();

@@ -1,8 +1,8 @@
 import { useApp, useKept } from '../app/context.js';
 import { Choices } from '../parts/Choices.js';
 import { Dial } from '../parts/Dial.js';
-import type { PanelProps } from './MeasurePage.js';
 import type { Measuring } from './measuring.js';
+import type { PanelProps } from './panelProps.js';
 import { pressed } from './pressed.js';
 import { StartSetting } from './StartSetting.js';
 

@@ -1,8 +1,8 @@
 import { useEffect, useState } from 'react';
 import { useApp } from '../app/context.js';
 import { Dial } from '../parts/Dial.js';
-import type { PanelProps } from './MeasurePage.js';
 import { isOver, isSameTouch, type Measuring, secondsRun, windowOver } from './measuring.js';
+import type { PanelProps } from './panelProps.js';
 import { useInterrupt } from './useInterruption.js';
 
 type RunningProps = PanelProps & { readonly measuring: Extract<Measuring, { at: 'running' }> };

@@ -7,7 +7,7 @@ import { type Content, EvidenceStrip, RangeLine, Rate } from '../parts/ValueFigu
 import { AlsoNoticed } from './AlsoNoticed.js';
 import { shownContent } from './content.js';
 import { missingSigns, withNumberReopened, withoutValue } from './draft.js';
-import type { PanelProps } from './MeasurePage.js';
+import type { PanelProps } from './panelProps.js';
 
 type ShownProps = PanelProps & { readonly entry: string; readonly person: string };
 

@@ -5,8 +5,8 @@ import { rangeText } from '../app/figuresText.js';
 import { Strip } from '../parts/Strip.js';
 import { tapsStrip } from '../parts/stripGeometry.js';
 import { NOTHING_NOTICED, withValue } from './draft.js';
-import type { PanelProps } from './MeasurePage.js';
 import { lastTapUndone, type Measuring, tapped, tapSeconds } from './measuring.js';
+import type { PanelProps } from './panelProps.js';
 import { pressed } from './pressed.js';
 
 type TappingProps = PanelProps & { readonly measuring: Extract<Measuring, { at: 'ready' | 'tapping' }> };

@@ -3,8 +3,8 @@ import { useEffect, useRef, useState } from 'react';
 import { useApp } from '../app/context.js';
 import { Keypad } from '../parts/Keypad.js';
 import { NOTHING_NOTICED, withValue } from './draft.js';
-import type { PanelProps } from './MeasurePage.js';
 import { type Measuring, typedMore } from './measuring.js';
+import type { PanelProps } from './panelProps.js';
 
 type TypingProps = PanelProps & { readonly measuring: Extract<Measuring, { at: 'typing' }> };
 

@@ -3,8 +3,8 @@ import { Link } from 'wouter';
 import { useApp } from '../app/context.js';
 import { Field } from '../parts/Field.js';
 import { withInterruption } from './draft.js';
-import type { PanelProps } from './MeasurePage.js';
 import type { Measuring } from './measuring.js';
+import type { PanelProps } from './panelProps.js';
 
 type VoidProps = PanelProps & { readonly measuring: Extract<Measuring, { at: 'void' }> };
 

@@ -14,7 +14,7 @@ import { ShownPanel } from './ShownPanel.js';
 import { TappingPanel } from './TappingPanel.js';
 import { TypingPanel } from './TypingPanel.js';
 import { useInterruption } from './useInterruption.js';
-import { type Round, revived, useInForce, useRecord, useRound } from './useRound.js';
+import { revived, useInForce, useRecord, useRound } from './useRound.js';
 import { VoidPanel } from './VoidPanel.js';
 import { Ways } from './Ways.js';
 

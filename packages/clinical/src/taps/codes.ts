@@ -3,6 +3,9 @@ export type TapFlagCode =
   | 'touch-bounces'
   | 'irregular-not-repaired'
   | 'too-many-missed'
+  | 'missed-in-turn'
+  | 'beats-put-in'
+  | 'rhythm-irregular'
   | 'many-missed'
   | 'rate-impossible';
 

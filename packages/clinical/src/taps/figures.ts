@@ -138,6 +138,14 @@ export const TAP_FIGURES = figures({
     source: 'assumption: two breaths of a resting adult',
     sure: 'decision',
   },
+  gapsInTurn: {
+    value: 3,
+    unit: 'gaps',
+    meaning:
+      'fewest gaps at the same distance from each other that are taken as the person’s, not the tapper’s',
+    source: 'decision of this project (docs/conventions.md 5)',
+    sure: 'decision',
+  },
   assumedJitterMs: {
     value: 25,
     unit: 'ms',
@@ -166,7 +174,7 @@ export const TAP_FIGURES = figures({
     value: 0.1,
     unit: 'share',
     meaning:
-      "regular if RMSSD / mean interval is at most this or at most regularFloors times the tapper's own floor",
+      "regular if RMSSD / mean interval and the coefficient of variation are at most this or, for a calibrated tapper, at most regularFloors times the tapper's own floor",
     source: HANDBOOK,
     sure: 'decision',
   },

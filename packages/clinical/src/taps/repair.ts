@@ -12,7 +12,7 @@ import type { Taps } from './taps.js';
  */
 export type Repair = { readonly index: number; readonly what: 'missed' | 'doubled'; readonly added: number };
 
-export type RepairFlag = 'touch-bounces' | 'irregular-not-repaired' | 'too-many-missed';
+export type RepairFlag = 'touch-bounces' | 'irregular-not-repaired' | 'too-many-missed' | 'missed-in-turn';
 
 /** Taps after repair: the times kept, and how many beats lie from each to the next (1 where none was missed). */
 export type RepairedTaps = {
@@ -25,6 +25,7 @@ export type RepairedTaps = {
 const MISSED_WITHIN = TAP_FIGURES.missedWithin.value;
 const MOST_IN_GAP = TAP_FIGURES.mostIntervalsInGap.value;
 const DOUBLED_UNDER = TAP_FIGURES.doubledUnder.value;
+const GAPS_IN_TURN = TAP_FIGURES.gapsInTurn.value;
 const STEADY_SPREAD = TAP_FIGURES.steadySpread.value;
 const CHAOTIC_SD = TAP_FIGURES.chaoticSd.value;
 const CHAOTIC_SURENESS = TAP_FIGURES.chaoticSureness.value;
@@ -41,7 +42,8 @@ const MOST_PASSES = 8;
  * themselves, and it is large in a rhythm without a beat to go by. A few intervals of a wholly irregular rhythm can
  * look steady by chance, so whatever a repair leaves whole must also be surely under the irregularity of such a
  * rhythm (same flag): repairs are never made in a chaotic one. Nor are they where taps would be missing in too many
- * intervals (flag `too-many-missed`): one of two alternating intervals, or a beat dropped at every turn.
+ * intervals (flag `too-many-missed`), one of two alternating intervals for example; nor where they would be missing
+ * at every so many intervals (flag `missed-in-turn`): a tapper's slips keep no measure, a dropped beat does.
  *
  * An interval within 15 % of 2, 3 or 4 local intervals has missed taps (the nearest multiple is taken); the end
  * of an interval under a third of the local one is a doubled tap.
@@ -49,13 +51,7 @@ const MOST_PASSES = 8;
  */
 export function repairTaps(taps: Taps): RepairedTaps {
   const { seconds } = taps;
-  const bounced = taps.source === 'touch' ? placesWithoutBounces(seconds) : seconds.map((_, at) => at);
-  const bounces = seconds.length - bounced.length;
-  const flags: Flag<RepairFlag>[] = [];
-  if (bounces > 0) {
-    const limitMs = TAP_FIGURES.touchBounceMs.value;
-    flags.push({ code: 'touch-bounces', figures: { removed: bounces, limitMs } });
-  }
+  const { bounced, bounces, flags } = withoutBounces(taps);
   const ratios = ratiosToLocal(seconds, bounced);
   const spread = robustSpread(ratios);
   if (spread === null) return asTapped(seconds, bounced, flags);
@@ -70,6 +66,8 @@ export function repairTaps(taps: Taps): RepairedTaps {
   if (gaps > mostGaps) {
     return unrepaired('too-many-missed', { gaps, mostGaps, intervals: beatsToNext.length });
   }
+  const everyIntervals = turnOf(beatsToNext);
+  if (everyIntervals !== null) return unrepaired('missed-in-turn', { gaps, everyIntervals });
   const whole = singled.ratios.filter((_, i) => beatsToNext[i] === 1);
   const limit = limitOfSd(whole.length);
   const sd = sampleSd(whole) ?? 0;
@@ -78,9 +76,19 @@ export function repairTaps(taps: Taps): RepairedTaps {
   return { seconds: singled.kept.map((at) => seconds[at] as number), beatsToNext, repairs, flags };
 }
 
-/** Taps as read, with no repair. */
-export function unrepairedTaps({ seconds }: Taps): RepairedTaps {
-  return { seconds, beatsToNext: seconds.slice(1).map(() => 1), repairs: [], flags: [] };
+/** Taps as read, with no repair but that of the touch screen's bounces: no beat comes so soon after another. */
+export function unrepairedTaps(taps: Taps): RepairedTaps {
+  const { bounced, flags } = withoutBounces(taps);
+  return asTapped(taps.seconds, bounced, flags);
+}
+
+function withoutBounces({ seconds, source }: Taps) {
+  const bounced = source === 'touch' ? placesWithoutBounces(seconds) : seconds.map((_, at) => at);
+  const bounces = seconds.length - bounced.length;
+  const limitMs = TAP_FIGURES.touchBounceMs.value;
+  const flags: Flag<RepairFlag>[] =
+    bounces === 0 ? [] : [{ code: 'touch-bounces', figures: { removed: bounces, limitMs } }];
+  return { bounced, bounces, flags };
 }
 
 /** The taps at the kept places, nothing missed between them. */
@@ -108,6 +116,18 @@ function mostMissedOf(intervals: number): number {
   const { fewMissed, mostMissed, mostMissedShort } = TAP_FIGURES;
   const few = Math.max(fewMissed.value, mostMissed.value * intervals);
   return Math.floor(Math.min(mostMissedShort.value * intervals, few));
+}
+
+/**
+ * At every how many intervals taps are missing, where that is the same all through, give or take one; null for fewer
+ * than three gaps or for gaps that keep no measure.
+ */
+function turnOf(beatsToNext: readonly number[]): number | null {
+  const gaps = beatsToNext.flatMap((beats, at) => (beats > 1 ? [at] : []));
+  if (gaps.length < GAPS_IN_TURN) return null;
+  const apart = gaps.slice(1).map((gap, i) => gap - (gaps[i] as number));
+  const [least, most] = [Math.min(...apart), Math.max(...apart)];
+  return most - least <= 1 ? apart.reduce((sum, one) => sum + one, 0) / apart.length : null;
 }
 
 /** {@link localRatios} of the intervals between the taps at the kept places. */

@@ -136,12 +136,41 @@ test('breaths are regular or undecided, however many', () => {
 });
 
 test('where many taps are missing, beats may be dropping out: undecided, and flagged', () => {
-  const intervals = Array.from({ length: 40 }, (_, i) => (i % 6 === 5 ? 1.6 : 0.8));
+  const intervals = Array.from({ length: 40 }, (_, i) => ([3, 9, 12, 21, 26, 38].includes(i) ? 1.6 : 0.8));
   const result = resultOf(intervals);
   expect(result.repairs).toHaveLength(6);
   expect(result.rhythm).toBe('undecided');
-  expect(result.flags).toEqual([{ code: 'many-missed', figures: { gaps: 6, intervals: 40 } }]);
+  expect(result.flags).toContainEqual({ code: 'many-missed', figures: { gaps: 6, intervals: 40 } });
 });
+
+test.each([5, 6, 8, 10, 12, 15])(
+  'a beat dropped at every %sth is the person’s: nothing is put in, not called regular',
+  (every) => {
+    const intervals = Array.from({ length: 60 }, (_, i) => (i % every === every - 2 ? 1.6 : 0.8));
+    const result = resultOf(intervals);
+    expect(result.repairs).toEqual([]);
+    expect(result.rhythm).not.toMatch(/^regular(-with-breathing)?$/);
+    expect(result.flags.map(({ code }) => code).join()).toMatch(/in-turn|too-many/);
+  },
+);
+
+test.each([
+  [170, 0.14, 0.01],
+  [160, 0.15, 0.01],
+  [150, 0.15, 0.02],
+  [140, 0.16, 0.035],
+  [120, 0.2, 0.025],
+])(
+  'a fast pulse without a pattern is never called regular: %s a minute, variation %s, jitter %s s',
+  (rate, variation, jitter) => {
+    const chance = generator(Math.round(rate * 1000 * variation));
+    for (let person = 0; person < 200; person += 1) {
+      const beats = independentIntervals(chance, 60, 60 / rate, variation);
+      const seconds = tapped(chance, beats, jitter);
+      expect(tapResult({ of: 'pulse', source: 'key', seconds }, { repair: true }).rhythm).not.toBe('regular');
+    }
+  },
+);
 
 test('without intervals there is nothing to name', () => {
   const statistics = {

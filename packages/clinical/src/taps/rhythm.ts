@@ -41,9 +41,10 @@ export type RhythmEvidence = {
  * - a few early beats, the rest steady: occasionally irregular;
  * - over the irregular limit, no pattern, turning points as in a random series: irregularly irregular;
  * - a wave that stands out, at the pace of breathing: regular with breathing;
- * - under the regular limit: regular; anything else, or between the limits: undecided.
+ * - differences and spread both under the regular limit: regular; anything else, or between the limits: undecided.
  *
- * Both limits rise with the tapper's floor, what a perfectly steady pulse would show at this rate. Under 30 whole
+ * The irregular limit rises with the tapper's floor, what a perfectly steady pulse would show at this rate. The regular
+ * one rises only with a floor that was calibrated: an assumed one must not make an uneven pulse regular. Under 30 whole
  * intervals only `regular` or `undecided`, as for breaths at any number: their statistics have no published limits.
  * Source: docs/conventions.md section 5; bedside handbook 1.8, 1.12.
  */
@@ -57,12 +58,12 @@ export function rhythm(evidence: RhythmEvidence): NamedRhythm {
   const tooFew = undecided('too-few-for-rhythm', { intervals: whole, needs });
   if (nrmssd === null || cv === null || meanIntervalMs === null) return tooFew;
   if (whole < FIGURE.intervalsForRegular.value) return tooFew;
-  const limits = of === 'breaths' ? BREATHS_LIMITS : limitsFor(jitterMs(evidence), meanIntervalMs);
+  const limits = of === 'breaths' ? BREATHS_LIMITS : limitsFor(evidence, meanIntervalMs);
   if (of === 'pulse' && whole >= needs) {
     const found = pattern(evidence, nrmssd, limits);
     if (found !== null) return { rhythm: found, why: [] };
   }
-  const isSteady = atRatio(nrmssd) <= limits.regularUpTo && atRatio(cv) <= limits.irregularOver;
+  const isSteady = atRatio(nrmssd) <= limits.regularUpTo && atRatio(cv) <= limits.regularUpTo;
   if (isSteady) return { rhythm: 'regular', why: [] };
   return whole < needs ? tooFew : undecided('rhythm-not-clear', { nrmssd, cv, ...limits });
 }
@@ -80,10 +81,12 @@ function jitterMs({ tapperJitterMs }: RhythmEvidence): number {
 }
 
 /** The tapper's floor is the RMSSD of a steady pulse, jitter x root 6, as a share of the mean interval. */
-function limitsFor(jitter: number, meanIntervalMs: number): Limits {
-  const floor = (jitter * Math.sqrt(6)) / meanIntervalMs;
+function limitsFor(evidence: RhythmEvidence, meanIntervalMs: number): Limits {
+  const floorOf = (jitter: number) => (jitter * Math.sqrt(6)) / meanIntervalMs;
+  const calibrated = floorOf(evidence.tapperJitterMs ?? 0);
+  const floor = floorOf(jitterMs(evidence));
   return {
-    regularUpTo: Math.max(FIGURE.regularUnder.value, FIGURE.regularFloors.value * floor),
+    regularUpTo: Math.max(FIGURE.regularUnder.value, FIGURE.regularFloors.value * calibrated),
     irregularOver: Math.max(FIGURE.irregularOver.value, FIGURE.irregularFloors.value * floor),
   };
 }

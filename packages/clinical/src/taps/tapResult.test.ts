@@ -69,11 +69,16 @@ describe('repair', () => {
   test('a rate over 400 that only a repair makes is flagged', () => {
     // A tap every 0.14 s with five left out is 392 a minute as read and 429 with them: no heart is so fast.
     const fast = Array.from({ length: 60 }, (_, i) => i * 0.14).filter(
-      (_, i) => ![20, 30, 40, 50, 10].includes(i),
+      (_, i) => ![12, 20, 33, 41, 54].includes(i),
     );
     const result = resultOf(fast);
     expect(result.perMinute).toBeGreaterThan(400);
-    expect(result.flags).toMatchObject([{ code: 'rate-impossible', figures: { ceilingPerMinute: 400 } }]);
+    expect(result.flags).toContainEqual(
+      expect.objectContaining({
+        code: 'rate-impossible',
+        figures: expect.objectContaining({ ceilingPerMinute: 400 }),
+      }),
+    );
   });
 });
 

@@ -14,8 +14,8 @@ import {
 import { manyMissed } from './missed.js';
 import { rateInterval } from './rateInterval.js';
 import { type Repair, type RepairedTaps, repairTaps, unrepairedTaps } from './repair.js';
-import { type Rhythm, rhythm } from './rhythm.js';
-import { tapJitter } from './tapJitter.js';
+import { type NamedRhythm, type Rhythm, rhythm } from './rhythm.js';
+import { type TapJitter, tapJitter } from './tapJitter.js';
 import type { Taps } from './taps.js';
 
 /**
@@ -55,7 +55,8 @@ export function tapResult(taps: Taps, { repair, tapperJitterMs }: TapOptions): T
   const range = rateInterval(repaired, meanIntervalMs, beats);
   const jitter = tapJitter(intervals);
   const evidence = { of: taps.of, intervals, statistics, beats, tapperJitterMs: tapperJitterMs ?? null };
-  const named = rhythm(evidence);
+  const named = neverRegularUnrepaired(rhythm(evidence), repaired, statistics);
+  const irregular = IRREGULAR.includes(named.rhythm);
   const missed = manyMissed(intervals);
   return {
     perMinute,
@@ -64,11 +65,53 @@ export function tapResult(taps: Taps, { repair, tapperJitterMs }: TapOptions): T
     beats: beatsOf(repaired),
     repairs: repaired.repairs,
     ...statistics,
-    tapJitterMs: jitter.tapJitterMs,
+    tapJitterMs: irregular ? null : jitter.tapJitterMs,
     rhythm: named.rhythm,
-    flags: [...repaired.flags, ...(missed === null ? [] : [missed]), ...rateFlags(perMinute)],
-    why: [...statisticsWhy(statistics, intervals), ...range.why, ...jitter.why, ...named.why],
+    flags: [
+      ...repaired.flags,
+      ...putInFlags(repaired),
+      ...(missed === null ? [] : [missed]),
+      ...(irregular ? [{ code: 'rhythm-irregular' as const, figures: {} }] : []),
+      ...rateFlags(perMinute),
+    ],
+    why: [
+      ...statisticsWhy(statistics, intervals),
+      ...range.why,
+      ...(irregular ? jitterOfNobody(jitter) : jitter.why),
+      ...named.why,
+    ],
   };
+}
+
+/** The words after which a full minute is asked for. */
+const IRREGULAR: readonly Rhythm[] = [
+  'occasionally-irregular',
+  'regularly-irregular',
+  'irregularly-irregular',
+];
+
+/** Taps that vary too much to be repaired are not called regular in the same breath. */
+function neverRegularUnrepaired(
+  named: NamedRhythm,
+  { flags }: RepairedTaps,
+  { nrmssd, cv }: IntervalStatistics,
+): NamedRhythm {
+  const isUneven = flags.some(({ code }) => code === 'irregular-not-repaired' || code === 'missed-in-turn');
+  if (named.rhythm !== 'regular' || !isUneven || nrmssd === null || cv === null) return named;
+  return { rhythm: 'undecided', why: [{ code: 'rhythm-not-clear', figures: { nrmssd, cv } }] };
+}
+
+/** In an irregular rhythm the timing model does not hold: the jitter would be the person's, not the tapper's. */
+function jitterOfNobody({ tapJitterMs, why }: TapJitter): readonly Flag<TapReasonCode>[] {
+  return tapJitterMs === null ? why : [{ code: 'jitter-cannot-be-told', figures: {} }];
+}
+
+/** Beats that nobody tapped are in the rate: how many, and what the rate is of those that were tapped. */
+function putInFlags(repaired: RepairedTaps): Flag<TapFlagCode>[] {
+  const added = repaired.repairs.reduce((sum, repair) => sum + repair.added, 0);
+  if (added === 0) return [];
+  const tappedPerMinute = (60 * (repaired.seconds.length - 1)) / spanSeconds(repaired);
+  return [{ code: 'beats-put-in', figures: { added, tappedPerMinute } }];
 }
 
 function nothingFrom(repaired: RepairedTaps, statistics: IntervalStatistics): TapResult {

@@ -1,6 +1,7 @@
 import type { Detail } from './detail.js';
 
 const INTERVALS = { one: 'interval', other: 'intervals' };
+const BEATS = { one: 'beat', other: 'beats' };
 const TAPS = { one: 'tap', other: 'taps' };
 
 /**
@@ -24,6 +25,12 @@ export const tapsDetails = {
     `The taps vary too much (${say.percent(f.value('spread'))}, limit ${say.percent(f.value('limit'))}) to tell a slip from the rhythm, so none was put right: if it felt irregular, count a full minute (a pulse at the apex too) and report it.`,
   'too-many-missed': (f, say) =>
     `In ${say.short(f.value('gaps'))} of ${say.counted(f.value('intervals'), INTERVALS)} a beat seems to be missing, too many for slips of tapping, so none was put in: count a full minute (a pulse at the apex too) and report it.`,
+  'missed-in-turn': (f, say) =>
+    `A beat seems to be missing at about every ${say.counted(Math.round(f.value('everyIntervals')), INTERVALS)} (${say.short(f.value('gaps'))} times): that keeps a measure, so it is taken as the person’s and none was put in: count a full minute (a pulse at the apex too) and report it.`,
+  'beats-put-in': (f, say) =>
+    `The rate includes ${say.counted(f.value('added'), BEATS)} that nobody tapped, taken as slips; what was tapped comes to ${say.number(f.value('tappedPerMinute'))} a minute. If a beat may have been missing, count a full minute.`,
+  'rhythm-irregular': () =>
+    'Tapped irregular: count a full minute (a pulse at the apex too) and report it; no rate of a short stretch stands for it.',
   'too-few-for-rhythm': (f, say) =>
     `The rhythm cannot be named from ${say.counted(f.value('intervals'), INTERVALS)}; that takes ${say.short(f.value('needs'))}: tap on if it felt irregular.`,
   'many-missed': (f, say) =>

@@ -144,7 +144,8 @@ describe('types, checked by the compiler', () => {
   });
 
   test('each route takes what its schema says', () => {
-    expectTypeOf<Takes<'addEntries'>['body']['entries']>().toEqualTypeOf<EntryFrame[]>();
+    expectTypeOf<EntryFrame[]>().toExtend<Takes<'addEntries'>['body']['entries']>();
+    expectTypeOf<Omit<EntryFrame, 'agent'>[]>().not.toExtend<Takes<'addEntries'>['body']['entries']>();
     expectTypeOf<Takes<'addAgent'>['body']>().toEqualTypeOf<{ id: string; name: string }>();
     expectTypeOf<Takes<'listPersons'>['params']>().toEqualTypeOf<{ book: 'care' | 'class' | 'simulated' }>();
   });

@@ -40,10 +40,11 @@ export const storedEntry = entryFrame.extend({ recordedAt: z.iso.datetime() });
 const latestValue = z
   .object({
     entry: id,
-    perMinute: z.number().nullable(),
+    perMinute: z.number(),
     byHand: z.boolean(),
     measuredAt: z.string(),
     contested: z.boolean(),
+    preliminary: z.boolean(),
   })
   .nullable();
 

@@ -113,7 +113,8 @@ describe('the columns', () => {
     expect(exported([]).split('\r\n')[0]?.split(',')).toEqual(
       (
         'schema notice person name birthDate number round entry sign perMinute computedPerMinute lowPerMinute ' +
-        'highPerMinute n windowSeconds clock first taps rhythm rhythmFelt flags why standing amends reason reasonText ' +
+        'highPerMinute lowIncluded highIncluded n windowSeconds clock first taps rhythm rhythmFelt flags why status ' +
+        'standing amends reason reasonText ' +
         'byHandReason measuredAt zone asEntered writtenAt recordedAt agent role program rule protocolVersion note'
       ).split(' '),
     );
@@ -138,6 +139,8 @@ describe('the columns', () => {
       computedPerMinute: '76',
       lowPerMinute: '72',
       highPerMinute: '80',
+      lowIncluded: 'false',
+      highIncluded: 'false',
       n: '19',
       windowSeconds: '15',
       clock: 'any',
@@ -147,6 +150,7 @@ describe('the columns', () => {
       rhythmFelt: 'irregular',
       flags: 'range-assumes-regular count-apex',
       why: expect.stringContaining('irregular'),
+      status: 'unsigned',
       standing: 'as-signed',
       amends: '',
       reason: '',

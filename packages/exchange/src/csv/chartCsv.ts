@@ -3,6 +3,7 @@ import {
   type AmendedEntry,
   type Book,
   type Chart,
+  type ChartRound,
   chartedPerMinute,
   type Identity,
   type StoredEntry,
@@ -26,6 +27,7 @@ type Row = {
   readonly from: Exported;
   readonly entry: StoredEntry;
   readonly of: AmendedEntry;
+  readonly round: ChartRound;
 };
 
 const COLUMNS: readonly (readonly [heading: string, cell: (row: Row) => Cell])[] = [
@@ -40,8 +42,10 @@ const COLUMNS: readonly (readonly [heading: string, cell: (row: Row) => Cell])[]
   ['sign', ({ entry }) => signOf(entry)],
   ['perMinute', ({ entry }) => chartedPerMinute(entry)],
   ['computedPerMinute', ({ entry }) => chartedValue(entry)?.perMinute ?? null],
-  ['lowPerMinute', ({ entry }) => chartedValue(entry)?.lowPerMinute ?? null],
-  ['highPerMinute', ({ entry }) => chartedValue(entry)?.highPerMinute ?? null],
+  ['lowPerMinute', ({ entry }) => rangeOf(entry)?.lowPerMinute ?? null],
+  ['highPerMinute', ({ entry }) => rangeOf(entry)?.highPerMinute ?? null],
+  ['lowIncluded', ({ entry }) => countRangeOf(entry)?.lowIncluded ?? null],
+  ['highIncluded', ({ entry }) => countRangeOf(entry)?.highIncluded ?? null],
   ['n', ({ entry }) => countedN(entry)],
   [
     'windowSeconds',
@@ -54,6 +58,7 @@ const COLUMNS: readonly (readonly [heading: string, cell: (row: Row) => Cell])[]
   ['rhythmFelt', ({ entry }) => circumstancesOf(entry)?.rhythmFelt ?? null],
   ['flags', ({ entry }) => (chartedValue(entry)?.flags ?? []).map(({ code }) => code).join(' ') || null],
   ['why', ({ entry }) => (chartedValue(entry)?.why ?? []).map(({ code }) => code).join(' ') || null],
+  ['status', ({ round, of }) => statusOf(round, of)],
   ['standing', ({ entry, of }) => standingOf(entry, of)],
   ['amends', ({ entry }) => entry.amends?.entry ?? null],
   ['reason', ({ entry }) => entry.amends?.reason ?? null],
@@ -79,7 +84,9 @@ const COLUMNS: readonly (readonly [heading: string, cell: (row: Row) => Cell])[]
 export function chartCsv(from: Exported): string {
   const rows = [...from.chart.rounds]
     .reverse()
-    .flatMap(({ values }) => values.flatMap((of) => of.story.map((entry): Row => ({ from, entry, of }))));
+    .flatMap((round) =>
+      round.values.flatMap((of) => of.story.map((entry): Row => ({ from, entry, of, round }))),
+    );
   return csv(
     COLUMNS.map(([heading]) => heading),
     rows.map((row) => COLUMNS.map(([, cell]) => cell(row))),
@@ -114,6 +121,22 @@ function countedN(entry: StoredEntry): number | null {
 
 function chartedValue(entry: StoredEntry) {
   return entry.kind === 'count' || entry.kind === 'taps' ? entry.content.value : null;
+}
+
+/** A rate set by hand has no range: the one there is belongs to what was computed. */
+function rangeOf(entry: StoredEntry) {
+  return overrideOf(entry) === null ? chartedValue(entry) : null;
+}
+
+function countRangeOf(entry: StoredEntry) {
+  return entry.kind === 'count' && entry.content.override === null ? entry.content.value : null;
+}
+
+/** Whether somebody signed the value, and whether it is a learner's that nobody has countersigned. */
+function statusOf(round: ChartRound, { original }: AmendedEntry): string {
+  if (round.unsigned.includes(original.id)) return 'unsigned';
+  if (round.isInError) return 'entered-in-error';
+  return round.isPreliminary ? 'preliminary' : 'final';
 }
 
 function circumstancesOf(entry: StoredEntry) {

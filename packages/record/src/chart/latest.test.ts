@@ -19,6 +19,8 @@ function amending(of: number) {
 const gone = (id: number, of: number, minute: number): StoredEntry =>
   kept(frame('entered-in-error', { note: null }, { id: idOf(id), sequence: id, ...amending(of) }), minute);
 
+const SIGNED = { contested: false, preliminary: false };
+
 describe('the newest value of each sign', () => {
   test('is none for somebody of whom nothing was charted', () => {
     expect(projectLatest([])).toEqual({ pulse: null, breaths: null });
@@ -32,8 +34,8 @@ describe('the newest value of each sign', () => {
       counted(4, 72, 30),
     ];
     expect(projectLatest(entries)).toEqual({
-      pulse: { entry: idOf(3), perMinute: 80, byHand: false, measuredAt: at(60), contested: false },
-      breaths: { entry: idOf(2), perMinute: 16, byHand: false, measuredAt: at(1), contested: false },
+      pulse: { entry: idOf(3), perMinute: 80, byHand: false, measuredAt: at(60), ...SIGNED },
+      breaths: { entry: idOf(2), perMinute: 16, byHand: false, measuredAt: at(1), ...SIGNED },
     });
   });
 
@@ -64,13 +66,14 @@ describe('the newest value of each sign', () => {
     expect(projectLatest([counted(1, 76, 0), gone(2, 1, 1)]).pulse).toBeNull();
   });
 
-  test('is the newest also when it has no rate, which is null and never zero', () => {
+  test('is not hidden by one that has no rate; and a rate of zero is one', () => {
     const interrupted = { reason: 'called-away', atSeconds: 12 };
     const broken = kept(
       frame('count', countContent({ windowSeconds: 30, interrupted }), { id: idOf(2), sequence: 2 }),
       5,
     );
-    expect(projectLatest([broken]).pulse).toMatchObject({ entry: idOf(2), perMinute: null });
+    expect(projectLatest([broken]).pulse).toBeNull();
+    expect(projectLatest([counted(1, 76, 0), broken]).pulse).toMatchObject({ entry: idOf(1), perMinute: 76 });
     const none = counted(3, 0, 9, {}, 'breaths');
     expect(projectLatest([none]).breaths).toMatchObject({ perMinute: 0 });
   });

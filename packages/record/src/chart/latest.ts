@@ -4,30 +4,38 @@ import { projectChart } from './projectChart.js';
 /** The newest standing value of a sign: what a list of people shows. */
 export type LatestValue = {
   readonly entry: string;
-  /** Null for a value that has none (a void count, a single tap). */
-  readonly perMinute: number | null;
+  readonly perMinute: number;
   readonly byHand: boolean;
   readonly measuredAt: string;
   readonly contested: boolean;
+  /** A learner's value that nobody qualified has countersigned. */
+  readonly preliminary: boolean;
 };
 
 /** What the list of people shows of one person, projected from the person's entries. */
 export type Latest = { readonly pulse: LatestValue | null; readonly breaths: LatestValue | null };
 
-/** The newest value of each sign that is not entered in error. */
+/**
+ * The newest number of each sign that is not entered in error, nor in a round that is. What has no number (a void
+ * count, a single tap) never hides one that has.
+ */
 export function projectLatest(entries: readonly StoredEntry[]): Latest {
   const latest: { pulse: LatestValue | null; breaths: LatestValue | null } = { pulse: null, breaths: null };
   for (const round of projectChart(entries).rounds) {
+    if (round.isInError) continue;
     for (const { current, standing } of [...round.values].reverse()) {
       const entry = current.at(-1);
       if (entry === undefined || (entry.kind !== 'count' && entry.kind !== 'taps')) continue;
       const of = entry.kind === 'count' ? entry.content.evidence.count.of : entry.content.evidence.taps.of;
+      const perMinute = chartedPerMinute(entry);
+      if (perMinute === null) continue;
       latest[of] ??= {
         entry: entry.id,
-        perMinute: chartedPerMinute(entry),
+        perMinute,
         byHand: entry.content.override !== null,
         measuredAt: entry.measuredAt.at,
         contested: standing === 'contested',
+        preliminary: round.isPreliminary,
       };
     }
   }

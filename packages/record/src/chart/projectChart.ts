@@ -9,6 +9,12 @@ export type ChartRound = {
   /** Any further signing of the same round, which two devices could make without knowing of each other. */
   readonly signedAgain: readonly AmendedEntry[];
   readonly values: readonly AmendedEntry[];
+  /** Originals among the values that no signing of this round names: they came without a signature. */
+  readonly unsigned: readonly string[];
+  /** A learner's round that nobody qualified has countersigned. */
+  readonly isPreliminary: boolean;
+  /** The round itself was entered in error, and with it everything in it. */
+  readonly isInError: boolean;
 };
 
 /** A person's chart, newest round first. Built from entries alone: the same entries give the same chart. */
@@ -33,7 +39,28 @@ export function projectChart(entries: readonly StoredEntry[]): Chart {
     rounds.set(id, round);
   }
   // gatherAmendments answers in the order of the work, so the rounds were met oldest first.
-  return { rounds: [...rounds].map(([id, round]) => ({ id, ...round })).reverse(), entries: entries.length };
+  const inOrder = [...rounds].map(([id, round]) => ({ id, ...round, ...standingOf(round) }));
+  return { rounds: inOrder.reverse(), entries: entries.length };
+}
+
+/** What the signings of a round say of it. */
+function standingOf({ signed, signedAgain, values }: Writable) {
+  const signings = signed === null ? [] : [signed, ...signedAgain];
+  const named = new Set(
+    signings.flatMap(({ story }) =>
+      story.flatMap((entry) =>
+        entry.kind === 'round'
+          ? entry.content.signs.flatMap((sign) => ('entries' in sign ? sign.entries : []))
+          : [],
+      ),
+    ),
+  );
+  const current = signed?.current.at(-1);
+  return {
+    unsigned: values.map(({ original }) => original.id).filter((id) => !named.has(id)),
+    isPreliminary: current?.kind === 'round' && current.content.status === 'preliminary',
+    isInError: signed?.standing === 'entered-in-error',
+  };
 }
 
 function isCharted(entry: StoredEntry): boolean {

@@ -46,5 +46,9 @@ export const countContent = z
     computedBy,
     note,
   })
-  .strict();
+  .strict()
+  .refine(({ evidence, override: byHand }) => byHand === null || 'n' in evidence.count, {
+    path: ['override'],
+    message: 'no-rate-over-void',
+  });
 export type CountContent = z.infer<typeof countContent>;

@@ -26,9 +26,17 @@ describe('a signed round', () => {
     expect(placesOf(signed(signs))[0]).toMatch(/^\/content\/signs/);
   });
 
-  test.each(NOT_DONE_REASONS)('may say “%s” with or without words', (reason) => {
-    for (const text of [null, 'at the dentist'])
-      expect(signed([{ sign: 'pulse', notDone: { reason, text } }]).ok).toBe(true);
+  test.each(NOT_DONE_REASONS)('may say “%s” with words, and without them unless it is “other”', (reason) => {
+    expect(signed([{ sign: 'pulse', notDone: { reason, text: 'at the dentist' } }]).ok).toBe(true);
+    const bare = signed([{ sign: 'pulse', notDone: { reason, text: null } }]);
+    expect(bare.ok).toBe(reason !== 'other');
+    if (reason === 'other') expect(placesOf(bare)).toEqual(['/content/signs/0/notDone/text']);
+  });
+
+  test('says of each sign once that it was taken or not', () => {
+    const taken = { sign: 'pulse', entries: [idOf(1)] };
+    const twice = signed([taken, { sign: 'pulse', notDone: { reason: 'asleep', text: null } }]);
+    expect(placesOf(twice)).toEqual(['/content/signs']);
   });
 
   test('is preliminary or final, and nothing else', () => {

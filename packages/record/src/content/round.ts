@@ -23,12 +23,19 @@ export const roundContent = z
               sign: z.enum(SIGNS),
               notDone: z
                 .object({ reason: z.enum(NOT_DONE_REASONS), text: z.string().max(500).nullable() })
-                .strict(),
+                .strict()
+                .refine(({ reason, text }) => reason !== 'other' || (text ?? '').trim() !== '', {
+                  path: ['text'],
+                  message: 'text-for-other',
+                }),
             })
             .strict(),
         ]),
       )
-      .min(1),
+      .min(1)
+      .refine((signs) => new Set(signs.map(({ sign }) => sign)).size === signs.length, {
+        message: 'each-sign-once',
+      }),
     protocolVersion: z.string().max(80).nullable(),
     note: z.string().max(1000).nullable(),
   })

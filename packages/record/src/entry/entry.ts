@@ -23,6 +23,8 @@ export const entryFrame = z
     person: id.nullable(),
     /** The set of signs that it belongs to. */
     round: id.nullable(),
+    /** The meeting of a group it was made in: what a class session keeps is deleted by it. Absent in older frames. */
+    session: id.nullable().default(null),
     agent: id,
     role,
     device: id,

@@ -35,6 +35,7 @@ export function frame(kind: EntryFrame['kind'], content: object, more: Partial<E
     schema: 1,
     person: idOf(9001),
     round: null,
+    session: null,
     agent: idOf(9002),
     role: 'observer',
     device: idOf(9003),

@@ -30,6 +30,7 @@ export type Tables = {
     schema: number;
     person: string | null;
     round: string | null;
+    session: string | null;
     agent: string;
     role: string;
     device: string;

@@ -181,6 +181,7 @@ class DemoFilling {
       schema: 1,
       person,
       round,
+      session: null,
       agent: this.agents[agent],
       role: 'observer',
       device: this.device,

@@ -21,6 +21,7 @@ function pulse(more: Partial<EntryFrame> = {}): EntryFrame {
     schema: 1,
     person: ID,
     round: null,
+    session: null,
     agent: ID,
     role: 'observer',
     device: ID,

@@ -1,4 +1,5 @@
 import { projectChart, type StoredEntry } from '@evenfall/record';
+import { v7 } from 'uuid';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { TEST_DATABASES, type TestDatabase } from '../database/testing.js';
 import { HESTER, TestClinic } from '../testing/clinic.js';
@@ -154,6 +155,83 @@ describe.each(TEST_DATABASES)('the record on $kind', ({ open }) => {
     expect(entries.find(({ id }) => id === pulse.id)?.content).toMatchObject({ value: { perMinute: 88 } });
     const { body } = await clinic.send('GET', '/api/books/care/persons');
     expect(body.persons.find(({ id }: { id: string }) => id === person).latest.pulse).toBeNull();
+  });
+
+  test('a signing names what it signs: entries of its own person, round and sign', async () => {
+    const [person, other] = [await clinic.addPerson(), await clinic.addPerson()];
+    const [round, elsewhere] = [v7(), v7()];
+    const pulse = clinic.pulse(person, 36, 30, { round });
+    const foreign = clinic.pulse(other, 36, 30, { round });
+    const stray = clinic.pulse(person, 36, 30, { round: elsewhere });
+    await clinic.sign(foreign, stray);
+    const signing = (sign: string, entry: string, protocolVersion: string | null = null) =>
+      clinic.frame(
+        'round',
+        person,
+        { status: 'final', signs: [{ sign, entries: [entry] }], protocolVersion, note: null },
+        { round },
+      );
+    const field = '/entries/1/content/signs/0/entries/0';
+    for (const [sign, entry] of [
+      ['pulse', foreign.id],
+      ['pulse', stray.id],
+      ['pulse', v7()],
+      ['breaths', pulse.id],
+    ] as const) {
+      const came = await clinic.sign(pulse, signing(sign, entry));
+      expect(came.body.problems, `${sign} ${entry}`).toMatchObject([
+        { field, code: 'unknown-id', got: entry },
+      ]);
+    }
+    const unkept = await clinic.sign(pulse, signing('pulse', pulse.id, 'nonsense'));
+    expect(unkept.body.problems).toMatchObject([
+      { field: '/entries/1/content/protocolVersion', code: 'unknown-id' },
+    ]);
+    expect((await clinic.sign(pulse, signing('pulse', pulse.id))).status).toBe(201);
+    // What comes later under the same round was not signed by it, and the chart says so.
+    const late = clinic.pulse(person, 40, 30, { round });
+    expect((await clinic.sign(late)).status).toBe(201);
+    const [shown] = projectChart((await clinic.chart(person)).body.entries as StoredEntry[]).rounds.filter(
+      ({ id }) => id === round,
+    );
+    expect(shown?.unsigned).toEqual([late.id]);
+  });
+
+  test('a rate by hand never stands over a count that was broken off', async () => {
+    const person = await clinic.addPerson();
+    const pulse = clinic.pulse(person, 36, 30);
+    const { count, circumstances } = pulse.content.evidence as {
+      count: { n: number };
+      circumstances: object;
+    };
+    const { n: _, ...start } = count;
+    const broken = { ...start, interrupted: { atSeconds: 12, reason: 'called-away' } };
+    const override = { perMinute: 90, reason: 'felt so' };
+    const came = await clinic.sign({
+      ...pulse,
+      content: { ...pulse.content, evidence: { count: broken, circumstances }, override },
+    });
+    expect(came.body.problems.map(({ field: at }: { field: string }) => at)).toContain(
+      '/entries/0/content/override',
+    );
+  });
+
+  test('a learner’s value is preliminary in the list until it is countersigned', async () => {
+    const person = await clinic.addPerson();
+    const round = v7();
+    const pulse = clinic.pulse(person, 36, 30, { round });
+    const content = {
+      status: 'preliminary',
+      signs: [{ sign: 'pulse', entries: [pulse.id] }],
+      protocolVersion: null,
+      note: null,
+    };
+    await clinic.sign(pulse, clinic.frame('round', person, content, { round }));
+    const { body } = await clinic.send('GET', '/api/books/care/persons');
+    expect(body.persons.find(({ id }: { id: string }) => id === person).latest.pulse).toMatchObject({
+      perMinute: 72,
+      preliminary: true,
+    });
   });
 
   test('the three books never mix', async () => {

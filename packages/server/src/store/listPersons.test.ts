@@ -46,6 +46,7 @@ describe('the list of people', () => {
       byHand: false,
       measuredAt: '2026-11-25T09:00:00Z',
       contested: false,
+      preliminary: false,
     },
     breaths: null,
   };

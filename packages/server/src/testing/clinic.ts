@@ -178,6 +178,7 @@ export class TestClinic {
       schema: 1,
       person,
       round: null,
+      session: null,
       agent: this.agent,
       role: 'observer',
       device: this.device,

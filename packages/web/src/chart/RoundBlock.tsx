@@ -30,6 +30,16 @@ export function RoundBlock({ round, person, agents }: RoundBlockProps) {
           {signing === undefined ? words.sentence('chart.unsigned') : whoText(signing, agents, words)}
           {isPreliminary(signing) ? <strong> · {words.sentence('chart.preliminary')}</strong> : null}
         </p>
+        {round.isInError ? (
+          <p>
+            <strong>{words.sentence('chart.enteredInError')}</strong>
+          </p>
+        ) : null}
+        {signing === undefined || round.unsigned.length === 0 ? null : (
+          <p className="small">
+            <strong>{words.sentence('chart.someUnsigned', { values: round.unsigned.length })}</strong>
+          </p>
+        )}
         {round.signedAgain.map(({ original }) => (
           <p key={original.id} className="soft small">
             {words.sentence('chart.signedAgain', { who: whoText(original, agents, words) })}

@@ -58,9 +58,16 @@ export function RangeLine({ given }: { readonly given: Content }) {
       : { lowPerMinute: value.lowPerMinute, highPerMinute: value.highPerMinute };
   const text = rangeText(ends, words);
   if (text === null) return null;
+  // A rate set by hand has no range: the one there is belongs to what was computed.
+  const computed = given.content.override === null ? null : value.perMinute;
   return (
     <p className="rate-range">
-      <span className="soft">{words.sentence('count.range')}</span> {text}
+      <span className="soft">
+        {computed === null
+          ? words.sentence('count.range')
+          : words.sentence('count.rangeOfComputed', { perMinute: computed })}
+      </span>{' '}
+      {text}
     </p>
   );
 }

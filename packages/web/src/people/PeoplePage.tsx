@@ -114,8 +114,9 @@ function PersonMark({ text }: { readonly text: string }) {
 /** What must be known of the newest value besides its number. */
 function LatestMark({ label, latest }: LatestProps) {
   const { words } = useApp();
-  if (latest === null || !(latest.contested || latest.byHand)) return null;
-  const text = words.sentence(latest.contested ? 'people.contested' : 'people.byHand');
+  if (latest === null || !(latest.contested || latest.byHand || latest.preliminary)) return null;
+  const key = latest.contested ? 'people.contested' : latest.byHand ? 'people.byHand' : 'people.preliminary';
+  const text = words.sentence(key);
   return <span className="small soft">{`${label}: ${text}`}</span>;
 }
 
@@ -124,7 +125,7 @@ type LatestProps = { readonly label: string; readonly latest: PersonRow['latest'
 function LatestText({ label, latest }: LatestProps) {
   const { words, clock } = useApp();
   if (latest === null) return null;
-  const rate = latest.perMinute === null ? '–' : words.say.number(latest.perMinute);
+  const rate = words.say.number(latest.perMinute);
   return (
     <span className="person-value">
       <span className="small soft">{label}</span>

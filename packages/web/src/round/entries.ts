@@ -52,6 +52,7 @@ export function entriesOf(draft: RoundDraft, signing: Signing): EntryFrame[] {
     schema: WRITTEN_SCHEMA,
     person: draft.person,
     round: draft.round,
+    session: null,
     agent: signing.agent,
     role: signing.role,
     device: signing.device,

@@ -48,6 +48,7 @@ export async function up(db: Kysely<unknown>): Promise<void> {
       schema integer not null check (schema > 0),
       person uuid,
       round uuid,
+      session uuid,
       agent uuid not null,
       role text not null,
       device uuid not null,
@@ -73,6 +74,9 @@ export async function up(db: Kysely<unknown>): Promise<void> {
     )`.execute(db);
   await sql`create index entry_by_person on entry (site, book, person, measured_at)`.execute(db);
   await sql`create index entry_of_place on entry (site, book, kind, recorded_at) where person is null`.execute(
+    db,
+  );
+  await sql`create index entry_of_session on entry (site, book, session) where session is not null`.execute(
     db,
   );
   await sql`

@@ -22,6 +22,9 @@ export const record = {
   person: () => 'the person it is about',
   'schema-known': (f, say) =>
     `a schema number up to ${say.short(f.value('newest'))}, the newest this program reads`,
+  'no-rate-over-void': () => 'nothing: a count that was broken off has no rate, by hand either',
+  'each-sign-once': () => 'each sign once, taken or not done',
+  'entry-of-round': () => 'an entry of this person, this round and this sign',
   'text-for-other': () => 'a few words for the reason “other”',
   'one-of-the-shapes': () => 'one of the shapes this field can have',
   'not-ahead': (f, say) => `a time at most ${say.short(f.value('hoursAhead'))} h ahead of the server’s clock`,

@@ -2,6 +2,7 @@ import type { Say } from '../../say.js';
 import { SECONDS, TAPS } from './nouns.js';
 
 type Text = { text: string };
+const VALUES = { one: 'value', other: 'values' };
 
 /** A person's chart, newest round first, and the whole story of each value. */
 export const chart = {
@@ -15,6 +16,8 @@ export const chart = {
   amended: 'Amended',
   disputed: 'Two amendments disagree; both are shown.',
   enteredInError: 'Entered in error',
+  someUnsigned: (f: { values: number }, say: Say) =>
+    `${say.counted(f.values, VALUES)} came without being signed with this round.`,
   signedAgain: (f: { who: string }) => `Signed again by ${f.who}.`,
   unsigned: 'This round arrived without its signature.',
   preliminary: 'Preliminary',

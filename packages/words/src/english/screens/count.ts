@@ -62,6 +62,8 @@ export const count = {
   oneMore: (f: { perMinute: number }, say: Say) =>
     `One more or one fewer would have changed it by ${say.short(f.perMinute)}.`,
   range: 'Likely range',
+  rangeOfComputed: (f: { perMinute: number }, say: Say) =>
+    `Likely range of the computed ${say.number(f.perMinute)}`,
   rangeSays: 'What the counting alone allows. The same person also changes from minute to minute.',
   changeNumber: 'Change the number',
   takeOut: 'Take it out',

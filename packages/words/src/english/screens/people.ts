@@ -23,6 +23,7 @@ export const people = {
   waiting: 'signed, waiting for the server',
   contested: 'amended twice, the amendments disagree',
   byHand: 'set by hand',
+  preliminary: 'preliminary, not countersigned',
   find: 'Find a person',
   noneFound: 'Nobody here matches that.',
 } as const;

@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { sayIn } from './say.js';
 
@@ -61,4 +62,34 @@ test('lists are joined as the locale joins them', () => {
   expect(english.anyOf(['beat', 'any'])).toBe('beat or any');
   expect(sayIn('es').anyOf(['a', 'b', 'c'])).toBe('a, b o c');
   expect(english.allOf(['a', 'b'])).toBe('a and b');
+});
+
+test('a number beside a limit stands on its own side of it, in as few decimals as that takes', () => {
+  const { beside } = sayIn('en');
+  expect([
+    beside(139.6, 140),
+    beside(140, 140),
+    beside(100.0001, 100),
+    beside(59.99, 60),
+    beside(131, 131),
+  ]).toEqual([
+    '139.6', // docs/conventions.md section 4
+    '140',
+    '100.0001',
+    '59.99',
+    '131',
+  ]);
+  fc.assert(
+    fc.property(
+      fc.integer({ min: 1, max: 300 }),
+      fc.integer({ min: 1, max: 300 }),
+      fc.integer({ min: 20, max: 200 }),
+      (n, seconds, limit) => {
+        const value = (60 * n) / seconds;
+        const shown = Number(beside(value, limit).replaceAll(',', ''));
+        if (Math.abs(value - limit) > 1e-6 || value === limit)
+          expect(Math.sign(shown - limit)).toBe(Math.sign(value - limit));
+      },
+    ),
+  );
 });

@@ -10,6 +10,8 @@ export type Say = {
   readonly number: (value: number, decimals?: number) => string;
   /** A number with as few decimals as it needs, at most that many: 15, 7.5. */
   readonly short: (value: number, mostDecimals?: number) => string;
+  /** A number beside a limit: with as many decimals as it takes to stand on its own side of it (139.6, not 140). */
+  readonly beside: (value: number, limit: number) => string;
   /** A share from 0 to 1 as whole percent: 0.081 is "8 %". */
   readonly percent: (share: number) => string;
   /** The form of a noun for a number, without the number. */
@@ -39,12 +41,23 @@ export function sayIn(locale: string): Say {
     locale,
     number,
     short,
+    beside: (value, limit) => number(value, decimalsBeside(value, limit)),
     percent: (share) => `${number(share * 100)} %`,
     form,
     counted: (value, forms) => `${short(value)} ${form(value, forms)}`,
     anyOf: (items) => any.format(items),
     allOf: (items) => all.format(items),
   };
+}
+
+/** Most decimals that a value is given to keep it on its side of a limit. */
+const MOST_DECIMALS = 6;
+
+function decimalsBeside(value: number, limit: number): number {
+  for (let decimals = 0; decimals < MOST_DECIMALS; decimals += 1) {
+    if (Math.sign(roundTo(value, decimals) - limit) === Math.sign(value - limit)) return decimals;
+  }
+  return MOST_DECIMALS;
 }
 
 /** Rounded by the one rounding function, then only written by Intl, which must not round again. */

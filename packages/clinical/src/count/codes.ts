@@ -1,5 +1,10 @@
 /** What a reader of a count must know. */
-export type CountFlagCode = 'convention-shifts-rate' | 'range-assumes-regular' | 'count-apex';
+export type CountFlagCode =
+  | 'very-slow'
+  | 'very-fast'
+  | 'convention-shifts-rate'
+  | 'range-assumes-regular'
+  | 'count-apex';
 
 /** Why another window is asked for, or why there is no number. */
 export type CountReasonCode =

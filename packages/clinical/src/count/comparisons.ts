@@ -10,5 +10,10 @@ export const COUNT_COMPARISONS = {
   breathsShortWindowSeconds: '>=',
   youngUnderMonths: '<',
   disagreementPerMinute: '>',
+  verySlowPulsePerMinute: '<=',
+  veryFastPulsePerMinute: '>=',
+  verySlowBreathsPerMinute: '<=',
+  veryFastBreathsPerMinute: '>=',
+  adultFromMonths: '>=',
   deficitReportPerMinute: '>',
 } as const satisfies Record<string, Comparison>;

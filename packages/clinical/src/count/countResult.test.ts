@@ -1,4 +1,4 @@
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { type Circumstances, UNKNOWN_CIRCUMSTANCES } from './circumstances.js';
 import type { Count } from './count.js';
 import { type CountResult, countResult } from './countResult.js';
@@ -9,7 +9,9 @@ function counted(count: Partial<Count>, circumstances: Partial<Circumstances> = 
   return countResult(whole, { ...UNKNOWN_CIRCUMSTANCES, ...circumstances }, DEFAULT_COUNT_RULES);
 }
 
-const codes = (result: CountResult) => result.flags.map(({ code }) => code);
+/** The flags but for those of a rate far out, which have a test of their own. */
+const flagsOf = ({ flags }: CountResult) => flags.filter(({ code }) => !code.startsWith('very-'));
+const codes = (result: CountResult) => flagsOf(result).map(({ code }) => code);
 
 test.each([
   // Bedside handbook 8 (derived, 1.3 and 2.2).
@@ -67,7 +69,7 @@ test.each([
   (clock, first, windowSeconds, shift) => {
     const result = counted({ n: 20, windowSeconds, clock, first });
     expect(codes(result)).toEqual(['convention-shifts-rate']);
-    expect(result.flags[0]?.figures.averageShiftPerMinute).toBe(shift);
+    expect(flagsOf(result)[0]?.figures.averageShiftPerMinute).toBe(shift);
     expect(result.perMinute).toBe((60 * 20) / windowSeconds);
   },
 );
@@ -89,4 +91,32 @@ test('an irregular pulse: the range promises nothing, and the apex is to be coun
 
 test('nothing is rounded', () => {
   expect(counted({ n: 55, windowSeconds: 45 }).perMinute).toBeCloseTo(73.3333333333, 9);
+});
+
+describe('a rate at which one looks at the person first', () => {
+  // Royal College of Physicians 2017, limits of a single sign, as in bedside handbook 5.2 and C018, C026, C027 (second-hand).
+  const flagged = (of: 'pulse' | 'breaths', n: number, ageMonths: number | null = null) => {
+    const count = { of, n, windowSeconds: 60, clock: 'any', first: 1 } as const;
+    const { flags } = countResult(count, { ...UNKNOWN_CIRCUMSTANCES, ageMonths }, DEFAULT_COUNT_RULES);
+    return flags.map(({ code }) => code).filter((code) => code.startsWith('very-'));
+  };
+  test.each([
+    ['pulse', 40, ['very-slow']],
+    ['pulse', 41, []],
+    ['pulse', 130, []],
+    ['pulse', 131, ['very-fast']],
+    ['breaths', 8, ['very-slow']],
+    ['breaths', 9, []],
+    ['breaths', 24, []],
+    ['breaths', 25, ['very-fast']],
+    ['breaths', 2, ['very-slow']],
+    ['pulse', 0, []],
+  ] as const)('%s of %s in a minute: %s', (of, n, codes) => {
+    expect(flagged(of, n)).toEqual(codes);
+  });
+
+  test('the limits are for adults, and for an age not known; a child is not judged by them', () => {
+    expect(flagged('pulse', 140, 191)).toEqual([]);
+    expect(flagged('pulse', 140, 192)).toEqual(['very-fast']);
+  });
 });

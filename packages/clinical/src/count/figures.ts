@@ -1,6 +1,8 @@
 import { figures } from '../contract/figure.js';
 
 const CONVENTIONS = 'docs/conventions.md section 5';
+/** The limits at which one sign alone gives the most points in an early-warning score of adults. */
+const RCP17 = 'Royal College of Physicians 2017, early-warning score for adults (bedside handbook 1.7, 5.2)';
 const HOLLERBACH = 'Hollerbach 1990, Heart Lung 19:258';
 
 /** Every number of counting against a watch. The protocol's `count` section starts from these. */
@@ -82,6 +84,42 @@ export const COUNT_FIGURES = figures({
       'a short count that differs from the previous rate or a display by more than this is counted again',
     source: 'bedside handbook 1.5',
     sure: 'practice',
+  },
+  verySlowPulsePerMinute: {
+    value: 40,
+    unit: '/min',
+    meaning: 'an adult pulse this slow or slower: look at the person before anything else',
+    source: RCP17,
+    sure: 'second-hand',
+  },
+  veryFastPulsePerMinute: {
+    value: 131,
+    unit: '/min',
+    meaning: 'an adult pulse this fast or faster: look at the person before anything else',
+    source: RCP17,
+    sure: 'second-hand',
+  },
+  verySlowBreathsPerMinute: {
+    value: 8,
+    unit: '/min',
+    meaning: 'adult breaths this slow or slower: look at the person before anything else',
+    source: RCP17,
+    sure: 'second-hand',
+  },
+  veryFastBreathsPerMinute: {
+    value: 25,
+    unit: '/min',
+    meaning: 'adult breaths this fast or faster: look at the person before anything else',
+    source: RCP17,
+    sure: 'second-hand',
+  },
+  adultFromMonths: {
+    value: 192,
+    unit: 'months',
+    meaning:
+      'the limits of very slow and very fast are for people of this age and over, or of an age not known',
+    source: RCP17,
+    sure: 'second-hand',
   },
   deficitReportPerMinute: {
     value: 10,

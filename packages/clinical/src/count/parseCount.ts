@@ -75,6 +75,12 @@ function countFault(n: number): NumberFault | null {
 }
 
 function windowFault(seconds: number, { longestWindowSeconds }: CountRules): NumberFault | null {
-  if (seconds > 0 && !passes(seconds, SIDE.longestWindowSeconds, longestWindowSeconds)) return null;
+  // A window too short to give a finite rate is none.
+  if (
+    seconds > 0 &&
+    Number.isFinite(60 / seconds) &&
+    !passes(seconds, SIDE.longestWindowSeconds, longestWindowSeconds)
+  )
+    return null;
   return { code: 'out-of-range', expected: 'window-over-zero-at-most', figures: { longestWindowSeconds } };
 }

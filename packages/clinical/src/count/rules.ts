@@ -22,6 +22,11 @@ export type CountRules = {
   readonly barredWhenFastSeconds: number;
   readonly youngUnderMonths: number;
   readonly disagreementPerMinute: number;
+  readonly verySlowPulsePerMinute: number;
+  readonly veryFastPulsePerMinute: number;
+  readonly verySlowBreathsPerMinute: number;
+  readonly veryFastBreathsPerMinute: number;
+  readonly adultFromMonths: number;
   readonly fullMinuteWhenSlowOrFast: boolean;
   readonly fullMinuteWhenIrregular: boolean;
   readonly fullMinuteWhenWeak: boolean;
@@ -51,6 +56,11 @@ export const DEFAULT_COUNT_RULES: CountRules = {
   barredWhenFastSeconds: F.barredWhenFastSeconds.value,
   youngUnderMonths: F.youngUnderMonths.value,
   disagreementPerMinute: F.disagreementPerMinute.value,
+  verySlowPulsePerMinute: F.verySlowPulsePerMinute.value,
+  veryFastPulsePerMinute: F.veryFastPulsePerMinute.value,
+  verySlowBreathsPerMinute: F.verySlowBreathsPerMinute.value,
+  veryFastBreathsPerMinute: F.veryFastBreathsPerMinute.value,
+  adultFromMonths: F.adultFromMonths.value,
   fullMinuteWhenSlowOrFast: true,
   fullMinuteWhenIrregular: true,
   fullMinuteWhenWeak: true,

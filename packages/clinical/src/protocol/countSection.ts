@@ -73,6 +73,27 @@ export const COUNT_SECTION: Section<CountRules> = {
       { low: 1, high: 60 },
       SIDE.disagreementPerMinute,
     ),
+    verySlowPulsePerMinute: fromFigure(
+      F.verySlowPulsePerMinute,
+      { low: 20, high: 60 },
+      SIDE.verySlowPulsePerMinute,
+    ),
+    veryFastPulsePerMinute: fromFigure(
+      F.veryFastPulsePerMinute,
+      { low: 100, high: 250 },
+      SIDE.veryFastPulsePerMinute,
+    ),
+    verySlowBreathsPerMinute: fromFigure(
+      F.verySlowBreathsPerMinute,
+      { low: 1, high: 12 },
+      SIDE.verySlowBreathsPerMinute,
+    ),
+    veryFastBreathsPerMinute: fromFigure(
+      F.veryFastBreathsPerMinute,
+      { low: 20, high: 60 },
+      SIDE.veryFastBreathsPerMinute,
+    ),
+    adultFromMonths: fromFigure(F.adultFromMonths, { low: 144, high: 216 }, SIDE.adultFromMonths),
     fullMinuteWhenSlowOrFast: fullMinute(
       RULES.fullMinuteWhenSlowOrFast,
       'a short pulse count under the slow or over the fast limit',

@@ -3,7 +3,7 @@
  * Source of each point, worded anew: bedside handbook 7.5; DESIGN section 2, principle 8.
  */
 export const cautions = {
-  aid: 'Evenfall helps trained people count, chart and teach. It does not diagnose, and it replaces neither your judgement nor your local policy.',
+  aid: 'Evenfall helps trained people count, chart and teach. It does not diagnose, and it replaces neither your judgement nor your local policy nor emergency procedure.',
   localProtocol: 'Where this and your local protocol differ, follow your local protocol.',
   irregular:
     'Felt irregular: count a full minute, listen at the apex and report it. Feeling a pulse cannot tell the cause.',

@@ -68,13 +68,12 @@ export const commandLine = {
   expectedGot: (f: { expected: string; got: string | null }, _say: Say) =>
     `expected ${f.expected}, got ${f.got ?? 'nothing'}`,
   between: (f: { low: number; high: number }, say: Say) =>
-    `between ${say.number(f.low)} and ${say.number(f.high)}`,
+    `between ${say.short(f.low)} and ${say.short(f.high)}`,
   fromUnder: (f: { low: number; high: number }, say: Say) =>
-    `from ${say.number(f.low)} to under ${say.number(f.high)}`,
+    `from ${say.short(f.low)} to under ${say.short(f.high)}`,
   overUpTo: (f: { low: number; high: number }, say: Say) =>
-    `over ${say.number(f.low)}, up to ${say.number(f.high)}`,
-  fromTo: (f: { low: number; high: number }, say: Say) =>
-    `from ${say.number(f.low)} to ${say.number(f.high)}`,
+    `over ${say.short(f.low)}, up to ${say.short(f.high)}`,
+  fromTo: (f: { low: number; high: number }, say: Say) => `from ${say.short(f.low)} to ${say.short(f.high)}`,
   likely: (f: { low: number; high: number }, say: Say) =>
     `likely ${say.number(f.low, 1)} to ${say.number(f.high, 1)}`,
   beatsIn: (f: { n: number; seconds: number }, say: Say) =>

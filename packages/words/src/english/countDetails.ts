@@ -5,6 +5,10 @@ import type { Detail } from './detail.js';
  * Source of the advice: bedside handbook 1.2 to 1.5, 1.10, 2.1, 7.5, worded anew.
  */
 export const countDetails = {
+  'very-slow': (f, say) =>
+    `${say.beside(f.value('perMinute'), f.value('limitPerMinute'))} a minute is very slow for an adult: look at the person first, act by your local protocol and emergency procedure, then count again.`,
+  'very-fast': (f, say) =>
+    `${say.beside(f.value('perMinute'), f.value('limitPerMinute'))} a minute is very fast for an adult: look at the person first, act by your local protocol and emergency procedure, then count again.`,
   'convention-shifts-rate': (f, say) => {
     const shift = f.value('averageShiftPerMinute');
     const by = say.short(Math.abs(shift));
@@ -18,11 +22,11 @@ export const countDetails = {
   'shorter-than-offered': (f, say) =>
     `${say.short(f.value('windowSeconds'))} s is shorter than any window of the rules in force: count ${say.short(f.value('shortestWindowSeconds'))} s.`,
   'fast-for-window': (f, say) =>
-    `${say.number(f.value('perMinute'))} a minute is over ${say.short(f.value('fastPerMinute'))}, and a fast rate counted for only ${say.short(f.value('windowSeconds'))} s is not accurate enough: count for longer.`,
+    `${say.beside(f.value('perMinute'), f.value('fastPerMinute'))} a minute is over ${say.short(f.value('fastPerMinute'))}, and a fast rate counted for only ${say.short(f.value('windowSeconds'))} s is not accurate enough: count for longer.`,
   'slow-on-short-count': (f, say) =>
-    `${say.number(f.value('perMinute'))} a minute in ${say.short(f.value('windowSeconds'))} s is under ${say.short(f.value('slowPerMinute'))}: count ${say.short(f.value('fullWindowSeconds'))} s before you rely on it.`,
+    `${say.beside(f.value('perMinute'), f.value('slowPerMinute'))} a minute in ${say.short(f.value('windowSeconds'))} s is under ${say.short(f.value('slowPerMinute'))}: count ${say.short(f.value('fullWindowSeconds'))} s before you rely on it.`,
   'fast-on-short-count': (f, say) =>
-    `${say.number(f.value('perMinute'))} a minute in ${say.short(f.value('windowSeconds'))} s is over ${say.short(f.value('fastPerMinute'))}: count ${say.short(f.value('fullWindowSeconds'))} s before you rely on it.`,
+    `${say.beside(f.value('perMinute'), f.value('fastPerMinute'))} a minute in ${say.short(f.value('windowSeconds'))} s is over ${say.short(f.value('fastPerMinute'))}: count ${say.short(f.value('fullWindowSeconds'))} s before you rely on it.`,
   'breaths-full-minute': (f, say) =>
     `Breaths counted for ${say.short(f.value('windowSeconds'))} s tend to come out too low: count ${say.short(f.value('fullWindowSeconds'))} s.`,
   irregular: (f, say) =>
@@ -38,7 +42,7 @@ export const countDetails = {
   'heart-rate-drug': (f, say) =>
     `A drug acts on the heart rate: count ${say.short(f.value('fullWindowSeconds'))} s and chart whether it was before or after.`,
   disagrees: (f, say) =>
-    `${say.number(f.value('perMinute'))} a minute differs by ${say.number(f.value('differencePerMinute'))} from the ${say.number(f.value('previousPerMinute'))} before or on the display, more than ${say.short(f.value('disagreementPerMinute'))}: count ${say.short(f.value('fullWindowSeconds'))} s.`,
+    `${say.number(f.value('perMinute'))} a minute differs by ${say.beside(f.value('differencePerMinute'), f.value('disagreementPerMinute'))} from the ${say.number(f.value('previousPerMinute'))} before or on the display, more than ${say.short(f.value('disagreementPerMinute'))}: count ${say.short(f.value('fullWindowSeconds'))} s.`,
   interrupted: (f, say) =>
     f.has('atSeconds')
       ? `The count was broken off after ${say.short(f.value('atSeconds'))} s and has no value: wait a moment and start again.`

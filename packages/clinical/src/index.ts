@@ -55,6 +55,8 @@ export { parseTapLines } from './taps/parseTapLines.js';
 export { parseTaps } from './taps/parseTaps.js';
 export type { Repair } from './taps/repair.js';
 export type { Rhythm } from './taps/rhythm.js';
+export type { TapAdvice } from './taps/tapAdvice.js';
+export { tapAdvice } from './taps/tapAdvice.js';
 export type { TapOptions, TapResult } from './taps/tapResult.js';
 export { tapResult } from './taps/tapResult.js';
 export type { TapSource, Taps } from './taps/taps.js';

@@ -1,12 +1,15 @@
 import {
   type CountOf,
+  DEFAULT_COUNT_RULES,
   isBlank,
   parseTapLines,
   type Repair,
   TAPS_RULE,
   type TapResult,
   type Taps,
+  tapAdvice,
   tapResult,
+  UNKNOWN_CIRCUMSTANCES,
 } from '@evenfall/clinical';
 import type { Words } from '@evenfall/words';
 import type { Json } from '../answer.js';
@@ -43,14 +46,20 @@ export const taps = command<Asked>({
           : seconds;
       },
       {
-        json: (read) => jsonOf(tapResult(read, { repair }), repair, context.version, context.words),
+        json: (read) => jsonOf(read.of, tapResult(read, { repair }), repair, context.version, context.words),
         lines: (read) => linesOf(read, tapResult(read, { repair }), context.words),
       },
       context,
     ),
 });
 
-function jsonOf(result: TapResult, repair: boolean, version: string, words: Words): Json {
+/** What to do next, where nothing else is known of the person. */
+function adviceOn(of: CountOf, result: TapResult) {
+  return tapAdvice(of, result, UNKNOWN_CIRCUMSTANCES, DEFAULT_COUNT_RULES);
+}
+
+function jsonOf(of: CountOf, result: TapResult, repair: boolean, version: string, words: Words): Json {
+  const advice = adviceOn(of, result);
   return {
     perMinute: result.perMinute,
     lowPerMinute: result.lowPerMinute,
@@ -66,20 +75,23 @@ function jsonOf(result: TapResult, repair: boolean, version: string, words: Word
     shannonEntropy: result.shannonEntropy,
     tapJitterMs: result.tapJitterMs,
     rhythm: result.rhythm,
-    flags: result.flags.map(words.flagged),
+    flags: [...advice.flags, ...result.flags].map(words.flagged),
     why: result.why.map(words.flagged),
+    nextWindowSeconds: advice.nextWindowSeconds,
+    nextWhy: advice.nextWhy.map(words.flagged),
     noRepair: !repair,
     computedBy: computedBy(version, TAPS_RULE, null),
   };
 }
 
-function linesOf({ seconds }: Taps, result: TapResult, words: Words): string[] {
+function linesOf({ of, seconds }: Taps, result: TapResult, words: Words): string[] {
+  const advice = adviceOn(of, result);
   const count = words.sentence('commandLine.fromTaps', { taps: seconds.length });
   const rows = [
     [rateOf(result, words), [...likelyOf(result, words), count].join(', ')],
     [words.sentence('commandLine.rhythm'), words.title('rhythm', result.rhythm)],
     ...result.repairs.map((repair) => [words.sentence('commandLine.repaired'), repairOf(repair, words)]),
-    ...[...result.flags, ...result.why].map((flag) => [
+    ...[...advice.flags, ...result.flags, ...result.why, ...advice.nextWhy].map((flag) => [
       words.sentence('commandLine.note'),
       words.detail(flag),
     ]),

@@ -84,7 +84,7 @@ export function tapResult(taps: Taps, { repair, tapperJitterMs }: TapOptions): T
 }
 
 /** The words after which a full minute is asked for. */
-const IRREGULAR: readonly Rhythm[] = [
+export const IRREGULAR: readonly Rhythm[] = [
   'occasionally-irregular',
   'regularly-irregular',
   'irregularly-irregular',

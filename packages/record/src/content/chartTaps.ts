@@ -2,8 +2,8 @@ import {
   type Circumstances,
   type Flag,
   TAPS_RULE,
-  type TapResult,
   type Taps,
+  tapAdvice,
   tapResult,
 } from '@evenfall/clinical';
 import type { InForce } from './inForce.js';
@@ -28,19 +28,26 @@ export function chartTaps(done: TapsEvidence, inForce: InForce, program: string)
       repair: done.repair,
       circumstances: { ...done.circumstances },
     },
-    value: copied(tapResult(done.taps, { repair: done.repair })),
+    value: valueOfTaps(done, inForce),
     override: done.override,
     computedBy: { program, rule: TAPS_RULE, preset: inForce.preset, presetVersion: inForce.presetVersion },
     note: done.note,
   };
 }
 
-function copied(value: TapResult): TapsContent['value'] {
+function valueOfTaps(
+  { taps, repair, circumstances }: TapsEvidence,
+  { countRules }: InForce,
+): TapsContent['value'] {
+  const result = tapResult(taps, { repair });
+  const { nextWindowSeconds, nextWhy, flags } = tapAdvice(taps.of, result, circumstances, countRules);
   const copy = ({ code, figures }: Flag) => ({ code, figures: { ...figures } });
   return {
-    ...value,
-    repairs: value.repairs.map((repair) => ({ ...repair })),
-    flags: value.flags.map(copy),
-    why: value.why.map(copy),
+    ...result,
+    repairs: result.repairs.map((one) => ({ ...one })),
+    flags: [...flags, ...result.flags].map(copy),
+    why: result.why.map(copy),
+    nextWindowSeconds,
+    nextWhy: nextWhy.map(copy),
   };
 }

@@ -53,6 +53,8 @@ export const tapsContent = z
         ]),
         flags: z.array(flag),
         why: z.array(flag),
+        nextWindowSeconds: statistic,
+        nextWhy: z.array(flag),
       })
       .strict(),
     override,

@@ -7,5 +7,6 @@ import type { Content } from './ValueFigures.js';
  */
 export function faceFlags(given: Content): readonly Flag[] {
   const { flags, why, perMinute } = given.content.value;
-  return given.kind === 'count' || perMinute === null ? [...flags, ...why] : flags;
+  if (given.kind === 'count' || perMinute === null) return [...flags, ...why];
+  return [...flags, ...given.content.value.nextWhy];
 }

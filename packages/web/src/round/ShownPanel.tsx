@@ -18,7 +18,7 @@ export function ShownPanel({ round, sign, entry, person }: ShownProps) {
   const value = draft[sign].values.find((one) => one.entry === entry);
   if (value === undefined) return null;
   const given = shownContent(draft, sign, value, { ...round, program });
-  const nextSeconds = given.kind === 'count' ? given.content.value.nextWindowSeconds : null;
+  const nextSeconds = given.content.value.nextWindowSeconds;
   const other = sign === 'pulse' ? 'breaths' : 'pulse';
   const goesOn = missingSigns(draft).includes(other);
 

@@ -66,6 +66,8 @@ describe('a file of taps', () => {
       'rhythm',
       'flags',
       'why',
+      'nextWindowSeconds',
+      'nextWhy',
       'noRepair',
       'computedBy',
     ]);

@@ -157,6 +157,39 @@ describe.each(TEST_DATABASES)('the record on $kind', ({ open }) => {
     expect(body.persons.find(({ id }: { id: string }) => id === person).latest.pulse).toBeNull();
   });
 
+  test('a mark “entered in error” is taken back by a value of the same sign, and by nothing else', async () => {
+    const person = await clinic.addPerson();
+    const pulse = clinic.pulse(person, 44, 30);
+    await clinic.sign(pulse);
+    const mark = clinic.frame(
+      'entered-in-error',
+      person,
+      { note: null },
+      clinic.amending(pulse, 'wrong-person'),
+    );
+    await clinic.sign(mark);
+    const again = clinic.frame('entered-in-error', person, { note: null }, clinic.amending(mark, 'other'));
+    expect(
+      (await clinic.sign({ ...again, amends: { entry: mark.id, reason: 'duplicate', text: null } })).status,
+    ).toBe(422);
+    const back = clinic.pulse(person, 44, 30, clinic.amending(mark, 'wrong-person'));
+    expect((await clinic.sign(back)).status).toBe(201);
+    const [value] =
+      projectChart((await clinic.chart(person)).body.entries as StoredEntry[]).rounds[0]?.values ?? [];
+    expect(value).toMatchObject({ standing: 'amended', current: [{ id: back.id }] });
+    expect(value?.story.map(({ id }) => id)).toEqual([pulse.id, mark.id, back.id]);
+  });
+
+  test('a value names the preset of the protocol it was made under', async () => {
+    const person = await clinic.addPerson();
+    const pulse = clinic.pulse(person, 44, 30);
+    const computedBy = { ...(pulse.content.computedBy as object), preset: 'full-minute' };
+    const came = await clinic.sign({ ...pulse, content: { ...pulse.content, computedBy } });
+    expect(came.body.problems).toMatchObject([
+      { field: '/entries/0/content/computedBy/preset', code: 'contradicts' },
+    ]);
+  });
+
   test('a signing names what it signs: entries of its own person, round and sign', async () => {
     const [person, other] = [await clinic.addPerson(), await clinic.addPerson()];
     const [round, elsewhere] = [v7(), v7()];

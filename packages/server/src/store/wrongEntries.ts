@@ -96,21 +96,17 @@ async function wrongAmendments(tx: Kysely<Tables>, site: string, entries: readon
   const refusals: Refusal[] = [];
   for (const { entry, index } of amending) {
     const amended = entry.amends?.entry ?? '';
-    const inBatch = entries.find(({ id, book }) => id === amended && book === entry.book);
-    const row = await tx
-      .selectFrom('entry')
-      .selectAll()
-      .where('site', '=', site)
-      .where('book', '=', entry.book)
-      .where('id', '=', amended)
-      .executeTakeFirst();
-    const old = row === undefined ? inBatch : entryOf(row);
+    const find = (id: string) => amendable(tx, site, entry, id, entries);
+    const old = await find(amended);
+    // A mark "entered in error" is taken back by a value of the sign it was about, and by nothing else.
+    const marked = old?.kind === 'entered-in-error' ? await find(old.amends?.entry ?? '') : old;
     const field = `/entries/${index}/amends/entry`;
     if (old === undefined) refusals.push(refusal(field, 'unknown-id', 'entry-in-book', amended));
     else if (old.id === entry.id) refusals.push(refusal(field, 'contradicts', 'another-entry', amended));
     else if (old.person !== entry.person)
       refusals.push(refusal(field, 'contradicts', 'same-person', amended));
-    else if (!sameSign(old, entry)) refusals.push(refusal(field, 'contradicts', 'same-sign', amended));
+    else if (marked === undefined || !sameSign(old, marked, entry))
+      refusals.push(refusal(field, 'contradicts', 'same-sign', amended));
   }
   const lone = entries.flatMap(({ kind, amends }, index) =>
     kind === 'entered-in-error' && amends === null
@@ -162,11 +158,29 @@ async function namedBy(tx: Kysely<Tables>, site: string, signing: Entry & { read
   return new Map(rows.map((row) => [row.id, entryOf(row) as Entry]));
 }
 
-/** A pulse replaces a pulse, however each was taken; anything charted can be entered in error. */
-function sameSign(old: Entry, next: Entry): boolean {
-  if (old.kind === 'entered-in-error') return false;
-  if (next.kind === 'entered-in-error') return signOf(old) !== null;
-  return signOf(old) !== null && signOf(old) === signOf(next);
+/** The entry that an amendment names: in the same request, or kept in its book. */
+async function amendable(
+  tx: Kysely<Tables>,
+  site: string,
+  { book }: Entry,
+  id: string,
+  entries: readonly Entry[],
+): Promise<Entry | undefined> {
+  const row = await tx
+    .selectFrom('entry')
+    .selectAll()
+    .where('site', '=', site)
+    .where('book', '=', book)
+    .where('id', '=', id)
+    .executeTakeFirst();
+  return row === undefined ? entries.find((one) => one.id === id && one.book === book) : entryOf(row);
+}
+
+/** A pulse replaces a pulse, however each was taken; anything charted can be entered in error, but not the mark itself. */
+function sameSign(old: Entry, marked: Entry, next: Entry): boolean {
+  const sign = signOf(marked);
+  if (next.kind === 'entered-in-error') return old.kind !== 'entered-in-error' && sign !== null;
+  return sign !== null && sign === signOf(next);
 }
 
 function signOf(entry: Entry): string | null {
@@ -175,7 +189,10 @@ function signOf(entry: Entry): string | null {
   return entry.kind === 'round' ? 'round' : null;
 }
 
-/** A value made by this very program must be what the program makes of its evidence; `check` looks at the rest. */
+/**
+ * A value must be what the rule it names makes of its evidence, whichever program made it: a rule that gives something
+ * else has another name. Values of rules that are not known here are left to `check`.
+ */
 async function wrongValues(tx: Kysely<Tables>, site: string, entries: readonly Entry[], program: string) {
   const named = entries.flatMap(({ content }) =>
     'computedBy' in content ? [content.computedBy.presetVersion] : [],
@@ -190,9 +207,15 @@ async function wrongValues(tx: Kysely<Tables>, site: string, entries: readonly E
     if (again.state === 'unknown-protocol') {
       return [refusal(`${within}/content/computedBy/presetVersion`, 'unknown-id', 'protocol-here', null)];
     }
-    if (!('computedBy' in entry.content) || entry.content.computedBy.program !== program) return [];
-    if (again.state === 'unknown-rule') {
-      const { rule } = entry.content.computedBy;
+    if (!('computedBy' in entry.content)) return [];
+    const { rule, preset, presetVersion, program: by } = entry.content.computedBy;
+    const wanted = inForce(presetVersion)?.preset ?? null;
+    if (preset !== wanted) {
+      const choices = wanted === null ? [] : [wanted];
+      return [refusal(`${within}/content/computedBy/preset`, 'contradicts', 'choice', preset, { choices })];
+    }
+    // Another program may have rules that this one does not know; its own it must know.
+    if (again.state === 'unknown-rule' && by === program) {
       const choices = [entry.kind === 'count' ? COUNT_RULE : TAPS_RULE];
       return [refusal(`${within}/content/computedBy/rule`, 'unknown-id', 'choice', rule, { choices })];
     }

@@ -38,6 +38,7 @@ test('the chart shows amendments that disagree, both of them, and an error as an
   await page.goBack();
   await page.getByRole('link', { name: /Tomas Varga/ }).click();
   await expect(page.getByText('Entered in error').first()).toBeVisible();
+  await expect(page.getByText('Preliminary').first()).toBeVisible();
   await expect(page.locator('del, s').getByText('88').first()).toBeVisible();
 });
 

@@ -57,6 +57,23 @@ test('an interrupted count is void: no number comes of it', async ({ page, demo 
   await expectAccessible(page);
 });
 
+test('a screen that is left while a count runs makes it void', async ({ page, demo }) => {
+  await page.goto(`${demo.address}/`);
+  await page.getByLabel('Who is measuring?').selectOption({ label: 'Wren Halloran (invented)' });
+  await page.getByRole('link', { name: /Tomas Varga/ }).tap();
+  await page.getByRole('button', { name: /Take a round/ }).tap();
+  await page.getByRole('button', { name: 'They match' }).tap();
+  await page.getByRole('button', { name: 'Start' }).tap();
+  await expect(page.getByRole('button', { name: 'Interrupted' })).toBeVisible();
+  await page.evaluate(() => {
+    Object.defineProperty(document, 'visibilityState', { configurable: true, get: () => 'hidden' });
+    Object.defineProperty(document, 'hidden', { configurable: true, get: () => true });
+    document.dispatchEvent(new Event('visibilitychange'));
+  });
+  await expect(page.getByText(/void/i).first()).toBeVisible();
+  await expect(page.getByRole('group', { name: 'Keypad' })).toHaveCount(0);
+});
+
 test('a round signed while the server is gone stays on the device, says so, and is kept once when it is back', async ({
   page,
   demo,

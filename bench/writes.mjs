@@ -75,13 +75,14 @@ async function perSecond(write) {
 function frame(kind, content) {
   sequence += 1;
   const measuredAt = { at: new Date().toISOString(), zone: 'UTC', asEntered: null };
-  const empty = { round: null, amends: null, writtenAt: measuredAt.at };
+  const empty = { session: null, amends: null, writtenAt: measuredAt.at };
   return {
     id: v7(),
     book: 'care',
     kind,
     schema: 1,
     person,
+    round: kind === 'person' ? null : v7(),
     agent,
     role: 'observer',
     device,

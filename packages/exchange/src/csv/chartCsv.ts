@@ -103,9 +103,8 @@ function standingOf(entry: StoredEntry, of: AmendedEntry): string {
   if (entry.kind === 'entered-in-error') return 'says-entered-in-error';
   if (of.current.includes(entry))
     return of.standing === 'contested' ? 'contested' : entry === of.original ? 'as-signed' : 'amended';
-  return of.story.some((next) => next.kind === 'entered-in-error' && next.amends?.entry === entry.id)
-    ? 'entered-in-error'
-    : 'replaced';
+  const next = of.story.filter(({ amends }) => amends?.entry === entry.id);
+  return next.every(({ kind }) => kind === 'entered-in-error') ? 'entered-in-error' : 'replaced';
 }
 
 function signOf(entry: StoredEntry): string | null {

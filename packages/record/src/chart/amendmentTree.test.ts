@@ -103,6 +103,46 @@ describe('how a value stands', () => {
   });
 });
 
+describe('a mark of error that was wrong', () => {
+  test('is taken back by a value in its place: that stands, and everything can be read', () => {
+    const story = storyOf(SIGNED, inError(2, 1, 7), instead(3, 2, 132, 8));
+    expect(story.standing).toBe('amended');
+    expect(numbersOf(story.current)).toEqual([3]);
+    expect(numbersOf(story.story)).toEqual([1, 2, 3]);
+  });
+
+  test('can be made again', () => {
+    const story = storyOf(SIGNED, inError(2, 1, 7), instead(3, 2, 132, 8), inError(4, 3, 9));
+    expect(story).toMatchObject({ standing: 'entered-in-error', current: [] });
+  });
+
+  test('leaves a dispute where somebody else says so too', () => {
+    const story = storyOf(SIGNED, inError(2, 1, 7), inError(3, 1, 8), instead(4, 2, 132, 9));
+    expect(story.standing).toBe('contested');
+    expect(numbersOf(story.current)).toEqual([4]);
+  });
+});
+
+// A project decision: what a damaged or hostile record holds must not hold up whoever reads it.
+describe('what it costs to read a story of thousands', () => {
+  const ofMany = (length: number, amended: (at: number) => number) =>
+    Array.from({ length }, (_, at) => (at === 0 ? SIGNED : instead(at + 1, amended(at), 60, at)));
+
+  test.each([
+    ['each amending the one before', ofMany(12_000, (at) => at)],
+    ['all amending the first', ofMany(12_000, () => 1)],
+    [
+      'in one ring',
+      ofMany(12_000, (at) => at).map((entry, at) => (at === 0 ? instead(1, 12_000, 60, 0) : entry)),
+    ],
+  ])('%s: under two seconds', (_, entries) => {
+    const began = performance.now();
+    const stories = gatherAmendments(entries);
+    expect(performance.now() - began).toBeLessThan(2000);
+    expect(stories.flatMap(({ story }) => story)).toHaveLength(12_000);
+  });
+});
+
 describe('a story', () => {
   test('starts with the original, also when everything was recorded at one instant by two devices', () => {
     const original = pulse(1, 132, 5, { sequence: 900, device: idOf(701) });

@@ -1,9 +1,11 @@
 import type { StoredEntry } from '../entry/entry.js';
 import { inOrder } from './inOrder.js';
+import { inRing } from './inRing.js';
 
 /**
  * How a value stands: as signed, amended once over, contested (two amendments of one entry disagree about what it
- * is, or whether it stands at all; both are shown), or entered in error (still readable).
+ * is, or whether it stands at all; both are shown), or entered in error (still readable). A mark of error that was
+ * itself amended is taken back: what amended it stands.
  */
 export type Standing = 'as-signed' | 'amended' | 'contested' | 'entered-in-error';
 
@@ -18,54 +20,81 @@ export type AmendedEntry = {
   readonly standing: Standing;
 };
 
+/** What amends each entry, by the id of what is amended; an entry that nothing amends is not in it. */
+type ReplacedBy = ReadonlyMap<string, readonly StoredEntry[]>;
+
 /**
  * Gathers entries and their amendments, however deep. Order of the input does not matter; the answer is in
  * the order of the originals (see {@link inOrder}). An amendment whose original is not among the
  * entries stands as an original itself, so that nothing disappears.
  */
 export function gatherAmendments(entries: readonly StoredEntry[]): AmendedEntry[] {
-  const byId = new Map(entries.map((entry) => [entry.id, entry]));
+  const known = new Set(entries.map(({ id }) => id));
+  const ring = inRing(entries);
+  const ranks = ranksOf(entries);
   const replacedBy = new Map<string, StoredEntry[]>();
   const originals: StoredEntry[] = [];
   for (const entry of inOrder(entries)) {
     const of = entry.amends?.entry;
-    if (of === undefined || !byId.has(of) || reachesItself(entry, byId)) originals.push(entry);
-    else replacedBy.set(of, [...(replacedBy.get(of) ?? []), entry]);
+    // Amendments that name each other in a ring (only a damaged backup could) must not hang a reader.
+    if (of === undefined || !known.has(of) || ring.has(entry.id)) {
+      originals.push(entry);
+      continue;
+    }
+    const beside = replacedBy.get(of);
+    if (beside === undefined) replacedBy.set(of, [entry]);
+    else beside.push(entry);
   }
   return originals.map((original) => {
-    const story = storyOf(original, replacedBy);
+    const story = storyOf(original, replacedBy, ranks);
+    const standing = standingIn(story, replacedBy);
     const leaves = story.filter(({ id }) => !replacedBy.has(id));
-    const current = leaves.filter((leaf) => leaf.kind !== 'entered-in-error');
-    const isDisputed = leaves.some((leaf) => isDispute(leaf, replacedBy));
+    const current = leaves.filter(isValue);
+    // Somebody says "in error" of what somebody else amended instead, so that a value stands there too.
+    const isDisputed = leaves.some(
+      (leaf) => !isValue(leaf) && leaf.amends !== null && standing.has(leaf.amends.entry),
+    );
     return { original, current, story, standing: standingOf(original, current, isDisputed) };
   });
 }
 
-type ReplacedBy = ReadonlyMap<string, readonly StoredEntry[]>;
-
 /** The original and what replaced it, in order of recording, none before what it amends. */
-function storyOf(original: StoredEntry, replacedBy: ReplacedBy): StoredEntry[] {
+function storyOf(
+  original: StoredEntry,
+  replacedBy: ReplacedBy,
+  ranks: ReadonlyMap<string, number>,
+): StoredEntry[] {
+  const rank = ({ id }: StoredEntry) => ranks.get(id) ?? 0;
   const story: StoredEntry[] = [];
+  // What may come next, the latest first, so that the earliest is taken from the end.
   const next = [original];
-  for (let entry = next.shift(); entry !== undefined; entry = next.shift()) {
+  for (let entry = next.pop(); entry !== undefined; entry = next.pop()) {
     story.push(entry);
-    next.push(...(replacedBy.get(entry.id) ?? []));
-    next.sort(byRecording);
+    for (const amending of replacedBy.get(entry.id) ?? []) {
+      let [low, high] = [0, next.length];
+      while (low < high) {
+        const middle = (low + high) >> 1;
+        if (rank(next[middle] as StoredEntry) > rank(amending)) low = middle + 1;
+        else high = middle;
+      }
+      next.splice(low, 0, amending);
+    }
   }
   return story;
 }
 
-/** Whether an entry says "in error" of what somebody else amended instead, so that a value stands there too. */
-function isDispute({ kind, amends }: StoredEntry, replacedBy: ReplacedBy): boolean {
-  const beside = amends === null ? [] : (replacedBy.get(amends.entry) ?? []);
-  return kind === 'entered-in-error' && beside.some((entry) => isStanding(entry, replacedBy));
+/** The ids at the end of which a value stands. A story has what amends after what is amended. */
+function standingIn(story: readonly StoredEntry[], replacedBy: ReplacedBy): ReadonlySet<string> {
+  const standing = new Set<string>();
+  for (const entry of story.toReversed()) {
+    const next = replacedBy.get(entry.id);
+    if (next === undefined ? isValue(entry) : next.some(({ id }) => standing.has(id))) standing.add(entry.id);
+  }
+  return standing;
 }
 
-/** Whether a value stands at the end of what an entry became. */
-function isStanding(entry: StoredEntry, replacedBy: ReplacedBy): boolean {
-  const next = replacedBy.get(entry.id) ?? [];
-  if (next.length === 0) return entry.kind !== 'entered-in-error';
-  return next.some((one) => isStanding(one, replacedBy));
+function isValue({ kind }: StoredEntry): boolean {
+  return kind !== 'entered-in-error';
 }
 
 function standingOf(original: StoredEntry, current: readonly StoredEntry[], isDisputed: boolean): Standing {
@@ -74,18 +103,11 @@ function standingOf(original: StoredEntry, current: readonly StoredEntry[], isDi
   return current[0] === original ? 'as-signed' : 'amended';
 }
 
-/** Amendments that name each other in a ring (only a damaged backup could) must not hang a reader. */
-function reachesItself(entry: StoredEntry, byId: ReadonlyMap<string, StoredEntry>): boolean {
-  let at: StoredEntry | undefined = entry;
-  for (let steps = 0; at !== undefined && steps <= byId.size; steps += 1) {
-    at = at.amends === null ? undefined : byId.get(at.amends.entry);
-    if (at === entry) return true;
-  }
-  return false;
-}
-
-function byRecording(a: StoredEntry, b: StoredEntry): number {
-  return (
-    Date.parse(a.recordedAt) - Date.parse(b.recordedAt) || a.sequence - b.sequence || (a.id < b.id ? -1 : 1)
+/** The place of each entry in the order of recording, by id. */
+function ranksOf(entries: readonly StoredEntry[]): ReadonlyMap<string, number> {
+  const dated = entries.map((entry) => ({ entry, at: Date.parse(entry.recordedAt) }));
+  dated.sort(
+    (a, b) => a.at - b.at || a.entry.sequence - b.entry.sequence || (a.entry.id < b.entry.id ? -1 : 1),
   );
+  return new Map(dated.map(({ entry }, rank) => [entry.id, rank]));
 }

@@ -22,7 +22,6 @@ export type Latest = { readonly pulse: LatestValue | null; readonly breaths: Lat
 export function projectLatest(entries: readonly StoredEntry[]): Latest {
   const latest: { pulse: LatestValue | null; breaths: LatestValue | null } = { pulse: null, breaths: null };
   for (const round of projectChart(entries).rounds) {
-    if (round.isInError) continue;
     for (const { current, standing } of [...round.values].reverse()) {
       const entry = current.at(-1);
       if (entry === undefined || (entry.kind !== 'count' && entry.kind !== 'taps')) continue;

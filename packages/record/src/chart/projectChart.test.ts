@@ -67,6 +67,49 @@ describe('a chart', () => {
     ]);
   });
 
+  const preliminary = (id: number, minute: number, more: Partial<EntryFrame> = {}) =>
+    signing(id, minute, MORNING, { content: { ...roundContent(idOf(1)), status: 'preliminary' }, ...more });
+  const gone = (id: number, of: number) =>
+    kept(
+      frame(
+        'entered-in-error',
+        { note: null },
+        {
+          id: idOf(id),
+          sequence: id,
+          amends: { entry: idOf(of), reason: 'wrong-person', text: null },
+        },
+      ),
+      id,
+    );
+  const [one, two] = [pulse(1, 0, { round: MORNING }), pulse(2, 1, { round: MORNING })];
+
+  test('says which values no signing names, and what is preliminary', () => {
+    const final = signing(3, 2, MORNING);
+    expect(projectChart([one, two, final]).rounds).toMatchObject([
+      { unsigned: [idOf(2)], isPreliminary: false, isInError: false },
+    ]);
+    expect(projectChart([one, preliminary(3, 2)]).rounds).toMatchObject([
+      { unsigned: [], isPreliminary: true },
+    ]);
+    expect(projectChart([one]).rounds).toMatchObject([{ unsigned: [idOf(1)], isPreliminary: false }]);
+  });
+
+  test('shows the values of a round entered in error as entered in error, each still to be read', () => {
+    const [round] = projectChart([one, signing(3, 2, MORNING), gone(4, 3)]).rounds;
+    expect(round).toMatchObject({
+      isInError: true,
+      values: [{ original: one, current: [], standing: 'entered-in-error', story: [one] }],
+    });
+  });
+
+  test('keeps a round that one of two signings still stands for', () => {
+    const again = preliminary(5, 3, { device: idOf(702) });
+    const [round] = projectChart([one, signing(3, 2, MORNING), gone(4, 3), again]).rounds;
+    expect(round).toMatchObject({ isInError: false, isPreliminary: true, unsigned: [] });
+    expect(round?.values).toMatchObject([{ standing: 'as-signed' }]);
+  });
+
   test('puts an amendment where its original stands, whatever round it names', () => {
     const amends = { entry: idOf(1), reason: 'typing-slip' as const, text: null };
     const chart = projectChart([pulse(1, 0, { round: MORNING }), pulse(2, 900, { round: EVENING, amends })]);

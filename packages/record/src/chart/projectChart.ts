@@ -9,11 +9,11 @@ export type ChartRound = {
   /** Any further signing of the same round, which two devices could make without knowing of each other. */
   readonly signedAgain: readonly AmendedEntry[];
   readonly values: readonly AmendedEntry[];
-  /** Originals among the values that no signing of this round names: they came without a signature. */
+  /** Originals among the values that no standing signing of this round names: they came without a signature. */
   readonly unsigned: readonly string[];
   /** A learner's round that nobody qualified has countersigned. */
   readonly isPreliminary: boolean;
-  /** The round itself was entered in error, and with it everything in it. */
+  /** Every signing of the round was entered in error, and with it everything in it. */
   readonly isInError: boolean;
 };
 
@@ -39,28 +39,34 @@ export function projectChart(entries: readonly StoredEntry[]): Chart {
     rounds.set(id, round);
   }
   // gatherAmendments answers in the order of the work, so the rounds were met oldest first.
-  const inOrder = [...rounds].map(([id, round]) => ({ id, ...round, ...standingOf(round) }));
+  const inOrder = [...rounds].map(([id, round]) => ({ id, ...round, ...sayings(round) }));
   return { rounds: inOrder.reverse(), entries: entries.length };
 }
 
-/** What the signings of a round say of it. */
-function standingOf({ signed, signedAgain, values }: Writable) {
+/** What the signings of a round that stand say of it and of its values. */
+function sayings({ signed, signedAgain, values }: Writable) {
   const signings = signed === null ? [] : [signed, ...signedAgain];
-  const named = new Set(
-    signings.flatMap(({ story }) =>
-      story.flatMap((entry) =>
-        entry.kind === 'round'
-          ? entry.content.signs.flatMap((sign) => ('entries' in sign ? sign.entries : []))
-          : [],
-      ),
-    ),
-  );
-  const current = signed?.current.at(-1);
+  const standing = signings.flatMap(({ current }) => current);
+  const isInError = signings.length > 0 && standing.length === 0;
+  const named = new Set((isInError ? signings.flatMap(({ story }) => story) : standing).flatMap(namedIn));
   return {
     unsigned: values.map(({ original }) => original.id).filter((id) => !named.has(id)),
-    isPreliminary: current?.kind === 'round' && current.content.status === 'preliminary',
-    isInError: signed?.standing === 'entered-in-error',
+    isPreliminary: standing.some(
+      (signing) => signing.kind === 'round' && signing.content.status === 'preliminary',
+    ),
+    isInError,
+    values: isInError ? values.map(inError) : values,
   };
+}
+
+function namedIn(entry: StoredEntry): readonly string[] {
+  if (entry.kind !== 'round') return [];
+  return entry.content.signs.flatMap((sign) => ('entries' in sign ? sign.entries : []));
+}
+
+/** A value of a round that should never have been charted: nothing of it stands, all of it can be read. */
+function inError(value: AmendedEntry): AmendedEntry {
+  return { ...value, current: [], standing: 'entered-in-error' };
 }
 
 function isCharted(entry: StoredEntry): boolean {

@@ -46,6 +46,11 @@ describe.each(KIND_NAMES)('an entry of kind %s', (kind) => {
       kind === 'protocol-chosen' ? [] : ['/person'],
     );
   });
+
+  test('has a round if it is a value or a signing: what no round holds, nobody could sign', () => {
+    const isSigned = ['count', 'taps', 'round'].includes(kind);
+    expect(placesOf(readEntry({ ...good, round: null }))).toEqual(isSigned ? ['/round'] : []);
+  });
 });
 
 test('every problem of frame and content is said together, in order of place', () => {

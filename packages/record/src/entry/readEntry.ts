@@ -1,5 +1,5 @@
 import { type Parsed, type Refusal, refusal } from '@evenfall/clinical';
-import { KINDS, type Kind } from '../content/kinds.js';
+import { KINDS, type Kind, type KindName } from '../content/kinds.js';
 import { type Entry, type EntryFrame, entryFrame } from './entry.js';
 import { refusalsOf } from './refusals.js';
 
@@ -15,7 +15,7 @@ export function readEntry(input: unknown): Parsed<Entry> {
   const said = frame.success ? frame : ofWhat.safeParse(input);
   const content = said.success ? readContent(said.data) : null;
   const refusals = [
-    ...(frame.success ? ofNobody(frame.data) : refusalsOf(frame.error, input)),
+    ...(frame.success ? lacking(frame.data) : refusalsOf(frame.error, input)),
     ...(content === null || content.ok ? [] : content.refusals),
   ];
   if (refusals.length > 0 || !frame.success || !content?.ok) return { ok: false, refusals };
@@ -43,7 +43,13 @@ function readContent({ kind, schema, content }: OfWhat): Parsed<unknown> {
     : { ok: false, refusals: refusalsOf(read.error, content, '/content') };
 }
 
+/** The kinds that stand in a round: what no round holds, nobody could sign. */
+const IN_A_ROUND: readonly KindName[] = ['count', 'taps', 'round'];
+
 /** Only a choice of the place itself is about nobody: a value without a person would stand in no chart. */
-function ofNobody({ kind, person }: EntryFrame): Refusal[] {
-  return person === null && kind !== 'protocol-chosen' ? [refusal('/person', 'missing', 'person', null)] : [];
+function lacking({ kind, person, round }: EntryFrame): Refusal[] {
+  return [
+    ...(person === null && kind !== 'protocol-chosen' ? [refusal('/person', 'missing', 'person', null)] : []),
+    ...(round === null && IN_A_ROUND.includes(kind) ? [refusal('/round', 'missing', 'round', null)] : []),
+  ];
 }

@@ -26,6 +26,9 @@ export function at(minutes: number): string {
   return new Date(Date.UTC(2026, 10, 25, 9) + minutes * 60_000).toISOString();
 }
 
+/** Kinds that need a round; in the tests each has one of its own unless it says otherwise. */
+const IN_A_ROUND: readonly string[] = ['count', 'taps', 'round'];
+
 /** A whole frame with nothing unusual in it; a test bends what it is about. */
 export function frame(kind: EntryFrame['kind'], content: object, more: Partial<EntryFrame> = {}): EntryFrame {
   return {
@@ -34,7 +37,7 @@ export function frame(kind: EntryFrame['kind'], content: object, more: Partial<E
     kind,
     schema: 1,
     person: idOf(9001),
-    round: null,
+    round: IN_A_ROUND.includes(kind) ? (more.id ?? idOf(1)) : null,
     session: null,
     agent: idOf(9002),
     role: 'observer',

@@ -20,7 +20,7 @@ function pulse(more: Partial<EntryFrame> = {}): EntryFrame {
     kind: 'count',
     schema: 1,
     person: ID,
-    round: null,
+    round: ID,
     session: null,
     agent: ID,
     role: 'observer',

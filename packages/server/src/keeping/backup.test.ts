@@ -115,10 +115,10 @@ describe('a backup', () => {
   }, 60_000);
 
   test('shows entries written meanwhile whole or not at all', async () => {
+    const written = Array.from({ length: 30 }, () => v7());
     const writing = Promise.all(
-      Array.from({ length: 30 }, async () => {
+      written.map(async (round) => {
         const person = await clinic.addPerson();
-        const round = v7();
         await clinic.sign(clinic.pulse(person, 36, 30, { round }), clinic.pulse(person, 37, 30, { round }));
       }),
     );
@@ -127,7 +127,7 @@ describe('a backup', () => {
     const rounds = new Map<string, number>();
     for (const line of keptLines(during).map((text) => JSON.parse(text))) {
       const round = line.entry?.round ?? null;
-      if (round !== null) rounds.set(round, (rounds.get(round) ?? 0) + 1);
+      if (written.includes(round)) rounds.set(round, (rounds.get(round) ?? 0) + 1);
     }
     expect([...rounds.values()].every((entries) => entries === 2)).toBe(true);
   }, 60_000);

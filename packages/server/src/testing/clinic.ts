@@ -177,7 +177,7 @@ export class TestClinic {
       kind,
       schema: 1,
       person,
-      round: null,
+      round: ['count', 'taps', 'round'].includes(kind) ? v7() : null,
       session: null,
       agent: this.agent,
       role: 'observer',

@@ -20,6 +20,7 @@ export const record = {
   'at-most-number': (f, say) => `at most ${say.short(f.value('maximum'), 3)}`,
   'second-identifier': () => 'a second identifier: a birth date or a number',
   person: () => 'the person it is about',
+  round: () => 'the round it belongs to',
   'schema-known': (f, say) =>
     `a schema number up to ${say.short(f.value('newest'))}, the newest this program reads`,
   'no-rate-over-void': () => 'nothing: a count that was broken off has no rate, by hand either',

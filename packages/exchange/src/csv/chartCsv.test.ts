@@ -6,6 +6,7 @@ import {
   type Identity,
   type Override,
   projectChart,
+  type RoundContent,
   type StoredEntry,
 } from '@evenfall/record';
 import { inferSchema, initParser } from 'udsv';
@@ -81,6 +82,11 @@ function taps(id: number, seconds: readonly number[]): StoredEntry {
   return entry(id, 'taps', chartTaps(done, NONE, 'evenfall 0.1.0'));
 }
 
+function signing(id: number, content: Partial<RoundContent>, more: More = {}): StoredEntry {
+  const signs = [{ sign: 'pulse', entries: [idOf(1)] }];
+  return entry(id, 'round', { status: 'final', signs, protocolVersion: null, note: null, ...content }, more);
+}
+
 const inError = (id: number, of: number) =>
   entry(id, 'entered-in-error', { note: 'other bed' }, { of, reason: 'wrong-person' });
 
@@ -115,7 +121,8 @@ describe('the columns', () => {
         'schema notice person name birthDate number round entry sign perMinute computedPerMinute lowPerMinute ' +
         'highPerMinute lowIncluded highIncluded n windowSeconds clock first taps rhythm rhythmFelt flags why status ' +
         'standing amends reason reasonText ' +
-        'byHandReason measuredAt zone asEntered writtenAt recordedAt agent role program rule protocolVersion note'
+        'byHandReason measuredAt zone asEntered writtenAt recordedAt agent role program rule protocolVersion note ' +
+        'notDone notDoneText roundNote'
       ).split(' '),
     );
     expect(rowsOf(exported([count(1, COUNTED)]))[0]?.schema).toBe('evenfall-chart-1');
@@ -167,6 +174,9 @@ describe('the columns', () => {
       rule: 'count-1',
       protocolVersion: '',
       note: '',
+      notDone: '',
+      notDoneText: '',
+      roundNote: '',
     });
   });
 
@@ -199,6 +209,11 @@ describe('the columns', () => {
       perMinute: '90',
       computedPerMinute: '76',
       byHandReason: 'heard at the apex',
+      // The range belongs to what was computed, so a rate set by hand has none.
+      lowPerMinute: '',
+      highPerMinute: '',
+      lowIncluded: '',
+      highIncluded: '',
     });
   });
 
@@ -242,6 +257,41 @@ describe('a row for every value that was ever charted, which says how it stands'
     expect(standings([slip, inError(2, 1)])).toEqual([
       [1, '132', 'entered-in-error', null, ''],
       [2, '', 'says-entered-in-error', 1, 'wrong-person'],
+    ]);
+  });
+
+  test('signed or not, and a learner’s not countersigned: the status', () => {
+    const statuses = (...signings: StoredEntry[]) =>
+      rowsOf(exported([count(1, COUNTED), count(2, COUNTED), ...signings])).map(({ status }) => status);
+    expect(statuses()).toEqual(['unsigned', 'unsigned']);
+    expect(statuses(signing(3, {}))).toEqual(['final', 'unsigned']);
+    expect(statuses(signing(3, { status: 'preliminary' }))).toEqual(['preliminary', 'unsigned']);
+  });
+
+  test('a round in error: its values are in error too, and the mark has a row', () => {
+    const rows = rowsOf(exported([count(1, COUNTED), signing(3, {}), inError(4, 3)]));
+    expect(rows.map(({ status, standing, sign }) => [status, standing, sign])).toEqual([
+      ['entered-in-error', 'entered-in-error', 'pulse'],
+      ['entered-in-error', 'says-entered-in-error', ''],
+    ]);
+  });
+
+  test('a sign that was not done has a row with its reason, and the note of the round stands in each', () => {
+    const notDone = { sign: 'breaths', notDone: { reason: 'asleep', text: 'let him sleep' } } as const;
+    const signs = [{ sign: 'pulse' as const, entries: [idOf(1)] }, notDone];
+    const rows = rowsOf(exported([count(1, COUNTED), signing(3, { signs, note: 'before lunch' })]));
+    expect(rows).toMatchObject([
+      { sign: 'pulse', perMinute: '76', notDone: '', roundNote: 'before lunch' },
+      {
+        sign: 'breaths',
+        perMinute: '',
+        notDone: 'asleep',
+        notDoneText: 'let him sleep',
+        roundNote: 'before lunch',
+        note: '',
+        status: 'final',
+        standing: 'as-signed',
+      },
     ]);
   });
 

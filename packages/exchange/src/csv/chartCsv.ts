@@ -6,6 +6,7 @@ import {
   type ChartRound,
   chartedPerMinute,
   type Identity,
+  type RoundContent,
   type StoredEntry,
 } from '@evenfall/record';
 import { type Cell, csv } from './csv.js';
@@ -28,7 +29,11 @@ type Row = {
   readonly entry: StoredEntry;
   readonly of: AmendedEntry;
   readonly round: ChartRound;
+  /** The sign that a signing says was not done; null for a row of a value. */
+  readonly notDone: NotDone | null;
 };
+
+type NotDone = Extract<RoundContent['signs'][number], { notDone: unknown }>;
 
 const COLUMNS: readonly (readonly [heading: string, cell: (row: Row) => Cell])[] = [
   ['schema', () => CSV_SCHEMA],
@@ -39,7 +44,7 @@ const COLUMNS: readonly (readonly [heading: string, cell: (row: Row) => Cell])[]
   ['number', ({ from }) => from.identity?.number ?? null],
   ['round', ({ entry }) => entry.round],
   ['entry', ({ entry }) => entry.id],
-  ['sign', ({ entry }) => signOf(entry)],
+  ['sign', ({ entry, notDone }) => notDone?.sign ?? signOf(entry)],
   ['perMinute', ({ entry }) => chartedPerMinute(entry)],
   ['computedPerMinute', ({ entry }) => chartedValue(entry)?.perMinute ?? null],
   ['lowPerMinute', ({ entry }) => rangeOf(entry)?.lowPerMinute ?? null],
@@ -74,23 +79,53 @@ const COLUMNS: readonly (readonly [heading: string, cell: (row: Row) => Cell])[]
   ['program', ({ entry }) => computedBy(entry)?.program ?? null],
   ['rule', ({ entry }) => computedBy(entry)?.rule ?? null],
   ['protocolVersion', ({ entry }) => computedBy(entry)?.presetVersion ?? null],
-  ['note', ({ entry }) => ('note' in entry.content ? entry.content.note : null)],
+  ['note', ({ entry }) => (entry.kind !== 'round' && 'note' in entry.content ? entry.content.note : null)],
+  ['notDone', ({ notDone }) => notDone?.notDone.reason ?? null],
+  ['notDoneText', ({ notDone }) => notDone?.notDone.text ?? null],
+  ['roundNote', ({ round }) => roundNoteOf(round)],
 ];
 
 /**
- * A person's chart as CSV, a row for every value that was ever charted: amended ones and those entered in error
- * stand there too, and say so. Rates per minute, unrounded.
+ * A person's chart as CSV, a row for every value that was ever charted and for every sign that a signing says was not
+ * done: amended ones and those entered in error stand there too, and say so. Rates per minute, unrounded.
  */
 export function chartCsv(from: Exported): string {
   const rows = [...from.chart.rounds]
     .reverse()
-    .flatMap((round) =>
-      round.values.flatMap((of) => of.story.map((entry): Row => ({ from, entry, of, round }))),
-    );
+    .flatMap((round) => [...valueRows(from, round), ...signingRows(from, round)]);
   return csv(
     COLUMNS.map(([heading]) => heading),
     rows.map((row) => COLUMNS.map(([, cell]) => cell(row))),
   );
+}
+
+function valueRows(from: Exported, round: ChartRound): Row[] {
+  return round.values.flatMap((of) => of.story.map((entry) => ({ from, entry, of, round, notDone: null })));
+}
+
+/** What signings say was not done, and that a signing was entered in error. */
+function signingRows(from: Exported, round: ChartRound): Row[] {
+  return signingsOf(round).flatMap((of) =>
+    of.story.flatMap((entry): Row[] => {
+      if (entry.kind !== 'round') return [{ from, entry, of, round, notDone: null }];
+      const notDone = entry.content.signs.filter((sign): sign is NotDone => 'notDone' in sign);
+      return notDone.map((sign) => ({ from, entry, of, round, notDone: sign }));
+    }),
+  );
+}
+
+function signingsOf({ signed, signedAgain }: ChartRound): readonly AmendedEntry[] {
+  return signed === null ? [] : [signed, ...signedAgain];
+}
+
+/** The note of the round: what its standing signings say, else what they said. */
+function roundNoteOf(round: ChartRound): string | null {
+  const signings = signingsOf(round);
+  const standing = signings.flatMap(({ current }) => current);
+  const notes = (standing.length > 0 ? standing : signings.map(({ original }) => original)).flatMap(
+    (entry) => (entry.kind === 'round' && entry.content.note !== null ? [entry.content.note] : []),
+  );
+  return notes.join('\n') || null;
 }
 
 /** The words that every page and file of a book that is not care, or of invented people, must say. */

@@ -1,6 +1,7 @@
 import { lazy, Suspense, useEffect } from 'react';
 import { Link, Route, Switch } from 'wouter';
 import { useApp } from './app/context.js';
+import { Broken } from './parts/Broken.js';
 import { Page } from './parts/Page.js';
 import { PeoplePage } from './people/PeoplePage.js';
 import { MeasurePage } from './round/MeasurePage.js';
@@ -25,35 +26,37 @@ export function AppRoutes() {
   const app = useApp();
   useEffect(() => void loadAbout(app), [app]);
   return (
-    <Suspense fallback={null}>
-      <Switch>
-        <Route path="/">
-          <PeoplePage />
-        </Route>
-        <Route path="/people/new">
-          <AddPersonPage />
-        </Route>
-        <Route path="/people/:person">{({ person }) => <PersonPage key={person} person={person} />}</Route>
-        <Route path="/people/:person/identity">
-          {({ person }) => <CorrectIdentityPage key={person} person={person} />}
-        </Route>
-        <Route path="/people/:person/round">
-          {({ person }) => <RoundPage key={person} person={person} />}
-        </Route>
-        <Route path="/people/:person/round/pulse">
-          {({ person }) => <MeasurePage key={`${person} pulse`} person={person} sign="pulse" />}
-        </Route>
-        <Route path="/people/:person/round/breaths">
-          {({ person }) => <MeasurePage key={`${person} breaths`} person={person} sign="breaths" />}
-        </Route>
-        <Route path="/people/:person/values/:entry/amend">
-          {({ person, entry }) => <AmendPage key={entry} person={person} entry={entry} />}
-        </Route>
-        <Route>
-          <NoSuchPage />
-        </Route>
-      </Switch>
-    </Suspense>
+    <Broken says={app.words.sentence('app.broken')} again={app.words.sentence('app.loadAgain')}>
+      <Suspense fallback={null}>
+        <Switch>
+          <Route path="/">
+            <PeoplePage />
+          </Route>
+          <Route path="/people/new">
+            <AddPersonPage />
+          </Route>
+          <Route path="/people/:person">{({ person }) => <PersonPage key={person} person={person} />}</Route>
+          <Route path="/people/:person/identity">
+            {({ person }) => <CorrectIdentityPage key={person} person={person} />}
+          </Route>
+          <Route path="/people/:person/round">
+            {({ person }) => <RoundPage key={person} person={person} />}
+          </Route>
+          <Route path="/people/:person/round/pulse">
+            {({ person }) => <MeasurePage key={`${person} pulse`} person={person} sign="pulse" />}
+          </Route>
+          <Route path="/people/:person/round/breaths">
+            {({ person }) => <MeasurePage key={`${person} breaths`} person={person} sign="breaths" />}
+          </Route>
+          <Route path="/people/:person/values/:entry/amend">
+            {({ person, entry }) => <AmendPage key={entry} person={person} entry={entry} />}
+          </Route>
+          <Route>
+            <NoSuchPage />
+          </Route>
+        </Switch>
+      </Suspense>
+    </Broken>
   );
 }
 

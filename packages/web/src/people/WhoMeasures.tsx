@@ -90,13 +90,8 @@ function AddAgent({ onAdded }: { readonly onAdded: (agent: string) => void }) {
     onAdded(agent);
   };
   return (
-    <form
-      className="who-add"
-      onSubmit={(event) => {
-        event.preventDefault();
-        void add();
-      }}
-    >
+    // No form of its own: it stands inside others (signing, amending), and a form in a form goes nowhere.
+    <div className="who-add">
       <Field label={words.sentence('people.agentName')} wrong={wrong}>
         {(control) => (
           <input
@@ -109,12 +104,17 @@ function AddAgent({ onAdded }: { readonly onAdded: (agent: string) => void }) {
               setWrong(null);
               form.set('name', event.target.value);
             }}
+            onKeyDown={(event) => {
+              if (event.key !== 'Enter') return;
+              event.preventDefault();
+              void add();
+            }}
           />
         )}
       </Field>
-      <button type="submit" className="button">
+      <button type="button" className="button" onClick={() => void add()}>
         {words.sentence('people.keepName')}
       </button>
-    </form>
+    </div>
   );
 }

@@ -7,6 +7,7 @@ import { Asking } from '../parts/Asking.js';
 import { IdentityLine } from '../parts/Identity.js';
 import { Page } from '../parts/Page.js';
 import type { Measuring } from './measuring.js';
+import { isTimed } from './measuring.js';
 import type { PanelProps } from './panelProps.js';
 import { ReadyPanel } from './ReadyPanel.js';
 import { RunningPanel } from './RunningPanel.js';
@@ -15,6 +16,7 @@ import { TappingPanel } from './TappingPanel.js';
 import { TypingPanel } from './TypingPanel.js';
 import { useInterruption } from './useInterruption.js';
 import { revived, useInForce, useRecord, useRound } from './useRound.js';
+import { useWakeLock } from './useWakeLock.js';
 import { VoidPanel } from './VoidPanel.js';
 import { Ways } from './Ways.js';
 
@@ -67,6 +69,7 @@ function Panel({ round, sign, person }: PanelProps & { readonly person: string }
   const { at } = measuring;
   const isStale = 'session' in measuring && measuring.session !== session;
   useInterruption(round, sign);
+  useWakeLock(isTimed(measuring));
   useEffect(() => {
     if (isStale) round.keep((draft, start) => revived(draft, session, start));
   }, [isStale, round, session]);

@@ -1,7 +1,7 @@
-import { useEffect, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { useApp } from '../app/context.js';
 import { Dial } from '../parts/Dial.js';
-import { isOver, isSameTouch, type Measuring, secondsRun, windowOver } from './measuring.js';
+import { isLate, isOver, isSameTouch, type Measuring, secondsRun, windowOver } from './measuring.js';
 import type { PanelProps } from './panelProps.js';
 import { useInterrupt } from './useInterruption.js';
 
@@ -11,6 +11,8 @@ type RunningProps = PanelProps & { readonly measuring: Extract<Measuring, { at: 
 export function RunningPanel({ round, sign, measuring }: RunningProps) {
   const { clock, words } = useApp();
   const interrupt = useInterrupt(round, sign);
+  const breakOff = useRef(interrupt);
+  breakOff.current = interrupt;
   const [secondsLeft, setSecondsLeft] = useState(measuring.start.windowSeconds);
   const { windowSeconds } = measuring.start;
 
@@ -18,6 +20,7 @@ export function RunningPanel({ round, sign, measuring }: RunningProps) {
     let timer = 0;
     const look = () => {
       const nowMs = clock.monotonicMs();
+      if (isLate(measuring, nowMs)) return breakOff.current('other');
       if (isOver(measuring, nowMs)) return round.measure(sign, windowOver(measuring));
       const run = secondsRun(measuring, nowMs);
       setSecondsLeft(Math.ceil(windowSeconds - run));

@@ -35,7 +35,11 @@ export function TappingPanel({ round, sign, measuring }: TappingProps) {
         </span>
         {isTapping ? null : <span className="small">{words.sentence('taps.begin')}</span>}
       </button>
-      {isTapping ? <TapButtons round={round} sign={sign} measuring={measuring} /> : null}
+      {isTapping ? (
+        <TapButtons round={round} sign={sign} measuring={measuring} />
+      ) : (
+        <div className="tap-buttons" aria-hidden="true" />
+      )}
     </>
   );
 }
@@ -66,13 +70,17 @@ function TapReadout({ sign, measuring }: TappingNow & Pick<PanelProps, 'sign'>) 
         strip={tapsStrip(seconds, result.repairs)}
         label={words.sentence('taps.soFar', { taps: seconds.length })}
       />
-      <p role="status" className={enough === true ? 'tap-enough ticked' : 'soft'}>
-        {enough === true
-          ? words.sentence('taps.enough')
-          : more === null
+      {/* Only that it is enough is announced: a voice that counts along would be counted along with. */}
+      <p role="status" className="tap-enough ticked" hidden={enough !== true}>
+        {enough === true ? words.sentence('taps.enough') : null}
+      </p>
+      {enough === true ? null : (
+        <p className="soft">
+          {more === null
             ? words.sentence('taps.soFar', { taps: seconds.length })
             : words.sentence('taps.more', { taps: more })}
-      </p>
+        </p>
+      )}
     </div>
   );
 }

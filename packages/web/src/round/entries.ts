@@ -48,6 +48,7 @@ export function contentOf(
 /** A round as it is signed: an entry for each value, and the one that signs them, last. */
 export function entriesOf(draft: RoundDraft, signing: Signing): EntryFrame[] {
   const frame = {
+    frame: 1 as const,
     book: signing.book,
     schema: WRITTEN_SCHEMA,
     person: draft.person,

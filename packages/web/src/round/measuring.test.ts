@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import {
+  isLate,
   isOver,
   isSameTouch,
   isTimed,
@@ -70,4 +71,14 @@ test.each([
 test('the touch that starts the clock does not break it off', () => {
   expect(isSameTouch(running, 1_120)).toBe(true);
   expect(isSameTouch(running, 1_600)).toBe(false);
+});
+
+test('an end that is met late is no end: whoever counts has counted on', () => {
+  const start = { windowSeconds: 15, clock: 'any', first: 1 } as const;
+  const running = { at: 'running', startedAtMs: 1_000, start } as unknown as Parameters<typeof isLate>[0];
+  expect([isLate(running, 16_000), isLate(running, 17_000), isLate(running, 17_001)]).toEqual([
+    false,
+    false,
+    true,
+  ]);
 });

@@ -61,6 +61,14 @@ export function isOver(running: Running, nowMs: number): boolean {
   return secondsRun(running, nowMs) >= running.start.windowSeconds;
 }
 
+/** How late the end of a window may be met, in ms: later, and whoever counts has counted on. Source: decision. */
+const LATEST_MS = 1_000;
+
+/** Whether the page was held up past the end of the window, so that what was counted is of a longer one. */
+export function isLate(running: Running, nowMs: number): boolean {
+  return nowMs > running.startedAtMs + 1000 * running.start.windowSeconds + LATEST_MS;
+}
+
 /** The window is over: now the number is typed, on a blank keypad. */
 export function windowOver({ start, measuredAt }: Running): Measuring {
   return { at: 'typing', start, measuredAt, typed: '' };

@@ -17,7 +17,8 @@ export async function sendWaiting(app: Sending): Promise<void> {
     // The record comes first, so that a round taken never vanishes from the screen in between.
     if (answer.ok) await loadRecord(app, person);
     app.store.change((state) => ({ ...state, kept: afterSending(state.kept, round, sent) }));
-    if (sent.is === 'unanswered') return;
+    // Without a network none will arrive; but one that the server fails on must not hold up the others.
+    if (!answer.ok && answer.offline) return;
   }
 }
 

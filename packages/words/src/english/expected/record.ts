@@ -21,6 +21,8 @@ export const record = {
   'second-identifier': () => 'a second identifier: a birth date or a number',
   person: () => 'the person it is about',
   round: () => 'the round it belongs to',
+  'frame-known': (f, say) =>
+    `a frame number up to ${say.short(f.value('newest'))}, the newest this program reads`,
   'schema-known': (f, say) =>
     `a schema number up to ${say.short(f.value('newest'))}, the newest this program reads`,
   'no-rate-over-void': () => 'nothing: a count that was broken off has no rate, by hand either',

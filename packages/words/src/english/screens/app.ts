@@ -10,6 +10,8 @@ export const app = {
   breaths: 'Breaths',
   perMinute: '/min',
   notKnown: 'not known',
+  broken: 'This page could not be shown. What you entered is kept on this device.',
+  loadAgain: 'Load it again',
   back: 'Back',
   cancel: 'Cancel',
   save: 'Save',

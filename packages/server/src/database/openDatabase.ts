@@ -50,7 +50,9 @@ export async function openDatabase(options: DatabaseOptions = {}): Promise<OpenD
     const { pool, close } = await memoryDatabase(config);
     return opened('memory', pool, null, close, onProblem);
   }
-  const fromEnvironment = options.purpose === 'demo' ? undefined : env.DATABASE_URL;
+  // A folder that was named is meant, whatever the environment says; so is the demo's.
+  const isFolderMeant = options.purpose === 'demo' || options.folder !== undefined;
+  const fromEnvironment = isFolderMeant ? undefined : env.DATABASE_URL;
   const url = options.databaseUrl ?? fromEnvironment;
   if (url !== undefined && url !== '') {
     return opened('shared', await sharedPool(url, config), null, async () => undefined, onProblem);

@@ -26,6 +26,7 @@ export type Tables = {
     site: string;
     book: string;
     id: string;
+    frame: Generated<number>;
     kind: string;
     schema: number;
     person: string | null;

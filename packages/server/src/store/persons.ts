@@ -113,7 +113,10 @@ export async function correctIdentity(
     await keepIdentity(tx, where, identity);
     return [];
   };
-  return await takeEntries(db, where.site, [incoming], program, { after });
+  return await takeEntries(db, where.site, [incoming], program, {
+    before: (tx) => holdPerson(tx, where),
+    after,
+  });
 }
 
 /** Erases every version of an identity. The entries stay, and the entry that says it was done. */
@@ -135,7 +138,19 @@ export async function eraseIdentity(
       .execute();
     return [];
   };
-  return await takeEntries(db, site, [incoming], program, { after });
+  return await takeEntries(db, site, [incoming], program, { before: (tx) => holdPerson(tx, where), after });
+}
+
+/** One change of an identity at a time: a correction never slips past an erasure under way, nor two into one version. */
+async function holdPerson(tx: Transaction<Tables>, { site, book, person }: Where): Promise<void> {
+  await tx
+    .selectFrom('person')
+    .select('id')
+    .where('site', '=', site)
+    .where('book', '=', book)
+    .where('id', '=', person)
+    .forUpdate()
+    .execute();
 }
 
 async function keepIdentity(

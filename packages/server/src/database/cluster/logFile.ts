@@ -1,4 +1,5 @@
-import { copyFile, type FileHandle, open } from 'node:fs/promises';
+import { constants } from 'node:fs';
+import { type FileHandle, open, rm } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { DatabaseAccount } from '../account/account.js';
 import { appendOwned, giveFile } from '../account/ownedFile.js';
@@ -8,6 +9,9 @@ import type { FolderLayout } from '../folder/layout.js';
 export const LARGEST_LOG_BYTES = 1_000_000;
 
 const TAIL_BYTES = 4_000;
+
+/** Not there on Windows, where an account of its own is not used. */
+const NO_FOLLOW = constants.O_NOFOLLOW ?? 0;
 
 /** Opens the server's log for appending, an over-long one put aside first. The caller closes it. */
 export async function openLog(layout: FolderLayout, account: DatabaseAccount): Promise<FileHandle> {
@@ -21,11 +25,30 @@ export async function boundLog(layout: FolderLayout, account: DatabaseAccount): 
   try {
     if ((await log.stat()).size <= LARGEST_LOG_BYTES) return;
     const older = `${logPath(layout)}.1`;
-    await copyFile(logPath(layout), older);
+    await copyAside(logPath(layout), older);
     await giveFile(older, account);
     await log.truncate(0);
   } finally {
     await log.close();
+  }
+}
+
+/**
+ * Copies without following a link at either end: the folder belongs to the database's account, and root must neither
+ * read nor overwrite for it what it could not itself.
+ */
+async function copyAside(from: string, to: string): Promise<void> {
+  await rm(to, { force: true });
+  const source = await open(from, constants.O_RDONLY | NO_FOLLOW);
+  try {
+    const copy = await open(to, constants.O_WRONLY | constants.O_CREAT | constants.O_EXCL | NO_FOLLOW, 0o600);
+    try {
+      await copy.writeFile(await source.readFile());
+    } finally {
+      await copy.close();
+    }
+  } finally {
+    await source.close();
   }
 }
 

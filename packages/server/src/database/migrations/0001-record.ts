@@ -44,6 +44,7 @@ export async function up(db: Kysely<unknown>): Promise<void> {
       site uuid not null,
       book text not null check (book in ('care', 'class', 'simulated')),
       id uuid not null,
+      frame integer not null default 1 check (frame > 0),
       kind text not null,
       schema integer not null check (schema > 0),
       person uuid,

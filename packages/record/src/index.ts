@@ -27,6 +27,7 @@ export { entryFrame } from './entry/entry.js';
 export { id } from './entry/id.js';
 export { unkeepableTexts } from './entry/keepableText.js';
 export { readEntry } from './entry/readEntry.js';
+export { readFrame } from './entry/readFrame.js';
 export { refusalsOf } from './entry/refusals.js';
 export type { Role } from './entry/role.js';
 export { ROLES, role } from './entry/role.js';

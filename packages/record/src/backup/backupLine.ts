@@ -1,6 +1,5 @@
 import { z } from 'zod';
 import { book } from '../entry/book.js';
-import { entryFrame } from '../entry/entry.js';
 import { id } from '../entry/id.js';
 import { identity } from '../person/identity.js';
 
@@ -12,7 +11,8 @@ const instant = z.iso.datetime({ offset: true });
 /**
  * One line of a backup: JSON, one object a line. A header first, then everything kept, then a trailer with
  * the number of lines of each type and the SHA-256 of every byte before it. Identities that were erased are
- * not in it, and restoring does not bring them back.
+ * not in it, and restoring does not bring them back. An entry stands in the frame and the schema of its time:
+ * `readFrame` and `readEntry` read it.
  */
 export const backupLine = z.discriminatedUnion('line', [
   z
@@ -45,7 +45,9 @@ export const backupLine = z.discriminatedUnion('line', [
       recordedAt: instant,
     })
     .strict(),
-  z.object({ line: z.literal('entry'), entry: entryFrame, recordedAt: instant }).strict(),
+  z
+    .object({ line: z.literal('entry'), entry: z.record(z.string(), z.unknown()), recordedAt: instant })
+    .strict(),
   z
     .object({
       line: z.literal('trailer'),

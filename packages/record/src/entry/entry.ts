@@ -15,6 +15,8 @@ import { instant, stamp } from './stamp.js';
  */
 export const entryFrame = z
   .object({
+    /** Which shape the frame itself has; absent is 1. Grows with a new field, and `readFrame` upgrades older ones. */
+    frame: z.literal(1).default(1),
     id,
     book,
     kind: z.enum(KIND_NAMES),

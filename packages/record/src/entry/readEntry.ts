@@ -1,25 +1,26 @@
 import { type Parsed, type Refusal, refusal } from '@evenfall/clinical';
 import { KINDS, type Kind, type KindName } from '../content/kinds.js';
 import { type Entry, type EntryFrame, entryFrame } from './entry.js';
+import { readFrame } from './readFrame.js';
 import { refusalsOf } from './refusals.js';
 
 /**
- * Reads an entry from outside: a request, a backup, a row of the database. Every older schema number is
+ * Reads an entry from outside: a request, a backup, a row of the database. Every older frame and schema number is
  * read; a newer one than this program knows is refused by name, never guessed.
  *
  * Errors: every problem of frame and content, at its JSON Pointer.
  */
 export function readEntry(input: unknown): Parsed<Entry> {
-  const frame = entryFrame.safeParse(input);
+  const frame = readFrame(input);
   // A frame that is refused may still say what its content should be; then both are judged together.
-  const said = frame.success ? frame : ofWhat.safeParse(input);
+  const said = ofWhat.safeParse(input);
   const content = said.success ? readContent(said.data) : null;
   const refusals = [
-    ...(frame.success ? lacking(frame.data) : refusalsOf(frame.error, input)),
+    ...(frame.ok ? lacking(frame.value) : frame.refusals),
     ...(content === null || content.ok ? [] : content.refusals),
   ];
-  if (refusals.length > 0 || !frame.success || !content?.ok) return { ok: false, refusals };
-  return { ok: true, value: { ...frame.data, content: content.value } as Entry };
+  if (refusals.length > 0 || !frame.ok || !content?.ok) return { ok: false, refusals };
+  return { ok: true, value: { ...frame.value, content: content.value } as Entry };
 }
 
 /** What must be readable of a frame before its content can be. */

@@ -32,6 +32,7 @@ const IN_A_ROUND: readonly string[] = ['count', 'taps', 'round'];
 /** A whole frame with nothing unusual in it; a test bends what it is about. */
 export function frame(kind: EntryFrame['kind'], content: object, more: Partial<EntryFrame> = {}): EntryFrame {
   return {
+    frame: 1,
     id: idOf(1),
     book: 'care',
     kind,

@@ -175,6 +175,7 @@ class DemoFilling {
     this.sequence += 1;
     const at = new Date(this.now.getTime() - hoursAgo * MS_PER_HOUR).toISOString();
     return {
+      frame: 1,
       id: this.id(),
       book: 'care',
       kind,

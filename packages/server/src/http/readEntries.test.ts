@@ -15,6 +15,7 @@ function pulse(more: Partial<EntryFrame> = {}): EntryFrame {
   } as const;
   const none = { preset: null, presetVersion: null, countRules: DEFAULT_COUNT_RULES };
   return {
+    frame: 1,
     id: ID,
     book: 'care',
     kind: 'count',

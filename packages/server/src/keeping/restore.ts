@@ -5,6 +5,7 @@ import {
   type BackupLine,
   backupLine,
   readEntry,
+  readFrame,
   refusalsOf,
   unkeepableTexts,
 } from '@evenfall/record';
@@ -184,12 +185,14 @@ class Restoring {
   }
 
   private rowFrom(site: string, { entry, recordedAt }: Extract<BackupLine, { line: 'entry' }>) {
-    const read = readEntry(entry);
-    if (!read.ok)
+    const [frame, read] = [readFrame(entry), readEntry(entry)];
+    if (!frame.ok || !read.ok) {
+      const refusals = read.ok ? [] : read.refusals;
       throw new Refused(
-        read.refusals.map((refused) => ({ ...refused, field: `/entry${refused.field}`, line: this.at })),
+        refusals.map((refused) => ({ ...refused, field: `/entry${refused.field}`, line: this.at })),
       );
-    return { ...rowOf(site, entry, contentHash(entry)), recorded_at: recordedAt };
+    }
+    return { ...rowOf(site, frame.value, contentHash(frame.value)), recorded_at: recordedAt };
   }
 
   private async flush(): Promise<void> {

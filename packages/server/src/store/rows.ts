@@ -8,6 +8,7 @@ export function rowOf(site: string, entry: EntryFrame, sha256: string) {
   const { at, zone, asEntered } = entry.measuredAt;
   return {
     site,
+    frame: entry.frame,
     book: entry.book,
     id: entry.id,
     kind: entry.kind,
@@ -33,9 +34,10 @@ export function rowOf(site: string, entry: EntryFrame, sha256: string) {
   };
 }
 
-/** The frame kept in a row, as the client sent it. */
+/** The frame kept in a row, as the client sent it: in the frame and the schema of its time, which its hash is of. */
 export function frameOf(row: Selectable<Tables['entry']>): EntryFrame {
   return {
+    frame: row.frame as EntryFrame['frame'],
     id: row.id,
     book: row.book as EntryFrame['book'],
     kind: row.kind as EntryFrame['kind'],

@@ -172,6 +172,7 @@ export class TestClinic {
   ): EntryFrame {
     this.sequence += 1;
     return {
+      frame: 1,
       id: v7(),
       book: 'care',
       kind,

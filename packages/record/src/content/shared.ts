@@ -1,4 +1,4 @@
-import { PULSE_SITES } from '@evenfall/clinical';
+import { COUNT_FIGURES, PULSE_SITES } from '@evenfall/clinical';
 import { z } from 'zod';
 
 export const countOf = z.enum(['pulse', 'breaths']);
@@ -23,7 +23,10 @@ export const circumstances = z
 
 /** A value set by hand over the computed one. It needs a reason and stays visible as an override. */
 export const override = z
-  .object({ perMinute: z.number().positive().max(400), reason: z.string().trim().min(1).max(500) })
+  .object({
+    perMinute: z.number().positive().max(COUNT_FIGURES.ceilingPerMinute.value),
+    reason: z.string().trim().min(1).max(500),
+  })
   .strict()
   .nullable();
 export type Override = z.infer<typeof override>;

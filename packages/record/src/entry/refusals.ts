@@ -1,5 +1,5 @@
 import type { Refusal, RefusalCode } from '@evenfall/clinical';
-import { refusal } from '@evenfall/clinical';
+import { pointer, refusal } from '@evenfall/clinical';
 import type { z } from 'zod';
 
 /** Says a schema's complaints as refusals, each at its JSON Pointer, in order of place. */
@@ -9,12 +9,10 @@ export function refusalsOf(error: z.ZodError, input: unknown, at = ''): Refusal[
 
 function refusalsOfIssue(issue: z.core.$ZodIssue, input: unknown, at: string): Refusal[] {
   const got = valueAt(input, issue.path);
-  const field = at + pointer(issue.path);
+  const field = at + pointerOf(issue.path);
   switch (issue.code) {
     case 'unrecognized_keys':
-      return issue.keys.map((key) =>
-        refusal(`${field}/${escaped(key)}`, 'unknown-field', 'known-field', key),
-      );
+      return issue.keys.map((key) => refusal(pointer(field, key), 'unknown-field', 'known-field', key));
     case 'invalid_type': {
       if (got === undefined || got === null || got === '')
         return [refusal(field, 'missing', issue.expected, got)];
@@ -87,13 +85,8 @@ function isBlankText(got: unknown): boolean {
   return typeof got === 'string' && got.trim() === '';
 }
 
-function pointer(path: readonly PropertyKey[]): string {
-  return path.map((part) => `/${escaped(String(part))}`).join('');
-}
-
-/** RFC 6901: `~` and `/` inside a key. */
-function escaped(key: string): string {
-  return key.replaceAll('~', '~0').replaceAll('/', '~1');
+function pointerOf(path: readonly PropertyKey[]): string {
+  return path.reduce<string>((at, part) => pointer(at, String(part)), '');
 }
 
 function valueAt(input: unknown, path: readonly PropertyKey[]): unknown {

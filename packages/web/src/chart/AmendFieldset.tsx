@@ -7,13 +7,15 @@ import { type AmendFields, type AmendWrong, canCorrectCount, canSetByHand } from
 
 type AmendFieldsetProps = {
   readonly entry: StoredEntry;
+  /** Whether it stands as entered in error, and the mark is what is amended. */
+  readonly isMarked: boolean;
   readonly form: ReturnType<typeof useForm>;
   readonly wrong: AmendWrong;
   readonly onMend: (field: keyof AmendFields) => void;
 };
 
 /** What should stand, and why. */
-export function AmendFieldset({ entry, form, wrong, onMend }: AmendFieldsetProps) {
+export function AmendFieldset({ entry, isMarked, form, wrong, onMend }: AmendFieldsetProps) {
   const { words } = useApp();
   const what = form.text('what');
   const reason = form.text('reason');
@@ -49,10 +51,11 @@ export function AmendFieldset({ entry, form, wrong, onMend }: AmendFieldsetProps
         legend={words.sentence('amend.what')}
         isListed
         choices={[
+          ...(isMarked ? [{ id: 'as-was', text: words.sentence('amend.asWas') }] : []),
           ...(canCorrectCount(entry) ? [{ id: 'count', text: words.sentence('amend.correctedCount') }] : []),
           ...(canSetByHand(entry) ? [{ id: 'by-hand', text: words.sentence('amend.byHand') }] : []),
           { id: 'time', text: words.sentence('amend.otherTime') },
-          { id: 'in-error', text: words.sentence('amend.enteredInError') },
+          ...(isMarked ? [] : [{ id: 'in-error', text: words.sentence('amend.enteredInError') }]),
         ]}
         chosen={what === '' ? null : what}
         onChoose={(id) => set('what', id)}

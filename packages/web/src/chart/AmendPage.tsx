@@ -38,12 +38,16 @@ export function AmendPage({ person, entry }: AmendPageProps) {
     >
       <Asking asked={asked} again={again} missing={words.sentence('app.noSuchPerson')}>
         {(record) => {
-          const found = entriesIn(record).find(({ id }) => id === entry);
-          return found === undefined || contentOfEntry(found) === null ? (
+          const entries = entriesIn(record);
+          const found = entries.find(({ id }) => id === entry);
+          // A mark of error is amended by a value in its place: the one that was marked, unless it is put right.
+          const value =
+            found?.kind === 'entered-in-error' ? entries.find(({ id }) => id === found.amends?.entry) : found;
+          return found === undefined || value === undefined || contentOfEntry(value) === null ? (
             <p className="notice">{words.sentence('amend.notHere')}</p>
           ) : (
             <Asking asked={rules.asked} again={rules.again}>
-              {(inForce) => <AmendForm entry={found} person={person} inForce={inForce} />}
+              {(inForce) => <AmendForm amended={found} entry={value} person={person} inForce={inForce} />}
             </Asking>
           );
         }}
@@ -53,15 +57,17 @@ export function AmendPage({ person, entry }: AmendPageProps) {
 }
 
 type AmendFormProps = {
+  /** What the amendment will name: the value, or the mark that it was entered in error. */
+  readonly amended: StoredEntry;
   readonly entry: StoredEntry;
   readonly person: string;
   readonly inForce: InForce;
 };
 
-function AmendForm({ entry, person, inForce }: AmendFormProps) {
+function AmendForm({ amended, entry, person, inForce }: AmendFormProps) {
   const app = useApp();
   const { words, program, store, server, clock } = app;
-  const form = useForm(`amend ${entry.id}`);
+  const form = useForm(`amend ${amended.id}`);
   const agent = useKept(({ kept }) => kept.agent);
   const [, go] = useLocation();
   const [wrong, setWrong] = useState<AmendWrong>({});
@@ -96,10 +102,11 @@ function AmendForm({ entry, person, inForce }: AmendFormProps) {
       schema: WRITTEN_SCHEMA,
       person,
       round: entry.round,
+      session: null,
       agent,
       role: 'observer' as const,
       device: store.get().kept.device,
-      amends: amendment.amends,
+      amends: { ...amendment.amends, entry: amended.id },
       content,
     };
     const answer = await server.call('addEntries', { body: { entries: [amending] } });
@@ -135,6 +142,7 @@ function AmendForm({ entry, person, inForce }: AmendFormProps) {
       </section>
       <AmendFieldset
         entry={entry}
+        isMarked={amended !== entry}
         form={form}
         wrong={wrong}
         onMend={(field) => setWrong(({ [field]: _mended, ...rest }) => rest)}

@@ -28,7 +28,7 @@ export function RoundBlock({ round, person, agents }: RoundBlockProps) {
         </h3>
         <p className="soft small">
           {signing === undefined ? words.sentence('chart.unsigned') : whoText(signing, agents, words)}
-          {isPreliminary(signing) ? <strong> · {words.sentence('chart.preliminary')}</strong> : null}
+          {round.isPreliminary ? <strong> · {words.sentence('chart.preliminary')}</strong> : null}
         </p>
         {round.isInError ? (
           <p>
@@ -47,7 +47,13 @@ export function RoundBlock({ round, person, agents }: RoundBlockProps) {
         ))}
       </header>
       {voidLast(round.values).map((value) => (
-        <ValueBlock key={value.original.id} value={value} person={person} agents={agents} />
+        <ValueBlock
+          key={value.original.id}
+          value={value}
+          person={person}
+          agents={agents}
+          isUnsigned={round.unsigned.includes(value.original.id)}
+        />
       ))}
       <NotDoneLines signing={signing} />
     </article>
@@ -61,10 +67,6 @@ function voidLast(values: readonly AmendedEntry[]): readonly AmendedEntry[] {
     return given !== null && isVoidContent(given);
   };
   return [...values.filter((value) => !isVoid(value)), ...values.filter(isVoid)];
-}
-
-function isPreliminary(signing: StoredEntry | undefined): boolean {
-  return signing?.kind === 'round' && signing.content.status === 'preliminary';
 }
 
 function NotDoneLines({ signing }: { readonly signing: StoredEntry | undefined }) {

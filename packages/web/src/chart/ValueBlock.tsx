@@ -13,10 +13,12 @@ type ValueBlockProps = {
   readonly value: AmendedEntry;
   readonly person: string;
   readonly agents: readonly Agent[];
+  /** Whether no signing of its round names it. */
+  readonly isUnsigned: boolean;
 };
 
 /** One charted value: what stands, what stood before it, and the whole story behind it. */
-export function ValueBlock({ value, person, agents }: ValueBlockProps) {
+export function ValueBlock({ value, person, agents, isUnsigned }: ValueBlockProps) {
   const { words } = useApp();
   const { original, current, story, standing } = value;
   const first = contentOfEntry(original);
@@ -25,6 +27,7 @@ export function ValueBlock({ value, person, agents }: ValueBlockProps) {
   return (
     <div className={isVoidContent(first) ? 'value value-void' : 'value'}>
       <h4 className="value-sign">{signText(signOf(first), words)}</h4>
+      {isUnsigned ? <p className="standing">{words.sentence('chart.notSigned')}</p> : null}
       {standing === 'entered-in-error' ? (
         <p className="standing">{words.sentence('chart.enteredInError')}</p>
       ) : null}

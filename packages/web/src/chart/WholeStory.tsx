@@ -19,6 +19,7 @@ type WholeStoryProps = {
 export function WholeStory({ value, person, agents }: WholeStoryProps) {
   const { words } = useApp();
   const { current, original, story, standing } = value;
+  const mark = standing === 'entered-in-error' || standing === 'contested' ? openMark(story) : undefined;
   return (
     <details className="whole-story">
       <summary>{words.sentence('chart.evidence')}</summary>
@@ -32,6 +33,13 @@ export function WholeStory({ value, person, agents }: WholeStoryProps) {
             <li key={entry.id}>{storyText(entry)}</li>
           ))}
         </ol>
+        {mark === undefined ? null : (
+          <div className="buttons">
+            <Link href={`/people/${person}/values/${mark.id}/amend`} className="button">
+              {words.sentence('chart.takeBack')}
+            </Link>
+          </div>
+        )}
         {standing === 'entered-in-error' ? null : (
           <div className="buttons">
             {current.map((entry) => (
@@ -63,6 +71,12 @@ export function WholeStory({ value, person, agents }: WholeStoryProps) {
     const key = entry.kind === 'entered-in-error' ? 'chart.storyError' : 'chart.storyAmended';
     return words.sentence(key, { ...figures, reason });
   }
+}
+
+/** The last mark of error that nothing took back. */
+function openMark(story: readonly StoredEntry[]): StoredEntry | undefined {
+  const amended = new Set(story.map(({ amends }) => amends?.entry));
+  return story.findLast(({ kind, id }) => kind === 'entered-in-error' && !amended.has(id));
 }
 
 type EntryStoryProps = { readonly entry: StoredEntry; readonly isOneOfSeveral: boolean };

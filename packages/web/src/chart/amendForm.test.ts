@@ -73,6 +73,16 @@ test('every amendment is an entry that the record accepts', () => {
   }
 });
 
+test('what was marked as an error by mistake can stand again as it was, also with its rate by hand', () => {
+  const override = { perMinute: 80, reason: 'counted by a second observer' };
+  const byHand = { ...pulse, content: { ...pulse.content, override } } as StoredEntry;
+  for (const fields of [{ what: 'as-was' }, { what: 'time', time: '2026-03-04T08:15' }]) {
+    const { amendment } = amend({ ...fields, reason: 'wrong-person' });
+    if (amendment === null) throw new Error('refused');
+    expect(amendedContent(byHand, amendment, under)).toMatchObject({ kind: 'count', content: { override } });
+  }
+});
+
 test.each([
   [{}, { what: 'whatMissing', reason: 'reasonMissing' }],
   [{ what: 'count', reason: 'typing-slip' }, { n: 'numberMissing' }],

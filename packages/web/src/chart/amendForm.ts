@@ -5,12 +5,16 @@ import {
   chartCount,
   chartTaps,
   type InForce,
+  type Override,
   type Stamp,
   type StoredEntry,
 } from '@evenfall/record';
 
-/** What should stand: another count, a rate set by hand, another time of measuring, or nothing (it should never have been charted). */
-export const AMENDING = ['count', 'by-hand', 'time', 'in-error'] as const;
+/**
+ * What should stand: another count, a rate set by hand, another time of measuring, nothing (it should never have been
+ * charted), or, in place of a mark of error, what was marked.
+ */
+export const AMENDING = ['count', 'by-hand', 'time', 'in-error', 'as-was'] as const;
 export type Amending = (typeof AMENDING)[number];
 
 export type AmendFields = {
@@ -30,7 +34,7 @@ export type Amendment = {
     | { readonly what: 'count'; readonly count: Count }
     | { readonly what: 'by-hand'; readonly perMinute: number; readonly reason: string }
     | { readonly what: 'time'; readonly measuredAt: Stamp }
-    | { readonly what: 'in-error' };
+    | { readonly what: 'in-error' | 'as-was' };
 };
 
 /** What is wrong with a field: a key of the words, or what `clinical` refuses. */
@@ -85,6 +89,8 @@ function readChange(
   switch (AMENDING.find((one) => one === fields.what)) {
     case 'in-error':
       return { what: 'in-error' };
+    case 'as-was':
+      return { what: 'as-was' };
     case 'time': {
       const measuredAt = clock.stampOf(fields.time);
       if (measuredAt !== null && Date.parse(measuredAt.at) <= Date.parse(clock.now.at))
@@ -128,16 +134,23 @@ export function amendedContent(
   { inForce, program }: { readonly inForce: InForce; readonly program: string },
 ): { kind: 'count' | 'taps' | 'entered-in-error'; content: Record<string, unknown> } {
   if (change.what === 'in-error') return { kind: 'entered-in-error', content: { note: null } };
-  const override = change.what === 'by-hand' ? { perMinute: change.perMinute, reason: change.reason } : null;
   if (entry.kind === 'count') {
     const { count, circumstances } = entry.content.evidence;
+    const override = overrideAfter(change, entry.content);
     const counted = change.what === 'count' ? change.count : count;
     const done = { count: counted, circumstances, override, note: entry.content.note };
     return { kind: 'count', content: chartCount(done, inForce, program) };
   }
   if (entry.kind === 'taps') {
     const { evidence, note } = entry.content;
+    const override = overrideAfter(change, entry.content);
     return { kind: 'taps', content: chartTaps({ ...evidence, override, note }, inForce, program) };
   }
   throw new Error(`An entry of kind ${entry.kind} charts no value`);
+}
+
+/** What stands over the computed rate afterwards: a corrected count is what was done, and needs no rate by hand. */
+function overrideAfter(change: Amendment['change'], { override }: { readonly override: Override }): Override {
+  if (change.what === 'by-hand') return { perMinute: change.perMinute, reason: change.reason };
+  return change.what === 'count' ? null : override;
 }

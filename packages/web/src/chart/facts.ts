@@ -54,7 +54,16 @@ export function valueFacts(given: Content, words: Words): Fact[] {
   const range = rangeText(ends, words);
   return [
     [words.sentence('chart.computed'), `${rate} ${words.sentence('app.perMinute')}`],
-    ...(range === null ? [] : [[words.sentence('count.range'), range] as const]),
+    ...(range === null
+      ? []
+      : [
+          [
+            override === null || perMinute === null
+              ? words.sentence('count.range')
+              : words.sentence('count.rangeOfComputed', { perMinute }),
+            range,
+          ] as const,
+        ]),
     ...(override === null
       ? []
       : [

@@ -3,6 +3,7 @@ export const amend = {
   title: 'Amend a value',
   lead: 'The value as signed stays readable, struck through, with who amended it, when and why.',
   what: 'What should stand?',
+  asWas: 'It was no error: it stands as it was',
   correctedCount: 'The count was mistyped',
   correctedN: 'Number counted',
   byHand: 'Set the rate by hand',

@@ -16,6 +16,8 @@ export const chart = {
   amended: 'Amended',
   disputed: 'Two amendments disagree; both are shown.',
   enteredInError: 'Entered in error',
+  takeBack: 'It was no error: put it back',
+  notSigned: 'Not signed',
   someUnsigned: (f: { values: number }, say: Say) =>
     `${say.counted(f.values, VALUES)} came without being signed with this round.`,
   signedAgain: (f: { who: string }) => `Signed again by ${f.who}.`,

@@ -13,7 +13,8 @@ for (const file of readdirSync(join(root, 'bench')).filter(
 )) {
   if (wanted.length > 0 && !wanted.some((word) => file.startsWith(word))) continue;
   console.log(`\n# ${file}`);
-  status ||=
+  const ended =
     spawnSync(process.execPath, [join(root, 'bench', file)], { cwd: root, stdio: 'inherit' }).status ?? 1;
+  status ||= ended;
 }
 process.exit(status);

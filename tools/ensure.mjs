@@ -60,7 +60,9 @@ export function ensureBuilt() {
     newest(join(root, 'packages')),
     ...['package-lock.json', 'tsconfig.base.json'].map((file) => statSync(join(root, file)).mtimeMs),
   );
-  if (existsSync(mark) && statSync(mark).mtimeMs > changed) return;
+  const made = ['cli/dist/main.js', 'server/dist/main.js', 'web/dist/index.html'];
+  const isWhole = made.every((file) => existsSync(join(root, 'packages', file)));
+  if (isWhole && existsSync(mark) && statSync(mark).mtimeMs > changed) return;
   npm('run', '--silent', 'build');
   mkdirSync(join(root, '.cache'), { recursive: true });
   writeFileSync(mark, '');

@@ -1,6 +1,6 @@
-import { createHash } from 'node:crypto';
-import { access, open, rename, rm } from 'node:fs/promises';
-import { createInterface } from 'node:readline';
+import { createHash, randomBytes } from 'node:crypto';
+import { access, link, open, rename, rm } from 'node:fs/promises';
+import { linesOf } from '@evenfall/api';
 import { refusal } from '@evenfall/clinical';
 import { backupLine } from '@evenfall/record';
 import { type Answer, refused } from '../answer.js';
@@ -17,6 +17,7 @@ export const backup = command<Asked>({
   summary: 'commands.backup',
   options: [...RECORD_OPTIONS, { name: 'replace', kind: 'switch', means: 'options.replace' }],
   operands: { hint: 'FILE', least: 1, most: 1, expected: 'one-file' },
+  endsItself: true,
 
   parse(given, operands) {
     const read = fileAndRecord(given, operands);
@@ -29,10 +30,15 @@ export const backup = command<Asked>({
       refused([context.words.problem(refusal('', code, expected, file), { file })]);
     if (!replace && (await exists(file))) return problem('repeated', 'new-file');
     return await withKeeper(record, context, async (controlSocket) => {
-      const part = `${file}.part`;
+      // A name nobody can have put there before, made anew: a planted file or link is never written to.
+      const part = `${file}.${randomBytes(6).toString('hex')}.part`;
       try {
         const written = await writeBackup(controlSocket, part);
-        await rename(part, file);
+        if (replace) await rename(part, file);
+        else {
+          await link(part, file);
+          await rm(part);
+        }
         const { lines, bytes, sha256 } = written;
         const entries = lines.entry ?? 0;
         const persons = lines.person ?? 0;
@@ -49,7 +55,7 @@ export const backup = command<Asked>({
 
 /** Writes and flushes the file, readable by its owner alone, then reads it back. */
 async function writeBackup(controlSocket: string, part: string) {
-  const file = await open(part, 'w', 0o600);
+  const file = await open(part, 'wx', 0o600);
   try {
     const answer = await controlRequest(controlSocket, 'GET', '/control/backup');
     if (answer.statusCode !== 200)
@@ -67,7 +73,7 @@ async function writeBackup(controlSocket: string, part: string) {
 async function checked(path: string): Promise<{ lines: { [line: string]: number }; sha256: string }> {
   const file = await open(path);
   const hash = createHash('sha256');
-  for await (const text of createInterface({ input: file.createReadStream() })) {
+  for await (const text of linesOf(file.createReadStream())) {
     const line = backupLine.parse(JSON.parse(text));
     if (line.line === 'trailer') {
       const sha256 = hash.digest('hex');

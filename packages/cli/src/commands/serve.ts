@@ -36,6 +36,17 @@ export const serve = command<Asked>({
 
   async run({ json, ...asked }, context) {
     const { words, interrupted, stdout } = context;
+    if (context.pages === null) {
+      const missing = {
+        code: 'pages-missing',
+        field: null,
+        expected: null,
+        got: null,
+        figures: {},
+        names: {},
+      };
+      return refused([words.refusedStart(missing)]);
+    }
     const server = await startServer(
       context.serverMain,
       { mode: 'serve', ...asked, pages: context.pages },

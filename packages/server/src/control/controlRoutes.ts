@@ -1,10 +1,10 @@
+import { linesOf } from '@evenfall/api';
 import type { OpenAPIHono } from '@hono/zod-openapi';
 import { stream } from 'hono/streaming';
 import { problemAnswer } from '../http/problems.js';
 import type { World } from '../http/world.js';
 import { backUp } from '../keeping/backup.js';
 import { checkRecord } from '../keeping/check.js';
-import { linesOf } from '../keeping/linesOf.js';
 import { restore } from '../keeping/restore.js';
 
 /**

@@ -44,14 +44,15 @@ export function readOne(
       refusals: read.refusals.map((refused) => ({ ...refused, field: at + refused.field })),
     };
   }
-  const hoursAhead = (Date.parse(frame.measuredAt.at) - now.getTime()) / 3_600_000;
-  const refusals =
-    hoursAhead > HOURS_AHEAD
-      ? [
-          refusal(`${at}/measuredAt/at`, 'out-of-range', 'not-ahead', frame.measuredAt.at, {
-            figures: { hoursAhead: HOURS_AHEAD },
-          }),
-        ]
-      : [];
+  const refusals = [
+    ...notAhead(frame.measuredAt.at, now, `${at}/measuredAt/at`),
+    ...notAhead(frame.writtenAt, now, `${at}/writtenAt`),
+  ];
   return { entry: { frame, entry: read.value }, refusals };
+}
+
+function notAhead(instant: string, now: Date, field: string): Refusal[] {
+  const hoursAhead = (Date.parse(instant) - now.getTime()) / 3_600_000;
+  if (hoursAhead <= HOURS_AHEAD) return [];
+  return [refusal(field, 'out-of-range', 'not-ahead', instant, { figures: { hoursAhead: HOURS_AHEAD } })];
 }

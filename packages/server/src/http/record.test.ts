@@ -302,6 +302,24 @@ describe.each(TEST_DATABASES)('the record on $kind', ({ open }) => {
     expect(kept).toEqual([]);
   });
 
+  test('an identity erased while corrections arrive stays erased', async () => {
+    for (let time = 0; time < 12; time += 1) {
+      const person = await clinic.addPerson();
+      const path = `/api/books/care/persons/${person}/identity`;
+      const correct = () => {
+        const entry = clinic.frame('identity-corrected', person, { changed: ['name'] });
+        return clinic.send('PUT', path, { identity: { ...HESTER, name: 'Other Quillfeather' }, entry });
+      };
+      const erase = clinic.send('DELETE', path, {
+        entry: clinic.frame('identity-erased', person, { reason: 'asked to be erased' }),
+      });
+      const came = await Promise.all([correct(), erase, correct()]);
+      expect(came.map(({ status }) => status).every((status) => [201, 422].includes(status))).toBe(true);
+      expect((await erase).status).toBe(201);
+      expect((await clinic.chart(person)).body.identity).toBeNull();
+    }
+  });
+
   test('an older schema number is read, a newer one is refused by name', async () => {
     const person = await clinic.addPerson();
     const came = await clinic.sign({ ...clinic.pulse(person, 36, 30), schema: 99 });

@@ -13,7 +13,7 @@ async function filled(database: TestDatabase): Promise<TestClinic> {
   if (!preset.ok) throw new Error('the preset is gone');
   const { body } = await clinic.send('POST', '/api/protocols', { content: preset.value });
   await clinic.sign(clinic.frame('protocol-chosen', null, { version: body.version }));
-  const person = await clinic.addPerson({ ...HESTER, name: 'Zoë “=1+1” O’Brien-Łuk (invented)' });
+  const person = await clinic.addPerson({ ...HESTER, name: 'Zoë “=1+1” O’Brien-Łuk\u2028\u0085 (invented)' });
   const slip = clinic.pulse(person, 63, 30);
   await clinic.sign(slip, clinic.taps(person, [0, 0.81, 1.62, 2.45, 3.24, 4.06]));
   await clinic.sign(clinic.pulse(person, 36, 30, clinic.amending(slip)));

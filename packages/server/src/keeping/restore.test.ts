@@ -1,8 +1,8 @@
 import { createHash } from 'node:crypto';
+import { linesOf } from '@evenfall/api';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { openMemory, type TestDatabase, withMemory } from '../database/testing.js';
 import { TestClinic } from '../testing/clinic.js';
-import { linesOf } from './linesOf.js';
 import { restore } from './restore.js';
 
 // A whole backup there and back, and damaged ones, are in backup.test.ts.

@@ -42,6 +42,7 @@ export const starting = {
   'server-too-old': (n) =>
     `The PostgreSQL of DATABASE_URL is too old: ${n.expected} is needed, this is ${n.got}.`,
   'server-not-utf8': (n) => `The database of DATABASE_URL must be UTF8; it is ${n.got}.`,
+  'pages-missing': () => `The app in the browser was not built: npm start builds it (or npm run build).`,
   'port-in-use': (n) => `Another program listens on port ${n.port}: name a free one with --port.`,
   'site-other-purpose': () =>
     `Invented people and a real clinic never share a record: leave out --demo, or name another folder or database.`,

@@ -82,7 +82,7 @@ const charts = await Promise.all(
   people.map((id, index) => clinic.chart(id, index === 0 ? 'care' : 'simulated')),
 );
 const listed = await clinic.send('GET', '/api/books/care/persons');
-const foreign = check.findings.filter(({ state }) => !['unknown-rule', 'differs'].includes(state));
+const foreign = check.findings.filter(({ state }) => state !== 'unknown-rule');
 if (foreign.length > 0 || charts.some(({ status }) => status !== 200) || listed.status !== 200) {
   failed += 1;
   lines.push(`after: ${JSON.stringify(foreign[0])} ${charts.map(({ status }) => status)} ${listed.status}`);

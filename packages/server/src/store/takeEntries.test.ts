@@ -1,4 +1,5 @@
 import type { EntryFrame } from '@evenfall/record';
+import { v7 } from 'uuid';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { openMemory, type TestDatabase } from '../database/testing.js';
 import { TestClinic } from '../testing/clinic.js';
@@ -101,6 +102,31 @@ describe('what could get past the checks of entries', () => {
       '/entries/0/amends/entry contradicts',
     ]);
     expect(await problemsOf({ ...error(pulse), amends: null })).toEqual(['/entries/0/amends missing']);
+  });
+
+  test('a signing that would amend the signing of another round', async () => {
+    const signing = (round: string) => {
+      const pulse = clinic.pulse(person, 19, 15, { round });
+      const signs = [{ sign: 'pulse', entries: [pulse.id] }];
+      const content = { status: 'final', signs, protocolVersion: null, note: null };
+      return [pulse, clinic.frame('round', person, content, { round })] as const;
+    };
+    const [first, other] = [signing(v7()), signing(v7())];
+    expect(await problemsOf(...first, ...other)).toBe(201);
+    const [pulse, next] = signing(first[1].round ?? '');
+    const amending = { amends: { entry: other[1].id, reason: 'duplicate' as const, text: null } };
+    expect(await problemsOf(pulse, { ...next, ...amending })).toEqual(['/entries/1/round contradicts']);
+    expect(await problemsOf(pulse, { ...next, ...clinic.amending(first[1]) })).toBe(201);
+  });
+
+  test('a value of another program by a rule that is known here must be what the rule gives', async () => {
+    const pulse = clinic.pulse(person, 19, 15);
+    const value = { ...(pulse.content.value as object), perMinute: 70 };
+    const computedBy = { ...(pulse.content.computedBy as object), program: 'another 1.0' };
+    expect(await problemsOf({ ...pulse, content: { ...pulse.content, value, computedBy } })).toEqual([
+      '/entries/0/content/value/perMinute contradicts',
+    ]);
+    expect(await problemsOf({ ...pulse, content: { ...pulse.content, computedBy } })).toBe(201);
   });
 
   test('an amendment may come with what it amends, in either order', async () => {

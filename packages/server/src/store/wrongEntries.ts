@@ -107,6 +107,8 @@ async function wrongAmendments(tx: Kysely<Tables>, site: string, entries: readon
       refusals.push(refusal(field, 'contradicts', 'same-person', amended));
     else if (marked === undefined || !sameSign(old, marked, entry))
       refusals.push(refusal(field, 'contradicts', 'same-sign', amended));
+    else if (entry.kind === 'round' && marked.round !== entry.round)
+      refusals.push(refusal(`/entries/${index}/round`, 'contradicts', 'same-round', entry.round));
   }
   const lone = entries.flatMap(({ kind, amends }, index) =>
     kind === 'entered-in-error' && amends === null

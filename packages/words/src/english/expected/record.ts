@@ -41,6 +41,7 @@ export const record = {
   'entry-in-book': () => 'an entry of this book',
   'another-entry': () => 'another entry than itself',
   'same-person': () => 'the same person',
+  'same-round': () => 'the round of the signing that it amends',
   'same-sign': () => 'an entry of the same sign',
   'entry-in-error': () => 'the entry that was made in error',
   'identifiers-of-identity': (_f, say, choices) => `the identifiers the person has: ${say.allOf(choices)}`,

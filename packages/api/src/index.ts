@@ -2,6 +2,7 @@ export type { Answer, Gives, Send, Takes } from './client.js';
 export { call } from './client.js';
 export { linesOf } from './linesOf.js';
 export { PATHS, type RouteName } from './paths.js';
+export type { Settings, Told } from './process.js';
 export { ROUTES, type Routes } from './routes.js';
 export type { About, PersonRecord, PersonRow, Problem, ProblemDetails, TakenEntries } from './shapes.js';
 export * as shapes from './shapes.js';

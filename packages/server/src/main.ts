@@ -1,8 +1,8 @@
+import type { Settings, Told } from '@evenfall/api';
 import { openDatabase } from './database/openDatabase.js';
 import { DatabaseProblem } from './database/problem.js';
 import { faultText } from './start/faultText.js';
 import { runServer } from './start/server.js';
-import type { Settings, Told } from './start/settings.js';
 import { StartRefused } from './start/startRefused.js';
 
 /**

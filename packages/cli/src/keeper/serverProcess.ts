@@ -1,6 +1,6 @@
 import { type ChildProcess, spawn } from 'node:child_process';
 import { createInterface } from 'node:readline';
-import type { Settings, Told } from './told.js';
+import type { Settings, Told } from '@evenfall/api';
 
 /** A server process of ours, and the first thing it told. */
 export type ServerProcess = {

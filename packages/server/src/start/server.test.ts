@@ -2,13 +2,13 @@ import { access, mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { createServer, request } from 'node:http';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import type { Settings } from '@evenfall/api';
 import { PROGRAM } from '@evenfall/record';
 import { afterEach, describe, expect, onTestFinished, test } from 'vitest';
 import { openMemory, type TestDatabase } from '../database/testing.js';
 import type { RequestLine } from '../http/log.js';
 import { TestClinic } from '../testing/clinic.js';
 import { type Running, runServer } from './server.js';
-import type { Settings } from './settings.js';
 
 const CLINIC: Settings = {
   mode: 'serve',

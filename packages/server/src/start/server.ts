@@ -2,6 +2,7 @@ import { mkdtemp, rm } from 'node:fs/promises';
 import { createServer, type Server } from 'node:http';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import type { Settings } from '@evenfall/api';
 import { PROGRAM } from '@evenfall/record';
 import { getRequestListener } from '@hono/node-server';
 import { Kysely } from 'kysely';
@@ -16,7 +17,6 @@ import type { RequestLine } from '../http/log.js';
 import type { World } from '../http/world.js';
 import { pageRoutes, readPages } from '../pages/pages.js';
 import { openSite, readSite, type Site } from '../store/site.js';
-import type { Settings } from './settings.js';
 import { StartRefused } from './startRefused.js';
 
 /** A server that runs: where, and how to stop it. */

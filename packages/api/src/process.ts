@@ -1,6 +1,6 @@
 /**
  * How a server process is to run, as its parent (the `evenfall` command) says it in one JSON argument. The command
- * has read and refused what a person typed; this is a contract between two programs.
+ * has read and refused what a person typed; this is the contract between the two programs.
  */
 export type Settings = {
   /** `serve` listens on the loopback; `control` only on the control socket, for one command. */

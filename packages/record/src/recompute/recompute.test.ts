@@ -81,6 +81,16 @@ describe('a value computed again from its evidence', () => {
     expect(again('count', { ...COUNTED, computedBy })).toEqual({ state: 'unknown-protocol' });
   });
 
+  test('differs when it names another preset than its protocol version is of', () => {
+    const computedBy = { ...COUNTED.computedBy, preset: 'full-minute' };
+    expect(again('count', { ...COUNTED, computedBy })).toEqual({
+      state: 'differs',
+      at: '/content/computedBy/preset',
+      kept: 'full-minute',
+      computed: null,
+    });
+  });
+
   test('is refused when its evidence cannot be, with every place', () => {
     const count = { ...COUNTED.evidence.count, n: 101 };
     const over = { ...COUNTED, evidence: { ...COUNTED.evidence, count } };

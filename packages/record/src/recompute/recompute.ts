@@ -9,7 +9,8 @@ import { firstDifference } from './nearly.js';
  * What comes of computing a kept value again from its evidence with the rule it names.
  *
  * `no-value`: the entry holds none. `impossible-evidence`: today's parsing refuses it. `unknown-rule`,
- * `unknown-protocol`: made by a program or a protocol that is not here.
+ * `unknown-protocol`: made by a program or a protocol that is not here. `differs` is also said of a preset that is not
+ * the one of the protocol version named beside it.
  */
 export type Recomputed =
   | { readonly state: 'no-value' | 'same' | 'unknown-rule' | 'unknown-protocol' }
@@ -25,9 +26,13 @@ export function recompute(
   inForce: (presetVersion: string | null) => InForce | null,
 ): Recomputed {
   if (entry.kind !== 'count' && entry.kind !== 'taps') return { state: 'no-value' };
-  const { rule, program, presetVersion } = entry.content.computedBy;
+  const { rule, program, preset, presetVersion } = entry.content.computedBy;
   const rules = inForce(presetVersion);
   if (rules === null) return { state: 'unknown-protocol' };
+  if (preset !== rules.preset) {
+    const at = '/content/computedBy/preset';
+    return { state: 'differs', at, kept: preset, computed: rules.preset };
+  }
   if (entry.kind === 'count') {
     if (rule !== COUNT_RULE) return { state: 'unknown-rule' };
     const { evidence } = entry.content;

@@ -260,6 +260,14 @@ describe('a row for every value that was ever charted, which says how it stands'
     ]);
   });
 
+  test('a mark of error that was taken back: the value in its place stands', () => {
+    expect(standings([slip, inError(2, 1), count(3, { n: 66, windowSeconds: 30 }, { of: 2 })])).toEqual([
+      [1, '132', 'replaced', null, ''],
+      [2, '', 'replaced', 1, 'wrong-person'],
+      [3, '132', 'amended', 2, 'typing-slip'],
+    ]);
+  });
+
   test('signed or not, and a learner’s not countersigned: the status', () => {
     const statuses = (...signings: StoredEntry[]) =>
       rowsOf(exported([count(1, COUNTED), count(2, COUNTED), ...signings])).map(({ status }) => status);

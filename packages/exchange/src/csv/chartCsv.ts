@@ -135,11 +135,12 @@ export function noticesOf({ book, invented }: Pick<Exported, 'book' | 'invented'
 
 /** How one entry of a story stands: the newest says what the value is, the others that they were replaced. */
 function standingOf(entry: StoredEntry, of: AmendedEntry): string {
-  if (entry.kind === 'entered-in-error') return 'says-entered-in-error';
+  const amending = (one: StoredEntry) => of.story.filter(({ amends }) => amends?.entry === one.id);
+  const isOpenMark = (one: StoredEntry) => one.kind === 'entered-in-error' && amending(one).length === 0;
+  if (isOpenMark(entry)) return 'says-entered-in-error';
   if (of.current.includes(entry))
     return of.standing === 'contested' ? 'contested' : entry === of.original ? 'as-signed' : 'amended';
-  const next = of.story.filter(({ amends }) => amends?.entry === entry.id);
-  return next.every(({ kind }) => kind === 'entered-in-error') ? 'entered-in-error' : 'replaced';
+  return amending(entry).every(isOpenMark) ? 'entered-in-error' : 'replaced';
 }
 
 function signOf(entry: StoredEntry): string | null {

@@ -53,23 +53,22 @@ export function sourcesPage({ FIGURES, SECTIONS, PRESETS }) {
   }
   parts.push(
     '## Presets',
-    table(['preset', 'field', 'value', 'source', 'how sure'], PRESETS.flatMap(presetRows)),
+    table(['preset', 'section', 'field', 'value', 'source', 'how sure'], PRESETS.flatMap(presetRows)),
   );
   return `${parts.join('\n\n')}\n`;
 }
 
-function presetRows({ id, source, status, changes }) {
-  const fields = Object.entries(changes).flatMap(([section, keys]) =>
-    Object.entries(keys).map(([key, one]) => [
-      '',
-      `\`${section}.${key}\``,
-      shown(one.value),
-      one.source,
-      one.sure,
-    ]),
-  );
-  const whole = fields.length === 0 ? 'as the sections stand' : '';
-  return [[`\`${id}\``, whole, '', source, status], ...fields];
+function presetRows({ id, section, source, status, changes }) {
+  const fields = Object.entries(changes).map(([key, one]) => [
+    '',
+    '',
+    `\`${key}\``,
+    shown(one.value),
+    one.source,
+    one.sure,
+  ]);
+  const whole = fields.length === 0 ? 'as the section stands' : '';
+  return [[`\`${id}\``, `\`${section}\``, whole, '', source, status], ...fields];
 }
 
 function takes(field) {

@@ -14,6 +14,7 @@ export type { TapsEvidence } from './content/chartTaps.js';
 export { chartTaps } from './content/chartTaps.js';
 export type { CountContent } from './content/count.js';
 export type { InForce } from './content/inForce.js';
+export { inForceUnder, NOTHING_CHOSEN } from './content/inForce.js';
 export { KIND_NAMES, KINDS, type Kind, type KindName } from './content/kinds.js';
 export { NOT_DONE_REASONS, type RoundContent, SIGNS } from './content/round.js';
 export type { Override } from './content/shared.js';

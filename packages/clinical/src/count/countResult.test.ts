@@ -115,6 +115,12 @@ describe('a rate at which one looks at the person first', () => {
     expect(flagged(of, n)).toEqual(codes);
   });
 
+  test('a place may switch them off', () => {
+    const count: Count = { of: 'pulse', n: 20, windowSeconds: 60, clock: 'any', first: 1 };
+    const rules = { ...DEFAULT_COUNT_RULES, lookFirstWhenFarOut: false };
+    expect(countResult(count, UNKNOWN_CIRCUMSTANCES, rules).flags).toEqual([]);
+  });
+
   test('the limits are for adults, and for an age not known; a child is not judged by them', () => {
     expect(flagged('pulse', 140, 191)).toEqual([]);
     expect(flagged('pulse', 140, 192)).toEqual(['very-fast']);

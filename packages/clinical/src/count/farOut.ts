@@ -8,7 +8,8 @@ import type { CountRules } from './rules.js';
 
 /**
  * An adult rate at which one looks at the person before anything else. Nothing counted at all has its own reason
- * (`none-counted`); a child's age leaves it to the limits of children.
+ * (`none-counted`). The limits are for adults: with an age that says a child nothing is flagged, with an unknown age they
+ * hold. A place may switch them off. They are limits of single signs, no score and no category.
  */
 export function farOutFlags(
   count: Count,
@@ -16,7 +17,7 @@ export function farOutFlags(
   rules: CountRules,
 ): Flag<CountFlagCode>[] {
   const isChild = ageMonths !== null && !passes(ageMonths, SIDE.adultFromMonths, rules.adultFromMonths);
-  if (isChild || count.n === 0) return [];
+  if (!rules.lookFirstWhenFarOut || isChild || count.n === 0) return [];
   const perMinute = settled((60 * count.n) / count.windowSeconds);
   const isPulse = count.of === 'pulse';
   const slow = isPulse ? rules.verySlowPulsePerMinute : rules.verySlowBreathsPerMinute;

@@ -14,6 +14,13 @@ export const COUNT_FIGURES = figures({
     source: CONVENTIONS,
     sure: 'decision',
   },
+  shortestWindowSeconds: {
+    value: 0.001,
+    unit: 's',
+    meaning: 'a shorter window is refused: no clock here tells less, and its rates would soon be no numbers',
+    source: CONVENTIONS,
+    sure: 'decision',
+  },
   ceilingPerMinute: {
     value: 400,
     unit: '/min',
@@ -59,14 +66,21 @@ export const COUNT_FIGURES = figures({
   fastPerMinute: {
     value: 100,
     unit: '/min',
-    meaning: 'a short pulse count above this is followed by a longer one',
+    meaning: 'a short pulse count above this is followed by a full minute',
+    source: 'bedside handbook 1.5',
+    sure: 'practice',
+  },
+  barredAbovePerMinute: {
+    value: 100,
+    unit: '/min',
+    meaning: 'a pulse above this is too fast for the barred short window',
     source: HOLLERBACH,
     sure: 'found',
   },
   barredWhenFastSeconds: {
     value: 15,
     unit: 's',
-    meaning: 'a window this short or shorter is never enough for a fast pulse',
+    meaning: 'a window this short or shorter is never enough for a pulse above barredAbovePerMinute',
     source: HOLLERBACH,
     sure: 'found',
   },
@@ -81,7 +95,7 @@ export const COUNT_FIGURES = figures({
     value: 10,
     unit: '/min',
     meaning:
-      'a short count that differs from the previous rate or a display by more than this is counted again',
+      'a short pulse count that differs from the previous rate or a display by more than this is counted again',
     source: 'bedside handbook 1.5',
     sure: 'practice',
   },

@@ -28,6 +28,19 @@ test('C008: 108 from 15 s asks for a longer count', () => {
   expect(asked({ count, rules: { fullMinuteWhenSlowOrFast: false } })).toBe('30 fast-for-window');
 });
 
+test('a barred window never asks for more than the full minute', () => {
+  const count = { n: 27, windowSeconds: 15 };
+  const rules = { pulseWindowsSeconds: [15, 300], fullMinuteWhenSlowOrFast: false };
+  expect(asked({ count, rules })).toBe('60 fast-for-window');
+});
+
+test('what was found of 15 s and what custom asks of any short count are two limits', () => {
+  // Hollerbach 1990 bars 15 s above 100 a minute; the full minute is practice (bedside handbook 1.5).
+  const count = { n: 27, windowSeconds: 15 };
+  expect(asked({ count, rules: { fastPerMinute: 120 } })).toBe('30 fast-for-window');
+  expect(asked({ count, rules: { barredAbovePerMinute: 120 } })).toBe('60 fast-on-short-count');
+});
+
 test('C009: an irregular rhythm in 30 s asks for 60 s', () => {
   // Bedside handbook 8, C009 (common practice, no source); the apex is a flag of the result.
   expect(asked({ circumstances: { rhythmFelt: 'irregular' } })).toBe('60 irregular');
@@ -53,6 +66,16 @@ test.each<[string, Case, string]>([
   ['previous 11 higher', { circumstances: { previousPerMinute: 87 } }, '60 disagrees'],
   // Bedside handbook 2.1 and 2.2: breaths for a full minute; 30 s only if regular and allowed locally.
   ['breaths 30 s', { count: { of: 'breaths', n: 8 } }, '60 breaths-full-minute'],
+  // 1.5 is about the pulse: a difference of 11 says nothing of breaths.
+  [
+    'breaths unlike before',
+    {
+      count: { of: 'breaths', n: 8 },
+      circumstances: { previousPerMinute: 27, rhythmFelt: 'regular' },
+      rules: { breathsShortAllowed: true },
+    },
+    'stands',
+  ],
   ['breaths 60 s', { count: { of: 'breaths', n: 16, windowSeconds: 60 } }, 'stands'],
 ])('%s: %j', (_what, input, expected) => {
   expect(asked(input)).toBe(expected);

@@ -30,7 +30,8 @@ export function nextWindow(count: Count, circumstances: Circumstances, rules: Co
     ...(count.of === 'pulse'
       ? pulseReasons(count, circumstances, rules)
       : breathsReasons(count, circumstances, rules)),
-    ...sharedReasons(count, circumstances, rules),
+    ...sharedReasons(circumstances, rules),
+    ...(count.of === 'pulse' ? disagreement(count, circumstances, rules) : []),
   ].filter(({ seconds }) => windowSeconds < seconds);
   if (reasons.length === 0) return { nextWindowSeconds: null, why: [] };
   return {
@@ -42,7 +43,7 @@ export function nextWindow(count: Count, circumstances: Circumstances, rules: Co
 function pulseReasons(count: Count, circumstances: Circumstances, rules: CountRules): Reason[] {
   const { windowSeconds } = count;
   const perMinute = settled((60 * count.n) / windowSeconds);
-  const { fastPerMinute, slowPerMinute } = rules;
+  const { barredAbovePerMinute, fastPerMinute, slowPerMinute } = rules;
   const reasons: Reason[] = [];
   const shortestWindowSeconds = Math.min(...rules.pulseWindowsSeconds);
   if (windowSeconds < shortestWindowSeconds) {
@@ -51,8 +52,11 @@ function pulseReasons(count: Count, circumstances: Circumstances, rules: CountRu
   }
   const isFast = passes(perMinute, SIDE.fastPerMinute, fastPerMinute);
   const isSlow = passes(perMinute, SIDE.slowPerMinute, slowPerMinute);
-  if (isFast && passes(windowSeconds, SIDE.barredWhenFastSeconds, rules.barredWhenFastSeconds)) {
-    const figures = { perMinute, fastPerMinute, windowSeconds };
+  const isBarred =
+    passes(perMinute, SIDE.barredAbovePerMinute, barredAbovePerMinute) &&
+    passes(windowSeconds, SIDE.barredWhenFastSeconds, rules.barredWhenFastSeconds);
+  if (isBarred) {
+    const figures = { perMinute, fastPerMinute: barredAbovePerMinute, windowSeconds };
     reasons.push({ seconds: longerThanBarred(rules), flag: { code: 'fast-for-window', figures } });
   }
   if (rules.fullMinuteWhenSlowOrFast && isFast) {
@@ -84,10 +88,9 @@ function breathsReasons(count: Count, { rhythmFelt }: Circumstances, rules: Coun
   return [fullMinute(rules, 'breaths-full-minute', { windowSeconds: count.windowSeconds })];
 }
 
-function sharedReasons(count: Count, circumstances: Circumstances, rules: CountRules): Reason[] {
-  const { ageMonths, previousPerMinute } = circumstances;
-  const { youngUnderMonths, disagreementPerMinute } = rules;
-  const perMinute = settled((60 * count.n) / count.windowSeconds);
+function sharedReasons(circumstances: Circumstances, rules: CountRules): Reason[] {
+  const { ageMonths } = circumstances;
+  const { youngUnderMonths } = rules;
   const reasons: Reason[] = [];
   if (rules.fullMinuteWhenFirstOnPerson && circumstances.firstOnPerson === true) {
     reasons.push(fullMinute(rules, 'first-set'));
@@ -96,13 +99,22 @@ function sharedReasons(count: Count, circumstances: Circumstances, rules: CountR
   if (rules.fullMinuteWhenYoung && isYoung) {
     reasons.push(fullMinute(rules, 'young', { ageMonths, youngUnderMonths }));
   }
-  if (rules.fullMinuteWhenDisagreeing && previousPerMinute !== null) {
-    const differencePerMinute = settled(Math.abs(perMinute - previousPerMinute));
-    const figures = { perMinute, previousPerMinute, differencePerMinute, disagreementPerMinute };
-    if (passes(differencePerMinute, SIDE.disagreementPerMinute, disagreementPerMinute))
-      reasons.push(fullMinute(rules, 'disagrees', figures));
-  }
   return reasons;
+}
+
+/** A pulse unlike the rate before it or the one on a display; the limit is one of pulses and says nothing of breaths. */
+function disagreement(
+  { n, windowSeconds }: Count,
+  { previousPerMinute }: Circumstances,
+  rules: CountRules,
+): Reason[] {
+  if (!rules.fullMinuteWhenDisagreeing || previousPerMinute === null) return [];
+  const { disagreementPerMinute } = rules;
+  const perMinute = settled((60 * n) / windowSeconds);
+  const differencePerMinute = settled(Math.abs(perMinute - previousPerMinute));
+  if (!passes(differencePerMinute, SIDE.disagreementPerMinute, disagreementPerMinute)) return [];
+  const figures = { perMinute, previousPerMinute, differencePerMinute, disagreementPerMinute };
+  return [fullMinute(rules, 'disagrees', figures)];
 }
 
 function fullMinute(
@@ -113,7 +125,7 @@ function fullMinute(
   return { seconds: fullWindowSeconds, flag: { code, figures: { ...figures, fullWindowSeconds } } };
 }
 
-/** The shortest window offered that is longer than the barred one. */
+/** The shortest window offered that is longer than the barred one, and never more than a full minute. */
 function longerThanBarred({
   pulseWindowsSeconds,
   barredWhenFastSeconds,
@@ -122,5 +134,5 @@ function longerThanBarred({
   const longer = pulseWindowsSeconds.filter(
     (seconds) => !passes(seconds, SIDE.barredWhenFastSeconds, barredWhenFastSeconds),
   );
-  return longer.length === 0 ? fullWindowSeconds : Math.min(...longer);
+  return Math.min(fullWindowSeconds, ...longer);
 }

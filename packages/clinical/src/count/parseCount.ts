@@ -4,6 +4,7 @@ import { refusal } from '../contract/refusal.js';
 import { passes, settled } from '../contract/threshold.js';
 import { COUNT_COMPARISONS as SIDE } from './comparisons.js';
 import type { Count, CountClock, CountFirst, CountOf } from './count.js';
+import { COUNT_FIGURES } from './figures.js';
 import { type CountRules, DEFAULT_COUNT_RULES } from './rules.js';
 
 const FIELDS = ['n', 'windowSeconds', 'clock', 'first', 'of'] as const;
@@ -75,12 +76,9 @@ function countFault(n: number): NumberFault | null {
 }
 
 function windowFault(seconds: number, { longestWindowSeconds }: CountRules): NumberFault | null {
-  // A window too short to give a finite rate is none.
-  if (
-    seconds > 0 &&
-    Number.isFinite(60 / seconds) &&
-    !passes(seconds, SIDE.longestWindowSeconds, longestWindowSeconds)
-  )
-    return null;
+  const shortestWindowSeconds = COUNT_FIGURES.shortestWindowSeconds.value;
+  if (seconds > 0 && passes(seconds, SIDE.shortestWindowSeconds, shortestWindowSeconds))
+    return { code: 'out-of-range', expected: 'window-at-least', figures: { shortestWindowSeconds } };
+  if (seconds > 0 && !passes(seconds, SIDE.longestWindowSeconds, longestWindowSeconds)) return null;
   return { code: 'out-of-range', expected: 'window-over-zero-at-most', figures: { longestWindowSeconds } };
 }

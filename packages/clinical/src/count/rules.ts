@@ -19,9 +19,12 @@ export type CountRules = {
   readonly fullWindowSeconds: number;
   readonly slowPerMinute: number;
   readonly fastPerMinute: number;
+  readonly barredAbovePerMinute: number;
   readonly barredWhenFastSeconds: number;
   readonly youngUnderMonths: number;
   readonly disagreementPerMinute: number;
+  /** Whether a very slow or very fast adult rate is flagged: look at the person first. */
+  readonly lookFirstWhenFarOut: boolean;
   readonly verySlowPulsePerMinute: number;
   readonly veryFastPulsePerMinute: number;
   readonly verySlowBreathsPerMinute: number;
@@ -53,9 +56,11 @@ export const DEFAULT_COUNT_RULES: CountRules = {
   fullWindowSeconds: F.fullWindowSeconds.value,
   slowPerMinute: F.slowPerMinute.value,
   fastPerMinute: F.fastPerMinute.value,
+  barredAbovePerMinute: F.barredAbovePerMinute.value,
   barredWhenFastSeconds: F.barredWhenFastSeconds.value,
   youngUnderMonths: F.youngUnderMonths.value,
   disagreementPerMinute: F.disagreementPerMinute.value,
+  lookFirstWhenFarOut: true,
   verySlowPulsePerMinute: F.verySlowPulsePerMinute.value,
   veryFastPulsePerMinute: F.veryFastPulsePerMinute.value,
   verySlowBreathsPerMinute: F.verySlowBreathsPerMinute.value,

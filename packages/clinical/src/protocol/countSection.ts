@@ -1,5 +1,5 @@
 import type { Figure } from '../contract/figure.js';
-import type { Comparison } from '../contract/threshold.js';
+import { type Comparison, passes } from '../contract/threshold.js';
 import { COUNT_COMPARISONS as SIDE } from '../count/comparisons.js';
 import { COUNT_FIGURES as F } from '../count/figures.js';
 import { type CountRules, DEFAULT_COUNT_RULES as RULES } from '../count/rules.js';
@@ -62,6 +62,10 @@ export const COUNT_SECTION: Section<CountRules> = {
     fullWindowSeconds: fromFigure(F.fullWindowSeconds, { low: 60, high: 120 }, null),
     slowPerMinute: fromFigure(F.slowPerMinute, { low: 20, high: 100 }, SIDE.slowPerMinute),
     fastPerMinute: fromFigure(F.fastPerMinute, { low: 60, high: 250 }, SIDE.fastPerMinute),
+    barredAbovePerMinute: {
+      ...fromFigure(F.barredAbovePerMinute, { low: 60, high: 250 }, SIDE.barredAbovePerMinute),
+      since: 2,
+    },
     barredWhenFastSeconds: fromFigure(
       F.barredWhenFastSeconds,
       { low: 0, high: 59 },
@@ -73,6 +77,15 @@ export const COUNT_SECTION: Section<CountRules> = {
       { low: 1, high: 60 },
       SIDE.disagreementPerMinute,
     ),
+    lookFirstWhenFarOut: {
+      kind: 'yes-no',
+      value: RULES.lookFirstWhenFarOut,
+      unit: null,
+      meaning: 'an adult rate at or beyond the limits below is flagged: look at the person first',
+      source: F.verySlowPulsePerMinute.source,
+      sure: F.verySlowPulsePerMinute.sure,
+      since: 2,
+    },
     verySlowPulsePerMinute: fromFigure(
       F.verySlowPulsePerMinute,
       { low: 20, high: 60 },
@@ -153,9 +166,26 @@ function fullMinute(value: boolean, when: string, sure: FieldShape['sure']): Fie
   return { kind: 'yes-no', value, unit: null, meaning, source: 'bedside handbook 1.5', sure, since: 1 };
 }
 
-/** What must hold between the rules of counting, whoever set them. */
-function agree(rules: CountRules): Disagreement[] {
+/** The schema from which the rules about one window are held against the windows offered. */
+const OFFERED_SINCE = 2;
+
+/** Rules that could never be kept with the windows offered: short breaths, and a longer window for a fast pulse. */
+function notOffered(rules: CountRules): Disagreement[] {
+  const { pulseWindowsSeconds, barredWhenFastSeconds, breathsWindowsSeconds, breathsShortWindowSeconds } =
+    rules;
   const faults: Disagreement[] = [];
+  if (
+    pulseWindowsSeconds.every((seconds) => passes(seconds, SIDE.barredWhenFastSeconds, barredWhenFastSeconds))
+  )
+    faults.push({ key: 'barredWhenFastSeconds', expected: 'shorter-than-a-window-offered', figures: {} });
+  if (rules.breathsShortAllowed && !breathsWindowsSeconds.includes(breathsShortWindowSeconds))
+    faults.push({ key: 'breathsShortWindowSeconds', expected: 'window-offered', figures: {} });
+  return faults;
+}
+
+/** What must hold between the rules of counting, whoever set them. */
+function agree(rules: CountRules, schema: number): Disagreement[] {
+  const faults: Disagreement[] = schema < OFFERED_SINCE ? [] : notOffered(rules);
   for (const [key, offered] of [
     ['pulseWindowSeconds', rules.pulseWindowsSeconds],
     ['breathsWindowSeconds', rules.breathsWindowsSeconds],

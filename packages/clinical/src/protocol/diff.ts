@@ -1,6 +1,7 @@
 import { canonicalJson } from './canonicalJson.js';
 import type { Field } from './field.js';
 import type { Protocol } from './protocol.js';
+import { SECTION_NAMES } from './sections.js';
 
 /** One field that is not the same in two protocols; null on the side that does not have it. */
 export type FieldChange = {
@@ -10,8 +11,33 @@ export type FieldChange = {
   readonly after: Field | null;
 };
 
-/** What differs between two protocols, in the order of the sections; null is a place without one. */
-export function protocolDiff(before: Protocol | null, after: Protocol | null): FieldChange[] {
+/** A section that started from another preset; null on the side that does not have it. */
+export type PresetChange = {
+  readonly section: string;
+  readonly before: string | null;
+  readonly after: string | null;
+};
+
+/** Everything that differs between two protocols, in the order of the sections. */
+export type ProtocolDiff = {
+  readonly presets: readonly PresetChange[];
+  readonly fields: readonly FieldChange[];
+};
+
+/** What differs between two protocols; null is a place without one. */
+export function protocolDiff(before: Protocol | null, after: Protocol | null): ProtocolDiff {
+  return { presets: presetChanges(before, after), fields: fieldChanges(before, after) };
+}
+
+function presetChanges(before: Protocol | null, after: Protocol | null): PresetChange[] {
+  return SECTION_NAMES.map((section) => ({
+    section,
+    before: before?.presets[section] ?? null,
+    after: after?.presets[section] ?? null,
+  })).filter((change) => change.before !== change.after);
+}
+
+function fieldChanges(before: Protocol | null, after: Protocol | null): FieldChange[] {
   const old = fieldsByPlace(before);
   const young = fieldsByPlace(after);
   return [...new Map([...old, ...young]).values()].flatMap(({ section, key }) => {

@@ -1,6 +1,7 @@
 import { pointer } from '../contract/numberText.js';
 import { type Parsed, type Refusal, refusal } from '../contract/refusal.js';
 import { canonicalJson } from './canonicalJson.js';
+import { protocolDocument } from './document.js';
 import { type Field, LOCAL_SOURCE } from './field.js';
 import { parseProtocol } from './parseProtocol.js';
 import type { Protocol } from './protocol.js';
@@ -27,7 +28,7 @@ export function overrideFields(protocol: Protocol, overrides: readonly Override[
     else sections[section] = { ...sections[section], [key]: decided(field, value) };
   }
   if (refusals.length > 0) return { ok: false, refusals };
-  const parsed = parseProtocol({ ...protocol, sections });
+  const parsed = parseProtocol({ ...protocolDocument(protocol), sections });
   return parsed.ok ? { ok: true, value: withoutEmptyOverrides(parsed.value) } : parsed;
 }
 

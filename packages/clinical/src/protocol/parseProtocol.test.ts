@@ -1,15 +1,21 @@
+import { createHash } from 'node:crypto';
 import { expect, test } from 'vitest';
+import { canonicalJson } from './canonicalJson.js';
+import { protocolDocument } from './document.js';
 import type { FieldValue } from './field.js';
+import { overrideFields } from './override.js';
 import { parseProtocol, type ReadableSection, readSections } from './parseProtocol.js';
 import { presetProtocol } from './presetProtocol.js';
 import { PROTOCOL_SCHEMA } from './protocol.js';
+import { protocolVersion } from './protocolVersion.js';
+import { countRules } from './rules.js';
 import type { FieldKind, FieldShape } from './shape.js';
 
 // biome-ignore lint/suspicious/noExplicitAny: a document from outside, broken below in every way.
 type Document = any;
 
 function document(): Document {
-  const preset = presetProtocol('thirty-seconds');
+  const preset = presetProtocol({ count: 'thirty-seconds' });
   return JSON.parse(JSON.stringify(preset.ok ? preset.value : null));
 }
 
@@ -25,8 +31,19 @@ const slow = '/sections/count/slowPerMinute';
 test.each<[string, (protocol: Document) => void, string[]]>([
   ['nothing', () => undefined, []],
   ['no schema', (p) => delete p.schema, ['/schema missing']],
-  ['no preset', (p) => delete p.preset, ['/preset missing']],
-  ['a preset that is no id', (p) => Object.assign(p, { preset: 'Full Minute' }), ['/preset unknown-id']],
+  ['no presets', (p) => delete p.presets, ['/presets missing']],
+  ['no preset of a section', (p) => delete p.presets.count, ['/presets/count missing']],
+  [
+    'a preset that is no id',
+    (p) => Object.assign(p.presets, { count: 'Full Minute' }),
+    ['/presets/count unknown-id'],
+  ],
+  [
+    'a preset of no section',
+    (p) => Object.assign(p.presets, { cuffs: 'any' }),
+    ['/presets/cuffs unknown-field'],
+  ],
+  ['one preset for the whole', (p) => Object.assign(p, { preset: 'any' }), ['/preset unknown-field']],
   ['an unknown key', (p) => Object.assign(p, { title: 'x' }), ['/title unknown-field']],
   ['no sections', (p) => delete p.sections, ['/sections/count missing']],
   ['an unknown section', (p) => Object.assign(p.sections, { cuffs: {} }), ['/sections/cuffs unknown-field']],
@@ -98,11 +115,15 @@ test.each<[string, (protocol: Document) => void, string[]]>([
 test('all that is wrong is reported together', () => {
   expect(
     refused((p) => {
-      p.preset = 7;
+      p.presets.count = 7;
       p.sections.count.slowPerMinute.value = 'x';
       p.sections.count.clock.value = 'x';
     }),
-  ).toEqual(['/preset unknown-id', '/sections/count/clock/value unknown-id', `${slow}/value not-a-number`]);
+  ).toEqual([
+    '/presets/count unknown-id',
+    '/sections/count/clock/value unknown-id',
+    `${slow}/value not-a-number`,
+  ]);
 });
 
 test('a newer schema is refused by name, and nothing else is judged', () => {
@@ -128,6 +149,30 @@ test('a newer schema is refused by name, and nothing else is judged', () => {
 
 test.each([[null], [undefined], ['{}'], [[]], [7]])('%j is no protocol', (input) => {
   expect(parseProtocol(input)).toMatchObject({ ok: false, refusals: [{ field: '', code: 'missing' }] });
+});
+
+test('a protocol of schema 1 is read, keeps its version and can be changed', () => {
+  // One preset for the whole, and none of the fields that came with schema 2.
+  const { presets, sections, ...old } = document();
+  const { barredAbovePerMinute, lookFirstWhenFarOut, ...count } = sections.count;
+  expect([barredAbovePerMinute.value, lookFirstWhenFarOut.value]).toEqual([100, true]);
+  count.fastPerMinute.value = 110;
+  count.breathsShortAllowed.value = true; // no window offered for them: not judged before schema 2
+  const kept = { ...old, schema: 1, preset: presets.count, sections: { count } };
+  const parsed = parseProtocol(kept);
+  if (!parsed.ok) throw new Error(JSON.stringify(parsed.refusals));
+  expect(parsed.value).toMatchObject({ schema: 1, presets: { count: 'thirty-seconds' } });
+  expect(protocolDocument(parsed.value)).toEqual(kept);
+  const hash = createHash('sha256').update(canonicalJson(kept), 'utf8').digest('hex');
+  expect(protocolVersion(parsed.value)).toBe(hash);
+  // One limit stood for both then.
+  expect(countRules(parsed.value)).toMatchObject({ fastPerMinute: 110, barredAbovePerMinute: 110 });
+  const changed = overrideFields(parsed.value, [{ section: 'count', key: 'clock', value: 'beat' }]);
+  expect(changed.ok && protocolDocument(changed.value)).toMatchObject({
+    schema: 1,
+    preset: 'thirty-seconds',
+  });
+  expect(parseProtocol({ ...kept, presets })).toMatchObject({ ok: false, refusals: [{ field: '/presets' }] });
 });
 
 /** A made-up section such as later ones will be: some fields from schema 1, some from 2. */

@@ -2,10 +2,11 @@ import { type FieldReader, readFields } from '../contract/fields.js';
 import type { Sureness } from '../contract/figure.js';
 import { pointer } from '../contract/numberText.js';
 import { type Parsed, type Refusal, refusal } from '../contract/refusal.js';
+import { hasPresets } from './document.js';
 import { type Field, type FieldValue, LOCAL_SOURCE, type Replaced } from './field.js';
-import { PROTOCOL_SCHEMA, type Protocol } from './protocol.js';
+import { PROTOCOL_SCHEMA, type Presets, type Protocol } from './protocol.js';
 import { readValue } from './readValue.js';
-import { SECTIONS } from './sections.js';
+import { SECTION_NAMES, SECTIONS } from './sections.js';
 import type { Disagreement, FieldShape } from './shape.js';
 
 const ID = /^[a-z0-9]+(-[a-z0-9]+)*$/;
@@ -22,7 +23,7 @@ const SURENESS: readonly Sureness[] = [
 /** A section as the reader needs it, whatever its rules are. */
 export type ReadableSection = {
   readonly fields: Readonly<Record<string, FieldShape>>;
-  readonly agree: (rules: never) => readonly Disagreement[];
+  readonly agree: (rules: never, schema: number) => readonly Disagreement[];
 };
 
 /**
@@ -34,15 +35,18 @@ export type ReadableSection = {
  */
 export function parseProtocol(input: unknown): Parsed<Protocol> {
   if (!isObject(input)) return notAnObject('', input);
-  const reader = readFields(input, ['schema', 'preset', 'sections']);
-  const schema = reader.number('schema', schemaFault);
-  if (schema === null)
-    return { ok: false, refusals: reader.refusals.filter(({ field }) => field === '/schema') };
-  const preset = readId(reader, 'preset');
+  const schemaOf = readFields({ schema: (input as { schema?: unknown }).schema }, ['schema']);
+  const schema = schemaOf.number('schema', schemaFault);
+  if (schema === null) return { ok: false, refusals: schemaOf.refusals };
+  const reader = readFields(input, ['schema', hasPresets(schema) ? 'presets' : 'preset', 'sections']);
+  const presets = readPresets(reader, schema);
   const sections = readSections(reader.raw('sections'), SECTIONS, schema);
   const refusals = [...reader.refusals, ...(sections.ok ? [] : sections.refusals)];
   if (refusals.length > 0 || !sections.ok) return { ok: false, refusals };
-  return { ok: true, value: { schema, preset, sections: sections.value as unknown as Protocol['sections'] } };
+  return {
+    ok: true,
+    value: { schema, presets, sections: sections.value as unknown as Protocol['sections'] },
+  };
 }
 
 /** Reads every section that a protocol of that schema has, and refuses others. */
@@ -67,7 +71,7 @@ export function readSections(
     sections[name] = section.fields;
     refusals.push(...section.refusals);
     if (section.refusals.length === 0)
-      refusals.push(...disagreements(section.fields, agree, pointer(at, name)));
+      refusals.push(...disagreements(section.fields, agree, schema, pointer(at, name)));
   }
   return refusals.length > 0 ? { ok: false, refusals } : { ok: true, value: sections };
 }
@@ -144,19 +148,34 @@ function readOrigin(
 function disagreements(
   fields: Readonly<Record<string, Field>>,
   agree: ReadableSection['agree'],
+  schema: number,
   at: string,
 ): Refusal[] {
   const rules = Object.fromEntries(Object.entries(fields).map(([key, { value }]) => [key, value]));
-  return agree(rules as never).map(({ key, expected, figures }) =>
+  return agree(rules as never, schema).map(({ key, expected, figures }) =>
     refusal(`${pointer(at, key)}/value`, 'contradicts', expected, fields[key]?.value, { figures }),
   );
 }
 
-function readId(reader: FieldReader, key: string): string {
+function readPresets(reader: FieldReader, schema: number): Presets {
+  if (!hasPresets(schema)) return { count: readId(reader, 'preset', '') };
+  const at = '/presets';
+  const got = reader.raw('presets');
+  if (!isObject(got)) {
+    reader.refusals.push(refusal(at, 'missing', 'an-object', got));
+    return { count: '' };
+  }
+  const each = readFields(got, SECTION_NAMES, at);
+  const ids = SECTION_NAMES.map((name) => [name, readId(each, name, at)]);
+  reader.refusals.push(...each.refusals);
+  return Object.fromEntries(ids) as Presets;
+}
+
+function readId(reader: FieldReader, key: string, at: string): string {
   const got = reader.raw(key);
   if (typeof got === 'string' && ID.test(got)) return got;
   const code = got === undefined ? 'missing' : 'unknown-id';
-  reader.refusals.push(refusal(pointer('', key), code, 'an-id', got));
+  reader.refusals.push(refusal(pointer(at, key), code, 'an-id', got));
   return '';
 }
 

@@ -12,7 +12,7 @@ import { protocolVersion } from './protocolVersion.js';
 import { countRules } from './rules.js';
 
 function preset(id = 'thirty-seconds'): Protocol {
-  const found = presetProtocol(id);
+  const found = presetProtocol({ count: id });
   if (!found.ok) throw new Error(JSON.stringify(found.refusals));
   return found.value;
 }
@@ -46,13 +46,18 @@ test('a place with no protocol counts by the conventions', () => {
 test('the presets are listed with source and status', () => {
   // Bedside handbook 1.3 to 1.5: what studies and custom disagree on.
   expect(listPresets()).toEqual([
-    { id: 'thirty-seconds', source: 'Hollerbach 1990, Heart Lung 19:258', status: 'found' },
-    { id: 'fifteen-seconds-at-rest', source: 'Hwu 2000, J Clin Nurs 9:146', status: 'found' },
-    { id: 'full-minute', source: 'bedside handbook 1.5', status: 'practice' },
+    { id: 'thirty-seconds', section: 'count', source: 'Hollerbach 1990, Heart Lung 19:258', status: 'found' },
+    {
+      id: 'fifteen-seconds-at-rest',
+      section: 'count',
+      source: 'Hwu 2000, J Clin Nurs 9:146',
+      status: 'found',
+    },
+    { id: 'full-minute', section: 'count', source: 'bedside handbook 1.5', status: 'practice' },
   ]);
-  expect(presetProtocol('sixty')).toMatchObject({
+  expect(presetProtocol({ count: 'sixty' })).toMatchObject({
     ok: false,
-    refusals: [{ field: '/preset', code: 'unknown-id' }],
+    refusals: [{ field: '/presets/count', code: 'unknown-id' }],
   });
 });
 
@@ -85,6 +90,7 @@ test('each preset has a version of its own', () => {
 test('the version is the SHA-256 of the canonical text', () => {
   // Against another implementation of SHA-256: that of Node.
   const text = canonicalJson(preset());
+  expect(JSON.parse(text)).toMatchObject({ schema: 2, presets: { count: 'thirty-seconds' } });
   expect(protocolVersion(preset())).toBe(createHash('sha256').update(text, 'utf8').digest('hex'));
   expect(protocolVersion(preset())).toMatch(/^[0-9a-f]{64}$/);
 });
@@ -97,7 +103,7 @@ test('a local value wins and the preset stays visible beside it', () => {
     unit: '/min',
     source: 'local',
     sure: 'decision',
-    replaces: { value: 100, source: 'Hollerbach 1990, Heart Lung 19:258', sure: 'found' },
+    replaces: { value: 100, source: 'bedside handbook 1.5', sure: 'practice' },
   });
   expect(countRules(twice).fastPerMinute).toBe(120);
   expect(preset().sections.count.fastPerMinute.value).toBe(100);
@@ -129,7 +135,15 @@ test.each<[string, unknown, string[]]>([
   ['first', '0', []],
   ['first', 2, ['/sections/count/first/value unknown-id']],
   ['breathsShortAllowed', 'true', ['/sections/count/breathsShortAllowed/value unknown-id']],
-  ['breathsShortAllowed', true, []],
+  ['breathsShortAllowed', true, ['/sections/count/breathsShortWindowSeconds/value contradicts']],
+  [
+    'pulseWindowsSeconds',
+    [15],
+    [
+      '/sections/count/barredWhenFastSeconds/value contradicts',
+      '/sections/count/pulseWindowSeconds/value contradicts',
+    ],
+  ],
   ['pulseWindowsSeconds', [], ['/sections/count/pulseWindowsSeconds/value missing']],
   ['pulseWindowsSeconds', [60, 30], ['/sections/count/pulseWindowsSeconds/value/1 out-of-order']],
   ['pulseWindowsSeconds', [30, 30], ['/sections/count/pulseWindowsSeconds/value/1 out-of-order']],
@@ -167,23 +181,26 @@ test('a section that does not exist cannot be overridden', () => {
 });
 
 test('a difference names each field on both sides', () => {
-  const local = decided(preset(), 'breathsShortAllowed', true);
-  expect(protocolDiff(preset(), local)).toEqual([
-    {
-      section: 'count',
-      key: 'breathsShortAllowed',
-      before: preset().sections.count.breathsShortAllowed,
-      after: local.sections.count.breathsShortAllowed,
-    },
-  ]);
-  expect(protocolDiff(local, local)).toEqual([]);
-  const all = protocolDiff(null, local);
+  const local = decided(preset(), 'fullMinuteWhenWeak', false);
+  expect(protocolDiff(preset(), local)).toEqual({
+    presets: [],
+    fields: [
+      {
+        section: 'count',
+        key: 'fullMinuteWhenWeak',
+        before: preset().sections.count.fullMinuteWhenWeak,
+        after: local.sections.count.fullMinuteWhenWeak,
+      },
+    ],
+  });
+  expect(protocolDiff(local, local)).toEqual({ presets: [], fields: [] });
+  const { fields: all, presets } = protocolDiff(null, local);
+  expect(presets).toEqual([{ section: 'count', before: null, after: 'thirty-seconds' }]);
   expect(all.map(({ key }) => key)).toEqual(Object.keys(local.sections.count));
   expect(all.every(({ before, after }) => before === null && after !== null)).toBe(true);
-  expect(protocolDiff(preset('thirty-seconds'), preset('full-minute')).map(({ key }) => key)).toEqual([
-    'pulseWindowsSeconds',
-    'pulseWindowSeconds',
-  ]);
+  const other = protocolDiff(preset('thirty-seconds'), preset('full-minute'));
+  expect(other.fields.map(({ key }) => key)).toEqual(['pulseWindowsSeconds', 'pulseWindowSeconds']);
+  expect(other.presets).toEqual([{ section: 'count', before: 'thirty-seconds', after: 'full-minute' }]);
 });
 
 test('the order of keys does not change the version', () => {
@@ -216,6 +233,19 @@ test('any change of a value changes the version, and going back restores it', ()
       expect(back.ok && protocolVersion(back.value)).toBe(protocolVersion(before));
     }),
   );
+});
+
+test('the preset of a section is part of the content', () => {
+  const other = { ...preset(), presets: { count: 'full-minute' } };
+  expect(protocolVersion(other)).not.toBe(protocolVersion(preset()));
+});
+
+test('short breaths are allowed together with a window offered for them', () => {
+  const changed = overrideFields(preset(), [
+    { section: 'count', key: 'breathsShortAllowed', value: true },
+    { section: 'count', key: 'breathsWindowsSeconds', value: [30, 60] },
+  ]);
+  expect(changed.ok && countRules(changed.value).breathsShortAllowed).toBe(true);
 });
 
 test('a source or a sureness is part of the content', () => {

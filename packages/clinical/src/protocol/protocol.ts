@@ -1,5 +1,8 @@
 import type { FieldsOf, SectionName, SectionRules } from './sections.js';
 
+/** The preset of each section. */
+export type Presets = { readonly [Name in SectionName]: string };
+
 /**
  * The place's own rules, wherever guidelines disagree: sections of fields, each with its source. Plain data that
  * never changes; a change makes another protocol with another version (see `protocolVersion`).
@@ -9,10 +12,13 @@ import type { FieldsOf, SectionName, SectionRules } from './sections.js';
 export type Protocol = {
   /** Schema number of this shape; {@link PROTOCOL_SCHEMA} for those made now. */
   readonly schema: number;
-  /** Id of the preset it started from. */
-  readonly preset: string;
+  /** Id of the preset that each section started from; a place combines them section by section. */
+  readonly presets: Presets;
   readonly sections: { readonly [Name in SectionName]: FieldsOf<SectionRules[Name]> };
 };
 
-/** The newest schema that this program reads; it reads every older one. */
-export const PROTOCOL_SCHEMA = 1;
+/**
+ * The newest schema that this program reads; it reads every older one. 1: one `preset` for the whole, and only the
+ * section `count`. 2: `presets` by section; the fields of `count` that are `since: 2`.
+ */
+export const PROTOCOL_SCHEMA = 2;

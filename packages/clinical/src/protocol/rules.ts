@@ -7,6 +7,9 @@ import type { Protocol } from './protocol.js';
  */
 export function countRules(protocol: Protocol | null): CountRules {
   if (protocol === null) return DEFAULT_COUNT_RULES;
-  const values = Object.entries(protocol.sections.count).map(([key, { value }]) => [key, value]);
-  return { ...DEFAULT_COUNT_RULES, ...(Object.fromEntries(values) as Partial<CountRules>) };
+  const entries = Object.entries(protocol.sections.count).map(([key, { value }]) => [key, value]);
+  const values = Object.fromEntries(entries) as Partial<CountRules>;
+  // Until schema 2 one limit stood for both.
+  const { fastPerMinute = DEFAULT_COUNT_RULES.fastPerMinute } = values;
+  return { ...DEFAULT_COUNT_RULES, barredAbovePerMinute: fastPerMinute, ...values };
 }

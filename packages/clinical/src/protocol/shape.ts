@@ -47,7 +47,8 @@ export type SectionShape<Rules> = {
 /** A section with what must hold between its fields. */
 export type Section<Rules> = {
   readonly fields: SectionShape<Rules>;
-  readonly agree: (rules: Rules) => readonly Disagreement[];
+  /** A rule that came with a later schema does not judge an older protocol. */
+  readonly agree: (rules: Rules, schema: number) => readonly Disagreement[];
 };
 
 /** A field that cannot stand beside the others: the key, and the rule that says so. */

@@ -1,13 +1,7 @@
-import {
-  countRules,
-  overrideFields,
-  presetProtocol,
-  protocolVersion,
-  UNKNOWN_CIRCUMSTANCES,
-} from '@evenfall/clinical';
+import { overrideFields, presetProtocol, protocolVersion, UNKNOWN_CIRCUMSTANCES } from '@evenfall/clinical';
 import { describe, expect, test } from 'vitest';
 import { chartCount } from '../content/chartCount.js';
-import type { InForce } from '../content/inForce.js';
+import { type InForce, inForceUnder } from '../content/inForce.js';
 import type { EntryFrame } from '../entry/entry.js';
 import { readEntry } from '../entry/readEntry.js';
 import { countContent, frame, idOf, NO_PROTOCOL, roundContent, tapsContent } from '../testing/work.js';
@@ -112,12 +106,12 @@ describe('a value computed again from its evidence', () => {
 });
 
 test('uses the rules of the protocol that the value names', () => {
-  const preset = presetProtocol('thirty-seconds');
+  const preset = presetProtocol({ count: 'thirty-seconds' });
   if (!preset.ok) throw new Error('the preset is gone');
   const local = overrideFields(preset.value, [{ section: 'count', key: 'slowPerMinute', value: 55 }]);
   if (!local.ok) throw new Error(JSON.stringify(local.refusals));
   const presetVersion = protocolVersion(local.value);
-  const inForce = { preset: local.value.preset, presetVersion, countRules: countRules(local.value) };
+  const inForce = inForceUnder(local.value, presetVersion);
   // 13 beats in 15 s are 52 a minute: slow below 55, not slow below the 50 of no protocol.
   const count = { of: 'pulse', n: 13, windowSeconds: 15, clock: 'any', first: 1 } as const;
   const done = { count, circumstances: UNKNOWN_CIRCUMSTANCES, override: null, note: null };

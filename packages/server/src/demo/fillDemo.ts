@@ -1,16 +1,10 @@
-import {
-  type Count,
-  DEFAULT_COUNT_RULES,
-  parseCount,
-  parseTaps,
-  UNKNOWN_CIRCUMSTANCES,
-} from '@evenfall/clinical';
+import { type Count, parseCount, parseTaps, UNKNOWN_CIRCUMSTANCES } from '@evenfall/clinical';
 import {
   chartCount,
   chartTaps,
   type EntryFrame,
-  type InForce,
   identifiersOf,
+  NOTHING_CHOSEN,
   PROGRAM,
   readEntry,
 } from '@evenfall/record';
@@ -32,7 +26,6 @@ import {
 } from './clinic.js';
 import { inventTaps } from './inventTaps.js';
 
-const NONE: InForce = { preset: null, presetVersion: null, countRules: DEFAULT_COUNT_RULES };
 const ZONE = 'UTC';
 const MS_PER_HOUR = 3_600_000;
 
@@ -133,7 +126,7 @@ class DemoFilling {
         round,
         agent,
         hoursAgo,
-        chartTaps({ taps, repair: true, ...added }, NONE, PROGRAM),
+        chartTaps({ taps, repair: true, ...added }, NOTHING_CHOSEN, PROGRAM),
       );
     }
     return this.frame(
@@ -142,7 +135,7 @@ class DemoFilling {
       round,
       agent,
       hoursAgo,
-      chartCount({ count: countOf(of, done), ...added }, NONE, PROGRAM),
+      chartCount({ count: countOf(of, done), ...added }, NOTHING_CHOSEN, PROGRAM),
     );
   }
 
@@ -155,7 +148,11 @@ class DemoFilling {
         ? (['entered-in-error', { note: null }] as const)
         : ([
             'count',
-            chartCount({ count: countOf('pulse', { ...done, n: amended.n }), ...evidence }, NONE, PROGRAM),
+            chartCount(
+              { count: countOf('pulse', { ...done, n: amended.n }), ...evidence },
+              NOTHING_CHOSEN,
+              PROGRAM,
+            ),
           ] as const);
     return {
       ...this.frame(kind, old.person ?? '', old.round, amended.agent, 1, content),

@@ -11,7 +11,7 @@ import { openMemory, type TestDatabase } from '../database/testing.js';
 import { TestClinic } from '../testing/clinic.js';
 
 function presetOf(id: string): Protocol {
-  const preset = presetProtocol(id);
+  const preset = presetProtocol({ count: id });
   if (!preset.ok) throw new Error(`no preset ${id}`);
   return preset.value;
 }
@@ -114,7 +114,7 @@ describe('protocols over HTTP', () => {
   describe('a value made under one', () => {
     const local = localProtocol();
     const inForce: InForce = {
-      preset: local.preset,
+      preset: local.presets.count,
       presetVersion: protocolVersion(local),
       countRules: countRules(local),
     };

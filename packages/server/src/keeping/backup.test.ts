@@ -9,7 +9,7 @@ import { HESTER, TestClinic } from '../testing/clinic.js';
 /** A clinic with something of everything, one identity erased. */
 async function filled(database: TestDatabase): Promise<TestClinic> {
   const clinic = await TestClinic.open(database);
-  const preset = presetProtocol('full-minute');
+  const preset = presetProtocol({ count: 'full-minute' });
   if (!preset.ok) throw new Error('the preset is gone');
   const { body } = await clinic.send('POST', '/api/protocols', { content: preset.value });
   await clinic.sign(clinic.frame('protocol-chosen', null, { version: body.version }));

@@ -1,13 +1,12 @@
 import {
-  countRules,
-  DEFAULT_COUNT_RULES,
   type Parsed,
   type Protocol,
   parseProtocol,
+  protocolDocument,
   protocolVersion,
   type Refusal,
 } from '@evenfall/clinical';
-import type { InForce } from '@evenfall/record';
+import { type InForce, inForceUnder, NOTHING_CHOSEN } from '@evenfall/record';
 import type { Kysely } from 'kysely';
 import type { Tables } from '../database/schema.js';
 
@@ -17,9 +16,6 @@ export type ProtocolRow = {
   readonly content: Record<string, unknown>;
   readonly recordedAt: string;
 };
-
-/** A place that has chosen no protocol: nulls, and the rules of the conventions. */
-const NONE: InForce = { preset: null, presetVersion: null, countRules: DEFAULT_COUNT_RULES };
 
 /** Every protocol version kept here, oldest first. */
 export async function listProtocols(db: Kysely<Tables>, site: string): Promise<ProtocolRow[]> {
@@ -49,7 +45,7 @@ export async function addProtocol(
   const version = protocolVersion(read.value);
   const inserted = await db
     .insertInto('protocol')
-    .values({ site, version, content: JSON.stringify(read.value) })
+    .values({ site, version, content: JSON.stringify(protocolDocument(read.value)) })
     .onConflict((conflict) => conflict.columns(['site', 'version']).doNothing())
     .returning('version')
     .executeTakeFirst();
@@ -91,18 +87,14 @@ export async function keptProtocols(
   const kept = new Map(rows.map(({ version, content }) => [version, content]));
   const read = new Map<string, InForce>();
   return (version) => {
-    if (version === null) return NONE;
+    if (version === null) return NOTHING_CHOSEN;
     const before = read.get(version);
     if (before !== undefined) return before;
     const content = kept.get(version);
     if (content === undefined) return null;
     const protocol = parseProtocol(content);
     if (!protocol.ok) throw new Error(`protocol ${version} is kept and cannot be read`);
-    const inForce = {
-      preset: protocol.value.preset,
-      presetVersion: version,
-      countRules: countRules(protocol.value),
-    };
+    const inForce = inForceUnder(protocol.value, version);
     read.set(version, inForce);
     return inForce;
   };

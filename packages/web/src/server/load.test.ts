@@ -53,7 +53,7 @@ test('the rules in force are never taken from anywhere but the protocol in force
 
 test('a local rule is the one that is counted by, under the version that the server names', async () => {
   const id = listPresets()[0]?.id ?? '';
-  const preset = presetProtocol(id);
+  const preset = presetProtocol({ count: id });
   if (!preset.ok) throw new Error(`no preset ${id}`);
   const local = overrideFields(preset.value, [{ section: 'count', key: 'pulseWindowSeconds', value: 60 }]);
   if (!local.ok) throw new Error(JSON.stringify(local.refusals));

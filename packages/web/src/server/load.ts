@@ -1,6 +1,6 @@
 import type { Answer } from '@evenfall/api';
-import { countRules, type Protocol } from '@evenfall/clinical';
-import type { Book, InForce } from '@evenfall/record';
+import { parseProtocol } from '@evenfall/clinical';
+import { type Book, type InForce, inForceUnder, NOTHING_CHOSEN } from '@evenfall/record';
 import type { App } from '../app/context.js';
 import { ASKED, type Asked, type Known } from '../store/known.js';
 
@@ -22,8 +22,6 @@ function know({ store }: Loading, change: (known: Known) => Known): void {
   store.change((state) => ({ ...state, known: change(state.known) }));
 }
 
-const NONE_CHOSEN: InForce = { preset: null, presetVersion: null, countRules: countRules(null) };
-
 /** What this server is, and the rules in force in it. */
 export async function loadAbout(app: Loading): Promise<void> {
   const about = await app.server.call('about', {});
@@ -32,16 +30,17 @@ export async function loadAbout(app: Loading): Promise<void> {
   know(app, (known) => ({ ...known, inForce: afterAsking(known.inForce, inForce) }));
 }
 
-/** The rules of a protocol version. The server read the protocol by its schema before it kept it. */
+/** The rules of a protocol version, of whichever schema it is kept in. */
 async function rulesOf({ server }: Loading, version: string | null): Promise<Answer<InForce>> {
-  if (version === null) return { ok: true, status: 200, value: NONE_CHOSEN };
+  if (version === null) return { ok: true, status: 200, value: NOTHING_CHOSEN };
   const answer = await server.call('listProtocols', {});
   if (!answer.ok) return answer;
   const found = answer.value.protocols.find((one) => one.version === version);
   if (found === undefined) return { ok: false, status: 404, offline: false, problem: null };
-  const protocol = found.content as Protocol;
-  const rules = { preset: protocol.preset, presetVersion: version, countRules: countRules(protocol) };
-  return { ok: true, status: 200, value: rules };
+  const protocol = parseProtocol(found.content);
+  // A server that is newer than this page: nothing is counted by rules that cannot be read.
+  if (!protocol.ok) return { ok: false, status: 200, offline: false, problem: null };
+  return { ok: true, status: 200, value: inForceUnder(protocol.value, version) };
 }
 
 export async function loadAgents(app: Loading): Promise<void> {

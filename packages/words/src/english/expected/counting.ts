@@ -15,9 +15,10 @@ export const counting = {
   'at-least-first-beat': (f, say) =>
     `at least ${say.short(f.value('minimum'))}, because the clock started on a beat that was called one`,
   'at-most-per-minute': (f, say) =>
-    `at most ${say.short(f.value('ceilingPerMinute'))} a minute (this gives ${say.number(f.value('perMinute'))})`,
+    `at most ${say.short(f.value('ceilingPerMinute'))} a minute (this gives ${say.beside(f.value('perMinute'), f.value('ceilingPerMinute'))})`,
   'window-over-zero-at-most': (f, say) =>
     `seconds over 0 and at most ${say.short(f.value('longestWindowSeconds'))}`,
+  'window-at-least': (f, say) => `${say.short(f.value('shortestWindowSeconds'), 3)} s or more`,
   'before-window-ends': (f, say) =>
     `a moment before the window of ${say.short(f.value('windowSeconds'))} s ended`,
   'at-least-one-time': () => 'at least one time, in seconds, one a line',

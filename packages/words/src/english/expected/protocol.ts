@@ -5,6 +5,8 @@ export const protocol = {
   'within-limits': (f, say) =>
     `from ${say.short(f.value('minimum'), 3)} to ${say.short(f.value('maximum'), 3)}`,
   rising: () => 'values that rise',
+  'shorter-than-a-window-offered': () =>
+    'less than the longest window offered, so that a fast pulse can be counted',
   'window-offered': () => 'a window that is among those offered',
   'below-fast': (f, say) =>
     `below the limit for a fast rate (${say.short(f.value('fastPerMinute'))} a minute)`,

@@ -54,18 +54,6 @@ describe.each([0, 1, 2, 7.5, 1234])('every text, said of %d', (number) => {
   });
 });
 
-test('a caution that a number cannot do without is there', () => {
-  // Bedside handbook 7.5.
-  const { cautions } = english.sections;
-  expect(cautions.aid).toMatch(/does not diagnose/);
-  expect(cautions.aid).toMatch(/local policy/);
-  expect(cautions.irregular).toMatch(/full minute.*apex.*report/);
-  expect(cautions.usualForAge).toMatch(/usual for an age/);
-  expect(cautions.simulated).toMatch(/^SIMULATED/);
-  expect(cautions.invented).toMatch(/^INVENTED/);
-  expect(cautions.classBook).toMatch(/^CLASS/);
-});
-
 test('every id that counting and tapping use has a title', () => {
   // The compiler holds these; the test keeps them in the build.
   english.titles.rhythm satisfies Record<Rhythm, string>;

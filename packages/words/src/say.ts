@@ -10,8 +10,13 @@ export type Say = {
   readonly number: (value: number, decimals?: number) => string;
   /** A number with as few decimals as it needs, at most that many: 15, 7.5. */
   readonly short: (value: number, mostDecimals?: number) => string;
-  /** A number beside a limit: with as many decimals as it takes to stand on its own side of it (139.6, not 140). */
-  readonly beside: (value: number, limit: number) => string;
+  /**
+   * A number beside a limit: with as many decimals as it takes to stand on its own side of it (139.6, not 140), and
+   * no more than the usual ones where that is enough.
+   */
+  readonly beside: (value: number, limit: number, usualDecimals?: number) => string;
+  /** A limit as it was set, never rounded onto a value beside it. */
+  readonly limit: (limit: number) => string;
   /** A share from 0 to 1 as whole percent: 0.081 is "8 %". */
   readonly percent: (share: number) => string;
   /** The form of a noun for a number, without the number. */
@@ -41,7 +46,8 @@ export function sayIn(locale: string): Say {
     locale,
     number,
     short,
-    beside: (value, limit) => number(value, decimalsBeside(value, limit)),
+    beside: (value, limit, usual = 0) => short(value, decimalsBeside(value, limit, usual)),
+    limit: (limit) => short(limit, MOST_DECIMALS),
     percent: (share) => `${number(share * 100)} %`,
     form,
     counted: (value, forms) => `${short(value)} ${form(value, forms)}`,
@@ -50,11 +56,12 @@ export function sayIn(locale: string): Say {
   };
 }
 
-/** Most decimals that a value is given to keep it on its side of a limit. */
-const MOST_DECIMALS = 6;
+/** Most decimals of a value beside a limit, and of a limit: those to which a ratio is settled before it is compared. */
+const MOST_DECIMALS = 9;
 
-function decimalsBeside(value: number, limit: number): number {
-  for (let decimals = 0; decimals < MOST_DECIMALS; decimals += 1) {
+/** The fewest decimals, from the usual ones on, at which a value stands on its own side of a limit. */
+function decimalsBeside(value: number, limit: number, usual: number): number {
+  for (let decimals = usual; decimals < MOST_DECIMALS; decimals += 1) {
     if (Math.sign(roundTo(value, decimals) - limit) === Math.sign(value - limit)) return decimals;
   }
   return MOST_DECIMALS;

@@ -6,6 +6,7 @@ import {
   parseCount,
   pulseDeficit,
   tapResult,
+  UNKNOWN_CIRCUMSTANCES,
   voidResult,
 } from '@evenfall/clinical';
 import fc from 'fast-check';
@@ -128,6 +129,9 @@ describe('what the sentences say', () => {
       });
     expect(shifted(2)).toMatch(/about 2 a minute too high/);
     expect(shifted(-4)).toMatch(/about 4 a minute too low/);
+    // Of the four ways only any moment with the first called one is off by nothing on average.
+    expect(shifted(2)).toMatch(/start the clock at any moment and call the first beat one\.$/);
+    expect(shifted(2)).not.toMatch(/zero/);
   });
 
   test('a flag travels with its code, its sentence and its figures', () => {
@@ -147,6 +151,126 @@ describe('what the sentences say', () => {
   ])('%d beats in a sentence', (n, sentence) => {
     expect(words.sentence('count.beatsInSeconds', { n, seconds: 15 })).toBe(sentence);
   });
+});
+
+describe('a sentence never contradicts the comparison that it tells', () => {
+  const limits = fc.integer({ min: 200, max: 25_000 }).map((hundredths) => hundredths / 100);
+  const value = fc.double({ min: -6, max: 6, noNaN: true }).map((exponent) => 10 ** -Math.abs(exponent));
+  /** The first two numbers of a sentence: the value, then the limit. */
+  const shownIn = (sentence: string) => (sentence.match(/\d+(\.\d+)?/g) ?? []).map(Number);
+
+  test.each<
+    [
+      string,
+      (limit: number, by: number) => { figures: Flag['figures']; at: readonly [number, number] },
+      1 | -1,
+    ]
+  >([
+    [
+      'fast-for-window',
+      (limit, by) => ({
+        figures: { perMinute: limit + by, fastPerMinute: limit, windowSeconds: 55 },
+        at: [0, 1],
+      }),
+      1,
+    ],
+    [
+      'fast-on-short-count',
+      (limit, by) => ({
+        figures: { perMinute: limit + by, fastPerMinute: limit, windowSeconds: 55, fullWindowSeconds: 60 },
+        at: [0, 2],
+      }),
+      1,
+    ],
+    [
+      'slow-on-short-count',
+      (limit, by) => ({
+        figures: { perMinute: limit - by, slowPerMinute: limit, windowSeconds: 55, fullWindowSeconds: 60 },
+        at: [0, 2],
+      }),
+      -1,
+    ],
+    [
+      'disagrees',
+      (limit, by) => ({
+        figures: {
+          perMinute: 80,
+          previousPerMinute: 90,
+          differencePerMinute: limit + by,
+          disagreementPerMinute: limit,
+          fullWindowSeconds: 60,
+        },
+        at: [1, 3],
+      }),
+      1,
+    ],
+    [
+      'young',
+      (limit, by) => ({
+        figures: { ageMonths: limit - by, youngUnderMonths: limit, fullWindowSeconds: 60 },
+        at: [1, 0],
+      }),
+      -1,
+    ],
+    [
+      'shorter-than-offered',
+      (limit, by) => ({ figures: { windowSeconds: limit - by, shortestWindowSeconds: limit }, at: [0, 1] }),
+      -1,
+    ],
+    [
+      'deficit-to-report',
+      (limit, by) => ({ figures: { deficitPerMinute: limit + by, reportAbovePerMinute: limit }, at: [0, 1] }),
+      1,
+    ],
+    [
+      'negative-deficit',
+      (limit, by) => ({ figures: { radialPerMinute: limit + by, apicalPerMinute: limit }, at: [0, 1] }),
+      1,
+    ],
+  ])('%s', (code, of, side) => {
+    fc.assert(
+      fc.property(limits, value, (limit, by) => {
+        const { figures, at } = of(limit, Math.max(by, 1e-6));
+        const shown = shownIn(words.detail({ code, figures }));
+        const [low, high] = [shown[at[0]] ?? Number.NaN, shown[at[1]] ?? Number.NaN];
+        expect(Math.sign(low - high)).toBe(side);
+      }),
+    );
+  });
+
+  test.each([
+    // 92 beats in 55 s are 100.36 a minute; a pulse of 70.4 after 60 differs by 10.4.
+    [
+      'fast-on-short-count',
+      { perMinute: (60 * 92) / 55, fastPerMinute: 100, windowSeconds: 55, fullWindowSeconds: 60 },
+      /^100\.4 a minute in 55 s is over 100:/,
+    ],
+    [
+      'disagrees',
+      {
+        perMinute: 70.4,
+        previousPerMinute: 60,
+        differencePerMinute: 10.4,
+        disagreementPerMinute: 10,
+        fullWindowSeconds: 60,
+      },
+      /differs by 10\.4 .* more than 10:/,
+    ],
+    ['shorter-than-offered', { windowSeconds: 7.5, shortestWindowSeconds: 15 }, /^7\.5 s .* count 15 s\.$/],
+  ] as const)('%s of %j', (code, figures, sentence) => {
+    expect(words.detail({ code, figures })).toMatch(sentence);
+  });
+});
+
+test('what is felt irregular is to be counted a full minute, heard at the apex and reported', () => {
+  // Bedside handbook 1.5 and 7.5 (from memory).
+  const parsed = parseCount({ n: 38, windowSeconds: 30 });
+  if (!parsed.ok) throw new Error('the count is gone');
+  const known = { ...UNKNOWN_CIRCUMSTANCES, rhythmFelt: 'irregular' } as const;
+  const { flags, why } = countResult(parsed.value, known, DEFAULT_COUNT_RULES);
+  expect(said([...flags, ...why]).join(' ')).toMatch(
+    /apex for a full minute and report.*count 60 s and report/,
+  );
 });
 
 describe('what cannot be said is never half said', () => {

@@ -49,6 +49,24 @@ describe('a regular 75 a minute counted for 15 s lies in the range of every way 
   });
 });
 
+describe('a rate far out', () => {
+  test.each([
+    // Royal College of Physicians 2017 (bedside handbook 1.7, 5.2; second-hand): an adult's limits of one sign.
+    ['--n 2 --window 60 --of breaths', 'very-slow'],
+    ['--n 20 --window 60', 'very-slow'],
+    ['--n 190 --window 60', 'very-fast'],
+  ])('%s: the person first', async (line, code) => {
+    const { flags } = await answered(line);
+    expect(flags).toMatchObject([
+      {
+        code,
+        detail: expect.stringMatching(/look at the person first.*local protocol and emergency procedure/),
+      },
+    ]);
+    expect((await answered(`${line} --age-months 100`)).flags).toEqual([]);
+  });
+});
+
 describe('which window next', () => {
   test.each([
     // Bedside handbook 8, C008 (found, Hollerbach 1990; practice), C009 (practice, 1.5); 1.5 row by row.
@@ -143,6 +161,10 @@ describe('the answer', () => {
     expect((await typed('count --n 18 --window 15 --clock beat --first 0')).stdout).toMatch(
       /from 72 to under 76/,
     );
+    // A range that is no whole number keeps a decimal: never rounded inwards to whole ones.
+    expect((await typed('count --n 54 --window 45')).stdout).toMatch(
+      /between 70\.7 and 73\.3, from 54 beats/,
+    );
     expect((await typed('count --n 1 --window 30 --of breaths')).stdout).toMatch(/from 1 breath in 30 s/);
   });
 });
@@ -192,5 +214,13 @@ test('lists what there is to choose from', async () => {
     expect((await typed(`count --n 19 --window 15 ${item.typed}`)).code).toBe(0);
     expect(item.title).not.toBe(item.id);
   }
+  // Bedside handbook 1.4 (derived): the average over f of each way to start.
+  const offBy = Object.fromEntries(items.map(({ id, title }) => [id, String(title).split(': ')[1]]));
+  expect(offBy).toMatchObject({
+    'beat-0': 'on average half a beat too few (30 / window a minute)',
+    'beat-1': 'on average half a beat too many (30 / window a minute)',
+    'any-1': 'on average neither too few nor too many',
+    'any-0': 'on average one beat too few (60 / window a minute)',
+  });
   expect(items.map(({ id }) => id)).toEqual(expect.arrayContaining(['beat-0', 'beat-1', 'any-1', 'any-0']));
 });

@@ -67,7 +67,7 @@ export function Page({ title, heading, back, under, isBare = false, children }: 
       </main>
       {isBare ? null : (
         <footer className="page-foot">
-          <p>{words.sentence('people.aid')}</p>
+          <p>{words.sentence('cautions.aid')}</p>
         </footer>
       )}
     </div>

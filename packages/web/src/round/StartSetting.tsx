@@ -11,6 +11,14 @@ const SAYS = {
   any1: 'count.isAny1',
 } as const;
 
+/** What each way does to a rate on average. */
+const OFF = {
+  beat0: 'count.offBeat0',
+  beat1: 'count.offBeat1',
+  any0: 'count.offAny0',
+  any1: 'count.offAny1',
+} as const;
+
 /** How the clock starts and what the first one is called: said always, changed rarely, kept on this device. */
 export function StartSetting({ startsOn, first }: StartSettingProps) {
   const { store, words } = useApp();
@@ -38,7 +46,9 @@ export function StartSetting({ startsOn, first }: StartSettingProps) {
           chosen={first === 0 ? '0' : '1'}
           onChoose={(one) => set({ clock: startsOn, first: one === '0' ? 0 : 1 })}
         />
-        <p className="soft small">{words.sentence('count.startKept')}</p>
+        <p className="soft small">
+          {words.sentence(OFF[`${startsOn}${first}`])} {words.sentence('count.startKept')}
+        </p>
       </div>
     </details>
   );

@@ -12,7 +12,7 @@ export const countDetails = {
   'convention-shifts-rate': (f, say) => {
     const shift = f.value('averageShiftPerMinute');
     const by = say.short(Math.abs(shift));
-    return `Counted this way the rate comes out about ${by} a minute too ${shift > 0 ? 'high' : 'low'} on average: if the clock starts on a beat call that beat zero, if it starts at any moment call the first beat one.`;
+    return `Counted this way the rate comes out about ${by} a minute too ${shift > 0 ? 'high' : 'low'} on average: the way that is off by nothing on average is to start the clock at any moment and call the first beat one.`;
   },
   'range-assumes-regular': (f, say) =>
     `The range of ${say.short(f.value('lowPerMinute'))} to ${say.short(f.value('highPerMinute'))} holds for a regular rhythm; this one was felt irregular, so do not rely on it.`,
@@ -20,13 +20,13 @@ export const countDetails = {
   'none-counted': (f, say) =>
     `Nothing was counted in ${say.short(f.value('windowSeconds'))} s: look at the person before the watch, act by your local protocol, and do not take this as a rate until you have checked.`,
   'shorter-than-offered': (f, say) =>
-    `${say.short(f.value('windowSeconds'))} s is shorter than any window of the rules in force: count ${say.short(f.value('shortestWindowSeconds'))} s.`,
+    `${say.beside(f.value('windowSeconds'), f.value('shortestWindowSeconds'), 1)} s is shorter than any window of the rules in force: count ${say.limit(f.value('shortestWindowSeconds'))} s.`,
   'fast-for-window': (f, say) =>
-    `${say.beside(f.value('perMinute'), f.value('fastPerMinute'))} a minute is over ${say.short(f.value('fastPerMinute'))}, and a fast rate counted for only ${say.short(f.value('windowSeconds'))} s is not accurate enough: count for longer.`,
+    `${say.beside(f.value('perMinute'), f.value('fastPerMinute'))} a minute is over ${say.limit(f.value('fastPerMinute'))}, and a fast rate counted for only ${say.short(f.value('windowSeconds'))} s is not accurate enough: count for longer.`,
   'slow-on-short-count': (f, say) =>
-    `${say.beside(f.value('perMinute'), f.value('slowPerMinute'))} a minute in ${say.short(f.value('windowSeconds'))} s is under ${say.short(f.value('slowPerMinute'))}: count ${say.short(f.value('fullWindowSeconds'))} s before you rely on it.`,
+    `${say.beside(f.value('perMinute'), f.value('slowPerMinute'))} a minute in ${say.short(f.value('windowSeconds'))} s is under ${say.limit(f.value('slowPerMinute'))}: count ${say.short(f.value('fullWindowSeconds'))} s before you rely on it.`,
   'fast-on-short-count': (f, say) =>
-    `${say.beside(f.value('perMinute'), f.value('fastPerMinute'))} a minute in ${say.short(f.value('windowSeconds'))} s is over ${say.short(f.value('fastPerMinute'))}: count ${say.short(f.value('fullWindowSeconds'))} s before you rely on it.`,
+    `${say.beside(f.value('perMinute'), f.value('fastPerMinute'))} a minute in ${say.short(f.value('windowSeconds'))} s is over ${say.limit(f.value('fastPerMinute'))}: count ${say.short(f.value('fullWindowSeconds'))} s before you rely on it.`,
   'breaths-full-minute': (f, say) =>
     `Breaths counted for ${say.short(f.value('windowSeconds'))} s tend to come out too low: count ${say.short(f.value('fullWindowSeconds'))} s.`,
   irregular: (f, say) =>
@@ -36,13 +36,13 @@ export const countDetails = {
   'first-set': (f, say) =>
     `This is the first set on this person and others will be compared with it: count ${say.short(f.value('fullWindowSeconds'))} s.`,
   young: (f, say) =>
-    `Under ${say.short(f.value('youngUnderMonths'))} months (here ${say.short(f.value('ageMonths'))}) rates change from moment to moment: count ${say.short(f.value('fullWindowSeconds'))} s.`,
+    `Under ${say.limit(f.value('youngUnderMonths'))} months (here ${say.beside(f.value('ageMonths'), f.value('youngUnderMonths'), 1)}) rates change from moment to moment: count ${say.short(f.value('fullWindowSeconds'))} s.`,
   apical: (f, say) =>
     `Heard at the apex: count ${say.short(f.value('fullWindowSeconds'))} s, each lub-dub as one.`,
   'heart-rate-drug': (f, say) =>
     `A drug acts on the heart rate: count ${say.short(f.value('fullWindowSeconds'))} s and chart whether it was before or after.`,
   disagrees: (f, say) =>
-    `${say.number(f.value('perMinute'))} a minute differs by ${say.beside(f.value('differencePerMinute'), f.value('disagreementPerMinute'))} from the ${say.number(f.value('previousPerMinute'))} before or on the display, more than ${say.short(f.value('disagreementPerMinute'))}: count ${say.short(f.value('fullWindowSeconds'))} s.`,
+    `${say.number(f.value('perMinute'))} a minute differs by ${say.beside(f.value('differencePerMinute'), f.value('disagreementPerMinute'))} from the ${say.number(f.value('previousPerMinute'))} before or on the display, more than ${say.limit(f.value('disagreementPerMinute'))}: count ${say.short(f.value('fullWindowSeconds'))} s.`,
   interrupted: (f, say) =>
     f.has('atSeconds')
       ? `The count was broken off after ${say.short(f.value('atSeconds'))} s and has no value: wait a moment and start again.`
@@ -50,9 +50,9 @@ export const countDetails = {
   'not-simultaneous': () =>
     'Apex and wrist were not counted in the same minute, so they may differ for that reason alone: have two observers count on one watch.',
   'negative-deficit': (f, say) =>
-    `The wrist (${say.number(f.value('radialPerMinute'))}) cannot beat more often than the apex (${say.number(f.value('apicalPerMinute'))}): one of them was miscounted, so count both again.`,
+    `The wrist (${say.beside(f.value('radialPerMinute'), f.value('apicalPerMinute'))}) cannot beat more often than the apex (${say.beside(f.value('apicalPerMinute'), f.value('radialPerMinute'))}): one of them was miscounted, so count both again.`,
   'deficit-to-report': (f, say) =>
-    `${say.number(f.value('deficitPerMinute'))} a minute of the beats heard at the apex were not felt at the wrist, more than ${say.short(f.value('reportAbovePerMinute'))}: report it.`,
+    `${say.beside(f.value('deficitPerMinute'), f.value('reportAbovePerMinute'))} a minute of the beats heard at the apex were not felt at the wrist, more than ${say.limit(f.value('reportAbovePerMinute'))}: report it.`,
   deficit: (f, say) =>
-    `${say.number(f.value('deficitPerMinute'))} a minute of the beats heard at the apex were not felt at the wrist: count both again and report it if it repeats.`,
+    `${say.beside(f.value('deficitPerMinute'), 0)} a minute of the beats heard at the apex were not felt at the wrist: count both again and report it if it repeats.`,
 } as const satisfies Record<string, Detail>;

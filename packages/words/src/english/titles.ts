@@ -4,10 +4,14 @@ export const titles = {
   clock: { beat: 'The clock starts on a beat', any: 'The clock starts at any moment' },
   first: { 0: 'The first beat is called zero', 1: 'The first beat is called one' },
   start: {
-    'beat-0': 'Clock starts on a beat, that beat is called zero',
-    'beat-1': 'Clock starts on a beat, that beat is called one',
-    'any-1': 'Clock starts at any moment, the first beat is called one',
-    'any-0': 'Clock starts at any moment, the first beat is called zero',
+    'beat-0':
+      'Clock starts on a beat, that beat is called zero: on average half a beat too few (30 / window a minute)',
+    'beat-1':
+      'Clock starts on a beat, that beat is called one: on average half a beat too many (30 / window a minute)',
+    'any-1':
+      'Clock starts at any moment, the first beat is called one: on average neither too few nor too many',
+    'any-0':
+      'Clock starts at any moment, the first beat is called zero: on average one beat too few (60 / window a minute)',
   },
   preset: {
     'thirty-seconds': 'Half a minute, a full one when in doubt',

@@ -6,7 +6,6 @@ export const people = {
   add: 'Add a person',
   none: 'Nobody is here yet.',
   noneHint: 'Add the first person, and a pulse can be charted a minute later.',
-  aid: 'A charting and teaching aid for trained people. It does not diagnose, and it replaces neither your judgement nor your local protocol nor emergency procedure: somebody who looks ill comes before any number.',
   whoMeasures: 'Who is measuring?',
   measuring: 'Measuring:',
   change: 'Change who is measuring',

@@ -96,18 +96,20 @@ test('breaths in 30 s stand only if they are regular and the protocol allows it'
   );
 });
 
+/** Everything at once that asks for a full minute. */
+const EVERYTHING: Circumstances = {
+  rhythmFelt: 'irregular',
+  strength: 'weak',
+  firstOnPerson: true,
+  ageMonths: 3,
+  site: 'apical',
+  heartRateDrug: true,
+  previousPerMinute: 60,
+};
+
 test('a full minute stands, whatever is known', () => {
-  const circumstances: Circumstances = {
-    rhythmFelt: 'irregular',
-    strength: 'weak',
-    firstOnPerson: true,
-    ageMonths: 3,
-    site: 'apical',
-    heartRateDrug: true,
-    previousPerMinute: 60,
-  };
-  expect(asked({ count: { n: 140, windowSeconds: 60 }, circumstances })).toBe('stands');
-  expect(asked({ count: { n: 280, windowSeconds: 120 }, circumstances })).toBe('stands');
+  expect(asked({ count: { n: 140, windowSeconds: 60 }, circumstances: EVERYTHING })).toBe('stands');
+  expect(asked({ count: { n: 280, windowSeconds: 120 }, circumstances: EVERYTHING })).toBe('stands');
 });
 
 test('every reason is told, not only the first', () => {
@@ -128,18 +130,9 @@ test('each full-minute rule can be switched off by the protocol', () => {
     fullMinuteWhenApical: false,
     fullMinuteWhenHeartRateDrug: false,
   };
-  const circumstances: Circumstances = {
-    rhythmFelt: 'irregular',
-    strength: 'weak',
-    firstOnPerson: true,
-    ageMonths: 3,
-    site: 'apical',
-    heartRateDrug: true,
-    previousPerMinute: 90,
-  };
-  expect(asked({ circumstances, rules: { ...off, ...more, fullMinuteWhenDisagreeing: false } })).toBe(
-    'stands',
-  );
+  expect(
+    asked({ circumstances: EVERYTHING, rules: { ...off, ...more, fullMinuteWhenDisagreeing: false } }),
+  ).toBe('stands');
 });
 
 test('nothing counted asks for no window: the person comes first', () => {

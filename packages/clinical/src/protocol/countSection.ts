@@ -53,30 +53,18 @@ export const COUNT_SECTION: Section<CountRules> = {
       sure: 'decision',
       since: 1,
     },
-    longestWindowSeconds: fromFigure(
-      F.longestWindowSeconds,
-      { low: 60, high: 300 },
-      SIDE.longestWindowSeconds,
-    ),
-    ceilingPerMinute: fromFigure(F.ceilingPerMinute, { low: 200, high: 400 }, SIDE.ceilingPerMinute),
+    longestWindowSeconds: limit('longestWindowSeconds', 60, 300),
+    ceilingPerMinute: limit('ceilingPerMinute', 200, 400),
     fullWindowSeconds: fromFigure(F.fullWindowSeconds, { low: 60, high: 120 }, null),
-    slowPerMinute: fromFigure(F.slowPerMinute, { low: 20, high: 100 }, SIDE.slowPerMinute),
-    fastPerMinute: fromFigure(F.fastPerMinute, { low: 60, high: 250 }, SIDE.fastPerMinute),
+    slowPerMinute: limit('slowPerMinute', 20, 100),
+    fastPerMinute: limit('fastPerMinute', 60, 250),
     barredAbovePerMinute: {
-      ...fromFigure(F.barredAbovePerMinute, { low: 60, high: 250 }, SIDE.barredAbovePerMinute),
+      ...limit('barredAbovePerMinute', 60, 250),
       since: 2,
     },
-    barredWhenFastSeconds: fromFigure(
-      F.barredWhenFastSeconds,
-      { low: 0, high: 59 },
-      SIDE.barredWhenFastSeconds,
-    ),
-    youngUnderMonths: fromFigure(F.youngUnderMonths, { low: 1, high: 216 }, SIDE.youngUnderMonths),
-    disagreementPerMinute: fromFigure(
-      F.disagreementPerMinute,
-      { low: 1, high: 60 },
-      SIDE.disagreementPerMinute,
-    ),
+    barredWhenFastSeconds: limit('barredWhenFastSeconds', 0, 59),
+    youngUnderMonths: limit('youngUnderMonths', 1, 216),
+    disagreementPerMinute: limit('disagreementPerMinute', 1, 60),
     lookFirstWhenFarOut: {
       kind: 'yes-no',
       value: RULES.lookFirstWhenFarOut,
@@ -86,27 +74,11 @@ export const COUNT_SECTION: Section<CountRules> = {
       sure: F.verySlowPulsePerMinute.sure,
       since: 2,
     },
-    verySlowPulsePerMinute: fromFigure(
-      F.verySlowPulsePerMinute,
-      { low: 20, high: 60 },
-      SIDE.verySlowPulsePerMinute,
-    ),
-    veryFastPulsePerMinute: fromFigure(
-      F.veryFastPulsePerMinute,
-      { low: 100, high: 250 },
-      SIDE.veryFastPulsePerMinute,
-    ),
-    verySlowBreathsPerMinute: fromFigure(
-      F.verySlowBreathsPerMinute,
-      { low: 1, high: 12 },
-      SIDE.verySlowBreathsPerMinute,
-    ),
-    veryFastBreathsPerMinute: fromFigure(
-      F.veryFastBreathsPerMinute,
-      { low: 20, high: 60 },
-      SIDE.veryFastBreathsPerMinute,
-    ),
-    adultFromMonths: fromFigure(F.adultFromMonths, { low: 144, high: 216 }, SIDE.adultFromMonths),
+    verySlowPulsePerMinute: limit('verySlowPulsePerMinute', 20, 60),
+    veryFastPulsePerMinute: limit('veryFastPulsePerMinute', 100, 250),
+    verySlowBreathsPerMinute: limit('verySlowBreathsPerMinute', 1, 12),
+    veryFastBreathsPerMinute: limit('veryFastBreathsPerMinute', 20, 60),
+    adultFromMonths: limit('adultFromMonths', 144, 216),
     fullMinuteWhenSlowOrFast: fullMinute(
       RULES.fullMinuteWhenSlowOrFast,
       'a short pulse count under the slow or over the fast limit',
@@ -132,7 +104,7 @@ export const COUNT_SECTION: Section<CountRules> = {
     ),
     fullMinuteWhenDisagreeing: fullMinute(
       RULES.fullMinuteWhenDisagreeing,
-      'a short count that disagrees with the previous rate or a display',
+      'a short pulse count that disagrees with the previous rate or a display',
       'practice',
     ),
     breathsShortAllowed: {
@@ -144,14 +116,15 @@ export const COUNT_SECTION: Section<CountRules> = {
       sure: 'practice',
       since: 1,
     },
-    breathsShortWindowSeconds: fromFigure(
-      F.breathsShortWindowSeconds,
-      { low: 15, high: 60 },
-      SIDE.breathsShortWindowSeconds,
-    ),
+    breathsShortWindowSeconds: limit('breathsShortWindowSeconds', 15, 60),
   },
   agree,
 };
+
+/** A number that a rule is compared with, on the side that the rule has whoever sets it. */
+function limit(id: keyof typeof F & keyof typeof SIDE, low: number, high: number): FieldShape<number> {
+  return fromFigure(F[id], { low, high }, SIDE[id]);
+}
 
 function fromFigure(
   { value, unit, meaning, source, sure }: Figure,

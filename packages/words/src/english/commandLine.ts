@@ -1,8 +1,6 @@
 import type { Say } from '../say.js';
+import { BEATS, BREATHS, TAPS } from './screens/nouns.js';
 
-const BEATS = { one: 'beat', other: 'beats' };
-const BREATHS = { one: 'breath', other: 'breaths' };
-const TAPS = { one: 'tap', other: 'taps' };
 const ENTRIES = { one: 'entry', other: 'entries' };
 const PERSONS = { one: 'person', other: 'persons' };
 const VALUES = { one: 'value', other: 'values' };

@@ -1,4 +1,4 @@
-/** Counted nouns that several screens share. */
+/** Counted nouns that several screens share with the command line. */
 export const BEATS = { one: 'beat', other: 'beats' };
 export const BREATHS = { one: 'breath', other: 'breaths' };
 export const TAPS = { one: 'tap', other: 'taps' };

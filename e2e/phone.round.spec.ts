@@ -8,6 +8,9 @@ test('a person added, a pulse and breaths counted, signed, charted with their ev
   await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
   await expectAccessible(page);
   await expect(page.getByText('INVENTED')).toHaveCount(0);
+  // Bedside handbook 7.5: the caution stands where the numbers do.
+  const caution = page.getByText(/does not diagnose.*local protocol.*emergency procedure/);
+  await expect(caution).toBeVisible();
 
   await test.step('who is measuring, and a person with two identifiers', async () => {
     const addName = page.getByRole('button', { name: 'Add a name' });

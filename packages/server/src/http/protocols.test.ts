@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import {
   countRules,
   overrideFields,
@@ -153,6 +154,16 @@ describe('protocols over HTTP', () => {
         { field: '/entries/0/content/computedBy/presetVersion', code: 'unknown-id' },
       ]);
     });
+  });
+
+  test('one of the first schema is kept as it was written, under the version it always had', async () => {
+    const first = new URL('../../../record/fixtures/backup-1.jsonl', import.meta.url);
+    const lines = readFileSync(first, 'utf8').trim().split('\n');
+    const old = lines.map((line) => JSON.parse(line)).find(({ line }) => line === 'protocol');
+    expect(old.content).toMatchObject({ schema: 1, preset: 'full-minute' });
+    const came = await add(old.content);
+    expect([came.status, came.body.version]).toEqual([201, old.version]);
+    expect(came.body.content).toEqual(old.content);
   });
 
   test('nothing of all this was a fault of the program', () => {

@@ -30,6 +30,58 @@ export type { CountRules } from './count/rules.js';
 export { DEFAULT_COUNT_RULES } from './count/rules.js';
 export type { Interruption, VoidCount, VoidResult } from './count/voidCount.js';
 export { INTERRUPTIONS, isVoid, parseCountOrVoid, voidResult } from './count/voidCount.js';
+export type { ArmChoice, ArmLevel, ArmState, PlaceReasonCode } from './cuff/arms.js';
+export { armChoice, armState } from './cuff/arms.js';
+export { CUFF_COMPARISONS } from './cuff/comparisons.js';
+export type { CuffBias } from './cuff/cuffBias.js';
+export { cuffBias } from './cuff/cuffBias.js';
+export type { CuffChoice, CuffFlagCode, CuffQuestion, CuffReasonCode } from './cuff/cuffChoice.js';
+export { cuffChoice, smallestBladderCm } from './cuff/cuffChoice.js';
+export type { ArmFact, ArmFactKind, Dated, PersonFact, PlaceFacts } from './cuff/facts.js';
+export { ARM_FACTS, holdsOn, NEVER_FACTS } from './cuff/facts.js';
+export { CUFF_FIGURES } from './cuff/figures.js';
+export { parseCuffQuestion } from './cuff/parseCuffQuestion.js';
+export type { ArmOverride, PlaceCheck, PlaceFlagCode } from './cuff/placeCheck.js';
+export { isAveragedSite, placeCheck } from './cuff/placeCheck.js';
+export type { CuffSite, CuffSize, Posture, Side } from './cuff/places.js';
+export { CUFF_SITES, CUFF_SIZES, POSTURES, SIDES } from './cuff/places.js';
+export type { PostureChoice, PostureReasonCode } from './cuff/posture.js';
+export { postureChoice } from './cuff/posture.js';
+export type { CuffRules } from './cuff/rules.js';
+export { DEFAULT_CUFF_RULES } from './cuff/rules.js';
+export type { Bladder, CuffScheme, CuffSchemeId, SchemeCuff, TrialSize } from './cuff/schemes.js';
+export { CUFF_SCHEME_IDS, CUFF_SCHEMES, cuffScheme } from './cuff/schemes.js';
+export type { PreviousInflation, RunCircumstances } from './deflation/circumstances.js';
+export { UNKNOWN_RUN_CIRCUMSTANCES } from './deflation/circumstances.js';
+export type { RunFlagCode, RunReasonCode } from './deflation/codes.js';
+export { DEFLATION_COMPARISONS } from './deflation/comparisons.js';
+export { DEFLATION_FIGURES } from './deflation/figures.js';
+export { gaugeRead, isOnGraduation } from './deflation/graduation.js';
+export { inflateTo } from './deflation/inflateTo.js';
+export { parseRun } from './deflation/parseRun.js';
+export { parseShorthand } from './deflation/parseShorthand.js';
+export type { Gap, Pressures } from './deflation/pressures.js';
+export type { PressureRange, Ranges } from './deflation/ranges.js';
+export type { Rates } from './deflation/rates.js';
+export type {
+  DeflationRules,
+  GaugeReading,
+  InflationRules,
+  PerBeatWhen,
+  RunRules,
+} from './deflation/rules.js';
+export {
+  DEFAULT_DEFLATION_RULES,
+  DEFAULT_INFLATION_RULES,
+  DEFAULT_RUN_RULES,
+} from './deflation/rules.js';
+export type { Method, Moment, MomentOf, Palpated, Peak, Run } from './deflation/run.js';
+export { DEFLATION_RULE, METHODS, MOMENTS } from './deflation/run.js';
+export type { RunResult } from './deflation/runResult.js';
+export { runResult } from './deflation/runResult.js';
+export type { Beside, Shorthand } from './deflation/shorthand.js';
+export { NOTHING_BESIDE, numbersText, printShorthand, shorthandOf } from './deflation/shorthand.js';
+export { runOfShorthand, shorthandResult } from './deflation/shorthandRun.js';
 export { FIGURES } from './figures.js';
 export { canonicalJson } from './protocol/canonicalJson.js';
 export type { FieldChange, PresetChange, ProtocolDiff } from './protocol/diff.js';

@@ -40,6 +40,8 @@ export { cuffChoice, smallestBladderCm } from './cuff/cuffChoice.js';
 export type { ArmFact, ArmFactKind, Dated, PersonFact, PlaceFacts } from './cuff/facts.js';
 export { ARM_FACTS, holdsOn, NEVER_FACTS } from './cuff/facts.js';
 export { CUFF_FIGURES } from './cuff/figures.js';
+export type { HeightEffect } from './cuff/heightEffect.js';
+export { heightEffect } from './cuff/heightEffect.js';
 export { parseCuffQuestion } from './cuff/parseCuffQuestion.js';
 export type { ArmOverride, PlaceCheck, PlaceFlagCode } from './cuff/placeCheck.js';
 export { isAveragedSite, placeCheck } from './cuff/placeCheck.js';

@@ -23,6 +23,7 @@ const SCHEMES = {
   },
 } as const;
 
+const ADIYAMAN = 'Adiyaman 2006, Blood Press Monit 11:309';
 const THIGH = 'Flynn 2017, Pediatrics 140:e20171904 (bedside handbook 3.15)';
 
 /** Every number of choosing a cuff and a place for it. The protocol's `cuff` section starts from these. */
@@ -69,6 +70,27 @@ export const CUFF_FIGURES = figures({
   tooLargeSystolicHigh: review(-1.45, 'systolic', 'large', 'highest'),
   tooLargeDiastolicLow: review(-4.7, 'diastolic', 'large', 'lowest'),
   tooLargeDiastolicHigh: review(-0.96, 'diastolic', 'large', 'highest'),
+  hydrostaticMmHgPerCm: {
+    value: 0.78,
+    unit: 'mmHg/cm',
+    meaning: 'weight of a column of blood: what a cuff below the heart adds in theory',
+    source: 'blood of 1060 kg/m3 (bedside handbook 3.1)',
+    sure: 'derived',
+  },
+  measuredSystolicMmHgPerCm: {
+    value: 0.49,
+    unit: 'mmHg/cm',
+    meaning: 'what a cuff below the heart added to the systolic of people',
+    source: ADIYAMAN,
+    sure: 'found',
+  },
+  measuredDiastolicMmHgPerCm: {
+    value: 0.47,
+    unit: 'mmHg/cm',
+    meaning: 'what a cuff below the heart added to the diastolic of people',
+    source: ADIYAMAN,
+    sure: 'found',
+  },
   thighHigherLowPercent: {
     value: 10,
     unit: '%',

@@ -81,9 +81,11 @@ export function parseShorthand(text: string): Parsed<Shorthand> {
   return refusals.length > 0 ? { ok: false, refusals } : { ok: true, value };
 }
 
-/** Words are parted by blanks and commas. */
+/** Words are parted by blanks, with or without a comma before. A comma inside a word stays: it may be a decimal one. */
 function wordsOf(text: string): Word[] {
-  return [...text.matchAll(/[^\s,]+/g)].map((match) => ({ text: match[0], column: match.index + 1 }));
+  return [...text.matchAll(/\S+/g)]
+    .map((match) => ({ text: match[0].replace(/,$/, ''), column: match.index + 1 }))
+    .filter((word) => word.text !== '');
 }
 
 /** Puts a word where it belongs; what is wrong with it otherwise. */

@@ -30,6 +30,8 @@ export function readMoments(
   const placed = read.flatMap(({ moment }, index) => (moment === null ? [] : [{ ...moment, index }]));
   if (method !== null) {
     refusals.push(...foreign(method, placed), ...missing(method, items.map(namedIn), back));
+  } else if (items.length === 0) {
+    refusals.push(refusal('/moments', 'missing', 'a-list', null));
   }
   refusals.push(...sequenceRefusals(placed, peak));
   const moments: Moment[] = placed.map(({ what, mmHg, atSeconds }) => ({ what, mmHg, atSeconds }));

@@ -1,4 +1,4 @@
-import type { Figure } from '../contract/figure.js';
+import type { Sureness } from '../contract/figure.js';
 import type { Flag } from '../contract/flag.js';
 import { roundTo } from '../contract/rounding.js';
 import { type CuffBias, cuffBias } from './cuffBias.js';
@@ -24,7 +24,7 @@ export type CuffChoice = {
   readonly biasRangeMmHg: CuffBias['biasRangeMmHg'];
   readonly biasSource: string | null;
   /** How sure the scheme's table is. */
-  readonly status: Figure['sure'];
+  readonly status: Sureness;
   readonly flags: readonly Flag<CuffFlagCode>[];
   readonly why: readonly Flag<CuffReasonCode>[];
 };

@@ -39,9 +39,9 @@ function inside(run: Run, rules: InflationRules): Flags {
   if (peak === null) return [];
   const belowPeakMmHg = peak.mmHg - first.mmHg;
   const isTimed = secondsBetween(peak, first) !== null && pulsePerMinute !== null;
-  const isInside =
-    belowPeakMmHg === 0 ||
-    (isTimed ? !silenceHeard(run) : passes(belowPeakMmHg, SIDE.insideWithinMmHg, rules.insideWithinMmHg));
+  const isInside = isTimed
+    ? !silenceHeard(run)
+    : passes(belowPeakMmHg, SIDE.insideWithinMmHg, rules.insideWithinMmHg);
   if (!isInside) return [];
   const figures = { peakMmHg: peak.mmHg, firstMmHg: first.mmHg };
   return [{ code: run.method === 'palpation' ? 'pulse-not-stopped' : 'started-inside-sounds', figures }];

@@ -171,6 +171,11 @@ describe('sounds', () => {
     expect(codes(result)).toEqual(['gap-heard']);
   });
 
+  test('sounds gone and back within one graduation are a gap too', () => {
+    const result = resultOf(heard(first(150), last(120), first(120), last(90)));
+    expect(result.gap).toEqual({ fromMmHg: 120, toMmHg: 120 });
+  });
+
   test('the last of several last sounds is the diastolic', () => {
     expect(resultOf(heard(first(140), last(96), last(92))).diastolic).toBe(92);
   });

@@ -310,3 +310,12 @@ test.each(['en-US@posix', '', 'C', 'not a locale'])(
     expect(wordsFor(locale).say.locale).toBe('en');
   },
 );
+
+test('a share beside its limit never reads as that limit', () => {
+  // 0.104 is over 0.10; whole percent would say "10 %, limit 10 %".
+  const said = wordsFor('en').detail({
+    code: 'irregular-not-repaired',
+    figures: { spread: 0.104, limit: 0.1 },
+  });
+  expect(said).toContain('(10.4 %, limit 10 %)');
+});

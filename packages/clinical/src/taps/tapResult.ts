@@ -90,6 +90,8 @@ export const IRREGULAR: readonly Rhythm[] = [
   'irregularly-irregular',
 ];
 
+const REGULAR: readonly Rhythm[] = ['regular', 'regular-with-breathing'];
+
 /** Taps that vary too much to be repaired are not called regular in the same breath. */
 function neverRegularUnrepaired(
   named: NamedRhythm,
@@ -97,7 +99,7 @@ function neverRegularUnrepaired(
   { nrmssd, cv }: IntervalStatistics,
 ): NamedRhythm {
   const isUneven = flags.some(({ code }) => code === 'irregular-not-repaired' || code === 'missed-in-turn');
-  if (named.rhythm !== 'regular' || !isUneven || nrmssd === null || cv === null) return named;
+  if (!REGULAR.includes(named.rhythm) || !isUneven || nrmssd === null || cv === null) return named;
   return { rhythm: 'undecided', why: [{ code: 'rhythm-not-clear', figures: { nrmssd, cv } }] };
 }
 

@@ -1,3 +1,4 @@
+import { roundTo } from '@evenfall/clinical';
 import type { Detail } from './detail.js';
 
 const INTERVALS = { one: 'interval', other: 'intervals' };
@@ -22,7 +23,7 @@ export const tapsDetails = {
   'touch-bounces': (f, say) =>
     `${say.counted(f.value('removed'), TAPS)} came within ${say.short(f.value('limitMs'))} ms of the one before and were taken as the same touch: lift the finger clear between beats.`,
   'irregular-not-repaired': (f, say) =>
-    `The taps vary too much (${say.percent(f.value('spread'))}, limit ${say.percent(f.value('limit'))}) to tell a slip from the rhythm, so none was put right: if it felt irregular, count a full minute (a pulse at the apex too) and report it.`,
+    `The taps vary too much (${say.beside(100 * f.value('spread'), roundTo(100 * f.value('limit'), 1))} %, limit ${say.short(100 * f.value('limit'))} %) to tell a slip from the rhythm, so none was put right: if it felt irregular, count a full minute (a pulse at the apex too) and report it.`,
   'too-many-missed': (f, say) =>
     `In ${say.short(f.value('gaps'))} of ${say.counted(f.value('intervals'), INTERVALS)} a beat seems to be missing, too many for slips of tapping, so none was put in: count a full minute (a pulse at the apex too) and report it.`,
   'missed-in-turn': (f, say) =>
@@ -38,5 +39,5 @@ export const tapsDetails = {
   'rhythm-not-clear': (f, say) =>
     `The gaps vary by ${say.percent(f.value('nrmssd'))} from one to the next and by ${say.percent(f.value('cv'))} over all, too much to call regular and without a pattern clear enough to name: tap again, or count a full minute.`,
   'rate-impossible': (f, say) =>
-    `${say.number(f.value('perMinute'))} a minute is more than anybody has (${say.short(f.value('ceilingPerMinute'))}): do not chart it, tap again.`,
+    `${say.beside(f.value('perMinute'), f.value('ceilingPerMinute'))} a minute is more than anybody has (${say.short(f.value('ceilingPerMinute'))}): do not chart it, tap again.`,
 } as const satisfies Record<string, Detail>;

@@ -202,6 +202,31 @@ function proveRhythms() {
   }
 }
 
+function proveNothingChaoticIsCalledRegular() {
+  const bands = [
+    [40, 80],
+    [80, 120],
+    [120, 170],
+  ];
+  for (const [slow, fast] of bands) {
+    const chance = generator(SEED + 6);
+    const given = {};
+    for (let i = 0; i < DRAWS; i++) {
+      const mean = 60 / chance.uniform(slow, fast);
+      const intervals = independentIntervals(chance, chance.whole(14, 79), mean, chance.uniform(0.14, 0.25));
+      const { rhythm } = resultOf(tapped(chance, intervals, chance.uniform(0.01, 0.035)));
+      given[rhythm] = (given[rhythm] ?? 0) + 1;
+    }
+    const regular = given.regular ?? 0;
+    const breathing = given['regular-with-breathing'] ?? 0;
+    check(
+      regular === 0 && breathing / DRAWS < 0.01,
+      `without a pattern, ${slow} to ${fast} a minute, variation 14 to 25 %, jitter 10 to 35 ms, 15 to 80 taps: ` +
+        `${regular} of ${DRAWS} called regular, ${breathing} regular with breathing`,
+    );
+  }
+}
+
 function proveJitter() {
   for (const jitter of [0.015, 0.025, 0.035]) {
     const chance = generator(SEED + 5);
@@ -225,6 +250,7 @@ lookFurther();
 proveRepairsInSteadyRhythms();
 proveNoRepairInChaos();
 proveRhythms();
+proveNothingChaoticIsCalledRegular();
 proveJitter();
 for (const line of lines) console.log(line);
 console.log(JSON.stringify({ name: 'taps', passed, failed, lines }));

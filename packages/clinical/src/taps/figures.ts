@@ -138,6 +138,13 @@ export const TAP_FIGURES = figures({
     source: 'assumption: two breaths of a resting adult',
     sure: 'decision',
   },
+  intervalsForPutIn: {
+    value: 20,
+    unit: 'intervals',
+    meaning: 'with fewer intervals a pulse is not called regular if a beat was put in',
+    source: 'assumption: a beat dropped at every tenth shows twice',
+    sure: 'decision',
+  },
   gapsInTurn: {
     value: 3,
     unit: 'gaps',
@@ -212,6 +219,14 @@ export const TAP_FIGURES = figures({
     unit: 'share times intervals',
     meaning:
       'a wave is called breathing if its share of the variation is at least this over the number of intervals',
+    source: 'simulation, packages/clinical/prove/taps.mjs',
+    sure: 'derived',
+  },
+  waveMostly: {
+    value: 0.4,
+    unit: 'share',
+    meaning:
+      'in intervals over the regular limits, the share of the variation from which a wave is called breathing',
     source: 'simulation, packages/clinical/prove/taps.mjs',
     sure: 'derived',
   },

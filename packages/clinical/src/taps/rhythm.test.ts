@@ -172,6 +172,28 @@ test.each([
   },
 );
 
+test('without a pattern nothing is called regular at any rate: 40 to 170 a minute, variation 14 to 25 %, jitter 10 to 35 ms', () => {
+  const chance = generator(170);
+  const given = Array.from({ length: 3000 }, () => {
+    const cv = chance.uniform(0.14, 0.25);
+    const beats = independentIntervals(chance, chance.whole(14, 79), 60 / chance.uniform(40, 170), cv);
+    const seconds = tapped(chance, beats, chance.uniform(0.01, 0.035));
+    return tapResult({ of: 'pulse', source: 'key', seconds }, { repair: true });
+  });
+  const called = (word: string) => given.filter(({ rhythm }) => rhythm === word).length;
+  expect(called('regular')).toBe(0);
+  expect(called('regular-with-breathing')).toBeLessThan(0.01 * given.length);
+});
+
+test.each([
+  [14, 'undecided'],
+  [30, 'regular'],
+])('one beat put in between %s intervals: %s', (length, rhythm) => {
+  const result = resultOf(Array.from({ length }, (_, i) => (i === 7 ? 1.6 : 0.8)));
+  expect(result).toMatchObject({ rhythm, repairs: [{ index: 8, what: 'missed', added: 1 }] });
+  expect(result.flags).toMatchObject([{ code: 'beats-put-in', figures: { added: 1 } }]);
+});
+
 test('without intervals there is nothing to name', () => {
   const statistics = {
     meanIntervalMs: null,

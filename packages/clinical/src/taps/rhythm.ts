@@ -40,7 +40,8 @@ export type RhythmEvidence = {
  * - successive differences over the irregular limit, and a cycle of 2 to 4 intervals that repeats: regularly irregular;
  * - a few early beats, the rest steady: occasionally irregular;
  * - over the irregular limit, no pattern, turning points as in a random series: irregularly irregular;
- * - a wave that stands out, at the pace of breathing: regular with breathing;
+ * - a wave that stands out, at the pace of breathing, and is most of what varies beyond the regular limit: regular
+ *   with breathing;
  * - differences and spread both under the regular limit: regular; anything else, or between the limits: undecided.
  *
  * The irregular limit rises with the tapper's floor, what a perfectly steady pulse would show at this rate. The regular
@@ -63,8 +64,7 @@ export function rhythm(evidence: RhythmEvidence): NamedRhythm {
     const found = pattern(evidence, nrmssd, limits);
     if (found !== null) return { rhythm: found, why: [] };
   }
-  const isSteady = atRatio(nrmssd) <= limits.regularUpTo && atRatio(cv) <= limits.regularUpTo;
-  if (isSteady) return { rhythm: 'regular', why: [] };
+  if (isSteady(statistics, limits)) return { rhythm: 'regular', why: [] };
   return whole < needs ? tooFew : undecided('rhythm-not-clear', { nrmssd, cv, ...limits });
 }
 
@@ -113,12 +113,21 @@ function pattern(evidence: RhythmEvidence, nrmssd: number, limits: Limits): Rhyt
     const isRandom = wave === null && !hasPattern(correlations) && turnsAtRandom(statistics, intervals);
     return isWide && isRandom ? 'irregularly-irregular' : null;
   }
-  return beats !== null && breathes(beats) ? 'regular-with-breathing' : null;
+  return beats !== null && breathes(beats, isSteady(statistics, limits)) ? 'regular-with-breathing' : null;
 }
 
-/** Whether the wave that stands out is strong enough to be named. */
-function breathes({ n, wave, power }: BeatSeries): boolean {
+/** Whether differences and spread are both small enough for a regular pulse. */
+function isSteady({ nrmssd, cv }: IntervalStatistics, { regularUpTo }: Limits): boolean {
+  return nrmssd !== null && cv !== null && atRatio(nrmssd) <= regularUpTo && atRatio(cv) <= regularUpTo;
+}
+
+/**
+ * Whether the wave that stands out is strong enough to be named. In intervals that are not steady it must be most of
+ * their variation: chance makes a smaller one in a fast pulse without any pattern.
+ */
+function breathes({ n, wave, power }: BeatSeries, steady: boolean): boolean {
   if (wave === null || wave.power < (FIGURE.waveNamed.value / n) * power) return false;
+  if (!steady && wave.power < FIGURE.waveMostly.value * power) return false;
   return Math.sqrt((2 * wave.power) / n) >= FIGURE.waveSmallest.value;
 }
 

@@ -34,6 +34,18 @@ describe('the full-minute rules for taps', () => {
     expect(advised(72, 30, known)).toMatchObject({ nextWindowSeconds: 60, codes: [code] });
   });
 
+  test('a rhythm felt irregular is flagged however long was tapped, and whatever the taps show', () => {
+    expect(advised(72, 30, { rhythmFelt: 'irregular' }).flagged).toEqual(['rhythm-irregular']);
+    expect(advised(72, 80, { rhythmFelt: 'irregular' })).toMatchObject({
+      flagged: ['rhythm-irregular'],
+      nextWindowSeconds: null,
+    });
+  });
+
+  test.each([48, 56, 97, 110])('%s a minute tapped for a whole minute stands', (perMinute) => {
+    expect(advised(perMinute, perMinute + 1).codes).toEqual([]);
+  });
+
   test('slow and fast ask for a full minute; one already tapped for a minute stands', () => {
     expect(advised(55, 20).codes).toEqual(['slow-on-short-count']);
     expect(advised(108, 30).codes).toEqual(['fast-on-short-count']);

@@ -90,16 +90,25 @@ export const IRREGULAR: readonly Rhythm[] = [
   'irregularly-irregular',
 ];
 
-const REGULAR: readonly Rhythm[] = ['regular', 'regular-with-breathing'];
-
-/** Taps that vary too much to be repaired are not called regular in the same breath. */
+/**
+ * Taps that vary too much to be repaired are not called regular in the same breath; nor are a few intervals between which
+ * a beat was put in: in so few a beat that drops out now and then looks like one slip.
+ */
 function neverRegularUnrepaired(
   named: NamedRhythm,
-  { flags }: RepairedTaps,
+  repaired: RepairedTaps,
   { nrmssd, cv }: IntervalStatistics,
 ): NamedRhythm {
-  const isUneven = flags.some(({ code }) => code === 'irregular-not-repaired' || code === 'missed-in-turn');
-  if (!REGULAR.includes(named.rhythm) || !isUneven || nrmssd === null || cv === null) return named;
+  const needs = TAP_FIGURES.intervalsForPutIn.value;
+  const intervals = repaired.beatsToNext.length;
+  const isPutIn = repaired.repairs.some(({ added }) => added > 0);
+  if (named.rhythm === 'regular' && isPutIn && intervals < needs) {
+    return { rhythm: 'undecided', why: [{ code: 'too-few-for-rhythm', figures: { intervals, needs } }] };
+  }
+  const has = (code: TapFlagCode) => repaired.flags.some((flag) => flag.code === code);
+  const isRegular = named.rhythm === 'regular' && (has('irregular-not-repaired') || has('missed-in-turn'));
+  const isBreathing = named.rhythm === 'regular-with-breathing' && has('missed-in-turn');
+  if (!(isRegular || isBreathing) || nrmssd === null || cv === null) return named;
   return { rhythm: 'undecided', why: [{ code: 'rhythm-not-clear', figures: { nrmssd, cv } }] };
 }
 
@@ -147,7 +156,8 @@ function rateFlags(perMinute: number): Flag<TapFlagCode>[] {
   return [{ code: 'rate-impossible', figures: { perMinute, ceilingPerMinute } }];
 }
 
-/** From the first to the last tap kept, without the noise of binary fractions. */
+/** From the first to the last tap kept, without the noise of binary fractions; never 0, however short. */
 function spanSeconds({ seconds }: RepairedTaps): number {
-  return settled((seconds.at(-1) as number) - (seconds[0] as number));
+  const span = (seconds.at(-1) as number) - (seconds[0] as number);
+  return settled(span) || span;
 }

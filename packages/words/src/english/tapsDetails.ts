@@ -31,7 +31,7 @@ export const tapsDetails = {
   'beats-put-in': (f, say) =>
     `The rate includes ${say.counted(f.value('added'), BEATS)} that nobody tapped, taken as slips; what was tapped comes to ${say.number(f.value('tappedPerMinute'))} a minute. If a beat may have been missing, count a full minute.`,
   'rhythm-irregular': () =>
-    'Tapped irregular: count a full minute (a pulse at the apex too) and report it; no rate of a short stretch stands for it.',
+    'Irregular, as tapped or as felt: count a full minute (a pulse at the apex too) and report it; no rate of a short stretch stands for it.',
   'too-few-for-rhythm': (f, say) =>
     `The rhythm cannot be named from ${say.counted(f.value('intervals'), INTERVALS)}; that takes ${say.short(f.value('needs'))}: tap on if it felt irregular.`,
   'many-missed': (f, say) =>

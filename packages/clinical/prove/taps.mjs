@@ -129,6 +129,8 @@ function lookFurther() {
   }
 }
 
+const NOT_REPAIRED = ['irregular-not-repaired', 'steady-not-sure'];
+
 function proveRepairsInSteadyRhythms() {
   const chance = generator(SEED + 2);
   const counts = { found: 0, refused: 0, overlooked: 0, wrong: 0 };
@@ -150,7 +152,7 @@ function proveRepairsInSteadyRhythms() {
       repair.index === (isMissed ? place : place + 2) &&
       counted === beats;
     if (isRight) counts.found++;
-    else if (flags.some(({ code }) => code === 'irregular-not-repaired')) counts.refused++;
+    else if (flags.some(({ code }) => NOT_REPAIRED.includes(code))) counts.refused++;
     else if (repairs.length === 0) counts.overlooked++;
     else counts.wrong++;
   }
@@ -159,6 +161,35 @@ function proveRepairsInSteadyRhythms() {
     `a missed or doubled tap planted in a steady rhythm is found at its place in ${percent(counts.found, DRAWS)} of ${DRAWS}; ` +
       `${counts.refused} times the taps were too uneven to repair, ${counts.overlooked} times the slip was overlooked, ${counts.wrong} times the repair was wrong`,
   );
+}
+
+/** The issue's draw of steady people: every rate, tapper and number of taps, one tap missed. */
+function proveRepairsOverTheDraw() {
+  const chance = generator(SEED + 7);
+  const cells = new Map();
+  const counts = { found: 0, wrong: 0 };
+  for (let i = 0; i < DRAWS; i++) {
+    const { rate, jitter, taps } = drawn(chance);
+    const intervals = independentIntervals(chance, taps - 1, 60 / rate, chance.uniform(0.01, 0.05));
+    const place = chance.whole(1, taps - 2);
+    const seconds = tapped(chance, intervals, jitter).filter((_, at) => at !== place);
+    const { repairs, beats } = resultOf(seconds);
+    const isFound = repairs.length === 1 && repairs[0].index === place && beats === taps;
+    const speed = rate < 73 ? ' 40 to  73' : rate < 107 ? ' 73 to 107' : '107 to 140';
+    const cell = cellOf(cells, `${speed} a minute, jitter ${jitter < 0.025 ? '15 to 25' : '25 to 35'} ms`);
+    cell.draws++;
+    if (isFound) {
+      cell.covered++;
+      counts.found++;
+    } else if (repairs.length > 0) counts.wrong++;
+  }
+  check(
+    counts.found / DRAWS >= 0.95 && counts.wrong / DRAWS <= 0.001,
+    `one missed tap in a steady pulse (variation 1 to 5 %, 15 to 80 taps) is found at its place in ${percent(counts.found, DRAWS)} of ${DRAWS}; ${counts.wrong} repairs were wrong, the rest were left as tapped`,
+  );
+  for (const [name, { draws, covered }] of [...cells.entries()].sort()) {
+    check(covered / draws >= 0.85, `  ${name}: ${percent(covered, draws)} of ${draws}`);
+  }
 }
 
 function proveNoRepairInChaos() {
@@ -248,6 +279,7 @@ function proveJitter() {
 proveCoverage();
 lookFurther();
 proveRepairsInSteadyRhythms();
+proveRepairsOverTheDraw();
 proveNoRepairInChaos();
 proveRhythms();
 proveNothingChaoticIsCalledRegular();

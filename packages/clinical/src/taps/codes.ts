@@ -2,6 +2,7 @@
 export type TapFlagCode =
   | 'touch-bounces'
   | 'irregular-not-repaired'
+  | 'steady-not-sure'
   | 'too-many-missed'
   | 'missed-in-turn'
   | 'beats-put-in'

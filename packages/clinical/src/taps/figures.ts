@@ -52,9 +52,18 @@ export const TAP_FIGURES = figures({
   steadySpread: {
     value: 0.1,
     unit: 'share',
-    meaning: 'nothing is repaired where the robust spread of interval / local interval is over this',
+    meaning:
+      'nothing is repaired where the robust spread of interval / local interval is over this without the tapper’s part',
     source: CONVENTIONS,
     sure: 'decision',
+  },
+  mostJitterMs: {
+    value: 40,
+    unit: 'ms',
+    meaning:
+      'timing jitter of a tapper that is taken off that spread, as a share of the median interval (20 to 40 ms is commonly quoted)',
+    source: HANDBOOK,
+    sure: 'memory-low',
   },
   mostMissedShort: {
     value: 1 / 3,

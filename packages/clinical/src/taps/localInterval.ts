@@ -1,3 +1,4 @@
+import { settled } from '../contract/threshold.js';
 import { MAD_TO_SD, medianAbsoluteDeviation } from '../statistics/median.js';
 import { TAP_FIGURES } from './figures.js';
 
@@ -29,18 +30,13 @@ export function localIntervals(intervals: readonly number[]): number[] {
  * (docs/conventions.md section 4). Empty for fewer than two intervals.
  */
 export function localRatios(intervals: readonly number[]): number[] {
-  return localIntervals(intervals).map((local, i) => atRatio((intervals[i] as number) / local));
+  return localIntervals(intervals).map((local, i) => settled((intervals[i] as number) / local));
 }
 
 /** Robust SD of such ratios: 1.4826 x their median absolute deviation; null of none. */
 export function robustSpread(ratios: readonly number[]): number | null {
   const deviation = medianAbsoluteDeviation(ratios);
-  return deviation === null ? null : atRatio(MAD_TO_SD * deviation);
-}
-
-/** What `settled` of the contract does, without its way over decimal text: there is one for every interval. */
-export function atRatio(ratio: number): number {
-  return Math.round(ratio * 1e9) / 1e9;
+  return deviation === null ? null : settled(MAD_TO_SD * deviation);
 }
 
 /** The median of the first `size` values in order, one of them (`self`) left out. */

@@ -149,7 +149,24 @@ describe('in a chaotic rhythm', () => {
     ];
     const { repairs, flags } = repaired(timesOf(intervals));
     expect(repairs).toEqual([]);
-    expect(flags[0]?.figures.spread).toBeGreaterThan(flags[0]?.figures.limit as number);
+    expect(flags.map(({ code }) => code)).toEqual(['steady-not-sure']);
+    expect(flags[0]?.figures.variation).toBeGreaterThan(flags[0]?.figures.limit as number);
+  });
+
+  test('a fast steady pulse is repaired through a tapper’s scatter, and uneven taps without a slip stand', () => {
+    const chance = generator(35);
+    const found = { slipped: 0, asTapped: 0 };
+    for (let person = 0; person < 300; person += 1) {
+      const beats = tapped(chance, independentIntervals(chance, 59, 60 / 135, 0.02), 0.03);
+      const { repairs } = repaired(beats.filter((_, at) => at !== 20));
+      const isFound = repairs.length === 1 && repairs[0]?.index === 20 && repairs[0].added === 1;
+      if (isFound) found.slipped += 1;
+      const whole = repaired(beats);
+      expect(whole.repairs).toEqual([]);
+      if (whole.flags.some(({ code }) => code === 'irregular-not-repaired')) found.asTapped += 1;
+    }
+    expect(found.slipped).toBeGreaterThan(0.95 * 300);
+    expect(found.asTapped).toBeGreaterThan(0.5 * 300);
   });
 
   test('the flag tells the spread and its limit', () => {

@@ -1,9 +1,12 @@
 import type { Flag } from '../contract/flag.js';
+import { passes, settled } from '../contract/threshold.js';
 import { chiSquareQuantile } from '../statistics/chiSquare.js';
+import { median } from '../statistics/median.js';
 import { sampleSd } from '../statistics/sampleSd.js';
 import { placesWithoutBounces } from './bounce.js';
+import { TAP_COMPARISONS as SIDE } from './comparisons.js';
 import { TAP_FIGURES } from './figures.js';
-import { atRatio, localRatios, robustSpread } from './localInterval.js';
+import { localRatios, robustSpread } from './localInterval.js';
 import type { Taps } from './taps.js';
 
 /**
@@ -12,7 +15,12 @@ import type { Taps } from './taps.js';
  */
 export type Repair = { readonly index: number; readonly what: 'missed' | 'doubled'; readonly added: number };
 
-export type RepairFlag = 'touch-bounces' | 'irregular-not-repaired' | 'too-many-missed' | 'missed-in-turn';
+export type RepairFlag =
+  | 'touch-bounces'
+  | 'irregular-not-repaired'
+  | 'steady-not-sure'
+  | 'too-many-missed'
+  | 'missed-in-turn';
 
 /** Taps after repair: the times kept, and how many beats lie from each to the next (1 where none was missed). */
 export type RepairedTaps = {
@@ -27,6 +35,8 @@ const MOST_IN_GAP = TAP_FIGURES.mostIntervalsInGap.value;
 const DOUBLED_UNDER = TAP_FIGURES.doubledUnder.value;
 const GAPS_IN_TURN = TAP_FIGURES.gapsInTurn.value;
 const STEADY_SPREAD = TAP_FIGURES.steadySpread.value;
+const FEWEST_FOR_REGULAR = TAP_FIGURES.intervalsForRegular.value;
+const MOST_JITTER_MS = TAP_FIGURES.mostJitterMs.value;
 const CHAOTIC_SD = TAP_FIGURES.chaoticSd.value;
 const CHAOTIC_SURENESS = TAP_FIGURES.chaoticSureness.value;
 /** Doubles so close together that they spoil each other's local interval are found from the burst's ends inward. */
@@ -37,11 +47,12 @@ const MOST_PASSES = 8;
  *
  * On a touch screen a tap sooner than 150 ms after the last kept one is a bounce and is taken out first, in any
  * rhythm (flag `touch-bounces`). The rest is done only in a steady rhythm: where 1.4826 x the median absolute
- * deviation of interval / local interval is over 0.10 nothing more is repaired (flag `irregular-not-repaired`).
- * That spread is robust: it stays small while fewer than half of the intervals hold a slip, so slips do not hide
- * themselves, and it is large in a rhythm without a beat to go by. A few intervals of a wholly irregular rhythm can
+ * deviation of interval / local interval is over 0.10, after what a tapper's own scatter may be of it is taken off,
+ * nothing more is repaired (flag `irregular-not-repaired`; so it is too where it is over 0.10 as it stands and no slip
+ * is found). That spread is robust: it stays small while fewer than half of the intervals hold a slip, so slips do not
+ * hide themselves, and it is large in a rhythm without a beat to go by. A few intervals of a wholly irregular rhythm can
  * look steady by chance, so whatever a repair leaves whole must also be surely under the irregularity of such a
- * rhythm (same flag): repairs are never made in a chaotic one. Nor are they where taps would be missing in too many
+ * rhythm (flag `steady-not-sure`): repairs are never made in a chaotic one. Nor are they where taps would be missing in too many
  * intervals (flag `too-many-missed`), one of two alternating intervals for example; nor where they would be missing
  * at every so many intervals (flag `missed-in-turn`): a tapper's slips keep no measure, a dropped beat does.
  *
@@ -57,22 +68,25 @@ export function repairTaps(taps: Taps): RepairedTaps {
   if (spread === null) return asTapped(seconds, bounced, flags);
   const unrepaired = (code: RepairFlag, figures: Flag['figures']) =>
     asTapped(seconds, bounced, [...flags, { code, figures }]);
-  if (spread > STEADY_SPREAD) return unrepaired('irregular-not-repaired', { spread, limit: STEADY_SPREAD });
+  const tooUneven = () => unrepaired('irregular-not-repaired', { spread, limit: STEADY_SPREAD });
+  if (passes(personSpread(spread, seconds, bounced), SIDE.steadySpread, STEADY_SPREAD)) return tooUneven();
   const singled = withoutDoubles(seconds, bounced, ratios);
   const beatsToNext = singled.kept.slice(1).map((_, i) => beatsIn(singled.ratios[i] ?? 1));
   const repairs = repairsOf(seconds.length, singled.kept, beatsToNext);
   const gaps = beatsToNext.filter((beats) => beats > 1).length;
   const mostGaps = mostMissedOf(beatsToNext.length);
-  if (gaps > mostGaps) {
+  if (passes(gaps, SIDE.mostMissed, mostGaps)) {
     return unrepaired('too-many-missed', { gaps, mostGaps, intervals: beatsToNext.length });
   }
   const everyIntervals = turnOf(beatsToNext);
   if (everyIntervals !== null) return unrepaired('missed-in-turn', { gaps, everyIntervals });
+  if (repairs.length === bounces && passes(spread, SIDE.steadySpread, STEADY_SPREAD)) return tooUneven();
   const whole = singled.ratios.filter((_, i) => beatsToNext[i] === 1);
-  const limit = limitOfSd(whole.length);
-  const sd = sampleSd(whole) ?? 0;
-  if (repairs.length > bounces && sd > limit)
-    return unrepaired('irregular-not-repaired', { spread: sd, limit });
+  const limit = settled(limitOfSd(whole.length));
+  const variation = settled(sampleSd(whole) ?? 0);
+  if (repairs.length > bounces && (whole.length < 2 || passes(variation, SIDE.chaoticSd, limit))) {
+    return unrepaired('steady-not-sure', { variation, limit, intervals: whole.length });
+  }
   return { seconds: singled.kept.map((at) => seconds[at] as number), beatsToNext, repairs, flags };
 }
 
@@ -103,6 +117,19 @@ function asTapped(
 }
 
 /**
+ * What is left of a spread of interval / local interval without what a tapper's jitter may make of it: root 2 x jitter, as
+ * a share of the median interval. The jitter is not known; the most that is usual is taken, and nothing
+ * where the intervals are too few to call any rhythm regular.
+ */
+function personSpread(spread: number, seconds: readonly number[], kept: readonly number[]): number {
+  const intervals = intervalsOf(seconds, kept);
+  if (passes(intervals.length, SIDE.intervalsForRegular, FEWEST_FOR_REGULAR)) return spread;
+  const intervalMs = (median(intervals) as number) * 1000;
+  const tapper = (Math.SQRT2 * MOST_JITTER_MS) / intervalMs;
+  return settled(Math.sqrt(Math.max(0, spread ** 2 - tapper ** 2)));
+}
+
+/**
  * The greatest SD that so many intervals of a wholly irregular rhythm show by a rare chance only: the fewer there
  * are, the more alike they must be. 0 for fewer than two.
  */
@@ -124,7 +151,7 @@ function mostMissedOf(intervals: number): number {
  */
 function turnOf(beatsToNext: readonly number[]): number | null {
   const gaps = beatsToNext.flatMap((beats, at) => (beats > 1 ? [at] : []));
-  if (gaps.length < GAPS_IN_TURN) return null;
+  if (!passes(gaps.length, SIDE.gapsInTurn, GAPS_IN_TURN)) return null;
   const apart = gaps.slice(1).map((gap, i) => gap - (gaps[i] as number));
   const [least, most] = [Math.min(...apart), Math.max(...apart)];
   return most - least <= 1 ? apart.reduce((sum, one) => sum + one, 0) / apart.length : null;
@@ -132,11 +159,15 @@ function turnOf(beatsToNext: readonly number[]): number | null {
 
 /** {@link localRatios} of the intervals between the taps at the kept places. */
 function ratiosToLocal(seconds: readonly number[], kept: readonly number[]): number[] {
+  return localRatios(intervalsOf(seconds, kept));
+}
+
+function intervalsOf(seconds: readonly number[], kept: readonly number[]): number[] {
   const intervals: number[] = [];
   for (let i = 1; i < kept.length; i++) {
     intervals.push((seconds[kept[i] as number] as number) - (seconds[kept[i - 1] as number] as number));
   }
-  return localRatios(intervals);
+  return intervals;
 }
 
 type Singled = { readonly kept: readonly number[]; readonly ratios: readonly number[] };
@@ -151,7 +182,9 @@ function withoutDoubles(
   let ratios = first;
   for (let pass = 0; pass < MOST_PASSES; pass++) {
     const before = ratios;
-    const next = kept.filter((_, place) => place === 0 || (before[place - 1] ?? 1) >= atRatio(DOUBLED_UNDER));
+    const next = kept.filter(
+      (_, place) => place === 0 || !passes(before[place - 1] ?? 1, SIDE.doubledUnder, settled(DOUBLED_UNDER)),
+    );
     if (next.length === kept.length) break;
     kept = next;
     ratios = ratiosToLocal(seconds, kept);
@@ -164,8 +197,8 @@ function beatsIn(ratio: number): number {
   let beats = 1;
   let nearest = MISSED_WITHIN;
   for (let k = 2; k <= MOST_IN_GAP; k++) {
-    const off = atRatio(Math.abs(ratio / k - 1));
-    if (off <= nearest) {
+    const off = settled(Math.abs(ratio / k - 1));
+    if (passes(off, SIDE.missedWithin, nearest)) {
       beats = k;
       nearest = off;
     }

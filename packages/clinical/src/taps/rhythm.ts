@@ -1,4 +1,5 @@
 import type { Flag } from '../contract/flag.js';
+import { settled } from '../contract/threshold.js';
 import type { CountOf } from '../count/count.js';
 import { autocovariances } from '../statistics/autocovariances.js';
 import { known, type Series } from '../statistics/series.js';
@@ -6,7 +7,7 @@ import type { BeatSeries } from './beatSeries.js';
 import { withoutEarlyBeats } from './earlyBeats.js';
 import { TAP_FIGURES as FIGURE } from './figures.js';
 import { type IntervalStatistics, nrmssdOf } from './intervalStatistics.js';
-import { atRatio, localRatios, robustSpread } from './localInterval.js';
+import { localRatios, robustSpread } from './localInterval.js';
 import { manyMissed } from './missed.js';
 
 /** What the taps feel like, in words of the trade; never the name of an arrhythmia. */
@@ -94,7 +95,7 @@ function limitsFor(evidence: RhythmEvidence, meanIntervalMs: number): Limits {
 /** A rhythm that needs 30 intervals; null if it is regular, or unclear. */
 function pattern(evidence: RhythmEvidence, nrmssd: number, limits: Limits): Rhythm | null {
   const { intervals, statistics, beats } = evidence;
-  const isIrregular = atRatio(nrmssd) > limits.irregularOver;
+  const isIrregular = settled(nrmssd) > limits.irregularOver;
   // Without irregularity there is nothing to find a pattern in.
   const correlations = isIrregular ? correlationsOf(intervals) : [];
   if (repeats(correlations)) return 'regularly-irregular';
@@ -118,7 +119,7 @@ function pattern(evidence: RhythmEvidence, nrmssd: number, limits: Limits): Rhyt
 
 /** Whether differences and spread are both small enough for a regular pulse. */
 function isSteady({ nrmssd, cv }: IntervalStatistics, { regularUpTo }: Limits): boolean {
-  return nrmssd !== null && cv !== null && atRatio(nrmssd) <= regularUpTo && atRatio(cv) <= regularUpTo;
+  return nrmssd !== null && cv !== null && settled(nrmssd) <= regularUpTo && settled(cv) <= regularUpTo;
 }
 
 /**

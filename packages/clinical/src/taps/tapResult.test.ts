@@ -96,14 +96,14 @@ describe('taps in general', () => {
     );
   });
 
-  test('twice as slow is half the rate and twice every time; shares and words of the taps stay', () => {
+  // Without repair: whether a slip is told from a tapper's scatter depends on the scatter, which is in ms.
+  test('twice as slow is half the rate and twice every time; shares stay', () => {
     fc.assert(
       fc.property(intervals, (list) => {
         const seconds = timesOf(list).map((ms) => ms / 1000);
         const slow = timesOf(list).map((ms) => (2 * ms) / 1000);
-        const [once, twice] = [resultOf(seconds, 'key'), resultOf(slow, 'key')];
+        const [once, twice] = [resultOf(seconds, 'key', false), resultOf(slow, 'key', false)];
         expect(twice.perMinute).toBeCloseTo((once.perMinute as number) / 2, 9);
-        expect(twice.repairs).toEqual(once.repairs);
         for (const share of ['cv', 'nrmssd', 'turningPointRatio', 'shannonEntropy'] as const) {
           near(twice[share], once[share], 1);
         }

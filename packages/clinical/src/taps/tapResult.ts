@@ -1,9 +1,11 @@
 import type { Flag } from '../contract/flag.js';
-import { settled } from '../contract/threshold.js';
+import { passes, settled } from '../contract/threshold.js';
+import { COUNT_COMPARISONS as COUNT_SIDE } from '../count/comparisons.js';
 import { COUNT_FIGURES } from '../count/figures.js';
 import { known, type Series } from '../statistics/series.js';
 import { beatSeries } from './beatSeries.js';
 import type { TapFlagCode, TapReasonCode } from './codes.js';
+import { TAP_COMPARISONS as SIDE } from './comparisons.js';
 import { TAP_FIGURES } from './figures.js';
 import {
   beatsOf,
@@ -102,11 +104,12 @@ function neverRegularUnrepaired(
   const needs = TAP_FIGURES.intervalsForPutIn.value;
   const intervals = repaired.beatsToNext.length;
   const isPutIn = repaired.repairs.some(({ added }) => added > 0);
-  if (named.rhythm === 'regular' && isPutIn && intervals < needs) {
+  if (named.rhythm === 'regular' && isPutIn && passes(intervals, SIDE.intervalsForPutIn, needs)) {
     return { rhythm: 'undecided', why: [{ code: 'too-few-for-rhythm', figures: { intervals, needs } }] };
   }
   const has = (code: TapFlagCode) => repaired.flags.some((flag) => flag.code === code);
-  const isRegular = named.rhythm === 'regular' && (has('irregular-not-repaired') || has('missed-in-turn'));
+  const isUneven = has('irregular-not-repaired') || has('steady-not-sure') || has('missed-in-turn');
+  const isRegular = named.rhythm === 'regular' && isUneven;
   const isBreathing = named.rhythm === 'regular-with-breathing' && has('missed-in-turn');
   if (!(isRegular || isBreathing) || nrmssd === null || cv === null) return named;
   return { rhythm: 'undecided', why: [{ code: 'rhythm-not-clear', figures: { nrmssd, cv } }] };
@@ -152,7 +155,7 @@ function statisticsWhy(statistics: IntervalStatistics, intervals: Series): Flag<
 /** After parsing only a repair can lift a rate over what anybody has; it is shown and flagged. */
 function rateFlags(perMinute: number): Flag<TapFlagCode>[] {
   const ceilingPerMinute = COUNT_FIGURES.ceilingPerMinute.value;
-  if (perMinute <= ceilingPerMinute) return [];
+  if (!passes(perMinute, COUNT_SIDE.ceilingPerMinute, ceilingPerMinute)) return [];
   return [{ code: 'rate-impossible', figures: { perMinute, ceilingPerMinute } }];
 }
 

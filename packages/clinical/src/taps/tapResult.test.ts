@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { timesOf } from '../../fixtures/people.mjs';
+import { parseTaps } from './parseTaps.js';
 import { type TapResult, tapResult } from './tapResult.js';
 import type { TapSource } from './taps.js';
 
@@ -141,18 +142,71 @@ describe('taps in general', () => {
     );
   });
 
-  test('no number is ever NaN or infinite, and every null has its reason', () => {
+  test('no number is ever NaN or infinite, and every null has its own reason', () => {
     const wild = fc.array(fc.double({ min: 0.001, max: 60, noNaN: true }), { maxLength: 50 });
     fc.assert(
       fc.property(wild, fc.constantFrom<TapSource>('touch', 'key'), fc.boolean(), (list, source, repair) => {
         const result = resultOf(timesOf(list), source, repair);
         expect(JSON.parse(JSON.stringify(result))).toEqual(result);
-        const nulls = Object.values(result).filter((value) => value === null).length;
-        if (nulls > 0 || result.rhythm === 'undecided') expect(result.why.length).toBeGreaterThan(0);
+        const said = result.why.map(({ code }) => code);
+        for (const [key, value] of Object.entries(result)) {
+          if (value === null) expect(REASONS[key]?.filter((code) => said.includes(code))).toHaveLength(1);
+        }
+        if (result.rhythm === 'undecided') {
+          expect(REASONS.rhythm?.filter((code) => said.includes(code))).toHaveLength(1);
+        }
       }),
     );
   });
+
+  test('no rate is infinite, and none over 400 goes without a flag, however close the taps', () => {
+    const close = fc.array(fc.integer({ min: -12, max: 1 }), { minLength: 1, maxLength: 12 });
+    const steps = fc.record({ close, lead: fc.constantFrom(1, 4) });
+    const source = fc.constantFrom<TapSource>('touch', 'key', 'file');
+    fc.assert(
+      fc.property(steps, source, fc.boolean(), ({ close, lead }, source, repair) => {
+        const seconds = timesOf(close.map((power) => lead * 10 ** power));
+        const rising = seconds.filter((time, i) => i === 0 || time > (seconds[i - 1] as number));
+        const result = tapResult({ of: 'pulse', source, seconds: rising }, { repair });
+        for (const rate of [result.perMinute, result.lowPerMinute, result.highPerMinute]) {
+          if (rate !== null) expect(rate).toBeLessThan(Number.POSITIVE_INFINITY);
+        }
+        const isFlagged = result.flags.some(({ code }) => code === 'rate-impossible');
+        expect(isFlagged).toBe((result.perMinute ?? 0) > 400);
+        const read = parseTaps({ of: 'pulse', source, seconds: rising });
+        if (read.ok && result.repairs.every(({ added }) => added === 0)) expect(isFlagged).toBe(false);
+      }),
+    );
+  });
+
+  test.each([[[0, 1e-10]], [[0, 1e-5, 1e-4]]])('taps of a touch screen at %j are one beat', (seconds) => {
+    for (const repair of [true, false]) {
+      expect(resultOf(seconds, 'touch', repair)).toMatchObject({
+        perMinute: null,
+        beats: 1,
+        flags: [{ code: 'touch-bounces', figures: { removed: seconds.length - 1 } }],
+      });
+    }
+  });
 });
+
+const TOO_FEW = ['too-few', 'too-few-for-statistics'];
+
+/** The reasons that each result can have for being null; `rhythm` for being undecided. */
+const REASONS: Readonly<Record<string, readonly string[]>> = {
+  perMinute: ['too-few'],
+  meanIntervalMs: ['too-few'],
+  lowPerMinute: ['too-few', 'too-few-for-range'],
+  highPerMinute: ['too-few', 'too-few-for-range'],
+  tapJitterMs: ['too-few', 'too-few-for-jitter', 'jitter-cannot-be-told'],
+  sdIntervalMs: TOO_FEW,
+  cv: TOO_FEW,
+  rmssdMs: TOO_FEW,
+  nrmssd: TOO_FEW,
+  turningPointRatio: TOO_FEW,
+  shannonEntropy: TOO_FEW,
+  rhythm: ['too-few', 'too-few-for-rhythm', 'rhythm-not-clear', 'many-missed'],
+};
 
 function near(value: number | null, wanted: number | null, times: number): void {
   if (wanted === null) expect(value).toBeNull();

@@ -16,7 +16,7 @@ export const taps = {
   stop: 'Stop',
   tooFew: 'Two taps at least make a rate. Go on tapping.',
   rangeSays:
-    'In 95 of 100 such series the long-run rate lies in its range. The same person also changes from minute to minute.',
+    'If the pulse or breathing went on just as it did while you tapped, the long-run rate would lie in its range in 95 of 100 such series. A change from one minute to the next is not in it.',
   recorded: 'the moment of each tap is known',
   repairs: 'Missed taps put in and doubled taps taken out are drawn differently and listed below.',
   missed: (f: { index: number; added: number }, say: Say) =>

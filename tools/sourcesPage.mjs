@@ -12,7 +12,7 @@ const HOW_SURE = [
  * The page of every clinical number, made from the code: `FIGURES`, `SECTIONS` and `PRESETS` of the clinical
  * package. Wording lives here; numbers and sources only there.
  */
-export function sourcesPage({ FIGURES, SECTIONS, PRESETS }) {
+export function sourcesPage({ FIGURES, COMPARISONS, SECTIONS, PRESETS }) {
   const parts = [
     '# Every clinical number and where it comes from',
     'Made from the code by `node tools/sources.mjs --write`; a test fails if this page and the code differ, so change ' +
@@ -25,13 +25,14 @@ export function sourcesPage({ FIGURES, SECTIONS, PRESETS }) {
       `\`${id}\``,
       shown(one.value),
       one.unit,
+      sideOf(COMPARISONS[folder][id]),
       one.meaning,
       one.source,
       one.sure,
     ]);
     parts.push(
       `## clinical/${folder}`,
-      table(['name', 'value', 'unit', 'meaning', 'source', 'how sure'], rows),
+      table(['name', 'value', 'unit', 'applies at', 'meaning', 'source', 'how sure'], rows),
     );
   }
   for (const [name, section] of Object.entries(SECTIONS)) {
@@ -56,6 +57,11 @@ export function sourcesPage({ FIGURES, SECTIONS, PRESETS }) {
     table(['preset', 'section', 'field', 'value', 'source', 'how sure'], PRESETS.flatMap(presetRows)),
   );
   return `${parts.join('\n\n')}\n`;
+}
+
+/** Which side of a limit its rule applies on; empty for a number that is no limit by itself. */
+function sideOf(comparison) {
+  return comparison === undefined ? '' : `\`${comparison}\``;
 }
 
 function presetRows({ id, section, source, status, changes }) {

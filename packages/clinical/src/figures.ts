@@ -1,7 +1,12 @@
 import type { Figure } from './contract/figure.js';
+import type { Comparison } from './contract/threshold.js';
+import { COUNT_COMPARISONS } from './count/comparisons.js';
 import { COUNT_FIGURES } from './count/figures.js';
+import { CUFF_COMPARISONS } from './cuff/comparisons.js';
 import { CUFF_FIGURES } from './cuff/figures.js';
+import { DEFLATION_COMPARISONS } from './deflation/comparisons.js';
 import { DEFLATION_FIGURES } from './deflation/figures.js';
+import { TAP_COMPARISONS } from './taps/comparisons.js';
 import { TAP_FIGURES } from './taps/figures.js';
 
 /** Every clinical number of this package, by folder. `docs/sources.md` is made from it. */
@@ -11,3 +16,11 @@ export const FIGURES = {
   deflation: DEFLATION_FIGURES,
   taps: TAP_FIGURES,
 } as const satisfies Record<string, Readonly<Record<string, Figure>>>;
+
+/** On which side of a limit its rule applies, by folder and name; `docs/sources.md` prints it beside the number. */
+export const COMPARISONS = {
+  count: COUNT_COMPARISONS,
+  cuff: CUFF_COMPARISONS,
+  deflation: DEFLATION_COMPARISONS,
+  taps: TAP_COMPARISONS,
+} as const satisfies Record<keyof typeof FIGURES, Readonly<Record<string, Comparison>>>;

@@ -1,4 +1,5 @@
 import { type FieldReader, type NumberFault, readFields } from '../contract/fields.js';
+import { inOrder } from '../contract/inOrder.js';
 import type { Parsed } from '../contract/refusal.js';
 import { refusal } from '../contract/refusal.js';
 import { passes, settled } from '../contract/threshold.js';
@@ -56,18 +57,6 @@ export function readStart(reader: FieldReader, rules: CountRules): CountStart {
   const first = reader.choice('first', ['0', '1'], rules.first === 0 ? '0' : '1');
   const of = reader.choice<CountOf>('of', ['pulse', 'breaths'], 'pulse');
   return { of, windowSeconds, clock, first: first === null ? null : first === '0' ? 0 : 1 };
-}
-
-/** Refusals in the order of the fields as documented, unknown ones last. */
-export function inOrder<R extends { readonly field: string }>(
-  refusals: readonly R[],
-  fields: readonly string[],
-): R[] {
-  const place = (field: string) => {
-    const at = fields.indexOf(field.split('/')[1] ?? '');
-    return field === '' ? -1 : at < 0 ? fields.length : at;
-  };
-  return [...refusals].sort((a, b) => place(a.field) - place(b.field));
 }
 
 function countFault(n: number): NumberFault | null {

@@ -1,11 +1,12 @@
 import { type NumberFault, readFields } from '../contract/fields.js';
 import type { Flag } from '../contract/flag.js';
+import { inOrder } from '../contract/inOrder.js';
 import { isBlank } from '../contract/numberText.js';
 import type { Parsed } from '../contract/refusal.js';
 import type { CountFlagCode, CountReasonCode } from './codes.js';
 import type { Count } from './count.js';
 import type { CountResult } from './countResult.js';
-import { inOrder, parseCount, readStart } from './parseCount.js';
+import { parseCount, readStart } from './parseCount.js';
 import { type CountRules, DEFAULT_COUNT_RULES } from './rules.js';
 
 /** Why a count was broken off. Source: this project; the words of a note belong to the note. */

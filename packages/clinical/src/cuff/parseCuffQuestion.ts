@@ -1,7 +1,7 @@
 import { type NumberFault, readFields } from '../contract/fields.js';
+import { inOrder } from '../contract/inOrder.js';
 import { isBlank } from '../contract/numberText.js';
 import type { Parsed } from '../contract/refusal.js';
-import { inOrder } from '../count/parseCount.js';
 import type { CuffQuestion } from './cuffChoice.js';
 import { CUFF_FIGURES as F } from './figures.js';
 import { type CuffRules, DEFAULT_CUFF_RULES } from './rules.js';

@@ -1,7 +1,7 @@
 import { type FieldReader, readFields } from '../contract/fields.js';
+import { inOrder } from '../contract/inOrder.js';
 import { isBlank } from '../contract/numberText.js';
 import { type Parsed, type Refusal, refusal } from '../contract/refusal.js';
-import { inOrder } from '../count/parseCount.js';
 import { readMoments } from './readMoments.js';
 import {
   optionalNumber,

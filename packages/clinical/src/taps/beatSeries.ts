@@ -1,6 +1,8 @@
+import { passes } from '../contract/threshold.js';
 import { cosinePowers } from '../statistics/cosinePowers.js';
 import { POWERS_OF_MEAN } from '../statistics/longRunMean.js';
 import { strongestWave, type Wave } from '../statistics/wave.js';
+import { TAP_COMPARISONS as SIDE } from './comparisons.js';
 import { TAP_FIGURES } from './figures.js';
 import type { RepairedTaps } from './repair.js';
 
@@ -35,10 +37,12 @@ export function beatSeries(taps: RepairedTaps, meanIntervalMs: number): BeatSeri
     for (let k = 0; k < beats; k++) shares.push(interval / beats);
   }
   const n = shares.length;
-  if (n < FEWEST) return null;
-  const powers = cosinePowers(shares, n <= MOST_FOR_WAVE ? n - 1 : POWERS_OF_MEAN);
+  if (passes(n, SIDE.intervalsForRange, FEWEST)) return null;
+  const isTooLong = passes(n, SIDE.waveMostIntervals, MOST_FOR_WAVE);
+  const powers = cosinePowers(shares, isTooLong ? POWERS_OF_MEAN : n - 1);
   const power = powers.reduce((sum, one) => sum + one, 0);
-  const strongest = n <= MOST_FOR_WAVE ? strongestWave(powers, n, WAVE_BAND) : null;
-  const standsOut = strongest !== null && strongest.power >= (WAVE_STANDS_OUT / n) * power;
+  const strongest = isTooLong ? null : strongestWave(powers, n, WAVE_BAND);
+  const standsOut =
+    strongest !== null && passes(strongest.power, SIDE.waveStandsOut, (WAVE_STANDS_OUT / n) * power);
   return { n, powers, power, wave: standsOut ? strongest : null };
 }

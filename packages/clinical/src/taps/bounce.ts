@@ -1,3 +1,5 @@
+import { passes } from '../contract/threshold.js';
+import { TAP_COMPARISONS as SIDE } from './comparisons.js';
 import { TAP_FIGURES } from './figures.js';
 
 const BOUNCE_MS = TAP_FIGURES.touchBounceMs.value;
@@ -9,7 +11,7 @@ const BOUNCE_MS = TAP_FIGURES.touchBounceMs.value;
  */
 function isBounce(lastKeptSeconds: number, seconds: number): boolean {
   const microseconds = Math.round((seconds - lastKeptSeconds) * 1000 * 1000);
-  return microseconds / 1000 < BOUNCE_MS;
+  return passes(microseconds / 1000, SIDE.touchBounceMs, BOUNCE_MS);
 }
 
 /** Which taps of a touch screen are left without its bounces, by place from 0; the first of each burst is kept. */

@@ -1,19 +1,19 @@
 import type { Comparison } from '../contract/threshold.js';
+import type { TAP_FIGURES } from './figures.js';
 
-/** On which side of each limit of taps its rule applies, by the name of its figure. */
+/**
+ * On which side of each limit of taps its rule applies, by the name of its figure. Figures that make one limit together
+ * (the greater of two) have it once.
+ */
 export const TAP_COMPARISONS = {
   furthestSeconds: '>=',
   touchBounceMs: '<',
   missedWithin: '<=',
-  mostIntervalsInGap: '>',
   doubledUnder: '<',
   steadySpread: '>',
-  mostMissedShort: '>',
-  fewMissed: '>',
   mostMissed: '>',
   chaoticSd: '>',
   lowestJitterCorrelation: '<',
-  intervalsForStatistics: '<',
   intervalsForRange: '<',
   intervalsForJitter: '<',
   intervalsForRhythm: '<',
@@ -21,7 +21,6 @@ export const TAP_COMPARISONS = {
   intervalsForPutIn: '<',
   gapsInTurn: '>=',
   irregularOver: '>',
-  irregularFloors: '>',
   regularUnder: '<=',
   waveStandsOut: '>=',
   waveNamed: '>=',
@@ -29,13 +28,11 @@ export const TAP_COMPARISONS = {
   waveMostIntervals: '>',
   waveSmallest: '>=',
   earlyBy: '>=',
-  earlySpreads: '>=',
   earlyAtMost: '>',
   cycleCorrelation: '>=',
   cycleNeighbours: '<=',
   patternCorrelation: '>=',
   turningSpreads: '<=',
   manyMissed: '>',
-  breathsRegularUnder: '<=',
   wantedHalfWidthPerMinute: '<=',
-} as const satisfies Record<string, Comparison>;
+} as const satisfies Partial<Record<keyof typeof TAP_FIGURES, Comparison>>;

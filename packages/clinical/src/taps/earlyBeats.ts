@@ -1,4 +1,6 @@
+import { passes, settled } from '../contract/threshold.js';
 import { known, type Series } from '../statistics/series.js';
+import { TAP_COMPARISONS as SIDE } from './comparisons.js';
 import { TAP_FIGURES as FIGURE } from './figures.js';
 
 /**
@@ -12,19 +14,20 @@ import { TAP_FIGURES as FIGURE } from './figures.js';
  * @param sd of such ratios in this rhythm without early beats, the tapper's jitter included
  */
 export function withoutEarlyBeats(intervals: Series, ratios: readonly number[], sd: number): Series | null {
-  const limit = 1 - Math.max(FIGURE.earlyBy.value, FIGURE.earlySpreads.value * sd);
+  const limit = Math.max(FIGURE.earlyBy.value, FIGURE.earlySpreads.value * sd);
   const rest = [...intervals];
   let early = 0;
   let place = -1;
   for (let i = 0; i + 1 < intervals.length; i++) {
     if (intervals[i] === null) continue;
     place++;
-    const isEarly = (ratios[place] as number) <= limit;
+    const isEarly = passes(settled(1 - (ratios[place] as number)), SIDE.earlyBy, limit);
     if (!isEarly || intervals[i + 1] === null || (ratios[place + 1] as number) < 1) continue;
     early++;
     rest[i] = null;
     rest[i + 1] = null;
   }
-  const isOccasional = early > 0 && early <= FIGURE.earlyAtMost.value * known(intervals).length;
+  const share = settled(early / known(intervals).length);
+  const isOccasional = early > 0 && !passes(share, SIDE.earlyAtMost, FIGURE.earlyAtMost.value);
   return isOccasional ? rest : null;
 }

@@ -166,7 +166,7 @@ export const TAP_FIGURES = figures({
     value: 25,
     unit: 'ms',
     meaning:
-      'timing jitter of a tapper who was not calibrated on a steady beat (20 to 40 ms is commonly quoted)',
+      'timing jitter of a tapper, who is not calibrated on a steady beat (20 to 40 ms is commonly quoted)',
     source: HANDBOOK,
     sure: 'memory-low',
   },
@@ -174,13 +174,13 @@ export const TAP_FIGURES = figures({
     value: 0.15,
     unit: 'share',
     meaning:
-      "irregular if RMSSD / mean interval is over this and over irregularFloors times the tapper's own floor",
-    source: HANDBOOK,
+      "irregular if RMSSD / mean interval is over this and over irwideFloors times the tapper's own floor",
+    source: 'assumption',
     sure: 'practice',
   },
-  irregularFloors: {
+  irwideFloors: {
     value: 2,
-    unit: 'floors',
+    unit: 'times',
     meaning:
       "multiple of the tapper's own floor (RMSSD of a steady beat, jitter x root 6) for an irregular rhythm",
     source: HANDBOOK,
@@ -189,15 +189,15 @@ export const TAP_FIGURES = figures({
   regularUnder: {
     value: 0.1,
     unit: 'share',
-    meaning:
-      "regular if RMSSD / mean interval and the coefficient of variation are at most this or, for a calibrated tapper, at most regularFloors times the tapper's own floor",
+    meaning: 'regular if RMSSD / mean interval and the coefficient of variation are at most this',
     source: HANDBOOK,
     sure: 'decision',
   },
-  regularFloors: {
+  wideFloors: {
     value: 1.5,
     unit: 'floors',
-    meaning: "multiple of the tapper's own floor up to which a rhythm is regular",
+    meaning:
+      "irregularly irregular only if the robust spread is over this many times the tapper's own, jitter x root 2",
     source: HANDBOOK,
     sure: 'decision',
   },

@@ -1,6 +1,7 @@
 import type { Flag } from '../contract/flag.js';
-import { settled } from '../contract/threshold.js';
+import { passes, settled } from '../contract/threshold.js';
 import type { Series } from '../statistics/series.js';
+import { TAP_COMPARISONS as SIDE } from './comparisons.js';
 import { TAP_FIGURES } from './figures.js';
 
 const MANY_MISSED = TAP_FIGURES.manyMissed.value;
@@ -12,6 +13,6 @@ const MANY_MISSED = TAP_FIGURES.manyMissed.value;
  */
 export function manyMissed(intervals: Series): Flag<'many-missed'> | null {
   const gaps = intervals.filter((interval) => interval === null).length;
-  if (gaps < 2 || settled(gaps / intervals.length) <= MANY_MISSED) return null;
+  if (gaps < 2 || !passes(settled(gaps / intervals.length), SIDE.manyMissed, MANY_MISSED)) return null;
   return { code: 'many-missed', figures: { gaps, intervals: intervals.length } };
 }

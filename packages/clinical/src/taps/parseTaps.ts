@@ -1,8 +1,8 @@
 import { readFields } from '../contract/fields.js';
+import { inOrder } from '../contract/inOrder.js';
 import { isBlank, pointer } from '../contract/numberText.js';
 import { type Parsed, type Refusal, refusal } from '../contract/refusal.js';
 import type { CountOf } from '../count/count.js';
-import { inOrder } from '../count/parseCount.js';
 import { placesWithoutBounces } from './bounce.js';
 import type { TapSource, Taps } from './taps.js';
 import { readTapTimes, refusalOfAll } from './tapTimes.js';

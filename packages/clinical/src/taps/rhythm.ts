@@ -1,9 +1,10 @@
 import type { Flag } from '../contract/flag.js';
-import { settled } from '../contract/threshold.js';
+import { passes, settled } from '../contract/threshold.js';
 import type { CountOf } from '../count/count.js';
 import { autocovariances } from '../statistics/autocovariances.js';
 import { known, type Series } from '../statistics/series.js';
 import type { BeatSeries } from './beatSeries.js';
+import { TAP_COMPARISONS as SIDE } from './comparisons.js';
 import { withoutEarlyBeats } from './earlyBeats.js';
 import { TAP_FIGURES as FIGURE } from './figures.js';
 import { type IntervalStatistics, nrmssdOf } from './intervalStatistics.js';
@@ -30,8 +31,6 @@ export type RhythmEvidence = {
   readonly intervals: Series;
   readonly statistics: IntervalStatistics;
   readonly beats: BeatSeries | null;
-  /** The tapper's own jitter, calibrated on a steady beat; null if not known. */
-  readonly tapperJitterMs: number | null;
 };
 
 /**
@@ -46,7 +45,7 @@ export type RhythmEvidence = {
  * - differences and spread both under the regular limit: regular; anything else, or between the limits: undecided.
  *
  * The irregular limit rises with the tapper's floor, what a perfectly steady pulse would show at this rate. The regular
- * one rises only with a floor that was calibrated: an assumed one must not make an uneven pulse regular. Under 30 whole
+ * one does not: a jitter that is only assumed must not make an uneven pulse regular. Under 30 whole
  * intervals only `regular` or `undecided`, as for breaths at any number: their statistics have no published limits.
  * Source: docs/conventions.md section 5; bedside handbook 1.8, 1.12.
  */
@@ -59,14 +58,15 @@ export function rhythm(evidence: RhythmEvidence): NamedRhythm {
   const needs = FIGURE.intervalsForRhythm.value;
   const tooFew = undecided('too-few-for-rhythm', { intervals: whole, needs });
   if (nrmssd === null || cv === null || meanIntervalMs === null) return tooFew;
-  if (whole < FIGURE.intervalsForRegular.value) return tooFew;
-  const limits = of === 'breaths' ? BREATHS_LIMITS : limitsFor(evidence, meanIntervalMs);
-  if (of === 'pulse' && whole >= needs) {
+  if (passes(whole, SIDE.intervalsForRegular, FIGURE.intervalsForRegular.value)) return tooFew;
+  const isShort = passes(whole, SIDE.intervalsForRhythm, needs);
+  const limits = of === 'breaths' ? BREATHS_LIMITS : pulseLimits(meanIntervalMs);
+  if (of === 'pulse' && !isShort) {
     const found = pattern(evidence, nrmssd, limits);
     if (found !== null) return { rhythm: found, why: [] };
   }
   if (isSteady(statistics, limits)) return { rhythm: 'regular', why: [] };
-  return whole < needs ? tooFew : undecided('rhythm-not-clear', { nrmssd, cv, ...limits });
+  return isShort ? tooFew : undecided('rhythm-not-clear', { nrmssd, cv, ...limits });
 }
 
 type Limits = { readonly regularUpTo: number; readonly irregularOver: number };
@@ -76,41 +76,35 @@ const BREATHS_LIMITS: Limits = {
   irregularOver: FIGURE.breathsRegularUnder.value,
 };
 
-/** The tapper's own jitter if it was calibrated, else what tappers have. */
-function jitterMs({ tapperJitterMs }: RhythmEvidence): number {
-  return tapperJitterMs ?? FIGURE.assumedJitterMs.value;
-}
-
 /** The tapper's floor is the RMSSD of a steady pulse, jitter x root 6, as a share of the mean interval. */
-function limitsFor(evidence: RhythmEvidence, meanIntervalMs: number): Limits {
-  const floorOf = (jitter: number) => (jitter * Math.sqrt(6)) / meanIntervalMs;
-  const calibrated = floorOf(evidence.tapperJitterMs ?? 0);
-  const floor = floorOf(jitterMs(evidence));
+function pulseLimits(meanIntervalMs: number): Limits {
+  const floor = (FIGURE.assumedJitterMs.value * Math.sqrt(6)) / meanIntervalMs;
   return {
-    regularUpTo: Math.max(FIGURE.regularUnder.value, FIGURE.regularFloors.value * calibrated),
-    irregularOver: Math.max(FIGURE.irregularOver.value, FIGURE.irregularFloors.value * floor),
+    regularUpTo: FIGURE.regularUnder.value,
+    irregularOver: Math.max(FIGURE.irregularOver.value, FIGURE.irwideFloors.value * floor),
   };
 }
 
 /** A rhythm that needs 30 intervals; null if it is regular, or unclear. */
 function pattern(evidence: RhythmEvidence, nrmssd: number, limits: Limits): Rhythm | null {
   const { intervals, statistics, beats } = evidence;
-  const isIrregular = settled(nrmssd) > limits.irregularOver;
+  const isOver = (share: number) => passes(settled(share), SIDE.irregularOver, limits.irregularOver);
+  const isIrregular = isOver(nrmssd);
   // Without irregularity there is nothing to find a pattern in.
   const correlations = isIrregular ? correlationsOf(intervals) : [];
   if (repeats(correlations)) return 'regularly-irregular';
   const meanIntervalMs = statistics.meanIntervalMs as number;
   const ratios = localRatios(known(intervals));
   const spread = robustSpread(ratios) ?? 0;
-  const jitterSpread = (Math.SQRT2 * jitterMs(evidence)) / meanIntervalMs;
+  const jitterSpread = (Math.SQRT2 * FIGURE.assumedJitterMs.value) / meanIntervalMs;
   const rest = withoutEarlyBeats(intervals, ratios, Math.max(spread, jitterSpread));
-  if (rest !== null && (nrmssdOf(rest, meanIntervalMs) ?? 1) <= limits.irregularOver) {
+  if (rest !== null && !isOver(nrmssdOf(rest, meanIntervalMs) ?? 1)) {
     return 'occasionally-irregular';
   }
   const wave = beats?.wave ?? null;
   if (isIrregular) {
     // A few intervals far out make the differences large too; without a pattern most intervals are out.
-    const isWide = spread > Math.max(FIGURE.steadySpread.value, FIGURE.regularFloors.value * jitterSpread);
+    const isWide = spread > Math.max(FIGURE.steadySpread.value, FIGURE.wideFloors.value * jitterSpread);
     const isRandom = wave === null && !hasPattern(correlations) && turnsAtRandom(statistics, intervals);
     return isWide && isRandom ? 'irregularly-irregular' : null;
   }
@@ -119,7 +113,8 @@ function pattern(evidence: RhythmEvidence, nrmssd: number, limits: Limits): Rhyt
 
 /** Whether differences and spread are both small enough for a regular pulse. */
 function isSteady({ nrmssd, cv }: IntervalStatistics, { regularUpTo }: Limits): boolean {
-  return nrmssd !== null && cv !== null && settled(nrmssd) <= regularUpTo && settled(cv) <= regularUpTo;
+  if (nrmssd === null || cv === null) return false;
+  return [nrmssd, cv].every((share) => passes(settled(share), SIDE.regularUnder, regularUpTo));
 }
 
 /**
@@ -127,24 +122,30 @@ function isSteady({ nrmssd, cv }: IntervalStatistics, { regularUpTo }: Limits): 
  * their variation: chance makes a smaller one in a fast pulse without any pattern.
  */
 function breathes({ n, wave, power }: BeatSeries, steady: boolean): boolean {
-  if (wave === null || wave.power < (FIGURE.waveNamed.value / n) * power) return false;
-  if (!steady && wave.power < FIGURE.waveMostly.value * power) return false;
-  return Math.sqrt((2 * wave.power) / n) >= FIGURE.waveSmallest.value;
+  if (wave === null || power === 0) return false;
+  const share = settled(wave.power / power);
+  if (!passes(settled(share * n), SIDE.waveNamed, FIGURE.waveNamed.value)) return false;
+  if (!steady && !passes(share, SIDE.waveMostly, FIGURE.waveMostly.value)) return false;
+  return passes(settled(Math.sqrt((2 * wave.power) / n)), SIDE.waveSmallest, FIGURE.waveSmallest.value);
 }
 
 /** Correlation of intervals 1, 2, 3 and 4 places apart, from place 1; 0 where all are alike. */
 function correlationsOf(intervals: Series): number[] {
   const [variance, ...further] = autocovariances(intervals, FIGURE.longestCycle.value);
-  return further.map((covariance) => (variance ? (covariance ?? 0) / variance : 0));
+  return further.map((covariance) => (variance ? settled((covariance ?? 0) / variance) : 0));
 }
 
 function repeats([neighbours = 0, ...further]: readonly number[]): boolean {
-  if (neighbours > FIGURE.cycleNeighbours.value) return false;
-  return further.some((correlation) => correlation >= FIGURE.cycleCorrelation.value);
+  if (!passes(neighbours, SIDE.cycleNeighbours, FIGURE.cycleNeighbours.value)) return false;
+  return further.some((correlation) =>
+    passes(correlation, SIDE.cycleCorrelation, FIGURE.cycleCorrelation.value),
+  );
 }
 
 function hasPattern(correlations: readonly number[]): boolean {
-  return correlations.some((correlation) => Math.abs(correlation) >= FIGURE.patternCorrelation.value);
+  return correlations.some((correlation) =>
+    passes(Math.abs(correlation), SIDE.patternCorrelation, FIGURE.patternCorrelation.value),
+  );
 }
 
 /** Whether the turning points are as many as in a random series, mean 2/3, variance of the count (16 m - 29) / 90. */
@@ -152,7 +153,12 @@ function turnsAtRandom({ turningPointRatio }: IntervalStatistics, intervals: Ser
   const count = known(intervals).length;
   const spread = Math.sqrt((16 * count - 29) / 90) / (count - 2);
   return (
-    turningPointRatio !== null && Math.abs(turningPointRatio - 2 / 3) <= FIGURE.turningSpreads.value * spread
+    turningPointRatio !== null &&
+    passes(
+      settled(Math.abs(turningPointRatio - 2 / 3) / spread),
+      SIDE.turningSpreads,
+      FIGURE.turningSpreads.value,
+    )
   );
 }
 

@@ -1,7 +1,9 @@
 import type { Flag } from '../contract/flag.js';
+import { passes, settled } from '../contract/threshold.js';
 import { autocovariances } from '../statistics/autocovariances.js';
 import { sampleSd } from '../statistics/sampleSd.js';
 import { known, type Series } from '../statistics/series.js';
+import { TAP_COMPARISONS as SIDE } from './comparisons.js';
 import { TAP_FIGURES } from './figures.js';
 
 const FEWEST = TAP_FIGURES.intervalsForJitter.value;
@@ -23,14 +25,15 @@ export type TapJitter = {
  */
 export function tapJitter(intervals: Series): TapJitter {
   const whole = known(intervals);
-  if (whole.length < FEWEST) {
+  if (passes(whole.length, SIDE.intervalsForJitter, FEWEST)) {
     const why = { code: 'too-few-for-jitter', figures: { intervals: whole.length, needs: FEWEST } } as const;
     return { tapJitterMs: null, why: [why] };
   }
   const covariance = autocovariances(intervals, 1)[1] ?? 0;
   const variance = (sampleSd(whole) ?? 0) ** 2;
-  const autocorrelation = variance === 0 ? 0 : Math.round((covariance / variance) * 1e9) / 1e9;
-  if (autocorrelation >= LOWEST_CORRELATION && autocorrelation < 0) {
+  const autocorrelation = variance === 0 ? 0 : settled(covariance / variance);
+  const isTooLow = passes(autocorrelation, SIDE.lowestJitterCorrelation, LOWEST_CORRELATION);
+  if (!isTooLow && autocorrelation < 0) {
     return { tapJitterMs: Math.sqrt(-covariance), why: [] };
   }
   return { tapJitterMs: null, why: [{ code: 'jitter-cannot-be-told', figures: { autocorrelation } }] };

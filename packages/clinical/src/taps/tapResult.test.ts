@@ -148,7 +148,7 @@ describe('taps in general', () => {
       fc.property(wild, fc.constantFrom<TapSource>('touch', 'key'), fc.boolean(), (list, source, repair) => {
         const result = resultOf(timesOf(list), source, repair);
         expect(JSON.parse(JSON.stringify(result))).toEqual(result);
-        const said = result.why.map(({ code }) => code);
+        const said: string[] = result.why.map(({ code }) => code);
         for (const [key, value] of Object.entries(result)) {
           if (value === null) expect(REASONS[key]?.filter((code) => said.includes(code))).toHaveLength(1);
         }

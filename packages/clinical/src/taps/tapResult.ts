@@ -41,12 +41,10 @@ export type TapResult = IntervalStatistics & {
 export type TapOptions = {
   /** Whether missed and doubled taps are repaired; otherwise the taps stand as read. */
   readonly repair: boolean;
-  /** The tapper's own jitter, calibrated on a steady beat; absent if not known. */
-  readonly tapperJitterMs?: number;
 };
 
 /** What taps say. One tap is no error: everything but `beats` is null and `why` says `too-few`. */
-export function tapResult(taps: Taps, { repair, tapperJitterMs }: TapOptions): TapResult {
+export function tapResult(taps: Taps, { repair }: TapOptions): TapResult {
   const repaired = repair ? repairTaps(taps) : unrepairedTaps(taps);
   const intervals = wholeIntervalsMs(repaired);
   const statistics = intervalStatistics(repaired, intervals);
@@ -56,7 +54,7 @@ export function tapResult(taps: Taps, { repair, tapperJitterMs }: TapOptions): T
   const beats = beatSeries(repaired, meanIntervalMs);
   const range = rateInterval(repaired, meanIntervalMs, beats);
   const jitter = tapJitter(intervals);
-  const evidence = { of: taps.of, intervals, statistics, beats, tapperJitterMs: tapperJitterMs ?? null };
+  const evidence = { of: taps.of, intervals, statistics, beats };
   const named = neverRegularUnrepaired(rhythm(evidence), repaired, statistics);
   const irregular = IRREGULAR.includes(named.rhythm);
   const missed = manyMissed(intervals);

@@ -1,6 +1,9 @@
 import { isBlank, numberFrom } from '../contract/numberText.js';
 import { type Refusal, refusal } from '../contract/refusal.js';
+import { passes } from '../contract/threshold.js';
+import { COUNT_COMPARISONS as COUNT_SIDE } from '../count/comparisons.js';
 import { COUNT_FIGURES } from '../count/figures.js';
+import { TAP_COMPARISONS as SIDE } from './comparisons.js';
 import { TAP_FIGURES } from './figures.js';
 
 /** A time as it came, and where: `field` for a list, `line` for a text. */
@@ -32,7 +35,7 @@ export function refusalOfAll(seconds: readonly number[], field: string): Refusal
   if (first === undefined || last === undefined) return refusal(field, 'missing', 'at-least-one-time', null);
   if (seconds.length < 2) return null;
   const perMinute = (60 * (seconds.length - 1)) / (last - first);
-  if (perMinute <= CEILING_PER_MINUTE) return null;
+  if (!passes(perMinute, COUNT_SIDE.ceilingPerMinute, CEILING_PER_MINUTE)) return null;
   return refusal(field, 'impossible', 'at-most-per-minute', null, {
     figures: { perMinute, ceilingPerMinute: CEILING_PER_MINUTE },
   });
@@ -43,7 +46,7 @@ function unreadable({ got, field, line }: TapTime): Refusal {
 }
 
 function misplaced({ got, field, line }: TapTime, value: number, before: number | undefined): Refusal | null {
-  if (Math.abs(value) >= FURTHEST_SECONDS) {
+  if (passes(Math.abs(value), SIDE.furthestSeconds, FURTHEST_SECONDS)) {
     const figures = { furthestSeconds: FURTHEST_SECONDS };
     return refusal(field, 'out-of-range', 'nearer-to-zero-than', got, { line, figures });
   }

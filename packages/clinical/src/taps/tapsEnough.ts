@@ -1,3 +1,5 @@
+import { passes } from '../contract/threshold.js';
+import { TAP_COMPARISONS as SIDE } from './comparisons.js';
 import { TAP_FIGURES } from './figures.js';
 import type { TapResult } from './tapResult.js';
 
@@ -30,7 +32,8 @@ export function tapsEnough(
     return { enough: false, more: FEWEST + 1 - beats, halfWidthPerMinute: null };
   }
   const halfWidthPerMinute = (highPerMinute - lowPerMinute) / 2;
-  if (halfWidthPerMinute <= wantedHalfWidthPerMinute) return { enough: true, more: 0, halfWidthPerMinute };
+  if (passes(halfWidthPerMinute, SIDE.wantedHalfWidthPerMinute, wantedHalfWidthPerMinute))
+    return { enough: true, more: 0, halfWidthPerMinute };
   const intervals = (beats - 1) * (halfWidthPerMinute / wantedHalfWidthPerMinute) ** 2;
   return { enough: false, more: Math.ceil(intervals) + 1 - beats, halfWidthPerMinute };
 }

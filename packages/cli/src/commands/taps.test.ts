@@ -73,6 +73,20 @@ describe('a file of taps', () => {
     ]);
   });
 
+  test('a short fast pulse asks for a full minute, and a rhythm tapped irregular too', async () => {
+    // Bedside handbook 1.5 (practice): over 100, or irregular.
+    const fast = Array.from({ length: 20 }, (_, beat) => beat * 0.5).join('\n');
+    const quick = (await typed('taps - --json', { input: fast })).json[0]!;
+    expect(quick).toMatchObject({ perMinute: 120, nextWindowSeconds: 60 });
+    expect(codes(quick.nextWhy)).toEqual(['fast-on-short-count']);
+    const inTurn = Array.from({ length: 41 }, (_, beat) => beat * 0.75 + (beat % 2) * 0.25).join('\n');
+    const uneven = (await typed('taps - --json', { input: inTurn })).json[0]!;
+    expect(uneven).toMatchObject({ rhythm: 'regularly-irregular', nextWindowSeconds: 60, tapJitterMs: null });
+    expect(codes(uneven.nextWhy)).toContain('irregular');
+    expect(codes(uneven.flags)).toContain('rhythm-irregular');
+    expect((await typed('taps -', { input: inTurn })).stdout).toMatch(/full minute/);
+  });
+
   test('a missed tap is put back, or left if told so', async () => {
     // docs/conventions.md section 5: an interval of twice the local one; index is the tap before the gap.
     const input = [0, 1, 2, 3, 4, 5, 7, 8, 9, 10, 11, 12].join('\n');

@@ -69,6 +69,38 @@ describe('the content of taps', () => {
   });
 });
 
+describe('what to do next', () => {
+  // Twelve even taps at 75 a minute; bedside handbook 1.5: felt irregular asks for a full minute (practice).
+  const seconds = Array.from({ length: 12 }, (_, beat) => beat * 0.8);
+  const done = {
+    taps: { of: 'pulse', source: 'key', seconds },
+    repair: true,
+    override: null,
+    note: null,
+  } as const;
+  const charted = (rhythmFelt: 'irregular' | null, inForce = NO_PROTOCOL) =>
+    chartTaps({ ...done, circumstances: { ...UNKNOWN_CIRCUMSTANCES, rhythmFelt } }, inForce, TEST_PROGRAM)
+      .value;
+
+  test('comes from what was noticed', () => {
+    expect(charted(null)).toMatchObject({ nextWindowSeconds: null, nextWhy: [], flags: [] });
+    expect(charted('irregular')).toMatchObject({
+      nextWindowSeconds: 60,
+      nextWhy: [{ code: 'irregular' }],
+      flags: [{ code: 'rhythm-irregular' }],
+    });
+  });
+
+  test('comes from the rules in force', () => {
+    const countRules = { ...NO_PROTOCOL.countRules, fullMinuteWhenIrregular: false };
+    expect(charted('irregular', { ...NO_PROTOCOL, countRules })).toMatchObject({
+      nextWindowSeconds: null,
+      nextWhy: [],
+      flags: [{ code: 'rhythm-irregular' }],
+    });
+  });
+});
+
 describe('the schema of taps takes exactly what is made', () => {
   // Steady at 75 a minute with one tap missed after the sixth, so that there is a repair to keep.
   const seconds = Array.from({ length: 24 }, (_, beat) => beat * 0.8 + 0.004 * (beat % 3)).filter(

@@ -49,6 +49,20 @@ describe('a value computed again from its evidence', () => {
     });
   });
 
+  test('differs where taps kept another advice than their evidence and rules give', () => {
+    const value = { ...TAPPED.value, nextWindowSeconds: 60 };
+    expect(again('taps', { ...TAPPED, value })).toMatchObject({
+      state: 'differs',
+      at: '/content/value/nextWindowSeconds',
+    });
+    const circumstances = { ...TAPPED.evidence.circumstances, strength: 'weak' };
+    const bent = { ...TAPPED, evidence: { ...TAPPED.evidence, circumstances } };
+    expect(again('taps', bent)).toMatchObject({
+      state: 'differs',
+      computed: { nextWhy: [{ code: 'weak' }] },
+    });
+  });
+
   test('differs when its evidence was changed and the value was not', () => {
     const count = { ...COUNTED.evidence.count, n: 18 };
     const bent = { ...COUNTED, evidence: { ...COUNTED.evidence, count } };

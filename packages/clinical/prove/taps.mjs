@@ -258,6 +258,29 @@ function proveNothingChaoticIsCalledRegular() {
   }
 }
 
+function proveBeatsDroppedInTurn() {
+  const chance = generator(SEED + 8);
+  const counts = { inTurn: 0, regular: 0, putIn: 0, untold: 0 };
+  for (let i = 0; i < DRAWS; i++) {
+    const every = chance.whole(3, 15);
+    const from = chance.whole(0, every - 2);
+    const isGap = (at) => (at + from) % (every - 1) === every - 2;
+    const { rate, jitter, taps } = drawn(chance);
+    const steady = independentIntervals(chance, taps - 1, 60 / rate, chance.uniform(0.01, 0.05));
+    const intervals = steady.map((interval, at) => (isGap(at) ? 2 * interval : interval));
+    if (intervals.filter((_, at) => isGap(at)).length < 3) continue;
+    const { rhythm, repairs, flags } = resultOf(tapped(chance, intervals, jitter));
+    counts.inTurn++;
+    if (rhythm.startsWith('regular') && rhythm !== 'regularly-irregular') counts.regular++;
+    if (repairs.some(({ added }) => added > 0)) counts.putIn++;
+    if (flags.length === 0) counts.untold++;
+  }
+  check(
+    counts.regular === 0 && counts.untold === 0 && counts.putIn / counts.inTurn <= 0.02,
+    `of ${counts.inTurn} pulses with a beat dropped in turn, three times or more, at every 3rd to 15th: ${counts.regular} called regular, ${counts.untold} without a flag, beats put in in ${percent(counts.putIn, counts.inTurn)}`,
+  );
+}
+
 function proveJitter() {
   for (const jitter of [0.015, 0.025, 0.035]) {
     const chance = generator(SEED + 5);
@@ -283,6 +306,7 @@ proveRepairsOverTheDraw();
 proveNoRepairInChaos();
 proveRhythms();
 proveNothingChaoticIsCalledRegular();
+proveBeatsDroppedInTurn();
 proveJitter();
 for (const line of lines) console.log(line);
 console.log(JSON.stringify({ name: 'taps', passed, failed, lines }));

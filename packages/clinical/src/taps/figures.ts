@@ -98,7 +98,7 @@ export const TAP_FIGURES = figures({
     sure: 'memory',
   },
   chaoticSureness: {
-    value: 0.99,
+    value: 0.999,
     unit: 'probability',
     meaning: 'how surely the intervals left after a repair must be under chaoticSd',
     source: 'assumption: a repair in a wholly irregular rhythm is worse than none in a steady one',

@@ -1,0 +1,24 @@
+/**
+ * What should be so before a pressure is taken, in the order of the work; an exception is one that was not so.
+ * What each costs in mmHg is for the debrief of an exercise, never for the bedside.
+ * Source: bedside handbook 3.1 (its checks 1 to 17 and 21, without the choice of cuff and arm).
+ */
+export const PREPARATION = [
+  'rested',
+  'back-supported',
+  'feet-flat',
+  'arm-supported',
+  'arm-at-heart',
+  'bladder-empty',
+  'not-talking',
+  'arm-bare',
+  'no-caffeine',
+  'no-tobacco',
+  'no-exercise',
+  'no-meal',
+  'no-alcohol',
+  'warm',
+  'calm',
+  'gauge-at-zero',
+] as const;
+export type Preparation = (typeof PREPARATION)[number];

@@ -1,4 +1,5 @@
 import type { z } from 'zod';
+import { actNowClosedContent } from './actNowClosed.js';
 import {
   enteredInErrorContent,
   identityCorrectedContent,
@@ -7,6 +8,8 @@ import {
   protocolChosenContent,
 } from './administrative.js';
 import { countContent } from './count.js';
+import { countersignedContent } from './countersigned.js';
+import { factContent, factEndedContent } from './fact.js';
 import { roundContent } from './round.js';
 import { tapsContent } from './taps.js';
 
@@ -34,6 +37,10 @@ export const KINDS = {
   count: first(countContent),
   taps: first(tapsContent),
   round: first(roundContent),
+  fact: first(factContent),
+  'fact-ended': first(factEndedContent),
+  'act-now-closed': first(actNowClosedContent),
+  countersigned: first(countersignedContent),
   'entered-in-error': first(enteredInErrorContent),
   'protocol-chosen': first(protocolChosenContent),
 } as const satisfies Record<string, Kind>;

@@ -1,5 +1,8 @@
 import { z } from 'zod';
+import type { ActNowClosedContent } from '../content/actNowClosed.js';
 import type { CountContent } from '../content/count.js';
+import type { CountersignedContent } from '../content/countersigned.js';
+import type { FactContent, FactEndedContent } from '../content/fact.js';
 import { KIND_NAMES, type KindName } from '../content/kinds.js';
 import type { RoundContent } from '../content/round.js';
 import type { TapsContent } from '../content/taps.js';
@@ -49,6 +52,10 @@ type Content = {
   person: { readonly identifiers: readonly string[] };
   'identity-corrected': { readonly changed: readonly string[] };
   'identity-erased': { readonly reason: string };
+  fact: FactContent;
+  'fact-ended': FactEndedContent;
+  'act-now-closed': ActNowClosedContent;
+  countersigned: CountersignedContent;
   'entered-in-error': { readonly note: string | null };
   'protocol-chosen': { readonly version: string | null };
 };

@@ -10,6 +10,15 @@ const CONTENTS: Record<KindName, object> = {
   count: countContent({ n: 19, windowSeconds: 15 }),
   taps: tapsContent([0, 0.8, 1.6]),
   round: roundContent(idOf(2)),
+  fact: { about: { fact: 'fistula', side: 'left' }, from: '2026-03-01', until: null, text: null },
+  'fact-ended': { fact: idOf(2), until: '2026-05-31' },
+  'act-now-closed': {
+    conditions: ['severe-pressure'],
+    toldWhom: 'Dr Larch (invented)',
+    toldAt: { at: '2026-11-25T09:05:00Z', zone: 'UTC', asEntered: null },
+    saidBack: 'comes at once',
+  },
+  countersigned: { signing: idOf(2), agrees: true, ownRound: null, note: null },
   'entered-in-error': { note: null },
   'protocol-chosen': { version: null },
 };
@@ -47,8 +56,8 @@ describe.each(KIND_NAMES)('an entry of kind %s', (kind) => {
     );
   });
 
-  test('has a round if it is a value or a signing: what no round holds, nobody could sign', () => {
-    const isSigned = ['count', 'taps', 'round'].includes(kind);
+  test('has a round if it is a value, a signing or about one: what no round holds, nobody could sign', () => {
+    const isSigned = ['count', 'taps', 'round', 'act-now-closed', 'countersigned'].includes(kind);
     expect(placesOf(readEntry({ ...good, round: null }))).toEqual(isSigned ? ['/round'] : []);
   });
 });

@@ -27,7 +27,7 @@ export function at(minutes: number): string {
 }
 
 /** Kinds that need a round; in the tests each has one of its own unless it says otherwise. */
-const IN_A_ROUND: readonly string[] = ['count', 'taps', 'round'];
+const IN_A_ROUND: readonly string[] = ['count', 'taps', 'round', 'act-now-closed', 'countersigned'];
 
 /** A whole frame with nothing unusual in it; a test bends what it is about. */
 export function frame(kind: EntryFrame['kind'], content: object, more: Partial<EntryFrame> = {}): EntryFrame {

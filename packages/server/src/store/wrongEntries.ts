@@ -4,6 +4,7 @@ import type { Kysely } from 'kysely';
 import type { Tables } from '../database/schema.js';
 import { keptProtocols } from './protocols.js';
 import { entryOf } from './rows.js';
+import { wrongAbout } from './wrongAbout.js';
 
 /**
  * What is wrong with entries that the database itself does not refuse: ids used twice, amendments of the wrong thing,
@@ -19,6 +20,7 @@ export async function wrongEntries(
   // One at a time: a transaction is one connection, and parallel queries on it would only queue.
   refusals.push(...(await wrongAmendments(tx, site, entries)));
   refusals.push(...(await wrongSignings(tx, site, entries)));
+  refusals.push(...(await wrongAbout(tx, site, entries)));
   refusals.push(...(await wrongValues(tx, site, entries, program)));
   refusals.push(...(await unknownChoices(tx, site, entries)));
   return inPlace(refusals);
@@ -188,7 +190,7 @@ function sameSign(old: Entry, marked: Entry, next: Entry): boolean {
 function signOf(entry: Entry): string | null {
   if (entry.kind === 'count') return entry.content.evidence.count.of;
   if (entry.kind === 'taps') return entry.content.evidence.taps.of;
-  return entry.kind === 'round' ? 'round' : null;
+  return entry.kind === 'round' || entry.kind === 'fact' ? entry.kind : null;
 }
 
 /**

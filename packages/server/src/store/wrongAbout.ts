@@ -1,0 +1,110 @@
+import { type Refusal, refusal } from '@evenfall/clinical';
+import type { Entry } from '@evenfall/record';
+import type { Kysely } from 'kysely';
+import type { Tables } from '../database/schema.js';
+import { entryOf } from './rows.js';
+
+/**
+ * What is wrong with entries that are about another entry without amending it: a countersigning names a signing of
+ * its round and is made by a supervisor who did not sign it; a closing stands in a round that is signed; the end of a
+ * fact names a fact. All of the same person and book.
+ */
+export async function wrongAbout(
+  tx: Kysely<Tables>,
+  site: string,
+  entries: readonly Entry[],
+): Promise<Refusal[]> {
+  const refusals: Refusal[] = [];
+  for (const [index, entry] of entries.entries()) {
+    const within = `/entries/${index}`;
+    if (entry.kind === 'fact-ended') {
+      const { fact } = entry.content;
+      const found = await find(tx, site, entry, fact, entries);
+      const at = `${within}/content/fact`;
+      if (!isAbout(found, entry, 'fact')) refusals.push(refusal(at, 'unknown-id', 'fact-of-person', fact));
+      else if (found.content.from > entry.content.until)
+        refusals.push(
+          refusal(`${within}/content/until`, 'out-of-range', 'not-before-from', entry.content.until),
+        );
+    }
+    if (entry.kind === 'countersigned')
+      refusals.push(...(await wrongCountersigning(tx, site, entry, within, entries)));
+    if (entry.kind === 'act-now-closed' && !(await isSigned(tx, site, entry, entry.round, entries)))
+      refusals.push(refusal(`${within}/round`, 'unknown-id', 'signed-round', entry.round));
+  }
+  return refusals;
+}
+
+async function wrongCountersigning(
+  tx: Kysely<Tables>,
+  site: string,
+  entry: Entry & { readonly kind: 'countersigned' },
+  within: string,
+  entries: readonly Entry[],
+): Promise<Refusal[]> {
+  const { signing, ownRound } = entry.content;
+  const refusals: Refusal[] = [];
+  if (entry.role !== 'supervisor')
+    refusals.push(
+      refusal(`${within}/role`, 'contradicts', 'choice', entry.role, { choices: ['supervisor'] }),
+    );
+  const found = await find(tx, site, entry, signing, entries);
+  if (!isAbout(found, entry, 'round') || found.round !== entry.round)
+    refusals.push(refusal(`${within}/content/signing`, 'unknown-id', 'signing-of-round', signing));
+  else if (found.agent === entry.agent)
+    refusals.push(refusal(`${within}/agent`, 'contradicts', 'another-agent', entry.agent));
+  const isOwnThere = ownRound === null || (await isSigned(tx, site, entry, ownRound, entries));
+  if (!isOwnThere || ownRound === entry.round)
+    refusals.push(refusal(`${within}/content/ownRound`, 'unknown-id', 'signed-round', ownRound));
+  return refusals;
+}
+
+function isAbout<K extends Entry['kind']>(
+  found: Entry | undefined,
+  { person }: Entry,
+  kind: K,
+): found is Extract<Entry, { kind: K }> {
+  return found !== undefined && found.kind === kind && found.person === person;
+}
+
+async function find(
+  tx: Kysely<Tables>,
+  site: string,
+  { book }: Entry,
+  id: string,
+  entries: readonly Entry[],
+): Promise<Entry | undefined> {
+  const sent = entries.find((one) => one.id === id && one.book === book);
+  if (sent !== undefined) return sent;
+  const row = await tx
+    .selectFrom('entry')
+    .selectAll()
+    .where('site', '=', site)
+    .where('book', '=', book)
+    .where('id', '=', id)
+    .executeTakeFirst();
+  return row === undefined ? undefined : (entryOf(row) as Entry);
+}
+
+async function isSigned(
+  tx: Kysely<Tables>,
+  site: string,
+  { book, person }: Entry,
+  round: string | null,
+  entries: readonly Entry[],
+): Promise<boolean> {
+  const isSent = entries.some(
+    (one) => one.kind === 'round' && one.round === round && one.book === book && one.person === person,
+  );
+  if (isSent) return true;
+  const row = await tx
+    .selectFrom('entry')
+    .select('id')
+    .where('site', '=', site)
+    .where('book', '=', book)
+    .where('kind', '=', 'round')
+    .where('person', '=', person)
+    .where('round', '=', round)
+    .executeTakeFirst();
+  return row !== undefined;
+}

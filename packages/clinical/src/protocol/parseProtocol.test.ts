@@ -1,5 +1,7 @@
 import { createHash } from 'node:crypto';
 import { expect, test } from 'vitest';
+import { DEFAULT_CUFF_RULES } from '../cuff/rules.js';
+import { DEFAULT_RUN_RULES } from '../deflation/rules.js';
 import { canonicalJson } from './canonicalJson.js';
 import { protocolDocument } from './document.js';
 import type { FieldValue } from './field.js';
@@ -8,7 +10,8 @@ import { parseProtocol, type ReadableSection, readSections } from './parseProtoc
 import { presetProtocol } from './presetProtocol.js';
 import { PROTOCOL_SCHEMA } from './protocol.js';
 import { protocolVersion } from './protocolVersion.js';
-import { countRules } from './rules.js';
+import { countRules, cuffRules, runRules } from './rules.js';
+import { SECTION_NAMES } from './sections.js';
 import type { FieldKind, FieldShape } from './shape.js';
 
 // biome-ignore lint/suspicious/noExplicitAny: a document from outside, broken below in every way.
@@ -45,7 +48,7 @@ test.each<[string, (protocol: Document) => void, string[]]>([
   ],
   ['one preset for the whole', (p) => Object.assign(p, { preset: 'any' }), ['/preset unknown-field']],
   ['an unknown key', (p) => Object.assign(p, { title: 'x' }), ['/title unknown-field']],
-  ['no sections', (p) => delete p.sections, ['/sections/count missing']],
+  ['no sections', (p) => delete p.sections, SECTION_NAMES.map((name) => `/sections/${name} missing`)],
   ['an unknown section', (p) => Object.assign(p.sections, { cuffs: {} }), ['/sections/cuffs unknown-field']],
   ['a section that is a list', (p) => Object.assign(p.sections, { count: [] }), ['/sections/count missing']],
   [
@@ -149,6 +152,23 @@ test('a newer schema is refused by name, and nothing else is judged', () => {
 
 test.each([[null], [undefined], ['{}'], [[]], [7]])('%j is no protocol', (input) => {
   expect(parseProtocol(input)).toMatchObject({ ok: false, refusals: [{ field: '', code: 'missing' }] });
+});
+
+test('a protocol of schema 2 is read without the sections that came later, and keeps its version', () => {
+  const { presets, sections, ...old } = document();
+  const kept = { ...old, schema: 2, presets: { count: presets.count }, sections: { count: sections.count } };
+  const parsed = parseProtocol(kept);
+  if (!parsed.ok) throw new Error(JSON.stringify(parsed.refusals));
+  expect(parsed.value).toEqual(kept);
+  const hash = createHash('sha256').update(canonicalJson(kept), 'utf8').digest('hex');
+  expect(protocolVersion(parsed.value)).toBe(hash);
+  expect(runRules(parsed.value)).toEqual(DEFAULT_RUN_RULES);
+  expect(cuffRules(parsed.value)).toEqual(DEFAULT_CUFF_RULES);
+  const later = parseProtocol({ ...kept, presets, sections });
+  expect(!later.ok && later.refusals.map(({ field, code }) => `${field} ${code}`)).toEqual([
+    ...SECTION_NAMES.slice(1).map((name) => `/presets/${name} unknown-field`),
+    ...SECTION_NAMES.slice(1).map((name) => `/sections/${name} unknown-field`),
+  ]);
 });
 
 test('a protocol of schema 1 is read, keeps its version and can be changed', () => {

@@ -6,7 +6,7 @@ import { hasPresets } from './document.js';
 import { type Field, type FieldValue, LOCAL_SOURCE, type Replaced } from './field.js';
 import { PROTOCOL_SCHEMA, type Presets, type Protocol } from './protocol.js';
 import { readValue } from './readValue.js';
-import { SECTION_NAMES, SECTIONS } from './sections.js';
+import { SECTIONS, sectionsOfSchema } from './sections.js';
 import type { Disagreement, FieldShape } from './shape.js';
 
 const ID = /^[a-z0-9]+(-[a-z0-9]+)*$/;
@@ -165,8 +165,9 @@ function readPresets(reader: FieldReader, schema: number): Presets {
     reader.refusals.push(refusal(at, 'missing', 'an-object', got));
     return { count: '' };
   }
-  const each = readFields(got, SECTION_NAMES, at);
-  const ids = SECTION_NAMES.map((name) => [name, readId(each, name, at)]);
+  const names = sectionsOfSchema(schema);
+  const each = readFields(got, names, at);
+  const ids = names.map((name) => [name, readId(each, name, at)]);
   reader.refusals.push(...each.refusals);
   return Object.fromEntries(ids) as Presets;
 }

@@ -31,7 +31,7 @@ export function presetProtocol(chosen: Partial<Presets>): Parsed<Protocol> {
   const found: Preset[] = [];
   for (const name of SECTION_NAMES) {
     const offered = PRESETS.filter(({ section }) => section === name);
-    const id = chosen[name];
+    const id: string | undefined = chosen[name];
     const preset = id === undefined ? offered[0] : offered.find((one) => one.id === id);
     if (preset !== undefined) found.push(preset);
     else {

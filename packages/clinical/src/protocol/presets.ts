@@ -1,8 +1,14 @@
 import type { Sureness } from '../contract/figure.js';
 import { COUNT_FIGURES } from '../count/figures.js';
+import { CUFF_SCHEMES } from '../cuff/schemes.js';
+import { DEFLATION_FIGURES } from '../deflation/figures.js';
 import type { FieldValue, Replaced } from './field.js';
 import type { SectionName, SectionRules } from './sections.js';
 
+const KSH13 = DEFLATION_FIGURES.fastestPerBeatMmHg.source;
+const JOURNAL = 'table of office measurement of a cardiology journal (bedside handbook 3.5, JACC-T)';
+const TEN = 'one learning page (bedside handbook 3.5)';
+const SURVEYS = 'survey protocols (bedside handbook 3.9)';
 const HWU = 'Hwu 2000, J Clin Nurs 9:146';
 
 /** What a preset says otherwise than its section's own values. */
@@ -47,4 +53,56 @@ export const PRESETS: readonly Preset[] = [
       pulseWindowSeconds: { value: 60, source: 'bedside handbook 1.5', sure: 'practice' },
     },
   },
+  {
+    section: 'inflation',
+    id: 'margin-thirty',
+    source: DEFLATION_FIGURES.marginMmHg.source,
+    status: DEFLATION_FIGURES.marginMmHg.sure,
+    changes: {},
+  },
+  {
+    section: 'inflation',
+    id: 'margin-twenty',
+    source: JOURNAL,
+    status: 'found',
+    changes: { marginMmHg: { value: 20, source: JOURNAL, sure: 'found' } },
+  },
+  {
+    section: 'inflation',
+    id: 'margin-ten',
+    source: TEN,
+    status: 'practice',
+    changes: {
+      marginMmHg: { value: 10, source: TEN, sure: 'practice' },
+      smallMarginMmHg: { value: 10, source: TEN, sure: 'practice' },
+    },
+  },
+  {
+    section: 'deflation',
+    id: 'two-to-three-a-second',
+    source: DEFLATION_FIGURES.fastestMmHgPerSecond.source,
+    status: DEFLATION_FIGURES.fastestMmHgPerSecond.sure,
+    changes: {},
+  },
+  {
+    section: 'deflation',
+    id: 'two-a-beat',
+    source: KSH13,
+    status: 'found',
+    changes: { perBeatWhen: { value: 'always', source: KSH13, sure: 'found' } },
+  },
+  {
+    section: 'deflation',
+    id: 'mark-above',
+    source: SURVEYS,
+    status: 'memory',
+    changes: { gaugeReading: { value: 'mark-above', source: SURVEYS, sure: 'memory' } },
+  },
+  ...CUFF_SCHEMES.map(({ id, source, status }) => ({
+    section: 'cuff' as const,
+    id,
+    source,
+    status,
+    changes: { scheme: { value: id, source, sure: status } },
+  })),
 ];

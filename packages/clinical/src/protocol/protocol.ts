@@ -1,7 +1,7 @@
-import type { FieldsOf, SectionName, SectionRules } from './sections.js';
+import type { FieldsOf, LaterSection, SectionRules } from './sections.js';
 
-/** The preset of each section. */
-export type Presets = { readonly [Name in SectionName]: string };
+/** The preset of each section that its schema has. */
+export type Presets = { readonly count: string } & { readonly [Name in LaterSection]?: string };
 
 /**
  * The place's own rules, wherever guidelines disagree: sections of fields, each with its source. Plain data that
@@ -14,11 +14,14 @@ export type Protocol = {
   readonly schema: number;
   /** Id of the preset that each section started from; a place combines them section by section. */
   readonly presets: Presets;
-  readonly sections: { readonly [Name in SectionName]: FieldsOf<SectionRules[Name]> };
+  readonly sections: { readonly count: FieldsOf<SectionRules['count']> } & {
+    readonly [Name in LaterSection]?: FieldsOf<SectionRules[Name]>;
+  };
 };
 
 /**
  * The newest schema that this program reads; it reads every older one. 1: one `preset` for the whole, and only the
- * section `count`. 2: `presets` by section; the fields of `count` that are `since: 2`.
+ * section `count`. 2: `presets` by section; the fields of `count` that are `since: 2`. 3: the sections of a
+ * pressure and of a whole round.
  */
-export const PROTOCOL_SCHEMA = 2;
+export const PROTOCOL_SCHEMA = 3;

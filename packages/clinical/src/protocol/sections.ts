@@ -1,14 +1,25 @@
 import type { CountRules } from '../count/rules.js';
+import type { CuffRules } from '../cuff/rules.js';
+import type { DeflationRules, InflationRules } from '../deflation/rules.js';
 import { COUNT_SECTION } from './countSection.js';
+import { CUFF_SECTION } from './cuffSection.js';
+import { DEFLATION_SECTION } from './deflationSection.js';
 import type { Field, FieldValue } from './field.js';
-import type { Section } from './shape.js';
+import { INFLATION_SECTION } from './inflationSection.js';
+import type { FieldShape, Section } from './shape.js';
 
 /** The rules of each section as plain values. A new section is added here and in {@link SECTIONS}. */
 export type SectionRules = {
   readonly count: CountRules;
+  readonly inflation: InflationRules;
+  readonly deflation: DeflationRules;
+  readonly cuff: CuffRules;
 };
 
 export type SectionName = keyof SectionRules;
+
+/** Sections that came with a later schema: an older protocol does not have them. */
+export type LaterSection = Exclude<SectionName, 'count'>;
 
 /** The rules of a section as fields, each with its source. */
 export type FieldsOf<Rules> = {
@@ -18,6 +29,17 @@ export type FieldsOf<Rules> = {
 /** Every section of a protocol, in the order in which they are shown. */
 export const SECTIONS: { readonly [Name in SectionName]: Section<SectionRules[Name]> } = {
   count: COUNT_SECTION,
+  inflation: INFLATION_SECTION,
+  deflation: DEFLATION_SECTION,
+  cuff: CUFF_SECTION,
 };
 
 export const SECTION_NAMES = Object.keys(SECTIONS) as readonly SectionName[];
+
+/** The sections that a protocol of a schema has: those with a field that was there then. */
+export function sectionsOfSchema(schema: number): SectionName[] {
+  return SECTION_NAMES.filter((name) => {
+    const fields: Readonly<Record<string, FieldShape>> = SECTIONS[name].fields;
+    return Object.values(fields).some(({ since }) => since <= schema);
+  });
+}

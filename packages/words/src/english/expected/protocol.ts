@@ -10,6 +10,12 @@ export const protocol = {
   'window-offered': () => 'a window that is among those offered',
   'below-fast': (f, say) =>
     `below the limit for a fast rate (${say.short(f.value('fastPerMinute'))} a minute)`,
+  'not-above-margin': (f, say) =>
+    `at most the margin itself (${say.short(f.value('marginMmHg'))} mmHg), so that a margin as asked for is not flagged`,
+  'not-above-fastest': (f, say) =>
+    `at most the fastest rate (${say.short(f.value('fastestMmHgPerSecond'), 3)} mmHg a second)`,
+  'never-facts-kept': () =>
+    'a list that keeps fistula, graft, shunt, drip and amputation: no place may free such an arm',
   'local-if-replacing': () => 'the source “local” where a preset’s value is replaced, and only there',
   'a-source': () => 'a source in words',
   'an-id': () => 'an id in lower case with hyphens',

@@ -44,7 +44,7 @@ export type { HeightEffect } from './cuff/heightEffect.js';
 export { heightEffect } from './cuff/heightEffect.js';
 export { parseCuffQuestion } from './cuff/parseCuffQuestion.js';
 export type { ArmOverride, PlaceCheck, PlaceFlagCode } from './cuff/placeCheck.js';
-export { isAveragedSite, placeCheck } from './cuff/placeCheck.js';
+export { isAveragedSite, placeCheck, placeFlags } from './cuff/placeCheck.js';
 export type { CuffSite, CuffSize, Posture, Side } from './cuff/places.js';
 export { CUFF_SITES, CUFF_SIZES, POSTURES, SIDES } from './cuff/places.js';
 export type { PostureChoice, PostureReasonCode } from './cuff/posture.js';
@@ -78,7 +78,7 @@ export {
   DEFAULT_RUN_RULES,
 } from './deflation/rules.js';
 export type { Method, Moment, MomentOf, Palpated, Peak, Run } from './deflation/run.js';
-export { DEFLATION_RULE, METHODS, MOMENTS } from './deflation/run.js';
+export { METHODS, MOMENTS, RUN_RULE } from './deflation/run.js';
 export type { RunResult } from './deflation/runResult.js';
 export { runResult } from './deflation/runResult.js';
 export type { Beside, Shorthand } from './deflation/shorthand.js';
@@ -105,6 +105,43 @@ export { countRules, cuffRules, runRules } from './protocol/rules.js';
 export type { FieldsOf, LaterSection, SectionName, SectionRules } from './protocol/sections.js';
 export { SECTION_NAMES, SECTIONS } from './protocol/sections.js';
 export type { FieldKind, FieldShape, Section, SectionShape } from './protocol/shape.js';
+export type { SignCircumstances } from './sign/circumstances.js';
+export { UNKNOWN_SIGN_CIRCUMSTANCES } from './sign/circumstances.js';
+export type { SignFlagCode } from './sign/codes.js';
+export { SIGN_COMPARISONS } from './sign/comparisons.js';
+export { SIGN_FIGURES } from './sign/figures.js';
+export { parseSign } from './sign/parseSign.js';
+export type {
+  Consciousness,
+  ConsciousnessLevel,
+  GlasgowPart,
+  GlasgowParts,
+  Height,
+  HowKnown,
+  OxygenSaturation,
+  OxygenScale,
+  Pain,
+  PainTool,
+  PainWord,
+  ProbeSite,
+  Sign,
+  SignOf,
+  Temperature,
+  TemperatureSite,
+  Weight,
+} from './sign/sign.js';
+export {
+  CONSCIOUSNESS_LEVELS,
+  HOW_KNOWN,
+  PAIN_TOOLS,
+  PAIN_WORDS,
+  PROBE_SITES,
+  SIGN_RULE,
+  SIGNS,
+  TEMPERATURE_SITES,
+} from './sign/sign.js';
+export type { SignResult } from './sign/signResult.js';
+export { signResult } from './sign/signResult.js';
 export { TAP_COMPARISONS } from './taps/comparisons.js';
 export { TAP_FIGURES } from './taps/figures.js';
 export { parseTapLines } from './taps/parseTapLines.js';

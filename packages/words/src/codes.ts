@@ -1,4 +1,4 @@
-import type { CountResult, Flag, PulseDeficit, TapResult, VoidResult } from '@evenfall/clinical';
+import type { CountResult, Flag, PulseDeficit, SignResult, TapResult, VoidResult } from '@evenfall/clinical';
 
 type Explained = { readonly flags: readonly Flag[]; readonly why: readonly Flag[] };
 
@@ -14,4 +14,5 @@ export type ClinicalCode =
   | CodesOf<CountResult>
   | CodesOf<VoidResult>
   | CodesOf<PulseDeficit>
+  | CodesOf<SignResult>
   | CodesOf<TapResult>;

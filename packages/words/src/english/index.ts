@@ -6,12 +6,16 @@ import type { Detail } from './detail.js';
 import { expected, expectedByCode } from './expected/index.js';
 import { messages, problemWords } from './problems.js';
 import { screens } from './screens/index.js';
+import { signDetails } from './signDetails.js';
 import { starting } from './starting.js';
 import { tapsDetails } from './tapsDetails.js';
 import { titles } from './titles.js';
 
 /** A sentence for every code of every clinical result. */
-const details = { ...countDetails, ...tapsDetails } as const satisfies Record<ClinicalCode, Detail>;
+const details = { ...countDetails, ...signDetails, ...tapsDetails } as const satisfies Record<
+  ClinicalCode,
+  Detail
+>;
 
 /** The English catalogue. Its keys are the keys of every language (see `Catalogue`). */
 export const english = {

@@ -44,6 +44,12 @@ export function placeCheck(
     : { level: 'free' as const, because: [] };
   const isNamed = override !== null && override.by.trim() !== '' && override.reason.trim() !== '';
   const isOverridden = level === 'prefer-other' && isNamed;
+  const allowed = level === 'never' ? 'never' : level === 'free' || isOverridden ? 'yes' : 'needs-reason';
+  return { allowed, because, isAveraged: isAveragedSite(site), flags: placeFlags(site, isOverridden) };
+}
+
+/** What a place says of a reading taken there. Source: bedside handbook 3.15. */
+export function placeFlags(site: CuffSite, isOverridden: boolean): Flag<PlaceFlagCode>[] {
   const flags: Flag<PlaceFlagCode>[] = [];
   if (isOverridden) flags.push({ code: 'arm-overridden', figures: {} });
   if (!isAveragedSite(site)) flags.push({ code: 'other-site', figures: {} });
@@ -54,6 +60,5 @@ export function placeCheck(
     };
     flags.push({ code: 'thigh-reads-higher', figures });
   }
-  const allowed = level === 'never' ? 'never' : level === 'free' || isOverridden ? 'yes' : 'needs-reason';
-  return { allowed, because, isAveraged: isAveragedSite(site), flags };
+  return flags;
 }

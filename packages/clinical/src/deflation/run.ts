@@ -37,4 +37,4 @@ export type Run = {
 };
 
 /** The version of the rules of this folder, as kept beside each value they make. */
-export const DEFLATION_RULE = 'deflation-1';
+export const RUN_RULE = 'run-1';

@@ -1,0 +1,52 @@
+import { isAveragedSite } from '../cuff/placeCheck.js';
+import type { Side } from '../cuff/places.js';
+import type { RoundReading } from './roundReading.js';
+
+/** Why a reading of the round is not among those that are averaged. */
+export type LeftOutReason = 'other-site' | 'standing' | 'other-arm' | 'other-posture';
+
+/** The readings of a round that may be averaged with each other, in order, and why the others may not. */
+export type ReadingsToAverage<R> = {
+  readonly readings: readonly R[];
+  readonly leftOut: readonly { readonly id: string; readonly reason: LeftOutReason }[];
+};
+
+type Placed = Pick<RoundReading, 'id' | 'site' | 'side' | 'posture' | 'diastolic'>;
+
+/**
+ * The readings of one arm in one posture. The arm is the higher one where that is known, else the one with the most
+ * readings that have both numbers, else the first; the posture is that of the arm's first reading. Standing readings
+ * belong to the standing test and sites other than the upper arm are only charted.
+ *
+ * Source: docs/conventions.md section 6; bedside handbook 3.12 and 3.14.
+ */
+export function readingsToAverage<R extends Placed>(
+  readings: readonly R[],
+  higherArm: Side | null,
+): ReadingsToAverage<R> {
+  const usable = readings.filter(({ site, posture }) => isAveragedSite(site) && posture !== 'stand');
+  const side = armOf(usable, higherArm);
+  const posture = usable.find((one) => one.side === side)?.posture;
+  const reasonOf = (one: R): LeftOutReason | null => {
+    if (!isAveragedSite(one.site)) return 'other-site';
+    if (one.posture === 'stand') return 'standing';
+    if (one.side !== side) return 'other-arm';
+    return one.posture === posture ? null : 'other-posture';
+  };
+  return {
+    readings: readings.filter((one) => reasonOf(one) === null),
+    leftOut: readings.flatMap((one) => {
+      const reason = reasonOf(one);
+      return reason === null ? [] : [{ id: one.id, reason }];
+    }),
+  };
+}
+
+function armOf(usable: readonly Placed[], higherArm: Side | null): Side | null {
+  const full = (side: Side) => usable.filter((one) => one.side === side && one.diastolic !== null).length;
+  if (higherArm !== null && usable.some(({ side }) => side === higherArm)) return higherArm;
+  const first = usable[0]?.side ?? null;
+  if (first === null) return null;
+  const other: Side = first === 'right' ? 'left' : 'right';
+  return full(other) > full(first) ? other : first;
+}

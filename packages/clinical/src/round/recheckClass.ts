@@ -1,0 +1,37 @@
+import { ACT_NOW_CONDITIONS } from './actNowConditions.js';
+import type { ActNowRules } from './actNowRules.js';
+import { severeLimits } from './actNowRules.js';
+import type { KnownSigns } from './knownSigns.js';
+import type { RecheckClass } from './recheckAfter.js';
+import { isSevere } from './severe.js';
+import { isSevereForPregnancy } from './whoseLimits.js';
+
+/** What only the observer, or the category, can say. Null is not known. */
+export type RecheckCircumstances = {
+  /** The person looks or feels unwell. */
+  readonly unwell: boolean | null;
+  /** The pressure is unexpectedly high or low: for this person, or by its category. */
+  readonly abnormal: boolean | null;
+};
+
+const VERY_LOW = ACT_NOW_CONDITIONS.filter(
+  ({ id }) => id === 'very-low-pressure' || id === 'child-hypotension',
+);
+const CHILD_CRISIS = ACT_NOW_CONDITIONS.filter(({ id }) => id === 'child-crisis');
+
+/**
+ * The class whose repeats are due, the most urgent that applies; null when none does. A limit holds whether or not
+ * its alert was switched off. Source: bedside handbook 3.15 and 3.16.
+ */
+export function recheckClass(
+  known: KnownSigns,
+  { unwell, abnormal }: RecheckCircumstances,
+  rules: ActNowRules,
+): RecheckClass | null {
+  const isAny = (conditions: typeof VERY_LOW) =>
+    conditions.some((condition) => condition.holds(known, rules) !== null);
+  if (unwell === true || (known.features ?? []).length > 0 || isAny(VERY_LOW)) return 'very-low-or-unwell';
+  if (isSevereForPregnancy(known, rules)) return 'severe-in-pregnancy';
+  if (isSevere(known, severeLimits(rules)) || isAny(CHILD_CRISIS)) return 'severe';
+  return abnormal === true ? 'abnormal' : null;
+}

@@ -28,6 +28,9 @@ export type Estimate = ReadingPlace & {
   readonly atSeconds: number | null;
 };
 
+/** What somebody wants of one round: a sign, the other arm, or the pressure lying and then standing. */
+export type Wanted = RoundSign | 'other-arm' | 'lying-and-standing';
+
 /** What can happen in a round. Any of them may come at any time, in any order. */
 export type RoundEvent =
   /** The person was made ready; what was not as it should be, none for "all was". */
@@ -36,6 +39,8 @@ export type RoundEvent =
   | { readonly what: 'placed'; readonly place: ReadingPlace }
   | { readonly what: 'estimated'; readonly estimate: Estimate }
   | { readonly what: 'taken'; readonly value: RoundValue }
+  /** More is wanted of this round than the protocol asks for. */
+  | { readonly what: 'wanted'; readonly wanted: Wanted }
   /** A slip undone before signing. */
   | { readonly what: 'taken-out'; readonly id: string }
   | { readonly what: 'not-done'; readonly sign: RoundSign; readonly reason: NotDoneReason }

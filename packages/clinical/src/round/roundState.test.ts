@@ -34,6 +34,10 @@ const anyEvent: fc.Arbitrary<RoundEvent> = fc.oneof(
     reason: fc.constantFrom(...NOT_DONE_REASONS),
   }),
   fc.record({ what: fc.constant('after-all' as const), sign: anySign }),
+  fc.record({
+    what: fc.constant('wanted' as const),
+    wanted: fc.constantFrom('pain' as const, 'other-arm' as const, 'lying-and-standing' as const),
+  }),
   fc.constant({ what: 'declined' as const }),
   fc.constant({ what: 'reviewed' as const }),
 );

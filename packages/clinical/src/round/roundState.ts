@@ -1,4 +1,4 @@
-import type { Estimate, RoundEvent, RoundValue } from './event.js';
+import type { Estimate, RoundEvent, RoundValue, Wanted } from './event.js';
 import type { Preparation } from './preparation.js';
 import type { ReadingPlace } from './roundReading.js';
 import { type NotDoneReason, ROUND_SIGNS, type RoundSign } from './step.js';
@@ -13,6 +13,8 @@ export type RoundState = {
   /** Where the cuff was last put. */
   readonly place: ReadingPlace | null;
   readonly estimates: readonly Estimate[];
+  /** What was asked for beyond the protocol, each once. */
+  readonly wanted: readonly Wanted[];
   /** In the order in which they came. */
   readonly values: readonly RoundValue[];
   readonly takenOut: readonly RoundValue[];
@@ -26,6 +28,7 @@ export const EMPTY_ROUND: RoundState = {
   exceptions: null,
   place: null,
   estimates: [],
+  wanted: [],
   values: [],
   takenOut: [],
   notDone: {},
@@ -69,6 +72,8 @@ export function after(state: RoundState, event: RoundEvent): RoundState {
       return { ...changed, estimates: [...state.estimates, event.estimate] };
     case 'taken':
       return taken(state, event);
+    case 'wanted':
+      return { ...changed, wanted: [...new Set([...state.wanted, event.wanted])] };
     case 'taken-out': {
       const value = state.values.find(({ id }) => id === event.id);
       if (value === undefined) return unplaced(state, event);

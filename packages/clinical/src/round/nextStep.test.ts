@@ -1,0 +1,180 @@
+import { describe, expect, test } from 'vitest';
+import { DEFAULT_CUFF_RULES } from '../cuff/rules.js';
+import type { RoundEvent } from './event.js';
+import { UNKNOWN_READINGS_CIRCUMSTANCES } from './furtherReading.js';
+import { missingSigns, nextStep, type StepRules } from './nextStep.js';
+import { DEFAULT_PLAN_RULES } from './planRules.js';
+import { readingsRulesOf } from './readingsRules.js';
+import { NO_ROUND_FACTS, type RoundFacts } from './roundFacts.js';
+import type { RoundReading } from './roundReading.js';
+import { roundState } from './roundState.js';
+import { PLACE, pulse, reading } from './testing.js';
+
+const RULES: StepRules = {
+  plan: DEFAULT_PLAN_RULES,
+  readings: readingsRulesOf('acc-aha-2025'),
+  cuff: DEFAULT_CUFF_RULES,
+};
+const KNOWN: RoundFacts = { ...NO_ROUND_FACTS, ageMonths: 600, isFirstPressure: false };
+
+const prepared: RoundEvent = { what: 'prepared', exceptions: [] };
+const took = (value: Extract<RoundEvent, { what: 'taken' }>['value']): RoundEvent => ({
+  what: 'taken',
+  value,
+});
+const rates = [took(pulse({})), took(pulse({ id: 'b', of: 'breaths', perMinute: 14 }))];
+const placed: RoundEvent = { what: 'placed', place: PLACE };
+const felt: RoundEvent = { what: 'estimated', estimate: { ...PLACE, lostMmHg: 132, atSeconds: 100 } };
+const read = (more: Partial<RoundReading>) => took(reading(more));
+
+function next(events: readonly RoundEvent[], facts = KNOWN, rules = RULES) {
+  return nextStep(roundState(events), facts, UNKNOWN_READINGS_CIRCUMSTANCES, rules);
+}
+
+// Bedside handbook 3.8: the order of a two-step auscultated reading (composite, common practice).
+test('a round goes from making ready to the pulse, the breaths, the cuff, feeling, listening, and again', () => {
+  const events: RoundEvent[] = [];
+  const steps = [
+    prepared,
+    ...rates,
+    placed,
+    felt,
+    read({ id: 'r1', systolic: 128, diastolic: 76 }),
+    read({ id: 'r2', systolic: 126, diastolic: 78 }),
+  ].map((event) => {
+    const { step } = next(events);
+    events.push(event);
+    return step;
+  });
+  expect([...steps, next(events).step]).toEqual([
+    'prepare',
+    'pulse',
+    'breaths',
+    'cuff',
+    'palpate',
+    'listen',
+    'repeat',
+    'review',
+  ]);
+});
+
+describe('another reading', () => {
+  const first = [prepared, ...rates, placed, felt, read({ id: 'r1', atSeconds: 200 })];
+
+  test('comes a minute after the end of the last one, on the same arm (handbook 3.10: 60 s)', () => {
+    expect(next(first)).toMatchObject({
+      step: 'repeat',
+      why: [{ code: 'more-readings' }],
+      earliestAtSeconds: 260,
+      side: 'right',
+      posture: 'sit',
+    });
+  });
+
+  test('is asked of the arm it was begun on: one of the other arm does not count for it', () => {
+    const other = read({ id: 'r2', side: 'left' });
+    expect(next([...first, other])).toMatchObject({ step: 'repeat', side: 'right' });
+  });
+
+  test('is not asked for where it was taken out and not done', () => {
+    expect(next([...first, { what: 'not-done', sign: 'pressure', reason: 'declined' }]).step).toBe('review');
+  });
+});
+
+describe('a count that asks for a longer one', () => {
+  const short = took(pulse({ perMinute: 108, nextWindowSeconds: 60 }));
+
+  // Bedside handbook 8, C008: 15 s at 108 asks for a longer count.
+  test('comes back to the pulse and says for how long', () => {
+    expect(next([prepared, short])).toMatchObject({
+      step: 'pulse',
+      why: [{ code: 'longer-count', figures: { nextWindowSeconds: 60 } }],
+    });
+    expect(next([prepared, short, took(pulse({ id: 'p2', perMinute: 106 }))]).step).toBe('breaths');
+  });
+
+  test('that was broken off is taken again', () => {
+    expect(next([prepared, took(pulse({ perMinute: null }))]).step).toBe('pulse');
+  });
+});
+
+describe('the other arm', () => {
+  const onOne = [prepared, ...rates, placed, felt, read({ id: 'r1' }), read({ id: 'r2', systolic: 126 })];
+  const newHere = { ...KNOWN, isFirstPressure: true };
+
+  // Bedside handbook 3.12: first visit, both arms (ISH 2020, NICE NG136).
+  test('is asked for at the first pressure of a person, and not once it was taken', () => {
+    expect(next(onOne, newHere)).toMatchObject({
+      step: 'other-arm',
+      side: 'left',
+      why: [{ code: 'first-time-both-arms' }],
+    });
+    expect(next([...onOne, read({ id: 'l1', side: 'left' })], newHere).step).toBe('review');
+    expect(next(onOne).step).toBe('review');
+  });
+
+  // Bedside handbook 3.15 and 8, C064: a fistula bars its arm, whoever asks.
+  test('is never asked for if it is barred, and not as a matter of course if the other is better', () => {
+    const asked: RoundEvent = { what: 'wanted', wanted: 'other-arm' };
+    const with_ = (kind: 'fistula' | 'lymphoedema'): RoundFacts => ({
+      ...newHere,
+      arms: [{ kind, side: 'left' }],
+    });
+    expect(next([...onOne, asked], with_('fistula')).step).toBe('review');
+    expect(next(onOne, with_('lymphoedema')).step).toBe('review');
+    expect(next([...onOne, asked], with_('lymphoedema'))).toMatchObject({ step: 'other-arm', side: 'left' });
+  });
+
+  test('is not asked for after a reading at another site', () => {
+    const thigh = { site: 'thigh' as const };
+    const events = [prepared, ...rates, placed, felt, read({ ...thigh }), read({ id: 'r2', ...thigh })];
+    expect(next(events, newHere).step).toBe('review');
+  });
+});
+
+describe('lying and standing', () => {
+  const sitting = [
+    prepared,
+    ...rates,
+    placed,
+    felt,
+    read({ id: 'r1' }),
+    read({ id: 'r2' }),
+    { what: 'wanted', wanted: 'lying-and-standing' } as const,
+  ];
+  const lain = read({ id: 'r3', posture: 'lie' });
+
+  test('comes when it was asked for: lying, then standing', () => {
+    expect(next(sitting)).toMatchObject({ step: 'lying', posture: 'lie' });
+    expect(next([...sitting, lain])).toMatchObject({ step: 'standing', posture: 'stand' });
+    expect(next([...sitting, lain, read({ id: 'r4', posture: 'stand' })]).step).toBe('review');
+  });
+
+  test('late in pregnancy is on the left side, and never flat on the back', () => {
+    const pregnant = { ...KNOWN, isPregnant: true, pregnancyWeeks: 32 };
+    expect(next(sitting, pregnant)).toMatchObject({
+      step: 'lying',
+      posture: 'lie-left',
+      why: [{ code: 'late-pregnancy-not-flat' }, { code: 'asked-for' }],
+    });
+  });
+
+  test('of somebody who cannot stand is sitting, which was taken', () => {
+    const cannotStand = { ...KNOWN, cannotStand: true };
+    expect(next([...sitting, lain], cannotStand).step).toBe('review');
+  });
+});
+
+describe('what must be answered before signing', () => {
+  test('is what the protocol wants and what somebody asked for beside it', () => {
+    const state = roundState([prepared, ...rates, { what: 'wanted', wanted: 'pain' }]);
+    expect(missingSigns(state, DEFAULT_PLAN_RULES)).toEqual(['pressure', 'pain']);
+    const none = { ...DEFAULT_PLAN_RULES, wantedSigns: [] };
+    expect(missingSigns(state, none)).toEqual(['pain']);
+  });
+
+  test('is nothing once the person declined', () => {
+    expect(missingSigns(roundState([{ what: 'declined' }]), DEFAULT_PLAN_RULES)).toEqual([]);
+    expect(next([{ what: 'declined' }, prepared]).step).toBe('review');
+  });
+});

@@ -9,6 +9,8 @@ const KSH13 = DEFLATION_FIGURES.fastestPerBeatMmHg.source;
 const JOURNAL = 'table of office measurement of a cardiology journal (bedside handbook 3.5, JACC-T)';
 const TEN = 'one learning page (bedside handbook 3.5)';
 const SURVEYS = 'survey protocols (bedside handbook 3.9)';
+const SCORED =
+  'the seven inputs of the 2017 early-warning score, Royal College of Physicians (bedside handbook 5.2)';
 const HWU = 'Hwu 2000, J Clin Nurs 9:146';
 
 /** What a preset says otherwise than its section's own values. */
@@ -105,4 +107,31 @@ export const PRESETS: readonly Preset[] = [
     status,
     changes: { scheme: { value: id, source, sure: status } },
   })),
+  {
+    section: 'round',
+    id: 'pulse-breaths-pressure',
+    source: 'bedside handbook 3.8 and 7.1',
+    status: 'practice',
+    changes: {},
+  },
+  {
+    section: 'round',
+    id: 'scored-set',
+    source: SCORED,
+    status: 'second-hand',
+    changes: {
+      wantedSigns: {
+        value: ['pulse', 'breaths', 'pressure', 'temperature', 'oxygen-saturation', 'consciousness'],
+        source: SCORED,
+        sure: 'second-hand',
+      },
+    },
+  },
+  {
+    section: 'round',
+    id: 'pressure-alone',
+    source: 'bedside handbook 7.1',
+    status: 'practice',
+    changes: { wantedSigns: { value: ['pressure'], source: 'bedside handbook 7.1', sure: 'practice' } },
+  },
 ];

@@ -1,6 +1,7 @@
 import { type CountRules, DEFAULT_COUNT_RULES } from '../count/rules.js';
 import { type CuffRules, DEFAULT_CUFF_RULES } from '../cuff/rules.js';
 import { DEFAULT_DEFLATION_RULES, DEFAULT_INFLATION_RULES, type RunRules } from '../deflation/rules.js';
+import { DEFAULT_PLAN_RULES, type PlanRules } from '../round/planRules.js';
 import type { Protocol } from './protocol.js';
 import type { FieldsOf } from './sections.js';
 
@@ -27,6 +28,11 @@ export function runRules(protocol: Protocol | null): RunRules {
 /** The rules of choosing a cuff and a place for it under a protocol; the defaults for what it does not have. */
 export function cuffRules(protocol: Protocol | null): CuffRules {
   return { ...DEFAULT_CUFF_RULES, ...valuesOf(protocol?.sections.cuff) };
+}
+
+/** What a round takes as a matter of course under a protocol; the defaults for what it does not have. */
+export function planRules(protocol: Protocol | null): PlanRules {
+  return { ...DEFAULT_PLAN_RULES, ...valuesOf(protocol?.sections.round) };
 }
 
 /** The values of a section's fields; none where the protocol is older than the section. */

@@ -1,11 +1,13 @@
 import type { CountRules } from '../count/rules.js';
 import type { CuffRules } from '../cuff/rules.js';
 import type { DeflationRules, InflationRules } from '../deflation/rules.js';
+import type { PlanRules } from '../round/planRules.js';
 import { COUNT_SECTION } from './countSection.js';
 import { CUFF_SECTION } from './cuffSection.js';
 import { DEFLATION_SECTION } from './deflationSection.js';
 import type { Field, FieldValue } from './field.js';
 import { INFLATION_SECTION } from './inflationSection.js';
+import { ROUND_SECTION } from './roundSection.js';
 import type { FieldShape, Section } from './shape.js';
 
 /** The rules of each section as plain values. A new section is added here and in {@link SECTIONS}. */
@@ -14,6 +16,7 @@ export type SectionRules = {
   readonly inflation: InflationRules;
   readonly deflation: DeflationRules;
   readonly cuff: CuffRules;
+  readonly round: PlanRules;
 };
 
 export type SectionName = keyof SectionRules;
@@ -32,6 +35,7 @@ export const SECTIONS: { readonly [Name in SectionName]: Section<SectionRules[Na
   inflation: INFLATION_SECTION,
   deflation: DEFLATION_SECTION,
   cuff: CUFF_SECTION,
+  round: ROUND_SECTION,
 };
 
 export const SECTION_NAMES = Object.keys(SECTIONS) as readonly SectionName[];

@@ -8,11 +8,14 @@ const HOW_SURE = [
   ['decision', 'a choice of this project'],
 ];
 
+/** Rows of the longest table that is printed whole. */
+const LONGEST_TABLE = 50;
+
 /**
- * The page of every clinical number, made from the code: `FIGURES`, `SECTIONS` and `PRESETS` of the clinical
+ * The page of every clinical number, made from the code: `FIGURES`, `TABLES`, `SECTIONS` and `PRESETS` of the clinical
  * package. Wording lives here; numbers and sources only there.
  */
-export function sourcesPage({ FIGURES, COMPARISONS, SECTIONS, PRESETS }) {
+export function sourcesPage({ FIGURES, COMPARISONS, TABLES, SECTIONS, PRESETS }) {
   const parts = [
     '# Every clinical number and where it comes from',
     'Made from the code by `node tools/sources.mjs --write`; a test fails if this page and the code differ, so change ' +
@@ -34,6 +37,7 @@ export function sourcesPage({ FIGURES, COMPARISONS, SECTIONS, PRESETS }) {
       `## clinical/${folder}`,
       table(['name', 'value', 'unit', 'applies at', 'meaning', 'source', 'how sure'], rows),
     );
+    for (const [name, one] of Object.entries(TABLES[folder] ?? {})) parts.push(...publishedTable(name, one));
   }
   for (const [name, section] of Object.entries(SECTIONS)) {
     const rows = Object.entries(section.fields).map(([key, field]) => [
@@ -57,6 +61,17 @@ export function sourcesPage({ FIGURES, COMPARISONS, SECTIONS, PRESETS }) {
     table(['preset', 'section', 'field', 'value', 'source', 'how sure'], PRESETS.flatMap(presetRows)),
   );
   return `${parts.join('\n\n')}\n`;
+}
+
+/** A published table with its source; one too long to be read is named only. */
+function publishedTable(name, { meaning, unit, source, sure, rows }) {
+  const about = `Table \`${name}\`: ${meaning}. In ${unit}; ${rows.length} rows; ${sure}: ${source}.`;
+  if (rows.length > LONGEST_TABLE) return [about];
+  const headings = Object.keys(rows[0]);
+  const cells = rows.map((row) =>
+    headings.map((heading) => (row[heading] === null ? '' : String(row[heading]))),
+  );
+  return [about, table(headings, cells)];
 }
 
 /** Which side of a limit its rule applies on; empty for a number that is no limit by itself. */

@@ -1,4 +1,22 @@
+import { CATEGORY_COMPARISONS } from './category/comparisons.js';
+import { CATEGORY_FIGURES } from './category/figures.js';
+import { CDC_HEIGHTS } from './child/cdcHeightsTable.js';
+import { CHILD_COMPARISONS } from './child/comparisons.js';
+import { CHILD_FIGURES } from './child/figures.js';
+import { FOURTH_REPORT } from './child/fourthReportTable.js';
+import {
+  APLS_BREATHS,
+  APLS_PULSE,
+  FLEMING_BREATHS,
+  FLEMING_PULSE,
+  PALS_2006_BREATHS,
+  PALS_2006_PULSE,
+  PALS_2015_BREATHS,
+  PALS_2015_PULSE,
+} from './child/rangesTable.js';
+import { SCREENING } from './child/screeningTable.js';
 import type { Figure } from './contract/figure.js';
+import type { Table } from './contract/table.js';
 import type { Comparison } from './contract/threshold.js';
 import { COUNT_COMPARISONS } from './count/comparisons.js';
 import { COUNT_FIGURES } from './count/figures.js';
@@ -15,6 +33,8 @@ import { TAP_FIGURES } from './taps/figures.js';
 
 /** Every clinical number of this package, by folder. `docs/sources.md` is made from it. */
 export const FIGURES = {
+  category: CATEGORY_FIGURES,
+  child: CHILD_FIGURES,
   count: COUNT_FIGURES,
   cuff: CUFF_FIGURES,
   deflation: DEFLATION_FIGURES,
@@ -25,6 +45,8 @@ export const FIGURES = {
 
 /** On which side of a limit its rule applies, by folder and name; `docs/sources.md` prints it beside the number. */
 export const COMPARISONS = {
+  category: CATEGORY_COMPARISONS,
+  child: CHILD_COMPARISONS,
   count: COUNT_COMPARISONS,
   cuff: CUFF_COMPARISONS,
   deflation: DEFLATION_COMPARISONS,
@@ -32,3 +54,20 @@ export const COMPARISONS = {
   sign: SIGN_COMPARISONS,
   taps: TAP_COMPARISONS,
 } as const satisfies Record<keyof typeof FIGURES, Readonly<Record<string, Comparison>>>;
+
+/** Published tables, by folder and name; `docs/sources.md` prints them, the longest only by its source. */
+export const TABLES = {
+  child: {
+    APLS_BREATHS,
+    APLS_PULSE,
+    CDC_HEIGHTS,
+    FLEMING_BREATHS,
+    FLEMING_PULSE,
+    FOURTH_REPORT,
+    PALS_2006_BREATHS,
+    PALS_2006_PULSE,
+    PALS_2015_BREATHS,
+    PALS_2015_PULSE,
+    SCREENING,
+  },
+} as const satisfies Record<string, Readonly<Record<string, Table>>>;

@@ -1,3 +1,47 @@
+export type {
+  CategoryFlagCode,
+  CategoryReasonCode,
+  CategoryResult,
+  Measured,
+} from './category/categoryIn.js';
+export { categoryIn } from './category/categoryIn.js';
+export type { Category, CategoryQuestion, GuidelineId } from './category/categoryOf.js';
+export { categoryOf } from './category/categoryOf.js';
+export { CATEGORY_COMPARISONS } from './category/comparisons.js';
+export { CATEGORY_FIGURES } from './category/figures.js';
+export { GUIDELINE_IDS, parseCategoryQuestion } from './category/parseCategoryQuestion.js';
+export type { Band, Bound, CategoryScheme, Component, Level, Pressure } from './category/scheme.js';
+export { bandOf, isRaised, isSevere, LEVELS, limitsOf } from './category/scheme.js';
+export type { AdultSchemeId, PregnancySchemeId } from './category/schemes.js';
+export {
+  ADULT_SCHEME_IDS,
+  ADULT_SCHEMES,
+  adultScheme,
+  PREGNANCY_SCHEME,
+  PREGNANCY_SCHEME_IDS,
+} from './category/schemes.js';
+export type { ChildCategory, ScreenedCategory } from './child/aap2017.js';
+export { AAP_2017, aap2017 } from './child/aap2017.js';
+export type { FastLimit } from './child/breathing.js';
+export { breaths95thCentile, fastBreathingLimit, isFastBreathing } from './child/breathing.js';
+export type { ChildFlagCode, ChildQuestion, ChildResult } from './child/childResult.js';
+export { childResult, FOURTH_REPORT_ID, fourthReportScheme } from './child/childResult.js';
+export type { ChildLimits } from './child/childSevere.js';
+export { isChildSevere } from './child/childSevere.js';
+export { CHILD_COMPARISONS } from './child/comparisons.js';
+export { CHILD_FIGURES } from './child/figures.js';
+export type { Centiles, Grown, Standing } from './child/fourthReport.js';
+export { centilesOf, expectedPressure, standingOf } from './child/fourthReport.js';
+export { heightZ } from './child/heightZ.js';
+export type { LowLimit } from './child/lowSystolic.js';
+export { isLowSystolic, lowSystolicLimit } from './child/lowSystolic.js';
+export { parseChildQuestion } from './child/parseChildQuestion.js';
+export type { RangeSet, ReferenceRange } from './child/ranges.js';
+export { besideRange, RANGE_SETS, rateCentiles, referenceRange } from './child/ranges.js';
+export type { Screening } from './child/screening.js';
+export { screeningLimits, screeningOf } from './child/screening.js';
+export type { Sex } from './child/sex.js';
+export { SEXES } from './child/sex.js';
 export type { ComputedBy } from './contract/computedBy.js';
 export type { FieldReader, NumberFault } from './contract/fields.js';
 export { readFields } from './contract/fields.js';
@@ -8,6 +52,9 @@ export { isBlank, numberFrom, pointer } from './contract/numberText.js';
 export type { Parsed, Refusal, RefusalCode } from './contract/refusal.js';
 export { refusal } from './contract/refusal.js';
 export { roundedText, roundTo } from './contract/rounding.js';
+export type { SidedLimit } from './contract/shownPressure.js';
+export { shownPressure } from './contract/shownPressure.js';
+export type { Table } from './contract/table.js';
 export type { Comparison } from './contract/threshold.js';
 export { passes, settled } from './contract/threshold.js';
 export type { Circumstances, PulseSite } from './count/circumstances.js';
@@ -84,7 +131,7 @@ export { runResult } from './deflation/runResult.js';
 export type { Beside, Shorthand } from './deflation/shorthand.js';
 export { NOTHING_BESIDE, numbersText, printShorthand, shorthandOf } from './deflation/shorthand.js';
 export { runOfShorthand, shorthandResult } from './deflation/shorthandRun.js';
-export { COMPARISONS, FIGURES } from './figures.js';
+export { COMPARISONS, FIGURES, TABLES } from './figures.js';
 export { canonicalJson } from './protocol/canonicalJson.js';
 export type { FieldChange, PresetChange, ProtocolDiff } from './protocol/diff.js';
 export { protocolDiff } from './protocol/diff.js';

@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { expect, test } from 'vitest';
-import { FIGURES } from './figures.js';
+import { FIGURES, TABLES } from './figures.js';
 
 /** A numeral in a program text, and its line from 1. */
 type Numeral = { readonly numeral: string; readonly line: number };
@@ -55,6 +55,13 @@ const PLAIN = new Set(['0', '1', '2', '60', '1000', '60000', '1e9']);
 
 /** Numbers of a method, which say nothing of a person; any other belongs in a `figures.ts` of its folder. */
 const KNOWN: Readonly<Record<string, { readonly numbers: readonly string[]; readonly reason: string }>> = {
+  'child/fourthReport.ts': { numbers: ['10', '100'], reason: 'the formula counts years from 10; percent' },
+  'child/heightZ.ts': {
+    numbers: ['0.5', '1e-7'],
+    reason: 'where a row stands in its month; next to no power',
+  },
+  'child/years.ts': { numbers: ['12'], reason: 'months in a year' },
+  'contract/shownPressure.ts': { numbers: ['9'], reason: 'decimals to which a number is told from a limit' },
   'protocol/protocol.ts': { numbers: ['3'], reason: 'the number of a schema' },
   'statistics/longRunMean.ts': {
     numbers: [
@@ -78,7 +85,7 @@ const KNOWN: Readonly<Record<string, { readonly numbers: readonly string[]; read
 };
 
 /** Tables of numbers that docs/sources.md prints in full. */
-const PRINTED = /(^|\/)figures\.ts$|^protocol\/presets\.ts$|^protocol\/\w+Section\.ts$/;
+const PRINTED = /(^|\/)figures\.ts$|Table\.ts$|^protocol\/presets\.ts$|^protocol\/\w+Section\.ts$/;
 
 const files = readdirSync(SOURCE, { recursive: true, encoding: 'utf8' })
   .map((path) => path.replaceAll('\\', '/'))
@@ -111,6 +118,30 @@ test('every exception is still needed', () => {
 test('every table of figures is registered, so that docs/sources.md prints it', () => {
   const folders = files.filter((path) => path.endsWith('/figures.ts')).map((path) => path.split('/')[0]);
   expect(Object.keys(FIGURES).sort()).toEqual(folders.sort());
+});
+
+test('every table is registered, says all about itself and is used', () => {
+  const registered = Object.values(TABLES).flatMap((tables) => Object.keys(tables));
+  const named = files
+    .filter((path) => path.endsWith('Table.ts'))
+    .flatMap((path) => [...textOf(path).matchAll(/^export const (\w+)/gm)].map((match) => match[1]));
+  expect(named.sort()).toEqual(registered.sort());
+  const code = files
+    .filter((path) => !path.endsWith('Table.ts') && path !== 'figures.ts')
+    .map(textOf)
+    .join('\n');
+  for (const tables of Object.values(TABLES)) {
+    for (const [name, { meaning, unit, source, rows }] of Object.entries(tables)) {
+      expect([name, meaning !== '', unit !== '', source !== '', rows.length > 0]).toEqual([
+        name,
+        true,
+        true,
+        true,
+        true,
+      ]);
+      expect([name, new RegExp(`\\b${name}\\b`).test(code)]).toEqual([name, true]);
+    }
+  }
 });
 
 test.each(Object.entries(FIGURES))(

@@ -1,0 +1,55 @@
+import { aap2017 } from '../child/aap2017.js';
+import type { Screening } from '../child/screening.js';
+import type { Sex } from '../child/sex.js';
+import type { Flag } from '../contract/flag.js';
+import { type CategoryFlagCode, type CategoryResult, categoryIn, type Measured } from './categoryIn.js';
+import { type AdultSchemeId, adultScheme, PREGNANCY_SCHEME, type PregnancySchemeId } from './schemes.js';
+
+/** Every guideline that a category can be asked of without a height. */
+export type GuidelineId = AdultSchemeId | PregnancySchemeId | 'aap-2017';
+
+/** A pressure, the guideline and what it needs of the person. Only `parseCategoryQuestion` makes one from outside. */
+export type CategoryQuestion = Measured & {
+  readonly guideline: GuidelineId;
+  /** Completed years; null is not known, and then an adult. */
+  readonly ageYears: number | null;
+  readonly sex: Sex | null;
+  /** Pregnant now, or in the six weeks after. */
+  readonly isPregnant: boolean;
+};
+
+/** The category with the guideline that was used; `screening` is of AAP 2017 alone. */
+export type Category = { readonly guideline: GuidelineId } & CategoryResult & {
+    readonly screening: Screening | null;
+  };
+
+/**
+ * The category of a pressure by a guideline. In pregnancy the scheme of pregnancy is used in place of any other.
+ *
+ * Errors: none; a {@link CategoryQuestion} has been parsed.
+ * Source: bedside handbook 6.1 to 6.3; docs/conventions.md section 7.
+ */
+export function categoryOf(question: CategoryQuestion): Category {
+  const { guideline, isPregnant, ageYears, sex } = question;
+  if (isPregnant || guideline === 'pregnancy') {
+    const flags: Flag<CategoryFlagCode>[] =
+      guideline === 'pregnancy' ? [] : [{ code: 'pregnancy-scheme', figures: {} }];
+    return withFlags('pregnancy', categoryIn(PREGNANCY_SCHEME, question), flags);
+  }
+  if (guideline === 'aap-2017') {
+    if (ageYears === null) throw new Error('AAP 2017 needs an age');
+    return { guideline, ...aap2017(question, ageYears, sex) };
+  }
+  const flags: Flag<CategoryFlagCode>[] = [];
+  if (ageYears === null) flags.push({ code: 'adult-assumed', figures: {} });
+  if (guideline === 'who-2021') flags.push({ code: 'treatment-rule', figures: {} });
+  return withFlags(guideline, categoryIn(adultScheme(guideline), question), flags);
+}
+
+function withFlags(
+  guideline: GuidelineId,
+  result: CategoryResult,
+  flags: Flag<CategoryFlagCode>[],
+): Category {
+  return { guideline, ...result, flags: [...flags, ...result.flags], screening: null };
+}

@@ -1,0 +1,32 @@
+import type { Comparison } from '../contract/threshold.js';
+
+/** On which side of each limit its rule applies. Source: bedside handbook 2.4, 3.16, 3.17, 6.2 to 6.4. */
+export const CHILD_COMPARISONS = {
+  aapElevatedSystolic: '>=',
+  aapStage1Systolic: '>=',
+  aapStage1Diastolic: '>=',
+  aapStage2Systolic: '>=',
+  aapStage2Diastolic: '>=',
+  staticFromYears: '>=',
+  screeningFromYears: '>=',
+  fourthFromMonths: '>=',
+  fourthUnderMonths: '<',
+  p90Z: '>=',
+  p95Z: '>=',
+  fourthElevatedSystolic: '>=',
+  fourthElevatedDiastolic: '>=',
+  fourthStage2Above99: '>',
+  farOutHeightZ: '>',
+  severeAbove95: '>',
+  severeAdolescentSystolic: '>',
+  severeAdolescentDiastolic: '>',
+  lowChildSystolic: '<',
+  neonateUnderMonths: '<',
+  infantUnderMonths: '<',
+  lowChildToYears: '<=',
+  fastUnder2MonthsPerMinute: '>=',
+  fastYoungestUnderMonths: '<',
+  fastInfantUnderMonths: '<',
+  fastChildUnderMonths: '<',
+  rusconiToMonths: '<=',
+} as const satisfies Record<string, Comparison>;

@@ -1,3 +1,5 @@
+export type { Categorised, CategoryFor, NoCategoryCode } from './category/categoryFor.js';
+export { categoryFor } from './category/categoryFor.js';
 export type {
   CategoryFlagCode,
   CategoryReasonCode,
@@ -10,6 +12,8 @@ export { categoryOf } from './category/categoryOf.js';
 export { CATEGORY_COMPARISONS } from './category/comparisons.js';
 export { CATEGORY_FIGURES } from './category/figures.js';
 export { GUIDELINE_IDS, parseCategoryQuestion } from './category/parseCategoryQuestion.js';
+export type { CategoryRules, ChildSchemeId } from './category/rules.js';
+export { CHILD_SCHEME_IDS, NO_CATEGORIES, NO_SCHEME } from './category/rules.js';
 export type { Band, Bound, CategoryScheme, Component, Level, Pressure } from './category/scheme.js';
 export { bandOf, isRaised, isSevere, LEVELS, limitsOf } from './category/scheme.js';
 export type { AdultSchemeId, PregnancySchemeId } from './category/schemes.js';
@@ -148,11 +152,49 @@ export { PRESETS } from './protocol/presets.js';
 export type { Presets, Protocol } from './protocol/protocol.js';
 export { PROTOCOL_SCHEMA } from './protocol/protocol.js';
 export { protocolVersion } from './protocol/protocolVersion.js';
-export { countRules, cuffRules, planRules, runRules } from './protocol/rules.js';
+export {
+  actNowOrigins,
+  actNowRules,
+  armsRules,
+  countRules,
+  cuffRules,
+  planRules,
+  readingsRules,
+  recheckRules,
+  runRules,
+  signingRules,
+} from './protocol/rules.js';
 export type { FieldsOf, LaterSection, SectionName, SectionRules } from './protocol/sections.js';
 export { SECTION_NAMES, SECTIONS } from './protocol/sections.js';
 export type { FieldKind, FieldShape, Section, SectionShape } from './protocol/shape.js';
+export type { ActNowAlert, FeaturesToAsk } from './round/actNow.js';
+export { ACT_NOW_RULE, actNow, featuresToAsk } from './round/actNow.js';
+export type { ActNowCondition } from './round/actNowConditions.js';
+export { ACT_NOW_CONDITIONS } from './round/actNowConditions.js';
+export type { ActNowLimit } from './round/actNowLimits.js';
+export { ACT_NOW_LIMITS } from './round/actNowLimits.js';
+export type { ActNowId, ActNowOrigins, ActNowRules, LimitOrigin } from './round/actNowRules.js';
+export {
+  ACT_NOW_IDS,
+  DEFAULT_ACT_NOW_ORIGINS,
+  DEFAULT_ACT_NOW_RULES,
+  pregnancyLimits,
+  severeLimits,
+} from './round/actNowRules.js';
+export type { ArmDifference, ArmPair, ArmsCode } from './round/armDifference.js';
+export { armDifference, armPairs } from './round/armDifference.js';
+export type { ArmsRules } from './round/armsRules.js';
+export { DEFAULT_ARMS_RULES } from './round/armsRules.js';
+export type { AverageFlagCode, AverageReasonCode, ReadingsAverage } from './round/averageReadings.js';
+export { AVERAGE_RULE, averageReadings } from './round/averageReadings.js';
+export type { AveragingMethod, AveragingRule, AveragingRuleId, Difference } from './round/averagingRules.js';
+export { AVERAGING_RULE_IDS, AVERAGING_RULES, averagingRule } from './round/averagingRules.js';
 export type { Estimate, RoundEvent, RoundMeasure, RoundRate, RoundValue, Wanted } from './round/event.js';
+export type { Reading } from './round/fullReadings.js';
+export type { FurtherReading, FurtherReadingCode, ReadingsCircumstances } from './round/furtherReading.js';
+export { furtherReading, UNKNOWN_READINGS_CIRCUMSTANCES } from './round/furtherReading.js';
+export type { EmergencyFeature, KnownScore, KnownSigns } from './round/knownSigns.js';
+export { EMERGENCY_FEATURES, NOTHING_KNOWN } from './round/knownSigns.js';
 export type { NextStep, NextStepCode, StepReasonCode, StepRules } from './round/nextStep.js';
 export { missingSigns, nextStep, wantedSigns } from './round/nextStep.js';
 export { DAY_OF_ROUND, placeFactsOf } from './round/placeFacts.js';
@@ -161,11 +203,25 @@ export { DEFAULT_PLAN_RULES } from './round/planRules.js';
 export type { Preparation } from './round/preparation.js';
 export { PREPARATION } from './round/preparation.js';
 export { isUpright, readingsOf, seriesOf } from './round/readingsOf.js';
+export type { IrregularAverage, ReadingsRules } from './round/readingsRules.js';
+export { DEFAULT_READINGS_RULES, readingsRulesOf } from './round/readingsRules.js';
+export type { LeftOutReason, ReadingsToAverage } from './round/readingsToAverage.js';
+export { readingsToAverage } from './round/readingsToAverage.js';
+export type { Recheck, RecheckClass, RecheckCode } from './round/recheckAfter.js';
+export { RECHECK_CLASSES, recheckAfter } from './round/recheckAfter.js';
+export type { RecheckCircumstances } from './round/recheckClass.js';
+export { recheckClass } from './round/recheckClass.js';
+export type { RecheckRules } from './round/recheckRules.js';
+export { DEFAULT_RECHECK_RULES } from './round/recheckRules.js';
 export type { ArmOfDay, RoundFacts } from './round/roundFacts.js';
 export { NO_ROUND_FACTS } from './round/roundFacts.js';
 export type { ReadingPlace, RoundReading } from './round/roundReading.js';
 export type { RoundState } from './round/roundState.js';
 export { after, EMPTY_ROUND, hasNumber, isAnswered, roundState, valuesOf } from './round/roundState.js';
+export type { KnownPressure, PressureLimit, SevereLimits } from './round/severe.js';
+export { isPressureSevere } from './round/severe.js';
+export type { SigningRules } from './round/signingRules.js';
+export { DEFAULT_SIGNING_RULES } from './round/signingRules.js';
 export type { NotDoneReason, RoundSign, RoundStep } from './round/step.js';
 export { NOT_DONE_REASONS, ROUND_SIGNS, ROUND_STEPS } from './round/step.js';
 export type { SignCircumstances } from './sign/circumstances.js';

@@ -1,8 +1,11 @@
+import { ADULT_SCHEMES, PREGNANCY_SCHEME } from '../category/schemes.js';
+import { AAP_2017 } from '../child/aap2017.js';
 import type { Sureness } from '../contract/figure.js';
 import { COUNT_FIGURES } from '../count/figures.js';
 import { CUFF_SCHEMES } from '../cuff/schemes.js';
 import { DEFLATION_FIGURES } from '../deflation/figures.js';
 import type { FieldValue, Replaced } from './field.js';
+import { ROUND_PRESETS } from './roundPresets.js';
 import type { SectionName, SectionRules } from './sections.js';
 
 const KSH13 = DEFLATION_FIGURES.fastestPerBeatMmHg.source;
@@ -12,6 +15,10 @@ const SURVEYS = 'survey protocols (bedside handbook 3.9)';
 const SCORED =
   'the seven inputs of the 2017 early-warning score, Royal College of Physicians (bedside handbook 5.2)';
 const HWU = 'Hwu 2000, J Clin Nurs 9:146';
+
+/** Guidelines of the country whose paediatricians wrote the scheme of children; the others bring none. */
+const AMERICAN: readonly string[] = ['acc-aha-2017', 'acc-aha-2025'];
+const AAP = { value: AAP_2017.id, source: AAP_2017.source, sure: AAP_2017.status };
 
 /** What a preset says otherwise than its section's own values. */
 type Changes<Rules> = {
@@ -134,4 +141,27 @@ export const PRESETS: readonly Preset[] = [
     status: 'practice',
     changes: { wantedSigns: { value: ['pressure'], source: 'bedside handbook 7.1', sure: 'practice' } },
   },
+  {
+    section: 'category',
+    id: 'no-categories',
+    source: 'docs/conventions.md section 7',
+    status: 'decision',
+    changes: {},
+  },
+  ...ADULT_SCHEMES.map(({ id, source, status }) => ({
+    section: 'category' as const,
+    id,
+    source,
+    status,
+    changes: {
+      adultScheme: { value: id, source, sure: status },
+      ...(AMERICAN.includes(id) ? { childScheme: AAP } : {}),
+      pregnancyScheme: {
+        value: PREGNANCY_SCHEME.id,
+        source: PREGNANCY_SCHEME.source,
+        sure: PREGNANCY_SCHEME.status,
+      },
+    },
+  })),
+  ...ROUND_PRESETS,
 ];

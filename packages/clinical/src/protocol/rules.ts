@@ -1,7 +1,20 @@
+import { type CategoryRules, NO_CATEGORIES } from '../category/rules.js';
 import { type CountRules, DEFAULT_COUNT_RULES } from '../count/rules.js';
 import { type CuffRules, DEFAULT_CUFF_RULES } from '../cuff/rules.js';
 import { DEFAULT_DEFLATION_RULES, DEFAULT_INFLATION_RULES, type RunRules } from '../deflation/rules.js';
+import {
+  ACT_NOW_LIMIT_IDS,
+  type ActNowOrigins,
+  type ActNowRules,
+  DEFAULT_ACT_NOW_ORIGINS,
+  DEFAULT_ACT_NOW_RULES,
+} from '../round/actNowRules.js';
+import { type ArmsRules, DEFAULT_ARMS_RULES } from '../round/armsRules.js';
 import { DEFAULT_PLAN_RULES, type PlanRules } from '../round/planRules.js';
+import { DEFAULT_READINGS_RULES, type ReadingsRules } from '../round/readingsRules.js';
+import { DEFAULT_RECHECK_RULES, type RecheckRules } from '../round/recheckRules.js';
+import { DEFAULT_SIGNING_RULES, type SigningRules } from '../round/signingRules.js';
+import { type Field, LOCAL_SOURCE } from './field.js';
 import type { Protocol } from './protocol.js';
 import type { FieldsOf } from './sections.js';
 
@@ -33,6 +46,48 @@ export function cuffRules(protocol: Protocol | null): CuffRules {
 /** What a round takes as a matter of course under a protocol; the defaults for what it does not have. */
 export function planRules(protocol: Protocol | null): PlanRules {
   return { ...DEFAULT_PLAN_RULES, ...valuesOf(protocol?.sections.round) };
+}
+
+/** How many readings, how far apart, which average under a protocol; the defaults for what it does not have. */
+export function readingsRules(protocol: Protocol | null): ReadingsRules {
+  return { ...DEFAULT_READINGS_RULES, ...valuesOf(protocol?.sections.readings) };
+}
+
+/** When the arms differ under a protocol; the defaults for what it does not have. */
+export function armsRules(protocol: Protocol | null): ArmsRules {
+  return { ...DEFAULT_ARMS_RULES, ...valuesOf(protocol?.sections.arms) };
+}
+
+/** When a pressure is looked at again under a protocol; the defaults for what it does not have. */
+export function recheckRules(protocol: Protocol | null): RecheckRules {
+  return { ...DEFAULT_RECHECK_RULES, ...valuesOf(protocol?.sections.recheck) };
+}
+
+/** When somebody must act at once under a protocol; everything is on where there is none, or where it is older. */
+export function actNowRules(protocol: Protocol | null): ActNowRules {
+  return { ...DEFAULT_ACT_NOW_RULES, ...valuesOf(protocol?.sections.actNow) };
+}
+
+/** Where the limits of acting at once come from under a protocol. */
+export function actNowOrigins(protocol: Protocol | null): ActNowOrigins {
+  const fields: Readonly<Record<string, Field>> = protocol?.sections.actNow ?? {};
+  const origins = ACT_NOW_LIMIT_IDS.map((id) => {
+    const field = fields[id];
+    if (field === undefined) return [id, DEFAULT_ACT_NOW_ORIGINS[id]];
+    const { source, sure } = field;
+    return [id, { source, sure, isLocal: source === LOCAL_SOURCE }];
+  });
+  return Object.fromEntries(origins) as ActNowOrigins;
+}
+
+/** What signing asks for under a protocol; the defaults for what it does not have. */
+export function signingRules(protocol: Protocol | null): SigningRules {
+  return { ...DEFAULT_SIGNING_RULES, ...valuesOf(protocol?.sections.signing) };
+}
+
+/** The schemes that put a pressure into a category under a protocol; without one, or an older one, none. */
+export function categoryRules(protocol: Protocol | null): CategoryRules {
+  return { ...NO_CATEGORIES, ...valuesOf(protocol?.sections.category) };
 }
 
 /** The values of a section's fields; none where the protocol is older than the section. */

@@ -1,14 +1,26 @@
+import type { CategoryRules } from '../category/rules.js';
 import type { CountRules } from '../count/rules.js';
 import type { CuffRules } from '../cuff/rules.js';
 import type { DeflationRules, InflationRules } from '../deflation/rules.js';
+import type { ActNowRules } from '../round/actNowRules.js';
+import type { ArmsRules } from '../round/armsRules.js';
 import type { PlanRules } from '../round/planRules.js';
+import type { ReadingsRules } from '../round/readingsRules.js';
+import type { RecheckRules } from '../round/recheckRules.js';
+import type { SigningRules } from '../round/signingRules.js';
+import { ACT_NOW_SECTION } from './actNowSection.js';
+import { ARMS_SECTION } from './armsSection.js';
+import { CATEGORY_SECTION } from './categorySection.js';
 import { COUNT_SECTION } from './countSection.js';
 import { CUFF_SECTION } from './cuffSection.js';
 import { DEFLATION_SECTION } from './deflationSection.js';
 import type { Field, FieldValue } from './field.js';
 import { INFLATION_SECTION } from './inflationSection.js';
+import { READINGS_SECTION } from './readingsSection.js';
+import { RECHECK_SECTION } from './recheckSection.js';
 import { ROUND_SECTION } from './roundSection.js';
 import type { FieldShape, Section } from './shape.js';
+import { SIGNING_SECTION } from './signingSection.js';
 
 /** The rules of each section as plain values. A new section is added here and in {@link SECTIONS}. */
 export type SectionRules = {
@@ -17,6 +29,12 @@ export type SectionRules = {
   readonly deflation: DeflationRules;
   readonly cuff: CuffRules;
   readonly round: PlanRules;
+  readonly category: CategoryRules;
+  readonly readings: ReadingsRules;
+  readonly arms: ArmsRules;
+  readonly recheck: RecheckRules;
+  readonly actNow: ActNowRules;
+  readonly signing: SigningRules;
 };
 
 export type SectionName = keyof SectionRules;
@@ -36,6 +54,12 @@ export const SECTIONS: { readonly [Name in SectionName]: Section<SectionRules[Na
   deflation: DEFLATION_SECTION,
   cuff: CUFF_SECTION,
   round: ROUND_SECTION,
+  category: CATEGORY_SECTION,
+  readings: READINGS_SECTION,
+  arms: ARMS_SECTION,
+  recheck: RECHECK_SECTION,
+  actNow: ACT_NOW_SECTION,
+  signing: SIGNING_SECTION,
 };
 
 export const SECTION_NAMES = Object.keys(SECTIONS) as readonly SectionName[];

@@ -9,7 +9,7 @@ import {
   severeLimits,
 } from './actNowRules.js';
 import { EMERGENCY_FEATURES, type EmergencyFeature, type KnownSigns } from './knownSigns.js';
-import { isSevere } from './severe.js';
+import { isPressureSevere } from './severe.js';
 import { isChild } from './whoseLimits.js';
 
 /**
@@ -85,11 +85,11 @@ export type FeaturesToAsk = {
  * on; pregnancy when it is not known and the pressure is severe for somebody pregnant. Source: bedside handbook 3.16.
  */
 export function featuresToAsk(known: KnownSigns, rules: ActNowRules): FeaturesToAsk {
-  const isRaised = isSevere(known, severeLimits(rules)) || (isChild(known) && isFromP95(known));
+  const isRaised = isPressureSevere(known, severeLimits(rules)) || (isChild(known) && isFromP95(known));
   const isAsked = known.features === null && isRaised;
   const isPregnancyOpen = known.pregnant === null && known.weeksAfterBirth === null;
   return {
     features: isAsked ? EMERGENCY_FEATURES : [],
-    pregnancy: isPregnancyOpen && isSevere(known, pregnancyLimits(rules)),
+    pregnancy: isPregnancyOpen && isPressureSevere(known, pregnancyLimits(rules)),
   };
 }

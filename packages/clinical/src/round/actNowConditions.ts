@@ -1,17 +1,12 @@
+import { CHILD_COMPARISONS } from '../child/comparisons.js';
 import type { Sureness } from '../contract/figure.js';
 import { passes } from '../contract/threshold.js';
-import {
-  type ActNowId,
-  type ActNowLimit,
-  type ActNowRules,
-  pregnancyLimits,
-  severeLimits,
-} from './actNowRules.js';
+import { SCORE_FIGURES } from '../score/figures.js';
+import { type ActNowLimit, type ActNowNumber, ACT_NOW_LIMITS as LIMITS } from './actNowLimits.js';
+import { type ActNowId, type ActNowRules, pregnancyLimits, severeLimits } from './actNowRules.js';
 import { childLowSystolic } from './childLowSystolic.js';
-import { ROUND_COMPARISONS as SIDE } from './comparisons.js';
-import { ROUND_FIGURES as F } from './figures.js';
 import { EMERGENCY_FEATURES, type EmergencyFeature, type KnownSigns } from './knownSigns.js';
-import { isSevere } from './severe.js';
+import { isPressureSevere } from './severe.js';
 import { isChild, isScoredAsAdult, isSlowPulseChild, isSoonAfterBirth } from './whoseLimits.js';
 
 type Figures = Readonly<Record<string, number>>;
@@ -29,7 +24,7 @@ export type ActNowCondition = {
 };
 
 const SEVERE = 'bedside handbook 3.16';
-const SCORE = { source: F.veryLowSystolic.source, sure: F.veryLowSystolic.sure } as const;
+const SCORE = { source: SCORE_FIGURES.ewMostPoints.source, sure: SCORE_FIGURES.ewMostPoints.sure } as const;
 const PRESSURE = ['systolic', 'diastolic'] as const;
 
 /** Every condition, in the order in which it is told. Source: bedside handbook 1.7, 3.16, 3.17, 4.2, 4.3 and 5.2. */
@@ -48,7 +43,7 @@ export const ACT_NOW_CONDITIONS: readonly ActNowCondition[] = [
     limits: ['pregnancySystolic', 'pregnancyDiastolic'],
     own: null,
     holds: (known, rules) =>
-      known.pregnant === true && isSevere(known, pregnancyLimits(rules)) ? pressureOf(known) : null,
+      known.pregnant === true && isPressureSevere(known, pregnancyLimits(rules)) ? pressureOf(known) : null,
   },
   {
     id: 'severe-after-birth',
@@ -56,7 +51,9 @@ export const ACT_NOW_CONDITIONS: readonly ActNowCondition[] = [
     limits: ['pregnancySystolic', 'pregnancyDiastolic', 'weeksAfterBirth'],
     own: null,
     holds: (known, rules) =>
-      isSoonAfterBirth(known, rules) && isSevere(known, pregnancyLimits(rules)) ? pressureOf(known) : null,
+      isSoonAfterBirth(known, rules) && isPressureSevere(known, pregnancyLimits(rules))
+        ? pressureOf(known)
+        : null,
   },
   {
     id: 'child-crisis',
@@ -86,46 +83,46 @@ export const ACT_NOW_CONDITIONS: readonly ActNowCondition[] = [
     holds({ systolic, ageMonths }, rules) {
       if (systolic === null || ageMonths === null || isScoredAsAdult({ ageMonths })) return null;
       const lowSystolic = childLowSystolic(ageMonths, rules);
-      return passes(systolic, SIDE.childLowBaseSystolic, lowSystolic) ? { systolic, lowSystolic } : null;
+      return isAt(systolic, 'childLowBaseSystolic', lowSystolic) ? { systolic, lowSystolic } : null;
     },
   },
   oneNumber('very-low-pressure', 'systolic', 'veryLowSystolic', isScoredAsAdult),
   {
-    id: 'early-warning-high',
+    id: 'early-warning-total-high',
     needs: ['earlyWarning'],
     limits: ['highTotal'],
     own: null,
     holds: ({ earlyWarning }, { highTotal }) =>
-      earlyWarning !== null && passes(pointsOf(earlyWarning), SIDE.highTotal, highTotal)
+      earlyWarning !== null && isAt(pointsOf(earlyWarning), 'highTotal', highTotal)
         ? totalFigures(earlyWarning)
         : null,
   },
   {
-    id: 'early-warning-medium',
+    id: 'early-warning-total-medium',
     needs: ['earlyWarning'],
     limits: ['mediumTotal', 'highTotal'],
     own: null,
     holds: ({ earlyWarning }, { highTotal, mediumTotal }) =>
       earlyWarning !== null &&
-      passes(pointsOf(earlyWarning), SIDE.mediumTotal, mediumTotal) &&
-      !passes(pointsOf(earlyWarning), SIDE.highTotal, highTotal)
+      isAt(pointsOf(earlyWarning), 'mediumTotal', mediumTotal) &&
+      !isAt(pointsOf(earlyWarning), 'highTotal', highTotal)
         ? totalFigures(earlyWarning)
         : null,
   },
   {
-    id: 'early-warning-single',
+    id: 'early-warning-single-part',
     needs: ['earlyWarning'],
     limits: ['singlePoints'],
     own: null,
     holds({ earlyWarning }, { singlePoints }) {
       const alarming = Object.entries(earlyWarning?.parts ?? {}).flatMap(([part, points]) =>
-        points !== null && passes(points, SIDE.singlePoints, singlePoints) ? [[part, points] as const] : [],
+        points !== null && isAt(points, 'singlePoints', singlePoints) ? [[part, points] as const] : [],
       );
       return alarming.length === 0 ? null : Object.fromEntries(alarming);
     },
   },
   {
-    id: 'not-alert',
+    id: 'consciousness-changed',
     needs: ['consciousness'],
     limits: [],
     own: SCORE,
@@ -158,13 +155,18 @@ export const ACT_NOW_CONDITIONS: readonly ActNowCondition[] = [
   oneNumber('child-low-oxygen', 'percentOxygen', 'childLowOxygenPercent', (known) => !isScoredAsAdult(known)),
 ];
 
+/** Whether a value is on the side of a limit on which somebody acts. */
+function isAt(value: number, limit: ActNowNumber, at: number): boolean {
+  return passes(value, LIMITS[limit].comparison, at);
+}
+
 type OneNumber = 'systolic' | 'pulsePerMinute' | 'breathsPerMinute' | 'percentOxygen';
 
 /** A condition of one number against one limit, for those whom it concerns. */
 function oneNumber(
   id: ActNowId,
   key: OneNumber,
-  limit: Exclude<ActNowLimit, 'severeSystolic' | 'severeDiastolic'>,
+  limit: ActNowNumber,
   concerns: (known: KnownSigns) => boolean,
 ): ActNowCondition {
   return {
@@ -174,7 +176,7 @@ function oneNumber(
     own: null,
     holds(known, rules) {
       const value = known[key];
-      if (value === null || !concerns(known) || !passes(value, SIDE[limit], rules[limit])) return null;
+      if (value === null || !concerns(known) || !isAt(value, limit, rules[limit])) return null;
       return { [key]: value, [limit]: rules[limit] };
     },
   };
@@ -187,7 +189,7 @@ function severeWith(feature: EmergencyFeature): ActNowCondition {
     limits: ['severeSystolic', 'severeDiastolic'],
     own: { source: SEVERE, sure: 'memory' },
     holds: (known, rules) =>
-      hasFeature(known, feature) && isSevere(known, severeLimits(rules)) ? pressureOf(known) : null,
+      hasFeature(known, feature) && isPressureSevere(known, severeLimits(rules)) ? pressureOf(known) : null,
   };
 }
 
@@ -210,22 +212,22 @@ function isFarAboveP95(
   { childAboveP95MmHg }: ActNowRules,
 ): boolean {
   const isFar = (value: number | null, limit: number) =>
-    value !== null && passes(value - limit, SIDE.childAboveP95MmHg, childAboveP95MmHg);
+    value !== null && isAt(value - limit, 'childAboveP95MmHg', childAboveP95MmHg);
   return p95 !== null && (isFar(systolic, p95.systolic) || isFar(diastolic, p95.diastolic));
 }
 
 /** The limits of an adolescent hold for a younger child too, whose crisis begins below them. */
 function isOverAdolescent(known: KnownSigns, rules: ActNowRules): boolean {
-  return isSevere(known, {
-    systolic: { comparison: SIDE.adolescentSystolic, limit: rules.adolescentSystolic },
-    diastolic: { comparison: SIDE.adolescentDiastolic, limit: rules.adolescentDiastolic },
+  return isPressureSevere(known, {
+    systolic: { comparison: LIMITS.adolescentSystolic.comparison, limit: rules.adolescentSystolic },
+    diastolic: { comparison: LIMITS.adolescentDiastolic.comparison, limit: rules.adolescentDiastolic },
   });
 }
 
 /** Whether either part is at or above the 95th centile of the child. */
 export function isFromP95({ systolic, diastolic, p95 }: KnownSigns): boolean {
   const isHigh = (value: number | null, limit: number) =>
-    value !== null && passes(value, SIDE.childFromP95, limit);
+    value !== null && passes(value, CHILD_COMPARISONS.p95Z, limit);
   return p95 !== null && (isHigh(systolic, p95.systolic) || isHigh(diastolic, p95.diastolic));
 }
 

@@ -1,6 +1,10 @@
-import type { Figure, Sureness } from '../contract/figure.js';
-import { ROUND_COMPARISONS as SIDE } from './comparisons.js';
-import { ROUND_FIGURES as F } from './figures.js';
+import type { Sureness } from '../contract/figure.js';
+import {
+  type ActNowLimit,
+  type ActNowLimitFigure,
+  type ActNowNumber,
+  ACT_NOW_LIMITS as LIMITS,
+} from './actNowLimits.js';
 import { EMERGENCY_FEATURES, type EmergencyFeature } from './knownSigns.js';
 import type { PressureLimit, SevereLimits } from './severe.js';
 
@@ -19,10 +23,10 @@ export const ACT_NOW_IDS = [
   'child-high-with-feature',
   'child-hypotension',
   'very-low-pressure',
-  'early-warning-high',
-  'early-warning-medium',
-  'early-warning-single',
-  'not-alert',
+  'early-warning-total-high',
+  'early-warning-total-medium',
+  'early-warning-single-part',
+  'consciousness-changed',
   'very-slow-pulse',
   'child-slow-pulse',
   'very-fast-pulse',
@@ -42,85 +46,46 @@ export type ActNowRules = {
   readonly switchedOff: readonly ActNowId[];
   readonly severeSystolic: PressureLimit;
   readonly severeDiastolic: PressureLimit;
-  readonly pregnancySystolic: number;
-  readonly pregnancyDiastolic: number;
-  readonly weeksAfterBirth: number;
-  readonly childAboveP95MmHg: number;
-  readonly adolescentSystolic: number;
-  readonly adolescentDiastolic: number;
-  readonly newbornLowSystolic: number;
-  readonly infantLowSystolic: number;
-  readonly childLowBaseSystolic: number;
-  readonly olderChildLowSystolic: number;
-  readonly veryLowSystolic: number;
-  readonly highTotal: number;
-  readonly mediumTotal: number;
-  readonly singlePoints: number;
-  readonly verySlowPulsePerMinute: number;
-  readonly childSlowPulsePerMinute: number;
-  readonly veryFastPulsePerMinute: number;
-  readonly verySlowBreathsPerMinute: number;
-  readonly veryFastBreathsPerMinute: number;
-  readonly lowOxygenPercent: number;
-  readonly lowOxygenScale2Percent: number;
-  readonly childLowOxygenPercent: number;
-};
-
-export type ActNowLimit = Exclude<keyof ActNowRules, 'switchedOff'>;
+} & { readonly [Id in ActNowNumber]: number };
 
 /** Where a limit comes from, and whether the place set it itself. */
 export type LimitOrigin = { readonly source: string; readonly sure: Sureness; readonly isLocal: boolean };
 export type ActNowOrigins = { readonly [Id in ActNowLimit]: LimitOrigin };
 
+export const ACT_NOW_LIMIT_IDS = Object.keys(LIMITS) as readonly ActNowLimit[];
+
+const { severeSystolic, severeDiastolic, ...NUMBERS } = LIMITS;
+
 export const DEFAULT_ACT_NOW_RULES: ActNowRules = {
   switchedOff: [],
-  severeSystolic: { comparison: SIDE.severeSystolic, limit: F.severeSystolic.value },
-  severeDiastolic: { comparison: SIDE.severeDiastolic, limit: F.severeDiastolic.value },
-  pregnancySystolic: F.pregnancySystolic.value,
-  pregnancyDiastolic: F.pregnancyDiastolic.value,
-  weeksAfterBirth: F.weeksAfterBirth.value,
-  childAboveP95MmHg: F.childAboveP95MmHg.value,
-  adolescentSystolic: F.adolescentSystolic.value,
-  adolescentDiastolic: F.adolescentDiastolic.value,
-  newbornLowSystolic: F.newbornLowSystolic.value,
-  infantLowSystolic: F.infantLowSystolic.value,
-  childLowBaseSystolic: F.childLowBaseSystolic.value,
-  olderChildLowSystolic: F.olderChildLowSystolic.value,
-  veryLowSystolic: F.veryLowSystolic.value,
-  highTotal: F.highTotal.value,
-  mediumTotal: F.mediumTotal.value,
-  singlePoints: F.singlePoints.value,
-  verySlowPulsePerMinute: F.verySlowPulsePerMinute.value,
-  childSlowPulsePerMinute: F.childSlowPulsePerMinute.value,
-  veryFastPulsePerMinute: F.veryFastPulsePerMinute.value,
-  verySlowBreathsPerMinute: F.verySlowBreathsPerMinute.value,
-  veryFastBreathsPerMinute: F.veryFastBreathsPerMinute.value,
-  lowOxygenPercent: F.lowOxygenPercent.value,
-  lowOxygenScale2Percent: F.lowOxygenScale2Percent.value,
-  childLowOxygenPercent: F.childLowOxygenPercent.value,
+  severeSystolic: limitOf(severeSystolic),
+  severeDiastolic: limitOf(severeDiastolic),
+  ...(Object.fromEntries(Object.entries(NUMBERS).map(([id, { figure }]) => [id, figure.value])) as Readonly<
+    Record<ActNowNumber, number>
+  >),
 };
-
-export const ACT_NOW_LIMITS = (Object.keys(DEFAULT_ACT_NOW_RULES) as (keyof ActNowRules)[]).filter(
-  (key): key is ActNowLimit => key !== 'switchedOff',
-);
 
 /** Where the limits come from as long as nobody chose others. */
 export const DEFAULT_ACT_NOW_ORIGINS = Object.fromEntries(
-  ACT_NOW_LIMITS.map((id) => {
-    const { source, sure }: Figure = F[id];
+  Object.entries(LIMITS).map(([id, { figure }]) => {
+    const { source, sure } = figure;
     return [id, { source, sure, isLocal: false }];
   }),
 ) as ActNowOrigins;
 
 /** The limits of a severe pressure under these rules. */
-export function severeLimits({ severeSystolic, severeDiastolic }: ActNowRules): SevereLimits {
-  return { systolic: severeSystolic, diastolic: severeDiastolic };
+export function severeLimits(rules: ActNowRules): SevereLimits {
+  return { systolic: rules.severeSystolic, diastolic: rules.severeDiastolic };
 }
 
 /** The limits of a severe pressure in pregnancy and the weeks after it. */
-export function pregnancyLimits({ pregnancySystolic, pregnancyDiastolic }: ActNowRules): SevereLimits {
+export function pregnancyLimits(rules: ActNowRules): SevereLimits {
   return {
-    systolic: { comparison: SIDE.pregnancySystolic, limit: pregnancySystolic },
-    diastolic: { comparison: SIDE.pregnancyDiastolic, limit: pregnancyDiastolic },
+    systolic: { comparison: LIMITS.pregnancySystolic.comparison, limit: rules.pregnancySystolic },
+    diastolic: { comparison: LIMITS.pregnancyDiastolic.comparison, limit: rules.pregnancyDiastolic },
   };
+}
+
+function limitOf({ figure, comparison }: ActNowLimitFigure): PressureLimit {
+  return { comparison, limit: figure.value };
 }

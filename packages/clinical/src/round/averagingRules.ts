@@ -33,8 +33,9 @@ export type AveragingRule = {
   readonly least: number;
   readonly oneEnough: OneEnough;
   /** Two in a row that differ by this ask for another; null where the guideline has no such rule. */
-  readonly difference: Difference | null;
-  readonly gapSeconds: number;
+  readonly difference: { readonly value: Difference; readonly figure: Figure } | null;
+  /** Least time between two readings, in s. */
+  readonly gap: Figure;
 };
 
 /** A guideline has one id everywhere; the table of a journal without a guideline's name has one of our own. */
@@ -116,11 +117,12 @@ function rule(
     least: value,
     oneEnough: { when: 'never' },
     difference: null,
-    gapSeconds: gap.value,
+    gap,
     ...more,
   };
 }
 
 function differ(key: keyof typeof F & keyof typeof SIDE): Pick<AveragingRule, 'difference'> {
-  return { difference: { comparison: SIDE[key], limit: F[key].value } };
+  const value = { comparison: SIDE[key], limit: F[key].value };
+  return { difference: { value, figure: F[key] } };
 }

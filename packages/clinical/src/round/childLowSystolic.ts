@@ -1,9 +1,8 @@
+import { CHILD_COMPARISONS as SIDE } from '../child/comparisons.js';
+import { CHILD_FIGURES as F } from '../child/figures.js';
+import { completedYears } from '../child/years.js';
 import { passes } from '../contract/threshold.js';
 import type { ActNowRules } from './actNowRules.js';
-import { ROUND_COMPARISONS as SIDE } from './comparisons.js';
-import { ROUND_FIGURES as F } from './figures.js';
-
-const MONTHS_A_YEAR = F.infantUnderMonths.value;
 
 type Limits = Pick<
   ActNowRules,
@@ -15,11 +14,11 @@ type Limits = Pick<
  * birthday, then 70 and 2 for each completed year up to 10, then 90. Source: bedside handbook 3.17.
  */
 export function childLowSystolic(ageMonths: number, limits: Limits): number {
-  if (passes(ageMonths, SIDE.newbornUnderMonths, F.newbornUnderMonths.value))
+  if (passes(ageMonths, SIDE.neonateUnderMonths, F.neonateUnderMonths.value))
     return limits.newbornLowSystolic;
   if (passes(ageMonths, SIDE.infantUnderMonths, F.infantUnderMonths.value)) return limits.infantLowSystolic;
-  const years = Math.floor(ageMonths / MONTHS_A_YEAR);
-  return passes(years, SIDE.formulaUpToYears, F.formulaUpToYears.value)
-    ? limits.childLowBaseSystolic + F.childLowPerYear.value * years
+  const years = completedYears(ageMonths);
+  return passes(years, SIDE.lowChildToYears, F.lowChildToYears.value)
+    ? limits.childLowBaseSystolic + F.lowChildPerYear.value * years
     : limits.olderChildLowSystolic;
 }

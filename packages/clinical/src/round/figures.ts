@@ -28,12 +28,11 @@ const AAP: Guideline = ['aap-2017', 'Flynn 2017, Pediatrics 140:e20171904 (bedsi
 const WHO: Guideline = ['who-2021', 'WHO HEARTS (bedside handbook 3.10)', 'memory'];
 
 const SEVERE = 'bedside handbook 3.16';
-const PALS = 'Pediatric Advanced Life Support 2006 and 2015 (bedside handbook 3.17)';
-const RCP = 'Royal College of Physicians 2017, National Early Warning Score 2 (bedside handbook 5.2)';
 
 /**
- * Every number of the rules of a round: how many readings and which average, the two arms, when to look again, and
- * when somebody must act at once. The protocol's sections `readings`, `arms`, `recheck` and `actNow` start from these.
+ * Every number of the rules of a round: how many readings and which average, the two arms, when to look again. The
+ * protocol's sections `readings`, `arms` and `recheck` start from these; the limits of acting at once live with the
+ * rules that they belong to (see `actNowLimits.ts`), but for two.
  */
 export const ROUND_FIGURES = figures({
   escReadings: readings(3, ESC_2024),
@@ -118,8 +117,8 @@ export const ROUND_FIGURES = figures({
 
   atOnceWithinSeconds: delay(
     60,
-    'very low or unwell: repeated by hand at once, by this at the latest',
-    'practice',
+    'very low or unwell: repeated by hand at once, which is within this (our number)',
+    'decision',
   ),
   abnormalSoonSeconds: delay(60, 'unexpectedly high or low: repeated not before this', 'second-hand'),
   abnormalSoonWithinSeconds: delay(120, 'unexpectedly high or low: repeated within this', 'second-hand'),
@@ -144,67 +143,13 @@ export const ROUND_FIGURES = figures({
     'memory',
   ),
 
-  severeSystolic: limit(180, 'systolic that is severe', 'NICE NG136 (bedside handbook 3.16)', 'found'),
-  severeDiastolic: limit(120, 'diastolic that is severe', 'NICE NG136 (bedside handbook 3.16)', 'found'),
-  eshSevereDiastolic: limit(110, 'diastolic that is severe, esh-2023', `ESH (${SEVERE})`, 'second-hand'),
-  pregnancySystolic: limit(160, 'systolic that is severe in pregnancy', SEVERE, 'memory'),
-  pregnancyDiastolic: limit(110, 'diastolic that is severe in pregnancy', SEVERE, 'memory'),
   weeksAfterBirth: row(6, 'weeks', 'the limits of pregnancy hold on after birth', SEVERE, 'memory'),
-  childAboveP95MmHg: limit(30, 'so far above the 95th centile, at once for a child', SEVERE, 'memory'),
-  adolescentSystolic: limit(180, 'systolic at once for an adolescent', SEVERE, 'memory'),
-  adolescentDiastolic: limit(120, 'diastolic at once for an adolescent', SEVERE, 'memory'),
-  adultFromMonths: row(
-    216,
-    'months',
-    'below this the rules of a child hold',
-    'bedside handbook 6.1',
-    'decision',
-  ),
-  newbornUnderMonths: age(1, 'a newborn'),
-  infantUnderMonths: age(12, 'an infant'),
-  formulaUpToYears: row(
-    10,
-    'completed years',
-    'the low limit of a child grows with age up to this',
-    PALS,
-    'second-hand',
-  ),
-  newbornLowSystolic: limit(60, 'low systolic of a newborn', PALS, 'second-hand'),
-  infantLowSystolic: limit(70, 'low systolic of an infant', PALS, 'second-hand'),
-  childLowBaseSystolic: limit(70, 'low systolic of a child at age 0 of the formula', PALS, 'second-hand'),
-  childLowPerYear: row(2, 'mmHg a year', 'what each completed year adds to it', PALS, 'second-hand'),
-  olderChildLowSystolic: limit(90, 'low systolic above the ages of the formula', PALS, 'second-hand'),
-  veryLowSystolic: limit(90, 'very low systolic of an adult', RCP, 'second-hand'),
-  scoreAdultFromMonths: row(192, 'months', 'the limits of the score hold from this age', RCP, 'second-hand'),
-  highTotal: points(7, 'early-warning total that is high'),
-  mediumTotal: points(5, 'early-warning total that is medium'),
-  singlePoints: points(3, 'points of one part that alarm by themselves'),
-  verySlowPulsePerMinute: rate(40, 'very slow pulse', '/min'),
-  veryFastPulsePerMinute: rate(131, 'very fast pulse', '/min'),
-  verySlowBreathsPerMinute: rate(8, 'very slow breathing', '/min'),
-  veryFastBreathsPerMinute: rate(25, 'very fast breathing', '/min'),
-  lowOxygenPercent: rate(91, 'low oxygen saturation, scale 1', '%'),
-  lowOxygenScale2Percent: rate(83, 'low oxygen saturation, scale 2', '%'),
-  childLowOxygenPercent: row(
-    92,
-    '%',
-    'low oxygen saturation of a child',
-    'bedside handbook 4.2',
-    'second-hand',
-  ),
   childSlowPulsePerMinute: row(
     60,
     '/min',
     'slow pulse of a child: with poor perfusion, resuscitation begins',
     'child resuscitation teaching (bedside handbook 1.7)',
     'second-hand',
-  ),
-  childSlowUnderMonths: row(
-    156,
-    'months',
-    'up to this age the slow pulse of a child is judged; no source names an age',
-    'age from which adult limits of pressure are used, Flynn 2017 (bedside handbook 6.2)',
-    'decision',
   ),
 });
 
@@ -236,20 +181,4 @@ function arms(value: number, name: string, source: string, sure: Sureness): Figu
 
 function delay(value: number, meaning: string, sure: Sureness): Figure {
   return row(value, 's', meaning, 'bedside handbook 3.15', sure);
-}
-
-function limit(value: number, meaning: string, source: string, sure: Sureness): Figure {
-  return row(value, 'mmHg', meaning, source, sure);
-}
-
-function age(value: number, meaning: string): Figure {
-  return row(value, 'months', `under this age ${meaning}`, PALS, 'second-hand');
-}
-
-function points(value: number, meaning: string): Figure {
-  return row(value, 'points', meaning, RCP, 'second-hand');
-}
-
-function rate(value: number, meaning: string, unit: string): Figure {
-  return row(value, unit, meaning, RCP, 'second-hand');
 }

@@ -4,7 +4,7 @@ import { type AveragingRule, averagingRule } from './averagingRules.js';
 import { ROUND_COMPARISONS as SIDE } from './comparisons.js';
 import { type FullReading, fullReadings, type Reading } from './fullReadings.js';
 import type { ReadingsRules } from './readingsRules.js';
-import { isSevere, type SevereLimits } from './severe.js';
+import { isPressureSevere, type SevereLimits } from './severe.js';
 
 /** What else is known when readings are judged. Null is "not known". */
 export type ReadingsCircumstances = {
@@ -92,8 +92,10 @@ function reasons(
   const apart = differing(full, rules);
   if (apart !== null) why.push(apart);
   const last = full.at(-1);
-  const isNew = !full.slice(0, -1).some((one) => known.severe !== null && isSevere(one, known.severe));
-  if (last !== undefined && known.severe !== null && isNew && isSevere(last, known.severe)) {
+  const isNew = !full
+    .slice(0, -1)
+    .some((one) => known.severe !== null && isPressureSevere(one, known.severe));
+  if (last !== undefined && known.severe !== null && isNew && isPressureSevere(last, known.severe)) {
     const { systolic, diastolic } = last;
     why.push({ code: 'severe-again', figures: { systolic, diastolic } });
   }

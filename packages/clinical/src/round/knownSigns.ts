@@ -1,3 +1,4 @@
+import type { ConsciousnessLevel } from '../sign/sign.js';
 import type { KnownPressure } from './severe.js';
 
 /**
@@ -16,10 +17,6 @@ export const EMERGENCY_FEATURES = [
   'little-urine',
 ] as const;
 export type EmergencyFeature = (typeof EMERGENCY_FEATURES)[number];
-
-/** Levels of consciousness as the early-warning score names them. */
-export const CONSCIOUSNESS_LEVELS = ['alert', 'confusion', 'voice', 'pain', 'unresponsive'] as const;
-export type Consciousness = (typeof CONSCIOUSNESS_LEVELS)[number];
 
 /** A score, or what of it is known: `atLeast` is the sum of the parts that are. Points. */
 export type KnownScore = {
@@ -43,7 +40,7 @@ export type KnownSigns = KnownPressure & {
   readonly percentOxygen: number | null;
   /** The oxygen scale in use; null is scale 1. */
   readonly scale: 1 | 2 | null;
-  readonly consciousness: Consciousness | null;
+  readonly consciousness: ConsciousnessLevel | null;
   /** The emergency features that the person has; empty when all were asked and none is there, null when none was asked. */
   readonly features: readonly EmergencyFeature[] | null;
   readonly earlyWarning: KnownScore | null;

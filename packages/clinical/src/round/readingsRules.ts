@@ -17,11 +17,11 @@ export type ReadingsRules = {
 
 /** The rules of a guideline, with what no guideline says as everywhere. */
 export function readingsRulesOf(rule: AveragingRuleId): ReadingsRules {
-  const { gapSeconds, difference } = averagingRule(rule);
+  const { gap, difference } = averagingRule(rule);
   return {
     rule,
-    gapSeconds,
-    difference,
+    gapSeconds: gap.value,
+    difference: difference?.value ?? null,
     irregularReadings: F.irregularReadings.value,
     irregularAverage: 'all',
     stopAtReadings: F.stopAtReadings.value,

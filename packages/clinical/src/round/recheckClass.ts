@@ -3,7 +3,7 @@ import type { ActNowRules } from './actNowRules.js';
 import { severeLimits } from './actNowRules.js';
 import type { KnownSigns } from './knownSigns.js';
 import type { RecheckClass } from './recheckAfter.js';
-import { isSevere } from './severe.js';
+import { isPressureSevere } from './severe.js';
 import { isSevereForPregnancy } from './whoseLimits.js';
 
 /** What only the observer, or the category, can say. Null is not known. */
@@ -32,6 +32,6 @@ export function recheckClass(
     conditions.some((condition) => condition.holds(known, rules) !== null);
   if (unwell === true || (known.features ?? []).length > 0 || isAny(VERY_LOW)) return 'very-low-or-unwell';
   if (isSevereForPregnancy(known, rules)) return 'severe-in-pregnancy';
-  if (isSevere(known, severeLimits(rules)) || isAny(CHILD_CRISIS)) return 'severe';
+  if (isPressureSevere(known, severeLimits(rules)) || isAny(CHILD_CRISIS)) return 'severe';
   return abnormal === true ? 'abnormal' : null;
 }

@@ -11,7 +11,7 @@ export type SevereLimits = { readonly systolic: PressureLimit; readonly diastoli
 export type KnownPressure = { readonly systolic: number | null; readonly diastolic: number | null };
 
 /** Whether either part that is known is on the wrong side of its limit; a part that is not known hides nothing. */
-export function isSevere({ systolic, diastolic }: KnownPressure, limits: SevereLimits): boolean {
+export function isPressureSevere({ systolic, diastolic }: KnownPressure, limits: SevereLimits): boolean {
   return isPast(systolic, limits.systolic) || isPast(diastolic, limits.diastolic);
 }
 

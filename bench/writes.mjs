@@ -1,8 +1,8 @@
 // Signed values per second through the whole API, against bare inserts of the same rows into the same database.
 import { performance } from 'node:perf_hooks';
 import { v7 } from 'uuid';
-import { DEFAULT_COUNT_RULES, parseCount, UNKNOWN_CIRCUMSTANCES } from '../packages/clinical/dist/index.js';
-import { chartCount, PROGRAM } from '../packages/record/dist/index.js';
+import { parseCount, UNKNOWN_CIRCUMSTANCES } from '../packages/clinical/dist/index.js';
+import { chartCount, NOTHING_CHOSEN, PROGRAM } from '../packages/record/dist/index.js';
 import { freshFolder, startServer } from '../packages/server/prove/serverUnderTest.mjs';
 import { openEmbeddedIn } from './embedded.mjs';
 import { median } from './measure.mjs';
@@ -10,7 +10,6 @@ import { median } from './measure.mjs';
 const WRITERS = 8;
 const WRITES = 1500;
 const ROUNDS = 3;
-const NONE = { preset: null, presetVersion: null, countRules: DEFAULT_COUNT_RULES };
 const [agent, device, person] = [v7(), v7(), v7()];
 let sequence = 0;
 
@@ -97,7 +96,11 @@ function counted() {
   const count = parseCount({ n: 10 + (sequence % 20), windowSeconds: 15 }).value;
   return frame(
     'count',
-    chartCount({ count, circumstances: UNKNOWN_CIRCUMSTANCES, override: null, note: null }, NONE, PROGRAM),
+    chartCount(
+      { count, circumstances: UNKNOWN_CIRCUMSTANCES, override: null, note: null },
+      NOTHING_CHOSEN,
+      PROGRAM,
+    ),
   );
 }
 

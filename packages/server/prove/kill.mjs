@@ -2,8 +2,8 @@
 // node packages/server/prove/kill.mjs [rounds] [seed]
 import { performance } from 'node:perf_hooks';
 import { setTimeout as wait } from 'node:timers/promises';
-import { DEFAULT_COUNT_RULES, parseCount, UNKNOWN_CIRCUMSTANCES } from '@evenfall/clinical';
-import { chartCount, PROGRAM } from '@evenfall/record';
+import { parseCount, UNKNOWN_CIRCUMSTANCES } from '@evenfall/clinical';
+import { chartCount, NOTHING_CHOSEN, PROGRAM } from '@evenfall/record';
 import { v7 } from 'uuid';
 import { chanceFrom } from './chance.mjs';
 import { freshFolder, processTree, startServer } from './serverUnderTest.mjs';
@@ -11,7 +11,6 @@ import { freshFolder, processTree, startServer } from './serverUnderTest.mjs';
 const rounds = Number(process.argv[2] ?? 50);
 const seed = Number(process.argv[3] ?? 1);
 const WRITERS = 4;
-const NONE = { preset: null, presetVersion: null, countRules: DEFAULT_COUNT_RULES };
 
 let passed = 0;
 let failed = 0;
@@ -110,7 +109,7 @@ async function write(address, clinic, acknowledged, chance) {
       for (;;) {
         const count = parseCount({ n: 10 + Math.floor(chance() * 20), windowSeconds: 15 });
         const done = { count: count.value, circumstances: UNKNOWN_CIRCUMSTANCES, override: null, note: null };
-        const entry = frame(clinic, 'count', chartCount(done, NONE, PROGRAM));
+        const entry = frame(clinic, 'count', chartCount(done, NOTHING_CHOSEN, PROGRAM));
         try {
           if ((await post(address, '/api/entries', { entries: [entry] })) === 201) acknowledged.add(entry.id);
         } catch {

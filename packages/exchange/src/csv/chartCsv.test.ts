@@ -1,10 +1,22 @@
-import { DEFAULT_COUNT_RULES, parseCountOrVoid, parseTaps, UNKNOWN_CIRCUMSTANCES } from '@evenfall/clinical';
+import {
+  parseCountOrVoid,
+  parseRun,
+  parseSign,
+  parseTaps,
+  UNKNOWN_CIRCUMSTANCES,
+  UNKNOWN_RUN_CIRCUMSTANCES,
+  UNKNOWN_SIGN_CIRCUMSTANCES,
+} from '@evenfall/clinical';
 import {
   type Agent,
   chartCount,
+  chartRun,
+  chartSign,
   chartTaps,
   type Identity,
+  NOTHING_CHOSEN,
   type Override,
+  type PressureOverride,
   projectChart,
   type RoundContent,
   type StoredEntry,
@@ -12,8 +24,9 @@ import {
 import { inferSchema, initParser } from 'udsv';
 import { describe, expect, test } from 'vitest';
 import { chartCsv, type Exported, noticesOf } from './chartCsv.js';
+import { PRESSURE_COLUMNS } from './pressureColumns.js';
+import { SIGN_COLUMNS } from './signColumns.js';
 
-const NONE = { preset: null, presetVersion: null, countRules: DEFAULT_COUNT_RULES };
 const PERSON = idOf(900);
 const WREN: Agent = { id: idOf(901), name: 'Wren (invented)' };
 const ORLA: Identity = { name: 'Orla Wickstead (invented)', birthDate: '1957-03-14', number: '-0001' };
@@ -64,7 +77,7 @@ function count(id: number, input: object, more: More = {}): StoredEntry {
   return entry(
     id,
     'count',
-    chartCount({ count: read.value, circumstances, override, note }, NONE, 'evenfall 0.1.0'),
+    chartCount({ count: read.value, circumstances, override, note }, NOTHING_CHOSEN, 'evenfall 0.1.0'),
     more,
   );
 }
@@ -79,7 +92,30 @@ function taps(id: number, seconds: readonly number[]): StoredEntry {
     override: null,
     note: null,
   };
-  return entry(id, 'taps', chartTaps(done, NONE, 'evenfall 0.1.0'));
+  return entry(id, 'taps', chartTaps(done, NOTHING_CHOSEN, 'evenfall 0.1.0'));
+}
+
+function run(id: number, input: object, override: PressureOverride = null): StoredEntry {
+  const read = parseRun(input);
+  if (!read.ok) throw new Error(JSON.stringify(read.refusals));
+  const place = {
+    site: 'forearm',
+    side: 'left',
+    posture: 'sit',
+    cuff: null,
+    armCm: null,
+    override: null,
+  } as const;
+  const circumstances = { ...UNKNOWN_RUN_CIRCUMSTANCES, uprightMinutes: null };
+  const done = { run: read.value, place, circumstances, override, note: null };
+  return entry(id, 'run', chartRun(done, NOTHING_CHOSEN, 'evenfall 0.1.0'));
+}
+
+function sign(id: number, input: object): StoredEntry {
+  const read = parseSign(input);
+  if (!read.ok) throw new Error(JSON.stringify(read.refusals));
+  const done = { sign: read.value, circumstances: UNKNOWN_SIGN_CIRCUMSTANCES, note: null };
+  return entry(id, 'sign', chartSign(done, NOTHING_CHOSEN, 'evenfall 0.1.0'));
 }
 
 function signing(id: number, content: Partial<RoundContent>, more: More = {}): StoredEntry {
@@ -112,6 +148,9 @@ function rowsOf(text: string): Record<string, string>[] {
     .map((cells) => Object.fromEntries(headings.map((heading, at) => [heading, cells[at] ?? ''])));
 }
 
+/** The columns that came with pressures and the other signs. */
+const OF_OTHER_SIGNS = new Set([...PRESSURE_COLUMNS, ...SIGN_COLUMNS].map(([heading]) => heading));
+
 const COUNTED = { n: 19, windowSeconds: 15 };
 
 describe('the columns', () => {
@@ -122,17 +161,30 @@ describe('the columns', () => {
         'highPerMinute lowIncluded highIncluded n windowSeconds clock first taps rhythm rhythmFelt flags why status ' +
         'standing amends reason reasonText ' +
         'byHandReason measuredAt zone asEntered writtenAt recordedAt agent role program rule protocolVersion note ' +
-        'notDone notDoneText roundNote'
+        'notDone notDoneText roundNote ' +
+        'systolic diastolic diastolicUsed muffled computedSystolic computedDiastolic systolicLow systolicHigh ' +
+        'diastolicLow diastolicHigh method isAveraged cuffSite side posture armCm uprightMinutes cuffScheme cuff ' +
+        'armOverriddenBy armOverrideReason pulseDuringRun gaugeStepMmHg peakMmHg palpatedLostMmHg palpatedBackMmHg ' +
+        'moments deflationRateMmHgPerSecond earlyDeflationRateMmHgPerSecond dropPerBeatMmHg marginMmHg celsius ' +
+        'temperatureSite oxygenSaturationPercent onOxygen oxygenDevice oxygenLitresPerMinute oxygenPercent ' +
+        'oxygenScale oxygenScalePrescriber oximeterProbe oximeterPulsePerMinute painScore painWord painTool ' +
+        'painMoving painWhere consciousness glasgowEyes glasgowVerbal glasgowMotor weightKg weightHow heightCm ' +
+        'heightHow heightLying'
       ).split(' '),
     );
-    expect(rowsOf(exported([count(1, COUNTED)]))[0]?.schema).toBe('evenfall-chart-1');
+    expect(rowsOf(exported([count(1, COUNTED)]))[0]?.schema).toBe('evenfall-chart-2');
   });
 
   test('hold a count with its evidence, range, times and who', () => {
     // 19 in 15 s, clock at any moment, first called one: 60 n / W = 76, over 72 and under 80 (conventions 5).
     const [row] = rowsOf(exported([count(1, COUNTED)]));
-    expect(row).toEqual({
-      schema: 'evenfall-chart-1',
+    // What belongs to another sign is empty.
+    const known = Object.entries(row ?? {}).filter(([heading]) => !OF_OTHER_SIGNS.has(heading));
+    expect(
+      Object.entries(row ?? {}).filter(([heading, cell]) => OF_OTHER_SIGNS.has(heading) && cell !== ''),
+    ).toEqual([]);
+    expect(Object.fromEntries(known)).toEqual({
+      schema: 'evenfall-chart-2',
       notice: '',
       person: PERSON,
       name: ORLA.name,
@@ -223,6 +275,102 @@ describe('the columns', () => {
     );
     expect(others).toEqual([]);
     expect(row).toMatchObject({ note: 'restless,\n"cold"', agent: idOf(77) });
+  });
+});
+
+describe('a pressure', () => {
+  const TO_ZERO = {
+    method: 'auscultation',
+    pulsePerMinute: 76,
+    palpated: { lostMmHg: 120 },
+    peak: { mmHg: 150, atSeconds: 0 },
+    moments: [
+      { what: 'first sound', mmHg: 118, atSeconds: 12.8 },
+      { what: 'muffled', mmHg: 62, atSeconds: 35.2 },
+      { what: 'last sound', mmHg: 0, atSeconds: 60 },
+    ],
+  };
+
+  test('has its numbers, its place and its evidence (conventions 6: diastolicUsed is the muffling down to zero)', () => {
+    const [row] = rowsOf(exported([run(1, TO_ZERO)]));
+    expect(row).toMatchObject({
+      sign: 'pressure',
+      perMinute: '',
+      systolic: '118',
+      diastolic: '0',
+      diastolicUsed: '62',
+      muffled: '62',
+      computedSystolic: '118',
+      // 148 to 118 in 12.8 s is 2.5 mmHg a second, at 76 a minute under 2 a beat; half a mark either way.
+      systolicLow: '117',
+      method: 'auscultation',
+      isAveraged: 'false',
+      cuffSite: 'forearm',
+      side: 'left',
+      posture: 'sit',
+      armCm: '',
+      peakMmHg: '150',
+      palpatedLostMmHg: '120',
+      palpatedBackMmHg: '',
+      pulseDuringRun: '76',
+      gaugeStepMmHg: '2',
+      moments: 'first sound 118 at 12.8; muffled 62 at 35.2; last sound 0 at 60',
+      earlyDeflationRateMmHgPerSecond: '2.5',
+      marginMmHg: '30',
+      flags: expect.stringMatching(/to-zero.*other-site/),
+      rule: 'run-1',
+      rhythmFelt: '',
+    });
+    expect(Number(row?.systolicHigh)).toBeCloseTo(118 + (2.5 * 60) / 76 + 1, 9);
+  });
+
+  test('by palpation has no diastolic, and an empty cell is no zero', () => {
+    const [row] = rowsOf(exported([run(1, { method: 'palpation', palpated: { backMmHg: 124 } })]));
+    expect(row).toMatchObject({
+      systolic: '124',
+      diastolic: '',
+      diastolicUsed: '',
+      computedDiastolic: '',
+      systolicLow: '',
+      moments: 'pulse back 124',
+      why: expect.stringContaining('no-diastolic-by-palpation'),
+    });
+  });
+
+  test('set by hand stands beside the computed one, and has no range', () => {
+    const override = { systolic: 122, diastolic: 60, reason: 'heard through the second earpiece' };
+    expect(rowsOf(exported([run(1, TO_ZERO, override)]))[0]).toMatchObject({
+      systolic: '122',
+      diastolic: '60',
+      diastolicUsed: '60',
+      muffled: '',
+      computedSystolic: '118',
+      computedDiastolic: '0',
+      systolicLow: '',
+      byHandReason: 'heard through the second earpiece',
+    });
+  });
+});
+
+describe('the other signs', () => {
+  test.each([
+    ['temperature', { celsius: 38.1, site: 'tympanic' }, { celsius: '38.1', temperatureSite: 'tympanic' }],
+    [
+      'oxygen-saturation',
+      { percent: 94, onOxygen: false },
+      { oxygenSaturationPercent: '94', onOxygen: 'false', oxygenDevice: '' },
+    ],
+    ['pain', { score: 0, tool: 'numeric' }, { painScore: '0', painWord: '', painTool: 'numeric' }],
+    [
+      'consciousness',
+      { level: 'alert', glasgow: { eyes: 4, verbal: 'not-testable', motor: 6 } },
+      { consciousness: 'alert', glasgowEyes: '4', glasgowVerbal: 'not-testable' },
+    ],
+    ['weight', { kg: 70.5, how: 'measured' }, { weightKg: '70.5', weightHow: 'measured' }],
+    ['height', { cm: 170, how: 'stated', lying: false }, { heightCm: '170', heightLying: 'false' }],
+  ])('%s', (of, given, cells) => {
+    const [row] = rowsOf(exported([sign(1, { of, ...given })]));
+    expect(row).toMatchObject({ sign: of, rule: 'sign-1', perMinute: '', systolic: '', ...cells });
   });
 });
 

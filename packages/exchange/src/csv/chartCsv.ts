@@ -8,11 +8,14 @@ import {
   type Identity,
   type RoundContent,
   type StoredEntry,
+  signOf,
 } from '@evenfall/record';
 import { type Cell, csv } from './csv.js';
+import { PRESSURE_COLUMNS } from './pressureColumns.js';
+import { SIGN_COLUMNS } from './signColumns.js';
 
-/** Grows when a column is added; columns are never renamed or moved. */
-const CSV_SCHEMA = 'evenfall-chart-1';
+/** Grows when a column is added; columns are never renamed or moved. 2: pressures and the other signs. */
+const CSV_SCHEMA = 'evenfall-chart-2';
 
 /** What an export needs: the chart, who the person is (null once erased) and who acted. */
 export type Exported = {
@@ -60,9 +63,9 @@ const COLUMNS: readonly (readonly [heading: string, cell: (row: Row) => Cell])[]
   ['first', ({ entry }) => (entry.kind === 'count' ? entry.content.evidence.count.first : null)],
   ['taps', ({ entry }) => (entry.kind === 'taps' ? entry.content.evidence.taps.seconds.length : null)],
   ['rhythm', ({ entry }) => (entry.kind === 'taps' ? entry.content.value.rhythm : null)],
-  ['rhythmFelt', ({ entry }) => circumstancesOf(entry)?.rhythmFelt ?? null],
-  ['flags', ({ entry }) => (chartedValue(entry)?.flags ?? []).map(({ code }) => code).join(' ') || null],
-  ['why', ({ entry }) => (chartedValue(entry)?.why ?? []).map(({ code }) => code).join(' ') || null],
+  ['rhythmFelt', ({ entry }) => rhythmFeltOf(entry)],
+  ['flags', ({ entry }) => (saidOf(entry)?.flags ?? []).map(({ code }) => code).join(' ') || null],
+  ['why', ({ entry }) => (saidOf(entry)?.why ?? []).map(({ code }) => code).join(' ') || null],
   ['status', ({ round, of }) => statusOf(round, of)],
   ['standing', ({ entry, of }) => standingOf(entry, of)],
   ['amends', ({ entry }) => entry.amends?.entry ?? null],
@@ -83,6 +86,8 @@ const COLUMNS: readonly (readonly [heading: string, cell: (row: Row) => Cell])[]
   ['notDone', ({ notDone }) => notDone?.notDone.reason ?? null],
   ['notDoneText', ({ notDone }) => notDone?.notDone.text ?? null],
   ['roundNote', ({ round }) => roundNoteOf(round)],
+  ...PRESSURE_COLUMNS,
+  ...SIGN_COLUMNS,
 ];
 
 /**
@@ -143,11 +148,6 @@ function standingOf(entry: StoredEntry, of: AmendedEntry): string {
   return amending(entry).every(isOpenMark) ? 'entered-in-error' : 'replaced';
 }
 
-function signOf(entry: StoredEntry): string | null {
-  if (entry.kind === 'count') return entry.content.evidence.count.of;
-  return entry.kind === 'taps' ? entry.content.evidence.taps.of : null;
-}
-
 function countedN(entry: StoredEntry): number | null {
   if (entry.kind !== 'count') return null;
   const { count } = entry.content.evidence;
@@ -156,6 +156,11 @@ function countedN(entry: StoredEntry): number | null {
 
 function chartedValue(entry: StoredEntry) {
   return entry.kind === 'count' || entry.kind === 'taps' ? entry.content.value : null;
+}
+
+/** The value with its flags and reasons, whatever sign it is of. */
+function saidOf(entry: StoredEntry) {
+  return 'computedBy' in entry.content && 'value' in entry.content ? entry.content.value : null;
 }
 
 /** A rate set by hand has no range: the one there is belongs to what was computed. */
@@ -174,14 +179,15 @@ function statusOf(round: ChartRound, { original }: AmendedEntry): string {
   return round.isPreliminary ? 'preliminary' : 'final';
 }
 
-function circumstancesOf(entry: StoredEntry) {
-  return entry.kind === 'count' || entry.kind === 'taps' ? entry.content.evidence.circumstances : null;
+function rhythmFeltOf(entry: StoredEntry) {
+  if (entry.kind !== 'count' && entry.kind !== 'taps' && entry.kind !== 'run') return null;
+  return entry.content.evidence.circumstances.rhythmFelt;
 }
 
 function overrideOf(entry: StoredEntry) {
-  return entry.kind === 'count' || entry.kind === 'taps' ? entry.content.override : null;
+  return 'override' in entry.content ? entry.content.override : null;
 }
 
 function computedBy(entry: StoredEntry) {
-  return entry.kind === 'count' || entry.kind === 'taps' ? entry.content.computedBy : null;
+  return 'computedBy' in entry.content ? entry.content.computedBy : null;
 }

@@ -70,5 +70,5 @@ function inError(value: AmendedEntry): AmendedEntry {
 }
 
 function isCharted(entry: StoredEntry): boolean {
-  return ['count', 'taps', 'round', 'entered-in-error'].includes(entry.kind);
+  return ['count', 'taps', 'run', 'sign', 'round', 'entered-in-error'].includes(entry.kind);
 }

@@ -72,7 +72,7 @@ describe('the content of a count', () => {
 
   test('names the program, the rule and the protocol in force', () => {
     const { evidence } = countContent({ n: 19, windowSeconds: 15 });
-    const inForce = { ...NO_PROTOCOL, preset: 'full-minute', presetVersion: 'ab'.repeat(32) };
+    const inForce = { ...NO_PROTOCOL, presets: { count: 'full-minute' }, presetVersion: 'ab'.repeat(32) };
     const done = { ...evidence, count: evidence.count as Count, ...added };
     expect(chartCount(done, inForce, 'evenfall 9.9.9').computedBy).toEqual({
       program: 'evenfall 9.9.9',

@@ -27,7 +27,12 @@ export function chartCount(done: CountEvidence, inForce: InForce, program: strin
     evidence: { count: { ...count }, circumstances: { ...circumstances } },
     value: copied(value),
     override: done.override,
-    computedBy: { program, rule: COUNT_RULE, preset: inForce.preset, presetVersion: inForce.presetVersion },
+    computedBy: {
+      program,
+      rule: COUNT_RULE,
+      preset: inForce.presets.count ?? null,
+      presetVersion: inForce.presetVersion,
+    },
     note: done.note,
   };
 }

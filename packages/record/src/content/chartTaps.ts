@@ -30,7 +30,12 @@ export function chartTaps(done: TapsEvidence, inForce: InForce, program: string)
     },
     value: valueOfTaps(done, inForce),
     override: done.override,
-    computedBy: { program, rule: TAPS_RULE, preset: inForce.preset, presetVersion: inForce.presetVersion },
+    computedBy: {
+      program,
+      rule: TAPS_RULE,
+      preset: inForce.presets.count ?? null,
+      presetVersion: inForce.presetVersion,
+    },
     note: done.note,
   };
 }

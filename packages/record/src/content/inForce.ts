@@ -1,19 +1,37 @@
-import { type CountRules, countRules, type Protocol } from '@evenfall/clinical';
+import {
+  type CountRules,
+  countRules,
+  type Presets,
+  type Protocol,
+  type RunRules,
+  runRules,
+} from '@evenfall/clinical';
 
 /**
- * What a value is made under: the preset of the protocol's section that its rule goes by (`count`), the hash of the
- * whole protocol, and its rules. A place that has chosen none has nulls and the rules that the conventions give.
+ * What a value is made under: the preset of each section of the protocol, the hash of the whole protocol, and its
+ * rules. A place that has chosen none has no presets, no hash, and the rules that the conventions give.
  */
 export type InForce = {
-  readonly preset: string | null;
+  readonly presets: Partial<Presets>;
   readonly presetVersion: string | null;
   readonly countRules: CountRules;
+  readonly runRules: RunRules;
 };
 
 /** What stands where no protocol was chosen. */
-export const NOTHING_CHOSEN: InForce = { preset: null, presetVersion: null, countRules: countRules(null) };
+export const NOTHING_CHOSEN: InForce = {
+  presets: {},
+  presetVersion: null,
+  countRules: countRules(null),
+  runRules: runRules(null),
+};
 
 /** What a kept protocol puts in force; `version` is the hash it is kept under. */
 export function inForceUnder(protocol: Protocol, version: string): InForce {
-  return { preset: protocol.presets.count, presetVersion: version, countRules: countRules(protocol) };
+  return {
+    presets: protocol.presets,
+    presetVersion: version,
+    countRules: countRules(protocol),
+    runRules: runRules(protocol),
+  };
 }

@@ -11,6 +11,8 @@ import { countContent } from './count.js';
 import { countersignedContent } from './countersigned.js';
 import { factContent, factEndedContent } from './fact.js';
 import { roundContent } from './round.js';
+import { runContent } from './run.js';
+import { signContent } from './sign.js';
 import { tapsContent } from './taps.js';
 
 /**
@@ -36,6 +38,8 @@ export const KINDS = {
   'identity-erased': first(identityErasedContent),
   count: first(countContent),
   taps: first(tapsContent),
+  run: first(runContent),
+  sign: first(signContent),
   round: first(roundContent),
   fact: first(factContent),
   'fact-ended': first(factEndedContent),

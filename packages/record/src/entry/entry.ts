@@ -5,6 +5,8 @@ import type { CountersignedContent } from '../content/countersigned.js';
 import type { FactContent, FactEndedContent } from '../content/fact.js';
 import { KIND_NAMES, type KindName } from '../content/kinds.js';
 import type { RoundContent } from '../content/round.js';
+import type { RunContent } from '../content/run.js';
+import type { SignContent } from '../content/sign.js';
 import type { TapsContent } from '../content/taps.js';
 import { amends } from './amendment.js';
 import { book } from './book.js';
@@ -48,6 +50,8 @@ export type EntryFrame = z.infer<typeof entryFrame>;
 type Content = {
   count: CountContent;
   taps: TapsContent;
+  run: RunContent;
+  sign: SignContent;
   round: RoundContent;
   person: { readonly identifiers: readonly string[] };
   'identity-corrected': { readonly changed: readonly string[] };

@@ -1,6 +1,15 @@
 import { describe, expect, test } from 'vitest';
 import { KIND_NAMES, KINDS, type Kind, type KindName } from '../content/kinds.js';
-import { countContent, frame, idOf, placesOf, roundContent, tapsContent } from '../testing/work.js';
+import {
+  countContent,
+  frame,
+  idOf,
+  placesOf,
+  roundContent,
+  runContent,
+  signContent,
+  tapsContent,
+} from '../testing/work.js';
 import { readEntry } from './readEntry.js';
 
 const CONTENTS: Record<KindName, object> = {
@@ -9,6 +18,14 @@ const CONTENTS: Record<KindName, object> = {
   'identity-erased': { reason: 'asked to be erased' },
   count: countContent({ n: 19, windowSeconds: 15 }),
   taps: tapsContent([0, 0.8, 1.6]),
+  run: runContent({
+    method: 'auscultation',
+    moments: [
+      { what: 'first sound', mmHg: 148 },
+      { what: 'last sound', mmHg: 92 },
+    ],
+  }),
+  sign: signContent({ of: 'temperature', celsius: 38.1, site: 'tympanic' }),
   round: roundContent(idOf(2)),
   fact: { about: { fact: 'fistula', side: 'left' }, from: '2026-03-01', until: null, text: null },
   'fact-ended': { fact: idOf(2), until: '2026-05-31' },
@@ -57,7 +74,9 @@ describe.each(KIND_NAMES)('an entry of kind %s', (kind) => {
   });
 
   test('has a round if it is a value, a signing or about one: what no round holds, nobody could sign', () => {
-    const isSigned = ['count', 'taps', 'round', 'act-now-closed', 'countersigned'].includes(kind);
+    const isSigned = ['count', 'taps', 'run', 'sign', 'round', 'act-now-closed', 'countersigned'].includes(
+      kind,
+    );
     expect(placesOf(readEntry({ ...good, round: null }))).toEqual(isSigned ? ['/round'] : []);
   });
 });

@@ -45,7 +45,15 @@ function readContent({ kind, schema, content }: OfWhat): Parsed<unknown> {
 }
 
 /** The kinds that stand in a round: what no round holds, nobody could sign. */
-const IN_A_ROUND: readonly KindName[] = ['count', 'taps', 'round', 'act-now-closed', 'countersigned'];
+const IN_A_ROUND: readonly KindName[] = [
+  'count',
+  'taps',
+  'run',
+  'sign',
+  'round',
+  'act-now-closed',
+  'countersigned',
+];
 
 /** Only a choice of the place itself is about nobody: a value without a person would stand in no chart. */
 function lacking({ kind, person, round }: EntryFrame): Refusal[] {

@@ -1,10 +1,26 @@
-import { overrideFields, presetProtocol, protocolVersion, UNKNOWN_CIRCUMSTANCES } from '@evenfall/clinical';
+import {
+  overrideFields,
+  presetProtocol,
+  protocolVersion,
+  type Run,
+  UNKNOWN_CIRCUMSTANCES,
+} from '@evenfall/clinical';
 import { describe, expect, test } from 'vitest';
 import { chartCount } from '../content/chartCount.js';
+import { chartRun } from '../content/chartRun.js';
 import { type InForce, inForceUnder } from '../content/inForce.js';
 import type { EntryFrame } from '../entry/entry.js';
 import { readEntry } from '../entry/readEntry.js';
-import { countContent, frame, idOf, NO_PROTOCOL, roundContent, tapsContent } from '../testing/work.js';
+import {
+  countContent,
+  frame,
+  idOf,
+  NO_PROTOCOL,
+  roundContent,
+  runContent,
+  signContent,
+  tapsContent,
+} from '../testing/work.js';
 import { recompute } from './recompute.js';
 
 const COUNTED = countContent({ n: 19, windowSeconds: 15 });
@@ -116,6 +132,82 @@ describe('a value computed again from its evidence', () => {
         { field: '/content/evidence/taps/seconds/3', code: 'out-of-order' },
       ],
     });
+  });
+});
+
+describe('a run and a sign, recomputed,', () => {
+  const RUN = runContent({
+    method: 'auscultation',
+    pulsePerMinute: 60,
+    peak: { mmHg: 160, atSeconds: 0 },
+    moments: [
+      { what: 'first sound', mmHg: 130, atSeconds: 12 },
+      { what: 'last sound', mmHg: 80, atSeconds: 32 },
+    ],
+  });
+  const SIGN = signContent({ of: 'temperature', celsius: 38, site: 'oral' });
+
+  test('are the same', () => {
+    // Bedside handbook 8, C040: 160 to 130 in 12 s is 2.5 mmHg a second.
+    expect(RUN.value.earlyDeflationRateMmHgPerSecond).toBe(2.5);
+    expect(again('run', RUN)).toEqual({ state: 'same' });
+    expect(again('sign', SIGN)).toEqual({ state: 'same' });
+  });
+
+  test.each<[string, object]>([
+    ['/content/value/systolic', { systolic: 132 }],
+    ['/content/value/diastolicUsed', { diastolicUsed: null }],
+    ['/content/value/systolicRange/1', { systolicRange: [129, 140] }],
+    ['/content/value/flags', { flags: [{ code: 'to-zero', figures: {} }] }],
+    ['/content/value/isAveraged', { isAveraged: false }],
+    ['/content/value/biasMmHg', { biasMmHg: { systolic: 0, diastolic: 0 } }],
+  ])('differ at %s when a run says otherwise', (at, bent) => {
+    expect(again('run', { ...RUN, value: { ...RUN.value, ...bent } })).toMatchObject({
+      state: 'differs',
+      at,
+    });
+  });
+
+  test('differ when the flags of a sign say otherwise', () => {
+    expect(again('sign', { ...SIGN, value: { flags: [], why: [] } })).toMatchObject({
+      state: 'differs',
+      at: '/content/value/flags',
+    });
+  });
+
+  test('cannot be from evidence that cannot be', () => {
+    const run = { ...RUN.evidence.run, moments: [...RUN.evidence.run.moments].reverse() };
+    expect(again('run', { ...RUN, evidence: { ...RUN.evidence, run } })).toMatchObject({
+      state: 'impossible-evidence',
+    });
+    const sign = { of: 'temperature', celsius: 400, site: 'oral' } as const;
+    expect(again('sign', { ...SIGN, evidence: { ...SIGN.evidence, sign } })).toMatchObject({
+      state: 'impossible-evidence',
+      refusals: [{ field: '/content/evidence/sign/celsius', code: 'out-of-range' }],
+    });
+  });
+
+  test('cannot be told under another rule', () => {
+    const by = (content: { computedBy: object }) => ({ computedBy: { ...content.computedBy, rule: 'x-9' } });
+    expect(again('run', { ...RUN, ...by(RUN) })).toEqual({ state: 'unknown-rule' });
+    expect(again('sign', { ...SIGN, ...by(SIGN) })).toEqual({ state: 'unknown-rule' });
+  });
+
+  test('a run goes by the preset of letting down, not by that of counting', () => {
+    const preset = presetProtocol({ count: 'full-minute', deflation: 'two-a-beat' });
+    if (!preset.ok) throw new Error('the preset is gone');
+    const version = protocolVersion(preset.value);
+    const inForce = inForceUnder(preset.value, version);
+    const rules = (asked: string | null) => (asked === version ? inForce : known(asked));
+    const { run, ...evidence } = RUN.evidence;
+    const done = { ...evidence, run: run as Run, override: null, note: null };
+    const content = chartRun(done, inForce, 'evenfall test');
+    expect(content.computedBy.preset).toBe('two-a-beat');
+    // 2.5 mmHg a second at 60 a minute is 2.5 a beat, over the 2 of this preset (bedside handbook 3.6).
+    expect(content.value.flags.map(({ code }) => code)).toContain('too-fast-per-beat');
+    expect(again('run', content, rules)).toEqual({ state: 'same' });
+    const computedBy = { ...content.computedBy, preset: 'full-minute' };
+    expect(again('run', { ...content, computedBy }, rules)).toMatchObject({ state: 'differs' });
   });
 });
 

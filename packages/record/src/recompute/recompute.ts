@@ -1,6 +1,9 @@
-import { COUNT_RULE, parseCountOrVoid, parseTaps, type Refusal, TAPS_RULE } from '@evenfall/clinical';
+import { parseCountOrVoid, parseRun, parseSign, parseTaps, type Refusal } from '@evenfall/clinical';
 import { chartCount } from '../content/chartCount.js';
+import { chartRun } from '../content/chartRun.js';
+import { chartSign } from '../content/chartSign.js';
 import { chartTaps } from '../content/chartTaps.js';
+import { COMPUTED, type ComputedKind, isComputed, presetOf } from '../content/computed.js';
 import type { InForce } from '../content/inForce.js';
 import type { Entry } from '../entry/entry.js';
 import { firstDifference } from './nearly.js';
@@ -25,28 +28,58 @@ export function recompute(
   entry: Entry,
   inForce: (presetVersion: string | null) => InForce | null,
 ): Recomputed {
-  if (entry.kind !== 'count' && entry.kind !== 'taps') return { state: 'no-value' };
-  const { rule, program, preset, presetVersion } = entry.content.computedBy;
+  if (!hasValue(entry)) return { state: 'no-value' };
+  const { rule, preset, presetVersion } = entry.content.computedBy;
   const rules = inForce(presetVersion);
   if (rules === null) return { state: 'unknown-protocol' };
-  if (preset !== rules.preset) {
-    const at = '/content/computedBy/preset';
-    return { state: 'differs', at, kept: preset, computed: rules.preset };
+  const wanted = presetOf(entry.kind, rules);
+  if (preset !== wanted) {
+    return { state: 'differs', at: '/content/computedBy/preset', kept: preset, computed: wanted };
   }
-  if (entry.kind === 'count') {
-    if (rule !== COUNT_RULE) return { state: 'unknown-rule' };
-    const { evidence } = entry.content;
-    const read = parseCountOrVoid(evidence.count, rules.countRules);
-    if (!read.ok) return impossible(read.refusals, '/content/evidence/count');
-    const again = chartCount({ ...entry.content, ...evidence, count: read.value }, rules, program);
-    return compared(entry.content.value, again.value);
+  if (rule !== COMPUTED[entry.kind].rule) return { state: 'unknown-rule' };
+  const again = charted(entry, rules);
+  return again.ok ? compared(entry.content.value, again.value) : again.impossible;
+}
+
+type Computed = Extract<Entry, { readonly kind: ComputedKind }>;
+
+function hasValue(entry: Entry): entry is Computed {
+  return isComputed(entry.kind);
+}
+
+type Again =
+  | { readonly ok: true; readonly value: unknown }
+  | { readonly ok: false; readonly impossible: Recomputed };
+
+/** The value made again from the evidence as today's parsing reads it. */
+function charted(entry: Computed, rules: InForce): Again {
+  const { program } = entry.content.computedBy;
+  switch (entry.kind) {
+    case 'count': {
+      const read = parseCountOrVoid(entry.content.evidence.count, rules.countRules);
+      if (!read.ok) return impossible(read.refusals, '/content/evidence/count');
+      const done = { ...entry.content, ...entry.content.evidence, count: read.value };
+      return { ok: true, value: chartCount(done, rules, program).value };
+    }
+    case 'taps': {
+      const read = parseTaps(entry.content.evidence.taps);
+      if (!read.ok) return impossible(read.refusals, '/content/evidence/taps');
+      const done = { ...entry.content, ...entry.content.evidence, taps: read.value };
+      return { ok: true, value: chartTaps(done, rules, program).value };
+    }
+    case 'run': {
+      const read = parseRun(entry.content.evidence.run, rules.runRules.deflation);
+      if (!read.ok) return impossible(read.refusals, '/content/evidence/run');
+      const done = { ...entry.content, ...entry.content.evidence, run: read.value };
+      return { ok: true, value: chartRun(done, rules, program).value };
+    }
+    case 'sign': {
+      const read = parseSign(entry.content.evidence.sign);
+      if (!read.ok) return impossible(read.refusals, '/content/evidence/sign');
+      const done = { ...entry.content, ...entry.content.evidence, sign: read.value };
+      return { ok: true, value: chartSign(done, rules, program).value };
+    }
   }
-  if (rule !== TAPS_RULE) return { state: 'unknown-rule' };
-  const { evidence } = entry.content;
-  const read = parseTaps(evidence.taps);
-  if (!read.ok) return impossible(read.refusals, '/content/evidence/taps');
-  const again = chartTaps({ ...entry.content, ...evidence, taps: read.value }, rules, program);
-  return compared(entry.content.value, again.value);
 }
 
 function compared(kept: unknown, computed: unknown): Recomputed {
@@ -54,9 +87,7 @@ function compared(kept: unknown, computed: unknown): Recomputed {
   return at === null ? { state: 'same' } : { state: 'differs', at: `/content/value${at}`, kept, computed };
 }
 
-function impossible(refusals: readonly Refusal[], within: string): Recomputed {
-  return {
-    state: 'impossible-evidence',
-    refusals: refusals.map((refused) => ({ ...refused, field: within + refused.field })),
-  };
+function impossible(refusals: readonly Refusal[], within: string): Again {
+  const placed = refusals.map((refused) => ({ ...refused, field: within + refused.field }));
+  return { ok: false, impossible: { state: 'impossible-evidence', refusals: placed } };
 }

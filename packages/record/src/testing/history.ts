@@ -1,16 +1,28 @@
 import fc from 'fast-check';
 import type { EntryFrame, StoredEntry } from '../entry/entry.js';
-import { at, countContent, frame, idOf, kept, roundContent, tapsContent } from './work.js';
+import {
+  at,
+  countContent,
+  frame,
+  idOf,
+  kept,
+  roundContent,
+  runContent,
+  signContent,
+  tapsContent,
+} from './work.js';
 
 const CONTENTS = {
   count: countContent({ n: 19, windowSeconds: 15 }),
   taps: tapsContent([0, 0.8, 1.6]),
+  run: runContent({ method: 'palpation', moments: [{ what: 'pulse back', mmHg: 124 }] }),
+  sign: signContent({ of: 'pain', score: 3, tool: 'numeric' }),
   round: roundContent(idOf(1)),
   'entered-in-error': { note: null },
 } as const;
 
 const step = fc.record({
-  kind: fc.constantFrom('count', 'count', 'taps', 'round', 'entered-in-error'),
+  kind: fc.constantFrom('count', 'count', 'taps', 'run', 'sign', 'round', 'entered-in-error'),
   round: fc.option(fc.integer({ min: 0, max: 3 })),
   device: fc.integer({ min: 0, max: 1 }),
   sequence: fc.integer({ min: 0, max: 6 }),

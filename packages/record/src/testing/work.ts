@@ -1,17 +1,23 @@
 import {
   type Circumstances,
-  DEFAULT_COUNT_RULES,
   parseCountOrVoid,
+  parseRun,
+  parseSign,
   parseTaps,
   UNKNOWN_CIRCUMSTANCES,
+  UNKNOWN_RUN_CIRCUMSTANCES,
+  UNKNOWN_SIGN_CIRCUMSTANCES,
 } from '@evenfall/clinical';
 import { chartCount } from '../content/chartCount.js';
+import { chartRun, type RunEvidence } from '../content/chartRun.js';
+import { chartSign } from '../content/chartSign.js';
 import { chartTaps } from '../content/chartTaps.js';
-import type { InForce } from '../content/inForce.js';
+import { type InForce, NOTHING_CHOSEN } from '../content/inForce.js';
+import type { RunPlace } from '../content/run.js';
 import type { EntryFrame, StoredEntry } from '../entry/entry.js';
 
 /** A place that has chosen no protocol. */
-export const NO_PROTOCOL: InForce = { preset: null, presetVersion: null, countRules: DEFAULT_COUNT_RULES };
+export const NO_PROTOCOL: InForce = NOTHING_CHOSEN;
 
 /** What made the values of the tests. */
 export const TEST_PROGRAM = 'evenfall test';
@@ -27,7 +33,15 @@ export function at(minutes: number): string {
 }
 
 /** Kinds that need a round; in the tests each has one of its own unless it says otherwise. */
-const IN_A_ROUND: readonly string[] = ['count', 'taps', 'round', 'act-now-closed', 'countersigned'];
+const IN_A_ROUND: readonly string[] = [
+  'count',
+  'taps',
+  'run',
+  'sign',
+  'round',
+  'act-now-closed',
+  'countersigned',
+];
 
 /** A whole frame with nothing unusual in it; a test bends what it is about. */
 export function frame(kind: EntryFrame['kind'], content: object, more: Partial<EntryFrame> = {}): EntryFrame {
@@ -80,6 +94,38 @@ export function tapsContent(seconds: readonly number[], repair = true) {
     note: null,
   };
   return chartTaps(done, NO_PROTOCOL, TEST_PROGRAM);
+}
+
+/** The usual place of a cuff. */
+export const USUAL_PLACE: RunPlace = {
+  site: 'upper-arm',
+  side: 'right',
+  posture: 'sit',
+  cuff: null,
+  armCm: null,
+  override: null,
+};
+
+/** What a run of the cuff says: its evidence as `parseRun` reads it. */
+export function runContent(input: Record<string, unknown>, more: Partial<RunEvidence> = {}) {
+  const read = parseRun(input);
+  if (!read.ok) throw new Error(JSON.stringify(read.refusals));
+  const done = {
+    run: read.value,
+    place: USUAL_PLACE,
+    circumstances: { ...UNKNOWN_RUN_CIRCUMSTANCES, uprightMinutes: null },
+    override: null,
+    note: null,
+    ...more,
+  };
+  return chartRun(done, NO_PROTOCOL, TEST_PROGRAM);
+}
+
+/** What a sign that is neither counted nor taken with a cuff says. */
+export function signContent(input: Record<string, unknown>, circumstances = UNKNOWN_SIGN_CIRCUMSTANCES) {
+  const read = parseSign(input);
+  if (!read.ok) throw new Error(JSON.stringify(read.refusals));
+  return chartSign({ sign: read.value, circumstances, note: null }, NO_PROTOCOL, TEST_PROGRAM);
 }
 
 /** The signing of a round that holds one pulse. */

@@ -1,12 +1,6 @@
 import { readFileSync } from 'node:fs';
-import {
-  countRules,
-  overrideFields,
-  type Protocol,
-  presetProtocol,
-  protocolVersion,
-} from '@evenfall/clinical';
-import type { InForce } from '@evenfall/record';
+import { overrideFields, type Protocol, presetProtocol, protocolVersion } from '@evenfall/clinical';
+import { inForceUnder } from '@evenfall/record';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { openMemory, type TestDatabase } from '../database/testing.js';
 import { TestClinic } from '../testing/clinic.js';
@@ -114,11 +108,7 @@ describe('protocols over HTTP', () => {
 
   describe('a value made under one', () => {
     const local = localProtocol();
-    const inForce: InForce = {
-      preset: local.presets.count,
-      presetVersion: protocolVersion(local),
-      countRules: countRules(local),
-    };
+    const inForce = inForceUnder(local, protocolVersion(local));
 
     test('is held against its rules, and is found right by a check', async () => {
       const person = await clinic.addPerson();

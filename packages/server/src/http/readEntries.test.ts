@@ -1,5 +1,5 @@
-import { DEFAULT_COUNT_RULES, UNKNOWN_CIRCUMSTANCES } from '@evenfall/clinical';
-import { chartCount, type EntryFrame } from '@evenfall/record';
+import { UNKNOWN_CIRCUMSTANCES } from '@evenfall/clinical';
+import { chartCount, type EntryFrame, NOTHING_CHOSEN } from '@evenfall/record';
 import { describe, expect, test } from 'vitest';
 import { readEntries, readOne } from './readEntries.js';
 
@@ -13,7 +13,6 @@ function pulse(more: Partial<EntryFrame> = {}): EntryFrame {
     override: null,
     note: null,
   } as const;
-  const none = { preset: null, presetVersion: null, countRules: DEFAULT_COUNT_RULES };
   return {
     frame: 1,
     id: ID,
@@ -30,7 +29,7 @@ function pulse(more: Partial<EntryFrame> = {}): EntryFrame {
     measuredAt: { at: '2026-11-25T09:00:00Z', zone: 'UTC', asEntered: null },
     writtenAt: '2026-11-25T09:01:00Z',
     amends: null,
-    content: chartCount(done, none, 'evenfall test'),
+    content: chartCount(done, NOTHING_CHOSEN, 'evenfall test'),
     ...more,
   };
 }

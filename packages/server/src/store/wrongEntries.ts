@@ -1,5 +1,5 @@
-import { COUNT_RULE, type Refusal, refusal, TAPS_RULE } from '@evenfall/clinical';
-import { type Entry, recompute } from '@evenfall/record';
+import { type Refusal, refusal } from '@evenfall/clinical';
+import { COMPUTED, type Entry, isComputed, presetOf, recompute, signOf } from '@evenfall/record';
 import type { Kysely } from 'kysely';
 import type { Tables } from '../database/schema.js';
 import { keptProtocols } from './protocols.js';
@@ -182,15 +182,13 @@ async function amendable(
 
 /** A pulse replaces a pulse, however each was taken; anything charted can be entered in error, but not the mark itself. */
 function sameSign(old: Entry, marked: Entry, next: Entry): boolean {
-  const sign = signOf(marked);
-  if (next.kind === 'entered-in-error') return old.kind !== 'entered-in-error' && sign !== null;
-  return sign !== null && sign === signOf(next);
+  const subject = subjectOf(marked);
+  if (next.kind === 'entered-in-error') return old.kind !== 'entered-in-error' && subject !== null;
+  return subject !== null && subject === subjectOf(next);
 }
 
-function signOf(entry: Entry): string | null {
-  if (entry.kind === 'count') return entry.content.evidence.count.of;
-  if (entry.kind === 'taps') return entry.content.evidence.taps.of;
-  return entry.kind === 'round' || entry.kind === 'fact' ? entry.kind : null;
+function subjectOf(entry: Entry): string | null {
+  return entry.kind === 'round' || entry.kind === 'fact' ? entry.kind : signOf(entry);
 }
 
 /**
@@ -211,16 +209,17 @@ async function wrongValues(tx: Kysely<Tables>, site: string, entries: readonly E
     if (again.state === 'unknown-protocol') {
       return [refusal(`${within}/content/computedBy/presetVersion`, 'unknown-id', 'protocol-here', null)];
     }
-    if (!('computedBy' in entry.content)) return [];
+    if (!('computedBy' in entry.content) || !isComputed(entry.kind)) return [];
     const { rule, preset, presetVersion, program: by } = entry.content.computedBy;
-    const wanted = inForce(presetVersion)?.preset ?? null;
+    const rules = inForce(presetVersion);
+    const wanted = rules === null ? null : presetOf(entry.kind, rules);
     if (preset !== wanted) {
       const choices = wanted === null ? [] : [wanted];
       return [refusal(`${within}/content/computedBy/preset`, 'contradicts', 'choice', preset, { choices })];
     }
     // Another program may have rules that this one does not know; its own it must know.
     if (again.state === 'unknown-rule' && by === program) {
-      const choices = [entry.kind === 'count' ? COUNT_RULE : TAPS_RULE];
+      const choices = [COMPUTED[entry.kind].rule];
       return [refusal(`${within}/content/computedBy/rule`, 'unknown-id', 'choice', rule, { choices })];
     }
     if (again.state !== 'differs') return [];

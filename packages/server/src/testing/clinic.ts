@@ -1,11 +1,21 @@
-import { DEFAULT_COUNT_RULES, parseCount, parseTaps, UNKNOWN_CIRCUMSTANCES } from '@evenfall/clinical';
+import {
+  parseCount,
+  parseRun,
+  parseSign,
+  parseTaps,
+  UNKNOWN_CIRCUMSTANCES,
+  UNKNOWN_RUN_CIRCUMSTANCES,
+  UNKNOWN_SIGN_CIRCUMSTANCES,
+} from '@evenfall/clinical';
 import {
   chartCount,
+  chartRun,
+  chartSign,
   chartTaps,
   type EntryFrame,
   type Identity,
-  type InForce,
   identifiersOf,
+  NOTHING_CHOSEN,
   PROGRAM,
 } from '@evenfall/record';
 import { Kysely } from 'kysely';
@@ -27,8 +37,6 @@ export type Came = {
   readonly body: any;
   readonly text: string;
 };
-
-const NO_PROTOCOL: InForce = { preset: null, presetVersion: null, countRules: DEFAULT_COUNT_RULES };
 
 /** Invented, like everybody in the tests. */
 export const HESTER: Identity = {
@@ -125,7 +133,7 @@ export class TestClinic {
     n: number,
     windowSeconds: number,
     more: Partial<EntryFrame> = {},
-    inForce = NO_PROTOCOL,
+    inForce = NOTHING_CHOSEN,
   ): EntryFrame {
     const read = parseCount({ n, windowSeconds });
     if (!read.ok) throw new Error(JSON.stringify(read.refusals));
@@ -144,7 +152,41 @@ export class TestClinic {
       override: null,
       note: null,
     };
-    return this.frame('taps', person, chartTaps(evidence, NO_PROTOCOL, PROGRAM), more);
+    return this.frame('taps', person, chartTaps(evidence, NOTHING_CHOSEN, PROGRAM), more);
+  }
+
+  /** A pressure taken sitting at the right upper arm. */
+  pressure(
+    person: string,
+    run: Record<string, unknown>,
+    more: Partial<EntryFrame> = {},
+    inForce = NOTHING_CHOSEN,
+  ): EntryFrame {
+    const read = parseRun(run);
+    if (!read.ok) throw new Error(JSON.stringify(read.refusals));
+    const evidence = {
+      run: read.value,
+      place: {
+        site: 'upper-arm',
+        side: 'right',
+        posture: 'sit',
+        cuff: null,
+        armCm: null,
+        override: null,
+      },
+      circumstances: { ...UNKNOWN_RUN_CIRCUMSTANCES, uprightMinutes: null },
+      override: null,
+      note: null,
+    } as const;
+    return this.frame('run', person, chartRun(evidence, inForce, PROGRAM), more);
+  }
+
+  /** A sign that is neither counted nor taken with a cuff. */
+  otherSign(person: string, sign: Record<string, unknown>, more: Partial<EntryFrame> = {}): EntryFrame {
+    const read = parseSign(sign);
+    if (!read.ok) throw new Error(JSON.stringify(read.refusals));
+    const evidence = { sign: read.value, circumstances: UNKNOWN_SIGN_CIRCUMSTANCES, note: null };
+    return this.frame('sign', person, chartSign(evidence, NOTHING_CHOSEN, PROGRAM), more);
   }
 
   /** Signs entries together. */
@@ -178,7 +220,7 @@ export class TestClinic {
       kind,
       schema: 1,
       person,
-      round: ['count', 'taps', 'round'].includes(kind) ? v7() : null,
+      round: ['count', 'taps', 'run', 'sign', 'round'].includes(kind) ? v7() : null,
       session: null,
       agent: this.agent,
       role: 'observer',

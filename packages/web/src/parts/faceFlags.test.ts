@@ -1,9 +1,7 @@
-import { DEFAULT_COUNT_RULES, type Taps, UNKNOWN_CIRCUMSTANCES } from '@evenfall/clinical';
-import { chartTaps } from '@evenfall/record';
+import { type Taps, UNKNOWN_CIRCUMSTANCES } from '@evenfall/clinical';
+import { chartTaps, NOTHING_CHOSEN } from '@evenfall/record';
 import { expect, test } from 'vitest';
 import { faceFlags } from './faceFlags.js';
-
-const NO_PROTOCOL = { preset: null, presetVersion: null, countRules: DEFAULT_COUNT_RULES };
 
 /** The codes beside taps with these intervals, in seconds, while the value is being taken. */
 function beside(intervals: readonly number[], felt: 'irregular' | null = null, repair = true): string[] {
@@ -12,7 +10,7 @@ function beside(intervals: readonly number[], felt: 'irregular' | null = null, r
   const taps: Taps = { of: 'pulse', source: 'key', seconds };
   const circumstances = { ...UNKNOWN_CIRCUMSTANCES, rhythmFelt: felt };
   const done = { taps, repair, circumstances, override: null, note: null };
-  const content = chartTaps(done, NO_PROTOCOL, 'evenfall 0.0.0');
+  const content = chartTaps(done, NOTHING_CHOSEN, 'evenfall 0.0.0');
   return faceFlags({ kind: 'taps', content }).map(({ code }) => code);
 }
 

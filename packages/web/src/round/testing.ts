@@ -1,5 +1,5 @@
-import { type CountOf, DEFAULT_COUNT_RULES } from '@evenfall/clinical';
-import type { InForce } from '@evenfall/record';
+import type { CountOf } from '@evenfall/clinical';
+import { type InForce, NOTHING_CHOSEN } from '@evenfall/record';
 import { begunRound, type DraftValue, NOTHING_NOTICED, type RoundDraft, withValue } from './draft.js';
 import type { Facts } from './facts.js';
 
@@ -15,7 +15,7 @@ export const AT = (minute: number) => ({
   asEntered: null,
 });
 
-export const NO_PROTOCOL: InForce = { preset: null, presetVersion: null, countRules: DEFAULT_COUNT_RULES };
+export const NO_PROTOCOL: InForce = NOTHING_CHOSEN;
 export const NOTHING_BEFORE: Facts = {
   ageMonths: null,
   isFirstSet: false,

@@ -1,6 +1,7 @@
 import type { Answer } from '@evenfall/api';
 import {
   DEFAULT_COUNT_RULES,
+  DEFAULT_RUN_RULES,
   listPresets,
   overrideFields,
   presetProtocol,
@@ -36,9 +37,10 @@ test('a place that chose no protocol counts by the conventions', async () => {
   const store = createStore(null, () => 'device');
   await loadAbout({ store, server: serverWith({ about: { protocolVersion: null } }) });
   expect(store.get().known.inForce.value).toEqual({
-    preset: null,
+    presets: {},
     presetVersion: null,
     countRules: DEFAULT_COUNT_RULES,
+    runRules: DEFAULT_RUN_RULES,
   });
 });
 
@@ -65,7 +67,7 @@ test('a local rule is the one that is counted by, under the version that the ser
     server: serverWith({ about: { protocolVersion: version }, listProtocols: { protocols } }),
   });
   expect(store.get().known.inForce.value).toMatchObject({
-    preset: id,
+    presets: { count: id },
     presetVersion: version,
     countRules: { pulseWindowSeconds: 60, breathsWindowSeconds: 60 },
   });

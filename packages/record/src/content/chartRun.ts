@@ -1,0 +1,89 @@
+import {
+  type CuffChoice,
+  cuffChoice,
+  type Flag,
+  isAveragedSite,
+  placeFlags,
+  RUN_RULE,
+  type Run,
+  runResult,
+} from '@evenfall/clinical';
+import type { InForce } from './inForce.js';
+import type { PressureOverride, RunCircumstancesKept, RunContent, RunPlace } from './run.js';
+
+/** What was done and where, and what was added by hand. */
+export type RunEvidence = {
+  readonly run: Run;
+  readonly place: RunPlace;
+  readonly circumstances: RunCircumstancesKept;
+  readonly override: PressureOverride;
+  readonly note: string | null;
+};
+
+/** The content of a run's entry, its value made from its evidence by the rules in force. */
+export function chartRun(done: RunEvidence, inForce: InForce, program: string): RunContent {
+  const { run, place, circumstances, override, note } = done;
+  return {
+    evidence: { run: copiedRun(run), place: copiedPlace(place), circumstances: copiedAround(circumstances) },
+    value: valueOfRun(done, inForce),
+    override: override === null ? null : { ...override },
+    computedBy: {
+      program,
+      rule: RUN_RULE,
+      preset: inForce.presets.deflation ?? null,
+      presetVersion: inForce.presetVersion,
+    },
+    note,
+  };
+}
+
+function valueOfRun({ run, place, circumstances }: RunEvidence, inForce: InForce): RunContent['value'] {
+  const result = runResult(run, circumstances, inForce.runRules);
+  const cuff = cuffUsed(place);
+  const flags = [...result.flags, ...placeFlags(place.site, place.override !== null), ...(cuff?.flags ?? [])];
+  const { systolicRange, diastolicRange, gap } = result;
+  return {
+    ...result,
+    systolicRange: systolicRange === null ? null : [...systolicRange],
+    diastolicRange: diastolicRange === null ? null : [...diastolicRange],
+    gap: gap === null ? null : { ...gap },
+    flags: flags.map(copied),
+    why: result.why.map(copied),
+    isAveraged: isAveragedSite(place.site),
+    biasMmHg: cuff?.biasMmHg == null ? null : { ...cuff.biasMmHg },
+  };
+}
+
+/** The cuff that was used held against the arm; null where either is not known, or the cuff is of no scheme. */
+function cuffUsed({ site, armCm, cuff }: RunPlace): CuffChoice | null {
+  if (site !== 'upper-arm' || armCm === null || cuff === null || cuff.scheme === null) return null;
+  return cuffChoice({ armCm, scheme: cuff.scheme, atHand: cuff.id });
+}
+
+function copiedRun(run: Run): RunContent['evidence']['run'] {
+  const { palpated, peak, moments } = run;
+  return {
+    ...run,
+    palpated: { ...palpated },
+    peak: peak === null ? null : { ...peak },
+    moments: moments.map((moment) => ({ ...moment })),
+  };
+}
+
+function copiedPlace(place: RunPlace): RunPlace {
+  const { cuff, override } = place;
+  return {
+    ...place,
+    cuff: cuff === null ? null : { ...cuff },
+    override: override === null ? null : { ...override },
+  };
+}
+
+function copiedAround(circumstances: RunCircumstancesKept): RunCircumstancesKept {
+  const { previous } = circumstances;
+  return { ...circumstances, previous: previous === null ? null : { ...previous } };
+}
+
+function copied({ code, figures }: Flag) {
+  return { code, figures: { ...figures } };
+}

@@ -26,6 +26,8 @@ import { DEFLATION_COMPARISONS } from './deflation/comparisons.js';
 import { DEFLATION_FIGURES } from './deflation/figures.js';
 import { ROUND_COMPARISONS } from './round/comparisons.js';
 import { ROUND_FIGURES } from './round/figures.js';
+import { SCORE_COMPARISONS } from './score/comparisons.js';
+import { SCORE_FIGURES } from './score/figures.js';
 import { SIGN_COMPARISONS } from './sign/comparisons.js';
 import { SIGN_FIGURES } from './sign/figures.js';
 import { TAP_COMPARISONS } from './taps/comparisons.js';
@@ -39,6 +41,7 @@ export const FIGURES = {
   cuff: CUFF_FIGURES,
   deflation: DEFLATION_FIGURES,
   round: ROUND_FIGURES,
+  score: SCORE_FIGURES,
   sign: SIGN_FIGURES,
   taps: TAP_FIGURES,
 } as const satisfies Record<string, Readonly<Record<string, Figure>>>;
@@ -51,6 +54,7 @@ export const COMPARISONS = {
   cuff: CUFF_COMPARISONS,
   deflation: DEFLATION_COMPARISONS,
   round: ROUND_COMPARISONS,
+  score: SCORE_COMPARISONS,
   sign: SIGN_COMPARISONS,
   taps: TAP_COMPARISONS,
 } as const satisfies Record<keyof typeof FIGURES, Readonly<Record<string, Comparison>>>;

@@ -156,6 +156,7 @@ export {
   actNowOrigins,
   actNowRules,
   armsRules,
+  categoryRules,
   countRules,
   cuffRules,
   planRules,
@@ -224,6 +225,41 @@ export type { SigningRules } from './round/signingRules.js';
 export { DEFAULT_SIGNING_RULES } from './round/signingRules.js';
 export type { NotDoneReason, RoundSign, RoundStep } from './round/step.js';
 export { NOT_DONE_REASONS, ROUND_SIGNS, ROUND_STEPS } from './round/step.js';
+export { bodyMassIndex } from './score/bodyMassIndex.js';
+export { SCORE_COMPARISONS } from './score/comparisons.js';
+export type { DerivedFlagCode, DerivedReasonCode, DerivedUnit, DerivedValue } from './score/derivedValue.js';
+export type {
+  EarlyWarning,
+  EarlyWarningAlertCode,
+  EarlyWarningFlagCode,
+  EarlyWarningPart,
+} from './score/earlyWarning.js';
+export { EARLY_WARNING_PARTS, earlyWarning } from './score/earlyWarning.js';
+export type { EarlyWarningBand, EarlyWarningResponseCode } from './score/earlyWarningResponse.js';
+export type { Fall } from './score/falls.js';
+export { SCORE_FIGURES } from './score/figures.js';
+export type { GlasgowTotal } from './score/glasgowTotal.js';
+export { glasgowTotal } from './score/glasgowTotal.js';
+export type { MeanPressure } from './score/meanPressure.js';
+export { meanPressure } from './score/meanPressure.js';
+export { paediatricShockIndex } from './score/paediatricShockIndex.js';
+export { parseScoreInputs } from './score/parseScoreInputs.js';
+export { parseStandingTest } from './score/parseStandingTest.js';
+export { pulsePressure } from './score/pulsePressure.js';
+export { ratePressureProduct } from './score/ratePressureProduct.js';
+export type { ScoreRules } from './score/rules.js';
+export { DEFAULT_SCORE_RULES } from './score/rules.js';
+export type { ScoreInput, ScoreInputs } from './score/scoreInputs.js';
+export { NO_SCORE_INPUTS } from './score/scoreInputs.js';
+export type { Score, ScoreId } from './score/scores.js';
+export { SCORE_IDS, SCORE_RULE, SCORES } from './score/scores.js';
+export type { SepsisScreen } from './score/sepsisScreen.js';
+export { sepsisScreen } from './score/sepsisScreen.js';
+export { ageShockIndex, modifiedShockIndex, shockIndex } from './score/shockIndex.js';
+export type { StandingNumbers, StandingReading, StandingTest } from './score/standing.js';
+export type { StandingMissing, StandingResult } from './score/standingResult.js';
+export { standingResult } from './score/standingResult.js';
+export { celsiusOf, centimetresOf, fahrenheitOf, kilogramsOf, kiloPascalsOf } from './score/units.js';
 export type { SignCircumstances } from './sign/circumstances.js';
 export { UNKNOWN_SIGN_CIRCUMSTANCES } from './sign/circumstances.js';
 export type { SignFlagCode } from './sign/codes.js';

@@ -49,11 +49,12 @@ export function yesNo<Absent extends boolean | null | undefined>(
   reader: FieldReader,
   key: string,
   absent: Absent,
+  parent = '',
 ): boolean | Absent {
   const got = reader.raw(key);
   if (typeof got === 'boolean') return got;
   if (isBlank(got) && absent !== undefined) return absent;
   const code = isBlank(got) ? 'missing' : 'unknown-id';
-  reader.refusals.push(refusal(pointer('', key), code, 'boolean', got, { choices: ['true', 'false'] }));
+  reader.refusals.push(refusal(pointer(parent, key), code, 'boolean', got, { choices: ['true', 'false'] }));
   return absent;
 }

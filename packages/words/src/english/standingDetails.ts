@@ -1,0 +1,64 @@
+import type { Figures } from '../figures.js';
+import type { Say } from '../say.js';
+import type { Detail } from './detail.js';
+
+const REST = 'Let the person lie down if unsteady, chart it and report it.';
+
+/**
+ * A sentence for each code that a standing test returns. No code names an illness.
+ * Source of the advice: bedside handbook 3.14 and 7.5, worded anew.
+ */
+export const standingDetails = {
+  'fall-on-standing': (f, say) =>
+    `The pressure fell${fallen(f, say)} ${at(f, say)}, to the limits of a fall on standing: ${lower(REST)}`,
+  'fall-delayed': (f, say) =>
+    `The pressure fell${fallen(f, say)} only ${at(f, say)}, later than three minutes: a delayed fall. ${REST}`,
+  'fall-recovered': (f, say) =>
+    `The fall was gone again ${at(f, say)}: chart both readings, and measure once more if the person felt it.`,
+  'standing-systolic-low': (f, say) =>
+    `The systolic on the feet was ${say.beside(f.value('systolic'), f.value('limitMmHg'))} ${at(f, say)}, under ${say.limit(f.value('limitMmHg'))}: lay the person down, measure again and call by your local protocol.`,
+  'symptoms-on-standing': (f, say) =>
+    `The person felt unwell ${at(f, say)}: stop, lay the person down, chart what was felt and report it; call for help for chest pain or a faint.`,
+  'heart-rate-ratio-low': (f, say) =>
+    `The pulse rose by ${say.beside(f.value('ratio'), f.value('limit'), 2)} a minute for each mmHg of fall, under ${say.limit(f.value('limit'))}: a pattern consistent with nerves that do not answer the fall; tell the clinician in charge. It is a pointer and no diagnosis.`,
+  'rise-without-fall': (f, say) =>
+    `The pulse rose by ${say.beside(f.value('pulseRise'), f.value('limitPerMinute'))} a minute, ${say.limit(f.value('limitPerMinute'))} or more, without a fall in the readings taken: chart it with what the person felt, and report it. It is no diagnosis, and the limit is from memory.`,
+  'hypertensive-fall-limit': (f, say) =>
+    `Judged by a fall of ${say.limit(f.value('limitMmHg'))} of the systolic, because the pressure is known to be high when lying; a smaller fall that is felt is to be reported too.`,
+  'initial-fall-not-seen': () =>
+    'A fall in the first quarter of a minute, soon over, cannot be seen with a cuff: ask what was felt on standing up.',
+  'first-minute-not-measured': (f, say) =>
+    `Nothing was measured at ${say.limit(f.value('minutes'))} minute, so an early fall that passed may have been missed: measure then too.`,
+  'third-minute-not-measured': (f, say) =>
+    `Nothing was measured at ${say.limit(f.value('minutes'))} minutes, so a fall is not excluded: measure then, if the person can stand.`,
+  'fall-not-comparable': () =>
+    'A number is missing at rest or on the feet, so a fall is not excluded: measure both pressures each time.',
+  'no-systolic-fall': () =>
+    'No fall of the systolic on standing, so the rise of the pulse for each mmHg has no meaning.',
+  'ratio-needs-lying': () =>
+    'The rise of the pulse for each mmHg of fall is known from lying down only: begin the test lying down for it.',
+  'no-pulse-with-fall': () => 'No pulse with the fall, or none at rest: count it each time.',
+  'rhythm-not-known': () =>
+    'The rise of the pulse for each mmHg of fall holds in sinus rhythm, without a pacemaker and without a drug that slows the heart: find out first.',
+  'rhythm-not-sinus': () =>
+    'Not in sinus rhythm: the rise of the pulse for each mmHg of fall has no meaning here.',
+  'has-pacemaker': () => 'With a pacemaker the rise of the pulse for each mmHg of fall has no meaning.',
+  'takes-rate-slowing-drug': () =>
+    'With a drug that slows the heart the rise of the pulse for each mmHg of fall has no meaning.',
+} as const satisfies Record<string, Detail>;
+
+/** How far which number fell, where it is known. */
+function fallen(f: Figures, say: Say): string {
+  const systolic = f.has('systolicFall') ? [`${say.short(f.value('systolicFall'))} systolic`] : [];
+  const diastolic = f.has('diastolicFall') ? [`${say.short(f.value('diastolicFall'))} diastolic`] : [];
+  const both = [...systolic, ...diastolic];
+  return both.length === 0 ? '' : ` by ${say.allOf(both)}`;
+}
+
+function at(f: Figures, say: Say): string {
+  return f.value('minutes') === 0 ? 'at once' : `at ${say.short(f.value('minutes'))} min`;
+}
+
+function lower(sentence: string): string {
+  return sentence.charAt(0).toLowerCase() + sentence.slice(1);
+}

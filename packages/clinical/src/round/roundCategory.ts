@@ -1,0 +1,104 @@
+import type {
+  CategoryFlagCode,
+  CategoryReasonCode,
+  CategoryResult,
+  Measured,
+} from '../category/categoryIn.js';
+import { categoryOf, type GuidelineId } from '../category/categoryOf.js';
+import type { AdultSchemeId } from '../category/schemes.js';
+import { type ChildFlagCode, childResult, FOURTH_REPORT_ID } from '../child/childResult.js';
+import type { Screening } from '../child/screening.js';
+import { completedYears } from '../child/years.js';
+import type { Flag } from '../contract/flag.js';
+import { knownChild } from './childLimits.js';
+import type { RoundInput } from './roundInput.js';
+import { isChild } from './whoseLimits.js';
+
+/** Which schemes a place puts its pressures in; `none` shows no category for those people. */
+export type RoundCategoryRules = {
+  readonly adult: AdultSchemeId | 'none';
+  readonly child: 'aap-2017' | typeof FOURTH_REPORT_ID | 'none';
+  readonly pregnancy: 'pregnancy' | 'none';
+};
+
+export type RoundCategoryReasonCode = CategoryReasonCode | 'child-facts-missing' | 'under-age-of-scheme';
+
+/** The category of a round's pressure, with the scheme that gave it; centiles only of a child by the Fourth Report. */
+export type RoundCategory = Omit<CategoryResult, 'flags' | 'why'> & {
+  readonly guideline: GuidelineId | typeof FOURTH_REPORT_ID;
+  readonly screening: Screening | null;
+  readonly centiles: { readonly systolic: number | null; readonly diastolic: number | null } | null;
+  readonly flags: readonly Flag<CategoryFlagCode | ChildFlagCode>[];
+  readonly why: readonly Flag<RoundCategoryReasonCode>[];
+};
+
+const NOT_PLACED = {
+  category: null,
+  systolicCategory: null,
+  diastolicCategory: null,
+  isolated: null,
+  atLeast: null,
+  level: null,
+  shown: { systolic: null, diastolic: null },
+  screening: null,
+  centiles: null,
+  flags: [],
+} as const;
+
+/**
+ * Puts the pressure of a round in the scheme of the place for this person: pregnant or up to the weeks after a birth
+ * that count as pregnancy, child, or adult. Null where the place has no scheme for them.
+ *
+ * Errors: none. A child without sex, age or height is not classified: why `child-facts-missing` (handbook 7.5).
+ * Source: bedside handbook 6.1 to 6.4; docs/conventions.md section 7.
+ */
+export function roundCategory(
+  measured: Measured,
+  input: Pick<RoundInput, 'heightCm' | 'facts'>,
+  isPregnancy: boolean,
+  rules: RoundCategoryRules,
+): RoundCategory | null {
+  const { ageMonths, sex } = input.facts;
+  if (isPregnancy) {
+    if (rules.pregnancy === 'none') return null;
+    return { ...categoryOf({ ...measured, ...ADULT, guideline: 'pregnancy' }), centiles: null };
+  }
+  if (ageMonths !== null && isChild({ ageMonths, p95: null })) {
+    if (rules.child === 'none') return null;
+    if (rules.child === FOURTH_REPORT_ID) return byFourthReport(measured, input);
+    const ageYears = completedYears(ageMonths);
+    const guideline = 'aap-2017' as const;
+    if (ageYears < 1)
+      return { guideline, ...NOT_PLACED, why: [{ code: 'under-age-of-scheme', figures: {} }] };
+    return { ...categoryOf({ ...measured, ...ADULT, guideline, ageYears, sex }), centiles: null };
+  }
+  if (rules.adult === 'none') return null;
+  const ageYears = ageMonths === null ? null : completedYears(ageMonths);
+  return { ...categoryOf({ ...measured, ...ADULT, guideline: rules.adult, ageYears }), centiles: null };
+}
+
+const ADULT = { ageYears: null, sex: null, isPregnant: false } as const;
+
+function byFourthReport(measured: Measured, input: Pick<RoundInput, 'heightCm' | 'facts'>): RoundCategory {
+  const child = knownChild(input);
+  if (child === null) {
+    const why = [{ code: 'child-facts-missing' as const, figures: {} }];
+    return { guideline: FOURTH_REPORT_ID, ...NOT_PLACED, why };
+  }
+  const {
+    systolic,
+    diastolic,
+    heightZ: _z,
+    limits: _limits,
+    lowSystolicMmHg: _low,
+    ...placed
+  } = childResult({
+    ...child,
+    ...measured,
+  });
+  return {
+    ...placed,
+    screening: null,
+    centiles: { systolic: systolic?.centile ?? null, diastolic: diastolic?.centile ?? null },
+  };
+}

@@ -1,0 +1,222 @@
+import { describe, expect, test } from 'vitest';
+import { readingsRulesOf } from './readingsRules.js';
+import { NO_ROUND_FACTS, type RoundFacts } from './roundFacts.js';
+import type { JudgedReading, RoundInput } from './roundInput.js';
+import { roundResult } from './roundResult.js';
+import { DEFAULT_ROUND_RULES, type RoundRules } from './roundRules.js';
+import { reading } from './testing.js';
+
+const NOTHING: RoundInput = {
+  readings: [],
+  pulse: null,
+  breaths: null,
+  isFeltIrregular: null,
+  temperature: null,
+  oxygen: null,
+  consciousness: null,
+  heightCm: null,
+  features: null,
+  unwell: null,
+  facts: { ...NO_ROUND_FACTS, ageMonths: 600 },
+};
+const CHOSEN: RoundRules = {
+  ...DEFAULT_ROUND_RULES,
+  readings: readingsRulesOf('acc-aha-2025'),
+  category: { adult: 'acc-aha-2025', child: 'fourth-report-2004', pregnancy: 'pregnancy' },
+};
+
+/** Readings `148/92`, or `122/P` for one by feel, in order. */
+function readings(...texts: string[]): JudgedReading[] {
+  return texts.map((text, at) => {
+    const [systolic = '', diastolic = ''] = text.split('/');
+    const isFelt = diastolic === 'P';
+    return {
+      ...reading({
+        id: `r${at + 1}`,
+        systolic: Number(systolic),
+        diastolic: isFelt ? null : Number(diastolic),
+        method: isFelt ? 'palpation' : 'auscultation',
+      }),
+      irregular: null,
+    };
+  });
+}
+const result = (more: Partial<RoundInput>, rules = CHOSEN) => roundResult({ ...NOTHING, ...more }, rules);
+const facts = (more: Partial<RoundFacts>): RoundFacts => ({ ...NOTHING.facts, ...more });
+const alerts = (more: Partial<RoundInput>, rules = CHOSEN) =>
+  result(more, rules).actNow.map(({ condition }) => condition);
+
+describe('the pressure of a round', () => {
+  // Bedside handbook 8, C049 and C050: 152/94, 146/90, 144/88.
+  test.each([
+    ['esc-2024', 145, 89, ['r2', 'r3']],
+    ['acc-aha-2025', 147.333, 90.667, ['r1', 'r2', 'r3']],
+  ] as const)('is the average of %s, with the readings it was made of', (rule, systolic, diastolic, used) => {
+    const { pressure } = result(
+      { readings: readings('152/94', '146/90', '144/88') },
+      { ...CHOSEN, readings: readingsRulesOf(rule) },
+    );
+    expect(pressure?.systolic).toBeCloseTo(systolic, 3);
+    expect(pressure?.diastolic).toBeCloseTo(diastolic, 3);
+    expect(pressure).toMatchObject({ rule, used });
+  });
+
+  test('is null with its reason for too few, and what is known is judged all the same', () => {
+    const one = result({ readings: readings('184/122') });
+    expect(one.pressure).toMatchObject({ systolic: null, why: [{ code: 'too-few' }] });
+    expect(one.category).toMatchObject({ category: 'severe' });
+    expect(one.ask.features).not.toEqual([]);
+  });
+
+  // Conventions 6: sites other than the upper arm are charted and never averaged or categorised with it.
+  test('never takes a reading of another site, nor a category or an alert from it', () => {
+    const thigh = readings('210/130').map((one) => ({ ...one, site: 'thigh' as const }));
+    const found = result({ readings: thigh });
+    expect(found.pressure).toMatchObject({ systolic: null, leftOut: [{ id: 'r1', reason: 'other-site' }] });
+    expect(found).toMatchObject({ category: null, actNow: [], ask: { features: [] }, recheckClass: null });
+  });
+
+  test('by feel alone has no diastolic, no mean and no pulse pressure, and its systolic still alarms', () => {
+    // Bedside handbook 8, C091: palpated 84, mean pressure none; early-warning part 3.
+    const felt = result({ readings: readings('84/P'), pulse: 120 });
+    expect(felt).toMatchObject({ meanPressureMmHg: null, pulsePressureMmHg: null });
+    expect(felt.category).toMatchObject({ category: null, systolicCategory: 'normal' });
+    expect(felt.earlyWarning).toMatchObject({ total: null, parts: { systolic: 3 } });
+    expect(felt.actNow.map(({ condition }) => condition)).toContain('very-low-pressure');
+    expect(felt.recheckClass).toBe('very-low-or-unwell');
+  });
+});
+
+describe('a category', () => {
+  test('is not shown by a place that chose no protocol', () => {
+    expect(result({ readings: readings('150/92', '148/90') }, DEFAULT_ROUND_RULES).category).toBeNull();
+  });
+
+  test('is that of the person: adult, pregnant, soon after a birth, child', () => {
+    const of = (more: Partial<RoundFacts>) =>
+      result({ readings: readings('142/91', '142/91'), facts: facts(more) }).category;
+    expect(of({})).toMatchObject({ guideline: 'acc-aha-2025', category: 'stage-2' });
+    expect(of({ isPregnant: true })).toMatchObject({ guideline: 'pregnancy', category: 'hypertension' });
+    expect(of({ weeksAfterBirth: 5 })).toMatchObject({ guideline: 'pregnancy' });
+    expect(of({ weeksAfterBirth: 7 })).toMatchObject({ guideline: 'acc-aha-2025' });
+    expect(of({ ageMonths: 215 })).toMatchObject({ guideline: 'fourth-report-2004', category: null });
+    expect(of({ ageMonths: 216 })).toMatchObject({ guideline: 'acc-aha-2025', category: 'stage-2' });
+  });
+
+  // Bedside handbook 6.4, worked example: girl 5 y, 105 cm, 104/70 is elevated by its diastolic (93.2).
+  test('of a child is by sex, age and height, and without one of them it is not classified', () => {
+    const girl = facts({ ageMonths: 60, sex: 'f' });
+    const taken = { readings: readings('104/70', '104/70'), heightCm: 105 };
+    const { category } = result({ ...taken, facts: girl });
+    expect(category).toMatchObject({ category: 'elevated', diastolicCategory: 'elevated' });
+    expect(category?.centiles?.diastolic).toBeCloseTo(93.2, 1);
+    for (const missing of [
+      { ...taken, heightCm: null, facts: girl },
+      { ...taken, facts: facts({ ageMonths: 60 }) },
+    ])
+      expect(result(missing).category).toMatchObject({
+        category: null,
+        why: [{ code: 'child-facts-missing' }],
+      });
+  });
+});
+
+describe('acting now', () => {
+  test('holds for any reading of the round, whatever the average says', () => {
+    const taken = { readings: readings('168/104', '138/88', '136/86'), facts: facts({ isPregnant: true }) };
+    expect(result(taken).pressure?.systolic).toBeLessThan(160);
+    expect(alerts(taken)).toEqual(['severe-in-pregnancy']);
+  });
+
+  // Bedside handbook 3.16: severe and one emergency feature is an emergency; without one it is looked at again.
+  test('of a severe pressure waits for the questions, which are asked once', () => {
+    const severe = { readings: readings('186/112') };
+    expect(result(severe)).toMatchObject({ actNow: [], recheckClass: 'severe' });
+    expect(result(severe).ask.features).toContain('severe-headache');
+    expect(result({ ...severe, features: [] }).ask.features).toEqual([]);
+    expect(alerts({ ...severe, features: ['severe-headache'] })).toEqual(['severe-with-severe-headache']);
+    expect(result({ ...severe, features: ['severe-headache'] }).recheckClass).toBe('very-low-or-unwell');
+  });
+
+  // Bedside handbook 5.3, W6: only the systolic of 88 scores, 3 points by itself.
+  test('comes of a single part of a score, though parts are missing', () => {
+    const low = { readings: readings('88/60'), pulse: 88 };
+    expect(result(low).earlyWarning).toMatchObject({ total: null, atLeast: 3 });
+    expect(alerts(low)).toContain('early-warning-single-part');
+  });
+
+  test('comes of the score also where the place does not show it', () => {
+    const rules = { ...CHOSEN, score: { earlyWarning: false } };
+    expect(result({ pulse: 138 }, rules).earlyWarning).toBeNull();
+    expect(alerts({ pulse: 138 }, rules)).toContain('early-warning-single-part');
+  });
+
+  test('says nothing of what nobody took', () => {
+    expect(result({})).toMatchObject({
+      pressure: null,
+      category: null,
+      earlyWarning: null,
+      actNow: [],
+      recheckClass: null,
+      rechecks: [],
+    });
+  });
+});
+
+describe('the score', () => {
+  // Bedside handbook 5.3, W4: 2 + 1 + 0 + 1 + 2 + 0 + 1 = 7, high.
+  const w4: Partial<RoundInput> = {
+    readings: readings('108/70', '108/70'),
+    pulse: 112,
+    breaths: 22,
+    oxygen: { percent: 94, onOxygen: false },
+    consciousness: 'alert',
+    temperature: 38.4,
+  };
+
+  test('is made of the whole round', () => {
+    expect(result(w4).earlyWarning).toMatchObject({ total: 7, band: 'high' });
+    expect(alerts(w4)).toEqual(['early-warning-total-high']);
+  });
+
+  // Bedside handbook 5.2: from 16 years on, not in pregnancy, not with a spinal injury.
+  test('is not for a child under 16, in pregnancy, or with a spinal injury', () => {
+    for (const more of [{ ageMonths: 191 }, { isPregnant: true }, { hasSpinalInjury: true }])
+      expect(result({ ...w4, facts: facts(more) }).earlyWarning).toBeNull();
+    expect(result({ ...w4, facts: facts({ ageMonths: 192 }) }).earlyWarning?.total).toBe(7);
+  });
+});
+
+describe('looking again', () => {
+  // Bedside handbook 3.15: repeat after 1 to 2 minutes, then again after 10 to 15 (common practice).
+  test('of an abnormal pressure is soon and later; once repeated, only later', () => {
+    const codes = (...texts: string[]) =>
+      result({ readings: readings(...texts) }).rechecks.map(({ code }) => code);
+    expect(codes('150/92')).toEqual(['recheck-abnormal-soon', 'recheck-abnormal-later']);
+    expect(codes('150/92', '148/92')).toEqual(['recheck-abnormal-later']);
+    expect(codes('118/72', '116/72')).toEqual([]);
+  });
+});
+
+describe('both arms', () => {
+  // Bedside handbook 8, C061 to C063 by the rule of ESC: more than 10 mmHg, repeated.
+  test('are told apart by readings of the arms, never by one standing up', () => {
+    const arm = (id: string, side: 'right' | 'left', systolic: number): JudgedReading => ({
+      ...reading({ id, side, systolic }),
+      irregular: null,
+    });
+    const twice = [
+      arm('a', 'right', 128),
+      arm('b', 'left', 140),
+      arm('c', 'right', 126),
+      arm('d', 'left', 138),
+    ];
+    expect(result({ readings: twice.slice(0, 2) }).arms).toMatchObject({
+      systolicMmHg: -12,
+      isRepeatNeeded: true,
+    });
+    expect(result({ readings: twice }).arms).toMatchObject({ systolicMmHg: -12, higherArm: 'left' });
+    const stood = twice.map((one) => ({ ...one, posture: 'stand' as const }));
+    expect(result({ readings: stood }).arms).toBeNull();
+  });
+});

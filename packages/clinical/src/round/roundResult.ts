@@ -1,0 +1,249 @@
+import { isRaised } from '../category/scheme.js';
+import { completedYears } from '../child/years.js';
+
+import { isAveragedSite } from '../cuff/placeCheck.js';
+import type { Posture, Side } from '../cuff/places.js';
+import { type EarlyWarning, earlyWarning } from '../score/earlyWarning.js';
+import { meanPressure } from '../score/meanPressure.js';
+import { pulsePressure } from '../score/pulsePressure.js';
+import { NO_SCORE_INPUTS } from '../score/scoreInputs.js';
+import { type ActNowAlert, actNow, type FeaturesToAsk, featuresToAsk } from './actNow.js';
+import { pregnancyLimits, severeLimits } from './actNowRules.js';
+import { type ArmDifference, armDifference, armPairs } from './armDifference.js';
+import { averageReadings, type ReadingsAverage } from './averageReadings.js';
+import type { AveragingRuleId } from './averagingRules.js';
+import { knownChild, type LimitsOfChild, limitsOfChild } from './childLimits.js';
+import type { ReadingsCircumstances } from './furtherReading.js';
+import type { KnownSigns } from './knownSigns.js';
+import { type LeftOutReason, readingsToAverage } from './readingsToAverage.js';
+import { RECHECK_CLASSES, type Recheck, type RecheckClass, recheckAfter } from './recheckAfter.js';
+import { recheckClass } from './recheckClass.js';
+import { type RoundCategory, roundCategory } from './roundCategory.js';
+import type { JudgedReading, RoundInput } from './roundInput.js';
+import type { RoundRules } from './roundRules.js';
+import { isScoredAsAdult, isSoonAfterBirth } from './whoseLimits.js';
+
+/** The version of what is made of a round, as kept beside it. */
+export const ROUND_RULE = 'round-1';
+
+/** The pressure that a round goes by: the average of the protocol's rule, or why there is none. `used` are ids. */
+export type RoundPressure = Omit<ReadingsAverage, 'used'> & {
+  /** The guideline whose rule made it. */
+  readonly rule: AveragingRuleId;
+  readonly side: Side | null;
+  readonly posture: Posture | null;
+  readonly used: readonly string[];
+  readonly leftOut: readonly { readonly id: string; readonly reason: LeftOutReason }[];
+};
+
+/**
+ * What the protocol makes of a round. Nothing rounded; a part that could not be made is null, and what hides behind a
+ * missing part is never taken for normal. `actNow` holds for any reading of the round, not only for their average.
+ */
+export type RoundResult = {
+  readonly pressure: RoundPressure | null;
+  readonly arms: ArmDifference | null;
+  /** Null where the place chose no protocol, or has no scheme for this person. */
+  readonly category: RoundCategory | null;
+  readonly meanPressureMmHg: number | null;
+  readonly pulsePressureMmHg: number | null;
+  /** Null for whom the score is not: under 16, in pregnancy, with a spinal injury; or where the place does not use it. */
+  readonly earlyWarning: EarlyWarning | null;
+  readonly actNow: readonly ActNowAlert[];
+  /** What must still be asked of the person before the alerts are whole. */
+  readonly ask: FeaturesToAsk;
+  readonly recheckClass: RecheckClass | null;
+  /** Repeats that are due, counted from the last reading. */
+  readonly rechecks: readonly Recheck[];
+};
+
+/**
+ * Makes the result of a round. It may be made at any time; with nothing taken it says nothing.
+ *
+ * Errors: none. Source: bedside handbook 3.10 to 3.17, 5 and 6; docs/conventions.md sections 6 and 7.
+ */
+export function roundResult(input: RoundInput, rules: RoundRules): RoundResult {
+  const child = knownChild(input);
+  const limits = child === null ? null : limitsOfChild(child);
+  const pressure = pressureOf(input, limits, rules);
+  const used = pressureUsed(input, pressure);
+  const score = scoreOf(input, used.systolic, rules);
+  const shared = sharedSigns(input, score, limits);
+  const isPregnancy =
+    input.facts.isPregnant === true || isSoonAfterBirth({ ...shared, ...NO_PRESSURE }, rules.actNow);
+  const category =
+    rules.category === null || (used.systolic === null && used.diastolic === null)
+      ? null
+      : roundCategory(used, input, isPregnancy, rules.category);
+  const each = knownEach(input.readings, shared);
+  const again = recheckOf(input, each, category, rules);
+  return {
+    pressure,
+    arms: armsOf(input.readings, rules),
+    category,
+    meanPressureMmHg: meanPressure({ ...NO_SCORE_INPUTS, ...used }).value,
+    pulsePressureMmHg: pulsePressure({ ...NO_SCORE_INPUTS, ...used }).value,
+    earlyWarning: rules.score.earlyWarning ? score : null,
+    actNow: alertsOf(each, rules),
+    ask: askOf(each, rules),
+    recheckClass: again,
+    rechecks: again === null ? [] : stillDue(recheckAfter(again, rules.recheck), pressure),
+  };
+}
+
+const NO_PRESSURE = { systolic: null, diastolic: null } as const;
+
+/** What readings are judged by in this round: the rhythm, and the limits of this person. */
+export function readingsCircumstances(
+  input: Pick<RoundInput, 'isFeltIrregular' | 'facts' | 'heightCm'>,
+  rules: RoundRules,
+): ReadingsCircumstances {
+  const child = knownChild(input);
+  return circumstancesOf(input, child === null ? null : limitsOfChild(child), rules);
+}
+
+function circumstancesOf(
+  { isFeltIrregular, facts }: Pick<RoundInput, 'isFeltIrregular' | 'facts'>,
+  limits: LimitsOfChild | null,
+  { actNow: rules }: RoundRules,
+): ReadingsCircumstances {
+  const raisedFrom =
+    limits === null ? null : { systolic: limits.systolic.p90, diastolic: limits.diastolic.p90 };
+  const severe = facts.isPregnant === true ? pregnancyLimits(rules) : severeLimits(rules);
+  return { irregular: isFeltIrregular ?? (facts.hasIrregularRhythm ? true : null), raisedFrom, severe };
+}
+
+function pressureOf(
+  input: RoundInput,
+  limits: LimitsOfChild | null,
+  rules: RoundRules,
+): RoundPressure | null {
+  if (input.readings.length === 0) return null;
+  const { readings, leftOut } = readingsToAverage(input.readings, input.facts.higherArm);
+  const { used, ...average } = averageReadings(
+    readings,
+    circumstancesOf(input, limits, rules),
+    rules.readings,
+  );
+  const first = readings[0];
+  return {
+    ...average,
+    rule: rules.readings.rule,
+    side: first?.side ?? null,
+    posture: first?.posture ?? null,
+    used: used.map((index) => readings[index - 1]?.id ?? '').filter((id) => id !== ''),
+    leftOut,
+  };
+}
+
+/** The pressure that categories and scores go by: the average, or with too few the last reading at the upper arm. */
+function pressureUsed(
+  { readings }: RoundInput,
+  pressure: RoundPressure | null,
+): { readonly systolic: number | null; readonly diastolic: number | null } {
+  if (pressure !== null && pressure.systolic !== null)
+    return { systolic: pressure.systolic, diastolic: pressure.diastolic };
+  const last = readings.findLast(({ site, posture }) => isAveragedSite(site) && posture !== 'stand');
+  return { systolic: last?.systolic ?? null, diastolic: last?.diastolic ?? null };
+}
+
+/** The score of those for whom it is; null for the others. */
+function scoreOf(input: RoundInput, systolic: number | null, _rules: RoundRules): EarlyWarning | null {
+  const { facts, oxygen } = input;
+  const { ageMonths, isPregnant, hasSpinalInjury, oxygenScale } = facts;
+  if (!isScoredAsAdult({ ageMonths }) || isPregnant === true || hasSpinalInjury) return null;
+  const isAnyKnown = [
+    input.breaths,
+    oxygen,
+    systolic,
+    input.pulse,
+    input.consciousness,
+    input.temperature,
+  ].some((part) => part !== null);
+  if (!isAnyKnown) return null;
+  return earlyWarning({
+    ...NO_SCORE_INPUTS,
+    respirations: input.breaths,
+    oxygenSaturation: oxygen?.percent ?? null,
+    scale: oxygenScale,
+    onOxygen: oxygen?.onOxygen ?? null,
+    systolic,
+    pulse: input.pulse,
+    consciousness: input.consciousness,
+    temperature: input.temperature,
+    age: ageMonths === null ? null : completedYears(ageMonths),
+    pregnant: isPregnant,
+    spinalInjury: hasSpinalInjury,
+  });
+}
+
+function sharedSigns(
+  input: RoundInput,
+  score: EarlyWarning | null,
+  limits: LimitsOfChild | null,
+): Omit<KnownSigns, 'systolic' | 'diastolic'> {
+  const { facts, oxygen } = input;
+  return {
+    ageMonths: facts.ageMonths,
+    pregnant: facts.isPregnant,
+    weeksAfterBirth: facts.weeksAfterBirth,
+    pulsePerMinute: input.pulse,
+    breathsPerMinute: input.breaths,
+    percentOxygen: oxygen?.percent ?? null,
+    scale: facts.oxygenScale,
+    consciousness: input.consciousness,
+    features: input.features,
+    earlyWarning: score,
+    p95: limits === null ? null : { systolic: limits.systolic.p95, diastolic: limits.diastolic.p95 },
+  };
+}
+
+/** What is known at each reading of an arm, in order; once without a pressure where there is no reading. */
+function knownEach(
+  readings: readonly JudgedReading[],
+  shared: Omit<KnownSigns, 'systolic' | 'diastolic'>,
+): readonly KnownSigns[] {
+  const ofArm = readings.filter(({ site }) => isAveragedSite(site));
+  if (ofArm.length === 0) return [{ ...shared, ...NO_PRESSURE }];
+  return ofArm.map(({ systolic, diastolic }) => ({ ...shared, systolic, diastolic }));
+}
+
+/** Each condition once, with the figures of the first reading that met it. */
+function alertsOf(each: readonly KnownSigns[], { actNow: rules, actNowOrigins }: RoundRules): ActNowAlert[] {
+  const alerts = each.flatMap((known) => actNow(known, rules, actNowOrigins));
+  return alerts.filter(({ condition }, at) => alerts.findIndex((one) => one.condition === condition) === at);
+}
+
+function askOf(each: readonly KnownSigns[], { actNow: rules }: RoundRules): FeaturesToAsk {
+  const asked = each.map((known) => featuresToAsk(known, rules));
+  return {
+    features: asked.find(({ features }) => features.length > 0)?.features ?? [],
+    pregnancy: asked.some(({ pregnancy }) => pregnancy),
+  };
+}
+
+function armsOf(readings: readonly JudgedReading[], { arms }: RoundRules): ArmDifference | null {
+  const ofArms = readings.filter(({ site, posture }) => isAveragedSite(site) && posture !== 'stand');
+  return armDifference(armPairs(ofArms), arms);
+}
+
+/** The most urgent class of the last reading, or of what the round comes to. */
+function recheckOf(
+  input: RoundInput,
+  each: readonly KnownSigns[],
+  category: RoundCategory | null,
+  { actNow: rules }: RoundRules,
+): RecheckClass | null {
+  const last = each.at(-1);
+  if (last === undefined) return null;
+  const level = category?.level ?? null;
+  const abnormal = level === null ? null : isRaised(level);
+  const found = recheckClass(last, { unwell: input.unwell, abnormal }, rules);
+  return RECHECK_CLASSES.find((one) => one === found) ?? null;
+}
+
+/** The soon repeat of an abnormal pressure was made already where the round has another reading. */
+function stillDue(rechecks: readonly Recheck[], pressure: RoundPressure | null): readonly Recheck[] {
+  const isRepeated = (pressure?.used.length ?? 0) > 1;
+  return isRepeated ? rechecks.filter(({ code }) => code !== 'recheck-abnormal-soon') : rechecks;
+}

@@ -1,0 +1,42 @@
+import { type CuffRules, DEFAULT_CUFF_RULES } from '../cuff/rules.js';
+import {
+  type ActNowOrigins,
+  type ActNowRules,
+  DEFAULT_ACT_NOW_ORIGINS,
+  DEFAULT_ACT_NOW_RULES,
+} from './actNowRules.js';
+import { type ArmsRules, DEFAULT_ARMS_RULES } from './armsRules.js';
+import { DEFAULT_PLAN_RULES, type PlanRules } from './planRules.js';
+import { DEFAULT_READINGS_RULES, type ReadingsRules } from './readingsRules.js';
+import { DEFAULT_RECHECK_RULES, type RecheckRules } from './recheckRules.js';
+import type { RoundCategoryRules } from './roundCategory.js';
+import { DEFAULT_SIGNING_RULES, type SigningRules } from './signingRules.js';
+
+/** All rules that bear on a round as a whole. */
+export type RoundRules = {
+  readonly plan: PlanRules;
+  readonly cuff: CuffRules;
+  readonly readings: ReadingsRules;
+  readonly arms: ArmsRules;
+  readonly recheck: RecheckRules;
+  readonly actNow: ActNowRules;
+  readonly actNowOrigins: ActNowOrigins;
+  /** Null where no protocol was chosen: values are charted and no category is shown. */
+  readonly category: RoundCategoryRules | null;
+  readonly score: { readonly earlyWarning: boolean };
+  readonly signing: SigningRules;
+};
+
+/** What stands where no protocol was chosen. Alerts are on: a place that chose nothing is warned all the same. */
+export const DEFAULT_ROUND_RULES: RoundRules = {
+  plan: DEFAULT_PLAN_RULES,
+  cuff: DEFAULT_CUFF_RULES,
+  readings: DEFAULT_READINGS_RULES,
+  arms: DEFAULT_ARMS_RULES,
+  recheck: DEFAULT_RECHECK_RULES,
+  actNow: DEFAULT_ACT_NOW_RULES,
+  actNowOrigins: DEFAULT_ACT_NOW_ORIGINS,
+  category: null,
+  score: { earlyWarning: true },
+  signing: DEFAULT_SIGNING_RULES,
+};

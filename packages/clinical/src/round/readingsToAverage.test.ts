@@ -1,0 +1,51 @@
+import { expect, test } from 'vitest';
+import { readingsToAverage } from './readingsToAverage.js';
+import { reading } from './testing.js';
+
+const ids = (found: ReturnType<typeof readingsToAverage<ReturnType<typeof reading>>>) =>
+  found.readings.map(({ id }) => id);
+
+test('one arm only: the higher one where it is known, else the one with more readings, else the first', () => {
+  // Bedside handbook 3.12: later the higher arm.
+  const round = [
+    reading({ id: 'a', side: 'right' }),
+    reading({ id: 'b', side: 'left' }),
+    reading({ id: 'c', side: 'left' }),
+  ];
+  expect(ids(readingsToAverage(round, null))).toEqual(['b', 'c']);
+  expect(ids(readingsToAverage(round, 'right'))).toEqual(['a']);
+  expect(readingsToAverage(round, 'right').leftOut).toEqual([
+    { id: 'b', reason: 'other-arm' },
+    { id: 'c', reason: 'other-arm' },
+  ]);
+  expect(ids(readingsToAverage(round.slice(0, 2), null))).toEqual(['a']);
+});
+
+test('a palpated reading does not decide the arm', () => {
+  const round = [
+    reading({ id: 'a', side: 'right', method: 'palpation', diastolic: null }),
+    reading({ id: 'b', side: 'right', method: 'palpation', diastolic: null }),
+    reading({ id: 'c', side: 'left' }),
+  ];
+  expect(ids(readingsToAverage(round, null))).toEqual(['c']);
+});
+
+test('other sites, standing and another posture are charted and not averaged', () => {
+  // docs/conventions.md section 6: sites other than the upper arm are never averaged with it.
+  const round = [
+    reading({ id: 'wrist', site: 'wrist' }),
+    reading({ id: 'thigh', site: 'thigh' }),
+    reading({ id: 'sit', posture: 'sit' }),
+    reading({ id: 'lie', posture: 'lie' }),
+    reading({ id: 'stand', posture: 'stand', uprightMinutes: 1 }),
+  ];
+  const found = readingsToAverage(round, null);
+  expect(ids(found)).toEqual(['sit']);
+  expect(found.leftOut).toEqual([
+    { id: 'wrist', reason: 'other-site' },
+    { id: 'thigh', reason: 'other-site' },
+    { id: 'lie', reason: 'other-posture' },
+    { id: 'stand', reason: 'standing' },
+  ]);
+  expect(readingsToAverage([], null)).toEqual({ readings: [], leftOut: [] });
+});

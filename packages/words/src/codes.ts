@@ -1,4 +1,16 @@
-import type { CountResult, Flag, PulseDeficit, SignResult, TapResult, VoidResult } from '@evenfall/clinical';
+import type {
+  CountResult,
+  CuffChoice,
+  Flag,
+  PlaceFlagCode,
+  PlaceReasonCode,
+  PostureReasonCode,
+  PulseDeficit,
+  RunResult,
+  SignResult,
+  TapResult,
+  VoidResult,
+} from '@evenfall/clinical';
 
 type Explained = { readonly flags: readonly Flag[]; readonly why: readonly Flag[] };
 
@@ -14,5 +26,10 @@ export type ClinicalCode =
   | CodesOf<CountResult>
   | CodesOf<VoidResult>
   | CodesOf<PulseDeficit>
+  | CodesOf<RunResult>
+  | CodesOf<CuffChoice>
+  | PlaceFlagCode
+  | PlaceReasonCode
+  | PostureReasonCode
   | CodesOf<SignResult>
   | CodesOf<TapResult>;

@@ -88,7 +88,7 @@ const override = z
   .strict()
   .refine(({ systolic, diastolic }) => diastolic === null || diastolic < systolic, {
     path: ['diastolic'],
-    message: 'below-systolic',
+    message: 'diastolic-below',
   })
   .nullable();
 export type PressureOverride = z.infer<typeof override>;

@@ -138,19 +138,21 @@ export const ACT_NOW_CONDITIONS: readonly ActNowCondition[] = [
   oneNumber('child-slow-pulse', 'pulsePerMinute', 'childSlowPulsePerMinute', isSlowPulseChild),
   oneNumber('very-fast-pulse', 'pulsePerMinute', 'veryFastPulsePerMinute', isScoredAsAdult),
   // At any age: a child at rest breathes faster than an adult (bedside handbook 2.4).
-  oneNumber('very-slow-breathing', 'breathsPerMinute', 'verySlowBreathsPerMinute', () => true),
+  oneNumber('very-slow-breathing', 'breathsPerMinute', 'verySlowBreathsPerMinute', () => true, []),
   oneNumber('very-fast-breathing', 'breathsPerMinute', 'veryFastBreathsPerMinute', isScoredAsAdult),
   oneNumber(
     'low-oxygen',
     'percentOxygen',
     'lowOxygenPercent',
     (known) => isScoredAsAdult(known) && known.scale !== 2,
+    ['ageMonths', 'scale'],
   ),
   oneNumber(
     'low-oxygen-scale-2',
     'percentOxygen',
     'lowOxygenScale2Percent',
     (known) => isScoredAsAdult(known) && known.scale === 2,
+    ['ageMonths', 'scale'],
   ),
   oneNumber('child-low-oxygen', 'percentOxygen', 'childLowOxygenPercent', (known) => !isScoredAsAdult(known)),
 ];
@@ -162,16 +164,17 @@ function isAt(value: number, limit: ActNowNumber, at: number): boolean {
 
 type OneNumber = 'systolic' | 'pulsePerMinute' | 'breathsPerMinute' | 'percentOxygen';
 
-/** A condition of one number against one limit, for those whom it concerns. */
+/** A condition of one number against one limit, for those whom it concerns `by` what else is known of them. */
 function oneNumber(
   id: ActNowId,
   key: OneNumber,
   limit: ActNowNumber,
   concerns: (known: KnownSigns) => boolean,
+  by: readonly (keyof KnownSigns)[] = ['ageMonths'],
 ): ActNowCondition {
   return {
     id,
-    needs: [key, 'ageMonths'],
+    needs: [key, ...by],
     limits: [limit],
     own: null,
     holds(known, rules) {

@@ -67,7 +67,7 @@ export const ACT_NOW_CONDITIONS: readonly ActNowCondition[] = [
   },
   {
     id: 'child-high-with-feature',
-    needs: [...PRESSURE, 'ageMonths', 'p95', 'features'],
+    needs: [...PRESSURE, 'ageMonths', 'p95', 'features', 'consciousness'],
     limits: [],
     own: { source: SEVERE, sure: 'memory' },
     holds: (known) =>

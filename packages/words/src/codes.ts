@@ -1,13 +1,22 @@
 import type {
+  Category,
+  CategoryFor,
+  ChildResult,
   CountResult,
   CuffChoice,
+  DerivedValue,
+  EarlyWarning,
+  EarlyWarningResponseCode,
   Flag,
+  GlasgowTotal,
   PlaceFlagCode,
   PlaceReasonCode,
   PostureReasonCode,
   PulseDeficit,
   RunResult,
+  SepsisScreen,
   SignResult,
+  StandingResult,
   TapResult,
   VoidResult,
 } from '@evenfall/clinical';
@@ -23,6 +32,9 @@ type Named<Code extends string> = string extends Code ? never : Code;
 
 /** Every code that counting and tapping can return: the catalogue does not compile without a sentence for each. */
 export type ClinicalCode =
+  | CodesOf<Category>
+  | Named<CategoryFor['why'][number]['code']>
+  | CodesOf<ChildResult>
   | CodesOf<CountResult>
   | CodesOf<VoidResult>
   | CodesOf<PulseDeficit>
@@ -31,5 +43,12 @@ export type ClinicalCode =
   | PlaceFlagCode
   | PlaceReasonCode
   | PostureReasonCode
+  | CodesOf<EarlyWarning>
+  | EarlyWarningResponseCode
+  | CodesOf<SepsisScreen>
+  | CodesOf<DerivedValue<string>>
+  | CodesOf<GlasgowTotal>
+  | (EarlyWarning | SepsisScreen | GlasgowTotal)['alerts'][number]['code']
+  | CodesOf<StandingResult>
   | CodesOf<SignResult>
   | CodesOf<TapResult>;

@@ -35,7 +35,7 @@ export function parseStandingTest(input: unknown): Parsed<StandingTest> {
   const age = numberOrNone(reader, 'age', wholeWithin(0, F.mostAgeYears.value));
   const supineHypertension = yesNo(reader, 'supineHypertension', null);
   const sinusRhythm = yesNo(reader, 'sinusRhythm', null);
-  const pacemaker = yesNo(reader, 'has-pacemaker', null);
+  const pacemaker = yesNo(reader, 'pacemaker', null);
   const rateSlowingDrug = yesNo(reader, 'rateSlowingDrug', null);
   if (reader.refusals.length > 0 || from === null || baseline === null) {
     return { ok: false, refusals: inOrder(reader.refusals, FIELDS) };

@@ -1,4 +1,7 @@
 import type { ClinicalCode } from '../codes.js';
+import { categoryDetails } from './categoryDetails.js';
+import { categoryLines } from './categoryLines.js';
+import { categoryTitles } from './categoryTitles.js';
 import { cautions } from './cautions.js';
 import { commandLine, commands, options } from './commandLine.js';
 import { countDetails } from './countDetails.js';
@@ -7,26 +10,31 @@ import type { Detail } from './detail.js';
 import { expected, expectedByCode } from './expected/index.js';
 import { messages, problemWords } from './problems.js';
 import { runDetails } from './runDetails.js';
+import { scoreDetails } from './scoreDetails.js';
 import { screens } from './screens/index.js';
 import { signDetails } from './signDetails.js';
+import { standingDetails } from './standingDetails.js';
 import { starting } from './starting.js';
 import { tapsDetails } from './tapsDetails.js';
 import { titles } from './titles.js';
 
 /** A sentence for every code of every clinical result. */
 const details = {
+  ...categoryDetails,
   ...countDetails,
   ...cuffDetails,
   ...runDetails,
+  ...scoreDetails,
   ...signDetails,
+  ...standingDetails,
   ...tapsDetails,
 } as const satisfies Record<ClinicalCode, Detail>;
 
 /** The English catalogue. Its keys are the keys of every language (see `Catalogue`). */
 export const english = {
   details,
-  sections: { ...screens, cautions, commands, options, commandLine },
-  titles,
+  sections: { ...screens, category: categoryLines, cautions, commands, options, commandLine },
+  titles: { ...titles, ...categoryTitles },
   starting,
   expected,
   expectedByCode,

@@ -1,11 +1,22 @@
+import { category } from './category.js';
 import { commandLine } from './commandLine.js';
 import { counting } from './counting.js';
 import { protocol } from './protocol.js';
 import { record } from './record.js';
 import { run } from './run.js';
+import { score } from './score.js';
 import { sign } from './sign.js';
 
 export { expectedByCode } from './byCode.js';
 
 /** What each rule of input would have taken, by the rule's name (a refusal's `expected`). */
-export const expected = { ...counting, ...protocol, ...record, ...run, ...sign, ...commandLine } as const;
+export const expected = {
+  ...category,
+  ...counting,
+  ...protocol,
+  ...record,
+  ...run,
+  ...score,
+  ...sign,
+  ...commandLine,
+} as const;

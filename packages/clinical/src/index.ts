@@ -8,7 +8,7 @@ export type {
 } from './category/categoryIn.js';
 export { categoryIn } from './category/categoryIn.js';
 export type { Category, CategoryQuestion, GuidelineId } from './category/categoryOf.js';
-export { categoryOf } from './category/categoryOf.js';
+export { CATEGORY_RULE, categoryOf } from './category/categoryOf.js';
 export { CATEGORY_COMPARISONS } from './category/comparisons.js';
 export { CATEGORY_FIGURES } from './category/figures.js';
 export { GUIDELINE_IDS, parseCategoryQuestion } from './category/parseCategoryQuestion.js';
@@ -29,13 +29,14 @@ export { AAP_2017, aap2017 } from './child/aap2017.js';
 export type { FastLimit } from './child/breathing.js';
 export { breaths95thCentile, fastBreathingLimit, isFastBreathing } from './child/breathing.js';
 export type { ChildFlagCode, ChildQuestion, ChildResult } from './child/childResult.js';
-export { childResult, FOURTH_REPORT_ID, fourthReportScheme } from './child/childResult.js';
+export { CHILD_RULE, childResult, FOURTH_REPORT_ID, fourthReportScheme } from './child/childResult.js';
 export type { ChildLimits } from './child/childSevere.js';
 export { isChildSevere } from './child/childSevere.js';
 export { CHILD_COMPARISONS } from './child/comparisons.js';
 export { CHILD_FIGURES } from './child/figures.js';
 export type { Centiles, Grown, Standing } from './child/fourthReport.js';
 export { centilesOf, expectedPressure, standingOf } from './child/fourthReport.js';
+export { FOURTH_REPORT } from './child/fourthReportTable.js';
 export { heightZ } from './child/heightZ.js';
 export type { LowLimit } from './child/lowSystolic.js';
 export { isLowSystolic, lowSystolicLimit } from './child/lowSystolic.js';
@@ -162,6 +163,7 @@ export {
   planRules,
   readingsRules,
   recheckRules,
+  roundRules,
   runRules,
   signingRules,
 } from './protocol/rules.js';
@@ -214,7 +216,7 @@ export type { RecheckCircumstances } from './round/recheckClass.js';
 export { recheckClass } from './round/recheckClass.js';
 export type { RecheckRules } from './round/recheckRules.js';
 export { DEFAULT_RECHECK_RULES } from './round/recheckRules.js';
-export type { RoundCategory, RoundCategoryReasonCode, RoundCategoryRules } from './round/roundCategory.js';
+export type { RoundCategory, RoundCategoryReasonCode } from './round/roundCategory.js';
 export type { ArmOfDay, RoundFacts } from './round/roundFacts.js';
 export { NO_ROUND_FACTS } from './round/roundFacts.js';
 export type { JudgedReading, RoundInput } from './round/roundInput.js';

@@ -13,6 +13,7 @@ import { type ArmsRules, DEFAULT_ARMS_RULES } from '../round/armsRules.js';
 import { DEFAULT_PLAN_RULES, type PlanRules } from '../round/planRules.js';
 import { DEFAULT_READINGS_RULES, type ReadingsRules } from '../round/readingsRules.js';
 import { DEFAULT_RECHECK_RULES, type RecheckRules } from '../round/recheckRules.js';
+import type { RoundRules } from '../round/roundRules.js';
 import { DEFAULT_SIGNING_RULES, type SigningRules } from '../round/signingRules.js';
 import { type Field, LOCAL_SOURCE } from './field.js';
 import type { Protocol } from './protocol.js';
@@ -88,6 +89,21 @@ export function signingRules(protocol: Protocol | null): SigningRules {
 /** The schemes that put a pressure into a category under a protocol; without one, or an older one, none. */
 export function categoryRules(protocol: Protocol | null): CategoryRules {
   return { ...NO_CATEGORIES, ...valuesOf(protocol?.sections.category) };
+}
+
+/** All rules that bear on a round as a whole under a protocol. */
+export function roundRules(protocol: Protocol | null): RoundRules {
+  return {
+    plan: planRules(protocol),
+    cuff: cuffRules(protocol),
+    readings: readingsRules(protocol),
+    arms: armsRules(protocol),
+    recheck: recheckRules(protocol),
+    actNow: actNowRules(protocol),
+    actNowOrigins: actNowOrigins(protocol),
+    category: categoryRules(protocol),
+    signing: signingRules(protocol),
+  };
 }
 
 /** The values of a section's fields; none where the protocol is older than the section. */

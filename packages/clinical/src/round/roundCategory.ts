@@ -5,7 +5,7 @@ import type {
   Measured,
 } from '../category/categoryIn.js';
 import { categoryOf, type GuidelineId } from '../category/categoryOf.js';
-import type { AdultSchemeId } from '../category/schemes.js';
+import { type CategoryRules, NO_SCHEME } from '../category/rules.js';
 import { type ChildFlagCode, childResult, FOURTH_REPORT_ID } from '../child/childResult.js';
 import type { Screening } from '../child/screening.js';
 import { completedYears } from '../child/years.js';
@@ -13,13 +13,6 @@ import type { Flag } from '../contract/flag.js';
 import { knownChild } from './childLimits.js';
 import type { RoundInput } from './roundInput.js';
 import { isChild } from './whoseLimits.js';
-
-/** Which schemes a place puts its pressures in; `none` shows no category for those people. */
-export type RoundCategoryRules = {
-  readonly adult: AdultSchemeId | 'none';
-  readonly child: 'aap-2017' | typeof FOURTH_REPORT_ID | 'none';
-  readonly pregnancy: 'pregnancy' | 'none';
-};
 
 export type RoundCategoryReasonCode = CategoryReasonCode | 'child-facts-missing' | 'under-age-of-scheme';
 
@@ -56,25 +49,25 @@ export function roundCategory(
   measured: Measured,
   input: Pick<RoundInput, 'heightCm' | 'facts'>,
   isPregnancy: boolean,
-  rules: RoundCategoryRules,
+  rules: CategoryRules,
 ): RoundCategory | null {
   const { ageMonths, sex } = input.facts;
   if (isPregnancy) {
-    if (rules.pregnancy === 'none') return null;
+    if (rules.pregnancyScheme === NO_SCHEME) return null;
     return { ...categoryOf({ ...measured, ...ADULT, guideline: 'pregnancy' }), centiles: null };
   }
   if (ageMonths !== null && isChild({ ageMonths, p95: null })) {
-    if (rules.child === 'none') return null;
-    if (rules.child === FOURTH_REPORT_ID) return byFourthReport(measured, input);
+    if (rules.childScheme === NO_SCHEME) return null;
+    if (rules.childScheme === FOURTH_REPORT_ID) return byFourthReport(measured, input);
     const ageYears = completedYears(ageMonths);
     const guideline = 'aap-2017' as const;
     if (ageYears < 1)
       return { guideline, ...NOT_PLACED, why: [{ code: 'under-age-of-scheme', figures: {} }] };
     return { ...categoryOf({ ...measured, ...ADULT, guideline, ageYears, sex }), centiles: null };
   }
-  if (rules.adult === 'none') return null;
+  if (rules.adultScheme === NO_SCHEME) return null;
   const ageYears = ageMonths === null ? null : completedYears(ageMonths);
-  return { ...categoryOf({ ...measured, ...ADULT, guideline: rules.adult, ageYears }), centiles: null };
+  return { ...categoryOf({ ...measured, ...ADULT, guideline: rules.adultScheme, ageYears }), centiles: null };
 }
 
 const ADULT = { ageYears: null, sex: null, isPregnant: false } as const;

@@ -22,7 +22,11 @@ const NOTHING: RoundInput = {
 const CHOSEN: RoundRules = {
   ...DEFAULT_ROUND_RULES,
   readings: readingsRulesOf('acc-aha-2025'),
-  category: { adult: 'acc-aha-2025', child: 'fourth-report-2004', pregnancy: 'pregnancy' },
+  category: {
+    adultScheme: 'acc-aha-2025',
+    childScheme: 'fourth-report-2004',
+    pregnancyScheme: 'pregnancy',
+  },
 };
 
 /** Readings `148/92`, or `122/P` for one by feel, in order. */
@@ -145,12 +149,6 @@ describe('acting now', () => {
     expect(alerts(low)).toContain('early-warning-single-part');
   });
 
-  test('comes of the score also where the place does not show it', () => {
-    const rules = { ...CHOSEN, score: { earlyWarning: false } };
-    expect(result({ pulse: 138 }, rules).earlyWarning).toBeNull();
-    expect(alerts({ pulse: 138 }, rules)).toContain('early-warning-single-part');
-  });
-
   test('says nothing of what nobody took', () => {
     expect(result({})).toMatchObject({
       pressure: null,
@@ -218,5 +216,51 @@ describe('both arms', () => {
     expect(result({ readings: twice }).arms).toMatchObject({ systolicMmHg: -12, higherArm: 'left' });
     const stood = twice.map((one) => ({ ...one, posture: 'stand' as const }));
     expect(result({ readings: stood }).arms).toBeNull();
+  });
+});
+
+describe('lying and standing', () => {
+  const at = (
+    id: string,
+    posture: 'lie' | 'sit' | 'stand',
+    text: string,
+    pulse: number,
+    minutes: number | null,
+  ) => ({
+    ...(readings(text)[0] as JudgedReading),
+    id,
+    posture,
+    pulsePerMinute: pulse,
+    uprightMinutes: minutes,
+  });
+
+  // Bedside handbook 5.3, W10: lying 148/84 and 68, at 3 min 112/70 and 76: a fall of 36, ratio 0.222.
+  test('are held against each other, by the minutes on the feet', () => {
+    const { standing } = result({
+      readings: [at('a', 'lie', '148/84', 68, null), at('b', 'stand', '112/70', 76, 3)],
+      isFeltIrregular: false,
+    });
+    expect(standing).toMatchObject({ positive: true, falls: [{ minutes: 3, systolicFall: 36 }] });
+  });
+
+  test('are none without a reading before, or without the minutes', () => {
+    expect(result({ readings: [at('b', 'stand', '112/70', 76, 3)] }).standing).toBeNull();
+    const unknown = [at('a', 'lie', '148/84', 68, null), at('b', 'stand', '112/70', 76, null)];
+    expect(result({ readings: unknown }).standing).toBeNull();
+  });
+
+  test('never enter the average of the round with each other', () => {
+    const { pressure } = result({
+      readings: [
+        at('a', 'sit', '130/80', 70, null),
+        at('b', 'sit', '128/78', 70, null),
+        at('c', 'stand', '100/60', 90, 1),
+      ],
+    });
+    expect(pressure).toMatchObject({
+      systolic: 129,
+      diastolic: 79,
+      leftOut: [{ id: 'c', reason: 'standing' }],
+    });
   });
 });

@@ -7,6 +7,7 @@ import { type EarlyWarning, earlyWarning } from '../score/earlyWarning.js';
 import { meanPressure } from '../score/meanPressure.js';
 import { pulsePressure } from '../score/pulsePressure.js';
 import { NO_SCORE_INPUTS } from '../score/scoreInputs.js';
+import type { StandingResult } from '../score/standingResult.js';
 import { type ActNowAlert, actNow, type FeaturesToAsk, featuresToAsk } from './actNow.js';
 import { pregnancyLimits, severeLimits } from './actNowRules.js';
 import { type ArmDifference, armDifference, armPairs } from './armDifference.js';
@@ -21,6 +22,7 @@ import { recheckClass } from './recheckClass.js';
 import { type RoundCategory, roundCategory } from './roundCategory.js';
 import type { JudgedReading, RoundInput } from './roundInput.js';
 import type { RoundRules } from './roundRules.js';
+import { standingOf } from './standingOf.js';
 import { isScoredAsAdult, isSoonAfterBirth } from './whoseLimits.js';
 
 /** The version of what is made of a round, as kept beside it. */
@@ -47,8 +49,10 @@ export type RoundResult = {
   readonly category: RoundCategory | null;
   readonly meanPressureMmHg: number | null;
   readonly pulsePressureMmHg: number | null;
-  /** Null for whom the score is not: under 16, in pregnancy, with a spinal injury; or where the place does not use it. */
+  /** Null for whom the score is not: under 16, in pregnancy, with a spinal injury; or where no part of it was taken. */
   readonly earlyWarning: EarlyWarning | null;
+  /** The test of lying (or sitting) and standing; null where it was not made. */
+  readonly standing: StandingResult | null;
   readonly actNow: readonly ActNowAlert[];
   /** What must still be asked of the person before the alerts are whole. */
   readonly ask: FeaturesToAsk;
@@ -67,12 +71,12 @@ export function roundResult(input: RoundInput, rules: RoundRules): RoundResult {
   const limits = child === null ? null : limitsOfChild(child);
   const pressure = pressureOf(input, limits, rules);
   const used = pressureUsed(input, pressure);
-  const score = scoreOf(input, used.systolic, rules);
+  const score = scoreOf(input, used.systolic);
   const shared = sharedSigns(input, score, limits);
   const isPregnancy =
     input.facts.isPregnant === true || isSoonAfterBirth({ ...shared, ...NO_PRESSURE }, rules.actNow);
   const category =
-    rules.category === null || (used.systolic === null && used.diastolic === null)
+    used.systolic === null && used.diastolic === null
       ? null
       : roundCategory(used, input, isPregnancy, rules.category);
   const each = knownEach(input.readings, shared);
@@ -83,7 +87,8 @@ export function roundResult(input: RoundInput, rules: RoundRules): RoundResult {
     category,
     meanPressureMmHg: meanPressure({ ...NO_SCORE_INPUTS, ...used }).value,
     pulsePressureMmHg: pulsePressure({ ...NO_SCORE_INPUTS, ...used }).value,
-    earlyWarning: rules.score.earlyWarning ? score : null,
+    earlyWarning: score,
+    standing: standingOf(input),
     actNow: alertsOf(each, rules),
     ask: askOf(each, rules),
     recheckClass: again,
@@ -148,7 +153,7 @@ function pressureUsed(
 }
 
 /** The score of those for whom it is; null for the others. */
-function scoreOf(input: RoundInput, systolic: number | null, _rules: RoundRules): EarlyWarning | null {
+function scoreOf(input: RoundInput, systolic: number | null): EarlyWarning | null {
   const { facts, oxygen } = input;
   const { ageMonths, isPregnant, hasSpinalInjury, oxygenScale } = facts;
   if (!isScoredAsAdult({ ageMonths }) || isPregnant === true || hasSpinalInjury) return null;

@@ -1,3 +1,4 @@
+import { type CategoryRules, NO_CATEGORIES } from '../category/rules.js';
 import { type CuffRules, DEFAULT_CUFF_RULES } from '../cuff/rules.js';
 import {
   type ActNowOrigins,
@@ -9,7 +10,6 @@ import { type ArmsRules, DEFAULT_ARMS_RULES } from './armsRules.js';
 import { DEFAULT_PLAN_RULES, type PlanRules } from './planRules.js';
 import { DEFAULT_READINGS_RULES, type ReadingsRules } from './readingsRules.js';
 import { DEFAULT_RECHECK_RULES, type RecheckRules } from './recheckRules.js';
-import type { RoundCategoryRules } from './roundCategory.js';
 import { DEFAULT_SIGNING_RULES, type SigningRules } from './signingRules.js';
 
 /** All rules that bear on a round as a whole. */
@@ -21,9 +21,8 @@ export type RoundRules = {
   readonly recheck: RecheckRules;
   readonly actNow: ActNowRules;
   readonly actNowOrigins: ActNowOrigins;
-  /** Null where no protocol was chosen: values are charted and no category is shown. */
-  readonly category: RoundCategoryRules | null;
-  readonly score: { readonly earlyWarning: boolean };
+  /** Without a protocol there is none: values are charted and no category is shown. */
+  readonly category: CategoryRules;
   readonly signing: SigningRules;
 };
 
@@ -36,7 +35,6 @@ export const DEFAULT_ROUND_RULES: RoundRules = {
   recheck: DEFAULT_RECHECK_RULES,
   actNow: DEFAULT_ACT_NOW_RULES,
   actNowOrigins: DEFAULT_ACT_NOW_ORIGINS,
-  category: null,
-  score: { earlyWarning: true },
+  category: NO_CATEGORIES,
   signing: DEFAULT_SIGNING_RULES,
 };

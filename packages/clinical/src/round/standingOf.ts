@@ -1,0 +1,43 @@
+import { completedYears } from '../child/years.js';
+import { isAveragedSite } from '../cuff/placeCheck.js';
+import type { StandingNumbers } from '../score/standing.js';
+import { type StandingResult, standingResult } from '../score/standingResult.js';
+import type { JudgedReading, RoundInput } from './roundInput.js';
+
+/**
+ * The standing test of a round: the readings on the feet, by their minutes, against the last lying one before them,
+ * or else the last sitting one. Null without either, or without the minutes. A fact that nobody gave is not known.
+ *
+ * Source: bedside handbook 3.14.
+ */
+export function standingOf({ readings, isFeltIrregular, facts }: RoundInput): StandingResult | null {
+  const ofArm = readings.filter(({ site }) => isAveragedSite(site));
+  const firstUp = ofArm.findIndex(({ posture }) => posture === 'stand');
+  const before = firstUp < 0 ? [] : ofArm.slice(0, firstUp);
+  const lying = before.findLast(({ posture }) => posture === 'lie' || posture === 'lie-left');
+  const rest = lying ?? before.findLast(({ posture }) => posture === 'sit');
+  const upright = ofArm
+    .flatMap((one) =>
+      one.posture === 'stand' && one.uprightMinutes !== null
+        ? [{ ...numbersOf(one), minutes: one.uprightMinutes, symptoms: null }]
+        : [],
+    )
+    .sort((a, b) => a.minutes - b.minutes);
+  if (rest === undefined || upright.length === 0) return null;
+  const { ageMonths, hasIrregularRhythm, hasPacemaker, takesRateSlowingDrug } = facts;
+  const isIrregular = isFeltIrregular === true || hasIrregularRhythm;
+  return standingResult({
+    from: lying === undefined ? 'sitting' : 'lying',
+    baseline: numbersOf(rest),
+    readings: upright,
+    age: ageMonths === null ? null : completedYears(ageMonths),
+    supineHypertension: null,
+    sinusRhythm: isIrregular ? false : null,
+    pacemaker: hasPacemaker ? true : null,
+    rateSlowingDrug: takesRateSlowingDrug ? true : null,
+  });
+}
+
+function numbersOf({ systolic, diastolic, pulsePerMinute }: JudgedReading): StandingNumbers {
+  return { systolic, diastolic, pulse: pulsePerMinute };
+}

@@ -165,6 +165,7 @@ export {
   recheckRules,
   roundRules,
   runRules,
+  scoreRules,
   signingRules,
 } from './protocol/rules.js';
 export type { FieldsOf, LaterSection, SectionName, SectionRules } from './protocol/sections.js';

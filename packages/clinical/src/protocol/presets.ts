@@ -6,6 +6,7 @@ import { CUFF_SCHEMES } from '../cuff/schemes.js';
 import { DEFLATION_FIGURES } from '../deflation/figures.js';
 import type { FieldValue, Replaced } from './field.js';
 import { ROUND_PRESETS } from './roundPresets.js';
+import { SCORE_PRESETS } from './scorePresets.js';
 import type { SectionName, SectionRules } from './sections.js';
 
 const KSH13 = DEFLATION_FIGURES.fastestPerBeatMmHg.source;
@@ -163,5 +164,6 @@ export const PRESETS: readonly Preset[] = [
       },
     },
   })),
+  ...SCORE_PRESETS,
   ...ROUND_PRESETS,
 ];

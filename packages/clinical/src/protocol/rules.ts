@@ -15,6 +15,7 @@ import { DEFAULT_READINGS_RULES, type ReadingsRules } from '../round/readingsRul
 import { DEFAULT_RECHECK_RULES, type RecheckRules } from '../round/recheckRules.js';
 import type { RoundRules } from '../round/roundRules.js';
 import { DEFAULT_SIGNING_RULES, type SigningRules } from '../round/signingRules.js';
+import { DEFAULT_SCORE_RULES, type ScoreRules } from '../score/rules.js';
 import { type Field, LOCAL_SOURCE } from './field.js';
 import type { Protocol } from './protocol.js';
 import type { FieldsOf } from './sections.js';
@@ -89,6 +90,11 @@ export function signingRules(protocol: Protocol | null): SigningRules {
 /** The schemes that put a pressure into a category under a protocol; without one, or an older one, none. */
 export function categoryRules(protocol: Protocol | null): CategoryRules {
   return { ...NO_CATEGORIES, ...valuesOf(protocol?.sections.category) };
+}
+
+/** Which scores are shown under a protocol; without one, or an older one, none. */
+export function scoreRules(protocol: Protocol | null): ScoreRules {
+  return { ...DEFAULT_SCORE_RULES, ...valuesOf(protocol?.sections.score) };
 }
 
 /** All rules that bear on a round as a whole under a protocol. */

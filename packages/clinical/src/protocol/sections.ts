@@ -8,6 +8,7 @@ import type { PlanRules } from '../round/planRules.js';
 import type { ReadingsRules } from '../round/readingsRules.js';
 import type { RecheckRules } from '../round/recheckRules.js';
 import type { SigningRules } from '../round/signingRules.js';
+import type { ScoreRules } from '../score/rules.js';
 import { ACT_NOW_SECTION } from './actNowSection.js';
 import { ARMS_SECTION } from './armsSection.js';
 import { CATEGORY_SECTION } from './categorySection.js';
@@ -19,6 +20,7 @@ import { INFLATION_SECTION } from './inflationSection.js';
 import { READINGS_SECTION } from './readingsSection.js';
 import { RECHECK_SECTION } from './recheckSection.js';
 import { ROUND_SECTION } from './roundSection.js';
+import { SCORE_SECTION } from './scoreSection.js';
 import type { FieldShape, Section } from './shape.js';
 import { SIGNING_SECTION } from './signingSection.js';
 
@@ -30,6 +32,7 @@ export type SectionRules = {
   readonly cuff: CuffRules;
   readonly round: PlanRules;
   readonly category: CategoryRules;
+  readonly score: ScoreRules;
   readonly readings: ReadingsRules;
   readonly arms: ArmsRules;
   readonly recheck: RecheckRules;
@@ -55,6 +58,7 @@ export const SECTIONS: { readonly [Name in SectionName]: Section<SectionRules[Na
   cuff: CUFF_SECTION,
   round: ROUND_SECTION,
   category: CATEGORY_SECTION,
+  score: SCORE_SECTION,
   readings: READINGS_SECTION,
   arms: ARMS_SECTION,
   recheck: RECHECK_SECTION,

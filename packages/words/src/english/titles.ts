@@ -29,6 +29,8 @@ export const titles = {
     'aha-2005': 'American cuffs, four for adults',
     'uk-arm-bands': 'British and European cuffs, three for adults',
     'fourth-report-2004': 'Cuffs from newborn to thigh',
+    'no-scores': 'No scores: the numbers alone',
+    'adult-early-warning': 'The early-warning score for adults',
     'no-categories': 'No categories: the numbers alone',
   },
   rhythmFelt: { regular: 'Felt regular', irregular: 'Felt irregular' },

@@ -20,6 +20,12 @@ export type { SignEvidence } from './content/chartSign.js';
 export { chartSign } from './content/chartSign.js';
 export type { TapsEvidence } from './content/chartTaps.js';
 export { chartTaps } from './content/chartTaps.js';
+export type { ClassSessionContent, KeptByAgreementContent } from './content/classSession.js';
+export {
+  CLASS_SESSION_GRACE_HOURS,
+  classSessionGoneAt,
+  LONGEST_CLASS_SESSION_HOURS,
+} from './content/classSession.js';
 export { COMPUTED, type ComputedKind, isComputed, presetOf } from './content/computed.js';
 export type { CountContent } from './content/count.js';
 export type { CountersignedContent } from './content/countersigned.js';
@@ -37,6 +43,7 @@ export type { AmendmentReason, Amends } from './entry/amendment.js';
 export { AMENDMENT_REASONS, amends } from './entry/amendment.js';
 export type { Book } from './entry/book.js';
 export { BOOKS, book } from './entry/book.js';
+export { CLASS_KINDS } from './entry/classRules.js';
 export type { Entry, EntryFrame, StoredEntry } from './entry/entry.js';
 export { entryFrame } from './entry/entry.js';
 export { id } from './entry/id.js';
@@ -50,6 +57,8 @@ export type { Stamp } from './entry/stamp.js';
 export { offsetMinutes, stamp } from './entry/stamp.js';
 export type { Agent } from './person/agent.js';
 export { agent } from './person/agent.js';
+export type { ClassIdentity } from './person/classIdentity.js';
+export { CLASS_IDENTIFIERS, classAgeInMonths, classIdentity } from './person/classIdentity.js';
 export type { Identity } from './person/identity.js';
 export { ageInMonths, identifiersOf, identity } from './person/identity.js';
 export { roundFactsOf } from './person/roundFactsOf.js';

@@ -1,17 +1,19 @@
 import { z } from 'zod';
 import { book } from '../entry/book.js';
 import { id } from '../entry/id.js';
+import { classIdentity } from '../person/classIdentity.js';
 import { identity } from '../person/identity.js';
 
-/** The newest backup format this program writes and reads. Older ones stay readable. */
-export const BACKUP_VERSION = 1;
+/** The newest backup format this program writes and reads. Older ones stay readable. 2: identities of the class book. */
+export const BACKUP_VERSION = 2;
 
 const instant = z.iso.datetime({ offset: true });
 
 /**
  * One line of a backup: JSON, one object a line. A header first, then everything kept, then a trailer with
  * the number of lines of each type and the SHA-256 of every byte before it. Identities that were erased are
- * not in it, and restoring does not bring them back. An entry stands in the frame and the schema of its time:
+ * not in it, and restoring does not bring them back; nor is a class session, but for what the teacher and the person
+ * agreed to keep of an ended one. An entry stands in the frame and the schema of its time:
  * `readFrame` and `readEntry` read it.
  */
 export const backupLine = z.discriminatedUnion('line', [
@@ -33,7 +35,7 @@ export const backupLine = z.discriminatedUnion('line', [
       book,
       person: id,
       version: z.number().int().min(1),
-      identity,
+      identity: z.union([identity, classIdentity]),
       recordedAt: instant,
     })
     .strict(),

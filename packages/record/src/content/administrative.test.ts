@@ -14,6 +14,19 @@ describe('an entry about a person or a place', () => {
     expect(places('person', { identifiers: ['name', 'number'], name: 'Peg' })).toEqual(['/content/name']);
   });
 
+  test('a person of the class book exists by a pseudonym and nothing else, in schema 2', () => {
+    const read = (identifiers: string[], more: object) =>
+      placesOf(readEntry(frame('person', { identifiers }, { schema: 2, book: 'class', ...more })));
+    expect(read(['pseudonym'], {})).toEqual([]);
+    expect(read(['pseudonym'], { schema: 1 })).toEqual(['/content/identifiers/0', '/content/identifiers']);
+    expect(read(['pseudonym'], { book: 'care' })).toEqual(['/content/identifiers']);
+    expect(read(['pseudonym'], { book: 'simulated' })).toEqual(['/content/identifiers']);
+    expect(read(['pseudonym', 'birthDate'], {})).toEqual(['/content/identifiers']);
+    expect(read(['name', 'number'], { book: 'care' })).toEqual([]);
+    expect(read(['name'], { book: 'care' })).toEqual(['/content/identifiers']);
+    expect(read([], {})).toEqual(['/content/identifiers']);
+  });
+
   test('a correction says which parts changed, never to what', () => {
     expect(places('identity-corrected', { changed: ['birthDate'] })).toEqual([]);
     expect(places('identity-corrected', { changed: [] })).toEqual(['/content/changed']);

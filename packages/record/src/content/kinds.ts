@@ -2,11 +2,13 @@ import type { z } from 'zod';
 import { actNowClosedContent } from './actNowClosed.js';
 import {
   enteredInErrorContent,
+  firstPersonContent,
   identityCorrectedContent,
   identityErasedContent,
   personContent,
   protocolChosenContent,
 } from './administrative.js';
+import { classSessionContent, classSessionEndedContent, keptByAgreementContent } from './classSession.js';
 import { countContent } from './count.js';
 import { countersignedContent } from './countersigned.js';
 import { factContent, factEndedContent } from './fact.js';
@@ -33,7 +35,11 @@ const first = (schema: z.ZodType): Kind => ({
 });
 
 export const KINDS = {
-  person: first(personContent),
+  person: {
+    schemas: { 1: firstPersonContent, 2: personContent },
+    newest: 2,
+    upgrade: (content) => content,
+  },
   'identity-corrected': first(identityCorrectedContent),
   'identity-erased': first(identityErasedContent),
   count: first(countContent),
@@ -47,6 +53,9 @@ export const KINDS = {
   countersigned: first(countersignedContent),
   'entered-in-error': first(enteredInErrorContent),
   'protocol-chosen': first(protocolChosenContent),
+  'class-session': first(classSessionContent),
+  'class-session-ended': first(classSessionEndedContent),
+  'kept-by-agreement': first(keptByAgreementContent),
 } as const satisfies Record<string, Kind>;
 
 export type KindName = keyof typeof KINDS;

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import type { ActNowClosedContent } from '../content/actNowClosed.js';
+import type { ClassSessionContent, KeptByAgreementContent } from '../content/classSession.js';
 import type { CountContent } from '../content/count.js';
 import type { CountersignedContent } from '../content/countersigned.js';
 import type { FactContent, FactEndedContent } from '../content/fact.js';
@@ -62,6 +63,9 @@ type Content = {
   countersigned: CountersignedContent;
   'entered-in-error': { readonly note: string | null };
   'protocol-chosen': { readonly version: string | null };
+  'class-session': ClassSessionContent;
+  'class-session-ended': Readonly<Record<never, never>>;
+  'kept-by-agreement': KeptByAgreementContent;
 };
 
 /** An entry whose content has been read by the schema of its kind. */

@@ -10,6 +10,7 @@ import {
   signContent,
   tapsContent,
 } from '../testing/work.js';
+import type { EntryFrame } from './entry.js';
 import { readEntry } from './readEntry.js';
 
 const CONTENTS: Record<KindName, object> = {
@@ -38,10 +39,21 @@ const CONTENTS: Record<KindName, object> = {
   countersigned: { signing: idOf(2), agrees: true, ownRound: null, note: null },
   'entered-in-error': { note: null },
   'protocol-chosen': { version: null },
+  'class-session': { title: 'Tuesday group (invented)', endsBy: '2026-11-26T00:00:00Z' },
+  'class-session-ended': {},
+  'kept-by-agreement': { teacherAgrees: true, subjectAgrees: true },
+};
+
+/** What the acts of a class need besides. */
+const OF_A_CLASS = { book: 'class', role: 'teacher', session: idOf(1) } as const;
+const MORE: Partial<Record<KindName, Partial<EntryFrame>>> = {
+  'class-session': { ...OF_A_CLASS, person: null },
+  'class-session-ended': { ...OF_A_CLASS, person: null },
+  'kept-by-agreement': OF_A_CLASS,
 };
 
 describe.each(KIND_NAMES)('an entry of kind %s', (kind) => {
-  const good = frame(kind, CONTENTS[kind]);
+  const good = frame(kind, CONTENTS[kind], MORE[kind]);
   const { newest, schemas }: Kind = KINDS[kind];
 
   test('is read as it was written', () => {
@@ -67,10 +79,9 @@ describe.each(KIND_NAMES)('an entry of kind %s', (kind) => {
     expect(placesOf(read).every((place) => place.startsWith('/content'))).toBe(true);
   });
 
-  test('has a person, unless it is about the place itself', () => {
-    expect(placesOf(readEntry({ ...good, person: null }))).toEqual(
-      kind === 'protocol-chosen' ? [] : ['/person'],
-    );
+  test('has a person, unless it is about the place itself or a whole class', () => {
+    const isOfNobody = ['protocol-chosen', 'class-session', 'class-session-ended'].includes(kind);
+    expect(placesOf(readEntry({ ...good, person: null }))).toEqual(isOfNobody ? [] : ['/person']);
   });
 
   test('has a round if it is a value, a signing or about one: what no round holds, nobody could sign', () => {

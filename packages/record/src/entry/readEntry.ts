@@ -1,5 +1,6 @@
 import { type Parsed, type Refusal, refusal } from '@evenfall/clinical';
 import { KINDS, type Kind, type KindName } from '../content/kinds.js';
+import { wrongIdentifiers, wrongInClass } from './classRules.js';
 import { type Entry, type EntryFrame, entryFrame } from './entry.js';
 import { readFrame } from './readFrame.js';
 import { refusalsOf } from './refusals.js';
@@ -16,11 +17,13 @@ export function readEntry(input: unknown): Parsed<Entry> {
   const said = ofWhat.safeParse(input);
   const content = said.success ? readContent(said.data) : null;
   const refusals = [
-    ...(frame.ok ? lacking(frame.value) : frame.refusals),
+    ...(frame.ok ? [...lacking(frame.value), ...wrongInClass(frame.value)] : frame.refusals),
     ...(content === null || content.ok ? [] : content.refusals),
   ];
   if (refusals.length > 0 || !frame.ok || !content?.ok) return { ok: false, refusals };
-  return { ok: true, value: { ...frame.value, content: content.value } as Entry };
+  const entry = { ...frame.value, content: content.value } as Entry;
+  const mixed = wrongIdentifiers(entry);
+  return mixed.length > 0 ? { ok: false, refusals: mixed } : { ok: true, value: entry };
 }
 
 /** What must be readable of a frame before its content can be. */
@@ -55,10 +58,15 @@ const IN_A_ROUND: readonly KindName[] = [
   'countersigned',
 ];
 
-/** Only a choice of the place itself is about nobody: a value without a person would stand in no chart. */
+/** What is about a place or a whole class, and so about nobody. */
+const ABOUT_NOBODY: readonly KindName[] = ['protocol-chosen', 'class-session', 'class-session-ended'];
+
+/** Only what is about nobody needs no person: a value without one would stand in no chart. */
 function lacking({ kind, person, round }: EntryFrame): Refusal[] {
   return [
-    ...(person === null && kind !== 'protocol-chosen' ? [refusal('/person', 'missing', 'person', null)] : []),
+    ...(person === null && !ABOUT_NOBODY.includes(kind)
+      ? [refusal('/person', 'missing', 'person', null)]
+      : []),
     ...(round === null && IN_A_ROUND.includes(kind) ? [refusal('/round', 'missing', 'round', null)] : []),
   ];
 }

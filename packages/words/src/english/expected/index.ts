@@ -1,4 +1,5 @@
 import { category } from './category.js';
+import { classSession } from './classSession.js';
 import { commandLine } from './commandLine.js';
 import { counting } from './counting.js';
 import { protocol } from './protocol.js';
@@ -12,6 +13,7 @@ export { expectedByCode } from './byCode.js';
 /** What each rule of input would have taken, by the rule's name (a refusal's `expected`). */
 export const expected = {
   ...category,
+  ...classSession,
   ...counting,
   ...protocol,
   ...record,

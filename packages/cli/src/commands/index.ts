@@ -1,6 +1,8 @@
 import type { AnyCommand } from '../command.js';
 import { backup } from './backup.js';
+import { category } from './category.js';
 import { check } from './check.js';
+import { child } from './child.js';
 import { count } from './count.js';
 import { exportCommand } from './export.js';
 import { helpCommand } from './help.js';
@@ -9,6 +11,16 @@ import { serve } from './serve.js';
 import { taps } from './taps.js';
 
 /** Every command of `evenfall`, in the order in which help shows them. A new one is added here and only here. */
-const ANSWERING: readonly AnyCommand[] = [count, taps, serve, backup, restore, check, exportCommand];
+const ANSWERING: readonly AnyCommand[] = [
+  count,
+  taps,
+  category,
+  child,
+  serve,
+  backup,
+  restore,
+  check,
+  exportCommand,
+];
 
 export const commands: readonly AnyCommand[] = [...ANSWERING, helpCommand(ANSWERING)];

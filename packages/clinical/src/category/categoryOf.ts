@@ -5,6 +5,9 @@ import type { Flag } from '../contract/flag.js';
 import { type CategoryFlagCode, type CategoryResult, categoryIn, type Measured } from './categoryIn.js';
 import { type AdultSchemeId, adultScheme, PREGNANCY_SCHEME, type PregnancySchemeId } from './schemes.js';
 
+/** Name of this rule; one that gives another category for the same numbers has another name. */
+export const CATEGORY_RULE = 'category-1';
+
 /** Every guideline that a category can be asked of without a height. */
 export type GuidelineId = AdultSchemeId | PregnancySchemeId | 'aap-2017';
 

@@ -12,7 +12,7 @@ export function readMeasured(reader: FieldReader): Measured {
   const systolic = optionalNumber(reader, 'systolic', systolicFault);
   const diastolic = optionalNumber(reader, 'diastolic', pressureFault);
   if (isBlank(reader.raw('systolic')) && isBlank(reader.raw('diastolic'))) {
-    reader.refusals.push(refusal('/systolic', 'missing', 'pressure', null));
+    reader.refusals.push(refusal('/systolic', 'missing', 'a-number', null));
   }
   if (systolic !== null && diastolic !== null && diastolic >= systolic) {
     const figures = { systolic };

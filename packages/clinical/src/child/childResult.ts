@@ -23,6 +23,9 @@ export type ChildQuestion = {
   readonly diastolic: number | null;
 };
 
+/** Name of this rule; one that gives another answer for the same numbers has another name. */
+export const CHILD_RULE = 'child-1';
+
 export const FOURTH_REPORT_ID = 'fourth-report-2004';
 
 export type ChildFlagCode = 'height-far-out' | 'printed-table-higher' | 'child-low' | 'child-severe';
@@ -118,7 +121,7 @@ function flagsOf(
     });
   }
   if (passes(Math.abs(heightZ), SIDE.farOutHeightZ, F.farOutHeightZ.value)) {
-    flags.push({ code: 'height-far-out', figures: { heightZ } });
+    flags.push({ code: 'height-far-out', figures: { heightZ, limitZ: F.farOutHeightZ.value } });
   }
   const printed = categoryIn(fourthReportScheme(asPrinted(limits)), question);
   const isHigher =

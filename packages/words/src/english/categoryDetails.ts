@@ -1,0 +1,44 @@
+import type { Detail } from './detail.js';
+
+/**
+ * A sentence for each code of the categories of adults and children: what it means and what to do. A pressure falls
+ * in a category; nobody has it.
+ * Source of the advice: bedside handbook 0.2, 3.16, 3.17, 6 and 7.5, worded anew.
+ */
+export const categoryDetails = {
+  'limits-from-memory': () =>
+    'The limits of this category are from memory: confirm them with your local protocol, and where a pressure could be dangerous act first.',
+  'also-needs-average': (f, say) =>
+    `This stage also needs an average at home or by day of ${say.limit(f.value('systolic'))}/${say.limit(f.value('diastolic'))} or more: arrange for it by your local protocol.`,
+  'treatment-rule': () =>
+    'This is a rule for when to treat a pressure that was confirmed, and no category: leave the decision to the clinician in charge.',
+  'adult-assumed': () =>
+    'No age was given, so the limits of adults were taken: do not use them for anybody under 18.',
+  'pregnancy-scheme': () =>
+    'In pregnancy and the six weeks after, the limits of pregnancy take the place of those asked for.',
+  'no-systolic': () =>
+    'No systolic is known, so there is no category: go by what the diastolic alone comes to, and take another reading.',
+  'no-diastolic': () =>
+    'No diastolic is known, as after a reading by feel, so there is no category: go by what the systolic alone comes to, which is the least it can be, and listen if you can.',
+  'diastolic-zero': () =>
+    'Sounds were heard down to zero and no muffling was noted, so the diastolic falls in no category: listen again for where the sounds muffle.',
+  'centiles-not-included': () =>
+    'Under 13 this guideline goes by tables of centiles that are not included here: go by its screening, or by the Fourth Report with sex, age and height.',
+  'child-severe': () =>
+    'Far above the limits for this age (from memory; confirm with your local protocol): look at the child first, call by your local protocol and emergency procedure, and repeat by hand only if that delays no help.',
+  'child-low': (f, say) =>
+    `A systolic of ${say.beside(f.value('systolic'), f.value('limitMmHg'))} is under ${say.limit(f.value('limitMmHg'))}, low at this age: look at the child first, act by your local protocol and emergency procedure, then check cuff and reading.`,
+  'height-far-out': (f, say) =>
+    `The height stands ${say.beside(Math.abs(f.value('heightZ')), f.value('limitZ'), 1)} SD from the median of that age and sex: check height, age and sex, and do not lean on these limits.`,
+  'printed-table-higher': () =>
+    'The printed tables leave the decimals of a limit off, and by them this pressure falls one category higher: say by which of the two you go.',
+  'no-scheme': () =>
+    'Your local protocol has chosen no categories for this person, so the numbers stand alone: act by your local protocol.',
+  'age-not-known': () => 'The age is not known, so there is no category: chart the date of birth.',
+  'sex-not-known': () =>
+    'The limits of a child go by sex too, which is not known here, so there is no category: chart it.',
+  'height-not-known': () =>
+    'The limits of a child go by height too, which is not known here, so there is no category: measure it.',
+  'age-outside-scheme': () =>
+    'The chosen scheme has no limits for this age, so there is no category: act by your local protocol.',
+} as const satisfies Record<string, Detail>;

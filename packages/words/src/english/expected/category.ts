@@ -1,0 +1,11 @@
+import type { Expectation } from './expectation.js';
+
+/** Rules of a pressure that is to be put into a category. */
+export const category = {
+  'from-under-months': (f, say) =>
+    `an age from ${say.short(f.value('fromMonths'))} to under ${say.short(f.value('underMonths'))} months`,
+  'adult-years': (f, say) =>
+    `an age of ${say.short(f.value('adultFromYears'))} or over: a child has a scheme of its own`,
+  'child-years': (f, say) =>
+    `an age from ${say.short(f.value('fromYears'))} to under ${say.short(f.value('adultFromYears'))} years`,
+} as const satisfies Record<string, Expectation>;

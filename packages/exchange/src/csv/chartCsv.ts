@@ -160,6 +160,7 @@ function chartedValue(entry: StoredEntry) {
 
 /** The value with its flags and reasons, whatever sign it is of. */
 function saidOf(entry: StoredEntry) {
+  if (entry.kind === 'round') return null;
   return 'computedBy' in entry.content && 'value' in entry.content ? entry.content.value : null;
 }
 

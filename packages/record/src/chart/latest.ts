@@ -1,4 +1,4 @@
-import type { StoredEntry } from '../entry/entry.js';
+import type { Entry, StoredEntry } from '../entry/entry.js';
 import { projectChart } from './projectChart.js';
 
 /** The newest standing value of a sign: what a list of people shows. */
@@ -42,7 +42,7 @@ export function projectLatest(entries: readonly StoredEntry[]): Latest {
 }
 
 /** The rate an entry stands for: set by hand if it was, else computed; null when there is none. */
-export function chartedPerMinute(entry: StoredEntry): number | null {
+export function chartedPerMinute(entry: Entry): number | null {
   if (entry.kind !== 'count' && entry.kind !== 'taps') return null;
   return entry.content.override?.perMinute ?? entry.content.value?.perMinute ?? null;
 }

@@ -3,7 +3,9 @@ import {
   countRules,
   type Presets,
   type Protocol,
+  type RoundRules,
   type RunRules,
+  roundRules,
   runRules,
 } from '@evenfall/clinical';
 
@@ -16,6 +18,7 @@ export type InForce = {
   readonly presetVersion: string | null;
   readonly countRules: CountRules;
   readonly runRules: RunRules;
+  readonly roundRules: RoundRules;
 };
 
 /** What stands where no protocol was chosen. */
@@ -24,6 +27,7 @@ export const NOTHING_CHOSEN: InForce = {
   presetVersion: null,
   countRules: countRules(null),
   runRules: runRules(null),
+  roundRules: roundRules(null),
 };
 
 /** What a kept protocol puts in force; `version` is the hash it is kept under. */
@@ -33,5 +37,6 @@ export function inForceUnder(protocol: Protocol, version: string): InForce {
     presetVersion: version,
     countRules: countRules(protocol),
     runRules: runRules(protocol),
+    roundRules: roundRules(protocol),
   };
 }

@@ -12,7 +12,7 @@ import { classSessionContent, classSessionEndedContent, keptByAgreementContent }
 import { countContent } from './count.js';
 import { countersignedContent } from './countersigned.js';
 import { factContent, factEndedContent } from './fact.js';
-import { roundContent } from './round.js';
+import { firstRoundContent, roundContent, upgradeRound } from './round.js';
 import { runContent } from './run.js';
 import { signContent } from './sign.js';
 import { tapsContent } from './taps.js';
@@ -46,7 +46,7 @@ export const KINDS = {
   taps: first(tapsContent),
   run: first(runContent),
   sign: first(signContent),
-  round: first(roundContent),
+  round: { schemas: { 1: firstRoundContent, 2: roundContent }, newest: 2, upgrade: upgradeRound },
   fact: first(factContent),
   'fact-ended': first(factEndedContent),
   'act-now-closed': first(actNowClosedContent),

@@ -1,7 +1,7 @@
+import { NOT_DONE_REASONS } from '@evenfall/clinical';
 import { describe, expect, test } from 'vitest';
 import { readEntry } from '../entry/readEntry.js';
 import { frame, idOf, placesOf, roundContent } from '../testing/work.js';
-import { NOT_DONE_REASONS } from './round.js';
 
 const GOOD = roundContent(idOf(2));
 const signed = (signs: readonly unknown[]) => readEntry(frame('round', { ...GOOD, signs }));
@@ -21,7 +21,7 @@ describe('a signed round', () => {
     ['a sign with both', [{ ...GOOD.signs[0], notDone: { reason: 'away', text: null } }]],
     ['a reason that is none', [{ sign: 'pulse', notDone: { reason: '', text: null } }]],
     ['no reason', [{ sign: 'pulse', notDone: { text: 'x' } }]],
-    ['a sign that is none', [{ sign: 'pain', entries: [idOf(2)] }]],
+    ['a sign that is none', [{ sign: 'mood', entries: [idOf(2)] }]],
   ])('is refused with %s', (_, signs) => {
     expect(placesOf(signed(signs))[0]).toMatch(/^\/content\/signs/);
   });

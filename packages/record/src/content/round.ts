@@ -1,43 +1,84 @@
+import { EMERGENCY_FEATURES, NOT_DONE_REASONS, PREPARATION, ROUND_SIGNS } from '@evenfall/clinical';
 import { z } from 'zod';
 import { id } from '../entry/id.js';
+import { computedBy } from './computedBy.js';
+import { roundFacts } from './roundFactsShape.js';
+import { roundValue } from './roundValue.js';
 
-/** The signs a round can hold so far, in the order in which a round takes them. */
-export const SIGNS = ['pulse', 'breaths'] as const;
+const status = z.enum(['preliminary', 'final']);
+const protocolVersion = z.string().max(80).nullable();
+const note = z.string().max(1000).nullable();
 
-/** Why a sign was not done. Source: bedside handbook 7.1 (common practice, no source). A blank is not allowed. */
-export const NOT_DONE_REASONS = ['declined', 'away', 'asleep', 'not-possible', 'other'] as const;
+const signs = z
+  .array(
+    z.union([
+      z.object({ sign: z.enum(ROUND_SIGNS), entries: z.array(id).min(1) }).strict(),
+      z
+        .object({
+          sign: z.enum(ROUND_SIGNS),
+          notDone: z
+            .object({ reason: z.enum(NOT_DONE_REASONS), text: z.string().max(500).nullable() })
+            .strict()
+            .refine(({ reason, text }) => reason !== 'other' || (text ?? '').trim() !== '', {
+              path: ['text'],
+              message: 'text-for-other',
+            }),
+        })
+        .strict(),
+    ]),
+  )
+  .min(1)
+  .refine((given) => new Set(given.map(({ sign }) => sign)).size === given.length, {
+    message: 'each-sign-once',
+  });
+
+/** Schema 1: rounds of pulse and breaths. */
+export const firstRoundContent = z.object({ status, signs, protocolVersion, note }).strict();
+
+/**
+ * What was asked and seen besides the values, with the facts of the day. Null is not asked, not looked at. Features
+ * are those the person has; none for "asked, and none".
+ */
+const evidence = z
+  .object({
+    exceptions: z.array(z.enum(PREPARATION)).nullable(),
+    features: z.array(z.enum(EMERGENCY_FEATURES)).nullable(),
+    unwell: z.boolean().nullable(),
+    facts: roundFacts,
+  })
+  .strict();
 
 /**
  * The signing of one set of signs: which entries belong to it, and for each sign without one why it was not
- * done. `status` is `preliminary` for a learner's round until a supervisor countersigns.
+ * done. `status` is `preliminary` for a learner's round until a supervisor countersigns. `value` is what the protocol
+ * made of the entries named and of `evidence`, under the rule that `computedBy` names; all three are null in a round
+ * that was signed before there was such a rule.
  */
 export const roundContent = z
   .object({
-    status: z.enum(['preliminary', 'final']),
-    signs: z
-      .array(
-        z.union([
-          z.object({ sign: z.enum(SIGNS), entries: z.array(id).min(1) }).strict(),
-          z
-            .object({
-              sign: z.enum(SIGNS),
-              notDone: z
-                .object({ reason: z.enum(NOT_DONE_REASONS), text: z.string().max(500).nullable() })
-                .strict()
-                .refine(({ reason, text }) => reason !== 'other' || (text ?? '').trim() !== '', {
-                  path: ['text'],
-                  message: 'text-for-other',
-                }),
-            })
-            .strict(),
-        ]),
-      )
-      .min(1)
-      .refine((signs) => new Set(signs.map(({ sign }) => sign)).size === signs.length, {
-        message: 'each-sign-once',
-      }),
-    protocolVersion: z.string().max(80).nullable(),
-    note: z.string().max(1000).nullable(),
+    status,
+    signs,
+    evidence: evidence.nullable(),
+    value: roundValue.nullable(),
+    computedBy: computedBy.nullable(),
+    protocolVersion,
+    note,
   })
-  .strict();
+  .strict()
+  .refine(
+    ({ evidence: seen, value, computedBy: by }) =>
+      (seen === null) === (value === null) && (value === null) === (by === null),
+    {
+      path: ['value'],
+      message: 'evidence-and-value-together',
+    },
+  );
 export type RoundContent = z.infer<typeof roundContent>;
+export type RoundEvidence = z.infer<typeof evidence>;
+
+/** A round of schema 1 in the newest shape: nothing was made of it. */
+export function upgradeRound(content: unknown, from: number): unknown {
+  if (from > 1) return content;
+  const older = content as z.infer<typeof firstRoundContent>;
+  return { ...older, evidence: null, value: null, computedBy: null };
+}

@@ -5,9 +5,9 @@ import {
   frame,
   idOf,
   placesOf,
-  roundContent,
   runContent,
   signContent,
+  signingContent,
   tapsContent,
 } from '../testing/work.js';
 import type { EntryFrame } from './entry.js';
@@ -27,7 +27,7 @@ const CONTENTS: Record<KindName, object> = {
     ],
   }),
   sign: signContent({ of: 'temperature', celsius: 38.1, site: 'tympanic' }),
-  round: roundContent(idOf(2)),
+  round: signingContent([{ sign: 'pulse', entries: [idOf(2)] }], []),
   fact: { about: { fact: 'fistula', side: 'left' }, from: '2026-03-01', until: null, text: null },
   'fact-ended': { fact: idOf(2), until: '2026-05-31' },
   'act-now-closed': {
@@ -53,8 +53,8 @@ const MORE: Partial<Record<KindName, Partial<EntryFrame>>> = {
 };
 
 describe.each(KIND_NAMES)('an entry of kind %s', (kind) => {
-  const good = frame(kind, CONTENTS[kind], MORE[kind]);
   const { newest, schemas }: Kind = KINDS[kind];
+  const good = frame(kind, CONTENTS[kind], { schema: newest, ...MORE[kind] });
 
   test('is read as it was written', () => {
     expect(readEntry(good)).toEqual({ ok: true, value: good });

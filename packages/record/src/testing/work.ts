@@ -1,5 +1,6 @@
 import {
   type Circumstances,
+  NO_ROUND_FACTS,
   parseCountOrVoid,
   parseRun,
   parseSign,
@@ -9,12 +10,14 @@ import {
   UNKNOWN_SIGN_CIRCUMSTANCES,
 } from '@evenfall/clinical';
 import { chartCount } from '../content/chartCount.js';
+import { chartRound } from '../content/chartRound.js';
 import { chartRun, type RunEvidence } from '../content/chartRun.js';
 import { chartSign } from '../content/chartSign.js';
 import { chartTaps } from '../content/chartTaps.js';
 import { type InForce, NOTHING_CHOSEN } from '../content/inForce.js';
+import type { RoundContent, RoundEvidence } from '../content/round.js';
 import type { RunPlace } from '../content/run.js';
-import type { EntryFrame, StoredEntry } from '../entry/entry.js';
+import type { Entry, EntryFrame, StoredEntry } from '../entry/entry.js';
 
 /** A place that has chosen no protocol. */
 export const NO_PROTOCOL: InForce = NOTHING_CHOSEN;
@@ -128,7 +131,25 @@ export function signContent(input: Record<string, unknown>, circumstances = UNKN
   return chartSign({ sign: read.value, circumstances, note: null }, NO_PROTOCOL, TEST_PROGRAM);
 }
 
-/** The signing of a round that holds one pulse. */
+/** Nothing asked, nothing seen, nobody known. */
+export const NO_EVIDENCE: RoundEvidence = {
+  exceptions: null,
+  features: null,
+  unwell: null,
+  facts: { ...NO_ROUND_FACTS, arms: [] },
+};
+
+/** The signing of a round as it is made now, of the entries given. */
+export function signingContent(
+  signs: RoundContent['signs'],
+  entries: readonly EntryFrame[],
+  evidence: Partial<RoundEvidence> = {},
+) {
+  const signed = { status: 'final', signs, note: null, evidence: { ...NO_EVIDENCE, ...evidence } } as const;
+  return chartRound(signed, entries as unknown as Entry[], NO_PROTOCOL, TEST_PROGRAM);
+}
+
+/** The signing of a round that holds one pulse, in schema 1. */
 export function roundContent(pulse: string) {
   return {
     status: 'final',

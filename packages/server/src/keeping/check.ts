@@ -1,4 +1,4 @@
-import { type Recomputed, recompute } from '@evenfall/record';
+import { type Entry, type Recomputed, recompute, recomputeRound } from '@evenfall/record';
 import type { Kysely } from 'kysely';
 import type { Tables } from '../database/schema.js';
 import { contentHash } from '../store/canonical.js';
@@ -45,7 +45,7 @@ export async function checkRecord(db: Kysely<Tables>, site: string): Promise<Che
     const rows = await page.orderBy('book').orderBy('id').limit(PAGE_ROWS).execute();
     for (const row of rows) {
       entries += 1;
-      const found = checkRow(row, inForce);
+      const found = checkRow(row, inForce, await namedIn(db, row));
       values += found.isValue ? 1 : 0;
       findings.push(...found.findings);
     }
@@ -55,7 +55,22 @@ export async function checkRecord(db: Kysely<Tables>, site: string): Promise<Che
   }
 }
 
-function checkRow(row: Parameters<typeof entryOf>[0], inForce: Parameters<typeof recompute>[1]) {
+type Row = Parameters<typeof entryOf>[0];
+
+/** The entries of the round that a signing is of; none for what is no signing. */
+async function namedIn(db: Kysely<Tables>, { kind, site, book, person, round }: Row): Promise<readonly Row[]> {
+  if (kind !== 'round') return [];
+  return await db
+    .selectFrom('entry')
+    .selectAll()
+    .where('site', '=', site)
+    .where('book', '=', book)
+    .where('person', '=', person)
+    .where('round', '=', round)
+    .execute();
+}
+
+function checkRow(row: Row, inForce: Parameters<typeof recompute>[1], ofRound: readonly Row[]) {
   const finding = (state: Finding['state'], more: Partial<Finding> = {}): Finding => ({
     entry: row.id,
     kind: row.kind,
@@ -69,7 +84,15 @@ function checkRow(row: Parameters<typeof entryOf>[0], inForce: Parameters<typeof
   if (contentHash(frameOf(row)) !== row.sha256) findings.push(finding('changed'));
   let again: Recomputed;
   try {
-    again = recompute(entryOf(row), inForce);
+    const entry = entryOf(row);
+    again =
+      entry.kind === 'round'
+        ? recomputeRound(
+            entry,
+            ofRound.map((one): Entry => entryOf(one)),
+            inForce,
+          )
+        : recompute(entry, inForce);
   } catch (error) {
     return { isValue: false, findings: [...findings, finding('unreadable', { kept: String(error) })] };
   }

@@ -5,6 +5,7 @@ import type { Tables } from '../database/schema.js';
 import { keptProtocols } from './protocols.js';
 import { entryOf } from './rows.js';
 import { wrongAbout } from './wrongAbout.js';
+import { wrongSignings } from './wrongSignings.js';
 
 /**
  * What is wrong with entries that the database itself does not refuse: ids used twice, amendments of the wrong thing,
@@ -19,7 +20,7 @@ export async function wrongEntries(
   const refusals: Refusal[] = [...repeatedIds(entries)];
   // One at a time: a transaction is one connection, and parallel queries on it would only queue.
   refusals.push(...(await wrongAmendments(tx, site, entries)));
-  refusals.push(...(await wrongSignings(tx, site, entries)));
+  refusals.push(...(await wrongSignings(tx, site, entries, program)));
   refusals.push(...(await wrongAbout(tx, site, entries)));
   refusals.push(...(await wrongValues(tx, site, entries, program)));
   refusals.push(...(await unknownChoices(tx, site, entries)));
@@ -120,48 +121,6 @@ async function wrongAmendments(tx: Kysely<Tables>, site: string, entries: readon
   return [...refusals, ...lone];
 }
 
-/** A signing names entries of its own person, round and sign, in the same request or kept already, and a kept protocol. */
-async function wrongSignings(tx: Kysely<Tables>, site: string, entries: readonly Entry[]) {
-  const refusals: Refusal[] = [];
-  for (const [index, signing] of entries.entries()) {
-    if (signing.kind !== 'round') continue;
-    const kept = await namedBy(tx, site, signing);
-    signing.content.signs.forEach((sign, place) => {
-      if (!('entries' in sign)) return;
-      sign.entries.forEach((id, at) => {
-        const named = entries.find((one) => one.id === id && one.book === signing.book) ?? kept.get(id);
-        const isRight =
-          named !== undefined &&
-          named.person === signing.person &&
-          named.round === signing.round &&
-          signOf(named) === sign.sign;
-        const field = `/entries/${index}/content/signs/${place}/entries/${at}`;
-        if (!isRight) refusals.push(refusal(field, 'unknown-id', 'entry-of-round', id));
-      });
-    });
-    const { protocolVersion } = signing.content;
-    const inForce = await keptProtocols(tx, site, [protocolVersion]);
-    if (inForce(protocolVersion) === null) {
-      const field = `/entries/${index}/content/protocolVersion`;
-      refusals.push(refusal(field, 'unknown-id', 'protocol-here', protocolVersion));
-    }
-  }
-  return refusals;
-}
-
-async function namedBy(tx: Kysely<Tables>, site: string, signing: Entry & { readonly kind: 'round' }) {
-  const ids = signing.content.signs.flatMap((sign) => ('entries' in sign ? sign.entries : []));
-  if (ids.length === 0) return new Map<string, Entry>();
-  const rows = await tx
-    .selectFrom('entry')
-    .selectAll()
-    .where('site', '=', site)
-    .where('book', '=', signing.book)
-    .where('id', 'in', ids)
-    .execute();
-  return new Map(rows.map((row) => [row.id, entryOf(row) as Entry]));
-}
-
 /** The entry that an amendment names: in the same request, or kept in its book. */
 async function amendable(
   tx: Kysely<Tables>,
@@ -197,7 +156,7 @@ function subjectOf(entry: Entry): string | null {
  */
 async function wrongValues(tx: Kysely<Tables>, site: string, entries: readonly Entry[], program: string) {
   const named = entries.flatMap(({ content }) =>
-    'computedBy' in content ? [content.computedBy.presetVersion] : [],
+    'computedBy' in content && content.computedBy !== null ? [content.computedBy.presetVersion] : [],
   );
   const inForce = await keptProtocols(tx, site, named);
   return entries.flatMap((entry, index): Refusal[] => {
@@ -209,7 +168,8 @@ async function wrongValues(tx: Kysely<Tables>, site: string, entries: readonly E
     if (again.state === 'unknown-protocol') {
       return [refusal(`${within}/content/computedBy/presetVersion`, 'unknown-id', 'protocol-here', null)];
     }
-    if (!('computedBy' in entry.content) || !isComputed(entry.kind)) return [];
+    if (!('computedBy' in entry.content) || !isComputed(entry.kind) || entry.content.computedBy === null)
+      return [];
     const { rule, preset, presetVersion, program: by } = entry.content.computedBy;
     const rules = inForce(presetVersion);
     const wanted = rules === null ? null : presetOf(entry.kind, rules);

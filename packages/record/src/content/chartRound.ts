@@ -1,0 +1,54 @@
+import { ROUND_RULE, roundResult } from '@evenfall/clinical';
+import type { Entry } from '../entry/entry.js';
+import type { InForce } from './inForce.js';
+import type { RoundContent, RoundEvidence } from './round.js';
+import { roundInputOf } from './roundInputOf.js';
+import type { RoundValueKept } from './roundValue.js';
+
+/** What is signed besides the values: which they are, and what was asked and seen. */
+export type RoundSigned = Pick<RoundContent, 'status' | 'signs' | 'note'> & {
+  readonly evidence: RoundEvidence;
+};
+
+/**
+ * The content of a signing, its value made from the entries it names by the rules in force.
+ *
+ * @param entries the entries that the signs name, in any order; others are not looked at
+ */
+export function chartRound(
+  signed: RoundSigned,
+  entries: readonly Entry[],
+  inForce: InForce,
+  program: string,
+): RoundContent {
+  const { status, signs, evidence, note } = signed;
+  const { presets, presetVersion } = inForce;
+  return {
+    status,
+    signs: signs.map((sign) => ('entries' in sign ? { ...sign, entries: [...sign.entries] } : { ...sign })),
+    evidence: copied(evidence),
+    value: valueOfRound(signs, evidence, entries, inForce),
+    computedBy: { program, rule: ROUND_RULE, preset: presets.readings ?? null, presetVersion },
+    protocolVersion: presetVersion,
+    note,
+  };
+}
+
+/** What the protocol makes of the entries that the signs of a round name, in the order in which they were taken. */
+export function valueOfRound(
+  signs: RoundContent['signs'],
+  evidence: RoundEvidence,
+  entries: readonly Entry[],
+  { roundRules }: InForce,
+): RoundValueKept {
+  const named = new Set(signs.flatMap((sign) => ('entries' in sign ? sign.entries : [])));
+  const taken = entries
+    .filter(({ id }) => named.has(id))
+    .sort((a, b) => a.sequence - b.sequence || (a.id < b.id ? -1 : 1));
+  return copied<unknown>(roundResult(roundInputOf(taken, evidence), roundRules)) as RoundValueKept;
+}
+
+/** Plain data that shares nothing with what it was made from. */
+function copied<Plain>(plain: Plain): Plain {
+  return JSON.parse(JSON.stringify(plain)) as Plain;
+}

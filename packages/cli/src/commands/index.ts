@@ -6,7 +6,9 @@ import { child } from './child.js';
 import { count } from './count.js';
 import { exportCommand } from './export.js';
 import { helpCommand } from './help.js';
+import { orthostatic } from './orthostatic.js';
 import { restore } from './restore.js';
+import { score } from './score.js';
 import { serve } from './serve.js';
 import { taps } from './taps.js';
 
@@ -16,6 +18,8 @@ const ANSWERING: readonly AnyCommand[] = [
   taps,
   category,
   child,
+  score,
+  orthostatic,
   serve,
   backup,
   restore,

@@ -12,6 +12,8 @@ export const commands = {
   taps: 'Turn a file of tap times into a rate, its range and a word for the rhythm',
   category: 'Say in which category of a guideline a pressure falls',
   child: 'Say where a child’s pressure stands by sex, age and height',
+  score: 'Work out a score or a value made from several signs, and say what is missing',
+  orthostatic: 'Say whether the pressure fell from lying or sitting to standing',
   serve: 'Start Evenfall on this machine and print its address',
   backup: 'Write everything kept into one file of JSON lines, and check it',
   restore: 'Put a backup into an empty record, all or nothing',

@@ -11,6 +11,9 @@ import { expected, expectedByCode } from './expected/index.js';
 import { messages, problemWords } from './problems.js';
 import { runDetails } from './runDetails.js';
 import { scoreDetails } from './scoreDetails.js';
+import { scoreLines } from './scoreLines.js';
+import { scoreOptions } from './scoreOptions.js';
+import { scoreTitles } from './scoreTitles.js';
 import { screens } from './screens/index.js';
 import { signDetails } from './signDetails.js';
 import { standingDetails } from './standingDetails.js';
@@ -33,8 +36,16 @@ const details = {
 /** The English catalogue. Its keys are the keys of every language (see `Catalogue`). */
 export const english = {
   details,
-  sections: { ...screens, category: categoryLines, cautions, commands, options, commandLine },
-  titles: { ...titles, ...categoryTitles },
+  sections: {
+    ...screens,
+    category: categoryLines,
+    score: scoreLines,
+    cautions,
+    commands,
+    options: { ...options, ...scoreOptions },
+    commandLine,
+  },
+  titles: { ...titles, ...categoryTitles, ...scoreTitles },
   starting,
   expected,
   expectedByCode,

@@ -25,9 +25,9 @@ export const scoreDetails = {
   'three-points-temperature': (f, say) =>
     `A temperature of ${say.number(f.value('value'), 1)} °C scores 3; ${THREE}`,
   'early-warning-medium': (f, say) =>
-    `At least ${say.number(f.value('atLeast'))} points, ${say.limit(f.value('limit'))} or more: have the person assessed urgently by a clinician skilled in acute illness. ${LOCAL}`,
+    `At least ${say.number(f.value('atLeast'))} points, and ${say.limit(f.value('limit'))} or more is medium: have the person assessed urgently by a clinician skilled in acute illness. ${LOCAL}`,
   'early-warning-high': (f, say) =>
-    `At least ${say.number(f.value('atLeast'))} points, ${say.limit(f.value('limit'))} or more: call the emergency team now, by your local procedure, and stay with the person.`,
+    `At least ${say.number(f.value('atLeast'))} points, and ${say.limit(f.value('limit'))} or more is high: call the emergency team now, by your local procedure, and stay with the person.`,
   'score-age-not-known': (f, say) =>
     `The age is not known: this score holds from ${say.limit(f.value('fromYears'))} years, not in pregnancy and not with a spinal injury; check that it is for this person.`,
   'scale-two': () =>
@@ -51,7 +51,7 @@ export const scoreDetails = {
     `Check at least every ${say.short(f.value('fromHours'))} to ${say.short(f.value('toHours'))} hours. ${LOCAL}`,
   'check-continuously': () => `Watch all signs without a break. ${LOCAL}`,
   'sepsis-screen-positive': (f, say) =>
-    `At least ${say.number(f.value('atLeast'))} of 3 points, ${say.limit(f.value('limit'))} or more: get the person assessed at once for a failing organ, and for infection, by your local protocol. ${CONFIRM}`,
+    `At least ${say.number(f.value('atLeast'))} of 3 points, and ${say.limit(f.value('limit'))} or more is positive: get the person assessed at once for a failing organ, and for infection, by your local protocol. ${CONFIRM}`,
   'negative-does-not-reassure': () =>
     'Under two points does not reassure: this screen misses many, and must not be the only one for sepsis. Go by the person and your local protocol.',
   'mean-pressure-low': (f, say) =>

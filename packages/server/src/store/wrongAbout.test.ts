@@ -1,0 +1,156 @@
+import { NO_ROUND_FACTS } from '@evenfall/clinical';
+import {
+  chartRound,
+  type EntryFrame,
+  NOTHING_CHOSEN,
+  PROGRAM,
+  type RoundContent,
+  type RoundEvidence,
+  readEntry,
+} from '@evenfall/record';
+import { v7 } from 'uuid';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { openMemory, type TestDatabase } from '../database/testing.js';
+import { TestClinic } from '../testing/clinic.js';
+
+let database: TestDatabase;
+let clinic: TestClinic;
+let person: string;
+const supervisor = v7();
+beforeAll(async () => {
+  database = await openMemory();
+  clinic = await TestClinic.open(database);
+  person = await clinic.addPerson();
+  await clinic.send('POST', '/api/agents', { id: supervisor, name: 'Dr Larch (invented)' });
+}, 60_000);
+afterAll(async () => {
+  await database.close();
+});
+
+const EVIDENCE: RoundEvidence = {
+  exceptions: [],
+  features: null,
+  unwell: null,
+  facts: { ...NO_ROUND_FACTS, arms: [] },
+};
+
+/** A pulse of 76 and the signing of its round, as the page makes them. */
+function round(more: Partial<RoundContent> = {}, of = person): [EntryFrame, EntryFrame] {
+  const id = v7();
+  const pulse = clinic.pulse(of, 19, 15, { round: id });
+  const read = readEntry(pulse);
+  if (!read.ok) throw new Error(JSON.stringify(read.refusals));
+  const signs = [{ sign: 'pulse' as const, entries: [pulse.id] }];
+  const signed = { status: 'preliminary' as const, signs, note: null, evidence: EVIDENCE };
+  const content = { ...chartRound(signed, [read.value], NOTHING_CHOSEN, PROGRAM), ...more };
+  return [pulse, clinic.frame('round', of, content, { round: id, schema: 2 })];
+}
+
+async function problemsOf(...frames: EntryFrame[]): Promise<unknown> {
+  const { status, body } = await clinic.sign(...frames);
+  return status === 422
+    ? body.problems.map(({ field, code }: { field: string; code: string }) => `${field} ${code}`)
+    : status;
+}
+
+describe('a signing', () => {
+  test('with what the protocol makes of its entries is kept, and check finds nothing', async () => {
+    expect(await problemsOf(...round())).toBe(201);
+    expect((await clinic.send('GET', '/control/check')).body.findings).toEqual([]);
+  });
+
+  test('with something else made of them is refused, at its place', async () => {
+    const [pulse, signing] = round();
+    const content = signing.content as RoundContent;
+    const value = { ...content.value, meanPressureMmHg: 90 } as RoundContent['value'];
+    expect(await problemsOf(...round({ value }))).toEqual([
+      '/entries/1/content/value/meanPressureMmHg contradicts',
+    ]);
+    expect(pulse.round).toBe(signing.round);
+  });
+
+  test('by an unknown rule of this program is refused, by one of another program is left to check', async () => {
+    const { computedBy } = round()[1].content as RoundContent;
+    if (computedBy === null) throw new Error('nothing was made of the round');
+    const rule = 'round-99';
+    expect(await problemsOf(...round({ computedBy: { ...computedBy, rule } }))).toEqual([
+      '/entries/1/content/computedBy/rule unknown-id',
+    ]);
+    expect(await problemsOf(...round({ computedBy: { ...computedBy, rule, program: 'evenfall 9.9' } }))).toBe(
+      201,
+    );
+  });
+});
+
+describe('a countersigning', () => {
+  const by = { agent: supervisor, role: 'supervisor' as const };
+  const countersigning = (signing: EntryFrame, content: object = {}, more: Partial<EntryFrame> = {}) =>
+    clinic.frame(
+      'countersigned',
+      signing.person,
+      { signing: signing.id, agrees: true, ownRound: null, note: null, ...content },
+      { round: signing.round, ...by, ...more },
+    );
+
+  test('is made by a supervisor who did not sign the round', async () => {
+    const [pulse, signing] = round();
+    expect(await problemsOf(pulse, signing)).toBe(201);
+    expect(await problemsOf(countersigning(signing, {}, { role: 'observer' }))).toEqual([
+      '/entries/0/role contradicts',
+    ]);
+    expect(await problemsOf(countersigning(signing, {}, { agent: clinic.agent }))).toEqual([
+      '/entries/0/agent contradicts',
+    ]);
+    expect(await problemsOf(countersigning(signing))).toBe(201);
+  });
+
+  test('names a signing of its round and person, and a round of the supervisor that is signed', async () => {
+    const [pulse, signing] = round();
+    const [ownPulse, own] = round();
+    expect(await problemsOf(pulse, signing, ownPulse, own)).toBe(201);
+    expect(await problemsOf(countersigning(signing, { signing: pulse.id }))).toEqual([
+      '/entries/0/content/signing unknown-id',
+    ]);
+    expect(await problemsOf(countersigning(signing, { signing: own.id }))).toEqual([
+      '/entries/0/content/signing unknown-id',
+    ]);
+    for (const ownRound of [v7(), signing.round])
+      expect(await problemsOf(countersigning(signing, { ownRound }))).toEqual([
+        '/entries/0/content/ownRound unknown-id',
+      ]);
+    expect(await problemsOf(countersigning(signing, { ownRound: own.round }))).toBe(201);
+  });
+});
+
+describe('what closes an act-now, and what ends a fact', () => {
+  const closed = {
+    conditions: ['very-slow-pulse'],
+    toldWhom: 'Dr Larch (invented)',
+    toldAt: { at: '2026-11-25T09:40:00Z', zone: 'UTC', asEntered: null },
+    saidBack: 'comes at once',
+  };
+
+  test('stands in a signed round of this person', async () => {
+    const [pulse, signing] = round();
+    expect(await problemsOf(pulse, signing)).toBe(201);
+    const other = await clinic.addPerson();
+    const closing = (more: Partial<EntryFrame>) =>
+      clinic.frame('act-now-closed', person, closed, { round: signing.round, ...more });
+    expect(await problemsOf(closing({ round: v7() }))).toEqual(['/entries/0/round unknown-id']);
+    expect(await problemsOf(closing({ person: other }))).toEqual(['/entries/0/round unknown-id']);
+    expect(await problemsOf(closing({}))).toBe(201);
+  });
+
+  test('names a fact of this person, and ends it no sooner than it began', async () => {
+    const about = { fact: 'drip', side: 'left' };
+    const fact = clinic.frame('fact', person, { about, from: '2026-11-20', until: null, text: null });
+    const ended = (until: string, named = fact.id) =>
+      clinic.frame('fact-ended', person, { fact: named, until });
+    expect(await problemsOf(fact)).toBe(201);
+    expect(await problemsOf(ended('2026-11-21', v7()))).toEqual(['/entries/0/content/fact unknown-id']);
+    expect(await problemsOf(ended('2026-11-19'))).toEqual(['/entries/0/content/until out-of-range']);
+    expect(await problemsOf(ended('2026-11-20'))).toBe(201);
+    const right = { ...fact.content, about: { fact: 'drip', side: 'right' } };
+    expect(await problemsOf(clinic.frame('fact', person, right, clinic.amending(fact)))).toBe(201);
+  });
+});

@@ -21,7 +21,7 @@ export const scoreOptions = {
   standing: 'pressure and pulse on the feet, so many minutes after standing up: 112/70x76',
   symptomsAt: 'minutes at which the person felt unwell, joined by commas: 1,3',
   supineHypertension: 'the pressure is known to be high when lying: a fall of 30 is asked for',
-  notSinusRhythm: 'the heart is not in sinus rhythm',
+  notSinusRhythm: 'a tracing shows that the heart is not in its own regular rhythm',
   pacemaker: 'the person has a pacemaker',
   rateSlowingDrug: 'the person takes a drug that slows the heart',
 } as const;

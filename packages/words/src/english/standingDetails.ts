@@ -20,9 +20,9 @@ export const standingDetails = {
   'symptoms-on-standing': (f, say) =>
     `The person felt unwell ${at(f, say)}: stop, lay the person down, chart what was felt and report it; call for help for chest pain or a faint.`,
   'heart-rate-ratio-low': (f, say) =>
-    `The pulse rose by ${say.beside(f.value('ratio'), f.value('limit'), 2)} a minute for each mmHg of fall, under ${say.limit(f.value('limit'))}: a pattern consistent with nerves that do not answer the fall; tell the clinician in charge. It is a pointer and no diagnosis.`,
+    `The pulse rose by ${say.beside(f.value('ratio'), f.value('limit'), 2)} a minute for each mmHg of fall, under ${say.limit(f.value('limit'))}: a pattern consistent with nerves that do not answer the fall; it is a pointer and no more, so tell the clinician in charge.`,
   'rise-without-fall': (f, say) =>
-    `The pulse rose by ${say.beside(f.value('pulseRise'), f.value('limitPerMinute'))} a minute, ${say.limit(f.value('limitPerMinute'))} or more, without a fall in the readings taken: chart it with what the person felt, and report it. It is no diagnosis, and the limit is from memory.`,
+    `The pulse rose by ${say.beside(f.value('pulseRise'), f.value('limitPerMinute'))} a minute, ${say.limit(f.value('limitPerMinute'))} or more, without a fall in the readings taken: chart it with what the person felt, and report it. The limit is from memory: confirm it with your local protocol.`,
   'hypertensive-fall-limit': (f, say) =>
     `Judged by a fall of ${say.limit(f.value('limitMmHg'))} of the systolic, because the pressure is known to be high when lying; a smaller fall that is felt is to be reported too.`,
   'initial-fall-not-seen': () =>
@@ -39,9 +39,9 @@ export const standingDetails = {
     'The rise of the pulse for each mmHg of fall is known from lying down only: begin the test lying down for it.',
   'no-pulse-with-fall': () => 'No pulse with the fall, or none at rest: count it each time.',
   'rhythm-not-known': () =>
-    'The rise of the pulse for each mmHg of fall holds in sinus rhythm, without a pacemaker and without a drug that slows the heart: find out first.',
+    'The rise of the pulse for each mmHg of fall holds in the heart’s own regular rhythm as a tracing shows it, without a pacemaker and without a drug that slows the heart: find out first.',
   'rhythm-not-sinus': () =>
-    'Not in sinus rhythm: the rise of the pulse for each mmHg of fall has no meaning here.',
+    'The heart is not in its own regular rhythm: the rise of the pulse for each mmHg of fall has no meaning here.',
   'has-pacemaker': () => 'With a pacemaker the rise of the pulse for each mmHg of fall has no meaning.',
   'takes-rate-slowing-drug': () =>
     'With a drug that slows the heart the rise of the pulse for each mmHg of fall has no meaning.',

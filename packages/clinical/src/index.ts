@@ -88,7 +88,7 @@ export { CUFF_COMPARISONS } from './cuff/comparisons.js';
 export type { CuffBias } from './cuff/cuffBias.js';
 export { cuffBias } from './cuff/cuffBias.js';
 export type { CuffChoice, CuffFlagCode, CuffQuestion, CuffReasonCode } from './cuff/cuffChoice.js';
-export { cuffChoice, smallestBladderCm } from './cuff/cuffChoice.js';
+export { CUFF_RULE, cuffChoice, smallestBladderCm } from './cuff/cuffChoice.js';
 export type { ArmFact, ArmFactKind, Dated, PersonFact, PlaceFacts } from './cuff/facts.js';
 export { ARM_FACTS, holdsOn, NEVER_FACTS } from './cuff/facts.js';
 export { CUFF_FIGURES } from './cuff/figures.js';
@@ -116,6 +116,7 @@ export { parseRun } from './deflation/parseRun.js';
 export { parseShorthand } from './deflation/parseShorthand.js';
 export type { Gap, Pressures } from './deflation/pressures.js';
 export type { PressureRange, Ranges } from './deflation/ranges.js';
+export { REPEAT_SCATTER_MMHG } from './deflation/ranges.js';
 export type { Rates } from './deflation/rates.js';
 export type {
   DeflationRules,
@@ -215,6 +216,7 @@ export type { Recheck, RecheckClass, RecheckCode } from './round/recheckAfter.js
 export { RECHECK_CLASSES, recheckAfter } from './round/recheckAfter.js';
 export type { RecheckCircumstances } from './round/recheckClass.js';
 export { recheckClass } from './round/recheckClass.js';
+export { recheckFlag } from './round/recheckFlag.js';
 export type { RecheckRules } from './round/recheckRules.js';
 export { DEFAULT_RECHECK_RULES } from './round/recheckRules.js';
 export type { RoundCategory, RoundCategoryReasonCode } from './round/roundCategory.js';

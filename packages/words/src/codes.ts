@@ -1,4 +1,6 @@
 import type {
+  ActNowId,
+  ArmsCode,
   Category,
   CategoryFor,
   ChildResult,
@@ -9,10 +11,14 @@ import type {
   EarlyWarningResponseCode,
   Flag,
   GlasgowTotal,
+  NextStepCode,
   PlaceFlagCode,
   PlaceReasonCode,
   PostureReasonCode,
   PulseDeficit,
+  ReadingsAverage,
+  RecheckCode,
+  RoundCategory,
   RunResult,
   SepsisScreen,
   SignResult,
@@ -32,12 +38,18 @@ type Named<Code extends string> = string extends Code ? never : Code;
 
 /** Every code that counting and tapping can return: the catalogue does not compile without a sentence for each. */
 export type ClinicalCode =
+  | ActNowId
+  | ArmsCode
   | CodesOf<Category>
   | Named<CategoryFor['why'][number]['code']>
   | CodesOf<ChildResult>
   | CodesOf<CountResult>
   | CodesOf<VoidResult>
   | CodesOf<PulseDeficit>
+  | CodesOf<ReadingsAverage>
+  | NextStepCode
+  | RecheckCode
+  | CodesOf<RoundCategory>
   | CodesOf<RunResult>
   | CodesOf<CuffChoice>
   | PlaceFlagCode

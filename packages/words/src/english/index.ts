@@ -1,4 +1,5 @@
 import type { ClinicalCode } from '../codes.js';
+import { actNowDetails } from './actNowDetails.js';
 import { categoryDetails } from './categoryDetails.js';
 import { categoryLines } from './categoryLines.js';
 import { categoryTitles } from './categoryTitles.js';
@@ -9,7 +10,12 @@ import { cuffDetails } from './cuffDetails.js';
 import type { Detail } from './detail.js';
 import { expected, expectedByCode } from './expected/index.js';
 import { messages, problemWords } from './problems.js';
+import { readingsDetails } from './readingsDetails.js';
+import { roundDetails } from './roundDetails.js';
+import { roundTitles } from './roundTitles.js';
 import { runDetails } from './runDetails.js';
+import { runLines } from './runLines.js';
+import { runTitles } from './runTitles.js';
 import { scoreDetails } from './scoreDetails.js';
 import { scoreLines } from './scoreLines.js';
 import { scoreOptions } from './scoreOptions.js';
@@ -23,9 +29,12 @@ import { titles } from './titles.js';
 
 /** A sentence for every code of every clinical result. */
 const details = {
+  ...actNowDetails,
   ...categoryDetails,
   ...countDetails,
   ...cuffDetails,
+  ...readingsDetails,
+  ...roundDetails,
   ...runDetails,
   ...scoreDetails,
   ...signDetails,
@@ -39,13 +48,14 @@ export const english = {
   sections: {
     ...screens,
     category: categoryLines,
+    run: runLines,
     score: scoreLines,
     cautions,
     commands,
     options: { ...options, ...scoreOptions },
     commandLine,
   },
-  titles: { ...titles, ...categoryTitles, ...scoreTitles },
+  titles: { ...titles, ...categoryTitles, ...roundTitles, ...runTitles, ...scoreTitles },
   starting,
   expected,
   expectedByCode,

@@ -4,14 +4,18 @@ import type { Detail } from './detail.js';
 const INTERVALS = { one: 'interval', other: 'intervals' };
 const BEATS = { one: 'beat', other: 'beats' };
 const TAPS = { one: 'tap', other: 'taps' };
+const READINGS = { one: 'reading with both numbers', other: 'readings with both numbers' };
 
 /**
  * A sentence for each code that tapping returns: what it means and what to do.
  * Source of the advice: bedside handbook 1.5, 1.12, 7.5, worded anew.
  */
 export const tapsDetails = {
+  // Taps and readings share the code: too few of either leave no value.
   'too-few': (f, say) =>
-    `No rate can come from ${say.counted(f.value('taps'), TAPS)}; at least ${say.short(f.value('needs'))} are needed: tap on.`,
+    f.has('readings')
+      ? `${say.counted(f.value('readings'), READINGS)} cannot be averaged by this guideline, which goes by ${say.short(f.value('needs'))}: there is no average until then.`
+      : `No rate can come from ${say.counted(f.value('taps'), TAPS)}; at least ${say.short(f.value('needs'))} are needed: tap on.`,
   'too-few-for-statistics': (f, say) =>
     `How much the gaps vary cannot be told from ${say.counted(f.value('intervals'), INTERVALS)}: that takes ${say.short(f.value('needs'))} in a row.`,
   'too-few-for-range': (f, say) =>

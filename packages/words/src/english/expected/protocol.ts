@@ -22,4 +22,10 @@ export const protocol = {
   'known-schema': (f, say) =>
     `a schema number from ${say.short(f.value('minimum'))} to ${say.short(f.value('maximum'))}`,
   'protocol-here': () => 'a protocol version that is kept here',
+  'difference-for-close-pair': () =>
+    'a difference, because this guideline averages two readings that do not differ by more',
+  'at-most-stop': (f, say) =>
+    `at most ${say.short(f.value('stopAtReadings'))}, after which no more are asked for`,
+  'not-after': (f, say) => `at most ${say.short(f.value('laterSeconds'))} s, which comes after it`,
+  'below-high-total': (f, say) => `below the high total (${say.short(f.value('highTotal'))})`,
 } as const satisfies Record<string, Expectation>;

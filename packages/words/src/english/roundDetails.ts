@@ -1,0 +1,14 @@
+import type { Detail } from './detail.js';
+
+/** A sentence for each reason that a round gives for its next step, or for having no category. */
+export const roundDetails = {
+  'longer-count': (f, say) =>
+    `The rate taken so far asks for a longer one: count ${say.short(f.value('nextWindowSeconds'))} s.`,
+  'first-time-both-arms': () =>
+    'This is the first pressure of this person here: take the other arm too, to know which one reads higher.',
+  'asked-for': () => 'It was asked for in this round.',
+  'child-facts-missing': () =>
+    'A child’s pressure cannot be classified without sex, age and height, and is not taken for normal: find what is missing.',
+  'under-age-of-scheme': () =>
+    'The child is younger than this scheme goes, so nothing is said of the pressure: compare it with your local tables.',
+} as const satisfies Record<string, Detail>;

@@ -1,0 +1,194 @@
+import {
+  ACT_NOW_IDS,
+  type ActNowId,
+  AVERAGING_RULE_IDS,
+  actNow,
+  armDifference,
+  averageReadings,
+  DEFAULT_ACT_NOW_RULES,
+  DEFAULT_ARMS_RULES,
+  DEFAULT_RECHECK_RULES,
+  EMERGENCY_FEATURES,
+  type EmergencyFeature,
+  type Flag,
+  type KnownSigns,
+  type LeftOutReason,
+  listPresets,
+  NOTHING_KNOWN,
+  RECHECK_CLASSES,
+  readingsRulesOf,
+  recheckAfter,
+  recheckFlag,
+  severeLimits,
+} from '@evenfall/clinical';
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { english } from './english/index.js';
+import { wordsFor } from './words.js';
+
+const words = wordsFor('en');
+
+function said(flag: Flag): string {
+  const sentence = words.detail(flag);
+  expect(sentence).not.toMatch(/no sentence for/);
+  expect(sentence).toMatch(/^[A-Z0-9].*\.$/);
+  return sentence;
+}
+
+const alertsOf = (known: Partial<KnownSigns>) =>
+  actNow({ ...NOTHING_KNOWN, ...known }, DEFAULT_ACT_NOW_RULES).map(({ condition: code, figures }) => ({
+    code,
+    figures,
+  }));
+
+describe('every code of a round has a sentence', () => {
+  test('readings of every guideline', () => {
+    const readings = fc.array(
+      fc.record({
+        systolic: fc.integer({ min: 100, max: 200 }),
+        diastolic: fc.option(fc.integer({ min: 50, max: 99 }), { freq: 6 }),
+      }),
+      { maxLength: 6 },
+    );
+    const seen = new Set<string>();
+    fc.assert(
+      fc.property(
+        fc.constantFrom(...AVERAGING_RULE_IDS),
+        readings,
+        fc.constantFrom(true, null),
+        (rule, taken, irregular) => {
+          const severe = severeLimits(DEFAULT_ACT_NOW_RULES);
+          const known = { irregular, raisedFrom: null, severe };
+          const { needs, flags, why } = averageReadings(taken, known, readingsRulesOf(rule));
+          for (const flag of [...needs, ...flags, ...why]) {
+            seen.add(flag.code);
+            said(flag);
+          }
+        },
+      ),
+      { numRuns: 3000, seed: 31 },
+    );
+    expect([...seen].sort()).toEqual(
+      [
+        'differ-from',
+        'differ-over',
+        'irregular-more-readings',
+        'irregular-takes-all',
+        'more-readings',
+        'no-diastolic-left-out',
+        'no-two-close',
+        'not-stable',
+        'raised-not-known',
+        'severe-again',
+        'too-few',
+      ].sort(),
+    );
+  });
+
+  test('both arms and every repeat that is due', () => {
+    const pair = (right: number, left: number) => ({
+      right: { systolic: right, diastolic: 80 },
+      left: { systolic: left, diastolic: 80 },
+    });
+    for (const pairs of [
+      [pair(150, 120)],
+      [pair(150, 120), pair(150, 120)],
+      [pair(150, 148)],
+      [pair(150, 150)],
+    ]) {
+      for (const flag of armDifference(pairs, DEFAULT_ARMS_RULES)?.why ?? []) said(flag);
+    }
+    for (const one of RECHECK_CLASSES) {
+      for (const recheck of recheckAfter(one, DEFAULT_RECHECK_RULES)) said(recheckFlag(recheck));
+    }
+  });
+
+  test('every condition of acting at once says what to do, and has a short name', () => {
+    for (const id of ACT_NOW_IDS) {
+      const sentence = english.details[id];
+      expect([id, typeof sentence]).toEqual([id, 'function']);
+    }
+    english.titles.condition satisfies Record<ActNowId, string>;
+    english.titles.feature satisfies Record<EmergencyFeature, string>;
+    english.titles.leftOut satisfies Record<LeftOutReason, string>;
+    for (const feature of EMERGENCY_FEATURES) {
+      for (const alert of alertsOf({ systolic: 186, diastolic: 112, features: [feature] })) {
+        expect(said(alert)).toMatch(/^186\/112 is severe, with .*: call for help now/);
+      }
+    }
+  });
+
+  test('every preset of a round has a title of its own section', () => {
+    for (const section of ['readings', 'arms', 'recheck', 'actNow', 'signing'] as const) {
+      const ids = listPresets().filter((one) => one.section === section);
+      expect(ids.length).toBeGreaterThan(0);
+      for (const { id } of ids) expect(words.title(section, id)).not.toBe(id);
+    }
+  });
+});
+
+describe('what the sentences say', () => {
+  test.each<[Partial<KnownSigns>, RegExp]>([
+    // Only one number known: it stands alone, and no other is made up.
+    [{ systolic: 184, features: ['fit'] }, /^A systolic of 184 is severe, with a fit: call for help now/],
+    [{ diastolic: 124, features: ['fit'] }, /^A diastolic of 124 is severe, with a fit/],
+    [
+      { systolic: 160, diastolic: 100, pregnant: true },
+      /^160\/100 in pregnancy is severe: call obstetrics urgently/,
+    ],
+    [{ systolic: 77, ageMonths: 48 }, /^A systolic of 77 is under the low limit for this child \(78\)/],
+    [{ systolic: 90 }, /^A systolic of 90 is very low \(90 or under\): look at the person first/],
+    [{ pulsePerMinute: 131 }, /^A pulse of 131 a minute is very fast \(131 or over\)/],
+    [{ percentOxygen: 83, scale: 2 }, /^A saturation of 83 % is low \(83 % or under on scale 2\)/],
+    [
+      { earlyWarning: { total: null, atLeast: 8, parts: {} } },
+      /^An early-warning score of at least 8 is high/,
+    ],
+    [
+      { earlyWarning: { total: 6, atLeast: 6, parts: { pulse: 3, systolic: 3, temperature: 0 } } },
+      /^An early-warning score of 6 is medium/,
+    ],
+  ])('%j', (known, sentence) => {
+    expect(said(alertsOf(known)[0] as Flag)).toMatch(sentence);
+  });
+
+  test('a single part is named, and one that is less than 3 is not', () => {
+    const [alert] = alertsOf({
+      earlyWarning: { total: 3, atLeast: 3, parts: { pulse: 0, systolic: 3, temperature: null } },
+    });
+    expect(said(alert as Flag)).toMatch(/\(systolic\)/);
+  });
+
+  test('a rule from memory asks to be confirmed, in the words of the handbook', () => {
+    expect(words.sentence('cautions.confirmLocally')).toMatch(/confirm with your local protocol\.$/);
+  });
+
+  test('a difference beside its limit never reads as the limit', () => {
+    // 10.4 is over 10; whole numbers would say "differ by 10, more than 10".
+    const figures = { systolicMmHg: 10.4, diastolicMmHg: 2, limitMmHg: 10 };
+    expect(said({ code: 'differ-over', figures })).toMatch(
+      /differ by 10\.4 in the systolic .* more than 10:/,
+    );
+  });
+
+  test('which arm, from the sign: right minus left', () => {
+    // Bedside handbook 8, C061 and C063.
+    const figures = (systolicMmHg: number, limitMmHg: number) => ({ systolicMmHg, limitMmHg });
+    expect(said({ code: 'arms-repeat', figures: figures(16, 15) })).toMatch(
+      /^The right arm reads 16 higher, more than 15/,
+    );
+    expect(said({ code: 'arms-higher', figures: figures(-12, 10) })).toMatch(
+      /^The left arm reads 12 higher, more than 10/,
+    );
+    expect(said({ code: 'arms-either', figures: figures(0, 10) })).toMatch(/^Both arms read the same/);
+  });
+
+  test('when to look again, in minutes', () => {
+    const sentences = RECHECK_CLASSES.flatMap((one) =>
+      recheckAfter(one, DEFAULT_RECHECK_RULES).map((recheck) => said(recheckFlag(recheck))),
+    );
+    expect(sentences.join(' ')).toMatch(
+      /within 15 minutes.*rest 5 minutes.*after 1 minute, within 2 minutes.*after 10 minutes, within 15 minutes/,
+    );
+  });
+});

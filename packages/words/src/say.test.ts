@@ -93,3 +93,11 @@ test('a number beside a limit stands on its own side of it, in as few decimals a
     ),
   );
 });
+
+test('two values close together are told apart with no more decimals than that takes', () => {
+  const say = sayIn('en');
+  expect(say.apart(84, 80)).toEqual(['84', '80']);
+  // Each alone would round to 148.
+  expect(say.apart(148.4999, 147.5)).toEqual(['148.5', '147.5']);
+  expect(say.apart(76, 76)).toEqual(['76', '76']);
+});

@@ -15,6 +15,8 @@ export type Say = {
    * no more than the usual ones where that is enough.
    */
   readonly beside: (value: number, limit: number, usualDecimals?: number) => string;
+  /** Two values with as few decimals as it takes to tell them apart: 148 and 149, 147.5 and 148.4. */
+  readonly apart: (a: number, b: number) => readonly [string, string];
   /** A limit as it was set, never rounded onto a value beside it. */
   readonly limit: (limit: number) => string;
   /** A share from 0 to 1 as whole percent: 0.081 is "8 %". */
@@ -47,6 +49,10 @@ export function sayIn(locale: string): Say {
     number,
     short,
     beside: (value, limit, usual = 0) => short(value, decimalsBeside(value, limit, usual)),
+    apart: (a, b) => {
+      const decimals = decimalsApart(a, b);
+      return [short(a, decimals), short(b, decimals)];
+    },
     limit: (limit) => short(limit, MOST_DECIMALS),
     percent: (share) => `${number(share * 100)} %`,
     form,
@@ -63,6 +69,14 @@ const MOST_DECIMALS = 9;
 function decimalsBeside(value: number, limit: number, usual: number): number {
   for (let decimals = usual; decimals < MOST_DECIMALS; decimals += 1) {
     if (Math.sign(roundTo(value, decimals) - limit) === Math.sign(value - limit)) return decimals;
+  }
+  return MOST_DECIMALS;
+}
+
+/** The fewest decimals at which two rounded values stand to each other as the values do. */
+function decimalsApart(a: number, b: number): number {
+  for (let decimals = 0; decimals < MOST_DECIMALS; decimals += 1) {
+    if (Math.sign(roundTo(a, decimals) - roundTo(b, decimals)) === Math.sign(a - b)) return decimals;
   }
   return MOST_DECIMALS;
 }

@@ -1,13 +1,17 @@
 import type { AnyCommand } from '../command.js';
+import { average } from './average.js';
 import { backup } from './backup.js';
 import { category } from './category.js';
 import { check } from './check.js';
 import { child } from './child.js';
 import { count } from './count.js';
+import { cuff } from './cuff.js';
 import { exportCommand } from './export.js';
 import { helpCommand } from './help.js';
 import { orthostatic } from './orthostatic.js';
+import { reading } from './reading.js';
 import { restore } from './restore.js';
+import { run } from './run.js';
 import { score } from './score.js';
 import { serve } from './serve.js';
 import { taps } from './taps.js';
@@ -16,6 +20,10 @@ import { taps } from './taps.js';
 const ANSWERING: readonly AnyCommand[] = [
   count,
   taps,
+  run,
+  reading,
+  cuff,
+  average,
   category,
   child,
   score,

@@ -29,6 +29,9 @@ export type CuffChoice = {
   readonly why: readonly Flag<CuffReasonCode>[];
 };
 
+/** The version of the rule of choosing a cuff, as named beside each answer. */
+export const CUFF_RULE = 'cuff-1';
+
 /**
  * The cuff for an arm by a scheme, and what the one at hand does instead. The circumference is rounded to a whole
  * cm, half up, before it is looked up.

@@ -177,6 +177,14 @@ export const DEFLATION_FIGURES = figures({
     source: CONVENTIONS,
     sure: 'decision',
   },
+  repeatScatterMmHg: {
+    value: 6,
+    unit: 'mmHg',
+    meaning: 'SD of the systolic readings of one person minutes apart, told beside a range',
+    source:
+      'three readings of 85 people by two observers, Bland and Altman 1999: 6.1 (assessment handbook 3.2)',
+    sure: 'derived',
+  },
   mostReadings: {
     value: 99,
     unit: 'readings',

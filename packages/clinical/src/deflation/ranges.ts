@@ -1,9 +1,16 @@
 import { settled } from '../contract/threshold.js';
 import type { RunReasonCode } from './codes.js';
+import { DEFLATION_FIGURES } from './figures.js';
 import type { Pressures } from './pressures.js';
 import { perBeat, type Rates, secondsBetween } from './rates.js';
 import type { GaugeReading } from './rules.js';
 import type { Moment, Run } from './run.js';
+
+/**
+ * What a range of deflation and gauge leaves out, in mmHg: the SD of readings of one person minutes apart. It is
+ * told beside the range and never added to it.
+ */
+export const REPEAT_SCATTER_MMHG = DEFLATION_FIGURES.repeatScatterMmHg.value;
 
 /** Low and high end in mmHg, both included. */
 export type PressureRange = readonly [low: number, high: number];

@@ -49,8 +49,10 @@ export const countDetails = {
       : 'The count was broken off and has no value: wait a moment and start again.',
   'not-simultaneous': () =>
     'Apex and wrist were not counted in the same minute, so they may differ for that reason alone: have two observers count on one watch.',
-  'negative-deficit': (f, say) =>
-    `The wrist (${say.beside(f.value('radialPerMinute'), f.value('apicalPerMinute'))}) cannot beat more often than the apex (${say.beside(f.value('apicalPerMinute'), f.value('radialPerMinute'))}): one of them was miscounted, so count both again.`,
+  'negative-deficit': (f, say) => {
+    const [wrist, apex] = say.apart(f.value('radialPerMinute'), f.value('apicalPerMinute'));
+    return `The wrist (${wrist}) cannot beat more often than the apex (${apex}): one of them was miscounted, so count both again.`;
+  },
   'deficit-to-report': (f, say) =>
     `${say.beside(f.value('deficitPerMinute'), f.value('reportAbovePerMinute'))} a minute of the beats heard at the apex were not felt at the wrist, more than ${say.limit(f.value('reportAbovePerMinute'))}: report it.`,
   deficit: (f, say) =>

@@ -10,6 +10,7 @@ export const commandLine = {
   'no-argument': () => 'nothing but options',
   'fewer-arguments': () => 'fewer arguments',
   'a-file': () => 'a file or folder, or - for standard input',
+  'json-text': () => 'one JSON object',
   'readable-file': () => 'a file or folder that exists and can be read',
   'files-in-folder': () => 'at least one file in the folder',
   'one-file': () => 'one file',

@@ -1,0 +1,115 @@
+import {
+  AVERAGE_RULE,
+  AVERAGING_RULE_IDS,
+  AVERAGING_RULES,
+  type AveragingRuleId,
+  actNowRules,
+  averageReadings,
+  listPresets,
+  type Presets,
+  type Protocol,
+  presetProtocol,
+  type Reading,
+  type ReadingsAverage,
+  type ReadingsCircumstances,
+  readingsRules,
+  severeLimits,
+} from '@evenfall/clinical';
+import type { Words } from '@evenfall/words';
+import { command, type Item } from '../command.js';
+import type { Option } from '../options/option.js';
+import { columns } from '../output/columns.js';
+import { computedBy } from '../output/computedBy.js';
+import { typedReadings } from './averageReadings.js';
+
+const OPTIONS: readonly Option[] = [
+  {
+    name: 'rule',
+    kind: 'value',
+    means: 'options.averageRule',
+    hint: 'ID',
+    choices: AVERAGING_RULE_IDS,
+    required: true,
+  },
+  { name: 'irregular', kind: 'switch', means: 'options.irregular' },
+  { name: 'raised-from', kind: 'value', means: 'options.raisedFrom', hint: 'S/D' },
+];
+
+type Asked = {
+  readonly readings: readonly Reading[];
+  readonly rule: AveragingRuleId;
+  readonly isIrregular: boolean;
+  readonly raisedFrom: ReadingsCircumstances['raisedFrom'];
+};
+
+/** `evenfall average`: what a guideline makes of the readings of one arm, in the order in which they were taken. */
+export const average = command<Asked>({
+  name: 'average',
+  summary: 'commands.average',
+  options: OPTIONS,
+  operands: { hint: 'PRESSURE...', least: 1, most: Number.POSITIVE_INFINITY, expected: 'pressure' },
+  list: ruleItems,
+
+  parse(given, operands) {
+    const typed = typedReadings(operands, given.text('raised-from'), given.text('rule'));
+    return typed.ok ? { ok: true, value: { ...typed.value, isIrregular: given.isOn('irregular') } } : typed;
+  },
+
+  async run({ readings, rule, isIrregular, raisedFrom }, { words, version }) {
+    const protocol = protocolOf(rule);
+    const severe = severeLimits(actNowRules(protocol));
+    const known = { irregular: isIrregular ? true : null, raisedFrom, severe };
+    const found = averageReadings(readings, known, readingsRules(protocol));
+    const json = {
+      systolic: found.systolic,
+      diastolic: found.diastolic,
+      used: found.used,
+      needs: found.needs.map(words.flagged),
+      flags: found.flags.map(words.flagged),
+      why: found.why.map(words.flagged),
+      guideline: rule,
+      irregular: isIrregular,
+      raisedFrom,
+      computedBy: computedBy(version, AVERAGE_RULE, protocol, 'readings'),
+    };
+    return { kind: 'one', json, lines: linesOf(found, rule, words) };
+  },
+});
+
+/** The guideline's own rules of averaging, and its own limits of a severe pressure where it has some. */
+function protocolOf(rule: AveragingRuleId): Protocol {
+  const hasSevere = listPresets().some(({ section, id }) => section === 'actNow' && id === rule);
+  const chosen: Partial<Presets> = { readings: rule, ...(hasSevere ? { actNow: rule } : {}) };
+  const found = presetProtocol(chosen);
+  if (!found.ok) throw new Error(`The rule ${rule} is listed and cannot be read`);
+  return found.value;
+}
+
+/** Every guideline, in the order of the handbook. */
+function ruleItems(words: Words): Item[] {
+  return AVERAGING_RULES.map(({ id, source, status }) => ({
+    id,
+    title: words.title('readings', id),
+    source,
+    status,
+    typed: `--rule ${id}`,
+  }));
+}
+
+function linesOf(found: ReadingsAverage, rule: AveragingRuleId, words: Words): string[] {
+  return columns([
+    [words.sentence('average.average'), averageOf(found, words)],
+    [words.sentence('average.rule'), words.title('readings', rule)],
+    ...found.needs.map((flag) => [words.sentence('commandLine.next'), words.detail(flag)]),
+    ...found.flags.map((flag) => [words.sentence('commandLine.note'), words.detail(flag)]),
+    ...found.why.map((flag) => [words.sentence('commandLine.note'), words.detail(flag)]),
+  ]);
+}
+
+/** One decimal where the mean is not whole, so that it stands on its own side of any limit. */
+function averageOf({ systolic, diastolic, used }: ReadingsAverage, words: Words): string {
+  if (systolic === null || diastolic === null) return words.sentence('average.none');
+  const pressure = `${words.say.short(systolic)}/${words.say.short(diastolic)}`;
+  const readings = words.say.allOf(used.map((index) => words.say.number(index)));
+  return words.sentence('average.of', { pressure, readings, count: used.length });
+}

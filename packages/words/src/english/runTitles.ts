@@ -1,0 +1,16 @@
+/** What methods of a run and cuffs of every scheme are called. */
+export const runTitles = {
+  method: { auscultation: 'Heard', palpation: 'Felt', device: 'Read off a display' },
+  cuff: {
+    newborn: 'Newborn',
+    infant: 'Infant',
+    child: 'Child',
+    'small-adult': 'Small adult',
+    adult: 'Adult',
+    'large-adult': 'Large adult',
+    thigh: 'Thigh',
+    small: 'Small',
+    medium: 'Medium',
+    large: 'Large',
+  },
+} as const;

@@ -1,5 +1,6 @@
 import type { ClinicalCode } from '../codes.js';
 import { actNowDetails } from './actNowDetails.js';
+import { averageLines, averageOptions } from './averageLines.js';
 import { categoryDetails } from './categoryDetails.js';
 import { categoryLines } from './categoryLines.js';
 import { categoryTitles } from './categoryTitles.js';
@@ -47,12 +48,13 @@ export const english = {
   details,
   sections: {
     ...screens,
+    average: averageLines,
     category: categoryLines,
     run: runLines,
     score: scoreLines,
     cautions,
     commands,
-    options: { ...options, ...scoreOptions },
+    options: { ...options, ...averageOptions, ...scoreOptions },
     commandLine,
   },
   titles: { ...titles, ...categoryTitles, ...roundTitles, ...runTitles, ...scoreTitles },

@@ -18,6 +18,7 @@ export const run = {
   'at-least': (f, say) => `${say.short(f.value('minimum'), 3)} or more`,
   'over-zero': () => 'more than 0',
   'over-zero-at-most': (f, say) => `more than 0 and at most ${say.short(f.value('maximum'), 3)}`,
+  'one-reading': () => 'one reading as it was taken, not a mean of several',
   pressure: () => 'a pressure such as 148/92, 118/62/0 or 122/P',
   'two-or-three-numbers': () => 'two numbers (148/92) or three (118/62/0)',
   'two-numbers-of-a-device': () => 'two numbers where a device showed them',

@@ -89,7 +89,8 @@ const PRINTED = /(^|\/)figures\.ts$|Table\.ts$|^protocol\/presets\.ts$|^protocol
 
 const files = readdirSync(SOURCE, { recursive: true, encoding: 'utf8' })
   .map((path) => path.replaceAll('\\', '/'))
-  .filter((path) => path.endsWith('.ts') && !path.endsWith('.test.ts'));
+  // What ships: neither tests nor what only tests share.
+  .filter((path) => path.endsWith('.ts') && !path.endsWith('.test.ts') && !path.endsWith('/testing.ts'));
 
 const textOf = (path: string) => readFileSync(new URL(path, import.meta.url), 'utf8');
 

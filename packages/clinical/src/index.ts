@@ -1,5 +1,3 @@
-export type { Categorised, CategoryFor, NoCategoryCode } from './category/categoryFor.js';
-export { categoryFor } from './category/categoryFor.js';
 export type {
   CategoryFlagCode,
   CategoryReasonCode,

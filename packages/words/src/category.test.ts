@@ -1,15 +1,12 @@
 import {
   ADULT_SCHEMES,
-  type AdultSchemeId,
-  type CategoryRules,
-  categoryFor,
   categoryOf,
   childResult,
   type Flag,
   FOURTH_REPORT_ID,
   GUIDELINE_IDS,
   type GuidelineId,
-  NO_CATEGORIES,
+  listPresets,
   PREGNANCY_SCHEME,
   parseCategoryQuestion,
 } from '@evenfall/clinical';
@@ -41,6 +38,12 @@ test('every guideline and every category has a title', () => {
     for (const band of bands) expect(Object.keys(english.titles.category)).toContain(band.id);
   }
   expect(Object.keys(english.titles.scheme)).toEqual([...GUIDELINE_IDS, FOURTH_REPORT_ID]);
+});
+
+test('every preset of categories has a title', () => {
+  const presets = listPresets().filter(({ section }) => section === 'category');
+  expect(presets).not.toEqual([]);
+  for (const { id } of presets) expect(words.title('preset', id), id).not.toBe(id);
 });
 
 test('every code of a category has its sentence', () => {
@@ -95,32 +98,6 @@ test('every code of a child has its sentence', () => {
     'no-diastolic',
     'no-systolic',
     'printed-table-higher',
-  ]);
-});
-
-test('every reason for showing no category has its sentence', () => {
-  const seen = new Set<string>();
-  const rules: CategoryRules = {
-    adultScheme: 'esc-2024' satisfies AdultSchemeId,
-    childScheme: FOURTH_REPORT_ID,
-    pregnancyScheme: 'pregnancy',
-  };
-  const nobody = { ageMonths: null, sex: null, heightCm: null, isPregnant: false };
-  const measured = { systolic: 120, diastolic: 80 };
-  for (const [person, chosen] of [
-    [nobody, NO_CATEGORIES],
-    [nobody, rules],
-    [{ ...nobody, ageMonths: 60 }, rules],
-    [{ ...nobody, ageMonths: 20 }, rules],
-  ] as const) {
-    expectSaid(categoryFor(measured, person, chosen).why, seen);
-  }
-  expect([...seen].sort()).toEqual([
-    'age-not-known',
-    'age-outside-scheme',
-    'height-not-known',
-    'no-scheme',
-    'sex-not-known',
   ]);
 });
 

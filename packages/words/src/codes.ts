@@ -2,7 +2,6 @@ import type {
   ActNowId,
   ArmsCode,
   Category,
-  CategoryFor,
   ChildResult,
   CountResult,
   CuffChoice,
@@ -41,7 +40,6 @@ export type ClinicalCode =
   | ActNowId
   | ArmsCode
   | CodesOf<Category>
-  | Named<CategoryFor['why'][number]['code']>
   | CodesOf<ChildResult>
   | CodesOf<CountResult>
   | CodesOf<VoidResult>

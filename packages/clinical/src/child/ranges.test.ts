@@ -89,7 +89,9 @@ describe.each<[string, 'pulse' | 'breaths', 'pals-2015' | 'pals-2006' | 'apls', 
     return range === null ? null : `${range.low}-${range.high}`;
   };
 
-  test.each(printed)('from %d to under %d months: %s', (from, under, range, asleep) => {
+  const rows = printed.map(([from, under, range, asleep]) => ({ from, under, range, asleep }));
+
+  test.each(rows)('from $from to under $under months: $range', ({ from, under, range, asleep }) => {
     expect([awake(from), awake(under - 0.1)]).toEqual([range, range]);
     const sleeping = referenceRange(of, set, from, 'asleep');
     expect(sleeping === null ? undefined : `${sleeping.low}-${sleeping.high}`).toBe(asleep);

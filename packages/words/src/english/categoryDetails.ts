@@ -32,13 +32,4 @@ export const categoryDetails = {
     `The height stands ${say.beside(Math.abs(f.value('heightZ')), f.value('limitZ'), 1)} SD from the median of that age and sex: check height, age and sex, and do not lean on these limits.`,
   'printed-table-higher': () =>
     'The printed tables leave the decimals of a limit off, and by them this pressure falls one category higher: say by which of the two you go.',
-  'no-scheme': () =>
-    'Your local protocol has chosen no categories for this person, so the numbers stand alone: act by your local protocol.',
-  'age-not-known': () => 'The age is not known, so there is no category: chart the date of birth.',
-  'sex-not-known': () =>
-    'The limits of a child go by sex too, which is not known here, so there is no category: chart it.',
-  'height-not-known': () =>
-    'The limits of a child go by height too, which is not known here, so there is no category: measure it.',
-  'age-outside-scheme': () =>
-    'The chosen scheme has no limits for this age, so there is no category: act by your local protocol.',
 } as const satisfies Record<string, Detail>;

@@ -1,6 +1,7 @@
-import type { CountOf } from '@evenfall/clinical';
+import type { RoundSign } from '@evenfall/clinical';
 import type { Words } from '@evenfall/words';
 
-export function signText(sign: CountOf, words: Words): string {
-  return words.sentence(sign === 'pulse' ? 'app.pulse' : 'app.breaths');
+/** What a sign is called. */
+export function signText(sign: RoundSign, words: Words): string {
+  return words.sentence(`app.${sign}`);
 }

@@ -1,4 +1,4 @@
-import { NOT_DONE_REASONS } from '@evenfall/record';
+import { NOT_DONE_REASONS } from '@evenfall/clinical';
 import type { Words } from '@evenfall/words';
 import { useState } from 'react';
 import { useApp } from '../app/context.js';

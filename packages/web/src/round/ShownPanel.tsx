@@ -6,8 +6,10 @@ import { faceFlags } from '../parts/faceFlags.js';
 import { type Content, EvidenceStrip, RangeLine, Rate } from '../parts/ValueFigures.js';
 import { AlsoNoticed } from './AlsoNoticed.js';
 import { shownContent } from './content.js';
-import { missingSigns, withNumberReopened, withoutValue } from './draft.js';
+import { withNumberReopened, withoutValue } from './draft.js';
+import { nextHref } from './nextHref.js';
 import type { PanelProps } from './panelProps.js';
+import { standingOf } from './standing.js';
 
 type ShownProps = PanelProps & { readonly entry: string; readonly person: string };
 
@@ -19,8 +21,9 @@ export function ShownPanel({ round, sign, entry, person }: ShownProps) {
   if (value === undefined) return null;
   const given = shownContent(draft, sign, value, { ...round, program });
   const nextSeconds = given.content.value.nextWindowSeconds;
-  const other = sign === 'pulse' ? 'breaths' : 'pulse';
-  const goesOn = missingSigns(draft).includes(other);
+  const { step } = standingOf(draft, { ...round, program }).next;
+  // A longer count of this sign has a button of its own.
+  const goesOn = step !== 'review' && step !== sign;
 
   return (
     <div className="measure measure-shown">
@@ -63,7 +66,7 @@ export function ShownPanel({ round, sign, entry, person }: ShownProps) {
           </button>
         )}
         <Link
-          href={goesOn ? `/people/${person}/round/${other}` : `/people/${person}/round`}
+          href={goesOn ? nextHref(person, step) : `/people/${person}/round`}
           className={nextSeconds === null ? 'button button-first button-large' : 'button button-large'}
         >
           {words.sentence(goesOn ? 'count.goOn' : 'count.toReview')}

@@ -5,8 +5,8 @@ import { useApp, useKept } from '../app/context.js';
 import { signText } from '../app/signText.js';
 import { Field } from '../parts/Field.js';
 import { WhoMeasures } from '../people/WhoMeasures.js';
-import { missingSigns } from './draft.js';
 import { sign } from './sign.js';
+import { standingOf } from './standing.js';
 import type { Round } from './useRound.js';
 
 /** The roles in which somebody signs what they measured; an importer's come from a file. */
@@ -21,7 +21,9 @@ export function SignForm({ round, person }: { readonly round: Round; readonly pe
   const [isAsked, setAsked] = useState(false);
   const [, go] = useLocation();
   const missing = [
-    ...missingSigns(round.draft).map((one) => words.sentence('review.needs', { text: signText(one, words) })),
+    ...standingOf(round.draft, { ...round, program: app.program }).missing.map((one) =>
+      words.sentence('review.needs', { text: signText(one, words) }),
+    ),
     ...(agent === null ? [words.sentence('review.needsAgent')] : []),
   ];
 

@@ -3,7 +3,6 @@ import {
   hasContent,
   interrupted,
   isVoidValue,
-  missingSigns,
   withInterruption,
   withMeasuring,
   withNotDone,
@@ -17,13 +16,6 @@ import { AT, begun, complete, counted, ID } from './testing.js';
 const start = { windowSeconds: 30, clock: 'any', first: 1 } as const;
 const running = { at: 'running', session: 's', startedAtMs: 1000, start, measuredAt: AT(1) } as const;
 const next = { entry: ID(30), sequence: 30 };
-
-test('a round is missing what has neither a value nor a reason', () => {
-  expect(missingSigns(begun())).toEqual(['pulse', 'breaths']);
-  const half = withValue(begun(), 'pulse', counted(20, 'pulse', 19, 15));
-  expect(missingSigns(half)).toEqual(['breaths']);
-  expect(missingSigns(withNotDone(half, 'breaths', { reason: 'asleep', text: null }))).toEqual([]);
-});
 
 test('a slip is undone before signing', () => {
   expect(withoutValue(complete(), 'pulse', ID(20)).pulse.values).toEqual([]);
@@ -56,7 +48,6 @@ test('a count that is broken off is void, keeps its evidence, and is no value', 
   });
   expect(broken.values[0]).not.toHaveProperty('count.n');
   expect(broken.values.every(isVoidValue)).toBe(true);
-  expect(missingSigns({ ...draft, pulse: broken })).toContain('pulse');
 });
 
 test('an interruption that arrives with the end of the window still lies before it', () => {

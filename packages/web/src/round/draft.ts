@@ -1,5 +1,18 @@
-import type { Circumstances, Count, CountOf, Interruption, Taps, VoidCount } from '@evenfall/clinical';
+import type {
+  Circumstances,
+  Count,
+  CountOf,
+  EmergencyFeature,
+  Interruption,
+  Preparation,
+  Sign,
+  SignOf,
+  Taps,
+  VoidCount,
+  Wanted,
+} from '@evenfall/clinical';
 import type { RoundContent, Stamp } from '@evenfall/record';
+import { NO_PRESSURE, type PressureDraft } from '../pressure/pressureDraft.js';
 import { type CountStart, isTimed, type Measuring, READY } from './measuring.js';
 
 /** What was noticed with a value; null until it is touched. */
@@ -28,8 +41,38 @@ export type SignDraft = {
   readonly measuring: Measuring;
 };
 
+/** A sign that was read: a temperature, a saturation, a pain ... */
+export type DraftMeasure = {
+  readonly kind: 'sign';
+  readonly entry: string;
+  readonly sequence: number;
+  readonly measuredAt: Stamp;
+  readonly sign: Sign;
+  readonly note: string | null;
+};
+
+/** What was asked and seen besides the signs. Null is not asked, not looked at. */
+export type RoundAround = {
+  /** What was not as it should be when the person was made ready; none for "all was". */
+  readonly exceptions: readonly Preparation[] | null;
+  /** The emergency features that the person has; none for "asked, and none". */
+  readonly features: readonly EmergencyFeature[] | null;
+  readonly unwell: boolean | null;
+  /** What is wanted of this round beyond the protocol. */
+  readonly wanted: readonly Wanted[];
+  readonly note: string | null;
+};
+
+export const NOTHING_AROUND: RoundAround = {
+  exceptions: null,
+  features: null,
+  unwell: null,
+  wanted: [],
+  note: null,
+};
+
 /** A round begun and not signed. */
-export type RoundDraft = {
+export type RoundDraft = RoundAround & {
   readonly round: string;
   /** The id of the entry that will sign it. */
   readonly signing: string;
@@ -37,6 +80,9 @@ export type RoundDraft = {
   readonly begunAt: Stamp;
   readonly isIdentityChecked: boolean;
   readonly isPreliminary: boolean;
+  readonly pressure: PressureDraft;
+  readonly measures: readonly DraftMeasure[];
+  readonly measuresNotDone: Readonly<Partial<Record<SignOf, NotDone>>>;
 } & { readonly [sign in CountOf]: SignDraft };
 
 const NO_SIGN: SignDraft = { values: [], notDone: null, measuring: READY };
@@ -54,8 +100,17 @@ export function begunRound(
     isPreliminary: false,
     pulse: NO_SIGN,
     breaths: NO_SIGN,
+    ...NOTHING_TAKEN,
   };
 }
+
+/** The parts that a round begun by an older program does not have. */
+export const NOTHING_TAKEN = {
+  ...NOTHING_AROUND,
+  pressure: NO_PRESSURE,
+  measures: [],
+  measuresNotDone: {},
+} satisfies Partial<RoundDraft>;
 
 /** The same round with one sign changed. */
 export function withSign(
@@ -186,20 +241,48 @@ function tenths(seconds: number): number {
   return Math.round(seconds * 10) / 10;
 }
 
-/** What still keeps a round from being signed: signs with neither a value nor a reason. */
-export function missingSigns(draft: RoundDraft): CountOf[] {
-  return (['pulse', 'breaths'] as const).filter(
-    (sign) => draft[sign].notDone === null && draft[sign].values.every(isVoidValue),
+/** Whether anything at all was taken or said. */
+export function hasContent(draft: RoundDraft): boolean {
+  return (
+    (['pulse', 'breaths'] as const).some(
+      (sign) =>
+        draft[sign].values.length > 0 ||
+        draft[sign].notDone !== null ||
+        draft[sign].measuring.at === 'typing' ||
+        isTimed(draft[sign].measuring),
+    ) || hasMore(draft)
   );
 }
 
-/** Whether anything at all was taken or said. */
-export function hasContent(draft: RoundDraft): boolean {
-  return (['pulse', 'breaths'] as const).some(
-    (sign) =>
-      draft[sign].values.length > 0 ||
-      draft[sign].notDone !== null ||
-      draft[sign].measuring.at === 'typing' ||
-      isTimed(draft[sign].measuring),
+function hasMore({ pressure, measures, measuresNotDone, exceptions, note }: RoundDraft): boolean {
+  const { values, felt, notDone, measuring } = pressure;
+  return (
+    values.length + felt.length + measures.length + Object.keys(measuresNotDone).length > 0 ||
+    notDone !== null ||
+    measuring.at === 'typing' ||
+    exceptions !== null ||
+    note !== null
   );
+}
+
+/** A sign was read. One that was read twice stands twice, until a slip is taken out. */
+export function withMeasure(draft: RoundDraft, measure: DraftMeasure): RoundDraft {
+  const { of } = measure.sign;
+  const { [of]: _taken, ...measuresNotDone } = draft.measuresNotDone;
+  return { ...draft, measures: [...draft.measures, measure], measuresNotDone };
+}
+
+export function withoutMeasure(draft: RoundDraft, entry: string): RoundDraft {
+  return { ...draft, measures: draft.measures.filter((one) => one.entry !== entry) };
+}
+
+/** A sign was not done, for a reason; what was read of it is given up with it. Null takes the reason back. */
+export function withMeasureNotDone(draft: RoundDraft, of: SignOf, notDone: NotDone | null): RoundDraft {
+  const { [of]: _was, ...others } = draft.measuresNotDone;
+  if (notDone === null) return { ...draft, measuresNotDone: others };
+  return {
+    ...draft,
+    measures: draft.measures.filter(({ sign }) => sign.of !== of),
+    measuresNotDone: { ...others, [of]: notDone },
+  };
 }

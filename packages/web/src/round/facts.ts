@@ -1,6 +1,6 @@
-import { type Circumstances, type CountOf, UNKNOWN_CIRCUMSTANCES } from '@evenfall/clinical';
+import { type Circumstances, type CountOf, type RoundFacts, UNKNOWN_CIRCUMSTANCES } from '@evenfall/clinical';
 import type { InForce } from '@evenfall/record';
-import { ageInMonths, type Identity, projectLatest, type StoredEntry } from '@evenfall/record';
+import { type Identity, projectLatest, roundFactsOf, type StoredEntry } from '@evenfall/record';
 import { chartedRate } from './chartedRate.js';
 import { type DraftValue, isVoidValue, type RoundDraft } from './draft.js';
 
@@ -9,14 +9,17 @@ export type Facts = {
   readonly ageMonths: number | null;
   readonly isFirstSet: boolean;
   readonly previousPerMinute: Readonly<Record<CountOf, number | null>>;
+  /** What bears on the round as a whole. */
+  readonly round: RoundFacts;
 };
 
 /** @param onDate the local date of the round, `YYYY-MM-DD` */
 export function factsOf(identity: Identity | null, entries: readonly StoredEntry[], onDate: string): Facts {
   const { pulse, breaths } = projectLatest(entries);
-  const birthDate = identity?.birthDate ?? null;
+  const round = roundFactsOf(identity, entries, onDate);
   return {
-    ageMonths: birthDate === null ? null : ageInMonths(birthDate, onDate),
+    ageMonths: round.ageMonths,
+    round,
     isFirstSet: pulse === null && breaths === null,
     previousPerMinute: { pulse: pulse?.perMinute ?? null, breaths: breaths?.perMinute ?? null },
   };

@@ -1,4 +1,4 @@
-import type { CountOf } from '@evenfall/clinical';
+import { type CountOf, NO_ROUND_FACTS } from '@evenfall/clinical';
 import { type InForce, NOTHING_CHOSEN } from '@evenfall/record';
 import { begunRound, type DraftValue, NOTHING_NOTICED, type RoundDraft, withValue } from './draft.js';
 import type { Facts } from './facts.js';
@@ -20,6 +20,7 @@ export const NOTHING_BEFORE: Facts = {
   ageMonths: null,
   isFirstSet: false,
   previousPerMinute: { pulse: null, breaths: null },
+  round: { ...NO_ROUND_FACTS, arms: [] },
 };
 
 export const begun = (): RoundDraft => begunRound(PERSON, { round: ID(10), signing: ID(11), begunAt: AT(0) });

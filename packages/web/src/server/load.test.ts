@@ -1,6 +1,7 @@
 import type { Answer } from '@evenfall/api';
 import {
   DEFAULT_COUNT_RULES,
+  DEFAULT_ROUND_RULES,
   DEFAULT_RUN_RULES,
   listPresets,
   overrideFields,
@@ -41,6 +42,7 @@ test('a place that chose no protocol counts by the conventions', async () => {
     presetVersion: null,
     countRules: DEFAULT_COUNT_RULES,
     runRules: DEFAULT_RUN_RULES,
+    roundRules: DEFAULT_ROUND_RULES,
   });
 });
 

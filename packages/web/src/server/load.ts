@@ -5,7 +5,7 @@ import type { App } from '../app/context.js';
 import { ASKED, type Asked, type Known } from '../store/known.js';
 
 /** The book of the bedside. The other two have screens of their own. */
-export const BOOK: Book = 'care';
+export const BOOK = 'care' as const satisfies Book;
 
 type Loading = Pick<App, 'store' | 'server'>;
 

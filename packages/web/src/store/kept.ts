@@ -1,5 +1,5 @@
 import type { EntryFrame, Stamp } from '@evenfall/record';
-import type { RoundDraft } from '../round/draft.js';
+import { NOTHING_TAKEN, type RoundDraft } from '../round/draft.js';
 import type { CountStart } from '../round/measuring.js';
 
 /** What an entry is called and when it was made: made once, so that sending it again sends the same. */
@@ -34,7 +34,7 @@ export type WaitingRound = {
 
 /** Everything that this device keeps between visits. */
 export type Kept = {
-  readonly version: 1;
+  readonly version: 2;
   /** This device, as its entries name it. */
   readonly device: string;
   /** The number of the next entry of this device. */
@@ -51,7 +51,7 @@ export type Kept = {
 
 export function freshKept(device: string): Kept {
   return {
-    version: 1,
+    version: 2,
     device,
     sequence: 0,
     agent: null,
@@ -69,10 +69,25 @@ export function freshKept(device: string): Kept {
 export function readKept(text: string | null): Kept | null {
   if (text === null) return null;
   try {
-    const kept = JSON.parse(text) as Partial<Kept> | null;
-    const isKept = kept?.version === 1 && typeof kept.device === 'string' && Array.isArray(kept.waiting);
-    return isKept ? (kept as Kept) : null;
+    const kept = JSON.parse(text) as (Omit<Partial<Kept>, 'version'> & { version?: number }) | null;
+    const isKept =
+      (kept?.version === 1 || kept?.version === 2) &&
+      typeof kept.device === 'string' &&
+      Array.isArray(kept.waiting);
+    if (!isKept) return null;
+    return kept.version === 2 ? (kept as Kept) : fromFirst(kept as unknown as Kept);
   } catch {
     return null;
   }
+}
+
+/** Version 1 knew rounds of pulse and breaths alone. */
+function fromFirst(kept: Kept): Kept {
+  const whole = (draft: RoundDraft): RoundDraft => ({ ...NOTHING_TAKEN, ...draft });
+  return {
+    ...kept,
+    version: 2,
+    drafts: Object.fromEntries(Object.entries(kept.drafts).map(([person, draft]) => [person, whole(draft)])),
+    waiting: kept.waiting.map((one) => ({ ...one, draft: whole(one.draft) })),
+  };
 }

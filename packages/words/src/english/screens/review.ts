@@ -23,6 +23,8 @@ export const review = {
   declined: 'the person declined',
   away: 'the person was away',
   asleep: 'the person was asleep',
+  'arm-barred': 'no arm may be used',
+  'no-equipment': 'no equipment at hand',
   'not-possible': 'it was not possible',
   other: 'another reason',
   textMissing: 'Write the reason in a few words.',

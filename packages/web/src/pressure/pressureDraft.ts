@@ -1,0 +1,91 @@
+import type { Method, Run } from '@evenfall/clinical';
+import type { RunPlace, Stamp } from '@evenfall/record';
+import type { NotDone } from '../round/draft.js';
+
+/** An instant of the monotonic clock; it means something only within its visit. */
+export type Instant = { readonly session: string; readonly atMs: number };
+
+/** What was felt before listening: where the pulse was lost, and where it came back if that was felt too. mmHg. */
+export type FeltDraft = {
+  readonly sequence: number;
+  readonly place: RunPlace;
+  readonly lostMmHg: number;
+  readonly at: Instant;
+};
+
+/** A reading taken and not signed yet. Its id and number are made once, whatever happens later. */
+export type DraftRun = {
+  readonly kind: 'run';
+  readonly entry: string;
+  readonly sequence: number;
+  readonly measuredAt: Stamp;
+  readonly run: Run;
+  readonly place: RunPlace;
+  readonly uprightMinutes: number | null;
+  /** When the cuff went up; null for a reading that was taken before it was typed. */
+  readonly inflatedAt: Instant | null;
+  /** When its numbers were kept: the cuff was let go before. */
+  readonly keptAt: Instant;
+  readonly note: string | null;
+};
+
+/** What may be typed beside the numbers of a reading, each as text until it is kept. */
+export const RUN_FIELDS = [
+  'peak',
+  'firstAtSeconds',
+  'lastAtSeconds',
+  'gapFrom',
+  'gapTo',
+  'backMmHg',
+  'uprightMinutes',
+  'note',
+] as const;
+export type RunField = (typeof RUN_FIELDS)[number];
+
+/** Where the taking of the pressure is. */
+export type PressureAt =
+  | { readonly at: 'place' }
+  /** The pulse is felt for while the cuff goes up. */
+  | { readonly at: 'feel'; readonly typed: string }
+  /** Ready to pump up, or waiting until it may be. */
+  | { readonly at: 'ready' }
+  | {
+      readonly at: 'typing';
+      readonly method: Method;
+      readonly measuredAt: Stamp;
+      readonly inflatedAt: Instant | null;
+      /** The numbers as the trade writes them. */
+      readonly typed: string;
+      readonly fields: Readonly<Partial<Record<RunField, string>>>;
+      readonly reinflated: boolean;
+    }
+  | { readonly at: 'shown'; readonly entry: string };
+
+/** The pressure of a round. */
+export type PressureDraft = {
+  /** Where the cuff is; null until it was put on. */
+  readonly place: RunPlace | null;
+  readonly felt: readonly FeltDraft[];
+  readonly values: readonly DraftRun[];
+  readonly notDone: NotDone | null;
+  readonly measuring: PressureAt;
+};
+
+export const NO_PRESSURE: PressureDraft = {
+  place: null,
+  felt: [],
+  values: [],
+  notDone: null,
+  measuring: { at: 'place' },
+};
+
+/** Seconds from one instant to a later one; null across two visits, whose clocks have nothing in common. */
+export function secondsBetween(from: Instant | null, to: Instant | null): number | null {
+  if (from === null || to === null || from.session !== to.session) return null;
+  return Math.max(0, to.atMs - from.atMs) / 1000;
+}
+
+/** The estimate that was felt last on this arm and not listened for yet; null if there is none. */
+export function feltFor(pressure: PressureDraft, place: RunPlace): FeltDraft | null {
+  return pressure.felt.findLast((one) => one.place.side === place.side) ?? null;
+}

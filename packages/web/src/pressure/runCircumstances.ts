@@ -1,0 +1,33 @@
+import type { PreviousInflation } from '@evenfall/clinical';
+import type { InForce } from '@evenfall/record';
+import { chartedRate } from '../round/chartedRate.js';
+import { isVoidValue, type RoundDraft } from '../round/draft.js';
+import { type DraftRun, type PressureDraft, secondsBetween } from './pressureDraft.js';
+
+/** What the fingers said of the rhythm in this round; null where nobody said. */
+export function rhythmFelt({ pulse }: RoundDraft): 'regular' | 'irregular' | null {
+  return pulse.values.map(({ noticed }) => noticed.rhythmFelt).findLast((felt) => felt !== null) ?? null;
+}
+
+/** The pulse of this round as it was counted, per minute; null where there is none. */
+export function feltPulse({ pulse }: RoundDraft, inForce: InForce): number | null {
+  const last = pulse.values.findLast((value) => !isVoidValue(value));
+  return last === undefined ? null : chartedRate(last, inForce);
+}
+
+/**
+ * What the cuff was inflated for before a reading, and how long before; null where nothing was, or where it is not
+ * known when the cuff went up.
+ */
+export function previousInflation(pressure: PressureDraft, value: DraftRun): PreviousInflation | null {
+  const before = [
+    ...pressure.felt.map(({ sequence, at }) => ({ was: 'estimate' as const, sequence, at })),
+    ...pressure.values.map(({ sequence, keptAt }) => ({ was: 'reading' as const, sequence, at: keptAt })),
+  ]
+    .filter(({ sequence }) => sequence < value.sequence)
+    .sort((a, b) => a.sequence - b.sequence)
+    .at(-1);
+  const secondsSinceRelease = secondsBetween(before?.at ?? null, value.inflatedAt);
+  if (before === undefined || secondsSinceRelease === null) return null;
+  return { was: before.was, secondsSinceRelease };
+}

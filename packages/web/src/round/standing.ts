@@ -1,0 +1,125 @@
+import {
+  missingSigns as missingOf,
+  type NextStep,
+  nextStep,
+  type ReadingsCircumstances,
+  type RoundEvent,
+  type RoundReading,
+  type RoundSign,
+  type RoundState,
+  type RoundValue,
+  readingsCircumstances,
+  roundState,
+} from '@evenfall/clinical';
+import { type Entry, type RoundContent, roundInputOf } from '@evenfall/record';
+import { type DraftRun, secondsBetween } from '../pressure/pressureDraft.js';
+import type { RoundDraft } from './draft.js';
+import { contentOf, roundContent, runContentOf, type Signing, valueEntriesOf } from './entries.js';
+import { SIGNS_IN_ORDER } from './measuring.js';
+
+type Under = Pick<Signing, 'facts' | 'inForce' | 'program'>;
+
+/** Where a round stands: what comes next, what is missing, and what the protocol makes of it so far. */
+export type RoundStanding = {
+  readonly state: RoundState;
+  readonly next: NextStep;
+  readonly missing: readonly RoundSign[];
+  readonly content: RoundContent;
+};
+
+/** Where a round stands now. Nothing of it is kept: it is made of the draft each time. */
+export function standingOf(draft: RoundDraft, under: Under): RoundStanding {
+  const { roundRules: rules } = under.inForce;
+  const entries = valueEntriesOf(draft, { ...NOBODY, ...under, signedAt: draft.begunAt });
+  const content = roundContent(draft, entries, under);
+  const state = roundState(eventsOf(draft, under));
+  return {
+    state,
+    next: nextStep(
+      state,
+      under.facts.round,
+      knownOf(entries as readonly object[] as readonly Entry[], content, rules),
+      rules,
+    ),
+    missing: missingOf(state, rules.plan),
+    content,
+  };
+}
+
+/** Entries that are only looked at have no signer. */
+const NOBODY = { book: 'care', agent: '', role: 'observer', device: '', sequence: 0 } as const;
+
+function knownOf(
+  entries: readonly Entry[],
+  { evidence }: RoundContent,
+  rules: Parameters<typeof readingsCircumstances>[1],
+): ReadingsCircumstances {
+  if (evidence === null) throw new Error('A round on this page has evidence');
+  return readingsCircumstances(roundInputOf(entries, evidence), rules);
+}
+
+/** What happened in a round so far, in the order of the work. */
+export function eventsOf(draft: RoundDraft, under: Under): RoundEvent[] {
+  const { exceptions, wanted, pressure, measures, measuresNotDone } = draft;
+  const taken = [
+    ...SIGNS_IN_ORDER.flatMap((sign) =>
+      draft[sign].values.map((value) => ({ ...value, value: rateOf(draft, sign, value, under) })),
+    ),
+    ...pressure.values.map((value) => ({ ...value, value: readingOf(draft, value, under) })),
+    ...measures.map((one) => ({ ...one, value: { id: one.entry, of: one.sign.of } })),
+  ].sort((a, b) => a.sequence - b.sequence);
+  const notDone = [
+    ...SIGNS_IN_ORDER.map((sign) => ({ sign, notDone: draft[sign].notDone })),
+    { sign: 'pressure' as const, notDone: pressure.notDone },
+    ...Object.entries(measuresNotDone).map(([sign, why]) => ({ sign: sign as RoundSign, notDone: why })),
+  ];
+  return [
+    ...(exceptions === null ? [] : [{ what: 'prepared' as const, exceptions }]),
+    ...wanted.map((one) => ({ what: 'wanted' as const, wanted: one })),
+    ...(pressure.place === null ? [] : [{ what: 'placed' as const, place: pressure.place }]),
+    ...pressure.felt.map(({ place, lostMmHg }) => ({
+      what: 'estimated' as const,
+      estimate: { ...place, lostMmHg, atSeconds: null },
+    })),
+    ...taken.map(({ value }) => ({ what: 'taken' as const, value })),
+    ...notDone.flatMap(({ sign, notDone: why }) =>
+      why === null ? [] : [{ what: 'not-done' as const, sign, reason: why.reason }],
+    ),
+  ];
+}
+
+function rateOf(
+  draft: RoundDraft,
+  sign: (typeof SIGNS_IN_ORDER)[number],
+  value: RoundDraft['pulse']['values'][number],
+  under: Under,
+): RoundValue {
+  const { perMinute, nextWindowSeconds } = contentOf(draft, sign, value, under).value;
+  const { rhythmFelt } = value.noticed;
+  const isFeltIrregular = rhythmFelt === null ? null : rhythmFelt === 'irregular';
+  return { id: value.entry, of: sign, perMinute, isFeltIrregular, nextWindowSeconds };
+}
+
+/** A reading as the rules of a round take it; seconds count from the first reading that was kept in this visit. */
+function readingOf(
+  draft: RoundDraft,
+  value: DraftRun,
+  under: Under,
+): RoundReading & { readonly of: 'pressure' } {
+  const { systolic, diastolicUsed } = runContentOf(draft, value, under).value;
+  const { entry, run, place, uprightMinutes, keptAt } = value;
+  const { site, side, posture } = place;
+  return {
+    of: 'pressure',
+    id: entry,
+    site,
+    side,
+    posture,
+    method: run.method,
+    systolic,
+    diastolic: diastolicUsed,
+    pulsePerMinute: run.pulsePerMinute,
+    uprightMinutes,
+    atSeconds: secondsBetween(draft.pressure.values[0]?.keptAt ?? null, keptAt),
+  };
+}

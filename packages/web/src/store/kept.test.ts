@@ -1,0 +1,15 @@
+import { expect, test } from 'vitest';
+import { NOTHING_TAKEN } from '../round/draft.js';
+import { begun, PERSON } from '../round/testing.js';
+import { freshKept, readKept } from './kept.js';
+
+test('a round begun or signed by the program before reads with the parts it did not have', () => {
+  const { exceptions: _1, features: _2, unwell: _3, wanted: _4, note: _5, ...older } = begun();
+  const { pressure: _6, measures: _7, measuresNotDone: _8, ...first } = older;
+  const waiting = { round: first.round, person: PERSON, entries: [], draft: first, tries: 1, refused: null };
+  const kept = { ...freshKept('device'), version: 1, drafts: { [PERSON]: first }, waiting: [waiting] };
+  const read = readKept(JSON.stringify(kept));
+  expect(read?.version).toBe(2);
+  expect(read?.drafts[PERSON]).toEqual(begun());
+  expect(read?.waiting[0]?.draft).toMatchObject(NOTHING_TAKEN);
+});

@@ -1,10 +1,10 @@
 import { CHILD_COMPARISONS } from '../child/comparisons.js';
+import { lowSystolicLimit } from '../child/lowSystolic.js';
 import type { Sureness } from '../contract/figure.js';
 import { passes } from '../contract/threshold.js';
 import { SCORE_FIGURES } from '../score/figures.js';
 import { type ActNowLimit, type ActNowNumber, ACT_NOW_LIMITS as LIMITS } from './actNowLimits.js';
 import { type ActNowId, type ActNowRules, pregnancyLimits, severeLimits } from './actNowRules.js';
-import { childLowSystolic } from './childLowSystolic.js';
 import { EMERGENCY_FEATURES, type EmergencyFeature, type KnownSigns } from './knownSigns.js';
 import { isPressureSevere } from './severe.js';
 import { isChild, isScoredAsAdult, isSlowPulseChild, isSoonAfterBirth } from './whoseLimits.js';
@@ -82,7 +82,7 @@ export const ACT_NOW_CONDITIONS: readonly ActNowCondition[] = [
     own: null,
     holds({ systolic, ageMonths }, rules) {
       if (systolic === null || ageMonths === null || isScoredAsAdult({ ageMonths })) return null;
-      const lowSystolic = childLowSystolic(ageMonths, rules);
+      const lowSystolic = lowSystolicLimit(ageMonths, rules).limitMmHg;
       return isAt(systolic, 'childLowBaseSystolic', lowSystolic) ? { systolic, lowSystolic } : null;
     },
   },

@@ -26,6 +26,8 @@ export type DraftRun = {
   readonly inflatedAt: Instant | null;
   /** When its numbers were kept: the cuff was let go before. */
   readonly keptAt: Instant;
+  /** As it was typed, so that a slip goes back to the keypad. */
+  readonly typedAs: TypedAs;
   readonly note: string | null;
 };
 
@@ -42,6 +44,14 @@ export const RUN_FIELDS = [
 ] as const;
 export type RunField = (typeof RUN_FIELDS)[number];
 
+/** A reading as it stands on the keypad: the numbers as the trade writes them, and what else is known of the run. */
+export type TypedAs = {
+  readonly method: Method;
+  readonly typed: string;
+  readonly fields: Readonly<Partial<Record<RunField, string>>>;
+  readonly reinflated: boolean;
+};
+
 /** Where the taking of the pressure is. */
 export type PressureAt =
   | { readonly at: 'place' }
@@ -49,16 +59,11 @@ export type PressureAt =
   | { readonly at: 'feel'; readonly typed: string }
   /** Ready to pump up, or waiting until it may be. */
   | { readonly at: 'ready' }
-  | {
+  | (TypedAs & {
       readonly at: 'typing';
-      readonly method: Method;
       readonly measuredAt: Stamp;
       readonly inflatedAt: Instant | null;
-      /** The numbers as the trade writes them. */
-      readonly typed: string;
-      readonly fields: Readonly<Partial<Record<RunField, string>>>;
-      readonly reinflated: boolean;
-    }
+    })
   | { readonly at: 'shown'; readonly entry: string };
 
 /** The pressure of a round. */

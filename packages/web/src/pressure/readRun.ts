@@ -1,22 +1,12 @@
 import {
   type DeflationRules,
-  type Method,
   parseRun,
   parseShorthand,
   type Refusal,
   type Run,
   runOfShorthand,
 } from '@evenfall/clinical';
-import type { RunField } from './pressureDraft.js';
-
-/** What was typed of one run. */
-export type TypedRun = {
-  readonly method: Method;
-  /** The numbers as the trade writes them: `148/92`, `122/P`, `118/62/0`. */
-  readonly typed: string;
-  readonly fields: Readonly<Partial<Record<RunField, string>>>;
-  readonly reinflated: boolean;
-};
+import type { RunField, TypedAs } from './pressureDraft.js';
 
 /** What is known besides what was typed. */
 export type RunAround = {
@@ -44,7 +34,7 @@ const FIELD_OF: readonly (readonly [pointer: RegExp, field: RunField | 'typed'])
  * Reads a typed run. The numbers are read as shorthand, the rest as fields; a blank is not known, never zero. Times are
  * seconds from the peak. What is wrong stands beside the field in which it was typed.
  */
-export function readRun(typed: TypedRun, around: RunAround, rules: DeflationRules): ReadRun {
+export function readRun(typed: TypedAs, around: RunAround, rules: DeflationRules): ReadRun {
   const { fields } = typed;
   const gap = blank(fields.gapFrom) && blank(fields.gapTo) ? '' : `, gap ${fields.gapFrom}-${fields.gapTo}`;
   const device = typed.method === 'device' ? ' device' : '';
@@ -82,7 +72,7 @@ export function readRun(typed: TypedRun, around: RunAround, rules: DeflationRule
 }
 
 /** By feel one number is enough: `122` is `122/P`. */
-function withPalpated({ method, typed }: TypedRun): string {
+function withPalpated({ method, typed }: TypedAs): string {
   const numbers = typed.trim();
   return method === 'palpation' && /^\d+$/.test(numbers) ? `${numbers}/P` : numbers;
 }
@@ -93,7 +83,7 @@ function fromShorthand(refusals: readonly Refusal[]): Readonly<Partial<Record<Ru
   return wrong;
 }
 
-function isTimed({ firstAtSeconds, lastAtSeconds }: TypedRun['fields']): boolean {
+function isTimed({ firstAtSeconds, lastAtSeconds }: TypedAs['fields']): boolean {
   return !blank(firstAtSeconds) || !blank(lastAtSeconds);
 }
 

@@ -1,7 +1,8 @@
+import { ROUND_RULE } from '@evenfall/clinical';
 import { KINDS, readEntry } from '@evenfall/record';
 import { expect, test } from 'vitest';
 import { withNotDone, withNoticed, withValue } from './draft.js';
-import { entriesOf, type Signing, WRITTEN_SCHEMA } from './entries.js';
+import { entriesOf, ROUND_SCHEMA, type Signing, WRITTEN_SCHEMA } from './entries.js';
 import { circumstancesOf } from './facts.js';
 import { AGENT, AT, complete, counted, DEVICE, ID, NO_PROTOCOL, NOTHING_BEFORE, PERSON } from './testing.js';
 
@@ -32,7 +33,7 @@ test('the signing comes last and names its values', () => {
     [ID(11), 'round', 40],
   ]);
   expect(entries.every(({ person, round }) => person === PERSON && round === ID(10))).toBe(true);
-  expect(entries.at(-1)?.content).toEqual({
+  expect(entries.at(-1)?.content).toMatchObject({
     status: 'final',
     signs: [
       { sign: 'pulse', entries: [ID(20)] },
@@ -40,6 +41,8 @@ test('the signing comes last and names its values', () => {
     ],
     protocolVersion: null,
     note: null,
+    evidence: { exceptions: null, features: null, unwell: null, facts: { isFirstPressure: true } },
+    computedBy: { program: 'evenfall test', rule: ROUND_RULE },
   });
 });
 
@@ -58,7 +61,12 @@ test('signing the same round again makes the same entries', () => {
 
 test('a value is charted with what was noticed and what the chart knew', () => {
   const draft = withNoticed(complete(), 'pulse', ID(20), { rhythmFelt: 'irregular' });
-  const facts = { ageMonths: 900, isFirstSet: true, previousPerMinute: { pulse: 90, breaths: null } };
+  const facts = {
+    ...NOTHING_BEFORE,
+    ageMonths: 900,
+    isFirstSet: true,
+    previousPerMinute: { pulse: 90, breaths: null },
+  };
   const [pulse] = entriesOf(draft, { ...signing, facts });
   expect(pulse?.content).toMatchObject({
     evidence: {
@@ -84,6 +92,10 @@ test('within a round, the value before is the earlier one of the round', () => {
   expect(known.previousPerMinute).toBe(76);
 });
 
-test('the page writes the newest schema of every kind', () => {
-  for (const { newest } of Object.values(KINDS)) expect(newest).toBe(WRITTEN_SCHEMA);
+test('the page writes the newest schema of every kind that it writes', () => {
+  for (const kind of ['count', 'taps', 'run', 'sign'] as const)
+    expect(KINDS[kind].newest).toBe(WRITTEN_SCHEMA);
+  expect(KINDS.round.newest).toBe(ROUND_SCHEMA);
+  for (const kind of ['identity-corrected', 'identity-erased', 'entered-in-error'] as const)
+    expect(KINDS[kind].newest).toBe(WRITTEN_SCHEMA);
 });

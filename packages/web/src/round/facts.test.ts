@@ -7,10 +7,11 @@ import { AGENT, AT, complete, DEVICE, NO_PROTOCOL, NOTHING_BEFORE } from './test
 const identity = { name: 'Ada', birthDate: '2024-03-06', number: null };
 
 test('an empty chart makes it the first set; an age needs a birth date', () => {
-  expect(factsOf(identity, [], '2026-03-05')).toEqual({
+  expect(factsOf(identity, [], '2026-03-05')).toMatchObject({
     ageMonths: 23,
     isFirstSet: true,
     previousPerMinute: { pulse: null, breaths: null },
+    round: { ageMonths: 23, isPregnant: null, isFirstPressure: true },
   });
   expect(factsOf({ ...identity, birthDate: null, number: '7' }, [], '2026-03-05').ageMonths).toBeNull();
   expect(factsOf(null, [], '2026-03-05').ageMonths).toBeNull();

@@ -36,6 +36,7 @@ function reading(id: number, typed: string, seconds: number, inflatedAt: number 
     uprightMinutes: null,
     inflatedAt: inflatedAt === null ? null : instant(inflatedAt),
     keptAt: instant(seconds),
+    typedAs: { method: 'auscultation', typed, fields: {}, reinflated: false },
     note: null,
   };
 }

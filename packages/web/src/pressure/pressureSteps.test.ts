@@ -1,0 +1,112 @@
+import {
+  DEFAULT_DEFLATION_RULES,
+  DEFAULT_INFLATION_RULES,
+  DEFAULT_ROUND_RULES,
+  NO_ROUND_FACTS,
+} from '@evenfall/clinical';
+import { expect, test } from 'vitest';
+import { AT, begun, ID } from '../round/testing.js';
+import type { DraftRun } from './pressureDraft.js';
+import {
+  blankReading,
+  secondsToWait,
+  suggestedPlace,
+  withFelt,
+  withoutReading,
+  withPlace,
+  withPressureNotDone,
+  withReading,
+  withReadingReopened,
+} from './pressureSteps.js';
+import { readRun } from './readRun.js';
+
+const PLACE = {
+  site: 'upper-arm',
+  side: 'right',
+  posture: 'sit',
+  cuff: null,
+  armCm: null,
+  override: null,
+} as const;
+const instant = (seconds: number) => ({ session: 's', atMs: seconds * 1000 });
+const felt = { sequence: 3, place: PLACE, lostMmHg: 132, at: instant(10) };
+const typedAs = {
+  method: 'auscultation',
+  typed: '148/92',
+  fields: { peak: '162' },
+  reinflated: false,
+} as const;
+
+function reading(sequence: number, seconds: number): DraftRun {
+  const { run } = readRun(typedAs, { pulsePerMinute: null, lostMmHg: null }, DEFAULT_DEFLATION_RULES);
+  if (run === null) throw new Error('148/92');
+  return {
+    kind: 'run',
+    entry: ID(sequence),
+    sequence,
+    measuredAt: AT(2),
+    run,
+    place: PLACE,
+    uprightMinutes: null,
+    inflatedAt: null,
+    keptAt: instant(seconds),
+    typedAs,
+    note: null,
+  };
+}
+
+test('the pulse is felt before it is listened for, once on each arm', () => {
+  expect(withPlace(begun(), PLACE, true).pressure.measuring).toEqual({ at: 'feel', typed: '' });
+  expect(withPlace(begun(), PLACE, false).pressure.measuring).toEqual({ at: 'ready' });
+  const once = withFelt(withPlace(begun(), PLACE, true), felt);
+  expect(once.pressure.measuring).toEqual({ at: 'ready' });
+  expect(withPlace(once, PLACE, true).pressure.measuring).toEqual({ at: 'ready' });
+  expect(withPlace(once, { ...PLACE, side: 'left' }, true).pressure.measuring).toEqual({
+    at: 'feel',
+    typed: '',
+  });
+});
+
+test('a slip goes back to the keypad as it was typed, or is taken out', () => {
+  const taken = withReading(withPlace(begun(), PLACE, false), reading(20, 100));
+  expect(taken.pressure.measuring).toEqual({ at: 'shown', entry: ID(20) });
+  const reopened = withReadingReopened(taken, ID(20)).pressure;
+  expect(reopened.values).toEqual([]);
+  expect(reopened.measuring).toEqual({ at: 'typing', ...typedAs, measuredAt: AT(2), inflatedAt: null });
+  expect(withoutReading(taken, ID(20)).pressure.values).toEqual([]);
+});
+
+test('a reading starts on a blank keypad: no preset', () => {
+  const blank = blankReading('auscultation', { measuredAt: AT(1), inflatedAt: null });
+  expect(blank).toMatchObject({ at: 'typing', typed: '', fields: {} });
+});
+
+test('not done gives up the readings, and a reading takes the reason back', () => {
+  const barred = { reason: 'arm-barred', text: null } as const;
+  const none = withPressureNotDone(withReading(begun(), reading(20, 100)), barred);
+  expect(none.pressure).toMatchObject({ values: [], notDone: barred });
+  expect(withReading(none, reading(21, 100)).pressure.notDone).toBeNull();
+});
+
+// Bedside handbook 3.4 and 3.10: 15 to 30 s after an estimate, 60 s after a reading.
+test('the wait is shorter after an estimate than after a reading, and unknown across two visits', () => {
+  const wait = (draft: ReturnType<typeof begun>, seconds: number, session = 's') =>
+    secondsToWait(draft.pressure, { session, atMs: seconds * 1000 }, DEFAULT_INFLATION_RULES);
+  expect(wait(begun(), 0)).toBe(0);
+  const once = withFelt(begun(), felt);
+  expect([wait(once, 10), wait(once, 24.5), wait(once, 25)]).toEqual([15, 1, 0]);
+  const read = withReading(once, reading(20, 100));
+  expect([wait(read, 100), wait(read, 159.2), wait(read, 160)]).toEqual([60, 1, 0]);
+  expect(wait(read, 5, 'another visit')).toBeNull();
+});
+
+// Bedside handbook 3.15: an arm with a fistula is never used.
+test('the arm suggested is the better one by the facts, until one was chosen', () => {
+  const facts = { ...NO_ROUND_FACTS, arms: [{ kind: 'fistula', side: 'right' }] } as const;
+  expect(suggestedPlace(begun().pressure, NO_ROUND_FACTS, DEFAULT_ROUND_RULES)).toMatchObject({
+    side: 'right',
+  });
+  expect(suggestedPlace(begun().pressure, facts, DEFAULT_ROUND_RULES)).toMatchObject({ side: 'left' });
+  const placed = withPlace(begun(), { ...PLACE, posture: 'lie' }, false);
+  expect(suggestedPlace(placed.pressure, facts, DEFAULT_ROUND_RULES)).toMatchObject({ posture: 'lie' });
+});

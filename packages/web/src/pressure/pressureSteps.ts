@@ -1,0 +1,144 @@
+import {
+  armChoice,
+  DAY_OF_ROUND,
+  type Method,
+  placeFactsOf,
+  type RoundFacts,
+  type RoundRules,
+} from '@evenfall/clinical';
+import type { RunPlace, Stamp } from '@evenfall/record';
+import type { NotDone, RoundDraft } from '../round/draft.js';
+import {
+  type DraftRun,
+  type FeltDraft,
+  feltFor,
+  type Instant,
+  type PressureAt,
+  type PressureDraft,
+  type TypedAs,
+} from './pressureDraft.js';
+
+/** The same round with its pressure changed. */
+export function withPressure(
+  draft: RoundDraft,
+  change: (pressure: PressureDraft) => PressureDraft,
+): RoundDraft {
+  return { ...draft, pressure: change(draft.pressure) };
+}
+
+export function withPressureAt(draft: RoundDraft, measuring: PressureAt): RoundDraft {
+  return withPressure(draft, (pressure) => ({ ...pressure, measuring }));
+}
+
+/** The cuff is on: the pulse is felt for first, where the protocol says so and it was not felt on this arm yet. */
+export function withPlace(draft: RoundDraft, place: RunPlace, palpateFirst: boolean): RoundDraft {
+  return withPressure(draft, (pressure) => {
+    const isFelt = feltFor(pressure, place) !== null;
+    const measuring: PressureAt = palpateFirst && !isFelt ? { at: 'feel', typed: '' } : { at: 'ready' };
+    return { ...pressure, place, notDone: null, measuring };
+  });
+}
+
+/** The pulse was lost at a pressure: the cuff is let go, and goes up again for listening. */
+export function withFelt(draft: RoundDraft, felt: FeltDraft): RoundDraft {
+  return withPressure(draft, (pressure) => ({
+    ...pressure,
+    felt: [...pressure.felt, felt],
+    measuring: { at: 'ready' },
+  }));
+}
+
+/** A blank keypad for a reading. */
+export function blankReading(
+  method: Method,
+  { measuredAt, inflatedAt }: { readonly measuredAt: Stamp; readonly inflatedAt: Instant | null },
+): PressureAt {
+  return { at: 'typing', method, typed: '', fields: {}, reinflated: false, measuredAt, inflatedAt };
+}
+
+/** A reading came in: it is shown, and a reason for having none is gone. */
+export function withReading(draft: RoundDraft, reading: DraftRun): RoundDraft {
+  return withPressure(draft, (pressure) => ({
+    ...pressure,
+    values: [...pressure.values, reading],
+    notDone: null,
+    measuring: { at: 'shown', entry: reading.entry },
+  }));
+}
+
+/** A slip undone before signing: the reading was never there. */
+export function withoutReading(draft: RoundDraft, entry: string): RoundDraft {
+  return withPressure(draft, (pressure) => ({
+    ...pressure,
+    values: pressure.values.filter((one) => one.entry !== entry),
+    measuring: { at: 'ready' },
+  }));
+}
+
+/** Back to the keypad with what was typed. */
+export function withReadingReopened(draft: RoundDraft, entry: string): RoundDraft {
+  const reading = draft.pressure.values.find((one) => one.entry === entry);
+  if (reading === undefined) return draft;
+  const { typedAs, measuredAt, inflatedAt, place } = reading;
+  return withPressure(withoutReading(draft, entry), (pressure) => ({
+    ...pressure,
+    place,
+    measuring: { at: 'typing', ...typedAs, measuredAt, inflatedAt },
+  }));
+}
+
+/** The pressure was not taken, for a reason; readings are given up with it. Null takes the reason back. */
+export function withPressureNotDone(draft: RoundDraft, notDone: NotDone | null): RoundDraft {
+  return withPressure(draft, (pressure) => ({
+    ...pressure,
+    values: notDone === null ? pressure.values : [],
+    notDone,
+    measuring: { at: 'place' },
+  }));
+}
+
+/**
+ * Where the cuff goes as long as nobody says otherwise: where it is, else the better arm by the facts, sitting. Arm,
+ * cuff and circumference are never made up.
+ */
+export function suggestedPlace(
+  { place }: PressureDraft,
+  facts: RoundFacts,
+  { cuff }: RoundRules,
+): Pick<RunPlace, 'site' | 'side' | 'posture'> {
+  if (place !== null) return place;
+  const { sides, site } = armChoice(placeFactsOf(facts), DAY_OF_ROUND, cuff);
+  return { site, side: sides[0] ?? 'right', posture: 'sit' };
+}
+
+/** The form of a reading, as typed so far. */
+export function typedAs({ method, typed, fields, reinflated }: TypedAs): TypedAs {
+  return { method, typed, fields, reinflated };
+}
+
+/**
+ * How many seconds more to wait before the cuff may go up again, from what it was let go of last; 0 for none, null
+ * where it is not known.
+ */
+export function secondsToWait(
+  pressure: PressureDraft,
+  now: Instant,
+  {
+    waitAfterEstimateSeconds,
+    waitAfterReadingSeconds,
+  }: { waitAfterEstimateSeconds: number; waitAfterReadingSeconds: number },
+): number | null {
+  const last = [
+    ...pressure.felt.map(({ sequence, at }) => ({ sequence, at, wait: waitAfterEstimateSeconds })),
+    ...pressure.values.map(({ sequence, keptAt }) => ({
+      sequence,
+      at: keptAt,
+      wait: waitAfterReadingSeconds,
+    })),
+  ]
+    .sort((a, b) => a.sequence - b.sequence)
+    .at(-1);
+  if (last === undefined) return 0;
+  if (last.at.session !== now.session) return null;
+  return Math.max(0, Math.ceil(last.wait - (now.atMs - last.at.atMs) / 1000));
+}

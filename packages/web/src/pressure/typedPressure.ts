@@ -1,0 +1,23 @@
+/** A systolic of this first digit has three digits; of any other, two. */
+const THREE_DIGITS = /^[12]/;
+/** Three numbers of three digits and two strokes. */
+const LONGEST = 11;
+
+/**
+ * The numbers after one more key. A stroke is put in for whoever types on after a whole number; nothing is rounded and
+ * nothing is guessed, and any stroke can be typed by hand.
+ */
+export function typedKey(typed: string, key: string): string {
+  if (typed.length >= LONGEST) return typed;
+  if (key === '/') return typed === '' || typed.endsWith('/') || strokesIn(typed) > 1 ? typed : `${typed}/`;
+  if (!/^\d$/.test(key)) return typed;
+  const last = typed.split('/').at(-1) ?? '';
+  if (last === '0') return typed;
+  const isWhole = last.length >= (THREE_DIGITS.test(last) ? 3 : 2);
+  if (!isWhole) return typed + key;
+  return strokesIn(typed) === 0 ? `${typed}/${key}` : typed;
+}
+
+function strokesIn(typed: string): number {
+  return [...typed].filter((one) => one === '/').length;
+}

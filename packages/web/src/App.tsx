@@ -4,7 +4,9 @@ import { useApp } from './app/context.js';
 import { Broken } from './parts/Broken.js';
 import { Page } from './parts/Page.js';
 import { PeoplePage } from './people/PeoplePage.js';
+import { PressurePage } from './pressure/PressurePage.js';
 import { MeasurePage } from './round/MeasurePage.js';
+import { PreparePage } from './round/PreparePage.js';
 import { RoundPage } from './round/RoundPage.js';
 import { loadAbout } from './server/load.js';
 
@@ -47,6 +49,12 @@ export function AppRoutes() {
           </Route>
           <Route path="/people/:person/round/breaths">
             {({ person }) => <MeasurePage key={`${person} breaths`} person={person} sign="breaths" />}
+          </Route>
+          <Route path="/people/:person/round/prepare">
+            {({ person }) => <PreparePage key={person} person={person} />}
+          </Route>
+          <Route path="/people/:person/round/pressure">
+            {({ person }) => <PressurePage key={person} person={person} />}
           </Route>
           <Route path="/people/:person/values/:entry/amend">
             {({ person, entry }) => <AmendPage key={entry} person={person} entry={entry} />}

@@ -33,18 +33,21 @@ export type Beside = Pick<Shorthand, 'pulse' | 'side' | 'posture' | 'cuff' | 'si
 
 export const NOTHING_BESIDE: Beside = { pulse: null, side: null, posture: null, cuff: null, site: null };
 
+/** What of a result is written. */
+export type Written = Pick<RunResult, 'systolic' | 'diastolic' | 'muffled' | 'method' | 'gap'>;
+
 /**
  * A result as it is written: the muffling only where sounds went on to zero, or where it lies well above the last
  * sound; the pulse as a whole number. Source: docs/conventions.md section 6; bedside handbook 3.7 and 7.2.
  */
-export function shorthandOf(result: RunResult, beside: Beside, rules: DeflationRules): Shorthand {
+export function shorthandOf(result: Written, beside: Beside, rules: DeflationRules): Shorthand {
   const { systolic, diastolic, method, gap } = result;
   const pulse = beside.pulse === null ? null : roundTo(beside.pulse, 0);
   const muffled = isThree(result, rules) ? result.muffled : null;
   return { systolic, muffled, diastolic, method, readings: 1, gap, ...beside, pulse };
 }
 
-function isThree({ muffled, diastolic }: RunResult, rules: DeflationRules): boolean {
+function isThree({ muffled, diastolic }: Written, rules: DeflationRules): boolean {
   if (muffled === null || diastolic === null) return false;
   const isToZero = passes(diastolic, SIDE.toZeroMmHg, rules.toZeroMmHg);
   return isToZero || passes(muffled - diastolic, SIDE.threeNumbersMmHg, rules.threeNumbersMmHg);

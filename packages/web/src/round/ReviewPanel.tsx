@@ -6,25 +6,39 @@ import { signText } from '../app/signText.js';
 import { Flags } from '../parts/Flags.js';
 import { faceFlags } from '../parts/faceFlags.js';
 import { EvidenceStrip, RangeLine, Rate } from '../parts/ValueFigures.js';
+import { PressureReview } from '../pressure/PressureReview.js';
+import { MeasuresReview } from '../signs/MeasuresReview.js';
 import { shownContent } from './content.js';
 import { type DraftValue, isVoidValue, withMeasuring, withNotDone, withoutValue } from './draft.js';
 import { READY, SIGNS_IN_ORDER } from './measuring.js';
 import { NotDoneForm, notDoneText } from './NotDoneForm.js';
+import { ActNowPanel, AskPanel, ResultBlock } from './ResultPanels.js';
+import { NextLine, PreparedLine, UnwellTick } from './ReviewLines.js';
 import { discardRound } from './rounds.js';
 import { SignForm } from './SignForm.js';
+import { standingOf } from './standing.js';
 import type { Round } from './useRound.js';
 
 type ReviewProps = { readonly round: Round; readonly person: string };
 
 /** Every value of the round with its evidence, what is missing, and the signature. */
 export function ReviewPanel({ round, person }: ReviewProps) {
-  const { words } = useApp();
+  const { words, program } = useApp();
+  const standing = standingOf(round.draft, { ...round, program });
   return (
     <div className="review">
       <p className="soft">{words.sentence('review.lead')}</p>
+      <ActNowPanel standing={standing} />
+      <AskPanel round={round} standing={standing} />
+      <PreparedLine round={round} person={person} />
       {SIGNS_IN_ORDER.map((sign) => (
         <SignReview key={sign} round={round} sign={sign} person={person} />
       ))}
+      <PressureReview round={round} person={person} />
+      <MeasuresReview round={round} person={person} />
+      {standing.content.value === null ? null : <ResultBlock value={standing.content.value} />}
+      <UnwellTick round={round} />
+      <NextLine standing={standing} person={person} />
       <SignForm round={round} person={person} />
       <Discard person={person} />
     </div>

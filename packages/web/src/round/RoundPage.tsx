@@ -5,8 +5,10 @@ import { dayText } from '../app/times.js';
 import { Asking } from '../parts/Asking.js';
 import { IdentityLine } from '../parts/Identity.js';
 import { Page } from '../parts/Page.js';
+import { nextHref } from './nextHref.js';
 import { ReviewPanel } from './ReviewPanel.js';
 import { discardRound } from './rounds.js';
+import { standingOf } from './standing.js';
 import { type Round, useInForce, useRecord, useRound } from './useRound.js';
 
 /** A round from the identity check to the signature. */
@@ -56,7 +58,7 @@ type CheckProps = { readonly round: Round; readonly identity: Identity };
 /** Two identifiers, said by the person. Source: bedside handbook 3.18 and 7.1. */
 function IdentityCheck({ round, identity }: CheckProps) {
   const app = useApp();
-  const { words } = app;
+  const { words, program } = app;
   const [, go] = useLocation();
   const { person } = round.draft;
   return (
@@ -84,7 +86,7 @@ function IdentityCheck({ round, identity }: CheckProps) {
           className="button button-first button-large"
           onClick={() => {
             round.change((draft) => ({ ...draft, isIdentityChecked: true }));
-            go(`/people/${person}/round/pulse`, { replace: true });
+            go(nextHref(person, standingOf(round.draft, { ...round, program }).next.step), { replace: true });
           }}
         >
           {words.sentence('review.matches')}

@@ -4,8 +4,12 @@ import { chart } from './chart.js';
 import { count } from './count.js';
 import { people } from './people.js';
 import { person } from './person.js';
+import { prepare } from './prepare.js';
+import { pressure } from './pressure.js';
+import { result } from './result.js';
 import { review } from './review.js';
 import { roles } from './roles.js';
+import { signs } from './signs.js';
 import { taps } from './taps.js';
 
 /**
@@ -13,4 +17,18 @@ import { taps } from './taps.js';
  * a text with figures is a function of them and of `Say`, which alone writes numbers and plurals.
  * To add one, add it here: every other language then fails to compile until it has it too.
  */
-export const screens = { app, people, person, count, taps, review, chart, amend, roles } as const;
+export const screens = {
+  app,
+  people,
+  person,
+  count,
+  taps,
+  signs,
+  prepare,
+  pressure,
+  result,
+  review,
+  chart,
+  amend,
+  roles,
+} as const;

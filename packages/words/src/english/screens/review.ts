@@ -30,6 +30,7 @@ export const review = {
   textMissing: 'Write the reason in a few words.',
   voidKept: 'Void, kept as such: it gives no number.',
   counts: 'What stands',
+  goOnWith: (f: Text) => `Go on with ${f.text}`,
   sign: 'Sign',
   signAs: 'In the role of',
   signedBy: 'Signed by',

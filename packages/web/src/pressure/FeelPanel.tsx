@@ -1,0 +1,87 @@
+import { DEFLATION_FIGURES } from '@evenfall/clinical';
+import type { RunPlace } from '@evenfall/record';
+import { useEffect, useRef, useState } from 'react';
+import { useApp } from '../app/context.js';
+import { typedMore } from '../round/measuring.js';
+import type { Round } from '../round/useRound.js';
+import { PlaceLine } from './PlaceLine.js';
+import { PressureKeypad } from './PressureKeypad.js';
+import { blankReading, withFelt, withPressureAt } from './pressureSteps.js';
+
+type FeelProps = { readonly round: Round; readonly place: RunPlace; readonly typed: string };
+
+/** The lowest pressure at which a pulse can sensibly be lost, mmHg. Source: decision of this project. */
+const LOWEST_LOST = 30;
+
+/** The pulse is felt while the cuff goes up: where it is lost says how far to pump for listening. */
+export function FeelPanel({ round, place, typed }: FeelProps) {
+  const { words, clock, session } = useApp();
+  const input = useRef<HTMLInputElement>(null);
+  const [wrong, setWrong] = useState<string | null>(null);
+  useEffect(() => input.current?.focus({ preventScroll: true }), []);
+  const type = (text: string) => {
+    setWrong(null);
+    round.change((draft) => withPressureAt(draft, { at: 'feel', typed: text }));
+  };
+  const done = () => {
+    const lostMmHg = Number(typed);
+    const high = DEFLATION_FIGURES.gaugeTopMmHg.value;
+    if (typed === '') return setWrong(words.sentence('pressure.lostMissing'));
+    if (lostMmHg < LOWEST_LOST || lostMmHg > high)
+      return setWrong(words.sentence('pressure.lostWrong', { low: LOWEST_LOST, high }));
+    const at = { session, atMs: clock.monotonicMs() };
+    round.keep((draft, { sequence }) => withFelt(draft, { sequence, place, lostMmHg, at }));
+  };
+  const byFeel = () =>
+    round.change((draft) =>
+      withPressureAt(draft, blankReading('palpation', { measuredAt: clock.stamp(), inflatedAt: null })),
+    );
+  return (
+    <form
+      className="measure"
+      noValidate
+      onSubmit={(event) => {
+        event.preventDefault();
+        done();
+      }}
+    >
+      <PlaceLine round={round} place={place} />
+      <p className="measure-says">{words.sentence('pressure.feelSays')}</p>
+      <div className="typed">
+        <input
+          ref={input}
+          className="typed-number"
+          aria-label={words.sentence('pressure.lost')}
+          aria-invalid={wrong !== null}
+          aria-describedby="felt-wrong"
+          inputMode="none"
+          autoComplete="off"
+          value={typed}
+          onChange={(event) => type([...event.target.value].reduce(typedMore, ''))}
+        />
+        <span className="typed-window">{words.sentence('pressure.mmHg')}</span>
+      </div>
+      <p className="field-wrong" id="felt-wrong" role="alert" hidden={wrong === null}>
+        {wrong}
+      </p>
+      <PressureKeypad
+        hasStroke={false}
+        done={words.sentence('pressure.letGo')}
+        onKey={(key) => type(typedMore(typed, key))}
+        onRubOut={() => type(typed.slice(0, -1))}
+      />
+      <div className="buttons buttons-middle">
+        <button
+          type="button"
+          className="button button-quiet"
+          onClick={() => round.change((draft) => withPressureAt(draft, { at: 'ready' }))}
+        >
+          {words.sentence('pressure.withoutFeeling')}
+        </button>
+        <button type="button" className="button button-quiet" onClick={byFeel}>
+          {words.sentence('pressure.feelOnly')}
+        </button>
+      </div>
+    </form>
+  );
+}

@@ -1,0 +1,185 @@
+import type { RunPlace } from '@evenfall/record';
+import { useEffect, useRef, useState } from 'react';
+import { useApp } from '../app/context.js';
+import { Field } from '../parts/Field.js';
+import type { Round } from '../round/useRound.js';
+import { PlaceLine } from './PlaceLine.js';
+import { PressureKeypad } from './PressureKeypad.js';
+import { feltFor, type PressureAt, RUN_FIELDS, type RunField } from './pressureDraft.js';
+import { typedAs, withPressureAt, withReading } from './pressureSteps.js';
+import { type ReadRun, readRun } from './readRun.js';
+import { feltPulse } from './runCircumstances.js';
+import { typedKey } from './typedPressure.js';
+
+type Typing = Extract<PressureAt, { at: 'typing' }>;
+type NumbersProps = { readonly round: Round; readonly place: RunPlace; readonly measuring: Typing };
+
+const TITLES = {
+  auscultation: 'pressure.typeTitle',
+  palpation: 'pressure.typeFelt',
+  device: 'pressure.typeDisplay',
+} as const;
+const TEXT_FIELDS: readonly RunField[] = ['note'];
+
+/** What was heard, felt or shown, typed on a keypad that starts blank. */
+export function NumbersPanel({ round, place, measuring }: NumbersProps) {
+  const { words, clock, session } = useApp();
+  const input = useRef<HTMLInputElement>(null);
+  const [wrong, setWrong] = useState<ReadRun['wrong']>(null);
+  const [isUprightMissing, setUprightMissing] = useState(false);
+  const { method, typed, fields } = measuring;
+  useEffect(() => input.current?.focus({ preventScroll: true }), []);
+  const change = (more: Partial<Typing>) => {
+    setWrong(null);
+    round.change((draft) => withPressureAt(draft, { ...measuring, ...more }));
+  };
+  const set = (field: RunField, text: string) => change({ fields: { ...fields, [field]: text } });
+  const label = words.sentence(method === 'palpation' ? 'pressure.feltBack' : 'pressure.numbers');
+  const wrongText = (field: RunField | 'typed'): string | null => {
+    const refused = wrong?.[field];
+    if (refused === undefined) return null;
+    const nameOf = () => (field === 'typed' ? label : words.sentence(`pressure.${field}`));
+    return words.problem(refused, { nameOf }).message;
+  };
+  const upright = Number(fields.uprightMinutes ?? '');
+  const isUprightWrong =
+    place.posture === 'stand' &&
+    !((fields.uprightMinutes ?? '').trim() !== '' && upright >= 0 && upright <= 60);
+  const done = () => {
+    const around = {
+      pulsePerMinute: feltPulse(round.draft, round.inForce),
+      lostMmHg: method === 'device' ? null : (feltFor(round.draft.pressure, place)?.lostMmHg ?? null),
+    };
+    const read = readRun(typedAs(measuring), around, round.inForce.runRules.deflation);
+    setWrong(read.wrong);
+    setUprightMissing(isUprightWrong);
+    if (read.run === null || isUprightWrong) return;
+    const { run } = read;
+    const keptAt = { session, atMs: clock.monotonicMs() };
+    const note = (fields.note ?? '').trim();
+    round.keep((draft, start) =>
+      withReading(draft, {
+        ...start,
+        kind: 'run',
+        measuredAt: measuring.measuredAt,
+        run,
+        place,
+        uprightMinutes: place.posture === 'stand' ? upright : null,
+        inflatedAt: measuring.inflatedAt,
+        keptAt,
+        typedAs: typedAs(measuring),
+        note: note === '' ? null : note,
+      }),
+    );
+  };
+  const asked = RUN_FIELDS.filter((field) => isAskedOf(field, method));
+  return (
+    <form
+      className="measure"
+      noValidate
+      onSubmit={(event) => {
+        event.preventDefault();
+        done();
+      }}
+    >
+      <PlaceLine round={round} place={place} />
+      <p className="measure-says">{words.sentence(TITLES[method])}</p>
+      <div className="typed">
+        <input
+          ref={input}
+          className="typed-number typed-pressure"
+          aria-label={label}
+          aria-invalid={wrong?.typed !== undefined}
+          aria-describedby="numbers-wrong numbers-hint"
+          inputMode="none"
+          autoComplete="off"
+          value={typed}
+          onChange={(event) => change({ typed: [...event.target.value].reduce(typedKey, '') })}
+        />
+        <span className="typed-window">{words.sentence('pressure.mmHg')}</span>
+      </div>
+      <p className="field-wrong" id="numbers-wrong" role="alert" hidden={wrongText('typed') === null}>
+        {wrongText('typed')}
+      </p>
+      {place.posture === 'stand' ? (
+        <RunInput
+          field="uprightMinutes"
+          text={fields.uprightMinutes ?? ''}
+          wrong={isUprightMissing && isUprightWrong ? words.sentence('pressure.uprightMissing') : null}
+          onChange={(text) => set('uprightMinutes', text)}
+        />
+      ) : null}
+      <PressureKeypad
+        hasStroke={method !== 'palpation'}
+        done={words.sentence('pressure.keep')}
+        onKey={(key) => change({ typed: typedKey(typed, key) })}
+        onRubOut={() => change({ typed: typed.slice(0, -1) })}
+      />
+      {method === 'auscultation' ? (
+        <p className="soft small measure-says" id="numbers-hint">
+          {words.sentence('pressure.numbersHint')}
+        </p>
+      ) : null}
+      <details className="more" open={asked.some((field) => wrong?.[field] !== undefined) || undefined}>
+        <summary>{words.sentence('pressure.more')}</summary>
+        <div className="form">
+          {asked.map((field) => (
+            <RunInput
+              key={field}
+              field={field}
+              text={fields[field] ?? ''}
+              wrong={wrongText(field)}
+              onChange={(text) => set(field, text)}
+            />
+          ))}
+          {method === 'device' ? null : (
+            <label className="tick">
+              <input
+                type="checkbox"
+                checked={measuring.reinflated}
+                onChange={(event) => change({ reinflated: event.target.checked })}
+              />
+              <span>{words.sentence('pressure.reinflated')}</span>
+            </label>
+          )}
+        </div>
+      </details>
+    </form>
+  );
+}
+
+/** Which of the further fields belong to a way of taking it. */
+function isAskedOf(field: RunField, method: Typing['method']): boolean {
+  if (field === 'uprightMinutes') return false;
+  if (method === 'device') return field === 'note';
+  if (method === 'palpation') return field === 'note' || field === 'peak' || field === 'firstAtSeconds';
+  return true;
+}
+
+type RunInputProps = {
+  readonly field: RunField;
+  readonly text: string;
+  readonly wrong: string | null;
+  readonly onChange: (text: string) => void;
+};
+
+function RunInput({ field, text, wrong, onChange }: RunInputProps) {
+  const { words } = useApp();
+  const isText = TEXT_FIELDS.includes(field);
+  return (
+    <Field label={words.sentence(`pressure.${field}`)} wrong={wrong}>
+      {(control) => (
+        <input
+          {...control}
+          type="text"
+          inputMode={isText ? 'text' : 'decimal'}
+          autoComplete="off"
+          maxLength={isText ? 1000 : 8}
+          className={isText ? undefined : 'short-input'}
+          value={text}
+          onChange={(event) => onChange(event.target.value)}
+        />
+      )}
+    </Field>
+  );
+}

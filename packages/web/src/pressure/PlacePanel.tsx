@@ -1,0 +1,222 @@
+import {
+  CUFF_SITES,
+  type CuffSite,
+  cuffChoice,
+  cuffScheme,
+  DAY_OF_ROUND,
+  POSTURES,
+  type Posture,
+  parseCuffQuestion,
+  placeCheck,
+  placeFactsOf,
+  postureChoice,
+  SIDES,
+  type Side,
+} from '@evenfall/clinical';
+import type { RunPlace } from '@evenfall/record';
+import { useState } from 'react';
+import { useApp } from '../app/context.js';
+import { useForm } from '../app/forms.js';
+import { Choices } from '../parts/Choices.js';
+import { Field } from '../parts/Field.js';
+import { Flags } from '../parts/Flags.js';
+import type { Round } from '../round/useRound.js';
+import { suggestedPlace, withPlace } from './pressureSteps.js';
+
+/** Arm, posture, site and cuff, held against the facts of the day. */
+export function PlacePanel({ round }: { readonly round: Round }) {
+  const { words } = useApp();
+  const { draft, facts, inForce } = round;
+  const { roundRules: rules } = inForce;
+  const suggested = suggestedPlace(draft.pressure, facts.round, rules);
+  const was = draft.pressure.place;
+  const form = useForm(`place ${draft.round}`, {
+    side: suggested.side,
+    posture: suggested.posture,
+    site: suggested.site,
+    armCm: was?.armCm === null || was === null ? '' : String(was.armCm),
+    cuff: was?.cuff?.id ?? '',
+    by: was?.override?.by ?? '',
+    why: was?.override?.reason ?? '',
+  });
+  const [isAsked, setAsked] = useState(false);
+
+  const side = form.text('side') as Side;
+  const site = form.text('site') as CuffSite;
+  const placeFacts = placeFactsOf(facts.round);
+  const chosen = postureChoice(form.text('posture') as Posture, placeFacts, DAY_OF_ROUND, rules.cuff);
+  const override = { by: form.text('by').trim(), reason: form.text('why').trim() };
+  const hasOverride = override.by !== '' && override.reason !== '';
+  const check = placeCheck(
+    { site, side },
+    placeFacts,
+    DAY_OF_ROUND,
+    hasOverride ? override : null,
+    rules.cuff,
+  );
+  const needsOverride =
+    check.allowed === 'needs-reason' || (check.allowed === 'yes' && check.because.length > 0);
+  const { scheme } = rules.cuff;
+  const armCm = form.text('armCm').trim();
+  const question = armCm === '' ? null : parseCuffQuestion({ armCm }, rules.cuff);
+  const armWrong =
+    question === null || question.ok
+      ? null
+      : question.refusals
+          .map((one) => words.problem(one, { nameOf: () => words.sentence('pressure.armCm') }).message)
+          .join(' ');
+
+  const submit = () => {
+    setAsked(true);
+    if (check.allowed !== 'yes' || armWrong !== null) return;
+    const cuff = form.text('cuff');
+    const place: RunPlace = {
+      site,
+      side,
+      posture: chosen.posture,
+      cuff: cuff === '' || site !== 'upper-arm' ? null : { scheme, id: cuff },
+      armCm: question?.ok ? question.value.armCm : null,
+      override: needsOverride && hasOverride ? override : null,
+    };
+    form.done();
+    round.change((before) => withPlace(before, place, rules.plan.palpateFirst));
+  };
+  return (
+    <form
+      className="form measure"
+      noValidate
+      onSubmit={(event) => {
+        event.preventDefault();
+        submit();
+      }}
+    >
+      <Choices
+        legend={words.sentence('pressure.arm')}
+        choices={SIDES.map((id) => ({ id, text: words.sentence(`pressure.${id}`) }))}
+        chosen={side}
+        onChoose={(id) => form.set('side', id)}
+      />
+      {check.because.length === 0 ? null : (
+        <div className={check.allowed === 'never' ? 'notice notice-stop' : 'notice'} role="alert">
+          <p>
+            <strong>{check.because.map((kind) => words.title('armFact', kind)).join(', ')}</strong>
+          </p>
+          <p>{words.sentence(check.allowed === 'never' ? 'pressure.never' : 'pressure.better')}</p>
+        </div>
+      )}
+      {needsOverride ? (
+        <>
+          <Field
+            label={words.sentence('pressure.overrideBy')}
+            wrong={isAsked && !hasOverride ? words.sentence('pressure.overrideMissing') : null}
+          >
+            {(control) => (
+              <input
+                {...control}
+                type="text"
+                autoComplete="off"
+                maxLength={200}
+                value={form.text('by')}
+                onChange={(event) => form.set('by', event.target.value)}
+              />
+            )}
+          </Field>
+          <Field label={words.sentence('pressure.overrideWhy')}>
+            {(control) => (
+              <input
+                {...control}
+                type="text"
+                autoComplete="off"
+                maxLength={500}
+                value={form.text('why')}
+                onChange={(event) => form.set('why', event.target.value)}
+              />
+            )}
+          </Field>
+        </>
+      ) : null}
+      <Choices
+        legend={words.sentence('pressure.posture')}
+        choices={POSTURES.map((id) => ({ id, text: words.sentence(`pressure.${id}`) }))}
+        chosen={chosen.posture}
+        onChoose={(id) => form.set('posture', id)}
+      />
+      <Flags flags={chosen.why} />
+      <CuffFields round={round} form={form} site={site} armWrong={armWrong} question={question} />
+      <button type="submit" className="button button-first button-large">
+        {words.sentence('pressure.placed')}
+      </button>
+    </form>
+  );
+}
+
+type CuffFieldsProps = {
+  readonly round: Round;
+  readonly form: ReturnType<typeof useForm>;
+  readonly site: CuffSite;
+  readonly armWrong: string | null;
+  readonly question: ReturnType<typeof parseCuffQuestion> | null;
+};
+
+function CuffFields({ round, form, site, armWrong, question }: CuffFieldsProps) {
+  const { words } = useApp();
+  const { scheme } = round.inForce.roundRules.cuff;
+  const right = question?.ok ? cuffChoice(question.value) : null;
+  const text =
+    right === null
+      ? null
+      : right.cuff === null || right.bladderCm === null
+        ? words.sentence('pressure.noCuffFor')
+        : words.sentence('pressure.cuffFor', { cuff: words.title('cuff', right.cuff), ...right.bladderCm });
+  return (
+    <>
+      <Field
+        label={words.sentence('pressure.armCm')}
+        hint={text ?? words.sentence('pressure.armHint')}
+        wrong={armWrong}
+      >
+        {(control) => (
+          <input
+            {...control}
+            type="text"
+            inputMode="decimal"
+            autoComplete="off"
+            className="short-input"
+            value={form.text('armCm')}
+            onChange={(event) => form.set('armCm', event.target.value)}
+          />
+        )}
+      </Field>
+      {site === 'upper-arm' ? (
+        <Field label={words.sentence('pressure.cuff')}>
+          {(control) => (
+            <select
+              {...control}
+              value={form.text('cuff')}
+              onChange={(event) => form.set('cuff', event.target.value)}
+            >
+              <option value="">{words.sentence('pressure.cuffNotSaid')}</option>
+              {cuffScheme(scheme).cuffs.map(({ id }) => (
+                <option key={id} value={id}>
+                  {words.title('cuff', id)}
+                </option>
+              ))}
+            </select>
+          )}
+        </Field>
+      ) : null}
+      <details className="more">
+        <summary>
+          {words.sentence('pressure.site')}: {words.sentence(`pressure.${site}`)}
+        </summary>
+        <Choices
+          legend={words.sentence('pressure.site')}
+          isListed
+          choices={CUFF_SITES.map((id) => ({ id, text: words.sentence(`pressure.${id}`) }))}
+          chosen={site}
+          onChoose={(id) => form.set('site', id)}
+        />
+      </details>
+    </>
+  );
+}

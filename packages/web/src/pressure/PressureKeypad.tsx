@@ -1,0 +1,35 @@
+import { useApp } from '../app/context.js';
+
+type KeypadProps = {
+  readonly onKey: (key: string) => void;
+  readonly onRubOut: () => void;
+  /** By feel there is one number and no stroke. */
+  readonly hasStroke: boolean;
+  readonly done: string;
+};
+
+const DIGITS = ['1', '2', '3', '4', '5', '6', '7', '8', '9'];
+
+/** Large keys for one thumb: digits, the stroke between two numbers, and the one that keeps them. */
+export function PressureKeypad({ onKey, onRubOut, hasStroke, done }: KeypadProps) {
+  const { words } = useApp();
+  const key = (text: string, name?: string) => (
+    <button key={text} type="button" className="key" aria-label={name} onClick={() => onKey(text)}>
+      {text}
+    </button>
+  );
+  return (
+    <fieldset className="keypad">
+      <legend className="unseen">{words.sentence('pressure.keypad')}</legend>
+      {DIGITS.map((digit) => key(digit))}
+      <button type="button" className="key key-word" onClick={onRubOut}>
+        {words.sentence('count.rubOut')}
+      </button>
+      {key('0')}
+      {hasStroke ? key('/', words.sentence('pressure.stroke')) : <span />}
+      <button type="submit" className="key key-word key-done key-wide">
+        {done}
+      </button>
+    </fieldset>
+  );
+}

@@ -1,0 +1,80 @@
+import { useEffect, useRef } from 'react';
+import { Redirect } from 'wouter';
+import { useApp, useKept } from '../app/context.js';
+import { Asking } from '../parts/Asking.js';
+import { IdentityLine } from '../parts/Identity.js';
+import { Page } from '../parts/Page.js';
+import { type Round, useInForce, useRecord, useRound } from '../round/useRound.js';
+import { useWakeLock } from '../round/useWakeLock.js';
+import { FeelPanel } from './FeelPanel.js';
+import { NumbersPanel } from './NumbersPanel.js';
+import { PlacePanel } from './PlacePanel.js';
+import { PumpPanel } from './PumpPanel.js';
+import { ReadingPanel } from './ReadingPanel.js';
+
+/** Where the pressure is taken. Earlier readings stay hidden until the new one is in. */
+export function PressurePage({ person }: { readonly person: string }) {
+  const { words } = useApp();
+  const { asked, again } = useRecord(person);
+  const rules = useInForce();
+  const round = useRound(person);
+  const hasDraft = useKept(({ kept }) => kept.drafts[person] !== undefined);
+  if (!hasDraft) return <Redirect to={`/people/${person}`} replace />;
+  if (round !== null && !round.draft.isIdentityChecked)
+    return <Redirect to={`/people/${person}/round`} replace />;
+  const identity = asked.value?.identity ?? null;
+  return (
+    <Page
+      title={words.sentence('app.pressure')}
+      heading={
+        <span className="measure-heading">
+          <span>{identity?.name}</span>
+          <span className="measure-sign">{words.sentence('app.pressure')}</span>
+        </span>
+      }
+      under={<IdentityLine identity={identity} />}
+      back={{ href: `/people/${person}/round`, text: words.sentence('review.round') }}
+      isBare
+    >
+      <Asking asked={asked} again={again}>
+        {() => (
+          <Asking asked={rules.asked} again={rules.again}>
+            {() => (round === null ? null : <Panel round={round} person={person} />)}
+          </Asking>
+        )}
+      </Asking>
+    </Page>
+  );
+}
+
+type PanelProps = { readonly round: Round; readonly person: string };
+
+function Panel({ round, person }: PanelProps) {
+  const stage = useRef<HTMLDivElement>(null);
+  const { at } = round.draft.pressure.measuring;
+  useWakeLock(at === 'typing' || at === 'ready');
+  useEffect(() => {
+    if (at !== undefined && document.activeElement === document.body)
+      stage.current?.focus({ preventScroll: true });
+  }, [at]);
+  return (
+    <div className="measure-stage" ref={stage} tabIndex={-1}>
+      <PanelAt round={round} person={person} />
+    </div>
+  );
+}
+
+function PanelAt({ round, person }: PanelProps) {
+  const { place, measuring } = round.draft.pressure;
+  if (place === null || measuring.at === 'place') return <PlacePanel round={round} />;
+  switch (measuring.at) {
+    case 'feel':
+      return <FeelPanel round={round} place={place} typed={measuring.typed} />;
+    case 'ready':
+      return <PumpPanel round={round} place={place} />;
+    case 'typing':
+      return <NumbersPanel round={round} place={place} measuring={measuring} />;
+    case 'shown':
+      return <ReadingPanel round={round} entry={measuring.entry} person={person} />;
+  }
+}

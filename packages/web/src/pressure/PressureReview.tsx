@@ -1,0 +1,84 @@
+import { useState } from 'react';
+import { Link } from 'wouter';
+import { useApp } from '../app/context.js';
+import { Flags } from '../parts/Flags.js';
+import { runContentOf } from '../round/entries.js';
+import { NotDoneForm, notDoneText } from '../round/NotDoneForm.js';
+import type { Round } from '../round/useRound.js';
+import { placeText } from './PlaceLine.js';
+import { withoutReading, withPressureAt, withPressureNotDone } from './pressureSteps.js';
+import { RangeOfReading, ReadingNumbers } from './ReadingPanel.js';
+
+type PressureReviewProps = { readonly round: Round; readonly person: string };
+
+/** Every reading of the round with its place and what is said of it, or why there is none. */
+export function PressureReview({ round, person }: PressureReviewProps) {
+  const { words, program } = useApp();
+  const { pressure } = round.draft;
+  const { values, notDone } = pressure;
+  const [isAsking, setAsking] = useState(false);
+  const go = () => {
+    if (values.length > 0) round.change((draft) => withPressureAt(draft, { at: 'ready' }));
+  };
+  return (
+    <section className="sign-review" aria-label={words.sentence('app.pressure')}>
+      <h2>{words.sentence('app.pressure')}</h2>
+      {values.map((reading) => {
+        const { value } = runContentOf(round.draft, reading, { ...round, program });
+        return (
+          <div key={reading.entry} className="value-review">
+            <div className="value-line">
+              <ReadingNumbers value={value} round={round} />
+            </div>
+            <p className="small">{placeText(reading.place, words)}</p>
+            <RangeOfReading value={value} />
+            <Flags flags={value.flags} />
+            <button
+              type="button"
+              className="button button-quiet"
+              onClick={() => round.change((draft) => withoutReading(draft, reading.entry))}
+            >
+              {words.sentence('count.takeOut')}
+            </button>
+          </div>
+        );
+      })}
+      {notDone === null ? (
+        <div className="buttons">
+          <Link
+            href={`/people/${person}/round/pressure`}
+            className={values.length > 0 ? 'button button-quiet' : 'button'}
+            onClick={go}
+          >
+            {words.sentence(values.length > 0 ? 'review.takeAnother' : 'review.take')}
+          </Link>
+          {values.length > 0 || isAsking ? null : (
+            <button type="button" className="button button-quiet" onClick={() => setAsking(true)}>
+              {words.sentence('review.notDone')}
+            </button>
+          )}
+        </div>
+      ) : (
+        <div className="buttons">
+          <p>{words.sentence('review.notDoneIs', { text: notDoneText(notDone, words) })}</p>
+          <button
+            type="button"
+            className="button button-quiet"
+            onClick={() => round.change((draft) => withPressureNotDone(draft, null))}
+          >
+            {words.sentence('review.notDoneUndo')}
+          </button>
+        </div>
+      )}
+      {isAsking && notDone === null && values.length === 0 ? (
+        <NotDoneForm
+          onKeep={(kept) => {
+            round.change((draft) => withPressureNotDone(draft, kept));
+            setAsking(false);
+          }}
+          onCancel={() => setAsking(false)}
+        />
+      ) : null}
+    </section>
+  );
+}

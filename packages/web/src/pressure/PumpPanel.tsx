@@ -1,0 +1,70 @@
+import { inflateTo, type Method } from '@evenfall/clinical';
+import type { RunPlace } from '@evenfall/record';
+import { useApp } from '../app/context.js';
+import type { Round } from '../round/useRound.js';
+import { PlaceLine } from './PlaceLine.js';
+import { feltFor, type Instant } from './pressureDraft.js';
+import { blankReading, secondsToWait, withPressureAt } from './pressureSteps.js';
+import { useNow } from './useNow.js';
+
+/** How far to pump up, and when. Nothing sounds here, and nothing stands in the way of an early reading. */
+export function PumpPanel({ round, place }: { readonly round: Round; readonly place: RunPlace }) {
+  const { words, clock, session } = useApp();
+  const { pressure } = round.draft;
+  const { inflation, deflation } = round.inForce.runRules;
+  const now = useNow(true);
+  const wait = secondsToWait(pressure, now, inflation);
+  const lostMmHg = feltFor(pressure, place)?.lostMmHg ?? null;
+  const begin = (method: Method, inflatedAt: Instant | null) =>
+    round.change((draft) =>
+      withPressureAt(draft, blankReading(method, { measuredAt: clock.stamp(), inflatedAt })),
+    );
+  return (
+    <div className="measure">
+      <PlaceLine round={round} place={place} />
+      <div className="pump">
+        <p className="pump-to">
+          {lostMmHg === null
+            ? words.sentence('pressure.pumpUnknown')
+            : words.sentence('pressure.pumpTo', { mmHg: inflateTo(lostMmHg, inflation) })}
+        </p>
+        <p className="soft small">
+          {lostMmHg === null
+            ? words.sentence('pressure.pumpUnknownWhy')
+            : words.sentence('pressure.pumpWhy', { lost: lostMmHg, margin: inflation.marginMmHg })}
+        </p>
+        <p className="measure-says">
+          {words.sentence('pressure.letDown', {
+            slowest: deflation.slowestMmHgPerSecond,
+            fastest: deflation.fastestMmHgPerSecond,
+          })}
+        </p>
+      </div>
+      <p className="pump-wait" role="status">
+        {wait === null
+          ? words.sentence('pressure.waitUnknown')
+          : wait > 0
+            ? words.sentence('pressure.wait', { seconds: wait })
+            : words.sentence('pressure.mayPump')}
+      </p>
+      <button
+        type="button"
+        className="button button-first button-thumb"
+        onClick={() => begin('auscultation', { session, atMs: clock.monotonicMs() })}
+      >
+        {words.sentence('pressure.pumpNow')}
+      </button>
+      <div className="buttons buttons-middle">
+        <button type="button" className="button button-quiet" onClick={() => begin('auscultation', null)}>
+          {words.sentence('pressure.alreadyTaken')}
+        </button>
+        <button type="button" className="button button-quiet" onClick={() => begin('palpation', null)}>
+          {words.sentence('pressure.feelOnly')}
+        </button>
+        <button type="button" className="button button-quiet" onClick={() => begin('device', null)}>
+          {words.sentence('pressure.fromDisplay')}
+        </button>
+      </div>
+    </div>
+  );
+}

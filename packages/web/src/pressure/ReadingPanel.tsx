@@ -1,0 +1,202 @@
+import { type NextStep, numbersText, shorthandOf } from '@evenfall/clinical';
+import type { RunContent } from '@evenfall/record';
+import type { Words } from '@evenfall/words';
+import { Link } from 'wouter';
+import { useApp } from '../app/context.js';
+import { Flags } from '../parts/Flags.js';
+import { runContentOf } from '../round/entries.js';
+import { nextHref } from '../round/nextHref.js';
+import { ActNowPanel, AskPanel } from '../round/ResultPanels.js';
+import { type RoundStanding, standingOf } from '../round/standing.js';
+import type { Round } from '../round/useRound.js';
+import { PlaceLine } from './PlaceLine.js';
+import { type DraftRun, secondsBetween } from './pressureDraft.js';
+import { withoutReading, withPressure, withPressureAt, withReadingReopened } from './pressureSteps.js';
+import { useNow } from './useNow.js';
+
+type ReadingProps = { readonly round: Round; readonly entry: string; readonly person: string };
+
+/** What came out, what it means at once, and what comes next. A slip is undone here. */
+export function ReadingPanel({ round, entry, person }: ReadingProps) {
+  const { words, program } = useApp();
+  const { draft, inForce } = round;
+  const reading = draft.pressure.values.find((one) => one.entry === entry);
+  if (reading === undefined) return null;
+  const { value } = runContentOf(draft, reading, { ...round, program });
+  const standing = standingOf(draft, { ...round, program });
+  return (
+    <div className="measure measure-shown">
+      <div role="status">
+        <ReadingNumbers value={value} round={round} />
+      </div>
+      <ActNowPanel standing={standing} />
+      <AskPanel round={round} standing={standing} />
+      <PlaceLine round={round} place={reading.place} />
+      <RangeOfReading value={value} />
+      <Flags flags={value.flags} />
+      <div className="buttons">
+        <button
+          type="button"
+          className="button button-quiet"
+          onClick={() => round.change((was) => withReadingReopened(was, entry))}
+        >
+          {words.sentence('pressure.changeNumbers')}
+        </button>
+        <button
+          type="button"
+          className="button button-quiet"
+          onClick={() => round.change((was) => withoutReading(was, entry))}
+        >
+          {words.sentence('count.takeOut')}
+        </button>
+      </div>
+      <Next
+        round={round}
+        standing={standing}
+        person={person}
+        gapSeconds={inForce.roundRules.readings.gapSeconds}
+      />
+    </div>
+  );
+}
+
+/** The numbers as the trade writes them, large. */
+export function ReadingNumbers({
+  value,
+  round,
+}: {
+  readonly value: RunContent['value'];
+  readonly round: Round;
+}) {
+  const { words } = useApp();
+  const { deflation } = round.inForce.runRules;
+  const beside = { pulse: null, side: null, posture: null, cuff: null, site: null };
+  return (
+    <p className="rate">
+      <span className="rate-number">{numbersText(shorthandOf(value, beside, deflation))}</span>
+      <span className="rate-unit">{words.sentence('pressure.mmHg')}</span>
+    </p>
+  );
+}
+
+/** What deflation and gauge alone allow, where it is known. */
+export function RangeOfReading({ value }: { readonly value: RunContent['value'] }) {
+  const { words } = useApp();
+  const text = rangesText(value, words);
+  if (value.method === 'device') return null;
+  if (text === null) return <p className="soft small">{words.sentence('pressure.noRange')}</p>;
+  return (
+    <p className="small">
+      {text} <span className="soft">{words.sentence('pressure.rangeSays')}</span>
+    </p>
+  );
+}
+
+function rangesText({ systolicRange, diastolicRange }: RunContent['value'], words: Words): string | null {
+  const parts = (['systolic', 'diastolic'] as const).flatMap((part) => {
+    const range = part === 'systolic' ? systolicRange : diastolicRange;
+    if (range === null) return [];
+    const [low, high] = range;
+    return [words.sentence('pressure.rangeOf', { text: words.sentence(`pressure.${part}`), low, high })];
+  });
+  return parts.length === 0 ? null : `${parts.join(', ')}.`;
+}
+
+type NextProps = {
+  readonly round: Round;
+  readonly standing: RoundStanding;
+  readonly person: string;
+  readonly gapSeconds: number;
+};
+
+/** The next reading with its wait, the other arm, another posture, or the next sign. */
+function Next({ round, standing, person, gapSeconds }: NextProps) {
+  const { words } = useApp();
+  const { next } = standing;
+  const last = round.draft.pressure.values.at(-1);
+  const isReading = ['repeat', 'other-arm', 'lying', 'standing'].includes(next.step);
+  const want = (wanted: 'other-arm' | 'lying-and-standing') =>
+    round.change((draft) => ({ ...draft, wanted: [...new Set([...draft.wanted, wanted])] }));
+  return (
+    <div className="next-steps">
+      <Flags flags={isReading ? next.why : []} />
+      {next.step === 'repeat' && last !== undefined ? (
+        <Countdown last={last} gapSeconds={gapSeconds} />
+      ) : null}
+      {isReading ? (
+        <button
+          type="button"
+          className="button button-first button-large"
+          onClick={() => round.change((draft) => begun(draft, next))}
+        >
+          {words.sentence(NEXT_TEXT[next.step as keyof typeof NEXT_TEXT])}
+        </button>
+      ) : null}
+      <Link
+        href={isReading ? `/people/${person}/round` : nextHref(person, next.step)}
+        className={isReading ? 'button button-large' : 'button button-first button-large'}
+      >
+        {words.sentence(isReading || next.step === 'review' ? 'count.toReview' : 'count.goOn')}
+      </Link>
+      <div className="buttons buttons-middle">
+        {next.step === 'repeat' ? null : (
+          <button
+            type="button"
+            className="button button-quiet"
+            onClick={() => round.change((draft) => withPressureAt(draft, { at: 'ready' }))}
+          >
+            {words.sentence('pressure.oneMore')}
+          </button>
+        )}
+        {next.step === 'other-arm' || round.draft.wanted.includes('other-arm') ? null : (
+          <button type="button" className="button button-quiet" onClick={() => want('other-arm')}>
+            {words.sentence('pressure.wantOtherArm')}
+          </button>
+        )}
+        {round.draft.wanted.includes('lying-and-standing') ? null : (
+          <button type="button" className="button button-quiet" onClick={() => want('lying-and-standing')}>
+            {words.sentence('pressure.wantStanding')}
+          </button>
+        )}
+      </div>
+    </div>
+  );
+}
+
+const NEXT_TEXT = {
+  repeat: 'pressure.again',
+  'other-arm': 'pressure.otherArm',
+  lying: 'pressure.lying',
+  standing: 'pressure.standing',
+} as const;
+
+/** The same place for a repeat; another arm or posture is shown for a look before the cuff goes on. */
+function begun(draft: Round['draft'], { step, side, posture }: NextStep): Round['draft'] {
+  if (step === 'repeat') return withPressureAt(draft, { at: 'ready' });
+  return withPressure(draft, (pressure) => ({
+    ...pressure,
+    place:
+      pressure.place === null
+        ? null
+        : {
+            ...pressure.place,
+            side: side ?? pressure.place.side,
+            posture: posture ?? pressure.place.posture,
+            override: null,
+          },
+    measuring: { at: 'place' },
+  }));
+}
+
+function Countdown({ last, gapSeconds }: { readonly last: DraftRun; readonly gapSeconds: number }) {
+  const { words } = useApp();
+  const now = useNow(true);
+  const gone = secondsBetween(last.keptAt, now);
+  if (gone === null) return <p className="soft small">{words.sentence('pressure.waitUnknown')}</p>;
+  const seconds = Math.ceil(gapSeconds - gone);
+  return (
+    <p className="pump-wait">
+      {seconds > 0 ? words.sentence('pressure.againIn', { seconds }) : words.sentence('pressure.againNow')}
+    </p>
+  );
+}

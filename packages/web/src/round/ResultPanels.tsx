@@ -1,0 +1,216 @@
+import { EMERGENCY_FEATURES, type EmergencyFeature, type Flag, recheckFlag } from '@evenfall/clinical';
+import type { RoundValueKept } from '@evenfall/record';
+import type { Words } from '@evenfall/words';
+import { useState } from 'react';
+import { useApp } from '../app/context.js';
+import { Flags } from '../parts/Flags.js';
+import type { RoundStanding } from './standing.js';
+import type { Round } from './useRound.js';
+
+type StandingProps = { readonly standing: RoundStanding };
+
+/** What somebody must act on now. It stays until it is signed, and then until it is closed in the chart. */
+export function ActNowPanel({ standing }: StandingProps) {
+  const { words } = useApp();
+  const alerts = standing.content.value?.actNow ?? [];
+  if (alerts.length === 0) return null;
+  return (
+    <section className="act-now" role="alert" aria-label={words.sentence('result.actNow')}>
+      <h2>{words.sentence('result.actNow')}</h2>
+      <ul className="flags">
+        {alerts.map(({ condition, figures, confirmLocally }) => (
+          <li key={condition}>
+            {words.detail({ code: condition, figures })}
+            {confirmLocally ? (
+              <span className="small"> {words.sentence('cautions.confirmLocally')}</span>
+            ) : null}
+          </li>
+        ))}
+      </ul>
+      <p className="small">{words.sentence('result.actNowSays')}</p>
+    </section>
+  );
+}
+
+type AskProps = StandingProps & { readonly round: Round };
+
+/** A severe pressure asks for the emergency features, once; what was answered can be asked again. */
+export function AskPanel({ round, standing }: AskProps) {
+  const { words } = useApp();
+  const [ticked, setTicked] = useState<readonly EmergencyFeature[]>([]);
+  const ask = standing.content.value?.ask;
+  const { features } = round.draft;
+  const isAsked = (ask?.features.length ?? 0) > 0;
+  const answer = (found: readonly EmergencyFeature[]) =>
+    round.change((draft) => ({
+      ...draft,
+      features: EMERGENCY_FEATURES.filter((one) => found.includes(one)),
+    }));
+  return (
+    <>
+      {isAsked ? (
+        <section className="act-now" role="alert" aria-label={words.sentence('result.ask')}>
+          <h2>{words.sentence('result.ask')}</h2>
+          <p>{words.sentence('result.askSays')}</p>
+          {EMERGENCY_FEATURES.map((feature) => (
+            <label key={feature} className="tick">
+              <input
+                type="checkbox"
+                checked={ticked.includes(feature)}
+                onChange={(event) =>
+                  setTicked(
+                    event.target.checked ? [...ticked, feature] : ticked.filter((one) => one !== feature),
+                  )
+                }
+              />
+              <span>{words.title('feature', feature)}</span>
+            </label>
+          ))}
+          <div className="buttons">
+            {ticked.length === 0 ? (
+              <button type="button" className="button" onClick={() => answer([])}>
+                {words.sentence('result.noneOfThese')}
+              </button>
+            ) : (
+              <button type="button" className="button button-first" onClick={() => answer(ticked)}>
+                {words.sentence('result.someOfThese')}
+              </button>
+            )}
+          </div>
+        </section>
+      ) : null}
+      {features === null ? null : (
+        <p className="small">
+          {askedText(features, words)}{' '}
+          <button
+            type="button"
+            className="button button-quiet"
+            onClick={() => round.change((draft) => ({ ...draft, features: null }))}
+          >
+            {words.sentence('result.askAgain')}
+          </button>
+        </p>
+      )}
+      {ask?.pregnancy === true ? <p className="notice">{words.sentence('result.askPregnancy')}</p> : null}
+    </>
+  );
+}
+
+/** What was answered, in words. */
+export function askedText(features: readonly string[], words: Words): string {
+  if (features.length === 0) return words.sentence('result.asked');
+  return words.sentence('result.askedSome', {
+    text: features.map((feature) => words.title('feature', feature)).join(', '),
+  });
+}
+
+/** What the protocol makes of a round: average, category, score, arms, standing test and rechecks. */
+export function ResultBlock({ value }: { readonly value: RoundValueKept }) {
+  const { words } = useApp();
+  const lines = resultLines(value, words);
+  if (lines.length === 0) return null;
+  return (
+    <section className="result-block" aria-label={words.sentence('result.title')}>
+      <h3>{words.sentence('result.title')}</h3>
+      <dl className="result-lines">
+        {lines.map(({ name, text, flags }) => (
+          <div key={name}>
+            <dt>{name}</dt>
+            <dd>
+              {text}
+              <Flags flags={flags} />
+            </dd>
+          </div>
+        ))}
+      </dl>
+    </section>
+  );
+}
+
+type ResultLine = { readonly name: string; readonly text: string; readonly flags: readonly Flag[] };
+
+/** The result of a round as lines of a name and a text, in the order in which they are read. */
+export function resultLines(value: RoundValueKept, words: Words): ResultLine[] {
+  const line = (name: string, text: string, flags: readonly Flag[] = []): ResultLine => ({
+    name,
+    text,
+    flags,
+  });
+  const { pressure, category, earlyWarning, arms, standing, rechecks } = value;
+  return [
+    ...(pressure === null ? [] : [averageLine(pressure, category, words)]),
+    ...(category === null
+      ? []
+      : [line(words.sentence('result.category'), categoryText(category, words), category.flags)]),
+    ...(value.meanPressureMmHg === null
+      ? []
+      : [
+          line(
+            words.sentence('result.meanPressure'),
+            words.sentence('result.mmHg', { mmHg: value.meanPressureMmHg }),
+          ),
+        ]),
+    ...(value.pulsePressureMmHg === null
+      ? []
+      : [
+          line(
+            words.sentence('result.pulsePressure'),
+            words.sentence('result.mmHg', { mmHg: value.pulsePressureMmHg }),
+          ),
+        ]),
+    ...(earlyWarning === null
+      ? []
+      : [
+          line(
+            words.sentence('result.earlyWarning'),
+            `${
+              earlyWarning.total === null
+                ? words.sentence('result.atLeast', { points: earlyWarning.atLeast })
+                : words.sentence('result.points', { points: earlyWarning.total })
+            }. ${words.sentence('result.college')}`,
+            earlyWarning.response === null ? [] : [earlyWarning.response],
+          ),
+        ]),
+    ...(arms === null ? [] : [line(words.sentence('result.arms'), '', arms.why)]),
+    ...(standing === null
+      ? []
+      : [line(words.sentence('result.standing'), '', [...standing.flags, ...standing.why])]),
+    ...(rechecks.length === 0
+      ? []
+      : [
+          line(
+            words.sentence('result.rechecks'),
+            '',
+            rechecks.map((one) => recheckFlag(one as never)),
+          ),
+        ]),
+  ];
+}
+
+function averageLine(
+  pressure: NonNullable<RoundValueKept['pressure']>,
+  category: RoundValueKept['category'],
+  words: Words,
+): ResultLine {
+  const name = words.sentence('result.average');
+  const { systolic, diastolic, used, rule, needs, flags, why } = pressure;
+  if (systolic === null || diastolic === null)
+    return { name, text: words.sentence('result.noAverage'), flags: [...why, ...needs, ...flags] };
+  const shown = category?.shown ?? null;
+  const numbers = `${shown?.systolic ?? words.say.number(systolic)}/${shown?.diastolic ?? words.say.number(diastolic)}`;
+  const by = words.sentence('result.by', { text: words.title('readings', rule) });
+  const of = words.sentence('result.ofReadings', { readings: used.length });
+  return { name, text: `${numbers} ${of}, ${by}`, flags: [...needs, ...flags] };
+}
+
+function categoryText(category: NonNullable<RoundValueKept['category']>, words: Words): string {
+  const { shown, guideline } = category;
+  const pressure = `${shown.systolic ?? '–'}/${shown.diastolic ?? '–'}`;
+  const id = category.category ?? category.atLeast;
+  if (id === null) return words.sentence('result.notPlaced');
+  return words.sentence('result.fallsIn', {
+    pressure,
+    category: words.title('category', id),
+    guideline: words.title('scheme', guideline),
+  });
+}

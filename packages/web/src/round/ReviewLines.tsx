@@ -1,0 +1,72 @@
+import { Link } from 'wouter';
+import { useApp } from '../app/context.js';
+import { Flags } from '../parts/Flags.js';
+import { nextHref } from './nextHref.js';
+import type { RoundStanding } from './standing.js';
+import type { Round } from './useRound.js';
+
+type PersonProps = { readonly round: Round; readonly person: string };
+
+/** Whether the person was made ready, and what was not as it should be. */
+export function PreparedLine({ round, person }: PersonProps) {
+  const { words } = useApp();
+  const { exceptions } = round.draft;
+  const text =
+    exceptions === null
+      ? words.sentence('prepare.notLooked')
+      : exceptions.length === 0
+        ? words.sentence('prepare.none')
+        : words.sentence('prepare.some', {
+            text: exceptions.map((one) => words.sentence(`prepare.${one}`)).join(', '),
+          });
+  return (
+    <section className="sign-review" aria-label={words.sentence('prepare.title')}>
+      <h2>{words.sentence('prepare.title')}</h2>
+      <p>{text}</p>
+      <div className="buttons">
+        <Link href={`/people/${person}/round/prepare`} className="button button-quiet">
+          {words.sentence(exceptions === null ? 'review.take' : 'prepare.change')}
+        </Link>
+      </div>
+    </section>
+  );
+}
+
+/** How the person looks comes before any number: unwell asks for a repeat at once. */
+export function UnwellTick({ round }: { readonly round: Round }) {
+  const { words } = useApp();
+  return (
+    <label className="tick">
+      <input
+        type="checkbox"
+        checked={round.draft.unwell === true}
+        onChange={(event) => {
+          const unwell = event.target.checked ? true : null;
+          round.change((draft) => ({ ...draft, unwell }));
+        }}
+      />
+      <span>{words.sentence('result.unwell')}</span>
+    </label>
+  );
+}
+
+/** What comes next, with the way there, as long as the round is not all taken. */
+export function NextLine({
+  standing,
+  person,
+}: {
+  readonly standing: RoundStanding;
+  readonly person: string;
+}) {
+  const { words } = useApp();
+  const { step, why } = standing.next;
+  if (step === 'review') return null;
+  return (
+    <div className="next-steps">
+      <Flags flags={why} />
+      <Link href={nextHref(person, step)} className="button button-large">
+        {words.sentence('review.goOnWith', { text: words.title('step', step) })}
+      </Link>
+    </div>
+  );
+}

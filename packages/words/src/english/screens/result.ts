@@ -1,0 +1,44 @@
+import type { Say } from '../../say.js';
+
+type Text = { text: string };
+
+/** What the protocol makes of a round, and what somebody must do now. */
+export const result = {
+  title: 'What the round comes to',
+  average: 'Average',
+  by: (f: Text) => `by ${f.text}`,
+  ofReadings: (f: { readings: number }, say: Say) =>
+    `of ${say.counted(f.readings, { one: 'reading', other: 'readings' })}`,
+  noAverage: 'No average yet',
+  category: 'Category',
+  fallsIn: (f: { pressure: string; category: string; guideline: string }) =>
+    `${f.pressure} falls in “${f.category}” by ${f.guideline}.`,
+  notPlaced: 'It cannot be put in a category.',
+  noProtocol: 'No protocol was chosen here, so no category is shown.',
+  earlyWarning: 'Early-warning score',
+  points: (f: { points: number }, say: Say) => `${say.short(f.points)}`,
+  atLeast: (f: { points: number }, say: Say) => `at least ${say.short(f.points)}: parts are missing`,
+  college: 'Numbers of the Royal College of Physicians, London 2017.',
+  meanPressure: 'Mean pressure',
+  pulsePressure: 'Pulse pressure',
+  mmHg: (f: { mmHg: number }, say: Say) => `${say.number(f.mmHg)} mmHg`,
+  arms: 'The two arms',
+  standing: 'Lying and standing',
+  rechecks: 'To look at again',
+  actNow: 'Act now',
+  actNowSays:
+    'Do not wait for this page. After signing, say in the chart whom you told and what was said back.',
+  ask: 'Ask now',
+  askSays: 'This pressure is severe. Does the person have any of these, new?',
+  askPregnancy:
+    'Could the person be pregnant, or have given birth in the last six weeks? Note it among the facts.',
+  noneOfThese: 'None of these',
+  someOfThese: 'Keep these',
+  asked: 'Asked: none of the emergency features.',
+  askedSome: (f: Text) => `Asked: ${f.text}`,
+  askAgain: 'Ask again',
+  unwell: 'The person looks or feels unwell',
+  wanted: 'Also taken in this round',
+  wantPain: 'Other signs',
+  other: 'Other signs',
+} as const;

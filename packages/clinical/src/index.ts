@@ -199,7 +199,7 @@ export { furtherReading, UNKNOWN_READINGS_CIRCUMSTANCES } from './round/furtherR
 export type { EmergencyFeature, KnownScore, KnownSigns } from './round/knownSigns.js';
 export { EMERGENCY_FEATURES, NOTHING_KNOWN } from './round/knownSigns.js';
 export type { NextStep, NextStepCode, StepReasonCode, StepRules } from './round/nextStep.js';
-export { missingSigns, nextStep, wantedSigns } from './round/nextStep.js';
+export { missingSigns, nextPressureStep, nextStep, wantedSigns } from './round/nextStep.js';
 export { DAY_OF_ROUND, placeFactsOf } from './round/placeFacts.js';
 export type { PlanRules } from './round/planRules.js';
 export { DEFAULT_PLAN_RULES } from './round/planRules.js';

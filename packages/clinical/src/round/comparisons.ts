@@ -22,6 +22,8 @@ export const ROUND_COMPARISONS = {
   ishArmMmHg: '>',
   escArmMmHg: '>',
   lookFurtherMmHg: '>',
+  pregnancyAskFromMonths: '>=',
+  pregnancyAskUnderMonths: '<',
   weeksAfterBirth: '<=',
   singlePoints: '>=',
   childSlowPulsePerMinute: '<',

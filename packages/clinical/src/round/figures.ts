@@ -144,6 +144,20 @@ export const ROUND_FIGURES = figures({
   ),
 
   weeksAfterBirth: row(6, 'weeks', 'the limits of pregnancy hold on after birth', SEVERE, 'memory'),
+  pregnancyAskFromMonths: row(
+    120,
+    'months',
+    'youngest age at which a severe pressure asks for pregnancy',
+    'bedside handbook 3.16 asks everybody; our bound so that the question is taken seriously',
+    'decision',
+  ),
+  pregnancyAskUnderMonths: row(
+    720,
+    'months',
+    'a severe pressure asks for pregnancy under this age',
+    'bedside handbook 3.16 asks everybody; our bound so that the question is taken seriously',
+    'decision',
+  ),
   childSlowPulsePerMinute: row(
     60,
     '/min',

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { DEFAULT_CUFF_RULES } from '../cuff/rules.js';
 import type { RoundEvent } from './event.js';
 import { UNKNOWN_READINGS_CIRCUMSTANCES } from './furtherReading.js';
-import { missingSigns, nextStep, type StepRules } from './nextStep.js';
+import { missingSigns, nextPressureStep, nextStep, type StepRules } from './nextStep.js';
 import { DEFAULT_PLAN_RULES } from './planRules.js';
 import { readingsRulesOf } from './readingsRules.js';
 import { NO_ROUND_FACTS, type RoundFacts } from './roundFacts.js';
@@ -79,6 +79,15 @@ describe('another reading', () => {
   test('is not asked for where it was taken out and not done', () => {
     expect(next([...first, { what: 'not-done', sign: 'pressure', reason: 'declined' }]).step).toBe('review');
   });
+});
+
+test('whoever has the cuff on goes on with it, though the pulse is still open', () => {
+  const state = roundState([prepared, placed, felt, read({ id: 'r1' })]);
+  const of = (events: typeof state) =>
+    nextPressureStep(events, KNOWN, UNKNOWN_READINGS_CIRCUMSTANCES, RULES)?.step ?? null;
+  expect(nextStep(state, KNOWN, UNKNOWN_READINGS_CIRCUMSTANCES, RULES).step).toBe('pulse');
+  expect(of(state)).toBe('repeat');
+  expect(of(roundState([prepared, { what: 'not-done', sign: 'pressure', reason: 'declined' }]))).toBeNull();
 });
 
 describe('a count that asks for a longer one', () => {

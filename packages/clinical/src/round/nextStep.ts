@@ -85,6 +85,19 @@ function signStep(state: RoundState, sign: Exclude<RoundSign, 'pressure'>): Next
   return step(sign, { why: [{ code: 'longer-count', figures: { nextWindowSeconds } }] });
 }
 
+/**
+ * What the pressure alone still needs, whatever other signs are open; null for nothing. Whoever has the cuff on goes
+ * on with it.
+ */
+export function nextPressureStep(
+  state: RoundState,
+  facts: RoundFacts,
+  known: ReadingsCircumstances,
+  rules: StepRules,
+): NextStep | null {
+  return state.notDone.pressure === undefined ? pressureStep(state, facts, known, rules) : null;
+}
+
 function pressureStep(
   state: RoundState,
   facts: RoundFacts,

@@ -142,6 +142,22 @@ describe('acting now', () => {
     expect(result({ ...severe, features: ['severe-headache'] }).recheckClass).toBe('very-low-or-unwell');
   });
 
+  test('asks for pregnancy where it could be, from 10 years to under 60 (our bound)', () => {
+    const asks = (more: Partial<RoundFacts>) =>
+      result({ readings: readings('168/104'), facts: facts(more) }).ask.pregnancy;
+    expect([119, 120, 719, 720].map((ageMonths) => asks({ ageMonths }))).toEqual([false, true, true, false]);
+    expect(asks({ ageMonths: null })).toBe(true);
+    expect(asks({ sex: 'm', ageMonths: 400 })).toBe(false);
+    expect(asks({ isPregnant: true, ageMonths: 400 })).toBe(false);
+  });
+
+  test('in the weeks after a birth asks for a repeat from the limits of pregnancy on', () => {
+    const at = (weeksAfterBirth: number) =>
+      result({ readings: readings('162/100'), facts: facts({ weeksAfterBirth }) });
+    expect(at(3).pressure?.needs.map(({ code }) => code)).toContain('severe-again');
+    expect(at(9).pressure?.needs.map(({ code }) => code)).not.toContain('severe-again');
+  });
+
   // Bedside handbook 5.3, W6: only the systolic of 88 scores, 3 points by itself.
   test('comes of a single part of a score, though parts are missing', () => {
     const low = { readings: readings('88/60'), pulse: 88 };

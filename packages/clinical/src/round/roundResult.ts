@@ -20,10 +20,11 @@ import { type LeftOutReason, readingsToAverage } from './readingsToAverage.js';
 import { RECHECK_CLASSES, type Recheck, type RecheckClass, recheckAfter } from './recheckAfter.js';
 import { recheckClass } from './recheckClass.js';
 import { type RoundCategory, roundCategory } from './roundCategory.js';
+import type { RoundFacts } from './roundFacts.js';
 import type { JudgedReading, RoundInput } from './roundInput.js';
 import type { RoundRules } from './roundRules.js';
 import { standingOf } from './standingOf.js';
-import { isScoredAsAdult, isSoonAfterBirth } from './whoseLimits.js';
+import { isScoredAsAdult, isSoonAfterBirth, mayBePregnant } from './whoseLimits.js';
 
 /** The version of what is made of a round, as kept beside it. */
 export const ROUND_RULE = 'round-1';
@@ -73,8 +74,7 @@ export function roundResult(input: RoundInput, rules: RoundRules): RoundResult {
   const used = pressureUsed(input, pressure);
   const score = scoreOf(input, used.systolic);
   const shared = sharedSigns(input, score, limits);
-  const isPregnancy =
-    input.facts.isPregnant === true || isSoonAfterBirth({ ...shared, ...NO_PRESSURE }, rules.actNow);
+  const isPregnancy = input.facts.isPregnant === true || isSoonAfterBirth(shared, rules.actNow);
   const category =
     used.systolic === null && used.diastolic === null
       ? null
@@ -90,7 +90,7 @@ export function roundResult(input: RoundInput, rules: RoundRules): RoundResult {
     earlyWarning: score,
     standing: standingOf(input),
     actNow: alertsOf(each, rules),
-    ask: askOf(each, rules),
+    ask: askOf(each, input.facts, rules),
     recheckClass: again,
     rechecks: again === null ? [] : stillDue(recheckAfter(again, rules.recheck), pressure),
   };
@@ -114,7 +114,9 @@ function circumstancesOf(
 ): ReadingsCircumstances {
   const raisedFrom =
     limits === null ? null : { systolic: limits.systolic.p90, diastolic: limits.diastolic.p90 };
-  const severe = facts.isPregnant === true ? pregnancyLimits(rules) : severeLimits(rules);
+  const isPregnancy =
+    facts.isPregnant === true || isSoonAfterBirth({ weeksAfterBirth: facts.weeksAfterBirth }, rules);
+  const severe = isPregnancy ? pregnancyLimits(rules) : severeLimits(rules);
   return { irregular: isFeltIrregular ?? (facts.hasIrregularRhythm ? true : null), raisedFrom, severe };
 }
 
@@ -219,11 +221,11 @@ function alertsOf(each: readonly KnownSigns[], { actNow: rules, actNowOrigins }:
   return alerts.filter(({ condition }, at) => alerts.findIndex((one) => one.condition === condition) === at);
 }
 
-function askOf(each: readonly KnownSigns[], { actNow: rules }: RoundRules): FeaturesToAsk {
+function askOf(each: readonly KnownSigns[], facts: RoundFacts, { actNow: rules }: RoundRules): FeaturesToAsk {
   const asked = each.map((known) => featuresToAsk(known, rules));
   return {
     features: asked.find(({ features }) => features.length > 0)?.features ?? [],
-    pregnancy: asked.some(({ pregnancy }) => pregnancy),
+    pregnancy: mayBePregnant(facts) && asked.some(({ pregnancy }) => pregnancy),
   };
 }
 

@@ -7,7 +7,9 @@ import { COUNT_FIGURES } from '../count/figures.js';
 import { ACT_NOW_LIMITS as LIMITS } from './actNowLimits.js';
 import { type ActNowRules, pregnancyLimits } from './actNowRules.js';
 import { ROUND_COMPARISONS as SIDE } from './comparisons.js';
+import { ROUND_FIGURES as F } from './figures.js';
 import type { KnownSigns } from './knownSigns.js';
+import type { RoundFacts } from './roundFacts.js';
 import { isPressureSevere } from './severe.js';
 
 /** Whether the limits of the adult score hold. An age that is not known counts as adult. */
@@ -34,7 +36,10 @@ export function isChild({ ageMonths, p95 }: Pick<KnownSigns, 'ageMonths' | 'p95'
 }
 
 /** Whether the limits of pregnancy hold on after a birth. */
-export function isSoonAfterBirth({ weeksAfterBirth }: KnownSigns, rules: ActNowRules): boolean {
+export function isSoonAfterBirth(
+  { weeksAfterBirth }: Pick<KnownSigns, 'weeksAfterBirth'>,
+  rules: ActNowRules,
+): boolean {
   return (
     weeksAfterBirth !== null &&
     passes(weeksAfterBirth, LIMITS.weeksAfterBirth.comparison, rules.weeksAfterBirth)
@@ -45,4 +50,14 @@ export function isSoonAfterBirth({ weeksAfterBirth }: KnownSigns, rules: ActNowR
 export function isSevereForPregnancy(known: KnownSigns, rules: ActNowRules): boolean {
   const isConcerned = known.pregnant === true || isSoonAfterBirth(known, rules);
   return isConcerned && isPressureSevere(known, pregnancyLimits(rules));
+}
+
+/** Whether a severe pressure asks for pregnancy: not of whom the tables of men are used, nor far outside its ages. */
+export function mayBePregnant({ sex, ageMonths }: Pick<RoundFacts, 'sex' | 'ageMonths'>): boolean {
+  if (sex === 'm') return false;
+  if (ageMonths === null) return true;
+  return (
+    passes(ageMonths, SIDE.pregnancyAskFromMonths, F.pregnancyAskFromMonths.value) &&
+    passes(ageMonths, SIDE.pregnancyAskUnderMonths, F.pregnancyAskUnderMonths.value)
+  );
 }

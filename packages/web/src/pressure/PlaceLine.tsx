@@ -7,9 +7,9 @@ import { withPressureAt } from './pressureSteps.js';
 /** Where the cuff is, in a few words. */
 export function placeText(place: Pick<RunPlace, 'side' | 'site' | 'posture' | 'cuff'>, words: Words): string {
   const where = words.sentence('pressure.placeIs', {
-    arm: words.sentence(place.side === 'right' ? 'pressure.rightArm' : 'pressure.leftArm'),
-    site: words.sentence(`pressure.${place.site}`),
-    posture: words.sentence(`pressure.${place.posture}`),
+    side: words.sentence(`pressure.${place.side}Side`),
+    site: words.sentence(`pressure.${place.site}Site`),
+    posture: words.sentence(`pressure.${place.posture}Posture`),
   });
   if (place.cuff === null) return where;
   const cuff = words.sentence('pressure.cuffIs', { text: words.title('cuff', place.cuff.id) });

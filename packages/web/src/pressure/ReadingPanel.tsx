@@ -72,7 +72,7 @@ export function ReadingNumbers({
   const { deflation } = round.inForce.runRules;
   const beside = { pulse: null, side: null, posture: null, cuff: null, site: null };
   return (
-    <p className="rate">
+    <p className="rate rate-pressure">
       <span className="rate-number">{numbersText(shorthandOf(value, beside, deflation))}</span>
       <span className="rate-unit">{words.sentence('pressure.mmHg')}</span>
     </p>
@@ -112,34 +112,17 @@ type NextProps = {
 /** The next reading with its wait, the other arm, another posture, or the next sign. */
 function Next({ round, standing, person, gapSeconds }: NextProps) {
   const { words } = useApp();
-  const { next } = standing;
+  const { nextPressure } = standing;
   const last = round.draft.pressure.values.at(-1);
-  const isReading = ['repeat', 'other-arm', 'lying', 'standing'].includes(next.step);
-  const want = (wanted: 'other-arm' | 'lying-and-standing') =>
-    round.change((draft) => ({ ...draft, wanted: [...new Set([...draft.wanted, wanted])] }));
+  const isReading = nextPressure !== null && nextPressure.step in NEXT_TEXT;
+  const { wanted } = round.draft;
+  const want = (one: 'other-arm' | 'lying-and-standing') =>
+    round.change((draft) => ({ ...draft, wanted: [...new Set([...draft.wanted, one])] }));
+  const { step } = standing.next;
   return (
-    <div className="next-steps">
-      <Flags flags={isReading ? next.why : []} />
-      {next.step === 'repeat' && last !== undefined ? (
-        <Countdown last={last} gapSeconds={gapSeconds} />
-      ) : null}
-      {isReading ? (
-        <button
-          type="button"
-          className="button button-first button-large"
-          onClick={() => round.change((draft) => begun(draft, next))}
-        >
-          {words.sentence(NEXT_TEXT[next.step as keyof typeof NEXT_TEXT])}
-        </button>
-      ) : null}
-      <Link
-        href={isReading ? `/people/${person}/round` : nextHref(person, next.step)}
-        className={isReading ? 'button button-large' : 'button button-first button-large'}
-      >
-        {words.sentence(isReading || next.step === 'review' ? 'count.toReview' : 'count.goOn')}
-      </Link>
+    <>
       <div className="buttons buttons-middle">
-        {next.step === 'repeat' ? null : (
+        {nextPressure?.step === 'repeat' ? null : (
           <button
             type="button"
             className="button button-quiet"
@@ -148,18 +131,39 @@ function Next({ round, standing, person, gapSeconds }: NextProps) {
             {words.sentence('pressure.oneMore')}
           </button>
         )}
-        {next.step === 'other-arm' || round.draft.wanted.includes('other-arm') ? null : (
+        {nextPressure?.step === 'other-arm' || wanted.includes('other-arm') ? null : (
           <button type="button" className="button button-quiet" onClick={() => want('other-arm')}>
             {words.sentence('pressure.wantOtherArm')}
           </button>
         )}
-        {round.draft.wanted.includes('lying-and-standing') ? null : (
+        {wanted.includes('lying-and-standing') ? null : (
           <button type="button" className="button button-quiet" onClick={() => want('lying-and-standing')}>
             {words.sentence('pressure.wantStanding')}
           </button>
         )}
       </div>
-    </div>
+      <Flags flags={isReading ? nextPressure.why : []} />
+      <div className="next-steps">
+        {nextPressure?.step === 'repeat' && last !== undefined ? (
+          <Countdown last={last} gapSeconds={gapSeconds} />
+        ) : null}
+        {isReading ? (
+          <button
+            type="button"
+            className="button button-first button-large"
+            onClick={() => round.change((draft) => begun(draft, nextPressure))}
+          >
+            {words.sentence(NEXT_TEXT[nextPressure.step as keyof typeof NEXT_TEXT])}
+          </button>
+        ) : null}
+        <Link
+          href={isReading ? `/people/${person}/round` : nextHref(person, step)}
+          className={isReading ? 'button button-large' : 'button button-first button-large'}
+        >
+          {words.sentence(isReading || step === 'review' ? 'count.toReview' : 'count.goOn')}
+        </Link>
+      </div>
+    </>
   );
 }
 

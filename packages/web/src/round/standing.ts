@@ -1,6 +1,7 @@
 import {
   missingSigns as missingOf,
   type NextStep,
+  nextPressureStep,
   nextStep,
   type ReadingsCircumstances,
   type RoundEvent,
@@ -23,6 +24,8 @@ type Under = Pick<Signing, 'facts' | 'inForce' | 'program'>;
 export type RoundStanding = {
   readonly state: RoundState;
   readonly next: NextStep;
+  /** What the pressure alone still needs; null for nothing. */
+  readonly nextPressure: NextStep | null;
   readonly missing: readonly RoundSign[];
   readonly content: RoundContent;
 };
@@ -33,14 +36,12 @@ export function standingOf(draft: RoundDraft, under: Under): RoundStanding {
   const entries = valueEntriesOf(draft, { ...NOBODY, ...under, signedAt: draft.begunAt });
   const content = roundContent(draft, entries, under);
   const state = roundState(eventsOf(draft, under));
+  const known = knownOf(entries as readonly object[] as readonly Entry[], content, rules);
+  const facts = under.facts.round;
   return {
     state,
-    next: nextStep(
-      state,
-      under.facts.round,
-      knownOf(entries as readonly object[] as readonly Entry[], content, rules),
-      rules,
-    ),
+    next: nextStep(state, facts, known, rules),
+    nextPressure: nextPressureStep(state, facts, known, rules),
     missing: missingOf(state, rules.plan),
     content,
   };

@@ -91,8 +91,30 @@ export function AskPanel({ round, standing }: AskProps) {
           </button>
         </p>
       )}
-      {ask?.pregnancy === true ? <p className="notice">{words.sentence('result.askPregnancy')}</p> : null}
+      {round.draft.isPregnant === true ? (
+        <p className="small">{words.sentence('result.saidPregnant')}</p>
+      ) : null}
+      {ask?.pregnancy === true ? <AskPregnancy round={round} /> : null}
     </>
+  );
+}
+
+/** Pregnancy changes what a severe pressure is, so it is asked for where it could be. */
+function AskPregnancy({ round }: { readonly round: Round }) {
+  const { words } = useApp();
+  const say = (isPregnant: boolean) => round.change((draft) => ({ ...draft, isPregnant }));
+  return (
+    <div className="notice">
+      <p>{words.sentence('result.askPregnancy')}</p>
+      <div className="buttons">
+        <button type="button" className="button" onClick={() => say(false)}>
+          {words.sentence('result.notPregnant')}
+        </button>
+        <button type="button" className="button" onClick={() => say(true)}>
+          {words.sentence('result.isPregnant')}
+        </button>
+      </div>
+    </div>
   );
 }
 

@@ -58,6 +58,8 @@ export type RoundAround = {
   /** The emergency features that the person has; none for "asked, and none". */
   readonly features: readonly EmergencyFeature[] | null;
   readonly unwell: boolean | null;
+  /** What was said when a severe pressure asked for it; a fact of the chart counts before it. */
+  readonly isPregnant: boolean | null;
   /** What is wanted of this round beyond the protocol. */
   readonly wanted: readonly Wanted[];
   readonly note: string | null;
@@ -67,6 +69,7 @@ export const NOTHING_AROUND: RoundAround = {
   exceptions: null,
   features: null,
   unwell: null,
+  isPregnant: null,
   wanted: [],
   note: null,
 };

@@ -20,7 +20,7 @@ import {
 import type { DraftRun } from '../pressure/pressureDraft.js';
 import { feltPulse, previousInflation, rhythmFelt } from '../pressure/runCircumstances.js';
 import type { DraftMeasure, DraftValue, RoundDraft } from './draft.js';
-import { circumstancesOf, type Facts } from './facts.js';
+import { circumstancesOf, type Facts, roundFactsIn } from './facts.js';
 import { SIGNS_IN_ORDER } from './measuring.js';
 
 /** Who signs, in what role, on which device, and under which rules. */
@@ -150,6 +150,7 @@ export function roundContent(
   { facts, inForce, program }: Under,
 ): RoundContent {
   const { exceptions, features, unwell, note } = draft;
+  const known = roundFactsIn(draft, facts);
   const signed = {
     status: draft.isPreliminary ? ('preliminary' as const) : ('final' as const),
     signs: signsOf(draft),
@@ -157,7 +158,7 @@ export function roundContent(
       exceptions: exceptions === null ? null : [...exceptions],
       features: features === null ? null : [...features],
       unwell,
-      facts: { ...facts.round, arms: facts.round.arms.map((arm) => ({ ...arm })) },
+      facts: { ...known, arms: known.arms.map((arm) => ({ ...arm })) },
     },
     note,
   };

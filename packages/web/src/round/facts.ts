@@ -25,6 +25,11 @@ export function factsOf(identity: Identity | null, entries: readonly StoredEntry
   };
 }
 
+/** The facts of a round with what was said in it. */
+export function roundFactsIn({ isPregnant }: RoundDraft, { round }: Facts): RoundFacts {
+  return round.isPregnant === null && round.weeksAfterBirth === null ? { ...round, isPregnant } : round;
+}
+
 /** The circumstances of one value of a round: what was noticed, and what the chart and the round before it know. */
 export function circumstancesOf(
   draft: RoundDraft,

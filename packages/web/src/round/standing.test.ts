@@ -80,6 +80,17 @@ test('what comes next follows what was taken, and the next reading waits for its
   });
 });
 
+test('what was said about pregnancy counts in the round, and a fact of the chart before it', () => {
+  const severe = withReadings(reading(30, '164/104', 60));
+  expect(standing(severe).content.value?.ask.pregnancy).toBe(true);
+  const no = standing({ ...severe, isPregnant: false }).content;
+  expect(no.value).toMatchObject({ ask: { pregnancy: false }, actNow: [] });
+  const yes = standing({ ...severe, isPregnant: true }).content;
+  expect(yes.value?.actNow).toMatchObject([{ condition: 'severe-in-pregnancy' }]);
+  const facts = { ...NOTHING_BEFORE, round: { ...NOTHING_BEFORE.round, isPregnant: true } };
+  expect(standing({ ...severe, isPregnant: false }, { facts }).content.value?.actNow).toHaveLength(1);
+});
+
 test('the result of a round is what would be signed', () => {
   const draft = withReadings(
     reading(30, '152/94', 60),

@@ -16,6 +16,7 @@ import { type Entry, type RoundContent, roundInputOf } from '@evenfall/record';
 import { type DraftRun, secondsBetween } from '../pressure/pressureDraft.js';
 import type { RoundDraft } from './draft.js';
 import { contentOf, roundContent, runContentOf, type Signing, valueEntriesOf } from './entries.js';
+import { roundFactsIn } from './facts.js';
 import { SIGNS_IN_ORDER } from './measuring.js';
 
 type Under = Pick<Signing, 'facts' | 'inForce' | 'program'>;
@@ -37,7 +38,7 @@ export function standingOf(draft: RoundDraft, under: Under): RoundStanding {
   const content = roundContent(draft, entries, under);
   const state = roundState(eventsOf(draft, under));
   const known = knownOf(entries as readonly object[] as readonly Entry[], content, rules);
-  const facts = under.facts.round;
+  const facts = roundFactsIn(draft, under.facts);
   return {
     state,
     next: nextStep(state, facts, known, rules),

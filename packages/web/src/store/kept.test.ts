@@ -4,7 +4,15 @@ import { begun, PERSON } from '../round/testing.js';
 import { freshKept, readKept } from './kept.js';
 
 test('a round begun or signed by the program before reads with the parts it did not have', () => {
-  const { exceptions: _1, features: _2, unwell: _3, wanted: _4, note: _5, ...older } = begun();
+  const {
+    exceptions: _1,
+    features: _2,
+    unwell: _3,
+    isPregnant: _9,
+    wanted: _4,
+    note: _5,
+    ...older
+  } = begun();
   const { pressure: _6, measures: _7, measuresNotDone: _8, ...first } = older;
   const waiting = { round: first.round, person: PERSON, entries: [], draft: first, tries: 1, refused: null };
   const kept = { ...freshKept('device'), version: 1, drafts: { [PERSON]: first }, waiting: [waiting] };

@@ -30,8 +30,10 @@ export const result = {
     'Do not wait for this page. After signing, say in the chart whom you told and what was said back.',
   ask: 'Ask now',
   askSays: 'This pressure is severe. Does the person have any of these, new?',
-  askPregnancy:
-    'Could the person be pregnant, or have given birth in the last six weeks? Note it among the facts.',
+  askPregnancy: 'Is the person pregnant, or has given birth in the last six weeks?',
+  notPregnant: 'No',
+  isPregnant: 'Yes',
+  saidPregnant: 'Pregnant, or gave birth in the last six weeks: note it among the facts too.',
   noneOfThese: 'None of these',
   someOfThese: 'Keep these',
   asked: 'Asked: none of the emergency features.',

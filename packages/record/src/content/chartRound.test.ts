@@ -118,6 +118,8 @@ describe('the schema of a signing', () => {
   test('of before reads as one of which nothing was made', () => {
     const read = readEntry(frame('round', roundContent(idOf(2)), { schema: 1 }));
     expect(read).toMatchObject({ value: { content: { evidence: null, value: null, computedBy: null } } });
-    expect(recomputeRound((read as { value: never }).value, [], () => NO_PROTOCOL).state).toBe('no-value');
+    expect(recomputeRound((read as unknown as { value: never }).value, [], () => NO_PROTOCOL).state).toBe(
+      'no-value',
+    );
   });
 });

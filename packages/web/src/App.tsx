@@ -9,6 +9,7 @@ import { MeasurePage } from './round/MeasurePage.js';
 import { PreparePage } from './round/PreparePage.js';
 import { RoundPage } from './round/RoundPage.js';
 import { loadAbout } from './server/load.js';
+import { SignsPage } from './signs/SignsPage.js';
 
 /** Fetched after the bedside, which must be there at once; `fetchTheRest` fetches them ahead. */
 const laterPages = () => import('./laterPages.js');
@@ -55,6 +56,9 @@ export function AppRoutes() {
           </Route>
           <Route path="/people/:person/round/pressure">
             {({ person }) => <PressurePage key={person} person={person} />}
+          </Route>
+          <Route path="/people/:person/round/signs">
+            {({ person }) => <SignsPage key={person} person={person} />}
           </Route>
           <Route path="/people/:person/values/:entry/amend">
             {({ person, entry }) => <AmendPage key={entry} person={person} entry={entry} />}

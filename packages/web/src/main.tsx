@@ -13,6 +13,7 @@ import './styles/parts.css';
 import './styles/people.css';
 import './styles/round.css';
 import './styles/pressure.css';
+import './styles/signs.css';
 import './styles/chart.css';
 
 /** Browsers that keep nothing throw on the mere asking. */

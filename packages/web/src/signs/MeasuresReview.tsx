@@ -1,38 +1,37 @@
 import { Link } from 'wouter';
-import { useApp } from '../app/context.js';
+import { useApp, useKept } from '../app/context.js';
 import { signText } from '../app/signText.js';
-import { Flags } from '../parts/Flags.js';
-import { withMeasureNotDone, withoutMeasure } from '../round/draft.js';
-import { signContentOf } from '../round/entries.js';
+import { withMeasureNotDone } from '../round/draft.js';
 import { notDoneText } from '../round/NotDoneForm.js';
 import type { Round } from '../round/useRound.js';
-import { measureText } from './measureText.js';
+import { KeptMeasure } from './KeptMeasure.js';
+import { signsForm } from './signsForm.js';
+import { unkeptSigns } from './typedSign.js';
 
 type MeasuresReviewProps = { readonly round: Round; readonly person: string };
 
 /** The other signs of the round, and which were not done. */
 export function MeasuresReview({ round, person }: MeasuresReviewProps) {
-  const { words, program } = useApp();
+  const { words } = useApp();
   const { measures, measuresNotDone } = round.draft;
+  const typed = useKept(({ kept }) => kept.forms[signsForm(round.draft.round)]?.fields);
+  const unkept = unkeptSigns(typed ?? {});
   return (
     <section className="sign-review" aria-label={words.sentence('result.other')}>
       <h2>{words.sentence('result.other')}</h2>
       {measures.map((measure) => (
-        <div key={measure.entry} className="value-review">
-          <p>
-            <span className="soft">{signText(measure.sign.of, words)}</span>{' '}
-            <strong>{measureText(measure.sign, words)}</strong>
-          </p>
-          <Flags flags={signContentOf(round.draft, measure, { ...round, program }).value.flags} />
-          <button
-            type="button"
-            className="button button-quiet"
-            onClick={() => round.change((draft) => withoutMeasure(draft, measure.entry))}
-          >
-            {words.sentence('count.takeOut')}
-          </button>
-        </div>
+        <KeptMeasure
+          key={measure.entry}
+          round={round}
+          measure={measure}
+          label={signText(measure.sign.of, words)}
+        />
       ))}
+      {unkept.length === 0 ? null : (
+        <p className="notice">
+          {words.sentence('signs.unkept', { text: unkept.map((of) => signText(of, words)).join(', ') })}
+        </p>
+      )}
       {Object.entries(measuresNotDone).map(([of, notDone]) => (
         <div key={of} className="buttons">
           <p>

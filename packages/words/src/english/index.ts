@@ -23,6 +23,7 @@ import { scoreOptions } from './scoreOptions.js';
 import { scoreTitles } from './scoreTitles.js';
 import { screens } from './screens/index.js';
 import { signDetails } from './signDetails.js';
+import { signTitles } from './signTitles.js';
 import { standingDetails } from './standingDetails.js';
 import { starting } from './starting.js';
 import { tapsDetails } from './tapsDetails.js';
@@ -57,7 +58,7 @@ export const english = {
     options: { ...options, ...averageOptions, ...scoreOptions },
     commandLine,
   },
-  titles: { ...titles, ...categoryTitles, ...roundTitles, ...runTitles, ...scoreTitles },
+  titles: { ...titles, ...categoryTitles, ...roundTitles, ...runTitles, ...scoreTitles, ...signTitles },
   starting,
   expected,
   expectedByCode,

@@ -19,11 +19,8 @@ export const signs = {
   also: 'Also taken',
   alsoHint: 'Not asked for here. Open one to take it.',
   keep: 'Keep it',
-  keepWhich: (f: Text) => `Keep ${f.text}`,
-  takeOutWhich: (f: Text) => `Take out ${f.text}`,
   another: 'Take another',
   unkept: (f: Text) => `Typed and not kept: ${f.text}. Keep it, or it is not signed with this round.`,
-  toIt: 'Go to it',
   chooseOne: 'Choose one.',
   notSaid: 'not said',
 

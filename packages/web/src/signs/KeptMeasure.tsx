@@ -1,0 +1,32 @@
+import { useApp } from '../app/context.js';
+import { Flags } from '../parts/Flags.js';
+import { type DraftMeasure, withoutMeasure } from '../round/draft.js';
+import { signContentOf } from '../round/entries.js';
+import type { Round } from '../round/useRound.js';
+import { measureText } from './measureText.js';
+
+type KeptProps = { readonly round: Round; readonly measure: DraftMeasure; readonly label?: string };
+
+/** A sign that was kept and not signed yet, with what to know of it. */
+export function KeptMeasure({ round, measure, label }: KeptProps) {
+  const { words, program } = useApp();
+  const text = measureText(measure.sign, words);
+  const { flags } = signContentOf(round.draft, measure, { ...round, program }).value;
+  return (
+    <div className="value-review">
+      <p>
+        {label === undefined ? null : <span className="soft">{label} </span>}
+        <strong className="measure-kept">{text}</strong>
+      </p>
+      <Flags flags={flags} />
+      <button
+        type="button"
+        className="button button-quiet"
+        onClick={() => round.change((draft) => withoutMeasure(draft, measure.entry))}
+      >
+        {words.sentence('count.takeOut')}
+        <span className="unseen">: {text}</span>
+      </button>
+    </div>
+  );
+}

@@ -1,0 +1,139 @@
+import type { Refusal, Sign, SignOf } from '@evenfall/clinical';
+import { useRef, useState } from 'react';
+import { useApp } from '../app/context.js';
+import type { useForm } from '../app/forms.js';
+import { signText } from '../app/signText.js';
+import { withMeasure, withMeasureNotDone } from '../round/draft.js';
+import { NotDoneForm, notDoneText } from '../round/NotDoneForm.js';
+import type { Round } from '../round/useRound.js';
+import { FieldsOf } from './FieldsOf.js';
+import { KeptMeasure } from './KeptMeasure.js';
+import type { SignFields } from './signFields.js';
+import { type OxygenTarget, readTypedSign, type SignWrong, TYPED_FIELDS, wrongByField } from './typedSign.js';
+
+type SectionProps = {
+  readonly of: SignOf;
+  readonly round: Round;
+  readonly form: ReturnType<typeof useForm>;
+  readonly target: OxygenTarget;
+};
+
+/** One sign: what was kept of it, and the fields to take it, or why it was not done. */
+export function SignSection({ of, round, form, target }: SectionProps) {
+  const { words } = useApp();
+  const kept = round.draft.measures.filter(({ sign }) => sign.of === of);
+  const notDone = round.draft.measuresNotDone[of] ?? null;
+  const hasTyped = TYPED_FIELDS[of].some((field) => form.text(`${of}.${field}`) !== '');
+  const [isAnother, setAnother] = useState(false);
+  const [isAsking, setAsking] = useState(false);
+  const top = useRef<HTMLDivElement>(null);
+  const isTaking = notDone === null && (kept.length === 0 || isAnother || hasTyped);
+  const clear = () => {
+    for (const field of TYPED_FIELDS[of]) form.set(`${of}.${field}`, '');
+    setAnother(false);
+    setAsking(false);
+    // The button that was pressed is gone: a keyboard goes on from what it made.
+    top.current?.focus({ preventScroll: true });
+  };
+  return (
+    <div className="sign-taking" ref={top} tabIndex={-1}>
+      {kept.map((measure) => (
+        <KeptMeasure key={measure.entry} round={round} measure={measure} />
+      ))}
+      {isTaking ? (
+        <TakeForm
+          of={of}
+          round={round}
+          form={form}
+          target={target}
+          onKept={clear}
+          onNotDone={kept.length === 0 && !isAsking ? () => setAsking(true) : null}
+        />
+      ) : null}
+      {kept.length > 0 && !isTaking ? (
+        <button type="button" className="button button-quiet" onClick={() => setAnother(true)}>
+          {words.sentence('signs.another')}
+          <span className="unseen">: {signText(of, words)}</span>
+        </button>
+      ) : null}
+      {isAsking && isTaking ? (
+        <NotDoneForm
+          onKeep={(reason) => {
+            round.change((draft) => withMeasureNotDone(draft, of, reason));
+            clear();
+          }}
+          onCancel={() => setAsking(false)}
+        />
+      ) : null}
+      {notDone === null ? null : (
+        <div className="buttons">
+          <p>{words.sentence('review.notDoneIs', { text: notDoneText(notDone, words) })}</p>
+          <button
+            type="button"
+            className="button button-quiet"
+            onClick={() => round.change((draft) => withMeasureNotDone(draft, of, null))}
+          >
+            {words.sentence('review.notDoneUndo')}
+          </button>
+        </div>
+      )}
+    </div>
+  );
+}
+
+type TakeProps = SectionProps & { readonly onKept: () => void; readonly onNotDone: (() => void) | null };
+
+function TakeForm({ of, round, form, target, onKept, onNotDone }: TakeProps) {
+  const { words, clock } = useApp();
+  const [wrong, setWrong] = useState<SignWrong>({});
+  const text = (field: string) => form.text(`${of}.${field}`);
+  const fields: SignFields = {
+    text,
+    set: (field, typed) => {
+      setWrong(({ [field]: _mended, ...rest }) => rest);
+      form.set(`${of}.${field}`, typed);
+    },
+    wrong: (field, label) => {
+      const refusals = wrong[field] ?? [];
+      return refusals.length === 0 ? null : refusals.map((one) => saidOf(one, label)).join(' ');
+    },
+  };
+  /** Ids of choices are nothing to read out: that one must be chosen is enough. */
+  const saidOf = (refusal: Refusal, label: string) =>
+    refusal.choices.length > 0
+      ? words.sentence('signs.chooseOne')
+      : words.problem(refusal, { nameOf: () => label }).message;
+  const keep = (sign: Sign) => {
+    const measuredAt = clock.stamp();
+    round.keep((draft, { entry, sequence }) =>
+      withMeasure(draft, { kind: 'sign', entry, sequence, measuredAt, sign, note: null }),
+    );
+    onKept();
+  };
+  return (
+    <form
+      className="form"
+      noValidate
+      onSubmit={(event) => {
+        event.preventDefault();
+        const parsed = readTypedSign(of, text, target);
+        if (parsed.ok) keep(parsed.value);
+        else setWrong(wrongByField(parsed.refusals));
+      }}
+    >
+      <FieldsOf of={of} fields={fields} target={target} />
+      <div className="buttons">
+        <button type="submit" className="button button-first">
+          {words.sentence('signs.keep')}
+          <span className="unseen">: {signText(of, words)}</span>
+        </button>
+        {onNotDone === null ? null : (
+          <button type="button" className="button button-quiet" onClick={onNotDone}>
+            {words.sentence('review.notDone')}
+            <span className="unseen">: {signText(of, words)}</span>
+          </button>
+        )}
+      </div>
+    </form>
+  );
+}

@@ -1,0 +1,113 @@
+import { SIGNS, type SignOf, wantedSigns } from '@evenfall/clinical';
+import { useState } from 'react';
+import { Link, Redirect } from 'wouter';
+import { useApp, useKept } from '../app/context.js';
+import { useForm } from '../app/forms.js';
+import { signText } from '../app/signText.js';
+import { prescriberOfScaleTwo } from '../facts/factsOn.js';
+import { Asking } from '../parts/Asking.js';
+import { IdentityLine } from '../parts/Identity.js';
+import { Page } from '../parts/Page.js';
+import { localDate } from '../ports/stampAt.js';
+import { nextHref } from '../round/nextHref.js';
+import { standingOf } from '../round/standing.js';
+import { entriesIn, type Round, useInForce, useRecord, useRound } from '../round/useRound.js';
+import { SignSection } from './SignSection.js';
+import { signsForm } from './signsForm.js';
+import { oxygenTarget, unkeptSigns } from './typedSign.js';
+
+/** The signs of a round that are neither counted nor taken with a cuff: those that are wanted first. */
+export function SignsPage({ person }: { readonly person: string }) {
+  const { words } = useApp();
+  const { asked, again } = useRecord(person);
+  const rules = useInForce();
+  const round = useRound(person);
+  const hasDraft = useKept(({ kept }) => kept.drafts[person] !== undefined);
+  if (!hasDraft) return <Redirect to={`/people/${person}`} replace />;
+  if (round !== null && !round.draft.isIdentityChecked)
+    return <Redirect to={`/people/${person}/round`} replace />;
+  const identity = asked.value?.identity ?? null;
+  return (
+    <Page
+      title={words.sentence('signs.title')}
+      heading={
+        <span className="measure-heading">
+          <span>{identity?.name}</span>
+          <span className="measure-sign">{words.sentence('signs.title')}</span>
+        </span>
+      }
+      under={<IdentityLine identity={identity} />}
+      back={{ href: `/people/${person}/round`, text: words.sentence('review.round') }}
+      isBare
+    >
+      <Asking asked={asked} again={again}>
+        {(record) => (
+          <Asking asked={rules.asked} again={rules.again}>
+            {() =>
+              round === null ? null : (
+                <Sections
+                  round={round}
+                  person={person}
+                  prescriber={prescriberOfScaleTwo(entriesIn(record), localDate(round.draft.begunAt))}
+                />
+              )
+            }
+          </Asking>
+        )}
+      </Asking>
+    </Page>
+  );
+}
+
+type SectionsProps = { readonly round: Round; readonly person: string; readonly prescriber: string | null };
+
+function Sections({ round, person, prescriber }: SectionsProps) {
+  const { words, program } = useApp();
+  const form = useForm(signsForm(round.draft.round));
+  const fields = useKept(({ kept }) => kept.forms[signsForm(round.draft.round)]?.fields);
+  const { state, next } = standingOf(round.draft, { ...round, program });
+  const target = oxygenTarget(prescriber, round.facts.ageMonths);
+  const wanted = wantedSigns(state, round.inForce.roundRules.plan);
+  const first = SIGNS.filter((of) => wanted.includes(of));
+  const others = SIGNS.filter((of) => !wanted.includes(of));
+  // What is kept, typed or said of a sign stands open when the page is come back to.
+  const [open] = useState<readonly SignOf[]>(() => [
+    ...unkeptSigns(fields ?? {}),
+    ...round.draft.measures.map(({ sign }) => sign.of),
+    ...(Object.keys(round.draft.measuresNotDone) as SignOf[]),
+  ]);
+  const isHere = SIGNS.some((of) => of === next.step);
+  return (
+    <div className="signs">
+      {first.map((of) => (
+        <section key={of} className="sign-review" aria-label={signText(of, words)}>
+          <h2>{signText(of, words)}</h2>
+          <SignSection of={of} round={round} form={form} target={target} />
+        </section>
+      ))}
+      {others.length === 0 ? null : (
+        <section className="sign-review" aria-label={words.sentence('signs.also')}>
+          <h2>{words.sentence('signs.also')}</h2>
+          <p className="soft small">{words.sentence('signs.alsoHint')}</p>
+          <div>
+            {others.map((of) => (
+              <details key={of} className="sign-also" open={open.includes(of)}>
+                <summary>
+                  <h3>{signText(of, words)}</h3>
+                </summary>
+                <SignSection of={of} round={round} form={form} target={target} />
+              </details>
+            ))}
+          </div>
+        </section>
+      )}
+      {isHere ? null : (
+        <div className="next-steps">
+          <Link href={nextHref(person, next.step)} className="button button-large">
+            {words.sentence('review.goOnWith', { text: words.title('step', next.step) })}
+          </Link>
+        </div>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,93 @@
+import { useApp } from '../app/context.js';
+import { Choices } from '../parts/Choices.js';
+import { Field } from '../parts/Field.js';
+
+/** The fields of one sign: what was typed, and what is wrong with each in words. */
+export type SignFields = {
+  readonly text: (field: string) => string;
+  readonly set: (field: string, text: string) => void;
+  /** @param label what the field is called on the page */
+  readonly wrong: (field: string, label: string) => string | null;
+};
+
+type One = { readonly fields: SignFields; readonly field: string; readonly label: string };
+
+type TypedProps = One & { readonly hint?: string };
+
+/** A number typed freely: what cannot be read is said beside it, never guessed. */
+export function NumberField({ fields, field, label, hint }: TypedProps) {
+  return (
+    <Field label={label} hint={hint} wrong={fields.wrong(field, label)}>
+      {(control) => (
+        <input
+          {...control}
+          type="text"
+          inputMode="decimal"
+          autoComplete="off"
+          className="short-input"
+          maxLength={12}
+          value={fields.text(field)}
+          onChange={(event) => fields.set(field, event.target.value)}
+        />
+      )}
+    </Field>
+  );
+}
+
+export function TextField({ fields, field, label, hint }: TypedProps) {
+  return (
+    <Field label={label} hint={hint} wrong={fields.wrong(field, label)}>
+      {(control) => (
+        <input
+          {...control}
+          type="text"
+          autoComplete="off"
+          maxLength={200}
+          value={fields.text(field)}
+          onChange={(event) => fields.set(field, event.target.value)}
+        />
+      )}
+    </Field>
+  );
+}
+
+type Choice = { readonly id: string; readonly text: string };
+
+type ChoiceProps = One & { readonly choices: readonly Choice[]; readonly initial?: string };
+
+/** One of a few, large enough for a thumb; none is chosen beforehand unless it only says how to ask. */
+export function ChoiceField({ fields, field, label, choices, initial }: ChoiceProps) {
+  const chosen = fields.text(field) || initial;
+  return (
+    <Choices
+      legend={label}
+      choices={choices}
+      chosen={chosen ?? null}
+      onChoose={(id) => fields.set(field, id)}
+      wrong={fields.wrong(field, label)}
+    />
+  );
+}
+
+/** One of several that need not be said. */
+export function SelectField({ fields, field, label, choices }: ChoiceProps) {
+  const { words } = useApp();
+  return (
+    <Field label={label} wrong={fields.wrong(field, label)}>
+      {(control) => (
+        <select
+          {...control}
+          value={fields.text(field)}
+          onChange={(event) => fields.set(field, event.target.value)}
+        >
+          <option value="">{words.sentence('signs.notSaid')}</option>
+          {choices.map(({ id, text }) => (
+            <option key={id} value={id}>
+              {text}
+            </option>
+          ))}
+        </select>
+      )}
+    </Field>
+  );
+}

@@ -1,0 +1,120 @@
+import { SIGNS, type SignOf } from '@evenfall/clinical';
+import { describe, expect, test } from 'vitest';
+import { oxygenTarget, readTypedSign, TYPED_FIELDS, unkeptSigns, wrongByField } from './typedSign.js';
+
+const SCALE_1 = { scale: 1, prescriber: null } as const;
+const typedBy = (fields: Record<string, string>) => (field: string) => fields[field] ?? '';
+const read = (of: SignOf, fields: Record<string, string>, target: Parameters<typeof readTypedSign>[2] = SCALE_1) =>
+  readTypedSign(of, typedBy(fields), target); // biome-ignore format: one thought
+function wrong(of: SignOf, fields: Record<string, string>): Record<string, string[]> {
+  const parsed = read(of, fields);
+  const byField = parsed.ok ? {} : wrongByField(parsed.refusals);
+  return Object.fromEntries(
+    Object.entries(byField).map(([field, refusals]) => [field, refusals.map(({ code }) => code)]),
+  );
+}
+
+// What must be stored with each sign: bedside handbook 4.1 to 4.4.
+describe('what is typed becomes the sign', () => {
+  test.each<[SignOf, Record<string, string>, object]>([
+    ['temperature', { celsius: ' 38.0 ', site: 'tympanic' }, { celsius: 38, site: 'tympanic' }],
+    ['pain', { score: '0' }, { tool: 'numeric', score: 0, word: null, moving: null, where: null }],
+    [
+      'pain',
+      { way: 'verbal', word: 'none', score: '7', moving: 'resting', where: ' left knee ' },
+      { tool: 'verbal', score: null, word: 'none', moving: false, where: 'left knee' },
+    ],
+    ['consciousness', { level: 'alert' }, { level: 'alert', glasgow: null }],
+    [
+      'consciousness',
+      { level: 'voice', eyes: '3', verbal: 'not-testable', motor: '6' },
+      { level: 'voice', glasgow: { eyes: 3, verbal: 'not-testable', motor: 6 } },
+    ],
+    ['weight', { kg: '71.4', how: 'stated' }, { kg: 71.4, how: 'stated' }],
+    ['height', { cm: '168', how: 'measured' }, { cm: 168, how: 'measured', lying: false }],
+    ['height', { cm: '68.5', how: 'measured', lying: 'yes' }, { cm: 68.5, how: 'measured', lying: true }],
+  ])('%s %j', (of, fields, expected) => {
+    expect(read(of, fields)).toEqual({ ok: true, value: { of, ...expected } });
+  });
+
+  test('a saturation says what is breathed; what was typed of oxygen before a change to air is not read', () => {
+    const oxygen = { percent: '91', device: 'nasal cannula', litresPerMinute: '2', pulsePerMinute: '88' };
+    const kept = {
+      of: 'oxygen-saturation',
+      percent: 91,
+      probe: null,
+      oxygenPercent: null,
+      pulsePerMinute: 88,
+    };
+    expect(read('oxygen-saturation', { ...oxygen, breathes: 'oxygen' })).toEqual({
+      ok: true,
+      value: {
+        ...kept,
+        onOxygen: true,
+        device: 'nasal cannula',
+        litresPerMinute: 2,
+        scale: 1,
+        scalePrescriber: null,
+      },
+    });
+    expect(read('oxygen-saturation', { ...oxygen, breathes: 'air' })).toMatchObject({
+      value: { ...kept, onOxygen: false, device: null, litresPerMinute: null },
+    });
+  });
+
+  test('scale 2 stands only where its prescriber is named; a child has no scale (under 16 years: 192 months)', () => {
+    expect(oxygenTarget('Dr Example, invented', 900)).toEqual({
+      scale: 2,
+      prescriber: 'Dr Example, invented',
+    });
+    expect([null, 191, 192].map((age) => oxygenTarget(null, age).scale)).toEqual([1, null, 1]);
+    const fields = { percent: '90', breathes: 'air' };
+    const target = oxygenTarget('Dr Example, invented', 900);
+    expect(read('oxygen-saturation', fields, target)).toMatchObject({
+      value: { scale: 2, scalePrescriber: 'Dr Example, invented' },
+    });
+    expect(read('oxygen-saturation', fields)).toMatchObject({ value: { scale: 1, scalePrescriber: null } });
+  });
+});
+
+describe('what is wrong is said at its field', () => {
+  test('a sign of which nothing was typed is missing, never zero, and air is never assumed', () => {
+    expect(wrong('temperature', {})).toEqual({ celsius: ['missing'], site: ['missing'] });
+    expect(wrong('oxygen-saturation', {})).toEqual({ percent: ['missing'], breathes: ['missing'] });
+    expect(wrong('pain', {})).toEqual({ score: ['missing'] });
+    expect(wrong('pain', { way: 'verbal' })).toEqual({ word: ['missing'] });
+    expect(wrong('consciousness', {})).toEqual({ level: ['missing'] });
+    expect(wrong('weight', {})).toEqual({ kg: ['missing'], how: ['missing'] });
+    expect(wrong('height', { lying: 'yes' })).toEqual({ cm: ['missing'], how: ['missing'] });
+  });
+
+  // Limits: bedside handbook 4.1 (25 to 45 degC) and docs/conventions.md section 7 (the other signs).
+  test.each([
+    ['temperature', 'celsius', ['25', '45'], ['24.9', '45.1']],
+    ['oxygen-saturation', 'percent', ['0', '100'], ['-1', '101']],
+    ['weight', 'kg', ['0.2', '700'], ['0.1', '701']],
+    ['height', 'cm', ['20', '280'], ['19.9', '280.1']],
+  ] as const)('%s takes its limits and nothing beyond them', (of, field, taken, refused) => {
+    for (const text of taken) expect(wrong(of, { [field]: text })).not.toHaveProperty(field);
+    for (const text of refused) expect(wrong(of, { [field]: text })[field]).toEqual(['out-of-range']);
+  });
+
+  test('a part of the Glasgow scale that was forgotten is said at that part', () => {
+    expect(wrong('consciousness', { level: 'alert', eyes: '4' })).toEqual({
+      verbal: ['missing'],
+      motor: ['missing'],
+    });
+  });
+
+  test('a comma is not guessed to be a point', () => {
+    expect(wrong('temperature', { celsius: '37,2', site: 'oral' })).toEqual({ celsius: ['not-a-number'] });
+  });
+});
+
+test('typed and not kept is known by sign; choosing how to ask is nothing typed', () => {
+  for (const of of SIGNS) {
+    const field = TYPED_FIELDS[of].at(-1) as string;
+    expect(unkeptSigns({ [`${of}.${field}`]: 'x' })).toEqual([of]);
+  }
+  expect(unkeptSigns({ 'pain.way': 'verbal', 'weight.kg': ' ' })).toEqual([]);
+});

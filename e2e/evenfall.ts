@@ -72,3 +72,30 @@ export async function typeOnKeypad(page: Page, digits: string): Promise<void> {
   for (const digit of digits) await keypad.getByRole('button', { name: digit, exact: true }).tap();
   await keypad.getByRole('button', { name: 'Done' }).tap();
 }
+
+/** Begins a round of the person whose page is open: identity said, made ready. */
+export async function beginRound(page: Page): Promise<void> {
+  await page
+    .getByRole('link', { name: 'Take a round' })
+    .or(page.getByRole('button', { name: 'Take a round' }))
+    .click();
+  await page.getByRole('button', { name: 'They match' }).click();
+  await page.getByRole('button', { name: 'All as it should be' }).click();
+}
+
+/** Says on the review why a sign was not done. */
+export async function notDone(page: Page, sign: string, why = 'the person declined'): Promise<void> {
+  const region = page.getByRole('region', { name: sign, exact: true });
+  await region.getByRole('button', { name: 'Not done …' }).click();
+  await region.getByText(why).click();
+  await region.getByRole('button', { name: 'Keep this reason' }).click();
+}
+
+/** Presses keys on the keypad of the pressure, and keeps them. */
+export async function typePressure(page: Page, keys: string, done = 'Keep this reading'): Promise<void> {
+  const keypad = page.getByRole('group', { name: 'Numbers' });
+  for (const key of keys) {
+    await keypad.getByRole('button', { name: key === '/' ? 'stroke' : key, exact: true }).click();
+  }
+  await keypad.getByRole('button', { name: done }).click();
+}

@@ -1,14 +1,10 @@
-import { expect, expectAccessible, test } from './evenfall.js';
+import { beginRound, expect, expectAccessible, notDone, test } from './evenfall.js';
 
 test('a tapped pulse keeps the moment of each tap, and narrows as one taps', async ({ page, demo }) => {
   await page.goto(`${demo.address}/`);
   await page.getByLabel('Who is measuring?').selectOption({ label: 'Wren Halloran (invented)' });
   await page.getByRole('link', { name: /Juno Castellane/ }).tap();
-  await page
-    .getByRole('link', { name: 'Take a round' })
-    .or(page.getByRole('button', { name: 'Take a round' }))
-    .tap();
-  await page.getByRole('button', { name: 'They match' }).tap();
+  await beginRound(page);
   await page.getByText('Tap', { exact: true }).tap();
   await expectAccessible(page);
 
@@ -32,9 +28,8 @@ test('a tapped pulse keeps the moment of each tap, and narrows as one taps', asy
   await page.getByRole('link', { name: 'Go on' }).tap();
   await page.goBack();
   await page.goto(`${page.url().replace(/\/round\/.*$/, '/round')}`);
-  await page.getByRole('region', { name: 'Breaths' }).getByRole('button', { name: 'Not done …' }).tap();
-  await page.getByText('the person was asleep').tap();
-  await page.getByRole('button', { name: 'Keep this reason' }).tap();
+  await notDone(page, 'Breaths', 'the person was asleep');
+  await notDone(page, 'Pressure');
   await page.getByRole('button', { name: 'Sign', exact: true }).tap();
   await expect(page.getByText(/13 taps in/).first()).toBeVisible();
   await expect(page.getByText('Breaths not done: the person was asleep').first()).toBeVisible();
@@ -45,11 +40,7 @@ test('an interrupted count is void: no number comes of it', async ({ page, demo 
   await page.goto(`${demo.address}/`);
   await page.getByLabel('Who is measuring?').selectOption({ label: 'Wren Halloran (invented)' });
   await page.getByRole('link', { name: /Pia Lindqvist/ }).tap();
-  await page
-    .getByRole('link', { name: 'Take a round' })
-    .or(page.getByRole('button', { name: 'Take a round' }))
-    .tap();
-  await page.getByRole('button', { name: 'They match' }).tap();
+  await beginRound(page);
   await page.getByRole('button', { name: 'Start' }).tap();
   await page.getByRole('button', { name: 'Interrupted' }).tap();
   await expect(page.getByText(/void/i).first()).toBeVisible();
@@ -61,8 +52,7 @@ test('a screen that is left while a count runs makes it void', async ({ page, de
   await page.goto(`${demo.address}/`);
   await page.getByLabel('Who is measuring?').selectOption({ label: 'Wren Halloran (invented)' });
   await page.getByRole('link', { name: /Tomas Varga/ }).tap();
-  await page.getByRole('button', { name: /Take a round/ }).tap();
-  await page.getByRole('button', { name: 'They match' }).tap();
+  await beginRound(page);
   await page.getByRole('button', { name: 'Start' }).tap();
   await expect(page.getByRole('button', { name: 'Interrupted' })).toBeVisible();
   await page.evaluate(() => {
@@ -83,17 +73,9 @@ test('a round signed while the server is gone stays on the device, says so, and 
   await page.getByRole('link', { name: /Bram Oyelaran/ }).tap();
   await expect(page.getByText('How this number came about').first()).toBeVisible();
   const before = await page.getByText('How this number came about').count();
-  await page
-    .getByRole('link', { name: 'Take a round' })
-    .or(page.getByRole('button', { name: 'Take a round' }))
-    .tap();
-  await page.getByRole('button', { name: 'They match' }).tap();
+  await beginRound(page);
   await page.goto(page.url().replace(/\/round.*$/, '/round'));
-  for (const sign of ['Pulse', 'Breaths']) {
-    await page.getByRole('region', { name: sign }).getByRole('button', { name: 'Not done …' }).tap();
-    await page.getByRole('region', { name: sign }).getByText('the person declined').tap();
-    await page.getByRole('region', { name: sign }).getByRole('button', { name: 'Keep this reason' }).tap();
-  }
+  for (const sign of ['Pulse', 'Breaths', 'Pressure']) await notDone(page, sign);
   await demo.kill();
   await page.getByRole('button', { name: 'Sign', exact: true }).tap();
   await expect(page.getByText(/waiting for the server/i).first()).toBeVisible();

@@ -1,4 +1,4 @@
-import { NOT_DONE_REASONS } from '@evenfall/clinical';
+import { NOT_DONE_REASONS, type NotDoneReason } from '@evenfall/clinical';
 import type { Words } from '@evenfall/words';
 import { useState } from 'react';
 import { useApp } from '../app/context.js';
@@ -13,10 +13,15 @@ export function notDoneText({ reason, text }: NotDone, words: Words): string {
   return reason === 'other' ? text : `${said}; ${text}`;
 }
 
-type NotDoneFormProps = { readonly onKeep: (notDone: NotDone) => void; readonly onCancel: () => void };
+type NotDoneFormProps = {
+  readonly onKeep: (notDone: NotDone) => void;
+  readonly onCancel: () => void;
+  /** The reasons that can apply to the sign; all if absent. */
+  readonly reasons?: readonly NotDoneReason[];
+};
 
 /** Asks why a sign was not done: a blank is not charted. */
-export function NotDoneForm({ onKeep, onCancel }: NotDoneFormProps) {
+export function NotDoneForm({ onKeep, onCancel, reasons = NOT_DONE_REASONS }: NotDoneFormProps) {
   const { words } = useApp();
   const [reason, setReason] = useState<NotDone['reason'] | null>(null);
   const [text, setText] = useState('');
@@ -36,7 +41,7 @@ export function NotDoneForm({ onKeep, onCancel }: NotDoneFormProps) {
       <Choices
         legend={words.sentence('review.notDoneWhy')}
         isListed
-        choices={NOT_DONE_REASONS.map((id) => ({ id, text: words.sentence(`review.${id}`) }))}
+        choices={reasons.map((id) => ({ id, text: words.sentence(`review.${id}`) }))}
         chosen={reason}
         onChoose={setReason}
         wrong={isAsked && reason === null ? words.sentence('amend.reasonMissing') : null}

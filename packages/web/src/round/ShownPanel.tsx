@@ -7,7 +7,7 @@ import { type Content, EvidenceStrip, RangeLine, Rate } from '../parts/ValueFigu
 import { AlsoNoticed } from './AlsoNoticed.js';
 import { shownContent } from './content.js';
 import { withNumberReopened, withoutValue } from './draft.js';
-import { nextHref } from './nextHref.js';
+import { nextHref, stepOf } from './nextHref.js';
 import type { PanelProps } from './panelProps.js';
 import { standingOf } from './standing.js';
 
@@ -21,9 +21,10 @@ export function ShownPanel({ round, sign, entry, person }: ShownProps) {
   if (value === undefined) return null;
   const given = shownContent(draft, sign, value, { ...round, program });
   const nextSeconds = given.content.value.nextWindowSeconds;
-  const { step } = standingOf(draft, { ...round, program }).next;
-  // A longer count of this sign has a button of its own.
-  const goesOn = step !== 'review' && step !== sign;
+  const { missing } = standingOf(draft, { ...round, program });
+  // A longer count has a button of its own; who does without it goes on with what is still open.
+  const step = stepOf(missing.find((one) => one !== sign));
+  const goesOn = step !== 'review';
 
   return (
     <div className="measure measure-shown">

@@ -16,6 +16,8 @@ const laterPages = () => import('./laterPages.js');
 const PersonPage = lazy(async () => ({ default: (await laterPages()).PersonPage }));
 const AddPersonPage = lazy(async () => ({ default: (await laterPages()).AddPersonPage }));
 const CorrectIdentityPage = lazy(async () => ({ default: (await laterPages()).CorrectIdentityPage }));
+const FactsPage = lazy(async () => ({ default: (await laterPages()).FactsPage }));
+const ProtocolPage = lazy(async () => ({ default: (await laterPages()).ProtocolPage }));
 const AmendPage = lazy(async () => ({ default: (await laterPages()).AmendPage }));
 
 /** Fetches what the first page did not need, so that it is there when the server is not. */
@@ -35,12 +37,18 @@ export function AppRoutes() {
           <Route path="/">
             <PeoplePage />
           </Route>
+          <Route path="/protocol">
+            <ProtocolPage />
+          </Route>
           <Route path="/people/new">
             <AddPersonPage />
           </Route>
           <Route path="/people/:person">{({ person }) => <PersonPage key={person} person={person} />}</Route>
           <Route path="/people/:person/identity">
             {({ person }) => <CorrectIdentityPage key={person} person={person} />}
+          </Route>
+          <Route path="/people/:person/facts">
+            {({ person }) => <FactsPage key={person} person={person} />}
           </Route>
           <Route path="/people/:person/round">
             {({ person }) => <RoundPage key={person} person={person} />}

@@ -46,6 +46,9 @@ export function PeoplePage() {
             <Link href="/people/new" className={rows.length === 0 ? 'button button-first' : 'button'}>
               {words.sentence('people.add')}
             </Link>
+            <Link href="/protocol" className="button button-quiet">
+              {words.sentence('protocol.link')}
+            </Link>
           </section>
         )}
       </Asking>

@@ -2,10 +2,12 @@ import { amend } from './amend.js';
 import { app } from './app.js';
 import { chart } from './chart.js';
 import { count } from './count.js';
+import { facts } from './facts.js';
 import { people } from './people.js';
 import { person } from './person.js';
 import { prepare } from './prepare.js';
 import { pressure } from './pressure.js';
+import { protocol } from './protocol.js';
 import { result } from './result.js';
 import { review } from './review.js';
 import { roles } from './roles.js';
@@ -21,10 +23,12 @@ export const screens = {
   app,
   people,
   person,
+  facts,
   count,
   taps,
   signs,
   prepare,
+  protocol,
   pressure,
   result,
   review,

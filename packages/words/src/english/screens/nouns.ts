@@ -4,3 +4,4 @@ export const BREATHS = { one: 'breath', other: 'breaths' };
 export const TAPS = { one: 'tap', other: 'taps' };
 export const SECONDS = { one: 'second', other: 'seconds' };
 export const ROUNDS = { one: 'round', other: 'rounds' };
+export const WEEKS = { one: 'week', other: 'weeks' };

@@ -22,6 +22,7 @@ export const signs = {
   another: 'Take another',
   unkept: (f: Text) => `Typed and not kept: ${f.text}. Keep it, or it is not signed with this round.`,
   chooseOne: 'Choose one.',
+  typeNumber: 'Type a number.',
   notSaid: 'not said',
 
   celsius: 'Temperature (°C)',

@@ -65,7 +65,7 @@ export type { ClassIdentity } from './person/classIdentity.js';
 export { CLASS_IDENTIFIERS, classAgeInMonths, classIdentity } from './person/classIdentity.js';
 export type { Identity } from './person/identity.js';
 export { ageInMonths, identifiersOf, identity } from './person/identity.js';
-export { roundFactsOf } from './person/roundFactsOf.js';
+export { pregnancyWeeksOn, roundFactsOf } from './person/roundFactsOf.js';
 export type { StandingFact } from './person/standingFacts.js';
 export { holdsThen, standingFacts } from './person/standingFacts.js';
 export { PROGRAM } from './program.js';

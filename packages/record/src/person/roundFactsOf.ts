@@ -28,7 +28,7 @@ export function roundFactsOf(
     sex: newest(facts, (about) => (about.fact === 'reference-sex' ? about.sex : null)),
     heightCm: newestHeight(entries),
     isPregnant: pregnancy === undefined ? null : true,
-    pregnancyWeeks: pregnancy === undefined ? null : weeksOf(pregnancy, day),
+    pregnancyWeeks: pregnancy === undefined ? null : pregnancyWeeksOn(pregnancy, day),
     weeksAfterBirth: birth === undefined ? null : weeksBetween(birth.from, day),
     arms: facts.flatMap(({ about }) =>
       'side' in about && about.fact !== 'higher-arm'
@@ -66,7 +66,8 @@ function newest<Found>(
   return facts.map(({ about }) => read(about)).findLast((found) => found !== null) ?? null;
 }
 
-function weeksOf({ about, from }: FactContent, day: string): number | null {
+/** Completed weeks of a pregnancy on a day (`YYYY-MM-DD`, local); null if nobody said, or for another fact. */
+export function pregnancyWeeksOn({ about, from }: FactContent, day: string): number | null {
   if (about.fact !== 'pregnancy' || about.weeks === null) return null;
   return about.weeks + weeksBetween(from, day);
 }

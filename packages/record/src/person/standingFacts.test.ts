@@ -9,9 +9,9 @@ const slip = (entry: number) => ({ amends: { entry: idOf(entry), reason: 'typing
 
 test('a fact stands as it was said, with the end that somebody gave it later', () => {
   const ended = kept(frame('fact-ended', { fact: idOf(1), until: '2026-05-31' }, { id: idOf(2) }), 2);
-  expect(standingFacts([said(1, fistula)])).toEqual([{ ...fistula, entry: idOf(1) }]);
+  expect(standingFacts([said(1, fistula)])).toEqual([{ ...fistula, entry: idOf(1), newest: idOf(1) }]);
   expect(standingFacts([said(1, fistula), ended])).toEqual([
-    { ...fistula, until: '2026-05-31', entry: idOf(1) },
+    { ...fistula, until: '2026-05-31', entry: idOf(1), newest: idOf(1) },
   ]);
 });
 
@@ -19,7 +19,7 @@ test('an end named before an amendment still ends what the amendment says, since
   const ended = kept(frame('fact-ended', { fact: idOf(1), until: '2026-05-31' }, { id: idOf(2) }), 2);
   const right = { ...fistula, about: { fact: 'fistula', side: 'right' } };
   expect(standingFacts([said(1, fistula), ended, said(3, right, slip(1))])).toEqual([
-    { ...right, until: '2026-05-31', entry: idOf(1) },
+    { ...right, until: '2026-05-31', entry: idOf(1), newest: idOf(3) },
   ]);
 });
 
@@ -31,7 +31,9 @@ test('a fact entered in error stands no more; an end in error ends nothing', () 
     );
   expect(standingFacts([said(1, fistula), error(2, 1)])).toEqual([]);
   const ended = kept(frame('fact-ended', { fact: idOf(1), until: '2026-05-31' }, { id: idOf(2) }), 2);
-  expect(standingFacts([said(1, fistula), ended, error(3, 2)])).toEqual([{ ...fistula, entry: idOf(1) }]);
+  expect(standingFacts([said(1, fistula), ended, error(3, 2)])).toEqual([
+    { ...fistula, entry: idOf(1), newest: idOf(1) },
+  ]);
 });
 
 test('two amendments that disagree are both shown: an arm barred by either is barred', () => {

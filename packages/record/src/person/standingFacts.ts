@@ -2,8 +2,11 @@ import { gatherAmendments } from '../chart/amendmentTree.js';
 import type { FactContent } from '../content/fact.js';
 import type { StoredEntry } from '../entry/entry.js';
 
-/** A fact of a person as it stands, with the entry that says it. */
-export type StandingFact = FactContent & { readonly entry: string };
+/**
+ * A fact of a person as it stands: `entry` first said it and names it, an end too; `newest` says it now, and is what
+ * an amendment of it amends.
+ */
+export type StandingFact = FactContent & { readonly entry: string; readonly newest: string };
 
 /**
  * The facts of a person that stand: not entered in error, in their newest wording, with the last day that anybody
@@ -20,7 +23,8 @@ export function standingFacts(entries: readonly StoredEntry[]): StandingFact[] {
       if (entry.kind !== 'fact') return [];
       const names = new Set(story.map(({ id }) => id));
       const last = ends.filter(({ content }) => names.has(content.fact)).at(-1);
-      return [{ ...entry.content, until: last?.content.until ?? entry.content.until, entry: original.id }];
+      const until = last?.content.until ?? entry.content.until;
+      return [{ ...entry.content, until, entry: original.id, newest: entry.id }];
     }),
   );
 }

@@ -2,6 +2,7 @@ import { projectChart } from '@evenfall/record';
 import { useMemo } from 'react';
 import { Link, useLocation } from 'wouter';
 import { useApp, useKept } from '../app/context.js';
+import { FactsOfDay } from '../facts/FactsOfDay.js';
 import { Asking } from '../parts/Asking.js';
 import { IdentityLine } from '../parts/Identity.js';
 import { Page } from '../parts/Page.js';
@@ -49,6 +50,7 @@ export function PersonPage({ person }: { readonly person: string }) {
                 {words.sentence(hasDraft ? 'chart.goOnRound' : 'chart.newRound')}
               </button>
             )}
+            <FactsOfDay person={person} entries={entries} />
             <section className="chart" aria-label={words.sentence('chart.title')}>
               <h2>{words.sentence('chart.title')}</h2>
               <WaitingRounds person={person} />

@@ -14,10 +14,8 @@ export function KeptMeasure({ round, measure, label }: KeptProps) {
   const { flags } = signContentOf(round.draft, measure, { ...round, program }).value;
   return (
     <div className="value-review">
-      <p>
-        {label === undefined ? null : <span className="soft">{label} </span>}
-        <strong className="measure-kept">{text}</strong>
-      </p>
+      {label === undefined ? null : <p className="value-sign">{label}</p>}
+      <p className="measure-kept">{text}</p>
       <Flags flags={flags} />
       <button
         type="button"

@@ -1,4 +1,4 @@
-import type { Refusal, Sign, SignOf } from '@evenfall/clinical';
+import { NOT_DONE_REASONS, type Refusal, type Sign, type SignOf } from '@evenfall/clinical';
 import { useRef, useState } from 'react';
 import { useApp } from '../app/context.js';
 import type { useForm } from '../app/forms.js';
@@ -58,6 +58,7 @@ export function SignSection({ of, round, form, target }: SectionProps) {
       ) : null}
       {isAsking && isTaking ? (
         <NotDoneForm
+          reasons={NOT_DONE_REASONS.filter((reason) => reason !== 'arm-barred')}
           onKeep={(reason) => {
             round.change((draft) => withMeasureNotDone(draft, of, reason));
             clear();
@@ -81,6 +82,9 @@ export function SignSection({ of, round, form, target }: SectionProps) {
   );
 }
 
+/** Numbers that are chosen, not typed. */
+const CHOSEN: ReadonlySet<string> = new Set(['/score', '/glasgow/eyes', '/glasgow/verbal', '/glasgow/motor']);
+
 type TakeProps = SectionProps & { readonly onKept: () => void; readonly onNotDone: (() => void) | null };
 
 function TakeForm({ of, round, form, target, onKept, onNotDone }: TakeProps) {
@@ -99,10 +103,11 @@ function TakeForm({ of, round, form, target, onKept, onNotDone }: TakeProps) {
     },
   };
   /** Ids of choices are nothing to read out: that one must be chosen is enough. */
-  const saidOf = (refusal: Refusal, label: string) =>
-    refusal.choices.length > 0
-      ? words.sentence('signs.chooseOne')
-      : words.problem(refusal, { nameOf: () => label }).message;
+  const saidOf = (refusal: Refusal, label: string) => {
+    if (refusal.choices.length > 0 || CHOSEN.has(refusal.field)) return words.sentence('signs.chooseOne');
+    if (refusal.code === 'missing') return words.sentence('signs.typeNumber');
+    return words.problem(refusal, { nameOf: () => label }).message;
+  };
   const keep = (sign: Sign) => {
     const measuredAt = clock.stamp();
     round.keep((draft, { entry, sequence }) =>

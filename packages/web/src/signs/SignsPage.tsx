@@ -1,15 +1,18 @@
 import { SIGNS, type SignOf, wantedSigns } from '@evenfall/clinical';
+import type { StoredEntry } from '@evenfall/record';
 import { useState } from 'react';
 import { Link, Redirect } from 'wouter';
 import { useApp, useKept } from '../app/context.js';
 import { useForm } from '../app/forms.js';
 import { signText } from '../app/signText.js';
+import { FactsLines } from '../facts/FactsLines.js';
 import { prescriberOfScaleTwo } from '../facts/factsOn.js';
 import { Asking } from '../parts/Asking.js';
 import { IdentityLine } from '../parts/Identity.js';
 import { Page } from '../parts/Page.js';
 import { localDate } from '../ports/stampAt.js';
 import { nextHref } from '../round/nextHref.js';
+import { ActNowPanel } from '../round/ResultPanels.js';
 import { standingOf } from '../round/standing.js';
 import { entriesIn, type Round, useInForce, useRecord, useRound } from '../round/useRound.js';
 import { SignSection } from './SignSection.js';
@@ -44,13 +47,7 @@ export function SignsPage({ person }: { readonly person: string }) {
         {(record) => (
           <Asking asked={rules.asked} again={rules.again}>
             {() =>
-              round === null ? null : (
-                <Sections
-                  round={round}
-                  person={person}
-                  prescriber={prescriberOfScaleTwo(entriesIn(record), localDate(round.draft.begunAt))}
-                />
-              )
+              round === null ? null : <Sections round={round} person={person} entries={entriesIn(record)} />
             }
           </Asking>
         )}
@@ -59,14 +56,20 @@ export function SignsPage({ person }: { readonly person: string }) {
   );
 }
 
-type SectionsProps = { readonly round: Round; readonly person: string; readonly prescriber: string | null };
+type SectionsProps = {
+  readonly round: Round;
+  readonly person: string;
+  readonly entries: readonly StoredEntry[];
+};
 
-function Sections({ round, person, prescriber }: SectionsProps) {
+function Sections({ round, person, entries }: SectionsProps) {
   const { words, program } = useApp();
+  const day = localDate(round.draft.begunAt);
   const form = useForm(signsForm(round.draft.round));
   const fields = useKept(({ kept }) => kept.forms[signsForm(round.draft.round)]?.fields);
-  const { state, next } = standingOf(round.draft, { ...round, program });
-  const target = oxygenTarget(prescriber, round.facts.ageMonths);
+  const standing = standingOf(round.draft, { ...round, program });
+  const { state, next } = standing;
+  const target = oxygenTarget(prescriberOfScaleTwo(entries, day), round.facts.ageMonths);
   const wanted = wantedSigns(state, round.inForce.roundRules.plan);
   const first = SIGNS.filter((of) => wanted.includes(of));
   const others = SIGNS.filter((of) => !wanted.includes(of));
@@ -79,6 +82,7 @@ function Sections({ round, person, prescriber }: SectionsProps) {
   const isHere = SIGNS.some((of) => of === next.step);
   return (
     <div className="signs">
+      <FactsLines entries={entries} day={day} />
       {first.map((of) => (
         <section key={of} className="sign-review" aria-label={signText(of, words)}>
           <h2>{signText(of, words)}</h2>
@@ -101,6 +105,7 @@ function Sections({ round, person, prescriber }: SectionsProps) {
           </div>
         </section>
       )}
+      <ActNowPanel standing={standing} />
       {isHere ? null : (
         <div className="next-steps">
           <Link href={nextHref(person, next.step)} className="button button-large">

@@ -10,6 +10,7 @@ import { countDetails } from './countDetails.js';
 import { cuffDetails } from './cuffDetails.js';
 import type { Detail } from './detail.js';
 import { expected, expectedByCode } from './expected/index.js';
+import { factTitles } from './factTitles.js';
 import { messages, problemWords } from './problems.js';
 import { readingsDetails } from './readingsDetails.js';
 import { roundDetails } from './roundDetails.js';
@@ -58,7 +59,15 @@ export const english = {
     options: { ...options, ...averageOptions, ...scoreOptions },
     commandLine,
   },
-  titles: { ...titles, ...categoryTitles, ...roundTitles, ...runTitles, ...scoreTitles, ...signTitles },
+  titles: {
+    ...titles,
+    ...categoryTitles,
+    ...factTitles,
+    ...roundTitles,
+    ...runTitles,
+    ...scoreTitles,
+    ...signTitles,
+  },
   starting,
   expected,
   expectedByCode,

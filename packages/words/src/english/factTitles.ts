@@ -1,0 +1,28 @@
+/** What each kind of fact about a person is called. Source of the kinds: bedside handbook 3.15 and the project's design, section 3. */
+export const factTitles = {
+  fact: {
+    fistula: 'Fistula',
+    graft: 'Graft',
+    shunt: 'Dialysis shunt',
+    drip: 'Drip or line',
+    amputation: 'Amputated',
+    'axillary-surgery': 'Surgery in the armpit',
+    lymphoedema: 'Lymphoedema',
+    weakness: 'Weak or paralysed',
+    injury: 'Injury, cast, burn or open skin',
+    'lower-arm': 'Reads lower than the other',
+    'higher-arm': 'Reads higher than the other',
+    pregnancy: 'Pregnant',
+    'gave-birth': 'Gave birth',
+    'cannot-stand': 'Cannot stand',
+    'irregular-rhythm': 'Irregular pulse',
+    tremor: 'Tremor',
+    pacemaker: 'Pacemaker',
+    'rate-slowing-drug': 'Takes a drug that slows the heart',
+    'spinal-injury': 'Injury of the spinal cord',
+    gap: 'Gap in the sounds',
+    'usual-cuff': 'Usual cuff',
+    'oxygen-scale-2': 'Saturation judged by scale 2',
+    'reference-sex': 'Reference tables',
+  },
+} as const;

@@ -226,6 +226,7 @@ export type { RoundPressure, RoundResult } from './round/roundResult.js';
 export { ROUND_RULE, readingsCircumstances, roundResult } from './round/roundResult.js';
 export type { RoundRules } from './round/roundRules.js';
 export { DEFAULT_ROUND_RULES } from './round/roundRules.js';
+export type { RoundScore } from './round/roundScores.js';
 export type { RoundState } from './round/roundState.js';
 export { after, EMPTY_ROUND, hasNumber, isAnswered, roundState, valuesOf } from './round/roundState.js';
 export type { KnownPressure, PressureLimit, SevereLimits } from './round/severe.js';

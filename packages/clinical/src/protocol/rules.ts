@@ -108,6 +108,7 @@ export function roundRules(protocol: Protocol | null): RoundRules {
     actNow: actNowRules(protocol),
     actNowOrigins: actNowOrigins(protocol),
     category: categoryRules(protocol),
+    score: scoreRules(protocol),
     signing: signingRules(protocol),
   };
 }

@@ -8,7 +8,7 @@ export type JudgedReading = RoundReading & { readonly irregular: boolean | null 
 
 /**
  * What a round came to, as its result is made from it: the readings in order, and the newest of each other sign that
- * has a number. Rates per minute, temperature degC, saturation percent, height cm; null is not taken or not known.
+ * has a number. Rates per minute, temperature degC, saturation percent, height cm, weight kg; null is not taken or not known.
  */
 export type RoundInput = {
   readonly readings: readonly JudgedReading[];
@@ -19,6 +19,7 @@ export type RoundInput = {
   readonly oxygen: { readonly percent: number; readonly onOxygen: boolean } | null;
   readonly consciousness: ConsciousnessLevel | null;
   readonly heightCm: number | null;
+  readonly weightKg: number | null;
   /** The emergency features that the person has; empty when all were asked and none is there, null when none was asked. */
   readonly features: readonly EmergencyFeature[] | null;
   readonly unwell: boolean | null;

@@ -15,6 +15,7 @@ const NOTHING: RoundInput = {
   oxygen: null,
   consciousness: null,
   heightCm: null,
+  weightKg: null,
   features: null,
   unwell: null,
   facts: { ...NO_ROUND_FACTS, ageMonths: 600 },
@@ -22,6 +23,7 @@ const NOTHING: RoundInput = {
 const CHOSEN: RoundRules = {
   ...DEFAULT_ROUND_RULES,
   readings: readingsRulesOf('acc-aha-2025'),
+  score: { ...DEFAULT_ROUND_RULES.score, earlyWarning: true, meanPressure: true, pulsePressure: true },
   category: {
     adultScheme: 'acc-aha-2025',
     childScheme: 'fourth-report-2004',
@@ -191,6 +193,39 @@ describe('the score', () => {
   test('is made of the whole round', () => {
     expect(result(w4).earlyWarning).toMatchObject({ total: 7, band: 'high' });
     expect(alerts(w4)).toEqual(['early-warning-total-high']);
+  });
+
+  test('and every other one is shown only by a place that chose it, and alarms all the same', () => {
+    const shown = result(w4, { ...CHOSEN, score: DEFAULT_ROUND_RULES.score });
+    expect(shown).toMatchObject({
+      earlyWarning: null,
+      meanPressureMmHg: null,
+      pulsePressureMmHg: null,
+      scores: [],
+    });
+    expect(shown.actNow.map(({ condition }) => condition)).toEqual(['early-warning-total-high']);
+  });
+
+  // Bedside handbook 5.3: W3 (shock indices), W8 (sepsis screen 2, positive), W12 (7 y, 118 and 104: 1.135, raised).
+  test('of every kind that was chosen is made of the round', () => {
+    const all = { ...CHOSEN.score, shockIndex: true, sepsisScreen: true, paediatricShockIndex: true };
+    const of = (more: Partial<RoundInput>) =>
+      result(more, { ...CHOSEN, score: all }).scores.map(({ of: id, value, band }) => [
+        id,
+        value?.toFixed(2),
+        band,
+      ]);
+    const w3 = { readings: readings('90/60', '90/60'), pulse: 110, facts: facts({ ageMonths: 840 }) };
+    expect(of(w3)).toEqual([
+      ['sepsis-screen', undefined, null],
+      ['shock-index', '1.22', 'high'],
+      ['modified-shock-index', '1.57', 'high'],
+      ['age-shock-index', '85.56', 'high'],
+    ]);
+    const w8 = { readings: readings('98/60', '98/60'), breaths: 24, consciousness: 'alert' } as const;
+    expect(of(w8)).toContainEqual(['sepsis-screen', '2.00', 'positive']);
+    const w12 = { readings: readings('104/60', '104/60'), pulse: 118, facts: facts({ ageMonths: 90 }) };
+    expect(of(w12)).toEqual([['paediatric-shock-index', '1.13', 'high']]);
   });
 
   // Bedside handbook 5.2: from 16 years on, not in pregnancy, not with a spinal injury.

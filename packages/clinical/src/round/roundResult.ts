@@ -3,10 +3,10 @@ import { completedYears } from '../child/years.js';
 
 import { isAveragedSite } from '../cuff/placeCheck.js';
 import type { Posture, Side } from '../cuff/places.js';
-import { type EarlyWarning, earlyWarning } from '../score/earlyWarning.js';
+import { EARLY_WARNING_PARTS, type EarlyWarning, earlyWarning } from '../score/earlyWarning.js';
 import { meanPressure } from '../score/meanPressure.js';
 import { pulsePressure } from '../score/pulsePressure.js';
-import { NO_SCORE_INPUTS } from '../score/scoreInputs.js';
+import { NO_SCORE_INPUTS, type ScoreInputs } from '../score/scoreInputs.js';
 import type { StandingResult } from '../score/standingResult.js';
 import { type ActNowAlert, actNow, type FeaturesToAsk, featuresToAsk } from './actNow.js';
 import { pregnancyLimits, severeLimits } from './actNowRules.js';
@@ -23,6 +23,7 @@ import { type RoundCategory, roundCategory } from './roundCategory.js';
 import type { RoundFacts } from './roundFacts.js';
 import type { JudgedReading, RoundInput } from './roundInput.js';
 import type { RoundRules } from './roundRules.js';
+import { type RoundScore, roundScores } from './roundScores.js';
 import { standingOf } from './standingOf.js';
 import { isScoredAsAdult, isSoonAfterBirth, mayBePregnant } from './whoseLimits.js';
 
@@ -48,10 +49,15 @@ export type RoundResult = {
   readonly arms: ArmDifference | null;
   /** Null where the place chose no protocol, or has no scheme for this person. */
   readonly category: RoundCategory | null;
+  /** This and the next: null without a diastolic, or where the place does not show it. */
   readonly meanPressureMmHg: number | null;
   readonly pulsePressureMmHg: number | null;
-  /** Null for whom the score is not: under 16, in pregnancy, with a spinal injury; or where no part of it was taken. */
+  /**
+   * Null for whom the score is not (under 16, in pregnancy, with a spinal injury), where no part of it was taken, or
+   * where the place does not show it: its alerts are in `actNow` all the same.
+   */
   readonly earlyWarning: EarlyWarning | null;
+  readonly scores: readonly RoundScore[];
   /** The test of lying (or sitting) and standing; null where it was not made. */
   readonly standing: StandingResult | null;
   readonly actNow: readonly ActNowAlert[];
@@ -72,7 +78,9 @@ export function roundResult(input: RoundInput, rules: RoundRules): RoundResult {
   const limits = child === null ? null : limitsOfChild(child);
   const pressure = pressureOf(input, limits, rules);
   const used = pressureUsed(input, pressure);
-  const score = scoreOf(input, used.systolic);
+  const inputs = scoreInputs(input, used);
+  const { score: shows } = rules;
+  const score = scoreOf(input, inputs);
   const shared = sharedSigns(input, score, limits);
   const isPregnancy = input.facts.isPregnant === true || isSoonAfterBirth(shared, rules.actNow);
   const category =
@@ -85,9 +93,10 @@ export function roundResult(input: RoundInput, rules: RoundRules): RoundResult {
     pressure,
     arms: armsOf(input.readings, rules),
     category,
-    meanPressureMmHg: meanPressure({ ...NO_SCORE_INPUTS, ...used }).value,
-    pulsePressureMmHg: pulsePressure({ ...NO_SCORE_INPUTS, ...used }).value,
-    earlyWarning: score,
+    meanPressureMmHg: shows.meanPressure ? meanPressure(inputs).value : null,
+    pulsePressureMmHg: shows.pulsePressure ? pulsePressure(inputs).value : null,
+    earlyWarning: shows.earlyWarning ? score : null,
+    scores: roundScores(inputs, input.facts.ageMonths, shows),
     standing: standingOf(input),
     actNow: alertsOf(each, rules),
     ask: askOf(each, input.facts, rules),
@@ -154,34 +163,36 @@ function pressureUsed(
   return { systolic: last?.systolic ?? null, diastolic: last?.diastolic ?? null };
 }
 
-/** The score of those for whom it is; null for the others. */
-function scoreOf(input: RoundInput, systolic: number | null): EarlyWarning | null {
-  const { facts, oxygen } = input;
+/** What the scores of a round are made from. */
+function scoreInputs(
+  { facts, oxygen, heightCm, weightKg, ...taken }: RoundInput,
+  used: { readonly systolic: number | null; readonly diastolic: number | null },
+): ScoreInputs {
   const { ageMonths, isPregnant, hasSpinalInjury, oxygenScale } = facts;
-  if (!isScoredAsAdult({ ageMonths }) || isPregnant === true || hasSpinalInjury) return null;
-  const isAnyKnown = [
-    input.breaths,
-    oxygen,
-    systolic,
-    input.pulse,
-    input.consciousness,
-    input.temperature,
-  ].some((part) => part !== null);
-  if (!isAnyKnown) return null;
-  return earlyWarning({
+  return {
     ...NO_SCORE_INPUTS,
-    respirations: input.breaths,
+    ...used,
+    respirations: taken.breaths,
     oxygenSaturation: oxygen?.percent ?? null,
     scale: oxygenScale,
     onOxygen: oxygen?.onOxygen ?? null,
-    systolic,
-    pulse: input.pulse,
-    consciousness: input.consciousness,
-    temperature: input.temperature,
+    pulse: taken.pulse,
+    consciousness: taken.consciousness,
+    temperature: taken.temperature,
     age: ageMonths === null ? null : completedYears(ageMonths),
     pregnant: isPregnant,
     spinalInjury: hasSpinalInjury,
-  });
+    heightCm: heightCm ?? facts.heightCm,
+    weightKg,
+  };
+}
+
+/** The score of those for whom it is; null for the others, and where no part of it was taken. */
+function scoreOf({ facts }: RoundInput, inputs: ScoreInputs): EarlyWarning | null {
+  const { ageMonths, isPregnant, hasSpinalInjury } = facts;
+  if (!isScoredAsAdult({ ageMonths }) || isPregnant === true || hasSpinalInjury) return null;
+  const isAnyKnown = EARLY_WARNING_PARTS.some((part) => part !== 'onOxygen' && inputs[part] !== null);
+  return isAnyKnown ? earlyWarning(inputs) : null;
 }
 
 function sharedSigns(

@@ -1,5 +1,6 @@
 import { type CategoryRules, NO_CATEGORIES } from '../category/rules.js';
 import { type CuffRules, DEFAULT_CUFF_RULES } from '../cuff/rules.js';
+import { DEFAULT_SCORE_RULES, type ScoreRules } from '../score/rules.js';
 import {
   type ActNowOrigins,
   type ActNowRules,
@@ -23,6 +24,7 @@ export type RoundRules = {
   readonly actNowOrigins: ActNowOrigins;
   /** Without a protocol there is none: values are charted and no category is shown. */
   readonly category: CategoryRules;
+  readonly score: ScoreRules;
   readonly signing: SigningRules;
 };
 
@@ -36,5 +38,6 @@ export const DEFAULT_ROUND_RULES: RoundRules = {
   actNow: DEFAULT_ACT_NOW_RULES,
   actNowOrigins: DEFAULT_ACT_NOW_ORIGINS,
   category: NO_CATEGORIES,
+  score: DEFAULT_SCORE_RULES,
   signing: DEFAULT_SIGNING_RULES,
 };

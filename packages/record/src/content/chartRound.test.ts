@@ -50,14 +50,12 @@ describe('what is made of a round', () => {
   // Without a protocol: ESC 2024, mean of the second and third (bedside handbook 3.10).
   test('is made of the entries it names, in the order of the work', () => {
     expect(content.value?.pressure).toMatchObject({ systolic: 145, diastolic: 89, used: [idOf(6), idOf(7)] });
-    expect(content.value?.earlyWarning).toMatchObject({ parts: { pulse: 0, temperature: 1 }, total: null });
     expect(content.computedBy).toMatchObject({ rule: ROUND_RULE, preset: null, presetVersion: null });
   });
 
   test('looks at no entry that the signing does not name', () => {
     const two = signingContent([{ sign: 'pressure', entries: [idOf(5), idOf(6)] }], ENTRIES);
     expect(two.value?.pressure).toMatchObject({ systolic: null, why: [{ code: 'too-few' }] });
-    expect(two.value?.earlyWarning?.parts).toMatchObject({ pulse: null });
   });
 
   test('comes back the same from JSON and from its schema, and from its entries', () => {
@@ -87,7 +85,12 @@ describe('what is made of a round', () => {
     const override = { systolic: 138, diastolic: 86, reason: 'sleeve under the cuff' };
     const set = { ...byHand, content: { ...byHand.content, override } };
     const { value } = signingContent([{ sign: 'pressure', entries: [idOf(8)] }], [set]);
-    expect(value?.meanPressureMmHg).toBeCloseTo(86 + (138 - 86) / 3, 9);
+    expect(value?.pressure?.why).toMatchObject([{ code: 'too-few' }]);
+    const three = signingContent(
+      [{ sign: 'pressure', entries: [idOf(8), idOf(6), idOf(7)] }],
+      [set, ...ENTRIES],
+    );
+    expect(three.value?.pressure).toMatchObject({ systolic: 141, diastolic: 87, used: [idOf(7), idOf(8)] });
   });
 
   test('keeps an alert of one reading that the average would hide', () => {

@@ -32,6 +32,10 @@ export function roundInputOf(entries: readonly Entry[], evidence: RoundEvidence)
       const sign = signIn(entry);
       return sign?.of === 'height' && sign.how === 'measured' ? sign.cm : null;
     }),
+    weightKg: newest(entries, (entry) => {
+      const sign = signIn(entry);
+      return sign?.of === 'weight' ? sign.kg : null;
+    }),
     features,
     unwell,
     facts,

@@ -106,6 +106,7 @@ export const roundValue = z
     meanPressureMmHg: number,
     pulsePressureMmHg: number,
     earlyWarning: earlyWarning.nullable(),
+    scores: z.array(z.object({ of: code, value: number, unit: code, band: code.nullable(), flags }).strict()),
     standing: standing.nullable(),
     actNow: z.array(alert),
     ask: z.object({ features: z.array(code), pregnancy: z.boolean() }).strict(),

@@ -193,6 +193,13 @@ export function resultLines(value: RoundValueKept, words: Words): ResultLine[] {
             earlyWarning.response === null ? [] : [earlyWarning.response],
           ),
         ]),
+    ...value.scores.map(({ of, value: made, flags }) =>
+      line(
+        words.title('score', of),
+        made === null ? words.sentence('result.notWhole') : words.say.short(made, 2),
+        flags,
+      ),
+    ),
     ...(arms === null ? [] : [line(words.sentence('result.arms'), '', arms.why)]),
     ...(standing === null
       ? []

@@ -19,6 +19,7 @@ export const result = {
   points: (f: { points: number }, say: Say) => `${say.short(f.points)}`,
   atLeast: (f: { points: number }, say: Say) => `at least ${say.short(f.points)}: parts are missing`,
   college: 'Numbers of the Royal College of Physicians, London 2017.',
+  notWhole: 'not whole: parts are missing',
   meanPressure: 'Mean pressure',
   pulsePressure: 'Pulse pressure',
   mmHg: (f: { mmHg: number }, say: Say) => `${say.number(f.mmHg)} mmHg`,

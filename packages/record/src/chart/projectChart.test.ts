@@ -122,6 +122,21 @@ describe('a chart', () => {
     expect(projectChart([])).toEqual({ rounds: [], entries: 0 });
   });
 
+  test('has no part in a fact of the person, nor in the mark that it was an error', () => {
+    const content = { about: { fact: 'tremor' }, from: '2026-03-01', until: null, text: null };
+    const fact = kept(frame('fact', content, { id: idOf(9), sequence: 9, round: null }), 3);
+    const amends = { entry: idOf(9), reason: 'typing-slip' as const, text: null };
+    const mark = frame(
+      'entered-in-error',
+      { note: null },
+      { id: idOf(10), sequence: 10, round: null, amends },
+    );
+    const round = [pulse(1, 0, { round: MORNING }), signing(2, 1, MORNING)];
+    expect(projectChart([...round, fact, kept(mark, 4)]).rounds).toEqual(projectChart(round).rounds);
+    // A mark of something that is not here is still shown: nothing disappears.
+    expect(projectChart([...round, kept(mark, 4)]).rounds).toHaveLength(2);
+  });
+
   test('is the same for any order in which its entries come', () => {
     fc.assert(
       fc.property(anyHistoryTwice, ([entries, shuffled]) => {

@@ -29,7 +29,9 @@ type Writable = { signed: AmendedEntry | null; signedAgain: AmendedEntry[]; valu
 /** Builds a chart from a person's entries, in any order. */
 export function projectChart(entries: readonly StoredEntry[]): Chart {
   const rounds = new Map<string, Writable>();
-  for (const amended of gatherAmendments(entries.filter(isCharted))) {
+  // A mark of error belongs to what it marks: one of a fact is gathered with the fact and is not of the chart.
+  const charted = gatherAmendments(entries).filter(({ original }) => isCharted(original));
+  for (const amended of charted) {
     const { original } = amended;
     const id = original.round ?? original.id;
     const round: Writable = rounds.get(id) ?? { signed: null, signedAgain: [], values: [] };

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { freshKept } from '../store/kept.js';
-import { withAdds, withEntry, withField, withoutForm } from './forms.js';
+import { withAdds, withEntry, withField, withoutForm, withoutFormsOf } from './forms.js';
 
 const stamp = (at: string) => ({ at, zone: 'UTC', asEntered: null });
 
@@ -24,4 +24,13 @@ test('sending again sends the same: ids, number and time are made once', () => {
     entry: { id: 'id-2', sequence: 0, measuredAt: stamp('first'), writtenAt: stamp('first').at },
   });
   expect(once.sequence).toBe(1);
+});
+
+test('what was typed for a round goes with the round, and nothing else does', () => {
+  const typed = ['signs 7', 'place 7', 'signs 17', 'add'].reduce(
+    (kept, form) => withField(kept, form, 'text', 'x'),
+    freshKept('d'),
+  );
+  expect(Object.keys(withoutFormsOf(typed, '7').forms)).toEqual(['signs 17', 'add']);
+  expect(withoutFormsOf(typed, '8')).toBe(typed);
 });

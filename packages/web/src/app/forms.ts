@@ -33,6 +33,12 @@ export function withoutForm(kept: Kept, form: string): Kept {
   return { ...kept, forms };
 }
 
+/** Without what was typed for a round that is over: its forms end in its id. */
+export function withoutFormsOf(kept: Kept, round: string): Kept {
+  const left = Object.entries(kept.forms).filter(([form]) => !form.endsWith(` ${round}`));
+  return left.length === Object.keys(kept.forms).length ? kept : { ...kept, forms: Object.fromEntries(left) };
+}
+
 /**
  * A form whose fields outlive a reload and a refusal.
  *

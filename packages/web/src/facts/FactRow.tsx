@@ -1,5 +1,5 @@
 import { AMENDMENT_REASONS, type StandingFact } from '@evenfall/record';
-import { useState } from 'react';
+import { useRef, useState } from 'react';
 import { useApp } from '../app/context.js';
 import { useForm } from '../app/forms.js';
 import { Field } from '../parts/Field.js';
@@ -24,9 +24,15 @@ export function FactRow({ fact, person, day, said, canEnd }: RowProps) {
   const { words } = useApp();
   const rules = useCuffRules();
   const [asking, setAsking] = useState<'end' | 'error' | null>(null);
+  const row = useRef<HTMLLIElement>(null);
+  const close = () => {
+    setAsking(null);
+    // The form that had the focus is gone: a keyboard goes on from the fact.
+    row.current?.focus({ preventScroll: true });
+  };
   const which = <span className="unseen">: {whatText(fact, day, words)}</span>;
   return (
-    <li className="fact-row">
+    <li className="fact-row" ref={row} tabIndex={-1}>
       <p className="fact-what">{factText(fact, day, rules, words)}</p>
       {fact.text === null ? null : <p>{fact.text}</p>}
       <p className="soft small">{said}</p>
@@ -44,8 +50,8 @@ export function FactRow({ fact, person, day, said, canEnd }: RowProps) {
           </button>
         </div>
       ) : null}
-      {asking === 'end' ? <EndForm fact={fact} person={person} onClose={() => setAsking(null)} /> : null}
-      {asking === 'error' ? <ErrorForm fact={fact} person={person} onClose={() => setAsking(null)} /> : null}
+      {asking === 'end' ? <EndForm fact={fact} person={person} onClose={close} /> : null}
+      {asking === 'error' ? <ErrorForm fact={fact} person={person} onClose={close} /> : null}
     </li>
   );
 }

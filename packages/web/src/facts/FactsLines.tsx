@@ -1,7 +1,7 @@
 import type { StoredEntry } from '@evenfall/record';
 import { useApp } from '../app/context.js';
 import { factsOn } from './factsOn.js';
-import { factText } from './factText.js';
+import { askedBy, factText } from './factText.js';
 import { useCuffRules } from './useCuffRules.js';
 
 type FactsLinesProps = {
@@ -20,7 +20,7 @@ export function FactsLines({ entries, day }: FactsLinesProps) {
     <section className="fact-lines" aria-label={words.sentence('facts.about')}>
       <ul>
         {facts.map((fact) => (
-          <li key={fact.newest}>
+          <li key={fact.newest} className={askedBy(fact.about, rules) === null ? undefined : 'fact-asks'}>
             {factText(fact, day, rules, words)}
             {fact.text === null ? null : <span className="fact-text">{fact.text}</span>}
           </li>

@@ -1,6 +1,7 @@
 import type { Agent, StandingFact, StoredEntry } from '@evenfall/record';
 import { useApp } from '../app/context.js';
 import { stampText } from '../app/times.js';
+import { reasonText } from '../chart/reasonText.js';
 import { whoText } from '../chart/who.js';
 import { Asking } from '../parts/Asking.js';
 import { IdentityLine } from '../parts/Identity.js';
@@ -96,12 +97,21 @@ function FactLists({ person, entries, agents }: ListsProps) {
         <section className="fact-list" aria-label={words.sentence('facts.inError')}>
           <h2>{words.sentence('facts.inError')}</h2>
           <ul>
-            {inError.map((entry) => (
-              <li key={entry.id} className="fact-row">
+            {inError.map(({ fact, mark }) => (
+              <li key={fact.id} className="fact-row">
                 <p>
-                  <del>{factText(entry.content, day, rules, words)}</del>
+                  <del>{factText(fact.content, day, rules, words)}</del>
                 </p>
-                <p className="soft small">{saidBy(entry.id)}</p>
+                <p className="soft small">{saidBy(fact.id)}</p>
+                {mark.amends === null ? null : (
+                  <p className="soft small">
+                    {words.sentence('chart.storyError', {
+                      who: whoText(mark, agents, words),
+                      at: stampText({ at: mark.writtenAt }, words),
+                      reason: reasonText(mark.amends, words),
+                    })}
+                  </p>
+                )}
               </li>
             ))}
           </ul>

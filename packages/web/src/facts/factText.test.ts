@@ -36,6 +36,7 @@ test('the weeks of a pregnancy are those of the day on which it is shown', () =>
 
 test('both days are said where an end is known', () => {
   expect(since({ fact: 'tremor' }, '2026-03-01', '2026-05-31')).toBe('Tremor, 1 Mar 2026 to 31 May 2026');
+  expect(since({ fact: 'tremor' }, '2026-03-01', '2026-03-01')).toBe('Tremor, on 1 Mar 2026');
 });
 
 test('a place may bar more arms, and can free none that must never be used', () => {

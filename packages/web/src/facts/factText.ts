@@ -24,8 +24,9 @@ export function factText(fact: FactContent, day: string, rules: CuffRules, words
 export function daysText({ about, from, until }: FactContent, words: Words): string {
   const start = dayText(from, words);
   if (about.fact === 'gave-birth') return words.sentence('facts.onDay', { text: start });
-  return until === null
-    ? words.sentence('facts.since', { text: start })
+  if (until === null) return words.sentence('facts.since', { text: start });
+  return until === from
+    ? words.sentence('facts.onDay', { text: start })
     : words.sentence('facts.between', { from: start, until: dayText(until, words) });
 }
 

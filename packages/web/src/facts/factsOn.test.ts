@@ -49,7 +49,7 @@ test('ended, to come and in error stand apart, and none of them is lost', () => 
   expect(names(sorted.holding)).toEqual(['tremor', 'oxygen-scale-2']);
   expect(names(sorted.ended)).toEqual(['drip']);
   expect(names(sorted.ahead)).toEqual([]);
-  expect(sorted.inError.map(({ content }) => content.about)).toEqual([{ fact: 'fistula', side: 'left' }]);
+  expect(sorted.inError).toEqual([{ fact: FISTULA, mark: error }]);
   expect(names(factsOfPerson([...ALL, error], '2026-03-01').ahead)).toEqual(['oxygen-scale-2']);
 });
 

@@ -19,13 +19,16 @@ export function prescriberOfScaleTwo(entries: readonly StoredEntry[], day: strin
   return found?.about.fact === 'oxygen-scale-2' ? found.about.prescriber : null;
 }
 
-/** Every fact of a person by how it stands on a day; one in error as it was last said. */
+/** Every fact of a person by how it stands on a day. */
 export type FactsOfPerson = {
   readonly holding: readonly StandingFact[];
   readonly ahead: readonly StandingFact[];
   readonly ended: readonly StandingFact[];
-  readonly inError: readonly StoredFact[];
+  readonly inError: readonly FactInError[];
 };
+
+/** A fact that should never have stood there, as it was last said, with the mark that says so. */
+export type FactInError = { readonly fact: StoredFact; readonly mark: StoredEntry };
 
 type StoredFact = Extract<StoredEntry, { readonly kind: 'fact' }>;
 
@@ -37,8 +40,10 @@ export function factsOfPerson(entries: readonly StoredEntry[], day: string): Fac
     ahead: standing.filter(({ from }) => from > day),
     ended: standing.filter(({ from, until }) => from <= day && until !== null && until < day),
     inError: gatherAmendments(about).flatMap(({ standing: how, story }) => {
-      const last = story.findLast((entry): entry is StoredFact => entry.kind === 'fact');
-      return how === 'entered-in-error' && last !== undefined ? [last] : [];
+      const fact = story.findLast((entry): entry is StoredFact => entry.kind === 'fact');
+      const mark = story.findLast(({ kind }) => kind === 'entered-in-error');
+      const isInError = how === 'entered-in-error' && fact !== undefined && mark !== undefined;
+      return isInError ? [{ fact, mark }] : [];
     }),
   };
 }

@@ -1,4 +1,5 @@
 import type { App } from '../app/context.js';
+import { withoutFormsOf } from '../app/forms.js';
 import { begunRound } from './draft.js';
 
 /** Begins a round of a person, unless one is under way on this device. */
@@ -13,7 +14,8 @@ export function beginRound({ store, ids, clock }: App, person: string): void {
 /** Gives up a round that was not signed. */
 export function discardRound({ store }: Pick<App, 'store'>, person: string): void {
   store.change((state) => {
-    const { [person]: _discarded, ...drafts } = state.kept.drafts;
-    return { ...state, kept: { ...state.kept, drafts } };
+    const { [person]: discarded, ...drafts } = state.kept.drafts;
+    if (discarded === undefined) return state;
+    return { ...state, kept: { ...withoutFormsOf(state.kept, discarded.round), drafts } };
   });
 }

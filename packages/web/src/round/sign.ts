@@ -1,5 +1,6 @@
 import type { Role } from '@evenfall/record';
 import type { App } from '../app/context.js';
+import { withoutFormsOf } from '../app/forms.js';
 import { BOOK } from '../server/load.js';
 import { entriesOf } from './entries.js';
 import type { Round } from './useRound.js';
@@ -27,7 +28,10 @@ export function sign(
       program,
     });
     const waiting = { round: draft.round, person: draft.person, entries, draft, tries: 0, refused: null };
-    return { ...state, kept: signed({ ...kept, sequence: kept.sequence + 1 }, waiting) };
+    return {
+      ...state,
+      kept: signed({ ...withoutFormsOf(kept, draft.round), sequence: kept.sequence + 1 }, waiting),
+    };
   });
   void app.sending.now();
 }

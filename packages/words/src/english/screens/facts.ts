@@ -5,11 +5,11 @@ type Text = { text: string };
 
 /** What is known of a person and bears on their signs: shown before a reading, added, ended, taken for an error. */
 export const facts = {
-  title: 'Facts',
+  title: 'Facts about this person',
   about: 'Known of this person',
   lead: 'What is known of a person and bears on their signs. It is shown before each reading, from its first day to its last.',
   page: 'Facts: add, end, put right',
-  hold: 'Hold today',
+  hold: 'Today',
   none: 'Nothing is noted.',
   noneHold: 'None holds today.',
   ahead: 'To come',

@@ -41,7 +41,7 @@ export const signs = {
     'Held against the pulse that was felt: if the two disagree, the saturation is not to be relied on.',
   probe: 'Probe on',
   scaleTwo: (f: { prescriber: string; low: number; high: number }, say: Say) =>
-    `Judged by scale 2, ${say.short(f.low)} to ${say.short(f.high)} %, as ${f.prescriber} decided.`,
+    `Judged by scale 2, ${say.short(f.low)} to ${say.short(f.high)} %. Decided by ${f.prescriber}.`,
   way: 'Asked for',
   numeric: 'in numbers',
   verbal: 'in words',

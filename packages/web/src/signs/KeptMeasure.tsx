@@ -1,3 +1,4 @@
+import type { ReactNode } from 'react';
 import { useApp } from '../app/context.js';
 import { Flags } from '../parts/Flags.js';
 import { type DraftMeasure, withoutMeasure } from '../round/draft.js';
@@ -5,10 +6,16 @@ import { signContentOf } from '../round/entries.js';
 import type { Round } from '../round/useRound.js';
 import { measureText } from './measureText.js';
 
-type KeptProps = { readonly round: Round; readonly measure: DraftMeasure; readonly label?: string };
+type KeptProps = {
+  readonly round: Round;
+  readonly measure: DraftMeasure;
+  readonly label?: string;
+  /** What else can be done, beside taking it out. */
+  readonly children?: ReactNode;
+};
 
 /** A sign that was kept and not signed yet, with what to know of it. */
-export function KeptMeasure({ round, measure, label }: KeptProps) {
+export function KeptMeasure({ round, measure, label, children }: KeptProps) {
   const { words, program } = useApp();
   const text = measureText(measure.sign, words);
   const { flags } = signContentOf(round.draft, measure, { ...round, program }).value;
@@ -17,14 +24,17 @@ export function KeptMeasure({ round, measure, label }: KeptProps) {
       {label === undefined ? null : <p className="value-sign">{label}</p>}
       <p className="measure-kept">{text}</p>
       <Flags flags={flags} />
-      <button
-        type="button"
-        className="button button-quiet"
-        onClick={() => round.change((draft) => withoutMeasure(draft, measure.entry))}
-      >
-        {words.sentence('count.takeOut')}
-        <span className="unseen">: {text}</span>
-      </button>
+      <div className="buttons">
+        <button
+          type="button"
+          className="button button-quiet"
+          onClick={() => round.change((draft) => withoutMeasure(draft, measure.entry))}
+        >
+          {words.sentence('count.takeOut')}
+          <span className="unseen">: {text}</span>
+        </button>
+        {children}
+      </div>
     </div>
   );
 }

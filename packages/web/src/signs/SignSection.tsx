@@ -37,8 +37,15 @@ export function SignSection({ of, round, form, target }: SectionProps) {
   };
   return (
     <div className="sign-taking" ref={top} tabIndex={-1}>
-      {kept.map((measure) => (
-        <KeptMeasure key={measure.entry} round={round} measure={measure} />
+      {kept.map((measure, index) => (
+        <KeptMeasure key={measure.entry} round={round} measure={measure}>
+          {isTaking || index < kept.length - 1 ? null : (
+            <button type="button" className="button button-quiet" onClick={() => setAnother(true)}>
+              {words.sentence('signs.another')}
+              <span className="unseen">: {signText(of, words)}</span>
+            </button>
+          )}
+        </KeptMeasure>
       ))}
       {isTaking ? (
         <TakeForm
@@ -49,12 +56,6 @@ export function SignSection({ of, round, form, target }: SectionProps) {
           onKept={clear}
           onNotDone={kept.length === 0 && !isAsking ? () => setAsking(true) : null}
         />
-      ) : null}
-      {kept.length > 0 && !isTaking ? (
-        <button type="button" className="button button-quiet" onClick={() => setAnother(true)}>
-          {words.sentence('signs.another')}
-          <span className="unseen">: {signText(of, words)}</span>
-        </button>
       ) : null}
       {isAsking && isTaking ? (
         <NotDoneForm

@@ -60,7 +60,9 @@ test('facts are noted, shown before a reading, ended and taken for an error; the
     await known.selectOption('oxygen-scale-2');
     await page.getByLabel('Who decided on scale 2').fill('Dr Example, invented');
     await add.click();
-    await expect(page.getByRole('region', { name: 'Today' }).getByText(/^Saturation judged by scale 2/)).toBeVisible();
+    await expect(
+      page.getByRole('region', { name: 'Today' }).getByText(/^Saturation judged by scale 2/),
+    ).toBeVisible();
     await expectAccessible(page);
   });
 

@@ -1,3 +1,4 @@
+export type { ClassDeleted, ClassPerson, ClassSession, ClassSessionRecord } from './classShapes.js';
 export type { Answer, Gives, Send, Takes } from './client.js';
 export { call } from './client.js';
 export { linesOf } from './linesOf.js';

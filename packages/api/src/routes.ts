@@ -1,5 +1,14 @@
 import { agent, book, id } from '@evenfall/record';
 import { createRoute, z } from '@hono/zod-openapi';
+import {
+  classDeleted,
+  classSession,
+  classSessionRecord,
+  endedClassSession,
+  newClassPerson,
+  newClassSession,
+  withdrawal,
+} from './classShapes.js';
 import { PATHS } from './paths.js';
 import {
   about,
@@ -16,6 +25,10 @@ import {
 
 const bookParam = z.object({ book });
 const personParam = bookParam.extend({ person: id });
+/** Books whose people have two identifiers; those of a class are added and taken out within its session. */
+const identityBook = z.object({ book: book.exclude(['class']) });
+const identityParam = identityBook.extend({ person: id });
+const sessionParam = z.object({ session: id });
 
 const json = <S extends z.ZodType>(schema: S, description: string) => ({
   description,
@@ -31,6 +44,9 @@ const refused = (description: string) => ({
 });
 
 const NOT_FOUND = { 404: refused('No such person in this book.') } as const;
+const NO_SESSION = {
+  404: refused('No such class session is open; of one that was ended nothing may be left.'),
+} as const;
 const BAD_INPUT = {
   400: refused('The body could not be read.'),
   413: refused('The body is too large.'),
@@ -72,7 +88,7 @@ export const ROUTES = {
   addPerson: createRoute({
     ...PATHS.addPerson,
     summary: 'Add a person with two identifiers',
-    request: { params: bookParam, body: body(newPerson) },
+    request: { params: identityBook, body: body(newPerson) },
     responses: {
       200: json(takenEntries, 'Kept already.'),
       201: json(takenEntries, 'Kept now.'),
@@ -89,7 +105,7 @@ export const ROUTES = {
   correctIdentity: createRoute({
     ...PATHS.correctIdentity,
     summary: 'Put an identity right',
-    request: { params: personParam, body: body(correctedIdentity) },
+    request: { params: identityParam, body: body(correctedIdentity) },
     responses: {
       200: json(takenEntries, 'Kept already.'),
       201: json(takenEntries, 'Kept now.'),
@@ -101,7 +117,7 @@ export const ROUTES = {
   eraseIdentity: createRoute({
     ...PATHS.eraseIdentity,
     summary: 'Erase who a person is; the entries stay, and a record that it was done',
-    request: { params: personParam, body: body(erasedIdentity) },
+    request: { params: identityParam, body: body(erasedIdentity) },
     responses: {
       200: json(takenEntries, 'Erased already.'),
       201: json(takenEntries, 'Erased now.'),
@@ -122,6 +138,60 @@ export const ROUTES = {
       ...NOT_FOUND,
       ...CONFLICT,
     },
+  }),
+  listClassSessions: createRoute({
+    ...PATHS.listClassSessions,
+    summary: 'Class sessions that are open',
+    responses: { 200: json(z.object({ sessions: z.array(classSession) }), 'Oldest first.') },
+  }),
+  beginClassSession: createRoute({
+    ...PATHS.beginClassSession,
+    summary: 'Begin a class session',
+    description:
+      'By a teacher. What is read in it is deleted when it is ended, unless both agree to keep it.',
+    request: { body: body(newClassSession) },
+    responses: {
+      200: json(takenEntries, 'Begun already.'),
+      201: json(takenEntries, 'Begun now.'),
+      ...BAD_INPUT,
+      ...CONFLICT,
+    },
+  }),
+  readClassSession: createRoute({
+    ...PATHS.readClassSession,
+    summary: 'A class session that is open, and its people',
+    request: { params: sessionParam },
+    responses: { 200: json(classSessionRecord, 'People by pseudonym.'), ...BAD_INPUT, ...NO_SESSION },
+  }),
+  endClassSession: createRoute({
+    ...PATHS.endClassSession,
+    summary: 'End a class session: delete everything of it but what both agreed to keep',
+    request: { params: sessionParam, body: body(endedClassSession) },
+    responses: {
+      200: json(classDeleted, 'How much was deleted; nothing where it was ended already.'),
+      ...BAD_INPUT,
+      ...NO_SESSION,
+      ...CONFLICT,
+    },
+  }),
+  addClassPerson: createRoute({
+    ...PATHS.addClassPerson,
+    summary: 'Add a person to a class session, under a pseudonym',
+    request: { params: sessionParam, body: body(newClassPerson) },
+    responses: {
+      200: json(takenEntries, 'Kept already.'),
+      201: json(takenEntries, 'Kept now.'),
+      ...BAD_INPUT,
+      ...NO_SESSION,
+      ...CONFLICT,
+    },
+  }),
+  withdrawClassPerson: createRoute({
+    ...PATHS.withdrawClassPerson,
+    summary: 'Delete everything of a person of a class, at any time and for no reason',
+    description: 'Also what was kept of them by agreement when the session was ended.',
+    request: { params: sessionParam.extend({ person: id }), body: body(withdrawal) },
+    responses: { 200: json(classDeleted, 'How much was deleted.'), ...BAD_INPUT, ...NO_SESSION },
   }),
   listProtocols: createRoute({
     ...PATHS.listProtocols,

@@ -1,4 +1,4 @@
-import { agent, book, entryFrame, id, identity } from '@evenfall/record';
+import { agent, book, classIdentity, entryFrame, id, identity } from '@evenfall/record';
 import { z } from 'zod';
 
 /** A problem as every answer carries it. Source: docs/conventions.md section 2. */
@@ -48,10 +48,14 @@ const latestValue = z
   })
   .nullable();
 
-/** A row of the list of people. `identity` is null once it was erased. */
+/**
+ * A row of the list of people. `identity` is null once it was erased, and in the class book, where `classIdentity`
+ * says who it is; that one is null in every other book.
+ */
 export const personRow = z.object({
   id,
   identity: identity.nullable(),
+  classIdentity: classIdentity.nullable(),
   latest: z.object({ pulse: latestValue, breaths: latestValue }),
 });
 export type PersonRow = z.infer<typeof personRow>;
@@ -61,6 +65,7 @@ export const personRecord = z.object({
   id,
   book,
   identity: identity.nullable(),
+  classIdentity: classIdentity.nullable(),
   entries: z.array(storedEntry),
   agents: z.array(agent),
 });

@@ -4,6 +4,7 @@ import { OpenAPIHono } from '@hono/zod-openapi';
 import { bodyLimit } from 'hono/body-limit';
 import { HTTPException } from 'hono/http-exception';
 import { agentRoutes } from './agents.js';
+import { classSessionRoutes } from './classSessions.js';
 import { entryRoutes } from './entries.js';
 import { requestLog } from './log.js';
 import { openApiDocument } from './openApi.js';
@@ -44,6 +45,7 @@ export function createApi(world: World): OpenAPIHono {
   agentRoutes(app, world);
   personRoutes(app, world);
   entryRoutes(app, world);
+  classSessionRoutes(app, world);
   protocolRoutes(app, world);
   app.get('/api/openapi.json', (c) => c.json(openApiDocument(app)));
   app.all('/api/*', (c) => problemAnswer(c, 404));

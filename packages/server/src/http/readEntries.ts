@@ -2,8 +2,15 @@ import { type Refusal, refusal } from '@evenfall/clinical';
 import { type EntryFrame, type KindName, readEntry } from '@evenfall/record';
 import type { Incoming } from '../store/takeEntries.js';
 
-/** Kinds that come with an identity and so have a route of their own. */
-const WITH_IDENTITY: readonly KindName[] = ['person', 'identity-corrected', 'identity-erased'];
+/** Kinds that come with an identity, or begin and end a class, and so have a route of their own. */
+const WITH_IDENTITY: readonly KindName[] = [
+  'person',
+  'identity-corrected',
+  'identity-erased',
+  'class-session',
+  'class-session-ended',
+  'kept-by-agreement',
+];
 
 /**
  * How far ahead of this server's clock an entry may say it was measured, in hours: a device with a wrong date is

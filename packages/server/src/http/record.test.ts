@@ -271,6 +271,7 @@ describe.each(TEST_DATABASES)('the record on $kind', ({ open }) => {
     const person = await clinic.addPerson();
     const pulse = clinic.pulse(person, 36, 30);
     await clinic.sign(pulse);
+    await clinic.beginClass();
     for (const book of ['class', 'simulated'] as const) {
       expect((await clinic.chart(person, book)).status).toBe(404);
       const crossed = await clinic.sign(clinic.pulse(person, 36, 30, { book }));

@@ -1,5 +1,5 @@
 import { presetProtocol } from '@evenfall/clinical';
-import { backupLine } from '@evenfall/record';
+import { BACKUP_VERSION, backupLine } from '@evenfall/record';
 import { v7 } from 'uuid';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { openOlderMajor } from '../database/testing/olderMajor.js';
@@ -47,7 +47,7 @@ describe('a backup', () => {
       .trim()
       .split('\n')
       .map((line) => backupLine.parse(JSON.parse(line)));
-    expect(lines[0]).toMatchObject({ line: 'header', format: 'evenfall-backup', version: 1 });
+    expect(lines[0]).toMatchObject({ line: 'header', format: 'evenfall-backup', version: BACKUP_VERSION });
     expect(lines.at(-1)).toMatchObject({
       line: 'trailer',
       lines: { header: 1, agent: 1, person: 3, protocol: 1 },
@@ -95,7 +95,7 @@ describe('a backup', () => {
       ['a line lost', without(5), lines.length - 1, '/sha256'],
       ['the end cut off', lines.slice(0, -1).join('\n'), lines.length - 1, ''],
       ['half a line', backup.slice(0, -200), lines.length - 1, ''],
-      ['a newer format', backup.replace('"version":1', '"version":99'), 1, '/version'],
+      ['a newer format', backup.replace(`"version":${BACKUP_VERSION}`, '"version":99'), 1, '/version'],
       ['no header', without(0), 1, '/line'],
       ['another file', 'name,pulse\nWren,76\n', 1, ''],
       ['an invented clinic', backup.replace('"invented":false', '"invented":true'), 1, '/site/invented'],

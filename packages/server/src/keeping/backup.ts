@@ -1,6 +1,6 @@
 import { createHash } from 'node:crypto';
 import { BACKUP_VERSION, type BackupLine } from '@evenfall/record';
-import type { Kysely, Transaction } from 'kysely';
+import { type Kysely, sql, type Transaction } from 'kysely';
 import type { Tables } from '../database/schema.js';
 import { frameOf } from '../store/rows.js';
 import type { Site } from '../store/site.js';
@@ -10,7 +10,7 @@ const PAGE_ROWS = 500;
 
 /**
  * Everything kept, as JSON lines (see `backupLine` of the record package), as it stood at one instant: entries
- * written meanwhile are in whole or not at all. Erased identities are not in it.
+ * written meanwhile are in whole or not at all. Erased identities are not in it, nor class sessions that are open.
  *
  * @param write takes each line, ending in a newline; awaited, so that a slow disk slows the reading
  */
@@ -46,6 +46,21 @@ export async function backUp(
   return lines;
 }
 
+/**
+ * A class session that is open is in no backup: a copy of it would outlive its end. What both agreed to keep is.
+ */
+const isOver = sql<boolean>`(entry.book <> 'class' or entry.session in (
+  select session from entry as ended where ended.site = entry.site and ended.kind = 'class-session-ended'))`;
+
+/** The people of the class book of whom something is kept by agreement, and everybody of the other books. */
+function staysOf(table: 'person' | 'identity', column: 'id' | 'person') {
+  const of = sql.ref(`${table}.${column}`);
+  const book = sql.ref(`${table}.book`);
+  const site = sql.ref(`${table}.site`);
+  return sql<boolean>`(${book} <> 'class' or ${of} in (
+    select person from entry as agreed where agreed.site = ${site} and agreed.kind = 'kept-by-agreement'))`;
+}
+
 type Put = (line: BackupLine) => Promise<void>;
 type Tx = Transaction<Tables>;
 
@@ -65,6 +80,7 @@ async function putPersons(tx: Tx, site: string, put: Put): Promise<void> {
     .selectFrom('person')
     .selectAll()
     .where('site', '=', site)
+    .where(staysOf('person', 'id'))
     .orderBy('book')
     .orderBy('id')
     .execute();
@@ -80,6 +96,7 @@ async function putPersons(tx: Tx, site: string, put: Put): Promise<void> {
     .selectFrom('identity')
     .selectAll()
     .where('site', '=', site)
+    .where(staysOf('identity', 'person'))
     .orderBy('book')
     .orderBy('person')
     .orderBy('version')
@@ -114,7 +131,7 @@ async function putProtocols(tx: Tx, site: string, put: Put): Promise<void> {
 async function putEntries(tx: Tx, site: string, put: Put): Promise<void> {
   let after: { book: string; id: string } | null = null;
   for (;;) {
-    let page = tx.selectFrom('entry').selectAll().where('site', '=', site);
+    let page = tx.selectFrom('entry').selectAll().where('site', '=', site).where(isOver);
     if (after !== null) {
       const { book, id } = after;
       page = page.where((is) =>

@@ -58,7 +58,10 @@ export async function checkRecord(db: Kysely<Tables>, site: string): Promise<Che
 type Row = Parameters<typeof entryOf>[0];
 
 /** The entries of the round that a signing is of; none for what is no signing. */
-async function namedIn(db: Kysely<Tables>, { kind, site, book, person, round }: Row): Promise<readonly Row[]> {
+async function namedIn(
+  db: Kysely<Tables>,
+  { kind, site, book, person, round }: Row,
+): Promise<readonly Row[]> {
   if (kind !== 'round') return [];
   return await db
     .selectFrom('entry')

@@ -5,7 +5,7 @@ import { HESTER, TestClinic } from '../testing/clinic.js';
 
 /** Entries of one book; more than two pages of 500, which backup, check and restore read and write by. */
 const IN_CARE = 1200;
-const IN_CLASS = 300;
+const IN_PRACTICE = 300;
 
 describe('a record of many pages', () => {
   let source: TestDatabase;
@@ -23,14 +23,14 @@ describe('a record of many pages', () => {
     source = await openMemory();
     clinic = await TestClinic.open(source);
     const person = await clinic.addPerson();
-    const learner = await clinic.addPerson(HESTER, 'class');
+    const learner = await clinic.addPerson(HESTER, 'simulated');
     // Each amends the one before it, so that a page and a batch end between an amendment and what it amends.
     const chain: EntryFrame[] = [clinic.pulse(person, 19, 15)];
     while (chain.length < IN_CARE - 1)
       chain.push(clinic.pulse(person, 20, 15, clinic.amending(chain.at(-1) as EntryFrame)));
     await signAll(chain);
     await signAll(
-      Array.from({ length: IN_CLASS - 1 }, () => clinic.pulse(learner, 18, 15, { book: 'class' })),
+      Array.from({ length: IN_PRACTICE - 1 }, () => clinic.pulse(learner, 18, 15, { book: 'simulated' })),
     );
     backup = (await clinic.send('GET', '/control/backup')).text;
   }, 120_000);
@@ -45,15 +45,15 @@ describe('a record of many pages', () => {
 
   test('is checked whole, each entry once', async () => {
     expect((await clinic.send('GET', '/control/check')).body).toEqual({
-      entries: IN_CARE + IN_CLASS,
-      values: IN_CARE + IN_CLASS - 2,
+      entries: IN_CARE + IN_PRACTICE,
+      values: IN_CARE + IN_PRACTICE - 2,
       findings: [],
     });
   });
 
   test('is backed up whole, each entry once', () => {
     const ids = entriesIn(backup);
-    expect(ids).toHaveLength(IN_CARE + IN_CLASS);
+    expect(ids).toHaveLength(IN_CARE + IN_PRACTICE);
     expect(new Set(ids).size).toBe(ids.length);
   });
 
@@ -62,7 +62,7 @@ describe('a record of many pages', () => {
     try {
       const empty = await TestClinic.open(target, { agent: false });
       const came = await empty.send('POST', '/control/restore', backup);
-      expect(came.body.lines).toMatchObject({ entry: IN_CARE + IN_CLASS, person: 2, agent: 1 });
+      expect(came.body.lines).toMatchObject({ entry: IN_CARE + IN_PRACTICE, person: 2, agent: 1 });
       const again = (await empty.send('GET', '/control/backup')).text;
       expect(entriesIn(again)).toEqual(entriesIn(backup));
       expect((await empty.send('GET', '/control/check')).body.findings).toEqual([]);

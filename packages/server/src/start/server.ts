@@ -16,6 +16,7 @@ import { createApi } from '../http/app.js';
 import type { RequestLine } from '../http/log.js';
 import type { World } from '../http/world.js';
 import { pageRoutes, readPages } from '../pages/pages.js';
+import { endForgotten } from '../store/classSessions.js';
 import { openSite, readSite, type Site } from '../store/site.js';
 import { StartRefused } from './startRefused.js';
 
@@ -49,6 +50,7 @@ export async function runServer(database: OpenDatabase, settings: Settings, tell
     const world = await worldOf(db, settings, tell);
     if (settings.purpose === 'demo' && settings.mode === 'serve')
       await fillDemo(db, world.site().id, world.now());
+    if (settings.mode === 'serve') await keepEndingClasses(world, closing);
     const controlSocket = await listenForCommands(database, world, closing);
     const address = settings.mode === 'serve' ? await listenForPages(settings, world, closing) : null;
     await database.keeper?.setAddress(address);
@@ -57,6 +59,18 @@ export async function runServer(database: OpenDatabase, settings: Settings, tell
     await close();
     throw error;
   }
+}
+
+/** How often a running server looks for class sessions that nobody ended, ms. Source: decision of this project. */
+const LOOK_FOR_CLASSES_MS = 15 * 60_000;
+
+/** Class sessions that nobody ended are ended when a server starts and while it runs; nothing of them stays. */
+async function keepEndingClasses(world: World, closing: (() => Promise<void>)[]): Promise<void> {
+  const end = () => endForgotten(world.db, world.site().id, world.now());
+  await end();
+  const timer = setInterval(() => void end().catch(world.fault), LOOK_FOR_CLASSES_MS);
+  timer.unref();
+  closing.push(async () => clearInterval(timer));
 }
 
 async function worldOf(db: Kysely<Tables>, { purpose }: Settings, tell: Tell): Promise<World> {

@@ -1,4 +1,4 @@
-import { type Book, type Identity, type Latest, projectLatest } from '@evenfall/record';
+import { type Book, type ClassIdentity, type Identity, type Latest, projectLatest } from '@evenfall/record';
 import { type Kysely, sql } from 'kysely';
 import type { Tables } from '../database/schema.js';
 import { entriesOf } from './persons.js';
@@ -10,13 +10,14 @@ export const LATEST_PROJECTION = 4;
 export type ListedPerson = {
   readonly id: string;
   readonly identity: Identity | null;
+  readonly classIdentity: ClassIdentity | null;
   readonly latest: Latest;
 };
 
 /** The people of a book by name, those without one last. Rows of the projection that are missing are rebuilt first. */
 export async function listPersons(db: Kysely<Tables>, site: string, book: Book): Promise<ListedPerson[]> {
   await rebuildLatest(db, site, book);
-  const { rows } = await sql<Omit<ListedPerson, 'latest'> & { latest: Latest | null }>`
+  const { rows } = await sql<{ id: string; identity: unknown; latest: Latest | null }>`
     select person.id, identity.content as identity, latest.content as latest
     from person
     left join latest on latest.site = person.site and latest.book = person.book and latest.person = person.id
@@ -26,12 +27,19 @@ export async function listPersons(db: Kysely<Tables>, site: string, book: Book):
       order by version desc limit 1
     ) identity on true
     where person.site = ${site} and person.book = ${book}
-    order by lower(identity.content ->> 'name') nulls last, person.id`.execute(db);
+    order by lower(coalesce(identity.content ->> 'name', identity.content ->> 'pseudonym')) nulls last, person.id`.execute(
+    db,
+  );
   const listed: ListedPerson[] = [];
   for (const { id, identity, latest } of rows) {
     // Written to between the two queries: what is projected is gone again, and is made here for this once.
     const made = latest ?? projectLatest(await entriesOf(db, { site, book, person: id }));
-    listed.push({ id, identity, latest: made });
+    listed.push({
+      id,
+      identity: book === 'class' ? null : (identity as Identity | null),
+      classIdentity: book === 'class' ? (identity as ClassIdentity | null) : null,
+      latest: made,
+    });
   }
   return listed;
 }

@@ -22,7 +22,9 @@ describe('requests about a person that say two things', () => {
     const frame = clinic.personFrame(HESTER);
     const erasing = { ...frame, kind: 'identity-erased', content: { reason: 'x' } };
     expect(places((await add(erasing)).body)).toEqual(['/entry/kind']);
-    expect(places((await add(frame, HESTER, 'class')).body)).toEqual(['/entry/book']);
+    expect(places((await add(frame, HESTER, 'simulated')).body)).toEqual(['/entry/book']);
+    // People of a class are added within its session, under a pseudonym.
+    expect(places((await add(frame, HESTER, 'class')).body)).toEqual(['/param/book']);
   });
 
   test('identifiers that are not those of the identity are refused, with those it has', async () => {

@@ -1,5 +1,13 @@
 import { type Refusal, refusal } from '@evenfall/clinical';
-import { type Book, type Entry, type Identity, identifiersOf, type StoredEntry } from '@evenfall/record';
+import {
+  type Book,
+  CLASS_IDENTIFIERS,
+  type ClassIdentity,
+  type Entry,
+  type Identity,
+  identifiersOf,
+  type StoredEntry,
+} from '@evenfall/record';
 import { type Kysely, sql, type Transaction } from 'kysely';
 import type { Tables } from '../database/schema.js';
 import { contentHash } from './canonical.js';
@@ -28,7 +36,7 @@ export async function readPerson(db: Kysely<Tables>, where: Where) {
     .where('id', 'in', [...new Set(entries.map(({ agent }) => agent))])
     .orderBy('name')
     .execute();
-  return { id: person, book, identity: await newestIdentity(db, where), entries, agents };
+  return { id: person, book, ...(await identitiesOf(db, where)), entries, agents };
 }
 
 /** A person's entries in order of recording. */
@@ -45,7 +53,20 @@ export async function entriesOf(db: Kysely<Tables>, { site, book, person }: Wher
   return rows.map(entryOf);
 }
 
-async function newestIdentity(db: Kysely<Tables>, { site, book, person }: Where): Promise<Identity | null> {
+/** Who a person is, as their book has it: two identifiers or more, or in the class book a pseudonym. */
+async function identitiesOf(db: Kysely<Tables>, where: Where) {
+  const newest = await newestIdentity(db, where);
+  const isClass = where.book === 'class';
+  return {
+    identity: isClass ? null : (newest as Identity | null),
+    classIdentity: isClass ? (newest as ClassIdentity | null) : null,
+  };
+}
+
+async function newestIdentity(
+  db: Kysely<Tables>,
+  { site, book, person }: Where,
+): Promise<Identity | ClassIdentity | null> {
   const row = await db
     .selectFrom('identity')
     .select('content')
@@ -54,7 +75,7 @@ async function newestIdentity(db: Kysely<Tables>, { site, book, person }: Where)
     .where('person', '=', person)
     .orderBy('version', 'desc')
     .executeTakeFirst();
-  return row === undefined ? null : (row.content as Identity);
+  return row === undefined ? null : (row.content as Identity | ClassIdentity);
 }
 
 /** Adds a person: who they are, and the entry that says they exist. Safe to send again. */
@@ -65,10 +86,38 @@ export async function addPerson(
   incoming: Incoming,
   program: string,
 ): Promise<Taken> {
+  return await addKnown(db, where, identity, identifiersOf(identity), incoming, program);
+}
+
+/** Adds a person of a class session, under a pseudonym and nothing else. Safe to send again. */
+export async function addClassPerson(
+  db: Kysely<Tables>,
+  where: Where,
+  session: string,
+  identity: ClassIdentity,
+  incoming: Incoming,
+  program: string,
+): Promise<Taken> {
+  const { entry } = incoming;
+  if (entry.session !== session) {
+    const refusals = [refusal('/entry/session', 'contradicts', 'same-session', entry.session)];
+    return { outcome: 'refused', refusals };
+  }
+  return await addKnown(db, where, identity, CLASS_IDENTIFIERS, incoming, program);
+}
+
+async function addKnown(
+  db: Kysely<Tables>,
+  where: Where,
+  identity: Identity | ClassIdentity,
+  identifiers: readonly string[],
+  incoming: Incoming,
+  program: string,
+): Promise<Taken> {
   const refusals = [
     ...misplaced(where, incoming.entry, 'person'),
     ...(incoming.entry.kind === 'person'
-      ? unlike(incoming.entry.content.identifiers, identifiersOf(identity), 'identifiers')
+      ? unlike(incoming.entry.content.identifiers, identifiers, 'identifiers')
       : []),
   ];
   if (refusals.length > 0) return { outcome: 'refused', refusals };
@@ -156,7 +205,7 @@ async function holdPerson(tx: Transaction<Tables>, { site, book, person }: Where
 async function keepIdentity(
   tx: Transaction<Tables>,
   { site, book, person }: Where,
-  identity: Identity,
+  identity: Identity | ClassIdentity,
 ): Promise<void> {
   await tx
     .insertInto('identity')
@@ -175,7 +224,7 @@ async function keepIdentity(
 async function isFirstIdentity(
   db: Kysely<Tables>,
   { site, book, person }: Where,
-  identity: Identity,
+  identity: Identity | ClassIdentity,
 ): Promise<boolean> {
   const row = await db
     .selectFrom('identity')

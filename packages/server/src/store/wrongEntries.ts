@@ -5,6 +5,7 @@ import type { Tables } from '../database/schema.js';
 import { keptProtocols } from './protocols.js';
 import { entryOf } from './rows.js';
 import { wrongAbout } from './wrongAbout.js';
+import { wrongSessions } from './wrongSessions.js';
 import { wrongSignings } from './wrongSignings.js';
 
 /**
@@ -22,6 +23,7 @@ export async function wrongEntries(
   refusals.push(...(await wrongAmendments(tx, site, entries)));
   refusals.push(...(await wrongSignings(tx, site, entries, program)));
   refusals.push(...(await wrongAbout(tx, site, entries)));
+  refusals.push(...(await wrongSessions(tx, site, entries)));
   refusals.push(...(await wrongValues(tx, site, entries, program)));
   refusals.push(...(await unknownChoices(tx, site, entries)));
   return inPlace(refusals);

@@ -8,6 +8,7 @@ import {
   UNKNOWN_SIGN_CIRCUMSTANCES,
 } from '@evenfall/clinical';
 import {
+  CLASS_IDENTIFIERS,
   chartCount,
   chartRun,
   chartSign,
@@ -57,6 +58,7 @@ export class TestClinic {
   private readonly app: ReturnType<typeof createApi>;
   private readonly device = v7();
   private sequence = 0;
+  private classSession: string | null = null;
 
   private constructor(db: Kysely<Tables>, world: Omit<World, 'log' | 'fault'>) {
     this.db = db;
@@ -115,8 +117,37 @@ export class TestClinic {
     };
   }
 
+  /** The class session of this clinic, begun when it is first asked for. */
+  async beginClass(): Promise<string> {
+    if (this.classSession !== null) return this.classSession;
+    const id = v7();
+    const content = { title: 'Tuesday group (invented)', endsBy: '2026-11-26T00:00:00Z' };
+    const entry = this.frame('class-session', null, content, {
+      book: 'class',
+      role: 'teacher',
+      id,
+      session: id,
+    });
+    const came = await this.send('POST', '/api/class-sessions', { entry });
+    if (came.status !== 201) throw new Error(`class refused: ${came.text}`);
+    this.classSession = id;
+    return id;
+  }
+
+  /** Adds a person of a class under a pseudonym and answers the id. */
+  async addSubject(session: string, pseudonym: string): Promise<string> {
+    const person = v7();
+    const known = { book: 'class', schema: 2, session } as const;
+    const entry = this.frame('person', person, { identifiers: CLASS_IDENTIFIERS }, known);
+    const identity = { pseudonym, ageYears: null };
+    const came = await this.send('POST', `/api/class-sessions/${session}/persons`, { identity, entry });
+    if (came.status !== 201) throw new Error(`person refused: ${came.text}`);
+    return person;
+  }
+
   /** Adds a person and answers the id; fails the test where the person is refused. */
   async addPerson(identity: Identity = HESTER, book: EntryFrame['book'] = 'care'): Promise<string> {
+    if (book === 'class') return await this.addSubject(await this.beginClass(), identity.name);
     const frame = this.personFrame(identity, book);
     const came = await this.send('POST', `/api/books/${book}/persons`, { identity, entry: frame });
     if (came.status !== 201) throw new Error(`person refused: ${came.text}`);
@@ -221,7 +252,7 @@ export class TestClinic {
       schema: 1,
       person,
       round: ['count', 'taps', 'run', 'sign', 'round'].includes(kind) ? v7() : null,
-      session: null,
+      session: more.book === 'class' ? this.classSession : null,
       agent: this.agent,
       role: 'observer',
       device: this.device,

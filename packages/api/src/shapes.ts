@@ -37,6 +37,19 @@ export type About = z.infer<typeof about>;
 /** An entry as kept. `content` is read with `readEntry` of the record package. */
 export const storedEntry = entryFrame.extend({ recordedAt: z.iso.datetime() });
 
+const latestPressure = z
+  .object({
+    entry: id,
+    systolic: z.number(),
+    muffled: z.number().nullable(),
+    diastolic: z.number().nullable(),
+    byHand: z.boolean(),
+    measuredAt: z.string(),
+    contested: z.boolean(),
+    preliminary: z.boolean(),
+  })
+  .nullable();
+
 const latestValue = z
   .object({
     entry: id,
@@ -56,7 +69,14 @@ export const personRow = z.object({
   id,
   identity: identity.nullable(),
   classIdentity: classIdentity.nullable(),
-  latest: z.object({ pulse: latestValue, breaths: latestValue }),
+  latest: z.object({
+    pulse: latestValue,
+    breaths: latestValue,
+    pressure: latestPressure,
+    actNow: z.number().int().min(0),
+    recheck: z.object({ fromAt: z.iso.datetime(), byAt: z.iso.datetime().nullable() }).nullable(),
+    toCountersign: z.number().int().min(0),
+  }),
 });
 export type PersonRow = z.infer<typeof personRow>;
 

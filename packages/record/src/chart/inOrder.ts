@@ -2,11 +2,17 @@ import type { StoredEntry } from '../entry/entry.js';
 
 /**
  * Entries in the order of the work: rounds by when they began; within a round each device's entries by its
- * sequence numbers, whatever its clock said; ties by id. The order of the input does not matter.
+ * sequence numbers, whatever its clock said; ties by id. The order of the input does not matter. An amendment that
+ * says another time moves its value and not the round: a round began when it was taken.
  */
 export function inOrder<E extends StoredEntry>(entries: readonly E[]): E[] {
   const begun = new Map<string, number>();
-  for (const entry of entries) {
+  const firsts = entries.filter(({ amends }) => amends === null);
+  const known = new Set(firsts.flatMap((entry) => [roundKey(entry), deviceKey(entry)]));
+  const lone = entries.filter(
+    (entry) => entry.amends !== null && !(known.has(roundKey(entry)) && known.has(deviceKey(entry))),
+  );
+  for (const entry of [...firsts, ...lone]) {
     for (const key of [roundKey(entry), deviceKey(entry)]) {
       begun.set(key, Math.min(begun.get(key) ?? Number.POSITIVE_INFINITY, Date.parse(entry.measuredAt.at)));
     }

@@ -3,7 +3,9 @@ import { describe, expect, test } from 'vitest';
 import type { EntryFrame, StoredEntry } from '../entry/entry.js';
 import { anyHistoryTwice } from '../testing/history.js';
 import { at, countContent, frame, idOf, kept, tapsContent } from '../testing/work.js';
-import { chartedPerMinute, projectLatest } from './latest.js';
+import { chartedPerMinute } from './chartedPerMinute.js';
+import { projectLatest } from './latest.js';
+import { projectChart } from './projectChart.js';
 
 /** A count at a minute of the day, of so many in a full minute. */
 function counted(id: number, n: number, minute: number, more: Partial<EntryFrame> = {}, of = 'pulse') {
@@ -19,11 +21,12 @@ function amending(of: number) {
 const gone = (id: number, of: number, minute: number): StoredEntry =>
   kept(frame('entered-in-error', { note: null }, { id: idOf(id), sequence: id, ...amending(of) }), minute);
 
+const NOTHING_TO_DO = { pressure: null, actNow: 0, recheck: null, toCountersign: 0 };
 const SIGNED = { contested: false, preliminary: false };
 
 describe('the newest value of each sign', () => {
   test('is none for somebody of whom nothing was charted', () => {
-    expect(projectLatest([])).toEqual({ pulse: null, breaths: null });
+    expect(projectLatest([])).toEqual({ pulse: null, breaths: null, ...NOTHING_TO_DO });
   });
 
   test('is the newest of its own sign', () => {
@@ -36,6 +39,7 @@ describe('the newest value of each sign', () => {
     expect(projectLatest(entries)).toEqual({
       pulse: { entry: idOf(3), perMinute: 80, byHand: false, measuredAt: at(60), ...SIGNED },
       breaths: { entry: idOf(2), perMinute: 16, byHand: false, measuredAt: at(1), ...SIGNED },
+      ...NOTHING_TO_DO,
     });
   });
 
@@ -43,6 +47,22 @@ describe('the newest value of each sign', () => {
     const round = idOf(500);
     const entries = [counted(1, 76, 60, { round }), counted(2, 80, 3, { round })];
     expect(projectLatest(entries).pulse?.entry).toBe(idOf(2));
+  });
+
+  test('goes by the time that an amendment gave it, and moves no other sign and no round', () => {
+    const [first, second] = [idOf(501), idOf(502)];
+    const entries = [
+      counted(1, 70, 0, { round: first }),
+      counted(2, 15, 1, { round: first }, 'breaths'),
+      counted(3, 90, 60, { round: second }),
+      counted(4, 19, 61, { round: second }, 'breaths'),
+    ];
+    const before = { at: '1990-01-01T10:00:00Z', zone: 'UTC', asEntered: null };
+    const moved = counted(5, 90, 120, { ...amending(3), round: second, measuredAt: before });
+    const latest = projectLatest([...entries, moved]);
+    expect(latest.pulse).toMatchObject({ entry: idOf(1), perMinute: 70 });
+    expect(latest.breaths).toMatchObject({ entry: idOf(4), perMinute: 19 });
+    expect(projectChart([...entries, moved]).rounds.map(({ id }) => id)).toEqual([second, first]);
   });
 
   test('is what an amendment made of it, at the time at which it was measured', () => {

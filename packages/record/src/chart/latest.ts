@@ -1,10 +1,13 @@
-import type { Entry, StoredEntry } from '../entry/entry.js';
+import type { StoredEntry } from '../entry/entry.js';
+import { chartedPerMinute } from './chartedPerMinute.js';
+import { chartedPressure } from './chartedPressure.js';
+import { projectDuties } from './duties.js';
 import { projectChart } from './projectChart.js';
+import { signOf } from './signOf.js';
 
-/** The newest standing value of a sign: what a list of people shows. */
-export type LatestValue = {
+/** What must be known of the newest value of a sign besides its number. */
+type LatestMark = {
   readonly entry: string;
-  readonly perMinute: number;
   readonly byHand: boolean;
   readonly measuredAt: string;
   readonly contested: boolean;
@@ -12,37 +15,77 @@ export type LatestValue = {
   readonly preliminary: boolean;
 };
 
+/** The newest standing rate of a sign: what a list of people shows. */
+export type LatestValue = LatestMark & { readonly perMinute: number };
+
+/** The newest standing pressure at the upper arm, mmHg; `diastolic` null by palpation. */
+export type LatestPressure = LatestMark & {
+  readonly systolic: number;
+  readonly muffled: number | null;
+  readonly diastolic: number | null;
+};
+
 /** What the list of people shows of one person, projected from the person's entries. */
-export type Latest = { readonly pulse: LatestValue | null; readonly breaths: LatestValue | null };
+export type Latest = {
+  readonly pulse: LatestValue | null;
+  readonly breaths: LatestValue | null;
+  readonly pressure: LatestPressure | null;
+  /** Acts-now that nobody has closed. */
+  readonly actNow: number;
+  /** When the pressure is to be looked at again first: from when, and by when if a source says so. */
+  readonly recheck: { readonly fromAt: string; readonly byAt: string | null } | null;
+  /** Learners' rounds that wait for a supervisor. */
+  readonly toCountersign: number;
+};
 
 /**
  * The newest number of each sign that is not entered in error, nor in a round that is. What has no number (a void
  * count, a single tap) never hides one that has.
  */
 export function projectLatest(entries: readonly StoredEntry[]): Latest {
-  const latest: { pulse: LatestValue | null; breaths: LatestValue | null } = { pulse: null, breaths: null };
-  for (const round of projectChart(entries).rounds) {
-    for (const { current, standing } of [...round.values].reverse()) {
+  let pulse: LatestValue | null = null;
+  let breaths: LatestValue | null = null;
+  let pressure: LatestPressure | null = null;
+  const moved = new Set<string>();
+  // The order of the work says what is newest, whatever a clock said; a value that was given another time goes by it.
+  const isNewer = (entry: StoredEntry, than: LatestMark | null) =>
+    than === null ||
+    !(moved.has(entry.id) || moved.has(than.entry)) ||
+    Date.parse(entry.measuredAt.at) >= Date.parse(than.measuredAt);
+  for (const round of [...projectChart(entries).rounds].reverse()) {
+    for (const { original, current, standing } of round.values) {
       const entry = current.at(-1);
-      if (entry === undefined || (entry.kind !== 'count' && entry.kind !== 'taps')) continue;
-      const of = entry.kind === 'count' ? entry.content.evidence.count.of : entry.content.evidence.taps.of;
-      const perMinute = chartedPerMinute(entry);
-      if (perMinute === null) continue;
-      latest[of] ??= {
+      if (entry === undefined) continue;
+      if (entry.measuredAt.at !== original.measuredAt.at) moved.add(entry.id);
+      const mark = {
         entry: entry.id,
-        perMinute,
-        byHand: entry.content.override !== null,
         measuredAt: entry.measuredAt.at,
         contested: standing === 'contested',
         preliminary: round.isPreliminary,
       };
+      const found = chartedPressure(entry);
+      if (found !== null && entry.kind === 'run') {
+        const { systolic, diastolic, byHand, isAveraged } = found;
+        const muffled = byHand ? null : entry.content.value.muffled;
+        if (isAveraged && isNewer(entry, pressure))
+          pressure = { ...mark, byHand, systolic, muffled, diastolic };
+        continue;
+      }
+      const perMinute = chartedPerMinute(entry);
+      if (perMinute === null || (entry.kind !== 'count' && entry.kind !== 'taps')) continue;
+      const value = { ...mark, perMinute, byHand: entry.content.override !== null };
+      if (signOf(entry) === 'pulse' && isNewer(entry, pulse)) pulse = value;
+      if (signOf(entry) === 'breaths' && isNewer(entry, breaths)) breaths = value;
     }
   }
-  return latest;
-}
-
-/** The rate an entry stands for: set by hand if it was, else computed; null when there is none. */
-export function chartedPerMinute(entry: Entry): number | null {
-  if (entry.kind !== 'count' && entry.kind !== 'taps') return null;
-  return entry.content.override?.perMinute ?? entry.content.value?.perMinute ?? null;
+  const { actNow, rechecks, toCountersign } = projectDuties(entries);
+  const [first] = rechecks.toSorted((a, b) => (a.fromAt < b.fromAt ? -1 : 1));
+  return {
+    pulse,
+    breaths,
+    pressure,
+    actNow: actNow.length,
+    recheck: first === undefined ? null : { fromAt: first.fromAt, byAt: first.byAt },
+    toCountersign: toCountersign.length,
+  };
 }

@@ -13,9 +13,16 @@ export type ChartRound = {
   readonly unsigned: readonly string[];
   /** A learner's round that nobody qualified has countersigned. */
   readonly isPreliminary: boolean;
+  /** What supervisors said of its signings, in order of recording. */
+  readonly countersigned: readonly Countersigned[];
+  /** What closes its acts-now, in order of recording. */
+  readonly closed: readonly Closed[];
   /** Every signing of the round was entered in error, and with it everything in it. */
   readonly isInError: boolean;
 };
+
+export type Countersigned = StoredEntry & { readonly kind: 'countersigned' };
+export type Closed = StoredEntry & { readonly kind: 'act-now-closed' };
 
 /** A person's chart, newest round first. Built from entries alone: the same entries give the same chart. */
 export type Chart = {
@@ -41,12 +48,29 @@ export function projectChart(entries: readonly StoredEntry[]): Chart {
     rounds.set(id, round);
   }
   // gatherAmendments answers in the order of the work, so the rounds were met oldest first.
-  const inOrder = [...rounds].map(([id, round]) => ({ id, ...round, ...sayings(round) }));
+  const inOrder = [...rounds].map(([id, round]) => ({
+    id,
+    ...round,
+    ...sayings(round, aboutRound(entries, id)),
+  }));
   return { rounds: inOrder.reverse(), entries: entries.length };
 }
 
+type About = { readonly countersigned: readonly Countersigned[]; readonly closed: readonly Closed[] };
+
+/** What was said of a round without amending it, in order of recording. */
+function aboutRound(entries: readonly StoredEntry[], round: string): About {
+  const about = entries
+    .filter((entry) => entry.round === round)
+    .toSorted((a, b) => Date.parse(a.recordedAt) - Date.parse(b.recordedAt) || (a.id < b.id ? -1 : 1));
+  return {
+    countersigned: about.filter((entry): entry is Countersigned => entry.kind === 'countersigned'),
+    closed: about.filter((entry): entry is Closed => entry.kind === 'act-now-closed'),
+  };
+}
+
 /** What the signings of a round that stand say of it and of its values. */
-function sayings({ signed, signedAgain, values }: Writable) {
+function sayings({ signed, signedAgain, values }: Writable, about: About) {
   const signings = signed === null ? [] : [signed, ...signedAgain];
   const standing = signings.flatMap(({ current }) => current);
   const isInError = signings.length > 0 && standing.length === 0;
@@ -54,11 +78,26 @@ function sayings({ signed, signedAgain, values }: Writable) {
   return {
     unsigned: values.map(({ original }) => original.id).filter((id) => !named.has(id)),
     isPreliminary: standing.some(
-      (signing) => signing.kind === 'round' && signing.content.status === 'preliminary',
+      (signing) =>
+        signing.kind === 'round' &&
+        signing.content.status === 'preliminary' &&
+        !isAgreed(signing, signings, about),
     ),
+    ...about,
     isInError,
     values: isInError ? values.map(inError) : values,
   };
+}
+
+/** Whether a supervisor agreed to a signing, and the last one who said anything still does. */
+function isAgreed(
+  signing: StoredEntry,
+  signings: readonly AmendedEntry[],
+  { countersigned }: About,
+): boolean {
+  const story = signings.find(({ current }) => current.includes(signing))?.story ?? [];
+  const ids = new Set(story.map(({ id }) => id));
+  return countersigned.findLast(({ content }) => ids.has(content.signing))?.content.agrees === true;
 }
 
 function namedIn(entry: StoredEntry): readonly string[] {

@@ -1,6 +1,6 @@
 import type { JudgedReading, RoundInput } from '@evenfall/clinical';
+import { chartedPerMinute } from '../chart/chartedPerMinute.js';
 import { chartedPressure } from '../chart/chartedPressure.js';
-import { chartedPerMinute } from '../chart/latest.js';
 import type { Entry } from '../entry/entry.js';
 import type { RoundEvidence } from './round.js';
 

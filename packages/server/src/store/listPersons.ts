@@ -4,7 +4,7 @@ import type { Tables } from '../database/schema.js';
 import { entriesOf } from './persons.js';
 
 /** Grows whenever `projectLatest` would give something else from the same entries; older rows are then rebuilt. */
-export const LATEST_PROJECTION = 4;
+export const LATEST_PROJECTION = 5;
 
 /** A person of a book with the newest value of each sign. */
 export type ListedPerson = {

@@ -7,7 +7,6 @@ ensureInstalled();
 ensureBuilt();
 const command = join(root, 'packages', 'cli', 'bin', 'evenfall.js');
 const child = spawn(process.execPath, [command, 'serve', ...process.argv.slice(2)], { stdio: 'inherit' });
-// The terminal sends its interrupt to both; this process only waits for the command to end in order.
-for (const signal of ['SIGINT', 'SIGTERM'])
-  process.on(signal, () => signal === 'SIGTERM' && child.kill(signal));
+// This process only waits for the command to end in order. A terminal sends its interrupt to both, which is no harm.
+for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP']) process.on(signal, () => child.kill(signal));
 child.on('exit', (code, signal) => process.exit(code ?? (signal === 'SIGINT' ? 130 : 1)));

@@ -57,7 +57,7 @@ describe('the command as it is run', () => {
     let stderr = '';
     child.stderr.on('data', (chunk) => (stderr += chunk));
     await new Promise((answered) => child.stdout.once('data', answered));
-    child.kill('SIGINT');
+    for (const _twice of ['from the terminal', 'passed on by npm']) child.kill('SIGINT');
     expect(await new Promise((ended) => child.on('close', ended))).toBe(130);
     expect(stderr).toBe('');
     rmSync(cwd, { recursive: true });

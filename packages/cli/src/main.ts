@@ -6,8 +6,16 @@ import { program } from './program.js';
 /** The process around the program: its real streams, clock and signals. `bin/evenfall.js` imports it. */
 
 const interrupted = new AbortController();
-process.once('SIGINT', () => interrupted.abort());
-process.once('SIGTERM', () => interrupted.abort());
+
+/** One Ctrl-C may arrive twice: from the terminal, and passed on by npm. A later one is meant. Source: decision. */
+const ONE_PRESS_MS = 1_000;
+let firstAt: number | null = null;
+function interrupt(): void {
+  firstAt ??= performance.now();
+  if (performance.now() - firstAt > ONE_PRESS_MS) process.exit(130); // a server of ours stops in order all the same
+  interrupted.abort();
+}
+for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.on(signal, interrupt);
 
 // A reader that has seen enough (`| head`) closes the pipe; that is no fault and needs no word.
 for (const stream of [process.stdout, process.stderr]) {

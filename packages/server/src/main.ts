@@ -7,7 +7,8 @@ import { StartRefused } from './start/startRefused.js';
 
 /**
  * The server process. Its parent gives the settings as one JSON argument, reads {@link Told} from standard output,
- * and holds its standard input: when that closes, or on SIGINT or SIGTERM, the server stops in order.
+ * and holds its standard input: when that closes, or on SIGINT, SIGTERM or SIGHUP, the server stops in order. A Ctrl-C
+ * brings several of these at once, and whoever read what it writes may be gone: neither cuts the stopping short.
  */
 async function main(): Promise<void> {
   const settings = JSON.parse(process.argv[2] ?? '{}') as Settings;
@@ -20,8 +21,8 @@ async function main(): Promise<void> {
     wanted = false;
     if (stop !== null) void stop().then(() => process.exit(0));
   };
-  process.on('SIGINT', end);
-  process.on('SIGTERM', end);
+  for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.on(signal, end);
+  for (const stream of [process.stdout, process.stderr]) stream.on('error', () => undefined);
   process.stdin.on('end', end);
   process.stdin.on('error', end);
   process.stdin.resume();

@@ -25,6 +25,7 @@ export type Running = {
   readonly address: string | null;
   readonly controlSocket: string | null;
   readonly site: Site;
+  /** Settles when all is closed. May be called more than once: a later call waits for the same end. */
   close(): Promise<void>;
 };
 
@@ -41,8 +42,13 @@ export type Tell = {
  */
 export async function runServer(database: OpenDatabase, settings: Settings, tell: Tell): Promise<Running> {
   const closing: (() => Promise<void>)[] = [() => database.close()];
-  const close = async () => {
-    for (const step of closing.splice(0).reverse()) await step().catch(tell.fault);
+  let closed: Promise<void> | null = null;
+  const closeAll = async () => {
+    for (const step of closing.reverse()) await step().catch(tell.fault);
+  };
+  const close = () => {
+    closed ??= closeAll();
+    return closed;
   };
   try {
     const db = new Kysely<Tables>({ dialect: database.dialect });

@@ -3,7 +3,13 @@ import { useApp } from '../app/context.js';
 import type { useForm } from '../app/forms.js';
 import { Choices } from '../parts/Choices.js';
 import { Field } from '../parts/Field.js';
-import { type AmendFields, type AmendWrong, canCorrectCount, canSetByHand } from './amendForm.js';
+import {
+  type AmendFields,
+  type AmendWrong,
+  canCorrectCount,
+  canSetByHand,
+  numberOfSign,
+} from './amendForm.js';
 
 type AmendFieldsetProps = {
   readonly entry: StoredEntry;
@@ -53,7 +59,20 @@ export function AmendFieldset({ entry, isMarked, form, wrong, onMend }: AmendFie
         choices={[
           ...(isMarked ? [{ id: 'as-was', text: words.sentence('amend.asWas') }] : []),
           ...(canCorrectCount(entry) ? [{ id: 'count', text: words.sentence('amend.correctedCount') }] : []),
-          ...(canSetByHand(entry) ? [{ id: 'by-hand', text: words.sentence('amend.byHand') }] : []),
+          ...(entry.kind === 'run'
+            ? [{ id: 'numbers', text: words.sentence('amend.correctedNumbers') }]
+            : []),
+          ...(numberOfSign(entry) === null
+            ? []
+            : [{ id: 'reading', text: words.sentence('amend.correctedReading') }]),
+          ...(canSetByHand(entry)
+            ? [
+                {
+                  id: 'by-hand',
+                  text: words.sentence(entry.kind === 'run' ? 'amend.pressureByHand' : 'amend.byHand'),
+                },
+              ]
+            : []),
           { id: 'time', text: words.sentence('amend.otherTime') },
           ...(isMarked ? [] : [{ id: 'in-error', text: words.sentence('amend.enteredInError') }]),
         ]}
@@ -62,9 +81,13 @@ export function AmendFieldset({ entry, isMarked, form, wrong, onMend }: AmendFie
         wrong={said('what')}
       />
       {what === 'count' ? text('n', words.sentence('amend.correctedN'), 'numeric') : null}
+      {what === 'numbers' ? text('n', words.sentence('amend.numbers'), 'text') : null}
+      {what === 'reading' ? text('n', words.sentence('amend.reading'), 'decimal') : null}
       {what === 'by-hand' ? (
         <>
-          {text('perMinute', words.sentence('amend.rate'), 'decimal')}
+          {entry.kind === 'run'
+            ? text('perMinute', words.sentence('amend.numbers'), 'text')
+            : text('perMinute', words.sentence('amend.rate'), 'decimal')}
           {text('byHandWhy', words.sentence('amend.byHandWhy'), 'text')}
         </>
       ) : null}

@@ -5,9 +5,10 @@ import { useApp, useKept } from '../app/context.js';
 import { useForm } from '../app/forms.js';
 import { signText } from '../app/signText.js';
 import { Asking } from '../parts/Asking.js';
+import { ChartedFigure } from '../parts/ChartedFigure.js';
+import { signOfCharted } from '../parts/charted.js';
 import { IdentityLine } from '../parts/Identity.js';
 import { Page } from '../parts/Page.js';
-import { EvidenceStrip, RangeLine, Rate } from '../parts/ValueFigures.js';
 import { WhoMeasures } from '../people/WhoMeasures.js';
 import { WRITTEN_SCHEMA } from '../round/entries.js';
 import { entriesIn, useInForce, useRecord } from '../round/useRound.js';
@@ -15,7 +16,7 @@ import { BOOK, loadRecord } from '../server/load.js';
 import { refusedBecause } from '../server/server.js';
 import { AmendFieldset } from './AmendFieldset.js';
 import { type AmendFields, type AmendWrong, amendedContent, readAmendment } from './amendForm.js';
-import { contentOfEntry, signOf } from './contentOfEntry.js';
+import { contentOfEntry } from './contentOfEntry.js';
 
 type AmendPageProps = { readonly person: string; readonly entry: string };
 
@@ -85,7 +86,7 @@ function AmendForm({ amended, entry, person, inForce }: AmendFormProps) {
       reason: form.text('reason'),
       text: form.text('text'),
     };
-    const { amendment, wrong: found } = readAmendment(entry, fields, inForce.countRules, {
+    const { amendment, wrong: found } = readAmendment(entry, fields, inForce, {
       now: clock.stamp(),
       stampOf: clock.stampOf,
     });
@@ -132,13 +133,9 @@ function AmendForm({ amended, entry, person, inForce }: AmendFormProps) {
       <p>{words.sentence('amend.lead')}</p>
       <section className="value" aria-label={words.sentence('amend.now')}>
         <h2 className="value-sign">
-          {words.sentence('amend.now')}: {signText(signOf(given), words)}
+          {words.sentence('amend.now')}: {signText(signOfCharted(given), words)}
         </h2>
-        <div className="value-line">
-          <Rate given={given} />
-          <RangeLine given={given} />
-        </div>
-        <EvidenceStrip given={given} />
+        <ChartedFigure given={given} />
       </section>
       <AmendFieldset
         entry={entry}

@@ -2,9 +2,10 @@ import type { Agent, AmendedEntry, ChartRound, StoredEntry } from '@evenfall/rec
 import { useApp } from '../app/context.js';
 import { signText } from '../app/signText.js';
 import { stampText } from '../app/times.js';
-import { isVoidContent } from '../parts/ValueFigures.js';
+import { isVoidCharted } from '../parts/charted.js';
 import { notDoneText } from '../round/NotDoneForm.js';
 import { contentOfEntry } from './contentOfEntry.js';
+import { RoundOutcome } from './RoundOutcome.js';
 import { ValueBlock } from './ValueBlock.js';
 import { whoText } from './who.js';
 
@@ -56,6 +57,7 @@ export function RoundBlock({ round, person, agents }: RoundBlockProps) {
         />
       ))}
       <NotDoneLines signing={signing} />
+      <RoundOutcome round={round} person={person} agents={agents} />
     </article>
   );
 }
@@ -64,7 +66,7 @@ export function RoundBlock({ round, person, agents }: RoundBlockProps) {
 function voidLast(values: readonly AmendedEntry[]): readonly AmendedEntry[] {
   const isVoid = ({ original }: AmendedEntry) => {
     const given = contentOfEntry(original);
-    return given !== null && isVoidContent(given);
+    return given !== null && isVoidCharted(given);
   };
   return [...values.filter((value) => !isVoid(value)), ...values.filter(isVoid)];
 }

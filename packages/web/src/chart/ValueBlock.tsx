@@ -2,9 +2,10 @@ import type { Agent, AmendedEntry, StoredEntry } from '@evenfall/record';
 import { useApp } from '../app/context.js';
 import { signText } from '../app/signText.js';
 import { stampText } from '../app/times.js';
+import { ChartedFigure, StruckFigure } from '../parts/ChartedFigure.js';
+import { flagsOfCharted, isVoidCharted, signOfCharted } from '../parts/charted.js';
 import { Flags } from '../parts/Flags.js';
-import { EvidenceStrip, isVoidContent, RangeLine, Rate } from '../parts/ValueFigures.js';
-import { contentOfEntry, signOf } from './contentOfEntry.js';
+import { contentOfEntry } from './contentOfEntry.js';
 import { reasonText } from './reasonText.js';
 import { WholeStory } from './WholeStory.js';
 import { whoText } from './who.js';
@@ -25,8 +26,8 @@ export function ValueBlock({ value, person, agents, isUnsigned }: ValueBlockProp
   if (first === null) return null;
   const replaced = story.filter((entry) => contentOfEntry(entry) !== null && !current.includes(entry));
   return (
-    <div className={isVoidContent(first) ? 'value value-void' : 'value'}>
-      <h4 className="value-sign">{signText(signOf(first), words)}</h4>
+    <div className={isVoidCharted(first) ? 'value value-void' : 'value'}>
+      <h4 className="value-sign">{signText(signOfCharted(first), words)}</h4>
       {isUnsigned ? <p className="standing">{words.sentence('chart.notSigned')}</p> : null}
       {standing === 'entered-in-error' ? (
         <p className="standing">{words.sentence('chart.enteredInError')}</p>
@@ -50,16 +51,9 @@ function Standing({ entry, isAmended, agents }: EntryProps & { readonly isAmende
   const { words } = useApp();
   const given = contentOfEntry(entry);
   if (given === null) return null;
-  const isVoid = isVoidContent(given);
   return (
     <div className="standing-value">
-      {isVoid ? null : (
-        <div className="value-line">
-          <Rate given={given} />
-          <RangeLine given={given} />
-        </div>
-      )}
-      <EvidenceStrip given={given} />
+      <ChartedFigure given={given} />
       {isAmended && entry.amends !== null ? (
         <p className="small">
           {words.sentence('chart.amendedBy', {
@@ -69,7 +63,7 @@ function Standing({ entry, isAmended, agents }: EntryProps & { readonly isAmende
           })}
         </p>
       ) : null}
-      {isVoid ? null : <Flags flags={given.content.value.flags} />}
+      {isVoidCharted(given) ? null : <Flags flags={flagsOfCharted(given)} />}
     </div>
   );
 }
@@ -82,7 +76,7 @@ function Replaced({ entry, story, agents }: EntryProps & { readonly story: reado
   const error = story.find((one) => one.kind === 'entered-in-error' && one.amends?.entry === entry.id);
   return (
     <div className="replaced">
-      <Rate given={given} isStruck />
+      <StruckFigure given={given} />
       {error?.amends == null ? null : (
         <p className="small">
           {words.sentence('chart.storyError', {

@@ -2,8 +2,9 @@ import type { StoredEntry } from '@evenfall/record';
 import { useApp, useKept } from '../app/context.js';
 import { signText } from '../app/signText.js';
 import { stampText } from '../app/times.js';
-import { EvidenceStrip, isVoidContent, RangeLine, Rate } from '../parts/ValueFigures.js';
-import { contentOfEntry, signOf } from './contentOfEntry.js';
+import { ChartedFigure } from '../parts/ChartedFigure.js';
+import { signOfCharted } from '../parts/charted.js';
+import { contentOfEntry } from './contentOfEntry.js';
 
 /** Rounds of this person that were signed on this device and that the server has not taken yet. */
 export function WaitingRounds({ person }: { readonly person: string }) {
@@ -25,14 +26,8 @@ export function WaitingRounds({ person }: { readonly person: string }) {
           </header>
           {values.map(({ id, given }) => (
             <div key={id} className="value">
-              <h4 className="value-sign">{signText(signOf(given), words)}</h4>
-              {isVoidContent(given) ? null : (
-                <div className="value-line">
-                  <Rate given={given} />
-                  <RangeLine given={given} />
-                </div>
-              )}
-              <EvidenceStrip given={given} />
+              <h4 className="value-sign">{signText(signOfCharted(given), words)}</h4>
+              <ChartedFigure given={given} />
             </div>
           ))}
         </article>

@@ -2,11 +2,12 @@ import type { Agent, AmendedEntry, StoredEntry } from '@evenfall/record';
 import { Link } from 'wouter';
 import { useApp } from '../app/context.js';
 import { instantText, stampText } from '../app/times.js';
+import { chartedText, isRate } from '../parts/charted.js';
 import { Flags } from '../parts/Flags.js';
-import { rateText } from '../parts/ValueFigures.js';
 import { contentOfEntry } from './contentOfEntry.js';
 import { evidenceFacts, type Fact, statisticsFacts, valueFacts } from './facts.js';
 import { reasonText } from './reasonText.js';
+import { runFacts, signFacts } from './runFacts.js';
 import { whoText } from './who.js';
 
 type WholeStoryProps = {
@@ -57,7 +58,7 @@ export function WholeStory({ value, person, agents }: WholeStoryProps) {
 
   function rateOf(entry: StoredEntry): string {
     const given = contentOfEntry(entry);
-    return given === null ? '' : rateText(given, words);
+    return given === null ? '' : chartedText(given, words);
   }
 
   function storyText(entry: StoredEntry): string {
@@ -104,9 +105,18 @@ function EntryStory({ entry, isOneOfSeveral }: EntryStoryProps) {
     <>
       <h5>
         {words.sentence('chart.whatWasDone')}
-        {isOneOfSeveral ? `: ${rateText(given, words)}` : null}
+        {isOneOfSeveral ? `: ${chartedText(given, words)}` : null}
       </h5>
-      <Facts facts={[...evidenceFacts(given, words), ...valueFacts(given, words), ...kept]} />
+      <Facts
+        facts={[
+          ...(isRate(given)
+            ? [...evidenceFacts(given, words), ...valueFacts(given, words)]
+            : given.kind === 'run'
+              ? runFacts(given.content, words)
+              : signFacts(given.content, words)),
+          ...kept,
+        ]}
+      />
       {given.content.value.why.length === 0 ? null : (
         <>
           <h5>{words.sentence('chart.advice')}</h5>

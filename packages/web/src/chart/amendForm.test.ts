@@ -1,7 +1,7 @@
-import { DEFAULT_COUNT_RULES } from '@evenfall/clinical';
-import { readEntry, type StoredEntry } from '@evenfall/record';
+import { chartRun, chartSign, readEntry, type StoredEntry } from '@evenfall/record';
 import { expect, test } from 'vitest';
 import { stampOfLocal } from '../ports/stampAt.js';
+import { readRun } from '../pressure/readRun.js';
 import { entriesOf } from '../round/entries.js';
 import { AGENT, AT, complete, DEVICE, ID, NO_PROTOCOL, NOTHING_BEFORE } from '../round/testing.js';
 import { type AmendFields, amendedContent, canCorrectCount, readAmendment } from './amendForm.js';
@@ -23,7 +23,7 @@ const pulse = { ...frames[0], recordedAt: '2026-03-05T09:06:00Z' } as unknown as
 const BLANK: AmendFields = { what: '', n: '', perMinute: '', time: '', byHandWhy: '', reason: '', text: '' };
 const CLOCK = { now: AT(9), stampOf: (typed: string) => stampOfLocal(typed, 'Europe/Lisbon', () => 0) };
 const amend = (fields: Partial<AmendFields>) =>
-  readAmendment(pulse, { ...BLANK, ...fields }, DEFAULT_COUNT_RULES, CLOCK);
+  readAmendment(pulse, { ...BLANK, ...fields }, NO_PROTOCOL, CLOCK);
 const under = { inForce: NO_PROTOCOL, program: 'evenfall test' };
 
 test('a mistyped count is put right and its value made anew from it', () => {
@@ -117,7 +117,7 @@ test('what was broken off can neither be put right nor given a rate by hand', ()
   } as unknown as StoredEntry;
   expect(canCorrectCount(voided)).toBe(false);
   const byHand = { ...BLANK, what: 'by-hand', perMinute: '70', byHandWhy: 'x', reason: 'duplicate' };
-  expect(readAmendment(voided, byHand, DEFAULT_COUNT_RULES, CLOCK).wrong).toEqual({ what: 'whatMissing' });
+  expect(readAmendment(voided, byHand, NO_PROTOCOL, CLOCK).wrong).toEqual({ what: 'whatMissing' });
 });
 
 test('another time of measuring moves the value and leaves its evidence; a time to come is refused', () => {
@@ -134,4 +134,73 @@ test('another time of measuring moves the value and leaves its evidence; a time 
   for (const time of ['2126-03-04T08:15', '', 'yesterday']) {
     expect(amend({ what: 'time', time, reason: 'wrong-time' }).wrong).toEqual({ time: 'timeMissing' });
   }
+});
+
+const WAY = { method: 'auscultation', typed: '128/76', fields: {}, reinflated: false } as const;
+const PLACE = {
+  site: 'upper-arm',
+  side: 'right',
+  posture: 'sit',
+  cuff: null,
+  armCm: null,
+  override: null,
+} as const;
+
+/** A pressure and a temperature, as kept. */
+function taken(): { run: StoredEntry; warm: StoredEntry } {
+  const around = { pulsePerMinute: 76, lostMmHg: 132 };
+  const { run } = readRun(WAY, around, NO_PROTOCOL.runRules.deflation);
+  if (run === null) throw new Error('128/76');
+  const circumstances = { rhythmFelt: null, previous: null, uprightMinutes: null };
+  const added = { override: null, note: null };
+  const content = chartRun({ run, place: PLACE, circumstances, ...added }, NO_PROTOCOL, 'evenfall test');
+  const sign = { of: 'temperature', celsius: 38.1, site: 'oral' } as const;
+  const known = { ageMonths: null, feltPulsePerMinute: null, minutesSinceDrinkOrSmoke: null };
+  const warm = chartSign({ sign, circumstances: known, note: null }, NO_PROTOCOL, 'evenfall test');
+  return {
+    run: { ...pulse, id: ID(50), kind: 'run', content } as unknown as StoredEntry,
+    warm: { ...pulse, id: ID(51), kind: 'sign', content: warm } as unknown as StoredEntry,
+  };
+}
+const amending = (entry: StoredEntry, fields: Partial<AmendFields>) =>
+  readAmendment(entry, { ...BLANK, reason: 'typing-slip', ...fields }, NO_PROTOCOL, CLOCK);
+
+test('the numbers of a pressure are put right as the trade writes them, and judged anew', () => {
+  const { run } = taken();
+  const { amendment } = amending(run, { what: 'numbers', n: '182/76' });
+  if (amendment === null) throw new Error('refused');
+  const { kind, content } = amendedContent(run, amendment, under);
+  expect(kind).toBe('run');
+  expect(content).toMatchObject({
+    evidence: { run: { palpated: { lostMmHg: 132 } }, place: PLACE },
+    value: { systolic: 182, diastolic: 76 },
+    override: null,
+  });
+  // Bedside handbook 8, C046: 80/120 is refused.
+  expect(amending(run, { what: 'numbers', n: '80/120' }).wrong.n).toMatchObject([
+    { code: 'not-below-systolic' },
+  ]);
+  expect(amending(run, { what: 'numbers' }).wrong.n).toBe('numbersMissing');
+});
+
+test('a pressure set by hand stands beside the run, which stays', () => {
+  const { run } = taken();
+  const byHand = { what: 'by-hand', perMinute: '138/86', byHandWhy: 'sleeve under the cuff' };
+  const { amendment } = amending(run, byHand);
+  if (amendment === null) throw new Error('refused');
+  expect(amendedContent(run, amendment, under).content).toMatchObject({
+    value: { systolic: 128 },
+    override: { systolic: 138, diastolic: 86, reason: 'sleeve under the cuff' },
+  });
+});
+
+test('a mistyped reading of a sign is put right within what it can be', () => {
+  const { warm } = taken();
+  const { amendment } = amending(warm, { what: 'reading', n: '36.1' });
+  if (amendment === null) throw new Error('refused');
+  expect(amendedContent(warm, amendment, under)).toMatchObject({
+    kind: 'sign',
+    content: { evidence: { sign: { celsius: 36.1, site: 'oral' } } },
+  });
+  expect(amending(warm, { what: 'reading', n: '361' }).wrong.n).toMatchObject([{ code: 'out-of-range' }]);
 });

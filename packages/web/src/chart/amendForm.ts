@@ -1,20 +1,33 @@
-import { type Count, type CountRules, parseCount, type Refusal } from '@evenfall/clinical';
+import {
+  type Count,
+  parseCount,
+  parseShorthand,
+  parseSign,
+  type Refusal,
+  type Run,
+  type Sign,
+} from '@evenfall/clinical';
 import {
   AMENDMENT_REASONS,
   type Amends,
   chartCount,
+  chartRun,
+  chartSign,
   chartTaps,
   type InForce,
   type Override,
+  type PressureOverride,
   type Stamp,
   type StoredEntry,
 } from '@evenfall/record';
 
+import { readRun } from '../pressure/readRun.js';
+
 /**
- * What should stand: another count, a rate set by hand, another time of measuring, nothing (it should never have been
+ * What should stand: another count, other numbers of a pressure, another reading of a sign, a value set by hand, another time of measuring, nothing (it should never have been
  * charted), or, in place of a mark of error, what was marked.
  */
-export const AMENDING = ['count', 'by-hand', 'time', 'in-error', 'as-was'] as const;
+export const AMENDING = ['count', 'numbers', 'reading', 'by-hand', 'time', 'in-error', 'as-was'] as const;
 export type Amending = (typeof AMENDING)[number];
 
 export type AmendFields = {
@@ -32,7 +45,10 @@ export type Amendment = {
   readonly amends: Amends;
   readonly change:
     | { readonly what: 'count'; readonly count: Count }
+    | { readonly what: 'numbers'; readonly run: Run }
+    | { readonly what: 'reading'; readonly sign: Sign }
     | { readonly what: 'by-hand'; readonly perMinute: number; readonly reason: string }
+    | { readonly what: 'pressure-by-hand'; readonly pressure: NonNullable<PressureOverride> }
     | { readonly what: 'time'; readonly measuredAt: Stamp }
     | { readonly what: 'in-error' | 'as-was' };
 };
@@ -44,6 +60,7 @@ type AmendWrongCode =
   | 'textMissing'
   | 'whatMissing'
   | 'numberMissing'
+  | 'numbersMissing'
   | 'rateMissing'
   | 'timeMissing'
   | 'byHandWhyMissing';
@@ -53,16 +70,32 @@ export function canCorrectCount(entry: StoredEntry): boolean {
   return entry.kind === 'count' && 'n' in entry.content.evidence.count;
 }
 
-/** Whether a rate may be set over it: never over what was broken off, which has none. */
+/** Whether a value may be set over it: never over what was broken off, which has none. */
 export function canSetByHand(entry: StoredEntry): boolean {
-  return entry.kind === 'taps' || canCorrectCount(entry);
+  return entry.kind === 'taps' || entry.kind === 'run' || canCorrectCount(entry);
 }
+
+/** The number of a sign that can be mistyped; null for one that has none. */
+export function numberOfSign(entry: StoredEntry): NumberOfSign | null {
+  if (entry.kind !== 'sign') return null;
+  const { of } = entry.content.evidence.sign;
+  return of === 'consciousness' ? null : NUMBER_OF[of];
+}
+
+const NUMBER_OF = {
+  temperature: 'celsius',
+  'oxygen-saturation': 'percent',
+  pain: 'score',
+  weight: 'kg',
+  height: 'cm',
+} as const;
+export type NumberOfSign = (typeof NUMBER_OF)[keyof typeof NUMBER_OF];
 
 /** Reads an amendment as typed, or says everything that is wrong with it, each at its field. */
 export function readAmendment(
   entry: StoredEntry,
   fields: AmendFields,
-  rules: CountRules,
+  inForce: InForce,
   clock: { readonly now: Stamp; readonly stampOf: (typed: string) => Stamp | null },
 ): { readonly amendment: Amendment | null; readonly wrong: AmendWrong } {
   const wrong: { -readonly [Field in keyof AmendWrong]: AmendWrong[Field] } = {};
@@ -70,7 +103,7 @@ export function readAmendment(
   const reason = AMENDMENT_REASONS.find((one) => one === fields.reason);
   if (reason === undefined) wrong.reason = 'reasonMissing';
   if (reason === 'other' && text === '') wrong.text = 'textMissing';
-  const change = readChange(entry, fields, rules, clock, wrong);
+  const change = readChange(entry, fields, inForce, clock, wrong);
   if (reason === undefined || change === null || Object.keys(wrong).length > 0)
     return { amendment: null, wrong };
   return {
@@ -82,7 +115,7 @@ export function readAmendment(
 function readChange(
   entry: StoredEntry,
   fields: AmendFields,
-  rules: CountRules,
+  inForce: InForce,
   clock: { readonly now: Stamp; readonly stampOf: (typed: string) => Stamp | null },
   wrong: { -readonly [Field in keyof AmendWrong]: AmendWrong[Field] },
 ): Amendment['change'] | null {
@@ -104,17 +137,37 @@ function readChange(
         wrong.n = 'numberMissing';
         return null;
       }
-      const parsed = parseCount({ ...entry.content.evidence.count, n: fields.n.trim() }, rules);
+      const parsed = parseCount({ ...entry.content.evidence.count, n: fields.n.trim() }, inForce.countRules);
       if (parsed.ok) return { what: 'count', count: parsed.value };
       wrong.n = parsed.refusals;
       return null;
     }
+    case 'numbers': {
+      if (entry.kind !== 'run') break;
+      const { run } = entry.content.evidence;
+      const typed = { method: run.method, typed: fields.n, fields: {}, reinflated: run.reinflated };
+      const around = { pulsePerMinute: run.pulsePerMinute, lostMmHg: run.palpated.lostMmHg };
+      const read = readRun(typed, around, inForce.runRules.deflation);
+      // The peak was not what was mistyped; times of moments that were go with them.
+      if (read.run !== null) return { what: 'numbers', run: { ...read.run, peak: run.peak } };
+      wrong.n = fields.n.trim() === '' ? 'numbersMissing' : Object.values(read.wrong);
+      return null;
+    }
+    case 'reading': {
+      const key = numberOfSign(entry);
+      if (entry.kind !== 'sign' || key === null) break;
+      const read = parseSign({ ...entry.content.evidence.sign, [key]: fields.n.trim() });
+      if (read.ok) return { what: 'reading', sign: read.value };
+      wrong.n = read.refusals;
+      return null;
+    }
     case 'by-hand': {
       if (!canSetByHand(entry)) break;
+      if (entry.kind === 'run') return readPressureByHand(fields, wrong);
       const given = fields.perMinute.trim();
       const reason = fields.byHandWhy.trim();
       const perMinute = Number(given);
-      if (!/^\d+(\.\d+)?$/.test(given) || perMinute <= 0 || perMinute > rules.ceilingPerMinute) {
+      if (!/^\d+(\.\d+)?$/.test(given) || perMinute <= 0 || perMinute > inForce.countRules.ceilingPerMinute) {
         wrong.perMinute = 'rateMissing';
       }
       if (reason === '') wrong.byHandWhy = 'byHandWhyMissing';
@@ -127,12 +180,25 @@ function readChange(
   return null;
 }
 
+function readPressureByHand(
+  fields: AmendFields,
+  wrong: { -readonly [Field in keyof AmendWrong]: AmendWrong[Field] },
+): Amendment['change'] | null {
+  const read = parseShorthand(fields.perMinute);
+  const reason = fields.byHandWhy.trim();
+  if (!read.ok) wrong.perMinute = fields.perMinute.trim() === '' ? 'numbersMissing' : read.refusals;
+  if (reason === '') wrong.byHandWhy = 'byHandWhyMissing';
+  if (!read.ok || reason === '') return null;
+  const { systolic, diastolic } = read.value;
+  return { what: 'pressure-by-hand', pressure: { systolic, diastolic, reason } };
+}
+
 /** The kind and the content of the amending entry: the evidence stays, the value is made anew from it. */
 export function amendedContent(
   entry: StoredEntry,
   { change }: Amendment,
   { inForce, program }: { readonly inForce: InForce; readonly program: string },
-): { kind: 'count' | 'taps' | 'entered-in-error'; content: Record<string, unknown> } {
+): { kind: 'count' | 'taps' | 'run' | 'sign' | 'entered-in-error'; content: Record<string, unknown> } {
   if (change.what === 'in-error') return { kind: 'entered-in-error', content: { note: null } };
   if (entry.kind === 'count') {
     const { count, circumstances } = entry.content.evidence;
@@ -145,6 +211,18 @@ export function amendedContent(
     const { evidence, note } = entry.content;
     const override = overrideAfter(change, entry.content);
     return { kind: 'taps', content: chartTaps({ ...evidence, override, note }, inForce, program) };
+  }
+  if (entry.kind === 'run') {
+    const { evidence, note, override: before } = entry.content;
+    const override =
+      change.what === 'pressure-by-hand' ? change.pressure : change.what === 'numbers' ? null : before;
+    const run = change.what === 'numbers' ? change.run : (evidence.run as Run);
+    return { kind: 'run', content: chartRun({ ...evidence, run, override, note }, inForce, program) };
+  }
+  if (entry.kind === 'sign') {
+    const { evidence, note } = entry.content;
+    const sign = change.what === 'reading' ? change.sign : evidence.sign;
+    return { kind: 'sign', content: chartSign({ ...evidence, sign: sign as Sign, note }, inForce, program) };
   }
   throw new Error(`An entry of kind ${entry.kind} charts no value`);
 }

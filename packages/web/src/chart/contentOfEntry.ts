@@ -1,15 +1,18 @@
-import type { CountOf } from '@evenfall/clinical';
 import type { StoredEntry } from '@evenfall/record';
-import type { Content } from '../parts/ValueFigures.js';
+import type { Charted } from '../parts/charted.js';
 
 /** The value that an entry charts, with its kind; null for an entry that charts none. */
-export function contentOfEntry(entry: StoredEntry): Content | null {
-  if (entry.kind === 'count') return { kind: 'count', content: entry.content };
-  if (entry.kind === 'taps') return { kind: 'taps', content: entry.content };
-  return null;
-}
-
-/** Which sign a value is of. */
-export function signOf(given: Content): CountOf {
-  return given.kind === 'count' ? given.content.evidence.count.of : given.content.evidence.taps.of;
+export function contentOfEntry(entry: StoredEntry): Charted | null {
+  switch (entry.kind) {
+    case 'count':
+      return { kind: 'count', content: entry.content };
+    case 'taps':
+      return { kind: 'taps', content: entry.content };
+    case 'run':
+      return { kind: 'run', content: entry.content };
+    case 'sign':
+      return { kind: 'sign', content: entry.content };
+    default:
+      return null;
+  }
 }

@@ -1,4 +1,5 @@
 import type { PersonRow } from '@evenfall/api';
+import { DEFAULT_DEFLATION_RULES, NOTHING_BESIDE, numbersText, shorthandOf } from '@evenfall/clinical';
 import { useEffect, useState } from 'react';
 import { Link } from 'wouter';
 import { useApp, useKept } from '../app/context.js';
@@ -41,6 +42,9 @@ export function PeoplePage() {
                   />
                 )}
               </Field>
+            ) : null}
+            {rows.some(({ latest }) => latest.recheck !== null) ? (
+              <p className="small soft">{words.sentence('people.cannotRing')}</p>
             ) : null}
             <PeopleList rows={matching(rows, wanted)} isEmpty={rows.length === 0} />
             <Link href="/people/new" className={rows.length === 0 ? 'button button-first' : 'button'}>
@@ -95,15 +99,18 @@ function PersonLine({ row }: { readonly row: PersonRow }) {
         )}
         {hasDraft ? <PersonMark text={words.sentence('people.draft')} /> : null}
         {isWaiting ? <PersonMark text={words.sentence('people.waiting')} /> : null}
+        <DutyMarks latest={latest} />
         <LatestMark label={words.sentence('app.pulse')} latest={latest.pulse} />
         <LatestMark label={words.sentence('app.breaths')} latest={latest.breaths} />
+        <LatestMark label={words.sentence('app.pressure')} latest={latest.pressure} />
       </span>
-      {latest.pulse === null && latest.breaths === null ? (
+      {latest.pulse === null && latest.breaths === null && latest.pressure === null ? (
         <span className="soft small person-values">{words.sentence('people.nothingYet')}</span>
       ) : (
         <span className="person-values">
           <LatestText label={words.sentence('app.pulse')} latest={latest.pulse} />
           <LatestText label={words.sentence('app.breaths')} latest={latest.breaths} />
+          <LatestPressureText latest={latest.pressure} />
         </span>
       )}
     </Link>
@@ -115,7 +122,7 @@ function PersonMark({ text }: { readonly text: string }) {
 }
 
 /** What must be known of the newest value besides its number. */
-function LatestMark({ label, latest }: LatestProps) {
+function LatestMark({ label, latest }: MarkProps) {
   const { words } = useApp();
   if (latest === null || !(latest.contested || latest.byHand || latest.preliminary)) return null;
   const key = latest.contested ? 'people.contested' : latest.byHand ? 'people.byHand' : 'people.preliminary';
@@ -124,6 +131,13 @@ function LatestMark({ label, latest }: LatestProps) {
 }
 
 type LatestProps = { readonly label: string; readonly latest: PersonRow['latest']['pulse'] };
+type MarkProps = {
+  readonly label: string;
+  readonly latest: Pick<
+    NonNullable<PersonRow['latest']['pulse']>,
+    'contested' | 'byHand' | 'preliminary'
+  > | null;
+};
 
 function LatestText({ label, latest }: LatestProps) {
   const { words, clock } = useApp();
@@ -135,5 +149,45 @@ function LatestText({ label, latest }: LatestProps) {
       <span className="person-rate">{rate}</span>
       <span className="small soft">{shortStampText(latest.measuredAt, localDate(clock.stamp()), words)}</span>
     </span>
+  );
+}
+
+function LatestPressureText({ latest }: { readonly latest: PersonRow['latest']['pressure'] }) {
+  const { words, clock } = useApp();
+  if (latest === null) return null;
+  const { measuredAt } = latest;
+  const method = latest.diastolic === null ? ('palpation' as const) : ('auscultation' as const);
+  const pressureText = numbersText(
+    shorthandOf({ ...latest, method, gap: null }, NOTHING_BESIDE, DEFAULT_DEFLATION_RULES),
+  );
+  return (
+    <span className="person-value">
+      <span className="small soft">{words.sentence('app.pressure')}</span>
+      <span className="person-rate">{pressureText}</span>
+      <span className="small soft">{shortStampText(measuredAt, localDate(clock.stamp()), words)}</span>
+    </span>
+  );
+}
+
+/** What somebody still has to do: an act-now first. A page that is closed cannot ring. */
+function DutyMarks({ latest }: { readonly latest: PersonRow['latest'] }) {
+  const { words, clock } = useApp();
+  const { actNow, recheck, toCountersign } = latest;
+  const today = localDate(clock.stamp());
+  const due = recheck === null ? null : shortStampText(recheck.byAt ?? recheck.fromAt, today, words);
+  return (
+    <>
+      {actNow === 0 ? null : (
+        <strong className="small person-alert">{words.sentence('people.actNow', { alerts: actNow })}</strong>
+      )}
+      {recheck === null || due === null ? null : (
+        <span className="small person-mark">
+          {words.sentence(recheck.byAt === null ? 'people.recheckFrom' : 'people.recheckBy', { text: due })}
+        </span>
+      )}
+      {toCountersign === 0 ? null : (
+        <span className="small">{words.sentence('people.toCountersign', { rounds: toCountersign })}</span>
+      )}
+    </>
   );
 }

@@ -5,7 +5,7 @@ import { Flags } from '../parts/Flags.js';
 import { runContentOf } from '../round/entries.js';
 import { NotDoneForm, notDoneText } from '../round/NotDoneForm.js';
 import type { Round } from '../round/useRound.js';
-import { placeText } from './PlaceLine.js';
+import { placeText } from './placeText.js';
 import { withoutReading, withPressureAt, withPressureNotDone } from './pressureSteps.js';
 import { RangeOfReading, ReadingNumbers } from './ReadingPanel.js';
 

@@ -1,6 +1,13 @@
 /** What methods of a run and cuffs of every scheme are called. */
 export const runTitles = {
   method: { auscultation: 'Heard', palpation: 'Felt', device: 'Read off a display' },
+  moment: {
+    peak: 'Pumped up to',
+    'first sound': 'First sound',
+    muffled: 'Muffled',
+    'last sound': 'Last sound',
+    'pulse back': 'Pulse back',
+  },
   cuff: {
     newborn: 'Newborn',
     infant: 'Infant',

@@ -1,8 +1,17 @@
+import type { Say } from '../../say.js';
+import { ROUNDS } from './nouns.js';
+
 type Text = { text: string };
 
 /** The start page: who is here today, and who is measuring. */
 export const people = {
   title: 'People',
+  actNow: (f: { alerts: number }, say: Say) =>
+    `Act now: ${say.counted(f.alerts, { one: 'alert', other: 'alerts' })} not closed`,
+  recheckBy: (f: Text) => `Look at the pressure again by ${f.text}`,
+  recheckFrom: (f: Text) => `Look at the pressure again from ${f.text} on`,
+  toCountersign: (f: { rounds: number }, say: Say) => `${say.counted(f.rounds, ROUNDS)} to countersign`,
+  cannotRing: 'A page that is closed cannot ring: look here yourself.',
   add: 'Add a person',
   none: 'Nobody is here yet.',
   noneHint: 'Add the first person, and a pulse can be charted a minute later.',

@@ -107,5 +107,9 @@ export const pressure = {
   oneMore: 'One more reading',
   placeIs: (f: { side: string; site: string; posture: string }) => `${f.side} ${f.site}, ${f.posture}`,
   cuffIs: (f: Text) => `cuff: ${f.text}`,
+  timesRecorded: 'Times as they were taken.',
+  stripTimed: (f: Text) => `The deflation over time: ${f.text}`,
+  stripUntimed: (f: Text) => `The deflation, without times: ${f.text}`,
+  atSeconds: (f: { seconds: number }, say: Say) => `at ${say.short(f.seconds, 1)} s`,
   waitUnknown: 'Leave the arm a minute between readings.',
 } as const;

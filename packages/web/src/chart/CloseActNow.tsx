@@ -1,0 +1,131 @@
+import type { ChartRound, OpenActNow } from '@evenfall/record';
+import { useState } from 'react';
+import { useApp, useKept } from '../app/context.js';
+import { useForm } from '../app/forms.js';
+import { Field } from '../parts/Field.js';
+import { WhoMeasures } from '../people/WhoMeasures.js';
+import { WRITTEN_SCHEMA } from '../round/entries.js';
+import { BOOK, loadRecord } from '../server/load.js';
+import { refusedBecause } from '../server/server.js';
+
+type CloseProps = {
+  readonly round: ChartRound;
+  readonly person: string;
+  readonly open: readonly OpenActNow[];
+};
+
+/** Acts-now of a round that are open, and the form that closes them: whom was told, when, what was said back. */
+export function CloseActNow({ round, person, open }: CloseProps) {
+  const app = useApp();
+  const { words, clock, server, store } = app;
+  const now = clock.stamp();
+  const form = useForm(`close ${round.id}`, { at: now.at.slice(0, 16) });
+  const agent = useKept(({ kept }) => kept.agent);
+  const [isAsked, setAsked] = useState(false);
+  const [refused, setRefused] = useState<string | null>(null);
+  const [whom, said] = [form.text('whom').trim(), form.text('said').trim()];
+  const toldAt = clock.stampOf(form.text('at'));
+  const isTimeWrong = toldAt === null || Date.parse(toldAt.at) > Date.parse(now.at) + 60_000;
+
+  const close = async () => {
+    setAsked(true);
+    setRefused(null);
+    if (whom === '' || said === '' || toldAt === null || isTimeWrong) return;
+    if (agent === null) return setRefused(words.sentence('review.needsAgent'));
+    const entry = {
+      ...form.entry(),
+      book: BOOK,
+      kind: 'act-now-closed' as const,
+      schema: WRITTEN_SCHEMA,
+      person,
+      round: round.id,
+      session: null,
+      agent,
+      role: 'observer' as const,
+      device: store.get().kept.device,
+      amends: null,
+      content: { conditions: open.map(({ condition }) => condition), toldWhom: whom, toldAt, saidBack: said },
+    };
+    const answer = await server.call('addEntries', { body: { entries: [entry] } });
+    if (answer.ok) {
+      form.done();
+      await loadRecord(app, person);
+    } else if (answer.offline) setRefused(words.sentence('app.unreachable'));
+    else
+      setRefused(
+        words.sentence('app.refusedBy', { text: refusedBecause(answer) ?? words.sentence('app.failed') }),
+      );
+  };
+  const missing = (text: string, key: 'chart.toldWhomMissing' | 'chart.saidBackMissing') =>
+    isAsked && text === '' ? words.sentence(key) : null;
+  return (
+    <section className="act-now" aria-label={words.sentence('result.actNow')}>
+      <h4>{words.sentence('chart.actNowOpen')}</h4>
+      <ul className="flags">
+        {open.map(({ condition, figures, confirmLocally, source }) => (
+          <li key={condition}>
+            {words.detail({ code: condition, figures })}
+            <span className="small soft">
+              {' '}
+              {source}. {confirmLocally ? words.sentence('cautions.confirmLocally') : null}
+            </span>
+          </li>
+        ))}
+      </ul>
+      <form
+        className="form"
+        noValidate
+        onSubmit={(event) => {
+          event.preventDefault();
+          void close();
+        }}
+      >
+        <Field label={words.sentence('chart.toldWhom')} wrong={missing(whom, 'chart.toldWhomMissing')}>
+          {(control) => (
+            <input
+              {...control}
+              type="text"
+              autoComplete="off"
+              maxLength={200}
+              value={form.text('whom')}
+              onChange={(event) => form.set('whom', event.target.value)}
+            />
+          )}
+        </Field>
+        <Field
+          label={words.sentence('chart.toldAt')}
+          wrong={isAsked && isTimeWrong ? words.sentence('amend.timeMissing') : null}
+        >
+          {(control) => (
+            <input
+              {...control}
+              type="datetime-local"
+              value={form.text('at')}
+              onChange={(event) => form.set('at', event.target.value)}
+            />
+          )}
+        </Field>
+        <Field label={words.sentence('chart.saidBack')} wrong={missing(said, 'chart.saidBackMissing')}>
+          {(control) => (
+            <textarea
+              {...control}
+              rows={2}
+              maxLength={1000}
+              value={form.text('said')}
+              onChange={(event) => form.set('said', event.target.value)}
+            />
+          )}
+        </Field>
+        {agent === null ? <WhoMeasures /> : null}
+        {refused === null ? null : (
+          <p className="notice" role="alert">
+            {refused}
+          </p>
+        )}
+        <button type="submit" className="button button-first">
+          {words.sentence('chart.close')}
+        </button>
+      </form>
+    </section>
+  );
+}

@@ -1,0 +1,175 @@
+import { type Agent, type ChartRound, projectChart, type StoredEntry } from '@evenfall/record';
+import { useState } from 'react';
+import { useApp } from '../app/context.js';
+import { useForm } from '../app/forms.js';
+import { stampText } from '../app/times.js';
+import { Choices } from '../parts/Choices.js';
+import { Field } from '../parts/Field.js';
+import { WRITTEN_SCHEMA } from '../round/entries.js';
+import { entriesIn, useRecord } from '../round/useRound.js';
+import { BOOK, loadRecord } from '../server/load.js';
+import { refusedBecause } from '../server/server.js';
+import { SideBySide } from './SideBySide.js';
+
+type CountersignProps = {
+  readonly round: ChartRound;
+  readonly signing: StoredEntry;
+  readonly person: string;
+  readonly agents: readonly Agent[];
+};
+
+/** A supervisor looks at a learner's round, with a reading of their own beside it if there is one, and signs for it. */
+export function Countersign({ round, signing, person }: CountersignProps) {
+  const app = useApp();
+  const { words, server, store } = app;
+  const { asked } = useRecord(person);
+  const known = store.get().known.agents.value ?? [];
+  const form = useForm(`countersign ${round.id}`);
+  const [isAsked, setAsked] = useState(false);
+  const [isOpen, setOpen] = useState(false);
+  const [refused, setRefused] = useState<string | null>(null);
+  const supervisors = known.filter(({ id }) => id !== signing.agent);
+  const agent = form.text('agent');
+  const own = ownRounds(asked.value === null ? [] : entriesIn(asked.value), agent, round.id);
+  const ownRound = own.find(({ id }) => id === form.text('own')) ?? null;
+  const verdict = form.text('verdict');
+  const note = form.text('note').trim();
+  const needsNote = verdict === 'no' && note === '';
+
+  const sign = async () => {
+    setAsked(true);
+    setRefused(null);
+    if (agent === '' || verdict === '' || needsNote) return;
+    const content = {
+      signing: signing.id,
+      agrees: verdict === 'yes',
+      ownRound: ownRound?.id ?? null,
+      note: note === '' ? null : note,
+    };
+    const entry = {
+      ...form.entry(),
+      book: BOOK,
+      kind: 'countersigned' as const,
+      schema: WRITTEN_SCHEMA,
+      person,
+      round: round.id,
+      session: null,
+      agent,
+      role: 'supervisor' as const,
+      device: store.get().kept.device,
+      amends: null,
+      content,
+    };
+    const answer = await server.call('addEntries', { body: { entries: [entry] } });
+    if (answer.ok) {
+      form.done();
+      await loadRecord(app, person);
+    } else if (answer.offline) setRefused(words.sentence('app.unreachable'));
+    else
+      setRefused(
+        words.sentence('app.refusedBy', { text: refusedBecause(answer) ?? words.sentence('app.failed') }),
+      );
+  };
+  if (!isOpen) {
+    return (
+      <button type="button" className="button" onClick={() => setOpen(true)}>
+        {words.sentence('chart.countersign')}
+      </button>
+    );
+  }
+  return (
+    <form
+      className="form countersign"
+      noValidate
+      onSubmit={(event) => {
+        event.preventDefault();
+        void sign();
+      }}
+    >
+      <h4>{words.sentence('chart.countersign')}</h4>
+      <Field
+        label={words.sentence('chart.supervisor')}
+        hint={words.sentence('chart.supervisorHint')}
+        wrong={isAsked && agent === '' ? words.sentence('chart.supervisorMissing') : null}
+      >
+        {(control) => (
+          <select {...control} value={agent} onChange={(event) => form.set('agent', event.target.value)}>
+            <option value="">{words.sentence('chart.chooseSupervisor')}</option>
+            {supervisors.map(({ id, name }) => (
+              <option key={id} value={id}>
+                {name}
+              </option>
+            ))}
+          </select>
+        )}
+      </Field>
+      {own.length === 0 ? (
+        <p className="soft small">{words.sentence('chart.noOwnRound')}</p>
+      ) : (
+        <Field label={words.sentence('chart.ownRound')}>
+          {(control) => (
+            <select
+              {...control}
+              value={form.text('own')}
+              onChange={(event) => form.set('own', event.target.value)}
+            >
+              <option value="">{words.sentence('chart.noOwn')}</option>
+              {own.map((one) => (
+                <option key={one.id} value={one.id}>
+                  {stampText(one.at, words)}
+                </option>
+              ))}
+            </select>
+          )}
+        </Field>
+      )}
+      {ownRound === null ? null : <SideBySide learner={round} own={ownRound.round} />}
+      <Choices
+        legend={words.sentence('chart.verdict')}
+        choices={[
+          { id: 'yes', text: words.sentence('chart.agree') },
+          { id: 'no', text: words.sentence('chart.disagree') },
+        ]}
+        chosen={verdict === '' ? null : verdict}
+        onChoose={(id) => form.set('verdict', id)}
+        wrong={isAsked && verdict === '' ? words.sentence('chart.verdictMissing') : null}
+      />
+      <Field
+        label={words.sentence('chart.note')}
+        wrong={isAsked && needsNote ? words.sentence('chart.noteMissing') : null}
+      >
+        {(control) => (
+          <textarea
+            {...control}
+            rows={2}
+            maxLength={1000}
+            value={form.text('note')}
+            onChange={(event) => form.set('note', event.target.value)}
+          />
+        )}
+      </Field>
+      {refused === null ? null : (
+        <p className="notice" role="alert">
+          {refused}
+        </p>
+      )}
+      <div className="buttons">
+        <button type="submit" className="button button-first">
+          {words.sentence('chart.signCountersign')}
+        </button>
+        <button type="button" className="button button-quiet" onClick={() => setOpen(false)}>
+          {words.sentence('app.cancel')}
+        </button>
+      </div>
+    </form>
+  );
+}
+
+/** The rounds that somebody signed themselves of this person, newest first. */
+function ownRounds(entries: readonly StoredEntry[], agent: string, except: string) {
+  return projectChart(entries).rounds.flatMap((round) => {
+    const signing = round.signed?.original;
+    if (signing === undefined || signing.agent !== agent || round.id === except || round.isInError) return [];
+    return [{ id: round.id, at: signing.measuredAt, round }];
+  });
+}

@@ -1,0 +1,75 @@
+import type { RunContent, SignContent } from '@evenfall/record';
+import type { Words } from '@evenfall/words';
+import { placeText } from '../pressure/placeText.js';
+import { measureText } from '../signs/measureText.js';
+import type { Fact } from './facts.js';
+
+/** What was done in a run, and what was made of it: rates, margin and what the cuff is expected to add. */
+export function runFacts({ evidence, value, override, note }: RunContent, words: Words): Fact[] {
+  const { say } = words;
+  const { run, place, circumstances } = evidence;
+  const unknown = words.sentence('chart.couldNotTell');
+  const moments = run.moments.map(({ what, mmHg, atSeconds }) => {
+    const at = atSeconds === null ? '' : ` ${words.sentence('pressure.atSeconds', { seconds: atSeconds })}`;
+    return `${words.title('moment', what)} ${say.short(mmHg)}${at}`;
+  });
+  const rates = [
+    value.earlyDeflationRateMmHgPerSecond === null
+      ? null
+      : words.sentence('run.early', { rate: value.earlyDeflationRateMmHgPerSecond }),
+    value.deflationRateMmHgPerSecond === null
+      ? null
+      : words.sentence('run.mean', { rate: value.deflationRateMmHgPerSecond }),
+    value.dropPerBeatMmHg === null ? null : words.sentence('run.perBeat', { mmHg: value.dropPerBeatMmHg }),
+  ].filter((one) => one !== null);
+  return [
+    [words.title('method', run.method), moments.join(', ')],
+    [words.sentence('pressure.place'), placeText(place, words)],
+    ...(place.armCm === null ? [] : [[words.sentence('pressure.armCm'), say.short(place.armCm, 1)] as const]),
+    ...(place.override === null
+      ? []
+      : [
+          [words.sentence('pressure.overrideWhy'), `${place.override.by}: ${place.override.reason}`] as const,
+        ]),
+    ...(circumstances.uprightMinutes === null
+      ? []
+      : [[words.sentence('pressure.uprightMinutes'), say.short(circumstances.uprightMinutes, 1)] as const]),
+    [
+      words.sentence('run.margin'),
+      value.marginMmHg === null ? unknown : words.sentence('run.marginAbove', { mmHg: value.marginMmHg }),
+    ],
+    [words.sentence('run.deflation'), rates.length === 0 ? unknown : rates.join(', ')],
+    ...(value.gap === null
+      ? []
+      : [
+          [
+            words.sentence('run.gap'),
+            words.sentence('run.gapBetween', { from: value.gap.fromMmHg, to: value.gap.toMmHg }),
+          ] as const,
+        ]),
+    ...(value.biasMmHg === null
+      ? []
+      : [[words.sentence('run.bias'), words.sentence('run.biasOf', value.biasMmHg)] as const]),
+    ...(override === null
+      ? []
+      : [
+          [
+            words.sentence('chart.byHand'),
+            words.sentence('chart.byHandSays', {
+              computed: `${value.systolic}/${value.diastolic ?? 'P'}`,
+              reason: override.reason,
+            }),
+          ] as const,
+        ]),
+    ...(note === null ? [] : [[words.sentence('pressure.note'), note] as const]),
+  ];
+}
+
+/** What was read of a sign. */
+export function signFacts({ evidence, note }: SignContent, words: Words): Fact[] {
+  const { sign } = evidence;
+  return [
+    [words.sentence(`app.${sign.of}`), measureText(sign, words)],
+    ...(note === null ? [] : [[words.sentence('pressure.note'), note] as const]),
+  ];
+}

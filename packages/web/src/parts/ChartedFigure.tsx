@@ -1,0 +1,33 @@
+import { useApp } from '../app/context.js';
+import { type Charted, chartedText, isRate } from './charted.js';
+import { RunFigure } from './RunFigure.js';
+import { EvidenceStrip, isVoidContent, RangeLine, Rate } from './ValueFigures.js';
+
+/** A charted value of any sign, in figures, with its evidence. */
+export function ChartedFigure({ given }: { readonly given: Charted }) {
+  const { words } = useApp();
+  if (given.kind === 'run') return <RunFigure content={given.content} />;
+  if (!isRate(given)) return <p className="measure-figure">{chartedText(given, words)}</p>;
+  return (
+    <>
+      {isVoidContent(given) ? null : (
+        <div className="value-line">
+          <Rate given={given} />
+          <RangeLine given={given} />
+        </div>
+      )}
+      <EvidenceStrip given={given} />
+    </>
+  );
+}
+
+/** The figures alone, struck through: what was replaced stays readable. */
+export function StruckFigure({ given }: { readonly given: Charted }) {
+  const { words } = useApp();
+  if (isRate(given)) return <Rate given={given} isStruck />;
+  return (
+    <p className={given.kind === 'run' ? 'rate rate-pressure' : 'measure-figure'}>
+      <s className="rate-number">{chartedText(given, words)}</s>
+    </p>
+  );
+}

@@ -1,4 +1,4 @@
-import { parseTaps, type TapSource, tapResult, tapsEnough } from '@evenfall/clinical';
+import { parseTaps, type TapSource, tapsEnough } from '@evenfall/clinical';
 import { useEffect, useMemo, useRef } from 'react';
 import { useApp } from '../app/context.js';
 import { rangeText } from '../app/figuresText.js';
@@ -8,6 +8,7 @@ import { NOTHING_NOTICED, withValue } from './draft.js';
 import { lastTapUndone, type Measuring, tapped, tapSeconds } from './measuring.js';
 import type { PanelProps } from './panelProps.js';
 import { pressed } from './pressed.js';
+import { tappedSoFar } from './tappedSoFar.js';
 
 type TappingProps = PanelProps & { readonly measuring: Extract<Measuring, { at: 'ready' | 'tapping' }> };
 
@@ -27,7 +28,7 @@ export function TappingPanel({ round, sign, measuring }: TappingProps) {
 
   return (
     <>
-      {isTapping ? <TapReadout sign={sign} measuring={measuring} /> : null}
+      {isTapping ? <TapReadout round={round} sign={sign} measuring={measuring} /> : null}
       <button type="button" className="tap-area" {...pressed(tap)}>
         <span className="tap-area-says">{words.sentence('taps.area')}</span>
         <span className="small">
@@ -46,15 +47,16 @@ export function TappingPanel({ round, sign, measuring }: TappingProps) {
 
 type TappingNow = { readonly measuring: Extract<Measuring, { at: 'tapping' }> };
 
-function TapReadout({ sign, measuring }: TappingNow & Pick<PanelProps, 'sign'>) {
-  const { words } = useApp();
-  const { source } = measuring;
+/** What the taps so far come to, as the result would say it if they stopped here. */
+function TapReadout({ round, sign, measuring }: TappingNow & PanelProps) {
+  const { words, program } = useApp();
+  const { draft, facts, inForce } = round;
   const seconds = useMemo(() => tapSeconds(measuring), [measuring]);
   const result = useMemo(
-    () => tapResult({ of: sign, source, seconds }, { repair: true }),
-    [sign, source, seconds],
+    () => tappedSoFar(draft, sign, { ...measuring, seconds }, { facts, inForce, program }),
+    [draft, sign, measuring, seconds, facts, inForce, program],
   );
-  const { more, enough } = tapsEnough(result);
+  const { more, enough, untilSeconds } = tapsEnough(result, result);
   return (
     <div className="tap-readout">
       <p className="rate">
@@ -76,9 +78,9 @@ function TapReadout({ sign, measuring }: TappingNow & Pick<PanelProps, 'sign'>) 
       </p>
       {enough === true ? null : (
         <p className="soft">
-          {more === null
-            ? words.sentence('taps.soFar', { taps: seconds.length })
-            : words.sentence('taps.more', { taps: more })}
+          {untilSeconds === null
+            ? words.sentence('taps.more', { taps: more })
+            : words.sentence('taps.until', { taps: more, seconds: untilSeconds })}
         </p>
       )}
     </div>

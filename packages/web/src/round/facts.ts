@@ -38,15 +38,25 @@ export function circumstancesOf(
   facts: Facts,
   inForce: InForce,
 ): Circumstances {
+  const { values } = draft[sign];
+  return circumstancesBefore(values.slice(0, values.indexOf(value)), sign, value.noticed, facts, inForce);
+}
+
+/** @param before the values of the sign that were taken in this round before the one in question */
+export function circumstancesBefore(
+  before: readonly DraftValue[],
+  sign: CountOf,
+  noticed: DraftValue['noticed'],
+  facts: Facts,
+  inForce: InForce,
+): Circumstances {
   const known = {
     ...UNKNOWN_CIRCUMSTANCES,
-    ...value.noticed,
+    ...noticed,
     firstOnPerson: facts.isFirstSet,
     ageMonths: facts.ageMonths,
   };
-  const { values } = draft[sign];
-  const before = values.slice(0, values.indexOf(value)).filter((one) => !isVoidValue(one));
-  const last = before.at(-1);
+  const last = before.filter((one) => !isVoidValue(one)).at(-1);
   const previousPerMinute = last === undefined ? facts.previousPerMinute[sign] : chartedRate(last, inForce);
   return { ...known, previousPerMinute };
 }

@@ -11,6 +11,8 @@ export const taps = {
   soFar: (f: { taps: number }, say: Say) => `${say.counted(f.taps, TAPS)} so far`,
   more: (f: { taps: number }, say: Say) =>
     f.taps === 0 ? 'Enough taps.' : `about ${say.counted(f.taps, TAPS)} more for a narrower range`,
+  until: (f: { taps: number; seconds: number }, say: Say) =>
+    `Go on for ${say.short(f.seconds)} s from the first tap: about ${say.counted(f.taps, TAPS)} more.`,
   enough: 'Enough.',
   undo: 'Take back the last tap',
   stop: 'Stop',

@@ -47,6 +47,7 @@ export type { PressureOverride, RunContent, RunPlace } from './content/run.js';
 export type { Override } from './content/shared.js';
 export type { SignContent } from './content/sign.js';
 export type { TapsContent } from './content/taps.js';
+export { whySaid } from './content/whySaid.js';
 export type { AmendmentReason, Amends } from './entry/amendment.js';
 export { AMENDMENT_REASONS, amends } from './entry/amendment.js';
 export type { Book } from './entry/book.js';

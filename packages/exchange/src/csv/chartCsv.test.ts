@@ -237,6 +237,8 @@ describe('the columns', () => {
     const [row] = rowsOf(exported([taps(1, [0, 3.4, 7])]));
     expect(row).toMatchObject({ sign: 'breaths', taps: '3', n: '', windowSeconds: '', clock: '' });
     expect(Number(row?.perMinute)).toBeCloseTo(120 / 7, 12);
+    // Breaths are counted for the full minute (bedside handbook 2.1); these were tapped for 7 s.
+    expect(row?.why?.split(' ')).toContain('breaths-full-minute');
   });
 
   test('are empty where nothing is known, and 0 only where none was counted', () => {

@@ -9,6 +9,7 @@ import {
   type RoundContent,
   type StoredEntry,
   signOf,
+  whySaid,
 } from '@evenfall/record';
 import { type Cell, csv } from './csv.js';
 import { PRESSURE_COLUMNS } from './pressureColumns.js';
@@ -65,7 +66,7 @@ const COLUMNS: readonly (readonly [heading: string, cell: (row: Row) => Cell])[]
   ['rhythm', ({ entry }) => (entry.kind === 'taps' ? entry.content.value.rhythm : null)],
   ['rhythmFelt', ({ entry }) => rhythmFeltOf(entry)],
   ['flags', ({ entry }) => (saidOf(entry)?.flags ?? []).map(({ code }) => code).join(' ') || null],
-  ['why', ({ entry }) => (saidOf(entry)?.why ?? []).map(({ code }) => code).join(' ') || null],
+  ['why', ({ entry }) => whyOf(entry)],
   ['status', ({ round, of }) => statusOf(round, of)],
   ['standing', ({ entry, of }) => standingOf(entry, of)],
   ['amends', ({ entry }) => entry.amends?.entry ?? null],
@@ -162,6 +163,15 @@ function chartedValue(entry: StoredEntry) {
 function saidOf(entry: StoredEntry) {
   if (entry.kind === 'round') return null;
   return 'computedBy' in entry.content && 'value' in entry.content ? entry.content.value : null;
+}
+
+function whyOf(entry: StoredEntry): string | null {
+  const value = saidOf(entry);
+  return value === null
+    ? null
+    : whySaid(value)
+        .map(({ code }) => code)
+        .join(' ') || null;
 }
 
 /** A rate set by hand has no range: the one there is belongs to what was computed. */

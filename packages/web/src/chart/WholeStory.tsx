@@ -1,4 +1,4 @@
-import type { Agent, AmendedEntry, StoredEntry } from '@evenfall/record';
+import { type Agent, type AmendedEntry, type StoredEntry, whySaid } from '@evenfall/record';
 import { Link } from 'wouter';
 import { useApp } from '../app/context.js';
 import { instantText, stampText } from '../app/times.js';
@@ -87,6 +87,7 @@ function EntryStory({ entry, isOneOfSeveral }: EntryStoryProps) {
   const given = contentOfEntry(entry);
   if (given === null) return null;
   const { computedBy } = given.content;
+  const said = whySaid(given.content.value);
   const kept: Fact[] = [
     [words.sentence('chart.measuredAt'), stampText(entry.measuredAt, words)],
     [words.sentence('chart.writtenAt'), stampText({ at: entry.writtenAt }, words)],
@@ -117,10 +118,10 @@ function EntryStory({ entry, isOneOfSeveral }: EntryStoryProps) {
           ...kept,
         ]}
       />
-      {given.content.value.why.length === 0 ? null : (
+      {said.length === 0 ? null : (
         <>
           <h5>{words.sentence('chart.advice')}</h5>
-          <Flags flags={given.content.value.why} />
+          <Flags flags={said} />
         </>
       )}
       {statistics.length === 0 ? null : (

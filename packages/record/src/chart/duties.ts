@@ -1,6 +1,7 @@
 import { type InForce, NOTHING_CHOSEN } from '../content/inForce.js';
 import type { RoundValueKept } from '../content/roundValue.js';
 import type { StoredEntry } from '../entry/entry.js';
+import { laterBy } from '../entry/stamp.js';
 import { type ChartRound, projectChart } from './projectChart.js';
 import { valueStanding } from './valueStanding.js';
 
@@ -36,13 +37,14 @@ export const GENERAL_RULES: RulesOf = () => NOTHING_CHOSEN;
  */
 export function projectDuties(entries: readonly StoredEntry[], rulesOf: RulesOf = GENERAL_RULES): Duties {
   const rounds = projectChart(entries).rounds.filter(({ isInError }) => !isInError);
-  const lastPressureAt = Math.max(...rounds.map((round) => pressureAt(round) ?? 0), 0);
+  const times = rounds.map(pressureAt);
+  const lastPressureMs = Math.max(...times.map((at) => (at === null ? 0 : Date.parse(at))));
   return {
     actNow: rounds.flatMap((round) => openIn(round, rulesOf)),
     rechecks: rounds.flatMap((round) => {
       const at = pressureAt(round);
       // Taken again since: the newest pressure says what is due.
-      return at === null || at < lastPressureAt ? [] : dueIn(round, at, rulesOf);
+      return at === null || Date.parse(at) < lastPressureMs ? [] : dueIn(round, at, rulesOf);
     }),
     toCountersign: rounds.filter(({ isPreliminary }) => isPreliminary).map(({ id }) => id),
   };
@@ -56,8 +58,8 @@ export function openIn(round: ChartRound, rulesOf: RulesOf): OpenActNow[] {
     .map((alert) => ({ ...alert, round: round.id }));
 }
 
-function dueIn(round: ChartRound, atMs: number, rulesOf: RulesOf): DueRecheck[] {
-  const after = (seconds: number) => new Date(atMs + seconds * 1000).toISOString();
+function dueIn(round: ChartRound, at: string, rulesOf: RulesOf): DueRecheck[] {
+  const after = (seconds: number) => laterBy(at, seconds);
   return (valueStanding(round, rulesOf)?.rechecks ?? []).map(({ code, fromSeconds, withinSeconds }) => ({
     round: round.id,
     code,
@@ -66,11 +68,14 @@ function dueIn(round: ChartRound, atMs: number, rulesOf: RulesOf): DueRecheck[] 
   }));
 }
 
-/** When the last pressure of a round was taken, in ms; null without one. */
-function pressureAt({ values }: ChartRound): number | null {
-  const times = values
+/** When the last pressure of a round was taken, with the offset it was taken under; null without one. */
+function pressureAt({ values }: ChartRound): string | null {
+  return values
     .flatMap(({ current }) => current)
     .filter(({ kind }) => kind === 'run')
-    .map(({ measuredAt }) => Date.parse(measuredAt.at));
-  return times.length === 0 ? null : Math.max(...times);
+    .map(({ measuredAt }) => measuredAt.at)
+    .reduce<string | null>(
+      (last, at) => (last === null || Date.parse(at) > Date.parse(last) ? at : last),
+      null,
+    );
 }

@@ -1,7 +1,7 @@
 import type { StoredEntry } from '../entry/entry.js';
 import { chartedPerMinute } from './chartedPerMinute.js';
 import { chartedPressure } from './chartedPressure.js';
-import { projectDuties } from './duties.js';
+import { GENERAL_RULES, projectDuties, type RulesOf } from './duties.js';
 import { projectChart } from './projectChart.js';
 import { signOf } from './signOf.js';
 
@@ -41,8 +41,10 @@ export type Latest = {
 /**
  * The newest number of each sign that is not entered in error, nor in a round that is. What has no number (a void
  * count, a single tap) never hides one that has.
+ *
+ * @param rulesOf the rules by which a round that was amended after signing is judged again
  */
-export function projectLatest(entries: readonly StoredEntry[]): Latest {
+export function projectLatest(entries: readonly StoredEntry[], rulesOf: RulesOf = GENERAL_RULES): Latest {
   let pulse: LatestValue | null = null;
   let breaths: LatestValue | null = null;
   let pressure: LatestPressure | null = null;
@@ -78,8 +80,8 @@ export function projectLatest(entries: readonly StoredEntry[]): Latest {
       if (signOf(entry) === 'breaths' && isNewer(entry, breaths)) breaths = value;
     }
   }
-  const { actNow, rechecks, toCountersign } = projectDuties(entries);
-  const [first] = rechecks.toSorted((a, b) => (a.fromAt < b.fromAt ? -1 : 1));
+  const { actNow, rechecks, toCountersign } = projectDuties(entries, rulesOf);
+  const [first] = rechecks.toSorted((a, b) => Date.parse(a.fromAt) - Date.parse(b.fromAt));
   return {
     pulse,
     breaths,

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { refusalsOf } from './refusals.js';
-import { offsetMinutes, stamp } from './stamp.js';
+import { laterBy, offsetMinutes, stamp } from './stamp.js';
 
 const stamped = (at: unknown) => ({ at, zone: 'Asia/Kolkata', asEntered: null });
 
@@ -61,4 +61,11 @@ test('keeps the text that somebody typed, and refuses what is not its own', () =
   expect(stamp.safeParse({ ...typed, zone: '' }).success).toBe(false);
   expect(stamp.safeParse({ ...typed, asEntered: undefined }).success).toBe(false);
   expect(stamp.safeParse({ ...typed, extra: 1 }).success).toBe(false);
+});
+
+// RFC 3339, section 5.8: an offset written differently names the same instant, and the clock there shows its own time.
+test('a later instant is written as the clock of the same place shows it', () => {
+  expect(laterBy('2026-11-25T23:55:00.000+05:30', 600)).toBe('2026-11-26T00:05:00.000+05:30');
+  expect(laterBy('2026-11-25T00:02:00.000-03:30', 0)).toBe('2026-11-25T00:02:00.000-03:30');
+  expect(laterBy('2026-11-25T23:59:59Z', 1)).toBe('2026-11-26T00:00:00.000Z');
 });

@@ -136,7 +136,7 @@ describe('types, checked by the compiler', () => {
   test('each route gives what its schema says', () => {
     expectTypeOf<Gives<'about'>>().toEqualTypeOf<About>();
     expectTypeOf<Gives<'readPerson'>>().toEqualTypeOf<PersonRecord>();
-    expectTypeOf<Gives<'listPersons'>>().toEqualTypeOf<{ persons: PersonRow[] }>();
+    expectTypeOf<Gives<'listPersons'>>().toEqualTypeOf<{ persons: PersonRow[]; unreadable: number }>();
     expectTypeOf<Gives<'addEntries'>>().toEqualTypeOf<TakenEntries>();
     expectTypeOf<Gives<'exportPerson'>>().toEqualTypeOf<string>();
     const came = () => call(send, 'readPerson', { params: { book: 'care', person: PERSON } });

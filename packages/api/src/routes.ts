@@ -16,8 +16,8 @@ import {
   erasedIdentity,
   newEntries,
   newPerson,
+  personList,
   personRecord,
-  personRow,
   problemDetails,
   protocolRow,
   takenEntries,
@@ -83,7 +83,7 @@ export const ROUTES = {
     ...PATHS.listPersons,
     summary: 'The people of a book, with the newest value of each sign',
     request: { params: bookParam },
-    responses: { 200: json(z.object({ persons: z.array(personRow) }), 'People by name.'), ...BAD_INPUT },
+    responses: { 200: json(personList, 'People by name.'), ...BAD_INPUT },
   }),
   addPerson: createRoute({
     ...PATHS.addPerson,

@@ -80,13 +80,20 @@ export const personRow = z.object({
 });
 export type PersonRow = z.infer<typeof personRow>;
 
-/** Everything of one person: who, and every entry. The chart is projected from the entries. */
+/** How many entries this program cannot read: they are kept, and left out of the answer. */
+const unreadable = z.number().int().min(0);
+
+/** The people of a book. */
+export const personList = z.object({ persons: z.array(personRow), unreadable });
+
+/** Everything of one person: who, and every entry that can be read. The chart is projected from the entries. */
 export const personRecord = z.object({
   id,
   book,
   identity: identity.nullable(),
   classIdentity: classIdentity.nullable(),
   entries: z.array(storedEntry),
+  unreadable,
   agents: z.array(agent),
 });
 export type PersonRecord = z.infer<typeof personRecord>;

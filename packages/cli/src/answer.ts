@@ -7,12 +7,14 @@ export type Json = { readonly [key: string]: unknown };
 export type Answer =
   /** One answer: an object for programs, lines for people. */
   | { readonly kind: 'one'; readonly json: Json; readonly lines: readonly string[] }
+  /** Done, and not to be relied on: what is wrong is no fault of what was typed. */
+  | { readonly kind: 'unsound'; readonly problems: readonly Problem[] }
   /** Input refused. */
   | { readonly kind: 'refused'; readonly problems: readonly Problem[] }
   /** One JSON object a line, in order of path; a refused file does not stop the rest. */
   | { readonly kind: 'files'; readonly rows: AsyncIterable<FileRow> }
-  /** A document as it is (a CSV file), on standard output. */
-  | { readonly kind: 'document'; readonly text: string }
+  /** A document as it is (a CSV file), on standard output; a note on what is not in it, on standard error. */
+  | { readonly kind: 'document'; readonly text: string; readonly note?: string }
   /** Nothing to print: what was asked for has been done. */
   | { readonly kind: 'done' };
 

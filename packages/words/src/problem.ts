@@ -11,9 +11,9 @@ export type Problem = {
   readonly column: number | null;
   /** The option (`--n`), the CSV heading or the JSON Pointer. */
   readonly field: string | null;
-  /** `fault` is a fault of the program or the machine, never of the input; a start code says why a record could not
-   * be opened. */
-  readonly code: RefusalCode | StartCode | 'fault';
+  /** `fault` is a fault of the program or the machine, never of the input; `unreadable` an entry that is kept and that
+   * this program cannot read; a start code says why a record could not be opened. */
+  readonly code: RefusalCode | StartCode | 'fault' | 'unreadable';
   readonly expected: string | null;
   readonly got: string | null;
   readonly message: string;

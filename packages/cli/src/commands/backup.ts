@@ -1,8 +1,9 @@
 import { createHash, randomBytes } from 'node:crypto';
 import { access, link, open, rename, rm } from 'node:fs/promises';
 import { linesOf } from '@evenfall/api';
-import { refusal } from '@evenfall/clinical';
-import { backupLine } from '@evenfall/record';
+import { type Refusal, refusal } from '@evenfall/clinical';
+import { backupLine, readEntry } from '@evenfall/record';
+import type { Problem, Words } from '@evenfall/words';
 import { type Answer, refused } from '../answer.js';
 import { command } from '../command.js';
 import { isUnreadable } from '../input/readInput.js';
@@ -11,7 +12,10 @@ import { type FileAndRecord, fileAndRecord, RECORD_OPTIONS, withKeeper } from '.
 
 type Asked = FileAndRecord & { readonly replace: boolean };
 
-/** `evenfall backup FILE`: everything kept, as JSON lines; the file appears only once it is whole and checked. */
+/**
+ * `evenfall backup FILE`: everything kept, as JSON lines; the file appears only once it is whole and checked. One that holds
+ * an entry which cannot be read is kept beside, as `FILE.unchecked`, and takes the place of no other.
+ */
 export const backup = command<Asked>({
   name: 'backup',
   summary: 'commands.backup',
@@ -34,6 +38,11 @@ export const backup = command<Asked>({
       const part = `${file}.${randomBytes(6).toString('hex')}.part`;
       try {
         const written = await writeBackup(controlSocket, part);
+        if (written.unread.length > 0) {
+          const aside = `${file}.unchecked`;
+          await rename(part, aside);
+          return { kind: 'unsound', problems: unvouched(aside, written.unread, context.words) };
+        }
         if (replace) await rename(part, file);
         else {
           await link(part, file);
@@ -69,20 +78,70 @@ async function writeBackup(controlSocket: string, part: string) {
   }
 }
 
-/** Reads a backup as restoring will: every line by its schema, the hash and the end as the trailer says. */
-async function checked(path: string): Promise<{ lines: { [line: string]: number }; sha256: string }> {
+/** An entry in a backup that the record's own reader refuses, and where it stands. */
+type Unread = {
+  readonly line: number;
+  readonly id: string;
+  readonly kind: string;
+  readonly refusals: readonly Refusal[];
+};
+
+type Checked = {
+  readonly lines: { readonly [line: string]: number };
+  readonly sha256: string;
+  readonly unread: readonly Unread[];
+};
+
+/** Reads a backup as restoring will: every line by its schema, every entry by its kind, the hash and the end as the trailer says. */
+async function checked(path: string): Promise<Checked> {
   const file = await open(path);
   const hash = createHash('sha256');
+  const unread: Unread[] = [];
+  let at = 0;
   for await (const text of linesOf(file.createReadStream())) {
+    at += 1;
     const line = backupLine.parse(JSON.parse(text));
     if (line.line === 'trailer') {
       const sha256 = hash.digest('hex');
       if (sha256 !== line.sha256) throw new Error(`${path} is not what was sent`);
-      return { lines: line.lines, sha256 };
+      return { lines: line.lines, sha256, unread };
+    }
+    if (line.line === 'entry') {
+      const read = readEntry(line.entry);
+      const { id, kind } = line.entry;
+      if (!read.ok) unread.push({ line: at, id: String(id), kind: String(kind), refusals: read.refusals });
     }
     hash.update(`${text}\n`);
   }
   throw new Error(`${path} ends before its last line: the disk may be full`);
+}
+
+/** How many entries that cannot be read are named one by one; the rest are counted. Source: decision. */
+const MOST_NAMED = 10;
+
+/** What is wrong with a backup that holds entries which cannot be read, in whole sentences. */
+function unvouched(file: string, unread: readonly Unread[], words: Words): Problem[] {
+  const nowhere = {
+    line: null,
+    column: null,
+    field: null,
+    code: 'unreadable',
+    expected: null,
+    got: null,
+  } as const;
+  const named = unread.slice(0, MOST_NAMED).map(({ line, id, kind, refusals }): Problem => {
+    const place = refusals.map((one) => words.problem(one).message).join(' ');
+    const message = words.sentence('commandLine.unreadableEntry', { id, kind, place });
+    return { ...nowhere, file, line, field: `/entry${refusals[0]?.field ?? ''}`, got: id, message };
+  });
+  const more = unread.length - named.length;
+  return [
+    { ...nowhere, file, message: words.sentence('commandLine.unvouched', { entries: unread.length, file }) },
+    ...named,
+    ...(more === 0
+      ? []
+      : [{ ...nowhere, file, message: words.sentence('commandLine.moreUnreadable', { entries: more }) }]),
+  ];
 }
 
 async function exists(path: string): Promise<boolean> {

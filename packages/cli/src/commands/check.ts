@@ -11,6 +11,7 @@ type Finding = {
     | 'differs'
     | 'changed'
     | 'unreadable'
+    | 'rests-on-unreadable'
     | 'unknown-rule'
     | 'unknown-protocol'
     | 'impossible-evidence';

@@ -47,7 +47,11 @@ export const exportCommand = command<Asked>({
       const path = `/api/books/${book}/persons/${encodeURIComponent(person)}/export?as=${as}`;
       const answer = await controlRequest(controlSocket, 'GET', path);
       const text = await textOf(answer);
-      if (answer.statusCode === 200) return { kind: 'document', text };
+      if (answer.statusCode === 200) {
+        const entries = Number(answer.headers['evenfall-unreadable'] ?? 0);
+        if (entries === 0) return { kind: 'document', text };
+        return { kind: 'document', text, note: context.words.sentence('commandLine.leftOut', { entries }) };
+      }
       if (answer.statusCode !== 404 && answer.statusCode !== 422)
         throw new Error(`the server answered ${answer.statusCode}`);
       const problems = (JSON.parse(text) as { problems: Problem[] }).problems;

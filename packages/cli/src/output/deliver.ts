@@ -23,9 +23,13 @@ export async function deliver(
       return EXIT.answered;
     case 'document':
       await write(streams.stdout, answer.text);
+      if (answer.note !== undefined) await write(streams.stderr, `evenfall: ${answer.note}\n`);
       return EXIT.answered;
     case 'done':
       return EXIT.answered;
+    case 'unsound':
+      await write(streams.stderr, problemText(answer.problems, json, words));
+      return EXIT.fault;
     case 'refused':
       await write(streams.stderr, problemText(answer.problems, json, words));
       return EXIT.refused;

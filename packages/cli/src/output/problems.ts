@@ -11,8 +11,9 @@ export function problemText(problems: readonly Problem[], json: boolean, words: 
 }
 
 function problemLine({ file, line, field, code, expected, got, message }: Problem, words: Words): string {
-  if (code === 'fault' || expected === null) return `evenfall: ${message}`;
   const place = file === null ? [] : [line === null ? file : `${file}:${line}`];
+  if (code === 'fault') return `evenfall: ${message}`;
+  if (expected === null) return [...(line === null ? ['evenfall'] : place), message].join(': ');
   const said = words.sentence('commandLine.expectedGot', { expected, got });
   return [...place, ...(field === null ? [] : [field]), said].join(': ');
 }

@@ -13,7 +13,7 @@ export function exportAnswer(
   found: NonNullable<Awaited<ReturnType<typeof readPerson>>>,
   site: Site,
 ): Response {
-  const { id, book, identity, entries, agents } = found;
+  const { id, book, identity, entries, unreadable, agents } = found;
   const text = chartCsv({
     book,
     invented: site.invented,
@@ -25,6 +25,8 @@ export function exportAnswer(
   const name = ['evenfall', ...noticesOf({ book, invented: site.invented }), id].join('-');
   return c.body(text, 200, {
     'content-type': 'text/csv; charset=utf-8; header=present',
+    // How many entries this program cannot read, which are in no row.
+    'evenfall-unreadable': String(unreadable),
     'content-disposition': `attachment; filename="${name}.csv"`,
   });
 }

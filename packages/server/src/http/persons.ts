@@ -16,8 +16,9 @@ export function personRoutes(app: OpenAPIHono, world: World): void {
   const { db, site, program, now } = world;
 
   app.openapi(ROUTES.listPersons, async (c) => {
-    const persons = await listPersons(db, site().id, c.req.valid('param').book);
-    return c.json({ persons }, 200);
+    const listed = await listPersons(db, site().id, c.req.valid('param').book);
+    const unreadable = listed.reduce((sum, one) => sum + one.unreadable, 0);
+    return c.json({ persons: listed.map(({ unreadable: _, ...row }) => row), unreadable }, 200);
   });
 
   app.openapi(ROUTES.addPerson, async (c) => {

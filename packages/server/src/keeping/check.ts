@@ -1,15 +1,19 @@
-import { type Entry, type Recomputed, recompute, recomputeRound } from '@evenfall/record';
+import { type Recomputed, recompute, recomputeRound } from '@evenfall/record';
 import type { Kysely } from 'kysely';
 import type { Tables } from '../database/schema.js';
 import { contentHash } from '../store/canonical.js';
 import { keptProtocols } from '../store/protocols.js';
-import { entryOf, frameOf } from '../store/rows.js';
+import { frameOf, readRow, readRows } from '../store/rows.js';
 
 /** An entry that is not what its evidence says, or that cannot be told. */
 export type Finding = {
   readonly entry: string;
   readonly kind: string;
-  readonly state: Exclude<Recomputed['state'], 'same' | 'no-value'> | 'changed' | 'unreadable';
+  readonly state:
+    | Exclude<Recomputed['state'], 'same' | 'no-value'>
+    | 'changed'
+    | 'unreadable'
+    | 'rests-on-unreadable';
   /** Where the value differs, as a JSON Pointer. */
   readonly at: string | null;
   readonly kept: unknown;
@@ -55,7 +59,7 @@ export async function checkRecord(db: Kysely<Tables>, site: string): Promise<Che
   }
 }
 
-type Row = Parameters<typeof entryOf>[0];
+type Row = Parameters<typeof readRow>[0];
 
 /** The entries of the round that a signing is of; none for what is no signing. */
 async function namedIn(
@@ -85,17 +89,19 @@ function checkRow(row: Row, inForce: Parameters<typeof recompute>[1], ofRound: r
   });
   const findings: Finding[] = [];
   if (contentHash(frameOf(row)) !== row.sha256) findings.push(finding('changed'));
+  const read = readRow(row);
+  if (!read.ok) {
+    const at = read.refusals[0]?.field ?? null;
+    return { isValue: false, findings: [...findings, finding('unreadable', { at })] };
+  }
+  const beside = readRows(ofRound);
+  if (read.value.kind === 'round' && beside.unreadable > 0)
+    return { isValue: false, findings: [...findings, finding('rests-on-unreadable')] };
   let again: Recomputed;
   try {
-    const entry = entryOf(row);
+    const entry = read.value;
     again =
-      entry.kind === 'round'
-        ? recomputeRound(
-            entry,
-            ofRound.map((one): Entry => entryOf(one)),
-            inForce,
-          )
-        : recompute(entry, inForce);
+      entry.kind === 'round' ? recomputeRound(entry, beside.entries, inForce) : recompute(entry, inForce);
   } catch (error) {
     return { isValue: false, findings: [...findings, finding('unreadable', { kept: String(error) })] };
   }

@@ -26,7 +26,7 @@ describe('the list of people', () => {
 
   /** What the entries alone say, whatever the projection holds. */
   const told = async (person: string) =>
-    projectLatest(await entriesOf(clinic.db, { site, book: 'care', person }));
+    projectLatest((await entriesOf(clinic.db, { site, book: 'care', person })).entries);
 
   const rowOf = (person: string) =>
     clinic.db.selectFrom('latest').selectAll().where('person', '=', person).executeTakeFirst();
@@ -49,6 +49,10 @@ describe('the list of people', () => {
       preliminary: false,
     },
     breaths: null,
+    pressure: null,
+    actNow: 0,
+    recheck: null,
+    toCountersign: 0,
   };
 
   test('is by name, whatever the case, and those without one come last', async () => {

@@ -2,6 +2,7 @@ import { type Book, type ClassIdentity, type Identity, type Latest, projectLates
 import { type Kysely, sql } from 'kysely';
 import type { Tables } from '../database/schema.js';
 import { entriesOf } from './persons.js';
+import type { ReadRows } from './rows.js';
 
 /** Grows whenever `projectLatest` would give something else from the same entries; older rows are then rebuilt. */
 export const LATEST_PROJECTION = 5;
@@ -12,12 +13,17 @@ export type ListedPerson = {
   readonly identity: Identity | null;
   readonly classIdentity: ClassIdentity | null;
   readonly latest: Latest;
+  /** How many of their entries cannot be read, and are left out of `latest`. */
+  readonly unreadable: number;
 };
+
+/** What is kept of a projection. How many entries were left out stands beside it where there are any. */
+type Projected = Latest & { readonly unreadable?: number };
 
 /** The people of a book by name, those without one last. Rows of the projection that are missing are rebuilt first. */
 export async function listPersons(db: Kysely<Tables>, site: string, book: Book): Promise<ListedPerson[]> {
   await rebuildLatest(db, site, book);
-  const { rows } = await sql<{ id: string; identity: unknown; latest: Latest | null }>`
+  const { rows } = await sql<{ id: string; identity: unknown; latest: Projected | null }>`
     select person.id, identity.content as identity, latest.content as latest
     from person
     left join latest on latest.site = person.site and latest.book = person.book and latest.person = person.id
@@ -33,15 +39,22 @@ export async function listPersons(db: Kysely<Tables>, site: string, book: Book):
   const listed: ListedPerson[] = [];
   for (const { id, identity, latest } of rows) {
     // Written to between the two queries: what is projected is gone again, and is made here for this once.
-    const made = latest ?? projectLatest(await entriesOf(db, { site, book, person: id }));
+    const made = latest ?? projected(await entriesOf(db, { site, book, person: id }));
+    const { unreadable = 0, ...newest } = made;
     listed.push({
       id,
       identity: book === 'class' ? null : (identity as Identity | null),
       classIdentity: book === 'class' ? (identity as ClassIdentity | null) : null,
-      latest: made,
+      latest: newest,
+      unreadable,
     });
   }
   return listed;
+}
+
+function projected({ entries, unreadable }: ReadRows): Projected {
+  const latest = projectLatest(entries);
+  return unreadable === 0 ? latest : { ...latest, unreadable };
 }
 
 /**
@@ -74,23 +87,26 @@ async function rebuildOne(
 ): Promise<void> {
   const { site, book, person } = where;
   await db.transaction().execute(async (tx) => {
-    await tx
+    const held = await tx
       .selectFrom('person')
       .select('id')
       .where('site', '=', site)
       .where('book', '=', book)
       .where('id', '=', person)
       .forUpdate()
-      .execute();
-    const entries = await entriesOf(tx, where);
-    const content = JSON.stringify(projectLatest(entries));
+      .executeTakeFirst();
+    // Gone with a class session that was ended meanwhile.
+    if (held === undefined) return;
+    const read = await entriesOf(tx, where);
+    const entries = read.entries.length;
+    const content = JSON.stringify(projected(read));
     await tx
       .insertInto('latest')
-      .values({ site, book, person, entries: entries.length, projection: LATEST_PROJECTION, content })
+      .values({ site, book, person, entries, projection: LATEST_PROJECTION, content })
       .onConflict((conflict) =>
         conflict
           .columns(['site', 'book', 'person'])
-          .doUpdateSet({ entries: entries.length, projection: LATEST_PROJECTION, content }),
+          .doUpdateSet({ entries, projection: LATEST_PROJECTION, content }),
       )
       .execute();
   });

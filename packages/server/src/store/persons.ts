@@ -11,13 +11,16 @@ import {
 import { type Kysely, sql, type Transaction } from 'kysely';
 import type { Tables } from '../database/schema.js';
 import { contentHash } from './canonical.js';
-import { entryOf } from './rows.js';
+import { type ReadRows, readRows } from './rows.js';
 import { type Incoming, type Taken, takeEntries } from './takeEntries.js';
 
 /** Where a person is kept: the site, the book, the id. */
 export type Where = { readonly site: string; readonly book: Book; readonly person: string };
 
-/** Everything of one person; null when there is no such person in this book. `identity` is null once erased. */
+/**
+ * Everything of one person that can be read, and how many entries cannot; null when there is no such person in this
+ * book. `identity` is null once erased.
+ */
 export async function readPerson(db: Kysely<Tables>, where: Where) {
   const { site, book, person } = where;
   const found = await db
@@ -28,19 +31,25 @@ export async function readPerson(db: Kysely<Tables>, where: Where) {
     .where('id', '=', person)
     .executeTakeFirst();
   if (found === undefined) return null;
-  const entries = await entriesOf(db, where);
-  const agents = await db
+  const { entries, unreadable } = await entriesOf(db, where);
+  const agents = await agentsOf(db, site, entries);
+  return { id: person, book, ...(await identitiesOf(db, where)), entries, unreadable, agents };
+}
+
+/** Who made entries, by name. */
+async function agentsOf(db: Kysely<Tables>, site: string, entries: readonly StoredEntry[]) {
+  if (entries.length === 0) return [];
+  return await db
     .selectFrom('agent')
     .select(['id', 'name'])
     .where('site', '=', site)
     .where('id', 'in', [...new Set(entries.map(({ agent }) => agent))])
     .orderBy('name')
     .execute();
-  return { id: person, book, ...(await identitiesOf(db, where)), entries, agents };
 }
 
-/** A person's entries in order of recording. */
-export async function entriesOf(db: Kysely<Tables>, { site, book, person }: Where): Promise<StoredEntry[]> {
+/** A person's entries in order of recording, and how many cannot be read. */
+export async function entriesOf(db: Kysely<Tables>, { site, book, person }: Where): Promise<ReadRows> {
   const rows = await db
     .selectFrom('entry')
     .selectAll()
@@ -50,7 +59,7 @@ export async function entriesOf(db: Kysely<Tables>, { site, book, person }: Wher
     .orderBy('recorded_at')
     .orderBy('id')
     .execute();
-  return rows.map(entryOf);
+  return readRows(rows);
 }
 
 /** Who a person is, as their book has it: two identifiers or more, or in the class book a pseudonym. */

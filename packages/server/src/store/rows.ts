@@ -1,3 +1,4 @@
+import type { Parsed } from '@evenfall/clinical';
 import type { EntryFrame, StoredEntry } from '@evenfall/record';
 import { readEntry } from '@evenfall/record';
 import type { Selectable } from 'kysely';
@@ -63,17 +64,39 @@ export function frameOf(row: Selectable<Tables['entry']>): EntryFrame {
   };
 }
 
+/** The entry kept in a row, its content read by the schema of its time; refused where this program cannot read it. */
+export function readRow(row: Selectable<Tables['entry']>): Parsed<StoredEntry> {
+  const read = readEntry(frameOf(row));
+  if (!read.ok) return read;
+  return { ok: true, value: { ...read.value, recordedAt: row.recorded_at.toISOString() } };
+}
+
+/** The entry of a row that may not be there; what cannot be read can be named by no other, as if it were not there. */
+export function readableIn(row: Selectable<Tables['entry']> | undefined): StoredEntry | undefined {
+  if (row === undefined) return undefined;
+  const read = readRow(row);
+  return read.ok ? read.value : undefined;
+}
+
 /**
- * The entry kept in a row, its content read by the schema of its time.
+ * What can be read of rows, and how many cannot: an entry of a newer program, or of a shape that was never released,
+ * hides no other.
+ */
+export type ReadRows = { readonly entries: readonly StoredEntry[]; readonly unreadable: number };
+
+export function readRows(rows: readonly Selectable<Tables['entry']>[]): ReadRows {
+  const entries = rows.map(readRow).flatMap((read) => (read.ok ? [read.value] : []));
+  return { entries, unreadable: rows.length - entries.length };
+}
+
+/**
+ * The entry kept in a row that must be readable.
  *
- * Errors: throws when a row cannot be read, which a migration or a newer program's row would cause; nothing is
- * guessed.
+ * Errors: throws when it cannot be read, which a newer program's row would cause; nothing is guessed.
  */
 export function entryOf(row: Selectable<Tables['entry']>): StoredEntry {
-  const read = readEntry(frameOf(row));
-  if (!read.ok) {
-    const places = read.refusals.map(({ field, code }) => `${field}: ${code}`).join(', ');
-    throw new Error(`entry ${row.id} (${row.kind} ${row.schema}) cannot be read: ${places}`);
-  }
-  return { ...read.value, recordedAt: row.recorded_at.toISOString() };
+  const read = readRow(row);
+  if (read.ok) return read.value;
+  const places = read.refusals.map(({ field, code }) => `${field}: ${code}`).join(', ');
+  throw new Error(`entry ${row.id} (${row.kind} ${row.schema}) cannot be read: ${places}`);
 }

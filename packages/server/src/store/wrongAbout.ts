@@ -2,7 +2,7 @@ import { type Refusal, refusal } from '@evenfall/clinical';
 import type { Entry } from '@evenfall/record';
 import type { Kysely } from 'kysely';
 import type { Tables } from '../database/schema.js';
-import { entryOf } from './rows.js';
+import { readableIn } from './rows.js';
 
 /**
  * What is wrong with entries that are about another entry without amending it: a countersigning names a signing of
@@ -83,7 +83,7 @@ async function find(
     .where('book', '=', book)
     .where('id', '=', id)
     .executeTakeFirst();
-  return row === undefined ? undefined : (entryOf(row) as Entry);
+  return readableIn(row);
 }
 
 async function isSigned(

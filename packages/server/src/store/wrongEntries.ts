@@ -3,7 +3,7 @@ import { COMPUTED, type Entry, isComputed, presetOf, recompute, signOf } from '@
 import type { Kysely } from 'kysely';
 import type { Tables } from '../database/schema.js';
 import { keptProtocols } from './protocols.js';
-import { entryOf } from './rows.js';
+import { readableIn } from './rows.js';
 import { wrongAbout } from './wrongAbout.js';
 import { wrongSessions } from './wrongSessions.js';
 import { wrongSignings } from './wrongSignings.js';
@@ -138,7 +138,7 @@ async function amendable(
     .where('book', '=', book)
     .where('id', '=', id)
     .executeTakeFirst();
-  return row === undefined ? entries.find((one) => one.id === id && one.book === book) : entryOf(row);
+  return row === undefined ? entries.find((one) => one.id === id && one.book === book) : readableIn(row);
 }
 
 /** A pulse replaces a pulse, however each was taken; anything charted can be entered in error, but not the mark itself. */

@@ -3,7 +3,7 @@ import { type Entry, recomputeRound, signOf } from '@evenfall/record';
 import type { Kysely } from 'kysely';
 import type { Tables } from '../database/schema.js';
 import { keptProtocols } from './protocols.js';
-import { entryOf } from './rows.js';
+import { readRows } from './rows.js';
 
 type Signing = Entry & { readonly kind: 'round' };
 
@@ -96,6 +96,6 @@ async function namedBy(
     .where('book', '=', signing.book)
     .where('id', 'in', others)
     .execute();
-  for (const row of rows) found.set(row.id, entryOf(row) as Entry);
+  for (const entry of readRows(rows).entries) found.set(entry.id, entry);
   return found;
 }

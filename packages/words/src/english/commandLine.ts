@@ -115,6 +115,14 @@ export const commandLine = {
   howToStop: 'Ctrl-C stops it.',
   backedUp: (f: { entries: number; persons: number }, say: Say) =>
     `${say.counted(f.entries, ENTRIES)} of ${say.counted(f.persons, PERSONS)} written and checked`,
+  unvouched: (f: { entries: number; file: string }, say: Say) =>
+    `${f.file}: written, and ${say.counted(f.entries, ENTRIES)} in it cannot be read by this program, so a restore would refuse it. Keep the record itself; the program that wrote them may read them.`,
+  unreadableEntry: (f: { id: string; kind: string; place: string }, _say: Say) =>
+    `entry ${f.id} (${f.kind}) cannot be read: ${f.place}`,
+  moreUnreadable: (f: { entries: number }, say: Say) =>
+    `${say.counted(f.entries, ENTRIES)} more cannot be read`,
+  leftOut: (f: { entries: number }, say: Say) =>
+    `${say.counted(f.entries, ENTRIES)} of this person cannot be read by this program and are left out of the table; evenfall check lists them.`,
   restored: (f: { entries: number; persons: number }, say: Say) =>
     `${say.counted(f.entries, ENTRIES)} of ${say.counted(f.persons, PERSONS)} put back`,
   checked: (f: { values: number; entries: number }, say: Say) =>
@@ -123,6 +131,7 @@ export const commandLine = {
   differs: (f: { findings: number }, say: Say) => `${say.counted(f.findings, FINDINGS)}:`,
   changed: 'changed since it was kept',
   unreadable: 'cannot be read',
+  'rests-on-unreadable': 'rests on an entry of its round that cannot be read',
   'unknown-rule': 'made by a rule this program does not know',
   'unknown-protocol': 'made under a protocol that is not kept here',
   'impossible-evidence': 'its evidence cannot be',

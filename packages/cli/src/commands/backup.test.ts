@@ -50,7 +50,7 @@ describe('a backup', () => {
         new RegExp(`^evenfall: ${file}.unchecked: written, and ${counts} entr(y|ies) in it cannot be read`),
       );
       for (const [at, id] of ids.entries())
-      expect(ended.stderr).toContain(`${file}.unchecked:${lines[at]}: entry ${id} (count)`);
+        expect(ended.stderr).toContain(`${file}.unchecked:${lines[at]}: entry ${id} (count)`);
       expect(ended.stderr).not.toContain('not because of what you typed');
       expect(await readFile(file, 'utf8')).toBe('the backup of yesterday');
       expect(await readFile(`${file}.unchecked`, 'utf8')).toBe(text);

@@ -9,10 +9,14 @@ type AskingProps<T> = {
   readonly children: (value: T) => ReactNode;
 };
 
-/** What the server said, or that it is being asked, or why it did not say. What was here once stays shown. */
+/**
+ * What the server said, or that it is being asked, or why it did not say. What was here once stays shown; what could not be
+ * read of it is counted.
+ */
 export function Asking<T>({ asked, again, missing, children }: AskingProps<T>) {
   const { words } = useApp();
   const isWell = asked.is === 'here' || asked.is === 'asked';
+  const leftOut = asked.is === 'here' ? (asked.unreadable ?? 0) : 0;
   return (
     <>
       {asked.is === 'asked' ? <p className="soft">{words.sentence('app.loading')}</p> : null}
@@ -30,6 +34,11 @@ export function Asking<T>({ asked, again, missing, children }: AskingProps<T>) {
             </>
           )}
         </div>
+      )}
+      {leftOut === 0 ? null : (
+        <p className="notice" role="alert">
+          {words.sentence('app.unreadable', { entries: leftOut })}
+        </p>
       )}
       {asked.value === null ? null : children(asked.value)}
     </>

@@ -10,7 +10,7 @@ import {
 } from '@evenfall/clinical';
 import { expect, test } from 'vitest';
 import { createStore } from '../store/store.js';
-import { afterAsking, loadAbout } from './load.js';
+import { afterAsking, loadAbout, loadPeople, loadRecord } from './load.js';
 import type { Server } from './server.js';
 
 const here = { is: 'here', value: 1 } as const;
@@ -23,6 +23,26 @@ test('what was here stays here while the server is silent, and says so', () => {
   expect(refused(404, false)).toEqual({ is: 'missing', value: 1 });
   expect(refused(422, false)).toEqual({ is: 'missing', value: 1 });
   expect(refused(500, false)).toEqual({ is: 'failed', value: 1 });
+});
+
+test('what the server could not read is counted, and no word of it where it read everything', () => {
+  const answer = { ok: true, status: 200, value: 2 } as const;
+  expect(afterAsking(here, answer, 3)).toEqual({ is: 'here', value: 2, unreadable: 3 });
+  expect(afterAsking(here, answer, 0)).toEqual({ is: 'here', value: 2 });
+  expect(afterAsking(here, { ok: false, status: 500, offline: false, problem: null }, 3)).toEqual({
+    is: 'failed',
+    value: 1,
+  });
+});
+
+test('the list of people and a chart say how many entries are left out', async () => {
+  const store = createStore(null, () => 'device');
+  const server = serverWith({ listPersons: { persons: [], unreadable: 2 }, readPerson: { unreadable: 1 } });
+  await loadPeople({ store, server });
+  await loadRecord({ store, server }, 'somebody');
+  const { people, records } = store.get().known;
+  expect(people).toEqual({ is: 'here', value: [], unreadable: 2 });
+  expect(Object.values(records)).toMatchObject([{ is: 'here', unreadable: 1 }]);
 });
 
 /** A server with these answers, by the name of the route. */

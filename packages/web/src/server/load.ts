@@ -9,9 +9,13 @@ export const BOOK = 'care' as const satisfies Book;
 
 type Loading = Pick<App, 'store' | 'server'>;
 
-/** What is known after an answer: the new value, or the old one with why there is no new one. */
-export function afterAsking<T>(was: Asked<T>, answer: Answer<T>): Asked<T> {
-  if (answer.ok) return { is: 'here', value: answer.value };
+/**
+ * What is known after an answer: the new value, or the old one with why there is no new one.
+ *
+ * @param unreadable how many entries the server left out because it cannot read them
+ */
+export function afterAsking<T>(was: Asked<T>, answer: Answer<T>, unreadable = 0): Asked<T> {
+  if (answer.ok) return { is: 'here', value: answer.value, ...(unreadable > 0 ? { unreadable } : {}) };
   if (answer.offline) return { is: 'unreachable', value: was.value };
   // An id that cannot be one (422) is nobody's, as an unknown one (404) is.
   const isMissing = answer.status === 404 || answer.status === 422;
@@ -52,13 +56,15 @@ export async function loadAgents(app: Loading): Promise<void> {
 export async function loadPeople(app: Loading): Promise<void> {
   const answer = await app.server.call('listPersons', { params: { book: BOOK } });
   const people = answer.ok ? { ...answer, value: answer.value.persons } : answer;
-  know(app, (known) => ({ ...known, people: afterAsking(known.people, people) }));
+  const unreadable = answer.ok ? answer.value.unreadable : 0;
+  know(app, (known) => ({ ...known, people: afterAsking(known.people, people, unreadable) }));
 }
 
 export async function loadRecord(app: Loading, person: string): Promise<void> {
   const answer = await app.server.call('readPerson', { params: { book: BOOK, person } });
+  const unreadable = answer.ok ? answer.value.unreadable : 0;
   know(app, (known) => ({
     ...known,
-    records: { ...known.records, [person]: afterAsking(known.records[person] ?? ASKED, answer) },
+    records: { ...known.records, [person]: afterAsking(known.records[person] ?? ASKED, answer, unreadable) },
   }));
 }

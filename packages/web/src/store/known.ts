@@ -4,7 +4,8 @@ import type { Agent, InForce } from '@evenfall/record';
 /** Something asked of the server. What was here once stays here while it is asked again. */
 export type Asked<T> =
   | { readonly is: 'asked'; readonly value: null }
-  | { readonly is: 'here'; readonly value: T }
+  /** `unreadable` entries are kept and left out of the value: the server cannot read them. */
+  | { readonly is: 'here'; readonly value: T; readonly unreadable?: number }
   | { readonly is: 'missing' | 'unreachable' | 'failed'; readonly value: T | null };
 
 export const ASKED = { is: 'asked', value: null } as const;

@@ -1,7 +1,6 @@
 import type { Say } from '../say.js';
-import { BEATS, BREATHS, TAPS } from './screens/nouns.js';
+import { BEATS, BREATHS, ENTRIES, TAPS } from './screens/nouns.js';
 
-const ENTRIES = { one: 'entry', other: 'entries' };
 const PERSONS = { one: 'person', other: 'persons' };
 const VALUES = { one: 'value', other: 'values' };
 const FINDINGS = { one: 'finding', other: 'findings' };

@@ -1,5 +1,5 @@
 import type { Say } from '../../say.js';
-import { ROUNDS } from './nouns.js';
+import { ENTRIES, ROUNDS } from './nouns.js';
 
 type Text = { text: string };
 
@@ -36,6 +36,8 @@ export const app = {
   unreachableTry: 'Nothing that you entered is lost. Check that Evenfall is running, then try again.',
   refusedBy: (f: Text) => `The server refused: ${f.text}`,
   failed: 'The server could not do it. Try again in a moment.',
+  unreadable: (f: { entries: number }, say: Say) =>
+    `${say.counted(f.entries, ENTRIES)} cannot be read by this version of Evenfall. What you see leaves ${f.entries === 1 ? 'it' : 'them'} out, and may not be the newest. Nothing is lost: evenfall check lists each.`,
   tryAgain: 'Try again',
   notKept:
     'This browser keeps nothing between visits, so a reload would lose what is not signed yet. Leave the page open until you have signed.',

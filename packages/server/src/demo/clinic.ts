@@ -1,42 +1,5 @@
-import type { Identity } from '@evenfall/record';
-
-/** Everybody here is invented. Their numbers start with INV, or their name says so, as every page of the demo does. */
-export type InventedPerson = { readonly identity: Identity; readonly rounds: readonly InventedRound[] };
-
-/** One invented set of signs: how long before now, who took it, and what was done. */
-export type InventedRound = {
-  readonly hoursAgo: number;
-  readonly agent: keyof typeof INVENTED_AGENTS;
-  readonly pulse: InventedCount | InventedTaps | NotDone;
-  readonly breaths: InventedCount | NotDone;
-  /** Later amendments of the pulse, each by somebody, hours after the round. */
-  readonly amended?: readonly Amended[];
-};
-
-export type InventedCount = {
-  readonly n: number;
-  readonly windowSeconds: number;
-  readonly clock?: 'beat' | 'any';
-  readonly first?: 0 | 1;
-  readonly rhythmFelt?: 'regular' | 'irregular';
-  readonly strength?: 'weak' | 'normal';
-};
-/** Intervals between taps in ms, as a rhythm to draw from. */
-export type InventedTaps = {
-  readonly rhythm: 'steady' | 'breathing' | 'no-pattern';
-  readonly meanMs: number;
-  readonly beats: number;
-};
-export type NotDone = { readonly notDone: 'declined' | 'asleep' };
-export type Amended =
-  | { readonly agent: keyof typeof INVENTED_AGENTS; readonly n: number; readonly reason: 'typing-slip' }
-  | { readonly agent: keyof typeof INVENTED_AGENTS; readonly inError: 'wrong-person' };
-
-export const INVENTED_AGENTS = {
-  sister: 'Wren Halloran (invented)',
-  doctor: 'Dr Ines Abara (invented)',
-  learner: 'Kit Osei-Lund (invented, learner)',
-} as const;
+import type { InventedPerson } from './invented.js';
+import { WHOLE_ROUNDS } from './wholeRounds.js';
 
 export const INVENTED_PEOPLE: readonly InventedPerson[] = [
   {
@@ -124,5 +87,6 @@ export const INVENTED_PEOPLE: readonly InventedPerson[] = [
       },
     ],
   },
+  ...WHOLE_ROUNDS,
   { identity: { name: 'Juno Castellane', birthDate: null, number: 'INV-0006' }, rounds: [] },
 ];

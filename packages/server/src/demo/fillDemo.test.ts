@@ -1,4 +1,4 @@
-import { projectChart, type Standing } from '@evenfall/record';
+import { projectChart, type Standing, valueStanding } from '@evenfall/record';
 import { Kysely } from 'kysely';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { migrate } from '../database/migrations/index.js';
@@ -89,9 +89,53 @@ describe('the demo clinic', () => {
     expect(signings).toMatchObject([{ status: 'final' }, { status: 'preliminary' }]);
   });
 
+  /** What the newest round of somebody came to, as its values stand. */
+  async function newestOf(name: string) {
+    const [round] = (await chartOf(name)).rounds;
+    return round === undefined ? null : valueStanding(round, () => null);
+  }
+
+  test('has a severe pressure in pregnancy that nobody has closed, and one alert that is closed', async () => {
+    const people = await listPersons(demo.db, SITE.id, 'care');
+    const open = people.filter(({ latest }) => latest.actNow > 0).map(({ identity }) => identity?.name);
+    expect(open).toEqual(['Cleo Marchetti']);
+    expect((await newestOf('Cleo Marchetti'))?.actNow).toMatchObject([{ condition: 'severe-in-pregnancy' }]);
+    const closed = (await chartOf('Greta Lomax')).rounds.map((round) => round.closed.length);
+    expect(closed).toEqual([1, 1]);
+  });
+
+  test('has pressures of every kind: by feel alone, down to zero, put right, of a child', async () => {
+    const pressures = (await listPersons(demo.db, SITE.id, 'care')).map(
+      ({ identity, latest }) => [identity?.name, latest.pressure] as const,
+    );
+    const of = (name: string) => pressures.find(([one]) => one === name)?.[1];
+    expect(of('Nils Okonjo')).toMatchObject({ systolic: 118, muffled: 62, diastolic: 0 });
+    expect(of('Marit Solvang')).toMatchObject({ systolic: 146, diastolic: 90 });
+    expect((await newestOf('Ida Brandvold'))?.category?.centiles).not.toBeNull();
+    const felt = (await chartOf('Ansel Brightwater')).rounds.at(-1)?.values.flatMap(({ current }) => current);
+    expect(felt?.find(({ kind }) => kind === 'run')?.content).toMatchObject({
+      value: { systolic: 122, diastolic: null },
+    });
+  });
+
+  test('has a learner’s rounds agreed to, not relied on, and waiting', async () => {
+    const { rounds } = await chartOf('Rufus Adeyemi');
+    const said = rounds.map(({ isPreliminary, countersigned }) => [
+      isPreliminary,
+      countersigned.map(({ content }) => content.agrees),
+    ]);
+    expect(said).toEqual([
+      [false, []],
+      [true, []],
+      [true, [false]],
+      [false, [true]],
+    ]);
+  });
+
   test('happened before now, and nothing was taken before its person was there', async () => {
-    const entries = await demo.db.selectFrom('entry').select(['kind', 'person', 'measured_at']).execute();
-    expect(entries.filter(({ measured_at }) => measured_at > NOW)).toEqual([]);
+    const all = await demo.db.selectFrom('entry').select(['kind', 'person', 'measured_at']).execute();
+    const entries = all.filter(({ person }) => person !== null);
+    expect(all.filter(({ measured_at }) => measured_at > NOW)).toEqual([]);
     for (const { person } of entries) {
       const own = entries.filter((entry) => entry.person === person);
       const first = own.toSorted((a, b) => a.measured_at.getTime() - b.measured_at.getTime())[0];

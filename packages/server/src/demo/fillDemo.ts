@@ -1,33 +1,40 @@
-import { type Count, parseCount, parseTaps, UNKNOWN_CIRCUMSTANCES } from '@evenfall/clinical';
 import {
-  chartCount,
-  chartTaps,
+  chartRound,
+  type Entry,
   type EntryFrame,
+  type InForce,
   identifiersOf,
+  inForceUnder,
   NOTHING_CHOSEN,
   PROGRAM,
+  type RoundContent,
   readEntry,
+  roundFactsOf,
 } from '@evenfall/record';
 import type { Kysely } from 'kysely';
 import { v7 } from 'uuid';
 import type { Tables } from '../database/schema.js';
 import { addAgent } from '../store/agents.js';
-import { addPerson } from '../store/persons.js';
+import { addPerson, entriesOf } from '../store/persons.js';
 import { type Incoming, type Taken, takeEntries } from '../store/takeEntries.js';
 import { bytesFrom, chanceFrom } from './chance.js';
+import { INVENTED_PEOPLE } from './clinic.js';
+import { correctedCount, must, pressureContent, rateContent, signContent } from './contents.js';
+import { keepDemoProtocol } from './demoProtocol.js';
 import {
   type Amended,
   INVENTED_AGENTS,
-  INVENTED_PEOPLE,
+  type InventedAgent,
   type InventedCount,
+  type InventedFact,
   type InventedPerson,
   type InventedRound,
-  type InventedTaps,
-} from './clinic.js';
-import { inventTaps } from './inventTaps.js';
+} from './invented.js';
 
 const ZONE = 'UTC';
 const MS_PER_HOUR = 3_600_000;
+const HOURS_PER_MINUTE = 1 / 60;
+const HOURS_PER_DAY = 24;
 
 /** Fills an empty demo clinic with its invented people, their times counted back from now. A filled one is left as it is. */
 export async function fillDemo(db: Kysely<Tables>, site: string, now: Date): Promise<void> {
@@ -41,7 +48,8 @@ class DemoFilling {
   private readonly now: Date;
   private readonly chance = chanceFrom(20261125);
   private readonly device: string;
-  private readonly agents: Record<keyof typeof INVENTED_AGENTS, string>;
+  private readonly agents: Record<InventedAgent, string>;
+  private inForce: InForce = NOTHING_CHOSEN;
   private sequence = 0;
 
   constructor(db: Kysely<Tables>, site: string, now: Date) {
@@ -54,131 +62,184 @@ class DemoFilling {
 
   async all(): Promise<void> {
     for (const [key, name] of Object.entries(INVENTED_AGENTS)) {
-      await addAgent(this.db, this.site, { id: this.agents[key as keyof typeof INVENTED_AGENTS], name });
+      await addAgent(this.db, this.site, { id: this.agents[key as InventedAgent], name });
     }
+    await this.chooseProtocol();
     for (const invented of INVENTED_PEOPLE) await this.person(invented);
   }
 
-  private async person({ identity, rounds }: InventedPerson): Promise<void> {
-    const person = this.id();
-    const content = { identifiers: identifiersOf(identity) };
-    const firstHours = Math.max(1, ...rounds.map(({ hoursAgo }) => hoursAgo)) + 0.1;
-    const frame = this.frame('person', person, null, 'sister', firstHours, content);
-    const where = { site: this.site, book: 'care' as const, person };
-    kept(await addPerson(this.db, where, identity, incoming(frame), PROGRAM));
-    for (const round of rounds)
-      kept(await takeEntries(this.db, this.site, this.round(person, round).map(incoming), PROGRAM));
+  private async chooseProtocol(): Promise<void> {
+    const { protocol, version } = await keepDemoProtocol(this.db, this.site);
+    this.inForce = inForceUnder(protocol, version);
+    const longAgo = Math.max(...INVENTED_PEOPLE.map(sinceHours)) + 1;
+    await this.keep([this.frame('protocol-chosen', 'doctor', longAgo, { version })]);
   }
 
-  private round(person: string, invented: InventedRound): EntryFrame[] {
-    const { hoursAgo, agent, pulse, breaths } = invented;
-    const round = this.id();
+  private async person(invented: InventedPerson): Promise<void> {
+    const { identity, facts = [], rounds } = invented;
+    const person = this.id();
+    const firstHours = sinceHours(invented);
+    const content = { identifiers: identifiersOf(identity) };
+    const frame = { ...this.frame('person', 'sister', firstHours, content), person };
+    const where = { site: this.site, book: 'care' as const, person };
+    kept(await addPerson(this.db, where, identity, incoming(frame), PROGRAM));
+    for (const fact of facts) await this.keep([this.fact(person, fact)]);
+    for (const round of rounds) await this.keep(await this.round(invented, person, round));
+  }
+
+  private fact(person: string, { daysAgo, about, text }: InventedFact): EntryFrame {
+    const hours = daysAgo * HOURS_PER_DAY;
+    const content = { about, from: this.at(hours).slice(0, 10), until: null, text: text ?? null };
+    return { ...this.frame('fact', 'sister', hours, content), person };
+  }
+
+  private async round(
+    { identity }: InventedPerson,
+    person: string,
+    invented: InventedRound,
+  ): Promise<EntryFrame[]> {
+    const { hoursAgo, agent, pulse, breaths, pressures = [], signs: others = [] } = invented;
+    // A round of pulse and breaths alone was signed before the clinic had chosen a protocol.
+    const isWhole = pressures.length > 0;
+    const inForce = isWhole ? this.inForce : NOTHING_CHOSEN;
+    const { entries } = await entriesOf(this.db, { site: this.site, book: 'care', person });
+    const facts = roundFactsOf(identity, entries, this.at(hoursAgo).slice(0, 10));
+    const within = { person, round: this.id() };
     const frames: EntryFrame[] = [];
-    const signs: Record<string, unknown>[] = [];
+    const signs: RoundContent['signs'] = [];
+    const add = (sign: string, kind: EntryFrame['kind'], content: object, minutes: number) => {
+      const frame = {
+        ...this.frame(kind, agent, hoursAgo - minutes * HOURS_PER_MINUTE, content),
+        ...within,
+      };
+      frames.push(frame);
+      const named = signs.find((one) => one.sign === sign);
+      if (named !== undefined && 'entries' in named) named.entries.push(frame.id);
+      else signs.push({ sign, entries: [frame.id] } as RoundContent['signs'][number]);
+    };
     for (const [sign, done] of [
       ['pulse', pulse],
       ['breaths', breaths],
     ] as const) {
       if ('notDone' in done) signs.push({ sign, notDone: { reason: done.notDone, text: null } });
       else {
-        const frame = this.value(person, round, agent, hoursAgo, sign, done);
-        frames.push(frame);
-        signs.push({ sign, entries: [frame.id] });
+        const { kind, content } = rateContent(sign, done, inForce, this.chance);
+        add(sign, kind, content, 0);
       }
     }
-    const status = agent === 'learner' ? 'preliminary' : 'final';
-    frames.push(
-      this.frame('round', person, round, agent, hoursAgo - 0.03, {
-        status,
-        signs,
-        protocolVersion: null,
-        note: null,
-      }),
-    );
-    const first = frames[0];
-    if (first !== undefined)
-      frames.push(
-        ...(invented.amended ?? []).map((amended) => this.amendment(first, amended, pulse as InventedCount)),
-      );
-    return frames;
-  }
-
-  private value(
-    person: string,
-    round: string,
-    agent: keyof typeof INVENTED_AGENTS,
-    hoursAgo: number,
-    of: 'pulse' | 'breaths',
-    done: InventedCount | InventedTaps,
-  ): EntryFrame {
-    const circumstances = {
-      ...UNKNOWN_CIRCUMSTANCES,
-      site: of === 'pulse' ? ('radial' as const) : null,
-      rhythmFelt: ('rhythmFelt' in done ? done.rhythmFelt : undefined) ?? null,
-      strength: ('strength' in done ? done.strength : undefined) ?? null,
-    };
-    const added = { circumstances, override: null, note: null };
-    if ('rhythm' in done) {
-      const taps = must(parseTaps({ of, source: 'touch', seconds: inventTaps(done, this.chance) }));
-      return this.frame(
-        'taps',
-        person,
-        round,
-        agent,
-        hoursAgo,
-        chartTaps({ taps, repair: true, ...added }, NOTHING_CHOSEN, PROGRAM),
-      );
+    for (const [index, one] of pressures.entries())
+      add('pressure', 'run', pressureContent(one, inForce), 1 + index);
+    for (const one of others) {
+      const content = signContent(one, facts.ageMonths, inForce);
+      add(content.evidence.sign.of, 'sign', content, 1 + pressures.length);
     }
-    return this.frame(
-      'count',
-      person,
-      round,
-      agent,
-      hoursAgo,
-      chartCount({ count: countOf(of, done), ...added }, NOTHING_CHOSEN, PROGRAM),
-    );
+    const status = agent === 'learner' ? ('preliminary' as const) : ('final' as const);
+    const evidence = {
+      exceptions: invented.exceptions === undefined ? null : [...invented.exceptions],
+      features: invented.features === undefined ? null : [...invented.features],
+      unwell: null,
+      facts: { ...facts, arms: facts.arms.map((arm) => ({ ...arm })) },
+    };
+    const signed = isWhole
+      ? chartRound({ status, signs, evidence, note: null }, frames.map(entryOf), inForce, PROGRAM)
+      : { status, signs, protocolVersion: null, note: null };
+    const minutesTaken = 2 + pressures.length;
+    const signing = {
+      ...this.frame('round', agent, hoursAgo - minutesTaken * HOURS_PER_MINUTE, signed),
+      ...within,
+      schema: isWhole ? 2 : 1,
+    };
+    const [first] = frames;
+    const amendments =
+      first === undefined
+        ? []
+        : (invented.amended ?? []).map((amended) => this.amendment(first, amended, pulse as InventedCount));
+    return [
+      ...frames,
+      signing,
+      ...amendments,
+      ...this.slipsPutRight(invented, frames),
+      ...this.saidOf(invented, signing),
+    ];
   }
 
   private amendment(old: EntryFrame, amended: Amended, done: InventedCount): EntryFrame {
     const reason = 'inError' in amended ? amended.inError : amended.reason;
-    const amends = { entry: old.id, reason, text: null };
-    const evidence = { circumstances: UNKNOWN_CIRCUMSTANCES, override: null, note: null };
     const [kind, content] =
       'inError' in amended
         ? (['entered-in-error', { note: null }] as const)
-        : ([
-            'count',
-            chartCount(
-              { count: countOf('pulse', { ...done, n: amended.n }), ...evidence },
-              NOTHING_CHOSEN,
-              PROGRAM,
-            ),
-          ] as const);
-    return {
-      ...this.frame(kind, old.person ?? '', old.round, amended.agent, 1, content),
-      measuredAt: old.measuredAt,
-      amends,
-    };
+        : (['count', correctedCount({ ...done, n: amended.n }, NOTHING_CHOSEN)] as const);
+    return this.amending(old, kind, amended.agent, 1, content, reason);
+  }
+
+  /** Pressures that were signed with a slip, put right half an hour later by whoever signed. */
+  private slipsPutRight(
+    { hoursAgo, agent, pressures = [] }: InventedRound,
+    frames: readonly EntryFrame[],
+  ): EntryFrame[] {
+    const runs = frames.filter(({ kind }) => kind === 'run');
+    return pressures.flatMap((one, index) => {
+      const old = runs[index];
+      if (one.meant === undefined || old === undefined) return [];
+      const content = pressureContent({ ...one, run: one.meant }, this.inForce);
+      return [this.amending(old, 'run', agent, hoursAgo - 0.5, content, 'typing-slip')];
+    });
+  }
+
+  private amending(
+    old: EntryFrame,
+    kind: EntryFrame['kind'],
+    agent: InventedAgent,
+    hoursAgo: number,
+    content: object,
+    reason: 'typing-slip' | 'wrong-person',
+  ): EntryFrame {
+    const { person, round, measuredAt } = old;
+    const amends = { entry: old.id, reason, text: null };
+    return { ...this.frame(kind, agent, hoursAgo, content), person, round, measuredAt, amends };
+  }
+
+  /** What was said of a round after it was signed: what closes its acts-now, and who countersigned it. */
+  private saidOf({ hoursAgo, closed, countersigned }: InventedRound, signing: EntryFrame): EntryFrame[] {
+    const { person, round } = signing;
+    const frames: EntryFrame[] = [];
+    if (closed !== undefined) {
+      const { agent, minutesLater, conditions, toldWhom, saidBack } = closed;
+      const hours = hoursAgo - minutesLater * HOURS_PER_MINUTE;
+      const toldAt = { at: this.at(hours), zone: ZONE, asEntered: null };
+      const content = { conditions, toldWhom, toldAt, saidBack };
+      frames.push({ ...this.frame('act-now-closed', agent, hours, content), person, round });
+    }
+    if (countersigned !== undefined) {
+      const { agent, minutesLater, agrees, note = null } = countersigned;
+      const content = { signing: signing.id, agrees, ownRound: null, note };
+      const hours = hoursAgo - minutesLater * HOURS_PER_MINUTE;
+      const frame = this.frame('countersigned', agent, hours, content);
+      frames.push({ ...frame, person, round, role: 'supervisor' });
+    }
+    return frames;
+  }
+
+  private async keep(frames: readonly EntryFrame[]): Promise<void> {
+    kept(await takeEntries(this.db, this.site, frames.map(incoming), PROGRAM));
   }
 
   private frame(
     kind: EntryFrame['kind'],
-    person: string,
-    round: string | null,
-    agent: keyof typeof INVENTED_AGENTS,
+    agent: InventedAgent,
     hoursAgo: number,
     content: object,
   ): EntryFrame {
     this.sequence += 1;
-    const at = new Date(this.now.getTime() - hoursAgo * MS_PER_HOUR).toISOString();
+    const at = this.at(hoursAgo);
     return {
       frame: 1,
       id: this.id(),
       book: 'care',
       kind,
       schema: 1,
-      person,
-      round,
+      person: null,
+      round: null,
       session: null,
       agent: this.agents[agent],
       role: 'observer',
@@ -191,22 +252,30 @@ class DemoFilling {
     };
   }
 
+  private at(hoursAgo: number): string {
+    return new Date(this.now.getTime() - hoursAgo * MS_PER_HOUR).toISOString();
+  }
+
   private id(): string {
     return v7({ random: bytesFrom(this.chance), msecs: this.now.getTime() });
   }
 }
 
-function countOf(of: 'pulse' | 'breaths', { n, windowSeconds, clock, first }: InventedCount): Count {
-  return must(parseCount({ of, n, windowSeconds, clock: clock ?? 'any', first: first ?? 1 }));
+/** How long ago a person was entered: before everything that is known of them. */
+function sinceHours({ facts = [], rounds }: InventedPerson): number {
+  const hours = [
+    ...rounds.map(({ hoursAgo }) => hoursAgo),
+    ...facts.map(({ daysAgo }) => daysAgo * HOURS_PER_DAY),
+  ];
+  return Math.max(1, ...hours) + 0.1;
 }
 
 function incoming(frame: EntryFrame): Incoming {
-  return { frame, entry: must(readEntry(frame)) };
+  return { frame, entry: entryOf(frame) };
 }
 
-function must<T>(read: { ok: true; value: T } | { ok: false; refusals: readonly unknown[] }): T {
-  if (!read.ok) throw new Error(`the demo is wrong: ${JSON.stringify(read.refusals)}`);
-  return read.value;
+function entryOf(frame: EntryFrame): Entry {
+  return must(readEntry(frame));
 }
 
 function kept(taken: Taken): void {

@@ -1,4 +1,4 @@
-import type { InventedTaps } from './clinic.js';
+import type { InventedTaps } from './invented.js';
 
 /** Invented tap times in seconds from 0, to the millisecond. Amounts are for show and stand for nobody's pulse. */
 export function inventTaps({ rhythm, meanMs, beats }: InventedTaps, chance: () => number): number[] {

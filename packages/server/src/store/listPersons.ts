@@ -2,10 +2,10 @@ import { type Book, type ClassIdentity, type Identity, type Latest, projectLates
 import { type Kysely, sql } from 'kysely';
 import type { Tables } from '../database/schema.js';
 import { entriesOf } from './persons.js';
-import type { ReadRows } from './rows.js';
+import { keptProtocols } from './protocols.js';
 
 /** Grows whenever `projectLatest` would give something else from the same entries; older rows are then rebuilt. */
-export const LATEST_PROJECTION = 5;
+export const LATEST_PROJECTION = 6;
 
 /** A person of a book with the newest value of each sign. */
 export type ListedPerson = {
@@ -39,7 +39,7 @@ export async function listPersons(db: Kysely<Tables>, site: string, book: Book):
   const listed: ListedPerson[] = [];
   for (const { id, identity, latest } of rows) {
     // Written to between the two queries: what is projected is gone again, and is made here for this once.
-    const made = latest ?? projected(await entriesOf(db, { site, book, person: id }));
+    const made = latest ?? (await projected(db, { site, book, person: id })).latest;
     const { unreadable = 0, ...newest } = made;
     listed.push({
       id,
@@ -52,9 +52,15 @@ export async function listPersons(db: Kysely<Tables>, site: string, book: Book):
   return listed;
 }
 
-function projected({ entries, unreadable }: ReadRows): Projected {
-  const latest = projectLatest(entries);
-  return unreadable === 0 ? latest : { ...latest, unreadable };
+/** What is kept of a person, each round judged by the protocol that it names; and from how many entries. */
+async function projected(
+  db: Kysely<Tables>,
+  where: { site: string; book: Book; person: string },
+): Promise<{ latest: Projected; entries: number }> {
+  const { entries, unreadable } = await entriesOf(db, where);
+  const named = entries.flatMap((entry) => (entry.kind === 'round' ? [entry.content.protocolVersion] : []));
+  const latest = projectLatest(entries, await keptProtocols(db, where.site, named));
+  return { latest: unreadable === 0 ? latest : { ...latest, unreadable }, entries: entries.length };
 }
 
 /**
@@ -97,9 +103,8 @@ async function rebuildOne(
       .executeTakeFirst();
     // Gone with a class session that was ended meanwhile.
     if (held === undefined) return;
-    const read = await entriesOf(tx, where);
-    const entries = read.entries.length;
-    const content = JSON.stringify(projected(read));
+    const { latest, entries } = await projected(tx, where);
+    const content = JSON.stringify(latest);
     await tx
       .insertInto('latest')
       .values({ site, book, person, entries, projection: LATEST_PROJECTION, content })

@@ -1,15 +1,13 @@
 import { lazy, Suspense, useEffect } from 'react';
 import { Link, Route, Switch } from 'wouter';
 import { useApp } from './app/context.js';
+import { sessionsIn } from './class/forget.js';
 import { Broken } from './parts/Broken.js';
 import { Page } from './parts/Page.js';
 import { PeoplePage } from './people/PeoplePage.js';
-import { PressurePage } from './pressure/PressurePage.js';
-import { MeasurePage } from './round/MeasurePage.js';
-import { PreparePage } from './round/PreparePage.js';
-import { RoundPage } from './round/RoundPage.js';
+import { ROUND_ROUTES } from './roundRoutes.js';
 import { loadAbout } from './server/load.js';
-import { SignsPage } from './signs/SignsPage.js';
+import { loadClassSessions } from './server/loadClass.js';
 
 /** Fetched after the bedside, which must be there at once; `fetchTheRest` fetches them ahead. */
 const laterPages = () => import('./laterPages.js');
@@ -18,6 +16,7 @@ const AddPersonPage = lazy(async () => ({ default: (await laterPages()).AddPerso
 const CorrectIdentityPage = lazy(async () => ({ default: (await laterPages()).CorrectIdentityPage }));
 const FactsPage = lazy(async () => ({ default: (await laterPages()).FactsPage }));
 const ProtocolPage = lazy(async () => ({ default: (await laterPages()).ProtocolPage }));
+const ClassRoutes = lazy(async () => ({ default: (await laterPages()).ClassRoutes }));
 const AmendPage = lazy(async () => ({ default: (await laterPages()).AmendPage }));
 
 /** Fetches what the first page did not need, so that it is there when the server is not. */
@@ -30,6 +29,10 @@ export function fetchTheRest(): void {
 export function AppRoutes() {
   const app = useApp();
   useEffect(() => void loadAbout(app), [app]);
+  useEffect(() => {
+    // A class may have been ended elsewhere meanwhile: then nothing of it stays on this device.
+    if (sessionsIn(app.store.get().kept).length > 0) void loadClassSessions(app);
+  }, [app]);
   return (
     <Broken says={app.words.sentence('app.broken')} again={app.words.sentence('app.loadAgain')}>
       <Suspense fallback={null}>
@@ -39,6 +42,9 @@ export function AppRoutes() {
           </Route>
           <Route path="/protocol">
             <ProtocolPage />
+          </Route>
+          <Route path="/class/*?">
+            <ClassRoutes />
           </Route>
           <Route path="/people/new">
             <AddPersonPage />
@@ -50,24 +56,7 @@ export function AppRoutes() {
           <Route path="/people/:person/facts">
             {({ person }) => <FactsPage key={person} person={person} />}
           </Route>
-          <Route path="/people/:person/round">
-            {({ person }) => <RoundPage key={person} person={person} />}
-          </Route>
-          <Route path="/people/:person/round/pulse">
-            {({ person }) => <MeasurePage key={`${person} pulse`} person={person} sign="pulse" />}
-          </Route>
-          <Route path="/people/:person/round/breaths">
-            {({ person }) => <MeasurePage key={`${person} breaths`} person={person} sign="breaths" />}
-          </Route>
-          <Route path="/people/:person/round/prepare">
-            {({ person }) => <PreparePage key={person} person={person} />}
-          </Route>
-          <Route path="/people/:person/round/pressure">
-            {({ person }) => <PressurePage key={person} person={person} />}
-          </Route>
-          <Route path="/people/:person/round/signs">
-            {({ person }) => <SignsPage key={person} person={person} />}
-          </Route>
+          {ROUND_ROUTES}
           <Route path="/people/:person/values/:entry/amend">
             {({ person, entry }) => <AmendPage key={entry} person={person} entry={entry} />}
           </Route>

@@ -1,18 +1,19 @@
 import type { InForce, StoredEntry } from '@evenfall/record';
 import { useState } from 'react';
 import { useLocation } from 'wouter';
+import { formIn, useBook } from '../app/book.js';
 import { useApp, useKept } from '../app/context.js';
 import { useForm } from '../app/forms.js';
 import { signText } from '../app/signText.js';
 import { Asking } from '../parts/Asking.js';
 import { ChartedFigure } from '../parts/ChartedFigure.js';
 import { signOfCharted } from '../parts/charted.js';
-import { IdentityLine } from '../parts/Identity.js';
+import { IdentityOf, nameIn } from '../parts/Identity.js';
 import { Page } from '../parts/Page.js';
 import { WhoMeasures } from '../people/WhoMeasures.js';
 import { WRITTEN_SCHEMA } from '../round/entries.js';
 import { entriesIn, useInForce, useRecord } from '../round/useRound.js';
-import { BOOK, loadRecord } from '../server/load.js';
+import { loadRecord } from '../server/load.js';
 import { refusedBecause } from '../server/server.js';
 import { AmendFieldset } from './AmendFieldset.js';
 import { type AmendFields, type AmendWrong, amendedContent, readAmendment } from './amendForm.js';
@@ -25,14 +26,13 @@ export function AmendPage({ person, entry }: AmendPageProps) {
   const { words } = useApp();
   const { asked, again } = useRecord(person);
   const rules = useInForce();
-  const identity = asked.value?.identity ?? null;
   return (
     <Page
       title={words.sentence('amend.title')}
       under={
         <>
-          <p className="identity-name">{identity?.name}</p>
-          <IdentityLine identity={identity} />
+          <p className="identity-name">{nameIn(asked.value)}</p>
+          <IdentityOf record={asked.value} />
         </>
       }
       back={{ href: `/people/${person}`, text: words.sentence('chart.title') }}
@@ -68,7 +68,8 @@ type AmendFormProps = {
 function AmendForm({ amended, entry, person, inForce }: AmendFormProps) {
   const app = useApp();
   const { words, program, store, server, clock } = app;
-  const form = useForm(`amend ${amended.id}`);
+  const inBook = useBook();
+  const form = useForm(formIn(inBook, `amend ${amended.id}`));
   const agent = useKept(({ kept }) => kept.agent);
   const [, go] = useLocation();
   const [wrong, setWrong] = useState<AmendWrong>({});
@@ -98,12 +99,11 @@ function AmendForm({ amended, entry, person, inForce }: AmendFormProps) {
     const amending = {
       ...form.entry(),
       measuredAt: amendment.change.what === 'time' ? amendment.change.measuredAt : entry.measuredAt,
-      book: BOOK,
+      ...inBook,
       kind,
       schema: WRITTEN_SCHEMA,
       person,
       round: entry.round,
-      session: null,
       agent,
       role: 'observer' as const,
       device: store.get().kept.device,
@@ -112,7 +112,7 @@ function AmendForm({ amended, entry, person, inForce }: AmendFormProps) {
     };
     const answer = await server.call('addEntries', { body: { entries: [amending] } });
     if (answer.ok) {
-      await loadRecord(app, person);
+      await loadRecord(app, person, inBook.book);
       form.done();
       go(`/people/${person}`, { replace: true });
     } else if (answer.offline) setRefused(words.sentence('app.unreachable'));

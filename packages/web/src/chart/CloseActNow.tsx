@@ -1,11 +1,13 @@
 import type { ChartRound, OpenActNow } from '@evenfall/record';
 import { useState } from 'react';
+import { formIn, useBook } from '../app/book.js';
 import { useApp, useKept } from '../app/context.js';
 import { useForm } from '../app/forms.js';
 import { Field } from '../parts/Field.js';
+import { IncidentalNote } from '../parts/IncidentalNote.js';
 import { WhoMeasures } from '../people/WhoMeasures.js';
 import { WRITTEN_SCHEMA } from '../round/entries.js';
-import { BOOK, loadRecord } from '../server/load.js';
+import { loadRecord } from '../server/load.js';
 import { refusedBecause } from '../server/server.js';
 
 type CloseProps = {
@@ -19,7 +21,8 @@ export function CloseActNow({ round, person, open }: CloseProps) {
   const app = useApp();
   const { words, clock, server, store } = app;
   const now = clock.stamp();
-  const form = useForm(`close ${round.id}`, { at: now.at.slice(0, 16) });
+  const inBook = useBook();
+  const form = useForm(formIn(inBook, `close ${round.id}`), { at: now.at.slice(0, 16) });
   const agent = useKept(({ kept }) => kept.agent);
   const [isAsked, setAsked] = useState(false);
   const [refused, setRefused] = useState<string | null>(null);
@@ -34,12 +37,11 @@ export function CloseActNow({ round, person, open }: CloseProps) {
     if (agent === null) return setRefused(words.sentence('review.needsAgent'));
     const entry = {
       ...form.entry(),
-      book: BOOK,
+      ...inBook,
       kind: 'act-now-closed' as const,
       schema: WRITTEN_SCHEMA,
       person,
       round: round.id,
-      session: null,
       agent,
       role: 'observer' as const,
       device: store.get().kept.device,
@@ -49,7 +51,7 @@ export function CloseActNow({ round, person, open }: CloseProps) {
     const answer = await server.call('addEntries', { body: { entries: [entry] } });
     if (answer.ok) {
       form.done();
-      await loadRecord(app, person);
+      await loadRecord(app, person, inBook.book);
     } else if (answer.offline) setRefused(words.sentence('app.unreachable'));
     else
       setRefused(
@@ -59,7 +61,9 @@ export function CloseActNow({ round, person, open }: CloseProps) {
   const missing = (text: string, key: 'chart.toldWhomMissing' | 'chart.saidBackMissing') =>
     isAsked && text === '' ? words.sentence(key) : null;
   return (
-    <section className="act-now" aria-label={words.sentence('result.actNow')}>
+    // A group and no landmark: a chart may have several.
+    // biome-ignore lint/a11y/useSemanticElements: a fieldset holds controls alone, and this holds what was found too
+    <div className="act-now" role="group" aria-label={words.sentence('result.actNow')}>
       <h4>{words.sentence('chart.actNowOpen')}</h4>
       <ul className="flags">
         {open.map(({ condition, figures, confirmLocally, source }) => (
@@ -72,6 +76,7 @@ export function CloseActNow({ round, person, open }: CloseProps) {
           </li>
         ))}
       </ul>
+      <IncidentalNote />
       <form
         className="form"
         noValidate
@@ -126,6 +131,6 @@ export function CloseActNow({ round, person, open }: CloseProps) {
           {words.sentence('chart.close')}
         </button>
       </form>
-    </section>
+    </div>
   );
 }

@@ -1,5 +1,6 @@
 import { type Agent, type ChartRound, projectChart, type StoredEntry } from '@evenfall/record';
 import { useState } from 'react';
+import { formIn, useBook } from '../app/book.js';
 import { useApp } from '../app/context.js';
 import { useForm } from '../app/forms.js';
 import { stampText } from '../app/times.js';
@@ -7,7 +8,7 @@ import { Choices } from '../parts/Choices.js';
 import { Field } from '../parts/Field.js';
 import { WRITTEN_SCHEMA } from '../round/entries.js';
 import { entriesIn, useRecord } from '../round/useRound.js';
-import { BOOK, loadRecord } from '../server/load.js';
+import { loadRecord } from '../server/load.js';
 import { refusedBecause } from '../server/server.js';
 import { SideBySide } from './SideBySide.js';
 
@@ -24,7 +25,8 @@ export function Countersign({ round, signing, person }: CountersignProps) {
   const { words, server, store } = app;
   const { asked } = useRecord(person);
   const known = store.get().known.agents.value ?? [];
-  const form = useForm(`countersign ${round.id}`);
+  const inBook = useBook();
+  const form = useForm(formIn(inBook, `countersign ${round.id}`));
   const [isAsked, setAsked] = useState(false);
   const [isOpen, setOpen] = useState(false);
   const [refused, setRefused] = useState<string | null>(null);
@@ -48,12 +50,11 @@ export function Countersign({ round, signing, person }: CountersignProps) {
     };
     const entry = {
       ...form.entry(),
-      book: BOOK,
+      ...inBook,
       kind: 'countersigned' as const,
       schema: WRITTEN_SCHEMA,
       person,
       round: round.id,
-      session: null,
       agent,
       role: 'supervisor' as const,
       device: store.get().kept.device,
@@ -63,7 +64,7 @@ export function Countersign({ round, signing, person }: CountersignProps) {
     const answer = await server.call('addEntries', { body: { entries: [entry] } });
     if (answer.ok) {
       form.done();
-      await loadRecord(app, person);
+      await loadRecord(app, person, inBook.book);
     } else if (answer.offline) setRefused(words.sentence('app.unreachable'));
     else
       setRefused(

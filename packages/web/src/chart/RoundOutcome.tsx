@@ -8,6 +8,7 @@ import {
   signingOf,
   valueStanding,
 } from '@evenfall/record';
+import { useIsOver } from '../app/book.js';
 import { useApp, useKept } from '../app/context.js';
 import { stampText } from '../app/times.js';
 import { askedText, ResultBlock } from '../round/ResultPanels.js';
@@ -25,6 +26,7 @@ type OutcomeProps = {
 export function RoundOutcome({ round, person, agents }: OutcomeProps) {
   const { words } = useApp();
   const rulesOf = useRulesOf();
+  const isOver = useIsOver();
   if (round.isInError) return null;
   const signing = signingOf(round);
   const value = valueStanding(round, rulesOf);
@@ -32,7 +34,7 @@ export function RoundOutcome({ round, person, agents }: OutcomeProps) {
   const open = openIn(round, rulesOf);
   return (
     <div className="round-outcome">
-      {open.length === 0 ? null : <CloseActNow round={round} person={person} open={open} />}
+      {isOver || open.length === 0 ? null : <CloseActNow round={round} person={person} open={open} />}
       {round.closed.map((entry) => (
         <p key={entry.id} className="small closed-line">
           <strong>{words.sentence('chart.closedLine')}</strong>{' '}
@@ -68,7 +70,7 @@ export function RoundOutcome({ round, person, agents }: OutcomeProps) {
           {entry.content.note === null ? null : `: ${entry.content.note}`}
         </p>
       ))}
-      {round.isPreliminary && signing !== null ? (
+      {round.isPreliminary && signing !== null && !isOver ? (
         <Countersign round={round} signing={signing} person={person} agents={agents} />
       ) : null}
     </div>

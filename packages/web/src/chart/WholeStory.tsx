@@ -1,5 +1,6 @@
 import { type Agent, type AmendedEntry, type StoredEntry, whySaid } from '@evenfall/record';
 import { Link } from 'wouter';
+import { useIsOver } from '../app/book.js';
 import { useApp } from '../app/context.js';
 import { instantText, stampText } from '../app/times.js';
 import { chartedText, isRate } from '../parts/charted.js';
@@ -19,6 +20,7 @@ type WholeStoryProps = {
 /** How a number came about: what was done, what was made of it by which rule, and what happened to it since. */
 export function WholeStory({ value, person, agents }: WholeStoryProps) {
   const { words } = useApp();
+  const isOver = useIsOver();
   const { current, original, story, standing } = value;
   const mark = standing === 'entered-in-error' || standing === 'contested' ? openMark(story) : undefined;
   return (
@@ -34,14 +36,14 @@ export function WholeStory({ value, person, agents }: WholeStoryProps) {
             <li key={entry.id}>{storyText(entry)}</li>
           ))}
         </ol>
-        {mark === undefined ? null : (
+        {isOver || mark === undefined ? null : (
           <div className="buttons">
             <Link href={`/people/${person}/values/${mark.id}/amend`} className="button">
               {words.sentence('chart.takeBack')}
             </Link>
           </div>
         )}
-        {standing === 'entered-in-error' ? null : (
+        {isOver || standing === 'entered-in-error' ? null : (
           <div className="buttons">
             {current.map((entry) => (
               <Link key={entry.id} href={`/people/${person}/values/${entry.id}/amend`} className="button">

@@ -7,7 +7,6 @@ import { AGENT, AT, complete, DEVICE, ID, NO_PROTOCOL, NOTHING_BEFORE } from '..
 import { type AmendFields, amendedContent, canCorrectCount, readAmendment } from './amendForm.js';
 
 const frames = entriesOf(complete(), {
-  book: 'care',
   agent: AGENT,
   role: 'observer',
   device: DEVICE,

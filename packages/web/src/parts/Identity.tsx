@@ -1,3 +1,4 @@
+import type { PersonRecord } from '@evenfall/api';
 import type { Identity } from '@evenfall/record';
 import type { Words } from '@evenfall/words';
 import { useApp } from '../app/context.js';
@@ -20,4 +21,20 @@ export function IdentityLine({ identity }: { readonly identity: Identity | null 
       ))}
     </p>
   );
+}
+
+type Who = Pick<PersonRecord, 'identity' | 'classIdentity'>;
+
+/** What a person is called where they are measured: their name, or in a class their pseudonym. */
+export function nameIn(record: Who | null): string | undefined {
+  return record?.classIdentity?.pseudonym ?? record?.identity?.name;
+}
+
+/** The line under the name: in a class there is an age at most. */
+export function IdentityOf({ record }: { readonly record: Who | null }) {
+  const { words } = useApp();
+  if (!record?.classIdentity) return <IdentityLine identity={record?.identity ?? null} />;
+  const { ageYears } = record.classIdentity;
+  if (ageYears === null) return null;
+  return <p className="soft">{words.sentence('class.years', { years: ageYears })}</p>;
 }

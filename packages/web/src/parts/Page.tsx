@@ -1,5 +1,6 @@
 import { type ReactNode, useEffect, useRef } from 'react';
 import { Link } from 'wouter';
+import { useBook } from '../app/book.js';
 import { useApp, useKept } from '../app/context.js';
 import { WaitingNotice } from './WaitingNotice.js';
 
@@ -19,16 +20,24 @@ type PageProps = {
 
 let isFirstPage = true;
 
-/** The frame of every page: the band of an invented clinic, the way back, one heading, one main part. */
+/** The frame of every page: the bands of an invented clinic and of a class, the way back, one heading, one main part. */
 export function Page({ title, heading, back, under, isBare = false, children }: PageProps) {
   const { words } = useApp();
   const isInvented = useKept(({ known }) => known.about.value?.site.invented ?? false);
+  const isClass = useBook().book === 'class';
   const isKeeping = useKept((state) => state.isKeeping);
   const headingRef = useRef<HTMLHeadingElement>(null);
 
   useEffect(() => {
-    document.title = words.sentence(isInvented ? 'app.pageTitleInvented' : 'app.pageTitle', { text: title });
-  }, [words, isInvented, title]);
+    const key = isClass
+      ? isInvented
+        ? 'class.pageTitleInvented'
+        : 'class.pageTitle'
+      : isInvented
+        ? 'app.pageTitleInvented'
+        : 'app.pageTitle';
+    document.title = words.sentence(key, { text: title });
+  }, [words, isInvented, isClass, title]);
 
   // A new page is read from its heading on; only the first of a visit leaves the focus to the browser.
   useEffect(() => {
@@ -43,7 +52,10 @@ export function Page({ title, heading, back, under, isBare = false, children }: 
         {words.sentence('app.skip')}
       </a>
       <header className="page-top">
-        {isInvented ? <p className="invented-band">{words.sentence('app.inventedBand')}</p> : null}
+        <div className="bands">
+          {isInvented ? <p className="invented-band">{words.sentence('app.inventedBand')}</p> : null}
+          {isClass ? <p className="class-band">{words.sentence('class.band')}</p> : null}
+        </div>
         <div className="page-head">
           {back === undefined ? (
             <span className="wordmark">{words.sentence('app.name')}</span>

@@ -53,6 +53,9 @@ export function PeoplePage() {
             <Link href="/protocol" className="button button-quiet">
               {words.sentence('protocol.link')}
             </Link>
+            <Link href="/class" className="button button-quiet">
+              {words.sentence('class.link')}
+            </Link>
           </section>
         )}
       </Asking>
@@ -81,15 +84,17 @@ function PeopleList({ rows, isEmpty }: { readonly rows: readonly PersonRow[]; re
   );
 }
 
-function PersonLine({ row }: { readonly row: PersonRow }) {
+/** One person: who, what is to be done about them, and their newest values. In a class they go by their pseudonym. */
+export function PersonLine({ row, base = '' }: { readonly row: PersonRow; readonly base?: string }) {
   const { words } = useApp();
   const hasDraft = useKept(({ kept }) => kept.drafts[row.id] !== undefined);
   const isWaiting = useKept(({ kept }) => kept.waiting.some(({ person }) => person === row.id));
-  const { identity, latest } = row;
+  const { identity, classIdentity, latest } = row;
+  const name = classIdentity?.pseudonym ?? identity?.name ?? words.sentence('people.erased');
   return (
-    <Link href={`/people/${row.id}`} className="person-line">
+    <Link href={`${base}/people/${row.id}`} className="person-line">
       <span className="person-who">
-        <span className="person-name">{identity?.name ?? words.sentence('people.erased')}</span>
+        <span className="person-name">{name}</span>
         {identity === null ? null : (
           <span className="soft small identity-parts">
             {secondIdentifiers(identity, words).map((part) => (

@@ -1,10 +1,10 @@
 import { useEffect, useRef } from 'react';
 import { Redirect } from 'wouter';
-import { useApp, useKept } from '../app/context.js';
+import { useApp } from '../app/context.js';
 import { Asking } from '../parts/Asking.js';
-import { IdentityLine } from '../parts/Identity.js';
+import { IdentityOf, nameIn } from '../parts/Identity.js';
 import { Page } from '../parts/Page.js';
-import { type Round, useInForce, useRecord, useRound } from '../round/useRound.js';
+import { type Round, useDraft, useInForce, useRecord, useRound } from '../round/useRound.js';
 import { useWakeLock } from '../round/useWakeLock.js';
 import { FeelPanel } from './FeelPanel.js';
 import { NumbersPanel } from './NumbersPanel.js';
@@ -18,21 +18,20 @@ export function PressurePage({ person }: { readonly person: string }) {
   const { asked, again } = useRecord(person);
   const rules = useInForce();
   const round = useRound(person);
-  const hasDraft = useKept(({ kept }) => kept.drafts[person] !== undefined);
+  const hasDraft = useDraft(person) !== undefined;
   if (!hasDraft) return <Redirect to={`/people/${person}`} replace />;
   if (round !== null && !round.draft.isIdentityChecked)
     return <Redirect to={`/people/${person}/round`} replace />;
-  const identity = asked.value?.identity ?? null;
   return (
     <Page
       title={words.sentence('app.pressure')}
       heading={
         <span className="measure-heading">
-          <span>{identity?.name}</span>
+          <span>{nameIn(asked.value)}</span>
           <span className="measure-sign">{words.sentence('app.pressure')}</span>
         </span>
       }
-      under={<IdentityLine identity={identity} />}
+      under={<IdentityOf record={asked.value} />}
       back={{ href: `/people/${person}/round`, text: words.sentence('review.round') }}
       isBare
     >

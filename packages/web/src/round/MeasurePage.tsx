@@ -1,10 +1,10 @@
 import type { CountOf } from '@evenfall/clinical';
 import { useEffect, useRef } from 'react';
 import { Redirect } from 'wouter';
-import { useApp, useKept } from '../app/context.js';
+import { useApp } from '../app/context.js';
 import { signText } from '../app/signText.js';
 import { Asking } from '../parts/Asking.js';
-import { IdentityLine } from '../parts/Identity.js';
+import { IdentityOf, nameIn } from '../parts/Identity.js';
 import { Page } from '../parts/Page.js';
 import type { Measuring } from './measuring.js';
 import { isTimed } from './measuring.js';
@@ -15,7 +15,7 @@ import { ShownPanel } from './ShownPanel.js';
 import { TappingPanel } from './TappingPanel.js';
 import { TypingPanel } from './TypingPanel.js';
 import { useInterruption } from './useInterruption.js';
-import { revived, useInForce, useRecord, useRound } from './useRound.js';
+import { revived, useDraft, useInForce, useRecord, useRound } from './useRound.js';
 import { useWakeLock } from './useWakeLock.js';
 import { VoidPanel } from './VoidPanel.js';
 import { Ways } from './Ways.js';
@@ -31,15 +31,14 @@ export function MeasurePage({ person, sign }: MeasureProps) {
   const { asked, again } = useRecord(person);
   const rules = useInForce();
   const round = useRound(person);
-  const hasDraft = useKept(({ kept }) => kept.drafts[person] !== undefined);
+  const hasDraft = useDraft(person) !== undefined;
   if (!hasDraft) return <Redirect to={`/people/${person}`} replace />;
   if (round !== null && !round.draft.isIdentityChecked)
     return <Redirect to={`/people/${person}/round`} replace />;
 
-  const identity = asked.value?.identity ?? null;
   const heading = (
     <span className="measure-heading">
-      <span>{identity?.name}</span>
+      <span>{nameIn(asked.value)}</span>
       <span className="measure-sign">{signText(sign, words)}</span>
     </span>
   );
@@ -47,7 +46,7 @@ export function MeasurePage({ person, sign }: MeasureProps) {
     <Page
       title={signText(sign, words)}
       heading={heading}
-      under={<IdentityLine identity={identity} />}
+      under={<IdentityOf record={asked.value} />}
       back={{ href: `/people/${person}/round`, text: words.sentence('review.round') }}
       isBare
     >

@@ -1,13 +1,13 @@
 import { PREPARATION, type Preparation } from '@evenfall/clinical';
 import { useState } from 'react';
 import { Redirect, useLocation } from 'wouter';
-import { useApp, useKept } from '../app/context.js';
+import { useApp } from '../app/context.js';
 import { Asking } from '../parts/Asking.js';
-import { IdentityLine } from '../parts/Identity.js';
+import { IdentityOf } from '../parts/Identity.js';
 import { Page } from '../parts/Page.js';
 import { nextHref } from './nextHref.js';
 import { standingOf } from './standing.js';
-import { useInForce, useRecord, useRound } from './useRound.js';
+import { useDraft, useInForce, useRecord, useRound } from './useRound.js';
 
 /** Making the person ready: one touch if all was as it should be. What a fault costs is not said here. */
 export function PreparePage({ person }: { readonly person: string }) {
@@ -17,7 +17,7 @@ export function PreparePage({ person }: { readonly person: string }) {
   const round = useRound(person);
   const [, go] = useLocation();
   const [ticked, setTicked] = useState<readonly Preparation[] | null>(null);
-  const hasDraft = useKept(({ kept }) => kept.drafts[person] !== undefined);
+  const hasDraft = useDraft(person) !== undefined;
   if (!hasDraft) return <Redirect to={`/people/${person}`} replace />;
   if (round !== null && !round.draft.isIdentityChecked)
     return <Redirect to={`/people/${person}/round`} replace />;
@@ -31,7 +31,7 @@ export function PreparePage({ person }: { readonly person: string }) {
   return (
     <Page
       title={words.sentence('prepare.title')}
-      under={<IdentityLine identity={asked.value?.identity ?? null} />}
+      under={<IdentityOf record={asked.value} />}
       back={{ href: `/people/${person}/round`, text: words.sentence('review.round') }}
     >
       <Asking asked={asked} again={again}>

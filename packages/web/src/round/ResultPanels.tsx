@@ -4,6 +4,7 @@ import type { Words } from '@evenfall/words';
 import { useState } from 'react';
 import { useApp } from '../app/context.js';
 import { Flags } from '../parts/Flags.js';
+import { IncidentalNote } from '../parts/IncidentalNote.js';
 import type { RoundStanding } from './standing.js';
 import type { Round } from './useRound.js';
 
@@ -27,6 +28,7 @@ export function ActNowPanel({ standing }: StandingProps) {
           </li>
         ))}
       </ul>
+      <IncidentalNote />
       <p className="small">{words.sentence('result.actNowSays')}</p>
     </section>
   );

@@ -1,15 +1,17 @@
 import type { Identity } from '@evenfall/record';
 import { Redirect, useLocation } from 'wouter';
-import { useApp, useKept } from '../app/context.js';
+import { useBook } from '../app/book.js';
+import { useApp } from '../app/context.js';
 import { dayText } from '../app/times.js';
 import { Asking } from '../parts/Asking.js';
-import { IdentityLine } from '../parts/Identity.js';
+import { IdentityOf, nameIn } from '../parts/Identity.js';
 import { Page } from '../parts/Page.js';
+import { ClassCheck } from './ClassCheck.js';
 import { nextHref } from './nextHref.js';
 import { ReviewPanel } from './ReviewPanel.js';
 import { discardRound } from './rounds.js';
 import { standingOf } from './standing.js';
-import { type Round, useInForce, useRecord, useRound } from './useRound.js';
+import { type Round, useDraft, useInForce, useRecord, useRound } from './useRound.js';
 
 /** A round from the identity check to the signature. */
 export function RoundPage({ person }: { readonly person: string }) {
@@ -17,9 +19,9 @@ export function RoundPage({ person }: { readonly person: string }) {
   const { asked, again } = useRecord(person);
   const rules = useInForce();
   const round = useRound(person);
-  const hasDraft = useKept(({ kept }) => kept.drafts[person] !== undefined);
+  const isClass = useBook().book === 'class';
+  const hasDraft = useDraft(person) !== undefined;
   if (!hasDraft) return <Redirect to={`/people/${person}`} replace />;
-  const identity = asked.value?.identity ?? null;
   const isChecked = round?.draft.isIdentityChecked ?? false;
 
   return (
@@ -28,23 +30,24 @@ export function RoundPage({ person }: { readonly person: string }) {
       heading={
         isChecked ? (
           <span className="measure-heading">
-            <span>{identity?.name}</span>
+            <span>{nameIn(asked.value)}</span>
             <span className="measure-sign">{words.sentence('review.title')}</span>
           </span>
         ) : (
-          words.sentence('review.identityTitle')
+          words.sentence(isClass ? 'class.checkTitle' : 'review.identityTitle')
         )
       }
-      under={isChecked ? <IdentityLine identity={identity} /> : null}
-      back={{ href: `/people/${person}`, text: words.sentence('chart.title') }}
+      under={isChecked ? <IdentityOf record={asked.value} /> : null}
+      back={{ href: `/people/${person}`, text: words.sentence(isClass ? 'class.rounds' : 'chart.title') }}
     >
       <Asking asked={asked} again={again}>
-        {() => (
+        {({ identity, classIdentity }) => (
           <Asking asked={rules.asked} again={rules.again}>
             {() => {
-              if (round === null || identity === null) return null;
-              if (!isChecked) return <IdentityCheck round={round} identity={identity} />;
-              return <ReviewPanel round={round} person={person} />;
+              if (round === null || (identity ?? classIdentity) === null) return null;
+              if (isChecked) return <ReviewPanel round={round} person={person} />;
+              if (classIdentity !== null) return <ClassCheck round={round} identity={classIdentity} />;
+              return identity === null ? null : <IdentityCheck round={round} identity={identity} />;
             }}
           </Asking>
         )}

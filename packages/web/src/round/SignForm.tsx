@@ -1,6 +1,7 @@
 import type { Role } from '@evenfall/record';
 import { useState } from 'react';
 import { useLocation } from 'wouter';
+import { useBook } from '../app/book.js';
 import { useApp, useKept } from '../app/context.js';
 import { signText } from '../app/signText.js';
 import { Field } from '../parts/Field.js';
@@ -18,6 +19,7 @@ export function SignForm({ round, person }: { readonly round: Round; readonly pe
   const { words } = app;
   const agent = useKept(({ kept }) => kept.agent);
   const [role, setRole] = useState<Role>('observer');
+  const { book } = useBook();
   const [isAsked, setAsked] = useState(false);
   const [, go] = useLocation();
   const missing = [
@@ -84,7 +86,7 @@ export function SignForm({ round, person }: { readonly round: Round; readonly pe
       <button type="submit" className="button button-first button-large">
         {words.sentence('review.sign')}
       </button>
-      <p className="soft small">{words.sentence('review.signHint')}</p>
+      <p className="soft small">{words.sentence(book === 'class' ? 'class.signHint' : 'review.signHint')}</p>
     </form>
   );
 }

@@ -12,6 +12,7 @@ import type {
   Wanted,
 } from '@evenfall/clinical';
 import type { RoundContent, Stamp } from '@evenfall/record';
+import { IN_CARE, type InBook } from '../app/book.js';
 import { NO_PRESSURE, type PressureDraft } from '../pressure/pressureDraft.js';
 import { type CountStart, isTimed, type Measuring, READY } from './measuring.js';
 
@@ -74,25 +75,27 @@ export const NOTHING_AROUND: RoundAround = {
   note: null,
 };
 
-/** A round begun and not signed. */
-export type RoundDraft = RoundAround & {
-  readonly round: string;
-  /** The id of the entry that will sign it. */
-  readonly signing: string;
-  readonly person: string;
-  readonly begunAt: Stamp;
-  readonly isIdentityChecked: boolean;
-  readonly isPreliminary: boolean;
-  readonly pressure: PressureDraft;
-  readonly measures: readonly DraftMeasure[];
-  readonly measuresNotDone: Readonly<Partial<Record<SignOf, NotDone>>>;
-} & { readonly [sign in CountOf]: SignDraft };
+/** A round begun and not signed; its book and session are those of every entry it will be. */
+export type RoundDraft = RoundAround &
+  InBook & {
+    readonly round: string;
+    /** The id of the entry that will sign it. */
+    readonly signing: string;
+    readonly person: string;
+    readonly begunAt: Stamp;
+    readonly isIdentityChecked: boolean;
+    readonly isPreliminary: boolean;
+    readonly pressure: PressureDraft;
+    readonly measures: readonly DraftMeasure[];
+    readonly measuresNotDone: Readonly<Partial<Record<SignOf, NotDone>>>;
+  } & { readonly [sign in CountOf]: SignDraft };
 
 const NO_SIGN: SignDraft = { values: [], notDone: null, measuring: READY };
 
 export function begunRound(
   person: string,
   { round, signing, begunAt }: { round: string; signing: string; begunAt: Stamp },
+  { book, session }: InBook = IN_CARE,
 ): RoundDraft {
   return {
     round,
@@ -104,11 +107,14 @@ export function begunRound(
     pulse: NO_SIGN,
     breaths: NO_SIGN,
     ...NOTHING_TAKEN,
+    book,
+    session,
   };
 }
 
 /** The parts that a round begun by an older program does not have. */
 export const NOTHING_TAKEN = {
+  ...IN_CARE,
   ...NOTHING_AROUND,
   pressure: NO_PRESSURE,
   measures: [],

@@ -7,7 +7,6 @@ import { circumstancesOf } from './facts.js';
 import { AGENT, AT, complete, counted, DEVICE, ID, NO_PROTOCOL, NOTHING_BEFORE, PERSON } from './testing.js';
 
 const signing: Signing = {
-  book: 'care',
   agent: AGENT,
   role: 'observer',
   device: DEVICE,
@@ -98,4 +97,15 @@ test('the page writes the newest schema of every kind that it writes', () => {
   expect(KINDS.round.newest).toBe(ROUND_SCHEMA);
   for (const kind of ['identity-corrected', 'identity-erased', 'entered-in-error'] as const)
     expect(KINDS[kind].newest).toBe(WRITTEN_SCHEMA);
+});
+
+test('every entry of a round of a class says so, and names its session', () => {
+  const entries = entriesOf({ ...complete(), book: 'class', session: ID(70) }, signing);
+  expect(entries).toHaveLength(3);
+  for (const entry of entries) {
+    expect(entry).toMatchObject({ book: 'class', session: ID(70) });
+    expect(readEntry(entry)).toMatchObject({ ok: true });
+  }
+  for (const entry of entriesOf(complete(), signing))
+    expect(entry).toMatchObject({ book: 'care', session: null });
 });

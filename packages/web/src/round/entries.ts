@@ -1,6 +1,5 @@
 import { type CountOf, SIGNS } from '@evenfall/clinical';
 import {
-  type Book,
   type CountContent,
   chartCount,
   chartRound,
@@ -25,7 +24,6 @@ import { SIGNS_IN_ORDER } from './measuring.js';
 
 /** Who signs, in what role, on which device, and under which rules. */
 export type Signing = {
-  readonly book: Book;
   readonly agent: string;
   readonly role: Role;
   readonly device: string;
@@ -123,11 +121,11 @@ type Frame = Omit<EntryFrame, 'id' | 'kind' | 'sequence' | 'measuredAt' | 'conte
 function frameOf(draft: RoundDraft, signing: Signing): Frame {
   return {
     frame: 1,
-    book: signing.book,
+    book: draft.book,
     schema: WRITTEN_SCHEMA,
     person: draft.person,
     round: draft.round,
-    session: null,
+    session: draft.session,
     agent: signing.agent,
     role: signing.role,
     device: signing.device,

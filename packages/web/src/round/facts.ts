@@ -1,6 +1,13 @@
 import { type Circumstances, type CountOf, type RoundFacts, UNKNOWN_CIRCUMSTANCES } from '@evenfall/clinical';
 import type { InForce } from '@evenfall/record';
-import { type Identity, projectLatest, roundFactsOf, type StoredEntry } from '@evenfall/record';
+import {
+  type ClassIdentity,
+  classAgeInMonths,
+  type Identity,
+  projectLatest,
+  roundFactsOf,
+  type StoredEntry,
+} from '@evenfall/record';
 import { chartedRate } from './chartedRate.js';
 import { type DraftValue, isVoidValue, type RoundDraft } from './draft.js';
 
@@ -13,10 +20,18 @@ export type Facts = {
   readonly round: RoundFacts;
 };
 
+/** Who a person is, as their book has it. */
+type Known = { readonly identity: Identity | null; readonly classIdentity: ClassIdentity | null };
+
 /** @param onDate the local date of the round, `YYYY-MM-DD` */
-export function factsOf(identity: Identity | null, entries: readonly StoredEntry[], onDate: string): Facts {
+export function factsOf(
+  { identity, classIdentity }: Known,
+  entries: readonly StoredEntry[],
+  onDate: string,
+): Facts {
   const { pulse, breaths } = projectLatest(entries);
-  const round = roundFactsOf(identity, entries, onDate);
+  const known = roundFactsOf(identity, entries, onDate);
+  const round = classIdentity === null ? known : { ...known, ageMonths: classAgeInMonths(classIdentity) };
   return {
     ageMonths: round.ageMonths,
     round,

@@ -1,7 +1,6 @@
 import type { Role } from '@evenfall/record';
 import type { App } from '../app/context.js';
 import { withoutFormsOf } from '../app/forms.js';
-import { BOOK } from '../server/load.js';
 import { entriesOf } from './entries.js';
 import type { Round } from './useRound.js';
 import { signed } from './waiting.js';
@@ -17,7 +16,6 @@ export function sign(
     const { kept } = state;
     if (kept.drafts[draft.person] !== draft) return state;
     const entries = entriesOf(draft, {
-      book: BOOK,
       agent,
       role,
       device: kept.device,

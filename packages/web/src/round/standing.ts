@@ -49,7 +49,7 @@ export function standingOf(draft: RoundDraft, under: Under): RoundStanding {
 }
 
 /** Entries that are only looked at have no signer. */
-const NOBODY = { book: 'care', agent: '', role: 'observer', device: '', sequence: 0 } as const;
+const NOBODY = { agent: '', role: 'observer', device: '', sequence: 0 } as const;
 
 function knownOf(
   entries: readonly Entry[],

@@ -1,10 +1,11 @@
 import type { CountOf } from '@evenfall/clinical';
 import type { InForce, StoredEntry } from '@evenfall/record';
 import { useEffect, useMemo } from 'react';
+import { useBook } from '../app/book.js';
 import { useApp, useKept } from '../app/context.js';
 import { localDate } from '../ports/stampAt.js';
 import { loadAbout, loadRecord } from '../server/load.js';
-import { ASKED } from '../store/known.js';
+import { ASKED, recordKey } from '../store/known.js';
 import { type DraftValue, interrupted, type RoundDraft, withMeasuring } from './draft.js';
 import { type Facts, factsOf } from './facts.js';
 import type { Measuring } from './measuring.js';
@@ -12,9 +13,10 @@ import type { Measuring } from './measuring.js';
 /** A person's record as the server has it, asked for when a screen opens. */
 export function useRecord(person: string) {
   const app = useApp();
-  useEffect(() => void loadRecord(app, person), [app, person]);
-  const asked = useKept(({ known }) => known.records[person]) ?? ASKED;
-  return { asked, again: () => loadRecord(app, person) };
+  const { book } = useBook();
+  useEffect(() => void loadRecord(app, person, book), [app, person, book]);
+  const asked = useKept(({ known }) => known.records[recordKey(book, person)]) ?? ASKED;
+  return { asked, again: () => loadRecord(app, person, book) };
 }
 
 /** The rules in force, asked for when the page opened. */
@@ -41,18 +43,28 @@ export type Round = {
   ) => void;
 };
 
+/** The draft of a person's round on this device, on a screen of its own book and session; on no other. */
+export function useDraft(person: string): RoundDraft | undefined {
+  const { book, session } = useBook();
+  return useKept(({ kept }) => {
+    const draft = kept.drafts[person];
+    return draft?.book === book && draft.session === session ? draft : undefined;
+  });
+}
+
 /** The round of a person on this device; null while there is none, or while its rules are not known yet. */
 export function useRound(person: string): Round | null {
   const { store, ids } = useApp();
-  const draft = useKept(({ kept }) => kept.drafts[person]);
+  const draft = useDraft(person);
+  const { book } = useBook();
   const inForce = useKept(({ known }) => known.inForce.value);
-  const record = useKept(({ known }) => known.records[person]?.value);
+  const record = useKept(({ known }) => known.records[recordKey(book, person)]?.value);
   const onDate = draft === undefined ? null : localDate(draft.begunAt);
   const facts = useMemo(
     () =>
       record === undefined || record === null || onDate === null
         ? null
-        : factsOf(record.identity, entriesIn(record), onDate),
+        : factsOf(record, entriesIn(record), onDate),
     [record, onDate],
   );
   if (draft === undefined || inForce === null || facts === null) return null;

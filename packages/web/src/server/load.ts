@@ -2,12 +2,12 @@ import type { Answer } from '@evenfall/api';
 import { parseProtocol } from '@evenfall/clinical';
 import { type Book, type InForce, inForceUnder, NOTHING_CHOSEN } from '@evenfall/record';
 import type { App } from '../app/context.js';
-import { ASKED, type Asked, type Known } from '../store/known.js';
+import { ASKED, type Asked, type Known, recordKey } from '../store/known.js';
 
 /** The book of the bedside. The other two have screens of their own. */
 export const BOOK = 'care' as const satisfies Book;
 
-type Loading = Pick<App, 'store' | 'server'>;
+export type Loading = Pick<App, 'store' | 'server'>;
 
 /**
  * What is known after an answer: the new value, or the old one with why there is no new one.
@@ -22,7 +22,13 @@ export function afterAsking<T>(was: Asked<T>, answer: Answer<T>, unreadable = 0)
   return { is: isMissing ? 'missing' : 'failed', value: was.value };
 }
 
-function know({ store }: Loading, change: (known: Known) => Known): void {
+/** Of the class book nothing is shown that is not there any more: it was deleted. */
+export function afterAskingClass<T>(was: Asked<T>, answer: Answer<T>): Asked<T> {
+  const asked = afterAsking(was, answer);
+  return asked.is === 'missing' ? { is: 'missing', value: null } : asked;
+}
+
+export function know({ store }: Loading, change: (known: Known) => Known): void {
   store.change((state) => ({ ...state, known: change(state.known) }));
 }
 
@@ -60,11 +66,13 @@ export async function loadPeople(app: Loading): Promise<void> {
   know(app, (known) => ({ ...known, people: afterAsking(known.people, people, unreadable) }));
 }
 
-export async function loadRecord(app: Loading, person: string): Promise<void> {
-  const answer = await app.server.call('readPerson', { params: { book: BOOK, person } });
+export async function loadRecord(app: Loading, person: string, book: Book = BOOK): Promise<void> {
+  const answer = await app.server.call('readPerson', { params: { book, person } });
+  const key = recordKey(book, person);
+  const after = book === 'class' ? afterAskingClass : afterAsking;
   const unreadable = answer.ok ? answer.value.unreadable : 0;
   know(app, (known) => ({
     ...known,
-    records: { ...known.records, [person]: afterAsking(known.records[person] ?? ASKED, answer, unreadable) },
+    records: { ...known.records, [key]: after(known.records[key] ?? ASKED, answer, unreadable) },
   }));
 }

@@ -69,6 +69,30 @@ test('a refused round says why and does not hold up the next', async () => {
   expect(waitingIn(store)).toEqual([[ID(50), 1, 'Not there']]);
 });
 
+/** A device with one signed round of a class session, refused as told by a server with these sessions open. */
+async function afterRefusal(status: number, open: string[]) {
+  const store = createStore(null, () => ID(3));
+  const draft = { ...complete(), book: 'class' as const, session: ID(70) };
+  const waiting = { round: draft.round, person: PERSON, entries: [], draft, tries: 0, refused: null };
+  store.change((state) => ({ ...state, kept: signed(state.kept, waiting) }));
+  const refused = { ok: false, status, offline: false, problem: null };
+  const listed = { ok: true, status: 200, value: { sessions: open.map((id) => ({ id })) } };
+  const server = {
+    call: async (name: string) => (name === 'listClassSessions' ? listed : refused),
+  } as unknown as Server;
+  await sendWaiting({ store, server, words });
+  return waitingIn(store);
+}
+
+test('a round of a class that was ended leaves the device; of one that is open it says why it was refused', async () => {
+  expect(await afterRefusal(422, [])).toEqual([]);
+  expect(await afterRefusal(422, [ID(70)])).toEqual([[ID(10), 1, words.sentence('app.failed')]]);
+});
+
+test('a round of somebody who was taken out of a class leaves the device', async () => {
+  expect(await afterRefusal(404, [ID(70)])).toEqual([]);
+});
+
 test('what was sent once is sent again the same, until it is taken', async () => {
   const store = deviceWith([50]);
   const { server, sent } = serverThat([OFFLINE, OFFLINE, TAKEN]);

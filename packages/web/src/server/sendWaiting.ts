@@ -1,13 +1,15 @@
 import type { App } from '../app/context.js';
+import { withoutClassPerson } from '../class/forget.js';
 import { afterSending, isWorthRepeating, pauseMs, type Sent, toSend } from '../round/waiting.js';
 import { loadRecord } from './load.js';
+import { loadClassSessions } from './loadClass.js';
 import { refusedBecause } from './server.js';
 
 type Sending = Pick<App, 'store' | 'server' | 'words'>;
 
 /** Sends every signed round that waits, oldest first, and keeps on this device those that were not taken. */
 export async function sendWaiting(app: Sending): Promise<void> {
-  for (const { round, person, entries } of toSend(app.store.get().kept)) {
+  for (const { round, person, entries, draft } of toSend(app.store.get().kept)) {
     const answer = await app.server.call('addEntries', { body: { entries: [...entries] } });
     const sent: Sent = answer.ok
       ? { is: 'taken' }
@@ -15,11 +17,19 @@ export async function sendWaiting(app: Sending): Promise<void> {
         ? { is: 'unanswered' }
         : { is: 'refused', why: refusedBecause(answer) ?? app.words.sentence('app.failed') };
     // The record comes first, so that a round taken never vanishes from the screen in between.
-    if (answer.ok) await loadRecord(app, person);
+    if (answer.ok) await loadRecord(app, person, draft.book);
     app.store.change((state) => ({ ...state, kept: afterSending(state.kept, round, sent) }));
+    if (sent.is === 'refused' && draft.book === 'class') await forgetGone(app, person, answer.status);
     // Without a network none will arrive; but one that the server fails on must not hold up the others.
     if (!answer.ok && answer.offline) return;
   }
+}
+
+/** What was taken out of a class, or a class that was ended, must not stay on this device either. */
+async function forgetGone(app: Sending, person: string, status: number): Promise<void> {
+  if (status === 404)
+    app.store.change((state) => ({ ...state, kept: withoutClassPerson(state.kept, person) }));
+  await loadClassSessions(app);
 }
 
 /** Calls back a while after a function that starts it again; the browser's own timer, or a test's. */

@@ -8,13 +8,13 @@ import { signText } from '../app/signText.js';
 import { FactsLines } from '../facts/FactsLines.js';
 import { prescriberOfScaleTwo } from '../facts/factsOn.js';
 import { Asking } from '../parts/Asking.js';
-import { IdentityLine } from '../parts/Identity.js';
+import { IdentityOf, nameIn } from '../parts/Identity.js';
 import { Page } from '../parts/Page.js';
 import { localDate } from '../ports/stampAt.js';
 import { nextHref } from '../round/nextHref.js';
 import { ActNowPanel } from '../round/ResultPanels.js';
 import { standingOf } from '../round/standing.js';
-import { entriesIn, type Round, useInForce, useRecord, useRound } from '../round/useRound.js';
+import { entriesIn, type Round, useDraft, useInForce, useRecord, useRound } from '../round/useRound.js';
 import { SignSection } from './SignSection.js';
 import { signsForm } from './signsForm.js';
 import { oxygenTarget, unkeptSigns } from './typedSign.js';
@@ -25,21 +25,20 @@ export function SignsPage({ person }: { readonly person: string }) {
   const { asked, again } = useRecord(person);
   const rules = useInForce();
   const round = useRound(person);
-  const hasDraft = useKept(({ kept }) => kept.drafts[person] !== undefined);
+  const hasDraft = useDraft(person) !== undefined;
   if (!hasDraft) return <Redirect to={`/people/${person}`} replace />;
   if (round !== null && !round.draft.isIdentityChecked)
     return <Redirect to={`/people/${person}/round`} replace />;
-  const identity = asked.value?.identity ?? null;
   return (
     <Page
       title={words.sentence('signs.title')}
       heading={
         <span className="measure-heading">
-          <span>{identity?.name}</span>
+          <span>{nameIn(asked.value)}</span>
           <span className="measure-sign">{words.sentence('signs.title')}</span>
         </span>
       }
-      under={<IdentityLine identity={identity} />}
+      under={<IdentityOf record={asked.value} />}
       back={{ href: `/people/${person}/round`, text: words.sentence('review.round') }}
       isBare
     >

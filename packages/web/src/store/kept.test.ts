@@ -13,11 +13,27 @@ test('a round begun or signed by the program before reads with the parts it did 
     note: _5,
     ...older
   } = begun();
-  const { pressure: _6, measures: _7, measuresNotDone: _8, ...first } = older;
+  const { pressure: _6, measures: _7, measuresNotDone: _8, book: _10, session: _11, ...first } = older;
   const waiting = { round: first.round, person: PERSON, entries: [], draft: first, tries: 1, refused: null };
   const kept = { ...freshKept('device'), version: 1, drafts: { [PERSON]: first }, waiting: [waiting] };
   const read = readKept(JSON.stringify(kept));
-  expect(read?.version).toBe(2);
+  expect(read?.version).toBe(3);
   expect(read?.drafts[PERSON]).toEqual(begun());
   expect(read?.waiting[0]?.draft).toMatchObject(NOTHING_TAKEN);
+});
+
+test('a round of before there was a class is one of the charts, signed or not', () => {
+  const { book: _1, session: _2, ...second } = begun();
+  const waiting = {
+    round: second.round,
+    person: PERSON,
+    entries: [],
+    draft: second,
+    tries: 0,
+    refused: null,
+  };
+  const kept = { ...freshKept('device'), version: 2, drafts: { [PERSON]: second }, waiting: [waiting] };
+  const read = readKept(JSON.stringify(kept));
+  expect(read?.drafts[PERSON]).toEqual(begun());
+  expect(read?.waiting[0]?.draft).toMatchObject({ book: 'care', session: null });
 });

@@ -34,7 +34,7 @@ export type WaitingRound = {
 
 /** Everything that this device keeps between visits. */
 export type Kept = {
-  readonly version: 2;
+  readonly version: 3;
   /** This device, as its entries name it. */
   readonly device: string;
   /** The number of the next entry of this device. */
@@ -51,7 +51,7 @@ export type Kept = {
 
 export function freshKept(device: string): Kept {
   return {
-    version: 2,
+    version: 3,
     device,
     sequence: 0,
     agent: null,
@@ -71,22 +71,22 @@ export function readKept(text: string | null): Kept | null {
   try {
     const kept = JSON.parse(text) as (Omit<Partial<Kept>, 'version'> & { version?: number }) | null;
     const isKept =
-      (kept?.version === 1 || kept?.version === 2) &&
+      (kept?.version === 1 || kept?.version === 2 || kept?.version === 3) &&
       typeof kept.device === 'string' &&
       Array.isArray(kept.waiting);
     if (!isKept) return null;
-    return kept.version === 2 ? (kept as Kept) : fromFirst(kept as unknown as Kept);
+    return kept.version === 3 ? (kept as Kept) : fromOlder(kept as unknown as Kept);
   } catch {
     return null;
   }
 }
 
-/** Version 1 knew rounds of pulse and breaths alone. */
-function fromFirst(kept: Kept): Kept {
+/** Version 1 knew rounds of pulse and breaths alone, version 2 no book but that of the charts. */
+function fromOlder(kept: Kept): Kept {
   const whole = (draft: RoundDraft): RoundDraft => ({ ...NOTHING_TAKEN, ...draft });
   return {
     ...kept,
-    version: 2,
+    version: 3,
     drafts: Object.fromEntries(Object.entries(kept.drafts).map(([person, draft]) => [person, whole(draft)])),
     waiting: kept.waiting.map((one) => ({ ...one, draft: whole(one.draft) })),
   };

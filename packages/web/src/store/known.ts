@@ -1,5 +1,5 @@
-import type { About, PersonRecord, PersonRow } from '@evenfall/api';
-import type { Agent, InForce } from '@evenfall/record';
+import type { About, ClassSession, ClassSessionRecord, PersonRecord, PersonRow } from '@evenfall/api';
+import type { Agent, Book, InForce } from '@evenfall/record';
 
 /** Something asked of the server. What was here once stays here while it is asked again. */
 export type Asked<T> =
@@ -10,13 +10,27 @@ export type Asked<T> =
 
 export const ASKED = { is: 'asked', value: null } as const;
 
+/** A class session that is open, with its people and the newest values of each. */
+export type OpenClass = Pick<ClassSessionRecord, 'session'> & { readonly rows: readonly PersonRow[] };
+
+/** Under what a record is known: one of a book is never shown in another. */
+export function recordKey(book: Book, person: string): string {
+  return `${book} ${person}`;
+}
+
 /** What the server said, for as long as the page is open: the only copy the page has. */
 export type Known = {
   readonly about: Asked<About>;
   readonly inForce: Asked<InForce>;
   readonly agents: Asked<readonly Agent[]>;
   readonly people: Asked<readonly PersonRow[]>;
+  /** By `recordKey`. */
   readonly records: Readonly<Record<string, Asked<PersonRecord>>>;
+  readonly classSessions: Asked<readonly ClassSession[]>;
+  /** People of the class book who are in no open session. */
+  readonly classKept: Asked<readonly PersonRow[]>;
+  /** Open class sessions by id. */
+  readonly classes: Readonly<Record<string, Asked<OpenClass>>>;
 };
 
 export const NOTHING_KNOWN: Known = {
@@ -25,4 +39,7 @@ export const NOTHING_KNOWN: Known = {
   agents: ASKED,
   people: ASKED,
   records: {},
+  classSessions: ASKED,
+  classKept: ASKED,
+  classes: {},
 };

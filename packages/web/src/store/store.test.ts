@@ -46,7 +46,7 @@ test('two tabs of one device do not undo each other', () => {
 
 test.each([
   ['damaged text', '{"version":1,'],
-  ['a newer version', '{"version":3,"device":"d","waiting":["a signed round"]}'],
+  ['a newer version', '{"version":4,"device":"d","waiting":["a signed round"]}'],
 ])('%s is put aside unread, never overwritten', (_what, text) => {
   const shelf = shelfOf({ [SHELF_KEY]: text });
   const store = createStore(shelf, () => 'device-1');

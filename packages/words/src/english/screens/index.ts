@@ -1,6 +1,7 @@
 import { amend } from './amend.js';
 import { app } from './app.js';
 import { chart } from './chart.js';
+import { classBook } from './class.js';
 import { count } from './count.js';
 import { facts } from './facts.js';
 import { people } from './people.js';
@@ -35,4 +36,5 @@ export const screens = {
   chart,
   amend,
   roles,
+  class: classBook,
 } as const;

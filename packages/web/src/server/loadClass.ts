@@ -1,0 +1,83 @@
+import type { ClassSessionRecord, PersonRow } from '@evenfall/api';
+import { withoutEnded, withoutSession } from '../class/forget.js';
+import { ASKED } from '../store/known.js';
+import { afterAsking, afterAskingClass, know, type Loading } from './load.js';
+
+const NOTHING_LATEST: PersonRow['latest'] = {
+  pulse: null,
+  breaths: null,
+  pressure: null,
+  actNow: 0,
+  recheck: null,
+  toCountersign: 0,
+};
+
+/** The open class sessions. What this device still keeps of any other goes. */
+export async function loadClassSessions(app: Loading): Promise<void> {
+  const answer = await app.server.call('listClassSessions', {});
+  const sessions = answer.ok ? { ...answer, value: answer.value.sessions } : answer;
+  know(app, (known) => ({ ...known, classSessions: afterAsking(known.classSessions, sessions) }));
+  if (!sessions.ok) return;
+  const open = sessions.value.map(({ id }) => id);
+  app.store.change((state) => ({ ...state, kept: withoutEnded(state.kept, open) }));
+}
+
+/** An open class session with its people and their newest values. One that was ended is forgotten here as well. */
+export async function loadClass(app: Loading, session: string): Promise<void> {
+  const [found, people] = await Promise.all([
+    app.server.call('readClassSession', { params: { session } }),
+    app.server.call('listPersons', { params: { book: 'class' } }),
+  ]);
+  const answer = !found.ok
+    ? found
+    : people.ok
+      ? { ...found, value: { session: found.value.session, rows: rowsOf(found.value, people.value.persons) } }
+      : people;
+  know(app, (known) => ({
+    ...known,
+    classes: { ...known.classes, [session]: afterAskingClass(known.classes[session] ?? ASKED, answer) },
+  }));
+  if (!found.ok && found.status === 404) forgetSession(app, session);
+}
+
+/** The people of the class book who are in no open session: of them something was kept by agreement. */
+export async function loadClassKept(app: Loading): Promise<void> {
+  const { server } = app;
+  const [people, listed] = await Promise.all([
+    server.call('listPersons', { params: { book: 'class' } }),
+    server.call('listClassSessions', {}),
+  ]);
+  const sessions = listed.ok ? listed.value.sessions : [];
+  const read = await Promise.all(
+    sessions.map(({ id }) => server.call('readClassSession', { params: { session: id } })),
+  );
+  const failed = [listed, ...read].find(({ ok }) => !ok);
+  if (!people.ok || (failed !== undefined && !failed.ok)) {
+    const answer = people.ok ? (failed as Extract<typeof failed, { ok: false }>) : people;
+    know(app, (known) => ({ ...known, classKept: afterAsking(known.classKept, answer) }));
+    return;
+  }
+  const present = read.flatMap((one) => (one.ok ? one.value.persons.map(({ id }) => id) : []));
+  const value = people.value.persons.filter(({ id }) => !present.includes(id));
+  know(app, (known) => ({ ...known, classKept: { is: 'here', value } }));
+}
+
+function rowsOf({ persons }: ClassSessionRecord, rows: readonly PersonRow[]): PersonRow[] {
+  return persons.map(
+    ({ id, classIdentity }) =>
+      rows.find((row) => row.id === id) ?? { id, identity: null, classIdentity, latest: NOTHING_LATEST },
+  );
+}
+
+/** Nothing of a session stays on this device: neither what it keeps nor what it was told. */
+export function forgetSession(app: Pick<Loading, 'store'>, session: string): void {
+  app.store.change(({ kept, known, ...state }) => ({
+    ...state,
+    kept: withoutSession(kept, session),
+    known: {
+      ...known,
+      classes: { ...known.classes, [session]: { is: 'missing', value: null } },
+      records: Object.fromEntries(Object.entries(known.records).filter(([key]) => !key.startsWith('class '))),
+    },
+  }));
+}

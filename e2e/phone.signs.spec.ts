@@ -5,8 +5,7 @@ test('facts are noted, shown before a reading, ended and taken for an error; the
   demo,
 }) => {
   await page.goto(`${demo.address}/`);
-  const who = page.getByLabel('Who is measuring?');
-  if (await who.isVisible()) await who.selectOption({ label: 'Wren Halloran (invented)' });
+  await page.getByLabel('Who is measuring?').selectOption({ label: 'Wren Halloran (invented)' });
   await page.getByRole('link', { name: /Tomas Varga/ }).click();
   await page.getByRole('link', { name: 'Facts: add' }).click();
   const known = page.getByLabel('What is known');

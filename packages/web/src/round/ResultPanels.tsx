@@ -128,13 +128,19 @@ export function askedText(features: readonly string[], words: Words): string {
   });
 }
 
+type ResultBlockProps = {
+  readonly value: RoundValueKept;
+  /** Whether it is the only one on its page. */
+  readonly isLandmark?: boolean;
+};
+
 /** What the protocol makes of a round: average, category, score, arms, standing test and rechecks. */
-export function ResultBlock({ value }: { readonly value: RoundValueKept }) {
+export function ResultBlock({ value, isLandmark = false }: ResultBlockProps) {
   const { words } = useApp();
   const lines = resultLines(value, words);
   if (lines.length === 0) return null;
   return (
-    <section className="result-block" aria-label={words.sentence('result.title')}>
+    <section className="result-block" aria-label={isLandmark ? words.sentence('result.title') : undefined}>
       <h3>{words.sentence('result.title')}</h3>
       <dl className="result-lines">
         {lines.map(({ name, text, flags }) => (

@@ -36,7 +36,7 @@ export function ReviewPanel({ round, person }: ReviewProps) {
       ))}
       <PressureReview round={round} person={person} />
       <MeasuresReview round={round} person={person} />
-      {standing.content.value === null ? null : <ResultBlock value={standing.content.value} />}
+      {standing.content.value === null ? null : <ResultBlock value={standing.content.value} isLandmark />}
       <UnwellTick round={round} />
       <NextLine standing={standing} person={person} />
       <SignForm round={round} person={person} />

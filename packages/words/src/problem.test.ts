@@ -25,6 +25,17 @@ test('a problem has the keys of docs/conventions.md section 2, in their order, n
   ]);
 });
 
+test('what can only be whole is asked for as such from the first', () => {
+  const [first] = refusalsOf(parseCount({ n: '19,5', windowSeconds: 15 }));
+  expect(words.problem(first!)).toMatchObject({ code: 'not-a-number', expected: 'a whole number' });
+});
+
+test('where nothing that came can be quoted, nothing is', () => {
+  expect(words.problem(refusal('/version', 'unknown-id', 'protocol-here', null)).message).toBe(
+    '/version is not known here: give a protocol version that is kept here.',
+  );
+});
+
 test('a line of a file is kept', () => {
   const [first] = refusalsOf(parseTapLines('# taps\n0.0\nx\n'));
   expect(words.problem(first!, { file: 'a.txt' })).toMatchObject({

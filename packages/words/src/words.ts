@@ -103,11 +103,13 @@ function problem(catalogue: Catalogue, say: Say, refusal: Refusal, place: Place)
   const rules = catalogue.expected as Readonly<Record<string, Expected>>;
   const rule = rules[refusal.expected] ?? catalogue.expectedByCode[refusal.code];
   const expected = rule(figuresOf(refusal.expected, refusal.figures), say, refusal.choices);
-  const { theInput, nothing } = catalogue.problemWords;
+  const { theInput } = catalogue.problemWords;
+  const got = refusal.got === null ? null : `“${refusal.got}”`;
   const message = catalogue.messages[refusal.code]({
     field: where.field ?? theInput,
     expected,
-    got: refusal.got === null ? nothing : `“${refusal.got}”`,
+    got,
+    came: got === null ? '' : ` (${got})`,
   });
   return {
     file: where.file,

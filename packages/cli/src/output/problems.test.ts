@@ -21,6 +21,16 @@ test('nothing that came is called nothing', () => {
   expect(problemText([problem], false, words)).toBe('--n: expected a whole number, got nothing\n');
 });
 
+test.each([
+  ['', 'missing', 'readable-file', 'a.txt: expected a file or folder that exists and can be read\n'],
+  ['', 'contradicts', 'json-line', 'a.txt: expected a line of JSON\n'],
+  ['/seconds', 'impossible', 'a-value', 'a.txt: /seconds: expected a value\n'],
+] as const)('what came and cannot be quoted is not called nothing: %s %s', (field, code, expected, text) => {
+  const problem = words.problem(refusal(field, code, expected, null), { file: 'a.txt' });
+  expect(problemText([problem], false, words)).toBe(text);
+  expect(problem.message).not.toContain('nothing');
+});
+
 test('with --json one object on one line', () => {
   const problem = words.problem(refusal('--n', 'missing', 'a-whole-number', null));
   const text = problemText([problem, problem], true, words);

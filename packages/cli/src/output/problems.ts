@@ -14,6 +14,10 @@ function problemLine({ file, line, field, code, expected, got, message }: Proble
   const place = file === null ? [] : [line === null ? file : `${file}:${line}`];
   if (code === 'fault') return `evenfall: ${message}`;
   if (expected === null) return [...(line === null ? ['evenfall'] : place), message].join(': ');
-  const said = words.sentence('commandLine.expectedGot', { expected, got });
+  // Of a whole file, or where something came that cannot be quoted, "nothing" would not be true.
+  const isUnquoted = got === null && (code !== 'missing' || field === null);
+  const said = isUnquoted
+    ? words.sentence('commandLine.expected', { expected })
+    : words.sentence('commandLine.expectedGot', { expected, got });
   return [...place, ...(field === null ? [] : [field]), said].join(': ');
 }

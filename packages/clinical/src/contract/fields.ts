@@ -6,11 +6,14 @@ export type FieldReader = {
   readonly refusals: Refusal[];
   /** What came under a key, unread; undefined if nothing did. */
   readonly raw: (key: string) => unknown;
-  readonly number: (key: string, check: (value: number) => NumberFault | null) => number | null;
+  /** `form` is what is asked for where there is no number; a whole one where `check` takes no other. */
+  readonly number: (key: string, check: NumberCheck, form?: NumberForm) => number | null;
   readonly choice: <C extends string>(key: string, choices: readonly C[], absent: C | null) => C | null;
 };
 
 export type NumberFault = Pick<Refusal, 'code' | 'expected' | 'figures'>;
+export type NumberCheck = (value: number) => NumberFault | null;
+export type NumberForm = 'a-number' | 'a-whole-number';
 
 /**
  * A reader of an object's own fields; fields not in `known` are refused as `unknown-field`.
@@ -29,14 +32,14 @@ export function readFields(input: unknown, known: readonly string[], parent = ''
     );
   }
 
-  function number(key: string, check: (value: number) => NumberFault | null): number | null {
+  function number(key: string, check: NumberCheck, form: NumberForm = 'a-number'): number | null {
     const got = raw(key);
     const at = pointer(parent, key);
     const value = numberFrom(got);
     const fault: NumberFault | null = isBlank(got)
-      ? { code: 'missing', expected: 'a-number', figures: {} }
+      ? { code: 'missing', expected: form, figures: {} }
       : value === null
-        ? { code: 'not-a-number', expected: 'a-number', figures: {} }
+        ? { code: 'not-a-number', expected: form, figures: {} }
         : check(value);
     if (fault === null) return value;
     refusals.push(refusal(at, fault.code, fault.expected, got, { figures: fault.figures }));

@@ -21,7 +21,7 @@ const FIELDS = ['n', 'windowSeconds', 'clock', 'first', 'of'] as const;
  */
 export function parseCount(input: unknown, rules: CountRules = DEFAULT_COUNT_RULES): Parsed<Count> {
   const reader = readFields(input, FIELDS);
-  const n = reader.number('n', countFault);
+  const n = reader.number('n', countFault, 'a-whole-number');
   const start = readStart(reader, rules);
   const { refusals } = reader;
   if (n !== null && start.clock === 'beat' && start.first === 1 && n < 1) {

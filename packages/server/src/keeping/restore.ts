@@ -206,7 +206,7 @@ class Restoring {
     const site = this.site;
     if (site === null) return this.refuse('/line', 'out-of-order', 'header-first', 'trailer');
     const sha256 = this.hash.digest('hex');
-    if (sha256 !== line.sha256) this.refuse('/sha256', 'contradicts', 'hash-of-lines', line.sha256);
+    if (sha256 !== line.sha256) this.refuse('/sha256', 'contradicts', 'hash-of-lines', null);
     for (const [name, lines] of Object.entries({ ...this.counted, ...line.lines })) {
       if ((this.counted[name] ?? 0) !== (line.lines[name] ?? 0))
         this.refuse(`/lines/${name}`, 'contradicts', 'count-of-lines', lines);

@@ -85,6 +85,7 @@ export const commandLine = {
   repaired: 'Repaired',
   fault: (f: { cause: string }, _say: Say) =>
     `Evenfall failed, and not because of what you typed: ${f.cause}`,
+  expected: (f: { expected: string }, _say: Say) => `expected ${f.expected}`,
   expectedGot: (f: { expected: string; got: string | null }, _say: Say) =>
     `expected ${f.expected}, got ${f.got ?? 'nothing'}`,
   between: (f: { low: number; high: number }, say: Say) =>

@@ -62,8 +62,10 @@ export const record = {
   'header-once': () => 'one header line',
   'backup-version-known': (f, say) => `a backup of version ${say.short(f.value('newest'))} or older`,
   'same-purpose': () => 'a backup of the same purpose: invented people stay apart from real ones',
-  'hash-of-lines': () => 'the checksum of the lines above',
-  'count-of-lines': () => 'as many lines as were written',
+  'hash-of-lines': () =>
+    'the checksum of the lines above: this file was changed after it was written, so use another copy',
+  'count-of-lines': () =>
+    'as many lines as were written: this file was changed after it was written, so use another copy',
 } as const satisfies Record<string, Expectation>;
 
 const CHARACTERS = { one: 'character', other: 'characters' };

@@ -10,6 +10,8 @@ export type Settings = {
   readonly folder: string | null;
   /** Whose data it is, where this program runs as root. */
   readonly account: string | null;
+  /** Only a record that is there already; where it is not true, one is made in a folder that has none. */
+  readonly existing?: boolean;
   readonly port: number;
   /** Where the app's built files lie; null serves the API alone. */
   readonly pages: string | null;

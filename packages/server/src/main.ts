@@ -29,6 +29,7 @@ async function main(): Promise<void> {
 
   const database = await openDatabase({
     purpose: settings.purpose,
+    existing: settings.existing === true,
     ...(settings.folder === null ? {} : { folder: settings.folder }),
     ...(settings.account === null ? {} : { account: { kind: 'named', account: settings.account } }),
     onProblem: fault,

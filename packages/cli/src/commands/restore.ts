@@ -2,13 +2,13 @@ import { createReadStream } from 'node:fs';
 import { access, constants } from 'node:fs/promises';
 import { refusal } from '@evenfall/clinical';
 import type { Problem } from '@evenfall/words';
-import { refused } from '../answer.js';
+import { type Answer, refused } from '../answer.js';
 import { command } from '../command.js';
 import { STANDARD_INPUT } from '../input/readInput.js';
 import { controlRequest, textOf } from '../keeper/controlRequest.js';
 import { type FileAndRecord, fileAndRecord, RECORD_OPTIONS, withKeeper } from '../keeper/withKeeper.js';
 
-/** `evenfall restore FILE`: a backup into an empty record, all or nothing. */
+/** `evenfall restore FILE`: a backup into an empty record, all or nothing; into a new folder, the record is made there. */
 export const restore = command<FileAndRecord>({
   name: 'restore',
   summary: 'commands.restore',
@@ -21,7 +21,7 @@ export const restore = command<FileAndRecord>({
     if (file !== STANDARD_INPUT && !(await isReadable(file))) {
       return refused([words.problem(refusal('', 'missing', 'readable-file', null), { file })]);
     }
-    return await withKeeper(record, context, async (controlSocket) => {
+    const into = async (controlSocket: string): Promise<Answer> => {
       const bytes = file === STANDARD_INPUT ? stdin : (createReadStream(file) as AsyncIterable<Uint8Array>);
       const body = { type: 'application/json', bytes };
       const answer = await controlRequest(controlSocket, 'POST', '/control/restore', body);
@@ -34,7 +34,8 @@ export const restore = command<FileAndRecord>({
       const { lines } = said;
       const figures = { entries: lines.entry ?? 0, persons: lines.person ?? 0 };
       return { kind: 'one', json: { file, lines }, lines: [words.sentence('commandLine.restored', figures)] };
-    });
+    };
+    return await withKeeper(record, context, into, { makes: true });
   },
 });
 

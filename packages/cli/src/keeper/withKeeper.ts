@@ -28,14 +28,23 @@ export function recordOf(given: Given): Record {
 
 /**
  * Runs a command's work against the record: through the server that keeps it if one runs, else through one
- * started for this command alone, which is stopped afterwards.
+ * started for this command alone, which is stopped afterwards. A folder that holds no record is refused, so that a
+ * mistyped name makes none, unless the command `makes` one there.
  */
 export async function withKeeper(
   record: Record,
   context: Context,
   use: (controlSocket: string) => Promise<Answer>,
+  { makes }: { readonly makes: boolean } = { makes: false },
 ): Promise<Answer> {
-  const settings = { mode: 'control', ...record, port: 0, pages: null, log: false } as const;
+  const settings = {
+    mode: 'control',
+    ...record,
+    existing: !makes,
+    port: 0,
+    pages: null,
+    log: false,
+  } as const;
   const server = await startServer(context.serverMain, settings, context.env);
   try {
     const { told } = server;

@@ -6,6 +6,7 @@ import { writeOwned } from './account/ownedFile.js';
 import { findBinaries } from './binaries/findBinaries.js';
 import type { Endpoint } from './cluster/endpoint.js';
 import { dataFolder, type Purpose } from './folder/defaultFolder.js';
+import { newWith, requireRecord } from './folder/existingRecord.js';
 import type { FolderLayout } from './folder/layout.js';
 import { prepareFolder } from './folder/prepareFolder.js';
 import { socketFolder } from './folder/socketFolder.js';
@@ -20,6 +21,8 @@ export type EmbeddedOptions = {
   readonly folder?: string;
   /** Who runs PostgreSQL where this program runs as root; see `accountPolicy` for the default. */
   readonly account?: AccountPolicy;
+  /** Only a record that is there already: a folder without one is refused. */
+  readonly existing?: boolean;
   /** How the server is reached; the default is a socket, and the loopback on Windows. */
   readonly endpoint?: Endpoint['kind'];
 };
@@ -39,12 +42,14 @@ export async function keepFolder(
   const { env = process.env, purpose = 'clinic' } = options;
   const account = await databaseAccount(accountPolicy(options));
   const root = dataFolder({ purpose, account, env, folder: options.folder });
+  if (options.existing === true) await requireRecord(root);
+  const made = await newWith(root);
   const layout = await prepareFolder(root, purpose, account);
   const binaries = await findBinaries(account, env);
   const sockets = await socketFolder(layout, account);
   const kind = options.endpoint ?? (process.platform === 'win32' ? 'loopback' : 'socket');
   const endpoint: Endpoint = kind === 'socket' ? { kind, folder: sockets } : await loopback(layout, account);
-  return keep({ layout, account, binaries, endpoint, socketFolder: sockets, onLost: options.onLost });
+  return keep({ layout, account, binaries, endpoint, socketFolder: sockets, made, onLost: options.onLost });
 }
 
 async function loopback(layout: FolderLayout, account: DatabaseAccount): Promise<Endpoint> {

@@ -8,6 +8,7 @@
  * - `folder-unreachable` names.blocked is the folder that names.account may not enter
  * - `folder-owner` the folder belongs to another account (figures.ownerId, not figures.accountId)
  * - `folder-not-ours` the folder is not empty and was not made by this program
+ * - `no-record` nothing was to be made, and names.folder holds no record
  * - `folder-other-purpose` a demo folder opened as a clinic, or the other way round
  * - `folder-damaged` the cluster inside lacks a part this program cannot make again
  * - `folder-in-use` another keeper holds it: figures.pid, names.address (absent where it did not answer)
@@ -28,6 +29,7 @@ export type DatabaseProblemCode =
   | 'folder-unreachable'
   | 'folder-owner'
   | 'folder-not-ours'
+  | 'no-record'
   | 'folder-other-purpose'
   | 'folder-damaged'
   | 'folder-in-use'

@@ -13,6 +13,7 @@ import { type Kysely, sql, type Transaction } from 'kysely';
 import type { Tables } from '../database/schema.js';
 import { contentHash } from '../store/canonical.js';
 import { rowOf } from '../store/rows.js';
+import { holdsAnything } from './holdsAnything.js';
 
 /** What a restore did, or why it did nothing. Refusals carry the line of the file. */
 export type Restored =
@@ -65,10 +66,7 @@ function isDangling(error: unknown): boolean {
 
 /** A new clinic's site makes room for the one in the backup; a record that holds anything is not touched. */
 async function emptied(tx: Transaction<Tables>): Promise<void> {
-  for (const table of ['agent', 'person', 'entry', 'protocol'] as const) {
-    const row = await tx.selectFrom(table).select('site').limit(1).executeTakeFirst();
-    if (row !== undefined) throw new Refused([refusal('', 'contradicts', 'empty-record', null)]);
-  }
+  if (await holdsAnything(tx)) throw new Refused([refusal('', 'contradicts', 'empty-record', null)]);
   await tx.deleteFrom('site').execute();
 }
 

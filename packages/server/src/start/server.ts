@@ -8,6 +8,7 @@ import { getRequestListener } from '@hono/node-server';
 import { Kysely } from 'kysely';
 import { v7 } from 'uuid';
 import { controlRoutes } from '../control/controlRoutes.js';
+import { removeNew } from '../database/folder/existingRecord.js';
 import { migrate } from '../database/migrations/index.js';
 import type { OpenDatabase } from '../database/openDatabase.js';
 import type { Tables } from '../database/schema.js';
@@ -15,6 +16,7 @@ import { fillDemo } from '../demo/fillDemo.js';
 import { createApi } from '../http/app.js';
 import type { RequestLine } from '../http/log.js';
 import type { World } from '../http/world.js';
+import { holdsAnything } from '../keeping/holdsAnything.js';
 import { pageRoutes, readPages } from '../pages/pages.js';
 import { endForgotten } from '../store/classSessions.js';
 import { openSite, readSite, type Site } from '../store/site.js';
@@ -42,6 +44,7 @@ export type Tell = {
  */
 export async function runServer(database: OpenDatabase, settings: Settings, tell: Tell): Promise<Running> {
   const closing: (() => Promise<void>)[] = [() => database.close()];
+  if (settings.mode === 'control') leaveNoEmptyRecord(database, closing);
   let closed: Promise<void> | null = null;
   const closeAll = async () => {
     for (const step of closing.reverse()) await step().catch(tell.fault);
@@ -65,6 +68,19 @@ export async function runServer(database: OpenDatabase, settings: Settings, tell
     await close();
     throw error;
   }
+}
+
+/** A record that was made for one command and got nothing (a restore that failed) is taken away again. */
+function leaveNoEmptyRecord({ dialect, keeper }: OpenDatabase, closing: (() => Promise<void>)[]): void {
+  const made = keeper?.made ?? [];
+  if (made.length === 0) return;
+  let isEmpty = false; // as long as nobody has looked, it may hold something
+  closing.unshift(async () => {
+    if (isEmpty) await removeNew(made);
+  });
+  closing.push(async () => {
+    isEmpty = !(await holdsAnything(new Kysely<Tables>({ dialect })));
+  });
 }
 
 /** How often a running server looks for class sessions that nobody ended, ms. Source: decision of this project. */

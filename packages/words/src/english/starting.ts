@@ -15,6 +15,8 @@ export const starting = {
     `The folder belongs to another account (${n.owner ?? n.ownerId}): only that one opens it.`,
   'folder-not-ours': (n) =>
     `The folder ${n.got ?? ''} is not empty and holds no record of Evenfall: name another.`,
+  'no-record': (n) =>
+    `There is no record of Evenfall in ${n.folder ?? n.got}: look at the name of the folder (--data). Nothing was made there.`,
   'folder-other-purpose': () =>
     `Invented people and a real clinic never share a folder: leave out --demo, or name another folder.`,
   'folder-damaged': (n) =>

@@ -20,6 +20,8 @@ import { KeptServer } from './keptServer.js';
 export type Keeper = {
   readonly folder: string;
   readonly endpoint: Endpoint;
+  /** What this keeper added to the machine: paths to take away where the record is not wanted after all. */
+  readonly made: readonly string[];
   /** Speaks HTTP: `GET /keeper` answers `{ pid, address }`, the rest goes to the listener of `serve`. */
   readonly controlSocketPath: string;
   /** The server's process; another one after it had to be started again. */
@@ -34,6 +36,8 @@ export type Keeper = {
 export type KeeperOptions = Cluster & {
   /** Where the control socket lies. */
   readonly socketFolder: string;
+  /** What is new with the record, if it is. */
+  readonly made?: readonly string[];
   /** The server ended and could not be started again. */
   readonly onLost: (problem: unknown) => void;
 };
@@ -67,6 +71,7 @@ export async function keep(options: KeeperOptions): Promise<Keeper> {
   let closed: Promise<void> | null = null;
   return {
     folder: layout.root,
+    made: options.made ?? [],
     endpoint,
     controlSocketPath: control.path,
     postgresPid: () => server.pid,

@@ -1,0 +1,76 @@
+import { spawnSync } from 'node:child_process';
+import { readFileSync } from 'node:fs';
+import { chmod, mkdtemp, readdir, realpath, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { beforeAll, describe, expect, onTestFinished, test } from 'vitest';
+import { typedArgs } from '../../testing/typed.js';
+
+const ROOT = fileURLToPath(new URL('../../../..', import.meta.url));
+const BACKUP = fileURLToPath(new URL('../../../record/fixtures/backup-1.jsonl', import.meta.url));
+const PERSON = '01a2125a-4940-770c-9ce2-a5b538f7b6c8';
+
+beforeAll(() => {
+  const built = spawnSync('npx', ['tsc', '-b', 'packages/server'], { cwd: ROOT, encoding: 'utf8' });
+  expect(built.stdout + built.stderr).toBe('');
+}, 120_000);
+
+/** A folder that the account of the record may enter, also where this runs as root. */
+async function outerFolder(): Promise<string> {
+  const folder = await mkdtemp(join(await realpath(tmpdir()), 'evenfall-record-'));
+  onTestFinished(() => rm(folder, { recursive: true, force: true }));
+  await chmod(folder, 0o755);
+  return folder;
+}
+
+const ACCOUNT = process.getuid?.() === 0 ? ['--account', 'nobody'] : [];
+const { DATABASE_URL: _url, EVENFALL_DATA: _data, EVENFALL_ACCOUNT: _account, ...env } = process.env;
+
+/** Types a command about the record in a folder. */
+const about = (folder: string, ...args: string[]) =>
+  typedArgs([...args, '--data', folder, ...ACCOUNT], { env });
+
+describe('a mistyped folder', { timeout: 60_000 }, () => {
+  test.each([
+    ['check', []],
+    ['backup', ['clinic.jsonl']],
+    ['export', ['--person', PERSON, '--as', 'csv']],
+  ] as const)('is refused by %s, which makes nothing there', async (command, args) => {
+    const outer = await outerFolder();
+    for (const name of ['typo', 'deep/typo']) {
+      const folder = join(outer, name);
+      const inOuter = args.map((arg) => (arg === 'clinic.jsonl' ? join(outer, arg) : arg));
+      const { code, stdout, stderr } = await about(folder, command, ...inOuter);
+      expect([code, stdout]).toEqual([2, '']);
+      expect(stderr).toContain(`There is no record of Evenfall in ${folder}`);
+      expect(await readdir(outer)).toEqual([]);
+    }
+  });
+});
+
+/** A backup in which one number was changed by hand, in a folder of its own. */
+async function altered(): Promise<string> {
+  const file = join(await outerFolder(), 'altered.jsonl');
+  await writeFile(file, readFileSync(BACKUP, 'utf8').replace('"n":66', '"n":67'));
+  return file;
+}
+
+describe('a restore', { timeout: 120_000 }, () => {
+  test('that fails leaves nothing, neither a new folder nor anything in an empty one', async () => {
+    const outer = await outerFolder();
+    for (const folder of [join(outer, 'new', 'record'), outer]) {
+      const { code, stdout } = await about(folder, 'restore', await altered());
+      expect([code, stdout, await readdir(outer)]).toEqual([2, '', []]);
+    }
+  });
+
+  test('makes its new folder, and never goes into a record that holds something', async () => {
+    const folder = join(await outerFolder(), 'new', 'record');
+    expect(await about(folder, 'restore', BACKUP)).toMatchObject({ code: 0, stderr: '' });
+    const kept = { code: 0, json: [{ entries: 10, findings: [] }] };
+    expect(await about(folder, 'check', '--json')).toMatchObject(kept);
+    expect(await about(folder, 'restore', BACKUP)).toMatchObject({ code: 2, stdout: '' });
+    expect(await about(folder, 'check', '--json')).toMatchObject(kept);
+  });
+});

@@ -31,6 +31,28 @@ test.each([
   expect(problem.message).not.toContain('nothing');
 });
 
+test.each([
+  [10, 10, null],
+  [11, 11, 'a.txt: 1 problem more of this file'],
+  [42, 11, 'a.txt: 32 problems more of this file'],
+])(
+  'of %d problems of a file the first are shown and the rest counted; with --json all',
+  (many, lines, last) => {
+    const of = (file: string) =>
+      Array.from({ length: many }, (_, at) =>
+        words.problem(refusal('/seconds', 'not-a-number', 'a-number', 'x'.repeat(200), { line: at + 1 }), {
+          file,
+        }),
+      );
+    const shown = problemText(of('a.txt'), false, words).trimEnd().split('\n');
+    expect(shown).toHaveLength(lines);
+    if (last !== null) expect(shown.at(-1)).toBe(last);
+    expect(Math.max(...shown.map(({ length }) => length))).toBeLessThan(200);
+    expect(problemText([...of('a.txt'), ...of('b.txt')], false, words).match(/\n/g)).toHaveLength(2 * lines);
+    expect(JSON.parse(problemText(of('a.txt'), true, words)).problems).toEqual(of('a.txt'));
+  },
+);
+
 test('with --json one object on one line', () => {
   const problem = words.problem(refusal('--n', 'missing', 'a-whole-number', null));
   const text = problemText([problem, problem], true, words);

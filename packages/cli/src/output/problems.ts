@@ -1,13 +1,29 @@
 import type { Problem, Words } from '@evenfall/words';
 import { jsonLine } from './json.js';
 
+/** Most problems of one file that are read one by one, and most of what came that is quoted. Source: decision. */
+const MOST_OF_FILE = 10;
+const MOST_QUOTED = 60;
+
 /**
- * Problems as standard error has them: one object with `--json`, else a line each,
- * `FILE:LINE: FIELD: expected ..., got ...`. Source: docs/conventions.md section 2.
+ * Problems as standard error has them: one object with `--json`, else a line each, `FILE:LINE: FIELD: expected ..., got ...`;
+ * of a file that is something else altogether the first ones, and how many more. Source: docs/conventions.md section 2.
  */
 export function problemText(problems: readonly Problem[], json: boolean, words: Words): string {
   if (json) return jsonLine({ problems });
-  return problems.map((problem) => `${problemLine(problem, words)}\n`).join('');
+  const lines: string[] = [];
+  for (const file of new Set(problems.map((problem) => problem.file))) {
+    const ofFile = problems.filter((problem) => problem.file === file);
+    const shown = file === null ? ofFile : ofFile.slice(0, MOST_OF_FILE);
+    lines.push(...shown.map((problem) => problemLine(problem, words)));
+    const more = ofFile.length - shown.length;
+    if (more > 0) lines.push(`${file}: ${words.sentence('commandLine.moreProblems', { problems: more })}`);
+  }
+  return lines.map((line) => `${line}\n`).join('');
+}
+
+function quoted(got: string | null): string | null {
+  return got === null || got.length <= MOST_QUOTED ? got : `${got.slice(0, MOST_QUOTED - 1)}…`;
 }
 
 function problemLine({ file, line, field, code, expected, got, message }: Problem, words: Words): string {
@@ -18,6 +34,6 @@ function problemLine({ file, line, field, code, expected, got, message }: Proble
   const isUnquoted = got === null && (code !== 'missing' || field === null);
   const said = isUnquoted
     ? words.sentence('commandLine.expected', { expected })
-    : words.sentence('commandLine.expectedGot', { expected, got });
+    : words.sentence('commandLine.expectedGot', { expected, got: quoted(got) });
   return [...place, ...(field === null ? [] : [field]), said].join(': ');
 }

@@ -3,6 +3,7 @@ import { BEATS, BREATHS, ENTRIES, TAPS } from './screens/nouns.js';
 
 const PERSONS = { one: 'person', other: 'persons' };
 const VALUES = { one: 'value', other: 'values' };
+const PROBLEMS = { one: 'problem', other: 'problems' };
 const FINDINGS = { one: 'finding', other: 'findings' };
 
 /** What each command is for: one line, shown by `evenfall --help`. */
@@ -88,6 +89,8 @@ export const commandLine = {
   expected: (f: { expected: string }, _say: Say) => `expected ${f.expected}`,
   expectedGot: (f: { expected: string; got: string | null }, _say: Say) =>
     `expected ${f.expected}, got ${f.got ?? 'nothing'}`,
+  moreProblems: (f: { problems: number }, say: Say) =>
+    `${say.counted(f.problems, PROBLEMS)} more of this file`,
   between: (f: { low: number; high: number }, say: Say) =>
     `between ${say.short(f.low)} and ${say.short(f.high)}`,
   fromUnder: (f: { low: number; high: number }, say: Say) =>

@@ -35,7 +35,7 @@ async function main(): Promise<void> {
     onProblem: fault,
   });
   const running = await runServer(database, settings, {
-    request: (line) => {
+    log: (line) => {
       if (settings.log) process.stderr.write(`${JSON.stringify(line)}\n`);
     },
     fault,

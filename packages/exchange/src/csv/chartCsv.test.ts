@@ -133,6 +133,7 @@ function exported(entries: readonly StoredEntry[], more: Partial<Exported> = {})
     invented: false,
     person: PERSON,
     identity: ORLA,
+    classIdentity: null,
     chart,
     agents: [WREN],
     ...more,
@@ -148,8 +149,12 @@ function rowsOf(text: string): Record<string, string>[] {
     .map((cells) => Object.fromEntries(headings.map((heading, at) => [heading, cells[at] ?? ''])));
 }
 
-/** The columns that came with pressures and the other signs. */
-const OF_OTHER_SIGNS = new Set([...PRESSURE_COLUMNS, ...SIGN_COLUMNS].map(([heading]) => heading));
+/** The columns that came with pressures, the other signs and the class book. */
+const OF_OTHER_SIGNS = new Set([
+  ...[...PRESSURE_COLUMNS, ...SIGN_COLUMNS].map(([heading]) => heading),
+  'pseudonym',
+  'ageYears',
+]);
 
 const COUNTED = { n: 19, windowSeconds: 15 };
 
@@ -169,7 +174,7 @@ describe('the columns', () => {
         'temperatureSite oxygenSaturationPercent onOxygen oxygenDevice oxygenLitresPerMinute oxygenPercent ' +
         'oxygenScale oxygenScalePrescriber oximeterProbe oximeterPulsePerMinute painScore painWord painTool ' +
         'painMoving painWhere consciousness glasgowEyes glasgowVerbal glasgowMotor weightKg weightHow heightCm ' +
-        'heightHow heightLying'
+        'heightHow heightLying pseudonym ageYears'
       ).split(' '),
     );
     expect(rowsOf(exported([count(1, COUNTED)]))[0]?.schema).toBe('evenfall-chart-2');
@@ -471,6 +476,19 @@ describe('what every file must say', () => {
     const rows = rowsOf(exported([count(1, COUNTED), count(2, COUNTED), inError(3, 1)], { book, invented }));
     expect(rows.map((row) => row.notice)).toEqual([notice, notice, notice]);
     expect(noticesOf({ book, invented }).join(' ')).toBe(notice);
+  });
+});
+
+test('a person of the class book has a pseudonym and an age at most, and no name', () => {
+  const classIdentity = { pseudonym: '=Heron (invented)', ageYears: 31 };
+  const [row] = rowsOf(exported([count(1, COUNTED)], { book: 'class', identity: null, classIdentity }));
+  expect(row).toMatchObject({
+    notice: 'CLASS',
+    name: '',
+    birthDate: '',
+    number: '',
+    pseudonym: "'=Heron (invented)",
+    ageYears: '31',
   });
 });
 

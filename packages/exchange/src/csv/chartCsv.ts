@@ -4,6 +4,7 @@ import {
   type Book,
   type Chart,
   type ChartRound,
+  type ClassIdentity,
   chartedPerMinute,
   type Identity,
   type RoundContent,
@@ -15,15 +16,16 @@ import { type Cell, csv } from './csv.js';
 import { PRESSURE_COLUMNS } from './pressureColumns.js';
 import { SIGN_COLUMNS } from './signColumns.js';
 
-/** Grows when a column is added; columns are never renamed or moved. 2: pressures and the other signs. */
+/** Grows when a column is added; columns are never renamed or moved. 2: pressures, the other signs, the class book. */
 const CSV_SCHEMA = 'evenfall-chart-2';
 
-/** What an export needs: the chart, who the person is (null once erased) and who acted. */
+/** What an export needs: the chart, who the person is (null once erased; in the class book a pseudonym) and who acted. */
 export type Exported = {
   readonly book: Book;
   readonly invented: boolean;
   readonly person: string;
   readonly identity: Identity | null;
+  readonly classIdentity: ClassIdentity | null;
   readonly chart: Chart;
   readonly agents: readonly Agent[];
 };
@@ -89,6 +91,8 @@ const COLUMNS: readonly (readonly [heading: string, cell: (row: Row) => Cell])[]
   ['roundNote', ({ round }) => roundNoteOf(round)],
   ...PRESSURE_COLUMNS,
   ...SIGN_COLUMNS,
+  ['pseudonym', ({ from }) => from.classIdentity?.pseudonym ?? null],
+  ['ageYears', ({ from }) => from.classIdentity?.ageYears ?? null],
 ];
 
 /**

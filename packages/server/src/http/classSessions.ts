@@ -1,16 +1,18 @@
 import { ROUTES } from '@evenfall/api';
 import type { EntryFrame } from '@evenfall/record';
 import type { OpenAPIHono } from '@hono/zod-openapi';
-import { beginSession, endSession, openSessions, readSession, withdraw } from '../store/classSessions.js';
+import { beginSession, isKnownSession, openSessions, readSession } from '../store/classSessions.js';
+import { endSession, withdraw } from '../store/endClassSession.js';
 import { addClassPerson } from '../store/persons.js';
 import type { Incoming } from '../store/takeEntries.js';
+import { classEnded } from './log.js';
 import { problemAnswer } from './problems.js';
 import { readOne } from './readEntries.js';
 import { takenAnswer } from './taken.js';
 import type { World } from './world.js';
 
 /** Meetings of a group in which people measure each other: begun, filled, ended with everything in them. */
-export function classSessionRoutes(app: OpenAPIHono, { db, site, program, now }: World): void {
+export function classSessionRoutes(app: OpenAPIHono, { db, site, program, now, log }: World): void {
   app.openapi(ROUTES.listClassSessions, async (c) =>
     c.json({ sessions: await openSessions(db, site().id, now()) }, 200),
   );
@@ -18,7 +20,7 @@ export function classSessionRoutes(app: OpenAPIHono, { db, site, program, now }:
   app.openapi(ROUTES.beginClassSession, async (c) => {
     const read = readAll([['/entry', c.req.valid('json').entry]]);
     if (!read.ok) return problemAnswer(c, 422, read.refusals) as never;
-    return takenAnswer(c, await beginSession(db, site().id, read.first, program)) as never;
+    return takenAnswer(c, await beginSession(db, site().id, read.first, program, now())) as never;
   });
 
   app.openapi(ROUTES.readClassSession, async (c) => {
@@ -29,17 +31,19 @@ export function classSessionRoutes(app: OpenAPIHono, { db, site, program, now }:
   app.openapi(ROUTES.endClassSession, async (c) => {
     const { session } = c.req.valid('param');
     const { entry, keep } = c.req.valid('json');
-    if ((await readSession(db, site().id, session, now())) === null) return problemAnswer(c, 404) as never;
+    if (!(await isKnownSession(db, site().id, session))) return problemAnswer(c, 404) as never;
     const read = readAll([['/entry', entry], ...keep.map((one, at) => [`/keep/${at}`, one] as const)]);
     if (!read.ok) return problemAnswer(c, 422, read.refusals) as never;
     const done = await endSession(db, site().id, session, read.first, read.others, program);
-    return (done.outcome === 'ended' ? c.json(done.deleted, 200) : takenAnswer(c, done)) as never;
+    if (done.outcome !== 'ended') return takenAnswer(c, done) as never;
+    if (!done.already) log(classEnded('teacher', done.deleted));
+    return c.json(done.deleted, 200);
   });
 
   app.openapi(ROUTES.addClassPerson, async (c) => {
     const { session } = c.req.valid('param');
     const { identity, entry } = c.req.valid('json');
-    if ((await readSession(db, site().id, session, now())) === null) return problemAnswer(c, 404) as never;
+    if (!(await isKnownSession(db, site().id, session))) return problemAnswer(c, 404) as never;
     const read = readAll([['/entry', entry]]);
     if (!read.ok) return problemAnswer(c, 422, read.refusals) as never;
     const where = { site: site().id, book: 'class' as const, person: entry.person ?? '' };
@@ -47,8 +51,9 @@ export function classSessionRoutes(app: OpenAPIHono, { db, site, program, now }:
   });
 
   app.openapi(ROUTES.withdrawClassPerson, async (c) => {
-    const { person } = c.req.valid('param');
-    return c.json(await withdraw(db, site().id, person), 200);
+    const { session, person } = c.req.valid('param');
+    const deleted = await withdraw(db, site().id, session, person);
+    return deleted === null ? (problemAnswer(c, 404) as never) : c.json(deleted, 200);
   });
 
   type Read =

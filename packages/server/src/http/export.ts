@@ -13,12 +13,13 @@ export function exportAnswer(
   found: NonNullable<Awaited<ReturnType<typeof readPerson>>>,
   site: Site,
 ): Response {
-  const { id, book, identity, entries, unreadable, agents } = found;
+  const { id, book, identity, classIdentity, entries, unreadable, agents } = found;
   const text = chartCsv({
     book,
     invented: site.invented,
     person: id,
     identity,
+    classIdentity,
     chart: projectChart(entries),
     agents,
   });

@@ -1,5 +1,6 @@
 import { createMiddleware } from 'hono/factory';
 import { matchedRoutes } from 'hono/route';
+import type { Deleted } from '../store/endClassSession.js';
 
 /** One finished request. It holds the route's pattern, never a path: no name, number or id of anybody. */
 export type RequestLine = {
@@ -8,6 +9,24 @@ export type RequestLine = {
   readonly status: number;
   readonly milliseconds: number;
 };
+
+/** A class session that was ended: how much of it is gone and of how many people something stays, and no id of any. */
+export type ClassEndedLine = {
+  readonly event: 'class-session-ended';
+  /** The server ends what nobody ended in time. */
+  readonly by: 'teacher' | 'server';
+  readonly persons: number;
+  readonly rounds: number;
+  readonly entries: number;
+  readonly personsKept: number;
+};
+
+export type LogLine = RequestLine | ClassEndedLine;
+
+/** All that the log says of an ended class session. */
+export function classEnded(by: ClassEndedLine['by'], { deleted, kept }: Deleted): ClassEndedLine {
+  return { event: 'class-session-ended', by, ...deleted, personsKept: kept.persons };
+}
 
 /** Tells `log` of each request once it is answered. `now` is in milliseconds. */
 export function requestLog(log: (line: RequestLine) => void, now: () => number) {

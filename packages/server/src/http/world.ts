@@ -1,7 +1,7 @@
 import type { Kysely } from 'kysely';
 import type { Tables } from '../database/schema.js';
 import type { Site } from '../store/site.js';
-import type { RequestLine } from './log.js';
+import type { LogLine } from './log.js';
 
 /** All that the routes need of the world. */
 export type World = {
@@ -15,7 +15,7 @@ export type World = {
   readonly now: () => Date;
   /** Milliseconds that only grow, for durations. */
   readonly ticks: () => number;
-  readonly log: (line: RequestLine) => void;
+  readonly log: (line: LogLine) => void;
   /** A fault of the program: its own words, never the values of a request. */
   readonly fault: (error: unknown) => void;
 };

@@ -6,7 +6,7 @@ import type { Settings } from '@evenfall/api';
 import { PROGRAM } from '@evenfall/record';
 import { afterEach, describe, expect, onTestFinished, test } from 'vitest';
 import { openMemory, type TestDatabase } from '../database/testing.js';
-import type { RequestLine } from '../http/log.js';
+import type { LogLine } from '../http/log.js';
 import { TestClinic } from '../testing/clinic.js';
 import { type Running, runServer } from './server.js';
 
@@ -23,9 +23,9 @@ const CLINIC: Settings = {
 /** A server in this process, on a database in its memory; stopped with the test. */
 async function started(settings: Partial<Settings> = {}, database?: TestDatabase) {
   const faults: unknown[] = [];
-  const lines: RequestLine[] = [];
+  const lines: LogLine[] = [];
   const tell = {
-    request: (line: RequestLine) => lines.push(line),
+    log: (line: LogLine) => lines.push(line),
     fault: (error: unknown) => faults.push(error),
   };
   const running = await runServer(database ?? (await openMemory()), { ...CLINIC, ...settings }, tell);

@@ -14,11 +14,11 @@ import type { OpenDatabase } from '../database/openDatabase.js';
 import type { Tables } from '../database/schema.js';
 import { fillDemo } from '../demo/fillDemo.js';
 import { createApi } from '../http/app.js';
-import type { RequestLine } from '../http/log.js';
+import { classEnded, type LogLine } from '../http/log.js';
 import type { World } from '../http/world.js';
 import { holdsAnything } from '../keeping/holdsAnything.js';
 import { pageRoutes, readPages } from '../pages/pages.js';
-import { endForgotten } from '../store/classSessions.js';
+import { endForgotten } from '../store/endClassSession.js';
 import { openSite, readSite, type Site } from '../store/site.js';
 import { StartRefused } from './startRefused.js';
 
@@ -31,9 +31,9 @@ export type Running = {
   close(): Promise<void>;
 };
 
-/** What a server tells the outside: finished requests (without names or values), and faults of its own. */
+/** What a server tells the outside: requests and class sessions that are over (without names or values), and faults. */
 export type Tell = {
-  readonly request: (line: RequestLine) => void;
+  readonly log: (line: LogLine) => void;
   readonly fault: (error: unknown) => void;
 };
 
@@ -59,7 +59,7 @@ export async function runServer(database: OpenDatabase, settings: Settings, tell
     const world = await worldOf(db, settings, tell);
     if (settings.purpose === 'demo' && settings.mode === 'serve')
       await fillDemo(db, world.site().id, world.now());
-    if (settings.mode === 'serve') await keepEndingClasses(world, closing);
+    await keepEndingClasses(world, closing);
     const controlSocket = await listenForCommands(database, world, closing);
     const address = settings.mode === 'serve' ? await listenForPages(settings, world, closing) : null;
     await database.keeper?.setAddress(address);
@@ -88,8 +88,12 @@ const LOOK_FOR_CLASSES_MS = 15 * 60_000;
 
 /** Class sessions that nobody ended are ended when a server starts and while it runs; nothing of them stays. */
 async function keepEndingClasses(world: World, closing: (() => Promise<void>)[]): Promise<void> {
-  const end = () => endForgotten(world.db, world.site().id, world.now());
-  await end();
+  // A fault is told and keeps no server from its charts; the next look tries again.
+  const end = async () => {
+    const ended = await endForgotten(world.db, world.site().id, world.now());
+    for (const deleted of ended) world.log(classEnded('server', deleted));
+  };
+  await end().catch(world.fault);
   const timer = setInterval(() => void end().catch(world.fault), LOOK_FOR_CLASSES_MS);
   timer.unref();
   closing.push(async () => clearInterval(timer));
@@ -108,7 +112,7 @@ async function worldOf(db: Kysely<Tables>, { purpose }: Settings, tell: Tell): P
     program: PROGRAM,
     now: () => new Date(),
     ticks: () => performance.now(),
-    log: tell.request,
+    log: tell.log,
     fault: tell.fault,
   };
 }

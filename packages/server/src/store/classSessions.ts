@@ -4,11 +4,15 @@ import {
   type ClassSessionContent,
   classSessionGoneAt,
   type Entry,
+  LONGEST_CLASS_SESSION_HOURS,
 } from '@evenfall/record';
-import { type Kysely, sql, type Transaction } from 'kysely';
+import { type Kysely, sql } from 'kysely';
 import type { Tables } from '../database/schema.js';
 import { entryOf } from './rows.js';
 import { type Incoming, type Taken, takeEntries } from './takeEntries.js';
+
+/** A day on which the clocks go back has an hour more, and a session begun with it may last until its end. */
+const MOST_HOURS_AHEAD = LONGEST_CLASS_SESSION_HOURS + 1;
 
 /** A class session that is open. Instants RFC 3339. */
 export type OpenSession = {
@@ -22,14 +26,6 @@ export type OpenSession = {
   readonly persons: number;
   readonly rounds: number;
 };
-
-/** How much was deleted, and of how many people something stays. */
-export type Deleted = {
-  readonly deleted: { readonly persons: number; readonly rounds: number; readonly entries: number };
-  readonly kept: { readonly persons: number };
-};
-
-const NOTHING_DELETED: Deleted = { deleted: { persons: 0, rounds: 0, entries: 0 }, kept: { persons: 0 } };
 
 /** The sessions that were begun and not ended, oldest first. */
 export async function openSessions(db: Kysely<Tables>, site: string, now: Date): Promise<OpenSession[]> {
@@ -106,198 +102,51 @@ export async function readSession(db: Kysely<Tables>, site: string, id: string, 
   return { session, persons };
 }
 
-/** Begins a session: the entry's id is the session's. Safe to send again. */
+/**
+ * Begins a session: the entry's id is the session's. It is over within a day by this server's clock, so that nothing
+ * lingers. Safe to send again; one that was ended meanwhile is then begun anew, with nobody in it.
+ */
 export async function beginSession(
   db: Kysely<Tables>,
   site: string,
   incoming: Incoming,
   program: string,
+  now: Date,
 ): Promise<Taken> {
-  const wrong = ofKind(incoming.entry, 'class-session', '/entry');
-  if (wrong.length > 0) return { outcome: 'refused', refusals: wrong };
+  const { entry } = incoming;
+  const refusals = ofKind(entry, 'class-session', '/entry');
+  if (entry.kind === 'class-session' && !(await isKnownSession(db, site, entry.id)))
+    refusals.push(...notAhead(entry.content.endsBy, now));
+  if (refusals.length > 0) return { outcome: 'refused', refusals };
   return await takeEntries(db, site, [incoming], program);
 }
 
-/**
- * Ends a session: everything of it is deleted, rows of the projection and identities with it, but what both teacher
- * and person agreed to keep. Where nobody's data stay, nothing at all of the session stays, not even that it was.
- *
- * Errors: refusals for entries of another kind or session, and for a person who is not of it.
- */
-export async function endSession(
-  db: Kysely<Tables>,
-  site: string,
-  session: string,
-  ended: Incoming,
-  keep: readonly Incoming[],
-  program: string,
-): Promise<{ outcome: 'ended'; deleted: Deleted } | Exclude<Taken, { outcome: 'taken' }>> {
-  const refusals = [
-    ...ofKind(ended.entry, 'class-session-ended', '/entry'),
-    ...ofSession(ended.entry, session, '/entry'),
-    ...keep.flatMap(({ entry }, index) => [
-      ...ofKind(entry, 'kept-by-agreement', `/keep/${index}`),
-      ...ofSession(entry, session, `/keep/${index}`),
-    ]),
-  ];
-  if (refusals.length > 0) return { outcome: 'refused', refusals };
-  if (keep.length > 0) {
-    const strangers = await notOfSession(db, site, session, keep);
-    if (strangers.length > 0) return { outcome: 'refused', refusals: strangers };
-    let deleted = NOTHING_DELETED;
-    const taken = await takeEntries(db, site, [...keep, ended], program, {
-      // In one transaction: what is agreed to be kept is never deleted, and what is not never outlives the end.
-      after: async (tx) => {
-        const kept = keep.map(({ entry }) => entry.person ?? '');
-        deleted = await deleteSession(await allowed(tx), site, session, kept);
-        return [];
-      },
-    });
-    return taken.outcome === 'taken' ? { outcome: 'ended', deleted } : taken;
-  }
-  const deleted = await deleting(db, (tx) => deleteSession(tx, site, session, []));
-  return { outcome: 'ended', deleted };
-}
-
-/** Ends the sessions that nobody ended in time; nothing of them stays. Answers how many. */
-export async function endForgotten(db: Kysely<Tables>, site: string, now: Date): Promise<number> {
-  const gone = (await openSessions(db, site, now)).filter(
-    ({ goneAt }) => Date.parse(goneAt) <= now.getTime(),
-  );
-  for (const { id } of gone) await deleting(db, (tx) => deleteSession(tx, site, id, []));
-  return gone.length;
-}
-
-/** Deletes everything of a person of the class book, also what was kept by agreement. */
-export async function withdraw(db: Kysely<Tables>, site: string, person: string): Promise<Deleted> {
-  return await deleting(db, async (tx) => {
-    const rows = await tx
-      .deleteFrom('entry')
-      .where('site', '=', site)
-      .where('book', '=', 'class')
-      .where('person', '=', person)
-      .returning(['round'])
-      .execute();
-    const persons = await forgetPersons(tx, site, [person]);
-    return deletedOf(rows, persons, 0);
-  });
-}
-
-async function deleteSession(
-  tx: Transaction<Tables>,
-  site: string,
-  session: string,
-  kept: readonly string[],
-): Promise<Deleted> {
-  const people = await tx
+/** Whether a session is kept under an id: one that is open, or an ended one of which something was kept. */
+export async function isKnownSession(db: Kysely<Tables>, site: string, id: string): Promise<boolean> {
+  const row = await db
     .selectFrom('entry')
-    .select('person')
-    .distinct()
+    .select('id')
     .where('site', '=', site)
     .where('book', '=', 'class')
-    .where('session', '=', session)
-    .where('person', 'is not', null)
-    .execute();
-  const gone = people.map(({ person }) => person as string).filter((person) => !kept.includes(person));
-  let deletion = tx
-    .deleteFrom('entry')
-    .where('site', '=', site)
-    .where('book', '=', 'class')
-    .where('session', '=', session);
-  if (kept.length > 0)
-    deletion = deletion.where((is) =>
-      is.and([is('person', 'is not', null), is('person', 'not in', [...kept])]),
-    );
-  const rows = await deletion.returning(['round']).execute();
-  const persons = await forgetPersons(tx, site, gone);
-  return deletedOf(rows, persons, kept.length);
+    .where('kind', '=', 'class-session')
+    .where('id', '=', id)
+    .executeTakeFirst();
+  return row !== undefined;
 }
 
-/** Removes people of the class book of whom no entry is left, with who they were and what was projected of them. */
-async function forgetPersons(
-  tx: Transaction<Tables>,
-  site: string,
-  persons: readonly string[],
-): Promise<number> {
-  let forgotten = 0;
-  for (const person of persons) {
-    const left = await tx
-      .selectFrom('entry')
-      .select('id')
-      .where('site', '=', site)
-      .where('book', '=', 'class')
-      .where('person', '=', person)
-      .executeTakeFirst();
-    if (left !== undefined) continue;
-    for (const table of ['latest', 'identity'] as const) {
-      await tx
-        .deleteFrom(table)
-        .where('site', '=', site)
-        .where('book', '=', 'class')
-        .where('person', '=', person)
-        .execute();
-    }
-    const gone = await tx
-      .deleteFrom('person')
-      .where('site', '=', site)
-      .where('book', '=', 'class')
-      .where('id', '=', person)
-      .returning('id')
-      .execute();
-    forgotten += gone.length;
-  }
-  return forgotten;
+function notAhead(endsBy: string, now: Date): Refusal[] {
+  const hoursAhead = (Date.parse(endsBy) - now.getTime()) / 3_600_000;
+  if (hoursAhead > 0 && hoursAhead <= MOST_HOURS_AHEAD) return [];
+  const figures = { hoursAhead: MOST_HOURS_AHEAD };
+  return [refusal('/entry/content/endsBy', 'out-of-range', 'end-ahead', endsBy, { figures })];
 }
 
-/** A transaction that may delete rows of the class book: it says so, and the database allows it to no other. */
-async function deleting(
-  db: Kysely<Tables>,
-  work: (tx: Transaction<Tables>) => Promise<Deleted>,
-): Promise<Deleted> {
-  return await db.transaction().execute(async (tx) => {
-    return await work(await allowed(tx));
-  });
-}
-
-async function allowed(tx: Transaction<Tables>): Promise<Transaction<Tables>> {
-  await sql`set local evenfall.class_session_ended = 'yes'`.execute(tx);
-  return tx;
-}
-
-function deletedOf(rows: readonly { round: string | null }[], persons: number, kept: number): Deleted {
-  const rounds = new Set(rows.flatMap(({ round }) => (round === null ? [] : [round]))).size;
-  if (rows.length === 0 && persons === 0) return { ...NOTHING_DELETED, kept: { persons: kept } };
-  return { deleted: { persons, rounds, entries: rows.length }, kept: { persons: kept } };
-}
-
-async function notOfSession(
-  db: Kysely<Tables>,
-  site: string,
-  session: string,
-  keep: readonly Incoming[],
-): Promise<Refusal[]> {
-  const rows = await db
-    .selectFrom('entry')
-    .select('person')
-    .distinct()
-    .where('site', '=', site)
-    .where('book', '=', 'class')
-    .where('session', '=', session)
-    .execute();
-  const known = new Set(rows.map(({ person }) => person));
-  return keep.flatMap(({ entry }, index) =>
-    known.has(entry.person)
-      ? []
-      : [refusal(`/keep/${index}/person`, 'unknown-id', 'person-of-session', entry.person)],
-  );
-}
-
-function ofKind({ kind }: Entry, wanted: Entry['kind'], at: string): Refusal[] {
+/** Refused where an entry is of another kind than its route takes. */
+export function ofKind({ kind }: Entry, wanted: Entry['kind'], at: string): Refusal[] {
   return kind === wanted ? [] : [refusal(`${at}/kind`, 'contradicts', 'choice', kind, { choices: [wanted] })];
 }
 
-function ofSession(entry: Entry, session: string, at: string): Refusal[] {
-  return entry.session === session
-    ? []
-    : [refusal(`${at}/session`, 'contradicts', 'same-session', entry.session)];
+/** Refused where an entry is of another session than the address names. */
+export function ofSession({ session }: Entry, wanted: string, at: string): Refusal[] {
+  return session === wanted ? [] : [refusal(`${at}/session`, 'contradicts', 'same-session', session)];
 }

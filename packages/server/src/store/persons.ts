@@ -11,8 +11,10 @@ import {
 import { type Kysely, sql, type Transaction } from 'kysely';
 import type { Tables } from '../database/schema.js';
 import { contentHash } from './canonical.js';
+import { holdSession } from './endClassSession.js';
 import { type ReadRows, readRows } from './rows.js';
 import { type Incoming, type Taken, takeEntries } from './takeEntries.js';
+import { wrongPseudonym } from './wrongPseudonym.js';
 
 /** Where a person is kept: the site, the book, the id. */
 export type Where = { readonly site: string; readonly book: Book; readonly person: string };
@@ -112,7 +114,11 @@ export async function addClassPerson(
     const refusals = [refusal('/entry/session', 'contradicts', 'same-session', entry.session)];
     return { outcome: 'refused', refusals };
   }
-  return await addKnown(db, where, identity, CLASS_IDENTIFIERS, incoming, program);
+  return await addKnown(db, where, identity, CLASS_IDENTIFIERS, incoming, program, {
+    // One at a time: two people of a session never get one pseudonym.
+    hold: (tx) => holdSession(tx, where.site, session),
+    wrong: (tx) => wrongPseudonym(tx, where.site, session, where.person, identity),
+  });
 }
 
 async function addKnown(
@@ -122,6 +128,10 @@ async function addKnown(
   identifiers: readonly string[],
   incoming: Incoming,
   program: string,
+  also: {
+    hold?: (tx: Transaction<Tables>) => Promise<unknown>;
+    wrong?: (tx: Transaction<Tables>) => Promise<readonly Refusal[]>;
+  } = {},
 ): Promise<Taken> {
   const refusals = [
     ...misplaced(where, incoming.entry, 'person'),
@@ -133,6 +143,7 @@ async function addKnown(
   const { site, book, person } = where;
   let isNew = false;
   const before = async (tx: Transaction<Tables>) => {
+    await also.hold?.(tx);
     const made = await tx
       .insertInto('person')
       .values({ site, book, id: person })
@@ -145,7 +156,7 @@ async function addKnown(
     // Who somebody is changes by a correction that says so, not by being added again.
     if (!isNew) return [refusal('/entry/person', 'repeated', 'new-id', person)];
     await keepIdentity(tx, where, identity);
-    return [];
+    return (await also.wrong?.(tx)) ?? [];
   };
   const taken = await takeEntries(db, site, [incoming], program, { before, after });
   if (taken.outcome !== 'taken' || taken.entries.every(({ already }) => !already)) return taken;

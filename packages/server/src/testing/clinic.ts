@@ -26,7 +26,7 @@ import { migrate } from '../database/migrations/index.js';
 import type { OpenDatabase } from '../database/openDatabase.js';
 import type { Tables } from '../database/schema.js';
 import { createApi } from '../http/app.js';
-import type { RequestLine } from '../http/log.js';
+import type { ClassEndedLine, LogLine, RequestLine } from '../http/log.js';
 import type { World } from '../http/world.js';
 import { openSite, readSite } from '../store/site.js';
 
@@ -53,6 +53,7 @@ export const HESTER: Identity = {
 export class TestClinic {
   readonly db: Kysely<Tables>;
   readonly log: RequestLine[] = [];
+  readonly classesEnded: ClassEndedLine[] = [];
   readonly faults: unknown[] = [];
   agent = v7();
   private readonly app: ReturnType<typeof createApi>;
@@ -63,7 +64,7 @@ export class TestClinic {
   private constructor(db: Kysely<Tables>, world: Omit<World, 'log' | 'fault'>) {
     this.db = db;
     const heard = {
-      log: (line: RequestLine) => this.log.push(line),
+      log: (line: LogLine) => ('event' in line ? this.classesEnded.push(line) : this.log.push(line)),
       fault: (error: unknown) => this.faults.push(error),
     };
     this.app = createApi({ ...world, ...heard });

@@ -9,6 +9,7 @@ export const classSession = {
   'same-session': () => 'the class session that is named in the address',
   'entry-of-session': () => 'an entry of the same class session',
   'person-of-session': () => 'a person of this class session',
+  'person-once': () => 'each person once',
   'own-id': () => 'the id of this entry itself',
   nobody: () => 'nothing: this is about nobody',
   'agreed-by-both': () => 'the agreement of both the teacher and the person',

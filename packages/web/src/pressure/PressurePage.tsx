@@ -1,6 +1,7 @@
 import { useEffect, useRef } from 'react';
 import { Redirect } from 'wouter';
 import { useApp } from '../app/context.js';
+import { FactsOfRound } from '../facts/FactsOfRound.js';
 import { Asking } from '../parts/Asking.js';
 import { IdentityOf, nameIn } from '../parts/Identity.js';
 import { Page } from '../parts/Page.js';
@@ -36,9 +37,9 @@ export function PressurePage({ person }: { readonly person: string }) {
       isBare
     >
       <Asking asked={asked} again={again}>
-        {() => (
+        {(record) => (
           <Asking asked={rules.asked} again={rules.again}>
-            {() => (round === null ? null : <Panel round={round} person={person} />)}
+            {() => (round === null ? null : <Panel round={round} person={person} record={record} />)}
           </Asking>
         )}
       </Asking>
@@ -46,9 +47,13 @@ export function PressurePage({ person }: { readonly person: string }) {
   );
 }
 
-type PanelProps = { readonly round: Round; readonly person: string };
+type PanelProps = {
+  readonly round: Round;
+  readonly person: string;
+  readonly record: { readonly entries: readonly unknown[] };
+};
 
-function Panel({ round, person }: PanelProps) {
+function Panel({ round, person, record }: PanelProps) {
   const stage = useRef<HTMLDivElement>(null);
   const { at } = round.draft.pressure.measuring;
   useWakeLock(at === 'typing' || at === 'ready');
@@ -58,14 +63,20 @@ function Panel({ round, person }: PanelProps) {
   }, [at]);
   return (
     <div className="measure-stage" ref={stage} tabIndex={-1}>
-      <PanelAt round={round} person={person} />
+      <PanelAt round={round} person={person} record={record} />
     </div>
   );
 }
 
-function PanelAt({ round, person }: PanelProps) {
+function PanelAt({ round, person, record }: PanelProps) {
   const { place, measuring } = round.draft.pressure;
-  if (place === null || measuring.at === 'place') return <PlacePanel round={round} />;
+  if (place === null || measuring.at === 'place')
+    return (
+      <>
+        <FactsOfRound record={record} round={round} />
+        <PlacePanel round={round} />
+      </>
+    );
   switch (measuring.at) {
     case 'feel':
       return <FeelPanel round={round} place={place} typed={measuring.typed} />;

@@ -2,6 +2,7 @@ import { PREPARATION, type Preparation } from '@evenfall/clinical';
 import { useState } from 'react';
 import { Redirect, useLocation } from 'wouter';
 import { useApp } from '../app/context.js';
+import { FactsOfRound } from '../facts/FactsOfRound.js';
 import { Asking } from '../parts/Asking.js';
 import { IdentityOf } from '../parts/Identity.js';
 import { Page } from '../parts/Page.js';
@@ -35,7 +36,7 @@ export function PreparePage({ person }: { readonly person: string }) {
       back={{ href: `/people/${person}/round`, text: words.sentence('review.round') }}
     >
       <Asking asked={asked} again={again}>
-        {() => (
+        {(record) => (
           <Asking asked={rules.asked} again={rules.again}>
             {() => (
               <form
@@ -45,6 +46,7 @@ export function PreparePage({ person }: { readonly person: string }) {
                   keep(PREPARATION.filter((one) => chosen.includes(one)));
                 }}
               >
+                {round === null ? null : <FactsOfRound record={record} round={round} />}
                 <p>{words.sentence('prepare.lead')}</p>
                 <button type="button" className="button button-first button-thumb" onClick={() => keep([])}>
                   {words.sentence('prepare.all')}

@@ -3,6 +3,7 @@ import { Redirect, useLocation } from 'wouter';
 import { useBook } from '../app/book.js';
 import { useApp } from '../app/context.js';
 import { dayText } from '../app/times.js';
+import { FactsOfRound } from '../facts/FactsOfRound.js';
 import { Asking } from '../parts/Asking.js';
 import { IdentityOf, nameIn } from '../parts/Identity.js';
 import { Page } from '../parts/Page.js';
@@ -41,11 +42,18 @@ export function RoundPage({ person }: { readonly person: string }) {
       back={{ href: `/people/${person}`, text: words.sentence(isClass ? 'class.rounds' : 'chart.title') }}
     >
       <Asking asked={asked} again={again}>
-        {({ identity, classIdentity }) => (
+        {(record) => (
           <Asking asked={rules.asked} again={rules.again}>
             {() => {
+              const { identity, classIdentity } = record;
               if (round === null || (identity ?? classIdentity) === null) return null;
-              if (isChecked) return <ReviewPanel round={round} person={person} />;
+              if (isChecked)
+                return (
+                  <>
+                    <FactsOfRound record={record} round={round} />
+                    <ReviewPanel round={round} person={person} />
+                  </>
+                );
               if (classIdentity !== null) return <ClassCheck round={round} identity={classIdentity} />;
               return identity === null ? null : <IdentityCheck round={round} identity={identity} />;
             }}

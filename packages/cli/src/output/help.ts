@@ -2,7 +2,7 @@ import type { Words } from '@evenfall/words';
 import type { Answer } from '../answer.js';
 import type { AnyCommand } from '../command.js';
 import { EVERYWHERE, type Option } from '../options/option.js';
-import { columns } from './columns.js';
+import { beside, wrap } from './wrap.js';
 
 /** What `evenfall --help` shows: every command in one line. */
 export function helpOfAll(commands: readonly AnyCommand[], words: Words): Answer {
@@ -11,10 +11,10 @@ export function helpOfAll(commands: readonly AnyCommand[], words: Words): Answer
   const lines = [
     `${words.sentence('commandLine.usage')}: evenfall COMMAND`,
     '',
-    words.sentence('cautions.aid'),
+    ...wrap(words.sentence('cautions.aid')),
     '',
     words.sentence('commandLine.commandsHeading'),
-    ...columns(summaries.map(({ name, summary }) => [`  ${name}`, summary])),
+    ...beside(summaries.map(({ name, summary }) => [`  ${name}`, summary])),
     '',
     words.sentence('commandLine.optionsHeading'),
     ...optionLines(options),
@@ -30,9 +30,9 @@ export function helpOf(command: AnyCommand, options: readonly Option[], words: W
   const usage = usageOf(command, rows);
   const summary = words.sentence(command.summary);
   const lines = [
-    `${words.sentence('commandLine.usage')}: ${usage}`,
+    ...wrap(`${words.sentence('commandLine.usage')}: ${usage}`),
     '',
-    `${summary}.`,
+    ...wrap(`${summary}.`),
     '',
     words.sentence('commandLine.optionsHeading'),
     ...optionLines(rows),
@@ -67,7 +67,7 @@ function asTyped({ name, value }: Described): string {
 
 /** The choices follow the meaning where a hint stands for them. */
 function optionLines(options: readonly Described[]): string[] {
-  return columns(
+  return beside(
     options.map((option) => {
       const { value, choices, means } = option;
       const hidden = choices.length > 0 && value !== choices.join('|');

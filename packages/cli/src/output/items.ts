@@ -1,16 +1,18 @@
 import type { Words } from '@evenfall/words';
 import type { Answer } from '../answer.js';
 import type { Item } from '../command.js';
-import { columns } from './columns.js';
+import { wrap } from './wrap.js';
+
+/** What stands under what to type for it is set in. */
+const INDENT = 4;
 
 /** What `--list` shows, in the order of the handbook. Source: docs/conventions.md section 1. */
 export function listed(items: readonly Item[], words: Words): Answer {
   const source = words.sentence('commandLine.source');
-  const rows = items.map(({ title, source: from, status, typed }) => [
-    typed,
-    title,
-    `${source}: ${from}`,
-    status,
+  const lines = items.flatMap(({ title, source: from, status, typed }) => [
+    ...wrap(typed),
+    ...wrap(title, INDENT),
+    ...wrap(`${source}: ${from}; ${status}`, INDENT),
   ]);
-  return { kind: 'one', json: { items }, lines: columns(rows) };
+  return { kind: 'one', json: { items }, lines };
 }

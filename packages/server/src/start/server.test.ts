@@ -3,10 +3,13 @@ import { createServer, request } from 'node:http';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Settings } from '@evenfall/api';
-import { PROGRAM } from '@evenfall/record';
+import { PROGRAM, readEntry } from '@evenfall/record';
 import { afterEach, describe, expect, onTestFinished, test } from 'vitest';
 import { openMemory, type TestDatabase } from '../database/testing.js';
 import type { LogLine } from '../http/log.js';
+import { readSite } from '../store/site.js';
+import { takeEntries } from '../store/takeEntries.js';
+import { Classroom } from '../testing/classroom.js';
 import { TestClinic } from '../testing/clinic.js';
 import { type Running, runServer } from './server.js';
 
@@ -64,6 +67,26 @@ describe('a server that starts', { timeout: 60_000 }, () => {
     const about = await (await fetch(`${running.address}/api/about`)).json();
     expect(about).toMatchObject({ program: PROGRAM, site: running.site, protocolVersion: null });
     expect(lines).toMatchObject([{ method: 'GET', route: '/api/about', status: 200 }]);
+    expect(faults).toEqual([]);
+  });
+
+  // docs/conventions.md section 9: what nobody ended within a day of its time is ended when a server starts.
+  test('ends class sessions that nobody ended in time, and says how much that was and nothing else', async () => {
+    const database = await openMemory();
+    const clinic = await TestClinic.open(database);
+    const room = new Classroom(clinic, database);
+    const frame = room.beginning('2020-03-02T00:00:00Z');
+    const read = readEntry(frame);
+    if (!read.ok) throw new Error(JSON.stringify(read.refusals));
+    const site = (await readSite(clinic.db))?.id ?? '';
+    await takeEntries(clinic.db, site, [{ frame, entry: read.value }], PROGRAM);
+    const subject = await room.addSubject(frame.id, 'Heron');
+    await clinic.sign(room.pulse(subject, frame.id));
+    const { lines, faults } = await started({ mode: 'control' }, database);
+    expect(lines).toEqual([
+      { event: 'class-session-ended', by: 'server', persons: 1, rounds: 1, entries: 3, personsKept: 0 },
+    ]);
+    expect(await room.tracesOf(frame.id, subject, 'Heron')).toEqual([]);
     expect(faults).toEqual([]);
   });
 

@@ -12,7 +12,7 @@ export type Content =
 /** A rate as charted: set by hand if it was, else computed; a dash where there is none. */
 export function rateText({ content }: Content, { say }: Words): string {
   const perMinute = content.override?.perMinute ?? content.value.perMinute;
-  return perMinute === null ? '–' : say.number(perMinute);
+  return perMinute === null ? '–' : say.rate(perMinute);
 }
 
 /** What was done, in a few words: "19 in 15 s", "31 taps in 24.6 s". Null for a void count. */

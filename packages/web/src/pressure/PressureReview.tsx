@@ -2,6 +2,7 @@ import { useState } from 'react';
 import { Link } from 'wouter';
 import { useApp } from '../app/context.js';
 import { Flags } from '../parts/Flags.js';
+import { RemoveButton } from '../parts/RemoveButton.js';
 import { runContentOf } from '../round/entries.js';
 import { NotDoneForm, notDoneText } from '../round/NotDoneForm.js';
 import type { Round } from '../round/useRound.js';
@@ -33,13 +34,7 @@ export function PressureReview({ round, person }: PressureReviewProps) {
             <p className="small">{placeText(reading.place, words)}</p>
             <RangeOfReading value={value} />
             <Flags flags={value.flags} />
-            <button
-              type="button"
-              className="button button-quiet"
-              onClick={() => round.change((draft) => withoutReading(draft, reading.entry))}
-            >
-              {words.sentence('count.takeOut')}
-            </button>
+            <RemoveButton onRemove={() => round.change((draft) => withoutReading(draft, reading.entry))} />
           </div>
         );
       })}

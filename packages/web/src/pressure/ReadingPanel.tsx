@@ -4,6 +4,7 @@ import type { Words } from '@evenfall/words';
 import { Link } from 'wouter';
 import { useApp } from '../app/context.js';
 import { Flags } from '../parts/Flags.js';
+import { RemoveButton } from '../parts/RemoveButton.js';
 import { runContentOf } from '../round/entries.js';
 import { nextHref } from '../round/nextHref.js';
 import { ActNowPanel, AskPanel } from '../round/ResultPanels.js';
@@ -42,13 +43,7 @@ export function ReadingPanel({ round, entry, person }: ReadingProps) {
         >
           {words.sentence('pressure.changeNumbers')}
         </button>
-        <button
-          type="button"
-          className="button button-quiet"
-          onClick={() => round.change((was) => withoutReading(was, entry))}
-        >
-          {words.sentence('count.takeOut')}
-        </button>
+        <RemoveButton onRemove={() => round.change((was) => withoutReading(was, entry))} />
       </div>
       <Next
         round={round}

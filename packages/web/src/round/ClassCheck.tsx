@@ -1,5 +1,6 @@
 import type { ClassIdentity } from '@evenfall/record';
 import { useLocation } from 'wouter';
+import { sessionHref } from '../app/book.js';
 import { useApp } from '../app/context.js';
 import { nextHref } from './nextHref.js';
 import { discardRound } from './rounds.js';
@@ -13,7 +14,7 @@ export function ClassCheck({ round, identity }: CheckProps) {
   const app = useApp();
   const { words, program } = app;
   const [, go] = useLocation();
-  const { person } = round.draft;
+  const { person, session } = round.draft;
   return (
     <section className="identity-check">
       <p>{words.sentence('class.checkAsk')}</p>
@@ -37,7 +38,7 @@ export function ClassCheck({ round, identity }: CheckProps) {
           className="button button-large"
           onClick={() => {
             discardRound(app, person);
-            go('/', { replace: true });
+            go(sessionHref(session), { replace: true });
           }}
         >
           {words.sentence('class.refuses')}

@@ -5,6 +5,7 @@ import { useApp } from '../app/context.js';
 import { signText } from '../app/signText.js';
 import { Flags } from '../parts/Flags.js';
 import { faceFlags } from '../parts/faceFlags.js';
+import { RemoveButton } from '../parts/RemoveButton.js';
 import { EvidenceStrip, RangeLine, Rate } from '../parts/ValueFigures.js';
 import { PressureReview } from '../pressure/PressureReview.js';
 import { MeasuresReview } from '../signs/MeasuresReview.js';
@@ -101,7 +102,7 @@ function SignReview({ round, sign, person }: ReviewProps & { readonly sign: Coun
 type ValueReviewProps = { readonly round: Round; readonly sign: CountOf; readonly value: DraftValue };
 
 function ValueReview({ round, sign, value }: ValueReviewProps) {
-  const { words, program } = useApp();
+  const { program } = useApp();
   const given = shownContent(round.draft, sign, value, { ...round, program });
   return (
     <div className="value-review">
@@ -113,13 +114,7 @@ function ValueReview({ round, sign, value }: ValueReviewProps) {
       )}
       <EvidenceStrip given={given} />
       {isVoidValue(value) ? null : <Flags flags={faceFlags(given)} />}
-      <button
-        type="button"
-        className="button button-quiet"
-        onClick={() => round.change((draft) => withoutValue(draft, sign, value.entry))}
-      >
-        {words.sentence('count.takeOut')}
-      </button>
+      <RemoveButton onRemove={() => round.change((draft) => withoutValue(draft, sign, value.entry))} />
     </div>
   );
 }

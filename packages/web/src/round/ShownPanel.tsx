@@ -3,6 +3,7 @@ import { Link } from 'wouter';
 import { useApp } from '../app/context.js';
 import { Flags } from '../parts/Flags.js';
 import { faceFlags } from '../parts/faceFlags.js';
+import { RemoveButton } from '../parts/RemoveButton.js';
 import { type Content, EvidenceStrip, RangeLine, Rate } from '../parts/ValueFigures.js';
 import { AlsoNoticed } from './AlsoNoticed.js';
 import { shownContent } from './content.js';
@@ -46,13 +47,7 @@ export function ShownPanel({ round, sign, entry, person }: ShownProps) {
             {words.sentence('count.changeNumber')}
           </button>
         ) : null}
-        <button
-          type="button"
-          className="button button-quiet"
-          onClick={() => change((was) => withoutValue(was, sign, entry))}
-        >
-          {words.sentence('count.takeOut')}
-        </button>
+        <RemoveButton onRemove={() => change((was) => withoutValue(was, sign, entry))} />
       </div>
       <div className="next-steps">
         {nextSeconds === null ? null : (

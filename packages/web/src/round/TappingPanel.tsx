@@ -61,7 +61,7 @@ function TapReadout({ round, sign, measuring }: TappingNow & PanelProps) {
     <div className="tap-readout">
       <p className="rate">
         <span className="rate-number">
-          {result.perMinute === null ? '–' : words.say.number(result.perMinute)}
+          {result.perMinute === null ? '–' : words.say.rate(result.perMinute)}
         </span>
         <span className="rate-unit">{words.sentence('app.perMinute')}</span>
       </p>

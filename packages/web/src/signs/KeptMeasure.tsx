@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react';
 import { useApp } from '../app/context.js';
 import { Flags } from '../parts/Flags.js';
+import { RemoveButton } from '../parts/RemoveButton.js';
 import { type DraftMeasure, withoutMeasure } from '../round/draft.js';
 import { signContentOf } from '../round/entries.js';
 import type { Round } from '../round/useRound.js';
@@ -25,14 +26,9 @@ export function KeptMeasure({ round, measure, label, children }: KeptProps) {
       <p className="measure-kept">{text}</p>
       <Flags flags={flags} />
       <div className="buttons">
-        <button
-          type="button"
-          className="button button-quiet"
-          onClick={() => round.change((draft) => withoutMeasure(draft, measure.entry))}
-        >
-          {words.sentence('count.takeOut')}
+        <RemoveButton onRemove={() => round.change((draft) => withoutMeasure(draft, measure.entry))}>
           <span className="unseen">: {text}</span>
-        </button>
+        </RemoveButton>
         {children}
       </div>
     </div>

@@ -11,7 +11,7 @@ export const review = {
   checked: 'Identity checked',
   title: 'Review',
   lead: 'A slip is put right here. After signing it can only be amended.',
-  take: 'Take it',
+  take: 'Measure',
   takeAnother: 'Take another',
   notDone: 'Not done …',
   notDoneWhy: 'Why was it not done?',

@@ -64,6 +64,13 @@ test('lists are joined as the locale joins them', () => {
   expect(english.allOf(['a', 'b'])).toBe('a and b');
 });
 
+test('a measured rate never reads as the zero that it is not', () => {
+  // docs/conventions.md sections 3 and 4: 0 is a measured zero; rates are whole unless a decimal is needed.
+  const { rate, beside } = sayIn('en');
+  expect([0, 0.2, 0.04, 0.5, 26.67, 76].map(rate)).toEqual(['0', '0.2', '0.04', '1', '27', '76']);
+  expect([beside(0.2, 40), beside(0, 40), beside(-0.2, 40)]).toEqual(['0.2', '0', '-0.2']);
+});
+
 test('a number beside a limit stands on its own side of it, in as few decimals as that takes', () => {
   const { beside } = sayIn('en');
   expect([

@@ -11,10 +11,12 @@ export type Say = {
   /** A number with as few decimals as it needs, at most that many: 15, 7.5. */
   readonly short: (value: number, mostDecimals?: number) => string;
   /**
-   * A number beside a limit: with as many decimals as it takes to stand on its own side of it (139.6, not 140), and
-   * no more than the usual ones where that is enough.
+   * A number beside a limit: with as many decimals as it takes to stand on its own side of it (139.6, not 140) and of
+   * zero (0.2, not 0), and no more than the usual ones where that is enough.
    */
   readonly beside: (value: number, limit: number, usualDecimals?: number) => string;
+  /** A rate a minute: whole, with a decimal only where it would read as zero and is none. */
+  readonly rate: (perMinute: number) => string;
   /** Two values with as few decimals as it takes to tell them apart: 148 and 149, 147.5 and 148.4. */
   readonly apart: (a: number, b: number) => readonly [string, string];
   /** A limit as it was set, never rounded onto a value beside it. */
@@ -49,6 +51,7 @@ export function sayIn(locale: string): Say {
     number,
     short,
     beside: (value, limit, usual = 0) => short(value, decimalsBeside(value, limit, usual)),
+    rate: (perMinute) => short(perMinute, decimalsBeside(perMinute, 0, 0)),
     apart: (a, b) => {
       const decimals = decimalsApart(a, b);
       return [short(a, decimals), short(b, decimals)];
@@ -65,10 +68,12 @@ export function sayIn(locale: string): Say {
 /** Most decimals of a value beside a limit, and of a limit: those to which a ratio is settled before it is compared. */
 const MOST_DECIMALS = 9;
 
-/** The fewest decimals, from the usual ones on, at which a value stands on its own side of a limit. */
+/** The fewest decimals, from the usual ones on, at which a value stands on its own side of a limit and of zero. */
 function decimalsBeside(value: number, limit: number, usual: number): number {
   for (let decimals = usual; decimals < MOST_DECIMALS; decimals += 1) {
-    if (Math.sign(roundTo(value, decimals) - limit) === Math.sign(value - limit)) return decimals;
+    const shown = roundTo(value, decimals);
+    if (Math.sign(shown - limit) === Math.sign(value - limit) && Math.sign(shown) === Math.sign(value))
+      return decimals;
   }
   return MOST_DECIMALS;
 }

@@ -49,6 +49,12 @@ describe('a regular 75 a minute counted for 15 s lies in the range of every way 
   });
 });
 
+test('one beat in five minutes is no rate of zero', async () => {
+  const { stdout } = await typed('count --n 1 --window 300');
+  expect(stdout).toMatch(/^0\.2 \/min .*\n/);
+  expect(stdout).toContain('0.2 a minute is very slow');
+});
+
 describe('a rate far out', () => {
   test.each([
     // Royal College of Physicians 2017 (bedside handbook 1.7, 5.2; second-hand): an adult's limits of one sign.

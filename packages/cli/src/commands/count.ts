@@ -99,7 +99,7 @@ function startItems(words: Words): Item[] {
 function linesOf(counted: Count, result: CountResult, words: Words): string[] {
   const from = { n: counted.n, seconds: counted.windowSeconds };
   const counts = counted.of === 'pulse' ? 'commandLine.beatsIn' : 'commandLine.breathsIn';
-  const rate = `${words.say.number(result.perMinute)} ${words.sentence('app.perMinute')}`;
+  const rate = `${words.say.rate(result.perMinute)} ${words.sentence('app.perMinute')}`;
   const rows = [
     [rate, `${rangeOf(result, words)}, ${words.sentence(counts, from)}`],
     ['', words.sentence('commandLine.step', { perMinute: result.stepPerMinute })],

@@ -101,7 +101,7 @@ function linesOf({ of, seconds }: Taps, result: TapResult, words: Words): string
 
 function rateOf({ perMinute }: TapResult, words: Words): string {
   if (perMinute === null) return words.sentence('commandLine.noRate');
-  return `${words.say.number(perMinute)} ${words.sentence('app.perMinute')}`;
+  return `${words.say.rate(perMinute)} ${words.sentence('app.perMinute')}`;
 }
 
 function likelyOf({ lowPerMinute: low, highPerMinute: high }: TapResult, words: Words): string[] {

@@ -1,5 +1,6 @@
 // What the README tells people to type is typed here.
-import { spawnSync } from 'node:child_process';
+import { spawn, spawnSync } from 'node:child_process';
+import { once } from 'node:events';
 import { chmodSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -24,22 +25,56 @@ test.each(typed.filter((line) => /^(count|taps|--help)/.test(line)))('evenfall %
   expect(stdout).toMatch(/\w/);
 });
 
-test('backup, check, export and restore as the README writes them, in a folder of their own', () => {
+/** Makes the demo's record in a folder: a server started and stopped again. */
+async function demoIn(folder) {
+  const main = join(root, 'packages', 'server', 'dist', 'main.js');
+  const more = { mode: 'serve', account: null, port: 0, pages: null, log: false };
+  const server = spawn(process.execPath, [main, JSON.stringify({ ...more, purpose: 'demo', folder })], {
+    stdio: ['pipe', 'pipe', 'inherit'],
+  });
+  await once(server.stdout, 'data');
+  server.stdin.end();
+  await once(server, 'exit');
+}
+
+test('backup, check, export and restore as the README writes them, in folders of their own', async () => {
   const outer = mkdtempSync(join(tmpdir(), 'evenfall-readme-'));
   chmodSync(outer, 0o755); // the account of the database goes there too
-  const record = ['--demo', '--data', join(outer, 'data')];
-  const file = join(outer, 'clinic.jsonl');
+  const places = { 'clinic.jsonl': join(outer, 'clinic.jsonl'), NEW_FOLDER: join(outer, 'new') };
+  const data = join(outer, 'data');
+  const placed = (line) => {
+    const args = line.split(' ').map((word) => places[word] ?? word);
+    return args.includes('--data') ? args : [...args, '--data', data];
+  };
   try {
-    for (const line of typed.filter((one) => /^(backup|restore|check)/.test(one))) {
-      const args = line.split(' ').map((word) => (word === 'clinic.jsonl' ? file : word));
-      const { status, stderr } = run([...args, ...record]);
+    await demoIn(data);
+    const lines = typed.filter((one) => /^(backup|restore|check)/.test(one));
+    expect(lines).toHaveLength(3);
+    for (const line of lines) {
+      const { status, stderr } = run(placed(line));
       expect([line, status, stderr]).toEqual([line, 0, '']);
     }
-    const asked = typed.find((line) => line.startsWith('export'))?.split(' ') ?? [];
-    const { status, stderr } = run([...asked, ...record]);
+    const asked = typed.find((line) => line.startsWith('export')) ?? '';
+    const { status, stderr } = run(placed(asked));
     expect(status).toBe(2); // ID stands for a person's id
     expect(stderr).toContain('--person');
   } finally {
     rmSync(outer, { recursive: true, force: true });
   }
-}, 60_000);
+}, 120_000);
+
+test('the README names the ports and the folder of the demo as they are', () => {
+  const help = run(['serve', '--help']).stdout;
+  for (const port of ['4780', '4781']) {
+    expect(readme).toContain(`http://127.0.0.1:${port}`);
+    expect(help).toContain(port);
+  }
+  expect(readme).toContain('~/.local/share/evenfall-demo');
+});
+
+test('what the README says of a count is what it answers', () => {
+  const line = readme.split('\n').find((one) => one.includes('evenfall count --n 19')) ?? '';
+  expect(line).toMatch(/# 76 \/min, between 72 and 80, .* one beat more or less/);
+  const { stdout } = run(['count', '--n', '19', '--window', '15']);
+  expect(stdout).toMatch(/76 \/min {2}between 72 and 80[\s\S]*one more or less/);
+});

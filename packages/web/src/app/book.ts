@@ -19,6 +19,11 @@ export function useIsOver(): boolean {
   return book === 'class' && session === null;
 }
 
+/** The page of a session of a class, from wherever below it; of none, the page of the class. */
+export function sessionHref(session: string | null): string {
+  return session === null ? '~/class' : `~/class/${session}`;
+}
+
 /** What is entered of a class goes with its session, also what is typed and not sent. */
 export const FORM_OF_CLASS = / class ([0-9a-f-]{36})$/;
 

@@ -1,7 +1,7 @@
 import { projectChart } from '@evenfall/record';
 import { useMemo } from 'react';
 import { useLocation } from 'wouter';
-import { useBook, useIsOver } from '../app/book.js';
+import { sessionHref, useBook, useIsOver } from '../app/book.js';
 import { useApp } from '../app/context.js';
 import { RoundBlock } from '../chart/RoundBlock.js';
 import { WaitingRounds } from '../chart/WaitingRounds.js';
@@ -27,11 +27,10 @@ export function ClassPersonPage({ person }: { readonly person: string }) {
     <Page
       title={nameIn(record) ?? words.sentence('class.title')}
       under={<IdentityOf record={record} />}
-      back={
-        isOver
-          ? { href: '~/class', text: words.sentence('class.title') }
-          : { href: '/', text: words.sentence('class.toSession') }
-      }
+      back={{
+        href: sessionHref(inBook.session),
+        text: words.sentence(isOver ? 'class.title' : 'class.toSession'),
+      }}
     >
       <Asking asked={asked} again={again} missing={words.sentence('class.nothing')}>
         {({ agents, entries }) => (

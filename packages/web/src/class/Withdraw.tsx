@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { useLocation } from 'wouter';
-import { useIsOver } from '../app/book.js';
+import { sessionHref, useBook } from '../app/book.js';
 import { useApp } from '../app/context.js';
 import { loadRecord } from '../server/load.js';
 import { withoutClassPerson } from './forget.js';
@@ -16,7 +16,7 @@ type WithdrawProps = {
 export function Withdraw({ person, session, pseudonym }: WithdrawProps) {
   const app = useApp();
   const { words, server, store } = app;
-  const isOver = useIsOver();
+  const inBook = useBook();
   const [isAsking, setAsking] = useState(false);
   const [refused, setRefused] = useState<string | null>(null);
   const [, go] = useLocation();
@@ -38,7 +38,7 @@ export function Withdraw({ person, session, pseudonym }: WithdrawProps) {
     });
     if (!answer.ok) return setRefused(refusedText(answer, words));
     store.change((state) => ({ ...state, kept: withoutClassPerson(state.kept, person) }));
-    go(isOver ? '~/class' : '/', { replace: true });
+    go(sessionHref(inBook.session), { replace: true });
     await loadRecord(app, person, 'class');
   };
   return (

@@ -23,8 +23,8 @@ export function afterAsking<T>(was: Asked<T>, answer: Answer<T>, unreadable = 0)
 }
 
 /** Of the class book nothing is shown that is not there any more: it was deleted. */
-export function afterAskingClass<T>(was: Asked<T>, answer: Answer<T>): Asked<T> {
-  const asked = afterAsking(was, answer);
+export function afterAskingClass<T>(was: Asked<T>, answer: Answer<T>, unreadable = 0): Asked<T> {
+  const asked = afterAsking(was, answer, unreadable);
   return asked.is === 'missing' ? { is: 'missing', value: null } : asked;
 }
 

@@ -33,9 +33,13 @@ export async function loadClass(app: Loading, session: string): Promise<void> {
     : people.ok
       ? { ...found, value: { session: found.value.session, rows: rowsOf(found.value, people.value.persons) } }
       : people;
+  const unreadable = people.ok ? people.value.unreadable : 0;
   know(app, (known) => ({
     ...known,
-    classes: { ...known.classes, [session]: afterAskingClass(known.classes[session] ?? ASKED, answer) },
+    classes: {
+      ...known.classes,
+      [session]: afterAskingClass(known.classes[session] ?? ASKED, answer, unreadable),
+    },
   }));
   if (!found.ok && found.status === 404) forgetSession(app, session);
 }

@@ -6,7 +6,6 @@ import { must } from './contents.js';
 
 /** What the invented clinic has chosen, section by section; every other section stands at its first preset. */
 const CHOSEN = {
-  round: 'scored-set',
   category: 'acc-aha-2017',
   readings: 'acc-aha-2017',
   actNow: 'acc-aha-2017',

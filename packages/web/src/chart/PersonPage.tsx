@@ -1,4 +1,4 @@
-import { projectChart } from '@evenfall/record';
+import { projectChart, projectDuties } from '@evenfall/record';
 import { useMemo } from 'react';
 import { Link, useLocation } from 'wouter';
 import { useApp, useKept } from '../app/context.js';
@@ -11,6 +11,7 @@ import { entriesIn, useRecord } from '../round/useRound.js';
 import { BOOK } from '../server/load.js';
 import { ErasePanel } from './ErasePanel.js';
 import { RoundBlock } from './RoundBlock.js';
+import { useRulesOf } from './useRulesOf.js';
 import { WaitingRounds } from './WaitingRounds.js';
 
 /** A person's page: who it is, the next round, and the chart, newest first. */
@@ -23,6 +24,8 @@ export function PersonPage({ person }: { readonly person: string }) {
   const record = asked.value;
   const entries = useMemo(() => (record === null ? [] : entriesIn(record)), [record]);
   const chart = useMemo(() => projectChart(entries), [entries]);
+  const rulesOf = useRulesOf();
+  const { rechecks } = projectDuties(entries, rulesOf);
   const name = record?.identity?.name ?? words.sentence(record === null ? 'chart.title' : 'people.erased');
 
   return (
@@ -60,7 +63,13 @@ export function PersonPage({ person }: { readonly person: string }) {
                 </p>
               ) : null}
               {chart.rounds.map((round) => (
-                <RoundBlock key={round.id} round={round} person={person} agents={agents} />
+                <RoundBlock
+                  key={round.id}
+                  round={round}
+                  person={person}
+                  agents={agents}
+                  rechecks={rechecks.filter((one) => one.round === round.id)}
+                />
               ))}
             </section>
             <div className="chart-ends">

@@ -1,10 +1,11 @@
-import type { Agent, AmendedEntry, ChartRound, StoredEntry } from '@evenfall/record';
+import type { Agent, AmendedEntry, ChartRound, DueRecheck, StoredEntry } from '@evenfall/record';
 import { useApp } from '../app/context.js';
 import { signText } from '../app/signText.js';
 import { stampText } from '../app/times.js';
 import { isVoidCharted } from '../parts/charted.js';
 import { notDoneText } from '../round/NotDoneForm.js';
 import { contentOfEntry } from './contentOfEntry.js';
+import { RoundDuties } from './RoundDuties.js';
 import { RoundOutcome } from './RoundOutcome.js';
 import { ValueBlock } from './ValueBlock.js';
 import { whoText } from './who.js';
@@ -13,10 +14,12 @@ type RoundBlockProps = {
   readonly round: ChartRound;
   readonly person: string;
   readonly agents: readonly Agent[];
+  /** When the pressure of this round is to be taken again. */
+  readonly rechecks?: readonly DueRecheck[];
 };
 
 /** One signed round: when, by whom, its values, and what was not done. */
-export function RoundBlock({ round, person, agents }: RoundBlockProps) {
+export function RoundBlock({ round, person, agents, rechecks = [] }: RoundBlockProps) {
   const { words } = useApp();
   const signing = round.signed?.current.at(-1) ?? round.signed?.original;
   const first = signing ?? round.values[0]?.original;
@@ -47,6 +50,7 @@ export function RoundBlock({ round, person, agents }: RoundBlockProps) {
           </p>
         ))}
       </header>
+      <RoundDuties round={round} person={person} agents={agents} rechecks={rechecks} />
       {voidLast(round.values).map((value) => (
         <ValueBlock
           key={value.original.id}

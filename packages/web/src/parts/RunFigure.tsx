@@ -28,7 +28,7 @@ export function RunFigure({ content }: { readonly content: RunContent }) {
       </p>
       {ranges.length === 0 || override !== null ? null : (
         <p className="small soft">
-          {words.sentence('pressure.rangeSays')} {ranges.join(', ')}.{' '}
+          {words.sentence('pressure.rangeFrom', { text: ranges.join(', ') })}{' '}
           {words.sentence('run.scatter', { mmHg: REPEAT_SCATTER_MMHG })}
         </p>
       )}
@@ -50,12 +50,12 @@ function DeflationStrip({ content }: { readonly content: RunContent }) {
   });
   return (
     <figure className="evidence">
-      <svg className="strip" viewBox={`-8 -6 ${WIDTH + 16} ${HEIGHT + 12}`} role="img" aria-label={label}>
-        <path className="strip-window" d={`M0 ${HEIGHT} H${WIDTH}`} />
+      <svg className="strip" viewBox={`-8 -22 ${WIDTH + 16} ${HEIGHT + 28}`} role="img" aria-label={label}>
+        {strip.isTimed ? <path className="strip-window" d={`M0 ${HEIGHT} H${WIDTH}`} /> : null}
         <path className={strip.isTimed ? 'run-line' : 'run-line run-line-untimed'} d={strip.line} />
-        {strip.marks.map(({ what, x, y }) => (
+        {strip.marks.map(({ what, mmHg, x, y }) => (
           <g key={`${what} ${x}`}>
-            <path className="strip-timed" d={`M${x} ${y} V${HEIGHT}`} />
+            {strip.isTimed ? <path className="strip-timed" d={`M${x} ${y} V${HEIGHT}`} /> : null}
             {what === 'first sound' || what === 'pulse back' ? (
               <circle className="run-first" cx={x} cy={y} r={4} />
             ) : what === 'peak' ? (
@@ -63,11 +63,14 @@ function DeflationStrip({ content }: { readonly content: RunContent }) {
             ) : (
               <rect className="run-last" x={x - 3.5} y={y - 3.5} width={7} height={7} />
             )}
+            <text className="run-number" x={x} y={y - 9} textAnchor={x > WIDTH / 2 ? 'end' : 'start'}>
+              {mmHg}
+            </text>
           </g>
         ))}
       </svg>
       <figcaption className="small soft">
-        {words.sentence(strip.isTimed ? 'pressure.timesRecorded' : 'count.timesNotRecorded')}
+        {words.sentence(strip.isTimed ? 'pressure.timesRecorded' : 'pressure.timesNotTaken')}
       </figcaption>
     </figure>
   );

@@ -10,6 +10,7 @@ import { secondIdentifiers } from '../parts/Identity.js';
 import { Page } from '../parts/Page.js';
 import { localDate } from '../ports/stampAt.js';
 import { loadPeople } from '../server/load.js';
+import { dueText } from './dueText.js';
 import { matching } from './matching.js';
 import { WhoMeasures } from './WhoMeasures.js';
 
@@ -46,7 +47,7 @@ export function PeoplePage() {
             {rows.some(({ latest }) => latest.recheck !== null) ? (
               <p className="small soft">{words.sentence('people.cannotRing')}</p>
             ) : null}
-            <PeopleList rows={matching(rows, wanted)} isEmpty={rows.length === 0} />
+            <PeopleList rows={actNowFirst(matching(rows, wanted))} isEmpty={rows.length === 0} />
             <Link href="/people/new" className={rows.length === 0 ? 'button button-first' : 'button'}>
               {words.sentence('people.add')}
             </Link>
@@ -61,6 +62,11 @@ export function PeoplePage() {
       </Asking>
     </Page>
   );
+}
+
+/** Whoever has an act-now that nobody has closed stands before everybody else. */
+function actNowFirst(rows: readonly PersonRow[]): readonly PersonRow[] {
+  return rows.toSorted((a, b) => Number(b.latest.actNow > 0) - Number(a.latest.actNow > 0));
 }
 
 function PeopleList({ rows, isEmpty }: { readonly rows: readonly PersonRow[]; readonly isEmpty: boolean }) {
@@ -95,6 +101,7 @@ export function PersonLine({ row, base = '' }: { readonly row: PersonRow; readon
     <Link href={`${base}/people/${row.id}`} className="person-line">
       <span className="person-who">
         <span className="person-name">{name}</span>
+        <DutyMarks latest={latest} />
         {identity === null ? null : (
           <span className="soft small identity-parts">
             {secondIdentifiers(identity, words).map((part) => (
@@ -104,7 +111,6 @@ export function PersonLine({ row, base = '' }: { readonly row: PersonRow; readon
         )}
         {hasDraft ? <PersonMark text={words.sentence('people.draft')} /> : null}
         {isWaiting ? <PersonMark text={words.sentence('people.waiting')} /> : null}
-        <DutyMarks latest={latest} />
         <LatestMark label={words.sentence('app.pulse')} latest={latest.pulse} />
         <LatestMark label={words.sentence('app.breaths')} latest={latest.breaths} />
         <LatestMark label={words.sentence('app.pressure')} latest={latest.pressure} />
@@ -178,18 +184,12 @@ function LatestPressureText({ latest }: { readonly latest: PersonRow['latest']['
 function DutyMarks({ latest }: { readonly latest: PersonRow['latest'] }) {
   const { words, clock } = useApp();
   const { actNow, recheck, toCountersign } = latest;
-  const today = localDate(clock.stamp());
-  const due = recheck === null ? null : shortStampText(recheck.byAt ?? recheck.fromAt, today, words);
   return (
     <>
       {actNow === 0 ? null : (
         <strong className="small person-alert">{words.sentence('people.actNow', { alerts: actNow })}</strong>
       )}
-      {recheck === null || due === null ? null : (
-        <span className="small person-mark">
-          {words.sentence(recheck.byAt === null ? 'people.recheckFrom' : 'people.recheckBy', { text: due })}
-        </span>
-      )}
+      {recheck === null ? null : <PersonMark text={dueText(recheck, clock.stamp(), words)} />}
       {toCountersign === 0 ? null : (
         <span className="small">{words.sentence('people.toCountersign', { rounds: toCountersign })}</span>
       )}

@@ -17,7 +17,8 @@ export const chart = {
   closedLine: 'Closed.',
   closedSays: (f: { conditions: string; whom: string; at: string; said: string; who: string }) =>
     `${f.conditions}: told ${f.whom}, ${f.at}. Said back: ${f.said} (${f.who})`,
-  resultAmended: 'Made again after an amendment; what was signed stands in the whole story.',
+  resultAmended: 'After amendment: made again from the values as they stand now.',
+  resultSigned: 'As it was signed',
   countersigned: 'Countersigned.',
   notAgreed: 'Seen, and not relied on.',
   countersign: 'Countersign',

@@ -10,6 +10,7 @@ export const people = {
     `Act now: ${say.counted(f.alerts, { one: 'alert', other: 'alerts' })} not closed`,
   recheckBy: (f: Text) => `Look at the pressure again by ${f.text}`,
   recheckFrom: (f: Text) => `Look at the pressure again from ${f.text} on`,
+  recheckLate: (f: Text) => `Late: the pressure was to be looked at again by ${f.text}`,
   toCountersign: (f: { rounds: number }, say: Say) => `${say.counted(f.rounds, ROUNDS)} to countersign`,
   cannotRing: 'A page that is closed cannot ring: look here yourself.',
   add: 'Add a person',

@@ -1,0 +1,50 @@
+import { type Agent, type ChartRound, type DueRecheck, openIn } from '@evenfall/record';
+import { useIsOver } from '../app/book.js';
+import { useApp } from '../app/context.js';
+import { stampText } from '../app/times.js';
+import { dueText } from '../people/dueText.js';
+import { CloseActNow } from './CloseActNow.js';
+import { useRulesOf } from './useRulesOf.js';
+import { whoText } from './who.js';
+
+type DutiesProps = {
+  readonly round: ChartRound;
+  readonly person: string;
+  readonly agents: readonly Agent[];
+  /** When the pressure of this round is to be taken again; none where it was since. */
+  readonly rechecks: readonly DueRecheck[];
+};
+
+/** What a round asks somebody to do: before its values, so that nobody reads past it. */
+export function RoundDuties({ round, person, agents, rechecks }: DutiesProps) {
+  const { words, clock } = useApp();
+  const rulesOf = useRulesOf();
+  const isOver = useIsOver();
+  if (round.isInError) return null;
+  const open = isOver ? [] : openIn(round, rulesOf);
+  const due = isOver ? [] : rechecks;
+  if (open.length === 0 && round.closed.length === 0 && due.length === 0) return null;
+  return (
+    <div className="round-duties">
+      {open.length === 0 ? null : <CloseActNow round={round} person={person} open={open} />}
+      {round.closed.map((entry) => (
+        <p key={entry.id} className="small">
+          <strong>{words.sentence('chart.closedLine')}</strong>{' '}
+          {words.sentence('chart.closedSays', {
+            conditions: entry.content.conditions.map((one) => words.title('condition', one)).join(', '),
+            whom: entry.content.toldWhom,
+            at: stampText(entry.content.toldAt, words),
+            said: entry.content.saidBack,
+            who: whoText(entry, agents, words),
+          })}
+        </p>
+      ))}
+      {due.map((recheck) => (
+        <p key={recheck.code} className="small">
+          <strong className="person-mark">{dueText(recheck, clock.stamp(), words)}.</strong>{' '}
+          {words.sentence('people.cannotRing')}
+        </p>
+      ))}
+    </div>
+  );
+}

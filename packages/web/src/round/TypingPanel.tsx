@@ -3,7 +3,7 @@ import { useEffect, useRef, useState } from 'react';
 import { useApp } from '../app/context.js';
 import { Keypad } from '../parts/Keypad.js';
 import { NOTHING_NOTICED, withValue } from './draft.js';
-import { type Measuring, typedMore } from './measuring.js';
+import { type Measuring, typedText } from './measuring.js';
 import type { PanelProps } from './panelProps.js';
 
 type TypingProps = PanelProps & { readonly measuring: Extract<Measuring, { at: 'typing' }> };
@@ -53,7 +53,7 @@ export function TypingPanel({ round, sign, measuring }: TypingProps) {
           inputMode="none"
           autoComplete="off"
           value={typed}
-          onChange={(event) => type([...event.target.value].reduce(typedMore, ''))}
+          onChange={(event) => type(typedText(event.target.value))}
         />
         <span className="typed-window">
           {words.sentence('count.seconds', { seconds: start.windowSeconds })}
@@ -62,7 +62,7 @@ export function TypingPanel({ round, sign, measuring }: TypingProps) {
       <p className="field-wrong" id="typed-wrong" role="alert" hidden={wrong === null}>
         {wrong}
       </p>
-      <Keypad onDigit={(digit) => type(typedMore(typed, digit))} onRubOut={() => type(typed.slice(0, -1))} />
+      <Keypad onDigit={(digit) => type(typedText(typed + digit))} onRubOut={() => type(typed.slice(0, -1))} />
     </form>
   );
 }

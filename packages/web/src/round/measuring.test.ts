@@ -1,4 +1,5 @@
-import { expect, test } from 'vitest';
+import { parseCount } from '@evenfall/clinical';
+import { describe, expect, test } from 'vitest';
 import {
   isLate,
   isOver,
@@ -11,6 +12,7 @@ import {
   tapped,
   tapSeconds,
   typedMore,
+  typedText,
   windowOver,
 } from './measuring.js';
 
@@ -66,6 +68,35 @@ test.each([
   ['1', '.', '1'],
 ])('typed “%s” and then “%s” is “%s”', (typed, digit, text) => {
   expect(typedMore(typed, digit)).toBe(text);
+});
+
+describe('what is typed or pasted for a count', () => {
+  test.each([
+    ['19', '19'],
+    [' 19 ', '19'],
+    ['04', '4'],
+    ['000', '0'],
+    ['', ''],
+  ])('“%s” is “%s”', (text, typed) => {
+    expect(typedText(text)).toBe(typed);
+  });
+
+  // docs/conventions.md section 1: anything that is no number is refused, never guessed.
+  test.each(['19.5', '19,5', '-19', '1e2', '19beats', '1234567', '19.555555555'])(
+    '“%s” never becomes a number: it is refused in words',
+    (text) => {
+      let typed = '';
+      for (const sign of text) typed = typedText(typed + sign);
+      for (const one of [typed, typedText(text)]) {
+        const parsed = parseCount({ n: one, windowSeconds: 300 });
+        expect(parsed.ok, one).toBe(false);
+      }
+    },
+  );
+
+  test('a gap inside what is pasted is no number either', () => {
+    expect(parseCount({ n: typedText('1 9'), windowSeconds: 300 }).ok).toBe(false);
+  });
 });
 
 test('the touch that starts the clock does not break it off', () => {

@@ -106,6 +106,18 @@ export function typedMore(typed: string, digit: string): string {
   return typed === '0' ? digit : typed + digit;
 }
 
+/** More signs than any count has, so that a text that was cut is no number that could be one. */
+const MOST_TYPED = 6;
+
+/**
+ * What was typed or pasted for a count, as it is: what is no whole number is refused when it is done, and never mended in
+ * silence (19.5 is not 195). Only leading zeros go.
+ */
+export function typedText(text: string): string {
+  const typed = text.trim().slice(0, MOST_TYPED);
+  return /^\d+$/.test(typed) ? typed.replace(/^0+(?=\d)/, '') : typed;
+}
+
 /** How long after the start a touch still belongs to it, and not to the button that came under the finger. */
 const SAME_TOUCH_MS = 500;
 

@@ -116,9 +116,6 @@ async function checked(path: string): Promise<Checked> {
   throw new Error(`${path} ends before its last line: the disk may be full`);
 }
 
-/** How many entries that cannot be read are named one by one; the rest are counted. Source: decision. */
-const MOST_NAMED = 10;
-
 /** What is wrong with a backup that holds entries which cannot be read, in whole sentences. */
 function unvouched(file: string, unread: readonly Unread[], words: Words): Problem[] {
   const nowhere = {
@@ -129,19 +126,13 @@ function unvouched(file: string, unread: readonly Unread[], words: Words): Probl
     expected: null,
     got: null,
   } as const;
-  const named = unread.slice(0, MOST_NAMED).map(({ line, id, kind, refusals }): Problem => {
+  const named = unread.map(({ line, id, kind, refusals }): Problem => {
     const place = refusals.map((one) => words.problem(one).message).join(' ');
     const message = words.sentence('commandLine.unreadableEntry', { id, kind, place });
     return { ...nowhere, file, line, field: `/entry${refusals[0]?.field ?? ''}`, got: id, message };
   });
-  const more = unread.length - named.length;
-  return [
-    { ...nowhere, file, message: words.sentence('commandLine.unvouched', { entries: unread.length, file }) },
-    ...named,
-    ...(more === 0
-      ? []
-      : [{ ...nowhere, file, message: words.sentence('commandLine.moreUnreadable', { entries: more }) }]),
-  ];
+  const summary = words.sentence('commandLine.unvouched', { entries: unread.length, file });
+  return [{ ...nowhere, file, message: summary }, ...named];
 }
 
 async function exists(path: string): Promise<boolean> {

@@ -122,8 +122,6 @@ export const commandLine = {
     `${f.file}: written, and ${say.counted(f.entries, ENTRIES)} in it cannot be read by this program, so a restore would refuse it. Keep the record itself; the program that wrote them may read them.`,
   unreadableEntry: (f: { id: string; kind: string; place: string }, _say: Say) =>
     `entry ${f.id} (${f.kind}) cannot be read: ${f.place}`,
-  moreUnreadable: (f: { entries: number }, say: Say) =>
-    `${say.counted(f.entries, ENTRIES)} more cannot be read`,
   leftOut: (f: { entries: number }, say: Say) =>
     `${say.counted(f.entries, ENTRIES)} of this person cannot be read by this program and are left out of the table; evenfall check lists them.`,
   restored: (f: { entries: number; persons: number }, say: Say) =>

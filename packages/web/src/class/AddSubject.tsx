@@ -43,7 +43,7 @@ export function AddSubject({ session, rows }: AddSubjectProps) {
   const wrongText = (code: SubjectWrong[keyof SubjectWrong]) =>
     code === undefined ? null : words.sentence(`class.${code}`);
   return (
-    <section className="people" aria-label={words.sentence('class.add')}>
+    <section className="people not-printed" aria-label={words.sentence('class.add')}>
       <h2>{words.sentence('class.add')}</h2>
       <p>{words.sentence('class.refusing')}</p>
       <form

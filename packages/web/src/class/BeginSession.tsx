@@ -41,7 +41,7 @@ export function BeginSession() {
   const wrongText = (code: SessionWrong[keyof SessionWrong]) =>
     code === undefined ? null : words.sentence(`class.${code}`);
   return (
-    <section className="people" aria-label={words.sentence('class.begin')}>
+    <section className="people not-printed" aria-label={words.sentence('class.begin')}>
       <h2>{words.sentence('class.begin')}</h2>
       <form
         className="form"

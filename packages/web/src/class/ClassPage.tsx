@@ -78,7 +78,7 @@ export function SessionSince({ session }: { readonly session: ClassSession }) {
   const text = instantText(begunAt, words);
   return (
     <>
-      <span className="small soft identity-parts">
+      <span className="small soft session-parts">
         <span>
           {who === undefined
             ? words.sentence('class.since', { text })

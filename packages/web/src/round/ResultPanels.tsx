@@ -2,6 +2,7 @@ import { EMERGENCY_FEATURES, type EmergencyFeature, type Flag, recheckFlag } fro
 import type { RoundValueKept } from '@evenfall/record';
 import type { Words } from '@evenfall/words';
 import { useState } from 'react';
+import { useBook } from '../app/book.js';
 import { useApp } from '../app/context.js';
 import { Flags } from '../parts/Flags.js';
 import { IncidentalNote } from '../parts/IncidentalNote.js';
@@ -13,6 +14,7 @@ type StandingProps = { readonly standing: RoundStanding };
 /** What somebody must act on now. It stays until it is signed, and then until it is closed in the chart. */
 export function ActNowPanel({ standing }: StandingProps) {
   const { words } = useApp();
+  const isClass = useBook().book === 'class';
   const alerts = standing.content.value?.actNow ?? [];
   if (alerts.length === 0) return null;
   return (
@@ -29,7 +31,7 @@ export function ActNowPanel({ standing }: StandingProps) {
         ))}
       </ul>
       <IncidentalNote />
-      <p className="small">{words.sentence('result.actNowSays')}</p>
+      <p className="small">{words.sentence(isClass ? 'class.actNowSays' : 'result.actNowSays')}</p>
     </section>
   );
 }

@@ -53,6 +53,8 @@ export const classBook = {
   refuses: 'They refuse, or it is somebody else',
   incidental:
     'An incidental finding: the teacher tells it to the person privately, and helps them to get it looked at.',
+  actNowSays:
+    'Do not wait for this page. After signing, say with the round whom you told and what was said back.',
   toSession: 'The session',
   rounds: 'Rounds',
   noRounds: 'No round yet.',
@@ -66,7 +68,7 @@ export const classBook = {
   end: 'End the session …',
   endTitle: 'End this session',
   endWhat:
-    'Everything of it is deleted for good: people, pseudonyms and every number, also that the session was. This cannot be undone.',
+    'Everything of it is deleted for good: people, pseudonyms and every number. Not even that there was a session stays. This cannot be undone.',
   endKeep: 'Keep somebody’s data only if both agree, each of their own free will:',
   teacherAgrees: 'the teacher agrees',
   subjectAgrees: 'this person agrees',

@@ -101,6 +101,14 @@ test('a number beside a limit stands on its own side of it, in as few decimals a
   );
 });
 
+test('a range is shown in whole numbers that leave none of it out', () => {
+  const say = sayIn('en');
+  expect(say.around(163, 166.6)).toEqual(['163', '167']);
+  expect(say.around(107.4, 111)).toEqual(['107', '111']);
+  // 0.1 + 0.2 - 0.3 is not quite zero, and 1.1 + 2.2 - 0.3 is not quite 3.
+  expect(say.around(0.1 + 0.2 - 0.3, 1.1 + 2.2 - 0.3)).toEqual(['0', '3']);
+});
+
 test('two values close together are told apart with no more decimals than that takes', () => {
   const say = sayIn('en');
   expect(say.apart(84, 80)).toEqual(['84', '80']);

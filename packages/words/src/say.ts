@@ -19,6 +19,8 @@ export type Say = {
   readonly rate: (perMinute: number) => string;
   /** Two values with as few decimals as it takes to tell them apart: 148 and 149, 147.5 and 148.4. */
   readonly apart: (a: number, b: number) => readonly [string, string];
+  /** A range in whole numbers that still holds every value of it: 163.4 to 166.6 is 163 and 167. */
+  readonly around: (low: number, high: number) => readonly [string, string];
   /** A limit as it was set, never rounded onto a value beside it. */
   readonly limit: (limit: number) => string;
   /** A share from 0 to 1 as whole percent: 0.081 is "8 %". */
@@ -56,6 +58,10 @@ export function sayIn(locale: string): Say {
       const decimals = decimalsApart(a, b);
       return [short(a, decimals), short(b, decimals)];
     },
+    around: (low, high) => [
+      number(Math.floor(roundTo(low, MOST_DECIMALS))),
+      number(Math.ceil(roundTo(high, MOST_DECIMALS))),
+    ],
     limit: (limit) => short(limit, MOST_DECIMALS),
     percent: (share) => `${number(share * 100)} %`,
     form,

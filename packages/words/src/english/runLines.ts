@@ -13,7 +13,7 @@ export const runLines = {
   usedInPlace: (f: { used: number; heard: number }, say: Say) =>
     `${say.short(f.used)} is used (the last sound was at ${say.short(f.heard)})`,
   rangeAlone: (f: Ends, say: Say) =>
-    `range from deflation and gauge alone ${say.short(f.low)} to ${say.short(f.high)}`,
+    `range from deflation and gauge alone ${say.around(f.low, f.high).join(' to ')}`,
   scatter: (f: { mmHg: number }, say: Say) =>
     `Besides, readings of one person minutes apart scatter with an SD of about ${say.short(f.mmHg)} mmHg.`,
   deflation: 'Let down',

@@ -25,7 +25,7 @@ export const app = {
   close: 'Close',
   skip: 'Skip to the page',
   invented: 'INVENTED',
-  inventedBand: 'INVENTED: nobody here is a real person',
+  inventedBand: 'INVENTED: nobody here is real',
   pageTitle: (f: Text) => `${f.text} · Evenfall`,
   pageTitleInvented: (f: Text) => `INVENTED · ${f.text} · Evenfall`,
   loading: 'One moment …',

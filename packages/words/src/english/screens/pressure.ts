@@ -91,7 +91,7 @@ export const pressure = {
   changeNumbers: 'Change the numbers',
   mmHg: 'mmHg',
   rangeOf: (f: { text: string; low: number; high: number }, say: Say) =>
-    `${f.text} ${say.short(f.low)} to ${say.short(f.high)}`,
+    `${f.text} ${say.around(f.low, f.high).join(' to ')}`,
   systolic: 'systolic',
   diastolic: 'diastolic',
   rangeSays: 'Range from deflation and gauge alone.',

@@ -29,7 +29,7 @@ export function AmendFieldset({ entry, isMarked, form, wrong, onMend }: AmendFie
     const found = wrong[field];
     if (found === undefined) return null;
     if (typeof found === 'string') return words.sentence(`amend.${found}`);
-    const nameOf = () => words.sentence('amend.correctedN');
+    const nameOf = () => words.sentence(field === 'perMinute' ? 'amend.rate' : 'amend.correctedN');
     return found.map((refusal) => words.problem(refusal, { nameOf }).message).join(' ');
   };
   const set = (field: keyof AmendFields, text: string) => {
@@ -83,14 +83,11 @@ export function AmendFieldset({ entry, isMarked, form, wrong, onMend }: AmendFie
       {what === 'count' ? text('n', words.sentence('amend.correctedN'), 'numeric') : null}
       {what === 'numbers' ? text('n', words.sentence('amend.numbers'), 'text') : null}
       {what === 'reading' ? text('n', words.sentence('amend.reading'), 'decimal') : null}
-      {what === 'by-hand' ? (
-        <>
-          {entry.kind === 'run'
-            ? text('perMinute', words.sentence('amend.numbers'), 'text')
-            : text('perMinute', words.sentence('amend.rate'), 'decimal')}
-          {text('byHandWhy', words.sentence('amend.byHandWhy'), 'text')}
-        </>
-      ) : null}
+      {what !== 'by-hand'
+        ? null
+        : entry.kind === 'run'
+          ? text('perMinute', words.sentence('amend.numbers'), 'text')
+          : text('perMinute', words.sentence('amend.rate'), 'decimal')}
       {what === 'time' ? (
         <Field label={words.sentence('amend.time')} wrong={said('time')}>
           {(control) => (
@@ -121,7 +118,13 @@ export function AmendFieldset({ entry, isMarked, form, wrong, onMend }: AmendFie
       </Field>
       {text(
         'text',
-        words.sentence(reason === 'other' ? 'amend.reasonTextOther' : 'amend.reasonText'),
+        words.sentence(
+          what === 'by-hand'
+            ? 'amend.byHandWhy'
+            : reason === 'other'
+              ? 'amend.reasonTextOther'
+              : 'amend.reasonText',
+        ),
         'text',
       )}
     </>

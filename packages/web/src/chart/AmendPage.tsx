@@ -48,7 +48,15 @@ export function AmendPage({ person, entry }: AmendPageProps) {
             <p className="notice">{words.sentence('amend.notHere')}</p>
           ) : (
             <Asking asked={rules.asked} again={rules.again}>
-              {(inForce) => <AmendForm amended={found} entry={value} person={person} inForce={inForce} />}
+              {(inForce) => (
+                <AmendForm
+                  amended={found}
+                  entry={value}
+                  person={person}
+                  birthDate={record.identity?.birthDate ?? null}
+                  inForce={inForce}
+                />
+              )}
             </Asking>
           );
         }}
@@ -62,10 +70,11 @@ type AmendFormProps = {
   readonly amended: StoredEntry;
   readonly entry: StoredEntry;
   readonly person: string;
+  readonly birthDate: string | null;
   readonly inForce: InForce;
 };
 
-function AmendForm({ amended, entry, person, inForce }: AmendFormProps) {
+function AmendForm({ amended, entry, person, birthDate, inForce }: AmendFormProps) {
   const app = useApp();
   const { words, program, store, server, clock } = app;
   const inBook = useBook();
@@ -83,13 +92,13 @@ function AmendForm({ amended, entry, person, inForce }: AmendFormProps) {
       n: form.text('n'),
       perMinute: form.text('perMinute'),
       time: form.text('time'),
-      byHandWhy: form.text('byHandWhy'),
       reason: form.text('reason'),
       text: form.text('text'),
     };
     const { amendment, wrong: found } = readAmendment(entry, fields, inForce, {
       now: clock.stamp(),
       stampOf: clock.stampOf,
+      birthDate,
     });
     setWrong(found);
     setRefused(null);

@@ -1,4 +1,6 @@
+import type { Refusal } from '@evenfall/clinical';
 import { chartRun, chartSign, readEntry, type StoredEntry } from '@evenfall/record';
+import { wordsFor } from '@evenfall/words';
 import { expect, test } from 'vitest';
 import { stampOfLocal } from '../ports/stampAt.js';
 import { readRun } from '../pressure/readRun.js';
@@ -19,8 +21,12 @@ const frames = entriesOf(complete(), {
 /** 19 beats in 15 s, as kept. */
 const pulse = { ...frames[0], recordedAt: '2026-03-05T09:06:00Z' } as unknown as StoredEntry;
 
-const BLANK: AmendFields = { what: '', n: '', perMinute: '', time: '', byHandWhy: '', reason: '', text: '' };
-const CLOCK = { now: AT(9), stampOf: (typed: string) => stampOfLocal(typed, 'Europe/Lisbon', () => 0) };
+const BLANK: AmendFields = { what: '', n: '', perMinute: '', time: '', reason: '', text: '' };
+const CLOCK = {
+  now: AT(9),
+  stampOf: (typed: string) => stampOfLocal(typed, 'Europe/Lisbon', () => 0),
+  birthDate: '1950-12-31',
+};
 const amend = (fields: Partial<AmendFields>) =>
   readAmendment(pulse, { ...BLANK, ...fields }, NO_PROTOCOL, CLOCK);
 const under = { inForce: NO_PROTOCOL, program: 'evenfall test' };
@@ -42,7 +48,7 @@ test('a rate set by hand stands beside the evidence, which stays', () => {
   const { amendment } = amend({
     what: 'by-hand',
     perMinute: '80',
-    byHandWhy: 'counted by a second observer',
+    text: 'counted by a second observer',
     reason: 'equipment-fault',
   });
   if (amendment === null) throw new Error('refused');
@@ -56,7 +62,7 @@ test('a rate set by hand stands beside the evidence, which stays', () => {
 test('every amendment is an entry that the record accepts', () => {
   for (const fields of [
     { what: 'count', n: '18', reason: 'typing-slip' },
-    { what: 'by-hand', perMinute: '80', byHandWhy: 'second observer', reason: 'other', text: 'recounted' },
+    { what: 'by-hand', perMinute: '80', reason: 'other', text: 'recounted' },
     { what: 'in-error', reason: 'wrong-person' },
   ]) {
     const { amendment } = amend(fields);
@@ -88,12 +94,34 @@ test.each([
   [{ what: 'in-error', reason: 'other', text: '  ' }, { text: 'textMissing' }],
   [
     { what: 'by-hand', reason: 'duplicate' },
-    { perMinute: 'rateMissing', byHandWhy: 'byHandWhyMissing' },
+    { perMinute: [expect.objectContaining({ code: 'missing' })], text: 'byHandWhyMissing' },
   ],
-  [{ what: 'by-hand', reason: 'duplicate', perMinute: '0', byHandWhy: 'x' }, { perMinute: 'rateMissing' }],
-  [{ what: 'by-hand', reason: 'duplicate', perMinute: '72,5', byHandWhy: 'x' }, { perMinute: 'rateMissing' }],
+  [{ what: 'by-hand', reason: 'other', perMinute: '72' }, { text: 'byHandWhyMissing' }],
 ])('refuses %j', (fields, wrong) => {
   expect(amend(fields)).toEqual({ amendment: null, wrong });
+});
+
+test.each([
+  ['0', 'out-of-range'],
+  ['0.1', null],
+  ['400', null],
+  ['400.1', 'out-of-range'],
+  ['72,5', 'not-a-number'],
+])('a rate of %s by hand: %s', (perMinute, code) => {
+  // docs/conventions.md sections 5 and 9: over 400 a minute is refused; that none was counted is a count of 0.
+  const { amendment, wrong } = amend({ what: 'by-hand', reason: 'duplicate', perMinute, text: 'x' });
+  expect(amendment === null).toBe(code !== null);
+  if (code === null) return;
+  const [refused] = wrong.perMinute as Refusal[];
+  expect(refused?.code).toBe(code);
+  expect(wordsFor('en').problem(refused as Refusal).expected).toMatch(/over 0 and at most 400 a minute/);
+});
+
+test.each([
+  ['1950-12-30T23:59', 'timeBeforeBirth'],
+  ['1950-12-31T00:00', undefined],
+])('measured at %s by somebody born on 31 December 1950: %s', (time, wrong) => {
+  expect(amend({ what: 'time', time, reason: 'wrong-time' }).wrong.time).toBe(wrong);
 });
 
 test('a count that clinical refuses is refused here in its words', () => {
@@ -115,7 +143,7 @@ test('what was broken off can neither be put right nor given a rate by hand', ()
     content: { ...pulse.content, evidence: { count: broken } },
   } as unknown as StoredEntry;
   expect(canCorrectCount(voided)).toBe(false);
-  const byHand = { ...BLANK, what: 'by-hand', perMinute: '70', byHandWhy: 'x', reason: 'duplicate' };
+  const byHand = { ...BLANK, what: 'by-hand', perMinute: '70', text: 'x', reason: 'duplicate' };
   expect(readAmendment(voided, byHand, NO_PROTOCOL, CLOCK).wrong).toEqual({ what: 'whatMissing' });
 });
 
@@ -184,7 +212,7 @@ test('the numbers of a pressure are put right as the trade writes them, and judg
 
 test('a pressure set by hand stands beside the run, which stays', () => {
   const { run } = taken();
-  const byHand = { what: 'by-hand', perMinute: '138/86', byHandWhy: 'sleeve under the cuff' };
+  const byHand = { what: 'by-hand', perMinute: '138/86', text: 'sleeve under the cuff' };
   const { amendment } = amending(run, byHand);
   if (amendment === null) throw new Error('refused');
   expect(amendedContent(run, amendment, under).content).toMatchObject({

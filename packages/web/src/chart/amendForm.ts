@@ -1,10 +1,13 @@
 import {
   type Count,
+  isBlank,
+  numberFrom,
   parseCount,
   parseShorthand,
   parseSign,
   type Refusal,
   type Run,
+  refusal,
   type Sign,
 } from '@evenfall/clinical';
 import {
@@ -36,8 +39,8 @@ export type AmendFields = {
   readonly perMinute: string;
   /** Local, `YYYY-MM-DDTHH:mm`. */
   readonly time: string;
-  readonly byHandWhy: string;
   readonly reason: string;
+  /** A few words beside the reason; of a value set by hand, why. */
   readonly text: string;
 };
 
@@ -61,8 +64,8 @@ type AmendWrongCode =
   | 'whatMissing'
   | 'numberMissing'
   | 'numbersMissing'
-  | 'rateMissing'
   | 'timeMissing'
+  | 'timeBeforeBirth'
   | 'byHandWhyMissing';
 
 /** Whether the count itself can be put right: a count that was finished. */
@@ -91,19 +94,27 @@ const NUMBER_OF = {
 } as const;
 export type NumberOfSign = (typeof NUMBER_OF)[keyof typeof NUMBER_OF];
 
+/** What the reading of an amendment needs to know of the time and of whom it is about. */
+export type AmendAround = {
+  readonly now: Stamp;
+  readonly stampOf: (typed: string) => Stamp | null;
+  /** `YYYY-MM-DD`; null where it is not known. */
+  readonly birthDate: string | null;
+};
+
 /** Reads an amendment as typed, or says everything that is wrong with it, each at its field. */
 export function readAmendment(
   entry: StoredEntry,
   fields: AmendFields,
   inForce: InForce,
-  clock: { readonly now: Stamp; readonly stampOf: (typed: string) => Stamp | null },
+  around: AmendAround,
 ): { readonly amendment: Amendment | null; readonly wrong: AmendWrong } {
   const wrong: { -readonly [Field in keyof AmendWrong]: AmendWrong[Field] } = {};
   const text = fields.text.trim();
   const reason = AMENDMENT_REASONS.find((one) => one === fields.reason);
   if (reason === undefined) wrong.reason = 'reasonMissing';
   if (reason === 'other' && text === '') wrong.text = 'textMissing';
-  const change = readChange(entry, fields, inForce, clock, wrong);
+  const change = readChange(entry, fields, inForce, around, wrong);
   if (reason === undefined || change === null || Object.keys(wrong).length > 0)
     return { amendment: null, wrong };
   return {
@@ -116,7 +127,7 @@ function readChange(
   entry: StoredEntry,
   fields: AmendFields,
   inForce: InForce,
-  clock: { readonly now: Stamp; readonly stampOf: (typed: string) => Stamp | null },
+  around: AmendAround,
   wrong: { -readonly [Field in keyof AmendWrong]: AmendWrong[Field] },
 ): Amendment['change'] | null {
   switch (AMENDING.find((one) => one === fields.what)) {
@@ -125,10 +136,12 @@ function readChange(
     case 'as-was':
       return { what: 'as-was' };
     case 'time': {
-      const measuredAt = clock.stampOf(fields.time);
-      if (measuredAt !== null && Date.parse(measuredAt.at) <= Date.parse(clock.now.at))
-        return { what: 'time', measuredAt };
-      wrong.time = 'timeMissing';
+      const measuredAt = around.stampOf(fields.time);
+      if (measuredAt === null || Date.parse(measuredAt.at) > Date.parse(around.now.at))
+        wrong.time = 'timeMissing';
+      else if (around.birthDate !== null && measuredAt.at.slice(0, 10) < around.birthDate)
+        wrong.time = 'timeBeforeBirth';
+      else return { what: 'time', measuredAt };
       return null;
     }
     case 'count': {
@@ -164,20 +177,24 @@ function readChange(
     case 'by-hand': {
       if (!canSetByHand(entry)) break;
       if (entry.kind === 'run') return readPressureByHand(fields, wrong);
-      const given = fields.perMinute.trim();
-      const reason = fields.byHandWhy.trim();
-      const perMinute = Number(given);
-      if (!/^\d+(\.\d+)?$/.test(given) || perMinute <= 0 || perMinute > inForce.countRules.ceilingPerMinute) {
-        wrong.perMinute = 'rateMissing';
-      }
-      if (reason === '') wrong.byHandWhy = 'byHandWhyMissing';
-      return wrong.perMinute === undefined && wrong.byHandWhy === undefined
-        ? { what: 'by-hand', perMinute, reason }
-        : null;
+      const read = readRate(fields.perMinute.trim(), inForce);
+      const reason = fields.text.trim();
+      if (typeof read !== 'number') wrong.perMinute = [read];
+      if (reason === '') wrong.text = 'byHandWhyMissing';
+      return typeof read === 'number' && reason !== '' ? { what: 'by-hand', perMinute: read, reason } : null;
     }
   }
   wrong.what = 'whatMissing';
   return null;
+}
+
+/** A rate set by hand: over zero, since that nothing was counted is a count of zero, and no higher than any rate. */
+function readRate(given: string, { countRules }: InForce): number | Refusal {
+  const { ceilingPerMinute } = countRules;
+  const perMinute = numberFrom(given);
+  if (perMinute !== null && perMinute > 0 && perMinute <= ceilingPerMinute) return perMinute;
+  const code = isBlank(given) ? 'missing' : perMinute === null ? 'not-a-number' : 'out-of-range';
+  return refusal('/perMinute', code, 'rate-by-hand', given, { figures: { ceilingPerMinute } });
 }
 
 function readPressureByHand(
@@ -185,9 +202,9 @@ function readPressureByHand(
   wrong: { -readonly [Field in keyof AmendWrong]: AmendWrong[Field] },
 ): Amendment['change'] | null {
   const read = parseShorthand(fields.perMinute);
-  const reason = fields.byHandWhy.trim();
+  const reason = fields.text.trim();
   if (!read.ok) wrong.perMinute = fields.perMinute.trim() === '' ? 'numbersMissing' : read.refusals;
-  if (reason === '') wrong.byHandWhy = 'byHandWhyMissing';
+  if (reason === '') wrong.text = 'byHandWhyMissing';
   if (!read.ok || reason === '') return null;
   const { systolic, diastolic } = read.value;
   return { what: 'pressure-by-hand', pressure: { systolic, diastolic, reason } };

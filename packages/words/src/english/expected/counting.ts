@@ -18,8 +18,6 @@ export const counting = {
     `at most ${say.short(f.value('ceilingPerMinute'))} a minute (this gives ${say.beside(f.value('perMinute'), f.value('ceilingPerMinute'))})`,
   'rate-by-hand': (f, say) =>
     `a number over 0 and at most ${say.short(f.value('ceilingPerMinute'))} a minute (that none was counted is a count of 0)`,
-  'rate-by-hand': (f, say) =>
-    `a number over 0 and at most ${say.short(f.value('ceilingPerMinute'))} a minute (that none was counted is a count of 0)`,
   'window-over-zero-at-most': (f, say) =>
     `seconds over 0 and at most ${say.short(f.value('longestWindowSeconds'))}`,
   'window-at-least': (f, say) => `${say.short(f.value('shortestWindowSeconds'), 3)} s or more`,

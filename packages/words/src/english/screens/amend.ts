@@ -18,8 +18,6 @@ export const amend = {
   timeMissing: 'Write a date and time that has been.',
   timeBeforeBirth:
     'That is before this person was born: write when it was measured, or correct the birth date first.',
-  timeBeforeBirth:
-    'That is before this person was born: write when it was measured, or correct the birth date first.',
   rate: 'Rate per minute',
   byHandWhy: 'Why it is set by hand, in a few words (needed)',
   enteredInError: 'It should never have been charted (entered in error)',

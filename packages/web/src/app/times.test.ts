@@ -1,6 +1,6 @@
 import { wordsFor } from '@evenfall/words';
 import { expect, test } from 'vitest';
-import { dayText, shortStampText, stampText } from './times.js';
+import { dayText, instantText, shortStampText, stampText } from './times.js';
 
 const words = wordsFor('en-GB');
 
@@ -15,6 +15,17 @@ test.each([
       process.env.TZ = here;
       expect(dayText(date, words)).toBe(text);
     }
+  } finally {
+    process.env.TZ = zone;
+  }
+});
+
+test.each(['en-GB', 'en-US'])('an instant has the same 24 hours as a stamp in %s', (locale) => {
+  const zone = process.env.TZ;
+  try {
+    process.env.TZ = 'UTC';
+    expect(instantText('2026-03-05T22:05:00Z', wordsFor(locale))).toMatch(/22:05$/);
+    expect(instantText('2026-03-05T00:05:00Z', wordsFor(locale))).toMatch(/00:05$/);
   } finally {
     process.env.TZ = zone;
   }

@@ -11,8 +11,14 @@ export function dayText(date: string, { say }: Words): string {
 }
 
 /** When something was done, by the clock of the place where it was done. */
-export function stampText({ at }: Pick<Stamp, 'at'>, words: Words): string {
-  return `${dayText(at.slice(0, 10), words)}, ${at.slice(11, 16)}`;
+export function stampText(stamp: Pick<Stamp, 'at'>, words: Words): string {
+  const { day, time } = stampParts(stamp, words);
+  return `${day}, ${time}`;
+}
+
+/** The day and the time of day of a stamp, for a sentence that says what happened then. */
+export function stampParts({ at }: Pick<Stamp, 'at'>, words: Words) {
+  return { day: dayText(at.slice(0, 10), words), time: at.slice(11, 16) };
 }
 
 /** The time alone on the given local date, the day alone before it; the year only where it is another one. */
@@ -26,9 +32,8 @@ export function shortStampText(at: string, today: string, { say }: Words): strin
   );
 }
 
-/** An instant of the server (UTC), by the clock of this device. */
+/** An instant of the server (UTC), by the clock of this device, from 00:00 to 23:59 as every other time here. */
 export function instantText(instant: string, { say }: Words): string {
-  return new Intl.DateTimeFormat(say.locale, { dateStyle: 'medium', timeStyle: 'short' }).format(
-    new Date(instant),
-  );
+  const style = { dateStyle: 'medium', timeStyle: 'short', hourCycle: 'h23' } as const;
+  return new Intl.DateTimeFormat(say.locale, style).format(new Date(instant));
 }

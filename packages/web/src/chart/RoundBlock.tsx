@@ -1,7 +1,7 @@
 import type { Agent, AmendedEntry, ChartRound, DueRecheck, StoredEntry } from '@evenfall/record';
 import { useApp } from '../app/context.js';
 import { signText } from '../app/signText.js';
-import { stampText } from '../app/times.js';
+import { stampParts } from '../app/times.js';
 import { isVoidCharted } from '../parts/charted.js';
 import { notDoneText } from '../round/NotDoneForm.js';
 import { contentOfEntry } from './contentOfEntry.js';
@@ -28,7 +28,12 @@ export function RoundBlock({ round, person, agents, rechecks = [] }: RoundBlockP
     <article className="round-block" aria-labelledby={`round-${round.id}`}>
       <header className="round-head">
         <h3 id={`round-${round.id}`}>
-          <time dateTime={first.measuredAt.at}>{stampText(first.measuredAt, words)}</time>
+          <time dateTime={first.measuredAt.at}>
+            {words.sentence(
+              signing === undefined ? 'chart.measuredThen' : 'chart.signedThen',
+              stampParts(first.measuredAt, words),
+            )}
+          </time>
         </h3>
         <p className="soft small">
           {signing === undefined ? words.sentence('chart.unsigned') : whoText(signing, agents, words)}

@@ -34,7 +34,7 @@ export function ValueBlock({ value, person, agents, isUnsigned }: ValueBlockProp
       ) : null}
       {standing === 'contested' ? <p className="standing">{words.sentence('chart.disputed')}</p> : null}
       {current.map((entry) => (
-        <Standing key={entry.id} entry={entry} isAmended={entry !== original} agents={agents} />
+        <Standing key={entry.id} entry={entry} original={original} agents={agents} />
       ))}
       {replaced.map((entry) => (
         <Replaced key={entry.id} entry={entry} story={story} agents={agents} />
@@ -47,14 +47,22 @@ export function ValueBlock({ value, person, agents, isUnsigned }: ValueBlockProp
 type EntryProps = { readonly entry: StoredEntry; readonly agents: readonly Agent[] };
 
 /** A value that stands. */
-function Standing({ entry, isAmended, agents }: EntryProps & { readonly isAmended: boolean }) {
+function Standing({ entry, original, agents }: EntryProps & { readonly original: StoredEntry }) {
   const { words } = useApp();
   const given = contentOfEntry(entry);
   if (given === null) return null;
   return (
     <div className="standing-value">
       <ChartedFigure given={given} />
-      {isAmended && entry.amends !== null ? (
+      {entry.measuredAt.at === original.measuredAt.at ? null : (
+        <p className="small retimed">
+          {words.sentence('chart.retimed', {
+            text: stampText(entry.measuredAt, words),
+            was: stampText(original.measuredAt, words),
+          })}
+        </p>
+      )}
+      {entry !== original && entry.amends !== null ? (
         <p className="small">
           {words.sentence('chart.amendedBy', {
             who: whoText(entry, agents, words),

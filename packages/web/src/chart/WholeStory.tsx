@@ -71,9 +71,25 @@ export function WholeStory({ value, person, agents }: WholeStoryProps) {
     };
     if (entry.amends === null) return words.sentence('chart.storySigned', figures);
     const reason = reasonText(entry.amends, words);
+    const before = story.find(({ id }) => id === entry.amends?.entry);
+    if (isRetimed(entry, before)) {
+      const from = stampText(before.measuredAt, words);
+      const to = stampText(entry.measuredAt, words);
+      return words.sentence('chart.storyRetimed', { ...figures, reason, from, to });
+    }
     const key = entry.kind === 'entered-in-error' ? 'chart.storyError' : 'chart.storyAmended';
     return words.sentence(key, { ...figures, reason });
   }
+}
+
+/** Whether an amendment says another time of measuring than what it amends. A mark of error has none of its own. */
+function isRetimed(entry: StoredEntry, before: StoredEntry | undefined): before is StoredEntry {
+  return (
+    before !== undefined &&
+    entry.kind !== 'entered-in-error' &&
+    before.kind !== 'entered-in-error' &&
+    entry.measuredAt.at !== before.measuredAt.at
+  );
 }
 
 /** The last mark of error that nothing took back. */

@@ -97,6 +97,9 @@ export const chart = {
   rule: (f: Text) => `rule ${f.text}`,
   protocolNone: 'no local protocol chosen',
   protocol: (f: Text) => `protocol version ${f.text}`,
+  signedThen: (f: { day: string; time: string }) => `${f.day}, signed ${f.time}`,
+  measuredThen: (f: { day: string; time: string }) => `${f.day}, measured ${f.time}`,
+  retimed: (f: { text: string; was: string }) => `Measured ${f.text}, not ${f.was} as first signed.`,
   measuredAt: 'Measured',
   writtenAt: 'Signed',
   recordedAt: 'Kept by the server',
@@ -105,6 +108,8 @@ export const chart = {
   storySigned: (f: { rate: string; who: string; at: string }) => `${f.rate} signed by ${f.who}, ${f.at}`,
   storyAmended: (f: { rate: string; who: string; at: string; reason: string }) =>
     `${f.rate} put in its place by ${f.who}, ${f.at}: ${f.reason}`,
+  storyRetimed: (f: { rate: string; from: string; to: string; who: string; at: string; reason: string }) =>
+    `${f.rate} given another time by ${f.who}, ${f.at}: measured ${f.to}, not ${f.from}. ${f.reason}`,
   amendedBy: (f: { who: string; at: string; reason: string }) => `Amended by ${f.who}, ${f.at}: ${f.reason}`,
   storyError: (f: { who: string; at: string; reason: string }) =>
     `Marked as entered in error by ${f.who}, ${f.at}: ${f.reason}`,

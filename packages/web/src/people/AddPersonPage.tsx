@@ -1,14 +1,16 @@
 import { identifiersOf } from '@evenfall/record';
-import { useState } from 'react';
+import { useEffect, useState } from 'react';
 import { useLocation } from 'wouter';
 import { useApp, useKept } from '../app/context.js';
 import { useForm } from '../app/forms.js';
 import { Page } from '../parts/Page.js';
 import { localDate } from '../ports/stampAt.js';
 import { WRITTEN_SCHEMA } from '../round/entries.js';
-import { BOOK } from '../server/load.js';
+import { BOOK, loadPeople } from '../server/load.js';
 import { refusedBecause } from '../server/server.js';
 import type { EntryStart } from '../store/kept.js';
+import { DoubtsNotice } from './DoubtsNotice.js';
+import { type Doubts, doubtsAbout, hasDoubts } from './doubts.js';
 import { IdentityFields } from './IdentityFields.js';
 import { ADD_PERSON, type IdentityWrong, readIdentity } from './identityForm.js';
 import { WhoMeasures } from './WhoMeasures.js';
@@ -23,15 +25,22 @@ export function AddPersonPage() {
   const [, go] = useLocation();
   const [wrong, setWrong] = useState<IdentityWrong>({});
   const [refused, setRefused] = useState<string | null>(null);
+  /** What was asked of this identity; adding it once more is the answer. */
+  const [doubts, setDoubts] = useState<Doubts | null>(null);
+  useEffect(() => void loadPeople(app), [app]);
 
   const add = async () => {
     const typed = { name: form.text('name'), birthDate: form.text('birthDate'), number: form.text('number') };
-    const { identity, wrong: found } = readIdentity(typed, localDate(clock.stamp()));
-    setWrong(found);
+    const { identity, wrong: amiss } = readIdentity(typed, localDate(clock.stamp()));
+    setWrong(amiss);
     setRefused(null);
     if (identity === null) return;
     if (agent === null) return setRefused(words.sentence('person.measuringFirst'));
     const person = form.adds();
+    // Themselves they may be in the list already, from a sending whose answer was lost.
+    const others = (app.store.get().known.people.value ?? []).filter(({ id }) => id !== person);
+    const found = doubtsAbout(identity, others);
+    if (doubts === null && hasDoubts(found)) return setDoubts(found);
     const entry = form.entry();
     const answer = await app.server.call('addPerson', {
       params: { book: BOOK },
@@ -67,15 +76,19 @@ export function AddPersonPage() {
         <IdentityFields
           form={form}
           wrong={wrong}
-          onMend={(name) => setWrong(({ [name]: _mended, ...rest }) => rest)}
+          onMend={(name) => {
+            setDoubts(null);
+            setWrong(({ [name]: _mended, ...rest }) => rest);
+          }}
         />
+        {doubts === null ? null : <DoubtsNotice doubts={doubts} />}
         {refused === null ? null : (
           <p className="notice" role="alert">
             {refused}
           </p>
         )}
         <button type="submit" className="button button-first button-large">
-          {words.sentence('person.add')}
+          {words.sentence(doubts === null ? 'person.add' : 'person.addAllTheSame')}
         </button>
       </form>
     </Page>

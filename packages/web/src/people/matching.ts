@@ -12,6 +12,7 @@ export function matching(rows: readonly PersonRow[], wanted: string): readonly P
   });
 }
 
-function plain(text: string): string {
+/** A text without case and accents. */
+export function plain(text: string): string {
   return text.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase();
 }

@@ -1,15 +1,12 @@
+import { SIDES } from '@evenfall/clinical';
 import { AMENDMENT_REASONS, type StoredEntry } from '@evenfall/record';
-import { useApp } from '../app/context.js';
+import { useApp, useKept } from '../app/context.js';
 import type { useForm } from '../app/forms.js';
 import { Choices } from '../parts/Choices.js';
 import { Field } from '../parts/Field.js';
-import {
-  type AmendFields,
-  type AmendWrong,
-  canCorrectCount,
-  canSetByHand,
-  numberOfSign,
-} from './amendForm.js';
+import { type AmendFields, type AmendWrong, canCorrectCount, canSetByHand } from './amendForm.js';
+import { cuffsFor } from './amendPlace.js';
+import { readingOf } from './amendSign.js';
 
 type AmendFieldsetProps = {
   readonly entry: StoredEntry;
@@ -25,6 +22,7 @@ export function AmendFieldset({ entry, isMarked, form, wrong, onMend }: AmendFie
   const { words } = useApp();
   const what = form.text('what');
   const reason = form.text('reason');
+  const reading = readingOf(entry);
   const said = (field: keyof AmendFields) => {
     const found = wrong[field];
     if (found === undefined) return null;
@@ -60,11 +58,12 @@ export function AmendFieldset({ entry, isMarked, form, wrong, onMend }: AmendFie
           ...(isMarked ? [{ id: 'as-was', text: words.sentence('amend.asWas') }] : []),
           ...(canCorrectCount(entry) ? [{ id: 'count', text: words.sentence('amend.correctedCount') }] : []),
           ...(entry.kind === 'run'
-            ? [{ id: 'numbers', text: words.sentence('amend.correctedNumbers') }]
+            ? [
+                { id: 'numbers', text: words.sentence('amend.correctedNumbers') },
+                { id: 'place', text: words.sentence('amend.correctedPlace') },
+              ]
             : []),
-          ...(numberOfSign(entry) === null
-            ? []
-            : [{ id: 'reading', text: words.sentence('amend.correctedReading') }]),
+          ...(reading === null ? [] : [{ id: 'reading', text: words.sentence('amend.correctedReading') }]),
           ...(canSetByHand(entry)
             ? [
                 {
@@ -82,7 +81,22 @@ export function AmendFieldset({ entry, isMarked, form, wrong, onMend }: AmendFie
       />
       {what === 'count' ? text('n', words.sentence('amend.correctedN'), 'numeric') : null}
       {what === 'numbers' ? text('n', words.sentence('amend.numbers'), 'text') : null}
-      {what === 'reading' ? text('n', words.sentence('amend.reading'), 'decimal') : null}
+      {what === 'place' ? <PlaceFieldset entry={entry} form={form} said={said} set={set} /> : null}
+      {what !== 'reading' || reading === null ? null : reading.choices === null ? (
+        text('n', words.sentence('amend.reading'), 'decimal')
+      ) : (
+        <Choices
+          legend={words.sentence('amend.reading')}
+          isListed
+          choices={reading.choices.map((id) => ({
+            id,
+            text: words.title(reading.key === 'level' ? 'consciousness' : 'painWord', id),
+          }))}
+          chosen={reading.choices.find((id) => id === form.text('n')) ?? null}
+          onChoose={(id) => set('n', id)}
+          wrong={said('n')}
+        />
+      )}
       {what !== 'by-hand'
         ? null
         : entry.kind === 'run'
@@ -127,6 +141,48 @@ export function AmendFieldset({ entry, isMarked, form, wrong, onMend }: AmendFie
         ),
         'text',
       )}
+    </>
+  );
+}
+
+type PlaceFieldsetProps = {
+  readonly entry: StoredEntry;
+  readonly form: ReturnType<typeof useForm>;
+  readonly said: (field: keyof AmendFields) => string | null;
+  readonly set: (field: keyof AmendFields, text: string) => void;
+};
+
+/** The arm and the cuff that it really was. */
+function PlaceFieldset({ entry, form, said, set }: PlaceFieldsetProps) {
+  const { words } = useApp();
+  const inForce = useKept(({ known }) => known.inForce.value);
+  return (
+    <>
+      <Choices
+        legend={words.sentence('pressure.arm')}
+        choices={SIDES.map((id) => ({ id, text: words.sentence(`pressure.${id}`) }))}
+        chosen={SIDES.find((id) => id === form.text('side')) ?? null}
+        onChoose={(id) => set('side', id)}
+        wrong={said('side')}
+      />
+      <Field label={words.sentence('pressure.cuff')}>
+        {(control) => (
+          <select
+            {...control}
+            value={form.text('cuff')}
+            onChange={(event) => set('cuff', event.target.value)}
+          >
+            <option value="">{words.sentence('pressure.cuffNotSaid')}</option>
+            {inForce === null
+              ? null
+              : cuffsFor(entry, inForce).map((id) => (
+                  <option key={id} value={id}>
+                    {words.title('cuff', id)}
+                  </option>
+                ))}
+          </select>
+        )}
+      </Field>
     </>
   );
 }

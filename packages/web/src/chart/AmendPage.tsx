@@ -17,6 +17,7 @@ import { loadRecord } from '../server/load.js';
 import { refusedBecause } from '../server/server.js';
 import { AmendFieldset } from './AmendFieldset.js';
 import { type AmendFields, type AmendWrong, amendedContent, readAmendment } from './amendForm.js';
+import { placeFieldsOf } from './amendPlace.js';
 import { contentOfEntry } from './contentOfEntry.js';
 
 type AmendPageProps = { readonly person: string; readonly entry: string };
@@ -78,7 +79,7 @@ function AmendForm({ amended, entry, person, birthDate, inForce }: AmendFormProp
   const app = useApp();
   const { words, program, store, server, clock } = app;
   const inBook = useBook();
-  const form = useForm(formIn(inBook, `amend ${amended.id}`));
+  const form = useForm(formIn(inBook, `amend ${amended.id}`), placeFieldsOf(entry));
   const agent = useKept(({ kept }) => kept.agent);
   const [, go] = useLocation();
   const [wrong, setWrong] = useState<AmendWrong>({});
@@ -90,6 +91,8 @@ function AmendForm({ amended, entry, person, birthDate, inForce }: AmendFormProp
     const fields: AmendFields = {
       what: form.text('what'),
       n: form.text('n'),
+      side: form.text('side'),
+      cuff: form.text('cuff'),
       perMinute: form.text('perMinute'),
       time: form.text('time'),
       reason: form.text('reason'),

@@ -1,5 +1,5 @@
 import type { Refusal } from '@evenfall/clinical';
-import { chartRun, chartSign, readEntry, type StoredEntry } from '@evenfall/record';
+import { chartRun, chartSign, type RunPlace, readEntry, type StoredEntry } from '@evenfall/record';
 import { wordsFor } from '@evenfall/words';
 import { expect, test } from 'vitest';
 import { stampOfLocal } from '../ports/stampAt.js';
@@ -21,7 +21,16 @@ const frames = entriesOf(complete(), {
 /** 19 beats in 15 s, as kept. */
 const pulse = { ...frames[0], recordedAt: '2026-03-05T09:06:00Z' } as unknown as StoredEntry;
 
-const BLANK: AmendFields = { what: '', n: '', perMinute: '', time: '', reason: '', text: '' };
+const BLANK: AmendFields = {
+  what: '',
+  n: '',
+  side: '',
+  cuff: '',
+  perMinute: '',
+  time: '',
+  reason: '',
+  text: '',
+};
 const CLOCK = {
   now: AT(9),
   stampOf: (typed: string) => stampOfLocal(typed, 'Europe/Lisbon', () => 0),
@@ -174,13 +183,20 @@ const PLACE = {
 } as const;
 
 /** A pressure and a temperature, as kept. */
-function taken(): { run: StoredEntry; warm: StoredEntry } {
+function taken(
+  elsewhere: Partial<RunPlace> = {},
+  peak: { mmHg: number; atSeconds: number | null } | null = null,
+): { run: StoredEntry; warm: StoredEntry } {
   const around = { pulsePerMinute: 76, lostMmHg: 132 };
   const { run } = readRun(WAY, around, NO_PROTOCOL.runRules.deflation);
   if (run === null) throw new Error('128/76');
   const circumstances = { rhythmFelt: null, previous: null, uprightMinutes: null };
   const added = { override: null, note: null };
-  const content = chartRun({ run, place: PLACE, circumstances, ...added }, NO_PROTOCOL, 'evenfall test');
+  const content = chartRun(
+    { run: { ...run, peak }, place: { ...PLACE, ...elsewhere }, circumstances, ...added },
+    NO_PROTOCOL,
+    'evenfall test',
+  );
   const sign = { of: 'temperature', celsius: 38.1, site: 'oral' } as const;
   const known = { ageMonths: null, feltPulsePerMinute: null, minutesSinceDrinkOrSmoke: null };
   const warm = chartSign({ sign, circumstances: known, note: null }, NO_PROTOCOL, 'evenfall test');
@@ -230,4 +246,51 @@ test('a mistyped reading of a sign is put right within what it can be', () => {
     content: { evidence: { sign: { celsius: 36.1, site: 'oral' } } },
   });
   expect(amending(warm, { what: 'reading', n: '361' }).wrong.n).toMatchObject([{ code: 'out-of-range' }]);
+});
+
+// Docs/conventions.md section 9: wrong limb or cuff is a reason of its own; bedside handbook 3.3: a cuff too small adds.
+test('the other arm or another cuff is put right; what was done with it stays, and is judged by the cuff it was', () => {
+  const { run } = taken();
+  const { amendment } = amending(run, {
+    what: 'place',
+    side: 'left',
+    cuff: 'adult',
+    reason: 'wrong-limb-or-cuff',
+  });
+  if (amendment === null) throw new Error('refused');
+  expect(amendedContent(run, amendment, under)).toMatchObject({
+    kind: 'run',
+    content: {
+      evidence: { place: { ...PLACE, side: 'left', cuff: { id: 'adult' } }, run: { pulsePerMinute: 76 } },
+      value: { systolic: 128, diastolic: 76 },
+    },
+  });
+  expect(amending(run, { what: 'place', side: 'right' }).wrong).toEqual({ side: 'placeMissing' });
+});
+
+test('who took an arm better left alone said so of that arm alone', () => {
+  const override = { by: 'Dr Larch (invented)', reason: 'the other arm is in plaster' };
+  const { run } = taken({ override });
+  const place = (fields: Partial<AmendFields>) => {
+    const { amendment } = amending(run, { what: 'place', ...fields });
+    return amendment?.change.what === 'place' ? amendment.change.place : null;
+  };
+  expect(place({ side: 'left' })?.override).toBeNull();
+  expect(place({ side: 'right', cuff: 'adult' })?.override).toEqual(override);
+});
+
+test('numbers put right cannot lie above the peak that was pumped up to', () => {
+  const { run } = taken({}, { mmHg: 160, atSeconds: null });
+  expect(amending(run, { what: 'numbers', n: '160/76' }).amendment).not.toBeNull();
+  expect(amending(run, { what: 'numbers', n: '162/76' }).wrong.n).toMatchObject([{ code: 'out-of-order' }]);
+});
+
+test('a level of consciousness is chosen again, and is never made of anything else', () => {
+  const { warm } = taken();
+  const sign = { of: 'consciousness', level: 'alert', glasgow: null } as const;
+  const content = { ...warm.content, evidence: { sign } };
+  const alert = { ...warm, content } as unknown as StoredEntry;
+  const { amendment } = amending(alert, { what: 'reading', n: 'voice' });
+  expect(amendment?.change).toMatchObject({ what: 'reading', sign: { level: 'voice', glasgow: null } });
+  expect(amending(alert, { what: 'reading', n: 'drowsy' }).wrong.n).toMatchObject([{ code: 'unknown-id' }]);
 });

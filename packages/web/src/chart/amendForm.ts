@@ -3,8 +3,8 @@ import {
   isBlank,
   numberFrom,
   parseCount,
+  parseRun,
   parseShorthand,
-  parseSign,
   type Refusal,
   type Run,
   refusal,
@@ -20,20 +20,32 @@ import {
   type InForce,
   type Override,
   type PressureOverride,
+  type RunPlace,
   type Stamp,
   type StoredEntry,
 } from '@evenfall/record';
-
 import { readRun } from '../pressure/readRun.js';
+import { type PlaceFields, readPlace } from './amendPlace.js';
+import { withReading } from './amendSign.js';
 
 /**
- * What should stand: another count, other numbers of a pressure, another reading of a sign, a value set by hand, another time of measuring, nothing (it should never have been
- * charted), or, in place of a mark of error, what was marked.
+ * What should stand: another count, other numbers of a pressure, another arm or cuff, another reading of a sign, a
+ * value set by hand, another time of measuring, nothing (it should never have been charted), or, in place of a mark
+ * of error, what was marked.
  */
-export const AMENDING = ['count', 'numbers', 'reading', 'by-hand', 'time', 'in-error', 'as-was'] as const;
+export const AMENDING = [
+  'count',
+  'numbers',
+  'place',
+  'reading',
+  'by-hand',
+  'time',
+  'in-error',
+  'as-was',
+] as const;
 export type Amending = (typeof AMENDING)[number];
 
-export type AmendFields = {
+export type AmendFields = PlaceFields & {
   readonly what: string;
   readonly n: string;
   readonly perMinute: string;
@@ -49,6 +61,7 @@ export type Amendment = {
   readonly change:
     | { readonly what: 'count'; readonly count: Count }
     | { readonly what: 'numbers'; readonly run: Run }
+    | { readonly what: 'place'; readonly place: RunPlace }
     | { readonly what: 'reading'; readonly sign: Sign }
     | { readonly what: 'by-hand'; readonly perMinute: number; readonly reason: string }
     | { readonly what: 'pressure-by-hand'; readonly pressure: NonNullable<PressureOverride> }
@@ -64,6 +77,7 @@ type AmendWrongCode =
   | 'whatMissing'
   | 'numberMissing'
   | 'numbersMissing'
+  | 'placeMissing'
   | 'timeMissing'
   | 'timeBeforeBirth'
   | 'byHandWhyMissing';
@@ -77,22 +91,6 @@ export function canCorrectCount(entry: StoredEntry): boolean {
 export function canSetByHand(entry: StoredEntry): boolean {
   return entry.kind === 'taps' || entry.kind === 'run' || canCorrectCount(entry);
 }
-
-/** The number of a sign that can be mistyped; null for one that has none. */
-export function numberOfSign(entry: StoredEntry): NumberOfSign | null {
-  if (entry.kind !== 'sign') return null;
-  const { of } = entry.content.evidence.sign;
-  return of === 'consciousness' ? null : NUMBER_OF[of];
-}
-
-const NUMBER_OF = {
-  temperature: 'celsius',
-  'oxygen-saturation': 'percent',
-  pain: 'score',
-  weight: 'kg',
-  height: 'cm',
-} as const;
-export type NumberOfSign = (typeof NUMBER_OF)[keyof typeof NUMBER_OF];
 
 /** What the reading of an amendment needs to know of the time and of whom it is about. */
 export type AmendAround = {
@@ -161,15 +159,26 @@ function readChange(
       const typed = { method: run.method, typed: fields.n, fields: {}, reinflated: run.reinflated };
       const around = { pulsePerMinute: run.pulsePerMinute, lostMmHg: run.palpated.lostMmHg };
       const read = readRun(typed, around, inForce.runRules.deflation);
-      // The peak was not what was mistyped; times of moments that were go with them.
-      if (read.run !== null) return { what: 'numbers', run: { ...read.run, peak: run.peak } };
-      wrong.n = fields.n.trim() === '' ? 'numbersMissing' : Object.values(read.wrong);
+      if (read.run === null) {
+        wrong.n = fields.n.trim() === '' ? 'numbersMissing' : Object.values(read.wrong);
+        return null;
+      }
+      // Gauge and peak were not what was mistyped, and no sound comes above the peak; times go with their moments.
+      const parsed = parseRun({ ...read.run, peak: run.peak, gaugeStepMmHg: run.gaugeStepMmHg });
+      if (parsed.ok) return { what: 'numbers', run: parsed.value };
+      wrong.n = parsed.refusals;
+      return null;
+    }
+    case 'place': {
+      if (entry.kind !== 'run') break;
+      const place = readPlace(entry, fields, inForce);
+      if (place !== null) return { what: 'place', place };
+      wrong.side = 'placeMissing';
       return null;
     }
     case 'reading': {
-      const key = numberOfSign(entry);
-      if (entry.kind !== 'sign' || key === null) break;
-      const read = parseSign({ ...entry.content.evidence.sign, [key]: fields.n.trim() });
+      if (entry.kind !== 'sign') break;
+      const read = withReading(entry, fields.n.trim());
       if (read.ok) return { what: 'reading', sign: read.value };
       wrong.n = read.refusals;
       return null;
@@ -234,7 +243,8 @@ export function amendedContent(
     const override =
       change.what === 'pressure-by-hand' ? change.pressure : change.what === 'numbers' ? null : before;
     const run = change.what === 'numbers' ? change.run : (evidence.run as Run);
-    return { kind: 'run', content: chartRun({ ...evidence, run, override, note }, inForce, program) };
+    const place = change.what === 'place' ? change.place : evidence.place;
+    return { kind: 'run', content: chartRun({ ...evidence, run, place, override, note }, inForce, program) };
   }
   if (entry.kind === 'sign') {
     const { evidence, note } = entry.content;

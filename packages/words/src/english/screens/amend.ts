@@ -7,6 +7,8 @@ export const amend = {
   correctedCount: 'The count was mistyped',
   correctedN: 'Number counted',
   correctedNumbers: 'The numbers were mistyped',
+  correctedPlace: 'It was the other arm or another cuff',
+  placeMissing: 'Choose the arm or the cuff that it really was.',
   numbers: 'Pressure, such as 148/92 or 118/62/0',
   numbersMissing: 'Write the pressure, such as 148/92.',
   correctedReading: 'The reading was mistyped',

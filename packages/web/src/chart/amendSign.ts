@@ -1,0 +1,31 @@
+import { CONSCIOUSNESS_LEVELS, PAIN_WORDS, type Parsed, parseSign, type Sign } from '@evenfall/clinical';
+import type { StoredEntry } from '@evenfall/record';
+
+/** What of a sign can have been written wrongly: a number, or one of a few words. */
+export type Reading =
+  | { readonly key: 'celsius' | 'percent' | 'score' | 'kg' | 'cm'; readonly choices: null }
+  | { readonly key: 'level'; readonly choices: typeof CONSCIOUSNESS_LEVELS }
+  | { readonly key: 'word'; readonly choices: typeof PAIN_WORDS };
+
+const NUMBER_OF = {
+  temperature: 'celsius',
+  'oxygen-saturation': 'percent',
+  pain: 'score',
+  weight: 'kg',
+  height: 'cm',
+} as const;
+
+/** What can be retyped of an entry; null where it is none of these signs. */
+export function readingOf(entry: StoredEntry): Reading | null {
+  if (entry.kind !== 'sign') return null;
+  const { sign } = entry.content.evidence;
+  if (sign.of === 'consciousness') return { key: 'level', choices: CONSCIOUSNESS_LEVELS };
+  if (sign.of === 'pain' && sign.word !== null) return { key: 'word', choices: PAIN_WORDS };
+  return { key: NUMBER_OF[sign.of], choices: null };
+}
+
+/** The sign with another reading in its place; everything else of it stays. */
+export function withReading(entry: StoredEntry & { readonly kind: 'sign' }, typed: string): Parsed<Sign> {
+  const reading = readingOf(entry);
+  return parseSign({ ...entry.content.evidence.sign, ...(reading === null ? {} : { [reading.key]: typed }) });
+}

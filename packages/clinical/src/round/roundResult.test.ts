@@ -75,11 +75,11 @@ describe('the pressure of a round', () => {
   });
 
   // Conventions 6: sites other than the upper arm are charted and never averaged or categorised with it.
-  test('never takes a reading of another site, nor a category or an alert from it', () => {
+  test('never takes a reading of another site, nor a category or a score from it', () => {
     const thigh = readings('210/130').map((one) => ({ ...one, site: 'thigh' as const }));
     const found = result({ readings: thigh });
     expect(found.pressure).toMatchObject({ systolic: null, leftOut: [{ id: 'r1', reason: 'other-site' }] });
-    expect(found).toMatchObject({ category: null, actNow: [], ask: { features: [] }, recheckClass: null });
+    expect(found).toMatchObject({ category: null, earlyWarning: null, scores: [], meanPressureMmHg: null });
   });
 
   test('by feel alone has no diastolic, no mean and no pulse pressure, and its systolic still alarms', () => {
@@ -132,6 +132,19 @@ describe('acting now', () => {
     const taken = { readings: readings('168/104', '138/88', '136/86'), facts: facts({ isPregnant: true }) };
     expect(result(taken).pressure?.systolic).toBeLessThan(160);
     expect(alerts(taken)).toEqual(['severe-in-pregnancy']);
+  });
+
+  // Bedside handbook 3.15: with both arms barred the leg is all there is; 3.16 and 3.17 as at the arm (our decision).
+  test('holds for a reading at the leg, where both arms are barred', () => {
+    const thigh = (text: string) => readings(text).map((one) => ({ ...one, site: 'thigh' as const }));
+    expect(alerts({ readings: thigh('90/50') })).toEqual(['very-low-pressure']);
+    expect(alerts({ readings: thigh('91/50') })).toEqual([]);
+    expect(result({ readings: thigh('90/50') }).recheckClass).toBe('very-low-or-unwell');
+    const severe = { readings: thigh('210/130') };
+    expect(result(severe)).toMatchObject({ actNow: [], recheckClass: 'severe' });
+    expect(result(severe).ask.features).toContain('severe-headache');
+    expect(alerts({ ...severe, features: ['fit'] })).toEqual(['severe-with-fit']);
+    expect(alerts({ ...severe, facts: facts({ isPregnant: true }) })).toEqual(['severe-in-pregnancy']);
   });
 
   // Bedside handbook 3.16: severe and one emergency feature is an emergency; without one it is looked at again.

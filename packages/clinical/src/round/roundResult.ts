@@ -42,7 +42,7 @@ export type RoundPressure = Omit<ReadingsAverage, 'used'> & {
 
 /**
  * What the protocol makes of a round. Nothing rounded; a part that could not be made is null, and what hides behind a
- * missing part is never taken for normal. `actNow` holds for any reading of the round, not only for their average.
+ * missing part is never taken for normal. `actNow` holds for any reading of the round at any site, not only for their average.
  */
 export type RoundResult = {
   readonly pressure: RoundPressure | null;
@@ -216,14 +216,16 @@ function sharedSigns(
   };
 }
 
-/** What is known at each reading of an arm, in order; once without a pressure where there is no reading. */
+/**
+ * What is known at each reading, in order; once without a pressure where there is no reading. Of every site: where
+ * both arms are barred there is no other pressure to alarm by, and a low one at the leg is lower still at the arm.
+ */
 function knownEach(
   readings: readonly JudgedReading[],
   shared: Omit<KnownSigns, 'systolic' | 'diastolic'>,
 ): readonly KnownSigns[] {
-  const ofArm = readings.filter(({ site }) => isAveragedSite(site));
-  if (ofArm.length === 0) return [{ ...shared, ...NO_PRESSURE }];
-  return ofArm.map(({ systolic, diastolic }) => ({ ...shared, systolic, diastolic }));
+  if (readings.length === 0) return [{ ...shared, ...NO_PRESSURE }];
+  return readings.map(({ systolic, diastolic }) => ({ ...shared, systolic, diastolic }));
 }
 
 /** Each condition once, with the figures of the first reading that met it. */

@@ -37,12 +37,16 @@ export type About = z.infer<typeof about>;
 /** An entry as kept. `content` is read with `readEntry` of the record package. */
 export const storedEntry = entryFrame.extend({ recordedAt: z.iso.datetime() });
 
-const latestPressure = z
-  .object({
+const numbers = z.object({
+  systolic: z.number(),
+  muffled: z.number().nullable(),
+  diastolic: z.number().nullable(),
+});
+
+const latestPressure = numbers
+  .extend({
     entry: id,
-    systolic: z.number(),
-    muffled: z.number().nullable(),
-    diastolic: z.number().nullable(),
+    others: z.array(numbers).readonly(),
     byHand: z.boolean(),
     measuredAt: z.string(),
     contested: z.boolean(),
@@ -54,6 +58,7 @@ const latestValue = z
   .object({
     entry: id,
     perMinute: z.number(),
+    others: z.array(z.number()).readonly(),
     byHand: z.boolean(),
     measuredAt: z.string(),
     contested: z.boolean(),

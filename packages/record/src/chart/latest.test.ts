@@ -22,7 +22,7 @@ const gone = (id: number, of: number, minute: number): StoredEntry =>
   kept(frame('entered-in-error', { note: null }, { id: idOf(id), sequence: id, ...amending(of) }), minute);
 
 const NOTHING_TO_DO = { pressure: null, actNow: 0, recheck: null, toCountersign: 0 };
-const SIGNED = { contested: false, preliminary: false };
+const SIGNED = { contested: false, preliminary: false, others: [] };
 
 describe('the newest value of each sign', () => {
   test('is none for somebody of whom nothing was charted', () => {
@@ -78,7 +78,12 @@ describe('the newest value of each sign', () => {
 
   test('says so when amendments disagree', () => {
     const entries = [counted(1, 132, 0), counted(2, 123, 5, amending(1)), counted(3, 122, 6, amending(1))];
-    expect(projectLatest(entries).pulse).toMatchObject({ entry: idOf(3), perMinute: 122, contested: true });
+    expect(projectLatest(entries).pulse).toMatchObject({
+      entry: idOf(3),
+      perMinute: 122,
+      contested: true,
+      others: [123],
+    });
   });
 
   test('is an older one when the newest was entered in error', () => {

@@ -16,10 +16,20 @@ type LatestMark = {
 };
 
 /** The newest standing rate of a sign: what a list of people shows. */
-export type LatestValue = LatestMark & { readonly perMinute: number };
+export type LatestValue = LatestMark & {
+  readonly perMinute: number;
+  /** Where amendments disagree, what else stands, oldest first. */
+  readonly others: readonly number[];
+};
 
 /** The newest standing pressure at the upper arm, mmHg; `diastolic` null by palpation. */
-export type LatestPressure = LatestMark & {
+export type LatestPressure = LatestMark &
+  Numbers & {
+    /** Where amendments disagree, what else stands, oldest first. */
+    readonly others: readonly Numbers[];
+  };
+
+type Numbers = {
   readonly systolic: number;
   readonly muffled: number | null;
   readonly diastolic: number | null;
@@ -65,17 +75,19 @@ export function projectLatest(entries: readonly StoredEntry[], rulesOf: RulesOf 
         contested: standing === 'contested',
         preliminary: round.isPreliminary,
       };
+      const before = current.slice(0, -1);
       const found = chartedPressure(entry);
-      if (found !== null && entry.kind === 'run') {
-        const { systolic, diastolic, byHand, isAveraged } = found;
-        const muffled = byHand ? null : entry.content.value.muffled;
-        if (isAveraged && isNewer(entry, pressure))
-          pressure = { ...mark, byHand, systolic, muffled, diastolic };
+      const numbers = numbersOf(entry);
+      if (found !== null && numbers !== null) {
+        const { byHand, isAveraged } = found;
+        const others = before.flatMap((other) => numbersOf(other) ?? []);
+        if (isAveraged && isNewer(entry, pressure)) pressure = { ...mark, byHand, ...numbers, others };
         continue;
       }
       const perMinute = chartedPerMinute(entry);
       if (perMinute === null || (entry.kind !== 'count' && entry.kind !== 'taps')) continue;
-      const value = { ...mark, perMinute, byHand: entry.content.override !== null };
+      const others = before.flatMap((other) => chartedPerMinute(other) ?? []);
+      const value = { ...mark, perMinute, byHand: entry.content.override !== null, others };
       if (signOf(entry) === 'pulse' && isNewer(entry, pulse)) pulse = value;
       if (signOf(entry) === 'breaths' && isNewer(entry, breaths)) breaths = value;
     }
@@ -90,4 +102,12 @@ export function projectLatest(entries: readonly StoredEntry[], rulesOf: RulesOf 
     recheck: first === undefined ? null : { fromAt: first.fromAt, byAt: first.byAt },
     toCountersign: toCountersign.length,
   };
+}
+
+/** The numbers of a pressure as it is charted; null for any other entry. */
+function numbersOf(entry: StoredEntry): Numbers | null {
+  const charted = chartedPressure(entry);
+  if (charted === null || entry.kind !== 'run') return null;
+  const { systolic, diastolic, byHand } = charted;
+  return { systolic, muffled: byHand ? null : entry.content.value.muffled, diastolic };
 }

@@ -153,7 +153,7 @@ type MarkProps = {
 function LatestText({ label, latest }: LatestProps) {
   const { words, clock } = useApp();
   if (latest === null) return null;
-  const rate = words.say.number(latest.perMinute);
+  const rate = words.say.anyOf([...latest.others, latest.perMinute].map(words.say.rate));
   return (
     <span className="person-value">
       <span className="small soft">{label}</span>
@@ -163,14 +163,19 @@ function LatestText({ label, latest }: LatestProps) {
   );
 }
 
+type Numbers = NonNullable<PersonRow['latest']['pressure']>['others'][number];
+
 function LatestPressureText({ latest }: { readonly latest: PersonRow['latest']['pressure'] }) {
   const { words, clock } = useApp();
   if (latest === null) return null;
   const { measuredAt } = latest;
-  const method = latest.diastolic === null ? ('palpation' as const) : ('auscultation' as const);
-  const pressureText = numbersText(
-    shorthandOf({ ...latest, method, gap: null }, NOTHING_BESIDE, DEFAULT_DEFLATION_RULES),
-  );
+  const textOf = (numbers: Numbers) => {
+    const method = numbers.diastolic === null ? ('palpation' as const) : ('auscultation' as const);
+    return numbersText(
+      shorthandOf({ ...numbers, method, gap: null }, NOTHING_BESIDE, DEFAULT_DEFLATION_RULES),
+    );
+  };
+  const pressureText = words.say.anyOf([...latest.others, latest].map(textOf));
   return (
     <span className="person-value">
       <span className="small soft">{words.sentence('app.pressure')}</span>

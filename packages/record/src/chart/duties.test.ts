@@ -1,7 +1,17 @@
 import { describe, expect, test } from 'vitest';
 import type { RoundEvidence } from '../content/round.js';
 import type { EntryFrame, StoredEntry } from '../entry/entry.js';
-import { at, frame, idOf, kept, NO_EVIDENCE, runContent, signingContent } from '../testing/work.js';
+import {
+  at,
+  countContent,
+  frame,
+  idOf,
+  kept,
+  NO_EVIDENCE,
+  runContent,
+  signingContent,
+  USUAL_PLACE,
+} from '../testing/work.js';
 import { projectDuties } from './duties.js';
 import { projectLatest } from './latest.js';
 import { projectChart } from './projectChart.js';
@@ -45,6 +55,10 @@ const amending = (id: number, of: number, pressure: [number, number]): StoredEnt
   const more: Partial<EntryFrame> = { id: idOf(id), sequence: id, round: idOf(of + 100), amends };
   return kept(frame('run', written(...pressure), more), 90);
 };
+const gone = (id: number, of: number, minute: number): StoredEntry => {
+  const amends = { entry: idOf(of), reason: 'wrong-person' as const, text: null };
+  return kept(frame('entered-in-error', { note: null }, { id: idOf(id), sequence: id, amends }), minute);
+};
 const conditions = (entries: StoredEntry[]) =>
   projectDuties(entries).actNow.map(({ condition }) => condition);
 
@@ -67,9 +81,7 @@ describe('an act-now', () => {
   });
 
   test('goes with a round that was entered in error', () => {
-    const amends = { entry: idOf(11), reason: 'wrong-person' as const, text: null };
-    const error = kept(frame('entered-in-error', { note: null }, { id: idOf(50), sequence: 50, amends }), 9);
-    expect(conditions([...severe, error])).toEqual([]);
+    expect(conditions([...severe, gone(50, 11, 9)])).toEqual([]);
   });
 
   test('comes of a slip put right after signing, and goes with one', () => {
@@ -77,6 +89,90 @@ describe('an act-now', () => {
     expect(conditions(slip)).toEqual([]);
     expect(conditions([...slip, amending(60, 10, [166, 104])])).toEqual(['severe-in-pregnancy']);
     expect(conditions([...severe, amending(60, 10, [116, 74])])).toEqual([]);
+  });
+
+  // DESIGN section 6: two devices can sign one round; both signings are kept, and what one of them asked must be heard.
+  test('of one of two signings of a round is not hidden by the other, nor lost when the other was an error', () => {
+    const [run, signing] = round(10, [182, 112], 0, { features: [] });
+    const signs = [{ sign: 'pressure' as const, entries: [run.id] }];
+    const content = signingContent(signs, [run], { features: ['chest-or-back-pain'] });
+    const more = { id: idOf(12), sequence: 12, schema: 2, round: idOf(110), device: idOf(702) };
+    const again = kept(frame('round', content, more), 3);
+    expect(conditions([run, signing])).toEqual([]);
+    expect(conditions([run, signing, again])).toEqual(['severe-with-chest-or-back-pain']);
+    expect(conditions([run, signing, again, gone(50, 11, 9)])).toEqual(['severe-with-chest-or-back-pain']);
+    expect(conditions([run, signing, again, gone(50, 12, 9)])).toEqual([]);
+    expect(projectDuties([run, signing, again]).rechecks.map(({ code }) => code)).toEqual([
+      'recheck-at-once',
+      'recheck-severe',
+    ]);
+  });
+
+  test('of one of two amendments that disagree is not hidden by the other, whichever came last', () => {
+    for (const [one, other] of [
+      [166, 116],
+      [116, 166],
+    ] as const) {
+      const entries = [...severe, amending(60, 10, [one, 74]), amending(61, 10, [other, 74])];
+      expect(conditions(entries)).toEqual(['severe-in-pregnancy']);
+    }
+  });
+
+  test('comes of an amendment that the signing itself was amended to name', () => {
+    const [run, signing] = round(10, [116, 104], 0, PREGNANT);
+    const put = amending(60, 10, [166, 104]);
+    const signs = [{ sign: 'pressure' as const, entries: [put.id] }];
+    const amends = { entry: signing.id, reason: 'typing-slip' as const, text: null };
+    const more = { id: idOf(61), sequence: 61, schema: 2, round: idOf(110), amends };
+    const again = kept(frame('round', signingContent(signs, [put], PREGNANT), more), 91);
+    const entries = [run, signing, put, again];
+    expect(conditions(entries)).toEqual(['severe-in-pregnancy']);
+    expect(projectChart(entries).rounds[0]?.unsigned).toEqual([]);
+  });
+
+  test('opens again where it was amended to other figures after somebody was told, and not where it was not', () => {
+    const told = closing(20, 10, ['severe-in-pregnancy'], 5);
+    const worse = amending(60, 10, [206, 128]);
+    expect(conditions([...severe, told, worse])).toEqual(['severe-in-pregnancy']);
+    const toldAgain = closing(21, 10, ['severe-in-pregnancy'], 95);
+    expect(conditions([...severe, told, worse, toldAgain])).toEqual([]);
+    // Amended after it was told, to the figures that were told.
+    expect(conditions([...severe, told, amending(60, 10, [166, 104])])).toEqual([]);
+  });
+
+  test('is not closed before there was one', () => {
+    const slip = round(10, [116, 104], 0, PREGNANT);
+    const early = closing(20, 10, ['severe-in-pregnancy'], 5);
+    expect(conditions([...slip, early, amending(60, 10, [166, 104])])).toEqual(['severe-in-pregnancy']);
+  });
+
+  test('opens again where what closed it was entered in error, and where a mark of error is taken back', () => {
+    const told = closing(20, 10, ['severe-in-pregnancy'], 5);
+    expect(conditions([...severe, told, gone(50, 20, 9)])).toEqual(['severe-in-pregnancy']);
+    const back = frame('run', written(166, 104), {
+      id: idOf(51),
+      sequence: 51,
+      round: idOf(110),
+      amends: { entry: idOf(50), reason: 'other', text: 'it was her' },
+    });
+    expect(conditions([...severe, gone(50, 10, 9)])).toEqual([]);
+    expect(conditions([...severe, gone(50, 10, 9), kept(back, 12)])).toEqual(['severe-in-pregnancy']);
+  });
+
+  test('of an amended round whose rules are not at hand is judged by the general rules, and by what was signed', () => {
+    const unknown = () => null;
+    const slip = round(10, [116, 104], 0, PREGNANT);
+    const put = amending(60, 10, [166, 104]);
+    expect(projectDuties([...slip, put], unknown).actNow).toMatchObject([
+      { condition: 'severe-in-pregnancy', figures: { systolic: 166, diastolic: 104 } },
+    ]);
+    expect(projectDuties([...severe, amending(60, 10, [116, 74])], unknown).actNow).toHaveLength(1);
+  });
+
+  test('of two rounds signed in one minute stays open in each', () => {
+    const [one, other] = [round(10, [166, 104], 0, PREGNANT), round(30, [168, 112], 0, PREGNANT)];
+    const told = closing(20, 10, ['severe-in-pregnancy'], 5);
+    expect(projectDuties([...one, ...other, told]).actNow.map((open) => open.round)).toEqual([idOf(130)]);
   });
 });
 
@@ -92,6 +188,86 @@ describe('a recheck', () => {
       { code: 'recheck-severe', fromAt: at(5), byAt: null },
     ]);
     expect(projectDuties([...severe, ...round(30, [118, 72], 12, PREGNANT)]).rechecks).toEqual([]);
+  });
+
+  const severe = round(10, [166, 104], 0, PREGNANT);
+  const codes = (entries: StoredEntry[]) => projectDuties(entries).rechecks.map(({ code }) => code);
+  const DUE = ['recheck-pregnancy'];
+
+  /** A round with one run of any shape, at a minute. */
+  function other(id: number, minute: number, input: object, place: object = {}): [StoredEntry, StoredEntry] {
+    const [run, signing] = round(id, [118, 72], minute, PREGNANT);
+    const content = runContent(input as Record<string, unknown>, { place: { ...USUAL_PLACE, ...place } });
+    const taken = { ...run, content } as unknown as StoredEntry;
+    const signs = [{ sign: 'pressure' as const, entries: [run.id] }];
+    const made = signingContent(signs, [taken as unknown as EntryFrame], PREGNANT);
+    return [taken, { ...signing, content: made } as StoredEntry];
+  }
+  const byEar = {
+    method: 'auscultation',
+    moments: [
+      { what: 'first sound', mmHg: 118 },
+      { what: 'last sound', mmHg: 72 },
+    ],
+  };
+  const byFeel = { method: 'palpation', moments: [{ what: 'pulse back', mmHg: 118 }] };
+
+  // Conventions 6: a site other than the upper arm is charted and never averaged or categorised with it.
+  test('is not ended by a wrist, by a palpated systolic, nor by what nobody signed', () => {
+    expect(codes([...severe, ...other(30, 12, byEar)])).toEqual([]);
+    expect(codes([...severe, ...other(30, 12, byEar, { site: 'wrist' })])).toEqual(DUE);
+    expect(codes([...severe, ...other(30, 12, byFeel)])).toEqual(DUE);
+    expect(codes([...severe, round(30, [118, 72], 12, PREGNANT)[0]])).toEqual(DUE);
+    // What was only felt may be felt again.
+    const low = other(50, 0, { method: 'palpation', moments: [{ what: 'pulse back', mmHg: 70 }] });
+    expect(codes(low)).toEqual(['recheck-at-once']);
+    expect(codes([...low, ...other(30, 12, byFeel)])).toEqual([]);
+  });
+
+  test('is not ended by a learner’s reading until it is countersigned, save one of a learner’s own', () => {
+    const [run, signing] = round(30, [118, 72], 12, PREGNANT, 'preliminary');
+    const content = { signing: signing.id, agrees: true, ownRound: null, note: null };
+    const more = { id: idOf(40), round: idOf(130), agent: idOf(9009), role: 'supervisor' as const };
+    const agreed = kept(frame('countersigned', content, more), 20);
+    expect(codes([...severe, run, signing])).toEqual(DUE);
+    expect(codes([...severe, run, signing, agreed])).toEqual([]);
+    expect(codes([...round(10, [166, 104], 0, PREGNANT, 'preliminary'), run, signing])).toEqual([]);
+  });
+
+  test('is not ended by a clock that was ahead: nothing was measured after it was kept', () => {
+    // Signed on a device two hours ahead, and kept at minute 0; the severe one comes at minute 30.
+    const ahead = round(10, [118, 72], 120, PREGNANT).map((entry) => ({ ...entry, recordedAt: at(0) }));
+    const later = round(30, [166, 104], 30, PREGNANT);
+    expect(codes([...(ahead as StoredEntry[]), ...later])).toEqual(DUE);
+    const severeAhead = round(10, [166, 104], 120, PREGNANT).map((entry) => ({
+      ...entry,
+      recordedAt: at(0),
+    }));
+    expect(projectDuties(severeAhead as StoredEntry[]).rechecks).toMatchObject([
+      { fromAt: at(0), byAt: at(15) },
+    ]);
+    expect(codes([...(severeAhead as StoredEntry[]), ...round(30, [118, 72], 30, PREGNANT)])).toEqual([]);
+  });
+
+  test('is due in each of two rounds of one minute, and ends with the next', () => {
+    const two = [...severe, ...round(30, [168, 112], 0, PREGNANT)];
+    expect(codes(two)).toEqual([...DUE, ...DUE]);
+    expect(codes([...two, ...round(50, [118, 72], 9, PREGNANT)])).toEqual([]);
+  });
+
+  // Bedside handbook 3.16: very low or unwell, at once.
+  test('is due of somebody unwell of whom no pressure was taken, until one is', () => {
+    const measuredAt = { at: at(3), zone: 'UTC', asEntered: null };
+    const pulse = frame('count', countContent({ n: 19, windowSeconds: 15 }), {
+      id: idOf(10),
+      round: idOf(110),
+      measuredAt,
+    });
+    const content = signingContent([{ sign: 'pulse', entries: [pulse.id] }], [pulse], { unwell: true });
+    const more = { id: idOf(11), sequence: 2, schema: 2, round: idOf(110), measuredAt };
+    const unwell = [kept(pulse, 3), kept(frame('round', content, more), 3)];
+    expect(projectDuties(unwell).rechecks).toMatchObject([{ code: 'recheck-at-once', fromAt: at(3) }]);
+    expect(codes([...unwell, ...round(30, [118, 72], 9)])).toEqual([]);
   });
 });
 
@@ -117,5 +293,38 @@ describe('a learner’s round', () => {
     expect(projectLatest(agreed)).toMatchObject({ toCountersign: 0, pressure: { preliminary: false } });
     expect(projectChart(agreed).rounds[0]?.countersigned).toHaveLength(2);
     expect(isPreliminary([...agreed, countersigning(22, false, 9)])).toBe(true);
+  });
+
+  const isPreliminary = (entries: StoredEntry[]) => projectChart(entries).rounds[0]?.isPreliminary;
+  const resigned = (id: number, minute: number, more: Partial<EntryFrame> = {}) => {
+    const [, signing] = learnt;
+    const amends = { entry: idOf(11), reason: 'other' as const, text: 'it is right' };
+    const content = { ...signing.content, status: 'final' };
+    return kept(
+      frame('round', content, { id: idOf(id), sequence: id, schema: 2, round: idOf(110), amends, ...more }),
+      minute,
+    );
+  };
+
+  test('is not made final by amending its signing', () => {
+    expect(isPreliminary([...learnt, resigned(20, 5)])).toBe(true);
+    expect(isPreliminary([...learnt, resigned(20, 5), countersigning(21, true, 8)])).toBe(false);
+  });
+
+  test('waits again where somebody but a supervisor of it amends what was agreed to', () => {
+    const agreed = [...learnt, countersigning(21, true, 8)];
+    const put = amending(60, 10, [118, 72]);
+    expect(isPreliminary([...agreed, put])).toBe(true);
+    expect(isPreliminary([...agreed, resigned(20, 9)])).toBe(true);
+    expect(isPreliminary([...agreed, put, countersigning(61, true, 95)])).toBe(false);
+    expect(isPreliminary([...agreed, { ...put, agent: idOf(9009) }])).toBe(false);
+    // Amended before anybody agreed: what was agreed to is what stands.
+    expect(isPreliminary([...learnt, { ...put, recordedAt: at(5) }, countersigning(21, true, 8)])).toBe(
+      false,
+    );
+  });
+
+  test('that was countersigned in error waits again', () => {
+    expect(isPreliminary([...learnt, countersigning(21, true, 8), gone(50, 21, 9)])).toBe(true);
   });
 });

@@ -1,20 +1,13 @@
-import { type InForce, NOTHING_CHOSEN } from '../content/inForce.js';
+import { NOTHING_CHOSEN } from '../content/inForce.js';
 import type { RoundValueKept } from '../content/roundValue.js';
 import type { StoredEntry } from '../entry/entry.js';
-import { laterBy } from '../entry/stamp.js';
-import { type ChartRound, projectChart } from './projectChart.js';
-import { valueStanding } from './valueStanding.js';
+import { firstDifference } from '../recompute/nearly.js';
+import { type ChartRound, type Closed, projectChart, signingsOf } from './projectChart.js';
+import { type DueRecheck, rechecksOf } from './rechecks.js';
+import { type RulesOf, valuesStanding } from './valueStanding.js';
 
 /** An act-now of a signed round that nobody has closed. */
 export type OpenActNow = RoundValueKept['actNow'][number] & { readonly round: string };
-
-/** A repeat that is due: not before `fromAt`, by `byAt` at the latest (null where no source gives one). RFC 3339. */
-export type DueRecheck = {
-  readonly round: string;
-  readonly code: string;
-  readonly fromAt: string;
-  readonly byAt: string | null;
-};
 
 /** What somebody still has to do about a person. */
 export type Duties = {
@@ -23,9 +16,6 @@ export type Duties = {
   /** Learners' rounds that no supervisor has agreed to. */
   readonly toCountersign: readonly string[];
 };
-
-/** The rules of a protocol version; null for one that is not known. */
-export type RulesOf = (version: string | null) => InForce | null;
 
 /** The general rules, by which every alert is on: what stands where the rules of a version are not at hand. */
 export const GENERAL_RULES: RulesOf = () => NOTHING_CHOSEN;
@@ -36,46 +26,47 @@ export const GENERAL_RULES: RulesOf = () => NOTHING_CHOSEN;
  * that a slip put right raises the alert it hid, or takes back the one it made.
  */
 export function projectDuties(entries: readonly StoredEntry[], rulesOf: RulesOf = GENERAL_RULES): Duties {
-  const rounds = projectChart(entries).rounds.filter(({ isInError }) => !isInError);
-  const times = rounds.map(pressureAt);
-  const lastPressureMs = Math.max(...times.map((at) => (at === null ? 0 : Date.parse(at))));
+  return dutiesOf(projectChart(entries).rounds, rulesOf);
+}
+
+/** What is still to be done, from the rounds of a person's chart. */
+export function dutiesOf(charted: readonly ChartRound[], rulesOf: RulesOf): Duties {
+  const rounds = charted.filter(({ isInError }) => !isInError);
   return {
     actNow: rounds.flatMap((round) => openIn(round, rulesOf)),
-    rechecks: rounds.flatMap((round) => {
-      const at = pressureAt(round);
-      // Taken again since: the newest pressure says what is due.
-      return at === null || Date.parse(at) < lastPressureMs ? [] : dueIn(round, at, rulesOf);
-    }),
+    rechecks: rechecksOf(rounds, rulesOf),
     toCountersign: rounds.filter(({ isPreliminary }) => isPreliminary).map(({ id }) => id),
   };
 }
 
 /** The alerts of a round that nothing closed. */
 export function openIn(round: ChartRound, rulesOf: RulesOf): OpenActNow[] {
-  const closed = new Set(round.closed.flatMap(({ content }) => content.conditions));
-  return (valueStanding(round, rulesOf)?.actNow ?? [])
-    .filter(({ condition }) => !closed.has(condition))
+  return alertsIn(round, rulesOf)
+    .filter((alert) => !round.closed.some((closing) => isClosedBy(closing, alert, round, rulesOf)))
     .map((alert) => ({ ...alert, round: round.id }));
 }
 
-function dueIn(round: ChartRound, at: string, rulesOf: RulesOf): DueRecheck[] {
-  const after = (seconds: number) => laterBy(at, seconds);
-  return (valueStanding(round, rulesOf)?.rechecks ?? []).map(({ code, fromSeconds, withinSeconds }) => ({
-    round: round.id,
-    code,
-    fromAt: after(fromSeconds),
-    byAt: withinSeconds === null ? null : after(withinSeconds),
-  }));
+type Alert = RoundValueKept['actNow'][number];
+
+/** Each condition once, with the figures of the first reading of the round that meets it. */
+function alertsIn(round: ChartRound, rulesOf: RulesOf): readonly Alert[] {
+  const alerts = valuesStanding(round, rulesOf).flatMap(({ actNow }) => actNow);
+  return alerts.filter(({ condition }, at) => alerts.findIndex((one) => one.condition === condition) === at);
 }
 
-/** When the last pressure of a round was taken, with the offset it was taken under; null without one. */
-function pressureAt({ values }: ChartRound): string | null {
-  return values
-    .flatMap(({ current }) => current)
-    .filter(({ kind }) => kind === 'run')
-    .map(({ measuredAt }) => measuredAt.at)
-    .reduce<string | null>(
-      (last, at) => (last === null || Date.parse(at) > Date.parse(last) ? at : last),
-      null,
-    );
+/**
+ * Whether somebody was told of an alert as it stands: what was amended after the telling, to other figures, was told
+ * to nobody, and what was no alert then could not be closed.
+ */
+function isClosedBy(closing: Closed, alert: Alert, round: ChartRound, rulesOf: RulesOf): boolean {
+  if (!closing.content.conditions.includes(alert.condition)) return false;
+  const at = Date.parse(closing.recordedAt);
+  const entries = [...signingsOf(round), ...round.values].flatMap(({ story }) => story);
+  const before = entries.filter(({ recordedAt }) => Date.parse(recordedAt) <= at);
+  if (before.length === entries.length) return true;
+  const then = projectChart(before).rounds.flatMap((was) => (was.isInError ? [] : alertsIn(was, rulesOf)));
+  return then.some(
+    ({ condition, figures }) =>
+      condition === alert.condition && firstDifference(figures, alert.figures) === null,
+  );
 }

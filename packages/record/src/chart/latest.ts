@@ -1,9 +1,10 @@
 import type { StoredEntry } from '../entry/entry.js';
 import { chartedPerMinute } from './chartedPerMinute.js';
 import { chartedPressure } from './chartedPressure.js';
-import { GENERAL_RULES, projectDuties, type RulesOf } from './duties.js';
+import { dutiesOf, GENERAL_RULES } from './duties.js';
 import { projectChart } from './projectChart.js';
 import { signOf } from './signOf.js';
+import type { RulesOf } from './valueStanding.js';
 
 /** What must be known of the newest value of a sign besides its number. */
 type LatestMark = {
@@ -64,7 +65,8 @@ export function projectLatest(entries: readonly StoredEntry[], rulesOf: RulesOf 
     than === null ||
     !(moved.has(entry.id) || moved.has(than.entry)) ||
     Date.parse(entry.measuredAt.at) >= Date.parse(than.measuredAt);
-  for (const round of [...projectChart(entries).rounds].reverse()) {
+  const { rounds } = projectChart(entries);
+  for (const round of rounds.toReversed()) {
     for (const { original, current, standing } of round.values) {
       const entry = current.at(-1);
       if (entry === undefined) continue;
@@ -92,7 +94,7 @@ export function projectLatest(entries: readonly StoredEntry[], rulesOf: RulesOf 
       if (signOf(entry) === 'breaths' && isNewer(entry, breaths)) breaths = value;
     }
   }
-  const { actNow, rechecks, toCountersign } = projectDuties(entries, rulesOf);
+  const { actNow, rechecks, toCountersign } = dutiesOf(rounds, rulesOf);
   const [first] = rechecks.toSorted((a, b) => Date.parse(a.fromAt) - Date.parse(b.fromAt));
   return {
     pulse,

@@ -31,14 +31,22 @@ export type Chart = {
   readonly entries: number;
 };
 
+/** Every signing of a round, in order. */
+export function signingsOf({
+  signed,
+  signedAgain,
+}: Pick<ChartRound, 'signed' | 'signedAgain'>): readonly AmendedEntry[] {
+  return signed === null ? [] : [signed, ...signedAgain];
+}
+
 type Writable = { signed: AmendedEntry | null; signedAgain: AmendedEntry[]; values: AmendedEntry[] };
 
 /** Builds a chart from a person's entries, in any order. */
 export function projectChart(entries: readonly StoredEntry[]): Chart {
   const rounds = new Map<string, Writable>();
   // A mark of error belongs to what it marks: one of a fact is gathered with the fact and is not of the chart.
-  const charted = gatherAmendments(entries).filter(({ original }) => isCharted(original));
-  for (const amended of charted) {
+  const gathered = gatherAmendments(entries);
+  for (const amended of gathered.filter(({ original }) => isCharted(original))) {
     const { original } = amended;
     const id = original.round ?? original.id;
     const round: Writable = rounds.get(id) ?? { signed: null, signedAgain: [], values: [] };
@@ -47,41 +55,48 @@ export function projectChart(entries: readonly StoredEntry[]): Chart {
     else round.signedAgain.push(amended);
     rounds.set(id, round);
   }
+  const about = aboutRounds(gathered);
   // gatherAmendments answers in the order of the work, so the rounds were met oldest first.
   const inOrder = [...rounds].map(([id, round]) => ({
     id,
     ...round,
-    ...sayings(round, aboutRound(entries, id)),
+    ...sayings(round, about.get(id) ?? NOTHING_SAID),
   }));
   return { rounds: inOrder.reverse(), entries: entries.length };
 }
 
 type About = { readonly countersigned: readonly Countersigned[]; readonly closed: readonly Closed[] };
 
-/** What was said of a round without amending it, in order of recording. */
-function aboutRound(entries: readonly StoredEntry[], round: string): About {
-  const about = entries
-    .filter((entry) => entry.round === round)
+const NOTHING_SAID: About = { countersigned: [], closed: [] };
+
+/** What was said of each round without amending it and was not entered in error, in order of recording, by the round. */
+function aboutRounds(gathered: readonly AmendedEntry[]): ReadonlyMap<string | null, About> {
+  const said = gathered
+    .flatMap(({ current }) => current)
+    .filter((entry) => entry.kind === 'countersigned' || entry.kind === 'act-now-closed')
     .toSorted((a, b) => Date.parse(a.recordedAt) - Date.parse(b.recordedAt) || (a.id < b.id ? -1 : 1));
-  return {
-    countersigned: about.filter((entry): entry is Countersigned => entry.kind === 'countersigned'),
-    closed: about.filter((entry): entry is Closed => entry.kind === 'act-now-closed'),
-  };
+  const about = new Map<string | null, { countersigned: Countersigned[]; closed: Closed[] }>();
+  for (const entry of said) {
+    const beside = about.get(entry.round) ?? { countersigned: [], closed: [] };
+    if (entry.kind === 'countersigned') beside.countersigned.push(entry);
+    else beside.closed.push(entry);
+    about.set(entry.round, beside);
+  }
+  return about;
 }
 
 /** What the signings of a round that stand say of it and of its values. */
-function sayings({ signed, signedAgain, values }: Writable, about: About) {
-  const signings = signed === null ? [] : [signed, ...signedAgain];
+function sayings(round: Writable, about: About) {
+  const signings = signingsOf(round);
+  const { values } = round;
   const standing = signings.flatMap(({ current }) => current);
   const isInError = signings.length > 0 && standing.length === 0;
   const named = new Set((isInError ? signings.flatMap(({ story }) => story) : standing).flatMap(namedIn));
+  const isNamed = ({ story }: AmendedEntry) => story.some(({ id }) => named.has(id));
   return {
-    unsigned: values.map(({ original }) => original.id).filter((id) => !named.has(id)),
-    isPreliminary: standing.some(
-      (signing) =>
-        signing.kind === 'round' &&
-        signing.content.status === 'preliminary' &&
-        !isAgreed(signing, signings, about),
+    unsigned: values.filter((value) => !isNamed(value)).map(({ original }) => original.id),
+    isPreliminary: signings.some(
+      (signing) => signing.current.length > 0 && isLearners(signing) && !isAgreed(signing, values, about),
     ),
     ...about,
     isInError,
@@ -89,15 +104,29 @@ function sayings({ signed, signedAgain, values }: Writable, about: About) {
   };
 }
 
-/** Whether a supervisor agreed to a signing, and the last one who said anything still does. */
-function isAgreed(
-  signing: StoredEntry,
-  signings: readonly AmendedEntry[],
-  { countersigned }: About,
-): boolean {
-  const story = signings.find(({ current }) => current.includes(signing))?.story ?? [];
-  const ids = new Set(story.map(({ id }) => id));
-  return countersigned.findLast(({ content }) => ids.has(content.signing))?.content.agrees === true;
+/** A signing that was ever preliminary is a learner's: no amendment of it countersigns it. */
+function isLearners({ story }: AmendedEntry): boolean {
+  return story.some((entry) => entry.kind === 'round' && entry.content.status === 'preliminary');
+}
+
+/**
+ * Whether a supervisor agreed to a signing, and the last one who said anything still does. What was amended since by
+ * anybody who is no supervisor of it, the learner above all, is not what was agreed to.
+ */
+function isAgreed(signing: AmendedEntry, values: readonly AmendedEntry[], { countersigned }: About): boolean {
+  const ids = new Set(signing.story.map(({ id }) => id));
+  const of = countersigned.filter(({ content }) => ids.has(content.signing));
+  const last = of.at(-1);
+  if (last === undefined || !last.content.agrees) return false;
+  const supervisors = new Set(of.map(({ agent }) => agent));
+  return ![signing, ...values]
+    .flatMap(({ story }) => story)
+    .some(
+      ({ amends, recordedAt, agent }) =>
+        amends !== null &&
+        Date.parse(recordedAt) > Date.parse(last.recordedAt) &&
+        !(supervisors.has(agent) && agent !== signing.original.agent),
+    );
 }
 
 function namedIn(entry: StoredEntry): readonly string[] {

@@ -1,15 +1,18 @@
 import { valueOfRound } from '../content/chartRound.js';
-import type { InForce } from '../content/inForce.js';
+import { type InForce, NOTHING_CHOSEN } from '../content/inForce.js';
 import type { RoundContent } from '../content/round.js';
 import type { RoundValueKept } from '../content/roundValue.js';
 import type { Entry, StoredEntry } from '../entry/entry.js';
-import type { ChartRound } from './projectChart.js';
+import { type ChartRound, signingsOf } from './projectChart.js';
 
 type Signing = StoredEntry & { readonly kind: 'round' };
 
-/** The signing of a round that stands; null for a round that arrived without one. */
-export function signingOf({ signed }: ChartRound): Signing | null {
-  const standing = signed?.current.at(-1) ?? signed?.original;
+/** The rules of a protocol version; null for one that is not at hand. */
+export type RulesOf = (version: string | null) => InForce | null;
+
+/** The signing of a round that stands; of one in error what was signed; null for a round that arrived without one. */
+export function signingOf(round: ChartRound): Signing | null {
+  const standing = standingSignings(round)[0] ?? round.signed?.original;
   return standing?.kind === 'round' ? standing : null;
 }
 
@@ -24,20 +27,73 @@ export function isAmendedSince({ values }: ChartRound): boolean {
  *
  * @param rulesOf the rules of the protocol version that the signing names; null takes what was signed
  */
-export function valueStanding(
+export function valueStanding(round: ChartRound, rulesOf: RulesOf): RoundValueKept | null {
+  const signing = signingOf(round);
+  return signing === null ? null : valueUnder(signing, round, newestOf(round), rulesOf);
+}
+
+/**
+ * Everything that a round comes to, in the order of its signings: once for each that stands, and once more for each
+ * value that somebody else's amendment disputes. Where nobody knows which is true, none may hide what another says.
+ * Where the rules of its version are not at hand, an amended round is judged by the general rules too.
+ */
+export function valuesStanding(round: ChartRound, rulesOf: RulesOf): readonly RoundValueKept[] {
+  return standingSignings(round).flatMap((signing) => {
+    const isUnruled = isAmendedSince(round) && rulesOf(signing.content.protocolVersion ?? null) === null;
+    return readingsOf(round).flatMap((values) => [
+      ...present(valueUnder(signing, round, values, rulesOf)),
+      ...(isUnruled ? present(valueUnder(signing, round, values, () => NOTHING_CHOSEN)) : []),
+    ]);
+  });
+}
+
+function present<Found>(found: Found | null): readonly Found[] {
+  return found === null ? [] : [found];
+}
+
+function standingSignings(round: ChartRound): readonly Signing[] {
+  return signingsOf(round)
+    .flatMap(({ current }) => current.toReversed())
+    .filter((entry): entry is Signing => entry.kind === 'round');
+}
+
+/** What stands for each value of a round, in order; null for one in error. */
+type Values = readonly (StoredEntry | null)[];
+
+function newestOf({ values }: ChartRound): Values {
+  return values.map(({ current }) => current.at(-1) ?? null);
+}
+
+/** The values of a round as they may be read: the newest of each, and each other claim of a contested one in its place. */
+function readingsOf(round: ChartRound): readonly Values[] {
+  const newest = newestOf(round);
+  const others = round.values.flatMap(({ current }, at) =>
+    current.slice(0, -1).map((claim) => newest.with(at, claim)),
+  );
+  return [newest, ...others];
+}
+
+function valueUnder(
+  signing: Signing,
   round: ChartRound,
-  rulesOf: (version: string | null) => InForce | null,
+  values: Values,
+  rulesOf: RulesOf,
 ): RoundValueKept | null {
-  const content: Partial<RoundContent> = signingOf(round)?.content ?? {};
-  const { value, evidence, signs, protocolVersion } = content;
-  if (value == null || evidence == null || signs === undefined) return null;
+  // Of a round of schema 1, as it was kept, nothing was made.
+  const content: Partial<RoundContent> = signing.content;
+  const { value, evidence, signs = [], protocolVersion = null } = content;
+  if (value == null || evidence == null) return null;
   if (!isAmendedSince(round)) return value;
-  const rules = rulesOf(protocolVersion ?? null);
+  const rules = rulesOf(protocolVersion);
   if (rules === null) return value;
-  // An amendment stands in the place of what it amends: under its id, and at its place in the work.
-  const entries = round.values.flatMap(({ original, current }): Entry[] => {
-    const now = current.at(-1);
-    return now === undefined ? [] : [{ ...now, id: original.id, sequence: original.sequence }];
+  const named = new Set(signs.flatMap((sign) => ('entries' in sign ? sign.entries : [])));
+  // An amendment stands in the place of what it amends: under the id by which it is signed, and at its place in the work.
+  const entries = round.values.flatMap(({ original, story }, at): Entry[] => {
+    const now = values[at] ?? null;
+    const signed = story.find(({ id }) => named.has(id));
+    return now === null || signed === undefined
+      ? []
+      : [{ ...now, id: signed.id, sequence: original.sequence }];
   });
   return valueOfRound(signs, evidence, entries, rules);
 }

@@ -156,12 +156,12 @@ describe('the question from outside', () => {
 
   test.each<[object, string[]]>([
     [{ ageMonths: 23.9 }, ['/ageMonths out-of-range']],
-    [{ ageMonths: 24 }, []],
-    [{ ageMonths: 215.9 }, []],
+    [{ ageMonths: 24, heightCm: 86 }, []],
+    [{ ageMonths: 215.9, heightCm: 163 }, []],
     [{ ageMonths: 216 }, ['/ageMonths out-of-range']],
     [{ heightCm: 39.9 }, ['/heightCm out-of-range']],
-    [{ heightCm: 40 }, []],
-    [{ heightCm: 230 }, []],
+    [{ heightCm: 40 }, ['/heightCm impossible']],
+    [{ heightCm: 230 }, ['/heightCm impossible']],
     [{ heightCm: 230.1 }, ['/heightCm out-of-range']],
     [{ sex: 'girl' }, ['/sex unknown-id']],
     [{ diastolic: '' }, []],

@@ -17,6 +17,8 @@ export const CHILD_COMPARISONS = {
   fourthElevatedDiastolic: '>=',
   fourthStage2Above99: '>',
   farOutHeightZ: '>',
+  impossibleHeightZ: '>',
+  regressionFromMonths: '>=',
   severeAbove95: '>',
   severeAdolescentSystolic: '>',
   severeAdolescentDiastolic: '>',

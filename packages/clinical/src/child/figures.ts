@@ -35,6 +35,7 @@ export const CHILD_FIGURES = figures({
   screeningFromYears: years(1, AAP_TABLE, 'youngest age of the screening table'),
   fourthFromMonths: months(24, FOURTH, 'youngest age at which a standing height is looked up'),
   fourthUnderMonths: months(216, FOURTH, 'the regression is for children under this age'),
+  regressionFromMonths: months(12, FOURTH, 'youngest age of the regression, with a height taken as given'),
   p90Z: z(1.282, '90th centile'),
   p95Z: z(1.645, '95th centile'),
   p99Z: z(2.326, '99th centile'),
@@ -59,6 +60,20 @@ export const CHILD_FIGURES = figures({
     meaning:
       'a height further than this from the median is flagged: measured wrongly, or beyond the reference children',
     ...DECISION,
+  },
+  impossibleHeightZ: {
+    value: 5,
+    unit: 'SD',
+    meaning: 'a height further than this from the median is taken for a mistake: no limit is made from it',
+    ...DECISION,
+  },
+  shortHeightZ: {
+    value: -1.645,
+    unit: 'SD',
+    meaning:
+      'height of a short child (5th centile), taken for alerts where the height is not known: its limits are the lowest',
+    source: 'as the screening table of AAP 2017 does (bedside handbook 6.3)',
+    sure: 'decision',
   },
   severeAbove95: mmHg(30, SEVERE, 'further than this above the 95th centile a child needs care at once'),
   severeAdolescentSystolic: mmHg(180, SEVERE, 'above this a person of 13 to 17 needs care at once'),

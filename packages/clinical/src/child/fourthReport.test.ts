@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { centilesOf, expectedPressure, standingOf } from './fourthReport.js';
-import { heightCurve, heightZ } from './heightZ.js';
+import { heightCurve, heightZ, isHeightPossible } from './heightZ.js';
 
 describe('heights by CDC 2000', () => {
   test('C104 (derived, appendix A): boy of 96.5 months', () => {
@@ -126,4 +126,21 @@ describe('the regression of the Fourth Report', () => {
       }),
     );
   });
+});
+
+// Our decision: further than 5 SD from the median (CDC 2000) a height is a slip. Boy of 8: L, M, S by appendix A.
+test('a height is possible up to 5 SD from the median, on both sides', () => {
+  const { l, m, s } = heightCurve('m', 96);
+  const at = (z: number) => isHeightPossible('m', 96, m * (1 + l * s * z) ** (1 / l));
+  expect([-5.01, -4.99, 4.99, 5.01].map(at)).toEqual([false, true, true, false]);
+});
+
+// Bedside handbook 6.4: the regression climbs with the height; the limits of a short child (5th centile) are lowest.
+test('no child from the 5th centile of height up to the tallest has lower 95th centiles than a short one', () => {
+  for (const sex of ['f', 'm'] as const)
+    for (let z = -1.6; z <= 5; z += 0.1)
+      for (const component of ['systolic', 'diastolic'] as const) {
+        const of = (heightZ: number) => centilesOf({ sex, ageMonths: 96, heightZ }, component).p95;
+        expect(of(z)).toBeGreaterThan(of(-1.645));
+      }
 });

@@ -1,4 +1,7 @@
+import { passes } from '../contract/threshold.js';
 import { CDC_HEIGHTS } from './cdcHeightsTable.js';
+import { CHILD_COMPARISONS as SIDE } from './comparisons.js';
+import { CHILD_FIGURES as F } from './figures.js';
 import type { Sex } from './sex.js';
 
 /** The curve of heights at one month of age: L and S without a unit, M in cm. */
@@ -29,4 +32,16 @@ export function heightZ(sex: Sex, ageMonths: number, heightCm: number): number {
   const { l, m, s } = heightCurve(sex, ageMonths);
   if (Math.abs(l) < NO_POWER) return Math.log(heightCm / m) / s;
   return ((heightCm / m) ** l - 1) / (l * s);
+}
+
+/**
+ * Whether a height in cm can be that of a child of that age and sex. Outside, the regression of pressures by height
+ * climbs without end, and a slip of the height would hide a crisis: no limit is made from it. Our decision.
+ *
+ * Errors: as {@link heightZ}.
+ */
+export function isHeightPossible(sex: Sex, ageMonths: number, heightCm: number): boolean {
+  const { impossibleHeightZ } = F;
+  const far = Math.abs(heightZ(sex, ageMonths, heightCm));
+  return !passes(far, SIDE.impossibleHeightZ, impossibleHeightZ.value);
 }

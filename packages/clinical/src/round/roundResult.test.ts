@@ -147,6 +147,33 @@ describe('acting now', () => {
     expect(alerts({ ...severe, facts: facts({ isPregnant: true }) })).toEqual(['severe-in-pregnancy']);
   });
 
+  // Kaelber: Ma 2016, table 1 (bedside handbook 6.4): boy of 5, height at the 5th centile, 95th systolic printed 108
+  // (computed 107.99); 3.16: further than 30 above it is a crisis. Not knowing the height is no reason to be silent.
+  test('of a child whose height nobody knows goes by the limits of a short one', () => {
+    const boy5 = facts({ ageMonths: 60, sex: 'm' });
+    expect(alerts({ readings: readings('138/60'), facts: boy5 })).toEqual(['child-crisis']);
+    expect(alerts({ readings: readings('137/60'), facts: boy5 })).toEqual([]);
+    expect(result({ readings: readings('137/60'), facts: boy5 }).ask.features).not.toEqual([]);
+    expect(result({ readings: readings('107/60'), facts: boy5 }).ask.features).toEqual([]);
+    expect(result({ readings: readings('108/60'), facts: boy5 }).ask.features).not.toEqual([]);
+    expect(alerts({ readings: readings('150/90'), facts: facts({ ageMonths: 60 }) })).toEqual([
+      'child-crisis',
+    ]);
+    expect(alerts({ readings: readings('150/90'), facts: facts({ ageMonths: 12 }) })).toEqual([
+      'child-crisis',
+    ]);
+    // Nothing is published under 1 year (bedside handbook, appendix C); what holds of an adolescent is left.
+    expect(alerts({ readings: readings('150/90'), facts: facts({ ageMonths: 11 }) })).toEqual([]);
+  });
+
+  // 115 cm typed as 155: 5.5 SD and more above the median of boys of 6 (CDC 2000).
+  test('of a child is not hidden by a height that cannot be', () => {
+    const boy6 = facts({ ageMonths: 72, sex: 'm' });
+    const slip = { readings: readings('150/90', '150/90'), heightCm: 155, facts: boy6 };
+    expect(alerts(slip)).toEqual(['child-crisis']);
+    expect(result(slip).category).toMatchObject({ category: null, why: [{ code: 'child-facts-missing' }] });
+  });
+
   // Bedside handbook 3.16: severe and one emergency feature is an emergency; without one it is looked at again.
   test('of a severe pressure waits for the questions, which are asked once', () => {
     const severe = { readings: readings('186/112') };

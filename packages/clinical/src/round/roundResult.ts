@@ -13,7 +13,7 @@ import { pregnancyLimits, severeLimits } from './actNowRules.js';
 import { type ArmDifference, armDifference, armPairs } from './armDifference.js';
 import { averageReadings, type ReadingsAverage } from './averageReadings.js';
 import type { AveragingRuleId } from './averagingRules.js';
-import { knownChild, type LimitsOfChild, limitsOfChild } from './childLimits.js';
+import { knownChild, type LimitsOfChild, limitsOfChild, p95ToActBy } from './childLimits.js';
 import type { ReadingsCircumstances } from './furtherReading.js';
 import type { KnownSigns } from './knownSigns.js';
 import { type LeftOutReason, readingsToAverage } from './readingsToAverage.js';
@@ -212,7 +212,7 @@ function sharedSigns(
     consciousness: input.consciousness,
     features: input.features,
     earlyWarning: score,
-    p95: limits === null ? null : { systolic: limits.systolic.p95, diastolic: limits.diastolic.p95 },
+    p95: p95ToActBy(facts, limits),
   };
 }
 

@@ -41,7 +41,7 @@ export function roundScores(inputs: ScoreInputs, ageMonths: number | null, rules
 }
 
 function sepsisOf(inputs: ScoreInputs): RoundScore[] {
-  const { total, band, missing, alerts, flags } = sepsisScreen(inputs);
-  if (missing.length === 3) return [];
+  const { total, band, parts, alerts, flags } = sepsisScreen(inputs);
+  if (Object.values(parts).every((points) => points === null)) return [];
   return [{ of: 'sepsis-screen', value: total, unit: 'points', band, flags: [...alerts, ...flags] }];
 }

@@ -86,8 +86,22 @@ test('arms changed for each other change the sign and the arm, and nothing else'
   );
 });
 
+const BY_EAR = { diastolic: 80, method: 'auscultation', posture: 'sit' } as const;
+
+// Bedside handbook 3.4: by feel the systolic lies up to about 10 below the one by ear, which is no other arm.
+test('a reading by feel is held against none by ear, nor one lying against one sitting', () => {
+  const heard = { ...BY_EAR, side: 'right', systolic: 150 } as const;
+  const felt = { side: 'left', systolic: 134, diastolic: null, method: 'palpation', posture: 'sit' } as const;
+  const left = { ...BY_EAR, side: 'left', systolic: 146 } as const;
+  expect(armPairs([heard, felt])).toEqual([]);
+  expect(armPairs([felt, { ...felt, side: 'right' }])).toEqual([]);
+  expect(armPairs([heard, felt, left]).map((one) => one.left.systolic)).toEqual([146]);
+  expect(armPairs([heard, { ...left, posture: 'lie' }])).toEqual([]);
+  expect(armPairs([heard, { ...left, posture: 'lie' }, left]).map((one) => one.left.systolic)).toEqual([146]);
+});
+
 test('readings are paired in turn, each once', () => {
-  const reading = (side: 'right' | 'left', systolic: number) => ({ side, systolic, diastolic: 80 });
+  const reading = (side: 'right' | 'left', systolic: number) => ({ ...BY_EAR, side, systolic });
   const found = armPairs([
     reading('left', 132),
     reading('right', 148),

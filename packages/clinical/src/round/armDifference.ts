@@ -1,9 +1,10 @@
 import type { Flag } from '../contract/flag.js';
 import { passes } from '../contract/threshold.js';
-import { SIDES, type Side } from '../cuff/places.js';
+import { type Posture, SIDES, type Side } from '../cuff/places.js';
 import { mean } from '../statistics/mean.js';
 import type { ArmsRules } from './armsRules.js';
 import { ROUND_COMPARISONS as SIDE } from './comparisons.js';
+import type { RoundReading } from './roundReading.js';
 
 /** One pair of readings, together or in turn, mmHg; `diastolic` null is not known. */
 export type ArmPair = {
@@ -74,19 +75,25 @@ function higherOf(systolicMmHg: number): Side {
   return systolicMmHg > 0 ? SIDES[0] : SIDES[1];
 }
 
-/** Pairs of readings in the order in which they came: each reading of one arm with the next one of the other. */
-export function armPairs(
-  readings: readonly { readonly side: Side; readonly systolic: number; readonly diastolic: number | null }[],
-): ArmPair[] {
+type ArmReading = ArmPair[Side] & Pick<RoundReading, 'side' | 'method' | 'posture'>;
+
+/**
+ * Pairs of readings in the order in which they came: each reading of one arm with the next one of the other in the
+ * same posture. A reading by feel lies below one by ear and is never held against it: it makes no pair.
+ *
+ * Source: bedside handbook 3.4 and 3.12.
+ */
+export function armPairs(readings: readonly ArmReading[]): ArmPair[] {
   const pairs: ArmPair[] = [];
-  let open: (typeof readings)[number] | null = null;
-  for (const reading of readings) {
-    if (open === null || open.side === reading.side) open = reading;
+  const open = new Map<Posture, ArmReading>();
+  for (const reading of readings.filter(({ method }) => method !== 'palpation')) {
+    const before = open.get(reading.posture);
+    if (before === undefined || before.side === reading.side) open.set(reading.posture, reading);
     else {
-      const right = open.side === 'right' ? open : reading;
-      const left = open.side === 'right' ? reading : open;
+      const right = before.side === 'right' ? before : reading;
+      const left = before.side === 'right' ? reading : before;
       pairs.push({ right: numbersOf(right), left: numbersOf(left) });
-      open = null;
+      open.delete(reading.posture);
     }
   }
   return pairs;

@@ -285,6 +285,17 @@ describe('looking again', () => {
     expect(codes('150/92', '148/92')).toEqual(['recheck-abnormal-later']);
     expect(codes('118/72', '116/72')).toEqual([]);
   });
+
+  test('of an abnormal pressure was repeated, however many readings the guideline takes', () => {
+    const codes = (...texts: string[]) =>
+      result(
+        { readings: readings(...texts) },
+        { ...CHOSEN, readings: readingsRulesOf('nice-ng136') },
+      ).rechecks.map(({ code }) => code);
+    expect(codes('150/92', '148/92')).toEqual(['recheck-abnormal-later']);
+    // By feel is no repeat of a pressure by ear.
+    expect(codes('150/92', '148/P')).toEqual(['recheck-abnormal-soon', 'recheck-abnormal-later']);
+  });
 });
 
 describe('both arms', () => {
@@ -332,6 +343,16 @@ describe('lying and standing', () => {
       isFeltIrregular: false,
     });
     expect(standing).toMatchObject({ positive: true, falls: [{ minutes: 3, systolicFall: 36 }] });
+  });
+
+  // Bedside handbook 3.14: the same arm. Right 148 lying and left 126 standing may be two arms and no fall.
+  test('are of one arm: the other one is no rest for it', () => {
+    const left = { ...at('b', 'stand', '126/80', 76, 3), side: 'left' as const };
+    const lying = [at('a', 'lie', '148/84', 68, null)];
+    expect(result({ readings: [...lying, left] }).standing).toBeNull();
+    const leftLying = { ...at('c', 'lie', '130/82', 68, null), side: 'left' as const };
+    const both = result({ readings: [leftLying, ...lying, left, at('d', 'stand', '100/60', 90, 5)] });
+    expect(both.standing?.falls).toMatchObject([{ minutes: 3, systolicFall: 4 }]);
   });
 
   test('are none without a reading before, or without the minutes', () => {

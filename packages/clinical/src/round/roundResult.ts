@@ -14,6 +14,7 @@ import { type ArmDifference, armDifference, armPairs } from './armDifference.js'
 import { averageReadings, type ReadingsAverage } from './averageReadings.js';
 import type { AveragingRuleId } from './averagingRules.js';
 import { knownChild, type LimitsOfChild, limitsOfChild, p95ToActBy } from './childLimits.js';
+import { fullReadings } from './fullReadings.js';
 import type { ReadingsCircumstances } from './furtherReading.js';
 import type { KnownSigns } from './knownSigns.js';
 import { type LeftOutReason, readingsToAverage } from './readingsToAverage.js';
@@ -101,7 +102,7 @@ export function roundResult(input: RoundInput, rules: RoundRules): RoundResult {
     actNow: alertsOf(each, rules),
     ask: askOf(each, input.facts, rules),
     recheckClass: again,
-    rechecks: again === null ? [] : stillDue(recheckAfter(again, rules.recheck), pressure),
+    rechecks: again === null ? [] : stillDue(recheckAfter(again, rules.recheck), input),
   };
 }
 
@@ -262,8 +263,8 @@ function recheckOf(
   return RECHECK_CLASSES.find((one) => one === found) ?? null;
 }
 
-/** The soon repeat of an abnormal pressure was made already where the round has another reading. */
-function stillDue(rechecks: readonly Recheck[], pressure: RoundPressure | null): readonly Recheck[] {
-  const isRepeated = (pressure?.used.length ?? 0) > 1;
+/** The soon repeat of an abnormal pressure was made already where the round has another whole reading of that arm. */
+function stillDue(rechecks: readonly Recheck[], { readings, facts }: RoundInput): readonly Recheck[] {
+  const isRepeated = fullReadings(readingsToAverage(readings, facts.higherArm).readings).length > 1;
   return isRepeated ? rechecks.filter(({ code }) => code !== 'recheck-abnormal-soon') : rechecks;
 }

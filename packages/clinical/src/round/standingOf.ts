@@ -6,12 +6,15 @@ import type { JudgedReading, RoundInput } from './roundInput.js';
 
 /**
  * The standing test of a round: the readings on the feet, by their minutes, against the last lying one before them,
- * or else the last sitting one. Null without either, or without the minutes. A fact that nobody gave is not known.
+ * or else the last sitting one. All are of the arm of the first one on the feet: the difference of two arms is no
+ * fall. Null without either, or without the minutes. A fact that nobody gave is not known.
  *
  * Source: bedside handbook 3.14.
  */
 export function standingOf({ readings, isFeltIrregular, facts }: RoundInput): StandingResult | null {
-  const ofArm = readings.filter(({ site }) => isAveragedSite(site));
+  const ofArms = readings.filter(({ site }) => isAveragedSite(site));
+  const arm = ofArms.find(({ posture }) => posture === 'stand')?.side;
+  const ofArm = ofArms.filter(({ side }) => side === arm);
   const firstUp = ofArm.findIndex(({ posture }) => posture === 'stand');
   const before = firstUp < 0 ? [] : ofArm.slice(0, firstUp);
   const lying = before.findLast(({ posture }) => posture === 'lie' || posture === 'lie-left');

@@ -1,4 +1,5 @@
 import { useApp } from '../app/context.js';
+import { placeText } from '../pressure/placeText.js';
 import { type Charted, chartedText, isRate } from './charted.js';
 import { RunFigure } from './RunFigure.js';
 import { EvidenceStrip, isVoidContent, RangeLine, Rate } from './ValueFigures.js';
@@ -25,9 +26,19 @@ export function ChartedFigure({ given }: { readonly given: Charted }) {
 export function StruckFigure({ given }: { readonly given: Charted }) {
   const { words } = useApp();
   if (isRate(given)) return <Rate given={given} isStruck />;
+  if (given.kind === 'sign') {
+    return (
+      <p className="measure-figure">
+        <s className="rate-number">{chartedText(given, words)}</s>
+      </p>
+    );
+  }
   return (
-    <p className={given.kind === 'run' ? 'rate rate-pressure' : 'measure-figure'}>
-      <s className="rate-number">{chartedText(given, words)}</s>
-    </p>
+    <>
+      <p className="rate rate-pressure">
+        <s className="rate-number">{chartedText(given, words)}</s>
+      </p>
+      <p className="small">{placeText(given.content.evidence.place, words)}</p>
+    </>
   );
 }

@@ -43,6 +43,7 @@ describe('the list of people', () => {
     pulse: {
       entry: v7(),
       perMinute: 299,
+      others: [],
       byHand: false,
       measuredAt: '2026-11-25T09:00:00Z',
       contested: false,

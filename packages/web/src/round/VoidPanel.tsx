@@ -11,7 +11,9 @@ type VoidProps = PanelProps & { readonly measuring: Extract<Measuring, { at: 'vo
 /** Says that it is void, asks why if somebody wants to say, and offers it again. */
 export function VoidPanel({ round, sign, measuring }: VoidProps) {
   const { words } = useApp();
-  const { atSeconds, reason, way } = measuring;
+  const { atSeconds, reason, way, isSaid = false } = measuring;
+  // Only that the screen was left is known without being told; anything else nobody has said yet.
+  const chosen = isSaid || reason === 'screen-left' ? reason : '';
   return (
     <div className="measure measure-void" role="status">
       <h2>{words.sentence('count.voidTitle')}</h2>
@@ -25,12 +27,13 @@ export function VoidPanel({ round, sign, measuring }: VoidProps) {
         {(control) => (
           <select
             {...control}
-            value={reason}
+            value={chosen}
             onChange={(event) => {
               const said = event.target.value as Interruption['reason'];
               round.change((draft) => withInterruption(draft, sign, said));
             }}
           >
+            {chosen === '' ? <option value="">{words.sentence('count.whyNot')}</option> : null}
             {INTERRUPTIONS.map((one) => (
               <option key={one} value={one}>
                 {words.sentence(`count.${one}`)}

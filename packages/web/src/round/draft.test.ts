@@ -83,7 +83,8 @@ test('why it was broken off can be said afterwards', () => {
   const broken = interrupted(draft, 'pulse', { reason: 'other', nowMs: 2_000 }, next);
   const said = withInterruption(broken, 'pulse', 'spoken-to').pulse;
   expect(said.values[0]).toMatchObject({ count: { interrupted: { atSeconds: 1, reason: 'spoken-to' } } });
-  expect(said.measuring).toMatchObject({ reason: 'spoken-to' });
+  expect(broken.pulse.measuring).not.toHaveProperty('isSaid');
+  expect(said.measuring).toMatchObject({ reason: 'spoken-to', isSaid: true });
 });
 
 test('a reason for not doing it takes the place of values, never of void ones', () => {

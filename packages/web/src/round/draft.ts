@@ -228,7 +228,7 @@ export function withInterruption(
 ): RoundDraft {
   const { measuring } = draft[sign];
   if (measuring.at !== 'void') return draft;
-  const changed = withMeasuring(draft, sign, { ...measuring, reason });
+  const changed = withMeasuring(draft, sign, { ...measuring, reason, isSaid: true });
   return withSign(changed, sign, (was) => ({
     ...was,
     values: was.values.map((value) =>

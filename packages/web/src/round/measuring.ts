@@ -44,6 +44,8 @@ export type Measuring =
       readonly entry: string | null;
       readonly atSeconds: number | null;
       readonly reason: Interruption['reason'];
+      /** Whether the observer said so; until then the choice is open. */
+      readonly isSaid?: boolean;
     }
   | { readonly at: 'shown'; readonly entry: string };
 

@@ -37,7 +37,7 @@ test('a person added, a pulse and breaths counted, signed, charted with their ev
       .getByRole('link', { name: 'Take a round' })
       .or(page.getByRole('button', { name: 'Take a round' }))
       .tap();
-    await expect(page.getByText('Ask the person to say them')).toBeVisible();
+    await expect(page.getByText('Let the person say who they are')).toBeVisible();
     await expectAccessible(page);
     await page.getByRole('button', { name: 'They match' }).tap();
     await expectAccessible(page);
@@ -63,6 +63,11 @@ test('a person added, a pulse and breaths counted, signed, charted with their ev
     await page.getByRole('link', { name: 'Go on' }).tap();
     // The screen looks like the pulse screen: no large word says what is watched.
     expect(await page.getByRole('heading', { level: 1 }).textContent()).toMatch(/^Hester Quillfeather/);
+    await expect(page.getByText('Second count')).toBeVisible();
+    await expect(page.locator('.measure-stage')).not.toContainText(/breath/i);
+    await page.getByText('Tap', { exact: true }).tap();
+    await expect(page.locator('.measure-stage')).not.toContainText(/breath/i);
+    await page.getByText('Count', { exact: true }).tap();
     await page.getByRole('button', { name: 'Start' }).tap();
     await expect(page.getByRole('group', { name: 'Keypad' })).toBeVisible({ timeout: 70_000 });
     await typeOnKeypad(page, '16');

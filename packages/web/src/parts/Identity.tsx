@@ -33,7 +33,9 @@ export function nameIn(record: Who | null): string | undefined {
 /** The line under the name: in a class there is an age at most. */
 export function IdentityOf({ record }: { readonly record: Who | null }) {
   const { words } = useApp();
-  if (!record?.classIdentity) return <IdentityLine identity={record?.identity ?? null} />;
+  // Not yet known is not erased.
+  if (record === null) return null;
+  if (record.classIdentity === null) return <IdentityLine identity={record.identity} />;
   const { ageYears } = record.classIdentity;
   if (ageYears === null) return null;
   return <p className="soft">{words.sentence('class.years', { years: ageYears })}</p>;

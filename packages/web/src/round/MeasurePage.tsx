@@ -36,10 +36,15 @@ export function MeasurePage({ person, sign }: MeasureProps) {
   if (round !== null && !round.draft.isIdentityChecked)
     return <Redirect to={`/people/${person}/round`} replace />;
 
+  // Until there is a value nothing to be seen says that it is the breaths; a voice still does, into an ear.
+  const isQuiet = sign === 'breaths' && round?.draft.breaths.measuring.at !== 'shown';
   const heading = (
     <span className="measure-heading">
       <span>{nameIn(asked.value)}</span>
-      <span className="measure-sign">{signText(sign, words)}</span>
+      <span className="measure-sign">
+        {isQuiet ? <span aria-hidden="true">{words.sentence('count.secondCount')}</span> : null}
+        <span className={isQuiet ? 'unseen' : undefined}>{signText(sign, words)}</span>
+      </span>
     </span>
   );
   return (

@@ -47,6 +47,7 @@ export function ReadyPanel({ round, sign, measuring }: ReadyProps) {
       <button type="button" className="button button-first button-thumb" {...pressed(start)}>
         {words.sentence(startsOn === 'beat' ? 'count.startOnBeat' : 'count.start')}
       </button>
+      {sign === 'pulse' ? null : <p className="soft small">{words.sentence('count.quietly')}</p>}
       <StartSetting startsOn={startsOn} first={first} />
     </>
   );

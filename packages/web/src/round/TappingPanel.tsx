@@ -32,7 +32,7 @@ export function TappingPanel({ round, sign, measuring }: TappingProps) {
       <button type="button" className="tap-area" {...pressed(tap)}>
         <span className="tap-area-says">{words.sentence('taps.area')}</span>
         <span className="small">
-          {words.sentence(sign === 'pulse' ? 'taps.tapEachBeat' : 'taps.tapEachBreath')}
+          {words.sentence(sign === 'pulse' ? 'taps.tapEachBeat' : 'taps.tapEach')}
         </span>
         {isTapping ? null : <span className="small">{words.sentence('taps.begin')}</span>}
       </button>

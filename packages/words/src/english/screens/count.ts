@@ -4,6 +4,9 @@ import { BEATS, BREATHS, SECONDS } from './nouns.js';
 /** The screen on which beats or breaths are counted against the watch. It looks the same for both. */
 export const count = {
   title: 'Count',
+  secondCount: 'Second count',
+  quietly:
+    'Fingers stay on the wrist, eyes on the chest, and nothing is said: whoever knows what is counted changes it.',
   way: 'How',
   byCounting: 'Count',
   byTapping: 'Tap',

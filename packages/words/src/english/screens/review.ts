@@ -4,10 +4,12 @@ type Text = { text: string };
 export const review = {
   round: 'Round',
   identityTitle: 'Is this the right person?',
-  askThem: 'Ask the person to say them; do not read them out.',
+  askThem:
+    'Let the person say who they are; do not read it out for a yes. Who cannot say it: read the wristband, or ask somebody who knows them.',
   matches: 'They match',
   doesNotMatch: 'They do not match',
-  doesNotMatchSays: 'Then this is another person’s chart. Nothing was begun.',
+  doesNotMatchSays:
+    'If they do not match, this is another person’s chart: you go back to the list and nothing of this round is kept.',
   checked: 'Identity checked',
   title: 'Review',
   lead: 'A slip is put right here. After signing it can only be amended.',

@@ -5,7 +5,7 @@ import { TAPS } from './nouns.js';
 export const taps = {
   title: 'Tap',
   tapEachBeat: 'Tap each time you feel a beat.',
-  tapEachBreath: 'Tap at the start of each breath in.',
+  tapEach: 'Tap each one as it begins.',
   begin: 'Begin with the first tap. Thumb or space bar.',
   area: 'Tap here',
   soFar: (f: { taps: number }, say: Say) => `${say.counted(f.taps, TAPS)} so far`,

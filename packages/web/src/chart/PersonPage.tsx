@@ -1,5 +1,5 @@
 import { projectChart, projectDuties } from '@evenfall/record';
-import { useMemo } from 'react';
+import { useEffect, useMemo } from 'react';
 import { Link, useLocation } from 'wouter';
 import { useApp, useKept } from '../app/context.js';
 import { FactsOfDay } from '../facts/FactsOfDay.js';
@@ -8,7 +8,7 @@ import { IdentityLine } from '../parts/Identity.js';
 import { Page } from '../parts/Page.js';
 import { beginRound } from '../round/rounds.js';
 import { entriesIn, useRecord } from '../round/useRound.js';
-import { BOOK } from '../server/load.js';
+import { BOOK, loadRules } from '../server/load.js';
 import { ErasePanel } from './ErasePanel.js';
 import { RoundBlock } from './RoundBlock.js';
 import { useRulesOf } from './useRulesOf.js';
@@ -25,6 +25,7 @@ export function PersonPage({ person }: { readonly person: string }) {
   const entries = useMemo(() => (record === null ? [] : entriesIn(record)), [record]);
   const chart = useMemo(() => projectChart(entries), [entries]);
   const rulesOf = useRulesOf();
+  useEffect(() => void loadRules(app), [app]);
   const { rechecks } = projectDuties(entries, rulesOf);
   const name = record?.identity?.name ?? words.sentence(record === null ? 'chart.title' : 'people.erased');
 

@@ -21,6 +21,7 @@ export function RoundOutcome({ round, person, agents }: OutcomeProps) {
   if (round.isInError) return null;
   const signing = signingOf(round);
   const value = valueStanding(round, rulesOf);
+  const isRuled = rulesOf(signing?.content.protocolVersion ?? null) !== null;
   const { evidence = null, value: signed = null } = signing?.content ?? {};
   return (
     <div className="round-outcome">
@@ -39,7 +40,9 @@ export function RoundOutcome({ round, person, agents }: OutcomeProps) {
         <p className="small soft">{askedText(evidence.features, words)}</p>
       )}
       {value !== null && isAmendedSince(round) ? (
-        <p className="small standing">{words.sentence('chart.resultAmended')}</p>
+        <p className="small standing">
+          {words.sentence(isRuled ? 'chart.resultAmended' : 'chart.resultNotMade')}
+        </p>
       ) : null}
       {value === null ? null : <ResultBlock value={value} />}
       {signed === null || signed === value ? null : (

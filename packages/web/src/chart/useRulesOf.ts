@@ -1,8 +1,12 @@
 import { NOTHING_CHOSEN, type RulesOf } from '@evenfall/record';
 import { useKept } from '../app/context.js';
 
-/** The rules of the version in force; what was made under another is made again by the general rules, alerts on. */
+/** The rules of the version that a round names; null for one that is not at hand. */
 export function useRulesOf(): RulesOf {
   const inForce = useKept(({ known }) => known.inForce.value);
-  return (version) => (inForce !== null && version === inForce.presetVersion ? inForce : NOTHING_CHOSEN);
+  const rules = useKept(({ known }) => known.rules.value);
+  return (version) => {
+    if (version === null) return NOTHING_CHOSEN;
+    return inForce?.presetVersion === version ? inForce : (rules?.[version] ?? null);
+  };
 }

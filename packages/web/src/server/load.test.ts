@@ -10,7 +10,7 @@ import {
 } from '@evenfall/clinical';
 import { expect, test } from 'vitest';
 import { createStore } from '../store/store.js';
-import { afterAsking, loadAbout, loadPeople, loadRecord } from './load.js';
+import { afterAsking, loadAbout, loadPeople, loadRecord, loadRules } from './load.js';
 import type { Server } from './server.js';
 
 const here = { is: 'here', value: 1 } as const;
@@ -93,4 +93,19 @@ test('a local rule is the one that is counted by, under the version that the ser
     presetVersion: version,
     countRules: { pulseWindowSeconds: 60, breathsWindowSeconds: 60 },
   });
+});
+
+test('a chart is judged by the protocols that its rounds name; one that cannot be read is not at hand', async () => {
+  const chosen = presetProtocol({ category: 'esc-2024' });
+  if (!chosen.ok) throw new Error('esc-2024');
+  const version = protocolVersion(chosen.value);
+  const protocols = [
+    { version, content: chosen.value },
+    { version: 'newer', content: { schema: 99 } },
+  ];
+  const store = createStore(null, () => 'device');
+  await loadRules({ store, server: serverWith({ listProtocols: { protocols } }) });
+  const { value } = store.get().known.rules;
+  expect(Object.keys(value ?? {})).toEqual([version]);
+  expect(value?.[version]?.roundRules.category.adultScheme).toBe('esc-2024');
 });

@@ -53,6 +53,24 @@ async function rulesOf({ server }: Loading, version: string | null): Promise<Ans
   return { ok: true, status: 200, value: inForceUnder(protocol.value, version) };
 }
 
+/** The rules of every protocol version kept here; those that this page cannot read are not among them. */
+export async function loadRules(app: Loading): Promise<void> {
+  const answer = await app.server.call('listProtocols', {});
+  const rules = answer.ok ? { ...answer, value: readable(answer.value.protocols) } : answer;
+  know(app, (known) => ({ ...known, rules: afterAsking(known.rules, rules) }));
+}
+
+function readable(
+  protocols: readonly { readonly version: string; readonly content: unknown }[],
+): Readonly<Record<string, InForce>> {
+  return Object.fromEntries(
+    protocols.flatMap(({ version, content }) => {
+      const protocol = parseProtocol(content);
+      return protocol.ok ? [[version, inForceUnder(protocol.value, version)]] : [];
+    }),
+  );
+}
+
 export async function loadAgents(app: Loading): Promise<void> {
   const answer = await app.server.call('listAgents', {});
   const agents = answer.ok ? { ...answer, value: answer.value.agents } : answer;

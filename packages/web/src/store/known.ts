@@ -22,6 +22,8 @@ export function recordKey(book: Book, person: string): string {
 export type Known = {
   readonly about: Asked<About>;
   readonly inForce: Asked<InForce>;
+  /** The rules of every protocol version that a chart may name, by version. */
+  readonly rules: Asked<Readonly<Record<string, InForce>>>;
   readonly agents: Asked<readonly Agent[]>;
   readonly people: Asked<readonly PersonRow[]>;
   /** By `recordKey`. */
@@ -36,6 +38,7 @@ export type Known = {
 export const NOTHING_KNOWN: Known = {
   about: ASKED,
   inForce: ASKED,
+  rules: ASKED,
   agents: ASKED,
   people: ASKED,
   records: {},

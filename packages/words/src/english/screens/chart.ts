@@ -18,6 +18,8 @@ export const chart = {
   closedSays: (f: { conditions: string; whom: string; at: string; said: string; who: string }) =>
     `${f.conditions}: told ${f.whom}, ${f.at}. Said back: ${f.said} (${f.who})`,
   resultAmended: 'After amendment: made again from the values as they stand now.',
+  resultNotMade:
+    'Amended after it was signed. Its protocol is not at hand, so this is what it came to as signed.',
   resultSigned: 'As it was signed',
   countersigned: 'Countersigned.',
   notAgreed: 'Seen, and not relied on.',

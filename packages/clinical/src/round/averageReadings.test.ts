@@ -136,6 +136,16 @@ describe('too few, and fewer that are enough', () => {
     expect(codes(found.needs)).toEqual(isEnough ? [] : ['more-readings']);
   });
 
+  // Bedside handbook 6.2: elevated from the 90th centile, or from 120/80 where that is lower, as in tall adolescents.
+  test.each([
+    ['119/79', true],
+    ['120/79', false],
+    ['119/80', false],
+  ])('a child with 90th centiles 134/85: %s alone is enough: %s', (first, isEnough) => {
+    const found = average('aap-2017', first, { raisedFrom: { systolic: 134, diastolic: 85 } });
+    expect(found.systolic === null).toBe(!isEnough);
+  });
+
   test('a child whose centiles are not known is never taken for one that is not raised', () => {
     const found = average('aap-2017', '90/50');
     expect(found.systolic).toBeNull();

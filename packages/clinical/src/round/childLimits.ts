@@ -1,10 +1,14 @@
+import { isStatic } from '../child/aap2017.js';
 import { CHILD_COMPARISONS as SIDE } from '../child/comparisons.js';
 import { CHILD_FIGURES as F } from '../child/figures.js';
 import { type Centiles, centilesOf } from '../child/fourthReport.js';
 import { heightZ, isHeightPossible } from '../child/heightZ.js';
 import { SEXES } from '../child/sex.js';
+import { completedYears } from '../child/years.js';
 import { passes } from '../contract/threshold.js';
+import type { ReadingsCircumstances } from './furtherReading.js';
 import type { RoundInput } from './roundInput.js';
+import { isChild } from './whoseLimits.js';
 
 /** The limits of a child's pressure at its age, sex and height, mmHg. */
 export type LimitsOfChild = { readonly systolic: Centiles; readonly diastolic: Centiles };
@@ -27,6 +31,20 @@ export function knownChild({ heightCm, facts }: Pick<RoundInput, 'heightCm' | 'f
 export function limitsOfChild({ sex, ageMonths, heightCm }: KnownChild): LimitsOfChild {
   const grown = { sex, ageMonths, heightZ: heightZ(sex, ageMonths, heightCm) };
   return { systolic: centilesOf(grown, 'systolic'), diastolic: centilesOf(grown, 'diastolic') };
+}
+
+/**
+ * From where a first reading of a child is raised, mmHg: its 90th centiles, and from 13 years to under 18 the limits
+ * that need no height. Null where neither is known, and for an adult. Source: AAP 2017 (bedside handbook 3.10, 6.2).
+ */
+export function raisedFromOf(
+  { ageMonths }: Pick<RoundInput['facts'], 'ageMonths'>,
+  limits: LimitsOfChild | null,
+): ReadingsCircumstances['raisedFrom'] {
+  if (ageMonths !== null && isChild({ ageMonths, p95: null }) && isStatic(completedYears(ageMonths))) {
+    return { systolic: F.aapElevatedSystolic.value, diastolic: F.aapStage1Diastolic.value };
+  }
+  return limits === null ? null : { systolic: limits.systolic.p90, diastolic: limits.diastolic.p90 };
 }
 
 /** The pressure, mmHg, from which a child is looked at for a crisis. */

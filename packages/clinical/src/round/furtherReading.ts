@@ -1,3 +1,4 @@
+import { CHILD_FIGURES } from '../child/figures.js';
 import type { Flag } from '../contract/flag.js';
 import { passes } from '../contract/threshold.js';
 import { type AveragingRule, averagingRule } from './averagingRules.js';
@@ -10,7 +11,7 @@ import { isPressureSevere, type SevereLimits } from './severe.js';
 export type ReadingsCircumstances = {
   /** Whether the pulse was felt to be irregular; a reading may say so too. */
   readonly irregular: boolean | null;
-  /** For a child: from these on (its 90th centiles) a first reading is raised, mmHg. */
+  /** For a child: from these on (its 90th centiles, or 120/80 if lower) a first reading is raised, mmHg. */
   readonly raisedFrom: { readonly systolic: number; readonly diastolic: number } | null;
   /** Null where the place judges no severe pressure. */
   readonly severe: SevereLimits | null;
@@ -116,7 +117,12 @@ export function leastReadings(
   { raisedFrom }: ReadingsCircumstances,
   { oneEnough, least }: AveragingRule,
 ): number {
-  const below = oneEnough.when === 'below' ? oneEnough : oneEnough.when === 'not-raised' ? raisedFrom : null;
+  const below =
+    oneEnough.when === 'below'
+      ? oneEnough
+      : oneEnough.when === 'not-raised'
+        ? raisedLimits(raisedFrom)
+        : null;
   if (below === null || full.length === 0) return least;
   const isEnough = full.every(
     ({ systolic, diastolic }) =>
@@ -124,6 +130,15 @@ export function leastReadings(
       passes(diastolic, SIDE.oneEnoughDiastolic, below.diastolic),
   );
   return isEnough ? 1 : least;
+}
+
+/** The 90th centiles of a child, or 120/80 where that is lower. Source: AAP 2017, definitions (bedside handbook 6.2). */
+function raisedLimits(raisedFrom: ReadingsCircumstances['raisedFrom']): ReadingsCircumstances['raisedFrom'] {
+  if (raisedFrom === null) return null;
+  return {
+    systolic: Math.min(raisedFrom.systolic, CHILD_FIGURES.aapElevatedSystolic.value),
+    diastolic: Math.min(raisedFrom.diastolic, CHILD_FIGURES.aapStage1Diastolic.value),
+  };
 }
 
 /** The reason that the last two differ too much; null if they do not, or if there are not two. */

@@ -67,6 +67,18 @@ describe('the pressure of a round', () => {
     expect(pressure).toMatchObject({ rule, used });
   });
 
+  // Bedside handbook 3.10 and 6.2 (AAP 2017): from 13 to under 18 raised from 120/80, whatever the height.
+  test.each([
+    [155, '119/79', ['more-readings', 'raised-not-known']],
+    [156, '119/79', []],
+    [156, '120/79', ['more-readings']],
+    [215, '119/80', ['more-readings']],
+  ])('of a child of %i months whose height is not known: %s asks for %j', (ageMonths, text, needs) => {
+    const rules = { ...CHOSEN, readings: readingsRulesOf('aap-2017') };
+    const { pressure } = result({ readings: readings(text), facts: facts({ ageMonths, sex: 'm' }) }, rules);
+    expect(pressure?.needs.map(({ code }) => code)).toEqual(needs);
+  });
+
   test('is null with its reason for too few, and what is known is judged all the same', () => {
     const one = result({ readings: readings('184/122') });
     expect(one.pressure).toMatchObject({ systolic: null, why: [{ code: 'too-few' }] });

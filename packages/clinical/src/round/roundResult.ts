@@ -13,7 +13,7 @@ import { pregnancyLimits, severeLimits } from './actNowRules.js';
 import { type ArmDifference, armDifference, armPairs } from './armDifference.js';
 import { averageReadings, type ReadingsAverage } from './averageReadings.js';
 import type { AveragingRuleId } from './averagingRules.js';
-import { knownChild, type LimitsOfChild, limitsOfChild, p95ToActBy } from './childLimits.js';
+import { knownChild, type LimitsOfChild, limitsOfChild, p95ToActBy, raisedFromOf } from './childLimits.js';
 import { fullReadings } from './fullReadings.js';
 import type { ReadingsCircumstances } from './furtherReading.js';
 import type { KnownSigns } from './knownSigns.js';
@@ -122,8 +122,7 @@ function circumstancesOf(
   limits: LimitsOfChild | null,
   { actNow: rules }: RoundRules,
 ): ReadingsCircumstances {
-  const raisedFrom =
-    limits === null ? null : { systolic: limits.systolic.p90, diastolic: limits.diastolic.p90 };
+  const raisedFrom = raisedFromOf(facts, limits);
   const isPregnancy =
     facts.isPregnant === true || isSoonAfterBirth({ weeksAfterBirth: facts.weeksAfterBirth }, rules);
   const severe = isPregnancy ? pregnancyLimits(rules) : severeLimits(rules);

@@ -67,12 +67,16 @@ test('every code of a category has its sentence', () => {
     'adult-assumed',
     'also-needs-average',
     'centiles-not-included',
+    'child-low',
+    'child-severe',
     'diastolic-zero',
     'limits-from-memory',
     'no-diastolic',
     'no-systolic',
     'pregnancy-scheme',
+    'severe-reading',
     'treatment-rule',
+    'very-low',
   ]);
 });
 

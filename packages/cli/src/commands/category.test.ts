@@ -57,7 +57,7 @@ describe('check values of the bedside handbook, section 8', () => {
   test('C074: in pregnancy its own scheme', async () => {
     const found = await answered(`${options('160/100')} --guideline esc-2024 --pregnant`);
     expect(found).toMatchObject({ guideline: 'pregnancy', category: 'severe', pregnant: true });
-    expect(codes(found.flags)).toEqual(['pregnancy-scheme', 'limits-from-memory']);
+    expect(codes(found.flags)).toEqual(['severe-reading', 'pregnancy-scheme', 'limits-from-memory']);
     expect(await answered(`${options('160/100')} --pregnant`)).toMatchObject({ category: 'severe' });
   });
 

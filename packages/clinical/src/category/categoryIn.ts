@@ -15,6 +15,10 @@ import {
 export type Measured = { readonly systolic: number | null; readonly diastolic: number | null };
 
 export type CategoryFlagCode =
+  | 'severe-reading'
+  | 'very-low'
+  | 'child-severe'
+  | 'child-low'
   | 'limits-from-memory'
   | 'also-needs-average'
   | 'treatment-rule'

@@ -19,10 +19,14 @@ const given = { systolic: '160', diastolic: '100', guideline: 'esc-2024', ageYea
 test('C074 (from memory, 3.16): in pregnancy the scheme of pregnancy is used, whatever was asked', () => {
   const result = answered({ ...given, isPregnant: true });
   expect(result).toMatchObject({ guideline: 'pregnancy', category: 'severe' });
-  expect(result.flags.map(({ code }) => code)).toEqual(['pregnancy-scheme', 'limits-from-memory']);
+  expect(result.flags.map(({ code }) => code)).toEqual([
+    'severe-reading',
+    'pregnancy-scheme',
+    'limits-from-memory',
+  ]);
   const asked = answered({ ...given, guideline: 'pregnancy' });
   expect(asked).toMatchObject({ guideline: 'pregnancy', category: 'severe' });
-  expect(asked.flags.map(({ code }) => code)).toEqual(['limits-from-memory']);
+  expect(asked.flags.map(({ code }) => code)).toEqual(['severe-reading', 'limits-from-memory']);
   // No other guideline need be named, and no age makes it an adult's.
   expect(answered({ systolic: 160, diastolic: 100, isPregnant: true, ageYears: 16 }).category).toBe('severe');
 });
@@ -53,6 +57,54 @@ test('AAP 2017 takes the age in completed years, and under 13 the sex', () => {
   expect(refused({ ...child, ageYears: 17 })).toEqual([]);
   expect(refused({ ...child, ageYears: 18 })).toEqual(['/ageYears out-of-range']);
   expect(answered({ ...given }).screening).toBeNull();
+});
+
+describe('what comes before any category', () => {
+  const codes = (more: object) => answered({ ...given, ...more }).flags.map(({ code }) => code);
+
+  // Bedside handbook 3.16: asked from 180 or 120 on, also where the scheme has no range for it; 160 or 110 in pregnancy.
+  test.each(ADULT_SCHEME_IDS)('%s: severe from 180 or 120 on', (guideline) => {
+    const isSaid = (systolic: number, diastolic: number | null) =>
+      codes({ guideline, systolic, diastolic }).includes('severe-reading');
+    expect([isSaid(179, 119), isSaid(180, 90), isSaid(150, 120), isSaid(180, null)]).toEqual([
+      false,
+      true,
+      true,
+      true,
+    ]);
+    const isSaidPregnant = (systolic: number, diastolic: number) =>
+      codes({ guideline, systolic, diastolic, isPregnant: true }).includes('severe-reading');
+    expect([isSaidPregnant(159, 109), isSaidPregnant(160, 90), isSaidPregnant(140, 110)]).toEqual([
+      false,
+      true,
+      true,
+    ]);
+  });
+
+  // Bedside handbook 5.2: 3 points at 90 or under; 3.17.
+  test('a very low systolic is said, in pregnancy too', () => {
+    const at = (systolic: number, isPregnant: boolean) => codes({ systolic, diastolic: 50, isPregnant });
+    expect(at(90, false)).toEqual(['very-low']);
+    expect(at(91, false)).toEqual([]);
+    expect(at(90, true)).toContain('very-low');
+  });
+
+  // Bedside handbook 3.16: over 180/120; 3.17: under 70 + 2 x 7 at 7 years, under 90 at 13.
+  test('of a child far too high or too low is said by AAP 2017 too', () => {
+    const child = (ageYears: number, systolic: number, diastolic: number) =>
+      codes({ guideline: 'aap-2017', sex: 'm', ageYears, systolic, diastolic });
+    expect([child(7, 180, 120), child(7, 181, 90), child(15, 150, 121)]).toEqual([
+      [],
+      ['child-severe'],
+      ['child-severe'],
+    ]);
+    expect([child(7, 84, 50), child(7, 83, 50), child(13, 90, 50), child(13, 89, 50)]).toEqual([
+      [],
+      ['child-low'],
+      [],
+      ['child-low'],
+    ]);
+  });
 });
 
 describe('the question from outside', () => {

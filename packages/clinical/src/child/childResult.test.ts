@@ -103,11 +103,11 @@ describe('what must be known', () => {
   });
 });
 
-test('care at once from 13 years on over 180/120 (from memory, 3.16); under 13 it takes a height', () => {
+test('care at once over 180/120 (from memory, 3.16); under that it takes a height under 13 years', () => {
   const at = (systolic: number, diastolic: number, months: number) =>
     isChildSevere({ systolic, diastolic }, months, null);
   expect([at(180, 120, 156), at(180.1, 90, 156), at(170, 120.1, 156)]).toEqual([false, true, true]);
-  expect(at(190, 120, 155)).toBeNull();
+  expect([at(180, 120, 155), at(180.1, 90, 155), at(170, 120.1, 72)]).toEqual([null, true, true]);
 });
 
 test('by feel only: no category, what the systolic alone comes to, and no standing of the other', () => {

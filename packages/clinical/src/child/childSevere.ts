@@ -11,7 +11,8 @@ export type ChildLimits = { readonly systolic: Centiles; readonly diastolic: Cen
 
 /**
  * Whether a child's pressure is so high that it needs care at once: further than 30 above the 95th centile, or over
- * 180/120 from 13 years on. Null where nothing known says so and the 95th centile is not known. From memory.
+ * 180/120, the limit of adolescents, which lies above that of any younger child too. Null where nothing known says so
+ * and the 95th centile is not known. From memory.
  *
  * Source: bedside handbook 3.16.
  */
@@ -20,10 +21,8 @@ export function isChildSevere(
   ageMonths: number,
   limits: ChildLimits | null,
 ): boolean | null {
-  const isOverStatic =
-    isStatic(completedYears(ageMonths)) &&
-    (isOver(systolic, 'severeAdolescentSystolic') || isOver(diastolic, 'severeAdolescentDiastolic'));
-  if (isOverStatic) return true;
+  if (isOver(systolic, 'severeAdolescentSystolic') || isOver(diastolic, 'severeAdolescentDiastolic'))
+    return true;
   if (limits === null) return isStatic(completedYears(ageMonths)) ? false : null;
   return isFarAbove(systolic, limits.systolic) || isFarAbove(diastolic, limits.diastolic);
 }

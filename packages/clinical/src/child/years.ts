@@ -9,3 +9,8 @@ export function completedYears(ageMonths: number): number {
 export function yearsOf(ageMonths: number): number {
   return ageMonths / MONTHS_IN_A_YEAR;
 }
+
+/** The youngest age in months of somebody of these completed years. */
+export function monthsOf(completed: number): number {
+  return completed * MONTHS_IN_A_YEAR;
+}

@@ -4,7 +4,7 @@ import { Redirect, useLocation } from 'wouter';
 import { useApp } from '../app/context.js';
 import { FactsOfRound } from '../facts/FactsOfRound.js';
 import { Asking } from '../parts/Asking.js';
-import { IdentityOf } from '../parts/Identity.js';
+import { IdentityOf, nameIn } from '../parts/Identity.js';
 import { Page } from '../parts/Page.js';
 import { nextHref } from './nextHref.js';
 import { standingOf } from './standing.js';
@@ -32,6 +32,12 @@ export function PreparePage({ person }: { readonly person: string }) {
   return (
     <Page
       title={words.sentence('prepare.title')}
+      heading={
+        <span className="measure-heading">
+          <span>{nameIn(asked.value)}</span>
+          <span className="measure-sign">{words.sentence('prepare.title')}</span>
+        </span>
+      }
       under={<IdentityOf record={asked.value} />}
       back={{ href: `/people/${person}/round`, text: words.sentence('review.round') }}
     >

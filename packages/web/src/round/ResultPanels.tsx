@@ -173,7 +173,7 @@ export function resultLines(value: RoundValueKept, words: Words): ResultLine[] {
     ...(pressure === null ? [] : [averageLine(pressure, category, words)]),
     ...(category === null
       ? []
-      : [line(words.sentence('result.category'), categoryText(category, words), category.flags)]),
+      : [line(words.sentence('result.category'), categoryText(category, pressure, words), category.flags)]),
     ...(value.meanPressureMmHg === null
       ? []
       : [
@@ -197,7 +197,10 @@ export function resultLines(value: RoundValueKept, words: Words): ResultLine[] {
             words.sentence('result.earlyWarning'),
             `${
               earlyWarning.total === null
-                ? words.sentence('result.atLeast', { points: earlyWarning.atLeast })
+                ? words.sentence('result.atLeast', {
+                    points: earlyWarning.atLeast,
+                    parts: earlyWarning.missing.map((part) => words.title('scorePart', part)),
+                  })
                 : words.sentence('result.points', { points: earlyWarning.total })
             }. ${words.sentence('result.college')}`,
             earlyWarning.response === null ? [] : [earlyWarning.response],
@@ -242,13 +245,23 @@ function averageLine(
   return { name, text: `${numbers} ${of}, ${by}`, flags: [...needs, ...flags] };
 }
 
-function categoryText(category: NonNullable<RoundValueKept['category']>, words: Words): string {
+/** A category says what it stands on: an average, one reading, or one of its numbers alone. */
+function categoryText(
+  category: NonNullable<RoundValueKept['category']>,
+  pressure: RoundValueKept['pressure'],
+  words: Words,
+): string {
   const { shown, guideline } = category;
-  const pressure = `${shown.systolic ?? '–'}/${shown.diastolic ?? '–'}`;
   const id = category.category ?? category.atLeast;
   if (id === null) return words.sentence('result.notPlaced');
-  return words.sentence('result.fallsIn', {
-    pressure,
+  const isAverage = pressure !== null && pressure.systolic !== null;
+  const key =
+    category.category === null ? 'result.atLeastIn' : isAverage ? 'result.fallsIn' : 'result.fallsInOne';
+  return words.sentence(key, {
+    pressure:
+      category.category === null
+        ? `${words.title('scorePart', shown.systolic === null ? 'diastolic' : 'systolic')} ${shown.systolic ?? shown.diastolic}`
+        : `${shown.systolic}/${shown.diastolic}`,
     category: words.title('category', id),
     guideline: words.title('scheme', guideline),
   });

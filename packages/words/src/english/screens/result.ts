@@ -13,11 +13,16 @@ export const result = {
   category: 'Category',
   fallsIn: (f: { pressure: string; category: string; guideline: string }) =>
     `${f.pressure} falls in “${f.category}” by ${f.guideline}.`,
+  fallsInOne: (f: { pressure: string; category: string; guideline: string }) =>
+    `One reading, ${f.pressure}, and no average yet: it falls in “${f.category}” by ${f.guideline}.`,
+  atLeastIn: (f: { pressure: string; category: string; guideline: string }) =>
+    `The ${f.pressure} alone falls in “${f.category}” by ${f.guideline}; without the other number there is no category.`,
   notPlaced: 'It cannot be put in a category.',
   noProtocol: 'No protocol was chosen here, so no category is shown.',
   earlyWarning: 'Early-warning score',
   points: (f: { points: number }, say: Say) => `${say.short(f.points)}`,
-  atLeast: (f: { points: number }, say: Say) => `at least ${say.short(f.points)}: parts are missing`,
+  atLeast: (f: { points: number; parts: readonly string[] }, say: Say) =>
+    `at least ${say.short(f.points)}: not known ${f.parts.length === 1 ? 'is' : 'are'} ${say.allOf(f.parts)}`,
   college: 'Numbers of the Royal College of Physicians, London 2017.',
   notWhole: 'not whole: parts are missing',
   meanPressure: 'Mean pressure',

@@ -29,11 +29,13 @@ type Rate = 'pulse' | 'breaths';
 export function rateContent(
   of: Rate,
   done: InventedCount | InventedTaps,
+  ageMonths: number | null,
   inForce: InForce,
   chance: () => number,
 ): { kind: 'count'; content: CountContent } | { kind: 'taps'; content: TapsContent } {
   const circumstances = {
     ...UNKNOWN_CIRCUMSTANCES,
+    ageMonths,
     site: of === 'pulse' ? ('radial' as const) : null,
     rhythmFelt: ('rhythmFelt' in done ? done.rhythmFelt : undefined) ?? null,
     strength: ('strength' in done ? done.strength : undefined) ?? null,

@@ -118,6 +118,16 @@ describe('the demo clinic', () => {
     });
   });
 
+  test('says nothing of a child that is said of adults alone', async () => {
+    for (const name of ['Pia Lindqvist', 'Ida Brandvold'])
+      for (const { values } of (await chartOf(name)).rounds)
+        for (const { original } of values) {
+          const flags = (original.content as { value: { flags: { code: string }[] } }).value.flags;
+          expect(flags.map(({ code }) => code)).not.toEqual(expect.arrayContaining(['very-fast']));
+          expect(flags.map(({ code }) => code)).not.toEqual(expect.arrayContaining(['very-slow']));
+        }
+  });
+
   test('has a learner’s rounds agreed to, not relied on, and waiting', async () => {
     const { rounds } = await chartOf('Rufus Adeyemi');
     const said = rounds.map(({ isPreliminary, countersigned }) => [

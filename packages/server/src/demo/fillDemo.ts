@@ -123,7 +123,7 @@ class DemoFilling {
     ] as const) {
       if ('notDone' in done) signs.push({ sign, notDone: { reason: done.notDone, text: null } });
       else {
-        const { kind, content } = rateContent(sign, done, inForce, this.chance);
+        const { kind, content } = rateContent(sign, done, facts.ageMonths, inForce, this.chance);
         add(sign, kind, content, 0);
       }
     }

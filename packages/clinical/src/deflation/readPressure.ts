@@ -43,3 +43,12 @@ export function optionalNumber(
 ): number | null {
   return isBlank(reader.raw(key)) ? null : reader.number(key, check);
 }
+
+/**
+ * A diastolic that something is computed from, mmHg; null if it was left out or refused. One of 0 was heard to zero
+ * with no muffling noted: it measures nothing and counts as not known. Source: docs/conventions.md section 6.
+ */
+export function usableDiastolic(reader: FieldReader, key: string): number | null {
+  const mmHg = optionalNumber(reader, key, pressureFault);
+  return mmHg === 0 ? null : mmHg;
+}

@@ -72,7 +72,7 @@ describe('mean pressure', () => {
 
   test('lies between the two pressures, by every rule', () => {
     fc.assert(
-      fc.property(fc.integer({ min: 0, max: 150 }), fc.integer({ min: 1, max: 150 }), (diastolic, above) => {
+      fc.property(fc.integer({ min: 1, max: 150 }), fc.integer({ min: 1, max: 150 }), (diastolic, above) => {
         const systolic = diastolic + above;
         const result = meanPressure(inputsOf('mean-pressure', { systolic, diastolic, pulse: 80 }));
         for (const mean of [result.value, result.formFactorMmHg, result.rateCorrectedMmHg]) {
@@ -82,6 +82,16 @@ describe('mean pressure', () => {
       }),
     );
   });
+});
+
+// Conventions 6: a diastolic of 0 without the muffling measures nothing; 118/0 has no mean of 39.
+test('heard to zero with no muffling noted there is no mean, no pulse pressure and no modified shock index', () => {
+  const toZero = { systolic: 118, diastolic: 0 };
+  const none = { value: null, band: null, flags: [], why: [{ code: 'value-needs-diastolic' }] };
+  expect(meanPressure(inputsOf('mean-pressure', toZero))).toMatchObject(none);
+  expect(pulsePressure(inputsOf('pulse-pressure', toZero))).toMatchObject(none);
+  expect(modifiedShockIndex(inputsOf('modified-shock-index', { ...toZero, pulse: 80 }))).toMatchObject(none);
+  expect(meanPressure(inputsOf('mean-pressure', { systolic: 118, diastolic: 1 })).value).toBeCloseTo(40, 10);
 });
 
 test('after palpation there is no mean, no pulse pressure and no modified shock index (C091, derived)', () => {

@@ -5,7 +5,7 @@ import { type Parsed, type Refusal, refusal } from '../contract/refusal.js';
 import { passes } from '../contract/threshold.js';
 import { DEFLATION_COMPARISONS } from '../deflation/comparisons.js';
 import { DEFLATION_FIGURES } from '../deflation/figures.js';
-import { pressureFault, systolicFault } from '../deflation/readPressure.js';
+import { systolicFault, usableDiastolic } from '../deflation/readPressure.js';
 import { SIGN_FIGURES } from '../sign/figures.js';
 import { choiceOrNone, numberOrNone, wholeWithin, within, yesNo } from '../sign/readSign.js';
 import { CONSCIOUSNESS_LEVELS, type GlasgowPart } from '../sign/sign.js';
@@ -52,7 +52,7 @@ const READ: { readonly [Key in ScoreInput]: Read<ScoreInputs[Key]> } = {
   },
   onOxygen: (reader) => yesNo(reader, 'onOxygen', null),
   systolic: (reader) => numberOrNone(reader, 'systolic', systolicFault),
-  diastolic: (reader) => numberOrNone(reader, 'diastolic', pressureFault),
+  diastolic: (reader) => usableDiastolic(reader, 'diastolic'),
   pulse: (reader) => numberOrNone(reader, 'pulse', rateFault),
   consciousness: (reader) => choiceOrNone(reader, 'consciousness', CONSCIOUSNESS_LEVELS),
   temperature: (reader) =>

@@ -2,7 +2,7 @@ import { type FieldReader, readFields } from '../contract/fields.js';
 import { inOrder } from '../contract/inOrder.js';
 import { isBlank, pointer } from '../contract/numberText.js';
 import { type Parsed, type Refusal, refusal } from '../contract/refusal.js';
-import { pressureFault, pulseFault, systolicFault } from '../deflation/readPressure.js';
+import { pulseFault, systolicFault, usableDiastolic } from '../deflation/readPressure.js';
 import { numberOrNone, wholeWithin, within, yesNo } from '../sign/readSign.js';
 import { SCORE_FIGURES as F } from './figures.js';
 import type { StandingNumbers, StandingReading, StandingTest } from './standing.js';
@@ -84,7 +84,7 @@ function notLater(parent: string, minutes: number, beforeMinutes: number): Refus
 
 function readNumbers(reader: FieldReader, parent: string): StandingNumbers {
   const systolic = numberOrNone(reader, 'systolic', systolicFault);
-  const diastolic = numberOrNone(reader, 'diastolic', pressureFault);
+  const diastolic = usableDiastolic(reader, 'diastolic');
   const pulse = numberOrNone(reader, 'pulse', pulseFault);
   if (systolic !== null && diastolic !== null && diastolic >= systolic) {
     const at = pointer(parent, 'diastolic');

@@ -211,6 +211,18 @@ describe('a rise of the pulse without a fall (bedside handbook 3.14, from memory
   });
 });
 
+// Conventions 6: 124/0 on the feet is no fall of the diastolic by 80.
+test('a diastolic of 0, heard to zero with no muffling noted, counts as not known', () => {
+  const given = { from: 'lying', baseline: numbers(130, 80), readings: [at(3, 124, 0)] };
+  const parsed = parseStandingTest(given);
+  const result = parsed.ok ? standingResult(parsed.value) : null;
+  expect(result).toMatchObject({
+    positive: null,
+    byDiastolic: null,
+    missing: ['standing1', 'diastolic', 'pulse'],
+  });
+});
+
 test('a greater fall is never less of a finding', () => {
   const fall = fc.integer({ min: -20, max: 60 });
   fc.assert(

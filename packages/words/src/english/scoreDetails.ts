@@ -73,7 +73,7 @@ export const scoreDetails = {
   'paediatric-shock-index-high': (f, say) =>
     `A shock index of ${besideOf(f, say, 2)} at ${say.number(f.value('age'))} years is over ${limitOf(f, say)}: look at the child first and call by your local protocol.`,
   'value-needs-diastolic': () =>
-    'There is no diastolic, as after a palpated pressure, so this has no value: listen for both sounds when you can.',
+    'There is no diastolic that can be used, as after a palpated pressure or one heard to zero, so this has no value: listen for both sounds, and for the muffling, when you can.',
   'inputs-missing': (f, say) =>
     `${say.counted(f.value('missing'), { one: 'number is', other: 'numbers are' })} missing, so this has no value: take what is missing.`,
   'no-limit-for-age': (f, say) =>

@@ -34,7 +34,7 @@ export const standingDetails = {
   'fall-not-comparable': () =>
     'A number is missing at rest or on the feet, so a fall is not excluded: measure both pressures each time.',
   'no-systolic-fall': () =>
-    'No fall of the systolic on standing, so the rise of the pulse for each mmHg has no meaning.',
+    'The systolic did not fall to its limit within three minutes of standing, so the rise of the pulse for each mmHg of fall has no meaning.',
   'ratio-needs-lying': () =>
     'The rise of the pulse for each mmHg of fall is known from lying down only: begin the test lying down for it.',
   'no-pulse-with-fall': () => 'No pulse with the fall, or none at rest: count it each time.',

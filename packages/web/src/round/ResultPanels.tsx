@@ -43,6 +43,8 @@ export function AskPanel({ round, standing }: AskProps) {
   const { words } = useApp();
   const [ticked, setTicked] = useState<readonly EmergencyFeature[]>([]);
   const ask = standing.content.value?.ask;
+  // A learner is asked for nothing about their body that the alert does not need: what is found is told in private.
+  const isClass = useBook().book === 'class';
   const { features } = round.draft;
   const isAsked = (ask?.features.length ?? 0) > 0;
   const answer = (found: readonly EmergencyFeature[]) =>
@@ -98,7 +100,7 @@ export function AskPanel({ round, standing }: AskProps) {
       {round.draft.isPregnant === true ? (
         <p className="small">{words.sentence('result.saidPregnant')}</p>
       ) : null}
-      {ask?.pregnancy === true ? <AskPregnancy round={round} /> : null}
+      {ask?.pregnancy === true && !isClass ? <AskPregnancy round={round} /> : null}
     </>
   );
 }

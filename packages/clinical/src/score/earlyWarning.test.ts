@@ -211,6 +211,18 @@ describe('a missing part (bedside handbook 8, C090, common practice: incomplete,
   });
 });
 
+// Bedside handbook 2.5 (gasps are treated as an arrest) and 5.2; a ward review would come too late (our decision).
+test.each([
+  [{ consciousness: 'unresponsive' }, ['unresponsive', 'three-points-consciousness']],
+  [{ consciousness: 'pain' }, ['three-points-consciousness']],
+  [{ respirations: 0 }, ['no-breath-counted', 'three-points-respirations']],
+  [{ respirations: 1 }, ['three-points-respirations']],
+  [{ pulse: 0 }, ['no-pulse-counted', 'three-points-pulse']],
+  [{ pulse: 1 }, ['three-points-pulse']],
+])('%j alone is an emergency before it is points', (more, alerts) => {
+  expect(codes(scored(more).alerts)).toEqual(alerts);
+});
+
 test('an age that is not known and scale 2 are told', () => {
   const { age: _absent, ...rest } = WELL;
   expect(codes(scored(rest).flags)).toEqual(['score-age-not-known']);

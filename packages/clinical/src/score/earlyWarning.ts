@@ -23,6 +23,9 @@ export const EARLY_WARNING_PARTS = [
 export type EarlyWarningPart = (typeof EARLY_WARNING_PARTS)[number];
 
 export type EarlyWarningAlertCode =
+  | 'unresponsive'
+  | 'no-breath-counted'
+  | 'no-pulse-counted'
   | 'three-points-respirations'
   | 'three-points-oxygen-saturation'
   | 'three-points-systolic'
@@ -36,8 +39,8 @@ export type EarlyWarningFlagCode = 'score-age-not-known' | 'scale-two';
 
 /**
  * An early-warning score. `atLeast` is the sum of the parts that are known: the total where all are. With a part
- * missing `total`, `band`, `response` and `checks` are null, and `alerts` still holds every part of 3 points and a
- * sum that is medium or high already.
+ * missing `total`, `band`, `response` and `checks` are null, and `alerts` still holds somebody who does not respond or
+ * has no breath or pulse, every part of 3 points, and a sum that is medium or high already.
  */
 export type EarlyWarning = {
   readonly total: number | null;
@@ -87,6 +90,7 @@ export function earlyWarning(inputs: ScoreInputs): EarlyWarning {
     band,
     missing,
     alerts: [
+      ...noLife(inputs),
       ...threes.map(([part, code]) => ({ code, figures: partFigures(inputs, part) })),
       ...sumAlerts(atLeast),
     ],
@@ -122,6 +126,16 @@ function partFigures(inputs: ScoreInputs, part: EarlyWarningPart): Flag['figures
   return typeof value === 'number'
     ? { value, points: F.ewMostPoints.value }
     : { points: F.ewMostPoints.value };
+}
+
+/** What is an emergency before any points are: a review by the ward would come too late. Source: bedside handbook 2.5, 5.2. */
+function noLife({ consciousness, respirations, pulse }: ScoreInputs): Flag<EarlyWarningAlertCode>[] {
+  const found: readonly (readonly [boolean, EarlyWarningAlertCode])[] = [
+    [consciousness === 'unresponsive', 'unresponsive'],
+    [respirations === 0, 'no-breath-counted'],
+    [pulse === 0, 'no-pulse-counted'],
+  ];
+  return found.filter(([holds]) => holds).map(([, code]) => ({ code, figures: {} }));
 }
 
 function sumAlerts(atLeast: number): Flag<EarlyWarningAlertCode>[] {

@@ -5,6 +5,9 @@ import type { Detail } from './detail.js';
 const LOCAL = 'Your local protocol’s own numbers and times win.';
 const CONFIRM = 'This limit is from memory: confirm it with your local protocol.';
 
+/** What a measured zero of breath or pulse asks for, before any points. */
+const NO_LIFE =
+  'look at the person first; without a response or normal breathing call for help now by your local emergency procedure and begin resuscitation as you were taught, else count again at once.';
 /** What one part of three points asks for, whatever the total. */
 const THREE = `that is the most one part can give: have a clinician of the ward review the person urgently and check at least hourly, whatever the total. ${LOCAL}`;
 
@@ -14,6 +17,8 @@ const THREE = `that is the most one part can give: have a clinician of the ward 
  * Source of the advice: bedside handbook 5.1, 5.2 and 7.5, worded anew.
  */
 export const scoreDetails = {
+  'no-breath-counted': () => `No breath was counted: ${NO_LIFE}`,
+  'no-pulse-counted': () => `No pulse was counted: ${NO_LIFE}`,
   'three-points-respirations': (f, say) =>
     `Breathing ${say.number(f.value('value'))} a minute scores 3; ${THREE}`,
   'three-points-oxygen-saturation': (f, say) =>

@@ -4,6 +4,7 @@ import { english } from './english/index.js';
 import { type Figures, figuresOf, MissingFigure } from './figures.js';
 import { type Place, type Problem, placed } from './problem.js';
 import { type Say, sayIn } from './say.js';
+import { type Said, together } from './together.js';
 
 /** The catalogue in one locale: codes and figures in, sentences out. */
 export type Words = {
@@ -15,6 +16,8 @@ export type Words = {
   readonly detail: (flag: Flag) => string;
   /** A flag or reason as every answer carries it. Source: docs/conventions.md section 3. */
   readonly flagged: (flag: Flag) => Flag & { readonly detail: string };
+  /** Flags and reasons in sentences; what several of them ask for alike is said once. */
+  readonly together: (flags: readonly Flag[]) => readonly Said[];
   /** A text of a screen, of the command line or a caution, by key. */
   readonly sentence: <Key extends SentenceKey>(key: Key, ...figures: FiguresAt<Key>) => string;
   /** What a choice or a preset is called; its id if it has no title (a clinic's own preset). */
@@ -67,6 +70,7 @@ export function wordsIn(catalogue: Catalogue, locale: string): Words {
     say,
     detail,
     flagged: (flag) => ({ code: flag.code, detail: detail(flag), figures: flag.figures }),
+    together: (flags) => together(flags, catalogue, say, detail),
     sentence: (key, ...figures) => text(catalogue, key, figures[0], say),
     title: (of, id) => (catalogue.titles[of] as Readonly<Record<string, string>>)[id] ?? id,
     problem: (refusal, place = {}) => problem(catalogue, say, refusal, place),

@@ -105,7 +105,7 @@ function linesOf(counted: Count, result: CountResult, words: Words): string[] {
     ['', words.sentence('commandLine.step', { perMinute: result.stepPerMinute })],
     ...result.flags.map((flag) => [words.sentence('commandLine.note'), words.detail(flag)]),
     ...nextOf(result, words),
-    ...result.why.map((flag) => ['', words.detail(flag)]),
+    ...words.together(result.why).map(({ text }) => ['', text]),
   ];
   return columns(rows);
 }

@@ -91,10 +91,9 @@ function linesOf({ of, seconds }: Taps, result: TapResult, words: Words): string
     [rateOf(result, words), [...likelyOf(result, words), count].join(', ')],
     [words.sentence('commandLine.rhythm'), words.title('rhythm', result.rhythm)],
     ...result.repairs.map((repair) => [words.sentence('commandLine.repaired'), repairOf(repair, words)]),
-    ...[...advice.flags, ...result.flags, ...result.why, ...advice.nextWhy].map((flag) => [
-      words.sentence('commandLine.note'),
-      words.detail(flag),
-    ]),
+    ...words
+      .together([...advice.flags, ...result.flags, ...result.why, ...advice.nextWhy])
+      .map(({ text }) => [words.sentence('commandLine.note'), text]),
   ];
   return columns(rows);
 }

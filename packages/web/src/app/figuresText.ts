@@ -23,16 +23,7 @@ export function rangeText(ends: Ends, words: Words): string | null {
   return words.sentence(lowIncluded ? 'app.rangeIncluded' : 'app.rangeOpen', figures);
 }
 
-/** A sentence for a flag or a reason. One that a newer Evenfall made is named, so that it is not lost. */
-export function detailText(flag: Parameters<Words['detail']>[0], words: Words): string {
-  try {
-    return unbroken(words.detail(flag));
-  } catch {
-    return words.sentence('app.unknownCode', { text: flag.code });
-  }
-}
-
 /** Keeps a number and its unit on one line. */
-function unbroken(sentence: string): string {
+export function unbroken(sentence: string): string {
   return sentence.replace(/(\d) (?=s\b|ms\b|%)/g, '$1\u00a0');
 }

@@ -1,15 +1,15 @@
 import type { Flag } from '@evenfall/clinical';
 import { useApp } from '../app/context.js';
-import { detailText } from '../app/figuresText.js';
+import { unbroken } from '../app/figuresText.js';
 
-/** Flags and reasons in plain words. */
+/** Flags and reasons in plain words; what several ask for alike is said once. */
 export function Flags({ flags }: { readonly flags: readonly Flag[] }) {
   const { words } = useApp();
   if (flags.length === 0) return null;
   return (
     <ul className="flags">
-      {flags.map((flag) => (
-        <li key={flag.code}>{detailText(flag, words)}</li>
+      {words.together(flags).map(({ codes, text }) => (
+        <li key={codes.join(' ')}>{unbroken(text)}</li>
       ))}
     </ul>
   );

@@ -11,6 +11,7 @@ import { cuffDetails } from './cuffDetails.js';
 import type { Detail } from './detail.js';
 import { expected, expectedByCode } from './expected/index.js';
 import { factTitles } from './factTitles.js';
+import { longerCount } from './longerCount.js';
 import { messages, problemWords } from './problems.js';
 import { readingsDetails } from './readingsDetails.js';
 import { roundDetails } from './roundDetails.js';
@@ -48,6 +49,7 @@ const details = {
 /** The English catalogue. Its keys are the keys of every language (see `Catalogue`). */
 export const english = {
   details,
+  longerCount,
   sections: {
     ...screens,
     average: averageLines,

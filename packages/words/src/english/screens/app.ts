@@ -41,7 +41,6 @@ export const app = {
   tryAgain: 'Try again',
   notKept:
     'This browser keeps nothing between visits, so a reload would lose what is not signed yet. Leave the page open until you have signed.',
-  unknownCode: (f: Text) => `A newer Evenfall said “${f.text}” here; this one does not know what that means.`,
   waiting: (f: { rounds: number }, say: Say) =>
     `${say.counted(f.rounds, ROUNDS)} signed on this device and not yet kept by the server.`,
   waitingAgain: 'It is sent again by itself. You may also send it now.',

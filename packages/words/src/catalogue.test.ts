@@ -8,7 +8,7 @@ const say = sayIn('en');
 
 /** Answers any figure with the same number and any word with itself, so that every text can be said. */
 function everything(number: number): Record<string, unknown> {
-  const f = { value: () => number, has: () => true };
+  const f = { value: () => number, has: () => true, parts: ['a', 'b'] };
   return new Proxy(f as Record<string, unknown>, { get: (all, key) => all[String(key)] ?? number });
 }
 

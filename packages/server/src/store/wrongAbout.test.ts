@@ -69,6 +69,41 @@ describe('a signing', () => {
     expect(pulse.round).toBe(signing.round);
   });
 
+  test('in which nothing was made of its entries is refused, save in the schema that had no place for it', async () => {
+    const nothing = { evidence: null, value: null, computedBy: null };
+    expect(await problemsOf(...round(nothing))).toEqual(['/entries/1/content/value missing']);
+    const [pulse, { content, ...signing }] = round();
+    const { status, signs, protocolVersion, note } = content;
+    expect(
+      await problemsOf(pulse, { ...signing, schema: 1, content: { status, signs, protocolVersion, note } }),
+    ).toBe(201);
+  });
+
+  test('that names a value and what amends it would count one reading twice, and is refused', async () => {
+    const [pulse, signing] = round();
+    expect(await problemsOf(pulse, signing)).toBe(201);
+    const again = clinic.pulse(person, 20, 15, clinic.amending(pulse));
+    const read = [pulse, again].map((entry) => {
+      const one = readEntry(entry);
+      if (!one.ok) throw new Error(JSON.stringify(one.refusals));
+      return one.value;
+    });
+    const naming = (...entries: string[]) => {
+      const signed = {
+        status: 'preliminary' as const,
+        signs: [{ sign: 'pulse' as const, entries }],
+        note: null,
+        evidence: EVIDENCE,
+      };
+      const content = chartRound(signed, read, NOTHING_CHOSEN, PROGRAM);
+      return clinic.frame('round', person, content, { ...clinic.amending(signing), schema: 2 });
+    };
+    expect(await problemsOf(again, naming(pulse.id, again.id))).toEqual([
+      '/entries/1/content/signs/0/entries/1 repeated',
+    ]);
+    expect(await problemsOf(again, naming(again.id))).toBe(201);
+  });
+
   test('by an unknown rule of this program is refused, by one of another program is left to check', async () => {
     const { computedBy } = round()[1].content as RoundContent;
     if (computedBy === null) throw new Error('nothing was made of the round');
@@ -79,6 +114,46 @@ describe('a signing', () => {
     expect(await problemsOf(...round({ computedBy: { ...computedBy, rule, program: 'evenfall 9.9' } }))).toBe(
       201,
     );
+  });
+});
+
+describe('a learner’s signing', () => {
+  test('is made final by no amendment, the learner’s or another’s', async () => {
+    const [pulse, signing] = round();
+    expect(await problemsOf(pulse, signing)).toBe(201);
+    const amended = (status: string, more: Partial<EntryFrame> = {}) =>
+      clinic.frame(
+        'round',
+        person,
+        { ...signing.content, status },
+        { ...clinic.amending(signing), schema: 2, ...more },
+      );
+    for (const more of [{}, { agent: supervisor, role: 'supervisor' as const }])
+      expect(await problemsOf(amended('final', more))).toEqual(['/entries/0/content/status contradicts']);
+    const kept = amended('preliminary');
+    expect(await problemsOf(kept)).toBe(201);
+    const further = clinic.frame(
+      'round',
+      person,
+      { ...signing.content, status: 'final' },
+      {
+        ...clinic.amending(kept),
+        schema: 2,
+      },
+    );
+    expect(await problemsOf(further)).toEqual(['/entries/0/content/status contradicts']);
+  });
+
+  // DESIGN principle 5 and issue 3: the supervisor's own reading stands beside the learner's, never in its mean.
+  test('names nothing that somebody else took; a qualified one may', async () => {
+    const by = (status: 'preliminary' | 'final') => {
+      const [pulse, signing] = round({ status });
+      return [{ ...pulse, agent: supervisor }, signing] as const;
+    };
+    expect(await problemsOf(...by('preliminary'))).toEqual([
+      '/entries/1/content/signs/0/entries/0 contradicts',
+    ]);
+    expect(await problemsOf(...by('final'))).toBe(201);
   });
 });
 
@@ -104,17 +179,36 @@ describe('a countersigning', () => {
     expect(await problemsOf(countersigning(signing))).toBe(201);
   });
 
+  test('is not made by who signed the round in any way, as its first signing or an amendment of it', async () => {
+    const [pulse, signing] = round();
+    const put = clinic.frame('round', person, signing.content, {
+      ...clinic.amending(signing),
+      schema: 2,
+      agent: supervisor,
+    });
+    expect(await problemsOf(pulse, signing, put)).toBe(201);
+    const REFUSED = ['/entries/0/agent contradicts'];
+    expect(await problemsOf(countersigning(signing))).toEqual(REFUSED);
+    expect(await problemsOf(countersigning(put, {}, { agent: clinic.agent }))).toEqual(REFUSED);
+  });
+
   test('names a signing of its round and person, and a round of the supervisor that is signed', async () => {
     const [pulse, signing] = round();
-    const [ownPulse, own] = round();
-    expect(await problemsOf(pulse, signing, ownPulse, own)).toBe(201);
+    const [ownPulse, own] = round({ status: 'final' }).map((entry) => ({ ...entry, agent: supervisor }));
+    const [otherPulse, other] = round({ status: 'final' });
+    if (ownPulse === undefined || own === undefined) throw new Error('no round');
+    const [learntPulse, learnt] = round().map((entry) => ({ ...entry, agent: supervisor }));
+    if (learntPulse === undefined || learnt === undefined) throw new Error('no round');
+    const sent = [pulse, signing, ownPulse, own, otherPulse, other, learntPulse, learnt];
+    expect(await problemsOf(...sent)).toBe(201);
     expect(await problemsOf(countersigning(signing, { signing: pulse.id }))).toEqual([
       '/entries/0/content/signing unknown-id',
     ]);
     expect(await problemsOf(countersigning(signing, { signing: own.id }))).toEqual([
       '/entries/0/content/signing unknown-id',
     ]);
-    for (const ownRound of [v7(), signing.round])
+    // Not there, the learner's, somebody else's, and one that they signed as a learner.
+    for (const ownRound of [v7(), signing.round, other.round, learnt.round])
       expect(await problemsOf(countersigning(signing, { ownRound }))).toEqual([
         '/entries/0/content/ownRound unknown-id',
       ]);
@@ -139,6 +233,36 @@ describe('what closes an act-now, and what ends a fact', () => {
     expect(await problemsOf(closing({ round: v7() }))).toEqual(['/entries/0/round unknown-id']);
     expect(await problemsOf(closing({ person: other }))).toEqual(['/entries/0/round unknown-id']);
     expect(await problemsOf(closing({}))).toBe(201);
+  });
+
+  test('can be entered in error, and so can the end of a fact and a countersigning: nothing is done by a slip for ever', async () => {
+    const [pulse, signing] = round();
+    expect(await problemsOf(pulse, signing)).toBe(201);
+    const fact = clinic.frame('fact', person, {
+      about: { fact: 'drip', side: 'left' },
+      from: '2026-11-20',
+      until: null,
+      text: null,
+    });
+    const slips = [
+      clinic.frame('act-now-closed', person, closed, { round: signing.round }),
+      clinic.frame('fact-ended', person, { fact: fact.id, until: '2026-11-21' }),
+      clinic.frame(
+        'countersigned',
+        person,
+        { signing: signing.id, agrees: true, ownRound: null, note: null },
+        { round: signing.round, agent: supervisor, role: 'supervisor' },
+      ),
+    ];
+    expect(await problemsOf(fact, ...slips)).toBe(201);
+    for (const slip of slips) {
+      const mark = clinic.frame('entered-in-error', person, { note: null }, clinic.amending(slip));
+      expect(await problemsOf(mark)).toBe(201);
+      // The mark stands: what was a slip is said anew, not by taking the mark back.
+      expect(await problemsOf({ ...slip, id: v7(), ...clinic.amending(mark) })).toEqual([
+        '/entries/0/amends/entry contradicts',
+      ]);
+    }
   });
 
   test('names a fact of this person, and ends it no sooner than it began', async () => {

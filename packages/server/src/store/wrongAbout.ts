@@ -2,11 +2,11 @@ import { type Refusal, refusal } from '@evenfall/clinical';
 import type { Entry } from '@evenfall/record';
 import type { Kysely } from 'kysely';
 import type { Tables } from '../database/schema.js';
-import { readableIn } from './rows.js';
+import { readableIn, readRows } from './rows.js';
 
 /**
  * What is wrong with entries that are about another entry without amending it: a countersigning names a signing of
- * its round and is made by a supervisor who did not sign it; a closing stands in a round that is signed; the end of a
+ * its round and is made by a supervisor who signed nothing of it; a closing stands in a round that is signed; the end of a
  * fact names a fact. All of the same person and book.
  */
 export async function wrongAbout(
@@ -29,7 +29,10 @@ export async function wrongAbout(
     }
     if (entry.kind === 'countersigned')
       refusals.push(...(await wrongCountersigning(tx, site, entry, within, entries)));
-    if (entry.kind === 'act-now-closed' && !(await isSigned(tx, site, entry, entry.round, entries)))
+    if (
+      entry.kind === 'act-now-closed' &&
+      (await signingsIn(tx, site, entry, entry.round, entries)).length === 0
+    )
       refusals.push(refusal(`${within}/round`, 'unknown-id', 'signed-round', entry.round));
   }
   return refusals;
@@ -51,11 +54,14 @@ async function wrongCountersigning(
   const found = await find(tx, site, entry, signing, entries);
   if (!isAbout(found, entry, 'round') || found.round !== entry.round)
     refusals.push(refusal(`${within}/content/signing`, 'unknown-id', 'signing-of-round', signing));
-  else if (found.agent === entry.agent)
+  else if (
+    (await signingsIn(tx, site, entry, entry.round, entries)).some(({ agent }) => agent === entry.agent)
+  )
     refusals.push(refusal(`${within}/agent`, 'contradicts', 'another-agent', entry.agent));
-  const isOwnThere = ownRound === null || (await isSigned(tx, site, entry, ownRound, entries));
-  if (!isOwnThere || ownRound === entry.round)
-    refusals.push(refusal(`${within}/content/ownRound`, 'unknown-id', 'signed-round', ownRound));
+  const own = ownRound === null ? [] : await signingsIn(tx, site, entry, ownRound, entries);
+  const isOwn = own.some(({ agent, content }) => agent === entry.agent && content.status === 'final');
+  if (ownRound !== null && (!isOwn || ownRound === entry.round))
+    refusals.push(refusal(`${within}/content/ownRound`, 'unknown-id', 'own-round', ownRound));
   return refusals;
 }
 
@@ -86,25 +92,23 @@ async function find(
   return readableIn(row);
 }
 
-async function isSigned(
+/** The signings of a round of the entry's person and their amendments, in the same request or kept in its book. */
+async function signingsIn(
   tx: Kysely<Tables>,
   site: string,
   { book, person }: Entry,
   round: string | null,
   entries: readonly Entry[],
-): Promise<boolean> {
-  const isSent = entries.some(
-    (one) => one.kind === 'round' && one.round === round && one.book === book && one.person === person,
-  );
-  if (isSent) return true;
-  const row = await tx
+): Promise<readonly Extract<Entry, { kind: 'round' }>[]> {
+  const rows = await tx
     .selectFrom('entry')
-    .select('id')
+    .selectAll()
     .where('site', '=', site)
     .where('book', '=', book)
     .where('kind', '=', 'round')
     .where('person', '=', person)
     .where('round', '=', round)
-    .executeTakeFirst();
-  return row !== undefined;
+    .execute();
+  const sent = entries.filter((one) => one.round === round && one.book === book && one.person === person);
+  return [...sent, ...readRows(rows).entries].filter((one) => one.kind === 'round');
 }

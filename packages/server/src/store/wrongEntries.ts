@@ -141,10 +141,17 @@ async function amendable(
   return row === undefined ? entries.find((one) => one.id === id && one.book === book) : readableIn(row);
 }
 
-/** A pulse replaces a pulse, however each was taken; anything charted can be entered in error, but not the mark itself. */
+/** What is said of something else: a slip in it is said anew, and is no more than marked. */
+const SAID_OF_ANOTHER: readonly Entry['kind'][] = ['act-now-closed', 'countersigned', 'fact-ended'];
+
+/**
+ * A pulse replaces a pulse, however each was taken; anything charted can be entered in error, and what closed, ended
+ * or countersigned something, but not the mark itself.
+ */
 function sameSign(old: Entry, marked: Entry, next: Entry): boolean {
   const subject = subjectOf(marked);
-  if (next.kind === 'entered-in-error') return old.kind !== 'entered-in-error' && subject !== null;
+  if (next.kind === 'entered-in-error')
+    return subject === null ? SAID_OF_ANOTHER.includes(old.kind) : old.kind !== 'entered-in-error';
   return subject !== null && subject === subjectOf(next);
 }
 

@@ -3,13 +3,16 @@ import { type Entry, recomputeRound, signOf } from '@evenfall/record';
 import type { Kysely } from 'kysely';
 import type { Tables } from '../database/schema.js';
 import { keptProtocols } from './protocols.js';
-import { readRows } from './rows.js';
+import { readableIn, readRows } from './rows.js';
+
+/** Rounds of pulse and breaths, before anything was made of a round. */
+const LAST_SCHEMA_WITHOUT_VALUE = 1;
 
 type Signing = Entry & { readonly kind: 'round' };
 
 /**
  * What is wrong with signings: each names entries of its own person, round and sign, in the same request or kept
- * already, and a kept protocol; and what was made of them is what the rule it names makes of them.
+ * already, and a kept protocol; a learner's stays one; and what was made of them is what the rule it names makes.
  */
 export async function wrongSignings(
   tx: Kysely<Tables>,
@@ -22,7 +25,11 @@ export async function wrongSignings(
     if (signing.kind !== 'round') continue;
     const named = await namedBy(tx, site, signing, entries);
     const misnamed = wrongNames(signing, index, named);
-    refusals.push(...misnamed);
+    refusals.push(
+      ...misnamed,
+      ...(await wrongStatus(tx, site, signing, index, entries)),
+      ...lackingValue(signing, index),
+    );
     const { protocolVersion } = signing.content;
     const inForce = await keptProtocols(tx, site, [protocolVersion]);
     if (inForce(protocolVersion) === null) {
@@ -40,15 +47,58 @@ function wrongNames(signing: Signing, index: number, named: ReadonlyMap<string, 
     if (!('entries' in sign)) return [];
     return sign.entries.flatMap((id, at) => {
       const entry = named.get(id);
-      const isRight =
+      const isOfRound =
         entry !== undefined &&
         entry.person === signing.person &&
         entry.round === signing.round &&
         signOf(entry) === sign.sign;
       const field = `/entries/${index}/content/signs/${place}/entries/${at}`;
-      return isRight ? [] : [refusal(field, 'unknown-id', 'entry-of-round', id)];
+      if (!isOfRound) return [refusal(field, 'unknown-id', 'entry-of-round', id)];
+      // An amendment stands in the place of what it amends: with both, one reading would count twice.
+      if (entry.amends !== null && named.has(entry.amends.entry))
+        return [refusal(field, 'repeated', 'entry-or-amendment', id)];
+      return isAnothers(entry, signing) ? [refusal(field, 'contradicts', 'own-entry', id)] : [];
     });
   });
+}
+
+/** A supervisor's reading stands beside a learner's, never in their mean; what puts one right may be anybody's. */
+function isAnothers({ amends, agent }: Entry, signing: Signing): boolean {
+  return (
+    signing.content.status === 'preliminary' &&
+    signing.amends === null &&
+    amends === null &&
+    agent !== signing.agent
+  );
+}
+
+/** What a learner signed becomes final by a countersigning and by no amendment. */
+async function wrongStatus(
+  tx: Kysely<Tables>,
+  site: string,
+  { book, amends, content }: Signing,
+  index: number,
+  entries: readonly Entry[],
+): Promise<Refusal[]> {
+  if (amends === null || content.status === 'preliminary') return [];
+  const row = await tx
+    .selectFrom('entry')
+    .selectAll()
+    .where('site', '=', site)
+    .where('book', '=', book)
+    .where('id', '=', amends.entry)
+    .executeTakeFirst();
+  const old = readableIn(row) ?? entries.find((one) => one.id === amends.entry && one.book === book);
+  if (old?.kind !== 'round' || old.content.status === 'final') return [];
+  const field = `/entries/${index}/content/status`;
+  return [refusal(field, 'contradicts', 'choice', content.status, { choices: ['preliminary'] })];
+}
+
+/** Since there is a rule of rounds, a signing says what it makes of its entries: without it nothing would alert. */
+function lackingValue({ schema, content }: Signing, index: number): Refusal[] {
+  return schema > LAST_SCHEMA_WITHOUT_VALUE && content.value === null
+    ? [refusal(`/entries/${index}/content/value`, 'missing', 'value-of-evidence', null)]
+    : [];
 }
 
 function wrongValue(

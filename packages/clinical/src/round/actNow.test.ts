@@ -389,6 +389,7 @@ describe('what to ask', () => {
     expect(ask({ diastolic: 110 }).pregnancy).toBe(true);
     expect(ask({ systolic: 160, pregnant: false }).pregnancy).toBe(false);
     expect(ask({ systolic: 160, pregnant: true }).pregnancy).toBe(false);
-    expect(ask({ systolic: 160, weeksAfterBirth: 3 }).pregnancy).toBe(false);
+    expect(ask({ systolic: 160, weeksAfterBirth: 6 }).pregnancy).toBe(false);
+    expect(ask({ systolic: 160, weeksAfterBirth: 7 }).pregnancy).toBe(true);
   });
 });

@@ -10,7 +10,7 @@ import {
 } from './actNowRules.js';
 import { EMERGENCY_FEATURES, type EmergencyFeature, type KnownSigns } from './knownSigns.js';
 import { isPressureSevere } from './severe.js';
-import { isChild } from './whoseLimits.js';
+import { isChild, isSoonAfterBirth } from './whoseLimits.js';
 
 /**
  * Something that somebody must act on at once. `confirmLocally` is true where nobody has confirmed the rule for this
@@ -87,7 +87,8 @@ export type FeaturesToAsk = {
 export function featuresToAsk(known: KnownSigns, rules: ActNowRules): FeaturesToAsk {
   const isRaised = isPressureSevere(known, severeLimits(rules)) || (isChild(known) && isFromP95(known));
   const isAsked = known.features === null && isRaised;
-  const isPregnancyOpen = known.pregnant === null && known.weeksAfterBirth === null;
+  // A birth long ago says nothing of a pregnancy now.
+  const isPregnancyOpen = known.pregnant === null && !isSoonAfterBirth(known, rules);
   return {
     features: isAsked ? EMERGENCY_FEATURES : [],
     pregnancy: isPregnancyOpen && isPressureSevere(known, pregnancyLimits(rules)),

@@ -42,7 +42,7 @@ export function factsOf(
 
 /** The facts of a round with what was said in it. */
 export function roundFactsIn({ isPregnant }: RoundDraft, { round }: Facts): RoundFacts {
-  return round.isPregnant === null && round.weeksAfterBirth === null ? { ...round, isPregnant } : round;
+  return round.isPregnant === null ? { ...round, isPregnant } : round;
 }
 
 /** The circumstances of one value of a round: what was noticed, and what the chart and the round before it know. */

@@ -169,7 +169,7 @@ export const WHOLE_ROUNDS: readonly InventedPerson[] = [
         agent: 'doctor',
         pulse: half(31),
         breaths: minute(13),
-        pressures: [on(heard(118, 0, { peak: 150, lost: 120, pulse: 62, muffled: 62, rate: 3 }), ADULT)],
+        pressures: [on(heard(118, 0, { peak: 150, lost: 120, pulse: 62, muffled: 62 }), ADULT)],
         exceptions: [],
       },
     ],

@@ -1,4 +1,4 @@
-import { type Agent, type ChartRound, projectChart, type StoredEntry } from '@evenfall/record';
+import type { Agent, ChartRound, StoredEntry } from '@evenfall/record';
 import { useState } from 'react';
 import { formIn, useBook } from '../app/book.js';
 import { useApp } from '../app/context.js';
@@ -10,6 +10,7 @@ import { WRITTEN_SCHEMA } from '../round/entries.js';
 import { entriesIn, useRecord } from '../round/useRound.js';
 import { loadRecord } from '../server/load.js';
 import { refusedBecause } from '../server/server.js';
+import { ownRounds } from './ownRounds.js';
 import { SideBySide } from './SideBySide.js';
 
 type CountersignProps = {
@@ -32,7 +33,7 @@ export function Countersign({ round, signing, person }: CountersignProps) {
   const [refused, setRefused] = useState<string | null>(null);
   const supervisors = known.filter(({ id }) => id !== signing.agent);
   const agent = form.text('agent');
-  const own = ownRounds(asked.value === null ? [] : entriesIn(asked.value), agent, round.id);
+  const own = ownRounds(asked.value === null ? [] : entriesIn(asked.value), agent, signing);
   const ownRound = own.find(({ id }) => id === form.text('own')) ?? null;
   const verdict = form.text('verdict');
   const note = form.text('note').trim();
@@ -164,13 +165,4 @@ export function Countersign({ round, signing, person }: CountersignProps) {
       </div>
     </form>
   );
-}
-
-/** The rounds that somebody signed themselves of this person, newest first. */
-function ownRounds(entries: readonly StoredEntry[], agent: string, except: string) {
-  return projectChart(entries).rounds.flatMap((round) => {
-    const signing = round.signed?.original;
-    if (signing === undefined || signing.agent !== agent || round.id === except || round.isInError) return [];
-    return [{ id: round.id, at: signing.measuredAt, round }];
-  });
 }

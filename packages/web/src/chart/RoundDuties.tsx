@@ -41,10 +41,10 @@ export function RoundDuties({ round, person, agents, rechecks }: DutiesProps) {
       ))}
       {due.map((recheck) => (
         <p key={recheck.code} className="small">
-          <strong className="person-mark">{dueText(recheck, clock.stamp(), words)}.</strong>{' '}
-          {words.sentence('people.cannotRing')}
+          <strong className="person-mark">{dueText(recheck, clock.stamp(), words)}.</strong>
         </p>
       ))}
+      {due.length === 0 ? null : <p className="small soft">{words.sentence('people.cannotRing')}</p>}
     </div>
   );
 }

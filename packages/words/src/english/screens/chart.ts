@@ -29,7 +29,7 @@ export const chart = {
   supervisorMissing: 'Choose who countersigns.',
   chooseSupervisor: 'Choose',
   noOwnRound:
-    'No reading of your own of this person is in the chart; you may take one first and choose it here.',
+    'No reading of your own from the same hours is in the chart; you may take one first and choose it here.',
   ownRound: 'Your own reading to set beside it',
   noOwn: 'none',
   verdict: 'Do you rely on this round?',

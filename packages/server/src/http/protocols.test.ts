@@ -156,6 +156,31 @@ describe('protocols over HTTP', () => {
     expect(came.body.content).toEqual(old.content);
   });
 
+  // Conventions 9: a newer schema is refused by name; here by a program that is older than its database.
+  test('one of a newer program is not at hand: a check says so of what was made under it, and goes on', async () => {
+    const version = protocolVersion(localProtocol());
+    const before = (await clinic.send('GET', '/control/check')).body;
+    const newer = { ...localProtocol(), schema: 99 };
+    await database.pool.query('alter table protocol disable trigger append_only');
+    await database.pool.query('update protocol set content = $1 where version = $2', [newer, version]);
+    try {
+      const { status, body } = await clinic.send('GET', '/control/check');
+      expect([status, body.entries, before.findings]).toEqual([200, before.entries, []]);
+      expect(body.findings).toMatchObject([{ kind: 'count', state: 'unknown-protocol' }]);
+      const person = await clinic.addPerson();
+      const pulse = clinic.pulse(person, 13, 15, {}, inForceUnder(localProtocol(), version));
+      expect((await clinic.sign(pulse)).body.problems).toMatchObject([
+        { field: '/entries/0/content/computedBy/presetVersion', code: 'unknown-id' },
+      ]);
+    } finally {
+      await database.pool.query('update protocol set content = $1 where version = $2', [
+        localProtocol(),
+        version,
+      ]);
+      await database.pool.query('alter table protocol enable trigger append_only');
+    }
+  });
+
   test('nothing of all this was a fault of the program', () => {
     expect(clinic.faults).toEqual([]);
   });

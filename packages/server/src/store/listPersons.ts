@@ -1,4 +1,11 @@
-import { type Book, type ClassIdentity, type Identity, type Latest, projectLatest } from '@evenfall/record';
+import {
+  type Book,
+  type ClassIdentity,
+  type Identity,
+  type Latest,
+  projectLatest,
+  type RulesOf,
+} from '@evenfall/record';
 import { type Kysely, sql } from 'kysely';
 import type { Tables } from '../database/schema.js';
 import { entriesOf } from './persons.js';
@@ -39,7 +46,7 @@ export async function listPersons(db: Kysely<Tables>, site: string, book: Book):
   const listed: ListedPerson[] = [];
   for (const { id, identity, latest } of rows) {
     // Written to between the two queries: what is projected is gone again, and is made here for this once.
-    const made = latest ?? (await projected(db, { site, book, person: id })).latest;
+    const made = latest ?? (await projected(db, { site, book, person: id }, NO_RULES)).latest;
     const { unreadable = 0, ...newest } = made;
     listed.push({
       id,
@@ -52,14 +59,24 @@ export async function listPersons(db: Kysely<Tables>, site: string, book: Book):
   return listed;
 }
 
-/** What is kept of a person, each round judged by the protocol that it names; and from how many entries. */
+/** No version is at hand before it is asked for. */
+const NO_RULES: RulesOf = () => null;
+
+/**
+ * What is kept of a person, each round judged by the protocol that it names; and from how many entries.
+ *
+ * @param known rules that are at hand; of a version that is not among them they are asked for
+ */
 async function projected(
   db: Kysely<Tables>,
   where: { site: string; book: Book; person: string },
+  known: RulesOf,
 ): Promise<{ latest: Projected; entries: number }> {
   const { entries, unreadable } = await entriesOf(db, where);
   const named = entries.flatMap((entry) => (entry.kind === 'round' ? [entry.content.protocolVersion] : []));
-  const latest = projectLatest(entries, await keptProtocols(db, where.site, named));
+  const isAtHand = named.every((version) => known(version) !== null);
+  const rulesOf = isAtHand ? known : await keptProtocols(db, where.site, named);
+  const latest = projectLatest(entries, rulesOf);
   return { latest: unreadable === 0 ? latest : { ...latest, unreadable }, entries: entries.length };
 }
 
@@ -83,13 +100,16 @@ export async function rebuildLatest(db: Kysely<Tables>, site: string, book: Book
     .where('latest.person', 'is', null)
     .orderBy('person.id')
     .execute();
-  for (const { id } of stale) await rebuildOne(db, { site, book, person: id });
+  // Protocols never change: they are read once for all people.
+  const known = stale.length === 0 ? NO_RULES : await keptProtocols(db, site);
+  for (const { id } of stale) await rebuildOne(db, { site, book, person: id }, known);
   return stale.length;
 }
 
 async function rebuildOne(
   db: Kysely<Tables>,
   where: { site: string; book: Book; person: string },
+  known: RulesOf,
 ): Promise<void> {
   const { site, book, person } = where;
   await db.transaction().execute(async (tx) => {
@@ -103,7 +123,7 @@ async function rebuildOne(
       .executeTakeFirst();
     // Gone with a class session that was ended meanwhile.
     if (held === undefined) return;
-    const { latest, entries } = await projected(tx, where);
+    const { latest, entries } = await projected(tx, where, known);
     const content = JSON.stringify(latest);
     await tx
       .insertInto('latest')

@@ -74,7 +74,7 @@ export async function protocolInForce(db: Kysely<Tables>, site: string): Promise
 }
 
 /**
- * The rules of the protocol versions kept here; null for one that is not. With `named`, only those are looked up, and
+ * The rules of the protocol versions kept here; null for one that is not, or that this program cannot read. With `named`, only those are looked up, and
  * none at all where no value names one.
  */
 export async function keptProtocols(
@@ -93,7 +93,8 @@ export async function keptProtocols(
     const content = kept.get(version);
     if (content === undefined) return null;
     const protocol = parseProtocol(content);
-    if (!protocol.ok) throw new Error(`protocol ${version} is kept and cannot be read`);
+    // Of a newer program: not at hand, and nothing that other versions are needed for fails by it.
+    if (!protocol.ok) return null;
     const inForce = inForceUnder(protocol.value, version);
     read.set(version, inForce);
     return inForce;

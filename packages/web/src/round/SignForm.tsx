@@ -22,9 +22,13 @@ export function SignForm({ round, person }: { readonly round: Round; readonly pe
   const { book } = useBook();
   const [isAsked, setAsked] = useState(false);
   const [, go] = useLocation();
+  const standing = standingOf(round.draft, { ...round, program: app.program });
+  // A learner is not asked for a pregnancy in front of the class.
+  const unasked = standing.unasked.filter((one) => one === 'features' || book !== 'class');
   const missing = [
-    ...standingOf(round.draft, { ...round, program: app.program }).missing.map((one) =>
-      words.sentence('review.needs', { text: signText(one, words) }),
+    ...standing.missing.map((one) => words.sentence('review.needs', { text: signText(one, words) })),
+    ...unasked.map((one) =>
+      words.sentence(one === 'features' ? 'review.unaskedFeatures' : 'review.unaskedPregnancy'),
     ),
     ...(agent === null ? [words.sentence('review.needsAgent')] : []),
   ];

@@ -54,6 +54,15 @@ test('a round is missing what has neither a value nor a reason', () => {
   expect(standing(withNotDone(half, 'breaths', asleep)).missing).toEqual(['pressure']);
 });
 
+// Bedside handbook 3.16: from 180 or 120 on the emergency features are asked, from 160 or 110 a pregnancy that is not known.
+test('what a severe pressure asks stays open until it is answered, also with "none"', () => {
+  const severe = withReadings(reading(30, '184/112', 60));
+  expect(standing(withReadings(reading(30, '158/108', 60))).unasked).toEqual([]);
+  expect(standing(severe).unasked).toEqual(['features', 'pregnancy']);
+  expect(standing({ ...severe, features: [] }).unasked).toEqual(['pregnancy']);
+  expect(standing({ ...severe, features: ['fit'], isPregnant: false }).unasked).toEqual([]);
+});
+
 test('a sign that somebody wants is missing until it is read, or not done for a reason', () => {
   const wanted: RoundDraft = { ...withReadings(reading(30, '128/76', 60)), wanted: ['pain'] };
   const pain = { of: 'pain', score: 3, word: null, tool: 'numeric', moving: null, where: null } as const;

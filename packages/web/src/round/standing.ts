@@ -28,6 +28,8 @@ export type RoundStanding = {
   /** What the pressure alone still needs; null for nothing. */
   readonly nextPressure: NextStep | null;
   readonly missing: readonly RoundSign[];
+  /** What a severe pressure asks and nobody answered: without it an alert may be missing, so nothing is signed. */
+  readonly unasked: readonly ('features' | 'pregnancy')[];
   readonly content: RoundContent;
 };
 
@@ -44,8 +46,18 @@ export function standingOf(draft: RoundDraft, under: Under): RoundStanding {
     next: nextStep(state, facts, known, rules),
     nextPressure: nextPressureStep(state, facts, known, rules),
     missing: missingOf(state, rules.plan),
+    unasked: unaskedOf(content),
     content,
   };
+}
+
+function unaskedOf({ value }: RoundContent): RoundStanding['unasked'] {
+  if (value === null) return [];
+  const { features, pregnancy } = value.ask;
+  return [
+    ...(features.length > 0 ? (['features'] as const) : []),
+    ...(pregnancy ? (['pregnancy'] as const) : []),
+  ];
 }
 
 /** Entries that are only looked at have no signer. */

@@ -35,7 +35,7 @@ export const result = {
   actNowSays:
     'Do not wait for this page. After signing, say in the chart whom you told and what was said back.',
   ask: 'Ask now',
-  askSays: 'This pressure is severe. Does the person have any of these, new?',
+  askSays: 'A pressure like this can be an emergency. Does the person have any of these, new?',
   askPregnancy: 'Is the person pregnant, or has given birth in the last six weeks?',
   notPregnant: 'No',
   isPregnant: 'Yes',

@@ -44,6 +44,10 @@ export const review = {
   cannotYet: 'Not ready to sign:',
   needsAgent: 'Choose who is measuring.',
   needs: (f: Text) => `${f.text}: take it or say why not.`,
+  unaskedFeatures:
+    'The pressure asks for the emergency features: say which there are, or that there are none.',
+  unaskedPregnancy:
+    'The pressure asks whether the person is pregnant or gave birth in the last six weeks: answer it.',
   signed: 'Signed.',
   asLearner: 'I am learning: keep it preliminary until it is countersigned',
   preliminary: 'A learner’s round is practice until somebody qualified has countersigned it.',

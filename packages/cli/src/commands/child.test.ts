@@ -32,6 +32,30 @@ test('the worked example of bedside handbook 6.4 (derived): girl of 5, 105 cm, 1
   expect(found).toMatchObject({ category: 'elevated', guideline: 'fourth-report-2004' });
 });
 
+// Bedside handbook 8. Heights by its appendix A: z 1.28 of boys at 144.5 months is 159.032 cm; z 0 is the median itself.
+test('C101 to C105 (derived): the regression and the heights of CDC 2000', async () => {
+  const c101 = await answered('--sex m --age-months 144 --height-cm 159.032 --systolic 120');
+  expect(c101.heightZ).toBeCloseTo(1.28, 2);
+  expect(c101.systolic.z).toBeCloseTo(0.984, 3);
+  expect(c101.systolic.centile).toBeCloseTo(83.7, 1);
+  const c102 = await answered('--sex m --age-months 120 --height-cm 138.823 --systolic 100');
+  expect(c102.limits.systolic.p95).toBeCloseTo(119.82, 2);
+  const c103 = await answered('--sex f --age-months 204 --height-cm 162.924 --systolic 100');
+  expect(c103.limits.diastolic.p95).toBeCloseTo(84.35, 2);
+  const heightZ = async (line: string) => (await answered(`${line} --systolic 100`)).heightZ;
+  expect(await heightZ('--sex m --age-months 96 --height-cm 128.1237')).toBeCloseTo(0, 3); // C104
+  expect(await heightZ('--sex m --age-months 96 --height-cm 135')).toBeCloseTo(1.172, 3); // C104
+  expect(await heightZ(GIRL)).toBeCloseTo(-0.628, 3); // C105
+});
+
+test('a height that no child of that age has is refused, and nothing is printed from it', async () => {
+  const { code, stdout, stderr } = await typed(
+    'child --sex m --age-months 72 --height-cm 155 --systolic 150',
+  );
+  expect([code, stdout]).toEqual([2, '']);
+  expect(stderr).toMatch(/^--height-cm: expected a height within 5 SD .*, got 155/);
+});
+
 test('the answer has the keys of the issue in its order, then what else is known', async () => {
   const found = await answered(`${GIRL} --systolic 104 --diastolic 70`);
   expect(Object.keys(found)).toEqual([

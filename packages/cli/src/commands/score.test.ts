@@ -68,6 +68,20 @@ describe('the early-warning score (Royal College of Physicians 2017; bedside han
     expect((await typed(`score ${EARLY} --systolic 84`)).stdout).toMatch(/^at least 3, no total {2}[\s\S]*Missing[\s\S]*Alert/); // biome-ignore format: one thought
   });
 
+  // Bedside handbook 8, C081 and C082 (second-hand): 93 % on air and on oxygen, by scale.
+  test.each([
+    ['C081 scale 1', '', { oxygenSaturation: 2, onOxygen: 0 }],
+    ['C081 scale 2', '--scale 2', { oxygenSaturation: 0, onOxygen: 0 }],
+    ['C082', '--scale 2 --on-oxygen', { oxygenSaturation: 1, onOxygen: 2 }],
+  ])('%s', async (_source, more, parts) => {
+    expect(await answered(`${EARLY} --oxygen-saturation 93 ${more}`)).toMatchObject({ parts });
+  });
+
+  test('somebody who does not respond is an emergency before any points', async () => {
+    const { alerts } = await answered(`${EARLY} --consciousness unresponsive --respirations 0 --pulse 0`);
+    expect(codes(alerts).slice(0, 3)).toEqual(['unresponsive', 'no-breath-counted', 'no-pulse-counted']);
+  });
+
   test('the College is acknowledged where the score is shown', async () => {
     expect((await typed(`score ${W4}`)).stdout).toMatch(/Royal College of Physicians.*acknowledgement/);
   });

@@ -94,6 +94,14 @@ describe('the table, at each limit and on both sides (Royal College of Physician
   });
 });
 
+// Bedside handbook 8, C081 and C082 (second-hand): 93 % on air by scale 1 and 2, and on oxygen by scale 2.
+test('C081, C082: 93 % gives 2 or 0 on air by the scale, and 1 and 2 more on oxygen by scale 2', () => {
+  const parts = (more: object) => scored({ oxygenSaturation: 93, ...more }).parts;
+  expect(parts({ onOxygen: false, scale: 1 })).toMatchObject({ oxygenSaturation: 2, onOxygen: 0 });
+  expect(parts({ onOxygen: false, scale: 2 })).toMatchObject({ oxygenSaturation: 0, onOxygen: 0 });
+  expect(parts({ onOxygen: true, scale: 2 })).toMatchObject({ oxygenSaturation: 1, onOxygen: 2 });
+});
+
 describe('worked examples (bedside handbook 5.3, 8 C089)', () => {
   const on = { consciousness: 'alert', age: 60 };
   test.each([

@@ -32,6 +32,7 @@ test('the chart shows amendments that disagree, both of them, and an error as an
   demo,
 }) => {
   await page.goto(`${demo.address}/`);
+  await expect(page.getByRole('link', { name: /Edda Rook/ })).toContainText(/65 or 58|58 or 65/);
   await page.getByRole('link', { name: /Edda Rook/ }).click();
   await expect(page.getByText('Two amendments disagree; both are shown.')).toBeVisible();
   for (const rate of ['65', '58']) await expect(page.getByText(rate, { exact: true }).first()).toBeVisible();

@@ -194,6 +194,17 @@ test('each emergency feature makes a severe pressure an alert of its own, and al
   expect(alerts({ systolic: 186, features: EMERGENCY_FEATURES })).toHaveLength(9);
 });
 
+// Conventions 4: rates are shown whole, half up; what is shown and what alerts do not disagree. Both sides of the half.
+test.each([
+  [{ breathsPerMinute: 8.4, ageMonths: 24 }, ['very-slow-breathing']],
+  [{ breathsPerMinute: 8.5, ageMonths: 24 }, []],
+  [{ pulsePerMinute: 130.5, pregnant: true }, ['very-fast-pulse']],
+  [{ pulsePerMinute: 130.4, pregnant: true }, []],
+  [{ pulsePerMinute: 59.6, ageMonths: 60 }, ['child-slow-pulse']],
+])('a rate alerts as it is shown, or as it is: %j', (known, expected) => {
+  expect(alerts(known)).toEqual(expected);
+});
+
 test('new confusion that was found is not asked for a second time', () => {
   expect(alerts({ systolic: 186, consciousness: 'confusion', features: null })).toEqual([
     'severe-with-confusion',

@@ -1,6 +1,7 @@
 import { CHILD_COMPARISONS } from '../child/comparisons.js';
 import { lowSystolicLimit } from '../child/lowSystolic.js';
 import type { Sureness } from '../contract/figure.js';
+import { roundTo } from '../contract/rounding.js';
 import { passes } from '../contract/threshold.js';
 import { SCORE_FIGURES } from '../score/figures.js';
 import { type ActNowLimit, type ActNowNumber, ACT_NOW_LIMITS as LIMITS } from './actNowLimits.js';
@@ -164,7 +165,10 @@ function isAt(value: number, limit: ActNowNumber, at: number): boolean {
 
 type OneNumber = 'systolic' | 'pulsePerMinute' | 'breathsPerMinute' | 'percentOxygen';
 
-/** A condition of one number against one limit, for those whom it concerns `by` what else is known of them. */
+/**
+ * A condition of one number against one limit, for those whom it concerns `by` what else is known of them. It holds for
+ * the number itself or as it is shown: a rate of 8.4 that stands there as 8 is not kept from a limit of 8.
+ */
 function oneNumber(
   id: ActNowId,
   key: OneNumber,
@@ -179,8 +183,9 @@ function oneNumber(
     own: null,
     holds(known, rules) {
       const value = known[key];
-      if (value === null || !concerns(known) || !isAt(value, limit, rules[limit])) return null;
-      return { [key]: value, [limit]: rules[limit] };
+      if (value === null || !concerns(known)) return null;
+      const reached = [value, roundTo(value, 0)].find((one) => isAt(one, limit, rules[limit]));
+      return reached === undefined ? null : { [key]: reached, [limit]: rules[limit] };
     },
   };
 }

@@ -298,6 +298,17 @@ describe('looking again', () => {
     expect(codes('118/72', '116/72')).toEqual([]);
   });
 
+  // Bedside handbook 3.16: severe is repeated after 5 min. A lower other arm says nothing of the severe one.
+  test('of a severe arm is not settled by the other arm, and is by a repeat of that one', () => {
+    const arm = (side: 'right' | 'left', text: string) => ({ ...(readings(text)[0] as JudgedReading), side });
+    const both = [arm('right', '188/112'), arm('left', '152/94')];
+    expect(result({ readings: both }).recheckClass).toBe('severe');
+    expect(result({ readings: [...both, arm('right', '166/98')] }).recheckClass).toBe('abnormal');
+    expect(result({ readings: [arm('right', '88/50'), arm('left', '118/70')] }).recheckClass).toBe(
+      'very-low-or-unwell',
+    );
+  });
+
   test('of an abnormal pressure was repeated, however many readings the guideline takes', () => {
     const codes = (...texts: string[]) =>
       result(

@@ -247,19 +247,22 @@ function armsOf(readings: readonly JudgedReading[], { arms }: RoundRules): ArmDi
   return armDifference(armPairs(ofArms), arms);
 }
 
-/** The most urgent class of the last reading, or of what the round comes to. */
+/** The most urgent class of the last reading at each side, or of what the round comes to. */
 function recheckOf(
   input: RoundInput,
   each: readonly KnownSigns[],
   category: RoundCategory | null,
   { actNow: rules }: RoundRules,
 ): RecheckClass | null {
-  const last = each.at(-1);
-  if (last === undefined) return null;
   const level = category?.level ?? null;
   const abnormal = level === null ? null : isRaised(level);
-  const found = recheckClass(last, { unwell: input.unwell, abnormal }, rules);
-  return RECHECK_CLASSES.find((one) => one === found) ?? null;
+  const { unwell, readings } = input;
+  const isLastOfSide = (at: number) =>
+    !readings.slice(at + 1).some(({ side }) => side === readings[at]?.side);
+  const found = each
+    .filter((_known, at) => isLastOfSide(at))
+    .map((known) => recheckClass(known, { unwell, abnormal }, rules));
+  return RECHECK_CLASSES.find((one) => found.includes(one)) ?? null;
 }
 
 /** The soon repeat of an abnormal pressure was made already where the round has another whole reading of that arm. */

@@ -2,7 +2,7 @@ import { DEFLATION_FIGURES } from '@evenfall/clinical';
 import type { RunPlace } from '@evenfall/record';
 import { useEffect, useRef, useState } from 'react';
 import { useApp } from '../app/context.js';
-import { typedMore } from '../round/measuring.js';
+import { typedText } from '../round/measuring.js';
 import type { Round } from '../round/useRound.js';
 import { PlaceLine } from './PlaceLine.js';
 import { PressureKeypad } from './PressureKeypad.js';
@@ -24,10 +24,10 @@ export function FeelPanel({ round, place, typed }: FeelProps) {
     round.change((draft) => withPressureAt(draft, { at: 'feel', typed: text }));
   };
   const done = () => {
-    const lostMmHg = Number(typed);
+    const lostMmHg = /^\d+$/.test(typed) ? Number(typed) : Number.NaN;
     const high = DEFLATION_FIGURES.gaugeTopMmHg.value;
     if (typed === '') return setWrong(words.sentence('pressure.lostMissing'));
-    if (lostMmHg < LOWEST_LOST || lostMmHg > high)
+    if (!(lostMmHg >= LOWEST_LOST && lostMmHg <= high))
       return setWrong(words.sentence('pressure.lostWrong', { low: LOWEST_LOST, high }));
     const at = { session, atMs: clock.monotonicMs() };
     round.keep((draft, { sequence }) => withFelt(draft, { sequence, place, lostMmHg, at }));
@@ -57,7 +57,7 @@ export function FeelPanel({ round, place, typed }: FeelProps) {
           inputMode="none"
           autoComplete="off"
           value={typed}
-          onChange={(event) => type([...event.target.value].reduce(typedMore, ''))}
+          onChange={(event) => type(typedText(event.target.value))}
         />
         <span className="typed-window">{words.sentence('pressure.mmHg')}</span>
       </div>
@@ -67,7 +67,7 @@ export function FeelPanel({ round, place, typed }: FeelProps) {
       <PressureKeypad
         hasStroke={false}
         done={words.sentence('pressure.letGo')}
-        onKey={(key) => type(typedMore(typed, key))}
+        onKey={(key) => type(typedText(typed + key))}
         onRubOut={() => type(typed.slice(0, -1))}
       />
       <div className="buttons buttons-middle">

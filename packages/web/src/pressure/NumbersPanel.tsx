@@ -9,7 +9,7 @@ import { feltFor, type PressureAt, RUN_FIELDS, type RunField } from './pressureD
 import { typedAs, withPressureAt, withReading } from './pressureSteps.js';
 import { type ReadRun, readRun } from './readRun.js';
 import { feltPulse } from './runCircumstances.js';
-import { typedKey } from './typedPressure.js';
+import { typedPressure } from './typedPressure.js';
 
 type Typing = Extract<PressureAt, { at: 'typing' }>;
 type NumbersProps = { readonly round: Round; readonly place: RunPlace; readonly measuring: Typing };
@@ -94,7 +94,7 @@ export function NumbersPanel({ round, place, measuring }: NumbersProps) {
           inputMode="none"
           autoComplete="off"
           value={typed}
-          onChange={(event) => change({ typed: [...event.target.value].reduce(typedKey, '') })}
+          onChange={(event) => change({ typed: typedPressure(event.target.value) })}
         />
         <span className="typed-window">{words.sentence('pressure.mmHg')}</span>
       </div>
@@ -112,7 +112,7 @@ export function NumbersPanel({ round, place, measuring }: NumbersProps) {
       <PressureKeypad
         hasStroke={method !== 'palpation'}
         done={words.sentence('pressure.keep')}
-        onKey={(key) => change({ typed: typedKey(typed, key) })}
+        onKey={(key) => change({ typed: typedPressure(typed + key) })}
         onRubOut={() => change({ typed: typed.slice(0, -1) })}
       />
       {method === 'auscultation' ? (

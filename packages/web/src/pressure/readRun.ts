@@ -46,7 +46,7 @@ export function readRun(typed: TypedAs, around: RunAround, rules: DeflationRules
   const read = parseRun(
     {
       ...bare,
-      pulsePerMinute: around.pulsePerMinute,
+      pulsePerMinute: numbers.value.pulse ?? around.pulsePerMinute,
       palpated: { lostMmHg: around.lostMmHg, backMmHg: text(fields.backMmHg) },
       peak: blank(fields.peak) ? null : { mmHg: fields.peak, atSeconds: isTimed(fields) ? 0 : null },
       reinflated: typed.reinflated,

@@ -18,6 +18,18 @@ export function typedKey(typed: string, key: string): string {
   return strokesIn(typed) === 0 ? `${typed}/${key}` : typed;
 }
 
+/** More signs than any pressure has, so that a text that was cut is no number that could be one. */
+const MOST_TYPED = 24;
+
+/**
+ * What was typed or pasted for a pressure. Digits and strokes flow as on the keypad; any other sign stays as it is, to be
+ * refused in words when it is done, and is never left out in silence (147.5 is not 147/5).
+ */
+export function typedPressure(text: string): string {
+  const kept = text.trimStart().slice(0, MOST_TYPED);
+  return /^[\d/]*$/.test(kept) ? [...kept].reduce(typedKey, '') : kept;
+}
+
 function strokesIn(typed: string): number {
   return [...typed].filter((one) => one === '/').length;
 }

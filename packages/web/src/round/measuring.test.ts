@@ -11,7 +11,6 @@ import {
   secondsRun,
   tapped,
   tapSeconds,
-  typedMore,
   typedText,
   windowOver,
 } from './measuring.js';
@@ -56,18 +55,6 @@ test('one touch among keys makes the series a touched one, which may bounce', ()
 test('the last tap is taken back; without the only one nothing has begun', () => {
   expect(lastTapUndone(tapping([1, 2]))).toMatchObject({ at: 'tapping', tapsMs: [1] });
   expect(lastTapUndone(tapping([1]))).toEqual({ at: 'ready', way: 'taps', windowSeconds: null });
-});
-
-test.each([
-  ['', '7', '7'],
-  ['', '0', '0'],
-  ['0', '4', '4'],
-  ['19', '2', '192'],
-  ['192', '2', '192'],
-  ['1', '-', '1'],
-  ['1', '.', '1'],
-])('typed “%s” and then “%s” is “%s”', (typed, digit, text) => {
-  expect(typedMore(typed, digit)).toBe(text);
 });
 
 describe('what is typed or pasted for a count', () => {

@@ -102,12 +102,6 @@ export function isTimed(measuring: Measuring): measuring is Running | Tapping {
   return measuring.at === 'running' || measuring.at === 'tapping';
 }
 
-/** Digits typed after what is there; no leading zeros and no more digits than any rate needs. */
-export function typedMore(typed: string, digit: string): string {
-  if (!/^\d$/.test(digit) || typed.length >= 3) return typed;
-  return typed === '0' ? digit : typed + digit;
-}
-
 /** More signs than any count has, so that a text that was cut is no number that could be one. */
 const MOST_TYPED = 6;
 

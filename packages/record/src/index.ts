@@ -42,6 +42,7 @@ export { FACT_NAMES, PERSON_FACTS } from './content/fact.js';
 export type { InForce } from './content/inForce.js';
 export { inForceUnder, NOTHING_CHOSEN } from './content/inForce.js';
 export { KIND_NAMES, KINDS, type Kind, type KindName } from './content/kinds.js';
+export { misnamed } from './content/misnamed.js';
 export type { RoundContent, RoundEvidence } from './content/round.js';
 export { roundInputOf } from './content/roundInputOf.js';
 export type { RoundValueKept } from './content/roundValue.js';

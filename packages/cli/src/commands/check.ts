@@ -12,6 +12,7 @@ type Finding = {
     | 'changed'
     | 'unreadable'
     | 'rests-on-unreadable'
+    | 'names-another'
     | 'unknown-rule'
     | 'unknown-protocol'
     | 'impossible-evidence';

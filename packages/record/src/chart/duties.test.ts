@@ -1,4 +1,7 @@
+import { type Override, overrideFields, presetProtocol, protocolVersion } from '@evenfall/clinical';
 import { describe, expect, test } from 'vitest';
+import { chartRound } from '../content/chartRound.js';
+import { type InForce, inForceUnder } from '../content/inForce.js';
 import type { RoundEvidence } from '../content/round.js';
 import type { EntryFrame, StoredEntry } from '../entry/entry.js';
 import {
@@ -326,5 +329,49 @@ describe('a learner’s round', () => {
 
   test('that was countersigned in error waits again', () => {
     expect(isPreliminary([...learnt, countersigning(21, true, 8), gone(50, 21, 9)])).toBe(true);
+  });
+});
+
+// A place may set its own limit (DESIGN principle 3), and a round keeps the version it was signed under.
+describe('a round that was signed under a protocol and amended since', () => {
+  const own = inForceOf({ section: 'actNow', key: 'veryLowSystolic', value: 105 });
+  const newer = inForceOf({ section: 'actNow', key: 'veryLowSystolic', value: 80 });
+  const rulesOf = (version: string | null) =>
+    [own, newer].find(({ presetVersion }) => presetVersion === version) ?? null;
+
+  function inForceOf(override: Override): InForce {
+    const preset = presetProtocol({ actNow: 'acc-aha-2017' });
+    const protocol = preset.ok ? overrideFields(preset.value, [override]) : preset;
+    if (!protocol.ok) throw new Error(JSON.stringify(protocol.refusals));
+    return inForceUnder(protocol.value, protocolVersion(protocol.value));
+  }
+
+  function under(inForce: InForce, systolic: number): StoredEntry[] {
+    const [run, signing] = round(10, [118, 72], 0);
+    const signed = {
+      status: 'final' as const,
+      signs: [{ sign: 'pressure' as const, entries: [run.id] }],
+      evidence: NO_EVIDENCE,
+      note: null,
+    };
+    const content = chartRound(signed, [run], inForce, 'evenfall test');
+    return [run, { ...signing, content } as StoredEntry, amending(60, 10, [systolic, 60])];
+  }
+  const alerts = (inForce: InForce, systolic: number, rules = rulesOf) =>
+    projectDuties(under(inForce, systolic), rules)
+      .actNow.map(({ condition }) => condition)
+      .filter((condition) => condition === 'very-low-pressure');
+
+  test('is judged by that version, on both sides of its limit, whatever the general rules or a newer one say', () => {
+    expect(alerts(own, 104)).toEqual(['very-low-pressure']);
+    expect(alerts(own, 106)).toEqual([]);
+    expect(alerts(newer, 86)).toEqual([]);
+    expect(alerts(newer, 78)).toEqual(['very-low-pressure']);
+  });
+
+  test('is judged by the general rules where that version is not at hand', () => {
+    // Bedside handbook 5.2: three points for a systolic of 90 or below.
+    expect(alerts(newer, 88, () => null)).toContain('very-low-pressure');
+    expect(alerts(newer, 118, () => null)).toEqual([]);
   });
 });

@@ -1,4 +1,4 @@
-import { type Recomputed, recompute, recomputeRound } from '@evenfall/record';
+import { misnamed, type Recomputed, recompute, recomputeRound } from '@evenfall/record';
 import type { Kysely } from 'kysely';
 import type { Tables } from '../database/schema.js';
 import { contentHash } from '../store/canonical.js';
@@ -13,7 +13,8 @@ export type Finding = {
     | Exclude<Recomputed['state'], 'same' | 'no-value'>
     | 'changed'
     | 'unreadable'
-    | 'rests-on-unreadable';
+    | 'rests-on-unreadable'
+    | 'names-another';
   /** Where the value differs, as a JSON Pointer. */
   readonly at: string | null;
   readonly kept: unknown;
@@ -97,6 +98,11 @@ function checkRow(row: Row, inForce: Parameters<typeof recompute>[1], ofRound: r
   const beside = readRows(ofRound);
   if (read.value.kind === 'round' && beside.unreadable > 0)
     return { isValue: false, findings: [...findings, finding('rests-on-unreadable')] };
+  if (read.value.kind === 'round') {
+    const named = new Map(beside.entries.map((entry) => [entry.id, entry]));
+    for (const { at, id } of misnamed(read.value, named))
+      findings.push(finding('names-another', { at, kept: id }));
+  }
   let again: Recomputed;
   try {
     const entry = read.value;

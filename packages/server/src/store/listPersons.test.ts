@@ -1,4 +1,20 @@
-import { type EntryFrame, type Identity, type Latest, projectLatest } from '@evenfall/record';
+import {
+  NO_ROUND_FACTS,
+  overrideFields,
+  presetProtocol,
+  protocolDocument,
+  protocolVersion,
+} from '@evenfall/clinical';
+import {
+  chartRound,
+  type EntryFrame,
+  type Identity,
+  inForceUnder,
+  type Latest,
+  PROGRAM,
+  projectLatest,
+  readEntry,
+} from '@evenfall/record';
 import fc from 'fast-check';
 import { v7 } from 'uuid';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
@@ -104,6 +120,43 @@ describe('the list of people', () => {
     await clinic.sign(clinic.pulse(one, 19, 15));
     expect([await rowOf(one), await rowOf(other)]).toEqual([undefined, expect.anything()]);
     expect(await rebuildLatest(clinic.db, site, 'care')).toBe(1);
+  });
+
+  test('judges an amended round by the protocol it was signed under, whichever is in force', async () => {
+    const preset = presetProtocol({ actNow: 'acc-aha-2017' });
+    const decided = { section: 'actNow', key: 'veryLowSystolic', value: 105 };
+    const protocol = preset.ok ? overrideFields(preset.value, [decided]) : preset;
+    if (!protocol.ok) throw new Error(JSON.stringify(protocol.refusals));
+    const version = protocolVersion(protocol.value);
+    await clinic.send('POST', '/api/protocols', { content: protocolDocument(protocol.value) });
+    const inForce = inForceUnder(protocol.value, version);
+    const person = await clinic.addPerson();
+    const round = v7();
+    const byEar = (systolic: number) => ({
+      method: 'auscultation',
+      moments: [
+        { what: 'first sound', mmHg: systolic },
+        { what: 'last sound', mmHg: 60 },
+      ],
+    });
+    const run = clinic.pressure(person, byEar(118), { round }, inForce);
+    const read = readEntry(run);
+    if (!read.ok) throw new Error(JSON.stringify(read.refusals));
+    const signed = {
+      status: 'final' as const,
+      signs: [{ sign: 'pressure' as const, entries: [run.id] }],
+      evidence: { exceptions: null, features: null, unwell: null, facts: { ...NO_ROUND_FACTS, arms: [] } },
+      note: null,
+    };
+    const content = chartRound(signed, [read.value], inForce, PROGRAM);
+    const signing = clinic.frame('round', person, content, { round, schema: 2 });
+    expect((await clinic.sign(run, signing)).status).toBe(201);
+    expect((await listed(person))?.actNow).toBe(0);
+    // 104: very low in this place, and not by the general rules; no protocol is in force.
+    const put = clinic.pressure(person, byEar(104), clinic.amending(run), inForce);
+    expect((await clinic.sign(put)).status).toBe(201);
+    expect((await listed(person))?.actNow).toBe(1);
+    expect((await told(person)).actNow).toBe(0);
   });
 
   test('shows after any writes what the entries alone say', async () => {

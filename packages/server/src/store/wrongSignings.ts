@@ -1,5 +1,5 @@
 import { type Refusal, ROUND_RULE, refusal } from '@evenfall/clinical';
-import { type Entry, recomputeRound, signOf } from '@evenfall/record';
+import { type Entry, misnamed, recomputeRound } from '@evenfall/record';
 import type { Kysely } from 'kysely';
 import type { Tables } from '../database/schema.js';
 import { keptProtocols } from './protocols.js';
@@ -43,23 +43,23 @@ export async function wrongSignings(
 }
 
 function wrongNames(signing: Signing, index: number, named: ReadonlyMap<string, Entry>): Refusal[] {
-  return signing.content.signs.flatMap((sign, place) => {
+  const within = `/entries/${index}`;
+  const others = misnamed(signing, named).map(({ at, id }) =>
+    refusal(within + at, 'unknown-id', 'entry-of-round', id),
+  );
+  const doubtful = signing.content.signs.flatMap((sign, place) => {
     if (!('entries' in sign)) return [];
     return sign.entries.flatMap((id, at) => {
       const entry = named.get(id);
-      const isOfRound =
-        entry !== undefined &&
-        entry.person === signing.person &&
-        entry.round === signing.round &&
-        signOf(entry) === sign.sign;
-      const field = `/entries/${index}/content/signs/${place}/entries/${at}`;
-      if (!isOfRound) return [refusal(field, 'unknown-id', 'entry-of-round', id)];
+      if (entry === undefined) return [];
+      const field = `${within}/content/signs/${place}/entries/${at}`;
       // An amendment stands in the place of what it amends: with both, one reading would count twice.
       if (entry.amends !== null && named.has(entry.amends.entry))
         return [refusal(field, 'repeated', 'entry-or-amendment', id)];
       return isAnothers(entry, signing) ? [refusal(field, 'contradicts', 'own-entry', id)] : [];
     });
   });
+  return others.length > 0 ? others : doubtful;
 }
 
 /** A supervisor's reading stands beside a learner's, never in their mean; what puts one right may be anybody's. */

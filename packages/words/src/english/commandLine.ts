@@ -133,6 +133,7 @@ export const commandLine = {
   changed: 'changed since it was kept',
   unreadable: 'cannot be read',
   'rests-on-unreadable': 'rests on an entry of its round that cannot be read',
+  'names-another': 'names an entry that is not of its person, round and sign',
   'unknown-rule': 'made by a rule this program does not know',
   'unknown-protocol': 'made under a protocol that is not kept here',
   'impossible-evidence': 'its evidence cannot be',

@@ -102,7 +102,11 @@ describe('the answer', () => {
 
   test('for people', async () => {
     const { stdout } = await typed('average --rule acc-aha-2017 152/94 146/90 144/88');
-    expect(stdout).toMatch(/^Average +147\.3\/90\.7, from readings 1, 2,? and 3\nBy +ACC\/AHA 2017: .*\n$/);
+    // C050: shown 147/91.
+    expect(stdout).toMatch(/^Average +147\/91, from readings 1, 2,? and 3\nBy +ACC\/AHA 2017: .*\n$/);
+    // Bedside handbook 0.2: a mean under a limit is never shown on it (C059).
+    const near = await typed('average --rule acc-aha-2017 140/84 139/85');
+    expect(near.stdout).toMatch(/^Average +139\.5\/84\.5, /);
     const few = await typed('average --rule esc-2024 164/98 150/92');
     expect(few.stdout).toMatch(/^Average +none yet\n/);
     expect(few.stdout).toMatch(/Next +2 readings with both numbers were taken.* goes by 3: /);

@@ -1,11 +1,15 @@
 import {
+  AAP_2017,
+  ADULT_SCHEMES,
   AVERAGE_RULE,
   AVERAGING_RULE_IDS,
   AVERAGING_RULES,
   type AveragingRuleId,
   actNowRules,
   averageReadings,
+  limitsOf,
   listPresets,
+  PREGNANCY_SCHEME,
   type Presets,
   type Protocol,
   presetProtocol,
@@ -14,6 +18,7 @@ import {
   type ReadingsCircumstances,
   readingsRules,
   severeLimits,
+  shownPressure,
 } from '@evenfall/clinical';
 import type { Words } from '@evenfall/words';
 import { command, type Item } from '../command.js';
@@ -106,10 +111,21 @@ function linesOf(found: ReadingsAverage, rule: AveragingRuleId, words: Words): s
   ]);
 }
 
-/** One decimal where the mean is not whole, so that it stands on its own side of any limit. */
+/** Every limit of a category: which scheme a mean is held against is not known here. */
+const LIMITS = [...ADULT_SCHEMES, PREGNANCY_SCHEME, AAP_2017].map((scheme) => ({
+  systolic: limitsOf(scheme, 'systolic'),
+  diastolic: limitsOf(scheme, 'diastolic'),
+}));
+
+/** Whole, with decimals only where the whole number would stand on the other side of a limit of any scheme. */
 function averageOf({ systolic, diastolic, used }: ReadingsAverage, words: Words): string {
   if (systolic === null || diastolic === null) return words.sentence('average.none');
-  const pressure = `${words.say.short(systolic)}/${words.say.short(diastolic)}`;
+  const shown = (part: 'systolic' | 'diastolic', mmHg: number) =>
+    shownPressure(
+      mmHg,
+      LIMITS.flatMap((limits) => limits[part]),
+    );
+  const pressure = `${shown('systolic', systolic)}/${shown('diastolic', diastolic)}`;
   const readings = words.say.allOf(used.map((index) => words.say.number(index)));
   return words.sentence('average.of', { pressure, readings, count: used.length });
 }

@@ -192,6 +192,21 @@ describe('a countersigning', () => {
     expect(await problemsOf(countersigning(put, {}, { agent: clinic.agent }))).toEqual(REFUSED);
   });
 
+  test('is not made by a learner, until they sign as somebody qualified', async () => {
+    const learner = v7();
+    await clinic.send('POST', '/api/agents', { id: learner, name: 'Sorrel (invented)' });
+    const as = (agent: string, status: 'preliminary' | 'final') =>
+      round({ status }).map((entry) => ({ ...entry, agent }));
+    const [pulse, signing] = round();
+    expect(await problemsOf(pulse, signing)).toBe(201);
+    expect(await problemsOf(...as(learner, 'preliminary'))).toBe(201);
+    expect(await problemsOf(countersigning(signing, {}, { agent: learner }))).toEqual([
+      '/entries/0/agent contradicts',
+    ]);
+    expect(await problemsOf(...as(learner, 'final'))).toBe(201);
+    expect(await problemsOf(countersigning(signing, {}, { agent: learner }))).toBe(201);
+  });
+
   test('names a signing of its round and person, and a round of the supervisor that is signed', async () => {
     const [pulse, signing] = round();
     const [ownPulse, own] = round({ status: 'final' }).map((entry) => ({ ...entry, agent: supervisor }));
@@ -199,8 +214,8 @@ describe('a countersigning', () => {
     if (ownPulse === undefined || own === undefined) throw new Error('no round');
     const [learntPulse, learnt] = round().map((entry) => ({ ...entry, agent: supervisor }));
     if (learntPulse === undefined || learnt === undefined) throw new Error('no round');
-    const sent = [pulse, signing, ownPulse, own, otherPulse, other, learntPulse, learnt];
-    expect(await problemsOf(...sent)).toBe(201);
+    expect(await problemsOf(learntPulse, learnt)).toBe(201);
+    expect(await problemsOf(pulse, signing, ownPulse, own, otherPulse, other)).toBe(201);
     expect(await problemsOf(countersigning(signing, { signing: pulse.id }))).toEqual([
       '/entries/0/content/signing unknown-id',
     ]);

@@ -6,7 +6,7 @@ import { readableIn, readRows } from './rows.js';
 
 /**
  * What is wrong with entries that are about another entry without amending it: a countersigning names a signing of
- * its round and is made by a supervisor who signed nothing of it; a closing stands in a round that is signed; the end of a
+ * its round and is made by a supervisor who signed nothing of it and is no learner; a closing stands in a round that is signed; the end of a
  * fact names a fact. All of the same person and book.
  */
 export async function wrongAbout(
@@ -58,11 +58,31 @@ async function wrongCountersigning(
     (await signingsIn(tx, site, entry, entry.round, entries)).some(({ agent }) => agent === entry.agent)
   )
     refusals.push(refusal(`${within}/agent`, 'contradicts', 'another-agent', entry.agent));
+  else if (await isLearner(tx, site, entry))
+    refusals.push(refusal(`${within}/agent`, 'contradicts', 'no-learner', entry.agent));
   const own = ownRound === null ? [] : await signingsIn(tx, site, entry, ownRound, entries);
   const isOwn = own.some(({ agent, content }) => agent === entry.agent && content.status === 'final');
   if (ownRound !== null && (!isOwn || ownRound === entry.round))
     refusals.push(refusal(`${within}/content/ownRound`, 'unknown-id', 'own-round', ownRound));
   return refusals;
+}
+
+/** Whether the newest round that the agent signed in this book is a learner's: until there are accounts, all that says so. */
+async function isLearner(tx: Kysely<Tables>, site: string, { book, agent }: Entry): Promise<boolean> {
+  const row = await tx
+    .selectFrom('entry')
+    .selectAll()
+    .where('site', '=', site)
+    .where('book', '=', book)
+    .where('kind', '=', 'round')
+    .where('agent', '=', agent)
+    .where('amends', 'is', null)
+    .orderBy('recorded_at', 'desc')
+    .orderBy('id', 'desc')
+    .limit(1)
+    .executeTakeFirst();
+  const newest = readableIn(row);
+  return newest?.kind === 'round' && newest.content.status === 'preliminary';
 }
 
 function isAbout<K extends Entry['kind']>(

@@ -35,6 +35,7 @@ export const record = {
   'signing-of-round': () => 'the signing of this round',
   'signed-round': () => 'a signed round of this person',
   'another-agent': () => 'somebody else than who signed',
+  'no-learner': () => 'somebody whose own newest round is not a learner’s',
   'not-before-from': () => 'a day not before the first one',
   'text-for-other': () => 'a few words for the reason “other”',
   'one-of-the-shapes': () => 'one of the shapes this field can have',

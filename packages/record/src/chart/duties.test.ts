@@ -1,4 +1,5 @@
 import { type Override, overrideFields, presetProtocol, protocolVersion } from '@evenfall/clinical';
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { chartRound } from '../content/chartRound.js';
 import { type InForce, inForceUnder } from '../content/inForce.js';
@@ -330,6 +331,62 @@ describe('a learner’s round', () => {
   test('that was countersigned in error waits again', () => {
     expect(isPreliminary([...learnt, countersigning(21, true, 8), gone(50, 21, 9)])).toBe(true);
   });
+});
+
+describe('what is to be done', () => {
+  const base = round(10, [166, 104], 0, PREGNANT, 'preliminary');
+  const agreed = { signing: idOf(11), agrees: true, ownRound: null, note: null };
+  const by = { id: idOf(70), round: idOf(110), agent: idOf(9009), role: 'supervisor' as const };
+  const happenings: readonly StoredEntry[] = [
+    amending(60, 10, [206, 128]),
+    { ...amending(61, 10, [116, 74]), recordedAt: at(30) },
+    gone(50, 10, 40),
+    gone(51, 11, 41),
+    gone(52, 20, 42),
+    closing(20, 10, ['severe-in-pregnancy'], 5),
+    closing(21, 10, ['severe-in-pregnancy'], 95),
+    kept(frame('countersigned', agreed, by), 50),
+    ...round(30, [118, 72], 12, PREGNANT),
+    ...round(33, [170, 114], 12, PREGNANT, 'preliminary'),
+  ];
+
+  test('does not depend on the order in which entries come', () => {
+    const some = fc.subarray([...happenings]).map((chosen) => [...base, ...chosen]);
+    const twice = some.chain((entries) =>
+      fc.tuple(
+        fc.constant(entries),
+        fc.shuffledSubarray(entries, { minLength: entries.length, maxLength: entries.length }),
+      ),
+    );
+    fc.assert(
+      fc.property(twice, ([entries, shuffled]) => {
+        expect(projectDuties(shuffled)).toEqual(projectDuties(entries));
+      }),
+    );
+  });
+
+  test('of an act-now that stands is lost by nothing but a closing', () => {
+    const others = happenings.filter(({ kind, id }) => kind !== 'act-now-closed' && id !== idOf(61));
+    const some = fc.subarray(others.filter(({ kind }) => kind !== 'entered-in-error'));
+    fc.assert(
+      fc.property(some, (chosen) => {
+        const open = projectDuties([...base, ...chosen]).actNow;
+        expect(open.filter((one) => one.round === idOf(110))).toHaveLength(1);
+      }),
+    );
+  });
+
+  // Each round is looked at a set number of times: ten times as many never cost a hundred times as much.
+  test('is found of five thousand rounds in seconds', () => {
+    const many = Array.from({ length: 5000 }, (_, n) => [
+      ...round(1000 + n * 300, [166, 104], n, PREGNANT),
+      closing(1002 + n * 300, 1000 + n * 300, ['very-slow-pulse'], n),
+    ]).flat();
+    const begun = performance.now();
+    const { actNow, rechecks } = projectDuties(many);
+    expect([actNow.length, rechecks.length]).toEqual([5000, 1]);
+    expect(performance.now() - begun).toBeLessThan(5000);
+  }, 60_000);
 });
 
 // A place may set its own limit (DESIGN principle 3), and a round keeps the version it was signed under.

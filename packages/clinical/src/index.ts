@@ -1,3 +1,4 @@
+export { actFirst } from './category/actFirst.js';
 export type {
   CategoryFlagCode,
   CategoryReasonCode,

@@ -100,6 +100,16 @@ describe('the answer', () => {
     expect(await severe('acc-aha-2017', '181/112')).toEqual(['severe-again']);
   });
 
+  // Bedside handbook 3.16 and 5.2: from 180 or 120 on, and 90 or under, whatever the average.
+  test('a reading that may be an emergency, or is very low, is said first', async () => {
+    const first = async (line: string) => codes((await answered(`--rule acc-aha-2025 ${line}`)).flags);
+    expect(await first('178/118 186/112')).toEqual(['severe-reading']);
+    expect(await first('178/118 179/119')).toEqual([]);
+    expect(await first('88/P 120/70')).toEqual(['very-low', 'no-diastolic-left-out']);
+    expect(await first('91/50 92/50')).toEqual([]);
+    expect(codes((await answered('--rule aap-2017 84/50 --raised-from 108/72')).flags)).toEqual([]);
+  });
+
   test('for people', async () => {
     const { stdout } = await typed('average --rule acc-aha-2017 152/94 146/90 144/88');
     // C050: shown 147/91.

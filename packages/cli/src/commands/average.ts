@@ -5,8 +5,10 @@ import {
   AVERAGING_RULE_IDS,
   AVERAGING_RULES,
   type AveragingRuleId,
+  actFirst,
   actNowRules,
   averageReadings,
+  type Flag,
   limitsOf,
   listPresets,
   PREGNANCY_SCHEME,
@@ -64,7 +66,8 @@ export const average = command<Asked>({
     const protocol = protocolOf(rule);
     const severe = severeLimits(actNowRules(protocol));
     const known = { irregular: isIrregular ? true : null, raisedFrom, severe };
-    const found = averageReadings(readings, known, readingsRules(protocol));
+    const average = averageReadings(readings, known, readingsRules(protocol));
+    const found = { ...average, flags: [...firstOf(readings, rule), ...average.flags] };
     const json = {
       systolic: found.systolic,
       diastolic: found.diastolic,
@@ -101,7 +104,16 @@ function ruleItems(words: Words): Item[] {
   }));
 }
 
-function linesOf(found: ReadingsAverage, rule: AveragingRuleId, words: Words): string[] {
+/** What comes before the average: the first reading that may be an emergency or is very low. A child has other limits. */
+function firstOf(readings: readonly Reading[], rule: AveragingRuleId): Flag[] {
+  if (rule === AAP_2017.id) return [];
+  const flags: readonly Flag[] = readings.flatMap((one) => actFirst(one, false));
+  return flags.filter(({ code }, at) => flags.findIndex((one) => one.code === code) === at);
+}
+
+type Found = Omit<ReadingsAverage, 'flags'> & { readonly flags: readonly Flag[] };
+
+function linesOf(found: Found, rule: AveragingRuleId, words: Words): string[] {
   return columns([
     [words.sentence('average.average'), averageOf(found, words)],
     [words.sentence('average.rule'), words.title('readings', rule)],
@@ -118,7 +130,7 @@ const LIMITS = [...ADULT_SCHEMES, PREGNANCY_SCHEME, AAP_2017].map((scheme) => ({
 }));
 
 /** Whole, with decimals only where the whole number would stand on the other side of a limit of any scheme. */
-function averageOf({ systolic, diastolic, used }: ReadingsAverage, words: Words): string {
+function averageOf({ systolic, diastolic, used }: Found, words: Words): string {
   if (systolic === null || diastolic === null) return words.sentence('average.none');
   const shown = (part: 'systolic' | 'diastolic', mmHg: number) =>
     shownPressure(

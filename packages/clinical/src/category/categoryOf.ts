@@ -5,12 +5,8 @@ import type { Screening } from '../child/screening.js';
 import type { Sex } from '../child/sex.js';
 import { monthsOf } from '../child/years.js';
 import type { Flag } from '../contract/flag.js';
-import { passes } from '../contract/threshold.js';
-import { SCORE_COMPARISONS } from '../score/comparisons.js';
-import { SCORE_FIGURES } from '../score/figures.js';
+import { actFirst } from './actFirst.js';
 import { type CategoryFlagCode, type CategoryResult, categoryIn, type Measured } from './categoryIn.js';
-import { CATEGORY_COMPARISONS as SIDE } from './comparisons.js';
-import { CATEGORY_FIGURES as F } from './figures.js';
 import { type AdultSchemeId, adultScheme, PREGNANCY_SCHEME, type PregnancySchemeId } from './schemes.js';
 
 /** Name of this rule; one that gives another category for the same numbers has another name. */
@@ -46,7 +42,7 @@ export function categoryOf(question: CategoryQuestion): Category {
     const flags: Flag<CategoryFlagCode>[] =
       guideline === 'pregnancy' ? [] : [{ code: 'pregnancy-scheme', figures: {} }];
     return withFlags('pregnancy', categoryIn(PREGNANCY_SCHEME, question), [
-      ...actFirst(question, PREGNANT),
+      ...actFirst(question, true),
       ...flags,
     ]);
   }
@@ -55,33 +51,10 @@ export function categoryOf(question: CategoryQuestion): Category {
     const found = aap2017(question, ageYears, sex);
     return { guideline, ...found, flags: [...childFlags(question, ageYears), ...found.flags] };
   }
-  const flags = actFirst(question, ADULT);
+  const flags: Flag<CategoryFlagCode>[] = actFirst(question, false);
   if (ageYears === null) flags.push({ code: 'adult-assumed', figures: {} });
   if (guideline === 'who-2021') flags.push({ code: 'treatment-rule', figures: {} });
   return withFlags(guideline, categoryIn(adultScheme(guideline), question), flags);
-}
-
-/** From where the emergency features are asked, whatever a scheme calls it. Source: bedside handbook 3.16. */
-const ADULT = ['niceSevereSystolic', 'niceSevereDiastolic'] as const;
-const PREGNANT = ['pregnancySevereSystolic', 'pregnancySevereDiastolic'] as const;
-
-/**
- * What comes before any category: a pressure so high that it may be an emergency, also where the scheme has no range
- * for it; and one so low that a category of high pressures says nothing. Source: bedside handbook 3.16, 3.17, 5.2.
- */
-function actFirst(
-  { systolic, diastolic }: Measured,
-  [high, highDiastolic]: typeof ADULT | typeof PREGNANT,
-): Flag<CategoryFlagCode>[] {
-  const flags: Flag<CategoryFlagCode>[] = [];
-  const isPast = (mmHg: number | null, id: typeof high | typeof highDiastolic) =>
-    mmHg !== null && passes(mmHg, SIDE[id], F[id].value);
-  if (isPast(systolic, high) || isPast(diastolic, highDiastolic))
-    flags.push({ code: 'severe-reading', figures: {} });
-  const limitMmHg = SCORE_FIGURES.ewSystolicLow3.value;
-  if (systolic !== null && passes(systolic, SCORE_COMPARISONS.ewSystolicLow3, limitMmHg))
-    flags.push({ code: 'very-low', figures: { systolic, limitMmHg } });
-  return flags;
 }
 
 /** What no category of a child says: far too high, or low for its age. Source: bedside handbook 3.16 and 3.17. */

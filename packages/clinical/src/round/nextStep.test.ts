@@ -159,6 +159,22 @@ describe('lying and standing', () => {
     expect(next([...sitting, lain, read({ id: 'r4', posture: 'stand' })]).step).toBe('review');
   });
 
+  // Bedside handbook 3.14: at 1 and at 3 minutes. A fall that comes late is not missed because an early reading was taken.
+  test.each([
+    [1, 'standing'],
+    [2, 'standing'],
+    [2.5, 'review'],
+    [3, 'review'],
+    [5, 'review'],
+  ])('after %d min on the feet: %s', (uprightMinutes, step) => {
+    const stood = read({ id: 'r4', posture: 'stand', uprightMinutes });
+    const found = next([...sitting, lain, stood]);
+    expect(found.step).toBe(step);
+    expect(found.why.map(({ code }) => code)).toEqual(
+      step === 'standing' ? ['third-minute-not-measured'] : [],
+    );
+  });
+
   test('late in pregnancy is on the left side, and never flat on the back', () => {
     const pregnant = { ...KNOWN, isPregnant: true, pregnancyWeeks: 32 };
     expect(next(sitting, pregnant)).toMatchObject({

@@ -3,6 +3,8 @@ import { type ArmState, armState } from '../cuff/arms.js';
 import { type Posture, SIDES, type Side } from '../cuff/places.js';
 import { type PostureReasonCode, postureChoice } from '../cuff/posture.js';
 import type { CuffRules } from '../cuff/rules.js';
+import { isAtThird } from '../score/falls.js';
+import { SCORE_FIGURES as STANDING } from '../score/figures.js';
 import type { RoundRate } from './event.js';
 import { type FurtherReadingCode, furtherReading, type ReadingsCircumstances } from './furtherReading.js';
 import { DAY_OF_ROUND, placeFactsOf } from './placeFacts.js';
@@ -15,7 +17,11 @@ import { isAnswered, type RoundState, valuesOf } from './roundState.js';
 import { ROUND_SIGNS, type RoundSign, type RoundStep } from './step.js';
 
 /** Why a step comes next, besides the reasons of another reading and of a posture. */
-export type StepReasonCode = 'longer-count' | 'first-time-both-arms' | 'asked-for';
+export type StepReasonCode =
+  | 'longer-count'
+  | 'first-time-both-arms'
+  | 'asked-for'
+  | 'third-minute-not-measured';
 
 export type NextStepCode = StepReasonCode | FurtherReadingCode | PostureReasonCode;
 
@@ -140,18 +146,28 @@ function otherArm(
   return step('other-arm', { why: [{ code, figures: {} }], side: other, posture });
 }
 
+/** A fall may come as late as 3 minutes on the feet (bedside handbook 3.14); minutes that nobody noted are not asked. */
+function isThirdMinuteOver({ uprightMinutes: minutes }: RoundReading): boolean {
+  return minutes === null || isAtThird({ minutes }) || minutes > STANDING.standingWithinMinutes.value;
+}
+
 function lyingAndStanding(state: RoundState, facts: RoundFacts, { cuff }: StepRules): NextStep | null {
   if (!state.wanted.includes('lying-and-standing')) return null;
   const readings = readingsOf(state);
   const side = readings.at(-1)?.side ?? null;
   for (const [name, wanted, isTaken] of [
     ['lying', 'lie', readings.some(({ posture }) => posture === 'lie' || posture === 'lie-left')],
-    ['standing', 'stand', readings.some(isUpright)],
+    ['standing', 'stand', readings.some((one) => isUpright(one) && isThirdMinuteOver(one))],
   ] as const) {
     const { posture, why } = postureChoice(wanted, placeFactsOf(facts), DAY_OF_ROUND, cuff);
     const isSitting = posture === 'sit' && readings.some((one) => one.posture === 'sit');
     if (isTaken || isSitting) continue;
-    return step(name, { why: [...why, { code: 'asked-for', figures: {} }], side, posture });
+    const minutes = STANDING.standingWithinMinutes.value;
+    const asked: Flag<StepReasonCode> =
+      name === 'standing' && readings.some(isUpright)
+        ? { code: 'third-minute-not-measured', figures: { minutes } }
+        : { code: 'asked-for', figures: {} };
+    return step(name, { why: [...why, asked], side, posture });
   }
   return null;
 }

@@ -204,7 +204,11 @@ describe('a countersigning', () => {
       '/entries/0/agent contradicts',
     ]);
     expect(await problemsOf(...as(learner, 'final'))).toBe(201);
-    expect(await problemsOf(countersigning(signing, {}, { agent: learner }))).toBe(201);
+    const agreed = countersigning(signing, {}, { agent: learner });
+    expect(await problemsOf(agreed)).toBe(201);
+    // Sent again by a device that had no answer, though they sign as a learner again meanwhile: kept once, and no error.
+    expect(await problemsOf(...as(learner, 'preliminary'))).toBe(201);
+    expect(await problemsOf(agreed)).toBe(200);
   });
 
   test('names a signing of its round and person, and a round of the supervisor that is signed', async () => {

@@ -27,7 +27,8 @@ export async function wrongAbout(
           refusal(`${within}/content/until`, 'out-of-range', 'not-before-from', entry.content.until),
         );
     }
-    if (entry.kind === 'countersigned')
+    // Sent again after the supervisor signed something since: what was kept is answered as ever.
+    if (entry.kind === 'countersigned' && !(await isKept(tx, site, entry)))
       refusals.push(...(await wrongCountersigning(tx, site, entry, within, entries)));
     if (
       entry.kind === 'act-now-closed' &&
@@ -65,6 +66,17 @@ async function wrongCountersigning(
   if (ownRound !== null && (!isOwn || ownRound === entry.round))
     refusals.push(refusal(`${within}/content/ownRound`, 'unknown-id', 'own-round', ownRound));
   return refusals;
+}
+
+async function isKept(tx: Kysely<Tables>, site: string, { book, id }: Entry): Promise<boolean> {
+  const row = await tx
+    .selectFrom('entry')
+    .select('id')
+    .where('site', '=', site)
+    .where('book', '=', book)
+    .where('id', '=', id)
+    .executeTakeFirst();
+  return row !== undefined;
 }
 
 /** Whether the newest round that the agent signed in this book is a learner's: until there are accounts, all that says so. */

@@ -79,6 +79,21 @@ describe('the pressure of a round', () => {
     expect(pressure?.needs.map(({ code }) => code)).toEqual(needs);
   });
 
+  // Bedside handbook 3.13: at least 3 readings, all of them averaged (C060); 7.5: the rule of an irregular rhythm holds.
+  test.each([
+    [null, false, []],
+    [true, false, ['irregular-more-readings']],
+    [null, true, ['irregular-more-readings']],
+    [false, true, ['irregular-more-readings']],
+  ])('felt irregular %j, known to be so %j: %j', (isFeltIrregular, hasIrregularRhythm, needs) => {
+    const { pressure } = result({
+      readings: readings('128/76', '126/78'),
+      isFeltIrregular,
+      facts: facts({ hasIrregularRhythm }),
+    });
+    expect(pressure?.needs.map(({ code }) => code)).toEqual(needs);
+  });
+
   test('is null with its reason for too few, and what is known is judged all the same', () => {
     const one = result({ readings: readings('184/122') });
     expect(one.pressure).toMatchObject({ systolic: null, why: [{ code: 'too-few' }] });

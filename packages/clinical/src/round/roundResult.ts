@@ -126,7 +126,9 @@ function circumstancesOf(
   const isPregnancy =
     facts.isPregnant === true || isSoonAfterBirth({ weeksAfterBirth: facts.weeksAfterBirth }, rules);
   const severe = isPregnancy ? pregnancyLimits(rules) : severeLimits(rules);
-  return { irregular: isFeltIrregular ?? (facts.hasIrregularRhythm ? true : null), raisedFrom, severe };
+  // A rhythm that is known to be irregular can feel regular for a while; the pressure scatters all the same.
+  const irregular = facts.hasIrregularRhythm ? true : isFeltIrregular;
+  return { irregular, raisedFrom, severe };
 }
 
 function pressureOf(

@@ -173,6 +173,32 @@ describe('an act-now', () => {
     expect(projectDuties([...severe, amending(60, 10, [116, 74])], unknown).actNow).toHaveLength(1);
   });
 
+  // Bedside handbook 3.16: from 160/110 in pregnancy and six weeks after. A device that was offline may not know of it.
+  test('comes of a pregnancy or a birth that the record knows of that day and the signing did not', () => {
+    const unaware = round(10, [166, 104], 0);
+    const fact = (about: object, from: string, until: string | null = null) =>
+      kept(
+        frame('fact', { about, from, until, text: null }, { id: idOf(80), sequence: 80, round: null }),
+        30,
+      );
+    const pregnancy = { fact: 'pregnancy', weeks: 30 };
+    expect(conditions(unaware)).toEqual([]);
+    expect(conditions([...unaware, fact(pregnancy, '2026-11-25')])).toEqual(['severe-in-pregnancy']);
+    expect(conditions([...unaware, fact(pregnancy, '2026-11-26')])).toEqual([]);
+    expect(conditions([...unaware, fact(pregnancy, '2026-11-01', '2026-11-24')])).toEqual([]);
+    expect(conditions([...unaware, fact({ fact: 'gave-birth' }, '2026-11-01')])).toEqual([
+      'severe-after-birth',
+    ]);
+    const known = [...unaware, fact(pregnancy, '2026-11-01')];
+    expect(projectDuties(known).rechecks.map(({ code }) => code)).toContain('recheck-pregnancy');
+    expect(conditions([...known, closing(20, 10, ['severe-in-pregnancy'], 40)])).toEqual([]);
+    // Amended after it was told, to what was told: it stays closed; a mark of error takes the fact back.
+    expect(
+      conditions([...known, closing(20, 10, ['severe-in-pregnancy'], 40), amending(60, 10, [166, 104])]),
+    ).toEqual([]);
+    expect(conditions([...known, { ...gone(81, 80, 50), round: null }])).toEqual([]);
+  });
+
   test('of two rounds signed in one minute stays open in each', () => {
     const [one, other] = [round(10, [166, 104], 0, PREGNANT), round(30, [168, 112], 0, PREGNANT)];
     const told = closing(20, 10, ['severe-in-pregnancy'], 5);

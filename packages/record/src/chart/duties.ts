@@ -64,7 +64,10 @@ function isClosedBy(closing: Closed, alert: Alert, round: ChartRound, rulesOf: R
   const entries = [...signingsOf(round), ...round.values].flatMap(({ story }) => story);
   const before = entries.filter(({ recordedAt }) => Date.parse(recordedAt) <= at);
   if (before.length === entries.length) return true;
-  const then = projectChart(before).rounds.flatMap((was) => (was.isInError ? [] : alertsIn(was, rulesOf)));
+  const { onDay } = round;
+  const then = projectChart(before).rounds.flatMap((was) =>
+    was.isInError ? [] : alertsIn({ ...was, onDay }, rulesOf),
+  );
   return then.some(
     ({ condition, figures }) =>
       condition === alert.condition && firstDifference(figures, alert.figures) === null,

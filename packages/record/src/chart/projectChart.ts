@@ -1,4 +1,6 @@
 import type { StoredEntry } from '../entry/entry.js';
+import { onDay as factsOnDay, type OnDay } from '../person/onDay.js';
+import { standingFacts } from '../person/standingFacts.js';
 import { type AmendedEntry, gatherAmendments } from './amendmentTree.js';
 
 /** One signed set of signs, as the chart shows it. */
@@ -19,6 +21,8 @@ export type ChartRound = {
   readonly closed: readonly Closed[];
   /** Every signing of the round was entered in error, and with it everything in it. */
   readonly isInError: boolean;
+  /** What the record says of the person on the day of the round, whether or not it was known when it was signed. */
+  readonly onDay: OnDay;
 };
 
 export type Countersigned = StoredEntry & { readonly kind: 'countersigned' };
@@ -56,13 +60,20 @@ export function projectChart(entries: readonly StoredEntry[]): Chart {
     rounds.set(id, round);
   }
   const about = aboutRounds(gathered);
+  const facts = standingFacts(entries);
   // gatherAmendments answers in the order of the work, so the rounds were met oldest first.
   const inOrder = [...rounds].map(([id, round]) => ({
     id,
     ...round,
     ...sayings(round, about.get(id) ?? NOTHING_SAID),
+    onDay: factsOnDay(facts, dayOf(round)),
   }));
   return { rounds: inOrder.reverse(), entries: entries.length };
+}
+
+/** The day of a round, local, as its signing has it, else its first value. */
+function dayOf({ signed, values }: Writable): string {
+  return (signed?.original ?? values[0]?.original)?.measuredAt.at.slice(0, 'YYYY-MM-DD'.length) ?? '';
 }
 
 type About = { readonly countersigned: readonly Countersigned[]; readonly closed: readonly Closed[] };

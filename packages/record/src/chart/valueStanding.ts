@@ -35,7 +35,8 @@ export function valueStanding(round: ChartRound, rulesOf: RulesOf): RoundValueKe
 /**
  * Everything that a round comes to, in the order of its signings: once for each that stands, and once more for each
  * value that somebody else's amendment disputes. Where nobody knows which is true, none may hide what another says.
- * Where the rules of its version are not at hand, an amended round is judged by the general rules too.
+ * Where the rules of its version are not at hand, an amended round is judged by the general rules too; and where the
+ * record says of that day what nobody knew at the signing (a pregnancy, a birth), by that as well.
  */
 export function valuesStanding(round: ChartRound, rulesOf: RulesOf): readonly RoundValueKept[] {
   return standingSignings(round).flatMap((signing) => {
@@ -43,8 +44,31 @@ export function valuesStanding(round: ChartRound, rulesOf: RulesOf): readonly Ro
     return readingsOf(round).flatMap((values) => [
       ...present(valueUnder(signing, round, values, rulesOf)),
       ...(isUnruled ? present(valueUnder(signing, round, values, () => NOTHING_CHOSEN)) : []),
+      ...present(valueLearnt(signing, round, values, rulesOf)),
     ]);
   });
+}
+
+/** What a round comes to with what the record says of its day; null where the signing knew as much. */
+function valueLearnt(
+  signing: Signing,
+  round: ChartRound,
+  values: Values,
+  rulesOf: RulesOf,
+): RoundValueKept | null {
+  const { evidence, value, protocolVersion, signs }: Partial<RoundContent> = signing.content;
+  if (evidence == null || value == null || signs === undefined) return null;
+  const { facts } = evidence;
+  const isPregnant = round.onDay.isPregnant ?? facts.isPregnant;
+  const weeksAfterBirth = facts.weeksAfterBirth ?? round.onDay.weeksAfterBirth;
+  if (isPregnant === facts.isPregnant && weeksAfterBirth === facts.weeksAfterBirth) return null;
+  const learnt = { ...evidence, facts: { ...facts, isPregnant, weeksAfterBirth } };
+  return valueOfRound(
+    signs,
+    learnt,
+    entriesNamed(signs, round, values),
+    rulesOf(protocolVersion ?? null) ?? NOTHING_CHOSEN,
+  );
 }
 
 function present<Found>(found: Found | null): readonly Found[] {
@@ -86,14 +110,18 @@ function valueUnder(
   if (!isAmendedSince(round)) return value;
   const rules = rulesOf(protocolVersion);
   if (rules === null) return value;
+  return valueOfRound(signs, evidence, entriesNamed(signs, round, values), rules);
+}
+
+/** What stands of the entries that a signing names, by itself or by what they amend. */
+function entriesNamed(signs: RoundContent['signs'], round: ChartRound, values: Values): Entry[] {
   const named = new Set(signs.flatMap((sign) => ('entries' in sign ? sign.entries : [])));
   // An amendment stands in the place of what it amends: under the id by which it is signed, and at its place in the work.
-  const entries = round.values.flatMap(({ original, story }, at): Entry[] => {
+  return round.values.flatMap(({ original, story }, at): Entry[] => {
     const now = values[at] ?? null;
     const signed = story.find(({ id }) => named.has(id));
     return now === null || signed === undefined
       ? []
       : [{ ...now, id: signed.id, sequence: original.sequence }];
   });
-  return valueOfRound(signs, evidence, entries, rules);
 }

@@ -73,6 +73,6 @@ export function pregnancyWeeksOn({ about, from }: FactContent, day: string): num
 }
 
 /** Completed weeks from one calendar day to a later one; days of the calendar have no zone. */
-function weeksBetween(from: string, day: string): number {
+export function weeksBetween(from: string, day: string): number {
   return Math.floor((Date.parse(day) - Date.parse(from)) / MS_A_DAY / DAYS_A_WEEK);
 }

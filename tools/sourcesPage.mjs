@@ -1,7 +1,10 @@
 const HOW_SURE = [
   ['found', 'read in the named source itself'],
   ['second-hand', 'read in a page that quotes or tabulates the named source'],
-  ['memory', 'widely published, not read again for this project; an alert that stands on it asks to confirm it locally'],
+  [
+    'memory',
+    'widely published, not read again for this project; an alert that stands on it asks to confirm it locally',
+  ],
   ['memory-low', 'from memory, with low confidence'],
   ['practice', 'common practice, no source found'],
   ['derived', 'arithmetic from a stated formula'],

@@ -38,5 +38,7 @@ export function rateInterval(
   const furtherVariance = (2 * (step * step)) / 12 / beats.n ** 2;
   const ratio = Math.exp(longRunHalfWidth({ ...beats, furtherVariance }, PROBABILITY));
   const perMinute = 60_000 / meanIntervalMs;
-  return { lowPerMinute: perMinute / ratio, highPerMinute: perMinute * ratio, why: [] };
+  // Taps closer than the step of their clock say nothing of the rate: its upper end is then the largest number there is.
+  const highPerMinute = Math.min(perMinute * ratio, Number.MAX_VALUE);
+  return { lowPerMinute: perMinute / ratio, highPerMinute, why: [] };
 }

@@ -159,6 +159,12 @@ describe('taps in general', () => {
     );
   });
 
+  test('taps far closer than the step of their clock have a range that is a number', () => {
+    const { lowPerMinute, highPerMinute } = resultOf([0, 1e-5, 2e-5, 3e-5, 4e-5, 5e-5], 'file', false);
+    expect(lowPerMinute).toBe(0);
+    expect(highPerMinute).toBe(Number.MAX_VALUE);
+  });
+
   test('no rate is infinite, and none over 400 goes without a flag, however close the taps', () => {
     const close = fc.array(fc.integer({ min: -12, max: 1 }), { minLength: 1, maxLength: 12 });
     const steps = fc.record({ close, lead: fc.constantFrom(1, 4) });

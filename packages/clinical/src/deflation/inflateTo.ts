@@ -1,11 +1,27 @@
 import type { InflationRules } from './rules.js';
 
+/** What is known of an arm in this round, mmHg: where its pulse was lost, and the systolics read there. */
+export type KnownOfArm = { readonly lostMmHg: number | null; readonly readMmHg: readonly number[] };
+
+/** How far to pump up, mmHg, and what decided it; `mmHg` is null where nothing is known. */
+export type InflateTo = { readonly mmHg: number | null; readonly by: 'felt' | 'read' | null };
+
+/** A target made from a reading is rounded up to this step, so that it does not give the reading away, mmHg. */
+const STEP = 10;
+
 /**
- * How far to pump up, in mmHg: the local margin above the pressure at which the pulse was lost.
- * Source: bedside handbook 3.5 (margins of 10, 20 and 30 are in use).
+ * How far to pump up: the local margin above where the pulse was lost, or above what was read on this arm before if that
+ * is more. Who takes a repeat is not told the earlier reading, so its target is rounded up to the next ten.
+ * Source: bedside handbook 3.5 (margins of 10, 20 and 30 are in use); above what was read, decision of this project.
  *
- * @example inflateTo(124, DEFAULT_INFLATION_RULES) // 154
+ * @example inflateTo({ lostMmHg: 124, readMmHg: [] }, DEFAULT_INFLATION_RULES) // { mmHg: 154, by: 'felt' }
  */
-export function inflateTo(lostMmHg: number, { marginMmHg }: Pick<InflationRules, 'marginMmHg'>): number {
-  return lostMmHg + marginMmHg;
+export function inflateTo(
+  { lostMmHg, readMmHg }: KnownOfArm,
+  { marginMmHg }: Pick<InflationRules, 'marginMmHg'>,
+): InflateTo {
+  const byFelt = lostMmHg === null ? null : lostMmHg + marginMmHg;
+  const byRead = readMmHg.length === 0 ? null : STEP * Math.ceil((Math.max(...readMmHg) + marginMmHg) / STEP);
+  if (byRead !== null && (byFelt === null || byRead > byFelt)) return { mmHg: byRead, by: 'read' };
+  return { mmHg: byFelt, by: byFelt === null ? null : 'felt' };
 }

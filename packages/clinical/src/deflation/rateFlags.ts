@@ -2,6 +2,7 @@ import type { Flag } from '../contract/flag.js';
 import { passes, settled } from '../contract/threshold.js';
 import type { RunFlagCode } from './codes.js';
 import { DEFLATION_COMPARISONS as SIDE } from './comparisons.js';
+import { isLetDownPerBeat } from './perBeat.js';
 import type { Rates } from './rates.js';
 import type { DeflationRules } from './rules.js';
 
@@ -17,7 +18,7 @@ export function rateFlags(
   isIrregular: boolean,
   rules: DeflationRules,
 ): Flags {
-  const isPerBeat = perBeatApplies(pulsePerMinute, isIrregular, rules);
+  const isPerBeat = isLetDownPerBeat(pulsePerMinute, isIrregular, rules);
   return [
     ...perSecond(
       rates.earlyDeflationRateMmHgPerSecond,
@@ -48,15 +49,4 @@ function perBeatFlags(dropPerBeatMmHg: number | null, { fastestPerBeatMmHg }: De
   if (dropPerBeatMmHg === null) return [];
   if (!passes(settled(dropPerBeatMmHg), SIDE.fastestPerBeatMmHg, fastestPerBeatMmHg)) return [];
   return [{ code: 'too-fast-per-beat', figures: { dropPerBeatMmHg, fastestPerBeatMmHg } }];
-}
-
-function perBeatApplies(
-  pulsePerMinute: number | null,
-  isIrregular: boolean,
-  { perBeatWhen, slowPulsePerMinute }: DeflationRules,
-): boolean {
-  if (perBeatWhen !== 'slow-or-irregular') return perBeatWhen === 'always';
-  const isSlow =
-    pulsePerMinute !== null && passes(pulsePerMinute, SIDE.slowPulsePerMinute, slowPulsePerMinute);
-  return isSlow || isIrregular;
 }

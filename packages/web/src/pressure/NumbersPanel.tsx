@@ -1,3 +1,4 @@
+import { inflateTo } from '@evenfall/clinical';
 import type { RunPlace } from '@evenfall/record';
 import { useEffect, useRef, useState } from 'react';
 import { useApp } from '../app/context.js';
@@ -5,7 +6,7 @@ import { Field } from '../parts/Field.js';
 import type { Round } from '../round/useRound.js';
 import { PlaceLine } from './PlaceLine.js';
 import { PressureKeypad } from './PressureKeypad.js';
-import { feltFor, type PressureAt, RUN_FIELDS, type RunField } from './pressureDraft.js';
+import { feltFor, knownAt, type PressureAt, RUN_FIELDS, type RunField } from './pressureDraft.js';
 import { typedAs, withPressureAt, withReading } from './pressureSteps.js';
 import { type ReadRun, readRun } from './readRun.js';
 import { feltPulse } from './runCircumstances.js';
@@ -38,7 +39,8 @@ export function NumbersPanel({ round, place, measuring }: NumbersProps) {
   const wrongText = (field: RunField | 'typed'): string | null => {
     const refused = wrong?.[field];
     if (refused === undefined) return null;
-    const nameOf = () => (field === 'typed' ? label : words.sentence(`pressure.${field}`));
+    const part = refused.field === '/diastolic' ? words.sentence('pressure.diastolic') : label;
+    const nameOf = () => (field === 'typed' ? part : words.sentence(`pressure.${field}`));
     return words.problem(refused, { nameOf }).message;
   };
   const upright = Number(fields.uprightMinutes ?? '');
@@ -72,6 +74,10 @@ export function NumbersPanel({ round, place, measuring }: NumbersProps) {
       }),
     );
   };
+  const isPumping = method === 'auscultation' && measuring.inflatedAt !== null && typed === '';
+  const target = isPumping
+    ? inflateTo(knownAt(round.draft.pressure, place), round.inForce.runRules.inflation).mmHg
+    : null;
   const asked = RUN_FIELDS.filter((field) => isAskedOf(field, method));
   return (
     <form
@@ -84,6 +90,11 @@ export function NumbersPanel({ round, place, measuring }: NumbersProps) {
     >
       <PlaceLine round={round} place={place} />
       <p className="measure-says">{words.sentence(TITLES[method])}</p>
+      {target === null ? null : (
+        <p className="measure-says">
+          <strong>{words.sentence('pressure.pumpTo', { mmHg: target })}</strong>
+        </p>
+      )}
       <div className="typed">
         <input
           ref={input}

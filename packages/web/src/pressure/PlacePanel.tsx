@@ -15,17 +15,22 @@ import {
 } from '@evenfall/clinical';
 import type { RunPlace } from '@evenfall/record';
 import { useState } from 'react';
+import { useLocation } from 'wouter';
 import { useApp } from '../app/context.js';
 import { useForm } from '../app/forms.js';
 import { Choices } from '../parts/Choices.js';
 import { Field } from '../parts/Field.js';
 import { Flags } from '../parts/Flags.js';
+import { NotDoneForm } from '../round/NotDoneForm.js';
+import { nextHref } from '../round/nextHref.js';
+import { standingOf } from '../round/standing.js';
 import type { Round } from '../round/useRound.js';
-import { suggestedPlace, withPlace } from './pressureSteps.js';
+import { suggestedPlace, withPlace, withPressureNotDone } from './pressureSteps.js';
 
 /** Arm, posture, site and cuff, held against the facts of the day. */
-export function PlacePanel({ round }: { readonly round: Round }) {
-  const { words } = useApp();
+export function PlacePanel({ round, person }: { readonly round: Round; readonly person: string }) {
+  const { words, program } = useApp();
+  const [, go] = useLocation();
   const { draft, facts, inForce } = round;
   const { roundRules: rules } = inForce;
   const suggested = suggestedPlace(draft.pressure, facts.round, rules);
@@ -58,7 +63,8 @@ export function PlacePanel({ round }: { readonly round: Round }) {
     check.allowed === 'needs-reason' || (check.allowed === 'yes' && check.because.length > 0);
   const { scheme } = rules.cuff;
   const armCm = form.text('armCm').trim();
-  const question = armCm === '' ? null : parseCuffQuestion({ armCm }, rules.cuff);
+  const atHand = form.text('cuff') === '' || site !== 'upper-arm' ? null : form.text('cuff');
+  const question = armCm === '' ? null : parseCuffQuestion({ armCm, atHand }, rules.cuff);
   const armWrong =
     question === null || question.ok
       ? null
@@ -82,71 +88,88 @@ export function PlacePanel({ round }: { readonly round: Round }) {
     round.change((before) => withPlace(before, place, rules.plan.palpateFirst));
   };
   return (
-    <form
-      className="form measure"
-      noValidate
-      onSubmit={(event) => {
-        event.preventDefault();
-        submit();
-      }}
-    >
-      <Choices
-        legend={words.sentence('pressure.arm')}
-        choices={SIDES.map((id) => ({ id, text: words.sentence(`pressure.${id}`) }))}
-        chosen={side}
-        onChoose={(id) => form.set('side', id)}
-      />
-      {check.because.length === 0 ? null : (
-        <div className={check.allowed === 'never' ? 'notice notice-stop' : 'notice'} role="alert">
-          <p>
-            <strong>{check.because.map((kind) => words.title('armFact', kind)).join(', ')}</strong>
-          </p>
-          <p>{words.sentence(check.allowed === 'never' ? 'pressure.never' : 'pressure.better')}</p>
-        </div>
-      )}
-      {needsOverride ? (
-        <>
-          <Field
-            label={words.sentence('pressure.overrideBy')}
-            wrong={isAsked && !hasOverride ? words.sentence('pressure.overrideMissing') : null}
-          >
-            {(control) => (
-              <input
-                {...control}
-                type="text"
-                autoComplete="off"
-                maxLength={200}
-                value={form.text('by')}
-                onChange={(event) => form.set('by', event.target.value)}
-              />
-            )}
-          </Field>
-          <Field label={words.sentence('pressure.overrideWhy')}>
-            {(control) => (
-              <input
-                {...control}
-                type="text"
-                autoComplete="off"
-                maxLength={500}
-                value={form.text('why')}
-                onChange={(event) => form.set('why', event.target.value)}
-              />
-            )}
-          </Field>
-        </>
+    <>
+      <form
+        className="form measure"
+        noValidate
+        onSubmit={(event) => {
+          event.preventDefault();
+          submit();
+        }}
+      >
+        <Choices
+          legend={words.sentence('pressure.arm')}
+          choices={SIDES.map((id) => ({ id, text: words.sentence(`pressure.${id}`) }))}
+          chosen={side}
+          onChoose={(id) => form.set('side', id)}
+        />
+        {check.because.length === 0 ? null : (
+          <div className={check.allowed === 'never' ? 'notice notice-stop' : 'notice'} role="alert">
+            <p>
+              <strong>{check.because.map((kind) => words.title('armFact', kind)).join(', ')}</strong>
+            </p>
+            <p>{words.sentence(check.allowed === 'never' ? 'pressure.never' : 'pressure.better')}</p>
+          </div>
+        )}
+        {needsOverride ? (
+          <>
+            <Field
+              label={words.sentence('pressure.overrideBy')}
+              wrong={isAsked && !hasOverride ? words.sentence('pressure.overrideMissing') : null}
+            >
+              {(control) => (
+                <input
+                  {...control}
+                  type="text"
+                  autoComplete="off"
+                  maxLength={200}
+                  value={form.text('by')}
+                  onChange={(event) => form.set('by', event.target.value)}
+                />
+              )}
+            </Field>
+            <Field label={words.sentence('pressure.overrideWhy')}>
+              {(control) => (
+                <input
+                  {...control}
+                  type="text"
+                  autoComplete="off"
+                  maxLength={500}
+                  value={form.text('why')}
+                  onChange={(event) => form.set('why', event.target.value)}
+                />
+              )}
+            </Field>
+          </>
+        ) : null}
+        <Choices
+          legend={words.sentence('pressure.posture')}
+          choices={POSTURES.map((id) => ({ id, text: words.sentence(`pressure.${id}`) }))}
+          chosen={chosen.posture}
+          onChoose={(id) => form.set('posture', id)}
+        />
+        <Flags flags={chosen.why} />
+        <CuffFields round={round} form={form} site={site} armWrong={armWrong} question={question} />
+        {check.allowed === 'never' ? null : (
+          <button type="submit" className="button button-first button-large">
+            {words.sentence('pressure.placed')}
+          </button>
+        )}
+      </form>
+      {check.allowed === 'never' && draft.pressure.values.length === 0 ? (
+        <details className="more">
+          <summary>{words.sentence('pressure.notTaken')}</summary>
+          <NotDoneForm
+            onKeep={(kept) => {
+              const next = withPressureNotDone(draft, kept);
+              round.change((before) => withPressureNotDone(before, kept));
+              go(nextHref(person, standingOf(next, { ...round, program }).next.step));
+            }}
+            onCancel={() => form.set('side', side === 'left' ? 'right' : 'left')}
+          />
+        </details>
       ) : null}
-      <Choices
-        legend={words.sentence('pressure.posture')}
-        choices={POSTURES.map((id) => ({ id, text: words.sentence(`pressure.${id}`) }))}
-        chosen={chosen.posture}
-        onChoose={(id) => form.set('posture', id)}
-      />
-      <Flags flags={chosen.why} />
-      <CuffFields round={round} form={form} site={site} armWrong={armWrong} question={question} />
-      <button type="submit" className="button button-first button-large">
-        {words.sentence('pressure.placed')}
-      </button>
-    </form>
+    </>
   );
 }
 
@@ -205,6 +228,7 @@ function CuffFields({ round, form, site, armWrong, question }: CuffFieldsProps) 
           )}
         </Field>
       ) : null}
+      <Flags flags={right?.flags ?? []} />
       <details className="more">
         <summary>
           {words.sentence('pressure.site')}: {words.sentence(`pressure.${site}`)}

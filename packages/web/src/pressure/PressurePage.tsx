@@ -74,7 +74,7 @@ function PanelAt({ round, person, record }: PanelProps) {
     return (
       <>
         <FactsOfRound record={record} round={round} />
-        <PlacePanel round={round} />
+        <PlacePanel round={round} person={person} />
       </>
     );
   switch (measuring.at) {

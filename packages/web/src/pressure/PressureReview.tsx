@@ -31,7 +31,9 @@ export function PressureReview({ round, person }: PressureReviewProps) {
             <div className="value-line">
               <ReadingNumbers value={value} round={round} />
             </div>
-            <p className="small">{placeText(reading.place, words)}</p>
+            <p className="small">
+              {words.title('method', value.method)} · {placeText(reading.place, words)}
+            </p>
             <RangeOfReading value={value} />
             <Flags flags={value.flags} />
             <RemoveButton onRemove={() => round.change((draft) => withoutReading(draft, reading.entry))} />

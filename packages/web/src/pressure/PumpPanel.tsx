@@ -1,10 +1,11 @@
-import { inflateTo, type Method } from '@evenfall/clinical';
+import { inflateTo, isLetDownPerBeat, type Method } from '@evenfall/clinical';
 import type { RunPlace } from '@evenfall/record';
 import { useApp } from '../app/context.js';
 import type { Round } from '../round/useRound.js';
 import { PlaceLine } from './PlaceLine.js';
-import { feltFor, type Instant } from './pressureDraft.js';
+import { type Instant, knownAt } from './pressureDraft.js';
 import { blankReading, secondsToWait, withPressureAt } from './pressureSteps.js';
+import { feltPulse, rhythmFelt } from './runCircumstances.js';
 import { useNow } from './useNow.js';
 
 /** How far to pump up, and when. Nothing sounds here, and nothing stands in the way of an early reading. */
@@ -14,7 +15,10 @@ export function PumpPanel({ round, place }: { readonly round: Round; readonly pl
   const { inflation, deflation } = round.inForce.runRules;
   const now = useNow(true);
   const wait = secondsToWait(pressure, now, inflation);
-  const lostMmHg = feltFor(pressure, place)?.lostMmHg ?? null;
+  const known = knownAt(pressure, place);
+  const { mmHg, by } = inflateTo(known, inflation);
+  const isIrregular = rhythmFelt(round.draft) === 'irregular' || round.facts.round.hasIrregularRhythm;
+  const isPerBeat = isLetDownPerBeat(feltPulse(round.draft, round.inForce), isIrregular, deflation);
   const begin = (method: Method, inflatedAt: Instant | null) =>
     round.change((draft) =>
       withPressureAt(draft, blankReading(method, { measuredAt: clock.stamp(), inflatedAt })),
@@ -24,20 +28,22 @@ export function PumpPanel({ round, place }: { readonly round: Round; readonly pl
       <PlaceLine round={round} place={place} />
       <div className="pump">
         <p className="pump-to">
-          {lostMmHg === null
+          {mmHg === null
             ? words.sentence('pressure.pumpUnknown')
-            : words.sentence('pressure.pumpTo', { mmHg: inflateTo(lostMmHg, inflation) })}
+            : words.sentence('pressure.pumpTo', { mmHg })}
         </p>
         <p className="soft small">
-          {lostMmHg === null
-            ? words.sentence('pressure.pumpUnknownWhy')
-            : words.sentence('pressure.pumpWhy', { lost: lostMmHg, margin: inflation.marginMmHg })}
+          {by === 'felt' && known.lostMmHg !== null
+            ? words.sentence('pressure.pumpWhy', { lost: known.lostMmHg, margin: inflation.marginMmHg })
+            : words.sentence(by === 'read' ? 'pressure.pumpWhyRead' : 'pressure.pumpUnknownWhy')}
         </p>
         <p className="measure-says">
-          {words.sentence('pressure.letDown', {
-            slowest: deflation.slowestMmHgPerSecond,
-            fastest: deflation.fastestMmHgPerSecond,
-          })}
+          {isPerBeat
+            ? words.sentence('pressure.letDownPerBeat', { mmHg: deflation.fastestPerBeatMmHg })
+            : words.sentence('pressure.letDown', {
+                slowest: deflation.slowestMmHgPerSecond,
+                fastest: deflation.fastestMmHgPerSecond,
+              })}
         </p>
       </div>
       <p className="pump-wait" role="status">
@@ -49,7 +55,7 @@ export function PumpPanel({ round, place }: { readonly round: Round; readonly pl
       </p>
       <button
         type="button"
-        className="button button-first button-thumb"
+        className={`button button-thumb${wait !== null && wait > 0 ? '' : ' button-first'}`}
         onClick={() => begin('auscultation', { session, atMs: clock.monotonicMs() })}
       >
         {words.sentence('pressure.pumpNow')}
@@ -65,6 +71,9 @@ export function PumpPanel({ round, place }: { readonly round: Round; readonly pl
           {words.sentence('pressure.fromDisplay')}
         </button>
       </div>
+      {isIrregular ? (
+        <p className="small measure-says">{words.sentence('pressure.displayIrregular')}</p>
+      ) : null}
     </div>
   );
 }

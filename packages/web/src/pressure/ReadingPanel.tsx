@@ -114,6 +114,10 @@ function Next({ round, standing, person, gapSeconds }: NextProps) {
   const want = (one: 'other-arm' | 'lying-and-standing') =>
     round.change((draft) => ({ ...draft, wanted: [...new Set([...draft.wanted, one])] }));
   const { step } = standing.next;
+  // What must be asked or acted on comes first: then the foot hides nothing of it and calls for nothing else.
+  const open = standing.content.value;
+  const isOpen =
+    open !== null && (open.actNow.length > 0 || open.ask.features.length > 0 || open.ask.pregnancy);
   return (
     <>
       <div className="buttons buttons-middle">
@@ -138,14 +142,14 @@ function Next({ round, standing, person, gapSeconds }: NextProps) {
         )}
       </div>
       <Flags flags={isReading ? nextPressure.why : []} />
-      <div className="next-steps">
+      <div className={isOpen ? 'next-steps next-steps-last' : 'next-steps'}>
         {nextPressure?.step === 'repeat' && last !== undefined ? (
           <Countdown last={last} gapSeconds={gapSeconds} />
         ) : null}
         {isReading ? (
           <button
             type="button"
-            className="button button-first button-large"
+            className={isOpen ? 'button button-large' : 'button button-first button-large'}
             onClick={() => round.change((draft) => begun(draft, nextPressure))}
           >
             {words.sentence(NEXT_TEXT[nextPressure.step as keyof typeof NEXT_TEXT])}
@@ -153,7 +157,7 @@ function Next({ round, standing, person, gapSeconds }: NextProps) {
         ) : null}
         <Link
           href={isReading ? `/people/${person}/round` : nextHref(person, step)}
-          className={isReading ? 'button button-large' : 'button button-first button-large'}
+          className={isReading || isOpen ? 'button button-large' : 'button button-first button-large'}
         >
           {words.sentence(isReading || step === 'review' ? 'count.toReview' : 'count.goOn')}
         </Link>

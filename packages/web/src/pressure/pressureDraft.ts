@@ -1,4 +1,4 @@
-import type { Method, Run } from '@evenfall/clinical';
+import type { KnownOfArm, Method, Run } from '@evenfall/clinical';
 import type { RunPlace, Stamp } from '@evenfall/record';
 import type { NotDone } from '../round/draft.js';
 
@@ -88,6 +88,22 @@ export const NO_PRESSURE: PressureDraft = {
 export function secondsBetween(from: Instant | null, to: Instant | null): number | null {
   if (from === null || to === null || from.session !== to.session) return null;
   return Math.max(0, to.atMs - from.atMs) / 1000;
+}
+
+/** What is known of the pressure at a place in this round: where the pulse was lost, and systolics read there, mmHg. */
+export function knownAt(pressure: PressureDraft, place: RunPlace): KnownOfArm {
+  const read = pressure.values.filter(
+    (one) => one.place.side === place.side && one.place.site === place.site,
+  );
+  return {
+    lostMmHg: feltFor(pressure, place)?.lostMmHg ?? null,
+    readMmHg: read.flatMap((one) => systolicOf(one.run)),
+  };
+}
+
+function systolicOf({ moments }: Run): readonly number[] {
+  const first = moments.find(({ what }) => what === 'first sound' || what === 'pulse back');
+  return first === undefined ? [] : [first.mmHg];
 }
 
 /** The estimate that was felt last on this arm and not listened for yet; null if there is none. */

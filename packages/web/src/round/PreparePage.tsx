@@ -54,7 +54,11 @@ export function PreparePage({ person }: { readonly person: string }) {
               >
                 {round === null ? null : <FactsOfRound record={record} round={round} />}
                 <p>{words.sentence('prepare.lead')}</p>
-                <button type="button" className="button button-first button-thumb" onClick={() => keep([])}>
+                <button
+                  type="button"
+                  className={`button button-thumb${chosen.length === 0 ? ' button-first' : ''}`}
+                  onClick={() => keep([])}
+                >
                   {words.sentence('prepare.all')}
                 </button>
                 <fieldset className="ticks">
@@ -75,7 +79,7 @@ export function PreparePage({ person }: { readonly person: string }) {
                   ))}
                 </fieldset>
                 {chosen.length === 0 ? null : (
-                  <button type="submit" className="button button-large">
+                  <button type="submit" className="button button-first button-large">
                     {words.sentence('prepare.keep')}
                   </button>
                 )}

@@ -50,7 +50,10 @@ export function MeasuresReview({ round, person }: MeasuresReviewProps) {
         </div>
       ))}
       <div className="buttons">
-        <Link href={`/people/${person}/round/signs`} className="button button-quiet">
+        <Link
+          href={`/people/${person}/round/signs`}
+          className={measures.length === 0 ? 'button' : 'button button-quiet'}
+        >
           {words.sentence(measures.length === 0 ? 'review.take' : 'review.takeAnother')}
         </Link>
       </div>

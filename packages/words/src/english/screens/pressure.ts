@@ -38,7 +38,8 @@ export const pressure = {
   cuffFor: (f: { cuff: string; width: number; length: number }, say: Say) =>
     `For this arm: ${f.cuff}, bladder ${say.short(f.width)} × ${say.short(f.length)} cm.`,
   noCuffFor: 'No cuff of this scheme fits this arm: follow your local rule, or take another site.',
-  never: 'This arm must not be used. Take the other one, or say why the pressure was not taken.',
+  never: 'This arm must not be used. Take the other one, or say below why the pressure was not taken.',
+  notTaken: 'The pressure cannot be taken …',
   better: 'The other arm is better. To take this one, say who decided and why.',
   overrideBy: 'Who decided',
   overrideWhy: 'Why this arm',
@@ -57,6 +58,7 @@ export const pressure = {
   pumpTo: (f: { mmHg: number }, say: Say) => `Pump up to ${say.short(f.mmHg)}`,
   pumpWhy: (f: { lost: number; margin: number }, say: Say) =>
     `The pulse was lost at ${say.short(f.lost)}; ${say.short(f.margin)} mmHg above it no gap can hide the first sound.`,
+  pumpWhyRead: 'Above what was found before on this arm, with the margin, and rounded up.',
   pumpUnknown: 'Pump up well above the expected pressure',
   pumpUnknownWhy: 'The pulse was not felt for: a gap in the sounds could be missed.',
   wait: (f: { seconds: number }, say: Say) =>
@@ -64,6 +66,9 @@ export const pressure = {
   mayPump: 'The cuff may go up now.',
   letDown: (f: { slowest: number; fastest: number }, say: Say) =>
     `Let down ${say.short(f.slowest)} to ${say.short(f.fastest)} mmHg a second, and listen. Remember the two numbers.`,
+  letDownPerBeat: (f: { mmHg: number }, say: Say) =>
+    `Let down no more than ${say.short(f.mmHg)} mmHg in each beat, and listen: the pulse is slow or irregular. Remember the two numbers.`,
+  displayIrregular: 'The pulse is irregular: a display may not be right. Take it by ear if you can.',
   pumpNow: 'Pump up now',
   alreadyTaken: 'Already taken: type it',
   fromDisplay: 'Read it off a display',

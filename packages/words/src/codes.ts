@@ -1,6 +1,7 @@
 import type {
   ActNowId,
   ArmsCode,
+  AskCode,
   Category,
   ChildResult,
   CountResult,
@@ -39,6 +40,7 @@ type Named<Code extends string> = string extends Code ? never : Code;
 export type ClinicalCode =
   | ActNowId
   | ArmsCode
+  | AskCode
   | CodesOf<Category>
   | CodesOf<ChildResult>
   | CodesOf<CountResult>

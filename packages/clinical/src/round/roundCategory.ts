@@ -16,8 +16,8 @@ import { isChild } from './whoseLimits.js';
 
 export type RoundCategoryReasonCode = CategoryReasonCode | 'child-facts-missing' | 'under-age-of-scheme';
 
-/** The category of a round's pressure, with the scheme that gave it; centiles only of a child by the Fourth Report. */
-export type RoundCategory = Omit<CategoryResult, 'flags' | 'why'> & {
+/** The category of one pressure, with the scheme that gave it; centiles only of a child by the Fourth Report. */
+export type PlacedPressure = Omit<CategoryResult, 'flags' | 'why'> & {
   readonly guideline: GuidelineId | typeof FOURTH_REPORT_ID;
   readonly screening: Screening | null;
   readonly centiles: { readonly systolic: number | null; readonly diastolic: number | null } | null;
@@ -39,7 +39,7 @@ const NOT_PLACED = {
 } as const;
 
 /**
- * Puts the pressure of a round in the scheme of the place for this person: pregnant or up to the weeks after a birth
+ * Puts a pressure of a round in the scheme of the place for this person: pregnant or up to the weeks after a birth
  * that count as pregnancy, child, or adult. Null where the place has no scheme for them.
  *
  * Errors: none. A child without sex, age or height is not classified: why `child-facts-missing` (handbook 7.5).
@@ -50,7 +50,7 @@ export function roundCategory(
   input: Pick<RoundInput, 'heightCm' | 'facts'>,
   isPregnancy: boolean,
   rules: CategoryRules,
-): RoundCategory | null {
+): PlacedPressure | null {
   const { ageMonths, sex } = input.facts;
   if (isPregnancy) {
     if (rules.pregnancyScheme === NO_SCHEME) return null;
@@ -72,7 +72,7 @@ export function roundCategory(
 
 const ADULT = { ageYears: null, sex: null, isPregnant: false } as const;
 
-function byFourthReport(measured: Measured, input: Pick<RoundInput, 'heightCm' | 'facts'>): RoundCategory {
+function byFourthReport(measured: Measured, input: Pick<RoundInput, 'heightCm' | 'facts'>): PlacedPressure {
   const child = knownChild(input);
   if (child === null) {
     const why = [{ code: 'child-facts-missing' as const, figures: {} }];

@@ -136,6 +136,33 @@ describe('a category', () => {
     expect(of({ ageMonths: 216 })).toMatchObject({ guideline: 'acc-aha-2025', category: 'stage-2' });
   });
 
+  // AAP 2017 takes three readings (bedside handbook 3.10): until then a lower one never hides a raised one (our decision).
+  test('without an average is that of the highest reading, and the look-again stays until the average', () => {
+    const rules = { ...CHOSEN, readings: readingsRulesOf('aap-2017') };
+    const girl = { facts: facts({ ageMonths: 60, sex: 'f' }), heightCm: 110 };
+    const of = (...texts: string[]) => result({ ...girl, readings: readings(...texts) }, rules);
+    const two = of('112/72', '98/58');
+    expect(two.pressure).toMatchObject({ systolic: null });
+    expect(two.category).toMatchObject({ category: 'stage-1', highestOf: 2 });
+    expect(two.category?.shown).toEqual({ systolic: '112', diastolic: '72' });
+    expect(two.rechecks.map(({ code }) => code)).toEqual(['recheck-abnormal-later']);
+    expect(of('98/58', '112/72').category).toMatchObject({ category: 'stage-1', highestOf: 2 });
+    expect(of('112/72').category).toMatchObject({ category: 'stage-1', highestOf: 1 });
+    const three = of('112/72', '98/58', '96/56');
+    expect(three.category).toMatchObject({ category: 'normal', highestOf: null });
+    expect(three.rechecks).toEqual([]);
+  });
+
+  test('without an average is the highest by its scheme, not by its systolic alone', () => {
+    const rules = { ...CHOSEN, readings: readingsRulesOf('esc-2024') };
+    const of = (...texts: string[]) => result({ readings: readings(...texts) }, rules).category;
+    expect(of('138/92', '139/85')).toMatchObject({ category: 'stage-2', shown: { systolic: '138' } });
+    expect(of('131/79', '129/84')).toMatchObject({ category: 'stage-1', shown: { systolic: '131' } });
+    // By feel 150 is at least stage 2, whatever was heard of the same height or below.
+    expect(of('150/P', '128/78')).toMatchObject({ category: null, atLeast: 'stage-2' });
+    expect(of('150/P', '148/78')).toMatchObject({ category: 'stage-2', shown: { systolic: '148' } });
+  });
+
   // Bedside handbook 6.4, worked example: girl 5 y, 105 cm, 104/70 is elevated by its diastolic (93.2).
   test('of a child is by sex, age and height, and without one of them it is not classified', () => {
     const girl = facts({ ageMonths: 60, sex: 'f' });
@@ -209,6 +236,26 @@ describe('acting now', () => {
     expect(result({ ...severe, features: [] }).ask.features).toEqual([]);
     expect(alerts({ ...severe, features: ['severe-headache'] })).toEqual(['severe-with-severe-headache']);
     expect(result({ ...severe, features: ['severe-headache'] }).recheckClass).toBe('very-low-or-unwell');
+  });
+
+  // Bedside handbook 3.16 and 6.4 (Kaelber, 95th systolic of a boy of 5 at the 5th height centile: 108).
+  test('asks with the reading that raises it, which a lower one after it does not take back', () => {
+    const why = (...texts: string[]) =>
+      result({ readings: readings(...texts), facts: facts({ ageMonths: 60, sex: 'm' }) }).ask.why;
+    const asked = (code: string, systolic: number, diastolic: number) => [
+      { code, figures: { systolic, diastolic } },
+    ];
+    expect(why('107/60')).toEqual([]);
+    expect(why('108/60', '98/58')).toEqual(asked('short-child-high-asks', 108, 60));
+    expect(why('138/60', '110/60')).toEqual(asked('severe-asks', 138, 60));
+    const girl = { facts: facts({ ageMonths: 60, sex: 'f' }), heightCm: 110 };
+    const ofGirl = (...texts: string[]) => result({ ...girl, readings: readings(...texts) }).ask.why;
+    expect(ofGirl('112/72', '98/58')).toEqual(asked('child-high-asks', 112, 72));
+    expect(ofGirl('98/58')).toEqual([]);
+    expect(result({ readings: readings('186/112', '181/100', '150/90') }).ask.why).toEqual(
+      asked('severe-asks', 181, 100),
+    );
+    expect(result({ readings: readings('186/112'), features: [] }).ask.why).toEqual([]);
   });
 
   test('asks for pregnancy where it could be, from 10 years to under 60 (our bound)', () => {

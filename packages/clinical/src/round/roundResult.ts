@@ -8,11 +8,13 @@ import { meanPressure } from '../score/meanPressure.js';
 import { pulsePressure } from '../score/pulsePressure.js';
 import { NO_SCORE_INPUTS, type ScoreInputs } from '../score/scoreInputs.js';
 import type { StandingResult } from '../score/standingResult.js';
-import { type ActNowAlert, actNow, type FeaturesToAsk, featuresToAsk } from './actNow.js';
+import { type ActNowAlert, actNow } from './actNow.js';
 import { pregnancyLimits, severeLimits } from './actNowRules.js';
 import { type ArmDifference, armDifference, armPairs } from './armDifference.js';
+import { type Asked, askOf } from './ask.js';
 import { averageReadings, type ReadingsAverage } from './averageReadings.js';
 import type { AveragingRuleId } from './averagingRules.js';
+import { categoryOfRound, type RoundCategory } from './categoryOfRound.js';
 import { knownChild, type LimitsOfChild, limitsOfChild, p95ToActBy, raisedFromOf } from './childLimits.js';
 import { fullReadings } from './fullReadings.js';
 import type { ReadingsCircumstances } from './furtherReading.js';
@@ -20,13 +22,11 @@ import type { KnownSigns } from './knownSigns.js';
 import { type LeftOutReason, readingsToAverage } from './readingsToAverage.js';
 import { RECHECK_CLASSES, type Recheck, type RecheckClass, recheckAfter } from './recheckAfter.js';
 import { recheckClass } from './recheckClass.js';
-import { type RoundCategory, roundCategory } from './roundCategory.js';
-import type { RoundFacts } from './roundFacts.js';
 import type { JudgedReading, RoundInput } from './roundInput.js';
 import type { RoundRules } from './roundRules.js';
 import { type RoundScore, roundScores } from './roundScores.js';
 import { standingOf } from './standingOf.js';
-import { isScoredAsAdult, isSoonAfterBirth, mayBePregnant } from './whoseLimits.js';
+import { isScoredAsAdult, isSoonAfterBirth } from './whoseLimits.js';
 
 /** The version of what is made of a round, as kept beside it. */
 export const ROUND_RULE = 'round-1';
@@ -63,7 +63,7 @@ export type RoundResult = {
   readonly standing: StandingResult | null;
   readonly actNow: readonly ActNowAlert[];
   /** What must still be asked of the person before the alerts are whole. */
-  readonly ask: FeaturesToAsk;
+  readonly ask: Asked;
   readonly recheckClass: RecheckClass | null;
   /** Repeats that are due, counted from the last reading. */
   readonly rechecks: readonly Recheck[];
@@ -84,10 +84,7 @@ export function roundResult(input: RoundInput, rules: RoundRules): RoundResult {
   const score = scoreOf(input, inputs);
   const shared = sharedSigns(input, score, limits);
   const isPregnancy = input.facts.isPregnant === true || isSoonAfterBirth(shared, rules.actNow);
-  const category =
-    used.systolic === null && used.diastolic === null
-      ? null
-      : roundCategory(used, input, isPregnancy, rules.category);
+  const category = categoryOfRound(pressure, input, isPregnancy, rules.category);
   const each = knownEach(input.readings, shared);
   const again = recheckOf(input, each, category, rules);
   return {
@@ -100,7 +97,7 @@ export function roundResult(input: RoundInput, rules: RoundRules): RoundResult {
     scores: roundScores(inputs, input.facts.ageMonths, shows),
     standing: standingOf(input),
     actNow: alertsOf(each, rules),
-    ask: askOf(each, input.facts, rules),
+    ask: askOf(each, input.facts, limits !== null, rules.actNow),
     recheckClass: again,
     rechecks: again === null ? [] : stillDue(recheckAfter(again, rules.recheck), input),
   };
@@ -154,7 +151,7 @@ function pressureOf(
   };
 }
 
-/** The pressure that categories and scores go by: the average, or with too few the last reading at the upper arm. */
+/** The pressure that scores go by: the average, or with too few the last reading at the upper arm. */
 function pressureUsed(
   { readings }: RoundInput,
   pressure: RoundPressure | null,
@@ -234,14 +231,6 @@ function knownEach(
 function alertsOf(each: readonly KnownSigns[], { actNow: rules, actNowOrigins }: RoundRules): ActNowAlert[] {
   const alerts = each.flatMap((known) => actNow(known, rules, actNowOrigins));
   return alerts.filter(({ condition }, at) => alerts.findIndex((one) => one.condition === condition) === at);
-}
-
-function askOf(each: readonly KnownSigns[], facts: RoundFacts, { actNow: rules }: RoundRules): FeaturesToAsk {
-  const asked = each.map((known) => featuresToAsk(known, rules));
-  return {
-    features: asked.find(({ features }) => features.length > 0)?.features ?? [],
-    pregnancy: mayBePregnant(facts) && asked.some(({ pregnancy }) => pregnancy),
-  };
 }
 
 function armsOf(readings: readonly JudgedReading[], { arms }: RoundRules): ArmDifference | null {

@@ -45,6 +45,7 @@ const category = z
     isolated: z.enum(['systolic', 'diastolic']).nullable(),
     atLeast: code.nullable(),
     level: code.nullable(),
+    highestOf: z.number().int().nullable(),
     shown: z.object({ systolic: z.string().nullable(), diastolic: z.string().nullable() }).strict(),
     screening: code.nullable(),
     centiles: z.object({ systolic: number, diastolic: number }).strict().nullable(),
@@ -109,7 +110,7 @@ export const roundValue = z
     scores: z.array(z.object({ of: code, value: number, unit: code, band: code.nullable(), flags }).strict()),
     standing: standing.nullable(),
     actNow: z.array(alert),
-    ask: z.object({ features: z.array(code), pregnancy: z.boolean() }).strict(),
+    ask: z.object({ features: z.array(code), pregnancy: z.boolean(), why: flags }).strict(),
     recheckClass: code.nullable(),
     rechecks: z.array(
       z

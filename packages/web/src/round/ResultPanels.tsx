@@ -57,6 +57,7 @@ export function AskPanel({ round, standing }: AskProps) {
       {isAsked ? (
         <section className="act-now" role="alert" aria-label={words.sentence('result.ask')}>
           <h2>{words.sentence('result.ask')}</h2>
+          <Flags flags={ask?.why ?? []} />
           <p>{words.sentence('result.askSays')}</p>
           {EMERGENCY_FEATURES.map((feature) => (
             <label key={feature} className="tick">
@@ -266,5 +267,6 @@ function categoryText(
         : `${shown.systolic}/${shown.diastolic}`,
     category: words.title('category', id),
     guideline: words.title('scheme', guideline),
+    highestOf: category.highestOf ?? 1,
   });
 }

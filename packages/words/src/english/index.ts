@@ -1,5 +1,6 @@
 import type { ClinicalCode } from '../codes.js';
 import { actNowDetails } from './actNowDetails.js';
+import { askDetails } from './askDetails.js';
 import { averageLines, averageOptions } from './averageLines.js';
 import { categoryDetails } from './categoryDetails.js';
 import { categoryLines } from './categoryLines.js';
@@ -37,6 +38,7 @@ const details = {
   ...categoryDetails,
   ...countDetails,
   ...cuffDetails,
+  ...askDetails,
   ...readingsDetails,
   ...roundDetails,
   ...runDetails,

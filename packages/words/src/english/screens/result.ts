@@ -13,8 +13,8 @@ export const result = {
   category: 'Category',
   fallsIn: (f: { pressure: string; category: string; guideline: string }) =>
     `${f.pressure} falls in “${f.category}” by ${f.guideline}.`,
-  fallsInOne: (f: { pressure: string; category: string; guideline: string }) =>
-    `One reading, ${f.pressure}, and no average yet: it falls in “${f.category}” by ${f.guideline}.`,
+  fallsInOne: (f: { pressure: string; category: string; guideline: string; highestOf: number }, say: Say) =>
+    `${highest(f, say)}, and no average yet: it falls in “${f.category}” by ${f.guideline}.`,
   atLeastIn: (f: { pressure: string; category: string; guideline: string }) =>
     `The ${f.pressure} alone falls in “${f.category}” by ${f.guideline}; without the other number there is no category.`,
   notPlaced: 'It cannot be put in a category.',
@@ -35,7 +35,7 @@ export const result = {
   actNowSays:
     'Do not wait for this page. After signing, say in the chart whom you told and what was said back.',
   ask: 'Ask now',
-  askSays: 'A pressure like this can be an emergency. Does the person have any of these, new?',
+  askSays: 'Does the person have any of these, new?',
   askPregnancy: 'Is the person pregnant, or has given birth in the last six weeks?',
   notPregnant: 'No',
   isPregnant: 'Yes',
@@ -50,3 +50,9 @@ export const result = {
   wantPain: 'Other signs',
   other: 'Other signs',
 } as const;
+
+/** A single reading, or which of several it is. */
+function highest({ pressure, highestOf }: { pressure: string; highestOf: number }, say: Say): string {
+  if (highestOf < 2) return `One reading, ${pressure}`;
+  return `${pressure}, the ${highestOf === 2 ? 'higher' : 'highest'} of ${say.short(highestOf)} readings`;
+}

@@ -1,0 +1,20 @@
+import type { AskCode } from '@evenfall/clinical';
+import type { Figures } from '../figures.js';
+import type { Say } from '../say.js';
+import type { Detail } from './detail.js';
+
+/** Why the emergency features are asked: which reading raises the question, and what it is. Source: bedside handbook 3.16. */
+export const askDetails = {
+  'severe-asks': (f, say) => `${reading(f, say)} is severe and can be an emergency.`,
+  'child-high-asks': (f, say) =>
+    `${reading(f, say)} is high for this child, at or over the 95th centile of its age, sex and height: with any of these it is an emergency.`,
+  'short-child-high-asks': (f, say) =>
+    `${reading(f, say)} may be high for this child, whose own limits are not known: it is at or over the 95th centile of a short child of that age, and with any of these it is an emergency.`,
+} as const satisfies Record<AskCode, Detail>;
+
+/** The reading as far as it has numbers. */
+function reading(f: Figures, say: Say): string {
+  if (!f.has('diastolic')) return `The systolic of ${say.short(f.value('systolic'))}`;
+  if (!f.has('systolic')) return `The diastolic of ${say.short(f.value('diastolic'))}`;
+  return `The reading of ${say.short(f.value('systolic'))}/${say.short(f.value('diastolic'))}`;
+}

@@ -25,7 +25,7 @@ export function PreparedLine({ round, person }: PersonProps) {
       <p>{text}</p>
       <div className="buttons">
         <Link href={`/people/${person}/round/prepare`} className="button button-quiet">
-          {words.sentence(exceptions === null ? 'review.take' : 'prepare.change')}
+          {words.sentence(exceptions === null ? 'prepare.look' : 'prepare.change')}
         </Link>
       </div>
     </section>

@@ -10,6 +10,7 @@ export const prepare = {
   some: (f: { text: string }) => `Not as it should be: ${f.text}`,
   notLooked: 'Nobody looked whether the person was made ready.',
   change: 'Change',
+  look: 'Look now',
   rested: 'did not rest for five minutes',
   'back-supported': 'back not supported',
   'feet-flat': 'feet not flat, or legs crossed',

@@ -20,6 +20,7 @@ export const PATHS = {
   withdrawClassPerson: { method: 'delete', path: '/api/class-sessions/{session}/persons/{person}' },
   listProtocols: { method: 'get', path: '/api/protocols' },
   addProtocol: { method: 'post', path: '/api/protocols' },
+  listProtocolChoices: { method: 'get', path: '/api/protocol-choices' },
   exportPerson: { method: 'get', path: '/api/books/{book}/persons/{person}/export' },
 } as const satisfies Record<string, { method: 'get' | 'post' | 'put' | 'delete'; path: string }>;
 

@@ -19,6 +19,7 @@ import {
   personList,
   personRecord,
   problemDetails,
+  protocolChoice,
   protocolRow,
   takenEntries,
 } from './shapes.js';
@@ -203,6 +204,16 @@ export const ROUTES = {
     summary: 'Keep a protocol; its version is the hash of its content',
     request: { body: body(z.object({ content: z.record(z.string(), z.unknown()) })) },
     responses: { 200: json(protocolRow, 'Kept already.'), 201: json(protocolRow, 'Kept now.'), ...BAD_INPUT },
+  }),
+  listProtocolChoices: createRoute({
+    ...PATHS.listProtocolChoices,
+    summary: 'Which protocol version was put in force when, and by whom',
+    responses: {
+      200: json(
+        z.object({ choices: z.array(protocolChoice), agents: z.array(agent) }),
+        'Every choice ever made here, oldest first, and who acts here.',
+      ),
+    },
   }),
   exportPerson: createRoute({
     ...PATHS.exportPerson,

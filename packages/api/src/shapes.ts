@@ -122,3 +122,13 @@ export const protocolRow = z.object({
   content: z.record(z.string(), z.unknown()),
   recordedAt: z.iso.datetime(),
 });
+export type ProtocolRow = z.infer<typeof protocolRow>;
+
+/** A choice of the place: which version from then on (null for none), when and by whom. */
+export const protocolChoice = z.object({
+  entry: id,
+  version: z.string().nullable(),
+  agent: id,
+  at: z.string(),
+  recordedAt: z.iso.datetime(),
+});

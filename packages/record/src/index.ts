@@ -77,6 +77,8 @@ export { pregnancyWeeksOn, roundFactsOf } from './person/roundFactsOf.js';
 export type { StandingFact } from './person/standingFacts.js';
 export { holdsThen, standingFacts } from './person/standingFacts.js';
 export { PROGRAM } from './program.js';
+export type { PlaceVersion, ProtocolChoiceMade } from './protocol/placeVersions.js';
+export { placeVersions } from './protocol/placeVersions.js';
 export { firstDifference } from './recompute/nearly.js';
 export type { Recomputed } from './recompute/recompute.js';
 export { recompute } from './recompute/recompute.js';

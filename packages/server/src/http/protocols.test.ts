@@ -98,6 +98,22 @@ describe('protocols over HTTP', () => {
     expect(await chosen()).toBeNull();
   });
 
+  test('every choice stays listed with who made it and when, and a version put off can be put in force again', async () => {
+    const [full, local] = [presetOf('full-minute'), localProtocol()].map(protocolVersion) as [string, string];
+    const { choices, agents } = (await clinic.send('GET', '/api/protocol-choices')).body;
+    expect(choices.map(({ version }: { version: string | null }) => version)).toEqual([full, local, null]);
+    for (const one of choices) {
+      expect(one).toMatchObject({ agent: clinic.agent, at: expect.stringMatching(/^\d{4}-\d\d-\d\dT/) });
+    }
+    expect(agents).toContainEqual({ id: clinic.agent, name: 'Wren (invented)' });
+    const kept = (await clinic.send('GET', '/api/protocols')).body.protocols;
+    expect((await choose(local)).status).toBe(201);
+    expect(await chosen()).toBe(local);
+    expect((await clinic.send('GET', '/api/protocol-choices')).body.choices).toHaveLength(4);
+    expect((await clinic.send('GET', '/api/protocols')).body.protocols).toEqual(kept);
+    expect((await choose(null)).status).toBe(201);
+  });
+
   test('one that is not kept cannot be chosen', async () => {
     const came = await choose(UNKNOWN);
     expect(came.body.problems).toMatchObject([

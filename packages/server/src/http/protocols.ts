@@ -1,6 +1,7 @@
 import { ROUTES } from '@evenfall/api';
 import type { OpenAPIHono } from '@hono/zod-openapi';
-import { addProtocol, listProtocols } from '../store/protocols.js';
+import { listAgents } from '../store/agents.js';
+import { addProtocol, listProtocolChoices, listProtocols } from '../store/protocols.js';
 import { problemAnswer } from './problems.js';
 import type { World } from './world.js';
 
@@ -9,6 +10,10 @@ export function protocolRoutes(app: OpenAPIHono, { db, site }: World): void {
   app.openapi(ROUTES.listProtocols, async (c) =>
     c.json({ protocols: await listProtocols(db, site().id) }, 200),
   );
+  app.openapi(ROUTES.listProtocolChoices, async (c) => {
+    const choices = await listProtocolChoices(db, site().id);
+    return c.json({ choices, agents: await listAgents(db, site().id) }, 200);
+  });
   app.openapi(ROUTES.addProtocol, async (c) => {
     const kept = await addProtocol(db, site().id, c.req.valid('json').content);
     if (!kept.ok) return problemAnswer(c, 422, kept.refusals) as never;

@@ -6,7 +6,7 @@ import {
   protocolVersion,
   type Refusal,
 } from '@evenfall/clinical';
-import { type InForce, inForceUnder, NOTHING_CHOSEN } from '@evenfall/record';
+import { type InForce, inForceUnder, NOTHING_CHOSEN, type ProtocolChoiceMade } from '@evenfall/record';
 import type { Kysely } from 'kysely';
 import type { Tables } from '../database/schema.js';
 
@@ -58,19 +58,39 @@ export async function addProtocol(
   return { ok: true, already: inserted === undefined, row: rowFrom(row) };
 }
 
+/** Every choice that was ever made here, oldest first; the last is in force. */
+export async function listProtocolChoices(db: Kysely<Tables>, site: string): Promise<ProtocolChoiceMade[]> {
+  const rows = await choicesOf(db, site).orderBy('recorded_at').orderBy('id').execute();
+  return rows.map((row) => ({
+    entry: row.id,
+    version: versionIn(row),
+    agent: row.agent,
+    at: row.measured_text,
+    recordedAt: row.recorded_at.toISOString(),
+  }));
+}
+
 /** The version chosen last; null when none was chosen or none is wanted any more. */
 export async function protocolInForce(db: Kysely<Tables>, site: string): Promise<string | null> {
-  const row = await db
-    .selectFrom('entry')
-    .select('content')
-    .where('site', '=', site)
-    .where('book', '=', 'care')
-    .where('kind', '=', 'protocol-chosen')
-    .where('person', 'is', null)
+  const row = await choicesOf(db, site)
     .orderBy('recorded_at', 'desc')
     .orderBy('id', 'desc')
     .executeTakeFirst();
-  return (row?.content as { version: string | null } | undefined)?.version ?? null;
+  return row === undefined ? null : versionIn(row);
+}
+
+function choicesOf(db: Kysely<Tables>, site: string) {
+  return db
+    .selectFrom('entry')
+    .select(['id', 'agent', 'measured_text', 'recorded_at', 'content'])
+    .where('site', '=', site)
+    .where('book', '=', 'care')
+    .where('kind', '=', 'protocol-chosen')
+    .where('person', 'is', null);
+}
+
+function versionIn({ content }: { content: unknown }): string | null {
+  return (content as { version: string | null }).version;
 }
 
 /**

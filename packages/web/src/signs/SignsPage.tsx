@@ -1,20 +1,18 @@
 import { SIGNS, type SignOf, wantedSigns } from '@evenfall/clinical';
 import type { StoredEntry } from '@evenfall/record';
 import { useState } from 'react';
-import { Link, Redirect } from 'wouter';
+import { Link } from 'wouter';
 import { useApp, useKept } from '../app/context.js';
 import { useForm } from '../app/forms.js';
 import { signText } from '../app/signText.js';
 import { FactsLines } from '../facts/FactsLines.js';
 import { prescriberOfScaleTwo } from '../facts/factsOn.js';
-import { Asking } from '../parts/Asking.js';
-import { IdentityOf, nameIn } from '../parts/Identity.js';
-import { Page } from '../parts/Page.js';
 import { localDate } from '../ports/stampAt.js';
 import { nextHref } from '../round/nextHref.js';
 import { ActNowPanel } from '../round/ResultPanels.js';
+import { RoundFrame } from '../round/RoundFrame.js';
 import { standingOf } from '../round/standing.js';
-import { entriesIn, type Round, useDraft, useInForce, useRecord, useRound } from '../round/useRound.js';
+import { entriesIn, type Round } from '../round/useRound.js';
 import { SignSection } from './SignSection.js';
 import { signsForm } from './signsForm.js';
 import { oxygenTarget, unkeptSigns } from './typedSign.js';
@@ -22,36 +20,10 @@ import { oxygenTarget, unkeptSigns } from './typedSign.js';
 /** The signs of a round that are neither counted nor taken with a cuff: those that are wanted first. */
 export function SignsPage({ person }: { readonly person: string }) {
   const { words } = useApp();
-  const { asked, again } = useRecord(person);
-  const rules = useInForce();
-  const round = useRound(person);
-  const hasDraft = useDraft(person) !== undefined;
-  if (!hasDraft) return <Redirect to={`/people/${person}`} replace />;
-  if (round !== null && !round.draft.isIdentityChecked)
-    return <Redirect to={`/people/${person}/round`} replace />;
   return (
-    <Page
-      title={words.sentence('signs.title')}
-      heading={
-        <span className="measure-heading">
-          <span>{nameIn(asked.value)}</span>
-          <span className="measure-sign">{words.sentence('signs.title')}</span>
-        </span>
-      }
-      under={<IdentityOf record={asked.value} />}
-      back={{ href: `/people/${person}/round`, text: words.sentence('review.round') }}
-      isBare
-    >
-      <Asking asked={asked} again={again}>
-        {(record) => (
-          <Asking asked={rules.asked} again={rules.again}>
-            {() =>
-              round === null ? null : <Sections round={round} person={person} entries={entriesIn(record)} />
-            }
-          </Asking>
-        )}
-      </Asking>
-    </Page>
+    <RoundFrame person={person} title={words.sentence('signs.title')} isBare>
+      {({ round, record }) => <Sections round={round} person={person} entries={entriesIn(record)} />}
+    </RoundFrame>
   );
 }
 

@@ -1,0 +1,60 @@
+import type { ReactNode } from 'react';
+import { Redirect } from 'wouter';
+import { useApp } from '../app/context.js';
+import { Asking } from '../parts/Asking.js';
+import { IdentityOf, nameIn } from '../parts/Identity.js';
+import { Page } from '../parts/Page.js';
+import type { Round } from './useRound.js';
+import { useDraft, useInForce, useRecord, useRound } from './useRound.js';
+
+/** What a step of a round is shown with: the round, and the record of the person as the server gave it. */
+export type InRound = {
+  readonly round: Round;
+  readonly record: { readonly entries: readonly unknown[] };
+};
+
+type FrameProps = {
+  readonly person: string;
+  /** The step, for the title and beside the name. */
+  readonly title: string;
+  /** Without the footer, where every line of the screen is needed. */
+  readonly isBare?: boolean;
+  readonly children: (shown: InRound) => ReactNode;
+};
+
+/**
+ * The page of one step of a round. Without a round under way it leads to the chart, before the identity is checked to
+ * the check; the name of the person stands above whatever is measured.
+ */
+export function RoundFrame({ person, title, isBare = false, children }: FrameProps) {
+  const { words } = useApp();
+  const { asked, again } = useRecord(person);
+  const rules = useInForce();
+  const round = useRound(person);
+  const hasDraft = useDraft(person) !== undefined;
+  if (!hasDraft) return <Redirect to={`/people/${person}`} replace />;
+  if (round !== null && !round.draft.isIdentityChecked)
+    return <Redirect to={`/people/${person}/round`} replace />;
+  return (
+    <Page
+      title={title}
+      heading={
+        <span className="measure-heading">
+          <span>{nameIn(asked.value)}</span>
+          <span className="measure-sign">{title}</span>
+        </span>
+      }
+      under={<IdentityOf record={asked.value} />}
+      back={{ href: `/people/${person}/round`, text: words.sentence('review.round') }}
+      isBare={isBare}
+    >
+      <Asking asked={asked} again={again}>
+        {(record) => (
+          <Asking asked={rules.asked} again={rules.again}>
+            {() => (round === null ? null : children({ round, record }))}
+          </Asking>
+        )}
+      </Asking>
+    </Page>
+  );
+}

@@ -159,8 +159,49 @@ describe('what the sentences say', () => {
     expect(said(alert as Flag)).toMatch(/\(systolic\)/);
   });
 
-  test('a rule from memory asks to be confirmed, in the words of the handbook', () => {
-    expect(words.sentence('cautions.confirmLocally')).toMatch(/confirm with your local protocol\.$/);
+  test('a rule read in no source asks to be confirmed, and sends nobody to a handbook they do not have', () => {
+    expect(words.sentence('cautions.confirmLocally')).toBe('Confirm with your local protocol.');
+    const told = Object.values(english.details).map(String).join(' ');
+    expect(told).toMatch(/onfirm this limit with your local protocol/);
+    expect(told).not.toMatch(/from memory|bedside handbook/);
+  });
+
+  // Bedside handbook 3.13 and 3.15, as clinical/round asks for them: each is true whenever it is shown.
+  test('what asks for another reading speaks of no guideline where none was chosen, nor of a rest where nobody waits', () => {
+    const needs = { readings: 1, needs: 3 };
+    expect(said({ code: 'more-readings', figures: needs })).toMatch(/this guideline goes by 3/);
+    expect(said({ code: 'more-readings-general', figures: needs })).toMatch(/general rule goes by 3/);
+    expect(said({ code: 'more-readings-general', figures: needs })).not.toMatch(/this guideline/);
+    expect(said({ code: 'too-few', figures: needs })).toBe(
+      '1 reading with both numbers is too few for an average, which takes 3 here.',
+    );
+    expect(said({ code: 'again-at-once', figures: {} })).not.toMatch(/rest/);
+    const later = { fromSeconds: 600, withinSeconds: 900 };
+    expect(said({ code: 'recheck-abnormal-later', figures: later })).toMatch(/^If it is still high/);
+  });
+
+  test('a single reading that a category goes by is the higher or highest where there are several', () => {
+    const of = (highestOf: number) =>
+      words.sentence('result.fallsInOne', {
+        pressure: '131/79',
+        category: 'Stage 1',
+        guideline: 'X',
+        highestOf,
+      });
+    expect(of(1)).toMatch(/^One reading, 131\/79, and no average yet/);
+    expect(of(2)).toMatch(/^131\/79, the higher of 2 readings, and no average yet/);
+    expect(of(3)).toMatch(/^131\/79, the highest of 3 readings/);
+  });
+
+  test('the question of emergency features names its reading, and calls severe only what is', () => {
+    expect(said({ code: 'child-high-asks', figures: { systolic: 112, diastolic: 72 } })).toMatch(
+      /^The reading of 112\/72 is high for this child/,
+    );
+    for (const code of ['child-high-asks', 'short-child-high-asks'])
+      expect(said({ code, figures: { systolic: 112 } })).not.toMatch(/severe/);
+    expect(said({ code: 'severe-asks', figures: { systolic: 186 } })).toBe(
+      'The systolic of 186 is severe and can be an emergency.',
+    );
   });
 
   test('a difference beside its limit never reads as the limit', () => {

@@ -173,14 +173,16 @@ describe('a sentence shows a number on its own side of its limit', () => {
   });
 });
 
-test('what is from memory says so, and asks for the local protocol', () => {
+test('what is from memory asks for the local protocol', () => {
   // CONTRIBUTING: one not re-read is marked from memory, and drives no alert before a clinician has confirmed it.
   const { flags } = meanPressure(inputsOf('mean-pressure', { systolic: 60, diastolic: 40 }));
-  expect(said(flags).join(' ')).toMatch(/from memory: confirm it with your local protocol/);
+  expect(said(flags).join(' ')).toMatch(/Confirm this limit with your local protocol/);
   const parsed = parseSign({ of: 'temperature', celsius: 38, site: 'oral' });
   if (!parsed.ok) throw new Error('refused');
   const known = { ageMonths: null, feltPulsePerMinute: null, minutesSinceDrinkOrSmoke: null };
-  expect(said(signResult(parsed.value, known).flags).join(' ')).toMatch(/from memory/);
+  expect(said(signResult(parsed.value, known).flags).join(' ')).toMatch(
+    /Confirm this limit with your local protocol/,
+  );
 });
 
 test('the early-warning score is called by its plain name and acknowledges the College', () => {

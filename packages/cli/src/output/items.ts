@@ -1,4 +1,4 @@
-import type { Words } from '@evenfall/words';
+import { publishedSource, type Words } from '@evenfall/words';
 import type { Answer } from '../answer.js';
 import type { Item } from '../command.js';
 import { wrap } from './wrap.js';
@@ -12,7 +12,7 @@ export function listed(items: readonly Item[], words: Words): Answer {
   const lines = items.flatMap(({ title, source: from, status, typed }) => [
     ...wrap(typed),
     ...wrap(title, INDENT),
-    ...wrap(`${source}: ${from}; ${status}`, INDENT),
+    ...wrap(`${source}: ${[publishedSource(from), status].filter(Boolean).join('; ')}`, INDENT),
   ]);
   return { kind: 'one', json: { items }, lines };
 }

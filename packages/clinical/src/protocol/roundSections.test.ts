@@ -31,7 +31,9 @@ const idsOf = (name: string) =>
 
 test('without a protocol, and under the first presets, a round goes by the defaults', () => {
   for (const protocol of [null, preset()]) {
-    expect(readingsRules(protocol)).toEqual(DEFAULT_READINGS_RULES);
+    // With none chosen they are the general rule, and no guideline of the place.
+    const isGeneral = protocol === null ? { isGeneral: true } : {};
+    expect(readingsRules(protocol)).toEqual({ ...DEFAULT_READINGS_RULES, ...isGeneral });
     expect(armsRules(protocol)).toEqual(DEFAULT_ARMS_RULES);
     expect(recheckRules(protocol)).toEqual(DEFAULT_RECHECK_RULES);
     expect(actNowRules(protocol)).toEqual(DEFAULT_ACT_NOW_RULES);

@@ -52,7 +52,9 @@ export function planRules(protocol: Protocol | null): PlanRules {
 
 /** How many readings, how far apart, which average under a protocol; the defaults for what it does not have. */
 export function readingsRules(protocol: Protocol | null): ReadingsRules {
-  return { ...DEFAULT_READINGS_RULES, ...valuesOf(protocol?.sections.readings) };
+  const section = protocol?.sections.readings;
+  if (section === undefined) return { ...DEFAULT_READINGS_RULES, isGeneral: true };
+  return { ...DEFAULT_READINGS_RULES, ...valuesOf(section) };
 }
 
 /** When the arms differ under a protocol; the defaults for what it does not have. */

@@ -1,3 +1,4 @@
+import type { CategoryRules } from '../category/rules.js';
 import { adultScheme, PREGNANCY_SCHEME } from '../category/schemes.js';
 import { AAP_2017 } from '../child/aap2017.js';
 import { FOURTH_REPORT_ID } from '../child/childResult.js';
@@ -5,8 +6,6 @@ import { isAveragedSite } from '../cuff/placeCheck.js';
 import { type PlacedPressure, roundCategory } from './roundCategory.js';
 import type { RoundInput } from './roundInput.js';
 import type { KnownPressure } from './severe.js';
-
-type Rules = Parameters<typeof roundCategory>[3];
 
 /** The category of a round with what it stands on. */
 export type RoundCategory = PlacedPressure & {
@@ -25,7 +24,7 @@ export function categoryOfRound(
   average: KnownPressure | null,
   input: RoundInput,
   isPregnancy: boolean,
-  rules: Rules,
+  rules: CategoryRules,
 ): RoundCategory | null {
   if (average !== null && average.systolic !== null) {
     const placed = roundCategory(average, input, isPregnancy, rules);

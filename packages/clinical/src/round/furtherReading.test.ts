@@ -94,6 +94,47 @@ describe('an irregular pulse', () => {
   });
 });
 
+describe('too few', () => {
+  // Bedside handbook 3.13: at least 3 of an irregular pulse, whatever the guideline (ACC/AHA 2, ESC 3). One reason is told.
+  test.each<[AveragingRuleId, string, string[]]>([
+    ['acc-aha-2025', '128/80', ['irregular-more-readings']],
+    ['acc-aha-2025', '128/80 126/80', ['irregular-more-readings']],
+    ['acc-aha-2025', '128/80 126/80 126/80', []],
+    ['esc-2024', '128/80 126/80', ['irregular-more-readings']],
+  ])('an irregular pulse is told once, with the number that counts: %s of %s', (rule, readings, codes) => {
+    const found = further(rule, readings, { irregular: true });
+    expect(found.codes).toEqual(codes);
+    for (const { figures } of found.why) expect(figures).toMatchObject({ needs: 3 });
+  });
+
+  test('a guideline that takes more than the place wants of an irregular pulse counts', () => {
+    const rules = { ...readingsRulesOf('esc-2024'), irregularReadings: 2 };
+    const { why } = furtherReading(read('128/80'), { ...UNKNOWN, irregular: true }, rules);
+    expect(why).toEqual([{ code: 'more-readings', figures: { readings: 1, needs: 3 } }]);
+  });
+
+  test('by no protocol is told as the general rule', () => {
+    const rules = { ...readingsRulesOf('esc-2024'), isGeneral: true };
+    expect(furtherReading(read('128/80'), UNKNOWN, rules).why).toEqual([
+      { code: 'more-readings-general', figures: { readings: 1, needs: 3 } },
+    ]);
+  });
+});
+
+// Bedside handbook 3.15 (common practice): very low or unwell is repeated at once by hand, without a wait.
+describe('very low or unwell', () => {
+  const timed = (text: string) => read(text).map((one, at) => ({ ...one, atSeconds: 200 + at * 60 }));
+  const at = (text: string) =>
+    furtherReading(timed(text), { ...UNKNOWN, atOnce: true }, readingsRulesOf('nice-ng136'));
+
+  test('is taken again now, and nothing speaks of a rest', () => {
+    expect(at('84/50')).toMatchObject({ isNeeded: true, earliestAtSeconds: 200, waitSeconds: 0 });
+    expect(at('84/50').why.map(({ code }) => code)).toEqual(['again-at-once']);
+    expect(at('84/50 100/62').why.map(({ code }) => code)).toEqual(['again-at-once']);
+    expect(at('84/50 86/52')).toMatchObject({ isNeeded: false, waitSeconds: null });
+  });
+});
+
 describe('a severe reading', () => {
   // Bedside handbook 3.11 and 3.16: a severe reading is repeated; at 180 and at 120 (NICE), and on both sides.
   test.each([
@@ -119,6 +160,7 @@ describe('when the next may be taken', () => {
 
   test('a minute after the last one (bedside handbook 3.10)', () => {
     expect(furtherReading([at(150, 200)], UNKNOWN, rules).earliestAtSeconds).toBe(260);
+    expect(furtherReading([at(150, 200)], UNKNOWN, rules).waitSeconds).toBe(60);
     const longer = { ...rules, gapSeconds: 90 };
     expect(furtherReading([at(150, 200)], UNKNOWN, longer).earliestAtSeconds).toBe(290);
   });

@@ -15,6 +15,8 @@ export type ReadingsCircumstances = {
   readonly raisedFrom: { readonly systolic: number; readonly diastolic: number } | null;
   /** Null where the place judges no severe pressure. */
   readonly severe: SevereLimits | null;
+  /** Very low or unwell: nobody waits for the next reading, nor rests the arm. Absent is no. */
+  readonly atOnce?: boolean;
 };
 
 export const UNKNOWN_READINGS_CIRCUMSTANCES: ReadingsCircumstances = {
@@ -25,7 +27,9 @@ export const UNKNOWN_READINGS_CIRCUMSTANCES: ReadingsCircumstances = {
 
 /** Why another reading is needed, in the order in which it is told; `not-stable` is why none is asked for any more. */
 export type FurtherReadingCode =
+  | 'again-at-once'
   | 'more-readings'
+  | 'more-readings-general'
   | 'raised-not-known'
   | 'irregular-more-readings'
   | 'differ-over'
@@ -33,13 +37,17 @@ export type FurtherReadingCode =
   | 'severe-again'
   | 'not-stable';
 
-/** Whether to take another. `earliestAtSeconds` is on the clock of the readings; null if that is not known. */
+/**
+ * Whether to take another. `earliestAtSeconds` is on the clock of the readings, null if that is not known;
+ * `waitSeconds` how long to leave the arm after the last one, null where none is needed.
+ */
 export type FurtherReading = {
   readonly isNeeded: boolean;
   /** As many as may be taken were, and two still differ too much. */
   readonly isUnstable: boolean;
   readonly why: readonly Flag<FurtherReadingCode>[];
   readonly earliestAtSeconds: number | null;
+  readonly waitSeconds: number | null;
 };
 
 /**
@@ -48,7 +56,9 @@ export type FurtherReading = {
  * A severe reading asks for one more after it. Taken to the letter, "any reading severe" would ask for five of
  * everybody whose pressure is severe and then call a steady one not stable; `recheckAfter` says when to look again.
  *
- * Source: bedside handbook 3.11 (one rule for the software, common practice), with the guideline's numbers of 3.10.
+ * Where nobody may wait (`atOnce`) the next is due now, and at least one repeat is made; nothing then speaks of a rest.
+ *
+ * Source: bedside handbook 3.15 (at once) and 3.11 (one rule for the software, common practice), with the guideline's numbers of 3.10.
  */
 export function furtherReading(
   readings: readonly Reading[],
@@ -64,11 +74,13 @@ export function furtherReading(
   const figures = { readings: full.length, stopAtReadings: rules.stopAtReadings };
   const stopped: Flag<FurtherReadingCode>[] = isUnstable ? [{ code: 'not-stable', figures }] : [];
   const isNeeded = !isAtStop && why.length > 0;
+  const waitSeconds = known.atOnce === true ? 0 : rules.gapSeconds;
   return {
     isNeeded,
     isUnstable,
     why: isAtStop ? stopped : why,
-    earliestAtSeconds: isNeeded && endedAt !== null ? endedAt + rules.gapSeconds : null,
+    earliestAtSeconds: isNeeded && endedAt !== null ? endedAt + waitSeconds : null,
+    waitSeconds: isNeeded ? waitSeconds : null,
   };
 }
 
@@ -77,19 +89,7 @@ function reasons(
   known: ReadingsCircumstances,
   rules: ReadingsRules,
 ): Flag<FurtherReadingCode>[] {
-  const rule = averagingRule(rules.rule);
-  const why: Flag<FurtherReadingCode>[] = [];
-  const figures = { readings: full.length };
-  if (full.length < leastReadings(full, known, rule)) {
-    why.push({ code: 'more-readings', figures: { ...figures, needs: rule.least } });
-    if (rule.oneEnough.when === 'not-raised' && full.length > 0 && known.raisedFrom === null) {
-      why.push({ code: 'raised-not-known', figures: {} });
-    }
-  }
-  const { irregularReadings } = rules;
-  if (isIrregular(full, known) && passes(full.length, SIDE.irregularReadings, irregularReadings)) {
-    why.push({ code: 'irregular-more-readings', figures: { ...figures, needs: irregularReadings } });
-  }
+  const why = tooFewReasons(full, known, rules);
   const apart = differing(full, rules);
   if (apart !== null) why.push(apart);
   const last = full.at(-1);
@@ -99,6 +99,31 @@ function reasons(
   if (last !== undefined && known.severe !== null && isNew && isPressureSevere(last, known.severe)) {
     const { systolic, diastolic } = last;
     why.push({ code: 'severe-again', figures: { systolic, diastolic } });
+  }
+  if (known.atOnce !== true) return why;
+  // Whatever else asks for another says "rest the arm": nobody very low or unwell is told so.
+  return full.length > 1 && why.length === 0 ? [] : [{ code: 'again-at-once', figures: {} }];
+}
+
+/** That there are too few: one reason, with the number that counts. An irregular pulse may need more than the rule. */
+function tooFewReasons(
+  full: readonly FullReading[],
+  known: ReadingsCircumstances,
+  rules: ReadingsRules,
+): Flag<FurtherReadingCode>[] {
+  const rule = averagingRule(rules.rule);
+  const why: Flag<FurtherReadingCode>[] = [];
+  const isTooFew = full.length < leastReadings(full, known, rule);
+  const figures = { readings: full.length };
+  const { irregularReadings: needs } = rules;
+  if (isIrregular(full, known) && passes(full.length, SIDE.irregularReadings, needs) && needs >= rule.least) {
+    why.push({ code: 'irregular-more-readings', figures: { ...figures, needs } });
+  } else if (isTooFew) {
+    const code = rules.isGeneral === true ? 'more-readings-general' : 'more-readings';
+    why.push({ code, figures: { ...figures, needs: rule.least } });
+  }
+  if (isTooFew && rule.oneEnough.when === 'not-raised' && full.length > 0 && known.raisedFrom === null) {
+    why.push({ code: 'raised-not-known', figures: {} });
   }
   return why;
 }

@@ -33,6 +33,8 @@ export type NextStep = {
   readonly step: RoundStep;
   readonly why: readonly Flag<NextStepCode>[];
   readonly earliestAtSeconds: number | null;
+  /** How long to leave the arm after the last reading before this one; null where nothing asks for a wait. */
+  readonly waitSeconds: number | null;
   readonly side: Side | null;
   readonly posture: Posture | null;
 };
@@ -80,7 +82,15 @@ export function missingSigns(state: RoundState, plan: PlanRules): readonly Round
 }
 
 function step(name: RoundStep, more: Partial<NextStep> = {}): NextStep {
-  return { step: name, why: [], earliestAtSeconds: null, side: null, posture: null, ...more };
+  return {
+    step: name,
+    why: [],
+    earliestAtSeconds: null,
+    waitSeconds: null,
+    side: null,
+    posture: null,
+    ...more,
+  };
 }
 
 function signStep(state: RoundState, sign: Exclude<RoundSign, 'pressure'>): NextStep | null {
@@ -116,7 +126,8 @@ function pressureStep(
   const again = furtherReading(seriesOf(readings, first), known, rules.readings);
   const { side, posture } = first;
   if (again.isNeeded) {
-    return step('repeat', { why: again.why, earliestAtSeconds: again.earliestAtSeconds, side, posture });
+    const { why, earliestAtSeconds, waitSeconds } = again;
+    return step('repeat', { why, earliestAtSeconds, waitSeconds, side, posture });
   }
   return otherArm(state, first, facts, rules) ?? lyingAndStanding(state, facts, rules);
 }

@@ -13,6 +13,8 @@ export type ReadingsRules = {
   readonly irregularReadings: number;
   readonly irregularAverage: IrregularAverage;
   readonly stopAtReadings: number;
+  /** Whether they stand because no protocol was chosen: then they are the general rule and no guideline of the place. */
+  readonly isGeneral?: boolean;
 };
 
 /** The rules of a guideline, with what no guideline says as everywhere. */

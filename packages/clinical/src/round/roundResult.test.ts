@@ -360,6 +360,17 @@ describe('looking again', () => {
     expect(codes('118/72', '116/72')).toEqual([]);
   });
 
+  // Bedside handbook 3.15 and 3.17: at 90 and under at once; the person who is unwell too. At the limit and beside it.
+  test.each<[string, Partial<RoundInput>, string[]]>([
+    ['90/58', {}, ['again-at-once']],
+    ['91/58', {}, ['more-readings']],
+    ['118/72', { unwell: true }, ['again-at-once']],
+    ['118/72', { unwell: false }, ['more-readings']],
+  ])('%s with %j: the next reading is asked for by %j', (text, more, codes) => {
+    const { pressure } = result({ readings: readings(text), ...more });
+    expect(pressure?.needs.map(({ code }) => code)).toEqual(codes);
+  });
+
   // Bedside handbook 3.16: severe is repeated after 5 min. A lower other arm says nothing of the severe one.
   test('of a severe arm is not settled by the other arm, and is by a repeat of that one', () => {
     const arm = (side: 'right' | 'left', text: string) => ({ ...(readings(text)[0] as JudgedReading), side });

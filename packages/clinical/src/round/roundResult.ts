@@ -18,7 +18,7 @@ import { categoryOfRound, type RoundCategory } from './categoryOfRound.js';
 import { knownChild, type LimitsOfChild, limitsOfChild, p95ToActBy, raisedFromOf } from './childLimits.js';
 import { fullReadings } from './fullReadings.js';
 import type { ReadingsCircumstances } from './furtherReading.js';
-import type { KnownSigns } from './knownSigns.js';
+import { type KnownSigns, NOTHING_KNOWN } from './knownSigns.js';
 import { type LeftOutReason, readingsToAverage } from './readingsToAverage.js';
 import { RECHECK_CLASSES, type Recheck, type RecheckClass, recheckAfter } from './recheckAfter.js';
 import { recheckClass } from './recheckClass.js';
@@ -35,6 +35,8 @@ export const ROUND_RULE = 'round-1';
 export type RoundPressure = Omit<ReadingsAverage, 'used'> & {
   /** The guideline whose rule made it. */
   readonly rule: AveragingRuleId;
+  /** Whether that rule stands because the place chose none. */
+  readonly isGeneral: boolean;
   readonly side: Side | null;
   readonly posture: Posture | null;
   readonly used: readonly string[];
@@ -105,9 +107,11 @@ export function roundResult(input: RoundInput, rules: RoundRules): RoundResult {
 
 const NO_PRESSURE = { systolic: null, diastolic: null } as const;
 
-/** What readings are judged by in this round: the rhythm, and the limits of this person. */
+type Judged = Pick<RoundInput, 'isFeltIrregular' | 'facts' | 'readings' | 'features' | 'unwell'>;
+
+/** What readings are judged by in this round: the rhythm, the limits of this person, and whether nobody may wait. */
 export function readingsCircumstances(
-  input: Pick<RoundInput, 'isFeltIrregular' | 'facts' | 'heightCm'>,
+  input: Judged & Pick<RoundInput, 'heightCm'>,
   rules: RoundRules,
 ): ReadingsCircumstances {
   const child = knownChild(input);
@@ -115,7 +119,7 @@ export function readingsCircumstances(
 }
 
 function circumstancesOf(
-  { isFeltIrregular, facts }: Pick<RoundInput, 'isFeltIrregular' | 'facts'>,
+  { isFeltIrregular, facts, ...taken }: Judged,
   limits: LimitsOfChild | null,
   { actNow: rules }: RoundRules,
 ): ReadingsCircumstances {
@@ -125,7 +129,17 @@ function circumstancesOf(
   const severe = isPregnancy ? pregnancyLimits(rules) : severeLimits(rules);
   // A rhythm that is known to be irregular can feel regular for a while; the pressure scatters all the same.
   const irregular = facts.hasIrregularRhythm ? true : isFeltIrregular;
-  return { irregular, raisedFrom, severe };
+  return { irregular, raisedFrom, severe, atOnce: isAtOnce({ ...taken, facts }, rules) };
+}
+
+/** Whether the last reading is very low, or the person unwell: then nobody waits. Source: bedside handbook 3.15. */
+function isAtOnce(
+  { readings, facts, features, unwell }: Pick<RoundInput, 'readings' | 'facts' | 'features' | 'unwell'>,
+  rules: RoundRules['actNow'],
+): boolean {
+  const { systolic, diastolic } = readings.at(-1) ?? NO_PRESSURE;
+  const known = { ...NOTHING_KNOWN, ageMonths: facts.ageMonths, features, systolic, diastolic };
+  return recheckClass(known, { unwell, abnormal: null }, rules) === 'very-low-or-unwell';
 }
 
 function pressureOf(
@@ -144,6 +158,7 @@ function pressureOf(
   return {
     ...average,
     rule: rules.readings.rule,
+    isGeneral: rules.readings.isGeneral === true,
     side: first?.side ?? null,
     posture: first?.posture ?? null,
     used: used.map((index) => readings[index - 1]?.id ?? '').filter((id) => id !== ''),

@@ -32,7 +32,7 @@ export type RoundRules = {
 export const DEFAULT_ROUND_RULES: RoundRules = {
   plan: DEFAULT_PLAN_RULES,
   cuff: DEFAULT_CUFF_RULES,
-  readings: DEFAULT_READINGS_RULES,
+  readings: { ...DEFAULT_READINGS_RULES, isGeneral: true },
   arms: DEFAULT_ARMS_RULES,
   recheck: DEFAULT_RECHECK_RULES,
   actNow: DEFAULT_ACT_NOW_RULES,

@@ -13,6 +13,7 @@ const pressure = z
     systolic: number,
     diastolic: number,
     rule: code,
+    isGeneral: z.boolean(),
     side,
     posture: z.enum(POSTURES).nullable(),
     used: z.array(z.string()),

@@ -1,4 +1,5 @@
 import type { ChartRound, OpenActNow } from '@evenfall/record';
+import { publishedSource } from '@evenfall/words';
 import { useState } from 'react';
 import { formIn, useBook } from '../app/book.js';
 import { useApp, useKept } from '../app/context.js';
@@ -71,7 +72,9 @@ export function CloseActNow({ round, person, open }: CloseProps) {
             {words.detail({ code: condition, figures })}
             <span className="small soft">
               {' '}
-              {source}. {confirmLocally ? words.sentence('cautions.confirmLocally') : null}
+              {[publishedSource(source), confirmLocally ? words.sentence('cautions.confirmLocally') : null]
+                .flatMap((part) => (part === null ? [] : [part.replace(/\.?$/, '.')]))
+                .join(' ')}
             </span>
           </li>
         ))}

@@ -144,7 +144,7 @@ function Next({ round, standing, person, gapSeconds }: NextProps) {
       <Flags flags={isReading ? nextPressure.why : []} />
       <div className={isOpen ? 'next-steps next-steps-last' : 'next-steps'}>
         {nextPressure?.step === 'repeat' && last !== undefined ? (
-          <Countdown last={last} gapSeconds={gapSeconds} />
+          <Countdown last={last} gapSeconds={nextPressure.waitSeconds ?? gapSeconds} />
         ) : null}
         {isReading ? (
           <button

@@ -9,7 +9,7 @@ import {
   SECTIONS,
   type SectionName,
 } from '@evenfall/clinical';
-import type { Words } from '@evenfall/words';
+import { publishedSource, type Words } from '@evenfall/words';
 import { useEffect, useState } from 'react';
 import { useApp, useKept } from '../app/context.js';
 import { useForm } from '../app/forms.js';
@@ -171,10 +171,12 @@ function RuleInput({ name, shape, field, choice, wrong, onChange }: RuleInputPro
   const { words } = useApp();
   const label = shape.unit === null ? shape.meaning : `${shape.meaning} (${shape.unit})`;
   const published = field?.replaces ?? field ?? shape;
-  const source = words.sentence('protocol.source', {
-    source: published.source,
-    sure: words.sentence(`protocol.${published.sure}`),
-  });
+  const sure = words.sentence(`protocol.${published.sure}`);
+  const named = publishedSource(published.source);
+  const source =
+    named === null
+      ? words.sentence('protocol.unnamed', { sure })
+      : words.sentence('protocol.source', { source: named, sure });
   const hint =
     field?.replaces == null
       ? source

@@ -238,12 +238,14 @@ function averageLine(
   words: Words,
 ): ResultLine {
   const name = words.sentence('result.average');
-  const { systolic, diastolic, used, rule, needs, flags, why } = pressure;
+  const { systolic, diastolic, used, rule, isGeneral, needs, flags, why } = pressure;
   if (systolic === null || diastolic === null)
     return { name, text: words.sentence('result.noAverage'), flags: [...why, ...needs, ...flags] };
   const shown = category?.shown ?? null;
   const numbers = `${shown?.systolic ?? words.say.number(systolic)}/${shown?.diastolic ?? words.say.number(diastolic)}`;
-  const by = words.sentence('result.by', { text: words.title('readings', rule) });
+  const by = words.sentence(isGeneral ? 'result.byGeneral' : 'result.by', {
+    text: words.title('readings', rule),
+  });
   const of = words.sentence('result.ofReadings', { readings: used.length });
   return { name, text: `${numbers} ${of}, ${by}`, flags: [...needs, ...flags] };
 }

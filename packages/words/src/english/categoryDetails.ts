@@ -7,11 +7,11 @@ import type { Detail } from './detail.js';
  */
 export const categoryDetails = {
   'severe-reading': () =>
-    'A pressure this high can be an emergency: look at the person first, and ask for pain in the chest or back, breathlessness, new weakness or numbness, a change of speech or sight, severe headache, confusion, a fit, and little urine. With any of these, or in pregnancy and the six weeks after, call now by your local emergency procedure; without, repeat by hand after a rest and tell the clinician in charge. This list is from memory: confirm it with your local protocol.',
+    'A pressure this high can be an emergency: look at the person first, and ask for pain in the chest or back, breathlessness, new weakness or numbness, a change of speech or sight, severe headache, confusion, a fit, and little urine. With any of these, or in pregnancy and the six weeks after, call now by your local emergency procedure; without, repeat by hand after a rest and tell the clinician in charge. Confirm this list with your local protocol.',
   'very-low': (f, say) =>
     `A systolic of ${say.beside(f.value('systolic'), f.value('limitMmHg'))} is very low (${say.limit(f.value('limitMmHg'))} or under), and a category of high pressures says nothing of that: look at the person first, repeat by hand at once, and call by your local protocol.`,
   'limits-from-memory': () =>
-    'The limits of this category are from memory: confirm them with your local protocol, and where a pressure could be dangerous act first.',
+    'Confirm the limits of this category with your local protocol, and where a pressure could be dangerous act first.',
   'also-needs-average': (f, say) =>
     `This stage also needs an average at home or by day of ${say.limit(f.value('systolic'))}/${say.limit(f.value('diastolic'))} or more: arrange for it by your local protocol.`,
   'treatment-rule': () =>
@@ -29,7 +29,7 @@ export const categoryDetails = {
   'centiles-not-included': () =>
     'Under 13 this guideline goes by tables of centiles that are not included here: go by its screening, or by the Fourth Report with sex, age and height.',
   'child-severe': () =>
-    'Far above the limits for this age (from memory; confirm with your local protocol): look at the child first, call by your local protocol and emergency procedure, and repeat by hand only if that delays no help.',
+    'Far above the limits for this age (confirm the limit with your local protocol): look at the child first, call by your local protocol and emergency procedure, and repeat by hand only if that delays no help.',
   'child-low': (f, say) =>
     `A systolic of ${say.beside(f.value('systolic'), f.value('limitMmHg'))} is under ${say.limit(f.value('limitMmHg'))}, low at this age: look at the child first, act by your local protocol and emergency procedure, then check cuff and reading.`,
   'height-far-out': (f, say) =>

@@ -10,7 +10,7 @@ export const categoryTitles = {
     'jsh-2019': 'JSH 2019, adults',
     'ish-2020': 'ISH 2020, adults',
     'who-2021': 'WHO 2021, when to treat adults (no category)',
-    pregnancy: 'Pregnancy and the six weeks after (from memory)',
+    pregnancy: 'Pregnancy and the six weeks after',
     'aap-2017': 'AAP 2017, screening of children from 1 year, limits from 13',
     'fourth-report-2004': 'Fourth Report 2004, children of 2 to 17 by sex, age and height',
   },

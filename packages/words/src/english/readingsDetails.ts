@@ -10,8 +10,12 @@ const AGAIN = 'let the arm rest and take another';
  * look again. Source of the advice: bedside handbook 3.10 to 3.16, worded anew.
  */
 export const readingsDetails = {
+  'again-at-once': () =>
+    'Very low, or the person is unwell: look at the person first, and take it again by hand now, without a wait, if that delays no help.',
   'more-readings': (f, say) =>
     `${taken(f, say)} and this guideline goes by ${say.short(f.value('needs'))}: ${AGAIN}.`,
+  'more-readings-general': (f, say) =>
+    `${taken(f, say)} and with no protocol chosen here the general rule goes by ${say.short(f.value('needs'))}: ${AGAIN}.`,
   'raised-not-known': () =>
     'Whether the first reading is raised for this child cannot be told without its limits, so it is not taken for enough: find them by age and height, or take the others.',
   'irregular-more-readings': (f, say) =>
@@ -47,9 +51,9 @@ export const readingsDetails = {
   'recheck-severe': (f, say) =>
     `Severe: if no emergency feature is there, let the person rest ${minutes(f, say, 'fromSeconds')}, repeat by hand with the right cuff, on the other arm too, and tell the clinician in charge at this visit. Confirm with your local protocol.`,
   'recheck-abnormal-soon': (f, say) =>
-    `Unexpectedly high or low: check how it was measured and repeat after ${minutes(f, say, 'fromSeconds')}, within ${minutes(f, say, 'withinSeconds')}.`,
+    `High by its category: check how it was measured and repeat after ${minutes(f, say, 'fromSeconds')}, within ${minutes(f, say, 'withinSeconds')}.`,
   'recheck-abnormal-later': (f, say) =>
-    `Still high or low: let the person rest and repeat after ${minutes(f, say, 'fromSeconds')}, within ${minutes(f, say, 'withinSeconds')} (common practice; your local protocol wins).`,
+    `If it is still high when it is repeated: let the person rest and repeat again after ${minutes(f, say, 'fromSeconds')}, within ${minutes(f, say, 'withinSeconds')} (common practice; your local protocol wins).`,
 } as const satisfies Record<string, Detail>;
 
 function taken(f: Figures, say: Say): string {

@@ -3,7 +3,7 @@ import type { Say } from '../say.js';
 import type { Detail } from './detail.js';
 
 const LOCAL = 'Your local protocol’s own numbers and times win.';
-const CONFIRM = 'This limit is from memory: confirm it with your local protocol.';
+const CONFIRM = 'Confirm this limit with your local protocol.';
 
 /** What a measured zero of breath or pulse asks for, before any points. */
 const NO_LIFE =

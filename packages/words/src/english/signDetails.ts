@@ -1,6 +1,6 @@
 import type { Detail } from './detail.js';
 
-const CONFIRM = 'This limit is from memory: confirm it with your local protocol.';
+const CONFIRM = 'Confirm this limit with your local protocol.';
 
 /**
  * A sentence for each code that the signs without count or cuff return: what it means and what to do.

@@ -22,7 +22,7 @@ export const standingDetails = {
   'heart-rate-ratio-low': (f, say) =>
     `The pulse rose by ${say.beside(f.value('ratio'), f.value('limit'), 2)} a minute for each mmHg of fall, under ${say.limit(f.value('limit'))}: a pattern consistent with nerves that do not answer the fall; it is a pointer and no more, so tell the clinician in charge.`,
   'rise-without-fall': (f, say) =>
-    `The pulse rose by ${say.beside(f.value('pulseRise'), f.value('limitPerMinute'))} a minute, ${say.limit(f.value('limitPerMinute'))} or more, without a fall in the readings taken: chart it with what the person felt, and report it. The limit is from memory: confirm it with your local protocol.`,
+    `The pulse rose by ${say.beside(f.value('pulseRise'), f.value('limitPerMinute'))} a minute, ${say.limit(f.value('limitPerMinute'))} or more, without a fall in the readings taken: chart it with what the person felt, and report it. Confirm this limit with your local protocol.`,
   'hypertensive-fall-limit': (f, say) =>
     `Judged by a fall of ${say.limit(f.value('limitMmHg'))} of the systolic, because the pressure is known to be high when lying; a smaller fall that is felt is to be reported too.`,
   'initial-fall-not-seen': () =>

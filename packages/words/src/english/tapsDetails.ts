@@ -14,7 +14,7 @@ export const tapsDetails = {
   // Taps and readings share the code: too few of either leave no value.
   'too-few': (f, say) =>
     f.has('readings')
-      ? `${say.counted(f.value('readings'), READINGS)} cannot be averaged by this guideline, which goes by ${say.short(f.value('needs'))}: there is no average until then.`
+      ? `${say.counted(f.value('readings'), READINGS)} ${say.form(f.value('readings'), { one: 'is', other: 'are' })} too few for an average, which takes ${say.short(f.value('needs'))} here.`
       : `No rate can come from ${say.counted(f.value('taps'), TAPS)}; at least ${say.short(f.value('needs'))} are needed: tap on.`,
   'too-few-for-statistics': (f, say) =>
     `How much the gaps vary cannot be told from ${say.counted(f.value('intervals'), INTERVALS)}: that takes ${say.short(f.value('needs'))} in a row.`,

@@ -7,6 +7,7 @@ export const result = {
   title: 'What the round comes to',
   average: 'Average',
   by: (f: Text) => `by ${f.text}`,
+  byGeneral: (f: Text) => `by the general rule (that of ${f.text}), as no protocol was chosen here`,
   ofReadings: (f: { readings: number }, say: Say) =>
     `of ${say.counted(f.readings, { one: 'reading', other: 'readings' })}`,
   noAverage: 'No average yet',

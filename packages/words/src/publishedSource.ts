@@ -1,0 +1,22 @@
+const REFERENCE =
+  /bedside handbook(?:,? appendix [A-Z])?(?: \d+(?:\.\d+)*(?:(?:, | and | to )\d+(?:\.\d+)*)*)?/;
+const ASIDE = new RegExp(`\\s*\\(${REFERENCE.source}(?:, [^()]*)?\\)`, 'g');
+const WITH_NAMES = new RegExp(`^${REFERENCE.source} \\(([^()]+)\\)$`);
+
+/**
+ * A source as somebody at the bedside can look it up: the published works alone. The reference to the project's own
+ * handbook stays in the data and in `docs/sources.md`.
+ *
+ * @returns null where nothing published is named
+ * @example publishedSource('NICE NG136 (bedside handbook 3.16); bedside handbook 3.16') // 'NICE NG136'
+ */
+export function publishedSource(source: string): string | null {
+  const named = source
+    .replace(ASIDE, '')
+    .split('; ')
+    .map((part) => part.replace(WITH_NAMES, '$1'))
+    .filter((part) => !/bedside handbook/.test(part))
+    .map((part) => part.replace(/,? from memory/g, '').trim())
+    .filter((part) => part !== '');
+  return named.length === 0 ? null : [...new Set(named)].join('; ');
+}

@@ -5,5 +5,13 @@ export { linesOf } from './linesOf.js';
 export { PATHS, type RouteName } from './paths.js';
 export type { Settings, Told } from './process.js';
 export { ROUTES, type Routes } from './routes.js';
-export type { About, PersonRecord, PersonRow, Problem, ProblemDetails, TakenEntries } from './shapes.js';
+export type {
+  About,
+  PersonRecord,
+  PersonRow,
+  Problem,
+  ProblemDetails,
+  ProtocolRow,
+  TakenEntries,
+} from './shapes.js';
 export * as shapes from './shapes.js';

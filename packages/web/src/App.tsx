@@ -16,6 +16,7 @@ const AddPersonPage = lazy(async () => ({ default: (await laterPages()).AddPerso
 const CorrectIdentityPage = lazy(async () => ({ default: (await laterPages()).CorrectIdentityPage }));
 const FactsPage = lazy(async () => ({ default: (await laterPages()).FactsPage }));
 const ProtocolPage = lazy(async () => ({ default: (await laterPages()).ProtocolPage }));
+const VersionPage = lazy(async () => ({ default: (await laterPages()).VersionPage }));
 const ClassRoutes = lazy(async () => ({ default: (await laterPages()).ClassRoutes }));
 const AmendPage = lazy(async () => ({ default: (await laterPages()).AmendPage }));
 
@@ -42,6 +43,9 @@ export function AppRoutes() {
           </Route>
           <Route path="/protocol">
             <ProtocolPage />
+          </Route>
+          <Route path="/protocol/versions/:version">
+            {({ version }) => <VersionPage key={version} version={version} />}
           </Route>
           <Route path="/class/*?">
             <ClassRoutes />

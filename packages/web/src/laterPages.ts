@@ -6,3 +6,4 @@ export { FactsPage } from './facts/FactsPage.js';
 export { AddPersonPage } from './people/AddPersonPage.js';
 export { CorrectIdentityPage } from './people/CorrectIdentityPage.js';
 export { ProtocolPage } from './protocol/ProtocolPage.js';
+export { VersionPage } from './protocol/VersionPage.js';

@@ -9,6 +9,7 @@ import { Page } from '../parts/Page.js';
 import { beginRound } from '../round/rounds.js';
 import { entriesIn, useRecord } from '../round/useRound.js';
 import { BOOK, loadRules } from '../server/load.js';
+import { loadPlaceProtocols } from '../server/loadProtocols.js';
 import { ErasePanel } from './ErasePanel.js';
 import { RoundBlock } from './RoundBlock.js';
 import { useRulesOf } from './useRulesOf.js';
@@ -25,7 +26,7 @@ export function PersonPage({ person }: { readonly person: string }) {
   const entries = useMemo(() => (record === null ? [] : entriesIn(record)), [record]);
   const chart = useMemo(() => projectChart(entries), [entries]);
   const rulesOf = useRulesOf();
-  useEffect(() => void loadRules(app), [app]);
+  useEffect(() => void Promise.all([loadRules(app), loadPlaceProtocols(app)]), [app]);
   const { rechecks } = projectDuties(entries, rulesOf);
   const name = record?.identity?.name ?? words.sentence(record === null ? 'chart.title' : 'people.erased');
 

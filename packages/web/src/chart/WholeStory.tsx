@@ -1,12 +1,14 @@
 import { type Agent, type AmendedEntry, type StoredEntry, whySaid } from '@evenfall/record';
+import type { ReactNode } from 'react';
 import { Link } from 'wouter';
 import { useIsOver } from '../app/book.js';
 import { useApp } from '../app/context.js';
 import { instantText, stampText } from '../app/times.js';
 import { chartedText, isRate } from '../parts/charted.js';
 import { Flags } from '../parts/Flags.js';
+import { VersionMention } from '../protocol/VersionMention.js';
 import { contentOfEntry } from './contentOfEntry.js';
-import { evidenceFacts, type Fact, statisticsFacts, valueFacts } from './facts.js';
+import { evidenceFacts, statisticsFacts, valueFacts } from './facts.js';
 import { reasonText } from './reasonText.js';
 import { runFacts, signFacts } from './runFacts.js';
 import { whoText } from './who.js';
@@ -106,17 +108,20 @@ function EntryStory({ entry, isOneOfSeveral }: EntryStoryProps) {
   if (given === null) return null;
   const { computedBy } = given.content;
   const said = whySaid(given.content.value);
-  const kept: Fact[] = [
+  const kept: Shown[] = [
     [words.sentence('chart.measuredAt'), stampText(entry.measuredAt, words)],
     [words.sentence('chart.writtenAt'), stampText({ at: entry.writtenAt }, words)],
     [words.sentence('chart.recordedAt'), instantText(entry.recordedAt, words)],
     [
       words.sentence('chart.computedBy'),
-      `${computedBy.program}, ${words.sentence('chart.rule', { text: computedBy.rule })}, ${
-        computedBy.presetVersion === null
-          ? words.sentence('chart.protocolNone')
-          : words.sentence('chart.protocol', { text: computedBy.presetVersion.slice(0, 12) })
-      }`,
+      <>
+        {computedBy.program}, {words.sentence('chart.rule', { text: computedBy.rule })},{' '}
+        {computedBy.presetVersion === null ? (
+          words.sentence('chart.protocolNone')
+        ) : (
+          <VersionMention version={computedBy.presetVersion} />
+        )}
+      </>,
     ],
   ];
   const statistics = given.kind === 'taps' ? statisticsFacts(given.content, words) : [];
@@ -152,7 +157,10 @@ function EntryStory({ entry, isOneOfSeveral }: EntryStoryProps) {
   );
 }
 
-function Facts({ facts }: { readonly facts: readonly Fact[] }) {
+/** A fact as it is shown: its text may lead somewhere. */
+type Shown = readonly [name: string, text: ReactNode];
+
+function Facts({ facts }: { readonly facts: readonly Shown[] }) {
   return (
     <dl className="facts">
       {facts.map(([name, text]) => (

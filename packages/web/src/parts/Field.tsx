@@ -1,6 +1,8 @@
 import { type ReactNode, useId } from 'react';
 
 type FieldProps = {
+  /** The id of the control, where something leads to it; one of its own if absent. */
+  readonly id?: string;
   readonly label: string;
   readonly hint?: string | undefined;
   /** What is wrong with it, in words; null for nothing. */
@@ -14,8 +16,9 @@ type FieldProps = {
 };
 
 /** A native control with its label above it, and what is wrong with it beside it. */
-export function Field({ label, hint, wrong = null, children }: FieldProps) {
-  const id = useId();
+export function Field({ id: given, label, hint, wrong = null, children }: FieldProps) {
+  const made = useId();
+  const id = given ?? made;
   const described = [hint === undefined ? null : `${id}-hint`, wrong === null ? null : `${id}-wrong`];
   return (
     <div className="field">

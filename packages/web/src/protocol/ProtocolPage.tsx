@@ -1,307 +1,189 @@
 import {
-  type FieldShape,
-  listPresets,
   type Protocol,
-  parseProtocol,
+  presetProtocol,
   type Refusal,
-  type Field as RuleField,
   SECTION_NAMES,
-  SECTIONS,
   type SectionName,
 } from '@evenfall/clinical';
-import { publishedSource, type Words } from '@evenfall/words';
 import { useEffect, useState } from 'react';
+import { flushSync } from 'react-dom';
+import { Link } from 'wouter';
 import { useApp, useKept } from '../app/context.js';
-import { useForm } from '../app/forms.js';
-import { Field } from '../parts/Field.js';
+import { Asking } from '../parts/Asking.js';
 import { Page } from '../parts/Page.js';
-import { WhoMeasures } from '../people/WhoMeasures.js';
-import { WRITTEN_SCHEMA } from '../round/entries.js';
-import { BOOK, loadAbout } from '../server/load.js';
-import { refusedBecause } from '../server/server.js';
+import type { PlaceProtocols } from '../store/known.js';
+import { BetweenTwo, FromPublished } from './Differences.js';
+import { GuidelineChoice } from './GuidelineChoice.js';
+import { PutInForce } from './PutInForce.js';
 import {
   choiceOf,
-  guidelines,
-  isTypeable,
+  fieldRefused,
   NOTHING_CHOSEN_YET,
   type ProtocolChoice,
   protocolOf,
-  withGuideline,
 } from './protocolForm.js';
+import { readVersion, versionHref, versionText } from './protocolText.js';
+import { fieldId, SectionFields } from './SectionFields.js';
+import { usePlaceProtocols } from './usePlaceProtocols.js';
+import { VersionList } from './VersionList.js';
 
 /** The rules of the place, from published ones, each with its source; what is put in force counts from now on. */
 export function ProtocolPage() {
-  const app = useApp();
-  const { words, server } = app;
-  const version = useKept(({ known }) => known.about.value?.protocolVersion ?? null);
-  const [choice, setChoice] = useState<ProtocolChoice>(NOTHING_CHOSEN_YET);
-  useEffect(() => {
-    if (version === null) return;
-    void (async () => {
-      const answer = await server.call('listProtocols', {});
-      const found = answer.ok ? answer.value.protocols.find((one) => one.version === version) : undefined;
-      const read = found === undefined ? null : parseProtocol(found.content);
-      if (read?.ok) setChoice(choiceOf(read.value));
-    })();
-  }, [version, server]);
-  const read = protocolOf(choice);
+  const { words } = useApp();
+  const { asked, again } = usePlaceProtocols();
+  const about = useKept(({ known }) => known.about.value);
   return (
     <Page title={words.sentence('protocol.title')} back={{ href: '/', text: words.sentence('people.title') }}>
-      <div className="form protocol">
-        <p className="notice">
-          {version === null
-            ? words.sentence('protocol.none')
-            : words.sentence('protocol.inForce', { text: version.slice(0, 12) })}
-        </p>
-        <p>{words.sentence('protocol.lead')}</p>
-        <Field label={words.sentence('protocol.guideline')}>
-          {(control) => (
-            <select
-              {...control}
-              value=""
-              onChange={(event) => setChoice((was) => withGuideline(was, event.target.value))}
-            >
-              <option value="">{words.sentence('protocol.guidelineNone')}</option>
-              {guidelines().map((id) => (
-                <option key={id} value={id}>
-                  {words.title('scheme', id)}
-                </option>
-              ))}
-            </select>
-          )}
-        </Field>
-        {SECTION_NAMES.map((section) => (
-          <SectionFields
-            key={section}
-            section={section}
-            choice={choice}
-            protocol={read.ok ? read.value : null}
-            refusals={read.ok ? [] : read.refusals}
-            onChange={setChoice}
-          />
-        ))}
-        <PutInForce protocol={read.ok ? read.value : null} isNoneOffered={version !== null} />
-      </div>
+      <Asking asked={asked} again={again}>
+        {(place) => (about === null ? null : <Rules place={place} inForce={about.protocolVersion} />)}
+      </Asking>
     </Page>
   );
 }
 
-type SectionProps = {
-  readonly section: SectionName;
-  readonly choice: ProtocolChoice;
-  readonly protocol: Protocol | null;
-  readonly refusals: readonly Refusal[];
-  readonly onChange: (change: (was: ProtocolChoice) => ProtocolChoice) => void;
-};
+type RulesProps = { readonly place: PlaceProtocols; readonly inForce: string | null };
 
-function SectionFields({ section, choice, protocol, refusals, onChange }: SectionProps) {
+function Rules({ place, inForce }: RulesProps) {
   const { words } = useApp();
-  const presets = listPresets().filter((one) => one.section === section);
-  const chosen = choice.presets[section] ?? presets[0]?.id ?? '';
-  const fields = Object.entries(SECTIONS[section].fields as Readonly<Record<string, FieldShape>>);
-  const mine = refusals.filter(({ field }) => field.startsWith(`/sections/${section}/`));
+  const now = inForce === null ? null : readVersion(inForce, place);
+  // Where none is in force, the last that was is where to start from: what the place set is not lost.
+  const last = place.choices.findLast(({ version }) => version !== null)?.version ?? null;
+  const start = inForce ?? last;
   return (
-    <section className="protocol-section" aria-label={words.sentence(`protocol.${section}`)}>
-      <h2>{words.sentence(`protocol.${section}`)}</h2>
-      <Field label={words.sentence('protocol.preset')}>
-        {(control) => (
-          <select
-            {...control}
-            value={chosen}
-            onChange={(event) =>
-              onChange((was) => ({ ...was, presets: { ...was.presets, [section]: event.target.value } }))
-            }
-          >
-            {presets.map(({ id }) => (
-              <option key={id} value={id}>
-                {presetTitle(section, id, words)}
-              </option>
-            ))}
-          </select>
-        )}
-      </Field>
-      <details className="more" open={mine.length > 0 || undefined}>
-        <summary>{words.sentence('protocol.fields')}</summary>
-        <div className="form">
-          {fields.map(([key, shape]) => (
-            <RuleInput
-              key={key}
-              name={`${section}/${key}`}
-              shape={shape}
-              field={ruleAt(protocol, section, key)}
-              choice={choice}
-              wrong={mine.find(({ field }) => field.startsWith(`/sections/${section}/${key}`)) ?? null}
-              onChange={onChange}
-            />
-          ))}
+    <div className="form protocol">
+      {inForce === null ? (
+        <div className="notice">
+          <p>{words.sentence('protocol.none')}</p>
+          {last === null ? null : (
+            <p>
+              <Link href={versionHref(last)}>
+                {words.sentence('protocol.noneStart', { text: versionText(last, place, words) })}
+              </Link>
+            </p>
+          )}
         </div>
-      </details>
-    </section>
-  );
-}
-
-function ruleAt(protocol: Protocol | null, section: SectionName, key: string): RuleField | null {
-  const fields = protocol?.sections[section] as Readonly<Record<string, RuleField>> | undefined;
-  return fields?.[key] ?? null;
-}
-
-/** What a preset is called: a guideline by its rule in this section, else by its own name. */
-function presetTitle(section: SectionName, id: string, words: Words): string {
-  const groups = ['readings', 'arms', 'recheck', 'actNow', 'signing'] as const;
-  const group = groups.find((one) => one === section);
-  const titles = [
-    ...(group === undefined ? [] : [words.title(group, id)]),
-    words.title('preset', id),
-    words.title('scheme', id),
-  ];
-  if (section === 'category') titles.reverse();
-  return titles.find((title) => title !== id) ?? id;
-}
-
-type RuleInputProps = {
-  readonly name: string;
-  readonly shape: FieldShape;
-  readonly field: RuleField | null;
-  readonly choice: ProtocolChoice;
-  readonly wrong: Refusal | null;
-  readonly onChange: SectionProps['onChange'];
-};
-
-function RuleInput({ name, shape, field, choice, wrong, onChange }: RuleInputProps) {
-  const { words } = useApp();
-  const label = shape.unit === null ? shape.meaning : `${shape.meaning} (${shape.unit})`;
-  const published = field?.replaces ?? field ?? shape;
-  const sure = words.sentence(`protocol.${published.sure}`);
-  const named = publishedSource(published.source);
-  const source =
-    named === null
-      ? words.sentence('protocol.unnamed', { sure })
-      : words.sentence('protocol.source', { source: named, sure });
-  const hint =
-    field?.replaces == null
-      ? source
-      : `${words.sentence('protocol.local', { text: valueText(field.replaces.value, words) })}. ${source}`;
-  const set = (text: string) => onChange((was) => ({ ...was, own: { ...was.own, [name]: text } }));
-  const value = choice.own[name] ?? valueTyped(field?.value ?? shape.value);
-  const says = wrong === null ? null : words.problem(wrong, { nameOf: () => shape.meaning }).message;
-  if (!isTypeable(shape.value)) {
-    return (
-      <div className="field">
-        <p>
-          {label}: <strong>{valueText(field?.value ?? shape.value, words)}</strong>
-        </p>
-        <p className="field-hint">{hint}</p>
-      </div>
-    );
-  }
-  return (
-    <Field label={label} hint={hint} wrong={says}>
-      {(control) =>
-        shape.kind === 'number' ? (
-          <input
-            {...control}
-            type="text"
-            inputMode="decimal"
-            autoComplete="off"
-            className="short-input"
-            value={value}
-            onChange={(event) => set(event.target.value)}
-          />
-        ) : (
-          <select {...control} value={value} onChange={(event) => set(event.target.value)}>
-            {choicesOf(shape).map((one) => (
-              <option key={one} value={one}>
-                {one === 'true' || one === 'false'
-                  ? words.sentence(one === 'true' ? 'protocol.yes' : 'protocol.no')
-                  : one}
-              </option>
-            ))}
-          </select>
-        )
-      }
-    </Field>
-  );
-}
-
-function choicesOf(shape: FieldShape): string[] {
-  if (shape.kind === 'yes-no') return ['true', 'false'];
-  return shape.kind === 'choice' ? shape.choices.map(String) : [];
-}
-
-function valueTyped(value: RuleField['value']): string {
-  return isTypeable(value) ? String(value) : '';
-}
-
-function valueText(value: RuleField['value'], words: Words): string {
-  if (value === null) return words.sentence('protocol.noneHere');
-  if (typeof value === 'boolean') return words.sentence(value ? 'protocol.yes' : 'protocol.no');
-  if (typeof value === 'number') return words.say.short(value, 3);
-  if (typeof value === 'string') return value;
-  if ('comparison' in value) return `${value.comparison} ${words.say.short(value.limit, 3)}`;
-  return value.length === 0 ? words.sentence('protocol.noneHere') : value.join(', ');
-}
-
-type PutProps = { readonly protocol: Protocol | null; readonly isNoneOffered: boolean };
-
-function PutInForce({ protocol, isNoneOffered }: PutProps) {
-  const app = useApp();
-  const { words, server, store } = app;
-  const form = useForm('protocol');
-  const agent = useKept(({ kept }) => kept.agent);
-  const [said, setSaid] = useState<string | null>(null);
-  const put = async (chosen: Protocol | null) => {
-    setSaid(null);
-    if (agent === null) return setSaid(words.sentence('review.needsAgent'));
-    let version: string | null = null;
-    if (chosen !== null) {
-      const kept = await server.call('addProtocol', { body: { content: chosen as never } });
-      if (!kept.ok) return setSaid(refusedBecause(kept) ?? words.sentence('app.failed'));
-      version = kept.value.version;
-    }
-    const entry = {
-      ...form.entry(),
-      book: BOOK,
-      kind: 'protocol-chosen' as const,
-      schema: WRITTEN_SCHEMA,
-      person: null,
-      round: null,
-      agent,
-      role: 'observer' as const,
-      device: store.get().kept.device,
-      amends: null,
-      content: { version },
-    };
-    const answer = await server.call('addEntries', { body: { entries: [entry] } });
-    if (!answer.ok)
-      return setSaid(
-        answer.offline
-          ? words.sentence('app.unreachable')
-          : (refusedBecause(answer) ?? words.sentence('app.failed')),
-      );
-    form.done();
-    await loadAbout(app);
-    setSaid(words.sentence('protocol.chosen'));
-  };
-  return (
-    <div className="form">
-      <WhoMeasures />
-      {said === null ? null : (
-        <p className="notice" role="status">
-          {said}
-        </p>
-      )}
-      {protocol === null ? (
-        <p className="field-wrong">{words.sentence('protocol.wrong')}</p>
       ) : (
-        <button type="button" className="button button-first button-large" onClick={() => void put(protocol)}>
-          {words.sentence('protocol.choose')}
-        </button>
+        <p className="notice">
+          <Link href={versionHref(inForce)}>
+            {words.sentence('protocol.inForce', { text: versionText(inForce, place, words) })}
+          </Link>
+        </p>
       )}
-      {isNoneOffered ? (
-        <button type="button" className="button button-quiet" onClick={() => void put(null)}>
-          {words.sentence('protocol.chooseNone')}
-        </button>
-      ) : null}
+      <p>{words.sentence('protocol.lead')}</p>
+      <Changing
+        key={start}
+        start={start === null ? null : readVersion(start, place)}
+        now={now}
+        inForce={inForce}
+      />
+      <section className="protocol-section" aria-labelledby="versions">
+        <h2 id="versions">{words.sentence('protocol.versions')}</h2>
+        <VersionList place={place} inForce={inForce} />
+      </section>
     </div>
   );
+}
+
+type ChangingProps = {
+  readonly start: Protocol | null;
+  readonly now: Protocol | null;
+  readonly inForce: string | null;
+};
+
+const NO_REFUSALS: readonly Refusal[] = [];
+
+/** The form: what is in force and differs from the published rules, every section, and what is about to change. */
+function Changing({ start, now, inForce }: ChangingProps) {
+  const { words } = useApp();
+  const [choice, setChoice] = useState<ProtocolChoice>(() =>
+    start === null ? NOTHING_CHOSEN_YET : choiceOf(start),
+  );
+  const [open, setOpen] = useState<readonly SectionName[]>([]);
+  const read = protocolOf(choice);
+  const refusals = read.ok ? NO_REFUSALS : read.refusals;
+  const published = publishedBy(choice);
+  const wrongIn = refusals
+    .map(({ field }) => fieldRefused(field)?.section)
+    .filter((one) => one !== undefined);
+  const wrongKey = [...new Set(wrongIn)].join();
+  // A section in which something is wrong opens, and stays open once it is put right: its reader is still in it.
+  useEffect(() => {
+    const names = SECTION_NAMES.filter((name) => wrongKey.split(',').includes(name));
+    if (names.length > 0) setOpen((was) => [...new Set([...was, ...names])]);
+  }, [wrongKey]);
+  const goTo = (section: string, key: string) => {
+    const name = SECTION_NAMES.find((one) => one === section);
+    if (name !== undefined) flushSync(() => setOpen((was) => [...new Set([...was, name])]));
+    document.getElementById(fieldId(section, key))?.focus();
+  };
+  return (
+    <>
+      {now === null ? null : (
+        <section className="protocol-section" aria-labelledby="differs">
+          <h2 id="differs">{words.sentence('protocol.differs')}</h2>
+          <FromPublished
+            protocol={now}
+            nameOf={(section, key, name) => (
+              <a
+                href={`#${fieldId(section, key)}`}
+                onClick={(event) => {
+                  event.preventDefault();
+                  goTo(section, key);
+                }}
+              >
+                {name}
+              </a>
+            )}
+          />
+        </section>
+      )}
+      <GuidelineChoice choice={choice} onChange={setChoice} />
+      {SECTION_NAMES.map((section) => (
+        <SectionFields
+          key={section}
+          section={section}
+          choice={choice}
+          published={published}
+          inForce={now}
+          refusals={refusals}
+          isOpen={open.includes(section)}
+          onOpen={(isOpen) =>
+            setOpen((was) => (isOpen ? [...was, section] : was.filter((one) => one !== section)))
+          }
+          onChange={setChoice}
+        />
+      ))}
+      {read.ok ? (
+        <section className="protocol-section" aria-labelledby="changes">
+          <h2 id="changes">{words.sentence('protocol.changes')}</h2>
+          {now === null ? (
+            <p>{words.sentence('protocol.changesFromNone')}</p>
+          ) : (
+            <BetweenTwo
+              before={now}
+              after={read.value}
+              afterIs={words.sentence('protocol.newValue')}
+              same={words.sentence('protocol.changesNothing')}
+            />
+          )}
+        </section>
+      ) : null}
+      <PutInForce
+        protocol={read.ok ? read.value : null}
+        refusals={refusals}
+        inForce={now}
+        isNoneOffered={inForce !== null}
+        goTo={goTo}
+      />
+    </>
+  );
+}
+
+/** The rules of the sets that were chosen; of the first of each section where one is not known here any more. */
+function publishedBy({ presets }: ProtocolChoice): Protocol {
+  for (const chosen of [presets, {}]) {
+    const read = presetProtocol(chosen);
+    if (read.ok) return read.value;
+  }
+  throw new Error('The first preset of a section is refused');
 }

@@ -1,33 +1,42 @@
 import {
   type FieldValue,
   listPresets,
+  localFields,
   type Override,
   overrideFields,
   type Parsed,
   type Presets,
   type Protocol,
   presetProtocol,
+  type Field as RuleField,
+  SECTION_NAMES,
+  SECTIONS,
   type SectionName,
 } from '@evenfall/clinical';
 
 /** What was chosen on the page: a preset for each section, and the values that the place sets itself. */
 export type ProtocolChoice = {
+  /** The guideline that it started from; empty for section by section. */
+  readonly guideline: string;
   readonly presets: Partial<Presets>;
   /** By `section/key`, as typed. */
   readonly own: Readonly<Record<string, string>>;
+  /** By `section/key`: values of the place that cannot be typed here, such as lists. They stay as they are. */
+  readonly fixed: Readonly<Record<string, FieldValue>>;
 };
 
-export const NOTHING_CHOSEN_YET: ProtocolChoice = { presets: {}, own: {} };
+export const NOTHING_CHOSEN_YET: ProtocolChoice = { guideline: '', presets: {}, own: {}, fixed: {} };
 
 /** What a protocol was chosen as, so that it can be changed from there. */
 export function choiceOf(protocol: Protocol): ProtocolChoice {
   const own: Record<string, string> = {};
-  for (const [section, fields] of Object.entries(protocol.sections)) {
-    for (const [key, field] of Object.entries(fields ?? {})) {
-      if (field.replaces !== null && isTypeable(field.value)) own[`${section}/${key}`] = String(field.value);
-    }
+  const fixed: Record<string, FieldValue> = {};
+  for (const { section, key, field } of localFields(protocol)) {
+    if (isTypeable(field.value)) own[`${section}/${key}`] = String(field.value);
+    else fixed[`${section}/${key}`] = field.value;
   }
-  return { presets: protocol.presets, own };
+  const { presets } = protocol;
+  return { guideline: guidelineOf(presets), presets, own, fixed };
 }
 
 /** Guidelines that more than one section has a preset of, in the order of the handbook. */
@@ -36,28 +45,69 @@ export function guidelines(): string[] {
   return [...new Set(ids)].filter((id) => ids.filter((one) => one === id).length > 1);
 }
 
-/** The choice with one guideline in every section that has a preset of it. */
+/** The sections that have a preset of a guideline, in the order in which they are shown. */
+export function sectionsOf(guideline: string): SectionName[] {
+  return SECTION_NAMES.filter((section) =>
+    listPresets().some((one) => one.section === section && one.id === guideline),
+  );
+}
+
+/** The guideline that stands in every section that has a preset of it; empty for none. */
+function guidelineOf(presets: Partial<Presets>): string {
+  return guidelines().find((id) => isWhole(id, presets)) ?? '';
+}
+
+function isWhole(guideline: string, presets: Partial<Presets>): boolean {
+  return sectionsOf(guideline).every((section) => presetOf(section, presets) === guideline);
+}
+
+/** The preset of a section: its first one where none was chosen. */
+export function presetOf(section: SectionName, presets: Partial<Presets>): string {
+  return presets[section] ?? listPresets().find((one) => one.section === section)?.id ?? '';
+}
+
+/** The choice with one guideline in every section that has a preset of it; with none, what stands stays. */
 export function withGuideline(choice: ProtocolChoice, guideline: string): ProtocolChoice {
-  const chosen = listPresets()
-    .filter(({ id }) => id === guideline)
-    .map(({ section }) => [section, guideline]);
-  return { ...choice, presets: { ...choice.presets, ...Object.fromEntries(chosen) } };
+  const chosen = sectionsOf(guideline).map((section) => [section, guideline]);
+  return { ...choice, guideline, presets: { ...choice.presets, ...Object.fromEntries(chosen) } };
+}
+
+/** The choice with another preset of one section; it is of no guideline any more where that one says otherwise there. */
+export function withPreset(choice: ProtocolChoice, section: SectionName, preset: string): ProtocolChoice {
+  const presets = { ...choice.presets, [section]: preset };
+  return { ...choice, presets, guideline: isWhole(choice.guideline, presets) ? choice.guideline : '' };
+}
+
+/** The choice with one value of the place; blank is the published one. */
+export function withOwn(choice: ProtocolChoice, place: string, text: string): ProtocolChoice {
+  return { ...choice, own: { ...choice.own, [place]: text } };
 }
 
 /** The protocol that was chosen. Errors: those of `presetProtocol` and `overrideFields`, at the fields of the protocol. */
-export function protocolOf({ presets, own }: ProtocolChoice): Parsed<Protocol> {
+export function protocolOf({ presets, own, fixed }: ProtocolChoice): Parsed<Protocol> {
   const preset = presetProtocol(presets);
   if (!preset.ok) return preset;
-  const overrides = Object.entries(own).flatMap(([place, text]): Override[] => {
+  const overrides = Object.entries({ ...fixed, ...own }).flatMap(([place, value]): Override[] => {
     const [section = '', key = ''] = place.split('/');
-    const fields = preset.value.sections[section as SectionName] as
-      | Record<string, { value: FieldValue }>
-      | undefined;
-    const field = fields?.[key];
-    if (field === undefined || text.trim() === '') return [];
-    return [{ section, key, value: typeof field.value === 'boolean' ? text === 'true' : text }];
+    const field = publishedField(preset.value, section, key);
+    if (field === null || (typeof value === 'string' && value.trim() === '')) return [];
+    return [{ section, key, value: typeof field.value === 'boolean' ? String(value) === 'true' : value }];
   });
   return overrideFields(preset.value, overrides);
+}
+
+/** A field as the presets that were chosen have it, whatever else is wrong; null if there is none. */
+export function publishedField(protocol: Protocol, section: string, key: string): RuleField | null {
+  const fields = protocol.sections[section as SectionName] as Readonly<Record<string, RuleField>> | undefined;
+  return fields?.[key] ?? null;
+}
+
+/** The field that a refusal is about: `/sections/inflation/marginMmHg/value` is `inflation/marginMmHg`; null for none. */
+export function fieldRefused(pointer: string): { section: SectionName; key: string } | null {
+  const [, top, section, key] = pointer.split('/');
+  if (top !== 'sections' || section === undefined || key === undefined) return null;
+  const name = SECTION_NAMES.find((one) => one === section);
+  return name !== undefined && Object.hasOwn(SECTIONS[name].fields, key) ? { section: name, key } : null;
 }
 
 /** Whether a field can be set on the page: a number, a word of several, yes or no. */

@@ -1,5 +1,12 @@
-import type { About, ClassSession, ClassSessionRecord, PersonRecord, PersonRow } from '@evenfall/api';
-import type { Agent, Book, InForce } from '@evenfall/record';
+import type {
+  About,
+  ClassSession,
+  ClassSessionRecord,
+  PersonRecord,
+  PersonRow,
+  ProtocolRow,
+} from '@evenfall/api';
+import type { Agent, Book, InForce, ProtocolChoiceMade } from '@evenfall/record';
 
 /** Something asked of the server. What was here once stays here while it is asked again. */
 export type Asked<T> =
@@ -13,6 +20,13 @@ export const ASKED = { is: 'asked', value: null } as const;
 /** A class session that is open, with its people and the newest values of each. */
 export type OpenClass = Pick<ClassSessionRecord, 'session'> & { readonly rows: readonly PersonRow[] };
 
+/** The protocol versions that the place keeps, every choice of one or of none, oldest first, and who acts here. */
+export type PlaceProtocols = {
+  readonly protocols: readonly ProtocolRow[];
+  readonly choices: readonly ProtocolChoiceMade[];
+  readonly agents: readonly Agent[];
+};
+
 /** Under what a record is known: one of a book is never shown in another. */
 export function recordKey(book: Book, person: string): string {
   return `${book} ${person}`;
@@ -24,6 +38,7 @@ export type Known = {
   readonly inForce: Asked<InForce>;
   /** The rules of every protocol version that a chart may name, by version. */
   readonly rules: Asked<Readonly<Record<string, InForce>>>;
+  readonly placeProtocols: Asked<PlaceProtocols>;
   readonly agents: Asked<readonly Agent[]>;
   readonly people: Asked<readonly PersonRow[]>;
   /** By `recordKey`. */
@@ -39,6 +54,7 @@ export const NOTHING_KNOWN: Known = {
   about: ASKED,
   inForce: ASKED,
   rules: ASKED,
+  placeProtocols: ASKED,
   agents: ASKED,
   people: ASKED,
   records: {},

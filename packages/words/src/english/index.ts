@@ -12,6 +12,7 @@ import { cuffDetails } from './cuffDetails.js';
 import type { Detail } from './detail.js';
 import { expected, expectedByCode } from './expected/index.js';
 import { factTitles } from './factTitles.js';
+import { guidelineTitles } from './guidelineTitles.js';
 import { longerCount } from './longerCount.js';
 import { messages, problemWords } from './problems.js';
 import { readingsDetails } from './readingsDetails.js';
@@ -67,6 +68,7 @@ export const english = {
     ...titles,
     ...categoryTitles,
     ...factTitles,
+    ...guidelineTitles,
     ...roundTitles,
     ...runTitles,
     ...scoreTitles,

@@ -80,7 +80,8 @@ export const protocol = {
   versionHash: (f: { hash: string }) => `Hash ${f.hash}`,
   presetIs: (f: { section: string; text: string }) => `${f.section}: ${f.text}`,
   history: 'Who chose what, newest first',
-  historyVersion: (f: { at: string; who: string; text: string }) => `${f.at}: ${f.text}, by ${f.who}`,
+  historyVersion: (f: { at: string; who: string; number: number }, say: Say) =>
+    `${f.at}: version ${say.number(f.number)}, by ${f.who}`,
   historyNone: (f: { at: string; who: string }) => `${f.at}: no protocol, by ${f.who}`,
   presets: 'Sets of rules it started from',
   rules: 'All its rules',

@@ -281,6 +281,7 @@ export { UNKNOWN_SIGN_CIRCUMSTANCES } from './sign/circumstances.js';
 export type { SignFlagCode } from './sign/codes.js';
 export { SIGN_COMPARISONS } from './sign/comparisons.js';
 export { SIGN_FIGURES } from './sign/figures.js';
+export { isSaturationDoubtful } from './sign/oxygenSaturation.js';
 export { parseSign } from './sign/parseSign.js';
 export type {
   Consciousness,

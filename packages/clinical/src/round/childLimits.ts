@@ -21,10 +21,17 @@ export function knownChild({ heightCm, facts }: Pick<RoundInput, 'heightCm' | 'f
   const { sex, ageMonths } = facts;
   const height = heightCm ?? facts.heightCm;
   if (sex === null || ageMonths === null || height === null) return null;
-  const isInRange =
+  const isKnown = isOfTables(ageMonths) && isHeightPossible(sex, ageMonths, height);
+  return isKnown ? { sex, ageMonths, heightCm: height } : null;
+}
+
+/** Whether the tables of the Fourth Report have that age. */
+export function isOfTables(ageMonths: number | null): boolean {
+  return (
+    ageMonths !== null &&
     passes(ageMonths, SIDE.fourthFromMonths, F.fourthFromMonths.value) &&
-    passes(ageMonths, SIDE.fourthUnderMonths, F.fourthUnderMonths.value);
-  return isInRange && isHeightPossible(sex, ageMonths, height) ? { sex, ageMonths, heightCm: height } : null;
+    passes(ageMonths, SIDE.fourthUnderMonths, F.fourthUnderMonths.value)
+  );
 }
 
 /** The centiles of the Fourth Report for a known child. Source: bedside handbook 6.4. */

@@ -16,7 +16,12 @@ export type RoundInput = {
   readonly breaths: number | null;
   readonly isFeltIrregular: boolean | null;
   readonly temperature: number | null;
-  readonly oxygen: { readonly percent: number; readonly onOxygen: boolean } | null;
+  readonly oxygen: {
+    readonly percent: number;
+    readonly onOxygen: boolean;
+    /** Whether its sign was kept with the advice not to rely on it. */
+    readonly isDoubtful: boolean;
+  } | null;
   readonly consciousness: ConsciousnessLevel | null;
   readonly heightCm: number | null;
   readonly weightKg: number | null;

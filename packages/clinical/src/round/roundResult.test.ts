@@ -170,14 +170,21 @@ describe('a category', () => {
     const { category } = result({ ...taken, facts: girl });
     expect(category).toMatchObject({ category: 'elevated', diastolicCategory: 'elevated' });
     expect(category?.centiles?.diastolic).toBeCloseTo(93.2, 1);
-    for (const missing of [
-      { ...taken, heightCm: null, facts: girl },
-      { ...taken, facts: facts({ ageMonths: 60 }) },
-    ])
-      expect(result(missing).category).toMatchObject({
-        category: null,
-        why: [{ code: 'child-facts-missing' }],
-      });
+    for (const [missing, codes] of [
+      [{ ...taken, heightCm: null, facts: girl }, ['child-height-missing']],
+      [{ ...taken, facts: facts({ ageMonths: 60 }) }, ['child-sex-missing']],
+      [
+        { ...taken, heightCm: null, facts: facts({ ageMonths: 60 }) },
+        ['child-sex-missing', 'child-height-missing'],
+      ],
+      // The tables begin at 24 months (bedside handbook 6.4).
+      [{ ...taken, facts: facts({ ageMonths: 23, sex: 'f' }) }, ['under-age-of-scheme']],
+      [{ ...taken, heightCm: 85, facts: facts({ ageMonths: 24, sex: 'f' }) }, []],
+    ] as const) {
+      const found = result(missing).category;
+      expect(found?.why.map(({ code }) => code)).toEqual(codes);
+      expect(found?.category === null).toBe(codes.length > 0);
+    }
   });
 });
 
@@ -225,7 +232,10 @@ describe('acting now', () => {
     const boy6 = facts({ ageMonths: 72, sex: 'm' });
     const slip = { readings: readings('150/90', '150/90'), heightCm: 155, facts: boy6 };
     expect(alerts(slip)).toEqual(['child-crisis']);
-    expect(result(slip).category).toMatchObject({ category: null, why: [{ code: 'child-facts-missing' }] });
+    expect(result(slip).category).toMatchObject({
+      category: null,
+      why: [{ code: 'child-height-impossible' }],
+    });
   });
 
   // Bedside handbook 3.16: severe and one emergency feature is an emergency; without one it is looked at again.
@@ -299,7 +309,7 @@ describe('the score', () => {
     readings: readings('108/70', '108/70'),
     pulse: 112,
     breaths: 22,
-    oxygen: { percent: 94, onOxygen: false },
+    oxygen: { percent: 94, onOxygen: false, isDoubtful: false },
     consciousness: 'alert',
     temperature: 38.4,
   };
@@ -307,6 +317,17 @@ describe('the score', () => {
   test('is made of the whole round', () => {
     expect(result(w4).earlyWarning).toMatchObject({ total: 7, band: 'high' });
     expect(alerts(w4)).toEqual(['early-warning-total-high']);
+  });
+
+  // Bedside handbook 4.2 (common practice): a pulse of the oximeter more than 10 from the felt one; alerts stay.
+  test('says that it goes by a saturation that is not to be relied on, and alarms as before', () => {
+    const doubtful = { ...w4, oxygen: { percent: 91, onOxygen: false, isDoubtful: true } };
+    const { earlyWarning } = result(doubtful);
+    expect(earlyWarning?.flags).toEqual([{ code: 'saturation-doubtful', figures: { points: 3 } }]);
+    const sure = { ...w4, oxygen: { percent: 91, onOxygen: false, isDoubtful: false } };
+    expect(result(sure).earlyWarning?.flags).toEqual([]);
+    expect(result(doubtful).actNow).toEqual(result(sure).actNow);
+    expect(alerts(doubtful)).toContain('low-oxygen');
   });
 
   test('and every other one is shown only by a place that chose it, and alarms all the same', () => {

@@ -202,11 +202,18 @@ function scoreInputs(
 }
 
 /** The score of those for whom it is; null for the others, and where no part of it was taken. */
-function scoreOf({ facts }: RoundInput, inputs: ScoreInputs): EarlyWarning | null {
+function scoreOf({ facts, oxygen }: RoundInput, inputs: ScoreInputs): EarlyWarning | null {
   const { ageMonths, isPregnant, hasSpinalInjury } = facts;
   if (!isScoredAsAdult({ ageMonths }) || isPregnant === true || hasSpinalInjury) return null;
   const isAnyKnown = EARLY_WARNING_PARTS.some((part) => part !== 'onOxygen' && inputs[part] !== null);
-  return isAnyKnown ? earlyWarning(inputs) : null;
+  return isAnyKnown ? withDoubt(earlyWarning(inputs), oxygen?.isDoubtful === true) : null;
+}
+
+/** A score goes by a saturation that nobody should rely on, and says so; its alerts stay. */
+function withDoubt(score: EarlyWarning, isDoubtful: boolean): EarlyWarning {
+  if (!isDoubtful) return score;
+  const points = score.parts.oxygenSaturation ?? 0;
+  return { ...score, flags: [{ code: 'saturation-doubtful', figures: { points } }, ...score.flags] };
 }
 
 function sharedSigns(

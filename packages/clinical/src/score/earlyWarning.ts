@@ -35,7 +35,7 @@ export type EarlyWarningAlertCode =
   | 'early-warning-medium'
   | 'early-warning-high';
 
-export type EarlyWarningFlagCode = 'score-age-not-known' | 'scale-two';
+export type EarlyWarningFlagCode = 'score-age-not-known' | 'scale-two' | 'saturation-doubtful';
 
 /**
  * An early-warning score. `atLeast` is the sum of the parts that are known: the total where all are. With a part

@@ -81,6 +81,11 @@ export function oxygenFlags(sign: OxygenSaturation, known: SignCircumstances): F
   return [...flags, ...targetFlags(sign, known), ...pulseFlags(sign, known)];
 }
 
+/** Whether what was said of a saturation is not to rely on it. */
+export function isSaturationDoubtful(flags: readonly Flag[]): boolean {
+  return flags.some(({ code }) => code === 'oximeter-pulse-disagrees');
+}
+
 function targetFlags(
   { percent, scale, onOxygen }: OxygenSaturation,
   { ageMonths }: SignCircumstances,

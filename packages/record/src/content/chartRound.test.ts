@@ -1,4 +1,4 @@
-import { ROUND_RULE } from '@evenfall/clinical';
+import { ROUND_RULE, UNKNOWN_SIGN_CIRCUMSTANCES } from '@evenfall/clinical';
 import { describe, expect, test } from 'vitest';
 import type { EntryFrame } from '../entry/entry.js';
 import { readEntry } from '../entry/readEntry.js';
@@ -16,6 +16,7 @@ import {
   signContent,
   signingContent,
 } from '../testing/work.js';
+import { roundInputOf } from './roundInputOf.js';
 
 const run = (id: number, systolic: number, diastolic: number, more: Partial<EntryFrame> = {}) =>
   frame(
@@ -52,6 +53,22 @@ describe('what is made of a round', () => {
     expect(content.value?.pressure).toMatchObject({ systolic: 145, diastolic: 89, used: [idOf(6), idOf(7)] });
     expect(content.computedBy).toMatchObject({ rule: ROUND_RULE, preset: null, presetVersion: null });
   });
+
+  // Bedside handbook 4.2 (common practice): an oximeter whose pulse is more than 10 from the felt one, 36 in 30 s.
+  test.each([
+    [82, false],
+    [83, true],
+    [98, true],
+  ])(
+    'knows of a saturation read with a pulse of %i whether it is not to be relied on: %j',
+    (shown, isDoubtful) => {
+      const sign = { of: 'oxygen-saturation', percent: 97, onOxygen: false, pulsePerMinute: shown };
+      const known = { ...UNKNOWN_SIGN_CIRCUMSTANCES, feltPulsePerMinute: 72 };
+      const read = frame('sign', signContent(sign, known), { id: idOf(9), sequence: 9 });
+      const { oxygen } = roundInputOf([read] as never, NO_EVIDENCE);
+      expect(oxygen).toEqual({ percent: 97, onOxygen: false, isDoubtful });
+    },
+  );
 
   test('looks at no entry that the signing does not name', () => {
     const two = signingContent([{ sign: 'pressure', entries: [idOf(5), idOf(6)] }], ENTRIES);

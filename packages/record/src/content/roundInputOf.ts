@@ -1,4 +1,4 @@
-import type { JudgedReading, RoundInput } from '@evenfall/clinical';
+import { isSaturationDoubtful, type JudgedReading, type RoundInput } from '@evenfall/clinical';
 import { chartedPerMinute } from '../chart/chartedPerMinute.js';
 import { chartedPressure } from '../chart/chartedPressure.js';
 import type { Entry } from '../entry/entry.js';
@@ -12,7 +12,9 @@ export function roundInputOf(entries: readonly Entry[], evidence: RoundEvidence)
   const { features, unwell, facts } = evidence;
   const saturation = newest(entries, (entry) => {
     const sign = signIn(entry);
-    return sign?.of === 'oxygen-saturation' ? { percent: sign.percent, onOxygen: sign.onOxygen } : null;
+    if (entry.kind !== 'sign' || sign?.of !== 'oxygen-saturation') return null;
+    const isDoubtful = isSaturationDoubtful(entry.content.value.flags);
+    return { percent: sign.percent, onOxygen: sign.onOxygen, isDoubtful };
   });
   return {
     readings: entries.flatMap(readingOf),

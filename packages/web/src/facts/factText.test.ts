@@ -25,7 +25,7 @@ test.each<[FactContent['about'], string]>([
   [{ fact: 'gave-birth' }, 'Gave birth, on 1 Mar 2026'],
   [{ fact: 'usual-cuff', scheme: 'aha-2005', cuff: 'large-adult' }, 'Usual cuff: Large adult, since 1 Mar 2026'],
   [{ fact: 'oxygen-scale-2', prescriber: 'Dr Example, invented' }, 'Saturation judged by scale 2, decided by Dr Example, invented, since 1 Mar 2026'],
-  [{ fact: 'reference-sex', sex: 'f' }, 'Reference tables: female, since 1 Mar 2026'],
+  [{ fact: 'reference-sex', sex: 'f' }, 'Sex for reference tables: female, since 1 Mar 2026'],
 ])('%j', (about, text) => { expect(since(about)).toBe(text); }); // biome-ignore format: one line a fact
 
 test('the weeks of a pregnancy are those of the day on which it is shown', () => {

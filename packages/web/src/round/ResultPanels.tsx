@@ -172,17 +172,23 @@ export function resultLines(value: RoundValueKept, words: Words): ResultLine[] {
     flags,
   });
   const { pressure, category, earlyWarning, arms, standing, rechecks } = value;
+  const mmHgKey = pressure?.systolic == null ? 'result.mmHgOfLast' : 'result.mmHg';
   return [
     ...(pressure === null ? [] : [averageLine(pressure, category, words)]),
     ...(category === null
       ? []
-      : [line(words.sentence('result.category'), categoryText(category, pressure, words), category.flags)]),
+      : [
+          line(words.sentence('result.category'), categoryText(category, pressure, words), [
+            ...category.why,
+            ...category.flags,
+          ]),
+        ]),
     ...(value.meanPressureMmHg === null
       ? []
       : [
           line(
             words.sentence('result.meanPressure'),
-            words.sentence('result.mmHg', { mmHg: value.meanPressureMmHg }),
+            words.sentence(mmHgKey, { mmHg: value.meanPressureMmHg }),
           ),
         ]),
     ...(value.pulsePressureMmHg === null
@@ -190,7 +196,7 @@ export function resultLines(value: RoundValueKept, words: Words): ResultLine[] {
       : [
           line(
             words.sentence('result.pulsePressure'),
-            words.sentence('result.mmHg', { mmHg: value.pulsePressureMmHg }),
+            words.sentence(mmHgKey, { mmHg: value.pulsePressureMmHg }),
           ),
         ]),
     ...(earlyWarning === null
@@ -206,7 +212,7 @@ export function resultLines(value: RoundValueKept, words: Words): ResultLine[] {
                   })
                 : words.sentence('result.points', { points: earlyWarning.total })
             }. ${words.sentence('result.college')}`,
-            earlyWarning.response === null ? [] : [earlyWarning.response],
+            [...(earlyWarning.response === null ? [] : [earlyWarning.response]), ...earlyWarning.flags],
           ),
         ]),
     ...value.scores.map(({ of, value: made, flags }) =>

@@ -17,7 +17,7 @@ export const categoryDetails = {
   'treatment-rule': () =>
     'This is a rule for when to treat a pressure that was confirmed, and no category: leave the decision to the clinician in charge.',
   'adult-assumed': () =>
-    'No age was given, so the limits of adults were taken: do not use them for anybody under 18.',
+    'No age is known, so the limits of adults were taken: give the age (the birth date, with the identity), and do not use these limits for anybody under 18.',
   'pregnancy-scheme': () =>
     'In pregnancy and the six weeks after, the limits of pregnancy take the place of those asked for.',
   'no-systolic': () =>

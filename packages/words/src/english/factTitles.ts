@@ -23,6 +23,6 @@ export const factTitles = {
     gap: 'Gap in the sounds',
     'usual-cuff': 'Usual cuff',
     'oxygen-scale-2': 'Saturation judged by scale 2',
-    'reference-sex': 'Reference tables',
+    'reference-sex': 'Sex for reference tables',
   },
 } as const;

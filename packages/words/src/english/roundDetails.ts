@@ -7,8 +7,12 @@ export const roundDetails = {
   'first-time-both-arms': () =>
     'This is the first pressure of this person here: take the other arm too, to know which one reads higher.',
   'asked-for': () => 'It was asked for in this round.',
-  'child-facts-missing': () =>
-    'A child’s pressure cannot be classified without sex, age and height, and is not taken for normal: find what is missing.',
+  'child-sex-missing': () =>
+    'A child’s pressure cannot be classified without its sex, and is not taken for normal: add “Sex for reference tables” among the facts about this person.',
+  'child-height-missing': () =>
+    'A child’s pressure cannot be classified without its height, and is not taken for normal: measure the height in this round, under “Other signs”.',
+  'child-height-impossible': (f, say) =>
+    `A height of ${say.short(f.value('heightCm'))} cm cannot be at this age and sex, so the pressure is not classified and is not taken for normal: measure the height again, and check the birth date.`,
   'under-age-of-scheme': () =>
     'The child is younger than this scheme goes, so nothing is said of the pressure: compare it with your local tables.',
 } as const satisfies Record<string, Detail>;

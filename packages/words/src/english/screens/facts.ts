@@ -53,7 +53,7 @@ export const facts = {
   cuff: 'Cuff',
   chooseCuff: 'Choose a cuff',
   prescriber: 'Who decided on scale 2',
-  sex: 'Reference tables for',
+  sex: 'Sex',
   from: 'From',
   fromBirth: 'Day of the birth',
   until: 'Until, the last day on which it holds',

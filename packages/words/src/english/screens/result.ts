@@ -28,6 +28,7 @@ export const result = {
   notWhole: 'not whole: parts are missing',
   meanPressure: 'Mean pressure',
   pulsePressure: 'Pulse pressure',
+  mmHgOfLast: (f: { mmHg: number }, say: Say) => `${say.number(f.mmHg)} mmHg, of the last reading alone`,
   mmHg: (f: { mmHg: number }, say: Say) => `${say.number(f.mmHg)} mmHg`,
   arms: 'The two arms',
   standing: 'Lying and standing',

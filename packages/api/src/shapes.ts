@@ -51,6 +51,15 @@ const latestPressure = numbers
     measuredAt: z.string(),
     contested: z.boolean(),
     preliminary: z.boolean(),
+    /** What its round comes to, where that is the average of several readings; `shown` as it stands beside the limits. */
+    average: z
+      .object({
+        systolic: z.number(),
+        diastolic: z.number(),
+        readings: z.number().int(),
+        shown: z.object({ systolic: z.string().nullable(), diastolic: z.string().nullable() }),
+      })
+      .nullable(),
   })
   .nullable();
 

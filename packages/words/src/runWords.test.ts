@@ -222,7 +222,16 @@ describe('what the sentences say', () => {
   test('a rate stands on its own side of the limit that it broke', () => {
     const figures = { slowestMmHgPerSecond: 2, fastestMmHgPerSecond: 3 };
     const fast = words.detail({ code: 'too-fast', figures: { ...figures, mmHgPerSecond: 3.004 } });
-    expect(fast).toMatch(/fell by 3\.004 mmHg a second, faster than 3,/);
+    expect(fast).toMatch(/fell by just over 3 mmHg a second, faster than 3,/);
+    const of = (mmHgPerSecond: number) =>
+      words.detail({ code: 'too-fast', figures: { ...figures, mmHgPerSecond } });
+    expect(of(3.4)).toMatch(/fell by 3\.4 mmHg/);
+    expect(of(3.04)).toMatch(/fell by 3\.04 mmHg/);
+    const drop = words.detail({
+      code: 'too-fast-per-beat',
+      figures: { dropPerBeatMmHg: 3.0012, fastestPerBeatMmHg: 3 },
+    });
+    expect(drop).toMatch(/fell by just over 3 mmHg in each beat, more than 3,/);
     const slow = words.detail({ code: 'early-too-slow', figures: { ...figures, mmHgPerSecond: 1.98 } });
     expect(slow).toMatch(/fell by 1\.98 mmHg a second, slower than 2:/);
   });

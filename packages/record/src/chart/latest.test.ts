@@ -2,7 +2,16 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { EntryFrame, StoredEntry } from '../entry/entry.js';
 import { anyHistoryTwice } from '../testing/history.js';
-import { at, countContent, frame, idOf, kept, tapsContent } from '../testing/work.js';
+import {
+  at,
+  countContent,
+  frame,
+  idOf,
+  kept,
+  runContent,
+  signingContent,
+  tapsContent,
+} from '../testing/work.js';
 import { chartedPerMinute } from './chartedPerMinute.js';
 import { projectLatest } from './latest.js';
 import { projectChart } from './projectChart.js';
@@ -109,6 +118,44 @@ describe('the newest value of each sign', () => {
         expect(projectLatest(shuffled)).toEqual(projectLatest(entries));
       }),
     );
+  });
+});
+
+describe('the newest pressure', () => {
+  const round = idOf(600);
+  const run = (id: number, systolic: number, diastolic: number, more: Partial<EntryFrame> = {}) => {
+    const moments = [
+      { what: 'first sound', mmHg: systolic },
+      { what: 'last sound', mmHg: diastolic },
+    ];
+    const content = runContent({ method: 'auscultation', moments });
+    return kept(frame('run', content, { id: idOf(id), sequence: id, round, ...more }), id);
+  };
+  const signed = (...runs: StoredEntry[]) => {
+    const content = signingContent([{ sign: 'pressure', entries: runs.map(({ id }) => id) }], runs);
+    return [...runs, kept(frame('round', content, { id: idOf(90), sequence: 90, round, schema: 2 }), 90)];
+  };
+
+  // Without a protocol: ESC 2024, mean of the second and third (bedside handbook 3.10).
+  test('has the average of its round beside it, and by how many readings', () => {
+    const pressure = projectLatest(signed(run(1, 152, 94), run(2, 146, 90), run(3, 145, 88))).pressure;
+    expect(pressure).toMatchObject({ systolic: 145, diastolic: 88 });
+    expect(pressure?.average).toEqual({
+      systolic: 145.5,
+      diastolic: 89,
+      readings: 2,
+      shown: { systolic: null, diastolic: null },
+    });
+  });
+
+  test('has none where the round comes to none, or where amendments of it disagree', () => {
+    expect(projectLatest(signed(run(1, 152, 94), run(2, 146, 90))).pressure?.average).toBeNull();
+    expect(projectLatest([run(1, 152, 94)]).pressure?.average).toBeNull();
+    const three = signed(run(1, 152, 94), run(2, 146, 90), run(3, 145, 88));
+    const amended = run(10, 164, 88, amending(3));
+    expect(projectLatest([...three, amended]).pressure?.average).toMatchObject({ systolic: 155 });
+    const disputed = [...three, amended, run(11, 154, 88, amending(3))];
+    expect(projectLatest(disputed).pressure).toMatchObject({ contested: true, average: null });
   });
 });
 

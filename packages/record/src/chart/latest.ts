@@ -2,9 +2,9 @@ import type { StoredEntry } from '../entry/entry.js';
 import { chartedPerMinute } from './chartedPerMinute.js';
 import { chartedPressure } from './chartedPressure.js';
 import { dutiesOf, GENERAL_RULES } from './duties.js';
-import { projectChart } from './projectChart.js';
+import { type ChartRound, projectChart } from './projectChart.js';
 import { signOf } from './signOf.js';
-import type { RulesOf } from './valueStanding.js';
+import { type RulesOf, valueStanding } from './valueStanding.js';
 
 /** What must be known of the newest value of a sign besides its number. */
 type LatestMark = {
@@ -28,7 +28,17 @@ export type LatestPressure = LatestMark &
   Numbers & {
     /** Where amendments disagree, what else stands, oldest first. */
     readonly others: readonly Numbers[];
+    /** What its round comes to, where that is the average of several readings and nobody disputes one of them. */
+    readonly average: LatestAverage | null;
   };
+
+/** The average of a round, mmHg and not rounded; `shown` is each number beside the limits of its category, if it has one. */
+export type LatestAverage = {
+  readonly systolic: number;
+  readonly diastolic: number;
+  readonly readings: number;
+  readonly shown: { readonly systolic: string | null; readonly diastolic: string | null };
+};
 
 type Numbers = {
   readonly systolic: number;
@@ -58,7 +68,8 @@ export type Latest = {
 export function projectLatest(entries: readonly StoredEntry[], rulesOf: RulesOf = GENERAL_RULES): Latest {
   let pulse: LatestValue | null = null;
   let breaths: LatestValue | null = null;
-  let pressure: LatestPressure | null = null;
+  let pressure: Omit<LatestPressure, 'average'> | null = null;
+  let ofPressure: ChartRound | null = null;
   const moved = new Set<string>();
   // The order of the work says what is newest, whatever a clock said; a value that was given another time goes by it.
   const isNewer = (entry: StoredEntry, than: LatestMark | null) =>
@@ -83,7 +94,10 @@ export function projectLatest(entries: readonly StoredEntry[], rulesOf: RulesOf 
       if (found !== null && numbers !== null) {
         const { byHand, isAveraged } = found;
         const others = before.flatMap((other) => numbersOf(other) ?? []);
-        if (isAveraged && isNewer(entry, pressure)) pressure = { ...mark, byHand, ...numbers, others };
+        if (isAveraged && isNewer(entry, pressure)) {
+          pressure = { ...mark, byHand, ...numbers, others };
+          ofPressure = round;
+        }
         continue;
       }
       const perMinute = chartedPerMinute(entry);
@@ -99,11 +113,22 @@ export function projectLatest(entries: readonly StoredEntry[], rulesOf: RulesOf 
   return {
     pulse,
     breaths,
-    pressure,
+    pressure: pressure === null ? null : { ...pressure, average: averageOf(ofPressure, rulesOf) },
     actNow: actNow.length,
     recheck: first === undefined ? null : { fromAt: first.fromAt, byAt: first.byAt },
     toCountersign: toCountersign.length,
   };
+}
+
+/** What a round comes to; null where it is one reading, where there is none yet, and where amendments disagree. */
+function averageOf(round: ChartRound | null, rulesOf: RulesOf): LatestAverage | null {
+  if (round === null || round.values.some(({ standing }) => standing === 'contested')) return null;
+  const value = valueStanding(round, rulesOf);
+  if (value === null || value.pressure === null) return null;
+  const { systolic, diastolic, used } = value.pressure;
+  if (systolic === null || diastolic === null || used.length < 2) return null;
+  const shown = value.category?.shown ?? { systolic: null, diastolic: null };
+  return { systolic, diastolic, readings: used.length, shown };
 }
 
 /** The numbers of a pressure as it is charted; null for any other entry. */

@@ -11,6 +11,7 @@ import { Page } from '../parts/Page.js';
 import { localDate } from '../ports/stampAt.js';
 import { loadPeople } from '../server/load.js';
 import { dueText } from './dueText.js';
+import { inOrder } from './inOrder.js';
 import { matching } from './matching.js';
 import { WhoMeasures } from './WhoMeasures.js';
 
@@ -20,10 +21,16 @@ const FIND_FROM = 8;
 /** The start page: who is here, their newest values, and who is measuring. */
 export function PeoplePage() {
   const app = useApp();
-  const { words } = app;
+  const { words, clock } = app;
   const people = useKept(({ known }) => known.people);
   const [wanted, setWanted] = useState('');
-  useEffect(() => void loadPeople(app), [app]);
+  useEffect(() => {
+    const load = () => void (document.visibilityState === 'visible' && loadPeople(app));
+    void loadPeople(app);
+    // A page that was out of sight may be hours old: what others charted, or what is late by now, is asked for again.
+    document.addEventListener('visibilitychange', load);
+    return () => document.removeEventListener('visibilitychange', load);
+  }, [app]);
 
   return (
     <Page title={words.sentence('people.title')}>
@@ -47,7 +54,7 @@ export function PeoplePage() {
             {rows.some(({ latest }) => latest.recheck !== null) ? (
               <p className="small soft">{words.sentence('people.cannotRing')}</p>
             ) : null}
-            <PeopleList rows={actNowFirst(matching(rows, wanted))} isEmpty={rows.length === 0} />
+            <PeopleList rows={inOrder(matching(rows, wanted), clock.stamp())} isEmpty={rows.length === 0} />
             <Link href="/people/new" className={rows.length === 0 ? 'button button-first' : 'button'}>
               {words.sentence('people.add')}
             </Link>
@@ -62,11 +69,6 @@ export function PeoplePage() {
       </Asking>
     </Page>
   );
-}
-
-/** Whoever has an act-now that nobody has closed stands before everybody else. */
-function actNowFirst(rows: readonly PersonRow[]): readonly PersonRow[] {
-  return rows.toSorted((a, b) => Number(b.latest.actNow > 0) - Number(a.latest.actNow > 0));
 }
 
 function PeopleList({ rows, isEmpty }: { readonly rows: readonly PersonRow[]; readonly isEmpty: boolean }) {
@@ -175,11 +177,18 @@ function LatestPressureText({ latest }: { readonly latest: PersonRow['latest']['
       shorthandOf({ ...numbers, method, gap: null }, NOTHING_BESIDE, DEFAULT_DEFLATION_RULES),
     );
   };
-  const pressureText = words.say.anyOf([...latest.others, latest].map(textOf));
+  const { average } = latest;
+  const pressureText =
+    average === null
+      ? words.say.anyOf([...latest.others, latest].map(textOf))
+      : `${average.shown.systolic ?? words.say.number(average.systolic)}/${average.shown.diastolic ?? words.say.number(average.diastolic)}`;
   return (
     <span className="person-value">
       <span className="small soft">{words.sentence('app.pressure')}</span>
       <span className="person-rate">{pressureText}</span>
+      {average === null ? null : (
+        <span className="small soft">{words.sentence('people.meanOf', { readings: average.readings })}</span>
+      )}
       <span className="small soft">{shortStampText(measuredAt, localDate(clock.stamp()), words)}</span>
     </span>
   );
@@ -192,7 +201,7 @@ function DutyMarks({ latest }: { readonly latest: PersonRow['latest'] }) {
   return (
     <>
       {actNow === 0 ? null : (
-        <strong className="small person-alert">{words.sentence('people.actNow', { alerts: actNow })}</strong>
+        <strong className="person-alert">{words.sentence('people.actNow', { alerts: actNow })}</strong>
       )}
       {recheck === null ? null : <PersonMark text={dueText(recheck, clock.stamp(), words)} />}
       {toCountersign === 0 ? null : (

@@ -3,6 +3,11 @@ import type { Words } from '@evenfall/words';
 import { shortStampText } from '../app/times.js';
 import { localDate } from '../ports/stampAt.js';
 
+/** Whether the time by which a pressure was to be looked at again has passed. */
+export function isLate({ byAt }: Pick<DueRecheck, 'byAt'>, now: Stamp): boolean {
+  return byAt !== null && Date.parse(now.at) > Date.parse(byAt);
+}
+
 /** When a pressure is to be looked at again; that it is late once its time has passed. */
 export function dueText(
   { fromAt, byAt }: Pick<DueRecheck, 'fromAt' | 'byAt'>,
@@ -11,6 +16,5 @@ export function dueText(
 ): string {
   const text = shortStampText(byAt ?? fromAt, localDate(now), words);
   if (byAt === null) return words.sentence('people.recheckFrom', { text });
-  const isLate = Date.parse(now.at) > Date.parse(byAt);
-  return words.sentence(isLate ? 'people.recheckLate' : 'people.recheckBy', { text });
+  return words.sentence(isLate({ byAt }, now) ? 'people.recheckLate' : 'people.recheckBy', { text });
 }

@@ -1,3 +1,4 @@
+import { roundTo } from '@evenfall/clinical';
 import type { Figures } from '../figures.js';
 import type { Say } from '../say.js';
 import type { Detail } from './detail.js';
@@ -32,7 +33,7 @@ export const runDetails = {
   'too-slow': (f, say) =>
     `On the whole the cuff fell by ${fall(f, say, 'slowestMmHgPerSecond')} mmHg a second, slower than ${say.limit(f.value('slowestMmHgPerSecond'))}: a long squeeze is unpleasant and may itself shift the numbers. Let down a little faster next time.`,
   'too-fast-per-beat': (f, say) =>
-    `The cuff fell by ${say.beside(f.value('dropPerBeatMmHg'), f.value('fastestPerBeatMmHg'), 1)} mmHg in each beat, more than ${say.limit(f.value('fastestPerBeatMmHg'))}, so the systolic may be read that much too low and the diastolic that much too high: ${REPEAT} more slowly.`,
+    `The cuff fell by ${onItsSide(f.value('dropPerBeatMmHg'), f.value('fastestPerBeatMmHg'), say)} mmHg in each beat, more than ${say.limit(f.value('fastestPerBeatMmHg'))}, so the systolic may be read that much too low and the diastolic that much too high: ${REPEAT} more slowly.`,
   'too-soon': (f, say) =>
     `The cuff was pumped up ${say.beside(f.value('waitedSeconds'), f.value('neededSeconds'))} s after it was last emptied, sooner than ${say.limit(f.value('neededSeconds'))} s, and the numbers may be off: let the arm rest and repeat.`,
   'off-graduation': (f, say) =>
@@ -69,7 +70,16 @@ export const runDetails = {
 
 /** A rate on its own side of the limit that it broke. */
 function fall(f: Figures, say: Say, limit: string): string {
-  return say.beside(f.value('mmHgPerSecond'), f.value(limit), 1);
+  return onItsSide(f.value('mmHgPerSecond'), f.value(limit), say);
+}
+
+/** A rate with one decimal, with two where it takes them to stand on its side of the limit, and no more: nobody measures finer. */
+function onItsSide(value: number, limit: number, say: Say): string {
+  const isOnItsSide = (decimals: number) =>
+    Math.sign(roundTo(value, decimals) - limit) === Math.sign(value - limit);
+  if (isOnItsSide(1)) return say.short(value, 1);
+  if (isOnItsSide(2)) return say.short(value, 2);
+  return `just ${value > limit ? 'over' : 'under'} ${say.limit(limit)}`;
 }
 
 function marginSaid(f: Figures, say: Say): string {

@@ -27,6 +27,7 @@ export const people = {
   born: (f: Text) => `born ${f.text}`,
   number: (f: Text) => `no. ${f.text}`,
   erased: 'Identity erased',
+  meanOf: (f: { readings: number }, say: Say) => `mean of ${say.short(f.readings)}`,
   nothingYet: 'nothing charted yet',
   draft: 'round begun, not signed',
   waiting: 'signed, waiting for the server',

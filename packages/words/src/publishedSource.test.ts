@@ -1,6 +1,7 @@
 import { ACT_NOW_CONDITIONS, ACT_NOW_LIMITS } from '@evenfall/clinical';
 import { describe, expect, test } from 'vitest';
 import { publishedSource } from './publishedSource.js';
+import { wordsFor } from './words.js';
 
 describe('the published source alone', () => {
   test.each([
@@ -29,5 +30,12 @@ describe('the published source alone', () => {
     const shown = sources.map(publishedSource);
     expect(shown).toContain('NICE NG136');
     for (const one of shown) expect(one ?? 'none').not.toMatch(/bedside|from memory|^\W*$/);
+  });
+
+  test('of a rule that no published work gives says how sure it is alone', () => {
+    const { sentence } = wordsFor('en');
+    const of = (source: string) => sentence('protocol.source', { source, sure: 'second-hand' });
+    expect(of('ESC 2024 (bedside handbook 6.1)')).toBe('ESC 2024 (second-hand)');
+    expect(of('bedside handbook 3.11')).toBe('second-hand');
   });
 });

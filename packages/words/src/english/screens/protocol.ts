@@ -1,3 +1,4 @@
+import { publishedSource } from '../../publishedSource.js';
 import type { Say } from '../../say.js';
 
 type Text = { text: string };
@@ -24,10 +25,12 @@ export const protocol = {
   guidelineLacks: (f: Text) => `There is no set of rules of ${f.text} for these; they stay what they were:`,
   preset: 'Set of rules',
   presetChanged: (f: Text & Counted, say: Say) =>
-    `${f.text}; but ${say.counted(f.count, VALUES)} of your own`,
+    `${say.counted(f.count, VALUES)} of your own; else: ${f.text}`,
   fields: 'All rules of this section',
-  source: (f: { source: string; sure: string }) => `${f.source} (${f.sure})`,
-  unnamed: (f: { sure: string }) => `${f.sure}`,
+  source: ({ source, sure }: { source: string; sure: string }) => {
+    const named = publishedSource(`${source}`);
+    return named === null ? `${sure}` : `${named} (${sure})`;
+  },
   local: (f: Text) => `your own value; published: ${f.text}`,
   blank: (f: Text) => `blank: the published value counts, ${f.text}`,
   now: (f: Text) => `in force now: ${f.text}`,
@@ -76,6 +79,8 @@ export const protocol = {
     'Every protocol that was ever in force here stays as it was. Open one to read it or to put it in force again.',
   versionsNone: 'No protocol was ever in force here.',
   versionNow: 'in force now',
+  thisIs: (f: Text) => `This is ${f.text}.`,
+  takenUnder: 'Taken under protocol',
   versionFrom: (f: { at: string; who: string }) => `In force from ${f.at}, put so by ${f.who}`,
   versionHash: (f: { hash: string }) => `Hash ${f.hash}`,
   presetIs: (f: { section: string; text: string }) => `${f.section}: ${f.text}`,

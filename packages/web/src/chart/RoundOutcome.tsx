@@ -2,6 +2,7 @@ import { type Agent, type ChartRound, isAmendedSince, signingOf, valueStanding }
 import { useIsOver } from '../app/book.js';
 import { useApp } from '../app/context.js';
 import { stampText } from '../app/times.js';
+import { VersionMention } from '../protocol/VersionMention.js';
 import { askedText, ResultBlock } from '../round/ResultPanels.js';
 import { Countersign } from './Countersign.js';
 import { useRulesOf } from './useRulesOf.js';
@@ -22,7 +23,7 @@ export function RoundOutcome({ round, person, agents }: OutcomeProps) {
   const signing = signingOf(round);
   const value = valueStanding(round, rulesOf);
   const isRuled = rulesOf(signing?.content.protocolVersion ?? null) !== null;
-  const { evidence = null, value: signed = null } = signing?.content ?? {};
+  const { evidence = null, value: signed = null, protocolVersion = null } = signing?.content ?? {};
   return (
     <div className="round-outcome">
       {evidence === null ? null : (
@@ -38,6 +39,11 @@ export function RoundOutcome({ round, person, agents }: OutcomeProps) {
       )}
       {evidence === null || evidence.features === null ? null : (
         <p className="small soft">{askedText(evidence.features, words)}</p>
+      )}
+      {protocolVersion === null ? null : (
+        <p className="small soft">
+          {words.sentence('protocol.takenUnder')} <VersionMention version={protocolVersion} />
+        </p>
       )}
       {value !== null && isAmendedSince(round) ? (
         <p className="small standing">

@@ -1,5 +1,5 @@
 import { projectChart } from '@evenfall/record';
-import { useMemo } from 'react';
+import { useEffect, useMemo } from 'react';
 import { useLocation } from 'wouter';
 import { sessionHref, useBook, useIsOver } from '../app/book.js';
 import { useApp } from '../app/context.js';
@@ -10,6 +10,7 @@ import { IdentityOf, nameIn } from '../parts/Identity.js';
 import { Page } from '../parts/Page.js';
 import { beginRound } from '../round/rounds.js';
 import { entriesIn, useDraft, useRecord } from '../round/useRound.js';
+import { loadPlaceProtocols } from '../server/loadProtocols.js';
 import { Withdraw } from './Withdraw.js';
 
 /** Somebody of a class: the next round, the rounds so far, and the way out. No facts, no identity, no chart. */
@@ -22,6 +23,7 @@ export function ClassPersonPage({ person }: { readonly person: string }) {
   const hasDraft = useDraft(person) !== undefined;
   const [, go] = useLocation();
   const record = asked.value;
+  useEffect(() => void loadPlaceProtocols(app), [app]);
   const rounds = useMemo(() => (record === null ? [] : projectChart(entriesIn(record)).rounds), [record]);
   return (
     <Page

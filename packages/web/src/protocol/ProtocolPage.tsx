@@ -70,12 +70,7 @@ function Rules({ place, inForce }: RulesProps) {
         </p>
       )}
       <p>{words.sentence('protocol.lead')}</p>
-      <Changing
-        key={start}
-        start={start === null ? null : readVersion(start, place)}
-        now={now}
-        inForce={inForce}
-      />
+      <Changing start={start === null ? null : readVersion(start, place)} now={now} inForce={inForce} />
       <section className="protocol-section" aria-labelledby="versions">
         <h2 id="versions">{words.sentence('protocol.versions')}</h2>
         <VersionList place={place} inForce={inForce} />
@@ -95,9 +90,15 @@ const NO_REFUSALS: readonly Refusal[] = [];
 /** The form: what is in force and differs from the published rules, every section, and what is about to change. */
 function Changing({ start, now, inForce }: ChangingProps) {
   const { words } = useApp();
-  const [choice, setChoice] = useState<ProtocolChoice>(() =>
-    start === null ? NOTHING_CHOSEN_YET : choiceOf(start),
-  );
+  // Until something is changed, the form follows what is in force, also where somebody else puts another in force.
+  const [changed, setChanged] = useState<ProtocolChoice | null>(null);
+  const untouched = start === null ? NOTHING_CHOSEN_YET : choiceOf(start);
+  const choice = changed ?? untouched;
+  const [said, setSaid] = useState<string | null>(null);
+  const setChoice = (change: (was: ProtocolChoice) => ProtocolChoice) => {
+    setSaid(null);
+    setChanged((was) => change(was ?? untouched));
+  };
   const [open, setOpen] = useState<readonly SectionName[]>([]);
   const read = protocolOf(choice);
   const refusals = read.ok ? NO_REFUSALS : read.refusals;
@@ -174,6 +175,9 @@ function Changing({ start, now, inForce }: ChangingProps) {
         inForce={now}
         isNoneOffered={inForce !== null}
         goTo={goTo}
+        said={said}
+        setSaid={setSaid}
+        onChosen={() => setChanged(null)}
       />
     </>
   );

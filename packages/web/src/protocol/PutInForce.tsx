@@ -1,5 +1,5 @@
 import { type Protocol, protocolDiff, type Refusal } from '@evenfall/clinical';
-import { useRef, useState } from 'react';
+import { useRef } from 'react';
 import { useApp } from '../app/context.js';
 import { WhoMeasures } from '../people/WhoMeasures.js';
 import { refusedBecause } from '../server/server.js';
@@ -17,14 +17,26 @@ type PutProps = {
   readonly isNoneOffered: boolean;
   /** Opens the section of a field and goes to it. */
   readonly goTo: (section: string, key: string) => void;
+  /** What came of it, until something is changed again. */
+  readonly said: string | null;
+  readonly setSaid: (said: string | null) => void;
+  readonly onChosen: () => void;
 };
 
 /** Puts what was chosen in force, or says what must be put right first; or goes without, once that was asked. */
-export function PutInForce({ protocol, refusals, inForce, isNoneOffered, goTo }: PutProps) {
+export function PutInForce({
+  protocol,
+  refusals,
+  inForce,
+  isNoneOffered,
+  goTo,
+  said,
+  setSaid,
+  onChosen,
+}: PutProps) {
   const app = useApp();
   const { words, server } = app;
   const wrong = useRef<HTMLDivElement>(null);
-  const [said, setSaid] = useState<string | null>(null);
   const put = async () => {
     setSaid(null);
     if (protocol === null) return wrong.current?.focus();
@@ -35,6 +47,7 @@ export function PutInForce({ protocol, refusals, inForce, isNoneOffered, goTo }:
       return setSaid(refusedBecause(kept) ?? words.sentence('app.failed'));
     }
     const why = await chooseVersion(app, kept.value.version);
+    if (why === null) onChosen();
     setSaid(why ?? words.sentence('protocol.chosen'));
   };
   return (

@@ -48,7 +48,7 @@ export function SectionFields(props: SectionProps) {
   const own = fields.flatMap(([key, shape]) => {
     const place = `${section}/${key}`;
     const field = publishedField(published, section, key);
-    const value = ownValue(choice, place, field);
+    const value = ownValue(choice, place, shape, field);
     return field === null || value === null ? [] : [{ place, shape, field, value }];
   });
   return (
@@ -124,13 +124,15 @@ function isAbout(pointer: string, section: string, key: string): boolean {
 function ownValue(
   choice: ProtocolChoice,
   place: string,
+  shape: FieldShape,
   published: RuleField | null,
 ): RuleField['value'] | null {
   const fixed = choice.fixed[place];
   if (fixed !== undefined) return fixed;
   const text = (choice.own[place] ?? '').trim();
   if (published === null || text === '' || text === String(published.value)) return null;
-  return text;
+  // What is no number stays as it was typed; it is refused beside its field.
+  return shape.kind === 'number' && Number.isFinite(Number(text)) ? Number(text) : text;
 }
 
 type RuleInputProps = {
@@ -149,7 +151,7 @@ function RuleInput({ section, name, shape, published, now, choice, wrong, onChan
   const place = `${section}/${name}`;
   const id = fieldId(section, name);
   const from: RuleField = published ?? { ...shape, replaces: null };
-  const own = ownValue(choice, place, published);
+  const own = ownValue(choice, place, shape, published);
   const say = (value: RuleField['value']) => valueText(place, value, shape.unit, words);
   const typed = choice.own[place];
   const isBlank = typed !== undefined && typed.trim() === '';
@@ -161,7 +163,7 @@ function RuleInput({ section, name, shape, published, now, choice, wrong, onChan
       ? originText(place, from, words)
       : originText(place, { ...from, value: own, replaces: from }, words),
     ...(isNow ? [] : [words.sentence('protocol.now', { text: say(now.value) })]),
-  ].join('. ');
+  ].join('; ');
   const says = wrong === null ? null : words.problem(wrong, { nameOf: () => shape.meaning }).message;
   const set = (text: string) => onChange((was) => withOwn(was, place, text));
   if (!isTypeable(from.value)) {

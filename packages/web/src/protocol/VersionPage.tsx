@@ -61,8 +61,7 @@ function Version({ version, place }: VersionProps) {
   return (
     <div className="form protocol">
       <p className="notice">
-        {versionText(version, place, words)}
-        {'. '}
+        {words.sentence('protocol.thisIs', { text: versionText(version, place, words) })}{' '}
         {words.sentence(isInForce ? 'protocol.isInForce' : 'protocol.notInForce')}
       </p>
       <ul className="story">

@@ -110,7 +110,7 @@ export function originText(place: string, field: RuleField, words: Words): strin
   const said = words.sentence('protocol.source', { source, sure: words.sentence(`protocol.${sure}`) });
   if (field.replaces === null) return said;
   const text = valueText(place, field.replaces.value, field.unit, words);
-  return `${words.sentence('protocol.local', { text })}. ${said}`;
+  return `${words.sentence('protocol.local', { text })}; ${said}`;
 }
 
 /** The value of a field, with its unit. */

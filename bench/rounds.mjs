@@ -58,7 +58,7 @@ function round(at) {
       breaths,
       isFeltIrregular: false,
       temperature: 36 + chance() * 3,
-      oxygen: { percent: whole(90, 99), onOxygen: false },
+      oxygen: { percent: whole(90, 99), onOxygen: false, isDoubtful: false },
       consciousness: 'alert',
       heightCm: 170,
       weightKg: 70,

@@ -13,6 +13,14 @@ export const DEFLATION_FIGURES = figures({
     source: 'bedside handbook 3.5',
     sure: 'practice',
   },
+  targetStepMmHg: {
+    value: 10,
+    unit: 'mmHg',
+    meaning:
+      'a target made from an earlier reading is rounded up to this step, so that it does not give the reading away',
+    source: 'no source: decision of this project',
+    sure: 'practice',
+  },
   smallMarginMmHg: {
     value: 20,
     unit: 'mmHg',

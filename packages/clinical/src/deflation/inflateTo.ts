@@ -1,3 +1,4 @@
+import { DEFLATION_FIGURES } from './figures.js';
 import type { InflationRules } from './rules.js';
 
 /** What is known of an arm in this round, mmHg: where its pulse was lost, and the systolics read there. */
@@ -6,8 +7,7 @@ export type KnownOfArm = { readonly lostMmHg: number | null; readonly readMmHg: 
 /** How far to pump up, mmHg, and what decided it; `mmHg` is null where nothing is known. */
 export type InflateTo = { readonly mmHg: number | null; readonly by: 'felt' | 'read' | null };
 
-/** A target made from a reading is rounded up to this step, so that it does not give the reading away, mmHg. */
-const STEP = 10;
+const STEP = DEFLATION_FIGURES.targetStepMmHg.value;
 
 /**
  * How far to pump up: the local margin above where the pulse was lost, or above what was read on this arm before if that

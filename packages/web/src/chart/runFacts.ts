@@ -9,6 +9,13 @@ export function runFacts({ evidence, value, override, note }: RunContent, words:
   const { say } = words;
   const { run, place, circumstances } = evidence;
   const unknown = words.sentence('chart.couldNotTell');
+  const { lostMmHg, backMmHg } = run.palpated;
+  const felt = [
+    lostMmHg === null ? null : words.sentence('run.feltLost', { mmHg: lostMmHg }),
+    backMmHg === null ? null : words.sentence('run.feltBack', { mmHg: backMmHg }),
+  ].filter((one) => one !== null);
+  const above =
+    value.marginMmHg === null ? null : words.sentence('run.marginAbove', { mmHg: value.marginMmHg });
   const moments = run.moments.map(({ what, mmHg, atSeconds }) => {
     const at = atSeconds === null ? '' : ` ${words.sentence('pressure.atSeconds', { seconds: atSeconds })}`;
     return `${words.title('moment', what)} ${say.short(mmHg)}${at}`;
@@ -34,9 +41,10 @@ export function runFacts({ evidence, value, override, note }: RunContent, words:
     ...(circumstances.uprightMinutes === null
       ? []
       : [[words.sentence('pressure.uprightMinutes'), say.short(circumstances.uprightMinutes, 1)] as const]),
+    ...(felt.length === 0 ? [] : [[words.sentence('run.felt'), felt.join(', ')] as const]),
     [
       words.sentence('run.margin'),
-      value.marginMmHg === null ? unknown : words.sentence('run.marginAbove', { mmHg: value.marginMmHg }),
+      run.peak === null ? (above ?? unknown) : words.sentence('run.pumpedTo', { mmHg: run.peak.mmHg, above }),
     ],
     [words.sentence('run.deflation'), rates.length === 0 ? unknown : rates.join(', ')],
     ...(value.gap === null

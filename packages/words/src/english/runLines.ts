@@ -20,6 +20,11 @@ export const runLines = {
   early: (f: { rate: number }, say: Say) => `${say.short(f.rate)} mmHg a second at first`,
   mean: (f: { rate: number }, say: Say) => `${say.short(f.rate)} on the whole`,
   perBeat: (f: { mmHg: number }, say: Say) => `${say.short(f.mmHg)} a beat`,
+  felt: 'By feel, before listening',
+  feltLost: (f: { mmHg: number }, say: Say) => `pulse lost at ${say.short(f.mmHg)} while pumping up`,
+  feltBack: (f: { mmHg: number }, say: Say) => `back at ${say.short(f.mmHg)} on the way down`,
+  pumpedTo: (f: { mmHg: number; above: string | null }, say: Say) =>
+    f.above === null ? `to ${say.short(f.mmHg)}` : `to ${say.short(f.mmHg)}: ${f.above}`,
   margin: 'Pumped up',
   marginAbove: (f: { mmHg: number }, say: Say) =>
     f.mmHg < 0

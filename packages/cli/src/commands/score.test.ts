@@ -48,11 +48,18 @@ describe('the early-warning score (Royal College of Physicians 2017; bedside han
     expect(answer).toMatchObject({
       parts: { respirations: 2, oxygenSaturation: 1, onOxygen: 0, systolic: 1, pulse: 2, consciousness: 0, temperature: 1 }, // biome-ignore format: one row
       response: { code: 'response-emergency-team', detail: expect.stringMatching(/\.$/) },
-      flags: [],
+      flags: [{ code: 'air-assumed', detail: expect.stringMatching(/--on-oxygen was not given/) }],
       scale: 1,
       onOxygen: false,
       computedBy: { program: 'evenfall 0.0.0-test', preset: null, presetVersion: null, rule: 'score-1' },
     });
+  });
+
+  test('says that air was taken for granted, and only then', async () => {
+    const on = await answered(`${EARLY} --age 60 --systolic 108 --on-oxygen`);
+    expect(on).toMatchObject({ flags: [], parts: { onOxygen: 2 } });
+    const off = await answered(`${EARLY} --age 60 --systolic 108`);
+    expect(off).toMatchObject({ flags: [{ code: 'air-assumed' }], parts: { onOxygen: 0 } });
   });
 
   test('a missing part: no total, "at least", and a part of three alerts (C090, common practice; C091)', async () => {

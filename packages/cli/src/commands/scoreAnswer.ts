@@ -29,7 +29,7 @@ export type Scored = EarlyWarning | SepsisScreen | GlasgowTotal | MeanPressure |
 export function scoreOf(id: ScoreId, inputs: ScoreInputs): Scored {
   switch (id) {
     case 'early-warning':
-      return earlyWarning(inputs);
+      return airSaid(earlyWarning(inputs), inputs);
     case 'sepsis-screen':
       return sepsisScreen(inputs);
     case 'mean-pressure':
@@ -51,6 +51,12 @@ export function scoreOf(id: ScoreId, inputs: ScoreInputs): Scored {
     case 'glasgow':
       return glasgowTotal(inputs);
   }
+}
+
+/** A switch that was not given is air: a score that takes this for granted says so. */
+function airSaid(scored: EarlyWarning, { onOxygen }: ScoreInputs): EarlyWarning {
+  if (onOxygen !== false) return scored;
+  return { ...scored, flags: [...scored.flags, { code: 'air-assumed', figures: {} }] };
 }
 
 /** A score as JSON: its own keys in their order, each flag with its sentence. */

@@ -35,7 +35,12 @@ export type EarlyWarningAlertCode =
   | 'early-warning-medium'
   | 'early-warning-high';
 
-export type EarlyWarningFlagCode = 'score-age-not-known' | 'scale-two' | 'saturation-doubtful';
+/** `air-assumed` is added at the command line, the one place where a switch not given is air. */
+export type EarlyWarningFlagCode =
+  | 'score-age-not-known'
+  | 'scale-two'
+  | 'saturation-doubtful'
+  | 'air-assumed';
 
 /**
  * An early-warning score. `atLeast` is the sum of the parts that are known: the total where all are. With a part

@@ -35,6 +35,8 @@ export const scoreDetails = {
     `At least ${say.number(f.value('atLeast'))} points, and ${say.limit(f.value('limit'))} or more is high: call the emergency team now, by your local procedure, and stay with the person.`,
   'score-age-not-known': (f, say) =>
     `The age is not known: this score holds from ${say.limit(f.value('fromYears'))} years, not in pregnancy and not with a spinal injury; check that it is for this person.`,
+  'air-assumed': () =>
+    'Scored as breathing air, because --on-oxygen was not given: with oxygen the score is higher.',
   'saturation-doubtful': (f, say) =>
     `This score holds a saturation that is not to be relied on (${say.counted(f.value('points'), { one: 'point', other: 'points' })} of it): read the saturation again and score again, and act on what stands meanwhile.`,
   'scale-two': () =>

@@ -10,7 +10,7 @@ const REST = 'Let the person lie down if unsteady, chart it and report it.';
  */
 export const standingDetails = {
   'fall-on-standing': (f, say) =>
-    `The pressure fell${fallen(f, say)} ${at(f, say)}, to the limits of a fall on standing: ${lower(REST)}`,
+    `The pressure fell${fallen(f, say)} ${at(f, say)}, which meets the limits of a fall on standing: ${lower(REST)}`,
   'fall-delayed': (f, say) =>
     `The pressure fell${fallen(f, say)} only ${at(f, say)}, later than three minutes: a delayed fall. ${REST}`,
   'fall-recovered': (f, say) =>

@@ -70,7 +70,7 @@ export function parseShorthand(text: string): Parsed<Shorthand> {
     refusals.push(...wrong.map((one) => ({ ...one, figures: { ...one.figures, column: word.column } })));
   }
   if (found.numbers === null && refusals.length === 0) {
-    refusals.push(refusal('/systolic', 'missing', 'pressure', null));
+    refusals.push(refusal('/systolic', 'missing', 'pressure', text.trim() || null));
   }
   const { numbers, device, ...beside } = found;
   if (numbers === null) return { ok: false, refusals };

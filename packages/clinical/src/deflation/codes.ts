@@ -19,7 +19,8 @@ export type RunFlagCode =
   | 'implausible-systolic'
   | 'implausible-diastolic'
   | 'implausible-pulse-pressure'
-  | 'range-too-narrow';
+  | 'range-too-narrow'
+  | 'device-with-irregular';
 
 /** Why a part of the answer is null. */
 export type RunReasonCode =

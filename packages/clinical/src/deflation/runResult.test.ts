@@ -163,6 +163,16 @@ describe('rates', () => {
   });
 });
 
+test('a display is not to be relied on where the rhythm was felt irregular (NICE NG136; bedside handbook 3.13)', () => {
+  const run = { ...heard(first(148), last(92)), method: 'device' };
+  const irregular = { circumstances: { rhythmFelt: 'irregular' } } as const;
+  const regular = { circumstances: { rhythmFelt: 'regular' } } as const;
+  expect(codes(resultOf(run, irregular))).toContain('device-with-irregular');
+  expect(codes(resultOf(run, regular))).not.toContain('device-with-irregular');
+  expect(codes(resultOf(run))).not.toContain('device-with-irregular');
+  expect(codes(resultOf(heard(first(148), last(92)), irregular))).not.toContain('device-with-irregular');
+});
+
 describe('sounds', () => {
   test('a gap heard is kept, and is no fault of the numbers', () => {
     // Bedside handbook 3.5: 186/94, gap 186-152.

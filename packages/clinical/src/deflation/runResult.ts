@@ -80,6 +80,8 @@ function flagsOf(
   if (isIrregular && (ranges.systolicRange ?? ranges.diastolicRange) !== null) {
     flags.push({ code: 'range-too-narrow', figures: {} });
   }
+  // Source: bedside handbook 3.13 (NICE NG136: by hand where the pulse is irregular).
+  if (isIrregular && run.method === 'device') flags.push({ code: 'device-with-irregular', figures: {} });
   return flags;
 }
 

@@ -52,6 +52,8 @@ export const runDetails = {
     `The two numbers are apart by ${outside(f, say, 'pulsePressureMmHg', 'smallestPulsePressureMmHg', 'largestPulsePressureMmHg')}: one of them may be a slip, so check what was read and measure again.`,
   'range-too-narrow': () =>
     'The rhythm was felt irregular and the ranges hold for a regular pulse, so they are too narrow here: let down slowly and take more readings.',
+  'device-with-irregular': () =>
+    'The rhythm was felt irregular and this was read off a display, which may be far out then: measure by ear; where that cannot be, take three in a row.',
   'no-diastolic-by-palpation': () => 'By feel there is a systolic only: no diastolic can be felt.',
   'read-from-display': () =>
     'Read off a display: how it came to its numbers is not known, so there is no rate and no range.',

@@ -12,6 +12,8 @@ export type { Latest, LatestPressure, LatestValue } from './chart/latest.js';
 export { projectLatest } from './chart/latest.js';
 export type { Chart, ChartRound, Closed, Countersigned } from './chart/projectChart.js';
 export { projectChart } from './chart/projectChart.js';
+export type { TrendPoint, TrendRound, TrendValue } from './chart/projectTrend.js';
+export { projectTrend, signsOfTrend, TREND_SIGNS } from './chart/projectTrend.js';
 export type { DueRecheck } from './chart/rechecks.js';
 export { signOf } from './chart/signOf.js';
 export type { RulesOf } from './chart/valueStanding.js';

@@ -1,0 +1,159 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import type { EntryFrame, StoredEntry } from '../entry/entry.js';
+import { anyHistoryTwice } from '../testing/history.js';
+import {
+  at,
+  countContent,
+  frame,
+  idOf,
+  kept,
+  runContent,
+  signContent,
+  signingContent,
+} from '../testing/work.js';
+import { GENERAL_RULES } from './duties.js';
+import { projectChart } from './projectChart.js';
+import { projectTrend, signsOfTrend } from './projectTrend.js';
+
+const ROUND = idOf(500);
+
+function entry(
+  kind: EntryFrame['kind'],
+  content: object,
+  id: number,
+  minute: number,
+  more: Partial<EntryFrame> = {},
+) {
+  const measuredAt = { at: at(minute), zone: 'UTC', asEntered: null };
+  return kept(
+    frame(kind, content, { id: idOf(id), sequence: id, measuredAt, round: ROUND, ...more }),
+    minute,
+  );
+}
+
+const heard = (
+  systolic: number,
+  diastolic: number,
+  id: number,
+  minute: number,
+  more: Partial<EntryFrame> = {},
+) =>
+  entry(
+    'run',
+    runContent({
+      method: 'auscultation',
+      moments: [
+        { what: 'first sound', mmHg: systolic },
+        { what: 'last sound', mmHg: diastolic },
+      ],
+    }),
+    id,
+    minute,
+    more,
+  );
+
+const trend = (entries: readonly StoredEntry[]) => projectTrend(projectChart(entries), GENERAL_RULES);
+const values = (entries: readonly StoredEntry[]) =>
+  trend(entries).flatMap(({ points }) => points.map(({ value }) => value));
+
+describe('a trend', () => {
+  test('is empty for an empty chart', () => {
+    expect(trend([])).toEqual([]);
+    expect(signsOfTrend([])).toEqual([]);
+  });
+
+  test('holds each sign that has a number, oldest first, in the order in which signs are drawn', () => {
+    const entries = [
+      entry('sign', signContent({ of: 'temperature', celsius: 38.4, site: 'tympanic' }), 4, 5),
+      entry('count', countContent({ n: 18, windowSeconds: 60, of: 'breaths' }), 2, 2),
+      heard(148, 92, 3, 3),
+      entry('count', countContent({ n: 19, windowSeconds: 15 }), 1, 1),
+    ];
+    const [round, ...others] = trend(entries);
+    expect(others).toEqual([]);
+    expect(round).toMatchObject({ round: ROUND, at: at(1), isPreliminary: false, average: null });
+    expect(round?.points.map(({ entry: id, value }) => [id, value])).toEqual([
+      [idOf(1), { of: 'pulse', perMinute: 76 }],
+      [idOf(2), { of: 'breaths', perMinute: 18 }],
+      [
+        idOf(3),
+        { of: 'pressure', systolic: 148, diastolic: 92, isAveraged: true, side: 'right', posture: 'sit' },
+      ],
+      [idOf(4), { of: 'temperature', celsius: 38.4 }],
+    ]);
+    expect(signsOfTrend(trend(entries))).toEqual(['pressure', 'pulse', 'breaths', 'temperature']);
+  });
+
+  test('a diastolic that is not there is null and never a zero: by palpation, and sounds to zero', () => {
+    // Bedside handbook 3.4 and 3.7: 122/P; 118/62/0 is used as 118/62, 118/0 has none to use.
+    const felt = runContent({ method: 'palpation', moments: [{ what: 'pulse back', mmHg: 122 }] });
+    const moments = [
+      { what: 'first sound', mmHg: 118 },
+      { what: 'last sound', mmHg: 0 },
+    ];
+    const muffled = [moments[0], { what: 'muffled', mmHg: 62 }, moments[1]];
+    const entries = [
+      entry('run', felt, 1, 1),
+      entry('run', runContent({ method: 'auscultation', moments: muffled }), 2, 2),
+      entry('run', runContent({ method: 'auscultation', moments }), 3, 3),
+    ];
+    expect(values(entries)).toMatchObject([
+      { systolic: 122, diastolic: null },
+      { systolic: 118, diastolic: 62 },
+      { systolic: 118, diastolic: null },
+    ]);
+  });
+
+  test('a void count and what was entered in error are not drawn; what replaced a value is', () => {
+    const amends = (of: number) => ({
+      amends: { entry: idOf(of), reason: 'typing-slip' as const, text: null },
+    });
+    const entries = [
+      entry(
+        'count',
+        countContent({ windowSeconds: 30, interrupted: { reason: 'called-away', atSeconds: 12 } }),
+        1,
+        1,
+      ),
+      heard(184, 92, 2, 2),
+      heard(148, 92, 3, 3, amends(2)),
+      heard(150, 90, 4, 4),
+      entry('entered-in-error', { note: null }, 5, 5, amends(4)),
+    ];
+    expect(trend(entries).flatMap(({ points }) => points.map(({ entry: id }) => id))).toEqual([idOf(3)]);
+  });
+
+  test('where amendments disagree, every claim is drawn and marked, and there is no average', () => {
+    const amends = { amends: { entry: idOf(1), reason: 'typing-slip' as const, text: null } };
+    const entries = [
+      heard(184, 92, 1, 1),
+      heard(148, 92, 2, 1, { ...amends, device: idOf(701) }),
+      heard(140, 92, 3, 1, { ...amends, device: idOf(702) }),
+    ];
+    const [round] = trend(entries);
+    expect(round?.points.map(({ isContested }) => isContested)).toEqual([true, true]);
+    expect(round?.average).toBeNull();
+  });
+
+  test('what a round of several readings comes to stands beside them', () => {
+    // Without a protocol: ESC 2024, mean of the second and third (bedside handbook 3.10).
+    const runs = [heard(152, 94, 1, 1), heard(146, 90, 2, 3), heard(145, 88, 3, 5)];
+    const signs = [{ sign: 'pressure' as const, entries: [idOf(1), idOf(2), idOf(3)] }];
+    const signing = entry('round', signingContent(signs, runs as unknown as EntryFrame[]), 4, 6, {
+      schema: 2,
+    });
+    const [round] = trend([...runs, signing]);
+    expect(round?.average).toEqual({ systolic: 145.5, diastolic: 89, readings: 2 });
+  });
+
+  test('is the same whatever the order of the entries, and rises in time', () => {
+    fc.assert(
+      fc.property(anyHistoryTwice, ([one, other]) => {
+        expect(trend(one)).toEqual(trend(other));
+        const times = trend(one).map((round) => Date.parse(round.at));
+        expect(times).toEqual(times.toSorted((a, b) => a - b));
+      }),
+    );
+  });
+});

@@ -1,0 +1,143 @@
+import type { ConsciousnessLevel, Posture, RoundSign, Side } from '@evenfall/clinical';
+import type { StoredEntry } from '../entry/entry.js';
+import { chartedPerMinute } from './chartedPerMinute.js';
+import { chartedPressure } from './chartedPressure.js';
+import type { Chart, ChartRound } from './projectChart.js';
+import { type RulesOf, valueStanding } from './valueStanding.js';
+
+/**
+ * A value as a trend draws it. Pressures in mmHg: `diastolic` is null where none can be used (by palpation, sounds to
+ * zero without a muffled value), `isAveraged` false for a site other than the upper arm. Rates a minute, temperatures
+ * in degrees Celsius, saturation in percent, pain 0 to 10.
+ */
+export type TrendValue =
+  | {
+      readonly of: 'pressure';
+      readonly systolic: number;
+      readonly diastolic: number | null;
+      readonly isAveraged: boolean;
+      readonly side: Side | null;
+      readonly posture: Posture | null;
+    }
+  | { readonly of: 'pulse' | 'breaths'; readonly perMinute: number }
+  | { readonly of: 'temperature'; readonly celsius: number }
+  | { readonly of: 'oxygen-saturation'; readonly percent: number; readonly onOxygen: boolean }
+  | { readonly of: 'pain'; readonly score: number }
+  | { readonly of: 'consciousness'; readonly level: ConsciousnessLevel };
+
+/** One value at its time, with what its reader must know of it. `at` is local with its offset, RFC 3339. */
+export type TrendPoint = {
+  readonly entry: string;
+  readonly at: string;
+  readonly value: TrendValue;
+  /** Amendments disagree, and this is one of the claims. */
+  readonly isContested: boolean;
+  readonly isByHand: boolean;
+  /** How many things its reader must know, as the chart says them beside it. */
+  readonly flags: number;
+};
+
+/** A round of a trend: its values oldest first, and what its pressures come to. */
+export type TrendRound = {
+  readonly round: string;
+  /** When its first value was measured. */
+  readonly at: string;
+  readonly isPreliminary: boolean;
+  readonly points: readonly TrendPoint[];
+  /** The average that the round goes by, mmHg and not rounded; null where it is one reading or none. */
+  readonly average: {
+    readonly systolic: number;
+    readonly diastolic: number;
+    readonly readings: number;
+  } | null;
+};
+
+/**
+ * What a trend draws of a chart, oldest first. What is entered in error, and what has no number, is not drawn; where
+ * amendments disagree, every claim is.
+ *
+ * @param rulesOf the rules by which a round that was amended after signing is judged again
+ */
+export function projectTrend(chart: Chart, rulesOf: RulesOf): readonly TrendRound[] {
+  return chart.rounds
+    .filter(({ isInError }) => !isInError)
+    .flatMap((round): TrendRound[] => {
+      const points = round.values.flatMap(({ current, standing }) =>
+        current.flatMap((entry) => pointOf(entry, standing === 'contested') ?? []),
+      );
+      const sorted = points.toSorted((a, b) => Date.parse(a.at) - Date.parse(b.at));
+      const [first] = sorted;
+      if (first === undefined) return [];
+      const { id, isPreliminary } = round;
+      return [{ round: id, at: first.at, isPreliminary, points: sorted, average: averageOf(round, rulesOf) }];
+    })
+    .toSorted((a, b) => Date.parse(a.at) - Date.parse(b.at));
+}
+
+/** Every sign that stands somewhere in a trend, in the order in which it is drawn. */
+export function signsOfTrend(rounds: readonly TrendRound[]): readonly RoundSign[] {
+  const found = new Set(rounds.flatMap(({ points }) => points.map(({ value }) => value.of)));
+  return TREND_SIGNS.filter((sign) => found.has(sign));
+}
+
+/** What a trend draws, in its order. */
+export const TREND_SIGNS = [
+  'pressure',
+  'pulse',
+  'breaths',
+  'oxygen-saturation',
+  'temperature',
+  'pain',
+  'consciousness',
+] as const satisfies readonly TrendValue['of'][];
+
+function averageOf(round: ChartRound, rulesOf: RulesOf): TrendRound['average'] {
+  if (round.values.some(({ standing }) => standing === 'contested')) return null;
+  const pressure = valueStanding(round, rulesOf)?.pressure ?? null;
+  if (pressure === null) return null;
+  const { systolic, diastolic, used } = pressure;
+  if (systolic === null || diastolic === null || used.length < 2) return null;
+  return { systolic, diastolic, readings: used.length };
+}
+
+function pointOf(entry: StoredEntry, isContested: boolean): TrendPoint | null {
+  const value = drawnOf(entry);
+  if (value === null) return null;
+  const content = entry.content as { override?: unknown; value?: { flags?: readonly unknown[] } | null };
+  return {
+    entry: entry.id,
+    at: entry.measuredAt.at,
+    value,
+    isContested,
+    isByHand: (content.override ?? null) !== null,
+    flags: content.value?.flags?.length ?? 0,
+  };
+}
+
+function drawnOf(entry: StoredEntry): TrendValue | null {
+  const pressure = chartedPressure(entry);
+  if (pressure !== null && entry.kind === 'run') {
+    const { systolic, diastolicUsed: diastolic, isAveraged } = pressure;
+    const { side, posture } = entry.content.evidence.place;
+    return { of: 'pressure', systolic, diastolic, isAveraged, side, posture };
+  }
+  const perMinute = chartedPerMinute(entry);
+  if (perMinute !== null) {
+    if (entry.kind === 'count') return { of: entry.content.evidence.count.of, perMinute };
+    if (entry.kind === 'taps') return { of: entry.content.evidence.taps.of, perMinute };
+  }
+  if (entry.kind !== 'sign') return null;
+  const { sign } = entry.content.evidence;
+  switch (sign.of) {
+    case 'temperature':
+      return { of: 'temperature', celsius: sign.celsius };
+    case 'oxygen-saturation':
+      return { of: 'oxygen-saturation', percent: sign.percent, onOxygen: sign.onOxygen };
+    case 'pain':
+      return sign.score === null ? null : { of: 'pain', score: sign.score };
+    case 'consciousness':
+      return { of: 'consciousness', level: sign.level };
+    default:
+      return null;
+  }
+}

@@ -16,6 +16,7 @@ const AddPersonPage = lazy(async () => ({ default: (await laterPages()).AddPerso
 const CorrectIdentityPage = lazy(async () => ({ default: (await laterPages()).CorrectIdentityPage }));
 const FactsPage = lazy(async () => ({ default: (await laterPages()).FactsPage }));
 const ProtocolPage = lazy(async () => ({ default: (await laterPages()).ProtocolPage }));
+const TrendPage = lazy(async () => ({ default: (await laterPages()).TrendPage }));
 const VersionPage = lazy(async () => ({ default: (await laterPages()).VersionPage }));
 const ClassRoutes = lazy(async () => ({ default: (await laterPages()).ClassRoutes }));
 const AmendPage = lazy(async () => ({ default: (await laterPages()).AmendPage }));
@@ -59,6 +60,9 @@ export function AppRoutes() {
           </Route>
           <Route path="/people/:person/facts">
             {({ person }) => <FactsPage key={person} person={person} />}
+          </Route>
+          <Route path="/people/:person/trend">
+            {({ person }) => <TrendPage key={person} person={person} />}
           </Route>
           {ROUND_ROUTES}
           <Route path="/people/:person/values/:entry/amend">

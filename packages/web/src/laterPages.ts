@@ -7,3 +7,4 @@ export { AddPersonPage } from './people/AddPersonPage.js';
 export { CorrectIdentityPage } from './people/CorrectIdentityPage.js';
 export { ProtocolPage } from './protocol/ProtocolPage.js';
 export { VersionPage } from './protocol/VersionPage.js';
+export { TrendPage } from './trend/TrendPage.js';

@@ -15,6 +15,7 @@ import './styles/round.css';
 import './styles/pressure.css';
 import './styles/signs.css';
 import './styles/chart.css';
+import './styles/trend.css';
 
 /** Browsers that keep nothing throw on the mere asking. */
 function deviceShelf(): Shelf | null {

@@ -3,8 +3,9 @@ import { chartedPerMinute } from './chartedPerMinute.js';
 import { chartedPressure } from './chartedPressure.js';
 import { dutiesOf, GENERAL_RULES } from './duties.js';
 import { type ChartRound, projectChart } from './projectChart.js';
+import { type RoundAverage, roundAverage } from './roundAverage.js';
 import { signOf } from './signOf.js';
-import { type RulesOf, valueStanding } from './valueStanding.js';
+import type { RulesOf } from './valueStanding.js';
 
 /** What must be known of the newest value of a sign besides its number. */
 type LatestMark = {
@@ -29,16 +30,8 @@ export type LatestPressure = LatestMark &
     /** Where amendments disagree, what else stands, oldest first. */
     readonly others: readonly Numbers[];
     /** What its round comes to, where that is the average of several readings and nobody disputes one of them. */
-    readonly average: LatestAverage | null;
+    readonly average: RoundAverage | null;
   };
-
-/** The average of a round, mmHg and not rounded; `shown` is each number beside the limits of its category, if it has one. */
-export type LatestAverage = {
-  readonly systolic: number;
-  readonly diastolic: number;
-  readonly readings: number;
-  readonly shown: { readonly systolic: string | null; readonly diastolic: string | null };
-};
 
 type Numbers = {
   readonly systolic: number;
@@ -113,22 +106,14 @@ export function projectLatest(entries: readonly StoredEntry[], rulesOf: RulesOf 
   return {
     pulse,
     breaths,
-    pressure: pressure === null ? null : { ...pressure, average: averageOf(ofPressure, rulesOf) },
+    pressure:
+      pressure === null
+        ? null
+        : { ...pressure, average: ofPressure === null ? null : roundAverage(ofPressure, rulesOf) },
     actNow: actNow.length,
     recheck: first === undefined ? null : { fromAt: first.fromAt, byAt: first.byAt },
     toCountersign: toCountersign.length,
   };
-}
-
-/** What a round comes to; null where it is one reading, where there is none yet, and where amendments disagree. */
-function averageOf(round: ChartRound | null, rulesOf: RulesOf): LatestAverage | null {
-  if (round === null || round.values.some(({ standing }) => standing === 'contested')) return null;
-  const value = valueStanding(round, rulesOf);
-  if (value === null || value.pressure === null) return null;
-  const { systolic, diastolic, used } = value.pressure;
-  if (systolic === null || diastolic === null || used.length < 2) return null;
-  const shown = value.category?.shown ?? { systolic: null, diastolic: null };
-  return { systolic, diastolic, readings: used.length, shown };
 }
 
 /** The numbers of a pressure as it is charted; null for any other entry. */

@@ -78,7 +78,15 @@ describe('a trend', () => {
       [idOf(2), { of: 'breaths', perMinute: 18 }],
       [
         idOf(3),
-        { of: 'pressure', systolic: 148, diastolic: 92, isAveraged: true, side: 'right', posture: 'sit' },
+        {
+          of: 'pressure',
+          systolic: 148,
+          diastolic: 92,
+          written: '148/92',
+          isAveraged: true,
+          side: 'right',
+          posture: 'sit',
+        },
       ],
       [idOf(4), { of: 'temperature', celsius: 38.4 }],
     ]);
@@ -99,9 +107,9 @@ describe('a trend', () => {
       entry('run', runContent({ method: 'auscultation', moments }), 3, 3),
     ];
     expect(values(entries)).toMatchObject([
-      { systolic: 122, diastolic: null },
-      { systolic: 118, diastolic: 62 },
-      { systolic: 118, diastolic: null },
+      { systolic: 122, diastolic: null, written: '122/P' },
+      { systolic: 118, diastolic: 62, written: '118/62/0' },
+      { systolic: 118, diastolic: null, written: '118/0' },
     ]);
   });
 
@@ -144,7 +152,7 @@ describe('a trend', () => {
       schema: 2,
     });
     const [round] = trend([...runs, signing]);
-    expect(round?.average).toEqual({ systolic: 145.5, diastolic: 89, readings: 2 });
+    expect(round?.average).toMatchObject({ systolic: 145.5, diastolic: 89, readings: 2 });
   });
 
   test('is the same whatever the order of the entries, and rises in time', () => {

@@ -2,8 +2,10 @@ import type { ConsciousnessLevel, Posture, RoundSign, Side } from '@evenfall/cli
 import type { StoredEntry } from '../entry/entry.js';
 import { chartedPerMinute } from './chartedPerMinute.js';
 import { chartedPressure } from './chartedPressure.js';
-import type { Chart, ChartRound } from './projectChart.js';
-import { type RulesOf, valueStanding } from './valueStanding.js';
+import { pressureWritten } from './pressureWritten.js';
+import type { Chart } from './projectChart.js';
+import { type RoundAverage, roundAverage } from './roundAverage.js';
+import type { RulesOf } from './valueStanding.js';
 
 /**
  * A value as a trend draws it. Pressures in mmHg: `diastolic` is null where none can be used (by palpation, sounds to
@@ -15,6 +17,8 @@ export type TrendValue =
       readonly of: 'pressure';
       readonly systolic: number;
       readonly diastolic: number | null;
+      /** As the trade writes it: `122/P`, `118/62/0`. */
+      readonly written: string;
       readonly isAveraged: boolean;
       readonly side: Side | null;
       readonly posture: Posture | null;
@@ -45,11 +49,7 @@ export type TrendRound = {
   readonly isPreliminary: boolean;
   readonly points: readonly TrendPoint[];
   /** The average that the round goes by, mmHg and not rounded; null where it is one reading or none. */
-  readonly average: {
-    readonly systolic: number;
-    readonly diastolic: number;
-    readonly readings: number;
-  } | null;
+  readonly average: RoundAverage | null;
 };
 
 /**
@@ -69,7 +69,9 @@ export function projectTrend(chart: Chart, rulesOf: RulesOf): readonly TrendRoun
       const [first] = sorted;
       if (first === undefined) return [];
       const { id, isPreliminary } = round;
-      return [{ round: id, at: first.at, isPreliminary, points: sorted, average: averageOf(round, rulesOf) }];
+      return [
+        { round: id, at: first.at, isPreliminary, points: sorted, average: roundAverage(round, rulesOf) },
+      ];
     })
     .toSorted((a, b) => Date.parse(a.at) - Date.parse(b.at));
 }
@@ -91,15 +93,6 @@ export const TREND_SIGNS = [
   'consciousness',
 ] as const satisfies readonly TrendValue['of'][];
 
-function averageOf(round: ChartRound, rulesOf: RulesOf): TrendRound['average'] {
-  if (round.values.some(({ standing }) => standing === 'contested')) return null;
-  const pressure = valueStanding(round, rulesOf)?.pressure ?? null;
-  if (pressure === null) return null;
-  const { systolic, diastolic, used } = pressure;
-  if (systolic === null || diastolic === null || used.length < 2) return null;
-  return { systolic, diastolic, readings: used.length };
-}
-
 function pointOf(entry: StoredEntry, isContested: boolean): TrendPoint | null {
   const value = drawnOf(entry);
   if (value === null) return null;
@@ -119,7 +112,8 @@ function drawnOf(entry: StoredEntry): TrendValue | null {
   if (pressure !== null && entry.kind === 'run') {
     const { systolic, diastolicUsed: diastolic, isAveraged } = pressure;
     const { side, posture } = entry.content.evidence.place;
-    return { of: 'pressure', systolic, diastolic, isAveraged, side, posture };
+    const written = pressureWritten(entry.content);
+    return { of: 'pressure', systolic, diastolic, written, isAveraged, side, posture };
   }
   const perMinute = chartedPerMinute(entry);
   if (perMinute !== null) {

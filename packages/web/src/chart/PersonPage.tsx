@@ -57,7 +57,14 @@ export function PersonPage({ person }: { readonly person: string }) {
             )}
             <FactsOfDay person={person} entries={entries} />
             <section className="chart" aria-label={words.sentence('chart.title')}>
-              <h2>{words.sentence('chart.title')}</h2>
+              <div className="chart-head">
+                <h2>{words.sentence('chart.title')}</h2>
+                {chart.rounds.length === 0 ? null : (
+                  <Link href={`/people/${person}/trend`} className="not-printed">
+                    {words.sentence('trend.open')}
+                  </Link>
+                )}
+              </div>
               <WaitingRounds person={person} />
               {chart.rounds.length === 0 ? (
                 <p className="soft">

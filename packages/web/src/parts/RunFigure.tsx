@@ -1,8 +1,8 @@
 import { REPEAT_SCATTER_MMHG } from '@evenfall/clinical';
-import type { RunContent } from '@evenfall/record';
+import { pressureWritten, type RunContent } from '@evenfall/record';
 import { useApp } from '../app/context.js';
 import { placeText } from '../pressure/placeText.js';
-import { pressureText } from './charted.js';
+
 import { runStrip } from './runStrip.js';
 
 /** A charted pressure: its numbers, where the cuff was, its range beside the scatter of repeats, and its deflation. */
@@ -19,7 +19,7 @@ export function RunFigure({ content }: { readonly content: RunContent }) {
   return (
     <>
       <p className="rate rate-pressure">
-        <span className="rate-number">{pressureText(content)}</span>
+        <span className="rate-number">{pressureWritten(content)}</span>
         <span className="rate-unit">{words.sentence('pressure.mmHg')}</span>
         {override === null ? null : <span className="small rate-hand">{words.sentence('chart.byHand')}</span>}
       </p>

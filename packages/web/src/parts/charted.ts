@@ -1,12 +1,5 @@
-import {
-  DEFAULT_DEFLATION_RULES,
-  type Flag,
-  NOTHING_BESIDE,
-  numbersText,
-  type RoundSign,
-  shorthandOf,
-} from '@evenfall/clinical';
-import type { RunContent, SignContent } from '@evenfall/record';
+import type { Flag, RoundSign } from '@evenfall/clinical';
+import { pressureWritten, type RunContent, type SignContent } from '@evenfall/record';
 import type { Words } from '@evenfall/words';
 import { measureText } from '../signs/measureText.js';
 import { type Content, isVoidContent, rateText } from './ValueFigures.js';
@@ -40,13 +33,7 @@ export function signOfCharted(given: Charted): RoundSign {
 export function chartedText(given: Charted, words: Words): string {
   if (isRate(given)) return rateText(given, words);
   if (given.kind === 'sign') return measureText(given.content.evidence.sign, words);
-  return pressureText(given.content);
-}
-
-/** A pressure as the trade writes it: set by hand if it was. Three numbers where sounds went to zero. */
-export function pressureText({ value, override }: RunContent): string {
-  if (override !== null) return `${override.systolic}/${override.diastolic ?? 'P'}`;
-  return numbersText(shorthandOf(value, NOTHING_BESIDE, DEFAULT_DEFLATION_RULES));
+  return pressureWritten(given.content);
 }
 
 /** What must be said beside a charted value. */

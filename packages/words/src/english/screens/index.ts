@@ -14,6 +14,7 @@ import { review } from './review.js';
 import { roles } from './roles.js';
 import { signs } from './signs.js';
 import { taps } from './taps.js';
+import { trend } from './trend.js';
 
 /**
  * The words of the screens: a file for each screen, a key for each text. A text without figures is a string;
@@ -34,6 +35,7 @@ export const screens = {
   result,
   review,
   chart,
+  trend,
   amend,
   roles,
   class: classBook,

@@ -1,0 +1,218 @@
+import type { TrendPoint, TrendRound } from '@evenfall/record';
+import { scaleLinear, scaleUtc } from 'd3-scale';
+import { type PointerEvent, type RefObject, useLayoutEffect, useRef, useState } from 'react';
+import { useApp } from '../app/context.js';
+import { type BandId, type DrawnBand, numbersOf } from './bands.js';
+import { Mark } from './Mark.js';
+import { tickText } from './tickText.js';
+import { nearest, type Span, wallClock } from './view.js';
+
+type FigureProps = {
+  readonly bands: readonly DrawnBand[];
+  readonly rounds: readonly TrendRound[];
+  readonly span: Span;
+  /** The place of the round that is read out; -1 for none. */
+  readonly at: number;
+  readonly label: string;
+  readonly onRead: (at: number) => void;
+  /** A part was dragged across. */
+  readonly onPart: (one: number, other: number) => void;
+};
+
+const LEFT = 44;
+const RIGHT = 12;
+const BAND_GAP = 34;
+const TITLE = 22;
+const AXIS = 26;
+/** A drag shorter than this was a slip of the hand, px. */
+const LEAST_DRAG = 12;
+
+/** Values over time in the notation of paper charts: carets at the pressures, a dot for the pulse. */
+export function TrendFigure({ bands, rounds, span, at, label, onRead, onPart }: FigureProps) {
+  const { words } = useApp();
+  const frame = useRef<HTMLDivElement>(null);
+  const width = useWidth(frame);
+  const [drag, setDrag] = useState<{ readonly from: number; readonly to: number } | null>(null);
+  const x = scaleUtc()
+    .domain([span.from, span.to])
+    .range([LEFT, Math.max(width - RIGHT, LEFT + 1)]);
+  const tops = topsOf(bands);
+  const height = (tops.at(-1) ?? 0) + (bands.at(-1)?.height ?? 0) + AXIS;
+  const ticks = x.ticks(Math.max(Math.floor((width - LEFT) / 84), 2));
+  const read = rounds[at];
+
+  function timeOf({ clientX, currentTarget }: PointerEvent): number {
+    return x.invert(clientX - currentTarget.getBoundingClientRect().left).getTime();
+  }
+
+  return (
+    <div className="trend-frame" ref={frame}>
+      <svg
+        className="trend"
+        viewBox={`0 0 ${width} ${height}`}
+        role="img"
+        aria-label={label}
+        onPointerMove={(event) => {
+          onRead(nearest(rounds, timeOf(event)));
+          const to = timeOf(event);
+          setDrag((now) => (now === null ? null : { ...now, to }));
+        }}
+        onPointerDown={(event) => {
+          onRead(nearest(rounds, timeOf(event)));
+          if (event.pointerType !== 'mouse' || event.button !== 0) return;
+          event.currentTarget.setPointerCapture(event.pointerId);
+          setDrag({ from: timeOf(event), to: timeOf(event) });
+        }}
+        onPointerUp={() => {
+          if (drag !== null && Math.abs(x(drag.to) - x(drag.from)) >= LEAST_DRAG) onPart(drag.from, drag.to);
+          setDrag(null);
+        }}
+        onPointerCancel={() => setDrag(null)}
+      >
+        {bands.map((band, index) => (
+          <Band
+            key={band.id}
+            band={band}
+            top={tops[index] ?? 0}
+            width={width}
+            x={(time) => x(time)}
+            rounds={rounds}
+            title={words.sentence(`trend.${band.id satisfies BandId}`)}
+          />
+        ))}
+        {ticks.map((tick) => (
+          <g key={tick.getTime()}>
+            <path className="trend-tick" d={`M${x(tick)} ${tops[0] ?? 0} V${height - AXIS}`} />
+            <text className="trend-time" x={x(tick)} y={height - 7} textAnchor="middle">
+              {tickText(tick.getTime(), span, words)}
+            </text>
+          </g>
+        ))}
+        {read === undefined ? null : (
+          <path
+            className="trend-read"
+            d={`M${x(wallClock(read.at))} ${(tops[0] ?? 0) - 4} V${height - AXIS}`}
+          />
+        )}
+        {drag === null ? null : (
+          <rect
+            className="trend-part"
+            x={Math.min(x(drag.from), x(drag.to))}
+            width={Math.abs(x(drag.to) - x(drag.from))}
+            y={tops[0] ?? 0}
+            height={height - AXIS - (tops[0] ?? 0)}
+          />
+        )}
+      </svg>
+    </div>
+  );
+}
+
+type BandProps = {
+  readonly band: DrawnBand;
+  readonly top: number;
+  readonly width: number;
+  readonly x: (time: number) => number;
+  readonly rounds: readonly TrendRound[];
+  readonly title: string;
+};
+
+function Band({ band, top, width, x, rounds, title }: BandProps) {
+  const { words } = useApp();
+  const [low, high] = band.range;
+  const y = scaleLinear()
+    .domain([low, high])
+    .range([top + band.height, top]);
+  const steps = Array.from(
+    { length: Math.round((high - low) / band.step) + 1 },
+    (_, at) => low + at * band.step,
+  );
+  const isHeld = ({ value }: TrendPoint) => band.holds.includes(value.of);
+  return (
+    <g>
+      <text className="trend-title" x={0} y={top - 9}>
+        {title}
+      </text>
+      {steps.map((step) => (
+        <g key={step}>
+          <path className="trend-rule" d={`M${LEFT} ${y(step)} H${width - RIGHT}`} />
+          <text className="trend-step" x={LEFT - 7} y={y(step) + 4} textAnchor="end">
+            {words.say.short(step)}
+          </text>
+        </g>
+      ))}
+      <path className="trend-line" d={lineOf(rounds, band, x, y)} />
+      {rounds.map((round) => (
+        <g key={round.round}>
+          {round.points.filter(isHeld).map((point) => (
+            <Mark
+              key={point.entry}
+              value={point.value}
+              x={x(wallClock(point.at))}
+              y={(number) => y(number)}
+              weight={round.average === null || point.value.of !== 'pressure' ? 'plain' : 'thin'}
+              isDoubtful={point.isContested || (point.value.of === 'pressure' && !point.value.isAveraged)}
+            />
+          ))}
+          {round.average === null || !band.holds.includes('pressure') ? null : (
+            <Mark
+              value={{ ...AVERAGED, ...round.average }}
+              x={x(wallClock(timeOfAverage(round)))}
+              y={(number) => y(number)}
+              weight="bold"
+              isDoubtful={false}
+            />
+          )}
+        </g>
+      ))}
+    </g>
+  );
+}
+
+/** An average is drawn as a pressure is. */
+const AVERAGED = { of: 'pressure', written: '', isAveraged: true, side: null, posture: null } as const;
+
+/** An average stands at the last of its readings. */
+function timeOfAverage({ points, at }: TrendRound): string {
+  return points.findLast(({ value }) => value.of === 'pressure')?.at ?? at;
+}
+
+/** Joins what is one number at a time, from round to round; pressures are joined to their diastolic only. */
+function lineOf(
+  rounds: readonly TrendRound[],
+  band: DrawnBand,
+  x: (time: number) => number,
+  y: (number: number) => number,
+) {
+  const points = rounds.flatMap((round) =>
+    round.points.filter(({ value }) => value.of !== 'pressure' && band.holds.includes(value.of)),
+  );
+  return points
+    .flatMap(({ at, value }) => numbersOf(value).map((number) => [x(wallClock(at)), y(number)]))
+    .map(([left, top], index) => `${index === 0 ? 'M' : 'L'}${left} ${top}`)
+    .join(' ');
+}
+
+function topsOf(bands: readonly DrawnBand[]): number[] {
+  let next = TITLE;
+  return bands.map(({ height }) => {
+    const top = next;
+    next = top + height + BAND_GAP;
+    return top;
+  });
+}
+
+/** How wide an element is, px, as long as it is shown. */
+function useWidth(of: RefObject<HTMLElement | null>): number {
+  const [width, setWidth] = useState(640);
+  useLayoutEffect(() => {
+    const { current } = of;
+    if (current === null) return;
+    const measure = () => setWidth(Math.max(Math.round(current.clientWidth), 240));
+    measure();
+    const watch = new ResizeObserver(measure);
+    watch.observe(current);
+    return () => watch.disconnect();
+  }, [of]);
+  return width;
+}

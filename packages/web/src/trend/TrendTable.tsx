@@ -1,0 +1,72 @@
+import { TREND_SIGNS, type TrendRound } from '@evenfall/record';
+import { Link } from 'wouter';
+import { useApp } from '../app/context.js';
+import { stampText } from '../app/times.js';
+import { averageText, trendText } from './trendText.js';
+
+type TableProps = { readonly rounds: readonly TrendRound[]; readonly person: string };
+
+/** Every number of a trend, newest first: what the drawing draws, for reading, copying and printing. */
+export function TrendTable({ rounds, person }: TableProps) {
+  const { words } = useApp();
+  const signs = TREND_SIGNS.filter((sign) =>
+    rounds.some(({ points }) => points.some(({ value }) => value.of === sign)),
+  );
+  return (
+    <div className="trend-scroll">
+      <table className="trend-table">
+        <thead>
+          <tr>
+            <th scope="col">{words.sentence('trend.when')}</th>
+            {signs.map((sign) => (
+              <th key={sign} scope="col">
+                {words.sentence(`trend.${sign}`)}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {rounds.toReversed().map((round) => (
+            <tr key={round.round}>
+              <th scope="row">
+                <Link href={`/people/${person}#round-${round.round}`}>{stampText(round, words)}</Link>
+                {round.isPreliminary ? (
+                  <span className="small soft"> {words.sentence('people.preliminary')}</span>
+                ) : null}
+              </th>
+              {signs.map((sign) => (
+                <td key={sign}>
+                  <Cell round={round} sign={sign} />
+                </td>
+              ))}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  );
+}
+
+type CellProps = { readonly round: TrendRound; readonly sign: (typeof TREND_SIGNS)[number] };
+
+/** Every value of a sign in a round; what a round comes to first where it is a mean. */
+function Cell({ round, sign }: CellProps) {
+  const { words } = useApp();
+  const average = sign === 'pressure' ? averageText(round, words) : null;
+  const held = round.points.filter(({ value }) => value.of === sign);
+  return (
+    <>
+      {average === null ? null : <strong className="trend-average">{average}</strong>}
+      {held.map(({ entry, value, isContested, isByHand }) => (
+        <span key={entry} className="trend-number">
+          {trendText(value, words)}
+          {isByHand ? <span className="small soft"> {words.sentence('people.byHand')}</span> : null}
+          {isContested ? <span className="small soft"> {words.sentence('trend.contested')}</span> : null}
+          {value.of === 'pressure' && !value.isAveraged ? (
+            <span className="small soft"> {words.sentence('trend.elsewhere')}</span>
+          ) : null}
+        </span>
+      ))}
+    </>
+  );
+}

@@ -1,0 +1,31 @@
+import type { TrendRound, TrendValue } from '@evenfall/record';
+import type { Words } from '@evenfall/words';
+
+/** A value as the trade writes it, without its unit. */
+export function trendText(value: TrendValue, words: Words): string {
+  const { say } = words;
+  switch (value.of) {
+    case 'pressure':
+      return value.written;
+    case 'pulse':
+    case 'breaths':
+      return say.rate(value.perMinute);
+    case 'temperature':
+      return say.number(value.celsius, 1);
+    case 'oxygen-saturation':
+      return say.number(value.percent);
+    case 'pain':
+      return say.short(value.score, 1);
+    case 'consciousness':
+      return words.title('consciousness', value.level);
+  }
+}
+
+/** What a round comes to where it is the mean of several readings; null where it is not. */
+export function averageText({ average }: TrendRound, words: Words): string | null {
+  if (average === null) return null;
+  const { say } = words;
+  const { systolic, diastolic, shown } = average;
+  const text = `${shown.systolic ?? say.number(systolic)}/${shown.diastolic ?? say.number(diastolic)}`;
+  return words.sentence('trend.average', { readings: average.readings, text });
+}

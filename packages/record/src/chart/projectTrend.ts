@@ -1,4 +1,4 @@
-import type { ConsciousnessLevel, Posture, RoundSign, Side } from '@evenfall/clinical';
+import type { ConsciousnessLevel, Posture, Side } from '@evenfall/clinical';
 import type { StoredEntry } from '../entry/entry.js';
 import { chartedPerMinute } from './chartedPerMinute.js';
 import { chartedPressure } from './chartedPressure.js';
@@ -77,7 +77,7 @@ export function projectTrend(chart: Chart, rulesOf: RulesOf): readonly TrendRoun
 }
 
 /** Every sign that stands somewhere in a trend, in the order in which it is drawn. */
-export function signsOfTrend(rounds: readonly TrendRound[]): readonly RoundSign[] {
+export function signsOfTrend(rounds: readonly TrendRound[]): readonly TrendValue['of'][] {
   const found = new Set(rounds.flatMap(({ points }) => points.map(({ value }) => value.of)));
   return TREND_SIGNS.filter((sign) => found.has(sign));
 }

@@ -21,8 +21,8 @@ type FigureProps = {
 
 const LEFT = 44;
 const RIGHT = 12;
-const BAND_GAP = 34;
-const TITLE = 22;
+const BAND_GAP = 46;
+const TITLE = 34;
 const AXIS = 26;
 /** A drag shorter than this was a slip of the hand, px. */
 const LEAST_DRAG = 12;
@@ -130,7 +130,7 @@ function Band({ band, top, width, x, rounds, title }: BandProps) {
   const isHeld = ({ value }: TrendPoint) => band.holds.includes(value.of);
   return (
     <g>
-      <text className="trend-title" x={0} y={top - 9}>
+      <text className="trend-title" x={0} y={top - 16}>
         {title}
       </text>
       {steps.map((step) => (

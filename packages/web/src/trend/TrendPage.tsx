@@ -16,7 +16,7 @@ import { bandsOf } from './bands.js';
 import { TrendFigure } from './TrendFigure.js';
 import { TrendKey } from './TrendKey.js';
 import { TrendTable } from './TrendTable.js';
-import { averageText, trendText } from './trendText.js';
+import { readText } from './trendText.js';
 import {
   between,
   lengthOf,
@@ -191,7 +191,6 @@ function Readout({ rounds, at, person, onRead }: ReadoutProps) {
   const { words } = useApp();
   const round = rounds[at];
   if (round === undefined) return null;
-  const average = averageText(round, words);
   const when = stampText(round, words);
   return (
     <div className="trend-readout">
@@ -208,14 +207,9 @@ function Readout({ rounds, at, person, onRead }: ReadoutProps) {
       </label>
       <output className="trend-says not-printed">
         <strong>{when}</strong>
-        {average === null ? null : (
-          <span>
-            {words.sentence('app.pressure')} {average}
-          </span>
-        )}
-        {round.points.map(({ entry, value }) => (
-          <span key={entry}>
-            {signText(value.of, words)} {trendText(value, words)}
+        {signsOfTrend([round]).map((sign) => (
+          <span key={sign}>
+            {signText(sign, words)} {readText(round, sign, words)}
           </span>
         ))}
         {round.isPreliminary ? <span>{words.sentence('people.preliminary')}</span> : null}

@@ -29,3 +29,11 @@ export function averageText({ average }: TrendRound, words: Words): string | nul
   const text = `${shown.systolic ?? say.number(systolic)}/${shown.diastolic ?? say.number(diastolic)}`;
   return words.sentence('trend.average', { readings: average.readings, text });
 }
+
+/** Every value of a sign in a round in one line: what it comes to first, where that is a mean. */
+export function readText(round: TrendRound, sign: TrendValue['of'], words: Words): string {
+  const held = round.points.filter(({ value }) => value.of === sign);
+  const each = held.map(({ value }) => trendText(value, words)).join(', ');
+  const average = sign === 'pressure' ? averageText(round, words) : null;
+  return average === null ? each : `${average} (${each})`;
+}

@@ -1,0 +1,52 @@
+import type { TrendRound, TrendValue } from '@evenfall/record';
+import { wordsFor } from '@evenfall/words';
+import { expect, test } from 'vitest';
+import { averageText, readText } from './trendText.js';
+
+const words = wordsFor('en-GB');
+const pressure = (systolic: number, diastolic: number | null, written: string): TrendValue => ({
+  of: 'pressure',
+  systolic,
+  diastolic,
+  written,
+  isAveraged: true,
+  side: 'left',
+  posture: 'sit',
+});
+
+function round(values: readonly TrendValue[], average: TrendRound['average'] = null): TrendRound {
+  const at = '2026-03-02T09:30:00.000Z';
+  const points = values.map((value, of) => ({
+    entry: `${of}`,
+    at,
+    value,
+    isContested: false,
+    isByHand: false,
+    flags: 0,
+  }));
+  return { round: 'r', at, isPreliminary: false, points, average };
+}
+
+test('a pressure is read out as the trade writes it: no zero where there is no diastolic', () => {
+  expect(readText(round([pressure(122, null, '122/P')]), 'pressure', words)).toBe('122/P');
+  expect(readText(round([pressure(118, 62, '118/62/0')]), 'pressure', words)).toBe('118/62/0');
+});
+
+test('a mean comes first, with its readings; one beside a limit is not rounded onto it', () => {
+  const readings = [pressure(140, 88, '140/88'), pressure(139, 86, '139/86')];
+  const shown = { systolic: '139.5', diastolic: '87' };
+  const both = round(readings, { systolic: 139.5, diastolic: 87, readings: 2, shown });
+  expect(readText(both, 'pressure', words)).toBe('mean of 2: 139.5/87 (140/88, 139/86)');
+  expect(averageText(round(readings), words)).toBeNull();
+});
+
+test('another sign in its own figures', () => {
+  const taken = round([
+    { of: 'temperature', celsius: 38 },
+    { of: 'consciousness', level: 'confusion' },
+    { of: 'pulse', perMinute: 76.4 },
+  ]);
+  expect(readText(taken, 'temperature', words)).toBe('38.0');
+  expect(readText(taken, 'pulse', words)).toBe('76');
+  expect(readText(taken, 'consciousness', words)).toMatch(/confus/i);
+});

@@ -13,6 +13,7 @@ export type TapFlagCode =
 /** Why something of taps cannot be told. */
 export type TapReasonCode =
   | 'too-few'
+  | 'tapping-paused'
   | 'too-few-for-statistics'
   | 'too-few-for-range'
   | 'too-few-for-jitter'

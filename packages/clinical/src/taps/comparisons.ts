@@ -34,5 +34,6 @@ export const TAP_COMPARISONS = {
   patternCorrelation: '>=',
   turningSpreads: '<=',
   manyMissed: '>',
+  pauseOver: '>',
   wantedHalfWidthPerMinute: '<=',
 } as const satisfies Partial<Record<keyof typeof TAP_FIGURES, Comparison>>;

@@ -310,6 +310,14 @@ export const TAP_FIGURES = figures({
     source: HANDBOOK,
     sure: 'decision',
   },
+  pauseOver: {
+    value: 4.6,
+    unit: 'intervals',
+    meaning:
+      'a gap of more usual intervals than this is longer than missed taps explain: the tapping paused or what was tapped stood still, and there is no rate',
+    source: 'the longest gap that a repair fills: 4 local intervals and 15 %',
+    sure: 'derived',
+  },
   manyMissed: {
     value: 0.1,
     unit: 'share',

@@ -18,6 +18,7 @@ import { rateInterval } from './rateInterval.js';
 import { type Repair, type RepairedTaps, repairTaps, unrepairedTaps } from './repair.js';
 import { type NamedRhythm, type Rhythm, rhythm } from './rhythm.js';
 import { type TapJitter, tapJitter } from './tapJitter.js';
+import { tappingPause } from './tappingPause.js';
 import type { Taps } from './taps.js';
 
 /**
@@ -43,13 +44,24 @@ export type TapOptions = {
   readonly repair: boolean;
 };
 
-/** What taps say. One tap is no error: everything but `beats` is null and `why` says `too-few`. */
+/**
+ * What taps say. One tap is no error: everything but `beats` is null and `why` says `too-few`; so it is after a pause of
+ * the tapping, of which `why` says `tapping-paused`.
+ */
 export function tapResult(taps: Taps, { repair }: TapOptions): TapResult {
   const repaired = repair ? repairTaps(taps) : unrepairedTaps(taps);
   const intervals = wholeIntervalsMs(repaired);
   const statistics = intervalStatistics(repaired, intervals);
   const { meanIntervalMs } = statistics;
-  if (meanIntervalMs === null) return nothingFrom(repaired, statistics);
+  if (meanIntervalMs === null) {
+    const taps = beatsOf(repaired);
+    return nothingFrom(repaired, statistics, { code: 'too-few', figures: { taps, needs: 2 } });
+  }
+  const paused = tappingPause(repaired);
+  if (paused !== null) {
+    const figures = { ...paused };
+    return nothingFrom(repaired, NO_STATISTICS, { code: 'tapping-paused', figures });
+  }
   const perMinute = (60 * (beatsOf(repaired) - 1)) / spanSeconds(repaired);
   const beats = beatSeries(repaired, meanIntervalMs);
   const range = rateInterval(repaired, meanIntervalMs, beats);
@@ -126,7 +138,22 @@ function putInFlags(repaired: RepairedTaps): Flag<TapFlagCode>[] {
   return [{ code: 'beats-put-in', figures: { added, tappedPerMinute } }];
 }
 
-function nothingFrom(repaired: RepairedTaps, statistics: IntervalStatistics): TapResult {
+/** Intervals over a pause say nothing of what was tapped. */
+const NO_STATISTICS: IntervalStatistics = {
+  meanIntervalMs: null,
+  sdIntervalMs: null,
+  cv: null,
+  rmssdMs: null,
+  nrmssd: null,
+  turningPointRatio: null,
+  shannonEntropy: null,
+};
+
+function nothingFrom(
+  repaired: RepairedTaps,
+  statistics: IntervalStatistics,
+  why: Flag<TapReasonCode>,
+): TapResult {
   const beats = beatsOf(repaired);
   return {
     perMinute: null,
@@ -138,7 +165,7 @@ function nothingFrom(repaired: RepairedTaps, statistics: IntervalStatistics): Ta
     tapJitterMs: null,
     rhythm: 'undecided',
     flags: repaired.flags,
-    why: [{ code: 'too-few', figures: { taps: beats, needs: 2 } }],
+    why: [why],
   };
 }
 

@@ -16,6 +16,8 @@ export const tapsDetails = {
     f.has('readings')
       ? `${say.counted(f.value('readings'), READINGS)} ${say.form(f.value('readings'), { one: 'is', other: 'are' })} too few for an average, which takes ${say.short(f.value('needs'))} here.`
       : `No rate can come from ${say.counted(f.value('taps'), TAPS)}; at least ${say.short(f.value('needs'))} are needed: tap on.`,
+  'tapping-paused': (f, say) =>
+    `There is a gap of ${say.short(f.value('seconds'))} s after tap ${say.short(f.value('afterTap'))}, longer than missed taps explain, so there is no rate. If the tapping paused, tap again; if what you tapped stood still, look at the person first and act by your local protocol, then count a full minute.`,
   'too-few-for-statistics': (f, say) =>
     `How much the gaps vary cannot be told from ${say.counted(f.value('intervals'), INTERVALS)}: that takes ${say.short(f.value('needs'))} in a row.`,
   'too-few-for-range': (f, say) =>

@@ -73,6 +73,8 @@ export { pulseDeficit } from './count/deficit.js';
 export { COUNT_FIGURES } from './count/figures.js';
 export type { LikelyRange } from './count/likelyRange.js';
 export { likelyRange } from './count/likelyRange.js';
+export type { FirstWindow } from './count/firstWindow.js';
+export { firstWindow } from './count/firstWindow.js';
 export type { NextWindow } from './count/nextWindow.js';
 export { nextWindow } from './count/nextWindow.js';
 export { parseCount } from './count/parseCount.js';

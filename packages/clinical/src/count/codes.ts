@@ -15,6 +15,7 @@ export type CountReasonCode =
   | 'fast-on-short-count'
   | 'breaths-full-minute'
   | 'irregular'
+  | 'irregular-known'
   | 'weak'
   | 'first-set'
   | 'young'

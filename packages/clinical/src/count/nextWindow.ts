@@ -3,7 +3,7 @@ import { passes, settled } from '../contract/threshold.js';
 import type { Circumstances } from './circumstances.js';
 import type { CountReasonCode } from './codes.js';
 import { COUNT_COMPARISONS as SIDE } from './comparisons.js';
-import type { Count } from './count.js';
+import type { Count, CountOf } from './count.js';
 import type { CountRules } from './rules.js';
 
 /** Which window to count next (seconds), or null if the count stands, and every reason for it. */
@@ -65,6 +65,12 @@ function pulseReasons(count: Count, circumstances: Circumstances, rules: CountRu
   if (rules.fullMinuteWhenSlowOrFast && isSlow) {
     reasons.push(fullMinute(rules, 'slow-on-short-count', { perMinute, slowPerMinute, windowSeconds }));
   }
+  return [...reasons, ...feltReasons(circumstances, rules)];
+}
+
+/** What of a pulse asks for a full minute whatever its rate. */
+function feltReasons(circumstances: Circumstances, rules: CountRules): Reason[] {
+  const reasons: Reason[] = [];
   if (rules.fullMinuteWhenIrregular && circumstances.rhythmFelt === 'irregular') {
     reasons.push(fullMinute(rules, 'irregular'));
   }
@@ -75,6 +81,19 @@ function pulseReasons(count: Count, circumstances: Circumstances, rules: CountRu
     reasons.push(fullMinute(rules, 'heart-rate-drug'));
   }
   return reasons;
+}
+
+/** Every reason for a full minute that is known before anything is counted. */
+export function fullMinuteReasons(
+  of: CountOf,
+  circumstances: Circumstances,
+  rules: CountRules,
+): Flag<CountReasonCode>[] {
+  const reasons = [
+    ...(of === 'pulse' ? feltReasons(circumstances, rules) : []),
+    ...sharedReasons(circumstances, rules),
+  ];
+  return reasons.map(({ flag }) => flag);
 }
 
 /** Breaths: a full minute, unless they are regular and the local protocol allows a shorter window. */

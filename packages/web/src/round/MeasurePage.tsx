@@ -3,6 +3,7 @@ import { useEffect, useRef } from 'react';
 import { Redirect } from 'wouter';
 import { useApp } from '../app/context.js';
 import { signText } from '../app/signText.js';
+import { FactsOfRound } from '../facts/FactsOfRound.js';
 import { Asking } from '../parts/Asking.js';
 import { IdentityOf, nameIn } from '../parts/Identity.js';
 import { Page } from '../parts/Page.js';
@@ -56,9 +57,16 @@ export function MeasurePage({ person, sign }: MeasureProps) {
       isBare
     >
       <Asking asked={asked} again={again}>
-        {() => (
+        {(record) => (
           <Asking asked={rules.asked} again={rules.again}>
-            {() => (round === null ? null : <Panel round={round} sign={sign} person={person} />)}
+            {() =>
+              round === null ? null : (
+                <>
+                  <FactsOfRound record={record} round={round} />
+                  <Panel round={round} sign={sign} person={person} />
+                </>
+              )
+            }
           </Asking>
         )}
       </Asking>

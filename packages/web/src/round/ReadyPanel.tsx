@@ -1,6 +1,7 @@
 import { useApp, useKept } from '../app/context.js';
 import { Choices } from '../parts/Choices.js';
 import { Dial } from '../parts/Dial.js';
+import { firstWindowOf } from './firstWindowOf.js';
 import type { Measuring } from './measuring.js';
 import type { PanelProps } from './panelProps.js';
 import { pressed } from './pressed.js';
@@ -14,8 +15,8 @@ export function ReadyPanel({ round, sign, measuring }: ReadyProps) {
   const setting = useKept(({ kept }) => kept.start);
   const { countRules } = round.inForce;
   const windows = sign === 'pulse' ? countRules.pulseWindowsSeconds : countRules.breathsWindowsSeconds;
-  const usual = sign === 'pulse' ? countRules.pulseWindowSeconds : countRules.breathsWindowSeconds;
-  const windowSeconds = measuring.windowSeconds ?? usual;
+  const before = firstWindowOf(round, sign);
+  const windowSeconds = measuring.windowSeconds ?? before.windowSeconds;
   const { clock: startsOn, first } = setting ?? countRules;
   const offered = [...new Set([...windows, windowSeconds])].sort((a, b) => a - b);
 
@@ -44,6 +45,11 @@ export function ReadyPanel({ round, sign, measuring }: ReadyProps) {
           onChoose={(seconds) => round.measure(sign, { ...measuring, windowSeconds: Number(seconds) })}
         />
       )}
+      {before.why.map((flag) => (
+        <p key={flag.code} className="soft small">
+          {words.detail(flag)}
+        </p>
+      ))}
       <button type="button" className="button button-first button-thumb" {...pressed(start)}>
         {words.sentence(startsOn === 'beat' ? 'count.startOnBeat' : 'count.start')}
       </button>

@@ -45,6 +45,9 @@ export function TappingPanel({ round, sign, measuring }: TappingProps) {
   );
 }
 
+/** The taps begin anew. */
+const TAP_AGAIN: Measuring = { at: 'ready', way: 'taps', windowSeconds: null };
+
 type TappingNow = { readonly measuring: Extract<Measuring, { at: 'tapping' }> };
 
 /** What the taps so far come to, as the result would say it if they stopped here. */
@@ -57,6 +60,7 @@ function TapReadout({ round, sign, measuring }: TappingNow & PanelProps) {
     [draft, sign, measuring, seconds, facts, inForce, program],
   );
   const { more, enough, untilSeconds } = tapsEnough(result, result);
+  const paused = result.why.find(({ code }) => code === 'tapping-paused');
   return (
     <div className="tap-readout">
       <p className="rate">
@@ -76,7 +80,15 @@ function TapReadout({ round, sign, measuring }: TappingNow & PanelProps) {
       <p role="status" className="tap-enough ticked" hidden={enough !== true}>
         {enough === true ? words.sentence('taps.enough') : null}
       </p>
-      {enough === true ? null : (
+      {paused === undefined ? null : (
+        <div className="notice" role="alert">
+          <p>{words.detail(paused)}</p>
+          <button type="button" className="button" onClick={() => round.measure(sign, TAP_AGAIN)}>
+            {words.sentence('taps.again')}
+          </button>
+        </div>
+      )}
+      {enough === true || paused !== undefined ? null : (
         <p className="soft">
           {untilSeconds === null
             ? words.sentence('taps.more', { taps: more })

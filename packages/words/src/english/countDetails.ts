@@ -31,6 +31,8 @@ export const countDetails = {
     `Breaths counted for ${say.short(f.value('windowSeconds'))} s tend to come out too low: count ${say.short(f.value('fullWindowSeconds'))} s.`,
   irregular: (f, say) =>
     `Felt irregular: a short count can miss a good deal either way, so count ${say.short(f.value('fullWindowSeconds'))} s and report it.`,
+  'irregular-known': (f, say) =>
+    `The pulse is known to be irregular: count ${say.short(f.value('fullWindowSeconds'))} s from the start.`,
   weak: (f, say) =>
     `Felt weak: beats are easily missed, so count ${say.short(f.value('fullWindowSeconds'))} s or try another site.`,
   'first-set': (f, say) =>

@@ -16,6 +16,7 @@ export const taps = {
   enough: 'Enough.',
   undo: 'Take back the last tap',
   stop: 'Stop',
+  again: 'Tap again from the start',
   tooFew: 'Two taps at least make a rate. Go on tapping.',
   rangeSays:
     'If the pulse or breathing went on just as it did while you tapped, the long-run rate would lie in its range in 95 of 100 such series. A change from one minute to the next is not in it.',

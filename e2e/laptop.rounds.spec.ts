@@ -135,7 +135,19 @@ test('a learner’s round stays preliminary until a supervisor signs for it, wit
     await beginRound(page);
     await takePressure(page, '13280');
     await toReview(page, 'Pulse', 'Breaths');
+    await expect(page.getByLabel(/I am learning/)).not.toBeChecked();
     await page.getByRole('button', { name: 'Sign', exact: true }).click();
+  });
+
+  await test.step('the list of what waits shows the values and leads to the round', async () => {
+    await page.goto(`${demo.address}/`);
+    await page.getByRole('link', { name: /^\d+ rounds? to countersign$/ }).click();
+    await expect(page.getByRole('heading', { name: 'To countersign' })).toBeVisible();
+    await expectAccessible(page);
+    await page
+      .getByRole('region', { name: 'Edda Rook' })
+      .getByRole('link', { name: /138\/84/ })
+      .click();
   });
 
   await learnt.getByRole('button', { name: 'Countersign' }).click();
@@ -151,6 +163,7 @@ test('a learner’s round stays preliminary until a supervisor signs for it, wit
   await learnt.getByRole('button', { name: 'Sign as supervisor' }).click();
   await expect(learnt.getByText('Countersigned.')).toBeVisible();
   await expect(learnt.getByText('Preliminary')).toHaveCount(0);
+  await expect(learnt.getByRole('row', { name: /Pressure/ })).toContainText('132/80');
   expect(JSON.parse(await demo.run('check', '--json'))).toMatchObject({ findings: [] });
 });
 

@@ -16,6 +16,7 @@ const AddPersonPage = lazy(async () => ({ default: (await laterPages()).AddPerso
 const CorrectIdentityPage = lazy(async () => ({ default: (await laterPages()).CorrectIdentityPage }));
 const FactsPage = lazy(async () => ({ default: (await laterPages()).FactsPage }));
 const ProtocolPage = lazy(async () => ({ default: (await laterPages()).ProtocolPage }));
+const ToCountersignPage = lazy(async () => ({ default: (await laterPages()).ToCountersignPage }));
 const TrendPage = lazy(async () => ({ default: (await laterPages()).TrendPage }));
 const VersionPage = lazy(async () => ({ default: (await laterPages()).VersionPage }));
 const ClassRoutes = lazy(async () => ({ default: (await laterPages()).ClassRoutes }));
@@ -50,6 +51,9 @@ export function AppRoutes() {
           </Route>
           <Route path="/class/*?">
             <ClassRoutes />
+          </Route>
+          <Route path="/countersign">
+            <ToCountersignPage />
           </Route>
           <Route path="/people/new">
             <AddPersonPage />

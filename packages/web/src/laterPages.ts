@@ -1,6 +1,7 @@
 /** Pages that the bedside does not need: fetched after it, together. */
 export { AmendPage } from './chart/AmendPage.js';
 export { PersonPage } from './chart/PersonPage.js';
+export { ToCountersignPage } from './chart/ToCountersignPage.js';
 export { ClassRoutes } from './class/ClassRoutes.js';
 export { FactsPage } from './facts/FactsPage.js';
 export { AddPersonPage } from './people/AddPersonPage.js';

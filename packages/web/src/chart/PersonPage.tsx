@@ -27,6 +27,12 @@ export function PersonPage({ person }: { readonly person: string }) {
   const chart = useMemo(() => projectChart(entries), [entries]);
   const rulesOf = useRulesOf();
   useEffect(() => void Promise.all([loadRules(app), loadPlaceProtocols(app)]), [app]);
+  const hasRounds = chart.rounds.length > 0;
+  useEffect(() => {
+    if (!hasRounds) return;
+    // A link that names a round leads to it, once it is there.
+    document.getElementById(window.location.hash.slice(1))?.scrollIntoView();
+  }, [hasRounds]);
   const { rechecks } = projectDuties(entries, rulesOf);
   const name = record?.identity?.name ?? words.sentence(record === null ? 'chart.title' : 'people.erased');
 
@@ -77,6 +83,7 @@ export function PersonPage({ person }: { readonly person: string }) {
                   round={round}
                   person={person}
                   agents={agents}
+                  others={chart.rounds}
                   rechecks={rechecks.filter((one) => one.round === round.id)}
                 />
               ))}

@@ -16,10 +16,12 @@ type RoundBlockProps = {
   readonly agents: readonly Agent[];
   /** When the pressure of this round is to be taken again. */
   readonly rechecks?: readonly DueRecheck[];
+  /** The rounds of the chart that it stands in. */
+  readonly others: readonly ChartRound[];
 };
 
 /** One signed round: when, by whom, its values, and what was not done. */
-export function RoundBlock({ round, person, agents, rechecks = [] }: RoundBlockProps) {
+export function RoundBlock({ round, person, agents, others, rechecks = [] }: RoundBlockProps) {
   const { words } = useApp();
   const signing = round.signed?.current.at(-1) ?? round.signed?.original;
   const first = signing ?? round.values[0]?.original;
@@ -66,7 +68,7 @@ export function RoundBlock({ round, person, agents, rechecks = [] }: RoundBlockP
         />
       ))}
       <NotDoneLines signing={signing} />
-      <RoundOutcome round={round} person={person} agents={agents} />
+      <RoundOutcome round={round} person={person} agents={agents} others={others} />
     </article>
   );
 }

@@ -1,10 +1,12 @@
 import { type Agent, type ChartRound, isAmendedSince, signingOf, valueStanding } from '@evenfall/record';
+import { Fragment } from 'react';
 import { useIsOver } from '../app/book.js';
 import { useApp } from '../app/context.js';
 import { stampText } from '../app/times.js';
 import { VersionMention } from '../protocol/VersionMention.js';
 import { askedText, ResultBlock } from '../round/ResultPanels.js';
 import { Countersign } from './Countersign.js';
+import { SideBySide } from './SideBySide.js';
 import { useRulesOf } from './useRulesOf.js';
 import { whoText } from './who.js';
 
@@ -12,10 +14,12 @@ type OutcomeProps = {
   readonly round: ChartRound;
   readonly person: string;
   readonly agents: readonly Agent[];
+  /** The rounds of the chart, among which are those that supervisors took themselves. */
+  readonly others: readonly ChartRound[];
 };
 
 /** What a signed round came to, now and as it was signed, and who countersigned it. */
-export function RoundOutcome({ round, person, agents }: OutcomeProps) {
+export function RoundOutcome({ round, person, agents, others }: OutcomeProps) {
   const { words } = useApp();
   const rulesOf = useRulesOf();
   const isOver = useIsOver();
@@ -58,15 +62,25 @@ export function RoundOutcome({ round, person, agents }: OutcomeProps) {
         </details>
       )}
       {round.countersigned.map((entry) => (
-        <p key={entry.id} className="small">
-          <strong>{words.sentence(entry.content.agrees ? 'chart.countersigned' : 'chart.notAgreed')}</strong>{' '}
-          {whoText(entry, agents, words)}, {stampText(entry.measuredAt, words)}
-          {entry.content.note === null ? null : `: ${entry.content.note}`}
-        </p>
+        <Fragment key={entry.id}>
+          <p className="small">
+            <strong>
+              {words.sentence(entry.content.agrees ? 'chart.countersigned' : 'chart.notAgreed')}
+            </strong>{' '}
+            {whoText(entry, agents, words)}, {stampText(entry.measuredAt, words)}
+            {entry.content.note === null ? null : `: ${entry.content.note}`}
+          </p>
+          <Beside round={round} own={others.find(({ id }) => id === entry.content.ownRound)} />
+        </Fragment>
       ))}
       {round.isPreliminary && signing !== null && !isOver ? (
         <Countersign round={round} signing={signing} person={person} agents={agents} />
       ) : null}
     </div>
   );
+}
+
+/** The learner's values and those that the supervisor took, as long as the round is in the chart. */
+function Beside({ round, own }: { readonly round: ChartRound; readonly own: ChartRound | undefined }) {
+  return own === undefined ? null : <SideBySide learner={round} own={own} />;
 }

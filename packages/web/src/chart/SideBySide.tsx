@@ -1,16 +1,14 @@
 import type { ChartRound } from '@evenfall/record';
-import type { Words } from '@evenfall/words';
 import { useApp } from '../app/context.js';
 import { signText } from '../app/signText.js';
-import { chartedText, signOfCharted } from '../parts/charted.js';
-import { contentOfEntry } from './contentOfEntry.js';
+import { standingValues } from './standingValues.js';
 
 type SideBySideProps = { readonly learner: ChartRound; readonly own: ChartRound };
 
 /** A learner's values and a supervisor's own, sign by sign. */
 export function SideBySide({ learner, own: mine }: SideBySideProps) {
   const { words } = useApp();
-  const [theirs, ours] = [valuesOf(learner, words), valuesOf(mine, words)];
+  const [theirs, ours] = [standingValues(learner, words), standingValues(mine, words)];
   const signs = [...new Set([...theirs, ...ours].map(({ sign }) => sign))];
   return (
     <table className="side-by-side">
@@ -38,14 +36,5 @@ export function SideBySide({ learner, own: mine }: SideBySideProps) {
         ))}
       </tbody>
     </table>
-  );
-}
-
-function valuesOf({ values }: ChartRound, words: Words) {
-  return values.flatMap(({ current }) =>
-    current.flatMap((entry) => {
-      const given = contentOfEntry(entry);
-      return given === null ? [] : [{ sign: signOfCharted(given), text: chartedText(given, words) }];
-    }),
   );
 }

@@ -54,7 +54,7 @@ export function ClassPersonPage({ person }: { readonly person: string }) {
               <WaitingRounds person={person} />
               {rounds.length === 0 ? <p className="soft">{words.sentence('class.noRounds')}</p> : null}
               {rounds.map((round) => (
-                <RoundBlock key={round.id} round={round} person={person} agents={agents} />
+                <RoundBlock key={round.id} round={round} person={person} agents={agents} others={rounds} />
               ))}
             </section>
             <Withdraw

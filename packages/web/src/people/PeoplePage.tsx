@@ -54,6 +54,7 @@ export function PeoplePage() {
             {rows.some(({ latest }) => latest.recheck !== null) ? (
               <p className="small soft">{words.sentence('people.cannotRing')}</p>
             ) : null}
+            <ToCountersignLink rows={rows} />
             <PeopleList rows={inOrder(matching(rows, wanted), clock.stamp())} isEmpty={rows.length === 0} />
             <Link href="/people/new" className={rows.length === 0 ? 'button button-first' : 'button'}>
               {words.sentence('people.add')}
@@ -68,6 +69,18 @@ export function PeoplePage() {
         )}
       </Asking>
     </Page>
+  );
+}
+
+/** Where every learner's round that waits for a supervisor stands with its values. */
+function ToCountersignLink({ rows }: { readonly rows: readonly PersonRow[] }) {
+  const { words } = useApp();
+  const rounds = rows.reduce((sum, { latest }) => sum + latest.toCountersign, 0);
+  if (rounds === 0) return null;
+  return (
+    <Link href="/countersign" className="small">
+      {words.sentence('people.toCountersign', { rounds })}
+    </Link>
   );
 }
 

@@ -9,13 +9,14 @@ import { signed } from './waiting.js';
 export function sign(
   app: App,
   { draft, facts, inForce }: Round,
-  { agent, role }: { agent: string; role: Role },
+  { agent, role, isPreliminary }: { agent: string; role: Role; isPreliminary: boolean },
 ): void {
   const { store, clock, program } = app;
   store.change((state) => {
     const { kept } = state;
     if (kept.drafts[draft.person] !== draft) return state;
-    const entries = entriesOf(draft, {
+    const asSigned = { ...draft, isPreliminary };
+    const entries = entriesOf(asSigned, {
       agent,
       role,
       device: kept.device,
@@ -25,7 +26,8 @@ export function sign(
       inForce,
       program,
     });
-    const waiting = { round: draft.round, person: draft.person, entries, draft, tries: 0, refused: null };
+    const { round, person } = draft;
+    const waiting = { round, person, entries, draft: asSigned, tries: 0, refused: null };
     return {
       ...state,
       kept: signed({ ...withoutFormsOf(kept, draft.round), sequence: kept.sequence + 1 }, waiting),

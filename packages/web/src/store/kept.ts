@@ -41,6 +41,8 @@ export type Kept = {
   readonly sequence: number;
   /** Who is measuring; null until somebody was chosen. */
   readonly agent: string | null;
+  /** Who said on this device that they are learning: their rounds stay preliminary, nobody else's do. */
+  readonly learners?: readonly string[];
   /** How this device's user starts the clock; null for as the rules say. */
   readonly start: Pick<CountStart, 'clock' | 'first'> | null;
   readonly forms: Readonly<Record<string, FormDraft>>;

@@ -12,6 +12,8 @@ export const people = {
   recheckFrom: (f: Text) => `Look at the pressure again from ${f.text} on`,
   recheckLate: (f: Text) => `Late: the pressure was to be looked at again by ${f.text}`,
   toCountersign: (f: { rounds: number }, say: Say) => `${say.counted(f.rounds, ROUNDS)} to countersign`,
+  toCountersignTitle: 'To countersign',
+  toCountersignNone: 'No learner’s round waits for a supervisor.',
   cannotRing: 'A page that is closed cannot ring: look here yourself.',
   add: 'Add a person',
   none: 'Nobody is here yet.',

@@ -244,6 +244,9 @@ test('an alert tells how an incidental finding is told; what both agreed to keep
     await dialog.getByLabel('the teacher agrees').check();
     await dialog.getByLabel('this person agrees').check();
     await dialog.getByRole('button', { name: 'Keep 1 person, delete the rest and end it' }).click();
+    await expect(
+      page.getByText(/The session is ended\. .*that of 1 person was kept by agreement\./),
+    ).toBeVisible();
     await expect(page.getByText('No session is open.')).toBeVisible();
     expect(await backupOf(demo)).toContain(keeps);
     await page.getByRole('link', { name: keeps }).click();

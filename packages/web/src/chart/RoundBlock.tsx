@@ -1,3 +1,4 @@
+import { REPEAT_SCATTER_MMHG } from '@evenfall/clinical';
 import type { Agent, AmendedEntry, ChartRound, DueRecheck, StoredEntry } from '@evenfall/record';
 import { useApp } from '../app/context.js';
 import { signText } from '../app/signText.js';
@@ -5,6 +6,7 @@ import { stampParts } from '../app/times.js';
 import { isVoidCharted } from '../parts/charted.js';
 import { notDoneText } from '../round/NotDoneForm.js';
 import { contentOfEntry } from './contentOfEntry.js';
+import { RoundCameTo } from './RoundCameTo.js';
 import { RoundDuties } from './RoundDuties.js';
 import { RoundOutcome } from './RoundOutcome.js';
 import { ValueBlock } from './ValueBlock.js';
@@ -58,6 +60,7 @@ export function RoundBlock({ round, person, agents, others, rechecks = [] }: Rou
         ))}
       </header>
       <RoundDuties round={round} person={person} agents={agents} rechecks={rechecks} />
+      <RoundCameTo round={round} />
       {voidLast(round.values).map((value) => (
         <ValueBlock
           key={value.original.id}
@@ -67,9 +70,25 @@ export function RoundBlock({ round, person, agents, others, rechecks = [] }: Rou
           isUnsigned={round.unsigned.includes(value.original.id)}
         />
       ))}
+      <Scatter round={round} />
       <NotDoneLines signing={signing} />
       <RoundOutcome round={round} person={person} agents={agents} others={others} />
     </article>
+  );
+}
+
+/** How much the same person varies from minute to minute, beside the ranges of the readings: said once for the round. */
+function Scatter({ round }: { readonly round: ChartRound }) {
+  const { words } = useApp();
+  const hasRange = round.values.some(({ current }) =>
+    current.some(
+      (entry) =>
+        entry.kind === 'run' && entry.content.override === null && entry.content.value.systolicRange !== null,
+    ),
+  );
+  if (!hasRange) return null;
+  return (
+    <p className="small soft round-scatter">{words.sentence('run.scatter', { mmHg: REPEAT_SCATTER_MMHG })}</p>
   );
 }
 

@@ -1,13 +1,12 @@
-import { type Agent, type ChartRound, isAmendedSince, signingOf, valueStanding } from '@evenfall/record';
+import { type Agent, type ChartRound, signingOf } from '@evenfall/record';
 import { Fragment } from 'react';
 import { useIsOver } from '../app/book.js';
 import { useApp } from '../app/context.js';
 import { stampText } from '../app/times.js';
 import { VersionMention } from '../protocol/VersionMention.js';
-import { askedText, ResultBlock } from '../round/ResultPanels.js';
+import { askedText } from '../round/ResultPanels.js';
 import { Countersign } from './Countersign.js';
 import { SideBySide } from './SideBySide.js';
-import { useRulesOf } from './useRulesOf.js';
 import { whoText } from './who.js';
 
 type OutcomeProps = {
@@ -18,16 +17,13 @@ type OutcomeProps = {
   readonly others: readonly ChartRound[];
 };
 
-/** What a signed round came to, now and as it was signed, and who countersigned it. */
+/** How a signed round was made ready, under which rules, and who countersigned it. */
 export function RoundOutcome({ round, person, agents, others }: OutcomeProps) {
   const { words } = useApp();
-  const rulesOf = useRulesOf();
   const isOver = useIsOver();
   if (round.isInError) return null;
   const signing = signingOf(round);
-  const value = valueStanding(round, rulesOf);
-  const isRuled = rulesOf(signing?.content.protocolVersion ?? null) !== null;
-  const { evidence = null, value: signed = null, protocolVersion = null } = signing?.content ?? {};
+  const { evidence = null, protocolVersion = null } = signing?.content ?? {};
   return (
     <div className="round-outcome">
       {evidence === null ? null : (
@@ -48,18 +44,6 @@ export function RoundOutcome({ round, person, agents, others }: OutcomeProps) {
         <p className="small soft">
           {words.sentence('protocol.takenUnder')} <VersionMention version={protocolVersion} />
         </p>
-      )}
-      {value !== null && isAmendedSince(round) ? (
-        <p className="small standing">
-          {words.sentence(isRuled ? 'chart.resultAmended' : 'chart.resultNotMade')}
-        </p>
-      ) : null}
-      {value === null ? null : <ResultBlock value={value} />}
-      {signed === null || signed === value ? null : (
-        <details className="as-signed">
-          <summary>{words.sentence('chart.resultSigned')}</summary>
-          <ResultBlock value={signed} />
-        </details>
       )}
       {round.countersigned.map((entry) => (
         <Fragment key={entry.id}>

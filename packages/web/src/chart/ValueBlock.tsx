@@ -53,7 +53,7 @@ function Standing({ entry, original, agents }: EntryProps & { readonly original:
   if (given === null) return null;
   return (
     <div className="standing-value">
-      <ChartedFigure given={given} />
+      <ChartedFigure given={given} isInRound />
       {entry.measuredAt.at === original.measuredAt.at ? null : (
         <p className="small retimed">
           {words.sentence('chart.retimed', {

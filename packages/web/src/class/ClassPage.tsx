@@ -1,5 +1,5 @@
 import type { ClassSession } from '@evenfall/api';
-import { useEffect } from 'react';
+import { useEffect, useState } from 'react';
 import { Link } from 'wouter';
 import { useApp, useKept } from '../app/context.js';
 import { instantText } from '../app/times.js';
@@ -10,16 +10,27 @@ import { WhoMeasures } from '../people/WhoMeasures.js';
 import { loadClassKept, loadClassSessions } from '../server/loadClass.js';
 import { BeginSession } from './BeginSession.js';
 
+/** Of how many people everything was deleted when a session was just ended here, and of how many it was kept. */
+export type Ended = { readonly gone: number; readonly kept: number };
+
 /** The class: sessions that are open, the way to begin one, and what was kept of others by agreement. */
 export function ClassPage() {
   const app = useApp();
   const { words } = app;
   const sessions = useKept(({ known }) => known.classSessions);
   const kept = useKept(({ known }) => known.classKept.value);
+  const [ended] = useState(() => (window.history.state as { readonly ended?: Ended } | null)?.ended);
+  // Said once: nothing of a session stays behind, not in the history of the browser either.
+  useEffect(() => window.history.replaceState(null, ''), []);
   useEffect(() => void loadClassSessions(app), [app]);
   useEffect(() => void loadClassKept(app), [app]);
   return (
     <Page title={words.sentence('class.title')} back={{ href: '/', text: words.sentence('people.title') }}>
+      {ended === undefined ? null : (
+        <p className="notice" role="status">
+          {words.sentence('class.ended', ended)}
+        </p>
+      )}
       <p>{words.sentence('class.lead')}</p>
       <WhoMeasures />
       <Asking asked={sessions} again={() => loadClassSessions(app)}>

@@ -4,6 +4,7 @@ import { useLocation } from 'wouter';
 import { useApp, useKept } from '../app/context.js';
 import { forgetSession } from '../server/loadClass.js';
 import type { EntryStart } from '../store/kept.js';
+import type { Ended } from './ClassPage.js';
 import { agreedByBoth, classEntry } from './classEntry.js';
 import { refusedText } from './refused.js';
 
@@ -50,7 +51,8 @@ export function EndSession({ session, rows }: EndSessionProps) {
     if (!answer.ok && answer.status !== 404) return setRefused(refusedText(answer, words));
     dialog.current?.close();
     forgetSession(app, session);
-    go('~/class', { replace: true });
+    const ended: Ended = { gone: rows.length - keeps.length, kept: keeps.length };
+    go('~/class', { replace: true, state: { ended } });
   };
   return (
     <div className="chart-ends">

@@ -4,10 +4,16 @@ import { type Charted, chartedText, isRate } from './charted.js';
 import { RunFigure } from './RunFigure.js';
 import { EvidenceStrip, isVoidContent, RangeLine, Rate } from './ValueFigures.js';
 
+type ChartedFigureProps = {
+  readonly given: Charted;
+  /** Whether it stands among others of its round. */
+  readonly isInRound?: boolean;
+};
+
 /** A charted value of any sign, in figures, with its evidence. */
-export function ChartedFigure({ given }: { readonly given: Charted }) {
+export function ChartedFigure({ given, isInRound = false }: ChartedFigureProps) {
   const { words } = useApp();
-  if (given.kind === 'run') return <RunFigure content={given.content} />;
+  if (given.kind === 'run') return <RunFigure content={given.content} isInRound={isInRound} />;
   if (!isRate(given)) return <p className="measure-figure">{chartedText(given, words)}</p>;
   return (
     <>

@@ -5,8 +5,14 @@ import { placeText } from '../pressure/placeText.js';
 
 import { runStrip } from './runStrip.js';
 
+type RunFigureProps = {
+  readonly content: RunContent;
+  /** Whether it stands among others of its round, beside which the scatter of repeats is said once. */
+  readonly isInRound?: boolean;
+};
+
 /** A charted pressure: its numbers, where the cuff was, its range beside the scatter of repeats, and its deflation. */
-export function RunFigure({ content }: { readonly content: RunContent }) {
+export function RunFigure({ content, isInRound = false }: RunFigureProps) {
   const { words } = useApp();
   const { value, override, evidence } = content;
   const { systolicRange, diastolicRange } = value;
@@ -29,7 +35,7 @@ export function RunFigure({ content }: { readonly content: RunContent }) {
       {ranges.length === 0 || override !== null ? null : (
         <p className="small soft">
           {words.sentence('pressure.rangeFrom', { text: ranges.join(', ') })}{' '}
-          {words.sentence('run.scatter', { mmHg: REPEAT_SCATTER_MMHG })}
+          {isInRound ? null : words.sentence('run.scatter', { mmHg: REPEAT_SCATTER_MMHG })}
         </p>
       )}
       <DeflationStrip content={content} />

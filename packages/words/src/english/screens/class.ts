@@ -78,6 +78,8 @@ export const classBook = {
   endNow: 'Delete everything and end it',
   endNowKeeping: (f: { persons: number }, say: Say) =>
     `Keep ${say.counted(f.persons, PEOPLE)}, delete the rest and end it`,
+  ended: (f: { gone: number; kept: number }, say: Say) =>
+    `The session is ended. ${f.gone === 0 ? 'Nobody’s data was there to delete' : `Everything of ${say.counted(f.gone, PEOPLE)} was deleted`}${f.kept === 0 ? '' : `; that of ${say.counted(f.kept, PEOPLE)} was kept by agreement`}.`,
   kept: 'Kept by agreement',
   keptSays: 'From sessions that were ended. Whoever it is may take it back at any time.',
   /** Pseudonyms to suggest, none of them a first name that learners have. */

@@ -3,7 +3,7 @@ export type { Answer, Gives, Send, Takes } from './client.js';
 export { call } from './client.js';
 export { linesOf } from './linesOf.js';
 export { PATHS, type RouteName } from './paths.js';
-export type { Settings, Told } from './process.js';
+export type { Lan, LanSettings, Settings, Told } from './process.js';
 export { ROUTES, type Routes } from './routes.js';
 export type {
   About,

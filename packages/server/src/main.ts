@@ -47,6 +47,7 @@ async function main(): Promise<void> {
     address: running.address,
     controlSocket: running.controlSocket,
     folder: database.keeper?.folder ?? null,
+    lan: running.lan,
     database: database.kind,
     site: { name: running.site.name, invented: running.site.invented },
   });
@@ -59,8 +60,8 @@ function tell(told: Told): void {
 /** Why a server did not start, for its parent to say in words; null for a fault of the program. */
 function toldOf(error: unknown): Told | null {
   if (error instanceof StartRefused) {
-    const { code, field, figures } = error;
-    return { event: 'refused', code, field, expected: null, got: null, figures, names: {} };
+    const { code, field, figures, names, got } = error;
+    return { event: 'refused', code, field, expected: null, got, figures, names };
   }
   if (!(error instanceof DatabaseProblem)) return null;
   const { code, field, expected, got, figures, names } = error;

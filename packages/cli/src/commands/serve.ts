@@ -1,16 +1,25 @@
+import { resolve } from 'node:path';
+import type { LanSettings } from '@evenfall/api';
 import { type Parsed, refusal } from '@evenfall/clinical';
 import { refused } from '../answer.js';
 import { command, NO_OPERANDS } from '../command.js';
 import { startServer } from '../keeper/serverProcess.js';
 import { RECORD_OPTIONS, type Record, recordOf } from '../keeper/withKeeper.js';
+import type { Given } from '../options/option.js';
 import { jsonLine } from '../output/json.js';
+import { lanLines } from '../output/lanLines.js';
 import { write } from '../output/stream.js';
 
 /** Where Evenfall listens unless told otherwise; the demo has its own, so that both can run. Source: decision. */
 const PORTS = { clinic: 4780, demo: 4781 } as const;
 const HIGHEST_PORT = 65_535;
 
-type Asked = Record & { readonly port: number; readonly log: boolean; readonly json: boolean };
+type Asked = Record & {
+  readonly port: number;
+  readonly lan: LanSettings | null;
+  readonly log: boolean;
+  readonly json: boolean;
+};
 
 /** `evenfall serve`: starts the server and stays until it is interrupted. */
 export const serve = command<Asked>({
@@ -18,6 +27,10 @@ export const serve = command<Asked>({
   summary: 'commands.serve',
   options: [
     { name: 'port', kind: 'value', means: 'options.port', hint: 'NUMBER' },
+    { name: 'lan', kind: 'switch', means: 'options.lan' },
+    { name: 'host', kind: 'value', means: 'options.host', hint: 'ADDRESS' },
+    { name: 'certificate', kind: 'value', means: 'options.certificate', hint: 'FILE' },
+    { name: 'key', kind: 'value', means: 'options.key', hint: 'FILE' },
     ...RECORD_OPTIONS,
     { name: 'log', kind: 'switch', means: 'options.log' },
   ],
@@ -28,9 +41,17 @@ export const serve = command<Asked>({
     const record = recordOf(given);
     const port = portOf(given.text('port'), record.purpose);
     if (!port.ok) return port;
+    const lan = lanOf(given);
+    if (!lan.ok) return lan;
     return {
       ok: true,
-      value: { ...record, port: port.value, log: given.isOn('log'), json: given.isOn('json') },
+      value: {
+        ...record,
+        port: port.value,
+        lan: lan.value,
+        log: given.isOn('log'),
+        json: given.isOn('json'),
+      },
     };
   },
 
@@ -66,12 +87,13 @@ export const serve = command<Asked>({
       return refused([words.refusedStart(held)]);
     }
     if (told.event === 'refused') return refused([words.refusedStart(told)]);
-    const { address, folder, database, site } = told;
-    if (json) await write(stdout, jsonLine({ address, folder, database, site }));
+    const { address, folder, database, site, lan = null } = told;
+    if (json) await write(stdout, jsonLine({ address, lan, folder, database, site }));
     else {
       const where = folder ?? words.sentence('commandLine.sharedRecord');
       const lines = [
         `${words.sentence('commandLine.servedAt')} ${address}`,
+        ...(lan === null ? [] : lanLines(lan, words)),
         ...(site.invented ? [words.sentence('commandLine.inventedClinic')] : []),
         `(${words.sentence('commandLine.record')}: ${where}. ${words.sentence('commandLine.howToStop')})`,
       ];
@@ -85,6 +107,24 @@ export const serve = command<Asked>({
     return { kind: 'done' };
   },
 });
+
+/** How the server is to listen in the network; null for this machine alone. What only goes with `--lan` asks for it. */
+function lanOf(given: Given): Parsed<LanSettings | null> {
+  const [host, certificate, key] = [given.text('host'), given.text('certificate'), given.text('key')];
+  if (!given.isOn('lan')) {
+    const without =
+      host === null ? (certificate === null ? (key === null ? null : 'key') : 'certificate') : 'host';
+    if (without === null) return { ok: true, value: null };
+    return { ok: false, refusals: [refusal(`/${without}`, 'contradicts', 'with-lan', null)] };
+  }
+  if ((certificate === null) !== (key === null)) {
+    const missing = certificate === null ? 'certificate' : 'key';
+    return { ok: false, refusals: [refusal(`/${missing}`, 'missing', 'certificate-with-key', null)] };
+  }
+  const files =
+    certificate === null || key === null ? null : { certificate: resolve(certificate), key: resolve(key) };
+  return { ok: true, value: { host, given: files } };
+}
 
 function portOf(typed: string | null, purpose: Asked['purpose']): Parsed<number> {
   if (typed === null) return { ok: true, value: PORTS[purpose] };

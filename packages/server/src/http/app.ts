@@ -17,6 +17,8 @@ import type { World } from './world.js';
 /** The largest body taken, in bytes: 200 entries of 2,000 taps each fit. Source: decision of this project. */
 const LARGEST_BODY_BYTES = 8 * 1024 * 1024;
 
+const none = (): ReadonlySet<string> => new Set();
+
 /** The API, without a socket: a test hands it a Request and looks at the answer. */
 export function createApi(world: World): OpenAPIHono {
   const app = new OpenAPIHono({
@@ -28,7 +30,7 @@ export function createApi(world: World): OpenAPIHono {
       return problemAnswer(c, 422, refusalsOf(read.error, came, within));
     },
   });
-  app.use(requestLog(world.log, world.ticks), securityHeaders, sameOriginOnly, jsonOnly);
+  app.use(requestLog(world.log, world.ticks), securityHeaders, sameOriginOnly(world.hosts ?? none), jsonOnly);
   app.use(
     '/api/*',
     bodyLimit({

@@ -31,21 +31,25 @@ export const securityHeaders = createMiddleware(async (c, next) => {
 const LOOPBACK = /^(localhost|127\.0\.0\.1|\[::1\])(:\d+)?$/i;
 
 /**
- * Only this machine's own names, and for a change only this origin's own pages: a page of another site in the
- * same browser, or a name that was made to point here, gets nothing.
+ * Only this machine's own names (those of its network by TLS alone), and for a change only this origin's own pages:
+ * a page of another site in the same browser, or a name that was made to point here, gets nothing.
  */
-export const sameOriginOnly = createMiddleware(async (c, next) => {
-  const host = c.req.header('host') ?? '';
-  if (!LOOPBACK.test(host))
-    return problemAnswer(c, 403, [], 'This server answers only to its loopback address.');
-  const origin = c.req.header('origin');
-  const site = c.req.header('sec-fetch-site');
-  const isForeign =
-    (origin !== undefined && origin !== `http://${host}`) ||
-    (site !== undefined && !['same-origin', 'none'].includes(site));
-  if (isForeign) return problemAnswer(c, 403, [], 'This server answers only to its own pages.');
-  await next();
-});
+export function sameOriginOnly(hosts: () => ReadonlySet<string>) {
+  return createMiddleware(async (c, next) => {
+    const host = c.req.header('host') ?? '';
+    const { protocol } = new URL(c.req.url);
+    const isOurs = protocol === 'https:' && hosts().has(host.toLowerCase().replace(/:\d+$/, ''));
+    if (!isOurs && !LOOPBACK.test(host))
+      return problemAnswer(c, 403, [], 'This server answers only to its own address.');
+    const origin = c.req.header('origin');
+    const site = c.req.header('sec-fetch-site');
+    const isForeign =
+      (origin !== undefined && origin !== `${protocol}//${host}`) ||
+      (site !== undefined && !['same-origin', 'none'].includes(site));
+    if (isForeign) return problemAnswer(c, 403, [], 'This server answers only to its own pages.');
+    await next();
+  });
+}
 
 /** A change must be JSON: a form of another site cannot send it without asking first. */
 export const jsonOnly = createMiddleware(async (c, next) => {

@@ -12,6 +12,8 @@ export type World = {
   readonly siteChanged: () => Promise<void>;
   /** The program and its version, as values name it. */
   readonly program: string;
+  /** What this machine is called in its network, as a `Host` without port; by TLS alone. Absent on the loopback alone. */
+  readonly hosts?: () => ReadonlySet<string>;
   readonly now: () => Date;
   /** Milliseconds that only grow, for durations. */
   readonly ticks: () => number;

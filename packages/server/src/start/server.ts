@@ -1,8 +1,9 @@
 import { mkdtemp, rm } from 'node:fs/promises';
-import { createServer, type Server } from 'node:http';
+import { createServer, type Server as HttpServer } from 'node:http';
+import type { Server } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { Settings } from '@evenfall/api';
+import type { Lan, Settings } from '@evenfall/api';
 import { PROGRAM } from '@evenfall/record';
 import { getRequestListener } from '@hono/node-server';
 import { Kysely } from 'kysely';
@@ -20,11 +21,17 @@ import { holdsAnything } from '../keeping/holdsAnything.js';
 import { pageRoutes, readPages } from '../pages/pages.js';
 import { endForgotten } from '../store/endClassSession.js';
 import { openSite, readSite, type Site } from '../store/site.js';
+import { certificatesFor } from '../tls/certificates.js';
+import { hasOwner } from '../tls/hasOwner.js';
+import { type Network, network } from '../tls/network.js';
+import { reachRoutes } from '../tls/reachRoutes.js';
 import { StartRefused } from './startRefused.js';
 
 /** A server that runs: where, and how to stop it. */
 export type Running = {
   readonly address: string | null;
+  /** How it is reached in the network; null on the loopback alone. */
+  readonly lan: Lan | null;
   readonly controlSocket: string | null;
   readonly site: Site;
   /** Settles when all is closed. May be called more than once: a later call waits for the same end. */
@@ -61,9 +68,10 @@ export async function runServer(database: OpenDatabase, settings: Settings, tell
       await fillDemo(db, world.site().id, world.now());
     await keepEndingClasses(world, closing);
     const controlSocket = await listenForCommands(database, world, closing);
-    const address = settings.mode === 'serve' ? await listenForPages(settings, world, closing) : null;
+    const net = settings.mode === 'serve' ? await networkOf(database, settings, world, closing) : null;
+    const address = settings.mode === 'serve' ? await listenForPages(settings, world, net, closing) : null;
     await database.keeper?.setAddress(address);
-    return { address, controlSocket, site: world.site(), close };
+    return { address, lan: net?.reached.lan() ?? null, controlSocket, site: world.site(), close };
   } catch (error) {
     await close();
     throw error;
@@ -142,14 +150,37 @@ async function listenForCommands(
   return path;
 }
 
+/** What a server beyond the loopback needs before it may listen there; null on the loopback alone. */
+async function networkOf(
+  { keeper }: OpenDatabase,
+  { lan = null, purpose }: Settings,
+  world: World,
+  closing: (() => Promise<void>)[],
+): Promise<Network | null> {
+  if (lan === null) return null;
+  const isOpen = !(await hasOwner(world.db));
+  if (isOpen && purpose !== 'demo') throw new StartRefused('lan-owner-needed', '--lan');
+  const certificates = await certificatesFor(lan, keeper);
+  const net = await network({ lan, certificates, isOpen, now: world.now, fault: world.fault });
+  closing.push(net.close);
+  return net;
+}
+
 async function listenForPages(
   settings: Settings,
   world: World,
+  net: Network | null,
   closing: (() => Promise<void>)[],
 ): Promise<string> {
-  const app = createApi(world);
+  const app = createApi(net === null ? world : { ...world, hosts: net.hosts });
+  reachRoutes(app, net?.reached ?? { lan: () => null, authority: () => null }, false);
   if (settings.pages !== null) pageRoutes(app, await readPages(settings.pages));
   const listener = getRequestListener(app.fetch);
+  if (net !== null) {
+    const open = (server: Server, listen: () => void) => listening(server, listen, settings.port);
+    const port = await net.open((request, response) => void listener(request, response), settings.port, open);
+    return `http://127.0.0.1:${port}`;
+  }
   const server = createServer((request, response) => void listener(request, response));
   closing.push(() => closed(server));
   await listening(server, () => server.listen(settings.port, '127.0.0.1'), settings.port);
@@ -170,7 +201,7 @@ function listening(server: Server, listen: () => void, port = 0): Promise<void> 
 }
 
 /** Stops taking requests and lets those under way finish for a moment; everything acknowledged is kept already. */
-function closed(server: Server): Promise<void> {
+function closed(server: HttpServer): Promise<void> {
   return new Promise((resolve) => {
     server.close(() => resolve());
     server.closeIdleConnections();

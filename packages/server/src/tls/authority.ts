@@ -40,22 +40,19 @@ export async function makeAuthority(machine: MachineNames, now: Date): Promise<A
   const keys = await newKeys();
   const permitted = permittedFor(machine);
   const serialNumber = newSerial();
-  const certificate = await X509CertificateGenerator.createSelfSigned(
-    {
-      serialNumber,
-      name: [{ CN: [`Evenfall on ${machine.names[0] ?? 'this machine'} (${serialNumber.slice(-6)})`] }],
-      ...validFor(now, AUTHORITY_DAYS),
-      keys,
-      signingAlgorithm: SIGNED,
-      extensions: [
-        new BasicConstraintsExtension(true, 0, true),
-        new KeyUsagesExtension(KeyUsageFlags.keyCertSign, true),
-        new Extension(NAME_CONSTRAINTS_OID, true, nameConstraints(permitted)),
-        await SubjectKeyIdentifierExtension.create(keys.publicKey, false, webcrypto),
-      ],
-    },
-    webcrypto,
-  );
+  const certificate = await X509CertificateGenerator.createSelfSigned({
+    serialNumber,
+    name: [{ CN: [`Evenfall on ${machine.names[0] ?? 'this machine'} (${serialNumber.slice(-6)})`] }],
+    ...validFor(now, AUTHORITY_DAYS),
+    keys,
+    signingAlgorithm: SIGNED,
+    extensions: [
+      new BasicConstraintsExtension(true, 0, true),
+      new KeyUsagesExtension(KeyUsageFlags.keyCertSign, true),
+      new Extension(NAME_CONSTRAINTS_OID, true, nameConstraints(permitted)),
+      await SubjectKeyIdentifierExtension.create(keys.publicKey),
+    ],
+  });
   return { certificate: `${certificate.toString('pem')}\n`, key: await pemOf(keys.privateKey), permitted };
 }
 
@@ -63,29 +60,26 @@ export async function makeAuthority(machine: MachineNames, now: Date): Promise<A
 export async function issue(authority: Authority, machine: MachineNames, now: Date): Promise<Certified> {
   const keys = await newKeys();
   const issuer = new X509Certificate(authority.certificate);
-  const certificate = await X509CertificateGenerator.create(
-    {
-      serialNumber: newSerial(),
-      subject: [{ CN: [machine.names[0] ?? machine.addresses[0] ?? 'evenfall'] }],
-      issuer: issuer.subject,
-      ...validFor(now, LEAF_DAYS),
-      publicKey: keys.publicKey,
-      signingKey: await signingKey(authority.key),
-      signingAlgorithm: SIGNED,
-      extensions: [
-        new BasicConstraintsExtension(false, undefined, true),
-        new KeyUsagesExtension(KeyUsageFlags.digitalSignature, true),
-        new ExtendedKeyUsageExtension([ExtendedKeyUsage.serverAuth]),
-        new SubjectAlternativeNameExtension([
-          ...machine.names.map((value) => ({ type: 'dns', value }) as const),
-          ...machine.addresses.map((value) => ({ type: 'ip', value }) as const),
-        ]),
-        await AuthorityKeyIdentifierExtension.create(issuer.publicKey, false, webcrypto),
-        await SubjectKeyIdentifierExtension.create(keys.publicKey, false, webcrypto),
-      ],
-    },
-    webcrypto,
-  );
+  const certificate = await X509CertificateGenerator.create({
+    serialNumber: newSerial(),
+    subject: [{ CN: [machine.names[0] ?? machine.addresses[0] ?? 'evenfall'] }],
+    issuer: issuer.subject,
+    ...validFor(now, LEAF_DAYS),
+    publicKey: keys.publicKey,
+    signingKey: await signingKey(authority.key),
+    signingAlgorithm: SIGNED,
+    extensions: [
+      new BasicConstraintsExtension(false, undefined, true),
+      new KeyUsagesExtension(KeyUsageFlags.digitalSignature, true),
+      new ExtendedKeyUsageExtension([ExtendedKeyUsage.serverAuth]),
+      new SubjectAlternativeNameExtension([
+        ...machine.names.map((value) => ({ type: 'dns', value }) as const),
+        ...machine.addresses.map((value) => ({ type: 'ip', value }) as const),
+      ]),
+      await AuthorityKeyIdentifierExtension.create(issuer.publicKey),
+      await SubjectKeyIdentifierExtension.create(keys.publicKey),
+    ],
+  });
   return { certificate: `${certificate.toString('pem')}\n`, key: await pemOf(keys.privateKey) };
 }
 

@@ -15,6 +15,7 @@ import { factTitles } from './factTitles.js';
 import { guidelineTitles } from './guidelineTitles.js';
 import { longerCount } from './longerCount.js';
 import { messages, problemWords } from './problems.js';
+import { reach } from './reach.js';
 import { readingsDetails } from './readingsDetails.js';
 import { roundDetails } from './roundDetails.js';
 import { roundTitles } from './roundTitles.js';
@@ -60,6 +61,7 @@ export const english = {
     run: runLines,
     score: scoreLines,
     cautions,
+    reach,
     commands,
     options: { ...options, ...averageOptions, ...scoreOptions },
     commandLine,

@@ -11,6 +11,15 @@ export const starting = {
     `Only root can act for another account: this is ${n.expected}, and ${n.got} was named.`,
   'folder-unreachable': (n) =>
     `The account ${n.account} may not enter ${n.blocked}: let it in, or name another folder with --data.`,
+  'lan-owner-needed': () =>
+    `Beyond this machine Evenfall opens to nobody before there is an owner's account: make one with evenfall account add --name "..." --sign-in NAME --role owner, then start again.`,
+  'lan-no-folder': () =>
+    `With DATABASE_URL there is no folder for a certificate of Evenfall's own: give one with --certificate and --key.`,
+  'lan-no-address': () =>
+    `This machine has no address in a network: connect it, or name one of its addresses with --host.`,
+  'host-unknown': (n) =>
+    `This machine does not have the address ${n.got}: leave --host out, or name one it has.`,
+  'certificate-unreadable': (n) => `The certificate or its key cannot be used: ${n.reason}`,
   'folder-owner': (n) =>
     `The folder belongs to another account (${n.owner ?? n.ownerId}): only that one opens it.`,
   'folder-not-ours': (n) =>

@@ -14,6 +14,8 @@ export type FolderLayout = {
   readonly holder: string;
   /** The password of the loopback, where there are no sockets (Windows). */
   readonly password: string;
+  /** Keys and certificates of the server; never in a backup. */
+  readonly tls: string;
 };
 
 export function folderLayout(root: string): FolderLayout {
@@ -25,5 +27,6 @@ export function folderLayout(root: string): FolderLayout {
     label: join(root, 'evenfall.json'),
     holder: join(root, 'keeper.json'),
     password: join(root, 'password'),
+    tls: join(root, 'tls'),
   };
 }

@@ -1,6 +1,7 @@
 import { rmdir } from 'node:fs/promises';
 import type { RequestListener } from 'node:http';
 import { dirname } from 'node:path';
+import type { DatabaseAccount } from '../account/account.js';
 import { createCluster } from '../cluster/createCluster.js';
 import type { Endpoint } from '../cluster/endpoint.js';
 import { boundLog } from '../cluster/logFile.js';
@@ -19,6 +20,9 @@ import { KeptServer } from './keptServer.js';
 /** Keeps one data folder: its lock, its server, and the socket other programs on this machine speak to. */
 export type Keeper = {
   readonly folder: string;
+  /** Whose the folder is, and where its parts lie. */
+  readonly account: DatabaseAccount;
+  readonly layout: FolderLayout;
   readonly endpoint: Endpoint;
   /** What this keeper added to the machine: paths to take away where the record is not wanted after all. */
   readonly made: readonly string[];
@@ -71,6 +75,8 @@ export async function keep(options: KeeperOptions): Promise<Keeper> {
   let closed: Promise<void> | null = null;
   return {
     folder: layout.root,
+    account,
+    layout,
     made: options.made ?? [],
     endpoint,
     controlSocketPath: control.path,

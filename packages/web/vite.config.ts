@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vite';
+import { serviceWorker } from './bundling/serviceWorkerPlugin.ts';
 
 const { version } = JSON.parse(readFileSync(new URL('../../package.json', import.meta.url), 'utf8')) as {
   version: string;
@@ -13,7 +14,7 @@ const { version } = JSON.parse(readFileSync(new URL('../../package.json', import
  * nothing here asks for (`moduleSideEffects`).
  */
 export default defineConfig({
-  plugins: [react()],
+  plugins: [react(), serviceWorker()],
   resolve: {
     conditions: ['source', 'module', 'browser', 'development|production'],
     alias: {

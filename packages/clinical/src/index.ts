@@ -66,6 +66,8 @@ export { PULSE_SITES, UNKNOWN_CIRCUMSTANCES } from './count/circumstances.js';
 export { COUNT_COMPARISONS } from './count/comparisons.js';
 export type { Count, CountClock, CountFirst, CountOf } from './count/count.js';
 export { COUNT_RULE } from './count/count.js';
+export type { HowCounted } from './count/countOfRate.js';
+export { countOfRate } from './count/countOfRate.js';
 export type { CountResult } from './count/countResult.js';
 export { countResult } from './count/countResult.js';
 export type { PulseDeficit } from './count/deficit.js';

@@ -5,6 +5,7 @@ import { sessionsIn } from './class/forget.js';
 import { Broken } from './parts/Broken.js';
 import { Page } from './parts/Page.js';
 import { PeoplePage } from './people/PeoplePage.js';
+import { QuickPage } from './quick/QuickPage.js';
 import { ROUND_ROUTES } from './roundRoutes.js';
 import { loadAbout } from './server/load.js';
 import { loadClassSessions } from './server/loadClass.js';
@@ -59,6 +60,9 @@ export function AppRoutes() {
             <AddPersonPage />
           </Route>
           <Route path="/people/:person">{({ person }) => <PersonPage key={person} person={person} />}</Route>
+          <Route path="/people/:person/quick">
+            {({ person }) => <QuickPage key={person} person={person} />}
+          </Route>
           <Route path="/people/:person/identity">
             {({ person }) => <CorrectIdentityPage key={person} person={person} />}
           </Route>

@@ -6,6 +6,7 @@ import { deviceClock } from './ports/clock.js';
 import { uuids } from './ports/ids.js';
 import { keepSending } from './server/sendWaiting.js';
 import { serverBy } from './server/server.js';
+import { createShell, deviceWorkers } from './shell/shell.js';
 import { createStore, type Shelf } from './store/store.js';
 import './styles/tokens.css';
 import './styles/base.css';
@@ -46,6 +47,7 @@ const app: App = {
   ids: uuids,
   session: uuids(),
   program: __PROGRAM__,
+  shell: createShell(deviceWorkers()),
   sending,
 };
 

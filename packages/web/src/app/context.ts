@@ -3,6 +3,7 @@ import { createContext, useContext, useSyncExternalStore } from 'react';
 import type { Clock } from '../ports/clock.js';
 import type { Ids } from '../ports/ids.js';
 import type { Server } from '../server/server.js';
+import type { Shell } from '../shell/shell.js';
 import type { State, Store } from '../store/store.js';
 
 /** What every screen may use, put together once in `main.tsx`. */
@@ -15,6 +16,8 @@ export type App = {
   /** This visit: monotonic times of another one mean nothing. */
   readonly session: string;
   readonly program: string;
+  /** The build of the app that runs here, and whether a newer one waits. */
+  readonly shell: Shell;
   /** Sends the signed rounds that wait on this device. */
   readonly sending: { readonly now: () => Promise<void> };
 };

@@ -2,6 +2,7 @@ import { type ReactNode, useEffect, useRef } from 'react';
 import { Link } from 'wouter';
 import { useBook } from '../app/book.js';
 import { useApp, useKept } from '../app/context.js';
+import { NewerNotice } from './NewerNotice.js';
 import { WaitingNotice } from './WaitingNotice.js';
 
 type PageProps = {
@@ -74,6 +75,7 @@ export function Page({ title, heading, back, under, isBare = false, children }: 
           {under}
         </div>
         {isKeeping ? null : <p className="notice">{words.sentence('app.notKept')}</p>}
+        <NewerNotice />
         <WaitingNotice />
         {children}
       </main>

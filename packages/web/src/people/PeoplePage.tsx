@@ -10,6 +10,7 @@ import { secondIdentifiers } from '../parts/Identity.js';
 import { Page } from '../parts/Page.js';
 import { localDate } from '../ports/stampAt.js';
 import { loadPeople } from '../server/load.js';
+import { DeviceNotes } from '../shell/DeviceNotes.js';
 import { dueText } from './dueText.js';
 import { inOrder } from './inOrder.js';
 import { matching } from './matching.js';
@@ -65,6 +66,7 @@ export function PeoplePage() {
             <Link href="/class" className="button button-quiet">
               {words.sentence('class.link')}
             </Link>
+            <DeviceNotes />
           </section>
         )}
       </Asking>
@@ -92,6 +94,7 @@ function PeopleList({ rows, isEmpty }: { readonly rows: readonly PersonRow[]; re
         {rows.map((row) => (
           <li key={row.id}>
             <PersonLine row={row} />
+            <QuickLink row={row} />
           </li>
         ))}
       </ul>
@@ -105,6 +108,21 @@ function PeopleList({ rows, isEmpty }: { readonly rows: readonly PersonRow[]; re
   );
 }
 
+/** Straight to the keypad, for a set that was just taken. Nothing can be taken of somebody whose identity was erased. */
+function QuickLink({ row: { id, identity } }: { readonly row: PersonRow }) {
+  const { words } = useApp();
+  if (identity === null) return null;
+  return (
+    <Link
+      href={`/people/${id}/quick`}
+      className="button button-quiet quick-link"
+      aria-describedby={`name-${id}`}
+    >
+      {words.sentence('quick.link')}
+    </Link>
+  );
+}
+
 /** One person: who, what is to be done about them, and their newest values. In a class they go by their pseudonym. */
 export function PersonLine({ row, base = '' }: { readonly row: PersonRow; readonly base?: string }) {
   const { words } = useApp();
@@ -115,7 +133,9 @@ export function PersonLine({ row, base = '' }: { readonly row: PersonRow; readon
   return (
     <Link href={`${base}/people/${row.id}`} className="person-line">
       <span className="person-who">
-        <span className="person-name">{name}</span>
+        <span className="person-name" id={`name-${row.id}`}>
+          {name}
+        </span>
         <DutyMarks latest={latest} />
         {identity === null ? null : (
           <span className="soft small identity-parts">

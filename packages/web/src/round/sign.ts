@@ -8,8 +8,12 @@ import { signed } from './waiting.js';
 /** Signs a round: from now on it is never changed. It waits on this device until the server has it. */
 export function sign(
   app: App,
-  { draft, facts, inForce }: Round,
-  { agent, role, isPreliminary }: { agent: string; role: Role; isPreliminary: boolean },
+  { draft, facts, inForce }: Pick<Round, 'draft' | 'facts' | 'inForce'>,
+  {
+    agent,
+    role,
+    isPreliminary,
+  }: { readonly agent: string; readonly role: Role; readonly isPreliminary: boolean },
 ): void {
   const { store, clock, program } = app;
   store.change((state) => {

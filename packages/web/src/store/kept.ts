@@ -43,6 +43,8 @@ export type Kept = {
   readonly agent: string | null;
   /** Who said on this device that they are learning: their rounds stay preliminary, nobody else's do. */
   readonly learners?: readonly string[];
+  /** The browser was asked to keep the store for good; it is asked once. */
+  readonly askedToKeep?: boolean;
   /** How this device's user starts the clock; null for as the rules say. */
   readonly start: Pick<CountStart, 'clock' | 'first'> | null;
   readonly forms: Readonly<Record<string, FormDraft>>;

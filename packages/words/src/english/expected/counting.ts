@@ -16,6 +16,8 @@ export const counting = {
     `at least ${say.short(f.value('minimum'))}, because the clock started on a beat that was called one`,
   'at-most-per-minute': (f, say) =>
     `at most ${say.short(f.value('ceilingPerMinute'))} a minute (this gives ${say.beside(f.value('perMinute'), f.value('ceilingPerMinute'))})`,
+  'reachable-in-window': (f, say) =>
+    `a rate that ${say.short(f.value('windowSeconds'))} s can give, such as ${say.number(f.value('belowPerMinute'))} or ${say.number(f.value('abovePerMinute'))}, or another window`,
   'rate-by-hand': (f, say) =>
     `a number over 0 and at most ${say.short(f.value('ceilingPerMinute'))} a minute (that none was counted is a count of 0)`,
   'window-over-zero-at-most': (f, say) =>

@@ -41,6 +41,13 @@ export const app = {
   tryAgain: 'Try again',
   notKept:
     'This browser keeps nothing between visits, so a reload would lose what is not signed yet. Leave the page open until you have signed.',
+  newer:
+    'A newer Evenfall is here. What you entered and signed stays on this device; a count under way would be lost, so finish it first.',
+  newerReload: 'Reload to the newer one',
+  keptForGood: 'This browser keeps what waits on this device until it is sent.',
+  mayGo:
+    'This browser may clear what waits on this device when it runs out of space: sign, and see that it is sent, before you put the device away.',
+  onPhone: 'Evenfall on a phone',
   waiting: (f: { rounds: number }, say: Say) =>
     `${say.counted(f.rounds, ROUNDS)} signed on this device and not yet kept by the server.`,
   waitingAgain: 'It is sent again by itself. You may also send it now.',

@@ -9,6 +9,7 @@ import { person } from './person.js';
 import { prepare } from './prepare.js';
 import { pressure } from './pressure.js';
 import { protocol } from './protocol.js';
+import { quick } from './quick.js';
 import { result } from './result.js';
 import { review } from './review.js';
 import { roles } from './roles.js';
@@ -36,6 +37,7 @@ export const screens = {
   review,
   chart,
   trend,
+  quick,
   amend,
   roles,
   class: classBook,

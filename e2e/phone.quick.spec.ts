@@ -1,0 +1,121 @@
+import type { Page } from '@playwright/test';
+import { expect, expectAccessible, test } from './evenfall.js';
+
+async function type(page: Page, keys: string) {
+  for (const key of keys) {
+    const name = { ' ': 'pulse', '/': 'stroke', P: 'by feel' }[key] ?? key;
+    await page.getByRole('button', { name, exact: true }).tap();
+  }
+}
+
+const toQuick = (page: Page, name: string) =>
+  page.getByRole('listitem').filter({ hasText: name }).getByRole('link', { name: 'Type a set' }).tap();
+
+const article = (page: Page, text: string) => page.getByRole('article').filter({ hasText: text });
+
+test('from the list to a signed set in three touches: the person, the numbers, the signature', async ({
+  page,
+  demo,
+}) => {
+  await page.goto(`${demo.address}/`);
+  await page.getByLabel('Who is measuring?').selectOption({ index: 1 });
+  const begun = Date.now();
+  let touches = 0;
+  await toQuick(page, 'Rufus Adeyemi');
+  touches += 1;
+  // Nothing stands in the field, and no earlier reading is in sight.
+  await expect(page.getByLabel(/Pressure and pulse/)).toHaveValue('');
+  await expect(page.locator('.rate-number')).toHaveCount(0);
+  await expect(page.getByText(/born 28 Oct 1951/)).toBeVisible();
+  await type(page, '14692 76');
+  await expect(page.getByLabel(/Pressure and pulse/)).toHaveValue('146/92 76');
+  touches += 1;
+  await page.getByRole('button', { name: 'Sign', exact: true }).tap();
+  touches += 1;
+  const signed = article(page, '146/92');
+  await expect(signed).toBeVisible();
+  console.log(
+    `three-touch path: ${touches} touches and 8 keys, ${((Date.now() - begun) / 1000).toFixed(1)} s`,
+  );
+  expect(touches).toBe(3);
+  await expect(signed.getByText('38 in 30 s').first()).toBeVisible();
+  await expect(signed.getByText(/Right upper arm, sitting/).first()).toBeVisible();
+  await expectAccessible(page);
+});
+
+test('nothing typed is lost by a reload; a wrong number is said beside it; a second reading is kept with the first', async ({
+  page,
+  demo,
+}) => {
+  await page.goto(`${demo.address}/`);
+  await page.getByLabel('Who is measuring?').selectOption({ index: 1 });
+  await toQuick(page, 'Rufus Adeyemi');
+  await type(page, '15294 73');
+  await page.reload();
+  await expect(page.getByLabel(/Pressure and pulse/)).toHaveValue('152/94 73');
+  await page.getByRole('button', { name: 'Sign', exact: true }).tap();
+  await expect(page.getByText(/such as 72 or 74, or another window/)).toBeVisible();
+  await page.getByRole('button', { name: 'Change', exact: true }).tap();
+  await page.getByLabel('The pulse was counted for').selectOption({ label: '60 seconds' });
+  await expect(page.getByText('pulse: 73 in 60 seconds')).toBeVisible();
+  await expectAccessible(page);
+  await page.getByRole('button', { name: 'Keep it and type another' }).tap();
+  await expect(page.getByText('1 reading kept, out of sight until the round is signed.')).toBeVisible();
+  await expect(page.getByText('152/94')).toHaveCount(0);
+  await type(page, '14890');
+  await page.getByRole('button', { name: 'Sign', exact: true }).tap();
+  const signed = article(page, '152/94');
+  await expect(signed.getByText('148/90').first()).toBeVisible();
+  await expect(signed.getByText(/150\/92 of 2 readings/)).toBeVisible();
+});
+
+test('a dangerous pressure is asked about before it is signed', async ({ page, demo }) => {
+  await page.goto(`${demo.address}/`);
+  await page.getByLabel('Who is measuring?').selectOption({ index: 1 });
+  await toQuick(page, 'Rufus Adeyemi');
+  await type(page, '198124');
+  await expect(page.getByRole('button', { name: 'None of these' })).toBeVisible();
+  await page.getByRole('button', { name: 'Sign', exact: true }).tap();
+  await expect(page.getByText('Answer what is asked above, then sign.')).toBeVisible();
+  await expectAccessible(page);
+  await page.getByRole('button', { name: 'None of these' }).tap();
+  await page.getByRole('button', { name: 'Sign', exact: true }).tap();
+  await expect(article(page, '198/124')).toBeVisible();
+});
+
+test('an arm that must not be used is not signed, and the fact stands on the page', async ({
+  page,
+  demo,
+}) => {
+  await page.goto(`${demo.address}/`);
+  await page.getByLabel('Who is measuring?').selectOption({ index: 1 });
+  const name = await withFistula(demo.address);
+  await toQuick(page, name);
+  // Bedside handbook 3.15: never an arm with a fistula.
+  await expect(page.getByText(/Left arm: fistula/)).toBeVisible();
+  await type(page, '13284');
+  const field = page.getByLabel(/Pressure and pulse/);
+  await field.fill('L 132/84');
+  await expect(
+    page.getByText('This arm needs a decision: take a whole round, which asks for it.'),
+  ).toBeVisible();
+  await page.getByRole('button', { name: 'Sign', exact: true }).tap();
+  await expect(page).toHaveURL(/\/quick$/);
+  await field.fill('R 132/84');
+  await page.getByRole('button', { name: 'Sign', exact: true }).tap();
+  await expect(
+    article(page, '132/84')
+      .getByText(/Right upper arm/)
+      .first(),
+  ).toBeVisible();
+});
+
+/** Whoever of the demo has a fistula on the left. */
+async function withFistula(address: string): Promise<string> {
+  const { persons } = await (await fetch(`${address}/api/books/care/persons`)).json();
+  for (const { id, identity } of persons) {
+    const text = await (await fetch(`${address}/api/books/care/persons/${id}`)).text();
+    if (text.includes('"fistula"')) return identity.name;
+  }
+  throw new Error('Nobody of the demo has a fistula');
+}

@@ -1,0 +1,292 @@
+import type { PersonRecord } from '@evenfall/api';
+import { DAY_OF_ROUND, placeCheck, placeFactsOf, postureChoice } from '@evenfall/clinical';
+import type { RunPlace } from '@evenfall/record';
+import { useRef, useState } from 'react';
+import { Link, useLocation } from 'wouter';
+import { useApp } from '../app/context.js';
+import { useForm } from '../app/forms.js';
+import { FactsLines } from '../facts/FactsLines.js';
+import { Asking } from '../parts/Asking.js';
+import { Flags } from '../parts/Flags.js';
+import { IdentityOf, nameIn } from '../parts/Identity.js';
+import { Page } from '../parts/Page.js';
+import { localDate } from '../ports/stampAt.js';
+import { runContentOf } from '../round/entries.js';
+import { ActNowPanel, AskPanel } from '../round/ResultPanels.js';
+import { beginRound } from '../round/rounds.js';
+import { SignAs, useSigner } from '../round/SignAs.js';
+import { sign } from '../round/sign.js';
+import { standingOf } from '../round/standing.js';
+import { entriesIn, useInForce, useRecord } from '../round/useRound.js';
+import { carriedPlace } from './carriedPlace.js';
+import { QuickKeypad } from './QuickKeypad.js';
+import { QuickPlace } from './QuickPlace.js';
+import { setKey } from './setKey.js';
+import { readTypedSet, type SetMethod } from './typedSet.js';
+import { type QuickRound, useQuickRound } from './useQuickRound.js';
+import { useSettled } from './useSettled.js';
+import { SET_NUMBERS, withTypedSet } from './withTypedSet.js';
+
+/** From the list to a signed set in three touches: the person, the numbers, the signature. */
+export function QuickPage({ person }: { readonly person: string }) {
+  const { words } = useApp();
+  const { asked, again } = useRecord(person);
+  const rules = useInForce();
+  const round = useQuickRound(person);
+  const title = words.sentence('quick.title');
+  return (
+    <Page
+      title={title}
+      heading={
+        <span className="measure-heading">
+          <span>{nameIn(asked.value)}</span>
+          <span className="measure-sign">{title}</span>
+        </span>
+      }
+      under={<IdentityOf record={asked.value} />}
+      back={{ href: '/', text: words.sentence('people.title') }}
+      isBare
+    >
+      <Asking asked={asked} again={again} missing={words.sentence('app.noSuchPerson')}>
+        {(record) => (
+          <Asking asked={rules.asked} again={rules.again}>
+            {() =>
+              record.identity === null ? (
+                <p className="notice">{words.sentence('person.erasedNoRound')}</p>
+              ) : round === null ? null : (
+                <QuickSet person={person} round={round} record={record} />
+              )
+            }
+          </Asking>
+        )}
+      </Asking>
+    </Page>
+  );
+}
+
+type SetProps = { readonly person: string; readonly round: QuickRound; readonly record: PersonRecord };
+
+/** Half a number that was typed is not judged; ms, a choice of how it feels. */
+const SETTLES_AFTER_MS = 700;
+const NOBODY_DECIDES = null;
+
+function QuickSet({ person, round, record }: SetProps) {
+  const app = useApp();
+  const { words, clock, ids, session, store, program } = app;
+  const [, go] = useLocation();
+  const { draft, facts, inForce } = round;
+  const { countRules, roundRules } = inForce;
+  const entries = entriesIn(record);
+  const carried = carriedPlace(entries);
+  const form = useForm(`quick ${person}`, {
+    method: 'auscultation',
+    side: draft.pressure.place?.side ?? carried?.place.side ?? '',
+    posture: draft.pressure.place?.posture ?? carried?.place.posture ?? 'sit',
+    cuff: draft.pressure.place?.cuff?.id ?? carried?.place.cuff?.id ?? '',
+  });
+  // How somebody counts is a habit of theirs and holds for the next person too.
+  const habit = useForm('quick habit', { windowSeconds: String(countRules.pulseWindowSeconds) });
+  const signer = useSigner();
+  const [made, setMade] = useState(() => ({ run: ids(), pulse: ids() }));
+  const [isAsked, setAsked] = useState(false);
+  const field = useRef<HTMLInputElement>(null);
+  const text = form.text('text');
+  const [settled, settle] = useSettled(text, SETTLES_AFTER_MS);
+
+  const { clock: startsOn, first } = store.get().kept.start ?? countRules;
+  const counted = { windowSeconds: Number(habit.text('windowSeconds')), clock: startsOn, first };
+  const { set, wrong } = readTypedSet(text, { method: form.text('method') as SetMethod, counted }, inForce);
+  const place = placeIn(form, set, round);
+  const isPlaced = place !== null && place.allowed === 'yes';
+
+  const begun = form.text('at') === '' ? clock.stamp() : JSON.parse(form.text('at'));
+  const start = {
+    ...made,
+    sequence: store.get().kept.sequence,
+    measuredAt: begun,
+    keptAt: { session, atMs: clock.monotonicMs() },
+  };
+  const next = set === null || place === null ? null : withTypedSet(draft, set, place.place, start);
+  const standing = next === null ? null : standingOf(next, { facts, inForce, program });
+  const reading = next?.pressure.values.at(-1);
+  const flags =
+    next === null || reading === undefined
+      ? []
+      : runContentOf(next, reading, { facts, inForce, program }).value.flags;
+  const isSettled = settled === text && text !== '';
+
+  const type = (typed: string) => {
+    setAsked(false);
+    if (form.text('at') === '') form.set('at', JSON.stringify(clock.stamp()));
+    form.set('text', typed);
+  };
+  /** Keeps what is typed in the round on this device; null where something is missing. */
+  const keep = () => {
+    setAsked(true);
+    settle(text);
+    if (next === null || !isPlaced) return null;
+    store.change((state) => ({
+      ...state,
+      kept: {
+        ...state.kept,
+        sequence: state.kept.sequence + SET_NUMBERS,
+        drafts: { ...state.kept.drafts, [person]: next },
+      },
+    }));
+    return next;
+  };
+  const another = () => {
+    if (keep() === null) return;
+    form.set('text', '');
+    form.set('at', '');
+    setMade({ run: ids(), pulse: ids() });
+    setAsked(false);
+    field.current?.focus();
+  };
+  const submit = () => {
+    const { agent } = signer;
+    setAsked(true);
+    settle(text);
+    if (agent === null || standing === null || standing.unasked.length > 0) return;
+    const kept = keep();
+    if (kept === null) return;
+    form.done();
+    sign(app, { draft: kept, facts, inForce }, { ...signer, agent });
+    go(`/people/${person}`, { replace: true });
+  };
+  const says =
+    wrong === null ? null : words.problem(wrong, { nameOf: () => words.sentence('quick.field') }).message;
+  return (
+    <form
+      className="measure quick"
+      noValidate
+      onSubmit={(event) => {
+        event.preventDefault();
+        submit();
+      }}
+    >
+      <FactsLines entries={entries} day={localDate(draft.begunAt)} />
+      <label className="quick-field">
+        <span className="unseen">{words.sentence('quick.field')}</span>
+        <input
+          ref={field}
+          className="typed-number typed-set"
+          type="text"
+          inputMode="none"
+          autoComplete="off"
+          maxLength={40}
+          value={text}
+          placeholder="–"
+          aria-invalid={isAsked && wrong !== null}
+          aria-describedby="quick-says"
+          onChange={({ target }) => type(target.value)}
+        />
+      </label>
+      <p id="quick-says" className={isAsked && says !== null ? 'field-wrong' : 'soft small quick-says'}>
+        {isAsked && says !== null ? says : set?.pulse == null ? words.sentence('quick.field') : pulseText()}
+      </p>
+      {isSettled && standing !== null && next !== null ? (
+        <>
+          <ActNowPanel standing={standing} />
+          <AskPanel
+            round={{ ...round, draft: next, measure: () => undefined, keep: () => undefined }}
+            standing={standing}
+          />
+        </>
+      ) : null}
+      <QuickPlace
+        form={form}
+        habit={habit}
+        carried={carried}
+        place={place?.place ?? null}
+        windows={countRules.pulseWindowsSeconds}
+        isAsked={isAsked}
+        rules={roundRules.cuff}
+      />
+      {place === null || isPlaced ? null : (
+        <div className="notice notice-stop" role="alert">
+          <p>
+            <strong>{place.because.map((kind) => words.title('armFact', kind)).join(', ')}</strong>
+          </p>
+          <p>{words.sentence('quick.wholeRound')}</p>
+        </div>
+      )}
+      {draft.pressure.values.length === 0 ? null : (
+        <p className="small soft">
+          {words.sentence('quick.keptSoFar', { readings: draft.pressure.values.length })}
+        </p>
+      )}
+      {isAsked && signer.agent === null ? (
+        <p className="field-wrong" role="alert">
+          {words.sentence('quick.needsAgent')}
+        </p>
+      ) : null}
+      {isAsked && standing !== null && standing.unasked.length > 0 ? (
+        <p className="field-wrong" role="alert">
+          {words.sentence('quick.unasked')}
+        </p>
+      ) : null}
+      <QuickKeypad
+        onKey={(key) => type(setKey(text, key))}
+        onRubOut={() => type(text.slice(0, -1).replace(/\/$/, ''))}
+      />
+      {isSettled ? <Flags flags={[...flags, ...(standing?.nextPressure?.why ?? [])]} /> : null}
+      <button type="button" className="button" onClick={another}>
+        {words.sentence('quick.another')}
+      </button>
+      <p className="small soft">{words.sentence('quick.identity')}</p>
+      <SignAs signer={signer} />
+      <div className="buttons">
+        <Link
+          href={`/people/${person}/round`}
+          className="button button-quiet"
+          onClick={() => beginRound(app, person)}
+        >
+          {words.sentence('quick.toRound')}
+        </Link>
+      </div>
+    </form>
+  );
+
+  function pulseText(): string {
+    const { n, windowSeconds } = set?.pulse ?? { n: 0, windowSeconds: 0 };
+    return words.sentence('quick.pulseIs', { n, seconds: windowSeconds });
+  }
+}
+
+type Placed = {
+  readonly place: RunPlace;
+  readonly allowed: ReturnType<typeof placeCheck>['allowed'];
+  readonly because: ReturnType<typeof placeCheck>['because'];
+};
+
+/** Where the cuff was as the page says it, held against the facts; null as long as the arm was not said. */
+function placeIn(
+  form: { readonly text: (field: string) => string },
+  set: ReturnType<typeof readTypedSet>['set'],
+  { facts, inForce }: QuickRound,
+): Placed | null {
+  const side = set?.side ?? form.text('side');
+  if (side !== 'left' && side !== 'right') return null;
+  const { cuff: rules } = inForce.roundRules;
+  const known = placeFactsOf(facts.round);
+  const asked = set?.posture ?? (form.text('posture') as RunPlace['posture']);
+  const { posture } = postureChoice(asked ?? 'sit', known, DAY_OF_ROUND, rules);
+  const { allowed, because } = placeCheck(
+    { site: 'upper-arm', side },
+    known,
+    DAY_OF_ROUND,
+    NOBODY_DECIDES,
+    rules,
+  );
+  const cuff = form.text('cuff');
+  const place: RunPlace = {
+    site: 'upper-arm',
+    side,
+    posture,
+    cuff: cuff === '' ? null : { scheme: rules.scheme, id: cuff },
+    armCm: null,
+    override: null,
+  };
+  return { place, allowed, because };
+}

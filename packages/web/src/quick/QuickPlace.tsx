@@ -1,0 +1,95 @@
+import { type CuffRules, cuffScheme, POSTURES, SIDES } from '@evenfall/clinical';
+import type { RunPlace } from '@evenfall/record';
+import { useState } from 'react';
+import { useApp } from '../app/context.js';
+import { dayText } from '../app/times.js';
+import { Field } from '../parts/Field.js';
+import { placeText } from '../pressure/placeText.js';
+import type { CarriedPlace } from './carriedPlace.js';
+
+type Form = { readonly text: (field: string) => string; readonly set: (field: string, text: string) => void };
+
+type PlaceProps = {
+  readonly form: Form;
+  readonly habit: Form;
+  readonly carried: CarriedPlace | null;
+  readonly place: RunPlace | null;
+  readonly windows: readonly number[];
+  readonly isAsked: boolean;
+  readonly rules: CuffRules;
+};
+
+/** Arm, posture, cuff and how the numbers were read: carried over, in sight, changed in one touch. */
+export function QuickPlace({ form, habit, carried, place, windows, isAsked, rules }: PlaceProps) {
+  const { words } = useApp();
+  const [isOpen, setOpen] = useState(carried === null && place === null);
+  const isCarried = carried !== null && form.text('side') === carried.place.side;
+  if (!isOpen && place !== null) {
+    const text = placeText(place, words);
+    return (
+      <p className="place-line small">
+        <span>
+          {isCarried
+            ? words.sentence('quick.placeWas', { place: text, at: dayText(carried.at.slice(0, 10), words) })
+            : text}
+          {' · '}
+          {words.sentence(form.text('method') === 'device' ? 'quick.device' : 'quick.auscultation')}
+          {' · '}
+          {words.sentence('quick.pulseFor')}{' '}
+          {words.sentence('quick.seconds', { seconds: Number(habit.text('windowSeconds')) })}
+        </span>
+        <button type="button" className="button button-quiet" onClick={() => setOpen(true)}>
+          {words.sentence('quick.change')}
+        </button>
+      </p>
+    );
+  }
+  const choice = (
+    name: string,
+    label: string,
+    options: readonly (readonly [string, string])[],
+    of = form,
+  ) => (
+    <Field
+      label={label}
+      wrong={
+        name === 'side' && isAsked && form.text('side') === '' ? words.sentence('quick.armMissing') : null
+      }
+    >
+      {(control) => (
+        <select {...control} value={of.text(name)} onChange={({ target }) => of.set(name, target.value)}>
+          {options.map(([id, text]) => (
+            <option key={id} value={id}>
+              {text}
+            </option>
+          ))}
+        </select>
+      )}
+    </Field>
+  );
+  const cuffs = cuffScheme(rules.scheme).cuffs.map(({ id }) => [id, words.title('cuff', id)] as const);
+  return (
+    <div className="quick-place">
+      {choice('side', words.sentence('quick.arm'), [
+        ...(form.text('side') === '' ? [['', words.sentence('quick.chooseArm')] as const] : []),
+        ...SIDES.map((id) => [id, words.sentence(`pressure.${id}`)] as const),
+      ])}
+      {choice(
+        'posture',
+        words.sentence('quick.posture'),
+        POSTURES.filter((id) => id !== 'stand').map((id) => [id, words.sentence(`pressure.${id}`)] as const),
+      )}
+      {choice('cuff', words.sentence('quick.cuff'), [['', words.sentence('pressure.cuffNotSaid')], ...cuffs])}
+      {choice('method', words.sentence('quick.how'), [
+        ['auscultation', words.sentence('quick.auscultation')],
+        ['device', words.sentence('quick.device')],
+      ])}
+      {choice(
+        'windowSeconds',
+        words.sentence('quick.pulseFor'),
+        windows.map((seconds) => [String(seconds), words.sentence('quick.seconds', { seconds })] as const),
+        habit,
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,20 @@
+import { typedKey } from '../pressure/typedPressure.js';
+
+/** No pulse has more digits. */
+const PULSE_DIGITS = 3;
+
+/**
+ * The text after one more key of the keypad: digits, a stroke, `P` for "by feel", a blank before the pulse. Numbers of a
+ * pressure flow as on every keypad; after a blank the digits are the pulse. A key that cannot come next does nothing.
+ */
+export function setKey(text: string, key: string): string {
+  const blank = text.indexOf(' ');
+  if (blank !== -1) {
+    const pulse = text.slice(blank + 1);
+    return /^\d$/.test(key) && pulse.length < PULSE_DIGITS ? text + key : text;
+  }
+  if (key === ' ') return /\/(\d+|P)$/.test(text) ? `${text} ` : text;
+  if (text.endsWith('P')) return text;
+  if (key === 'P') return /^\d+\/?$/.test(text) ? `${text.replace('/', '')}/P` : text;
+  return typedKey(text, key);
+}

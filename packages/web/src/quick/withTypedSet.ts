@@ -1,0 +1,51 @@
+import type { RunPlace, Stamp } from '@evenfall/record';
+import type { Instant } from '../pressure/pressureDraft.js';
+import { withPressure, withReading } from '../pressure/pressureSteps.js';
+import { NOTHING_NOTICED, type RoundDraft, withValue } from '../round/draft.js';
+import type { TypedSet } from './typedSet.js';
+
+/** What a typed set is kept under: ids made once, and the next numbers of this device. */
+export type SetStart = {
+  readonly run: string;
+  readonly pulse: string;
+  readonly sequence: number;
+  readonly measuredAt: Stamp;
+  readonly keptAt: Instant;
+};
+
+/** The same round with a typed set in it: the pulse, if one was typed, then the reading where the cuff was. */
+export function withTypedSet(
+  draft: RoundDraft,
+  { run, method, numbers, pulse }: TypedSet,
+  place: RunPlace,
+  { run: entry, pulse: counted, sequence, measuredAt, keptAt }: SetStart,
+): RoundDraft {
+  const taken =
+    pulse === null
+      ? draft
+      : withValue(draft, 'pulse', {
+          kind: 'count',
+          entry: counted,
+          sequence,
+          measuredAt,
+          noticed: NOTHING_NOTICED,
+          count: pulse,
+        });
+  const placed = withPressure({ ...taken, isIdentityChecked: true }, (pressure) => ({ ...pressure, place }));
+  return withReading(placed, {
+    kind: 'run',
+    entry,
+    sequence: sequence + 1,
+    measuredAt,
+    run,
+    place,
+    uprightMinutes: null,
+    inflatedAt: null,
+    keptAt,
+    typedAs: { method, typed: numbers, fields: {}, reinflated: false },
+    note: null,
+  });
+}
+
+/** How many numbers of the device a typed set takes. */
+export const SET_NUMBERS = 2;

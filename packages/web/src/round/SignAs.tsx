@@ -1,0 +1,87 @@
+import type { Book, Role } from '@evenfall/record';
+import { useState } from 'react';
+import { useBook } from '../app/book.js';
+import { useApp, useKept } from '../app/context.js';
+import { Field } from '../parts/Field.js';
+import { WhoMeasures } from '../people/WhoMeasures.js';
+import type { Kept } from '../store/kept.js';
+
+/** The roles in which somebody signs what they measured; an importer's come from a file. */
+const SIGNING_ROLES = {
+  care: ['observer', 'supervisor'],
+  class: ['observer', 'teacher', 'assessor'],
+  simulated: ['observer', 'teacher', 'assessor'],
+} as const satisfies Record<Book, readonly Role[]>;
+
+/** Who signs on this device now; `agent` is null until somebody was chosen. */
+export type Signer = {
+  readonly agent: string | null;
+  readonly role: Role;
+  /** A learner's round is preliminary. */
+  readonly isPreliminary: boolean;
+  readonly chooseRole: (role: Role) => void;
+};
+
+/**
+ * Who signs, in what role. Learning belongs to whoever measures, not to the device or to the round, and a role to one
+ * signature: the next one is taken for neither.
+ */
+export function useSigner(): Signer {
+  const agent = useKept(({ kept }) => kept.agent);
+  const isPreliminary = useKept(
+    ({ kept }) => kept.agent !== null && kept.learners?.includes(kept.agent) === true,
+  );
+  const [chosen, setChosen] = useState<{ readonly by: string | null; readonly role: Role } | null>(null);
+  const role = isPreliminary || chosen?.by !== agent ? 'observer' : (chosen?.role ?? 'observer');
+  return { agent, role, isPreliminary, chooseRole: (next) => setChosen({ by: agent, role: next }) };
+}
+
+/** The fields of whoever signs. */
+export function SignAs({ signer }: { readonly signer: Signer }) {
+  const { store, words } = useApp();
+  const { book } = useBook();
+  const { agent, role, isPreliminary, chooseRole } = signer;
+  return (
+    <>
+      <WhoMeasures />
+      <label className="tick">
+        <input
+          type="checkbox"
+          checked={isPreliminary}
+          disabled={agent === null}
+          onChange={({ target }) =>
+            store.change((state) => ({ ...state, kept: withLearner(state.kept, agent, target.checked) }))
+          }
+        />
+        <span>{words.sentence('review.asLearner')}</span>
+      </label>
+      {isPreliminary ? (
+        <p className="notice">{words.sentence('review.preliminary')}</p>
+      ) : (
+        <Field label={words.sentence('review.signAs')}>
+          {(control) => (
+            <select
+              {...control}
+              value={role}
+              onChange={({ target }) =>
+                chooseRole(SIGNING_ROLES[book].find((one) => one === target.value) ?? 'observer')
+              }
+            >
+              {SIGNING_ROLES[book].map((one) => (
+                <option key={one} value={one}>
+                  {words.sentence(`roles.${one}`)}
+                </option>
+              ))}
+            </select>
+          )}
+        </Field>
+      )}
+    </>
+  );
+}
+
+/** Who measures said that they are learning, or that they are not. */
+function withLearner(kept: Kept, agent: string | null, isLearner: boolean): Kept {
+  const others = (kept.learners ?? []).filter((one) => one !== agent);
+  return { ...kept, learners: isLearner && agent !== null ? [...others, agent] : others };
+}

@@ -1,0 +1,36 @@
+import type { Say } from '../../say.js';
+import { SECONDS } from './nouns.js';
+
+/** A set that was taken and is typed at once, in the trade's shorthand. */
+export const quick = {
+  link: 'Type a set',
+  title: 'Type a set',
+  field: 'Pressure and pulse, such as 148/92 76',
+  keypad: 'Numbers',
+  byFeel: 'by feel',
+  space: 'pulse',
+  stroke: 'stroke',
+  placeWas: (f: { place: string; at: string }) => `${f.place}, as on ${f.at}`,
+  change: 'Change',
+  arm: 'Arm',
+  chooseArm: 'choose',
+  armMissing: 'Say which arm it was.',
+  posture: 'The person',
+  cuff: 'Cuff',
+  how: 'How it was read',
+  auscultation: 'by ear',
+  device: 'off a display',
+  pulseFor: 'The pulse was counted for',
+  seconds: (f: { seconds: number }, say: Say) => say.counted(f.seconds, SECONDS),
+  pulseIs: (f: { n: number; seconds: number }, say: Say) =>
+    `pulse: ${say.short(f.n)} in ${say.counted(f.seconds, SECONDS)}`,
+  wholeRound: 'This arm needs a decision: take a whole round, which asks for it.',
+  toRound: 'Take a whole round instead',
+  identity: 'By signing you say that they told you who they are.',
+  sign: 'Sign',
+  another: 'Keep it and type another',
+  keptSoFar: (f: { readings: number }, say: Say) =>
+    `${say.counted(f.readings, { one: 'reading', other: 'readings' })} kept, out of sight until the round is signed.`,
+  unasked: 'Answer what is asked above, then sign.',
+  needsAgent: 'Choose who is measuring.',
+} as const;

@@ -8,6 +8,7 @@ import { keepSending } from './server/sendWaiting.js';
 import { serverBy } from './server/server.js';
 import { createShell, deviceWorkers } from './shell/shell.js';
 import { createStore, type Shelf } from './store/store.js';
+import { keepTab, knownInTab, type TabShelf } from './store/tabShelf.js';
 import './styles/tokens.css';
 import './styles/base.css';
 import './styles/parts.css';
@@ -27,7 +28,16 @@ function deviceShelf(): Shelf | null {
   }
 }
 
-const store = createStore(deviceShelf(), uuids);
+function tabShelf(): TabShelf | null {
+  try {
+    return window.sessionStorage;
+  } catch {
+    return null;
+  }
+}
+
+const store = createStore(deviceShelf(), uuids, knownInTab(tabShelf()));
+keepTab(store, tabShelf());
 const server = serverBy((path, init) => fetch(path, init));
 const words = wordsFor(navigator.language);
 const sending = keepSending(

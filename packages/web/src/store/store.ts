@@ -32,10 +32,10 @@ export const SHELF_KEY = 'evenfall';
  * Errors: none thrown. A shelf that refuses leaves `isKeeping` false; what cannot be read is put aside, unread,
  * under a key of its own, never overwritten.
  */
-export function createStore(shelf: Shelf | null, device: () => string): Store {
+export function createStore(shelf: Shelf | null, device: () => string, known: Known = NOTHING_KNOWN): Store {
   const listeners = new Set<() => void>();
   let text: string | null = null;
-  let state: State = { kept: freshKept(device()), known: NOTHING_KNOWN, isKeeping: true };
+  let state: State = { kept: freshKept(device()), known, isKeeping: true };
 
   function fromShelf(): Kept | null {
     try {

@@ -8,16 +8,22 @@ import { fileURLToPath } from 'node:url';
 const command = fileURLToPath(new URL('../packages/cli/bin/evenfall.js', import.meta.url));
 const isRoot = process.getuid?.() === 0;
 
+type Told = { address: string; lan: { addresses: string[]; explained: string | null } | null };
+
 /** The program under test, started by its own command over a folder of its own. */
 export class EvenfallServer {
   readonly folder: string;
   private readonly outer: string;
   private readonly demo: boolean;
   private child: ChildProcess | null = null;
+  private readonly lan: boolean;
   address = '';
+  /** Where it is reached in the network by TLS, and on plain HTTP; empty without `lan`. */
+  network = { secure: '', plain: '' };
 
-  constructor(options: { demo: boolean }) {
+  constructor(options: { demo: boolean; lan?: boolean }) {
     this.demo = options.demo;
+    this.lan = options.lan === true;
     this.outer = mkdtempSync(join(tmpdir(), 'evenfall-e2e-'));
     chmodSync(this.outer, 0o755);
     this.folder = join(this.outer, 'data');
@@ -32,11 +38,15 @@ export class EvenfallServer {
   async start(): Promise<void> {
     const port = this.address === '' ? '0' : new URL(this.address).port;
     const { DATABASE_URL: _shared, ...env } = process.env;
-    const args = [command, 'serve', '--json', '--port', port, ...this.record()];
+    const lan = this.lan ? ['--lan'] : [];
+    const args = [command, 'serve', '--json', '--port', port, ...lan, ...this.record()];
     this.child = spawn(process.execPath, args, { stdio: ['ignore', 'pipe', 'inherit'], env });
     if (this.child.stdout === null) throw new Error('no output');
     for await (const line of createInterface({ input: this.child.stdout })) {
-      this.address = (JSON.parse(line) as { address: string }).address;
+      const told = JSON.parse(line) as Told;
+      this.address = told.address;
+      if (told.lan !== null)
+        this.network = { secure: told.lan.addresses[0] ?? '', plain: told.lan.explained ?? '' };
       return;
     }
     throw new Error('the server ended before it was ready');

@@ -1,4 +1,5 @@
 import { unkeepableTexts } from '@evenfall/record';
+import type { Context } from 'hono';
 import { createMiddleware } from 'hono/factory';
 import { problemAnswer } from './problems.js';
 
@@ -45,10 +46,20 @@ export function sameOriginOnly(hosts: () => ReadonlySet<string>) {
     const site = c.req.header('sec-fetch-site');
     const isForeign =
       (origin !== undefined && origin !== `${protocol}//${host}`) ||
-      (site !== undefined && !['same-origin', 'none'].includes(site));
+      (site !== undefined && !['same-origin', 'none'].includes(site) && !isVisit(c));
     if (isForeign) return problemAnswer(c, 403, [], 'This server answers only to its own pages.');
     await next();
   });
+}
+
+/** A page of the app opened by a link elsewhere, as from plain HTTP to TLS: it is read by nobody but who sits there. */
+function isVisit(c: Context): boolean {
+  return (
+    c.req.method === 'GET' &&
+    c.req.header('sec-fetch-mode') === 'navigate' &&
+    c.req.header('sec-fetch-dest') === 'document' &&
+    !c.req.path.startsWith('/api')
+  );
 }
 
 /** A change must be JSON: a form of another site cannot send it without asking first. */

@@ -5,6 +5,12 @@ import { OpenAPIHono } from '@hono/zod-openapi';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { pageRoutes, readPages } from './pages.js';
 
+const manifest = {
+  bytes: new TextEncoder().encode('{"name":"Evenfall","scope":"/"}'),
+  type: 'application/manifest+json',
+  tag: '"m"',
+  forever: false,
+};
 const INDEX = '<!doctype html><title>Evenfall</title>';
 
 describe('the pages of the app', () => {
@@ -122,6 +128,17 @@ describe('the pages of the app', () => {
     expect(came.status).toBe(404);
     const head = await app.request('http://localhost/', { method: 'HEAD' });
     expect([head.status, await head.text()]).toEqual([200, '']);
+  });
+
+  test('an invented clinic says so in the name on a home screen; a clinic does not', async () => {
+    const invented = new OpenAPIHono();
+    pageRoutes(invented, new Map([['/app.webmanifest', manifest]]), () => true);
+    const named = await invented.request('http://localhost/app.webmanifest');
+    expect(await named.json()).toEqual({ name: 'Evenfall: INVENTED', short_name: 'INVENTED', scope: '/' });
+    const clinic = new OpenAPIHono();
+    pageRoutes(clinic, new Map([['/app.webmanifest', manifest]]), () => false);
+    const plain = await clinic.request('http://localhost/app.webmanifest');
+    expect(await plain.json()).toEqual({ name: 'Evenfall', scope: '/' });
   });
 
   test('an app that was not built is said at once, not at the first visit', async () => {

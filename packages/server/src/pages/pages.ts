@@ -43,7 +43,15 @@ export async function readPages(folder: string): Promise<Pages> {
 }
 
 /** Serves the app: its files by name, and its one page for every address that is a place in the app. */
-export function pageRoutes(app: OpenAPIHono, pages: Pages): void {
+export function pageRoutes(app: OpenAPIHono, pages: Pages, isInvented = () => false): void {
+  // An invented clinic says so on a home screen too.
+  app.get('/app.webmanifest', async (c, next) => {
+    const manifest = pages.get('/app.webmanifest');
+    if (manifest === undefined || !isInvented()) return next();
+    const names = { name: 'Evenfall: INVENTED', short_name: 'INVENTED' };
+    const text = JSON.stringify({ ...JSON.parse(new TextDecoder().decode(manifest.bytes)), ...names });
+    return c.body(text, 200, { 'content-type': manifest.type, 'cache-control': 'no-cache' });
+  });
   app.get('*', (c) => {
     const asked = pages.get(c.req.path);
     const page = asked ?? (extname(c.req.path) === '' ? pages.get('/index.html') : undefined);

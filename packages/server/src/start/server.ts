@@ -161,7 +161,8 @@ async function networkOf(
   const isOpen = !(await hasOwner(world.db));
   if (isOpen && purpose !== 'demo') throw new StartRefused('lan-owner-needed', '--lan');
   const certificates = await certificatesFor(lan, keeper);
-  const net = await network({ lan, certificates, isOpen, now: world.now, fault: world.fault });
+  const isInvented = () => world.site().invented;
+  const net = await network({ lan, certificates, isOpen, isInvented, now: world.now, fault: world.fault });
   closing.push(net.close);
   return net;
 }
@@ -173,8 +174,9 @@ async function listenForPages(
   closing: (() => Promise<void>)[],
 ): Promise<string> {
   const app = createApi(net === null ? world : { ...world, hosts: net.hosts });
-  reachRoutes(app, net?.reached ?? { lan: () => null, authority: () => null }, false);
-  if (settings.pages !== null) pageRoutes(app, await readPages(settings.pages));
+  const isInvented = () => world.site().invented;
+  reachRoutes(app, net?.reached ?? { lan: () => null, authority: () => null, isInvented }, false);
+  if (settings.pages !== null) pageRoutes(app, await readPages(settings.pages), isInvented);
   const listener = getRequestListener(app.fetch);
   if (net !== null) {
     const open = (server: Server, listen: () => void) => listening(server, listen, settings.port);

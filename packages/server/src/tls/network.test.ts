@@ -115,6 +115,23 @@ describe('a server in the network', { timeout: 60_000 }, () => {
     expect([own.status, foreign.status]).toEqual([200, 403]);
   });
 
+  // W3C Fetch Metadata: a link from plain HTTP to TLS of the same host is `cross-site`, and a navigation.
+  test('a link elsewhere opens a page of the app, and nothing of the API', async () => {
+    const link = {
+      'sec-fetch-site': 'cross-site',
+      'sec-fetch-mode': 'navigate',
+      'sec-fetch-dest': 'document',
+    };
+    const statusOf = async (path: string, headers: Record<string, string>) =>
+      (await asked(inNetwork('https'), path, ca, headers)).status;
+    expect(await statusOf('/phone', link)).toBe(200);
+    expect(await statusOf('/phone', { ...link, 'sec-fetch-dest': 'iframe' })).toBe(403);
+    expect(await statusOf('/phone', { 'sec-fetch-site': 'cross-site', 'sec-fetch-mode': 'no-cors' })).toBe(
+      403,
+    );
+    expect(await statusOf('/api/books/care/persons', link)).toBe(403);
+  });
+
   test('a caller who says nothing, or nonsense, harms nobody', async () => {
     const { connect } = await import('node:net');
     const socket = connect(Number(new URL(running.address ?? '').port), own.addresses[0]);

@@ -18,6 +18,7 @@ export type NetworkOptions = {
   readonly certificates: Certificates;
   /** Nobody needs to sign in. */
   readonly isOpen: boolean;
+  readonly isInvented: () => boolean;
   readonly now: () => Date;
   readonly fault: (error: unknown) => void;
 };
@@ -51,6 +52,7 @@ export async function network({ lan, certificates, ...options }: NetworkOptions)
   const reached: Reached = {
     lan: () => lanOf(machine, port, shown.authority, options.isOpen),
     authority: () => shown.authority,
+    isInvented: options.isInvented,
   };
 
   return {

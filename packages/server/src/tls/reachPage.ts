@@ -9,6 +9,7 @@ a { color: inherit; }
 code { font-size: 1rem; overflow-wrap: anywhere; }
 img { width: min(16rem, 100%); height: auto; display: block; }
 li { margin-block: 0.6rem; }
+.band { margin: 0 0 1rem; padding: 0.25rem 0.75rem; background: #ffe08a; color: #2a2104; font-weight: 600; }
 .address { font-size: 1.25rem; font-weight: 600; overflow-wrap: anywhere; }
 @media (prefers-color-scheme: dark) { body { background: #1a1815; color: #ece5d6; } }
 `;
@@ -18,16 +19,19 @@ li { margin-block: 0.6rem; }
  *
  * @param lan how the server is reached in the network; null on the loopback alone
  * @param isPlain whether it stands in for the app on plain HTTP
+ * @param isInvented whether it is the invented clinic, which says so on every page
  */
-export function reachPage(lan: Lan | null, isPlain: boolean): string {
-  const title = words.sentence('reach.title');
+export function reachPage(lan: Lan | null, isPlain: boolean, isInvented: boolean): string {
+  const heading = words.sentence('reach.title');
+  const title = words.sentence(isInvented ? 'app.pageTitleInvented' : 'app.pageTitle', { text: heading });
+  const band = isInvented ? `<p class="band">${escaped(words.sentence('app.inventedBand'))}</p>` : '';
   const body =
     lan === null
       ? paragraph(words.sentence('reach.loopbackOnly'))
       : [...whereTo(lan, isPlain), ...howToTrust(lan)];
   return `<!doctype html>
 <html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><title>${escaped(title)}</title><link rel="stylesheet" href="/phone/style.css"></head>
-<body><main><h1>${escaped(title)}</h1>
+<body><header>${band}</header><main><h1>${escaped(heading)}</h1>
 ${[body].flat().join('\n')}
 </main></body></html>
 `;

@@ -10,11 +10,16 @@ export type Reached = {
   readonly lan: () => Lan | null;
   /** The local authority's certificate, PEM. */
   readonly authority: () => string | null;
+  readonly isInvented: () => boolean;
 };
 
 /** `/phone` with its picture, and the authority's certificate: the same beside the app and on plain HTTP. */
-export function reachRoutes(app: OpenAPIHono, { lan, authority }: Reached, isPlain: boolean): void {
-  app.get('/phone', (c) => c.html(reachPage(lan(), isPlain)));
+export function reachRoutes(
+  app: OpenAPIHono,
+  { lan, authority, isInvented }: Reached,
+  isPlain: boolean,
+): void {
+  app.get('/phone', (c) => c.html(reachPage(lan(), isPlain, isInvented())));
   app.get('/phone/style.css', (c) => c.body(REACH_STYLE, 200, { 'content-type': 'text/css; charset=utf-8' }));
   app.get('/phone/address.svg', (c) => {
     const reached = lan();
@@ -37,7 +42,7 @@ export function plainApp(reached: Reached): OpenAPIHono {
   const app = new OpenAPIHono();
   app.use(securityHeaders);
   reachRoutes(app, reached, true);
-  app.get('/', (c) => c.html(reachPage(reached.lan(), true)));
-  app.all('*', (c) => c.html(reachPage(reached.lan(), true), 403));
+  app.get('/', (c) => c.html(reachPage(reached.lan(), true, reached.isInvented())));
+  app.all('*', (c) => c.html(reachPage(reached.lan(), true, reached.isInvented()), 403));
   return app;
 }

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vite';
+import { screenWords } from './bundling/screenWords.ts';
 import { serviceWorker } from './bundling/serviceWorkerPlugin.ts';
 
 const { version } = JSON.parse(readFileSync(new URL('../../package.json', import.meta.url), 'utf8')) as {
@@ -14,7 +15,7 @@ const { version } = JSON.parse(readFileSync(new URL('../../package.json', import
  * nothing here asks for (`moduleSideEffects`).
  */
 export default defineConfig({
-  plugins: [react(), serviceWorker()],
+  plugins: [react(), screenWords(), serviceWorker()],
   resolve: {
     conditions: ['source', 'module', 'browser', 'development|production'],
     alias: {

@@ -41,8 +41,9 @@ export {
 export { COMPUTED, type ComputedKind, isComputed, presetOf } from './content/computed.js';
 export type { CountContent } from './content/count.js';
 export type { CountersignedContent } from './content/countersigned.js';
-export type { FactContent, FactEndedContent, FactName, PersonFactName } from './content/fact.js';
-export { FACT_NAMES, PERSON_FACTS } from './content/fact.js';
+export type { FactContent, FactEndedContent } from './content/fact.js';
+export type { FactName, PersonFactName } from './content/factNames.js';
+export { FACT_NAMES, PERSON_FACTS } from './content/factNames.js';
 export type { InForce } from './content/inForce.js';
 export { inForceUnder, NOTHING_CHOSEN } from './content/inForce.js';
 export { KIND_NAMES, KINDS, type Kind, type KindName } from './content/kinds.js';

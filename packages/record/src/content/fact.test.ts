@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { readEntry } from '../entry/readEntry.js';
 import { frame, idOf, placesOf } from '../testing/work.js';
-import { FACT_NAMES } from './fact.js';
+import { FACT_NAMES } from './factNames.js';
 
 const read = (about: object, more: object = {}) =>
   placesOf(readEntry(frame('fact', { about, from: '2026-03-01', until: null, text: null, ...more })));

@@ -1,31 +1,7 @@
 import { ARM_FACTS, CUFF_SCHEME_IDS, SIDES } from '@evenfall/clinical';
 import { z } from 'zod';
 import { id } from '../entry/id.js';
-
-/** What may be known of a whole person besides what is known of an arm. Source: the project's design, section 3. */
-export const PERSON_FACTS = [
-  'pregnancy',
-  'gave-birth',
-  'cannot-stand',
-  'irregular-rhythm',
-  'tremor',
-  'pacemaker',
-  'rate-slowing-drug',
-  'spinal-injury',
-] as const;
-export type PersonFactName = (typeof PERSON_FACTS)[number];
-
-/** Kinds of fact, in the order in which a form offers them. */
-export const FACT_NAMES = [
-  ...ARM_FACTS,
-  'higher-arm',
-  ...PERSON_FACTS,
-  'gap',
-  'usual-cuff',
-  'oxygen-scale-2',
-  'reference-sex',
-] as const;
-export type FactName = (typeof FACT_NAMES)[number];
+import { PERSON_FACTS } from './factNames.js';
 
 const mmHg = z.number().min(0).max(300);
 const day = z.iso.date();

@@ -1,32 +1,36 @@
-import { lazy, Suspense, useEffect } from 'react';
+import { Suspense, useEffect } from 'react';
 import { Link, Route, Switch } from 'wouter';
 import { useApp } from './app/context.js';
+import { later, pageOf } from './app/later.js';
 import { sessionsIn } from './class/forget.js';
 import { Broken } from './parts/Broken.js';
 import { Page } from './parts/Page.js';
 import { PeoplePage } from './people/PeoplePage.js';
-import { QuickPage } from './quick/QuickPage.js';
-import { ROUND_ROUTES } from './roundRoutes.js';
+import { ROUND_ROUTES, roundPages } from './roundRoutes.js';
 import { loadAbout } from './server/load.js';
 import { loadClassSessions } from './server/loadClass.js';
 
 /** Fetched after the bedside, which must be there at once; `fetchTheRest` fetches them ahead. */
-const laterPages = () => import('./laterPages.js');
-const PersonPage = lazy(async () => ({ default: (await laterPages()).PersonPage }));
-const AddPersonPage = lazy(async () => ({ default: (await laterPages()).AddPersonPage }));
-const CorrectIdentityPage = lazy(async () => ({ default: (await laterPages()).CorrectIdentityPage }));
-const FactsPage = lazy(async () => ({ default: (await laterPages()).FactsPage }));
-const ProtocolPage = lazy(async () => ({ default: (await laterPages()).ProtocolPage }));
-const ToCountersignPage = lazy(async () => ({ default: (await laterPages()).ToCountersignPage }));
-const TrendPage = lazy(async () => ({ default: (await laterPages()).TrendPage }));
-const VersionPage = lazy(async () => ({ default: (await laterPages()).VersionPage }));
-const ClassRoutes = lazy(async () => ({ default: (await laterPages()).ClassRoutes }));
-const AmendPage = lazy(async () => ({ default: (await laterPages()).AmendPage }));
+const laterPages = later(() => import('./laterPages.js'));
+const QuickPage = pageOf(roundPages, (pages) => pages.QuickPage);
+const PersonPage = pageOf(laterPages, (pages) => pages.PersonPage);
+const AddPersonPage = pageOf(laterPages, (pages) => pages.AddPersonPage);
+const CorrectIdentityPage = pageOf(laterPages, (pages) => pages.CorrectIdentityPage);
+const FactsPage = pageOf(laterPages, (pages) => pages.FactsPage);
+const ProtocolPage = pageOf(laterPages, (pages) => pages.ProtocolPage);
+const ToCountersignPage = pageOf(laterPages, (pages) => pages.ToCountersignPage);
+const TrendPage = pageOf(laterPages, (pages) => pages.TrendPage);
+const VersionPage = pageOf(laterPages, (pages) => pages.VersionPage);
+const ClassRoutes = pageOf(laterPages, (pages) => pages.ClassRoutes);
+const AmendPage = pageOf(laterPages, (pages) => pages.AmendPage);
 
 /** Fetches what the first page did not need, so that it is there when the server is not. */
 export function fetchTheRest(): void {
   // A failure shows when the page is asked for.
-  laterPages().catch(() => undefined);
+  roundPages
+    .fetch()
+    .then(laterPages.fetch)
+    .catch(() => undefined);
 }
 
 /** Which page stands at which address. */

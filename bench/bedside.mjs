@@ -1,0 +1,85 @@
+// The bedside in a phone: how much JavaScript it fetches, and when its first page can be used on a slow processor.
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { performance } from 'node:perf_hooks';
+import { gzipSync } from 'node:zlib';
+import { chromium } from '@playwright/test';
+import { freshFolder, startServer } from '../packages/server/prove/serverUnderTest.mjs';
+import { ensureBrowser, root } from '../tools/ensure.mjs';
+import { median, repeated } from './measure.mjs';
+
+/** Gzipped bytes that the bedside is to stay under. Source: aim of this project. */
+const AIM_BYTES = 150_000;
+/** How much slower than this machine the processor is made. Source: aim of this project. */
+const SLOWER = 4;
+/** First interaction is to come within this, ms. Source: RAIL's first load on a middling phone, 5 s (from memory). */
+const AIM_MS = 5_000;
+const RUNS = 5;
+
+const dist = join(root, 'packages', 'web', 'dist');
+const assets = join(dist, 'assets');
+const entry = /assets\/([^"]+\.js)/.exec(readFileSync(join(dist, 'index.html'), 'utf8'))?.[1] ?? '';
+const pages = readdirSync(assets).find((name) => name.startsWith('roundPages')) ?? '';
+const first = withParts([entry]);
+const round = withParts([entry, pages]);
+sizeLine('the start page', first);
+sizeLine('the start page, the keypad and a whole round', round);
+
+const { folder, remove } = freshFolder();
+const server = await startServer(folder, { purpose: 'demo', pages: dist });
+const browser = await chromium.launch({
+  executablePath: await ensureBrowser(),
+  args: ['--no-sandbox', '--disable-gpu'],
+});
+const slowed = [];
+const plain = [];
+await repeated(RUNS, async () => {
+  plain.push(await firstInteraction(1));
+  slowed.push(await firstInteraction(SLOWER));
+});
+await browser.close();
+await server.stop();
+remove();
+const slow = median(slowed);
+console.log(
+  `from nothing kept to a touch that was answered, processor ${SLOWER} times slower: median ${slow.toFixed(0)} ms`,
+);
+console.log(
+  `  limit ${AIM_MS} ms: ${(slow / AIM_MS).toFixed(2)} of it; ${(slow / median(plain)).toFixed(1)} times this machine as it is`,
+);
+if (slow > AIM_MS) process.exitCode = 1;
+
+/** Chunks with everything that they import at once. */
+function withParts(names) {
+  const all = new Set(names);
+  for (const name of all) {
+    const text = readFileSync(join(assets, name), 'utf8');
+    for (const [, part] of text.matchAll(/(?:from|import)\s*["']\.\/([^"']+\.js)["']/g)) all.add(part);
+  }
+  return [...all];
+}
+
+function sizeLine(what, names) {
+  const bytes = names.reduce((sum, name) => sum + gzipSync(readFileSync(join(assets, name))).length, 0);
+  console.log(
+    `${what}: ${(bytes / 1000).toFixed(1)} kB of JavaScript gzipped, ${(bytes / AIM_BYTES).toFixed(2)} of the aim of ${AIM_BYTES / 1000} kB`,
+  );
+}
+
+/** From asking for the page, with nothing kept, until a touch has led to another page, ms. */
+async function firstInteraction(slower) {
+  const context = await browser.newContext({
+    viewport: { width: 390, height: 844 },
+    serviceWorkers: 'block',
+  });
+  const page = await context.newPage();
+  const session = await context.newCDPSession(page);
+  await session.send('Emulation.setCPUThrottlingRate', { rate: slower });
+  const began = performance.now();
+  await page.goto(server.address, { waitUntil: 'commit' });
+  await page.locator('.person-line').first().click();
+  await page.waitForURL(/\/people\/[0-9a-f-]{36}$/);
+  const took = performance.now() - began;
+  await context.close();
+  return took;
+}

@@ -25,6 +25,7 @@ export function reachPage(lan: Lan | null, isPlain: boolean, isInvented: boolean
   const heading = words.sentence('reach.title');
   const title = words.sentence(isInvented ? 'app.pageTitleInvented' : 'app.pageTitle', { text: heading });
   const band = isInvented ? `<p class="band">${escaped(words.sentence('app.inventedBand'))}</p>` : '';
+  const back = isPlain ? [] : [`<p><a href="/">${escaped(words.sentence('app.toPeople'))}</a></p>`];
   const body =
     lan === null
       ? paragraph(words.sentence('reach.loopbackOnly'))
@@ -32,7 +33,7 @@ export function reachPage(lan: Lan | null, isPlain: boolean, isInvented: boolean
   return `<!doctype html>
 <html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><title>${escaped(title)}</title><link rel="stylesheet" href="/phone/style.css"></head>
 <body><header>${band}</header><main><h1>${escaped(heading)}</h1>
-${[body].flat().join('\n')}
+${[body, back].flat().join('\n')}
 </main></body></html>
 `;
 }

@@ -5,16 +5,15 @@ import { useApp } from '../app/context.js';
 export function NewerNotice() {
   const { shell, words } = useApp();
   const isHere = useSyncExternalStore(shell.subscribe, shell.isNewerHere);
+  if (!isHere) return null;
   return (
     <div className="notices not-printed" role="status">
-      {isHere ? (
-        <div className="notice">
-          <p>{words.sentence('app.newer')}</p>
-          <button type="button" className="button" onClick={shell.takeNewer}>
-            {words.sentence('app.newerReload')}
-          </button>
-        </div>
-      ) : null}
+      <div className="notice">
+        <p>{words.sentence('app.newer')}</p>
+        <button type="button" className="button" onClick={shell.takeNewer}>
+          {words.sentence('app.newerReload')}
+        </button>
+      </div>
     </div>
   );
 }

@@ -34,6 +34,14 @@ describe('the command as it is run', () => {
     expect([status, JSON.parse(stdout).perMinute]).toEqual([0, 60]);
   });
 
+  test.each([
+    [['--host', '10.0.0.1'], '--host: expected --lan beside it\n'],
+    [['--lan', '--key', 'x.pem'], '--certificate: expected a certificate with its key, got nothing\n'],
+    [['--lan', '--certificate', 'x.pem'], '--key: expected a certificate with its key, got nothing\n'],
+  ])('serve %j is refused before anything is started', (options, said) => {
+    expect(evenfall(['serve', ...options])).toEqual({ status: 2, stdout: '', stderr: said });
+  });
+
   test('refuses on standard error and ends with 2, standard output empty', () => {
     const { status, stdout, stderr } = evenfall(['count', '--n', '19']);
     expect([status, stdout]).toEqual([2, '']);

@@ -62,7 +62,7 @@ describe('a pressure as it is written', () => {
     ]);
     expect(await refused('148/92 R L')).toEqual([['/side', 'repeated', 10]]);
     expect(await refused('118/70/60/50')).toEqual([['/diastolic', 'ambiguous', 1]]);
-    expect(await refused('76')).toEqual([['/systolic', 'missing', null]]);
+    expect(await refused('76')).toEqual([['/diastolic', 'missing', null]]);
   });
 
   test('without quotes, and from standard input', async () => {

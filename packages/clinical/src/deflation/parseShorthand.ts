@@ -9,7 +9,7 @@ import {
   type Side,
 } from '../cuff/places.js';
 import type { Gap } from './pressures.js';
-import { GAP, readGap, readNumbers, readPulse, type WrittenNumbers } from './readNumbers.js';
+import { GAP, loneNumber, readGap, readNumbers, readPulse, type WrittenNumbers } from './readNumbers.js';
 import type { Shorthand } from './shorthand.js';
 
 /** What may stand beside the numbers, as it is written. */
@@ -70,7 +70,7 @@ export function parseShorthand(text: string): Parsed<Shorthand> {
     refusals.push(...wrong.map((one) => ({ ...one, figures: { ...one.figures, column: word.column } })));
   }
   if (found.numbers === null && refusals.length === 0) {
-    refusals.push(refusal('/systolic', 'missing', 'pressure', text.trim() || null));
+    refusals.push(found.pulse === null ? noNumbers(text) : loneNumber(found.pulse));
   }
   const { numbers, device, ...beside } = found;
   if (numbers === null) return { ok: false, refusals };
@@ -79,6 +79,10 @@ export function parseShorthand(text: string): Parsed<Shorthand> {
   const value: Shorthand = { ...written, method, ...beside };
   refusals.push(...contradictionsOf(value, isPalpated));
   return refusals.length > 0 ? { ok: false, refusals } : { ok: true, value };
+}
+
+function noNumbers(text: string): Refusal {
+  return refusal('/systolic', 'missing', 'pressure', text.trim() || null);
 }
 
 /** Words are parted by blanks, with or without a comma before. A comma inside a word stays: it may be a decimal one. */

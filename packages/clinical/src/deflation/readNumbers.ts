@@ -31,11 +31,21 @@ export function readNumbers(text: string): Read<WrittenNumbers> {
   if (rest.length > 2) refusals.push(refusal('/diastolic', 'ambiguous', 'two-or-three-numbers', text));
   const systolic = readOne('/systolic', first, systolicFault, refusals);
   const muffled = rest.length === 2 ? readOne('/muffled', rest[0] ?? '', pressureFault, refusals) : null;
-  const diastolic = isPalpated ? null : readOne('/diastolic', rest.at(-1) ?? '', pressureFault, refusals);
+  const last = rest.at(-1) ?? '';
+  if (systolic !== null && rest.length === 1 && last === '') return { refusals: [loneNumber(systolic)] };
+  const diastolic = isPalpated ? null : readOne('/diastolic', last, pressureFault, refusals);
   const readings = times.length === 0 ? 1 : readTimes(times.join('x'), refusals);
   if (refusals.length === 0) refusals.push(...notFalling(systolic, muffled, diastolic));
   if (refusals.length > 0 || systolic === null || readings === null) return { refusals };
   return { value: { systolic, muffled, diastolic, readings, isPalpated } };
+}
+
+/** What is wrong with one number alone: it is no pressure, or its second number was left out. */
+export function loneNumber(mmHg: number): Refusal {
+  const fault = systolicFault(mmHg);
+  return fault === null
+    ? refusal('/diastolic', 'missing', 'second-number', mmHg, { figures: { systolic: mmHg } })
+    : refusal('/systolic', fault.code, fault.expected, mmHg, { figures: fault.figures });
 }
 
 /** Each number is below the first, and the last not above the muffling. */

@@ -71,7 +71,7 @@ export function PersonPage({ person }: { readonly person: string }) {
                   </Link>
                 )}
               </div>
-              <WaitingRounds person={person} />
+              <WaitingRounds person={person} charted={entries} />
               {chart.rounds.length === 0 ? (
                 <p className="soft">
                   {words.sentence('chart.none')} {identity === null ? null : words.sentence('chart.noneHint')}

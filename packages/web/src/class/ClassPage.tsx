@@ -10,8 +10,11 @@ import { WhoMeasures } from '../people/WhoMeasures.js';
 import { loadClassKept, loadClassSessions } from '../server/loadClass.js';
 import { BeginSession } from './BeginSession.js';
 
-/** Of how many people everything was deleted when a session was just ended here, and of how many it was kept. */
-export type Ended = { readonly gone: number; readonly kept: number };
+/**
+ * Of how many people everything was deleted when a session was just ended here, and of how many it was kept; `before`
+ * where it had been ended already.
+ */
+export type Ended = { readonly gone: number; readonly kept: number } | 'before';
 
 /** The class: sessions that are open, the way to begin one, and what was kept of others by agreement. */
 export function ClassPage() {
@@ -28,7 +31,7 @@ export function ClassPage() {
     <Page title={words.sentence('class.title')} back={{ href: '/', text: words.sentence('people.title') }}>
       {ended === undefined ? null : (
         <p className="notice" role="status">
-          {words.sentence('class.ended', ended)}
+          {ended === 'before' ? words.sentence('class.endedBefore') : words.sentence('class.ended', ended)}
         </p>
       )}
       <p>{words.sentence('class.lead')}</p>

@@ -51,7 +51,7 @@ export function ClassPersonPage({ person }: { readonly person: string }) {
             )}
             <section className="chart" aria-label={words.sentence('class.rounds')}>
               <h2>{words.sentence('class.rounds')}</h2>
-              <WaitingRounds person={person} />
+              <WaitingRounds person={person} charted={entriesIn({ entries })} />
               {rounds.length === 0 ? <p className="soft">{words.sentence('class.noRounds')}</p> : null}
               {rounds.map((round) => (
                 <RoundBlock key={round.id} round={round} person={person} agents={agents} others={rounds} />

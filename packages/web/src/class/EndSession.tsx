@@ -51,7 +51,10 @@ export function EndSession({ session, rows }: EndSessionProps) {
     if (!answer.ok && answer.status !== 404) return setRefused(refusedText(answer, words));
     dialog.current?.close();
     forgetSession(app, session);
-    const ended: Ended = { gone: rows.length - keeps.length, kept: keeps.length };
+    // What the server says it deleted: others may have come or gone since this list was read.
+    const ended: Ended = answer.ok
+      ? { gone: answer.value.deleted.persons, kept: answer.value.kept.persons }
+      : 'before';
     go('~/class', { replace: true, state: { ended } });
   };
   return (

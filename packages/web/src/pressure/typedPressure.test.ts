@@ -10,6 +10,27 @@ test('digits flow into a pressure, the stroke put in after a whole systolic', ()
   expect(typed('210104')).toBe('210/104');
 });
 
+// A number that no pressure has is refused in words; it must never be read as two that somebody could have.
+test.each([
+  ['40', '40'],
+  ['400', '400'],
+  ['4000', '400'],
+  ['300', '300'],
+  ['30092', '300'],
+  ['1480', '148'],
+  ['455', '455'],
+  ['989', '989'],
+  ['9899', '989'],
+])('%s is never parted into a pressure: it stays %s', (keys, text) => {
+  expect(typed(keys)).toBe(text);
+  expect(typedPressure(keys)).toBe(text);
+  expect(parseShorthand(text).ok).toBe(false);
+});
+
+test('with a stroke by hand any numbers can be typed', () => {
+  for (const text of ['40/0', '300/92', '98/6', '148/0', '98/60/0']) expect(typed(text)).toBe(text);
+});
+
 test('a stroke can be typed by hand, once after each number', () => {
   expect(typed('148/92')).toBe('148/92');
   expect(typed('118/62/0')).toBe('118/62/0');

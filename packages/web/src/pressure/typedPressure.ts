@@ -1,11 +1,12 @@
-/** A systolic of this first digit has three digits; of any other, two. */
+/** A systolic of this first digit has three digits; of any other, most often two. */
 const THREE_DIGITS = /^[12]/;
 /** Three numbers of three digits and two strokes. */
 const LONGEST = 11;
 
 /**
- * The numbers after one more key. A stroke is put in for whoever types on after a whole number; nothing is rounded and
- * nothing is guessed, and any stroke can be typed by hand.
+ * The numbers after one more key. A stroke is put in for whoever types on after a whole systolic; nothing is rounded and
+ * nothing is guessed. A systolic of two digits is parted only when four were typed (9860), and no stroke is put in before
+ * a 0: 400 stays 400, to be refused, and never becomes 40/0. Any stroke can be typed by hand.
  */
 export function typedKey(typed: string, key: string): string {
   if (typed.length >= LONGEST) return typed;
@@ -13,9 +14,14 @@ export function typedKey(typed: string, key: string): string {
   if (!/^\d$/.test(key)) return typed;
   const last = typed.split('/').at(-1) ?? '';
   if (last === '0') return typed;
-  const isWhole = last.length >= (THREE_DIGITS.test(last) ? 3 : 2);
-  if (!isWhole) return typed + key;
-  return strokesIn(typed) === 0 ? `${typed}/${key}` : typed;
+  if (strokesIn(typed) > 0) {
+    return last.length >= (THREE_DIGITS.test(last) ? 3 : 2) ? typed : typed + key;
+  }
+  if (last.length < 3) return typed + key;
+  if (THREE_DIGITS.test(last)) return key === '0' ? typed : `${typed}/${key}`;
+  const [systolic, diastolic] = [last.slice(0, 2), last.slice(2) + key];
+  const isPressure = !diastolic.startsWith('0') && Number(diastolic) < Number(systolic);
+  return isPressure ? `${systolic}/${diastolic}` : typed;
 }
 
 /** More signs than any pressure has, so that a text that was cut is no number that could be one. */

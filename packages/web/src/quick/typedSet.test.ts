@@ -47,7 +47,8 @@ describe('a set in the trade’s shorthand', () => {
     expect(wrong('186/94, gap 186-152')).toEqual(['/text', 'unknown-id']);
     expect(wrong('148/92 stand')).toEqual(['/text', 'unknown-id']);
     expect(wrong('148/92x2')).toEqual(['/readings', 'out-of-range']);
-    expect(wrong('148')).toEqual(['/systolic', 'missing']);
+    expect(wrong('148')).toEqual(['/diastolic', 'missing']);
+    expect(wrong('400')).toEqual(['/systolic', 'out-of-range']);
     expect(wrong('92/148')).toEqual(['/diastolic', 'not-below-systolic']);
     expect(wrong('')).toEqual(['/systolic', 'missing']);
   });
@@ -62,6 +63,9 @@ describe('the keypad', () => {
     ['122P', '122/P'],
     ['122/P 68', '122/P 68'],
     ['11862/0', '118/62/0'],
+    ['9860 68', '98/60 68'],
+    ['400', '400'],
+    ['4000 ', '400'],
     // What cannot come next does nothing.
     [' 148', '148'],
     ['148 ', '148'],

@@ -20,6 +20,10 @@ export const run = {
   'over-zero-at-most': (f, say) => `more than 0 and at most ${say.short(f.value('maximum'), 3)}`,
   'one-reading': () => 'one reading as it was taken, not a mean of several',
   pressure: () => 'a pressure such as 148/92, 118/62/0 or 122/P',
+  'second-number': (f, say) => {
+    const systolic = say.short(f.value('systolic'), 3);
+    return `a second number after ${systolic}, such as 148/92, or ${systolic}/P if it was only felt`;
+  },
   'two-or-three-numbers': () => 'two numbers (148/92) or three (118/62/0)',
   'two-numbers-of-a-device': () => 'two numbers where a device showed them',
   'gap-limits': () => 'where sounds went and where they came back, such as 186-152',

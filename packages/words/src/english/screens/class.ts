@@ -80,6 +80,8 @@ export const classBook = {
     `Keep ${say.counted(f.persons, PEOPLE)}, delete the rest and end it`,
   ended: (f: { gone: number; kept: number }, say: Say) =>
     `The session is ended. ${f.gone === 0 ? 'Nobody’s data was there to delete' : `Everything of ${say.counted(f.gone, PEOPLE)} was deleted`}${f.kept === 0 ? '' : `; that of ${say.counted(f.kept, PEOPLE)} was kept by agreement`}.`,
+  endedBefore:
+    'The session had been ended already. What this device still had of it is deleted; what was kept by agreement stands below.',
   kept: 'Kept by agreement',
   keptSays: 'From sessions that were ended. Whoever it is may take it back at any time.',
   /** Pseudonyms to suggest, none of them a first name that learners have. */

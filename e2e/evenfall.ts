@@ -5,27 +5,42 @@ import { EvenfallServer } from './server.js';
 export { expect };
 
 type Fixtures = {
+  /** The invented clinic, new for each file of tests: what one file does to it (erase somebody) no other meets. */
+  demo: EvenfallServer;
   /** Fails the test if the page asked anybody but its own server for anything, or broke its own rules. */
   watched: undefined;
 };
-type WorkerFixtures = { clinic: EvenfallServer; demo: EvenfallServer };
+type WorkerFixtures = { clinic: EvenfallServer; demos: { of: (file: string) => Promise<EvenfallServer> } };
 
-/** Tests get a real server over an empty clinic (`clinic`) or the invented one (`demo`), one for each worker. */
+/** Tests get a real server over an empty clinic (`clinic`, one for each worker) or the invented one (`demo`). */
 export const test = base.extend<Fixtures, WorkerFixtures>({
   clinic: [
     // biome-ignore lint/correctness/noEmptyPattern: the form Playwright asks for
     async ({}, use) => {
-      await serving({ demo: false }, use);
+      const server = new EvenfallServer({ demo: false });
+      await server.start();
+      await use(server);
+      await server.stop();
     },
     { scope: 'worker' },
   ],
-  demo: [
+  demos: [
     // biome-ignore lint/correctness/noEmptyPattern: the form Playwright asks for
     async ({}, use) => {
-      await serving({ demo: true }, use);
+      let open: { readonly file: string; readonly server: EvenfallServer } | null = null;
+      const of = async (file: string) => {
+        if (open?.file === file) return open.server;
+        await open?.server.stop();
+        open = { file, server: new EvenfallServer({ demo: true }) };
+        await open.server.start();
+        return open.server;
+      };
+      await use({ of });
+      await (open as { readonly server: EvenfallServer } | null)?.server.stop();
     },
     { scope: 'worker' },
   ],
+  demo: async ({ demos }, use, { file }) => use(await demos.of(file)),
   watched: [
     async ({ page }, use) => {
       const foreign: string[] = [];
@@ -45,13 +60,6 @@ export const test = base.extend<Fixtures, WorkerFixtures>({
     { auto: true },
   ],
 });
-
-async function serving(options: { demo: boolean }, use: (server: EvenfallServer) => Promise<void>) {
-  const server = new EvenfallServer(options);
-  await server.start();
-  await use(server);
-  await server.stop();
-}
 
 /** WCAG 2.2, levels A and AA, by axe-core's rules. */
 const WCAG_22_AA = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];

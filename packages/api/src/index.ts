@@ -1,3 +1,5 @@
+export type { AccountRow, SignedInHere, SignInState } from './accountShapes.js';
+export { newAccount } from './accountShapes.js';
 export type { ClassDeleted, ClassPerson, ClassSession, ClassSessionRecord } from './classShapes.js';
 export type { Answer, Gives, Send, Takes } from './client.js';
 export { call } from './client.js';

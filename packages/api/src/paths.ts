@@ -4,6 +4,16 @@
  */
 export const PATHS = {
   about: { method: 'get', path: '/api/about' },
+  readSignIn: { method: 'get', path: '/api/sign-in' },
+  signIn: { method: 'post', path: '/api/sign-in' },
+  signOut: { method: 'delete', path: '/api/sign-in' },
+  lockDevice: { method: 'post', path: '/api/sign-in/lock' },
+  takeOver: { method: 'post', path: '/api/sign-in/take-over' },
+  choosePassPhrase: { method: 'put', path: '/api/sign-in/pass-phrase' },
+  choosePin: { method: 'put', path: '/api/sign-in/pin' },
+  listAccounts: { method: 'get', path: '/api/accounts' },
+  addAccount: { method: 'post', path: '/api/accounts' },
+  changeAccount: { method: 'put', path: '/api/accounts/{account}' },
   listAgents: { method: 'get', path: '/api/agents' },
   addAgent: { method: 'post', path: '/api/agents' },
   listPersons: { method: 'get', path: '/api/books/{book}/persons' },

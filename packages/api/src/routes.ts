@@ -1,6 +1,17 @@
 import { agent, book, id } from '@evenfall/record';
 import { createRoute, z } from '@hono/zod-openapi';
 import {
+  account,
+  accountChange,
+  newAccount,
+  nothing,
+  ownPassPhrase,
+  ownPin,
+  signInState,
+  signInWith,
+  takeOverWith,
+} from './accountShapes.js';
+import {
   classDeleted,
   classSession,
   classSessionRecord,
@@ -54,6 +65,11 @@ const BAD_INPUT = {
   415: refused('The body is not JSON.'),
   422: refused('Values were refused; `problems` names each one.'),
 } as const;
+const NOT_SIGNED_IN = {
+  401: refused('Not the right name, pass phrase or PIN, or nobody is signed in.'),
+} as const;
+const NOT_YOURS = { 403: refused('This account may not do it.') } as const;
+const TOO_OFTEN = { 429: refused('Too often; `Retry-After` says when to try again.') } as const;
 const CONFLICT = { 409: refused('The same id with other content is already kept.') } as const;
 
 /** Every route with its schemas: the one source of the OpenAPI document and of the client's types. */
@@ -62,6 +78,94 @@ export const ROUTES = {
     ...PATHS.about,
     summary: 'What this server is',
     responses: { 200: json(about, 'The program, the site and the protocol in force.') },
+  }),
+  readSignIn: createRoute({
+    ...PATHS.readSignIn,
+    summary: 'Who acts on this device, and who may take it over',
+    responses: {
+      200: json(signInState, 'Answered to everybody; of others than those on this device nothing.'),
+    },
+  }),
+  signIn: createRoute({
+    ...PATHS.signIn,
+    summary: 'Sign in with a pass phrase',
+    request: { body: body(signInWith) },
+    responses: {
+      200: json(signInState, 'Signed in; a cookie is set.'),
+      ...BAD_INPUT,
+      ...NOT_SIGNED_IN,
+      ...TOO_OFTEN,
+    },
+  }),
+  signOut: createRoute({
+    ...PATHS.signOut,
+    summary: 'Sign out of this device',
+    request: { body: body(nothing) },
+    responses: { 200: json(signInState, 'Signed out.'), ...BAD_INPUT },
+  }),
+  lockDevice: createRoute({
+    ...PATHS.lockDevice,
+    summary: 'Lock this device until a PIN or a pass phrase is given',
+    request: { body: body(nothing) },
+    responses: { 200: json(signInState, 'Locked.'), ...BAD_INPUT },
+  }),
+  takeOver: createRoute({
+    ...PATHS.takeOver,
+    summary: 'Go on, or take a device over, by PIN',
+    description: 'Only where the pass phrase was given on this device before; wrong PINs end that.',
+    request: { body: body(takeOverWith) },
+    responses: { 200: json(signInState, 'Taken over.'), ...BAD_INPUT, ...NOT_SIGNED_IN, ...TOO_OFTEN },
+  }),
+  choosePassPhrase: createRoute({
+    ...PATHS.choosePassPhrase,
+    summary: 'Choose a pass phrase of one’s own',
+    request: { body: body(ownPassPhrase) },
+    responses: {
+      200: json(signInState, 'Kept; other devices are signed out.'),
+      ...BAD_INPUT,
+      ...NOT_SIGNED_IN,
+      ...TOO_OFTEN,
+    },
+  }),
+  choosePin: createRoute({
+    ...PATHS.choosePin,
+    summary: 'Choose a PIN, or take it away',
+    request: { body: body(ownPin) },
+    responses: { 200: json(signInState, 'Kept.'), ...BAD_INPUT, ...NOT_SIGNED_IN, ...TOO_OFTEN },
+  }),
+  listAccounts: createRoute({
+    ...PATHS.listAccounts,
+    summary: 'Everybody who signs in here; for an owner',
+    responses: {
+      200: json(z.object({ accounts: z.array(account) }), 'By name, closed ones too.'),
+      ...NOT_YOURS,
+    },
+  }),
+  addAccount: createRoute({
+    ...PATHS.addAccount,
+    summary: 'Make an account; for an owner',
+    request: { body: body(newAccount) },
+    responses: {
+      200: json(account, 'Made already.'),
+      201: json(account, 'Made now.'),
+      ...BAD_INPUT,
+      ...CONFLICT,
+      ...NOT_YOURS,
+      ...TOO_OFTEN,
+    },
+  }),
+  changeAccount: createRoute({
+    ...PATHS.changeAccount,
+    summary: 'Change what an account may do, close it, or give it a first pass phrase again; for an owner',
+    request: { params: z.object({ account: id }), body: body(accountChange) },
+    responses: {
+      200: json(account, 'Changed.'),
+      ...BAD_INPUT,
+      ...NOT_FOUND,
+      ...CONFLICT,
+      ...NOT_YOURS,
+      ...TOO_OFTEN,
+    },
   }),
   listAgents: createRoute({
     ...PATHS.listAgents,

@@ -1,4 +1,5 @@
 import type { AnyCommand } from '../command.js';
+import { account } from './account.js';
 import { average } from './average.js';
 import { backup } from './backup.js';
 import { category } from './category.js';
@@ -29,6 +30,7 @@ const ANSWERING: readonly AnyCommand[] = [
   score,
   orthostatic,
   serve,
+  account,
   backup,
   restore,
   check,

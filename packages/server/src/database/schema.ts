@@ -55,6 +55,33 @@ export type Tables = {
     content: Json;
     recorded_at: ColumnType<Date, string | undefined, never>;
   };
+  account: {
+    site: string;
+    id: string;
+    agent: string;
+    sign_in: string;
+    roles: ColumnType<unknown, string, string>;
+    phrase: string;
+    is_own_phrase: boolean;
+    pin: string | null;
+    recorded_at: ColumnType<Date, string | undefined, never>;
+    closed_at: ColumnType<Date | null, string | null | undefined, string | null>;
+  };
+  sign_in: {
+    site: string;
+    device: string;
+    account: string;
+    is_current: boolean;
+    wrong_pins: Generated<number>;
+    signed_at: ColumnType<Date, Date, Date>;
+    seen_at: ColumnType<Date, Date, Date>;
+  };
+  sign_in_guess: {
+    site: string;
+    name: string;
+    wrong: number;
+    since: ColumnType<Date, Date, Date>;
+  };
   latest: {
     site: string;
     book: string;

@@ -4,6 +4,7 @@ import type { OpenAPIHono } from '@hono/zod-openapi';
 import { addAgent, listAgents } from '../store/agents.js';
 import { protocolInForce } from '../store/protocols.js';
 import { problemAnswer } from './problems.js';
+import { notOf } from './signedIn.js';
 import type { World } from './world.js';
 
 /** What this server is, and who acts here. */
@@ -14,6 +15,8 @@ export function agentRoutes(app: OpenAPIHono, { db, site, program, now }: World)
   });
   app.openapi(ROUTES.listAgents, async (c) => c.json({ agents: await listAgents(db, site().id) }, 200));
   app.openapi(ROUTES.addAgent, async (c) => {
+    const barred = notOf(c, 'owner', 'supervisor');
+    if (barred !== null) return barred as never;
     const agent = c.req.valid('json');
     const outcome = await addAgent(db, site().id, agent);
     if (outcome === 'conflict') {

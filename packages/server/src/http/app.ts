@@ -3,6 +3,7 @@ import { refusalsOf } from '@evenfall/record';
 import { OpenAPIHono } from '@hono/zod-openapi';
 import { bodyLimit } from 'hono/body-limit';
 import { HTTPException } from 'hono/http-exception';
+import { accountRoutes } from './accounts.js';
 import { agentRoutes } from './agents.js';
 import { classSessionRoutes } from './classSessions.js';
 import { entryRoutes } from './entries.js';
@@ -12,6 +13,8 @@ import { personRoutes } from './persons.js';
 import { problemAnswer } from './problems.js';
 import { protocolRoutes } from './protocols.js';
 import { jsonOnly, keepableTextOnly, sameOriginOnly, securityHeaders } from './security.js';
+import { signedInOnly, trusted } from './signedIn.js';
+import { signInRoutes } from './signIn.js';
 import type { World } from './world.js';
 
 /** The largest body taken, in bytes: 200 entries of 2,000 taps each fit. Source: decision of this project. */
@@ -19,8 +22,12 @@ const LARGEST_BODY_BYTES = 8 * 1024 * 1024;
 
 const none = (): ReadonlySet<string> => new Set();
 
-/** The API, without a socket: a test hands it a Request and looks at the answer. */
-export function createApi(world: World): OpenAPIHono {
+/**
+ * The API, without a socket: a test hands it a Request and looks at the answer.
+ *
+ * @param isTrusted on the control socket, which only the folder's own account can open: nobody signs in there
+ */
+export function createApi(world: World, isTrusted = false): OpenAPIHono {
   const app = new OpenAPIHono({
     defaultHook: (read, c) => {
       if (read.success) return undefined;
@@ -43,7 +50,10 @@ export function createApi(world: World): OpenAPIHono {
         ]),
     }),
   );
+  app.use('/api/*', isTrusted ? trusted : signedInOnly(world));
   app.use('/api/*', keepableTextOnly);
+  signInRoutes(app, world);
+  accountRoutes(app, world, isTrusted);
   agentRoutes(app, world);
   personRoutes(app, world);
   entryRoutes(app, world);

@@ -8,11 +8,13 @@ import type { Incoming } from '../store/takeEntries.js';
 import { classEnded } from './log.js';
 import { problemAnswer } from './problems.js';
 import { readOne } from './readEntries.js';
+import { barredFrom } from './signedIn.js';
 import { takenAnswer } from './taken.js';
 import type { World } from './world.js';
 
 /** Meetings of a group in which people measure each other: begun, filled, ended with everything in them. */
-export function classSessionRoutes(app: OpenAPIHono, { db, site, program, now, log }: World): void {
+export function classSessionRoutes(app: OpenAPIHono, world: World): void {
+  const { db, site, program, now, log } = world;
   app.openapi(ROUTES.listClassSessions, async (c) =>
     c.json({ sessions: await openSessions(db, site().id, now()) }, 200),
   );
@@ -20,6 +22,8 @@ export function classSessionRoutes(app: OpenAPIHono, { db, site, program, now, l
   app.openapi(ROUTES.beginClassSession, async (c) => {
     const read = readAll([['/entry', c.req.valid('json').entry]]);
     if (!read.ok) return problemAnswer(c, 422, read.refusals) as never;
+    const barred = await barredFrom(c, world, [['/entry', c.req.valid('json').entry]]);
+    if (barred !== null) return barred as never;
     return takenAnswer(c, await beginSession(db, site().id, read.first, program, now())) as never;
   });
 
@@ -34,6 +38,11 @@ export function classSessionRoutes(app: OpenAPIHono, { db, site, program, now, l
     if (!(await isKnownSession(db, site().id, session))) return problemAnswer(c, 404) as never;
     const read = readAll([['/entry', entry], ...keep.map((one, at) => [`/keep/${at}`, one] as const)]);
     if (!read.ok) return problemAnswer(c, 422, read.refusals) as never;
+    const barred = await barredFrom(c, world, [
+      ['/entry', entry],
+      ...keep.map((one, at) => [`/keep/${at}`, one] as const),
+    ]);
+    if (barred !== null) return barred as never;
     const done = await endSession(db, site().id, session, read.first, read.others, program);
     if (done.outcome !== 'ended') return takenAnswer(c, done) as never;
     if (!done.already) log(classEnded('teacher', done.deleted));
@@ -46,6 +55,8 @@ export function classSessionRoutes(app: OpenAPIHono, { db, site, program, now, l
     if (!(await isKnownSession(db, site().id, session))) return problemAnswer(c, 404) as never;
     const read = readAll([['/entry', entry]]);
     if (!read.ok) return problemAnswer(c, 422, read.refusals) as never;
+    const barred = await barredFrom(c, world, [['/entry', entry]]);
+    if (barred !== null) return barred as never;
     const where = { site: site().id, book: 'class' as const, person: entry.person ?? '' };
     return takenAnswer(c, await addClassPerson(db, where, session, identity, read.first, program)) as never;
   });

@@ -21,7 +21,14 @@ export type ClassEndedLine = {
   readonly personsKept: number;
 };
 
-export type LogLine = RequestLine | ClassEndedLine;
+/** Somebody was not let in; `ended` where a sign-in was ended by too many wrong PINs. */
+export type SignInRefusedLine = {
+  readonly event: 'sign-in-refused';
+  readonly by: 'pass-phrase' | 'pin';
+  readonly ended: boolean;
+};
+
+export type LogLine = RequestLine | ClassEndedLine | SignInRefusedLine;
 
 /** All that the log says of an ended class session. */
 export function classEnded(by: ClassEndedLine['by'], { deleted, kept }: Deleted): ClassEndedLine {

@@ -8,6 +8,7 @@ import type { Taken } from '../store/takeEntries.js';
 import { exportAnswer } from './export.js';
 import { problemAnswer } from './problems.js';
 import { readOne } from './readEntries.js';
+import { barredFrom } from './signedIn.js';
 import { takenAnswer } from './taken.js';
 import type { World } from './world.js';
 
@@ -61,7 +62,8 @@ export function personRoutes(app: OpenAPIHono, world: World): void {
   ): Promise<Response> {
     const { entry, refusals } = readOne(frame, now(), '/entry');
     if (entry === null || refusals.length > 0) return problemAnswer(c, 422, refusals);
-    return takenAnswer(c, await take(entry));
+    const barred = await barredFrom(c, world, [['/entry', frame]]);
+    return barred ?? takenAnswer(c, await take(entry));
   }
 
   async function known(c: Context, where: Where, then: () => Promise<Response>): Promise<Response> {

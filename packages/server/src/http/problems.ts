@@ -5,6 +5,7 @@ import type { Context } from 'hono';
 
 const TITLES: Readonly<Record<number, string>> = {
   400: 'The request could not be read',
+  401: 'Sign in first',
   403: 'This request is refused',
   404: 'Not found',
   405: 'Method not allowed',
@@ -12,6 +13,7 @@ const TITLES: Readonly<Record<number, string>> = {
   413: 'Too large',
   415: 'JSON is expected',
   422: 'Some values were refused',
+  429: 'Too often',
   500: 'Evenfall failed',
   503: 'Not ready',
 };

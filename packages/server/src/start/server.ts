@@ -131,7 +131,7 @@ async function listenForCommands(
   world: World,
   closing: (() => Promise<void>)[],
 ): Promise<string | null> {
-  const app = createApi(world);
+  const app = createApi(world, true);
   controlRoutes(app, world);
   const listener = getRequestListener(app.fetch);
   if (keeper !== null) {

@@ -57,18 +57,44 @@ export class TestClinic {
   readonly faults: unknown[] = [];
   agent = v7();
   private readonly app: ReturnType<typeof createApi>;
+  /** What a browser would send along: the cookie of whoever signed in last. */
+  cookie: string | null = null;
+  /** The clinic's clock; a test may move it. */
+  clock = new Date('2026-11-25T10:00:00Z');
   private readonly device = v7();
   private sequence = 0;
   private classSession: string | null = null;
 
+  /** The same clinic as the folder's own account sees it, through the control socket. */
+  private readonly socket: ReturnType<typeof createApi>;
+
   private constructor(db: Kysely<Tables>, world: Omit<World, 'log' | 'fault'>) {
     this.db = db;
     const heard = {
-      log: (line: LogLine) => ('event' in line ? this.classesEnded.push(line) : this.log.push(line)),
+      log: (line: LogLine) => {
+        if (!('event' in line)) this.log.push(line);
+        else if (line.event === 'class-session-ended') this.classesEnded.push(line);
+      },
       fault: (error: unknown) => this.faults.push(error),
     };
     this.app = createApi({ ...world, ...heard });
     controlRoutes(this.app, { ...world, ...heard });
+    this.socket = createApi({ ...world, ...heard }, true);
+  }
+
+  /** Makes an account on the command line's way in, and answers what came. */
+  async addAccount(
+    signIn: string,
+    roles: readonly string[],
+    agent = { id: v7(), name: `${signIn} (invented)` },
+  ) {
+    const body = { id: v7(), agent, signIn, roles, passPhrase: `${signIn} walks by the quiet river` };
+    const response = await this.socket.request('http://localhost/api/accounts', {
+      method: 'POST',
+      headers: { host: 'localhost', 'content-type': 'application/json' },
+      body: JSON.stringify(body),
+    });
+    return { status: response.status, body: await response.json(), sent: body };
   }
 
   /** Opens a clinic on a database: migrated, with a site and one agent. */
@@ -83,7 +109,7 @@ export class TestClinic {
         site = (await readSite(db)) ?? site;
       },
       program: PROGRAM,
-      now: () => new Date('2026-11-25T10:00:00Z'),
+      now: () => clinic.clock,
       ticks: () => 0,
     });
     if (options.agent !== false)
@@ -101,11 +127,14 @@ export class TestClinic {
       method,
       headers: {
         host: 'localhost',
+        ...(this.cookie === null ? {} : { cookie: this.cookie }),
         ...(body === undefined ? {} : { 'content-type': 'application/json' }),
         ...headers,
       },
       ...(body === undefined ? {} : { body: typeof body === 'string' ? body : JSON.stringify(body) }),
     });
+    const [given] = response.headers.getSetCookie();
+    if (given !== undefined) this.cookie = given.split(';')[0] ?? null;
     const text = await response.text();
     const isJson =
       /json/.test(response.headers.get('content-type') ?? '') &&

@@ -3,9 +3,7 @@ import type { Tables } from '../database/schema.js';
 
 /** Whether somebody may be asked to sign in: an account that is an owner's and is not closed. */
 export async function hasOwner(db: Kysely<Tables>): Promise<boolean> {
-  const { rows } = await sql<{ is: boolean }>`select to_regclass('account') is not null as is`.execute(db);
-  if (rows[0]?.is !== true) return false;
-  const owners = await sql<{ found: boolean }>`select exists(
-    select 1 from account where 'owner' = any(roles) and closed_at is null) as found`.execute(db);
-  return owners.rows[0]?.found === true;
+  const { rows } = await sql<{ found: boolean }>`select exists(
+    select 1 from account where roles @> '["owner"]' and closed_at is null) as found`.execute(db);
+  return rows[0]?.found === true;
 }

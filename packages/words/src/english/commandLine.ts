@@ -19,6 +19,7 @@ export const commands = {
   score: 'Work out a score or a value made from several signs, and say what is missing',
   orthostatic: 'Say whether the pressure fell from lying or sitting to standing',
   serve: 'Start Evenfall on this machine and print its address',
+  account: 'Make, list, change and close the accounts of whoever signs in',
   backup: 'Write everything kept into one file of JSON lines, and check it',
   restore: 'Put a backup into an empty record, all or nothing',
   check: 'Recompute every value from its evidence and print what differs',
@@ -65,6 +66,9 @@ export const options = {
   demo: 'the invented demo clinic, in a folder of its own',
   data: 'the folder that holds the record (the usual place if absent)',
   account: 'whose record it is, where root runs this',
+  accountName: 'who it is, as the charts say it',
+  signIn: 'the short name to sign in with',
+  role: 'what they may do: owner, clinician, supervisor, learner; several with commas',
   log: 'write a line for each request, without names or values',
   replace: 'replace a backup that is there already',
   person: 'the person’s id (it stands in the address of the person’s page)',
@@ -120,6 +124,17 @@ export const commandLine = {
   record: 'record',
   sharedRecord: 'the PostgreSQL of DATABASE_URL',
   howToStop: 'Ctrl-C stops it.',
+  noAccounts: 'Nobody signs in here: whoever sits at this machine may act.',
+  newPassPhrase: 'A first pass phrase of 12 characters or more, which its user changes at the first sign-in:',
+  passPhraseAgain: 'The same again:',
+  closed: 'closed',
+  accountAdd: (f: { signIn: string; name: string }) => `${f.name} can sign in as ${f.signIn}.`,
+  accountRoles: (f: { signIn: string; name: string }) => `What ${f.name} (${f.signIn}) may do was changed.`,
+  accountPassPhrase: (f: { signIn: string; name: string }) =>
+    `${f.name} (${f.signIn}) signs in with the new pass phrase and then chooses another; every device was signed out.`,
+  accountClose: (f: { signIn: string; name: string }) =>
+    `${f.name} (${f.signIn}) cannot sign in any more and was signed out; what they charted stays.`,
+  accountReopen: (f: { signIn: string; name: string }) => `${f.name} can sign in as ${f.signIn} again.`,
   backedUp: (f: { entries: number; persons: number }, say: Say) =>
     `${say.counted(f.entries, ENTRIES)} of ${say.counted(f.persons, PERSONS)} written and checked`,
   unvouched: (f: { entries: number; file: string }, say: Say) =>

@@ -1,6 +1,12 @@
 /** What each choice is called on a screen or in a list. A clinic's own preset brings its own title. */
 export const titles = {
   of: { pulse: 'Pulse', breaths: 'Breaths' },
+  accountRole: {
+    owner: 'Owner',
+    clinician: 'Clinician',
+    supervisor: 'Supervisor',
+    learner: 'Learner',
+  },
   clock: { beat: 'The clock starts on a beat', any: 'The clock starts at any moment' },
   first: { 0: 'The first beat is called zero', 1: 'The first beat is called one' },
   start: {

@@ -1,3 +1,4 @@
+import { account } from './account.js';
 import { category } from './category.js';
 import { classSession } from './classSession.js';
 import { commandLine } from './commandLine.js';
@@ -12,6 +13,7 @@ export { expectedByCode } from './byCode.js';
 
 /** What each rule of input would have taken, by the rule's name (a refusal's `expected`). */
 export const expected = {
+  ...account,
   ...category,
   ...classSession,
   ...counting,

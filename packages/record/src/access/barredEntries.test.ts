@@ -1,0 +1,56 @@
+import { expect, test } from 'vitest';
+import { KIND_NAMES } from '../content/kinds.js';
+import { ROLES } from '../entry/role.js';
+import type { AccountRole } from './accountRole.js';
+import { barredEntry } from './barredEntries.js';
+
+// Source of the rules: decision of this project (docs/conventions.md, accounts).
+const ME = '01950000-0000-7000-8000-00000000000a';
+const OTHER = '01950000-0000-7000-8000-00000000000b';
+const nobodyElse = () => false;
+const entry = (more: object = {}) =>
+  ({ kind: 'count', book: 'care', agent: ME, role: 'observer', content: {}, ...more }) as Parameters<
+    typeof barredEntry
+  >[0];
+const barred = (roles: readonly AccountRole[], more: object = {}, hasAccount = nobodyElse) =>
+  barredEntry(entry(more), { agent: ME, roles }, hasAccount).map(({ field }) => field);
+
+test('a sign is kept in one’s own name only', () => {
+  expect(barred(['clinician'])).toEqual([]);
+  expect(barred(['clinician'], { agent: OTHER })).toEqual(['/agent']);
+  expect(barred(['supervisor', 'owner'], { agent: OTHER })).toEqual(['/agent']);
+});
+
+test('in a class a shared device may name whoever has no account, and nobody who has one', () => {
+  expect(barred(['supervisor'], { agent: OTHER, book: 'class' })).toEqual([]);
+  expect(barred(['supervisor'], { agent: OTHER, book: 'class' }, () => true)).toEqual(['/agent']);
+});
+
+test('a learner’s round of a patient stays preliminary; that of a clinician need not', () => {
+  const final = { kind: 'round', content: { status: 'final' } };
+  const preliminary = { kind: 'round', content: { status: 'preliminary' } };
+  expect(barred(['learner'], final)).toEqual(['/content/status']);
+  expect(barred(['learner', 'owner'], final)).toEqual(['/content/status']);
+  expect(barred(['learner'], preliminary)).toEqual([]);
+  expect(barred(['clinician'], final)).toEqual([]);
+  expect(barred(['learner', 'clinician'], final)).toEqual([]);
+  expect(barred(['learner'], { ...final, book: 'class' })).toEqual([]);
+});
+
+test('an owner alone takes no signs, and a clinician alone is no supervisor', () => {
+  expect(barred(['owner'])).toEqual(['/kind']);
+  expect(barred(['owner'], { kind: 'identity-erased' })).toEqual([]);
+  expect(barred(['clinician'], { kind: 'identity-erased' })).toEqual(['/kind']);
+  expect(barred(['clinician'], { kind: 'countersigned', role: 'supervisor' })).toEqual(['/kind']);
+  expect(barred(['supervisor'], { kind: 'countersigned', role: 'supervisor' })).toEqual([]);
+  expect(barred(['clinician'], { role: 'supervisor' })).toEqual(['/role']);
+  expect(barred(['clinician'], { kind: 'protocol-chosen' })).toEqual(['/kind']);
+  for (const role of ['owner', 'supervisor'] as const)
+    expect(barred([role], { kind: 'protocol-chosen' })).toEqual([]);
+});
+
+test('whoever holds every role may keep every kind in every role, in their own name', () => {
+  for (const kind of KIND_NAMES)
+    for (const role of ROLES)
+      expect(barred(['owner', 'clinician', 'supervisor', 'learner'], { kind, role })).toEqual([]);
+});

@@ -1,0 +1,47 @@
+import { type Refusal, refusal } from '@evenfall/clinical';
+import type { EntryFrame } from '../entry/entry.js';
+import { type Access, hasRole } from './access.js';
+import type { AccountRole } from './accountRole.js';
+
+type About = Pick<EntryFrame, 'kind' | 'book' | 'agent' | 'role' | 'content'>;
+
+/** Kinds that only some accounts may make; the others may be made by whoever takes signs. */
+const RESERVED: Readonly<Record<string, readonly AccountRole[]>> = {
+  'protocol-chosen': ['owner', 'supervisor'],
+  'identity-erased': ['owner'],
+  'identity-corrected': ['owner', 'clinician', 'supervisor'],
+  countersigned: ['supervisor'],
+  'class-session': ['supervisor'],
+  'class-session-ended': ['supervisor'],
+  'kept-by-agreement': ['supervisor'],
+};
+
+/** Whoever takes signs of people. */
+const TAKING: readonly AccountRole[] = ['clinician', 'supervisor', 'learner'];
+
+/**
+ * What a signed-in account may not keep: an entry in the name of somebody else, of a kind or in a role that is not theirs,
+ * and, for whoever is only learning, a round of a patient that is not preliminary. In the class book a reading may name
+ * any agent without an account of their own, for learners share a device.
+ *
+ * @param hasAccount whether an agent signs in themselves
+ * @returns refusals by place: `/agent`, `/kind`, `/role`, `/content/status`. Source: decision of this project.
+ */
+export function barredEntry(
+  { kind, book, agent, role, content }: About,
+  access: Access,
+  hasAccount: (agent: string) => boolean,
+): Refusal[] {
+  const isOwn = agent === access.agent;
+  if (!isOwn && (book !== 'class' || hasAccount(agent)))
+    return [refusal('/agent', 'contradicts', 'agent-signed-in', agent)];
+  const allowed = RESERVED[kind] ?? TAKING;
+  if (!hasRole(access, ...allowed))
+    return [refusal('/kind', 'contradicts', 'kind-of-role', kind, { choices: [...allowed] })];
+  if (['supervisor', 'teacher', 'assessor'].includes(role) && !hasRole(access, 'supervisor'))
+    return [refusal('/role', 'contradicts', 'role-of-account', role, { choices: ['supervisor'] })];
+  const isLearning = !hasRole(access, 'clinician', 'supervisor');
+  if (isLearning && book === 'care' && kind === 'round' && content.status !== 'preliminary')
+    return [refusal('/content/status', 'contradicts', 'preliminary-of-learner', content.status)];
+  return [];
+}

@@ -1,0 +1,153 @@
+import { ROUTES, type SignInState } from '@evenfall/api';
+import { type Refusal, refusal } from '@evenfall/clinical';
+import type { OpenAPIHono } from '@hono/zod-openapi';
+import type { Context } from 'hono';
+import { deleteCookie, setCookie } from 'hono/cookie';
+import { keepOwnPhrase, keepPin, needsSignIn } from '../signIn/accounts.js';
+import { SIGN_IN } from '../signIn/figures.js';
+import { findToSignIn } from '../signIn/findToSignIn.js';
+import { countGuess, forgetGuesses } from '../signIn/guesses.js';
+import { Busy, isSecret } from '../signIn/secret.js';
+import { wrongPhrase, wrongPin } from '../signIn/secretRules.js';
+import { lock, onDevice, signIn, signOut, signOutElsewhere, takeOver } from '../signIn/signIns.js';
+import { problemAnswer } from './problems.js';
+import { cookieName, tokenOf } from './signedIn.js';
+import type { World } from './world.js';
+
+/** Signing in and out, locking, taking a device over by PIN, choosing one's own secrets. */
+export function signInRoutes(app: OpenAPIHono, world: World): void {
+  const { db, site, now } = world;
+
+  app.openapi(ROUTES.readSignIn, async (c) => c.json(await stateOf(tokenOf(c, site().id)), 200));
+
+  app.openapi(ROUTES.signIn, async (c) => {
+    const { signIn: name, passPhrase } = c.req.valid('json');
+    return (await checked(c, name, passPhrase, async (found) => {
+      const token = await signIn(db, site().id, found.id, tokenOf(c, site().id), now());
+      giveCookie(c, token);
+      return c.json(await stateOf(token), 200);
+    })) as never;
+  });
+
+  app.openapi(ROUTES.signOut, async (c) => {
+    const token = tokenOf(c, site().id);
+    if (token !== null && !(await signOut(db, site().id, token))) takeCookie(c);
+    return c.json(await stateOf(token), 200);
+  });
+
+  app.openapi(ROUTES.lockDevice, async (c) => {
+    const token = tokenOf(c, site().id);
+    if (token !== null) await lock(db, site().id, token);
+    return c.json(await stateOf(token), 200);
+  });
+
+  app.openapi(ROUTES.takeOver, async (c) => {
+    const token = tokenOf(c, site().id);
+    if (token === null) return wrongSecret(c, '/pin', 'pass-phrase-again') as never;
+    const { account, pin } = c.req.valid('json');
+    return (await unlessBusy(c, async () => {
+      const outcome = await takeOver(db, site().id, token, account, pin, now());
+      if (outcome === 'taken') return c.json(await stateOf(token), 200);
+      world.log({ event: 'sign-in-refused', by: 'pin', ended: outcome === 'ended' });
+      return wrongSecret(c, '/pin', outcome === 'ended' ? 'pass-phrase-again' : 'right-pin');
+    })) as never;
+  });
+
+  app.openapi(ROUTES.choosePassPhrase, async (c) => {
+    const { old, passPhrase } = c.req.valid('json');
+    const asker = c.get('asker');
+    if (asker === 'anybody') return problemAnswer(c, 404) as never;
+    const names = [asker.signIn, asker.agent.name, old];
+    const wrong = wrongPhrase(passPhrase, names, '/passPhrase');
+    if (wrong.length > 0) return problemAnswer(c, 422, wrong) as never;
+    return (await checked(c, asker.signIn, old, '/old', async (found) => {
+      const token = tokenOf(c, site().id);
+      await keepOwnPhrase(db, site().id, found.id, passPhrase);
+      if (token !== null) await signOutElsewhere(db, site().id, found.id, token);
+      return c.json(await stateOf(token), 200);
+    })) as never;
+  });
+
+  app.openapi(ROUTES.choosePin, async (c) => {
+    const { passPhrase, pin } = c.req.valid('json');
+    const asker = c.get('asker');
+    if (asker === 'anybody') return problemAnswer(c, 404) as never;
+    const wrong = pin === null ? [] : wrongPin(pin, '/pin');
+    if (wrong.length > 0) return problemAnswer(c, 422, wrong) as never;
+    return (await checked(c, asker.signIn, passPhrase, async (found) => {
+      await keepPin(db, site().id, found.id, pin);
+      return c.json(await stateOf(tokenOf(c, site().id)), 200);
+    })) as never;
+  });
+
+  async function stateOf(token: string | null): Promise<SignInState> {
+    const { current, here } = await onDevice(db, site().id, token, now());
+    return {
+      needed: current !== null || (await needsSignIn(db, site().id)),
+      current: current === null ? null : { ...current, roles: [...current.roles] },
+      here: here.map(({ account, agent, hasPin }) => ({ account, agent, hasPin })),
+      idleMinutes: SIGN_IN.idleMinutes,
+    };
+  }
+
+  type Then = (found: { readonly id: string }) => Promise<Response>;
+
+  /** Goes on with whoever has that name and that pass phrase; a try too many is told when to come back. */
+  async function checked(
+    c: Context,
+    name: string,
+    phrase: string,
+    field: string | Then,
+    then?: Then,
+  ): Promise<Response> {
+    const [at, goOn] = typeof field === 'string' ? [field, then as Then] : ['/passPhrase', field];
+    return await unlessBusy(c, async () => {
+      const wait = await countGuess(db, site().id, name, now());
+      if (wait > 0) return tooOften(c, wait);
+      const found = await findToSignIn(db, site().id, name);
+      if (!(await isSecret(phrase, found?.phrase ?? null)) || found === null) {
+        world.log({ event: 'sign-in-refused', by: 'pass-phrase', ended: false });
+        return wrongSecret(c, at, 'right-pass-phrase');
+      }
+      await forgetGuesses(db, site().id, name);
+      return await goOn(found);
+    });
+  }
+
+  function giveCookie(c: Context, token: string): void {
+    setCookie(c, cookieName(c, site().id), token, {
+      path: '/',
+      httpOnly: true,
+      sameSite: 'Strict',
+      secure: new URL(c.req.url).protocol === 'https:',
+      maxAge: SIGN_IN.wholeHours * 3600,
+    });
+  }
+
+  function takeCookie(c: Context): void {
+    const secure = new URL(c.req.url).protocol === 'https:';
+    deleteCookie(c, cookieName(c, site().id), { path: '/', secure });
+  }
+}
+
+/** Too many wait to be checked: come back in a moment. */
+export async function unlessBusy(c: Context, work: () => Promise<Response>): Promise<Response> {
+  try {
+    return await work();
+  } catch (error) {
+    if (!(error instanceof Busy)) throw error;
+    return tooOften(c, 5);
+  }
+}
+
+function tooOften(c: Context, seconds: number): Response {
+  c.header('retry-after', String(seconds));
+  return problemAnswer(c, 429, [
+    refusal('/signIn', 'out-of-range', 'try-later', null, { figures: { minutes: Math.ceil(seconds / 60) } }),
+  ]);
+}
+
+function wrongSecret(c: Context, field: string, expected: string): Response {
+  const refused: Refusal = refusal(field, 'contradicts', expected, null);
+  return problemAnswer(c, 401, [refused]);
+}

@@ -1,0 +1,219 @@
+import { createHash, randomBytes } from 'node:crypto';
+import type { AccountRole } from '@evenfall/record';
+import { type Kysely, sql } from 'kysely';
+import type { Tables } from '../database/schema.js';
+import { SIGN_IN } from './figures.js';
+import { isSecret } from './secret.js';
+
+type Db = Kysely<Tables>;
+
+/** Who is signed in on a device and acts there now. */
+export type SignedIn = {
+  readonly account: string;
+  readonly agent: { readonly id: string; readonly name: string };
+  readonly signIn: string;
+  readonly roles: readonly AccountRole[];
+  readonly isOwnPhrase: boolean;
+  readonly hasPin: boolean;
+};
+
+/** Everybody whose pass phrase was given on a device not too long ago, and who of them acts; null when it is locked. */
+export type OnDevice = { readonly current: SignedIn | null; readonly here: readonly SignedIn[] };
+
+export const NOBODY: OnDevice = { current: null, here: [] };
+
+/** What a device shows for itself: 256 random bits, of which only the hash is kept. */
+export function newToken(): string {
+  return randomBytes(32).toString('base64url');
+}
+
+const hashed = (token: string) => createHash('sha256').update(token).digest('hex');
+
+/** Who is signed in with a token; whoever was not seen for too long is not the current one any more. */
+export async function onDevice(db: Db, site: string, token: string | null, now: Date): Promise<OnDevice> {
+  if (token === null) return NOBODY;
+  const rows = await db
+    .selectFrom('sign_in')
+    .innerJoin('account', (join) =>
+      join.onRef('account.site', '=', 'sign_in.site').onRef('account.id', '=', 'sign_in.account'),
+    )
+    .innerJoin('agent', (join) =>
+      join.onRef('agent.site', '=', 'account.site').onRef('agent.id', '=', 'account.agent'),
+    )
+    .select([
+      'account.id as account',
+      'account.agent',
+      'agent.name',
+      'account.sign_in',
+      'account.roles',
+      'account.is_own_phrase',
+      'sign_in.is_current',
+      'sign_in.seen_at',
+    ])
+    .select(sql<boolean>`account.pin is not null`.as('has_pin'))
+    .where('sign_in.site', '=', site)
+    .where('sign_in.device', '=', hashed(token))
+    .where('sign_in.signed_at', '>', before(now, SIGN_IN.wholeHours * 60))
+    .where('account.closed_at', 'is', null)
+    .orderBy('agent.name')
+    .execute();
+  const idle = before(now, SIGN_IN.idleMinutes);
+  const here = rows.map((row) => ({
+    account: row.account,
+    agent: { id: row.agent, name: row.name },
+    signIn: row.sign_in,
+    roles: row.roles as AccountRole[],
+    isOwnPhrase: row.is_own_phrase,
+    hasPin: row.has_pin,
+  }));
+  const at = rows.findIndex((row) => row.is_current && row.seen_at > idle);
+  return { current: here[at] ?? null, here };
+}
+
+/** Somebody acts: the device is seen. Written once a minute, not for every request. */
+export async function seen(db: Db, site: string, token: string, now: Date): Promise<void> {
+  await db
+    .updateTable('sign_in')
+    .set({ seen_at: now })
+    .where('site', '=', site)
+    .where('device', '=', hashed(token))
+    .where('is_current', '=', true)
+    .where('seen_at', '<', before(now, 1))
+    .execute();
+}
+
+/**
+ * Signs an account in on a device, beside who was signed in there before. The device gets a new token; the old one opens
+ * nothing any more.
+ */
+export async function signIn(
+  db: Db,
+  site: string,
+  account: string,
+  old: string | null,
+  now: Date,
+): Promise<string> {
+  const token = newToken();
+  const device = hashed(token);
+  await db.transaction().execute(async (tx) => {
+    if (old !== null) {
+      await tx
+        .updateTable('sign_in')
+        .set({ device, is_current: false })
+        .where('site', '=', site)
+        .where('device', '=', hashed(old))
+        .execute();
+      await tx
+        .deleteFrom('sign_in')
+        .where('site', '=', site)
+        .where('device', '=', device)
+        .where('account', '=', account)
+        .execute();
+    }
+    await tx
+      .insertInto('sign_in')
+      .values({ site, device, account, is_current: true, signed_at: now, seen_at: now })
+      .execute();
+    // Nobody comes back to what is over.
+    await tx
+      .deleteFrom('sign_in')
+      .where('site', '=', site)
+      .where('signed_at', '<=', before(now, SIGN_IN.wholeHours * 60))
+      .execute();
+  });
+  return token;
+}
+
+/** Nobody acts on the device until a PIN or a pass phrase is given. */
+export async function lock(db: Db, site: string, token: string): Promise<void> {
+  await db
+    .updateTable('sign_in')
+    .set({ is_current: false })
+    .where('site', '=', site)
+    .where('device', '=', hashed(token))
+    .execute();
+}
+
+/**
+ * Somebody whose pass phrase was given on this device takes it over by PIN. Each wrong PIN is counted before it is looked
+ * at; one too many ends the sign-in, and the pass phrase is asked for again.
+ */
+export async function takeOver(
+  db: Db,
+  site: string,
+  token: string,
+  account: string,
+  pin: string,
+  now: Date,
+): Promise<'taken' | 'wrong' | 'ended'> {
+  const device = hashed(token);
+  const row = await db
+    .updateTable('sign_in')
+    .from('account')
+    .set((is) => ({ wrong_pins: is('sign_in.wrong_pins', '+', 1) }))
+    .whereRef('account.site', '=', 'sign_in.site')
+    .whereRef('account.id', '=', 'sign_in.account')
+    .where('sign_in.site', '=', site)
+    .where('sign_in.device', '=', device)
+    .where('sign_in.account', '=', account)
+    .where('sign_in.signed_at', '>', before(now, SIGN_IN.wholeHours * 60))
+    .where('account.closed_at', 'is', null)
+    .returning(['sign_in.wrong_pins', 'account.pin'])
+    .executeTakeFirst();
+  if (row === undefined || row.pin === null) return 'ended';
+  if (row.wrong_pins > SIGN_IN.wrongPinsAtMost) return await ended(db, site, device, account);
+  if (!(await isSecret(pin, row.pin)))
+    return row.wrong_pins === SIGN_IN.wrongPinsAtMost ? await ended(db, site, device, account) : 'wrong';
+  await db.transaction().execute(async (tx) => {
+    const ofDevice = tx.updateTable('sign_in').where('site', '=', site).where('device', '=', device);
+    await ofDevice.set({ is_current: false }).execute();
+    await ofDevice
+      .set({ is_current: true, wrong_pins: 0, seen_at: now })
+      .where('account', '=', account)
+      .execute();
+  });
+  return 'taken';
+}
+
+/** Signs the current account out of the device. Answers whether somebody else is still signed in there. */
+export async function signOut(db: Db, site: string, token: string): Promise<boolean> {
+  const device = hashed(token);
+  await db
+    .deleteFrom('sign_in')
+    .where('site', '=', site)
+    .where('device', '=', device)
+    .where('is_current', '=', true)
+    .execute();
+  const left = await db
+    .selectFrom('sign_in')
+    .select('account')
+    .where('site', '=', site)
+    .where('device', '=', device)
+    .limit(1)
+    .executeTakeFirst();
+  return left !== undefined;
+}
+
+/** Signs an account out of every device but this one. */
+export async function signOutElsewhere(db: Db, site: string, account: string, token: string): Promise<void> {
+  await db
+    .deleteFrom('sign_in')
+    .where('site', '=', site)
+    .where('account', '=', account)
+    .where('device', '<>', hashed(token))
+    .execute();
+}
+
+async function ended(db: Db, site: string, device: string, account: string): Promise<'ended'> {
+  await db
+    .deleteFrom('sign_in')
+    .where('site', '=', site)
+    .where('device', '=', device)
+    .where('account', '=', account)
+    .execute();
+  return 'ended';
+}
+
+function before(now: Date, minutes: number): Date {
+  return new Date(now.getTime() - minutes * 60_000);
+}

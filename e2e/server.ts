@@ -54,11 +54,17 @@ export class EvenfallServer {
 
   /** Runs another command against the same record and answers what it printed. */
   async run(...args: string[]): Promise<string> {
+    return await this.runWith('', ...args);
+  }
+
+  /** The same, with something on its standard input. */
+  async runWith(input: string, ...args: string[]): Promise<string> {
     const { DATABASE_URL: _shared, ...env } = process.env;
     const child = spawn(process.execPath, [command, ...args, ...this.record()], {
-      stdio: ['ignore', 'pipe', 'inherit'],
+      stdio: ['pipe', 'pipe', 'inherit'],
       env,
     });
+    child.stdin.end(input);
     let text = '';
     for await (const chunk of child.stdout) text += String(chunk);
     return text;

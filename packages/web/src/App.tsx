@@ -22,6 +22,8 @@ const ToCountersignPage = pageOf(laterPages, (pages) => pages.ToCountersignPage)
 const TrendPage = pageOf(laterPages, (pages) => pages.TrendPage);
 const VersionPage = pageOf(laterPages, (pages) => pages.VersionPage);
 const ClassRoutes = pageOf(laterPages, (pages) => pages.ClassRoutes);
+const OwnAccountPage = pageOf(laterPages, (pages) => pages.OwnAccountPage);
+const AccountsPage = pageOf(laterPages, (pages) => pages.AccountsPage);
 const AmendPage = pageOf(laterPages, (pages) => pages.AmendPage);
 
 /** Fetches what the first page did not need, so that it is there when the server is not. */
@@ -59,6 +61,12 @@ export function AppRoutes() {
           </Route>
           <Route path="/countersign">
             <ToCountersignPage />
+          </Route>
+          <Route path="/account">
+            <OwnAccountPage />
+          </Route>
+          <Route path="/accounts">
+            <AccountsPage />
           </Route>
           <Route path="/people/new">
             <AddPersonPage />

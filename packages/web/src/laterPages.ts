@@ -8,4 +8,6 @@ export { AddPersonPage } from './people/AddPersonPage.js';
 export { CorrectIdentityPage } from './people/CorrectIdentityPage.js';
 export { ProtocolPage } from './protocol/ProtocolPage.js';
 export { VersionPage } from './protocol/VersionPage.js';
+export { AccountsPage } from './signIn/AccountsPage.js';
+export { OwnAccountPage } from './signIn/OwnAccountPage.js';
 export { TrendPage } from './trend/TrendPage.js';

@@ -7,12 +7,18 @@ import { uuids } from './ports/ids.js';
 import { keepSending } from './server/sendWaiting.js';
 import { serverBy } from './server/server.js';
 import { createShell, deviceWorkers } from './shell/shell.js';
-import { createStore, type Shelf } from './store/store.js';
-import { keepTab, knownInTab, type TabShelf } from './store/tabShelf.js';
+import { Gate } from './signIn/Gate.js';
+import { remember, rememberedIn } from './signIn/rememberedIn.js';
+import { askingAgain, createSignIn } from './signIn/signIn.js';
+import { ownerOf } from './signIn/standing.js';
+import { watchIdle } from './signIn/watchIdle.js';
+import { createStore, type Shelf, shelfKeyOf } from './store/store.js';
+import { keepTab, knownInTab, TAB_KEY, type TabShelf } from './store/tabShelf.js';
 import './styles/tokens.css';
 import './styles/base.css';
 import './styles/parts.css';
 import './styles/people.css';
+import './styles/signIn.css';
 import './styles/round.css';
 import './styles/pressure.css';
 import './styles/signs.css';
@@ -36,9 +42,26 @@ function tabShelf(): TabShelf | null {
   }
 }
 
-const store = createStore(deviceShelf(), uuids, knownInTab(tabShelf()));
+const remembered = rememberedIn(deviceShelf());
+const owner = ownerOf(remembered);
+const reached = serverBy((path, init) => fetch(path, init));
+const signIn = createSignIn({
+  server: reached,
+  remembered,
+  remember: (next) => remember(deviceShelf(), next),
+  begin: () => {
+    tabShelf()?.removeItem(TAB_KEY);
+    window.location.assign('/');
+  },
+});
+const server = askingAgain(reached, () => void signIn.ask());
+const store = createStore(deviceShelf(), uuids, knownInTab(tabShelf()), shelfKeyOf(owner));
+if (remembered?.current != null) {
+  const { agent } = remembered.current;
+  // Whoever is signed in measures: nobody charts in the name of somebody else.
+  store.change((state) => ({ ...state, kept: { ...state.kept, agent: agent.id } }));
+}
 keepTab(store, tabShelf());
-const server = serverBy((path, init) => fetch(path, init));
 const words = wordsFor(navigator.language);
 const sending = keepSending(
   { store, server, words },
@@ -58,18 +81,30 @@ const app: App = {
   session: uuids(),
   program: __PROGRAM__,
   shell: createShell(deviceWorkers()),
+  signIn,
   sending,
 };
 
 window.addEventListener('storage', () => store.reread());
 window.addEventListener('online', () => void sending.now());
-void sending.now();
+void signIn.ask().then(() => sending.now());
+signIn.subscribe(() => {
+  if (signIn.get().is === 'in') void sending.now();
+});
+watchIdle({
+  isIn: () => signIn.get().is === 'in',
+  lock: () => void signIn.lock(),
+  sayUsed: () => void server.call('listAgents', {}),
+  nowMs: () => Date.now(),
+});
 
 const page = document.getElementById('page');
 if (page === null) throw new Error('The page has no place for the app');
 createRoot(page).render(
   <AppContext value={app}>
-    <AppRoutes />
+    <Gate>
+      <AppRoutes />
+    </Gate>
   </AppContext>,
 );
 window.addEventListener('load', fetchTheRest);

@@ -4,6 +4,7 @@ import type { Clock } from '../ports/clock.js';
 import type { Ids } from '../ports/ids.js';
 import type { Server } from '../server/server.js';
 import type { Shell } from '../shell/shell.js';
+import type { SignIn } from '../signIn/signIn.js';
 import type { State, Store } from '../store/store.js';
 
 /** What every screen may use, put together once in `main.tsx`. */
@@ -18,6 +19,8 @@ export type App = {
   readonly program: string;
   /** The build of the app that runs here, and whether a newer one waits. */
   readonly shell: Shell;
+  /** Who is signed in on this device, where somebody has to. */
+  readonly signIn: SignIn;
   /** Sends the signed rounds that wait on this device. */
   readonly sending: { readonly now: () => Promise<void> };
 };

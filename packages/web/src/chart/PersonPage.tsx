@@ -10,6 +10,7 @@ import { beginRound } from '../round/rounds.js';
 import { entriesIn, useRecord } from '../round/useRound.js';
 import { BOOK, loadRules } from '../server/load.js';
 import { loadPlaceProtocols } from '../server/loadProtocols.js';
+import { useMay } from '../signIn/useAccess.js';
 import { ErasePanel } from './ErasePanel.js';
 import { RoundBlock } from './RoundBlock.js';
 import { useRulesOf } from './useRulesOf.js';
@@ -21,6 +22,7 @@ export function PersonPage({ person }: { readonly person: string }) {
   const { words } = app;
   const { asked, again } = useRecord(person);
   const hasDraft = useKept(({ kept }) => kept.drafts[person] !== undefined);
+  const mayErase = useMay('owner');
   const [, go] = useLocation();
   const record = asked.value;
   const entries = useMemo(() => (record === null ? [] : entriesIn(record)), [record]);
@@ -103,7 +105,7 @@ export function PersonPage({ person }: { readonly person: string }) {
                   {words.sentence('person.putRight')}
                 </Link>
               )}
-              {identity === null ? null : <ErasePanel person={person} name={identity.name} />}
+              {identity === null || !mayErase ? null : <ErasePanel person={person} name={identity.name} />}
             </div>
           </>
         )}

@@ -35,7 +35,7 @@ export function PeoplePage() {
 
   return (
     <Page title={words.sentence('people.title')}>
-      <WhoMeasures />
+      <WhoMeasures isStart />
       <Asking asked={people} again={() => loadPeople(app)}>
         {(rows) => (
           <section className="people" aria-label={words.sentence('people.title')}>

@@ -1,13 +1,23 @@
 import { useEffect, useState } from 'react';
+import { useBook } from '../app/book.js';
 import { useApp, useKept } from '../app/context.js';
 import { useForm } from '../app/forms.js';
 import { Field } from '../parts/Field.js';
 import { loadAgents } from '../server/load.js';
+import { SignedInLine } from '../signIn/SignedInLine.js';
+import { useMay, useSignedIn } from '../signIn/useAccess.js';
 
 const ADD_AGENT = 'add-agent';
 
-/** Who is measuring: chosen once, kept on this device, and changed by one touch. */
-export function WhoMeasures() {
+/** Who is measuring: whoever is signed in; where nobody has to, chosen once on this device and changed by one touch. */
+export function WhoMeasures({ isStart = false }: { readonly isStart?: boolean }) {
+  const who = useSignedIn();
+  const { book } = useBook();
+  // In a class learners without accounts share a device.
+  return who === null || book === 'class' ? <ChosenMeasures /> : <SignedInLine isStart={isStart} />;
+}
+
+function ChosenMeasures() {
   const app = useApp();
   const { store, words } = app;
   const agents = useKept(({ known }) => known.agents.value);
@@ -15,6 +25,7 @@ export function WhoMeasures() {
   // Once open it stays open, so that arrow keys can go on through the names.
   const [isOpen, setOpen] = useState(chosen === null);
   const [isAdding, setAdding] = useState(false);
+  const mayAdd = useMay('owner', 'supervisor');
   useEffect(() => void loadAgents(app), [app]);
 
   if (agents === null) return null;
@@ -54,7 +65,7 @@ export function WhoMeasures() {
           )}
         </Field>
       )}
-      {isAdding || agents.length === 0 ? (
+      {!mayAdd ? null : isAdding || agents.length === 0 ? (
         <AddAgent
           onAdded={(agent) => {
             choose(agent);

@@ -1,9 +1,11 @@
+import type { SignedInHere } from '@evenfall/api';
 import type { Book, Role } from '@evenfall/record';
 import { useState } from 'react';
 import { useBook } from '../app/book.js';
 import { useApp, useKept } from '../app/context.js';
 import { Field } from '../parts/Field.js';
 import { WhoMeasures } from '../people/WhoMeasures.js';
+import { useMay, useSignedIn } from '../signIn/useAccess.js';
 import type { Kept } from '../store/kept.js';
 
 /** The roles in which somebody signs what they measured; an importer's come from a file. */
@@ -28,9 +30,10 @@ export type Signer = {
  */
 export function useSigner(): Signer {
   const agent = useKept(({ kept }) => kept.agent);
-  const isPreliminary = useKept(
-    ({ kept }) => kept.agent !== null && kept.learners?.includes(kept.agent) === true,
-  );
+  const who = useSignedIn();
+  const isLearner = isOnlyLearning(who);
+  const saysSo = useKept(({ kept }) => kept.agent !== null && kept.learners?.includes(kept.agent) === true);
+  const isPreliminary = isLearner || saysSo;
   const [chosen, setChosen] = useState<{ readonly by: string | null; readonly role: Role } | null>(null);
   const role = isPreliminary || chosen?.by !== agent ? 'observer' : (chosen?.role ?? 'observer');
   return { agent, role, isPreliminary, chooseRole: (next) => setChosen({ by: agent, role: next }) };
@@ -41,6 +44,9 @@ export function SignAs({ signer }: { readonly signer: Signer }) {
   const { store, words } = useApp();
   const { book } = useBook();
   const { agent, role, isPreliminary, chooseRole } = signer;
+  const isLearner = isOnlyLearning(useSignedIn());
+  const isSupervisor = useMay('supervisor');
+  const choices = SIGNING_ROLES[book].filter((one) => one === 'observer' || isSupervisor);
   return (
     <>
       <WhoMeasures />
@@ -48,7 +54,7 @@ export function SignAs({ signer }: { readonly signer: Signer }) {
         <input
           type="checkbox"
           checked={isPreliminary}
-          disabled={agent === null}
+          disabled={agent === null || isLearner}
           onChange={({ target }) =>
             store.change((state) => ({ ...state, kept: withLearner(state.kept, agent, target.checked) }))
           }
@@ -57,17 +63,15 @@ export function SignAs({ signer }: { readonly signer: Signer }) {
       </label>
       {isPreliminary ? (
         <p className="notice">{words.sentence('review.preliminary')}</p>
-      ) : (
+      ) : choices.length < 2 ? null : (
         <Field label={words.sentence('review.signAs')}>
           {(control) => (
             <select
               {...control}
               value={role}
-              onChange={({ target }) =>
-                chooseRole(SIGNING_ROLES[book].find((one) => one === target.value) ?? 'observer')
-              }
+              onChange={({ target }) => chooseRole(choices.find((one) => one === target.value) ?? 'observer')}
             >
-              {SIGNING_ROLES[book].map((one) => (
+              {choices.map((one) => (
                 <option key={one} value={one}>
                   {words.sentence(`roles.${one}`)}
                 </option>
@@ -78,6 +82,11 @@ export function SignAs({ signer }: { readonly signer: Signer }) {
       )}
     </>
   );
+}
+
+/** An account that is a learner’s and nothing more: its rounds wait for a supervisor, whatever is ticked. */
+function isOnlyLearning(who: SignedInHere | null): boolean {
+  return who !== null && !who.roles.some((role) => role === 'clinician' || role === 'supervisor');
 }
 
 /** Who measures said that they are learning, or that they are not. */

@@ -6,9 +6,9 @@ export type Sent =
   | { readonly is: 'unanswered' }
   | { readonly is: 'refused'; readonly why: string };
 
-/** A status that says "not now" rather than "not this". */
+/** A status that says "not now" rather than "not this"; 401 is the time until somebody signs in again. */
 export function isWorthRepeating(status: number): boolean {
-  return status === 0 || status === 408 || status === 429 || status >= 500;
+  return status === 0 || status === 401 || status === 408 || status === 429 || status >= 500;
 }
 
 /** The round is signed: its draft waits, as signed, until the server has it. */

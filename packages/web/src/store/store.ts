@@ -25,24 +25,36 @@ export type Shelf = {
 
 export const SHELF_KEY = 'evenfall';
 
+/** Where the drafts and waiting rounds of one account are kept on a device that several sign in on. */
+export function shelfKeyOf(account: string | null): string {
+  return account === null ? SHELF_KEY : `${SHELF_KEY}.${account}`;
+}
+
 /**
  * The one store. Every change starts from what is on the shelf (another tab may have written) and is on the
  * shelf before anybody is told of it, so that a reload finds it.
  *
+ * @param key where on the shelf: what one account keeps, another never sees
+ *
  * Errors: none thrown. A shelf that refuses leaves `isKeeping` false; what cannot be read is put aside, unread,
  * under a key of its own, never overwritten.
  */
-export function createStore(shelf: Shelf | null, device: () => string, known: Known = NOTHING_KNOWN): Store {
+export function createStore(
+  shelf: Shelf | null,
+  device: () => string,
+  known: Known = NOTHING_KNOWN,
+  key: string = SHELF_KEY,
+): Store {
   const listeners = new Set<() => void>();
   let text: string | null = null;
   let state: State = { kept: freshKept(device()), known, isKeeping: true };
 
   function fromShelf(): Kept | null {
     try {
-      const found = shelf?.getItem(SHELF_KEY) ?? null;
+      const found = shelf?.getItem(key) ?? null;
       if (found === text) return state.kept;
       const kept = readKept(found);
-      if (kept === null && found !== null) shelf?.setItem(`${SHELF_KEY}.unread`, found);
+      if (kept === null && found !== null) shelf?.setItem(`${key}.unread`, found);
       if (kept !== null) text = found;
       return kept;
     } catch {
@@ -54,7 +66,7 @@ export function createStore(shelf: Shelf | null, device: () => string, known: Kn
     try {
       const written = JSON.stringify(kept);
       if (shelf === null) return false;
-      shelf.setItem(SHELF_KEY, written);
+      shelf.setItem(key, written);
       text = written;
       return true;
     } catch {

@@ -13,6 +13,7 @@ import { quick } from './quick.js';
 import { result } from './result.js';
 import { review } from './review.js';
 import { roles } from './roles.js';
+import { signIn } from './signIn.js';
 import { signs } from './signs.js';
 import { taps } from './taps.js';
 import { trend } from './trend.js';
@@ -40,5 +41,6 @@ export const screens = {
   quick,
   amend,
   roles,
+  signIn,
   class: classBook,
 } as const;

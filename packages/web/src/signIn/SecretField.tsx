@@ -1,0 +1,42 @@
+import { Field } from '../parts/Field.js';
+
+type SecretFieldProps = {
+  readonly label: string;
+  readonly hint?: string;
+  readonly wrong?: string | null;
+  readonly value: string;
+  readonly onChange: (typed: string) => void;
+  /** What a keeper of passwords is told. */
+  readonly kind: 'current-password' | 'new-password' | 'pin';
+  readonly isFirst?: boolean;
+};
+
+/** A pass phrase or a PIN: not shown, and kept nowhere on this page. */
+export function SecretField({
+  label,
+  hint,
+  wrong,
+  value,
+  onChange,
+  kind,
+  isFirst = false,
+}: SecretFieldProps) {
+  return (
+    <Field label={label} hint={hint} wrong={wrong ?? null}>
+      {(control) => (
+        <input
+          {...control}
+          type="password"
+          autoComplete={kind === 'pin' ? 'off' : kind}
+          inputMode={kind === 'pin' ? 'numeric' : 'text'}
+          className={kind === 'pin' ? 'pin-input' : undefined}
+          maxLength={kind === 'pin' ? 8 : 128}
+          value={value}
+          // biome-ignore lint/a11y/noAutofocus: the one field of a screen that was just asked for
+          autoFocus={isFirst}
+          onChange={({ target }) => onChange(target.value)}
+        />
+      )}
+    </Field>
+  );
+}

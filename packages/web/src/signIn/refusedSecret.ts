@@ -1,0 +1,17 @@
+import type { Answer } from '@evenfall/api';
+import type { Words } from '@evenfall/words';
+
+/** What the server said to a secret, for beside its field. */
+export function refusedSecret(answer: Extract<Answer<unknown>, { ok: false }>, words: Words): string {
+  if (answer.offline) return words.sentence('signIn.unreachable');
+  const [first] = answer.problem?.problems ?? [];
+  if (first === undefined) return words.sentence('app.failed');
+  switch (answer.status) {
+    case 401:
+      return words.sentence(first.field === '/pin' ? 'signIn.wrongPin' : 'signIn.wrongPhrase');
+    case 429:
+      return words.sentence('signIn.tooOften', { text: first.expected ?? '' });
+    default:
+      return words.sentence('signIn.give', { text: first.expected ?? first.message });
+  }
+}

@@ -1,0 +1,74 @@
+import type { SignInState } from '@evenfall/api';
+import type { Server } from '../server/server.js';
+import { type Remembered, type Standing, standingOf, standingRemembered } from './standing.js';
+
+/** Who is signed in on this device, for the whole page. */
+export type SignIn = {
+  readonly get: () => Standing;
+  readonly subscribe: (onChange: () => void) => () => void;
+  /** Asks the server who is signed in. Without an answer nothing changes, but that a page which knew nothing opens. */
+  readonly ask: () => Promise<void>;
+  /** Takes what the server answered to a sign-in, a PIN or a sign-out. */
+  readonly heard: (state: SignInState) => void;
+  /** Locks the device. Answers false where the server was not reached: then it stays as it is. */
+  readonly lock: () => Promise<boolean>;
+  readonly signOut: () => Promise<boolean>;
+};
+
+type Around = {
+  readonly server: Server;
+  readonly remembered: Remembered | null;
+  readonly remember: (remembered: Remembered) => void;
+  /** Begins the page anew, for somebody else: nothing of who was there before stays in it. */
+  readonly begin: () => void;
+};
+
+export function createSignIn({ server, remembered, remember, begin }: Around): SignIn {
+  const listeners = new Set<() => void>();
+  const owner = remembered?.current?.account ?? null;
+  let standing = standingRemembered(remembered);
+  const become = (next: Standing) => {
+    standing = next;
+    for (const listener of listeners) listener();
+  };
+  const heard = (state: SignInState) => {
+    const next = standingOf(state);
+    // While nobody acts, what the device keeps is still that of who did: it is theirs when they come back.
+    const isAnother =
+      (next.is === 'in' && next.who.account !== owner) || (next.is === 'open' && owner !== null);
+    if (next.is !== 'out' || owner === null) remember({ needed: state.needed, current: state.current });
+    if (isAnother) return begin();
+    become(next);
+  };
+  const told = async (route: 'lockDevice' | 'signOut') => {
+    const answer = await server.call(route, { body: {} });
+    if (answer.ok) heard(answer.value);
+    return answer.ok;
+  };
+  return {
+    get: () => standing,
+    subscribe(onChange) {
+      listeners.add(onChange);
+      return () => listeners.delete(onChange);
+    },
+    async ask() {
+      const answer = await server.call('readSignIn', {});
+      if (answer.ok) heard(answer.value);
+      else if (standing.is === 'asking') become({ is: 'open' });
+    },
+    heard,
+    lock: () => told('lockDevice'),
+    signOut: () => told('signOut'),
+  };
+}
+
+/** The same server, which asks who is signed in when it refuses because nobody is. */
+export function askingAgain(server: Server, ask: () => void): Server {
+  return {
+    async call(name, takes) {
+      const answer = await server.call(name, takes);
+      if (!answer.ok && answer.status === 401) ask();
+      return answer;
+    },
+  };
+}

@@ -1,0 +1,31 @@
+import type { SignedInHere, SignInState } from '@evenfall/api';
+
+/** Whether somebody has to sign in, and who has. */
+export type Standing =
+  /** Nothing is known yet: the server was not asked before, and has not answered. */
+  | { readonly is: 'asking' }
+  /** There are no accounts: whoever sits at this device may act. */
+  | { readonly is: 'open' }
+  | { readonly is: 'in'; readonly who: SignedInHere }
+  /** Nobody acts: a PIN or a pass phrase is needed. `here` may go on by PIN. */
+  | { readonly is: 'out'; readonly here: SignInState['here'] };
+
+/** What a device remembers between visits of who was signed in, so that a page without network still opens for them. */
+export type Remembered = { readonly needed: boolean; readonly current: SignedInHere | null };
+
+export function standingOf({ needed, current, here }: SignInState): Standing {
+  if (current !== null) return { is: 'in', who: current };
+  return needed ? { is: 'out', here } : { is: 'open' };
+}
+
+/** How a page begins, before the server is heard. */
+export function standingRemembered(remembered: Remembered | null): Standing {
+  if (remembered === null) return { is: 'asking' };
+  if (remembered.current !== null) return { is: 'in', who: remembered.current };
+  return remembered.needed ? { is: 'out', here: [] } : { is: 'open' };
+}
+
+/** Whose drafts and waiting rounds a page keeps: an account's, or, where nobody signs in, the device's. */
+export function ownerOf(remembered: Remembered | null): string | null {
+  return remembered?.current?.account ?? null;
+}

@@ -1,0 +1,17 @@
+import type { SignedInHere } from '@evenfall/api';
+import type { AccountRole } from '@evenfall/record';
+import { useSyncExternalStore } from 'react';
+import { useApp } from '../app/context.js';
+
+/** Who is signed in; null where nobody has to. */
+export function useSignedIn(): SignedInHere | null {
+  const { signIn } = useApp();
+  const standing = useSyncExternalStore(signIn.subscribe, signIn.get);
+  return standing.is === 'in' ? standing.who : null;
+}
+
+/** Whether one of the roles may act here; where nobody signs in, everybody may. */
+export function useMay(...roles: readonly AccountRole[]): boolean {
+  const who = useSignedIn();
+  return who === null || roles.some((role) => who.roles.includes(role));
+}

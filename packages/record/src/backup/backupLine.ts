@@ -1,11 +1,12 @@
 import { z } from 'zod';
+import { accountRoles } from '../access/accountRole.js';
 import { book } from '../entry/book.js';
 import { id } from '../entry/id.js';
 import { classIdentity } from '../person/classIdentity.js';
 import { identity } from '../person/identity.js';
 
-/** The newest backup format this program writes and reads. Older ones stay readable. 2: identities of the class book. */
-export const BACKUP_VERSION = 2;
+/** The newest backup format this program writes and reads. Older ones stay readable. 2: identities of the class book. 3: accounts. */
+export const BACKUP_VERSION = 3;
 
 const instant = z.iso.datetime({ offset: true });
 
@@ -28,6 +29,21 @@ export const backupLine = z.discriminatedUnion('line', [
     })
     .strict(),
   z.object({ line: z.literal('agent'), id, name: z.string(), recordedAt: instant }).strict(),
+  z
+    .object({
+      line: z.literal('account'),
+      id,
+      agent: id,
+      signIn: z.string(),
+      roles: accountRoles,
+      /** Hashes in the PHC string form: who reads a backup reads no secret, but may guess at weak ones. */
+      phrase: z.string(),
+      isOwnPhrase: z.boolean(),
+      pin: z.string().nullable(),
+      recordedAt: instant,
+      closedAt: instant.nullable(),
+    })
+    .strict(),
   z.object({ line: z.literal('person'), book, id, recordedAt: instant }).strict(),
   z
     .object({

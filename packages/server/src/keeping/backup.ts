@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto';
-import { BACKUP_VERSION, type BackupLine } from '@evenfall/record';
+import { type AccountRole, BACKUP_VERSION, type BackupLine } from '@evenfall/record';
 import { type Kysely, sql, type Transaction } from 'kysely';
 import type { Tables } from '../database/schema.js';
 import { frameOf } from '../store/rows.js';
@@ -38,6 +38,7 @@ export async function backUp(
       const header = { program, madeAt: madeAt.toISOString(), site: { ...site } };
       await put({ line: 'header', format: 'evenfall-backup', version: BACKUP_VERSION, ...header });
       await putAgents(tx, site.id, put);
+      await putAccounts(tx, site.id, put);
       await putPersons(tx, site.id, put);
       await putProtocols(tx, site.id, put);
       await putEntries(tx, site.id, put);
@@ -72,6 +73,29 @@ async function putAgents(tx: Tx, site: string, put: Put): Promise<void> {
     .orderBy('id')
     .execute()) {
     await put({ line: 'agent', id: row.id, name: row.name, recordedAt: row.recorded_at.toISOString() });
+  }
+}
+
+/** Who may sign in; sign-ins themselves are in no backup, so that a restored record opens to nobody by an old cookie. */
+async function putAccounts(tx: Tx, site: string, put: Put): Promise<void> {
+  for (const row of await tx
+    .selectFrom('account')
+    .selectAll()
+    .where('site', '=', site)
+    .orderBy('id')
+    .execute()) {
+    await put({
+      line: 'account',
+      id: row.id,
+      agent: row.agent,
+      signIn: row.sign_in,
+      roles: row.roles as AccountRole[],
+      phrase: row.phrase,
+      isOwnPhrase: row.is_own_phrase,
+      pin: row.pin,
+      recordedAt: row.recorded_at.toISOString(),
+      closedAt: row.closed_at?.toISOString() ?? null,
+    });
   }
 }
 

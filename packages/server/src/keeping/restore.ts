@@ -153,6 +153,23 @@ class Restoring {
           .values({ site, id: line.id, name: line.name, recorded_at })
           .execute();
         return;
+      case 'account':
+        await this.tx
+          .insertInto('account')
+          .values({
+            site,
+            id: line.id,
+            agent: line.agent,
+            sign_in: line.signIn,
+            roles: JSON.stringify(line.roles),
+            phrase: line.phrase,
+            is_own_phrase: line.isOwnPhrase,
+            pin: line.pin,
+            recorded_at,
+            closed_at: line.closedAt,
+          })
+          .execute();
+        return;
       case 'person':
         await this.tx
           .insertInto('person')

@@ -1,0 +1,89 @@
+import { spawnSync } from 'node:child_process';
+import { chmod, mkdtemp, readdir, realpath, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { beforeAll, describe, expect, onTestFinished, test } from 'vitest';
+import { typedArgs } from '../../testing/typed.js';
+
+const ROOT = fileURLToPath(new URL('../../../..', import.meta.url));
+const ACCOUNT = process.getuid?.() === 0 ? ['--account', 'nobody'] : [];
+const { DATABASE_URL: _url, EVENFALL_DATA: _data, EVENFALL_ACCOUNT: _account, ...env } = process.env;
+
+beforeAll(() => {
+  const built = spawnSync('npx', ['tsc', '-b', 'packages/server'], { cwd: ROOT, encoding: 'utf8' });
+  expect(built.stdout + built.stderr).toBe('');
+}, 120_000);
+
+async function outerFolder(): Promise<string> {
+  const folder = await mkdtemp(join(await realpath(tmpdir()), 'evenfall-account-'));
+  onTestFinished(() => rm(folder, { recursive: true, force: true }));
+  await chmod(folder, 0o755);
+  return folder;
+}
+
+const PHRASE = 'seven lanterns in a row';
+
+describe('evenfall account', { timeout: 120_000 }, () => {
+  test('makes the owner first, then others; lists, closes, and never leaves a clinic without an owner', async () => {
+    const outer = await outerFolder();
+    const folder = join(outer, 'record');
+    const account = (input: string, ...args: string[]) =>
+      typedArgs(['account', ...args, '--data', folder, ...ACCOUNT], { env, input });
+    const add = (name: string, signIn: string, role: string, input = `${PHRASE}\n`) =>
+      account(input, 'add', '--name', name, '--sign-in', signIn, '--role', role);
+
+    const learnerFirst = await add('Sol Winter (invented)', 'sol', 'learner');
+    expect([learnerFirst.code, await readdir(outer)]).toEqual([2, []]);
+    expect(learnerFirst.stderr).toMatch(/--role: expected an owner first/);
+    expect((await add('Ada Thorn (invented)', 'Ada', 'owner,clinician', 'short\n')).stderr).toMatch(
+      /12 to 128 characters/,
+    );
+    expect((await add('Ada Thorn (invented)', 'Ada', 'owner,clinician', '')).code).toBe(2);
+    expect((await add('Ada Thorn (invented)', 'Ada', 'owner,clinician')).code).toBe(0);
+    expect((await add('Sol Winter (invented)', 'sol', 'learner')).code).toBe(0);
+    expect((await add('Another (invented)', 'SOL', 'learner')).stderr).toMatch(/--sign-in: expected a name/);
+
+    const listed = await account('', 'list', '--json');
+    expect(listed.json).toMatchObject([
+      { accounts: [{ signIn: 'ada', roles: ['owner', 'clinician'], isOwnPhrase: false }, { signIn: 'sol' }] },
+    ]);
+    expect(listed.stdout).not.toMatch(/argon|lanterns/);
+    expect((await account('', 'close', '--sign-in', 'sol')).stdout).toMatch(/cannot sign in any more/);
+    expect((await account('', 'close', '--sign-in', 'ada')).stderr).toMatch(/another owner first/);
+    expect((await account('', 'roles', '--sign-in', 'ada', '--role', 'clinician')).code).toBe(2);
+    expect((await account(`${PHRASE} again\n`, 'pass-phrase', '--sign-in', 'ada')).code).toBe(0);
+    expect((await account('', 'close', '--sign-in', 'nobody')).stderr).toMatch(/signs in here, got nobody/);
+  });
+
+  test.each([
+    [['account'], /what to do with an account/],
+    [['account', 'remove'], /add, list, roles, pass-phrase, close,? or reopen/],
+    [['account', 'add'], /--name[\s\S]*--sign-in[\s\S]*--role/],
+    [
+      ['account', 'add', '--name', 'X', '--sign-in', 'x', '--role', 'boss'],
+      /owner, clinician, supervisor,? and learner/,
+    ],
+  ])('%j is refused by name, before any record is opened', async (args, says) => {
+    const { code, stderr } = await typedArgs(args, { env });
+    expect([code, says.test(stderr)]).toEqual([2, true]);
+  });
+
+  test('at a terminal the pass phrase is asked for twice, and never read from what is shown', async () => {
+    const folder = join(await outerFolder(), 'record');
+    const answers = [PHRASE, 'something else in a row'];
+    const asked: string[] = [];
+    const { code, stderr, stdout } = await typedArgs(
+      ['account', 'add', '--name', 'A', '--sign-in', 'aa', '--role', 'owner', '--data', folder, ...ACCOUNT],
+      {
+        env,
+        askSecret: async (prompt) => {
+          asked.push(prompt);
+          return answers[asked.length - 1] ?? '';
+        },
+      },
+    );
+    expect([code, stdout, asked.length]).toEqual([2, '', 2]);
+    expect(stderr).toMatch(/the same pass phrase twice/);
+  });
+});

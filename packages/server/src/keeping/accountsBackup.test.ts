@@ -1,0 +1,37 @@
+import { expect, test } from 'vitest';
+import { openMemory } from '../database/testing.js';
+import { TestClinic } from '../testing/clinic.js';
+
+test('accounts come back with a backup, sign-ins do not', async () => {
+  const source = await openMemory();
+  const clinic = await TestClinic.open(source);
+  const ada = await clinic.addAccount('ada', ['owner', 'clinician']);
+  const sol = await clinic.addAccount('sol', ['learner']);
+  const enter = (at: TestClinic, { sent }: typeof ada) =>
+    at.send('POST', '/api/sign-in', { signIn: sent.signIn, passPhrase: sent.passPhrase });
+  await enter(clinic, ada);
+  await clinic.send('PUT', '/api/sign-in/pass-phrase', {
+    old: ada.sent.passPhrase,
+    passPhrase: 'a lamp beside the green door',
+  });
+  const closed = await clinic.send('PUT', `/api/accounts/${sol.body.id}`, { isClosed: true });
+  expect(closed.status).toBe(200);
+  const backup = (await clinic.send('GET', '/control/backup')).text;
+  expect(backup).not.toMatch(/lamp beside|quiet river/);
+
+  const target = await openMemory();
+  const restored = await TestClinic.open(target, { agent: false });
+  expect((await restored.send('POST', '/control/restore', backup)).status).toBe(200);
+  restored.cookie = clinic.cookie;
+  expect((await restored.send('GET', '/api/accounts')).status).toBe(401);
+  restored.cookie = null;
+  const back = { signIn: 'ada', passPhrase: 'a lamp beside the green door' };
+  expect((await restored.send('POST', '/api/sign-in', back)).status).toBe(200);
+  expect((await restored.send('GET', '/api/accounts')).body.accounts).toEqual(
+    (await clinic.send('GET', '/api/accounts')).body.accounts,
+  );
+  restored.cookie = null;
+  expect((await enter(restored, sol)).status).toBe(401);
+  await source.close();
+  await target.close();
+}, 60_000);

@@ -1,0 +1,130 @@
+import type { SignInState } from '@evenfall/api';
+import { expect, test } from 'vitest';
+import type { Server } from '../server/server.js';
+import { REMEMBERED_KEY, remember, rememberedIn } from './rememberedIn.js';
+import { askingAgain, createSignIn } from './signIn.js';
+import type { Remembered } from './standing.js';
+import { idleStep, LOCK_AFTER_MINUTES } from './watchIdle.js';
+
+const who = (account: string) => ({
+  account,
+  agent: { id: `agent of ${account}`, name: `${account} (invented)` },
+  signIn: account,
+  roles: ['clinician' as const],
+  isOwnPhrase: true,
+  hasPin: true,
+});
+const state = (more: Partial<SignInState>): SignInState => ({
+  needed: true,
+  current: null,
+  here: [],
+  idleMinutes: 15,
+  ...more,
+});
+
+/** A page of a device that remembers `remembered`, and a server that answers `answers`, null for no answer. */
+function page(remembered: Remembered | null, answers: SignInState | null) {
+  const kept: Remembered[] = [];
+  let begun = 0;
+  const server = {
+    call: async () =>
+      answers === null
+        ? { ok: false, status: 0, offline: true, problem: null }
+        : { ok: true, status: 200, value: answers },
+  } as unknown as Server;
+  const signIn = createSignIn({
+    server,
+    remembered,
+    remember: (next) => kept.push(next),
+    begin: () => {
+      begun += 1;
+    },
+  });
+  return { signIn, kept, begun: () => begun };
+}
+
+test('a device that never heard of accounts shows nothing until the server said whether there are any', async () => {
+  const open = page(null, state({ needed: false }));
+  expect(open.signIn.get()).toEqual({ is: 'asking' });
+  await open.signIn.ask();
+  expect([open.signIn.get(), open.begun()]).toEqual([{ is: 'open' }, 0]);
+  const needed = page(null, state({}));
+  await needed.signIn.ask();
+  expect(needed.signIn.get()).toEqual({ is: 'out', here: [] });
+  // Without a server there is nothing to guard: the page says that it cannot be reached.
+  const alone = page(null, null);
+  await alone.signIn.ask();
+  expect(alone.signIn.get()).toEqual({ is: 'open' });
+});
+
+test('without network the page goes on for whoever was signed in', async () => {
+  const { signIn } = page({ needed: true, current: who('ada') }, null);
+  await signIn.ask();
+  expect(signIn.get()).toEqual({ is: 'in', who: who('ada') });
+});
+
+test('another account, or none where there was one, begins the page anew; the same one goes on', async () => {
+  const same = page({ needed: true, current: who('ada') }, state({ current: who('ada') }));
+  await same.signIn.ask();
+  expect([same.signIn.get().is, same.begun()]).toEqual(['in', 0]);
+  const other = page({ needed: true, current: who('ada') }, state({ current: who('sol') }));
+  await other.signIn.ask();
+  expect([other.signIn.get(), other.begun(), other.kept.at(-1)?.current?.account]).toEqual([
+    { is: 'in', who: who('ada') },
+    1,
+    'sol',
+  ]);
+  const first = page(null, state({ current: who('ada') }));
+  await first.signIn.ask();
+  expect(first.begun()).toBe(1);
+  const none = page({ needed: true, current: who('ada') }, state({ needed: false }));
+  await none.signIn.ask();
+  expect(none.begun()).toBe(1);
+});
+
+test('a locked device remembers whose drafts it keeps, and covers them', async () => {
+  const here = [{ account: 'ada', agent: who('ada').agent, hasPin: true }];
+  const locked = page({ needed: true, current: who('ada') }, state({ here }));
+  await locked.signIn.lock();
+  expect(locked.signIn.get()).toEqual({ is: 'out', here });
+  expect(locked.kept).toEqual([]);
+  locked.signIn.heard(state({ current: who('ada'), here }));
+  expect([locked.signIn.get().is, locked.begun()]).toEqual(['in', 0]);
+});
+
+test('a refusal because nobody is signed in makes the page ask who is', async () => {
+  let asked = 0;
+  const refusing = { call: async () => ({ ok: false, status: 401, offline: false, problem: null }) };
+  await askingAgain(refusing as unknown as Server, () => {
+    asked += 1;
+  }).call('listAgents', {});
+  expect(asked).toBe(1);
+});
+
+test('what a device remembers is read back, and nothing else is', () => {
+  const kept = new Map<string, string>();
+  const shelf = {
+    getItem: (key: string) => kept.get(key) ?? null,
+    setItem: (key: string, text: string) => void kept.set(key, text),
+  };
+  const remembered = { needed: true, current: who('ada') };
+  remember(shelf, remembered);
+  expect(rememberedIn(shelf)).toEqual(remembered);
+  for (const text of ['', '{', 'null', '{}', '{"needed":"yes"}']) {
+    kept.set(REMEMBERED_KEY, text);
+    expect(rememberedIn(shelf), text).toBeNull();
+  }
+  kept.set(REMEMBERED_KEY, '{"needed":true,"current":{"account":7}}');
+  expect(rememberedIn(shelf)).toEqual({ needed: true, current: null });
+  expect(rememberedIn(null)).toBeNull();
+});
+
+test('a device is locked when nobody touched it for so long, and says that it is used while somebody does', () => {
+  const minutes = (count: number) => count * 60_000;
+  expect(idleStep(minutes(LOCK_AFTER_MINUTES), 0, 0)).toBe('lock');
+  expect(idleStep(minutes(LOCK_AFTER_MINUTES) - 1, 0, 0)).toBe('nothing');
+  expect(idleStep(minutes(5), minutes(4), 0)).toBe('say');
+  expect(idleStep(minutes(5) - 1, minutes(4), 0)).toBe('nothing');
+  // Untouched since it last said so, it does not keep itself open.
+  expect(idleStep(minutes(9), minutes(1), minutes(2))).toBe('nothing');
+});

@@ -32,10 +32,16 @@ export function know({ store }: Loading, change: (known: Known) => Known): void 
   store.change((state) => ({ ...state, known: change(state.known) }));
 }
 
-/** What this server is, and the rules in force in it. */
-export async function loadAbout(app: Loading): Promise<void> {
+/** What this server is: told to everybody, signed in or not. */
+export async function loadSite(app: Loading) {
   const about = await app.server.call('about', {});
   know(app, (known) => ({ ...known, about: afterAsking(known.about, about) }));
+  return about;
+}
+
+/** What this server is, and the rules in force in it. */
+export async function loadAbout(app: Loading): Promise<void> {
+  const about = await loadSite(app);
   const inForce = about.ok ? await rulesOf(app, about.value.protocolVersion) : about;
   know(app, (known) => ({ ...known, inForce: afterAsking(known.inForce, inForce) }));
 }

@@ -144,7 +144,7 @@ function ChangeAccount({ row, onChanged, onDone }: LineProps & { readonly onDone
           }}
         >
           <SecretField
-            label={words.sentence('signIn.firstPhrase')}
+            label={words.sentence('signIn.anotherFirst')}
             hint={words.sentence('signIn.phraseHint')}
             kind="new-password"
             value={phrase}

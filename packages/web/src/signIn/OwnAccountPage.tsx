@@ -32,12 +32,12 @@ export function OwnAccountPage() {
           {words.sentence('signIn.accounts')}
         </Link>
       ) : null}
-      <section aria-labelledby="pin-title">
+      <section className="account-part" aria-labelledby="pin-title">
         <h2 id="pin-title">{words.sentence('signIn.pinTitle')}</h2>
         <p>{words.sentence(who.hasPin ? 'signIn.pinHas' : 'signIn.pinWhy')}</p>
         <PinChange />
       </section>
-      <section aria-labelledby="phrase-title">
+      <section className="account-part" aria-labelledby="phrase-title">
         <h2 id="phrase-title">{words.sentence('signIn.phraseTitle')}</h2>
         {isChanged ? (
           <p className="notice" role="status">

@@ -27,6 +27,7 @@ export const signIn = {
   ownWhy: (f: { name: string }) =>
     `${f.name}: the first pass phrase is known to somebody else. Choose one that only you know; then the charts open.`,
   firstPhrase: 'The first pass phrase',
+  anotherFirst: 'A new first pass phrase',
   newPhrase: 'New pass phrase',
   phraseHint: '12 characters or more: four or five words in a row are easy to remember and hard to guess.',
   again: 'The same again',
@@ -73,7 +74,7 @@ export const signIn = {
   change: 'Change',
   close: 'Close the account',
   reopen: 'Open it again',
-  newFirst: 'Give a new first pass phrase',
+  newFirst: 'Give it',
   signsAs: (f: { signIn: string }) => `signs in as ${f.signIn}`,
   done: 'Changed.',
   cancel: 'Leave it',

@@ -12,6 +12,7 @@ import { remember, rememberedIn } from './signIn/rememberedIn.js';
 import { askingAgain, createSignIn } from './signIn/signIn.js';
 import { ownerOf } from './signIn/standing.js';
 import { watchIdle } from './signIn/watchIdle.js';
+import { askBeforeLeaving } from './store/leaving.js';
 import { createStore, type Shelf, shelfKeyOf } from './store/store.js';
 import { keepTab, knownInTab, TAB_KEY, type TabShelf } from './store/tabShelf.js';
 import './styles/tokens.css';
@@ -62,6 +63,7 @@ if (remembered?.current != null) {
   store.change((state) => ({ ...state, kept: { ...state.kept, agent: agent.id } }));
 }
 keepTab(store, tabShelf());
+askBeforeLeaving(store.get);
 const words = wordsFor(navigator.language);
 const sending = keepSending(
   { store, server, words },

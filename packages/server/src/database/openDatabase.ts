@@ -1,8 +1,9 @@
 import { PostgresDialect } from 'kysely';
-import { Pool, type PoolConfig } from 'pg';
+import type { Pool, PoolConfig } from 'pg';
 import { connectionTo, RECORD_DATABASE, RECORD_ROLE } from './cluster/endpoint.js';
 import { type EmbeddedOptions, keepFolder } from './embedded.js';
 import type { Keeper } from './keeper/keeper.js';
+import { makePool } from './makePool.js';
 import { memoryDatabase } from './memoryDatabase.js';
 import { sharedPool } from './sharedDatabase.js';
 import { VALUE_TYPES } from './valueTypes.js';
@@ -58,7 +59,7 @@ export async function openDatabase(options: DatabaseOptions = {}): Promise<OpenD
     return opened('shared', await sharedPool(url, config), null, async () => undefined, onProblem);
   }
   const keeper = await keepFolder({ ...options, onLost: onProblem });
-  const pool = new Pool({ ...config, ...connectionTo(keeper.endpoint, RECORD_ROLE, RECORD_DATABASE) });
+  const pool = makePool({ ...config, ...connectionTo(keeper.endpoint, RECORD_ROLE, RECORD_DATABASE) });
   return opened('embedded', pool, keeper, keeper.close, onProblem);
 }
 

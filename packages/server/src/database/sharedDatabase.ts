@@ -1,5 +1,6 @@
-import { Pool, type PoolConfig } from 'pg';
+import type { Pool, PoolConfig } from 'pg';
 import { OLDEST_MAJOR } from './binaries/findBinaries.js';
+import { makePool } from './makePool.js';
 import { DatabaseProblem, errorCode } from './problem.js';
 
 const LONGEST_CONNECT_MS = 10_000;
@@ -13,7 +14,7 @@ const LONGEST_CONNECT_MS = 10_000;
 export async function sharedPool(url: string, config: PoolConfig): Promise<Pool> {
   let pool: Pool | null = null;
   try {
-    pool = new Pool({
+    pool = makePool({
       ...config,
       connectionString: url,
       connectionTimeoutMillis: LONGEST_CONNECT_MS,

@@ -3,6 +3,7 @@ import { refusalsOf } from '@evenfall/record';
 import { OpenAPIHono } from '@hono/zod-openapi';
 import { bodyLimit } from 'hono/body-limit';
 import { HTTPException } from 'hono/http-exception';
+import { isAway } from '../database/isAway.js';
 import { accountRoutes } from './accounts.js';
 import { agentRoutes } from './agents.js';
 import { classSessionRoutes } from './classSessions.js';
@@ -19,6 +20,9 @@ import type { World } from './world.js';
 
 /** The largest body taken, in bytes: 200 entries of 2,000 taps each fit. Source: decision of this project. */
 const LARGEST_BODY_BYTES = 8 * 1024 * 1024;
+
+/** When to try again after the database was away. Source: decision of this project. */
+const RETRY_AFTER_SECONDS = 5;
 
 const none = (): ReadonlySet<string> => new Set();
 
@@ -68,6 +72,15 @@ export function createApi(world: World, isTrusted = false): OpenAPIHono {
         : problemAnswer(c, error.status);
     }
     world.fault(error);
+    if (isAway(error)) {
+      c.header('retry-after', String(RETRY_AFTER_SECONDS));
+      return problemAnswer(
+        c,
+        503,
+        [],
+        'The database cannot be reached just now. Nothing of this was kept: send it again.',
+      );
+    }
     return problemAnswer(c, 500);
   });
   return app;

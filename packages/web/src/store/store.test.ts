@@ -80,3 +80,38 @@ test('nobody is told of a change that changed nothing', () => {
   store.change((state) => state);
   expect(heard).not.toHaveBeenCalled();
 });
+
+/** A shelf that takes nothing longer than `most`: a browser that is full. */
+function fullShelf() {
+  const shelf = { ...shelfOf(), most: Number.POSITIVE_INFINITY };
+  const setItem = (key: string, text: string) => {
+    if (text.length > shelf.most) throw new Error('quota');
+    shelf.texts[key] = text;
+  };
+  return Object.assign(shelf, { setItem });
+}
+const signs = (round: string) => (state: ReturnType<ReturnType<typeof createStore>['get']>) => ({
+  ...state,
+  kept: { ...state.kept, waiting: [...state.kept.waiting, { round, entries: [] } as never] },
+});
+const roundsIn = (store: ReturnType<typeof createStore>) =>
+  store.get().kept.waiting.map(({ round }) => round);
+
+test('a round that a full browser did not take is lost neither by another tab nor by the next change, and is kept when there is room', () => {
+  const shelf = fullShelf();
+  const one = createStore(shelf, () => 'device-1');
+  const two = createStore(shelf, () => 'device-1');
+  shelf.most = shelf.texts[SHELF_KEY]?.length ?? 0;
+  one.change(signs('signed-while-full'));
+  expect([one.get().isKeeping, roundsIn(one)]).toEqual([false, ['signed-while-full']]);
+  // Another tab frees room and signs a round of its own; this one hears of it.
+  shelf.most = Number.POSITIVE_INFINITY;
+  two.change(signs('of-another-tab'));
+  one.reread();
+  expect(roundsIn(one)).toEqual(['of-another-tab', 'signed-while-full']);
+  one.change(chooses('ana'));
+  expect(one.get().isKeeping).toBe(true);
+  two.reread();
+  expect(roundsIn(two)).toEqual(['of-another-tab', 'signed-while-full']);
+  expect(roundsIn(createStore(shelf, () => 'device-3'))).toEqual(['of-another-tab', 'signed-while-full']);
+});

@@ -1,5 +1,6 @@
 import { freshKept, type Kept, readKept } from './kept.js';
 import { type Known, NOTHING_KNOWN } from './known.js';
+import { mergeKept } from './mergeKept.js';
 
 /** All that the page shows: what this device keeps, and what the server said. */
 export type State = {
@@ -79,6 +80,14 @@ export function createStore(
     for (const listener of listeners) listener();
   }
 
+  /** What is kept now: the shelf's, or, while the shelf refuses what this page has, that and this together. */
+  function now(): Kept {
+    const was = state.kept;
+    const found = fromShelf();
+    if (found === null || found === was) return was;
+    return state.isKeeping ? found : mergeKept(found, was);
+  }
+
   const first = fromShelf() ?? state.kept;
   state = { ...state, kept: first, isKeeping: toShelf(first) };
 
@@ -89,11 +98,11 @@ export function createStore(
       return () => listeners.delete(onChange);
     },
     reread() {
-      const kept = fromShelf();
-      if (kept !== null && kept !== state.kept) become({ ...state, kept });
+      const kept = now();
+      if (kept !== state.kept) become({ ...state, kept });
     },
     change(change) {
-      const kept = state.isKeeping ? (fromShelf() ?? state.kept) : state.kept;
+      const kept = now();
       const next = change({ ...state, kept });
       if (next.kept === kept && next.known === state.known && kept === state.kept) return;
       const isKeeping = next.kept === kept ? state.isKeeping : toShelf(next.kept);

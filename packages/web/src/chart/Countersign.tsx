@@ -10,6 +10,7 @@ import { WRITTEN_SCHEMA } from '../round/entries.js';
 import { entriesIn, useRecord } from '../round/useRound.js';
 import { loadRecord } from '../server/load.js';
 import { refusedBecause } from '../server/server.js';
+import { useMay, useSignedIn } from '../signIn/useAccess.js';
 import { ownRounds } from './ownRounds.js';
 import { SideBySide } from './SideBySide.js';
 
@@ -31,8 +32,11 @@ export function Countersign({ round, signing, person }: CountersignProps) {
   const [isAsked, setAsked] = useState(false);
   const [isOpen, setOpen] = useState(false);
   const [refused, setRefused] = useState<string | null>(null);
+  const who = useSignedIn();
+  const maySupervise = useMay('supervisor');
   const supervisors = known.filter(({ id }) => id !== signing.agent);
-  const agent = form.text('agent');
+  // Whoever signs in countersigns under their own name.
+  const agent = who?.agent.id ?? form.text('agent');
   const own = ownRounds(asked.value === null ? [] : entriesIn(asked.value), agent, signing);
   const ownRound = own.find(({ id }) => id === form.text('own')) ?? null;
   const verdict = form.text('verdict');
@@ -72,6 +76,8 @@ export function Countersign({ round, signing, person }: CountersignProps) {
         words.sentence('app.refusedBy', { text: refusedBecause(answer) ?? words.sentence('app.failed') }),
       );
   };
+  if (!maySupervise || who?.agent.id === signing.agent)
+    return <p className="soft small">{words.sentence('chart.waitsForSupervisor')}</p>;
   if (!isOpen) {
     return (
       <button type="button" className="button" onClick={() => setOpen(true)}>
@@ -89,22 +95,26 @@ export function Countersign({ round, signing, person }: CountersignProps) {
       }}
     >
       <h4>{words.sentence('chart.countersign')}</h4>
-      <Field
-        label={words.sentence('chart.supervisor')}
-        hint={words.sentence('chart.supervisorHint')}
-        wrong={isAsked && agent === '' ? words.sentence('chart.supervisorMissing') : null}
-      >
-        {(control) => (
-          <select {...control} value={agent} onChange={(event) => form.set('agent', event.target.value)}>
-            <option value="">{words.sentence('chart.chooseSupervisor')}</option>
-            {supervisors.map(({ id, name }) => (
-              <option key={id} value={id}>
-                {name}
-              </option>
-            ))}
-          </select>
-        )}
-      </Field>
+      {who !== null ? (
+        <p>{who.agent.name}</p>
+      ) : (
+        <Field
+          label={words.sentence('chart.supervisor')}
+          hint={words.sentence('chart.supervisorHint')}
+          wrong={isAsked && agent === '' ? words.sentence('chart.supervisorMissing') : null}
+        >
+          {(control) => (
+            <select {...control} value={agent} onChange={(event) => form.set('agent', event.target.value)}>
+              <option value="">{words.sentence('chart.chooseSupervisor')}</option>
+              {supervisors.map(({ id, name }) => (
+                <option key={id} value={id}>
+                  {name}
+                </option>
+              ))}
+            </select>
+          )}
+        </Field>
+      )}
       {own.length === 0 ? (
         <p className="soft small">{words.sentence('chart.noOwnRound')}</p>
       ) : (

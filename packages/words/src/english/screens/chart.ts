@@ -24,6 +24,7 @@ export const chart = {
   countersigned: 'Countersigned.',
   notAgreed: 'Seen, and not relied on.',
   countersign: 'Countersign',
+  waitsForSupervisor: 'A supervisor other than who signed it countersigns it under their own name.',
   supervisor: 'Who countersigns?',
   supervisorHint: 'A supervisor, somebody else than who signed.',
   supervisorMissing: 'Choose who countersigns.',

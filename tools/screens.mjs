@@ -1,0 +1,113 @@
+// Draws the screens of the invented clinic into docs/screens, small, so that a change of looks shows in review.
+// `npm run screens`; with a folder (`npm run screens -- FOLDER`) whole and unpressed, to be looked at closely.
+import { mkdirSync } from 'node:fs';
+import { join } from 'node:path';
+import { chromium } from '@playwright/test';
+import { freshFolder, startServer } from '../packages/server/prove/serverUnderTest.mjs';
+import { ensureBrowser, ensureBuilt, ensureInstalled, root } from './ensure.mjs';
+
+ensureInstalled();
+ensureBuilt();
+const out = process.argv[2] ?? join(root, 'docs', 'screens');
+mkdirSync(out, { recursive: true });
+const KIND = process.argv[2] === undefined ? { type: 'jpeg', quality: 50 } : { type: 'png' };
+const ending = KIND.type === 'jpeg' ? 'jpg' : 'png';
+
+const SIZES = {
+  phone: { width: 390, height: 844 },
+  laptop: { width: 1280, height: 800 },
+  projector: { width: 1920, height: 1080 },
+};
+/** Each at these sizes and schemes, or on paper. */
+const EVERYWHERE = [
+  ['phone', 'light'],
+  ['phone', 'dark'],
+  ['laptop', 'light'],
+  ['laptop', 'dark'],
+  ['projector', 'light'],
+];
+const PHONE = [
+  ['phone', 'light'],
+  ['phone', 'dark'],
+];
+
+const { folder, remove } = freshFolder();
+const server = await startServer(folder, { purpose: 'demo', pages: join(root, 'packages', 'web', 'dist') });
+const browser = await chromium.launch({ executablePath: await ensureBrowser(), args: ['--no-sandbox'] });
+const at = (path) => `${server.address}${path}`;
+
+const chooseObserver = (page) => page.getByLabel('Who is measuring?').selectOption({ index: 1 });
+const openPerson = async (page, name) => {
+  await page.goto(at('/'));
+  await chooseObserver(page);
+  await page.getByRole('link', { name }).first().click();
+  await page.getByRole('heading', { name: 'Chart' }).waitFor();
+};
+const beginRound = async (page) => {
+  await openPerson(page, /Rufus Adeyemi/);
+  await page.getByRole('button', { name: 'Take a round' }).click();
+  await page.getByRole('heading', { level: 1 }).waitFor();
+};
+
+/** What is drawn: how to get there, and where. */
+const SCREENS = [
+  ['people', EVERYWHERE, (page) => page.goto(at('/'))],
+  ['chart', EVERYWHERE, (page) => openPerson(page, /Rufus Adeyemi/)],
+  [
+    'trend',
+    EVERYWHERE,
+    async (page) => {
+      await openPerson(page, /Rufus Adeyemi/);
+      await page.getByRole('link', { name: 'Trend over time' }).click();
+      await page.locator('svg').first().waitFor();
+    },
+  ],
+  [
+    'keypad',
+    PHONE,
+    async (page) => {
+      await page.goto(at('/'));
+      await chooseObserver(page);
+      await page.getByRole('link', { name: 'Type a set' }).first().click();
+      await page.getByRole('group', { name: 'Numbers' }).waitFor();
+    },
+  ],
+  ['round', PHONE, beginRound],
+  ['protocol', EVERYWHERE, (page) => page.goto(at('/protocol'))],
+];
+
+for (const [name, places, reach] of SCREENS) {
+  for (const [size, scheme] of places) await draw(`${name}-${size}-${scheme}`, size, scheme, reach);
+}
+await print('chart', (page) => openPerson(page, /Rufus Adeyemi/));
+await browser.close();
+await server.stop();
+remove();
+
+async function opened(size, scheme, reach) {
+  const context = await browser.newContext({
+    viewport: SIZES[size],
+    colorScheme: scheme,
+    locale: 'en-GB',
+    timezoneId: 'Europe/Lisbon',
+  });
+  const page = await context.newPage();
+  await reach(page);
+  await page.waitForLoadState('networkidle');
+  return { page, close: () => context.close() };
+}
+
+async function draw(name, size, scheme, reach) {
+  const { page, close } = await opened(size, scheme, reach);
+  await page.screenshot({ path: join(out, `${name}.${ending}`), ...KIND });
+  await close();
+}
+
+/** As it comes out of a printer: the first page, in the width of A4. */
+async function print(name, reach) {
+  const { page, close } = await opened('laptop', 'light', reach);
+  await page.emulateMedia({ media: 'print' });
+  await page.setViewportSize({ width: 794, height: 1123 });
+  await page.screenshot({ path: join(out, `${name}-print.${ending}`), ...KIND });
+  await close();
+}

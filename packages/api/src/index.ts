@@ -3,6 +3,7 @@ export { newAccount } from './accountShapes.js';
 export type { ClassDeleted, ClassPerson, ClassSession, ClassSessionRecord } from './classShapes.js';
 export type { Answer, Gives, Send, Takes } from './client.js';
 export { call } from './client.js';
+export type { EquipmentRecord, GaugeReadings } from './equipmentShapes.js';
 export { linesOf } from './linesOf.js';
 export { PATHS, type RouteName } from './paths.js';
 export type { Lan, LanSettings, Settings, Told } from './process.js';

@@ -31,6 +31,8 @@ export const PATHS = {
   listProtocols: { method: 'get', path: '/api/protocols' },
   addProtocol: { method: 'post', path: '/api/protocols' },
   listProtocolChoices: { method: 'get', path: '/api/protocol-choices' },
+  listEquipment: { method: 'get', path: '/api/equipment' },
+  listGaugeReadings: { method: 'get', path: '/api/equipment/{gauge}/readings' },
   exportPerson: { method: 'get', path: '/api/books/{book}/persons/{person}/export' },
 } as const satisfies Record<string, { method: 'get' | 'post' | 'put' | 'delete'; path: string }>;
 

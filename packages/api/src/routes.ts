@@ -20,6 +20,7 @@ import {
   newClassSession,
   withdrawal,
 } from './classShapes.js';
+import { equipmentRecord, gaugeReadings } from './equipmentShapes.js';
 import { PATHS } from './paths.js';
 import {
   about,
@@ -317,6 +318,22 @@ export const ROUTES = {
         z.object({ choices: z.array(protocolChoice), agents: z.array(agent) }),
         'Every choice ever made here, oldest first, and who acts here.',
       ),
+    },
+  }),
+  listEquipment: createRoute({
+    ...PATHS.listEquipment,
+    summary: 'What the place measures with',
+    description: 'Gauges with their log, and cuffs by room, as entries in order of recording.',
+    responses: { 200: json(equipmentRecord, 'Entries about equipment, and who acts here.') },
+  }),
+  listGaugeReadings: createRoute({
+    ...PATHS.listGaugeReadings,
+    summary: 'The pressures that were read from a gauge',
+    request: { params: z.object({ gauge: id }) },
+    responses: {
+      200: json(gaugeReadings, 'As they stand, in order of reading.'),
+      ...BAD_INPUT,
+      404: refused('No such gauge here.'),
     },
   }),
   exportPerson: createRoute({

@@ -24,6 +24,8 @@ import { CUFF_COMPARISONS } from './cuff/comparisons.js';
 import { CUFF_FIGURES } from './cuff/figures.js';
 import { DEFLATION_COMPARISONS } from './deflation/comparisons.js';
 import { DEFLATION_FIGURES } from './deflation/figures.js';
+import { EQUIPMENT_COMPARISONS } from './equipment/comparisons.js';
+import { EQUIPMENT_FIGURES } from './equipment/figures.js';
 import { ROUND_COMPARISONS } from './round/comparisons.js';
 import { ROUND_FIGURES } from './round/figures.js';
 import { SCORE_COMPARISONS } from './score/comparisons.js';
@@ -40,6 +42,7 @@ export const FIGURES = {
   count: COUNT_FIGURES,
   cuff: CUFF_FIGURES,
   deflation: DEFLATION_FIGURES,
+  equipment: EQUIPMENT_FIGURES,
   round: ROUND_FIGURES,
   score: SCORE_FIGURES,
   sign: SIGN_FIGURES,
@@ -53,6 +56,7 @@ export const COMPARISONS = {
   count: COUNT_COMPARISONS,
   cuff: CUFF_COMPARISONS,
   deflation: DEFLATION_COMPARISONS,
+  equipment: EQUIPMENT_COMPARISONS,
   round: ROUND_COMPARISONS,
   score: SCORE_COMPARISONS,
   sign: SIGN_COMPARISONS,

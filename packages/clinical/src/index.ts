@@ -141,6 +141,38 @@ export { runResult } from './deflation/runResult.js';
 export type { Beside, Shorthand } from './deflation/shorthand.js';
 export { NOTHING_BESIDE, numbersText, printShorthand, shorthandOf } from './deflation/shorthand.js';
 export { runOfShorthand, shorthandResult } from './deflation/shorthandRun.js';
+export { dayAfter } from './equipment/calendar.js';
+export { EQUIPMENT_COMPARISONS } from './equipment/comparisons.js';
+export { EQUIPMENT_FIGURES } from './equipment/figures.js';
+export type {
+  ComparisonPoint,
+  GaugeCheckOf,
+  GaugeEvent,
+  GaugeFlag,
+  GaugeLog,
+  GaugeResult,
+  GaugeType,
+  GaugeVerdict,
+  GaugeWhy,
+} from './equipment/gaugeCheck.js';
+export {
+  COMPARED_AT_MMHG,
+  GAUGE_CHECKS,
+  GAUGE_EVENTS,
+  GAUGE_RULE,
+  GAUGE_TYPES,
+  gaugeResult,
+} from './equipment/gaugeCheck.js';
+export type {
+  CheckStanding,
+  CheckState,
+  GaugeDone,
+  GaugeDoubt,
+  GaugeStanding,
+  GaugeState,
+} from './equipment/gaugeStanding.js';
+export { gaugeStanding } from './equipment/gaugeStanding.js';
+export { parseGaugeLog } from './equipment/parseGaugeLog.js';
 export { COMPARISONS, FIGURES, TABLES } from './figures.js';
 export { canonicalJson } from './protocol/canonicalJson.js';
 export type { FieldChange, PresetChange, ProtocolDiff } from './protocol/diff.js';

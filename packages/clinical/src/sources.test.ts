@@ -62,6 +62,10 @@ const KNOWN: Readonly<Record<string, { readonly numbers: readonly string[]; read
   },
   'child/years.ts': { numbers: ['12'], reason: 'months in a year' },
   'contract/shownPressure.ts': { numbers: ['9'], reason: 'decimals to which a number is told from a limit' },
+  'equipment/calendar.ts': {
+    numbers: ['4', '100', '400', '28', '29', '6', '9', '11', '30', '31', '12'],
+    reason: 'the calendar',
+  },
   'protocol/protocol.ts': { numbers: ['3'], reason: 'the number of a schema' },
   'statistics/longRunMean.ts': {
     numbers: [

@@ -27,6 +27,8 @@ export type { ActNowClosedContent } from './content/actNowClosed.js';
 export { IDENTIFIERS } from './content/administrative.js';
 export type { CountEvidence } from './content/chartCount.js';
 export { chartCount } from './content/chartCount.js';
+export type { GaugeLogEvidence } from './content/chartGaugeLog.js';
+export { chartGaugeLog } from './content/chartGaugeLog.js';
 export type { RoundSigned } from './content/chartRound.js';
 export { chartRound, valueOfRound } from './content/chartRound.js';
 export type { RunEvidence } from './content/chartRun.js';
@@ -44,6 +46,13 @@ export {
 export { COMPUTED, type ComputedKind, isComputed, presetOf } from './content/computed.js';
 export type { CountContent } from './content/count.js';
 export type { CountersignedContent } from './content/countersigned.js';
+export type {
+  CuffNamed,
+  EquipmentContent,
+  EquipmentEndedContent,
+  GaugeLoggedContent,
+  GaugeNamed,
+} from './content/equipment.js';
 export type { FactContent, FactEndedContent } from './content/fact.js';
 export type { FactName, PersonFactName } from './content/factNames.js';
 export { FACT_NAMES, PERSON_FACTS } from './content/factNames.js';
@@ -68,13 +77,17 @@ export type { Entry, EntryFrame, StoredEntry } from './entry/entry.js';
 export { entryFrame } from './entry/entry.js';
 export { id } from './entry/id.js';
 export { unkeepableTexts } from './entry/keepableText.js';
-export { readEntry } from './entry/readEntry.js';
+export { EQUIPMENT_KINDS, readEntry } from './entry/readEntry.js';
 export { readFrame } from './entry/readFrame.js';
 export { refusalsOf } from './entry/refusals.js';
 export type { Role } from './entry/role.js';
 export { ROLES, role } from './entry/role.js';
 export type { Stamp } from './entry/stamp.js';
 export { offsetMinutes, stamp } from './entry/stamp.js';
+export type { Cuffs, Gauge, GaugeLine, PlaceEquipment } from './equipment/placeEquipment.js';
+export { placeEquipment } from './equipment/placeEquipment.js';
+export type { GaugeReading } from './equipment/readingsWith.js';
+export { readingsInDoubt, readingsWith } from './equipment/readingsWith.js';
 export type { Agent } from './person/agent.js';
 export { agent } from './person/agent.js';
 export type { ClassIdentity } from './person/classIdentity.js';

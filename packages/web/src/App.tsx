@@ -17,6 +17,8 @@ const PersonPage = pageOf(laterPages, (pages) => pages.PersonPage);
 const AddPersonPage = pageOf(laterPages, (pages) => pages.AddPersonPage);
 const CorrectIdentityPage = pageOf(laterPages, (pages) => pages.CorrectIdentityPage);
 const FactsPage = pageOf(laterPages, (pages) => pages.FactsPage);
+const EquipmentPage = pageOf(laterPages, (pages) => pages.EquipmentPage);
+const GaugePage = pageOf(laterPages, (pages) => pages.GaugePage);
 const ProtocolPage = pageOf(laterPages, (pages) => pages.ProtocolPage);
 const ToCountersignPage = pageOf(laterPages, (pages) => pages.ToCountersignPage);
 const TrendPage = pageOf(laterPages, (pages) => pages.TrendPage);
@@ -49,6 +51,12 @@ export function AppRoutes() {
         <Switch>
           <Route path="/">
             <PeoplePage />
+          </Route>
+          <Route path="/equipment">
+            <EquipmentPage />
+          </Route>
+          <Route path="/equipment/gauges/:gauge">
+            {({ gauge }) => <GaugePage key={gauge} gauge={gauge} />}
           </Route>
           <Route path="/protocol">
             <ProtocolPage />

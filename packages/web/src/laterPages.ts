@@ -3,6 +3,8 @@ export { AmendPage } from './chart/AmendPage.js';
 export { PersonPage } from './chart/PersonPage.js';
 export { ToCountersignPage } from './chart/ToCountersignPage.js';
 export { ClassRoutes } from './class/ClassRoutes.js';
+export { EquipmentPage } from './equipment/EquipmentPage.js';
+export { GaugePage } from './equipment/GaugePage.js';
 export { FactsPage } from './facts/FactsPage.js';
 export { AddPersonPage } from './people/AddPersonPage.js';
 export { CorrectIdentityPage } from './people/CorrectIdentityPage.js';

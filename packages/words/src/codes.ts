@@ -10,6 +10,7 @@ import type {
   EarlyWarning,
   EarlyWarningResponseCode,
   Flag,
+  GaugeResult,
   GlasgowTotal,
   NextStepCode,
   PlaceFlagCode,
@@ -47,6 +48,7 @@ export type ClinicalCode =
   | CodesOf<VoidResult>
   | CodesOf<PulseDeficit>
   | CodesOf<ReadingsAverage>
+  | CodesOf<GaugeResult>
   | NextStepCode
   | RecheckCode
   | CodesOf<RoundCategory>

@@ -16,15 +16,22 @@ export type RunEvidence = {
   readonly run: Run;
   readonly place: RunPlace;
   readonly circumstances: RunCircumstancesKept;
+  /** Which gauge of the place; absent for not said. */
+  readonly gauge?: string | null;
   readonly override: PressureOverride;
   readonly note: string | null;
 };
 
 /** The content of a run's entry, its value made from its evidence by the rules in force. */
 export function chartRun(done: RunEvidence, inForce: InForce, program: string): RunContent {
-  const { run, place, circumstances, override, note } = done;
+  const { run, place, circumstances, gauge = null, override, note } = done;
   return {
-    evidence: { run: copiedRun(run), place: copiedPlace(place), circumstances: copiedAround(circumstances) },
+    evidence: {
+      run: copiedRun(run),
+      place: copiedPlace(place),
+      circumstances: copiedAround(circumstances),
+      gauge,
+    },
     value: valueOfRun(done, inForce),
     override: override === null ? null : { ...override },
     computedBy: {

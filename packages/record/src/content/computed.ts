@@ -1,4 +1,4 @@
-import { COUNT_RULE, RUN_RULE, type SectionName, SIGN_RULE, TAPS_RULE } from '@evenfall/clinical';
+import { COUNT_RULE, GAUGE_RULE, RUN_RULE, type SectionName, SIGN_RULE, TAPS_RULE } from '@evenfall/clinical';
 import type { InForce } from './inForce.js';
 
 /** For each kind of entry that holds a computed value: the rule of this program, and the section that it goes by (null for none). */
@@ -7,6 +7,7 @@ export const COMPUTED = {
   taps: { rule: TAPS_RULE, section: 'count' },
   run: { rule: RUN_RULE, section: 'deflation' },
   sign: { rule: SIGN_RULE, section: null },
+  'gauge-logged': { rule: GAUGE_RULE, section: null },
 } as const satisfies Record<string, { readonly rule: string; readonly section: SectionName | null }>;
 
 export type ComputedKind = keyof typeof COMPUTED;

@@ -11,9 +11,10 @@ import {
 import { classSessionContent, classSessionEndedContent, keptByAgreementContent } from './classSession.js';
 import { countContent } from './count.js';
 import { countersignedContent } from './countersigned.js';
+import { equipmentContent, equipmentEndedContent, gaugeLoggedContent } from './equipment.js';
 import { factContent, factEndedContent } from './fact.js';
 import { firstRoundContent, roundContent, upgradeRound } from './round.js';
-import { runContent } from './run.js';
+import { firstRunContent, runContent, upgradeRun } from './run.js';
 import { signContent } from './sign.js';
 import { tapsContent } from './taps.js';
 
@@ -44,7 +45,7 @@ export const KINDS = {
   'identity-erased': first(identityErasedContent),
   count: first(countContent),
   taps: first(tapsContent),
-  run: first(runContent),
+  run: { schemas: { 1: firstRunContent, 2: runContent }, newest: 2, upgrade: upgradeRun },
   sign: first(signContent),
   round: { schemas: { 1: firstRoundContent, 2: roundContent }, newest: 2, upgrade: upgradeRound },
   fact: first(factContent),
@@ -53,6 +54,9 @@ export const KINDS = {
   countersigned: first(countersignedContent),
   'entered-in-error': first(enteredInErrorContent),
   'protocol-chosen': first(protocolChosenContent),
+  equipment: first(equipmentContent),
+  'equipment-ended': first(equipmentEndedContent),
+  'gauge-logged': first(gaugeLoggedContent),
   'class-session': first(classSessionContent),
   'class-session-ended': first(classSessionEndedContent),
   'kept-by-agreement': first(keptByAgreementContent),

@@ -11,6 +11,7 @@ import {
   SIDES,
 } from '@evenfall/clinical';
 import { z } from 'zod';
+import { id } from '../entry/id.js';
 import { computedBy } from './computedBy.js';
 import { flag, note } from './shared.js';
 
@@ -93,37 +94,46 @@ const override = z
   .nullable();
 export type PressureOverride = z.infer<typeof override>;
 
-/**
- * One inflation and deflation of the cuff, charted. `evidence` is what was done and where; `value` is what
- * `clinical/deflation` and `clinical/cuff` made of it under the rule that `computedBy` names. `isAveraged` is false
- * for a site other than the upper arm; `biasMmHg` what a wrong cuff is expected to add, which nobody subtracts.
- */
-export const runContent = z
+const value = z
   .object({
-    evidence: z.object({ run, place, circumstances }).strict(),
-    value: z
-      .object({
-        systolic: z.number(),
-        diastolic: number,
-        muffled: number,
-        diastolicUsed: number,
-        systolicRange: range,
-        diastolicRange: range,
-        deflationRateMmHgPerSecond: number,
-        earlyDeflationRateMmHgPerSecond: number,
-        dropPerBeatMmHg: number,
-        marginMmHg: number,
-        flags: z.array(flag),
-        why: z.array(flag),
-        method: z.enum(METHODS),
-        gap: z.object({ fromMmHg: z.number(), toMmHg: z.number() }).strict().nullable(),
-        isAveraged: z.boolean(),
-        biasMmHg: z.object({ systolic: z.number(), diastolic: z.number() }).strict().nullable(),
-      })
-      .strict(),
-    override,
-    computedBy,
-    note,
+    systolic: z.number(),
+    diastolic: number,
+    muffled: number,
+    diastolicUsed: number,
+    systolicRange: range,
+    diastolicRange: range,
+    deflationRateMmHgPerSecond: number,
+    earlyDeflationRateMmHgPerSecond: number,
+    dropPerBeatMmHg: number,
+    marginMmHg: number,
+    flags: z.array(flag),
+    why: z.array(flag),
+    method: z.enum(METHODS),
+    gap: z.object({ fromMmHg: z.number(), toMmHg: z.number() }).strict().nullable(),
+    isAveraged: z.boolean(),
+    biasMmHg: z.object({ systolic: z.number(), diastolic: z.number() }).strict().nullable(),
   })
   .strict();
+
+/** Schema 1: before the place kept its gauges. */
+export const firstRunContent = z
+  .object({ evidence: z.object({ run, place, circumstances }).strict(), value, override, computedBy, note })
+  .strict();
+
+/**
+ * One inflation and deflation of the cuff, charted. `evidence` is what was done and where, and with which gauge of the
+ * place (null for not said); `value` is what `clinical/deflation` and `clinical/cuff` made of it under the rule that
+ * `computedBy` names. `isAveraged` is false for a site other than the upper arm; `biasMmHg` what a wrong cuff is
+ * expected to add, which nobody subtracts.
+ */
+export const runContent = firstRunContent
+  .extend({ evidence: z.object({ run, place, circumstances, gauge: id.nullable() }).strict() })
+  .strict();
 export type RunContent = z.infer<typeof runContent>;
+
+/** A run of schema 1 in the newest shape: nobody said which gauge it was. */
+export function upgradeRun(content: unknown, from: number): unknown {
+  if (from > 1) return content;
+  const older = content as z.infer<typeof firstRunContent>;
+  return { ...older, evidence: { ...older.evidence, gauge: null } };
+}

@@ -3,6 +3,7 @@ import type { ActNowClosedContent } from '../content/actNowClosed.js';
 import type { ClassSessionContent, KeptByAgreementContent } from '../content/classSession.js';
 import type { CountContent } from '../content/count.js';
 import type { CountersignedContent } from '../content/countersigned.js';
+import type { EquipmentContent, EquipmentEndedContent, GaugeLoggedContent } from '../content/equipment.js';
 import type { FactContent, FactEndedContent } from '../content/fact.js';
 import { KIND_NAMES, type KindName } from '../content/kinds.js';
 import type { RoundContent } from '../content/round.js';
@@ -27,7 +28,7 @@ export const entryFrame = z
     book,
     kind: z.enum(KIND_NAMES),
     schema: z.number().int().min(1),
-    /** Whose entry; null only for entries about the place (a protocol chosen). */
+    /** Whose entry; null only for entries about the place (a protocol chosen, its equipment). */
     person: id.nullable(),
     /** The set of signs that it belongs to. */
     round: id.nullable(),
@@ -63,6 +64,9 @@ type Content = {
   countersigned: CountersignedContent;
   'entered-in-error': { readonly note: string | null };
   'protocol-chosen': { readonly version: string | null };
+  equipment: EquipmentContent;
+  'equipment-ended': EquipmentEndedContent;
+  'gauge-logged': GaugeLoggedContent;
   'class-session': ClassSessionContent;
   'class-session-ended': Readonly<Record<never, never>>;
   'kept-by-agreement': KeptByAgreementContent;

@@ -1,13 +1,16 @@
 import { describe, expect, test } from 'vitest';
+import { chartGaugeLog } from '../content/chartGaugeLog.js';
 import { KIND_NAMES, KINDS, type Kind, type KindName } from '../content/kinds.js';
 import {
   countContent,
   frame,
   idOf,
+  NO_PROTOCOL,
   placesOf,
   runContent,
   signContent,
   signingContent,
+  TEST_PROGRAM,
   tapsContent,
 } from '../testing/work.js';
 import type { EntryFrame } from './entry.js';
@@ -39,6 +42,20 @@ const CONTENTS: Record<KindName, object> = {
   countersigned: { signing: idOf(2), agrees: true, ownRound: null, note: null },
   'entered-in-error': { note: null },
   'protocol-chosen': { version: null },
+  equipment: {
+    what: 'gauge',
+    name: 'Gauge 3 (invented)',
+    type: 'aneroid',
+    room: 'Room 2',
+    serial: null,
+    note: null,
+  },
+  'equipment-ended': { equipment: idOf(2), reason: null },
+  'gauge-logged': chartGaugeLog(
+    { gauge: idOf(2), log: { of: 'zero', restMmHg: 0 }, note: null },
+    NO_PROTOCOL,
+    TEST_PROGRAM,
+  ),
   'class-session': { title: 'Tuesday group (invented)', endsBy: '2026-11-26T00:00:00Z' },
   'class-session-ended': {},
   'kept-by-agreement': { teacherAgrees: true, subjectAgrees: true },
@@ -47,6 +64,9 @@ const CONTENTS: Record<KindName, object> = {
 /** What the acts of a class need besides. */
 const OF_A_CLASS = { book: 'class', role: 'teacher', session: idOf(1) } as const;
 const MORE: Partial<Record<KindName, Partial<EntryFrame>>> = {
+  equipment: { person: null },
+  'equipment-ended': { person: null },
+  'gauge-logged': { person: null },
   'class-session': { ...OF_A_CLASS, person: null },
   'class-session-ended': { ...OF_A_CLASS, person: null },
   'kept-by-agreement': OF_A_CLASS,
@@ -80,7 +100,10 @@ describe.each(KIND_NAMES)('an entry of kind %s', (kind) => {
   });
 
   test('has a person, unless it is about the place itself or a whole class', () => {
-    const isOfNobody = ['protocol-chosen', 'class-session', 'class-session-ended'].includes(kind);
+    const isOfNobody = [
+      ...['protocol-chosen', 'class-session', 'class-session-ended'],
+      ...['equipment', 'equipment-ended', 'gauge-logged'],
+    ].includes(kind);
     expect(placesOf(readEntry({ ...good, person: null }))).toEqual(isOfNobody ? [] : ['/person']);
   });
 
@@ -90,6 +113,33 @@ describe.each(KIND_NAMES)('an entry of kind %s', (kind) => {
     );
     expect(placesOf(readEntry({ ...good, round: null }))).toEqual(isSigned ? ['/round'] : []);
   });
+});
+
+test('equipment is of nobody, and of the book of charts alone, whatever book it is used in', () => {
+  const gauge = frame('equipment', CONTENTS.equipment, { person: null });
+  expect(placesOf(readEntry(gauge))).toEqual([]);
+  expect(placesOf(readEntry({ ...gauge, person: idOf(9001) }))).toEqual(['/person']);
+  expect(placesOf(readEntry({ ...gauge, book: 'simulated' }))).toEqual(['/book']);
+});
+
+test('equipment that was named in error is marked by an entry of nobody', () => {
+  const amends = { entry: idOf(2), reason: 'duplicate', text: null } as const;
+  const mark = frame('entered-in-error', { note: null }, { person: null, amends });
+  expect(placesOf(readEntry(mark))).toEqual([]);
+});
+
+test('a run of schema 1 was read from a gauge that nobody named', () => {
+  const content = runContent({
+    method: 'palpation',
+    moments: [{ what: 'pulse back', mmHg: 122 }],
+  });
+  const { gauge: _, ...evidence } = content.evidence;
+  const read = readEntry(frame('run', { ...content, evidence }, { schema: 1 }));
+  expect(read.ok && read.value.kind === 'run' && read.value.content.evidence.gauge).toBeNull();
+  expect(read.ok && read.value.content).toEqual(content);
+  expect(placesOf(readEntry(frame('run', { ...content, evidence }, { schema: 2 })))).toEqual([
+    '/content/evidence/gauge',
+  ]);
 });
 
 test('every problem of frame and content is said together, in order of place', () => {

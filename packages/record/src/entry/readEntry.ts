@@ -59,12 +59,28 @@ const IN_A_ROUND: readonly KindName[] = [
 ];
 
 /** What is about a place or a whole class, and so about nobody. */
-const ABOUT_NOBODY: readonly KindName[] = ['protocol-chosen', 'class-session', 'class-session-ended'];
+const ABOUT_NOBODY: readonly KindName[] = [
+  'protocol-chosen',
+  'equipment',
+  'equipment-ended',
+  'gauge-logged',
+  'class-session',
+  'class-session-ended',
+];
+
+/** What the place measures with: of no person, and kept beside the charts, whatever book it is used in. */
+export const EQUIPMENT_KINDS: readonly KindName[] = ['equipment', 'equipment-ended', 'gauge-logged'];
 
 /** Only what is about nobody needs no person: a value without one would stand in no chart. */
-function lacking({ kind, person, round }: EntryFrame): Refusal[] {
+function lacking({ kind, book, person, round, amends }: EntryFrame): Refusal[] {
+  const isEquipment = EQUIPMENT_KINDS.includes(kind);
   return [
-    ...(person === null && !ABOUT_NOBODY.includes(kind)
+    ...(isEquipment && book !== 'care'
+      ? [refusal('/book', 'contradicts', 'choice', book, { choices: ['care'] })]
+      : []),
+    ...(isEquipment && person !== null ? [refusal('/person', 'contradicts', 'nobody', person)] : []),
+    // Equipment that was entered in error has nobody either: what it amends says so (see `wrongAmendments`).
+    ...(person === null && !ABOUT_NOBODY.includes(kind) && !(kind === 'entered-in-error' && amends !== null)
       ? [refusal('/person', 'missing', 'person', null)]
       : []),
     ...(round === null && IN_A_ROUND.includes(kind) ? [refusal('/round', 'missing', 'round', null)] : []),

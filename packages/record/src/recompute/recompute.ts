@@ -1,5 +1,13 @@
-import { parseCountOrVoid, parseRun, parseSign, parseTaps, type Refusal } from '@evenfall/clinical';
+import {
+  parseCountOrVoid,
+  parseGaugeLog,
+  parseRun,
+  parseSign,
+  parseTaps,
+  type Refusal,
+} from '@evenfall/clinical';
 import { chartCount } from '../content/chartCount.js';
+import { chartGaugeLog } from '../content/chartGaugeLog.js';
 import { chartRun } from '../content/chartRun.js';
 import { chartSign } from '../content/chartSign.js';
 import { chartTaps } from '../content/chartTaps.js';
@@ -78,6 +86,12 @@ function charted(entry: Computed, rules: InForce): Again {
       if (!read.ok) return impossible(read.refusals, '/content/evidence/sign');
       const done = { ...entry.content, ...entry.content.evidence, sign: read.value };
       return { ok: true, value: chartSign(done, rules, program).value };
+    }
+    case 'gauge-logged': {
+      const read = parseGaugeLog(entry.content.evidence.log);
+      if (!read.ok) return impossible(read.refusals, '/content/evidence/log');
+      const done = { ...entry.content, log: read.value };
+      return { ok: true, value: chartGaugeLog(done, rules, program).value };
     }
   }
 }

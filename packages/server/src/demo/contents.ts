@@ -62,6 +62,7 @@ function countOf(of: Rate, { n, windowSeconds, clock, first }: InventedCount): C
 export function pressureContent(
   { run, side, posture, cuff, armCm, uprightMinutes }: InventedPressure,
   inForce: InForce,
+  gauge: string | null,
 ): RunContent {
   const place = {
     site: 'upper-arm' as const,
@@ -72,7 +73,7 @@ export function pressureContent(
     override: null,
   };
   const circumstances = { ...UNKNOWN_RUN_CIRCUMSTANCES, uprightMinutes: uprightMinutes ?? null };
-  const done = { run: must(parseRun(run)), place, circumstances, override: null, note: null };
+  const done = { run: must(parseRun(run)), place, circumstances, gauge, override: null, note: null };
   return chartRun(done, inForce, PROGRAM);
 }
 

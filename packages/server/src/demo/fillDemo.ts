@@ -1,4 +1,5 @@
 import {
+  chartGaugeLog,
   chartRound,
   type Entry,
   type EntryFrame,
@@ -21,6 +22,7 @@ import { bytesFrom, chanceFrom } from './chance.js';
 import { INVENTED_PEOPLE } from './clinic.js';
 import { correctedCount, must, pressureContent, rateContent, signContent } from './contents.js';
 import { keepDemoProtocol } from './demoProtocol.js';
+import { INVENTED_CUFFS, INVENTED_GAUGES } from './equipment.js';
 import {
   type Amended,
   INVENTED_AGENTS,
@@ -49,6 +51,7 @@ class DemoFilling {
   private readonly chance = chanceFrom(20261125);
   private readonly device: string;
   private readonly agents: Record<InventedAgent, string>;
+  private readonly gauges: Partial<Record<InventedAgent, string>> = {};
   private inForce: InForce = NOTHING_CHOSEN;
   private sequence = 0;
 
@@ -65,6 +68,7 @@ class DemoFilling {
       await addAgent(this.db, this.site, { id: this.agents[key as InventedAgent], name });
     }
     await this.chooseProtocol();
+    await this.equip();
     for (const invented of INVENTED_PEOPLE) await this.person(invented);
   }
 
@@ -73,6 +77,22 @@ class DemoFilling {
     this.inForce = inForceUnder(protocol, version);
     const longAgo = Math.max(...INVENTED_PEOPLE.map(sinceHours)) + 1;
     await this.keep([this.frame('protocol-chosen', 'doctor', longAgo, { version })]);
+  }
+
+  /** The gauges with their logs, and the cuffs, all named before anything was read. */
+  private async equip(): Promise<void> {
+    const logged = INVENTED_GAUGES.flatMap(({ log }) => log.map(({ daysAgo }) => daysAgo * HOURS_PER_DAY));
+    const longAgo = Math.max(...INVENTED_PEOPLE.map(sinceHours), ...logged) + 1;
+    for (const { named, readBy, log } of INVENTED_GAUGES) {
+      const gauge = this.frame('equipment', 'doctor', longAgo, named);
+      this.gauges[readBy] = gauge.id;
+      const lines = log.map(({ daysAgo, agent, log: done, note = null }) => {
+        const content = chartGaugeLog({ gauge: gauge.id, log: done, note }, NOTHING_CHOSEN, PROGRAM);
+        return this.frame('gauge-logged', agent, daysAgo * HOURS_PER_DAY, content);
+      });
+      await this.keep([gauge, ...lines]);
+    }
+    await this.keep(INVENTED_CUFFS.map((cuffs) => this.frame('equipment', 'doctor', longAgo, cuffs)));
   }
 
   private async person(invented: InventedPerson): Promise<void> {
@@ -128,7 +148,7 @@ class DemoFilling {
       }
     }
     for (const [index, one] of pressures.entries())
-      add('pressure', 'run', pressureContent(one, inForce), 1 + index);
+      add('pressure', 'run', pressureContent(one, inForce, this.gauges[agent] ?? null), 1 + index);
     for (const one of others) {
       const content = signContent(one, facts.ageMonths, inForce);
       add(content.evidence.sign.of, 'sign', content, 1 + pressures.length);
@@ -181,7 +201,7 @@ class DemoFilling {
     return pressures.flatMap((one, index) => {
       const old = runs[index];
       if (one.meant === undefined || old === undefined) return [];
-      const content = pressureContent({ ...one, run: one.meant }, this.inForce);
+      const content = pressureContent({ ...one, run: one.meant }, this.inForce, this.gauges[agent] ?? null);
       return [this.amending(old, 'run', agent, hoursAgo - 0.5, content, 'typing-slip')];
     });
   }
@@ -237,7 +257,7 @@ class DemoFilling {
       id: this.id(),
       book: 'care',
       kind,
-      schema: 1,
+      schema: kind === 'run' ? 2 : 1,
       person: null,
       round: null,
       session: null,

@@ -8,6 +8,7 @@ import { accountRoutes } from './accounts.js';
 import { agentRoutes } from './agents.js';
 import { classSessionRoutes } from './classSessions.js';
 import { entryRoutes } from './entries.js';
+import { equipmentRoutes } from './equipment.js';
 import { requestLog } from './log.js';
 import { openApiDocument } from './openApi.js';
 import { personRoutes } from './persons.js';
@@ -63,6 +64,7 @@ export function createApi(world: World, isTrusted = false): OpenAPIHono {
   entryRoutes(app, world);
   classSessionRoutes(app, world);
   protocolRoutes(app, world);
+  equipmentRoutes(app, world);
   app.get('/api/openapi.json', (c) => c.json(openApiDocument(app)));
   app.all('/api/*', (c) => problemAnswer(c, 404));
   app.onError((error, c) => {

@@ -74,7 +74,8 @@ async function identitiesOf(db: Kysely<Tables>, where: Where) {
   };
 }
 
-async function newestIdentity(
+/** Who a person is by the newest version of their identity; null once erased. */
+export async function newestIdentity(
   db: Kysely<Tables>,
   { site, book, person }: Where,
 ): Promise<Identity | ClassIdentity | null> {

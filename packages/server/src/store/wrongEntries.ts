@@ -5,6 +5,7 @@ import type { Tables } from '../database/schema.js';
 import { keptProtocols } from './protocols.js';
 import { readableIn } from './rows.js';
 import { wrongAbout } from './wrongAbout.js';
+import { wrongEquipment } from './wrongEquipment.js';
 import { wrongSessions } from './wrongSessions.js';
 import { wrongSignings } from './wrongSignings.js';
 
@@ -23,6 +24,7 @@ export async function wrongEntries(
   refusals.push(...(await wrongAmendments(tx, site, entries)));
   refusals.push(...(await wrongSignings(tx, site, entries, program)));
   refusals.push(...(await wrongAbout(tx, site, entries)));
+  refusals.push(...(await wrongEquipment(tx, site, entries)));
   refusals.push(...(await wrongSessions(tx, site, entries)));
   refusals.push(...(await wrongValues(tx, site, entries, program)));
   refusals.push(...(await unknownChoices(tx, site, entries)));
@@ -142,7 +144,13 @@ async function amendable(
 }
 
 /** What is said of something else: a slip in it is said anew, and is no more than marked. */
-const SAID_OF_ANOTHER: readonly Entry['kind'][] = ['act-now-closed', 'countersigned', 'fact-ended'];
+const SAID_OF_ANOTHER: readonly Entry['kind'][] = [
+  'act-now-closed',
+  'countersigned',
+  'fact-ended',
+  'gauge-logged',
+  'equipment-ended',
+];
 
 /**
  * A pulse replaces a pulse, however each was taken; anything charted can be entered in error, and what closed, ended
@@ -156,6 +164,7 @@ function sameSign(old: Entry, marked: Entry, next: Entry): boolean {
 }
 
 function subjectOf(entry: Entry): string | null {
+  if (entry.kind === 'equipment') return `equipment ${entry.content.what}`;
   return entry.kind === 'round' || entry.kind === 'fact' ? entry.kind : signOf(entry);
 }
 

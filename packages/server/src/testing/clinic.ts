@@ -222,6 +222,7 @@ export class TestClinic {
     run: Record<string, unknown>,
     more: Partial<EntryFrame> = {},
     inForce = NOTHING_CHOSEN,
+    gauge: string | null = null,
   ): EntryFrame {
     const read = parseRun(run);
     if (!read.ok) throw new Error(JSON.stringify(read.refusals));
@@ -236,6 +237,7 @@ export class TestClinic {
         override: null,
       },
       circumstances: { ...UNKNOWN_RUN_CIRCUMSTANCES, uprightMinutes: null },
+      gauge,
       override: null,
       note: null,
     } as const;
@@ -279,7 +281,7 @@ export class TestClinic {
       id: v7(),
       book: 'care',
       kind,
-      schema: 1,
+      schema: kind === 'run' ? 2 : 1,
       person,
       round: ['count', 'taps', 'run', 'sign', 'round'].includes(kind) ? v7() : null,
       session: more.book === 'class' ? this.classSession : null,

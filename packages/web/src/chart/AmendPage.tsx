@@ -11,7 +11,7 @@ import { signOfCharted } from '../parts/charted.js';
 import { IdentityOf, nameIn } from '../parts/Identity.js';
 import { Page } from '../parts/Page.js';
 import { WhoMeasures } from '../people/WhoMeasures.js';
-import { WRITTEN_SCHEMA } from '../round/entries.js';
+import { RUN_SCHEMA, WRITTEN_SCHEMA } from '../round/entries.js';
 import { entriesIn, useInForce, useRecord } from '../round/useRound.js';
 import { loadRecord } from '../server/load.js';
 import { refusedBecause } from '../server/server.js';
@@ -113,7 +113,7 @@ function AmendForm({ amended, entry, person, birthDate, inForce }: AmendFormProp
       measuredAt: amendment.change.what === 'time' ? amendment.change.measuredAt : entry.measuredAt,
       ...inBook,
       kind,
-      schema: WRITTEN_SCHEMA,
+      schema: kind === 'run' ? RUN_SCHEMA : WRITTEN_SCHEMA,
       person,
       round: entry.round,
       agent,

@@ -4,6 +4,7 @@ import { Link } from 'wouter';
 import { useIsOver } from '../app/book.js';
 import { useApp } from '../app/context.js';
 import { instantText, stampText } from '../app/times.js';
+import { GaugeNamed } from '../equipment/GaugeNamed.js';
 import { chartedText, isRate } from '../parts/charted.js';
 import { Flags } from '../parts/Flags.js';
 import { VersionMention } from '../protocol/VersionMention.js';
@@ -138,6 +139,14 @@ function EntryStory({ entry, isOneOfSeveral }: EntryStoryProps) {
             : given.kind === 'run'
               ? runFacts(given.content, words)
               : signFacts(given.content, words)),
+          ...(given.kind === 'run' && given.content.evidence.gauge !== null
+            ? [
+                [
+                  words.sentence('equipment.which'),
+                  <GaugeNamed key="gauge" gauge={given.content.evidence.gauge} />,
+                ] as const,
+              ]
+            : []),
           ...kept,
         ]}
       />

@@ -63,6 +63,9 @@ export function PeoplePage() {
             <Link href="/protocol" className="button button-quiet">
               {words.sentence('protocol.link')}
             </Link>
+            <Link href="/equipment" className="button button-quiet">
+              {words.sentence('equipment.link')}
+            </Link>
             <Link href="/class" className="button button-quiet">
               {words.sentence('class.link')}
             </Link>

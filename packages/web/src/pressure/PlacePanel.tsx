@@ -16,8 +16,10 @@ import {
 import type { RunPlace } from '@evenfall/record';
 import { useState } from 'react';
 import { useLocation } from 'wouter';
+import { useBook } from '../app/book.js';
 import { useApp } from '../app/context.js';
 import { useForm } from '../app/forms.js';
+import { GaugeChoice, useGaugeAtHand, useRememberGauge } from '../equipment/GaugeChoice.js';
 import { Choices } from '../parts/Choices.js';
 import { Field } from '../parts/Field.js';
 import { Flags } from '../parts/Flags.js';
@@ -25,7 +27,7 @@ import { NotDoneForm } from '../round/NotDoneForm.js';
 import { nextHref } from '../round/nextHref.js';
 import { standingOf } from '../round/standing.js';
 import type { Round } from '../round/useRound.js';
-import { suggestedPlace, withPlace, withPressureNotDone } from './pressureSteps.js';
+import { suggestedPlace, withGauge, withPlace, withPressureNotDone } from './pressureSteps.js';
 
 /** Arm, posture, site and cuff, held against the facts of the day. */
 export function PlacePanel({ round, person }: { readonly round: Round; readonly person: string }) {
@@ -45,6 +47,9 @@ export function PlacePanel({ round, person }: { readonly round: Round; readonly 
     why: was?.override?.reason ?? '',
   });
   const [isAsked, setAsked] = useState(false);
+  const isCare = useBook().book === 'care';
+  const { gauges, gauge } = useGaugeAtHand();
+  const remember = useRememberGauge();
 
   const side = form.text('side') as Side;
   const site = form.text('site') as CuffSite;
@@ -85,7 +90,8 @@ export function PlacePanel({ round, person }: { readonly round: Round; readonly 
       override: needsOverride && hasOverride ? override : null,
     };
     form.done();
-    round.change((before) => withPlace(before, place, rules.plan.palpateFirst));
+    const read = isCare ? (gauge?.id ?? null) : null;
+    round.change((before) => withPlace(withGauge(before, read), place, rules.plan.palpateFirst));
   };
   return (
     <>
@@ -149,6 +155,7 @@ export function PlacePanel({ round, person }: { readonly round: Round; readonly 
           onChoose={(id) => form.set('posture', id)}
         />
         <Flags flags={chosen.why} />
+        {isCare ? <GaugeChoice gauges={gauges} chosen={gauge} onChoose={remember} /> : null}
         <CuffFields round={round} form={form} site={site} armWrong={armWrong} question={question} />
         {check.allowed === 'never' ? null : (
           <button type="submit" className="button button-first button-large">

@@ -22,6 +22,8 @@ export type DraftRun = {
   readonly run: Run;
   readonly place: RunPlace;
   readonly uprightMinutes: number | null;
+  /** Which gauge of the place; absent for not said. */
+  readonly gauge?: string | null;
   /** When the cuff went up; null for a reading that was taken before it was typed. */
   readonly inflatedAt: Instant | null;
   /** When its numbers were kept: the cuff was let go before. */
@@ -70,6 +72,8 @@ export type PressureAt =
 export type PressureDraft = {
   /** Where the cuff is; null until it was put on. */
   readonly place: RunPlace | null;
+  /** Which gauge of the place the readings to come are read from; absent for not said. */
+  readonly gauge?: string | null;
   readonly felt: readonly FeltDraft[];
   readonly values: readonly DraftRun[];
   readonly notDone: NotDone | null;

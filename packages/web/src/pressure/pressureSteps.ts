@@ -39,6 +39,11 @@ export function withPlace(draft: RoundDraft, place: RunPlace, palpateFirst: bool
   });
 }
 
+/** Which gauge is read from now on; readings taken before keep theirs. */
+export function withGauge(draft: RoundDraft, gauge: string | null): RoundDraft {
+  return withPressure(draft, (pressure) => ({ ...pressure, gauge }));
+}
+
 /** The pulse was lost at a pressure: the cuff is let go, and goes up again for listening. */
 export function withFelt(draft: RoundDraft, felt: FeltDraft): RoundDraft {
   return withPressure(draft, (pressure) => ({
@@ -60,7 +65,7 @@ export function blankReading(
 export function withReading(draft: RoundDraft, reading: DraftRun): RoundDraft {
   return withPressure(draft, (pressure) => ({
     ...pressure,
-    values: [...pressure.values, reading],
+    values: [...pressure.values, { ...reading, gauge: pressure.gauge ?? null }],
     notDone: null,
     measuring: { at: 'shown', entry: reading.entry },
   }));

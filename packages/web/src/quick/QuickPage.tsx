@@ -5,6 +5,7 @@ import { useRef, useState } from 'react';
 import { Link, useLocation } from 'wouter';
 import { useApp } from '../app/context.js';
 import { useForm } from '../app/forms.js';
+import { useGaugeAtHand } from '../equipment/GaugeChoice.js';
 import { FactsLines } from '../facts/FactsLines.js';
 import { Asking } from '../parts/Asking.js';
 import { Flags } from '../parts/Flags.js';
@@ -87,6 +88,7 @@ function QuickSet({ person, round, record }: SetProps) {
   // How somebody counts is a habit of theirs and holds for the next person too.
   const habit = useForm('quick habit', { windowSeconds: String(countRules.pulseWindowSeconds) });
   const signer = useSigner();
+  const gauge = useGaugeAtHand().gauge?.id ?? null;
   const [made, setMade] = useState(() => ({ run: ids(), pulse: ids() }));
   const [isAsked, setAsked] = useState(false);
   const field = useRef<HTMLInputElement>(null);
@@ -106,7 +108,7 @@ function QuickSet({ person, round, record }: SetProps) {
     measuredAt: begun,
     keptAt: { session, atMs: clock.monotonicMs() },
   };
-  const next = set === null || place === null ? null : withTypedSet(draft, set, place.place, start);
+  const next = set === null || place === null ? null : withTypedSet(draft, set, place.place, gauge, start);
   const standing = next === null ? null : standingOf(next, { facts, inForce, program });
   const reading = next?.pressure.values.at(-1);
   const flags =

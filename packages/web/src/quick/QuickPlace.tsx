@@ -3,6 +3,7 @@ import type { RunPlace } from '@evenfall/record';
 import { useState } from 'react';
 import { useApp } from '../app/context.js';
 import { dayText } from '../app/times.js';
+import { GaugeChoice, GaugeWarning, useGaugeAtHand, useRememberGauge } from '../equipment/GaugeChoice.js';
 import { Field } from '../parts/Field.js';
 import { placeText } from '../pressure/placeText.js';
 import type { CarriedPlace } from './carriedPlace.js';
@@ -23,25 +24,31 @@ type PlaceProps = {
 export function QuickPlace({ form, habit, carried, place, windows, isAsked, rules }: PlaceProps) {
   const { words } = useApp();
   const [isOpen, setOpen] = useState(carried === null && place === null);
+  const { gauges, gauge } = useGaugeAtHand();
+  const remember = useRememberGauge();
   const isCarried = carried !== null && form.text('side') === carried.place.side;
   if (!isOpen && place !== null) {
     const text = placeText(place, words);
     return (
-      <p className="place-line small">
-        <span>
-          {isCarried
-            ? words.sentence('quick.placeWas', { place: text, at: dayText(carried.at.slice(0, 10), words) })
-            : text}
-          {' · '}
-          {words.sentence(form.text('method') === 'device' ? 'quick.device' : 'quick.auscultation')}
-          {' · '}
-          {words.sentence('quick.pulseFor')}{' '}
-          {words.sentence('quick.seconds', { seconds: Number(habit.text('windowSeconds')) })}
-        </span>
-        <button type="button" className="button button-quiet" onClick={() => setOpen(true)}>
-          {words.sentence('quick.change')}
-        </button>
-      </p>
+      <>
+        <p className="place-line small">
+          <span>
+            {isCarried
+              ? words.sentence('quick.placeWas', { place: text, at: dayText(carried.at.slice(0, 10), words) })
+              : text}
+            {' · '}
+            {words.sentence(form.text('method') === 'device' ? 'quick.device' : 'quick.auscultation')}
+            {' · '}
+            {words.sentence('quick.pulseFor')}{' '}
+            {words.sentence('quick.seconds', { seconds: Number(habit.text('windowSeconds')) })}
+            {gauge === null ? null : ` · ${words.sentence('equipment.whichIs', { text: gauge.named.name })}`}
+          </span>
+          <button type="button" className="button button-quiet" onClick={() => setOpen(true)}>
+            {words.sentence('quick.change')}
+          </button>
+        </p>
+        <GaugeWarning gauge={gauge} />
+      </>
     );
   }
   const choice = (
@@ -90,6 +97,7 @@ export function QuickPlace({ form, habit, carried, place, windows, isAsked, rule
         windows.map((seconds) => [String(seconds), words.sentence('quick.seconds', { seconds })] as const),
         habit,
       )}
+      <GaugeChoice gauges={gauges} chosen={gauge} onChoose={remember} />
     </div>
   );
 }

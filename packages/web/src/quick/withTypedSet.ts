@@ -18,6 +18,7 @@ export function withTypedSet(
   draft: RoundDraft,
   { run, method, numbers, pulse }: TypedSet,
   place: RunPlace,
+  gauge: string | null,
   { run: entry, pulse: counted, sequence, measuredAt, keptAt }: SetStart,
 ): RoundDraft {
   const taken =
@@ -31,7 +32,11 @@ export function withTypedSet(
           noticed: NOTHING_NOTICED,
           count: pulse,
         });
-  const placed = withPressure({ ...taken, isIdentityChecked: true }, (pressure) => ({ ...pressure, place }));
+  const placed = withPressure({ ...taken, isIdentityChecked: true }, (pressure) => ({
+    ...pressure,
+    place,
+    gauge,
+  }));
   return withReading(placed, {
     kind: 'run',
     entry,

@@ -38,6 +38,7 @@ export type Signing = {
 /** The newest schema of each kind that the page writes (a test holds it against the record). */
 export const WRITTEN_SCHEMA = 1;
 export const ROUND_SCHEMA = 2;
+export const RUN_SCHEMA = 2;
 
 type Under = Pick<Signing, 'facts' | 'inForce' | 'program'>;
 
@@ -57,13 +58,13 @@ export function contentOf(
 
 /** What the chart will hold of a reading of the pressure. */
 export function runContentOf(draft: RoundDraft, value: DraftRun, { inForce, program }: Under): RunContent {
-  const { run, place, uprightMinutes, note } = value;
+  const { run, place, uprightMinutes, gauge = null, note } = value;
   const circumstances = {
     rhythmFelt: rhythmFelt(draft),
     previous: previousInflation(draft.pressure, value),
     uprightMinutes,
   };
-  return chartRun({ run, place, circumstances, override: null, note }, inForce, program);
+  return chartRun({ run, place, circumstances, gauge, override: null, note }, inForce, program);
 }
 
 /** What the chart will hold of a sign that was read. */
@@ -90,6 +91,7 @@ export function valueEntriesOf(draft: RoundDraft, signing: Signing): EntryFrame[
   const runs = draft.pressure.values.map((value) => ({
     ...started(frame, value),
     kind: value.kind,
+    schema: RUN_SCHEMA,
     content: runContentOf(draft, value, signing),
   }));
   const signs = draft.measures.map((measure) => ({

@@ -45,6 +45,8 @@ export type Kept = {
   readonly learners?: readonly string[];
   /** The browser was asked to keep the store for good; it is asked once. */
   readonly askedToKeep?: boolean;
+  /** The gauge of the place that was last read on this device; absent or null for none. */
+  readonly gauge?: string | null;
   /** How this device's user starts the clock; null for as the rules say. */
   readonly start: Pick<CountStart, 'clock' | 'first'> | null;
   readonly forms: Readonly<Record<string, FormDraft>>;

@@ -2,6 +2,7 @@ import type {
   About,
   ClassSession,
   ClassSessionRecord,
+  EquipmentRecord,
   PersonRecord,
   PersonRow,
   ProtocolRow,
@@ -40,6 +41,8 @@ export type Known = {
   readonly rules: Asked<Readonly<Record<string, InForce>>>;
   readonly placeProtocols: Asked<PlaceProtocols>;
   readonly agents: Asked<readonly Agent[]>;
+  /** Everything said of the place's equipment, and who acts here. */
+  readonly equipment: Asked<EquipmentRecord>;
   readonly people: Asked<readonly PersonRow[]>;
   /** By `recordKey`. */
   readonly records: Readonly<Record<string, Asked<PersonRecord>>>;
@@ -56,6 +59,7 @@ export const NOTHING_KNOWN: Known = {
   rules: ASKED,
   placeProtocols: ASKED,
   agents: ASKED,
+  equipment: ASKED,
   people: ASKED,
   records: {},
   classSessions: ASKED,

@@ -26,6 +26,7 @@ export function tabText({ kept, known }: Pick<State, 'kept' | 'known'>): string 
     about: known.about.value,
     inForce: known.inForce.value,
     agents: known.agents.value,
+    equipment: known.equipment.value,
     records: Object.fromEntries(records),
   });
 }
@@ -35,12 +36,13 @@ export function knownInTab(shelf: TabShelf | null): Known {
   try {
     const text = shelf?.getItem(TAB_KEY) ?? null;
     if (text === null) return NOTHING_KNOWN;
-    const { about, inForce, agents, records } = JSON.parse(text) as Values;
+    const { about, inForce, agents, equipment = null, records } = JSON.parse(text) as Values;
     return {
       ...NOTHING_KNOWN,
       about: here(about),
       inForce: here(inForce),
       agents: here(agents),
+      equipment: here(equipment),
       records: Object.fromEntries(Object.entries(records).map(([key, record]) => [key, here(record)])),
     };
   } catch {
@@ -52,6 +54,7 @@ type Values = {
   readonly about: Known['about']['value'];
   readonly inForce: Known['inForce']['value'];
   readonly agents: Known['agents']['value'];
+  readonly equipment?: Known['equipment']['value'];
   readonly records: Readonly<Record<string, Known['records'][string]['value']>>;
 };
 

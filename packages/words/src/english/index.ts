@@ -10,6 +10,7 @@ import { commandLine, commands, options } from './commandLine.js';
 import { countDetails } from './countDetails.js';
 import { cuffDetails } from './cuffDetails.js';
 import type { Detail } from './detail.js';
+import { equipmentDetails } from './equipmentDetails.js';
 import { expected, expectedByCode } from './expected/index.js';
 import { factTitles } from './factTitles.js';
 import { guidelineTitles } from './guidelineTitles.js';
@@ -40,6 +41,7 @@ const details = {
   ...categoryDetails,
   ...countDetails,
   ...cuffDetails,
+  ...equipmentDetails,
   ...askDetails,
   ...readingsDetails,
   ...roundDetails,

@@ -85,6 +85,14 @@ export const titles = {
     unresponsive: 'does not respond',
   },
   howKnown: { measured: 'measured', stated: 'stated', estimated: 'estimated' },
+  gaugeType: {
+    aneroid: 'Aneroid, with a needle',
+    mercury: 'Mercury column',
+    electronic: 'Electronic display, read while listening',
+    automatic: 'Automatic device that measures by itself',
+  },
+  gaugeCheck: { zero: 'Zero', comparison: 'Comparison', leak: 'Leak test' },
+  gaugeEvent: { dropped: 'Dropped or knocked', repaired: 'Repaired or adjusted' },
   armFact: {
     fistula: 'Fistula in this arm',
     graft: 'Graft in this arm',

@@ -3,6 +3,7 @@ import { app } from './app.js';
 import { chart } from './chart.js';
 import { classBook } from './class.js';
 import { count } from './count.js';
+import { equipment } from './equipment.js';
 import { facts } from './facts.js';
 import { people } from './people.js';
 import { person } from './person.js';
@@ -28,6 +29,7 @@ export const screens = {
   people,
   person,
   facts,
+  equipment,
   count,
   taps,
   signs,

@@ -1,0 +1,85 @@
+import { beginRound, expect, expectAccessible, notDone, test, typePressure } from './evenfall.js';
+
+test('a gauge is named, checked and fails; its readings since the last good check are listed and lead to their charts', async ({
+  page,
+  clinic,
+}) => {
+  await page.goto(`${clinic.address}/`);
+  await page.getByLabel('Name of whoever measures').fill('Wren Halloran (invented)');
+  await page.getByRole('button', { name: 'Keep this name' }).click();
+  await page.getByRole('link', { name: 'Equipment' }).click();
+  await expect(page.getByText('No gauge is named yet')).toBeVisible();
+  await expectAccessible(page);
+
+  await page.getByText('Name a gauge', { exact: true }).click();
+  await page.getByRole('button', { name: 'Keep this gauge' }).click();
+  await expect(page.getByText('Give the gauge the name that stands on it.')).toBeVisible();
+  await page.getByLabel('What stands on its label').fill('Gauge 7 (invented)');
+  await page.getByRole('button', { name: 'Keep this gauge' }).click();
+  await page.getByText('Name cuffs of a room', { exact: true }).click();
+  const cuffs = page.getByRole('region', { name: 'Cuffs by room' });
+  await cuffs.getByLabel('Room or place').fill('Room 4');
+  await cuffs.getByLabel('Scheme and size').selectOption({ value: 'aha-2005/large-adult' });
+  await cuffs.getByLabel('How many').fill('2');
+  await cuffs.getByRole('button', { name: 'Keep these cuffs' }).click();
+  // Bedside handbook 3.2: large adult, arm 35 to 44 cm, bladder 16 x 36 cm.
+  await expect(cuffs.getByText('2 × Large adult')).toBeVisible();
+  await expect(cuffs.getByText(/^arms above 34 to 44 cm · bladder 16 × 36 cm/)).toBeVisible();
+  await expectAccessible(page);
+
+  await page.getByRole('link', { name: /Gauge 7/ }).click();
+  await expect(page.getByText('not yet done')).toHaveCount(3);
+  await page.getByLabel('What it shows with no pressure in it, mmHg').fill('0');
+  await page.getByRole('button', { name: 'Keep', exact: true }).click();
+  await expect(page.getByRole('status').getByText('Good: no difference found')).toBeVisible();
+  await page.getByLabel('Comparison', { exact: true }).check();
+  await page.getByLabel('Held against').fill('mercury column, calibrated in March (invented)');
+  for (const [row, mmHg] of ['0', '50', '102', '150', '203'].entries())
+    await page.getByLabel(`This gauge, point ${row + 1}`).fill(mmHg);
+  await expect(page.getByText('3 mmHg too high at 200')).toBeVisible();
+  await expectAccessible(page);
+  await page.getByRole('button', { name: 'Keep', exact: true }).click();
+  await expect(page.getByRole('status').getByText('Good: 3 mmHg too high at 200')).toBeVisible();
+
+  await test.step('the gauge is one touch in a round, and stays the one of this device', async () => {
+    await page.goto(`${clinic.address}/people/new`);
+    await page.getByLabel('Name', { exact: true }).fill('Hester Quillfeather (invented)');
+    await page.getByLabel('Birth date').fill('1961-02-28');
+    await page.getByRole('button', { name: 'Add this person' }).click();
+    await beginRound(page);
+    await page.goto(page.url().replace(/\/round.*$/, '/round/pressure'));
+    await page.getByLabel('Gauge 7 (invented)').check();
+    // Its leak test was never done: said before the reading.
+    await expect(page.getByText('Gauge 7 (invented) — Check due: leak test')).toBeVisible();
+    await expectAccessible(page);
+    await page.getByRole('button', { name: 'The cuff is on' }).click();
+    await page.getByRole('button', { name: 'Go on without feeling' }).click();
+    await page.getByRole('button', { name: 'Already taken: type it' }).click();
+    await typePressure(page, '15692');
+    await page.goto(page.url().replace(/\/round.*$/, '/round'));
+    for (const sign of ['Pulse', 'Breaths']) await notDone(page, sign);
+    await page.getByRole('button', { name: 'Sign', exact: true }).click();
+    await page.getByText('How this number came about').first().click();
+    await expect(page.getByRole('link', { name: /Gauge 7 \(invented\) \(now: Check due/ })).toBeVisible();
+    await expectAccessible(page);
+  });
+
+  await test.step('it fails: the reading is listed, counted, and leads to its chart', async () => {
+    await page.getByRole('link', { name: /Gauge 7/ }).click();
+    await page.getByLabel('Comparison', { exact: true }).check();
+    await page.getByLabel('Held against').fill('mercury column (invented)');
+    await page.getByLabel('This gauge, point 4').fill('158');
+    await page.getByRole('button', { name: 'Keep', exact: true }).click();
+    await expect(page.getByText('Out of use: comparison failed').first()).toBeVisible();
+    await expect(page.getByText('1 reading of 1 person in between:')).toBeVisible();
+    await expect(page.getByText(/Nothing in any chart was changed/)).toBeVisible();
+    await expectAccessible(page);
+    await page.getByRole('link', { name: /^156\/92, / }).click();
+    await expect(page.getByRole('heading', { name: /Hester Quillfeather/ })).toBeVisible();
+    await beginRound(page);
+    await page.goto(page.url().replace(/\/round.*$/, '/round/pressure'));
+    await expect(page.getByRole('alert').getByText('Gauge 7 (invented) — Out of use')).toBeVisible();
+    await expect(page.getByText('Take another gauge')).toBeVisible();
+    await expectAccessible(page);
+  });
+});

@@ -1,0 +1,162 @@
+import type { Flag } from '../contract/flag.js';
+import { passes, settled } from '../contract/threshold.js';
+import { EQUIPMENT_COMPARISONS as C } from './comparisons.js';
+import { EQUIPMENT_FIGURES as F } from './figures.js';
+
+/** What kinds of gauge there are: read by needle, by column, by digits while one listens; or a device that measures by itself. */
+export const GAUGE_TYPES = ['aneroid', 'mercury', 'electronic', 'automatic'] as const;
+export type GaugeType = (typeof GAUGE_TYPES)[number];
+
+/** The checks that a gauge passes or fails. */
+export const GAUGE_CHECKS = ['zero', 'comparison', 'leak'] as const;
+export type GaugeCheckOf = (typeof GAUGE_CHECKS)[number];
+
+/** What happens to a gauge and takes away what was checked before. */
+export const GAUGE_EVENTS = ['dropped', 'repaired'] as const;
+export type GaugeEvent = (typeof GAUGE_EVENTS)[number];
+
+/** One pressure of a comparison: what the reference showed and what the gauge showed, both in mmHg, read together. */
+export type ComparisonPoint = { readonly referenceMmHg: number; readonly gaugeMmHg: number };
+
+/** The pressures at which a gauge is held against another, from zero up, mmHg: as many as are needed. */
+export const COMPARED_AT_MMHG: readonly number[] = Array.from(
+  { length: F.fewestPoints.value },
+  (_, index) => index * F.pointsApartMmHg.value,
+);
+
+/** What was done with a gauge and what was read. */
+export type GaugeLog =
+  | { readonly of: 'zero'; readonly restMmHg: number }
+  | { readonly of: 'comparison'; readonly reference: string; readonly points: readonly ComparisonPoint[] }
+  | {
+      readonly of: 'leak';
+      readonly fromMmHg: number;
+      readonly toMmHg: number;
+      readonly seconds: number;
+    }
+  | { readonly of: GaugeEvent };
+
+/** `good` or `failed`; `incomplete` where too little was read to say either; `none` of what is no check. */
+export type GaugeVerdict = 'good' | 'failed' | 'incomplete' | 'none';
+
+/** What is wrong with a gauge. */
+export type GaugeFlag = 'gauge-rest-out' | 'gauge-reads-high' | 'gauge-reads-low' | 'gauge-leaks';
+/** Why a check cannot call a gauge good. */
+export type GaugeWhy = 'gauge-few-points' | 'gauge-narrow-points' | 'gauge-leak-short';
+
+/** What a check of a gauge comes to. */
+export type GaugeResult = {
+  readonly verdict: GaugeVerdict;
+  /** What the gauge shows minus what the pressure is, where it is furthest out, mmHg; null where nothing was compared. */
+  readonly errorMmHg: number | null;
+  /** The pressure at which it is furthest out; the lower of two alike. */
+  readonly errorAtMmHg: number | null;
+  /** Mean over the points of a comparison, mmHg. */
+  readonly meanErrorMmHg: number | null;
+  readonly leakMmHgPerMinute: number | null;
+  readonly flags: readonly Flag<GaugeFlag>[];
+  readonly why: readonly Flag<GaugeWhy>[];
+};
+
+/** The rule by which a check is judged; a changed one gets another name. */
+export const GAUGE_RULE = 'gauge-1';
+
+const NOTHING: GaugeResult = {
+  verdict: 'none',
+  errorMmHg: null,
+  errorAtMmHg: null,
+  meanErrorMmHg: null,
+  leakMmHgPerMinute: null,
+  flags: [],
+  why: [],
+};
+
+/**
+ * Judges a check of a gauge. One point too far out fails it however few there are; it is good only where enough of the
+ * scale was looked at. Limits are included: a gauge that is out by exactly the most it may be is good.
+ */
+export function gaugeResult(log: GaugeLog): GaugeResult {
+  switch (log.of) {
+    case 'zero':
+      return zeroResult(log.restMmHg);
+    case 'comparison':
+      return comparisonResult(log.points);
+    case 'leak':
+      return leakResult(log);
+    default:
+      return NOTHING;
+  }
+}
+
+function zeroResult(restMmHg: number): GaugeResult {
+  const isOut = passes(Math.abs(restMmHg), C.mostRestMmHg, F.mostRestMmHg.value);
+  return {
+    ...NOTHING,
+    verdict: isOut ? 'failed' : 'good',
+    errorMmHg: restMmHg,
+    errorAtMmHg: 0,
+    flags: isOut
+      ? [{ code: 'gauge-rest-out', figures: { errorMmHg: restMmHg, limitMmHg: F.mostRestMmHg.value } }]
+      : [],
+  };
+}
+
+function comparisonResult(points: readonly ComparisonPoint[]): GaugeResult {
+  const errors = points.map(({ referenceMmHg, gaugeMmHg }) => ({
+    atMmHg: referenceMmHg,
+    mmHg: settled(gaugeMmHg - referenceMmHg),
+  }));
+  const [first] = errors;
+  if (first === undefined) return { ...NOTHING, verdict: 'incomplete', why: [fewPoints(0)] };
+  const worst = errors.reduce((most, one) => {
+    const further = Math.abs(one.mmHg) - Math.abs(most.mmHg);
+    return further > 0 || (further === 0 && one.atMmHg < most.atMmHg) ? one : most;
+  }, first);
+  const flags: Flag<GaugeFlag>[] = errors
+    .filter(({ mmHg }) => passes(Math.abs(mmHg), C.mostErrorMmHg, F.mostErrorMmHg.value))
+    .map(({ mmHg, atMmHg }) => ({
+      code: mmHg > 0 ? 'gauge-reads-high' : 'gauge-reads-low',
+      figures: { byMmHg: Math.abs(mmHg), atMmHg, limitMmHg: F.mostErrorMmHg.value },
+    }));
+  const why: Flag<GaugeWhy>[] = [];
+  const at = new Set(points.map(({ referenceMmHg }) => referenceMmHg));
+  if (passes(at.size, C.fewestPoints, F.fewestPoints.value)) why.push(fewPoints(at.size));
+  const [low, high] = [Math.min(...at), Math.max(...at)];
+  if (passes(low, C.fromMmHg, F.fromMmHg.value) || passes(high, C.toMmHg, F.toMmHg.value))
+    why.push({
+      code: 'gauge-narrow-points',
+      figures: { lowMmHg: low, highMmHg: high, fromMmHg: F.fromMmHg.value, toMmHg: F.toMmHg.value },
+    });
+  const sum = errors.reduce((total, { mmHg }) => total + mmHg, 0);
+  return {
+    ...NOTHING,
+    verdict: flags.length > 0 ? 'failed' : why.length > 0 ? 'incomplete' : 'good',
+    errorMmHg: worst.mmHg,
+    errorAtMmHg: worst.atMmHg,
+    meanErrorMmHg: sum / errors.length,
+    flags,
+    why,
+  };
+}
+
+function fewPoints(points: number): Flag<GaugeWhy> {
+  return { code: 'gauge-few-points', figures: { points, fewest: F.fewestPoints.value } };
+}
+
+function leakResult({ fromMmHg, toMmHg, seconds }: Extract<GaugeLog, { of: 'leak' }>): GaugeResult {
+  const leakMmHgPerMinute = ((fromMmHg - toMmHg) * 60) / seconds;
+  const limit = F.mostLeakMmHgPerMinute.value;
+  const isLeaking = passes(settled(leakMmHgPerMinute), C.mostLeakMmHgPerMinute, limit);
+  const isShort = passes(seconds, C.shortestLeakSeconds, F.shortestLeakSeconds.value);
+  return {
+    ...NOTHING,
+    verdict: isShort ? 'incomplete' : isLeaking ? 'failed' : 'good',
+    leakMmHgPerMinute,
+    flags: isLeaking
+      ? [{ code: 'gauge-leaks', figures: { leakMmHgPerMinute, limitMmHgPerMinute: limit } }]
+      : [],
+    why: isShort
+      ? [{ code: 'gauge-leak-short', figures: { seconds, shortest: F.shortestLeakSeconds.value } }]
+      : [],
+  };
+}

@@ -1,0 +1,189 @@
+import { gaugeResult, type Refusal } from '@evenfall/clinical';
+import { chartGaugeLog, type GaugeLoggedContent } from '@evenfall/record';
+import { useState } from 'react';
+import { useApp } from '../app/context.js';
+import { useForm } from '../app/forms.js';
+import { Choices } from '../parts/Choices.js';
+import { Flags } from '../parts/Flags.js';
+import { useInForce } from '../round/useRound.js';
+import { blank } from './AddGauge.js';
+import { logText } from './gaugeText.js';
+import { LOG_OF, type LogOf, offeredAt, POINT_ROWS, readLog } from './logForm.js';
+import { TextField } from './TextField.js';
+import { useEquipmentEntry } from './useEquipmentEntry.js';
+
+/** Notes what was done with a gauge, and says at once what it comes to. */
+export function LogForm({ gauge }: { readonly gauge: string }) {
+  const { words, program } = useApp();
+  const inForce = useInForce().asked.value;
+  const initial = Object.fromEntries(POINT_ROWS.map((row) => [`other${row}`, offeredAt(row)]));
+  const form = useForm(`gauge-log ${gauge}`, initial);
+  const { send, refused } = useEquipmentEntry(form);
+  const [wrong, setWrong] = useState<readonly Refusal[]>([]);
+  const [kept, setKept] = useState<GaugeLoggedContent | null>(null);
+  const of = LOG_OF.find((one) => one === form.text('of')) ?? 'zero';
+  const set = (field: string) => (text: string) => {
+    setKept(null);
+    setWrong([]);
+    form.set(field, text);
+  };
+  const saying = (field: string, label: string) => {
+    const found = wrong.filter((one) => one.field === field);
+    return found.length === 0
+      ? null
+      : found.map((one) => words.problem(one, { nameOf: () => label }).message).join(' ');
+  };
+  const field = (name: string, label: string, hint?: string) => (
+    <TextField
+      label={label}
+      {...(hint === undefined ? {} : { hint })}
+      isNumber
+      value={form.text(name)}
+      onChange={set(name)}
+      wrong={saying(`/${name}`, label)}
+    />
+  );
+  const keep = async () => {
+    const read = readLog(of, form.text);
+    setWrong(read.ok ? [] : read.refusals);
+    if (!read.ok || inForce === null) return;
+    const log = read.value;
+    const content = chartGaugeLog({ gauge, log, note: blank(form.text('note')) }, inForce, program);
+    if (await send({ kind: 'gauge-logged', content })) setKept(content);
+  };
+  return (
+    <form
+      className="form"
+      noValidate
+      onSubmit={(event) => {
+        event.preventDefault();
+        void keep();
+      }}
+    >
+      <Choices<LogOf>
+        legend={words.sentence('equipment.logOf')}
+        choices={LOG_OF.map((id) => ({
+          id,
+          text:
+            id === 'dropped' || id === 'repaired'
+              ? words.title('gaugeEvent', id)
+              : words.title('gaugeCheck', id),
+        }))}
+        chosen={of}
+        onChoose={set('of')}
+      />
+      {of === 'zero'
+        ? field('restMmHg', words.sentence('equipment.rest'), words.sentence('equipment.restHint'))
+        : null}
+      {of === 'leak' ? (
+        <>
+          <p className="soft">{words.sentence('equipment.leakHow')}</p>
+          {field('fromMmHg', words.sentence('equipment.from'))}
+          {field('toMmHg', words.sentence('equipment.to'))}
+          {field('seconds', words.sentence('equipment.seconds'))}
+        </>
+      ) : null}
+      {of === 'comparison' ? (
+        <>
+          <TextField
+            label={words.sentence('equipment.reference')}
+            hint={words.sentence('equipment.referenceHint')}
+            value={form.text('reference')}
+            onChange={set('reference')}
+            wrong={saying('/reference', words.sentence('equipment.reference'))}
+          />
+          <Points text={form.text} set={set} wrong={wrong} />
+        </>
+      ) : null}
+      {of === 'dropped' ? <p>{words.sentence('equipment.droppedSays')}</p> : null}
+      {of === 'repaired' ? <p>{words.sentence('equipment.repairedSays')}</p> : null}
+      <TextField label={words.sentence('equipment.note')} value={form.text('note')} onChange={set('note')} />
+      {refused === null ? null : (
+        <p className="notice" role="alert">
+          {refused}
+        </p>
+      )}
+      <button type="submit" className="button button-first">
+        {words.sentence('equipment.keepLog')}
+      </button>
+      <div role="status">
+        {kept === null ? null : (
+          <>
+            <p>
+              <strong>{logText(kept, words)}</strong>
+            </p>
+            <Flags flags={[...kept.value.flags, ...kept.value.why]} />
+          </>
+        )}
+      </div>
+    </form>
+  );
+}
+
+type PointsProps = {
+  readonly text: (field: string) => string;
+  readonly set: (field: string) => (text: string) => void;
+  readonly wrong: readonly Refusal[];
+};
+
+/** The pressures of a comparison: a row for each, the other gauge's and this one's, with the difference beside. */
+function Points({ text, set, wrong }: PointsProps) {
+  const { words } = useApp();
+  const label = words.sentence('equipment.points');
+  const said = wrong
+    .filter(({ field }) => field.startsWith('/points'))
+    .map((one) => words.problem(one, { nameOf: () => label }).message);
+  return (
+    <fieldset className="points">
+      <legend>{label}</legend>
+      <div className="point-row small soft" aria-hidden="true">
+        <span>{words.sentence('equipment.pointOther')}</span>
+        <span>{words.sentence('equipment.pointThis')}</span>
+      </div>
+      {POINT_ROWS.map((row) => (
+        <div key={row} className="point-row">
+          {(['other', 'gauge'] as const).map((of) => (
+            <input
+              key={of}
+              type="text"
+              inputMode="decimal"
+              autoComplete="off"
+              className="short-input"
+              aria-label={words.sentence(
+                of === 'other' ? 'equipment.pointOtherNo' : 'equipment.pointThisNo',
+                { number: row + 1 },
+              )}
+              value={text(`${of}${row}`)}
+              onChange={(event) => set(`${of}${row}`)(event.target.value)}
+            />
+          ))}
+          <Difference other={text(`other${row}`)} gauge={text(`gauge${row}`)} />
+        </div>
+      ))}
+      {said.length === 0 ? null : (
+        <p className="field-wrong" role="alert">
+          {said.join(' ')}
+        </p>
+      )}
+    </fieldset>
+  );
+}
+
+/** What one row says of the gauge, as soon as both were typed. */
+function Difference({ other, gauge }: { readonly other: string; readonly gauge: string }) {
+  const { words } = useApp();
+  const read = readLog('comparison', (field) =>
+    field === 'other0' ? other : field === 'gauge0' ? gauge : field === 'reference' ? '-' : '',
+  );
+  if (!read.ok) return <span />;
+  const { errorMmHg, errorAtMmHg } = gaugeResult(read.value);
+  if (errorMmHg === null || errorAtMmHg === null) return <span />;
+  const figures = { byMmHg: Math.abs(errorMmHg), atMmHg: errorAtMmHg };
+  return (
+    <span className="small">
+      {errorMmHg === 0
+        ? words.sentence('equipment.readRight')
+        : words.sentence(errorMmHg > 0 ? 'equipment.readHigh' : 'equipment.readLow', figures)}
+    </span>
+  );
+}

@@ -1,0 +1,78 @@
+import type { CheckStanding } from '@evenfall/clinical';
+import type { Gauge, GaugeLine } from '@evenfall/record';
+import type { Words } from '@evenfall/words';
+import { dayText } from '../app/times.js';
+
+/** How a gauge stands, in one line: in order and what comes next, what is due, or what failed. */
+export function standingText(
+  { standing, endedOn }: Pick<Gauge, 'standing' | 'endedOn'>,
+  words: Words,
+): string {
+  if (endedOn !== null) return words.sentence('equipment.endedOn', { text: dayText(endedOn, words) });
+  const { state, checks } = standing;
+  if (state === 'good') {
+    const [next] = [...checks].sort((a, b) => ((a.dueDay ?? '') < (b.dueDay ?? '') ? -1 : 1));
+    return words.sentence('equipment.good', {
+      due: words.title('gaugeCheck', next?.of ?? '').toLowerCase(),
+      day: next?.dueDay == null ? '' : dayText(next.dueDay, words),
+    });
+  }
+  const named = checks.filter((check) =>
+    state === 'failed' ? check.state === 'failed' : check.state !== 'good',
+  );
+  const text = words.say.allOf(named.map(({ of }) => words.title('gaugeCheck', of).toLowerCase()));
+  return words.sentence(state === 'failed' ? 'equipment.failed' : 'equipment.due', { text });
+}
+
+/** How one check of a gauge stands. */
+export function checkText({ state, lastGoodDay, dueDay }: CheckStanding, words: Words): string {
+  const day = (of: string | null) => (of === null ? '' : dayText(of, words));
+  switch (state) {
+    case 'good':
+      return words.sentence('equipment.checkGood', { last: day(lastGoodDay), due: day(dueDay) });
+    case 'overdue':
+      return words.sentence('equipment.checkOverdue', { last: day(lastGoodDay), due: day(dueDay) });
+    case 'disturbed':
+      return words.sentence('equipment.checkDisturbed', { last: day(lastGoodDay) });
+    case 'never':
+      return words.sentence('equipment.checkNever');
+    case 'failed':
+      return words.sentence('equipment.checkFailed');
+  }
+}
+
+type Logged = GaugeLine['entry']['content'];
+
+/** What was done with a gauge. */
+export function logTitle({ evidence }: Logged, words: Words): string {
+  const { log } = evidence;
+  return log.of === 'dropped' || log.of === 'repaired'
+    ? words.title('gaugeEvent', log.of)
+    : words.title('gaugeCheck', log.of);
+}
+
+/** What a line of the log comes to: the verdict and the number behind it. */
+export function logText({ value }: Logged, words: Words): string {
+  const verdict = words.sentence(
+    value.verdict === 'good'
+      ? 'equipment.resultGood'
+      : value.verdict === 'failed'
+        ? 'equipment.resultFailed'
+        : value.verdict === 'incomplete'
+          ? 'equipment.resultIncomplete'
+          : 'equipment.resultNone',
+  );
+  const found = foundText(value, words);
+  return found === null ? verdict : `${verdict}: ${found}`;
+}
+
+function foundText(
+  { errorMmHg, errorAtMmHg, leakMmHgPerMinute }: Logged['value'],
+  words: Words,
+): string | null {
+  if (leakMmHgPerMinute !== null) return words.sentence('equipment.loses', { perMinute: leakMmHgPerMinute });
+  if (errorMmHg === null || errorAtMmHg === null) return null;
+  if (errorMmHg === 0) return words.sentence('equipment.readRight');
+  const figures = { byMmHg: Math.abs(errorMmHg), atMmHg: errorAtMmHg };
+  return words.sentence(errorMmHg > 0 ? 'equipment.readHigh' : 'equipment.readLow', figures);
+}

@@ -1,0 +1,22 @@
+import type { EquipmentRecord } from '@evenfall/api';
+import { type PlaceEquipment, placeEquipment } from '@evenfall/record';
+import { useEffect, useMemo } from 'react';
+import { useApp, useKept } from '../app/context.js';
+import { localDate } from '../ports/stampAt.js';
+import { entriesIn } from '../round/useRound.js';
+import { loadEquipment } from '../server/loadEquipment.js';
+
+/** The equipment of the place as it stands today, asked for when a screen opens; null until it is known. */
+export function useEquipment() {
+  const app = useApp();
+  useEffect(() => void loadEquipment(app), [app]);
+  const asked = useKept(({ known }) => known.equipment);
+  const record = asked.value;
+  const today = localDate(app.clock.stamp());
+  const equipment = useMemo(() => (record === null ? null : standingOn(record, today)), [record, today]);
+  return { asked, again: () => loadEquipment(app), equipment, today };
+}
+
+function standingOn(record: EquipmentRecord, today: string): PlaceEquipment {
+  return placeEquipment(entriesIn(record), today);
+}

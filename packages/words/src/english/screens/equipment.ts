@@ -1,0 +1,147 @@
+import type { Say } from '../../say.js';
+
+type Text = { text: string };
+type Limit = { limit: number };
+
+/** What the place measures with: gauges with their checks, cuffs by room, and what follows when a gauge fails. */
+export const equipment = {
+  link: 'Equipment',
+  title: 'Equipment',
+  lead: 'The gauges and cuffs of this place. A gauge is chosen with one touch when the cuff is put on, and each reading keeps it.',
+  gauges: 'Gauges',
+  noGauges: 'No gauge is named yet. Name the first one as it stands on its label.',
+  cuffs: 'Cuffs by room',
+  noCuffs: 'No cuff is named yet.',
+  noRoom: 'No room given',
+  gone: 'Here no more',
+
+  good: (f: { due: string; day: string }) => `In order; next: ${f.due}, by ${f.day}`,
+  due: (f: Text) => `Check due: ${f.text}`,
+  failed: (f: Text) => `Out of use: ${f.text} failed`,
+  checkGood: (f: { last: string; due: string }) => `good on ${f.last}, holds to ${f.due}`,
+  checkOverdue: (f: { last: string; due: string }) => `overdue since ${f.due}, last good on ${f.last}`,
+  checkDisturbed: (f: { last: string }) => `due again: dropped since it was good on ${f.last}`,
+  checkNever: 'not yet done',
+  checkFailed: 'failed, and not good since',
+  endedOn: (f: Text) => `here no more since ${f.text}`,
+
+  readHigh: (f: { byMmHg: number; atMmHg: number }, say: Say) =>
+    `${say.short(f.byMmHg, 1)} mmHg too high at ${say.short(f.atMmHg)}`,
+  readLow: (f: { byMmHg: number; atMmHg: number }, say: Say) =>
+    `${say.short(f.byMmHg, 1)} mmHg too low at ${say.short(f.atMmHg)}`,
+  readRight: 'no difference found',
+  loses: (f: { perMinute: number }, say: Say) => `loses ${say.short(f.perMinute, 1)} mmHg a minute`,
+  resultGood: 'Good',
+  resultFailed: 'Failed',
+  resultIncomplete: 'Too little was read to call it good',
+  resultNone: 'Every check is due again',
+
+  doubts: 'Readings in doubt',
+  doubtOpen: (f: { check: string; failed: string }) => `${f.check} failed on ${f.failed}.`,
+  doubtSince: (f: Text) => `It was last good on ${f.text}.`,
+  doubtNever: 'It was never good before, so every reading counts.',
+  doubtUntil: (f: Text) => `It was repaired or good again on ${f.text}.`,
+  doubtCount: (f: { readings: number; people: number }, say: Say) =>
+    `${say.counted(f.readings, READINGS)} of ${say.counted(f.people, PEOPLE)} in between:`,
+  doubtNone: 'No reading in between names this gauge.',
+  doubtFollowsGauge: 'Leave the gauge out of use until it is repaired and compared.',
+  doubtFollowsReadings:
+    'Nothing in any chart was changed: open each reading, take the pressure again with another gauge where it mattered (near a limit, or where somebody acted on it), and where it was wrong amend it with the reason “equipment fault”.',
+  doubtUnnamed: 'Readings that name no gauge are not among them.',
+  persons: (f: { who: string; readings: number }, say: Say) =>
+    `${f.who}: ${say.counted(f.readings, READINGS)}`,
+  readingAt: (f: { written: string; at: string }) => `${f.written}, ${f.at}`,
+
+  addGauge: 'Name a gauge',
+  name: 'What stands on its label',
+  nameHint: 'Such as “Gauge 3” or “trolley”.',
+  nameMissing: 'Give the gauge the name that stands on it.',
+  type: 'Kind',
+  room: 'Room or place',
+  serial: 'Serial number',
+  note: 'Anything else',
+  keepGauge: 'Keep this gauge',
+  addCuff: 'Name cuffs of a room',
+  size: 'Scheme and size',
+  chooseSize: 'Choose a size',
+  sizeMissing: 'Choose the size of the cuff.',
+  pieces: 'How many',
+  piecesWrong: 'Give a whole number from 1 to 999.',
+  bladder: (f: { width: number; length: number }, say: Say) =>
+    `bladder ${say.short(f.width, 1)} × ${say.short(f.length, 1)} cm`,
+  bladderMeasured: 'as measured',
+  bladderWidth: 'Bladder width, cm',
+  bladderLength: 'Bladder length, cm',
+  bladderHint: 'Only where a tape says otherwise than the scheme; leave both blank else.',
+  bladderWrong: 'Give width and length in cm, such as 13 and 30, or leave both blank.',
+  arms: (f: { largest: number }, say: Say) => `arms to ${say.short(f.largest)} cm`,
+  armsBetween: (f: { smallest: number; largest: number }, say: Say) =>
+    `arms ${say.short(f.smallest)} to ${say.short(f.largest)} cm`,
+  armsAbove: (f: { smallest: number; largest: number }, say: Say) =>
+    `arms above ${say.short(f.smallest)} to ${say.short(f.largest)} cm`,
+  cuffIs: (f: { pieces: number; text: string }, say: Say) => `${say.short(f.pieces)} × ${f.text}`,
+  keepCuff: 'Keep these cuffs',
+  kept: 'Kept.',
+  end: 'No longer here',
+  endWhy: 'Why, if it matters',
+  endNow: 'It is no longer here',
+
+  gaugeTitle: 'Gauge',
+  noSuchGauge: 'There is no such gauge here.',
+  checks: 'How it stands',
+  log: 'Add to its log',
+  logOf: 'What was done',
+  logHistory: 'Log, newest first',
+  logNone: 'Nothing was noted of it yet.',
+  logIncomplete: 'incomplete',
+  rest: 'What it shows with no pressure in it, mmHg',
+  restHint: 'Tube open, eye level with the needle. Below zero with a minus sign.',
+  reference: 'Held against',
+  referenceHint: 'Which gauge, and when that one was calibrated.',
+  points: 'Both gauges on one tube, read together, mmHg',
+  pointOther: 'Other gauge',
+  pointThis: 'This gauge',
+  pointOtherNo: (f: { number: number }, say: Say) => `Other gauge, point ${say.short(f.number)}`,
+  pointThisNo: (f: { number: number }, say: Say) => `This gauge, point ${say.short(f.number)}`,
+  leakHow: 'Cuff round something firm, pumped up, valve shut, and watched.',
+  from: 'Shown at the start, mmHg',
+  to: 'Shown at the end, mmHg',
+  seconds: 'Watched for, s',
+  droppedSays: 'Whatever was good before is due again.',
+  repairedSays: 'Whatever was good or failed before is due again.',
+  keepLog: 'Keep',
+  errorLine: 'Never happened like this',
+  errorNow: 'Mark as entered in error',
+  inError: 'entered in error',
+  limits: 'How far out, how often',
+  limitsLead: 'What this page goes by:',
+  limitIs: (f: { text: string; source: string }) => `${f.text}: ${f.source}`,
+  mostRestMmHg: (f: Limit, say: Say) =>
+    `Out of use when it shows more than ${say.limit(f.limit)} mmHg at rest`,
+  mostErrorMmHg: (f: Limit, say: Say) =>
+    `Out of use when it is more than ${say.limit(f.limit)} mmHg out at any pressure`,
+  fewestPoints: (f: Limit, say: Say) => `Compared at ${say.limit(f.limit)} pressures or more`,
+  mostLeakMmHgPerMinute: (f: Limit, say: Say) =>
+    `Leaks when it loses more than ${say.limit(f.limit)} mmHg a minute`,
+  zeroDays: (f: Limit, say: Say) =>
+    `Zero noted every ${say.limit(f.limit)} days, and looked at before each reading`,
+  comparisonMonths: (f: Limit, say: Say) =>
+    `Aneroid and electronic gauges compared every ${say.limit(f.limit)} months, and after a fall or a repair`,
+  mercuryComparisonMonths: (f: Limit, say: Say) =>
+    `Mercury columns and automatic devices compared every ${say.limit(f.limit)} months`,
+  leakMonths: (f: Limit, say: Say) => `Leak test every ${say.limit(f.limit)} months`,
+  confirm: 'Your local protocol and the maker’s instructions come first.',
+
+  which: 'Gauge',
+  notSaid: 'not said',
+  whichIs: (f: Text) => `gauge: ${f.text}`,
+  beware: (f: { name: string; text: string }) => `${f.name} — ${f.text}`,
+  bewareFailed: 'Take another gauge: what this one shows may be wrong.',
+  bewareDue: 'It may be used, by your local protocol; the reading keeps which gauge it was.',
+  atRound: (f: { name: string; text: string }) => `${f.name} (${f.text})`,
+  standsNow: (f: Text) => `now: ${f.text}`,
+  unknown: 'a gauge that is not listed here',
+} as const;
+
+const READINGS = { one: 'reading', other: 'readings' };
+const PEOPLE = { one: 'person', other: 'people' };

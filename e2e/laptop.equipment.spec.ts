@@ -83,3 +83,32 @@ test('a gauge is named, checked and fails; its readings since the last good chec
     await expectAccessible(page);
   });
 });
+
+test('the invented clinic has a gauge in order, one that is due and one that failed, on the page as on the command line', async ({
+  page,
+  demo,
+}) => {
+  const { gauges, cuffs } = JSON.parse(await demo.run('equipment', '--json'));
+  expect(gauges.map(({ name, state }: { name: string; state: string }) => [name, state])).toEqual([
+    ['Gauge 1', 'good'],
+    ['Gauge 2', 'due'],
+    ['Gauge 3', 'failed'],
+  ]);
+  expect(cuffs[0]).toMatchObject({ room: 'Room 1', cuff: 'small-adult', bladderCm: { width: 12, length: 22 } });
+  const text = await demo.run('equipment');
+  expect(text).toMatch(/Gauge 3 +Room 2 +Out of use: comparison failed; \d+ readings? in doubt/);
+
+  await page.goto(`${demo.address}/equipment`);
+  await expect(page.getByText(/^In order; next: zero, by /)).toBeVisible();
+  await expect(page.getByText('Check due: comparison')).toBeVisible();
+  await page.getByText('How far out, how often').click();
+  await expect(page.getByText(/Arch Intern Med 1991;151:1409/).first()).toBeVisible();
+  await expectAccessible(page);
+  await page.getByRole('link', { name: /Gauge 3/ }).click();
+  const [, doubted] = text.match(/(\d+) readings? in doubt/) ?? [];
+  await expect(page.getByText(new RegExp(`^${doubted} readings? of \\d`))).toBeVisible();
+  await expect(page.getByText(/At 150 mmHg the gauge reads 6 too high/).first()).toBeVisible();
+  await expectAccessible(page);
+  await page.goto(`${demo.address}/equipment/gauges/01950000-0000-7000-8000-00000000dead`);
+  await expect(page.getByText('There is no such gauge here.')).toBeVisible();
+});

@@ -7,6 +7,7 @@ import { check } from './check.js';
 import { child } from './child.js';
 import { count } from './count.js';
 import { cuff } from './cuff.js';
+import { equipment } from './equipment.js';
 import { exportCommand } from './export.js';
 import { helpCommand } from './help.js';
 import { orthostatic } from './orthostatic.js';
@@ -34,6 +35,7 @@ const ANSWERING: readonly AnyCommand[] = [
   backup,
   restore,
   check,
+  equipment,
   exportCommand,
 ];
 

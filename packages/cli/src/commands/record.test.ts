@@ -34,6 +34,7 @@ const about = (folder: string, ...args: string[]) =>
 describe('a mistyped folder', { timeout: 60_000 }, () => {
   test.each([
     ['check', []],
+    ['equipment', []],
     ['backup', ['clinic.jsonl']],
     ['export', ['--person', PERSON, '--as', 'csv']],
   ] as const)('is refused by %s, which makes nothing there', async (command, args) => {

@@ -1,27 +1,11 @@
 import type { CheckStanding } from '@evenfall/clinical';
 import type { Gauge, GaugeLine } from '@evenfall/record';
-import type { Words } from '@evenfall/words';
+import { gaugeStandingText, type Words } from '@evenfall/words';
 import { dayText } from '../app/times.js';
 
-/** How a gauge stands, in one line: in order and what comes next, what is due, or what failed. */
-export function standingText(
-  { standing, endedOn }: Pick<Gauge, 'standing' | 'endedOn'>,
-  words: Words,
-): string {
-  if (endedOn !== null) return words.sentence('equipment.endedOn', { text: dayText(endedOn, words) });
-  const { state, checks } = standing;
-  if (state === 'good') {
-    const [next] = [...checks].sort((a, b) => ((a.dueDay ?? '') < (b.dueDay ?? '') ? -1 : 1));
-    return words.sentence('equipment.good', {
-      due: words.title('gaugeCheck', next?.of ?? '').toLowerCase(),
-      day: next?.dueDay == null ? '' : dayText(next.dueDay, words),
-    });
-  }
-  const named = checks.filter((check) =>
-    state === 'failed' ? check.state === 'failed' : check.state !== 'good',
-  );
-  const text = words.say.allOf(named.map(({ of }) => words.title('gaugeCheck', of).toLowerCase()));
-  return words.sentence(state === 'failed' ? 'equipment.failed' : 'equipment.due', { text });
+/** How a gauge stands, in one line. */
+export function standingText(gauge: Pick<Gauge, 'standing' | 'endedOn'>, words: Words): string {
+  return gaugeStandingText(gauge, words, (day) => dayText(day, words));
 }
 
 /** How one check of a gauge stands. */

@@ -23,6 +23,7 @@ export const commands = {
   backup: 'Write everything kept into one file of JSON lines, and check it',
   restore: 'Put a backup into an empty record, all or nothing',
   check: 'Recompute every value from its evidence and print what differs',
+  equipment: 'List gauges with how they stand, and cuffs by room',
   export: 'Write the values of one person as a table',
   help: 'Show what a command is for and what it takes',
 } as const;

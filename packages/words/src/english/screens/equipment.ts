@@ -43,6 +43,7 @@ export const equipment = {
   doubtUntil: (f: Text) => `It was repaired or good again on ${f.text}.`,
   doubtCount: (f: { readings: number; people: number }, say: Say) =>
     `${say.counted(f.readings, READINGS)} of ${say.counted(f.people, PEOPLE)} in between:`,
+  inDoubt: (f: { readings: number }, say: Say) => `${say.counted(f.readings, READINGS)} in doubt`,
   doubtNone: 'No reading in between names this gauge.',
   doubtFollowsGauge: 'Leave the gauge out of use until it is repaired and compared.',
   doubtFollowsReadings:

@@ -94,7 +94,11 @@ test('the invented clinic has a gauge in order, one that is due and one that fai
     ['Gauge 2', 'due'],
     ['Gauge 3', 'failed'],
   ]);
-  expect(cuffs[0]).toMatchObject({ room: 'Room 1', cuff: 'small-adult', bladderCm: { width: 12, length: 22 } });
+  expect(cuffs[0]).toMatchObject({
+    room: 'Room 1',
+    cuff: 'small-adult',
+    bladderCm: { width: 12, length: 22 },
+  });
   const text = await demo.run('equipment');
   expect(text).toMatch(/Gauge 3 +Room 2 +Out of use: comparison failed; \d+ readings? in doubt/);
 

@@ -43,6 +43,14 @@ const identityBook = z.object({ book: book.exclude(['class']) });
 const identityParam = identityBook.extend({ person: id });
 const sessionParam = z.object({ session: id });
 
+const withOrWithout = z.enum(['with', 'without']);
+const exportQuery = z.object({
+  as: z.enum(['csv', 'fhir']).default('csv'),
+  identity: withOrWithout.default('without'),
+  /** SNOMED CT codes beside the words, for which a country may need a licence. */
+  snomed: withOrWithout.default('with'),
+});
+
 const json = <S extends z.ZodType>(schema: S, description: string) => ({
   description,
   content: { 'application/json': { schema } },
@@ -338,10 +346,18 @@ export const ROUTES = {
   }),
   exportPerson: createRoute({
     ...PATHS.exportPerson,
-    summary: "A person's values as CSV (RFC 4180)",
-    request: { params: personParam, query: z.object({ as: z.enum(['csv']).default('csv') }) },
+    summary: "A person's chart as a file: a table (RFC 4180) or a FHIR R4 bundle",
+    description:
+      'Without who the person is unless asked for. A bundle carries every entry, so that another Evenfall reads the same record.',
+    request: { params: personParam, query: exportQuery },
     responses: {
-      200: { description: 'One row a value.', content: { 'text/csv': { schema: z.string() } } },
+      200: {
+        description: 'CSV has one row a value; a bundle has an Observation for each, and more.',
+        content: {
+          'text/csv': { schema: z.string() },
+          'application/fhir+json': { schema: z.string() },
+        },
+      },
       ...BAD_INPUT,
       ...NOT_FOUND,
     },

@@ -6,17 +6,23 @@ import { command, NO_OPERANDS } from '../command.js';
 import { controlRequest, textOf } from '../keeper/controlRequest.js';
 import { RECORD_OPTIONS, type Record, recordOf, withKeeper } from '../keeper/withKeeper.js';
 
-const FORMATS = ['csv'] as const;
+const FORMATS = ['csv', 'fhir'] as const;
 
-type Asked = Record & { readonly person: string; readonly book: string; readonly as: string };
+type Asked = Record & {
+  readonly person: string;
+  readonly book: string;
+  readonly as: string;
+  readonly isWithIdentity: boolean;
+};
 
-/** `evenfall export --person ID --as csv`: one person's values as a table. */
+/** `evenfall export --person ID --as csv|fhir`: one person's chart as a file. */
 export const exportCommand = command<Asked>({
   name: 'export',
   summary: 'commands.export',
   options: [
     { name: 'person', kind: 'value', means: 'options.person', hint: 'ID', required: true },
     { name: 'as', kind: 'value', means: 'options.as', choices: FORMATS, required: true },
+    { name: 'with-identity', kind: 'switch', means: 'options.withIdentity' },
     { name: 'book', kind: 'value', means: 'options.book', choices: BOOKS },
     ...RECORD_OPTIONS,
   ],
@@ -29,6 +35,13 @@ export const exportCommand = command<Asked>({
       status: 'found',
       typed: '--as csv',
     },
+    {
+      id: 'fhir',
+      title: words.title('format', 'fhir'),
+      source: 'HL7 FHIR R4 (4.0.1)',
+      status: 'found',
+      typed: '--as fhir',
+    },
   ],
 
   parse(given) {
@@ -39,12 +52,14 @@ export const exportCommand = command<Asked>({
       ...(as === null ? [refusal('/as', 'missing', 'one-of', null, { choices: FORMATS })] : []),
     ];
     if (person === null || as === null) return { ok: false, refusals: missing };
-    return { ok: true, value: { ...recordOf(given), person, as, book: given.text('book') ?? 'care' } };
+    const isWithIdentity = given.isOn('with-identity');
+    const book = given.text('book') ?? 'care';
+    return { ok: true, value: { ...recordOf(given), person, as, book, isWithIdentity } };
   },
 
-  run: ({ person, as, book, ...record }, context) =>
+  run: ({ person, as, book, isWithIdentity, ...record }, context) =>
     withKeeper(record, context, async (controlSocket) => {
-      const path = `/api/books/${book}/persons/${encodeURIComponent(person)}/export?as=${as}`;
+      const path = `/api/books/${book}/persons/${encodeURIComponent(person)}/export?as=${as}&identity=${isWithIdentity ? 'with' : 'without'}`;
       const answer = await controlRequest(controlSocket, 'GET', path);
       const text = await textOf(answer);
       if (answer.statusCode === 200) {

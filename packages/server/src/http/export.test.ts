@@ -15,7 +15,7 @@ describe('a chart as a file', () => {
     await database.close();
   });
 
-  const exported = (person: string, book = 'care', query = '') =>
+  const exported = (person: string, book = 'care', query = '?identity=with') =>
     clinic.send('GET', `/api/books/${book}/persons/${person}/export${query}`);
 
   test('is CSV with a heading (RFC 4180 section 3), of one row for each value', async () => {
@@ -29,7 +29,15 @@ describe('a chart as a file', () => {
     const rows: string[][] = initParser(inferSchema(came.text)).stringArrs(came.text);
     expect(rows).toHaveLength(2);
     expect(rows.map((cells) => cells[3])).toEqual([`'=HYPERLINK("x")`, `'=HYPERLINK("x")`]);
-    expect((await exported(person, 'care', '?as=csv')).text).toBe(came.text);
+    expect((await exported(person, 'care', '?as=csv&identity=with')).text).toBe(came.text);
+  });
+
+  test('says who it is only where that is asked for', async () => {
+    const person = await clinic.addPerson({ ...HESTER, name: 'Perpetua (invented)' });
+    await clinic.sign(clinic.pulse(person, 66, 30));
+    expect((await exported(person)).text).toContain('Perpetua');
+    expect((await exported(person, 'care', '')).text).not.toContain('Perpetua');
+    expect((await exported(person, 'care', '')).text).not.toContain('INV-77');
   });
 
   test('is a file to keep, named by the id and never by who it is, and kept by no cache', async () => {

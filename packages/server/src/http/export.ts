@@ -1,33 +1,72 @@
-import { chartCsv, noticesOf } from '@evenfall/exchange';
+import { chartBundle, chartCsv, noticesOf, type ProtocolKept } from '@evenfall/exchange';
 import { projectChart } from '@evenfall/record';
+import { wordsFor } from '@evenfall/words';
 import type { Context } from 'hono';
-import type { readPerson } from '../store/persons.js';
-import type { Site } from '../store/site.js';
+import { framesOf, type readPerson } from '../store/persons.js';
+import { listProtocols } from '../store/protocols.js';
+import type { World } from './world.js';
+
+type Found = NonNullable<Awaited<ReturnType<typeof readPerson>>>;
+
+/** What was asked for: the form, and whether who the person is goes with it. */
+export type AskedExport = {
+  readonly as: 'csv' | 'fhir';
+  readonly identity: 'with' | 'without';
+  readonly snomed: 'with' | 'without';
+};
 
 /**
- * A person's chart as a CSV file. Its name holds the person's id, never who they are, and the notice of the book:
- * a chart without values has no row that could say it.
+ * A person's chart as a file: a table, or a FHIR bundle that another Evenfall reads as the same record. Its name holds
+ * the person's id, never who they are, and the notice of the book: a chart without values has no row that could say it.
  */
-export function exportAnswer(
+export async function exportAnswer(
   c: Context,
-  found: NonNullable<Awaited<ReturnType<typeof readPerson>>>,
-  site: Site,
-): Response {
-  const { id, book, identity, classIdentity, entries, unreadable, agents } = found;
-  const text = chartCsv({
-    book,
-    invented: site.invented,
-    person: id,
-    identity,
-    classIdentity,
-    chart: projectChart(entries),
-    agents,
-  });
-  const name = ['evenfall', ...noticesOf({ book, invented: site.invented }), id].join('-');
+  found: Found,
+  asked: AskedExport,
+  world: World,
+): Promise<Response> {
+  const { id, book, unreadable } = found;
+  const { invented } = world.site();
+  const name = ['evenfall', ...noticesOf({ book, invented }), id].join('-');
+  const [type, ending, text] = await written(found, asked, world);
   return c.body(text, 200, {
-    'content-type': 'text/csv; charset=utf-8; header=present',
+    'content-type': type,
     // How many entries this program cannot read, which are in no row.
     'evenfall-unreadable': String(unreadable),
-    'content-disposition': `attachment; filename="${name}.csv"`,
+    'content-disposition': `attachment; filename="${name}.${ending}"`,
   });
+}
+
+async function written(
+  { id, book, identity, classIdentity, entries, agents }: Found,
+  { as, identity: who, snomed }: AskedExport,
+  world: World,
+): Promise<readonly [type: string, ending: string, text: string]> {
+  const exported = {
+    book,
+    invented: world.site().invented,
+    person: id,
+    identity: who === 'with' ? identity : null,
+    classIdentity: who === 'with' ? classIdentity : null,
+    chart: projectChart(entries),
+    agents,
+  };
+  if (as === 'csv') return ['text/csv; charset=utf-8; header=present', 'csv', chartCsv(exported)];
+  const asKept = await framesOf(world.db, { site: world.site().id, book, person: id });
+  const bundle = chartBundle({
+    ...exported,
+    entries,
+    asKept,
+    protocols: await protocolsNamed(world, JSON.stringify(asKept)),
+    madeAt: world.now().toISOString(),
+    words: wordsFor('en'),
+    isSnomed: snomed === 'with',
+  });
+  return ['application/fhir+json; charset=utf-8', 'fhir.json', `${JSON.stringify(bundle)}\n`];
+}
+
+/** The protocol versions that entries name, each once: a version is a hash and stands nowhere by chance. */
+async function protocolsNamed({ db, site }: World, entries: string): Promise<ProtocolKept[]> {
+  const kept = await listProtocols(db, site().id);
+  return kept.filter(({ version }) => entries.includes(version));
 }

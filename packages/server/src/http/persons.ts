@@ -52,7 +52,7 @@ export function personRoutes(app: OpenAPIHono, world: World): void {
   app.openapi(ROUTES.exportPerson, async (c) => {
     const found = await readPerson(db, { site: site().id, ...c.req.valid('param') });
     if (found === null) return problemAnswer(c, 404) as never;
-    return exportAnswer(c, found, site()) as never;
+    return (await exportAnswer(c, found, c.req.valid('query'), world)) as never;
   });
 
   async function taking(

@@ -12,7 +12,7 @@ import { type Kysely, sql, type Transaction } from 'kysely';
 import type { Tables } from '../database/schema.js';
 import { contentHash } from './canonical.js';
 import { holdSession } from './endClassSession.js';
-import { type ReadRows, readRows } from './rows.js';
+import { frameOf, type ReadRows, readRows } from './rows.js';
 import { type Incoming, type Taken, takeEntries } from './takeEntries.js';
 import { wrongPseudonym } from './wrongPseudonym.js';
 
@@ -62,6 +62,20 @@ export async function entriesOf(db: Kysely<Tables>, { site, book, person }: Wher
     .orderBy('id')
     .execute();
   return readRows(rows);
+}
+
+/** A person's readable entries as they were sent, in order of recording. */
+export async function framesOf(db: Kysely<Tables>, { site, book, person }: Where) {
+  const rows = await db
+    .selectFrom('entry')
+    .selectAll()
+    .where('site', '=', site)
+    .where('book', '=', book)
+    .where('person', '=', person)
+    .orderBy('recorded_at')
+    .orderBy('id')
+    .execute();
+  return rows.map((row) => ({ frame: frameOf(row), recordedAt: row.recorded_at.toISOString() }));
 }
 
 /** Who a person is, as their book has it: two identifiers or more, or in the class book a pseudonym. */

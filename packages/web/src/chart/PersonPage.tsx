@@ -94,7 +94,7 @@ export function PersonPage({ person }: { readonly person: string }) {
               {chart.rounds.length === 0 ? null : (
                 <a
                   className="button button-quiet"
-                  href={`/api/books/${BOOK}/persons/${person}/export?as=csv`}
+                  href={`/api/books/${BOOK}/persons/${person}/export?as=csv&identity=with`}
                   download
                 >
                   {words.sentence('chart.csv')}

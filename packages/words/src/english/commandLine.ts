@@ -24,7 +24,7 @@ export const commands = {
   restore: 'Put a backup into an empty record, all or nothing',
   check: 'Recompute every value from its evidence and print what differs',
   equipment: 'List gauges with how they stand, and cuffs by room',
-  export: 'Write the values of one person as a table',
+  export: 'Write the chart of one person as a file: a table, or a FHIR bundle for another system',
   help: 'Show what a command is for and what it takes',
 } as const;
 
@@ -74,7 +74,8 @@ export const options = {
   replace: 'replace a backup that is there already',
   person: 'the person’s id (it stands in the address of the person’s page)',
   book: 'which book (care if absent)',
-  as: 'what to write (csv)',
+  as: 'what to write',
+  withIdentity: 'write who the person is too (left out if absent)',
   json: 'answer with one JSON object on one line',
   list: 'list what there is to choose from',
   help: 'show this text',

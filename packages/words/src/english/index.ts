@@ -11,6 +11,7 @@ import { countDetails } from './countDetails.js';
 import { cuffDetails } from './cuffDetails.js';
 import type { Detail } from './detail.js';
 import { equipmentDetails } from './equipmentDetails.js';
+import { exchanged } from './exchanged.js';
 import { expected, expectedByCode } from './expected/index.js';
 import { factTitles } from './factTitles.js';
 import { guidelineTitles } from './guidelineTitles.js';
@@ -64,6 +65,7 @@ export const english = {
     score: scoreLines,
     cautions,
     reach,
+    exchanged,
     commands,
     options: { ...options, ...averageOptions, ...scoreOptions },
     commandLine,

@@ -1,0 +1,270 @@
+import type { Observation } from 'fhir/r4.js';
+import { describe, expect, test } from 'vitest';
+import {
+  amending,
+  bundleOf,
+  count,
+  felt,
+  heard,
+  idOf,
+  inError,
+  type Made,
+  made,
+  ORLA,
+  run,
+  sign,
+  signing,
+  taps,
+  UNDER_PROTOCOL,
+  VERSION,
+} from '../../testing/charts.js';
+import { wrongInBundle } from '../../testing/validate.js';
+import { type BundleOf, chartBundle } from './chartBundle.js';
+
+const written = (all: readonly Made[], more: Partial<BundleOf> = {}) => chartBundle(bundleOf(all, more));
+
+function observations(all: readonly Made[], more: Partial<BundleOf> = {}): Observation[] {
+  const bundle = written(all, more);
+  expect(wrongInBundle(bundle)).toEqual([]);
+  return (bundle.entry ?? []).flatMap(({ resource }) =>
+    resource?.resourceType === 'Observation' ? [resource] : [],
+  );
+}
+
+/** The observation of one entry. */
+const of = (id: number, all: readonly Made[], more: Partial<BundleOf> = {}) =>
+  observations(all, more).find((one) => one.id === idOf(id));
+
+const COUNTED = { n: 19, windowSeconds: 15 };
+
+describe('a pressure that was heard', () => {
+  const reading = run(1, heard(148, 92));
+  const round = [reading, signing(2, [reading])];
+
+  // Interoperability handbook 3 and 11: the sketch of a pressure by auscultation.
+  test('is a blood-pressure panel with both components in mm[Hg], where, how and with what cuff', () => {
+    expect(of(1, round)).toMatchObject({
+      meta: { profile: ['http://hl7.org/fhir/StructureDefinition/bp'] },
+      status: 'final',
+      code: { coding: [{ system: 'http://loinc.org', code: '85354-9' }] },
+      effectiveDateTime: '2026-11-25T10:01:00+01:00',
+      bodySite: {
+        coding: [{ system: 'http://snomed.info/sct', code: '368209003' }],
+        text: 'Right upper arm',
+      },
+      extension: [
+        {
+          url: 'http://hl7.org/fhir/StructureDefinition/observation-bodyPosition',
+          valueCodeableConcept: { coding: [{ code: '33586001' }], text: 'sitting' },
+        },
+      ],
+      component: [
+        {
+          code: { coding: [{ code: '8480-6' }] },
+          valueQuantity: { value: 148, unit: 'mmHg', system: 'http://unitsofmeasure.org', code: 'mm[Hg]' },
+        },
+        { code: { coding: [{ code: '8462-4' }] }, valueQuantity: { value: 92 } },
+      ],
+      method: { text: expect.stringContaining('phase 5') },
+      note: [{ text: 'Cuff: Adult (aha-2005)' }, { text: 'Arm: 30 cm' }],
+    });
+  });
+
+  test('says nothing of SNOMED CT where a place may not use it, and keeps the words', () => {
+    const plain = of(1, round, { isSnomed: false });
+    expect(JSON.stringify(plain)).not.toContain('snomed');
+    expect(plain).toMatchObject({ bodySite: { text: 'Right upper arm' } });
+  });
+
+  test('is interpreted only where a protocol is in force, by its name and version', () => {
+    expect(of(1, round)?.interpretation).toBeUndefined();
+    const under = run(1, heard(148, 92), { inForce: UNDER_PROTOCOL });
+    const judged = observations([under, signing(2, [under], { inForce: UNDER_PROTOCOL })]);
+    const found = judged.filter(({ interpretation }) => interpretation !== undefined);
+    // ESC 2024: hypertension from 140/90 (handbook, categories).
+    expect(found).toHaveLength(1);
+    expect(found[0]).toMatchObject({ interpretation: [{ coding: [{ code: 'H' }] }] });
+    expect(JSON.stringify(found[0]?.note)).toContain('esc-2024');
+    expect(JSON.stringify(found[0]?.note)).toContain(VERSION);
+  });
+});
+
+// Interoperability handbook 3 and 11: both components always, the diastolic with a reason.
+test('a pressure that was felt has no diastolic and says so, with the code of palpation second', () => {
+  const reading = run(1, felt(122));
+  expect(of(1, [reading, signing(2, [reading])])?.component).toEqual([
+    {
+      code: {
+        coding: [expect.objectContaining({ code: '8480-6' }), expect.objectContaining({ code: '8479-8' })],
+      },
+      valueQuantity: { value: 122, unit: 'mmHg', system: 'http://unitsofmeasure.org', code: 'mm[Hg]' },
+    },
+    {
+      code: { coding: [expect.objectContaining({ code: '8462-4' })] },
+      dataAbsentReason: {
+        coding: [
+          { system: 'http://terminology.hl7.org/CodeSystem/data-absent-reason', code: 'not-performed' },
+        ],
+      },
+    },
+  ]);
+});
+
+// Interoperability handbook 7: sounds to zero, 0 is a value.
+test('sounds down to zero keep the zero as a value and say the muffling', () => {
+  const moments = [
+    { what: 'first sound', mmHg: 118 },
+    { what: 'muffled', mmHg: 62 },
+    { what: 'last sound', mmHg: 0 },
+  ];
+  const reading = run(1, { method: 'auscultation', moments });
+  const found = of(1, [reading, signing(2, [reading])]);
+  expect(found?.component?.[1]?.valueQuantity?.value).toBe(0);
+  expect(found?.method?.text).toContain('phase 4 (muffling) = 62');
+});
+
+describe('the other signs', () => {
+  const all = [
+    count(1, COUNTED),
+    count(2, { n: 8, windowSeconds: 30, of: 'breaths' }),
+    taps(3, [0, 0.83, 1.66, 2.5, 3.3, 4.2]),
+    sign(4, { of: 'temperature', celsius: 38.1, site: 'tympanic' }),
+    sign(5, { of: 'oxygen-saturation', percent: 94, onOxygen: false }),
+    sign(6, { of: 'pain', score: 3, tool: 'numeric' }),
+    sign(7, { of: 'consciousness', level: 'alert' }),
+    sign(8, { of: 'weight', kg: 70.5, how: 'measured' }),
+    sign(9, { of: 'height', cm: 170, how: 'stated', lying: false }),
+  ];
+  const round = [...all, signing(20, all)];
+
+  // Interoperability handbook 2 and 4.
+  test.each([
+    [1, 'heartrate', '8867-4', 76, '/min'],
+    [2, 'resprate', '9279-1', 16, '/min'],
+    [4, 'bodytemp', '8310-5', 38.1, 'Cel'],
+    [5, 'oxygensat', '2708-6', 94, '%'],
+    [8, 'bodyweight', '29463-7', 70.5, 'kg'],
+    [9, 'bodyheight', '8302-2', 170, 'cm'],
+  ] as const)('entry %i is in the profile %s with %s', (id, profile, loinc, value, unit) => {
+    const found = of(id, round);
+    expect(found?.meta?.profile).toEqual([`http://hl7.org/fhir/StructureDefinition/${profile}`]);
+    expect(found?.code.coding?.[0]).toMatchObject({ system: 'http://loinc.org', code: loinc });
+    expect(found?.valueQuantity).toMatchObject({ value, code: unit });
+  });
+
+  test('pain and consciousness have no open code and claim no profile', () => {
+    expect(of(6, round)).toMatchObject({ valueQuantity: { value: 3 } });
+    expect(of(6, round)?.meta?.profile).toBeUndefined();
+    expect(of(7, round)?.valueCodeableConcept).toEqual({ text: 'alert' });
+  });
+
+  test('a signed round is a panel of its values', () => {
+    const panel = of(20, round);
+    expect(panel?.code.coding?.[0]?.code).toBe('85353-1');
+    expect(panel?.hasMember).toHaveLength(9);
+  });
+});
+
+test('a count that was broken off has a reason in place of a value', () => {
+  const broken = count(1, { windowSeconds: 30, interrupted: { reason: 'called-away', atSeconds: 12 } });
+  const found = of(1, [broken, count(2, COUNTED), signing(3, [count(2, COUNTED)])]);
+  expect(found?.valueQuantity).toBeUndefined();
+  expect(found?.dataAbsentReason?.coding?.[0]?.code).toBe('not-performed');
+});
+
+test('several readings give a mean that names each of them', () => {
+  const readings = [heard(150, 92), heard(146, 90), heard(143, 88)].map((one, at) =>
+    run(at + 1, one, { inForce: UNDER_PROTOCOL }),
+  );
+  const all = observations([...readings, signing(9, readings, { inForce: UNDER_PROTOCOL })]);
+  const mean = all.find(({ code }) => code.coding?.some(({ code: one }) => one === '96607-7'));
+  expect(mean?.derivedFrom?.length).toBeGreaterThan(1);
+  expect(mean?.effectivePeriod?.start).toBeDefined();
+  expect(mean?.interpretation?.[0]?.coding?.[0]?.code).toBe('H');
+  expect(all.filter(({ interpretation }) => interpretation !== undefined)).toHaveLength(1);
+});
+
+describe('how a value stands', () => {
+  const slip = count(1, { n: 66, windowSeconds: 30 });
+  const put = count(2, { n: 61, windowSeconds: 30 }, amending(1));
+  const signed = signing(3, [slip]);
+
+  // Interoperability handbook 7.
+  test('amended: one Observation of what stands, its Provenance names what it replaced', () => {
+    const all = [slip, signed, put];
+    expect(of(1, all)).toBeUndefined();
+    expect(of(2, all)).toMatchObject({ status: 'amended', valueQuantity: { value: 122 } });
+    const provenance = (written(all).entry ?? []).flatMap(({ resource }) =>
+      resource?.resourceType === 'Provenance' ? [resource] : [],
+    );
+    expect(provenance).toHaveLength(3);
+    expect(provenance[2]).toMatchObject({
+      target: [{ reference: `urn:uuid:${idOf(2)}` }],
+      entity: [{ role: 'revision', what: { identifier: { value: `urn:uuid:${idOf(1)}` } } }],
+      activity: { text: 'amended: typing slip' },
+    });
+    expect(provenance[0]?.target).toEqual([{ reference: `urn:uuid:${idOf(2)}` }]);
+  });
+
+  test('entered in error: the value is kept', () => {
+    expect(of(1, [slip, signed, inError(4, 1)])).toMatchObject({
+      status: 'entered-in-error',
+      valueQuantity: { value: 132 },
+    });
+  });
+
+  test('contested: each claim, and both say so', () => {
+    const other = count(5, { n: 60, windowSeconds: 30 }, amending(1));
+    const all = [slip, signed, put, other];
+    expect([of(2, all)?.status, of(5, all)?.status]).toEqual(['amended', 'amended']);
+    expect(JSON.stringify(of(5, all)?.note)).toContain('disagree');
+  });
+
+  test('a learner’s, and what nobody signed, is preliminary', () => {
+    expect(of(1, [slip, signing(3, [slip], { status: 'preliminary' })])?.status).toBe('preliminary');
+    expect(of(1, [slip])?.status).toBe('preliminary');
+  });
+});
+
+describe('who it is', () => {
+  const born = made(8, 'person', { identifiers: ['name', 'birthDate', 'number'] });
+  const all = [born, count(1, COUNTED)];
+
+  test('stands nowhere unless it is asked for', () => {
+    const text = JSON.stringify(written(all));
+    expect(text).not.toContain('Wickstead');
+    expect(text).not.toContain('1957-03-14');
+    expect(written(all).entry?.[0]?.resource).toEqual({
+      resourceType: 'Patient',
+      id: bundleOf([]).person,
+      identifier: [{ system: 'urn:ietf:rfc:3986', value: `urn:uuid:${bundleOf([]).person}` }],
+    });
+  });
+
+  test('is a name, a birth date and a number where it is', () => {
+    const bundle = written(all, { identity: ORLA });
+    expect(wrongInBundle(bundle)).toEqual([]);
+    expect(bundle.entry?.[0]?.resource).toMatchObject({
+      name: [{ text: 'Orla Wickstead (invented)' }],
+      birthDate: '1957-03-14',
+      identifier: [{}, { value: '-0001' }],
+    });
+  });
+});
+
+// Conventions 9, interoperability handbook 10: what is not of a real person's care is marked, every resource of it.
+test.each([
+  ['care', true, ['INVENTED']],
+  ['class', false, ['CLASS']],
+  ['simulated', false, ['SIMULATED']],
+] as const)('of the %s book, invented %j: marked as test data', (book, invented, notices) => {
+  const bundle = written([count(1, COUNTED)], { book, invented });
+  expect(wrongInBundle(bundle)).toEqual([]);
+  expect(bundle.meta?.tag?.map(({ code }) => code)).toEqual(notices);
+  expect(bundle.entry?.every(({ resource }) => resource?.meta?.security?.[0]?.code === 'HTEST')).toBe(true);
+});
+
+test('a note with any sign in it still passes the schema', () => {
+  const bundle = written([count(1, COUNTED, { note: 'cold\u00a0hands,\n“shivers” \u{1f976}\u2028' })]);
+  expect(wrongInBundle(bundle)).toEqual([]);
+});

@@ -5,3 +5,8 @@ export { csv } from './csv/csv.js';
 export type { BundleOf, ProtocolKept } from './fhir/chartBundle.js';
 export { chartBundle } from './fhir/chartBundle.js';
 export type { AsKept } from './fhir/provenanceOf.js';
+export type { ReadBundle } from './fhir/read/readBundle.js';
+export { readBundle } from './fhir/read/readBundle.js';
+export type { OwnEntry } from './fhir/read/readOwn.js';
+export type { Bringing, Placed, Read, Reported } from './reading/reported.js';
+export { reportedEntries, uuidOf } from './reading/reported.js';

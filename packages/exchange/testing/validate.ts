@@ -1,6 +1,10 @@
 import { createRequire } from 'node:module';
 import type { Bundle as AnyBundle, FhirResource, Observation, Quantity } from 'fhir/r4.js';
+import { vi } from 'vitest';
 import { FHIR_RULES, type FhirRule, SINGLE_PROFILES } from './fhirRules.js';
+
+// The official schema is large: its first use takes seconds on a busy machine.
+vi.setConfig({ testTimeout: 60_000 });
 
 const require = createRequire(import.meta.url);
 type Errors = readonly { readonly dataPath: string; readonly message: string }[];

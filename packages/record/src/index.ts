@@ -60,6 +60,8 @@ export type { InForce } from './content/inForce.js';
 export { inForceUnder, NOTHING_CHOSEN } from './content/inForce.js';
 export { KIND_NAMES, KINDS, type Kind, type KindName } from './content/kinds.js';
 export { misnamed } from './content/misnamed.js';
+export type { ReportedContent, ReportedValue } from './content/reported.js';
+export { REPORTED_STATUSES, reportedValue } from './content/reported.js';
 export type { RoundContent, RoundEvidence } from './content/round.js';
 export { roundInputOf } from './content/roundInputOf.js';
 export type { RoundValueKept } from './content/roundValue.js';

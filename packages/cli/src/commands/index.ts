@@ -10,6 +10,7 @@ import { cuff } from './cuff.js';
 import { equipment } from './equipment.js';
 import { exportCommand } from './export.js';
 import { helpCommand } from './help.js';
+import { importCommand } from './import.js';
 import { orthostatic } from './orthostatic.js';
 import { reading } from './reading.js';
 import { restore } from './restore.js';
@@ -37,6 +38,7 @@ const ANSWERING: readonly AnyCommand[] = [
   check,
   equipment,
   exportCommand,
+  importCommand,
 ];
 
 export const commands: readonly AnyCommand[] = [...ANSWERING, helpCommand(ANSWERING)];

@@ -118,8 +118,8 @@ describe('a chart', () => {
 
   test('leaves out what is no value, and counts it', () => {
     const person = kept(frame('person', { identifiers: ['name', 'number'] }));
-    expect(projectChart([person])).toEqual({ rounds: [], entries: 1 });
-    expect(projectChart([])).toEqual({ rounds: [], entries: 0 });
+    expect(projectChart([person])).toEqual({ rounds: [], reported: [], entries: 1 });
+    expect(projectChart([])).toEqual({ rounds: [], reported: [], entries: 0 });
   });
 
   test('has no part in a fact of the person, nor in the mark that it was an error', () => {

@@ -31,6 +31,8 @@ export type Closed = StoredEntry & { readonly kind: 'act-now-closed' };
 /** A person's chart, newest round first. Built from entries alone: the same entries give the same chart. */
 export type Chart = {
   readonly rounds: readonly ChartRound[];
+  /** Values that came from elsewhere, newest first: in no round, and nothing is made of them. */
+  readonly reported: readonly AmendedEntry[];
   /** How many entries it was built from. */
   readonly entries: number;
 };
@@ -68,7 +70,8 @@ export function projectChart(entries: readonly StoredEntry[]): Chart {
     ...sayings(round, about.get(id) ?? NOTHING_SAID),
     onDay: factsOnDay(facts, dayOf(round)),
   }));
-  return { rounds: inOrder.reverse(), entries: entries.length };
+  const reported = gathered.filter(({ original }) => original.kind === 'reported').reverse();
+  return { rounds: inOrder.reverse(), reported, entries: entries.length };
 }
 
 /** The day of a round, local, as its signing has it, else its first value. */

@@ -13,6 +13,7 @@ import { countContent } from './count.js';
 import { countersignedContent } from './countersigned.js';
 import { equipmentContent, equipmentEndedContent, gaugeLoggedContent } from './equipment.js';
 import { factContent, factEndedContent } from './fact.js';
+import { reportedContent } from './reported.js';
 import { firstRoundContent, roundContent, upgradeRound } from './round.js';
 import { firstRunContent, runContent, upgradeRun } from './run.js';
 import { signContent } from './sign.js';
@@ -48,6 +49,7 @@ export const KINDS = {
   run: { schemas: { 1: firstRunContent, 2: runContent }, newest: 2, upgrade: upgradeRun },
   sign: first(signContent),
   round: { schemas: { 1: firstRoundContent, 2: roundContent }, newest: 2, upgrade: upgradeRound },
+  reported: first(reportedContent),
   fact: first(factContent),
   'fact-ended': first(factEndedContent),
   'act-now-closed': first(actNowClosedContent),

@@ -6,6 +6,7 @@ import type { CountersignedContent } from '../content/countersigned.js';
 import type { EquipmentContent, EquipmentEndedContent, GaugeLoggedContent } from '../content/equipment.js';
 import type { FactContent, FactEndedContent } from '../content/fact.js';
 import { KIND_NAMES, type KindName } from '../content/kinds.js';
+import type { ReportedContent } from '../content/reported.js';
 import type { RoundContent } from '../content/round.js';
 import type { RunContent } from '../content/run.js';
 import type { SignContent } from '../content/sign.js';
@@ -58,6 +59,7 @@ type Content = {
   person: { readonly identifiers: readonly string[] };
   'identity-corrected': { readonly changed: readonly string[] };
   'identity-erased': { readonly reason: string };
+  reported: ReportedContent;
   fact: FactContent;
   'fact-ended': FactEndedContent;
   'act-now-closed': ActNowClosedContent;

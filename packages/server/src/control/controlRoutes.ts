@@ -1,11 +1,17 @@
 import { linesOf } from '@evenfall/api';
+import { book, id, refusalsOf } from '@evenfall/record';
 import type { OpenAPIHono } from '@hono/zod-openapi';
 import { stream } from 'hono/streaming';
-import { problemAnswer } from '../http/problems.js';
+import { z } from 'zod';
+import { problemAnswer, problemsOf } from '../http/problems.js';
 import type { World } from '../http/world.js';
+import { bringFile } from '../importing/bringFile.js';
 import { backUp } from '../keeping/backup.js';
 import { checkRecord } from '../keeping/check.js';
 import { restore } from '../keeping/restore.js';
+
+/** Whose chart a file is for; without a person, whom the file itself names. */
+const importQuery = z.object({ book: book.default('care'), person: id.nullable().default(null) });
 
 /**
  * What the command line asks of the program that keeps the folder: backup, restore, check. Mounted on the control
@@ -32,6 +38,14 @@ export function controlRoutes(app: OpenAPIHono, world: World): void {
     if (!restored.ok) return problemAnswer(c, 422, restored.refusals);
     await world.siteChanged();
     return c.json({ lines: restored.lines });
+  });
+
+  app.post('/control/import', async (c) => {
+    const asked = importQuery.safeParse(c.req.query());
+    if (!asked.success) return problemAnswer(c, 422, refusalsOf(asked.error, c.req.query(), '/query'));
+    const brought = await bringFile(world, await c.req.text(), asked.data);
+    if (!brought.ok) return problemAnswer(c, 422, brought.refusals);
+    return c.json({ ...brought.value, refused: problemsOf(brought.value.refused) });
   });
 
   app.get('/control/check', async (c) => c.json(await checkRecord(world.db, world.site().id)));

@@ -58,7 +58,8 @@ export function readOne(
   return { entry: { frame, entry: read.value }, refusals };
 }
 
-function notAhead(instant: string, now: Date, field: string): Refusal[] {
+/** Refuses an instant that is further ahead of this server's clock than any device could be. */
+export function notAhead(instant: string, now: Date, field: string): Refusal[] {
   const hoursAhead = (Date.parse(instant) - now.getTime()) / 3_600_000;
   if (hoursAhead <= HOURS_AHEAD) return [];
   return [refusal(field, 'out-of-range', 'not-ahead', instant, { figures: { hoursAhead: HOURS_AHEAD } })];

@@ -237,7 +237,8 @@ async function holdPerson(tx: Transaction<Tables>, { site, book, person }: Where
     .execute();
 }
 
-async function keepIdentity(
+/** Keeps a version of who a person is beside those before it. */
+export async function keepIdentity(
   tx: Transaction<Tables>,
   { site, book, person }: Where,
   identity: Identity | ClassIdentity,

@@ -7,7 +7,12 @@ import { rowOf } from './rows.js';
 import { inPlace, unknownReferences, wrongEntries } from './wrongEntries.js';
 
 /** An entry as it was sent and as its kind reads it: what is kept is what was sent, in the schema of its time. */
-export type Incoming = { readonly frame: EntryFrame; readonly entry: Entry };
+export type Incoming = {
+  readonly frame: EntryFrame;
+  readonly entry: Entry;
+  /** When it was first kept, for one that comes from another record; now if absent. */
+  readonly recordedAt?: string;
+};
 
 /** What became of each entry, in the order given. `already`: the same id with the same content was kept before. */
 export type Taken =
@@ -83,7 +88,10 @@ async function insert(tx: Transaction<Tables>, site: string, incoming: readonly 
   const hashes = new Map(incoming.map(({ frame }) => [frame.id, contentHash(frame)]));
   // In order of id, so that two requests with the same entries wait for each other and never in a ring.
   const rows = incoming
-    .map(({ frame }) => rowOf(site, frame, hashes.get(frame.id) as string))
+    .map(({ frame, recordedAt }) => ({
+      ...rowOf(site, frame, hashes.get(frame.id) as string),
+      ...(recordedAt === undefined ? {} : { recorded_at: recordedAt }),
+    }))
     .sort((a, b) => (a.id < b.id ? -1 : 1));
   const inserted = await tx
     .insertInto('entry')

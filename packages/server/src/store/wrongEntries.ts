@@ -165,6 +165,8 @@ function sameSign(old: Entry, marked: Entry, next: Entry): boolean {
 
 function subjectOf(entry: Entry): string | null {
   if (entry.kind === 'equipment') return `equipment ${entry.content.what}`;
+  // A value from elsewhere replaces another of its sign from elsewhere, and never one that was taken here.
+  if (entry.kind === 'reported') return `reported ${entry.content.value.of}`;
   return entry.kind === 'round' || entry.kind === 'fact' ? entry.kind : signOf(entry);
 }
 

@@ -25,6 +25,7 @@ export const commands = {
   check: 'Recompute every value from its evidence and print what differs',
   equipment: 'List gauges with how they stand, and cuffs by room',
   export: 'Write the chart of one person as a file: a table, or a FHIR bundle for another system',
+  import: 'Take in a FHIR bundle or a table that export wrote; what is refused is listed, the rest is kept',
   help: 'Show what a command is for and what it takes',
 } as const;
 
@@ -75,6 +76,7 @@ export const options = {
   person: 'the person’s id (it stands in the address of the person’s page)',
   book: 'which book (care if absent)',
   as: 'what to write',
+  importPerson: 'whose chart it is for (whom the file names if absent)',
   withIdentity: 'write who the person is too (left out if absent)',
   json: 'answer with one JSON object on one line',
   list: 'list what there is to choose from',
@@ -147,6 +149,11 @@ export const commandLine = {
     `${say.counted(f.entries, ENTRIES)} of this person cannot be read by this program and are left out of the table; evenfall check lists them.`,
   restored: (f: { entries: number; persons: number }, say: Say) =>
     `${say.counted(f.entries, ENTRIES)} of ${say.counted(f.persons, PERSONS)} put back`,
+  brought: (f: { added: number; already: number }, say: Say) =>
+    `${say.counted(f.added, ENTRIES)} added, ${say.short(f.already)} there already`,
+  passedOver: (f: { resources: string }) => `Passed over, since they hold no value: ${f.resources}`,
+  refusedOf: (f: { problems: number }, say: Say) =>
+    `${say.counted(f.problems, PROBLEMS)}, and the rest is kept:`,
   checked: (f: { values: number; entries: number }, say: Say) =>
     `${say.counted(f.values, VALUES)} in ${say.counted(f.entries, ENTRIES)} computed again`,
   nothingDiffers: 'Nothing differs.',

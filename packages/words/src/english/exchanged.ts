@@ -31,5 +31,5 @@ export const exchanged = {
   created: 'recorded',
   amended: (f: { reason: string }) => `amended: ${f.reason}`,
   inError: (f: { reason: string }) => `entered in error: ${f.reason}`,
-  of: (f: { kind: string }) => `Record of ${f.kind}`,
+  changedAtSource: 'changed where it came from',
 } as const;

@@ -1,0 +1,174 @@
+import { type Parsed, type Refusal, refusal } from '@evenfall/clinical';
+import type { Agent, Identity } from '@evenfall/record';
+import type { Reported } from '../../reading/reported.js';
+import { besideId } from '../references.js';
+import { OUR_SYSTEMS, SYSTEMS } from '../systems.js';
+import { asObject, codesIn, isObject, type Json, listIn, objectIn, textIn } from './json.js';
+import { PANEL_CODE } from './knownCodes.js';
+import { readObservation } from './readObservation.js';
+import { type OwnEntry, ownAgent, ownEntry, ownIdentity, ownProtocol } from './readOwn.js';
+
+/** What a bundle holds for this record. */
+export type ReadBundle = {
+  /** Entries of another Evenfall, or of this one, in the order of the bundle. */
+  readonly own: readonly OwnEntry[];
+  readonly agents: readonly Agent[];
+  readonly protocols: readonly { readonly at: string; readonly content: unknown }[];
+  /** Who the person of the own entries is, where the bundle says it. */
+  readonly identity: Identity | null;
+  /** Values of other systems. */
+  readonly reported: readonly Reported[];
+  /** The birth date that the bundle gives for whom its values are of; null where it gives none. */
+  readonly birthDate: string | null;
+  /** What stands on it: CLASS, SIMULATED, INVENTED. */
+  readonly notices: readonly string[];
+  /** Marked as test data, whether by us or by others. */
+  readonly isTestData: boolean;
+  readonly refused: readonly Refusal[];
+  /** Resources that hold no value, by type: nothing of them is kept. */
+  readonly passedOver: Readonly<Record<string, number>>;
+};
+
+type Placed = { readonly resource: Json; readonly at: string; readonly fullUrl: string | null };
+
+/**
+ * Reads a FHIR R4 bundle of any kind and of any system. Entries that an Evenfall put in are taken as they were;
+ * Observations of others become values from elsewhere. What cannot be read is refused by its JSON Pointer, and the rest
+ * is read all the same.
+ *
+ * Errors: what is no bundle at all.
+ */
+export function readBundle(input: unknown): Parsed<ReadBundle> {
+  const bundle = asObject(input);
+  if (bundle.resourceType !== 'Bundle') {
+    return { ok: false, refusals: [refusal('/resourceType', 'missing', 'fhir-bundle', bundle.resourceType)] };
+  }
+  const refused: Refusal[] = [];
+  const placed = placedIn(bundle, refused);
+  const own = ownIn(placed, refused);
+  const covered = coveredBy(own);
+  const others = placed.filter(
+    ({ resource }) => resource.resourceType === 'Observation' && !isCovered(resource, covered),
+  );
+  const subject = oneSubject(others, refused);
+  const reported: Reported[] = [];
+  for (const { resource, at } of subject === 'several' ? [] : others) {
+    if (isPanel(resource)) continue;
+    const read = readObservation(resource, at, (reference) => nameIn(placed, reference));
+    if (read.ok) reported.push(read.value);
+    else refused.push(...read.refusals);
+  }
+  const patients = placed.filter(({ resource }) => resource.resourceType === 'Patient');
+  return {
+    ok: true,
+    value: {
+      own,
+      agents: of(placed, 'Practitioner').flatMap(({ resource }) => ownAgent(resource) ?? []),
+      protocols: of(placed, 'Basic').flatMap(({ resource, at }) => {
+        const content = ownProtocol(resource);
+        return content === undefined ? [] : [{ at, content }];
+      }),
+      identity: patients.map(({ resource }) => ownIdentity(resource)).find((one) => one !== null) ?? null,
+      reported,
+      birthDate:
+        patients.map(({ resource }) => textIn(resource, 'birthDate')).find((one) => one !== null) ?? null,
+      notices: noticesIn(bundle),
+      isTestData: [bundle, ...placed.map(({ resource }) => resource)].some(isTestData),
+      refused,
+      passedOver: passedOver(placed, covered),
+    },
+  };
+}
+
+const of = (placed: readonly Placed[], type: string) =>
+  placed.filter(({ resource }) => resource.resourceType === type);
+
+function placedIn(bundle: Json, refused: Refusal[]): Placed[] {
+  return listIn(bundle, 'entry').flatMap((entry, index) => {
+    const resource = asObject(entry).resource;
+    const at = `/entry/${index}/resource`;
+    if (isObject(resource) && typeof resource.resourceType === 'string')
+      return [{ resource, at, fullUrl: textIn(asObject(entry), 'fullUrl') }];
+    refused.push(refusal(at, 'missing', 'fhir-resource', null));
+    return [];
+  });
+}
+
+function ownIn(placed: readonly Placed[], refused: Refusal[]): OwnEntry[] {
+  return of(placed, 'Provenance').flatMap(({ resource, at }) => {
+    const read = ownEntry(resource, at);
+    if (read === null) return [];
+    if ('frame' in read) return [read];
+    refused.push(read);
+    return [];
+  });
+}
+
+/** The ids of Observations that were made from own entries: they say again what the entries say. */
+function coveredBy(own: readonly OwnEntry[]): ReadonlySet<string> {
+  return new Set(
+    own.flatMap(({ frame }) => {
+      const round = textIn(frame, 'round');
+      const id = textIn(frame, 'id');
+      return [...(id === null ? [] : [id]), ...(round === null ? [] : [besideId(round)])];
+    }),
+  );
+}
+
+function isCovered(resource: Json, covered: ReadonlySet<string>): boolean {
+  const names = listIn(resource, 'identifier')
+    .map(asObject)
+    .map((one) => textIn(one, 'value')?.replace(/^urn:uuid:/, ''));
+  return [textIn(resource, 'id'), ...names].some((name) => name != null && covered.has(name));
+}
+
+function isPanel(resource: Json): boolean {
+  return codesIn(resource.code, SYSTEMS.loinc).includes(PANEL_CODE);
+}
+
+/** Values of several people in one file are nobody's chart: all of them are refused. */
+function oneSubject(others: readonly Placed[], refused: Refusal[]): 'one' | 'several' {
+  const subjects = others.map(({ resource }) => textIn(objectIn(resource, 'subject') ?? {}, 'reference'));
+  if (new Set(subjects).size <= 1) return 'one';
+  for (const [index, { at }] of others.entries())
+    refused.push(refusal(`${at}/subject`, 'contradicts', 'one-subject', subjects[index]));
+  return 'several';
+}
+
+/** What a bundle calls whoever a reference leads to, by full address or by type and id. */
+function nameIn(placed: readonly Placed[], reference: string): string | null {
+  const found = placed.find(
+    ({ resource, fullUrl }) =>
+      fullUrl === reference || `${String(resource.resourceType)}/${String(resource.id)}` === reference,
+  );
+  if (found === undefined) return null;
+  const { resource } = found;
+  const name = asObject(Array.isArray(resource.name) ? resource.name[0] : undefined);
+  const parts = [...listIn(name, 'given'), name.family].filter((part) => typeof part === 'string');
+  return textIn(resource, 'name') ?? textIn(name, 'text') ?? (parts.length === 0 ? null : parts.join(' '));
+}
+
+function noticesIn(bundle: Json): string[] {
+  const tags = listIn(objectIn(bundle, 'meta') ?? {}, 'tag').map(asObject);
+  return tags
+    .filter(({ system }) => system === OUR_SYSTEMS.notice)
+    .flatMap((tag) => textIn(tag, 'code') ?? []);
+}
+
+function isTestData(resource: Json): boolean {
+  const labels = listIn(objectIn(resource, 'meta') ?? {}, 'security').map(asObject);
+  return labels.some(({ code }) => code === 'HTEST');
+}
+
+function passedOver(placed: readonly Placed[], covered: ReadonlySet<string>): Record<string, number> {
+  const counted: Record<string, number> = {};
+  for (const { resource } of placed) {
+    const type = String(resource.resourceType);
+    if (type === 'Observation' && !(isPanel(resource) && !isCovered(resource, covered))) continue;
+    if (type === 'Provenance' && ownEntry(resource, '') !== null) continue;
+    if (type === 'Basic' && ownProtocol(resource) !== undefined) continue;
+    if (type === 'Patient' || type === 'Practitioner') continue;
+    counted[type] = (counted[type] ?? 0) + 1;
+  }
+  return counted;
+}

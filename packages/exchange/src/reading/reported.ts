@@ -1,0 +1,130 @@
+import { canonicalJson, type Refusal } from '@evenfall/clinical';
+import type { EntryFrame, ReportedContent, Stamp, StoredEntry } from '@evenfall/record';
+
+/** A value of a file from elsewhere, before it is an entry: what was said, when it was measured, and where it stood in the file. */
+export type Reported = {
+  /** JSON Pointer of its resource, or the row and column of its cell. */
+  readonly at: string;
+  readonly content: ReportedContent;
+  readonly measuredAt: Stamp;
+  /** The source takes it back: kept, and marked as entered in error. */
+  readonly isInError: boolean;
+};
+
+/** What was read of a file, and what was not: the rest is kept all the same. */
+export type Read = { readonly reported: readonly Reported[]; readonly refused: readonly Refusal[] };
+
+/** Who brings values from elsewhere into whose chart, and what is known there. */
+export type Bringing = {
+  readonly book: EntryFrame['book'];
+  readonly person: string;
+  readonly agent: string;
+  readonly device: string;
+  /** Now, RFC 3339. */
+  readonly writtenAt: string;
+  /** Hex digits of a hash of a text, 30 or more. */
+  readonly hash: (text: string) => string;
+  /** The person's entries. */
+  readonly entries: readonly StoredEntry[];
+  /** What an amendment says of a value that its source changed. */
+  readonly changedText: string;
+};
+
+/** An entry to keep, with the place in the file that it came from. */
+export type Placed = { readonly at: string; readonly frame: EntryFrame };
+
+/**
+ * Entries for values from elsewhere. An id is made from what was said, so that a file that is brought twice adds
+ * nothing; what the source says anew under a name that is known here amends what it said before.
+ *
+ * @returns those that are not kept yet, and how many are
+ */
+export function reportedEntries(
+  read: readonly Reported[],
+  by: Bringing,
+): { readonly placed: readonly Placed[]; readonly already: number } {
+  const known = new Set(by.entries.map(({ id }) => id));
+  const replaced = new Set(by.entries.flatMap(({ amends }) => (amends === null ? [] : [amends.entry])));
+  /** What stands under a name of the source: its id and sign. */
+  const standing = new Map<string, { readonly id: string; readonly of: string }>();
+  for (const { kind, content, id } of by.entries) {
+    if (kind !== 'reported' || replaced.has(id) || content.source.id === null) continue;
+    standing.set(nameOf(content), { id, of: content.value.of });
+  }
+  const placed: Placed[] = [];
+  let already = 0;
+  for (const one of read) {
+    const { content, measuredAt, at } = one;
+    const id = idOf(one, by, '');
+    const before = content.source.id === null ? undefined : standing.get(nameOf(content));
+    if (known.has(id)) already += 1;
+    else {
+      const isChange = before !== undefined && before.of === content.value.of;
+      const amends = isChange ? ({ entry: before.id, reason: 'other', text: by.changedText } as const) : null;
+      placed.push({ at, frame: frameOf(by, id, 'reported', content, measuredAt, amends, placed.length) });
+      known.add(id);
+      standing.set(nameOf(content), { id, of: content.value.of });
+    }
+    const mark = idOf(one, by, 'in error');
+    if (one.isInError && !known.has(mark)) {
+      const amends = { entry: id, reason: 'other', text: by.changedText } as const;
+      const said = { note: null };
+      placed.push({
+        at,
+        frame: frameOf(by, mark, 'entered-in-error', said, measuredAt, amends, placed.length),
+      });
+      known.add(mark);
+    }
+  }
+  return { placed, already };
+}
+
+function nameOf({ source }: ReportedContent): string {
+  return `${source.format} ${source.id}`;
+}
+
+function frameOf(
+  by: Bringing,
+  id: string,
+  kind: 'reported' | 'entered-in-error',
+  content: object,
+  measuredAt: Stamp,
+  amends: EntryFrame['amends'],
+  sequence: number,
+): EntryFrame {
+  const { book, person, agent, device, writtenAt } = by;
+  return {
+    frame: 1,
+    id,
+    book,
+    kind,
+    schema: 1,
+    person,
+    round: null,
+    session: null,
+    agent,
+    role: 'importer',
+    device,
+    sequence,
+    measuredAt,
+    writtenAt,
+    amends,
+    content: content as Record<string, unknown>,
+  };
+}
+
+/** The id of what was said: the same person, name, time and value give the same, whatever its status and words. */
+function idOf({ content, measuredAt }: Reported, { person, hash }: Bringing, what: string): string {
+  const { value, source, until } = content;
+  const at = Date.parse(measuredAt.at);
+  return uuidOf(at, hash(canonicalJson({ person, value, source, until, at, what })));
+}
+
+/** A UUIDv7 by its form, from an instant (ms) and the hex digits of a hash. */
+export function uuidOf(ms: number, hex: string): string {
+  const time = Math.max(0, Math.min(ms, LATEST_MS)).toString(16).padStart(12, '0');
+  return `${time.slice(0, 8)}-${time.slice(8)}-7${hex.slice(0, 3)}-8${hex.slice(3, 6)}-${hex.slice(6, 18)}`;
+}
+
+/** The 48 bits that a UUIDv7 has for its time. */
+const LATEST_MS = 2 ** 48 - 1;

@@ -1,0 +1,251 @@
+import type { Observation } from 'fhir/r4.js';
+import { Kysely } from 'kysely';
+import { v7 } from 'uuid';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { PATIENT_URL, sketches } from '../../../exchange/testing/sketches.js';
+import { controlRoutes } from '../control/controlRoutes.js';
+import { migrate } from '../database/migrations/index.js';
+import type { Tables } from '../database/schema.js';
+import { openMemory, type TestDatabase } from '../database/testing.js';
+import { fillDemo } from '../demo/fillDemo.js';
+import { createApi } from '../http/app.js';
+import type { World } from '../http/world.js';
+import { listPersons } from '../store/listPersons.js';
+import { readPerson } from '../store/persons.js';
+import { openSite } from '../store/site.js';
+import { HESTER, TestClinic } from '../testing/clinic.js';
+
+const NOW = new Date('2026-11-25T10:00:00Z');
+
+/** An empty or filled demo with the whole of its API, and what it is asked. */
+async function openDemo(isFilled: boolean) {
+  const database = await openMemory();
+  const db = new Kysely<Tables>({ dialect: database.dialect });
+  await migrate(db);
+  const site = await openSite(db, { id: v7(), name: 'Demo (invented)', invented: true });
+  if (isFilled) await fillDemo(db, site.id, NOW);
+  const world: World = {
+    db,
+    site: () => site,
+    siteChanged: async () => undefined,
+    program: 'evenfall test',
+    now: () => NOW,
+    ticks: () => 0,
+    log: () => undefined,
+    fault: (error) => {
+      throw error;
+    },
+  };
+  const app = createApi(world);
+  controlRoutes(app, world);
+  const send = async (method: string, path: string, body?: string) =>
+    await app.request(`http://localhost${path}`, {
+      method,
+      headers: { host: 'localhost', ...(body === undefined ? {} : { 'content-type': 'application/json' }) },
+      ...(body === undefined ? {} : { body }),
+    });
+  return { database, db, site, send };
+}
+
+describe('every chart of the demo, exported and imported into an empty record', () => {
+  let from: Awaited<ReturnType<typeof openDemo>>;
+  let into: Awaited<ReturnType<typeof openDemo>>;
+  beforeAll(async () => {
+    from = await openDemo(true);
+    into = await openDemo(false);
+  }, 120_000);
+  afterAll(async () => {
+    await from.database.close();
+    await into.database.close();
+  });
+
+  test('is the same record: entries by id, evidence, amendments, when they were recorded, who', async () => {
+    const people = await listPersons(from.db, from.site.id, 'care');
+    expect(people.length).toBeGreaterThan(10);
+    for (const { id: person } of people) {
+      const bundle = await (
+        await from.send('GET', `/api/books/care/persons/${person}/export?as=fhir&identity=with`)
+      ).text();
+      const came = await (await into.send('POST', '/control/import', bundle)).json();
+      const before = await readPerson(from.db, { site: from.site.id, book: 'care', person });
+      const after = await readPerson(into.db, { site: into.site.id, book: 'care', person });
+      expect(came).toEqual({
+        format: 'fhir',
+        person,
+        added: before?.entries.length,
+        already: 0,
+        refused: [],
+        passedOver: {},
+      });
+      expect(after).toEqual(before);
+      const again = await (await into.send('POST', '/control/import', bundle)).json();
+      expect(again).toMatchObject({ added: 0, already: before?.entries.length, refused: [] });
+    }
+    const check = await (await into.send('GET', '/control/check')).json();
+    expect(check).toMatchObject({ findings: [] });
+  }, 120_000);
+
+  test('without who it is, somebody who is not here is refused', async () => {
+    const third = await openDemo(false);
+    const [first] = await listPersons(from.db, from.site.id, 'care');
+    const path = `/api/books/care/persons/${first?.id}/export?as=fhir`;
+    const bundle = await (await from.send('GET', path)).text();
+    const came = await third.send('POST', '/control/import', bundle);
+    expect(came.status).toBe(422);
+    expect(await came.json()).toMatchObject({
+      problems: [{ code: 'missing', expected: expect.stringContaining('--with-identity') }],
+    });
+    expect(await listPersons(third.db, third.site.id, 'care')).toEqual([]);
+    // Who is here already is known by the id.
+    const known = await into.send('POST', '/control/import', bundle);
+    expect(await known.json()).toMatchObject({ added: 0, refused: [] });
+    await third.database.close();
+  }, 60_000);
+
+  test('one entry whose value is not what its evidence gives is refused by its place, and the rest is kept', async () => {
+    const third = await openDemo(false);
+    const people = await listPersons(from.db, from.site.id, 'care');
+    const counted = people.find(({ latest }) => latest.pulse !== null);
+    const path = `/api/books/care/persons/${counted?.id}/export?as=fhir&identity=with`;
+    const bundle = await (await from.send('GET', path)).text();
+    const bent = bundle.replace(/\\"n\\":(\d+)/, (_, n) => `\\"n\\":${Number(n) + 1}`);
+    expect(bent).not.toBe(bundle);
+    const came = (await (await third.send('POST', '/control/import', bent)).json()) as {
+      added: number;
+      refused: { field: string }[];
+    };
+    expect(came.added).toBeGreaterThan(0);
+    expect(came.refused.length).toBeGreaterThan(0);
+    for (const { field } of came.refused) expect(field).toMatch(/^\/entry\/\d+\/resource\//);
+    await third.database.close();
+  }, 60_000);
+});
+
+describe('values of another system', () => {
+  let database: TestDatabase;
+  let clinic: TestClinic;
+  beforeAll(async () => {
+    database = await openMemory();
+    clinic = await TestClinic.open(database);
+  }, 60_000);
+  afterAll(() => database.close());
+
+  const bundle = (...resources: object[]) => ({
+    resourceType: 'Bundle',
+    type: 'collection',
+    entry: resources.map((resource) => ({ resource })),
+  });
+  const bring = async (person: string | null, ...resources: object[]) =>
+    await clinic.send(
+      'POST',
+      `/control/import${person === null ? '' : `?person=${person}`}`,
+      bundle(...resources),
+    );
+  const entriesOf = async (person: string) =>
+    (await clinic.send('GET', `/api/books/care/persons/${person}`)).body.entries as {
+      id: string;
+      kind: string;
+      amends: { entry: string } | null;
+      content: { value?: object };
+      role: string;
+    }[];
+  const bent = (of: Observation, by: object) => ({ ...of, ...by });
+
+  test('become values from elsewhere, once, by whoever imported', async () => {
+    const person = await clinic.addPerson();
+    const all = Object.values(sketches);
+    expect((await bring(person, ...all)).body).toMatchObject({ added: 6, already: 0, refused: [] });
+    expect((await bring(person, ...all)).body).toMatchObject({ added: 0, already: 6, refused: [] });
+    const reported = (await entriesOf(person)).filter(({ kind }) => kind === 'reported');
+    expect(reported).toHaveLength(6);
+    expect(new Set(reported.map(({ role }) => role))).toEqual(new Set(['importer']));
+  });
+
+  test('that the source corrects amend what it said; what it takes back is marked, and stays readable', async () => {
+    const person = await clinic.addPerson();
+    await bring(person, sketches.pulse);
+    const quantity = { ...sketches.pulse.valueQuantity, value: 74 };
+    const corrected = bent(sketches.pulse, { status: 'corrected', valueQuantity: quantity });
+    expect((await bring(person, corrected)).body).toMatchObject({ added: 1 });
+    const [first, second] = (await entriesOf(person)).filter(({ kind }) => kind === 'reported');
+    const pair = [first, second].sort((a) => (a?.amends === null ? -1 : 1));
+    expect(pair[1]?.amends?.entry).toBe(pair[0]?.id);
+    expect((await bring(person, bent(corrected, { status: 'entered-in-error' }))).body).toMatchObject({
+      added: 1,
+      already: 1,
+    });
+    const marks = (await entriesOf(person)).filter(({ kind }) => kind === 'entered-in-error');
+    expect(marks.map(({ amends }) => amends?.entry)).toEqual([pair[1]?.id]);
+    expect((await bring(person, bent(corrected, { status: 'entered-in-error' }))).body).toMatchObject({
+      added: 0,
+    });
+  });
+
+  test('never replace a value that was taken here', async () => {
+    const person = await clinic.addPerson();
+    const pulse = clinic.pulse(person, 66, 30);
+    await clinic.sign(pulse);
+    await bring(person, sketches.pulse);
+    const [reported] = (await entriesOf(person)).filter(({ kind }) => kind === 'reported');
+    const content = { ...reported?.content };
+    const { frame: _f, ...around } = pulse;
+    const bad = {
+      ...around,
+      id: v7(),
+      kind: 'reported',
+      round: null,
+      content,
+      amends: { entry: pulse.id, reason: 'typing-slip', text: null },
+    };
+    const came = await clinic.send('POST', '/api/entries', { entries: [bad] });
+    expect(came.status).toBe(422);
+    expect(came.body.problems).toMatchObject([{ field: '/entries/0/amends/entry', code: 'contradicts' }]);
+  });
+
+  test('need to be told whose they are, here', async () => {
+    expect((await bring(null, sketches.pulse)).body.problems).toMatchObject([
+      { field: '--person', code: 'missing' },
+    ]);
+    const nobody = v7();
+    expect((await bring(nobody, sketches.pulse)).body.problems).toMatchObject([
+      { field: '--person', code: 'unknown-id' },
+    ]);
+  });
+
+  test('of somebody with another birth date are refused whole; with the same, or none, they are taken', async () => {
+    const person = await clinic.addPerson();
+    const patient = (birthDate: string) => ({ resourceType: 'Patient', id: 'p', birthDate });
+    const other = await bring(person, patient('1961-02-27'), sketches.pulse);
+    expect(other.body.problems).toMatchObject([{ field: '--person', code: 'contradicts' }]);
+    expect((await entriesOf(person)).filter(({ kind }) => kind === 'reported')).toEqual([]);
+    const same = await bring(person, patient(HESTER.birthDate as string), sketches.pulse);
+    expect(same.body).toMatchObject({ added: 1 });
+  });
+
+  test('that are marked as test data go into no clinic', async () => {
+    const person = await clinic.addPerson();
+    const marked = bent(sketches.pulse, { meta: { security: [{ code: 'HTEST' }] } });
+    expect((await bring(person, marked)).body.problems).toMatchObject([
+      { field: '/meta/security', code: 'contradicts' },
+    ]);
+  });
+
+  test('from a day that has not come yet are refused, and the rest is kept', async () => {
+    const person = await clinic.addPerson();
+    const ahead = bent(sketches.heard, { effectiveDateTime: '2026-11-26T10:00:01Z' });
+    const limit = bent(sketches.felt, { effectiveDateTime: '2026-11-26T10:00:00Z' });
+    const came = await bring(person, sketches.pulse, ahead, limit);
+    expect(came.body).toMatchObject({
+      added: 2,
+      refused: [{ field: '/entry/1/resource/measuredAt/at', code: 'out-of-range' }],
+    });
+  });
+
+  test('a file that is no bundle adds nothing', async () => {
+    for (const text of ['{', 'null', '[]', '{"resourceType":"Patient"}']) {
+      const came = await clinic.send('POST', '/control/import', text);
+      expect([came.status, text]).toEqual([422, text]);
+    }
+    expect(PATIENT_URL).toMatch(/^urn:uuid:/);
+  });
+});

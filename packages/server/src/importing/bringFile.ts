@@ -1,0 +1,180 @@
+import { createHash } from 'node:crypto';
+import { type Parsed, type Refusal, refusal } from '@evenfall/clinical';
+import { type ReadBundle, type Reported, readBundle, reportedEntries, uuidOf } from '@evenfall/exchange';
+import { type Book, readFrame, stamp } from '@evenfall/record';
+import { wordsFor } from '@evenfall/words';
+import { sql } from 'kysely';
+import type { World } from '../http/world.js';
+import { addAgent, listAgents } from '../store/agents.js';
+import { keepIdentity, readPerson } from '../store/persons.js';
+import { addProtocol } from '../store/protocols.js';
+import { type Bringable, type Brought, takeWhatStands } from './takeWhatStands.js';
+
+/** Whose chart a file is for; null for whom the file itself names, which only a file of an Evenfall does. */
+export type Whose = { readonly book: Book; readonly person: string | null };
+
+/** What a file added to the record, what of it was there before, and what was refused, each by its place. */
+export type FileBrought = Brought & {
+  readonly format: 'fhir' | 'csv';
+  readonly person: string;
+  /** Resources that hold no value, by type: nothing of them is kept. */
+  readonly passedOver: Readonly<Record<string, number>>;
+};
+
+const refusedAll = (...refusals: Refusal[]): Parsed<never> => ({ ok: false, refusals });
+
+/**
+ * Brings a file into the record: a bundle of an Evenfall as the same entries, values of others as values from
+ * elsewhere. A file that is brought twice adds nothing the second time.
+ *
+ * Errors: what cannot be read at all; people who are not here and have no identity in the file; test data into a
+ * clinic, or the other way round.
+ */
+export async function bringFile(world: World, text: string, whose: Whose): Promise<Parsed<FileBrought>> {
+  let input: unknown;
+  try {
+    input = JSON.parse(text);
+  } catch {
+    return refusedAll(refusal('', 'missing', 'fhir-bundle', null));
+  }
+  const read = readBundle(input);
+  return read.ok ? await bringBundle(world, read.value, whose) : read;
+}
+
+async function bringBundle(world: World, bundle: ReadBundle, whose: Whose): Promise<Parsed<FileBrought>> {
+  const wrong = wrongPurpose(world, bundle, whose);
+  if (wrong !== null) return refusedAll(wrong);
+  const refused = [...bundle.refused];
+  const own = ownOf(bundle, refused);
+  const books = new Set(own.map(({ frame }) => frame.book));
+  const persons = new Set(own.flatMap(({ frame }) => frame.person ?? []));
+  const [book = whose.book] = books;
+  const person = whose.person ?? [...persons][0] ?? null;
+  if (person === null) return refusedAll(refusal('--person', 'missing', 'person-id', null));
+  if (books.size > 1 || books.has('class'))
+    return refusedAll(refusal('/entry', 'contradicts', 'book-of-care-or-practice', [...books].join()));
+  if ([...persons].some((one) => one !== person))
+    return refusedAll(refusal('--person', 'contradicts', 'person-of-bundle', person));
+  const where = { site: world.site().id, book, person };
+  const before = await readPerson(world.db, where);
+  if (before === null && own.length === 0)
+    return refusedAll(refusal('--person', 'unknown-id', 'person-in-book', person));
+  const isErased = own.some(({ frame }) => frame.kind === 'identity-erased');
+  if (before === null && bundle.identity === null && !isErased)
+    return refusedAll(refusal('/entry', 'missing', 'identity-in-bundle', null));
+  const born = before?.identity?.birthDate ?? null;
+  if (own.length === 0 && born !== null && bundle.birthDate !== null && born !== bundle.birthDate)
+    return refusedAll(refusal('--person', 'contradicts', 'same-birth-date', null));
+
+  for (const one of bundle.agents) await addAgent(world.db, where.site, one);
+  for (const { at, content } of bundle.protocols) {
+    const kept = await addProtocol(world.db, where.site, content);
+    if (!kept.ok) refused.push(...kept.refusals.map((one) => ({ ...one, field: at + one.field })));
+  }
+  const makePerson = {
+    before: async (tx: typeof world.db) => {
+      await sql`insert into person (site, book, id) values (${where.site}, ${book}, ${person})
+        on conflict do nothing`.execute(tx);
+    },
+    after: async (tx: Parameters<typeof keepIdentity>[0]) => {
+      if (bundle.identity !== null) await keepIdentity(tx, where, bundle.identity);
+      return [];
+    },
+  };
+  // Who somebody is changes here by whoever is here: of a person who is known only what was measured is brought.
+  const bringable = own.filter(({ frame, at }) => {
+    if (before === null || !OF_IDENTITY.includes(frame.kind)) return true;
+    const isKept = before.entries.some(({ id }) => id === frame.id);
+    if (!isKept && frame.kind !== 'person')
+      refused.push(refusal(`${at}/kind`, 'contradicts', 'kind-with-own-route', frame.kind));
+    return isKept;
+  });
+  const brought = await takeWhatStands(
+    world.db,
+    where.site,
+    bringable,
+    world.program,
+    world.now(),
+    before === null ? makePerson : {},
+  );
+  const more = await bringReported(world, bundle.reported, where);
+  return {
+    ok: true,
+    value: {
+      format: 'fhir',
+      person,
+      added: brought.added + more.added,
+      already: brought.already + more.already,
+      refused: [...refused, ...brought.refused, ...more.refused],
+      passedOver: bundle.passedOver,
+    },
+  };
+}
+
+const OF_IDENTITY: readonly string[] = ['person', 'identity-corrected', 'identity-erased'];
+
+/** Invented people and real ones stay apart, as with a backup; practice goes into the books of practice. */
+function wrongPurpose(world: World, bundle: ReadBundle, { book }: Whose): Refusal | null {
+  const { invented } = world.site();
+  const isInvented = bundle.notices.includes('INVENTED');
+  if (bundle.own.length > 0)
+    return isInvented === invented ? null : refusal('/meta', 'contradicts', 'same-purpose', isInvented);
+  if (bundle.isTestData && !invented && book === 'care')
+    return refusal('/meta/security', 'contradicts', 'no-test-data', 'HTEST');
+  return null;
+}
+
+/** Own entries by their frame, in the order in which they were recorded: none stands before what it names. */
+function ownOf(bundle: ReadBundle, refused: Refusal[]): Bringable[] {
+  const read = bundle.own.flatMap(({ at, frame, recordedAt }): Bringable[] => {
+    const parsed = readFrame(frame);
+    const isTime = recordedAt !== null && stamp.shape.at.safeParse(recordedAt).success;
+    if (parsed.ok && isTime) return [{ at, frame: parsed.value, recordedAt }];
+    if (!parsed.ok) refused.push(...parsed.refusals.map((one) => ({ ...one, field: at + one.field })));
+    else refused.push(refusal(`${at}/recordedAt`, 'not-a-time', 'datetime', recordedAt));
+    return [];
+  });
+  const order = ({ frame, recordedAt }: Bringable) => [
+    Date.parse(recordedAt ?? ''),
+    frame.kind === 'person' ? 0 : frame.kind === 'round' ? 2 : frame.kind === 'countersigned' ? 3 : 1,
+    frame.sequence,
+  ];
+  return read.toSorted((a, b) => {
+    const [left, right] = [order(a), order(b)];
+    const at = left.findIndex((part, index) => part !== right[index]);
+    return at < 0 ? (a.frame.id < b.frame.id ? -1 : 1) : (left[at] as number) - (right[at] as number);
+  });
+}
+
+/** What brings values from elsewhere where nobody is signed in: named so in the chart. */
+const IMPORTER = 'Import (evenfall)';
+
+async function bringReported(
+  world: World,
+  reported: readonly Reported[],
+  where: { readonly site: string; readonly book: Book; readonly person: string },
+): Promise<Brought> {
+  const found = await readPerson(world.db, where);
+  if (reported.length === 0 || found === null) return { added: 0, already: 0, refused: [] };
+  const agent = uuidOf(0, hash(`importer ${where.site}`));
+  const known = await listAgents(world.db, where.site);
+  if (!known.some(({ id }) => id === agent))
+    await addAgent(world.db, where.site, { id: agent, name: IMPORTER });
+  const { placed, already } = reportedEntries(reported, {
+    book: where.book,
+    person: where.person,
+    agent,
+    device: uuidOf(0, hash('importing')),
+    writtenAt: world.now().toISOString(),
+    hash,
+    entries: found.entries,
+    changedText: wordsFor('en').sentence('exchanged.changedAtSource'),
+  });
+  const bringable = placed.map((one) => ({ ...one, recordedAt: null }));
+  const brought = await takeWhatStands(world.db, where.site, bringable, world.program, world.now());
+  return { ...brought, already: brought.already + already };
+}
+
+function hash(text: string): string {
+  return createHash('sha256').update(text).digest('hex');
+}

@@ -49,6 +49,17 @@ test('an owner alone takes no signs, and a clinician alone is no supervisor', ()
     expect(barred([role], { kind: 'protocol-chosen' })).toEqual([]);
 });
 
+test('a gauge is looked after by an owner too, and by no learner; what other systems say is brought in by neither', () => {
+  for (const kind of ['equipment', 'equipment-ended', 'gauge-logged']) {
+    expect(barred(['owner'], { kind })).toEqual([]);
+    expect(barred(['clinician'], { kind })).toEqual([]);
+    expect(barred(['learner'], { kind })).toEqual(['/kind']);
+  }
+  expect(barred(['clinician'], { kind: 'reported', role: 'importer' })).toEqual([]);
+  for (const role of ['owner', 'learner'] as const)
+    expect(barred([role], { kind: 'reported' })).toEqual(['/kind']);
+});
+
 test('whoever holds every role may keep every kind in every role, in their own name', () => {
   for (const kind of KIND_NAMES)
     for (const role of ROLES)

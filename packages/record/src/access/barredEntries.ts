@@ -1,4 +1,5 @@
 import { type Refusal, refusal } from '@evenfall/clinical';
+import type { KindName } from '../content/kinds.js';
 import type { EntryFrame } from '../entry/entry.js';
 import { type Access, hasRole } from './access.js';
 import type { AccountRole } from './accountRole.js';
@@ -6,11 +7,15 @@ import type { AccountRole } from './accountRole.js';
 type About = Pick<EntryFrame, 'kind' | 'book' | 'agent' | 'role' | 'content'>;
 
 /** Kinds that only some accounts may make; the others may be made by whoever takes signs. */
-const RESERVED: Readonly<Record<string, readonly AccountRole[]>> = {
+const RESERVED: Readonly<Partial<Record<KindName, readonly AccountRole[]>>> = {
   'protocol-chosen': ['owner', 'supervisor'],
   'identity-erased': ['owner'],
   'identity-corrected': ['owner', 'clinician', 'supervisor'],
   countersigned: ['supervisor'],
+  equipment: ['owner', 'clinician', 'supervisor'],
+  'equipment-ended': ['owner', 'clinician', 'supervisor'],
+  'gauge-logged': ['owner', 'clinician', 'supervisor'],
+  reported: ['clinician', 'supervisor'],
   'class-session': ['supervisor'],
   'class-session-ended': ['supervisor'],
   'kept-by-agreement': ['supervisor'],

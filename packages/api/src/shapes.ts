@@ -88,7 +88,9 @@ export const personRow = z.object({
     breaths: latestValue,
     pressure: latestPressure,
     actNow: z.number().int().min(0),
-    recheck: z.object({ fromAt: z.iso.datetime(), byAt: z.iso.datetime().nullable() }).nullable(),
+    recheck: z
+      .object({ code: z.string(), fromAt: z.iso.datetime(), byAt: z.iso.datetime().nullable() })
+      .nullable(),
     toCountersign: z.number().int().min(0),
   }),
 });

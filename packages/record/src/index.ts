@@ -8,6 +8,8 @@ export { gatherAmendments } from './chart/amendmentTree.js';
 export { chartedPerMinute } from './chart/chartedPerMinute.js';
 export type { ChartedPressure } from './chart/chartedPressure.js';
 export { chartedPressure } from './chart/chartedPressure.js';
+export type { Countdown } from './chart/countdown.js';
+export { countdown } from './chart/countdown.js';
 export type { Duties, OpenActNow } from './chart/duties.js';
 export { GENERAL_RULES, openIn, projectDuties } from './chart/duties.js';
 export { inOrder } from './chart/inOrder.js';

@@ -213,7 +213,11 @@ describe('a recheck', () => {
     expect(projectDuties(severe).rechecks).toMatchObject([
       { code: 'recheck-pregnancy', fromAt: at(0), byAt: at(15) },
     ]);
-    expect(projectLatest(severe).recheck).toEqual({ fromAt: at(0), byAt: at(15) });
+    expect(projectLatest(severe).recheck).toEqual({
+      code: 'recheck-pregnancy',
+      fromAt: at(0),
+      byAt: at(15),
+    });
     expect(projectDuties(round(10, [186, 104], 0, { features: [] })).rechecks).toMatchObject([
       { code: 'recheck-severe', fromAt: at(5), byAt: null },
     ]);

@@ -3,6 +3,7 @@ import { chartedPerMinute } from './chartedPerMinute.js';
 import { chartedPressure } from './chartedPressure.js';
 import { dutiesOf, GENERAL_RULES } from './duties.js';
 import { type ChartRound, projectChart } from './projectChart.js';
+import type { DueRecheck } from './rechecks.js';
 import { type RoundAverage, roundAverage } from './roundAverage.js';
 import { signOf } from './signOf.js';
 import type { RulesOf } from './valueStanding.js';
@@ -46,8 +47,8 @@ export type Latest = {
   readonly pressure: LatestPressure | null;
   /** Acts-now that nobody has closed. */
   readonly actNow: number;
-  /** When the pressure is to be looked at again first: from when, and by when if a source says so. */
-  readonly recheck: { readonly fromAt: string; readonly byAt: string | null } | null;
+  /** When the pressure is to be looked at again first: why, from when, and by when if a source says so. */
+  readonly recheck: Omit<DueRecheck, 'round'> | null;
   /** Learners' rounds that wait for a supervisor. */
   readonly toCountersign: number;
 };
@@ -111,7 +112,7 @@ export function projectLatest(entries: readonly StoredEntry[], rulesOf: RulesOf 
         ? null
         : { ...pressure, average: ofPressure === null ? null : roundAverage(ofPressure, rulesOf) },
     actNow: actNow.length,
-    recheck: first === undefined ? null : { fromAt: first.fromAt, byAt: first.byAt },
+    recheck: first === undefined ? null : { code: first.code, fromAt: first.fromAt, byAt: first.byAt },
     toCountersign: toCountersign.length,
   };
 }

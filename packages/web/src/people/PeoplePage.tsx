@@ -11,13 +11,19 @@ import { Page } from '../parts/Page.js';
 import { localDate } from '../ports/stampAt.js';
 import { loadPeople } from '../server/load.js';
 import { DeviceNotes } from '../shell/DeviceNotes.js';
+import { DueList } from './DueList.js';
 import { dueText } from './dueText.js';
 import { inOrder } from './inOrder.js';
 import { matching } from './matching.js';
+import { useTick } from './useTick.js';
 import { WhoMeasures } from './WhoMeasures.js';
 
 /** More people than this and the list gets a field to find one. */
 const FIND_FROM = 8;
+
+/** How often the list is put in order anew, and how often it is asked for, ms: what is late moves up by itself. */
+const ORDER_EVERY_MS = 10_000;
+const ASK_EVERY_MS = 60_000;
 
 /** The start page: who is here, their newest values, and who is measuring. */
 export function PeoplePage() {
@@ -25,12 +31,17 @@ export function PeoplePage() {
   const { words, clock } = app;
   const people = useKept(({ known }) => known.people);
   const [wanted, setWanted] = useState('');
+  useTick(ORDER_EVERY_MS);
   useEffect(() => {
     const load = () => void (document.visibilityState === 'visible' && loadPeople(app));
     void loadPeople(app);
     // A page that was out of sight may be hours old: what others charted, or what is late by now, is asked for again.
     document.addEventListener('visibilitychange', load);
-    return () => document.removeEventListener('visibilitychange', load);
+    const timer = window.setInterval(load, ASK_EVERY_MS);
+    return () => {
+      document.removeEventListener('visibilitychange', load);
+      window.clearInterval(timer);
+    };
   }, [app]);
 
   return (
@@ -39,6 +50,7 @@ export function PeoplePage() {
       <Asking asked={people} again={() => loadPeople(app)}>
         {(rows) => (
           <section className="people" aria-label={words.sentence('people.title')}>
+            <DueList rows={rows} />
             {rows.length >= FIND_FROM ? (
               <Field label={words.sentence('people.find')}>
                 {(control) => (
@@ -51,9 +63,6 @@ export function PeoplePage() {
                   />
                 )}
               </Field>
-            ) : null}
-            {rows.some(({ latest }) => latest.recheck !== null) ? (
-              <p className="small soft">{words.sentence('people.cannotRing')}</p>
             ) : null}
             <ToCountersignLink rows={rows} />
             <PeopleList rows={inOrder(matching(rows, wanted), clock.stamp())} isEmpty={rows.length === 0} />

@@ -16,13 +16,13 @@ const now = { at: at(30), zone: 'UTC', asEntered: null };
 test('whoever needs somebody stands first: act now, late, due, and the rest as they came', () => {
   const rows = [
     person('Ada', 0),
-    person('due later', 0, { fromAt: at(20), byAt: at(45) }),
-    person('late', 0, { fromAt: at(10), byAt: at(29) }),
-    person('at its last minute', 0, { fromAt: at(10), byAt: at(30) }),
+    person('due later', 0, { code: 'recheck-severe', fromAt: at(20), byAt: at(45) }),
+    person('late', 0, { code: 'recheck-severe', fromAt: at(10), byAt: at(29) }),
+    person('at its last minute', 0, { code: 'recheck-severe', fromAt: at(10), byAt: at(30) }),
     person('Berit', 0),
-    person('act now', 1, { fromAt: at(40), byAt: at(50) }),
-    person('later', 0, { fromAt: at(0), byAt: at(5) }),
-    person('from then on', 0, { fromAt: at(40), byAt: null }),
+    person('act now', 1, { code: 'recheck-severe', fromAt: at(40), byAt: at(50) }),
+    person('later', 0, { code: 'recheck-severe', fromAt: at(0), byAt: at(5) }),
+    person('from then on', 0, { code: 'recheck-severe', fromAt: at(40), byAt: null }),
     person('act now too', 2),
   ];
   expect(inOrder(rows, now).map(({ id }) => id)).toEqual([

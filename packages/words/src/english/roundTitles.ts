@@ -23,6 +23,13 @@ export const roundTitles = {
     'ish-2020': 'ISH 2020: the higher arm if they differ by over 10 on a repeat',
     'nice-ng136': 'NICE NG136: the higher arm if they differ by over 15 on a repeat',
   },
+  recheckReason: {
+    'recheck-at-once': 'very low, or unwell',
+    'recheck-pregnancy': 'severe, in pregnancy or the weeks after',
+    'recheck-severe': 'severe',
+    'recheck-abnormal-soon': 'high by its category',
+    'recheck-abnormal-later': 'high by its category, second repeat',
+  },
   recheck: { 'minutes-then-rest': 'After minutes, then after a rest; at once where it cannot wait' },
   actNow: {
     'nice-ng136': 'NICE NG136: severe from 180 or 120 on',

@@ -3,6 +3,15 @@ import { ROUNDS } from './nouns.js';
 
 type Text = { text: string };
 
+/** So many minutes, in hours and days where they are many: a countdown is read at a glance. */
+function span(minutes: number, say: Say): string {
+  if (minutes < HOUR) return say.counted(minutes, { one: 'minute', other: 'minutes' });
+  if (minutes < DAY) return say.counted(Math.floor(minutes / HOUR), { one: 'hour', other: 'hours' });
+  return say.counted(Math.floor(minutes / DAY), { one: 'day', other: 'days' });
+}
+const HOUR = 60;
+const DAY = 1440;
+
 /** The start page: who is here today, and who is measuring. */
 export const people = {
   title: 'People',
@@ -14,6 +23,14 @@ export const people = {
   toCountersign: (f: { rounds: number }, say: Say) => `${say.counted(f.rounds, ROUNDS)} to countersign`,
   toCountersignTitle: 'To countersign',
   toCountersignNone: 'No learner’s round waits for a supervisor.',
+  dueTitle: 'To look at again',
+  dueAhead: (f: { minutes: number } & Text, say: Say) => `in ${span(f.minutes, say)}, from ${f.text} on`,
+  dueNow: (f: { minutes: number } & Text, say: Say) => `now: ${span(f.minutes, say)} left, until ${f.text}`,
+  dueSince: (f: { minutes: number } & Text, say: Say) => `due since ${f.text} (${span(f.minutes, say)})`,
+  dueLate: (f: { minutes: number } & Text, say: Say) => `late since ${f.text} (${span(f.minutes, say)})`,
+  dueTake: 'Take it now',
+  dueGoOn: 'Go on with it',
+  dueSaid: (f: { names: string }) => `To look at again now: ${f.names}`,
   cannotRing: 'A page that is closed cannot ring: look here yourself.',
   add: 'Add a person',
   none: 'Nobody is here yet.',

@@ -1,0 +1,37 @@
+import type { PersonRow } from '@evenfall/api';
+import { expect, test } from 'vitest';
+import { dueRows } from './dueRows.js';
+
+const NOW = { at: '2026-11-25T10:00:00.000+01:00', zone: 'Europe/Oslo', asEntered: null };
+const time = (clock: string) => `2026-11-25T${clock}:00+01:00`;
+
+function person(id: string, from: string | null, by: string | null = null, actNow = 0): PersonRow {
+  const recheck =
+    from === null
+      ? null
+      : { code: 'recheck-severe', fromAt: time(from), byAt: by === null ? null : time(by) };
+  const latest = { pulse: null, breaths: null, pressure: null, actNow, toCountersign: 0, recheck };
+  return { id, identity: null, classIdentity: null, latest };
+}
+
+test('after whoever has an alert, what is late comes first, then what may be taken now, then what is ahead, each by its time', () => {
+  const rows = [
+    person('nothing', null),
+    person('ahead later', '10:30'),
+    person('ahead', '10:05', '10:10'),
+    person('now', '09:50', '10:20'),
+    person('since', '09:40'),
+    person('late', '09:00', '09:30'),
+    person('later late', '09:00', '09:45'),
+    person('alert, ahead', '10:01', null, 1),
+  ];
+  expect(dueRows(rows, NOW).map(({ row }) => row.id)).toEqual([
+    'alert, ahead',
+    'late',
+    'later late',
+    'since',
+    'now',
+    'ahead',
+    'ahead later',
+  ]);
+});

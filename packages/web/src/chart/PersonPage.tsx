@@ -12,6 +12,8 @@ import { BOOK, loadRules } from '../server/load.js';
 import { loadPlaceProtocols } from '../server/loadProtocols.js';
 import { useMay } from '../signIn/useAccess.js';
 import { ErasePanel } from './ErasePanel.js';
+import { PrintedChart } from './PrintedChart.js';
+import { PrintedFoot, PrintedHead } from './PrintedEnds.js';
 import { RoundBlock } from './RoundBlock.js';
 import { useRulesOf } from './useRulesOf.js';
 import { WaitingRounds } from './WaitingRounds.js';
@@ -43,6 +45,10 @@ export function PersonPage({ person }: { readonly person: string }) {
       title={name}
       under={record === null || record.identity === null ? null : <IdentityLine identity={record.identity} />}
       back={{ href: '/', text: words.sentence('people.title') }}
+      printed={{
+        head: <PrintedHead name={name} identity={record?.identity ?? null} />,
+        foot: <PrintedFoot />,
+      }}
     >
       <Asking asked={asked} again={again} missing={words.sentence('app.noSuchPerson')}>
         {({ identity, agents }) => (
@@ -68,9 +74,7 @@ export function PersonPage({ person }: { readonly person: string }) {
               <div className="chart-head">
                 <h2>{words.sentence('chart.title')}</h2>
                 {chart.rounds.length === 0 ? null : (
-                  <Link href={`/people/${person}/trend`} className="not-printed">
-                    {words.sentence('trend.open')}
-                  </Link>
+                  <Link href={`/people/${person}/trend`}>{words.sentence('trend.open')}</Link>
                 )}
               </div>
               <WaitingRounds person={person} charted={entries} />
@@ -90,7 +94,13 @@ export function PersonPage({ person }: { readonly person: string }) {
                 />
               ))}
             </section>
+            <PrintedChart person={person} entries={entries} chart={chart} agents={agents} />
             <div className="chart-ends">
+              {chart.rounds.length === 0 ? null : (
+                <button type="button" className="button button-quiet" onClick={() => window.print()}>
+                  {words.sentence('chart.print')}
+                </button>
+              )}
               {chart.rounds.length === 0 ? null : (
                 <a
                   className="button button-quiet"

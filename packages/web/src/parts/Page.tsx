@@ -16,13 +16,15 @@ type PageProps = {
   readonly under?: ReactNode;
   /** Without the footer, where every line of the screen is needed. */
   readonly isBare?: boolean;
+  /** What stands at the head and the foot of every printed page, where the page prints otherwise than it shows. */
+  readonly printed?: { readonly head: ReactNode; readonly foot: ReactNode };
   readonly children: ReactNode;
 };
 
 let isFirstPage = true;
 
 /** The frame of every page: the bands of an invented clinic and of a class, the way back, one heading, one main part. */
-export function Page({ title, heading, back, under, isBare = false, children }: PageProps) {
+export function Page({ title, heading, back, under, isBare = false, printed, children }: PageProps) {
   const { words } = useApp();
   const isInvented = useKept(({ known }) => known.about.value?.site.invented ?? false);
   const isClass = useBook().book === 'class';
@@ -48,7 +50,7 @@ export function Page({ title, heading, back, under, isBare = false, children }: 
   }, []);
 
   return (
-    <div className="page">
+    <div className={printed === undefined ? 'page' : 'page page-printed'}>
       <a className="skip" href="#main">
         {words.sentence('app.skip')}
       </a>
@@ -57,6 +59,7 @@ export function Page({ title, heading, back, under, isBare = false, children }: 
           {isInvented ? <p className="invented-band">{words.sentence('app.inventedBand')}</p> : null}
           {isClass ? <p className="class-band">{words.sentence('class.band')}</p> : null}
         </div>
+        {printed === undefined ? null : <div className="printed-only print-head">{printed.head}</div>}
         <div className="page-head">
           {back === undefined ? (
             <span className="wordmark">{words.sentence('app.name')}</span>
@@ -79,6 +82,7 @@ export function Page({ title, heading, back, under, isBare = false, children }: 
         <WaitingNotice />
         {children}
       </main>
+      {printed === undefined ? null : <div className="printed-only print-foot">{printed.foot}</div>}
       {isBare ? null : (
         <footer className="page-foot">
           <p>{words.sentence('cautions.aid')}</p>

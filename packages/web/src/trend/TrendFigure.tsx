@@ -14,6 +14,8 @@ type FigureProps = {
   /** The place of the round that is read out; -1 for none. */
   readonly at: number;
   readonly label: string;
+  /** Of a drawing that is only printed, which has no width before: px. */
+  readonly fixedWidth?: number;
   readonly onRead: (at: number) => void;
   /** A part was dragged across. */
   readonly onPart: (one: number, other: number) => void;
@@ -24,14 +26,17 @@ const RIGHT = 12;
 const BAND_GAP = 46;
 const TITLE = 34;
 const AXIS = 26;
+/** Half of the longest label below the drawing, px: nearer to its end one would be cut. */
+const LABEL = 40;
 /** A drag shorter than this was a slip of the hand, px. */
 const LEAST_DRAG = 12;
 
 /** Values over time in the notation of paper charts: carets at the pressures, a dot for the pulse. */
-export function TrendFigure({ bands, rounds, span, at, label, onRead, onPart }: FigureProps) {
+export function TrendFigure({ bands, rounds, span, at, label, fixedWidth, onRead, onPart }: FigureProps) {
   const { words } = useApp();
   const frame = useRef<HTMLDivElement>(null);
-  const width = useWidth(frame);
+  const measured = useWidth(frame);
+  const width = fixedWidth ?? measured;
   const [drag, setDrag] = useState<{ readonly from: number; readonly to: number } | null>(null);
   const x = scaleUtc()
     .domain([span.from, span.to])
@@ -83,7 +88,12 @@ export function TrendFigure({ bands, rounds, span, at, label, onRead, onPart }: 
         {ticks.map((tick) => (
           <g key={tick.getTime()}>
             <path className="trend-tick" d={`M${x(tick)} ${tops[0] ?? 0} V${height - AXIS}`} />
-            <text className="trend-time" x={x(tick)} y={height - 7} textAnchor="middle">
+            <text
+              className="trend-time"
+              x={x(tick)}
+              y={height - 7}
+              textAnchor={x(tick) > width - LABEL ? 'end' : 'middle'}
+            >
               {tickText(tick.getTime(), span, words)}
             </text>
           </g>

@@ -6,6 +6,17 @@ const VALUES = { one: 'value', other: 'values' };
 
 /** A person's chart, newest round first, and the whole story of each value. */
 export const chart = {
+  print: 'Print this chart',
+  printedWhen: 'When, by whom',
+  printedElse: 'Comes to, noted',
+  printedFoot: (f: { program: string; site: string; at: string; who: string | null }) =>
+    [f.site, `printed ${f.at}`, f.who === null ? null : `by ${f.who}`, f.program]
+      .filter((part) => part !== null)
+      .join(' · '),
+  printedTrend: 'Pressure and pulse over time',
+  printedOf: (f: { name: string }) => `Chart of ${f.name}`,
+  printedAmended: 'amended',
+
   title: 'Chart',
   actNowOpen: 'Act now: not closed',
   toldWhom: 'Whom did you tell?',

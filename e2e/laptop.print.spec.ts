@@ -1,0 +1,121 @@
+import type { Page } from '@playwright/test';
+import { expect, expectAccessible, test } from './evenfall.js';
+
+/** How many pages a PDF has. */
+function pagesOf(pdf: Buffer): number {
+  return (pdf.toString('latin1').match(/\/Type\s*\/Page\b/g) ?? []).length;
+}
+
+/** The width between the margins of A4 and of Letter, CSS px: 210 and 215.9 mm less twice 13 mm, at 96 px an inch. */
+const PRINTED_WIDTHS = { A4: 695, Letter: 717 } as const;
+
+async function expectNothingCut(page: Page): Promise<void> {
+  await page.emulateMedia({ media: 'print' });
+  for (const width of Object.values(PRINTED_WIDTHS)) {
+    await page.setViewportSize({ width, height: 1000 });
+    const over = await page.evaluate(() =>
+      [...document.querySelectorAll('.print-head, .printed-chart, .printed-chart *, .print-foot')]
+        .filter((one) => one.getBoundingClientRect().right > document.documentElement.clientWidth + 1)
+        .map((one) => one.outerHTML.slice(0, 80)),
+    );
+    expect(over, `cut at ${width} px`).toEqual([]);
+  }
+}
+
+test('a chart prints on one page of A4 and of Letter: whose it is, facts, the drawing, each round with who and when', async ({
+  page,
+  demo,
+}) => {
+  await page.goto(`${demo.address}/`);
+  await page.getByRole('link', { name: /Greta Lomax/ }).click();
+  await expect(page.getByRole('button', { name: 'Print this chart' })).toBeVisible();
+  await expectAccessible(page);
+  for (const format of ['A4', 'Letter'] as const) expect(pagesOf(await page.pdf({ format }))).toBe(1);
+
+  await expectNothingCut(page);
+  const head = page.locator('.print-head');
+  await expect(head).toBeVisible();
+  await expect(head).toContainText('Greta Lomax');
+  await expect(head).toContainText('INV-0013');
+  await expect(page.locator('.print-foot')).toContainText('INVENTED: nobody here is real');
+  await expect(page.locator('.print-foot')).toContainText(/printed .* · evenfall /);
+  const rows = page.locator('.printed-table tbody tr');
+  await expect(rows).toHaveCount(2);
+  await expect(rows.first()).toContainText('108/60');
+  await expect(rows.first()).toContainText('Dr Ines Abara (invented)');
+  await expect(rows.last()).toContainText('blood cultures');
+  await expect(page.getByRole('img', { name: 'Pressure and pulse over time' })).toBeVisible();
+  // What belongs to the screen stays there.
+  await expect(page.getByRole('button', { name: 'Take a round' })).toBeHidden();
+  await expect(page.getByText('What the round comes to').first()).toBeHidden();
+  const colours = await page.evaluate(() => {
+    const shown = [...document.querySelectorAll('.page *')].filter((one) => one.checkVisibility());
+    return [...new Set(shown.map((one) => getComputedStyle(one).color))];
+  });
+  for (const colour of colours) {
+    const [red, green, blue] = colour.match(/\d+/g) ?? [];
+    expect([colour, red === green && green === blue]).toEqual([colour, true]);
+  }
+});
+
+test('what is open, amended or in error is so on paper too, and the facts that hold', async ({
+  page,
+  demo,
+}) => {
+  await page.goto(`${demo.address}/`);
+  await page.getByRole('link', { name: /Cleo Marchetti/ }).click();
+  await expect(page.getByRole('heading', { name: 'Chart' })).toBeVisible();
+  await page.emulateMedia({ media: 'print' });
+  const chart = page.locator('.printed-chart');
+  await expect(chart.getByText(/^Pregnant, 31 weeks/)).toBeVisible();
+  await expect(chart.getByText('Severe pressure in pregnancy: Act now: not closed')).toBeVisible();
+  await page.emulateMedia({ media: 'screen' });
+  await page.goto(`${demo.address}/`);
+  await page.getByRole('link', { name: /Tomas Varga/ }).click();
+  await expect(page.getByRole('heading', { name: 'Chart' })).toBeVisible();
+  await page.emulateMedia({ media: 'print' });
+  await expect(chart.locator('del', { hasText: '88' })).toBeVisible();
+  await expect(chart.getByText('72 (amended)')).toBeVisible();
+});
+
+test('more rounds flow to further pages, each with its head', async ({ page, demo }) => {
+  await page.goto(`${demo.address}/`);
+  await page.getByRole('link', { name: /Greta Lomax/ }).click();
+  await expect(page.getByRole('heading', { name: 'Chart' })).toBeVisible();
+  await page.route(/\/api\/books\/care\/persons\/[^/]+$/, async (route) => {
+    const response = await route.fetch();
+    const record = await response.json();
+    // The same rounds again and again, as a long stay would have them: other ids, later days.
+    const copies = Array.from({ length: 12 }, (_, at) => {
+      const text = JSON.stringify(
+        record.entries.filter(({ round }: { round: string | null }) => round !== null),
+      );
+      const two = String(at + 10);
+      return JSON.parse(
+        text.replace(
+          /([0-9a-f]{8}-[0-9a-f]{4}-7[0-9a-f]{3}-[0-9a-f]{4}-[0-9a-f]{10})[0-9a-f]{2}/g,
+          `$1${two}`,
+        ),
+      );
+    });
+    for (const [at, copied] of copies.entries())
+      for (const entry of copied) {
+        entry.agent = record.agents[0].id;
+        entry.measuredAt.at = new Date(Date.parse(entry.measuredAt.at) - (at + 1) * 7_200_000).toISOString();
+      }
+    await route.fulfill({ json: { ...record, entries: [...record.entries, ...copies.flat()] } });
+  });
+  await page.reload();
+  await expect(page.locator('.printed-table tbody tr')).toHaveCount(26);
+  for (const format of ['A4', 'Letter'] as const)
+    expect(pagesOf(await page.pdf({ format }))).toBeGreaterThan(2);
+  await expectNothingCut(page);
+  // The browser repeats these on every page: what stands in them is whose chart it is, and that it is invented.
+  for (const [part, display] of [
+    ['.page-top', 'table-header-group'],
+    ['.print-foot', 'table-footer-group'],
+    ['.printed-table thead', 'table-header-group'],
+  ] as const)
+    await expect(page.locator(part)).toHaveCSS('display', display);
+  await expect(page.locator('.printed-table tbody tr').first()).toHaveCSS('break-inside', 'avoid');
+});

@@ -1,0 +1,297 @@
+import type { RoundSign } from '@evenfall/clinical';
+import {
+  type Agent,
+  type AmendedEntry,
+  type Chart,
+  type ChartRound,
+  openIn,
+  projectTrend,
+  type StoredEntry,
+  signingOf,
+  type TrendRound,
+  valueStanding,
+} from '@evenfall/record';
+import type { Words } from '@evenfall/words';
+import { type ReactNode, useMemo } from 'react';
+import { useApp, useKept } from '../app/context.js';
+import { signText } from '../app/signText.js';
+import { stampText } from '../app/times.js';
+import { FactsLines } from '../facts/FactsLines.js';
+import { chartedText, isVoidCharted, signOfCharted } from '../parts/charted.js';
+import { localDate } from '../ports/stampAt.js';
+import { placeText } from '../pressure/placeText.js';
+import { notDoneText } from '../round/NotDoneForm.js';
+import { resultLines } from '../round/ResultPanels.js';
+import { bandsOf } from '../trend/bands.js';
+import { TrendFigure } from '../trend/TrendFigure.js';
+import { averageText } from '../trend/trendText.js';
+import { wholeSpan } from '../trend/view.js';
+import { contentOfEntry } from './contentOfEntry.js';
+import { useRulesOf } from './useRulesOf.js';
+import { whoText } from './who.js';
+
+/** The drawing as it is printed, px: the width of a page of A4 or Letter within its margins, and low enough for one page. */
+const TREND_WIDTH = 690;
+const TREND_HEIGHT = 170;
+/** Columns of their own, where somebody measured it; everything else stands in the last one. */
+const COLUMNS = ['pressure', 'pulse', 'breaths', 'oxygen-saturation', 'temperature'] as const;
+
+type PrintedProps = {
+  readonly person: string;
+  readonly entries: readonly StoredEntry[];
+  readonly chart: Chart;
+  readonly agents: readonly Agent[];
+};
+
+/** A chart on paper: facts, the drawing, and a line for each round, newest first. It is never shown on a screen. */
+export function PrintedChart({ person, entries, chart, agents }: PrintedProps) {
+  const { words, clock } = useApp();
+  const rulesOf = useRulesOf();
+  const trend = useMemo(() => projectTrend(chart, rulesOf), [chart, rulesOf]);
+  const isWaiting = useKept(({ kept }) => kept.waiting.some((one) => one.person === person));
+  if (chart.rounds.length === 0) return null;
+  const signs = COLUMNS.filter((sign) =>
+    chart.rounds.some(({ values }) => valuesOf(values, sign).length > 0),
+  );
+  return (
+    <div className="printed-only printed-chart">
+      <FactsLines entries={entries} day={localDate(clock.stamp())} />
+      {isWaiting ? <p>{words.sentence('people.waiting')}</p> : null}
+      <PrintedTrend trend={trend} />
+      <table className="printed-table">
+        <thead>
+          <tr>
+            <th scope="col">{words.sentence('chart.printedWhen')}</th>
+            {signs.map((sign) => (
+              <th key={sign} scope="col">
+                {words.sentence(`trend.${sign}`)}
+              </th>
+            ))}
+            <th scope="col">{words.sentence('chart.printedElse')}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {chart.rounds.map((round) => (
+            <PrintedRound
+              key={round.id}
+              round={round}
+              average={trend.find((one) => one.round === round.id) ?? null}
+              signs={signs}
+              agents={agents}
+            />
+          ))}
+        </tbody>
+      </table>
+    </div>
+  );
+}
+
+/** Pressures and pulse alone: what they were stands beside every other number in the table. */
+function PrintedTrend({ trend }: { readonly trend: readonly TrendRound[] }) {
+  const { words } = useApp();
+  const bands = bandsOf(trend)
+    .filter(({ id }) => id === 'circulation')
+    .map((band) => ({ ...band, height: TREND_HEIGHT }));
+  const span = wholeSpan(trend);
+  // One round is no course of anything.
+  if (span === null || bands.length === 0 || trend.length < 2) return null;
+  return (
+    <TrendFigure
+      bands={bands}
+      rounds={trend}
+      span={span}
+      at={-1}
+      fixedWidth={TREND_WIDTH}
+      label={words.sentence('chart.printedTrend')}
+      onRead={nothing}
+      onPart={nothing}
+    />
+  );
+}
+
+function nothing(): void {
+  // Paper answers no pointer.
+}
+
+type RoundProps = {
+  readonly round: ChartRound;
+  /** The round in the trend, for what its pressures come to; null where it has no number that stands. */
+  readonly average: TrendRound | null;
+  readonly signs: readonly (typeof COLUMNS)[number][];
+  readonly agents: readonly Agent[];
+};
+
+function PrintedRound({ round, average, signs, agents }: RoundProps) {
+  const { words } = useApp();
+  const signing = signingOf(round) ?? round.signed?.original;
+  const first = signing ?? round.values[0]?.original;
+  if (first === undefined) return null;
+  return (
+    <tr>
+      <th scope="row">
+        {stampText(first.measuredAt, words)}
+        <span className="print-line">
+          {signing === undefined ? words.sentence('chart.unsigned') : whoText(signing, agents, words)}
+        </span>
+        {round.isPreliminary ? (
+          <strong className="print-line">{words.sentence('chart.preliminary')}</strong>
+        ) : null}
+        {round.isInError ? (
+          <strong className="print-line">{words.sentence('chart.enteredInError')}</strong>
+        ) : null}
+      </th>
+      {signs.map((sign) => (
+        <td key={sign}>
+          {sign === 'pressure' && average !== null && averageText(average, words) !== null ? (
+            <strong className="print-line">{averageText(average, words)}</strong>
+          ) : null}
+          {valuesOf(round.values, sign).map((value, at, all) => (
+            <PrintedValue
+              key={value.original.id}
+              value={value}
+              isInError={round.isInError}
+              placeBefore={placeOf(all[at - 1]?.current.at(-1), words)}
+            />
+          ))}
+        </td>
+      ))}
+      <td>
+        <PrintedElse round={round} signs={signs} agents={agents} />
+      </td>
+    </tr>
+  );
+}
+
+type ValueProps = {
+  readonly value: AmendedEntry;
+  readonly isInError: boolean;
+  /** Where the reading before it was taken, which is not said twice. */
+  readonly placeBefore?: string | null;
+};
+
+/** A value as it stands; struck through where it was entered in error. */
+function PrintedValue({ value, isInError, placeBefore = null }: ValueProps) {
+  const { words } = useApp();
+  const { original, current, standing } = value;
+  if (isInError || current.length === 0) {
+    return (
+      <span className="print-line">
+        <del>{textOf(original, words)}</del>{' '}
+        {isInError ? null : <span>{words.sentence('chart.enteredInError')}</span>}
+      </span>
+    );
+  }
+  return current.map((entry) => (
+    <span key={entry.id} className="print-line">
+      {textOf(entry, words)}
+      {standing === 'amended' ? ` (${words.sentence('chart.printedAmended')})` : null}
+      {standing === 'contested' ? ` (${words.sentence('trend.contested')})` : null}
+      {isByHand(entry) ? ` (${words.sentence('people.byHand')})` : null}
+      {placeOf(entry, words) === placeBefore ? null : (
+        <span className="print-place">{placeOf(entry, words)}</span>
+      )}
+    </span>
+  ));
+}
+
+type ElseProps = Pick<RoundProps, 'round' | 'signs' | 'agents'>;
+
+/** What the round comes to, what was to be acted on, and everything that has no column of its own. */
+function PrintedElse({ round, signs, agents }: ElseProps) {
+  const { words } = useApp();
+  const rulesOf = useRulesOf();
+  const signing = signingOf(round) ?? round.signed?.original;
+  const value = round.isInError ? null : valueStanding(round, rulesOf);
+  const open = round.isInError ? [] : openIn(round, rulesOf);
+  const wanted = [words.sentence('result.category'), words.sentence('result.earlyWarning')];
+  const others = round.values.filter(({ original }) => {
+    const given = contentOfEntry(original);
+    return given !== null && !signs.some((sign) => sign === signOfCharted(given));
+  });
+  const lines: ReactNode[] = [
+    ...open.map(({ condition }) => (
+      <strong key={condition}>
+        {words.title('condition', condition)}: {words.sentence('chart.actNowOpen')}
+      </strong>
+    )),
+    ...round.closed.map((entry) => (
+      <span key={entry.id}>
+        {words.sentence('chart.closedSays', {
+          conditions: entry.content.conditions.map((one) => words.title('condition', one)).join(', '),
+          whom: entry.content.toldWhom,
+          at: stampText(entry.content.toldAt, words),
+          said: entry.content.saidBack,
+          who: whoText(entry, agents, words),
+        })}
+      </span>
+    )),
+    ...(value === null
+      ? []
+      : resultLines(value, words)
+          .filter(({ name }) => wanted.includes(name))
+          .map(({ name, text }) => <span key={name}>{`${name}: ${text}`}</span>)),
+    ...others.map((one) => <PrintedOther key={one.original.id} value={one} isInError={round.isInError} />),
+    ...(signing?.kind === 'round'
+      ? signing.content.signs.flatMap((one) =>
+          'notDone' in one
+            ? [
+                <span key={one.sign}>
+                  {words.sentence('chart.notDone', {
+                    sign: signText(one.sign, words),
+                    reason: notDoneText(one.notDone, words),
+                  })}
+                </span>,
+              ]
+            : [],
+        )
+      : []),
+    ...(signing?.kind === 'round' && signing.content.note !== null
+      ? [<span key="note">{signing.content.note}</span>]
+      : []),
+    ...round.countersigned.map((entry) => (
+      <span key={entry.id}>
+        {words.sentence(entry.content.agrees ? 'chart.countersigned' : 'chart.notAgreed')}{' '}
+        {whoText(entry, agents, words)}
+      </span>
+    )),
+  ];
+  return lines.map((line, at) => (
+    // biome-ignore lint/suspicious/noArrayIndexKey: the lines of a printed cell never move
+    <span key={at} className="print-line">
+      {line}
+    </span>
+  ));
+}
+
+function PrintedOther({ value, isInError }: ValueProps) {
+  const { words } = useApp();
+  const given = contentOfEntry(value.original);
+  if (given === null) return null;
+  return (
+    <span className="print-other">
+      {signText(signOfCharted(given), words)}: <PrintedValue value={value} isInError={isInError} />
+    </span>
+  );
+}
+
+/** The values of a sign in a round, as it was first signed; what was broken off has no number and no line. */
+function valuesOf(values: readonly AmendedEntry[], sign: RoundSign): readonly AmendedEntry[] {
+  return values.filter(({ original }) => {
+    const given = contentOfEntry(original);
+    return given !== null && !isVoidCharted(given) && signOfCharted(given) === sign;
+  });
+}
+
+/** Where a pressure was taken; null for any other value. */
+function placeOf(entry: StoredEntry | undefined, words: Words): string | null {
+  return entry?.kind === 'run' ? placeText(entry.content.evidence.place, words) : null;
+}
+
+function textOf(entry: StoredEntry, words: Words): string {
+  const given = contentOfEntry(entry);
+  return given === null ? '' : chartedText(given, words);
+}
+
+function isByHand({ content }: StoredEntry): boolean {
+  return 'override' in content && content.override !== null;
+}

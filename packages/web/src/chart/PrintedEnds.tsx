@@ -1,0 +1,39 @@
+import type { Identity } from '@evenfall/record';
+import { useApp, useKept } from '../app/context.js';
+import { stampText } from '../app/times.js';
+import { secondIdentifiers } from '../parts/Identity.js';
+
+type HeadProps = { readonly name: string; readonly identity: Identity | null };
+
+/** Whose chart it is: at the head of every printed page, so that no page is ever anybody else's. */
+export function PrintedHead({ name, identity }: HeadProps) {
+  const { words } = useApp();
+  return (
+    <p className="print-whose">
+      <strong>{name}</strong>
+      {(identity === null ? [] : secondIdentifiers(identity, words)).map((part) => (
+        <span key={part}>{part}</span>
+      ))}
+    </p>
+  );
+}
+
+/** Where, when, by whom and from which program it was printed; that it is invented, where it is. */
+export function PrintedFoot() {
+  const { words, clock, program } = useApp();
+  const site = useKept(({ known }) => known.about.value?.site ?? null);
+  const who = useKept(
+    ({ kept, known }) => known.agents.value?.find(({ id }) => id === kept.agent)?.name ?? null,
+  );
+  return (
+    <p className="small print-line">
+      {words.sentence('chart.printedFoot', {
+        program,
+        site: site?.name ?? words.sentence('app.name'),
+        at: stampText(clock.stamp(), words),
+        who,
+      })}
+      {site?.invented === true ? <strong> · {words.sentence('app.inventedBand')}</strong> : null}
+    </p>
+  );
+}

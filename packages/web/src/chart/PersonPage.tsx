@@ -13,7 +13,7 @@ import { loadPlaceProtocols } from '../server/loadProtocols.js';
 import { useMay } from '../signIn/useAccess.js';
 import { ErasePanel } from './ErasePanel.js';
 import { PrintedChart } from './PrintedChart.js';
-import { PrintedFoot, PrintedHead } from './PrintedEnds.js';
+import { PrintedHead } from './PrintedEnds.js';
 import { RoundBlock } from './RoundBlock.js';
 import { useRulesOf } from './useRulesOf.js';
 import { WaitingRounds } from './WaitingRounds.js';
@@ -45,10 +45,7 @@ export function PersonPage({ person }: { readonly person: string }) {
       title={name}
       under={record === null || record.identity === null ? null : <IdentityLine identity={record.identity} />}
       back={{ href: '/', text: words.sentence('people.title') }}
-      printed={{
-        head: <PrintedHead name={name} identity={record?.identity ?? null} />,
-        foot: <PrintedFoot />,
-      }}
+      printed={<PrintedHead name={name} identity={record?.identity ?? null} />}
     >
       <Asking asked={asked} again={again} missing={words.sentence('app.noSuchPerson')}>
         {({ identity, agents }) => (
@@ -94,7 +91,13 @@ export function PersonPage({ person }: { readonly person: string }) {
                 />
               ))}
             </section>
-            <PrintedChart person={person} entries={entries} chart={chart} agents={agents} />
+            <PrintedChart
+              person={person}
+              entries={entries}
+              chart={chart}
+              agents={agents}
+              head={<PrintedHead name={name} identity={identity} />}
+            />
             <div className="chart-ends">
               {chart.rounds.length === 0 ? null : (
                 <button type="button" className="button button-quiet" onClick={() => window.print()}>

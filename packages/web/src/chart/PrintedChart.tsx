@@ -27,6 +27,7 @@ import { TrendFigure } from '../trend/TrendFigure.js';
 import { averageText } from '../trend/trendText.js';
 import { wholeSpan } from '../trend/view.js';
 import { contentOfEntry } from './contentOfEntry.js';
+import { PrintedFoot } from './PrintedEnds.js';
 import { useRulesOf } from './useRulesOf.js';
 import { whoText } from './who.js';
 
@@ -41,15 +42,18 @@ type PrintedProps = {
   readonly entries: readonly StoredEntry[];
   readonly chart: Chart;
   readonly agents: readonly Agent[];
+  /** Whose chart it is, said again above the columns of every page. */
+  readonly head: ReactNode;
 };
 
 /** A chart on paper: facts, the drawing, and a line for each round, newest first. It is never shown on a screen. */
-export function PrintedChart({ person, entries, chart, agents }: PrintedProps) {
+export function PrintedChart({ person, entries, chart, agents, head }: PrintedProps) {
   const { words, clock } = useApp();
   const rulesOf = useRulesOf();
   const trend = useMemo(() => projectTrend(chart, rulesOf), [chart, rulesOf]);
   const isWaiting = useKept(({ kept }) => kept.waiting.some((one) => one.person === person));
   if (chart.rounds.length === 0) return null;
+  const hasScore = chart.rounds.some((round) => valueStanding(round, rulesOf)?.earlyWarning != null);
   const signs = COLUMNS.filter((sign) =>
     chart.rounds.some(({ values }) => valuesOf(values, sign).length > 0),
   );
@@ -60,6 +64,11 @@ export function PrintedChart({ person, entries, chart, agents }: PrintedProps) {
       <PrintedTrend trend={trend} />
       <table className="printed-table">
         <thead>
+          <tr>
+            <td colSpan={signs.length + 2} className="print-again">
+              {head}
+            </td>
+          </tr>
           <tr>
             <th scope="col">{words.sentence('chart.printedWhen')}</th>
             {signs.map((sign) => (
@@ -81,6 +90,14 @@ export function PrintedChart({ person, entries, chart, agents }: PrintedProps) {
             />
           ))}
         </tbody>
+        <tfoot>
+          <tr>
+            <td colSpan={signs.length + 2} className="print-foot">
+              <PrintedFoot />
+              {hasScore ? <p>{words.sentence('result.college')}</p> : null}
+            </td>
+          </tr>
+        </tfoot>
       </table>
     </div>
   );
@@ -204,6 +221,8 @@ function PrintedElse({ round, signs, agents }: ElseProps) {
   const value = round.isInError ? null : valueStanding(round, rulesOf);
   const open = round.isInError ? [] : openIn(round, rulesOf);
   const wanted = [words.sentence('result.category'), words.sentence('result.earlyWarning')];
+  // Who made the score is said once, at the foot.
+  const college = ` ${words.sentence('result.college')}`;
   const others = round.values.filter(({ original }) => {
     const given = contentOfEntry(original);
     return given !== null && !signs.some((sign) => sign === signOfCharted(given));
@@ -229,7 +248,7 @@ function PrintedElse({ round, signs, agents }: ElseProps) {
       ? []
       : resultLines(value, words)
           .filter(({ name }) => wanted.includes(name))
-          .map(({ name, text }) => <span key={name}>{`${name}: ${text}`}</span>)),
+          .map(({ name, text }) => <span key={name}>{`${name}: ${text.replace(college, '')}`}</span>)),
     ...others.map((one) => <PrintedOther key={one.original.id} value={one} isInError={round.isInError} />),
     ...(signing?.kind === 'round'
       ? signing.content.signs.flatMap((one) =>

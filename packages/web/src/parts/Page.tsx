@@ -16,8 +16,8 @@ type PageProps = {
   readonly under?: ReactNode;
   /** Without the footer, where every line of the screen is needed. */
   readonly isBare?: boolean;
-  /** What stands at the head and the foot of every printed page, where the page prints otherwise than it shows. */
-  readonly printed?: { readonly head: ReactNode; readonly foot: ReactNode };
+  /** What stands at the head of what is printed, where the page prints otherwise than it shows. */
+  readonly printed?: ReactNode;
   readonly children: ReactNode;
 };
 
@@ -59,7 +59,7 @@ export function Page({ title, heading, back, under, isBare = false, printed, chi
           {isInvented ? <p className="invented-band">{words.sentence('app.inventedBand')}</p> : null}
           {isClass ? <p className="class-band">{words.sentence('class.band')}</p> : null}
         </div>
-        {printed === undefined ? null : <div className="printed-only print-head">{printed.head}</div>}
+        {printed === undefined ? null : <div className="printed-only print-head">{printed}</div>}
         <div className="page-head">
           {back === undefined ? (
             <span className="wordmark">{words.sentence('app.name')}</span>
@@ -82,7 +82,6 @@ export function Page({ title, heading, back, under, isBare = false, printed, chi
         <WaitingNotice />
         {children}
       </main>
-      {printed === undefined ? null : <div className="printed-only print-foot">{printed.foot}</div>}
       {isBare ? null : (
         <footer className="page-foot">
           <p>{words.sentence('cautions.aid')}</p>

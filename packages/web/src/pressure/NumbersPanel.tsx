@@ -2,12 +2,12 @@ import { inflateTo } from '@evenfall/clinical';
 import type { RunPlace } from '@evenfall/record';
 import { useEffect, useRef, useState } from 'react';
 import { useApp } from '../app/context.js';
-import { Field } from '../parts/Field.js';
 import type { Round } from '../round/useRound.js';
 import { PlaceLine } from './PlaceLine.js';
 import { PressureKeypad } from './PressureKeypad.js';
 import { feltFor, knownAt, type PressureAt, RUN_FIELDS, type RunField } from './pressureDraft.js';
 import { typedAs, withPressureAt, withReading } from './pressureSteps.js';
+import { RunInput, uprightOf } from './RunInput.js';
 import { type ReadRun, readRun } from './readRun.js';
 import { feltPulse } from './runCircumstances.js';
 import { typedPressure } from './typedPressure.js';
@@ -20,7 +20,6 @@ const TITLES = {
   palpation: 'pressure.typeFelt',
   device: 'pressure.typeDisplay',
 } as const;
-const TEXT_FIELDS: readonly RunField[] = ['note'];
 
 /** What was heard, felt or shown, typed on a keypad that starts blank. */
 export function NumbersPanel({ round, place, measuring }: NumbersProps) {
@@ -43,10 +42,8 @@ export function NumbersPanel({ round, place, measuring }: NumbersProps) {
     const nameOf = () => (field === 'typed' ? part : words.sentence(`pressure.${field}`));
     return words.problem(refused, { nameOf }).message;
   };
-  const upright = Number(fields.uprightMinutes ?? '');
-  const isUprightWrong =
-    place.posture === 'stand' &&
-    !((fields.uprightMinutes ?? '').trim() !== '' && upright >= 0 && upright <= 60);
+  const upright = uprightOf(fields.uprightMinutes);
+  const isUprightWrong = place.posture === 'stand' && upright === null;
   const done = () => {
     const around = {
       pulsePerMinute: feltPulse(round.draft, round.inForce),
@@ -165,32 +162,4 @@ function isAskedOf(field: RunField, method: Typing['method']): boolean {
   if (method === 'device') return field === 'note';
   if (method === 'palpation') return field === 'note' || field === 'peak' || field === 'firstAtSeconds';
   return true;
-}
-
-type RunInputProps = {
-  readonly field: RunField;
-  readonly text: string;
-  readonly wrong: string | null;
-  readonly onChange: (text: string) => void;
-};
-
-function RunInput({ field, text, wrong, onChange }: RunInputProps) {
-  const { words } = useApp();
-  const isText = TEXT_FIELDS.includes(field);
-  return (
-    <Field label={words.sentence(`pressure.${field}`)} wrong={wrong}>
-      {(control) => (
-        <input
-          {...control}
-          type="text"
-          inputMode={isText ? 'text' : 'decimal'}
-          autoComplete="off"
-          maxLength={isText ? 1000 : 8}
-          className={isText ? undefined : 'short-input'}
-          value={text}
-          onChange={(event) => onChange(event.target.value)}
-        />
-      )}
-    </Field>
-  );
 }

@@ -4,9 +4,13 @@ import { FactsOfRound } from '../facts/FactsOfRound.js';
 import { type InRound, RoundFrame } from '../round/RoundFrame.js';
 import { useWakeLock } from '../round/useWakeLock.js';
 import { FeelPanel } from './FeelPanel.js';
+import { ListenPanel } from './ListenPanel.js';
+import { listeningBroken } from './marks.js';
 import { NumbersPanel } from './NumbersPanel.js';
 import { PlacePanel } from './PlacePanel.js';
 import { PumpPanel } from './PumpPanel.js';
+import { withPressureAt } from './pressureSteps.js';
+import { ReadBackPanel } from './ReadBackPanel.js';
 import { ReadingPanel } from './ReadingPanel.js';
 
 /** Where the pressure is taken. Earlier readings stay hidden until the new one is in. */
@@ -23,12 +27,25 @@ type PanelProps = InRound & { readonly person: string };
 
 function Panel({ round, person, record }: PanelProps) {
   const stage = useRef<HTMLDivElement>(null);
-  const { at } = round.draft.pressure.measuring;
-  useWakeLock(at === 'typing' || at === 'ready');
+  const { session } = useApp();
+  const { measuring } = round.draft.pressure;
+  const { at } = measuring;
+  const isStale = measuring.at === 'listening' && measuring.session !== session;
+  useWakeLock(at === 'typing' || at === 'ready' || at === 'listening' || at === 'reading');
   useEffect(() => {
+    if (isStale)
+      round.change((draft) => {
+        const { measuring: now } = draft.pressure;
+        return now.at === 'listening' ? withPressureAt(draft, listeningBroken(now)) : draft;
+      });
+  }, [isStale, round.change]);
+  useEffect(() => {
+    // Each step begins at its top, however far the one before was scrolled.
+    if (at !== undefined) window.scrollTo(0, 0);
     if (at !== undefined && document.activeElement === document.body)
       stage.current?.focus({ preventScroll: true });
   }, [at]);
+  if (isStale) return null;
   return (
     <div className="measure-stage" ref={stage} tabIndex={-1}>
       <PanelAt round={round} person={person} record={record} />
@@ -52,6 +69,10 @@ function PanelAt({ round, person, record }: PanelProps) {
       return <PumpPanel round={round} place={place} />;
     case 'typing':
       return <NumbersPanel round={round} place={place} measuring={measuring} />;
+    case 'listening':
+      return <ListenPanel round={round} place={place} measuring={measuring} />;
+    case 'reading':
+      return <ReadBackPanel round={round} place={place} measuring={measuring} />;
     case 'shown':
       return <ReadingPanel round={round} entry={measuring.entry} person={person} />;
   }

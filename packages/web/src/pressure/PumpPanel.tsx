@@ -1,6 +1,7 @@
 import { inflateTo, isLetDownPerBeat, type Method } from '@evenfall/clinical';
 import type { RunPlace } from '@evenfall/record';
-import { useApp } from '../app/context.js';
+import { useApp, useKept } from '../app/context.js';
+import { Choices } from '../parts/Choices.js';
 import type { Round } from '../round/useRound.js';
 import { PlaceLine } from './PlaceLine.js';
 import { type Instant, knownAt } from './pressureDraft.js';
@@ -10,7 +11,8 @@ import { useNow } from './useNow.js';
 
 /** How far to pump up, and when. Nothing sounds here, and nothing stands in the way of an early reading. */
 export function PumpPanel({ round, place }: { readonly round: Round; readonly place: RunPlace }) {
-  const { words, clock, session } = useApp();
+  const { words, clock, session, store } = useApp();
+  const hearing = useKept(({ kept }) => kept.hearing ?? 'remember');
   const { pressure } = round.draft;
   const { inflation, deflation } = round.inForce.runRules;
   const now = useNow(true);
@@ -23,6 +25,14 @@ export function PumpPanel({ round, place }: { readonly round: Round; readonly pl
     round.change((draft) =>
       withPressureAt(draft, blankReading(method, { measuredAt: clock.stamp(), inflatedAt })),
     );
+  const pump = () => {
+    const inflatedAt = { session, atMs: clock.monotonicMs() };
+    if (hearing === 'remember') return begin('auscultation', inflatedAt);
+    const measuredAt = clock.stamp();
+    round.change((draft) =>
+      withPressureAt(draft, { at: 'listening', session, measuredAt, inflatedAt, touchesMs: [] }),
+    );
+  };
   return (
     <div className="measure">
       <PlaceLine round={round} place={place} />
@@ -53,10 +63,22 @@ export function PumpPanel({ round, place }: { readonly round: Round; readonly pl
             ? words.sentence('pressure.wait', { seconds: wait })
             : words.sentence('pressure.mayPump')}
       </p>
+      <Choices
+        legend={words.sentence('moments.way')}
+        isLegendUnseen
+        choices={[
+          { id: 'remember', text: words.sentence('moments.remember') },
+          { id: 'mark', text: words.sentence('moments.mark') },
+        ]}
+        chosen={hearing}
+        onChoose={(chosen) =>
+          store.change((state) => ({ ...state, kept: { ...state.kept, hearing: chosen } }))
+        }
+      />
       <button
         type="button"
         className={`button button-thumb${wait !== null && wait > 0 ? '' : ' button-first'}`}
-        onClick={() => begin('auscultation', { session, atMs: clock.monotonicMs() })}
+        onClick={pump}
       >
         {words.sentence('pressure.pumpNow')}
       </button>

@@ -28,8 +28,8 @@ export type DraftRun = {
   readonly inflatedAt: Instant | null;
   /** When its numbers were kept: the cuff was let go before. */
   readonly keptAt: Instant;
-  /** As it was typed, so that a slip goes back to the keypad. */
-  readonly typedAs: TypedAs;
+  /** As it was typed or marked, so that a slip goes back to where it was made. */
+  readonly typedAs: TypedAs | MarkedAs;
   readonly note: string | null;
 };
 
@@ -54,6 +54,28 @@ export type TypedAs = {
   readonly reinflated: boolean;
 };
 
+/** What a touch while letting down was of; a `slip` was of nothing. */
+export const MARKS = ['peak', 'first sound', 'muffled', 'last sound', 'slip'] as const;
+export type MarkOf = (typeof MARKS)[number];
+
+/** A moment that was marked, and the gauge that is read back for it, as text; blank is not read yet. */
+export type Mark = {
+  readonly what: MarkOf;
+  /** Seconds since the first touch of its run; null where the times are void. */
+  readonly atSeconds: number | null;
+  readonly typed: string;
+};
+
+/** A reading as it was marked in time, with the gauge read back for each moment. */
+export type MarkedAs = {
+  readonly method: 'auscultation';
+  readonly marks: readonly Mark[];
+  /** The screen was left while the cuff was let down, so that no time of it can be relied on. */
+  readonly areTimesVoid: boolean;
+  readonly fields: TypedAs['fields'];
+  readonly reinflated: boolean;
+};
+
 /** Where the taking of the pressure is. */
 export type PressureAt =
   | { readonly at: 'place' }
@@ -65,6 +87,23 @@ export type PressureAt =
       readonly at: 'typing';
       readonly measuredAt: Stamp;
       readonly inflatedAt: Instant | null;
+    })
+  /** The moments of a run are marked while the cuff is let down. */
+  | {
+      readonly at: 'listening';
+      readonly session: string;
+      readonly measuredAt: Stamp;
+      readonly inflatedAt: Instant;
+      /** Each touch by the event's own time stamp. */
+      readonly touchesMs: readonly number[];
+    }
+  /** The gauge of each marked moment is read back. */
+  | (MarkedAs & {
+      readonly at: 'reading';
+      readonly measuredAt: Stamp;
+      readonly inflatedAt: Instant | null;
+      /** Which mark the gauge shows. */
+      readonly chosen: number;
     })
   | { readonly at: 'shown'; readonly entry: string };
 

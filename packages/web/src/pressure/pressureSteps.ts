@@ -8,6 +8,7 @@ import {
 } from '@evenfall/clinical';
 import type { RunPlace, Stamp } from '@evenfall/record';
 import type { NotDone, RoundDraft } from '../round/draft.js';
+import { firstToRead } from './marks.js';
 import {
   type DraftRun,
   type FeltDraft,
@@ -80,7 +81,7 @@ export function withoutReading(draft: RoundDraft, entry: string): RoundDraft {
   }));
 }
 
-/** Back to the keypad with what was typed. */
+/** Back to the keypad with what was typed, or to the gauge with what was marked. */
 export function withReadingReopened(draft: RoundDraft, entry: string): RoundDraft {
   const reading = draft.pressure.values.find((one) => one.entry === entry);
   if (reading === undefined) return draft;
@@ -88,7 +89,10 @@ export function withReadingReopened(draft: RoundDraft, entry: string): RoundDraf
   return withPressure(withoutReading(draft, entry), (pressure) => ({
     ...pressure,
     place,
-    measuring: { at: 'typing', ...typedAs, measuredAt, inflatedAt },
+    measuring:
+      'marks' in typedAs
+        ? { at: 'reading', ...typedAs, measuredAt, inflatedAt, chosen: firstToRead(typedAs.marks) }
+        : { at: 'typing', ...typedAs, measuredAt, inflatedAt },
   }));
 }
 

@@ -8,6 +8,13 @@ export const runTitles = {
     'last sound': 'Last sound',
     'pulse back': 'Pulse back',
   },
+  mark: {
+    peak: 'Valve opened',
+    'first sound': 'First sound',
+    muffled: 'Muffled',
+    'last sound': 'Last sound',
+    slip: 'A slip: no moment',
+  },
   cuff: {
     newborn: 'Newborn',
     infant: 'Infant',

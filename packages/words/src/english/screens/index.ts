@@ -5,6 +5,7 @@ import { classBook } from './class.js';
 import { count } from './count.js';
 import { equipment } from './equipment.js';
 import { facts } from './facts.js';
+import { moments } from './moments.js';
 import { people } from './people.js';
 import { person } from './person.js';
 import { prepare } from './prepare.js';
@@ -36,6 +37,7 @@ export const screens = {
   prepare,
   protocol,
   pressure,
+  moments,
   result,
   review,
   chart,

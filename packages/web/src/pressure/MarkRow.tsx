@@ -1,0 +1,87 @@
+import { useId } from 'react';
+import { useApp } from '../app/context.js';
+import { Field } from '../parts/Field.js';
+import { typedText } from '../round/measuring.js';
+import { MARKS, type Mark, type MarkOf } from './pressureDraft.js';
+
+type MarkRowProps = {
+  readonly name: string;
+  readonly mark: Mark;
+  readonly isChosen: boolean;
+  readonly isTimed: boolean;
+  readonly wrong: string | null;
+  readonly onChoose: () => void;
+  readonly onType: (typed: string) => void;
+  readonly onStep: (steps: number) => void;
+};
+
+/** One moment: what it was, when, and what the gauge showed. Touching it puts the needle on it. */
+export function MarkRow({ name, mark, isChosen, isTimed, wrong, onChoose, onType, onStep }: MarkRowProps) {
+  const { words } = useApp();
+  const id = useId();
+  if (mark.what === 'slip') return null;
+  const text = words.title('mark', mark.what);
+  return (
+    <div className={isChosen ? 'mark-row mark-row-chosen' : 'mark-row'}>
+      <label className="mark-choose">
+        <input type="radio" name={name} checked={isChosen} onChange={onChoose} />
+        <span>
+          {text}
+          {isTimed && mark.atSeconds !== null ? (
+            <span className="small soft">
+              {' '}
+              {words.sentence('pressure.atSeconds', { seconds: mark.atSeconds })}
+            </span>
+          ) : null}
+        </span>
+      </label>
+      <input
+        className="mark-number"
+        aria-label={words.sentence('moments.gaugeOf', { text })}
+        aria-invalid={wrong !== null}
+        aria-describedby={wrong === null ? undefined : id}
+        inputMode="numeric"
+        autoComplete="off"
+        value={mark.typed}
+        onFocus={() => {
+          if (!isChosen) onChoose();
+        }}
+        onKeyDown={(event) => {
+          if (event.key !== 'ArrowUp' && event.key !== 'ArrowDown') return;
+          event.preventDefault();
+          onStep(event.key === 'ArrowUp' ? 1 : -1);
+        }}
+        onChange={(event) => onType(typedText(event.target.value))}
+      />
+      {wrong === null ? null : (
+        <p className="field-wrong" id={id} role="alert">
+          {wrong}
+        </p>
+      )}
+    </div>
+  );
+}
+
+type WhatProps = {
+  readonly what: MarkOf;
+  readonly atSeconds: number;
+  readonly onChange: (what: MarkOf) => void;
+};
+
+/** What a touch was of, where the order of the touches does not say it rightly. */
+export function WhatWasIt({ what, atSeconds, onChange }: WhatProps) {
+  const { words } = useApp();
+  return (
+    <Field label={words.sentence('moments.whatAt', { seconds: atSeconds })}>
+      {(control) => (
+        <select {...control} value={what} onChange={(event) => onChange(event.target.value as MarkOf)}>
+          {MARKS.map((one) => (
+            <option key={one} value={one}>
+              {words.title('mark', one)}
+            </option>
+          ))}
+        </select>
+      )}
+    </Field>
+  );
+}

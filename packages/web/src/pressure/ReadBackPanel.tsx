@@ -1,0 +1,242 @@
+import { DEFLATION_FIGURES, type Refusal } from '@evenfall/clinical';
+import type { RunPlace } from '@evenfall/record';
+import { useCallback, useEffect, useId, useRef, useState } from 'react';
+import { useApp } from '../app/context.js';
+import { typedText } from '../round/measuring.js';
+import type { Round } from '../round/useRound.js';
+import { Gauge } from './Gauge.js';
+import { MarkRow, WhatWasIt } from './MarkRow.js';
+import {
+  gaugeOf,
+  markedAs,
+  nextToRead,
+  type ReadingBack,
+  type ReadMarks,
+  readMarks,
+  stepped,
+  withMark,
+  withWhat,
+} from './marks.js';
+import { PlaceLine } from './PlaceLine.js';
+import { feltFor, type Mark, type MarkOf, type RunField } from './pressureDraft.js';
+import { withPressureAt, withReading } from './pressureSteps.js';
+import { RunInput, uprightOf } from './RunInput.js';
+import { feltPulse } from './runCircumstances.js';
+
+type ReadBackProps = { readonly round: Round; readonly place: RunPlace; readonly measuring: ReadingBack };
+
+/** The gauge of each moment is read back: dragged, stepped or typed. Only then is the letting down judged. */
+export function ReadBackPanel({ round, place, measuring }: ReadBackProps) {
+  const { words, clock, session } = useApp();
+  const stage = useRef<HTMLFormElement>(null);
+  const name = useId();
+  const [wrong, setWrong] = useState<ReadMarks['wrong']>(null);
+  const [isUprightMissing, setUprightMissing] = useState(false);
+  const { marks, chosen, fields, areTimesVoid } = measuring;
+  const scale = {
+    stepMmHg: round.inForce.runRules.deflation.gaugeStepMmHg,
+    topMmHg: DEFLATION_FIGURES.gaugeTopMmHg.value,
+  };
+  // Before any key, the keys go to the gauge.
+  const toGauge = useCallback(
+    () => stage.current?.querySelector<HTMLElement>('.gauge')?.focus({ preventScroll: true }),
+    [],
+  );
+  useEffect(() => toGauge(), [toGauge]);
+
+  const choose = (at: number) => withReadingBack(round, (was) => ({ ...was, chosen: at }));
+  const change = (next: (was: ReadingBack) => ReadingBack) => {
+    setWrong(null);
+    withReadingBack(round, next);
+  };
+  const mark = (at: number, changed: Partial<Mark>) => change((was) => withMark(was, at, changed));
+  const set = (field: RunField, text: string) =>
+    change((was) => ({ ...was, fields: { ...was.fields, [field]: text } }));
+  const next = nextToRead(measuring);
+  const upright = uprightOf(fields.uprightMinutes);
+  const isUprightWrong = place.posture === 'stand' && upright === null;
+
+  const keep = () => {
+    const around = {
+      pulsePerMinute: feltPulse(round.draft, round.inForce),
+      lostMmHg: feltFor(round.draft.pressure, place)?.lostMmHg ?? null,
+    };
+    const read = readMarks(measuring, around, round.inForce.runRules.deflation);
+    setWrong(read.wrong);
+    setUprightMissing(isUprightWrong);
+    if (read.run === null || isUprightWrong) return;
+    const { run } = read;
+    const keptAt = { session, atMs: clock.monotonicMs() };
+    const note = (fields.note ?? '').trim();
+    round.keep((draft, start) =>
+      withReading(draft, {
+        ...start,
+        kind: 'run',
+        measuredAt: measuring.measuredAt,
+        run,
+        place,
+        uprightMinutes: place.posture === 'stand' ? upright : null,
+        inflatedAt: measuring.inflatedAt,
+        keptAt,
+        typedAs: markedAs(measuring),
+        note: note === '' ? null : note,
+      }),
+    );
+  };
+  const goOn = () => {
+    if (next === null || gaugeOf(marks[chosen]) === null) return keep();
+    choose(next);
+    toGauge();
+  };
+  const now = marks[chosen];
+  const isRead = gaugeOf(now) !== null;
+  const isNext = next !== null && isRead;
+  const label = now === undefined ? '' : words.title('mark', now.what);
+  const wrongText = (refused: Refusal | undefined, what: MarkOf) =>
+    refused === undefined
+      ? null
+      : words.problem(refused, { nameOf: () => words.title('mark', what) }).message;
+  return (
+    <form
+      ref={stage}
+      className="measure read-back"
+      noValidate
+      onSubmit={(event) => {
+        event.preventDefault();
+        goOn();
+      }}
+    >
+      {areTimesVoid ? (
+        <p className="notice" role="status">
+          {words.sentence('moments.void')}
+        </p>
+      ) : null}
+      <Gauge
+        label={words.sentence('moments.onGauge', { text: label })}
+        mmHg={gaugeOf(now)}
+        {...scale}
+        others={marks.flatMap((other, at) => {
+          const mmHg = gaugeOf(other);
+          return at === chosen || other.what === 'slip' || mmHg === null ? [] : [{ what: other.what, mmHg }];
+        })}
+        onRead={(mmHg) => mark(chosen, { typed: String(mmHg) })}
+        onStep={(steps) => mark(chosen, { typed: String(stepped(measuring, steps, scale)) })}
+        onKey={(key) => {
+          const typed = now?.typed ?? '';
+          mark(chosen, { typed: key === 'Backspace' ? typed.slice(0, -1) : typedText(typed + key) });
+        }}
+      />
+      <Steps
+        text={label}
+        onStep={(steps) => mark(chosen, { typed: String(stepped(measuring, steps, scale)) })}
+        shown={gaugeOf(now)}
+      />
+      <fieldset className="marks">
+        <legend className="unseen">{words.sentence('moments.which')}</legend>
+        {marks.map((one, at) => (
+          <MarkRow
+            // biome-ignore lint/suspicious/noArrayIndexKey: a mark is its place in the run
+            key={at}
+            name={name}
+            mark={one}
+            isChosen={at === chosen}
+            isTimed={!areTimesVoid}
+            wrong={wrongText(wrong?.get(at), one.what)}
+            onChoose={() => choose(at)}
+            onType={(typed) => mark(at, { typed })}
+            onStep={(steps) => mark(at, { typed: String(stepped({ marks, chosen: at }, steps, scale)) })}
+          />
+        ))}
+      </fieldset>
+      <p className="field-wrong" role="alert" hidden={wrong?.get('run') === undefined}>
+        {wrongText(wrong?.get('run'), 'first sound')}
+      </p>
+      {place.posture === 'stand' ? (
+        <RunInput
+          field="uprightMinutes"
+          text={fields.uprightMinutes ?? ''}
+          wrong={isUprightMissing && isUprightWrong ? words.sentence('pressure.uprightMissing') : null}
+          onChange={(text) => set('uprightMinutes', text)}
+        />
+      ) : null}
+      <button type="submit" className={isRead ? 'button button-first button-large' : 'button button-large'}>
+        {isNext
+          ? words.sentence('moments.next', { text: words.title('mark', marks[next]?.what ?? 'last sound') })
+          : words.sentence('pressure.keep')}
+      </button>
+      <details className="more">
+        <summary>{words.sentence('moments.notThese')}</summary>
+        <div className="form">
+          {marks.map(({ what, atSeconds }, at) =>
+            atSeconds === null ? null : (
+              <WhatWasIt
+                // biome-ignore lint/suspicious/noArrayIndexKey: a mark is its place in the run
+                key={at}
+                what={what}
+                atSeconds={atSeconds}
+                onChange={(changed) => change((was) => withWhat(was, at, changed))}
+              />
+            ),
+          )}
+          <label className="tick">
+            <input
+              type="checkbox"
+              checked={measuring.reinflated}
+              onChange={(event) => change((was) => ({ ...was, reinflated: event.target.checked }))}
+            />
+            <span>{words.sentence('pressure.reinflated')}</span>
+          </label>
+          <RunInput
+            field="note"
+            text={fields.note ?? ''}
+            wrong={null}
+            onChange={(text) => set('note', text)}
+          />
+        </div>
+      </details>
+      <PlaceLine round={round} place={place} />
+    </form>
+  );
+}
+
+function withReadingBack({ change }: Round, next: (was: ReadingBack) => ReadingBack): void {
+  change((draft) => {
+    const now = draft.pressure.measuring;
+    return now.at === 'reading' ? withPressureAt(draft, next(now)) : draft;
+  });
+}
+
+type StepsProps = {
+  readonly text: string;
+  readonly shown: number | null;
+  readonly onStep: (steps: number) => void;
+};
+
+/** The number that the needle shows, large, with a step to either side for a thumb. */
+function Steps({ text, shown, onStep }: StepsProps) {
+  const { words } = useApp();
+  return (
+    <div className="gauge-steps">
+      <button
+        type="button"
+        className="button gauge-step"
+        aria-label={words.sentence('moments.lower')}
+        onClick={() => onStep(-1)}
+      >
+        −
+      </button>
+      <p className="gauge-shown">
+        <span className="small soft">{text}</span>
+        <span className="rate-number">{shown === null ? '–' : words.say.short(shown)}</span>
+      </p>
+      <button
+        type="button"
+        className="button gauge-step"
+        aria-label={words.sentence('moments.higher')}
+        onClick={() => onStep(1)}
+      >
+        +
+      </button>
+    </div>
+  );
+}

@@ -1,0 +1,41 @@
+import { useApp } from '../app/context.js';
+import { Field } from '../parts/Field.js';
+import type { RunField } from './pressureDraft.js';
+
+const TEXT_FIELDS: readonly RunField[] = ['note'];
+
+type RunInputProps = {
+  readonly field: RunField;
+  readonly text: string;
+  readonly wrong: string | null;
+  readonly onChange: (text: string) => void;
+};
+
+/** What may be typed beside the numbers of a reading. */
+export function RunInput({ field, text, wrong, onChange }: RunInputProps) {
+  const { words } = useApp();
+  const isText = TEXT_FIELDS.includes(field);
+  return (
+    <Field label={words.sentence(`pressure.${field}`)} wrong={wrong}>
+      {(control) => (
+        <input
+          {...control}
+          type="text"
+          inputMode={isText ? 'text' : 'decimal'}
+          autoComplete="off"
+          maxLength={isText ? 1000 : 8}
+          className={isText ? undefined : 'short-input'}
+          value={text}
+          onChange={(event) => onChange(event.target.value)}
+        />
+      )}
+    </Field>
+  );
+}
+
+/** The minutes on the feet as typed; null for a blank or what is no such time. */
+export function uprightOf(text: string | undefined): number | null {
+  const typed = (text ?? '').trim();
+  const minutes = Number(typed);
+  return typed !== '' && minutes >= 0 && minutes <= 60 ? minutes : null;
+}

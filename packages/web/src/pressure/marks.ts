@@ -1,0 +1,193 @@
+import { type DeflationRules, gaugeRead, parseRun, type Refusal, type Run } from '@evenfall/clinical';
+import type { Mark, MarkedAs, MarkOf, PressureAt } from './pressureDraft.js';
+import type { RunAround } from './readRun.js';
+
+export type Listening = Extract<PressureAt, { at: 'listening' }>;
+export type ReadingBack = Extract<PressureAt, { at: 'reading' }>;
+
+/** Two touches closer than this are one that bounced, ms: no two moments of a run are. Source: decision. */
+export const SAME_TOUCH_MS = 150;
+/** The most touches of one run; whatever comes after is not of it. Source: decision; the record keeps 20 moments. */
+export const MOST_TOUCHES = 12;
+
+/** One more touch. One that bounced, or that comes after any run is over, changes nothing. */
+export function touched(listening: Listening, atMs: number): Listening {
+  const { touchesMs } = listening;
+  const last = touchesMs.at(-1) ?? Number.NEGATIVE_INFINITY;
+  if (atMs - last < SAME_TOUCH_MS || touchesMs.length >= MOST_TOUCHES) return listening;
+  return { ...listening, touchesMs: [...touchesMs, atMs] };
+}
+
+export function lastTouchUndone(listening: Listening): Listening {
+  return { ...listening, touchesMs: listening.touchesMs.slice(0, -1) };
+}
+
+/**
+ * What each touch is taken to be of, by how many there are: the two sounds alone; from three on the first is the opening
+ * of the valve; a fourth is muffling before the last sound. Of more than four those between are slips until somebody says
+ * what they were.
+ */
+export function marksOf(count: number): readonly MarkOf[] {
+  if (count < 3) return (['first sound', 'last sound'] as const).slice(0, count);
+  if (count === 3) return ['peak', 'first sound', 'last sound'];
+  if (count === 4) return ['peak', 'first sound', 'muffled', 'last sound'];
+  return ['peak', 'first sound', ...Array.from({ length: count - 3 }, () => 'slip' as const), 'last sound'];
+}
+
+/** What the touches so far were asked for, while the run goes on. */
+export function askedOf(count: number): readonly MarkOf[] {
+  return count < 3 ? (['peak', 'first sound'] as const).slice(0, count) : marksOf(count);
+}
+
+/** The run is over: now the gauge is read back for each moment, on a blank face. A sound that was not touched has no time. */
+export function listened({ touchesMs, measuredAt, inflatedAt }: Listening): ReadingBack {
+  const first = touchesMs[0] ?? 0;
+  const touchedMarks = marksOf(touchesMs.length).map((what, at): Mark => {
+    const atSeconds = Math.round((touchesMs[at] ?? first) - first) / 1000;
+    return { what, atSeconds, typed: '' };
+  });
+  return readBack(touchedMarks, false, { measuredAt, inflatedAt });
+}
+
+/** The screen was left while the cuff was let down: the numbers may still be known, the times are not. */
+export function listeningBroken({ measuredAt, inflatedAt }: Listening): ReadingBack {
+  return readBack([], true, { measuredAt, inflatedAt });
+}
+
+/** A reading has a first and a last sound: one that no touch was of has a place without a time. */
+function whole(marks: readonly Mark[]): readonly Mark[] {
+  const kept = marks.filter(({ atSeconds, typed }) => atSeconds !== null || typed !== '');
+  const untimed = (what: MarkOf): Mark => ({ what, atSeconds: null, typed: '' });
+  const has = (what: MarkOf) => kept.some((mark) => mark.what === what);
+  const opened = kept.findLastIndex(({ what }) => what === 'peak') + 1;
+  const first = has('first sound') ? [] : [untimed('first sound')];
+  const last = has('last sound') ? [] : [untimed('last sound')];
+  return [...kept.slice(0, opened), ...first, ...kept.slice(opened), ...last];
+}
+
+function readBack(
+  touchedMarks: readonly Mark[],
+  areTimesVoid: boolean,
+  when: Pick<Listening, 'measuredAt' | 'inflatedAt'>,
+): ReadingBack {
+  const marks = whole(touchedMarks);
+  return {
+    at: 'reading',
+    method: 'auscultation',
+    marks,
+    areTimesVoid,
+    fields: {},
+    reinflated: false,
+    ...when,
+    chosen: firstToRead(marks),
+  };
+}
+
+/** Which mark the gauge shows first: the first sound, which is remembered longest. */
+export function firstToRead(marks: readonly Mark[]): number {
+  return Math.max(
+    0,
+    marks.findIndex(({ what }) => what === 'first sound'),
+  );
+}
+
+/** The next sound that is not read yet, after the one that the gauge shows; null when all are. */
+export function nextToRead({ marks, chosen }: ReadingBack): number | null {
+  const open = marks.flatMap(({ what, typed }, at) =>
+    what !== 'slip' && what !== 'peak' && typed.trim() === '' ? [at] : [],
+  );
+  return open.find((at) => at > chosen) ?? open.find((at) => at !== chosen) ?? null;
+}
+
+/** The same marks with one of them changed. */
+export function withMark<Of extends MarkedAs>(marked: Of, at: number, change: Partial<Mark>): Of {
+  return {
+    ...marked,
+    marks: marked.marks.map((mark, index) => (index === at ? { ...mark, ...change } : mark)),
+  };
+}
+
+/** A touch was of something else than the order of the touches says. */
+export function withWhat(reading: ReadingBack, at: number, what: MarkOf): ReadingBack {
+  const marks = whole(withMark(reading, at, { what }).marks);
+  return { ...reading, marks, chosen: firstToRead(marks) };
+}
+
+/** The form of a reading, as marked so far. */
+export function markedAs({ method, marks, areTimesVoid, fields, reinflated }: MarkedAs): MarkedAs {
+  return { method, marks, areTimesVoid, fields, reinflated };
+}
+
+/**
+ * A step of the gauge from where it stands, in mmHg on its graduation. A face that was not read yet steps from the moment
+ * before, from which the needle fell, or from rest.
+ */
+export function stepped(
+  { marks, chosen }: Pick<ReadingBack, 'marks' | 'chosen'>,
+  steps: number,
+  { stepMmHg, topMmHg }: { readonly stepMmHg: number; readonly topMmHg: number },
+): number {
+  const from = gaugeOf(marks[chosen]) ?? before(marks, chosen) ?? 0;
+  const onMark = gaugeRead(from, stepMmHg, 'nearest');
+  return Math.min(topMmHg, Math.max(0, onMark + steps * stepMmHg));
+}
+
+function before(marks: readonly Mark[], chosen: number): number | null {
+  return (
+    marks
+      .slice(0, chosen)
+      .map(gaugeOf)
+      .findLast((value) => value !== null) ?? null
+  );
+}
+
+/** The gauge of a mark, mmHg; null while it is not read, or for what is no number. */
+export function gaugeOf(mark: Mark | undefined): number | null {
+  const typed = mark?.typed.trim() ?? '';
+  return /^\d+(\.\d+)?$/.test(typed) ? Number(typed) : null;
+}
+
+/** A run, or what is wrong with each mark of it by its place; `run` is wrong with the whole. */
+export type ReadMarks =
+  | { readonly run: Run; readonly wrong: null }
+  | { readonly run: null; readonly wrong: ReadonlyMap<number | 'run', Refusal> };
+
+/**
+ * Reads a marked run. A mark that is a slip is not of it; an opening of the valve whose gauge was not read leaves no peak.
+ * What is wrong stands beside the mark that it is wrong with.
+ */
+export function readMarks(
+  { marks, reinflated }: MarkedAs,
+  around: RunAround,
+  rules: DeflationRules,
+): ReadMarks {
+  const placed = marks.map((mark, at) => ({ ...mark, at }));
+  const sounds = placed.filter(({ what }) => what !== 'slip' && what !== 'peak');
+  const peak = placed.find(({ what, typed }) => what === 'peak' && typed.trim() !== '');
+  const read = parseRun(
+    {
+      method: 'auscultation',
+      gaugeStepMmHg: rules.gaugeStepMmHg,
+      pulsePerMinute: around.pulsePerMinute,
+      palpated: { lostMmHg: around.lostMmHg, backMmHg: null },
+      peak: peak === undefined ? null : { mmHg: peak.typed.trim(), atSeconds: peak.atSeconds },
+      reinflated,
+      moments: sounds.map(({ what, typed, atSeconds }) => ({
+        what,
+        mmHg: typed.trim() === '' ? null : typed.trim(),
+        atSeconds,
+      })),
+    },
+    rules,
+  );
+  if (read.ok) return { run: read.value, wrong: null };
+  const wrong = new Map<number | 'run', Refusal>();
+  for (const refused of read.refusals) {
+    const at = /^\/moments\/(\d+)/.exec(refused.field)?.[1];
+    const place =
+      at === undefined ? (refused.field.startsWith('/peak') ? peak?.at : undefined) : sounds[Number(at)]?.at;
+    const key = place ?? 'run';
+    if (!wrong.has(key)) wrong.set(key, refused);
+  }
+  return { run: null, wrong };
+}

@@ -2,6 +2,7 @@ import { wordsFor } from '@evenfall/words';
 import { createRoot } from 'react-dom/client';
 import { AppRoutes, fetchTheRest } from './App.js';
 import { type App, AppContext } from './app/context.js';
+import { createCover } from './cover/cover.js';
 import { deviceClock } from './ports/clock.js';
 import { uuids } from './ports/ids.js';
 import { keepSending } from './server/sendWaiting.js';
@@ -84,6 +85,7 @@ const app: App = {
   program: __PROGRAM__,
   shell: createShell(deviceWorkers()),
   signIn,
+  cover: createCover(tabShelf()),
   sending,
 };
 

@@ -1,5 +1,6 @@
 import type { Words } from '@evenfall/words';
 import { createContext, useContext, useSyncExternalStore } from 'react';
+import type { Cover } from '../cover/cover.js';
 import type { Clock } from '../ports/clock.js';
 import type { Ids } from '../ports/ids.js';
 import type { Server } from '../server/server.js';
@@ -21,6 +22,8 @@ export type App = {
   readonly shell: Shell;
   /** Who is signed in on this device, where somebody has to. */
   readonly signIn: SignIn;
+  /** Whether this tab is covered, so that nobody beside it reads it. */
+  readonly cover: Cover;
   /** Sends the signed rounds that wait on this device. */
   readonly sending: { readonly now: () => Promise<void> };
 };

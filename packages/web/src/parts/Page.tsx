@@ -2,6 +2,7 @@ import { type ReactNode, useEffect, useRef } from 'react';
 import { Link } from 'wouter';
 import { useBook } from '../app/book.js';
 import { useApp, useKept } from '../app/context.js';
+import { CoverButton, CoverSheet, useCover } from '../cover/CoverSheet.js';
 import { NewerNotice } from './NewerNotice.js';
 import { WaitingNotice } from './WaitingNotice.js';
 
@@ -18,13 +19,25 @@ type PageProps = {
   readonly isBare?: boolean;
   /** What stands at the head of what is printed, where the page prints otherwise than it shows. */
   readonly printed?: ReactNode;
+  /** Whether it can be covered, as every page of a round can. */
+  readonly isCoverable?: boolean;
   readonly children: ReactNode;
 };
 
 let isFirstPage = true;
 
 /** The frame of every page: the bands of an invented clinic and of a class, the way back, one heading, one main part. */
-export function Page({ title, heading, back, under, isBare = false, printed, children }: PageProps) {
+export function Page({
+  title,
+  heading,
+  back,
+  under,
+  isBare = false,
+  isCoverable = false,
+  printed,
+  children,
+}: PageProps) {
+  const isCovered = useCover(isCoverable);
   const { words } = useApp();
   const isInvented = useKept(({ known }) => known.about.value?.site.invented ?? false);
   const isClass = useBook().book === 'class';
@@ -39,8 +52,8 @@ export function Page({ title, heading, back, under, isBare = false, printed, chi
       : isInvented
         ? 'app.pageTitleInvented'
         : 'app.pageTitle';
-    document.title = words.sentence(key, { text: title });
-  }, [words, isInvented, isClass, title]);
+    document.title = isCovered ? words.sentence('app.name') : words.sentence(key, { text: title });
+  }, [words, isInvented, isClass, isCovered, title]);
 
   // A new page is read from its heading on; only the first of a visit leaves the focus to the browser.
   useEffect(() => {
@@ -50,43 +63,47 @@ export function Page({ title, heading, back, under, isBare = false, printed, chi
   }, []);
 
   return (
-    <div className={printed === undefined ? 'page' : 'page page-printed'}>
-      <a className="skip" href="#main">
-        {words.sentence('app.skip')}
-      </a>
-      <header className="page-top">
-        <div className="bands">
-          {isInvented ? <p className="invented-band">{words.sentence('app.inventedBand')}</p> : null}
-          {isClass ? <p className="class-band">{words.sentence('class.band')}</p> : null}
-        </div>
-        {printed === undefined ? null : <div className="printed-only print-head">{printed}</div>}
-        <div className="page-head">
-          {back === undefined ? (
-            <span className="wordmark">{words.sentence('app.name')}</span>
-          ) : (
-            <Link href={back.href} className="back">
-              {back.text}
-            </Link>
-          )}
-        </div>
-      </header>
-      <main className="page-main" id="main" tabIndex={-1}>
-        <div className="page-title">
-          <h1 ref={headingRef} tabIndex={-1}>
-            {heading ?? title}
-          </h1>
-          {under}
-        </div>
-        {isKeeping ? null : <p className="notice">{words.sentence('app.notKept')}</p>}
-        <NewerNotice />
-        <WaitingNotice />
-        {children}
-      </main>
-      {isBare ? null : (
-        <footer className="page-foot">
-          <p>{words.sentence('cautions.aid')}</p>
-        </footer>
-      )}
-    </div>
+    <>
+      {isCovered ? <CoverSheet /> : null}
+      <div className={printed === undefined ? 'page' : 'page page-printed'} inert={isCovered}>
+        <a className="skip" href="#main">
+          {words.sentence('app.skip')}
+        </a>
+        <header className="page-top">
+          <div className="bands">
+            {isInvented ? <p className="invented-band">{words.sentence('app.inventedBand')}</p> : null}
+            {isClass ? <p className="class-band">{words.sentence('class.band')}</p> : null}
+          </div>
+          {printed === undefined ? null : <div className="printed-only print-head">{printed}</div>}
+          <div className="page-head">
+            {back === undefined ? (
+              <span className="wordmark">{words.sentence('app.name')}</span>
+            ) : (
+              <Link href={back.href} className="back">
+                {back.text}
+              </Link>
+            )}
+            {isCoverable ? <CoverButton /> : null}
+          </div>
+        </header>
+        <main className="page-main" id="main" tabIndex={-1}>
+          <div className="page-title">
+            <h1 ref={headingRef} tabIndex={-1}>
+              {heading ?? title}
+            </h1>
+            {under}
+          </div>
+          {isKeeping ? null : <p className="notice">{words.sentence('app.notKept')}</p>}
+          <NewerNotice />
+          <WaitingNotice />
+          {children}
+        </main>
+        {isBare ? null : (
+          <footer className="page-foot">
+            <p>{words.sentence('cautions.aid')}</p>
+          </footer>
+        )}
+      </div>
+    </>
   );
 }

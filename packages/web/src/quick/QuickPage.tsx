@@ -37,6 +37,7 @@ export function QuickPage({ person }: { readonly person: string }) {
   const title = words.sentence('quick.title');
   return (
     <Page
+      isCoverable
       title={title}
       heading={
         <span className="measure-heading">

@@ -55,6 +55,7 @@ export function MeasurePage({ person, sign }: MeasureProps) {
       under={<IdentityOf record={asked.value} />}
       back={{ href: `/people/${person}/round`, text: words.sentence('review.round') }}
       isBare
+      isCoverable
     >
       <Asking asked={asked} again={again}>
         {(record) => (

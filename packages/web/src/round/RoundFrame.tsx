@@ -47,6 +47,7 @@ export function RoundFrame({ person, title, isBare = false, children }: FramePro
       under={<IdentityOf record={asked.value} />}
       back={{ href: `/people/${person}/round`, text: words.sentence('review.round') }}
       isBare={isBare}
+      isCoverable
     >
       <Asking asked={asked} again={again}>
         {(record) => (

@@ -39,6 +39,7 @@ export function RoundPage({ person }: { readonly person: string }) {
         )
       }
       under={isChecked ? <IdentityOf record={asked.value} /> : null}
+      isCoverable
       back={{ href: `/people/${person}`, text: words.sentence(isClass ? 'class.rounds' : 'chart.title') }}
     >
       <Asking asked={asked} again={again}>

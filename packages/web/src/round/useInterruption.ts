@@ -12,7 +12,7 @@ export function useInterrupt(round: Round, sign: CountOf) {
     round.keep((draft, start) => interrupted(draft, sign, { reason, nowMs: clock.monotonicMs() }, start));
 }
 
-/** A screen that is hidden or left while something runs, and the Escape key, break it off. */
+/** A screen that is hidden or left while something runs breaks it off. */
 export function useInterruption(round: Round, sign: CountOf): void {
   const interrupt = useInterrupt(round, sign);
   const now = useRef({ interrupt, isRunning: false });
@@ -25,14 +25,9 @@ export function useInterruption(round: Round, sign: CountOf): void {
     const onHidden = () => {
       if (document.visibilityState === 'hidden') breakOff('screen-left');
     };
-    const onKey = (event: KeyboardEvent) => {
-      if (event.key === 'Escape') breakOff('other');
-    };
     document.addEventListener('visibilitychange', onHidden);
-    window.addEventListener('keydown', onKey);
     return () => {
       document.removeEventListener('visibilitychange', onHidden);
-      window.removeEventListener('keydown', onKey);
       breakOff('screen-left');
     };
   }, []);

@@ -3,6 +3,7 @@ import { app } from './app.js';
 import { chart } from './chart.js';
 import { classBook } from './class.js';
 import { count } from './count.js';
+import { cover } from './cover.js';
 import { equipment } from './equipment.js';
 import { facts } from './facts.js';
 import { moments } from './moments.js';
@@ -35,6 +36,7 @@ export const screens = {
   taps,
   signs,
   prepare,
+  cover,
   protocol,
   pressure,
   moments,

@@ -259,6 +259,8 @@ export { recheckClass } from './round/recheckClass.js';
 export { recheckFlag } from './round/recheckFlag.js';
 export type { RecheckRules } from './round/recheckRules.js';
 export { DEFAULT_RECHECK_RULES } from './round/recheckRules.js';
+export type { Rest, RestSkippedReason } from './round/rest.js';
+export { exceptionsWithRest, isRestWhole, REST_SKIPPED_REASONS } from './round/rest.js';
 export type { RoundCategoryReasonCode } from './round/roundCategory.js';
 export type { ArmOfDay, RoundFacts } from './round/roundFacts.js';
 export { NO_ROUND_FACTS } from './round/roundFacts.js';

@@ -1,10 +1,13 @@
+import { ROUND_FIGURES as F } from '../round/figures.js';
 import { type PlanRules, DEFAULT_PLAN_RULES as RULES } from '../round/planRules.js';
 import { ROUND_SIGNS } from '../round/step.js';
-import { choicesField } from './fieldShapes.js';
+import { choicesField, numberField } from './fieldShapes.js';
 import type { FieldShape, Section } from './shape.js';
 
 /** The schema of protocols that first had this section. */
 const SINCE = 3;
+/** The schema that first had the rest. */
+const REST_SINCE = 4;
 
 /** What a round takes as a matter of course, and in which order the pressure is found. */
 export const ROUND_SECTION: Section<PlanRules> = {
@@ -37,6 +40,7 @@ export const ROUND_SECTION: Section<PlanRules> = {
       'bedside handbook 3.12 (ISH 2020, NICE NG136)',
       'found',
     ),
+    restSeconds: numberField(F.restSeconds, [0, 900], null, REST_SINCE),
   },
   agree: () => [],
 };

@@ -22,6 +22,7 @@ export const ROUND_COMPARISONS = {
   ishArmMmHg: '>',
   escArmMmHg: '>',
   lookFurtherMmHg: '>',
+  restSeconds: '>=',
   pregnancyAskFromMonths: '>=',
   pregnancyAskUnderMonths: '<',
   weeksAfterBirth: '<=',

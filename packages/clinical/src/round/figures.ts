@@ -115,6 +115,14 @@ export const ROUND_FIGURES = figures({
     'second-hand',
   ),
 
+  restSeconds: row(
+    300,
+    's',
+    'quiet rest before a pressure; 0 for none',
+    'bedside handbook 3.1 (AHA 2005, ACC/AHA 2017 and 2025: 5 minutes; ESH 3 to 5)',
+    'second-hand',
+  ),
+
   atOnceWithinSeconds: delay(
     60,
     'very low or unwell: repeated by hand at once, which is within this (our number)',

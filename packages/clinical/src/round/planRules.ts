@@ -1,3 +1,4 @@
+import { ROUND_FIGURES as F } from './figures.js';
 import type { RoundSign } from './step.js';
 
 /** What a round takes as a matter of course: the values of a protocol's `round` section. */
@@ -9,6 +10,8 @@ export type PlanRules = {
   readonly palpateFirst: boolean;
   /** The first pressure of a person is taken on both arms. */
   readonly bothArmsFirstTime: boolean;
+  /** How long the person sits quietly before the pressure; 0 for no rest by the clock. */
+  readonly restSeconds: number;
 };
 
 export const DEFAULT_PLAN_RULES: PlanRules = {
@@ -16,4 +19,5 @@ export const DEFAULT_PLAN_RULES: PlanRules = {
   prepareFirst: true,
   palpateFirst: true,
   bothArmsFirstTime: true,
+  restSeconds: F.restSeconds.value,
 };

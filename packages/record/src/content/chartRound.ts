@@ -1,12 +1,16 @@
 import { ROUND_RULE, roundResult } from '@evenfall/clinical';
 import type { Entry } from '../entry/entry.js';
+import type { Beginning, RestKept } from './beginning.js';
 import type { InForce } from './inForce.js';
 import type { RoundContent, RoundEvidence } from './round.js';
 import { roundInputOf } from './roundInputOf.js';
 import type { RoundValueKept } from './roundValue.js';
 
-/** What is signed besides the values: which they are, and what was asked and seen. */
+/** What is signed besides the values: which they are, what was asked and seen, and how the round began. */
 export type RoundSigned = Pick<RoundContent, 'status' | 'signs' | 'note'> & {
+  /** Absent for nobody said. */
+  readonly begun?: Beginning | null;
+  readonly rest?: RestKept | null;
   readonly evidence: RoundEvidence;
 };
 
@@ -21,7 +25,7 @@ export function chartRound(
   inForce: InForce,
   program: string,
 ): RoundContent {
-  const { status, signs, evidence, note } = signed;
+  const { status, signs, evidence, note, begun = null, rest = null } = signed;
   const { presets, presetVersion } = inForce;
   return {
     status,
@@ -31,6 +35,8 @@ export function chartRound(
     computedBy: { program, rule: ROUND_RULE, preset: presets.readings ?? null, presetVersion },
     protocolVersion: presetVersion,
     note,
+    begun: copied(begun),
+    rest: copied(rest),
   };
 }
 

@@ -14,7 +14,7 @@ import { countersignedContent } from './countersigned.js';
 import { equipmentContent, equipmentEndedContent, gaugeLoggedContent } from './equipment.js';
 import { factContent, factEndedContent } from './fact.js';
 import { reportedContent } from './reported.js';
-import { firstRoundContent, roundContent, upgradeRound } from './round.js';
+import { firstRoundContent, roundContent, secondRoundContent, upgradeRound } from './round.js';
 import { firstRunContent, runContent, upgradeRun } from './run.js';
 import { signContent } from './sign.js';
 import { tapsContent } from './taps.js';
@@ -48,8 +48,12 @@ export const KINDS = {
   taps: first(tapsContent),
   run: { schemas: { 1: firstRunContent, 2: runContent }, newest: 2, upgrade: upgradeRun },
   sign: first(signContent),
-  round: { schemas: { 1: firstRoundContent, 2: roundContent }, newest: 2, upgrade: upgradeRound },
   reported: first(reportedContent),
+  round: {
+    schemas: { 1: firstRoundContent, 2: secondRoundContent, 3: roundContent },
+    newest: 3,
+    upgrade: upgradeRound,
+  },
   fact: first(factContent),
   'fact-ended': first(factEndedContent),
   'act-now-closed': first(actNowClosedContent),

@@ -1,6 +1,7 @@
 import { EMERGENCY_FEATURES, NOT_DONE_REASONS, PREPARATION, ROUND_SIGNS } from '@evenfall/clinical';
 import { z } from 'zod';
 import { id } from '../entry/id.js';
+import { beginning, rest } from './beginning.js';
 import { computedBy } from './computedBy.js';
 import { roundFacts } from './roundFactsShape.js';
 import { roundValue } from './roundValue.js';
@@ -48,37 +49,44 @@ const evidence = z
   })
   .strict();
 
+const second = {
+  status,
+  signs,
+  evidence: evidence.nullable(),
+  value: roundValue.nullable(),
+  computedBy: computedBy.nullable(),
+  protocolVersion,
+  note,
+};
+
+function isMadeTogether(round: { evidence: unknown; value: unknown; computedBy: unknown }): boolean {
+  return (
+    (round.evidence === null) === (round.value === null) &&
+    (round.value === null) === (round.computedBy === null)
+  );
+}
+const TOGETHER = { path: ['value'], message: 'evidence-and-value-together' };
+
+/** Schema 2: rounds with what the protocol made of them. */
+export const secondRoundContent = z.object(second).strict().refine(isMadeTogether, TOGETHER);
+
 /**
  * The signing of one set of signs: which entries belong to it, and for each sign without one why it was not
  * done. `status` is `preliminary` for a learner's round until a supervisor countersigns. `value` is what the protocol
  * made of the entries named and of `evidence`, under the rule that `computedBy` names; all three are null in a round
- * that was signed before there was such a rule.
+ * that was signed before there was such a rule. `begun` and `rest` are null where nobody said.
  */
 export const roundContent = z
-  .object({
-    status,
-    signs,
-    evidence: evidence.nullable(),
-    value: roundValue.nullable(),
-    computedBy: computedBy.nullable(),
-    protocolVersion,
-    note,
-  })
+  .object({ ...second, begun: beginning.nullable(), rest: rest.nullable() })
   .strict()
-  .refine(
-    ({ evidence: seen, value, computedBy: by }) =>
-      (seen === null) === (value === null) && (value === null) === (by === null),
-    {
-      path: ['value'],
-      message: 'evidence-and-value-together',
-    },
-  );
+  .refine(isMadeTogether, TOGETHER);
 export type RoundContent = z.infer<typeof roundContent>;
 export type RoundEvidence = z.infer<typeof evidence>;
 
-/** A round of schema 1 in the newest shape: nothing was made of it. */
+/** A round of an older schema in the newest shape: of schema 1 nothing was made, before 3 nobody said how it began. */
 export function upgradeRound(content: unknown, from: number): unknown {
-  if (from > 1) return content;
-  const older = content as z.infer<typeof firstRoundContent>;
-  return { ...older, evidence: null, value: null, computedBy: null };
+  if (from > 2) return content;
+  const older = content as z.infer<typeof firstRoundContent | typeof secondRoundContent>;
+  const made = from > 1 ? {} : { evidence: null, value: null, computedBy: null };
+  return { ...older, ...made, begun: null, rest: null };
 }

@@ -167,7 +167,7 @@ class DemoFilling {
     const signing = {
       ...this.frame('round', agent, hoursAgo - minutesTaken * HOURS_PER_MINUTE, signed),
       ...within,
-      schema: isWhole ? 2 : 1,
+      schema: isWhole ? 3 : 1,
     };
     const [first] = frames;
     const amendments =

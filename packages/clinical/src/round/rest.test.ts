@@ -1,0 +1,28 @@
+import { expect, test } from 'vitest';
+import { DEFAULT_PLAN_RULES } from './planRules.js';
+import { exceptionsWithRest, isRestWhole, type RestSkippedReason } from './rest.js';
+
+// Bedside handbook 3.1: sit quietly for 5 minutes.
+const neededSeconds = 300;
+const rest = (seconds: number, reason: RestSkippedReason | null = null) => ({
+  seconds,
+  neededSeconds,
+  skipped: reason === null ? null : { reason, text: null },
+});
+
+test('a rest is whole at five minutes, and not a moment before', () => {
+  expect(DEFAULT_PLAN_RULES.restSeconds).toBe(neededSeconds);
+  expect([299.9, 300, 300.1].map((seconds) => isRestWhole(rest(seconds)))).toEqual([false, true, true]);
+});
+
+test('a whole rest is no exception, a broken one is, whatever was ticked before', () => {
+  expect(exceptionsWithRest(['rested', 'calm'], rest(300))).toEqual(['calm']);
+  expect(exceptionsWithRest([], rest(299))).toEqual(['rested']);
+  expect(exceptionsWithRest(['calm'], rest(60, 'urgent'))).toEqual(['rested', 'calm']);
+});
+
+test('who had rested before has rested; nobody looked stays so', () => {
+  expect(exceptionsWithRest(['calm'], rest(60, 'already-rested'))).toEqual(['calm']);
+  expect(exceptionsWithRest(null, rest(60, 'urgent'))).toBeNull();
+  expect(exceptionsWithRest(['rested'], null)).toEqual(['rested']);
+});

@@ -4,7 +4,9 @@ import { useIsOver } from '../app/book.js';
 import { useApp } from '../app/context.js';
 import { stampText } from '../app/times.js';
 import { VersionMention } from '../protocol/VersionMention.js';
+import { beginningText } from '../round/beginningText.js';
 import { askedText } from '../round/ResultPanels.js';
+import { restText } from '../round/restText.js';
 import { Countersign } from './Countersign.js';
 import { SideBySide } from './SideBySide.js';
 import { whoText } from './who.js';
@@ -23,9 +25,10 @@ export function RoundOutcome({ round, person, agents, others }: OutcomeProps) {
   const isOver = useIsOver();
   if (round.isInError) return null;
   const signing = signingOf(round);
-  const { evidence = null, protocolVersion = null } = signing?.content ?? {};
+  const { evidence = null, protocolVersion = null, begun = null, rest = null } = signing?.content ?? {};
   return (
     <div className="round-outcome">
+      {begun === null ? null : <p className="small soft">{beginningText(begun, words)}</p>}
       {evidence === null ? null : (
         <p className="small soft">
           {evidence.exceptions === null
@@ -37,6 +40,7 @@ export function RoundOutcome({ round, person, agents, others }: OutcomeProps) {
                 })}
         </p>
       )}
+      {rest === null ? null : <p className="small soft">{restText(rest, words)}</p>}
       {evidence === null || evidence.features === null ? null : (
         <p className="small soft">{askedText(evidence.features, words)}</p>
       )}

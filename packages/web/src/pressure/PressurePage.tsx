@@ -1,7 +1,10 @@
 import { useEffect, useRef } from 'react';
 import { useApp } from '../app/context.js';
 import { FactsOfRound } from '../facts/FactsOfRound.js';
+import { RestPanel } from '../round/RestPanel.js';
 import { type InRound, RoundFrame } from '../round/RoundFrame.js';
+import { isWaitedFor, restedSeconds } from '../round/restDraft.js';
+import type { Round } from '../round/useRound.js';
 import { useWakeLock } from '../round/useWakeLock.js';
 import { FeelPanel } from './FeelPanel.js';
 import { ListenPanel } from './ListenPanel.js';
@@ -12,14 +15,26 @@ import { PumpPanel } from './PumpPanel.js';
 import { withPressureAt } from './pressureSteps.js';
 import { ReadBackPanel } from './ReadBackPanel.js';
 import { ReadingPanel } from './ReadingPanel.js';
+import { useNow } from './useNow.js';
 
 /** Where the pressure is taken. Earlier readings stay hidden until the new one is in. */
 export function PressurePage({ person }: { readonly person: string }) {
   const { words } = useApp();
   return (
-    <RoundFrame person={person} title={words.sentence('app.pressure')} isBare>
+    <RoundFrame person={person} title={words.sentence('app.pressure')} isBare showsRest={waitsForRest}>
       {(shown) => <Panel {...shown} person={person} />}
     </RoundFrame>
+  );
+}
+
+/** Whether the cuff is on and would go up, but for the rest. */
+function waitsForRest({ draft: { rest, pressure } }: Round): boolean {
+  const { place, measuring } = pressure;
+  return (
+    rest !== null &&
+    rest.since !== null &&
+    place !== null &&
+    (measuring.at === 'feel' || measuring.at === 'ready')
   );
 }
 
@@ -54,7 +69,9 @@ function Panel({ round, person, record }: PanelProps) {
 }
 
 function PanelAt({ round, person, record }: PanelProps) {
+  const { rest } = round.draft;
   const { place, measuring } = round.draft.pressure;
+  const now = useNow(rest !== null && rest.since !== null, 1000);
   if (place === null || measuring.at === 'place')
     return (
       <>
@@ -62,6 +79,8 @@ function PanelAt({ round, person, record }: PanelProps) {
         <PlacePanel round={round} person={person} />
       </>
     );
+  if (waitsForRest(round) && isWaitedFor(rest, now))
+    return <RestPanel round={round} rest={rest} seconds={restedSeconds(rest, now)} />;
   switch (measuring.at) {
     case 'feel':
       return <FeelPanel round={round} place={place} typed={measuring.typed} />;

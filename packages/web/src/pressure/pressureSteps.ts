@@ -8,6 +8,7 @@ import {
 } from '@evenfall/clinical';
 import type { RunPlace, Stamp } from '@evenfall/record';
 import type { NotDone, RoundDraft } from '../round/draft.js';
+import { endedRest } from '../round/restDraft.js';
 import { firstToRead } from './marks.js';
 import {
   type DraftRun,
@@ -62,9 +63,10 @@ export function blankReading(
   return { at: 'typing', method, typed: '', fields: {}, reinflated: false, measuredAt, inflatedAt };
 }
 
-/** A reading came in: it is shown, and a reason for having none is gone. */
+/** A reading came in: it is shown, a reason for having none is gone, and the rest before it is over. */
 export function withReading(draft: RoundDraft, reading: DraftRun): RoundDraft {
-  return withPressure(draft, (pressure) => ({
+  const rest = draft.rest === null ? null : endedRest(draft.rest, reading.keptAt);
+  return withPressure({ ...draft, rest }, (pressure) => ({
     ...pressure,
     values: [...pressure.values, { ...reading, gauge: pressure.gauge ?? null }],
     notDone: null,

@@ -11,6 +11,7 @@ import type { Measuring } from './measuring.js';
 import { isTimed } from './measuring.js';
 import type { PanelProps } from './panelProps.js';
 import { ReadyPanel } from './ReadyPanel.js';
+import { RestLine } from './RestLine.js';
 import { RunningPanel } from './RunningPanel.js';
 import { ShownPanel } from './ShownPanel.js';
 import { TappingPanel } from './TappingPanel.js';
@@ -52,7 +53,12 @@ export function MeasurePage({ person, sign }: MeasureProps) {
     <Page
       title={signText(sign, words)}
       heading={heading}
-      under={<IdentityOf record={asked.value} />}
+      under={
+        <>
+          <IdentityOf record={asked.value} />
+          {round === null ? null : <RestLine round={round} isQuiet={isTimed(round.draft[sign].measuring)} />}
+        </>
+      }
       back={{ href: `/people/${person}/round`, text: words.sentence('review.round') }}
       isBare
       isCoverable

@@ -5,7 +5,9 @@ import { useApp } from '../app/context.js';
 import { FactsOfRound } from '../facts/FactsOfRound.js';
 import { nextHref } from './nextHref.js';
 import { type InRound, RoundFrame } from './RoundFrame.js';
+import { begunRest } from './restDraft.js';
 import { standingOf } from './standing.js';
+import type { Round } from './useRound.js';
 
 /** Making the person ready: one touch if all was as it should be. What a fault costs is not said here. */
 export function PreparePage({ person }: { readonly person: string }) {
@@ -36,7 +38,7 @@ function PrepareForm({ round, record, person }: InRound & { readonly person: str
       }}
     >
       <FactsOfRound record={record} round={round} />
-      <p>{words.sentence('prepare.lead')}</p>
+      <RestStart round={round} />
       <button
         type="button"
         className={`button button-thumb${chosen.length === 0 ? ' button-first' : ''}`}
@@ -65,5 +67,32 @@ function PrepareForm({ round, record, person }: InRound & { readonly person: str
         </button>
       )}
     </form>
+  );
+}
+
+/** The person sits down now: the rest begins, and nobody waits for it on a page. */
+function RestStart({ round }: { readonly round: Round }) {
+  const { words, clock, session } = useApp();
+  const { rest, pressure } = round.draft;
+  const { restSeconds } = round.inForce.roundRules.plan;
+  if (rest !== null) return <p role="status">{words.sentence('rest.restsNow')}</p>;
+  const lead = <p>{words.sentence('prepare.lead')}</p>;
+  if (!(restSeconds > 0) || pressure.values.length > 0) return lead;
+  return (
+    <>
+      {lead}
+      <button
+        type="button"
+        className="button button-large"
+        onClick={() =>
+          round.change((draft) => ({
+            ...draft,
+            rest: begunRest(restSeconds, { session, atMs: clock.monotonicMs() }),
+          }))
+        }
+      >
+        {words.sentence('rest.start', { seconds: restSeconds })}
+      </button>
+    </>
   );
 }

@@ -1,7 +1,11 @@
+import { exceptionsWithRest } from '@evenfall/clinical';
 import { Link } from 'wouter';
 import { useApp } from '../app/context.js';
 import { Flags } from '../parts/Flags.js';
+import { beginningText } from './beginningText.js';
 import { nextHref } from './nextHref.js';
+import { restOf } from './restDraft.js';
+import { restText } from './restText.js';
 import type { RoundStanding } from './standing.js';
 import type { Round } from './useRound.js';
 
@@ -10,7 +14,8 @@ type PersonProps = { readonly round: Round; readonly person: string };
 /** Whether the person was made ready, and what was not as it should be. */
 export function PreparedLine({ round, person }: PersonProps) {
   const { words } = useApp();
-  const { exceptions } = round.draft;
+  const rest = restOf(round.draft.rest);
+  const exceptions = exceptionsWithRest(round.draft.exceptions, rest);
   const text =
     exceptions === null
       ? words.sentence('prepare.notLooked')
@@ -23,12 +28,32 @@ export function PreparedLine({ round, person }: PersonProps) {
     <section className="sign-review" aria-label={words.sentence('prepare.title')}>
       <h2>{words.sentence('prepare.title')}</h2>
       <p>{text}</p>
+      {rest === null ? null : <p>{restText(rest, words)}</p>}
       <div className="buttons">
         <Link href={`/people/${person}/round/prepare`} className="button button-quiet">
           {words.sentence(exceptions === null ? 'prepare.look' : 'prepare.change')}
         </Link>
       </div>
     </section>
+  );
+}
+
+/** By what the person was known, whether they agreed, and who else was there. */
+export function BegunLine({ round }: { readonly round: Round }) {
+  const { words } = useApp();
+  const { begun, book } = round.draft;
+  if (book === 'class') return null;
+  return (
+    <p className="begun-line small">
+      <span>{begun === null ? words.sentence('begun.notNoted') : beginningText(begun, words)}</span>
+      <button
+        type="button"
+        className="button button-quiet"
+        onClick={() => round.change((draft) => ({ ...draft, isIdentityChecked: false }))}
+      >
+        {words.sentence('begun.change')}
+      </button>
+    </p>
   );
 }
 

@@ -14,7 +14,7 @@ import { type DraftValue, isVoidValue, withMeasuring, withNotDone, withoutValue 
 import { READY, SIGNS_IN_ORDER } from './measuring.js';
 import { NotDoneForm, notDoneText } from './NotDoneForm.js';
 import { ActNowPanel, AskPanel, ResultBlock } from './ResultPanels.js';
-import { NextLine, PreparedLine, UnwellTick } from './ReviewLines.js';
+import { BegunLine, NextLine, PreparedLine, UnwellTick } from './ReviewLines.js';
 import { discardRound } from './rounds.js';
 import { SignForm } from './SignForm.js';
 import { standingOf } from './standing.js';
@@ -28,6 +28,7 @@ export function ReviewPanel({ round, person }: ReviewProps) {
   const standing = standingOf(round.draft, { ...round, program });
   return (
     <div className="review">
+      <BegunLine round={round} />
       <p className="soft">{words.sentence('review.lead')}</p>
       <ActNowPanel standing={standing} />
       <AskPanel round={round} standing={standing} />

@@ -4,6 +4,7 @@ import { useApp } from '../app/context.js';
 import { Asking } from '../parts/Asking.js';
 import { IdentityOf, nameIn } from '../parts/Identity.js';
 import { Page } from '../parts/Page.js';
+import { RestLine } from './RestLine.js';
 import type { Round } from './useRound.js';
 import { useDraft, useInForce, useRecord, useRound } from './useRound.js';
 
@@ -19,6 +20,8 @@ type FrameProps = {
   readonly title: string;
   /** Without the footer, where every line of the screen is needed. */
   readonly isBare?: boolean;
+  /** Whether the page itself shows the rest before the pressure. */
+  readonly showsRest?: (round: Round) => boolean;
   readonly children: (shown: InRound) => ReactNode;
 };
 
@@ -26,7 +29,7 @@ type FrameProps = {
  * The page of one step of a round. Without a round under way it leads to the chart, before the identity is checked to
  * the check; the name of the person stands above whatever is measured.
  */
-export function RoundFrame({ person, title, isBare = false, children }: FrameProps) {
+export function RoundFrame({ person, title, isBare = false, showsRest, children }: FrameProps) {
   const { words } = useApp();
   const { asked, again } = useRecord(person);
   const rules = useInForce();
@@ -44,7 +47,12 @@ export function RoundFrame({ person, title, isBare = false, children }: FramePro
           <span className="measure-sign">{title}</span>
         </span>
       }
-      under={<IdentityOf record={asked.value} />}
+      under={
+        <>
+          <IdentityOf record={asked.value} />
+          {round === null ? null : <RestLine round={round} isElsewhere={showsRest?.(round) ?? false} />}
+        </>
+      }
       back={{ href: `/people/${person}/round`, text: words.sentence('review.round') }}
       isBare={isBare}
       isCoverable

@@ -11,10 +11,11 @@ import type {
   VoidCount,
   Wanted,
 } from '@evenfall/clinical';
-import type { RoundContent, Stamp } from '@evenfall/record';
+import type { Beginning, RoundContent, Stamp } from '@evenfall/record';
 import { IN_CARE, type InBook } from '../app/book.js';
 import { NO_PRESSURE, type PressureDraft } from '../pressure/pressureDraft.js';
 import { type CountStart, isTimed, type Measuring, READY } from './measuring.js';
+import type { RestDraft } from './restDraft.js';
 
 /** What was noticed with a value; null until it is touched. */
 export type Noticed = Pick<Circumstances, 'rhythmFelt' | 'strength' | 'site'>;
@@ -64,6 +65,10 @@ export type RoundAround = {
   /** What is wanted of this round beyond the protocol. */
   readonly wanted: readonly Wanted[];
   readonly note: string | null;
+  /** How it began; null where nobody said. */
+  readonly begun: Beginning | null;
+  /** The rest before the pressure; null where none was begun. */
+  readonly rest: RestDraft | null;
 };
 
 export const NOTHING_AROUND: RoundAround = {
@@ -73,6 +78,8 @@ export const NOTHING_AROUND: RoundAround = {
   isPregnant: null,
   wanted: [],
   note: null,
+  begun: null,
+  rest: null,
 };
 
 /** A round begun and not signed; its book and session are those of every entry it will be. */

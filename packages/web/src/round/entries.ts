@@ -1,4 +1,4 @@
-import { type CountOf, SIGNS } from '@evenfall/clinical';
+import { type CountOf, exceptionsWithRest, SIGNS } from '@evenfall/clinical';
 import {
   type CountContent,
   chartCount,
@@ -21,6 +21,7 @@ import { feltPulse, previousInflation, rhythmFelt } from '../pressure/runCircums
 import type { DraftMeasure, DraftValue, RoundDraft } from './draft.js';
 import { circumstancesOf, type Facts, roundFactsIn } from './facts.js';
 import { SIGNS_IN_ORDER } from './measuring.js';
+import { restOf } from './restDraft.js';
 
 /** Who signs, in what role, on which device, and under which rules. */
 export type Signing = {
@@ -149,7 +150,9 @@ export function roundContent(
   values: readonly EntryFrame[],
   { facts, inForce, program }: Under,
 ): RoundContent {
-  const { exceptions, features, unwell, note } = draft;
+  const { features, unwell, note, begun } = draft;
+  const rest = restOf(draft.rest);
+  const exceptions = exceptionsWithRest(draft.exceptions, rest);
   const known = roundFactsIn(draft, facts);
   const signed = {
     status: draft.isPreliminary ? ('preliminary' as const) : ('final' as const),
@@ -161,6 +164,8 @@ export function roundContent(
       facts: { ...known, arms: known.arms.map((arm) => ({ ...arm })) },
     },
     note,
+    begun,
+    rest,
   };
   return chartRound(signed, values as readonly EntryFrame[] as readonly Entry[], inForce, program);
 }

@@ -83,13 +83,13 @@ export function readKept(text: string | null): Kept | null {
       typeof kept.device === 'string' &&
       Array.isArray(kept.waiting);
     if (!isKept) return null;
-    return kept.version === 3 ? (kept as Kept) : fromOlder(kept as unknown as Kept);
+    return fromOlder(kept as unknown as Kept);
   } catch {
     return null;
   }
 }
 
-/** Version 1 knew rounds of pulse and breaths alone, version 2 no book but that of the charts. */
+/** Version 1 knew rounds of pulse and breaths alone, version 2 no book but that of the charts, 3 at first no rest. */
 function fromOlder(kept: Kept): Kept {
   const whole = (draft: RoundDraft): RoundDraft => ({ ...NOTHING_TAKEN, ...draft });
   return {

@@ -1,5 +1,6 @@
 import { amend } from './amend.js';
 import { app } from './app.js';
+import { begun } from './begun.js';
 import { chart } from './chart.js';
 import { classBook } from './class.js';
 import { count } from './count.js';
@@ -13,6 +14,7 @@ import { prepare } from './prepare.js';
 import { pressure } from './pressure.js';
 import { protocol } from './protocol.js';
 import { quick } from './quick.js';
+import { rest } from './rest.js';
 import { result } from './result.js';
 import { review } from './review.js';
 import { roles } from './roles.js';
@@ -36,6 +38,8 @@ export const screens = {
   taps,
   signs,
   prepare,
+  rest,
+  begun,
   cover,
   protocol,
   pressure,

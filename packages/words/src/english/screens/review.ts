@@ -6,7 +6,6 @@ export const review = {
   identityTitle: 'Is this the right person?',
   askThem:
     'Let the person say who they are; do not read it out for a yes. Who cannot say it: read the wristband, or ask somebody who knows them.',
-  matches: 'They match',
   doesNotMatch: 'They do not match',
   doesNotMatchSays:
     'If they do not match, this is another person’s chart: you go back to the list and nothing of this round is kept.',

@@ -4,6 +4,7 @@ import { AppRoutes, fetchTheRest } from './App.js';
 import { type App, AppContext } from './app/context.js';
 import { createCover } from './cover/cover.js';
 import { deviceClock } from './ports/clock.js';
+import { deviceCue } from './ports/cue.js';
 import { uuids } from './ports/ids.js';
 import { keepSending } from './server/sendWaiting.js';
 import { serverBy } from './server/server.js';
@@ -80,6 +81,7 @@ const app: App = {
   server,
   words,
   clock: deviceClock,
+  cue: deviceCue(window.AudioContext),
   ids: uuids,
   session: uuids(),
   program: __PROGRAM__,

@@ -2,6 +2,7 @@ import type { Words } from '@evenfall/words';
 import { createContext, useContext, useSyncExternalStore } from 'react';
 import type { Cover } from '../cover/cover.js';
 import type { Clock } from '../ports/clock.js';
+import type { Cue } from '../ports/cue.js';
 import type { Ids } from '../ports/ids.js';
 import type { Server } from '../server/server.js';
 import type { Shell } from '../shell/shell.js';
@@ -14,6 +15,7 @@ export type App = {
   readonly server: Server;
   readonly words: Words;
   readonly clock: Clock;
+  readonly cue: Cue;
   readonly ids: Ids;
   /** This visit: monotonic times of another one mean nothing. */
   readonly session: string;

@@ -1,4 +1,4 @@
-import { type ReactNode, useState } from 'react';
+import type { ReactNode } from 'react';
 import { useApp } from '../app/context.js';
 
 type RemoveButtonProps = {
@@ -7,26 +7,13 @@ type RemoveButtonProps = {
   readonly children?: ReactNode;
 };
 
-/** Takes something not yet signed out of a round: asked once, since it cannot be had back. */
+/** Takes something not yet signed out of a round. It is not asked about, since it can be put back in one step. */
 export function RemoveButton({ onRemove, children }: RemoveButtonProps) {
   const { words } = useApp();
-  const [isAsking, setAsking] = useState(false);
-  if (!isAsking)
-    return (
-      <button type="button" className="button button-quiet" onClick={() => setAsking(true)}>
-        {words.sentence('count.remove')}
-        {children}
-      </button>
-    );
   return (
-    <span className="buttons">
-      {/* biome-ignore lint/a11y/noAutofocus: the question takes the place of the button that had the focus */}
-      <button type="button" className="button button-quiet" autoFocus onClick={() => setAsking(false)}>
-        {words.sentence('count.removeNot')}
-      </button>
-      <button type="button" className="button" onClick={onRemove}>
-        {words.sentence('count.removeNow')}
-      </button>
-    </span>
+    <button type="button" className="button button-quiet" onClick={onRemove}>
+      {words.sentence('count.remove')}
+      {children}
+    </button>
   );
 }

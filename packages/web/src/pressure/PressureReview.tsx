@@ -5,9 +5,10 @@ import { Flags } from '../parts/Flags.js';
 import { RemoveButton } from '../parts/RemoveButton.js';
 import { runContentOf } from '../round/entries.js';
 import { NotDoneForm, notDoneText } from '../round/NotDoneForm.js';
+import { readingRemoved } from '../round/slip.js';
 import type { Round } from '../round/useRound.js';
 import { placeText } from './placeText.js';
-import { withoutReading, withPressureAt, withPressureNotDone } from './pressureSteps.js';
+import { withPressureAt, withPressureNotDone } from './pressureSteps.js';
 import { RangeOfReading, ReadingNumbers } from './ReadingPanel.js';
 
 type PressureReviewProps = { readonly round: Round; readonly person: string };
@@ -36,7 +37,7 @@ export function PressureReview({ round, person }: PressureReviewProps) {
             </p>
             <RangeOfReading value={value} />
             <Flags flags={value.flags} />
-            <RemoveButton onRemove={() => round.change((draft) => withoutReading(draft, reading.entry))} />
+            <RemoveButton onRemove={() => round.change((draft) => readingRemoved(draft, reading.entry))} />
           </div>
         );
       })}

@@ -8,11 +8,12 @@ import { RemoveButton } from '../parts/RemoveButton.js';
 import { runContentOf } from '../round/entries.js';
 import { nextHref } from '../round/nextHref.js';
 import { ActNowPanel, AskPanel } from '../round/ResultPanels.js';
+import { readingRemoved } from '../round/slip.js';
 import { type RoundStanding, standingOf } from '../round/standing.js';
 import type { Round } from '../round/useRound.js';
 import { PlaceLine } from './PlaceLine.js';
 import { type DraftRun, secondsBetween } from './pressureDraft.js';
-import { withoutReading, withPressure, withPressureAt, withReadingReopened } from './pressureSteps.js';
+import { withPressure, withPressureAt, withReadingReopened } from './pressureSteps.js';
 import { useNow } from './useNow.js';
 
 type ReadingProps = { readonly round: Round; readonly entry: string; readonly person: string };
@@ -43,7 +44,7 @@ export function ReadingPanel({ round, entry, person }: ReadingProps) {
         >
           {words.sentence('pressure.changeNumbers')}
         </button>
-        <RemoveButton onRemove={() => round.change((was) => withoutReading(was, entry))} />
+        <RemoveButton onRemove={() => round.change((was) => readingRemoved(was, entry))} />
       </div>
       <Next
         round={round}

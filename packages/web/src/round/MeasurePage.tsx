@@ -14,6 +14,7 @@ import { ReadyPanel } from './ReadyPanel.js';
 import { RestLine } from './RestLine.js';
 import { RunningPanel } from './RunningPanel.js';
 import { ShownPanel } from './ShownPanel.js';
+import { SlipLine } from './SlipLine.js';
 import { TappingPanel } from './TappingPanel.js';
 import { TypingPanel } from './TypingPanel.js';
 import { useInterruption } from './useInterruption.js';
@@ -57,6 +58,7 @@ export function MeasurePage({ person, sign }: MeasureProps) {
         <>
           <IdentityOf record={asked.value} />
           {round === null ? null : <RestLine round={round} isQuiet={isTimed(round.draft[sign].measuring)} />}
+          {round === null ? null : <SlipLine round={round} isUnnamed />}
         </>
       }
       back={{ href: `/people/${person}/round`, text: words.sentence('review.round') }}

@@ -6,6 +6,7 @@ import type { Measuring } from './measuring.js';
 import type { PanelProps } from './panelProps.js';
 import { pressed } from './pressed.js';
 import { StartSetting } from './StartSetting.js';
+import { useCue } from './useCue.js';
 
 type ReadyProps = PanelProps & { readonly measuring: Extract<Measuring, { at: 'ready' }> };
 
@@ -20,7 +21,9 @@ export function ReadyPanel({ round, sign, measuring }: ReadyProps) {
   const { clock: startsOn, first } = setting ?? countRules;
   const offered = [...new Set([...windows, windowSeconds])].sort((a, b) => a - b);
 
-  const start = (atMs: number) =>
+  const cue = useCue();
+  const start = (atMs: number) => {
+    cue();
     round.measure(sign, {
       at: 'running',
       session,
@@ -28,6 +31,7 @@ export function ReadyPanel({ round, sign, measuring }: ReadyProps) {
       start: { windowSeconds, clock: startsOn, first },
       measuredAt: clock.stamp(),
     });
+  };
   return (
     <>
       <Dial startedAtMs={null} windowSeconds={windowSeconds} />

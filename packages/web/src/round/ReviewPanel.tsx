@@ -10,13 +10,14 @@ import { EvidenceStrip, RangeLine, Rate } from '../parts/ValueFigures.js';
 import { PressureReview } from '../pressure/PressureReview.js';
 import { MeasuresReview } from '../signs/MeasuresReview.js';
 import { shownContent } from './content.js';
-import { type DraftValue, isVoidValue, withMeasuring, withNotDone, withoutValue } from './draft.js';
+import { type DraftValue, isVoidValue, withMeasuring, withNotDone } from './draft.js';
 import { READY, SIGNS_IN_ORDER } from './measuring.js';
 import { NotDoneForm, notDoneText } from './NotDoneForm.js';
 import { ActNowPanel, AskPanel, ResultBlock } from './ResultPanels.js';
 import { BegunLine, NextLine, PreparedLine, UnwellTick } from './ReviewLines.js';
 import { discardRound } from './rounds.js';
 import { SignForm } from './SignForm.js';
+import { valueRemoved } from './slip.js';
 import { standingOf } from './standing.js';
 import type { Round } from './useRound.js';
 
@@ -115,7 +116,7 @@ function ValueReview({ round, sign, value }: ValueReviewProps) {
       )}
       <EvidenceStrip given={given} />
       {isVoidValue(value) ? null : <Flags flags={faceFlags(given)} />}
-      <RemoveButton onRemove={() => round.change((draft) => withoutValue(draft, sign, value.entry))} />
+      <RemoveButton onRemove={() => round.change((draft) => valueRemoved(draft, sign, value.entry))} />
     </div>
   );
 }

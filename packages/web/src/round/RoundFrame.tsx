@@ -5,6 +5,7 @@ import { Asking } from '../parts/Asking.js';
 import { IdentityOf, nameIn } from '../parts/Identity.js';
 import { Page } from '../parts/Page.js';
 import { RestLine } from './RestLine.js';
+import { SlipLine } from './SlipLine.js';
 import type { Round } from './useRound.js';
 import { useDraft, useInForce, useRecord, useRound } from './useRound.js';
 
@@ -51,6 +52,7 @@ export function RoundFrame({ person, title, isBare = false, showsRest, children 
         <>
           <IdentityOf record={asked.value} />
           {round === null ? null : <RestLine round={round} isElsewhere={showsRest?.(round) ?? false} />}
+          {round === null ? null : <SlipLine round={round} />}
         </>
       }
       back={{ href: `/people/${person}/round`, text: words.sentence('review.round') }}

@@ -10,6 +10,7 @@ import { IdentityCheck } from './IdentityCheck.js';
 import { RestLine } from './RestLine.js';
 import { ReviewPanel } from './ReviewPanel.js';
 import { restOf } from './restDraft.js';
+import { SlipLine } from './SlipLine.js';
 import { useDraft, useInForce, useRecord, useRound } from './useRound.js';
 
 /** A round from the identity check to the signature. */
@@ -41,6 +42,7 @@ export function RoundPage({ person }: { readonly person: string }) {
           <>
             <IdentityOf record={asked.value} />
             <RestLine round={round} isElsewhere={restOf(round.draft.rest) !== null} />
+            <SlipLine round={round} />
           </>
         ) : null
       }

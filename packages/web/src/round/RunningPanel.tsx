@@ -3,6 +3,7 @@ import { useApp } from '../app/context.js';
 import { Dial } from '../parts/Dial.js';
 import { isLate, isOver, isSameTouch, type Measuring, secondsRun, windowOver } from './measuring.js';
 import type { PanelProps } from './panelProps.js';
+import { useCue } from './useCue.js';
 import { useInterrupt } from './useInterruption.js';
 
 type RunningProps = PanelProps & { readonly measuring: Extract<Measuring, { at: 'running' }> };
@@ -15,13 +16,17 @@ export function RunningPanel({ round, sign, measuring }: RunningProps) {
   breakOff.current = interrupt;
   const [secondsLeft, setSecondsLeft] = useState(measuring.start.windowSeconds);
   const { windowSeconds } = measuring.start;
+  const cue = useCue();
 
   useEffect(() => {
     let timer = 0;
     const look = () => {
       const nowMs = clock.monotonicMs();
       if (isLate(measuring, nowMs)) return breakOff.current('other');
-      if (isOver(measuring, nowMs)) return round.measure(sign, windowOver(measuring));
+      if (isOver(measuring, nowMs)) {
+        cue();
+        return round.measure(sign, windowOver(measuring));
+      }
       const run = secondsRun(measuring, nowMs);
       setSecondsLeft(Math.ceil(windowSeconds - run));
       // To the next whole second of this count, so that its end is met to the millisecond.
@@ -30,7 +35,7 @@ export function RunningPanel({ round, sign, measuring }: RunningProps) {
     };
     look();
     return () => window.clearTimeout(timer);
-  }, [measuring, windowSeconds, clock, round.measure, sign]);
+  }, [measuring, windowSeconds, clock, round.measure, sign, cue]);
 
   return (
     <div className="measure">

@@ -7,9 +7,10 @@ import { RemoveButton } from '../parts/RemoveButton.js';
 import { type Content, EvidenceStrip, RangeLine, Rate } from '../parts/ValueFigures.js';
 import { AlsoNoticed } from './AlsoNoticed.js';
 import { shownContent } from './content.js';
-import { withNumberReopened, withoutValue } from './draft.js';
+import { withNumberReopened } from './draft.js';
 import { nextHref, stepOf } from './nextHref.js';
 import type { PanelProps } from './panelProps.js';
+import { valueRemoved } from './slip.js';
 import { standingOf } from './standing.js';
 
 type ShownProps = PanelProps & { readonly entry: string; readonly person: string };
@@ -47,7 +48,7 @@ export function ShownPanel({ round, sign, entry, person }: ShownProps) {
             {words.sentence('count.changeNumber')}
           </button>
         ) : null}
-        <RemoveButton onRemove={() => change((was) => withoutValue(was, sign, entry))} />
+        <RemoveButton onRemove={() => change((was) => valueRemoved(was, sign, entry))} />
       </div>
       <div className="next-steps">
         {nextSeconds === null ? null : (

@@ -1,5 +1,5 @@
 import type { CountClock, CountFirst } from '@evenfall/clinical';
-import { useApp } from '../app/context.js';
+import { useApp, useKept } from '../app/context.js';
 import { Choices } from '../parts/Choices.js';
 
 type StartSettingProps = { readonly startsOn: CountClock; readonly first: CountFirst };
@@ -22,6 +22,7 @@ const OFF = {
 /** How the clock starts and what the first one is called: said always, changed rarely, kept on this device. */
 export function StartSetting({ startsOn, first }: StartSettingProps) {
   const { store, words } = useApp();
+  const cue = useKept(({ kept }) => kept.cue ?? 'silent');
   const set = (start: { clock: CountClock; first: CountFirst }) =>
     store.change((state) => ({ ...state, kept: { ...state.kept, start } }));
   return (
@@ -45,6 +46,15 @@ export function StartSetting({ startsOn, first }: StartSettingProps) {
           ]}
           chosen={first === 0 ? '0' : '1'}
           onChoose={(one) => set({ clock: startsOn, first: one === '0' ? 0 : 1 })}
+        />
+        <Choices
+          legend={words.sentence('count.cue')}
+          choices={[
+            { id: 'silent', text: words.sentence('count.silent') },
+            { id: 'tick', text: words.sentence('count.tick') },
+          ]}
+          chosen={cue}
+          onChoose={(chosen) => store.change((state) => ({ ...state, kept: { ...state.kept, cue: chosen } }))}
         />
         <p className="soft small">
           {words.sentence(OFF[`${startsOn}${first}`])} {words.sentence('count.startKept')}

@@ -16,6 +16,7 @@ import { IN_CARE, type InBook } from '../app/book.js';
 import { NO_PRESSURE, type PressureDraft } from '../pressure/pressureDraft.js';
 import { type CountStart, isTimed, type Measuring, READY } from './measuring.js';
 import type { RestDraft } from './restDraft.js';
+import type { Slip } from './slip.js';
 
 /** What was noticed with a value; null until it is touched. */
 export type Noticed = Pick<Circumstances, 'rhythmFelt' | 'strength' | 'site'>;
@@ -69,6 +70,8 @@ export type RoundAround = {
   readonly begun: Beginning | null;
   /** The rest before the pressure; null where none was begun. */
   readonly rest: RestDraft | null;
+  /** What was taken out last; null once it is put back. */
+  readonly slip: Slip | null;
 };
 
 export const NOTHING_AROUND: RoundAround = {
@@ -80,6 +83,7 @@ export const NOTHING_AROUND: RoundAround = {
   note: null,
   begun: null,
   rest: null,
+  slip: null,
 };
 
 /** A round begun and not signed; its book and session are those of every entry it will be. */

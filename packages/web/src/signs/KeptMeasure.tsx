@@ -2,8 +2,9 @@ import type { ReactNode } from 'react';
 import { useApp } from '../app/context.js';
 import { Flags } from '../parts/Flags.js';
 import { RemoveButton } from '../parts/RemoveButton.js';
-import { type DraftMeasure, withoutMeasure } from '../round/draft.js';
+import type { DraftMeasure } from '../round/draft.js';
 import { signContentOf } from '../round/entries.js';
+import { measureRemoved } from '../round/slip.js';
 import type { Round } from '../round/useRound.js';
 import { measureText } from './measureText.js';
 
@@ -26,7 +27,7 @@ export function KeptMeasure({ round, measure, label, children }: KeptProps) {
       <p className="measure-kept">{text}</p>
       <Flags flags={flags} />
       <div className="buttons">
-        <RemoveButton onRemove={() => round.change((draft) => withoutMeasure(draft, measure.entry))}>
+        <RemoveButton onRemove={() => round.change((draft) => measureRemoved(draft, measure.entry))}>
           <span className="unseen">: {text}</span>
         </RemoveButton>
         {children}

@@ -49,6 +49,8 @@ export type Kept = {
   readonly gauge?: string | null;
   /** How this device's user starts the clock; null for as the rules say. */
   readonly start: Pick<CountStart, 'clock' | 'first'> | null;
+  /** The cue at the start and the end of a count; absent for silent. */
+  readonly cue?: 'silent' | 'tick';
   /** Whether the sounds of a run are remembered and typed, or marked in time; absent for remembered. */
   readonly hearing?: 'remember' | 'mark';
   readonly forms: Readonly<Record<string, FormDraft>>;

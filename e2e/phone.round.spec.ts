@@ -110,13 +110,15 @@ test('a person added, a pulse and breaths counted, signed, charted with their ev
   });
 
   await test.step('exported with the old and the new value', async () => {
+    await page.getByRole('link', { name: 'Hand over' }).tap();
     const [download] = await Promise.all([
       page.waitForEvent('download'),
-      page.getByRole('link', { name: 'All values as CSV' }).tap(),
+      page.getByRole('link', { name: 'Download as a table (CSV)' }).tap(),
     ]);
     const rows = (await (await download.createReadStream()).toArray()).join('').trim().split('\r\n');
     expect(rows[0]).toMatch(/^schema,notice,person,name/);
     expect(rows.filter((row) => row.includes(',pulse,'))).toHaveLength(2);
+    await page.goBack();
   });
 
   await test.step('killed and started again, it is all there', async () => {

@@ -45,7 +45,9 @@ const sessionParam = z.object({ session: id });
 
 const withOrWithout = z.enum(['with', 'without']);
 const exportQuery = z.object({
-  as: z.enum(['csv', 'fhir']).default('csv'),
+  as: z.enum(['csv', 'fhir', 'text']).default('csv'),
+  /** What a text is made by: the newest signed round by one of the templates that Evenfall brings. */
+  template: z.enum(['line', 'handover', 'letter']).default('handover'),
   identity: withOrWithout.default('without'),
   /** SNOMED CT codes beside the words, for which a country may need a licence. */
   snomed: withOrWithout.default('with'),
@@ -346,7 +348,7 @@ export const ROUTES = {
   }),
   exportPerson: createRoute({
     ...PATHS.exportPerson,
-    summary: "A person's chart as a file: a table (RFC 4180) or a FHIR R4 bundle",
+    summary: "A person's chart as a file: a table (RFC 4180), a FHIR R4 bundle, or its newest round as text",
     description:
       'Without who the person is unless asked for. A bundle carries every entry, so that another Evenfall reads the same record.',
     request: { params: personParam, query: exportQuery },
@@ -356,6 +358,7 @@ export const ROUTES = {
         content: {
           'text/csv': { schema: z.string() },
           'application/fhir+json': { schema: z.string() },
+          'text/plain': { schema: z.string() },
         },
       },
       ...BAD_INPUT,

@@ -1,5 +1,5 @@
 export type { Exported } from './csv/chartCsv.js';
-export { chartCsv, noticesOf } from './csv/chartCsv.js';
+export { chartCsv } from './csv/chartCsv.js';
 export type { Cell } from './csv/csv.js';
 export { csv } from './csv/csv.js';
 export type { BundleOf, ProtocolKept } from './fhir/chartBundle.js';
@@ -8,5 +8,10 @@ export type { AsKept } from './fhir/provenanceOf.js';
 export type { ReadBundle } from './fhir/read/readBundle.js';
 export { readBundle } from './fhir/read/readBundle.js';
 export type { OwnEntry } from './fhir/read/readOwn.js';
+export { noticesOf } from './notices.js';
 export type { Bringing, Placed, Read, Reported } from './reading/reported.js';
 export { reportedEntries, uuidOf } from './reading/reported.js';
+export type { TextField, TextOf } from './text/roundFields.js';
+export { TEXT_FIELDS } from './text/roundFields.js';
+export type { TemplateId } from './text/roundText.js';
+export { broughtTemplate, roundText, TEMPLATE_IDS } from './text/roundText.js';

@@ -21,6 +21,7 @@ const EquipmentPage = pageOf(laterPages, (pages) => pages.EquipmentPage);
 const GaugePage = pageOf(laterPages, (pages) => pages.GaugePage);
 const ProtocolPage = pageOf(laterPages, (pages) => pages.ProtocolPage);
 const ToCountersignPage = pageOf(laterPages, (pages) => pages.ToCountersignPage);
+const HandOverPage = pageOf(laterPages, (pages) => pages.HandOverPage);
 const TrendPage = pageOf(laterPages, (pages) => pages.TrendPage);
 const VersionPage = pageOf(laterPages, (pages) => pages.VersionPage);
 const ClassRoutes = pageOf(laterPages, (pages) => pages.ClassRoutes);
@@ -88,6 +89,9 @@ export function AppRoutes() {
           </Route>
           <Route path="/people/:person/facts">
             {({ person }) => <FactsPage key={person} person={person} />}
+          </Route>
+          <Route path="/people/:person/hand-over">
+            {({ person }) => <HandOverPage key={person} person={person} />}
           </Route>
           <Route path="/people/:person/trend">
             {({ person }) => <TrendPage key={person} person={person} />}

@@ -6,6 +6,7 @@ export { ClassRoutes } from './class/ClassRoutes.js';
 export { EquipmentPage } from './equipment/EquipmentPage.js';
 export { GaugePage } from './equipment/GaugePage.js';
 export { FactsPage } from './facts/FactsPage.js';
+export { HandOverPage } from './handover/HandOverPage.js';
 export { AddPersonPage } from './people/AddPersonPage.js';
 export { CorrectIdentityPage } from './people/CorrectIdentityPage.js';
 export { ProtocolPage } from './protocol/ProtocolPage.js';

@@ -27,6 +27,7 @@ import './styles/pressure.css';
 import './styles/signs.css';
 import './styles/chart.css';
 import './styles/trend.css';
+import './styles/handover.css';
 
 /** Browsers that keep nothing throw on the mere asking. */
 function deviceShelf(): Shelf | null {

@@ -1,4 +1,5 @@
 import { refusal } from '@evenfall/clinical';
+import { TEMPLATE_IDS } from '@evenfall/exchange';
 import { BOOKS } from '@evenfall/record';
 import type { Problem } from '@evenfall/words';
 import { refused } from '../answer.js';
@@ -6,22 +7,24 @@ import { command, NO_OPERANDS } from '../command.js';
 import { controlRequest, textOf } from '../keeper/controlRequest.js';
 import { RECORD_OPTIONS, type Record, recordOf, withKeeper } from '../keeper/withKeeper.js';
 
-const FORMATS = ['csv', 'fhir'] as const;
+const FORMATS = ['csv', 'fhir', 'text'] as const;
 
 type Asked = Record & {
   readonly person: string;
   readonly book: string;
   readonly as: string;
+  readonly template: string;
   readonly isWithIdentity: boolean;
 };
 
-/** `evenfall export --person ID --as csv|fhir`: one person's chart as a file. */
+/** `evenfall export --person ID --as csv|fhir|text`: one person's chart as a file. */
 export const exportCommand = command<Asked>({
   name: 'export',
   summary: 'commands.export',
   options: [
     { name: 'person', kind: 'value', means: 'options.person', hint: 'ID', required: true },
     { name: 'as', kind: 'value', means: 'options.as', choices: FORMATS, required: true },
+    { name: 'template', kind: 'value', means: 'options.template', choices: TEMPLATE_IDS },
     { name: 'with-identity', kind: 'switch', means: 'options.withIdentity' },
     { name: 'book', kind: 'value', means: 'options.book', choices: BOOKS },
     ...RECORD_OPTIONS,
@@ -42,6 +45,13 @@ export const exportCommand = command<Asked>({
       status: 'found',
       typed: '--as fhir',
     },
+    ...TEMPLATE_IDS.map((id) => ({
+      id: `text ${id}`,
+      title: words.sentence(`handover.${id}`),
+      source: words.title('format', 'text'),
+      status: 'decision',
+      typed: `--as text --template ${id}`,
+    })),
   ],
 
   parse(given) {
@@ -54,12 +64,20 @@ export const exportCommand = command<Asked>({
     if (person === null || as === null) return { ok: false, refusals: missing };
     const isWithIdentity = given.isOn('with-identity');
     const book = given.text('book') ?? 'care';
-    return { ok: true, value: { ...recordOf(given), person, as, book, isWithIdentity } };
+    const template = given.text('template');
+    if (template !== null && as !== 'text')
+      return { ok: false, refusals: [refusal('/template', 'contradicts', 'with-as-text', template)] };
+    return {
+      ok: true,
+      value: { ...recordOf(given), person, as, book, template: template ?? 'handover', isWithIdentity },
+    };
   },
 
-  run: ({ person, as, book, isWithIdentity, ...record }, context) =>
+  run: ({ person, as, book, template, isWithIdentity, ...record }, context) =>
     withKeeper(record, context, async (controlSocket) => {
-      const path = `/api/books/${book}/persons/${encodeURIComponent(person)}/export?as=${as}&identity=${isWithIdentity ? 'with' : 'without'}`;
+      const identity = isWithIdentity ? 'with' : 'without';
+      const asked = new URLSearchParams({ as, template, identity });
+      const path = `/api/books/${book}/persons/${encodeURIComponent(person)}/export?${asked}`;
       const answer = await controlRequest(controlSocket, 'GET', path);
       const text = await textOf(answer);
       if (answer.statusCode === 200) {

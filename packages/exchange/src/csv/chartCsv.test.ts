@@ -23,7 +23,8 @@ import {
 } from '@evenfall/record';
 import { inferSchema, initParser } from 'udsv';
 import { describe, expect, test } from 'vitest';
-import { chartCsv, type Exported, noticesOf } from './chartCsv.js';
+import { noticesOf } from '../notices.js';
+import { chartCsv, type Exported } from './chartCsv.js';
 import { PRESSURE_COLUMNS } from './pressureColumns.js';
 import { SIGN_COLUMNS } from './signColumns.js';
 

@@ -12,6 +12,7 @@ import {
   signOf,
   whySaid,
 } from '@evenfall/record';
+import { noticesOf } from '../notices.js';
 import { type Cell, csv } from './csv.js';
 import { PRESSURE_COLUMNS } from './pressureColumns.js';
 import { SIGN_COLUMNS } from './signColumns.js';
@@ -136,11 +137,6 @@ function roundNoteOf(round: ChartRound): string | null {
     (entry) => (entry.kind === 'round' && entry.content.note !== null ? [entry.content.note] : []),
   );
   return notes.join('\n') || null;
-}
-
-/** The words that every page and file of a book that is not care, or of invented people, must say. */
-export function noticesOf({ book, invented }: Pick<Exported, 'book' | 'invented'>): readonly string[] {
-  return [...(invented ? ['INVENTED'] : []), ...(book === 'care' ? [] : [book.toUpperCase()])];
 }
 
 /** How one entry of a story stands: the newest says what the value is, the others that they were replaced. */

@@ -1,7 +1,8 @@
 import { type Agent, gatherAmendments, type StoredEntry } from '@evenfall/record';
 import type { Words } from '@evenfall/words';
 import type { Basic, Bundle, Coding, FhirResource, Observation } from 'fhir/r4.js';
-import { type Exported, noticesOf } from '../csv/chartCsv.js';
+import type { Exported } from '../csv/chartCsv.js';
+import { noticesOf } from '../notices.js';
 import { observationOf, shownOf } from './observationOf.js';
 import { patientOf, practitionerOf } from './peopleOf.js';
 import { type AsKept, provenanceOf, targetsOf } from './provenanceOf.js';

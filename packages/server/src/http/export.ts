@@ -1,16 +1,27 @@
-import { chartBundle, chartCsv, noticesOf, type ProtocolKept } from '@evenfall/exchange';
+import {
+  broughtTemplate,
+  chartBundle,
+  chartCsv,
+  type Exported,
+  noticesOf,
+  type ProtocolKept,
+  roundText,
+  type TemplateId,
+} from '@evenfall/exchange';
 import { projectChart } from '@evenfall/record';
 import { wordsFor } from '@evenfall/words';
 import type { Context } from 'hono';
 import { framesOf, type readPerson } from '../store/persons.js';
-import { listProtocols } from '../store/protocols.js';
+import { keptProtocols, listProtocols } from '../store/protocols.js';
 import type { World } from './world.js';
 
 type Found = NonNullable<Awaited<ReturnType<typeof readPerson>>>;
 
 /** What was asked for: the form, and whether who the person is goes with it. */
 export type AskedExport = {
-  readonly as: 'csv' | 'fhir';
+  readonly as: 'csv' | 'fhir' | 'text';
+  /** By which of the templates that Evenfall brings a text is made. */
+  readonly template: TemplateId;
   readonly identity: 'with' | 'without';
   readonly snomed: 'with' | 'without';
 };
@@ -39,7 +50,7 @@ export async function exportAnswer(
 
 async function written(
   { id, book, identity, classIdentity, entries, agents }: Found,
-  { as, identity: who, snomed }: AskedExport,
+  { as, template, identity: who, snomed }: AskedExport,
   world: World,
 ): Promise<readonly [type: string, ending: string, text: string]> {
   const exported = {
@@ -52,6 +63,7 @@ async function written(
     agents,
   };
   if (as === 'csv') return ['text/csv; charset=utf-8; header=present', 'csv', chartCsv(exported)];
+  if (as === 'text') return ['text/plain; charset=utf-8', 'txt', await textOf(world, exported, template)];
   const asKept = await framesOf(world.db, { site: world.site().id, book, person: id });
   const bundle = chartBundle({
     ...exported,
@@ -63,6 +75,20 @@ async function written(
     isSnomed: snomed === 'with',
   });
   return ['application/fhir+json; charset=utf-8', 'fhir.json', `${JSON.stringify(bundle)}\n`];
+}
+
+/** The newest signed round in plain text; nothing where there is none. */
+async function textOf(world: World, of: Exported, template: TemplateId): Promise<string> {
+  const { db, site } = world;
+  const words = wordsFor('en');
+  const round = of.chart.rounds.find(({ signed, isInError }) => signed !== null && !isInError);
+  if (round === undefined) return '';
+  const rulesOf = await keptProtocols(db, site().id);
+  const { identity, agents } = of;
+  const about = { round, identity, agents, rulesOf, words, dayText: (date: string) => date };
+  const made = roundText(broughtTemplate(template, words), about, noticesOf(of));
+  if (!made.ok) throw new Error(`a template of our own is wrong: ${JSON.stringify(made.refusals)}`);
+  return `${made.value}\n`;
 }
 
 /** The protocol versions that entries name, each once: a version is a hash and stands nowhere by chance. */

@@ -3,12 +3,13 @@ import { useEffect, useMemo } from 'react';
 import { Link, useLocation } from 'wouter';
 import { useApp, useKept } from '../app/context.js';
 import { FactsOfDay } from '../facts/FactsOfDay.js';
+import { FromElsewhere } from '../handover/FromElsewhere.js';
 import { Asking } from '../parts/Asking.js';
 import { IdentityLine } from '../parts/Identity.js';
 import { Page } from '../parts/Page.js';
 import { beginRound } from '../round/rounds.js';
 import { entriesIn, useRecord } from '../round/useRound.js';
-import { BOOK, loadRules } from '../server/load.js';
+import { loadRules } from '../server/load.js';
 import { loadPlaceProtocols } from '../server/loadProtocols.js';
 import { useMay } from '../signIn/useAccess.js';
 import { ErasePanel } from './ErasePanel.js';
@@ -91,6 +92,7 @@ export function PersonPage({ person }: { readonly person: string }) {
                 />
               ))}
             </section>
+            <FromElsewhere reported={chart.reported} person={person} agents={agents} />
             <PrintedChart
               person={person}
               entries={entries}
@@ -104,15 +106,9 @@ export function PersonPage({ person }: { readonly person: string }) {
                   {words.sentence('chart.print')}
                 </button>
               )}
-              {chart.rounds.length === 0 ? null : (
-                <a
-                  className="button button-quiet"
-                  href={`/api/books/${BOOK}/persons/${person}/export?as=csv&identity=with`}
-                  download
-                >
-                  {words.sentence('chart.csv')}
-                </a>
-              )}
+              <Link href={`/people/${person}/hand-over`} className="button button-quiet">
+                {words.sentence('handover.open')}
+              </Link>
               {identity === null ? null : (
                 <Link href={`/people/${person}/identity`} className="button button-quiet">
                   {words.sentence('person.putRight')}

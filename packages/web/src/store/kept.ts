@@ -1,3 +1,4 @@
+import type { TemplateId } from '@evenfall/exchange';
 import type { EntryFrame, Stamp } from '@evenfall/record';
 import { NOTHING_TAKEN, type RoundDraft } from '../round/draft.js';
 import type { CountStart } from '../round/measuring.js';
@@ -43,6 +44,8 @@ export type Kept = {
   readonly agent: string | null;
   /** Who said on this device that they are learning: their rounds stay preliminary, nobody else's do. */
   readonly learners?: readonly string[];
+  /** Templates of plain text that were changed on this device; one that is not there is as it was brought. */
+  readonly templates?: { readonly [Which in TemplateId]?: string };
   /** The browser was asked to keep the store for good; it is asked once. */
   readonly askedToKeep?: boolean;
   /** The gauge of the place that was last read on this device; absent or null for none. */

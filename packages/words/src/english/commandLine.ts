@@ -24,7 +24,7 @@ export const commands = {
   restore: 'Put a backup into an empty record, all or nothing',
   check: 'Recompute every value from its evidence and print what differs',
   equipment: 'List gauges with how they stand, and cuffs by room',
-  export: 'Write the chart of one person as a file: a table, or a FHIR bundle for another system',
+  export: 'Write the chart of one person as a file: a table, a FHIR bundle for another system, or plain text',
   import: 'Take in a FHIR bundle or a table that export wrote; what is refused is listed, the rest is kept',
   help: 'Show what a command is for and what it takes',
 } as const;
@@ -77,6 +77,7 @@ export const options = {
   book: 'which book (care if absent)',
   as: 'what to write',
   importPerson: 'whose chart it is for (whom the file names if absent)',
+  template: 'by which template a text is made (handover if absent)',
   withIdentity: 'write who the person is too (left out if absent)',
   json: 'answer with one JSON object on one line',
   list: 'list what there is to choose from',

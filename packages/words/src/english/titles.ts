@@ -121,6 +121,7 @@ export const titles = {
   },
   format: {
     csv: 'A table of every value that was ever charted (CSV)',
+    text: 'The newest signed round in plain text',
     fhir: 'The whole record of a person for another system or another Evenfall (FHIR R4)',
   },
   rhythm: {

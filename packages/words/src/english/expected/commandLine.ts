@@ -17,6 +17,7 @@ export const commandLine = {
   'person-id': () => 'the id of a person, as it stands in the address of their page',
   'new-file': () => 'a file that is not there yet (--replace writes over it)',
   'writable-file': () => 'a file that can be written',
+  'with-as-text': () => '--as text beside it',
   'with-lan': () => '--lan beside it',
   'certificate-with-key': () => 'a certificate with its key',
   'port-number': (f, say) => `a port from ${say.short(f.value('minimum'))} to ${f.value('maximum')}`,

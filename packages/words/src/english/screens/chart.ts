@@ -59,7 +59,6 @@ export const chart = {
   goOnRound: 'Go on with the round',
   none: 'Nothing charted yet.',
   noneHint: 'Take a round: it asks who this is, counts the pulse and the breaths, and is signed at the end.',
-  csv: 'All values as CSV',
   amend: 'Amend',
   amended: 'Amended',
   disputed: 'Two amendments disagree; both are shown.',

@@ -8,6 +8,7 @@ import { cover } from './cover.js';
 import { equipment } from './equipment.js';
 import { facts } from './facts.js';
 import { moments } from './moments.js';
+import { handover } from './handover.js';
 import { people } from './people.js';
 import { person } from './person.js';
 import { prepare } from './prepare.js';
@@ -48,6 +49,7 @@ export const screens = {
   review,
   chart,
   trend,
+  handover,
   quick,
   amend,
   roles,

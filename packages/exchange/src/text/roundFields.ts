@@ -1,0 +1,201 @@
+import type { Sign } from '@evenfall/clinical';
+import {
+  type Agent,
+  type ChartRound,
+  chartedPerMinute,
+  type Identity,
+  pressureWritten,
+  type RulesOf,
+  type StoredEntry,
+  signingOf,
+  signOf,
+  valueStanding,
+} from '@evenfall/record';
+import type { Words } from '@evenfall/words';
+import type { Values } from './template.js';
+
+/** Fields of a template, in the order in which they are listed. */
+export const TEXT_FIELDS = [
+  'name',
+  'birthDate',
+  'number',
+  'day',
+  'time',
+  'pulse',
+  'breaths',
+  'pressure',
+  'readings',
+  'arm',
+  'posture',
+  'category',
+  'temperature',
+  'saturation',
+  'pain',
+  'consciousness',
+  'weight',
+  'height',
+  'score',
+  'actNow',
+  'notDone',
+  'note',
+  'who',
+  'role',
+  'status',
+  'protocol',
+] as const;
+export type TextField = (typeof TEXT_FIELDS)[number];
+
+/** What a text is made from. */
+export type TextOf = {
+  readonly round: ChartRound;
+  readonly identity: Identity | null;
+  readonly agents: readonly Agent[];
+  readonly rulesOf: RulesOf;
+  readonly words: Words;
+  /** A local date (`YYYY-MM-DD`) as its reader writes it. */
+  readonly dayText: (date: string) => string;
+};
+
+/** What each field says of a round as it stands: what amendments dispute is said in every claim. */
+export function roundFields(of: TextOf): Values<TextField> {
+  const { round, identity, words, dayText, rulesOf } = of;
+  const { say } = words;
+  const signing = signingOf(round);
+  const first = signing ?? round.values[0]?.original;
+  const value = round.isInError ? null : valueStanding(round, rulesOf);
+  const at = first?.measuredAt.at ?? '';
+  const text = (sign: string) => claims(round, sign, (entry) => valueText(entry, words), words);
+  const place = placeOf(round);
+  const mean = value?.pressure ?? null;
+  const category = value?.category?.category ?? null;
+  const warning = value?.earlyWarning?.total ?? null;
+  const alerts = value?.actNow ?? [];
+  const isMean = mean?.systolic != null && mean.used.length > 1;
+  return {
+    name: identity?.name ?? null,
+    birthDate: identity?.birthDate == null ? null : dayText(identity.birthDate),
+    number: identity?.number ?? null,
+    day: at === '' ? null : dayText(at.slice(0, 10)),
+    time: at === '' ? null : at.slice(11, 16),
+    pulse: text('pulse'),
+    breaths: text('breaths'),
+    pressure:
+      isMean && mean?.systolic != null
+        ? words.sentence('handover.meanIs', {
+            systolic: mean.systolic,
+            diastolic: mean.diastolic,
+            readings: mean.used.length,
+          })
+        : text('pressure'),
+    readings: text('pressure'),
+    arm: place === null ? null : armText(place, words),
+    posture: place === null ? null : words.sentence(`pressure.${place.posture}Posture`),
+    category: category === null ? null : words.title('category', category),
+    temperature: text('temperature'),
+    saturation: text('oxygen-saturation'),
+    pain: text('pain'),
+    consciousness: text('consciousness'),
+    weight: text('weight'),
+    height: text('height'),
+    score: warning === null ? null : say.number(warning),
+    actNow:
+      alerts.length === 0
+        ? null
+        : alerts.map(({ condition, figures }) => words.detail({ code: condition, figures })).join(' '),
+    notDone: notDoneText(signing, words),
+    note: signing?.content.note ?? null,
+    who: first === undefined ? null : (of.agents.find(({ id }) => id === first.agent)?.name ?? null),
+    role: first === undefined ? null : words.sentence(`roles.${first.role}`),
+    status: words.sentence(`handover.${statusOf(round)}`),
+    protocol: signing?.content.protocolVersion?.slice(0, SHORT_VERSION) ?? null,
+  };
+}
+
+/** Enough of a version's hash to tell two apart by eye. */
+const SHORT_VERSION = 8;
+
+/** How far a round is settled; every text of a round that is not signed and agreed to says it. */
+export function statusOf(round: ChartRound): 'isSigned' | 'isPreliminary' | 'isUnsigned' | 'isInError' {
+  if (round.isInError) return 'isInError';
+  if (round.signed === null || round.unsigned.length > 0) return 'isUnsigned';
+  return round.isPreliminary ? 'isPreliminary' : 'isSigned';
+}
+
+function claims(
+  round: ChartRound,
+  sign: string,
+  written: (entry: StoredEntry) => string | null,
+  words: Words,
+): string | null {
+  const values = round.values.filter(({ original }) => signOf(original) === sign);
+  const said = values.flatMap(({ current, standing }) => {
+    const texts = current.flatMap((entry) => written(entry) ?? []);
+    if (texts.length === 0) return [];
+    return [
+      standing === 'contested'
+        ? words.sentence('handover.disputed', { text: words.say.anyOf(texts) })
+        : texts.join(', '),
+    ];
+  });
+  return said.length === 0 ? null : said.join(', ');
+}
+
+function valueText(entry: StoredEntry, words: Words): string | null {
+  if (entry.kind === 'run') return pressureWritten(entry.content);
+  if (entry.kind === 'sign') return signText(entry.content.evidence.sign, words);
+  const perMinute = chartedPerMinute(entry);
+  return perMinute === null ? null : words.say.rate(perMinute);
+}
+
+function signText(sign: Sign, words: Words): string {
+  const { say } = words;
+  switch (sign.of) {
+    case 'temperature':
+      return words.sentence('signs.temperatureIs', {
+        celsius: say.number(sign.celsius, 1),
+        site: words.title('temperatureSite', sign.site),
+      });
+    case 'oxygen-saturation': {
+      const percent = say.number(sign.percent);
+      return words.sentence(sign.onOxygen ? 'signs.onOxygenIs' : 'signs.onAirIs', { percent });
+    }
+    case 'pain':
+      return sign.score === null
+        ? words.title('painWord', sign.word ?? 'none')
+        : words.sentence('signs.painIs', { score: say.short(sign.score, 1) });
+    case 'consciousness':
+      return words.title('consciousness', sign.level);
+    case 'weight':
+      return words.sentence('signs.weightIs', {
+        kg: say.short(sign.kg, 2),
+        how: words.title('howKnown', sign.how),
+      });
+    case 'height':
+      return words.sentence(sign.lying ? 'signs.lengthIs' : 'signs.heightIs', {
+        cm: say.short(sign.cm, 1),
+        how: words.title('howKnown', sign.how),
+      });
+  }
+}
+
+/** Where the last pressure was taken that stands. */
+function placeOf(round: ChartRound) {
+  const runs = round.values.flatMap(({ current }) =>
+    current.flatMap((entry) => (entry.kind === 'run' ? [entry.content.evidence.place] : [])),
+  );
+  return runs.at(-1) ?? null;
+}
+
+function armText({ side, site }: NonNullable<ReturnType<typeof placeOf>>, words: Words): string {
+  return `${words.sentence(`pressure.${side}`)} ${words.sentence(`pressure.${site}Site`)}`.toLowerCase();
+}
+
+function notDoneText(signing: ReturnType<typeof signingOf>, words: Words): string | null {
+  const said = (signing?.content.signs ?? []).flatMap((one) => {
+    if (!('notDone' in one)) return [];
+    const { reason, text } = one.notDone;
+    const why = reason === 'other' && text !== null ? text : words.sentence(`review.${reason}`);
+    return [words.sentence('chart.notDone', { sign: words.sentence(`app.${one.sign}`), reason: why })];
+  });
+  return said.length === 0 ? null : said.join(' ');
+}

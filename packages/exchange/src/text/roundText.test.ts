@@ -1,0 +1,105 @@
+import { projectChart } from '@evenfall/record';
+import { wordsFor } from '@evenfall/words';
+import { describe, expect, test } from 'vitest';
+import {
+  amending,
+  count,
+  heard,
+  inError,
+  type Made,
+  ORLA,
+  run,
+  sign,
+  signing,
+  UNDER_PROTOCOL,
+  WREN,
+} from '../../testing/charts.js';
+import { broughtTemplate, roundText, TEMPLATE_IDS } from './roundText.js';
+
+const words = wordsFor('en');
+
+function text(template: string, all: readonly Made[], notices: readonly string[] = []): string {
+  const [round] = projectChart(all.map(({ entry }) => entry)).rounds;
+  if (round === undefined) throw new Error('no round');
+  const rulesOf = (version: string | null) => (version === null ? null : UNDER_PROTOCOL);
+  const of = { round, identity: ORLA, agents: [WREN], rulesOf, words, dayText: (date: string) => date };
+  const made = roundText(template, of, notices);
+  if (!made.ok) throw new Error(JSON.stringify(made.refusals));
+  return made.value;
+}
+
+const pulse = count(1, { n: 19, windowSeconds: 15 });
+const pressure = run(2, heard(148, 92));
+const warm = sign(3, { of: 'temperature', celsius: 38.1, site: 'oral' });
+const ALL = [pulse, pressure, warm, signing(9, [pulse, pressure, warm])];
+
+describe('the templates that are brought', () => {
+  test('one line', () => {
+    expect(text(broughtTemplate('line', words), ALL)).toBe(
+      '2026-11-25 10:09: 148/92 mmHg, pulse 76, 38.1 °C, in the mouth',
+    );
+  });
+
+  test('a paragraph for whoever takes over', () => {
+    expect(text(broughtTemplate('handover', words), ALL).split('\n')).toEqual([
+      'Orla\u00a0Wickstead (invented), born 1957-03-14, number -0001',
+      '2026-11-25, 10:09, by Wren (invented) (observer).',
+      'Pressure 148/92 mmHg, right upper arm, sitting.',
+      'Pulse 76 a minute.',
+      'Temperature 38.1 °C, in the mouth.',
+    ]);
+  });
+
+  test('a paragraph of a letter', () => {
+    expect(text(broughtTemplate('letter', words), ALL)).toBe(
+      'On 2026-11-25 I took the vital signs of Orla\u00a0Wickstead (invented) (born 1957-03-14). The blood pressure was 148/92 mmHg at the right upper arm, sitting. The pulse was 76 a minute.',
+    );
+  });
+
+  test.each(TEMPLATE_IDS)('%s says nothing of what was not taken, and no zero for it', (id) => {
+    const made = text(broughtTemplate(id, words), [pulse, signing(9, [pulse])]);
+    expect(made).not.toMatch(/not known|\b0\b|mmHg|undefined|null/);
+  });
+});
+
+describe('what a reader elsewhere could not know stands before the text, whatever the template says', () => {
+  test('an invented person, a round that is not signed, one of a learner', () => {
+    expect(text('{pulse}', ALL, ['INVENTED'])).toBe('INVENTED: 76');
+    expect(text('{pulse}', [pulse])).toBe('Not signed: 76');
+    const learners = [pulse, signing(9, [pulse], { status: 'preliminary' })];
+    expect(text('{pulse}', learners, ['INVENTED'])).toBe('INVENTED, Preliminary, not countersigned: 76');
+  });
+
+  test('a value that amendments dispute is said in each claim', () => {
+    const claims = [
+      count(11, { n: 18, windowSeconds: 15 }, amending(1)),
+      count(12, { n: 20, windowSeconds: 15 }, amending(1)),
+    ];
+    expect(text('{pulse}', [...ALL, ...claims])).toBe('72 or 80 (two amendments disagree)');
+  });
+
+  test('a value in error is not said', () => {
+    expect(text('{pulse}', [...ALL, inError(11, 1)])).toBe('not known');
+  });
+});
+
+test('several readings are said as their mean, with how many it is of', () => {
+  const readings = [heard(150, 92), heard(146, 90), heard(142, 88)].map((one, at) =>
+    run(at + 1, one, { inForce: UNDER_PROTOCOL }),
+  );
+  // ESC 2024: the mean of the second and third.
+  const all = [...readings, signing(9, readings, { inForce: UNDER_PROTOCOL })];
+  expect(text('{pressure}; {readings}; {category}', all)).toBe(
+    '144/89, mean of 2; 150/92, 146/90, 142/88; Hypertension range',
+  );
+});
+
+test('an unknown field is refused by its name', () => {
+  const round = projectChart(ALL.map(({ entry }) => entry)).rounds[0];
+  if (round === undefined) throw new Error('no round');
+  const of = { round, identity: null, agents: [], rulesOf: () => null, words, dayText: String };
+  const made = roundText('{bloodpressure}', of, []);
+  const [problem] = made.ok ? [] : made.refusals.map((one) => words.problem(one));
+  expect(problem?.message).toMatch(/^\{bloodpressure\} is not known here/);
+  expect(problem?.message).toContain('pressure, readings');
+});

@@ -1,0 +1,49 @@
+import { projectChart } from '@evenfall/record';
+import { useEffect, useMemo } from 'react';
+import { useApp } from '../app/context.js';
+import { Asking } from '../parts/Asking.js';
+import { IdentityOf, nameIn } from '../parts/Identity.js';
+import { Page } from '../parts/Page.js';
+import { entriesIn, useRecord } from '../round/useRound.js';
+import { loadRules } from '../server/load.js';
+import { AsFile } from './AsFile.js';
+import { AsText } from './AsText.js';
+
+/** A person's values for another place: as plain text by a template, or as a file. */
+export function HandOverPage({ person }: { readonly person: string }) {
+  const app = useApp();
+  const { words } = app;
+  const { asked, again } = useRecord(person);
+  useEffect(() => void loadRules(app), [app]);
+  const record = asked.value;
+  const chart = useMemo(() => projectChart(record === null ? [] : entriesIn(record)), [record]);
+  const name = nameIn(record) ?? words.sentence('people.erased');
+  const title = words.sentence('handover.title');
+  const signed = chart.rounds.filter((round) => round.signed !== null && !round.isInError);
+  return (
+    <Page
+      title={record === null ? title : `${title}: ${name}`}
+      under={<IdentityOf record={record} />}
+      back={{ href: `/people/${person}`, text: name }}
+    >
+      <Asking asked={asked} again={again} missing={words.sentence('app.noSuchPerson')}>
+        {({ identity, agents }) => (
+          <>
+            <section className="handover" aria-labelledby="as-text">
+              <h2 id="as-text">{words.sentence('handover.asText')}</h2>
+              {signed.length === 0 ? (
+                <p className="soft">{words.sentence('handover.noRound')}</p>
+              ) : (
+                <AsText rounds={signed} identity={identity} agents={agents} />
+              )}
+            </section>
+            <section className="handover" aria-labelledby="as-file">
+              <h2 id="as-file">{words.sentence('handover.asFile')}</h2>
+              <AsFile person={person} isKnown={identity !== null} />
+            </section>
+          </>
+        )}
+      </Asking>
+    </Page>
+  );
+}

@@ -1,0 +1,109 @@
+import { AMENDMENT_REASONS, type StoredEntry } from '@evenfall/record';
+import { useState } from 'react';
+import { useApp, useKept } from '../app/context.js';
+import { useForm } from '../app/forms.js';
+import { Field } from '../parts/Field.js';
+import { WhoMeasures } from '../people/WhoMeasures.js';
+import { WRITTEN_SCHEMA } from '../round/entries.js';
+import { BOOK, loadRecord } from '../server/load.js';
+import { refusedBecause } from '../server/server.js';
+
+/** Marks a value from elsewhere as entered in error, with why: it stays readable. */
+export function MarkWrong({ entry, person }: { readonly entry: StoredEntry; readonly person: string }) {
+  const app = useApp();
+  const { words, server, store } = app;
+  const agent = useKept(({ kept }) => kept.agent);
+  const form = useForm(`mark ${entry.id}`);
+  const [isAsked, setAsked] = useState(false);
+  const [refused, setRefused] = useState<string | null>(null);
+  const reason = AMENDMENT_REASONS.find((one) => one === form.text('reason'));
+  const text = form.text('text').trim();
+  const isTextMissing = reason === 'other' && text === '';
+
+  const mark = async () => {
+    setAsked(true);
+    setRefused(null);
+    if (reason === undefined || isTextMissing) return;
+    if (agent === null) return setRefused(words.sentence('review.needsAgent'));
+    const frame = {
+      ...form.entry(),
+      book: BOOK,
+      kind: 'entered-in-error' as const,
+      schema: WRITTEN_SCHEMA,
+      person,
+      round: null,
+      agent,
+      role: 'observer' as const,
+      device: store.get().kept.device,
+      measuredAt: entry.measuredAt,
+      amends: { entry: entry.id, reason, text: text === '' ? null : text },
+      content: { note: null },
+    };
+    const answer = await server.call('addEntries', { body: { entries: [frame] } });
+    if (answer.ok) {
+      form.done();
+      await loadRecord(app, person);
+    } else if (answer.offline) setRefused(words.sentence('app.unreachable'));
+    else
+      setRefused(
+        words.sentence('app.refusedBy', { text: refusedBecause(answer) ?? words.sentence('app.failed') }),
+      );
+  };
+  return (
+    <details className="more not-printed">
+      <summary>{words.sentence('handover.markWrong')}</summary>
+      <form
+        className="form"
+        noValidate
+        onSubmit={(event) => {
+          event.preventDefault();
+          void mark();
+        }}
+      >
+        <Field
+          label={words.sentence('amend.reason')}
+          wrong={isAsked && reason === undefined ? words.sentence('amend.reasonMissing') : null}
+        >
+          {(control) => (
+            <select
+              {...control}
+              value={form.text('reason')}
+              onChange={(event) => form.set('reason', event.target.value)}
+            >
+              <option value="">{words.sentence('amend.chooseReason')}</option>
+              {AMENDMENT_REASONS.map((one) => (
+                <option key={one} value={one}>
+                  {words.sentence(`amend.${one}`)}
+                </option>
+              ))}
+            </select>
+          )}
+        </Field>
+        <Field
+          label={words.sentence(reason === 'other' ? 'amend.reasonTextOther' : 'amend.reasonText')}
+          wrong={isAsked && isTextMissing ? words.sentence('amend.textMissing') : null}
+        >
+          {(control) => (
+            <input
+              {...control}
+              type="text"
+              autoComplete="off"
+              maxLength={500}
+              value={form.text('text')}
+              onChange={(event) => form.set('text', event.target.value)}
+            />
+          )}
+        </Field>
+        {agent === null ? <WhoMeasures /> : null}
+        {refused === null ? null : (
+          <p className="notice" role="alert">
+            {refused}
+          </p>
+        )}
+        <button type="submit" className="button">
+          {words.sentence('handover.markNow')}
+        </button>
+      </form>
+    </details>
+  );
+}

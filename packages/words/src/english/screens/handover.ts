@@ -1,0 +1,66 @@
+import type { Say } from '../../say.js';
+
+type Text = { text: string };
+
+/** A person's values for another place: as a file, or as plain text by a template. And values that came from another place. */
+export const handover = {
+  title: 'Hand over',
+  open: 'Hand over',
+  asText: 'As plain text',
+  asFile: 'As a file',
+  noRound: 'No signed round is in the chart yet.',
+  whichRound: 'Which round',
+  whichTemplate: 'Template',
+  line: 'One line',
+  handover: 'Hand-over paragraph',
+  letter: 'Letter paragraph',
+  preview: 'What will be copied',
+  copy: 'Copy',
+  copied: 'Copied.',
+  notCopied: 'The browser did not copy it: select the text above and copy it.',
+  edit: 'Change the template',
+  template: 'Template',
+  templateHint:
+    '{pulse} is a field. [, pulse {pulse}] is left out where no field in it is known. A sign written twice, such as {{ or ]], is the sign itself.',
+  fields: 'Fields, to touch or to type',
+  keptHere: 'Templates are kept on this device.',
+  asBrought: 'As it was',
+  notKnown: 'not known',
+  isSigned: 'signed',
+  isPreliminary: 'Preliminary, not countersigned',
+  isUnsigned: 'Not signed',
+  isInError: 'Entered in error',
+  disputed: (f: Text) => `${f.text} (two amendments disagree)`,
+  meanIs: (f: { systolic: number; diastolic: number | null; readings: number }, say: Say) =>
+    `${say.short(f.systolic)}/${f.diastolic === null ? 'P' : say.short(f.diastolic)}, mean of ${say.short(f.readings)}`,
+  lineTemplate:
+    '{day} {time}[: {pressure} mmHg][, pulse {pulse}][, breaths {breaths}][, {temperature}][, {saturation}][. {actNow}]',
+  handoverTemplate:
+    '[{name}][, born {birthDate}][, number {number}]\n{day}, {time}, by {who} ({role}).[\nPressure {pressure} mmHg][, {arm}, {posture}.][\nPulse {pulse} a minute.][\nBreaths {breaths} a minute.][\nTemperature {temperature}.][\nSaturation {saturation}.][\nPain {pain}.][\nConsciousness: {consciousness}.][\nEarly-warning score {score}.][\nAct now: {actNow}][\n{notDone}][\nNote: {note}]',
+  letterTemplate:
+    'On {day} I took the vital signs[ of {name}][ (born {birthDate})].[ The blood pressure was {pressure} mmHg][ at the {arm}, {posture}][; category: {category}].[ The pulse was {pulse} a minute.][ The breaths were {breaths} a minute.][ {actNow}][ {notDone}]',
+  fhir: 'Download for another system (FHIR)',
+  fhirHint: 'Every value with how it was taken, and the whole record for another Evenfall.',
+  csv: 'Download as a table (CSV)',
+  csvHint: 'One row for each value that was ever charted.',
+  withIdentity: 'With name, birth date and number',
+  withIdentityHint: 'Left out unless you say so. Notes go as they were written and may name somebody.',
+  inventedFile: 'The file says INVENTED.',
+  elsewhere: 'From elsewhere',
+  elsewhereHint:
+    'Said by another system or a table: nobody here measured it, and nothing is worked out from it.',
+  pressureIs: (f: { systolic: number; diastolic: number | null }, say: Say) =>
+    `${say.short(f.systolic)}/${f.diastolic === null ? '–' : say.short(f.diastolic)} mmHg`,
+  rateIs: (f: { perMinute: number }, say: Say) => `${say.short(f.perMinute)} /min`,
+  celsiusIs: (f: { celsius: number }, say: Say) => `${say.number(f.celsius, 1)} °C`,
+  percentIs: (f: { percent: number }, say: Say) => `${say.short(f.percent)} %`,
+  kgIs: (f: { kg: number }, say: Say) => `${say.short(f.kg, 2)} kg`,
+  cmIs: (f: { cm: number }, say: Say) => `${say.short(f.cm)} cm`,
+  saidBy: (f: Text) => `Said by ${f.text}`,
+  saidByNobody: 'Nobody is named',
+  sentAs: (f: Text) => `sent as ${f.text}`,
+  meanUntil: (f: Text) => `mean until ${f.text}`,
+  importedBy: (f: { who: string; at: string }) => `Brought in by ${f.who}, ${f.at}`,
+  markWrong: 'This should not be in this chart',
+  markNow: 'Mark as entered in error',
+} as const;

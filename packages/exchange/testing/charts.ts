@@ -151,14 +151,15 @@ export const felt = (systolic: number) => ({
 export function run(
   id: number,
   input: object,
-  more: More & { place?: Partial<RunPlace>; inForce?: InForce } = {},
+  more: More & { place?: Partial<RunPlace>; gauge?: string | null; inForce?: InForce } = {},
 ): Made {
-  const { place = {}, inForce = NOTHING_CHOSEN, ...frame } = more;
+  const { place = {}, gauge = null, inForce = NOTHING_CHOSEN, ...frame } = more;
   const read = parseRun(input);
   if (!read.ok) throw new Error(JSON.stringify(read.refusals));
   const done = {
     run: read.value,
     place: { ...PLACE, ...place },
+    gauge,
     circumstances: { ...UNKNOWN_RUN_CIRCUMSTANCES, uprightMinutes: null },
     override: null,
     note: null,
@@ -234,6 +235,7 @@ export function bundleOf(all: readonly Made[], more: Partial<BundleOf> = {}): Bu
     agents: [WREN],
     entries,
     asKept: all.map(({ frame, recordedAt }) => ({ frame, recordedAt })),
+    gauges: [],
     protocols: [{ version: VERSION, content: protocolDocument(PROTOCOL) }],
     madeAt: '2026-11-25T12:00:00Z',
     words: wordsFor('en'),

@@ -35,6 +35,14 @@ function observations(all: readonly Made[], more: Partial<BundleOf> = {}): Obser
 const of = (id: number, all: readonly Made[], more: Partial<BundleOf> = {}) =>
   observations(all, more).find((one) => one.id === idOf(id));
 
+const GAUGE = {
+  what: 'gauge',
+  name: 'Gauge 3',
+  type: 'aneroid',
+  room: null,
+  serial: 'INV-G3',
+  note: null,
+};
 const COUNTED = { n: 19, windowSeconds: 15 };
 
 describe('a pressure that was heard', () => {
@@ -121,6 +129,20 @@ test('sounds down to zero keep the zero as a value and say the muffling', () => 
   const found = of(1, [reading, signing(2, [reading])]);
   expect(found?.component?.[1]?.valueQuantity?.value).toBe(0);
   expect(found?.method?.text).toContain('phase 4 (muffling) = 62');
+});
+
+test('a gauge is a Device that its readings name', () => {
+  const gauge = made(40, 'equipment', GAUGE, { person: null, round: null });
+  const reading = run(1, heard(148, 92), { gauge: gauge.entry.id });
+  const all = [reading, signing(2, [reading])];
+  const gauges = [{ frame: gauge.frame, recordedAt: gauge.recordedAt }];
+  expect(of(1, all, { gauges })?.device).toEqual({ reference: `urn:uuid:${gauge.entry.id}` });
+  const devices = (written(all, { gauges }).entry ?? []).filter(
+    ({ resource }) => resource?.resourceType === 'Device',
+  );
+  expect(devices).toMatchObject([
+    { resource: { serialNumber: 'INV-G3', deviceName: [{ name: 'Gauge 3' }], type: { text: 'aneroid' } } },
+  ]);
 });
 
 describe('the other signs', () => {

@@ -1,8 +1,9 @@
-import { type Agent, gatherAmendments, type StoredEntry } from '@evenfall/record';
+import { type Agent, gatherAmendments, readEntry, type StoredEntry } from '@evenfall/record';
 import type { Words } from '@evenfall/words';
 import type { Basic, Bundle, Coding, FhirResource, Observation } from 'fhir/r4.js';
 import type { Exported } from '../csv/chartCsv.js';
 import { noticesOf } from '../notices.js';
+import { devicesOf, gaugeOf } from './devices.js';
 import { observationOf, shownOf } from './observationOf.js';
 import { patientOf, practitionerOf } from './peopleOf.js';
 import { type AsKept, provenanceOf, targetsOf } from './provenanceOf.js';
@@ -19,6 +20,8 @@ export type BundleOf = Exported & {
   readonly entries: readonly StoredEntry[];
   /** The same entries as they were sent; one that cannot be read is not among them. */
   readonly asKept: readonly AsKept[];
+  /** Everything that was ever said of the gauges that readings name, as it was sent. */
+  readonly gauges: readonly AsKept[];
   readonly protocols: readonly ProtocolKept[];
   /** When the bundle is made, RFC 3339. */
   readonly madeAt: string;
@@ -44,12 +47,16 @@ export function chartBundle(of: BundleOf): Bundle<FhirResource> {
     const about = targets.get(entry.id) ?? [];
     return [provenanceOf(kept, entry, (about.length === 0 ? [person] : about).map(reference), words)];
   });
+  const gauges = of.gauges.flatMap(readKept);
+  const said = gauges.map(({ entry }) => entry);
   const resources: FhirResource[] = [
     patientOf(person, identity, classIdentity),
-    ...actingIn(entries, agents).map(practitionerOf),
+    ...actingIn([...entries, ...said], agents).map(practitionerOf),
+    ...devicesOf(said),
     ...of.protocols.map(protocolOf),
     ...observations,
     ...provenances,
+    ...gauges.map(({ kept, entry }) => provenanceOf(kept, entry, [reference(gaugeOf(entry, said))], words)),
   ];
   return {
     resourceType: 'Bundle',
@@ -61,6 +68,12 @@ export function chartBundle(of: BundleOf): Bundle<FhirResource> {
       resource: plainTexts(security.length === 0 ? resource : marked(resource, security)),
     })),
   };
+}
+
+/** An entry as kept beside how it reads; none where this program cannot read it. */
+function readKept(kept: AsKept): { readonly kept: AsKept; readonly entry: StoredEntry }[] {
+  const read = readEntry(kept.frame);
+  return read.ok ? [{ kept, entry: { ...read.value, recordedAt: kept.recordedAt } }] : [];
 }
 
 function observationsOf({ chart, words, isSnomed }: BundleOf): Observation[] {

@@ -32,6 +32,7 @@ export type Particulars = Pick<Observation, 'code'> &
       | 'component'
       | 'method'
       | 'bodySite'
+      | 'device'
       | 'extension'
       | 'interpretation'
     >

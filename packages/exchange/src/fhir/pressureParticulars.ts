@@ -5,6 +5,7 @@ import type { Charted, Particulars } from './charted.js';
 import { absent, category, concept, LOINC, named, SNOMED_POSTURES, SNOMED_SITES } from './concepts.js';
 import { categoryOfReading } from './interpretation.js';
 import { quantity } from './quantity.js';
+import { reference } from './references.js';
 import { BODY_POSITION, profileUrl } from './systems.js';
 
 /**
@@ -14,7 +15,7 @@ import { BODY_POSITION, profileUrl } from './systems.js';
 export function pressureParticulars(charted: Charted<'run'>): Particulars {
   const { entry, words, isSnomed } = charted;
   const pressure = chartedPressure(entry) as ChartedPressure;
-  const { place } = entry.content.evidence;
+  const { place, gauge } = entry.content.evidence;
   const isFelt = entry.content.value.method === 'palpation';
   const category_ = categoryOfReading(charted);
   return {
@@ -28,6 +29,7 @@ export function pressureParticulars(charted: Charted<'run'>): Particulars {
     ...(category_ === null ? {} : { interpretation: [category_.interpretation] }),
     method: { text: methodText(charted, pressure) },
     bodySite: siteOf(charted),
+    ...(gauge === null ? {} : { device: reference(gauge) }),
     extension: [
       {
         url: BODY_POSITION,

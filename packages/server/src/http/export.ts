@@ -8,9 +8,10 @@ import {
   roundText,
   type TemplateId,
 } from '@evenfall/exchange';
-import { projectChart } from '@evenfall/record';
+import { projectChart, type StoredEntry } from '@evenfall/record';
 import { wordsFor } from '@evenfall/words';
 import type { Context } from 'hono';
+import { gaugeFrames } from '../store/equipment.js';
 import { framesOf, type readPerson } from '../store/persons.js';
 import { keptProtocols, listProtocols } from '../store/protocols.js';
 import type { World } from './world.js';
@@ -69,12 +70,18 @@ async function written(
     ...exported,
     entries,
     asKept,
+    gauges: await gaugeFrames(world.db, world.site().id, gaugesIn(entries)),
     protocols: await protocolsNamed(world, JSON.stringify(asKept)),
     madeAt: world.now().toISOString(),
     words: wordsFor('en'),
     isSnomed: snomed === 'with',
   });
   return ['application/fhir+json; charset=utf-8', 'fhir.json', `${JSON.stringify(bundle)}\n`];
+}
+
+/** The gauges that readings were taken with. */
+function gaugesIn(entries: readonly StoredEntry[]): ReadonlySet<string> {
+  return new Set(entries.flatMap((one) => (one.kind === 'run' ? (one.content.evidence.gauge ?? []) : [])));
 }
 
 /** The newest signed round in plain text; nothing where there is none. */

@@ -62,6 +62,7 @@ describe('every chart of the demo, exported and imported into an empty record', 
   test('is the same record: entries by id, evidence, amendments, when they were recorded, who', async () => {
     const people = await listPersons(from.db, from.site.id, 'care');
     expect(people.length).toBeGreaterThan(10);
+    let withGauges = 0;
     for (const { id: person } of people) {
       const bundle = await (
         await from.send('GET', `/api/books/care/persons/${person}/export?as=fhir&identity=with`)
@@ -69,18 +70,16 @@ describe('every chart of the demo, exported and imported into an empty record', 
       const came = await (await into.send('POST', '/control/import', bundle)).json();
       const before = await readPerson(from.db, { site: from.site.id, book: 'care', person });
       const after = await readPerson(into.db, { site: into.site.id, book: 'care', person });
-      expect(came).toEqual({
-        format: 'fhir',
-        person,
-        added: before?.entries.length,
-        already: 0,
-        refused: [],
-        passedOver: {},
-      });
+      // The gauges of two people may be the same ones; all else of the second is new.
+      const gauges = came.added + came.already - (before?.entries.length ?? 0);
+      expect(came).toMatchObject({ format: 'fhir', person, refused: [], passedOver: {} });
+      expect(gauges).toBeGreaterThanOrEqual(came.already);
+      withGauges += gauges > 0 ? 1 : 0;
       expect(after).toEqual(before);
       const again = await (await into.send('POST', '/control/import', bundle)).json();
-      expect(again).toMatchObject({ added: 0, already: before?.entries.length, refused: [] });
+      expect(again).toMatchObject({ added: 0, already: came.added + came.already, refused: [] });
     }
+    expect(withGauges).toBeGreaterThan(0);
     const check = await (await into.send('GET', '/control/check')).json();
     expect(check).toMatchObject({ findings: [] });
   }, 120_000);

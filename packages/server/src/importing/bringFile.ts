@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
 import { type Parsed, type Refusal, refusal } from '@evenfall/clinical';
 import { type ReadBundle, type Reported, readBundle, reportedEntries, uuidOf } from '@evenfall/exchange';
-import { type Book, readFrame, stamp } from '@evenfall/record';
+import { type Book, EQUIPMENT_KINDS, readFrame, stamp } from '@evenfall/record';
 import { wordsFor } from '@evenfall/words';
 import { sql } from 'kysely';
 import type { World } from '../http/world.js';
@@ -46,8 +46,10 @@ async function bringBundle(world: World, bundle: ReadBundle, whose: Whose): Prom
   if (wrong !== null) return refusedAll(wrong);
   const refused = [...bundle.refused];
   const own = ownOf(bundle, refused);
-  const books = new Set(own.map(({ frame }) => frame.book));
-  const persons = new Set(own.flatMap(({ frame }) => frame.person ?? []));
+  // Gauges are kept beside the charts, whatever book they are used in.
+  const ofPerson = own.filter(({ frame }) => !isOfPlace(frame, own));
+  const books = new Set(ofPerson.map(({ frame }) => frame.book));
+  const persons = new Set(ofPerson.flatMap(({ frame }) => frame.person ?? []));
   const [book = whose.book] = books;
   const person = whose.person ?? [...persons][0] ?? null;
   if (person === null) return refusedAll(refusal('--person', 'missing', 'person-id', null));
@@ -111,6 +113,13 @@ async function bringBundle(world: World, bundle: ReadBundle, whose: Whose): Prom
   };
 }
 
+/** Whether an entry is of the place's equipment: what it is, a line of its log, or a mark of error of one of these. */
+function isOfPlace(frame: Bringable['frame'], own: readonly Bringable[]): boolean {
+  if (EQUIPMENT_KINDS.includes(frame.kind)) return true;
+  if (frame.kind !== 'entered-in-error' || frame.person !== null) return false;
+  return own.some((one) => one.frame.id === frame.amends?.entry && EQUIPMENT_KINDS.includes(one.frame.kind));
+}
+
 const OF_IDENTITY: readonly string[] = ['person', 'identity-corrected', 'identity-erased'];
 
 /** Invented people and real ones stay apart, as with a backup; practice goes into the books of practice. */
@@ -136,7 +145,13 @@ function ownOf(bundle: ReadBundle, refused: Refusal[]): Bringable[] {
   });
   const order = ({ frame, recordedAt }: Bringable) => [
     Date.parse(recordedAt ?? ''),
-    frame.kind === 'person' ? 0 : frame.kind === 'round' ? 2 : frame.kind === 'countersigned' ? 3 : 1,
+    frame.kind === 'person' || frame.kind === 'equipment'
+      ? 0
+      : frame.kind === 'round'
+        ? 2
+        : frame.kind === 'countersigned'
+          ? 3
+          : 1,
     frame.sequence,
   ];
   return read.toSorted((a, b) => {

@@ -2,7 +2,7 @@ import { EQUIPMENT_KINDS, type GaugeReading, readingsWith } from '@evenfall/reco
 import { type Kysely, sql } from 'kysely';
 import type { Tables } from '../database/schema.js';
 import { newestIdentity } from './persons.js';
-import { type ReadRows, readRows } from './rows.js';
+import { frameOf, type ReadRows, readRows } from './rows.js';
 
 /** The book in which equipment is kept: beside the charts. */
 const BOOK = 'care';
@@ -20,6 +20,29 @@ export async function listEquipment(db: Kysely<Tables>, site: string): Promise<R
     .orderBy('id')
     .execute();
   return readRows(rows);
+}
+
+/** Everything that was ever said of gauges, as it was sent, in order of recording: what they are, their logs, their ends. */
+export async function gaugeFrames(db: Kysely<Tables>, site: string, gauges: ReadonlySet<string>) {
+  if (gauges.size === 0) return [];
+  const rows = await db
+    .selectFrom('entry')
+    .selectAll()
+    .where('site', '=', site)
+    .where('book', '=', BOOK)
+    .where('person', 'is', null)
+    .where('kind', 'in', [...EQUIPMENT_KINDS, 'entered-in-error'])
+    .orderBy('recorded_at')
+    .orderBy('id')
+    .execute();
+  const about = new Set(gauges);
+  return rows.flatMap((row) => {
+    const content = row.content as { gauge?: string; equipment?: string };
+    const named = [row.id, row.amends, content.gauge, content.equipment];
+    if (!named.some((id) => id != null && about.has(id))) return [];
+    about.add(row.id);
+    return [{ frame: frameOf(row), recordedAt: row.recorded_at.toISOString() }];
+  });
 }
 
 /** Whether a gauge is known here. */

@@ -167,6 +167,7 @@ function passedOver(placed: readonly Placed[], covered: ReadonlySet<string>): Re
     if (type === 'Observation' && !(isPanel(resource) && !isCovered(resource, covered))) continue;
     if (type === 'Provenance' && ownEntry(resource, '') !== null) continue;
     if (type === 'Basic' && ownProtocol(resource) !== undefined) continue;
+    if (type === 'Device' && isCovered(resource, covered)) continue;
     if (type === 'Patient' || type === 'Practitioner') continue;
     counted[type] = (counted[type] ?? 0) + 1;
   }

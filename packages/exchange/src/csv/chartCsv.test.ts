@@ -155,6 +155,12 @@ const OF_OTHER_SIGNS = new Set([
   ...[...PRESSURE_COLUMNS, ...SIGN_COLUMNS].map(([heading]) => heading),
   'pseudonym',
   'ageYears',
+  'saidBy',
+  'saidHow',
+  'saidWhere',
+  'sentAs',
+  'meanUntil',
+  'source',
 ]);
 
 const COUNTED = { n: 19, windowSeconds: 15 };
@@ -175,10 +181,10 @@ describe('the columns', () => {
         'temperatureSite oxygenSaturationPercent onOxygen oxygenDevice oxygenLitresPerMinute oxygenPercent ' +
         'oxygenScale oxygenScalePrescriber oximeterProbe oximeterPulsePerMinute painScore painWord painTool ' +
         'painMoving painWhere consciousness glasgowEyes glasgowVerbal glasgowMotor weightKg weightHow heightCm ' +
-        'heightHow heightLying pseudonym ageYears'
+        'heightHow heightLying pseudonym ageYears saidBy saidHow saidWhere sentAs meanUntil source'
       ).split(' '),
     );
-    expect(rowsOf(exported([count(1, COUNTED)]))[0]?.schema).toBe('evenfall-chart-2');
+    expect(rowsOf(exported([count(1, COUNTED)]))[0]?.schema).toBe('evenfall-chart-3');
   });
 
   test('hold a count with its evidence, range, times and who', () => {
@@ -190,7 +196,7 @@ describe('the columns', () => {
       Object.entries(row ?? {}).filter(([heading, cell]) => OF_OTHER_SIGNS.has(heading) && cell !== ''),
     ).toEqual([]);
     expect(Object.fromEntries(known)).toEqual({
-      schema: 'evenfall-chart-2',
+      schema: 'evenfall-chart-3',
       notice: '',
       person: PERSON,
       name: ORLA.name,

@@ -7,6 +7,7 @@ import {
   type ClassIdentity,
   chartedPerMinute,
   type Identity,
+  type ReportedContent,
   type RoundContent,
   type StoredEntry,
   signOf,
@@ -15,10 +16,11 @@ import {
 import { noticesOf } from '../notices.js';
 import { type Cell, csv } from './csv.js';
 import { PRESSURE_COLUMNS } from './pressureColumns.js';
+import { numberSaid, saidIn } from './said.js';
+import { CSV_SCHEMA_NUMBER } from './schemaNumber.js';
 import { SIGN_COLUMNS } from './signColumns.js';
 
-/** Grows when a column is added; columns are never renamed or moved. 2: pressures, the other signs, the class book. */
-const CSV_SCHEMA = 'evenfall-chart-2';
+const CSV_SCHEMA = `evenfall-chart-${CSV_SCHEMA_NUMBER}`;
 
 /** What an export needs: the chart, who the person is (null once erased; in the class book a pseudonym) and who acted. */
 export type Exported = {
@@ -35,7 +37,8 @@ type Row = {
   readonly from: Exported;
   readonly entry: StoredEntry;
   readonly of: AmendedEntry;
-  readonly round: ChartRound;
+  /** Null for a value from elsewhere, which is in no round. */
+  readonly round: ChartRound | null;
   /** The sign that a signing says was not done; null for a row of a value. */
   readonly notDone: NotDone | null;
 };
@@ -51,8 +54,8 @@ const COLUMNS: readonly (readonly [heading: string, cell: (row: Row) => Cell])[]
   ['number', ({ from }) => from.identity?.number ?? null],
   ['round', ({ entry }) => entry.round],
   ['entry', ({ entry }) => entry.id],
-  ['sign', ({ entry, notDone }) => notDone?.sign ?? signOf(entry)],
-  ['perMinute', ({ entry }) => chartedPerMinute(entry)],
+  ['sign', ({ entry, notDone }) => notDone?.sign ?? saidIn(entry)?.of ?? signOf(entry)],
+  ['perMinute', ({ entry }) => numberSaid(entry, 'perMinute') ?? chartedPerMinute(entry)],
   ['computedPerMinute', ({ entry }) => chartedValue(entry)?.perMinute ?? null],
   ['lowPerMinute', ({ entry }) => rangeOf(entry)?.lowPerMinute ?? null],
   ['highPerMinute', ({ entry }) => rangeOf(entry)?.highPerMinute ?? null],
@@ -70,7 +73,7 @@ const COLUMNS: readonly (readonly [heading: string, cell: (row: Row) => Cell])[]
   ['rhythmFelt', ({ entry }) => rhythmFeltOf(entry)],
   ['flags', ({ entry }) => (saidOf(entry)?.flags ?? []).map(({ code }) => code).join(' ') || null],
   ['why', ({ entry }) => whyOf(entry)],
-  ['status', ({ round, of }) => statusOf(round, of)],
+  ['status', ({ round, of }) => (round === null ? 'from-elsewhere' : statusOf(round, of))],
   ['standing', ({ entry, of }) => standingOf(entry, of)],
   ['amends', ({ entry }) => entry.amends?.entry ?? null],
   ['reason', ({ entry }) => entry.amends?.reason ?? null],
@@ -89,21 +92,31 @@ const COLUMNS: readonly (readonly [heading: string, cell: (row: Row) => Cell])[]
   ['note', ({ entry }) => (entry.kind !== 'round' && 'note' in entry.content ? entry.content.note : null)],
   ['notDone', ({ notDone }) => notDone?.notDone.reason ?? null],
   ['notDoneText', ({ notDone }) => notDone?.notDone.text ?? null],
-  ['roundNote', ({ round }) => roundNoteOf(round)],
+  ['roundNote', ({ round }) => (round === null ? null : roundNoteOf(round))],
   ...PRESSURE_COLUMNS,
   ...SIGN_COLUMNS,
   ['pseudonym', ({ from }) => from.classIdentity?.pseudonym ?? null],
   ['ageYears', ({ from }) => from.classIdentity?.ageYears ?? null],
+  ['saidBy', fromElsewhere(({ by }) => by)],
+  ['saidHow', fromElsewhere(({ method }) => method)],
+  ['saidWhere', fromElsewhere(({ site }) => site)],
+  ['sentAs', fromElsewhere(({ asSent }) => asSent)],
+  ['meanUntil', fromElsewhere(({ until }) => until)],
+  ['source', fromElsewhere(({ source }) => source.id)],
 ];
 
 /**
  * A person's chart as CSV, a row for every value that was ever charted and for every sign that a signing says was not
- * done: amended ones and those entered in error stand there too, and say so. Rates per minute, unrounded.
+ * done: amended ones and those entered in error stand there too, and say so. Values from elsewhere come last. Rates per
+ * minute, unrounded.
  */
 export function chartCsv(from: Exported): string {
-  const rows = [...from.chart.rounds]
-    .reverse()
-    .flatMap((round) => [...valueRows(from, round), ...signingRows(from, round)]);
+  const rows = [
+    ...[...from.chart.rounds]
+      .reverse()
+      .flatMap((round) => [...valueRows(from, round), ...signingRows(from, round)]),
+    ...elsewhereRows(from),
+  ];
   return csv(
     COLUMNS.map(([heading]) => heading),
     rows.map((row) => COLUMNS.map(([, cell]) => cell(row))),
@@ -112,6 +125,17 @@ export function chartCsv(from: Exported): string {
 
 function valueRows(from: Exported, round: ChartRound): Row[] {
   return round.values.flatMap((of) => of.story.map((entry) => ({ from, entry, of, round, notDone: null })));
+}
+
+function elsewhereRows(from: Exported): Row[] {
+  return from.chart.reported
+    .toReversed()
+    .flatMap((of) => of.story.map((entry) => ({ from, entry, of, round: null, notDone: null })));
+}
+
+/** A column of what only a value from elsewhere has. */
+function fromElsewhere(cell: (content: ReportedContent) => Cell): (row: Row) => Cell {
+  return ({ entry }) => (entry.kind === 'reported' ? cell(entry.content) : null);
 }
 
 /** What signings say was not done, and that a signing was entered in error. */

@@ -1,6 +1,7 @@
 import { chartedPressure, type RunContent, type StoredEntry } from '@evenfall/record';
 import type { Column } from './column.js';
 import type { Cell } from './csv.js';
+import { numberSaid } from './said.js';
 
 const PLACE = ['side', 'posture', 'armCm'] as const;
 const RATES = [
@@ -15,8 +16,8 @@ const RATES = [
  * they were); a range belongs to what was computed. `isAveraged` is false for a site other than the upper arm.
  */
 export const PRESSURE_COLUMNS: readonly Column[] = [
-  ['systolic', ({ entry }) => chartedPressure(entry)?.systolic ?? null],
-  ['diastolic', ({ entry }) => chartedPressure(entry)?.diastolic ?? null],
+  ['systolic', ({ entry }) => chartedPressure(entry)?.systolic ?? numberSaid(entry, 'systolic')],
+  ['diastolic', ({ entry }) => chartedPressure(entry)?.diastolic ?? numberSaid(entry, 'diastolic')],
   ['diastolicUsed', ({ entry }) => chartedPressure(entry)?.diastolicUsed ?? null],
   ['muffled', fromRun(({ value, override }) => (override === null ? value.muffled : null))],
   ['computedSystolic', fromRun(({ value }) => value.systolic)],

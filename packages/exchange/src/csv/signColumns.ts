@@ -1,14 +1,27 @@
 import type { SignContent } from '@evenfall/record';
 import type { Column } from './column.js';
 import type { Cell } from './csv.js';
+import { numberSaid } from './said.js';
 
 type Sign = SignContent['evidence']['sign'];
 
 /** The columns of the signs that are neither counted nor taken with a cuff: degC, %, L/min, points, kg, cm. */
 export const SIGN_COLUMNS: readonly Column[] = [
-  ['celsius', of('temperature', ({ celsius }) => celsius)],
+  [
+    'celsius',
+    orSaid(
+      'celsius',
+      of('temperature', ({ celsius }) => celsius),
+    ),
+  ],
   ['temperatureSite', of('temperature', ({ site }) => site)],
-  ['oxygenSaturationPercent', of('oxygen-saturation', ({ percent }) => percent)],
+  [
+    'oxygenSaturationPercent',
+    orSaid(
+      'percent',
+      of('oxygen-saturation', ({ percent }) => percent),
+    ),
+  ],
   ['onOxygen', of('oxygen-saturation', ({ onOxygen }) => onOxygen)],
   ['oxygenDevice', of('oxygen-saturation', ({ device }) => device)],
   ['oxygenLitresPerMinute', of('oxygen-saturation', ({ litresPerMinute }) => litresPerMinute)],
@@ -26,12 +39,29 @@ export const SIGN_COLUMNS: readonly Column[] = [
   ['glasgowEyes', of('consciousness', ({ glasgow }) => glasgow?.eyes ?? null)],
   ['glasgowVerbal', of('consciousness', ({ glasgow }) => glasgow?.verbal ?? null)],
   ['glasgowMotor', of('consciousness', ({ glasgow }) => glasgow?.motor ?? null)],
-  ['weightKg', of('weight', ({ kg }) => kg)],
+  [
+    'weightKg',
+    orSaid(
+      'kg',
+      of('weight', ({ kg }) => kg),
+    ),
+  ],
   ['weightHow', of('weight', ({ how }) => how)],
-  ['heightCm', of('height', ({ cm }) => cm)],
+  [
+    'heightCm',
+    orSaid(
+      'cm',
+      of('height', ({ cm }) => cm),
+    ),
+  ],
   ['heightHow', of('height', ({ how }) => how)],
   ['heightLying', of('height', ({ lying }) => lying)],
 ];
+
+/** The number of a sign that was read here, or of a value from elsewhere. */
+function orSaid(key: string, cell: Column[1]): Column[1] {
+  return (row) => cell(row) ?? numberSaid(row.entry, key);
+}
 
 function of<Of extends Sign['of']>(name: Of, cell: (sign: Extract<Sign, { of: Of }>) => Cell): Column[1] {
   return ({ entry }) => {

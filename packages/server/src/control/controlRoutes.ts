@@ -1,9 +1,11 @@
 import { linesOf } from '@evenfall/api';
+import { columnOf } from '@evenfall/exchange';
 import { book, id, refusalsOf } from '@evenfall/record';
+import { wordsFor } from '@evenfall/words';
 import type { OpenAPIHono } from '@hono/zod-openapi';
 import { stream } from 'hono/streaming';
 import { z } from 'zod';
-import { problemAnswer, problemsOf } from '../http/problems.js';
+import { problemAnswer } from '../http/problems.js';
 import type { World } from '../http/world.js';
 import { bringFile } from '../importing/bringFile.js';
 import { backUp } from '../keeping/backup.js';
@@ -43,10 +45,23 @@ export function controlRoutes(app: OpenAPIHono, world: World): void {
   app.post('/control/import', async (c) => {
     const asked = importQuery.safeParse(c.req.query());
     if (!asked.success) return problemAnswer(c, 422, refusalsOf(asked.error, c.req.query(), '/query'));
-    const brought = await bringFile(world, await c.req.text(), asked.data);
+    const text = textOf(new Uint8Array(await c.req.arrayBuffer()));
+    const brought = await bringFile(world, text, asked.data);
     if (!brought.ok) return problemAnswer(c, 422, brought.refusals);
-    return c.json({ ...brought.value, refused: problemsOf(brought.value.refused) });
+    const words = wordsFor('en-GB');
+    const refused = brought.value.refused.map((one) =>
+      words.problem(one, { column: brought.value.format === 'csv' ? columnOf(text, one.field) : null }),
+    );
+    return c.json({ ...brought.value, refused });
   });
 
   app.get('/control/check', async (c) => c.json(await checkRecord(world.db, world.site().id)));
+}
+
+/** A file as text: UTF-16 by its byte-order mark, as spreadsheets write it, else UTF-8. */
+function textOf(bytes: Uint8Array): string {
+  const [first, second] = bytes;
+  if (first === 0xff && second === 0xfe) return new TextDecoder('utf-16le').decode(bytes);
+  if (first === 0xfe && second === 0xff) return new TextDecoder('utf-16be').decode(bytes);
+  return new TextDecoder().decode(bytes);
 }

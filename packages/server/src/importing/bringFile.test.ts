@@ -240,6 +240,74 @@ describe('values of another system', () => {
     });
   });
 
+  describe('a table', () => {
+    const tableOf = async (person: string) =>
+      (await clinic.send('GET', `/api/books/care/persons/${person}/export?as=csv&identity=with`)).text;
+    const bringTable = async (text: string, person?: string) =>
+      await clinic.send('POST', `/control/import${person === undefined ? '' : `?person=${person}`}`, text);
+
+    test('of this record adds nothing to it', async () => {
+      const person = await clinic.addPerson();
+      await clinic.sign(clinic.pulse(person, 66, 30));
+      await bring(person, sketches.heard);
+      const before = await entriesOf(person);
+      expect((await bringTable(await tableOf(person))).body).toMatchObject({
+        format: 'csv',
+        person,
+        added: 0,
+        already: 2,
+        refused: [],
+      });
+      expect(await entriesOf(person)).toEqual(before);
+    });
+
+    test('for another chart becomes values from elsewhere, once; a bad row is told by line, heading and column', async () => {
+      const from = await clinic.addPerson();
+      await clinic.sign(clinic.pulse(from, 66, 30));
+      await clinic.sign(clinic.pressure(from, { method: 'palpation', palpated: { backMmHg: 124 } }));
+      const text = (await tableOf(from)).replace('132', 'a lot');
+      const person = await clinic.addPerson();
+      const came = await bringTable(text, person);
+      expect(came.body).toMatchObject({ added: 1, already: 0 });
+      expect(came.body.refused).toMatchObject([
+        { field: 'perMinute', line: expect.any(Number), column: 10, code: 'not-a-number', got: 'a lot' },
+      ]);
+      expect((await bringTable(text, person)).body).toMatchObject({ added: 0, already: 1 });
+      const [reported] = (await entriesOf(person)).filter(({ kind }) => kind === 'reported');
+      expect(reported?.content.value).toEqual({ of: 'pressure', systolic: 124, diastolic: null });
+    });
+
+    test('of invented people goes into no clinic', async () => {
+      const person = await clinic.addPerson();
+      await clinic.sign(clinic.pulse(person, 66, 30));
+      const text = (await tableOf(person)).replace('evenfall-chart-3,,', 'evenfall-chart-3,INVENTED,');
+      expect((await bringTable(text)).body.problems).toMatchObject([
+        { field: 'notice', code: 'contradicts' },
+      ]);
+    });
+  });
+
+  test('text that no database takes is refused by its place, and is no fault of the program', async () => {
+    const person = await clinic.addPerson();
+    const bad = bent(sketches.pulse, { note: [{ text: 'a\0b' }] });
+    expect((await bring(person, bad)).body.problems).toMatchObject([
+      { field: '/entry/0/resource/note/0/text', code: 'contradicts' },
+    ]);
+    expect(clinic.faults).toEqual([]);
+  });
+
+  test('nobody of a foreign file becomes somebody who acts here', async () => {
+    const person = await clinic.addPerson();
+    const id = v7();
+    await bring(
+      person,
+      { resourceType: 'Practitioner', id, name: [{ text: 'Mallow (invented)' }] },
+      sketches.pulse,
+    );
+    const { agents } = (await clinic.send('GET', '/api/agents')).body as { agents: { id: string }[] };
+    expect(agents.map((one) => one.id)).not.toContain(id);
+  });
+
   test('a file that is no bundle adds nothing', async () => {
     for (const text of ['{', 'null', '[]', '{"resourceType":"Patient"}']) {
       const came = await clinic.send('POST', '/control/import', text);

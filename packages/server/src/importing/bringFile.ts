@@ -1,7 +1,14 @@
 import { createHash } from 'node:crypto';
 import { type Parsed, type Refusal, refusal } from '@evenfall/clinical';
-import { type ReadBundle, type Reported, readBundle, reportedEntries, uuidOf } from '@evenfall/exchange';
-import { type Book, EQUIPMENT_KINDS, readFrame, stamp } from '@evenfall/record';
+import {
+  type ReadBundle,
+  type Reported,
+  readBundle,
+  readChartCsv,
+  reportedEntries,
+  uuidOf,
+} from '@evenfall/exchange';
+import { type Book, EQUIPMENT_KINDS, id, readFrame, stamp, unkeepableTexts } from '@evenfall/record';
 import { wordsFor } from '@evenfall/words';
 import { sql } from 'kysely';
 import type { World } from '../http/world.js';
@@ -17,7 +24,7 @@ export type Whose = { readonly book: Book; readonly person: string | null };
 export type FileBrought = Brought & {
   readonly format: 'fhir' | 'csv';
   readonly person: string;
-  /** Resources that hold no value, by type: nothing of them is kept. */
+  /** Resources or rows that hold no value to take in, by type or why: nothing of them is kept. */
   readonly passedOver: Readonly<Record<string, number>>;
 };
 
@@ -31,14 +38,60 @@ const refusedAll = (...refusals: Refusal[]): Parsed<never> => ({ ok: false, refu
  * clinic, or the other way round.
  */
 export async function bringFile(world: World, text: string, whose: Whose): Promise<Parsed<FileBrought>> {
+  if (!text.trimStart().startsWith('{')) return await bringTable(world, text, whose);
   let input: unknown;
   try {
     input = JSON.parse(text);
   } catch {
     return refusedAll(refusal('', 'missing', 'fhir-bundle', null));
   }
+  const unkeepable = unkeepableTexts(input);
+  if (unkeepable.length > 0) return refusedAll(...unkeepable);
   const read = readBundle(input);
   return read.ok ? await bringBundle(world, read.value, whose) : read;
+}
+
+/** A table holds no evidence: its values are from elsewhere, but those whose entries are here already. */
+async function bringTable(world: World, text: string, whose: Whose): Promise<Parsed<FileBrought>> {
+  const unkeepable = unkeepableTexts(text);
+  if (unkeepable.length > 0) return refusedAll(...unkeepable);
+  const read = readChartCsv(text);
+  if (!read.ok) return read;
+  const { notices, birthDate, reported, refused, passedOver } = read.value;
+  const person = (whose.person ?? id.safeParse(read.value.person).data) || null;
+  if (person === null) return refusedAll(refusal('--person', 'missing', 'person-id', null));
+  if (notices.includes('INVENTED') !== world.site().invented)
+    return refusedAll(refusal('notice', 'contradicts', 'same-purpose', notices.join(' ')));
+  if (notices.some((notice) => notice !== 'INVENTED') && whose.book === 'care')
+    return refusedAll(refusal('notice', 'contradicts', 'no-test-data', notices.join(' ')));
+  const where = { site: world.site().id, book: whose.book, person };
+  const before = await readPerson(world.db, where);
+  if (before === null) return refusedAll(refusal('--person', 'unknown-id', 'person-in-book', person));
+  const born = before.identity?.birthDate ?? null;
+  if (born !== null && birthDate !== null && born !== birthDate)
+    return refusedAll(refusal('--person', 'contradicts', 'same-birth-date', null));
+  const here = new Set(before.entries.map((entry) => entry.id));
+  const others = reported.filter(({ content }) => !here.has(content.source.id ?? ''));
+  const brought = await bringReported(world, others, where);
+  const already = brought.already + reported.length - others.length;
+  const more = brought.refused.map(ofLine);
+  return {
+    ok: true,
+    value: {
+      format: 'csv',
+      person,
+      added: brought.added,
+      already,
+      refused: [...refused, ...more],
+      passedOver,
+    },
+  };
+}
+
+/** `/lines/5/measuredAt` as the line and what stands below it. */
+function ofLine(refused: Refusal): Refusal {
+  const found = /^\/lines\/(\d+)(.*)$/.exec(refused.field);
+  return found === null ? refused : { ...refused, line: Number(found[1]), field: found[2] ?? '' };
 }
 
 async function bringBundle(world: World, bundle: ReadBundle, whose: Whose): Promise<Parsed<FileBrought>> {
@@ -68,7 +121,9 @@ async function bringBundle(world: World, bundle: ReadBundle, whose: Whose): Prom
   if (own.length === 0 && born !== null && bundle.birthDate !== null && born !== bundle.birthDate)
     return refusedAll(refusal('--person', 'contradicts', 'same-birth-date', null));
 
-  for (const one of bundle.agents) await addAgent(world.db, where.site, one);
+  const acting = new Set(own.map(({ frame }) => frame.agent));
+  for (const one of bundle.agents.filter((who) => acting.has(who.id)))
+    await addAgent(world.db, where.site, one);
   for (const { at, content } of bundle.protocols) {
     const kept = await addProtocol(world.db, where.site, content);
     if (!kept.ok) refused.push(...kept.refusals.map((one) => ({ ...one, field: at + one.field })));

@@ -1,5 +1,5 @@
 import { type Refusal, refusal } from '@evenfall/clinical';
-import { type Agent, agent, type Identity, identity } from '@evenfall/record';
+import { type Agent, agent, type Identity, identity, unkeepableTexts } from '@evenfall/record';
 import { OUR_EXTENSIONS } from '../systems.js';
 import { asObject, type Json, listIn, textIn } from './json.js';
 
@@ -10,13 +10,14 @@ export type OwnEntry = {
   readonly recordedAt: string | null;
 };
 
-/** The JSON text of an extension of ours; undefined where the resource has none, null where it is no JSON. */
+/** The JSON text of an extension of ours; undefined where the resource has none, null where it is no JSON, or text that cannot be kept. */
 function extensionOf(resource: Json, url: string): unknown {
   const at = listIn(resource, 'extension').findIndex((one) => asObject(one).url === url);
   if (at < 0) return undefined;
   const text = textIn(asObject(listIn(resource, 'extension')[at]), 'valueString') ?? '';
   try {
-    return JSON.parse(text);
+    const value: unknown = JSON.parse(text);
+    return unkeepableTexts(value).length > 0 ? null : value;
   } catch {
     return null;
   }

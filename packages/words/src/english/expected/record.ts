@@ -68,6 +68,10 @@ export const record = {
   'opened-before': () => 'a { or [ before it, or the sign twice',
   'no-part-in-part': () => 'a ] before another [, or the sign twice',
   'fhir-bundle': () => 'a FHIR bundle (JSON), or a table that evenfall export wrote (CSV)',
+  'closed-quote': () => 'a quote that is closed',
+  'heading-of-chart': () => 'the headings of a table that evenfall export --as csv wrote',
+  'schema-of-chart': (f, say) => `evenfall-chart-${say.short(f.value('newest'))} or older`,
+  'cells-as-headings': (f, say) => `${say.short(f.value('wanted'))} cells, as many as there are headings`,
   'fhir-resource': () => 'a resource with its type',
   'vital-sign-code': () =>
     'a LOINC code of a pressure, pulse, breaths, temperature, saturation, weight or height',

@@ -1,0 +1,237 @@
+import { type Parsed, type Refusal, type RefusalCode, refusal } from '@evenfall/clinical';
+import { type ReportedContent, type ReportedValue, refusalsOf, reportedValue, stamp } from '@evenfall/record';
+import type { Reported } from '../../reading/reported.js';
+import { CSV_SCHEMA_NUMBER } from '../schemaNumber.js';
+import { readTable, type Table, type TableRecord } from './records.js';
+
+/** What a table holds for this record. */
+export type ReadChartCsv = {
+  /** The person whom every row is of. */
+  readonly person: string;
+  readonly birthDate: string | null;
+  readonly notices: readonly string[];
+  /** Values as they stand, each with the entry that it was in the record that wrote it. */
+  readonly reported: readonly Reported[];
+  readonly refused: readonly Refusal[];
+  /** Rows that hold no value to take in, by why: their number. */
+  readonly passedOver: Readonly<Record<string, number>>;
+};
+
+/** Headings without which no row can be read. */
+const NEEDED = ['schema', 'person', 'entry', 'sign', 'standing', 'measuredAt'] as const;
+
+/**
+ * Reads a table that `evenfall export --as csv` wrote, also after a spreadsheet saved it. A row holds no evidence, so
+ * its value is one from elsewhere. Rows that were replaced, or that say what was not done, are passed over and counted.
+ *
+ * Errors: no heading that can be used, a newer schema, rows of several people. A row that cannot be read is in
+ * `refused` with its line and heading, and the rest is read all the same.
+ */
+export function readChartCsv(text: string): Parsed<ReadChartCsv> {
+  const table = readTable(text);
+  if (!table.ok) return table;
+  const [heading, ...records] = table.value.records;
+  const wrong = wrongHeading(heading);
+  if (heading === undefined || wrong.length > 0) return { ok: false, refusals: wrong };
+  const rows = records.map((record) => new Row(record, heading.cells, table.value));
+  const persons = new Set(rows.map((row) => row.text('person')));
+  const [person = null] = persons;
+  if (person === null || persons.size > 1) {
+    const refused = refusal('person', person === null ? 'missing' : 'contradicts', 'one-subject', null);
+    return { ok: false, refusals: [refused] };
+  }
+  const reported: Reported[] = [];
+  const refused: Refusal[] = [];
+  const passedOver: Record<string, number> = {};
+  const pass = (why: string) => {
+    passedOver[why] = (passedOver[why] ?? 0) + 1;
+  };
+  for (const row of rows) {
+    const newer = row.newerSchema();
+    if (newer !== null) refused.push(newer);
+    else if (row.cells.length !== heading.cells.length) refused.push(row.misshapen(heading.cells.length));
+    else {
+      const why = passedOverBecause(row);
+      if (why !== null) pass(why);
+      else {
+        const one = readRow(row);
+        if (one !== null) reported.push(one);
+        refused.push(...row.refusals);
+      }
+    }
+  }
+  const [first] = rows;
+  return {
+    ok: true,
+    value: {
+      person,
+      birthDate: first?.text('birthDate') ?? null,
+      notices: (first?.text('notice') ?? '').split(' ').filter((notice) => notice !== ''),
+      reported,
+      refused,
+      passedOver,
+    },
+  };
+}
+
+function wrongHeading(heading: TableRecord | undefined): Refusal[] {
+  const missing = NEEDED.filter((name) => heading?.cells.includes(name) !== true);
+  return missing.map((name) =>
+    refusal(name, 'missing', 'heading-of-chart', null, { line: heading?.line ?? 1 }),
+  );
+}
+
+/** A value that stands no more, a sign that was not taken, one that gave no number, or one that has none at all. */
+function passedOverBecause(row: Row): string | null {
+  if (row.text('notDone') !== null) return 'notDone';
+  const standing = row.text('standing');
+  if (standing === 'replaced' || standing === 'says-entered-in-error') return standing;
+  const sign = row.text('sign');
+  if (sign === 'pain' || sign === 'consciousness') return sign;
+  const keys = sign !== null && Object.hasOwn(NUMBERS, sign) ? NUMBERS[sign as Sign] : null;
+  return keys?.every(([heading]) => row.text(heading) === null) ? 'withoutNumber' : null;
+}
+
+type Sign = ReportedValue['of'];
+
+/** The headings of the numbers of each sign, with their keys. */
+const NUMBERS: Readonly<Record<Sign, readonly (readonly [heading: string, key: string])[]>> = {
+  pressure: [
+    ['systolic', 'systolic'],
+    ['diastolic', 'diastolic'],
+  ],
+  pulse: [['perMinute', 'perMinute']],
+  breaths: [['perMinute', 'perMinute']],
+  temperature: [['celsius', 'celsius']],
+  'oxygen-saturation': [['oxygenSaturationPercent', 'percent']],
+  weight: [['weightKg', 'kg']],
+  height: [['heightCm', 'cm']],
+};
+
+function readRow(row: Row): Reported | null {
+  const sign = row.text('sign');
+  if (sign === null || !Object.hasOwn(NUMBERS, sign)) {
+    row.refuse('sign', sign === null ? 'missing' : 'unknown-id', 'choice', sign, Object.keys(NUMBERS));
+    return null;
+  }
+  const of = sign as Sign;
+  const numbers = NUMBERS[of].map(([heading, key]) => [key, row.number(heading)] as const);
+  const measuredAt = stamp.safeParse({
+    at: row.text('measuredAt') ?? '',
+    zone: row.text('zone') ?? 'UTC',
+    asEntered: null,
+  });
+  if (!measuredAt.success) {
+    const got = row.text('measuredAt');
+    row.refuse('measuredAt', got === null ? 'missing' : 'not-a-time', 'datetime', got);
+  }
+  const value = reportedValue.safeParse({ of, ...Object.fromEntries(numbers) });
+  if (!value.success && row.refusals.length === 0) {
+    for (const one of refusalsOf(value.error, { of, ...Object.fromEntries(numbers) })) {
+      const heading = NUMBERS[of].find(([, key]) => one.field === `/${key}`)?.[0] ?? 'sign';
+      row.refuse(heading, one.code, one.expected, row.text(heading), one.choices, one.figures);
+    }
+  }
+  if (!measuredAt.success || !value.success || row.refusals.length > 0) return null;
+  const words = (heading: string) => row.text(heading)?.slice(0, LONGEST_WORDS) ?? null;
+  const status = row.text('status');
+  const content: ReportedContent = {
+    value: value.data,
+    asSent: null,
+    by: words('saidBy') ?? words('agent'),
+    method: words('method'),
+    site:
+      [words('side'), words('cuffSite') ?? words('temperatureSite')]
+        .filter((one) => one !== null)
+        .join(' ') || null,
+    posture: words('posture'),
+    interpretation: null,
+    status: status === 'final' || status === 'preliminary' ? status : 'unknown',
+    until: null,
+    note: row.text('note')?.slice(0, LONGEST_NOTE) ?? null,
+    source: { format: 'csv', id: row.text('entry') },
+  };
+  return {
+    at: `/lines/${row.line}`,
+    content,
+    measuredAt: measuredAt.data,
+    isInError: row.text('standing') === 'entered-in-error',
+  };
+}
+
+/** Longer words than these are cut. Characters; source: decision of this project. */
+const LONGEST_WORDS = 200;
+const LONGEST_NOTE = 1000;
+
+/** A number as this program and spreadsheets write one: never hexadecimal, never with a thousands sign. */
+const NUMBER = /^-?\d+(\.\d+)?$/;
+const NUMBER_WITH_COMMA = /^-?\d+([.,]\d+)?$/;
+
+/** The cells of one record under their headings, and what is wrong with them. */
+class Row {
+  readonly line: number;
+  readonly cells: readonly string[];
+  readonly refusals: Refusal[] = [];
+  private readonly headings: readonly string[];
+  private readonly hasDecimalComma: boolean;
+
+  constructor({ line, cells }: TableRecord, headings: readonly string[], { hasDecimalComma }: Table) {
+    this.line = line;
+    this.cells = cells;
+    this.headings = headings;
+    this.hasDecimalComma = hasDecimalComma;
+  }
+
+  /** The text under a heading, without the apostrophe that keeps a spreadsheet from running it; null for an empty cell. */
+  text(heading: string): string | null {
+    const cell = this.cells[this.headings.indexOf(heading)] ?? '';
+    const plain = /^'[=+\-@\t\r]/.test(cell) ? cell.slice(1) : cell;
+    return plain.trim() === '' ? null : plain;
+  }
+
+  /** The number under a heading; null for an empty cell, and for one that is refused. */
+  number(heading: string): number | null {
+    const text = this.text(heading)?.trim() ?? null;
+    if (text === null) return null;
+    if (!(this.hasDecimalComma ? NUMBER_WITH_COMMA : NUMBER).test(text)) {
+      this.refuse(heading, 'not-a-number', 'a-number', text);
+      return null;
+    }
+    return Number(text.replace(',', '.'));
+  }
+
+  refuse(
+    heading: string,
+    code: RefusalCode,
+    expected: string,
+    got: unknown,
+    choices: readonly string[] = [],
+    figures: Refusal['figures'] = {},
+  ): void {
+    this.refusals.push(refusal(heading, code, expected, got, { line: this.line, choices, figures }));
+  }
+
+  newerSchema(): Refusal | null {
+    const schema = this.text('schema');
+    const number = Number(/^evenfall-chart-(\d+)$/.exec(schema ?? '')?.[1] ?? Number.NaN);
+    if (number <= CSV_SCHEMA_NUMBER) return null;
+    const figures = { newest: CSV_SCHEMA_NUMBER };
+    return refusal('schema', schema === null ? 'missing' : 'unknown-id', 'schema-of-chart', schema, {
+      line: this.line,
+      figures,
+    });
+  }
+
+  /** A row of another width: a delimiter within a cell, or a line that was cut. */
+  misshapen(wanted: number): Refusal {
+    const figures = { cells: this.cells.length, wanted };
+    return refusal('', 'contradicts', 'cells-as-headings', this.cells.length, { line: this.line, figures });
+  }
+}
+
+/** The number of a heading's column from 1, in a table; null where it has no such heading. */
+export function columnOf(text: string, heading: string): number | null {
+  const table = readTable(text);
+  const at = table.ok ? (table.value.records[0]?.cells.indexOf(heading) ?? -1) : -1;
+  return at < 0 ? null : at + 1;
+}

@@ -35,3 +35,15 @@ test('accounts come back with a backup, sign-ins do not', async () => {
   await source.close();
   await target.close();
 }, 60_000);
+
+test('a try to sign in, which anybody may make of a new record, does not stand in the way of a restore', async () => {
+  const source = await openMemory();
+  const backup = (await (await TestClinic.open(source)).send('GET', '/control/backup')).text;
+  const target = await openMemory();
+  const restored = await TestClinic.open(target, { agent: false });
+  const tried = await restored.send('POST', '/api/sign-in', { signIn: 'ada', passPhrase: 'a lamp too many' });
+  expect(tried.status).toBe(401);
+  expect((await restored.send('POST', '/control/restore', backup)).status).toBe(200);
+  await source.close();
+  await target.close();
+}, 60_000);

@@ -67,6 +67,8 @@ function isDangling(error: unknown): boolean {
 /** A new clinic's site makes room for the one in the backup; a record that holds anything is not touched. */
 async function emptied(tx: Transaction<Tables>): Promise<void> {
   if (await holdsAnything(tx)) throw new Refused([refusal('', 'contradicts', 'empty-record', null)]);
+  // Anybody may have tried to sign in, where there is no account yet.
+  await tx.deleteFrom('sign_in_guess').execute();
   await tx.deleteFrom('site').execute();
 }
 

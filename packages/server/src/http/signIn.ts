@@ -7,9 +7,17 @@ import { keepOwnPhrase, keepPin, needsSignIn } from '../signIn/accounts.js';
 import { SIGN_IN } from '../signIn/figures.js';
 import { findToSignIn } from '../signIn/findToSignIn.js';
 import { countGuess, forgetGuesses } from '../signIn/guesses.js';
-import { Busy, isSecret } from '../signIn/secret.js';
+import { Busy, inTurn, isSecret } from '../signIn/secret.js';
 import { wrongPhrase, wrongPin } from '../signIn/secretRules.js';
-import { lock, onDevice, signIn, signOut, signOutElsewhere, takeOver } from '../signIn/signIns.js';
+import {
+  type Checked,
+  lock,
+  onDevice,
+  signIn,
+  signOut,
+  signOutElsewhere,
+  takeOver,
+} from '../signIn/signIns.js';
 import { problemAnswer } from './problems.js';
 import { cookieName, tokenOf } from './signedIn.js';
 import type { World } from './world.js';
@@ -23,7 +31,8 @@ export function signInRoutes(app: OpenAPIHono, world: World): void {
   app.openapi(ROUTES.signIn, async (c) => {
     const { signIn: name, passPhrase } = c.req.valid('json');
     return (await checked(c, name, passPhrase, async (found) => {
-      const token = await signIn(db, site().id, found.id, tokenOf(c, site().id), now());
+      const token = await signIn(db, site().id, found, tokenOf(c, site().id), now());
+      if (token === null) return wrongSecret(c, '/passPhrase', 'right-pass-phrase');
       giveCookie(c, token);
       return c.json(await stateOf(token), 200);
     })) as never;
@@ -62,7 +71,8 @@ export function signInRoutes(app: OpenAPIHono, world: World): void {
     if (wrong.length > 0) return problemAnswer(c, 422, wrong) as never;
     return (await checked(c, asker.signIn, old, '/old', async (found) => {
       const token = tokenOf(c, site().id);
-      await keepOwnPhrase(db, site().id, found.id, passPhrase);
+      if (!(await keepOwnPhrase(db, site().id, found, passPhrase)))
+        return wrongSecret(c, '/old', 'right-pass-phrase');
       if (token !== null) await signOutElsewhere(db, site().id, found.id, token);
       return c.json(await stateOf(token), 200);
     })) as never;
@@ -75,7 +85,8 @@ export function signInRoutes(app: OpenAPIHono, world: World): void {
     const wrong = pin === null ? [] : wrongPin(pin, '/pin');
     if (wrong.length > 0) return problemAnswer(c, 422, wrong) as never;
     return (await checked(c, asker.signIn, passPhrase, async (found) => {
-      await keepPin(db, site().id, found.id, pin);
+      if (!(await keepPin(db, site().id, found, pin)))
+        return wrongSecret(c, '/passPhrase', 'right-pass-phrase');
       return c.json(await stateOf(tokenOf(c, site().id)), 200);
     })) as never;
   });
@@ -90,7 +101,7 @@ export function signInRoutes(app: OpenAPIHono, world: World): void {
     };
   }
 
-  type Then = (found: { readonly id: string }) => Promise<Response>;
+  type Then = (found: Checked) => Promise<Response>;
 
   /** Goes on with whoever has that name and that pass phrase; a try too many is told when to come back. */
   async function checked(
@@ -102,16 +113,25 @@ export function signInRoutes(app: OpenAPIHono, world: World): void {
   ): Promise<Response> {
     const [at, goOn] = typeof field === 'string' ? [field, then as Then] : ['/passPhrase', field];
     return await unlessBusy(c, async () => {
-      const wait = await countGuess(db, site().id, name, now());
+      // On the way in nobody is known yet; every other route that asks for a pass phrase is of somebody signed in.
+      const lane = c.get('asker') === undefined ? 'stranger' : 'known';
+      const { wait, found } = await inTurn(lane, () => tryPhrase(name, phrase));
       if (wait > 0) return tooOften(c, wait);
-      const found = await findToSignIn(db, site().id, name);
-      if (!(await isSecret(phrase, found?.phrase ?? null)) || found === null) {
+      if (found === null) {
         world.log({ event: 'sign-in-refused', by: 'pass-phrase', ended: false });
         return wrongSecret(c, at, 'right-pass-phrase');
       }
       await forgetGuesses(db, site().id, name);
       return await goOn(found);
     });
+  }
+
+  /** Counts a try and looks at it; nothing is counted of one that never got its turn. */
+  async function tryPhrase(name: string, phrase: string): Promise<{ wait: number; found: Checked | null }> {
+    const wait = await countGuess(db, site().id, name, now());
+    if (wait > 0) return { wait, found: null };
+    const found = await findToSignIn(db, site().id, name);
+    return { wait, found: (await isSecret(phrase, found?.phrase ?? null)) ? found : null };
   }
 
   function giveCookie(c: Context, token: string): void {

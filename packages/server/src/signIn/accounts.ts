@@ -5,6 +5,7 @@ import type { Tables } from '../database/schema.js';
 import { addAgent } from '../store/agents.js';
 import { hashOf } from './secret.js';
 import { wrongPhrase } from './secretRules.js';
+import type { Checked } from './signIns.js';
 
 /** An account as everybody who administers may see it: never its secrets. */
 export type Account = {
@@ -153,24 +154,35 @@ export async function changeAccount(
   });
 }
 
-/** Keeps a pass phrase that its own user chose; other devices are signed out. */
-export async function keepOwnPhrase(db: Db, site: string, id: string, phrase: string): Promise<void> {
-  const hash = await hashOf(phrase);
-  await db
+/**
+ * Keeps a pass phrase that its own user chose, in the place of the one they just gave. False where an owner closed the
+ * account, or gave it another first pass phrase, since: the one that was given opens nothing any more.
+ */
+export async function keepOwnPhrase(db: Db, site: string, given: Checked, phrase: string): Promise<boolean> {
+  return await keepSecret(db, site, given, { phrase: await hashOf(phrase), is_own_phrase: true });
+}
+
+/** Keeps a PIN; null takes it away. False as for a pass phrase. */
+export async function keepPin(db: Db, site: string, given: Checked, pin: string | null): Promise<boolean> {
+  return await keepSecret(db, site, given, { pin: pin === null ? null : await hashOf(pin) });
+}
+
+type Secrets = { readonly phrase: string; readonly is_own_phrase: boolean } | { readonly pin: string | null };
+
+async function keepSecret(db: Db, site: string, { id, phrase }: Checked, secrets: Secrets): Promise<boolean> {
+  const row = await db
     .updateTable('account')
-    .set({ phrase: hash, is_own_phrase: true })
+    .set(secrets)
     .where('site', '=', site)
     .where('id', '=', id)
-    .execute();
+    .where('phrase', '=', phrase)
+    .where('closed_at', 'is', null)
+    .returning('id')
+    .executeTakeFirst();
+  return row !== undefined;
 }
 
-/** Keeps a PIN; null takes it away. */
-export async function keepPin(db: Db, site: string, id: string, pin: string | null): Promise<void> {
-  const hash = pin === null ? null : await hashOf(pin);
-  await db.updateTable('account').set({ pin: hash }).where('site', '=', site).where('id', '=', id).execute();
-}
-
-/** The agents among these who sign in themselves. */
+/** The agents among these who sign in themselves, or did: the name of a closed account is nobody else’s either. */
 export async function agentsWithAccount(
   db: Db,
   site: string,
@@ -182,7 +194,6 @@ export async function agentsWithAccount(
     .select('agent')
     .where('site', '=', site)
     .where('agent', 'in', [...agents])
-    .where('closed_at', 'is', null)
     .execute();
   return new Set(rows.map(({ agent }) => agent));
 }

@@ -3,7 +3,7 @@ import type { AccountRole } from '@evenfall/record';
 import { type Kysely, sql } from 'kysely';
 import type { Tables } from '../database/schema.js';
 import { SIGN_IN } from './figures.js';
-import { isSecret } from './secret.js';
+import { inTurn, isSecret } from './secret.js';
 
 type Db = Kysely<Tables>;
 
@@ -82,20 +82,33 @@ export async function seen(db: Db, site: string, token: string, now: Date): Prom
     .execute();
 }
 
+/** An account whose pass phrase was right, with the hash it was held against. */
+export type Checked = { readonly id: string; readonly phrase: string };
+
 /**
  * Signs an account in on a device, beside who was signed in there before. The device gets a new token; the old one opens
- * nothing any more.
+ * nothing any more. Null where the account was closed, or got another pass phrase, since this one was looked at.
  */
 export async function signIn(
   db: Db,
   site: string,
-  account: string,
+  { id: account, phrase }: Checked,
   old: string | null,
   now: Date,
-): Promise<string> {
+): Promise<string | null> {
   const token = newToken();
   const device = hashed(token);
-  await db.transaction().execute(async (tx) => {
+  return await db.transaction().execute(async (tx) => {
+    const still = await tx
+      .selectFrom('account')
+      .select('id')
+      .where('site', '=', site)
+      .where('id', '=', account)
+      .where('phrase', '=', phrase)
+      .where('closed_at', 'is', null)
+      .forShare()
+      .executeTakeFirst();
+    if (still === undefined) return null;
     if (old !== null) {
       await tx
         .updateTable('sign_in')
@@ -120,8 +133,8 @@ export async function signIn(
       .where('site', '=', site)
       .where('signed_at', '<=', before(now, SIGN_IN.wholeHours * 60))
       .execute();
+    return token;
   });
-  return token;
 }
 
 /** Nobody acts on the device until a PIN or a pass phrase is given. */
@@ -137,8 +150,24 @@ export async function lock(db: Db, site: string, token: string): Promise<void> {
 /**
  * Somebody whose pass phrase was given on this device takes it over by PIN. Each wrong PIN is counted before it is looked
  * at; one too many ends the sign-in, and the pass phrase is asked for again.
+ *
+ * Errors: `Busy`; then nothing was counted.
  */
 export async function takeOver(
+  db: Db,
+  site: string,
+  token: string,
+  account: string,
+  pin: string,
+  now: Date,
+): Promise<'taken' | 'wrong' | 'ended'> {
+  // Whoever never gave a pass phrase here waits in no queue.
+  const { here } = await onDevice(db, site, token, now);
+  if (!here.some((one) => one.account === account && one.hasPin)) return 'ended';
+  return await inTurn('known', () => tryPin(db, site, token, account, pin, now));
+}
+
+async function tryPin(
   db: Db,
   site: string,
   token: string,

@@ -26,6 +26,15 @@ test('in a class a shared device may name whoever has no account, and nobody who
   expect(barred(['supervisor'], { agent: OTHER, book: 'class' }, () => true)).toEqual(['/agent']);
 });
 
+test('in a class too whoever begins, ends, keeps or supervises does so in their own name', () => {
+  const others = { agent: OTHER, book: 'class' };
+  for (const kind of ['class-session', 'class-session-ended', 'kept-by-agreement', 'countersigned'])
+    expect([kind, barred(['supervisor'], { ...others, kind })]).toEqual([kind, ['/agent']]);
+  for (const role of ['supervisor', 'teacher', 'assessor'])
+    expect([role, barred(['supervisor'], { ...others, role })]).toEqual([role, ['/agent']]);
+  expect(barred(['supervisor'], { book: 'class', kind: 'class-session', role: 'teacher' })).toEqual([]);
+});
+
 test('a learner’s round of a patient stays preliminary; that of a clinician need not', () => {
   const final = { kind: 'round', content: { status: 'final' } };
   const preliminary = { kind: 'round', content: { status: 'preliminary' } };

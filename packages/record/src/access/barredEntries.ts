@@ -1,6 +1,7 @@
 import { type Refusal, refusal } from '@evenfall/clinical';
 import type { KindName } from '../content/kinds.js';
 import type { EntryFrame } from '../entry/entry.js';
+import type { Role } from '../entry/role.js';
 import { type Access, hasRole } from './access.js';
 import type { AccountRole } from './accountRole.js';
 
@@ -24,12 +25,16 @@ const RESERVED: Readonly<Partial<Record<KindName, readonly AccountRole[]>>> = {
 /** Whoever takes signs of people. */
 const TAKING: readonly AccountRole[] = ['clinician', 'supervisor', 'learner'];
 
+/** Roles of whoever answers for others. */
+const SUPERVISING: readonly Role[] = ['supervisor', 'teacher', 'assessor'];
+
 /**
  * What a signed-in account may not keep: an entry in the name of somebody else, of a kind or in a role that is not theirs,
  * and, for whoever is only learning, a round of a patient that is not preliminary. In the class book a reading may name
- * any agent without an account of their own, for learners share a device.
+ * any agent without an account of their own, for learners share a device; whoever begins, ends, keeps or supervises does
+ * so in their own name there too.
  *
- * @param hasAccount whether an agent signs in themselves
+ * @param hasAccount whether an agent signs in themselves, or did
  * @returns refusals by place: `/agent`, `/kind`, `/role`, `/content/status`. Source: decision of this project.
  */
 export function barredEntry(
@@ -38,12 +43,13 @@ export function barredEntry(
   hasAccount: (agent: string) => boolean,
 ): Refusal[] {
   const isOwn = agent === access.agent;
-  if (!isOwn && (book !== 'class' || hasAccount(agent)))
+  const isShared = book === 'class' && RESERVED[kind] === undefined && !SUPERVISING.includes(role);
+  if (!isOwn && (!isShared || hasAccount(agent)))
     return [refusal('/agent', 'contradicts', 'agent-signed-in', agent)];
   const allowed = RESERVED[kind] ?? TAKING;
   if (!hasRole(access, ...allowed))
     return [refusal('/kind', 'contradicts', 'kind-of-role', kind, { choices: [...allowed] })];
-  if (['supervisor', 'teacher', 'assessor'].includes(role) && !hasRole(access, 'supervisor'))
+  if (SUPERVISING.includes(role) && !hasRole(access, 'supervisor'))
     return [refusal('/role', 'contradicts', 'role-of-account', role, { choices: ['supervisor'] })];
   const isLearning = !hasRole(access, 'clinician', 'supervisor');
   if (isLearning && book === 'care' && kind === 'round' && content.status !== 'preliminary')

@@ -10,11 +10,12 @@ import { keepSending } from './server/sendWaiting.js';
 import { serverBy } from './server/server.js';
 import { createShell, deviceWorkers } from './shell/shell.js';
 import { Gate } from './signIn/Gate.js';
-import { remember, rememberedIn } from './signIn/rememberedIn.js';
+import { REMEMBERED_KEY, remember, rememberedIn } from './signIn/rememberedIn.js';
 import { askingAgain, createSignIn } from './signIn/signIn.js';
 import { ownerOf } from './signIn/standing.js';
 import { watchIdle } from './signIn/watchIdle.js';
 import { askBeforeLeaving } from './store/leaving.js';
+import { takeOn } from './store/beforeAccounts.js';
 import { createStore, type Shelf, shelfKeyOf } from './store/store.js';
 import { keepTab, knownInTab, TAB_KEY, type TabShelf } from './store/tabShelf.js';
 import './styles/tokens.css';
@@ -64,6 +65,7 @@ if (remembered?.current != null) {
   const { agent } = remembered.current;
   // Whoever is signed in measures: nobody charts in the name of somebody else.
   store.change((state) => ({ ...state, kept: { ...state.kept, agent: agent.id } }));
+  takeOn(deviceShelf(), store, agent.id);
 }
 keepTab(store, tabShelf());
 askBeforeLeaving(store.get);
@@ -92,7 +94,15 @@ const app: App = {
   sending,
 };
 
-window.addEventListener('storage', () => store.reread());
+window.addEventListener('storage', ({ key }) => {
+  store.reread();
+  // Somebody else may have signed in in another tab: the cookie is theirs now, and this page is not.
+  if (key === REMEMBERED_KEY) void signIn.recall(rememberedIn(deviceShelf()));
+});
+// A page that the browser shows again as it was (back, forward) may be that of somebody who left.
+window.addEventListener('pageshow', ({ persisted }) => {
+  if (persisted) void signIn.recall(rememberedIn(deviceShelf()));
+});
 window.addEventListener('online', () => void sending.now());
 void signIn.ask().then(() => sending.now());
 signIn.subscribe(() => {

@@ -22,10 +22,12 @@ export function rememberedIn(shelf: Shelf | null): Remembered | null {
   }
 }
 
-export function remember(shelf: Shelf | null, remembered: Remembered): void {
+/** Says whether it was kept: a device that keeps nothing, or is full, asks the server each time. */
+export function remember(shelf: Shelf | null, remembered: Remembered): boolean {
   try {
     shelf?.setItem(REMEMBERED_KEY, JSON.stringify(remembered));
+    return shelf !== null;
   } catch {
-    // A device that keeps nothing asks the server each time.
+    return false;
   }
 }

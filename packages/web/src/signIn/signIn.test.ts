@@ -23,7 +23,7 @@ const state = (more: Partial<SignInState>): SignInState => ({
 });
 
 /** A page of a device that remembers `remembered`, and a server that answers `answers`, null for no answer. */
-function page(remembered: Remembered | null, answers: SignInState | null) {
+function page(remembered: Remembered | null, answers: SignInState | null, keeps = true) {
   const kept: Remembered[] = [];
   let begun = 0;
   const server = {
@@ -35,7 +35,7 @@ function page(remembered: Remembered | null, answers: SignInState | null) {
   const signIn = createSignIn({
     server,
     remembered,
-    remember: (next) => kept.push(next),
+    remember: (next) => keeps && kept.push(next) > 0,
     begin: () => {
       begun += 1;
     },
@@ -82,14 +82,48 @@ test('another account, or none where there was one, begins the page anew; the sa
   expect(none.begun()).toBe(1);
 });
 
-test('a locked device remembers whose drafts it keeps, and covers them', async () => {
+test('a locked device covers what it holds, and opens to nobody when it is loaded again without network', async () => {
   const here = [{ account: 'ada', agent: who('ada').agent, hasPin: true }];
   const locked = page({ needed: true, current: who('ada') }, state({ here }));
   await locked.signIn.lock();
   expect(locked.signIn.get()).toEqual({ is: 'out', here });
-  expect(locked.kept).toEqual([]);
+  const again = page(locked.kept.at(-1) ?? null, null);
+  await again.signIn.ask();
+  expect(again.signIn.get()).toEqual({ is: 'out', here: [] });
   locked.signIn.heard(state({ current: who('ada'), here }));
-  expect([locked.signIn.get().is, locked.begun()]).toEqual(['in', 0]);
+  expect([locked.signIn.get().is, locked.begun(), locked.kept.at(-1)?.current?.account]).toEqual([
+    'in',
+    0,
+    'ada',
+  ]);
+  // Whoever signs in on the page that was loaded again gets one that is theirs.
+  again.signIn.heard(state({ current: who('ada') }));
+  expect(again.begun()).toBe(1);
+});
+
+test('an old page shows nothing of who left: covered when locked elsewhere, begun anew for another, without network too', async () => {
+  const ada = { needed: true, current: who('ada') };
+  const locked = page(ada, null);
+  await locked.signIn.recall({ needed: true, current: null });
+  expect([locked.signIn.get(), locked.begun()]).toEqual([{ is: 'out', here: [] }, 0]);
+  const other = page(ada, null);
+  await other.signIn.recall({ needed: true, current: who('sol') });
+  expect(other.begun()).toBe(1);
+  const same = page(ada, null);
+  await same.signIn.recall(ada);
+  expect([same.signIn.get().is, same.begun()]).toEqual(['in', 0]);
+  const before = page(null, state({ needed: false }));
+  await before.signIn.recall(null);
+  expect([before.signIn.get().is, before.begun()]).toEqual(['open', 0]);
+});
+
+test('a device that keeps nothing does not begin anew without end, and shows nobody what another left', async () => {
+  const full = page(null, state({ current: who('ada') }), false);
+  await full.signIn.ask();
+  expect([full.signIn.get(), full.begun()]).toEqual([{ is: 'in', who: who('ada') }, 0]);
+  const others = page({ needed: true, current: who('sol') }, state({ current: who('ada') }), false);
+  await others.signIn.ask();
+  expect([others.signIn.get(), others.begun()]).toEqual([{ is: 'out', here: [] }, 0]);
 });
 
 test('a refusal because nobody is signed in makes the page ask who is', async () => {
@@ -108,8 +142,15 @@ test('what a device remembers is read back, and nothing else is', () => {
     setItem: (key: string, text: string) => void kept.set(key, text),
   };
   const remembered = { needed: true, current: who('ada') };
-  remember(shelf, remembered);
+  expect(remember(shelf, remembered)).toBe(true);
   expect(rememberedIn(shelf)).toEqual(remembered);
+  const full = {
+    ...shelf,
+    setItem: () => {
+      throw new Error('full');
+    },
+  };
+  expect([remember(full, remembered), remember(null, remembered)]).toEqual([false, false]);
   for (const text of ['', '{', 'null', '{}', '{"needed":"yes"}']) {
     kept.set(REMEMBERED_KEY, text);
     expect(rememberedIn(shelf), text).toBeNull();

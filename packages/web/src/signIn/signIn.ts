@@ -8,6 +8,8 @@ export type SignIn = {
   readonly subscribe: (onChange: () => void) => () => void;
   /** Asks the server who is signed in. Without an answer nothing changes, but that a page which knew nothing opens. */
   readonly ask: () => Promise<void>;
+  /** Takes what another page of this device remembered meanwhile, and asks: an old page shows nothing of who left, without network neither. */
+  readonly recall: (remembered: Remembered | null) => Promise<void>;
   /** Takes what the server answered to a sign-in, a PIN or a sign-out. */
   readonly heard: (state: SignInState) => void;
   /** Locks the device. Answers false where the server was not reached: then it stays as it is. */
@@ -18,7 +20,8 @@ export type SignIn = {
 type Around = {
   readonly server: Server;
   readonly remembered: Remembered | null;
-  readonly remember: (remembered: Remembered) => void;
+  /** Says whether it was kept. */
+  readonly remember: (remembered: Remembered) => boolean;
   /** Begins the page anew, for somebody else: nothing of who was there before stays in it. */
   readonly begin: () => void;
 };
@@ -33,17 +36,25 @@ export function createSignIn({ server, remembered, remember, begin }: Around): S
   };
   const heard = (state: SignInState) => {
     const next = standingOf(state);
-    // While nobody acts, what the device keeps is still that of who did: it is theirs when they come back.
+    // While nobody acts, what this page holds is still that of who did: it is theirs when they come back.
     const isAnother =
       (next.is === 'in' && next.who.account !== owner) || (next.is === 'open' && owner !== null);
-    if (next.is !== 'out' || owner === null) remember({ needed: state.needed, current: state.current });
-    if (isAnother) return begin();
-    become(next);
+    // Locked or signed out is remembered too: loaded again without network the page opens to nobody.
+    const isKept = remember({ needed: state.needed, current: state.current });
+    if (!isAnother) return become(next);
+    if (isKept) return begin();
+    // Begun anew, a page that remembers nobody would begin again and again. What somebody left here opens to nobody else.
+    become(owner === null ? next : { is: 'out', here: [] });
   };
   const told = async (route: 'lockDevice' | 'signOut') => {
     const answer = await server.call(route, { body: {} });
     if (answer.ok) heard(answer.value);
     return answer.ok;
+  };
+  const ask = async () => {
+    const answer = await server.call('readSignIn', {});
+    if (answer.ok) heard(answer.value);
+    else if (standing.is === 'asking') become({ is: 'open' });
   };
   return {
     get: () => standing,
@@ -51,10 +62,12 @@ export function createSignIn({ server, remembered, remember, begin }: Around): S
       listeners.add(onChange);
       return () => listeners.delete(onChange);
     },
-    async ask() {
-      const answer = await server.call('readSignIn', {});
-      if (answer.ok) heard(answer.value);
-      else if (standing.is === 'asking') become({ is: 'open' });
+    ask,
+    async recall(now) {
+      if (now?.needed !== true) return await ask();
+      if (now.current !== null && now.current.account !== owner) return begin();
+      if (now.current === null && standing.is !== 'out') become({ is: 'out', here: [] });
+      await ask();
     },
     heard,
     lock: () => told('lockDevice'),

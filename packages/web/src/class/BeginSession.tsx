@@ -1,9 +1,10 @@
 import { useState } from 'react';
 import { useLocation } from 'wouter';
-import { useApp, useKept } from '../app/context.js';
+import { useApp } from '../app/context.js';
 import { useForm } from '../app/forms.js';
 import { Field } from '../parts/Field.js';
 import { localDate } from '../ports/stampAt.js';
+import { useAnswering } from '../signIn/useAccess.js';
 import { classEntry } from './classEntry.js';
 import { refusedText } from './refused.js';
 import { endOfDay, readSession, type SessionWrong } from './sessionForm.js';
@@ -13,7 +14,7 @@ export function BeginSession() {
   const { words, clock, server, store } = useApp();
   const now = clock.stamp();
   const form = useForm('begin-class', { endsBy: endOfDay(localDate(now)) });
-  const agent = useKept(({ kept }) => kept.agent);
+  const agent = useAnswering();
   const [wrong, setWrong] = useState<SessionWrong>({});
   const [refused, setRefused] = useState<string | null>(null);
   const [, go] = useLocation();

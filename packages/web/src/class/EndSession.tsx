@@ -3,6 +3,7 @@ import { useRef, useState } from 'react';
 import { useLocation } from 'wouter';
 import { useApp, useKept } from '../app/context.js';
 import { forgetSession } from '../server/loadClass.js';
+import { useAnswering } from '../signIn/useAccess.js';
 import type { EntryStart } from '../store/kept.js';
 import type { Ended } from './ClassPage.js';
 import { agreedByBoth, classEntry } from './classEntry.js';
@@ -17,7 +18,7 @@ export function EndSession({ session, rows }: EndSessionProps) {
   const app = useApp();
   const { words, server, store, clock, ids } = app;
   const dialog = useRef<HTMLDialogElement>(null);
-  const agent = useKept(({ kept }) => kept.agent);
+  const agent = useAnswering();
   const unsent = useKept(({ kept }) => kept.waiting).filter(({ draft }) => draft.session === session).length;
   const [agreements, setAgreements] = useState<Readonly<Record<string, Agreement>>>({});
   const [refused, setRefused] = useState<string | null>(null);

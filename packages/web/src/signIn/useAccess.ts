@@ -1,7 +1,7 @@
 import type { SignedInHere } from '@evenfall/api';
 import type { AccountRole } from '@evenfall/record';
 import { useSyncExternalStore } from 'react';
-import { useApp } from '../app/context.js';
+import { useApp, useKept } from '../app/context.js';
 
 /** Who is signed in; null where nobody has to. */
 export function useSignedIn(): SignedInHere | null {
@@ -14,4 +14,11 @@ export function useSignedIn(): SignedInHere | null {
 export function useMay(...roles: readonly AccountRole[]): boolean {
   const who = useSignedIn();
   return who === null || roles.some((role) => who.roles.includes(role));
+}
+
+/** Who answers for what is done: whoever is signed in, whoever a shared device was passed to; without accounts, who was chosen. */
+export function useAnswering(): string | null {
+  const who = useSignedIn();
+  const chosen = useKept(({ kept }) => kept.agent);
+  return who?.agent.id ?? chosen;
 }

@@ -2,7 +2,7 @@ import type { ChartRound, OpenActNow } from '@evenfall/record';
 import { publishedSource } from '@evenfall/words';
 import { useState } from 'react';
 import { formIn, useBook } from '../app/book.js';
-import { useApp, useKept } from '../app/context.js';
+import { useApp } from '../app/context.js';
 import { useForm } from '../app/forms.js';
 import { Field } from '../parts/Field.js';
 import { IncidentalNote } from '../parts/IncidentalNote.js';
@@ -10,6 +10,7 @@ import { WhoMeasures } from '../people/WhoMeasures.js';
 import { WRITTEN_SCHEMA } from '../round/entries.js';
 import { loadRecord } from '../server/load.js';
 import { refusedBecause } from '../server/server.js';
+import { useMeasuring } from '../signIn/useAccess.js';
 
 type CloseProps = {
   readonly round: ChartRound;
@@ -24,7 +25,7 @@ export function CloseActNow({ round, person, open }: CloseProps) {
   const now = clock.stamp();
   const inBook = useBook();
   const form = useForm(formIn(inBook, `close ${round.id}`), { at: now.at.slice(0, 16) });
-  const agent = useKept(({ kept }) => kept.agent);
+  const agent = useMeasuring();
   const [isAsked, setAsked] = useState(false);
   const [refused, setRefused] = useState<string | null>(null);
   const [whom, said] = [form.text('whom').trim(), form.text('said').trim()];

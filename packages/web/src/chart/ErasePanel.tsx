@@ -1,11 +1,12 @@
 import { useRef, useState } from 'react';
-import { useApp, useKept } from '../app/context.js';
+import { useApp } from '../app/context.js';
 import { useForm } from '../app/forms.js';
 import { Field } from '../parts/Field.js';
 import { WRITTEN_SCHEMA } from '../round/entries.js';
 import { discardRound } from '../round/rounds.js';
 import { BOOK, loadRecord } from '../server/load.js';
 import { refusedBecause } from '../server/server.js';
+import { useMeasuring } from '../signIn/useAccess.js';
 
 type ErasePanelProps = { readonly person: string; readonly name: string };
 
@@ -14,7 +15,7 @@ export function ErasePanel({ person, name }: ErasePanelProps) {
   const app = useApp();
   const { words, server, store } = app;
   const dialog = useRef<HTMLDialogElement>(null);
-  const agent = useKept(({ kept }) => kept.agent);
+  const agent = useMeasuring();
   const form = useForm(`erase ${person}`);
   const [typed, setTyped] = useState('');
   const [isAsked, setAsked] = useState(false);

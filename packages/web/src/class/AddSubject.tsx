@@ -2,10 +2,11 @@ import type { PersonRow } from '@evenfall/api';
 import { CLASS_IDENTIFIERS } from '@evenfall/record';
 import { useState } from 'react';
 import { formIn, useBook } from '../app/book.js';
-import { useApp, useKept } from '../app/context.js';
+import { useApp } from '../app/context.js';
 import { useForm } from '../app/forms.js';
 import { Field } from '../parts/Field.js';
 import { loadClass } from '../server/loadClass.js';
+import { useMeasuring } from '../signIn/useAccess.js';
 import { classEntry } from './classEntry.js';
 import { refusedText } from './refused.js';
 import { readSubject, type SubjectWrong, suggestPseudonym } from './subjectForm.js';
@@ -21,7 +22,7 @@ export function AddSubject({ session, rows }: AddSubjectProps) {
   const form = useForm(formIn(useBook(), 'add-subject'), {
     pseudonym: suggestPseudonym(birds, session, taken),
   });
-  const agent = useKept(({ kept }) => kept.agent);
+  const agent = useMeasuring();
   const [wrong, setWrong] = useState<SubjectWrong>({});
   const [refused, setRefused] = useState<string | null>(null);
 

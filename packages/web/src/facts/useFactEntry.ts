@@ -1,10 +1,11 @@
 import type { Amends } from '@evenfall/record';
 import { useState } from 'react';
-import { useApp, useKept } from '../app/context.js';
+import { useApp } from '../app/context.js';
 import type { useForm } from '../app/forms.js';
 import { WRITTEN_SCHEMA } from '../round/entries.js';
 import { BOOK, loadRecord } from '../server/load.js';
 import { refusedBecause } from '../server/server.js';
+import { useMeasuring } from '../signIn/useAccess.js';
 
 type FactEntry = {
   readonly kind: 'fact' | 'fact-ended' | 'entered-in-error';
@@ -16,7 +17,7 @@ type FactEntry = {
 export function useFactEntry(person: string, form: ReturnType<typeof useForm>) {
   const app = useApp();
   const { words, server, store } = app;
-  const agent = useKept(({ kept }) => kept.agent);
+  const agent = useMeasuring();
   const [refused, setRefused] = useState<string | null>(null);
   const send = async ({ kind, content, amends = undefined }: FactEntry): Promise<boolean> => {
     setRefused(null);

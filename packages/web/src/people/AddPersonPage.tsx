@@ -8,6 +8,7 @@ import { localDate } from '../ports/stampAt.js';
 import { WRITTEN_SCHEMA } from '../round/entries.js';
 import { BOOK, loadPeople } from '../server/load.js';
 import { refusedBecause } from '../server/server.js';
+import { useMeasuring } from '../signIn/useAccess.js';
 import type { EntryStart } from '../store/kept.js';
 import { DoubtsNotice } from './DoubtsNotice.js';
 import { type Doubts, doubtsAbout, hasDoubts } from './doubts.js';
@@ -20,7 +21,7 @@ export function AddPersonPage() {
   const app = useApp();
   const { clock, words } = app;
   const form = useForm(ADD_PERSON);
-  const agent = useKept(({ kept }) => kept.agent);
+  const agent = useMeasuring();
   const device = useKept(({ kept }) => kept.device);
   const [, go] = useLocation();
   const [wrong, setWrong] = useState<IdentityWrong>({});

@@ -1,7 +1,7 @@
 import type { Identity } from '@evenfall/record';
 import { useState } from 'react';
 import { useLocation } from 'wouter';
-import { useApp, useKept } from '../app/context.js';
+import { useApp } from '../app/context.js';
 import { useForm } from '../app/forms.js';
 import { Asking } from '../parts/Asking.js';
 import { Page } from '../parts/Page.js';
@@ -10,6 +10,7 @@ import { WRITTEN_SCHEMA } from '../round/entries.js';
 import { useRecord } from '../round/useRound.js';
 import { BOOK, loadRecord } from '../server/load.js';
 import { refusedBecause } from '../server/server.js';
+import { useMeasuring } from '../signIn/useAccess.js';
 import { IdentityFields } from './IdentityFields.js';
 import { changedParts, type IdentityWrong, readIdentity } from './identityForm.js';
 import { WhoMeasures } from './WhoMeasures.js';
@@ -41,7 +42,7 @@ function CorrectForm({ person, was }: { readonly person: string; readonly was: I
   const { words, clock, server, store } = app;
   const { name, birthDate, number } = was;
   const form = useForm(`identity ${person}`, { name, birthDate: birthDate ?? '', number: number ?? '' });
-  const agent = useKept(({ kept }) => kept.agent);
+  const agent = useMeasuring();
   const [, go] = useLocation();
   const [wrong, setWrong] = useState<IdentityWrong>({});
   const [refused, setRefused] = useState<string | null>(null);

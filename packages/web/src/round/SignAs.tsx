@@ -5,7 +5,7 @@ import { useBook } from '../app/book.js';
 import { useApp, useKept } from '../app/context.js';
 import { Field } from '../parts/Field.js';
 import { WhoMeasures } from '../people/WhoMeasures.js';
-import { useMay, useSignedIn } from '../signIn/useAccess.js';
+import { useMay, useMeasuring, useSignedIn } from '../signIn/useAccess.js';
 import type { Kept } from '../store/kept.js';
 
 /** The roles in which somebody signs what they measured; an importer's come from a file. */
@@ -29,10 +29,10 @@ export type Signer = {
  * signature: the next one is taken for neither.
  */
 export function useSigner(): Signer {
-  const agent = useKept(({ kept }) => kept.agent);
+  const agent = useMeasuring();
   const who = useSignedIn();
   const isLearner = isOnlyLearning(who);
-  const saysSo = useKept(({ kept }) => kept.agent !== null && kept.learners?.includes(kept.agent) === true);
+  const saysSo = useKept(({ kept }) => agent !== null && kept.learners?.includes(agent) === true);
   const isPreliminary = isLearner || saysSo;
   const [chosen, setChosen] = useState<{ readonly by: string | null; readonly role: Role } | null>(null);
   const role = isPreliminary || chosen?.by !== agent ? 'observer' : (chosen?.role ?? 'observer');

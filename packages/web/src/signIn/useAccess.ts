@@ -1,6 +1,7 @@
 import type { SignedInHere } from '@evenfall/api';
 import type { AccountRole } from '@evenfall/record';
 import { useSyncExternalStore } from 'react';
+import { useBook } from '../app/book.js';
 import { useApp, useKept } from '../app/context.js';
 
 /** Who is signed in; null where nobody has to. */
@@ -21,4 +22,12 @@ export function useAnswering(): string | null {
   const who = useSignedIn();
   const chosen = useKept(({ kept }) => kept.agent);
   return who?.agent.id ?? chosen;
+}
+
+/** Who measures and charts: beside a bed whoever is signed in; in a class, and without accounts, who was chosen on the device. */
+export function useMeasuring(): string | null {
+  const who = useSignedIn();
+  const { book } = useBook();
+  const chosen = useKept(({ kept }) => kept.agent);
+  return who === null || book === 'class' ? chosen : who.agent.id;
 }

@@ -1,5 +1,6 @@
 import { spawnSync } from 'node:child_process';
-import { chmod, mkdtemp, readdir, realpath, rm } from 'node:fs/promises';
+import { createHash } from 'node:crypto';
+import { chmod, mkdtemp, readdir, realpath, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -20,6 +21,18 @@ async function outerFolder(): Promise<string> {
   onTestFinished(() => rm(folder, { recursive: true, force: true }));
   await chmod(folder, 0o755);
   return folder;
+}
+
+/** A backup of a clinic in which nobody but these acts. */
+function backupOf(agents: readonly { readonly id: string | undefined; readonly name: string }[]): string {
+  const at = '2026-11-25T10:00:00.000Z';
+  const site = { id: '01950000-0000-7000-8000-0000000000aa', name: 'Clinic', invented: false };
+  const header = { line: 'header', format: 'evenfall-backup', version: 2, program: 'test', madeAt: at, site };
+  const lines = [header, ...agents.map((one) => ({ line: 'agent', ...one, recordedAt: at }))];
+  const text = lines.map((line) => `${JSON.stringify(line)}\n`).join('');
+  const sha256 = createHash('sha256').update(text).digest('hex');
+  const counted = { header: 1, agent: agents.length };
+  return `${text}${JSON.stringify({ line: 'trailer', lines: counted, sha256 })}\n`;
 }
 
 const PHRASE = 'seven lanterns in a row';
@@ -54,6 +67,32 @@ describe('evenfall account', { timeout: 120_000 }, () => {
     expect((await account('', 'roles', '--sign-in', 'ada', '--role', 'clinician')).code).toBe(2);
     expect((await account(`${PHRASE} again\n`, 'pass-phrase', '--sign-in', 'ada')).code).toBe(0);
     expect((await account('', 'close', '--sign-in', 'nobody')).stderr).toMatch(/signs in here, got nobody/);
+  });
+
+  test('is for the person the charts name already, where one is called so and has no account', async () => {
+    const outer = await outerFolder();
+    const folder = join(outer, 'record');
+    const [ada, twin, other] = [1, 2, 3].map((at) => `01950000-0000-7000-8000-00000000000${at}`);
+    const named = [
+      { id: ada, name: 'Ada Thorn (invented)' },
+      { id: twin, name: 'Nils Marsh (invented)' },
+      { id: other, name: 'Nils Marsh (invented)' },
+    ];
+    const file = join(outer, 'clinic.jsonl');
+    await writeFile(file, backupOf(named));
+    await chmod(file, 0o644);
+    const typed = (input: string, ...args: string[]) =>
+      typedArgs([...args, '--data', folder, ...ACCOUNT], { env, input });
+    expect((await typed('', 'restore', file)).code).toBe(0);
+    const add = async (name: string, signIn: string) => {
+      const args = ['account', 'add', '--name', name, '--sign-in', signIn, '--role', 'owner', '--json'];
+      const { json } = await typed(`${PHRASE}\n`, ...args);
+      return (json as { agent: { id: string } }[])[0]?.agent.id;
+    };
+    expect(await add('Ada Thorn (invented)', 'ada')).toBe(ada);
+    // A second of that name is somebody else, and which of two was meant is not guessed.
+    expect(await add('Ada Thorn (invented)', 'ada-2')).not.toBe(ada);
+    expect([twin, other]).not.toContain(await add('Nils Marsh (invented)', 'nils'));
   });
 
   test.each([

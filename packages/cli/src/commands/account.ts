@@ -1,6 +1,6 @@
 import type { AccountRow } from '@evenfall/api';
 import { type Parsed, type Refusal, refusal } from '@evenfall/clinical';
-import { ACCOUNT_ROLES, type AccountRole } from '@evenfall/record';
+import { ACCOUNT_ROLES, type AccountRole, type Agent } from '@evenfall/record';
 import type { Problem } from '@evenfall/words';
 import { v7 } from 'uuid';
 import { type Answer, refused } from '../answer.js';
@@ -115,7 +115,7 @@ async function doIt(socket: string, input: Asked, context: Context): Promise<Ans
     known === undefined || input.doing === 'add'
       ? await ask(socket, 'POST', '/api/accounts', {
           id: v7(),
-          agent: { id: v7(), name: input.name },
+          agent: await agentCalled(socket, input.name, accounts),
           signIn: input.signIn,
           roles: input.roles,
           passPhrase: phrase?.value ?? '',
@@ -129,6 +129,18 @@ async function doIt(socket: string, input: Asked, context: Context): Promise<Ans
   const kept = sent.json as AccountRow;
   const said = words.sentence(DONE[input.doing], { signIn: kept.signIn, name: kept.agent.name });
   return { kind: 'one', json: { ...kept }, lines: [said, lineOf(kept, context)] };
+}
+
+/**
+ * Somebody the charts name already keeps that name in them, and what waits on their devices can be sent: the one agent who
+ * is called so and has no account. Nobody, or more than one: somebody new.
+ */
+async function agentCalled(socket: string, name: string, accounts: readonly AccountRow[]): Promise<Agent> {
+  const { agents } = (await ask(socket, 'GET', '/api/agents')).json as { agents: Agent[] };
+  const called = agents.filter(
+    (one) => one.name === name && !accounts.some(({ agent }) => agent.id === one.id),
+  );
+  return called.length === 1 && called[0] !== undefined ? called[0] : { id: v7(), name };
 }
 
 function changeOf({ doing, roles }: Asked, passPhrase: string): object {

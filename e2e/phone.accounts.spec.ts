@@ -186,6 +186,7 @@ test('a device that is left alone is locked, and a round signed meanwhile is sen
   await expect(heading(page, 'Who goes on?')).toBeVisible();
   await page.getByLabel('PIN').fill(PIN);
   await page.getByRole('button', { name: 'Open' }).tap();
+  await expect(heading(page, 'Who goes on?')).toHaveCount(0);
   await expect(page.getByText(/waiting for the server/i)).toHaveCount(0, { timeout: 30_000 });
   await page.goto(`${signed.address}/`);
   await page

@@ -16,6 +16,7 @@ import { ownerOf } from './signIn/standing.js';
 import { watchIdle } from './signIn/watchIdle.js';
 import { askBeforeLeaving } from './store/leaving.js';
 import { takeOn } from './store/beforeAccounts.js';
+import { type WholeShelf, waitingElsewhere } from './store/elsewhere.js';
 import { createStore, type Shelf, shelfKeyOf } from './store/store.js';
 import { keepTab, knownInTab, TAB_KEY, type TabShelf } from './store/tabShelf.js';
 import './styles/tokens.css';
@@ -31,7 +32,7 @@ import './styles/trend.css';
 import './styles/handover.css';
 
 /** Browsers that keep nothing throw on the mere asking. */
-function deviceShelf(): Shelf | null {
+function deviceShelf(): (Shelf & WholeShelf) | null {
   try {
     return window.localStorage;
   } catch {
@@ -91,6 +92,7 @@ const app: App = {
   shell: createShell(deviceWorkers()),
   signIn,
   cover: createCover(tabShelf()),
+  waitingElsewhere: (account) => waitingElsewhere(deviceShelf(), account),
   sending,
 };
 

@@ -7,6 +7,7 @@ import type { Ids } from '../ports/ids.js';
 import type { Server } from '../server/server.js';
 import type { Shell } from '../shell/shell.js';
 import type { SignIn } from '../signIn/signIn.js';
+import type { Elsewhere } from '../store/elsewhere.js';
 import type { State, Store } from '../store/store.js';
 
 /** What every screen may use, put together once in `main.tsx`. */
@@ -26,6 +27,8 @@ export type App = {
   readonly signIn: SignIn;
   /** Whether this tab is covered, so that nobody beside it reads it. */
   readonly cover: Cover;
+  /** The signed rounds of others than this account that wait on this device. */
+  readonly waitingElsewhere: (account: string) => readonly Elsewhere[];
   /** Sends the signed rounds that wait on this device. */
   readonly sending: { readonly now: () => Promise<void> };
 };

@@ -12,6 +12,7 @@ import { localDate } from '../ports/stampAt.js';
 import { loadPeople } from '../server/load.js';
 import { DeviceNotes } from '../shell/DeviceNotes.js';
 import { DueList } from './DueList.js';
+import { OthersWaiting } from '../signIn/OthersWaiting.js';
 import { dueText } from './dueText.js';
 import { inOrder } from './inOrder.js';
 import { matching } from './matching.js';
@@ -47,6 +48,7 @@ export function PeoplePage() {
   return (
     <Page title={words.sentence('people.title')}>
       <WhoMeasures isStart />
+      <OthersWaiting />
       <Asking asked={people} again={() => loadPeople(app)}>
         {(rows) => (
           <section className="people" aria-label={words.sentence('people.title')}>

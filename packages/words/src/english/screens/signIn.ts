@@ -1,3 +1,6 @@
+import type { Say } from '../../say.js';
+import { ROUNDS } from './nouns.js';
+
 /** Signing in, locking a device, handing it over, and the accounts of whoever signs in. */
 export const signIn = {
   title: 'Sign in',
@@ -50,6 +53,9 @@ export const signIn = {
     'Without a PIN the pass phrase is asked for each time this device was locked: choose one under “My account”.',
   handOver: 'Hand over or lock',
   signOut: 'Sign out',
+  somebody: 'somebody else',
+  othersWaiting: (f: { rounds: number; name: string }, say: Say) =>
+    `${say.counted(f.rounds, ROUNDS)} signed by ${f.name} on this device, and in no chart until ${f.name} signs in here.`,
   lead: 'Whoever charts here signs in under their own name. An account is never deleted, for the charts name it: it is closed.',
   add: 'Add an account',
   who: 'Name, as the charts say it',

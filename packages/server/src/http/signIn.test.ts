@@ -1,3 +1,4 @@
+import { PATHS } from '@evenfall/api';
 import { v7 } from 'uuid';
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { openEmbedded, openMemory, type TestDatabase } from '../database/testing.js';
@@ -61,13 +62,20 @@ describe.each([
   });
 
   test('nobody reads or keeps anything before they sign in', async () => {
+    const open = ['about', 'readSignIn', 'signIn', 'signOut', 'lockDevice', 'takeOver'];
+    const ids: Record<string, string> = { book: 'care', person };
+    for (const [name, { method, path: pattern }] of Object.entries(PATHS)) {
+      if (open.includes(name)) continue;
+      const path = pattern.replace(/\{(\w+)\}/g, (_, part: string) => ids[part] ?? v7());
+      const came = await clinic.send(method.toUpperCase(), path, method === 'get' ? undefined : {});
+      expect([name, came.status]).toEqual([name, 401]);
+      expect(came.text).not.toMatch(/Quillfeather/);
+    }
     for (const path of [
-      '/api/books/care/persons',
-      `/api/books/care/persons/${person}`,
-      '/api/protocols',
-      '/api/agents',
-      '/api/accounts',
       `/api/books/care/persons/${person}/export?as=csv`,
+      '/%61pi/books/care/persons',
+      '/api/about/../books/care/persons',
+      '/api/sign-in/pin',
     ]) {
       const came = await clinic.send('GET', path);
       expect([path, came.status]).toEqual([path, 401]);

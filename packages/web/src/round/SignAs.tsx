@@ -44,8 +44,11 @@ export function SignAs({ signer }: { readonly signer: Signer }) {
   const { store, words } = useApp();
   const { book } = useBook();
   const { agent, role, isPreliminary, chooseRole } = signer;
-  const isLearner = isOnlyLearning(useSignedIn());
-  const isSupervisor = useMay('supervisor');
+  const who = useSignedIn();
+  const isLearner = isOnlyLearning(who);
+  // In a class a device is passed round: whoever supervises or assesses does so in their own name.
+  const isOwn = who === null || who.agent.id === agent;
+  const isSupervisor = useMay('supervisor') && isOwn;
   const choices = SIGNING_ROLES[book].filter((one) => one === 'observer' || isSupervisor);
   return (
     <>

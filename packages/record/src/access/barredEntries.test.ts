@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { KIND_NAMES } from '../content/kinds.js';
 import { ROLES } from '../entry/role.js';
 import type { AccountRole } from './accountRole.js';
-import { barredEntry } from './barredEntries.js';
+import { barredAmending, barredEntry } from './barredEntries.js';
 
 // Source of the rules: decision of this project (docs/conventions.md, accounts).
 const ME = '01950000-0000-7000-8000-00000000000a';
@@ -44,6 +44,21 @@ test('a learner’s round of a patient stays preliminary; that of a clinician ne
   expect(barred(['clinician'], final)).toEqual([]);
   expect(barred(['learner', 'clinician'], final)).toEqual([]);
   expect(barred(['learner'], { ...final, book: 'class' })).toEqual([]);
+});
+
+test('a learner corrects of a patient what they charted themselves, and nothing of anybody else', () => {
+  const amends = { entry: 'kept', reason: 'typing-slip', text: null } as const;
+  const by = (agent: string | undefined, roles: readonly AccountRole[], book: 'care' | 'class' = 'care') =>
+    barredAmending({ book, amends }, { agent: ME, roles }, () => agent).map(({ field }) => field);
+  expect(by(OTHER, ['learner'])).toEqual(['/amends/entry']);
+  expect(by(OTHER, ['learner', 'owner'])).toEqual(['/amends/entry']);
+  expect(by(ME, ['learner'])).toEqual([]);
+  expect(by(undefined, ['learner'])).toEqual([]);
+  expect(by(OTHER, ['learner'], 'class')).toEqual([]);
+  for (const role of ['clinician', 'supervisor'] as const) expect(by(OTHER, [role, 'learner'])).toEqual([]);
+  expect(
+    barredAmending({ book: 'care', amends: null }, { agent: ME, roles: ['learner'] }, () => OTHER),
+  ).toEqual([]);
 });
 
 test('an owner alone takes no signs, and a clinician alone is no supervisor', () => {

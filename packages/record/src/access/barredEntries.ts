@@ -51,8 +51,29 @@ export function barredEntry(
     return [refusal('/kind', 'contradicts', 'kind-of-role', kind, { choices: [...allowed] })];
   if (SUPERVISING.includes(role) && !hasRole(access, 'supervisor'))
     return [refusal('/role', 'contradicts', 'role-of-account', role, { choices: ['supervisor'] })];
-  const isLearning = !hasRole(access, 'clinician', 'supervisor');
-  if (isLearning && book === 'care' && kind === 'round' && content.status !== 'preliminary')
+  if (isLearning(access) && book === 'care' && kind === 'round' && content.status !== 'preliminary')
     return [refusal('/content/status', 'contradicts', 'preliminary-of-learner', content.status)];
   return [];
+}
+
+/**
+ * What whoever is only learning may not correct of a patient: what somebody else charted, which would then stand unchecked
+ * in its place.
+ *
+ * @param agentOf who charted a kept entry; undefined for one that comes with this one, or is nobody's
+ * @returns a refusal at `/amends/entry`. Source: decision of this project.
+ */
+export function barredAmending(
+  { book, amends }: Pick<EntryFrame, 'book' | 'amends'>,
+  access: Access,
+  agentOf: (entry: string) => string | undefined,
+): Refusal[] {
+  if (amends === null || book !== 'care' || !isLearning(access)) return [];
+  return (agentOf(amends.entry) ?? access.agent) === access.agent
+    ? []
+    : [refusal('/amends/entry', 'contradicts', 'own-entry-of-learner', amends.entry)];
+}
+
+function isLearning(access: Access): boolean {
+  return !hasRole(access, 'clinician', 'supervisor');
 }

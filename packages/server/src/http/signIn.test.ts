@@ -301,6 +301,20 @@ describe.each([
     expect((await clinic.sign(pulse)).status).toBe(201);
   });
 
+  test('a learner puts nothing in the place of what somebody else charted', async () => {
+    await signIn('wren');
+    const hers = clinic.pulse(person, 36, 30, asSigned('wren'));
+    expect((await clinic.sign(hers)).status).toBe(201);
+    await signIn('sol');
+    const own = clinic.pulse(person, 40, 30, asSigned('sol'));
+    expect((await clinic.sign(own)).status).toBe(201);
+    const amending = (old: typeof hers) =>
+      clinic.sign(clinic.pulse(person, 42, 30, { ...clinic.amending(old), ...asSigned('sol') }));
+    expect((await amending(own)).status).toBe(201);
+    const refused = await amending(hers);
+    expect([refused.status, refused.body.problems?.[0]?.field]).toEqual([403, '/entries/0/amends/entry']);
+  });
+
   test('an owner makes, changes and closes accounts; never the last owner', async () => {
     await signIn('ines');
     const agent = { id: v7(), name: 'Bo (invented)' };

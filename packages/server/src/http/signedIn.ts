@@ -1,9 +1,9 @@
 import type { Refusal } from '@evenfall/clinical';
-import { barredEntry, type EntryFrame, hasRole } from '@evenfall/record';
+import { barredAmending, barredEntry, type EntryFrame, hasRole } from '@evenfall/record';
 import type { Context } from 'hono';
 import { getCookie } from 'hono/cookie';
 import { createMiddleware } from 'hono/factory';
-import { agentsWithAccount, needsSignIn } from '../signIn/accounts.js';
+import { agentsOfEntries, agentsWithAccount, needsSignIn } from '../signIn/accounts.js';
 import { onDevice, type SignedIn, seen } from '../signIn/signIns.js';
 import { problemAnswer } from './problems.js';
 import type { World } from './world.js';
@@ -73,8 +73,16 @@ export async function barredFrom(
   const others = frames.map(([, { agent }]) => agent).filter((agent) => agent !== asker.agent.id);
   const signing = await agentsWithAccount(db, site().id, [...new Set(others)]);
   const access = { agent: asker.agent.id, roles: asker.roles };
+  const charted = await agentsOfEntries(
+    db,
+    site().id,
+    frames.flatMap(([, { amends }]) => amends?.entry ?? []),
+  );
   const refusals: Refusal[] = frames.flatMap(([at, frame]) =>
-    barredEntry(frame, access, (agent) => signing.has(agent)).map((one) => ({
+    [
+      ...barredEntry(frame, access, (agent) => signing.has(agent)),
+      ...barredAmending(frame, access, (entry) => charted.get(entry)),
+    ].map((one) => ({
       ...one,
       field: at + one.field,
     })),

@@ -198,6 +198,23 @@ export async function agentsWithAccount(
   return new Set(rows.map(({ agent }) => agent));
 }
 
+/** Who charted which of these entries, by id. */
+export async function agentsOfEntries(
+  db: Db,
+  site: string,
+  ids: readonly string[],
+): Promise<Map<string, string>> {
+  if (ids.length === 0) return new Map();
+  const rows = await db
+    .selectFrom('entry')
+    .select(['id', 'agent'])
+    .where('site', '=', site)
+    .where('book', '=', 'care')
+    .where('id', 'in', [...ids])
+    .execute();
+  return new Map(rows.map(({ id, agent }) => [id, agent]));
+}
+
 function accountRows(db: Db, site: string) {
   return db
     .selectFrom('account')

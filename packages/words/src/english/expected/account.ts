@@ -27,6 +27,8 @@ export const account = {
   'agent-signed-in': () => 'whoever is signed in: nobody charts in the name of somebody else',
   'kind-of-role': (_f, say, choices) => `an account with the role ${say.anyOf(choices)}`,
   'role-of-account': (_f, say, choices) => `an account with the role ${say.anyOf(choices)}`,
+  'own-entry-of-learner': () =>
+    'an entry of one’s own: a learner corrects nothing that somebody else charted',
   'preliminary-of-learner': () => 'preliminary: a learner’s round of a patient waits for a supervisor',
 } as const satisfies Record<string, Expectation>;
 

@@ -33,6 +33,8 @@ export const signInState = z.object({
   here: z.array(signedIn.pick({ account: true, agent: true, hasPin: true })),
   /** Minutes without a request after which a PIN is asked for. */
   idleMinutes: z.number(),
+  /** Hours after which a pass phrase is asked for again; a device without network opens to whoever was signed in no longer than that. */
+  wholeHours: z.number(),
 });
 export type SignInState = z.infer<typeof signInState>;
 

@@ -48,13 +48,14 @@ function tabShelf(): TabShelf | null {
   }
 }
 
-const remembered = rememberedIn(deviceShelf());
+const recalled = () => rememberedIn(deviceShelf(), Date.now());
+const remembered = recalled();
 const owner = ownerOf(remembered);
 const reached = serverBy((path, init) => fetch(path, init));
 const signIn = createSignIn({
   server: reached,
   remembered,
-  remember: (next) => remember(deviceShelf(), next),
+  remember: (next, hours) => remember(deviceShelf(), next, Date.now() + hours * 3_600_000),
   begin: () => {
     tabShelf()?.removeItem(TAB_KEY);
     window.location.assign('/');
@@ -99,11 +100,11 @@ const app: App = {
 window.addEventListener('storage', ({ key }) => {
   store.reread();
   // Somebody else may have signed in in another tab: the cookie is theirs now, and this page is not.
-  if (key === REMEMBERED_KEY) void signIn.recall(rememberedIn(deviceShelf()));
+  if (key === REMEMBERED_KEY) void signIn.recall(recalled());
 });
 // A page that the browser shows again as it was (back, forward) may be that of somebody who left.
 window.addEventListener('pageshow', ({ persisted }) => {
-  if (persisted) void signIn.recall(rememberedIn(deviceShelf()));
+  if (persisted) void signIn.recall(recalled());
 });
 window.addEventListener('online', () => void sending.now());
 void signIn.ask().then(() => sending.now());

@@ -98,6 +98,7 @@ export function signInRoutes(app: OpenAPIHono, world: World): void {
       current: current === null ? null : { ...current, roles: [...current.roles] },
       here: here.map(({ account, agent, hasPin }) => ({ account, agent, hasPin })),
       idleMinutes: SIGN_IN.idleMinutes,
+      wholeHours: SIGN_IN.wholeHours,
     };
   }
 

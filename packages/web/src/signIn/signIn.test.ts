@@ -19,6 +19,7 @@ const state = (more: Partial<SignInState>): SignInState => ({
   current: null,
   here: [],
   idleMinutes: 15,
+  wholeHours: 12,
   ...more,
 });
 
@@ -142,22 +143,24 @@ test('what a device remembers is read back, and nothing else is', () => {
     setItem: (key: string, text: string) => void kept.set(key, text),
   };
   const remembered = { needed: true, current: who('ada') };
-  expect(remember(shelf, remembered)).toBe(true);
-  expect(rememberedIn(shelf)).toEqual(remembered);
+  expect(remember(shelf, remembered, 5_000)).toBe(true);
+  expect(rememberedIn(shelf, 4_999)).toEqual(remembered);
+  // Longer than a pass phrase lasts nobody is let in on the word of the device alone.
+  expect(rememberedIn(shelf, 5_000)).toEqual({ needed: true, current: null });
   const full = {
     ...shelf,
     setItem: () => {
       throw new Error('full');
     },
   };
-  expect([remember(full, remembered), remember(null, remembered)]).toEqual([false, false]);
+  expect([remember(full, remembered, 5_000), remember(null, remembered, 5_000)]).toEqual([false, false]);
   for (const text of ['', '{', 'null', '{}', '{"needed":"yes"}']) {
     kept.set(REMEMBERED_KEY, text);
-    expect(rememberedIn(shelf), text).toBeNull();
+    expect(rememberedIn(shelf, 0), text).toBeNull();
   }
   kept.set(REMEMBERED_KEY, '{"needed":true,"current":{"account":7}}');
-  expect(rememberedIn(shelf)).toEqual({ needed: true, current: null });
-  expect(rememberedIn(null)).toBeNull();
+  expect(rememberedIn(shelf, 0)).toEqual({ needed: true, current: null });
+  expect(rememberedIn(null, 0)).toBeNull();
 });
 
 test('a device is locked when nobody touched it for so long, and says that it is used while somebody does', () => {

@@ -21,7 +21,7 @@ type Around = {
   readonly server: Server;
   readonly remembered: Remembered | null;
   /** Says whether it was kept. */
-  readonly remember: (remembered: Remembered) => boolean;
+  readonly remember: (remembered: Remembered, wholeHours: number) => boolean;
   /** Begins the page anew, for somebody else: nothing of who was there before stays in it. */
   readonly begin: () => void;
 };
@@ -40,7 +40,7 @@ export function createSignIn({ server, remembered, remember, begin }: Around): S
     const isAnother =
       (next.is === 'in' && next.who.account !== owner) || (next.is === 'open' && owner !== null);
     // Locked or signed out is remembered too: loaded again without network the page opens to nobody.
-    const isKept = remember({ needed: state.needed, current: state.current });
+    const isKept = remember({ needed: state.needed, current: state.current }, state.wholeHours);
     if (!isAnother) return become(next);
     if (isKept) return begin();
     // Begun anew, a page that remembers nobody would begin again and again. What somebody left here opens to nobody else.

@@ -1,4 +1,4 @@
-import { expect, test } from './evenfall.js';
+import { beginRound, expect, test } from './evenfall.js';
 import { EvenfallServer } from './server.js';
 
 const ADA = { id: '01950000-0000-7000-8000-00000000ada1', name: 'Ada Thorn (invented)' };
@@ -60,13 +60,13 @@ test('a round that waited when the first account was made is sent once its signe
   await expect(page.getByText(/waiting for the server/i)).toHaveCount(0);
 
   // A round is begun, then signed out: loaded again without network the device shows nothing of it.
+  await beginRound(page);
   await page.goto(server.address);
-  await page.getByRole('link', { name: 'Type a set' }).tap();
-  await page.getByLabel(/Pressure and pulse/).fill('128/80');
-  await page.goto(server.address);
+  expect(await page.evaluate(() => sessionStorage.getItem('evenfall.tab'))).toContain('Hester');
   await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
   await page.getByRole('button', { name: 'Sign out' }).tap();
   await expect(page.getByRole('heading', { level: 1, name: 'Sign in' })).toBeVisible();
+  expect(await page.evaluate(() => sessionStorage.getItem('evenfall.tab'))).toBeNull();
   await context.setOffline(true);
   await page.reload();
   await expect(page.getByRole('heading', { level: 1, name: 'Sign in' })).toBeVisible();

@@ -51,6 +51,8 @@ function tabShelf(): TabShelf | null {
 const recalled = () => rememberedIn(deviceShelf(), Date.now());
 const remembered = recalled();
 const owner = ownerOf(remembered);
+// Of a round under way nothing stays in the tab where nobody is signed in who could go on with it.
+if (remembered?.needed === true && owner === null) tabShelf()?.removeItem(TAB_KEY);
 const reached = serverBy((path, init) => fetch(path, init));
 const signIn = createSignIn({
   server: reached,

@@ -127,6 +127,16 @@ test('a device that keeps nothing does not begin anew without end, and shows nob
   expect([others.signIn.get(), others.begun()]).toEqual([{ is: 'out', here: [] }, 0]);
 });
 
+test('signed out, the page begins anew with nothing of who left; locked, it waits for them; unreachable, it stays', async () => {
+  const ada = { needed: true, current: who('ada') };
+  const out = page(ada, state({}));
+  expect([await out.signIn.signOut(), out.begun()]).toEqual([true, 1]);
+  const locked = page(ada, state({}));
+  expect([await locked.signIn.lock(), locked.begun()]).toEqual([true, 0]);
+  const alone = page(ada, null);
+  expect([await alone.signIn.signOut(), alone.signIn.get().is, alone.begun()]).toEqual([false, 'in', 0]);
+});
+
 test('a refusal because nobody is signed in makes the page ask who is', async () => {
   let asked = 0;
   const refusing = { call: async () => ({ ok: false, status: 401, offline: false, problem: null }) };

@@ -71,7 +71,12 @@ export function createSignIn({ server, remembered, remember, begin }: Around): S
     },
     heard,
     lock: () => told('lockDevice'),
-    signOut: () => told('signOut'),
+    async signOut() {
+      const isTold = await told('signOut');
+      // Who is locked out comes back to this page; who signed out leaves nothing in it.
+      if (isTold && standing.is === 'out') begin();
+      return isTold;
+    },
   };
 }
 

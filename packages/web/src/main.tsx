@@ -14,9 +14,9 @@ import { REMEMBERED_KEY, remember, rememberedIn } from './signIn/rememberedIn.js
 import { askingAgain, createSignIn } from './signIn/signIn.js';
 import { ownerOf } from './signIn/standing.js';
 import { watchIdle } from './signIn/watchIdle.js';
-import { askBeforeLeaving } from './store/leaving.js';
 import { takeOn } from './store/beforeAccounts.js';
 import { type WholeShelf, waitingElsewhere } from './store/elsewhere.js';
+import { askBeforeLeaving } from './store/leaving.js';
 import { createStore, type Shelf, shelfKeyOf } from './store/store.js';
 import { keepTab, knownInTab, TAB_KEY, type TabShelf } from './store/tabShelf.js';
 import './styles/tokens.css';

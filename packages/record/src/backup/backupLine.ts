@@ -36,10 +36,9 @@ export const backupLine = z.discriminatedUnion('line', [
       agent: id,
       signIn: z.string(),
       roles: accountRoles,
-      /** Hashes in the PHC string form: who reads a backup reads no secret, but may guess at weak ones. */
+      /** A hash in the PHC string form: who reads a backup reads no secret. PINs, which are soon guessed, are not in it. */
       phrase: z.string(),
       isOwnPhrase: z.boolean(),
-      pin: z.string().nullable(),
       recordedAt: instant,
       closedAt: instant.nullable(),
     })

@@ -92,7 +92,6 @@ async function putAccounts(tx: Tx, site: string, put: Put): Promise<void> {
       roles: row.roles as AccountRole[],
       phrase: row.phrase,
       isOwnPhrase: row.is_own_phrase,
-      pin: row.pin,
       recordedAt: row.recorded_at.toISOString(),
       closedAt: row.closed_at?.toISOString() ?? null,
     });

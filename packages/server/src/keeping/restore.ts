@@ -166,7 +166,7 @@ class Restoring {
             roles: JSON.stringify(line.roles),
             phrase: line.phrase,
             is_own_phrase: line.isOwnPhrase,
-            pin: line.pin,
+            pin: null,
             recorded_at,
             closed_at: line.closedAt,
           })

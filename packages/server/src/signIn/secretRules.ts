@@ -8,7 +8,11 @@ export function wrongPhrase(phrase: string, names: readonly string[], field: str
   if (long < minimum || long > maximum)
     return [refusal(field, 'out-of-range', 'pass-phrase-long', null, { figures: { minimum, maximum } })];
   const said = phrase.toLowerCase().trim();
-  if (names.some((name) => said === name.toLowerCase().trim()) || new Set(said).size < 4)
+  if (
+    names.some((name) => said === name.toLowerCase().trim()) ||
+    new Set(said).size < 4 ||
+    /^\d+$/.test(said)
+  )
     return [refusal(field, 'contradicts', 'pass-phrase-own', null)];
   return [];
 }

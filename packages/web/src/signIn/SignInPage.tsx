@@ -14,10 +14,16 @@ export function SignInPage({ here }: { readonly here: Here }) {
   const byPin = here.filter(({ hasPin }) => hasPin);
   const [isAnother, setAnother] = useState(false);
   const [chosen, setChosen] = useState<Here[number] | null>(null);
+  const [isEnded, setEnded] = useState(false);
   const one = chosen ?? (byPin.length === 1 ? (byPin[0] ?? null) : null);
   if (byPin.length === 0 || isAnother) {
     return (
       <CoverFrame title={words.sentence('signIn.title')}>
+        {isEnded ? (
+          <p className="notice" role="alert">
+            {words.sentence('signIn.pinEnded')}
+          </p>
+        ) : null}
         <PhraseForm />
         {byPin.length === 0 ? null : (
           <button type="button" className="button button-quiet" onClick={() => setAnother(false)}>
@@ -40,7 +46,7 @@ export function SignInPage({ here }: { readonly here: Here }) {
           ))}
         </ul>
       ) : (
-        <PinForm key={one.account} one={one} />
+        <PinForm key={one.account} one={one} onEnded={() => setEnded(true)} />
       )}
       <div className="buttons">
         {byPin.length > 1 && chosen !== null ? (
@@ -56,7 +62,9 @@ export function SignInPage({ here }: { readonly here: Here }) {
   );
 }
 
-function PinForm({ one }: { readonly one: Here[number] }) {
+type PinFormProps = { readonly one: Here[number]; readonly onEnded: () => void };
+
+function PinForm({ one, onEnded }: PinFormProps) {
   const { words, server, signIn } = useApp();
   const [pin, setPin] = useState('');
   const [wrong, setWrong] = useState<string | null>(null);
@@ -68,7 +76,10 @@ function PinForm({ one }: { readonly one: Here[number] }) {
     if (answer.ok) return signIn.heard(answer.value);
     setWrong(refusedSecret(answer, words));
     // Too many wrong ones end the sign-in: then there is no PIN to type any more.
-    if (answer.status === 401) await signIn.ask();
+    if (answer.status !== 401) return;
+    await signIn.ask();
+    const after = signIn.get();
+    if (after.is === 'out' && !after.here.some(({ account }) => account === one.account)) onEnded();
   };
   return (
     <form className="sign-in" noValidate onSubmit={(event) => void goOn(event)}>

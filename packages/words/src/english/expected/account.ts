@@ -12,7 +12,7 @@ export const account = {
   'pass-phrase-long': (f, say) =>
     `a pass phrase of ${say.short(f.value('minimum'))} to ${say.short(f.value('maximum'))} characters: a few words in a row do well`,
   'pass-phrase-own': () =>
-    'a pass phrase that is not a name, the one before it or a few signs again and again',
+    'a pass phrase that is not a name, the one before it, a number or a few signs again and again',
   'pin-digits': (f, say) =>
     `a PIN of ${say.short(f.value('minimum'))} to ${say.short(f.value('maximum'))} digits`,
   'pin-no-row': () => 'a PIN that is not one digit again and again, nor a row such as 1234',

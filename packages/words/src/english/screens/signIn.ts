@@ -21,6 +21,8 @@ export const signIn = {
   pinMissing: 'Type the PIN.',
   wrongPhrase: 'Not the name and the pass phrase of one account. Nothing was lost: type them again.',
   wrongPin: 'Not the PIN. After five wrong ones the pass phrase is asked for.',
+  pinEnded:
+    'Too many wrong PINs, or too long ago: sign in with the pass phrase. Nothing that was typed is lost.',
   unreachable:
     'The server cannot be reached just now, so this must wait. Nothing that was typed in a round is lost.',
   tooOften: (f: { text: string }) => `Too many tries: ${f.text}.`,

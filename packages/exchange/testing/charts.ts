@@ -27,6 +27,7 @@ import {
   KINDS,
   NOTHING_CHOSEN,
   projectChart,
+  type ReportedContent,
   type RoundContent,
   type RunPlace,
   readEntry,
@@ -172,6 +173,30 @@ export function sign(id: number, input: object, more: More = {}): Made {
   if (!read.ok) throw new Error(JSON.stringify(read.refusals));
   const done = { sign: read.value, circumstances: UNKNOWN_SIGN_CIRCUMSTANCES, note: null };
   return made(id, 'sign', chartSign(done, NOTHING_CHOSEN, PROGRAM), more);
+}
+
+/** A value from elsewhere. */
+export function reported(
+  id: number,
+  value: ReportedContent['value'],
+  more: More & { said?: Partial<ReportedContent> } = {},
+): Made {
+  const { said = {}, ...frame } = more;
+  const content: ReportedContent = {
+    value,
+    asSent: null,
+    by: 'Ines Larch (invented)',
+    method: null,
+    site: null,
+    posture: null,
+    interpretation: null,
+    status: 'final',
+    until: null,
+    note: null,
+    source: { format: 'fhir', id: null },
+    ...said,
+  };
+  return made(id, 'reported', content, { role: 'importer', round: null, ...frame });
 }
 
 /** The signing of a round that names the values given, each under its sign. */

@@ -11,6 +11,7 @@ import {
   type Made,
   made,
   ORLA,
+  reported,
   run,
   sign,
   signing,
@@ -246,6 +247,33 @@ describe('how a value stands', () => {
     expect(of(1, [slip, signing(3, [slip], { status: 'preliminary' })])?.status).toBe('preliminary');
     expect(of(1, [slip])?.status).toBe('preliminary');
   });
+});
+
+test('a value from elsewhere is by whoever said it, in the profile of its sign', () => {
+  const said = {
+    asSent: '16 kPa',
+    until: '2026-11-26T10:00:00+01:00',
+    interpretation: 'High',
+    posture: 'sitting',
+  };
+  const found = of(1, [reported(1, { of: 'pressure', systolic: 120, diastolic: null }, { said })]);
+  expect(found).toMatchObject({
+    status: 'final',
+    performer: [{ display: 'Ines Larch (invented)' }],
+    effectivePeriod: { end: '2026-11-26T10:00:00+01:00' },
+    interpretation: [{ text: 'High' }],
+    note: [{ text: '16 kPa' }],
+  });
+  expect(found?.component?.[1]?.dataAbsentReason?.coding?.[0]?.code).toBe('not-performed');
+  const others = [
+    { of: 'pulse', perMinute: 72 },
+    { of: 'breaths', perMinute: 16 },
+    { of: 'temperature', celsius: 37.2 },
+    { of: 'oxygen-saturation', percent: 97 },
+    { of: 'weight', kg: 70.5 },
+    { of: 'height', cm: 171 },
+  ] as const;
+  expect(observations(others.map((value, at) => reported(at + 1, value)))).toHaveLength(6);
 });
 
 describe('who it is', () => {

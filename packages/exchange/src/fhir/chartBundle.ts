@@ -8,6 +8,7 @@ import { observationOf, shownOf } from './observationOf.js';
 import { patientOf, practitionerOf } from './peopleOf.js';
 import { type AsKept, provenanceOf, targetsOf } from './provenanceOf.js';
 import { idOfHash, reference, urn } from './references.js';
+import { reportedObservation, reportedOf } from './reportedObservation.js';
 import { roundObservations } from './roundObservations.js';
 import { OUR_EXTENSIONS, OUR_SYSTEMS, SYSTEMS } from './systems.js';
 import { asciiJson, plainTexts } from './texts.js';
@@ -77,7 +78,7 @@ function readKept(kept: AsKept): { readonly kept: AsKept; readonly entry: Stored
 }
 
 function observationsOf({ chart, words, isSnomed }: BundleOf): Observation[] {
-  return chart.rounds.toReversed().flatMap((round) => {
+  const charted = chart.rounds.toReversed().flatMap((round) => {
     const values = round.values.flatMap((of) =>
       shownOf(of).map((entry) => observationOf({ entry, of, round, words, isSnomed })),
     );
@@ -90,6 +91,10 @@ function observationsOf({ chart, words, isSnomed }: BundleOf): Observation[] {
       ),
     ];
   });
+  const elsewhere = chart.reported.flatMap((of) =>
+    reportedOf(of).map((entry) => reportedObservation(entry, of)),
+  );
+  return [...charted, ...elsewhere];
 }
 
 /** Everybody whom an entry names, also one who is not known by name any more. */

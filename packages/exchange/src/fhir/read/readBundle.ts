@@ -6,7 +6,7 @@ import { OUR_SYSTEMS, SYSTEMS } from '../systems.js';
 import { asObject, codesIn, isObject, type Json, listIn, objectIn, textIn } from './json.js';
 import { PANEL_CODE } from './knownCodes.js';
 import { readObservation } from './readObservation.js';
-import { type OwnEntry, ownAgent, ownEntry, ownIdentity, ownProtocol } from './readOwn.js';
+import { isOwn, type OwnEntry, ownAgent, ownEntry, ownIdentity, ownProtocol } from './readOwn.js';
 
 /** What a bundle holds for this record. */
 export type ReadBundle = {
@@ -165,8 +165,8 @@ function passedOver(placed: readonly Placed[], covered: ReadonlySet<string>): Re
   for (const { resource } of placed) {
     const type = String(resource.resourceType);
     if (type === 'Observation' && !(isPanel(resource) && !isCovered(resource, covered))) continue;
-    if (type === 'Provenance' && ownEntry(resource, '') !== null) continue;
-    if (type === 'Basic' && ownProtocol(resource) !== undefined) continue;
+    if (type === 'Provenance' && isOwn(resource)) continue;
+    if (type === 'Basic' && isOwn(resource)) continue;
     if (type === 'Device' && isCovered(resource, covered)) continue;
     if (type === 'Patient' || type === 'Practitioner') continue;
     counted[type] = (counted[type] ?? 0) + 1;

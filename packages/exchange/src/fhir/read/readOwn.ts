@@ -50,3 +50,9 @@ export function ownAgent(resource: Json): Agent | null {
   const read = agent.safeParse({ id: textIn(resource, 'id'), name });
   return read.success ? read.data : null;
 }
+
+/** Whether a resource carries something of the record, without looking into it. */
+export function isOwn(resource: Json): boolean {
+  const ours: readonly unknown[] = Object.values(OUR_EXTENSIONS);
+  return listIn(resource, 'extension').some((one) => ours.includes(asObject(one).url));
+}

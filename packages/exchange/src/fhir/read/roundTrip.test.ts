@@ -12,6 +12,7 @@ import {
   made,
   ORLA,
   PROTOCOL,
+  reported,
   run,
   sign,
   signing,
@@ -45,6 +46,7 @@ const step = fc.record({
     'error',
     'sign-off',
     'fact',
+    'reported',
   ),
   round: fc.integer({ min: 0, max: 2 }),
   number: fc.integer({ min: 40, max: 200 }),
@@ -76,6 +78,16 @@ function history(steps: readonly Step[]): Made[] {
     if (kind === 'felt') all.push(run(id, felt(number), more));
     if (kind === 'sign')
       all.push(sign(id, { of: 'temperature', celsius: 30 + number / 20, site: 'oral' }, more));
+    if (kind === 'reported') {
+      const what = { note: said, until: isUnder ? '2026-11-25T12:00:00Z' : null };
+      all.push(
+        reported(
+          id,
+          { of: 'pressure', systolic: number + 40, diastolic: isUnder ? null : number },
+          { said: what },
+        ),
+      );
+    }
     if (kind === 'fact') {
       const about = { fact: 'fistula', side: 'left' };
       all.push(made(id, 'fact', { about, from: '2026-03-01', until: null, text: said }));

@@ -37,6 +37,7 @@ describe('a mistyped folder', { timeout: 60_000 }, () => {
     ['equipment', []],
     ['backup', ['clinic.jsonl']],
     ['export', ['--person', PERSON, '--as', 'csv']],
+    ['import', [BACKUP]],
   ] as const)('is refused by %s, which makes nothing there', async (command, args) => {
     const outer = await outerFolder();
     for (const name of ['typo', 'deep/typo']) {
@@ -73,5 +74,51 @@ describe('a restore', { timeout: 120_000 }, () => {
     expect(await about(folder, 'check', '--json')).toMatchObject(kept);
     expect(await about(folder, 'restore', BACKUP)).toMatchObject({ code: 2, stdout: '' });
     expect(await about(folder, 'check', '--json')).toMatchObject(kept);
+  });
+});
+
+describe('a chart of a record', { timeout: 120_000 }, () => {
+  test('as a bundle comes back as what is there already, with and without who it is; as text it says it only if asked', async () => {
+    const outer = await outerFolder();
+    const folder = join(outer, 'record');
+    expect(await about(folder, 'restore', BACKUP)).toMatchObject({ code: 0 });
+    const exported = async (...more: string[]) => {
+      const { code, stdout } = await about(folder, 'export', '--person', PERSON, ...more);
+      expect(code).toBe(0);
+      return stdout;
+    };
+    const names = /"name":\[\{"text"/;
+    for (const identity of [[], ['--with-identity']]) {
+      const bundle = await exported('--as', 'fhir', ...identity);
+      const [patient] = (JSON.parse(bundle) as { entry: { resource: object }[] }).entry;
+      expect(names.test(JSON.stringify(patient))).toBe(identity.length > 0);
+      const file = join(outer, 'chart.fhir.json');
+      await writeFile(file, bundle);
+      const { code, json } = await about(folder, 'import', file, '--json');
+      expect([code, json]).toMatchObject([0, [{ file, person: PERSON, added: 0, refused: [] }]]);
+      expect(json[0]?.already).toBeGreaterThan(3);
+    }
+    expect(await exported('--as', 'text', '--template', 'line')).toBe(
+      'Preliminary, not countersigned: 2026-11-25 09:30\n',
+    );
+    const nobody = await about(folder, 'import', BACKUP);
+    expect([nobody.code, nobody.stdout]).toEqual([2, '']);
+    const none = await about(folder, 'import', join(outer, 'no-such'), '--json');
+    expect([none.code, none.problems]).toMatchObject([2, [{ code: 'missing' }]]);
+  });
+
+  test.each([
+    ['--as csv --template line', '--template'],
+    ['--as fhir --template letter', '--template'],
+    ['--as text --template poem', '--template'],
+    ['--as pdf', '--as'],
+  ])('export %s is refused', async (line, field) => {
+    const { code, stdout, problems } = await typedArgs(
+      ['export', '--person', PERSON, ...line.split(' '), '--json'],
+      {
+        env,
+      },
+    );
+    expect([code, stdout, problems[0]?.field]).toEqual([2, '', field]);
   });
 });

@@ -24,6 +24,7 @@ export const TEXT_FIELDS = [
   'pulse',
   'breaths',
   'pressure',
+  'meanOf',
   'readings',
   'arm',
   'posture',
@@ -84,9 +85,9 @@ export function roundFields(of: TextOf): Values<TextField> {
         ? words.sentence('handover.meanIs', {
             systolic: mean.systolic,
             diastolic: mean.diastolic,
-            readings: mean.used.length,
           })
         : text('pressure'),
+    meanOf: isMean && mean !== null ? say.number(mean.used.length) : null,
     readings: text('pressure'),
     arm: place === null ? null : armText(place, words),
     posture: place === null ? null : words.sentence(`pressure.${place.posture}Posture`),

@@ -87,7 +87,7 @@ export function AsText({ rounds, identity, agents }: AsTextProps) {
             </div>
           </>
         ) : (
-          <p className="field-wrong">{made.refusals.map((one) => words.problem(one).message).join(' ')}</p>
+          <p className="field-wrong">{words.sentence('handover.templateWrong')}</p>
         )}
       </div>
       <TemplateEditor

@@ -25,20 +25,22 @@ export const handover = {
   fields: 'Fields, to touch or to type',
   keptHere: 'Templates are kept on this device.',
   asBrought: 'As it was',
+  templateWrong: 'Something in the template is not known: change it below.',
   notKnown: 'not known',
   isSigned: 'signed',
   isPreliminary: 'Preliminary, not countersigned',
   isUnsigned: 'Not signed',
   isInError: 'Entered in error',
   disputed: (f: Text) => `${f.text} (two amendments disagree)`,
-  meanIs: (f: { systolic: number; diastolic: number | null; readings: number }, say: Say) =>
-    `${say.short(f.systolic)}/${f.diastolic === null ? 'P' : say.short(f.diastolic)}, mean of ${say.short(f.readings)}`,
+  /** A mean as it is charted, mmHg. */
+  meanIs: (f: { systolic: number; diastolic: number | null }, say: Say) =>
+    `${say.short(f.systolic)}/${f.diastolic === null ? 'P' : say.short(f.diastolic)}`,
   lineTemplate:
-    '{day} {time}[: {pressure} mmHg][, pulse {pulse}][, breaths {breaths}][, {temperature}][, {saturation}][. {actNow}]',
+    '{day} {time}[: {pressure} mmHg][ (mean of {meanOf})][, pulse {pulse}][, breaths {breaths}][, {temperature}][, {saturation}][. {actNow}]',
   handoverTemplate:
-    '[{name}][, born {birthDate}][, number {number}]\n{day}, {time}, by {who} ({role}).[\nPressure {pressure} mmHg, {arm}, {posture}.][\nPulse {pulse} a minute.][\nBreaths {breaths} a minute.][\nTemperature {temperature}.][\nSaturation {saturation}.][\nPain {pain}.][\nConsciousness: {consciousness}.][\nEarly-warning score {score}.][\nAct now: {actNow}][\n{notDone}][\nNote: {note}]',
+    '[{name}][, born {birthDate}][, number {number}]\n{day}, {time}, by {who} ({role}).[\nPressure {pressure} mmHg, {arm}, {posture}.][ Mean of {meanOf}: {readings}.][\nPulse {pulse} a minute.][\nBreaths {breaths} a minute.][\nTemperature {temperature}.][\nSaturation {saturation}.][\nPain {pain}.][\nConsciousness: {consciousness}.][\nEarly-warning score {score}.][\nAct now: {actNow}][\n{notDone}][\nNote: {note}]',
   letterTemplate:
-    'On {day} I took the vital signs[ of {name}][ (born {birthDate})].[ The blood pressure was {pressure} mmHg at the {arm}, {posture}.][ Category: {category}.][ The pulse was {pulse} a minute.][ The breaths were {breaths} a minute.][ {actNow}][ {notDone}]',
+    'On {day} I took the vital signs[ of {name}][ (born {birthDate})].[ The blood pressure was {pressure} mmHg at the {arm}, {posture}.][ It is the mean of {meanOf} readings.][ Category: {category}.][ The pulse was {pulse} a minute.][ The breaths were {breaths} a minute.][ {actNow}][ {notDone}]',
   fhir: 'Download for another system (FHIR)',
   fhirHint: 'Every value with how it was taken, and the whole record for another Evenfall.',
   csv: 'Download as a table (CSV)',

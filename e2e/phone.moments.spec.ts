@@ -106,8 +106,15 @@ test('a run whose screen was left keeps its numbers, and says that its times are
   await page.keyboard.press('b');
   await page.waitForTimeout(400);
   await page.keyboard.press('PageDown');
+  await page.evaluate(() => {
+    Object.defineProperty(document, 'visibilityState', { configurable: true, get: () => 'hidden' });
+    document.dispatchEvent(new Event('visibilitychange'));
+  });
+  await expect(page.getByText(/its times are void/)).toBeVisible();
+  await page.getByRole('textbox', { name: 'First sound (mmHg)' }).fill('130');
   await page.reload();
   await expect(page.getByText(/its times are void/)).toBeVisible();
+  await expect(page.getByRole('textbox', { name: 'First sound (mmHg)' })).toHaveValue('130');
   await expectAccessible(page);
   await page.getByRole('textbox', { name: 'First sound (mmHg)' }).fill('128');
   await page.getByRole('textbox', { name: 'Last sound (mmHg)' }).fill('76');

@@ -49,6 +49,16 @@ const beginRound = async (page) => {
   await page.getByRole('heading', { level: 1 }).waitFor();
 };
 
+/** Before the cuff goes up, with something done while the person is made ready. */
+const toPressure = async (page, ready) => {
+  await beginRound(page);
+  await page.getByRole('button', { name: 'They match' }).click();
+  await ready();
+  await page.getByRole('button', { name: 'All as it should be' }).click();
+  await page.goto(page.url().replace(/\/round.*$/, '/round/pressure'));
+  await page.getByRole('button', { name: 'The cuff is on' }).click();
+};
+
 /** What is drawn: how to get there, and where. */
 const SCREENS = [
   ['people', EVERYWHERE, (page) => page.goto(at('/'))],
@@ -73,6 +83,32 @@ const SCREENS = [
     },
   ],
   ['round', PHONE, beginRound],
+  [
+    'rest',
+    PHONE,
+    async (page) => {
+      await toPressure(page, async () => {
+        await page.getByRole('button', { name: /Sits down now/ }).click();
+      });
+      await page.getByText('The cuff goes up when the rest is over.').waitFor();
+    },
+  ],
+  [
+    'gauge',
+    EVERYWHERE,
+    async (page) => {
+      await toPressure(page, async () => {});
+      await page.getByRole('button', { name: 'Go on without feeling' }).click();
+      await page.getByText('Mark each sound').click();
+      await page.getByRole('button', { name: 'Pump up now' }).click();
+      for (const wait of [600, 900, 0]) {
+        await page.keyboard.press('b');
+        await page.waitForTimeout(wait);
+      }
+      await page.getByRole('button', { name: 'Read the gauge' }).click();
+      await page.getByLabel('First sound (mmHg)').fill('148');
+    },
+  ],
   ['protocol', EVERYWHERE, (page) => page.goto(at('/protocol'))],
 ];
 

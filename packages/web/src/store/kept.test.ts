@@ -22,6 +22,12 @@ test('a round begun or signed by the program before reads with the parts it did 
   expect(read?.waiting[0]?.draft).toMatchObject(NOTHING_TAKEN);
 });
 
+test('a round begun before there was a rest, a beginning or a slip to put back has none', () => {
+  const { begun: _1, rest: _2, slip: _3, ...third } = begun();
+  const kept = { ...freshKept('device'), drafts: { [PERSON]: third } };
+  expect(readKept(JSON.stringify(kept))?.drafts[PERSON]).toEqual(begun());
+});
+
 test('a round of before there was a class is one of the charts, signed or not', () => {
   const { book: _1, session: _2, ...second } = begun();
   const waiting = {

@@ -30,7 +30,7 @@ test('a recheck comes due: minutes count down on the start page, one touch leads
     await expect(page.getByRole('heading', { name: 'Chart' })).toBeVisible();
   });
 
-  const due = page.getByRole('region', { name: 'To look at again' });
+  const due = page.getByRole('region', { name: 'To act on, to look at again' });
   const line = due.getByRole('listitem').filter({ hasText: 'Bram Oyelaran' });
   await test.step('ahead: five minutes, counting down', async () => {
     await page.goto(`${demo.address}/`);

@@ -107,7 +107,7 @@ test('more rounds flow to further pages, each with its head', async ({ page, dem
     await route.fulfill({ json: { ...record, entries: [...record.entries, ...copies.flat()] } });
   });
   await page.reload();
-  await expect(page.locator('.printed-table tbody tr')).toHaveCount(26);
+  await expect(page.locator('.round-block')).toHaveCount(26);
   for (const format of ['A4', 'Letter'] as const) {
     const pdf = await page.pdf({ format });
     const pages = pdfPages(pdf);

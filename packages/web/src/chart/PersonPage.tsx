@@ -16,6 +16,7 @@ import { ErasePanel } from './ErasePanel.js';
 import { PrintedChart } from './PrintedChart.js';
 import { PrintedHead } from './PrintedEnds.js';
 import { RoundBlock } from './RoundBlock.js';
+import { useIsPrinting } from './useIsPrinting.js';
 import { useRulesOf } from './useRulesOf.js';
 import { WaitingRounds } from './WaitingRounds.js';
 
@@ -31,6 +32,7 @@ export function PersonPage({ person }: { readonly person: string }) {
   const entries = useMemo(() => (record === null ? [] : entriesIn(record)), [record]);
   const chart = useMemo(() => projectChart(entries), [entries]);
   const rulesOf = useRulesOf();
+  const isPrinting = useIsPrinting();
   useEffect(() => void Promise.all([loadRules(app), loadPlaceProtocols(app)]), [app]);
   const hasRounds = chart.rounds.length > 0;
   useEffect(() => {
@@ -46,7 +48,7 @@ export function PersonPage({ person }: { readonly person: string }) {
       title={name}
       under={record === null || record.identity === null ? null : <IdentityLine identity={record.identity} />}
       back={{ href: '/', text: words.sentence('people.title') }}
-      printed={<PrintedHead name={name} identity={record?.identity ?? null} />}
+      printed={isPrinting ? <PrintedHead name={name} identity={record?.identity ?? null} /> : undefined}
     >
       <Asking asked={asked} again={again} missing={words.sentence('app.noSuchPerson')}>
         {({ identity, agents }) => (
@@ -93,13 +95,15 @@ export function PersonPage({ person }: { readonly person: string }) {
               ))}
             </section>
             <FromElsewhere reported={chart.reported} person={person} agents={agents} />
-            <PrintedChart
-              person={person}
-              entries={entries}
-              chart={chart}
-              agents={agents}
-              head={<PrintedHead name={name} identity={identity} />}
-            />
+            {isPrinting ? (
+              <PrintedChart
+                person={person}
+                entries={entries}
+                chart={chart}
+                agents={agents}
+                head={<PrintedHead name={name} identity={identity} />}
+              />
+            ) : null}
             <div className="chart-ends">
               {chart.rounds.length === 0 ? null : (
                 <button type="button" className="button button-quiet" onClick={() => window.print()}>

@@ -18,7 +18,7 @@ type PageProps = {
   /** Without the footer, where every line of the screen is needed. */
   readonly isBare?: boolean;
   /** What stands at the head of what is printed, where the page prints otherwise than it shows. */
-  readonly printed?: ReactNode;
+  readonly printed?: ReactNode | undefined;
   /** Whether it can be covered, as every page of a round can. */
   readonly isCoverable?: boolean;
   readonly children: ReactNode;

@@ -24,8 +24,10 @@ test('after whoever has an alert, what is late comes first, then what may be tak
     person('late', '09:00', '09:30'),
     person('later late', '09:00', '09:45'),
     person('alert, ahead', '10:01', null, 1),
+    person('alert alone', null, null, 2),
   ];
   expect(dueRows(rows, NOW).map(({ row }) => row.id)).toEqual([
+    'alert alone',
     'alert, ahead',
     'late',
     'later late',

@@ -23,7 +23,7 @@ export const people = {
   toCountersign: (f: { rounds: number }, say: Say) => `${say.counted(f.rounds, ROUNDS)} to countersign`,
   toCountersignTitle: 'To countersign',
   toCountersignNone: 'No learner’s round waits for a supervisor.',
-  dueTitle: 'To look at again',
+  dueTitle: 'To act on, to look at again',
   dueAhead: (f: { minutes: number } & Text, say: Say) => `in ${span(f.minutes, say)}, from ${f.text} on`,
   dueNow: (f: { minutes: number } & Text, say: Say) => `now: ${span(f.minutes, say)} left, until ${f.text}`,
   dueSince: (f: { minutes: number } & Text, say: Say) => `due since ${f.text} (${span(f.minutes, say)})`,

@@ -94,7 +94,6 @@ export function PersonPage({ person }: { readonly person: string }) {
                 />
               ))}
             </section>
-            <FromElsewhere reported={chart.reported} person={person} agents={agents} />
             {isPrinting ? (
               <PrintedChart
                 person={person}
@@ -104,6 +103,7 @@ export function PersonPage({ person }: { readonly person: string }) {
                 head={<PrintedHead name={name} identity={identity} />}
               />
             ) : null}
+            <FromElsewhere reported={chart.reported} person={person} agents={agents} />
             <div className="chart-ends">
               {chart.rounds.length === 0 ? null : (
                 <button type="button" className="button button-quiet" onClick={() => window.print()}>

@@ -52,14 +52,15 @@ export function PrintedChart({ person, entries, chart, agents, head }: PrintedPr
   const rulesOf = useRulesOf();
   const trend = useMemo(() => projectTrend(chart, rulesOf), [chart, rulesOf]);
   const isWaiting = useKept(({ kept }) => kept.waiting.some((one) => one.person === person));
-  if (chart.rounds.length === 0) return null;
+  const facts = <FactsLines entries={entries} day={localDate(clock.stamp())} />;
+  if (chart.rounds.length === 0) return <div className="printed-only printed-chart">{facts}</div>;
   const hasScore = chart.rounds.some((round) => valueStanding(round, rulesOf)?.earlyWarning != null);
   const signs = COLUMNS.filter((sign) =>
     chart.rounds.some(({ values }) => valuesOf(values, sign).length > 0),
   );
   return (
     <div className="printed-only printed-chart">
-      <FactsLines entries={entries} day={localDate(clock.stamp())} />
+      {facts}
       {isWaiting ? <p>{words.sentence('people.waiting')}</p> : null}
       <PrintedTrend trend={trend} />
       <table className="printed-table">

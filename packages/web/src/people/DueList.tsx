@@ -1,7 +1,7 @@
 import type { PersonRow } from '@evenfall/api';
 import { Link, useLocation } from 'wouter';
 import { useApp, useKept } from '../app/context.js';
-import { shortStampText } from '../app/times.js';
+import { shortStampText, stampParts } from '../app/times.js';
 import { localDate } from '../ports/stampAt.js';
 import { beginRound } from '../round/rounds.js';
 import { type Due, type DueRow, dueRows } from './dueRows.js';
@@ -9,6 +9,7 @@ import { useTick } from './useTick.js';
 
 /** The times are said anew every second. */
 const EVERY_MS = 1000;
+const MINUTES_PER_DAY = 1440;
 
 /**
  * Of whom an alert is open, and whose pressure is to be looked at again, why, and in how many minutes; one touch leads
@@ -85,7 +86,10 @@ function CountdownText({ due }: { readonly due: Due }) {
   const { code, fromAt, byAt, countdown } = due;
   const today = localDate(clock.stamp());
   const isLast = countdown.is === 'now' || countdown.is === 'late';
-  const text = shortStampText(isLast ? (byAt ?? fromAt) : fromAt, today, words);
+  const at = isLast ? (byAt ?? fromAt) : fromAt;
+  // A clock says more than a day does, also when midnight lies between.
+  const text =
+    countdown.minutes < MINUTES_PER_DAY ? stampParts({ at }, words).time : shortStampText(at, today, words);
   return (
     <>
       <span className={countdown.is === 'ahead' ? '' : 'person-mark'}>

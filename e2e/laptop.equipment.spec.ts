@@ -116,3 +116,27 @@ test('the invented clinic has a gauge in order, one that is due and one that fai
   await page.goto(`${demo.address}/equipment/gauges/01950000-0000-7000-8000-00000000dead`);
   await expect(page.getByText('There is no such gauge here.')).toBeVisible();
 });
+
+test('beside a typed set too: the gauge of this device stands there, and that it failed is said before the numbers', async ({
+  page,
+  demo,
+}) => {
+  await page.goto(`${demo.address}/`);
+  await page.getByLabel('Who is measuring?').selectOption({ label: 'Wren Halloran (invented)' });
+  const quick = page.getByRole('listitem').filter({ hasText: 'Rufus Adeyemi' }).getByText('Type a set');
+  await quick.click();
+  await page.getByRole('button', { name: 'Change', exact: true }).click();
+  const gauge = page.getByLabel('Gauge', { exact: true });
+  await gauge.selectOption('Gauge 3');
+  const warning = page.getByRole('alert').filter({ hasText: 'Gauge 3 — Out of use: comparison failed' });
+  await expect(warning).toContainText('Take another gauge');
+  await gauge.selectOption('Gauge 1');
+  await expect(warning).toHaveCount(0);
+  await gauge.selectOption('Gauge 3');
+  await expectAccessible(page);
+  // Remembered on this device, for the next person too.
+  await page.goto(`${demo.address}/`);
+  await quick.click();
+  await expect(page.getByText(/gauge: Gauge 3/)).toBeVisible();
+  await expect(warning).toBeVisible();
+});

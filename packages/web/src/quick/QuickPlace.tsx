@@ -3,7 +3,7 @@ import type { RunPlace } from '@evenfall/record';
 import { useState } from 'react';
 import { useApp } from '../app/context.js';
 import { dayText } from '../app/times.js';
-import { GaugeChoice, GaugeWarning, useGaugeAtHand, useRememberGauge } from '../equipment/GaugeChoice.js';
+import { GaugeWarning, useGaugeAtHand, useRememberGauge } from '../equipment/GaugeChoice.js';
 import { Field } from '../parts/Field.js';
 import { placeText } from '../pressure/placeText.js';
 import type { CarriedPlace } from './carriedPlace.js';
@@ -97,7 +97,20 @@ export function QuickPlace({ form, habit, carried, place, windows, isAsked, rule
         windows.map((seconds) => [String(seconds), words.sentence('quick.seconds', { seconds })] as const),
         habit,
       )}
-      <GaugeChoice gauges={gauges} chosen={gauge} onChoose={remember} />
+      {gauges.length === 0
+        ? null
+        : choice(
+            'gauge',
+            words.sentence('equipment.which'),
+            [
+              ...gauges.map(({ id, named }) => [id, named.name] as const),
+              ['', words.sentence('equipment.notSaid')] as const,
+            ],
+            { text: () => gauge?.id ?? '', set: (_, id) => remember(id === '' ? null : id) },
+          )}
+      <div className="quick-wide">
+        <GaugeWarning gauge={gauge} />
+      </div>
     </div>
   );
 }

@@ -1,12 +1,6 @@
 import type { english } from './english/index.js';
+import type { Reworded } from './reworded.js';
 import type { Say } from './say.js';
-
-/** Keeps the keys and the figures of the first language and lets the words differ. */
-type Reworded<Text> = Text extends string
-  ? string
-  : Text extends (...parts: infer Parts) => string
-    ? (...parts: Parts) => string
-    : { readonly [Key in keyof Text]: Reworded<Text[Key]> };
 
 /**
  * Everything one language must say. English defines the keys; a second language is `const spanish: Catalogue`

@@ -6,6 +6,7 @@ type Text = { text: string };
 /** What every page carries: its frame, its notices, and what is said when the server does not answer. */
 export const app = {
   name: 'Evenfall',
+  notReviewed: 'This translation is not clinically reviewed.',
   pulse: 'Pulse',
   breaths: 'Breaths',
   pressure: 'Pressure',

@@ -1,0 +1,24 @@
+import type { commandLine as english } from '../../english/expected/commandLine.js';
+import type { Reworded } from '../../reworded.js';
+
+/** As in `english/expected/commandLine`. */
+export const commandLine: Reworded<typeof english> = {
+  command: (_f, say, choices) => `una orden: ${say.anyOf(choices)}`,
+  'nearest-command': (_f, say, choices) => `una orden (la más parecida: ${say.anyOf(choices)})`,
+  'nearest-option': (_f, say, choices) => `una opción que exista (la más parecida: ${say.anyOf(choices)})`,
+  'value-after-it': () => 'un valor detrás',
+  'no-value': () => 'ningún valor; está activa cuando aparece',
+  'no-argument': () => 'nada más que opciones',
+  'fewer-arguments': () => 'menos argumentos',
+  'a-file': () => 'un fichero o carpeta, o - para la entrada estándar',
+  'json-text': () => 'un objeto JSON',
+  'readable-file': () => 'un fichero o carpeta que exista y se pueda leer',
+  'files-in-folder': () => 'al menos un fichero en la carpeta',
+  'one-file': () => 'un fichero',
+  'person-id': () => 'el id de una persona, como está en la dirección de su página',
+  'new-file': () => 'un fichero que todavía no exista (--replace lo sobrescribe)',
+  'writable-file': () => 'un fichero en el que se pueda escribir',
+  'with-lan': () => '--lan a su lado',
+  'certificate-with-key': () => 'un certificado con su clave',
+  'port-number': (f, say) => `un puerto de ${say.short(f.value('minimum'))} a ${f.value('maximum')}`,
+};

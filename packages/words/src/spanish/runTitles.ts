@@ -1,0 +1,26 @@
+import type { runTitles as english } from '../english/runTitles.js';
+import type { Reworded } from '../reworded.js';
+
+/** As in `english/runTitles`. */
+export const runTitles: Reworded<typeof english> = {
+  method: { auscultation: 'Oída', palpation: 'Palpada', device: 'Leída en una pantalla' },
+  moment: {
+    peak: 'Inflado hasta',
+    'first sound': 'Primer ruido',
+    muffled: 'Amortiguados',
+    'last sound': 'Último ruido',
+    'pulse back': 'Vuelve el pulso',
+  },
+  cuff: {
+    newborn: 'Recién nacido',
+    infant: 'Lactante',
+    child: 'Infantil',
+    'small-adult': 'Adulto pequeño',
+    adult: 'Adulto',
+    'large-adult': 'Adulto grande',
+    thigh: 'Muslo',
+    small: 'Pequeño',
+    medium: 'Mediano',
+    large: 'Grande',
+  },
+};

@@ -1,0 +1,44 @@
+import type { screens as english } from '../../english/screens/index.js';
+import type { Reworded } from '../../reworded.js';
+import { amend } from './amend.js';
+import { app } from './app.js';
+import { chart } from './chart.js';
+import { classBook } from './class.js';
+import { count } from './count.js';
+import { facts } from './facts.js';
+import { people } from './people.js';
+import { person } from './person.js';
+import { prepare } from './prepare.js';
+import { pressure } from './pressure.js';
+import { protocol } from './protocol.js';
+import { quick } from './quick.js';
+import { result } from './result.js';
+import { review } from './review.js';
+import { roles } from './roles.js';
+import { signIn } from './signIn.js';
+import { signs } from './signs.js';
+import { taps } from './taps.js';
+import { trend } from './trend.js';
+
+/** As in `english/screens`. */
+export const screens: Reworded<typeof english> = {
+  app,
+  people,
+  person,
+  facts,
+  count,
+  taps,
+  signs,
+  prepare,
+  protocol,
+  pressure,
+  result,
+  review,
+  chart,
+  trend,
+  quick,
+  amend,
+  roles,
+  signIn,
+  class: classBook,
+};

@@ -1,0 +1,39 @@
+import type { people as english } from '../../english/screens/people.js';
+import type { Reworded } from '../../reworded.js';
+import { ROUNDS } from './nouns.js';
+
+/** As in `english/screens/people`. */
+export const people: Reworded<typeof english> = {
+  title: 'Personas',
+  actNow: (f, say) => `Actúe ya: ${say.counted(f.alerts, { one: 'alerta', other: 'alertas' })} sin cerrar`,
+  recheckBy: (f) => `Mire de nuevo la presión antes de ${f.text}`,
+  recheckFrom: (f) => `Mire de nuevo la presión desde ${f.text}`,
+  recheckLate: (f) => `Con retraso: había que mirar de nuevo la presión antes de ${f.text}`,
+  toCountersign: (f, say) => `${say.counted(f.rounds, ROUNDS)} por refrendar`,
+  toCountersignTitle: 'Por refrendar',
+  toCountersignNone: 'Ninguna ronda de estudiante espera a quien supervise.',
+  cannotRing: 'Una página cerrada no puede avisar: mire aquí por su cuenta.',
+  add: 'Añadir una persona',
+  none: 'Todavía no hay nadie aquí.',
+  noneHint: 'Añada a la primera persona, y un minuto después se puede registrar un pulso.',
+  whoMeasures: '¿Quién mide?',
+  measuring: 'Mide:',
+  change: 'Cambiar quién mide',
+  choose: 'Elija un nombre',
+  addAgent: 'Añadir un nombre',
+  agentName: 'Nombre de quien mide',
+  agentHint: 'Se guarda en este dispositivo hasta que elija otro.',
+  keepName: 'Guardar este nombre',
+  born: (f) => `nac. ${f.text}`,
+  number: (f) => `n.º ${f.text}`,
+  erased: 'Identidad borrada',
+  meanOf: (f, say) => `media de ${say.short(f.readings)}`,
+  nothingYet: 'nada registrado todavía',
+  draft: 'ronda empezada, sin firmar',
+  waiting: 'firmada, a la espera del servidor',
+  contested: 'enmendado dos veces, las enmiendas no concuerdan',
+  byHand: 'fijado a mano',
+  preliminary: 'preliminar, sin refrendar',
+  find: 'Buscar a una persona',
+  noneFound: 'Nadie de aquí coincide con eso.',
+};

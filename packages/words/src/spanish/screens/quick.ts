@@ -1,0 +1,36 @@
+import type { quick as english } from '../../english/screens/quick.js';
+import type { Reworded } from '../../reworded.js';
+import { SECONDS } from './nouns.js';
+
+/** As in `english/screens/quick`. */
+export const quick: Reworded<typeof english> = {
+  link: 'Escribir una serie',
+  title: 'Escribir una serie',
+  field: 'Presión y pulso, como 148/92 76',
+  keypad: 'Números',
+  byFeel: 'por palpación',
+  space: 'pulso',
+  stroke: 'barra',
+  placeWas: (f) => `${f.place}, como el ${f.at}`,
+  change: 'Cambiar',
+  arm: 'Brazo',
+  chooseArm: 'elija',
+  armMissing: 'Diga qué brazo fue.',
+  posture: 'La persona está',
+  cuff: 'Manguito',
+  how: 'Cómo se leyó',
+  auscultation: 'por auscultación',
+  device: 'en una pantalla',
+  pulseFor: 'El pulso se contó durante',
+  seconds: (f, say) => say.counted(f.seconds, SECONDS),
+  pulseIs: (f, say) => `pulso: ${say.short(f.n)} en ${say.counted(f.seconds, SECONDS)}`,
+  wholeRound: 'Este brazo necesita una decisión: tome una ronda completa, que la pregunta.',
+  toRound: 'Tomar en su lugar una ronda completa',
+  identity: 'Al firmar dice que la persona le dijo quién es.',
+  sign: 'Firmar',
+  another: 'Guardarla y escribir otra',
+  keptSoFar: (f, say) =>
+    `${say.counted(f.readings, { one: 'lectura guardada', other: 'lecturas guardadas' })}, fuera de la vista hasta firmar la ronda.`,
+  unasked: 'Responda lo que se pregunta arriba y después firme.',
+  needsAgent: 'Elija quién mide.',
+};

@@ -1,0 +1,61 @@
+import type { result as english } from '../../english/screens/result.js';
+import type { Reworded } from '../../reworded.js';
+import type { Say } from '../../say.js';
+
+/** As in `english/screens/result`. */
+export const result: Reworded<typeof english> = {
+  title: 'Lo que resulta de la ronda',
+  average: 'Media',
+  by: (f) => `según ${f.text}`,
+  byGeneral: (f) => `según la regla general (la de ${f.text}), pues aquí no se eligió ningún protocolo`,
+  ofReadings: (f, say) => `de ${say.counted(f.readings, { one: 'lectura', other: 'lecturas' })}`,
+  noAverage: 'Todavía sin media',
+  category: 'Categoría',
+  fallsIn: (f) => `${f.pressure} cae en «${f.category}» según ${f.guideline}.`,
+  fallsInOne: (f, say) =>
+    `${highest(f, say)}, y todavía sin media: cae en «${f.category}» según ${f.guideline}.`,
+  atLeastIn: (f) =>
+    `La ${f.pressure} por sí sola cae en «${f.category}» según ${f.guideline}; sin el otro número no hay categoría.`,
+  notPlaced: 'No se puede poner en una categoría.',
+  noProtocol: 'Aquí no se eligió ningún protocolo, así que no se muestra ninguna categoría.',
+  earlyWarning: 'Puntuación de alerta temprana',
+  points: (f, say) => `${say.short(f.points)}`,
+  atLeast: (f, say) =>
+    `al menos ${say.short(f.points)}: no se ${f.parts.length === 1 ? 'conoce' : 'conocen'} ${say.allOf(f.parts)}`,
+  college: 'Números del Royal College of Physicians, Londres 2017.',
+  notWhole: 'incompleta: faltan partes',
+  meanPressure: 'Presión media',
+  pulsePressure: 'Presión de pulso',
+  mmHgOfLast: (f, say) => `${say.number(f.mmHg)} mmHg, solo de la última lectura`,
+  mmHg: (f, say) => `${say.number(f.mmHg)} mmHg`,
+  arms: 'Los dos brazos',
+  standing: 'En decúbito y de pie',
+  rechecks: 'Para mirar de nuevo',
+  actNow: 'Actúe ya',
+  actNowSays:
+    'No espere a esta página. Después de firmar, diga en el registro a quién avisó y qué le respondieron.',
+  ask: 'Pregunte ahora',
+  askSays: '¿Tiene la persona algo de esto, de nueva aparición?',
+  askPregnancy: '¿La persona está embarazada, o dio a luz en las últimas seis semanas?',
+  notPregnant: 'No',
+  isPregnant: 'Sí',
+  saidPregnant: 'Embarazo, o parto en las últimas seis semanas: anótelo también entre los datos.',
+  noneOfThese: 'Nada de esto',
+  someOfThese: 'Guardar estos',
+  asked: 'Preguntado: ningún signo de emergencia.',
+  askedSome: (f) => `Preguntado: ${f.text}`,
+  askAgain: 'Preguntar de nuevo',
+  unwell: 'La persona tiene mal aspecto o se encuentra mal',
+  wanted: 'También se toma en esta ronda',
+  wantPain: 'Otros signos',
+  other: 'Otros signos',
+};
+
+/** A single reading, or which of several it is. */
+function highest(
+  { pressure, highestOf }: { readonly pressure: string; readonly highestOf: number },
+  say: Say,
+): string {
+  if (highestOf < 2) return `Una lectura, ${pressure}`;
+  return `${pressure}, la ${highestOf === 2 ? 'mayor' : 'más alta'} de ${say.short(highestOf)} lecturas`;
+}

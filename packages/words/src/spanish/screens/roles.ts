@@ -1,0 +1,11 @@
+import type { roles as english } from '../../english/screens/roles.js';
+import type { Reworded } from '../../reworded.js';
+
+/** As in `english/screens/roles`. */
+export const roles: Reworded<typeof english> = {
+  observer: 'observador/a',
+  supervisor: 'supervisor/a',
+  teacher: 'docente',
+  assessor: 'evaluador/a',
+  importer: 'importador/a',
+};

@@ -1,0 +1,60 @@
+import type { standingDetails as english } from '../english/standingDetails.js';
+import type { Figures } from '../figures.js';
+import type { Reworded } from '../reworded.js';
+import type { Say } from '../say.js';
+
+const REST = 'si la persona está inestable, que se acueste; regístrelo y comuníquelo.';
+
+/** As in `english/standingDetails`. */
+export const standingDetails: Reworded<typeof english> = {
+  'fall-on-standing': (f, say) =>
+    `La presión bajó${fallen(f, say)} ${at(f, say)}, lo que alcanza los límites de una bajada al ponerse de pie: ${REST}`,
+  'fall-delayed': (f, say) =>
+    `La presión bajó${fallen(f, say)} solo ${at(f, say)}, más tarde de tres minutos, una bajada tardía: ${REST}`,
+  'fall-recovered': (f, say) =>
+    `La bajada había desaparecido ${at(f, say)}: registre ambas lecturas y mida otra vez si la persona la notó.`,
+  'standing-systolic-low': (f, say) =>
+    `La sistólica de pie fue de ${say.beside(f.value('systolic'), f.value('limitMmHg'))} ${at(f, say)}, menos de ${say.limit(f.value('limitMmHg'))}: acueste a la persona, mida de nuevo y avise según su protocolo local.`,
+  'symptoms-on-standing': (f, say) =>
+    `La persona se encontró mal ${at(f, say)}: pare, acuéstela, registre lo que notó y comuníquelo; pida ayuda si hay dolor en el pecho o un desmayo.`,
+  'heart-rate-ratio-low': (f, say) =>
+    `El pulso subió ${say.beside(f.value('ratio'), f.value('limit'), 2)} por minuto por cada mmHg de bajada, menos de ${say.limit(f.value('limit'))}: un patrón compatible con nervios que no responden a la bajada; es un indicio y nada más, así que comuníquelo al profesional responsable.`,
+  'rise-without-fall': (f, say) =>
+    `El pulso subió ${say.beside(f.value('pulseRise'), f.value('limitPerMinute'))} por minuto, ${say.limit(f.value('limitPerMinute'))} o más, sin una bajada en las lecturas tomadas: regístrelo con lo que notó la persona y comuníquelo. Confirme este límite con su protocolo local.`,
+  'hypertensive-fall-limit': (f, say) =>
+    `Juzgado con una bajada de ${say.limit(f.value('limitMmHg'))} de la sistólica, porque se sabe que la presión es alta en decúbito; una bajada menor que se note también se comunica.`,
+  'initial-fall-not-seen': () =>
+    'Una bajada en el primer cuarto de minuto, que pasa pronto, no se ve con un manguito: pregunte qué se notó al levantarse.',
+  'first-minute-not-measured': (f, say) =>
+    `No se midió nada en el minuto ${say.limit(f.value('minutes'))}, así que pudo pasarse por alto una bajada temprana: mida también entonces.`,
+  'third-minute-not-measured': (f, say) =>
+    `No se midió nada en el minuto ${say.limit(f.value('minutes'))}, así que no se excluye una bajada: mida entonces, si la persona puede estar de pie.`,
+  'fall-not-comparable': () =>
+    'Falta un número en reposo o de pie, así que no se excluye una bajada: mida ambas presiones cada vez.',
+  'no-systolic-fall': () =>
+    'La sistólica no bajó hasta su límite en los tres minutos de pie, así que la subida del pulso por cada mmHg de bajada no significa nada.',
+  'ratio-needs-lying': () =>
+    'La subida del pulso por cada mmHg de bajada solo se conoce desde el decúbito: empiece la prueba con la persona acostada.',
+  'no-pulse-with-fall': () => 'Falta el pulso con la bajada, o en reposo: cuéntelo cada vez.',
+  'rhythm-not-known': () =>
+    'La subida del pulso por cada mmHg de bajada vale en el propio ritmo regular del corazón según un trazado, sin marcapasos y sin un fármaco que frene el corazón: averígüelo primero.',
+  'rhythm-not-sinus': () =>
+    'El corazón no está en su propio ritmo regular: la subida del pulso por cada mmHg de bajada no significa nada aquí.',
+  'has-pacemaker': () => 'Con un marcapasos la subida del pulso por cada mmHg de bajada no significa nada.',
+  'takes-rate-slowing-drug': () =>
+    'Con un fármaco que frena el corazón la subida del pulso por cada mmHg de bajada no significa nada.',
+};
+
+/** How far which number fell, where it is known. */
+function fallen(f: Figures, say: Say): string {
+  const systolic = f.has('systolicFall') ? [`${say.short(f.value('systolicFall'))} la sistólica`] : [];
+  const diastolic = f.has('diastolicFall') ? [`${say.short(f.value('diastolicFall'))} la diastólica`] : [];
+  const both = [...systolic, ...diastolic];
+  return both.length === 0 ? '' : ` ${say.allOf(both)}`;
+}
+
+function at(f: Figures, say: Say): string {
+  const minutes = f.value('minutes');
+  if (minutes === 0) return 'de inmediato';
+  return minutes === 1 ? 'al minuto' : `a los ${say.short(minutes)} min`;
+}

@@ -1,5 +1,5 @@
 import { type Refusal, refusal } from '@evenfall/clinical';
-import { wordsFor } from '@evenfall/words';
+import { LANGUAGE_IDS, type Language, loadWords } from '@evenfall/words';
 import { type Answer, refused } from './answer.js';
 import type { AnyCommand, Context, World } from './command.js';
 import { NO_OPERANDS } from './command.js';
@@ -18,8 +18,8 @@ import { versionOf } from './output/version.js';
  * @param args what was typed after `evenfall`
  */
 export async function program(args: readonly string[], world: World): Promise<number> {
-  const words = wordsFor('en');
   const json = beforeEnd(args).includes('--json');
+  const words = await loadWords(languageAsked(args, world.env) ?? 'en');
   try {
     const answer = await answerTo(args, { ...world, words });
     if (answer === null || world.interrupted.aborted) return EXIT.interrupted;
@@ -33,7 +33,11 @@ export async function program(args: readonly string[], world: World): Promise<nu
 
 /** The answer to a command line; null if it was interrupted first. */
 async function answerTo(args: readonly string[], context: Context): Promise<Answer | null> {
-  const at = args.findIndex((arg) => !arg.startsWith('-'));
+  const named = context.env[LANGUAGE_VARIABLE] ?? '';
+  if (named !== '' && !LANGUAGE_IDS.some((id) => id === named)) {
+    return refusedBy([refusal(LANGUAGE_VARIABLE, 'unknown-id', 'one-of', named, { choices: LANGUAGE_IDS })], context); // biome-ignore format: one thought
+  }
+  const at = args.findIndex((arg, index) => !arg.startsWith('-') && args[index - 1] !== LANGUAGE_OPTION);
   const name = args[at];
   if (name === undefined) return withoutCommand(args, context);
   const command = commands.find((one) => one.name === name);
@@ -92,6 +96,20 @@ function unlessInterrupted<Value>(work: Promise<Value>, signal: AbortSignal): Pr
     signal.addEventListener('abort', () => interrupted(null), { once: true });
   });
   return Promise.race([work, interruption]);
+}
+
+const LANGUAGE_OPTION = '--language';
+const LANGUAGE_VARIABLE = 'EVENFALL_LANGUAGE';
+
+/** The language that was asked for, by the option before the variable; null for none, or none that there is (an option is then refused). */
+function languageAsked(args: readonly string[], env: World['env']): Language | null {
+  const before = beforeEnd(args);
+  const joined = before
+    .find((arg) => arg.startsWith(`${LANGUAGE_OPTION}=`))
+    ?.slice(LANGUAGE_OPTION.length + 1);
+  const at = before.indexOf(LANGUAGE_OPTION);
+  const typed = joined ?? (at < 0 ? undefined : before[at + 1]) ?? env[LANGUAGE_VARIABLE];
+  return LANGUAGE_IDS.find((id) => id === typed) ?? null;
 }
 
 function beforeEnd(args: readonly string[]): readonly string[] {

@@ -22,6 +22,7 @@ const GaugePage = pageOf(laterPages, (pages) => pages.GaugePage);
 const ProtocolPage = pageOf(laterPages, (pages) => pages.ProtocolPage);
 const ToCountersignPage = pageOf(laterPages, (pages) => pages.ToCountersignPage);
 const HandOverPage = pageOf(laterPages, (pages) => pages.HandOverPage);
+const SettingsPage = pageOf(laterPages, (pages) => pages.SettingsPage);
 const TrendPage = pageOf(laterPages, (pages) => pages.TrendPage);
 const VersionPage = pageOf(laterPages, (pages) => pages.VersionPage);
 const ClassRoutes = pageOf(laterPages, (pages) => pages.ClassRoutes);
@@ -76,6 +77,9 @@ export function AppRoutes() {
           </Route>
           <Route path="/accounts">
             <AccountsPage />
+          </Route>
+          <Route path="/settings">
+            <SettingsPage />
           </Route>
           <Route path="/people/new">
             <AddPersonPage />

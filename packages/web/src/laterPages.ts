@@ -9,6 +9,7 @@ export { FactsPage } from './facts/FactsPage.js';
 export { HandOverPage } from './handover/HandOverPage.js';
 export { AddPersonPage } from './people/AddPersonPage.js';
 export { CorrectIdentityPage } from './people/CorrectIdentityPage.js';
+export { SettingsPage } from './preferences/SettingsPage.js';
 export { ProtocolPage } from './protocol/ProtocolPage.js';
 export { VersionPage } from './protocol/VersionPage.js';
 export { AccountsPage } from './signIn/AccountsPage.js';

@@ -1,4 +1,4 @@
-import { wordsFor } from '@evenfall/words';
+import { loadWords, localeOf, type Words, wordsFor } from '@evenfall/words';
 import { createRoot } from 'react-dom/client';
 import { AppRoutes, fetchTheRest } from './App.js';
 import { type App, AppContext } from './app/context.js';
@@ -6,6 +6,7 @@ import { createCover } from './cover/cover.js';
 import { deviceClock } from './ports/clock.js';
 import { deviceCue } from './ports/cue.js';
 import { uuids } from './ports/ids.js';
+import { createPreferences } from './preferences/preferences.js';
 import { keepSending } from './server/sendWaiting.js';
 import { serverBy } from './server/server.js';
 import { createShell, deviceWorkers } from './shell/shell.js';
@@ -73,9 +74,16 @@ if (remembered?.current != null) {
 }
 keepTab(store, tabShelf());
 askBeforeLeaving(store.get);
-const words = wordsFor(navigator.language);
+const preferences = createPreferences(deviceShelf());
+let words = wordsFor(navigator.language);
 const sending = keepSending(
-  { store, server, words },
+  {
+    store,
+    server,
+    get words() {
+      return words;
+    },
+  },
   {
     after: (ms, then) => {
       const timer = window.setTimeout(then, ms);
@@ -83,10 +91,10 @@ const sending = keepSending(
     },
   },
 );
-const app: App = {
+const app: Omit<App, 'words'> = {
   store,
   server,
-  words,
+  preferences,
   clock: deviceClock,
   cue: deviceCue(window.AudioContext),
   ids: uuids,
@@ -122,11 +130,27 @@ watchIdle({
 
 const page = document.getElementById('page');
 if (page === null) throw new Error('The page has no place for the app');
-createRoot(page).render(
-  <AppContext value={app}>
-    <Gate>
-      <AppRoutes />
-    </Gate>
-  </AppContext>,
-);
+const root = createRoot(page);
+
+/** English where the parts of another language cannot be fetched just now. */
+function wordsNow(): Promise<Words> {
+  const chosen = preferences.get();
+  const locale = localeOf(chosen.language, navigator.languages);
+  return loadWords(locale, chosen).catch(() => wordsFor(navigator.language, chosen));
+}
+
+async function draw(): Promise<void> {
+  words = await wordsNow();
+  document.documentElement.lang = words.say.locale;
+  root.render(
+    <AppContext value={{ ...app, words }}>
+      <Gate>
+        <AppRoutes />
+      </Gate>
+    </AppContext>,
+  );
+}
+
+preferences.subscribe(() => void draw());
+void draw();
 window.addEventListener('load', fetchTheRest);

@@ -1,5 +1,9 @@
 export type { Catalogue, FiguresAt, PlainKey, Rule, SentenceKey, TitleOf } from './catalogue.js';
 export { gaugeStandingText } from './gaugeStandingText.js';
+export type { Language } from './languages.js';
+export { isReviewed, LANGUAGE_IDS, LANGUAGES, languageOf, loadWords, localeOf } from './languages.js';
+export type { DateOrder, Manner } from './manner.js';
+export { DATE_ORDERS, USUAL_MANNER } from './manner.js';
 export type { Place, Problem } from './problem.js';
 export { publishedSource } from './publishedSource.js';
 export type { Forms, Say } from './say.js';

@@ -1,4 +1,5 @@
 import { roundTo } from '@evenfall/clinical';
+import { type Manner, USUAL_MANNER } from './manner.js';
 
 /** The forms of a counted noun by plural category (Unicode CLDR); `other` is always needed. */
 export type Forms = { readonly other: string } & Readonly<Partial<Record<Intl.LDMLPluralRule, string>>>;
@@ -6,6 +7,8 @@ export type Forms = { readonly other: string } & Readonly<Partial<Record<Intl.LD
 /** How one locale writes numbers, counted things and lists. A sentence gets one and never formats by itself. */
 export type Say = {
   readonly locale: string;
+  /** How dates, times and units are wanted. */
+  readonly manner: Manner;
   /** A number rounded half away from zero and written with exactly that many decimals. */
   readonly number: (value: number, decimals?: number) => string;
   /** A number with as few decimals as it needs, at most that many: 15, 7.5. */
@@ -39,7 +42,7 @@ export type Say = {
  *
  * @param locale a BCP 47 tag, such as `en-GB`
  */
-export function sayIn(locale: string): Say {
+export function sayIn(locale: string, manner: Manner = USUAL_MANNER): Say {
   const plurals = new Intl.PluralRules(locale);
   const any = new Intl.ListFormat(locale, { type: 'disjunction' });
   const all = new Intl.ListFormat(locale, { type: 'conjunction' });
@@ -50,6 +53,7 @@ export function sayIn(locale: string): Say {
 
   return {
     locale,
+    manner,
     number,
     short,
     beside: (value, limit, usual = 0) => short(value, decimalsBeside(value, limit, usual)),

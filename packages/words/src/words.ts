@@ -2,6 +2,7 @@ import type { Flag, Refusal } from '@evenfall/clinical';
 import type { Catalogue, FiguresAt, SentenceKey, StartCode, TitleOf } from './catalogue.js';
 import { english } from './english/index.js';
 import { type Figures, figuresOf, MissingFigure } from './figures.js';
+import { type Manner, USUAL_MANNER } from './manner.js';
 import { type Place, type Problem, placed } from './problem.js';
 import { type Say, sayIn } from './say.js';
 import { type Said, together } from './together.js';
@@ -38,32 +39,28 @@ export type RefusedStart = {
   readonly names: Readonly<Record<string, string>>;
 };
 
-const languages: Readonly<Record<string, Catalogue>> = { en: english };
-
 /**
- * The words for a locale. A language that has no catalogue yet is answered in English, and then numbers are
+ * The words in English, at once; `loadWords` has those of every language. For the tag of another language numbers are
  * written as English writes them too, so that one sentence never mixes two languages.
  *
  * @param locale a BCP 47 tag, such as `en-GB`
  */
-export function wordsFor(locale: string): Words {
-  const language = languageOf(locale);
-  const own = language === null ? undefined : languages[language];
-  return wordsIn(own ?? english, own === undefined ? 'en' : locale);
+export function wordsFor(locale: string, manner?: Manner): Words {
+  return wordsIn(english, isEnglish(locale) ? locale : 'en', manner);
 }
 
-/** The language of a tag; null for one that is none (a browser on a machine without a locale gives `en-US@posix`). */
-function languageOf(locale: string): string | null {
+/** Whether a tag is of English; false for one that is none (a browser on a machine without a locale gives `en-US@posix`). */
+function isEnglish(locale: string): boolean {
   try {
-    return new Intl.Locale(locale).language;
+    return new Intl.Locale(locale).language === 'en';
   } catch {
-    return null;
+    return false;
   }
 }
 
-/** The words of a given catalogue; for a language under construction. */
-export function wordsIn(catalogue: Catalogue, locale: string): Words {
-  const say = sayIn(locale);
+/** The words of a given catalogue. */
+export function wordsIn(catalogue: Catalogue, locale: string, manner: Manner = USUAL_MANNER): Words {
+  const say = sayIn(locale, manner);
   const detail = (flag: Flag): string =>
     fitting(catalogue, flag, say) ?? catalogue.problemWords.unknownCode({ code: flag.code });
   return {

@@ -1,4 +1,4 @@
-import type { PlainKey } from '@evenfall/words';
+import { LANGUAGE_IDS, type PlainKey } from '@evenfall/words';
 
 /**
  * One option of a command, as data: help, reading and refusals all come from this row.
@@ -27,6 +27,7 @@ export type Given = {
 /** Options that every command takes. */
 export const EVERYWHERE: readonly Option[] = [
   { name: 'json', kind: 'switch', means: 'options.json' },
+  { name: 'language', kind: 'value', means: 'options.language', choices: LANGUAGE_IDS },
   { name: 'help', kind: 'switch', means: 'options.help' },
   { name: 'version', kind: 'switch', means: 'options.version' },
 ];

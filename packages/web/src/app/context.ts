@@ -4,6 +4,7 @@ import type { Cover } from '../cover/cover.js';
 import type { Clock } from '../ports/clock.js';
 import type { Cue } from '../ports/cue.js';
 import type { Ids } from '../ports/ids.js';
+import type { KeptPreferences } from '../preferences/preferences.js';
 import type { Server } from '../server/server.js';
 import type { Shell } from '../shell/shell.js';
 import type { SignIn } from '../signIn/signIn.js';
@@ -14,7 +15,9 @@ import type { State, Store } from '../store/store.js';
 export type App = {
   readonly store: Store;
   readonly server: Server;
+  /** In the language and the manner of this device. */
   readonly words: Words;
+  readonly preferences: KeptPreferences;
   readonly clock: Clock;
   readonly cue: Cue;
   readonly ids: Ids;

@@ -1,3 +1,4 @@
+import { isReviewed } from '@evenfall/words';
 import { type ReactNode, useEffect, useRef } from 'react';
 import { Link } from 'wouter';
 import { useBook } from '../app/book.js';
@@ -98,12 +99,21 @@ export function Page({
           <WaitingNotice />
           {children}
         </main>
-        {isBare ? null : (
-          <footer className="page-foot">
-            <p>{words.sentence('cautions.aid')}</p>
-          </footer>
-        )}
+        <PageFoot isBare={isBare} />
       </div>
     </>
+  );
+}
+
+/** What the program is for, and whether a clinician has read the words it is said in. */
+export function PageFoot({ isBare = false }: { readonly isBare?: boolean }) {
+  const { words } = useApp();
+  const isUnreviewed = !isReviewed(words);
+  if (isBare && !isUnreviewed) return null;
+  return (
+    <footer className="page-foot">
+      {isBare ? null : <p>{words.sentence('cautions.aid')}</p>}
+      {isUnreviewed ? <p>{words.sentence('app.notReviewed')}</p> : null}
+    </footer>
   );
 }

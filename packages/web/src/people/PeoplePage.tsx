@@ -80,6 +80,9 @@ export function PeoplePage() {
             <Link href="/class" className="button button-quiet">
               {words.sentence('class.link')}
             </Link>
+            <Link href="/settings" className="button button-quiet">
+              {words.sentence('settings.title')}
+            </Link>
             <DeviceNotes />
           </section>
         )}

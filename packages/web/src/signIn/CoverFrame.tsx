@@ -1,5 +1,6 @@
 import { type ReactNode, useEffect } from 'react';
 import { useApp, useKept } from '../app/context.js';
+import { PageFoot } from '../parts/Page.js';
 import { loadSite } from '../server/load.js';
 
 /** The blank screen before the app: nothing of anybody stands on it. */
@@ -19,9 +20,7 @@ export function CoverFrame({ title, children }: { readonly title: string; readon
         <h1>{title}</h1>
         {children}
       </main>
-      <footer className="page-foot">
-        <p>{words.sentence('cautions.aid')}</p>
-      </footer>
+      <PageFoot />
     </div>
   );
 }

@@ -79,6 +79,7 @@ export const options = {
   importPerson: 'whose chart it is for (whom the file names if absent)',
   template: 'by which template a text is made (handover if absent)',
   withIdentity: 'write who the person is too (left out if absent)',
+  language: 'the language of what it says (EVENFALL_LANGUAGE, else en, if absent)',
   json: 'answer with one JSON object on one line',
   list: 'list what there is to choose from',
   help: 'show this text',

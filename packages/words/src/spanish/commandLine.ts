@@ -78,6 +78,7 @@ export const options: Reworded<typeof optionTexts> = {
   person: 'el id de la persona (está en la dirección de su página)',
   book: 'qué libro (care si falta)',
   as: 'qué se escribe (csv)',
+  language: 'el idioma de lo que dice (si falta, EVENFALL_LANGUAGE o en)',
   json: 'responde con un objeto JSON en una línea',
   list: 'lista lo que se puede elegir',
   help: 'muestra este texto',

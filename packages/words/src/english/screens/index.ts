@@ -19,6 +19,7 @@ import { rest } from './rest.js';
 import { result } from './result.js';
 import { review } from './review.js';
 import { roles } from './roles.js';
+import { settings } from './settings.js';
 import { signIn } from './signIn.js';
 import { signs } from './signs.js';
 import { taps } from './taps.js';
@@ -53,6 +54,7 @@ export const screens = {
   quick,
   amend,
   roles,
+  settings,
   signIn,
   class: classBook,
 } as const;

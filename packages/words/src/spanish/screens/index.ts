@@ -15,6 +15,7 @@ import { quick } from './quick.js';
 import { result } from './result.js';
 import { review } from './review.js';
 import { roles } from './roles.js';
+import { settings } from './settings.js';
 import { signIn } from './signIn.js';
 import { signs } from './signs.js';
 import { taps } from './taps.js';
@@ -39,6 +40,7 @@ export const screens: Reworded<typeof english> = {
   quick,
   amend,
   roles,
+  settings,
   signIn,
   class: classBook,
 };

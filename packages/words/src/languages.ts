@@ -1,0 +1,58 @@
+import type { Catalogue } from './catalogue.js';
+import { english } from './english/index.js';
+import type { Manner } from './manner.js';
+import { type Words, wordsIn } from './words.js';
+
+/** A language: what it calls itself, and whether a clinician has reviewed its words. English is what was written first. */
+type OneLanguage = { readonly name: string; readonly isReviewed: boolean };
+
+export const LANGUAGES = {
+  en: { name: 'English', isReviewed: true },
+  es: { name: 'Español', isReviewed: false },
+} as const satisfies Readonly<Record<string, OneLanguage>>;
+
+export type Language = keyof typeof LANGUAGES;
+
+export const LANGUAGE_IDS = Object.keys(LANGUAGES) as Language[];
+
+/** English is at hand everywhere; another language comes by itself, so that nobody fetches one they do not read. */
+const BRING: Readonly<Record<Language, () => Promise<Catalogue>>> = {
+  en: async () => english,
+  es: async () => (await import('./spanish/index.js')).spanish,
+};
+
+/** The language of a BCP 47 tag; null where it is no tag, or of a language without a catalogue. */
+export function languageOf(tag: string): Language | null {
+  try {
+    const { language } = new Intl.Locale(tag);
+    return Object.hasOwn(LANGUAGES, language) ? (language as Language) : null;
+  } catch {
+    // A browser on a machine without a locale gives `en-US@posix`.
+    return null;
+  }
+}
+
+/**
+ * The locale to write in: of those that somebody prefers, the first in the language they chose, so that the numbers of
+ * their country stay (`es-MX` has a decimal point); without a choice the first in any language there is; else English.
+ */
+export function localeOf(chosen: Language | null, preferred: readonly string[]): string {
+  const fits = (tag: string) => {
+    const language = languageOf(tag);
+    return language !== null && (chosen === null || language === chosen);
+  };
+  return preferred.find(fits) ?? chosen ?? 'en';
+}
+
+/** The words for a locale, in its language if there is a catalogue of it, else in English. */
+export async function loadWords(locale: string, manner?: Manner): Promise<Words> {
+  const language = languageOf(locale);
+  return language === null
+    ? wordsIn(english, 'en', manner)
+    : wordsIn(await BRING[language](), locale, manner);
+}
+
+/** Whether a clinician has reviewed the language that these words are in. */
+export function isReviewed({ say }: Pick<Words, 'say'>): boolean {
+  return LANGUAGES[languageOf(say.locale) ?? 'en'].isReviewed;
+}

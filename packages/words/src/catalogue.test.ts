@@ -2,31 +2,13 @@ import type { CountOf, PulseSite, RefusalCode, Rhythm } from '@evenfall/clinical
 import { describe, expect, test } from 'vitest';
 import type { Catalogue } from './catalogue.js';
 import { english } from './english/index.js';
+import { everyText } from './everyText.js';
 import { sayIn } from './say.js';
 
 const say = sayIn('en');
 
-/** Answers any figure with the same number and any word with itself, so that every text can be said. */
-function everything(number: number): Record<string, unknown> {
-  const f = { value: () => number, has: () => true, parts: ['a', 'b'] };
-  return new Proxy(f as Record<string, unknown>, { get: (all, key) => all[String(key)] ?? number });
-}
-
-type Text = string | ((...parts: unknown[]) => string);
-
-/** Every text of the catalogue with its key. */
-function textsOf(branch: object, number: number, above = ''): [string, string][] {
-  return Object.entries(branch as Record<string, Text | object>).flatMap(([key, one]): [string, string][] => {
-    const path = `${above}${key}`;
-    if (typeof one === 'string') return [[path, one]];
-    if (typeof one === 'function')
-      return [[path, (one as (...p: unknown[]) => string)(everything(number), say, ['a', 'b'])]];
-    return textsOf(one, number, `${path}.`);
-  });
-}
-
 describe.each([0, 1, 2, 7.5, 1234])('every text, said of %d', (number) => {
-  const texts = textsOf(english, number);
+  const texts = everyText(english, number, say);
 
   test('says something, and nothing that is not there', () => {
     expect(texts.length).toBeGreaterThan(100);

@@ -34,7 +34,8 @@ describe('the published source alone', () => {
 
   test('of a rule that no published work gives says how sure it is alone', () => {
     const { sentence } = wordsFor('en');
-    const of = (source: string) => sentence('protocol.source', { source, sure: 'second-hand' });
+    const of = (source: string) =>
+      sentence('protocol.source', { named: publishedSource(source), sure: 'second-hand' });
     expect(of('ESC 2024 (bedside handbook 6.1)')).toBe('ESC 2024 (second-hand)');
     expect(of('bedside handbook 3.11')).toBe('second-hand');
   });

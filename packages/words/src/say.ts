@@ -18,6 +18,10 @@ export type Say = {
    * zero (0.2, not 0), and no more than the usual ones where that is enough.
    */
   readonly beside: (value: number, limit: number, usualDecimals?: number) => string;
+  /** A number with one decimal or as many more as it takes, at most that many, to stand on its own side of a limit; null if those do not do. */
+  readonly onItsSide: (value: number, limit: number, mostDecimals: number) => string | null;
+  /** A share beside a limit, both from 0 to 1, as a percentage without its sign; the limit is one of a decimal at most. */
+  readonly percentBeside: (share: number, limit: number, usualDecimals?: number) => string;
   /** A rate a minute: whole, with a decimal only where it would read as zero and is none. */
   readonly rate: (perMinute: number) => string;
   /** Two values with as few decimals as it takes to tell them apart: 148 and 149, 147.5 and 148.4. */
@@ -57,6 +61,14 @@ export function sayIn(locale: string, manner: Manner = USUAL_MANNER): Say {
     number,
     short,
     beside: (value, limit, usual = 0) => short(value, decimalsBeside(value, limit, usual)),
+    onItsSide: (value, limit, most) => {
+      const decimals = decimalsBeside(value, limit, 1);
+      return decimals > most ? null : short(value, decimals);
+    },
+    percentBeside: (share, limit, usual = 0) => {
+      const value = 100 * share;
+      return short(value, decimalsBeside(value, roundTo(100 * limit, 1), usual));
+    },
     rate: (perMinute) => short(perMinute, decimalsBeside(perMinute, 0, 0)),
     apart: (a, b) => {
       const decimals = decimalsApart(a, b);

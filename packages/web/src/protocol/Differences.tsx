@@ -1,7 +1,7 @@
 import { localFields, type Protocol, protocolDiff, type SectionName } from '@evenfall/clinical';
 import type { ReactNode } from 'react';
 import { useApp } from '../app/context.js';
-import { fieldName, presetTitle, shapeOf, valueText } from './protocolText.js';
+import { fieldName, presetTitle, shapeOf, sourceText, valueText } from './protocolText.js';
 
 type OneProps = { readonly name: ReactNode; readonly lines: readonly (readonly [string, string])[] };
 
@@ -47,10 +47,7 @@ export function FromPublished({ protocol, nameOf }: PublishedProps) {
             lines={[
               [words.sentence('protocol.publishedValue'), valueText(place, value, field.unit, words)],
               [words.sentence('protocol.ownValue'), valueText(place, field.value, field.unit, words)],
-              [
-                words.sentence('protocol.publishedSource'),
-                words.sentence('protocol.source', { source, sure: words.sentence(`protocol.${sure}`) }),
-              ],
+              [words.sentence('protocol.publishedSource'), sourceText(source, sure, words)],
             ]}
           />
         );

@@ -8,7 +8,7 @@ import {
   type SectionName,
 } from '@evenfall/clinical';
 import { type ProtocolChoiceMade, placeVersions } from '@evenfall/record';
-import type { Words } from '@evenfall/words';
+import { publishedSource, type Words } from '@evenfall/words';
 import { dayText, stampText } from '../app/times.js';
 import type { PlaceProtocols } from '../store/known.js';
 
@@ -104,10 +104,16 @@ export function wordText(place: string, value: string, words: Words): string {
   return group === undefined ? value : words.title(group, value);
 }
 
+/** The published works that a value was taken from, and how sure that is. */
+export function sourceText(source: string, sure: RuleField['sure'], words: Words): string {
+  const named = publishedSource(source);
+  return words.sentence('protocol.source', { named, sure: words.sentence(`protocol.${sure}`) });
+}
+
 /** Where the value of a field comes from; of a value of the place, what was published in its stead, and where. */
 export function originText(place: string, field: RuleField, words: Words): string {
   const { source, sure } = field.replaces ?? field;
-  const said = words.sentence('protocol.source', { source, sure: words.sentence(`protocol.${sure}`) });
+  const said = sourceText(source, sure, words);
   if (field.replaces === null) return said;
   const text = valueText(place, field.replaces.value, field.unit, words);
   return `${words.sentence('protocol.local', { text })}; ${said}`;

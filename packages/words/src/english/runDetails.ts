@@ -1,4 +1,3 @@
-import { roundTo } from '@evenfall/clinical';
 import type { Figures } from '../figures.js';
 import type { Say } from '../say.js';
 import type { Detail } from './detail.js';
@@ -75,13 +74,15 @@ function fall(f: Figures, say: Say, limit: string): string {
   return onItsSide(f.value('mmHgPerSecond'), f.value(limit), say);
 }
 
-/** A rate with one decimal, with two where it takes them to stand on its side of the limit, and no more: nobody measures finer. */
+/** As fine as anybody measures a rate. */
+const RATE_DECIMALS = 2;
+
+/** A rate with one decimal, with two where it takes them to stand on its side of the limit, and no more. */
 function onItsSide(value: number, limit: number, say: Say): string {
-  const isOnItsSide = (decimals: number) =>
-    Math.sign(roundTo(value, decimals) - limit) === Math.sign(value - limit);
-  if (isOnItsSide(1)) return say.short(value, 1);
-  if (isOnItsSide(2)) return say.short(value, 2);
-  return `just ${value > limit ? 'over' : 'under'} ${say.limit(limit)}`;
+  return (
+    say.onItsSide(value, limit, RATE_DECIMALS) ??
+    `just ${value > limit ? 'over' : 'under'} ${say.limit(limit)}`
+  );
 }
 
 function marginSaid(f: Figures, say: Say): string {

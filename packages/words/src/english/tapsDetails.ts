@@ -1,4 +1,3 @@
-import { roundTo } from '@evenfall/clinical';
 import type { Detail } from './detail.js';
 
 const INTERVALS = { one: 'interval', other: 'intervals' };
@@ -29,9 +28,9 @@ export const tapsDetails = {
   'touch-bounces': (f, say) =>
     `${say.counted(f.value('removed'), TAPS)} came within ${say.short(f.value('limitMs'))} ms of the one before and were taken as the same touch: lift the finger clear between beats.`,
   'irregular-not-repaired': (f, say) =>
-    `The taps vary too much (${say.beside(100 * f.value('spread'), roundTo(100 * f.value('limit'), 1))} %, limit ${say.short(100 * f.value('limit'))} %) to tell a slip from the rhythm, so none was put right: if it felt irregular, count a full minute (a pulse at the apex too) and report it.`,
+    `The taps vary too much (${say.percentBeside(f.value('spread'), f.value('limit'))} %, limit ${say.short(100 * f.value('limit'))} %) to tell a slip from the rhythm, so none was put right: if it felt irregular, count a full minute (a pulse at the apex too) and report it.`,
   'steady-not-sure': (f, say) =>
-    `There seems to be a slip, but the other gaps vary by ${say.beside(100 * f.value('variation'), roundTo(100 * f.value('limit'), 1), 1)} %, and in ${say.counted(f.value('intervals'), INTERVALS)} only ${say.short(100 * f.value('limit'))} % or less is surely a steady rhythm, so none was put right: tap on, or count a full minute.`,
+    `There seems to be a slip, but the other gaps vary by ${say.percentBeside(f.value('variation'), f.value('limit'), 1)} %, and in ${say.counted(f.value('intervals'), INTERVALS)} only ${say.short(100 * f.value('limit'))} % or less is surely a steady rhythm, so none was put right: tap on, or count a full minute.`,
   'too-many-missed': (f, say) =>
     `In ${say.short(f.value('gaps'))} of ${say.counted(f.value('intervals'), INTERVALS)} a beat seems to be missing, too many for slips of tapping, so none was put in: count a full minute (a pulse at the apex too) and report it.`,
   'missed-in-turn': (f, say) =>

@@ -31,7 +31,7 @@ export const runLines: Reworded<typeof english> = {
       : `${say.short(f.mmHg)} mmHg por encima de donde desapareció el pulso`,
   gap: 'Laguna',
   gapBetween: (f, say) => `de ${say.short(f.from)} a ${say.short(f.to)}`,
-  meanOf: (f, say) => `una media de ${say.short(f.readings)} lecturas`,
+  meanOf: (f, say) => `una media de ${say.counted(f.readings, { one: 'lectura', other: 'lecturas' })}`,
   writtenOnly: 'Solo con números escritos no se puede dar velocidad, intervalo ni margen.',
   cuff: 'Manguito',
   noCuff: 'ninguno de este esquema',

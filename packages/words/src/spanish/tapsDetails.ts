@@ -1,4 +1,3 @@
-import { roundTo } from '@evenfall/clinical';
 import type { tapsDetails as english } from '../english/tapsDetails.js';
 import type { Reworded } from '../reworded.js';
 
@@ -26,9 +25,9 @@ export const tapsDetails: Reworded<typeof english> = {
   'touch-bounces': (f, say) =>
     `${say.counted(f.value('removed'), TAPS)} a menos de ${say.short(f.value('limitMs'))} ms del anterior se tomaron por el mismo contacto: separe bien el dedo entre latidos.`,
   'irregular-not-repaired': (f, say) =>
-    `Los toques varían demasiado (${say.beside(100 * f.value('spread'), roundTo(100 * f.value('limit'), 1))} %, límite ${say.short(100 * f.value('limit'))} %) para distinguir un descuido del ritmo, así que no se corrigió ninguno: si se notó irregular, cuente un minuto entero (un pulso, también en el ápex) y comuníquelo.`,
+    `Los toques varían demasiado (${say.percentBeside(f.value('spread'), f.value('limit'))} %, límite ${say.short(100 * f.value('limit'))} %) para distinguir un descuido del ritmo, así que no se corrigió ninguno: si se notó irregular, cuente un minuto entero (un pulso, también en el ápex) y comuníquelo.`,
   'steady-not-sure': (f, say) =>
-    `Parece haber un descuido, pero los demás intervalos varían un ${say.beside(100 * f.value('variation'), roundTo(100 * f.value('limit'), 1), 1)} %, y con ${say.counted(f.value('intervals'), INTERVALS)} solo un ${say.short(100 * f.value('limit'))} % o menos es con seguridad un ritmo estable, así que no se corrigió ninguno: siga tocando, o cuente un minuto entero.`,
+    `Parece haber un descuido, pero los demás intervalos varían un ${say.percentBeside(f.value('variation'), f.value('limit'), 1)} %, y con ${say.counted(f.value('intervals'), INTERVALS)} solo un ${say.short(100 * f.value('limit'))} % o menos es con seguridad un ritmo estable, así que no se corrigió ninguno: siga tocando, o cuente un minuto entero.`,
   'too-many-missed': (f, say) =>
     `En ${say.short(f.value('gaps'))} de ${say.counted(f.value('intervals'), INTERVALS)} parece faltar un latido, demasiados para ser descuidos, así que no se añadió ninguno: cuente un minuto entero (un pulso, también en el ápex) y comuníquelo.`,
   'missed-in-turn': (f, say) =>

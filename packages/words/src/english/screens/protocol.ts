@@ -1,4 +1,3 @@
-import { publishedSource } from '../../publishedSource.js';
 import type { Say } from '../../say.js';
 
 type Text = { text: string };
@@ -27,10 +26,8 @@ export const protocol = {
   presetChanged: (f: Text & Counted, say: Say) =>
     `${say.counted(f.count, VALUES)} of your own; else: ${f.text}`,
   fields: 'All rules of this section',
-  source: ({ source, sure }: { source: string; sure: string }) => {
-    const named = publishedSource(`${source}`);
-    return named === null ? `${sure}` : `${named} (${sure})`;
-  },
+  source: (f: { named: string | null; sure: string }) =>
+    f.named === null ? f.sure : `${f.named} (${f.sure})`,
   local: (f: Text) => `your own value; published: ${f.text}`,
   blank: (f: Text) => `blank: the published value counts, ${f.text}`,
   now: (f: Text) => `in force now: ${f.text}`,

@@ -1,5 +1,4 @@
 import type { protocol as english } from '../../english/screens/protocol.js';
-import { publishedSource } from '../../publishedSource.js';
 import type { Reworded } from '../../reworded.js';
 
 const VALUES = { one: 'valor', other: 'valores' };
@@ -24,10 +23,7 @@ export const protocol: Reworded<typeof english> = {
   presetChanged: (f, say) =>
     `${say.counted(f.count, VALUES)} ${f.count === 1 ? 'propio' : 'propios'}; lo demás: ${f.text}`,
   fields: 'Todas las reglas de esta sección',
-  source: ({ source, sure }) => {
-    const named = publishedSource(`${source}`);
-    return named === null ? `${sure}` : `${named} (${sure})`;
-  },
+  source: (f) => (f.named === null ? f.sure : `${f.named} (${f.sure})`),
   local: (f) => `su propio valor; publicado: ${f.text}`,
   blank: (f) => `en blanco: cuenta el valor publicado, ${f.text}`,
   now: (f) => `vigente ahora: ${f.text}`,

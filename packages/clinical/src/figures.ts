@@ -34,6 +34,7 @@ import { SIGN_COMPARISONS } from './sign/comparisons.js';
 import { SIGN_FIGURES } from './sign/figures.js';
 import { TAP_COMPARISONS } from './taps/comparisons.js';
 import { TAP_FIGURES } from './taps/figures.js';
+import { UNIT_FIGURES } from './unit/figures.js';
 
 /** Every clinical number of this package, by folder. `docs/sources.md` is made from it. */
 export const FIGURES = {
@@ -47,6 +48,7 @@ export const FIGURES = {
   score: SCORE_FIGURES,
   sign: SIGN_FIGURES,
   taps: TAP_FIGURES,
+  unit: UNIT_FIGURES,
 } as const satisfies Record<string, Readonly<Record<string, Figure>>>;
 
 /** On which side of a limit its rule applies, by folder and name; `docs/sources.md` prints it beside the number. */
@@ -61,6 +63,7 @@ export const COMPARISONS = {
   score: SCORE_COMPARISONS,
   sign: SIGN_COMPARISONS,
   taps: TAP_COMPARISONS,
+  unit: {},
 } as const satisfies Record<keyof typeof FIGURES, Readonly<Record<string, Comparison>>>;
 
 /** Published tables, by folder and name; `docs/sources.md` prints them, the longest only by its source. */

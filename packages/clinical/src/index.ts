@@ -366,3 +366,6 @@ export type { TapSource, Taps } from './taps/taps.js';
 export { TAPS_RULE } from './taps/taps.js';
 export type { TapsEnough } from './taps/tapsEnough.js';
 export { tapsEnough } from './taps/tapsEnough.js';
+export { UNIT_FIGURES } from './unit/figures.js';
+export type { Quantity, Unit } from './unit/unit.js';
+export { inUnit, keptFrom, UNITS } from './unit/unit.js';

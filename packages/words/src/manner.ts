@@ -1,3 +1,5 @@
+import type { UNITS } from '@evenfall/clinical';
+
 /**
  * How somebody wants dates, times and units written: a preference of a device, apart from the language. What is kept never changes by it.
  * Units are written as UCUM writes them.
@@ -7,9 +9,9 @@ export type Manner = {
   readonly dates: DateOrder | null;
   /** Hours from 0 to 23, or 1 to 12 twice. */
   readonly hours: 24 | 12;
-  readonly temperature: 'Cel' | '[degF]';
-  readonly length: 'cm' | '[in_i]';
-  readonly mass: 'kg' | '[lb_av]';
+  readonly temperature: (typeof UNITS)['temperature'][number];
+  readonly length: (typeof UNITS)['length'][number];
+  readonly mass: (typeof UNITS)['mass'][number];
 };
 
 export const DATE_ORDERS = ['day-month-year', 'month-day-year', 'year-month-day'] as const;

@@ -1,4 +1,4 @@
-import { roundTo } from '@evenfall/clinical';
+import { inUnit, roundTo } from '@evenfall/clinical';
 import { type Manner, USUAL_MANNER } from './manner.js';
 
 /** The forms of a counted noun by plural category (Unicode CLDR); `other` is always needed. */
@@ -30,6 +30,14 @@ export type Say = {
   readonly around: (low: number, high: number) => readonly [string, string];
   /** A limit as it was set, never rounded onto a value beside it. */
   readonly limit: (limit: number) => string;
+  /** A temperature in degC with its unit, in the unit that is wanted; beside a limit, on its own side of it. */
+  readonly temperature: (celsius: number, limitCelsius?: number) => string;
+  /** A limit in degC with its unit, as it was set. */
+  readonly temperatureLimit: (celsius: number) => string;
+  /** A length in cm with its unit, in the unit that is wanted. */
+  readonly length: (cm: number) => string;
+  /** A weight in kg with its unit, in the unit that is wanted. */
+  readonly mass: (kg: number) => string;
   /** A share from 0 to 1 as whole percent: 0.081 is "8 %". */
   readonly percent: (share: number) => string;
   /** The form of a noun for a number, without the number. */
@@ -78,6 +86,16 @@ export function sayIn(locale: string, manner: Manner = USUAL_MANNER): Say {
       number(Math.floor(roundTo(low, MOST_DECIMALS))),
       number(Math.ceil(roundTo(high, MOST_DECIMALS))),
     ],
+    temperature: (celsius, limitCelsius) => {
+      const value = inUnit(celsius, manner.temperature);
+      const limit = limitCelsius === undefined ? null : inUnit(limitCelsius, manner.temperature);
+      const decimals = limit === null ? 1 : decimalsBeside(value, limit, 1);
+      return `${limit === null ? number(value, 1) : short(value, decimals)} ${UNIT_TEXT[manner.temperature]}`;
+    },
+    temperatureLimit: (celsius) =>
+      `${short(inUnit(celsius, manner.temperature), MOST_DECIMALS)} ${UNIT_TEXT[manner.temperature]}`,
+    length: (cm) => `${short(inUnit(cm, manner.length), 1)} ${UNIT_TEXT[manner.length]}`,
+    mass: (kg) => `${short(inUnit(kg, manner.mass), 2)} ${UNIT_TEXT[manner.mass]}`,
     limit: (limit) => short(limit, MOST_DECIMALS),
     percent: (share) => `${number(share * 100)} %`,
     form,
@@ -86,6 +104,9 @@ export function sayIn(locale: string, manner: Manner = USUAL_MANNER): Say {
     allOf: (items) => all.format(items),
   };
 }
+
+/** How the trade writes each unit, in every language. */
+const UNIT_TEXT = { Cel: '°C', '[degF]': '°F', cm: 'cm', '[in_i]': 'in', kg: 'kg', '[lb_av]': 'lb' } as const;
 
 /** Most decimals of a value beside a limit, and of a limit: those to which a ratio is settled before it is compared. */
 const MOST_DECIMALS = 9;

@@ -10,6 +10,8 @@ import { type Said, together } from './together.js';
 /** The catalogue in one locale: codes and figures in, sentences out. */
 export type Words = {
   readonly say: Say;
+  /** The same language with dates, times or units in another manner. */
+  readonly inManner: (change: Partial<Manner>) => Words;
   /**
    * One sentence for a flag or a reason: what it means and what to do. A flag may be years old or come from a newer
    * program: where the catalogue has no sentence that fits its code and figures, it says that and names the code.
@@ -65,6 +67,7 @@ export function wordsIn(catalogue: Catalogue, locale: string, manner: Manner = U
     fitting(catalogue, flag, say) ?? catalogue.problemWords.unknownCode({ code: flag.code });
   return {
     say,
+    inManner: (change) => wordsIn(catalogue, locale, { ...manner, ...change }),
     detail,
     flagged: (flag) => ({ code: flag.code, detail: detail(flag), figures: flag.figures }),
     together: (flags) => together(flags, catalogue, say, detail),

@@ -15,7 +15,7 @@ export function dayText(date: string, { say }: Words): string {
 /** A time of day `HH:MM` by the clock of 24 or of 12 hours. */
 export function timeText(time: string, { say }: Words): string {
   if (say.manner.hours === 24) return time;
-  const style = { hour: 'numeric', minute: '2-digit', hour12: true } as const;
+  const style = { hour: 'numeric', minute: '2-digit', hourCycle: 'h12' } as const;
   return inUtc(say.locale, style).format(new Date(`2000-01-01T${time}Z`));
 }
 

@@ -17,6 +17,15 @@ type AmendFieldsetProps = {
   readonly onMend: (field: keyof AmendFields) => void;
 };
 
+/** What a number is called that is retyped: it says the unit in which it is kept. */
+const READ_AS = {
+  celsius: 'signs.Cel',
+  kg: 'signs.kg',
+  cm: 'signs.cm',
+  percent: 'signs.percent',
+  score: 'amend.reading',
+} as const;
+
 /** What should stand, and why. */
 export function AmendFieldset({ entry, isMarked, form, wrong, onMend }: AmendFieldsetProps) {
   const { words } = useApp();
@@ -83,7 +92,7 @@ export function AmendFieldset({ entry, isMarked, form, wrong, onMend }: AmendFie
       {what === 'numbers' ? text('n', words.sentence('amend.numbers'), 'text') : null}
       {what === 'place' ? <PlaceFieldset entry={entry} form={form} said={said} set={set} /> : null}
       {what !== 'reading' || reading === null ? null : reading.choices === null ? (
-        text('n', words.sentence('amend.reading'), 'decimal')
+        text('n', words.sentence(READ_AS[reading.key]), 'decimal')
       ) : (
         <Choices
           legend={words.sentence('amend.reading')}

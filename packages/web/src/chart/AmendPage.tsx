@@ -5,6 +5,7 @@ import { formIn, useBook } from '../app/book.js';
 import { useApp } from '../app/context.js';
 import { useForm } from '../app/forms.js';
 import { signText } from '../app/signText.js';
+import { withPoint } from '../app/withPoint.js';
 import { Asking } from '../parts/Asking.js';
 import { ChartedFigure } from '../parts/ChartedFigure.js';
 import { signOfCharted } from '../parts/charted.js';
@@ -91,10 +92,10 @@ function AmendForm({ amended, entry, person, birthDate, inForce }: AmendFormProp
   const submit = async () => {
     const fields: AmendFields = {
       what: form.text('what'),
-      n: form.text('n'),
+      n: withPoint(form.text('n'), words.say),
       side: form.text('side'),
       cuff: form.text('cuff'),
-      perMinute: form.text('perMinute'),
+      perMinute: withPoint(form.text('perMinute'), words.say),
       time: form.text('time'),
       reason: form.text('reason'),
       text: form.text('text'),

@@ -1,3 +1,4 @@
+import { UNITS } from '@evenfall/clinical';
 import type { RunContent, SignContent } from '@evenfall/record';
 import type { Words } from '@evenfall/words';
 import { placeText } from '../pressure/placeText.js';
@@ -73,11 +74,20 @@ export function runFacts({ evidence, value, override, note }: RunContent, words:
   ];
 }
 
-/** What was read of a sign. */
+const KEPT_UNITS = {
+  temperature: UNITS.temperature[0],
+  length: UNITS.length[0],
+  mass: UNITS.mass[0],
+} as const;
+
+/** What was read of a sign; where it is shown in another unit, also in the one that is kept. */
 export function signFacts({ evidence, note }: SignContent, words: Words): Fact[] {
   const { sign } = evidence;
+  const text = measureText(sign, words);
+  const kept = measureText(sign, words.inManner(KEPT_UNITS));
   return [
-    [words.sentence(`app.${sign.of}`), measureText(sign, words)],
+    [words.sentence(`app.${sign.of}`), text],
+    ...(kept === text ? [] : [[words.sentence('signs.keptAs'), kept] as const]),
     ...(note === null ? [] : [[words.sentence('pressure.note'), note] as const]),
   ];
 }

@@ -12,17 +12,13 @@ export function SettingsPage() {
   const { words, preferences, clock } = useApp();
   const chosen = useSyncExternalStore(preferences.subscribe, preferences.get);
   const today = localDate(clock.stamp());
-  const inManner = (change: Partial<Preferences>) => ({
-    ...words,
-    say: { ...words.say, manner: { ...words.say.manner, ...change } },
-  });
   const languageText = (language: Language | null) => {
     if (language !== null) return LANGUAGES[language].name;
     const own = languageOf(localeOf(null, navigator.languages)) ?? 'en';
     return words.sentence('settings.asBrowser', { text: LANGUAGES[own].name });
   };
   const datesText = (dates: Preferences['dates']) => {
-    const text = dayText(today, inManner({ dates }));
+    const text = dayText(today, words.inManner({ dates }));
     return dates === null ? words.sentence('settings.asLanguage', { text }) : text;
   };
   const one = <Key extends keyof Preferences>(
@@ -47,7 +43,9 @@ export function SettingsPage() {
         {one('language', words.sentence('settings.language'), languageText)}
         {isReviewed(words) ? <UnreviewedNotes /> : null}
         {one('dates', words.sentence('settings.dates'), datesText)}
-        {one('hours', words.sentence('settings.hours'), (hours) => timeText('14:30', inManner({ hours })))}
+        {one('hours', words.sentence('settings.hours'), (hours) =>
+          timeText('14:30', words.inManner({ hours })),
+        )}
         {one('temperature', words.sentence('settings.temperature'), (unit) =>
           words.sentence(`settings.${unit}`),
         )}

@@ -20,6 +20,7 @@ import { useBook } from '../app/book.js';
 import { useApp } from '../app/context.js';
 import { useForm } from '../app/forms.js';
 import { GaugeChoice, useGaugeAtHand, useRememberGauge } from '../equipment/GaugeChoice.js';
+import { withPoint } from '../app/withPoint.js';
 import { Choices } from '../parts/Choices.js';
 import { Field } from '../parts/Field.js';
 import { Flags } from '../parts/Flags.js';
@@ -67,7 +68,7 @@ export function PlacePanel({ round, person }: { readonly round: Round; readonly 
   const needsOverride =
     check.allowed === 'needs-reason' || (check.allowed === 'yes' && check.because.length > 0);
   const { scheme } = rules.cuff;
-  const armCm = form.text('armCm').trim();
+  const armCm = withPoint(form.text('armCm').trim(), words.say);
   const atHand = form.text('cuff') === '' || site !== 'upper-arm' ? null : form.text('cuff');
   const question = armCm === '' ? null : parseCuffQuestion({ armCm, atHand }, rules.cuff);
   const armWrong =

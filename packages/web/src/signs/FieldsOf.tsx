@@ -3,7 +3,7 @@ import { useApp } from '../app/context.js';
 import { ConsciousnessFields } from './ConsciousnessFields.js';
 import { OxygenFields } from './OxygenFields.js';
 import { ChoiceField, NumberField, type SignFields, TextField } from './signFields.js';
-import type { OxygenTarget } from './typedSign.js';
+import { fieldTyped, type OxygenTarget } from './typedSign.js';
 
 type FieldsProps = { readonly fields: SignFields };
 
@@ -31,9 +31,9 @@ function TemperatureFields({ fields }: FieldsProps) {
     <>
       <NumberField
         fields={fields}
-        field="celsius"
-        label={words.sentence('signs.celsius')}
-        hint={words.sentence('signs.celsiusHint')}
+        field={fieldTyped('celsius', words.say)}
+        label={words.sentence(`signs.${words.say.manner.temperature}`)}
+        hint={words.sentence('signs.temperatureHint', {})}
       />
       <ChoiceField
         fields={fields}
@@ -100,7 +100,11 @@ function WeightFields({ fields }: FieldsProps) {
   const { words } = useApp();
   return (
     <>
-      <NumberField fields={fields} field="kg" label={words.sentence('signs.kg')} />
+      <NumberField
+        fields={fields}
+        field={fieldTyped('kg', words.say)}
+        label={words.sentence(`signs.${words.say.manner.mass}`)}
+      />
       <HowKnownField fields={fields} />
     </>
   );
@@ -110,7 +114,11 @@ function HeightFields({ fields }: FieldsProps) {
   const { words } = useApp();
   return (
     <>
-      <NumberField fields={fields} field="cm" label={words.sentence('signs.cm')} />
+      <NumberField
+        fields={fields}
+        field={fieldTyped('cm', words.say)}
+        label={words.sentence(`signs.${words.say.manner.length}`)}
+      />
       <HowKnownField fields={fields} />
       <label className="tick">
         <input

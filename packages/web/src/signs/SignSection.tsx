@@ -83,6 +83,11 @@ export function SignSection({ of, round, form, target }: SectionProps) {
   );
 }
 
+/** What a field of the form gives, in whatever unit it is typed. */
+function keyOf(field: string): string {
+  return field.split('.')[0] ?? field;
+}
+
 /** Numbers that are chosen, not typed. */
 const CHOSEN: ReadonlySet<string> = new Set(['/score', '/glasgow/eyes', '/glasgow/verbal', '/glasgow/motor']);
 
@@ -95,11 +100,11 @@ function TakeForm({ of, round, form, target, onKept, onNotDone }: TakeProps) {
   const fields: SignFields = {
     text,
     set: (field, typed) => {
-      setWrong(({ [field]: _mended, ...rest }) => rest);
+      setWrong(({ [keyOf(field)]: _mended, ...rest }) => rest);
       form.set(`${of}.${field}`, typed);
     },
     wrong: (field, label) => {
-      const refusals = wrong[field] ?? [];
+      const refusals = wrong[keyOf(field)] ?? [];
       return refusals.length === 0 ? null : refusals.map((one) => saidOf(one, label)).join(' ');
     },
   };
@@ -122,7 +127,7 @@ function TakeForm({ of, round, form, target, onKept, onNotDone }: TakeProps) {
       noValidate
       onSubmit={(event) => {
         event.preventDefault();
-        const parsed = readTypedSign(of, text, target);
+        const parsed = readTypedSign(of, text, target, words.say);
         if (parsed.ok) keep(parsed.value);
         else setWrong(wrongByField(parsed.refusals));
       }}

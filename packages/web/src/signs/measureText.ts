@@ -13,7 +13,7 @@ export function measureText(sign: Sign, words: Words): string {
   switch (sign.of) {
     case 'temperature':
       return words.sentence('signs.temperatureIs', {
-        celsius: say.number(sign.celsius, 1),
+        celsius: sign.celsius,
         site: words.title('temperatureSite', sign.site),
       });
     case 'oxygen-saturation':
@@ -28,12 +28,12 @@ export function measureText(sign: Sign, words: Words): string {
     }
     case 'weight':
       return words.sentence('signs.weightIs', {
-        kg: say.short(sign.kg, 2),
+        kg: sign.kg,
         how: words.title('howKnown', sign.how),
       });
     case 'height':
       return words.sentence(sign.lying ? 'signs.lengthIs' : 'signs.heightIs', {
-        cm: say.short(sign.cm, 1),
+        cm: sign.cm,
         how: words.title('howKnown', sign.how),
       });
   }

@@ -1,11 +1,13 @@
 import { SIGNS, type SignOf } from '@evenfall/clinical';
+import { loadWords, USUAL_MANNER, wordsFor } from '@evenfall/words';
 import { describe, expect, test } from 'vitest';
 import { oxygenTarget, readTypedSign, TYPED_FIELDS, unkeptSigns, wrongByField } from './typedSign.js';
 
+const { say } = wordsFor('en-GB');
 const SCALE_1 = { scale: 1, prescriber: null } as const;
 const typedBy = (fields: Record<string, string>) => (field: string) => fields[field] ?? '';
 const read = (of: SignOf, fields: Record<string, string>, target: Parameters<typeof readTypedSign>[2] = SCALE_1) =>
-  readTypedSign(of, typedBy(fields), target); // biome-ignore format: one thought
+  readTypedSign(of, typedBy(fields), target, say); // biome-ignore format: one thought
 function wrong(of: SignOf, fields: Record<string, string>): Record<string, string[]> {
   const parsed = read(of, fields);
   const byField = parsed.ok ? {} : wrongByField(parsed.refusals);
@@ -117,4 +119,57 @@ test('typed and not kept is known by sign; choosing how to ask is nothing typed'
     expect(unkeptSigns({ [`${of}.${field}`]: 'x' })).toEqual([of]);
   }
   expect(unkeptSigns({ 'pain.way': 'verbal', 'weight.kg': ' ' })).toEqual([]);
+});
+
+describe('in the unit that this device’s user wants', () => {
+  const american = wordsFor('en-US', {
+    ...USUAL_MANNER,
+    temperature: '[degF]',
+    length: '[in_i]',
+    mass: '[lb_av]',
+  });
+  const readIn = (of: SignOf, fields: Record<string, string>, { say }: typeof american) =>
+    readTypedSign(of, typedBy(fields), SCALE_1, say);
+
+  test.each<[SignOf, Record<string, string>, object]>([
+    // 98.6 degF is 37 degC; 1 in is 2.54 cm, 1 lb is 0.45359237 kg, by definition (UCUM).
+    ['temperature', { 'celsius.[degF]': '98.6', site: 'oral' }, { celsius: 37 }],
+    ['temperature', { 'celsius.[degF]': '100.4', site: 'oral' }, { celsius: 38 }],
+    ['height', { 'cm.[in_i]': '70', how: 'measured' }, { cm: 177.8 }],
+    ['weight', { 'kg.[lb_av]': '154', how: 'measured' }, { kg: 69.853_224_98 }],
+  ])('%s %o', (of, fields, value) => {
+    expect(readIn(of, fields, american)).toMatchObject({ ok: true, value });
+  });
+
+  test('what was typed in one unit is never read in another', () => {
+    const missing = { ok: false, refusals: [{ field: '/kg', code: 'missing' }] };
+    expect(readIn('weight', { kg: '70', how: 'measured' }, american)).toMatchObject(missing);
+    expect(readIn('weight', { 'kg.[lb_av]': '154', how: 'measured' }, wordsFor('en'))).toMatchObject(missing);
+    expect(unkeptSigns({ 'weight.kg.[lb_av]': '154' })).toEqual(['weight']);
+  });
+
+  test('a refusal quotes what was typed, and the limits in that unit', () => {
+    const parsed = readIn('temperature', { 'celsius.[degF]': '137', site: 'oral' }, american);
+    // Refused from 25 to 45 degC (bedside handbook 4.1): 77 to 113 degF.
+    const figures = { minimum: 77, maximum: 113 };
+    expect(parsed).toMatchObject({ ok: false, refusals: [{ field: '/celsius', got: '137', figures }] });
+    expect(readIn('temperature', { 'celsius.[degF]': '113', site: 'oral' }, american).ok).toBe(true);
+    expect(readIn('temperature', { 'celsius.[degF]': '77', site: 'oral' }, american).ok).toBe(true);
+    expect(readIn('temperature', { 'celsius.[degF]': '113.1', site: 'oral' }, american).ok).toBe(false);
+    expect(readIn('temperature', { 'celsius.[degF]': '76.9', site: 'oral' }, american).ok).toBe(false);
+  });
+
+  test('a decimal comma is read where the language writes one, and nowhere else', async () => {
+    const [spain, mexico] = await Promise.all(['es-ES', 'es-MX'].map((locale) => loadWords(locale)));
+    const fields = { celsius: '36,8', site: 'oral' };
+    expect(readIn('temperature', fields, spain as typeof american)).toMatchObject({
+      value: { celsius: 36.8 },
+    });
+    // Mexico writes a decimal point (Unicode CLDR).
+    expect(readIn('temperature', fields, mexico as typeof american).ok).toBe(false);
+    expect(readIn('temperature', fields, american).ok).toBe(false);
+    expect(readIn('temperature', { celsius: '36,8,1', site: 'oral' }, spain as typeof american).ok).toBe(
+      false,
+    );
+  });
 });

@@ -1,17 +1,26 @@
 import {
+  inUnit,
+  keptFrom,
+  numberFrom,
   type OxygenScale,
   type Parsed,
   parseSign,
+  type Quantity,
   type Refusal,
+  roundTo,
   SIGN_FIGURES,
   SIGNS,
   type Sign,
   type SignOf,
+  UNITS,
+  type Unit,
 } from '@evenfall/clinical';
+import type { Say } from '@evenfall/words';
+import { withPoint } from '../app/withPoint.js';
 
 /** The fields of each sign as the form has them; each is kept as text under `sign.field`. */
 export const TYPED_FIELDS = {
-  temperature: ['celsius', 'site'],
+  temperature: ['celsius', 'celsius.[degF]', 'site'],
   'oxygen-saturation': [
     'percent',
     'breathes',
@@ -23,8 +32,8 @@ export const TYPED_FIELDS = {
   ],
   pain: ['way', 'score', 'word', 'moving', 'where'],
   consciousness: ['level', 'eyes', 'verbal', 'motor'],
-  weight: ['kg', 'how'],
-  height: ['cm', 'how', 'lying'],
+  weight: ['kg', 'kg.[lb_av]', 'how'],
+  height: ['cm', 'cm.[in_i]', 'how', 'lying'],
 } as const satisfies Record<SignOf, readonly string[]>;
 
 /** Gives what was typed into a field of one sign; empty for nothing. */
@@ -40,45 +49,87 @@ export function oxygenTarget(prescriber: string | null, ageMonths: number | null
   return { scale: isChild ? null : 1, prescriber: null };
 }
 
-/** Reads a sign from its fields as typed. What was not typed is missing, never a zero and never an assumption. */
-export function readTypedSign(of: SignOf, typed: TypedOf, target: OxygenTarget): Parsed<Sign> {
-  return parseSign({ of, ...INPUTS[of](typed, target) });
+/** What can be typed in another unit than the one that is kept. */
+const MEASURED = { celsius: 'temperature', kg: 'mass', cm: 'length' } as const satisfies Record<
+  string,
+  Quantity
+>;
+export type Measured = keyof typeof MEASURED;
+
+/** The unit in which this device's user types it. */
+export function unitTyped(key: Measured, { manner }: Say): Unit {
+  return manner[MEASURED[key]];
+}
+
+/** The field of the form it is typed in: one for each unit, so that a number is never read in another one than it was typed in. */
+export function fieldTyped(key: Measured, say: Say): string {
+  const unit = unitTyped(key, say);
+  return unit === UNITS[MEASURED[key]][0] ? key : `${key}.${unit}`;
+}
+
+/**
+ * Reads a sign from its fields as typed. What was not typed is missing, never a zero and never an assumption. What was
+ * typed in another unit is converted here, once; a refusal of it speaks of that unit again.
+ */
+export function readTypedSign(of: SignOf, typed: TypedOf, target: OxygenTarget, say: Say): Parsed<Sign> {
+  const parsed = parseSign({ of, ...INPUTS[of](typed, target, say) });
+  if (parsed.ok) return parsed;
+  return { ok: false, refusals: parsed.refusals.map((one) => asTyped(one, typed, say)) };
+}
+
+function asTyped(refusal: Refusal, typed: TypedOf, say: Say): Refusal {
+  const key = refusal.field.slice(1);
+  if (!isMeasured(key) || fieldTyped(key, say) === key) return refusal;
+  const unit = unitTyped(key, say);
+  const limits = Object.entries(refusal.figures).map(([name, kept]) => [
+    name,
+    roundTo(inUnit(kept, unit), 1),
+  ]);
+  return { ...refusal, got: given(typed, fieldTyped(key, say)), figures: Object.fromEntries(limits) };
+}
+
+function isMeasured(key: string): key is Measured {
+  return Object.hasOwn(MEASURED, key);
 }
 
 type Input = Readonly<Record<string, unknown>>;
 
-const INPUTS: Readonly<Record<SignOf, (typed: TypedOf, target: OxygenTarget) => Input>> = {
-  temperature: (typed) => ({ celsius: given(typed, 'celsius'), site: given(typed, 'site') }),
+const INPUTS: Readonly<Record<SignOf, (typed: TypedOf, target: OxygenTarget, say: Say) => Input>> = {
+  temperature: (typed, _target, say) => ({
+    celsius: measured(typed, 'celsius', say),
+    site: given(typed, 'site'),
+  }),
   'oxygen-saturation': oxygenInput,
   pain: painInput,
   consciousness: (typed) => ({ level: given(typed, 'level'), glasgow: glasgowInput(typed) }),
-  weight: (typed) => ({ kg: given(typed, 'kg'), how: given(typed, 'how') }),
-  height: (typed) => ({
-    cm: given(typed, 'cm'),
+  weight: (typed, _target, say) => ({ kg: measured(typed, 'kg', say), how: given(typed, 'how') }),
+  height: (typed, _target, say) => ({
+    cm: measured(typed, 'cm', say),
     how: given(typed, 'how'),
     lying: typed('lying') === 'yes',
   }),
 };
 
-function oxygenInput(typed: TypedOf, { scale, prescriber }: OxygenTarget): Input {
+function oxygenInput(typed: TypedOf, { scale, prescriber }: OxygenTarget, say: Say): Input {
+  const number = (field: string) => numeric(typed, field, say);
   const breathes = typed('breathes');
   // How oxygen is given is asked for only on oxygen: what was typed before a change of mind is not read.
   const onOxygen =
     breathes === 'oxygen'
       ? {
           device: given(typed, 'device'),
-          litresPerMinute: given(typed, 'litresPerMinute'),
-          oxygenPercent: given(typed, 'oxygenPercent'),
+          litresPerMinute: number('litresPerMinute'),
+          oxygenPercent: number('oxygenPercent'),
         }
       : {};
   return {
-    percent: given(typed, 'percent'),
+    percent: number('percent'),
     ...(breathes === '' ? {} : { onOxygen: breathes === 'oxygen' }),
     ...onOxygen,
     scale,
     scalePrescriber: prescriber,
     probe: given(typed, 'probe'),
-    pulsePerMinute: given(typed, 'pulsePerMinute'),
+    pulsePerMinute: number('pulsePerMinute'),
   };
 }
 
@@ -97,6 +148,19 @@ function painInput(typed: TypedOf): Input {
 function glasgowInput(typed: TypedOf): Input | null {
   const parts = { eyes: given(typed, 'eyes'), verbal: given(typed, 'verbal'), motor: given(typed, 'motor') };
   return Object.values(parts).every((part) => part === null) ? null : parts;
+}
+
+/** A number as typed, its decimal comma as a point where the language writes one. */
+function numeric(typed: TypedOf, field: string, say: Say): string | null {
+  const text = given(typed, field);
+  return text === null ? null : withPoint(text, say);
+}
+
+/** A number in the unit that is kept; what is none stays as typed, to be refused. */
+function measured(typed: TypedOf, key: Measured, say: Say): string | number | null {
+  const text = numeric(typed, fieldTyped(key, say), say);
+  const value = numberFrom(text);
+  return value === null || fieldTyped(key, say) === key ? text : keptFrom(value, unitTyped(key, say));
 }
 
 function given(typed: TypedOf, field: string): string | null {

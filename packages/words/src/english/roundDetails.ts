@@ -12,7 +12,7 @@ export const roundDetails = {
   'child-height-missing': () =>
     'A child’s pressure cannot be classified without its height, and is not taken for normal: measure the height in this round, under “Other signs”.',
   'child-height-impossible': (f, say) =>
-    `A height of ${say.short(f.value('heightCm'))} cm cannot be at this age and sex, so the pressure is not classified and is not taken for normal: measure the height again, and check the birth date.`,
+    `A height of ${say.length(f.value('heightCm'))} cannot be at this age and sex, so the pressure is not classified and is not taken for normal: measure the height again, and check the birth date.`,
   'under-age-of-scheme': () =>
     'The child is younger than this scheme goes, so nothing is said of the pressure: compare it with your local tables.',
 } as const satisfies Record<string, Detail>;

@@ -28,7 +28,7 @@ export const scoreDetails = {
   'three-points-pulse': (f, say) => `A pulse of ${say.number(f.value('value'))} a minute scores 3; ${THREE}`,
   'three-points-consciousness': () => `Not alert, or newly confused, scores 3; ${THREE}`,
   'three-points-temperature': (f, say) =>
-    `A temperature of ${say.number(f.value('value'), 1)} °C scores 3; ${THREE}`,
+    `A temperature of ${say.temperature(f.value('value'))} scores 3; ${THREE}`,
   'early-warning-medium': (f, say) =>
     `At least ${say.number(f.value('atLeast'))} points, and ${say.limit(f.value('limit'))} or more is medium: have the person assessed urgently by a clinician skilled in acute illness. ${LOCAL}`,
   'early-warning-high': (f, say) =>

@@ -8,23 +8,23 @@ const CONFIRM = 'Confirm this limit with your local protocol.';
  */
 export const signDetails = {
   'implausible-temperature': (f, say) =>
-    `${say.beside(f.value('celsius'), f.value(f.value('celsius') < f.value('lowCelsius') ? 'lowCelsius' : 'highCelsius'), 1)} °C is outside ${say.limit(f.value('lowCelsius'))} to ${say.limit(f.value('highCelsius'))} °C: look at the person, check number, unit and site, then measure again before you rely on it.`,
+    `${say.temperature(f.value('celsius'), f.value(f.value('celsius') < f.value('lowCelsius') ? 'lowCelsius' : 'highCelsius'))} is outside ${say.temperatureLimit(f.value('lowCelsius'))} to ${say.temperatureLimit(f.value('highCelsius'))}: look at the person, check number, unit and site, then measure again before you rely on it.`,
   'mouth-too-soon': (f, say) =>
     `Only ${say.beside(f.value('minutes'), f.value('waitMinutes'))} min since a hot or cold drink or a smoke: wait ${say.limit(f.value('waitMinutes'))} min or use another site. ${CONFIRM}`,
   hyperpyrexia: (f, say) =>
-    `${hotter(f, say)} °C is over ${say.limit(f.value('limitCelsius'))} °C, a very high fever: tell the clinician in charge at once. ${CONFIRM}`,
+    `${hotter(f, say)} is over ${say.temperatureLimit(f.value('limitCelsius'))}, a very high fever: tell the clinician in charge at once. ${CONFIRM}`,
   'fever-young-infant': (f, say) =>
-    `${hotter(f, say)} °C in an infant under 3 months is a fever of high risk: get the clinician in charge to see the child at once. ${CONFIRM}`,
+    `${hotter(f, say)} in an infant under 3 months is a fever of high risk: get the clinician in charge to see the child at once. ${CONFIRM}`,
   'fever-infant': (f, say) =>
-    `${hotter(f, say)} °C in an infant under 6 months is a fever that needs a clinician’s look today. ${CONFIRM}`,
+    `${hotter(f, say)} in an infant under 6 months is a fever that needs a clinician’s look today. ${CONFIRM}`,
   fever: (f, say) =>
-    `${hotter(f, say)} °C is in the range called fever (${say.limit(f.value('limitCelsius'))} °C or more): act by your local protocol. ${CONFIRM}`,
+    `${hotter(f, say)} is in the range called fever (${say.temperatureLimit(f.value('limitCelsius'))} or more): act by your local protocol. ${CONFIRM}`,
   'hypothermia-severe': (f, say) =>
-    `${hotter(f, say)} °C is under ${say.limit(f.value('limitCelsius'))} °C, in the range called severe hypothermia: get help at once, move the person gently and measure again at a core site. ${CONFIRM}`,
+    `${hotter(f, say)} is under ${say.temperatureLimit(f.value('limitCelsius'))}, in the range called severe hypothermia: get help at once, move the person gently and measure again at a core site. ${CONFIRM}`,
   'hypothermia-moderate': (f, say) =>
-    `${hotter(f, say)} °C is under ${say.limit(f.value('limitCelsius'))} °C, in the range called moderate hypothermia: get help at once and measure again at a core site. ${CONFIRM}`,
+    `${hotter(f, say)} is under ${say.temperatureLimit(f.value('limitCelsius'))}, in the range called moderate hypothermia: get help at once and measure again at a core site. ${CONFIRM}`,
   'hypothermia-mild': (f, say) =>
-    `${hotter(f, say)} °C is under ${say.limit(f.value('limitCelsius'))} °C, in the range called mild hypothermia: measure again and tell the clinician in charge. ${CONFIRM}`,
+    `${hotter(f, say)} is under ${say.temperatureLimit(f.value('limitCelsius'))}, in the range called mild hypothermia: measure again and tell the clinician in charge. ${CONFIRM}`,
   'below-oximeter-range': (f, say) =>
     `${say.beside(f.value('percent'), f.value('lowestPercent'))} % is under ${say.limit(f.value('lowestPercent'))} %, below what an oximeter is held to: look at the person first and act on what you see, then check probe and finger. ${CONFIRM}`,
   'low-oxygen-child': (f, say) =>
@@ -44,11 +44,11 @@ export const signDetails = {
   'glasgow-not-testable': () =>
     'A part of the Glasgow scale could not be tested, so there is no total: chart the parts and why.',
   'implausible-weight': (f, say) =>
-    `${say.short(f.value('kg'))} kg is unusual: check the number, the point and the unit, then weigh again.`,
+    `${say.mass(f.value('kg'))} is unusual: check the number, the point and the unit, then weigh again.`,
   'weight-not-measured': () =>
     'This weight was not measured: do not work out a dose from it, weigh when you can.',
   'implausible-height': (f, say) =>
-    `${say.short(f.value('cm'))} cm is unusual: check the number, the point and the unit, then measure again.`,
+    `${say.length(f.value('cm'))} is unusual: check the number, the point and the unit, then measure again.`,
   'height-not-measured': () => 'This height was not measured: measure when you can.',
   'length-lying': (f, say) =>
     `Measured lying from two years on: a length comes out about ${say.short(f.value('longerCm'))} cm longer than the standing height, so do not compare the two. ${CONFIRM}`,
@@ -58,5 +58,5 @@ export const signDetails = {
 
 /** A temperature on its own side of the limit that it is told beside. */
 function hotter(f: Parameters<Detail>[0], say: Parameters<Detail>[1]): string {
-  return say.beside(f.value('celsius'), f.value('limitCelsius'), 1);
+  return say.temperature(f.value('celsius'), f.value('limitCelsius'));
 }

@@ -13,7 +13,7 @@ export const roundDetails: Reworded<typeof english> = {
   'child-height-missing': () =>
     'La presión de un niño o niña no se puede clasificar sin su talla, y no se da por normal: mida la talla en esta ronda, en «Otros signos».',
   'child-height-impossible': (f, say) =>
-    `Una talla de ${say.short(f.value('heightCm'))} cm no puede ser a esta edad y con este sexo, así que la presión no se clasifica y no se da por normal: mida la talla de nuevo y revise la fecha de nacimiento.`,
+    `Una talla de ${say.length(f.value('heightCm'))} no puede ser a esta edad y con este sexo, así que la presión no se clasifica y no se da por normal: mida la talla de nuevo y revise la fecha de nacimiento.`,
   'under-age-of-scheme': () =>
     'El niño o niña es menor de lo que abarca este esquema, así que nada se dice de la presión: compárela con sus tablas locales.',
 };

@@ -24,7 +24,7 @@ export const scoreDetails: Reworded<typeof english> = {
     `Un pulso de ${say.number(f.value('value'))} por minuto puntúa 3; ${THREE}`,
   'three-points-consciousness': () => `No estar alerta, o una confusión reciente, puntúa 3; ${THREE}`,
   'three-points-temperature': (f, say) =>
-    `Una temperatura de ${say.number(f.value('value'), 1)} °C puntúa 3; ${THREE}`,
+    `Una temperatura de ${say.temperature(f.value('value'))} puntúa 3; ${THREE}`,
   'early-warning-medium': (f, say) =>
     `Al menos ${say.number(f.value('atLeast'))} puntos, y desde ${say.limit(f.value('limit'))} es media: que un profesional con experiencia en enfermedad aguda valore a la persona con urgencia. ${LOCAL}`,
   'early-warning-high': (f, say) =>

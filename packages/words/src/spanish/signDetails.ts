@@ -8,23 +8,23 @@ const CONFIRM = 'Confirme este límite con su protocolo local.';
 /** As in `english/signDetails`. */
 export const signDetails: Reworded<typeof english> = {
   'implausible-temperature': (f, say) =>
-    `${say.beside(f.value('celsius'), f.value(f.value('celsius') < f.value('lowCelsius') ? 'lowCelsius' : 'highCelsius'), 1)} °C está fuera de ${say.limit(f.value('lowCelsius'))} a ${say.limit(f.value('highCelsius'))} °C: mire a la persona, compruebe el número, la unidad y el sitio, y mida de nuevo antes de fiarse.`,
+    `${say.temperature(f.value('celsius'), f.value(f.value('celsius') < f.value('lowCelsius') ? 'lowCelsius' : 'highCelsius'))} está fuera de ${say.temperatureLimit(f.value('lowCelsius'))} a ${say.temperatureLimit(f.value('highCelsius'))}: mire a la persona, compruebe el número, la unidad y el sitio, y mida de nuevo antes de fiarse.`,
   'mouth-too-soon': (f, say) =>
     `Solo ${say.beside(f.value('minutes'), f.value('waitMinutes'))} min desde una bebida caliente o fría o desde fumar: espere ${say.limit(f.value('waitMinutes'))} min o use otro sitio. ${CONFIRM}`,
   hyperpyrexia: (f, say) =>
-    `${hotter(f, say)} °C es más de ${say.limit(f.value('limitCelsius'))} °C, una fiebre muy alta: comuníquelo enseguida al profesional responsable. ${CONFIRM}`,
+    `${hotter(f, say)} es más de ${say.temperatureLimit(f.value('limitCelsius'))}, una fiebre muy alta: comuníquelo enseguida al profesional responsable. ${CONFIRM}`,
   'fever-young-infant': (f, say) =>
-    `${hotter(f, say)} °C en un lactante menor de 3 meses es una fiebre de alto riesgo: que el profesional responsable lo vea enseguida. ${CONFIRM}`,
+    `${hotter(f, say)} en un lactante menor de 3 meses es una fiebre de alto riesgo: que el profesional responsable lo vea enseguida. ${CONFIRM}`,
   'fever-infant': (f, say) =>
-    `${hotter(f, say)} °C en un lactante menor de 6 meses es una fiebre que un profesional debe ver hoy. ${CONFIRM}`,
+    `${hotter(f, say)} en un lactante menor de 6 meses es una fiebre que un profesional debe ver hoy. ${CONFIRM}`,
   fever: (f, say) =>
-    `${hotter(f, say)} °C está en el intervalo llamado fiebre (${say.limit(f.value('limitCelsius'))} °C o más): actúe según su protocolo local. ${CONFIRM}`,
+    `${hotter(f, say)} está en el intervalo llamado fiebre (${say.temperatureLimit(f.value('limitCelsius'))} o más): actúe según su protocolo local. ${CONFIRM}`,
   'hypothermia-severe': (f, say) =>
-    `${hotter(f, say)} °C es menos de ${say.limit(f.value('limitCelsius'))} °C, en el intervalo llamado hipotermia grave: consiga ayuda enseguida, mueva a la persona con suavidad y mida de nuevo en un sitio central. ${CONFIRM}`,
+    `${hotter(f, say)} es menos de ${say.temperatureLimit(f.value('limitCelsius'))}, en el intervalo llamado hipotermia grave: consiga ayuda enseguida, mueva a la persona con suavidad y mida de nuevo en un sitio central. ${CONFIRM}`,
   'hypothermia-moderate': (f, say) =>
-    `${hotter(f, say)} °C es menos de ${say.limit(f.value('limitCelsius'))} °C, en el intervalo llamado hipotermia moderada: consiga ayuda enseguida y mida de nuevo en un sitio central. ${CONFIRM}`,
+    `${hotter(f, say)} es menos de ${say.temperatureLimit(f.value('limitCelsius'))}, en el intervalo llamado hipotermia moderada: consiga ayuda enseguida y mida de nuevo en un sitio central. ${CONFIRM}`,
   'hypothermia-mild': (f, say) =>
-    `${hotter(f, say)} °C es menos de ${say.limit(f.value('limitCelsius'))} °C, en el intervalo llamado hipotermia leve: mida de nuevo y comuníquelo al profesional responsable. ${CONFIRM}`,
+    `${hotter(f, say)} es menos de ${say.temperatureLimit(f.value('limitCelsius'))}, en el intervalo llamado hipotermia leve: mida de nuevo y comuníquelo al profesional responsable. ${CONFIRM}`,
   'below-oximeter-range': (f, say) =>
     `${say.beside(f.value('percent'), f.value('lowestPercent'))} % es menos de ${say.limit(f.value('lowestPercent'))} %, por debajo de lo que se exige a un pulsioxímetro: mire primero a la persona y actúe según lo que vea, y después compruebe el sensor y el dedo. ${CONFIRM}`,
   'low-oxygen-child': (f, say) =>
@@ -44,10 +44,10 @@ export const signDetails: Reworded<typeof english> = {
   'glasgow-not-testable': () =>
     'Una parte de la escala de Glasgow no se pudo explorar, así que no hay total: registre las partes y el motivo.',
   'implausible-weight': (f, say) =>
-    `${say.short(f.value('kg'))} kg es inusual: compruebe el número, el decimal y la unidad, y pese de nuevo.`,
+    `${say.mass(f.value('kg'))} es inusual: compruebe el número, el decimal y la unidad, y pese de nuevo.`,
   'weight-not-measured': () => 'Este peso no se midió: no calcule una dosis con él; pese cuando pueda.',
   'implausible-height': (f, say) =>
-    `${say.short(f.value('cm'))} cm es inusual: compruebe el número, el decimal y la unidad, y mida de nuevo.`,
+    `${say.length(f.value('cm'))} es inusual: compruebe el número, el decimal y la unidad, y mida de nuevo.`,
   'height-not-measured': () => 'Esta talla no se midió: mídala cuando pueda.',
   'length-lying': (f, say) =>
     `Medida en decúbito desde los dos años: una longitud sale unos ${say.short(f.value('longerCm'))} cm mayor que la talla de pie, así que no compare las dos. ${CONFIRM}`,
@@ -57,5 +57,5 @@ export const signDetails: Reworded<typeof english> = {
 
 /** A temperature on its own side of the limit that it is told beside. */
 function hotter(f: Figures, say: Say): string {
-  return say.beside(f.value('celsius'), f.value('limitCelsius'), 1);
+  return say.temperature(f.value('celsius'), f.value('limitCelsius'));
 }

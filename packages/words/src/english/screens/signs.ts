@@ -2,16 +2,20 @@ import type { Say } from '../../say.js';
 
 type Text = { text: string };
 
+/** To show how one is typed. */
+const EXAMPLE_CELSIUS = 36.8;
+
 /** The signs that are neither counted nor taken with a cuff: as a chart writes them, and the page that takes them. */
 export const signs = {
-  temperatureIs: (f: { celsius: string; site: string }) => `${f.celsius} °C, ${f.site}`,
+  temperatureIs: (f: { celsius: number; site: string }, say: Say) =>
+    `${say.temperature(f.celsius)}, ${f.site}`,
   onAirIs: (f: { percent: string }) => `${f.percent} % on air`,
   onOxygenIs: (f: { percent: string }) => `${f.percent} % on oxygen`,
   onOxygenByIs: (f: { percent: string; how: string }) => `${f.percent} % on oxygen, ${f.how}`,
   painIs: (f: { score: string }) => `${f.score} of 10`,
-  weightIs: (f: { kg: string; how: string }) => `${f.kg} kg, ${f.how}`,
-  heightIs: (f: { cm: string; how: string }) => `${f.cm} cm, ${f.how}`,
-  lengthIs: (f: { cm: string; how: string }) => `${f.cm} cm lying, ${f.how}`,
+  weightIs: (f: { kg: number; how: string }, say: Say) => `${say.mass(f.kg)}, ${f.how}`,
+  heightIs: (f: { cm: number; how: string }, say: Say) => `${say.length(f.cm)}, ${f.how}`,
+  lengthIs: (f: { cm: number; how: string }, say: Say) => `${say.length(f.cm)} lying, ${f.how}`,
   litres: (f: { litres: number }, say: Say) => `${say.short(f.litres, 2)} L/min`,
   share: (f: { percent: number }, say: Say) => `${say.short(f.percent, 1)} % oxygen`,
 
@@ -23,10 +27,12 @@ export const signs = {
   unkept: (f: Text) => `Typed and not kept: ${f.text}. Keep it, or it is not signed with this round.`,
   chooseOne: 'Choose one.',
   typeNumber: 'Type a number.',
+  keptAs: 'Kept as',
   notSaid: 'not said',
 
-  celsius: 'Temperature (°C)',
-  celsiusHint: 'With a point, such as 36.8.',
+  Cel: 'Temperature (°C)',
+  '[degF]': 'Temperature (°F)',
+  temperatureHint: (_f: object, say: Say) => `With a decimal, such as ${say.temperature(EXAMPLE_CELSIUS)}.`,
   site: 'Taken where',
   percent: 'Saturation (%)',
   breathes: 'The person breathes',
@@ -61,7 +67,9 @@ export const signs = {
   points: (f: { points: number; text: string }, say: Say) => `${say.short(f.points)} · ${f.text}`,
   notTestable: 'cannot be tested',
   kg: 'Weight (kg)',
+  '[lb_av]': 'Weight (lb)',
   cm: 'Height (cm)',
+  '[in_i]': 'Height (in)',
   how: 'How it is known',
   lying: 'Measured lying: a length',
 } as const;

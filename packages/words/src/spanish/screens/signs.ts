@@ -1,16 +1,19 @@
 import type { signs as english } from '../../english/screens/signs.js';
 import type { Reworded } from '../../reworded.js';
 
+/** To show how one is typed. */
+const EXAMPLE_CELSIUS = 36.8;
+
 /** As in `english/screens/signs`. */
 export const signs: Reworded<typeof english> = {
-  temperatureIs: (f) => `${f.celsius} °C, ${f.site}`,
+  temperatureIs: (f, say) => `${say.temperature(f.celsius)}, ${f.site}`,
   onAirIs: (f) => `${f.percent} % con aire ambiente`,
   onOxygenIs: (f) => `${f.percent} % con oxígeno`,
   onOxygenByIs: (f) => `${f.percent} % con oxígeno, ${f.how}`,
   painIs: (f) => `${f.score} de 10`,
-  weightIs: (f) => `${f.kg} kg, ${f.how}`,
-  heightIs: (f) => `${f.cm} cm, ${f.how}`,
-  lengthIs: (f) => `${f.cm} cm en decúbito, ${f.how}`,
+  weightIs: (f, say) => `${say.mass(f.kg)}, ${f.how}`,
+  heightIs: (f, say) => `${say.length(f.cm)}, ${f.how}`,
+  lengthIs: (f, say) => `${say.length(f.cm)} en decúbito, ${f.how}`,
   litres: (f, say) => `${say.short(f.litres, 2)} L/min`,
   share: (f, say) => `oxígeno al ${say.short(f.percent, 1)} %`,
 
@@ -22,10 +25,12 @@ export const signs: Reworded<typeof english> = {
   unkept: (f) => `Escrito y sin guardar: ${f.text}. Guárdelo, o no se firmará con esta ronda.`,
   chooseOne: 'Elija uno.',
   typeNumber: 'Escriba un número.',
+  keptAs: 'Guardado como',
   notSaid: 'sin indicar',
 
-  celsius: 'Temperatura (°C)',
-  celsiusHint: 'Con un decimal, como 36,8.',
+  Cel: 'Temperatura (°C)',
+  '[degF]': 'Temperatura (°F)',
+  temperatureHint: (_f, say) => `Con un decimal, como ${say.temperature(EXAMPLE_CELSIUS)}.`,
   site: 'Dónde se tomó',
   percent: 'Saturación (%)',
   breathes: 'La persona respira',
@@ -59,7 +64,9 @@ export const signs: Reworded<typeof english> = {
   points: (f, say) => `${say.short(f.points)} · ${f.text}`,
   notTestable: 'no se puede explorar',
   kg: 'Peso (kg)',
+  '[lb_av]': 'Peso (lb)',
   cm: 'Talla (cm)',
+  '[in_i]': 'Talla (in)',
   how: 'Cómo se sabe',
   lying: 'Medida en decúbito: una longitud',
 };

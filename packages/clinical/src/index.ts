@@ -246,7 +246,7 @@ export { DAY_OF_ROUND, placeFactsOf } from './round/placeFacts.js';
 export type { PlanRules } from './round/planRules.js';
 export { DEFAULT_PLAN_RULES } from './round/planRules.js';
 export type { Preparation } from './round/preparation.js';
-export { PREPARATION } from './round/preparation.js';
+export { PREPARATION, PREPARATION_TIMES } from './round/preparation.js';
 export { isUpright, readingsOf, seriesOf } from './round/readingsOf.js';
 export type { IrregularAverage, ReadingsRules } from './round/readingsRules.js';
 export { DEFAULT_READINGS_RULES, readingsRulesOf } from './round/readingsRules.js';

@@ -22,6 +22,7 @@ const GaugePage = pageOf(laterPages, (pages) => pages.GaugePage);
 const ProtocolPage = pageOf(laterPages, (pages) => pages.ProtocolPage);
 const ToCountersignPage = pageOf(laterPages, (pages) => pages.ToCountersignPage);
 const HandOverPage = pageOf(laterPages, (pages) => pages.HandOverPage);
+const CardPage = pageOf(laterPages, (pages) => pages.CardPage);
 const SettingsPage = pageOf(laterPages, (pages) => pages.SettingsPage);
 const TrendPage = pageOf(laterPages, (pages) => pages.TrendPage);
 const VersionPage = pageOf(laterPages, (pages) => pages.VersionPage);
@@ -77,6 +78,9 @@ export function AppRoutes() {
           </Route>
           <Route path="/accounts">
             <AccountsPage />
+          </Route>
+          <Route path="/card">
+            <CardPage />
           </Route>
           <Route path="/settings">
             <SettingsPage />

@@ -1,4 +1,6 @@
 /** Pages that the bedside does not need: fetched after it, together. */
+
+export { CardPage } from './card/CardPage.js';
 export { AmendPage } from './chart/AmendPage.js';
 export { PersonPage } from './chart/PersonPage.js';
 export { ToCountersignPage } from './chart/ToCountersignPage.js';

@@ -1,3 +1,5 @@
+import { ROUND_FIGURES } from './figures.js';
+
 /**
  * What should be so before a pressure is taken, in the order of the work; an exception is one that was not so.
  * What each costs in mmHg is for the debrief of an exercise, never for the bedside.
@@ -22,3 +24,9 @@ export const PREPARATION = [
   'gauge-at-zero',
 ] as const;
 export type Preparation = (typeof PREPARATION)[number];
+
+/** How long before a pressure is taken somebody sits quietly, and is without caffeine, tobacco and exercise; minutes. Source: bedside handbook 3.1. */
+export const PREPARATION_TIMES = {
+  rest: ROUND_FIGURES.preparationRestMinutes,
+  clear: ROUND_FIGURES.preparationClearMinutes,
+} as const;

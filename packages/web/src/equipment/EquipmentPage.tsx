@@ -1,5 +1,6 @@
 import { cuffScheme, EQUIPMENT_FIGURES } from '@evenfall/clinical';
 import type { Cuffs, Gauge } from '@evenfall/record';
+import { publishedSource } from '@evenfall/words';
 import { Link } from 'wouter';
 import { useApp } from '../app/context.js';
 import { Asking } from '../parts/Asking.js';
@@ -170,6 +171,9 @@ function Limits() {
   );
 
   function sourceText({ source, sure }: (typeof EQUIPMENT_FIGURES)[(typeof SHOWN)[number]]): string {
-    return words.sentence('protocol.source', { source, sure: words.sentence(`protocol.${sure}`) });
+    return words.sentence('protocol.source', {
+      named: publishedSource(source),
+      sure: words.sentence(`protocol.${sure}`),
+    });
   }
 }

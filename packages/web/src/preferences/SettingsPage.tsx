@@ -1,5 +1,6 @@
 import { isReviewed, LANGUAGES, type Language, languageOf, localeOf } from '@evenfall/words';
 import { useSyncExternalStore } from 'react';
+import { Link } from 'wouter';
 import { useApp } from '../app/context.js';
 import { dayText, timeText } from '../app/times.js';
 import { Choices } from '../parts/Choices.js';
@@ -52,6 +53,9 @@ export function SettingsPage() {
         {one('length', words.sentence('settings.length'), (unit) => words.sentence(`settings.${unit}`))}
         {one('mass', words.sentence('settings.mass'), (unit) => words.sentence(`settings.${unit}`))}
       </div>
+      <Link href="/card" className="button button-quiet">
+        {words.sentence('card.title')}
+      </Link>
     </Page>
   );
 }

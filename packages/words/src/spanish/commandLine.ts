@@ -28,7 +28,10 @@ export const commands: Reworded<typeof commandTexts> = {
   backup: 'Escribe todo lo guardado en un fichero de líneas JSON y lo comprueba',
   restore: 'Vuelca una copia de seguridad en un registro vacío, todo o nada',
   check: 'Recalcula cada valor a partir de su evidencia y muestra lo que difiere',
-  export: 'Escribe los valores de una persona como tabla',
+  equipment: 'Lista los manómetros con su estado, y los manguitos por sala',
+  export: 'Escribe el registro de una persona en un fichero: una tabla, o un bundle FHIR para otro sistema',
+  import:
+    'Incorpora un bundle FHIR o una tabla escrita por export; lo rechazado se lista, el resto se guarda',
   help: 'Muestra para qué sirve una orden y qué admite',
 };
 
@@ -77,7 +80,9 @@ export const options: Reworded<typeof optionTexts> = {
   replace: 'sustituye una copia de seguridad que ya existe',
   person: 'el id de la persona (está en la dirección de su página)',
   book: 'qué libro (care si falta)',
-  as: 'qué se escribe (csv)',
+  as: 'qué se escribe',
+  importPerson: 'para el registro de quién es (de quien nombre el fichero si falta)',
+  withIdentity: 'escribe también quién es la persona (se omite si falta)',
   language: 'el idioma de lo que dice (si falta, EVENFALL_LANGUAGE o en)',
   json: 'responde con un objeto JSON en una línea',
   list: 'lista lo que se puede elegir',
@@ -137,6 +142,10 @@ export const commandLine: Reworded<typeof commandLineText> = {
   leftOut: (f, say) =>
     `${say.counted(f.entries, ENTRIES)} de esta persona no se pueden leer con este programa y quedan fuera de la tabla; evenfall check las lista.`,
   restored: (f, say) => `${say.counted(f.entries, ENTRIES)} de ${say.counted(f.persons, PERSONS)}, repuestas`,
+  brought: (f, say) =>
+    `${say.counted(f.added, { one: 'entrada añadida', other: 'entradas añadidas' })}, ${say.short(f.already)} ya estaban`,
+  passedOver: (f) => `Se pasaron por alto, pues no contienen ningún valor: ${f.resources}`,
+  refusedOf: (f, say) => `${say.counted(f.problems, PROBLEMS)}, y el resto se guarda:`,
   checked: (f, say) =>
     `${say.counted(f.values, VALUES)} en ${say.counted(f.entries, ENTRIES)}, calculados de nuevo`,
   nothingDiffers: 'Nada difiere.',

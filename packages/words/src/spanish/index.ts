@@ -9,6 +9,8 @@ import { cautions } from './cautions.js';
 import { commandLine, commands, options } from './commandLine.js';
 import { countDetails } from './countDetails.js';
 import { cuffDetails } from './cuffDetails.js';
+import { equipmentDetails } from './equipmentDetails.js';
+import { exchanged } from './exchanged.js';
 import { expected, expectedByCode } from './expected/index.js';
 import { factTitles } from './factTitles.js';
 import { guidelineTitles } from './guidelineTitles.js';
@@ -43,6 +45,7 @@ export const spanish: Catalogue = {
     ...categoryDetails,
     ...countDetails,
     ...cuffDetails,
+    ...equipmentDetails,
     ...askDetails,
     ...readingsDetails,
     ...roundDetails,
@@ -64,6 +67,7 @@ export const spanish: Catalogue = {
     commands,
     options: { ...options, ...averageOptions, ...scoreOptions },
     commandLine,
+    exchanged,
   },
   titles: {
     ...titles,

@@ -116,7 +116,16 @@ export const titles: Reworded<typeof english> = {
   },
   format: {
     csv: 'Una tabla de cada valor registrado alguna vez (CSV)',
+    fhir: 'El registro entero de una persona para otro sistema u otro Evenfall (FHIR R4)',
   },
+  gaugeType: {
+    aneroid: 'Aneroide, con aguja',
+    mercury: 'Columna de mercurio',
+    electronic: 'Pantalla electrónica, leída mientras se ausculta',
+    automatic: 'Aparato automático que mide por sí solo',
+  },
+  gaugeCheck: { zero: 'Cero', comparison: 'Comparación', leak: 'Prueba de fugas' },
+  gaugeEvent: { dropped: 'Caída o golpe', repaired: 'Reparado o ajustado' },
   rhythm: {
     regular: 'Regular',
     'regular-with-breathing': 'Regular, se acelera con la respiración',

@@ -1,6 +1,7 @@
 import { amend } from './amend.js';
 import { app } from './app.js';
 import { begun } from './begun.js';
+import { card } from './card.js';
 import { chart } from './chart.js';
 import { classBook } from './class.js';
 import { count } from './count.js';
@@ -48,6 +49,7 @@ export const screens = {
   moments,
   result,
   review,
+  card,
   chart,
   trend,
   handover,

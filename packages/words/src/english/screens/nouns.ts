@@ -6,3 +6,4 @@ export const SECONDS = { one: 'second', other: 'seconds' };
 export const ROUNDS = { one: 'round', other: 'rounds' };
 export const ENTRIES = { one: 'entry', other: 'entries' };
 export const WEEKS = { one: 'week', other: 'weeks' };
+export const MINUTES = { one: 'minute', other: 'minutes' };

@@ -78,4 +78,26 @@ export const record: Reworded<typeof english> = {
     'la suma de comprobación de las líneas de arriba: este fichero se cambió después de escribirse, así que use otra copia',
   'count-of-lines': () =>
     'tantas líneas como se escribieron: este fichero se cambió después de escribirse, así que use otra copia',
+  'gauge-here': () => 'un manómetro de este centro',
+  'equipment-here': () => 'un manómetro o manguito de este centro',
+  'gauge-reference': () => 'con qué se comparó el manómetro',
+  'gauge-points': () => 'al menos una presión, de ambos manómetros',
+  'gauge-between': (f, say) => `de ${say.short(f.value('minimum'))} a ${say.short(f.value('maximum'))} mmHg`,
+  'fhir-bundle': () => 'un bundle FHIR (JSON), o una tabla escrita por evenfall export (CSV)',
+  'fhir-resource': () => 'un recurso con su tipo',
+  'vital-sign-code': () =>
+    'un código LOINC de presión, pulso, respiraciones, temperatura, saturación, peso o talla',
+  'systolic-component': () => 'un componente con una presión sistólica',
+  quantity: () => 'una cantidad con su valor y su unidad',
+  'no-comparator': () => 'un número, no más ni menos que uno',
+  'one-effective': () => 'un solo tiempo: un momento o un periodo',
+  'one-subject': () =>
+    'la misma persona en cada recurso: un fichero de varias personas no es el registro de nadie',
+  'person-of-bundle': () => 'la persona de la que es el fichero, o ningún --person',
+  'book-of-care-or-practice': () =>
+    'un fichero de un solo libro; lo que una clase midió entre sí no se lleva a ninguna parte',
+  'identity-in-bundle': () =>
+    'quién es la persona, pues todavía no está aquí: escriba el fichero con --with-identity',
+  'same-birth-date': () => 'un fichero de la misma persona: la fecha de nacimiento que contiene es otra',
+  'no-test-data': () => 'datos de personas reales: lo marcado como datos de prueba no pasa a ningún registro',
 };

@@ -27,6 +27,7 @@ export const chart: Reworded<typeof english> = {
   supervisorHint: 'Alguien que supervise, distinto de quien firmó.',
   supervisorMissing: 'Elija quién refrenda.',
   chooseSupervisor: 'Elija',
+  waitsForSupervisor: 'La refrenda con su propio nombre alguien que supervise, distinto de quien firmó.',
   noOwnRound:
     'No hay en el registro ninguna lectura suya de las mismas horas; puede tomar antes una y elegirla aquí.',
   ownRound: 'Su propia lectura para ponerla al lado',

@@ -2,9 +2,11 @@ import type { screens as english } from '../../english/screens/index.js';
 import type { Reworded } from '../../reworded.js';
 import { amend } from './amend.js';
 import { app } from './app.js';
+import { card } from './card.js';
 import { chart } from './chart.js';
 import { classBook } from './class.js';
 import { count } from './count.js';
+import { equipment } from './equipment.js';
 import { facts } from './facts.js';
 import { people } from './people.js';
 import { person } from './person.js';
@@ -27,6 +29,7 @@ export const screens: Reworded<typeof english> = {
   people,
   person,
   facts,
+  equipment,
   count,
   taps,
   signs,
@@ -35,6 +38,7 @@ export const screens: Reworded<typeof english> = {
   pressure,
   result,
   review,
+  card,
   chart,
   trend,
   quick,

@@ -6,3 +6,4 @@ export const SECONDS = { one: 'segundo', other: 'segundos' };
 export const ROUNDS = { one: 'ronda', other: 'rondas' };
 export const ENTRIES = { one: 'entrada', other: 'entradas' };
 export const WEEKS = { one: 'semana', other: 'semanas' };
+export const MINUTES = { one: 'minuto', other: 'minutos' };

@@ -140,14 +140,14 @@ export const ROUND_FIGURES = figures({
     5,
     'min',
     'to sit quietly before a pressure is taken',
-    'AHA 2005, ACC/AHA 2017 and AHA/ACC 2025 (bedside handbook 3.1)',
+    'AHA 2005, ACC/AHA 2017, AHA/ACC 2025 (bedside handbook 3.1)',
     'second-hand',
   ),
   preparationClearMinutes: row(
     30,
     'min',
     'without caffeine, tobacco and exercise before a pressure is taken',
-    'AHA 2005, ACC/AHA 2017 and AHA/ACC 2025 (bedside handbook 3.1)',
+    'AHA 2005, ACC/AHA 2017, AHA/ACC 2025 (bedside handbook 3.1)',
     'second-hand',
   ),
   severeRestSeconds: row(

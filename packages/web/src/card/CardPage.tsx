@@ -51,7 +51,7 @@ export function CardPage() {
       title={words.sentence('card.title')}
       back={{ href: '/settings', text: words.sentence('settings.title') }}
     >
-      <div className="not-printed">
+      <div className="not-printed card-choice">
         <p>{words.sentence('card.lead')}</p>
         <Choices
           legend={words.sentence('card.language')}

@@ -101,10 +101,10 @@ export function FeetPicture() {
 export function ArmPicture() {
   return (
     <Sitting>
-      <path className="card-point card-thin" d="M46 56 H116" strokeDasharray="4 4" />
+      <path className="card-point card-thin" d="M58 57 H116" strokeDasharray="4 5" />
       <path
         className="card-heart"
-        d="M46 61 C39 55 38 50 42 48 C44 47 46 49 46 51 C46 49 48 47 50 48 C54 50 53 55 46 61 Z"
+        d="M45 67 C35 59 34 51 39 49 C42 48 45 50 45 53 C45 50 48 48 51 49 C56 51 55 59 45 67 Z"
       />
       <path className="card-point" d="M58 62 L88 64" />
     </Sitting>
@@ -114,11 +114,12 @@ export function ArmPicture() {
 export function BarePicture() {
   return (
     <Picture>
-      <path d="M20 16 Q40 12 52 22 L62 44 L40 54 L30 40 V110" />
-      <path className="card-body" d="M51 50 L68 82 L106 74" />
-      <path d="M38 50 L60 40" />
-      <path className="card-point" d="M54 72 L72 62 L78 74 L61 84 Z" />
-      <path className="card-point card-thin" d="M34 66 Q32 56 40 58 M37 52 L41 58 L35 62" />
+      <path d="M4 36 Q24 26 42 32 L46 80 Q24 86 4 76" />
+      <path d="M36 32 L40 80" />
+      <path d="M43 42 H92 Q98 42 102 46 L112 48 Q116 54 112 62 L102 64 Q98 68 92 68 H46" />
+      <path className="card-point" d="M56 37 H80 V73 H56 Z" />
+      <path className="card-point card-thin" d="M66 20 H36 M44 12 L36 20 L44 28" />
+      <path d="M102 46 Q106 55 102 64" />
     </Picture>
   );
 }
@@ -127,8 +128,8 @@ export function QuietPicture() {
   return (
     <Picture>
       <circle cx="42" cy="66" r="24" />
-      <path className="card-body" d="M50 76 H62" />
-      <circle cx="50" cy="60" r="1.5" />
+      <path d="M46 78 H58" />
+      <circle cx="52" cy="60" r="1.5" />
       <path d="M76 22 H108 V46 H90 L80 56 V46 H76 Z M82 30 H102 M82 38 H96" />
       <path className="card-point" d="M72 58 L112 14" />
       <path d="M22 110 Q24 94 42 92 Q60 94 62 110" />

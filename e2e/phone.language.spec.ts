@@ -67,7 +67,8 @@ test('a round in Spanish with degrees Fahrenheit, chosen on the device; the reco
     await page.getByRole('button', { name: 'Firmar', exact: true }).click();
     await expect(page.getByRole('heading', { name: 'Registro' })).toBeVisible();
     await expect(page.getByText('100,4 °F, en el oído').first()).toBeVisible();
-    await page.getByText('De dónde sale este número').first().click();
+    const story = page.locator('details', { hasText: '38,0 °C, en el oído' }).first();
+    await story.getByText('De dónde sale este número').click();
     const person = page.url().split('/people/')[1];
     const temperatures = async () => {
       const answer = await page.request.get(`${demo.address}/api/books/care/persons/${person}`);
@@ -79,7 +80,7 @@ test('a round in Spanish with degrees Fahrenheit, chosen on the device; the reco
     };
     await expect.poll(async () => (await temperatures()).length).toBeGreaterThan(0);
     expect((await temperatures()).at(-1).content.evidence.sign).toMatchObject({ celsius: 38 });
-    await expect(page.getByText('38,0 °C, en el oído').first()).toBeVisible();
+    await expect(story.getByText('38,0 °C, en el oído')).toBeVisible();
     await expectAccessible(page);
   });
 });

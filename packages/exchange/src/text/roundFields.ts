@@ -153,7 +153,7 @@ function signText(sign: Sign, words: Words): string {
   switch (sign.of) {
     case 'temperature':
       return words.sentence('signs.temperatureIs', {
-        celsius: say.number(sign.celsius, 1),
+        celsius: sign.celsius,
         site: words.title('temperatureSite', sign.site),
       });
     case 'oxygen-saturation': {
@@ -168,12 +168,12 @@ function signText(sign: Sign, words: Words): string {
       return words.title('consciousness', sign.level);
     case 'weight':
       return words.sentence('signs.weightIs', {
-        kg: say.short(sign.kg, 2),
+        kg: sign.kg,
         how: words.title('howKnown', sign.how),
       });
     case 'height':
       return words.sentence(sign.lying ? 'signs.lengthIs' : 'signs.heightIs', {
-        cm: say.short(sign.cm, 1),
+        cm: sign.cm,
         how: words.title('howKnown', sign.how),
       });
   }

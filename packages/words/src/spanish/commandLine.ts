@@ -29,7 +29,8 @@ export const commands: Reworded<typeof commandTexts> = {
   restore: 'Vuelca una copia de seguridad en un registro vacío, todo o nada',
   check: 'Recalcula cada valor a partir de su evidencia y muestra lo que difiere',
   equipment: 'Lista los manómetros con su estado, y los manguitos por sala',
-  export: 'Escribe el registro de una persona en un fichero: una tabla, o un bundle FHIR para otro sistema',
+  export:
+    'Escribe el registro de una persona en un fichero: una tabla, un bundle FHIR para otro sistema, o texto',
   import:
     'Incorpora un bundle FHIR o una tabla escrita por export; lo rechazado se lista, el resto se guarda',
   help: 'Muestra para qué sirve una orden y qué admite',
@@ -81,6 +82,7 @@ export const options: Reworded<typeof optionTexts> = {
   person: 'el id de la persona (está en la dirección de su página)',
   book: 'qué libro (care si falta)',
   as: 'qué se escribe',
+  template: 'con qué plantilla se hace un texto (handover si falta)',
   importPerson: 'para el registro de quién es (de quien nombre el fichero si falta)',
   withIdentity: 'escribe también quién es la persona (se omite si falta)',
   language: 'el idioma de lo que dice (si falta, EVENFALL_LANGUAGE o en)',

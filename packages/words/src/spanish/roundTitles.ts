@@ -78,6 +78,13 @@ export const roundTitles: Reworded<typeof english> = {
     'low-oxygen-scale-2': 'Saturación de oxígeno baja en la escala 2',
     'child-low-oxygen': 'Saturación de oxígeno baja en la infancia',
   },
+  recheckReason: {
+    'recheck-at-once': 'muy baja, o se encuentra mal',
+    'recheck-pregnancy': 'grave, en el embarazo o las semanas siguientes',
+    'recheck-severe': 'grave',
+    'recheck-abnormal-soon': 'alta por su categoría',
+    'recheck-abnormal-later': 'alta por su categoría, segunda repetición',
+  },
   leftOut: {
     'other-site': 'no en el brazo',
     standing: 'tomada de pie',

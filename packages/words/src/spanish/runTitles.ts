@@ -11,6 +11,13 @@ export const runTitles: Reworded<typeof english> = {
     'last sound': 'Último ruido',
     'pulse back': 'Vuelve el pulso',
   },
+  mark: {
+    peak: 'Válvula abierta',
+    'first sound': 'Primer ruido',
+    muffled: 'Amortiguados',
+    'last sound': 'Último ruido',
+    slip: 'Un descuido: ningún momento',
+  },
   cuff: {
     newborn: 'Recién nacido',
     infant: 'Lactante',

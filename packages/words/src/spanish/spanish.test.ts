@@ -84,7 +84,7 @@ describe.each(NUMBERS)('every text, said of %d', (number) => {
 
 /** What a person types or reads as it is: options, commands, program names, a title. */
 const QUOTED =
-  /--[a-z-]+|\bevenfall [a-z]+|\b(true|false|owner|clinician|supervisor|learner|any|pulse|care|csv|confusion|root|npm start|npm run build)\b|account add[^:;]*owner|Royal College of Physicians|Hypertension Canada/g;
+  /\{[a-zA-Z]+\}|evenfall-chart|--[a-z-]+|\bevenfall [a-z]+|\b(true|false|owner|clinician|supervisor|learner|any|pulse|care|csv|confusion|root|npm start|npm run build)\b|account add[^:;]*owner|Royal College of Physicians|Hypertension Canada/g;
 
 const UNITS = /\b(Evenfall|kg|cm|L\/min|mmHg|ms)\b/g;
 

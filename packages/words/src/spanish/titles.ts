@@ -116,6 +116,7 @@ export const titles: Reworded<typeof english> = {
   },
   format: {
     csv: 'Una tabla de cada valor registrado alguna vez (CSV)',
+    text: 'La ronda firmada más reciente en texto',
     fhir: 'El registro entero de una persona para otro sistema u otro Evenfall (FHIR R4)',
   },
   gaugeType: {

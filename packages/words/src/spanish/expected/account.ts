@@ -15,7 +15,7 @@ export const account: Reworded<typeof english> = {
   'pass-phrase-long': (f, say) =>
     `una frase de contraseña de ${say.short(f.value('minimum'))} a ${say.short(f.value('maximum'))} caracteres: unas palabras seguidas sirven`,
   'pass-phrase-own': () =>
-    'una frase de contraseña que no sea un nombre, la anterior ni unos pocos signos repetidos',
+    'una frase de contraseña que no sea un nombre, la anterior, un número ni unos pocos signos repetidos',
   'pin-digits': (f, say) =>
     `un PIN de ${say.short(f.value('minimum'))} a ${say.short(f.value('maximum'))} cifras`,
   'pin-no-row': () => 'un PIN que no sea una cifra repetida ni una serie como 1234',
@@ -31,6 +31,8 @@ export const account: Reworded<typeof english> = {
   'agent-signed-in': () => 'quien ha entrado: nadie registra en nombre de otra persona',
   'kind-of-role': (_f, say, choices) => `una cuenta con la función ${say.anyOf(choices)}`,
   'role-of-account': (_f, say, choices) => `una cuenta con la función ${say.anyOf(choices)}`,
+  'own-entry-of-learner': () =>
+    'una entrada propia: un estudiante no corrige nada que registrara otra persona',
   'preliminary-of-learner': () =>
     'preliminar: la ronda de un estudiante con un paciente espera a un supervisor',
 };

@@ -19,6 +19,7 @@ export const commandLine: Reworded<typeof english> = {
   'new-file': () => 'un fichero que todavía no exista (--replace lo sobrescribe)',
   'writable-file': () => 'un fichero en el que se pueda escribir',
   'with-lan': () => '--lan a su lado',
+  'with-as-text': () => '--as text a su lado',
   'certificate-with-key': () => 'un certificado con su clave',
   'port-number': (f, say) => `un puerto de ${say.short(f.value('minimum'))} a ${f.value('maximum')}`,
 };

@@ -100,4 +100,13 @@ export const record: Reworded<typeof english> = {
     'quién es la persona, pues todavía no está aquí: escriba el fichero con --with-identity',
   'same-birth-date': () => 'un fichero de la misma persona: la fecha de nacimiento que contiene es otra',
   'no-test-data': () => 'datos de personas reales: lo marcado como datos de prueba no pasa a ningún registro',
+  'template-field': (_f, say, choices) => `un campo: ${say.anyOf(choices)}`,
+  'closed-brace': (f, say) => `una } tras la { del signo ${say.short(f.value('at'))}`,
+  'closed-bracket': (f, say) => `un ] tras el [ del signo ${say.short(f.value('at'))}`,
+  'opened-before': () => 'una { o un [ antes, o el signo dos veces',
+  'no-part-in-part': () => 'un ] antes de otro [, o el signo dos veces',
+  'closed-quote': () => 'unas comillas cerradas',
+  'heading-of-chart': () => 'los encabezados de una tabla escrita por evenfall export --as csv',
+  'schema-of-chart': (f, say) => `evenfall-chart-${say.short(f.value('newest'))} o anterior`,
+  'cells-as-headings': (f, say) => `${say.short(f.value('wanted'))} celdas, tantas como encabezados hay`,
 };

@@ -7,6 +7,17 @@ const VALUES = { one: 'valor', other: 'valores' };
 /** As in `english/screens/chart`. */
 export const chart: Reworded<typeof english> = {
   title: 'Registro',
+  print: 'Imprimir este registro',
+  printedWhen: 'Cuándo, por quién',
+  printedElse: 'Resultado, anotado',
+  printedFoot: (f) =>
+    [f.site, `impreso ${f.at}`, f.who === null ? null : `por ${f.who}`, f.program]
+      .filter((part) => part !== null)
+      .join(' · '),
+  printedTrend: 'Presión y pulso en el tiempo',
+  printedOf: (f) => `Registro de ${f.name}`,
+  printedAmended: 'enmendado',
+
   actNowOpen: 'Actúe ya: sin cerrar',
   toldWhom: '¿A quién avisó?',
   toldWhomMissing: 'Escriba a quién avisó.',
@@ -47,7 +58,6 @@ export const chart: Reworded<typeof english> = {
   goOnRound: 'Seguir con la ronda',
   none: 'Todavía no hay nada registrado.',
   noneHint: 'Tome una ronda: pregunta quién es, cuenta el pulso y las respiraciones, y se firma al final.',
-  csv: 'Todos los valores en CSV',
   amend: 'Enmendar',
   amended: 'Enmendado',
   disputed: 'Dos enmiendas no concuerdan; se muestran ambas.',

@@ -2,18 +2,23 @@ import type { screens as english } from '../../english/screens/index.js';
 import type { Reworded } from '../../reworded.js';
 import { amend } from './amend.js';
 import { app } from './app.js';
+import { begun } from './begun.js';
 import { card } from './card.js';
 import { chart } from './chart.js';
 import { classBook } from './class.js';
 import { count } from './count.js';
+import { cover } from './cover.js';
 import { equipment } from './equipment.js';
 import { facts } from './facts.js';
+import { handover } from './handover.js';
+import { moments } from './moments.js';
 import { people } from './people.js';
 import { person } from './person.js';
 import { prepare } from './prepare.js';
 import { pressure } from './pressure.js';
 import { protocol } from './protocol.js';
 import { quick } from './quick.js';
+import { rest } from './rest.js';
 import { result } from './result.js';
 import { review } from './review.js';
 import { roles } from './roles.js';
@@ -38,7 +43,12 @@ export const screens: Reworded<typeof english> = {
   pressure,
   result,
   review,
+  rest,
+  begun,
+  cover,
+  moments,
   card,
+  handover,
   chart,
   trend,
   quick,

@@ -1,6 +1,17 @@
 import type { people as english } from '../../english/screens/people.js';
 import type { Reworded } from '../../reworded.js';
+import type { Say } from '../../say.js';
 import { ROUNDS } from './nouns.js';
+
+const HOUR = 60;
+const DAY = 1440;
+
+/** So many minutes, in hours and days where they are many. */
+function span(minutes: number, say: Say): string {
+  if (minutes < HOUR) return say.counted(minutes, { one: 'minuto', other: 'minutos' });
+  if (minutes < DAY) return say.counted(Math.floor(minutes / HOUR), { one: 'hora', other: 'horas' });
+  return say.counted(Math.floor(minutes / DAY), { one: 'día', other: 'días' });
+}
 
 /** As in `english/screens/people`. */
 export const people: Reworded<typeof english> = {
@@ -13,6 +24,15 @@ export const people: Reworded<typeof english> = {
   toCountersignTitle: 'Por refrendar',
   toCountersignNone: 'Ninguna ronda de estudiante espera a quien supervise.',
   cannotRing: 'Una página cerrada no puede avisar: mire aquí por su cuenta.',
+  dueTitle: 'Para mirar de nuevo',
+  dueAhead: (f, say) => `dentro de ${span(f.minutes, say)}, desde ${f.text}`,
+  dueNow: (f, say) =>
+    `ahora: ${f.minutes === 1 ? 'queda' : 'quedan'} ${span(f.minutes, say)}, hasta ${f.text}`,
+  dueSince: (f, say) => `toca desde ${f.text} (${span(f.minutes, say)})`,
+  dueLate: (f, say) => `con retraso desde ${f.text} (${span(f.minutes, say)})`,
+  dueTake: 'Tomarla ahora',
+  dueGoOn: 'Seguir con ella',
+  dueSaid: (f) => `Para mirar de nuevo ahora: ${f.names}`,
   add: 'Añadir una persona',
   none: 'Todavía no hay nadie aquí.',
   noneHint: 'Añada a la primera persona, y un minuto después se puede registrar un pulso.',

@@ -7,7 +7,6 @@ export const review: Reworded<typeof english> = {
   identityTitle: '¿Es la persona correcta?',
   askThem:
     'Deje que la persona diga quién es; no se lo lea para que diga que sí. Si no puede decirlo: lea la pulsera, o pregunte a alguien que la conozca.',
-  matches: 'Coinciden',
   doesNotMatch: 'No coinciden',
   doesNotMatchSays:
     'Si no coinciden, este es el registro de otra persona: usted vuelve a la lista y no se guarda nada de esta ronda.',

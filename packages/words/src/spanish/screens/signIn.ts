@@ -51,6 +51,11 @@ export const signIn: Reworded<typeof english> = {
   pinHint: 'De 4 a 8 cifras; no una serie como 1234.',
   keepPin: 'Guardar este PIN',
   pinKept: 'El PIN está guardado.',
+  pinEnded:
+    'Demasiados PIN equivocados, o hace demasiado tiempo: entre con la frase de contraseña. No se ha perdido nada de lo escrito.',
+  somebody: 'otra persona',
+  othersWaiting: (f, say) =>
+    `${say.counted(f.rounds, { one: 'ronda firmada', other: 'rondas firmadas' })} por ${f.name} en este dispositivo, y en ningún registro hasta que ${f.name} entre aquí.`,
   noPinYet:
     'Sin un PIN se pide la frase de contraseña cada vez que este dispositivo se haya bloqueado: elija uno en «Mi cuenta».',
   handOver: 'Pasar a otra persona o bloquear',

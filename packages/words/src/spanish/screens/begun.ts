@@ -1,0 +1,36 @@
+import type { begun as english } from '../../english/screens/begun.js';
+import type { Reworded } from '../../reworded.js';
+
+/** As in `english/screens/begun`. */
+export const begun: Reworded<typeof english> = {
+  matchesAndAgrees: 'Coinciden, y está de acuerdo',
+  notUsual: 'No quiere, acompañante o intérprete …',
+  consent: '¿Está de acuerdo?',
+  agreed: 'está de acuerdo',
+  'agreed-by-other': 'alguien lo aceptó en su lugar',
+  'could-not-be-asked': 'no se le pudo preguntar',
+  declined: 'no quiso',
+  declinedSays: 'No se toma nada. Que no quiso se registra, una vez firmado.',
+  chaperone: 'Acompañante',
+  'chaperone-not-needed': 'no hace falta',
+  'chaperone-offered-declined': 'ofrecido, no lo quiso',
+  'chaperone-present': 'presente',
+  interpreter: 'Intérprete',
+  'interpreter-not-needed': 'no hace falta',
+  'interpreter-offered-declined': 'ofrecido, no lo quiso',
+  'interpreter-present': 'presente',
+  who: 'Quién, o qué lengua',
+  keep: 'Coinciden; guardar esto',
+  title: 'Cómo empezó',
+  change: 'Cambiar',
+  knownBy: (f) => `Identificado por ${f.text}`,
+  name: 'nombre',
+  'birth-date': 'fecha de nacimiento',
+  number: 'número',
+  other: 'otra cosa',
+  withChaperone: 'acompañante presente',
+  chaperoneDeclined: 'acompañante ofrecido, no lo quiso',
+  withInterpreter: 'intérprete presente',
+  interpreterDeclined: 'intérprete ofrecido, no lo quiso',
+  notNoted: 'Identidad comprobada; sin anotar el consentimiento.',
+};

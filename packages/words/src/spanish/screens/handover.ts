@@ -1,0 +1,66 @@
+import type { handover as english } from '../../english/screens/handover.js';
+import type { Reworded } from '../../reworded.js';
+
+/** As in `english/screens/handover`; the names of fields in braces are the same in every language. */
+export const handover: Reworded<typeof english> = {
+  title: 'Entregar',
+  open: 'Entregar',
+  asText: 'Como texto',
+  asFile: 'Como fichero',
+  noRound: 'Todavía no hay ninguna ronda firmada en el registro.',
+  whichRound: 'Qué ronda',
+  whichTemplate: 'Plantilla',
+  line: 'Una línea',
+  handover: 'Párrafo para el relevo',
+  letter: 'Párrafo para una carta',
+  preview: 'Lo que se copiará',
+  copy: 'Copiar',
+  copied: 'Copiado.',
+  notCopied: 'El navegador no lo copió: seleccione el texto de arriba y cópielo.',
+  edit: 'Cambiar la plantilla',
+  template: 'Plantilla',
+  templateHint:
+    '{pulse} es un campo. [, pulso {pulse}] se omite cuando no se conoce ninguno de sus campos. Un signo escrito dos veces, como {{ o ]], es el propio signo.',
+  fields: 'Campos, para tocar o escribir',
+  keptHere: 'Las plantillas se guardan en este dispositivo.',
+  asBrought: 'Como estaba',
+  notKnown: 'no se sabe',
+  isSigned: 'firmada',
+  isPreliminary: 'Preliminar, sin refrendar',
+  isUnsigned: 'Sin firmar',
+  isInError: 'Registrado por error',
+  disputed: (f) => `${f.text} (dos enmiendas no concuerdan)`,
+  meanIs: (f, say) =>
+    `${say.short(f.systolic)}/${f.diastolic === null ? 'P' : say.short(f.diastolic)}, media de ${say.short(f.readings)}`,
+  lineTemplate:
+    '{day} {time}[: {pressure} mmHg][, pulso {pulse}][, respiraciones {breaths}][, {temperature}][, {saturation}][. {actNow}]',
+  handoverTemplate:
+    '[{name}][, nac. {birthDate}][, número {number}]\n{day}, {time}, por {who} ({role}).[\nPresión {pressure} mmHg, {arm}, {posture}.][\nPulso {pulse} por minuto.][\nRespiraciones {breaths} por minuto.][\nTemperatura {temperature}.][\nSaturación {saturation}.][\nDolor {pain}.][\nConsciencia: {consciousness}.][\nPuntuación de alerta temprana {score}.][\nActúe ya: {actNow}][\n{notDone}][\nNota: {note}]',
+  letterTemplate:
+    'El {day} tomé los signos vitales[ de {name}][ (nac. {birthDate})].[ La presión arterial fue de {pressure} mmHg en {arm}, {posture}.][ Categoría: {category}.][ El pulso fue de {pulse} por minuto.][ Las respiraciones fueron {breaths} por minuto.][ {actNow}][ {notDone}]',
+  fhir: 'Descargar para otro sistema (FHIR)',
+  fhirHint: 'Cada valor con cómo se tomó, y el registro entero para otro Evenfall.',
+  csv: 'Descargar como tabla (CSV)',
+  csvHint: 'Una fila por cada valor registrado alguna vez.',
+  withIdentity: 'Con nombre, fecha de nacimiento y número',
+  withIdentityHint:
+    'Se omiten si no lo indica. Las notas van como se escribieron y pueden nombrar a alguien.',
+  inventedFile: 'El fichero dice INVENTED.',
+  elsewhere: 'De otro lugar',
+  elsewhereHint:
+    'Lo dice otro sistema o una tabla: nadie de aquí lo midió, y nada se calcula a partir de ello.',
+  pressureIs: (f, say) =>
+    `${say.short(f.systolic)}/${f.diastolic === null ? '–' : say.short(f.diastolic)} mmHg`,
+  rateIs: (f, say) => `${say.short(f.perMinute)} /min`,
+  celsiusIs: (f, say) => `${say.number(f.celsius, 1)} °C`,
+  percentIs: (f, say) => `${say.short(f.percent)} %`,
+  kgIs: (f, say) => `${say.short(f.kg, 2)} kg`,
+  cmIs: (f, say) => `${say.short(f.cm)} cm`,
+  saidBy: (f) => `Lo dice ${f.text}`,
+  saidByNobody: 'No se nombra a nadie',
+  sentAs: (f) => `enviado como ${f.text}`,
+  meanUntil: (f) => `media hasta ${f.text}`,
+  importedBy: (f) => `Incorporado por ${f.who}, ${f.at}`,
+  markWrong: 'Esto no debe estar en este registro',
+  markNow: 'Marcar como registrado por error',
+};

@@ -1,0 +1,35 @@
+import type { rest as english } from '../../english/screens/rest.js';
+import type { Reworded } from '../../reworded.js';
+import type { Say } from '../../say.js';
+import { MINUTES, SECONDS } from './nouns.js';
+
+/** As in `english/screens/rest`. */
+export const rest: Reworded<typeof english> = {
+  start: (f, say) => `Se sienta ahora: empezar ${long(f.seconds, say)} de reposo`,
+  restsNow: 'El reposo ha empezado. Entretanto: las preguntas, el brazo, el pulso y las respiraciones.',
+  left: (f, say) =>
+    `En reposo: ${f.minutes === 1 ? 'queda' : 'quedan'} más o menos ${say.counted(f.minutes, MINUTES)}`,
+  lastMinute: 'En reposo: queda menos de un minuto',
+  says: 'La persona está sentada con tranquilidad. El manguito se infla cuando acabe el reposo.',
+  meanwhile: 'Entretanto',
+  again: 'Empezarlo de nuevo',
+  skip: 'No esperar …',
+  why: '¿Por qué no esperar?',
+  skipNow: 'No esperar, por este motivo',
+  urgent: 'es urgente',
+  'already-rested': 'ya había reposado antes',
+  declined: 'la persona no quiere esperar',
+  'no-time': 'no hay tiempo',
+  other: 'Otro motivo, en pocas palabras',
+  whole: (f, say) => `Reposó ${long(f.neededSeconds, say)}, por el reloj.`,
+  short: (f, say) => `Reposó ${long(f.seconds, say)} de ${long(f.neededSeconds, say)}.`,
+  skipped: (f, say) =>
+    `No se esperó al reposo tras ${long(f.seconds, say)} de ${long(f.neededSeconds, say)}: ${f.text}.`,
+};
+
+/** Whole minutes as such, anything else in seconds. */
+function long(seconds: number, say: Say): string {
+  return seconds >= 60 && seconds % 60 === 0
+    ? say.counted(seconds / 60, MINUTES)
+    : say.counted(Math.floor(seconds), SECONDS);
+}

@@ -36,7 +36,7 @@ test('a round in Spanish with degrees Fahrenheit, chosen on the device; the reco
     await page.getByRole('link', { name: 'A la lista de personas' }).click();
     await page.getByRole('link', { name: /Tomas Varga/ }).click();
     await page.getByRole('button', { name: 'Tomar una ronda' }).or(page.getByRole('link', { name: 'Tomar una ronda' })).click(); // biome-ignore format: one thought
-    await page.getByRole('button', { name: 'Coinciden', exact: true }).click();
+    await page.getByRole('button', { name: 'Coinciden, y está de acuerdo' }).click();
     await page.getByRole('button', { name: 'Todo como debe ser' }).click();
     await page.goto(page.url().replace(/\/round.*$/, '/round/signs'));
     await page.locator('summary', { hasText: 'Temperatura' }).click();

@@ -100,7 +100,7 @@ export const record: Reworded<typeof english> = {
     'quién es la persona, pues todavía no está aquí: escriba el fichero con --with-identity',
   'same-birth-date': () => 'un fichero de la misma persona: la fecha de nacimiento que contiene es otra',
   'no-test-data': () => 'datos de personas reales: lo marcado como datos de prueba no pasa a ningún registro',
-  'template-field': (_f, say, choices) => `un campo: ${say.anyOf(choices)}`,
+  'template-field': () => 'un campo de la lista',
   'closed-brace': (f, say) => `una } tras la { del signo ${say.short(f.value('at'))}`,
   'closed-bracket': (f, say) => `un ] tras el [ del signo ${say.short(f.value('at'))}`,
   'opened-before': () => 'una { o un [ antes, o el signo dos veces',

@@ -3,7 +3,7 @@ import { useState } from 'react';
 import { useApp } from '../app/context.js';
 import { useForm } from '../app/forms.js';
 import { Field } from '../parts/Field.js';
-import { type CuffWrong, readCuff } from './cuffForm.js';
+import { type CuffWrong, readCuff } from './readCuff.js';
 import { TextField } from './TextField.js';
 import { useEquipmentEntry } from './useEquipmentEntry.js';
 

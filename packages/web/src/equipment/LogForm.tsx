@@ -8,7 +8,7 @@ import { Flags } from '../parts/Flags.js';
 import { useInForce } from '../round/useRound.js';
 import { blank } from './AddGauge.js';
 import { logText } from './gaugeText.js';
-import { LOG_OF, type LogOf, offeredAt, POINT_ROWS, readLog } from './logForm.js';
+import { LOG_OF, type LogOf, offeredAt, POINT_ROWS, readLog } from './readGaugeLog.js';
 import { TextField } from './TextField.js';
 import { useEquipmentEntry } from './useEquipmentEntry.js';
 

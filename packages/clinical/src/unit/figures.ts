@@ -8,6 +8,13 @@ export const UNIT_FIGURES = figures({
   fahrenheitPerNineParts: exact(9, '[degF]', 'degrees Fahrenheit in as much warmth as 5 degrees Celsius'),
   celsiusPerFiveParts: exact(5, 'Cel', 'degrees Celsius in as much warmth as 9 degrees Fahrenheit'),
   cmPerInch: exact(2.54, 'cm', 'centimetres in one international inch, [in_i]'),
+  settledDecimals: {
+    value: 9,
+    unit: 'decimals',
+    meaning: 'a converted value is settled to so many',
+    source: 'docs/conventions.md section 4',
+    sure: 'decision',
+  },
   kgPerPound: exact(0.453_592_37, 'kg', 'kilograms in one avoirdupois pound, [lb_av]'),
 });
 

@@ -36,7 +36,7 @@ function timesKept(one: number): Scale {
 }
 
 /** Decimals to which a converted value is settled, so that 100.4 degrees Fahrenheit are the 38 of a limit, and what was typed comes back digit for digit. */
-const SETTLED_DECIMALS = 9;
+const SETTLED_DECIMALS = F.settledDecimals.value;
 
 /**
  * A value in a unit as it is kept: degC, cm or kg. A value in the unit that is kept stays the very same.

@@ -24,8 +24,8 @@ describe.each([
   });
 
   const site = async () => (await readSite(clinic.db))?.id ?? '';
-  const exported = (book: string, person: string) =>
-    clinic.send('GET', `/api/books/${book}/persons/${person}/export`);
+  const exported = (book: string, person: string, query = '') =>
+    clinic.send('GET', `/api/books/${book}/persons/${person}/export${query}`);
   const problems = (body: { problems: { field: string; code: string }[] }) =>
     body.problems.map(({ field, code }) => `${field} ${code}`);
 
@@ -84,7 +84,9 @@ describe.each([
     const own = await exported('class', subject);
     expect(own.headers.get('content-disposition')).toContain('CLASS');
     expect(own.text.split('\r\n')[1]).toMatch(/^evenfall-chart-\d+,CLASS,/);
-    expect(own.text).toContain('Bunting');
+    // Who it is goes with an export only where that is asked for, a pseudonym too.
+    expect(own.text).not.toContain('Bunting');
+    expect((await exported('class', subject, '?identity=with')).text).toContain('Bunting');
     await room.end(session);
   });
 

@@ -24,7 +24,7 @@ export const people: Reworded<typeof english> = {
   toCountersignTitle: 'Por refrendar',
   toCountersignNone: 'Ninguna ronda de estudiante espera a quien supervise.',
   cannotRing: 'Una página cerrada no puede avisar: mire aquí por su cuenta.',
-  dueTitle: 'Para mirar de nuevo',
+  dueTitle: 'Para actuar y mirar de nuevo',
   dueAhead: (f, say) => `dentro de ${span(f.minutes, say)}, desde ${f.text}`,
   dueNow: (f, say) =>
     `ahora: ${f.minutes === 1 ? 'queda' : 'quedan'} ${span(f.minutes, say)}, hasta ${f.text}`,

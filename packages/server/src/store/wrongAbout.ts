@@ -2,6 +2,7 @@ import { type Refusal, refusal } from '@evenfall/clinical';
 import type { Entry } from '@evenfall/record';
 import type { Kysely } from 'kysely';
 import type { Tables } from '../database/schema.js';
+import { entryHere } from './entryHere.js';
 import { readableIn, readRows } from './rows.js';
 
 /**
@@ -19,7 +20,7 @@ export async function wrongAbout(
     const within = `/entries/${index}`;
     if (entry.kind === 'fact-ended') {
       const { fact } = entry.content;
-      const found = await find(tx, site, entry, fact, entries);
+      const found = await entryHere(tx, site, entry, fact, entries);
       const at = `${within}/content/fact`;
       if (!isAbout(found, entry, 'fact')) refusals.push(refusal(at, 'unknown-id', 'fact-of-person', fact));
       else if (found.content.from > entry.content.until)
@@ -52,7 +53,7 @@ async function wrongCountersigning(
     refusals.push(
       refusal(`${within}/role`, 'contradicts', 'choice', entry.role, { choices: ['supervisor'] }),
     );
-  const found = await find(tx, site, entry, signing, entries);
+  const found = await entryHere(tx, site, entry, signing, entries);
   if (!isAbout(found, entry, 'round') || found.round !== entry.round)
     refusals.push(refusal(`${within}/content/signing`, 'unknown-id', 'signing-of-round', signing));
   else if (
@@ -103,25 +104,6 @@ function isAbout<K extends Entry['kind']>(
   kind: K,
 ): found is Extract<Entry, { kind: K }> {
   return found !== undefined && found.kind === kind && found.person === person;
-}
-
-async function find(
-  tx: Kysely<Tables>,
-  site: string,
-  { book }: Entry,
-  id: string,
-  entries: readonly Entry[],
-): Promise<Entry | undefined> {
-  const sent = entries.find((one) => one.id === id && one.book === book);
-  if (sent !== undefined) return sent;
-  const row = await tx
-    .selectFrom('entry')
-    .selectAll()
-    .where('site', '=', site)
-    .where('book', '=', book)
-    .where('id', '=', id)
-    .executeTakeFirst();
-  return readableIn(row);
 }
 
 /** The signings of a round of the entry's person and their amendments, in the same request or kept in its book. */

@@ -2,7 +2,7 @@ import { type Refusal, refusal } from '@evenfall/clinical';
 import type { Entry } from '@evenfall/record';
 import type { Kysely } from 'kysely';
 import type { Tables } from '../database/schema.js';
-import { readableIn } from './rows.js';
+import { entryHere } from './entryHere.js';
 
 /**
  * What is wrong with entries that name equipment: a line of a log and a reading name a gauge that is known in their
@@ -17,7 +17,7 @@ export async function wrongEquipment(
   for (const [index, entry] of entries.entries()) {
     const named = namedBy(entry);
     if (named === null) continue;
-    const thing = await thingOf(tx, site, entry, named.id, entries);
+    const thing = await entryHere(tx, site, entry, named.id, entries);
     const isThere = thing?.kind === 'equipment' && thing.amends === null;
     if (!isThere || (named.isGauge && thing.content.what !== 'gauge')) {
       const expected = named.isGauge ? 'gauge-here' : 'equipment-here';
@@ -42,23 +42,4 @@ function namedBy(entry: Entry): Named | null {
     default:
       return null;
   }
-}
-
-async function thingOf(
-  tx: Kysely<Tables>,
-  site: string,
-  { book }: Entry,
-  id: string,
-  entries: readonly Entry[],
-): Promise<Entry | undefined> {
-  const sent = entries.find((one) => one.id === id && one.book === book);
-  if (sent !== undefined) return sent;
-  const row = await tx
-    .selectFrom('entry')
-    .selectAll()
-    .where('site', '=', site)
-    .where('book', '=', book)
-    .where('id', '=', id)
-    .executeTakeFirst();
-  return readableIn(row);
 }

@@ -2,6 +2,7 @@ import type { Identity } from '@evenfall/record';
 import { useApp, useKept } from '../app/context.js';
 import { stampText } from '../app/times.js';
 import { secondIdentifiers } from '../parts/Identity.js';
+import { useMeasuring } from '../signIn/useAccess.js';
 
 type HeadProps = { readonly name: string; readonly identity: Identity | null };
 
@@ -22,9 +23,8 @@ export function PrintedHead({ name, identity }: HeadProps) {
 export function PrintedFoot() {
   const { words, clock, program } = useApp();
   const site = useKept(({ known }) => known.about.value?.site ?? null);
-  const who = useKept(
-    ({ kept, known }) => known.agents.value?.find(({ id }) => id === kept.agent)?.name ?? null,
-  );
+  const agent = useMeasuring();
+  const who = useKept(({ known }) => known.agents.value?.find(({ id }) => id === agent)?.name ?? null);
   return (
     <p className="small print-line">
       {words.sentence('chart.printedFoot', {

@@ -1,56 +1,10 @@
-import type { Amends } from '@evenfall/record';
-import { useState } from 'react';
-import { useApp, useKept } from '../app/context.js';
+import { useApp } from '../app/context.js';
 import type { useForm } from '../app/forms.js';
-import { WRITTEN_SCHEMA } from '../round/entries.js';
-import { BOOK } from '../server/load.js';
+import { useSendEntry } from '../app/useSendEntry.js';
 import { loadEquipment } from '../server/loadEquipment.js';
-import { refusedBecause } from '../server/server.js';
-
-type EquipmentEntry = {
-  readonly kind: 'equipment' | 'equipment-ended' | 'gauge-logged' | 'entered-in-error';
-  readonly content: Readonly<Record<string, unknown>>;
-  readonly amends?: Amends;
-};
 
 /** Sends an entry about the equipment of the place from a form; says whether it was taken, and in words why not. */
 export function useEquipmentEntry(form: ReturnType<typeof useForm>) {
   const app = useApp();
-  const { words, server, store } = app;
-  const agent = useKept(({ kept }) => kept.agent);
-  const [refused, setRefused] = useState<string | null>(null);
-  const send = async ({ kind, content, amends }: EquipmentEntry): Promise<boolean> => {
-    setRefused(null);
-    if (agent === null) {
-      setRefused(words.sentence('review.needsAgent'));
-      return false;
-    }
-    const entry = {
-      ...form.entry(),
-      book: BOOK,
-      kind,
-      schema: WRITTEN_SCHEMA,
-      person: null,
-      round: null,
-      session: null,
-      agent,
-      role: 'observer' as const,
-      device: store.get().kept.device,
-      amends: amends ?? null,
-      content,
-    };
-    const answer = await server.call('addEntries', { body: { entries: [entry] } });
-    if (answer.ok) {
-      await loadEquipment(app);
-      form.done();
-      return true;
-    }
-    setRefused(
-      answer.offline
-        ? words.sentence('app.unreachable')
-        : words.sentence('app.refusedBy', { text: refusedBecause(answer) ?? words.sentence('app.failed') }),
-    );
-    return false;
-  };
-  return { send, refused };
+  return useSendEntry(form, null, () => loadEquipment(app));
 }

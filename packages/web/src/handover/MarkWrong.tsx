@@ -1,53 +1,32 @@
 import { AMENDMENT_REASONS, type StoredEntry } from '@evenfall/record';
 import { useState } from 'react';
-import { useApp, useKept } from '../app/context.js';
+import { useApp } from '../app/context.js';
 import { useForm } from '../app/forms.js';
+import { useSendEntry } from '../app/useSendEntry.js';
 import { Field } from '../parts/Field.js';
 import { WhoMeasures } from '../people/WhoMeasures.js';
-import { WRITTEN_SCHEMA } from '../round/entries.js';
-import { BOOK, loadRecord } from '../server/load.js';
-import { refusedBecause } from '../server/server.js';
+import { loadRecord } from '../server/load.js';
 
 /** Marks a value from elsewhere as entered in error, with why: it stays readable. */
 export function MarkWrong({ entry, person }: { readonly entry: StoredEntry; readonly person: string }) {
   const app = useApp();
-  const { words, server, store } = app;
-  const agent = useKept(({ kept }) => kept.agent);
+  const { words } = app;
   const form = useForm(`mark ${entry.id}`);
   const [isAsked, setAsked] = useState(false);
-  const [refused, setRefused] = useState<string | null>(null);
+  const { send, refused, agent } = useSendEntry(form, person, () => loadRecord(app, person));
   const reason = AMENDMENT_REASONS.find((one) => one === form.text('reason'));
   const text = form.text('text').trim();
   const isTextMissing = reason === 'other' && text === '';
 
   const mark = async () => {
     setAsked(true);
-    setRefused(null);
     if (reason === undefined || isTextMissing) return;
-    if (agent === null) return setRefused(words.sentence('review.needsAgent'));
-    const frame = {
-      ...form.entry(),
-      book: BOOK,
-      kind: 'entered-in-error' as const,
-      schema: WRITTEN_SCHEMA,
-      person,
-      round: null,
-      agent,
-      role: 'observer' as const,
-      device: store.get().kept.device,
+    await send({
+      kind: 'entered-in-error',
       measuredAt: entry.measuredAt,
       amends: { entry: entry.id, reason, text: text === '' ? null : text },
       content: { note: null },
-    };
-    const answer = await server.call('addEntries', { body: { entries: [frame] } });
-    if (answer.ok) {
-      form.done();
-      await loadRecord(app, person);
-    } else if (answer.offline) setRefused(words.sentence('app.unreachable'));
-    else
-      setRefused(
-        words.sentence('app.refusedBy', { text: refusedBecause(answer) ?? words.sentence('app.failed') }),
-      );
+    });
   };
   return (
     <details className="more not-printed">

@@ -3,10 +3,11 @@ import type { RunPlace } from '@evenfall/record';
 import { useEffect, useRef, useState } from 'react';
 import { useApp } from '../app/context.js';
 import type { Round } from '../round/useRound.js';
+import { keepRun } from './keepRun.js';
 import { PlaceLine } from './PlaceLine.js';
 import { PressureKeypad } from './PressureKeypad.js';
 import { feltFor, knownAt, type PressureAt, RUN_FIELDS, type RunField } from './pressureDraft.js';
-import { typedAs, withPressureAt, withReading } from './pressureSteps.js';
+import { typedAs, withPressureAt } from './pressureSteps.js';
 import { RunInput, uprightOf } from './RunInput.js';
 import { type ReadRun, readRun } from './readRun.js';
 import { feltPulse } from './runCircumstances.js';
@@ -53,23 +54,16 @@ export function NumbersPanel({ round, place, measuring }: NumbersProps) {
     setWrong(read.wrong);
     setUprightMissing(isUprightWrong);
     if (read.run === null || isUprightWrong) return;
-    const { run } = read;
-    const keptAt = { session, atMs: clock.monotonicMs() };
-    const note = (fields.note ?? '').trim();
-    round.keep((draft, start) =>
-      withReading(draft, {
-        ...start,
-        kind: 'run',
-        measuredAt: measuring.measuredAt,
-        run,
-        place,
-        uprightMinutes: place.posture === 'stand' ? upright : null,
-        inflatedAt: measuring.inflatedAt,
-        keptAt,
-        typedAs: typedAs(measuring),
-        note: note === '' ? null : note,
-      }),
-    );
+    keepRun(round, {
+      run: read.run,
+      place,
+      measuredAt: measuring.measuredAt,
+      inflatedAt: measuring.inflatedAt,
+      keptAt: { session, atMs: clock.monotonicMs() },
+      uprightMinutes: upright,
+      typedAs: typedAs(measuring),
+      note: fields.note,
+    });
   };
   const isPumping = method === 'auscultation' && measuring.inflatedAt !== null && typed === '';
   const target = isPumping

@@ -5,6 +5,7 @@ import { useApp } from '../app/context.js';
 import { typedText } from '../round/measuring.js';
 import type { Round } from '../round/useRound.js';
 import { Gauge } from './Gauge.js';
+import { keepRun } from './keepRun.js';
 import { MarkRow, WhatWasIt } from './MarkRow.js';
 import {
   gaugeOf,
@@ -19,7 +20,7 @@ import {
 } from './marks.js';
 import { PlaceLine } from './PlaceLine.js';
 import { feltFor, type Mark, type MarkOf, type RunField } from './pressureDraft.js';
-import { withPressureAt, withReading } from './pressureSteps.js';
+import { withPressureAt } from './pressureSteps.js';
 import { RunInput, uprightOf } from './RunInput.js';
 import { feltPulse } from './runCircumstances.js';
 
@@ -65,23 +66,16 @@ export function ReadBackPanel({ round, place, measuring }: ReadBackProps) {
     setWrong(read.wrong);
     setUprightMissing(isUprightWrong);
     if (read.run === null || isUprightWrong) return;
-    const { run } = read;
-    const keptAt = { session, atMs: clock.monotonicMs() };
-    const note = (fields.note ?? '').trim();
-    round.keep((draft, start) =>
-      withReading(draft, {
-        ...start,
-        kind: 'run',
-        measuredAt: measuring.measuredAt,
-        run,
-        place,
-        uprightMinutes: place.posture === 'stand' ? upright : null,
-        inflatedAt: measuring.inflatedAt,
-        keptAt,
-        typedAs: markedAs(measuring),
-        note: note === '' ? null : note,
-      }),
-    );
+    keepRun(round, {
+      run: read.run,
+      place,
+      measuredAt: measuring.measuredAt,
+      inflatedAt: measuring.inflatedAt,
+      keptAt: { session, atMs: clock.monotonicMs() },
+      uprightMinutes: upright,
+      typedAs: markedAs(measuring),
+      note: fields.note,
+    });
   };
   const goOn = () => {
     if (next === null || gaugeOf(marks[chosen]) === null) return keep();

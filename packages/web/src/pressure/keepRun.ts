@@ -1,0 +1,32 @@
+import type { Run } from '@evenfall/clinical';
+import type { RunPlace, Stamp } from '@evenfall/record';
+import type { Round } from '../round/useRound.js';
+import type { DraftRun, Instant } from './pressureDraft.js';
+import { withReading } from './pressureSteps.js';
+
+type Kept = {
+  readonly run: Run;
+  readonly place: RunPlace;
+  readonly measuredAt: Stamp;
+  readonly inflatedAt: Instant | null;
+  readonly keptAt: Instant;
+  /** Minutes on the feet; it belongs to a reading while standing alone. */
+  readonly uprightMinutes: number | null;
+  readonly typedAs: DraftRun['typedAs'];
+  /** As it was typed; a blank is none. */
+  readonly note: string | undefined;
+};
+
+/** Keeps a run that was read, typed or read back from the gauge, as the next reading of the round. */
+export function keepRun(round: Round, { uprightMinutes, note, ...read }: Kept): void {
+  const text = (note ?? '').trim();
+  round.keep((draft, start) =>
+    withReading(draft, {
+      ...start,
+      ...read,
+      kind: 'run',
+      uprightMinutes: read.place.posture === 'stand' ? uprightMinutes : null,
+      note: text === '' ? null : text,
+    }),
+  );
+}

@@ -61,6 +61,8 @@ export { shownPressure } from './contract/shownPressure.js';
 export type { Table } from './contract/table.js';
 export type { Comparison } from './contract/threshold.js';
 export { passes, settled } from './contract/threshold.js';
+export type { AmplitudeScale, AmplitudeWord } from './count/amplitude.js';
+export { AMPLITUDE_SCALES, amplitudeWord } from './count/amplitude.js';
 export type { Circumstances, PulseSite } from './count/circumstances.js';
 export { PULSE_SITES, UNKNOWN_CIRCUMSTANCES } from './count/circumstances.js';
 export { COUNT_COMPARISONS } from './count/comparisons.js';
@@ -112,6 +114,8 @@ export type { PreviousInflation, RunCircumstances } from './deflation/circumstan
 export { UNKNOWN_RUN_CIRCUMSTANCES } from './deflation/circumstances.js';
 export type { RunFlagCode, RunReasonCode } from './deflation/codes.js';
 export { DEFLATION_COMPARISONS } from './deflation/comparisons.js';
+export type { EndDigits } from './deflation/endDigits.js';
+export { endDigits } from './deflation/endDigits.js';
 export { DEFLATION_FIGURES } from './deflation/figures.js';
 export { gaugeRead, isOnGraduation } from './deflation/graduation.js';
 export { type InflateTo, inflateTo, type KnownOfArm } from './deflation/inflateTo.js';

@@ -200,4 +200,32 @@ export const DEFLATION_FIGURES = figures({
     source: 'docs/conventions.md section 1',
     sure: 'decision',
   },
+  endDigitsPer: {
+    value: 10,
+    unit: 'mmHg',
+    meaning: 'end digits come again after so many',
+    source: 'bedside handbook 3.9',
+    sure: 'derived',
+  },
+  endDigitsLeast: {
+    value: 25,
+    unit: 'readings',
+    meaning: 'with fewer readings of one observer nothing is said of end digits',
+    source: 'bedside handbook 3.9',
+    sure: 'derived',
+  },
+  endDigitsLikelyP: {
+    value: 0.05,
+    unit: 'probability',
+    meaning: 'end digits as uneven as these come by chance less often than this: a preference is likely',
+    source: 'bedside handbook 3.9',
+    sure: 'derived',
+  },
+  endDigitsClearP: {
+    value: 0.01,
+    unit: 'probability',
+    meaning: 'end digits as uneven as these come by chance less often than this: a preference is clear',
+    source: 'bedside handbook 3.9',
+    sure: 'derived',
+  },
 });

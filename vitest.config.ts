@@ -1,11 +1,29 @@
 import { defineConfig } from 'vitest/config';
 
+/** Packages whose tests share nothing that lasts: no process, no file, no socket. They may share a worker. */
+const PURE = ['clinical', 'record', 'words', 'exchange'].map((name) => `packages/${name}/src/**/*.test.ts`);
+
+// Packages of ours are read from their sources, so that a test never sees an old build.
+const sources = { resolve: { conditions: ['source'] }, ssr: { resolve: { conditions: ['source'] } } };
+
 export default defineConfig({
-  // Packages of ours are read from their sources, so that a test never sees an old build.
-  resolve: { conditions: ['source'] },
-  ssr: { resolve: { conditions: ['source'] } },
   test: {
-    include: ['packages/*/src/**/*.test.{ts,tsx}', 'tools/**/*.test.mjs'],
-    environment: 'node',
+    // Half of the tests wait for a database or a server: as many workers as processors, and never only one.
+    maxWorkers: 2,
+    projects: [
+      {
+        ...sources,
+        test: { name: 'pure', include: PURE, environment: 'node', pool: 'threads', isolate: false },
+      },
+      {
+        ...sources,
+        test: {
+          name: 'with processes',
+          include: ['packages/*/src/**/*.test.{ts,tsx}', 'tools/**/*.test.mjs'],
+          exclude: [...PURE, '**/node_modules/**'],
+          environment: 'node',
+        },
+      },
+    ],
   },
 });

@@ -140,3 +140,31 @@ test('beside a typed set too: the gauge of this device stands there, and that it
   await expect(page.getByText(/gauge: Gauge 3/)).toBeVisible();
   await expect(warning).toBeVisible();
 });
+
+test('how long a check holds is the place’s: set on the protocol page, it counts on the equipment page and the command line', async ({
+  page,
+  demo,
+}) => {
+  await page.goto(`${demo.address}/`);
+  await page.getByLabel('Who is measuring?').selectOption({ label: 'Wren Halloran (invented)' });
+  await page.getByRole('link', { name: 'Local protocol' }).click();
+  const keeping = page.getByRole('region', { name: 'Keeping gauges' });
+  await keeping.getByText('All rules of this section').click();
+  const days = keeping.getByLabel(/a noted check of the zero holds so long/);
+  await days.fill('1.5');
+  await page.getByRole('button', { name: 'Put this protocol in force' }).click();
+  await expect(keeping.getByText(/whole number/).first()).toBeVisible();
+  // Gauge 1 was looked at two days ago.
+  await days.fill('1');
+  await page.getByRole('button', { name: 'Put this protocol in force' }).click();
+  await expect(page.getByText('It is in force from now on.')).toBeVisible();
+  await page.goto(`${demo.address}/equipment`);
+  await expect(page.getByRole('link', { name: /Gauge 1.*Check due: zero/ })).toBeVisible();
+  await page.getByText('How far out, how often').click();
+  await expect(
+    page.getByText(/Zero noted every 1 day, .*: your own value; published: 7 days; common practice/),
+  ).toBeVisible();
+  await expectAccessible(page);
+  const { gauges } = JSON.parse(await demo.run('equipment', '--json'));
+  expect(gauges[0]).toMatchObject({ name: 'Gauge 1', state: 'due' });
+});

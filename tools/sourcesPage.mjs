@@ -98,7 +98,7 @@ function presetRows({ id, section, source, status, changes }) {
 function takes(field) {
   switch (field.kind) {
     case 'number':
-      return `${shown(field.low)} to ${shown(field.high)}${field.comparison ? `; applies at \`${field.comparison}\`` : ''}`;
+      return `${shown(field.low)} to ${shown(field.high)}${field.isWhole ? ', whole' : ''}${field.comparison ? `; applies at \`${field.comparison}\`` : ''}`;
     case 'limit':
       return `${field.comparisons.join(' or ')} ${shown(field.low)} to ${shown(field.high)}${field.orNone ? ', or none' : ''}`;
     case 'numbers':

@@ -146,6 +146,7 @@ export type { Beside, Shorthand } from './deflation/shorthand.js';
 export { NOTHING_BESIDE, numbersText, printShorthand, shorthandOf } from './deflation/shorthand.js';
 export { runOfShorthand, shorthandResult } from './deflation/shorthandRun.js';
 export { dayAfter } from './equipment/calendar.js';
+export { comparedAtMmHg } from './equipment/comparedAt.js';
 export { EQUIPMENT_COMPARISONS } from './equipment/comparisons.js';
 export { EQUIPMENT_FIGURES } from './equipment/figures.js';
 export type {
@@ -160,7 +161,6 @@ export type {
   GaugeWhy,
 } from './equipment/gaugeCheck.js';
 export {
-  COMPARED_AT_MMHG,
   GAUGE_CHECKS,
   GAUGE_EVENTS,
   GAUGE_RULE,
@@ -177,6 +177,7 @@ export type {
 } from './equipment/gaugeStanding.js';
 export { gaugeStanding } from './equipment/gaugeStanding.js';
 export { parseGaugeLog } from './equipment/parseGaugeLog.js';
+export type { EquipmentRules } from './equipment/rules.js';
 export { COMPARISONS, FIGURES, TABLES } from './figures.js';
 export { canonicalJson } from './protocol/canonicalJson.js';
 export type { FieldChange, PresetChange, ProtocolDiff } from './protocol/diff.js';
@@ -203,6 +204,8 @@ export {
   categoryRules,
   countRules,
   cuffRules,
+  equipmentFields,
+  equipmentRules,
   planRules,
   readingsRules,
   recheckRules,

@@ -1,4 +1,5 @@
-import { cuffScheme } from '@evenfall/clinical';
+import type { About } from '@evenfall/api';
+import { cuffScheme, type EquipmentRules, equipmentRules, parseProtocol } from '@evenfall/clinical';
 import {
   type Cuffs,
   type Gauge,
@@ -13,7 +14,7 @@ import { controlRequest, textOf } from '../keeper/controlRequest.js';
 import { RECORD_OPTIONS, type Record, recordOf, withKeeper } from '../keeper/withKeeper.js';
 import { columns } from '../output/columns.js';
 
-/** `evenfall equipment`: gauges with how they stand today and how many readings are in doubt, and cuffs by room. */
+/** `evenfall equipment`: gauges with how they stand today by the protocol in force and how many readings are in doubt, and cuffs by room. */
 export const equipment = command<Record>({
   name: 'equipment',
   summary: 'commands.equipment',
@@ -30,7 +31,8 @@ export const equipment = command<Record>({
         return JSON.parse(text) as T;
       };
       const { entries } = await asked<{ entries: StoredEntry[] }>('/api/equipment');
-      const { gauges, cuffs } = placeEquipment(entries, localDay(context.now()));
+      const rules = await rulesInForce(asked);
+      const { gauges, cuffs } = placeEquipment(entries, localDay(context.now()), rules);
       const doubted = new Map<string, number>();
       for (const { id, standing } of gauges) {
         if (standing.doubts.length === 0) continue;
@@ -50,6 +52,19 @@ export const equipment = command<Record>({
       };
     }),
 });
+
+type Protocols = { readonly protocols: readonly { readonly version: string; readonly content: unknown }[] };
+
+/** The rules of the protocol in force; without one those of the published figures. */
+async function rulesInForce(asked: <T>(path: string) => Promise<T>): Promise<EquipmentRules> {
+  const { protocolVersion } = await asked<About>('/api/about');
+  if (protocolVersion === null) return equipmentRules(null);
+  const { protocols } = await asked<Protocols>('/api/protocols');
+  const found = protocols.find(({ version }) => version === protocolVersion);
+  const protocol = parseProtocol(found?.content);
+  if (!protocol.ok) throw new Error(`the protocol in force, ${protocolVersion}, cannot be read`);
+  return equipmentRules(protocol.value);
+}
 
 /** The day that it is on this machine, `YYYY-MM-DD`. */
 function localDay(now: Date): string {

@@ -1,6 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { COMPARED_AT_MMHG, gaugeResult } from './gaugeCheck.js';
+import { comparedAtMmHg } from './comparedAt.js';
+import { gaugeResult } from './gaugeCheck.js';
+import { DEFAULT_EQUIPMENT_RULES as RULES } from './rules.js';
 
 /** A comparison at the pressures given, out by so many mmHg at each. */
 const comparison = (at: readonly number[], out: readonly number[]) =>
@@ -58,8 +60,17 @@ describe('a comparison', () => {
 
   // OIML R 16-1:2002 (from memory): steps of at most 50 mmHg.
   test('at the pressures that are offered is enough', () => {
-    expect(COMPARED_AT_MMHG).toEqual([0, 50, 100, 150, 200]);
-    expect(comparison(COMPARED_AT_MMHG, []).verdict).toBe('good');
+    expect(comparedAtMmHg(RULES)).toEqual([0, 50, 100, 150, 200]);
+    expect(comparison(comparedAtMmHg(RULES), []).verdict).toBe('good');
+  });
+
+  test('at the pressures that are offered is enough whatever the place asks for', () => {
+    for (const fewestPoints of [1, 4, 6, 20])
+      for (const toMmHg of [100, 100.5, 200, 300]) {
+        const rules = { ...RULES, fewestPoints, toMmHg };
+        const points = comparedAtMmHg(rules).map((mmHg) => ({ referenceMmHg: mmHg, gaugeMmHg: mmHg }));
+        expect(gaugeResult({ of: 'comparison', reference: 'x', points }, rules).verdict).toBe('good');
+      }
   });
 
   test('of few pressures condemns a gauge all the same', () => {
@@ -104,6 +115,27 @@ describe('a leak test', () => {
     expect(result.verdict).toBe(verdict);
     expect(result.leakMmHgPerMinute).toBeCloseTo(perMinute, 9);
   });
+});
+
+// A place that goes by another limit: the rule is its own on both sides of it.
+test('the limits of the place count in the place of the published ones', () => {
+  const strict = { ...RULES, mostRestMmHg: 2, mostErrorMmHg: 2, mostLeakMmHgPerMinute: 2, fewestPoints: 3 };
+  const rest = (restMmHg: number) => gaugeResult({ of: 'zero', restMmHg }, strict);
+  expect([rest(2).verdict, rest(2.5).verdict]).toEqual(['good', 'failed']);
+  expect(rest(3).flags).toEqual([{ code: 'gauge-rest-out', figures: { errorMmHg: 3, limitMmHg: 2 } }]);
+  const leak = (toMmHg: number) =>
+    gaugeResult({ of: 'leak', fromMmHg: 200, toMmHg, seconds: 60 }, strict).verdict;
+  expect([leak(198), leak(197)]).toEqual(['good', 'failed']);
+  const three = (out: number) =>
+    gaugeResult(
+      {
+        of: 'comparison',
+        reference: 'x',
+        points: [0, 100, 200].map((at) => ({ referenceMmHg: at, gaugeMmHg: at + out })),
+      },
+      strict,
+    ).verdict;
+  expect([three(2), three(3)]).toEqual(['good', 'failed']);
 });
 
 test('a fall and a repair are no checks', () => {

@@ -1,7 +1,7 @@
 import type { Flag } from '../contract/flag.js';
 import { passes, settled } from '../contract/threshold.js';
 import { EQUIPMENT_COMPARISONS as C } from './comparisons.js';
-import { EQUIPMENT_FIGURES as F } from './figures.js';
+import { DEFAULT_EQUIPMENT_RULES, type EquipmentRules } from './rules.js';
 
 /** What kinds of gauge there are: read by needle, by column, by digits while one listens; or a device that measures by itself. */
 export const GAUGE_TYPES = ['aneroid', 'mercury', 'electronic', 'automatic'] as const;
@@ -17,12 +17,6 @@ export type GaugeEvent = (typeof GAUGE_EVENTS)[number];
 
 /** One pressure of a comparison: what the reference showed and what the gauge showed, both in mmHg, read together. */
 export type ComparisonPoint = { readonly referenceMmHg: number; readonly gaugeMmHg: number };
-
-/** The pressures at which a gauge is held against another, from zero up, mmHg: as many as are needed. */
-export const COMPARED_AT_MMHG: readonly number[] = Array.from(
-  { length: F.fewestPoints.value },
-  (_, index) => index * F.pointsApartMmHg.value,
-);
 
 /** What was done with a gauge and what was read. */
 export type GaugeLog =
@@ -72,60 +66,61 @@ const NOTHING: GaugeResult = {
 };
 
 /**
- * Judges a check of a gauge. One point too far out fails it however few there are; it is good only where enough of the
+ * Judges a check of a gauge by the rules of the place. One point too far out fails it however few there are; it is good only where enough of the
  * scale was looked at. Limits are included: a gauge that is out by exactly the most it may be is good.
  */
-export function gaugeResult(log: GaugeLog): GaugeResult {
+export function gaugeResult(log: GaugeLog, rules: EquipmentRules = DEFAULT_EQUIPMENT_RULES): GaugeResult {
   switch (log.of) {
     case 'zero':
-      return zeroResult(log.restMmHg);
+      return zeroResult(log.restMmHg, rules);
     case 'comparison':
-      return comparisonResult(log.points);
+      return comparisonResult(log.points, rules);
     case 'leak':
-      return leakResult(log);
+      return leakResult(log, rules);
     default:
       return NOTHING;
   }
 }
 
-function zeroResult(restMmHg: number): GaugeResult {
-  const isOut = passes(Math.abs(restMmHg), C.mostRestMmHg, F.mostRestMmHg.value);
+function zeroResult(restMmHg: number, { mostRestMmHg }: EquipmentRules): GaugeResult {
+  const isOut = passes(Math.abs(restMmHg), C.mostRestMmHg, mostRestMmHg);
   return {
     ...NOTHING,
     verdict: isOut ? 'failed' : 'good',
     errorMmHg: restMmHg,
     errorAtMmHg: 0,
     flags: isOut
-      ? [{ code: 'gauge-rest-out', figures: { errorMmHg: restMmHg, limitMmHg: F.mostRestMmHg.value } }]
+      ? [{ code: 'gauge-rest-out', figures: { errorMmHg: restMmHg, limitMmHg: mostRestMmHg } }]
       : [],
   };
 }
 
-function comparisonResult(points: readonly ComparisonPoint[]): GaugeResult {
+function comparisonResult(points: readonly ComparisonPoint[], rules: EquipmentRules): GaugeResult {
+  const { mostErrorMmHg, fewestPoints: fewest, fromMmHg, toMmHg } = rules;
   const errors = points.map(({ referenceMmHg, gaugeMmHg }) => ({
     atMmHg: referenceMmHg,
     mmHg: settled(gaugeMmHg - referenceMmHg),
   }));
   const [first] = errors;
-  if (first === undefined) return { ...NOTHING, verdict: 'incomplete', why: [fewPoints(0)] };
+  if (first === undefined) return { ...NOTHING, verdict: 'incomplete', why: [fewPoints(0, fewest)] };
   const worst = errors.reduce((most, one) => {
     const further = Math.abs(one.mmHg) - Math.abs(most.mmHg);
     return further > 0 || (further === 0 && one.atMmHg < most.atMmHg) ? one : most;
   }, first);
   const flags: Flag<GaugeFlag>[] = errors
-    .filter(({ mmHg }) => passes(Math.abs(mmHg), C.mostErrorMmHg, F.mostErrorMmHg.value))
+    .filter(({ mmHg }) => passes(Math.abs(mmHg), C.mostErrorMmHg, mostErrorMmHg))
     .map(({ mmHg, atMmHg }) => ({
       code: mmHg > 0 ? 'gauge-reads-high' : 'gauge-reads-low',
-      figures: { byMmHg: Math.abs(mmHg), atMmHg, limitMmHg: F.mostErrorMmHg.value },
+      figures: { byMmHg: Math.abs(mmHg), atMmHg, limitMmHg: mostErrorMmHg },
     }));
   const why: Flag<GaugeWhy>[] = [];
   const at = new Set(points.map(({ referenceMmHg }) => referenceMmHg));
-  if (passes(at.size, C.fewestPoints, F.fewestPoints.value)) why.push(fewPoints(at.size));
+  if (passes(at.size, C.fewestPoints, fewest)) why.push(fewPoints(at.size, fewest));
   const [low, high] = [Math.min(...at), Math.max(...at)];
-  if (passes(low, C.fromMmHg, F.fromMmHg.value) || passes(high, C.toMmHg, F.toMmHg.value))
+  if (passes(low, C.fromMmHg, fromMmHg) || passes(high, C.toMmHg, toMmHg))
     why.push({
       code: 'gauge-narrow-points',
-      figures: { lowMmHg: low, highMmHg: high, fromMmHg: F.fromMmHg.value, toMmHg: F.toMmHg.value },
+      figures: { lowMmHg: low, highMmHg: high, fromMmHg, toMmHg },
     });
   const sum = errors.reduce((total, { mmHg }) => total + mmHg, 0);
   return {
@@ -139,15 +134,17 @@ function comparisonResult(points: readonly ComparisonPoint[]): GaugeResult {
   };
 }
 
-function fewPoints(points: number): Flag<GaugeWhy> {
-  return { code: 'gauge-few-points', figures: { points, fewest: F.fewestPoints.value } };
+function fewPoints(points: number, fewest: number): Flag<GaugeWhy> {
+  return { code: 'gauge-few-points', figures: { points, fewest } };
 }
 
-function leakResult({ fromMmHg, toMmHg, seconds }: Extract<GaugeLog, { of: 'leak' }>): GaugeResult {
+function leakResult(
+  { fromMmHg, toMmHg, seconds }: Extract<GaugeLog, { of: 'leak' }>,
+  { mostLeakMmHgPerMinute: limit, shortestLeakSeconds: shortest }: EquipmentRules,
+): GaugeResult {
   const leakMmHgPerMinute = ((fromMmHg - toMmHg) * 60) / seconds;
-  const limit = F.mostLeakMmHgPerMinute.value;
   const isLeaking = passes(settled(leakMmHgPerMinute), C.mostLeakMmHgPerMinute, limit);
-  const isShort = passes(seconds, C.shortestLeakSeconds, F.shortestLeakSeconds.value);
+  const isShort = passes(seconds, C.shortestLeakSeconds, shortest);
   return {
     ...NOTHING,
     verdict: isShort ? 'incomplete' : isLeaking ? 'failed' : 'good',
@@ -155,8 +152,6 @@ function leakResult({ fromMmHg, toMmHg, seconds }: Extract<GaugeLog, { of: 'leak
     flags: isLeaking
       ? [{ code: 'gauge-leaks', figures: { leakMmHgPerMinute, limitMmHgPerMinute: limit } }]
       : [],
-    why: isShort
-      ? [{ code: 'gauge-leak-short', figures: { seconds, shortest: F.shortestLeakSeconds.value } }]
-      : [],
+    why: isShort ? [{ code: 'gauge-leak-short', figures: { seconds, shortest } }] : [],
   };
 }

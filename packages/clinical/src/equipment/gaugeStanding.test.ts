@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { GaugeType } from './gaugeCheck.js';
 import { type GaugeDone, gaugeStanding } from './gaugeStanding.js';
+import { DEFAULT_EQUIPMENT_RULES } from './rules.js';
 
 const done = (of: GaugeDone['of'], day: string, verdict: GaugeDone['verdict'] = 'good'): GaugeDone => ({
   of,
@@ -33,6 +34,18 @@ test('a comparison of a mercury gauge holds a year', () => {
   expect(statesOn('2027-05-25', WHOLE, 'mercury')[1]).toBe('good');
   expect(statesOn('2027-05-26', WHOLE, 'mercury')[1]).toBe('overdue');
   expect(statesOn('2027-05-25', WHOLE, 'electronic')[1]).toBe('overdue');
+});
+
+test('a check holds as long as the place says, whenever it was made', () => {
+  const rules = { ...DEFAULT_EQUIPMENT_RULES, zeroDays: 1, comparisonMonths: 3, leakMonths: 12 };
+  const on = (today: string) =>
+    gaugeStanding('aneroid', WHOLE, today, rules).checks.map(({ state }) => state);
+  expect(on('2026-05-26')).toEqual(['good', 'good', 'good']);
+  expect(on('2026-05-27')).toEqual(['overdue', 'good', 'good']);
+  expect(on('2026-08-25')).toEqual(['overdue', 'good', 'good']);
+  expect(on('2026-08-26')).toEqual(['overdue', 'overdue', 'good']);
+  expect(on('2027-05-25')).toEqual(['overdue', 'overdue', 'good']);
+  expect(on('2027-05-26')).toEqual(['overdue', 'overdue', 'overdue']);
 });
 
 describe('a failed gauge', () => {

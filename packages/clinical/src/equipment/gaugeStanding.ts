@@ -1,5 +1,4 @@
 import { dayAfter } from './calendar.js';
-import { EQUIPMENT_FIGURES as F } from './figures.js';
 import {
   GAUGE_CHECKS,
   type GaugeCheckOf,
@@ -7,6 +6,7 @@ import {
   type GaugeType,
   type GaugeVerdict,
 } from './gaugeCheck.js';
+import { DEFAULT_EQUIPMENT_RULES, type EquipmentRules } from './rules.js';
 
 /** Something that was done with a gauge: on which local day (`YYYY-MM-DD`), at which instant (ms), and what it came to. */
 export type GaugeDone = {
@@ -54,10 +54,20 @@ export type GaugeStanding = {
   readonly doubts: readonly GaugeDoubt[];
 };
 
-/** How a gauge stands on a day, from everything that was done with it, in any order. */
-export function gaugeStanding(type: GaugeType, done: readonly GaugeDone[], today: string): GaugeStanding {
+/**
+ * How a gauge stands on a day, from everything that was done with it, in any order. A check keeps the verdict of its
+ * day; how long it holds goes by the rules that are in force now.
+ */
+export function gaugeStanding(
+  type: GaugeType,
+  done: readonly GaugeDone[],
+  today: string,
+  rules: EquipmentRules = DEFAULT_EQUIPMENT_RULES,
+): GaugeStanding {
   const inOrder = [...done].sort((a, b) => a.atMs - b.atMs);
-  const judged = GAUGE_CHECKS.map((of) => checkStanding(of, type, inOrder, today));
+  const judged = GAUGE_CHECKS.map((of) =>
+    checkStanding(of, inOrder, today, (day) => lastDay(of, type, day, rules)),
+  );
   const checks = judged.map(({ standing }) => standing);
   const doubts = judged.flatMap((one) => one.doubts).sort((a, b) => a.failedMs - b.failedMs);
   const state = checks.some((one) => one.state === 'failed')
@@ -68,7 +78,12 @@ export function gaugeStanding(type: GaugeType, done: readonly GaugeDone[], today
   return { state, checks, doubts };
 }
 
-function checkStanding(of: GaugeCheckOf, type: GaugeType, done: readonly GaugeDone[], today: string) {
+function checkStanding(
+  of: GaugeCheckOf,
+  done: readonly GaugeDone[],
+  today: string,
+  lastDayOf: (day: string) => string,
+) {
   let state: CheckState = 'never';
   let good: GaugeDone | null = null;
   let open: GaugeDoubt | null = null;
@@ -91,16 +106,16 @@ function checkStanding(of: GaugeCheckOf, type: GaugeType, done: readonly GaugeDo
     } else if (one.of === 'dropped' && state === 'good') state = 'disturbed';
   }
   if (open !== null) doubts.push(open);
-  const dueDay = good === null || state === 'never' ? null : lastDay(of, type, good.day);
+  const dueDay = good === null || state === 'never' ? null : lastDayOf(good.day);
   if (state === 'good' && dueDay !== null && today > dueDay) state = 'overdue';
   const standing: CheckStanding = { of, state, dueDay, lastGoodDay: good?.day ?? null };
   return { standing, doubts };
 }
 
 /** The last day on which a good check holds. */
-function lastDay(of: GaugeCheckOf, type: GaugeType, day: string): string {
-  if (of === 'zero') return dayAfter(day, { days: F.zeroDays.value });
-  if (of === 'leak') return dayAfter(day, { months: F.leakMonths.value });
+function lastDay(of: GaugeCheckOf, type: GaugeType, day: string, rules: EquipmentRules): string {
+  if (of === 'zero') return dayAfter(day, { days: rules.zeroDays });
+  if (of === 'leak') return dayAfter(day, { months: rules.leakMonths });
   const isLong = type === 'mercury' || type === 'automatic';
-  return dayAfter(day, { months: (isLong ? F.mercuryComparisonMonths : F.comparisonMonths).value });
+  return dayAfter(day, { months: isLong ? rules.mercuryComparisonMonths : rules.comparisonMonths });
 }

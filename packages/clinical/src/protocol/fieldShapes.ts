@@ -11,8 +11,18 @@ export function numberField(
   [low, high]: Bounds,
   comparison: Comparison | null,
   since: number,
-): FieldShape<number> {
+): FieldShape<number> & { kind: 'number' } {
   return { kind: 'number', low, high, comparison, value, unit, meaning, source, sure, since };
+}
+
+/** As {@link numberField}, of a number that is counted: a whole one. */
+export function wholeField(
+  figure: Figure,
+  bounds: Bounds,
+  comparison: Comparison | null,
+  since: number,
+): FieldShape<number> {
+  return { ...numberField(figure, bounds, comparison, since), isWhole: true };
 }
 
 /** What a field that is no number says of itself. */

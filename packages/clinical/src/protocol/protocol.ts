@@ -22,6 +22,7 @@ export type Protocol = {
 /**
  * The newest schema that this program reads; it reads every older one. 1: one `preset` for the whole, and only the
  * section `count`. 2: `presets` by section; the fields of `count` that are `since: 2`. 3: the sections of a
- * pressure and of a whole round. 4: the rest before a pressure.
+ * pressure and of a whole round. 4: the rest before a pressure. 5: keeping
+ * gauges.
  */
-export const PROTOCOL_SCHEMA = 4;
+export const PROTOCOL_SCHEMA = 5;

@@ -10,7 +10,7 @@ export type ReadValue = { readonly value: FieldValue } | { readonly refusals: re
 /**
  * Reads the value of a field by its kind.
  *
- * Errors at the pointer given, or one below it for an item of a list: `missing`, `not-a-number`, `out-of-range`,
+ * Errors at the pointer given, or one below it for an item of a list: `missing`, `not-a-number`, `not-whole`, `out-of-range`,
  * `out-of-order` (a list of numbers rises), `unknown-id`, `repeated`.
  */
 export function readValue(kind: FieldKind, got: unknown, at: string): ReadValue {
@@ -33,10 +33,16 @@ export function readValue(kind: FieldKind, got: unknown, at: string): ReadValue 
   }
 }
 
-function readNumber(bounds: { low: number; high: number }, got: unknown, at: string): ReadValue {
+function readNumber(
+  bounds: { low: number; high: number; isWhole?: true },
+  got: unknown,
+  at: string,
+): ReadValue {
   const value = numberFrom(got);
   if (value === null) return refuse(refusal(at, 'not-a-number', 'a-number', got));
   const fault = boundsFault(bounds, value);
+  if (fault === null && bounds.isWhole && !Number.isInteger(value))
+    return refuse(refusal(at, 'not-whole', 'a-whole-number', got));
   if (fault === null) return { value };
   return refuse(refusal(at, fault.code, fault.expected, got, { figures: fault.figures }));
 }

@@ -1,6 +1,7 @@
 import { CATEGORY_COMPARISONS } from '../category/comparisons.js';
 import { CATEGORY_FIGURES } from '../category/figures.js';
 import type { Figure } from '../contract/figure.js';
+import { EQUIPMENT_FIGURES } from '../equipment/figures.js';
 import { AVERAGING_RULES, type AveragingRule } from '../round/averagingRules.js';
 import { ROUND_COMPARISONS as SIDE } from '../round/comparisons.js';
 import { ROUND_FIGURES as F } from '../round/figures.js';
@@ -8,7 +9,7 @@ import type { PressureLimit } from '../round/severe.js';
 import type { Replaced } from './field.js';
 import type { Preset } from './presets.js';
 
-/** The presets of a round's readings, arms, rechecks, alerts and signing; a guideline has one id in all of them. */
+/** The presets of a round's readings, arms, rechecks, alerts and signing, and of keeping gauges; a guideline has one id in all of them. */
 export const ROUND_PRESETS: readonly Preset[] = [
   ...AVERAGING_RULES.map(readingsPreset),
   armsPreset('esc-2024', 'escArmMmHg'),
@@ -32,6 +33,13 @@ export const ROUND_PRESETS: readonly Preset[] = [
     id: 'countersigned',
     source: 'bedside handbook 7.5',
     status: 'practice',
+    changes: {},
+  },
+  {
+    section: 'equipment',
+    id: 'half-yearly',
+    source: EQUIPMENT_FIGURES.comparisonMonths.source,
+    status: EQUIPMENT_FIGURES.comparisonMonths.sure,
     changes: {},
   },
 ];

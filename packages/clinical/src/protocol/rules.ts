@@ -2,6 +2,7 @@ import { type CategoryRules, NO_CATEGORIES } from '../category/rules.js';
 import { type CountRules, DEFAULT_COUNT_RULES } from '../count/rules.js';
 import { type CuffRules, DEFAULT_CUFF_RULES } from '../cuff/rules.js';
 import { DEFAULT_DEFLATION_RULES, DEFAULT_INFLATION_RULES, type RunRules } from '../deflation/rules.js';
+import { DEFAULT_EQUIPMENT_RULES, type EquipmentRules } from '../equipment/rules.js';
 import {
   ACT_NOW_LIMIT_IDS,
   type ActNowOrigins,
@@ -18,7 +19,7 @@ import { DEFAULT_SIGNING_RULES, type SigningRules } from '../round/signingRules.
 import { DEFAULT_SCORE_RULES, type ScoreRules } from '../score/rules.js';
 import { type Field, LOCAL_SOURCE } from './field.js';
 import type { Protocol } from './protocol.js';
-import type { FieldsOf } from './sections.js';
+import { type FieldsOf, SECTIONS } from './sections.js';
 
 /**
  * The rules of counting under a protocol; without one, those of the conventions. A field that an older protocol
@@ -97,6 +98,20 @@ export function categoryRules(protocol: Protocol | null): CategoryRules {
 /** Which scores are shown under a protocol; without one, or an older one, none. */
 export function scoreRules(protocol: Protocol | null): ScoreRules {
   return { ...DEFAULT_SCORE_RULES, ...valuesOf(protocol?.sections.score) };
+}
+
+/** What a gauge must keep to, and how long a check of it holds, under a protocol; the defaults for what it does not have. */
+export function equipmentRules(protocol: Protocol | null): EquipmentRules {
+  return { ...DEFAULT_EQUIPMENT_RULES, ...valuesOf(protocol?.sections.equipment) };
+}
+
+/** The same with where each value comes from. */
+export function equipmentFields(protocol: Protocol | null): FieldsOf<EquipmentRules> {
+  const published = Object.entries(SECTIONS.equipment.fields).map(([key, shape]): [string, Field] => {
+    const { value, unit, source, sure } = shape;
+    return [key, { value, unit, source, sure, replaces: null }];
+  });
+  return { ...(Object.fromEntries(published) as FieldsOf<EquipmentRules>), ...protocol?.sections.equipment };
 }
 
 /** All rules that bear on a round as a whole under a protocol. */

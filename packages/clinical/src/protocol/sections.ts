@@ -2,6 +2,7 @@ import type { CategoryRules } from '../category/rules.js';
 import type { CountRules } from '../count/rules.js';
 import type { CuffRules } from '../cuff/rules.js';
 import type { DeflationRules, InflationRules } from '../deflation/rules.js';
+import type { EquipmentRules } from '../equipment/rules.js';
 import type { ActNowRules } from '../round/actNowRules.js';
 import type { ArmsRules } from '../round/armsRules.js';
 import type { PlanRules } from '../round/planRules.js';
@@ -15,6 +16,7 @@ import { CATEGORY_SECTION } from './categorySection.js';
 import { COUNT_SECTION } from './countSection.js';
 import { CUFF_SECTION } from './cuffSection.js';
 import { DEFLATION_SECTION } from './deflationSection.js';
+import { EQUIPMENT_SECTION } from './equipmentSection.js';
 import type { Field, FieldValue } from './field.js';
 import { INFLATION_SECTION } from './inflationSection.js';
 import { READINGS_SECTION } from './readingsSection.js';
@@ -38,6 +40,7 @@ export type SectionRules = {
   readonly recheck: RecheckRules;
   readonly actNow: ActNowRules;
   readonly signing: SigningRules;
+  readonly equipment: EquipmentRules;
 };
 
 export type SectionName = keyof SectionRules;
@@ -64,6 +67,7 @@ export const SECTIONS: { readonly [Name in SectionName]: Section<SectionRules[Na
   recheck: RECHECK_SECTION,
   actNow: ACT_NOW_SECTION,
   signing: SIGNING_SECTION,
+  equipment: EQUIPMENT_SECTION,
 };
 
 export const SECTION_NAMES = Object.keys(SECTIONS) as readonly SectionName[];

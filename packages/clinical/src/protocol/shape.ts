@@ -10,6 +10,8 @@ export type FieldKind =
       readonly high: number;
       /** On which side of the number its rule applies, whoever sets it; null if it is no limit. */
       readonly comparison: Comparison | null;
+      /** Only whole numbers; absent for any. */
+      readonly isWhole?: true;
     }
   /** A number with its side, both open to the place; null, where allowed, is no limit. */
   | {

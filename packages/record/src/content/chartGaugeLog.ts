@@ -9,18 +9,18 @@ export type GaugeLogEvidence = {
   readonly note: string | null;
 };
 
-/** The content of a line of a gauge's log, its value made from what was read. */
+/** The content of a line of a gauge's log, its value made from what was read by the rules in force. */
 export function chartGaugeLog(
   { gauge, log, note }: GaugeLogEvidence,
-  { presetVersion }: InForce,
+  { presets, presetVersion, equipmentRules }: InForce,
   program: string,
 ): GaugeLoggedContent {
-  const result = gaugeResult(log);
+  const result = gaugeResult(log, equipmentRules);
   return {
     gauge,
     evidence: { log: copied(log) },
     value: { ...result, flags: result.flags.map(copiedFlag), why: result.why.map(copiedFlag) },
-    computedBy: { program, rule: GAUGE_RULE, preset: null, presetVersion },
+    computedBy: { program, rule: GAUGE_RULE, preset: presets.equipment ?? null, presetVersion },
     note,
   };
 }

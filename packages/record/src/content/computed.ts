@@ -7,7 +7,7 @@ export const COMPUTED = {
   taps: { rule: TAPS_RULE, section: 'count' },
   run: { rule: RUN_RULE, section: 'deflation' },
   sign: { rule: SIGN_RULE, section: null },
-  'gauge-logged': { rule: GAUGE_RULE, section: null },
+  'gauge-logged': { rule: GAUGE_RULE, section: 'equipment' },
 } as const satisfies Record<string, { readonly rule: string; readonly section: SectionName | null }>;
 
 export type ComputedKind = keyof typeof COMPUTED;

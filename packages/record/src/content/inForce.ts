@@ -1,6 +1,10 @@
 import {
   type CountRules,
   countRules,
+  type EquipmentRules,
+  equipmentFields,
+  equipmentRules,
+  type FieldsOf,
   type Presets,
   type Protocol,
   type RoundRules,
@@ -19,6 +23,9 @@ export type InForce = {
   readonly countRules: CountRules;
   readonly runRules: RunRules;
   readonly roundRules: RoundRules;
+  readonly equipmentRules: EquipmentRules;
+  /** The same with the source of each. */
+  readonly equipmentFields: FieldsOf<EquipmentRules>;
 };
 
 /** What stands where no protocol was chosen. */
@@ -28,6 +35,8 @@ export const NOTHING_CHOSEN: InForce = {
   countRules: countRules(null),
   runRules: runRules(null),
   roundRules: roundRules(null),
+  equipmentRules: equipmentRules(null),
+  equipmentFields: equipmentFields(null),
 };
 
 /** What a kept protocol puts in force; `version` is the hash it is kept under. */
@@ -38,5 +47,7 @@ export function inForceUnder(protocol: Protocol, version: string): InForce {
     countRules: countRules(protocol),
     runRules: runRules(protocol),
     roundRules: roundRules(protocol),
+    equipmentRules: equipmentRules(protocol),
+    equipmentFields: equipmentFields(protocol),
   };
 }

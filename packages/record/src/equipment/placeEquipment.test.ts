@@ -32,8 +32,9 @@ const inError = (id: number, of: number) =>
     { note: null },
     { amends: { entry: idOf(of), reason: 'duplicate', text: null } },
   );
-const only = (entries: readonly StoredEntry[], today = '2026-11-25') => {
-  const [one] = placeEquipment(entries, today).gauges;
+const RULES = NO_PROTOCOL.equipmentRules;
+const only = (entries: readonly StoredEntry[], today = '2026-11-25', rules = RULES) => {
+  const [one] = placeEquipment(entries, today, rules).gauges;
   if (one === undefined) throw new Error('no gauge');
   return one;
 };
@@ -70,7 +71,7 @@ test('what ended stays with its day, unless the end was said in error; what was 
   );
   expect(only([gauge, end]).endedOn).toBe('2026-11-20');
   expect(only([gauge, end, inError(5, 4)]).endedOn).toBeNull();
-  expect(placeEquipment([gauge, inError(5, 1)], '2026-11-25').gauges).toEqual([]);
+  expect(placeEquipment([gauge, inError(5, 1)], '2026-11-25', RULES).gauges).toEqual([]);
 });
 
 test('the day of a check is the local day of who made it', () => {
@@ -89,10 +90,20 @@ test('gauges come by name and cuffs by room', () => {
       said(4, 'equipment', { ...CUFF, room: 'Room 1', cuff: 'adult' }),
     ],
     '2026-11-25',
+    RULES,
   );
   expect(gauges.map(({ named }) => named.name)).toEqual(['Gauge 1', 'Gauge 3']);
   expect(cuffs.map(({ named }) => `${named.room} ${named.cuff}`)).toEqual([
     'Room 1 adult',
     'Room 2 large-adult',
   ]);
+});
+
+test('when a check is due again goes by the rules in force now, its verdict by those of its day', () => {
+  const zero = logged(2, { of: 'zero', restMmHg: 3 }, '2026-11-20');
+  const strict = { ...RULES, mostRestMmHg: 1, zeroDays: 2 };
+  const [first] = only([gauge, zero]).standing.checks;
+  expect(first).toMatchObject({ state: 'good', dueDay: '2026-11-27' });
+  const [now] = only([gauge, zero], '2026-11-25', strict).standing.checks;
+  expect(now).toMatchObject({ state: 'overdue', dueDay: '2026-11-22', lastGoodDay: '2026-11-20' });
 });

@@ -1,4 +1,4 @@
-import { type GaugeDone, type GaugeStanding, gaugeStanding } from '@evenfall/clinical';
+import { type EquipmentRules, type GaugeDone, type GaugeStanding, gaugeStanding } from '@evenfall/clinical';
 import { type AmendedEntry, gatherAmendments } from '../chart/amendmentTree.js';
 import type { CuffNamed, EquipmentContent, GaugeNamed } from '../content/equipment.js';
 import type { StoredEntry } from '../entry/entry.js';
@@ -26,10 +26,15 @@ export type Cuffs = Thing & { readonly named: CuffNamed };
 export type PlaceEquipment = { readonly gauges: readonly Gauge[]; readonly cuffs: readonly Cuffs[] };
 
 /**
- * The equipment of the place from its entries, in any order, as it stands on a local day (`YYYY-MM-DD`). Gauges by
+ * The equipment of the place from its entries, in any order, as it stands on a local day (`YYYY-MM-DD`) by
+ * the rules in force. Gauges by
  * name, cuffs by room and then as they were entered. Of two amendments that disagree the later one names the thing.
  */
-export function placeEquipment(entries: readonly StoredEntry[], today: string): PlaceEquipment {
+export function placeEquipment(
+  entries: readonly StoredEntry[],
+  today: string,
+  rules: EquipmentRules,
+): PlaceEquipment {
   const gathered = gatherAmendments(entries);
   const ends = new Map<string, string>();
   const lines = new Map<string, GaugeLine[]>();
@@ -46,7 +51,7 @@ export function placeEquipment(entries: readonly StoredEntry[], today: string): 
     if (named.what !== 'gauge') return [];
     const log = (lines.get(thing.id) ?? []).sort(byTime);
     const done = log.filter(({ isInError }) => !isInError).map(({ entry }) => doneIn(entry));
-    return [{ ...thing, named, log, standing: gaugeStanding(named.type, done, today) }];
+    return [{ ...thing, named, log, standing: gaugeStanding(named.type, done, today, rules) }];
   });
   const cuffs = things.flatMap(({ named, ...thing }): Cuffs[] =>
     named.what === 'cuff' ? [{ ...thing, named }] : [],

@@ -1,7 +1,9 @@
-import type { GaugeLog } from '@evenfall/clinical';
+import { type GaugeLog, overrideFields, type Protocol, presetProtocol } from '@evenfall/clinical';
 import {
   chartGaugeLog,
   type EntryFrame,
+  type InForce,
+  inForceUnder,
   NOTHING_CHOSEN,
   PROGRAM,
   placeEquipment,
@@ -13,6 +15,15 @@ import { openMemory, type TestDatabase } from '../database/testing.js';
 import { HESTER, TestClinic } from '../testing/clinic.js';
 
 const NAMED = { what: 'gauge', name: 'Gauge 3', type: 'aneroid', room: 'Room 2', serial: null, note: null };
+const PRESET = published();
+
+function published(): Protocol {
+  const found = presetProtocol({});
+  if (!found.ok) throw new Error(JSON.stringify(found.refusals));
+  return found.value;
+}
+
+const RULES = NOTHING_CHOSEN.equipmentRules;
 const CUFF = {
   what: 'cuff',
   room: 'Room 2',
@@ -72,7 +83,7 @@ describe('equipment over HTTP', () => {
     );
     const { entries, unreadable, agents } = (await clinic.send('GET', '/api/equipment')).body;
     expect([unreadable, agents.length]).toEqual([0, 1]);
-    const found = placeEquipment(entries as StoredEntry[], '2026-11-25').gauges.find(
+    const found = placeEquipment(entries as StoredEntry[], '2026-11-25', RULES).gauges.find(
       ({ id }) => id === gauge.id,
     );
     expect(found?.standing.checks.map(({ state }) => state)).toEqual(['good', 'never', 'good']);
@@ -89,6 +100,26 @@ describe('equipment over HTTP', () => {
     expect(placesOf(await clinic.sign(bent))).toEqual(['/entries/0/content/value/verdict']);
     const above = logged(gauge.id, { of: 'leak', fromMmHg: 100, toMmHg: 101, seconds: 60 });
     expect(placesOf(await clinic.sign(above))).toEqual(['/entries/0/content/evidence/log/toMmHg']);
+  });
+
+  test('a check is judged by the protocol that it names, and found right by it for ever', async () => {
+    const strict = overrideFields(PRESET, [{ section: 'equipment', key: 'mostRestMmHg', value: 1 }]);
+    if (!strict.ok) throw new Error(JSON.stringify(strict.refusals));
+    const { version } = (await clinic.send('POST', '/api/protocols', { content: strict.value })).body;
+    const inForce = inForceUnder(strict.value, version);
+    const gauge = named();
+    const log: GaugeLog = { of: 'zero', restMmHg: 2 };
+    const judged = (by: InForce) => chartGaugeLog({ gauge: gauge.id, log, note: null }, by, PROGRAM);
+    const failed = clinic.frame('gauge-logged', null, judged(inForce));
+    expect(failed.content).toMatchObject({
+      value: { verdict: 'failed' },
+      computedBy: { preset: 'half-yearly', presetVersion: version },
+    });
+    await kept(gauge, failed);
+    expect((await clinic.send('GET', '/control/check')).body).toMatchObject({ findings: [] });
+    const { value } = judged(NOTHING_CHOSEN);
+    const bent = clinic.frame('gauge-logged', null, { ...judged(inForce), value });
+    expect(placesOf(await clinic.sign(bent))).toEqual(['/entries/0/content/value/verdict']);
   });
 
   test('what is logged, ended or read from names a gauge that is here', async () => {
@@ -127,7 +158,7 @@ describe('equipment over HTTP', () => {
     expect(placesOf(await clinic.sign(amended))).toEqual(['/entries/0/amends/entry']);
     await kept({ ...clinic.frame('entered-in-error', null, { note: null }), ...clinic.amending(line) });
     const { entries } = (await clinic.send('GET', '/api/equipment')).body;
-    const found = placeEquipment(entries as StoredEntry[], '2026-11-25').gauges.find(
+    const found = placeEquipment(entries as StoredEntry[], '2026-11-25', RULES).gauges.find(
       ({ id }) => id === gauge.id,
     );
     expect(found?.log.map(({ isInError }) => isInError)).toEqual([true]);

@@ -1,11 +1,12 @@
-import { cuffScheme, EQUIPMENT_FIGURES } from '@evenfall/clinical';
+import { cuffScheme, type EquipmentRules } from '@evenfall/clinical';
 import type { Cuffs, Gauge } from '@evenfall/record';
-import { publishedSource } from '@evenfall/words';
 import { Link } from 'wouter';
 import { useApp } from '../app/context.js';
 import { Asking } from '../parts/Asking.js';
 import { Page } from '../parts/Page.js';
 import { WhoMeasures } from '../people/WhoMeasures.js';
+import { originText } from '../protocol/protocolText.js';
+import { useInForce } from '../round/useRound.js';
 import { AddCuff } from './AddCuff.js';
 import { AddGauge } from './AddGauge.js';
 import { EndThing } from './EndThing.js';
@@ -138,7 +139,7 @@ function CuffRow({ cuffs }: { readonly cuffs: Cuffs }) {
   );
 }
 
-/** The figures that stand behind a verdict and a date, in the order of the work. */
+/** The rules that stand behind a verdict and a date, in the order of the work. */
 const SHOWN = [
   'mostRestMmHg',
   'mostErrorMmHg',
@@ -148,10 +149,13 @@ const SHOWN = [
   'comparisonMonths',
   'mercuryComparisonMonths',
   'leakMonths',
-] as const satisfies readonly (keyof typeof EQUIPMENT_FIGURES)[];
+] as const satisfies readonly (keyof EquipmentRules)[];
 
 function Limits() {
   const { words } = useApp();
+  const inForce = useInForce().asked.value;
+  if (inForce === null) return null;
+  const fields = inForce.equipmentFields;
   return (
     <details className="more">
       <summary>{words.sentence('equipment.limits')}</summary>
@@ -160,20 +164,16 @@ function Limits() {
         {SHOWN.map((id) => (
           <li key={id}>
             {words.sentence('equipment.limitIs', {
-              text: words.sentence(`equipment.${id}`, { limit: EQUIPMENT_FIGURES[id].value }),
-              source: sourceText(EQUIPMENT_FIGURES[id]),
+              text: words.sentence(`equipment.${id}`, { limit: fields[id].value }),
+              source: originText(`equipment/${id}`, fields[id], words),
             })}
           </li>
         ))}
       </ul>
+      <p>
+        <Link href="/protocol">{words.sentence('protocol.link')}</Link>
+      </p>
       <p>{words.sentence('equipment.confirm')}</p>
     </details>
   );
-
-  function sourceText({ source, sure }: (typeof EQUIPMENT_FIGURES)[(typeof SHOWN)[number]]): string {
-    return words.sentence('protocol.source', {
-      named: publishedSource(source),
-      sure: words.sentence(`protocol.${sure}`),
-    });
-  }
 }

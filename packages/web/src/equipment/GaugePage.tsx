@@ -8,6 +8,7 @@ import { Asking } from '../parts/Asking.js';
 import { Flags } from '../parts/Flags.js';
 import { Page } from '../parts/Page.js';
 import { WhoMeasures } from '../people/WhoMeasures.js';
+import { useInForce } from '../round/useRound.js';
 import { EndThing } from './EndThing.js';
 import { GaugeMark } from './EquipmentPage.js';
 import { GaugeDoubts } from './GaugeDoubts.js';
@@ -20,6 +21,7 @@ import { useEquipmentEntry } from './useEquipmentEntry.js';
 export function GaugePage({ gauge: id }: { readonly gauge: string }) {
   const { words } = useApp();
   const { asked, again, equipment } = useEquipment();
+  const inForce = useInForce().asked.value;
   const gauge = equipment?.gauges.find((one) => one.id === id);
   return (
     <Page
@@ -35,10 +37,10 @@ export function GaugePage({ gauge: id }: { readonly gauge: string }) {
             <>
               <GaugeDoubts gauge={gauge} />
               <Checks gauge={gauge} />
-              {gauge.endedOn === null ? (
+              {gauge.endedOn === null && inForce !== null ? (
                 <section className="sign-form form" aria-labelledby="log">
                   <h2 id="log">{words.sentence('equipment.log')}</h2>
-                  <LogForm gauge={gauge.id} />
+                  <LogForm gauge={gauge.id} inForce={inForce} />
                 </section>
               ) : null}
               <History gauge={gauge} agents={agents} />

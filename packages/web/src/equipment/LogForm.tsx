@@ -1,22 +1,23 @@
 import { gaugeResult, type Refusal } from '@evenfall/clinical';
-import { chartGaugeLog, type GaugeLoggedContent } from '@evenfall/record';
+import { chartGaugeLog, type GaugeLoggedContent, type InForce } from '@evenfall/record';
 import { useState } from 'react';
 import { useApp } from '../app/context.js';
 import { useForm } from '../app/forms.js';
 import { Choices } from '../parts/Choices.js';
 import { Flags } from '../parts/Flags.js';
-import { useInForce } from '../round/useRound.js';
 import { blank } from './AddGauge.js';
 import { logText } from './gaugeText.js';
-import { LOG_OF, type LogOf, offeredAt, POINT_ROWS, readLog } from './readGaugeLog.js';
+import { LOG_OF, type LogOf, offeredAt, pointRows, readLog } from './readGaugeLog.js';
 import { TextField } from './TextField.js';
 import { useEquipmentEntry } from './useEquipmentEntry.js';
 
-/** Notes what was done with a gauge, and says at once what it comes to. */
-export function LogForm({ gauge }: { readonly gauge: string }) {
+type LogFormProps = { readonly gauge: string; readonly inForce: InForce };
+
+/** Notes what was done with a gauge, and says at once what it comes to by the rules in force. */
+export function LogForm({ gauge, inForce }: LogFormProps) {
   const { words, program } = useApp();
-  const inForce = useInForce().asked.value;
-  const initial = Object.fromEntries(POINT_ROWS.map((row) => [`other${row}`, offeredAt(row)]));
+  const rows = pointRows(inForce.equipmentRules);
+  const initial = Object.fromEntries(offeredAt(inForce.equipmentRules).map((at, row) => [`other${row}`, at]));
   const form = useForm(`gauge-log ${gauge}`, initial);
   const { send, refused } = useEquipmentEntry(form);
   const [wrong, setWrong] = useState<readonly Refusal[]>([]);
@@ -44,9 +45,9 @@ export function LogForm({ gauge }: { readonly gauge: string }) {
     />
   );
   const keep = async () => {
-    const read = readLog(of, form.text);
+    const read = readLog(of, form.text, rows);
     setWrong(read.ok ? [] : read.refusals);
-    if (!read.ok || inForce === null) return;
+    if (!read.ok) return;
     const log = read.value;
     const content = chartGaugeLog({ gauge, log, note: blank(form.text('note')) }, inForce, program);
     if (await send({ kind: 'gauge-logged', content })) setKept(content);
@@ -92,7 +93,7 @@ export function LogForm({ gauge }: { readonly gauge: string }) {
             onChange={set('reference')}
             wrong={saying('/reference', words.sentence('equipment.reference'))}
           />
-          <Points text={form.text} set={set} wrong={wrong} />
+          <Points rows={rows} text={form.text} set={set} wrong={wrong} />
         </>
       ) : null}
       {of === 'dropped' ? <p>{words.sentence('equipment.droppedSays')}</p> : null}
@@ -121,13 +122,14 @@ export function LogForm({ gauge }: { readonly gauge: string }) {
 }
 
 type PointsProps = {
+  readonly rows: readonly number[];
   readonly text: (field: string) => string;
   readonly set: (field: string) => (text: string) => void;
   readonly wrong: readonly Refusal[];
 };
 
 /** The pressures of a comparison: a row for each, the other gauge's and this one's, with the difference beside. */
-function Points({ text, set, wrong }: PointsProps) {
+function Points({ rows, text, set, wrong }: PointsProps) {
   const { words } = useApp();
   const label = words.sentence('equipment.points');
   const said = wrong
@@ -140,7 +142,7 @@ function Points({ text, set, wrong }: PointsProps) {
         <span>{words.sentence('equipment.pointOther')}</span>
         <span>{words.sentence('equipment.pointThis')}</span>
       </div>
-      {POINT_ROWS.map((row) => (
+      {rows.map((row) => (
         <div key={row} className="point-row">
           {(['other', 'gauge'] as const).map((of) => (
             <input
@@ -172,9 +174,8 @@ function Points({ text, set, wrong }: PointsProps) {
 /** What one row says of the gauge, as soon as both were typed. */
 function Difference({ other, gauge }: { readonly other: string; readonly gauge: string }) {
   const { words } = useApp();
-  const read = readLog('comparison', (field) =>
-    field === 'other0' ? other : field === 'gauge0' ? gauge : field === 'reference' ? '-' : '',
-  );
+  const typed: Readonly<Record<string, string>> = { other0: other, gauge0: gauge, reference: '-' };
+  const read = readLog('comparison', (field) => typed[field] ?? '', [0]);
   if (!read.ok) return <span />;
   const { errorMmHg, errorAtMmHg } = gaugeResult(read.value);
   if (errorMmHg === null || errorAtMmHg === null) return <span />;

@@ -1,6 +1,7 @@
 import type { Parsed } from '@evenfall/clinical';
 import {
-  COMPARED_AT_MMHG,
+  comparedAtMmHg,
+  type EquipmentRules,
   GAUGE_CHECKS,
   GAUGE_EVENTS,
   type GaugeLog,
@@ -13,19 +14,26 @@ export type LogOf = (typeof LOG_OF)[number];
 
 /** Rows of a comparison: the pressures that are offered, and some more for a finer one. */
 const MORE_POINTS = 3;
-export const POINT_ROWS: readonly number[] = Array.from(
-  { length: COMPARED_AT_MMHG.length + MORE_POINTS },
-  (_, index) => index,
-);
-
-/** What stands in the other gauge's field of a row until it is touched. */
-export function offeredAt(row: number): string {
-  const at = COMPARED_AT_MMHG[row];
-  return at === undefined ? '' : String(at);
+export function pointRows(rules: EquipmentRules): readonly number[] {
+  return Array.from({ length: comparedAtMmHg(rules).length + MORE_POINTS }, (_, index) => index);
 }
 
-/** Reads what was noted of a gauge, from the text of each field. A row of which this gauge was not read is left out. */
-export function readLog(of: LogOf, text: (field: string) => string): Parsed<GaugeLog> {
+/** What stands in the other gauge's field of each row until it is touched; nothing in the last ones. */
+export function offeredAt(rules: EquipmentRules): readonly string[] {
+  const offered = comparedAtMmHg(rules);
+  return pointRows(rules).map((row) => (offered[row] === undefined ? '' : String(offered[row])));
+}
+
+/**
+ * Reads what was noted of a gauge, from the text of each field. A row of which this gauge was not read is left out.
+ *
+ * @param rows of a comparison, by their numbers in the names of the fields
+ */
+export function readLog(
+  of: LogOf,
+  text: (field: string) => string,
+  rows: readonly number[],
+): Parsed<GaugeLog> {
   const typed = (field: string) => text(field).trim();
   switch (of) {
     case 'zero':
@@ -38,10 +46,12 @@ export function readLog(of: LogOf, text: (field: string) => string): Parsed<Gaug
         seconds: typed('seconds'),
       });
     case 'comparison': {
-      const points = POINT_ROWS.filter((row) => typed(`gauge${row}`) !== '').map((row) => ({
-        referenceMmHg: typed(`other${row}`),
-        gaugeMmHg: typed(`gauge${row}`),
-      }));
+      const points = rows
+        .filter((row) => typed(`gauge${row}`) !== '')
+        .map((row) => ({
+          referenceMmHg: typed(`other${row}`),
+          gaugeMmHg: typed(`gauge${row}`),
+        }));
       return parseGaugeLog({ of, reference: text('reference'), points });
     }
     default:

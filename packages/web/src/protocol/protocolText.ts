@@ -75,7 +75,7 @@ export function fieldName(shape: FieldShape): string {
 
 /** What a preset is called: a guideline by its rule in this section, else by its own name. */
 export function presetTitle(section: SectionName, id: string, words: Words): string {
-  const groups = ['readings', 'arms', 'recheck', 'actNow', 'signing'] as const;
+  const groups = ['readings', 'arms', 'recheck', 'actNow', 'signing', 'equipment'] as const;
   const group = groups.find((one) => one === section);
   const titles = [
     ...(group === undefined ? [] : [words.title(group, id)]),

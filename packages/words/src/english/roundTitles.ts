@@ -38,6 +38,9 @@ export const roundTitles = {
     'esh-2023': 'ESH 2023: severe from 180 or 110 on',
   },
   signing: { countersigned: 'A learner’s round is countersigned; a class leaves nothing' },
+  equipment: {
+    'half-yearly': 'Zero each week, held against another gauge and tested for leaks each half year',
+  },
   feature: {
     'chest-or-back-pain': 'Pain in the chest or back',
     breathlessness: 'Breathlessness',

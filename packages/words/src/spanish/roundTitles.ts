@@ -37,6 +37,7 @@ export const roundTitles: Reworded<typeof english> = {
     'esh-2023': 'ESH 2023: grave desde 180 o 110',
   },
   signing: { countersigned: 'La ronda de un estudiante se refrenda; una clase no deja nada' },
+  equipment: { 'half-yearly': 'Cero cada semana, comparado y probado de fugas cada medio año' },
   feature: {
     'chest-or-back-pain': 'Dolor en el pecho o la espalda',
     breathlessness: 'Falta de aire',

@@ -121,16 +121,16 @@ export const equipment = {
     `Out of use when it shows more than ${say.limit(f.limit)} mmHg at rest`,
   mostErrorMmHg: (f: Limit, say: Say) =>
     `Out of use when it is more than ${say.limit(f.limit)} mmHg out at any pressure`,
-  fewestPoints: (f: Limit, say: Say) => `Compared at ${say.limit(f.limit)} pressures or more`,
+  fewestPoints: (f: Limit, say: Say) => `Compared at ${say.counted(f.limit, PRESSURES)} or more`,
   mostLeakMmHgPerMinute: (f: Limit, say: Say) =>
     `Leaks when it loses more than ${say.limit(f.limit)} mmHg a minute`,
   zeroDays: (f: Limit, say: Say) =>
-    `Zero noted every ${say.limit(f.limit)} days, and looked at before each reading`,
+    `Zero noted every ${say.counted(f.limit, DAYS)}, and looked at before each reading`,
   comparisonMonths: (f: Limit, say: Say) =>
-    `Aneroid and electronic gauges compared every ${say.limit(f.limit)} months, and after a fall or a repair`,
+    `Aneroid and electronic gauges compared every ${say.counted(f.limit, MONTHS)}, and after a fall or a repair`,
   mercuryComparisonMonths: (f: Limit, say: Say) =>
-    `Mercury columns and automatic devices compared every ${say.limit(f.limit)} months`,
-  leakMonths: (f: Limit, say: Say) => `Leak test every ${say.limit(f.limit)} months`,
+    `Mercury columns and automatic devices compared every ${say.counted(f.limit, MONTHS)}`,
+  leakMonths: (f: Limit, say: Say) => `Leak test every ${say.counted(f.limit, MONTHS)}`,
   confirm: 'Your local protocol and the maker’s instructions come first.',
 
   which: 'Gauge',
@@ -146,3 +146,6 @@ export const equipment = {
 
 const READINGS = { one: 'reading', other: 'readings' };
 const PEOPLE = { one: 'person', other: 'people' };
+const DAYS = { one: 'day', other: 'days' };
+const MONTHS = { one: 'month', other: 'months' };
+const PRESSURES = { one: 'pressure', other: 'pressures' };

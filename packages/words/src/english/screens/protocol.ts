@@ -110,6 +110,7 @@ export const protocol = {
   recheck: 'When to look again',
   actNow: 'When to act at once',
   signing: 'Signing and classes',
+  equipment: 'Keeping gauges',
   score: 'Scores',
   found: 'read in the source',
   'second-hand': 'second-hand',

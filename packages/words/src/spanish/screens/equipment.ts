@@ -115,14 +115,15 @@ export const equipment: Reworded<typeof english> = {
   mostRestMmHg: (f, say) => `Fuera de uso si marca más de ${say.limit(f.limit)} mmHg en reposo`,
   mostErrorMmHg: (f, say) =>
     `Fuera de uso si se desvía más de ${say.limit(f.limit)} mmHg en cualquier presión`,
-  fewestPoints: (f, say) => `Comparado en ${say.limit(f.limit)} presiones o más`,
+  fewestPoints: (f, say) => `Comparado en ${say.counted(f.limit, PRESSURES)} o más`,
   mostLeakMmHgPerMinute: (f, say) => `Hay fuga si pierde más de ${say.limit(f.limit)} mmHg por minuto`,
-  zeroDays: (f, say) => `El cero se anota cada ${say.limit(f.limit)} días, y se mira antes de cada lectura`,
+  zeroDays: (f, say) =>
+    `El cero se anota cada ${say.counted(f.limit, DAYS)}, y se mira antes de cada lectura`,
   comparisonMonths: (f, say) =>
-    `Los manómetros aneroides y electrónicos se comparan cada ${say.limit(f.limit)} meses, y tras una caída o reparación`,
+    `Los manómetros aneroides y electrónicos se comparan cada ${say.counted(f.limit, MONTHS)}, y tras una caída o reparación`,
   mercuryComparisonMonths: (f, say) =>
-    `Las columnas de mercurio y los aparatos automáticos se comparan cada ${say.limit(f.limit)} meses`,
-  leakMonths: (f, say) => `Prueba de fugas cada ${say.limit(f.limit)} meses`,
+    `Las columnas de mercurio y los aparatos automáticos se comparan cada ${say.counted(f.limit, MONTHS)}`,
+  leakMonths: (f, say) => `Prueba de fugas cada ${say.counted(f.limit, MONTHS)}`,
   confirm: 'Van primero su protocolo local y las instrucciones del fabricante.',
 
   which: 'Manómetro',
@@ -135,3 +136,6 @@ export const equipment: Reworded<typeof english> = {
   standsNow: (f) => `ahora: ${f.text}`,
   unknown: 'un manómetro que no está en esta lista',
 };
+const DAYS = { one: 'día', other: 'días' };
+const MONTHS = { one: 'mes', other: 'meses' };
+const PRESSURES = { one: 'presión', other: 'presiones' };

@@ -104,6 +104,7 @@ export const protocol: Reworded<typeof english> = {
   recheck: 'Cuándo mirar de nuevo',
   actNow: 'Cuándo actuar de inmediato',
   signing: 'Firma y clases',
+  equipment: 'Cuidado de los manómetros',
   score: 'Puntuaciones',
   found: 'leído en la fuente',
   'second-hand': 'de segunda mano',

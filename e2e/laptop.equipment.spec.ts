@@ -168,3 +168,41 @@ test('how long a check holds is the place’s: set on the protocol page, it coun
   const { gauges } = JSON.parse(await demo.run('equipment', '--json'));
   expect(gauges[0]).toMatchObject({ name: 'Gauge 1', state: 'due' });
 });
+
+// DESIGN 2.5: nothing is silently changed; the old value stays readable.
+test('a gauge gets another name and room, its log goes on, and what was said before stays readable', async ({
+  page,
+  demo,
+}) => {
+  await page.goto(`${demo.address}/`);
+  await page.getByLabel('Who is measuring?').selectOption({ label: 'Wren Halloran (invented)' });
+  await page.goto(`${demo.address}/equipment`);
+  await page.getByRole('link', { name: /Gauge 2/ }).click();
+  const log = page.getByRole('region', { name: 'Log, newest first' }).getByRole('listitem');
+  const lines = await log.count();
+  expect(lines).toBeGreaterThan(0);
+  await page.getByText('Put its name or room right').click();
+  const keep = page.getByRole('button', { name: 'Keep it so' });
+  await keep.click();
+  await expect(page.getByText('Nothing is changed yet.')).toBeVisible();
+  await page.getByLabel('What stands on its label').fill('');
+  await keep.click();
+  await expect(page.getByText('Give the gauge the name that stands on it.')).toBeVisible();
+  await page.getByLabel('What stands on its label').fill('Gauge 2b');
+  await page.getByLabel('Room or place').fill('Room 4');
+  await page.getByLabel('It was so until now').check();
+  await keep.click();
+  await expect(page.getByText(/Say in a few words what happened/)).toBeVisible();
+  await expectAccessible(page);
+  await page.getByLabel('What happened, in a few words').fill('moved, with a new label (invented)');
+  await keep.click();
+  await expect(page.getByRole('heading', { level: 1, name: 'Gauge 2b' })).toBeVisible();
+  await expect(page.getByText(/· Room 4 · INV-G2$/).first()).toBeVisible();
+  const earlier = page.getByRole('region', { name: 'What was said of it before' });
+  await expect(earlier.locator('del')).toHaveText(/^Gauge 2 · .* · Trolley · INV-G2$/);
+  await expect(earlier).toContainText(/until .*Wren Halloran.*moved, with a new label \(invented\)/);
+  await expect(log).toHaveCount(lines);
+  await expectAccessible(page);
+  const { gauges } = JSON.parse(await demo.run('equipment', '--json'));
+  expect(gauges.find(({ name }: { name: string }) => name === 'Gauge 2b')).toMatchObject({ room: 'Room 4' });
+});

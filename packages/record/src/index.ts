@@ -91,7 +91,7 @@ export type { Role } from './entry/role.js';
 export { ROLES, role } from './entry/role.js';
 export type { Stamp } from './entry/stamp.js';
 export { offsetMinutes, stamp } from './entry/stamp.js';
-export type { Cuffs, Gauge, GaugeLine, PlaceEquipment } from './equipment/placeEquipment.js';
+export type { Cuffs, Gauge, GaugeLine, Naming, PlaceEquipment } from './equipment/placeEquipment.js';
 export { placeEquipment } from './equipment/placeEquipment.js';
 export type { GaugeReading } from './equipment/readingsWith.js';
 export { readingsInDoubt, readingsWith } from './equipment/readingsWith.js';

@@ -58,8 +58,18 @@ test('a log line entered in error is shown and counts for nothing', () => {
 test('a gauge put right keeps its id, its log and its newest name', () => {
   const amends = { entry: idOf(1), reason: 'typing-slip' as const, text: null };
   const put = said(3, 'equipment', { ...NAMED, name: 'Gauge 4' }, { amends });
-  const { id, newest, named, log } = only([gauge, logged(2, { of: 'zero', restMmHg: 0 }, '2026-11-25'), put]);
+  const { id, newest, named, log, namings } = only([
+    gauge,
+    logged(2, { of: 'zero', restMmHg: 0 }, '2026-11-25'),
+    put,
+  ]);
   expect([id, newest, named.name, log.length]).toEqual([idOf(1), idOf(3), 'Gauge 4', 1]);
+  expect(namings.map(({ content }) => content)).toEqual([NAMED, { ...NAMED, name: 'Gauge 4' }]);
+  const moved = { entry: idOf(3), reason: 'other' as const, text: 'moved' };
+  const again = said(4, 'equipment', { ...NAMED, name: 'Gauge 4', room: 'Room 9' }, { amends: moved });
+  const third = only([gauge, again, put]);
+  expect([third.id, third.newest, third.named.room]).toEqual([idOf(1), idOf(4), 'Room 9']);
+  expect(third.namings.map((one) => one.id)).toEqual([idOf(1), idOf(3), idOf(4)]);
 });
 
 test('what ended stays with its day, unless the end was said in error; what was named in error is gone', () => {

@@ -9,8 +9,19 @@ export type GaugeLine = {
   readonly isInError: boolean;
 };
 
-/** What both kinds of thing have. `id` is the entry that first named it, `newest` the one that says it now. */
-type Thing = { readonly id: string; readonly newest: string; readonly endedOn: string | null };
+/** A naming of a thing: the first one, or one that put it right. */
+export type Naming = StoredEntry & { readonly kind: 'equipment' };
+
+/**
+ * What both kinds of thing have. `id` is the entry that first named it, `newest` the one that says it now, `namings`
+ * both and all between, in order of recording.
+ */
+type Thing = {
+  readonly id: string;
+  readonly newest: string;
+  readonly namings: readonly Naming[];
+  readonly endedOn: string | null;
+};
 
 /** A gauge of the place, with its log in order of doing and how it stands. */
 export type Gauge = Thing & {
@@ -66,7 +77,7 @@ export function placeEquipment(
 const DAY_CHARACTERS = 10;
 
 function thingIn(
-  { original, current }: AmendedEntry,
+  { original, current, story }: AmendedEntry,
   ends: ReadonlyMap<string, string>,
 ): (Thing & { readonly named: EquipmentContent })[] {
   const newest = current.at(-1);
@@ -75,6 +86,7 @@ function thingIn(
     {
       id: original.id,
       newest: newest.id,
+      namings: story.filter((one) => one.kind === 'equipment'),
       endedOn: ends.get(original.id) ?? null,
       named: newest.content,
     },

@@ -1,9 +1,8 @@
-import { GAUGE_TYPES, type GaugeType } from '@evenfall/clinical';
 import { useState } from 'react';
 import { useApp } from '../app/context.js';
 import { useForm } from '../app/forms.js';
-import { Choices } from '../parts/Choices.js';
-import { TextField } from './TextField.js';
+import { GaugeFields } from './GaugeFields.js';
+import { readGauge } from './readGauge.js';
 import { useEquipmentEntry } from './useEquipmentEntry.js';
 
 /** Names a gauge of the place. */
@@ -13,24 +12,14 @@ export function AddGauge() {
   const { send, refused } = useEquipmentEntry(form);
   const [isAsked, setAsked] = useState(false);
   const [isKept, setKept] = useState(false);
-  const name = form.text('name').trim();
-  const type = GAUGE_TYPES.find((one) => one === form.text('type')) ?? 'aneroid';
   const set = (field: string) => (text: string) => {
     setKept(false);
     form.set(field, text);
   };
   const add = async () => {
-    setAsked(name === '');
-    if (name === '') return;
-    const content = {
-      what: 'gauge',
-      name,
-      type,
-      room: blank(form.text('room')),
-      serial: blank(form.text('serial')),
-      note: blank(form.text('note')),
-    };
-    if (await send({ kind: 'equipment', content })) setKept(true);
+    const content = readGauge(form.text);
+    setAsked(content === null);
+    if (content !== null && (await send({ kind: 'equipment', content }))) setKept(true);
   };
   return (
     <form
@@ -41,27 +30,7 @@ export function AddGauge() {
         void add();
       }}
     >
-      <TextField
-        label={words.sentence('equipment.name')}
-        hint={words.sentence('equipment.nameHint')}
-        value={form.text('name')}
-        onChange={set('name')}
-        wrong={isAsked && name === '' ? words.sentence('equipment.nameMissing') : null}
-      />
-      <Choices<GaugeType>
-        legend={words.sentence('equipment.type')}
-        isListed
-        choices={GAUGE_TYPES.map((id) => ({ id, text: words.title('gaugeType', id) }))}
-        chosen={type}
-        onChoose={set('type')}
-      />
-      <TextField label={words.sentence('equipment.room')} value={form.text('room')} onChange={set('room')} />
-      <TextField
-        label={words.sentence('equipment.serial')}
-        value={form.text('serial')}
-        onChange={set('serial')}
-      />
-      <TextField label={words.sentence('equipment.note')} value={form.text('note')} onChange={set('note')} />
+      <GaugeFields text={form.text} set={set} isAsked={isAsked} />
       {refused === null ? null : (
         <p className="notice" role="alert">
           {refused}
@@ -73,10 +42,4 @@ export function AddGauge() {
       <p role="status">{isKept ? words.sentence('equipment.kept') : null}</p>
     </form>
   );
-}
-
-/** What was typed; null for nothing. */
-export function blank(text: string): string | null {
-  const typed = text.trim();
-  return typed === '' ? null : typed;
 }

@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { useApp } from '../app/context.js';
 import { useForm } from '../app/forms.js';
-import { blank } from './AddGauge.js';
+import { blank } from './readGauge.js';
 import { TextField } from './TextField.js';
 import { useEquipmentEntry } from './useEquipmentEntry.js';
 

@@ -9,6 +9,8 @@ import { Flags } from '../parts/Flags.js';
 import { Page } from '../parts/Page.js';
 import { WhoMeasures } from '../people/WhoMeasures.js';
 import { useInForce } from '../round/useRound.js';
+import { CorrectGauge } from './CorrectGauge.js';
+import { EarlierNames } from './EarlierNames.js';
 import { EndThing } from './EndThing.js';
 import { GaugeMark } from './EquipmentPage.js';
 import { GaugeDoubts } from './GaugeDoubts.js';
@@ -44,6 +46,11 @@ export function GaugePage({ gauge: id }: { readonly gauge: string }) {
                 </section>
               ) : null}
               <History gauge={gauge} agents={agents} />
+              <EarlierNames gauge={gauge} agents={agents} />
+              <details className="more">
+                <summary>{words.sentence('equipment.right')}</summary>
+                <CorrectGauge gauge={gauge} />
+              </details>
               {gauge.endedOn === null ? <EndThing equipment={gauge.id} name={gauge.named.name} /> : null}
               <WhoMeasures />
             </>

@@ -1,5 +1,5 @@
 import type { CheckStanding } from '@evenfall/clinical';
-import type { Gauge, GaugeLine } from '@evenfall/record';
+import type { EquipmentContent, Gauge, GaugeLine } from '@evenfall/record';
 import { gaugeStandingText, type Words } from '@evenfall/words';
 import { dayText } from '../app/times.js';
 
@@ -23,6 +23,13 @@ export function checkText({ state, lastGoodDay, dueDay }: CheckStanding, words: 
     case 'failed':
       return words.sentence('equipment.checkFailed');
   }
+}
+
+/** What is said of a gauge beside how it stands: its name, kind, room, serial number and note. */
+export function gaugeSaid(content: EquipmentContent, words: Words): string {
+  if (content.what !== 'gauge') return '';
+  const { name, type, room, serial, note } = content;
+  return [name, words.title('gaugeType', type), room, serial, note].filter(Boolean).join(' · ');
 }
 
 type Logged = GaugeLine['entry']['content'];

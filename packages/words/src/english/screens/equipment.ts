@@ -87,6 +87,17 @@ export const equipment = {
   endWhy: 'Why, if it matters',
   endNow: 'It is no longer here',
 
+  right: 'Put its name or room right',
+  rightWhy: 'Why',
+  rightSlip: 'It was written wrongly',
+  rightChanged: 'It was so until now',
+  rightText: 'What happened, in a few words',
+  rightTextMissing: 'Say in a few words what happened, such as “moved to room 4”.',
+  rightSame: 'Nothing is changed yet.',
+  rightKeep: 'Keep it so',
+  earlier: 'What was said of it before',
+  earlierUntil: (f: { who: string; at: string; why: string }) => `until ${f.at}, ${f.who}: ${f.why}`,
+
   gaugeTitle: 'Gauge',
   noSuchGauge: 'There is no such gauge here.',
   checks: 'How it stands',

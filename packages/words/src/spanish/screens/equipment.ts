@@ -82,6 +82,17 @@ export const equipment: Reworded<typeof english> = {
   endWhy: 'Por qué, si importa',
   endNow: 'Ya no está aquí, guardar',
 
+  right: 'Corregir su nombre o sala',
+  rightWhy: 'Por qué',
+  rightSlip: 'Se anotó mal',
+  rightChanged: 'Era así hasta ahora',
+  rightText: 'Qué pasó, en pocas palabras',
+  rightTextMissing: 'Diga en pocas palabras qué pasó, como «pasó a la sala 4».',
+  rightSame: 'Todavía no cambia nada.',
+  rightKeep: 'Dejarlo así',
+  earlier: 'Lo que se dijo antes de él',
+  earlierUntil: (f) => `hasta ${f.at}, ${f.who}: ${f.why}`,
+
   gaugeTitle: 'Manómetro',
   noSuchGauge: 'No existe ese manómetro aquí.',
   checks: 'Cómo está',

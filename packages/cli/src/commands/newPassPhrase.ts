@@ -1,4 +1,5 @@
 import { type Parsed, refusal } from '@evenfall/clinical';
+import { SIGN_IN_LIMITS } from '@evenfall/record';
 import type { Context } from '../command.js';
 
 /**
@@ -16,7 +17,7 @@ export async function newPassPhrase({ askSecret, stdin, words }: Context): Promi
     const first = await firstLine(stdin);
     return first === '' ? missing : { ok: true, value: first };
   }
-  const typed = await askSecret(words.sentence('commandLine.newPassPhrase'));
+  const typed = await askSecret(words.sentence('commandLine.newPassPhrase', SIGN_IN_LIMITS));
   if (typed === '') return missing;
   const again = await askSecret(words.sentence('commandLine.passPhraseAgain'));
   if (typed === again) return { ok: true, value: typed };

@@ -1,5 +1,5 @@
 import type { AccountRow } from '@evenfall/api';
-import { ACCOUNT_ROLES, type AccountRole } from '@evenfall/record';
+import { ACCOUNT_ROLES, type AccountRole, SIGN_IN_LIMITS } from '@evenfall/record';
 import { useCallback, useEffect, useState } from 'react';
 import { useApp } from '../app/context.js';
 import { dayText } from '../app/times.js';
@@ -145,7 +145,7 @@ function ChangeAccount({ row, onChanged, onDone }: LineProps & { readonly onDone
         >
           <SecretField
             label={words.sentence('signIn.anotherFirst')}
-            hint={words.sentence('signIn.phraseHint')}
+            hint={words.sentence('signIn.phraseHint', SIGN_IN_LIMITS)}
             kind="new-password"
             value={phrase}
             wrong={phraseWrong}

@@ -1,5 +1,5 @@
 import type { AccountRow } from '@evenfall/api';
-import { ACCOUNT_ROLES, type AccountRole } from '@evenfall/record';
+import { ACCOUNT_ROLES, type AccountRole, SIGN_IN_LIMITS } from '@evenfall/record';
 import { type FormEvent, useEffect, useState } from 'react';
 import { useApp, useKept } from '../app/context.js';
 import { Field } from '../parts/Field.js';
@@ -130,7 +130,7 @@ export function AddAccount({ rows, onAdded }: AddAccountProps) {
       <RoleTicks roles={roles} onChange={setRoles} wrong={wrong.roles ?? null} />
       <SecretField
         label={words.sentence('signIn.firstPhrase')}
-        hint={words.sentence('signIn.phraseHint')}
+        hint={words.sentence('signIn.phraseHint', SIGN_IN_LIMITS)}
         kind="new-password"
         value={phrase}
         wrong={wrong.phrase ?? null}

@@ -1,3 +1,4 @@
+import { SIGN_IN_LIMITS } from '@evenfall/record';
 import { type FormEvent, useState } from 'react';
 import { Link } from 'wouter';
 import { useApp } from '../app/context.js';
@@ -34,7 +35,9 @@ export function OwnAccountPage() {
       ) : null}
       <section className="account-part" aria-labelledby="pin-title">
         <h2 id="pin-title">{words.sentence('signIn.pinTitle')}</h2>
-        <p>{words.sentence(who.hasPin ? 'signIn.pinHas' : 'signIn.pinWhy')}</p>
+        <p>
+          {who.hasPin ? words.sentence('signIn.pinHas') : words.sentence('signIn.pinWhy', SIGN_IN_LIMITS)}
+        </p>
         <PinChange />
       </section>
       <section className="account-part" aria-labelledby="phrase-title">
@@ -84,7 +87,7 @@ function PinChange() {
       ) : null}
       <SecretField
         label={words.sentence('signIn.newPin')}
-        hint={words.sentence('signIn.pinHint')}
+        hint={words.sentence('signIn.pinHint', SIGN_IN_LIMITS)}
         kind="pin"
         value={pin}
         wrong={wrong?.at === 'pin' ? wrong.says : null}

@@ -1,4 +1,5 @@
 import type { SignInState } from '@evenfall/api';
+import { SIGN_IN_LIMITS } from '@evenfall/record';
 import { type FormEvent, useState } from 'react';
 import { useApp } from '../app/context.js';
 import { refusedSecret } from './refusedSecret.js';
@@ -42,7 +43,7 @@ export function PhraseChange({ oldLabel, onKept }: PhraseChangeProps) {
       />
       <SecretField
         label={words.sentence('signIn.newPhrase')}
-        hint={words.sentence('signIn.phraseHint')}
+        hint={words.sentence('signIn.phraseHint', SIGN_IN_LIMITS)}
         kind="new-password"
         value={typed.next}
         wrong={says('next')}

@@ -1,4 +1,5 @@
 import type { Answer } from '@evenfall/api';
+import { SIGN_IN_LIMITS } from '@evenfall/record';
 import type { Words } from '@evenfall/words';
 
 /** What the server said to a secret, for beside its field. */
@@ -8,7 +9,9 @@ export function refusedSecret(answer: Extract<Answer<unknown>, { ok: false }>, w
   if (first === undefined) return words.sentence('app.failed');
   switch (answer.status) {
     case 401:
-      return words.sentence(first.field === '/pin' ? 'signIn.wrongPin' : 'signIn.wrongPhrase');
+      return first.field === '/pin'
+        ? words.sentence('signIn.wrongPin', SIGN_IN_LIMITS)
+        : words.sentence('signIn.wrongPhrase');
     case 429:
       return words.sentence('signIn.tooOften', { text: first.expected ?? '' });
     default:

@@ -131,7 +131,8 @@ export const commandLine = {
   sharedRecord: 'the PostgreSQL of DATABASE_URL',
   howToStop: 'Ctrl-C stops it.',
   noAccounts: 'Nobody signs in here: whoever sits at this machine may act.',
-  newPassPhrase: 'A first pass phrase of 12 characters or more, which its user changes at the first sign-in:',
+  newPassPhrase: (f: { phraseAtLeast: number }, say: Say) =>
+    `A first pass phrase of ${say.short(f.phraseAtLeast)} characters or more, which its user changes at the first sign-in:`,
   passPhraseAgain: 'The same again:',
   closed: 'closed',
   accountAdd: (f: { signIn: string; name: string }) => `${f.name} can sign in as ${f.signIn}.`,

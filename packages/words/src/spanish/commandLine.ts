@@ -126,8 +126,8 @@ export const commandLine: Reworded<typeof commandLineText> = {
   sharedRecord: 'el PostgreSQL de DATABASE_URL',
   howToStop: 'Ctrl-C lo detiene.',
   noAccounts: 'Aquí nadie tiene que entrar: puede actuar quien esté ante este equipo.',
-  newPassPhrase:
-    'Una primera frase de contraseña de 12 caracteres o más, que su usuario cambiará la primera vez que entre:',
+  newPassPhrase: (f, say) =>
+    `Una primera frase de contraseña de ${say.short(f.phraseAtLeast)} caracteres o más, que su usuario cambiará la primera vez que entre:`,
   passPhraseAgain: 'La misma otra vez:',
   closed: 'cerrada',
   accountAdd: (f) => `${f.name} puede entrar como ${f.signIn}.`,

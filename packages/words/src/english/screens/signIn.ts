@@ -20,7 +20,8 @@ export const signIn = {
   phraseMissing: 'Type the pass phrase.',
   pinMissing: 'Type the PIN.',
   wrongPhrase: 'Not the name and the pass phrase of one account. Nothing was lost: type them again.',
-  wrongPin: 'Not the PIN. After five wrong ones the pass phrase is asked for.',
+  wrongPin: (f: { wrongPinsAtMost: number }, say: Say) =>
+    `Not the PIN. After ${say.counted(f.wrongPinsAtMost, WRONG)} the pass phrase is asked for.`,
   pinEnded:
     'Too many wrong PINs, or too long ago: sign in with the pass phrase. Nothing that was typed is lost.',
   unreachable:
@@ -34,7 +35,8 @@ export const signIn = {
   firstPhrase: 'The first pass phrase',
   anotherFirst: 'A new first pass phrase',
   newPhrase: 'New pass phrase',
-  phraseHint: '12 characters or more: four or five words in a row are easy to remember and hard to guess.',
+  phraseHint: (f: { phraseAtLeast: number }, say: Say) =>
+    `${say.short(f.phraseAtLeast)} characters or more: four or five words in a row are easy to remember and hard to guess.`,
   again: 'The same again',
   keepPhrase: 'Keep this pass phrase',
   phraseKept: 'The new pass phrase is kept; on other devices it is asked for.',
@@ -44,11 +46,12 @@ export const signIn = {
   noAccounts: 'Nobody signs in here: whoever sits at this machine may act.',
   roles: (f: { roles: string }) => `What you may do: ${f.roles}.`,
   pinTitle: 'PIN',
-  pinWhy:
-    'With a PIN a locked device opens again in a moment, and two people can hand one device to each other. It works only on devices on which you gave your pass phrase, for 12 hours.',
+  pinWhy: (f: { wholeHours: number }, say: Say) =>
+    `With a PIN a locked device opens again in a moment, and two people can hand one device to each other. It works only on devices on which you gave your pass phrase, for ${say.counted(f.wholeHours, HOURS)}.`,
   pinHas: 'You have a PIN. A new one takes its place.',
   newPin: 'New PIN',
-  pinHint: '4 to 8 digits; not a row such as 1234.',
+  pinHint: (f: { pinAtLeast: number; pinAtMost: number }, say: Say) =>
+    `${say.short(f.pinAtLeast)} to ${say.short(f.pinAtMost)} digits; not a row such as 1234.`,
   keepPin: 'Keep this PIN',
   pinKept: 'The PIN is kept.',
   noPinYet:
@@ -87,3 +90,6 @@ export const signIn = {
   done: 'Changed.',
   cancel: 'Leave it',
 } as const;
+
+const WRONG = { one: 'wrong one', other: 'wrong ones' };
+const HOURS = { one: 'hour', other: 'hours' };

@@ -21,7 +21,8 @@ export const signIn: Reworded<typeof english> = {
   pinMissing: 'Escriba el PIN.',
   wrongPhrase:
     'No son el nombre y la frase de contraseña de una misma cuenta. No se ha perdido nada: escríbalos de nuevo.',
-  wrongPin: 'No es el PIN. Tras cinco equivocados se pide la frase de contraseña.',
+  wrongPin: (f, say) =>
+    `No es el PIN. Tras ${say.counted(f.wrongPinsAtMost, WRONG)} se pide la frase de contraseña.`,
   unreachable:
     'Ahora no se puede llegar al servidor, así que esto debe esperar. No se ha perdido nada de lo escrito en una ronda.',
   tooOften: (f) => `Demasiados intentos: ${f.text}.`,
@@ -33,8 +34,8 @@ export const signIn: Reworded<typeof english> = {
   firstPhrase: 'La primera frase de contraseña',
   anotherFirst: 'Una nueva primera frase de contraseña',
   newPhrase: 'Nueva frase de contraseña',
-  phraseHint:
-    '12 caracteres o más: cuatro o cinco palabras seguidas son fáciles de recordar y difíciles de adivinar.',
+  phraseHint: (f, say) =>
+    `${say.short(f.phraseAtLeast)} caracteres o más: cuatro o cinco palabras seguidas son fáciles de recordar y difíciles de adivinar.`,
   again: 'Lo mismo otra vez',
   keepPhrase: 'Guardar esta frase de contraseña',
   phraseKept: 'La nueva frase de contraseña está guardada; en otros dispositivos se pide.',
@@ -44,11 +45,12 @@ export const signIn: Reworded<typeof english> = {
   noAccounts: 'Aquí nadie tiene que entrar: puede actuar quien esté ante este equipo.',
   roles: (f) => `Lo que puede hacer: ${f.roles}.`,
   pinTitle: 'PIN',
-  pinWhy:
-    'Con un PIN un dispositivo bloqueado se abre de nuevo en un momento, y dos personas pueden pasarse un mismo dispositivo. Solo funciona en dispositivos en los que dio su frase de contraseña, durante 12 horas.',
+  pinWhy: (f, say) =>
+    `Con un PIN un dispositivo bloqueado se abre de nuevo en un momento, y dos personas pueden pasarse un mismo dispositivo. Solo funciona en dispositivos en los que dio su frase de contraseña, durante ${say.counted(f.wholeHours, HOURS)}.`,
   pinHas: 'Tiene un PIN. Uno nuevo ocupa su lugar.',
   newPin: 'Nuevo PIN',
-  pinHint: 'De 4 a 8 cifras; no una serie como 1234.',
+  pinHint: (f, say) =>
+    `De ${say.short(f.pinAtLeast)} a ${say.short(f.pinAtMost)} cifras; no una serie como 1234.`,
   keepPin: 'Guardar este PIN',
   pinKept: 'El PIN está guardado.',
   pinEnded:
@@ -89,3 +91,6 @@ export const signIn: Reworded<typeof english> = {
   done: 'Cambiado.',
   cancel: 'Dejarlo',
 };
+
+const WRONG = { one: 'equivocado', other: 'equivocados' };
+const HOURS = { one: 'hora', other: 'horas' };

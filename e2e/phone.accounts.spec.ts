@@ -215,3 +215,34 @@ test('over the network people sign in by TLS, under a cookie that goes nowhere e
   await context.close();
   await server.stop();
 });
+
+test('the way in is read in Spanish on a device that nobody has signed in on, and what the server refuses is said in it', async ({
+  browser,
+  signed,
+}) => {
+  const context = await browser.newContext({ hasTouch: true, viewport: { width: 390, height: 844 } });
+  const page = await context.newPage();
+  await page.goto(`${signed.address}/`);
+  await expect(heading(page, 'Sign in')).toBeVisible();
+  await page.getByLabel('Name to sign in with').fill('nadie');
+  await page.getByText('Español', { exact: true }).tap();
+  await expect(heading(page, 'Entrar')).toBeVisible();
+  await expect(page.locator('html')).toHaveAttribute('lang', 'es');
+  // What was typed is still there.
+  await expect(page.getByLabel('Nombre con el que entra')).toHaveValue('nadie');
+  await expectAccessible(page);
+  await page.reload();
+  await expect(heading(page, 'Entrar')).toBeVisible();
+  // More names are tried than are checked at once: refused by the server, with how long to wait.
+  for (let at = 0; at < 11; at++) {
+    const answered = page.waitForResponse((response) => response.url().endsWith('/api/sign-in'));
+    await page.getByLabel('Nombre con el que entra').fill('nadie');
+    await page.getByLabel('Frase de contraseña').fill('no es esta, seguro');
+    await page.getByRole('button', { name: 'Entrar' }).tap();
+    await answered;
+  }
+  await expect(page.getByText(/Demasiados intentos: otro intento dentro de \d+ minuto/)).toBeVisible();
+  await page.getByText('English', { exact: true }).tap();
+  await expect(heading(page, 'Sign in')).toBeVisible();
+  await context.close();
+});

@@ -63,6 +63,7 @@ describe('what comes back', () => {
     type: 'about:blank',
     title: 'Some values were refused',
     status: 422,
+    code: null,
     detail: null,
     problems: [
       {
@@ -74,6 +75,9 @@ describe('what comes back', () => {
         expected: 'a second identifier: a birth date or a number',
         got: null,
         message: 'identity/number: expected a second identifier',
+        rule: 'second-identifier',
+        figures: {},
+        choices: [],
       },
     ],
   };

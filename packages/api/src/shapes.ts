@@ -11,6 +11,10 @@ export const problem = z.object({
   expected: z.string().nullable(),
   got: z.string().nullable(),
   message: z.string(),
+  /** What `expected` was made of, so that a reader in another language can say it: the rule, its numbers, its choices. */
+  rule: z.string(),
+  figures: z.record(z.string(), z.number()),
+  choices: z.array(z.string()),
 });
 
 /** RFC 9457 problem details with the same `problems` as everywhere else. */
@@ -18,6 +22,8 @@ export const problemDetails = z.object({
   type: z.string(),
   title: z.string(),
   status: z.number().int(),
+  /** The reason, where no value is at fault and the status does not say it all. */
+  code: z.string().nullable(),
   detail: z.string().nullable(),
   problems: z.array(problem),
 });

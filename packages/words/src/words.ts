@@ -5,6 +5,7 @@ import { type Figures, figuresOf, MissingFigure } from './figures.js';
 import { type Manner, USUAL_MANNER } from './manner.js';
 import { type Place, type Problem, placed } from './problem.js';
 import { type Say, sayIn } from './say.js';
+import { type SayProblem, type SentAnswer, type SentProblem, sentAnswer, sentProblem } from './sentAnswer.js';
 import { type Said, together } from './together.js';
 
 /** The catalogue in one locale: codes and figures in, sentences out. */
@@ -27,6 +28,10 @@ export type Words = {
   readonly title: (of: TitleOf, id: string) => string;
   /** A refused input with its rule and its message in words. */
   readonly problem: (refusal: Refusal, place?: Place) => Problem;
+  /** A problem that a server sent, in these words; in the server's where this program has none for its code. */
+  readonly sentProblem: (sent: SentProblem, place?: Place) => Pick<Problem, 'expected' | 'message'>;
+  /** Why a server refused, in these words. */
+  readonly sentAnswer: (sent: SentAnswer) => string;
   /** Why a record could not be opened, in words; `fault` for a code that has no sentence. */
   readonly refusedStart: (refused: RefusedStart) => Problem;
 };
@@ -65,6 +70,7 @@ export function wordsIn(catalogue: Catalogue, locale: string, manner: Manner = U
   const say = sayIn(locale, manner);
   const detail = (flag: Flag): string =>
     fitting(catalogue, flag, say) ?? catalogue.problemWords.unknownCode({ code: flag.code });
+  const saying: SayProblem = (refusal, place = {}) => problem(catalogue, say, refusal, place);
   return {
     say,
     inManner: (change) => wordsIn(catalogue, locale, { ...manner, ...change }),
@@ -73,7 +79,9 @@ export function wordsIn(catalogue: Catalogue, locale: string, manner: Manner = U
     together: (flags) => together(flags, catalogue, say, detail),
     sentence: (key, ...figures) => text(catalogue, key, figures[0], say),
     title: (of, id) => (catalogue.titles[of] as Readonly<Record<string, string>>)[id] ?? id,
-    problem: (refusal, place = {}) => problem(catalogue, say, refusal, place),
+    problem: saying,
+    sentProblem: (sent, place) => sentProblem(sent, catalogue, saying, place),
+    sentAnswer: (sent) => sentAnswer(sent, catalogue, saying),
     refusedStart: (refused) => startProblem(catalogue, refused),
   };
 }

@@ -31,7 +31,7 @@ export function controlRoutes(app: OpenAPIHono, world: World): void {
 
   app.post('/control/restore', async (c) => {
     const body = c.req.raw.body;
-    if (body === null) return problemAnswer(c, 400, [], 'A backup is expected.');
+    if (body === null) return problemAnswer(c, 400, [], 'backup-expected');
     const restored = await restore(
       world.db,
       linesOf(body as unknown as AsyncIterable<Uint8Array>),

@@ -69,19 +69,12 @@ export function createApi(world: World, isTrusted = false): OpenAPIHono {
   app.all('/api/*', (c) => problemAnswer(c, 404));
   app.onError((error, c) => {
     if (error instanceof HTTPException) {
-      return error.status === 400
-        ? problemAnswer(c, 400, [], 'The body is not JSON that can be read.')
-        : problemAnswer(c, error.status);
+      return error.status === 400 ? problemAnswer(c, 400, [], 'not-json') : problemAnswer(c, error.status);
     }
     world.fault(error);
     if (isAway(error)) {
       c.header('retry-after', String(RETRY_AFTER_SECONDS));
-      return problemAnswer(
-        c,
-        503,
-        [],
-        'The database cannot be reached just now. Nothing of this was kept: send it again.',
-      );
+      return problemAnswer(c, 503, [], 'database-away');
     }
     return problemAnswer(c, 500);
   });

@@ -1,27 +1,41 @@
 import type { Problem, ProblemDetails } from '@evenfall/api';
 import type { Refusal } from '@evenfall/clinical';
-import { wordsFor } from '@evenfall/words';
+import { type SentenceKey, wordsFor } from '@evenfall/words';
 import type { Context } from 'hono';
 
-const TITLES: Readonly<Record<number, string>> = {
-  400: 'The request could not be read',
-  401: 'Sign in first',
-  403: 'This request is refused',
-  404: 'Not found',
-  405: 'Method not allowed',
-  409: 'Already kept with other content',
-  413: 'Too large',
-  415: 'JSON is expected',
-  422: 'Some values were refused',
-  429: 'Too often',
-  500: 'Evenfall failed',
-  503: 'Not ready',
-};
+const words = wordsFor('en-GB');
 
-/** Refusals as problems in words. The catalogue is English until a request names another language it has. */
+/** Why an answer is none, where no value of it is at fault: a key of the catalogue's `answers`. */
+export type Reason =
+  | 'not-json'
+  | 'not-of-role'
+  | 'other-address'
+  | 'other-page'
+  | 'backup-expected'
+  | 'database-away';
+
+/** What each status is called in the catalogue; the others are `other`. */
+const STATUSES = [
+  '400',
+  '401',
+  '403',
+  '404',
+  '405',
+  '409',
+  '413',
+  '415',
+  '422',
+  '429',
+  '500',
+  '503',
+] as const;
+
+/** Refusals as problems: in English, and with what their words are made of, for a screen in another language. */
 export function problemsOf(refusals: readonly Refusal[]): Problem[] {
-  const words = wordsFor('en-GB');
-  return refusals.map((refused) => words.problem(refused));
+  return refusals.map((refused) => {
+    const { expected: rule, figures, choices } = refused;
+    return { ...words.problem(refused), rule, figures: { ...figures }, choices: [...choices] };
+  });
 }
 
 /** An answer of RFC 9457 problem details. What came is repeated in `problems` only, never in a log. */
@@ -29,13 +43,16 @@ export function problemAnswer(
   c: Context,
   status: number,
   refusals: readonly Refusal[] = [],
-  detail: string | null = null,
+  code: Reason | null = null,
 ): Response {
+  const named = STATUSES.find((one) => one === String(status)) ?? 'other';
+  const key: SentenceKey | null = code === null ? null : `answers.${code}`;
   const document: ProblemDetails = {
     type: 'about:blank',
-    title: TITLES[status] ?? 'Refused',
+    title: words.sentence(`answers.${named}`),
     status,
-    detail,
+    code,
+    detail: key === null ? null : words.sentence(key),
     problems: problemsOf(refusals),
   };
   return c.body(JSON.stringify(document), status as 400, { 'content-type': 'application/problem+json' });

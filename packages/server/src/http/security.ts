@@ -40,14 +40,13 @@ export function sameOriginOnly(hosts: () => ReadonlySet<string>) {
     const host = c.req.header('host') ?? '';
     const { protocol } = new URL(c.req.url);
     const isOurs = protocol === 'https:' && hosts().has(host.toLowerCase().replace(/:\d+$/, ''));
-    if (!isOurs && !LOOPBACK.test(host))
-      return problemAnswer(c, 403, [], 'This server answers only to its own address.');
+    if (!isOurs && !LOOPBACK.test(host)) return problemAnswer(c, 403, [], 'other-address');
     const origin = c.req.header('origin');
     const site = c.req.header('sec-fetch-site');
     const isForeign =
       (origin !== undefined && origin !== `${protocol}//${host}`) ||
       (site !== undefined && !['same-origin', 'none'].includes(site) && !isVisit(c));
-    if (isForeign) return problemAnswer(c, 403, [], 'This server answers only to its own pages.');
+    if (isForeign) return problemAnswer(c, 403, [], 'other-page');
     await next();
   });
 }

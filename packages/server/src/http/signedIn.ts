@@ -94,5 +94,5 @@ export async function barredFrom(
 export function notOf(c: Context, ...roles: Parameters<typeof hasRole>[1][]): Response | null {
   const asker = c.get('asker');
   if (asker === 'anybody' || hasRole({ agent: asker.agent.id, roles: asker.roles }, ...roles)) return null;
-  return problemAnswer(c, 403, [], 'This account may not do that.');
+  return problemAnswer(c, 403, [], 'not-of-role');
 }

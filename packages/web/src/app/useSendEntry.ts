@@ -57,7 +57,7 @@ export function useSendEntry(
     setRefused(
       answer.offline
         ? words.sentence('app.unreachable')
-        : words.sentence('app.refusedBy', { text: refusedBecause(answer) ?? words.sentence('app.failed') }),
+        : words.sentence('app.refusedBy', { text: refusedBecause(answer, words) }),
     );
     return false;
   };

@@ -130,10 +130,7 @@ function AmendForm({ amended, entry, person, birthDate, inForce }: AmendFormProp
       form.done();
       go(`/people/${person}`, { replace: true });
     } else if (answer.offline) setRefused(words.sentence('app.unreachable'));
-    else
-      setRefused(
-        words.sentence('app.refusedBy', { text: refusedBecause(answer) ?? words.sentence('app.failed') }),
-      );
+    else setRefused(words.sentence('app.refusedBy', { text: refusedBecause(answer, words) }));
   };
   return (
     <form

@@ -55,10 +55,7 @@ export function CloseActNow({ round, person, open }: CloseProps) {
       form.done();
       await loadRecord(app, person, inBook.book);
     } else if (answer.offline) setRefused(words.sentence('app.unreachable'));
-    else
-      setRefused(
-        words.sentence('app.refusedBy', { text: refusedBecause(answer) ?? words.sentence('app.failed') }),
-      );
+    else setRefused(words.sentence('app.refusedBy', { text: refusedBecause(answer, words) }));
   };
   const missing = (text: string, key: 'chart.toldWhomMissing' | 'chart.saidBackMissing') =>
     isAsked && text === '' ? words.sentence(key) : null;

@@ -71,10 +71,7 @@ export function Countersign({ round, signing, person }: CountersignProps) {
       form.done();
       await loadRecord(app, person, inBook.book);
     } else if (answer.offline) setRefused(words.sentence('app.unreachable'));
-    else
-      setRefused(
-        words.sentence('app.refusedBy', { text: refusedBecause(answer) ?? words.sentence('app.failed') }),
-      );
+    else setRefused(words.sentence('app.refusedBy', { text: refusedBecause(answer, words) }));
   };
   if (!maySupervise || who?.agent.id === signing.agent)
     return <p className="soft small">{words.sentence('chart.waitsForSupervisor')}</p>;

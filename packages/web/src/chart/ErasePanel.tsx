@@ -48,10 +48,7 @@ export function ErasePanel({ person, name }: ErasePanelProps) {
       dialog.current?.close();
       await loadRecord(app, person);
     } else if (answer.offline) setRefused(words.sentence('app.unreachable'));
-    else
-      setRefused(
-        words.sentence('app.refusedBy', { text: refusedBecause(answer) ?? words.sentence('app.failed') }),
-      );
+    else setRefused(words.sentence('app.refusedBy', { text: refusedBecause(answer, words) }));
   };
   return (
     <>

@@ -54,10 +54,7 @@ export function AddPersonPage() {
       form.done();
       go(`/people/${person}`, { replace: true });
     } else if (answer.offline) setRefused(words.sentence('app.unreachable'));
-    else
-      setRefused(
-        words.sentence('app.refusedBy', { text: refusedBecause(answer) ?? words.sentence('app.failed') }),
-      );
+    else setRefused(words.sentence('app.refusedBy', { text: refusedBecause(answer, words) }));
   };
   return (
     <Page

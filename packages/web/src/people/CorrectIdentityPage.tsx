@@ -77,10 +77,7 @@ function CorrectForm({ person, was }: { readonly person: string; readonly was: I
       form.done();
       go(`/people/${person}`, { replace: true });
     } else if (answer.offline) setRefused(words.sentence('app.unreachable'));
-    else
-      setRefused(
-        words.sentence('app.refusedBy', { text: refusedBecause(answer) ?? words.sentence('app.failed') }),
-      );
+    else setRefused(words.sentence('app.refusedBy', { text: refusedBecause(answer, words) }));
   };
   return (
     <form

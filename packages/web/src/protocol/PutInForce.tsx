@@ -44,7 +44,7 @@ export function PutInForce({
     const kept = await server.call('addProtocol', { body: { content: protocol as never } });
     if (!kept.ok) {
       if (kept.offline) return setSaid(words.sentence('app.unreachable'));
-      return setSaid(refusedBecause(kept) ?? words.sentence('app.failed'));
+      return setSaid(refusedBecause(kept, words));
     }
     const why = await chooseVersion(app, kept.value.version);
     if (why === null) onChosen();

@@ -38,7 +38,7 @@ export async function chooseVersion(app: App, version: string | null): Promise<s
   const answer = await server.call('addEntries', { body: { entries: [entry] } });
   if (!answer.ok) {
     if (answer.offline) return words.sentence('app.unreachable');
-    return refusedBecause(answer) ?? words.sentence('app.failed');
+    return refusedBecause(answer, words);
   }
   store.change((state) => ({ ...state, kept: withoutChoices(state.kept) }));
   await Promise.all([loadAbout(app), loadPlaceProtocols(app)]);

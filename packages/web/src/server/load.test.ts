@@ -3,6 +3,8 @@ import {
   DEFAULT_COUNT_RULES,
   DEFAULT_ROUND_RULES,
   DEFAULT_RUN_RULES,
+  equipmentFields,
+  equipmentRules,
   listPresets,
   overrideFields,
   presetProtocol,
@@ -63,6 +65,8 @@ test('a place that chose no protocol counts by the conventions', async () => {
     countRules: DEFAULT_COUNT_RULES,
     runRules: DEFAULT_RUN_RULES,
     roundRules: DEFAULT_ROUND_RULES,
+    equipmentRules: equipmentRules(null),
+    equipmentFields: equipmentFields(null),
   });
 });
 

@@ -63,7 +63,14 @@ test('with no answer everything stays, and later rounds are not tried before ear
 
 test('a refused round says why and does not hold up the next', async () => {
   const store = deviceWith([50, 51]);
-  const problem = { type: 'about:blank', title: 'Not there', status: 404, detail: null, problems: [] };
+  const problem = {
+    type: 'about:blank',
+    title: 'Not found',
+    status: 404,
+    code: null,
+    detail: 'Not there',
+    problems: [],
+  };
   const { server } = serverThat([{ ok: false, status: 404, offline: false, problem }, TAKEN]);
   await sendWaiting({ store, server, words });
   expect(waitingIn(store)).toEqual([[ID(50), 1, 'Not there']]);

@@ -15,7 +15,7 @@ export async function sendWaiting(app: Sending): Promise<void> {
       ? { is: 'taken' }
       : isWorthRepeating(answer.status)
         ? { is: 'unanswered' }
-        : { is: 'refused', why: refusedBecause(answer) ?? app.words.sentence('app.failed') };
+        : { is: 'refused', why: refusedBecause(answer, app.words) };
     // The record comes first, so that a round taken never vanishes from the screen in between.
     if (answer.ok) await loadRecord(app, person, draft.book);
     app.store.change((state) => ({ ...state, kept: afterSending(state.kept, round, sent) }));

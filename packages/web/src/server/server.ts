@@ -1,5 +1,6 @@
 import type { Answer, Gives, RouteName, Send, Takes } from '@evenfall/api';
 import { call } from '@evenfall/api/client';
+import type { Words } from '@evenfall/words';
 
 /** The server as the page speaks to it: a route by name, typed, never throwing. */
 export type Server = {
@@ -17,9 +18,7 @@ export function serverBy(fetching: typeof fetch): Server {
 
 type Refused = Extract<Answer<unknown>, { ok: false }>;
 
-/** What the server refused, in its own words; null when it gave none. */
-export function refusedBecause({ problem }: Refused): string | null {
-  if (problem === null) return null;
-  const messages = problem.problems.map(({ message }) => message);
-  return messages.length > 0 ? messages.join(' ') : (problem.detail ?? problem.title);
+/** Why the server refused, in the words of this device; where it said nothing, that it did not work. */
+export function refusedBecause({ problem }: Refused, words: Words): string {
+  return problem === null ? words.sentence('app.failed') : words.sentAnswer(problem);
 }

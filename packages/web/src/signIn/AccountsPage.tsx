@@ -102,7 +102,7 @@ function ChangeAccount({ row, onChanged, onDone }: LineProps & { readonly onDone
     }
     if (what.passPhrase !== undefined) return setPhraseWrong(refusedSecret(answer, words));
     if (answer.offline) return setWrong(words.sentence('app.unreachable'));
-    setWrong(refusedBecause(answer) ?? words.sentence('app.failed'));
+    setWrong(refusedBecause(answer, words));
   };
   const isSame = roles.length === row.roles.length && roles.every((role) => row.roles.includes(role));
   return (

@@ -67,13 +67,10 @@ export function AddAccount({ rows, onAdded }: AddAccountProps) {
     }
     const [first] = answer.problem?.problems ?? [];
     if (first?.field === '/passPhrase') return setWrong({ phrase: refusedSecret(answer, words) });
-    if (first?.field === '/signIn') return setWrong({ signIn: first.message });
-    if (first?.field?.startsWith('/agent') === true) return setWrong({ name: first.message });
-    setRefused(
-      answer.offline
-        ? words.sentence('app.unreachable')
-        : (refusedBecause(answer) ?? words.sentence('app.failed')),
-    );
+    if (first?.field === '/signIn') return setWrong({ signIn: words.sentProblem(first).message });
+    if (first?.field?.startsWith('/agent') === true)
+      return setWrong({ name: words.sentProblem(first).message });
+    setRefused(answer.offline ? words.sentence('app.unreachable') : refusedBecause(answer, words));
   };
   return (
     <form className="sign-in account-add" noValidate onSubmit={(event) => void add(event)}>

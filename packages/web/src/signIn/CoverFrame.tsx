@@ -1,9 +1,10 @@
 import { type ReactNode, useEffect } from 'react';
 import { useApp, useKept } from '../app/context.js';
 import { PageFoot } from '../parts/Page.js';
+import { LanguageChoice } from '../preferences/LanguageChoice.js';
 import { loadSite } from '../server/load.js';
 
-/** The blank screen before the app: nothing of anybody stands on it. */
+/** The blank screen before the app: nothing of anybody stands on it. Whoever comes chooses the language to read it in. */
 export function CoverFrame({ title, children }: { readonly title: string; readonly children: ReactNode }) {
   const app = useApp();
   const { words } = app;
@@ -19,6 +20,7 @@ export function CoverFrame({ title, children }: { readonly title: string; readon
         <p className="wordmark">{words.sentence('app.name')}</p>
         <h1>{title}</h1>
         {children}
+        <LanguageChoice />
       </main>
       <PageFoot />
     </div>

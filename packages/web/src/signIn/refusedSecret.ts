@@ -7,14 +7,15 @@ export function refusedSecret(answer: Extract<Answer<unknown>, { ok: false }>, w
   if (answer.offline) return words.sentence('signIn.unreachable');
   const [first] = answer.problem?.problems ?? [];
   if (first === undefined) return words.sentence('app.failed');
+  const { expected, message } = words.sentProblem(first);
   switch (answer.status) {
     case 401:
       return first.field === '/pin'
         ? words.sentence('signIn.wrongPin', SIGN_IN_LIMITS)
         : words.sentence('signIn.wrongPhrase');
     case 429:
-      return words.sentence('signIn.tooOften', { text: first.expected ?? '' });
+      return words.sentence('signIn.tooOften', { text: expected ?? '' });
     default:
-      return words.sentence('signIn.give', { text: first.expected ?? first.message });
+      return words.sentence('signIn.give', { text: expected ?? message });
   }
 }

@@ -1,4 +1,5 @@
 import { amend } from './amend.js';
+import { answers } from './answers.js';
 import { app } from './app.js';
 import { begun } from './begun.js';
 import { card } from './card.js';
@@ -59,4 +60,5 @@ export const screens = {
   settings,
   signIn,
   class: classBook,
+  answers,
 } as const;

@@ -1,6 +1,7 @@
 import type { screens as english } from '../../english/screens/index.js';
 import type { Reworded } from '../../reworded.js';
 import { amend } from './amend.js';
+import { answers } from './answers.js';
 import { app } from './app.js';
 import { begun } from './begun.js';
 import { card } from './card.js';
@@ -57,4 +58,5 @@ export const screens: Reworded<typeof english> = {
   settings,
   signIn,
   class: classBook,
+  answers,
 };

@@ -31,6 +31,7 @@ import './styles/signs.css';
 import './styles/chart.css';
 import './styles/trend.css';
 import './styles/handover.css';
+import './styles/forced.css';
 
 /** Browsers that keep nothing throw on the mere asking. */
 function deviceShelf(): (Shelf & WholeShelf) | null {

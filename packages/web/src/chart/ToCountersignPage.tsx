@@ -72,7 +72,7 @@ function OfRound({ round, person, agents }: RoundProps) {
   return (
     <Link href={`/people/${person}#round-${round.id}`} className="person-line">
       <span className="person-who">
-        <span>{stampText(signing.measuredAt, words)}</span>
+        <span className="person-when">{stampText(signing.measuredAt, words)}</span>
         <span className="small soft">{whoText(signing, agents, words)}</span>
       </span>
       <span className="person-values">

@@ -97,7 +97,7 @@ function ToCountersignLink({ rows }: { readonly rows: readonly PersonRow[] }) {
   const rounds = rows.reduce((sum, { latest }) => sum + latest.toCountersign, 0);
   if (rounds === 0) return null;
   return (
-    <Link href="/countersign" className="small">
+    <Link href="/countersign" className="button to-countersign-link">
       {words.sentence('people.toCountersign', { rounds })}
     </Link>
   );
@@ -109,7 +109,7 @@ function PeopleList({ rows, isEmpty }: { readonly rows: readonly PersonRow[]; re
     return (
       <ul className="people-list">
         {rows.map((row) => (
-          <li key={row.id}>
+          <li key={row.id} className={row.identity === null ? undefined : 'has-quick'}>
             <PersonLine row={row} />
             <QuickLink row={row} />
           </li>
@@ -171,8 +171,8 @@ export function PersonLine({ row, base = '' }: { readonly row: PersonRow; readon
         <span className="soft small person-values">{words.sentence('people.nothingYet')}</span>
       ) : (
         <span className="person-values">
-          <LatestText label={words.sentence('app.pulse')} latest={latest.pulse} />
-          <LatestText label={words.sentence('app.breaths')} latest={latest.breaths} />
+          <LatestText sign="pulse" latest={latest.pulse} />
+          <LatestText sign="breaths" latest={latest.breaths} />
           <LatestPressureText latest={latest.pressure} />
         </span>
       )}
@@ -193,7 +193,7 @@ function LatestMark({ label, latest }: MarkProps) {
   return <span className="small soft">{`${label}: ${text}`}</span>;
 }
 
-type LatestProps = { readonly label: string; readonly latest: PersonRow['latest']['pulse'] };
+type LatestProps = { readonly sign: 'pulse' | 'breaths'; readonly latest: PersonRow['latest']['pulse'] };
 type MarkProps = {
   readonly label: string;
   readonly latest: Pick<
@@ -202,13 +202,13 @@ type MarkProps = {
   > | null;
 };
 
-function LatestText({ label, latest }: LatestProps) {
+function LatestText({ sign, latest }: LatestProps) {
   const { words, clock } = useApp();
   if (latest === null) return null;
   const rate = words.say.anyOf([...latest.others, latest.perMinute].map(words.say.rate));
   return (
-    <span className="person-value">
-      <span className="small soft">{label}</span>
+    <span className={`person-value person-value-${sign}`}>
+      <span className="small soft">{words.sentence(`app.${sign}`)}</span>
       <span className="person-rate">{rate}</span>
       <span className="small soft">{shortStampText(latest.measuredAt, localDate(clock.stamp()), words)}</span>
     </span>
@@ -233,7 +233,7 @@ function LatestPressureText({ latest }: { readonly latest: PersonRow['latest']['
       ? words.say.anyOf([...latest.others, latest].map(textOf))
       : `${average.shown.systolic ?? words.say.number(average.systolic)}/${average.shown.diastolic ?? words.say.number(average.diastolic)}`;
   return (
-    <span className="person-value">
+    <span className="person-value person-value-pressure">
       <span className="small soft">{words.sentence('app.pressure')}</span>
       <span className="person-rate">{pressureText}</span>
       {average === null ? null : (

@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { Link } from 'wouter';
 import { useApp } from '../app/context.js';
+import { DeflationStrip } from '../parts/DeflationStrip.js';
 import { Flags } from '../parts/Flags.js';
 import { RemoveButton } from '../parts/RemoveButton.js';
 import { runContentOf } from '../round/entries.js';
@@ -26,7 +27,8 @@ export function PressureReview({ round, person }: PressureReviewProps) {
     <section className="sign-review" aria-label={words.sentence('app.pressure')}>
       <h2>{words.sentence('app.pressure')}</h2>
       {values.map((reading) => {
-        const { value } = runContentOf(round.draft, reading, { ...round, program });
+        const content = runContentOf(round.draft, reading, { ...round, program });
+        const { value } = content;
         return (
           <div key={reading.entry} className="value-review">
             <div className="value-line">
@@ -36,6 +38,7 @@ export function PressureReview({ round, person }: PressureReviewProps) {
               {words.title('method', value.method)} · {placeText(reading.place, words)}
             </p>
             <RangeOfReading value={value} />
+            <DeflationStrip content={content} />
             <Flags flags={value.flags} />
             <RemoveButton onRemove={() => round.change((draft) => readingRemoved(draft, reading.entry))} />
           </div>

@@ -3,6 +3,7 @@ import type { RunContent } from '@evenfall/record';
 import type { Words } from '@evenfall/words';
 import { Link } from 'wouter';
 import { useApp } from '../app/context.js';
+import { DeflationStrip } from '../parts/DeflationStrip.js';
 import { Flags } from '../parts/Flags.js';
 import { RemoveButton } from '../parts/RemoveButton.js';
 import { runContentOf } from '../round/entries.js';
@@ -24,7 +25,8 @@ export function ReadingPanel({ round, entry, person }: ReadingProps) {
   const { draft, inForce } = round;
   const reading = draft.pressure.values.find((one) => one.entry === entry);
   if (reading === undefined) return null;
-  const { value } = runContentOf(draft, reading, { ...round, program });
+  const content = runContentOf(draft, reading, { ...round, program });
+  const { value } = content;
   const standing = standingOf(draft, { ...round, program });
   return (
     <div className="measure measure-shown">
@@ -35,6 +37,7 @@ export function ReadingPanel({ round, entry, person }: ReadingProps) {
       <AskPanel round={round} standing={standing} />
       <PlaceLine round={round} place={reading.place} />
       <RangeOfReading value={value} />
+      <DeflationStrip content={content} />
       <Flags flags={value.flags} />
       <div className="buttons">
         <button

@@ -23,12 +23,18 @@ export function AccountsPage() {
     const rows = answer.ok ? { ...answer, value: answer.value.accounts } : answer;
     setAsked((was) => afterAsking(was, rows));
   }, [server]);
-  useEffect(() => void load(), [load]);
+  const isSignedIn = useSignedIn() !== null;
+  useEffect(() => void (isSignedIn && load()), [isSignedIn, load]);
+  const back = { href: '/account', text: words.sentence('signIn.account') };
+  if (!isSignedIn) {
+    return (
+      <Page title={words.sentence('signIn.accounts')} back={back}>
+        <p>{words.sentence('signIn.noAccounts')}</p>
+      </Page>
+    );
+  }
   return (
-    <Page
-      title={words.sentence('signIn.accounts')}
-      back={{ href: '/account', text: words.sentence('signIn.account') }}
-    >
+    <Page title={words.sentence('signIn.accounts')} back={back}>
       <p>{words.sentence('signIn.lead')}</p>
       <Asking asked={asked} again={load}>
         {(rows) => (

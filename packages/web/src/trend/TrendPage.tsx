@@ -214,7 +214,7 @@ function Readout({ rounds, at, person, onRead }: ReadoutProps) {
         ))}
         {round.isPreliminary ? <span>{words.sentence('people.preliminary')}</span> : null}
       </output>
-      <Link className="small not-printed" href={`/people/${person}#round-${round.round}`}>
+      <Link className="small not-printed round-link" href={`/people/${person}#round-${round.round}`}>
         {words.sentence('trend.toRound')}
       </Link>
     </div>

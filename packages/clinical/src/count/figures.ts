@@ -80,7 +80,7 @@ export const COUNT_FIGURES = figures({
   barredWhenFastSeconds: {
     value: 15,
     unit: 's',
-    meaning: 'a window this short or shorter is never enough for a pulse above barredAbovePerMinute',
+    meaning: 'a window this short or shorter is never enough for a pulse that is too fast for it',
     source: HOLLERBACH,
     sure: 'found',
   },

@@ -1,4 +1,4 @@
-import type { CountOf } from '@evenfall/clinical';
+import { type CountOf, NOT_DONE_REASONS } from '@evenfall/clinical';
 import { useState } from 'react';
 import { Link, useLocation } from 'wouter';
 import { useApp } from '../app/context.js';
@@ -90,6 +90,11 @@ function SignReview({ round, sign, person }: ReviewProps & { readonly sign: Coun
       )}
       {isAsking && notDone === null && !hasValue ? (
         <NotDoneForm
+          reasons={
+            sign === 'breaths'
+              ? NOT_DONE_REASONS.filter((reason) => reason !== 'arm-barred')
+              : NOT_DONE_REASONS
+          }
           onKeep={(kept) => {
             round.change((draft) => withNotDone(draft, sign, kept));
             setAsking(false);

@@ -44,7 +44,7 @@ export const countDetails = {
   'heart-rate-drug': (f, say) =>
     `A drug acts on the heart rate: count ${say.short(f.value('fullWindowSeconds'))} s and chart whether it was before or after.`,
   disagrees: (f, say) =>
-    `${say.rate(f.value('perMinute'))} a minute differs by ${say.beside(f.value('differencePerMinute'), f.value('disagreementPerMinute'))} from the ${say.rate(f.value('previousPerMinute'))} before or on the display, more than ${say.limit(f.value('disagreementPerMinute'))}: count ${say.short(f.value('fullWindowSeconds'))} s.`,
+    `${say.rate(f.value('perMinute'))} a minute differs by ${say.beside(f.value('differencePerMinute'), f.value('disagreementPerMinute'))} from the ${say.rate(f.value('previousPerMinute'))} taken before or shown by a device, more than ${say.limit(f.value('disagreementPerMinute'))}: count ${say.short(f.value('fullWindowSeconds'))} s.`,
   interrupted: (f, say) =>
     f.has('atSeconds')
       ? `The count was broken off after ${say.short(f.value('atSeconds'))} s and has no value: wait a moment and start again.`

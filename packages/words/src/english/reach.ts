@@ -4,7 +4,7 @@ export const reach = {
   plain:
     'This address is not encrypted: nothing of anybody is shown here, and nothing can be typed. Evenfall itself is at:',
   loopbackOnly:
-    'Evenfall listens on this computer only. To reach it from a phone in the same network, stop it and start it with --lan.',
+    'Evenfall listens on this computer only. To reach it from a phone in the same network, stop it (Ctrl-C) and start it with: npx evenfall serve --lan (for the invented clinic: npx evenfall serve --lan --demo).',
   addresses: 'In the network, Evenfall is at:',
   picture: 'The same address for a camera',
   pictureFirst:

@@ -11,7 +11,7 @@ const AGAIN = 'let the arm rest and take another';
  */
 export const readingsDetails = {
   'again-at-once': () =>
-    'Very low, or the person is unwell: look at the person first, and take it again by hand now, without a wait, if that delays no help.',
+    'The person is unwell, or the pressure very low: look at the person first, and take it again by hand now, without a wait, if that delays no help.',
   'more-readings': (f, say) =>
     `${taken(f, say)} and this guideline goes by ${say.short(f.value('needs'))}: ${AGAIN}.`,
   'more-readings-general': (f, say) =>
@@ -45,7 +45,7 @@ export const readingsDetails = {
   'arms-look-further': (f, say) =>
     `The arms differ by ${say.beside(Math.abs(f.value('systolicMmHg')), f.value('lookFurtherMmHg'))}, more than ${say.limit(f.value('lookFurtherMmHg'))}: measure them together if you can (in turn the difference comes out too large), and tell the clinician in charge, who looks for the reason.`,
   'recheck-at-once': () =>
-    'Very low, or the person is unwell: look at the person first, repeat by hand at once and do not wait for anything.',
+    'The person is unwell, or the pressure very low: look at the person first, repeat by hand at once and do not wait for anything.',
   'recheck-pregnancy': (f, say) =>
     `Severe in pregnancy or the weeks after: repeat within ${minutes(f, say, 'withinSeconds')} and have it seen urgently by obstetrics. Confirm with your local protocol.`,
   'recheck-severe': (f, say) =>

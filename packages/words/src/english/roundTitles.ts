@@ -24,7 +24,7 @@ export const roundTitles = {
     'nice-ng136': 'NICE NG136: the higher arm if they differ by over 15 on a repeat',
   },
   recheckReason: {
-    'recheck-at-once': 'very low, or unwell',
+    'recheck-at-once': 'unwell, or very low',
     'recheck-pregnancy': 'severe, in pregnancy or the weeks after',
     'recheck-severe': 'severe',
     'recheck-abnormal-soon': 'high by its category',

@@ -7,7 +7,7 @@ export const reach: Reworded<typeof english> = {
   plain:
     'Esta dirección no está cifrada: aquí no se muestra nada de nadie y no se puede escribir nada. Evenfall está en:',
   loopbackOnly:
-    'Evenfall escucha solo en este equipo. Para llegar desde un teléfono de la misma red, deténgalo y póngalo en marcha con --lan.',
+    'Evenfall escucha solo en este equipo. Para llegar desde un teléfono de la misma red, deténgalo (Ctrl-C) y póngalo en marcha con: npx evenfall serve --lan (para la clínica inventada: npx evenfall serve --lan --demo).',
   addresses: 'En la red, Evenfall está en:',
   picture: 'La misma dirección para una cámara',
   pictureFirst:

@@ -9,7 +9,7 @@ const AGAIN = 'deje reposar el brazo y tome otra';
 /** As in `english/readingsDetails`. */
 export const readingsDetails: Reworded<typeof english> = {
   'again-at-once': () =>
-    'Muy baja, o la persona se encuentra mal: mire primero a la persona y tómela de nuevo a mano ya, sin esperar, si eso no retrasa la ayuda.',
+    'La persona se encuentra mal, o la presión es muy baja: mire primero a la persona y tómela de nuevo a mano ya, sin esperar, si eso no retrasa la ayuda.',
   'more-readings': (f, say) =>
     `${taken(f, say)} y esta guía se basa en ${say.short(f.value('needs'))}: ${AGAIN}.`,
   'more-readings-general': (f, say) =>
@@ -43,7 +43,7 @@ export const readingsDetails: Reworded<typeof english> = {
   'arms-look-further': (f, say) =>
     `Los brazos difieren en ${say.beside(Math.abs(f.value('systolicMmHg')), f.value('lookFurtherMmHg'))}, más de ${say.limit(f.value('lookFurtherMmHg'))}: mídalos a la vez si puede (por turnos la diferencia sale demasiado grande) y comuníquelo al profesional responsable, que busca la causa.`,
   'recheck-at-once': () =>
-    'Muy baja, o la persona se encuentra mal: mire primero a la persona, repita a mano enseguida y no espere a nada.',
+    'La persona se encuentra mal, o la presión es muy baja: mire primero a la persona, repita a mano enseguida y no espere a nada.',
   'recheck-pregnancy': (f, say) =>
     `Grave en el embarazo o las semanas siguientes: repita antes de ${minutes(f, say, 'withinSeconds')} y que obstetricia la vea con urgencia. Confírmelo con su protocolo local.`,
   'recheck-severe': (f, say) =>

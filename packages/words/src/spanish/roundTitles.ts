@@ -80,7 +80,7 @@ export const roundTitles: Reworded<typeof english> = {
     'child-low-oxygen': 'Saturación de oxígeno baja en la infancia',
   },
   recheckReason: {
-    'recheck-at-once': 'muy baja, o se encuentra mal',
+    'recheck-at-once': 'se encuentra mal, o muy baja',
     'recheck-pregnancy': 'grave, en el embarazo o las semanas siguientes',
     'recheck-severe': 'grave',
     'recheck-abnormal-soon': 'alta por su categoría',

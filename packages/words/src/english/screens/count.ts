@@ -71,7 +71,8 @@ export const count = {
   range: 'Likely range',
   rangeOfComputed: (f: { perMinute: number }, say: Say) =>
     `Likely range of the computed ${say.rate(f.perMinute)}:`,
-  rangeSays: 'What the counting alone allows. The same person also changes from minute to minute.',
+  rangeSays:
+    'This range is what the counting alone allows. The same person also changes from minute to minute.',
   changeNumber: 'Change the number',
   remove: 'Remove',
   removed: (f: { text: string }) => `Removed: ${f.text}.`,

@@ -39,7 +39,7 @@ export const equipment = {
   doubts: 'Readings in doubt',
   doubtOpen: (f: { check: string; failed: string }) => `${f.check} failed on ${f.failed}.`,
   doubtSince: (f: Text) => `It was last good on ${f.text}.`,
-  doubtNever: 'It was never good before, so every reading counts.',
+  doubtNever: 'It was never good before, so every reading taken with it is in doubt.',
   doubtUntil: (f: Text) => `It was repaired or good again on ${f.text}.`,
   doubtCount: (f: { readings: number; people: number }, say: Say) =>
     `${say.counted(f.readings, READINGS)} of ${say.counted(f.people, PEOPLE)} in between:`,

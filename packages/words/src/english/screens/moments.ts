@@ -16,7 +16,7 @@ export const moments = {
   how: 'Touch anywhere, or use a clicker, a pedal or the space bar.',
   soFar: (f: { touches: number }, say: Say) => `${say.counted(f.touches, TOUCHES)} so far`,
   undo: 'Take one back',
-  untimed: 'Without times',
+  untimed: 'Read without times',
   readGauge: 'Read the gauge',
   notRead: 'not read yet',
   isAt: (f: { mmHg: number }, say: Say) => `${say.short(f.mmHg)} mmHg`,

@@ -25,7 +25,7 @@ export const pressure = {
   lie: 'lies on the back',
   'lie-left': 'lies on the left side',
   stand: 'stands',
-  site: 'The cuff is on',
+  site: 'Where the cuff sits',
   'upper-arm': 'the upper arm',
   forearm: 'the forearm',
   wrist: 'the wrist',

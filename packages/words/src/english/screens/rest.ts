@@ -27,9 +27,11 @@ export const rest = {
     `Rest not waited for after ${long(f.seconds, say)} of ${long(f.neededSeconds, say)}: ${f.text}.`,
 } as const;
 
-/** Whole minutes as such, anything else in seconds. */
+/** As it is said: whole minutes, seconds, or both. */
 function long(seconds: number, say: Say): string {
-  return seconds >= 60 && seconds % 60 === 0
-    ? say.counted(seconds / 60, MINUTES)
-    : say.counted(Math.floor(seconds), SECONDS);
+  const minutes = Math.floor(seconds / 60);
+  const rest = Math.floor(seconds) % 60;
+  if (minutes === 0) return say.counted(rest, SECONDS);
+  const whole = say.counted(minutes, MINUTES);
+  return rest === 0 ? whole : `${whole} and ${say.counted(rest, SECONDS)}`;
 }

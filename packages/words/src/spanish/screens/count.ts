@@ -67,7 +67,8 @@ export const count: Reworded<typeof english> = {
   oneMore: (f, say) => `Uno más o uno menos la habría cambiado en ${say.short(f.perMinute)}.`,
   range: 'Intervalo probable',
   rangeOfComputed: (f, say) => `Intervalo probable de lo calculado, ${say.rate(f.perMinute)}:`,
-  rangeSays: 'Lo que permite el recuento por sí solo. Además, la misma persona cambia de un minuto a otro.',
+  rangeSays:
+    'Este intervalo es lo que permite el recuento por sí solo. Además, la misma persona cambia de un minuto a otro.',
   changeNumber: 'Cambiar el número',
   remove: 'Quitar',
   removed: (f) => `Quitado: ${f.text}.`,

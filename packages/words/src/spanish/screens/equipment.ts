@@ -38,7 +38,7 @@ export const equipment: Reworded<typeof english> = {
   doubts: 'Lecturas en duda',
   doubtOpen: (f) => `${f.check}: falló el ${f.failed}.`,
   doubtSince: (f) => `Estuvo bien por última vez el ${f.text}.`,
-  doubtNever: 'Antes nunca estuvo bien, así que cuenta cada lectura.',
+  doubtNever: 'Antes nunca estuvo bien, así que toda lectura tomada con él está en duda.',
   doubtUntil: (f) => `Se reparó o volvió a estar bien el ${f.text}.`,
   doubtCount: (f, say) =>
     `${say.counted(f.readings, READINGS)} de ${say.counted(f.people, PEOPLE)} entre medias:`,

@@ -15,7 +15,7 @@ export const moments: Reworded<typeof english> = {
   how: 'Toque en cualquier sitio, o use un pulsador, un pedal o la barra espaciadora.',
   soFar: (f, say) => `${say.counted(f.touches, TOUCHES)} hasta ahora`,
   undo: 'Retirar uno',
-  untimed: 'Sin tiempos',
+  untimed: 'Leer sin tiempos',
   readGauge: 'Lea el manómetro',
   notRead: 'todavía sin leer',
   isAt: (f, say) => `${say.short(f.mmHg)} mmHg`,

@@ -24,7 +24,7 @@ export const pressure: Reworded<typeof english> = {
   lie: 'acostada boca arriba',
   'lie-left': 'acostada sobre el lado izquierdo',
   stand: 'de pie',
-  site: 'El manguito está en',
+  site: 'Dónde está el manguito',
   'upper-arm': 'el brazo',
   forearm: 'el antebrazo',
   wrist: 'la muñeca',

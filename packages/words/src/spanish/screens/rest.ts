@@ -27,9 +27,11 @@ export const rest: Reworded<typeof english> = {
     `No se esperó al reposo tras ${long(f.seconds, say)} de ${long(f.neededSeconds, say)}: ${f.text}.`,
 };
 
-/** Whole minutes as such, anything else in seconds. */
+/** As it is said: whole minutes, seconds, or both. */
 function long(seconds: number, say: Say): string {
-  return seconds >= 60 && seconds % 60 === 0
-    ? say.counted(seconds / 60, MINUTES)
-    : say.counted(Math.floor(seconds), SECONDS);
+  const minutes = Math.floor(seconds / 60);
+  const rest = Math.floor(seconds) % 60;
+  if (minutes === 0) return say.counted(rest, SECONDS);
+  const whole = say.counted(minutes, MINUTES);
+  return rest === 0 ? whole : `${whole} y ${say.counted(rest, SECONDS)}`;
 }

@@ -152,6 +152,29 @@ describe('a row that cannot be read is refused by its line and heading, and the 
     expect(bent(from, to).reported).toHaveLength(5);
   });
 
+  test('a row that says nobody, or that was cut, does not take the file with it', () => {
+    expect(places(PERSON, '')).toEqual(['2 person missing']);
+    expect(bent(PERSON, '').reported).toHaveLength(5);
+    const more = read(`${TABLE}evenfall-chart-3,cut\r\n`);
+    expect(more.refused).toMatchObject([{ line: 9, code: 'contradicts', figures: { cells: 2 } }]);
+    expect(more.reported).toHaveLength(6);
+  });
+
+  test('lines of separators alone, as a spreadsheet leaves them under a table, are no rows', () => {
+    const heading = TABLE.split('\r\n', 1)[0] ?? '';
+    const empty = ','.repeat(heading.split(',').length - 1);
+    const more = read(`${TABLE}${empty}\r\n,,,\r\n`);
+    expect([more.reported.length, more.refused]).toEqual([6, []]);
+  });
+
+  test('what stands on any row of it stands on the file', () => {
+    const [heading, first = '', ...others] = TABLE.split('\r\n');
+    expect(first).toContain('evenfall-chart-3,,');
+    const last = others.findLastIndex((line) => line.startsWith('evenfall-chart-3,,'));
+    const marked = others.with(last, (others[last] ?? '').replace('-3,,', '-3,INVENTED,'));
+    expect(read([heading, first, ...marked].join('\r\n')).notices).toEqual(['INVENTED']);
+  });
+
   test('45.0 is still a temperature, and 300 a pressure', () => {
     expect(places('38.1', '45')).toEqual([]);
     expect(places('148', '300')).toEqual([]);

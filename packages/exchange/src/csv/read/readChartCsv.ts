@@ -24,8 +24,8 @@ const NEEDED = ['schema', 'person', 'entry', 'sign', 'standing', 'measuredAt'] a
  * Reads a table that `evenfall export --as csv` wrote, also after a spreadsheet saved it. A row holds no evidence, so
  * its value is one from elsewhere. Rows that were replaced, or that say what was not done, are passed over and counted.
  *
- * Errors: no heading that can be used, a newer schema, rows of several people. A row that cannot be read is in
- * `refused` with its line and heading, and the rest is read all the same.
+ * Errors: no heading that can be used, rows of several people. A row that cannot be read, is of nobody or has a newer
+ * schema is in `refused` with its line and heading, and the rest is read all the same.
  */
 export function readChartCsv(text: string): Parsed<ReadChartCsv> {
   const table = readTable(text);
@@ -33,8 +33,12 @@ export function readChartCsv(text: string): Parsed<ReadChartCsv> {
   const [heading, ...records] = table.value.records;
   const wrong = wrongHeading(heading);
   if (heading === undefined || wrong.length > 0) return { ok: false, refusals: wrong };
-  const rows = records.map((record) => new Row(record, heading.cells, table.value));
-  const persons = new Set(rows.map((row) => row.text('person')));
+  const rows = records
+    .map((record) => new Row(record, heading.cells, table.value))
+    .filter((row) => !row.isEmpty());
+  // A row that is cut, or says nobody, is one bad row: whom the file is of the others say.
+  const shaped = rows.filter((row) => row.cells.length === heading.cells.length);
+  const persons = new Set(shaped.flatMap((row) => row.text('person') ?? []));
   const [person = null] = persons;
   if (person === null || persons.size > 1) {
     const refused = refusal('person', person === null ? 'missing' : 'contradicts', 'one-subject', null);
@@ -50,6 +54,7 @@ export function readChartCsv(text: string): Parsed<ReadChartCsv> {
     const newer = row.newerSchema();
     if (newer !== null) refused.push(newer);
     else if (row.cells.length !== heading.cells.length) refused.push(row.misshapen(heading.cells.length));
+    else if (row.text('person') === null) refused.push(row.ofNobody());
     else {
       const why = passedOverBecause(row);
       if (why !== null) pass(why);
@@ -60,13 +65,15 @@ export function readChartCsv(text: string): Parsed<ReadChartCsv> {
       }
     }
   }
-  const [first] = rows;
+  const said = (heading: string) => shaped.flatMap((row) => row.text(heading) ?? []);
   return {
     ok: true,
     value: {
       person,
-      birthDate: first?.text('birthDate') ?? null,
-      notices: (first?.text('notice') ?? '').split(' ').filter((notice) => notice !== ''),
+      birthDate: said('birthDate')[0] ?? null,
+      notices: [...new Set(said('notice').flatMap((notice) => notice.split(' ')))].filter(
+        (one) => one !== '',
+      ),
       reported,
       refused,
       passedOver,
@@ -220,6 +227,16 @@ class Row {
       line: this.line,
       figures,
     });
+  }
+
+  /** A line of separators alone, as spreadsheets leave them under a table. */
+  isEmpty(): boolean {
+    return this.cells.every((cell) => cell.trim() === '');
+  }
+
+  /** A row of nobody is of nobody's chart. */
+  ofNobody(): Refusal {
+    return refusal('person', 'missing', 'one-subject', null, { line: this.line });
   }
 
   /** A row of another width: a delimiter within a cell, or a line that was cut. */

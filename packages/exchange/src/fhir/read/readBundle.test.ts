@@ -220,6 +220,44 @@ describe('what cannot be read is refused by its place, and the rest is kept', ()
     ]);
   });
 
+  test('one value that says nobody: that one alone', () => {
+    expect(refusedOf(bent(sketches.heard, { subject: undefined }))).toEqual(['/subject missing']);
+  });
+
+  test('one person who is said by address and by type and id is one person', () => {
+    const { reported, refused } = read(
+      sketches.heard,
+      bent(sketches.pulse, { subject: { reference: 'Patient/p' } }),
+    );
+    expect([reported.length, refused]).toEqual([2, []]);
+  });
+
+  // FHIR R4, References: `Reference.identifier` and `display` name who has no address; `#id` is contained in its resource.
+  const mallow = { resourceType: 'Patient', id: 'x', birthDate: '1944-01-01' };
+  const sorrel = { resourceType: 'Patient', id: 'x', birthDate: '1988-08-08' };
+  test.each([
+    ['identifiers', { subject: { identifier: { value: 'A' } } }, { subject: { identifier: { value: 'B' } } }],
+    ['words', { subject: { display: 'Mallow' } }, { subject: { display: 'Sorrel' } }],
+    [
+      'contained ones of one id',
+      { subject: { reference: '#x' }, contained: [mallow] },
+      { subject: { reference: '#x' }, contained: [sorrel] },
+    ],
+  ])('two people by %s are two people', (_, one, other) => {
+    const both = read(bent(sketches.heard, one), bent(sketches.pulse, other));
+    expect(both.reported).toEqual([]);
+    expect(both.refused.map(({ code }) => code)).toEqual(['contradicts', 'contradicts']);
+    const same = read(bent(sketches.heard, one), bent(sketches.pulse, one));
+    expect([same.reported.length, same.refused]).toEqual([2, []]);
+  });
+
+  test('the birth date is that of whom the values are of, not of whoever stands first', () => {
+    const second = { resourceType: 'Patient', id: 'q', birthDate: '1971-07-17' };
+    const subject = { reference: 'Patient/q' };
+    expect(read(second, bent(sketches.pulse, { subject })).birthDate).toBe('1971-07-17');
+    expect(read(sketches.pulse, second).birthDate).toBe('1950-12-31');
+  });
+
   test.each([null, [], 'text', 1, {}, { resourceType: 'Patient' }])('what is no bundle: %j', (input) => {
     expect(readBundle(input)).toMatchObject({ ok: false, refusals: [{ field: '/resourceType' }] });
   });

@@ -50,15 +50,15 @@ export function readBundle(input: unknown): Parsed<ReadBundle> {
   const others = placed.filter(
     ({ resource }) => resource.resourceType === 'Observation' && !isCovered(resource, covered),
   );
-  const subject = oneSubject(others, refused);
+  const patients = of(placed, 'Patient');
+  const valued = others.filter(({ resource }) => !isPanel(resource));
+  const { subject, read: ofOne } = ofOneSubject(valued, patients, refused);
   const reported: Reported[] = [];
-  for (const { resource, at } of subject === 'several' ? [] : others) {
-    if (isPanel(resource)) continue;
+  for (const { resource, at } of ofOne) {
     const read = readObservation(resource, at, (reference) => nameIn(placed, reference));
     if (read.ok) reported.push(read.value);
     else refused.push(...read.refusals);
   }
-  const patients = placed.filter(({ resource }) => resource.resourceType === 'Patient');
   return {
     ok: true,
     value: {
@@ -70,8 +70,7 @@ export function readBundle(input: unknown): Parsed<ReadBundle> {
       }),
       identity: patients.map(({ resource }) => ownIdentity(resource)).find((one) => one !== null) ?? null,
       reported,
-      birthDate:
-        patients.map(({ resource }) => textIn(resource, 'birthDate')).find((one) => one !== null) ?? null,
+      birthDate: textIn(subject ?? patients[0]?.resource ?? {}, 'birthDate'),
       notices: noticesIn(bundle),
       isTestData: [bundle, ...placed.map(({ resource }) => resource)].some(isTestData),
       refused,
@@ -126,13 +125,51 @@ function isPanel(resource: Json): boolean {
   return codesIn(resource.code, SYSTEMS.loinc).includes(PANEL_CODE);
 }
 
-/** Values of several people in one file are nobody's chart: all of them are refused. */
-function oneSubject(others: readonly Placed[], refused: Refusal[]): 'one' | 'several' {
-  const subjects = others.map(({ resource }) => textIn(objectIn(resource, 'subject') ?? {}, 'reference'));
-  if (new Set(subjects).size <= 1) return 'one';
-  for (const [index, { at }] of others.entries())
-    refused.push(refusal(`${at}/subject`, 'contradicts', 'one-subject', subjects[index]));
-  return 'several';
+/** Those values of a bundle that are of somebody, with who that is where the bundle has them. */
+type OfOne = { readonly subject: Json | null; readonly read: readonly Placed[] };
+
+/**
+ * Values of several people in one file are nobody's chart: all of them are refused. One that says nobody is refused
+ * alone, since it may be anybody's.
+ */
+function ofOneSubject(valued: readonly Placed[], patients: readonly Placed[], refused: Refusal[]): OfOne {
+  const all = valued.map((one) => ({ one, who: subjectOf(one.resource, patients) }));
+  for (const { one, who } of all)
+    if (who === null) refused.push(refusal(`${one.at}/subject`, 'missing', 'one-subject', null));
+  const named = all.flatMap(({ one, who }) => (who === null ? [] : [{ one, who }]));
+  if (new Set(named.map(({ who }) => who.name)).size <= 1)
+    return { subject: named[0]?.who.patient ?? null, read: named.map(({ one }) => one) };
+  for (const { one, who } of named)
+    refused.push(refusal(`${one.at}/subject`, 'contradicts', 'one-subject', who.said));
+  return { subject: null, read: [] };
+}
+
+type Subject = { readonly name: string; readonly said: string; readonly patient: Json | null };
+
+/**
+ * Who a value is of, by one name whichever way it is said: a Patient of the bundle by address or by type and id, one
+ * that the value contains, somebody by an address, an identifier or in words. Null for nobody.
+ */
+function subjectOf(resource: Json, patients: readonly Placed[]): Subject | null {
+  const subject = objectIn(resource, 'subject') ?? {};
+  const reference = textIn(subject, 'reference');
+  const within = listIn(resource, 'contained').map(asObject);
+  const contained = within.find(({ id }) => reference !== null && reference === `#${String(id)}`);
+  if (contained !== undefined)
+    return { name: JSON.stringify(contained), said: reference ?? '', patient: contained };
+  const at = patients.findIndex(({ resource: patient, fullUrl }) => {
+    const local = `Patient/${String(patient.id)}`;
+    return reference !== null && (reference === fullUrl || reference === local);
+  });
+  if (at >= 0) return { name: `entry ${at}`, said: reference ?? '', patient: patients[at]?.resource ?? null };
+  const said = reference ?? identifierText(subject) ?? textIn(subject, 'display');
+  return said === null ? null : { name: said, said, patient: null };
+}
+
+function identifierText(subject: Json): string | null {
+  const identifier = objectIn(subject, 'identifier') ?? {};
+  const value = textIn(identifier, 'value');
+  return value === null ? null : `${textIn(identifier, 'system') ?? ''}|${value}`;
 }
 
 /** What a bundle calls whoever a reference leads to, by full address or by type and id. */

@@ -115,3 +115,36 @@ test('a round that a full browser did not take is lost neither by another tab no
   expect(roundsIn(two)).toEqual(['of-another-tab', 'signed-while-full']);
   expect(roundsIn(createStore(shelf, () => 'device-3'))).toEqual(['of-another-tab', 'signed-while-full']);
 });
+
+test('what cannot be read and cannot be put aside, since the browser is full, stays where it is', () => {
+  const newer = `{"version":4,"device":"d","waiting":["${'a signed round '.repeat(100)}"]}`;
+  const shelf = fullShelf();
+  shelf.texts[SHELF_KEY] = newer;
+  let isFull = true;
+  const refusesAside: Shelf = {
+    getItem: shelf.getItem,
+    // Nothing more fits beside it; in its place would fit what is shorter.
+    setItem: (key, text) => {
+      if (isFull && key !== SHELF_KEY) throw new Error('quota');
+      shelf.setItem(key, text);
+    },
+  };
+  const store = createStore(refusesAside, () => 'device-1');
+  store.change(signs('signed-meanwhile'));
+  expect(shelf.texts[SHELF_KEY]).toBe(newer);
+  expect([store.get().isKeeping, roundsIn(store)]).toEqual([false, ['signed-meanwhile']]);
+  // Room again: what was there goes aside, and what this page has is kept.
+  isFull = false;
+  store.change(chooses('ana'));
+  expect(shelf.texts[`${SHELF_KEY}.unread`]).toBe(newer);
+  expect(roundsIn(createStore(shelf, () => 'device-2'))).toEqual(['signed-meanwhile']);
+});
+
+test('what was put aside before is not overwritten by what is put aside next', () => {
+  const shelf = shelfOf({ [SHELF_KEY]: '{"version":4,"first"' });
+  createStore(shelf, () => 'device-1');
+  shelf.texts[SHELF_KEY] = '{"version":4,"second"';
+  createStore(shelf, () => 'device-1');
+  const aside = Object.entries(shelf.texts).filter(([key]) => key !== SHELF_KEY);
+  expect(aside.map(([, text]) => text).sort()).toEqual(['{"version":4,"first"', '{"version":4,"second"']);
+});

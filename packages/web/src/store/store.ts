@@ -38,7 +38,8 @@ export function shelfKeyOf(account: string | null): string {
  * @param key where on the shelf: what one account keeps, another never sees
  *
  * Errors: none thrown. A shelf that refuses leaves `isKeeping` false; what cannot be read is put aside, unread,
- * under a key of its own, never overwritten.
+ * under a key of its own, never overwritten. While a full shelf cannot take it aside it stays where it is, and this
+ * page keeps nothing there.
  */
 export function createStore(
   shelf: Shelf | null,
@@ -48,6 +49,8 @@ export function createStore(
 ): Store {
   const listeners = new Set<() => void>();
   let text: string | null = null;
+  /** Whether the shelf has something that is neither read nor put aside. */
+  let isBarred = false;
   let state: State = { kept: freshKept(device()), known, isKeeping: true };
 
   function fromShelf(): Kept | null {
@@ -55,7 +58,7 @@ export function createStore(
       const found = shelf?.getItem(key) ?? null;
       if (found === text) return state.kept;
       const kept = readKept(found);
-      if (kept === null && found !== null) shelf?.setItem(`${key}.unread`, found);
+      isBarred = kept === null && found !== null && !(shelf !== null && putAside(shelf, key, found));
       if (kept !== null) text = found;
       return kept;
     } catch {
@@ -66,7 +69,7 @@ export function createStore(
   function toShelf(kept: Kept): boolean {
     try {
       const written = JSON.stringify(kept);
-      if (shelf === null) return false;
+      if (shelf === null || isBarred) return false;
       shelf.setItem(key, written);
       text = written;
       return true;
@@ -109,4 +112,22 @@ export function createStore(
       become({ ...next, isKeeping });
     },
   };
+}
+
+/** How much that cannot be read is kept aside at most, each in a place of its own. Source: decision of this project. */
+const MOST_ASIDE = 20;
+
+/** Puts aside what cannot be read, beside what was put aside before; false where the shelf does not take it. */
+function putAside(shelf: Shelf, key: string, found: string): boolean {
+  try {
+    for (let at = 1; at <= MOST_ASIDE; at += 1) {
+      const place = at === 1 ? `${key}.unread` : `${key}.unread.${at}`;
+      const there = shelf.getItem(place);
+      if (there === null) shelf.setItem(place, found);
+      if (there === null || there === found) return true;
+    }
+    return false;
+  } catch {
+    return false;
+  }
 }

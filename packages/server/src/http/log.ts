@@ -1,6 +1,7 @@
 import { createMiddleware } from 'hono/factory';
 import { matchedRoutes } from 'hono/route';
 import type { Deleted } from '../store/endClassSession.js';
+import type { AccountLine } from './accountLog.js';
 
 /** One finished request. It holds the route's pattern, never a path: no name, number or id of anybody. */
 export type RequestLine = {
@@ -21,14 +22,7 @@ export type ClassEndedLine = {
   readonly personsKept: number;
 };
 
-/** Somebody was not let in; `ended` where a sign-in was ended by too many wrong PINs. */
-export type SignInRefusedLine = {
-  readonly event: 'sign-in-refused';
-  readonly by: 'pass-phrase' | 'pin';
-  readonly ended: boolean;
-};
-
-export type LogLine = RequestLine | ClassEndedLine | SignInRefusedLine;
+export type LogLine = RequestLine | ClassEndedLine | AccountLine;
 
 /** All that the log says of an ended class session. */
 export function classEnded(by: ClassEndedLine['by'], { deleted, kept }: Deleted): ClassEndedLine {

@@ -212,6 +212,31 @@ describe.each([
     );
   });
 
+  // OWASP ASVS 4.0.3, 3.2.1 (from memory): a new session token at each authentication.
+  test('a device that is taken over by PIN gets a new cookie, and the one before opens nothing to anybody', async () => {
+    await signIn('ines');
+    await signIn('wren');
+    const before = clinic.cookie;
+    const over = await clinic.send('POST', '/api/sign-in/take-over', { account: ines, pin: '4826' });
+    const after = clinic.cookie;
+    expect(over.headers.getSetCookie()[0]).toMatch(/HttpOnly/i);
+    expect(after).not.toBe(before);
+    expect((await clinic.chart(person)).status).toBe(200);
+    // Everybody who signed in here came along.
+    expect((await state()).here).toHaveLength(2);
+    clinic.cookie = before;
+    expect((await clinic.chart(person)).status).toBe(401);
+    expect((await state()).here).toEqual([]);
+    expect((await clinic.send('POST', '/api/sign-in/take-over', { account: wren, pin: '4826' })).status).toBe(
+      401,
+    );
+    clinic.cookie = after;
+    // A wrong PIN renews nothing.
+    await clinic.send('POST', '/api/sign-in/take-over', { account: wren, pin: '0000' });
+    expect(clinic.cookie).toBe(after);
+    expect((await clinic.chart(person)).status).toBe(200);
+  });
+
   test('five wrong PINs end the sign-in: then even the right one opens nothing', async () => {
     await signIn('ines');
     await clinic.send('POST', '/api/sign-in/lock', {});

@@ -3,7 +3,7 @@ import { type Refusal, refusal } from '@evenfall/clinical';
 import type { OpenAPIHono } from '@hono/zod-openapi';
 import type { Context } from 'hono';
 import { deleteCookie, setCookie } from 'hono/cookie';
-import { keepOwnPhrase, keepPin, needsSignIn } from '../signIn/accounts.js';
+import { keepOwnPhrase, keepPin, needsSignIn, readAccount } from '../signIn/accounts.js';
 import { SIGN_IN } from '../signIn/figures.js';
 import { findToSignIn } from '../signIn/findToSignIn.js';
 import { countGuess, forgetGuesses } from '../signIn/guesses.js';
@@ -18,6 +18,7 @@ import {
   signOutElsewhere,
   takeOver,
 } from '../signIn/signIns.js';
+import { accountLog } from './accountLog.js';
 import { problemAnswer } from './problems.js';
 import { cookieName, tokenOf } from './signedIn.js';
 import type { World } from './world.js';
@@ -25,6 +26,7 @@ import type { World } from './world.js';
 /** Signing in and out, locking, taking a device over by PIN, choosing one's own secrets. */
 export function signInRoutes(app: OpenAPIHono, world: World): void {
   const { db, site, now } = world;
+  const log = accountLog(world.log, now);
 
   app.openapi(ROUTES.readSignIn, async (c) => c.json(await stateOf(tokenOf(c, site().id)), 200));
 
@@ -34,19 +36,25 @@ export function signInRoutes(app: OpenAPIHono, world: World): void {
       const token = await signIn(db, site().id, found, tokenOf(c, site().id), now());
       if (token === null) return wrongSecret(c, '/passPhrase', 'right-pass-phrase');
       giveCookie(c, token);
+      log({ event: 'signed-in', by: 'pass-phrase', account: found.id });
       return c.json(await stateOf(token), 200);
     })) as never;
   });
 
   app.openapi(ROUTES.signOut, async (c) => {
     const token = tokenOf(c, site().id);
-    if (token !== null && !(await signOut(db, site().id, token))) takeCookie(c);
+    if (token !== null) {
+      const { account, isLeft } = await signOut(db, site().id, token);
+      if (!isLeft) takeCookie(c);
+      if (account !== null) log({ event: 'signed-out', account });
+    }
     return c.json(await stateOf(token), 200);
   });
 
   app.openapi(ROUTES.lockDevice, async (c) => {
     const token = tokenOf(c, site().id);
-    if (token !== null) await lock(db, site().id, token);
+    const account = token === null ? null : await lock(db, site().id, token);
+    if (account !== null) log({ event: 'device-locked', account });
     return c.json(await stateOf(token), 200);
   });
 
@@ -56,9 +64,16 @@ export function signInRoutes(app: OpenAPIHono, world: World): void {
     const { account, pin } = c.req.valid('json');
     return (await unlessBusy(c, async () => {
       const outcome = await takeOver(db, site().id, token, account, pin, now());
-      if (outcome === 'taken') return c.json(await stateOf(token), 200);
-      world.log({ event: 'sign-in-refused', by: 'pin', ended: outcome === 'ended' });
-      return wrongSecret(c, '/pin', outcome === 'ended' ? 'pass-phrase-again' : 'right-pin');
+      if (outcome.is === 'taken') {
+        giveCookie(c, outcome.token);
+        log({ event: 'signed-in', by: 'pin', account });
+        return c.json(await stateOf(outcome.token), 200);
+      }
+      const why = outcome.is;
+      // Whose id was only typed here may be nobody's.
+      const known = await readAccount(db, site().id, account);
+      log({ event: 'sign-in-refused', by: 'pin', why, account: known?.id ?? null });
+      return wrongSecret(c, '/pin', why === 'ended' ? 'pass-phrase-again' : 'right-pin');
     })) as never;
   });
 
@@ -74,6 +89,7 @@ export function signInRoutes(app: OpenAPIHono, world: World): void {
       if (!(await keepOwnPhrase(db, site().id, found, passPhrase)))
         return wrongSecret(c, '/old', 'right-pass-phrase');
       if (token !== null) await signOutElsewhere(db, site().id, found.id, token);
+      log({ event: 'account-changed', account: found.id, by: found.id, what: ['pass-phrase'] });
       return c.json(await stateOf(token), 200);
     })) as never;
   });
@@ -87,6 +103,7 @@ export function signInRoutes(app: OpenAPIHono, world: World): void {
     return (await checked(c, asker.signIn, passPhrase, async (found) => {
       if (!(await keepPin(db, site().id, found, pin)))
         return wrongSecret(c, '/passPhrase', 'right-pass-phrase');
+      log({ event: 'account-changed', account: found.id, by: found.id, what: ['pin'] });
       return c.json(await stateOf(tokenOf(c, site().id)), 200);
     })) as never;
   });
@@ -102,6 +119,7 @@ export function signInRoutes(app: OpenAPIHono, world: World): void {
     };
   }
 
+  type Tried = { readonly wait: number; readonly found: Checked | null; readonly account: string | null };
   type Then = (found: Checked) => Promise<Response>;
 
   /** Goes on with whoever has that name and that pass phrase; a try too many is told when to come back. */
@@ -116,10 +134,13 @@ export function signInRoutes(app: OpenAPIHono, world: World): void {
     return await unlessBusy(c, async () => {
       // On the way in nobody is known yet; every other route that asks for a pass phrase is of somebody signed in.
       const lane = c.get('asker') === undefined ? 'stranger' : 'known';
-      const { wait, found } = await inTurn(lane, () => tryPhrase(name, phrase));
-      if (wait > 0) return tooOften(c, wait);
+      const { wait, found, account } = await inTurn(lane, () => tryPhrase(name, phrase));
+      if (wait > 0) {
+        log({ event: 'sign-in-refused', by: 'pass-phrase', why: 'too-often', account });
+        return tooOften(c, wait);
+      }
       if (found === null) {
-        world.log({ event: 'sign-in-refused', by: 'pass-phrase', ended: false });
+        log({ event: 'sign-in-refused', by: 'pass-phrase', why: 'wrong', account });
         return wrongSecret(c, at, 'right-pass-phrase');
       }
       await forgetGuesses(db, site().id, name);
@@ -127,12 +148,13 @@ export function signInRoutes(app: OpenAPIHono, world: World): void {
     });
   }
 
-  /** Counts a try and looks at it; nothing is counted of one that never got its turn. */
-  async function tryPhrase(name: string, phrase: string): Promise<{ wait: number; found: Checked | null }> {
+  /** Counts a try and looks at it; nothing is counted of one that never got its turn. `account` is whose name it was. */
+  async function tryPhrase(name: string, phrase: string): Promise<Tried> {
     const wait = await countGuess(db, site().id, name, now());
-    if (wait > 0) return { wait, found: null };
+    if (wait > 0) return { wait, found: null, account: null };
     const found = await findToSignIn(db, site().id, name);
-    return { wait, found: (await isSecret(phrase, found?.phrase ?? null)) ? found : null };
+    const isRight = await isSecret(phrase, found?.phrase ?? null);
+    return { wait, found: isRight ? found : null, account: found?.id ?? null };
   }
 
   function giveCookie(c: Context, token: string): void {

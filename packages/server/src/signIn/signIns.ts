@@ -137,18 +137,31 @@ export async function signIn(
   });
 }
 
-/** Nobody acts on the device until a PIN or a pass phrase is given. */
-export async function lock(db: Db, site: string, token: string): Promise<void> {
-  await db
+/** Nobody acts on the device until a PIN or a pass phrase is given. Answers which account it was locked for; null for none. */
+export async function lock(db: Db, site: string, token: string): Promise<string | null> {
+  const row = await db
     .updateTable('sign_in')
     .set({ is_current: false })
     .where('site', '=', site)
     .where('device', '=', hashed(token))
-    .execute();
+    .where('is_current', '=', true)
+    .returning('account')
+    .executeTakeFirst();
+  return row?.account ?? null;
 }
 
+/** What comes of a PIN: the device is taken over under a new token, the PIN was wrong, or the sign-in is over. */
+export type TakenOver =
+  | { readonly is: 'taken'; readonly token: string }
+  | { readonly is: 'wrong' }
+  | { readonly is: 'ended' };
+
+const WRONG: TakenOver = { is: 'wrong' };
+const ENDED: TakenOver = { is: 'ended' };
+
 /**
- * Somebody whose pass phrase was given on this device takes it over by PIN. Each wrong PIN is counted before it is looked
+ * Somebody whose pass phrase was given on this device takes it over by PIN. The device gets a new token; the old one opens
+ * nothing any more. Each wrong PIN is counted before it is looked
  * at; one too many ends the sign-in, and the pass phrase is asked for again.
  *
  * Errors: `Busy`; then nothing was counted.
@@ -160,10 +173,10 @@ export async function takeOver(
   account: string,
   pin: string,
   now: Date,
-): Promise<'taken' | 'wrong' | 'ended'> {
+): Promise<TakenOver> {
   // Whoever never gave a pass phrase here waits in no queue.
   const { here } = await onDevice(db, site, token, now);
-  if (!here.some((one) => one.account === account && one.hasPin)) return 'ended';
+  if (!here.some((one) => one.account === account && one.hasPin)) return ENDED;
   return await inTurn('known', () => tryPin(db, site, token, account, pin, now));
 }
 
@@ -174,7 +187,7 @@ async function tryPin(
   account: string,
   pin: string,
   now: Date,
-): Promise<'taken' | 'wrong' | 'ended'> {
+): Promise<TakenOver> {
   const device = hashed(token);
   const row = await db
     .updateTable('sign_in')
@@ -189,30 +202,47 @@ async function tryPin(
     .where('account.closed_at', 'is', null)
     .returning(['sign_in.wrong_pins', 'account.pin'])
     .executeTakeFirst();
-  if (row === undefined || row.pin === null) return 'ended';
+  if (row === undefined || row.pin === null) return ENDED;
   if (row.wrong_pins > SIGN_IN.wrongPinsAtMost) return await ended(db, site, device, account);
   if (!(await isSecret(pin, row.pin)))
-    return row.wrong_pins === SIGN_IN.wrongPinsAtMost ? await ended(db, site, device, account) : 'wrong';
-  await db.transaction().execute(async (tx) => {
-    const ofDevice = tx.updateTable('sign_in').where('site', '=', site).where('device', '=', device);
-    await ofDevice.set({ is_current: false }).execute();
-    await ofDevice
+    return row.wrong_pins === SIGN_IN.wrongPinsAtMost ? await ended(db, site, device, account) : WRONG;
+  const next = newToken();
+  const renewed = hashed(next);
+  return await db.transaction().execute(async (tx) => {
+    const moved = await tx
+      .updateTable('sign_in')
+      .set({ device: renewed, is_current: false })
+      .where('site', '=', site)
+      .where('device', '=', device)
+      .returning('account')
+      .execute();
+    // Of two at once the first has the device, and the other's token is none any more.
+    if (!moved.some((one) => one.account === account)) return ENDED;
+    await tx
+      .updateTable('sign_in')
       .set({ is_current: true, wrong_pins: 0, seen_at: now })
+      .where('site', '=', site)
+      .where('device', '=', renewed)
       .where('account', '=', account)
       .execute();
+    return { is: 'taken', token: next };
   });
-  return 'taken';
 }
 
-/** Signs the current account out of the device. Answers whether somebody else is still signed in there. */
-export async function signOut(db: Db, site: string, token: string): Promise<boolean> {
+/** Signs the current account out of the device. Answers which that was, and whether somebody else is still signed in there. */
+export async function signOut(
+  db: Db,
+  site: string,
+  token: string,
+): Promise<{ readonly account: string | null; readonly isLeft: boolean }> {
   const device = hashed(token);
-  await db
+  const gone = await db
     .deleteFrom('sign_in')
     .where('site', '=', site)
     .where('device', '=', device)
     .where('is_current', '=', true)
-    .execute();
+    .returning('account')
+    .executeTakeFirst();
   const left = await db
     .selectFrom('sign_in')
     .select('account')
@@ -220,7 +250,7 @@ export async function signOut(db: Db, site: string, token: string): Promise<bool
     .where('device', '=', device)
     .limit(1)
     .executeTakeFirst();
-  return left !== undefined;
+  return { account: gone?.account ?? null, isLeft: left !== undefined };
 }
 
 /** Signs an account out of every device but this one. */
@@ -233,14 +263,14 @@ export async function signOutElsewhere(db: Db, site: string, account: string, to
     .execute();
 }
 
-async function ended(db: Db, site: string, device: string, account: string): Promise<'ended'> {
+async function ended(db: Db, site: string, device: string, account: string): Promise<TakenOver> {
   await db
     .deleteFrom('sign_in')
     .where('site', '=', site)
     .where('device', '=', device)
     .where('account', '=', account)
     .execute();
-  return 'ended';
+  return ENDED;
 }
 
 function before(now: Date, minutes: number): Date {

@@ -25,6 +25,7 @@ import { controlRoutes } from '../control/controlRoutes.js';
 import { migrate } from '../database/migrations/index.js';
 import type { OpenDatabase } from '../database/openDatabase.js';
 import type { Tables } from '../database/schema.js';
+import type { AccountLine } from '../http/accountLog.js';
 import { createApi } from '../http/app.js';
 import type { ClassEndedLine, LogLine, RequestLine } from '../http/log.js';
 import type { World } from '../http/world.js';
@@ -53,6 +54,8 @@ export const HESTER: Identity = {
 export class TestClinic {
   readonly db: Kysely<Tables>;
   readonly log: RequestLine[] = [];
+  /** What the log said of signing in and of accounts. */
+  readonly accountLines: AccountLine[] = [];
   readonly classesEnded: ClassEndedLine[] = [];
   readonly faults: unknown[] = [];
   agent = v7();
@@ -74,6 +77,7 @@ export class TestClinic {
       log: (line: LogLine) => {
         if (!('event' in line)) this.log.push(line);
         else if (line.event === 'class-session-ended') this.classesEnded.push(line);
+        else this.accountLines.push(line);
       },
       fault: (error: unknown) => this.faults.push(error),
     };

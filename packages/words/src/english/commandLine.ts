@@ -71,7 +71,7 @@ export const options = {
   accountName: 'who it is, as the charts say it',
   signIn: 'the short name to sign in with',
   role: 'what they may do: owner, clinician, supervisor, learner; several with commas',
-  log: 'write a line for each request, without names or values',
+  log: 'write a line for each request, sign-in and change of an account, without names or values',
   replace: 'replace a backup that is there already',
   person: 'the person’s id (it stands in the address of the person’s page)',
   book: 'which book (care if absent)',

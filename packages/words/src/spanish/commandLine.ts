@@ -77,7 +77,7 @@ export const options: Reworded<typeof optionTexts> = {
   accountName: 'quién es, tal como lo dicen los registros',
   signIn: 'el nombre corto con el que entra',
   role: 'qué puede hacer: owner, clinician, supervisor, learner; varios separados por comas',
-  log: 'escribe una línea por petición, sin nombres ni valores',
+  log: 'escribe una línea por petición, entrada y cambio de una cuenta, sin nombres ni valores',
   replace: 'sustituye una copia de seguridad que ya existe',
   person: 'el id de la persona (está en la dirección de su página)',
   book: 'qué libro (care si falta)',

@@ -31,12 +31,25 @@ export const signInState = z.object({
   current: signedIn.nullable(),
   /** Who may take the device over by PIN. */
   here: z.array(signedIn.pick({ account: true, agent: true, hasPin: true })),
+  /** Of the accounts that were asked about, those that are closed. */
+  closed: z.array(id),
   /** Minutes without a request after which a PIN is asked for. */
   idleMinutes: z.number(),
   /** Hours after which a pass phrase is asked for again; a device without network opens to whoever was signed in no longer than that. */
   wholeHours: z.number(),
 });
 export type SignInState = z.infer<typeof signInState>;
+
+/** Room for every account that a device could have kept something of. */
+const MOST_KEPT = 50;
+
+/** Accounts of which a device keeps something, by id, with commas between: it asks which of them are closed. */
+export const keptAccounts = z.object({
+  kept: z
+    .string()
+    .regex(new RegExp(`^[0-9a-f-]{36}(,[0-9a-f-]{36}){0,${MOST_KEPT - 1}}$`))
+    .optional(),
+});
 
 export const signInWith = z
   .object({ signIn: z.string().trim().min(1).max(200), passPhrase: secret })

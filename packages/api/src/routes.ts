@@ -3,6 +3,7 @@ import { createRoute, z } from '@hono/zod-openapi';
 import {
   account,
   accountChange,
+  keptAccounts,
   newAccount,
   nothing,
   ownPassPhrase,
@@ -92,7 +93,9 @@ export const ROUTES = {
   }),
   readSignIn: createRoute({
     ...PATHS.readSignIn,
-    summary: 'Who acts on this device, and who may take it over',
+    summary:
+      'Who acts on this device, who may take it over, and which accounts it keeps something of are closed',
+    request: { query: keptAccounts },
     responses: {
       200: json(signInState, 'Answered to everybody; of others than those on this device nothing.'),
     },

@@ -16,6 +16,7 @@ import { askingAgain, createSignIn } from './signIn/signIn.js';
 import { ownerOf } from './signIn/standing.js';
 import { watchIdle } from './signIn/watchIdle.js';
 import { takeOn } from './store/beforeAccounts.js';
+import { accountsKept, type EmptyableShelf, forgetClosed } from './store/closedAccounts.js';
 import { type WholeShelf, waitingElsewhere } from './store/elsewhere.js';
 import { askBeforeLeaving } from './store/leaving.js';
 import { createStore, type Shelf, shelfKeyOf } from './store/store.js';
@@ -34,7 +35,7 @@ import './styles/handover.css';
 import './styles/forced.css';
 
 /** Browsers that keep nothing throw on the mere asking. */
-function deviceShelf(): (Shelf & WholeShelf) | null {
+function deviceShelf(): (Shelf & WholeShelf & EmptyableShelf) | null {
   try {
     return window.localStorage;
   } catch {
@@ -60,6 +61,8 @@ const signIn = createSignIn({
   server: reached,
   remembered,
   remember: (next, hours) => remember(deviceShelf(), next, Date.now() + hours * 3_600_000),
+  accountsKept: () => accountsKept(deviceShelf()),
+  forgetClosed: (closed) => forgetClosed(deviceShelf(), closed),
   begin: () => {
     tabShelf()?.removeItem(TAB_KEY);
     window.location.assign('/');
@@ -104,7 +107,7 @@ const app: Omit<App, 'words'> = {
   shell: createShell(deviceWorkers()),
   signIn,
   cover: createCover(tabShelf()),
-  waitingElsewhere: (account) => waitingElsewhere(deviceShelf(), account),
+  waitingElsewhere: (account) => waitingElsewhere(deviceShelf(), account, signIn.closed()),
   sending,
 };
 

@@ -262,6 +262,23 @@ describe.each([
     expect([await guess('4826'), (await state()).here]).toEqual([401, []]);
   });
 
+  test('a device learns which of the accounts that it names are closed, and nothing of others', async () => {
+    const gone = await clinic.addAccount('vera', ['learner']);
+    await signIn('ines');
+    const close = (isClosed: boolean) => clinic.send('PUT', `/api/accounts/${gone.body.id}`, { isClosed });
+    expect((await close(true)).status).toBe(200);
+    clinic.cookie = null;
+    const asked = async (...kept: string[]) =>
+      (await clinic.send('GET', `/api/sign-in?kept=${kept.join(',')}`)).body.closed;
+    expect(await asked(gone.body.id, ines, v7())).toEqual([gone.body.id]);
+    expect(await asked(ines)).toEqual([]);
+    expect((await state()).closed).toEqual([]);
+    expect((await clinic.send('GET', '/api/sign-in?kept=everybody')).status).toBe(422);
+    await signIn('ines');
+    expect((await close(false)).status).toBe(200);
+    expect(await asked(gone.body.id)).toEqual([]);
+  });
+
   test('a PIN of one digit or a row is refused, and one without the pass phrase', async () => {
     await signIn('ines');
     const choose = (pin: string | null, passPhrase = PHRASE) =>

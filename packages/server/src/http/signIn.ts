@@ -3,7 +3,7 @@ import { type Refusal, refusal } from '@evenfall/clinical';
 import type { OpenAPIHono } from '@hono/zod-openapi';
 import type { Context } from 'hono';
 import { deleteCookie, setCookie } from 'hono/cookie';
-import { keepOwnPhrase, keepPin, needsSignIn, readAccount } from '../signIn/accounts.js';
+import { closedAmong, keepOwnPhrase, keepPin, needsSignIn, readAccount } from '../signIn/accounts.js';
 import { SIGN_IN } from '../signIn/figures.js';
 import { findToSignIn } from '../signIn/findToSignIn.js';
 import { countGuess, forgetGuesses } from '../signIn/guesses.js';
@@ -28,7 +28,11 @@ export function signInRoutes(app: OpenAPIHono, world: World): void {
   const { db, site, now } = world;
   const log = accountLog(world.log, now);
 
-  app.openapi(ROUTES.readSignIn, async (c) => c.json(await stateOf(tokenOf(c, site().id)), 200));
+  app.openapi(ROUTES.readSignIn, async (c) => {
+    const { kept } = c.req.valid('query');
+    const closed = await closedAmong(db, site().id, kept?.split(',') ?? []);
+    return c.json({ ...(await stateOf(tokenOf(c, site().id))), closed }, 200);
+  });
 
   app.openapi(ROUTES.signIn, async (c) => {
     const { signIn: name, passPhrase } = c.req.valid('json');
@@ -114,6 +118,7 @@ export function signInRoutes(app: OpenAPIHono, world: World): void {
       needed: current !== null || (await needsSignIn(db, site().id)),
       current: current === null ? null : { ...current, roles: [...current.roles] },
       here: here.map(({ account, agent, hasPin }) => ({ account, agent, hasPin })),
+      closed: [],
       idleMinutes: SIGN_IN.idleMinutes,
       wholeHours: SIGN_IN.wholeHours,
     };

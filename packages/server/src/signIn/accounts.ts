@@ -1,5 +1,5 @@
 import { type Refusal, refusal } from '@evenfall/clinical';
-import type { AccountRole } from '@evenfall/record';
+import { type AccountRole, id } from '@evenfall/record';
 import { type Kysely, sql, type Transaction } from 'kysely';
 import type { Tables } from '../database/schema.js';
 import { addAgent } from '../store/agents.js';
@@ -64,6 +64,21 @@ export async function listAccounts(db: Db, site: string): Promise<Account[]> {
 export async function readAccount(db: Db, site: string, id: string): Promise<Account | null> {
   const row = await accountRows(db, site).where('account.id', '=', id).executeTakeFirst();
   return row === undefined ? null : accountOf(row);
+}
+
+/** The accounts among these that are closed. */
+export async function closedAmong(db: Db, site: string, ids: readonly string[]): Promise<string[]> {
+  const wanted = ids.filter((one) => id.safeParse(one).success);
+  if (wanted.length === 0) return [];
+  const rows = await db
+    .selectFrom('account')
+    .select('id')
+    .where('site', '=', site)
+    .where('id', 'in', wanted)
+    .where('closed_at', 'is not', null)
+    .orderBy('id')
+    .execute();
+  return rows.map((row) => row.id);
 }
 
 /**

@@ -31,7 +31,7 @@ export type App = {
   /** Whether this tab is covered, so that nobody beside it reads it. */
   readonly cover: Cover;
   /** The signed rounds of others than this account that wait on this device. */
-  readonly waitingElsewhere: (account: string) => readonly Elsewhere[];
+  readonly waitingElsewhere: (account: string | null) => readonly Elsewhere[];
   /** Sends the signed rounds that wait on this device. */
   readonly sending: { readonly now: () => Promise<void> };
 };

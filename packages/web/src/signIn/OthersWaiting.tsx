@@ -17,11 +17,11 @@ export function OthersWaiting() {
   if (!isAny) return null;
   return (
     <div className="notices not-printed">
-      {others.map(({ agent, rounds }) => {
+      {others.map(({ agent, rounds, isClosed }) => {
         const name = agents.find(({ id }) => id === agent)?.name ?? words.sentence('signIn.somebody');
         return (
-          <p key={agent} className="notice">
-            {words.sentence('signIn.othersWaiting', { rounds, name })}
+          <p key={`${agent} ${isClosed}`} className="notice">
+            {words.sentence(isClosed ? 'signIn.closedWaiting' : 'signIn.othersWaiting', { rounds, name })}
           </p>
         );
       })}

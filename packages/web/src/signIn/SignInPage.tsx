@@ -2,6 +2,7 @@ import type { SignInState } from '@evenfall/api';
 import { type FormEvent, useState } from 'react';
 import { useApp } from '../app/context.js';
 import { Field } from '../parts/Field.js';
+import { ClosedWaiting } from './ClosedWaiting.js';
 import { CoverFrame } from './CoverFrame.js';
 import { refusedSecret } from './refusedSecret.js';
 import { SecretField } from './SecretField.js';
@@ -25,6 +26,7 @@ export function SignInPage({ here }: { readonly here: Here }) {
           </p>
         ) : null}
         <PhraseForm />
+        <ClosedWaiting />
         {byPin.length === 0 ? null : (
           <button type="button" className="button button-quiet" onClick={() => setAnother(false)}>
             {words.sentence('signIn.backToPin')}

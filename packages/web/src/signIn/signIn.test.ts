@@ -18,30 +18,39 @@ const state = (more: Partial<SignInState>): SignInState => ({
   needed: true,
   current: null,
   here: [],
+  closed: [],
   idleMinutes: 15,
   wholeHours: 12,
   ...more,
 });
 
+const KEPT_HERE = ['ada', 'sol'];
+
 /** A page of a device that remembers `remembered`, and a server that answers `answers`, null for no answer. */
 function page(remembered: Remembered | null, answers: SignInState | null, keeps = true) {
   const kept: Remembered[] = [];
+  const forgotten: string[] = [];
+  const asked: object[] = [];
   let begun = 0;
   const server = {
-    call: async () =>
-      answers === null
+    call: async (_name: string, takes: object) => {
+      asked.push(takes);
+      return answers === null
         ? { ok: false, status: 0, offline: true, problem: null }
-        : { ok: true, status: 200, value: answers },
+        : { ok: true, status: 200, value: answers };
+    },
   } as unknown as Server;
   const signIn = createSignIn({
     server,
     remembered,
     remember: (next) => keeps && kept.push(next) > 0,
+    accountsKept: () => KEPT_HERE,
+    forgetClosed: (closed) => forgotten.push(...closed),
     begin: () => {
       begun += 1;
     },
   });
-  return { signIn, kept, begun: () => begun };
+  return { signIn, kept, forgotten, asked, begun: () => begun };
 }
 
 test('a device that never heard of accounts shows nothing until the server said whether there are any', async () => {
@@ -181,4 +190,28 @@ test('a device is locked when nobody touched it for so long, and says that it is
   expect(idleStep(minutes(5) - 1, minutes(4), 0)).toBe('nothing');
   // Untouched since it last said so, it does not keep itself open.
   expect(idleStep(minutes(9), minutes(1), minutes(2))).toBe('nothing');
+});
+
+// What somebody who left typed or signed must not lie on a device for ever; what no server has is not thrown away.
+test('a device asks which accounts it keeps something of are closed, and lets go of what they left', async () => {
+  const { signIn, asked, forgotten, begun } = page(
+    { needed: true, current: who('ada') },
+    state({ current: who('ada'), closed: ['sol'] }),
+  );
+  await signIn.ask();
+  expect(asked).toEqual([{ query: { kept: 'ada,sol' } }]);
+  expect([forgotten, signIn.closed(), begun()]).toEqual([['sol'], ['sol'], 0]);
+});
+
+test('whoever is closed while they work loses the page, which would write it all down again', async () => {
+  const { signIn, kept, forgotten, begun } = page(
+    { needed: true, current: who('ada') },
+    state({ closed: ['ada'] }),
+  );
+  await signIn.ask();
+  expect([forgotten, begun(), kept.at(-1)]).toEqual([['ada'], 1, { needed: true, current: null }]);
+  // Locked alone, the page stays as it is for whoever comes back.
+  const locked = page({ needed: true, current: who('ada') }, state({}));
+  await locked.signIn.ask();
+  expect([locked.begun(), locked.signIn.get().is]).toEqual([0, 'out']);
 });

@@ -12,6 +12,8 @@ export type SignIn = {
   readonly recall: (remembered: Remembered | null) => Promise<void>;
   /** Takes what the server answered to a sign-in, a PIN or a sign-out. */
   readonly heard: (state: SignInState) => void;
+  /** The accounts of this device that were closed when the server was last asked. */
+  readonly closed: () => readonly string[];
   /** Locks the device. Answers false where the server was not reached: then it stays as it is. */
   readonly lock: () => Promise<boolean>;
   readonly signOut: () => Promise<boolean>;
@@ -22,11 +24,20 @@ type Around = {
   readonly remembered: Remembered | null;
   /** Says whether it was kept. */
   readonly remember: (remembered: Remembered, wholeHours: number) => boolean;
+  /** The accounts that this device keeps something of. */
+  readonly accountsKept: () => readonly string[];
+  /** Takes from the device what closed accounts keep on it, but for rounds that wait to be sent. */
+  readonly forgetClosed: (closed: readonly string[]) => void;
   /** Begins the page anew, for somebody else: nothing of who was there before stays in it. */
   readonly begin: () => void;
 };
 
-export function createSignIn({ server, remembered, remember, begin }: Around): SignIn {
+/** As many accounts as one question may name. */
+const MOST_ASKED = 50;
+
+export function createSignIn(around: Around): SignIn {
+  const { server, remembered, remember, accountsKept, forgetClosed, begin } = around;
+  let closed: readonly string[] = [];
   const listeners = new Set<() => void>();
   const owner = remembered?.current?.account ?? null;
   let standing = standingRemembered(remembered);
@@ -39,9 +50,12 @@ export function createSignIn({ server, remembered, remember, begin }: Around): S
     // While nobody acts, what this page holds is still that of who did: it is theirs when they come back.
     const isAnother =
       (next.is === 'in' && next.who.account !== owner) || (next.is === 'open' && owner !== null);
+    forgetClosed(state.closed);
     // Locked or signed out is remembered too: loaded again without network the page opens to nobody.
     const isKept = remember({ needed: state.needed, current: state.current }, state.wholeHours);
-    if (!isAnother) return become(next);
+    // What this page holds of an account that is closed would be written down again.
+    const isClosed = owner !== null && state.closed.includes(owner);
+    if (!isAnother && !isClosed) return become(next);
     if (isKept) return begin();
     // Begun anew, a page that remembers nobody would begin again and again. What somebody left here opens to nobody else.
     become(owner === null ? next : { is: 'out', here: [] });
@@ -52,9 +66,12 @@ export function createSignIn({ server, remembered, remember, begin }: Around): S
     return answer.ok;
   };
   const ask = async () => {
-    const answer = await server.call('readSignIn', {});
-    if (answer.ok) heard(answer.value);
-    else if (standing.is === 'asking') become({ is: 'open' });
+    const kept = accountsKept().slice(0, MOST_ASKED).join(',');
+    const answer = await server.call('readSignIn', kept === '' ? {} : { query: { kept } });
+    if (answer.ok) {
+      closed = answer.value.closed;
+      heard(answer.value);
+    } else if (standing.is === 'asking') become({ is: 'open' });
   };
   return {
     get: () => standing,
@@ -63,6 +80,7 @@ export function createSignIn({ server, remembered, remember, begin }: Around): S
       return () => listeners.delete(onChange);
     },
     ask,
+    closed: () => closed,
     async recall(now) {
       if (now?.needed !== true) return await ask();
       if (now.current !== null && now.current.account !== owner) return begin();

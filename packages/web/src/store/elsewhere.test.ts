@@ -25,8 +25,15 @@ test('says how many rounds of whom wait in the stores of others, and not one’s
     'of-another-program': kept('sol'),
   });
   expect(waitingElsewhere(shelf, ADA)).toEqual([
-    { agent: 'nils', rounds: 1 },
-    { agent: 'sol', rounds: 2 },
+    { agent: 'nils', rounds: 1, isClosed: false },
+    { agent: 'sol', rounds: 2, isClosed: false },
+  ]);
+  // Of a closed account they are told apart: nobody signs in there. With nobody signed in, all are those of others.
+  expect(waitingElsewhere(shelf, null, [SOL])).toEqual([
+    { agent: 'nils', rounds: 1, isClosed: false },
+    { agent: 'sol', rounds: 1, isClosed: false },
+    { agent: 'sol', rounds: 1, isClosed: true },
+    { agent: 'ada', rounds: 1, isClosed: false },
   ]);
 });
 

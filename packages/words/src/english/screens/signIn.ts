@@ -61,6 +61,10 @@ export const signIn = {
   somebody: 'somebody else',
   othersWaiting: (f: { rounds: number; name: string }, say: Say) =>
     `${say.counted(f.rounds, ROUNDS)} signed by ${f.name} on this device, and in no chart until ${f.name} signs in here.`,
+  closedWaiting: (f: { rounds: number; name: string }, say: Say) =>
+    `${say.counted(f.rounds, ROUNDS)} signed by ${f.name} on this device, and in no chart: the account of ${f.name} is closed. Nothing of this is removed: an owner opens the account again, and ${f.name} signs in here.`,
+  closedWaitingHere: (f: { rounds: number }, say: Say) =>
+    `${say.counted(f.rounds, ROUNDS)} of a closed account on this device, signed and in no chart. Nothing of this is removed: it waits until an owner opens that account again.`,
   lead: 'Whoever charts here signs in under their own name. An account is never deleted, for the charts name it: it is closed.',
   add: 'Add an account',
   who: 'Name, as the charts say it',

@@ -62,6 +62,10 @@ export const signIn: Reworded<typeof english> = {
     'Sin un PIN se pide la frase de contraseña cada vez que este dispositivo se haya bloqueado: elija uno en «Mi cuenta».',
   handOver: 'Pasar a otra persona o bloquear',
   signOut: 'Salir',
+  closedWaiting: (f, say) =>
+    `${say.counted(f.rounds, { one: 'ronda firmada', other: 'rondas firmadas' })} por ${f.name} en este dispositivo, y en ningún registro: la cuenta de ${f.name} está cerrada. Nada de eso se borra; un propietario abre la cuenta de nuevo y ${f.name} entra aquí.`,
+  closedWaitingHere: (f, say) =>
+    `${say.counted(f.rounds, { one: 'ronda firmada', other: 'rondas firmadas' })} de una cuenta cerrada en este dispositivo, en ningún registro. Nada de eso se borra: espera a que un propietario abra esa cuenta de nuevo.`,
   lead: 'Quien registra aquí entra con su propio nombre. Una cuenta nunca se borra, porque los registros la nombran: se cierra.',
   add: 'Añadir una cuenta',
   who: 'Nombre, tal como lo dicen los registros',

@@ -196,6 +196,45 @@ test('a device that is left alone is locked, and a round signed meanwhile is sen
   await expect(page.getByRole('article').filter({ hasText: '132/84' })).toHaveCount(1);
 });
 
+// docs/hazards.md H12: the screen of somebody who left is covered without network too.
+test('left alone without network the device locks itself, opens to nobody, and loses nothing', async ({
+  page,
+  context,
+  signed,
+}) => {
+  await page.clock.install();
+  await page.goto(signed.address);
+  await enter(page, ADA.signIn, ADA.own);
+  await page.getByRole('link', { name: 'Type a set' }).tap();
+  await page.getByLabel(/Pressure and pulse/).fill('128/76');
+  await context.setOffline(true);
+  await page.clock.fastForward('09:00');
+  await expect(page.getByLabel(/Pressure and pulse/)).toHaveValue('128/76');
+  await page.clock.fastForward('02:00');
+  await expect(heading(page, 'Who goes on?')).toBeVisible();
+  await expect(page.getByText(/Nobody touched this device for a while/)).toBeVisible();
+  await expect(page.locator('body')).not.toContainText(/Quillfeather|128/);
+  await expectAccessible(page);
+  await page.getByLabel('PIN').fill(PIN);
+  await page.getByRole('button', { name: 'Open' }).tap();
+  await expect(page.getByText(/The server cannot be reached just now/)).toBeVisible();
+  // The network is back: the server is told that it is locked, and the PIN opens it where it was.
+  const told = page.waitForRequest((request) => request.url().endsWith('/api/sign-in/lock'));
+  await context.setOffline(false);
+  await told;
+  await expect(page.getByText(/Nobody touched this device for a while/)).toHaveCount(0);
+  await page.getByLabel('PIN').fill(PIN);
+  await page.getByRole('button', { name: 'Open' }).tap();
+  await expect(page.getByLabel(/Pressure and pulse/)).toHaveValue('128/76');
+
+  // A page that is opened after the device was left is locked from the start, before anything of anybody is shown.
+  await page.clock.fastForward('00:20');
+  await page.goto('about:blank');
+  await page.clock.fastForward('12:00');
+  await page.goto(`${signed.address}/`);
+  await expect(heading(page, 'Who goes on?')).toBeVisible();
+});
+
 test('over the network people sign in by TLS, under a cookie that goes nowhere else', async ({ browser }) => {
   const server = new EvenfallServer({ demo: false, lan: true });
   const args = ['account', 'add', '--name', ADA.name, '--sign-in', ADA.signIn, '--role', 'owner'];

@@ -11,6 +11,7 @@ import { keepSending } from './server/sendWaiting.js';
 import { serverBy } from './server/server.js';
 import { createShell, deviceWorkers } from './shell/shell.js';
 import { Gate } from './signIn/Gate.js';
+import { lastTouched, noteTouched } from './signIn/lastTouched.js';
 import { REMEMBERED_KEY, remember, rememberedIn } from './signIn/rememberedIn.js';
 import { askingAgain, createSignIn } from './signIn/signIn.js';
 import { ownerOf } from './signIn/standing.js';
@@ -61,6 +62,7 @@ const signIn = createSignIn({
   server: reached,
   remembered,
   remember: (next, hours) => remember(deviceShelf(), next, Date.now() + hours * 3_600_000),
+  touched: () => noteTouched(deviceShelf(), Date.now()),
   accountsKept: () => accountsKept(deviceShelf()),
   forgetClosed: (closed) => forgetClosed(deviceShelf(), closed),
   begin: () => {
@@ -111,6 +113,11 @@ const app: Omit<App, 'words'> = {
   sending,
 };
 
+const isLockedAlone = () => {
+  const standing = signIn.get();
+  return standing.is === 'out' && standing.isUntold === true;
+};
+
 window.addEventListener('storage', ({ key }) => {
   store.reread();
   // Somebody else may have signed in in another tab: the cookie is theirs now, and this page is not.
@@ -120,16 +127,20 @@ window.addEventListener('storage', ({ key }) => {
 window.addEventListener('pageshow', ({ persisted }) => {
   if (persisted) void signIn.recall(recalled());
 });
-window.addEventListener('online', () => void sending.now());
+// A device that locked itself tells the server first: nothing is sent for somebody who is not there.
+window.addEventListener('online', () => void (isLockedAlone() ? signIn.ask() : sending.now()));
+// First, so that a device that was left alone is locked before it asks who it is of.
+watchIdle({
+  isIn: () => signIn.get().is === 'in',
+  lock: () => void signIn.lockAlone(),
+  sayUsed: () => void server.call('listAgents', {}),
+  nowMs: () => Date.now(),
+  lastTouched: () => lastTouched(deviceShelf()),
+  noteTouched: (ms) => noteTouched(deviceShelf(), ms),
+});
 void signIn.ask().then(() => sending.now());
 signIn.subscribe(() => {
   if (signIn.get().is === 'in') void sending.now();
-});
-watchIdle({
-  isIn: () => signIn.get().is === 'in',
-  lock: () => void signIn.lock(),
-  sayUsed: () => void server.call('listAgents', {}),
-  nowMs: () => Date.now(),
 });
 
 const page = document.getElementById('page');

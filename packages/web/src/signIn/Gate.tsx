@@ -14,7 +14,11 @@ export function Gate({ children }: { readonly children: ReactNode }) {
   if (standing.is === 'open' || (standing.is === 'in' && standing.who.isOwnPhrase)) return children;
   return (
     <Suspense fallback={null}>
-      {standing.is === 'out' ? <SignInPage here={standing.here} /> : <OwnPhrasePage who={standing.who} />}
+      {standing.is === 'out' ? (
+        <SignInPage here={standing.here} isUntold={standing.isUntold === true} />
+      ) : (
+        <OwnPhrasePage who={standing.who} />
+      )}
     </Suspense>
   );
 }

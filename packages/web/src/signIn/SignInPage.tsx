@@ -9,8 +9,10 @@ import { SecretField } from './SecretField.js';
 
 type Here = SignInState['here'];
 
+type SignInPageProps = { readonly here: Here; readonly isUntold: boolean };
+
 /** Who goes on: somebody who signed in on this device, by PIN; anybody else with name and pass phrase. */
-export function SignInPage({ here }: { readonly here: Here }) {
+export function SignInPage({ here, isUntold }: SignInPageProps) {
   const { words } = useApp();
   const byPin = here.filter(({ hasPin }) => hasPin);
   const [isAnother, setAnother] = useState(false);
@@ -20,6 +22,7 @@ export function SignInPage({ here }: { readonly here: Here }) {
   if (byPin.length === 0 || isAnother) {
     return (
       <CoverFrame title={words.sentence('signIn.title')}>
+        {isUntold ? <LockedAlone /> : null}
         {isEnded ? (
           <p className="notice" role="alert">
             {words.sentence('signIn.pinEnded')}
@@ -37,6 +40,7 @@ export function SignInPage({ here }: { readonly here: Here }) {
   }
   return (
     <CoverFrame title={words.sentence('signIn.goOn')}>
+      {isUntold ? <LockedAlone /> : null}
       {one === null ? (
         <ul className="who-list">
           {byPin.map((row) => (
@@ -61,6 +65,16 @@ export function SignInPage({ here }: { readonly here: Here }) {
         </button>
       </div>
     </CoverFrame>
+  );
+}
+
+/** Why nobody gets in just now: the device locked itself, and the server, which checks a secret, has not answered yet. */
+function LockedAlone() {
+  const { words } = useApp();
+  return (
+    <p className="notice" role="status">
+      {words.sentence('signIn.lockedAlone')}
+    </p>
   );
 }
 

@@ -16,10 +16,19 @@ export function rememberedIn(shelf: Shelf | null, nowMs: number): Remembered | n
   try {
     const text = shelf?.getItem(REMEMBERED_KEY) ?? null;
     if (text === null) return null;
-    const { needed, current, untilMs = 0 } = JSON.parse(text) as Partial<Remembered & { untilMs: number }>;
+    const {
+      needed,
+      current,
+      isUntold,
+      untilMs = 0,
+    } = JSON.parse(text) as Partial<Remembered & { untilMs: number }>;
     const isWho = typeof current?.account === 'string' && typeof current.agent?.id === 'string';
     if (typeof needed !== 'boolean') return null;
-    return { needed, current: isWho && Array.isArray(current.roles) && nowMs < untilMs ? current : null };
+    return {
+      needed,
+      current: isWho && Array.isArray(current.roles) && nowMs < untilMs ? current : null,
+      ...(isUntold === true ? { isUntold } : {}),
+    };
   } catch {
     return null;
   }

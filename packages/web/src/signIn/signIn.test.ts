@@ -32,6 +32,7 @@ function page(remembered: Remembered | null, answers: SignInState | null, keeps 
   const forgotten: string[] = [];
   const asked: object[] = [];
   let begun = 0;
+  let touched = 0;
   const server = {
     call: async (_name: string, takes: object) => {
       asked.push(takes);
@@ -44,13 +45,16 @@ function page(remembered: Remembered | null, answers: SignInState | null, keeps 
     server,
     remembered,
     remember: (next) => keeps && kept.push(next) > 0,
+    touched: () => {
+      touched += 1;
+    },
     accountsKept: () => KEPT_HERE,
     forgetClosed: (closed) => forgotten.push(...closed),
     begin: () => {
       begun += 1;
     },
   });
-  return { signIn, kept, forgotten, asked, begun: () => begun };
+  return { signIn, kept, forgotten, asked, begun: () => begun, touched: () => touched };
 }
 
 test('a device that never heard of accounts shows nothing until the server said whether there are any', async () => {
@@ -214,4 +218,87 @@ test('whoever is closed while they work loses the page, which would write it all
   const locked = page({ needed: true, current: who('ada') }, state({}));
   await locked.signIn.ask();
   expect([locked.begun(), locked.signIn.get().is]).toEqual([0, 'out']);
+});
+
+/** A device that remembers `remembered`, and a server that is there or not and still takes the device for ada's. */
+function alone(remembered: Remembered) {
+  const kept: Remembered[] = [];
+  const asked: string[] = [];
+  const world = { isThere: false };
+  const server = {
+    call: async (name: string) => {
+      asked.push(name);
+      const value = name === 'lockDevice' ? state({ here: [who('ada')] }) : state({ current: who('ada') });
+      return world.isThere
+        ? { ok: true, status: 200, value }
+        : { ok: false, status: 0, offline: true, problem: null };
+    },
+  } as unknown as Server;
+  const signIn = createSignIn({
+    server,
+    remembered,
+    remember: (next) => kept.push(next) > 0,
+    touched: () => undefined,
+    accountsKept: () => [],
+    forgetClosed: () => undefined,
+    begin: () => undefined,
+  });
+  return { signIn, kept, asked, world };
+}
+const ADA_IN: Remembered = { needed: true, current: who('ada') };
+
+// docs/hazards.md H12: a device that is left alone without network.
+test('left alone without network the screen locks at once, and nobody gets in until the server was told', async () => {
+  const { signIn, kept, asked, world } = alone(ADA_IN);
+  await signIn.lockAlone();
+  expect(signIn.get()).toEqual({
+    is: 'out',
+    here: [{ account: 'ada', agent: who('ada').agent, hasPin: true }],
+    isUntold: true,
+  });
+  expect(kept).toEqual([{ needed: true, current: null, isUntold: true }]);
+  await signIn.ask();
+  expect(signIn.get()).toMatchObject({ is: 'out', isUntold: true });
+  // The network is back: the server, which took the device for ada's, is told before it is asked.
+  world.isThere = true;
+  await signIn.ask();
+  expect(signIn.get()).toEqual({ is: 'out', here: [who('ada')] });
+  expect(kept.at(-1)).toEqual({ needed: true, current: null });
+  expect(asked).toEqual(['lockDevice', 'lockDevice', 'lockDevice']);
+  signIn.heard(state({ current: who('ada') }));
+  expect(signIn.get()).toEqual({ is: 'in', who: who('ada') });
+});
+
+test('loaded again it is still locked, and tells the server then', async () => {
+  const { signIn, asked, world } = alone({ needed: true, current: null, isUntold: true });
+  expect(signIn.get()).toEqual({ is: 'out', here: [], isUntold: true });
+  world.isThere = true;
+  await signIn.ask();
+  expect([signIn.get().is, asked]).toEqual(['out', ['lockDevice']]);
+});
+
+test('an answer from before the lock does not open it, and other pages of the device lock too', async () => {
+  const { signIn, world } = alone(ADA_IN);
+  world.isThere = true;
+  const late = signIn.ask();
+  await signIn.lockAlone();
+  await late;
+  expect(signIn.get().is).toBe('out');
+  const other = alone(ADA_IN);
+  await other.signIn.recall({ needed: true, current: null, isUntold: true });
+  expect([other.signIn.get().is, other.asked]).toEqual(['out', ['lockDevice']]);
+});
+
+test('that a device locked itself outlives the page', () => {
+  const texts: Record<string, string> = {};
+  const shelf = {
+    getItem: (key: string) => texts[key] ?? null,
+    setItem: (key: string, text: string) => {
+      texts[key] = text;
+    },
+  };
+  remember(shelf, { needed: true, current: null, isUntold: true }, 0);
+  expect(rememberedIn(shelf, 1)).toEqual({ needed: true, current: null, isUntold: true });
+  remember(shelf, { needed: true, current: null }, 0);
+  expect(rememberedIn(shelf, 1)).toEqual({ needed: true, current: null });
 });

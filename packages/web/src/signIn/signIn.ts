@@ -1,4 +1,5 @@
 import type { SignInState } from '@evenfall/api';
+import { SIGN_IN_LIMITS } from '@evenfall/record';
 import type { Server } from '../server/server.js';
 import { type Remembered, type Standing, standingOf, standingRemembered } from './standing.js';
 
@@ -14,6 +15,11 @@ export type SignIn = {
   readonly heard: (state: SignInState) => void;
   /** The accounts of this device that were closed when the server was last asked. */
   readonly closed: () => readonly string[];
+  /**
+   * Locks a device that was left alone: its screen at once, without network too; the server is told as soon as it can be.
+   * Until then nobody gets in, whatever the server still takes the device for.
+   */
+  readonly lockAlone: () => Promise<void>;
   /** Locks the device. Answers false where the server was not reached: then it stays as it is. */
   readonly lock: () => Promise<boolean>;
   readonly signOut: () => Promise<boolean>;
@@ -24,6 +30,8 @@ type Around = {
   readonly remembered: Remembered | null;
   /** Says whether it was kept. */
   readonly remember: (remembered: Remembered, wholeHours: number) => boolean;
+  /** Somebody gave a secret, so the device is in somebody's hands. */
+  readonly touched: () => void;
   /** The accounts that this device keeps something of. */
   readonly accountsKept: () => readonly string[];
   /** Takes from the device what closed accounts keep on it, but for rounds that wait to be sent. */
@@ -36,7 +44,12 @@ type Around = {
 const MOST_ASKED = 50;
 
 export function createSignIn(around: Around): SignIn {
-  const { server, remembered, remember, accountsKept, forgetClosed, begin } = around;
+  const { server, remembered, remember, touched, accountsKept, forgetClosed, begin } = around;
+  /** Grows with each thing that happened: an answer to a question of before it is of no use. */
+  let turn = 0;
+  let isUntold = remembered?.isUntold === true;
+  /** Of how many hours a device may remember, as the server said last. */
+  let wholeHours = SIGN_IN_LIMITS.wholeHours as number;
   let closed: readonly string[] = [];
   const listeners = new Set<() => void>();
   const owner = remembered?.current?.account ?? null;
@@ -46,6 +59,9 @@ export function createSignIn(around: Around): SignIn {
     for (const listener of listeners) listener();
   };
   const heard = (state: SignInState) => {
+    turn += 1;
+    isUntold = false;
+    wholeHours = state.wholeHours;
     const next = standingOf(state);
     // While nobody acts, what this page holds is still that of who did: it is theirs when they come back.
     const isAnother =
@@ -65,9 +81,19 @@ export function createSignIn(around: Around): SignIn {
     if (answer.ok) heard(answer.value);
     return answer.ok;
   };
+  /** Tells the server that the device locked itself, before it is asked anything else. */
+  const tell = async () => {
+    const answer = await server.call('lockDevice', { body: {} });
+    // Somebody may have given a PIN meanwhile: then it is theirs.
+    if (answer.ok && isUntold) heard(answer.value);
+  };
   const ask = async () => {
+    if (isUntold) return await tell();
+    const asked = turn;
     const kept = accountsKept().slice(0, MOST_ASKED).join(',');
     const answer = await server.call('readSignIn', kept === '' ? {} : { query: { kept } });
+    // Somebody signed in, or the device was locked, while the answer was on its way.
+    if (turn !== asked) return;
     if (answer.ok) {
       closed = answer.value.closed;
       heard(answer.value);
@@ -82,12 +108,25 @@ export function createSignIn(around: Around): SignIn {
     ask,
     closed: () => closed,
     async recall(now) {
+      isUntold = now?.isUntold === true;
       if (now?.needed !== true) return await ask();
       if (now.current !== null && now.current.account !== owner) return begin();
-      if (now.current === null && standing.is !== 'out') become({ is: 'out', here: [] });
+      if (now.current === null && standing.is !== 'out') become(standingRemembered(now));
       await ask();
     },
-    heard,
+    heard(state) {
+      touched();
+      heard(state);
+    },
+    async lockAlone() {
+      if (standing.is !== 'in') return;
+      const { account, agent, hasPin } = standing.who;
+      turn += 1;
+      isUntold = true;
+      remember({ needed: true, current: null, isUntold }, wholeHours);
+      become({ is: 'out', here: [{ account, agent, hasPin }], isUntold });
+      await tell();
+    },
     lock: () => told('lockDevice'),
     async signOut() {
       const isTold = await told('signOut');

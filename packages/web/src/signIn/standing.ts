@@ -7,11 +7,19 @@ export type Standing =
   /** There are no accounts: whoever sits at this device may act. */
   | { readonly is: 'open' }
   | { readonly is: 'in'; readonly who: SignedInHere }
-  /** Nobody acts: a PIN or a pass phrase is needed. `here` may go on by PIN. */
-  | { readonly is: 'out'; readonly here: SignInState['here'] };
+  /**
+   * Nobody acts: a PIN or a pass phrase is needed. `here` may go on by PIN. `isUntold`: the device locked itself, and the
+   * server, without which nobody gets in, was not told yet.
+   */
+  | { readonly is: 'out'; readonly here: SignInState['here']; readonly isUntold?: true };
 
 /** What a device remembers between visits of who was signed in, so that a page without network still opens for them. */
-export type Remembered = { readonly needed: boolean; readonly current: SignedInHere | null };
+export type Remembered = {
+  readonly needed: boolean;
+  readonly current: SignedInHere | null;
+  /** The device locked itself and the server was not told: it may still take it for that of whoever was signed in. */
+  readonly isUntold?: true;
+};
 
 export function standingOf({ needed, current, here }: SignInState): Standing {
   if (current !== null) return { is: 'in', who: current };
@@ -22,7 +30,8 @@ export function standingOf({ needed, current, here }: SignInState): Standing {
 export function standingRemembered(remembered: Remembered | null): Standing {
   if (remembered === null) return { is: 'asking' };
   if (remembered.current !== null) return { is: 'in', who: remembered.current };
-  return remembered.needed ? { is: 'out', here: [] } : { is: 'open' };
+  if (!remembered.needed) return { is: 'open' };
+  return { is: 'out', here: [], ...(remembered.isUntold ? { isUntold: true as const } : {}) };
 }
 
 /** Whose drafts and waiting rounds a page keeps: an account's, or, where nobody signs in, the device's. */

@@ -13,6 +13,9 @@ type Around = {
   readonly lock: () => void;
   readonly sayUsed: () => void;
   readonly nowMs: () => number;
+  /** When the device was last touched in any of its pages; null for not known. */
+  readonly lastTouched: () => number | null;
+  readonly noteTouched: (ms: number) => void;
 };
 
 /** What is to be done, by when the device was last touched and when the server was last told. */
@@ -22,15 +25,26 @@ export function idleStep(nowMs: number, touchedMs: number, saidMs: number): 'loc
   return minutes(saidMs) >= SAY_AFTER_MINUTES && touchedMs > saidMs ? 'say' : 'nothing';
 }
 
-/** Locks a device that is left alone, and tells the server of one that is used. Only while somebody is signed in. */
-export function watchIdle({ isIn, lock, sayUsed, nowMs }: Around): void {
-  let touched = nowMs();
+/**
+ * Locks a device that is left alone, with its pages open or closed, and tells the server of one that is used. Only while
+ * somebody is signed in.
+ */
+export function watchIdle({ isIn, lock, sayUsed, nowMs, lastTouched, noteTouched }: Around): void {
+  // A page that is opened is not yet touched: one of a device that was left alone meanwhile locks at once.
+  let touched = lastTouched() ?? nowMs();
+  let noted = touched;
   let said = nowMs();
   for (const kind of TOUCHES)
     window.addEventListener(kind, () => (touched = nowMs()), { passive: true, capture: true });
+  const note = () => {
+    if (touched > noted) noteTouched(touched);
+    noted = touched;
+  };
   const look = () => {
     if (!isIn()) return;
-    const step = idleStep(nowMs(), touched, said);
+    note();
+    // Another page of the device may be the one in use.
+    const step = idleStep(nowMs(), Math.max(touched, lastTouched() ?? touched), said);
     if (step === 'lock') lock();
     if (step !== 'say') return;
     said = nowMs();
@@ -39,4 +53,6 @@ export function watchIdle({ isIn, lock, sayUsed, nowMs }: Around): void {
   window.setInterval(look, LOOK_MS);
   // Timers sleep while a phone is in a pocket.
   document.addEventListener('visibilitychange', look);
+  window.addEventListener('pagehide', note);
+  look();
 }

@@ -26,6 +26,8 @@ export const signIn = {
     'Too many wrong PINs, or too long ago: sign in with the pass phrase. Nothing that was typed is lost.',
   unreachable:
     'The server cannot be reached just now, so this must wait. Nothing that was typed in a round is lost.',
+  lockedAlone:
+    'Nobody touched this device for a while, so it locked itself. It opens again as soon as the server can be reached; nothing that was typed or signed is lost.',
   tooOften: (f: { text: string }) => `Too many tries: ${f.text}.`,
   give: (f: { text: string }) => `Give ${f.text}.`,
   notSame: 'This is not the same as above.',

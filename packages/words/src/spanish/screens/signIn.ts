@@ -25,6 +25,8 @@ export const signIn: Reworded<typeof english> = {
     `No es el PIN. Tras ${say.counted(f.wrongPinsAtMost, WRONG)} se pide la frase de contraseña.`,
   unreachable:
     'Ahora no se puede llegar al servidor, así que esto debe esperar. No se ha perdido nada de lo escrito en una ronda.',
+  lockedAlone:
+    'Nadie tocó este dispositivo durante un rato, así que se bloqueó. Se abre de nuevo en cuanto se llega al servidor; no se pierde nada de lo que se escribió o se firmó.',
   tooOften: (f) => `Demasiados intentos: ${f.text}.`,
   give: (f) => `Indique ${f.text}.`,
   notSame: 'No es lo mismo que arriba.',

@@ -105,7 +105,7 @@ test('by keyboard alone: a whole round with a pulse counted, sounds marked on th
     await tabTo(/Number counted/);
     await page.keyboard.type('72');
     await page.keyboard.press('Enter');
-    await expect(page.getByRole('status').getByText('72')).toBeVisible();
+    await expect(page.getByRole('status').getByText('72', { exact: true })).toBeVisible();
   });
 
   await test.step('the breaths are not done, for a reason', async () => {
@@ -159,7 +159,7 @@ test('by keyboard alone: a whole round with a pulse counted, sounds marked on th
     await page.keyboard.press('ArrowUp');
     await expect(page.getByRole('slider')).toHaveAttribute('aria-valuetext', '90 mmHg');
     await page.keyboard.press('Enter');
-    await expect(page.getByRole('status').getByText('138/90')).toBeVisible();
+    await expect(page.getByRole('status').getByText('138/90', { exact: true })).toBeVisible();
     await expectAccessible(page);
   });
 

@@ -66,7 +66,7 @@ async function fillRound(page: Page, round: string, pressure: string): Promise<v
   await page.getByRole('button', { name: 'Start' }).click();
   await expect(page.getByRole('group', { name: 'Keypad' })).toBeVisible({ timeout: 20_000 });
   await typeOnKeypad(page, '19');
-  await expect(page.getByRole('status').getByText('76')).toBeVisible();
+  await expect(page.getByRole('status').getByText('76', { exact: true })).toBeVisible();
   await expectClass(page);
 
   await page.goto(`${round}/signs`);

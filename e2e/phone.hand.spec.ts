@@ -21,7 +21,7 @@ test('a full round with one thumb: rest, pulse, breaths, a pressure marked in ti
     await page.getByRole('button', { name: 'Start', exact: true }).tap();
     await page.clock.runFor(30_100);
     await typeOnKeypad(page, '36');
-    await expect(page.getByRole('status').getByText('72')).toBeVisible();
+    await expect(page.getByRole('status').getByText('72', { exact: true })).toBeVisible();
     await expectAccessible(page);
     await goOn();
   });
@@ -33,7 +33,7 @@ test('a full round with one thumb: rest, pulse, breaths, a pressure marked in ti
     await page.clock.runFor(60_100);
     await page.getByRole('button', { name: /^Covered/ }).tap();
     await typeOnKeypad(page, '15');
-    await expect(page.getByRole('status').getByText('15')).toBeVisible();
+    await expect(page.getByRole('status').getByText('15', { exact: true })).toBeVisible();
     await goOn();
   });
 
@@ -62,7 +62,7 @@ test('a full round with one thumb: rest, pulse, breaths, a pressure marked in ti
     await page.getByRole('textbox', { name: 'Valve opened (mmHg)' }).fill('162');
     await page.getByRole('textbox', { name: 'Last sound (mmHg)' }).fill('92');
     await page.getByRole('button', { name: 'Keep this reading' }).tap();
-    await expect(page.getByRole('status').getByText('148/92')).toBeVisible();
+    await expect(page.getByRole('status').getByText('148/92', { exact: true })).toBeVisible();
     // 14 mmHg in 6 s and 56 in 23 s, at a pulse of 72: F = 1.94 above, 2.03 below, g = 1 (conventions, section 6), shown outwards.
     await expect(page.getByText(/systolic 147 to 15[01], diastolic 8[89] to 93/)).toBeVisible();
     await expectAccessible(page);

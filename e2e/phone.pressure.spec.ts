@@ -49,7 +49,7 @@ test('a pressure felt for, listened for, repeated until the rule is satisfied, s
     await page.reload();
     await expect(page.getByLabel('Pressure (mmHg)')).toHaveValue('152');
     await typePressure(page, '94');
-    await expect(page.getByRole('status').getByText('152/94')).toBeVisible();
+    await expect(page.getByRole('status').getByText('152/94', { exact: true })).toBeVisible();
     await expect(page.getByText('The next reading in')).toBeVisible();
     await expectAccessible(page);
   });
@@ -87,7 +87,7 @@ test('by feel alone there is one number, and sounds to zero keep three', async (
   await page.getByRole('button', { name: 'By feel alone' }).click();
   await typePressure(page, '122');
   // Bedside handbook 3.4: 122/P, no diastolic, never a guess.
-  await expect(page.getByRole('status').getByText('122/P')).toBeVisible();
+  await expect(page.getByRole('status').getByText('122/P', { exact: true })).toBeVisible();
   await expectAccessible(page);
   await page
     .getByRole('button', { name: /One more reading|Take the next reading/ })
@@ -96,7 +96,7 @@ test('by feel alone there is one number, and sounds to zero keep three', async (
   await page.getByRole('button', { name: 'Already taken: type it' }).click();
   await typePressure(page, '118/62/0');
   // Bedside handbook 3.7 and 8, C045: first sound, muffled, last sound.
-  await expect(page.getByRole('status').getByText('118/62/0')).toBeVisible();
+  await expect(page.getByRole('status').getByText('118/62/0', { exact: true })).toBeVisible();
   await page.goto(page.url().replace(/\/round.*$/, '/round'));
   for (const sign of ['Pulse', 'Breaths']) await notDone(page, sign);
   await page.getByRole('button', { name: 'Sign', exact: true }).click();

@@ -49,7 +49,7 @@ test('a person added, a pulse and breaths counted, signed, charted with their ev
     await expect(page.getByRole('group', { name: 'Keypad' })).toBeVisible({ timeout: 20_000 });
     await expectAccessible(page);
     await typeOnKeypad(page, '19');
-    await expect(page.getByRole('status').getByText('76')).toBeVisible();
+    await expect(page.getByRole('status').getByText('76', { exact: true })).toBeVisible();
     await expect(page.getByText(/over 72, under 80/)).toBeVisible();
     await expectAccessible(page);
   });

@@ -5,6 +5,7 @@ import { useBook } from '../app/book.js';
 import { useApp, useKept } from '../app/context.js';
 import { CoverButton, CoverSheet, useCover } from '../cover/CoverSheet.js';
 import { NewerNotice } from './NewerNotice.js';
+import { useKeptFocus } from './useKeptFocus.js';
 import { WaitingNotice } from './WaitingNotice.js';
 
 type PageProps = {
@@ -44,6 +45,8 @@ export function Page({
   const isClass = useBook().book === 'class';
   const isKeeping = useKept((state) => state.isKeeping);
   const headingRef = useRef<HTMLHeadingElement>(null);
+  const pageRef = useRef<HTMLDivElement>(null);
+  useKeptFocus(pageRef);
 
   useEffect(() => {
     const key = isClass
@@ -66,7 +69,7 @@ export function Page({
   return (
     <>
       {isCovered ? <CoverSheet /> : null}
-      <div className={printed === undefined ? 'page' : 'page page-printed'} inert={isCovered}>
+      <div ref={pageRef} className={printed === undefined ? 'page' : 'page page-printed'} inert={isCovered}>
         <a className="skip" href="#main">
           {words.sentence('app.skip')}
         </a>

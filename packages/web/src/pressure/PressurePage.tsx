@@ -85,7 +85,12 @@ function PanelAt({ round, person, record }: PanelProps) {
     case 'feel':
       return <FeelPanel round={round} place={place} typed={measuring.typed} />;
     case 'ready':
-      return <PumpPanel round={round} place={place} />;
+      return (
+        <>
+          <FactsOfRound record={record} round={round} />
+          <PumpPanel round={round} place={place} />
+        </>
+      );
     case 'typing':
       return <NumbersPanel round={round} place={place} measuring={measuring} />;
     case 'listening':

@@ -8,6 +8,7 @@ import { type Instant, knownAt } from './pressureDraft.js';
 import { blankReading, secondsToWait, withPressureAt } from './pressureSteps.js';
 import { feltPulse, rhythmFelt } from './runCircumstances.js';
 import { useNow } from './useNow.js';
+import { WaitLine } from './WaitLine.js';
 
 /** How far to pump up, and when. Nothing sounds here, and nothing stands in the way of an early reading. */
 export function PumpPanel({ round, place }: { readonly round: Round; readonly place: RunPlace }) {
@@ -17,6 +18,7 @@ export function PumpPanel({ round, place }: { readonly round: Round; readonly pl
   const { inflation, deflation } = round.inForce.runRules;
   const now = useNow(true);
   const wait = secondsToWait(pressure, now, inflation);
+  const isWaiting = wait !== null && wait > 0;
   const known = knownAt(pressure, place);
   const { mmHg, by } = inflateTo(known, inflation);
   const isIrregular = rhythmFelt(round.draft) === 'irregular' || round.facts.round.hasIrregularRhythm;
@@ -54,15 +56,19 @@ export function PumpPanel({ round, place }: { readonly round: Round; readonly pl
                 slowest: deflation.slowestMmHgPerSecond,
                 fastest: deflation.fastestMmHgPerSecond,
               })}
+          {hearing === 'remember' ? ` ${words.sentence('pressure.rememberTwo')}` : null}
         </p>
       </div>
-      <p className="pump-wait" role="status">
-        {wait === null
-          ? words.sentence('pressure.waitUnknown')
-          : wait > 0
-            ? words.sentence('pressure.wait', { seconds: wait })
-            : words.sentence('pressure.mayPump')}
-      </p>
+      <WaitLine
+        isOver={!isWaiting}
+        text={
+          wait === null
+            ? words.sentence('pressure.waitUnknown')
+            : isWaiting
+              ? words.sentence('pressure.wait', { seconds: wait })
+              : words.sentence('pressure.mayPump')
+        }
+      />
       <Choices
         legend={words.sentence('moments.way')}
         isLegendUnseen
@@ -77,7 +83,7 @@ export function PumpPanel({ round, place }: { readonly round: Round; readonly pl
       />
       <button
         type="button"
-        className={`button button-thumb${wait !== null && wait > 0 ? '' : ' button-first'}`}
+        className={`button button-thumb${isWaiting ? '' : ' button-first'}`}
         onClick={pump}
       >
         {words.sentence('pressure.pumpNow')}

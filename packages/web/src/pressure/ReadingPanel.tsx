@@ -16,6 +16,7 @@ import { PlaceLine } from './PlaceLine.js';
 import { type DraftRun, secondsBetween } from './pressureDraft.js';
 import { withPressure, withPressureAt, withReadingReopened } from './pressureSteps.js';
 import { useNow } from './useNow.js';
+import { WaitLine } from './WaitLine.js';
 
 type ReadingProps = { readonly round: Round; readonly entry: string; readonly person: string };
 
@@ -38,7 +39,7 @@ export function ReadingPanel({ round, entry, person }: ReadingProps) {
       <PlaceLine round={round} place={reading.place} />
       <RangeOfReading value={value} />
       <DeflationStrip content={content} />
-      <Flags flags={value.flags} />
+      <Flags flags={value.flags} isAnnounced />
       <div className="buttons">
         <button
           type="button"
@@ -145,7 +146,7 @@ function Next({ round, standing, person, gapSeconds }: NextProps) {
           </button>
         )}
       </div>
-      <Flags flags={isReading ? nextPressure.why : []} />
+      <Flags flags={isReading ? nextPressure.why : []} isAnnounced />
       <div className={isOpen ? 'next-steps next-steps-last' : 'next-steps'}>
         {nextPressure?.step === 'repeat' && last !== undefined ? (
           <Countdown last={last} gapSeconds={nextPressure.waitSeconds ?? gapSeconds} />
@@ -202,8 +203,11 @@ function Countdown({ last, gapSeconds }: { readonly last: DraftRun; readonly gap
   if (gone === null) return <p className="soft small">{words.sentence('pressure.waitUnknown')}</p>;
   const seconds = Math.ceil(gapSeconds - gone);
   return (
-    <p className="pump-wait">
-      {seconds > 0 ? words.sentence('pressure.againIn', { seconds }) : words.sentence('pressure.againNow')}
-    </p>
+    <WaitLine
+      isOver={seconds <= 0}
+      text={
+        seconds > 0 ? words.sentence('pressure.againIn', { seconds }) : words.sentence('pressure.againNow')
+      }
+    />
   );
 }

@@ -1,7 +1,7 @@
 import { EMERGENCY_FEATURES, type EmergencyFeature, type Flag, recheckFlag } from '@evenfall/clinical';
 import type { RoundValueKept } from '@evenfall/record';
 import type { Words } from '@evenfall/words';
-import { useState } from 'react';
+import { useId, useState } from 'react';
 import { useBook } from '../app/book.js';
 import { useApp } from '../app/context.js';
 import { Flags } from '../parts/Flags.js';
@@ -110,9 +110,11 @@ export function AskPanel({ round, standing }: AskProps) {
 function AskPregnancy({ round }: { readonly round: Round }) {
   const { words } = useApp();
   const say = (isPregnant: boolean) => round.change((draft) => ({ ...draft, isPregnant }));
+  const question = useId();
   return (
-    <div className="notice">
-      <p>{words.sentence('result.askPregnancy')}</p>
+    // biome-ignore lint/a11y/useSemanticElements: a fieldset would be drawn as one; this is a question with two buttons
+    <div className="notice" role="group" aria-labelledby={question}>
+      <p id={question}>{words.sentence('result.askPregnancy')}</p>
       <div className="buttons">
         <button type="button" className="button" onClick={() => say(false)}>
           {words.sentence('result.notPregnant')}
@@ -146,7 +148,7 @@ export function ResultBlock({ value, isLandmark = false }: ResultBlockProps) {
   if (lines.length === 0) return null;
   return (
     <section className="result-block" aria-label={isLandmark ? words.sentence('result.title') : undefined}>
-      <h3>{words.sentence('result.title')}</h3>
+      {isLandmark ? <h2>{words.sentence('result.title')}</h2> : <h4>{words.sentence('result.title')}</h4>}
       <dl className="result-lines">
         {lines.map(({ name, text, flags }) => (
           <div key={name}>

@@ -36,7 +36,7 @@ export function ShownPanel({ round, sign, entry, person }: ShownProps) {
       </div>
       <EvidenceStrip given={given} />
       <p className="soft small">{rangeNote(given, words)}</p>
-      <Flags flags={faceFlags(given)} />
+      <Flags flags={faceFlags(given)} isAnnounced />
       <AlsoNoticed round={round} sign={sign} value={value} />
       <div className="buttons">
         {value.kind === 'count' ? (

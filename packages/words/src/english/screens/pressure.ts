@@ -65,9 +65,10 @@ export const pressure = {
     `Wait ${say.counted(f.seconds, SECONDS)}: the arm needs to recover.`,
   mayPump: 'The cuff may go up now.',
   letDown: (f: { slowest: number; fastest: number }, say: Say) =>
-    `Let down ${say.short(f.slowest)} to ${say.short(f.fastest)} mmHg a second, and listen. Remember the two numbers.`,
+    `Let down ${say.short(f.slowest)} to ${say.short(f.fastest)} mmHg a second, and listen.`,
   letDownPerBeat: (f: { mmHg: number }, say: Say) =>
-    `Let down no more than ${say.short(f.mmHg)} mmHg in each beat, and listen: the pulse is slow or irregular. Remember the two numbers.`,
+    `Let down no more than ${say.short(f.mmHg)} mmHg in each beat, and listen: the pulse is slow or irregular.`,
+  rememberTwo: 'Remember the two numbers.',
   displayIrregular: 'The pulse is irregular: a display may not be right. Take it by ear if you can.',
   pumpNow: 'Pump up now',
   alreadyTaken: 'Already taken: type it',

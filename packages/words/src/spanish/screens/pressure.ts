@@ -62,9 +62,10 @@ export const pressure: Reworded<typeof english> = {
   wait: (f, say) => `Espere ${say.counted(f.seconds, SECONDS)}: el brazo tiene que recuperarse.`,
   mayPump: 'Ya se puede inflar el manguito.',
   letDown: (f, say) =>
-    `Desinfle de ${say.short(f.slowest)} a ${say.short(f.fastest)} mmHg por segundo y ausculte. Recuerde los dos números.`,
+    `Desinfle de ${say.short(f.slowest)} a ${say.short(f.fastest)} mmHg por segundo y ausculte.`,
   letDownPerBeat: (f, say) =>
-    `Desinfle no más de ${say.short(f.mmHg)} mmHg en cada latido y ausculte: el pulso es lento o irregular. Recuerde los dos números.`,
+    `Desinfle no más de ${say.short(f.mmHg)} mmHg en cada latido y ausculte: el pulso es lento o irregular.`,
+  rememberTwo: 'Recuerde los dos números.',
   displayIrregular: 'El pulso es irregular: una pantalla puede no acertar. Tómela por auscultación si puede.',
   pumpNow: 'Infle ahora',
   alreadyTaken: 'Ya tomada: escribirla',

@@ -1,3 +1,5 @@
+export { LARGEST_BODY_BYTES } from './limits.js';
+
 import { PATHS, type RouteName } from './paths.js';
 import type { Routes } from './routes.js';
 import type { ProblemDetails } from './shapes.js';

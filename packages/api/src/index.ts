@@ -4,6 +4,8 @@ export type { ClassDeleted, ClassPerson, ClassSession, ClassSessionRecord } from
 export type { Answer, Gives, Send, Takes } from './client.js';
 export { call } from './client.js';
 export type { EquipmentRecord, GaugeReadings } from './equipmentShapes.js';
+export type { ImportedFile } from './importShapes.js';
+export { LARGEST_BODY_BYTES } from './limits.js';
 export { linesOf } from './linesOf.js';
 export { PATHS, type RouteName } from './paths.js';
 export type { Lan, LanSettings, Settings, Told } from './process.js';

@@ -34,6 +34,7 @@ export const PATHS = {
   listEquipment: { method: 'get', path: '/api/equipment' },
   listGaugeReadings: { method: 'get', path: '/api/equipment/{gauge}/readings' },
   exportPerson: { method: 'get', path: '/api/books/{book}/persons/{person}/export' },
+  importFile: { method: 'post', path: '/api/books/{book}/persons/{person}/import' },
 } as const satisfies Record<string, { method: 'get' | 'post' | 'put' | 'delete'; path: string }>;
 
 export type RouteName = keyof typeof PATHS;

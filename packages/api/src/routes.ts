@@ -22,6 +22,7 @@ import {
   withdrawal,
 } from './classShapes.js';
 import { equipmentRecord, gaugeReadings } from './equipmentShapes.js';
+import { fileToImport, importedFile } from './importShapes.js';
 import { PATHS } from './paths.js';
 import {
   about,
@@ -365,6 +366,20 @@ export const ROUTES = {
         },
       },
       ...BAD_INPUT,
+      ...NOT_FOUND,
+    },
+  }),
+  importFile: createRoute({
+    ...PATHS.importFile,
+    summary: 'Bring a FHIR R4 bundle or a table into a chart, or ask what it would add',
+    description:
+      'Values of others are kept as values from elsewhere; entries of an Evenfall as they were, which an owner alone may bring. What is refused is named by its place, and the rest is kept. A file that is brought twice adds nothing.',
+    request: { params: identityParam, body: body(fileToImport) },
+    responses: {
+      200: json(importedFile, 'What it would add, or that it added nothing.'),
+      201: json(importedFile, 'Kept now.'),
+      ...BAD_INPUT,
+      ...NOT_YOURS,
       ...NOT_FOUND,
     },
   }),

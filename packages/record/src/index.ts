@@ -1,6 +1,7 @@
 export { type Access, hasRole } from './access/access.js';
 export { ACCOUNT_ROLES, type AccountRole, accountRole, accountRoles } from './access/accountRole.js';
 export { barredAmending, barredEntry } from './access/barredEntries.js';
+export { barredImport } from './access/barredImport.js';
 export { SIGN_IN_LIMITS } from './access/signInLimits.js';
 export type { BackupLine } from './backup/backupLine.js';
 export { BACKUP_VERSION, backupLine } from './backup/backupLine.js';

@@ -1,13 +1,12 @@
 import { linesOf } from '@evenfall/api';
-import { columnOf } from '@evenfall/exchange';
 import { book, id, refusalsOf } from '@evenfall/record';
-import { wordsFor } from '@evenfall/words';
 import type { OpenAPIHono } from '@hono/zod-openapi';
 import { stream } from 'hono/streaming';
 import { z } from 'zod';
 import { problemAnswer } from '../http/problems.js';
 import type { World } from '../http/world.js';
 import { bringFile } from '../importing/bringFile.js';
+import { problemsOfFile } from '../importing/problemsOfFile.js';
 import { backUp } from '../keeping/backup.js';
 import { checkRecord } from '../keeping/check.js';
 import { restore } from '../keeping/restore.js';
@@ -48,11 +47,8 @@ export function controlRoutes(app: OpenAPIHono, world: World): void {
     const text = textOf(new Uint8Array(await c.req.arrayBuffer()));
     const brought = await bringFile(world, text, asked.data);
     if (!brought.ok) return problemAnswer(c, 422, brought.refusals);
-    const words = wordsFor('en-GB');
-    const refused = brought.value.refused.map((one) =>
-      words.problem(one, { column: brought.value.format === 'csv' ? columnOf(text, one.field) : null }),
-    );
-    return c.json({ ...brought.value, refused });
+    const { ofRecord: _, ...value } = brought.value;
+    return c.json({ ...value, refused: problemsOfFile(text, value) });
   });
 
   app.get('/control/check', async (c) => c.json(await checkRecord(world.db, world.site().id)));

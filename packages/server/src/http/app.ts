@@ -1,3 +1,4 @@
+import { LARGEST_BODY_BYTES } from '@evenfall/api';
 import { refusal } from '@evenfall/clinical';
 import { refusalsOf } from '@evenfall/record';
 import { OpenAPIHono } from '@hono/zod-openapi';
@@ -9,6 +10,7 @@ import { agentRoutes } from './agents.js';
 import { classSessionRoutes } from './classSessions.js';
 import { entryRoutes } from './entries.js';
 import { equipmentRoutes } from './equipment.js';
+import { importRoutes } from './imports.js';
 import { requestLog } from './log.js';
 import { openApiDocument } from './openApi.js';
 import { personRoutes } from './persons.js';
@@ -18,9 +20,6 @@ import { jsonOnly, keepableTextOnly, sameOriginOnly, securityHeaders } from './s
 import { signedInOnly, trusted } from './signedIn.js';
 import { signInRoutes } from './signIn.js';
 import type { World } from './world.js';
-
-/** The largest body taken, in bytes: 200 entries of 2,000 taps each fit. Source: decision of this project. */
-const LARGEST_BODY_BYTES = 8 * 1024 * 1024;
 
 /** When to try again after the database was away. Source: decision of this project. */
 const RETRY_AFTER_SECONDS = 5;
@@ -61,6 +60,7 @@ export function createApi(world: World, isTrusted = false): OpenAPIHono {
   accountRoutes(app, world, isTrusted);
   agentRoutes(app, world);
   personRoutes(app, world);
+  importRoutes(app, world);
   entryRoutes(app, world);
   classSessionRoutes(app, world);
   protocolRoutes(app, world);

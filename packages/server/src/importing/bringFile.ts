@@ -18,12 +18,19 @@ import { addProtocol } from '../store/protocols.js';
 import { type Bringable, type Brought, takeWhatStands } from './takeWhatStands.js';
 
 /** Whose chart a file is for; null for whom the file itself names, which only a file of an Evenfall does. */
-export type Whose = { readonly book: Book; readonly person: string | null };
+export type Whose = {
+  readonly book: Book;
+  readonly person: string | null;
+  /** Who brings it; the program itself if absent. */
+  readonly agent?: string;
+};
 
 /** What a file added to the record, what of it was there before, and what was refused, each by its place. */
 export type FileBrought = Brought & {
   readonly format: 'fhir' | 'csv';
   readonly person: string;
+  /** How many of those added are entries of an Evenfall, kept as they were, in the names of those who made them. */
+  readonly ofRecord: number;
   /** Resources or rows that hold no value to take in, by type or why: nothing of them is kept. */
   readonly passedOver: Readonly<Record<string, number>>;
 };
@@ -72,7 +79,7 @@ async function bringTable(world: World, text: string, whose: Whose): Promise<Par
     return refusedAll(refusal('--person', 'contradicts', 'same-birth-date', null));
   const here = new Set(before.entries.map((entry) => entry.id));
   const others = reported.filter(({ content }) => !here.has(content.source.id ?? ''));
-  const brought = await bringReported(world, others, where);
+  const brought = await bringReported(world, others, where, whose.agent);
   const already = brought.already + reported.length - others.length;
   const more = brought.refused.map(ofLine);
   return {
@@ -80,6 +87,7 @@ async function bringTable(world: World, text: string, whose: Whose): Promise<Par
     value: {
       format: 'csv',
       person,
+      ofRecord: 0,
       added: brought.added,
       already,
       refused: [...refused, ...more],
@@ -154,12 +162,13 @@ async function bringBundle(world: World, bundle: ReadBundle, whose: Whose): Prom
     world.now(),
     before === null ? makePerson : {},
   );
-  const more = await bringReported(world, bundle.reported, where);
+  const more = await bringReported(world, bundle.reported, where, whose.agent);
   return {
     ok: true,
     value: {
       format: 'fhir',
       person,
+      ofRecord: brought.added,
       added: brought.added + more.added,
       already: brought.already + more.already,
       refused: [...refused, ...brought.refused, ...more.refused],
@@ -223,13 +232,11 @@ async function bringReported(
   world: World,
   reported: readonly Reported[],
   where: { readonly site: string; readonly book: Book; readonly person: string },
+  by: string | undefined,
 ): Promise<Brought> {
   const found = await readPerson(world.db, where);
   if (reported.length === 0 || found === null) return { added: 0, already: 0, refused: [] };
-  const agent = uuidOf(0, hash(`importer ${where.site}`));
-  const known = await listAgents(world.db, where.site);
-  if (!known.some(({ id }) => id === agent))
-    await addAgent(world.db, where.site, { id: agent, name: IMPORTER });
+  const agent = by ?? (await importer(world, where.site));
   const { placed, already } = reportedEntries(reported, {
     book: where.book,
     person: where.person,
@@ -243,6 +250,14 @@ async function bringReported(
   const bringable = placed.map((one) => ({ ...one, recordedAt: null }));
   const brought = await takeWhatStands(world.db, where.site, bringable, world.program, world.now());
   return { ...brought, already: brought.already + already };
+}
+
+/** The program as who brings files, made when it first does. */
+async function importer({ db }: World, site: string): Promise<string> {
+  const agent = uuidOf(0, hash(`importer ${site}`));
+  const known = await listAgents(db, site);
+  if (!known.some(({ id }) => id === agent)) await addAgent(db, site, { id: agent, name: IMPORTER });
+  return agent;
 }
 
 function hash(text: string): string {

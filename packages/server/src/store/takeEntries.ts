@@ -2,6 +2,7 @@ import { type Refusal, refusal } from '@evenfall/clinical';
 import type { Entry, EntryFrame } from '@evenfall/record';
 import type { Kysely, Transaction } from 'kysely';
 import type { Tables } from '../database/schema.js';
+import { within } from '../database/within.js';
 import { contentHash } from './canonical.js';
 import { rowOf } from './rows.js';
 import { inPlace, unknownReferences, wrongEntries } from './wrongEntries.js';
@@ -52,7 +53,7 @@ export async function takeEntries(
 ): Promise<Taken> {
   const entries = incoming.map(({ entry }) => entry);
   try {
-    return await db.transaction().execute(async (tx) => {
+    return await within(db, async (tx) => {
       await also.before?.(tx);
       const refusals = await wrongEntries(tx, site, entries, program);
       if (refusals.length > 0) {

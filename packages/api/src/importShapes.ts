@@ -1,0 +1,27 @@
+import { id } from '@evenfall/record';
+import { z } from 'zod';
+import { problem, storedEntry } from './shapes.js';
+
+/** A file to bring into a chart: a FHIR R4 bundle or a table, as text. */
+export const fileToImport = z.object({
+  file: z.string(),
+  /** Who brings it; whoever is signed in, where somebody is. */
+  agent: id,
+  /** False to be told what it would add, and keep nothing. */
+  keep: z.boolean(),
+});
+
+/** What a file adds to a chart, or would add, and what of it is refused, each by its place in the file. */
+export const importedFile = z.object({
+  format: z.enum(['fhir', 'csv']),
+  /** Whether it was kept; false where it was only asked. */
+  kept: z.boolean(),
+  added: z.number().int().min(0),
+  already: z.number().int().min(0),
+  /** The entries of this person that are new, in order of recording. */
+  entries: z.array(storedEntry),
+  refused: z.array(problem),
+  /** Resources or rows that hold no value to take in: their number by type, or by why. */
+  passedOver: z.record(z.string(), z.number().int()),
+});
+export type ImportedFile = z.infer<typeof importedFile>;

@@ -1,3 +1,4 @@
+export { fileText } from './fileText.js';
 export { LARGEST_BODY_BYTES } from './limits.js';
 
 import { PATHS, type RouteName } from './paths.js';

@@ -1,4 +1,4 @@
-import { linesOf } from '@evenfall/api';
+import { fileText, linesOf } from '@evenfall/api';
 import { book, id, refusalsOf } from '@evenfall/record';
 import type { OpenAPIHono } from '@hono/zod-openapi';
 import { stream } from 'hono/streaming';
@@ -44,7 +44,7 @@ export function controlRoutes(app: OpenAPIHono, world: World): void {
   app.post('/control/import', async (c) => {
     const asked = importQuery.safeParse(c.req.query());
     if (!asked.success) return problemAnswer(c, 422, refusalsOf(asked.error, c.req.query(), '/query'));
-    const text = textOf(new Uint8Array(await c.req.arrayBuffer()));
+    const text = fileText(new Uint8Array(await c.req.arrayBuffer()));
     const brought = await bringFile(world, text, asked.data);
     if (!brought.ok) return problemAnswer(c, 422, brought.refusals);
     const { ofRecord: _, ...value } = brought.value;
@@ -52,12 +52,4 @@ export function controlRoutes(app: OpenAPIHono, world: World): void {
   });
 
   app.get('/control/check', async (c) => c.json(await checkRecord(world.db, world.site().id)));
-}
-
-/** A file as text: UTF-16 by its byte-order mark, as spreadsheets write it, else UTF-8. */
-function textOf(bytes: Uint8Array): string {
-  const [first, second] = bytes;
-  if (first === 0xff && second === 0xfe) return new TextDecoder('utf-16le').decode(bytes);
-  if (first === 0xfe && second === 0xff) return new TextDecoder('utf-16be').decode(bytes);
-  return new TextDecoder().decode(bytes);
 }

@@ -6,15 +6,18 @@ import { IdentityOf, nameIn } from '../parts/Identity.js';
 import { Page } from '../parts/Page.js';
 import { entriesIn, useRecord } from '../round/useRound.js';
 import { loadRules } from '../server/load.js';
+import { useMay } from '../signIn/useAccess.js';
 import { AsFile } from './AsFile.js';
 import { AsText } from './AsText.js';
+import { BringFile } from './BringFile.js';
 
-/** A person's values for another place: as plain text by a template, or as a file. */
+/** A person's values for another place, as plain text by a template or as a file; and a file from another place. */
 export function HandOverPage({ person }: { readonly person: string }) {
   const app = useApp();
   const { words } = app;
   const { asked, again } = useRecord(person);
   useEffect(() => void loadRules(app), [app]);
+  const mayBring = useMay('owner', 'clinician', 'supervisor');
   const record = asked.value;
   const chart = useMemo(() => projectChart(record === null ? [] : entriesIn(record)), [record]);
   const name = nameIn(record) ?? words.sentence('people.erased');
@@ -41,6 +44,12 @@ export function HandOverPage({ person }: { readonly person: string }) {
               <h2 id="as-file">{words.sentence('handover.asFile')}</h2>
               <AsFile person={person} isKnown={identity !== null} />
             </section>
+            {mayBring ? (
+              <section className="handover" aria-labelledby="bring-in">
+                <h2 id="bring-in">{words.sentence('bring.title')}</h2>
+                <BringFile person={person} onKept={again} />
+              </section>
+            ) : null}
           </>
         )}
       </Asking>

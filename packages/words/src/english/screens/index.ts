@@ -2,6 +2,7 @@ import { amend } from './amend.js';
 import { answers } from './answers.js';
 import { app } from './app.js';
 import { begun } from './begun.js';
+import { bring } from './bring.js';
 import { card } from './card.js';
 import { chart } from './chart.js';
 import { classBook } from './class.js';
@@ -54,6 +55,7 @@ export const screens = {
   chart,
   trend,
   handover,
+  bring,
   quick,
   amend,
   roles,

@@ -4,6 +4,7 @@ import { amend } from './amend.js';
 import { answers } from './answers.js';
 import { app } from './app.js';
 import { begun } from './begun.js';
+import { bring } from './bring.js';
 import { card } from './card.js';
 import { chart } from './chart.js';
 import { classBook } from './class.js';
@@ -50,6 +51,7 @@ export const screens: Reworded<typeof english> = {
   moments,
   card,
   handover,
+  bring,
   chart,
   trend,
   quick,

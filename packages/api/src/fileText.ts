@@ -1,0 +1,7 @@
+/** A file as text: UTF-16 by its byte-order mark, as spreadsheets write it, else UTF-8. */
+export function fileText(bytes: Uint8Array): string {
+  const [first, second] = bytes;
+  if (first === 0xff && second === 0xfe) return new TextDecoder('utf-16le').decode(bytes);
+  if (first === 0xfe && second === 0xff) return new TextDecoder('utf-16be').decode(bytes);
+  return new TextDecoder().decode(bytes);
+}

@@ -1,0 +1,37 @@
+import type { Problem } from '@evenfall/api';
+import { useApp } from '../app/context.js';
+
+/** What was refused of a file: where it stands, what was expected there and what came. The server says it in English. */
+export function RefusedRows({ problems }: { readonly problems: readonly Problem[] }) {
+  const { words } = useApp();
+  if (problems.length === 0) return null;
+  const isTable = problems.some(({ line }) => line !== null);
+  return (
+    <div className="trend-scroll">
+      <table className="bring-refused">
+        <thead>
+          <tr>
+            {isTable ? <th scope="col">{words.sentence('bring.line')}</th> : null}
+            <th scope="col">{words.sentence(isTable ? 'bring.column' : 'bring.place')}</th>
+            <th scope="col">{words.sentence('bring.expected')}</th>
+            <th scope="col">{words.sentence('bring.came')}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {problems.map(({ line, column, field, expected, got, message }, at) => (
+            // biome-ignore lint/suspicious/noArrayIndexKey: the list of one answer never changes
+            <tr key={at}>
+              {isTable ? <th scope="row">{line === null ? '' : words.say.short(line)}</th> : null}
+              <td className="bring-place">
+                {field ?? ''}
+                {column === null ? '' : ` (${words.say.short(column)})`}
+              </td>
+              <td lang="en">{expected ?? message}</td>
+              <td>{got ?? words.sentence('bring.nothingCame')}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  );
+}

@@ -1,0 +1,42 @@
+import type { bring as english } from '../../english/screens/bring.js';
+import type { Reworded } from '../../reworded.js';
+
+/** As in `english/screens/bring`. */
+export const bring: Reworded<typeof english> = {
+  title: 'Incorporar un fichero',
+  hint: 'Un paquete FHIR R4 o una tabla (CSV) como la que se descarga aquí. Primero se muestra qué añadiría y qué se rechaza; nada se guarda antes de que usted lo diga.',
+  choose: 'Fichero',
+  drop: 'o suéltelo aquí',
+  most: (f, say) => `Como máximo ${say.short(f.megabytes, 1)} MB.`,
+  tooLarge: (f, say) =>
+    `Este fichero tiene ${say.number(f.megabytes, 1)} MB; se admiten como máximo ${say.short(f.most, 1)} MB de una vez. No se guardó nada de él. \`evenfall import\` en la propia máquina admite ficheros mayores.`,
+  unreadable: 'El navegador no pudo leer este fichero. No se guardó nada de él.',
+  reading: (f) => `Se está leyendo ${f.text}`,
+  fileIs: (f) => `Fichero: ${f.text}`,
+  refusedWhole: 'No se puede admitir nada de este fichero, y no se guardó nada',
+  wouldAdd: (f, say) => `Se añadirían ${say.counted(f.values, ENTRIES)}`,
+  wereAdded: (f, say) => `Se añadieron ${say.counted(f.values, ENTRIES)}`,
+  nothingNew: 'Este fichero no añade nada',
+  already: (f, say) => `${say.counted(f.values, ENTRIES)} de él ya estaban aquí.`,
+  others: (f, say) =>
+    `${say.counted(f.values, ENTRIES)} sin número: firmas, datos, correcciones y similares.`,
+  more: (f, say) => `${say.short(f.values)} más`,
+  takenBack: 'la fuente lo retiró: marcado como registrado por error',
+  changes: 'enmienda lo que la fuente dijo antes',
+  refused: (f, say) => `Rechazado: ${say.short(f.values)}`,
+  refusedHint: 'Lo rechazado no se guarda; el fichero no cambia. Corríjalo allí y vuelva a incorporarlo.',
+  line: 'Fila',
+  column: 'Columna',
+  place: 'Lugar en el fichero',
+  expected: 'Se esperaba',
+  came: 'Vino',
+  nothingCame: 'nada',
+  passedOver: (f) => `Se pasan por alto, pues no tienen ningún valor que incorporar: ${f.text}.`,
+  keep: (f, say) => `Guardar ${say.counted(f.values, ENTRIES)}`,
+  another: 'Otro fichero',
+  kept: 'El fichero se incorporó',
+  seeChart: 'Verlo en el registro',
+  notKept: 'No se guardó nada: el fichero sigue aquí, inténtelo de nuevo.',
+};
+
+const ENTRIES = { one: 'entrada', other: 'entradas' };

@@ -9,7 +9,9 @@ export function problemsOfFile(
   { format, refused }: Pick<FileBrought, 'format' | 'refused'>,
 ): Problem[] {
   const words = wordsFor('en-GB');
-  return refused.map((one) =>
-    words.problem(one, { column: format === 'csv' ? columnOf(text, one.field) : null }),
-  );
+  return refused.map((one) => {
+    const { expected: rule, figures, choices } = one;
+    const place = { column: format === 'csv' ? columnOf(text, one.field) : null };
+    return { ...words.problem(one, place), rule, figures: { ...figures }, choices: [...choices] };
+  });
 }

@@ -1,9 +1,10 @@
 import { EMERGENCY_FEATURES, type EmergencyFeature, type Flag, recheckFlag } from '@evenfall/clinical';
 import type { RoundValueKept } from '@evenfall/record';
 import type { Words } from '@evenfall/words';
-import { useId, useState } from 'react';
+import { useId } from 'react';
 import { useBook } from '../app/book.js';
 import { useApp } from '../app/context.js';
+import { useForm } from '../app/forms.js';
 import { Flags } from '../parts/Flags.js';
 import { IncidentalNote } from '../parts/IncidentalNote.js';
 import type { RoundStanding } from './standing.js';
@@ -38,20 +39,34 @@ export function ActNowPanel({ standing }: StandingProps) {
 
 type AskProps = StandingProps & { readonly round: Round };
 
+/** What stands in the field of a feature that is ticked and not kept yet. */
+const TICKED = 'yes';
+
+/** The name of the form of the features that are being ticked, in the store. */
+function featuresForm(round: string): string {
+  return `features ${round}`;
+}
+
 /** A severe pressure asks for the emergency features, once; what was answered can be asked again. */
 export function AskPanel({ round, standing }: AskProps) {
   const { words } = useApp();
-  const [ticked, setTicked] = useState<readonly EmergencyFeature[]>([]);
+  // Kept on the device, so that a tick outlives the page it was made on.
+  const form = useForm(featuresForm(round.draft.round));
+  const ticked = EMERGENCY_FEATURES.filter((one) => form.text(one) !== '');
   const ask = standing.content.value?.ask;
   // A learner is asked for nothing about their body that the alert does not need: what is found is told in private.
   const isClass = useBook().book === 'class';
   const { features } = round.draft;
   const isAsked = (ask?.features.length ?? 0) > 0;
-  const answer = (found: readonly EmergencyFeature[]) =>
-    round.change((draft) => ({
-      ...draft,
-      features: EMERGENCY_FEATURES.filter((one) => found.includes(one)),
-    }));
+  const tick = (feature: EmergencyFeature, isTicked: boolean) => {
+    // From now on the round is one that something was said in, so that its ticks find it again.
+    round.change((draft) => draft);
+    form.set(feature, isTicked ? TICKED : '');
+  };
+  const answer = (features: readonly EmergencyFeature[]) => {
+    round.change((draft) => ({ ...draft, features }));
+    form.done();
+  };
   return (
     <>
       {isAsked ? (
@@ -64,11 +79,7 @@ export function AskPanel({ round, standing }: AskProps) {
               <input
                 type="checkbox"
                 checked={ticked.includes(feature)}
-                onChange={(event) =>
-                  setTicked(
-                    event.target.checked ? [...ticked, feature] : ticked.filter((one) => one !== feature),
-                  )
-                }
+                onChange={(event) => tick(feature, event.target.checked)}
               />
               <span>{words.title('feature', feature)}</span>
             </label>

@@ -11,12 +11,12 @@ test('a gauge is named, checked and fails; its readings since the last good chec
   await expect(page.getByText('No gauge is named yet')).toBeVisible();
   await expectAccessible(page);
 
-  await page.getByText('Name a gauge', { exact: true }).click();
+  await page.getByText('Add a gauge', { exact: true }).click();
   await page.getByRole('button', { name: 'Keep this gauge' }).click();
   await expect(page.getByText('Give the gauge the name that stands on it.')).toBeVisible();
   await page.getByLabel('What stands on its label').fill('Gauge 7 (invented)');
   await page.getByRole('button', { name: 'Keep this gauge' }).click();
-  await page.getByText('Name cuffs of a room', { exact: true }).click();
+  await page.getByText('Add cuffs of a room', { exact: true }).click();
   const cuffs = page.getByRole('region', { name: 'Cuffs by room' });
   await cuffs.getByLabel('Room or place').fill('Room 4');
   await cuffs.getByLabel('Scheme and size').selectOption({ value: 'aha-2005/large-adult' });

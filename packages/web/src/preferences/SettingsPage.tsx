@@ -37,7 +37,7 @@ export function SettingsPage() {
     />
   );
   return (
-    <Page title={words.sentence('settings.title')} back={{ href: '/', text: words.sentence('app.toPeople') }}>
+    <Page title={words.sentence('settings.title')} back={{ href: '/', text: words.sentence('people.title') }}>
       <p>{words.sentence('settings.lead')}</p>
       {preferences.isKeeping() ? null : <p className="notice">{words.sentence('settings.notKept')}</p>}
       <div className="form">

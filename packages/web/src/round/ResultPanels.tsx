@@ -259,7 +259,7 @@ function averageLine(
   const name = words.sentence('result.average');
   const { systolic, diastolic, used, rule, isGeneral, needs, flags, why } = pressure;
   if (systolic === null || diastolic === null)
-    return { name, text: words.sentence('result.noAverage'), flags: [...why, ...needs, ...flags] };
+    return { name, text: words.sentence('result.noAverage'), flags: [...saidOnce(why, needs), ...needs, ...flags] };
   const shown = category?.shown ?? null;
   const numbers = `${shown?.systolic ?? words.say.number(systolic)}/${shown?.diastolic ?? words.say.number(diastolic)}`;
   const by = words.sentence(isGeneral ? 'result.byGeneral' : 'result.by', {
@@ -267,6 +267,11 @@ function averageLine(
   });
   const of = words.sentence('result.ofReadings', { readings: used.length });
   return { name, text: `${numbers} ${of}, ${by}`, flags: [...needs, ...flags] };
+}
+
+/** What is still needed says already that there was too little. */
+function saidOnce(why: readonly Flag[], needs: readonly Flag[]): readonly Flag[] {
+  return needs.length === 0 ? why : why.filter(({ code }) => code !== 'too-few');
 }
 
 /** A category says what it stands on: an average, one reading, or one of its numbers alone. */

@@ -33,7 +33,7 @@ export const signIn = {
   notSame: 'This is not the same as above.',
   ownTitle: 'Choose your own pass phrase',
   ownWhy: (f: { name: string }) =>
-    `${f.name}: the first pass phrase is known to somebody else. Choose one that only you know; then the charts open.`,
+    `${f.name}: choose a pass phrase that only you know, in place of the first one, which somebody else may know; then the charts open.`,
   firstPhrase: 'The first pass phrase',
   anotherFirst: 'A new first pass phrase',
   newPhrase: 'New pass phrase',

@@ -32,7 +32,7 @@ export const signIn: Reworded<typeof english> = {
   notSame: 'No es lo mismo que arriba.',
   ownTitle: 'Elija su propia frase de contraseña',
   ownWhy: (f) =>
-    `${f.name}: la primera frase de contraseña la conoce otra persona. Elija una que solo usted sepa; entonces se abren los registros.`,
+    `${f.name}: elija una frase de contraseña que solo usted sepa, en lugar de la primera, que otra persona puede conocer; entonces se abren los registros.`,
   firstPhrase: 'La primera frase de contraseña',
   anotherFirst: 'Una nueva primera frase de contraseña',
   newPhrase: 'Nueva frase de contraseña',

@@ -1,15 +1,28 @@
 import type { RunPlace } from '@evenfall/record';
 import { useApp } from '../app/context.js';
+import { useEquipment } from '../equipment/useEquipment.js';
 import type { Round } from '../round/useRound.js';
 import { placeText } from './placeText.js';
 import { withPressureAt } from './pressureSteps.js';
 
-/** Where the cuff is, with the way back to change it. */
-export function PlaceLine({ round, place }: { readonly round: Round; readonly place: RunPlace }) {
+type PlaceLineProps = {
+  readonly round: Round;
+  readonly place: RunPlace;
+  /** The gauge of a reading that is in; that of the readings to come where it is not given. */
+  readonly gauge?: string | null | undefined;
+};
+
+/** Where the cuff is and which gauge is read, with the way back to change it. */
+export function PlaceLine({ round, place, gauge = round.draft.pressure.gauge }: PlaceLineProps) {
   const { words } = useApp();
+  const { equipment } = useEquipment();
+  const named = equipment?.gauges.find(({ id }) => id === gauge)?.named.name;
   return (
     <p className="place-line small">
-      <span>{placeText(place, words)}</span>
+      <span>
+        {placeText(place, words)}
+        {named === undefined ? null : ` · ${named}`}
+      </span>
       <button
         type="button"
         className="button button-quiet"

@@ -36,7 +36,7 @@ export function ReadingPanel({ round, entry, person }: ReadingProps) {
       </div>
       <ActNowPanel standing={standing} />
       <AskPanel round={round} standing={standing} />
-      <PlaceLine round={round} place={reading.place} />
+      <PlaceLine round={round} place={reading.place} gauge={reading.gauge ?? null} />
       <RangeOfReading value={value} />
       <DeflationStrip content={content} />
       <Flags flags={value.flags} isAnnounced />

@@ -8,6 +8,7 @@ export { fileText } from './fileText.js';
 export type { ImportedFile } from './importShapes.js';
 export { LARGEST_BODY_BYTES } from './limits.js';
 export { linesOf } from './linesOf.js';
+export type { Marking, MarkingState, SecondMark } from './markingShapes.js';
 export { PATHS, type RouteName } from './paths.js';
 export type { Lan, LanSettings, Settings, Told } from './process.js';
 export { ROUTES, type Routes } from './routes.js';

@@ -33,6 +33,12 @@ export const PATHS = {
   listProtocolChoices: { method: 'get', path: '/api/protocol-choices' },
   listEquipment: { method: 'get', path: '/api/equipment' },
   listGaugeReadings: { method: 'get', path: '/api/equipment/{gauge}/readings' },
+  readClock: { method: 'get', path: '/api/clock' },
+  openMarking: { method: 'post', path: '/api/markings' },
+  readMarking: { method: 'get', path: '/api/markings/{marking}' },
+  endMarking: { method: 'delete', path: '/api/markings/{marking}' },
+  joinMarking: { method: 'post', path: '/api/markers' },
+  keepMarks: { method: 'put', path: '/api/markers/{marker}' },
   exportPerson: { method: 'get', path: '/api/books/{book}/persons/{person}/export' },
   importFile: { method: 'post', path: '/api/books/{book}/persons/{person}/import' },
 } as const satisfies Record<string, { method: 'get' | 'post' | 'put' | 'delete'; path: string }>;

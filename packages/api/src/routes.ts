@@ -23,6 +23,16 @@ import {
 } from './classShapes.js';
 import { equipmentRecord, gaugeReadings } from './equipmentShapes.js';
 import { fileToImport, importedFile } from './importShapes.js';
+import {
+  clockNow,
+  joinWith,
+  keptMarks,
+  marking,
+  markingState,
+  marksOfMarker,
+  newMarking,
+  waited,
+} from './markingShapes.js';
 import { PATHS } from './paths.js';
 import {
   about,
@@ -72,6 +82,7 @@ const NOT_FOUND = { 404: refused('No such person in this book.') } as const;
 const NO_SESSION = {
   404: refused('No such class session is open; of one that was ended nothing may be left.'),
 } as const;
+const NO_MARKING = { 404: refused('No such run is being marked; it may be over.') } as const;
 const BAD_INPUT = {
   400: refused('The body could not be read.'),
   413: refused('The body is too large.'),
@@ -349,6 +360,60 @@ export const ROUTES = {
       ...BAD_INPUT,
       404: refused('No such gauge here.'),
     },
+  }),
+  readClock: createRoute({
+    ...PATHS.readClock,
+    summary: 'The one clock that the devices of a place are brought together by',
+    responses: { 200: json(clockNow, 'Of the database, so that it is the same behind every server.') },
+  }),
+  openMarking: createRoute({
+    ...PATHS.openMarking,
+    summary: 'Let a second person mark the moments of a run on another device',
+    description: 'Safe to send again. It lasts minutes, and nothing of it is of the record.',
+    request: { body: body(newMarking) },
+    responses: {
+      200: json(marking, 'Open already.'),
+      201: json(marking, 'Open now; the code joins one other device.'),
+      ...BAD_INPUT,
+      ...NOT_YOURS,
+    },
+  }),
+  readMarking: createRoute({
+    ...PATHS.readMarking,
+    summary: 'What the second person marked; answers when there is something new, or after a few seconds',
+    request: { params: z.object({ marking: id }), query: waited },
+    responses: {
+      200: json(markingState, 'Whether somebody joined, and their marks.'),
+      ...BAD_INPUT,
+      ...NO_MARKING,
+    },
+  }),
+  endMarking: createRoute({
+    ...PATHS.endMarking,
+    summary: 'The run is over: forget what was marked',
+    request: { params: z.object({ marking: id }), body: body(nothing) },
+    responses: { 200: json(nothing, 'Forgotten.'), ...BAD_INPUT },
+  }),
+  joinMarking: createRoute({
+    ...PATHS.joinMarking,
+    summary: 'Join as the second person, by the code',
+    description: 'Safe to send again by the same device. A code joins one device.',
+    request: { body: body(joinWith) },
+    responses: {
+      200: json(nothing, 'Joined.'),
+      ...BAD_INPUT,
+      ...NO_MARKING,
+      409: refused('Another device has joined by this code.'),
+      ...NOT_YOURS,
+      ...TOO_OFTEN,
+    },
+  }),
+  keepMarks: createRoute({
+    ...PATHS.keepMarks,
+    summary: 'All that this device marked so far',
+    description: 'The whole list each time, with a number that grows: sent twice or late it changes nothing.',
+    request: { params: z.object({ marker: id }), body: body(marksOfMarker) },
+    responses: { 200: json(keptMarks, 'The newest number that is kept.'), ...BAD_INPUT, ...NO_MARKING },
   }),
   exportPerson: createRoute({
     ...PATHS.exportPerson,

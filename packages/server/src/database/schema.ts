@@ -82,6 +82,23 @@ export type Tables = {
     wrong: number;
     since: ColumnType<Date, Date, Date>;
   };
+  marking: {
+    site: string;
+    id: string;
+    code: string;
+    marker: string | null;
+    turn: Generated<number>;
+    version: Generated<number>;
+    marks: ColumnType<unknown, string | undefined, string>;
+    begun_at: ColumnType<Date, Date, Date>;
+    heard_at: ColumnType<Date | null, Date | null | undefined, Date>;
+  };
+  marking_guess: {
+    site: string;
+    asker: string;
+    wrong: number;
+    since: ColumnType<Date, Date, Date>;
+  };
   latest: {
     site: string;
     book: string;

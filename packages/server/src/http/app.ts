@@ -12,6 +12,7 @@ import { entryRoutes } from './entries.js';
 import { equipmentRoutes } from './equipment.js';
 import { importRoutes } from './imports.js';
 import { requestLog } from './log.js';
+import { markingRoutes } from './markings.js';
 import { openApiDocument } from './openApi.js';
 import { personRoutes } from './persons.js';
 import { problemAnswer } from './problems.js';
@@ -65,6 +66,7 @@ export function createApi(world: World, isTrusted = false): OpenAPIHono {
   classSessionRoutes(app, world);
   protocolRoutes(app, world);
   equipmentRoutes(app, world);
+  markingRoutes(app, world);
   app.get('/api/openapi.json', (c) => c.json(openApiDocument(app)));
   app.all('/api/*', (c) => problemAnswer(c, 404));
   app.onError((error, c) => {

@@ -69,6 +69,8 @@ async function emptied(tx: Transaction<Tables>): Promise<void> {
   if (await holdsAnything(tx)) throw new Refused([refusal('', 'contradicts', 'empty-record', null)]);
   // Anybody may have tried to sign in, where there is no account yet.
   await tx.deleteFrom('sign_in_guess').execute();
+  await tx.deleteFrom('marking').execute();
+  await tx.deleteFrom('marking_guess').execute();
   await tx.deleteFrom('site').execute();
 }
 

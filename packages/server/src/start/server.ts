@@ -18,6 +18,7 @@ import { createApi } from '../http/app.js';
 import { classEnded, type LogLine } from '../http/log.js';
 import type { World } from '../http/world.js';
 import { holdsAnything } from '../keeping/holdsAnything.js';
+import { forgetMarkings } from '../marking/markings.js';
 import { pageRoutes, readPages } from '../pages/pages.js';
 import { endForgotten } from '../store/endClassSession.js';
 import { openSite, readSite, type Site } from '../store/site.js';
@@ -94,12 +95,16 @@ function leaveNoEmptyRecord({ dialect, keeper }: OpenDatabase, closing: (() => P
 /** How often a running server looks for class sessions that nobody ended, ms. Source: decision of this project. */
 const LOOK_FOR_CLASSES_MS = 15 * 60_000;
 
-/** Class sessions that nobody ended are ended when a server starts and while it runs; nothing of them stays. */
+/**
+ * Class sessions that nobody ended are ended when a server starts and while it runs; nothing of them stays. Nor does what
+ * was marked for a run that nobody ended.
+ */
 async function keepEndingClasses(world: World, closing: (() => Promise<void>)[]): Promise<void> {
   // A fault is told and keeps no server from its charts; the next look tries again.
   const end = async () => {
     const ended = await endForgotten(world.db, world.site().id, world.now());
     for (const deleted of ended) world.log(classEnded('server', deleted));
+    await forgetMarkings(world.db, world.site().id, world.now());
   };
   await end().catch(world.fault);
   const timer = setInterval(() => void end().catch(world.fault), LOOK_FOR_CLASSES_MS);

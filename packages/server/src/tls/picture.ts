@@ -3,8 +3,8 @@ import { generate } from 'lean-qr';
 /** The quiet zone, in modules. Source: ISO/IEC 18004 (from memory). */
 const QUIET = 4;
 
-/** A text as a QR picture in SVG: black on white whatever the page, with its quiet zone. */
-export function svgPicture(text: string): string {
+/** A text as the dark modules of a QR picture, quiet zone included: a square of `size`, and the path of an SVG. */
+export function modulesOf(text: string): { size: number; path: string } {
   const code = generate(text);
   const size = code.size + 2 * QUIET;
   const modules: string[] = [];
@@ -13,7 +13,13 @@ export function svgPicture(text: string): string {
       if (code.get(x, y)) modules.push(`M${x + QUIET} ${y + QUIET}h1v1h-1z`);
     }
   }
-  return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${size} ${size}" shape-rendering="crispEdges"><rect width="${size}" height="${size}" fill="#fff"/><path d="${modules.join('')}" fill="#000"/></svg>`;
+  return { size, path: modules.join('') };
+}
+
+/** A text as a QR picture in SVG: black on white whatever the page, with its quiet zone. */
+export function svgPicture(text: string): string {
+  const { size, path } = modulesOf(text);
+  return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${size} ${size}" shape-rendering="crispEdges"><rect width="${size}" height="${size}" fill="#fff"/><path d="${path}" fill="#000"/></svg>`;
 }
 
 /** The same for a terminal of light signs on dark: two rows of modules in each line. */

@@ -112,6 +112,7 @@ export type { Bladder, CuffScheme, CuffSchemeId, SchemeCuff, TrialSize } from '.
 export { CUFF_SCHEME_IDS, CUFF_SCHEMES, cuffScheme } from './cuff/schemes.js';
 export type { PreviousInflation, RunCircumstances } from './deflation/circumstances.js';
 export { UNKNOWN_RUN_CIRCUMSTANCES } from './deflation/circumstances.js';
+export { isCoarserThanThumb, MARK_SCATTER_MS } from './deflation/clocksWithin.js';
 export type { RunFlagCode, RunReasonCode } from './deflation/codes.js';
 export { DEFLATION_COMPARISONS } from './deflation/comparisons.js';
 export type { EndDigits } from './deflation/endDigits.js';

@@ -72,7 +72,7 @@ export { REPORTED_STATUSES, reportedValue } from './content/reported.js';
 export type { RoundContent, RoundEvidence } from './content/round.js';
 export { roundInputOf } from './content/roundInputOf.js';
 export type { RoundValueKept } from './content/roundValue.js';
-export type { PressureOverride, RunContent, RunPlace } from './content/run.js';
+export type { MarkedByWhom, PressureOverride, RunContent, RunMarkedBy, RunPlace } from './content/run.js';
 export type { Override } from './content/shared.js';
 export type { SignContent } from './content/sign.js';
 export type { TapsContent } from './content/taps.js';

@@ -193,6 +193,14 @@ export const DEFLATION_FIGURES = figures({
       'three readings of 85 people by two observers, Bland and Altman 1999: 6.1 (assessment handbook 3.2)',
     sure: 'derived',
   },
+  markScatterMs: {
+    value: 50,
+    unit: 'ms',
+    meaning:
+      'how much a touch at a sound scatters by itself (SD); clocks of two devices further apart are said to be coarser than the thumb',
+    source: 'physiology handbook 11: a reaction of 0.20 s, scattering by 0.05 s, is chosen there',
+    sure: 'decision',
+  },
   mostReadings: {
     value: 99,
     unit: 'readings',

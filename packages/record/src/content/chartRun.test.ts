@@ -98,7 +98,7 @@ describe('the content of a run', () => {
         const content = chartRun(done, NO_PROTOCOL, TEST_PROGRAM);
         const entry = frame('run', content);
         expect(readEntry(JSON.parse(JSON.stringify(entry)))).toEqual({ ok: true, value: entry });
-        expect(content.evidence).toEqual({ run, place, circumstances, gauge: null });
+        expect(content.evidence).toEqual({ run, place, circumstances, gauge: null, markedBy: null });
       }),
     );
   });

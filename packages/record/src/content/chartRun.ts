@@ -9,7 +9,7 @@ import {
   runResult,
 } from '@evenfall/clinical';
 import type { InForce } from './inForce.js';
-import type { PressureOverride, RunCircumstancesKept, RunContent, RunPlace } from './run.js';
+import type { PressureOverride, RunCircumstancesKept, RunContent, RunMarkedBy, RunPlace } from './run.js';
 
 /** What was done and where, and what was added by hand. */
 export type RunEvidence = {
@@ -18,19 +18,22 @@ export type RunEvidence = {
   readonly circumstances: RunCircumstancesKept;
   /** Which gauge of the place; absent for not said. */
   readonly gauge?: string | null;
+  /** Who marked the moments, where a second person did; absent for nobody else. */
+  readonly markedBy?: RunMarkedBy | null;
   readonly override: PressureOverride;
   readonly note: string | null;
 };
 
 /** The content of a run's entry, its value made from its evidence by the rules in force. */
 export function chartRun(done: RunEvidence, inForce: InForce, program: string): RunContent {
-  const { run, place, circumstances, gauge = null, override, note } = done;
+  const { run, place, circumstances, gauge = null, markedBy = null, override, note } = done;
   return {
     evidence: {
       run: copiedRun(run),
       place: copiedPlace(place),
       circumstances: copiedAround(circumstances),
       gauge,
+      markedBy: markedBy === null ? null : { ...markedBy, moments: [...markedBy.moments] },
     },
     value: valueOfRun(done, inForce),
     override: override === null ? null : { ...override },

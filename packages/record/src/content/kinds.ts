@@ -15,7 +15,7 @@ import { equipmentContent, equipmentEndedContent, gaugeLoggedContent } from './e
 import { factContent, factEndedContent } from './fact.js';
 import { reportedContent } from './reported.js';
 import { firstRoundContent, roundContent, secondRoundContent, upgradeRound } from './round.js';
-import { firstRunContent, runContent, upgradeRun } from './run.js';
+import { firstRunContent, runContent, secondRunContent, upgradeRun } from './run.js';
 import { signContent } from './sign.js';
 import { tapsContent } from './taps.js';
 
@@ -46,7 +46,11 @@ export const KINDS = {
   'identity-erased': first(identityErasedContent),
   count: first(countContent),
   taps: first(tapsContent),
-  run: { schemas: { 1: firstRunContent, 2: runContent }, newest: 2, upgrade: upgradeRun },
+  run: {
+    schemas: { 1: firstRunContent, 2: secondRunContent, 3: runContent },
+    newest: 3,
+    upgrade: upgradeRun,
+  },
   sign: first(signContent),
   reported: first(reportedContent),
   round: {

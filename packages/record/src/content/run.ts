@@ -120,20 +120,59 @@ export const firstRunContent = z
   .object({ evidence: z.object({ run, place, circumstances }).strict(), value, override, computedBy, note })
   .strict();
 
+/** Schema 2: before a second person could mark the moments on another device. */
+export const secondRunContent = firstRunContent
+  .extend({ evidence: z.object({ run, place, circumstances, gauge: id.nullable() }).strict() })
+  .strict();
+
+/** Who touched at a moment: whoever measured, or a second person on another device; null for a moment without a time. */
+const MARKERS = ['observer', 'second-person'] as const;
+const marker = z.enum(MARKERS).nullable();
+export type MarkedByWhom = (typeof MARKERS)[number];
+
 /**
- * One inflation and deflation of the cuff, charted. `evidence` is what was done and where, and with which gauge of the
- * place (null for not said); `value` is what `clinical/deflation` and `clinical/cuff` made of it under the rule that
+ * A run of which a second person marked moments on another device: who marked each of them, in the order of the run, and
+ * how far the clocks of the two devices may be apart, ms either way.
+ */
+const markedBy = z
+  .object({ peak: marker, moments: z.array(marker).max(MOST_MOMENTS), clocksWithinMs: z.number().min(0) })
+  .strict()
+  .nullable();
+export type RunMarkedBy = NonNullable<z.infer<typeof markedBy>>;
+
+const evidence = z
+  .object({ run, place, circumstances, gauge: id.nullable(), markedBy })
+  .strict()
+  .refine(({ run: { peak, moments }, markedBy: by }) => by === null || isOfTimes(by, peak, moments), {
+    path: ['markedBy'],
+    message: 'marker-of-each-time',
+  });
+
+type Timed = { readonly atSeconds: number | null };
+
+/** Each moment with a time was marked by somebody, and none without. */
+function isOfTimes(by: RunMarkedBy, peak: Timed | null, moments: readonly Timed[]): boolean {
+  const isTimed = (one: Timed | null | undefined) => one != null && one.atSeconds !== null;
+  return (
+    by.moments.length === moments.length &&
+    (by.peak !== null) === isTimed(peak) &&
+    moments.every((moment, at) => (by.moments[at] !== null) === isTimed(moment))
+  );
+}
+
+/**
+ * One inflation and deflation of the cuff, charted. `evidence` is what was done and where, with which gauge of the place
+ * (null for not said), and who marked the moments where a second person did (else null); `value` is what `clinical/deflation` and `clinical/cuff` made of it under the rule that
  * `computedBy` names. `isAveraged` is false for a site other than the upper arm; `biasMmHg` what a wrong cuff is
  * expected to add, which nobody subtracts.
  */
-export const runContent = firstRunContent
-  .extend({ evidence: z.object({ run, place, circumstances, gauge: id.nullable() }).strict() })
-  .strict();
+export const runContent = firstRunContent.extend({ evidence }).strict();
 export type RunContent = z.infer<typeof runContent>;
 
-/** A run of schema 1 in the newest shape: nobody said which gauge it was. */
+/** An older run in the newest shape: in schema 1 nobody said which gauge it was, before 3 nobody else marked it. */
 export function upgradeRun(content: unknown, from: number): unknown {
-  if (from > 1) return content;
-  const older = content as z.infer<typeof firstRunContent>;
-  return { ...older, evidence: { ...older.evidence, gauge: null } };
+  if (from > 2) return content;
+  const older = content as z.infer<typeof secondRunContent>;
+  const gauge = from === 1 ? null : older.evidence.gauge;
+  return { ...older, evidence: { ...older.evidence, gauge, markedBy: null } };
 }

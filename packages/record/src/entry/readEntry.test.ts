@@ -146,13 +146,53 @@ test('a run of schema 1 was read from a gauge that nobody named', () => {
     method: 'palpation',
     moments: [{ what: 'pulse back', mmHg: 122 }],
   });
-  const { gauge: _, ...evidence } = content.evidence;
+  const { gauge: _, markedBy: __, ...evidence } = content.evidence;
   const read = readEntry(frame('run', { ...content, evidence }, { schema: 1 }));
   expect(read.ok && read.value.kind === 'run' && read.value.content.evidence.gauge).toBeNull();
   expect(read.ok && read.value.content).toEqual(content);
   expect(placesOf(readEntry(frame('run', { ...content, evidence }, { schema: 2 })))).toEqual([
     '/content/evidence/gauge',
   ]);
+});
+
+test('a run of schema 2 was marked by nobody else; from schema 3 on that is said', () => {
+  const content = runContent(
+    { method: 'palpation', moments: [{ what: 'pulse back', mmHg: 122 }] },
+    { gauge: idOf(77) },
+  );
+  const { markedBy: _, ...evidence } = content.evidence;
+  const read = readEntry(frame('run', { ...content, evidence }, { schema: 2 }));
+  expect(read.ok && read.value.content).toEqual(content);
+  expect(placesOf(readEntry(frame('run', { ...content, evidence }, { schema: 3 })))).toEqual([
+    '/content/evidence/markedBy',
+  ]);
+});
+
+test('of a run that a second person marked, each time has whoever marked it, and nothing else has', () => {
+  const content = runContent({
+    method: 'auscultation',
+    peak: { mmHg: 176, atSeconds: 0 },
+    moments: [
+      { what: 'first sound', mmHg: 148, atSeconds: 11.2 },
+      { what: 'last sound', mmHg: 92 },
+    ],
+  });
+  const wrong = (markedBy: object) =>
+    placesOf(
+      readEntry(frame('run', { ...content, evidence: { ...content.evidence, markedBy } }, { schema: 3 })),
+    );
+  const right = { peak: 'second-person', moments: ['observer', null], clocksWithinMs: 12.5 };
+  expect(wrong(right)).toEqual([]);
+  expect(wrong({ ...right, clocksWithinMs: 0 })).toEqual([]);
+  for (const bent of [
+    { ...right, peak: null },
+    { ...right, moments: ['observer'] },
+    { ...right, moments: ['observer', 'observer'] },
+    { ...right, moments: [null, null] },
+  ])
+    expect(wrong(bent)).toEqual(['/content/evidence/markedBy']);
+  expect(wrong({ ...right, clocksWithinMs: -1 })).toEqual(['/content/evidence/markedBy/clocksWithinMs']);
+  expect(wrong({ ...right, peak: 'somebody' })).toEqual(['/content/evidence/markedBy/peak']);
 });
 
 test('every problem of frame and content is said together, in order of place', () => {

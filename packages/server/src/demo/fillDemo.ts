@@ -257,7 +257,7 @@ class DemoFilling {
       id: this.id(),
       book: 'care',
       kind,
-      schema: kind === 'run' ? 2 : 1,
+      schema: kind === 'run' ? 3 : 1,
       person: null,
       round: null,
       session: null,

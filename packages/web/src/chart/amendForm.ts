@@ -244,7 +244,10 @@ export function amendedContent(
       change.what === 'pressure-by-hand' ? change.pressure : change.what === 'numbers' ? null : before;
     const run = change.what === 'numbers' ? change.run : (evidence.run as Run);
     const place = change.what === 'place' ? change.place : evidence.place;
-    return { kind: 'run', content: chartRun({ ...evidence, run, place, override, note }, inForce, program) };
+    // Numbers that are typed anew have no times, and so nobody who marked them.
+    const markedBy = change.what === 'numbers' ? null : evidence.markedBy;
+    const done = { ...evidence, run, place, markedBy, override, note };
+    return { kind: 'run', content: chartRun(done, inForce, program) };
   }
   if (entry.kind === 'sign') {
     const { evidence, note } = entry.content;

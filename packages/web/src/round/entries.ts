@@ -38,7 +38,7 @@ export type Signing = {
 
 /** The newest schema of each kind that the page writes (a test holds it against the record). */
 export const WRITTEN_SCHEMA = 1;
-export const RUN_SCHEMA = 2;
+export const RUN_SCHEMA = 3;
 export const ROUND_SCHEMA = 3;
 
 type Under = Pick<Signing, 'facts' | 'inForce' | 'program'>;

@@ -31,5 +31,6 @@ export const run = {
   'gap-by-ear-only': () => 'a gap only beside a systolic and a diastolic that were heard',
   'gap-between-sounds': (f, say) =>
     `a gap between ${say.short(f.value('systolic'), 3)} and ${say.short(f.value('lowestMmHg'), 3)} mmHg`,
+  'marker-of-each-time': () => 'for each moment with a time who marked it, and for none without',
   'cuff-of-scheme': () => 'a cuff of that scheme, or a letter (S, M, L, XL) where there is no scheme',
 } as const satisfies Record<string, Expectation>;

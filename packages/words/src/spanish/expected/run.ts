@@ -33,5 +33,6 @@ export const run: Reworded<typeof english> = {
   'gap-by-ear-only': () => 'una laguna solo junto a una sistólica y una diastólica que se oyeron',
   'gap-between-sounds': (f, say) =>
     `una laguna entre ${say.short(f.value('systolic'), 3)} y ${say.short(f.value('lowestMmHg'), 3)} mmHg`,
+  'marker-of-each-time': () => 'de cada momento con tiempo, quién lo marcó, y de ninguno sin él',
   'cuff-of-scheme': () => 'un manguito de ese esquema, o una letra (S, M, L, XL) donde no hay esquema',
 };

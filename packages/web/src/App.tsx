@@ -29,6 +29,7 @@ const VersionPage = pageOf(laterPages, (pages) => pages.VersionPage);
 const ClassRoutes = pageOf(laterPages, (pages) => pages.ClassRoutes);
 const OwnAccountPage = pageOf(laterPages, (pages) => pages.OwnAccountPage);
 const AccountsPage = pageOf(laterPages, (pages) => pages.AccountsPage);
+const MarkPage = pageOf(laterPages, (pages) => pages.MarkPage);
 const AmendPage = pageOf(laterPages, (pages) => pages.AmendPage);
 
 /** Fetches what the first page did not need, so that it is there when the server is not. */
@@ -81,6 +82,9 @@ export function AppRoutes() {
           </Route>
           <Route path="/card">
             <CardPage />
+          </Route>
+          <Route path="/mark">
+            <MarkPage />
           </Route>
           <Route path="/settings">
             <SettingsPage />

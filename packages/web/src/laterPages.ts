@@ -14,6 +14,7 @@ export { CorrectIdentityPage } from './people/CorrectIdentityPage.js';
 export { SettingsPage } from './preferences/SettingsPage.js';
 export { ProtocolPage } from './protocol/ProtocolPage.js';
 export { VersionPage } from './protocol/VersionPage.js';
+export { MarkPage } from './second/MarkPage.js';
 export { AccountsPage } from './signIn/AccountsPage.js';
 export { OwnAccountPage } from './signIn/OwnAccountPage.js';
 export { TrendPage } from './trend/TrendPage.js';

@@ -1,14 +1,15 @@
 import { UNITS } from '@evenfall/clinical';
-import type { RunContent, SignContent } from '@evenfall/record';
+import type { RunContent, RunMarkedBy, SignContent } from '@evenfall/record';
 import type { Words } from '@evenfall/words';
 import { placeText } from '../pressure/placeText.js';
+import { clocksText } from '../second/clocksText.js';
 import { measureText } from '../signs/measureText.js';
 import type { Fact } from './facts.js';
 
 /** What was done in a run, and what was made of it: rates, margin and what the cuff is expected to add. */
 export function runFacts({ evidence, value, override, note }: RunContent, words: Words): Fact[] {
   const { say } = words;
-  const { run, place, circumstances } = evidence;
+  const { run, place, circumstances, markedBy } = evidence;
   const unknown = words.sentence('chart.couldNotTell');
   const { lostMmHg, backMmHg } = run.palpated;
   const felt = [
@@ -32,6 +33,9 @@ export function runFacts({ evidence, value, override, note }: RunContent, words:
   ].filter((one) => one !== null);
   return [
     [words.title('method', run.method), moments.join(', ')],
+    ...(markedBy === null
+      ? []
+      : [[words.sentence('second.markedBy'), markedByText(run, markedBy, words)] as const]),
     [words.sentence('pressure.place'), placeText(place, words)],
     ...(place.armCm === null ? [] : [[words.sentence('pressure.armCm'), say.short(place.armCm, 1)] as const]),
     ...(place.override === null
@@ -72,6 +76,23 @@ export function runFacts({ evidence, value, override, note }: RunContent, words:
         ]),
     ...(note === null ? [] : [[words.sentence('pressure.note'), note] as const]),
   ];
+}
+
+/** Which moments a second person marked, and how far the clocks agree. */
+function markedByText(
+  { peak, moments }: RunContent['evidence']['run'],
+  by: RunMarkedBy,
+  words: Words,
+): string {
+  const all = [
+    ...(peak === null ? [] : [{ name: words.title('mark', 'peak'), by: by.peak }]),
+    ...moments.map(({ what }, at) => ({ name: words.title('moment', what), by: by.moments[at] ?? null })),
+  ];
+  const bySecond = all.filter((one) => one.by === 'second-person').map(({ name }) => name);
+  const who = all.some((one) => one.by === 'observer')
+    ? words.sentence('second.byBoth', { moments: bySecond.join(', ') })
+    : words.sentence('second.bySecond');
+  return `${who} ${clocksText(by.clocksWithinMs, words)}`;
 }
 
 const KEPT_UNITS = {

@@ -12,6 +12,7 @@ import { localDate } from '../ports/stampAt.js';
 import { loadPeople } from '../server/load.js';
 import { DeviceNotes } from '../shell/DeviceNotes.js';
 import { OthersWaiting } from '../signIn/OthersWaiting.js';
+import { useMay } from '../signIn/useAccess.js';
 import { DueList } from './DueList.js';
 import { dueText } from './dueText.js';
 import { inOrder } from './inOrder.js';
@@ -80,6 +81,7 @@ export function PeoplePage() {
             <Link href="/class" className="button button-quiet">
               {words.sentence('class.link')}
             </Link>
+            <MarkLink />
             <Link href="/settings" className="button button-quiet">
               {words.sentence('settings.title')}
             </Link>
@@ -88,6 +90,17 @@ export function PeoplePage() {
         )}
       </Asking>
     </Page>
+  );
+}
+
+/** Where somebody marks for a run on another device; for whoever takes signs. */
+function MarkLink() {
+  const { words } = useApp();
+  if (!useMay('clinician', 'supervisor', 'learner')) return null;
+  return (
+    <Link href="/mark" className="button button-quiet">
+      {words.sentence('second.link')}
+    </Link>
   );
 }
 

@@ -4,7 +4,15 @@ import { useEffect, useRef } from 'react';
 import { useApp } from '../app/context.js';
 import { Dial } from '../parts/Dial.js';
 import type { Round } from '../round/useRound.js';
-import { askedOf, type Listening, lastTouchUndone, listened, listeningBroken, touched } from './marks.js';
+import {
+  askedOf,
+  type Listening,
+  lastTouchUndone,
+  listened,
+  listeningBroken,
+  touched,
+  touchesOf,
+} from './marks.js';
 import { knownAt } from './pressureDraft.js';
 import { withPressureAt } from './pressureSteps.js';
 import { useTouches } from './useTouches.js';
@@ -20,7 +28,7 @@ const NEXT = ['moments.valve', 'moments.first', 'moments.last', 'moments.more'] 
  */
 export function ListenPanel({ round, place, measuring }: ListenProps) {
   const { words } = useApp();
-  const { touchesMs } = measuring;
+  const touches = touchesOf(measuring);
   const change = (next: (listening: Listening) => Listening) =>
     round.change((draft) => {
       const now = draft.pressure.measuring;
@@ -30,7 +38,7 @@ export function ListenPanel({ round, place, measuring }: ListenProps) {
   useTouches(touch);
   useBrokenOff(round);
   const { mmHg } = inflateTo(knownAt(round.draft.pressure, place), round.inForce.runRules.inflation);
-  const count = touchesMs.length;
+  const count = touches.length;
   const says = NEXT[Math.min(count, NEXT.length - 1)] ?? 'moments.more';
   return (
     <div className="measure">
@@ -42,7 +50,7 @@ export function ListenPanel({ round, place, measuring }: ListenProps) {
               : words.sentence('pressure.pumpTo', { mmHg })}
           </p>
         ) : (
-          <Dial startedAtMs={touchesMs[0] ?? null} windowSeconds={null} />
+          <Dial startedAtMs={touches[0]?.atMs ?? null} windowSeconds={null} />
         )}
       </div>
       <button
@@ -81,7 +89,7 @@ export function ListenPanel({ round, place, measuring }: ListenProps) {
         <button
           type="button"
           className="button button-large"
-          aria-disabled={count === 0}
+          aria-disabled={measuring.touchesMs.length === 0}
           onClick={() => change(lastTouchUndone)}
         >
           {words.sentence('moments.undo')}
@@ -92,7 +100,7 @@ export function ListenPanel({ round, place, measuring }: ListenProps) {
 }
 
 /** A screen that is hidden or left while the cuff is let down: the times of this run are void. */
-function useBrokenOff({ change }: Round): void {
+export function useBrokenOff({ change }: Round): void {
   const now = useRef(change);
   now.current = change;
   useEffect(() => {

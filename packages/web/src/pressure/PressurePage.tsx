@@ -1,20 +1,24 @@
 import { useEffect, useRef } from 'react';
-import { useApp } from '../app/context.js';
+import { useApp, useKept } from '../app/context.js';
 import { FactsOfRound } from '../facts/FactsOfRound.js';
 import { RestPanel } from '../round/RestPanel.js';
 import { type InRound, RoundFrame } from '../round/RoundFrame.js';
 import { isWaitedFor, restedSeconds } from '../round/restDraft.js';
 import type { Round } from '../round/useRound.js';
 import { useWakeLock } from '../round/useWakeLock.js';
+import { useSecond } from '../second/useSecond.js';
+import type { Kept } from '../store/kept.js';
 import { FeelPanel } from './FeelPanel.js';
 import { ListenPanel } from './ListenPanel.js';
 import { listeningBroken } from './marks.js';
 import { NumbersPanel } from './NumbersPanel.js';
 import { PlacePanel } from './PlacePanel.js';
 import { PumpPanel } from './PumpPanel.js';
+import type { PressureAt } from './pressureDraft.js';
 import { withPressureAt } from './pressureSteps.js';
 import { ReadBackPanel } from './ReadBackPanel.js';
 import { ReadingPanel } from './ReadingPanel.js';
+import { SecondListenPanel } from './SecondListenPanel.js';
 import { useNow } from './useNow.js';
 
 /** Where the pressure is taken. Earlier readings stay hidden until the new one is in. */
@@ -68,7 +72,16 @@ function Panel({ round, person, record }: PanelProps) {
   );
 }
 
+/** Whether a second person marks, or is waited for: of the run that is to come, and of the one under way. */
+function isOtherWanted(measuring: PressureAt, hearing: Kept['hearing']): boolean {
+  return measuring.at === 'listening'
+    ? measuring.second !== undefined
+    : measuring.at === 'ready' && hearing === 'second';
+}
+
 function PanelAt({ round, person, record }: PanelProps) {
+  const hearing = useKept(({ kept }) => kept.hearing);
+  const other = useSecond(isOtherWanted(round.draft.pressure.measuring, hearing));
   const { rest } = round.draft;
   const { place, measuring } = round.draft.pressure;
   const now = useNow(rest !== null && rest.since !== null, 1000);
@@ -88,13 +101,17 @@ function PanelAt({ round, person, record }: PanelProps) {
       return (
         <>
           <FactsOfRound record={record} round={round} />
-          <PumpPanel round={round} place={place} />
+          <PumpPanel round={round} place={place} other={other} />
         </>
       );
     case 'typing':
       return <NumbersPanel round={round} place={place} measuring={measuring} />;
     case 'listening':
-      return <ListenPanel round={round} place={place} measuring={measuring} />;
+      return measuring.second === undefined ? (
+        <ListenPanel round={round} place={place} measuring={measuring} />
+      ) : (
+        <SecondListenPanel round={round} place={place} measuring={measuring} second={other.second} />
+      );
     case 'reading':
       return <ReadBackPanel round={round} place={place} measuring={measuring} />;
     case 'shown':

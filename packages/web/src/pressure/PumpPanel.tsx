@@ -3,6 +3,8 @@ import type { RunPlace } from '@evenfall/record';
 import { useApp, useKept } from '../app/context.js';
 import { Choices } from '../parts/Choices.js';
 import type { Round } from '../round/useRound.js';
+import { SecondCode } from '../second/SecondCode.js';
+import type { useSecond } from '../second/useSecond.js';
 import { PlaceLine } from './PlaceLine.js';
 import { type Instant, knownAt } from './pressureDraft.js';
 import { blankReading, secondsToWait, withPressureAt } from './pressureSteps.js';
@@ -10,10 +12,18 @@ import { feltPulse, rhythmFelt } from './runCircumstances.js';
 import { useNow } from './useNow.js';
 import { WaitLine } from './WaitLine.js';
 
+type PumpProps = {
+  readonly round: Round;
+  readonly place: RunPlace;
+  /** A second person on another device, where one is wanted. */
+  readonly other: ReturnType<typeof useSecond>;
+};
+
 /** How far to pump up, and when. Nothing sounds here, and nothing stands in the way of an early reading. */
-export function PumpPanel({ round, place }: { readonly round: Round; readonly place: RunPlace }) {
+export function PumpPanel({ round, place, other: { second, anew } }: PumpProps) {
   const { words, clock, session, store } = useApp();
   const hearing = useKept(({ kept }) => kept.hearing ?? 'remember');
+  const isOther = hearing === 'second' && second.is === 'open' && second.isJoined;
   const { pressure } = round.draft;
   const { inflation, deflation } = round.inForce.runRules;
   const now = useNow(true);
@@ -31,8 +41,9 @@ export function PumpPanel({ round, place }: { readonly round: Round; readonly pl
     const inflatedAt = { session, atMs: clock.monotonicMs() };
     if (hearing === 'remember') return begin('auscultation', inflatedAt);
     const measuredAt = clock.stamp();
+    const marked = isOther ? { second: { touches: [], takenOverAtMs: null } } : {};
     round.change((draft) =>
-      withPressureAt(draft, { at: 'listening', session, measuredAt, inflatedAt, touchesMs: [] }),
+      withPressureAt(draft, { at: 'listening', session, measuredAt, inflatedAt, touchesMs: [], ...marked }),
     );
   };
   return (
@@ -75,15 +86,17 @@ export function PumpPanel({ round, place }: { readonly round: Round; readonly pl
         choices={[
           { id: 'remember', text: words.sentence('moments.remember') },
           { id: 'mark', text: words.sentence('moments.mark') },
+          { id: 'second', text: words.sentence('second.way') },
         ]}
         chosen={hearing}
         onChoose={(chosen) =>
           store.change((state) => ({ ...state, kept: { ...state.kept, hearing: chosen } }))
         }
       />
+      {hearing === 'second' ? <SecondCode second={second} anew={anew} /> : null}
       <button
         type="button"
-        className={`button button-thumb${isWaiting ? '' : ' button-first'}`}
+        className={`button button-thumb${isWaiting || (hearing === 'second' && !isOther) ? '' : ' button-first'}`}
         onClick={pump}
       >
         {words.sentence('pressure.pumpNow')}

@@ -4,12 +4,14 @@ import { useCallback, useEffect, useId, useRef, useState } from 'react';
 import { useApp } from '../app/context.js';
 import { typedText } from '../round/measuring.js';
 import type { Round } from '../round/useRound.js';
+import { clocksText } from '../second/clocksText.js';
 import { Gauge } from './Gauge.js';
 import { keepRun } from './keepRun.js';
 import { MarkRow, WhatWasIt } from './MarkRow.js';
 import {
   gaugeOf,
   markedAs,
+  markedByOf,
   nextToRead,
   type ReadingBack,
   type ReadMarks,
@@ -73,6 +75,7 @@ export function ReadBackPanel({ round, place, measuring }: ReadBackProps) {
       inflatedAt: measuring.inflatedAt,
       keptAt: { session, atMs: clock.monotonicMs() },
       uprightMinutes: upright,
+      markedBy: markedByOf(measuring, read.run),
       typedAs: markedAs(measuring),
       note: fields.note,
     });
@@ -188,8 +191,21 @@ export function ReadBackPanel({ round, place, measuring }: ReadBackProps) {
           />
         </div>
       </details>
+      <ClocksLine clocksWithinMs={measuring.clocksWithinMs} />
       <PlaceLine round={round} place={place} />
     </form>
+  );
+}
+
+/** That a second person marked, and how far the two devices' clocks agree. */
+function ClocksLine({ clocksWithinMs }: { readonly clocksWithinMs: number | undefined }) {
+  const { words } = useApp();
+  if (clocksWithinMs === undefined) return null;
+  return (
+    <p className="soft small measure-says">
+      {words.sentence('second.markedBy')}: {words.sentence('second.bySecond')}{' '}
+      {clocksText(clocksWithinMs, words)}
+    </p>
   );
 }
 

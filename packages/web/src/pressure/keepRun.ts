@@ -1,5 +1,5 @@
 import type { Run } from '@evenfall/clinical';
-import type { RunPlace, Stamp } from '@evenfall/record';
+import type { RunMarkedBy, RunPlace, Stamp } from '@evenfall/record';
 import type { Round } from '../round/useRound.js';
 import type { DraftRun, Instant } from './pressureDraft.js';
 import { withReading } from './pressureSteps.js';
@@ -12,6 +12,8 @@ type Kept = {
   readonly keptAt: Instant;
   /** Minutes on the feet; it belongs to a reading while standing alone. */
   readonly uprightMinutes: number | null;
+  /** Who marked its moments, where a second person did. */
+  readonly markedBy?: RunMarkedBy | null;
   readonly typedAs: DraftRun['typedAs'];
   /** As it was typed; a blank is none. */
   readonly note: string | undefined;

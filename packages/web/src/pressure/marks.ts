@@ -1,5 +1,6 @@
 import { type DeflationRules, gaugeRead, parseRun, type Refusal, type Run } from '@evenfall/clinical';
-import type { Mark, MarkedAs, MarkOf, PressureAt } from './pressureDraft.js';
+import type { MarkedByWhom, RunMarkedBy } from '@evenfall/record';
+import type { Mark, MarkedAs, MarkOf, PressureAt, SecondTouch } from './pressureDraft.js';
 import type { RunAround } from './readRun.js';
 
 export type Listening = Extract<PressureAt, { at: 'listening' }>;
@@ -14,12 +15,48 @@ export const MOST_TOUCHES = 12;
 export function touched(listening: Listening, atMs: number): Listening {
   const { touchesMs } = listening;
   const last = touchesMs.at(-1) ?? Number.NEGATIVE_INFINITY;
-  if (atMs - last < SAME_TOUCH_MS || touchesMs.length >= MOST_TOUCHES) return listening;
+  if (atMs - last < SAME_TOUCH_MS || touchesOf(listening).length >= MOST_TOUCHES) return listening;
   return { ...listening, touchesMs: [...touchesMs, atMs] };
 }
 
 export function lastTouchUndone(listening: Listening): Listening {
   return { ...listening, touchesMs: listening.touchesMs.slice(0, -1) };
+}
+
+/** A touch of a run by this device's clock, and who made it. */
+export type Touch = { readonly atMs: number; readonly by: MarkedByWhom };
+
+/** Every touch of a run in the order of time, on whichever of the two devices it was made. */
+export function touchesOf({ touchesMs, second }: Pick<Listening, 'touchesMs' | 'second'>): readonly Touch[] {
+  const own = touchesMs.map((atMs): Touch => ({ atMs, by: 'observer' }));
+  const others = (second?.touches ?? []).map(({ atMs }): Touch => ({ atMs, by: 'second-person' }));
+  return [...own, ...others].sort((a, b) => a.atMs - b.atMs);
+}
+
+/**
+ * What a second person marked, as it stands on their device by now, told again in whole each time. What came before this
+ * cuff went up is not of this run; nor is what they mark once whoever measures marks instead.
+ */
+export function withSecond(listening: Listening, touches: readonly SecondTouch[]): Listening {
+  const { second, inflatedAt, touchesMs } = listening;
+  if (second === undefined) return listening;
+  const ofRun = touches
+    .filter(
+      ({ atMs, withinMs }) =>
+        atMs + withinMs >= inflatedAt.atMs && (second.takenOverAtMs === null || atMs <= second.takenOverAtMs),
+    )
+    .slice(0, MOST_TOUCHES - touchesMs.length);
+  const isSame =
+    ofRun.length === second.touches.length &&
+    ofRun.every(({ id, atMs }, at) => second.touches[at]?.id === id && second.touches[at]?.atMs === atMs);
+  return isSame ? listening : { ...listening, second: { ...second, touches: ofRun } };
+}
+
+/** Whoever measures marks from now on, and keeps what was marked on the other device. */
+export function takenOver(listening: Listening, atMs: number): Listening {
+  const { second } = listening;
+  if (second === undefined || second.takenOverAtMs !== null) return listening;
+  return { ...listening, second: { ...second, takenOverAtMs: atMs } };
 }
 
 /**
@@ -40,13 +77,19 @@ export function askedOf(count: number): readonly MarkOf[] {
 }
 
 /** The run is over: now the gauge is read back for each moment, on a blank face. A sound that was not touched has no time. */
-export function listened({ touchesMs, measuredAt, inflatedAt }: Listening): ReadingBack {
-  const first = touchesMs[0] ?? 0;
-  const touchedMarks = marksOf(touchesMs.length).map((what, at): Mark => {
-    const atSeconds = Math.round((touchesMs[at] ?? first) - first) / 1000;
-    return { what, atSeconds, typed: '' };
+export function listened(listening: Listening): ReadingBack {
+  const { measuredAt, inflatedAt, second } = listening;
+  const touches = touchesOf(listening);
+  const first = touches[0]?.atMs ?? 0;
+  const touchedMarks = marksOf(touches.length).map((what, at): Mark => {
+    const { atMs, by } = touches[at] ?? { atMs: first, by: 'observer' };
+    const atSeconds = Math.round(atMs - first) / 1000;
+    return by === 'observer' ? { what, atSeconds, typed: '' } : { what, atSeconds, by, typed: '' };
   });
-  return readBack(touchedMarks, false, { measuredAt, inflatedAt });
+  const read = readBack(touchedMarks, false, { measuredAt, inflatedAt });
+  if (second === undefined || second.touches.length === 0) return read;
+  const clocksWithinMs = Math.max(...second.touches.map(({ withinMs }) => withinMs));
+  return { ...read, clocksWithinMs: Math.round(clocksWithinMs * 10) / 10 };
 }
 
 /** The screen was left while the cuff was let down: the numbers may still be known, the times are not. */
@@ -114,8 +157,25 @@ export function withWhat(reading: ReadingBack, at: number, what: MarkOf): Readin
 }
 
 /** The form of a reading, as marked so far. */
-export function markedAs({ method, marks, areTimesVoid, fields, reinflated }: MarkedAs): MarkedAs {
-  return { method, marks, areTimesVoid, fields, reinflated };
+export function markedAs(marked: MarkedAs): MarkedAs {
+  const { method, marks, areTimesVoid, clocksWithinMs, fields, reinflated } = marked;
+  const clocks = clocksWithinMs === undefined ? {} : { clocksWithinMs };
+  return { method, marks, areTimesVoid, ...clocks, fields, reinflated };
+}
+
+/** Who marked the times of a run, where a second person marked any of them; else null. */
+export function markedByOf({ marks, clocksWithinMs }: MarkedAs, { peak, moments }: Run): RunMarkedBy | null {
+  if (clocksWithinMs === undefined) return null;
+  const byOf = (mark: Mark | undefined, isTimed: boolean) =>
+    mark === undefined || !isTimed ? null : (mark.by ?? 'observer');
+  const sounds = marks.filter(({ what }) => what !== 'slip' && what !== 'peak');
+  const opened = marks.find(({ what, typed }) => what === 'peak' && typed.trim() !== '');
+  const by = {
+    peak: byOf(opened, peak !== null && peak.atSeconds !== null),
+    moments: moments.map(({ atSeconds }, at) => byOf(sounds[at], atSeconds !== null)),
+    clocksWithinMs,
+  };
+  return [by.peak, ...by.moments].includes('second-person') ? by : null;
 }
 
 /**

@@ -1,5 +1,5 @@
 import type { KnownOfArm, Method, Run } from '@evenfall/clinical';
-import type { RunPlace, Stamp } from '@evenfall/record';
+import type { MarkedByWhom, RunMarkedBy, RunPlace, Stamp } from '@evenfall/record';
 import type { NotDone } from '../round/draft.js';
 
 /** An instant of the monotonic clock; it means something only within its visit. */
@@ -24,6 +24,8 @@ export type DraftRun = {
   readonly uprightMinutes: number | null;
   /** Which gauge of the place; absent for not said. */
   readonly gauge?: string | null;
+  /** Who marked its moments, where a second person did; absent or null for nobody else. */
+  readonly markedBy?: RunMarkedBy | null;
   /** When the cuff went up; null for a reading that was taken before it was typed. */
   readonly inflatedAt: Instant | null;
   /** When its numbers were kept: the cuff was let go before. */
@@ -63,7 +65,18 @@ export type Mark = {
   readonly what: MarkOf;
   /** Seconds since the first touch of its run; null where the times are void. */
   readonly atSeconds: number | null;
+  /** Who touched; absent for whoever measures. */
+  readonly by?: MarkedByWhom;
   readonly typed: string;
+};
+
+/** A touch of a second person on another device, brought to this device's clock. */
+export type SecondTouch = { readonly id: string; readonly atMs: number; readonly withinMs: number };
+
+/** What a second person marked of the run so far, and when whoever measures began to mark instead; null for not. */
+export type SecondMarking = {
+  readonly touches: readonly SecondTouch[];
+  readonly takenOverAtMs: number | null;
 };
 
 /** A reading as it was marked in time, with the gauge read back for each moment. */
@@ -72,6 +85,8 @@ export type MarkedAs = {
   readonly marks: readonly Mark[];
   /** The screen was left while the cuff was let down, so that no time of it can be relied on. */
   readonly areTimesVoid: boolean;
+  /** How far the clocks of two devices may be apart, ms; absent where one device marked alone. */
+  readonly clocksWithinMs?: number;
   readonly fields: TypedAs['fields'];
   readonly reinflated: boolean;
 };
@@ -96,6 +111,8 @@ export type PressureAt =
       readonly inflatedAt: Instant;
       /** Each touch by the event's own time stamp. */
       readonly touchesMs: readonly number[];
+      /** Absent where nobody marks on another device. */
+      readonly second?: SecondMarking;
     }
   /** The gauge of each marked moment is read back. */
   | (MarkedAs & {

@@ -59,13 +59,14 @@ export function contentOf(
 
 /** What the chart will hold of a reading of the pressure. */
 export function runContentOf(draft: RoundDraft, value: DraftRun, { inForce, program }: Under): RunContent {
-  const { run, place, uprightMinutes, gauge = null, note } = value;
+  const { run, place, uprightMinutes, gauge = null, markedBy = null, note } = value;
   const circumstances = {
     rhythmFelt: rhythmFelt(draft),
     previous: previousInflation(draft.pressure, value),
     uprightMinutes,
   };
-  return chartRun({ run, place, circumstances, gauge, override: null, note }, inForce, program);
+  const done = { run, place, circumstances, gauge, markedBy, override: null, note };
+  return chartRun(done, inForce, program);
 }
 
 /** What the chart will hold of a sign that was read. */

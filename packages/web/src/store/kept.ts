@@ -54,8 +54,8 @@ export type Kept = {
   readonly start: Pick<CountStart, 'clock' | 'first'> | null;
   /** The cue at the start and the end of a count; absent for silent. */
   readonly cue?: 'silent' | 'tick';
-  /** Whether the sounds of a run are remembered and typed, or marked in time; absent for remembered. */
-  readonly hearing?: 'remember' | 'mark';
+  /** Whether the sounds of a run are remembered and typed, or marked in time, here or on another device; absent for remembered. */
+  readonly hearing?: 'remember' | 'mark' | 'second';
   readonly forms: Readonly<Record<string, FormDraft>>;
   /** One round at a time for each person. */
   readonly drafts: Readonly<Record<string, RoundDraft>>;

@@ -22,6 +22,7 @@ import { rest } from './rest.js';
 import { result } from './result.js';
 import { review } from './review.js';
 import { roles } from './roles.js';
+import { second } from './second.js';
 import { settings } from './settings.js';
 import { signIn } from './signIn.js';
 import { signs } from './signs.js';
@@ -59,6 +60,7 @@ export const screens = {
   quick,
   amend,
   roles,
+  second,
   settings,
   signIn,
   class: classBook,

@@ -24,6 +24,7 @@ import { rest } from './rest.js';
 import { result } from './result.js';
 import { review } from './review.js';
 import { roles } from './roles.js';
+import { second } from './second.js';
 import { settings } from './settings.js';
 import { signIn } from './signIn.js';
 import { signs } from './signs.js';
@@ -57,6 +58,7 @@ export const screens: Reworded<typeof english> = {
   quick,
   amend,
   roles,
+  second,
   settings,
   signIn,
   class: classBook,

@@ -43,6 +43,7 @@ test('a second person marks on another device; the gauge is read back here, and 
   const other = await otherDevice(browser, demo.address);
 
   await test.step('a wrong code is answered in words, the right one joins', async () => {
+    await expect(other.getByRole('heading', { name: 'Mark for somebody else' })).toBeVisible();
     await expectAccessible(other);
     await joinBy(other, 'AAAAAA');
     await expect(other.getByText(/No run waits under this code/)).toBeVisible();
@@ -77,6 +78,7 @@ test('a second person marks on another device; the gauge is read back here, and 
     await expect(other.getByText('All your touches have arrived.')).toBeVisible();
     await expect(page.getByText('3 touches so far: Valve opened · First sound · Last sound')).toBeVisible();
     // A touch too many is taken back there, and here with it.
+    await other.waitForTimeout(400);
     await other.keyboard.press(' ');
     await expect(page.getByText(/4 touches so far/)).toBeVisible();
     await other.getByRole('button', { name: 'Take one back' }).tap();

@@ -1,6 +1,6 @@
 import { inflateTo } from '@evenfall/clinical';
 import type { RunPlace } from '@evenfall/record';
-import { useEffect } from 'react';
+import { useEffect, useRef } from 'react';
 import { useApp } from '../app/context.js';
 import { Dial } from '../parts/Dial.js';
 import type { Round } from '../round/useRound.js';
@@ -23,14 +23,18 @@ type SecondListenProps = {
  */
 export function SecondListenPanel({ round, place, measuring, second }: SecondListenProps) {
   const touches = second.is === 'open' ? second.touches : null;
-  const { change } = round;
+  useBrokenOff(round);
+  const change = useRef(round.change);
+  change.current = round.change;
   useEffect(() => {
     if (touches === null) return;
-    change((draft) => {
+    change.current((draft) => {
       const now = draft.pressure.measuring;
-      return now.at === 'listening' ? withPressureAt(draft, withSecond(now, touches)) : draft;
+      if (now.at !== 'listening') return draft;
+      const next = withSecond(now, touches);
+      return next === now ? draft : withPressureAt(draft, next);
     });
-  }, [touches, change]);
+  }, [touches]);
   return measuring.second?.takenOverAtMs === null ? (
     <Watching round={round} place={place} measuring={measuring} second={second} />
   ) : (
@@ -41,7 +45,6 @@ export function SecondListenPanel({ round, place, measuring, second }: SecondLis
 /** Nothing to touch but the way on: the eyes are on the gauge, and the marks are made elsewhere. */
 function Watching({ round, place, measuring, second }: SecondListenProps) {
   const { words, clock } = useApp();
-  useBrokenOff(round);
   const touches = touchesOf(measuring);
   const count = touches.length;
   const { mmHg } = inflateTo(knownAt(round.draft.pressure, place), round.inForce.runRules.inflation);

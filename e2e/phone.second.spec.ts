@@ -13,7 +13,7 @@ async function readyForSecond(page: Page, address: string, person: RegExp): Prom
   await page.getByText('A second person marks').tap();
   const code = page.locator('.second-code-letters');
   await expect(code).toHaveText(/^[A-Z2-9]{3} [A-Z2-9]{3}$/);
-  return (await code.innerText()).toLowerCase();
+  return ((await code.textContent()) ?? '').toLowerCase();
 }
 
 /** A device of its own: nothing of the first one's browser is on it. */
@@ -57,16 +57,23 @@ test('a second person marks on another device; the gauge is read back here, and 
     await expect(other.getByText(/Bram|Oyelaran|1[0-9]{2}\/|132|162/)).toHaveCount(0);
   });
 
-  await page.getByRole('button', { name: 'Pump up now' }).tap();
-  await expect(page.getByText('Pump up to 162')).toBeVisible();
-  await expectAccessible(page);
+  await test.step('what is touched before the cuff goes up is not of the run', async () => {
+    await expect(other.getByText(/not going up yet/)).toBeVisible();
+    await touchPlace(other).tap();
+    await expect(other.getByText('1 touch so far')).toBeVisible();
+    await page.getByRole('button', { name: 'Pump up now' }).tap();
+    await expect(page.getByText('Pump up to 162')).toBeVisible();
+    await expect(other.getByText('0 touches so far')).toBeVisible();
+    await expect(page.getByText('0 touches so far')).toBeVisible();
+    await expectAccessible(page);
+  });
   await test.step('marked by touch, by a clicker and by the space bar, one of them without the network', async () => {
     await touchPlace(other).tap();
     await expect(page.getByText('1 touch so far')).toBeVisible();
     await other.waitForTimeout(6000);
     await other.context().setOffline(true);
     await other.keyboard.press('PageDown');
-    await expect(other.getByText(/Not connected. 2 touches kept here/)).toBeVisible();
+    await expect(other.getByText(/Not connected. What you mark is kept here/)).toBeVisible();
     await other.waitForTimeout(3000);
     // Nothing new comes here meanwhile, and that is said.
     await expect(page.getByText(/Nothing is heard of the other device/)).toBeVisible();
@@ -90,7 +97,7 @@ test('a second person marks on another device; the gauge is read back here, and 
   });
 
   await page.getByRole('button', { name: 'Read the gauge' }).tap();
-  await expect(other.getByText('That run is over on the other device. Thank you.')).toBeVisible();
+  await expect(other.getByText(/That run is over; the next one is marked here too/)).toBeVisible();
   await expect(page.getByText(/agree within \d+ ms/)).toBeVisible();
   for (const [name, mmHg] of [
     ['Valve opened', '162'],
@@ -102,19 +109,42 @@ test('a second person marks on another device; the gauge is read back here, and 
   await page.getByRole('button', { name: 'Keep this reading' }).tap();
   await expect(page.getByRole('status').getByText('146/118')).toBeVisible();
 
+  await test.step('the next reading needs no new code', async () => {
+    await page
+      .getByRole('button', { name: /Take the next reading|One more reading/ })
+      .first()
+      .tap();
+    await expect(page.getByText('The other device is ready')).toBeVisible();
+    await page.getByRole('button', { name: 'Pump up now' }).tap();
+    await expect(other.getByText(/not going up yet/)).toHaveCount(0);
+    for (const touches of [1, 2]) {
+      await touchPlace(other).tap();
+      await expect(page.getByText(new RegExp(`^${touches} touch`))).toBeVisible();
+      await other.waitForTimeout(1200);
+    }
+    await page.getByRole('button', { name: 'Read the gauge' }).tap();
+    await page.getByRole('textbox', { name: 'First sound (mmHg)' }).fill('140');
+    await page.getByRole('textbox', { name: 'Last sound (mmHg)' }).fill('116');
+    await page.getByRole('button', { name: 'Keep this reading' }).tap();
+    await expect(page.getByRole('status').getByText('140/116')).toBeVisible();
+  });
+
   await test.step('the chart keeps the times, and says that a second person marked them', async () => {
-    await page.goto(page.url().replace(/\/round.*$/, '/round'));
+    await page.getByRole('link', { name: 'Round', exact: true }).click();
     for (const sign of ['Pulse', 'Breaths']) await notDone(page, sign);
     await page.getByRole('button', { name: 'No', exact: true }).tap();
     await page.getByRole('button', { name: 'Sign', exact: true }).tap();
     await expect(page.getByText('146/118').first()).toBeVisible();
     const story = page.locator('.whole-story').filter({ hasText: 'First sound 146' }).first();
     await story.locator('summary').click();
-    await expect(story.getByText(/a second person on another device\. The clocks .* agree within \d+ ms/)).toBeVisible();
+    await expect(
+      story.getByText(/a second person on another device\. The clocks .* agree within \d+ ms/),
+    ).toBeVisible();
     await expect(story.getByText(/First sound 146 at 6\.\d s/)).toBeVisible();
   });
 
-  await test.step('a code is good for one run', async () => {
+  await test.step('with the readings the code is over', async () => {
+    await expect(other.getByText('Nothing is marked for that device any more. Thank you.')).toBeVisible();
     await joinBy(other, code);
     await expect(other.getByText(/No run waits under this code/)).toBeVisible();
   });

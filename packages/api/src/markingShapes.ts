@@ -53,4 +53,7 @@ export const marksOfMarker = z
   .object({ version: z.number().int().min(0).max(1e6), marks: z.array(secondMark).max(MOST_MARKS) })
   .strict();
 
-export const keptMarks = z.object({ version: z.number() });
+/** When the cuff of the run under way went up, by the clock of the place; null for none. */
+export const runUnderWay = z.object({ runAtMs: finite.nullable() }).strict();
+
+export const keptMarks = z.object({ version: z.number(), runAtMs: z.number().nullable() });

@@ -36,6 +36,7 @@ export const PATHS = {
   readClock: { method: 'get', path: '/api/clock' },
   openMarking: { method: 'post', path: '/api/markings' },
   readMarking: { method: 'get', path: '/api/markings/{marking}' },
+  sayRun: { method: 'put', path: '/api/markings/{marking}' },
   endMarking: { method: 'delete', path: '/api/markings/{marking}' },
   joinMarking: { method: 'post', path: '/api/markers' },
   keepMarks: { method: 'put', path: '/api/markers/{marker}' },

@@ -31,6 +31,7 @@ import {
   markingState,
   marksOfMarker,
   newMarking,
+  runUnderWay,
   waited,
 } from './markingShapes.js';
 import { PATHS } from './paths.js';
@@ -388,9 +389,19 @@ export const ROUTES = {
       ...NO_MARKING,
     },
   }),
+  sayRun: createRoute({
+    ...PATHS.sayRun,
+    summary: 'Say that the cuff of a run went up, or that it is down again',
+    request: { params: z.object({ marking: id }), body: body(runUnderWay) },
+    responses: {
+      200: json(nothing, 'The other device is told when it asks next.'),
+      ...BAD_INPUT,
+      ...NO_MARKING,
+    },
+  }),
   endMarking: createRoute({
     ...PATHS.endMarking,
-    summary: 'The run is over: forget what was marked',
+    summary: 'Nobody marks any more: forget what was marked',
     request: { params: z.object({ marking: id }), body: body(nothing) },
     responses: { 200: json(nothing, 'Forgotten.'), ...BAD_INPUT },
   }),

@@ -90,6 +90,7 @@ export type Tables = {
     turn: Generated<number>;
     version: Generated<number>;
     marks: ColumnType<unknown, string | undefined, string>;
+    run_at_ms: ColumnType<number | null, never, number | null>;
     begun_at: ColumnType<Date, Date, Date>;
     heard_at: ColumnType<Date | null, Date | null | undefined, Date>;
   };

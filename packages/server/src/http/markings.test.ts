@@ -48,15 +48,37 @@ describe.each([
     expect((await join(code, marker)).status).toBe(200);
     expect((await read(marking)).body).toMatchObject({ turn: 1, isJoined: true, heardSecondsAgo: 0 });
     const [valve, first, last] = [mark(1000), mark(7000), mark(30_000)];
-    expect((await keep(marker, 1, [valve])).body).toEqual({ version: 1 });
-    expect((await keep(marker, 3, [valve, first, last])).body).toEqual({ version: 3 });
+    expect((await keep(marker, 1, [valve])).body).toEqual({ version: 1, runAtMs: null });
+    expect((await keep(marker, 3, [valve, first, last])).body).toEqual({ version: 3, runAtMs: null });
     // Sent again, and one that was on its way too long: nothing changes.
-    expect((await keep(marker, 3, [valve, first, last])).body).toEqual({ version: 3 });
-    expect((await keep(marker, 2, [valve, first])).body).toEqual({ version: 3 });
+    expect((await keep(marker, 3, [valve, first, last])).body).toEqual({ version: 3, runAtMs: null });
+    expect((await keep(marker, 2, [valve, first])).body).toEqual({ version: 3, runAtMs: null });
     expect((await read(marking)).body).toMatchObject({ turn: 3, marks: [valve, first, last] });
     // Taken back on the device that marked.
     await keep(marker, 4, [valve, first]);
     expect((await read(marking)).body.marks).toEqual([valve, first]);
+  });
+
+  test('the device that marks is told of each run, and its minutes count anew from there', async () => {
+    const began = here.clock;
+    const { marking, code } = await opened();
+    const marker = v7();
+    await join(code, marker);
+    const say = (runAtMs: number | null) => here.send('PUT', `/api/markings/${marking}`, { runAtMs });
+    const later = (minutes: number) => {
+      here.clock = new Date(began.getTime() + minutes * 60_000);
+      there.clock = here.clock;
+    };
+    later(9);
+    expect((await say(1_795_658_910_553.25)).status).toBe(200);
+    expect((await keep(marker, 1, [])).body).toEqual({ version: 1, runAtMs: 1_795_658_910_553.25 });
+    later(18);
+    expect((await say(null)).status).toBe(200);
+    expect((await keep(marker, 2, [])).body).toEqual({ version: 2, runAtMs: null });
+    later(28);
+    expect((await say(5)).status).toBe(404);
+    await here.send('DELETE', `/api/markings/${marking}`, {});
+    later(0);
   });
 
   test('an answer waits until there is something new', async () => {
@@ -165,7 +187,7 @@ describe.each([
     expect((await there.send('POST', '/api/markings', { id: v7() })).status).toBe(403);
     await enter('ines');
     expect((await join(code, v7())).status).toBe(200);
-  });
+  }, 30_000);
 
   test('a QR picture is for another device: none on the loopback', async () => {
     here.cookie = there.cookie;

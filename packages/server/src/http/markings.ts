@@ -11,6 +11,7 @@ import {
   keepMarks,
   openMarking,
   readMarking,
+  sayRun,
 } from '../marking/markings.js';
 import { countTry, uncountTry } from '../marking/wrongCodes.js';
 import { modulesOf } from '../tls/picture.js';
@@ -44,6 +45,12 @@ export function markingRoutes(app: OpenAPIHono, { db, site, now }: World): void 
     }
   });
 
+  app.openapi(ROUTES.sayRun, async (c) => {
+    const { marking } = c.req.valid('param');
+    const isOpen = await sayRun(db, site().id, marking, c.req.valid('json').runAtMs, now());
+    return isOpen ? c.json({}, 200) : (problemAnswer(c, 404) as never);
+  });
+
   app.openapi(ROUTES.endMarking, async (c) => {
     await endMarking(db, site().id, c.req.valid('param').marking);
     return c.json({}, 200);
@@ -71,8 +78,8 @@ export function markingRoutes(app: OpenAPIHono, { db, site, now }: World): void 
   });
 
   app.openapi(ROUTES.keepMarks, async (c) => {
-    const version = await keepMarks(db, site().id, c.req.valid('param').marker, c.req.valid('json'), now());
-    return version === null ? (problemAnswer(c, 404) as never) : c.json({ version }, 200);
+    const kept = await keepMarks(db, site().id, c.req.valid('param').marker, c.req.valid('json'), now());
+    return kept === null ? (problemAnswer(c, 404) as never) : c.json(kept, 200);
   });
 }
 

@@ -8,6 +8,6 @@ export const MARKING = {
   wrongCodesAtMost: 10,
   wrongCodesWithinMinutes: 15,
   /** How long an answer waits for something new, and how often the database is looked at meanwhile. Decision of this project. */
-  waitsMs: 4_000,
+  waitsMs: 2_000,
   looksEveryMs: 150,
 } as const;

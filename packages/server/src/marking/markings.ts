@@ -82,7 +82,7 @@ export async function joinMarking(
 
 /**
  * Keeps the whole list of a device that joined, unless a newer one is kept: sent again, or late, it changes nothing.
- * Answers the newest number that is kept; null where the run is over.
+ * Answers the newest number that is kept, and when the cuff of the run under way went up; null where the marking is over.
  */
 export async function keepMarks(
   db: Db,
@@ -90,7 +90,7 @@ export async function keepMarks(
   marker: string,
   { version, marks }: { readonly version: number; readonly marks: readonly SecondMark[] },
   now: Date,
-): Promise<number | null> {
+): Promise<{ version: number; runAtMs: number | null } | null> {
   const mine = db
     .updateTable('marking')
     .where('site', '=', site)
@@ -100,8 +100,30 @@ export async function keepMarks(
     .set({ marks: JSON.stringify(marks), version, turn: sql<number>`turn + 1` })
     .where('version', '<', version)
     .execute();
-  const row = await mine.set({ heard_at: now }).returning('version').executeTakeFirst();
-  return row?.version ?? null;
+  const row = await mine.set({ heard_at: now }).returning(['version', 'run_at_ms']).executeTakeFirst();
+  return row === undefined ? null : { version: row.version, runAtMs: row.run_at_ms };
+}
+
+/**
+ * Says when the cuff went up, by the clock of the place, or (null) that it is down again: one device marks run after run.
+ * The minutes count anew from here. Answers whether the marking is still open.
+ */
+export async function sayRun(
+  db: Db,
+  site: string,
+  id: string,
+  runAtMs: number | null,
+  now: Date,
+): Promise<boolean> {
+  const row = await db
+    .updateTable('marking')
+    .set({ run_at_ms: runAtMs, begun_at: now })
+    .where('site', '=', site)
+    .where('id', '=', id)
+    .where('begun_at', '>', oldest(now))
+    .returning('id')
+    .executeTakeFirst();
+  return row !== undefined;
 }
 
 /** A marking as it stands; null where it is over. */
@@ -123,7 +145,7 @@ export async function readMarking(db: Db, site: string, id: string, now: Date): 
   };
 }
 
-/** The run is over: nothing of what was marked stays here. */
+/** Nobody marks any more: nothing of what was marked stays here. */
 export async function endMarking(db: Db, site: string, id: string): Promise<void> {
   await db.deleteFrom('marking').where('site', '=', site).where('id', '=', id).execute();
 }

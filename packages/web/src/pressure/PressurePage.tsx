@@ -7,14 +7,12 @@ import { isWaitedFor, restedSeconds } from '../round/restDraft.js';
 import type { Round } from '../round/useRound.js';
 import { useWakeLock } from '../round/useWakeLock.js';
 import { useSecond } from '../second/useSecond.js';
-import type { Kept } from '../store/kept.js';
 import { FeelPanel } from './FeelPanel.js';
 import { ListenPanel } from './ListenPanel.js';
 import { listeningBroken } from './marks.js';
 import { NumbersPanel } from './NumbersPanel.js';
 import { PlacePanel } from './PlacePanel.js';
 import { PumpPanel } from './PumpPanel.js';
-import type { PressureAt } from './pressureDraft.js';
 import { withPressureAt } from './pressureSteps.js';
 import { ReadBackPanel } from './ReadBackPanel.js';
 import { ReadingPanel } from './ReadingPanel.js';
@@ -72,18 +70,16 @@ function Panel({ round, person, record }: PanelProps) {
   );
 }
 
-/** Whether a second person marks, or is waited for: of the run that is to come, and of the one under way. */
-function isOtherWanted(measuring: PressureAt, hearing: Kept['hearing']): boolean {
-  return measuring.at === 'listening'
-    ? measuring.second !== undefined
-    : measuring.at === 'ready' && hearing === 'second';
-}
-
 function PanelAt({ round, person, record }: PanelProps) {
-  const hearing = useKept(({ kept }) => kept.hearing);
-  const other = useSecond(isOtherWanted(round.draft.pressure.measuring, hearing));
-  const { rest } = round.draft;
   const { place, measuring } = round.draft.pressure;
+  const hearing = useKept(({ kept }) => kept.hearing);
+  const isUnderWay = measuring.at === 'listening' && measuring.second !== undefined;
+  const other = useSecond({
+    isAsked: isUnderWay || (measuring.at === 'ready' && hearing === 'second'),
+    mayStay: hearing === 'second',
+    runAtMs: isUnderWay ? measuring.inflatedAt.atMs : null,
+  });
+  const { rest } = round.draft;
   const now = useNow(rest !== null && rest.since !== null, 1000);
   if (place === null || measuring.at === 'place')
     return (

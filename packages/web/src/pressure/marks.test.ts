@@ -4,7 +4,7 @@ import {
   runResult,
   UNKNOWN_RUN_CIRCUMSTANCES,
 } from '@evenfall/clinical';
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { AT } from '../round/testing.js';
 import {
   type Listening,
@@ -12,13 +12,18 @@ import {
   listened,
   listeningBroken,
   MOST_TOUCHES,
+  markedAs,
+  markedByOf,
   marksOf,
   nextToRead,
   readMarks,
   SAME_TOUCH_MS,
   stepped,
+  takenOver,
   touched,
+  touchesOf,
   withMark,
+  withSecond,
   withWhat,
 } from './marks.js';
 
@@ -144,4 +149,87 @@ test('a touch that was of something else leaves a place for the sound that it wa
   ]);
   const back = withWhat(withWhat(opened, 0, 'first sound'), 1, 'last sound');
   expect(back.marks).toEqual(two.marks);
+});
+
+describe('a second person marks on another device', () => {
+  const waiting: Listening = {
+    ...listening(),
+    inflatedAt: { session: 's', atMs: 1000 },
+    second: { touches: [], takenOverAtMs: null },
+  };
+  const told = (...atMs: number[]) => atMs.map((at) => ({ id: `t${at}`, atMs: at, withinMs: 8.04 }));
+  const read = (run: Listening, ...gauge: string[]) =>
+    gauge.reduce((back, typed, at) => withMark(back, at, { typed }), listened(run));
+
+  test('each touch counts once, however often it is told', () => {
+    const once = withSecond(waiting, told(5000, 11_000));
+    expect(withSecond(once, told(5000, 11_000))).toBe(once);
+    expect(touchesOf(withSecond(once, told(5000, 11_000, 33_000)))).toHaveLength(3);
+    // Taken back there, it is taken back here.
+    expect(touchesOf(withSecond(once, told(5000)))).toHaveLength(1);
+  });
+
+  test('a touch from before this cuff went up is not of this run, within what the clocks allow', () => {
+    // 1000 ms less 8.04 ms of uncertainty is 991.96.
+    expect(touchesOf(withSecond(waiting, told(991.9)))).toEqual([]);
+    expect(touchesOf(withSecond(waiting, told(992)))).toHaveLength(1);
+  });
+
+  test('where nobody was asked to mark, nothing that is told is taken', () => {
+    expect(withSecond(listening(), told(5000))).toEqual(listening());
+  });
+
+  test('no run has more touches than so many, on both devices together', () => {
+    const all = Array.from({ length: MOST_TOUCHES }, (_, at) => (at + 2) * 1000);
+    const full = withSecond(waiting, told(...all));
+    expect(touchesOf(full)).toHaveLength(MOST_TOUCHES);
+    expect(touched(full, 99_000)).toBe(full);
+    const own = touched(waiting, 50_000);
+    expect(touchesOf(withSecond(own, told(...all)))).toHaveLength(MOST_TOUCHES);
+  });
+
+  test('the run says who marked each time, and how far the clocks agree', () => {
+    const back = read(withSecond(waiting, told(5000, 11_000, 34_000)), '162', '148', '92');
+    const { run } = readMarks(back, AROUND, RULES);
+    if (run === null) throw new Error('148/92');
+    // Differences of one device's own time stamps: the clocks take nothing from them.
+    expect([run.peak?.atSeconds, ...run.moments.map(({ atSeconds }) => atSeconds)]).toEqual([0, 6, 29]);
+    expect(markedByOf(markedAs(back), run)).toEqual({
+      peak: 'second-person',
+      moments: ['second-person', 'second-person'],
+      clocksWithinMs: 8,
+    });
+  });
+
+  test('taken over, what was marked there stays, what is marked there later does not come', () => {
+    const over = touched(takenOver(withSecond(waiting, told(5000, 11_000)), 20_000), 34_000);
+    const late = withSecond(over, told(5000, 11_000, 20_000, 20_001));
+    expect(touchesOf(late).map(({ atMs, by }) => [atMs, by])).toEqual([
+      [5000, 'second-person'],
+      [11_000, 'second-person'],
+      [20_000, 'second-person'],
+      [34_000, 'observer'],
+    ]);
+    const back = read(over, '', '148', '92');
+    const { run } = readMarks(back, AROUND, RULES);
+    if (run === null) throw new Error('148/92');
+    // An opening of the valve that was not read is no peak, and nobody's.
+    expect(markedByOf(back, run)).toMatchObject({ peak: null, moments: ['second-person', 'observer'] });
+    expect(takenOver(over, 40_000)).toBe(over);
+  });
+
+  test('nothing is said of a run that one device marked alone, nor of one whose times are void', () => {
+    const alone = readBack([1000, 7000, 30_000], '162', '148', '92');
+    const { run } = readMarks(alone, AROUND, RULES);
+    if (run === null) throw new Error('148/92');
+    expect(markedByOf(alone, run)).toBeNull();
+    const broken = listeningBroken(withSecond(waiting, told(5000)));
+    expect('clocksWithinMs' in broken).toBe(false);
+    // Somebody marked there, but a slip.
+    const slip = withMark(read(withSecond(touched(waiting, 9000), told(5000)), '148', '92'), 0, {
+      what: 'slip',
+    });
+    const after = readMarks(withMark(slip, 1, { what: 'first sound', typed: '148' }), AROUND, RULES);
+    expect(after.run === null ? null : markedByOf(slip, after.run)).toBeNull();
+  });
 });

@@ -18,10 +18,15 @@ export function MarkPage() {
   const first = useRef(join);
   useEffect(() => {
     // An address from the picture carries the code behind its #, which no server sees; it is good once.
-    const code = decodeURIComponent(window.location.hash.slice(1));
-    if (code === '') return;
-    window.history.replaceState(null, '', window.location.pathname);
-    void first.current(code);
+    const byAddress = () => {
+      const code = window.location.hash.slice(1);
+      if (code === '' || code === 'main') return;
+      window.history.replaceState(null, '', window.location.pathname);
+      void first.current(code);
+    };
+    byAddress();
+    window.addEventListener('hashchange', byAddress);
+    return () => window.removeEventListener('hashchange', byAddress);
   }, []);
   useWakeLock(state.is !== 'out');
   return (
@@ -66,9 +71,8 @@ function JoinForm({ state: { why, ended }, onJoin }: JoinProps) {
         <p>{words.sentence('second.intro')}</p>
       ) : (
         <p className="notice" role="status">
-          {ended.late === 0
-            ? words.sentence('second.ended')
-            : words.sentence('second.endedLate', { touches: ended.late })}
+          {words.sentence('second.ended')}
+          {ended.late === 0 ? null : ` ${words.sentence('second.late', { touches: ended.late })}`}
         </p>
       )}
       <Field label={words.sentence('second.typed')} wrong={wrong}>
@@ -102,7 +106,7 @@ type TouchProps = {
 };
 
 /** A touch anywhere marks a moment, as on the device of whoever measures. Nothing sounds, nothing vibrates. */
-function TouchPlace({ state: { own, arrived, isCutOff }, touch, undo, stop }: TouchProps) {
+function TouchPlace({ state: { own, arrived, isCutOff, ended }, touch, undo, stop }: TouchProps) {
   const { words } = useApp();
   useTouches(touch);
   const count = own.marks.length;
@@ -115,11 +119,20 @@ function TouchPlace({ state: { own, arrived, isCutOff }, touch, undo, stop }: To
       <p className={isCutOff ? 'notice' : 'small measure-says'} role="status">
         {words.sentence('moments.soFar', { touches: count })}.{' '}
         {isCutOff
-          ? words.sentence('second.notSent', { touches: count })
+          ? words.sentence('second.notSent')
           : count > 0 && arrived === own.version
             ? words.sentence('second.isKept')
             : null}
       </p>
+      {own.runAtMs !== null ? null : (
+        <p className="small measure-says">
+          {ended === null ? null : `${words.sentence('second.runOver')} `}
+          {ended === null || ended.late === 0
+            ? null
+            : `${words.sentence('second.late', { touches: ended.late })} `}
+          {words.sentence('second.notYet')}
+        </p>
+      )}
       <button
         type="button"
         className="tap-area touch-area"

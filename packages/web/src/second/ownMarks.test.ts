@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
 import { MOST_TOUCHES, SAME_TOUCH_MS } from '../pressure/marks.js';
-import { lastMarkUndone, marked, type OwnMarks, shelvedMarks, shelveMarks } from './ownMarks.js';
+import { lastMarkUndone, marked, type OwnMarks, shelvedMarks, shelveMarks, withRun } from './ownMarks.js';
 
-const NOTHING: OwnMarks = { code: 'ABCDEF', marker: 'm', version: 0, marks: [] };
+const NOTHING: OwnMarks = { code: 'ABCDEF', marker: 'm', version: 0, marks: [], runAtMs: null };
 const CLOCK = { offsetMs: 1_000_000, withinMs: 6 };
 
 function memory() {
@@ -37,6 +37,17 @@ test('no run has more touches than so many', () => {
   expect(marked(full, 'x', 99_000, CLOCK)).toBe(full);
   const room = { ...NOTHING, marks: marks.slice(1) };
   expect(marked(room, 'x', 99_000, CLOCK).marks).toHaveLength(MOST_TOUCHES);
+});
+
+test('what was touched before the cuff went up is not of the run, and with the run its touches are over', () => {
+  const twice = marked(marked(NOTHING, 'a', 5000, CLOCK), 'b', 9000, CLOCK);
+  // 5000 + 1,000,000 + 6 of uncertainty is 1,005,006 by the clock of the place.
+  expect(withRun(twice, 1_005_006.1).marks.map(({ id }) => id)).toEqual(['b']);
+  expect(withRun(twice, 1_005_006).marks.map(({ id }) => id)).toEqual(['a', 'b']);
+  const begun = withRun(twice, 1_008_000);
+  expect(begun).toMatchObject({ runAtMs: 1_008_000, version: 3 });
+  expect(withRun(begun, 1_008_000)).toBe(begun);
+  expect(withRun(begun, null)).toMatchObject({ runAtMs: null, marks: [], version: 4 });
 });
 
 test('taking one back is a change that is sent too', () => {

@@ -11,6 +11,8 @@ export type OwnMarks = {
   /** Grows with each change, so that what is sent late changes nothing. */
   readonly version: number;
   readonly marks: readonly SecondMark[];
+  /** When the cuff of the run under way went up, by the clock of the place; null for none, as far as is known here. */
+  readonly runAtMs: number | null;
 };
 
 export const MARKS_KEY = 'evenfall.marks';
@@ -28,6 +30,19 @@ export function marked(own: OwnMarks, id: string, atMs: number, clock: ClockOffs
 
 export function lastMarkUndone(own: OwnMarks): OwnMarks {
   return own.marks.length === 0 ? own : { ...own, version: own.version + 1, marks: own.marks.slice(0, -1) };
+}
+
+/**
+ * The other device says when its cuff went up, or that it is down again: what was touched before a run is not of it, and
+ * with the run its touches are over.
+ */
+export function withRun(own: OwnMarks, runAtMs: number | null): OwnMarks {
+  if (runAtMs === own.runAtMs) return own;
+  const marks =
+    runAtMs === null
+      ? []
+      : own.marks.filter(({ atMs, offsetMs, withinMs }) => atMs + offsetMs + withinMs >= runAtMs);
+  return { ...own, runAtMs, marks, version: own.version + 1 };
 }
 
 /** Keeps the marks in the tab, so that loading the page again loses none; null forgets them. */

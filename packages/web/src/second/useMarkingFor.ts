@@ -2,7 +2,7 @@ import { useCallback, useEffect, useRef, useState } from 'react';
 import { useApp } from '../app/context.js';
 import type { ClockOffset } from './clockOffset.js';
 import { measureClock } from './measureClock.js';
-import { lastMarkUndone, marked, type OwnMarks, shelvedMarks, shelveMarks } from './ownMarks.js';
+import { lastMarkUndone, marked, type OwnMarks, shelvedMarks, shelveMarks, withRun } from './ownMarks.js';
 
 /** How often the device that marks says that it is there, ms; what is new goes at once. Source: decision of this project. */
 const SAY_EVERY_MS = 1500;
@@ -18,6 +18,8 @@ export type MarkingFor =
       /** The newest change that arrived. */
       readonly arrived: number;
       readonly isCutOff: boolean;
+      /** The run before is over, and how many touches may have come too late for it. */
+      readonly ended: { readonly late: number } | null;
     };
 
 const WHY: Readonly<Record<number, WhyNot>> = { 403: 'mayNot', 404: 'wrong', 409: 'taken', 429: 'tooOften' };
@@ -68,7 +70,7 @@ export function useMarkingFor() {
   );
 
   const join = async (code: string) => {
-    const next = { code, marker: ids(), version: 0, marks: [] };
+    const next = { code, marker: ids(), version: 0, marks: [], runAtMs: null };
     setWhy(null);
     setEnded(null);
     keep(next);
@@ -104,6 +106,7 @@ export function useMarkingFor() {
     let isOver = false;
     let sent = -1;
     let there: ReadonlySet<string> = new Set();
+    const lateOf = () => now.current?.marks.filter(({ id }) => !there.has(id)).length ?? 0;
     const send = async () => {
       while (!isOver && now.current !== null) {
         const { marker, version, marks } = now.current;
@@ -113,12 +116,16 @@ export function useMarkingFor() {
         });
         if (isOver) return;
         if (answer.ok) {
+          const { runAtMs } = answer.value;
+          if (now.current.runAtMs !== null && runAtMs === null) setEnded({ late: lateOf() });
+          else if (runAtMs !== null) setEnded(null);
           sent = version;
           there = new Set(marks.map(({ id }) => id));
           setArrived(version);
           setCutOff(false);
+          keep(withRun(now.current, runAtMs));
         } else if (answer.status === 404) {
-          return leave(now.current.marks.filter(({ id }) => !there.has(id)).length, null);
+          return leave(lateOf(), null);
         } else setCutOff(true);
         const isNew = () => now.current !== null && now.current.version > sent;
         await new Promise<void>((resolve) => {
@@ -136,7 +143,7 @@ export function useMarkingFor() {
       isOver = true;
       wake.current();
     };
-  }, [isJoined, server, leave]);
+  }, [isJoined, server, keep, leave]);
 
   const touch = (atMs: number) => {
     if (now.current !== null && offset !== null) keep(marked(now.current, ids(), atMs, offset));
@@ -148,7 +155,7 @@ export function useMarkingFor() {
     own === null
       ? { is: 'out', why, ended }
       : isJoined && offset !== null
-        ? { is: 'marking', own, arrived, isCutOff }
+        ? { is: 'marking', own, arrived, isCutOff, ended }
         : { is: 'joining' };
   return { state, join, touch, undo, stop: () => leave(null, null) };
 }

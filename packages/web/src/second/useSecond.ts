@@ -1,5 +1,5 @@
 import type { Marking, MarkingState } from '@evenfall/api';
-import { useCallback, useEffect, useMemo, useState } from 'react';
+import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import { useApp } from '../app/context.js';
 import type { SecondTouch } from '../pressure/pressureDraft.js';
 import type { ClockOffset } from './clockOffset.js';
@@ -7,7 +7,7 @@ import { measureClock } from './measureClock.js';
 
 const AGAIN_MS = 1000;
 /** The device that marks says every second and a half that it is there; silent for longer than this it is not heard. */
-const SILENT_SECONDS = 5;
+const SILENT_SECONDS = 4;
 
 /** How a second person on another device comes to mark, as the device of whoever measures sees it. */
 export type Second =
@@ -30,11 +30,23 @@ export function broughtHere(
   return { id, atMs: atMs + offsetMs - own.offsetMs, withinMs: withinMs + own.withinMs };
 }
 
+type Wanted = {
+  /** Somebody is waited for, or marks. */
+  readonly isAsked: boolean;
+  /** Whoever joined stays for the next run. */
+  readonly mayStay: boolean;
+  /** When the cuff of the run under way went up, by this device's clock; null for none. */
+  readonly runAtMs: number | null;
+};
+
 /**
  * Opens a code while a second person is wanted, and listens for what they mark; closes it when they are not wanted any more,
  * so that nothing of it stays anywhere but in the run.
  */
-export function useSecond(isWanted: boolean): { readonly second: Second; readonly anew: () => void } {
+export function useSecond({ isAsked, mayStay, runAtMs }: Wanted): {
+  readonly second: Second;
+  readonly anew: () => void;
+} {
   const { server, clock, ids } = useApp();
   const [turn, setTurn] = useState(0);
   const [found, setFound] = useState<Exclude<Second, { is: 'open' }>['is']>('off');
@@ -42,6 +54,9 @@ export function useSecond(isWanted: boolean): { readonly second: Second; readonl
   const [state, setState] = useState<MarkingState | null>(null);
   const [own, setOwn] = useState<ClockOffset | null>(null);
   const [isCutOff, setCutOff] = useState(false);
+
+  const isWanted = isAsked || (mayStay && (state?.isJoined ?? false));
+  const opened = useRef<string | null>(null);
 
   // biome-ignore lint/correctness/useExhaustiveDependencies: each turn asks for a new code
   useEffect(() => {
@@ -60,6 +75,7 @@ export function useSecond(isWanted: boolean): { readonly second: Second; readonl
         const answer = await server.call('openMarking', { body: { id } });
         if (isOver) return;
         if (answer.ok) {
+          opened.current = id;
           setMarking(answer.value);
           isOpen = true;
         } else if (answer.status === 403) return setFound('refused');
@@ -93,6 +109,7 @@ export function useSecond(isWanted: boolean): { readonly second: Second; readonl
     void listen();
     return () => {
       isOver = true;
+      opened.current = null;
       setMarking(null);
       setState(null);
       setOwn(null);
@@ -101,6 +118,29 @@ export function useSecond(isWanted: boolean): { readonly second: Second; readonl
       void server.call('endMarking', { params: { marking: id }, body: {} });
     };
   }, [isWanted, turn, server, clock, ids]);
+
+  // The other device is told of each run, until it was: then what is touched before it, or after, is not of it.
+  const isTold = marking !== null && own !== null && (state?.isJoined ?? false);
+  const begun = useRef(own);
+  begun.current = own;
+  useEffect(() => {
+    const id = opened.current;
+    const offset = begun.current;
+    if (!isTold || id === null || offset === null) return;
+    let isOver = false;
+    const body = { runAtMs: runAtMs === null ? null : runAtMs + offset.offsetMs };
+    const tell = async () => {
+      while (!isOver) {
+        const answer = await server.call('sayRun', { params: { marking: id }, body });
+        if (answer.ok || answer.status === 404) return;
+        await new Promise((resolve) => setTimeout(resolve, AGAIN_MS));
+      }
+    };
+    void tell();
+    return () => {
+      isOver = true;
+    };
+  }, [isTold, runAtMs, server]);
 
   const second = useMemo((): Second => {
     if (marking === null) return { is: found };

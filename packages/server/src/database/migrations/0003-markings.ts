@@ -14,6 +14,7 @@ export async function up(db: Kysely<unknown>): Promise<void> {
       turn integer not null default 0 check (turn >= 0),
       version integer not null default 0 check (version >= 0),
       marks jsonb not null default '[]',
+      run_at_ms double precision,
       begun_at timestamptz(3) not null,
       heard_at timestamptz(3),
       primary key (site, id),

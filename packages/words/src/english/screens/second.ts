@@ -34,7 +34,7 @@ export const second = {
   joining: 'Joining, and bringing the two clocks together …',
   codeMissing: 'Type the code that the other device shows: six letters and digits.',
   wrong:
-    'No run waits under this code. It was mistyped, or that run is over: ask for the code that stands there now.',
+    'No run waits under this code. It was mistyped, or it is over: ask for the code that stands there now.',
   taken: 'Another device has already joined by this code. Ask for a new one.',
   mayNot: 'This account takes no signs, so it cannot mark either.',
   tooOften: 'Too many wrong codes. Try again in a quarter of an hour.',
@@ -42,15 +42,16 @@ export const second = {
   ofCode: (f: { text: string }) => `Code ${f.text}`,
   valve: 'Touch as the valve opens',
   isKept: 'All your touches have arrived.',
-  notSent: (f: { touches: number }, say: Say) =>
-    `Not connected. ${say.counted(f.touches, TOUCHES)} kept here and sent when the connection is back; go on marking.`,
+  notSent: 'Not connected. What you mark is kept here and sent when the connection is back; go on marking.',
   clocks: (f: { ms: number }, say: Say) =>
     `The clocks of the two devices agree within ${say.short(f.ms)} ms.`,
   clocksCoarse: (f: { ms: number; thumb: number }, say: Say) =>
     `The clocks of the two devices agree only within ${say.short(f.ms)} ms, more than a thumb scatters by itself (${say.short(f.thumb)} ms): between a moment marked here and one marked there the time is no better than that.`,
-  ended: 'That run is over on the other device. Thank you.',
-  endedLate: (f: { touches: number }, say: Say) =>
-    `That run is over on the other device. ${say.counted(f.touches, TOUCHES)} of yours may have come too late for it: tell whoever measured.`,
+  notYet: 'The other cuff is not going up yet; what is touched before that does not count.',
+  runOver: 'That run is over; the next one is marked here too.',
+  ended: 'Nothing is marked for that device any more. Thank you.',
+  late: (f: { touches: number }, say: Say) =>
+    `${say.counted(f.touches, TOUCHES)} of yours may have come too late for that run: tell whoever measured.`,
   leave: 'Stop marking',
   markedBy: 'Marked by',
   bySecond: 'a second person on another device.',

@@ -33,8 +33,7 @@ export const second: Reworded<typeof english> = {
   join: 'Unirse',
   joining: 'Uniéndose, y poniendo de acuerdo los dos relojes …',
   codeMissing: 'Escriba el código que muestra el otro dispositivo: seis letras y cifras.',
-  wrong:
-    'Nadie espera con este código. Se escribió mal, o aquel desinflado ya terminó: pida el código que figura allí ahora.',
+  wrong: 'Nadie espera con este código. Se escribió mal, o ya caducó: pida el código que figura allí ahora.',
   taken: 'Ya se unió otro dispositivo con este código. Pida uno nuevo.',
   mayNot: 'Esta cuenta no toma signos, así que tampoco puede marcar.',
   tooOften: 'Demasiados códigos equivocados. Pruebe de nuevo dentro de un cuarto de hora.',
@@ -42,14 +41,15 @@ export const second: Reworded<typeof english> = {
   ofCode: (f) => `Código ${f.text}`,
   valve: 'Toque cuando se abra la válvula',
   isKept: 'Han llegado todos sus toques.',
-  notSent: (f, say) =>
-    `Sin conexión. ${say.counted(f.touches, TOUCHES)} aquí, que se envían cuando vuelva la conexión; siga marcando.`,
+  notSent: 'Sin conexión. Lo que marque queda guardado aquí y se envía cuando vuelva; siga marcando.',
   clocks: (f, say) => `Los relojes de los dos dispositivos concuerdan dentro de ${say.short(f.ms)} ms.`,
   clocksCoarse: (f, say) =>
     `Los relojes de los dos dispositivos concuerdan solo dentro de ${say.short(f.ms)} ms, más de lo que se dispersa un pulgar por sí mismo (${say.short(f.thumb)} ms): entre un momento marcado aquí y uno marcado allí, el tiempo no es mejor que eso.`,
-  ended: 'Aquel desinflado ha terminado en el otro dispositivo. Gracias.',
-  endedLate: (f, say) =>
-    `Aquel desinflado ha terminado en el otro dispositivo. De los suyos, puede que ${say.counted(f.touches, TOUCHES)} no hayan llegado a tiempo: avise a quien medía.`,
+  notYet: 'El otro manguito todavía no se infla; lo que se toque antes no cuenta.',
+  runOver: 'Aquel desinflado ha terminado; el siguiente también se marca aquí.',
+  ended: 'Ya no se marca nada para aquel dispositivo. Gracias.',
+  late: (f, say) =>
+    `De los suyos, puede que ${say.counted(f.touches, TOUCHES)} no hayan llegado a tiempo: avise a quien medía.`,
   leave: 'Dejar de marcar',
   markedBy: 'Quién marcó',
   bySecond: 'una segunda persona en otro dispositivo.',

@@ -259,7 +259,11 @@ function averageLine(
   const name = words.sentence('result.average');
   const { systolic, diastolic, used, rule, isGeneral, needs, flags, why } = pressure;
   if (systolic === null || diastolic === null)
-    return { name, text: words.sentence('result.noAverage'), flags: [...saidOnce(why, needs), ...needs, ...flags] };
+    return {
+      name,
+      text: words.sentence('result.noAverage'),
+      flags: [...saidOnce(why, needs), ...needs, ...flags],
+    };
   const shown = category?.shown ?? null;
   const numbers = `${shown?.systolic ?? words.say.number(systolic)}/${shown?.diastolic ?? words.say.number(diastolic)}`;
   const by = words.sentence(isGeneral ? 'result.byGeneral' : 'result.by', {

@@ -154,6 +154,23 @@ describe('what cannot be read is refused by its place, and the rest is kept', ()
     ['a status without a value', { status: 'cancelled' }, '/status unknown-id'],
     ['no systolic', { component: [diastolic] }, '/component missing'],
     [
+      'a diastolic of another type is not an absent one',
+      { component: [systolic, { code: diastolic?.code, valueInteger: 82 }] },
+      '/component/1/valueQuantity missing',
+    ],
+    [
+      'two systolics',
+      { component: [systolic, diastolic, { ...systolic, ...diastolic, code: systolic?.code }] },
+      '/component/2 ambiguous',
+    ],
+    ['two diastolics', { component: [systolic, diastolic, diastolic] }, '/component/2 ambiguous'],
+    // FHIR R4, Extensibility: "applications SHALL NOT process" what has a modifier extension that they do not know.
+    [
+      'a modifier that is not known',
+      { modifierExtension: [{ url: 'urn:not', valueBoolean: true }] },
+      '/modifierExtension contradicts',
+    ],
+    [
       'a systolic without value',
       { component: [{ code: systolic?.code }, diastolic] },
       '/component/0/valueQuantity missing',

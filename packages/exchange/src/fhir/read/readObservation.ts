@@ -29,6 +29,9 @@ export function readObservation(resource: Json, at: string, names: Names): Parse
     refusals.push(refusal(at + place, code, expected, got, { choices, figures }));
     return null;
   };
+  // FHIR R4, Extensibility: what it may change of the meaning is not known here.
+  if (listIn(resource, 'modifierExtension').length > 0)
+    refuse('/modifierExtension', 'contradicts', 'no-modifier', null);
   const status = statusOf(resource, refuse);
   const time = timeOf(resource, refuse);
   const value = signIn(resource, refuse);
@@ -149,11 +152,16 @@ const KEY_OF = {
 function pressureIn(resource: Json, refuse: Refuse): Value | null {
   const parts = listIn(resource, 'component').map(asObject);
   const find = (codes: readonly string[]) =>
-    parts.findIndex((part) => loincIn(part.code).some((code) => codes.includes(code)));
-  const [at, below] = [find(SYSTOLIC_CODES), find(DIASTOLIC_CODES)];
+    parts.flatMap((part, at) => (loincIn(part.code).some((code) => codes.includes(code)) ? [at] : []));
+  const [systolics, diastolics] = [find(SYSTOLIC_CODES), find(DIASTOLIC_CODES)];
+  // Which of two is the pressure nobody here can know.
+  const second = systolics[1] ?? diastolics[1];
+  if (second !== undefined) return refuse(`/component/${second}`, 'ambiguous', 'one-of-each', null);
+  const [at = -1, below = -1] = [systolics[0], diastolics[0]];
   if (at < 0) return refuse('/component', 'missing', 'systolic-component', null);
   const systolic = numberIn(parts[at] as Json, 'pressure', `/component/${at}`, refuse);
-  const isAbsent = below < 0 || (parts[below] as Json).valueQuantity === undefined;
+  // Only what has no value at all is absent: one of another type is there, and is refused below.
+  const isAbsent = below < 0 || !Object.keys(parts[below] as Json).some((key) => key.startsWith('value'));
   const diastolic = isAbsent
     ? null
     : numberIn(parts[below] as Json, 'pressure', `/component/${below}`, refuse);

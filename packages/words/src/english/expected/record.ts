@@ -77,6 +77,9 @@ export const record = {
     'a LOINC code of a pressure, pulse, breaths, temperature, saturation, weight or height',
   'systolic-component': () => 'a component with a systolic pressure',
   quantity: () => 'a quantity with its value and unit',
+  'one-of-each': () => 'one systolic and at most one diastolic, so that it is clear which is the pressure',
+  'no-modifier': () =>
+    'an Observation that nothing changes the meaning of: this program does not know the extension',
   'no-comparator': () => 'a number, not more or less than one',
   'one-effective': () => 'one time: a moment or a period',
   'one-subject': () => 'the same person in every resource: a file of several people is nobody’s chart',

@@ -89,6 +89,8 @@ export const record: Reworded<typeof english> = {
     'un código LOINC de presión, pulso, respiraciones, temperatura, saturación, peso o talla',
   'systolic-component': () => 'un componente con una presión sistólica',
   quantity: () => 'una cantidad con su valor y su unidad',
+  'one-of-each': () => 'una sistólica y como mucho una diastólica, para que esté claro cuál es la presión',
+  'no-modifier': () => 'una Observation cuyo significado nada cambie: este programa no conoce la extensión',
   'no-comparator': () => 'un número, no más ni menos que uno',
   'one-effective': () => 'un solo tiempo: un momento o un periodo',
   'one-subject': () =>

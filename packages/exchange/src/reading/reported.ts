@@ -35,7 +35,8 @@ export type Placed = { readonly at: string; readonly frame: EntryFrame };
 
 /**
  * Entries for values from elsewhere. An id is made from what was said, so that a file that is brought twice adds
- * nothing; what the source says anew under a name that is known here amends what it said before.
+ * nothing; what the source says anew under a name that is known here, of the same instant or as a correction, amends
+ * what it said before.
  *
  * @returns those that are not kept yet, and how many are
  */
@@ -45,11 +46,11 @@ export function reportedEntries(
 ): { readonly placed: readonly Placed[]; readonly already: number } {
   const known = new Set(by.entries.map(({ id }) => id));
   const replaced = new Set(by.entries.flatMap(({ amends }) => (amends === null ? [] : [amends.entry])));
-  /** What stands under a name of the source: its id and sign. */
-  const standing = new Map<string, { readonly id: string; readonly of: string }>();
-  for (const { kind, content, id } of by.entries) {
+  /** What stands under a name of the source. */
+  const standing = new Map<string, Named>();
+  for (const { kind, content, id, measuredAt } of by.entries) {
     if (kind !== 'reported' || replaced.has(id) || content.source.id === null) continue;
-    standing.set(nameOf(content), { id, of: content.value.of });
+    standing.set(nameOf(content), { id, of: content.value.of, atMs: Date.parse(measuredAt.at) });
   }
   const placed: Placed[] = [];
   let already = 0;
@@ -59,11 +60,13 @@ export function reportedEntries(
     const before = content.source.id === null ? undefined : standing.get(nameOf(content));
     if (known.has(id)) already += 1;
     else {
-      const isChange = before !== undefined && before.of === content.value.of;
-      const amends = isChange ? ({ entry: before.id, reason: 'other', text: by.changedText } as const) : null;
+      const amends =
+        before !== undefined && isChange(before, one)
+          ? ({ entry: before.id, reason: 'other', text: by.changedText } as const)
+          : null;
       placed.push({ at, frame: frameOf(by, id, 'reported', content, measuredAt, amends, placed.length) });
       known.add(id);
-      standing.set(nameOf(content), { id, of: content.value.of });
+      standing.set(nameOf(content), { id, of: content.value.of, atMs: Date.parse(measuredAt.at) });
     }
     const mark = idOf(one, by, 'in error');
     if (one.isInError && !known.has(mark)) {
@@ -77,6 +80,19 @@ export function reportedEntries(
     }
   }
   return { placed, already };
+}
+
+/** A value that stands under a name of its source. */
+type Named = { readonly id: string; readonly of: string; readonly atMs: number };
+
+/**
+ * Whether a source says anew what it said before: of the same sign, and of the same instant or as a correction. Some
+ * sources give one name (that of an order) to several measurements: those stand beside each other.
+ */
+function isChange(before: Named, { content, measuredAt }: Reported): boolean {
+  if (before.of !== content.value.of) return false;
+  const isCorrection = content.status === 'amended' || content.status === 'corrected';
+  return isCorrection || before.atMs === Date.parse(measuredAt.at);
 }
 
 function nameOf({ source }: ReportedContent): string {

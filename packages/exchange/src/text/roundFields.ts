@@ -5,11 +5,14 @@ import {
   chartedPerMinute,
   type Identity,
   pressureWritten,
+  type RoundAverage,
   type RulesOf,
+  roundAverage,
   type StoredEntry,
   signingOf,
   signOf,
   valueStanding,
+  valuesStanding,
 } from '@evenfall/record';
 import type { Words } from '@evenfall/words';
 import type { Values } from './template.js';
@@ -67,11 +70,15 @@ export function roundFields(of: TextOf): Values<TextField> {
   const at = first?.measuredAt.at ?? '';
   const text = (sign: string) => claims(round, sign, (entry) => valueText(entry, words), words);
   const place = placeOf(round);
-  const mean = value?.pressure ?? null;
-  const category = value?.category?.category ?? null;
-  const warning = value?.earlyWarning?.total ?? null;
-  const alerts = value?.actNow ?? [];
-  const isMean = mean?.systolic != null && mean.used.length > 1;
+  const mean = round.isInError ? null : roundAverage(round, rulesOf);
+  // Where amendments disagree, what each of them makes of the round: none may hide what another says.
+  const all = round.isInError ? [] : valuesStanding(round, rulesOf);
+  const isContested = round.values.some(({ standing }) => standing === 'contested');
+  const made = isContested ? all : value === null ? [] : [value];
+  const alerts = all.flatMap(({ actNow }) => actNow);
+  const firsts = alerts.filter(
+    ({ condition }, at) => alerts.findIndex((one) => one.condition === condition) === at,
+  );
   return {
     name: identity?.name ?? null,
     birthDate: identity?.birthDate == null ? null : dayText(identity.birthDate),
@@ -80,29 +87,31 @@ export function roundFields(of: TextOf): Values<TextField> {
     time: at === '' ? null : at.slice(11, 16),
     pulse: text('pulse'),
     breaths: text('breaths'),
-    pressure:
-      isMean && mean?.systolic != null
-        ? words.sentence('handover.meanIs', {
-            systolic: mean.systolic,
-            diastolic: mean.diastolic,
-          })
-        : text('pressure'),
-    meanOf: isMean && mean !== null ? say.number(mean.used.length) : null,
+    pressure: mean === null ? text('pressure') : meanText(mean, words),
+    meanOf: mean === null ? null : say.number(mean.readings),
     readings: text('pressure'),
     arm: place === null ? null : armText(place, words),
     posture: place === null ? null : words.sentence(`pressure.${place.posture}Posture`),
-    category: category === null ? null : words.title('category', category),
+    category: eachOf(
+      made.map(({ category }) =>
+        category?.category == null ? null : words.title('category', category.category),
+      ),
+      words,
+    ),
     temperature: text('temperature'),
     saturation: text('oxygen-saturation'),
     pain: text('pain'),
     consciousness: text('consciousness'),
     weight: text('weight'),
     height: text('height'),
-    score: warning === null ? null : say.number(warning),
+    score: eachOf(
+      made.map(({ earlyWarning }) => (earlyWarning?.total == null ? null : say.number(earlyWarning.total))),
+      words,
+    ),
     actNow:
-      alerts.length === 0
+      firsts.length === 0
         ? null
-        : alerts.map(({ condition, figures }) => words.detail({ code: condition, figures })).join(' '),
+        : firsts.map(({ condition, figures }) => words.detail({ code: condition, figures })).join(' '),
     notDone: notDoneText(signing, words),
     note: signing?.content.note ?? null,
     who: first === undefined ? null : (of.agents.find(({ id }) => id === first.agent)?.name ?? null),
@@ -110,6 +119,19 @@ export function roundFields(of: TextOf): Values<TextField> {
     status: words.sentence(`handover.${statusOf(round)}`),
     protocol: signing?.content.protocolVersion?.slice(0, SHORT_VERSION) ?? null,
   };
+}
+
+/** The average of a round, each number as its category shows it: never rounded across a limit. */
+function meanText({ systolic, diastolic, shown }: RoundAverage, { say }: Words): string {
+  return `${shown.systolic ?? say.number(systolic)}/${shown.diastolic ?? say.number(diastolic)}`;
+}
+
+/** What claims come to, once where they agree; null where none comes to anything. */
+function eachOf(texts: readonly (string | null)[], words: Words): string | null {
+  const [first, ...others] = new Set(texts.filter((text) => text !== null));
+  if (first === undefined) return null;
+  if (others.length === 0) return first;
+  return words.sentence('handover.disputed', { text: words.say.anyOf([first, ...others]) });
 }
 
 /** Enough of a version's hash to tell two apart by eye. */

@@ -94,6 +94,40 @@ test('several readings are said as their mean, with how many it is of', () => {
   );
 });
 
+// docs/conventions.md section 4: where the whole number would fall on the other side of a limit, one decimal.
+test('a mean just under a limit is not written as the limit', () => {
+  const readings = [heard(140, 88), heard(140, 88), heard(139.2, 88)].map((one, at) =>
+    run(at + 1, { ...one, gaugeStepMmHg: 0.1 }, { inForce: UNDER_PROTOCOL }),
+  );
+  const all = [...readings, signing(9, readings, { inForce: UNDER_PROTOCOL })];
+  expect(text('{pressure}; {category}', all)).toBe('139.6/88; Elevated');
+});
+
+describe('where two amendments disagree about a reading', () => {
+  const readings = [heard(150, 92), heard(146, 90), heard(142, 88)].map((one, at) =>
+    run(at + 1, one, { inForce: UNDER_PROTOCOL }),
+  );
+  const signed = [...readings, signing(9, readings, { inForce: UNDER_PROTOCOL })];
+  const claim = (id: number, systolic: number, diastolic: number) =>
+    run(id, heard(systolic, diastolic), { ...amending(3), inForce: UNDER_PROTOCOL });
+
+  test('no mean of one of them stands for the round: every reading is said, and the dispute', () => {
+    const said = text('{pressure}[ (mean of {meanOf})]', [...signed, claim(11, 144, 86), claim(12, 112, 70)]);
+    expect(said).toBe('150/92, 146/90, 144/86 or 112/70 (two amendments disagree)');
+  });
+
+  test('an alert of either is said, whichever came last', () => {
+    const low = /^A systolic of 84 is very low/;
+    expect(text('{actNow}', [...signed, claim(11, 84, 50), claim(12, 142, 86)])).toMatch(low);
+    expect(text('{actNow}', [...signed, claim(11, 142, 86), claim(12, 84, 50)])).toMatch(low);
+  });
+
+  test('a category that they do not agree on is said as disputed', () => {
+    const said = text('{category}', [...signed, claim(11, 146, 90), claim(12, 112, 70)]);
+    expect(said).toBe('Elevated or Hypertension range (two amendments disagree)');
+  });
+});
+
 test('an unknown field is refused by its name', () => {
   const round = projectChart(ALL.map(({ entry }) => entry)).rounds[0];
   if (round === undefined) throw new Error('no round');

@@ -33,8 +33,6 @@ export const handover = {
   isInError: 'Entered in error',
   disputed: (f: Text) => `${f.text} (two amendments disagree)`,
   /** A mean as it is charted, mmHg. */
-  meanIs: (f: { systolic: number; diastolic: number | null }, say: Say) =>
-    `${say.short(f.systolic)}/${f.diastolic === null ? 'P' : say.short(f.diastolic)}`,
   lineTemplate:
     '{day} {time}[: {pressure} mmHg][ (mean of {meanOf})][, pulse {pulse}][, breaths {breaths}][, {temperature}][, {saturation}][. {actNow}]',
   handoverTemplate:

@@ -31,7 +31,6 @@ export const handover: Reworded<typeof english> = {
   isUnsigned: 'Sin firmar',
   isInError: 'Registrado por error',
   disputed: (f) => `${f.text} (dos enmiendas no concuerdan)`,
-  meanIs: (f, say) => `${say.short(f.systolic)}/${f.diastolic === null ? 'P' : say.short(f.diastolic)}`,
   lineTemplate:
     '{day} {time}[: {pressure} mmHg][ (media de {meanOf})][, pulso {pulse}][, respiraciones {breaths}][, {temperature}][, {saturation}][. {actNow}]',
   handoverTemplate:

@@ -26,7 +26,13 @@ export type { DueRecheck } from './chart/rechecks.js';
 export { type RoundAverage, roundAverage } from './chart/roundAverage.js';
 export { signOf } from './chart/signOf.js';
 export type { RulesOf } from './chart/valueStanding.js';
-export { isAmendedSince, signingOf, valueStanding, valuesStanding } from './chart/valueStanding.js';
+export {
+  isAmendedSince,
+  resultsStanding,
+  signingOf,
+  valueStanding,
+  valuesStanding,
+} from './chart/valueStanding.js';
 export type { ActNowClosedContent } from './content/actNowClosed.js';
 export { IDENTIFIERS } from './content/administrative.js';
 export type { Beginning, RestKept } from './content/beginning.js';

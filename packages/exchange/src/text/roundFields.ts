@@ -7,11 +7,11 @@ import {
   pressureWritten,
   type RoundAverage,
   type RulesOf,
+  resultsStanding,
   roundAverage,
   type StoredEntry,
   signingOf,
   signOf,
-  valueStanding,
   valuesStanding,
 } from '@evenfall/record';
 import type { Words } from '@evenfall/words';
@@ -66,15 +66,13 @@ export function roundFields(of: TextOf): Values<TextField> {
   const { say } = words;
   const signing = signingOf(round);
   const first = signing ?? round.values[0]?.original;
-  const value = round.isInError ? null : valueStanding(round, rulesOf);
   const at = first?.measuredAt.at ?? '';
   const text = (sign: string) => claims(round, sign, (entry) => valueText(entry, words), words);
   const place = placeOf(round);
   const mean = round.isInError ? null : roundAverage(round, rulesOf);
   // Where amendments disagree, what each of them makes of the round: none may hide what another says.
   const all = round.isInError ? [] : valuesStanding(round, rulesOf);
-  const isContested = round.values.some(({ standing }) => standing === 'contested');
-  const made = isContested ? all : value === null ? [] : [value];
+  const made = round.isInError ? [] : resultsStanding(round, rulesOf);
   const alerts = all.flatMap(({ actNow }) => actNow);
   const firsts = alerts.filter(
     ({ condition }, at) => alerts.findIndex((one) => one.condition === condition) === at,

@@ -16,9 +16,10 @@ import {
   signingContent,
   USUAL_PLACE,
 } from '../testing/work.js';
-import { projectDuties } from './duties.js';
+import { GENERAL_RULES, projectDuties } from './duties.js';
 import { projectLatest } from './latest.js';
 import { projectChart } from './projectChart.js';
+import { resultsStanding } from './valueStanding.js';
 
 const PREGNANT = { facts: { ...NO_EVIDENCE.facts, isPregnant: true } };
 const written = (systolic: number, diastolic: number) =>
@@ -120,6 +121,18 @@ describe('an act-now', () => {
       const entries = [...severe, amending(60, 10, [one, 74]), amending(61, 10, [other, 74])];
       expect(conditions(entries)).toEqual(['severe-in-pregnancy']);
     }
+  });
+
+  test('what such a round comes to is shown once for each amendment, and once where all agree', () => {
+    const alerts = (...entries: StoredEntry[]) =>
+      projectChart(entries).rounds.flatMap((one) =>
+        resultsStanding(one, GENERAL_RULES).map(({ actNow }) => actNow.length),
+      );
+    const [one, other] = [amending(60, 10, [166, 74]), amending(61, 10, [116, 74])];
+    expect(alerts(...severe)).toEqual([1]);
+    expect(alerts(...severe, other)).toEqual([0]);
+    expect(alerts(...severe, one, other)).toEqual([0, 1]);
+    expect(alerts(...severe, one, amending(62, 10, [166, 74]))).toEqual([1]);
   });
 
   test('comes of an amendment that the signing itself was amended to name', () => {

@@ -1,3 +1,4 @@
+import { canonicalJson } from '@evenfall/clinical';
 import { valueOfRound } from '../content/chartRound.js';
 import { type InForce, NOTHING_CHOSEN } from '../content/inForce.js';
 import type { RoundContent } from '../content/round.js';
@@ -47,6 +48,18 @@ export function valuesStanding(round: ChartRound, rulesOf: RulesOf): readonly Ro
       ...present(valueLearnt(signing, round, values, rulesOf)),
     ]);
   });
+}
+
+/**
+ * What a reader is shown of what a round comes to: once, or, where amendments disagree, each different result of what
+ * they say. Empty where nothing was ever made of it.
+ */
+export function resultsStanding(round: ChartRound, rulesOf: RulesOf): readonly RoundValueKept[] {
+  if (!round.values.some(({ standing }) => standing === 'contested'))
+    return present(valueStanding(round, rulesOf));
+  const all = valuesStanding(round, rulesOf);
+  const texts = all.map((value) => canonicalJson(value));
+  return all.filter((_, at) => texts.indexOf(texts[at] as string) === at);
 }
 
 /** What a round comes to with what the record says of its day; null where the signing knew as much. */

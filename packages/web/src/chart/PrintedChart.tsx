@@ -6,6 +6,7 @@ import {
   type ChartRound,
   openIn,
   projectTrend,
+  resultsStanding,
   type StoredEntry,
   signingOf,
   type TrendRound,
@@ -219,7 +220,7 @@ function PrintedElse({ round, signs, agents }: ElseProps) {
   const { words } = useApp();
   const rulesOf = useRulesOf();
   const signing = signingOf(round) ?? round.signed?.original;
-  const value = round.isInError ? null : valueStanding(round, rulesOf);
+  const values = round.isInError ? [] : resultsStanding(round, rulesOf);
   const open = round.isInError ? [] : openIn(round, rulesOf);
   const wanted = [words.sentence('result.category'), words.sentence('result.earlyWarning')];
   // Who made the score is said once, at the foot.
@@ -245,11 +246,12 @@ function PrintedElse({ round, signs, agents }: ElseProps) {
         })}
       </span>
     )),
-    ...(value === null
-      ? []
-      : resultLines(value, words)
-          .filter(({ name }) => wanted.includes(name))
-          .map(({ name, text }) => <span key={name}>{`${name}: ${text.replace(college, '')}`}</span>)),
+    ...(values.length > 1 ? [<span key="disputed">{words.sentence('chart.disputed')}</span>] : []),
+    ...values.flatMap((value) =>
+      resultLines(value, words)
+        .filter(({ name }) => wanted.includes(name))
+        .map(({ name, text }) => <span key={name}>{`${name}: ${text.replace(college, '')}`}</span>),
+    ),
     ...others.map((one) => <PrintedOther key={one.original.id} value={one} isInError={round.isInError} />),
     ...(signing?.kind === 'round'
       ? signing.content.signs.flatMap((one) =>

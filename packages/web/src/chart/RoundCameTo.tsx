@@ -1,4 +1,4 @@
-import { type ChartRound, isAmendedSince, signingOf, valueStanding } from '@evenfall/record';
+import { type ChartRound, isAmendedSince, resultsStanding, signingOf } from '@evenfall/record';
 import { useApp } from '../app/context.js';
 import { ResultBlock } from '../round/ResultPanels.js';
 import { useRulesOf } from './useRulesOf.js';
@@ -8,8 +8,8 @@ export function RoundCameTo({ round }: { readonly round: ChartRound }) {
   const { words } = useApp();
   const rulesOf = useRulesOf();
   const signing = signingOf(round);
-  const value = valueStanding(round, rulesOf);
-  if (round.isInError || value === null) return null;
+  const values = resultsStanding(round, rulesOf);
+  if (round.isInError || values.length === 0) return null;
   const isRuled = rulesOf(signing?.content.protocolVersion ?? null) !== null;
   const signed = signing?.content.value ?? null;
   return (
@@ -19,8 +19,11 @@ export function RoundCameTo({ round }: { readonly round: ChartRound }) {
           {words.sentence(isRuled ? 'chart.resultAmended' : 'chart.resultNotMade')}
         </p>
       ) : null}
-      <ResultBlock value={value} />
-      {signed === null || signed === value ? null : (
+      {values.length === 1 ? null : <p className="small standing">{words.sentence('chart.disputed')}</p>}
+      {values.map((value) => (
+        <ResultBlock key={JSON.stringify(value)} value={value} />
+      ))}
+      {signed === null || values.includes(signed) ? null : (
         <details className="as-signed">
           <summary>{words.sentence('chart.resultSigned')}</summary>
           <ResultBlock value={signed} />

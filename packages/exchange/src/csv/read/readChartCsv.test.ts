@@ -77,6 +77,23 @@ describe('a table that export wrote', () => {
     expect(read(written(all)).passedOver).toEqual({ replaced: 1, withoutNumber: 1, pain: 1 });
   });
 
+  // Bedside handbook 3.7: sounds to zero are written in three numbers.
+  test('of sounds to zero keeps where they muffled', () => {
+    const toZero = {
+      method: 'auscultation',
+      moments: [
+        { what: 'first sound', mmHg: 118 },
+        { what: 'muffled', mmHg: 62 },
+        { what: 'last sound', mmHg: 0 },
+      ],
+    };
+    const { reported } = read(written([run(2, toZero), run(3, heard(148, 92))]));
+    expect(reported.map(({ content }) => [content.value, content.asSent])).toEqual([
+      [{ of: 'pressure', systolic: 118, diastolic: 0 }, '118/62/0'],
+      [{ of: 'pressure', systolic: 148, diastolic: 92 }, null],
+    ]);
+  });
+
   test('marks what was entered in error', () => {
     const { reported, passedOver } = read(written([ALL[0] as Made, inError(7, 1)]));
     expect(reported.map(({ isInError }) => isInError)).toEqual([true]);

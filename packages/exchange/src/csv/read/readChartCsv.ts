@@ -144,7 +144,7 @@ function readRow(row: Row): Reported | null {
   const status = row.text('status');
   const content: ReportedContent = {
     value: value.data,
-    asSent: null,
+    asSent: asSent(row),
     by: words('saidBy') ?? words('agent'),
     method: words('method'),
     site:
@@ -164,6 +164,12 @@ function readRow(row: Row): Reported | null {
     measuredAt: measuredAt.data,
     isInError: row.text('standing') === 'entered-in-error',
   };
+}
+
+/** A pressure of three numbers as it was written, `118/62/0`: where sounds muffled has no place of its own in a value from elsewhere. */
+function asSent(row: Row): string | null {
+  const numbers = ['systolic', 'muffled', 'diastolic'].map((heading) => row.text(heading));
+  return numbers.includes(null) ? null : numbers.join('/');
 }
 
 /** Longer words than these are cut. Characters; source: decision of this project. */

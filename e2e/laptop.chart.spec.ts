@@ -71,3 +71,30 @@ test('a pressure charted on the wrong arm is put right, and the arm it was chart
   await expect(page.locator('s').filter({ hasText: '118/62/0' })).toBeVisible();
   await expect(page.getByText(/Right upper arm/).first()).toBeVisible();
 });
+
+// Bedside handbook 3.15: never an arm with a fistula. A fact that is noted later speaks of the readings of its days too.
+test('a reading on an arm that the facts of its day bar says so in the chart', async ({ page, demo }) => {
+  const { persons } = await (await fetch(`${demo.address}/api/books/care/persons`)).json();
+  const nils = persons.find(({ identity }: { identity: { name: string } | null }) =>
+    identity?.name.startsWith('Nils Okonjo'),
+  );
+  await page.goto(`${demo.address}/`);
+  await page.getByLabel('Who is measuring?').selectOption({ label: 'Wren Halloran (invented)' });
+  await page.goto(`${demo.address}/people/${nils.id}/facts`);
+  for (const side of ['left', 'right']) {
+    await page.getByLabel('What is known').selectOption('fistula');
+    await page.getByText(side, { exact: true }).click();
+    await page.getByLabel('From', { exact: true }).fill('2020-01-01');
+    await page.getByRole('button', { name: 'Add this fact' }).click();
+    await expect(page.getByRole('status').getByText('Added.')).toBeVisible();
+  }
+  await chartOf(page, demo.address, /Nils Okonjo/);
+  await expect(
+    page
+      .getByText(
+        'By the facts of that day this arm must not be used for a cuff (Fistula in this arm). If it was the other one, amend the reading.',
+      )
+      .first(),
+  ).toBeVisible();
+  await expectAccessible(page);
+});

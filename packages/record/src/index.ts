@@ -7,6 +7,8 @@ export type { BackupLine } from './backup/backupLine.js';
 export { BACKUP_VERSION, backupLine } from './backup/backupLine.js';
 export type { AmendedEntry, Standing } from './chart/amendmentTree.js';
 export { gatherAmendments } from './chart/amendmentTree.js';
+export type { ChartedArm } from './chart/chartedArm.js';
+export { chartedArm } from './chart/chartedArm.js';
 export { chartedPerMinute } from './chart/chartedPerMinute.js';
 export type { ChartedPressure } from './chart/chartedPressure.js';
 export { chartedPressure } from './chart/chartedPressure.js';

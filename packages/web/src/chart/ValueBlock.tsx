@@ -5,6 +5,7 @@ import { stampText } from '../app/times.js';
 import { ChartedFigure, StruckFigure } from '../parts/ChartedFigure.js';
 import { flagsOfCharted, isVoidCharted, signOfCharted } from '../parts/charted.js';
 import { Flags } from '../parts/Flags.js';
+import { ArmCharted } from './ArmCharted.js';
 import { contentOfEntry } from './contentOfEntry.js';
 import { reasonText } from './reasonText.js';
 import { WholeStory } from './WholeStory.js';
@@ -34,7 +35,7 @@ export function ValueBlock({ value, person, agents, isUnsigned }: ValueBlockProp
       ) : null}
       {standing === 'contested' ? <p className="standing">{words.sentence('chart.disputed')}</p> : null}
       {current.map((entry) => (
-        <Standing key={entry.id} entry={entry} original={original} agents={agents} />
+        <Standing key={entry.id} entry={entry} original={original} person={person} agents={agents} />
       ))}
       {replaced.map((entry) => (
         <Replaced key={entry.id} entry={entry} story={story} agents={agents} />
@@ -46,8 +47,10 @@ export function ValueBlock({ value, person, agents, isUnsigned }: ValueBlockProp
 
 type EntryProps = { readonly entry: StoredEntry; readonly agents: readonly Agent[] };
 
+type StandingProps = EntryProps & { readonly original: StoredEntry; readonly person: string };
+
 /** A value that stands. */
-function Standing({ entry, original, agents }: EntryProps & { readonly original: StoredEntry }) {
+function Standing({ entry, original, person, agents }: StandingProps) {
   const { words } = useApp();
   const given = contentOfEntry(entry);
   if (given === null) return null;
@@ -71,6 +74,7 @@ function Standing({ entry, original, agents }: EntryProps & { readonly original:
           })}
         </p>
       ) : null}
+      {entry.kind === 'run' ? <ArmCharted run={entry} person={person} /> : null}
       {isVoidCharted(given) ? null : <Flags flags={flagsOfCharted(given)} />}
     </div>
   );

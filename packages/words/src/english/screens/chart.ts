@@ -62,6 +62,10 @@ export const chart = {
   amend: 'Amend',
   amended: 'Amended',
   disputed: 'Two amendments disagree; both are shown.',
+  armBarred: (f: { text: string }) =>
+    `By the facts of that day this arm must not be used for a cuff (${f.text}). If it was the other one, amend the reading.`,
+  armNoReason: (f: { text: string }) =>
+    `By the facts of that day this arm was better left alone (${f.text}), and nobody gave a reason for taking it. If it was the other one, amend the reading.`,
   enteredInError: 'Entered in error',
   takeBack: 'It was no error: put it back',
   notSigned: 'Not signed',

@@ -61,6 +61,10 @@ export const chart: Reworded<typeof english> = {
   amend: 'Enmendar',
   amended: 'Enmendado',
   disputed: 'Dos enmiendas no concuerdan; se muestran ambas.',
+  armBarred: (f) =>
+    `Según los datos de ese día este brazo no debe usarse para el manguito (${f.text}). Si fue el otro, corrija la lectura.`,
+  armNoReason: (f) =>
+    `Según los datos de ese día era mejor no usar este brazo (${f.text}), y nadie dio un motivo para tomarlo. Si fue el otro, corrija la lectura.`,
   enteredInError: 'Registrado por error',
   takeBack: 'No era un error: reponerlo',
   notSigned: 'Sin firmar',

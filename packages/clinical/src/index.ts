@@ -328,6 +328,7 @@ export type { SignFlagCode } from './sign/codes.js';
 export { SIGN_COMPARISONS } from './sign/comparisons.js';
 export { SIGN_FIGURES } from './sign/figures.js';
 export { isSaturationDoubtful } from './sign/oxygenSaturation.js';
+export { lineOfScore, scoreOfLine } from './sign/painLine.js';
 export { parseSign } from './sign/parseSign.js';
 export type {
   Consciousness,

@@ -51,6 +51,7 @@ export const SIGN_FIGURES = figures({
     'decision',
   ),
   mostPain: row(10, 'points', 'the most that a pain score can be', MEMORY, 'memory'),
+  painLineMm: row(100, 'mm', 'length of the line on which a pain is marked', MEMORY, 'memory'),
   severePain: row(7, 'points', 'severe pain from this score', MEMORY, 'memory'),
   mostEyes: row(4, 'points', 'Glasgow scale, eyes at their best', MEMORY, 'memory'),
   mostVerbal: row(5, 'points', 'Glasgow scale, speech at its best', MEMORY, 'memory'),

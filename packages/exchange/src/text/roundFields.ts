@@ -1,4 +1,4 @@
-import type { Sign } from '@evenfall/clinical';
+import { lineOfScore, type Sign } from '@evenfall/clinical';
 import {
   type Agent,
   type ChartRound,
@@ -183,7 +183,9 @@ function signText(sign: Sign, words: Words): string {
     case 'pain':
       return sign.score === null
         ? words.title('painWord', sign.word ?? 'none')
-        : words.sentence('signs.painIs', { score: say.short(sign.score, 1) });
+        : sign.tool === 'visual-analogue'
+          ? words.sentence('signs.painOnLine', { mm: say.short(lineOfScore(sign.score), 1) })
+          : words.sentence('signs.painIs', { score: say.short(sign.score, 1) });
     case 'consciousness':
       return words.title('consciousness', sign.level);
     case 'weight':

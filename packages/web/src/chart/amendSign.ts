@@ -1,5 +1,6 @@
 import { CONSCIOUSNESS_LEVELS, PAIN_WORDS, type Parsed, parseSign, type Sign } from '@evenfall/clinical';
 import type { StoredEntry } from '@evenfall/record';
+import { refusedInMm, scoreTyped } from '../signs/typedLine.js';
 
 /** What of a sign can have been written wrongly: a number, or one of a few words. */
 export type Reading =
@@ -27,5 +28,12 @@ export function readingOf(entry: StoredEntry): Reading | null {
 /** The sign with another reading in its place; everything else of it stays. */
 export function withReading(entry: StoredEntry & { readonly kind: 'sign' }, typed: string): Parsed<Sign> {
   const reading = readingOf(entry);
-  return parseSign({ ...entry.content.evidence.sign, ...(reading === null ? {} : { [reading.key]: typed }) });
+  const { sign } = entry.content.evidence;
+  // A mark on a line is charted in mm, so it is put right in mm.
+  if (sign.of === 'pain' && sign.tool === 'visual-analogue') {
+    const parsed = parseSign({ ...sign, score: scoreTyped(typed) });
+    if (parsed.ok) return parsed;
+    return { ok: false, refusals: parsed.refusals.map((one) => refusedInMm(one, typed, '/score')) };
+  }
+  return parseSign({ ...sign, ...(reading === null ? {} : { [reading.key]: typed }) });
 }

@@ -3,7 +3,7 @@ import { useApp } from '../app/context.js';
 import { ConsciousnessFields } from './ConsciousnessFields.js';
 import { OxygenFields } from './OxygenFields.js';
 import { ChoiceField, NumberField, type SignFields, TextField } from './signFields.js';
-import { fieldTyped, type OxygenTarget } from './typedSign.js';
+import { fieldTyped, type OxygenTarget, PAIN_WAYS, painTool } from './typedSign.js';
 
 type FieldsProps = { readonly fields: SignFields };
 
@@ -50,7 +50,7 @@ const PAIN_SCORES = Array.from({ length: SIGN_FIGURES.mostPain.value + 1 }, (_, 
 
 function PainFields({ fields }: FieldsProps) {
   const { words } = useApp();
-  const isVerbal = fields.text('way') === 'verbal';
+  const way = painTool(fields.text('way'));
   return (
     <>
       <ChoiceField
@@ -58,9 +58,16 @@ function PainFields({ fields }: FieldsProps) {
         field="way"
         label={words.sentence('signs.way')}
         initial="numeric"
-        choices={(['numeric', 'verbal'] as const).map((id) => ({ id, text: words.sentence(`signs.${id}`) }))}
+        choices={PAIN_WAYS.map((id) => ({ id, text: words.sentence(`signs.${id}`) }))}
       />
-      {isVerbal ? (
+      {way === 'visual-analogue' ? (
+        <NumberField
+          fields={fields}
+          field="mm"
+          label={words.sentence('signs.lineMm')}
+          hint={words.sentence('signs.lineHint')}
+        />
+      ) : way === 'verbal' ? (
         <ChoiceField
           fields={fields}
           field="word"

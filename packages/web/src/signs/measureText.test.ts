@@ -16,6 +16,7 @@ test.each([
   [{ ...OXYGEN, device: 'nasal cannula', litresPerMinute: 2 }, '91 % on oxygen, nasal cannula, 2 L/min'],
   [{ ...OXYGEN, oxygenPercent: 28 }, '91 % on oxygen, 28 % oxygen'],
   [{ of: 'pain', tool: 'numeric', score: 0 }, '0 of 10'],
+  [{ of: 'pain', tool: 'visual-analogue', score: 4.7 }, '47 mm of 100'],
   [{ of: 'pain', tool: 'verbal', word: 'none' }, 'no pain'],
   [{ of: 'consciousness', level: 'alert' }, 'alert'],
   [{ ...GLASGOW, glasgow: { eyes: 4, verbal: 5, motor: 6 } }, 'answers to voice, E4 V5 M6 = 15'],

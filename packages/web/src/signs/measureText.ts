@@ -1,6 +1,7 @@
 import {
   type GlasgowParts,
   glasgowTotal,
+  lineOfScore,
   NO_SCORE_INPUTS,
   type OxygenSaturation,
   type Sign,
@@ -19,8 +20,9 @@ export function measureText(sign: Sign, words: Words): string {
     case 'oxygen-saturation':
       return saturationText(sign, words);
     case 'pain':
-      return sign.score === null
-        ? words.title('painWord', sign.word ?? 'none')
+      if (sign.score === null) return words.title('painWord', sign.word ?? 'none');
+      return sign.tool === 'visual-analogue'
+        ? words.sentence('signs.painOnLine', { mm: say.short(lineOfScore(sign.score), 1) })
         : words.sentence('signs.painIs', { score: say.short(sign.score, 1) });
     case 'consciousness': {
       const level = words.title('consciousness', sign.level);

@@ -20,6 +20,11 @@ function wrong(of: SignOf, fields: Record<string, string>): Record<string, strin
 describe('what is typed becomes the sign', () => {
   test.each<[SignOf, Record<string, string>, object]>([
     ['temperature', { celsius: ' 38.0 ', site: 'tympanic' }, { celsius: 38, site: 'tympanic' }],
+    [
+      'pain',
+      { way: 'visual-analogue', mm: '47', score: '9' },
+      { tool: 'visual-analogue', score: 4.7, word: null, moving: null, where: null },
+    ],
     ['pain', { score: '0' }, { tool: 'numeric', score: 0, word: null, moving: null, where: null }],
     [
       'pain',
@@ -85,6 +90,12 @@ describe('what is wrong is said at its field', () => {
     expect(wrong('oxygen-saturation', {})).toEqual({ percent: ['missing'], breathes: ['missing'] });
     expect(wrong('pain', {})).toEqual({ score: ['missing'] });
     expect(wrong('pain', { way: 'verbal' })).toEqual({ word: ['missing'] });
+    // Bedside handbook 4.3 (from memory): 0 to 100 mm.
+    expect(wrong('pain', { way: 'visual-analogue' })).toEqual({ mm: ['missing'] });
+    expect(wrong('pain', { way: 'visual-analogue', mm: '100' })).toEqual({});
+    expect(wrong('pain', { way: 'visual-analogue', mm: '101' })).toEqual({ mm: ['out-of-range'] });
+    expect(wrong('pain', { way: 'visual-analogue', mm: '-1' })).toEqual({ mm: ['out-of-range'] });
+    expect(wrong('pain', { way: 'visual-analogue', mm: 'x' })).toEqual({ mm: ['not-a-number'] });
     expect(wrong('consciousness', {})).toEqual({ level: ['missing'] });
     expect(wrong('weight', {})).toEqual({ kg: ['missing'], how: ['missing'] });
     expect(wrong('height', { lying: 'yes' })).toEqual({ cm: ['missing'], how: ['missing'] });

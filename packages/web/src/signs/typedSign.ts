@@ -3,6 +3,7 @@ import {
   keptFrom,
   numberFrom,
   type OxygenScale,
+  type PainTool,
   type Parsed,
   parseSign,
   type Quantity,
@@ -17,6 +18,7 @@ import {
 } from '@evenfall/clinical';
 import type { Say } from '@evenfall/words';
 import { withPoint } from '../app/withPoint.js';
+import { refusedInMm, scoreTyped } from './typedLine.js';
 
 /** The fields of each sign as the form has them; each is kept as text under `sign.field`. */
 export const TYPED_FIELDS = {
@@ -30,7 +32,7 @@ export const TYPED_FIELDS = {
     'pulsePerMinute',
     'probe',
   ],
-  pain: ['way', 'score', 'word', 'moving', 'where'],
+  pain: ['way', 'score', 'mm', 'word', 'moving', 'where'],
   consciousness: ['level', 'eyes', 'verbal', 'motor'],
   weight: ['kg', 'kg.[lb_av]', 'how'],
   height: ['cm', 'cm.[in_i]', 'how', 'lying'],
@@ -78,6 +80,7 @@ export function readTypedSign(of: SignOf, typed: TypedOf, target: OxygenTarget, 
 }
 
 function asTyped(refusal: Refusal, typed: TypedOf, say: Say): Refusal {
+  if (typed('way') === 'visual-analogue') return refusedInMm(refusal, numeric(typed, 'mm', say), '/mm');
   const key = refusal.field.slice(1);
   if (!isMeasured(key) || fieldTyped(key, say) === key) return refusal;
   const unit = unitTyped(key, say);
@@ -133,15 +136,27 @@ function oxygenInput(typed: TypedOf, { scale, prescriber }: OxygenTarget, say: S
   };
 }
 
-function painInput(typed: TypedOf): Input {
-  const isVerbal = typed('way') === 'verbal';
+function painInput(typed: TypedOf, _target: OxygenTarget, say: Say): Input {
+  const tool = painTool(typed('way'));
   const moving = typed('moving');
+  const asked = {
+    numeric: () => ({ score: given(typed, 'score') }),
+    'visual-analogue': () => ({ score: scoreTyped(numeric(typed, 'mm', say)) }),
+    verbal: () => ({ word: given(typed, 'word') }),
+  }[tool];
   return {
-    tool: isVerbal ? 'verbal' : 'numeric',
-    ...(isVerbal ? { word: given(typed, 'word') } : { score: given(typed, 'score') }),
+    tool,
+    ...asked(),
     moving: moving === '' ? null : moving === 'moving',
     where: given(typed, 'where'),
   };
+}
+
+/** How a pain is asked for on a screen: in numbers, on a line, or in words. */
+export const PAIN_WAYS = ['numeric', 'visual-analogue', 'verbal'] as const satisfies readonly PainTool[];
+
+export function painTool(way: string): (typeof PAIN_WAYS)[number] {
+  return PAIN_WAYS.find((one) => one === way) ?? 'numeric';
 }
 
 /** Null where no part was touched; else all three, so that a part forgotten is missing. */

@@ -107,6 +107,15 @@ test('facts are noted, shown before a reading, ended and taken for an error; the
     await page.getByText('air', { exact: true }).click();
     await page.getByRole('button', { name: /Keep it.*Oxygen/ }).click();
     await expect(page.getByText('90 % on air', { exact: true })).toBeVisible();
+    // Bedside handbook 4.3, from memory: a line of 100 mm.
+    await page.locator('summary', { hasText: /^Pain/ }).click();
+    await page.getByText('on a line', { exact: true }).click();
+    await page.getByLabel('Mark on the line, mm').fill('101');
+    await page.getByRole('button', { name: /Keep it.*Pain/ }).click();
+    await expect(page.locator('.field-wrong')).toContainText('100');
+    await page.getByLabel('Mark on the line, mm').fill('47');
+    await page.getByRole('button', { name: /Keep it.*Pain/ }).click();
+    await expect(page.getByText('47 mm of 100', { exact: true })).toBeVisible();
     await expectAccessible(page);
   });
 
@@ -124,7 +133,7 @@ test('facts are noted, shown before a reading, ended and taken for an error; the
         .filter(({ kind }: { kind: string }) => kind === 'sign')
         .map(({ content }: { content: { evidence: { sign: object } } }) => content.evidence.sign);
     };
-    await expect.poll(async () => (await signs()).length).toBe(2);
+    await expect.poll(async () => (await signs()).length).toBe(3);
     expect(await signs()).toMatchObject([
       { of: 'temperature', celsius: 38, site: 'tympanic' },
       {
@@ -134,6 +143,7 @@ test('facts are noted, shown before a reading, ended and taken for an error; the
         scale: 2,
         scalePrescriber: 'Dr Example, invented',
       },
+      { of: 'pain', tool: 'visual-analogue', score: 4.7 },
     ]);
   });
 });

@@ -206,9 +206,19 @@ const ORDER: Readonly<Record<RoundPlace, string>> = {
   - button "Sign"`,
   signed: `
   - heading "Marit Solvang" [level=1]
-  - heading "Chart" [level=2]
-  - article:
-    - heading /signed/ [level=3]`,
+  - region "Known of this person"
+  - region "Chart":
+    - heading "Chart" [level=2]
+    - article /signed/:
+      - heading /signed/ [level=3]
+      - heading "What the round comes to" [level=4]
+      - heading "Pulse" [level=4]
+      - paragraph: 84 /min
+      - figure
+      - heading "Breaths" [level=4]
+      - heading "Pressure" [level=4]
+      - paragraph: 168/102 mmHg
+      - figure`,
 };
 
 /** Steps that are come to by another page: the voice begins at its heading. */

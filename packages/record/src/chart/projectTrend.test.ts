@@ -14,7 +14,7 @@ import {
 } from '../testing/work.js';
 import { GENERAL_RULES } from './duties.js';
 import { projectChart } from './projectChart.js';
-import { projectTrend, signsOfTrend } from './projectTrend.js';
+import { projectTrend, signsOfTrend, trendFromElsewhere } from './projectTrend.js';
 
 const ROUND = idOf(500);
 
@@ -163,5 +163,79 @@ describe('a trend', () => {
         expect(times).toEqual(times.toSorted((a, b) => a - b));
       }),
     );
+  });
+});
+
+describe('what others say in a trend', () => {
+  const said = (
+    id: number,
+    minute: number,
+    value: object,
+    more: object = {},
+    around: Partial<EntryFrame> = {},
+  ) =>
+    entry(
+      'reported',
+      {
+        value,
+        asSent: null,
+        by: 'Ines Larch (invented)',
+        method: null,
+        site: null,
+        posture: null,
+        interpretation: null,
+        status: 'final',
+        until: null,
+        note: null,
+        source: { format: 'csv', id: `${id}` },
+        ...more,
+      },
+      id,
+      minute,
+      { round: null, ...around },
+    );
+  const pulse = { of: 'pulse', perMinute: 71 };
+  const elsewhere = (entries: readonly StoredEntry[]) => trendFromElsewhere(projectChart(entries));
+
+  test('stands apart from the rounds, with who said it and how; a diastolic that nobody gave is no zero', () => {
+    const all = [
+      heard(148, 92, 1, 0),
+      said(2, 5, pulse),
+      said(3, 5, { of: 'pressure', systolic: 124, diastolic: null }),
+      said(4, 5, { of: 'oxygen-saturation', percent: 94 }, { site: 'finger', method: 'device' }),
+      said(5, 2, { of: 'temperature', celsius: 38.1 }, { by: null }),
+      said(6, 5, { of: 'weight', kg: 70 }),
+    ];
+    expect(trend(all).map(({ elsewhere: of }) => of)).toEqual([null]);
+    expect(
+      elsewhere(all).map(({ elsewhere: of, points }) => [of?.by, of?.how, points.map(({ value }) => value)]),
+    ).toEqual([
+      [null, [], [{ of: 'temperature', celsius: 38.1 }]],
+      [
+        'Ines Larch (invented)',
+        ['finger', 'device'],
+        [{ of: 'oxygen-saturation', percent: 94, onOxygen: null }],
+      ],
+      [
+        'Ines Larch (invented)',
+        [],
+        [
+          expect.objectContaining({ of: 'pressure', systolic: 124, diastolic: null, written: '124/–' }),
+          pulse,
+        ],
+      ],
+    ]);
+  });
+
+  test('what was taken back is not drawn; what was amended is drawn as it stands', () => {
+    const amends = { entry: idOf(2), reason: 'other', text: 'x' } as const;
+    const first = said(2, 5, pulse);
+    expect(
+      elsewhere([first, entry('entered-in-error', { note: null }, 3, 6, { round: null, amends })]),
+    ).toEqual([]);
+    const second = said(3, 5, { of: 'pulse', perMinute: 74 }, {}, { amends });
+    expect(elsewhere([first, second]).flatMap(({ points }) => points.map(({ value }) => value))).toEqual([
+      { of: 'pulse', perMinute: 74 },
+    ]);
   });
 });

@@ -10,7 +10,7 @@ import type { RulesOf } from './valueStanding.js';
 /**
  * A value as a trend draws it. Pressures in mmHg: `diastolic` is null where none can be used (by palpation, sounds to
  * zero without a muffled value), `isAveraged` false for a site other than the upper arm. Rates a minute, temperatures
- * in degrees Celsius, saturation in percent, pain 0 to 10.
+ * in degrees Celsius, saturation in percent (`onOxygen` null where nobody said), pain 0 to 10.
  */
 export type TrendValue =
   | {
@@ -25,7 +25,7 @@ export type TrendValue =
     }
   | { readonly of: 'pulse' | 'breaths'; readonly perMinute: number }
   | { readonly of: 'temperature'; readonly celsius: number }
-  | { readonly of: 'oxygen-saturation'; readonly percent: number; readonly onOxygen: boolean }
+  | { readonly of: 'oxygen-saturation'; readonly percent: number; readonly onOxygen: boolean | null }
   | { readonly of: 'pain'; readonly score: number }
   | { readonly of: 'consciousness'; readonly level: ConsciousnessLevel };
 
@@ -50,6 +50,15 @@ export type TrendRound = {
   readonly points: readonly TrendPoint[];
   /** The average that the round goes by, mmHg and not rounded; null where it is one reading or none. */
   readonly average: RoundAverage | null;
+  /** Of values that another system or a table said, which are in no round: in their words. Null for what was taken here. */
+  readonly elsewhere: TrendElsewhere | null;
+};
+
+/** Who said values from elsewhere, and how they say they were taken; `until` ends the time of a mean, RFC 3339. */
+export type TrendElsewhere = {
+  readonly by: string | null;
+  readonly how: readonly string[];
+  readonly until: string | null;
 };
 
 /**
@@ -70,10 +79,78 @@ export function projectTrend(chart: Chart, rulesOf: RulesOf): readonly TrendRoun
       if (first === undefined) return [];
       const { id, isPreliminary } = round;
       return [
-        { round: id, at: first.at, isPreliminary, points: sorted, average: roundAverage(round, rulesOf) },
+        {
+          round: id,
+          at: first.at,
+          isPreliminary,
+          points: sorted,
+          average: roundAverage(round, rulesOf),
+          elsewhere: null,
+        },
       ];
     })
     .toSorted((a, b) => Date.parse(a.at) - Date.parse(b.at));
+}
+
+/**
+ * What other systems and tables say, as a trend draws it apart, oldest first: values of one time that one source says in
+ * one way stand together, under the id of their first entry. What was taken back is not drawn.
+ */
+export function trendFromElsewhere({ reported }: Chart): readonly TrendRound[] {
+  const together = new Map<string, TrendRound & { readonly points: TrendPoint[] }>();
+  for (const { current, standing } of reported) {
+    if (standing === 'entered-in-error') continue;
+    for (const entry of current) {
+      const value = saidOf(entry);
+      if (value === null || entry.kind !== 'reported') continue;
+      const { by, method, site, posture, until } = entry.content;
+      const how = [site, posture, method].filter((one) => one !== null);
+      const { at } = entry.measuredAt;
+      const key = JSON.stringify([at, by, how, until]);
+      const point = {
+        entry: entry.id,
+        at,
+        value,
+        isContested: standing === 'contested',
+        isByHand: false,
+        flags: 0,
+      };
+      const group = together.get(key);
+      if (group !== undefined) group.points.push(point);
+      else {
+        const elsewhere = { by, how, until };
+        together.set(key, {
+          round: entry.id,
+          at,
+          isPreliminary: false,
+          points: [point],
+          average: null,
+          elsewhere,
+        });
+      }
+    }
+  }
+  return [...together.values()].toSorted((a, b) => Date.parse(a.at) - Date.parse(b.at));
+}
+
+/** A value from elsewhere as it is drawn; null for a weight or a height. Where it was taken is in the source's own words. */
+function saidOf(entry: StoredEntry): TrendValue | null {
+  if (entry.kind !== 'reported') return null;
+  const { value } = entry.content;
+  switch (value.of) {
+    case 'pressure': {
+      const { systolic, diastolic } = value;
+      const written = `${systolic}/${diastolic ?? '–'}`;
+      return { of: 'pressure', systolic, diastolic, written, isAveraged: true, side: null, posture: null };
+    }
+    case 'oxygen-saturation':
+      return { ...value, onOxygen: null };
+    case 'weight':
+    case 'height':
+      return null;
+    default:
+      return value;
+  }
 }
 
 /** Every sign that stands somewhere in a trend, in the order in which it is drawn. */

@@ -22,7 +22,7 @@ export function RefusedRows({ problems }: { readonly problems: readonly Problem[
             // biome-ignore lint/suspicious/noArrayIndexKey: the list of one answer never changes
             <tr key={at}>
               {isTable ? <th scope="row">{line === null ? '' : words.say.short(line)}</th> : null}
-              <td className="bring-place">
+              <td>
                 {field ?? ''}
                 {column === null ? '' : ` (${words.say.short(column)})`}
               </td>

@@ -1,4 +1,5 @@
 import type { TrendValue } from '@evenfall/record';
+import { numbersOf } from './bands.js';
 
 type MarkProps = {
   readonly value: TrendValue;
@@ -7,17 +8,41 @@ type MarkProps = {
   readonly weight: 'thin' | 'plain' | 'bold';
   /** Of another site than the upper arm, or one of several claims. */
   readonly isDoubtful: boolean;
+  /** Said by another system or a table. */
+  readonly isElsewhere?: boolean;
 };
 
 const WING = 5;
 const RISE = 7;
 
+/** A hollow triangle whose tip stands at a value: down onto it, or up to it. */
+function triangle(x: number, tip: number, rise: number): string {
+  return `M${x} ${tip} l-${WING} ${rise} h${2 * WING} z`;
+}
+
+/** Values from elsewhere: hollow triangles with their tip at each number, those of one pressure joined by dots. */
+function elsewhere(value: TrendValue, x: number, y: MarkProps['y']) {
+  const [high, low] = numbersOf(value);
+  if (high === undefined) return null;
+  const name = 'trend-mark trend-plain trend-open';
+  return (
+    <>
+      {low === undefined ? null : (
+        <path className="trend-mark trend-dots" d={`M${x} ${y(high)} V${y(low)}`} />
+      )}
+      <path className={name} d={triangle(x, y(high), -RISE - 2)} />
+      {low === undefined ? null : <path className={name} d={triangle(x, y(low), RISE + 2)} />}
+    </>
+  );
+}
+
 /**
  * One value as paper charts draw it: a caret down at the systolic, one up at the diastolic, joined; a dot for the
  * pulse. Every other sign has a shape of its own, whatever the colour.
- * Source: common practice of paper observation charts, no source.
+ * What other systems say is hollow triangles, our decision. Source of the rest: common practice of paper observation charts, no source.
  */
-export function Mark({ value, x, y, weight, isDoubtful }: MarkProps) {
+export function Mark({ value, x, y, weight, isDoubtful, isElsewhere = false }: MarkProps) {
+  if (isElsewhere) return elsewhere(value, x, y);
   const name = `trend-mark trend-${weight}${isDoubtful ? ' trend-doubtful' : ''}`;
   switch (value.of) {
     case 'pressure': {

@@ -161,6 +161,7 @@ function Band({ band, top, width, x, rounds, title }: BandProps) {
               x={x(wallClock(point.at))}
               y={(number) => y(number)}
               weight={round.average === null || point.value.of !== 'pressure' ? 'plain' : 'thin'}
+              isElsewhere={round.elsewhere !== null}
               isDoubtful={point.isContested || (point.value.of === 'pressure' && !point.value.isAveraged)}
             />
           ))}
@@ -187,14 +188,15 @@ function timeOfAverage({ points, at }: TrendRound): string {
   return points.findLast(({ value }) => value.of === 'pressure')?.at ?? at;
 }
 
-/** Joins what is one number at a time, from round to round; pressures are joined to their diastolic only. */
+/** Joins what was taken here and is one number at a time, from round to round; pressures are joined to their diastolic only. */
 function lineOf(
   rounds: readonly TrendRound[],
   band: DrawnBand,
   x: (time: number) => number,
   y: (number: number) => number,
 ) {
-  const points = rounds.flatMap((round) =>
+  const taken = rounds.filter(({ elsewhere }) => elsewhere === null);
+  const points = taken.flatMap((round) =>
     round.points.filter(({ value }) => value.of !== 'pressure' && band.holds.includes(value.of)),
   );
   return points

@@ -9,7 +9,8 @@ const PLACE = { isAveraged: true, written: '', side: null, posture: null } as co
 /** How a trend is drawn, for what it draws. */
 export function TrendKey({ rounds }: { readonly rounds: readonly TrendRound[] }) {
   const { words } = useApp();
-  const values = rounds.flatMap(({ points }) => points.map(({ value }) => value));
+  const taken = rounds.filter(({ elsewhere }) => elsewhere === null);
+  const values = taken.flatMap(({ points }) => points.map(({ value }) => value));
   const has = (is: (value: TrendValue) => boolean) => values.some(is);
   const hasPressure = has(({ of }) => of === 'pressure');
   const isFelt = (value: TrendValue) => value.of === 'pressure' && value.diastolic === null;
@@ -38,6 +39,11 @@ export function TrendKey({ rounds }: { readonly rounds: readonly TrendRound[] })
           <Mark value={pressure(1, 0)} x={AT} y={tall} weight="plain" isDoubtful={true} />
         </Sample>
       ) : null}
+      {taken.length === rounds.length ? null : (
+        <Sample text={words.sentence('trend.keyElsewhere')}>
+          <Mark value={pressure(1, null)} x={AT} y={() => 18} weight="plain" isDoubtful={false} isElsewhere />
+        </Sample>
+      )}
       {has(({ of }) => of === 'pulse') ? (
         <Sample text={words.sentence('trend.keyPulse')}>
           <Mark value={{ of: 'pulse', perMinute: 0 }} x={AT} y={() => 13} weight="plain" isDoubtful={false} />

@@ -1,5 +1,11 @@
 import type { Posture, RoundSign, Side } from '@evenfall/clinical';
-import { projectChart, projectTrend, signsOfTrend, type TrendRound } from '@evenfall/record';
+import {
+  projectChart,
+  projectTrend,
+  signsOfTrend,
+  type TrendRound,
+  trendFromElsewhere,
+} from '@evenfall/record';
 import { type ReactNode, useEffect, useMemo, useState } from 'react';
 import { Link } from 'wouter';
 import { useApp } from '../app/context.js';
@@ -16,7 +22,7 @@ import { bandsOf } from './bands.js';
 import { TrendFigure } from './TrendFigure.js';
 import { TrendKey } from './TrendKey.js';
 import { TrendTable } from './TrendTable.js';
-import { readText } from './trendText.js';
+import { elsewhereText, inChart, readText } from './trendText.js';
 import {
   between,
   lengthOf,
@@ -35,9 +41,11 @@ type Filter = {
   readonly hidden: readonly RoundSign[];
   readonly posture: Posture | null;
   readonly side: Side | null;
+  /** Also what other systems and tables say. */
+  readonly hasElsewhere: boolean;
 };
 
-const EVERYTHING: Filter = { hidden: [], posture: null, side: null };
+const EVERYTHING: Filter = { hidden: [], posture: null, side: null, hasElsewhere: true };
 const STEP = 0.5;
 
 /** A person's values over time: the drawing, what was measured at one time read out, and every number behind it. */
@@ -49,9 +57,9 @@ export function TrendPage({ person }: { readonly person: string }) {
   useEffect(() => void loadRules(app), [app]);
   const record = asked.value;
   const entries = useMemo(() => (record === null ? [] : entriesIn(record)), [record]);
-  const all = projectTrend(
-    useMemo(() => projectChart(entries), [entries]),
-    rulesOf,
+  const chart = useMemo(() => projectChart(entries), [entries]);
+  const all = [...projectTrend(chart, rulesOf), ...trendFromElsewhere(chart)].toSorted(
+    (a, b) => Date.parse(a.at) - Date.parse(b.at),
   );
   const name = nameIn(record) ?? words.sentence('people.erased');
   const title = words.sentence('trend.title');
@@ -157,7 +165,8 @@ function Trend({ all, person }: TrendProps) {
             span={span}
             at={at}
             label={words.sentence('trend.label', {
-              rounds: rounds.length,
+              rounds: rounds.filter(({ elsewhere }) => elsewhere === null).length,
+              elsewhere: rounds.filter(({ elsewhere }) => elsewhere !== null).length,
               from: stampText(rounds[0] ?? shown, words),
               to: stampText(rounds.at(-1) ?? shown, words),
             })}
@@ -212,10 +221,11 @@ function Readout({ rounds, at, person, onRead }: ReadoutProps) {
             {signText(sign, words)} {readText(round, sign, words)}
           </span>
         ))}
+        {round.elsewhere === null ? null : <span>{elsewhereText(round.elsewhere, words)}</span>}
         {round.isPreliminary ? <span>{words.sentence('people.preliminary')}</span> : null}
       </output>
-      <Link className="small not-printed round-link" href={`/people/${person}#round-${round.round}`}>
-        {words.sentence('trend.toRound')}
+      <Link className="small not-printed round-link" href={inChart(person, round)}>
+        {words.sentence(round.elsewhere === null ? 'trend.toRound' : 'trend.toElsewhere')}
       </Link>
     </div>
   );
@@ -232,6 +242,7 @@ type FiltersProps = {
 function Filters({ all, filter, onChange, children }: FiltersProps) {
   const { words } = useApp();
   const signs = signsOfTrend(all);
+  const isMixed = all.some(({ elsewhere }) => elsewhere !== null);
   const places = all.flatMap(({ points }) =>
     points.flatMap(({ value }) => (value.of === 'pressure' ? [value] : [])),
   );
@@ -239,9 +250,19 @@ function Filters({ all, filter, onChange, children }: FiltersProps) {
   const sides = [...new Set(places.flatMap(({ side }) => side ?? []))];
   return (
     <div className="trend-filters not-printed">
-      {signs.length < 2 ? null : (
+      {signs.length < 2 && !isMixed ? null : (
         <fieldset className="trend-signs">
           <legend>{words.sentence('trend.show')}</legend>
+          {isMixed ? (
+            <label className="trend-sign">
+              <input
+                type="checkbox"
+                checked={filter.hasElsewhere}
+                onChange={({ target }) => onChange({ ...filter, hasElsewhere: target.checked })}
+              />
+              {words.sentence('trend.fromElsewhere')}
+            </label>
+          ) : null}
           {signs.map((sign) => (
             <label key={sign} className="trend-sign">
               <input
@@ -319,8 +340,12 @@ function Move({ text, isOff = false, onMove }: MoveProps) {
 }
 
 /** The values that a filter lets through. An average of every reading stands only where every reading does. */
-function filtered(rounds: readonly TrendRound[], { hidden, posture, side }: Filter): readonly TrendRound[] {
+function filtered(
+  rounds: readonly TrendRound[],
+  { hidden, posture, side, hasElsewhere }: Filter,
+): readonly TrendRound[] {
   return rounds.flatMap((round): TrendRound[] => {
+    if (round.elsewhere !== null && !hasElsewhere) return [];
     const points = round.points.filter(
       ({ value }) =>
         !hidden.includes(value.of) &&

@@ -2,7 +2,7 @@ import { TREND_SIGNS, type TrendRound } from '@evenfall/record';
 import { Link } from 'wouter';
 import { useApp } from '../app/context.js';
 import { stampText } from '../app/times.js';
-import { averageText, trendText } from './trendText.js';
+import { averageText, elsewhereText, inChart, trendText } from './trendText.js';
 
 type TableProps = { readonly rounds: readonly TrendRound[]; readonly person: string };
 
@@ -29,7 +29,10 @@ export function TrendTable({ rounds, person }: TableProps) {
           {rounds.toReversed().map((round) => (
             <tr key={round.round}>
               <th scope="row">
-                <Link href={`/people/${person}#round-${round.round}`}>{stampText(round, words)}</Link>
+                <Link href={inChart(person, round)}>{stampText(round, words)}</Link>
+                {round.elsewhere === null ? null : (
+                  <span className="small"> {elsewhereText(round.elsewhere, words)}</span>
+                )}
                 {round.isPreliminary ? (
                   <span className="small soft"> {words.sentence('people.preliminary')}</span>
                 ) : null}

@@ -12,7 +12,7 @@ function round(...values: TrendValue[]): TrendRound {
     isByHand: false,
     flags: 0,
   }));
-  return { round: 'r', at, isPreliminary: false, points, average: null };
+  return { round: 'r', at, isPreliminary: false, points, average: null, elsewhere: null };
 }
 
 const pressure = (systolic: number, diastolic: number | null): TrendValue => ({

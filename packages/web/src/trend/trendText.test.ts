@@ -24,7 +24,7 @@ function round(values: readonly TrendValue[], average: TrendRound['average'] = n
     isByHand: false,
     flags: 0,
   }));
-  return { round: 'r', at, isPreliminary: false, points, average };
+  return { round: 'r', at, isPreliminary: false, points, average, elsewhere: null };
 }
 
 test('a pressure is read out as the trade writes it: no zero where there is no diastolic', () => {

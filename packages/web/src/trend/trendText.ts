@@ -1,5 +1,6 @@
-import type { TrendRound, TrendValue } from '@evenfall/record';
+import type { TrendElsewhere, TrendRound, TrendValue } from '@evenfall/record';
 import type { Words } from '@evenfall/words';
+import { stampText } from '../app/times.js';
 
 /** A value as the trade writes it, without its unit. */
 export function trendText(value: TrendValue, words: Words): string {
@@ -36,4 +37,18 @@ export function readText(round: TrendRound, sign: TrendValue['of'], words: Words
   const each = held.map(({ value }) => trendText(value, words)).join(', ');
   const average = sign === 'pressure' ? averageText(round, words) : null;
   return average === null ? each : `${average} (${each})`;
+}
+
+/** Where values come from that nobody here took: who said them, and how they say they were taken. */
+export function elsewhereText({ by, how, until }: TrendElsewhere, words: Words): string {
+  const said =
+    by === null ? words.sentence('handover.saidByNobody') : words.sentence('handover.saidBy', { text: by });
+  const mean =
+    until === null ? [] : [words.sentence('handover.meanUntil', { text: stampText({ at: until }, words) })];
+  return `${words.sentence('handover.elsewhere')}: ${[said, ...how, ...mean].join(', ')}`;
+}
+
+/** Where a round stands in the chart; what is from elsewhere stands apart there. */
+export function inChart(person: string, { round, elsewhere }: TrendRound): string {
+  return `/people/${person}#${elsewhere === null ? `round-${round}` : 'elsewhere'}`;
 }

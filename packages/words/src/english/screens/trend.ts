@@ -9,8 +9,8 @@ export const trend = {
   open: 'Trend over time',
   none: 'Nothing with a number is charted yet.',
   hint: 'Move over the drawing or along the line below it: what was measured then is written out. With a mouse, drag across to see a part closer.',
-  label: (f: { rounds: number; from: string; to: string }, say: Say) =>
-    `${say.counted(f.rounds, ROUNDS)} from ${f.from} to ${f.to}; every number stands in the table below`,
+  label: (f: { rounds: number; elsewhere: number; from: string; to: string }, say: Say) =>
+    `${say.counted(f.rounds, ROUNDS)}${f.elsewhere === 0 ? '' : ` and ${say.counted(f.elsewhere, TIMES)} from elsewhere,`} from ${f.from} to ${f.to}; every number stands in the table below`,
   circulation: 'Pressure (mmHg) and pulse (a minute)',
   breaths: 'Breaths a minute',
   'oxygen-saturation': 'Oxygen saturation (%)',
@@ -51,6 +51,11 @@ export const trend = {
     `${say.counted(f.flags, { one: 'thing', other: 'things' })} to know: see the chart`,
   contested: 'amendments disagree',
   elsewhere: 'another site',
+  fromElsewhere: 'What others say',
+  keyElsewhere: 'hollow triangles: said by another system or a table',
+  toElsewhere: 'To what others say, in the chart',
   print: 'Print',
   printed: (f: Text) => `Printed ${f.text}. What was entered in error is left out; the chart has it.`,
 } as const;
+
+const TIMES = { one: 'time', other: 'times' };

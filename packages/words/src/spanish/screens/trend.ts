@@ -9,7 +9,7 @@ export const trend: Reworded<typeof english> = {
   none: 'Todavía no hay nada registrado con un número.',
   hint: 'Recorra el dibujo o la línea de abajo: se escribe lo que se midió entonces. Con un ratón, arrastre para ver una parte más de cerca.',
   label: (f, say) =>
-    `${say.counted(f.rounds, ROUNDS)} de ${f.from} a ${f.to}; cada número está en la tabla de abajo`,
+    `${say.counted(f.rounds, ROUNDS)}${f.elsewhere === 0 ? '' : ` y ${say.counted(f.elsewhere, TIMES)} de otro lugar,`} de ${f.from} a ${f.to}; cada número está en la tabla de abajo`,
   circulation: 'Presión (mmHg) y pulso (por minuto)',
   breaths: 'Respiraciones por minuto',
   'oxygen-saturation': 'Saturación de oxígeno (%)',
@@ -49,6 +49,11 @@ export const trend: Reworded<typeof english> = {
   notice: (f, say) => `${say.counted(f.flags, { one: 'cosa', other: 'cosas' })} que saber: vea el registro`,
   contested: 'las enmiendas no concuerdan',
   elsewhere: 'otro sitio',
+  fromElsewhere: 'Lo que dicen otros',
+  keyElsewhere: 'triángulos huecos: lo dice otro sistema o una tabla',
+  toElsewhere: 'A lo que dicen otros, en el registro',
   print: 'Imprimir',
   printed: (f) => `Impreso ${f.text}. Lo registrado por error se omite; está en el registro.`,
 };
+
+const TIMES = { one: 'momento', other: 'momentos' };

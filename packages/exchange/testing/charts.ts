@@ -203,9 +203,22 @@ export function reported(
 export function signing(
   id: number,
   values: readonly Made[],
-  more: More & { status?: 'final' | 'preliminary'; inForce?: InForce; note?: string } = {},
+  more: More & {
+    status?: 'final' | 'preliminary';
+    inForce?: InForce;
+    note?: string;
+    begun?: RoundContent['begun'];
+    rest?: RoundContent['rest'];
+  } = {},
 ): Made {
-  const { status = 'final', inForce = NOTHING_CHOSEN, note = null, ...frame } = more;
+  const {
+    status = 'final',
+    inForce = NOTHING_CHOSEN,
+    note = null,
+    begun = null,
+    rest = null,
+    ...frame
+  } = more;
   const bySign = new Map<string, string[]>();
   for (const { entry } of values) {
     const of = signNamed(entry);
@@ -219,7 +232,7 @@ export function signing(
     facts: { ...NO_ROUND_FACTS, ageMonths: 816, arms: [] },
   };
   const content = chartRound(
-    { status, signs, note, evidence },
+    { status, signs, note, evidence, begun, rest },
     values.map(({ entry }) => entry as Entry),
     inForce,
     PROGRAM,

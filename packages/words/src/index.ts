@@ -1,3 +1,4 @@
+export { beginningText } from './beginningText.js';
 export type { Catalogue, FiguresAt, PlainKey, Rule, SentenceKey, TitleOf } from './catalogue.js';
 export { gaugeStandingText } from './gaugeStandingText.js';
 export type { Language } from './languages.js';
@@ -6,6 +7,7 @@ export type { DateOrder, Manner } from './manner.js';
 export { DATE_ORDERS, USUAL_MANNER } from './manner.js';
 export type { Place, Problem } from './problem.js';
 export { publishedSource } from './publishedSource.js';
+export { restText } from './restText.js';
 export type { Forms, Say } from './say.js';
 export type { RefusedStart, Words } from './words.js';
 export { wordsFor, wordsIn } from './words.js';

@@ -318,3 +318,23 @@ test('a note with any sign in it still passes the schema', () => {
   const bundle = written([count(1, COUNTED, { note: 'cold\u00a0hands,\n“shivers” \u{1f976}\u2028' })]);
   expect(wrongInBundle(bundle)).toEqual([]);
 });
+
+test('the panel of a round says how it began and how long the person rested, before the note', () => {
+  const reading = run(1, heard(148, 92));
+  const begun = {
+    identifiers: ['name' as const, 'number' as const],
+    consent: 'agreed' as const,
+    chaperone: 'not-needed' as const,
+    interpreter: 'present' as const,
+    who: null,
+  };
+  const skipped = { reason: 'declined' as const, text: null };
+  const rest = { seconds: 120, neededSeconds: 300, skipped };
+  const panel = of(2, [reading, signing(2, [reading], { begun, rest, note: 'cold room' })]);
+  expect(panel?.note?.map(({ text }) => text)).toEqual([
+    'How the round began: Known by name, number · agreed · interpreter present',
+    'Rest not waited for after 2 minutes of 5 minutes: the person does not want to wait.',
+    'cold room',
+  ]);
+  expect(of(2, [reading, signing(2, [reading])])?.note).toBeUndefined();
+});

@@ -1,6 +1,6 @@
 import { roundTo } from '@evenfall/clinical';
 import { type ChartRound, isAmendedSince, signingOf } from '@evenfall/record';
-import type { Words } from '@evenfall/words';
+import { beginningText, restText, type Words } from '@evenfall/words';
 import type { Observation } from 'fhir/r4.js';
 import { category, concept, LOINC } from './concepts.js';
 import { judgedOf } from './interpretation.js';
@@ -25,11 +25,18 @@ export function roundObservations(
   if (signing === null || written.length === 0) return [];
   const mean = meanPressure(round, signing, words);
   const members = [...written, ...(mean === null ? [] : [mean.id as string])];
-  return [panel(round, signing, members), ...(mean === null ? [] : [mean])];
+  return [panel(round, signing, members, words), ...(mean === null ? [] : [mean])];
 }
 
-function panel(round: ChartRound, signing: Signing, members: readonly string[]): Observation {
-  const { note } = signing.content;
+function panel(round: ChartRound, signing: Signing, members: readonly string[], words: Words): Observation {
+  const { note, begun, rest } = signing.content;
+  const said = [
+    ...(begun === null
+      ? []
+      : [words.sentence('exchanged.roundBegan', { text: beginningText(begun, words) })]),
+    ...(rest === null ? [] : [restText(rest, words)]),
+    ...(note === null || note.trim() === '' ? [] : [note]),
+  ];
   return {
     resourceType: 'Observation',
     id: signing.id,
@@ -38,7 +45,7 @@ function panel(round: ChartRound, signing: Signing, members: readonly string[]):
     code: concept(LOINC.panel),
     effectiveDateTime: fhirTime(signing.measuredAt.at),
     hasMember: members.map(reference),
-    ...(note === null || note.trim() === '' ? {} : { note: [{ text: note }] }),
+    ...(said.length === 0 ? {} : { note: said.map((text) => ({ text })) }),
   };
 }
 

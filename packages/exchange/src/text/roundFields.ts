@@ -14,7 +14,7 @@ import {
   signOf,
   valuesStanding,
 } from '@evenfall/record';
-import type { Words } from '@evenfall/words';
+import { beginningText, restText, type Words } from '@evenfall/words';
 import type { Values } from './template.js';
 
 /** Fields of a template, in the order in which they are listed. */
@@ -24,6 +24,8 @@ export const TEXT_FIELDS = [
   'number',
   'day',
   'time',
+  'begun',
+  'rest',
   'pulse',
   'breaths',
   'pressure',
@@ -83,6 +85,8 @@ export function roundFields(of: TextOf): Values<TextField> {
     number: identity?.number ?? null,
     day: at === '' ? null : dayText(at.slice(0, 10)),
     time: at === '' ? null : at.slice(11, 16),
+    begun: signing?.content.begun == null ? null : beginningText(signing.content.begun, words),
+    rest: signing?.content.rest == null ? null : restText(signing.content.rest, words),
     pulse: text('pulse'),
     breaths: text('breaths'),
     pressure: mean === null ? text('pressure') : meanText(mean, words),

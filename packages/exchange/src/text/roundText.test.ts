@@ -136,3 +136,38 @@ test('an unknown field is refused by its name', () => {
   const [problem] = made.ok ? [] : made.refusals.map((one) => words.problem(one));
   expect(problem?.message).toMatch(/^\{bloodpressure\} is not known here/);
 });
+
+describe('how a round began and the rest before the pressure', () => {
+  const begun = {
+    identifiers: ['name', 'birth-date'],
+    consent: 'agreed',
+    chaperone: 'present',
+    interpreter: 'not-needed',
+    who: 'Tove (invented)',
+  } as const;
+  const rest = { seconds: 300, neededSeconds: 300, skipped: null };
+  const began = [
+    pulse,
+    signing(9, [pulse], { begun: { ...begun, identifiers: ['name', 'birth-date'] }, rest }),
+  ];
+
+  test('are fields of a template, and stand in the paragraph for whoever takes over', () => {
+    expect(text('{begun}; {rest}', began)).toBe(
+      'Known by name, birth date · agreed · chaperone present · Tove (invented); Rested for 5 minutes, by the clock.',
+    );
+    const lines = text(broughtTemplate('handover', words), began).split('\n');
+    expect(lines.slice(2, 4)).toEqual([
+      'Before it: Known by name, birth date · agreed · chaperone present · Tove (invented).',
+      'Rested for 5 minutes, by the clock.',
+    ]);
+    expect(text(broughtTemplate('letter', words), began)).toContain(' Rested for 5 minutes, by the clock. ');
+  });
+
+  test('a rest that was not waited for says why; where nobody said, nothing is said', () => {
+    const skipped = { seconds: 61, neededSeconds: 300, skipped: { reason: 'urgent', text: null } } as const;
+    expect(text('{rest}', [pulse, signing(9, [pulse], { rest: skipped })])).toBe(
+      'Rest not waited for after 61 seconds of 5 minutes: it is urgent.',
+    );
+    expect(text('{pulse}[; {begun}][; {rest}]', [pulse, signing(9, [pulse])])).toBe('76');
+  });
+});

@@ -1,12 +1,11 @@
 import { type Agent, type ChartRound, signingOf } from '@evenfall/record';
+import { beginningText, restText } from '@evenfall/words';
 import { Fragment } from 'react';
 import { useIsOver } from '../app/book.js';
 import { useApp } from '../app/context.js';
 import { stampText } from '../app/times.js';
 import { VersionMention } from '../protocol/VersionMention.js';
-import { beginningText } from '../round/beginningText.js';
 import { askedText } from '../round/ResultPanels.js';
-import { restText } from '../round/restText.js';
 import { Countersign } from './Countersign.js';
 import { SideBySide } from './SideBySide.js';
 import { whoText } from './who.js';

@@ -1,7 +1,7 @@
 import type { Words } from '@evenfall/words';
+import { restText } from '@evenfall/words';
 import { useApp } from '../app/context.js';
 import { type RestDraft, restOf } from './restDraft.js';
-import { restText } from './restText.js';
 import { useRest } from './useRest.js';
 import type { Round } from './useRound.js';
 

@@ -1,11 +1,10 @@
 import { exceptionsWithRest } from '@evenfall/clinical';
+import { beginningText, restText } from '@evenfall/words';
 import { Link } from 'wouter';
 import { useApp } from '../app/context.js';
 import { Flags } from '../parts/Flags.js';
-import { beginningText } from './beginningText.js';
 import { nextHref } from './nextHref.js';
 import { restOf } from './restDraft.js';
-import { restText } from './restText.js';
 import type { RoundStanding } from './standing.js';
 import type { Round } from './useRound.js';
 

@@ -1,8 +1,7 @@
 import { DEFAULT_PLAN_RULES } from '@evenfall/clinical';
-import { wordsFor } from '@evenfall/words';
+import { beginningText, wordsFor } from '@evenfall/words';
 import { expect, test } from 'vitest';
 import { usualBeginning, withBeginning } from './beginning.js';
-import { beginningText } from './beginningText.js';
 import { withValue } from './draft.js';
 import { roundContent, valueEntriesOf } from './entries.js';
 import { standingOf } from './standing.js';

@@ -31,5 +31,6 @@ export const exchanged = {
   created: 'recorded',
   amended: (f: { reason: string }) => `amended: ${f.reason}`,
   inError: (f: { reason: string }) => `entered in error: ${f.reason}`,
+  roundBegan: (f: { text: string }) => `How the round began: ${f.text}`,
   changedAtSource: 'changed where it came from',
 } as const;

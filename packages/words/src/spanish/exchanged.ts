@@ -30,5 +30,6 @@ export const exchanged: Reworded<typeof english> = {
   created: 'registrado',
   amended: (f) => `enmendado: ${f.reason}`,
   inError: (f) => `registrado por error: ${f.reason}`,
+  roundBegan: (f) => `Cómo empezó la ronda: ${f.text}`,
   changedAtSource: 'cambiado en su origen',
 };

@@ -57,6 +57,30 @@ const step = fc.record({
 
 type Step = typeof step extends fc.Arbitrary<infer One> ? One : never;
 
+/** How a round began and what was rested, of every sort. */
+function began(number: number, who: string | null): Pick<Signed, 'begun' | 'rest'> {
+  const skipped = { reason: 'other', text: 'a bus' } as const;
+  const named = who === null || who.trim() === '' ? null : who.trim().slice(0, 200);
+  return {
+    begun:
+      number % 3 === 0
+        ? null
+        : {
+            identifiers: ['name', 'number'],
+            consent: 'agreed',
+            chaperone: 'present',
+            interpreter: 'offered-declined',
+            who: named,
+          },
+    rest:
+      number % 2 === 0
+        ? null
+        : { seconds: number, neededSeconds: 300, skipped: number % 5 === 0 ? skipped : null },
+  };
+}
+
+type Signed = NonNullable<Parameters<typeof signing>[2]>;
+
 /** A history of one person: values of every kind, amended, marked, signed. */
 function history(steps: readonly Step[]): Made[] {
   const all: Made[] = [made(900, 'person', { identifiers: ['name', 'birthDate', 'number'] })];
@@ -106,7 +130,8 @@ function history(steps: readonly Step[]): Made[] {
           ['count', 'taps', 'run', 'sign'].includes(entry.kind) &&
           entry.amends === null,
       );
-      if (values.length > 0) all.push(signing(id, values, { ...more, ...inForce, ...noted }));
+      if (values.length > 0)
+        all.push(signing(id, values, { ...more, ...inForce, ...noted, ...began(number, said) }));
     }
   }
   return all;

@@ -36,9 +36,9 @@ export const handover = {
   lineTemplate:
     '{day} {time}[: {pressure} mmHg][ (mean of {meanOf})][, pulse {pulse}][, breaths {breaths}][, {temperature}][, {saturation}][. {actNow}]',
   handoverTemplate:
-    '[{name}][, born {birthDate}][, number {number}]\n{day}, {time}, by {who} ({role}).[\nPressure {pressure} mmHg, {arm}, {posture}.][ Mean of {meanOf}.][\nPulse {pulse} a minute.][\nBreaths {breaths} a minute.][\nTemperature {temperature}.][\nSaturation {saturation}.][\nPain {pain}.][\nConsciousness: {consciousness}.][\nEarly-warning score {score}.][\nAct now: {actNow}][\n{notDone}][\nNote: {note}]',
+    '[{name}][, born {birthDate}][, number {number}]\n{day}, {time}, by {who} ({role}).[\nBefore it: {begun}.][\n{rest}][\nPressure {pressure} mmHg, {arm}, {posture}.][ Mean of {meanOf}.][\nPulse {pulse} a minute.][\nBreaths {breaths} a minute.][\nTemperature {temperature}.][\nSaturation {saturation}.][\nPain {pain}.][\nConsciousness: {consciousness}.][\nEarly-warning score {score}.][\nAct now: {actNow}][\n{notDone}][\nNote: {note}]',
   letterTemplate:
-    'On {day} I took the vital signs[ of {name}][ (born {birthDate})].[ The blood pressure was {pressure} mmHg at the {arm}, {posture}.][ It is the mean of {meanOf} readings.][ Category: {category}.][ The pulse was {pulse} a minute.][ The breaths were {breaths} a minute.][ {actNow}][ {notDone}]',
+    'On {day} I took the vital signs[ of {name}][ (born {birthDate})].[ The blood pressure was {pressure} mmHg at the {arm}, {posture}.][ {rest}][ It is the mean of {meanOf} readings.][ Category: {category}.][ The pulse was {pulse} a minute.][ The breaths were {breaths} a minute.][ {actNow}][ {notDone}]',
   fhir: 'Download for another system (FHIR)',
   fhirHint: 'Every value with how it was taken, and the whole record for another Evenfall.',
   csv: 'Download as a table (CSV)',

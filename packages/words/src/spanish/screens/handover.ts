@@ -34,9 +34,9 @@ export const handover: Reworded<typeof english> = {
   lineTemplate:
     '{day} {time}[: {pressure} mmHg][ (media de {meanOf})][, pulso {pulse}][, respiraciones {breaths}][, {temperature}][, {saturation}][. {actNow}]',
   handoverTemplate:
-    '[{name}][, nac. {birthDate}][, número {number}]\n{day}, {time}, por {who} ({role}).[\nPresión {pressure} mmHg, {arm}, {posture}.][ Media de {meanOf}.][\nPulso {pulse} por minuto.][\nRespiraciones {breaths} por minuto.][\nTemperatura {temperature}.][\nSaturación {saturation}.][\nDolor {pain}.][\nConsciencia: {consciousness}.][\nPuntuación de alerta temprana {score}.][\nActúe ya: {actNow}][\n{notDone}][\nNota: {note}]',
+    '[{name}][, nac. {birthDate}][, número {number}]\n{day}, {time}, por {who} ({role}).[\nAntes: {begun}.][\n{rest}][\nPresión {pressure} mmHg, {arm}, {posture}.][ Media de {meanOf}.][\nPulso {pulse} por minuto.][\nRespiraciones {breaths} por minuto.][\nTemperatura {temperature}.][\nSaturación {saturation}.][\nDolor {pain}.][\nConsciencia: {consciousness}.][\nPuntuación de alerta temprana {score}.][\nActúe ya: {actNow}][\n{notDone}][\nNota: {note}]',
   letterTemplate:
-    'El {day} tomé los signos vitales[ de {name}][ (nac. {birthDate})].[ La presión arterial fue de {pressure} mmHg en {arm}, {posture}.][ Es la media de {meanOf} lecturas.][ Categoría: {category}.][ El pulso fue de {pulse} por minuto.][ Las respiraciones fueron {breaths} por minuto.][ {actNow}][ {notDone}]',
+    'El {day} tomé los signos vitales[ de {name}][ (nac. {birthDate})].[ La presión arterial fue de {pressure} mmHg en {arm}, {posture}.][ {rest}][ Es la media de {meanOf} lecturas.][ Categoría: {category}.][ El pulso fue de {pulse} por minuto.][ Las respiraciones fueron {breaths} por minuto.][ {actNow}][ {notDone}]',
   fhir: 'Descargar para otro sistema (FHIR)',
   fhirHint: 'Cada valor con cómo se tomó, y el registro entero para otro Evenfall.',
   csv: 'Descargar como tabla (CSV)',

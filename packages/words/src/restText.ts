@@ -1,6 +1,6 @@
 import { isRestWhole } from '@evenfall/clinical';
 import type { RestKept } from '@evenfall/record';
-import type { Words } from '@evenfall/words';
+import type { Words } from './words.js';
 
 /** How long a person rested before the pressure, or why nobody waited for it, in one sentence. */
 export function restText(rest: RestKept, words: Words): string {

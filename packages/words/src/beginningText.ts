@@ -1,5 +1,5 @@
 import type { Beginning } from '@evenfall/record';
-import type { Words } from '@evenfall/words';
+import type { Words } from './words.js';
 
 /** How a round began, in one line. What was as usual is not said, but that the person agreed always is. */
 export function beginningText(begun: Beginning, words: Words): string {

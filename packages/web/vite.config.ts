@@ -1,6 +1,5 @@
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vite';
 import { screenWords } from './bundling/screenWords.ts';
 import { serviceWorker } from './bundling/serviceWorkerPlugin.ts';
@@ -15,12 +14,12 @@ const { version } = JSON.parse(readFileSync(new URL('../../package.json', import
  * nothing here asks for (`moduleSideEffects`).
  */
 export default defineConfig({
-  plugins: [react(), screenWords(), serviceWorker()],
+  plugins: [screenWords(), serviceWorker()],
   resolve: {
     conditions: ['source', 'module', 'browser', 'development|production'],
     alias: {
       debug: fileURLToPath(new URL('bundling/noDebug.cjs', import.meta.url)),
-      // React has had it for long; the router still asks for the stand-in.
+      // What is installed as `react` has it itself; the router still asks for the stand-in.
       'use-sync-external-store/shim/index.js': 'react',
     },
   },

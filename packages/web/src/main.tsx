@@ -2,6 +2,7 @@ import { loadWords, localeOf, type Words, wordsFor } from '@evenfall/words';
 import { createRoot } from 'react-dom/client';
 import { AppRoutes, fetchTheRest } from './App.js';
 import { type App, AppContext } from './app/context.js';
+import { runEffectsAtOnce } from './app/effectsAtOnce.js';
 import { createCover } from './cover/cover.js';
 import { deviceClock } from './ports/clock.js';
 import { deviceCue } from './ports/cue.js';
@@ -34,6 +35,8 @@ import './styles/chart.css';
 import './styles/trend.css';
 import './styles/handover.css';
 import './styles/forced.css';
+
+runEffectsAtOnce();
 
 /** Browsers that keep nothing throw on the mere asking. */
 function deviceShelf(): (Shelf & WholeShelf & EmptyableShelf) | null {

@@ -2,6 +2,7 @@ import { DEFLATION_FIGURES } from '@evenfall/clinical';
 import type { RunPlace } from '@evenfall/record';
 import { useEffect, useRef, useState } from 'react';
 import { useApp } from '../app/context.js';
+import { keptText } from '../app/keptText.js';
 import { typedText } from '../round/measuring.js';
 import type { Round } from '../round/useRound.js';
 import { PlaceLine } from './PlaceLine.js';
@@ -57,7 +58,7 @@ export function FeelPanel({ round, place, typed }: FeelProps) {
           inputMode="none"
           autoComplete="off"
           value={typed}
-          onChange={(event) => type(typedText(event.target.value))}
+          onChange={(event) => type(keptText(event.target, typedText))}
         />
         <span className="typed-window">{words.sentence('pressure.mmHg')}</span>
       </div>

@@ -1,5 +1,6 @@
 import { useId } from 'react';
 import { useApp } from '../app/context.js';
+import { keptText } from '../app/keptText.js';
 import { Field } from '../parts/Field.js';
 import { typedText } from '../round/measuring.js';
 import { MARKS, type Mark, type MarkOf } from './pressureDraft.js';
@@ -51,7 +52,7 @@ export function MarkRow({ name, mark, isChosen, isTimed, wrong, onChoose, onType
           event.preventDefault();
           onStep(event.key === 'ArrowUp' ? 1 : -1);
         }}
-        onChange={(event) => onType(typedText(event.target.value))}
+        onChange={(event) => onType(keptText(event.target, typedText))}
       />
       {wrong === null ? null : (
         <p className="field-wrong" id={id} role="alert">

@@ -2,6 +2,7 @@ import { inflateTo } from '@evenfall/clinical';
 import type { RunPlace } from '@evenfall/record';
 import { useEffect, useRef, useState } from 'react';
 import { useApp } from '../app/context.js';
+import { keptText } from '../app/keptText.js';
 import type { Round } from '../round/useRound.js';
 import { keepRun } from './keepRun.js';
 import { PlaceLine } from './PlaceLine.js';
@@ -96,7 +97,7 @@ export function NumbersPanel({ round, place, measuring }: NumbersProps) {
           inputMode="none"
           autoComplete="off"
           value={typed}
-          onChange={(event) => change({ typed: typedPressure(event.target.value) })}
+          onChange={(event) => change({ typed: keptText(event.target, typedPressure) })}
         />
         <span className="typed-window">{words.sentence('pressure.mmHg')}</span>
       </div>

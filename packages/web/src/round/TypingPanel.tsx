@@ -1,6 +1,7 @@
 import { type Count, parseCount } from '@evenfall/clinical';
 import { useEffect, useRef, useState } from 'react';
 import { useApp } from '../app/context.js';
+import { keptText } from '../app/keptText.js';
 import { Keypad } from '../parts/Keypad.js';
 import { NOTHING_NOTICED, withValue } from './draft.js';
 import { type Measuring, typedText } from './measuring.js';
@@ -53,7 +54,7 @@ export function TypingPanel({ round, sign, measuring }: TypingProps) {
           inputMode="none"
           autoComplete="off"
           value={typed}
-          onChange={(event) => type(typedText(event.target.value))}
+          onChange={(event) => type(keptText(event.target, typedText))}
         />
         <span className="typed-window">
           {words.sentence('count.seconds', { seconds: start.windowSeconds })}

@@ -1,3 +1,4 @@
+import { useEffect, useRef } from 'react';
 import { Field } from '../parts/Field.js';
 
 type SecretFieldProps = {
@@ -21,19 +22,23 @@ export function SecretField({
   kind,
   isFirst = false,
 }: SecretFieldProps) {
+  const input = useRef<HTMLInputElement>(null);
+  // The one field of a screen that was just asked for. `autoFocus` works once in the life of a page only.
+  useEffect(() => {
+    if (isFirst) input.current?.focus();
+  }, [isFirst]);
   return (
     <Field label={label} hint={hint} wrong={wrong ?? null}>
       {(control) => (
         <input
           {...control}
+          ref={input}
           type="password"
           autoComplete={kind === 'pin' ? 'off' : kind}
           inputMode={kind === 'pin' ? 'numeric' : 'text'}
           className={kind === 'pin' ? 'pin-input' : undefined}
           maxLength={kind === 'pin' ? 8 : 128}
           value={value}
-          // biome-ignore lint/a11y/noAutofocus: the one field of a screen that was just asked for
-          autoFocus={isFirst}
           onChange={({ target }) => onChange(target.value)}
         />
       )}

@@ -3,18 +3,19 @@ import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vite';
 import { screenWords } from './bundling/screenWords.ts';
 import { serviceWorker } from './bundling/serviceWorkerPlugin.ts';
+import { SCHEMA_BUILDER, unaskedSchemas } from './bundling/unaskedSchemas.ts';
 
 const { version } = JSON.parse(readFileSync(new URL('../../package.json', import.meta.url), 'utf8')) as {
   version: string;
 };
 
 /**
- * The page runs under a policy that allows nothing inline: no inlined assets, no polyfill script. Schemas of the
- * record belong to the server; calls that only build one are dropped from the bundle (`manualPureFunctions`), and so are distributions that
- * nothing here asks for (`moduleSideEffects`).
+ * The page runs under a policy that allows nothing inline: no inlined assets, no polyfill script. Calls that only
+ * build a schema of the record are dropped from the bundle (`unaskedSchemas`), and so are distributions that nothing
+ * here asks for (`moduleSideEffects`).
  */
 export default defineConfig({
-  plugins: [screenWords(), serviceWorker()],
+  plugins: [unaskedSchemas(), screenWords(), serviceWorker()],
   resolve: {
     conditions: ['source', 'module', 'browser', 'development|production'],
     alias: {
@@ -29,7 +30,7 @@ export default defineConfig({
     modulePreload: { polyfill: false },
     rolldownOptions: {
       treeshake: {
-        manualPureFunctions: ['z'],
+        manualPureFunctions: [SCHEMA_BUILDER],
         moduleSideEffects: [{ test: /node_modules.@stdlib/, sideEffects: false }],
       },
     },

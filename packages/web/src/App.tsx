@@ -6,13 +6,14 @@ import { sessionsIn } from './class/forget.js';
 import { Broken } from './parts/Broken.js';
 import { Page } from './parts/Page.js';
 import { PeoplePage } from './people/PeoplePage.js';
-import { ROUND_ROUTES, roundPages } from './roundRoutes.js';
+import { ROUND_ROUTES, roundPages, signPages } from './roundRoutes.js';
 import { loadAbout } from './server/load.js';
 import { loadClassSessions } from './server/loadClass.js';
 
 /** Fetched after the bedside, which must be there at once; `fetchTheRest` fetches them ahead. */
 const laterPages = later(() => import('./laterPages.js'));
-const QuickPage = pageOf(roundPages, (pages) => pages.QuickPage);
+const quickPages = later(() => import('./quickPages.js'));
+const QuickPage = pageOf(quickPages, (pages) => pages.QuickPage);
 const PersonPage = pageOf(laterPages, (pages) => pages.PersonPage);
 const AddPersonPage = pageOf(laterPages, (pages) => pages.AddPersonPage);
 const CorrectIdentityPage = pageOf(laterPages, (pages) => pages.CorrectIdentityPage);
@@ -35,8 +36,10 @@ const AmendPage = pageOf(laterPages, (pages) => pages.AmendPage);
 /** Fetches what the first page did not need, so that it is there when the server is not. */
 export function fetchTheRest(): void {
   // A failure shows when the page is asked for.
-  roundPages
+  quickPages
     .fetch()
+    .then(roundPages.fetch)
+    .then(signPages.fetch)
     .then(laterPages.fetch)
     .catch(() => undefined);
 }

@@ -3,11 +3,12 @@ import { later, pageOf } from './app/later.js';
 
 /** Asked for once the first page is there (see `fetchTheRest`), so that a round begins without waiting. */
 export const roundPages = later(() => import('./roundPages.js'));
+export const signPages = later(() => import('./signPages.js'));
 const PressurePage = pageOf(roundPages, (pages) => pages.PressurePage);
 const MeasurePage = pageOf(roundPages, (pages) => pages.MeasurePage);
 const PreparePage = pageOf(roundPages, (pages) => pages.PreparePage);
 const RoundPage = pageOf(roundPages, (pages) => pages.RoundPage);
-const SignsPage = pageOf(roundPages, (pages) => pages.SignsPage);
+const SignsPage = pageOf(signPages, (pages) => pages.SignsPage);
 
 /** The screens of a round: the same ones at the bedside and, below the address of a session, in a class. */
 export const ROUND_ROUTES = (

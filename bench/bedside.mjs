@@ -18,12 +18,21 @@ const RUNS = 5;
 
 const dist = join(root, 'packages', 'web', 'dist');
 const assets = join(dist, 'assets');
-const entry = /assets\/([^"]+\.js)/.exec(readFileSync(join(dist, 'index.html'), 'utf8'))?.[1] ?? '';
-const pages = readdirSync(assets).find((name) => name.startsWith('roundPages')) ?? '';
-const first = withParts([entry]);
-const round = withParts([entry, pages]);
-sizeLine('the start page', first);
-sizeLine('the start page, the keypad and a whole round', round);
+const entry = /assets\/([^"]+\.js)/.exec(readFileSync(join(dist, 'index.html'), 'utf8'))[1];
+sizeLine('the start page', withParts([entry]));
+sizeLine('three touches: the start page and the keypad', withParts([entry, partNamed('quickPages')]));
+sizeLine(
+  'a guided round: the start page, identity, counts, pressure, review',
+  withParts([entry, partNamed('roundPages')]),
+);
+sizeLine(
+  'a guided round with its other signs',
+  withParts([entry, partNamed('roundPages'), partNamed('signPages')]),
+);
+sizeLine(
+  'three touches in Spanish, English beside it',
+  withParts([entry, partNamed('quickPages'), partNamed('spanish')]),
+);
 
 const { folder, remove } = freshFolder();
 const server = await startServer(folder, { purpose: 'demo', pages: dist });
@@ -48,6 +57,13 @@ console.log(
   `  limit ${AIM_MS} ms: ${(slow / AIM_MS).toFixed(2)} of it; ${(slow / median(plain)).toFixed(1)} times this machine as it is`,
 );
 if (slow > AIM_MS) process.exitCode = 1;
+
+/** The chunk of that name; there is to be one and no more. */
+function partNamed(part) {
+  const found = readdirSync(assets).filter((name) => name.startsWith(`${part}-`) && name.endsWith('.js'));
+  if (found.length !== 1) throw new Error(`${found.length} chunks named ${part}`);
+  return found[0];
+}
 
 /** Chunks with everything that they import at once. */
 function withParts(names) {

@@ -27,7 +27,8 @@ export function useCover(isCoverable: boolean): boolean {
       cover.set(true);
     };
     const onFocus = () => {
-      had.current = document.activeElement;
+      // The sheet takes the focus before this is taken off.
+      if (!cover.isOn()) had.current = document.activeElement;
     };
     onFocus();
     window.addEventListener('keydown', onKey);

@@ -83,4 +83,18 @@ test('a round in Spanish with degrees Fahrenheit, chosen on the device; the reco
     await expect(story.getByText('38,0 °C, en el oído')).toBeVisible();
     await expectAccessible(page);
   });
+
+  await test.step('an amendment is typed in °F with a decimal comma, and the trend is in °F', async () => {
+    const story = page.locator('details', { hasText: '38,0 °C, en el oído' }).first();
+    await story.getByRole('link', { name: 'Enmendar' }).click();
+    await page.getByText('La lectura se escribió mal').click();
+    await page.getByLabel('Temperatura (°F)').fill('101,3');
+    await page.getByLabel('¿Por qué se enmienda?').selectOption({ index: 1 });
+    await page.getByRole('button', { name: 'Firmar la enmienda' }).click();
+    // 101.3 degF are 38.5 degC, exact (UCUM 2.1).
+    await expect(page.getByText('101,3 °F, en el oído').first()).toBeVisible();
+    await page.getByRole('link', { name: 'Evolución en el tiempo' }).click();
+    await expect(page.getByRole('columnheader', { name: 'Temperatura (°F)' })).toBeVisible();
+    await expect(page.locator('.trend-table').getByText('101,3', { exact: true })).toBeVisible();
+  });
 });

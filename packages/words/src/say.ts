@@ -36,6 +36,8 @@ export type Say = {
   readonly temperatureLimit: (celsius: number) => string;
   /** A length in cm with its unit, in the unit that is wanted. */
   readonly length: (cm: number) => string;
+  /** The number of a length in cm in the unit that is wanted, beside another one that says the unit. */
+  readonly lengthNumber: (cm: number) => string;
   /** A weight in kg with its unit, in the unit that is wanted. */
   readonly mass: (kg: number) => string;
   /** A share from 0 to 1 as whole percent: 0.081 is "8 %". */
@@ -95,6 +97,7 @@ export function sayIn(locale: string, manner: Manner = USUAL_MANNER): Say {
     temperatureLimit: (celsius) =>
       `${short(inUnit(celsius, manner.temperature), MOST_DECIMALS)} ${UNIT_TEXT[manner.temperature]}`,
     length: (cm) => `${short(inUnit(cm, manner.length), 1)} ${UNIT_TEXT[manner.length]}`,
+    lengthNumber: (cm) => short(inUnit(cm, manner.length), 1),
     mass: (kg) => `${short(inUnit(kg, manner.mass), 2)} ${UNIT_TEXT[manner.mass]}`,
     limit: (limit) => short(limit, MOST_DECIMALS),
     percent: (share) => `${number(share * 100)} %`,

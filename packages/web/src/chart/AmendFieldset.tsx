@@ -1,7 +1,9 @@
 import { SIDES } from '@evenfall/clinical';
 import { AMENDMENT_REASONS, type StoredEntry } from '@evenfall/record';
+import type { Say } from '@evenfall/words';
 import { useApp, useKept } from '../app/context.js';
 import type { useForm } from '../app/forms.js';
+import { fieldIn, isMeasured } from '../app/typedMeasure.js';
 import { Choices } from '../parts/Choices.js';
 import { Field } from '../parts/Field.js';
 import { type AmendFields, type AmendWrong, canCorrectCount, canSetByHand } from './amendForm.js';
@@ -17,14 +19,27 @@ type AmendFieldsetProps = {
   readonly onMend: (field: keyof AmendFields) => void;
 };
 
-/** What a number is called that is retyped: it says the unit in which it is kept. */
-const READ_AS = {
-  celsius: 'signs.Cel',
-  kg: 'signs.kg',
-  cm: 'signs.cm',
-  percent: 'signs.percent',
-  score: 'amend.reading',
-} as const;
+/** What a number is called that is retyped: it says the unit in which it is typed. */
+function readAs(key: 'celsius' | 'kg' | 'cm' | 'percent' | 'score', { manner }: Say) {
+  switch (key) {
+    case 'celsius':
+      return `signs.${manner.temperature}` as const;
+    case 'kg':
+      return `signs.${manner.mass}` as const;
+    case 'cm':
+      return `signs.${manner.length}` as const;
+    case 'percent':
+      return 'signs.percent';
+    case 'score':
+      return 'amend.reading';
+  }
+}
+
+/** The field of the form in which a number is retyped: another one for each unit. */
+export function readingField(entry: StoredEntry, what: string, { manner }: Say): string {
+  const key = what === 'reading' ? readingOf(entry)?.key : undefined;
+  return key !== undefined && isMeasured(key) ? fieldIn('n', key, manner) : 'n';
+}
 
 /** What should stand, and why. */
 export function AmendFieldset({ entry, isMarked, form, wrong, onMend }: AmendFieldsetProps) {
@@ -39,9 +54,11 @@ export function AmendFieldset({ entry, isMarked, form, wrong, onMend }: AmendFie
     const nameOf = () => words.sentence(field === 'perMinute' ? 'amend.rate' : 'amend.correctedN');
     return found.map((refusal) => words.problem(refusal, { nameOf }).message).join(' ');
   };
+  const fieldOf = (field: keyof AmendFields) =>
+    field === 'n' ? readingField(entry, what, words.say) : field;
   const set = (field: keyof AmendFields, text: string) => {
     onMend(field);
-    form.set(field, text);
+    form.set(fieldOf(field), text);
   };
   const text = (field: keyof AmendFields, label: string, inputMode: 'text' | 'numeric' | 'decimal') => (
     <Field label={label} wrong={said(field)}>
@@ -52,7 +69,7 @@ export function AmendFieldset({ entry, isMarked, form, wrong, onMend }: AmendFie
           inputMode={inputMode}
           autoComplete="off"
           maxLength={500}
-          value={form.text(field)}
+          value={form.text(fieldOf(field))}
           onChange={(event) => set(field, event.target.value)}
         />
       )}
@@ -92,7 +109,7 @@ export function AmendFieldset({ entry, isMarked, form, wrong, onMend }: AmendFie
       {what === 'numbers' ? text('n', words.sentence('amend.numbers'), 'text') : null}
       {what === 'place' ? <PlaceFieldset entry={entry} form={form} said={said} set={set} /> : null}
       {what !== 'reading' || reading === null ? null : reading.choices === null ? (
-        text('n', words.sentence(READ_AS[reading.key]), 'decimal')
+        text('n', words.sentence(readAs(reading.key, words.say)), 'decimal')
       ) : (
         <Choices
           legend={words.sentence('amend.reading')}

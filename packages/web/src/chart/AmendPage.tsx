@@ -17,7 +17,7 @@ import { entriesIn, useInForce, useRecord } from '../round/useRound.js';
 import { loadRecord } from '../server/load.js';
 import { refusedBecause } from '../server/server.js';
 import { useMeasuring } from '../signIn/useAccess.js';
-import { AmendFieldset } from './AmendFieldset.js';
+import { AmendFieldset, readingField } from './AmendFieldset.js';
 import { type AmendFields, type AmendWrong, amendedContent, readAmendment } from './amendForm.js';
 import { placeFieldsOf } from './amendPlace.js';
 import { contentOfEntry } from './contentOfEntry.js';
@@ -92,10 +92,10 @@ function AmendForm({ amended, entry, person, birthDate, inForce }: AmendFormProp
   const submit = async () => {
     const fields: AmendFields = {
       what: form.text('what'),
-      n: withPoint(form.text('n'), words.say),
+      n: withPoint(form.text(readingField(entry, form.text('what'), words.say)).trim(), words.say),
       side: form.text('side'),
       cuff: form.text('cuff'),
-      perMinute: withPoint(form.text('perMinute'), words.say),
+      perMinute: withPoint(form.text('perMinute').trim(), words.say),
       time: form.text('time'),
       reason: form.text('reason'),
       text: form.text('text'),
@@ -104,6 +104,7 @@ function AmendForm({ amended, entry, person, birthDate, inForce }: AmendFormProp
       now: clock.stamp(),
       stampOf: clock.stampOf,
       birthDate,
+      manner: words.say.manner,
     });
     setWrong(found);
     setRefused(null);

@@ -1,6 +1,6 @@
 import type { Refusal } from '@evenfall/clinical';
 import { chartRun, chartSign, type RunPlace, readEntry, type StoredEntry } from '@evenfall/record';
-import { wordsFor } from '@evenfall/words';
+import { USUAL_MANNER, wordsFor } from '@evenfall/words';
 import { expect, test } from 'vitest';
 import { stampOfLocal } from '../ports/stampAt.js';
 import { readRun } from '../pressure/readRun.js';
@@ -35,6 +35,7 @@ const CLOCK = {
   now: AT(9),
   stampOf: (typed: string) => stampOfLocal(typed, 'Europe/Lisbon', () => 0),
   birthDate: '1950-12-31',
+  manner: USUAL_MANNER,
 };
 const amend = (fields: Partial<AmendFields>) =>
   readAmendment(pulse, { ...BLANK, ...fields }, NO_PROTOCOL, CLOCK);
@@ -246,6 +247,20 @@ test('a mistyped reading of a sign is put right within what it can be', () => {
     content: { evidence: { sign: { celsius: 36.1, site: 'oral' } } },
   });
   expect(amending(warm, { what: 'reading', n: '361' }).wrong.n).toMatchObject([{ code: 'out-of-range' }]);
+});
+
+// 101.3 degF are 38.5 degC, exact (UCUM 2.1); bedside handbook 4.1: 25 to 45 degC are taken, 77 to 113 degF.
+test('a reading is retyped in the unit of its user, and a refusal speaks of that unit', () => {
+  const { warm } = taken();
+  const manner = { ...USUAL_MANNER, temperature: '[degF]' } as const;
+  const retyped = (n: string) =>
+    readAmendment(warm, { ...BLANK, reason: 'typing-slip', what: 'reading', n }, NO_PROTOCOL, {
+      ...CLOCK,
+      manner,
+    });
+  expect(retyped('101.3').amendment?.change).toMatchObject({ sign: { celsius: 38.5, site: 'oral' } });
+  expect(retyped('113').wrong.n).toBeUndefined();
+  expect(retyped('113.1').wrong.n).toMatchObject([{ code: 'out-of-range', figures: { maximum: 113 } }]);
 });
 
 // Docs/conventions.md section 9: wrong limb or cuff is a reason of its own; bedside handbook 3.3: a cuff too small adds.

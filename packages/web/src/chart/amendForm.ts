@@ -24,6 +24,7 @@ import {
   type Stamp,
   type StoredEntry,
 } from '@evenfall/record';
+import type { Manner } from '@evenfall/words';
 import { readRun } from '../pressure/readRun.js';
 import { type PlaceFields, readPlace } from './amendPlace.js';
 import { withReading } from './amendSign.js';
@@ -98,6 +99,8 @@ export type AmendAround = {
   readonly stampOf: (typed: string) => Stamp | null;
   /** `YYYY-MM-DD`; null where it is not known. */
   readonly birthDate: string | null;
+  /** The units in which numbers are typed. */
+  readonly manner: Manner;
 };
 
 /** Reads an amendment as typed, or says everything that is wrong with it, each at its field. */
@@ -157,8 +160,8 @@ function readChange(
       if (entry.kind !== 'run') break;
       const { run } = entry.content.evidence;
       const typed = { method: run.method, typed: fields.n, fields: {}, reinflated: run.reinflated };
-      const around = { pulsePerMinute: run.pulsePerMinute, lostMmHg: run.palpated.lostMmHg };
-      const read = readRun(typed, around, inForce.runRules.deflation);
+      const known = { pulsePerMinute: run.pulsePerMinute, lostMmHg: run.palpated.lostMmHg };
+      const read = readRun(typed, known, inForce.runRules.deflation);
       if (read.run === null) {
         wrong.n = fields.n.trim() === '' ? 'numbersMissing' : Object.values(read.wrong);
         return null;
@@ -178,7 +181,7 @@ function readChange(
     }
     case 'reading': {
       if (entry.kind !== 'sign') break;
-      const read = withReading(entry, fields.n.trim());
+      const read = withReading(entry, fields.n.trim(), around.manner);
       if (read.ok) return { what: 'reading', sign: read.value };
       wrong.n = read.refusals;
       return null;

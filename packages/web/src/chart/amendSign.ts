@@ -1,5 +1,7 @@
 import { CONSCIOUSNESS_LEVELS, PAIN_WORDS, type Parsed, parseSign, type Sign } from '@evenfall/clinical';
 import type { StoredEntry } from '@evenfall/record';
+import type { Manner } from '@evenfall/words';
+import { asTyped, isMeasured, keptOf } from '../app/typedMeasure.js';
 import { refusedInMm, scoreTyped } from '../signs/typedLine.js';
 
 /** What of a sign can have been written wrongly: a number, or one of a few words. */
@@ -25,8 +27,12 @@ export function readingOf(entry: StoredEntry): Reading | null {
   return { key: NUMBER_OF[sign.of], choices: null };
 }
 
-/** The sign with another reading in its place; everything else of it stays. */
-export function withReading(entry: StoredEntry & { readonly kind: 'sign' }, typed: string): Parsed<Sign> {
+/** The sign with another reading in its place, in the unit in which it was typed; everything else of it stays. */
+export function withReading(
+  entry: StoredEntry & { readonly kind: 'sign' },
+  typed: string,
+  manner: Manner,
+): Parsed<Sign> {
   const reading = readingOf(entry);
   const { sign } = entry.content.evidence;
   // A mark on a line is charted in mm, so it is put right in mm.
@@ -35,5 +41,10 @@ export function withReading(entry: StoredEntry & { readonly kind: 'sign' }, type
     if (parsed.ok) return parsed;
     return { ok: false, refusals: parsed.refusals.map((one) => refusedInMm(one, typed, '/score')) };
   }
-  return parseSign({ ...sign, ...(reading === null ? {} : { [reading.key]: typed }) });
+  if (reading === null) return parseSign(sign);
+  const { key } = reading;
+  if (!isMeasured(key)) return parseSign({ ...sign, [key]: typed });
+  const parsed = parseSign({ ...sign, [key]: keptOf(typed, key, manner) });
+  if (parsed.ok) return parsed;
+  return { ok: false, refusals: parsed.refusals.map((one) => asTyped(one, typed, key, manner)) };
 }

@@ -37,7 +37,9 @@ export function runFacts({ evidence, value, override, note }: RunContent, words:
       ? []
       : [[words.sentence('second.markedBy'), markedByText(run, markedBy, words)] as const]),
     [words.sentence('pressure.place'), placeText(place, words)],
-    ...(place.armCm === null ? [] : [[words.sentence('pressure.armCm'), say.short(place.armCm, 1)] as const]),
+    ...(place.armCm === null
+      ? []
+      : [[words.sentence('pressure.armMeasured'), say.length(place.armCm)] as const]),
     ...(place.override === null
       ? []
       : [

@@ -3,6 +3,7 @@ import { chartGaugeLog, type GaugeLoggedContent, type InForce } from '@evenfall/
 import { useState } from 'react';
 import { useApp } from '../app/context.js';
 import { useForm } from '../app/forms.js';
+import { withPoint } from '../app/withPoint.js';
 import { Choices } from '../parts/Choices.js';
 import { Flags } from '../parts/Flags.js';
 import { logText } from './gaugeText.js';
@@ -156,7 +157,7 @@ function Points({ rows, text, set, wrong }: PointsProps) {
                 { number: row + 1 },
               )}
               value={text(`${of}${row}`)}
-              onChange={(event) => set(`${of}${row}`)(event.target.value)}
+              onChange={({ target }) => set(`${of}${row}`)(withPoint(target.value, words.say))}
             />
           ))}
           <Difference other={text(`other${row}`)} gauge={text(`gauge${row}`)} />

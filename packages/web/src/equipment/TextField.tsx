@@ -1,3 +1,5 @@
+import { useApp } from '../app/context.js';
+import { withPoint } from '../app/withPoint.js';
 import { Field } from '../parts/Field.js';
 
 type TextProps = {
@@ -12,6 +14,7 @@ type TextProps = {
 
 /** One line of text or one number, as typed. */
 export function TextField({ label, hint, value, onChange, wrong = null, isNumber = false }: TextProps) {
+  const { words } = useApp();
   return (
     <Field label={label} hint={hint} wrong={wrong}>
       {(control) => (
@@ -23,7 +26,7 @@ export function TextField({ label, hint, value, onChange, wrong = null, isNumber
           maxLength={200}
           className={isNumber ? 'short-input' : undefined}
           value={value}
-          onChange={(event) => onChange(event.target.value)}
+          onChange={({ target }) => onChange(isNumber ? withPoint(target.value, words.say) : target.value)}
         />
       )}
     </Field>

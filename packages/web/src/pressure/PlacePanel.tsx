@@ -4,6 +4,7 @@ import {
   cuffChoice,
   cuffScheme,
   DAY_OF_ROUND,
+  inUnit,
   POSTURES,
   type Posture,
   parseCuffQuestion,
@@ -19,6 +20,7 @@ import { useLocation } from 'wouter';
 import { useBook } from '../app/book.js';
 import { useApp } from '../app/context.js';
 import { useForm } from '../app/forms.js';
+import { asTyped, fieldIn, keptOf, unitOf } from '../app/typedMeasure.js';
 import { withPoint } from '../app/withPoint.js';
 import { GaugeChoice, useGaugeAtHand, useRememberGauge } from '../equipment/GaugeChoice.js';
 import { Choices } from '../parts/Choices.js';
@@ -38,11 +40,13 @@ export function PlacePanel({ round, person }: { readonly round: Round; readonly 
   const { roundRules: rules } = inForce;
   const suggested = suggestedPlace(draft.pressure, facts.round, rules);
   const was = draft.pressure.place;
+  const { manner } = words.say;
+  const armField = fieldIn('armCm', 'armCm', manner);
   const form = useForm(`place ${draft.round}`, {
     side: suggested.side,
     posture: suggested.posture,
     site: suggested.site,
-    armCm: was?.armCm === null || was === null ? '' : String(was.armCm),
+    [armField]: was?.armCm == null ? '' : String(inUnit(was.armCm, unitOf('armCm', manner))),
     cuff: was?.cuff?.id ?? '',
     by: was?.override?.by ?? '',
     why: was?.override?.reason ?? '',
@@ -68,14 +72,18 @@ export function PlacePanel({ round, person }: { readonly round: Round; readonly 
   const needsOverride =
     check.allowed === 'needs-reason' || (check.allowed === 'yes' && check.because.length > 0);
   const { scheme } = rules.cuff;
-  const armCm = withPoint(form.text('armCm').trim(), words.say);
+  const typedArm = withPoint(form.text(armField).trim(), words.say);
   const atHand = form.text('cuff') === '' || site !== 'upper-arm' ? null : form.text('cuff');
-  const question = armCm === '' ? null : parseCuffQuestion({ armCm, atHand }, rules.cuff);
+  const question =
+    typedArm === ''
+      ? null
+      : parseCuffQuestion({ armCm: keptOf(typedArm, 'armCm', manner), atHand }, rules.cuff);
   const armWrong =
     question === null || question.ok
       ? null
       : question.refusals
-          .map((one) => words.problem(one, { nameOf: () => words.sentence('pressure.armCm') }).message)
+          .map((one) => asTyped(one, typedArm, 'armCm', manner))
+          .map((one) => words.problem(one, { nameOf: () => words.sentence('pressure.armMeasured') }).message)
           .join(' ');
 
   const submit = () => {
@@ -191,6 +199,8 @@ type CuffFieldsProps = {
 
 function CuffFields({ round, form, site, armWrong, question }: CuffFieldsProps) {
   const { words } = useApp();
+  const { manner } = words.say;
+  const armField = fieldIn('armCm', 'armCm', manner);
   const { scheme } = round.inForce.roundRules.cuff;
   const right = question?.ok ? cuffChoice(question.value) : null;
   const text =
@@ -202,7 +212,7 @@ function CuffFields({ round, form, site, armWrong, question }: CuffFieldsProps) 
   return (
     <>
       <Field
-        label={words.sentence('pressure.armCm')}
+        label={words.sentence('pressure.armCm', { unit: words.sentence(`settings.${manner.length}`) })}
         hint={text ?? words.sentence('pressure.armHint')}
         wrong={armWrong}
       >
@@ -213,8 +223,8 @@ function CuffFields({ round, form, site, armWrong, question }: CuffFieldsProps) 
             inputMode="decimal"
             autoComplete="off"
             className="short-input"
-            value={form.text('armCm')}
-            onChange={(event) => form.set('armCm', event.target.value)}
+            value={form.text(armField)}
+            onChange={(event) => form.set(armField, event.target.value)}
           />
         )}
       </Field>

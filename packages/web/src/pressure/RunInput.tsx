@@ -1,4 +1,5 @@
 import { useApp } from '../app/context.js';
+import { withPoint } from '../app/withPoint.js';
 import { Field } from '../parts/Field.js';
 import type { RunField } from './pressureDraft.js';
 
@@ -26,7 +27,7 @@ export function RunInput({ field, text, wrong, onChange }: RunInputProps) {
           maxLength={isText ? 1000 : 8}
           className={isText ? undefined : 'short-input'}
           value={text}
-          onChange={(event) => onChange(event.target.value)}
+          onChange={({ target }) => onChange(isText ? target.value : withPoint(target.value, words.say))}
         />
       )}
     </Field>

@@ -8,6 +8,7 @@ import {
   type SectionName,
 } from '@evenfall/clinical';
 import { useApp } from '../app/context.js';
+import { withPoint } from '../app/withPoint.js';
 import { Field } from '../parts/Field.js';
 import {
   fieldRefused,
@@ -189,7 +190,7 @@ function RuleInput({ section, name, shape, published, now, choice, wrong, onChan
             autoComplete="off"
             className="short-input"
             value={value}
-            onChange={(event) => set(event.target.value)}
+            onChange={(event) => set(withPoint(event.target.value, words.say))}
           />
         ) : (
           <select {...control} value={value} onChange={(event) => set(event.target.value)}>

@@ -1,22 +1,16 @@
 import {
-  inUnit,
-  keptFrom,
-  numberFrom,
   type OxygenScale,
   type PainTool,
   type Parsed,
   parseSign,
-  type Quantity,
   type Refusal,
-  roundTo,
   SIGN_FIGURES,
   SIGNS,
   type Sign,
   type SignOf,
-  UNITS,
-  type Unit,
 } from '@evenfall/clinical';
 import type { Say } from '@evenfall/words';
+import { asTyped, fieldIn, isMeasured, keptOf, type Measured } from '../app/typedMeasure.js';
 import { withPoint } from '../app/withPoint.js';
 import { refusedInMm, scoreTyped } from './typedLine.js';
 
@@ -51,22 +45,9 @@ export function oxygenTarget(prescriber: string | null, ageMonths: number | null
   return { scale: isChild ? null : 1, prescriber: null };
 }
 
-/** What can be typed in another unit than the one that is kept. */
-const MEASURED = { celsius: 'temperature', kg: 'mass', cm: 'length' } as const satisfies Record<
-  string,
-  Quantity
->;
-export type Measured = keyof typeof MEASURED;
-
-/** The unit in which this device's user types it. */
-export function unitTyped(key: Measured, { manner }: Say): Unit {
-  return manner[MEASURED[key]];
-}
-
-/** The field of the form it is typed in: one for each unit, so that a number is never read in another one than it was typed in. */
-export function fieldTyped(key: Measured, say: Say): string {
-  const unit = unitTyped(key, say);
-  return unit === UNITS[MEASURED[key]][0] ? key : `${key}.${unit}`;
+/** The field of the form it is typed in, by the unit in which this device's user types it. */
+export function fieldTyped(key: Measured, { manner }: Say): string {
+  return fieldIn(key, key, manner);
 }
 
 /**
@@ -76,23 +57,13 @@ export function fieldTyped(key: Measured, say: Say): string {
 export function readTypedSign(of: SignOf, typed: TypedOf, target: OxygenTarget, say: Say): Parsed<Sign> {
   const parsed = parseSign({ of, ...INPUTS[of](typed, target, say) });
   if (parsed.ok) return parsed;
-  return { ok: false, refusals: parsed.refusals.map((one) => asTyped(one, typed, say)) };
+  return { ok: false, refusals: parsed.refusals.map((one) => inWords(one, typed, say)) };
 }
 
-function asTyped(refusal: Refusal, typed: TypedOf, say: Say): Refusal {
+function inWords(refusal: Refusal, typed: TypedOf, say: Say): Refusal {
   if (typed('way') === 'visual-analogue') return refusedInMm(refusal, numeric(typed, 'mm', say), '/mm');
   const key = refusal.field.slice(1);
-  if (!isMeasured(key) || fieldTyped(key, say) === key) return refusal;
-  const unit = unitTyped(key, say);
-  const limits = Object.entries(refusal.figures).map(([name, kept]) => [
-    name,
-    roundTo(inUnit(kept, unit), 1),
-  ]);
-  return { ...refusal, got: given(typed, fieldTyped(key, say)), figures: Object.fromEntries(limits) };
-}
-
-function isMeasured(key: string): key is Measured {
-  return Object.hasOwn(MEASURED, key);
+  return isMeasured(key) ? asTyped(refusal, given(typed, fieldTyped(key, say)), key, say.manner) : refusal;
 }
 
 type Input = Readonly<Record<string, unknown>>;
@@ -173,9 +144,7 @@ function numeric(typed: TypedOf, field: string, say: Say): string | null {
 
 /** A number in the unit that is kept; what is none stays as typed, to be refused. */
 function measured(typed: TypedOf, key: Measured, say: Say): string | number | null {
-  const text = numeric(typed, fieldTyped(key, say), say);
-  const value = numberFrom(text);
-  return value === null || fieldTyped(key, say) === key ? text : keptFrom(value, unitTyped(key, say));
+  return keptOf(numeric(typed, fieldTyped(key, say), say), key, say.manner);
 }
 
 function given(typed: TypedOf, field: string): string | null {

@@ -2,9 +2,10 @@ import type { TrendPoint, TrendRound } from '@evenfall/record';
 import { scaleLinear, scaleUtc } from 'd3-scale';
 import { type PointerEvent, type RefObject, useLayoutEffect, useRef, useState } from 'react';
 import { useApp } from '../app/context.js';
-import { type BandId, type DrawnBand, numbersOf } from './bands.js';
+import { type DrawnBand, numbersOf } from './bands.js';
 import { Mark } from './Mark.js';
 import { tickText } from './tickText.js';
+import { titleText } from './trendText.js';
 import { nearest, type Span, wallClock } from './view.js';
 
 type FigureProps = {
@@ -82,7 +83,7 @@ export function TrendFigure({ bands, rounds, span, at, label, fixedWidth, onRead
             width={width}
             x={(time) => x(time)}
             rounds={rounds}
-            title={words.sentence(`trend.${band.id satisfies BandId}`)}
+            title={titleText(band.id, words)}
           />
         ))}
         {ticks.map((tick) => (
@@ -130,9 +131,10 @@ type BandProps = {
 function Band({ band, top, width, x, rounds, title }: BandProps) {
   const { words } = useApp();
   const [low, high] = band.range;
-  const y = scaleLinear()
+  const scale = scaleLinear()
     .domain([low, high])
     .range([top + band.height, top]);
+  const y = (kept: number) => scale(band.onScale(kept));
   const steps = Array.from(
     { length: Math.round((high - low) / band.step) + 1 },
     (_, at) => low + at * band.step,
@@ -145,8 +147,8 @@ function Band({ band, top, width, x, rounds, title }: BandProps) {
       </text>
       {steps.map((step) => (
         <g key={step}>
-          <path className="trend-rule" d={`M${LEFT} ${y(step)} H${width - RIGHT}`} />
-          <text className="trend-step" x={LEFT - 7} y={y(step) + 4} textAnchor="end">
+          <path className="trend-rule" d={`M${LEFT} ${scale(step)} H${width - RIGHT}`} />
+          <text className="trend-step" x={LEFT - 7} y={scale(step) + 4} textAnchor="end">
             {words.say.short(step)}
           </text>
         </g>
@@ -159,7 +161,7 @@ function Band({ band, top, width, x, rounds, title }: BandProps) {
               key={point.entry}
               value={point.value}
               x={x(wallClock(point.at))}
-              y={(number) => y(number)}
+              y={y}
               weight={round.average === null || point.value.of !== 'pressure' ? 'plain' : 'thin'}
               isElsewhere={round.elsewhere !== null}
               isDoubtful={point.isContested || (point.value.of === 'pressure' && !point.value.isAveraged)}
@@ -169,7 +171,7 @@ function Band({ band, top, width, x, rounds, title }: BandProps) {
             <Mark
               value={{ ...AVERAGED, ...round.average }}
               x={x(wallClock(timeOfAverage(round)))}
-              y={(number) => y(number)}
+              y={y}
               weight="bold"
               isDoubtful={false}
             />

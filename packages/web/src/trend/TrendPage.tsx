@@ -99,7 +99,7 @@ function Trend({ all, person }: TrendProps) {
   if (whole === null) return <p className="soft">{words.sentence('trend.none')}</p>;
   const span = chosen ?? whole;
   const rounds = roundsIn(filtered(all, filter), span);
-  const bands = bandsOf(rounds);
+  const bands = bandsOf(rounds, words.say.manner.temperature);
   const found = rounds.findIndex(({ round }) => round === read);
   const at = found === -1 ? rounds.length - 1 : found;
   const shown = rounds[at];

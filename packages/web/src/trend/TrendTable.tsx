@@ -2,7 +2,7 @@ import { TREND_SIGNS, type TrendRound } from '@evenfall/record';
 import { Link } from 'wouter';
 import { useApp } from '../app/context.js';
 import { stampText } from '../app/times.js';
-import { averageText, elsewhereText, inChart, trendText } from './trendText.js';
+import { averageText, elsewhereText, inChart, titleText, trendText } from './trendText.js';
 
 type TableProps = { readonly rounds: readonly TrendRound[]; readonly person: string };
 
@@ -20,7 +20,7 @@ export function TrendTable({ rounds, person }: TableProps) {
             <th scope="col">{words.sentence('trend.when')}</th>
             {signs.map((sign) => (
               <th key={sign} scope="col">
-                {words.sentence(`trend.${sign}`)}
+                {titleText(sign, words)}
               </th>
             ))}
           </tr>

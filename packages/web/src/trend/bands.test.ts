@@ -48,3 +48,14 @@ test('a scale shows its least, and goes on in whole steps to whatever was measur
 test('a pressure by feel draws one number and no zero', () => {
   expect(bandsOf([round(pressure(122, null))])[0]?.range).toEqual([40, 180]);
 });
+
+test('temperatures stand on a scale in the unit of the reader', () => {
+  const warm = round({ of: 'temperature', celsius: 38 }, { of: 'temperature', celsius: 39.5 });
+  // 39.5 degC are 103.1 degF, exact (UCUM 2.1).
+  const [band] = bandsOf([warm], '[degF]');
+  expect(band?.range).toEqual([96, 104]);
+  expect(band?.onScale(38)).toBe(100.4);
+  const [kept] = bandsOf([warm]);
+  expect(kept?.range).toEqual([35.5, 39.5]);
+  expect(kept?.onScale(38)).toBe(38);
+});

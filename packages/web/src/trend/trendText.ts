@@ -1,6 +1,8 @@
+import { inUnit } from '@evenfall/clinical';
 import type { TrendElsewhere, TrendRound, TrendValue } from '@evenfall/record';
 import type { Words } from '@evenfall/words';
 import { stampText } from '../app/times.js';
+import type { BandId } from './bands.js';
 
 /** A value as the trade writes it, without its unit. */
 export function trendText(value: TrendValue, words: Words): string {
@@ -12,7 +14,7 @@ export function trendText(value: TrendValue, words: Words): string {
     case 'breaths':
       return say.rate(value.perMinute);
     case 'temperature':
-      return say.number(value.celsius, 1);
+      return say.number(inUnit(value.celsius, say.manner.temperature), 1);
     case 'oxygen-saturation':
       return say.number(value.percent);
     case 'pain':
@@ -51,4 +53,13 @@ export function elsewhereText({ by, how, until }: TrendElsewhere, words: Words):
 /** Where a round stands in the chart; what is from elsewhere stands apart there. */
 export function inChart(person: string, { round, elsewhere }: TrendRound): string {
   return `/people/${person}#${elsewhere === null ? `round-${round}` : 'elsewhere'}`;
+}
+
+/** What a scale or a column is called, with its unit. */
+export function titleText(of: BandId | TrendValue['of'], words: Words): string {
+  return of === 'temperature'
+    ? words.sentence('trend.temperature', {
+        unit: words.sentence(`settings.${words.say.manner.temperature}`),
+      })
+    : words.sentence(`trend.${of}`);
 }

@@ -6,13 +6,13 @@ import type { Detail } from './detail.js';
  */
 export const cuffDetails = {
   'cuff-too-small': (f, say) =>
-    `The cuff at hand is too small for an arm of ${say.short(f.value('armCm'))} cm, so readings come out too high: fetch a larger one, or chart which cuff was used. Nothing is taken off.`,
+    `The cuff at hand is too small for an arm of ${say.length(f.value('armCm'))}, so readings come out too high: fetch a larger one, or chart which cuff was used. Nothing is taken off.`,
   'cuff-too-large': (f, say) =>
-    `The cuff at hand is too large for an arm of ${say.short(f.value('armCm'))} cm, so readings come out too low: fetch a smaller one, or chart which cuff was used. Nothing is added.`,
+    `The cuff at hand is too large for an arm of ${say.length(f.value('armCm'))}, so readings come out too low: fetch a smaller one, or chart which cuff was used. Nothing is added.`,
   'arm-below-scheme': (f, say) =>
-    `These cuffs begin with a larger arm than ${say.short(f.value('armCm'))} cm: take a child’s cuff, by your local protocol.`,
+    `These cuffs begin with a larger arm than ${say.length(f.value('armCm'))}: take a child’s cuff, by your local protocol.`,
   'arm-above-scheme': (f, say) =>
-    `These cuffs end before an arm of ${say.short(f.value('armCm'))} cm: take a thigh or cone-shaped cuff or another site, by your local protocol, and chart it.`,
+    `These cuffs end before an arm of ${say.length(f.value('armCm'))}: take a thigh or cone-shaped cuff or another site, by your local protocol, and chart it.`,
   'not-compared': () =>
     'No trial compared these two cuffs, so there is only the span of many studies and no single number to expect.',
   'other-site': () =>

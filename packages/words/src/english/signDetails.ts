@@ -51,7 +51,7 @@ export const signDetails = {
     `${say.length(f.value('cm'))} is unusual: check the number, the point and the unit, then measure again.`,
   'height-not-measured': () => 'This height was not measured: measure when you can.',
   'length-lying': (f, say) =>
-    `Measured lying from two years on: a length comes out about ${say.short(f.value('longerCm'))} cm longer than the standing height, so do not compare the two. ${CONFIRM}`,
+    `Measured lying from two years on: a length comes out about ${say.length(f.value('longerCm'))} longer than the standing height, so do not compare the two. ${CONFIRM}`,
   'height-standing-young': (f, say) =>
     `Under ${say.limit(f.value('underMonths'))} months (here ${say.beside(f.value('ageMonths'), f.value('underMonths'))}) the length is measured lying: measure again lying. ${CONFIRM}`,
 } as const satisfies Record<string, Detail>;

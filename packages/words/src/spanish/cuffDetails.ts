@@ -4,13 +4,13 @@ import type { Reworded } from '../reworded.js';
 /** As in `english/cuffDetails`. */
 export const cuffDetails: Reworded<typeof english> = {
   'cuff-too-small': (f, say) =>
-    `El manguito a mano es demasiado pequeño para un brazo de ${say.short(f.value('armCm'))} cm, así que las lecturas salen demasiado altas: busque uno mayor, o registre qué manguito se usó. No se resta nada.`,
+    `El manguito a mano es demasiado pequeño para un brazo de ${say.length(f.value('armCm'))}, así que las lecturas salen demasiado altas: busque uno mayor, o registre qué manguito se usó. No se resta nada.`,
   'cuff-too-large': (f, say) =>
-    `El manguito a mano es demasiado grande para un brazo de ${say.short(f.value('armCm'))} cm, así que las lecturas salen demasiado bajas: busque uno menor, o registre qué manguito se usó. No se suma nada.`,
+    `El manguito a mano es demasiado grande para un brazo de ${say.length(f.value('armCm'))}, así que las lecturas salen demasiado bajas: busque uno menor, o registre qué manguito se usó. No se suma nada.`,
   'arm-below-scheme': (f, say) =>
-    `Estos manguitos empiezan en un brazo mayor de ${say.short(f.value('armCm'))} cm: tome un manguito infantil, según su protocolo local.`,
+    `Estos manguitos empiezan en un brazo mayor de ${say.length(f.value('armCm'))}: tome un manguito infantil, según su protocolo local.`,
   'arm-above-scheme': (f, say) =>
-    `Estos manguitos acaban antes de un brazo de ${say.short(f.value('armCm'))} cm: tome un manguito de muslo o cónico, u otro sitio, según su protocolo local, y regístrelo.`,
+    `Estos manguitos acaban antes de un brazo de ${say.length(f.value('armCm'))}: tome un manguito de muslo o cónico, u otro sitio, según su protocolo local, y regístrelo.`,
   'not-compared': () =>
     'Ningún ensayo comparó estos dos manguitos, así que solo hay el intervalo de muchos estudios y ningún número único que esperar.',
   'other-site': () =>

@@ -50,7 +50,7 @@ export const signDetails: Reworded<typeof english> = {
     `${say.length(f.value('cm'))} es inusual: compruebe el número, el decimal y la unidad, y mida de nuevo.`,
   'height-not-measured': () => 'Esta talla no se midió: mídala cuando pueda.',
   'length-lying': (f, say) =>
-    `Medida en decúbito desde los dos años: una longitud sale unos ${say.short(f.value('longerCm'))} cm mayor que la talla de pie, así que no compare las dos. ${CONFIRM}`,
+    `Medida en decúbito desde los dos años: una longitud sale unos ${say.length(f.value('longerCm'))} mayor que la talla de pie, así que no compare las dos. ${CONFIRM}`,
   'height-standing-young': (f, say) =>
     `Antes de los ${say.limit(f.value('underMonths'))} meses (aquí ${say.beside(f.value('ageMonths'), f.value('underMonths'))}) la longitud se mide en decúbito: mida de nuevo en decúbito. ${CONFIRM}`,
 };

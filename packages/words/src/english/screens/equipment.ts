@@ -69,17 +69,17 @@ export const equipment = {
   pieces: 'How many',
   piecesWrong: 'Give a whole number from 1 to 999.',
   bladder: (f: { width: number; length: number }, say: Say) =>
-    `bladder ${say.short(f.width, 1)} × ${say.short(f.length, 1)} cm`,
+    `bladder ${say.lengthNumber(f.width)} × ${say.length(f.length)}`,
   bladderMeasured: 'as measured',
   bladderWidth: 'Bladder width, cm',
   bladderLength: 'Bladder length, cm',
   bladderHint: 'Only where a tape says otherwise than the scheme; leave both blank else.',
   bladderWrong: 'Give width and length in cm, such as 13 and 30, or leave both blank.',
-  arms: (f: { largest: number }, say: Say) => `arms to ${say.short(f.largest)} cm`,
+  arms: (f: { largest: number }, say: Say) => `arms to ${say.length(f.largest)}`,
   armsBetween: (f: { smallest: number; largest: number }, say: Say) =>
-    `arms ${say.short(f.smallest)} to ${say.short(f.largest)} cm`,
+    `arms ${say.lengthNumber(f.smallest)} to ${say.length(f.largest)}`,
   armsAbove: (f: { smallest: number; largest: number }, say: Say) =>
-    `arms above ${say.short(f.smallest)} to ${say.short(f.largest)} cm`,
+    `arms above ${say.lengthNumber(f.smallest)} to ${say.length(f.largest)}`,
   cuffIs: (f: { pieces: number; text: string }, say: Say) => `${say.short(f.pieces)} × ${f.text}`,
   keepCuff: 'Keep these cuffs',
   kept: 'Kept.',

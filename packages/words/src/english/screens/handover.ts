@@ -52,10 +52,10 @@ export const handover = {
   pressureIs: (f: { systolic: number; diastolic: number | null }, say: Say) =>
     `${say.short(f.systolic)}/${f.diastolic === null ? '–' : say.short(f.diastolic)} mmHg`,
   rateIs: (f: { perMinute: number }, say: Say) => `${say.short(f.perMinute)} /min`,
-  celsiusIs: (f: { celsius: number }, say: Say) => `${say.number(f.celsius, 1)} °C`,
+  celsiusIs: (f: { celsius: number }, say: Say) => say.temperature(f.celsius),
   percentIs: (f: { percent: number }, say: Say) => `${say.short(f.percent)} %`,
-  kgIs: (f: { kg: number }, say: Say) => `${say.short(f.kg, 2)} kg`,
-  cmIs: (f: { cm: number }, say: Say) => `${say.short(f.cm)} cm`,
+  kgIs: (f: { kg: number }, say: Say) => say.mass(f.kg),
+  cmIs: (f: { cm: number }, say: Say) => say.length(f.cm),
   saidBy: (f: Text) => `Said by ${f.text}`,
   saidByNobody: 'Nobody is named',
   sentAs: (f: Text) => `sent as ${f.text}`,

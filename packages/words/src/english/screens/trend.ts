@@ -14,7 +14,7 @@ export const trend = {
   circulation: 'Pressure (mmHg) and pulse (a minute)',
   breaths: 'Breaths a minute',
   'oxygen-saturation': 'Oxygen saturation (%)',
-  temperature: 'Temperature (°C)',
+  temperature: (f: { unit: string }) => `Temperature (${f.unit})`,
   pain: 'Pain (0 to 10)',
   key: 'How it is drawn',
   keySystolic: 'systolic',

@@ -51,10 +51,10 @@ export const handover: Reworded<typeof english> = {
   pressureIs: (f, say) =>
     `${say.short(f.systolic)}/${f.diastolic === null ? '–' : say.short(f.diastolic)} mmHg`,
   rateIs: (f, say) => `${say.short(f.perMinute)} /min`,
-  celsiusIs: (f, say) => `${say.number(f.celsius, 1)} °C`,
+  celsiusIs: (f, say) => say.temperature(f.celsius),
   percentIs: (f, say) => `${say.short(f.percent)} %`,
-  kgIs: (f, say) => `${say.short(f.kg, 2)} kg`,
-  cmIs: (f, say) => `${say.short(f.cm)} cm`,
+  kgIs: (f, say) => say.mass(f.kg),
+  cmIs: (f, say) => say.length(f.cm),
   saidBy: (f) => `Lo dice ${f.text}`,
   saidByNobody: 'No se nombra a nadie',
   sentAs: (f) => `enviado como ${f.text}`,

@@ -13,7 +13,7 @@ export const trend: Reworded<typeof english> = {
   circulation: 'Presión (mmHg) y pulso (por minuto)',
   breaths: 'Respiraciones por minuto',
   'oxygen-saturation': 'Saturación de oxígeno (%)',
-  temperature: 'Temperatura (°C)',
+  temperature: (f) => `Temperatura (${f.unit})`,
   pain: 'Dolor (de 0 a 10)',
   key: 'Cómo se dibuja',
   keySystolic: 'sistólica',

@@ -48,7 +48,10 @@ export function controlRoutes(app: OpenAPIHono, world: World): void {
     const brought = await bringFile(world, text, asked.data);
     if (!brought.ok) return problemAnswer(c, 422, brought.refusals);
     const { ofRecord: _, ...value } = brought.value;
-    return c.json({ ...value, refused: problemsOfFile(text, value) });
+    const refused = problemsOfFile(text, value).map(
+      ({ rule: _rule, figures: _figures, choices: _choices, ...problem }) => problem,
+    );
+    return c.json({ ...value, refused });
   });
 
   app.get('/control/check', async (c) => c.json(await checkRecord(world.db, world.site().id)));

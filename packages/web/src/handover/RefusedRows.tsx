@@ -1,7 +1,7 @@
 import type { Problem } from '@evenfall/api';
 import { useApp } from '../app/context.js';
 
-/** What was refused of a file: where it stands, what was expected there and what came. The server says it in English. */
+/** What was refused of a file: where it stands, what was expected there and what came. */
 export function RefusedRows({ problems }: { readonly problems: readonly Problem[] }) {
   const { words } = useApp();
   if (problems.length === 0) return null;
@@ -18,18 +18,22 @@ export function RefusedRows({ problems }: { readonly problems: readonly Problem[
           </tr>
         </thead>
         <tbody>
-          {problems.map(({ line, column, field, expected, got, message }, at) => (
-            // biome-ignore lint/suspicious/noArrayIndexKey: the list of one answer never changes
-            <tr key={at}>
-              {isTable ? <th scope="row">{line === null ? '' : words.say.short(line)}</th> : null}
-              <td>
-                {field ?? ''}
-                {column === null ? '' : ` (${words.say.short(column)})`}
-              </td>
-              <td lang="en">{expected ?? message}</td>
-              <td>{got ?? words.sentence('bring.nothingCame')}</td>
-            </tr>
-          ))}
+          {problems.map((problem, at) => {
+            const { line, column, field, got } = problem;
+            const { expected, message } = words.sentProblem(problem);
+            return (
+              // biome-ignore lint/suspicious/noArrayIndexKey: the list of one answer never changes
+              <tr key={at}>
+                {isTable ? <th scope="row">{line === null ? '' : words.say.short(line)}</th> : null}
+                <td>
+                  {field ?? ''}
+                  {column === null ? '' : ` (${words.say.short(column)})`}
+                </td>
+                <td>{expected ?? message}</td>
+                <td>{got ?? words.sentence('bring.nothingCame')}</td>
+              </tr>
+            );
+          })}
         </tbody>
       </table>
     </div>

@@ -33,7 +33,7 @@ test('a round in Spanish with degrees Fahrenheit, chosen on the device; the reco
   });
 
   await test.step('a temperature typed with a decimal comma, refused and then kept in °F', async () => {
-    await page.getByRole('link', { name: 'A la lista de personas' }).click();
+    await page.getByRole('link', { name: 'Personas', exact: true }).click();
     await page.getByRole('link', { name: /Tomas Varga/ }).click();
     await page.getByRole('button', { name: 'Tomar una ronda' }).or(page.getByRole('link', { name: 'Tomar una ronda' })).click(); // biome-ignore format: one thought
     await page.getByRole('button', { name: 'Coinciden, y está de acuerdo' }).click();

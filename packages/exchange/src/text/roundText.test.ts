@@ -166,7 +166,7 @@ describe('how a round began and the rest before the pressure', () => {
   test('a rest that was not waited for says why; where nobody said, nothing is said', () => {
     const skipped = { seconds: 61, neededSeconds: 300, skipped: { reason: 'urgent', text: null } } as const;
     expect(text('{rest}', [pulse, signing(9, [pulse], { rest: skipped })])).toBe(
-      'Rest not waited for after 61 seconds of 5 minutes: it is urgent.',
+      'Rest not waited for after 1 minute and 1 second of 5 minutes: it is urgent.',
     );
     expect(text('{pulse}[; {begun}][; {rest}]', [pulse, signing(9, [pulse])])).toBe('76');
   });

@@ -1,5 +1,8 @@
 import { defineConfig } from 'vitest/config';
 
+/** A loaded machine is slow and not wrong; ms. */
+const PATIENCE = { testTimeout: 30_000, hookTimeout: 60_000 };
+
 /** Packages whose tests share nothing that lasts: no process, no file, no socket. They may share a worker. */
 const PURE = ['clinical', 'record', 'words', 'exchange'].map((name) => `packages/${name}/src/**/*.test.ts`);
 
@@ -13,11 +16,19 @@ export default defineConfig({
     projects: [
       {
         ...sources,
-        test: { name: 'pure', include: PURE, environment: 'node', pool: 'threads', isolate: false },
+        test: {
+          ...PATIENCE,
+          name: 'pure',
+          include: PURE,
+          environment: 'node',
+          pool: 'threads',
+          isolate: false,
+        },
       },
       {
         ...sources,
         test: {
+          ...PATIENCE,
           name: 'with processes',
           include: ['packages/*/src/**/*.test.{ts,tsx}', 'tools/**/*.test.mjs'],
           exclude: [...PURE, '**/node_modules/**'],

@@ -209,6 +209,8 @@ export function signing(
     note?: string;
     begun?: RoundContent['begun'];
     rest?: RoundContent['rest'];
+    /** Signs that were not done, beside those of the values. */
+    notDone?: RoundContent['signs'];
   } = {},
 ): Made {
   const {
@@ -217,6 +219,7 @@ export function signing(
     note = null,
     begun = null,
     rest = null,
+    notDone = [],
     ...frame
   } = more;
   const bySign = new Map<string, string[]>();
@@ -224,7 +227,8 @@ export function signing(
     const of = signNamed(entry);
     bySign.set(of, [...(bySign.get(of) ?? []), entry.id]);
   }
-  const signs = [...bySign].map(([of, entries]) => ({ sign: of, entries })) as RoundContent['signs'];
+  const done = [...bySign].map(([of, entries]) => ({ sign: of, entries })) as RoundContent['signs'];
+  const signs = [...done, ...notDone];
   const evidence = {
     exceptions: null,
     features: null,

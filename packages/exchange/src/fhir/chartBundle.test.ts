@@ -119,6 +119,42 @@ test('a pressure that was felt has no diastolic and says so, with the code of pa
   ]);
 });
 
+// Interoperability handbook 7: a person who refused is `asked-declined`; a pressure has both components, each with the reason.
+test('what was not done is a measurement without a value that says why, and the panel names it', () => {
+  const reading = run(1, heard(148, 92));
+  const declined = { reason: 'declined', text: null } as const;
+  const late = { reason: 'away', text: 'ward round' } as const;
+  const signs = ['pulse', 'breaths', 'temperature', 'oxygen-saturation', 'weight', 'height'] as const;
+  const notDone = signs.map((sign, at) => ({ sign, notDone: at === 0 ? declined : late }));
+  const all = observations([reading, signing(2, [reading], { notDone })]);
+  const absent = all.filter((one) => one.dataAbsentReason !== undefined);
+  expect(absent.map((one) => one.dataAbsentReason?.coding?.[0]?.code)).toEqual([
+    'asked-declined',
+    ...Array(5).fill('not-performed'),
+  ]);
+  expect(absent.map((one) => one.code.coding?.[0]?.code)).toEqual([
+    '8867-4',
+    '9279-1',
+    '8310-5',
+    '2708-6',
+    '29463-7',
+    '8302-2',
+  ]);
+  expect(absent[1]?.note?.[0]?.text).toContain('ward round');
+  expect(new Set(all.map(({ id }) => id)).size).toBe(all.length);
+  const panel = all.find(({ hasMember }) => hasMember !== undefined);
+  expect(panel?.hasMember).toHaveLength(7);
+  // Nothing but a pressure that was declined: still a round that says so.
+  const [pressure, whole] = [1, 2].map((at) =>
+    observations([signing(2, [], { notDone: [{ sign: 'pressure', notDone: declined }] })]).at(-at),
+  );
+  expect(whole?.hasMember).toHaveLength(1);
+  expect(pressure?.component?.map((one) => one.dataAbsentReason?.coding?.[0]?.code)).toEqual([
+    'asked-declined',
+    'asked-declined',
+  ]);
+});
+
 // Interoperability handbook 7: sounds to zero, 0 is a value.
 test('sounds down to zero keep the zero as a value and say the muffling', () => {
   const moments = [

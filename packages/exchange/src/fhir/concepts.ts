@@ -31,7 +31,7 @@ export const category = (code: 'vital-signs' | 'exam'): CodeableConcept =>
   concept({ system: SYSTEMS.category, code });
 
 /** Why there is no value. Source: interoperability handbook 7. */
-export type AbsentReason = 'not-performed' | 'asked-declined' | 'error' | 'unknown';
+export type AbsentReason = 'not-performed' | 'asked-declined';
 export const absent = (code: AbsentReason): CodeableConcept => concept({ system: SYSTEMS.absent, code });
 
 /** A word with its SNOMED CT code where the handbook has read one and the place may use them. */

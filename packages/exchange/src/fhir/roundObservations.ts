@@ -4,6 +4,7 @@ import { beginningText, restText, type Words } from '@evenfall/words';
 import type { Observation } from 'fhir/r4.js';
 import { category, concept, LOINC } from './concepts.js';
 import { judgedOf } from './interpretation.js';
+import { notDoneObservations } from './notDoneObservations.js';
 import { component } from './pressureParticulars.js';
 import { besideId, reference, urn } from './references.js';
 import { profileUrl, SYSTEMS } from './systems.js';
@@ -12,7 +13,8 @@ import { fhirTime } from './times.js';
 type Signing = NonNullable<ReturnType<typeof signingOf>>;
 
 /**
- * What a signed round is beside its values: the panel that names them, and the mean of its pressures where it has one.
+ * What a signed round is beside its values: the panel that names them, the mean of its pressures where it has one, and
+ * what was not done, with why.
  *
  * @param written ids of the Observations made of its values
  */
@@ -22,10 +24,12 @@ export function roundObservations(
   words: Words,
 ): readonly Observation[] {
   const signing = signingOf(round);
-  if (signing === null || written.length === 0) return [];
+  if (signing === null) return [];
   const mean = meanPressure(round, signing, words);
-  const members = [...written, ...(mean === null ? [] : [mean.id as string])];
-  return [panel(round, signing, members, words), ...(mean === null ? [] : [mean])];
+  const notDone = notDoneObservations(round, signing, words, (id) => common(round, signing, id));
+  const made = [...(mean === null ? [] : [mean]), ...notDone];
+  const members = [...written, ...made.map(({ id }) => id as string)];
+  return members.length === 0 ? [] : [panel(round, signing, members, words), ...made];
 }
 
 function panel(round: ChartRound, signing: Signing, members: readonly string[], words: Words): Observation {

@@ -16,7 +16,7 @@ export const equipment: Reworded<typeof english> = {
   noRoom: 'Sin sala indicada',
   gone: 'Ya no están aquí',
 
-  good: (f) => `En orden; siguiente: ${f.due}, antes del ${f.day}`,
+  good: (f) => `En orden; siguiente: ${f.due}, hasta el ${f.day}`,
   due: (f) => `Toca comprobar: ${f.text}`,
   failed: (f) => `Fuera de uso: falló ${f.text}`,
   checkGood: (f) => `bien el ${f.last}, vale hasta el ${f.due}`,

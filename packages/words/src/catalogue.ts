@@ -23,9 +23,15 @@ type TextAt<Key extends SentenceKey> = Key extends `${infer Section}.${infer Nam
     : never
   : never;
 
-/** The figures a text needs: none, or one object of numbers with units in the keys. */
-export type FiguresAt<Key extends SentenceKey> =
-  TextAt<Key> extends (figures: infer Figures, say: Say) => string ? [figures: Figures] : [];
+/** The texts among those of some keys that are made of figures. */
+type MadeAt<Key extends SentenceKey> = Extract<TextAt<Key>, (...given: never[]) => string>;
+
+/** The figures a text needs: none, or one object of numbers with units in the keys. Of several keys those of any. */
+export type FiguresAt<Key extends SentenceKey> = [MadeAt<Key>] extends [never]
+  ? []
+  : MadeAt<Key> extends (figures: infer Figures, say: Say) => string
+    ? [figures: Figures]
+    : [];
 
 /** The keys whose text needs no figures, as in a table of options. */
 export type PlainKey = { [Key in SentenceKey]: TextAt<Key> extends string ? Key : never }[SentenceKey];

@@ -25,7 +25,7 @@ import { notDoneText } from '../round/NotDoneForm.js';
 import { resultLines } from '../round/ResultPanels.js';
 import { bandsOf } from '../trend/bands.js';
 import { TrendFigure } from '../trend/TrendFigure.js';
-import { averageText } from '../trend/trendText.js';
+import { averageText, titleText } from '../trend/trendText.js';
 import { wholeSpan } from '../trend/view.js';
 import { contentOfEntry } from './contentOfEntry.js';
 import { PrintedFoot } from './PrintedEnds.js';
@@ -75,7 +75,7 @@ export function PrintedChart({ person, entries, chart, agents, head }: PrintedPr
             <th scope="col">{words.sentence('chart.printedWhen')}</th>
             {signs.map((sign) => (
               <th key={sign} scope="col">
-                {words.sentence(`trend.${sign}`)}
+                {titleText(sign, words)}
               </th>
             ))}
             <th scope="col">{words.sentence('chart.printedElse')}</th>

@@ -26,7 +26,8 @@ export function useKeptFocus(page: RefObject<HTMLElement | null>): void {
       if (!part.hasAttribute('tabindex')) part.tabIndex = -1;
       part.focus({ preventScroll: true });
     };
-    const watch = new MutationObserver(look);
+    // What replaces it may take the focus itself, in an effect of its own: that comes first.
+    const watch = new MutationObserver(() => queueMicrotask(look));
     whole.addEventListener('focusin', onFocus);
     watch.observe(whole, { childList: true, subtree: true });
     return () => {

@@ -36,7 +36,7 @@ export function notDoneObservations(
   return signing.content.signs.flatMap((one, at) => {
     if (!('notDone' in one) || !(one.sign in CODED)) return [];
     const [profile, codes] = CODED[one.sign as keyof typeof CODED];
-    const id = idBeside(signing.id, at);
+    const id = notDoneId(signing.id, at);
     const dataAbsentReason = absent(one.notDone.reason === 'declined' ? 'asked-declined' : 'not-performed');
     return {
       resourceType: 'Observation' as const,
@@ -64,8 +64,11 @@ function reasonOf({ notDone: { reason, text } }: NotDone, words: Words): string 
   return reason === 'other' ? text : `${said}; ${text}`;
 }
 
-/** An id for each place of the round: that beside the signing, the digits after its version told apart by the place. */
-function idBeside(id: string, at: number): string {
+/**
+ * The id of what a round says of a sign that was not done: that beside the signing, the digits after its version told
+ * apart by the sign's place among the signs of the round.
+ */
+export function notDoneId(id: string, at: number): string {
   const beside = besideId(id);
   const digits = Number.parseInt(beside.slice(PLACE_AT, PLACE_END), 16) ^ (at + 1);
   return `${beside.slice(0, PLACE_AT)}${digits.toString(16).padStart(3, '0')}${beside.slice(PLACE_END)}`;

@@ -342,6 +342,20 @@ describe('foreign extras', () => {
     expect(read(panel)).toMatchObject({ reported: [], refused: [], passedOver: { Observation: 1 } });
   });
 
+  // Interoperability handbook 7: asked-declined is no value, and nothing that could not be read.
+  test('a measurement that says why it has no value is passed over', () => {
+    const declined = {
+      coding: [
+        { system: 'http://terminology.hl7.org/CodeSystem/data-absent-reason', code: 'asked-declined' },
+      ],
+    };
+    const pulse = bent(sketches.pulse, { valueQuantity: undefined, dataAbsentReason: declined });
+    const none = sketches.heard.component?.map(({ code }) => ({ code, dataAbsentReason: declined }));
+    const found = read(sketches.breaths, pulse, bent(sketches.heard, { component: none }));
+    expect(found).toMatchObject({ refused: [], passedOver: { Observation: 2 } });
+    expect(found.reported).toHaveLength(1);
+  });
+
   test('an Observation by a patient, by display alone, or by nobody who is named', () => {
     const by = (performer: unknown) => one(bent(sketches.pulse, { performer }))?.by;
     expect(by([{ reference: PATIENT_URL }])).toBe('Ottilie Marsh (invented)');

@@ -1,6 +1,7 @@
 import { type Parsed, type Refusal, refusal } from '@evenfall/clinical';
 import type { Agent, Identity } from '@evenfall/record';
 import type { Reported } from '../../reading/reported.js';
+import { notDoneId } from '../notDoneObservations.js';
 import { besideId } from '../references.js';
 import { OUR_SYSTEMS, SYSTEMS } from '../systems.js';
 import { asObject, codesIn, isObject, type Json, listIn, objectIn, textIn } from './json.js';
@@ -51,7 +52,7 @@ export function readBundle(input: unknown): Parsed<ReadBundle> {
     ({ resource }) => resource.resourceType === 'Observation' && !isCovered(resource, covered),
   );
   const patients = of(placed, 'Patient');
-  const valued = others.filter(({ resource }) => !isPanel(resource));
+  const valued = others.filter(({ resource }) => !isPanel(resource) && !isAbsent(resource));
   const { subject, read: ofOne } = ofOneSubject(valued, patients, refused);
   const reported: Reported[] = [];
   for (const { resource, at } of ofOne) {
@@ -109,7 +110,9 @@ function coveredBy(own: readonly OwnEntry[]): ReadonlySet<string> {
     own.flatMap(({ frame }) => {
       const round = textIn(frame, 'round');
       const id = textIn(frame, 'id');
-      return [...(id === null ? [] : [id]), ...(round === null ? [] : [besideId(round)])];
+      const signs = listIn(objectIn(frame, 'content') ?? {}, 'signs');
+      const notDone = id === null ? [] : signs.map((_, at) => notDoneId(id, at));
+      return [...(id === null ? [] : [id]), ...(round === null ? [] : [besideId(round)]), ...notDone];
     }),
   );
 }
@@ -197,11 +200,25 @@ function isTestData(resource: Json): boolean {
   return labels.some(({ code }) => code === 'HTEST');
 }
 
+/** Whether a measurement says that there is no value, itself or in every component, and why. */
+function isAbsent(resource: Json): boolean {
+  const components = listIn(resource, 'component').map(asObject);
+  const parts = components.length === 0 ? [resource] : components;
+  return parts.every(
+    (part) =>
+      part.dataAbsentReason !== undefined && !Object.keys(part).some((key) => key.startsWith('value')),
+  );
+}
+
 function passedOver(placed: readonly Placed[], covered: ReadonlySet<string>): Record<string, number> {
   const counted: Record<string, number> = {};
   for (const { resource } of placed) {
     const type = String(resource.resourceType);
-    if (type === 'Observation' && !(isPanel(resource) && !isCovered(resource, covered))) continue;
+    if (
+      type === 'Observation' &&
+      (isCovered(resource, covered) || !(isPanel(resource) || isAbsent(resource)))
+    )
+      continue;
     if (type === 'Provenance' && isOwn(resource)) continue;
     if (type === 'Basic' && isOwn(resource)) continue;
     if (type === 'Device' && isCovered(resource, covered)) continue;

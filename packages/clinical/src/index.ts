@@ -180,6 +180,60 @@ export { gaugeStanding } from './equipment/gaugeStanding.js';
 export { parseGaugeLog } from './equipment/parseGaugeLog.js';
 export type { EquipmentRules } from './equipment/rules.js';
 export { COMPARISONS, FIGURES, TABLES } from './figures.js';
+export type {
+  AmbulatoryCircumstances,
+  AmbulatoryFlagCode,
+  AmbulatoryPattern,
+  AmbulatoryReasonCode,
+  AmbulatoryResult,
+  EditCode,
+  Edited,
+  Load,
+  PeriodResult,
+  PressurePair,
+} from './outOfOffice/ambulatoryResult.js';
+export { AMBULATORY_RULE, ambulatoryResult } from './outOfOffice/ambulatoryResult.js';
+export type { AmbulatoryRules, Period, WholeMean } from './outOfOffice/ambulatoryRules.js';
+export { DEFAULT_AMBULATORY_RULES, PERIODS, WHOLE_MEANS } from './outOfOffice/ambulatoryRules.js';
+export type { ArtefactCode, EditingRule } from './outOfOffice/artefacts.js';
+export { artefactOf, EDITING_RULES } from './outOfOffice/artefacts.js';
+export type { ClockRange } from './outOfOffice/clock.js';
+export { OUT_OF_OFFICE_COMPARISONS } from './outOfOffice/comparisons.js';
+export type { Cosinor, Harmonic } from './outOfOffice/cosinor.js';
+export { cosinor } from './outOfOffice/cosinor.js';
+export type { DipClass } from './outOfOffice/dipping.js';
+export { DIP_CLASSES } from './outOfOffice/dipping.js';
+export { OUT_OF_OFFICE_FIGURES } from './outOfOffice/figures.js';
+export { dayPartOf, homeDayOf, sittingsOf } from './outOfOffice/homeDays.js';
+export type {
+  ByMeasure,
+  DropCode,
+  Dropped,
+  HomeCircumstances,
+  HomeFlagCode,
+  HomeReasonCode,
+  HomeResult,
+} from './outOfOffice/homeResult.js';
+export { HOME_RULE, homeResult, NOTHING_BY_HAND } from './outOfOffice/homeResult.js';
+export type { HomeRules } from './outOfOffice/homeRules.js';
+export { DEFAULT_HOME_RULES, HOME_JUDGED, SITTING_USES } from './outOfOffice/homeRules.js';
+export type { HomeSchemeId } from './outOfOffice/homeSchemes.js';
+export { HOME_SCHEME_IDS, homeScheme } from './outOfOffice/homeSchemes.js';
+export type { Hour } from './outOfOffice/hourly.js';
+export { hourlyMeans } from './outOfOffice/hourly.js';
+export type { MeanAndSd, VariabilityGroup } from './outOfOffice/indexToMean.js';
+export { variabilityGroup, variabilityIndependentOfMean } from './outOfOffice/indexToMean.js';
+export type { DayNight, DayNightBy, PeriodOf } from './outOfOffice/periods.js';
+export { periodOf, sleepOf } from './outOfOffice/periods.js';
+export type { Held, Phenotype, PhenotypeResult, WhiteCoatEffect } from './outOfOffice/phenotype.js';
+export {
+  phenotypeOf,
+  TREATED_PHENOTYPES,
+  UNTREATED_PHENOTYPES,
+  whiteCoatEffect,
+} from './outOfOffice/phenotype.js';
+export type { DayPart, Measure, SeriesReading, SeriesSite } from './outOfOffice/seriesReading.js';
+export { DAY_PARTS, inTimeOrder, MEASURES } from './outOfOffice/seriesReading.js';
 export { canonicalJson } from './protocol/canonicalJson.js';
 export type { FieldChange, PresetChange, ProtocolDiff } from './protocol/diff.js';
 export { protocolDiff } from './protocol/diff.js';
@@ -201,12 +255,14 @@ export { protocolVersion } from './protocol/protocolVersion.js';
 export {
   actNowOrigins,
   actNowRules,
+  ambulatoryRules,
   armsRules,
   categoryRules,
   countRules,
   cuffRules,
   equipmentFields,
   equipmentRules,
+  homeRules,
   planRules,
   readingsRules,
   recheckRules,
@@ -378,3 +434,9 @@ export { tapsEnough } from './taps/tapsEnough.js';
 export { UNIT_FIGURES } from './unit/figures.js';
 export type { Quantity, Unit } from './unit/unit.js';
 export { inUnit, keptFrom, UNITS } from './unit/unit.js';
+export type { OwnSds } from './usual/components.js';
+export { ownSds } from './usual/components.js';
+export { USUAL_FIGURES } from './usual/figures.js';
+export type { Belief } from './usual/normalNormal.js';
+export type { MoreDays, UsualQuestion, UsualResult, UsualScale } from './usual/usualResult.js';
+export { HOME_OFFSET, USUAL_RULE, usualResult } from './usual/usualResult.js';

@@ -66,7 +66,20 @@ const KNOWN: Readonly<Record<string, { readonly numbers: readonly string[]; read
     numbers: ['4', '100', '400', '28', '29', '6', '9', '11', '30', '31', '12'],
     reason: 'the calendar',
   },
-  'protocol/protocol.ts': { numbers: ['5'], reason: 'the number of a schema' },
+  'outOfOffice/ambulatoryResult.ts': {
+    numbers: ['3', '100'],
+    reason: 'a third of the pulse pressure; percent',
+  },
+  'outOfOffice/clock.ts': { numbers: ['3_600_000', '60_000', '1440', '24'], reason: 'the calendar' },
+  'outOfOffice/cosinor.ts': {
+    numbers: ['360', '1e-12'],
+    reason: 'degrees of a turn; what rounding leaves of a zero',
+  },
+  'outOfOffice/dipping.ts': { numbers: ['100'], reason: 'percent' },
+  'outOfOffice/load.ts': { numbers: ['100'], reason: 'percent' },
+  'outOfOffice/variability.ts': { numbers: ['100'], reason: 'percent' },
+  'usual/prior.ts': { numbers: ['100'], reason: 'percent' },
+  'protocol/protocol.ts': { numbers: ['6'], reason: 'the number of a schema' },
   'statistics/longRunMean.ts': {
     numbers: [
       ...['80', '0.4', '0.65', '0.8', '0.9', '0.96', '0.68', '0.032', '0.048', '0.064', '0.088'],

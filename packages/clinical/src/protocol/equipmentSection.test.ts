@@ -59,8 +59,8 @@ test.each<[string, unknown, string[]]>([
 
 test('a protocol of schema 4 is read without it, keeps its version and takes the figures', () => {
   const { presets, sections, ...now } = preset();
-  const { equipment: _preset, ...oldPresets } = presets;
-  const { equipment: _section, ...oldSections } = sections;
+  const { equipment: _preset, home: _home, ambulatory: _day, ...oldPresets } = presets;
+  const { equipment, home: _homeFields, ambulatory: _dayFields, ...oldSections } = sections;
   const kept = { ...now, schema: 4, presets: oldPresets, sections: oldSections };
   const parsed = parseProtocol(JSON.parse(JSON.stringify(kept)));
   if (!parsed.ok) throw new Error(JSON.stringify(parsed.refusals));
@@ -68,7 +68,7 @@ test('a protocol of schema 4 is read without it, keeps its version and takes the
   const hash = createHash('sha256').update(canonicalJson(kept), 'utf8').digest('hex');
   expect(protocolVersion(parsed.value)).toBe(hash);
   expect(equipmentRules(parsed.value)).toEqual(DEFAULT_EQUIPMENT_RULES);
-  expect(parseProtocol({ ...kept, sections })).toMatchObject({
+  expect(parseProtocol({ ...kept, sections: { ...oldSections, equipment } })).toMatchObject({
     ok: false,
     refusals: [{ field: '/sections/equipment', code: 'unknown-field' }],
   });

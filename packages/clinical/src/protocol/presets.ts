@@ -5,6 +5,7 @@ import { COUNT_FIGURES } from '../count/figures.js';
 import { CUFF_SCHEMES } from '../cuff/schemes.js';
 import { DEFLATION_FIGURES } from '../deflation/figures.js';
 import type { FieldValue, Replaced } from './field.js';
+import { OUT_OF_OFFICE_PRESETS } from './outOfOfficePresets.js';
 import { ROUND_PRESETS } from './roundPresets.js';
 import { SCORE_PRESETS } from './scorePresets.js';
 import type { SectionName, SectionRules } from './sections.js';
@@ -166,4 +167,5 @@ export const PRESETS: readonly Preset[] = [
   })),
   ...SCORE_PRESETS,
   ...ROUND_PRESETS,
+  ...OUT_OF_OFFICE_PRESETS,
 ];

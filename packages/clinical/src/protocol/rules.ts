@@ -3,6 +3,8 @@ import { type CountRules, DEFAULT_COUNT_RULES } from '../count/rules.js';
 import { type CuffRules, DEFAULT_CUFF_RULES } from '../cuff/rules.js';
 import { DEFAULT_DEFLATION_RULES, DEFAULT_INFLATION_RULES, type RunRules } from '../deflation/rules.js';
 import { DEFAULT_EQUIPMENT_RULES, type EquipmentRules } from '../equipment/rules.js';
+import { type AmbulatoryRules, DEFAULT_AMBULATORY_RULES } from '../outOfOffice/ambulatoryRules.js';
+import { DEFAULT_HOME_RULES, type HomeRules } from '../outOfOffice/homeRules.js';
 import {
   ACT_NOW_LIMIT_IDS,
   type ActNowOrigins,
@@ -112,6 +114,16 @@ export function equipmentFields(protocol: Protocol | null): FieldsOf<EquipmentRu
     return [key, { value, unit, source, sure, replaces: null }];
   });
   return { ...(Object.fromEntries(published) as FieldsOf<EquipmentRules>), ...protocol?.sections.equipment };
+}
+
+/** How readings at home are averaged and named under a protocol; means without limits for what it does not have. */
+export function homeRules(protocol: Protocol | null): HomeRules {
+  return { ...DEFAULT_HOME_RULES, ...valuesOf(protocol?.sections.home) };
+}
+
+/** How a recording over 24 hours is read under a protocol; means without limits for what it does not have. */
+export function ambulatoryRules(protocol: Protocol | null): AmbulatoryRules {
+  return { ...DEFAULT_AMBULATORY_RULES, ...valuesOf(protocol?.sections.ambulatory) };
 }
 
 /** All rules that bear on a round as a whole under a protocol. */

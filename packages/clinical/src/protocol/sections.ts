@@ -3,6 +3,8 @@ import type { CountRules } from '../count/rules.js';
 import type { CuffRules } from '../cuff/rules.js';
 import type { DeflationRules, InflationRules } from '../deflation/rules.js';
 import type { EquipmentRules } from '../equipment/rules.js';
+import type { AmbulatoryRules } from '../outOfOffice/ambulatoryRules.js';
+import type { HomeRules } from '../outOfOffice/homeRules.js';
 import type { ActNowRules } from '../round/actNowRules.js';
 import type { ArmsRules } from '../round/armsRules.js';
 import type { PlanRules } from '../round/planRules.js';
@@ -11,6 +13,7 @@ import type { RecheckRules } from '../round/recheckRules.js';
 import type { SigningRules } from '../round/signingRules.js';
 import type { ScoreRules } from '../score/rules.js';
 import { ACT_NOW_SECTION } from './actNowSection.js';
+import { AMBULATORY_SECTION } from './ambulatorySection.js';
 import { ARMS_SECTION } from './armsSection.js';
 import { CATEGORY_SECTION } from './categorySection.js';
 import { COUNT_SECTION } from './countSection.js';
@@ -18,6 +21,7 @@ import { CUFF_SECTION } from './cuffSection.js';
 import { DEFLATION_SECTION } from './deflationSection.js';
 import { EQUIPMENT_SECTION } from './equipmentSection.js';
 import type { Field, FieldValue } from './field.js';
+import { HOME_SECTION } from './homeSection.js';
 import { INFLATION_SECTION } from './inflationSection.js';
 import { READINGS_SECTION } from './readingsSection.js';
 import { RECHECK_SECTION } from './recheckSection.js';
@@ -41,6 +45,8 @@ export type SectionRules = {
   readonly actNow: ActNowRules;
   readonly signing: SigningRules;
   readonly equipment: EquipmentRules;
+  readonly home: HomeRules;
+  readonly ambulatory: AmbulatoryRules;
 };
 
 export type SectionName = keyof SectionRules;
@@ -68,6 +74,8 @@ export const SECTIONS: { readonly [Name in SectionName]: Section<SectionRules[Na
   actNow: ACT_NOW_SECTION,
   signing: SIGNING_SECTION,
   equipment: EQUIPMENT_SECTION,
+  home: HOME_SECTION,
+  ambulatory: AMBULATORY_SECTION,
 };
 
 export const SECTION_NAMES = Object.keys(SECTIONS) as readonly SectionName[];

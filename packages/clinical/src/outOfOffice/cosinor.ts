@@ -1,0 +1,189 @@
+import { fCdf } from '../statistics/fDistribution.js';
+import { DAY_HOURS } from './clock.js';
+
+/** One harmonic: amplitude in the unit of the values, the hour from local midnight at which it is highest. */
+export type Harmonic = {
+  readonly periodHours: number;
+  readonly beta: number;
+  readonly gamma: number;
+  readonly amplitude: number;
+  readonly peakHour: number;
+  /** The peak as an angle, 0 to -360 degrees from local midnight. */
+  readonly acrophaseDegrees: number;
+  /** Standard errors by the delta method, covariance of beta and gamma included; null without residual freedom. */
+  readonly amplitudeSe: number | null;
+  readonly peakHourSe: number | null;
+};
+
+/** A fit of one or two harmonics. `f` and `p` test that every amplitude is zero; null where the fit leaves no residual. */
+export type Cosinor = {
+  readonly mesor: number;
+  readonly mesorSe: number | null;
+  readonly harmonics: readonly Harmonic[];
+  readonly r2: number;
+  readonly sse: number;
+  readonly f: number | null;
+  readonly p: number | null;
+  readonly df: readonly [number, number];
+  /** Highest and lowest point of the fitted curve on a grid of one minute. */
+  readonly highest: { readonly hour: number; readonly value: number };
+  readonly lowest: { readonly hour: number; readonly value: number };
+};
+
+const DEGREES = 360;
+
+/**
+ * Least-squares fit of `M + sum_j (beta_j cos 2 pi t / T_j + gamma_j sin 2 pi t / T_j)` with T = 24 h, and 12 h beside
+ * it where `harmonics` is 2. `hours` are local hours from midnight (any day).
+ *
+ * Null where the curve cannot be told: fewer values than coefficients, times that do not tell them apart, or values
+ * that are all the same.
+ * Source: out-of-office handbook 15 (Cornelissen 2014, Theor Biol Med Model 11:16).
+ */
+export function cosinor(
+  hours: readonly number[],
+  values: readonly number[],
+  harmonics: 1 | 2,
+): Cosinor | null {
+  const size = 1 + 2 * harmonics;
+  const n = values.length;
+  if (n < size) return null;
+  const centre = values.reduce((sum, value) => sum + value, 0) / n;
+  // Normal equations of the values about their mean: small numbers lose least.
+  const normal = Array.from({ length: size }, () => new Float64Array(size));
+  const right = new Float64Array(size);
+  const row = new Float64Array(size);
+  let total = 0;
+  for (let i = 0; i < n; i++) {
+    fillRow(row, hours[i] as number);
+    const distance = (values[i] as number) - centre;
+    total += distance * distance;
+    for (let a = 0; a < size; a++) {
+      right[a] = (right[a] as number) + (row[a] as number) * distance;
+      const into = normal[a] as Float64Array;
+      for (let b = 0; b < size; b++) into[b] = (into[b] as number) + (row[a] as number) * (row[b] as number);
+    }
+  }
+  const inverse = inverted(normal);
+  if (inverse === null || total === 0) return null;
+  const coefficients = inverse.map((line) =>
+    line.reduce((sum, one, b) => sum + one * (right[b] as number), 0),
+  );
+  let sse = 0;
+  for (let i = 0; i < n; i++) {
+    fillRow(row, hours[i] as number);
+    let fitted = 0;
+    for (let a = 0; a < size; a++) fitted += (row[a] as number) * (coefficients[a] as number);
+    sse += ((values[i] as number) - centre - fitted) ** 2;
+  }
+  const df = [size - 1, n - size] as const;
+  const variance = df[1] > 0 ? sse / df[1] : null;
+  const f = variance === null || variance === 0 ? null : (total - sse) / df[0] / variance;
+  const mesor = centre + (coefficients[0] as number);
+  const curve = extremes(mesor, coefficients);
+  const seOf = (at: number) =>
+    variance === null ? null : Math.sqrt(variance * ((inverse[at] as number[])[at] as number));
+  return {
+    mesor,
+    mesorSe: seOf(0),
+    harmonics: Array.from({ length: harmonics }, (_, j) => harmonicOf(j, coefficients, inverse, variance)),
+    r2: 1 - sse / total,
+    sse,
+    f,
+    // The upper tail itself: 1 minus the lower one would lose what is far out.
+    p: f === null ? null : f <= 0 ? 1 : fCdf(1 / f, df[1], df[0]),
+    df,
+    ...curve,
+  };
+}
+
+/** 1, and a cosine and a sine for each harmonic. */
+function fillRow(row: Float64Array, hour: number): void {
+  row[0] = 1;
+  for (let j = 0; 1 + 2 * j < row.length; j++) {
+    const angle = (2 * Math.PI * (j + 1) * hour) / DAY_HOURS;
+    row[1 + 2 * j] = Math.cos(angle);
+    row[2 + 2 * j] = Math.sin(angle);
+  }
+}
+
+function harmonicOf(
+  j: number,
+  coefficients: readonly number[],
+  inverse: readonly (readonly number[])[],
+  variance: number | null,
+): Harmonic {
+  const at = 1 + 2 * j;
+  const [beta, gamma] = [coefficients[at] as number, coefficients[at + 1] as number];
+  const periodHours = DAY_HOURS / (j + 1);
+  const amplitude = Math.hypot(beta, gamma);
+  const turn = Math.atan2(gamma, beta) / (2 * Math.PI);
+  const peakHour = ((turn + 1) % 1) * periodHours;
+  const errors = { amplitudeSe: null as number | null, peakHourSe: null as number | null };
+  if (variance !== null && amplitude > 0) {
+    const cell = (a: number, b: number) => variance * ((inverse[a] as readonly number[])[b] as number);
+    const [bb, bg, gg] = [cell(at, at), cell(at, at + 1), cell(at + 1, at + 1)];
+    const along = (beta * beta * bb + 2 * beta * gamma * bg + gamma * gamma * gg) / amplitude ** 2;
+    const across = (gamma * gamma * bb - 2 * beta * gamma * bg + beta * beta * gg) / amplitude ** 2;
+    errors.amplitudeSe = Math.sqrt(Math.max(0, along));
+    errors.peakHourSe = (Math.sqrt(Math.max(0, across)) / amplitude) * (periodHours / (2 * Math.PI));
+  }
+  return {
+    periodHours,
+    beta,
+    gamma,
+    amplitude,
+    peakHour,
+    acrophaseDegrees: peakHour === 0 ? 0 : (-DEGREES * peakHour) / periodHours,
+    ...errors,
+  };
+}
+
+function extremes(mesor: number, coefficients: readonly number[]): Pick<Cosinor, 'highest' | 'lowest'> {
+  let highest = { hour: 0, value: Number.NEGATIVE_INFINITY };
+  let lowest = { hour: 0, value: Number.POSITIVE_INFINITY };
+  const row = new Float64Array(coefficients.length);
+  for (let minute = 0; minute < DAY_HOURS * 60; minute++) {
+    fillRow(row, minute / 60);
+    let value = mesor;
+    for (let a = 1; a < row.length; a++) value += (row[a] as number) * (coefficients[a] as number);
+    if (value > highest.value) highest = { hour: minute / 60, value };
+    if (value < lowest.value) lowest = { hour: minute / 60, value };
+  }
+  return { highest, lowest };
+}
+
+/** The inverse by Gauss-Jordan with pivots; null where the equations do not tell the coefficients apart. */
+function inverted(matrix: readonly Float64Array[]): number[][] | null {
+  const size = matrix.length;
+  const work = matrix.map((line, a) => [
+    ...line,
+    ...Array.from({ length: size }, (_, b) => (a === b ? 1 : 0)),
+  ]);
+  const scale = Math.max(...work.map((line) => Math.max(...line.map(Math.abs))));
+  for (let column = 0; column < size; column++) {
+    let best = column;
+    for (let a = column + 1; a < size; a++) {
+      if (Math.abs(cellOf(work, a, column)) > Math.abs(cellOf(work, best, column))) best = a;
+    }
+    const pivot = cellOf(work, best, column);
+    if (Math.abs(pivot) <= scale * SINGULAR) return null;
+    const chosen = work[best] as number[];
+    work[best] = work[column] as number[];
+    work[column] = chosen.map((one) => one / pivot);
+    for (let a = 0; a < size; a++) {
+      if (a === column) continue;
+      const factor = cellOf(work, a, column);
+      const line = work[a] as number[];
+      for (let b = 0; b < line.length; b++) line[b] = (line[b] as number) - factor * cellOf(work, column, b);
+    }
+  }
+  return work.map((line) => line.slice(size));
+}
+
+/** A pivot this small beside the largest number is what rounding left of a zero. */
+const SINGULAR = 1e-12;
+
+function cellOf(matrix: readonly (readonly number[])[], a: number, b: number): number {
+  return (matrix[a] as readonly number[])[b] as number;
+}

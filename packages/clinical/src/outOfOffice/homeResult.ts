@@ -1,0 +1,291 @@
+import { type CategoryResult, categoryIn } from '../category/categoryIn.js';
+import { CATEGORY_FIGURES } from '../category/figures.js';
+import { isRaised } from '../category/scheme.js';
+import type { Flag } from '../contract/flag.js';
+import { passes } from '../contract/threshold.js';
+import { mean } from '../statistics/mean.js';
+import { sampleSd } from '../statistics/sampleSd.js';
+import { OUT_OF_OFFICE_FIGURES as F } from './figures.js';
+import { dayPartOf, homeDayOf, sittingsOf } from './homeDays.js';
+import type { HomeRules } from './homeRules.js';
+import { homeScheme } from './homeSchemes.js';
+import { inTimeOrder, MEASURES, type Measure, type SeriesReading, valuesOf } from './seriesReading.js';
+import { averageRealVariability, cvPercent } from './variability.js';
+
+/** Name of this rule; one that gives another result for the same readings has another name. */
+export const HOME_RULE = 'home-1';
+
+/** A number for each measure; null where none is known. */
+export type ByMeasure = { readonly [M in Measure]: number | null };
+
+export type DropCode = 'dropped-day' | 'first-of-sitting' | 'beyond-two' | 'duplicate' | 'wrist' | 'rejected';
+export type Dropped = { readonly index: number } & Flag<DropCode>;
+
+export type HomeReasonCode =
+  | 'too-few-readings'
+  | 'too-few-days'
+  | 'no-readings'
+  | 'no-limit'
+  | 'child'
+  | 'pregnancy'
+  | 'no-diastolic'
+  | 'no-systolic';
+
+/** What is known of the person and decided by hand about single readings (by `index`). */
+export type HomeCircumstances = {
+  /** Completed years; null is not known. */
+  readonly ageYears: number | null;
+  readonly isPregnant: boolean;
+  /** Readings that somebody took out by hand. */
+  readonly rejected: ReadonlySet<number>;
+  /** Readings left out by rule that somebody put back. */
+  readonly restored: ReadonlySet<number>;
+};
+
+export const NOTHING_BY_HAND: HomeCircumstances = {
+  ageYears: null,
+  isPregnant: false,
+  rejected: new Set(),
+  restored: new Set(),
+};
+
+/** Variation from day to day, of daily means. */
+export type DayToDay = {
+  readonly days: number;
+  readonly sd: ByMeasure;
+  readonly cvPercent: ByMeasure;
+  readonly arv: ByMeasure;
+};
+
+/**
+ * What a series at home comes to under a rule set. Means are of readings, not rounded; SD divides by n - 1. `used`
+ * counts readings of the mean, `counts` says for each measure how many had it.
+ */
+export type HomeResult = {
+  readonly valid: boolean;
+  readonly why: readonly Flag<HomeReasonCode>[];
+  readonly used: number;
+  readonly counts: { readonly [M in Measure]: number };
+  readonly dropped: readonly Dropped[];
+  /** Days with a reading that is averaged. */
+  readonly days: number;
+  readonly mean: ByMeasure;
+  readonly morning: ByMeasure;
+  readonly evening: ByMeasure;
+  /** Morning minus evening. */
+  readonly morningMinusEvening: ByMeasure;
+  readonly sd: ByMeasure;
+  /** In order of days; `day` as days since 1970-01-01. */
+  readonly dayMeans: readonly ({ readonly day: number; readonly readings: number } & ByMeasure)[];
+  readonly dayToDay: DayToDay;
+  readonly high: boolean | null;
+  readonly category: string | null;
+  /** The pressures as shown beside the limits, so that rounding never puts one on the other side. */
+  readonly shown: CategoryResult['shown'];
+  readonly flags: readonly Flag<HomeFlagCode>[];
+};
+
+export type HomeFlagCode = 'same-time-other-value' | 'limits-from-memory';
+
+/**
+ * The mean of readings at home by a rule set, with everything that was left out and why. Readings may come in any order.
+ *
+ * Errors: none; an empty series answers with nulls.
+ * Source: out-of-office handbook 3 (the rule, a decision, with each guideline's parameters from section 2).
+ */
+export function homeResult(
+  readings: readonly SeriesReading[],
+  known: HomeCircumstances,
+  rules: HomeRules,
+): HomeResult {
+  const { kept, dropped, days: measuredDays } = selected(readings, known, rules);
+  const byPart = (part: 'morning' | 'evening') =>
+    meansOf(kept.filter((one) => dayPartOf(one, rules) === part));
+  const [morning, evening] = [byPart('morning'), byPart('evening')];
+  const all = meansOf(kept);
+  const dayMeans = meansByDay(kept, rules);
+  const counts = byMeasure((measure) => valuesOf(kept, measure).length) as HomeResult['counts'];
+  const short = shortOf(kept.length, measuredDays, dayMeans.length, rules);
+  const judged = judgedOf({ all, morning, evening }, short.length === 0, known, rules);
+  return {
+    valid: short.length === 0,
+    why: [...short, ...judged.why],
+    used: kept.length,
+    counts,
+    dropped,
+    days: dayMeans.length,
+    mean: all,
+    morning,
+    evening,
+    morningMinusEvening: byMeasure((measure) => minus(morning[measure], evening[measure])),
+    sd: byMeasure((measure) => sampleSd(valuesOf(kept, measure))),
+    dayMeans,
+    dayToDay: dayToDayOf(dayMeans),
+    high: judged.high,
+    category: judged.category,
+    shown: judged.shown,
+    flags: [...sameTimes(kept), ...judged.flags],
+  };
+}
+
+/** Takes out what the rules, the wrist and the hand take out; each once, with its first reason. */
+function selected(readings: readonly SeriesReading[], known: HomeCircumstances, rules: HomeRules) {
+  const dropped: Dropped[] = [];
+  const drop = (reading: SeriesReading, code: DropCode, figures: Flag['figures'] = {}): void => {
+    dropped.push({ index: reading.index, code, figures });
+  };
+  const measured: SeriesReading[] = [];
+  const seen = new Map<string, number>();
+  for (const reading of inTimeOrder(readings)) {
+    const twin = seen.get(keyOf(reading));
+    if (known.rejected.has(reading.index)) drop(reading, 'rejected');
+    else if (twin !== undefined) drop(reading, 'duplicate', { ofIndex: twin });
+    else if (reading.site === 'wrist' && !rules.averagesWrist) drop(reading, 'wrist');
+    else measured.push(reading);
+    if (twin === undefined) seen.set(keyOf(reading), reading.index);
+  }
+  // Wrist and arm are never in one mean: where the wrist is averaged, it is only where nothing else is.
+  const arm = measured.filter(({ site }) => site !== 'wrist');
+  const ofOneSite = arm.length === 0 ? measured : arm;
+  for (const reading of measured) if (!ofOneSite.includes(reading)) drop(reading, 'wrist');
+  const days = [...new Set(ofOneSite.map((one) => homeDayOf(one, rules)))].sort((a, b) => a - b);
+  // Calendar days from the first with a reading: a day without one in between counts all the same.
+  const firstKept = (days[0] ?? 0) + rules.droppedDays;
+  const kept: SeriesReading[] = [];
+  for (const sitting of sittingsOf(ofOneSite, rules)) {
+    sitting.forEach((reading, at) => {
+      const isRestored = known.restored.has(reading.index);
+      if (isRestored) kept.push(reading);
+      else if (homeDayOf(reading, rules) < firstKept) {
+        drop(reading, 'dropped-day', { day: homeDayOf(reading, rules) - (days[0] ?? 0) + 1 });
+      } else if (rules.sittingUse === 'without-first' && at === 0 && sitting.length > 1) {
+        drop(reading, 'first-of-sitting');
+      } else if (rules.sittingUse === 'first-two' && at >= F.usedOfSitting.value) {
+        drop(reading, 'beyond-two', { place: at + 1 });
+      } else kept.push(reading);
+    });
+  }
+  return { kept, dropped: dropped.sort((a, b) => a.index - b.index), days: days.length };
+}
+
+function keyOf({ atMs, systolic, diastolic, pulse, site }: SeriesReading): string {
+  return `${atMs}/${systolic}/${diastolic}/${pulse}/${site}`;
+}
+
+/** Readings of one instant with other values are both kept, and that is said. Source: out-of-office handbook 20. */
+function sameTimes(kept: readonly SeriesReading[]): Flag<HomeFlagCode>[] {
+  const again = kept.filter((one, k) => k > 0 && kept[k - 1]?.atMs === one.atMs).length;
+  return again === 0 ? [] : [{ code: 'same-time-other-value', figures: { readings: again } }];
+}
+
+function byMeasure(of: (measure: Measure) => number | null): ByMeasure {
+  return Object.fromEntries(MEASURES.map((measure) => [measure, of(measure)])) as ByMeasure;
+}
+
+function meansOf(readings: readonly SeriesReading[]): ByMeasure {
+  return byMeasure((measure) => mean(valuesOf(readings, measure)));
+}
+
+function minus(a: number | null, b: number | null): number | null {
+  return a === null || b === null ? null : a - b;
+}
+
+function meansByDay(kept: readonly SeriesReading[], rules: HomeRules): HomeResult['dayMeans'] {
+  const days = new Map<number, SeriesReading[]>();
+  for (const reading of kept) {
+    const day = homeDayOf(reading, rules);
+    days.set(day, [...(days.get(day) ?? []), reading]);
+  }
+  return [...days.entries()]
+    .sort(([a], [b]) => a - b)
+    .map(([day, ofDay]) => ({ day, readings: ofDay.length, ...meansOf(ofDay) }));
+}
+
+function dayToDayOf(dayMeans: HomeResult['dayMeans']): DayToDay {
+  const values = (measure: Measure) =>
+    dayMeans.map((one) => one[measure]).filter((one): one is number => one !== null);
+  return {
+    days: dayMeans.length,
+    sd: byMeasure((measure) => sampleSd(values(measure))),
+    cvPercent: byMeasure((measure) => cvPercent(values(measure))),
+    arv: byMeasure((measure) => averageRealVariability([{ hours: [], values: values(measure) }])),
+  };
+}
+
+function shortOf(
+  used: number,
+  measuredDays: number,
+  usedDays: number,
+  { leastDays, leastReadings, droppedDays }: HomeRules,
+): Flag<HomeReasonCode>[] {
+  if (used === 0) return [{ code: 'no-readings', figures: {} }];
+  const why: Flag<HomeReasonCode>[] = [];
+  if (leastReadings !== null && !passes(used, leastReadings.comparison, leastReadings.limit)) {
+    why.push({ code: 'too-few-readings', figures: { readings: used, least: leastReadings.limit } });
+  }
+  if (leastDays !== null) {
+    const least = leastDays.limit - droppedDays;
+    if (!passes(usedDays, leastDays.comparison, least)) {
+      why.push({
+        code: 'too-few-days',
+        figures: { days: measuredDays, usedDays, least: leastDays.limit, leastUsed: least },
+      });
+    }
+  }
+  return why;
+}
+
+const ADULT_FROM = CATEGORY_FIGURES.adultFromYears.value;
+
+type Judged = Pick<HomeResult, 'high' | 'category' | 'shown' | 'flags'> & {
+  readonly why: readonly Flag<HomeReasonCode>[];
+};
+
+/** Whether the mean (or either part of the day) is high, and the rule set's name for it. Adults who are not pregnant only. */
+function judgedOf(
+  means: { readonly all: ByMeasure; readonly morning: ByMeasure; readonly evening: ByMeasure },
+  isValid: boolean,
+  { ageYears, isPregnant }: HomeCircumstances,
+  rules: HomeRules,
+): Judged {
+  const { highSystolic, highDiastolic } = rules;
+  const scheme = homeScheme(
+    rules.scheme === 'none' ? 'high-or-not' : rules.scheme,
+    highSystolic,
+    highDiastolic,
+  );
+  const none = { high: null, category: null, flags: [] };
+  const blank = { systolic: null, diastolic: null };
+  if (scheme === null) return { ...none, shown: blank, why: [{ code: 'no-limit', figures: {} }] };
+  const found = categoryIn(scheme, means.all);
+  const barred: Flag<HomeReasonCode>[] = [];
+  if (ageYears !== null && ageYears < ADULT_FROM) barred.push({ code: 'child', figures: { ageYears } });
+  if (isPregnant) barred.push({ code: 'pregnancy', figures: {} });
+  if (barred.length > 0) return { ...none, shown: found.shown, why: barred };
+  if (!isValid) return { ...none, shown: found.shown, why: [] };
+  const parts = rules.judged === 'each-part' ? [means.morning, means.evening] : [means.all];
+  const results = parts.map((one) => categoryIn(scheme, one)).filter(({ atLeast }) => atLeast !== null);
+  const order = scheme.bands.map(({ id }) => id);
+  const highest = results
+    .map(({ atLeast }) => atLeast as string)
+    .sort((a, b) => order.indexOf(a) - order.indexOf(b))
+    .at(-1);
+  const isHigh = results.some(({ level }) => level !== null && isRaised(level));
+  const isWhole = results.length === parts.length && results.every(({ category }) => category !== null);
+  const flags: Flag<HomeFlagCode>[] = results.some((one) =>
+    one.flags.some(({ code }) => code === 'limits-from-memory'),
+  )
+    ? [{ code: 'limits-from-memory', figures: {} }]
+    : [];
+  const why = [...new Set(results.flatMap((one) => one.why.map(({ code }) => code)))].filter(
+    (code): code is 'no-systolic' | 'no-diastolic' => code === 'no-systolic' || code === 'no-diastolic',
+  );
+  return {
+    // A part that is not known may be high: only a high one that is known is sure.
+    high: isHigh ? true : isWhole ? false : null,
+    category: rules.scheme === 'none' || !isWhole ? null : (highest ?? null),
+    shown: found.shown,
+    flags,
+    why: why.map((code) => ({ code, figures: {} })),
+  };
+}

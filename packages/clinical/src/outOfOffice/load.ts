@@ -1,0 +1,40 @@
+import { type Comparison, passes } from '../contract/threshold.js';
+import { halfGaps } from './seriesMeans.js';
+import type { TimedValues } from './timedValue.js';
+
+/** Percent of the values on the side of a limit; null of none. Source: out-of-office handbook 11. */
+export function loadPercent(values: readonly number[], comparison: Comparison, limit: number): number | null {
+  if (values.length === 0) return null;
+  return (100 * values.filter((value) => passes(value, comparison, limit)).length) / values.length;
+}
+
+/** Percent of the time, each value standing for half of the gaps to its neighbours; null where no time passed. */
+export function timeLoadPercent(
+  { hours, values }: TimedValues,
+  comparison: Comparison,
+  limit: number,
+): number | null {
+  const weights = halfGaps(hours);
+  let [over, all] = [0, 0];
+  weights.forEach((weight, k) => {
+    all += weight;
+    if (passes(values[k] as number, comparison, limit)) over += weight;
+  });
+  return all === 0 ? null : (100 * over) / all;
+}
+
+/**
+ * The area between the values and a threshold, where they are over it, in mmHg h: trapezoids on the clipped values,
+ * an approximation where they cross it. Of each segment for itself. Source: out-of-office handbook 11 (a decision).
+ */
+export function excessArea(segments: readonly TimedValues[], limit: number): number {
+  let area = 0;
+  for (const { hours, values } of segments) {
+    for (let k = 1; k < values.length; k++) {
+      const before = Math.max(0, (values[k - 1] as number) - limit);
+      const after = Math.max(0, (values[k] as number) - limit);
+      area += (((hours[k] as number) - (hours[k - 1] as number)) * (before + after)) / 2;
+    }
+  }
+  return area;
+}

@@ -1,0 +1,56 @@
+import { mean } from '../statistics/mean.js';
+import { DAY_HOURS } from './clock.js';
+import type { TimedValues } from './timedValue.js';
+
+/**
+ * The mean over time by trapezoids between neighbours, so that times measured more densely do not weigh more. The
+ * value itself where there is one; null of none. Values at one instant share their weight.
+ * Source: out-of-office handbook 13.
+ */
+export function trapezoidMean({ hours, values }: TimedValues): number | null {
+  const n = values.length;
+  if (n === 0) return null;
+  const span = (hours[n - 1] as number) - (hours[0] as number);
+  if (span === 0) return mean(values);
+  let area = 0;
+  for (let k = 1; k < n; k++) {
+    const gap = (hours[k] as number) - (hours[k - 1] as number);
+    area += (gap * ((values[k - 1] as number) + (values[k] as number))) / 2;
+  }
+  return area / span;
+}
+
+/**
+ * The trapezoid mean of a whole day: the first value stands again 24 hours after it was taken. Null where the
+ * recording is longer than that.
+ * Source: out-of-office handbook 13.
+ */
+export function closedMean({ hours, values }: TimedValues): number | null {
+  const first = hours[0];
+  const last = hours.at(-1);
+  if (first === undefined || last === undefined || last - first > DAY_HOURS) return null;
+  return trapezoidMean({ hours: [...hours, first + DAY_HOURS], values: [...values, values[0] as number] });
+}
+
+/** A mean of day and one of night, each weighing by its hours; null where one of them is. Source: as above. */
+export function hoursWeightedMean(
+  day: number | null,
+  night: number | null,
+  dayHours: number,
+  nightHours: number,
+): number | null {
+  if (day === null || night === null || dayHours + nightHours <= 0) return null;
+  return (dayHours * day + nightHours * night) / (dayHours + nightHours);
+}
+
+/**
+ * The share of the whole time that each value stands for: half of the gaps to its neighbours, in hours.
+ * Source: out-of-office handbook 13 ("half-gap weighting").
+ */
+export function halfGaps(hours: readonly number[]): number[] {
+  return hours.map((hour, k) => {
+    const before = hours[k - 1] ?? hour;
+    const after = hours[k + 1] ?? hour;
+    return (after - before) / 2;
+  });
+}

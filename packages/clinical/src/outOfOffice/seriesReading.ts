@@ -1,0 +1,50 @@
+/** Parts of the day in which a person measures at home. */
+export const DAY_PARTS = ['morning', 'evening', 'other'] as const;
+export type DayPart = (typeof DAY_PARTS)[number];
+
+/** The three numbers of a reading, each analysed for itself. */
+export const MEASURES = ['systolic', 'diastolic', 'pulse'] as const;
+export type Measure = (typeof MEASURES)[number];
+
+/** Where the cuff of a series was. */
+export type SeriesSite = 'upper-arm' | 'wrist';
+
+/**
+ * One reading of a series at home or over 24 hours. Local date and minute are worked out at the edge, in the person's
+ * own zone; intervals use the instant alone.
+ */
+export type SeriesReading = {
+  /** Its place among the data items as read, from 1. */
+  readonly index: number;
+  /** Instant, ms since 1970-01-01T00:00Z. */
+  readonly atMs: number;
+  /** Local calendar date as days since 1970-01-01. */
+  readonly localDay: number;
+  /** Minutes since local midnight by the wall clock, 0 to below 1440. */
+  readonly minuteOfDay: number;
+  /** mmHg; null where it was not given. */
+  readonly systolic: number | null;
+  readonly diastolic: number | null;
+  /** Per minute. */
+  readonly pulse: number | null;
+  /** By the person's own diary; null where there is none. */
+  readonly asleep: boolean | null;
+  /** The part of the day as somebody marked it by hand; it wins over the clock. */
+  readonly part: DayPart | null;
+  readonly site: SeriesSite;
+};
+
+/** Readings in order of their instants; equal ones by their place as read. The list given is left as it is. */
+export function inTimeOrder<R extends Pick<SeriesReading, 'atMs' | 'index'>>(readings: readonly R[]): R[] {
+  return [...readings].sort((a, b) => a.atMs - b.atMs || a.index - b.index);
+}
+
+/** What is known of one measure, in the order given. */
+export function valuesOf(readings: readonly SeriesReading[], measure: Measure): number[] {
+  const values: number[] = [];
+  for (const reading of readings) {
+    const value = reading[measure];
+    if (value !== null) values.push(value);
+  }
+  return values;
+}

@@ -1,0 +1,33 @@
+import { mean } from '../statistics/mean.js';
+
+/**
+ * What the line of diastolic (y) on systolic (x) says: index = 1 - slope, and the symmetric one, which takes neither
+ * pressure for the cause (1 - slope / r).
+ */
+export type Stiffness = {
+  readonly slope: number;
+  readonly intercept: number;
+  readonly r: number;
+  readonly index: number;
+  readonly symmetric: number;
+};
+
+/**
+ * The stiffness index of a recording; off by default, for it depends on scatter and on the night's fall. Null where
+ * the pressures do not vary. Source: out-of-office handbook 14 (Li 2006; Ben-Dov 2008).
+ */
+export function stiffnessIndex(systolic: readonly number[], diastolic: readonly number[]): Stiffness | null {
+  const [x, y] = [mean(systolic), mean(diastolic)];
+  if (x === null || y === null) return null;
+  let [xx, xy, yy] = [0, 0, 0];
+  systolic.forEach((one, i) => {
+    const [dx, dy] = [one - x, (diastolic[i] as number) - y];
+    xx += dx * dx;
+    xy += dx * dy;
+    yy += dy * dy;
+  });
+  if (xx === 0 || yy === 0 || xy === 0) return null;
+  const slope = xy / xx;
+  const r = xy / Math.sqrt(xx * yy);
+  return { slope, intercept: y - slope * x, r, index: 1 - slope, symmetric: 1 - slope / r };
+}

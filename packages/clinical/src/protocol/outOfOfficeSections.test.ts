@@ -1,0 +1,140 @@
+import { expect, test } from 'vitest';
+import { homeResult, NOTHING_BY_HAND } from '../outOfOffice/homeResult.js';
+import { H1 } from '../outOfOffice/testing.js';
+import { overrideFields } from './override.js';
+import { parseProtocol } from './parseProtocol.js';
+import { listPresets, presetProtocol } from './presetProtocol.js';
+import type { Presets, Protocol } from './protocol.js';
+import { ambulatoryRules, homeRules } from './rules.js';
+
+function preset(chosen: Partial<Presets> = {}): Protocol {
+  const found = presetProtocol(chosen);
+  if (!found.ok) throw new Error(JSON.stringify(found.refusals));
+  return found.value;
+}
+
+const idsOf = (section: string) =>
+  listPresets()
+    .filter((one) => one.section === section)
+    .map(({ id }) => id);
+
+test('without a choice there are means and no limit', () => {
+  for (const protocol of [null, preset()]) {
+    expect(homeRules(protocol)).toMatchObject({ highSystolic: null, highDiastolic: null, scheme: 'none' });
+    expect(ambulatoryRules(protocol)).toMatchObject({ wholeSystolic: null, daySystolic: null });
+    const found = homeResult(H1, NOTHING_BY_HAND, homeRules(protocol));
+    expect(found).toMatchObject({ high: null, category: null, why: [{ code: 'no-limit' }] });
+  }
+});
+
+// Out-of-office handbook 2 and 8: days left out, least days, least readings, the limits at home.
+test.each([
+  ['nice-ng136', 1, 4, 12, 135, 85],
+  ['hypertension-canada', 1, null, 12, 135, 85],
+  ['aha-ama-2020', 0, 3, 12, 130, 80],
+  ['acc-aha-2017', 0, null, 12, 130, 80],
+  ['acc-aha-2025', 0, null, 12, 130, 80],
+  ['esc-2024', 0, 3, 12, 135, 85],
+  ['esh-2023', 1, 3, 12, 135, 85],
+  ['ish-2020', 1, 3, 8, 135, 85],
+  ['jsh-2019', 0, 5, null, 135, 85],
+  ['korea-2018', 0, 5, null, null, null],
+  ['australia-2016', 1, 5, 12, 135, 85],
+  ['family-practice-table', 2, 5, 12, null, null],
+  ['france-rule-of-three', 0, 3, 12, 135, 85],
+  ['taiwan-2022', 1, null, 12, 130, 80],
+])('%s at home', (id, droppedDays, days, readings, systolic, diastolic) => {
+  const rules = homeRules(preset({ home: id }));
+  expect([
+    rules.droppedDays,
+    rules.leastDays?.limit ?? null,
+    rules.leastReadings?.limit ?? null,
+    rules.highSystolic?.limit ?? null,
+    rules.highDiastolic?.limit ?? null,
+  ]).toEqual([droppedDays, days, readings, systolic, diastolic]);
+});
+
+test('every rule set for home is in that table, in its order', () => {
+  expect(idsOf('home')).toEqual([
+    'no-limits',
+    ...['nice-ng136', 'hypertension-canada', 'aha-ama-2020', 'acc-aha-2017', 'acc-aha-2025', 'esc-2024'],
+    ...['esh-2023', 'ish-2020', 'jsh-2019', 'korea-2018', 'australia-2016', 'family-practice-table'],
+    ...['france-rule-of-three', 'taiwan-2022'],
+  ]);
+});
+
+// H1 of the handbook: the same diary is high under one rule set and not under another.
+test.each([
+  ['nice-ng136', 136.5833, 'stage-1'],
+  ['ish-2020', 136.5833, 'high'],
+  ['esc-2024', 138.1071, 'hypertension'],
+  ['acc-aha-2025', 138.1071, 'stage-2'],
+  ['taiwan-2022', 136.5833, 'high'],
+  ['jsh-2019', 138.1071, 'grade-1'],
+  ['korea-2018', 138.1071, null],
+])('H1 by %s: %d, %s', (id, systolic, category) => {
+  const found = homeResult(H1, NOTHING_BY_HAND, homeRules(preset({ home: id })));
+  expect(found.mean.systolic).toBeCloseTo(systolic, 4);
+  expect(found).toMatchObject({ valid: true, category });
+});
+
+// Out-of-office handbook 5, 7 and 8.
+test.each([
+  ['nice-ng136', null, 14, null, null, 135, null, 480, 1320],
+  ['hypertension-canada', 70, 20, 7, 130, 135, null, 480, 1320],
+  ['acc-aha-2017', 70, 20, 7, 125, 130, 110, 540, 1260],
+  ['acc-aha-2025', 70, 20, 7, 125, 130, 110, 540, 1260],
+  ['esc-2024', 70, 20, 7, 130, 135, 120, 540, 1260],
+  ['esh-2023', 70, 20, 7, 130, 135, 120, 540, 1260],
+  ['ish-2020', 70, 20, 7, 130, 135, 120, 540, 1260],
+  ['jsh-2019', 70, 20, 7, 130, 135, 120, 540, 1260],
+  ['australia-2016', 70, 20, 7, 130, 135, 120, 540, 1260],
+  ['research-levels', null, 8, 4, 130, 135, 120, 540, 1260],
+])('%s over 24 hours', (id, percent, day, night, whole, awake, asleep, from, to) => {
+  const rules = ambulatoryRules(preset({ ambulatory: id }));
+  const limit = (one: { readonly limit: number } | null) => one?.limit ?? null;
+  expect([limit(rules.leastPercent), limit(rules.leastDay), limit(rules.leastNight)]).toEqual([
+    percent,
+    day,
+    night,
+  ]);
+  expect([limit(rules.wholeSystolic), limit(rules.daySystolic), limit(rules.nightSystolic)]).toEqual([
+    whole,
+    awake,
+    asleep,
+  ]);
+  expect([rules.dayFrom, rules.dayTo]).toEqual([from, to]);
+});
+
+test('a place sets its own limit: the name follows it', () => {
+  const changed = overrideFields(preset({ home: 'nice-ng136' }), [
+    { section: 'home', key: 'highSystolic', value: { comparison: '>=', limit: 140 } },
+  ]);
+  if (!changed.ok) throw new Error(JSON.stringify(changed.refusals));
+  const found = homeResult(H1, NOTHING_BY_HAND, homeRules(changed.value));
+  expect(found).toMatchObject({ high: false, category: 'below-stage-1' });
+  expect(changed.value.sections.home?.highSystolic).toMatchObject({
+    source: 'local',
+    replaces: { value: { limit: 135 } },
+  });
+});
+
+test('a name without a limit is refused at the limit', () => {
+  const changed = overrideFields(preset({ home: 'ish-2020' }), [
+    { section: 'home', key: 'highSystolic', value: null },
+  ]);
+  expect(changed.ok ? [] : changed.refusals.map(({ field, expected }) => `${field} ${expected}`)).toEqual([
+    '/sections/home/highSystolic/value limit-for-names',
+  ]);
+});
+
+test('a protocol of schema 5 has neither section and is read as it was', () => {
+  const { presets, sections, ...now } = preset();
+  const { home: _h, ambulatory: _a, ...oldPresets } = presets;
+  const { home: _hf, ambulatory: _af, ...oldSections } = sections;
+  const kept = { ...now, schema: 5, presets: oldPresets, sections: oldSections };
+  const parsed = parseProtocol(JSON.parse(JSON.stringify(kept)));
+  if (!parsed.ok) throw new Error(JSON.stringify(parsed.refusals));
+  expect(parsed.value).toEqual(kept);
+  expect(homeRules(parsed.value).scheme).toBe('none');
+});

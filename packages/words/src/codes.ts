@@ -1,5 +1,6 @@
 import type {
   ActNowId,
+  AmbulatoryResult,
   ArmsCode,
   AskCode,
   Category,
@@ -7,11 +8,14 @@ import type {
   CountResult,
   CuffChoice,
   DerivedValue,
+  DropCode,
   EarlyWarning,
   EarlyWarningResponseCode,
+  EditCode,
   Flag,
   GaugeResult,
   GlasgowTotal,
+  HomeResult,
   NextStepCode,
   PlaceFlagCode,
   PlaceReasonCode,
@@ -42,6 +46,10 @@ export type ClinicalCode =
   | ActNowId
   | ArmsCode
   | AskCode
+  | CodesOf<AmbulatoryResult>
+  | DropCode
+  | EditCode
+  | CodesOf<HomeResult>
   | CodesOf<Category>
   | CodesOf<ChildResult>
   | CodesOf<CountResult>

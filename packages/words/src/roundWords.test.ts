@@ -119,7 +119,16 @@ describe('every code of a round has a sentence', () => {
   });
 
   test('every preset of a round has a title of its own section', () => {
-    for (const section of ['readings', 'arms', 'recheck', 'actNow', 'signing', 'equipment'] as const) {
+    for (const section of [
+      'readings',
+      'arms',
+      'recheck',
+      'actNow',
+      'signing',
+      'equipment',
+      'home',
+      'ambulatory',
+    ] as const) {
       const ids = listPresets().filter((one) => one.section === section);
       expect(ids.length).toBeGreaterThan(0);
       for (const { id } of ids) expect(words.title(section, id)).not.toBe(id);

@@ -42,8 +42,7 @@ export type AmbulatoryReasonCode =
   | 'too-few-asleep-for-class'
   | 'no-limit'
   | 'child'
-  | 'pregnancy'
-  | 'no-night';
+  | 'pregnancy';
 
 /** The class of one recording is weak evidence. Source: out-of-office handbook 9. */
 const CLASS_IS_WEAK: Flag<AmbulatoryFlagCode> = {

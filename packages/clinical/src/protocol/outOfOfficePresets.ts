@@ -49,7 +49,7 @@ function high(
 const HOME: readonly Preset[] = [
   {
     section: 'home',
-    id: 'no-limits',
+    id: 'means-alone-at-home',
     source: 'docs/conventions.md section 7',
     status: 'decision',
     changes: {},
@@ -198,7 +198,7 @@ const WIDE: Changed<AmbulatoryRules> = {
 const AMBULATORY: readonly Preset[] = [
   {
     section: 'ambulatory',
-    id: 'no-limits',
+    id: 'means-alone-over-24-hours',
     source: 'docs/conventions.md section 7',
     status: 'decision',
     changes: {},

@@ -56,7 +56,7 @@ test.each([
 
 test('every rule set for home is in that table, in its order', () => {
   expect(idsOf('home')).toEqual([
-    'no-limits',
+    'means-alone-at-home',
     ...['nice-ng136', 'hypertension-canada', 'aha-ama-2020', 'acc-aha-2017', 'acc-aha-2025', 'esc-2024'],
     ...['esh-2023', 'ish-2020', 'jsh-2019', 'korea-2018', 'australia-2016', 'family-practice-table'],
     ...['france-rule-of-three', 'taiwan-2022'],

@@ -75,7 +75,16 @@ export function fieldName(shape: FieldShape): string {
 
 /** What a preset is called: a guideline by its rule in this section, else by its own name. */
 export function presetTitle(section: SectionName, id: string, words: Words): string {
-  const groups = ['readings', 'arms', 'recheck', 'actNow', 'signing', 'equipment'] as const;
+  const groups = [
+    'readings',
+    'arms',
+    'recheck',
+    'actNow',
+    'signing',
+    'equipment',
+    'home',
+    'ambulatory',
+  ] as const;
   const group = groups.find((one) => one === section);
   const titles = [
     ...(group === undefined ? [] : [words.title(group, id)]),
@@ -94,6 +103,12 @@ const TITLED = {
   'cuff/scheme': 'preset',
   'readings/rule': 'readings',
   'actNow/switchedOff': 'condition',
+  'home/sittingUse': 'sittingUse',
+  'home/judged': 'homeJudged',
+  'home/scheme': 'homeScheme',
+  'ambulatory/judged': 'period',
+  'ambulatory/wholeMean': 'wholeMean',
+  'ambulatory/editing': 'editing',
 } as const;
 
 /** One word of a field, as it is called. */

@@ -11,5 +11,7 @@ export const guidelineTitles = {
     'jsh-2019': 'JSH 2019',
     'who-2021': 'WHO 2021',
     'aha-2005': 'AHA 2005',
+    'hypertension-canada': 'Hypertension Canada',
+    'australia-2016': 'Australia 2016',
   },
 } as const;

@@ -16,6 +16,8 @@ import { expected, expectedByCode } from './expected/index.js';
 import { factTitles } from './factTitles.js';
 import { guidelineTitles } from './guidelineTitles.js';
 import { longerCount } from './longerCount.js';
+import { outOfOfficeDetails } from './outOfOfficeDetails.js';
+import { outOfOfficeTitles } from './outOfOfficeTitles.js';
 import { messages, problemWords } from './problems.js';
 import { reach } from './reach.js';
 import { readingsDetails } from './readingsDetails.js';
@@ -44,6 +46,7 @@ const details = {
   ...cuffDetails,
   ...equipmentDetails,
   ...askDetails,
+  ...outOfOfficeDetails,
   ...readingsDetails,
   ...roundDetails,
   ...runDetails,
@@ -75,6 +78,7 @@ export const english = {
     ...categoryTitles,
     ...factTitles,
     ...guidelineTitles,
+    ...outOfOfficeTitles,
     ...roundTitles,
     ...runTitles,
     ...scoreTitles,

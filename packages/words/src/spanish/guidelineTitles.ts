@@ -14,5 +14,7 @@ export const guidelineTitles: Reworded<typeof english> = {
     'jsh-2019': 'JSH 2019',
     'who-2021': 'OMS 2021',
     'aha-2005': 'AHA 2005',
+    'hypertension-canada': 'Hypertension Canada',
+    'australia-2016': 'Australia 2016',
   },
 };

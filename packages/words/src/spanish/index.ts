@@ -15,6 +15,8 @@ import { expected, expectedByCode } from './expected/index.js';
 import { factTitles } from './factTitles.js';
 import { guidelineTitles } from './guidelineTitles.js';
 import { longerCount } from './longerCount.js';
+import { outOfOfficeDetails } from './outOfOfficeDetails.js';
+import { outOfOfficeTitles } from './outOfOfficeTitles.js';
 import { messages, problemWords } from './problems.js';
 import { reach } from './reach.js';
 import { readingsDetails } from './readingsDetails.js';
@@ -47,6 +49,7 @@ export const spanish: Catalogue = {
     ...cuffDetails,
     ...equipmentDetails,
     ...askDetails,
+    ...outOfOfficeDetails,
     ...readingsDetails,
     ...roundDetails,
     ...runDetails,
@@ -74,6 +77,7 @@ export const spanish: Catalogue = {
     ...categoryTitles,
     ...factTitles,
     ...guidelineTitles,
+    ...outOfOfficeTitles,
     ...roundTitles,
     ...runTitles,
     ...scoreTitles,

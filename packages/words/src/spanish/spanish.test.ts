@@ -14,7 +14,7 @@ const SAME = [
   /^titles\.guideline\./,
   // Words that the two languages share.
   /^sections\.(count\.(regular|irregular|normal)|protocol\.no|result\.notPregnant|chart\.disagree)$/,
-  /^titles\.(rhythm\.regular|category\.normal|strength\.normal)$/,
+  /^titles\.(rhythm\.regular|category\.normal|homeCategory\.normal|strength\.normal)$/,
 ];
 
 test('it has the keys of English, no more and no fewer', () => {

@@ -27,5 +27,6 @@ export const protocol = {
   'at-most-stop': (f, say) =>
     `at most ${say.short(f.value('stopAtReadings'))}, after which no more are asked for`,
   'not-after': (f, say) => `at most ${say.short(f.value('laterSeconds'))} s, which comes after it`,
+  'limit-for-names': () => 'given, where the mean is named',
   'below-high-total': (f, say) => `below the high total (${say.short(f.value('highTotal'))})`,
 } as const satisfies Record<string, Expectation>;

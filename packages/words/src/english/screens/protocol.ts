@@ -111,6 +111,8 @@ export const protocol = {
   actNow: 'When to act at once',
   signing: 'Signing and classes',
   equipment: 'Keeping gauges',
+  home: 'Readings at home',
+  ambulatory: 'Recordings over 24 hours',
   score: 'Scores',
   found: 'read in the source',
   'second-hand': 'second-hand',

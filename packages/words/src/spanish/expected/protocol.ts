@@ -27,5 +27,6 @@ export const protocol: Reworded<typeof english> = {
   'at-most-stop': (f, say) =>
     `como máximo ${say.short(f.value('stopAtReadings'))}, tras las que no se piden más`,
   'not-after': (f, say) => `como máximo ${say.short(f.value('laterSeconds'))} s, que viene después`,
+  'limit-for-names': () => 'indicado, donde la media lleva nombre',
   'below-high-total': (f, say) => `por debajo del total alto (${say.short(f.value('highTotal'))})`,
 };

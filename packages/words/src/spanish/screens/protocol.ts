@@ -104,6 +104,8 @@ export const protocol: Reworded<typeof english> = {
   recheck: 'Cuándo mirar de nuevo',
   actNow: 'Cuándo actuar de inmediato',
   signing: 'Firma y clases',
+  home: 'Lecturas en casa',
+  ambulatory: 'Registros de 24 horas',
   equipment: 'Cuidado de los manómetros',
   score: 'Puntuaciones',
   found: 'leído en la fuente',

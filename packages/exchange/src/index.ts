@@ -13,6 +13,24 @@ export type { OwnEntry } from './fhir/read/readOwn.js';
 export { noticesOf } from './notices.js';
 export type { Bringing, Placed, Read, Reported } from './reading/reported.js';
 export { reportedEntries, uuidOf } from './reading/reported.js';
+export type {
+  BesideReading,
+  ReadSeries,
+  RefusedRow,
+  SeriesChoices,
+  SeriesFlag,
+  SeriesFlagCode,
+  SeriesProblem,
+  SeriesQuestion,
+} from './series/readSeries.js';
+export { NOTHING_SAID, readSeries } from './series/readSeries.js';
+export type { SeriesMapping } from './series/seriesColumns.js';
+export { areSameHeadings } from './series/seriesColumns.js';
+export type { SeriesColumn } from './series/seriesWords.js';
+export { SERIES_COLUMNS } from './series/seriesWords.js';
+export type { DateOrder } from './series/timeText.js';
+export { DATE_ORDERS, daysOf } from './series/timeText.js';
+export { isZone } from './series/zoneClock.js';
 export type { TextField, TextOf } from './text/roundFields.js';
 export { TEXT_FIELDS } from './text/roundFields.js';
 export type { TemplateId } from './text/roundText.js';

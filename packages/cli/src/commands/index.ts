@@ -10,6 +10,7 @@ import { cuff } from './cuff.js';
 import { equipment } from './equipment.js';
 import { exportCommand } from './export.js';
 import { helpCommand } from './help.js';
+import { home } from './home.js';
 import { importCommand } from './import.js';
 import { orthostatic } from './orthostatic.js';
 import { reading } from './reading.js';
@@ -30,6 +31,7 @@ const ANSWERING: readonly AnyCommand[] = [
   category,
   child,
   score,
+  home,
   orthostatic,
   serve,
   account,

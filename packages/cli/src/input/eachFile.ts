@@ -59,5 +59,10 @@ async function parsedFile<Value>(
 }
 
 function problemsOf(file: string, refusals: readonly Refusal[], { words }: Context): Problem[] {
-  return refusals.map((one) => words.problem(one, { file }));
+  return refusals.map((one) => words.problem(one, { file, column: columnOf(one) }));
+}
+
+/** The number of the column, where the text was a table and its reader said one. */
+function columnOf(one: Refusal): number | null {
+  return 'column' in one && typeof one.column === 'number' ? one.column : null;
 }

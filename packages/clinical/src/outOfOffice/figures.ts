@@ -270,4 +270,14 @@ export const OUT_OF_OFFICE_FIGURES = figures({
   usedHours: plain(24, 'h', 'of a longer recording the first are used', OWN('20')),
   whiteCoatSystolic: mmHg(20, 'an office mean over the day by more than this', book('16', 'memory', 'NICE')),
   whiteCoatDiastolic: mmHg(10, 'an office mean over the day by more than this', book('16', 'memory', 'NICE')),
+
+  intakeLeastSystolic: mmHg(
+    30,
+    'a systolic under this is no pressure in mmHg: with decimals it may be one in kPa, which is asked',
+    OWN('20'),
+  ),
+  intakeLeastDiastolic: mmHg(10, 'a diastolic under this in a file is refused', OWN('20')),
+  intakeMostMmHg: mmHg(300, 'a pressure over this in a file is refused: top of the scale', OWN('20')),
+  intakeLeastPulse: pulse(20, 'a pulse under this in a file is refused', OWN('20')),
+  intakeMostPulse: pulse(300, 'a pulse over this in a file is refused', OWN('20')),
 });

@@ -18,6 +18,7 @@ import { guidelineTitles } from './guidelineTitles.js';
 import { longerCount } from './longerCount.js';
 import { outOfOfficeDetails } from './outOfOfficeDetails.js';
 import { outOfOfficeTitles } from './outOfOfficeTitles.js';
+import { patternTitles } from './patternTitles.js';
 import { messages, problemWords } from './problems.js';
 import { reach } from './reach.js';
 import { readingsDetails } from './readingsDetails.js';
@@ -31,6 +32,7 @@ import { scoreLines } from './scoreLines.js';
 import { scoreOptions } from './scoreOptions.js';
 import { scoreTitles } from './scoreTitles.js';
 import { screens } from './screens/index.js';
+import { seriesLines, seriesOptions } from './seriesLines.js';
 import { signDetails } from './signDetails.js';
 import { signTitles } from './signTitles.js';
 import { standingDetails } from './standingDetails.js';
@@ -66,11 +68,12 @@ export const english = {
     category: categoryLines,
     run: runLines,
     score: scoreLines,
+    series: seriesLines,
     cautions,
     reach,
     exchanged,
     commands,
-    options: { ...options, ...averageOptions, ...scoreOptions },
+    options: { ...options, ...averageOptions, ...scoreOptions, ...seriesOptions },
     commandLine,
   },
   titles: {
@@ -79,6 +82,7 @@ export const english = {
     ...factTitles,
     ...guidelineTitles,
     ...outOfOfficeTitles,
+    ...patternTitles,
     ...roundTitles,
     ...runTitles,
     ...scoreTitles,

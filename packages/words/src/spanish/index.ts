@@ -17,6 +17,7 @@ import { guidelineTitles } from './guidelineTitles.js';
 import { longerCount } from './longerCount.js';
 import { outOfOfficeDetails } from './outOfOfficeDetails.js';
 import { outOfOfficeTitles } from './outOfOfficeTitles.js';
+import { patternTitles } from './patternTitles.js';
 import { messages, problemWords } from './problems.js';
 import { reach } from './reach.js';
 import { readingsDetails } from './readingsDetails.js';
@@ -30,6 +31,7 @@ import { scoreLines } from './scoreLines.js';
 import { scoreOptions } from './scoreOptions.js';
 import { scoreTitles } from './scoreTitles.js';
 import { screens } from './screens/index.js';
+import { seriesLines, seriesOptions } from './seriesLines.js';
 import { signDetails } from './signDetails.js';
 import { signTitles } from './signTitles.js';
 import { standingDetails } from './standingDetails.js';
@@ -65,10 +67,11 @@ export const spanish: Catalogue = {
     category: categoryLines,
     run: runLines,
     score: scoreLines,
+    series: seriesLines,
     cautions,
     reach,
     commands,
-    options: { ...options, ...averageOptions, ...scoreOptions },
+    options: { ...options, ...averageOptions, ...scoreOptions, ...seriesOptions },
     commandLine,
     exchanged,
   },
@@ -78,6 +81,7 @@ export const spanish: Catalogue = {
     ...factTitles,
     ...guidelineTitles,
     ...outOfOfficeTitles,
+    ...patternTitles,
     ...roundTitles,
     ...runTitles,
     ...scoreTitles,

@@ -7,6 +7,7 @@ import { protocol } from './protocol.js';
 import { record } from './record.js';
 import { run } from './run.js';
 import { score } from './score.js';
+import { series } from './series.js';
 import { sign } from './sign.js';
 
 export { expectedByCode } from './byCode.js';
@@ -21,6 +22,7 @@ export const expected = {
   ...record,
   ...run,
   ...score,
+  ...series,
   ...sign,
   ...commandLine,
 } as const;

@@ -9,6 +9,7 @@ import { protocol } from './protocol.js';
 import { record } from './record.js';
 import { run } from './run.js';
 import { score } from './score.js';
+import { series } from './series.js';
 import { sign } from './sign.js';
 
 export { expectedByCode } from './byCode.js';
@@ -23,6 +24,7 @@ export const expected: Reworded<typeof english> = {
   ...record,
   ...run,
   ...score,
+  ...series,
   ...sign,
   ...commandLine,
 };

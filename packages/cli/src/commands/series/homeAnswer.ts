@@ -1,0 +1,192 @@
+import {
+  CATEGORY_FIGURES,
+  type Component,
+  HOME_RULE,
+  type HomeResult,
+  type HomeRules,
+  homeDayOf,
+  homeResult,
+  homeRules,
+  homeScheme,
+  NOTHING_BY_HAND,
+  ownSds,
+  type Protocol,
+  presetProtocol,
+  type SeriesReading,
+} from '@evenfall/clinical';
+import type { ReadSeries } from '@evenfall/exchange';
+import type { Words } from '@evenfall/words';
+import type { Json } from '../../answer.js';
+import { computedBy } from '../../output/computedBy.js';
+import { type OfficeBeside, officeBeside } from './officeBeside.js';
+import {
+  type ActFirst,
+  actFirstJson,
+  actFirstOf,
+  dateText,
+  leftOut,
+  type NotUsed,
+  readFlags,
+  refusedRows,
+} from './seriesOfText.js';
+import type { TypedSeries } from './typedSeries.js';
+import { assumption, assumptionsOf, type UsualKnown, usualOf } from './usualBeside.js';
+
+/** A threshold and how probable it is that the usual pressure is at or over it; 0 to 1. */
+export type Probability = {
+  readonly threshold: { readonly systolic: number; readonly diastolic: number };
+  readonly systolic: number | null;
+  readonly diastolic: number | null;
+  readonly prior: 'flat' | 'age-sex';
+};
+
+/** A series at home, answered. */
+export type HomeAnswered = {
+  readonly read: ReadSeries;
+  readonly result: HomeResult;
+  readonly rules: string;
+  readonly protocol: Protocol;
+  readonly homeRules: HomeRules;
+  readonly first: readonly ActFirst[];
+  readonly known: UsualKnown;
+  readonly probability: readonly Probability[];
+  readonly office: OfficeBeside | null;
+};
+
+/** The protocol of a rule set for one kind of series; an id that is offered can be read. */
+export function protocolOf(section: 'home' | 'ambulatory', id: string): Protocol {
+  const found = presetProtocol({ [section]: id });
+  if (!found.ok) throw new Error(`The rule set ${id} is listed and cannot be read`);
+  return found.value;
+}
+
+export const ADULT_FROM = CATEGORY_FIGURES.adultFromYears.value;
+
+/** What readings at home come to, with the chances beside. */
+export function homeAnswered(read: ReadSeries, typed: TypedSeries): HomeAnswered {
+  const protocol = protocolOf('home', typed.rules);
+  const rules = homeRules(protocol);
+  const { ageYears, isPregnant } = typed;
+  const result = homeResult(read.readings, { ...NOTHING_BY_HAND, ageYears, isPregnant }, rules);
+  const isChild = ageYears !== null && ageYears < ADULT_FROM;
+  const known = knownOf(read, result, rules, typed);
+  const asked = isChild || isPregnant || result.used === 0 ? [] : thresholdsOf(rules);
+  return {
+    read,
+    result,
+    rules: typed.rules,
+    protocol,
+    homeRules: rules,
+    first: actFirstOf(read, isPregnant, isChild),
+    known,
+    probability: probabilitiesOf(asked, known),
+    office: officeBeside(
+      typed,
+      result.mean,
+      [{ ...result.mean, highSystolic: rules.highSystolic, highDiastolic: rules.highDiastolic }],
+      result.valid && !isChild && !isPregnant,
+    ),
+  };
+}
+
+/** The limit of high first, then the other limits of the names, where both numbers have one. */
+function thresholdsOf(rules: HomeRules): Probability['threshold'][] {
+  const { highSystolic, highDiastolic, scheme } = rules;
+  if (highSystolic === null || highDiastolic === null) return [];
+  const high = { systolic: highSystolic.limit, diastolic: highDiastolic.limit };
+  const bands = homeScheme(scheme, highSystolic, highDiastolic)?.bands ?? [];
+  const others = bands.flatMap(({ systolic, diastolic }) =>
+    systolic === null || diastolic === null ? [] : [{ systolic: systolic.limit, diastolic: diastolic.limit }],
+  );
+  return [
+    high,
+    ...others.filter((one) => one.systolic !== high.systolic || one.diastolic !== high.diastolic),
+  ];
+}
+
+function probabilitiesOf(thresholds: readonly Probability['threshold'][], known: UsualKnown): Probability[] {
+  const flat = { ...known, ageYears: null, sex: null };
+  const of = (threshold: Probability['threshold'], from: UsualKnown, prior: Probability['prior']) => ({
+    threshold,
+    systolic: usualOf('systolic', from, threshold.systolic)?.probability ?? null,
+    diastolic: usualOf('diastolic', from, threshold.diastolic)?.probability ?? null,
+    prior,
+  });
+  const hasPrior = thresholds.some((one) => usualOf('systolic', known, one.systolic)?.prior != null);
+  return [
+    ...thresholds.map((one) => of(one, flat, 'flat')),
+    ...(hasPrior ? thresholds.map((one) => of(one, known, 'age-sex')) : []),
+  ];
+}
+
+/** The readings of the mean with their variation by day, for the usual pressure. */
+function knownOf(read: ReadSeries, result: HomeResult, rules: HomeRules, typed: TypedSeries): UsualKnown {
+  const dropped = new Set(result.dropped.map(({ index }) => index));
+  const days = new Map<number, SeriesReading[]>();
+  for (const one of read.readings) {
+    if (dropped.has(one.index)) continue;
+    const day = homeDayOf(one, rules);
+    const ofDay = days.get(day);
+    if (ofDay === undefined) days.set(day, [one]);
+    else ofDay.push(one);
+  }
+  const of = (component: Component) => {
+    const mean = result.mean[component];
+    if (mean === null) return null;
+    const byDay = [...days.values()]
+      .map((ofDay) => ofDay.map((one) => one[component]).filter((value): value is number => value !== null))
+      .filter((values) => values.length > 0);
+    return { mean, readings: result.counts[component], days: byDay.length, own: ownSds(byDay) };
+  };
+  const none = { systolic: null, diastolic: null };
+  return {
+    ageYears: typed.ageYears,
+    sex: typed.sex,
+    office: none,
+    home: { systolic: of('systolic'), diastolic: of('diastolic') },
+    ambulatory: none,
+  };
+}
+
+/** Every row of the file that is not in the mean, in order of line. */
+export function notUsedOf({ read, result }: HomeAnswered, words: Words): NotUsed[] {
+  return [...refusedRows(read, words), ...result.dropped.map((one) => leftOut(one, read, words))].sort(
+    (a, b) => a.row - b.row,
+  );
+}
+
+/** The answer for programs: the keys of the command first, what else is known after them. */
+export function homeJson(answered: HomeAnswered, version: string, words: Words): Json {
+  const { result, read, rules, protocol, probability, known } = answered;
+  const systolic = probability.length === 0 ? null : usualOf('systolic', known, 0);
+  return {
+    rules,
+    valid: result.valid,
+    why: result.why.map(words.flagged),
+    used: result.used,
+    dropped: notUsedOf(answered, words),
+    days: result.days,
+    mean: result.mean,
+    morning: result.morning,
+    evening: result.evening,
+    sd: result.sd,
+    dayMeans: result.dayMeans.map(({ day, ...rest }) => ({ date: dateText(day), ...rest })),
+    high: result.high,
+    category: result.category,
+    compared: 'unrounded',
+    probability,
+    counts: result.counts,
+    morningMinusEvening: result.morningMinusEvening,
+    dayToDay: result.dayToDay,
+    shown: result.shown,
+    actFirst: actFirstJson(answered.first, words),
+    flags: [...result.flags.map(words.flagged), ...readFlags(read, words)],
+    assumptions: systolic === null ? [] : assumptionsOf(known, systolic).map((one) => assumption(one, words)),
+    phenotype: answered.office?.phenotype ?? null,
+    whiteCoat: answered.office?.whiteCoat ?? null,
+    columns: read.mapping.columns,
+    zone: read.zone,
+    dates: read.dates,
+    computedBy: computedBy(version, HOME_RULE, protocol, 'home'),
+  };
+}

@@ -1,0 +1,136 @@
+import { protocolVersion, type SidedLimit, shownPressure } from '@evenfall/clinical';
+import type { Words } from '@evenfall/words';
+import { columns } from '../../output/columns.js';
+import { type HomeAnswered, notUsedOf } from './homeAnswer.js';
+import type { OfficeBeside } from './officeBeside.js';
+import { actFirstRows, leftOutRows, readFlags } from './seriesOfText.js';
+import { assumption, assumptionsOf, usualOf } from './usualBeside.js';
+
+/** Digits of the version that a person compares. */
+const VERSION_SHOWN = 12;
+
+export function ruleRow(
+  section: 'home' | 'ambulatory',
+  id: string,
+  protocol: Parameters<typeof protocolVersion>[0],
+  words: Words,
+): string[] {
+  const version = protocolVersion(protocol).slice(0, VERSION_SHOWN);
+  return [words.sentence('series.by'), words.sentence('series.ruleSet', { title: words.title(section, id), id, version })]; // biome-ignore format: one thought
+}
+
+/** The answer for people, what is dangerous first and the category before any chance. */
+export function homeLines(answered: HomeAnswered, words: Words): string[] {
+  const { result, read, rules, protocol, probability, known, office } = answered;
+  const say = (key: 'mean' | 'morning' | 'evening' | 'category' | 'chance') =>
+    words.sentence(`series.${key}`);
+  const note = words.sentence('commandLine.note');
+  const { morningMinusEvening: difference } = result;
+  const limits = { systolic: answered.homeRules.highSystolic, diastolic: answered.homeRules.highDiastolic };
+  const usual = probability.length === 0 ? null : usualOf('systolic', known, 0);
+  return columns([
+    ...actFirstRows(answered.first, words),
+    ruleRow('home', rules, protocol, words),
+    [
+      words.sentence('series.readings'),
+      words.sentence('series.used', { used: result.used, rows: read.lines.length, days: result.days }),
+    ],
+    ...leftOutRows(notUsedOf(answered, words), words),
+    ...result.why.map((flag) => [note, words.detail(flag)]),
+    [say('mean'), meanText(result.shown, result.mean.pulse, words)],
+    [say('morning'), meanOfPart(result.morning, limits, words)],
+    [
+      say('evening'),
+      [
+        meanOfPart(result.evening, limits, words),
+        ...(difference.systolic === null || difference.diastolic === null
+          ? []
+          : [words.sentence('series.minusEvening', { systolic: difference.systolic, diastolic: difference.diastolic })]), // biome-ignore format: one thought
+      ].join('; '),
+    ],
+    ...dayRows(answered, limits, words),
+    [
+      say('category'),
+      result.category === null
+        ? words.sentence('series.noCategory')
+        : words.sentence('series.categoryOf', { category: words.title('homeCategory', result.category) }),
+    ],
+    ...probability.map(({ threshold, systolic, diastolic, prior }) => [
+      say('chance'),
+      words.sentence('series.chanceOf', {
+        threshold: `${threshold.systolic}/${threshold.diastolic}`,
+        systolic,
+        diastolic,
+        prior: words.sentence(prior === 'flat' ? 'series.flatPrior' : 'series.agePrior'),
+      }),
+    ]),
+    ...(usual === null ? [] : assumptionsOf(known, usual)).map((one) => [
+      words.sentence('series.assuming'),
+      assumption(one, words).detail,
+    ]),
+    ...officeRows(office, words),
+    ...result.flags.map((flag) => [note, words.detail(flag)]),
+    ...readFlags(read, words).map(({ detail }) => [note, detail]),
+  ]);
+}
+
+function meanText(
+  shown: { systolic: string | null; diastolic: string | null },
+  pulse: number | null,
+  words: Words,
+): string {
+  if (shown.systolic === null && shown.diastolic === null) return words.sentence('series.notKnown');
+  const pressure = `${shown.systolic ?? '-'}/${shown.diastolic ?? '-'}`;
+  return words.sentence('series.pressure', { pressure, pulse });
+}
+
+type Limits = Parameters<typeof meanOfPart>[1];
+type Pair = { readonly systolic: number | null; readonly diastolic: number | null };
+
+/** A mean as it is shown: whole, with decimals only where the whole number would stand on the other side of its limit. */
+export function meanOfPart(
+  { systolic, diastolic }: Pair,
+  limits: { readonly systolic: SidedLimit | null; readonly diastolic: SidedLimit | null },
+  words: Words,
+): string {
+  if (systolic === null && diastolic === null) return words.sentence('series.notKnown');
+  const shown = (mmHg: number | null, limit: SidedLimit | null) =>
+    mmHg === null ? '-' : shownPressure(mmHg, limit === null ? [] : [limit]);
+  return `${shown(systolic, limits.systolic)}/${shown(diastolic, limits.diastolic)}`;
+}
+
+/** A difference or a scatter of pressures, to one decimal. */
+function spreadText({ systolic, diastolic }: { systolic: number; diastolic: number }, words: Words): string {
+  return words.sentence('series.partMean', { systolic, diastolic });
+}
+
+function dayRows({ result }: HomeAnswered, limits: Limits, words: Words): string[][] {
+  const { sd } = result.dayToDay;
+  if (sd.systolic === null || sd.diastolic === null) return [];
+  const means = result.dayMeans.map((one) => meanOfPart(one, limits, words)).join(', ');
+  return [
+    [
+      words.sentence('series.dayToDay'),
+      words.sentence('series.dailyMeans', {
+        means,
+        sd: spreadText({ systolic: sd.systolic, diastolic: sd.diastolic }, words),
+      }),
+    ],
+  ];
+}
+
+/** What an office pressure beside it says, if one was typed. */
+export function officeRows(office: OfficeBeside | null, words: Words): string[][] {
+  if (office === null) return [];
+  const { phenotype, whiteCoat } = office;
+  const signed = (mmHg: number | null) =>
+    mmHg === null ? '-' : `${mmHg > 0 ? '+' : ''}${words.say.short(mmHg)}`;
+  const names = phenotype?.names.map((name) => words.title('phenotype', name)) ?? [];
+  const label = words.sentence('series.office');
+  return [
+    ...(names.length === 0
+      ? []
+      : [[words.sentence('series.pattern'), words.sentence('series.consistentWith', { names: words.say.anyOf(names) })]]), // biome-ignore format: one thought
+    [label, words.sentence('series.officeMinus', { systolic: signed(whiteCoat.systolic), diastolic: signed(whiteCoat.diastolic) })], // biome-ignore format: one thought
+  ];
+}

@@ -1,0 +1,155 @@
+import { actFirst, type Flag, type Parsed, type Refusal } from '@evenfall/clinical';
+import { type ReadSeries, readSeries, type SeriesChoices, type SeriesQuestion } from '@evenfall/exchange';
+import type { SentenceKey, Words } from '@evenfall/words';
+
+/** The readings of a text, or what must be said first: a question that is open refuses the file. */
+export function seriesOfText(text: string, choices: SeriesChoices): Parsed<ReadSeries> {
+  const read = readSeries(text, choices);
+  const refusals: Refusal[] = read.questions.map(asked);
+  return refusals.length > 0 ? { ok: false, refusals } : { ok: true, value: read };
+}
+
+function asked({ problem }: SeriesQuestion): Refusal {
+  return problem;
+}
+
+/** A reading that somebody must act on, whatever the mean; used or not. */
+export type ActFirst = {
+  readonly row: number;
+  readonly systolic: number | null;
+  readonly diastolic: number | null;
+  readonly flag: Flag;
+};
+
+/**
+ * Readings that may be an emergency or are very low, also of rows that are left out or refused. A child's low
+ * pressure has other limits, which need a height. Source: bedside handbook 3.16; docs/hazards.md.
+ */
+export function actFirstOf(read: ReadSeries, isPregnant: boolean, isChild: boolean): ActFirst[] {
+  const rows = [
+    ...read.readings.map((one) => ({ ...one, line: read.lines[one.index - 1] as number })),
+    ...read.refused,
+  ];
+  return rows
+    .map(uprightOf)
+    .flatMap(({ line, systolic, diastolic }) =>
+      actFirst({ systolic, diastolic }, isPregnant)
+        .filter(({ code }) => code === 'severe-reading' || !isChild)
+        .map((flag) => ({ row: line, systolic, diastolic, flag })),
+    )
+    .sort((a, b) => a.row - b.row);
+}
+
+/** Pressures that stand the wrong way round are looked at the right way round: 121/182 is no low pressure. */
+function uprightOf({
+  line,
+  systolic,
+  diastolic,
+}: { line: number } & Pressures): { line: number } & Pressures {
+  return systolic !== null && diastolic !== null && diastolic > systolic
+    ? { line, systolic: diastolic, diastolic: systolic }
+    : { line, systolic, diastolic };
+}
+
+type Pressures = { readonly systolic: number | null; readonly diastolic: number | null };
+
+export function actFirstJson(found: readonly ActFirst[], words: Words) {
+  return found.map(({ row, systolic, diastolic, flag }) => ({
+    row,
+    systolic,
+    diastolic,
+    ...words.flagged(flag),
+  }));
+}
+
+/** Each kind once, with its lines. */
+export function actFirstRows(found: readonly ActFirst[], words: Words): string[][] {
+  const codes = [...new Set(found.map(({ flag }) => flag.code))];
+  return codes.map((code) => {
+    const ofCode = found.filter(({ flag }) => flag.code === code);
+    const [first] = ofCode as [ActFirst];
+    const pressure = ofCode
+      .slice(0, MOST_SHOWN)
+      .map(({ systolic, diastolic }) => `${systolic ?? '-'}/${diastolic ?? '-'}`)
+      .join(', ');
+    const lines = linesText(ofCode.map(({ row }) => row));
+    const detail = words.detail(first.flag);
+    return [
+      words.sentence('series.actFirst'),
+      words.sentence('series.linePressure', { lines, count: ofCode.length, pressure, detail }),
+    ];
+  });
+}
+
+const MOST_SHOWN = 5;
+
+/** Line numbers with runs joined: `2-5, 9`. */
+export function linesText(lines: readonly number[]): string {
+  const runs: [number, number][] = [];
+  for (const line of [...lines].sort((a, b) => a - b)) {
+    const last = runs.at(-1);
+    if (last !== undefined && line <= last[1] + 1) last[1] = line;
+    else runs.push([line, line]);
+  }
+  return runs.map(([from, to]) => (from === to ? String(from) : `${from}-${to}`)).join(', ');
+}
+
+/** A row that is not in the mean, with the first reason; `reason` is for programs, `detail` for people. */
+export type NotUsed = {
+  readonly row: number;
+  readonly reason: string;
+  readonly detail: string;
+  readonly figures: Flag['figures'];
+  readonly field: string | null;
+  readonly column: number | null;
+  readonly expected: string | null;
+  readonly got: string | null;
+};
+
+/** Rows that could not be read, each with its first problem. */
+export function refusedRows(read: ReadSeries, words: Words): NotUsed[] {
+  return read.refused.map(({ line, problems }) => {
+    const [first] = problems;
+    if (first === undefined) throw new Error(`line ${line} was refused for nothing`);
+    const { message, expected, field } = words.problem(first);
+    const { code: reason, figures, column, got } = first;
+    return { row: line, reason, detail: message, figures, field, column, expected, got };
+  });
+}
+
+/** A reading that a rule leaves out. */
+export function leftOut(
+  { index, code, figures }: Flag & { index: number },
+  read: ReadSeries,
+  words: Words,
+): NotUsed {
+  const row = read.lines[index - 1] as number;
+  const detail = words.detail({ code, figures });
+  return { row, reason: code, detail, figures, field: null, column: null, expected: null, got: null };
+}
+
+/** Lines of a text for everything left out: what has one reason stands together. */
+export function leftOutRows(found: readonly NotUsed[], words: Words): string[][] {
+  const details = [...new Set(found.map(({ detail }) => detail))];
+  return details.map((detail) => {
+    const rows = found.filter((one) => one.detail === detail).map(({ row }) => row);
+    return [words.sentence('series.leftOut'), words.sentence('series.lines', { lines: linesText(rows), count: rows.length, detail })]; // biome-ignore format: one thought
+  });
+}
+
+/** What was settled by a rule while the file was read, as every answer says it. */
+export function readFlags(read: ReadSeries, words: Words) {
+  return read.flags.map(({ code, lines }) => {
+    const key: SentenceKey = `series.${code}`;
+    const detail = words.sentence(key as 'series.time-twice', {
+      lines: linesText(lines),
+      count: lines.length,
+    });
+    return { code, detail, figures: { rows: lines.length } };
+  });
+}
+
+/** A date from days since 1970-01-01. */
+export function dateText(day: number): string {
+  return new Date(day * 86_400_000).toISOString().slice(0, 10);
+}

@@ -1,0 +1,144 @@
+/** What a column of a table of readings holds. `pressure` is both numbers in one cell: `142/88`, `142/88 74`. */
+export const SERIES_COLUMNS = [
+  'time',
+  'date',
+  'clock',
+  'systolic',
+  'diastolic',
+  'pulse',
+  'pressure',
+  'note',
+  'asleep',
+  'arm',
+  'device',
+  'site',
+  'part',
+] as const;
+export type SeriesColumn = (typeof SERIES_COLUMNS)[number];
+
+/** A word as it is compared: lower case, without accents and without what is no letter. */
+export function plainWord(text: string): string {
+  return text
+    .normalize('NFD')
+    .replace(/\p{M}/gu, '')
+    .toLowerCase()
+    .replace(/[^\p{L}\p{N}]+/gu, ' ')
+    .trim();
+}
+
+/**
+ * Words of headings in English, Spanish, Portuguese, French, Italian, German, Dutch, Arabic and Hebrew, as they are in use;
+ * from memory. Where they say nothing, or another language, the content of the columns tells.
+ */
+const HEADINGS: Readonly<Record<SeriesColumn, string>> = {
+  time: 'time|date time|datetime|date and time|timestamp|measured at|fecha y hora|fecha hora|data e hora|data hora|date et heure|date heure|data e ora|data ora|zeitpunkt|datum und uhrzeit|datum uhrzeit|datum zeit|datum en tijd|datum tijd|التاريخ والوقت|תאריך ושעה',
+  date: 'date|day|fecha|dia|data|jour|giorno|datum|tag|dag|التاريخ|اليوم|תאריך|יום',
+  clock:
+    'clock|time of day|hora|hour|heure|ora|uhrzeit|zeit|uhr|tijd|tijdstip|orario|horario|الوقت|الساعة|שעה',
+  systolic:
+    'systolic|sys|syst|sbp|systolic pressure|systolic bp|systolic blood pressure|bp systolic|upper|top|sistolica|sistolico|sist|pas|presion sistolica|tension sistolica|pressao sistolica|maxima|max|systolique|tension systolique|pression systolique|tas|sistolica pressione|massima|systolisch|systole|rr sys|rr syst|oberer wert|bovendruk|الانقباضي|انقباضي|סיסטולי',
+  diastolic:
+    'diastolic|dia|diast|dbp|diastolic pressure|diastolic bp|diastolic blood pressure|bp diastolic|lower|bottom|diastolica|diastolico|pad|presion diastolica|tension diastolica|pressao diastolica|minima|min|diastolique|tension diastolique|pression diastolique|tad|minima pressione|diastolisch|diastole|rr dia|rr diast|unterer wert|onderdruk|الانبساطي|انبساطي|דיאסטולי',
+  pulse:
+    'pulse|pulse rate|heart rate|heartrate|hr|pr|bpm|pul|beats per minute|pulso|frecuencia cardiaca|frec cardiaca|fc|frequencia cardiaca|pouls|frequence cardiaque|polso|frequenza cardiaca|frequenza|puls|herzfrequenz|hf|pols|hartslag|polsslag|النبض|نبض|דופק',
+  pressure:
+    'pressure|bp|blood pressure|reading|presion|presion arterial|pa|ta|tension|tension arterial|pressao|pressao arterial|pression|pression arterielle|pressione|pressione arteriosa|blutdruck|rr|bloeddruk|ضغط الدم|الضغط|לחץ דם',
+  note: 'note|notes|comment|comments|remark|remarks|nota|notas|comentario|comentarios|observaciones|observacoes|remarque|remarques|commentaire|commentaires|commento|bemerkung|bemerkungen|notiz|kommentar|opmerking|opmerkingen|ملاحظات|הערות',
+  asleep:
+    'asleep|sleep|sleeping|dormido|durmiendo|sueno|dormindo|sono|endormi|dort|sommeil|addormentato|sonno|schlaf|schlafend|schlafe|slaap|slapend|نائم|ישן',
+  arm: 'arm|side|brazo|lado|braco|bras|cote|braccio|lato|seite|zijde|الذراع|זרוע',
+  device:
+    'device|monitor|cuff|aparato|dispositivo|equipo|tensiometro|aparelho|appareil|apparecchio|gerat|geraet|toestel|الجهاز|מכשיר',
+  site: 'site|place|sitio|lugar|local|lieu|sito|stelle|messort|plaats|الموضع',
+  part: 'part|part of day|session|period|momento|momento del dia|periodo|moment|seance|sessione|tageszeit|dagdeel|الفترة',
+};
+
+const ROLE_OF: ReadonlyMap<string, SeriesColumn> = new Map(
+  SERIES_COLUMNS.flatMap((role) => HEADINGS[role].split('|').map((word) => [plainWord(word), role] as const)),
+);
+
+const UNITS = /\b(mm ?hg|kpa|bpm|1 min|min|per minute|lpm|ppm|hh mm|h min)\b/g;
+
+/** What a heading says its column is; null where the words do not know it. Units in it are passed over. */
+export function roleOfHeading(heading: string): SeriesColumn | null {
+  const whole = plainWord(heading);
+  const found = ROLE_OF.get(whole);
+  if (found !== undefined) return found;
+  const bare = plainWord(heading.replace(/[([].*?[)\]]/g, ' '));
+  return ROLE_OF.get(bare) ?? ROLE_OF.get(plainWord(bare.replace(UNITS, ' '))) ?? null;
+}
+
+/** The unit of pressure that a heading or cell names; null for none. */
+export function unitNamed(text: string): 'mmHg' | 'kPa' | null {
+  if (/\bk\s?pa\b/i.test(text)) return 'kPa';
+  return /\bmm\s?hg\b/i.test(text) ? 'mmHg' : null;
+}
+
+/** Beginnings of the names of months, January first, in the languages of the headings written with Latin letters. */
+export const MONTHS: readonly (readonly string[])[] = [
+  ['jan', 'ene', 'gen'],
+  ['feb', 'fev'],
+  ['mar', 'maer', 'mrt'],
+  ['apr', 'abr', 'avr'],
+  ['may', 'mai', 'mag', 'mei'],
+  ['jun', 'juin', 'giu'],
+  ['jul', 'juil', 'lug'],
+  ['aug', 'ago', 'aou'],
+  ['sep', 'set'],
+  ['oct', 'okt', 'ott', 'out'],
+  ['nov'],
+  ['dec', 'dic', 'dez'],
+];
+
+const YES = new Set(
+  'yes|y|true|1|x|asleep|sleep|sleeping|night|si|s|dormido|sim|oui|o|ja|j|schlaf|nacht|noche|نعم|כן'
+    .split('|')
+    .map(plainWord),
+);
+const NO = new Set(
+  'no|n|false|0|awake|day|despierto|nao|non|nein|nee|wach|wakker|tag|dia|لا|לא'.split('|').map(plainWord),
+);
+
+/** What a cell says of being asleep; undefined where the words do not know it. */
+export function asleepOf(cell: string): boolean | undefined {
+  const word = plainWord(cell);
+  return YES.has(word) ? true : NO.has(word) ? false : undefined;
+}
+
+const MORNING = new Set(
+  'morning|am|manana|manha|matin|mattina|mattino|morgen|morgens|fruh|ochtend|صباح|בוקר'
+    .split('|')
+    .map(plainWord),
+);
+const EVENING = new Set(
+  'evening|pm|night|tarde|noche|noite|soir|sera|abend|abends|avond|مساء|ערב'.split('|').map(plainWord),
+);
+const OTHER = new Set('other|noon|midday|mediodia|otro|autre|altro|mittag|middag'.split('|').map(plainWord));
+
+/** The part of the day that a cell names; undefined where the words do not know it. */
+export function partOf(cell: string): 'morning' | 'evening' | 'other' | undefined {
+  const word = plainWord(cell);
+  if (MORNING.has(word)) return 'morning';
+  if (EVENING.has(word)) return 'evening';
+  return OTHER.has(word) ? 'other' : undefined;
+}
+
+const WRIST = /\b(wrist|muneca|punho|pulso|poignet|polso|handgelenk|pols)\b|معصم|פרק/;
+
+/** Whether a cell of the site or arm says that the cuff was at the wrist. */
+export function isWrist(cell: string): boolean {
+  return WRIST.test(plainWord(cell));
+}
+
+/** What recorders and people write where there is no number. */
+const NO_NUMBER = /^(-+|–|—|\*+|\.+|\?+|n ?\/? ?a|nan|null|none)$/i;
+const ERROR_CODE = /^(e|err|error|fehler)[\s:.-]*\d*$/i;
+
+export function isNoNumber(cell: string): boolean {
+  return cell === '' || NO_NUMBER.test(cell);
+}
+
+/** Whether a cell is the code by which a recorder says that it failed. */
+export function isErrorCode(cell: string): boolean {
+  return ERROR_CODE.test(cell);
+}

@@ -1,0 +1,144 @@
+import type { Say } from '../say.js';
+
+const READINGS = { one: 'reading', other: 'readings' };
+const DAYS = { one: 'day', other: 'days' };
+const ROWS = { one: 'row', other: 'rows' };
+
+/** A chance as it is shown: whole percent, and never 0 or 100. Source: docs/conventions.md section 4. */
+function chance(share: number, say: Say): string {
+  if (share < 0.01) return 'under 1 %';
+  return share > 0.99 ? 'over 99 %' : say.percent(share);
+}
+
+function lineOf(f: { lines: string; count: number }, say: Say): string {
+  return `${say.form(f.count, { one: 'line', other: 'lines' })} ${f.lines}`;
+}
+
+/** What is said of a series of readings at home or over 24 hours, and of the usual pressure. */
+export const seriesLines = {
+  actFirst: 'Act first',
+  by: 'By',
+  readings: 'Readings',
+  leftOut: 'Left out',
+  mean: 'Mean',
+  morning: 'Morning',
+  evening: 'Evening',
+  dayToDay: 'Day to day',
+  category: 'Category',
+  chance: 'Chance',
+  day: 'Day',
+  night: 'Night',
+  whole: '24 hours',
+  fall: 'Fall by night',
+  rise: 'Morning rise',
+  load: 'Load',
+  curve: 'Curve',
+  pattern: 'Pattern',
+  office: 'Office',
+  usual: 'Usual level',
+  systolic: 'Systolic',
+  diastolic: 'Diastolic',
+  assuming: 'Assuming',
+  ruleSet: (f: { title: string; id: string; version: string }, _say: Say) =>
+    `${f.title} (${f.id}, version ${f.version})`,
+  linePressure: (f: { lines: string; count: number; pressure: string; detail: string }, say: Say) =>
+    `${lineOf(f, say)}, ${f.pressure}: ${f.detail}`,
+  lines: (f: { lines: string; count: number; detail: string }, say: Say) => `${lineOf(f, say)}: ${f.detail}`,
+  moreLines: (f: { rows: number }, say: Say) => `${say.counted(f.rows, ROWS)} more`,
+  used: (f: { used: number; rows: number; days: number }, say: Say) =>
+    `${say.short(f.used)} of ${say.counted(f.rows, READINGS)} used, on ${say.counted(f.days, DAYS)}`,
+  kept: (f: { kept: number; scheduled: number; day: number; night: number }, say: Say) =>
+    `${say.short(f.kept)} of ${say.short(f.scheduled)} scheduled are kept: ${say.short(f.day)} by day, ${say.short(f.night)} by night`,
+  byDiary: 'day and night by the diary',
+  byClock: 'day and night by the clock alone',
+  pressure: (f: { pressure: string; pulse: number | null }, say: Say) =>
+    f.pulse === null ? f.pressure : `${f.pressure}, pulse ${say.short(f.pulse, 0)}`,
+  partMean: (f: { systolic: number; diastolic: number }, say: Say) =>
+    `${say.short(f.systolic)}/${say.short(f.diastolic)}`,
+  notKnown: 'not known',
+  minusEvening: (f: { systolic: number; diastolic: number }, say: Say) =>
+    `morning minus evening ${say.short(f.systolic)}/${say.short(f.diastolic)}`,
+  dailyMeans: (f: { means: string; sd: string }, _say: Say) => `${f.means} (SD ${f.sd})`,
+  categoryOf: (f: { category: string }, _say: Say) => `${f.category}, by this rule set: a name for these readings, not for the person`,
+  noCategory: 'none by this rule set',
+  chanceOf: (
+    f: { threshold: string; systolic: number | null; diastolic: number | null; prior: string },
+    say: Say,
+  ) =>
+    `that the usual level is at or above ${f.threshold}, under the stated assumptions: systolic ${f.systolic === null ? 'not known' : chance(f.systolic, say)}, diastolic ${f.diastolic === null ? 'not known' : chance(f.diastolic, say)} (${f.prior})`,
+  flatPrior: 'from these readings alone',
+  agePrior: 'with what is known of this age and sex',
+  fallOf: (f: { systolic: number; diastolic: number }, say: Say) =>
+    `systolic ${say.short(f.systolic, 1)} %, diastolic ${say.short(f.diastolic, 1)} %`,
+  fallWithClass: (f: { fall: string; class: string }, _say: Say) => `${f.fall}: ${f.class}`,
+  riseOf: (f: { mmHg: number; definition: string }, say: Say) =>
+    `${say.short(f.mmHg, 1)} mmHg (${f.definition})`,
+  sleepTrough: 'two hours after waking minus the three readings about the lowest asleep',
+  loadOf: (f: { period: string; systolic: number; diastolic: number; limit: string }, say: Say) =>
+    `${f.period}: systolic ${say.short(f.systolic, 0)} %, diastolic ${say.short(f.diastolic, 0)} % of readings at or above ${f.limit}`,
+  curveOf: (f: { mesor: number; amplitude: number; peak: string }, say: Say) =>
+    `systolic about ${say.short(f.mesor)}, up and down by ${say.short(f.amplitude)}, highest at ${f.peak}`,
+  consistentWith: (f: { names: string }, _say: Say) => `consistent with ${f.names}: what these readings show, not what the person has`,
+  officeMinus: (f: { systolic: string; diastolic: string }, _say: Say) =>
+    `office minus out-of-office ${f.systolic}/${f.diastolic}`,
+  usualOf: (f: { mean: number; low: number; high: number }, say: Say) =>
+    `${say.short(f.mean)}, 95 % interval ${say.short(f.low, 0)} to ${say.short(f.high, 0)}`,
+  usualChance: (f: { threshold: number; chance: number }, say: Say) =>
+    `${chance(f.chance, say)} that the usual level is at or above ${say.limit(f.threshold)}, under the stated assumptions`,
+  usualFlat: (f: { chance: number }, say: Say) =>
+    `${chance(f.chance, say)} without what is known of an age and sex`,
+  oneMoreDay: (f: { mmHg: number }, say: Say) =>
+    `one more day like these would make the interval ${say.short(f.mmHg, 1)} mmHg narrower`,
+  settled: 'settled: four to one or clearer',
+  settledAfter: (f: { days: number }, say: Say) =>
+    `${say.counted(f.days, { one: 'more day', other: 'more days' })} like these would settle it`,
+  notSettled: 'more readings of the same kind within four weeks will not settle it',
+
+  'time-not-there': (f: { lines: string; count: number }, say: Say) =>
+    `The clock skipped this time (${lineOf(f, say)}): moved forward by what it skipped.`,
+  'time-twice': (f: { lines: string; count: number }, say: Say) =>
+    `The clock showed this time twice (${lineOf(f, say)}): taken as the first.`,
+  'times-in-utc': () =>
+    'Times are in UTC and no zone was given: morning, evening, day and night are those of UTC.',
+  'from-kilopascal': () => 'Pressures were in kPa and are shown in mmHg.',
+  'lines-before-heading': (f: { lines: string; count: number }, say: Say) =>
+    `Before the headings, not read: ${lineOf(f, say)}.`,
+
+  'prior-flat': () => 'Nothing is assumed of the person before these numbers.',
+  'prior-age-sex': (f: { mean: number; sd: number }, say: Say) =>
+    `Before these numbers: the office pressure of US adults of this age and sex, mean ${say.short(f.mean)}, SD ${say.short(f.sd)}, variation within a person taken off. For home and 24 hours no such figures were found.`,
+  'office-visits': (f: { cvPercent: number; visits: number }, say: Say) =>
+    `Office visits vary by ${say.short(f.cvPercent)} % of the level within a person; the mean given is taken as that of ${say.counted(f.visits, { one: 'visit', other: 'visits' })}.`,
+  'home-variation': (f: { weekCvPercent: number }, say: Say) =>
+    `Weeks at home vary by ${say.short(f.weekCvPercent)} % of the level within a person: a long-term part that further readings do not lessen, and parts by day and by reading that they do.`,
+  'own-variation': () => 'The parts by day and by reading are those of this series itself.',
+  'ambulatory-variation': (f: { cvPercent: number }, say: Say) =>
+    `Recordings over 24 hours vary by ${say.short(f.cvPercent)} % of the level within a person.`,
+  'home-offset': (f: { offset: number; sd: number }, say: Say) =>
+    `Home minus office is taken as ${say.short(f.offset)} mmHg, itself uncertain by ${say.short(f.sd)}; true near 140/90, less sure elsewhere.`,
+  'not-a-diagnosis': () =>
+    'A chance of where the usual level lies, under these assumptions; never the chance of a disease.',
+} as const;
+
+/** What each option of `evenfall home`, `ambulatory` and `usual` means: one line, shown by `--help`. */
+export const seriesOptions = {
+  homeRules: 'the guideline’s rule set (ish-2020 if absent)',
+  zone: 'the zone of times without an offset: Europe/Lisbon',
+  priorSex: 'with --age: what is known of this age and sex beforehand',
+  seriesPregnant: 'pregnant, or in the six weeks after: no category is given',
+  dates: 'the order of day, month and year in dates that could be read in two ways',
+  pressureUnit: 'the unit of pressures that could be kPa',
+  columns: 'what each column is, with commas: time,systolic,diastolic,pulse; - for one that is not read',
+  officeMean: 'an office pressure to compare with: 148/92, or 148/92x2 for a mean of two',
+  treated: 'whether the person is treated for high pressure',
+  asleep: 'when the person slept, by their diary: 23:00-07:00',
+  dayWindow: 'the hours of day by the clock: 09:00-21:00',
+  nightWindow: 'the hours of night by the clock: 01:00-06:00',
+  scheduled: 'how many readings the recorder was set to take',
+  allHours: 'use readings later than 24 hours after the first too',
+  usualOffice: 'the mean of office visits and how many: 148/92x2',
+  usualHome: 'the mean of readings at home and how many: 138/86x24',
+  usualDays: 'on how many days the readings at home were taken',
+  usualAmbulatory: 'the mean by day of a recording over 24 hours',
+  threshold: 'the pressure asked about: 135/85',
+} as const;

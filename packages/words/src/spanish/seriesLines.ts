@@ -1,0 +1,128 @@
+import type { seriesLines as lines, seriesOptions as options } from '../english/seriesLines.js';
+import type { Reworded } from '../reworded.js';
+import type { Say } from '../say.js';
+
+const READINGS = { one: 'lectura', other: 'lecturas' };
+const DAYS = { one: 'día', other: 'días' };
+const ROWS = { one: 'fila', other: 'filas' };
+
+function chance(share: number, say: Say): string {
+  if (share < 0.01) return 'menos del 1 %';
+  return share > 0.99 ? 'más del 99 %' : say.percent(share);
+}
+
+function lineOf(f: { lines: string; count: number }, say: Say): string {
+  return `${say.form(f.count, { one: 'línea', other: 'líneas' })} ${f.lines}`;
+}
+
+/** As in `english/seriesLines`. */
+export const seriesLines: Reworded<typeof lines> = {
+  actFirst: 'Primero',
+  by: 'Según',
+  readings: 'Lecturas',
+  leftOut: 'Excluidas',
+  mean: 'Media',
+  morning: 'Mañana',
+  evening: 'Tarde',
+  dayToDay: 'De día a día',
+  category: 'Categoría',
+  chance: 'Probabilidad',
+  day: 'Día',
+  night: 'Noche',
+  whole: '24 horas',
+  fall: 'Descenso nocturno',
+  rise: 'Subida matinal',
+  load: 'Carga',
+  curve: 'Curva',
+  pattern: 'Patrón',
+  office: 'Consulta',
+  usual: 'Nivel habitual',
+  systolic: 'Sistólica',
+  diastolic: 'Diastólica',
+  assuming: 'Suponiendo',
+  ruleSet: (f) => `${f.title} (${f.id}, versión ${f.version})`,
+  linePressure: (f, say) => `${lineOf(f, say)}, ${f.pressure}: ${f.detail}`,
+  lines: (f, say) => `${lineOf(f, say)}: ${f.detail}`,
+  moreLines: (f, say) => `${say.counted(f.rows, ROWS)} más`,
+  used: (f, say) =>
+    `${say.short(f.used)} de ${say.counted(f.rows, READINGS)} en uso, en ${say.counted(f.days, DAYS)}`,
+  kept: (f, say) =>
+    `${say.short(f.kept)} de ${say.short(f.scheduled)} programadas se conservan: ${say.short(f.day)} de día, ${say.short(f.night)} de noche`,
+  byDiary: 'día y noche según el diario',
+  byClock: 'día y noche solo según el reloj',
+  pressure: (f, say) => (f.pulse === null ? f.pressure : `${f.pressure}, pulso ${say.short(f.pulse, 0)}`),
+  partMean: (f, say) => `${say.short(f.systolic)}/${say.short(f.diastolic)}`,
+  notKnown: 'no se sabe',
+  minusEvening: (f, say) => `mañana menos tarde ${say.short(f.systolic)}/${say.short(f.diastolic)}`,
+  dailyMeans: (f) => `${f.means} (DE ${f.sd})`,
+  categoryOf: (f) => `${f.category}, según este conjunto de reglas: un nombre para estas lecturas, no para la persona`,
+  noCategory: 'ninguna según este conjunto de reglas',
+  chanceOf: (f, say) =>
+    `de que el nivel habitual esté en ${f.threshold} o más, bajo los supuestos indicados: sistólica ${f.systolic === null ? 'no se sabe' : chance(f.systolic, say)}, diastólica ${f.diastolic === null ? 'no se sabe' : chance(f.diastolic, say)} (${f.prior})`,
+  flatPrior: 'solo con estas lecturas',
+  agePrior: 'con lo que se sabe de esta edad y sexo',
+  fallOf: (f, say) => `sistólica ${say.short(f.systolic, 1)} %, diastólica ${say.short(f.diastolic, 1)} %`,
+  fallWithClass: (f) => `${f.fall}: ${f.class}`,
+  riseOf: (f, say) => `${say.short(f.mmHg, 1)} mmHg (${f.definition})`,
+  sleepTrough: 'dos horas tras despertar menos las tres lecturas en torno a la más baja del sueño',
+  loadOf: (f, say) =>
+    `${f.period}: sistólica ${say.short(f.systolic, 0)} %, diastólica ${say.short(f.diastolic, 0)} % de las lecturas en ${f.limit} o más`,
+  curveOf: (f, say) =>
+    `sistólica en torno a ${say.short(f.mesor)}, sube y baja ${say.short(f.amplitude)}, máxima a las ${f.peak}`,
+  consistentWith: (f) => `compatible con ${f.names}: lo que muestran estas lecturas, no lo que tiene la persona`,
+  officeMinus: (f) => `consulta menos fuera de la consulta ${f.systolic}/${f.diastolic}`,
+  usualOf: (f, say) =>
+    `${say.short(f.mean)}, intervalo del 95 % de ${say.short(f.low, 0)} a ${say.short(f.high, 0)}`,
+  usualChance: (f, say) =>
+    `${chance(f.chance, say)} de que el nivel habitual esté en ${say.limit(f.threshold)} o más, bajo los supuestos indicados`,
+  usualFlat: (f, say) => `${chance(f.chance, say)} sin lo que se sabe de una edad y sexo`,
+  oneMoreDay: (f, say) =>
+    `un día más como estos haría el intervalo ${say.short(f.mmHg, 1)} mmHg más estrecho`,
+  settled: 'resuelto: cuatro a uno o más claro',
+  settledAfter: (f, say) =>
+    `${say.counted(f.days, { one: 'día más', other: 'días más' })} como estos lo ${say.form(f.days, { one: 'resolvería', other: 'resolverían' })}`,
+  notSettled: 'más lecturas de la misma clase en cuatro semanas no lo resolverán',
+
+  'time-not-there': (f, say) => `El reloj se saltó esta hora (${lineOf(f, say)}): se adelanta lo que saltó.`,
+  'time-twice': (f, say) => `El reloj mostró esta hora dos veces (${lineOf(f, say)}): se toma la primera.`,
+  'times-in-utc': () => 'Las horas están en UTC y no se dio zona: mañana, tarde, día y noche son los de UTC.',
+  'from-kilopascal': () => 'Las presiones estaban en kPa y se muestran en mmHg.',
+  'lines-before-heading': (f, say) => `Antes de los encabezados, sin leer: ${lineOf(f, say)}.`,
+
+  'prior-flat': () => 'Nada se supone de la persona antes de estos números.',
+  'prior-age-sex': (f, say) =>
+    `Antes de estos números: la presión en consulta de adultos de EE. UU. de esta edad y sexo, media ${say.short(f.mean)}, DE ${say.short(f.sd)}, descontada la variación de cada persona. Para el domicilio y las 24 horas no se hallaron tales cifras.`,
+  'office-visits': (f, say) =>
+    `Las visitas a la consulta varían un ${say.short(f.cvPercent)} % del nivel en una misma persona; la media dada se toma como de ${say.counted(f.visits, { one: 'visita', other: 'visitas' })}.`,
+  'home-variation': (f, say) =>
+    `Las semanas en casa varían un ${say.short(f.weekCvPercent)} % del nivel en una misma persona: una parte a largo plazo que más lecturas no reducen, y partes por día y por lectura que sí.`,
+  'own-variation': () => 'Las partes por día y por lectura son las de esta misma serie.',
+  'ambulatory-variation': (f, say) =>
+    `Los registros de 24 horas varían un ${say.short(f.cvPercent)} % del nivel en una misma persona.`,
+  'home-offset': (f, say) =>
+    `Domicilio menos consulta se toma como ${say.short(f.offset)} mmHg, incierto en ${say.short(f.sd)}; vale cerca de 140/90, menos seguro en otros niveles.`,
+  'not-a-diagnosis': () =>
+    'Una probabilidad de dónde está el nivel habitual, bajo estos supuestos; nunca la de una enfermedad.',
+};
+
+export const seriesOptions: Reworded<typeof options> = {
+  homeRules: 'el conjunto de reglas de una guía (ish-2020 si falta)',
+  zone: 'la zona de las horas sin desfase: Europe/Lisbon',
+  priorSex: 'con --age: lo que se sabe de antemano de esta edad y sexo',
+  seriesPregnant: 'embarazo o las seis semanas siguientes: no se da categoría',
+  dates: 'el orden de día, mes y año en fechas que se podrían leer de dos maneras',
+  pressureUnit: 'la unidad de presiones que podrían ser kPa',
+  columns: 'qué es cada columna, con comas: time,systolic,diastolic,pulse; - para una que no se lee',
+  officeMean: 'una presión de consulta con la que comparar: 148/92, o 148/92x2 si es media de dos',
+  treated: 'si la persona recibe tratamiento para la presión alta',
+  asleep: 'cuándo durmió la persona, según su diario: 23:00-07:00',
+  dayWindow: 'las horas del día según el reloj: 09:00-21:00',
+  nightWindow: 'las horas de la noche según el reloj: 01:00-06:00',
+  scheduled: 'cuántas lecturas estaba programado para tomar el registrador',
+  allHours: 'usa también las lecturas posteriores a 24 horas desde la primera',
+  usualOffice: 'la media de las visitas a la consulta y cuántas: 148/92x2',
+  usualHome: 'la media de las lecturas en casa y cuántas: 138/86x24',
+  usualDays: 'en cuántos días se tomaron las lecturas en casa',
+  usualAmbulatory: 'la media diurna de un registro de 24 horas',
+  threshold: 'la presión por la que se pregunta: 135/85',
+};

@@ -1,5 +1,6 @@
 import type { AnyCommand } from '../command.js';
 import { account } from './account.js';
+import { ambulatory } from './ambulatory.js';
 import { average } from './average.js';
 import { backup } from './backup.js';
 import { category } from './category.js';
@@ -19,6 +20,7 @@ import { run } from './run.js';
 import { score } from './score.js';
 import { serve } from './serve.js';
 import { taps } from './taps.js';
+import { usual } from './usual.js';
 
 /** Every command of `evenfall`, in the order in which help shows them. A new one is added here and only here. */
 const ANSWERING: readonly AnyCommand[] = [
@@ -32,6 +34,8 @@ const ANSWERING: readonly AnyCommand[] = [
   child,
   score,
   home,
+  ambulatory,
+  usual,
   orthostatic,
   serve,
   account,

@@ -1,0 +1,174 @@
+import {
+  AMBULATORY_RULE,
+  type AmbulatoryResult,
+  type AmbulatoryRules,
+  ambulatoryResult,
+  ambulatoryRules,
+  type Cosinor,
+  type DayNight,
+  MEASURES,
+  type Measure,
+  type Protocol,
+} from '@evenfall/clinical';
+import type { ReadSeries } from '@evenfall/exchange';
+import type { Words } from '@evenfall/words';
+import type { Json } from '../../answer.js';
+import { computedBy } from '../../output/computedBy.js';
+import { ADULT_FROM, protocolOf } from './homeAnswer.js';
+import { type OfficeBeside, officeBeside } from './officeBeside.js';
+import {
+  type ActFirst,
+  actFirstJson,
+  actFirstOf,
+  leftOut,
+  type NotUsed,
+  readFlags,
+  refusedRows,
+} from './seriesOfText.js';
+import type { TypedRecording, TypedSeries } from './typedSeries.js';
+
+/** A recording over 24 hours, answered. */
+export type RecordingAnswered = {
+  readonly read: ReadSeries;
+  readonly result: AmbulatoryResult;
+  readonly rules: string;
+  readonly protocol: Protocol;
+  readonly ambulatoryRules: AmbulatoryRules;
+  readonly first: readonly ActFirst[];
+  readonly office: OfficeBeside | null;
+  readonly isAllUsed: boolean;
+};
+
+/** What a recording comes to under the rule set that was asked for. */
+export function recordingAnswered(
+  read: ReadSeries,
+  typed: TypedSeries,
+  recording: TypedRecording,
+): RecordingAnswered {
+  const protocol = protocolOf('ambulatory', typed.rules);
+  const rules = ambulatoryRules(protocol);
+  const { ageYears, isPregnant } = typed;
+  const known = {
+    ageYears,
+    isPregnant,
+    scheduled: recording.scheduled,
+    isAllUsed: recording.isAllUsed,
+    dayNight: recording.dayNight ?? dayNightOf(read, rules),
+    rejected: new Set<number>(),
+    restored: new Set<number>(),
+  };
+  const result = ambulatoryResult(read.readings, known, rules);
+  const isChild = ageYears !== null && ageYears < ADULT_FROM;
+  const limits = {
+    whole: { highSystolic: rules.wholeSystolic, highDiastolic: rules.wholeDiastolic },
+    day: { highSystolic: rules.daySystolic, highDiastolic: rules.dayDiastolic },
+    night: { highSystolic: rules.nightSystolic, highDiastolic: rules.nightDiastolic },
+  };
+  return {
+    read,
+    result,
+    rules: typed.rules,
+    protocol,
+    ambulatoryRules: rules,
+    first: actFirstOf(read, isPregnant, isChild),
+    office: officeBeside(
+      typed,
+      result.day.mean,
+      rules.judged.map((period) => ({ ...result.judged[period].mean, ...limits[period] })),
+      result.valid && !isChild && !isPregnant,
+    ),
+    isAllUsed: recording.isAllUsed,
+  };
+}
+
+/** By the person's own marks where the file has any, else by the clock of the rule set. */
+function dayNightOf({ readings }: ReadSeries, rules: AmbulatoryRules): DayNight {
+  if (readings.some(({ asleep }) => asleep !== null)) return { by: 'asleep-marks' };
+  return {
+    by: 'clock',
+    day: { from: rules.dayFrom, to: rules.dayTo },
+    night: { from: rules.nightFrom, to: rules.nightTo },
+  };
+}
+
+/** Every row of the file that is not used, in order of line. */
+export function editedOf({ read, result }: RecordingAnswered, words: Words): NotUsed[] {
+  return [...refusedRows(read, words), ...result.edited.map((one) => leftOut(one, read, words))].sort(
+    (a, b) => a.row - b.row,
+  );
+}
+
+/** The answer for programs: the keys of the command first, what else is known after them. */
+export function recordingJson(answered: RecordingAnswered, version: string, words: Words): Json {
+  const { result, read, rules, protocol, office } = answered;
+  const { scheduled, kept, day, night, percent } = result.counts;
+  return {
+    rules,
+    valid: result.valid,
+    why: result.why.map(words.flagged),
+    counts: { scheduled, kept, day, night, percent },
+    dayNightBy: result.dayNightBy,
+    edited: editedOf(answered, words).map(({ reason, ...one }) => ({ ...one, rule: reason })),
+    day: result.day.mean,
+    night: result.night.mean,
+    whole: result.whole,
+    sd: result.all.sd,
+    cvPercent: result.cvPercent,
+    arv: result.arv,
+    arvTimeWeighted: result.arvTimeWeighted,
+    weightedSd: result.weightedSd,
+    dip: result.dip,
+    surge: result.surge,
+    load: result.load,
+    cosinor: { ...curves(result, 'one'), two: curves(result, 'two') },
+    pattern: result.pattern,
+    sdDay: result.day.sd,
+    sdNight: result.night.sd,
+    high: result.high,
+    judged: result.judged,
+    compared: 'unrounded',
+    hours: result.hours,
+    least: { day: result.day.least, night: result.night.least, whole: result.all.least },
+    most: { day: result.day.most, night: result.night.most, whole: result.all.most },
+    arvWithoutGaps: result.arvWithoutGaps,
+    arvDay: result.arvDay,
+    arvNight: result.arvNight,
+    pulsePressure: byPeriod(result, 'pulsePressure'),
+    meanArterial: byPeriod(result, 'meanArterial'),
+    doubleProduct: byPeriod(result, 'doubleProduct'),
+    stiffness: result.stiffness,
+    longestGapHours: result.longestGapHours,
+    all: answered.isAllUsed,
+    actFirst: actFirstJson(answered.first, words),
+    flags: [...result.flags.map(words.flagged), ...readFlags(read, words)],
+    phenotype: office?.phenotype ?? null,
+    whiteCoat: office?.whiteCoat ?? null,
+    columns: read.mapping.columns,
+    zone: read.zone,
+    dates: read.dates,
+    computedBy: computedBy(version, AMBULATORY_RULE, protocol, 'ambulatory'),
+  };
+}
+
+function byPeriod(
+  { day, night, all }: AmbulatoryResult,
+  key: 'pulsePressure' | 'meanArterial' | 'doubleProduct',
+) {
+  return { day: day[key], night: night[key], whole: all[key] };
+}
+
+/** A fitted curve with the harmonic of 24 hours in front; null where none was fitted. */
+function curves({ cosinor }: AmbulatoryResult, which: 'one' | 'two') {
+  const of = (measure: Measure) => {
+    const found = cosinor[measure][which];
+    return found === null ? null : curveJson(found);
+  };
+  return Object.fromEntries(MEASURES.map((measure) => [measure, of(measure)]));
+}
+
+function curveJson({ mesor, mesorSe, harmonics, r2, f, p, sse, df, highest, lowest }: Cosinor) {
+  const [first] = harmonics;
+  if (first === undefined) throw new Error('a fitted curve without a harmonic');
+  const { amplitude, peakHour, acrophaseDegrees } = first;
+  return { mesor, amplitude, peakHour, acrophaseDegrees, r2, f, p, mesorSe, harmonics, sse, df, highest, lowest };
+}

@@ -1,0 +1,108 @@
+import type { Words } from '@evenfall/words';
+import { columns } from '../../output/columns.js';
+import { editedOf, type RecordingAnswered } from './ambulatoryAnswer.js';
+import { meanOfPart, officeRows, ruleRow } from './homeLines.js';
+import { actFirstRows, leftOutRows, readFlags } from './seriesOfText.js';
+
+/** The answer for people, what is dangerous first. */
+export function recordingLines(answered: RecordingAnswered, words: Words): string[] {
+  const { result, read, rules, protocol, office, ambulatoryRules: limits } = answered;
+  const note = words.sentence('commandLine.note');
+  const { scheduled, kept, day, night } = result.counts;
+  const by = words.sentence(result.dayNightBy === 'diary' ? 'series.byDiary' : 'series.byClock');
+  const of = {
+    day: { systolic: limits.daySystolic, diastolic: limits.dayDiastolic },
+    night: { systolic: limits.nightSystolic, diastolic: limits.nightDiastolic },
+    whole: { systolic: limits.wholeSystolic, diastolic: limits.wholeDiastolic },
+  };
+  return columns([
+    ...actFirstRows(answered.first, words),
+    ruleRow('ambulatory', rules, protocol, words),
+    [
+      words.sentence('series.readings'),
+      `${words.sentence('series.kept', { kept, scheduled, day, night })}; ${by}`,
+    ],
+    ...leftOutRows(editedOf(answered, words), words),
+    ...result.why.map((flag) => [note, words.detail(flag)]),
+    [
+      words.sentence('series.whole'),
+      withPulse(
+        meanOfPart(result.judged.whole.mean, of.whole, words),
+        result.whole.closed.pulse ?? result.whole.trapezoid.pulse,
+        words,
+      ),
+    ],
+    [
+      words.sentence('series.day'),
+      withPulse(meanOfPart(result.day.mean, of.day, words), result.day.mean.pulse, words),
+    ],
+    [
+      words.sentence('series.night'),
+      withPulse(meanOfPart(result.night.mean, of.night, words), result.night.mean.pulse, words),
+    ],
+    ...(result.pattern === null
+      ? []
+      : [
+          [
+            words.sentence('series.pattern'),
+            words.sentence('series.consistentWith', { names: words.title('ambulatoryPattern', result.pattern) }),
+          ],
+        ]),
+    ...fallRows(answered, words),
+    ...loadRows(answered, words),
+    ...officeRows(office, words),
+    ...result.flags.map((flag) => [note, words.detail(flag)]),
+    ...readFlags(read, words).map(({ detail }) => [note, detail]),
+  ]);
+}
+
+function withPulse(pressure: string, pulse: number | null, words: Words): string {
+  return words.sentence('series.pressure', { pressure, pulse });
+}
+
+/** The fall by night with its class, and the rise after waking where a diary tells when that was. */
+function fallRows({ result }: RecordingAnswered, words: Words): string[][] {
+  const { systolicPercent: systolic, diastolicPercent: diastolic, class: dipClass } = result.dip;
+  const rows: string[][] = [];
+  if (systolic !== null && diastolic !== null) {
+    const fall = words.sentence('series.fallOf', { systolic, diastolic });
+    rows.push([
+      words.sentence('series.fall'),
+      dipClass === null
+        ? fall
+        : words.sentence('series.fallWithClass', { fall, class: words.title('dipClass', dipClass) }),
+    ]);
+  }
+  const mmHg = result.surge?.sleepTrough ?? null;
+  if (mmHg !== null) {
+    const definition = words.sentence('series.sleepTrough');
+    rows.push([words.sentence('series.rise'), words.sentence('series.riseOf', { mmHg, definition })]);
+  }
+  const curve = result.cosinor.systolic.one;
+  const [first] = curve?.harmonics ?? [];
+  if (curve !== null && first !== undefined) {
+    const minutes = Math.round(first.peakHour * 60) % 1440;
+    const peak = [minutes / 60, minutes % 60].map((one) => String(Math.floor(one)).padStart(2, '0')).join(':');
+    const { mesor } = curve;
+    rows.push([
+      words.sentence('series.curve'),
+      words.sentence('series.curveOf', { mesor, amplitude: first.amplitude, peak }),
+    ]);
+  }
+  return rows;
+}
+
+function loadRows({ result }: RecordingAnswered, words: Words): string[][] {
+  return (['day', 'night'] as const).flatMap((period) => {
+    const load = result.load[period];
+    const { systolic = null, diastolic = null } = load?.percent ?? {};
+    if (load === null || systolic === null || diastolic === null) return [];
+    const limit = `${load.limit.systolic}/${load.limit.diastolic}`;
+    return [
+      [
+        words.sentence('series.load'),
+        words.sentence('series.loadOf', { period: words.title('period', period), systolic, diastolic, limit }),
+      ],
+    ];
+  });
+}

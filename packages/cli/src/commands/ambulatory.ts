@@ -26,7 +26,8 @@ export const ambulatory = command<Asked>({
   parse(given, files) {
     const typed = typedSeries('ambulatory', given, files);
     const recording = typedRecording(given);
-    if (typed.ok && recording.ok) return { ok: true, value: { typed: typed.value, recording: recording.value } };
+    if (typed.ok && recording.ok)
+      return { ok: true, value: { typed: typed.value, recording: recording.value } };
     return {
       ok: false,
       refusals: [typed, recording].flatMap((one) => (one.ok ? [] : one.refusals)),

@@ -28,7 +28,11 @@ const OPTIONS: readonly Option[] = [
 type Asked = {
   readonly known: UsualKnown;
   readonly threshold: Pick<TypedMean, 'systolic' | 'diastolic'>;
-  readonly typed: { readonly office: TypedMean | null; readonly home: TypedMean | null; readonly days: number | null };
+  readonly typed: {
+    readonly office: TypedMean | null;
+    readonly home: TypedMean | null;
+    readonly days: number | null;
+  };
 };
 
 /** The model of chances is of adults. Source: out-of-office handbook 17.3, 20. */
@@ -92,9 +96,13 @@ function typedUsual(given: Given): Parsed<Asked> {
   if (['office', 'home', 'ambulatory'].every((name) => given.text(name) === null)) {
     refusals.push(refusal('/office', 'missing', 'some-pressure', null));
   }
-  if (given.text('threshold') === null) refusals.push(refusal('/threshold', 'missing', 'both-pressures', null));
+  if (given.text('threshold') === null)
+    refusals.push(refusal('/threshold', 'missing', 'both-pressures', null));
   if (refusals.length > 0 || threshold === null) return { ok: false, refusals };
-  const pair = <T>(of: (component: Component) => T) => ({ systolic: of('systolic'), diastolic: of('diastolic') });
+  const pair = <T>(of: (component: Component) => T) => ({
+    systolic: of('systolic'),
+    diastolic: of('diastolic'),
+  });
   const known: UsualKnown = {
     ageYears,
     sex,
@@ -148,7 +156,10 @@ function usualRows(component: Component, found: UsualResult, threshold: number, 
       ? []
       : [['', words.sentence('series.oneMoreDay', { mmHg: found.oneMoreDay.narrowerMmHg })]];
   return [
-    [words.sentence(`series.${component}`), words.sentence('series.usualOf', { mean: found.mean, low, high })],
+    [
+      words.sentence(`series.${component}`),
+      words.sentence('series.usualOf', { mean: found.mean, low, high }),
+    ],
     ['', words.sentence('series.usualChance', { threshold, chance: found.probability })],
     ...(found.probabilityFlatPrior === null || found.prior === null
       ? []

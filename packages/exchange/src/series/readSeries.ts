@@ -386,7 +386,7 @@ class Table {
       if (found !== null) return { ...found, at };
     }
     // A pressure typed into a column that is not read is understood where no other number is there.
-    if (systolic < 0 || (cells[systolic] ?? '') !== '') return null;
+    if ((cells[this.placeOf('systolic')] ?? '') !== '') return null;
     for (const [at, role] of this.mapping.columns.entries()) {
       if (role !== null && role !== 'note' && role !== 'pulse') continue;
       const cell = cells[at] ?? '';

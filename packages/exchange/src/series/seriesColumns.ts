@@ -135,6 +135,8 @@ function roleBeside(role: SeriesColumn | null, { kind }: Content): SeriesColumn 
     return kind === 'number' ? null : role;
   }
   if ((role === 'systolic' || role === 'diastolic') && kind === 'pressure') return 'pressure';
+  // `Dia` is half of a pressure to some and the day to others.
+  if (role === 'diastolic' && (kind === 'date' || kind === 'time')) return kind;
   if (role === 'pressure' && kind === 'number') return null;
   return role;
 }

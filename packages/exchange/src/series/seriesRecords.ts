@@ -60,7 +60,8 @@ function plain(text: string): string {
 
 /** A tab or a semicolon says more than a comma, which may point numbers. */
 function delimiterOf(lines: readonly string[]): Delimiter {
-  const looked = lines.filter((line) => line.trim() !== '').slice(0, LOOKED_AT);
+  // A line that a quoted line break cuts says little.
+  const looked = lines.filter((line) => line.trim() !== '' && quotesIn(line) % 2 === 0).slice(0, LOOKED_AT);
   for (const delimiter of ['\t', ';', ','] as const) {
     const having = looked.filter((line) => line.includes(delimiter)).length;
     if (having > 0 && having >= MOST * looked.length) return delimiter;
@@ -83,14 +84,23 @@ function lastLineOf(lines: readonly string[], from: number, delimiter: Delimiter
   while (quotes % 2 === 1) {
     at++;
     const next = lines[at];
-    if (next === undefined || isLikeRow(next, delimiter)) return null;
+    if (next === undefined) return null;
+    const place = next.indexOf('"');
+    if (isLikeRow(place < 0 ? next : next.slice(0, place), delimiter)) return null;
     quotes += quotesIn(next);
+    if (quotes % 2 === 0 && !isClosing(next, delimiter)) return null;
   }
   return at;
 }
 
 function quotesIn(line: string): number {
   return line.split('"').length - 1;
+}
+
+/** Whether a line closes what was quoted: after its first quote that is not doubled comes a delimiter, or nothing. */
+function isClosing(line: string, delimiter: Delimiter): boolean {
+  const after = line.replaceAll('""', '').split('"')[1]?.trimStart() ?? '';
+  return after === '' || after.startsWith(delimiter);
 }
 
 /** Digits and more than one delimiter: more than the rest of a note. */

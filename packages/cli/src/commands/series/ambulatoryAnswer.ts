@@ -170,5 +170,19 @@ function curveJson({ mesor, mesorSe, harmonics, r2, f, p, sse, df, highest, lowe
   const [first] = harmonics;
   if (first === undefined) throw new Error('a fitted curve without a harmonic');
   const { amplitude, peakHour, acrophaseDegrees } = first;
-  return { mesor, amplitude, peakHour, acrophaseDegrees, r2, f, p, mesorSe, harmonics, sse, df, highest, lowest };
+  return {
+    mesor,
+    amplitude,
+    peakHour,
+    acrophaseDegrees,
+    r2,
+    f,
+    p,
+    mesorSe,
+    harmonics,
+    sse,
+    df,
+    highest,
+    lowest,
+  };
 }

@@ -45,7 +45,9 @@ export function recordingLines(answered: RecordingAnswered, words: Words): strin
       : [
           [
             words.sentence('series.pattern'),
-            words.sentence('series.consistentWith', { names: words.title('ambulatoryPattern', result.pattern) }),
+            words.sentence('series.consistentWith', {
+              names: words.title('ambulatoryPattern', result.pattern),
+            }),
           ],
         ]),
     ...fallRows(answered, words),
@@ -82,7 +84,9 @@ function fallRows({ result }: RecordingAnswered, words: Words): string[][] {
   const [first] = curve?.harmonics ?? [];
   if (curve !== null && first !== undefined) {
     const minutes = Math.round(first.peakHour * 60) % 1440;
-    const peak = [minutes / 60, minutes % 60].map((one) => String(Math.floor(one)).padStart(2, '0')).join(':');
+    const peak = [minutes / 60, minutes % 60]
+      .map((one) => String(Math.floor(one)).padStart(2, '0'))
+      .join(':');
     const { mesor } = curve;
     rows.push([
       words.sentence('series.curve'),
@@ -101,7 +105,12 @@ function loadRows({ result }: RecordingAnswered, words: Words): string[][] {
     return [
       [
         words.sentence('series.load'),
-        words.sentence('series.loadOf', { period: words.title('period', period), systolic, diastolic, limit }),
+        words.sentence('series.loadOf', {
+          period: words.title('period', period),
+          systolic,
+          diastolic,
+          limit,
+        }),
       ],
     ];
   });

@@ -1,0 +1,435 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { chanceFrom, faultOf, mutated, validFile } from '../../fixtures/seriesMutations.mjs';
+import { NOTHING_SAID, type ReadSeries, readSeries, type SeriesChoices } from './readSeries.js';
+
+type Said = Partial<SeriesChoices>;
+const read = (text: string, said: Said = {}): ReadSeries =>
+  readSeries(text, { ...NOTHING_SAID, kind: 'home', ...said });
+const whole = (text: string, said: Said = {}): ReadSeries => {
+  const found = read(text, said);
+  expect(found.questions.map((one) => one.of)).toEqual([]);
+  return found;
+};
+const numbers = ({ readings }: ReadSeries) =>
+  readings.map(({ systolic, diastolic, pulse }) => [systolic, diastolic, pulse]);
+const asked = (text: string, said: Said = {}) =>
+  read(text, said).questions.map(({ of, choices }) => [of, choices]);
+const refused = ({ refused: rows }: ReadSeries) =>
+  rows.map(({ line, problems }) => [
+    line,
+    ...problems.map(({ code, column, field }) => `${code} ${column} ${field}`),
+  ]);
+
+const HEAD = 'time,systolic,diastolic,pulse\n';
+const ROW = '2025-03-03T07:30+00:00,142,88,74';
+
+describe('the plain table', () => {
+  test('one row, by the wall clock of its own offset', () => {
+    const found = whole(`${HEAD}2025-03-03T07:30+02:00,142,88,74\n`);
+    expect(found.readings).toEqual([
+      {
+        index: 1,
+        atMs: Date.UTC(2025, 2, 3, 5, 30),
+        localDay: Date.UTC(2025, 2, 3) / 86_400_000,
+        minuteOfDay: 450,
+        systolic: 142,
+        diastolic: 88,
+        pulse: 74,
+        asleep: null,
+        part: null,
+        site: 'upper-arm',
+      },
+    ]);
+    expect(found).toMatchObject({ lines: [2], refused: [], flags: [], zone: null });
+    expect(found.mapping).toEqual({
+      headings: ['time', 'systolic', 'diastolic', 'pulse'],
+      columns: ['time', 'systolic', 'diastolic', 'pulse'],
+    });
+  });
+
+  // The platform's own reading of ISO 8601 is the other source.
+  test('every instant of the exact form is what the platform reads', () => {
+    const instant = fc.record({
+      ms: fc.integer({ min: Date.UTC(1970, 0, 1), max: Date.UTC(2100, 0, 1) }),
+      offset: fc.integer({ min: -14 * 4, max: 14 * 4 }),
+      seconds: fc.boolean(),
+    });
+    fc.assert(
+      fc.property(instant, ({ ms, offset, seconds }) => {
+        const minutes = offset * 15;
+        const whole60 = ms - (ms % (seconds ? 1000 : 60_000));
+        const local = new Date(whole60 + minutes * 60_000).toISOString().slice(0, seconds ? 19 : 16);
+        const [h, m] = [Math.floor(Math.abs(minutes) / 60), Math.abs(minutes) % 60];
+        const two = (n: number) => String(n).padStart(2, '0');
+        const text = `${local}${minutes < 0 ? '-' : '+'}${two(h)}:${two(m)}`;
+        expect(Date.parse(text)).toBe(whole60);
+        expect(read(`${HEAD}${text},142,88,74`).readings[0]?.atMs).toBe(whole60);
+      }),
+    );
+  });
+
+  test('any order of columns, with a note, an arm, a device; lines are physical, blank ones counted', () => {
+    const found = whole(`\ufeffpulse,note,diastolic,time,systolic,arm,device\n\n74,"a, b",88,2025-03-03T07:30Z,142,left,B7\n,,,,,,\n70,,80,2025-03-03T19:30Z,130,,`); // biome-ignore format: one text
+    expect(numbers(found)).toEqual([
+      [142, 88, 74],
+      [130, 80, 70],
+    ]);
+    expect(found.lines).toEqual([3, 5]);
+    expect(found.beside).toEqual([{ index: 1, note: 'a, b', arm: 'left', device: 'B7' }]);
+    expect(found.flags).toEqual([{ code: 'times-in-utc', lines: [3, 5] }]);
+  });
+
+  test('sleep, part of the day and a wrist, in several languages', () => {
+    const found = whole('hora,sis,time,sys,dia,dormido,momento,sitio\n,,2025-03-03T07:30+00:00,142,88,sí,mañana,muñeca\n,,2025-03-03T19:30+00:00,142,88,no,tarde,brazo\n,,2025-03-04T19:30+00:00,142,88,quizá,luego,\n'); // biome-ignore format: one text
+    expect(found.readings.map(({ asleep, part, site }) => [asleep, part, site])).toEqual([
+      [true, 'morning', 'wrist'],
+      [false, 'evening', 'upper-arm'],
+    ]);
+    expect(refused(found)).toEqual([[4, 'unknown-id 6 dormido', 'unknown-id 7 momento']]);
+  });
+});
+
+describe('columns', () => {
+  const ROWS = [
+    ['2025-03-03 07:30', '142', '88', '74'],
+    ['2025-03-03 19:30', '136', '84', '92'],
+    ['2025-03-04 07:30', '139', '86', '71'],
+  ];
+  const zoned = { zone: 'Europe/Lisbon' };
+  const EXPECTED = [
+    [142, 88, 74],
+    [136, 84, 92],
+    [139, 86, 71],
+  ];
+  const table = (heading: string, order: readonly number[], delimiter = ',') =>
+    [heading, ...ROWS.map((row) => order.map((at) => row[at]).join(delimiter))]
+      .filter((line) => line !== '')
+      .join('\n');
+
+  test.each([
+    ['Date and time,SYS,DIA,Pulse', [0, 1, 2, 3], ','],
+    ['Fecha y hora;Sistólica;Diastólica;Pulso', [0, 1, 2, 3], ';'],
+    ['Zeitpunkt\tPuls\tDiastolisch (mmHg)\tSystolisch (mmHg)', [0, 3, 2, 1], '\t'],
+    ['Date et heure;PAS;PAD;Pouls', [0, 1, 2, 3], ';'],
+    ['Data e ora;Massima;Minima;Polso', [0, 1, 2, 3], ';'],
+    ['Data e hora;Pressão sistólica;Pressão diastólica;FC', [0, 1, 2, 3], ';'],
+    ['Datum en tijd;Bovendruk;Onderdruk;Hartslag', [0, 1, 2, 3], ';'],
+    ['الوقت,الانقباضي,الانبساطي,النبض', [0, 1, 2, 3], ','],
+    ['Časový údaj;Horní;Dolní;Tep', [0, 1, 2, 3], ';'],
+    ['', [0, 1, 2, 3], ','],
+    ['', [1, 2, 3, 0], ';'],
+  ])('%s', (heading, order, delimiter) => {
+    expect(numbers(whole(table(heading, order, delimiter), zoned))).toEqual(EXPECTED);
+  });
+
+  test('two columns of pressures without names: the larger one is systolic, whichever comes first', () => {
+    expect(numbers(whole(table('', [0, 2, 1]), zoned))).toEqual(EXPECTED.map(([s, d]) => [s, d, null]));
+  });
+
+  test('diastolic and pulse that nothing tells apart are asked, and so is a column that is not there', () => {
+    expect(asked(table('', [0, 2, 3, 1]), zoned).map(([of]) => of)).toEqual(['columns', 'columns']);
+    expect(asked('time,pulse\n2025-03-03T07:30Z,74').map(([of]) => of)).toEqual(['columns', 'columns']);
+    expect(asked('sys,dia\n142,88').map(([of]) => of)).toEqual(['columns']);
+  });
+
+  test('separate date and time of day; a running number is no pressure', () => {
+    const found = whole('No;Dia;Hora;Max;Min\n1;13/03/2025;07:30;142;88\n2;13/03/2025;19:30;136;84\n', zoned);
+    expect(numbers(found)).toEqual([
+      [142, 88, null],
+      [136, 84, null],
+    ]);
+    expect(found.mapping.columns).toEqual([null, 'date', 'clock', 'systolic', 'diastolic']);
+  });
+
+  test('a mapping that is given wins over headings, and is handed back', () => {
+    const columns = ['time', 'diastolic', 'systolic', null] as const;
+    const found = whole(table('Zeit,Systolisch,Diastolisch,Puls', [0, 2, 1, 3]), { ...zoned, mapping: { headings: null, columns }, areColumnsSure: true }); // biome-ignore format: one text
+    expect(numbers(found)).toEqual(EXPECTED.map(([s, d]) => [s, d, null]));
+    expect(found.mapping.columns).toEqual(columns);
+  });
+
+  test('columns that look swapped are asked in more than half of the rows, and not in half', () => {
+    const two = (a: string, b: string) => `${HEAD}2025-03-03T07:30Z,${a}\n2025-03-03T08:30Z,${b}`;
+    expect(asked(two('88,142,74', '84,136,74')).map(([of]) => of)).toEqual(['swapped']);
+    expect(asked(two('88,142,74', '136,84,74'))).toEqual([]);
+    expect(refused(read(two('88,142,74', '136,84,74')))).toEqual([[2, 'not-below-systolic 3 diastolic']]);
+    // 24 hours: what the rule of editing is for.
+    expect(numbers(whole(two('88,142,74', '136,84,74'), { kind: 'ambulatory' }))[0]).toEqual([88, 142, 74]);
+  });
+});
+
+describe('cells', () => {
+  test('142/88 74 is understood in the column of either pressure, of both, and in one that is not read', () => {
+    const rows =
+      '2025-03-03T07:30Z,142/88 74,,\n2025-03-03T08:30Z,,142/88,74\n2025-03-03T09:30Z,,,74,142/88\n2025-03-03T10:30Z,142/88 74,90,';
+    const found = whole(`time,systolic,diastolic,pulse,what\n${rows}`);
+    expect(numbers(found)).toEqual([
+      [142, 88, 74],
+      [142, 88, 74],
+      [142, 88, 74],
+    ]);
+    expect(refused(found)).toEqual([[5, 'contradicts 3 diastolic']]);
+  });
+
+  test('a paste of words', () => {
+    const paste = '2025-03-03 07:30 142/88 74 after coffee\n3 Mar 2025 7:30 pm 136 84 92\n2025-03-04 7.30 139/86\nno pressure at all\n2025-03-05 07:30'; // biome-ignore format: one text
+    const found = whole(paste, { zone: 'UTC' });
+    expect(numbers(found)).toEqual([
+      [142, 88, 74],
+      [136, 84, 92],
+      [139, 86, null],
+    ]);
+    expect(found.beside).toEqual([{ index: 1, note: 'after coffee', arm: null, device: null }]);
+    expect(found.readings.map(({ minuteOfDay }) => minuteOfDay)).toEqual([450, 1170, 450]);
+    expect(found.refused.map(({ line }) => line)).toEqual([4, 5]);
+  });
+
+  // The limits themselves, and both sides of them: decisions of the project (docs/sources.md).
+  test.each([
+    ['30,10,', true],
+    ['29,10,', false],
+    ['29.9,10,', false],
+    ['300,299,', true],
+    ['301,90,', false],
+    ['142,9,', false],
+    ['142,88,20', true],
+    ['142,88,19', false],
+    ['142,88,300', true],
+    ['142,88,301', false],
+    ['142,88,', true],
+    ['142,,74', true],
+    [',88,74', true],
+    [',,74', false],
+    ['142,142,74', false],
+    ['142,141,74', true],
+    ['0,0,0', false],
+    ['1e2,88,74', false],
+    ['0x8e,88,74', false],
+    ['142,88,sinus', false],
+    ['-142,88,74', false],
+    ['142,88,74,99', false],
+    ['142,88,74,,', true],
+  ])('%s is used: %s', (cells, isUsed) => {
+    const found = whole(`${HEAD}${ROW}\n2025-03-03T08:30+00:00,${cells}`);
+    expect(found.readings).toHaveLength(isUsed ? 2 : 1);
+    expect(found.refused).toHaveLength(isUsed ? 0 : 1);
+  });
+
+  test('a blank or a failure of the recorder is a measurement that failed in 24 hours, and refused at home', () => {
+    const text = `${HEAD}${ROW}\n2025-03-03T08:30+00:00,,,\n2025-03-03T09:30+00:00,E12,--,`;
+    const day = whole(text, { kind: 'ambulatory' });
+    expect(numbers(day)).toEqual([[142, 88, 74], [null, null, null], [null, null, null]]); // biome-ignore format: one list
+    expect(refused(whole(text))).toEqual([
+      [3, 'missing 2 systolic'],
+      [4, 'not-a-number 2 systolic'],
+    ]);
+  });
+
+  test('decimal comma with semicolons, and in quotes', () => {
+    expect(numbers(whole('time;sys;dia\n2025-03-03T07:30Z;142,5;88,25'))).toEqual([[142.5, 88.25, null]]);
+    expect(numbers(whole('time,sys,dia\n2025-03-03T07:30Z,"142,5","88,25"'))).toEqual([[142.5, 88.25, null]]);
+  });
+
+  test('kilopascal: asked where most are under 30 with decimals, told by a heading, else refused', () => {
+    const table = (heading: string, sys: string) => `time,${heading},dia\n2025-03-03T07:30Z,${sys},11.7`;
+    expect(asked(table('sys', '18.9'))).toEqual([['unit', ['kPa', 'mmHg']]]);
+    expect(asked(table('sys', '19'))).toEqual([]);
+    expect(asked(table('sys (mmHg)', '18.9'))).toEqual([]);
+    const kPa = whole(table('sys (kPa)', '18.9'));
+    // 1 kPa = 7.50062 mmHg: out-of-office handbook 20.
+    expect(kPa.readings[0]?.systolic).toBeCloseTo(141.7617, 4);
+    expect(kPa.flags.map(({ code }) => code)).toContain('from-kilopascal');
+    expect(whole(table('sys', '18.9'), { unit: 'mmHg' }).refused).toHaveLength(1);
+  });
+
+  test('a quote that is never closed swallows no row', () => {
+    const found = whole(`time,systolic,diastolic,note\n2025-03-03T07:30Z,142,88,"oh\n2025-03-03T08:30Z,136,84,fine\n2025-03-03T09:30Z,139,86,"two\nlines, of it"\n`); // biome-ignore format: one text
+    expect(found.lines).toEqual([2, 3, 4]);
+    expect(found.beside.map(({ note }) => note)).toEqual(['oh', 'fine', 'two\nlines, of it']);
+  });
+});
+
+describe('dates', () => {
+  const one = (date: string) => `time,bp\n${date} 07:30,142/88`;
+  const day = (text: string, said: Said = {}) => {
+    const found = read(text, { zone: 'UTC', ...said });
+    const [first] = found.readings;
+    return first === undefined
+      ? (found.questions[0]?.of ?? 'refused')
+      : new Date(first.atMs).toISOString().slice(0, 10);
+  };
+
+  test.each([
+    ['2025-03-01', '2025-03-01'],
+    ['2025/3/1', '2025-03-01'],
+    ['13/03/2025', '2025-03-13'],
+    ['03/13/2025', '2025-03-13'],
+    ['13.3.2025', '2025-03-13'],
+    ['13-03-25', 'dates'],
+    ['13-14-25', 'refused'],
+    ['13-03-32', '2032-03-13'],
+    ['01/02/2025', 'dates'],
+    ['01/02/03', 'dates'],
+    ['25/03/01', 'dates'],
+    ['03/03/2025', '2025-03-03'],
+    ['31/02/2025', 'refused'],
+    ['13/13/2025', 'refused'],
+    ['29/02/2024', '2024-02-29'],
+    ['29/02/2025', 'refused'],
+    ['1 March 2025', '2025-03-01'],
+    ['Mar 1 2025', '2025-03-01'],
+    ['1 de marzo de 2025', '2025-03-01'],
+    ['1. März 2025', '2025-03-01'],
+    ['lun 3 mars 2025', '2025-03-03'],
+    ['1-Aug-25', '2025-08-01'],
+    ['0001-01-01', 'refused'],
+    ['yesterday', 'refused'],
+  ])('%s is %s', (written, expected) => {
+    expect(day(one(written))).toBe(expected);
+  });
+
+  test('any row settles the order for all; two rows that disagree are asked; what is said decides', () => {
+    const rows = 'time,bp\n01/02/2025 07:30,142/88\n';
+    expect(day(`${rows}13/02/2025 07:30,142/88`)).toBe('2025-02-01');
+    expect(day(`${rows}02/13/2025 07:30,142/88`)).toBe('2025-01-02');
+    expect(day(`${rows}02/13/2025 07:30,142/88\n13/02/2025 07:30,142/88`)).toBe('dates');
+    expect(day(rows, { dates: 'mdy' })).toBe('2025-01-02');
+    expect(day(rows, { dates: 'ymd' })).toBe('refused');
+    expect(asked(rows, { zone: 'UTC' })).toEqual([['dates', ['dmy', 'mdy']]]);
+  });
+
+  test.each([
+    ['07:30', 450],
+    ['7:30 am', 450],
+    ['7:30 a. m.', 450],
+    ['7:30 p.m.', 1170],
+    ['7.30 PM', 1170],
+    ['12:15 am', 15],
+    ['12:15 pm', 735],
+    ['19h30', 1170],
+    ['7am', 420],
+    ['14:30 pm', 870],
+    ['14:30 am', null],
+    ['07:30:59', 450],
+    ['24:00', null],
+    ['23:59', 1439],
+    ['7:60', null],
+    ['0:00', 0],
+    ['noon', null],
+  ])('%s is minute %s', (written, minute) => {
+    const { readings } = read(`date,clock,bp\n2025-03-01,10:00,142/88\n2025-03-01,${written},142/88`, {
+      zone: 'UTC',
+    });
+    expect(readings[1]?.minuteOfDay ?? null).toBe(minute);
+  });
+
+  test('a time without offset is asked for its zone; one zone for offsets too, where it is said', () => {
+    expect(asked(one('2025-03-01'))).toEqual([['zone', []]]);
+    const found = whole(`${HEAD}2025-07-01T07:30Z,142,88,74`, { zone: 'Europe/Lisbon' });
+    expect(found.readings[0]).toMatchObject({ minuteOfDay: 510, atMs: Date.UTC(2025, 6, 1, 7, 30) });
+    expect(found.flags).toEqual([]);
+  });
+});
+
+// Source: out-of-office handbook 19, T1.
+describe('nights on which the clock changes', () => {
+  const gaps = (times: readonly string[], said: Said = {}) => {
+    const { readings, flags } = whole(`time,bp\n${times.map((time) => `${time},142/88`).join('\n')}`, said);
+    const hours = readings.slice(1).map(({ atMs }, k) => (atMs - (readings[k]?.atMs ?? 0)) / 3_600_000);
+    return { hours, flags: flags.map(({ code, lines }) => [code, lines]) };
+  };
+
+  test.each([
+    [['2025-03-09T01:30-05:00', '2025-03-09T03:30-04:00'], [1]],
+    [['2025-11-02T01:30-04:00', '2025-11-02T01:30-05:00'], [1]],
+    [['2025-03-30T00:30+00:00', '2025-03-30T02:30+01:00'], [1]],
+  ])('%j are an hour apart', (times, hours) => {
+    expect(gaps(times).hours).toEqual(hours);
+  });
+
+  test('New York, forward: 02:30 is not there and is moved to 03:30', () => {
+    const zone = 'America/New_York';
+    expect(gaps(['2025-03-09 01:30', '2025-03-09 03:30'], { zone })).toEqual({ hours: [1], flags: [] });
+    const moved = whole('time,bp\n2025-03-09 02:30,142/88', { zone });
+    expect(moved.readings[0]).toMatchObject({ minuteOfDay: 210, atMs: Date.parse('2025-03-09T03:30-04:00') });
+    expect(moved.flags).toEqual([{ code: 'time-not-there', lines: [2] }]);
+  });
+
+  test('New York, back: 01:30 is there twice and is the first', () => {
+    const zone = 'America/New_York';
+    const found = gaps(['2025-11-02 00:30', '2025-11-02 01:30', '2025-11-02 02:30'], { zone });
+    expect(found).toEqual({ hours: [1, 2], flags: [['time-twice', [3]]] });
+  });
+
+  test('Lisbon, both nights', () => {
+    const zone = 'Europe/Lisbon';
+    expect(gaps(['2025-03-30 00:30', '2025-03-30 02:30'], { zone })).toEqual({ hours: [1], flags: [] });
+    expect(gaps(['2025-03-30 00:30', '2025-03-30 01:30'], { zone })).toEqual({ hours: [1], flags: [['time-not-there', [3]]] }); // biome-ignore format: one text
+    expect(gaps(['2025-10-26 00:30', '2025-10-26 01:30', '2025-10-26 02:30'], { zone })).toEqual({ hours: [1, 2], flags: [['time-twice', [3]]] }); // biome-ignore format: one text
+  });
+
+  // The offsets of the platform's own Intl are the other source.
+  test('a local time of any zone is where the platform shows it', () => {
+    const zones = ['Europe/Lisbon', 'America/New_York', 'Asia/Kathmandu', 'Australia/Lord_Howe', 'America/St_Johns', 'Africa/Casablanca']; // biome-ignore format: one list
+    const minutes = { min: Date.UTC(2000, 0, 1) / 60_000, max: Date.UTC(2030, 0, 1) / 60_000 };
+    fc.assert(
+      fc.property(fc.constantFrom(...zones), fc.integer(minutes), (zone, minute) => {
+        const local = new Date(minute * 60_000).toISOString().slice(0, 16);
+        const { readings, flags } = read(`time,bp\n${local},142/88`, { zone });
+        const [reading] = readings;
+        const shown = new Intl.DateTimeFormat('sv-SE', {
+          timeZone: zone,
+          dateStyle: 'short',
+          timeStyle: 'short',
+        })
+          .format(reading?.atMs)
+          .replace(' ', 'T');
+        if (flags.some(({ code }) => code === 'time-not-there')) expect(shown > local).toBe(true);
+        else expect(shown).toBe(local);
+      }),
+      { numRuns: 300 },
+    );
+  });
+});
+
+describe('properties', () => {
+  test('permuted rows are the same readings', () => {
+    const chance = chanceFrom(7);
+    const row = (_: unknown, k: number) => `2025-03-${String(1 + (k % 28)).padStart(2, '0')}T07:30+00:00,${k % 5 === 0 ? 'x' : 130 + k},8${k % 10},7${k % 10}`; // biome-ignore format: one text
+    const rows = Array.from({ length: 40 }, row);
+    const inAnyOrder = rows.map((one) => [chance(), one] as const).sort(([a], [b]) => a - b).map(([, one]) => one); // biome-ignore format: one thought
+    const set = (text: readonly string[]) => {
+      const found = whole(HEAD + text.join('\n'));
+      const used = found.readings.map(({ index: _, ...one }) => JSON.stringify(one)).sort();
+      return { used, refused: found.refused.length };
+    };
+    expect(set(inAnyOrder)).toEqual(set(rows));
+    expect(set(rows).refused).toBe(8);
+  });
+
+  test('hundreds of broken files: each row is used or refused once, and nothing is lost', () => {
+    const chance = chanceFrom(20260101);
+    for (let k = 0; k < 600; k++) {
+      const text = k < 20 ? validFile(chance) : mutated(validFile(chance), chance);
+      const found = read(text, { zone: 'Europe/Lisbon', kind: k % 2 === 0 ? 'home' : 'ambulatory' });
+      expect(faultOf(text, found), JSON.stringify(text)).toBeNull();
+      // As made, every file is read whole.
+      if (k < 20) expect([found.readings.length, found.refused]).toEqual([28, []]);
+    }
+  });
+
+  test('the check itself sees a row that is lost, taken twice, or impossible', () => {
+    const text = `${HEAD}${ROW}\n2025-03-03T08:30+00:00,x,88,74\n`;
+    const found = whole(text);
+    const fault = (change: Partial<ReadSeries>) => faultOf(text, { ...found, ...change });
+    expect(fault({})).toBeNull();
+    expect(fault({ readings: [] })).not.toBeNull();
+    expect(fault({ refused: [] })).not.toBeNull();
+    expect(fault({ refused: [...found.refused, ...found.refused] })).not.toBeNull();
+    expect(fault({ refused: [], lines: [2] })).toBe('line 3 is nowhere');
+    expect(
+      fault({ readings: found.readings.map((one) => ({ ...one, systolic: Number.NaN })) }),
+    ).not.toBeNull();
+  });
+});

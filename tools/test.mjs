@@ -78,6 +78,7 @@ function loops() {
   const results = [
     ['packages/server/prove/kill.mjs', '2'],
     ['packages/server/prove/fuzz.mjs', '1500'],
+    ['packages/exchange/prove/series.mjs', '5000'],
   ].map(([script, times]) => check(process.execPath, [join(root, script), times])());
   return results.reduce(added);
 }

@@ -59,7 +59,8 @@ export const seriesLines = {
   minusEvening: (f: { systolic: number; diastolic: number }, say: Say) =>
     `morning minus evening ${say.short(f.systolic)}/${say.short(f.diastolic)}`,
   dailyMeans: (f: { means: string; sd: string }, _say: Say) => `${f.means} (SD ${f.sd})`,
-  categoryOf: (f: { category: string }, _say: Say) => `${f.category}, by this rule set: a name for these readings, not for the person`,
+  categoryOf: (f: { category: string }, _say: Say) =>
+    `${f.category}, by this rule set: a name for these readings, not for the person`,
   noCategory: 'none by this rule set',
   chanceOf: (
     f: { threshold: string; systolic: number | null; diastolic: number | null; prior: string },
@@ -78,7 +79,8 @@ export const seriesLines = {
     `${f.period}: systolic ${say.short(f.systolic, 0)} %, diastolic ${say.short(f.diastolic, 0)} % of readings at or above ${f.limit}`,
   curveOf: (f: { mesor: number; amplitude: number; peak: string }, say: Say) =>
     `systolic about ${say.short(f.mesor)}, up and down by ${say.short(f.amplitude)}, highest at ${f.peak}`,
-  consistentWith: (f: { names: string }, _say: Say) => `consistent with ${f.names}: what these readings show, not what the person has`,
+  consistentWith: (f: { names: string }, _say: Say) =>
+    `consistent with ${f.names}: what these readings show, not what the person has`,
   officeMinus: (f: { systolic: string; diastolic: string }, _say: Say) =>
     `office minus out-of-office ${f.systolic}/${f.diastolic}`,
   usualOf: (f: { mean: number; low: number; high: number }, say: Say) =>

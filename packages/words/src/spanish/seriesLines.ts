@@ -55,7 +55,8 @@ export const seriesLines: Reworded<typeof lines> = {
   notKnown: 'no se sabe',
   minusEvening: (f, say) => `mañana menos tarde ${say.short(f.systolic)}/${say.short(f.diastolic)}`,
   dailyMeans: (f) => `${f.means} (DE ${f.sd})`,
-  categoryOf: (f) => `${f.category}, según este conjunto de reglas: un nombre para estas lecturas, no para la persona`,
+  categoryOf: (f) =>
+    `${f.category}, según este conjunto de reglas: un nombre para estas lecturas, no para la persona`,
   noCategory: 'ninguna según este conjunto de reglas',
   chanceOf: (f, say) =>
     `de que el nivel habitual esté en ${f.threshold} o más, bajo los supuestos indicados: sistólica ${f.systolic === null ? 'no se sabe' : chance(f.systolic, say)}, diastólica ${f.diastolic === null ? 'no se sabe' : chance(f.diastolic, say)} (${f.prior})`,
@@ -69,7 +70,8 @@ export const seriesLines: Reworded<typeof lines> = {
     `${f.period}: sistólica ${say.short(f.systolic, 0)} %, diastólica ${say.short(f.diastolic, 0)} % de las lecturas en ${f.limit} o más`,
   curveOf: (f, say) =>
     `sistólica en torno a ${say.short(f.mesor)}, sube y baja ${say.short(f.amplitude)}, máxima a las ${f.peak}`,
-  consistentWith: (f) => `compatible con ${f.names}: lo que muestran estas lecturas, no lo que tiene la persona`,
+  consistentWith: (f) =>
+    `compatible con ${f.names}: lo que muestran estas lecturas, no lo que tiene la persona`,
   officeMinus: (f) => `consulta menos fuera de la consulta ${f.systolic}/${f.diastolic}`,
   usualOf: (f, say) =>
     `${say.short(f.mean)}, intervalo del 95 % de ${say.short(f.low, 0)} a ${say.short(f.high, 0)}`,

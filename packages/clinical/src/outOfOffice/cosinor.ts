@@ -1,5 +1,5 @@
 import { fCdf } from '../statistics/fDistribution.js';
-import { DAY_HOURS } from './clock.js';
+import { DAY_HOURS, DAY_MINUTES } from './clock.js';
 
 /** One harmonic: amplitude in the unit of the values, the hour from local midnight at which it is highest. */
 export type Harmonic = {
@@ -97,15 +97,33 @@ export function cosinor(
   };
 }
 
-/** 1, and a cosine and a sine for each harmonic. */
+/** 1, and a cosine and a sine for each harmonic; those of whole minutes, as nearly all times are, are known beforehand. */
 function fillRow(row: Float64Array, hour: number): void {
   row[0] = 1;
-  for (let j = 0; 1 + 2 * j < row.length; j++) {
+  const minute = hour * 60;
+  const whole = Math.round(minute);
+  if (Math.abs(minute - whole) < NEGLIGIBLE_MINUTES) {
+    const at = (((whole % DAY_MINUTES) + DAY_MINUTES) % DAY_MINUTES) * WIDEST;
+    for (let a = 1; a < row.length; a++) row[a] = WAVES[at + a - 1] as number;
+  } else fillWaves(row, 1, row.length - 1, hour);
+}
+
+/** Cosines and sines at an hour, from a place in a list on. */
+function fillWaves(into: Float64Array, from: number, count: number, hour: number): void {
+  for (let j = 0; 2 * j < count; j++) {
     const angle = (2 * Math.PI * (j + 1) * hour) / DAY_HOURS;
-    row[1 + 2 * j] = Math.cos(angle);
-    row[2 + 2 * j] = Math.sin(angle);
+    into[from + 2 * j] = Math.cos(angle);
+    into[from + 2 * j + 1] = Math.sin(angle);
   }
 }
+
+/** What rounding leaves of a whole minute in hours. */
+const NEGLIGIBLE_MINUTES = 1e-9;
+
+/** Cosine and sine of both harmonics at every minute of a day. */
+const WIDEST = 4;
+const WAVES = new Float64Array(DAY_MINUTES * WIDEST);
+for (let minute = 0; minute < DAY_MINUTES; minute++) fillWaves(WAVES, minute * WIDEST, WIDEST, minute / 60);
 
 function harmonicOf(
   j: number,
@@ -140,17 +158,28 @@ function harmonicOf(
 }
 
 function extremes(mesor: number, coefficients: readonly number[]): Pick<Cosinor, 'highest' | 'lowest'> {
-  let highest = { hour: 0, value: Number.NEGATIVE_INFINITY };
-  let lowest = { hour: 0, value: Number.POSITIVE_INFINITY };
-  const row = new Float64Array(coefficients.length);
-  for (let minute = 0; minute < DAY_HOURS * 60; minute++) {
-    fillRow(row, minute / 60);
-    let value = mesor;
-    for (let a = 1; a < row.length; a++) value += (row[a] as number) * (coefficients[a] as number);
-    if (value > highest.value) highest = { hour: minute / 60, value };
-    if (value < lowest.value) lowest = { hour: minute / 60, value };
+  const [, b1 = 0, g1 = 0, b2 = 0, g2 = 0] = coefficients;
+  let [highest, lowest] = [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
+  let [highestAt, lowestAt] = [0, 0];
+  for (let minute = 0, at = 0; minute < DAY_MINUTES; minute++, at += WIDEST) {
+    const wave =
+      b1 * (WAVES[at] as number) +
+      g1 * (WAVES[at + 1] as number) +
+      b2 * (WAVES[at + 2] as number) +
+      g2 * (WAVES[at + 3] as number);
+    if (wave > highest) {
+      highest = wave;
+      highestAt = minute;
+    }
+    if (wave < lowest) {
+      lowest = wave;
+      lowestAt = minute;
+    }
   }
-  return { highest, lowest };
+  return {
+    highest: { hour: highestAt / 60, value: mesor + highest },
+    lowest: { hour: lowestAt / 60, value: mesor + lowest },
+  };
 }
 
 /** The inverse by Gauss-Jordan with pivots; null where the equations do not tell the coefficients apart. */

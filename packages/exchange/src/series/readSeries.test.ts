@@ -1,7 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { chanceFrom, faultOf, mutated, validFile } from '../../fixtures/seriesMutations.mjs';
-import { NOTHING_SAID, type ReadSeries, readSeries, type SeriesChoices } from './readSeries.js';
+import { plainSeries } from './plainSeries.js';
+import {
+  NOTHING_SAID,
+  type ReadSeries,
+  readAnySeries,
+  readSeries,
+  type SeriesChoices,
+} from './readSeries.js';
 
 type Said = Partial<SeriesChoices>;
 const read = (text: string, said: Said = {}): ReadSeries =>
@@ -431,5 +438,29 @@ describe('properties', () => {
     expect(
       fault({ readings: found.readings.map((one) => ({ ...one, systolic: Number.NaN })) }),
     ).not.toBeNull();
+  });
+
+  test('the fast way for bulk files answers what the long way does, or leaves it', () => {
+    const chance = chanceFrom(5);
+    const pick = (all: readonly string[]) => all[Math.floor(chance() * all.length)] as string;
+    let taken = 0;
+    for (let k = 0; k < 2000; k++) {
+      const rows = Array.from({ length: 1 + Math.floor(chance() * 60) }, (_, n) => {
+        const time = `2024-02-${String(1 + (n % 29)).padStart(2, '0')}${pick(['T', 'T', ' '])}0${n % 10}:30${pick(['', ':15'])}${pick(['+00:00', '-05:00', '+05:45'])}`; // biome-ignore format: one text
+        const odd = chance() < 0.01 ? pick(['', '1', '999', 'x', '88,142', '142.5', ' 142', '2023-02-29T07:30+00:00', 'Z']) : null; // biome-ignore format: one list
+        const cells = [time, pick(['142', '128', '']), pick(['88', '71', '']), pick(['74', '60', ''])];
+        if (odd !== null) cells[Math.floor(chance() * 4)] = odd;
+        return cells.join(',');
+      });
+      const text = [pick(['time,systolic,diastolic,pulse', 'Time,SYS,DIA,Pulse', 'time,pulse,diastolic,systolic', 'time,systolic,diastolic,note', 'sys (kPa),time,dia,pulse']), ...rows].join(pick(['\n', '\n', '\n\n', '\r\n'])); // biome-ignore format: one text
+      const said: SeriesChoices = {
+        ...NOTHING_SAID,
+        kind: pick(['home', 'ambulatory']) as 'home' | 'ambulatory',
+      };
+      if (plainSeries(text, said) !== null) taken++;
+      expect(readSeries(text, said), text).toEqual(readAnySeries(text, said));
+    }
+    expect(taken).toBeGreaterThan(200);
+    expect(taken).toBeLessThan(1800);
   });
 });

@@ -7,6 +7,7 @@ import {
   SCORE_FIGURES,
   type SeriesReading,
 } from '@evenfall/clinical';
+import { plainSeries } from './plainSeries.js';
 import { numberOf, pressureOf } from './pressureText.js';
 import { findColumns, looksLikeKiloPascal, type SeriesMapping } from './seriesColumns.js';
 import { type SeriesRecord, seriesRecords } from './seriesRecords.js';
@@ -118,6 +119,15 @@ export type ReadSeries = {
  * Source: docs/conventions.md sections 2 and 8; out-of-office handbook 20.
  */
 export function readSeries(text: string, choices: SeriesChoices): ReadSeries {
+  const plain = plainSeries(text, choices);
+  if (plain === null) return readAnySeries(text, choices);
+  const { readings, lines, headings, columns } = plain;
+  const nothing = { refused: [], beside: [], flags: [], questions: [], zone: null, dates: choices.dates };
+  return { readings, lines, mapping: { headings, columns }, ...nothing };
+}
+
+/** The long way, for a table that is as people and recorders make them. */
+export function readAnySeries(text: string, choices: SeriesChoices): ReadSeries {
   const found = seriesRecords(text);
   const isSpaced = found.delimiter === 'space';
   const records = isSpaced ? found.records.map(asSpaced) : found.records;

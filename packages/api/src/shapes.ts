@@ -98,6 +98,8 @@ export const personRow = z.object({
       .object({ code: z.string(), fromAt: z.iso.datetime(), byAt: z.iso.datetime().nullable() })
       .nullable(),
     toCountersign: z.number().int().min(0),
+    /** The diary that is out and due back first, and from which day (local). */
+    diary: z.object({ entry: id, dueOn: z.iso.date() }).nullable(),
   }),
 });
 export type PersonRow = z.infer<typeof personRow>;

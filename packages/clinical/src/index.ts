@@ -232,6 +232,8 @@ export {
   UNTREATED_PHENOTYPES,
   whiteCoatEffect,
 } from './outOfOffice/phenotype.js';
+export type { SeriesAlert, SeriesPressure } from './outOfOffice/seriesAlerts.js';
+export { SEVERE_AWAY, seriesAlerts } from './outOfOffice/seriesAlerts.js';
 export type { DayPart, Measure, SeriesReading, SeriesSite } from './outOfOffice/seriesReading.js';
 export { DAY_PARTS, inTimeOrder, MEASURES } from './outOfOffice/seriesReading.js';
 export { canonicalJson } from './protocol/canonicalJson.js';

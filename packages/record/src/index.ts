@@ -7,11 +7,20 @@ export type { BackupLine } from './backup/backupLine.js';
 export { BACKUP_VERSION, backupLine } from './backup/backupLine.js';
 export type { AmendedEntry, Standing } from './chart/amendmentTree.js';
 export { gatherAmendments } from './chart/amendmentTree.js';
+export type { ChartedDiary, DueDiary } from './chart/chartDiaries.js';
+export { chartDiaries, diariesOut, dueDiaries } from './chart/chartDiaries.js';
 export type { ChartedArm } from './chart/chartedArm.js';
 export { chartedArm } from './chart/chartedArm.js';
 export { chartedPerMinute } from './chart/chartedPerMinute.js';
 export type { ChartedPressure } from './chart/chartedPressure.js';
 export { chartedPressure } from './chart/chartedPressure.js';
+export type {
+  ChartedSeries,
+  DecidedReading,
+  OpenSeriesAlert,
+  SeriesComparison,
+} from './chart/chartSeries.js';
+export { byHandOf, chartSeries, compareSeries } from './chart/chartSeries.js';
 export type { Countdown } from './chart/countdown.js';
 export { countdown } from './chart/countdown.js';
 export type { Duties, OpenActNow } from './chart/duties.js';
@@ -61,6 +70,8 @@ export {
 export { COMPUTED, type ComputedKind, isComputed, presetOf } from './content/computed.js';
 export type { CountContent } from './content/count.js';
 export type { CountersignedContent } from './content/countersigned.js';
+export type { DiaryEndedContent, DiaryHandedContent, DiaryLanguage } from './content/diary.js';
+export { DIARY_LANGUAGES, DIARY_LIMITS, diaryAsked } from './content/diary.js';
 export type {
   CuffNamed,
   EquipmentContent,
@@ -75,12 +86,37 @@ export type { InForce } from './content/inForce.js';
 export { inForceUnder, NOTHING_CHOSEN } from './content/inForce.js';
 export { KIND_NAMES, KINDS, type Kind, type KindName } from './content/kinds.js';
 export { misnamed } from './content/misnamed.js';
+export type { AlreadyThere } from './content/newReadings.js';
+export { newReadings } from './content/newReadings.js';
 export type { ReportedContent, ReportedValue } from './content/reported.js';
 export { REPORTED_STATUSES, reportedValue } from './content/reported.js';
 export type { RoundContent, RoundEvidence } from './content/round.js';
 export { roundInputOf } from './content/roundInputOf.js';
 export type { RoundValueKept } from './content/roundValue.js';
 export type { MarkedByWhom, PressureOverride, RunContent, RunMarkedBy, RunPlace } from './content/run.js';
+export type {
+  RefusedSeriesRow,
+  SeriesContent,
+  SeriesDecidedContent,
+  SeriesDecision,
+  SeriesEvidence,
+  SeriesKind,
+  SeriesReadingKept,
+  SeriesWay,
+} from './content/series.js';
+export { MOST_SERIES_READINGS, SERIES_DECISIONS, SERIES_KINDS, SERIES_WAYS } from './content/series.js';
+export type { ByHand } from './content/seriesMade.js';
+export {
+  dayNightOf,
+  judgedReadings,
+  NOT_BY_HAND,
+  presetOfSeries,
+  SERIES_RULES,
+  seriesCircumstances,
+  seriesMade,
+  valueOfSeries,
+} from './content/seriesMade.js';
+export type { SeriesValueKept } from './content/seriesValue.js';
 export type { Override } from './content/shared.js';
 export type { SignContent } from './content/sign.js';
 export type { TapsContent } from './content/taps.js';
@@ -121,3 +157,4 @@ export { firstDifference } from './recompute/nearly.js';
 export type { Recomputed } from './recompute/recompute.js';
 export { recompute } from './recompute/recompute.js';
 export { recomputeRound } from './recompute/recomputeRound.js';
+export { recomputeSeries } from './recompute/recomputeSeries.js';

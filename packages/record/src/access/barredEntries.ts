@@ -17,6 +17,8 @@ const RESERVED: Readonly<Partial<Record<KindName, readonly AccountRole[]>>> = {
   'equipment-ended': ['owner', 'clinician', 'supervisor'],
   'gauge-logged': ['owner', 'clinician', 'supervisor'],
   reported: ['clinician', 'supervisor'],
+  series: ['clinician', 'supervisor'],
+  'series-decided': ['clinician', 'supervisor'],
   'class-session': ['supervisor'],
   'class-session-ended': ['supervisor'],
   'kept-by-agreement': ['supervisor'],

@@ -2,12 +2,18 @@ import { NOTHING_CHOSEN } from '../content/inForce.js';
 import type { RoundValueKept } from '../content/roundValue.js';
 import type { StoredEntry } from '../entry/entry.js';
 import { firstDifference } from '../recompute/nearly.js';
+import { type DueDiary, diariesOut } from './chartDiaries.js';
+import { chartSeries, type OpenSeriesAlert } from './chartSeries.js';
 import { type ChartRound, type Closed, projectChart, signingsOf } from './projectChart.js';
 import { type DueRecheck, rechecksOf } from './rechecks.js';
 import { type RulesOf, valuesStanding } from './valueStanding.js';
 
-/** An act-now of a signed round that nobody has closed. */
-export type OpenActNow = RoundValueKept['actNow'][number] & { readonly round: string };
+/** An act-now of a signed round, or of a series, that nobody has closed. */
+export type OpenActNow = RoundValueKept['actNow'][number] & {
+  readonly round: string;
+  /** The series that it is of, by its entry; absent of a round. */
+  readonly series?: string;
+};
 
 /** What somebody still has to do about a person. */
 export type Duties = {
@@ -15,6 +21,8 @@ export type Duties = {
   readonly rechecks: readonly DueRecheck[];
   /** Learners' rounds that no supervisor has agreed to. */
   readonly toCountersign: readonly string[];
+  /** Diaries that are out, whether or not they are due back yet; the first due first. */
+  readonly diaries: readonly DueDiary[];
 };
 
 /** The general rules, by which every alert is on: what stands where the rules of a version are not at hand. */
@@ -26,17 +34,27 @@ export const GENERAL_RULES: RulesOf = () => NOTHING_CHOSEN;
  * that a slip put right raises the alert it hid, or takes back the one it made.
  */
 export function projectDuties(entries: readonly StoredEntry[], rulesOf: RulesOf = GENERAL_RULES): Duties {
-  return dutiesOf(projectChart(entries).rounds, rulesOf);
+  return dutiesOf(projectChart(entries).rounds, entries, rulesOf);
 }
 
-/** What is still to be done, from the rounds of a person's chart. */
-export function dutiesOf(charted: readonly ChartRound[], rulesOf: RulesOf): Duties {
+/** What is still to be done, from the rounds of a person's chart and from all entries. */
+export function dutiesOf(
+  charted: readonly ChartRound[],
+  entries: readonly StoredEntry[],
+  rulesOf: RulesOf,
+): Duties {
   const rounds = charted.filter(({ isInError }) => !isInError);
   return {
-    actNow: rounds.flatMap((round) => openIn(round, rulesOf)),
+    actNow: [...rounds.flatMap((round) => openIn(round, rulesOf)), ...openInSeries(entries, rulesOf)],
     rechecks: rechecksOf(rounds, rulesOf),
     toCountersign: rounds.filter(({ isPreliminary }) => isPreliminary).map(({ id }) => id),
+    diaries: diariesOut(entries),
   };
+}
+
+/** The alerts of series that nobody closed. */
+function openInSeries(entries: readonly StoredEntry[], rulesOf: RulesOf): readonly OpenSeriesAlert[] {
+  return chartSeries(entries, rulesOf).flatMap(({ open }) => open);
 }
 
 /** The alerts of a round that nothing closed. */

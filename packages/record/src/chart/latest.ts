@@ -1,4 +1,5 @@
 import type { StoredEntry } from '../entry/entry.js';
+import type { DueDiary } from './chartDiaries.js';
 import { chartedPerMinute } from './chartedPerMinute.js';
 import { chartedPressure } from './chartedPressure.js';
 import { dutiesOf, GENERAL_RULES } from './duties.js';
@@ -51,6 +52,8 @@ export type Latest = {
   readonly recheck: Omit<DueRecheck, 'round'> | null;
   /** Learners' rounds that wait for a supervisor. */
   readonly toCountersign: number;
+  /** The diary that is out and due back first, and from which day (`YYYY-MM-DD`, local). */
+  readonly diary: Pick<DueDiary, 'entry' | 'dueOn'> | null;
 };
 
 /**
@@ -102,7 +105,8 @@ export function projectLatest(entries: readonly StoredEntry[], rulesOf: RulesOf 
       if (signOf(entry) === 'breaths' && isNewer(entry, breaths)) breaths = value;
     }
   }
-  const { actNow, rechecks, toCountersign } = dutiesOf(rounds, rulesOf);
+  const { actNow, rechecks, toCountersign, diaries } = dutiesOf(rounds, entries, rulesOf);
+  const [diary] = diaries;
   const [first] = rechecks.toSorted((a, b) => Date.parse(a.fromAt) - Date.parse(b.fromAt));
   return {
     pulse,
@@ -114,6 +118,7 @@ export function projectLatest(entries: readonly StoredEntry[], rulesOf: RulesOf 
     actNow: actNow.length,
     recheck: first === undefined ? null : { code: first.code, fromAt: first.fromAt, byAt: first.byAt },
     toCountersign: toCountersign.length,
+    diary: diary === undefined ? null : { entry: diary.entry, dueOn: diary.dueOn },
   };
 }
 

@@ -1,10 +1,14 @@
 import {
+  type AmbulatoryRules,
+  ambulatoryRules,
   type CountRules,
   countRules,
   type EquipmentRules,
   equipmentFields,
   equipmentRules,
   type FieldsOf,
+  type HomeRules,
+  homeRules,
   type Presets,
   type Protocol,
   type RoundRules,
@@ -23,6 +27,8 @@ export type InForce = {
   readonly countRules: CountRules;
   readonly runRules: RunRules;
   readonly roundRules: RoundRules;
+  readonly homeRules: HomeRules;
+  readonly ambulatoryRules: AmbulatoryRules;
   readonly equipmentRules: EquipmentRules;
   /** The same with the source of each. */
   readonly equipmentFields: FieldsOf<EquipmentRules>;
@@ -35,6 +41,8 @@ export const NOTHING_CHOSEN: InForce = {
   countRules: countRules(null),
   runRules: runRules(null),
   roundRules: roundRules(null),
+  homeRules: homeRules(null),
+  ambulatoryRules: ambulatoryRules(null),
   equipmentRules: equipmentRules(null),
   equipmentFields: equipmentFields(null),
 };
@@ -47,6 +55,8 @@ export function inForceUnder(protocol: Protocol, version: string): InForce {
     countRules: countRules(protocol),
     runRules: runRules(protocol),
     roundRules: roundRules(protocol),
+    homeRules: homeRules(protocol),
+    ambulatoryRules: ambulatoryRules(protocol),
     equipmentRules: equipmentRules(protocol),
     equipmentFields: equipmentFields(protocol),
   };

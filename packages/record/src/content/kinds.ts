@@ -11,11 +11,13 @@ import {
 import { classSessionContent, classSessionEndedContent, keptByAgreementContent } from './classSession.js';
 import { countContent } from './count.js';
 import { countersignedContent } from './countersigned.js';
+import { diaryEndedContent, diaryHandedContent } from './diary.js';
 import { equipmentContent, equipmentEndedContent, gaugeLoggedContent } from './equipment.js';
 import { factContent, factEndedContent } from './fact.js';
 import { reportedContent } from './reported.js';
 import { firstRoundContent, roundContent, secondRoundContent, upgradeRound } from './round.js';
 import { firstRunContent, runContent, secondRunContent, upgradeRun } from './run.js';
+import { seriesContent, seriesDecidedContent } from './series.js';
 import { signContent } from './sign.js';
 import { tapsContent } from './taps.js';
 
@@ -58,6 +60,10 @@ export const KINDS = {
     newest: 3,
     upgrade: upgradeRound,
   },
+  'diary-handed': first(diaryHandedContent),
+  'diary-ended': first(diaryEndedContent),
+  series: first(seriesContent),
+  'series-decided': first(seriesDecidedContent),
   fact: first(factContent),
   'fact-ended': first(factEndedContent),
   'act-now-closed': first(actNowClosedContent),

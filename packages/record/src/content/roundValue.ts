@@ -89,7 +89,7 @@ const standing = z
   })
   .strict();
 
-const alert = z
+export const alert = z
   .object({
     condition: code,
     figures,

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { chartGaugeLog } from '../content/chartGaugeLog.js';
 import { KIND_NAMES, KINDS, type Kind, type KindName } from '../content/kinds.js';
+import { H1, homeEvidence, seriesContentOf } from '../testing/series.js';
 import {
   countContent,
   frame,
@@ -44,6 +45,17 @@ const CONTENTS: Record<KindName, object> = {
     note: null,
     source: { format: 'fhir', id: null },
   },
+  'diary-handed': {
+    days: 7,
+    readingsInSitting: 2,
+    language: 'ar',
+    from: '2026-07-01',
+    dueOn: '2026-07-08',
+    note: null,
+  },
+  'diary-ended': { diary: idOf(2), reason: 'moved away' },
+  series: seriesContentOf(homeEvidence(H1)),
+  'series-decided': { series: idOf(2), decision: 'out', indexes: [3], reason: 'talked' },
   fact: { about: { fact: 'fistula', side: 'left' }, from: '2026-03-01', until: null, text: null },
   'fact-ended': { fact: idOf(2), until: '2026-05-31' },
   'act-now-closed': {
@@ -121,9 +133,10 @@ describe.each(KIND_NAMES)('an entry of kind %s', (kind) => {
   });
 
   test('has a round if it is a value, a signing or about one: what no round holds, nobody could sign', () => {
-    const isSigned = ['count', 'taps', 'run', 'sign', 'round', 'act-now-closed', 'countersigned'].includes(
-      kind,
-    );
+    const isSigned = [
+      ...['count', 'taps', 'run', 'sign', 'round', 'series'],
+      ...['act-now-closed', 'countersigned'],
+    ].includes(kind);
     expect(placesOf(readEntry({ ...good, round: null }))).toEqual(isSigned ? ['/round'] : []);
   });
 });

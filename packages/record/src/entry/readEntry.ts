@@ -56,6 +56,8 @@ const IN_A_ROUND: readonly KindName[] = [
   'round',
   'act-now-closed',
   'countersigned',
+  // Under a round of its own, by which its alerts are closed like those of any other.
+  'series',
 ];
 
 /** What is about a place or a whole class, and so about nobody. */

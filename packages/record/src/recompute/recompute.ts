@@ -15,6 +15,7 @@ import { COMPUTED, type ComputedKind, isComputed, presetOf } from '../content/co
 import type { InForce } from '../content/inForce.js';
 import type { Entry } from '../entry/entry.js';
 import { firstDifference } from './nearly.js';
+import { recomputeSeries } from './recomputeSeries.js';
 
 /**
  * What comes of computing a kept value again from its evidence with the rule it names.
@@ -36,6 +37,7 @@ export function recompute(
   entry: Entry,
   inForce: (presetVersion: string | null) => InForce | null,
 ): Recomputed {
+  if (entry.kind === 'series') return recomputeSeries(entry, inForce);
   if (!hasValue(entry)) return { state: 'no-value' };
   const { rule, preset, presetVersion } = entry.content.computedBy;
   const rules = inForce(presetVersion);

@@ -44,6 +44,7 @@ const IN_A_ROUND: readonly string[] = [
   'round',
   'act-now-closed',
   'countersigned',
+  'series',
 ];
 
 /** A whole frame with nothing unusual in it; a test bends what it is about. */

@@ -12,7 +12,7 @@ import { entriesOf } from './persons.js';
 import { keptProtocols } from './protocols.js';
 
 /** Grows whenever `projectLatest` would give something else from the same entries; older rows are then rebuilt. */
-export const LATEST_PROJECTION = 11;
+export const LATEST_PROJECTION = 12;
 
 /** A person of a book with the newest value of each sign. */
 export type ListedPerson = {
@@ -73,7 +73,10 @@ async function projected(
   known: RulesOf,
 ): Promise<{ latest: Projected; entries: number }> {
   const { entries, unreadable } = await entriesOf(db, where);
-  const named = entries.flatMap((entry) => (entry.kind === 'round' ? [entry.content.protocolVersion] : []));
+  const named = entries.flatMap((entry) => {
+    if (entry.kind === 'series') return [entry.content.computedBy.presetVersion];
+    return entry.kind === 'round' ? [entry.content.protocolVersion] : [];
+  });
   const isAtHand = named.every((version) => known(version) !== null);
   const rulesOf = isAtHand ? known : await keptProtocols(db, where.site, named);
   const latest = projectLatest(entries, rulesOf);

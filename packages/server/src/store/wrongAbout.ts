@@ -7,7 +7,7 @@ import { readableIn, readRows } from './rows.js';
 
 /**
  * What is wrong with entries that are about another entry without amending it: a countersigning names a signing of
- * its round and is made by a supervisor who signed nothing of it and is no learner; a closing stands in a round that is signed; the end of a
+ * its round and is made by a supervisor who signed nothing of it and is no learner; a closing stands in a round that is signed, or in that of a series; the end of a
  * fact names a fact. All of the same person and book.
  */
 export async function wrongAbout(
@@ -33,7 +33,8 @@ export async function wrongAbout(
       refusals.push(...(await wrongCountersigning(tx, site, entry, within, entries)));
     if (
       entry.kind === 'act-now-closed' &&
-      (await signingsIn(tx, site, entry, entry.round, entries)).length === 0
+      (await signingsIn(tx, site, entry, entry.round, entries)).length === 0 &&
+      !(await isRoundOfSeries(tx, site, entry, entries))
     )
       refusals.push(refusal(`${within}/round`, 'unknown-id', 'signed-round', entry.round));
   }
@@ -96,6 +97,29 @@ async function isLearner(tx: Kysely<Tables>, site: string, { book, agent }: Entr
     .executeTakeFirst();
   const newest = readableIn(row);
   return newest?.kind === 'round' && newest.content.status === 'preliminary';
+}
+
+/** Whether a round is the one under which a series of the entry's person was kept, or comes with it. */
+async function isRoundOfSeries(
+  tx: Kysely<Tables>,
+  site: string,
+  { book, person, round }: Entry,
+  entries: readonly Entry[],
+): Promise<boolean> {
+  const isOne = (one: Entry) =>
+    one.kind === 'series' && one.book === book && one.person === person && one.round === round;
+  if (entries.some(isOne)) return true;
+  const row = await tx
+    .selectFrom('entry')
+    .select('id')
+    .where('site', '=', site)
+    .where('book', '=', book)
+    .where('kind', '=', 'series')
+    .where('person', '=', person)
+    .where('round', '=', round)
+    .limit(1)
+    .executeTakeFirst();
+  return row !== undefined;
 }
 
 function isAbout<K extends Entry['kind']>(

@@ -1,11 +1,22 @@
 import { type Refusal, refusal } from '@evenfall/clinical';
-import { COMPUTED, type Entry, isComputed, presetOf, recompute, signOf } from '@evenfall/record';
+import {
+  COMPUTED,
+  type Entry,
+  type InForce,
+  isComputed,
+  presetOf,
+  presetOfSeries,
+  recompute,
+  SERIES_RULES,
+  signOf,
+} from '@evenfall/record';
 import type { Kysely } from 'kysely';
 import type { Tables } from '../database/schema.js';
 import { keptProtocols } from './protocols.js';
 import { readableIn } from './rows.js';
 import { wrongAbout } from './wrongAbout.js';
 import { wrongEquipment } from './wrongEquipment.js';
+import { wrongSeries } from './wrongSeries.js';
 import { wrongSessions } from './wrongSessions.js';
 import { wrongSignings } from './wrongSignings.js';
 
@@ -24,6 +35,7 @@ export async function wrongEntries(
   refusals.push(...(await wrongAmendments(tx, site, entries)));
   refusals.push(...(await wrongSignings(tx, site, entries, program)));
   refusals.push(...(await wrongAbout(tx, site, entries)));
+  refusals.push(...(await wrongSeries(tx, site, entries)));
   refusals.push(...(await wrongEquipment(tx, site, entries)));
   refusals.push(...(await wrongSessions(tx, site, entries)));
   refusals.push(...(await wrongValues(tx, site, entries, program)));
@@ -114,7 +126,7 @@ async function wrongAmendments(tx: Kysely<Tables>, site: string, entries: readon
       refusals.push(refusal(field, 'contradicts', 'same-person', amended));
     else if (marked === undefined || !sameSign(old, marked, entry))
       refusals.push(refusal(field, 'contradicts', 'same-sign', amended));
-    else if (entry.kind === 'round' && marked.round !== entry.round)
+    else if ((entry.kind === 'round' || entry.kind === 'series') && marked.round !== entry.round)
       refusals.push(refusal(`/entries/${index}/round`, 'contradicts', 'same-round', entry.round));
   }
   const lone = entries.flatMap(({ kind, amends }, index) =>
@@ -150,6 +162,8 @@ const SAID_OF_ANOTHER: readonly Entry['kind'][] = [
   'fact-ended',
   'gauge-logged',
   'equipment-ended',
+  'diary-ended',
+  'series-decided',
 ];
 
 /**
@@ -167,6 +181,8 @@ function subjectOf(entry: Entry): string | null {
   if (entry.kind === 'equipment') return `equipment ${entry.content.what}`;
   // A value from elsewhere replaces another of its sign from elsewhere, and never one that was taken here.
   if (entry.kind === 'reported') return `reported ${entry.content.value.of}`;
+  if (entry.kind === 'series') return `series ${entry.content.of}`;
+  if (entry.kind === 'diary-handed') return entry.kind;
   return entry.kind === 'round' || entry.kind === 'fact' ? entry.kind : signOf(entry);
 }
 
@@ -188,23 +204,49 @@ async function wrongValues(tx: Kysely<Tables>, site: string, entries: readonly E
     if (again.state === 'unknown-protocol') {
       return [refusal(`${within}/content/computedBy/presetVersion`, 'unknown-id', 'protocol-here', null)];
     }
-    if (!('computedBy' in entry.content) || !isComputed(entry.kind) || entry.content.computedBy === null)
-      return [];
-    const { rule, preset, presetVersion, program: by } = entry.content.computedBy;
+    const made = madeBy(entry);
+    if (made === null) return [];
+    const { rule, preset, presetVersion, program: by } = made.by;
     const rules = inForce(presetVersion);
-    const wanted = rules === null ? null : presetOf(entry.kind, rules);
+    const wanted = rules === null ? null : made.presetUnder(rules);
     if (preset !== wanted) {
       const choices = wanted === null ? [] : [wanted];
       return [refusal(`${within}/content/computedBy/preset`, 'contradicts', 'choice', preset, { choices })];
     }
     // Another program may have rules that this one does not know; its own it must know.
     if (again.state === 'unknown-rule' && by === program) {
-      const choices = [COMPUTED[entry.kind].rule];
+      const choices = [made.rule];
       return [refusal(`${within}/content/computedBy/rule`, 'unknown-id', 'choice', rule, { choices })];
     }
     if (again.state !== 'differs') return [];
     return [refusal(within + again.at, 'contradicts', 'value-of-evidence', again.kept)];
   });
+}
+
+type Made = {
+  readonly by: NonNullable<Extract<Entry, { kind: 'count' }>['content']['computedBy']>;
+  /** The rule of this program, and the preset that it goes by under rules. */
+  readonly rule: string;
+  readonly presetUnder: (inForce: InForce) => string | null;
+};
+
+/** What made the value of an entry; null for one that holds none, and for a round (see `wrongSignings`). */
+function madeBy(entry: Entry): Made | null {
+  const { content, kind } = entry;
+  if (entry.kind === 'series') {
+    const { of, computedBy } = entry.content;
+    return {
+      by: computedBy,
+      rule: SERIES_RULES[of],
+      presetUnder: (inForce) => presetOfSeries(of, inForce),
+    };
+  }
+  if (!('computedBy' in content) || content.computedBy === null || !isComputed(kind)) return null;
+  return {
+    by: content.computedBy,
+    rule: COMPUTED[kind].rule,
+    presetUnder: (inForce) => presetOf(kind, inForce),
+  };
 }
 
 /** A protocol can be chosen only where it is kept, else nobody could say what was in force. */

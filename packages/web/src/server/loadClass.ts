@@ -9,6 +9,7 @@ const NOTHING_LATEST: PersonRow['latest'] = {
   pressure: null,
   actNow: 0,
   recheck: null,
+  diary: null,
   toCountersign: 0,
 };
 

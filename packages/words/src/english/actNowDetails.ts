@@ -26,6 +26,8 @@ export const actNowDetails = {
     `${pressure(f, say)} in pregnancy is severe: call obstetrics urgently by your local protocol, and repeat by hand if that delays nothing.`,
   'severe-after-birth': (f, say) =>
     `${pressure(f, say)} in the weeks after a birth is severe: call obstetrics urgently by your local protocol, and repeat by hand if that delays nothing.`,
+  'severe-away': (f, say) =>
+    `${pressure(f, say)} was measured away from the clinic and is severe: ask the person today about chest or back pain, breathlessness, weakness, numbness, speech or sight, severe headache, confusion, fits and pregnancy, and measure by hand. With any of these, ${CALL}. Your local protocol wins.`,
   'child-crisis': (f, say) =>
     `${pressure(f, say)} is far above what a child has: repeat by hand with the right cuff if that delays nothing, and ${CALL}.`,
   'child-high-with-feature': (f, say) =>

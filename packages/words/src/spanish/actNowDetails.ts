@@ -23,6 +23,8 @@ export const actNowDetails: Reworded<typeof english> = {
     `${pressure(f, say)} en el embarazo es una presión grave: avise a obstetricia con urgencia según su protocolo local y repita a mano si eso no retrasa nada.`,
   'severe-after-birth': (f, say) =>
     `${pressure(f, say)} en las semanas tras un parto es una presión grave: avise a obstetricia con urgencia según su protocolo local y repita a mano si eso no retrasa nada.`,
+  'severe-away': (f, say) =>
+    `${pressure(f, say)} se midió fuera del centro y es una presión grave: pregunte hoy a la persona por dolor de pecho o espalda, falta de aire, debilidad, adormecimiento, habla o vista, dolor de cabeza intenso, confusión, convulsiones y embarazo, y mida a mano. Con cualquiera de ellos, ${CALL}. Su protocolo local prevalece.`,
   'child-crisis': (f, say) =>
     `${pressure(f, say)} está muy por encima de lo propio de la infancia: repita a mano con el manguito adecuado si eso no retrasa nada y ${CALL}.`,
   'child-high-with-feature': (f, say) =>

@@ -1,0 +1,160 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import type { StoredEntry } from '../entry/entry.js';
+import { H1, homeEvidence, inForceBy, keptReading, seriesContentOf } from '../testing/series.js';
+import { at, frame, idOf, kept } from '../testing/work.js';
+import { chartSeries, compareSeries } from './chartSeries.js';
+import { projectDuties } from './duties.js';
+import { projectLatest } from './latest.js';
+
+const ISH = inForceBy({ home: 'ish-2020' });
+const JSH = inForceBy({ home: 'jsh-2019' });
+const rulesOf = (version: string | null) =>
+  [ISH, JSH].find(({ presetVersion }) => presetVersion === version) ?? null;
+
+function series(id: number, readings = H1, minute = 0, more = {}): StoredEntry {
+  const content = seriesContentOf(homeEvidence(readings, more), ISH);
+  return kept(frame('series', content, { id: idOf(id), round: idOf(id + 500), sequence: id }), minute);
+}
+
+function decided(
+  id: number,
+  of: number,
+  decision: 'out' | 'in' | 'by-rule',
+  indexes: number[],
+  minute: number,
+) {
+  const content = { series: idOf(of), decision, indexes, reason: 'arm was moving' };
+  return kept(frame('series-decided', content, { id: idOf(id), sequence: id }), minute);
+}
+
+const closing = (id: number, of: number, conditions: string[], minute: number) =>
+  kept(
+    frame(
+      'act-now-closed',
+      {
+        conditions,
+        toldWhom: 'Dr Larch (invented)',
+        toldAt: { at: at(minute), zone: 'UTC', asEntered: null },
+        saidBack: 'will call',
+      },
+      { id: idOf(id), round: idOf(of + 500), sequence: id },
+    ),
+    minute,
+  );
+
+const inError = (id: number, of: number, minute: number) =>
+  kept(
+    frame(
+      'entered-in-error',
+      { note: null },
+      { id: idOf(id), sequence: id, amends: { entry: idOf(of), reason: 'wrong-person', text: null } },
+    ),
+    minute,
+  );
+
+// Out-of-office handbook 19, H1: day 1 dropped 136.5833 (n 24); everything 138.1071 (n 28).
+test('a series stands under the protocol of its time, and beside it under the one in force', () => {
+  const [one] = chartSeries([series(1)], rulesOf, JSH);
+  expect(one).toMatchObject({ id: idOf(1), from: '2026-07-01', until: '2026-07-07', isInError: false });
+  expect(one?.value.mean.systolic).toBeCloseTo(136.5833, 4);
+  expect(one?.now.mean.systolic).toBeCloseTo(138.1071, 4);
+  expect(one?.value).toBe(one?.atEntry);
+});
+
+test('a reading is taken out and put back by hand; the newest decision of each stands', () => {
+  const used = (...more: StoredEntry[]) => {
+    const [one] = chartSeries([...more, series(1)], rulesOf, ISH);
+    return [one?.value.used, one?.decided.map(({ index, decision }) => `${index} ${decision}`)];
+  };
+  expect(used()).toEqual([24, []]);
+  expect(used(decided(2, 1, 'out', [5, 6], 5))).toEqual([22, ['5 out', '6 out']]);
+  expect(used(decided(2, 1, 'out', [5, 6], 5), decided(3, 1, 'by-rule', [5], 6))).toEqual([23, ['6 out']]);
+  // A reading that the rule leaves out (day 1) is put in.
+  expect(used(decided(2, 1, 'in', [1], 5))).toEqual([25, ['1 in']]);
+  expect(used(decided(3, 1, 'out', [1], 6), decided(2, 1, 'in', [1], 5))).toEqual([24, ['1 out']]);
+  // A decision that was entered in error decides nothing.
+  expect(used(decided(2, 1, 'out', [5], 5), inError(9, 2, 7))).toEqual([24, []]);
+});
+
+describe('an alert of a series', () => {
+  const severe = [...H1, keptReading('2026-07-05T08:00:00+01:00', '214/128 90')];
+  const open = (...entries: StoredEntry[]) =>
+    projectDuties(entries, rulesOf).actNow.map(({ condition, round, series: of }) => [condition, round, of]);
+  const OPEN = [['severe-away', idOf(501), idOf(1)]];
+
+  test('is open until whom was told is kept in its round, whatever a hand takes out', () => {
+    expect(open(series(1, severe))).toEqual(OPEN);
+    expect(open(series(1, severe), decided(2, 1, 'out', [29], 5))).toEqual(OPEN);
+    expect(open(series(1, severe), closing(3, 1, ['very-low-pressure'], 5))).toEqual(OPEN);
+    expect(open(series(1, severe), closing(3, 2, ['severe-away'], 5))).toEqual(OPEN);
+    expect(open(series(1, severe), closing(3, 1, ['severe-away'], 5))).toEqual([]);
+    expect(projectLatest([series(1, severe)], rulesOf).actNow).toBe(1);
+  });
+
+  test('ends with the series that was entered in error, and comes again with other figures', () => {
+    expect(open(series(1, severe), inError(4, 1, 5))).toEqual([]);
+    const more = [...H1, keptReading('2026-07-05T08:00:00+01:00', '224/128 90')];
+    const amended = {
+      ...series(7, more, 9),
+      round: idOf(501),
+      amends: { entry: idOf(1), reason: 'typing-slip', text: null },
+    } as StoredEntry;
+    expect(open(series(1, severe), closing(3, 1, ['severe-away'], 5), amended)).toEqual(OPEN);
+    expect(open(series(1, severe), amended, closing(3, 1, ['severe-away'], 10))).toEqual([]);
+  });
+
+  // Bedside handbook 3.16: 160/110 in pregnancy; that nobody knew of it when the series came in hides nothing.
+  test('is raised by what the record learns of that day', () => {
+    const high = [keptReading('2026-07-05T08:00:00+01:00', '164/104 80')];
+    const about = { about: { fact: 'pregnancy', weeks: 30 }, from: '2026-11-01', until: null, text: null };
+    const fact = kept(frame('fact', about, { id: idOf(8), sequence: 8 }), 20);
+    expect(open(series(1, high))).toEqual([]);
+    expect(open(series(1, high), fact)).toEqual([['severe-in-pregnancy', idOf(501), idOf(1)]]);
+  });
+});
+
+test('the order in which entries come changes nothing', () => {
+  const all = [
+    series(1),
+    series(2, H1.slice(0, 8), 3),
+    decided(3, 1, 'out', [5, 6], 5),
+    decided(4, 1, 'in', [5], 5),
+    decided(5, 2, 'by-rule', [1], 6),
+    inError(6, 3, 9),
+    closing(7, 1, ['severe-away'], 9),
+  ];
+  const wanted = chartSeries(all, rulesOf, ISH);
+  expect(wanted).toHaveLength(2);
+  fc.assert(
+    fc.property(fc.shuffledSubarray(all, { minLength: all.length }), (shuffled) => {
+      expect(chartSeries(shuffled, rulesOf, ISH)).toEqual(wanted);
+    }),
+    { numRuns: 30 },
+  );
+});
+
+test('two series side by side: the second minus the first, and whether they are alike', () => {
+  const lower = H1.map((one) => ({
+    ...one,
+    systolic: (one.systolic ?? 0) - 6,
+    diastolic: (one.diastolic ?? 0) - 3,
+  }));
+  const [first, second] = [H1, lower].map((readings) => ({
+    of: 'home' as const,
+    value: seriesContentOf(homeEvidence(readings), ISH).value,
+  }));
+  if (first === undefined || second === undefined) throw new Error('two series');
+  const compared = compareSeries(first, second);
+  expect(compared.isLike).toBe(true);
+  expect(compared.mean.systolic.first).toBeCloseTo(136.5833, 4);
+  expect(compared.mean.systolic.difference).toBeCloseTo(-6, 9);
+  expect(compared.mean.diastolic.difference).toBeCloseTo(-3, 9);
+  expect(compared.morning?.pulse.difference).toBeCloseTo(0, 9);
+  expect(compared.night).toBeNull();
+  const short = { of: 'home' as const, value: seriesContentOf(homeEvidence(H1.slice(0, 4)), ISH).value };
+  expect(compareSeries(first, short)).toMatchObject({
+    isLike: false,
+    mean: { systolic: { difference: null } },
+  });
+});

@@ -1,0 +1,240 @@
+import { type InForce, NOTHING_CHOSEN } from '../content/inForce.js';
+import type { SeriesContent, SeriesDecision } from '../content/series.js';
+import { type ByHand, valueOfSeries } from '../content/seriesMade.js';
+import type { SeriesValueKept } from '../content/seriesValue.js';
+import type { StoredEntry } from '../entry/entry.js';
+import { onDay } from '../person/onDay.js';
+import { standingFacts } from '../person/standingFacts.js';
+import { firstDifference } from '../recompute/nearly.js';
+import { type AmendedEntry, gatherAmendments } from './amendmentTree.js';
+import type { Closed } from './projectChart.js';
+import type { RulesOf } from './valueStanding.js';
+
+type Stored<K extends StoredEntry['kind']> = Extract<StoredEntry, { readonly kind: K }>;
+
+/** What a hand decided of a reading, as it stands. `entry` is the decision, that can be entered in error itself. */
+export type DecidedReading = {
+  readonly index: number;
+  readonly decision: Exclude<SeriesDecision, 'by-rule'>;
+  readonly reason: string;
+  readonly entry: Stored<'series-decided'>;
+};
+
+/** An alert of a series that nobody has closed. */
+export type OpenSeriesAlert = SeriesValueKept['actNow'][number] & {
+  readonly round: string;
+  /** The series, by the entry that first said it. */
+  readonly series: string;
+};
+
+/** A series of a person as it stands. */
+export type ChartedSeries = {
+  /** The entry that first said it: what a link, a decision and a diary name. */
+  readonly id: string;
+  /** The round under which its alerts are closed. */
+  readonly round: string;
+  readonly amended: AmendedEntry;
+  /** The newest content that stands; of one in error what was said first. */
+  readonly content: SeriesContent;
+  readonly isInError: boolean;
+  /** The first and the last local day with a reading (`YYYY-MM-DD`). */
+  readonly from: string;
+  readonly until: string;
+  readonly decided: readonly DecidedReading[];
+  /** Every decision that stands, also those that a later one replaced, in order of recording. */
+  readonly decisions: readonly Stored<'series-decided'>[];
+  /** What it came to when it came in; null rules of that time leave what was kept. */
+  readonly atEntry: SeriesValueKept;
+  /** The same protocol with what hands decided since. */
+  readonly value: SeriesValueKept;
+  /** Under the protocol that is in force now, with what hands decided. */
+  readonly now: SeriesValueKept;
+  readonly open: readonly OpenSeriesAlert[];
+  readonly closed: readonly Closed[];
+};
+
+/**
+ * The series of a person, newest readings first. Built from entries alone: the same entries give the same answer.
+ *
+ * @param rulesOf the rules of the protocol version that a series names; null leaves what was kept, and where hands
+ *   decided something the general rules stand in
+ * @param inForce the rules in force today
+ */
+export function chartSeries(
+  entries: readonly StoredEntry[],
+  rulesOf: RulesOf,
+  inForce: InForce = NOTHING_CHOSEN,
+): ChartedSeries[] {
+  const gathered = gatherAmendments(entries.filter(({ kind }) => KINDS_OF_SERIES.includes(kind)));
+  const said = gathered.flatMap(({ current }) => current).toSorted(asRecorded);
+  const facts = standingFacts(entries);
+  const charted = gathered.flatMap((amended): ChartedSeries[] => {
+    const newest = amended.current.at(-1) ?? amended.original;
+    if (newest.kind !== 'series') return [];
+    const names = new Set(amended.story.map(({ id }) => id));
+    const decisions = said.filter(
+      (entry): entry is Stored<'series-decided'> =>
+        entry.kind === 'series-decided' && names.has(entry.content.series),
+    );
+    const round = newest.round ?? newest.id;
+    const closed = said.filter(
+      (entry): entry is Closed => entry.kind === 'act-now-closed' && entry.round === round,
+    );
+    const { content } = newest;
+    const decided = decidedOf(decisions, content.readings.length);
+    const byHand = byHandOf(decided);
+    const rules = rulesOf(content.computedBy.presetVersion);
+    const days = content.readings.map(({ at }) => at.at.slice(0, 'YYYY-MM-DD'.length)).sort();
+    const isInError = amended.current.length === 0;
+    const known = (of: SeriesContent): SeriesContent => {
+      const learnt = onDay(facts, newest.measuredAt.at.slice(0, 'YYYY-MM-DD'.length));
+      const isPregnant = learnt.isPregnant ?? of.facts.isPregnant;
+      const weeksAfterBirth = of.facts.weeksAfterBirth ?? learnt.weeksAfterBirth;
+      return { ...of, facts: { ...of.facts, isPregnant, weeksAfterBirth } };
+    };
+    const alerts = isInError ? [] : alertsOf(amended.current, known, rulesOf);
+    const open = alerts
+      .filter((alert) => !closed.some((one) => isClosedBy(one, alert, amended, known, rulesOf)))
+      .map((alert) => ({ ...alert, round, series: amended.original.id }));
+    return [
+      {
+        id: amended.original.id,
+        round,
+        amended,
+        content,
+        isInError,
+        from: days[0] ?? '',
+        until: days.at(-1) ?? '',
+        decided,
+        decisions,
+        atEntry: content.value,
+        value: decided.length === 0 ? content.value : valueOfSeries(content, rules ?? NOTHING_CHOSEN, byHand),
+        now: valueOfSeries(content, inForce, byHand),
+        open,
+        closed,
+      },
+    ];
+  });
+  return charted.sort((a, b) => (a.until < b.until ? 1 : a.until > b.until ? -1 : a.id < b.id ? 1 : -1));
+}
+
+const KINDS_OF_SERIES: readonly StoredEntry['kind'][] = [
+  'series',
+  'series-decided',
+  'act-now-closed',
+  'entered-in-error',
+];
+
+function asRecorded(a: StoredEntry, b: StoredEntry): number {
+  return (
+    Date.parse(a.recordedAt) - Date.parse(b.recordedAt) || a.sequence - b.sequence || (a.id < b.id ? -1 : 1)
+  );
+}
+
+/** The newest decision of each reading; one left to the rule again is decided by nobody. */
+function decidedOf(decisions: readonly Stored<'series-decided'>[], readings: number): DecidedReading[] {
+  const newest = new Map<number, Stored<'series-decided'>>();
+  for (const entry of decisions) for (const index of entry.content.indexes) newest.set(index, entry);
+  return [...newest]
+    .flatMap(([index, entry]): DecidedReading[] => {
+      const { decision, reason } = entry.content;
+      return decision === 'by-rule' || index > readings ? [] : [{ index, decision, reason, entry }];
+    })
+    .sort((a, b) => a.index - b.index);
+}
+
+/** What hands decided, as the analysis takes it. */
+export function byHandOf(decided: readonly Pick<DecidedReading, 'index' | 'decision'>[]): ByHand {
+  const of = (wanted: SeriesDecision) =>
+    new Set(decided.filter(({ decision }) => decision === wanted).map(({ index }) => index));
+  return { rejected: of('out'), restored: of('in') };
+}
+
+type Alert = SeriesValueKept['actNow'][number];
+
+/**
+ * The alerts of everything that stands of a series: as kept, and with what the record says of that day (a pregnancy
+ * that nobody knew of at entry). Each condition once.
+ */
+function alertsOf(
+  standing: readonly StoredEntry[],
+  known: (of: SeriesContent) => SeriesContent,
+  rulesOf: RulesOf,
+): Alert[] {
+  const alerts = standing.flatMap((entry): readonly Alert[] => {
+    if (entry.kind !== 'series') return [];
+    const { content } = entry;
+    const rules = rulesOf(content.computedBy.presetVersion) ?? NOTHING_CHOSEN;
+    const learnt = known(content);
+    const isSame = firstDifference(learnt.facts, content.facts) === null;
+    return isSame ? content.value.actNow : [...content.value.actNow, ...valueOfSeries(learnt, rules).actNow];
+  });
+  return alerts.filter(({ condition }, at) => alerts.findIndex((one) => one.condition === condition) === at);
+}
+
+/** Whether somebody was told of an alert with the figures that it has now. */
+function isClosedBy(
+  closing: Closed,
+  alert: Alert,
+  { story }: AmendedEntry,
+  known: (of: SeriesContent) => SeriesContent,
+  rulesOf: RulesOf,
+): boolean {
+  if (!closing.content.conditions.includes(alert.condition)) return false;
+  const at = Date.parse(closing.recordedAt);
+  const before = story.filter(({ recordedAt }) => Date.parse(recordedAt) <= at);
+  // As it stood then: what was amended since was told to nobody.
+  const then = gatherAmendments(before).flatMap(({ current }) => current);
+  return alertsOf(then, known, rulesOf).some(
+    ({ condition, figures }) =>
+      condition === alert.condition && firstDifference(figures, alert.figures) === null,
+  );
+}
+
+/** Two numbers side by side, and the second minus the first; null where one is not known. */
+export type Compared = {
+  readonly first: number | null;
+  readonly second: number | null;
+  readonly difference: number | null;
+};
+type ComparedMeans = { readonly [M in 'systolic' | 'diastolic' | 'pulse']: Compared };
+
+/** What two series come to, side by side: before and after a change. Differences are the second minus the first. */
+export type SeriesComparison = {
+  readonly mean: ComparedMeans;
+  readonly morning: ComparedMeans | null;
+  readonly evening: ComparedMeans | null;
+  readonly day: ComparedMeans | null;
+  readonly night: ComparedMeans | null;
+  /** Whether both are of one kind and both have enough readings; else the difference is of unlike things. */
+  readonly isLike: boolean;
+};
+
+/** Compares two series under whatever rules their values were made by. */
+export function compareSeries(
+  first: { readonly of: SeriesContent['of']; readonly value: SeriesValueKept },
+  second: { readonly of: SeriesContent['of']; readonly value: SeriesValueKept },
+): SeriesComparison {
+  const of = (part: 'morning' | 'evening' | 'day' | 'night') => {
+    const [a, b] = [first.value[part], second.value[part]];
+    return a === null || b === null ? null : means(a, b);
+  };
+  return {
+    mean: means(first.value.mean, second.value.mean),
+    morning: of('morning'),
+    evening: of('evening'),
+    day: of('day'),
+    night: of('night'),
+    isLike: first.of === second.of && first.value.valid && second.value.valid,
+  };
+}
+
+type Means = SeriesValueKept['mean'];
+
+function means(first: Means, second: Means): ComparedMeans {
+  const compared = (of: keyof Means): Compared => {
+    const [a, b] = [first[of], second[of]];
+    return { first: a, second: b, difference: a === null || b === null ? null : b - a };
+  };
+  return { systolic: compared('systolic'), diastolic: compared('diastolic'), pulse: compared('pulse') };
+}

@@ -1,0 +1,170 @@
+import {
+  AMBULATORY_RULE,
+  ambulatoryResult,
+  type DayNight,
+  HOME_RULE,
+  type HomeCircumstances,
+  homeResult,
+  type SeriesReading,
+  type SidedLimit,
+  seriesAlerts,
+  shownPressure,
+} from '@evenfall/clinical';
+import { offsetMinutes } from '../entry/stamp.js';
+import type { InForce } from './inForce.js';
+import type { SeriesContent, SeriesEvidence, SeriesKind } from './series.js';
+import type { SeriesValueKept } from './seriesValue.js';
+
+/** What hands decided of single readings, by their place in the series from 1. */
+export type ByHand = { readonly rejected: ReadonlySet<number>; readonly restored: ReadonlySet<number> };
+export const NOT_BY_HAND: ByHand = { rejected: new Set(), restored: new Set() };
+
+/** The rule of this program that makes the value of a series. */
+export const SERIES_RULES = { home: HOME_RULE, ambulatory: AMBULATORY_RULE } as const;
+
+/** The preset that the value of a series must name under the rules in force; null where none was chosen. */
+export function presetOfSeries(of: SeriesKind, { presets }: InForce): string | null {
+  return presets[of] ?? null;
+}
+
+/** The content of a series, its value made from the evidence by the rules in force. */
+export function seriesMade(evidence: SeriesEvidence, inForce: InForce, program: string): SeriesContent {
+  const { presetVersion } = inForce;
+  const computedBy = {
+    program,
+    rule: SERIES_RULES[evidence.of],
+    preset: presetOfSeries(evidence.of, inForce),
+    presetVersion,
+  };
+  return copied({ ...evidence, value: valueOfSeries(evidence, inForce), computedBy }) as SeriesContent;
+}
+
+const MINUTES_PER_DAY = 1440;
+const MS_PER_MINUTE = 60_000;
+
+/** The readings of a series as they are judged: the local day and minute by the offset that each was written with. */
+export function judgedReadings(readings: SeriesEvidence['readings']): SeriesReading[] {
+  return readings.map(({ at: { at }, systolic, diastolic, pulse, asleep, part, site }, place) => {
+    const atMs = Date.parse(at);
+    const localMinutes = Math.floor(atMs / MS_PER_MINUTE) + offsetMinutes(at);
+    const localDay = Math.floor(localMinutes / MINUTES_PER_DAY);
+    const minuteOfDay = localMinutes - localDay * MINUTES_PER_DAY;
+    return { index: place + 1, atMs, localDay, minuteOfDay, systolic, diastolic, pulse, asleep, part, site };
+  });
+}
+
+/** What tells day from night of a recording: the times of a diary, marks beside the readings, or the clock of the rules. */
+export function dayNightOf(
+  { asleep, readings }: Pick<SeriesEvidence, 'asleep' | 'readings'>,
+  { ambulatoryRules: rules }: Pick<InForce, 'ambulatoryRules'>,
+): DayNight {
+  if (asleep !== null) return { by: 'asleep-range', asleep };
+  if (readings.some((one) => one.asleep !== null)) return { by: 'asleep-marks' };
+  const { dayFrom, dayTo, nightFrom, nightTo } = rules;
+  return { by: 'clock', day: { from: dayFrom, to: dayTo }, night: { from: nightFrom, to: nightTo } };
+}
+
+/** What is known of the person, and what hands decided, as `clinical` takes it. */
+export function seriesCircumstances(
+  { facts }: Pick<SeriesEvidence, 'facts'>,
+  byHand: ByHand,
+): HomeCircumstances {
+  const { ageMonths, isPregnant } = facts;
+  return {
+    ageYears: ageMonths === null ? null : Math.floor(ageMonths / 12),
+    isPregnant: isPregnant === true,
+    ...byHand,
+  };
+}
+
+/**
+ * What a protocol makes of a series, with what hands decided. An alert is about every reading that came, also one that
+ * a hand took out and a row that was refused: taking it out of the mean does not unsay it.
+ */
+export function valueOfSeries(
+  evidence: SeriesEvidence,
+  inForce: InForce,
+  byHand: ByHand = NOT_BY_HAND,
+): SeriesValueKept {
+  const { features, facts, readings, refused } = evidence;
+  const pressures = [...readings, ...refused.map((row) => ({ ...row, pulse: null }))];
+  const actNow = seriesAlerts(pressures, features, facts, inForce.roundRules);
+  const value = evidence.of === 'home' ? ofHome(evidence, inForce, byHand) : ofDay(evidence, inForce, byHand);
+  return copied<unknown>({ ...value, actNow }) as SeriesValueKept;
+}
+
+type Made = Omit<SeriesValueKept, 'actNow'>;
+
+function ofHome(evidence: SeriesEvidence, { homeRules }: InForce, byHand: ByHand): Made {
+  const known = seriesCircumstances(evidence, byHand);
+  const result = homeResult(judgedReadings(evidence.readings), known, homeRules);
+  const { valid, used, days, mean, morning, evening, high, category, shown } = result;
+  return {
+    valid,
+    why: plain(result.why),
+    used,
+    days,
+    mean,
+    morning,
+    evening,
+    day: null,
+    night: null,
+    counts: null,
+    dayNightBy: null,
+    dip: null,
+    high,
+    category,
+    shown,
+    dropped: result.dropped.map(({ index, code, figures }) => ({ index, code, figures: { ...figures } })),
+    flags: plain(result.flags),
+  };
+}
+
+function ofDay(evidence: SeriesEvidence, inForce: InForce, byHand: ByHand): Made {
+  const { ambulatoryRules: rules } = inForce;
+  const known = {
+    ...seriesCircumstances(evidence, byHand),
+    scheduled: evidence.scheduled,
+    dayNight: dayNightOf(evidence, inForce),
+    isAllUsed: false,
+  };
+  const result = ambulatoryResult(judgedReadings(evidence.readings), known, rules);
+  const { valid, counts, all, day, night, dip, high, pattern, dayNightBy } = result;
+  return {
+    valid,
+    why: plain(result.why),
+    used: counts.kept,
+    days: null,
+    mean: all.mean,
+    morning: null,
+    evening: null,
+    day: day.mean,
+    night: night.mean,
+    counts: { scheduled: counts.scheduled, day: counts.day, night: counts.night, percent: counts.percent },
+    dayNightBy,
+    dip: { ...dip },
+    high,
+    category: pattern,
+    shown: {
+      systolic: shown(all.mean.systolic, rules.wholeSystolic),
+      diastolic: shown(all.mean.diastolic, rules.wholeDiastolic),
+    },
+    dropped: result.edited.map(({ index, code, figures }) => ({ index, code, figures: { ...figures } })),
+    flags: plain(result.flags),
+  };
+}
+
+function shown(mmHg: number | null, limit: SidedLimit | null): string | null {
+  return mmHg === null ? null : shownPressure(mmHg, limit === null ? [] : [limit]);
+}
+
+function plain(
+  flags: readonly { readonly code: string; readonly figures: Readonly<Record<string, number>> }[],
+) {
+  return flags.map(({ code, figures }) => ({ code, figures: { ...figures } }));
+}
+
+/** Plain data that shares nothing with what it was made from. */
+function copied<Plain>(given: Plain): Plain {
+  return JSON.parse(JSON.stringify(given)) as Plain;
+}

@@ -1,0 +1,193 @@
+import { NO_ROUND_FACTS, presetProtocol, protocolVersion } from '@evenfall/clinical';
+import {
+  type EntryFrame,
+  type InForce,
+  inForceUnder,
+  NOTHING_CHOSEN,
+  PROGRAM,
+  type SeriesEvidence,
+  type SeriesReadingKept,
+  seriesMade,
+} from '@evenfall/record';
+import { v7 } from 'uuid';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { openMemory, type TestDatabase } from '../database/testing.js';
+import { TestClinic } from '../testing/clinic.js';
+
+let database: TestDatabase;
+let clinic: TestClinic;
+let person: string;
+beforeAll(async () => {
+  database = await openMemory();
+  clinic = await TestClinic.open(database);
+  person = await clinic.addPerson();
+}, 60_000);
+afterAll(async () => {
+  await database.close();
+});
+
+function reading(at: string, systolic: number, diastolic: number): SeriesReadingKept {
+  return {
+    at: { at, zone: 'Europe/Lisbon', asEntered: null },
+    systolic,
+    diastolic,
+    pulse: null,
+    asleep: null,
+    part: null,
+    site: 'upper-arm',
+    arm: null,
+    note: null,
+    device: null,
+    line: null,
+    how: 'file',
+  };
+}
+
+/** Three invented readings at home, one of them severe. */
+const EVIDENCE: SeriesEvidence = {
+  of: 'home',
+  diary: null,
+  readings: [
+    reading('2026-07-01T07:30:00+01:00', 142, 90),
+    reading('2026-07-02T07:30:00+01:00', 138, 86),
+    reading('2026-07-03T07:30:00+01:00', 196, 118),
+  ],
+  refused: [{ line: 5, got: 'x;y', code: 'not-a-number', systolic: null, diastolic: null }],
+  asleep: null,
+  scheduled: null,
+  treated: null,
+  features: null,
+  facts: { ...NO_ROUND_FACTS, arms: [] },
+  note: null,
+};
+
+function series(
+  more: Partial<SeriesEvidence> = {},
+  inForce: InForce = NOTHING_CHOSEN,
+  bent = {},
+): EntryFrame {
+  const content = seriesMade({ ...EVIDENCE, ...more }, inForce, PROGRAM);
+  return clinic.frame('series', person, { ...content, ...bent }, { round: v7() });
+}
+const diary = (of = person) =>
+  clinic.frame('diary-handed', of, {
+    days: 7,
+    readingsInSitting: 2,
+    language: 'en',
+    from: '2026-11-25',
+    dueOn: '2026-12-02',
+    note: null,
+  });
+
+async function problemsOf(...frames: EntryFrame[]): Promise<unknown> {
+  const { status, body } = await clinic.sign(...frames);
+  return status === 422
+    ? body.problems.map(({ field, code }: { field: string; code: string }) => `${field} ${code}`)
+    : status;
+}
+const rowOf = async () => {
+  const { body } = await clinic.send('GET', '/api/books/care/persons');
+  return body.persons.find(({ id }: { id: string }) => id === person).latest;
+};
+
+describe('a series', () => {
+  test('is kept with its value, alerts in the list of people, is closed, and check finds nothing', async () => {
+    const kept = series();
+    expect(await problemsOf(kept)).toBe(201);
+    expect(await rowOf()).toMatchObject({ actNow: 1, diary: null });
+    const { findings, values } = (await clinic.send('GET', '/control/check')).body;
+    expect([findings, values]).toEqual([[], 1]);
+    const told = {
+      conditions: ['severe-away'],
+      toldWhom: 'Dr Larch (invented)',
+      toldAt: { at: '2026-11-25T09:40:00+00:00', zone: 'Europe/Lisbon', asEntered: null },
+      saidBack: 'calls today',
+    };
+    const elsewhere = clinic.frame('act-now-closed', person, told, { round: v7() });
+    expect(await problemsOf(elsewhere)).toEqual(['/entries/0/round unknown-id']);
+    expect(await problemsOf(clinic.frame('act-now-closed', person, told, { round: kept.round }))).toBe(201);
+    expect(await rowOf()).toMatchObject({ actNow: 0 });
+  });
+
+  test('with another value than its readings give is refused, and one under a protocol that is not kept', async () => {
+    const { value, computedBy } = series().content as ReturnType<typeof seriesMade>;
+    const bent = { value: { ...value, used: 7 } };
+    expect(await problemsOf(series({}, NOTHING_CHOSEN, bent))).toEqual([
+      '/entries/0/content/value/used contradicts',
+    ]);
+    const own = { computedBy: { ...computedBy, rule: 'home-99' } };
+    expect(await problemsOf(series({}, NOTHING_CHOSEN, own))).toEqual([
+      '/entries/0/content/computedBy/rule unknown-id',
+    ]);
+    const protocol = presetProtocol({ home: 'ish-2020' });
+    if (!protocol.ok) throw new Error('a preset');
+    const ish = inForceUnder(protocol.value, protocolVersion(protocol.value));
+    expect(await problemsOf(series({}, ish))).toEqual([
+      '/entries/0/content/computedBy/presetVersion unknown-id',
+    ]);
+    await clinic.send('POST', '/api/protocols', { content: protocol.value });
+    expect(await problemsOf(series({}, ish))).toBe(201);
+    const preset = { computedBy: { ...computedBy, presetVersion: ish.presetVersion, preset: 'jsh-2019' } };
+    expect(await problemsOf(series({}, ish, preset))).toEqual([
+      '/entries/0/content/computedBy/preset contradicts',
+    ]);
+  });
+
+  test('names a diary of its own person, which is then due no more', async () => {
+    const handed = diary();
+    expect(await problemsOf(handed)).toBe(201);
+    expect(await rowOf()).toMatchObject({ diary: { entry: handed.id, dueOn: '2026-12-02' } });
+    const other = diary(await clinic.addPerson());
+    expect(await problemsOf(other)).toBe(201);
+    for (const wrong of [v7(), other.id])
+      expect(await problemsOf(series({ diary: wrong }))).toEqual(['/entries/0/content/diary unknown-id']);
+    expect(await problemsOf(series({ diary: handed.id }))).toBe(201);
+    expect(await rowOf()).toMatchObject({ diary: null });
+  });
+
+  test('is amended by one of its kind in its own round alone, and can be entered in error', async () => {
+    const kept = series();
+    expect(await problemsOf(kept)).toBe(201);
+    const amends = { entry: kept.id, reason: 'typing-slip' as const, text: null };
+    const again = series();
+    expect(await problemsOf({ ...again, amends })).toEqual(['/entries/0/round contradicts']);
+    const day = { ...series({ of: 'ambulatory' }), round: kept.round, amends };
+    expect(await problemsOf(day)).toEqual(['/entries/0/amends/entry contradicts']);
+    expect(await problemsOf({ ...again, round: kept.round, amends })).toBe(201);
+    const mark = clinic.frame(
+      'entered-in-error',
+      person,
+      { note: null },
+      { amends: { ...amends, entry: again.id } },
+    );
+    expect(await problemsOf(mark)).toBe(201);
+  });
+});
+
+describe('a decision about readings', () => {
+  test('names a series of the person and readings that it has, to the last one', async () => {
+    const kept = series();
+    expect(await problemsOf(kept)).toBe(201);
+    const decide = (indexes: number[], of: string = kept.id, whose = person) =>
+      clinic.frame('series-decided', whose, { series: of, decision: 'out', indexes, reason: 'talked' });
+    expect(await problemsOf(decide([1, 3]))).toBe(201);
+    expect(await problemsOf(decide([1, 4]))).toEqual(['/entries/0/content/indexes/1 out-of-range']);
+    expect(await problemsOf(decide([1], v7()))).toEqual(['/entries/0/content/series unknown-id']);
+    const stranger = await clinic.addPerson();
+    expect(await problemsOf(decide([1], kept.id, stranger))).toEqual([
+      '/entries/0/content/series unknown-id',
+    ]);
+  });
+});
+
+describe('a diary', () => {
+  test('that will not come back is ended with a reason, and only one of the same person', async () => {
+    const handed = diary();
+    expect(await problemsOf(handed)).toBe(201);
+    const ended = (of: string, reason: string) => clinic.frame('diary-ended', person, { diary: of, reason });
+    expect(await problemsOf(ended(handed.id, ' '))).toEqual(['/entries/0/content/reason missing']);
+    expect(await problemsOf(ended(v7(), 'lost'))).toEqual(['/entries/0/content/diary unknown-id']);
+    expect(await problemsOf(ended(handed.id, 'lost'))).toBe(201);
+    expect(await rowOf()).toMatchObject({ diary: null });
+  });
+});

@@ -180,6 +180,8 @@ export { gaugeStanding } from './equipment/gaugeStanding.js';
 export { parseGaugeLog } from './equipment/parseGaugeLog.js';
 export type { EquipmentRules } from './equipment/rules.js';
 export { COMPARISONS, FIGURES, TABLES } from './figures.js';
+export type { ActFirstIn } from './outOfOffice/actFirstOf.js';
+export { actFirstIn } from './outOfOffice/actFirstOf.js';
 export type {
   AmbulatoryCircumstances,
   AmbulatoryFlagCode,
@@ -223,6 +225,8 @@ export type { Hour } from './outOfOffice/hourly.js';
 export { hourlyMeans } from './outOfOffice/hourly.js';
 export type { MeanAndSd, VariabilityGroup } from './outOfOffice/indexToMean.js';
 export { variabilityGroup, variabilityIndependentOfMean } from './outOfOffice/indexToMean.js';
+export type { OfficeBeside } from './outOfOffice/officeBeside.js';
+export { officeBeside } from './outOfOffice/officeBeside.js';
 export type { DayNight, DayNightBy, PeriodOf } from './outOfOffice/periods.js';
 export { periodOf, sleepOf } from './outOfOffice/periods.js';
 export type { Held, Phenotype, PhenotypeResult, WhiteCoatEffect } from './outOfOffice/phenotype.js';
@@ -436,9 +440,13 @@ export { tapsEnough } from './taps/tapsEnough.js';
 export { UNIT_FIGURES } from './unit/figures.js';
 export type { Quantity, Unit } from './unit/unit.js';
 export { inUnit, keptFrom, UNITS } from './unit/unit.js';
+export type { AssumptionCode } from './usual/assumptions.js';
+export { assumptionsOf } from './usual/assumptions.js';
 export type { OwnSds } from './usual/components.js';
 export { ownSds } from './usual/components.js';
 export { USUAL_FIGURES } from './usual/figures.js';
 export type { Belief } from './usual/normalNormal.js';
+export type { UsualKnown } from './usual/usualOf.js';
+export { homeMeanKnown, homeThresholds, usualOf } from './usual/usualOf.js';
 export type { MoreDays, UsualQuestion, UsualResult, UsualScale } from './usual/usualResult.js';
 export { HOME_OFFSET, USUAL_RULE, usualResult } from './usual/usualResult.js';

@@ -1,11 +1,14 @@
 import {
+  assumptionsOf,
   type Component,
   type Parsed,
   type Refusal,
   refusal,
   SEXES,
   USUAL_RULE,
+  type UsualKnown,
   type UsualResult,
+  usualOf,
 } from '@evenfall/clinical';
 import type { Words } from '@evenfall/words';
 import { command, NO_OPERANDS } from '../command.js';
@@ -13,7 +16,7 @@ import type { Given, Option } from '../options/option.js';
 import { columns } from '../output/columns.js';
 import { computedBy } from '../output/computedBy.js';
 import { meanOf, type TypedMean, wholeFrom } from './series/typedSeries.js';
-import { assumption, assumptionsOf, type UsualKnown, usualOf } from './series/usualBeside.js';
+import { assumption } from './series/usualBeside.js';
 
 const OPTIONS: readonly Option[] = [
   { name: 'age', kind: 'value', means: 'options.age', hint: 'YEARS' },

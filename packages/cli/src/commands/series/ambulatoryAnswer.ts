@@ -8,6 +8,8 @@ import {
   type DayNight,
   MEASURES,
   type Measure,
+  type OfficeBeside,
+  officeBeside,
   type Protocol,
 } from '@evenfall/clinical';
 import type { ReadSeries } from '@evenfall/exchange';
@@ -15,7 +17,6 @@ import type { Words } from '@evenfall/words';
 import type { Json } from '../../answer.js';
 import { computedBy } from '../../output/computedBy.js';
 import { ADULT_FROM, protocolOf } from './homeAnswer.js';
-import { type OfficeBeside, officeBeside } from './officeBeside.js';
 import {
   type ActFirst,
   actFirstJson,
@@ -71,12 +72,15 @@ export function recordingAnswered(
     protocol,
     ambulatoryRules: rules,
     first: actFirstOf(read, isPregnant, isChild),
-    office: officeBeside(
-      typed,
-      result.day.mean,
-      rules.judged.map((period) => ({ ...result.judged[period].mean, ...limits[period] })),
-      result.valid && !isChild && !isPregnant,
-    ),
+    office:
+      typed.office === null
+        ? null
+        : officeBeside(
+            typed.office,
+            result.day.mean,
+            rules.judged.map((period) => ({ ...result.judged[period].mean, ...limits[period] })),
+            { ...typed, isJudged: result.valid && !isChild && !isPregnant },
+          ),
     isAllUsed: recording.isAllUsed,
   };
 }

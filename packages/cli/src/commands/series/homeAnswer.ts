@@ -1,24 +1,25 @@
 import {
+  assumptionsOf,
   CATEGORY_FIGURES,
-  type Component,
   HOME_RULE,
   type HomeResult,
   type HomeRules,
-  homeDayOf,
+  homeMeanKnown,
   homeResult,
   homeRules,
-  homeScheme,
+  homeThresholds,
   NOTHING_BY_HAND,
-  ownSds,
+  type OfficeBeside,
+  officeBeside,
   type Protocol,
   presetProtocol,
-  type SeriesReading,
+  type UsualKnown,
+  usualOf,
 } from '@evenfall/clinical';
 import type { ReadSeries } from '@evenfall/exchange';
 import type { Words } from '@evenfall/words';
 import type { Json } from '../../answer.js';
 import { computedBy } from '../../output/computedBy.js';
-import { type OfficeBeside, officeBeside } from './officeBeside.js';
 import {
   type ActFirst,
   actFirstJson,
@@ -30,7 +31,7 @@ import {
   refusedRows,
 } from './seriesOfText.js';
 import type { TypedSeries } from './typedSeries.js';
-import { assumption, assumptionsOf, type UsualKnown, usualOf } from './usualBeside.js';
+import { assumption } from './usualBeside.js';
 
 /** A threshold and how probable it is that the usual pressure is at or over it; 0 to 1. */
 export type Probability = {
@@ -70,7 +71,7 @@ export function homeAnswered(read: ReadSeries, typed: TypedSeries): HomeAnswered
   const result = homeResult(read.readings, { ...NOTHING_BY_HAND, ageYears, isPregnant }, rules);
   const isChild = ageYears !== null && ageYears < ADULT_FROM;
   const known = knownOf(read, result, rules, typed);
-  const asked = isChild || isPregnant || result.used === 0 ? [] : thresholdsOf(rules);
+  const asked = isChild || isPregnant || result.used === 0 ? [] : homeThresholds(rules);
   return {
     read,
     result,
@@ -80,28 +81,16 @@ export function homeAnswered(read: ReadSeries, typed: TypedSeries): HomeAnswered
     first: actFirstOf(read, isPregnant, isChild),
     known,
     probability: probabilitiesOf(asked, known),
-    office: officeBeside(
-      typed,
-      result.mean,
-      [{ ...result.mean, highSystolic: rules.highSystolic, highDiastolic: rules.highDiastolic }],
-      result.valid && !isChild && !isPregnant,
-    ),
+    office:
+      typed.office === null
+        ? null
+        : officeBeside(
+            typed.office,
+            result.mean,
+            [{ ...result.mean, highSystolic: rules.highSystolic, highDiastolic: rules.highDiastolic }],
+            { ...typed, isJudged: result.valid && !isChild && !isPregnant },
+          ),
   };
-}
-
-/** The limit of high first, then the other limits of the names, where both numbers have one. */
-function thresholdsOf(rules: HomeRules): Probability['threshold'][] {
-  const { highSystolic, highDiastolic, scheme } = rules;
-  if (highSystolic === null || highDiastolic === null) return [];
-  const high = { systolic: highSystolic.limit, diastolic: highDiastolic.limit };
-  const bands = homeScheme(scheme, highSystolic, highDiastolic)?.bands ?? [];
-  const others = bands.flatMap(({ systolic, diastolic }) =>
-    systolic === null || diastolic === null ? [] : [{ systolic: systolic.limit, diastolic: diastolic.limit }],
-  );
-  return [
-    high,
-    ...others.filter((one) => one.systolic !== high.systolic || one.diastolic !== high.diastolic),
-  ];
 }
 
 function probabilitiesOf(thresholds: readonly Probability['threshold'][], known: UsualKnown): Probability[] {
@@ -119,31 +108,14 @@ function probabilitiesOf(thresholds: readonly Probability['threshold'][], known:
   ];
 }
 
-/** The readings of the mean with their variation by day, for the usual pressure. */
+/** What is known of the usual pressure from these readings alone. */
 function knownOf(read: ReadSeries, result: HomeResult, rules: HomeRules, typed: TypedSeries): UsualKnown {
-  const dropped = new Set(result.dropped.map(({ index }) => index));
-  const days = new Map<number, SeriesReading[]>();
-  for (const one of read.readings) {
-    if (dropped.has(one.index)) continue;
-    const day = homeDayOf(one, rules);
-    const ofDay = days.get(day);
-    if (ofDay === undefined) days.set(day, [one]);
-    else ofDay.push(one);
-  }
-  const of = (component: Component) => {
-    const mean = result.mean[component];
-    if (mean === null) return null;
-    const byDay = [...days.values()]
-      .map((ofDay) => ofDay.map((one) => one[component]).filter((value): value is number => value !== null))
-      .filter((values) => values.length > 0);
-    return { mean, readings: result.counts[component], days: byDay.length, own: ownSds(byDay) };
-  };
   const none = { systolic: null, diastolic: null };
   return {
     ageYears: typed.ageYears,
     sex: typed.sex,
     office: none,
-    home: { systolic: of('systolic'), diastolic: of('diastolic') },
+    home: homeMeanKnown(read.readings, result, rules),
     ambulatory: none,
   };
 }

@@ -1,10 +1,16 @@
-import { protocolVersion, type SidedLimit, shownPressure } from '@evenfall/clinical';
+import {
+  assumptionsOf,
+  type OfficeBeside,
+  protocolVersion,
+  type SidedLimit,
+  shownPressure,
+  usualOf,
+} from '@evenfall/clinical';
 import type { Words } from '@evenfall/words';
 import { columns } from '../../output/columns.js';
 import { type HomeAnswered, notUsedOf } from './homeAnswer.js';
-import type { OfficeBeside } from './officeBeside.js';
 import { actFirstRows, leftOutRows, readFlags } from './seriesOfText.js';
-import { assumption, assumptionsOf, usualOf } from './usualBeside.js';
+import { assumption } from './usualBeside.js';
 
 /** Digits of the version that a person compares. */
 const VERSION_SHOWN = 12;

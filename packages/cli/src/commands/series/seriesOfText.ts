@@ -1,4 +1,4 @@
-import { actFirst, type Flag, type Parsed, type Refusal } from '@evenfall/clinical';
+import { actFirstIn, type Flag, type Parsed, type Refusal } from '@evenfall/clinical';
 import { type ReadSeries, readSeries, type SeriesChoices, type SeriesQuestion } from '@evenfall/exchange';
 import type { SentenceKey, Words } from '@evenfall/words';
 
@@ -30,28 +30,10 @@ export function actFirstOf(read: ReadSeries, isPregnant: boolean, isChild: boole
     ...read.readings.map((one) => ({ ...one, line: read.lines[one.index - 1] as number })),
     ...read.refused,
   ];
-  return rows
-    .map(uprightOf)
-    .flatMap(({ line, systolic, diastolic }) =>
-      actFirst({ systolic, diastolic }, isPregnant)
-        .filter(({ code }) => code === 'severe-reading' || !isChild)
-        .map((flag) => ({ row: line, systolic, diastolic, flag })),
-    )
+  return actFirstIn(rows, isPregnant, isChild)
+    .map(({ row: { line, systolic, diastolic }, flag }) => ({ row: line, systolic, diastolic, flag }))
     .sort((a, b) => a.row - b.row);
 }
-
-/** Pressures that stand the wrong way round are looked at the right way round: 121/182 is no low pressure. */
-function uprightOf({
-  line,
-  systolic,
-  diastolic,
-}: { line: number } & Pressures): { line: number } & Pressures {
-  return systolic !== null && diastolic !== null && diastolic > systolic
-    ? { line, systolic: diastolic, diastolic: systolic }
-    : { line, systolic, diastolic };
-}
-
-type Pressures = { readonly systolic: number | null; readonly diastolic: number | null };
 
 export function actFirstJson(found: readonly ActFirst[], words: Words) {
   return found.map(({ row, systolic, diastolic, flag }) => ({

@@ -14,7 +14,7 @@ import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { root } from './ensure.mjs';
 
-const ORDER = ['clinical', 'record', 'words', 'exchange', 'api', 'server', 'web', 'cli'];
+const ORDER = ['clinical', 'record', 'words', 'exchange', 'report', 'api', 'server', 'web', 'cli'];
 
 /** Which of the sources planted in packages the project's own linter takes; one run for all of them. */
 function taken(planted) {

@@ -22,6 +22,7 @@ import { patternTitles } from './patternTitles.js';
 import { messages, problemWords } from './problems.js';
 import { reach } from './reach.js';
 import { readingsDetails } from './readingsDetails.js';
+import { reportLines } from './reportLines.js';
 import { roundDetails } from './roundDetails.js';
 import { roundTitles } from './roundTitles.js';
 import { runDetails } from './runDetails.js';
@@ -66,6 +67,7 @@ export const english = {
     ...screens,
     average: averageLines,
     category: categoryLines,
+    report: reportLines,
     run: runLines,
     score: scoreLines,
     series: seriesLines,

@@ -21,6 +21,7 @@ import { patternTitles } from './patternTitles.js';
 import { messages, problemWords } from './problems.js';
 import { reach } from './reach.js';
 import { readingsDetails } from './readingsDetails.js';
+import { reportLines } from './reportLines.js';
 import { roundDetails } from './roundDetails.js';
 import { roundTitles } from './roundTitles.js';
 import { runDetails } from './runDetails.js';
@@ -65,6 +66,7 @@ export const spanish: Catalogue = {
     ...screens,
     average: averageLines,
     category: categoryLines,
+    report: reportLines,
     run: runLines,
     score: scoreLines,
     series: seriesLines,

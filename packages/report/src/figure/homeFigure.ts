@@ -1,0 +1,278 @@
+import {
+  dayPartOf,
+  type HomeResult,
+  type HomeRules,
+  homeDayOf,
+  type SeriesReading,
+  type SidedLimit,
+  shownPressure,
+  sittingsOf,
+} from '@evenfall/clinical';
+import type { Words } from '@evenfall/words';
+import { scaleLinear } from 'd3-scale';
+import { element, pathThrough, type Svg } from '../svg/svg.js';
+import { type DataTable, type Drawing, drawn, type Figure, type Mark } from './figure.js';
+import { PAPER } from './paint.js';
+import { DASH, label, line, markShape, TEXT } from './parts.js';
+import { extentOf, gridOf, upScale } from './pressureAxis.js';
+import { clockText, DAY_MINUTES, dayText, pressureText } from './times.js';
+
+/** A series at home, as it was answered. `readings` are all that were read, used or not. */
+export type HomeDrawn = {
+  readonly readings: readonly SeriesReading[];
+  readonly result: HomeResult;
+  readonly rules: HomeRules;
+};
+
+/** The scale of a week at home, in mmHg, extended where data lie outside. Source: decision. */
+const SCALE = { low: 60, high: 180 } as const;
+
+const USUAL: Drawing = { id: 'home', width: 680, height: 300, paint: PAPER };
+const MARGIN = { left: 46, right: 74, top: 14, bottom: 46 } as const;
+
+/** Readings of one sitting stand this far apart, so that a pair is seen as two. */
+const BESIDE = 9;
+
+/** Most labels of days under the plot. */
+const MOST_DAYS_LABELLED = 10;
+
+/**
+ * The week at home: each reading on its day, the readings of one sitting joined, limits and mean as lines, what is left out open and
+ * grey. Never NaN: with no reading the frame stands alone and says so.
+ *
+ * Source: out-of-office handbook 18 (the home page).
+ */
+export function homeFigure(
+  { readings, result, rules }: HomeDrawn,
+  words: Words,
+  how: Partial<Drawing> = {},
+): Figure {
+  const drawing = { ...USUAL, ...how };
+  const { width, height, paint } = drawing;
+  const [left, right, top, bottom] = [MARGIN.left, width - MARGIN.right, MARGIN.top, height - MARGIN.bottom];
+  const limits = [rules.highSystolic, rules.highDiastolic].flatMap((one) =>
+    one === null ? [] : [one.limit],
+  );
+  const values = readings
+    .flatMap(({ systolic, diastolic }) => [systolic, diastolic])
+    .filter((one) => one !== null);
+  const extent = extentOf([...values, ...limits], SCALE.low, SCALE.high);
+  const y = upScale(extent, top, bottom);
+  const days = readings.map((one) => homeDayOf(one, rules));
+  const [firstDay, lastDay] = days.length === 0 ? [0, 0] : [Math.min(...days), Math.max(...days)];
+  const x = scaleLinear([firstDay, lastDay + 1], [left, right]);
+  const dayWidth = x(firstDay + 1) - x(firstDay);
+  const dropped = new Set(result.dropped.map(({ index }) => index));
+
+  const frame: Svg[] = [];
+  for (const mmHg of gridOf(extent)) {
+    frame.push(line([left, y(mmHg), right, y(mmHg)], paint.grid, 0.6, null, 'figure-grid'));
+    frame.push(
+      label(words.say.short(mmHg), left - 5, y(mmHg) + 3.5, paint, { anchor: 'end', size: TEXT.small }),
+    );
+  }
+  frame.push(
+    label(words.sentence('report.mmHgAxis'), 11, (top + bottom) / 2, paint, {
+      anchor: 'middle',
+      turned: true,
+    }),
+  );
+  frame.push(...dayParts(firstDay, lastDay, days.length > 0));
+
+  const marks: Mark[] = [];
+  const shapes: Svg[] = [];
+  for (const sitting of sittingsOf(readings, rules)) {
+    const centre = placeOf(sitting[0] as SeriesReading);
+    const apart = Math.min(BESIDE, (dayWidth * 0.4) / sitting.length);
+    const at = sitting.map((_, k) => centre + (k - (sitting.length - 1) / 2) * apart);
+    for (const measure of ['systolic', 'diastolic'] as const) {
+      const points = sitting.map((one, k) => {
+        const value = one[measure];
+        return value === null ? null : ([at[k] as number, y(value)] as const);
+      });
+      const d = pathThrough(points);
+      if (sitting.length > 1 && d !== '')
+        shapes.push(
+          element('path', {
+            d,
+            fill: 'none',
+            stroke: paint.muted,
+            'stroke-width': 0.8,
+            class: 'figure-pair',
+          }),
+        );
+    }
+    sitting.forEach((reading, k) => {
+      const isUsed = !dropped.has(reading.index);
+      const key = `reading-${reading.index}`;
+      for (const measure of ['systolic', 'diastolic'] as const) {
+        const value = reading[measure];
+        if (value !== null) shapes.push(markShape(measure, at[k] as number, y(value), isUsed, paint, key));
+      }
+      const value = reading.systolic ?? reading.diastolic;
+      if (value !== null)
+        marks.push({
+          key,
+          index: reading.index,
+          x: at[k] as number,
+          y: y(value),
+          text: markText(reading),
+          isUsed,
+        });
+    });
+  }
+
+  const lines = [
+    ...limitLine(rules.highSystolic, 'systolic'),
+    ...limitLine(rules.highDiastolic, 'diastolic'),
+    ...meanLine('systolic'),
+    ...meanLine('diastolic'),
+  ];
+  const empty = values.length === 0 ? [label(words.sentence('report.noReadings'), (left + right) / 2, (top + bottom) / 2, paint, { anchor: 'middle' })] : []; // biome-ignore format: one thought
+  const foot = [
+    words.sentence('report.homeKey'),
+    ...(extent.isExtended ? [words.sentence('report.extended', { low: extent.low, high: extent.high })] : []),
+  ].join(' ');
+  const title = words.sentence('report.homeFigure');
+  const description = [
+    words.sentence('report.homeSays', {
+      used: result.used,
+      all: readings.length,
+      days: result.days,
+      left: result.dropped.length,
+    }),
+    ...(result.shown.systolic === null && result.shown.diastolic === null
+      ? []
+      : [words.sentence('report.meanSays', { mean: `${result.shown.systolic ?? '-'}/${result.shown.diastolic ?? '-'}` })]), // biome-ignore format: one thought
+    words.sentence('report.limitSays', { limit: limitsText(rules.highSystolic, rules.highDiastolic, words) }),
+  ].join(' ');
+  const svg = drawn(drawing, title, description, [
+    ...frame,
+    ...lines,
+    ...shapes,
+    ...empty,
+    label(foot, left, height - 5, paint, { size: TEXT.small, isMuted: true }),
+  ]);
+  return {
+    svg,
+    width,
+    height,
+    title,
+    description,
+    marks,
+    table: homeTable({ readings, result, rules }, words),
+  };
+
+  /** Where a sitting stands in its day: from the start of the day, with room at the edges for its readings. */
+  function placeOf(reading: SeriesReading): number {
+    const since = (reading.minuteOfDay - rules.dayStartsAt + DAY_MINUTES) % DAY_MINUTES;
+    return x(homeDayOf(reading, rules) + 0.16 + (0.68 * since) / DAY_MINUTES);
+  }
+
+  function dayParts(from: number, to: number, hasDays: boolean): Svg[] {
+    const parts: Svg[] = [line([left, bottom, right, bottom], paint.ink, 0.8, null, 'figure-axis')];
+    if (!hasDays) return parts;
+    const every = Math.ceil((to - from + 1) / MOST_DAYS_LABELLED);
+    for (let day = from; day <= to; day++) {
+      if (day > from) parts.push(line([x(day), top, x(day), bottom], paint.grid, 0.6, '1 3', 'figure-grid'));
+      if ((day - from) % every > 0) continue;
+      const middle = x(day + 0.5);
+      parts.push(label(words.sentence('report.dayNumber', { day: day - from + 1 }), middle, bottom + 12, paint, { anchor: 'middle' })); // biome-ignore format: one thought
+      parts.push(label(dayText(day, words, true), middle, bottom + 24, paint, { anchor: 'middle', size: TEXT.small, isMuted: true })); // biome-ignore format: one thought
+    }
+    return parts;
+  }
+
+  function limitLine(limit: SidedLimit | null, measure: 'systolic' | 'diastolic'): Svg[] {
+    if (limit === null) return [];
+    const at = y(limit.limit);
+    const dash = measure === 'systolic' ? DASH.systolicLimit : DASH.diastolicLimit;
+    return [
+      line([left, at, right, at], paint.ink, 1, dash, `figure-limit is-${measure}`),
+      label(words.sentence('report.limit', { limit: limit.limit }), right + 4, at + beside(limit.limit, result.mean[measure]), paint, { size: TEXT.small }), // biome-ignore format: one thought
+    ];
+  }
+
+  function meanLine(measure: 'systolic' | 'diastolic'): Svg[] {
+    const mean = result.mean[measure];
+    if (mean === null) return [];
+    const limit = measure === 'systolic' ? rules.highSystolic : rules.highDiastolic;
+    const at = y(mean);
+    return [
+      line([left, at, right, at], paint.muted, 1.2, null, `figure-mean is-${measure}`),
+      label(words.sentence('report.mean', { mean: shownPressure(mean, limit === null ? [] : [limit]) }), right + 4, at + beside(mean, limit?.limit ?? null), paint, { size: TEXT.small, isBold: true }), // biome-ignore format: one thought
+    ];
+  }
+
+  /** Two labels of neighbouring lines keep out of each other's way: the higher value's goes up. */
+  function beside(value: number, other: number | null): number {
+    if (other === null || Math.abs(y(value) - y(other)) > 11) return 3;
+    return value > other || (value === other && other === null) ? -2.5 : 8.5;
+  }
+
+  function markText(reading: SeriesReading): string {
+    const { systolic, diastolic, pulse, index } = reading;
+    const left = result.dropped.find((one) => one.index === index);
+    return [
+      words.sentence('report.readingAt', {
+        when: `${dayText(reading.localDay, words, true)} ${clockText(reading.minuteOfDay, words)}`,
+        pressure: pressureText(systolic, diastolic, words),
+        pulse,
+      }),
+      ...(left === undefined ? [] : [words.sentence('report.notUsed', { why: words.detail(left) })]),
+    ].join(' ');
+  }
+}
+
+/** Both limits as one pressure; null where there is none. */
+export function limitsText(
+  systolic: SidedLimit | null,
+  diastolic: SidedLimit | null,
+  words: Words,
+): string | null {
+  if (systolic === null && diastolic === null) return null;
+  return pressureText(systolic?.limit ?? null, diastolic?.limit ?? null, words);
+}
+
+/** Day by day: what was read in each part of the day, and the mean of what is used. */
+export function homeTable({ readings, result, rules }: HomeDrawn, words: Words): DataTable {
+  const dropped = new Set(result.dropped.map(({ index }) => index));
+  const days = [...new Set(readings.map((one) => homeDayOf(one, rules)))].sort((a, b) => a - b);
+  const parts = ['morning', 'evening', 'other'] as const;
+  const inPart = (day: number | null, part: (typeof parts)[number]) =>
+    sittingsOf(
+      readings.filter(
+        (one) => (day === null || homeDayOf(one, rules) === day) && dayPartOf(one, rules) === part,
+      ),
+      rules,
+    ).flat();
+  const shown = parts.filter((part) => part !== 'other' || inPart(null, part).length > 0);
+  const limits = [rules.highSystolic, rules.highDiastolic].map((one) => (one === null ? [] : [one]));
+  const meanText = (systolic: number | null, diastolic: number | null) =>
+    [systolic, diastolic]
+      .map((one, k) => (one === null ? '-' : shownPressure(one, limits[k] as readonly SidedLimit[])))
+      .join('/');
+  return {
+    caption: words.sentence('report.homeTable'),
+    columns: [
+      words.sentence('report.day'),
+      ...shown.map((part) => words.sentence(`report.${part}`)),
+      words.sentence('report.dayMean'),
+    ],
+    rows: days.map((day) => {
+      const mean = result.dayMeans.find((one) => one.day === day);
+      return [
+        `${day - (days[0] as number) + 1}. ${dayText(day, words, true)}`,
+        ...shown.map((part) =>
+          inPart(day, part)
+            .map((one) => {
+              const text = pressureText(one.systolic, one.diastolic, words);
+              return dropped.has(one.index) ? `(${text})` : text;
+            })
+            .join(', '),
+        ),
+        mean === undefined ? '-' : meanText(mean.systolic, mean.diastolic),
+      ];
+    }),
+  };
+}

@@ -1,0 +1,96 @@
+import { type Attributes, coordinate, element, escaped, type Svg } from '../svg/svg.js';
+import type { Paint } from './paint.js';
+
+/** Sizes of text in a figure, in its units. */
+export const TEXT = { usual: 10, small: 8.5 } as const;
+
+/** Half the width of a mark. */
+const HALF = 3.6;
+
+export type Shape = 'systolic' | 'diastolic' | 'pulse' | 'cross';
+
+/** A mark as paper charts have it: a triangle on its point for systolic, on its base for diastolic, a dot for pulse. */
+export function markShape(
+  shape: Shape,
+  x: number,
+  y: number,
+  isUsed: boolean,
+  paint: Paint,
+  key: string,
+): Svg {
+  const look: Attributes = {
+    class: `figure-mark is-${shape} ${isUsed ? 'is-used' : 'is-left-out'} key-${key}`,
+    fill: isUsed ? paint.ink : paint.ground,
+    stroke: isUsed ? paint.ink : paint.muted,
+    'stroke-width': isUsed ? 0.8 : 1.1,
+  };
+  if (shape === 'pulse') return element('circle', { cx: x, cy: y, r: HALF - 1, ...look });
+  if (shape === 'cross') {
+    const d = `M${coordinate(x - HALF)} ${coordinate(y - HALF)}L${coordinate(x + HALF)} ${coordinate(y + HALF)}M${coordinate(x - HALF)} ${coordinate(y + HALF)}L${coordinate(x + HALF)} ${coordinate(y - HALF)}`; // biome-ignore format: one thought
+    return element('path', { d, ...look, fill: 'none' });
+  }
+  // The point of the triangle is the value itself.
+  const away = shape === 'systolic' ? -1 : 1;
+  const base = y + away * HALF * 1.7;
+  const d = `M${coordinate(x)} ${coordinate(y)}L${coordinate(x - HALF)} ${coordinate(base)}L${coordinate(x + HALF)} ${coordinate(base)}Z`; // biome-ignore format: one thought
+  return element('path', { d, ...look });
+}
+
+/** A line of text. */
+export function label(
+  text: string,
+  x: number,
+  y: number,
+  paint: Paint,
+  more: {
+    anchor?: 'start' | 'middle' | 'end';
+    size?: number;
+    isMuted?: boolean;
+    isBold?: boolean;
+    turned?: boolean;
+  } = {},
+): Svg {
+  const { anchor = 'start', size = TEXT.usual, isMuted = false, isBold = false, turned = false } = more;
+  return element(
+    'text',
+    {
+      x,
+      y,
+      'font-size': size,
+      'text-anchor': anchor,
+      'font-weight': isBold ? 'bold' : null,
+      fill: isMuted ? paint.muted : paint.ink,
+      transform: turned ? `rotate(-90 ${coordinate(x)} ${coordinate(y)})` : null,
+      class: 'figure-text',
+    },
+    [escaped(text)],
+  );
+}
+
+/** A straight line. `dash` as SVG writes it; null for a whole line. */
+export function line(
+  [x1, y1, x2, y2]: readonly [number, number, number, number],
+  stroke: string,
+  width: number,
+  dash: string | null,
+  name: string,
+): Svg {
+  return element('line', {
+    x1,
+    y1,
+    x2,
+    y2,
+    stroke,
+    'stroke-width': width,
+    'stroke-dasharray': dash,
+    class: name,
+  });
+}
+
+/** Dashes that tell lines apart without colour. */
+export const DASH = {
+  systolicLimit: '7 3',
+  diastolicLimit: '2 3',
+  diastolicTrace: '3 2',
+  prior: '5 4',
+} as const;

@@ -1,0 +1,27 @@
+import { type ScaleLinear, scaleLinear } from 'd3-scale';
+
+/** Distance of gridlines, and what a scale is extended by, in mmHg or beats a minute. */
+const STEP = 20;
+
+/** A scale in numbers from the data: it is fixed, and extended in whole steps only where data lie outside. */
+export type Extent = { readonly low: number; readonly high: number; readonly isExtended: boolean };
+
+/** The fixed range, extended to hold every value. */
+export function extentOf(values: readonly number[], low: number, high: number): Extent {
+  let [least, most] = [low, high];
+  for (const value of values) {
+    while (value < least) least -= STEP;
+    while (value > most) most += STEP;
+  }
+  return { low: least, high: most, isExtended: least !== low || most !== high };
+}
+
+/** Where gridlines lie. */
+export function gridOf({ low, high }: Extent): number[] {
+  return Array.from({ length: (high - low) / STEP + 1 }, (_, k) => low + k * STEP);
+}
+
+/** The higher number the higher up: `top` and `bottom` are y coordinates. */
+export function upScale({ low, high }: Extent, top: number, bottom: number): ScaleLinear<number, number> {
+  return scaleLinear([low, high], [bottom, top]);
+}

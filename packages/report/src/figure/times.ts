@@ -1,0 +1,50 @@
+import type { SeriesReading } from '@evenfall/clinical';
+import type { Words } from '@evenfall/words';
+
+/** Milliseconds of a day, an hour and a minute. */
+export const DAY_MS = 86_400_000;
+export const HOUR_MS = 3_600_000;
+export const MINUTE_MS = 60_000;
+export const DAY_MINUTES = 1440;
+
+/** A calendar day (days since 1970-01-01) as the reader wants dates: `5 Mar 2025`; without the year where `isShort`. */
+export function dayText(day: number, words: Words, isShort = false): string {
+  const { locale, manner } = words.say;
+  const part = (style: Intl.DateTimeFormatOptions) =>
+    new Intl.DateTimeFormat(locale, { ...style, timeZone: 'UTC' }).format(day * DAY_MS);
+  const year = isShort ? {} : ({ year: 'numeric' } as const);
+  switch (manner.dates) {
+    case null:
+      return part({ day: 'numeric', month: 'short', ...year });
+    case 'year-month-day': {
+      const iso = new Date(day * DAY_MS).toISOString().slice(0, 10);
+      return isShort ? iso.slice(5) : iso;
+    }
+    case 'day-month-year':
+      return [part({ day: 'numeric' }), part({ month: 'short' }), ...(isShort ? [] : [part(year)])].join(' ');
+    case 'month-day-year':
+      return `${part({ month: 'short' })} ${part({ day: 'numeric' })}${isShort ? '' : `, ${part(year)}`}`;
+  }
+}
+
+/** A time of day by the wall clock, `07:30`; `7:30 AM` where twelve hours are wanted. */
+export function clockText(minuteOfDay: number, words: Words): string {
+  const minutes = ((minuteOfDay % DAY_MINUTES) + DAY_MINUTES) % DAY_MINUTES;
+  const [hour, minute] = [Math.floor(minutes / 60), Math.floor(minutes % 60)];
+  const two = (value: number) => String(value).padStart(2, '0');
+  if (words.say.manner.hours === 24) return `${two(hour)}:${two(minute)}`;
+  return `${hour % 12 === 0 ? 12 : hour % 12}:${two(minute)} ${hour < 12 ? 'AM' : 'PM'}`;
+}
+
+/** How far the wall clock of a reading stands before UTC, in minutes. */
+export function offsetOf({ localDay, minuteOfDay, atMs }: SeriesReading): number {
+  return Math.round(
+    (localDay * DAY_MS + minuteOfDay * MINUTE_MS - Math.floor(atMs / MINUTE_MS) * MINUTE_MS) / MINUTE_MS,
+  );
+}
+
+/** Numbers of a pressure as they were read, `142/88`; a hyphen for one that is not there. */
+export function pressureText(systolic: number | null, diastolic: number | null, words: Words): string {
+  const shown = (value: number | null) => (value === null ? '-' : words.say.short(value));
+  return `${shown(systolic)}/${shown(diastolic)}`;
+}

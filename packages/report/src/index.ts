@@ -1,0 +1,15 @@
+export type { ChanceDrawn } from './figure/chanceFigure.js';
+export { chanceFigure } from './figure/chanceFigure.js';
+export type { DataTable, Drawing, Figure, Mark } from './figure/figure.js';
+export type { HomeDrawn } from './figure/homeFigure.js';
+export { homeFigure } from './figure/homeFigure.js';
+export type { Paint } from './figure/paint.js';
+export { PAPER } from './figure/paint.js';
+export type { RecordingDrawn } from './figure/recordingFigure.js';
+export { recordingFigure } from './figure/recordingFigure.js';
+export { clockText, dayText } from './figure/times.js';
+export type { HomePageInput } from './page/homePage.js';
+export { homePage } from './page/homePage.js';
+export type { RecordingPageInput } from './page/recordingPage.js';
+export { recordingPage } from './page/recordingPage.js';
+export type { Block, RefusedRow, ReportHeader, ReportPage, RuleSet } from './page/reportPage.js';

@@ -1,0 +1,42 @@
+import { inTimeOrder, type SeriesReading } from '@evenfall/clinical';
+import type { Words } from '@evenfall/words';
+import type { DataTable } from '../figure/figure.js';
+import { clockText, dayText } from '../figure/times.js';
+
+/** Every reading in order of time, with what became of it. `notes` are by `index`. */
+export function readingList(
+  readings: readonly SeriesReading[],
+  left: ReadonlyMap<number, string>,
+  notes: ReadonlyMap<number, string>,
+  usedAs: (reading: SeriesReading) => string,
+  words: Words,
+): DataTable {
+  const shown = (value: number | null) => (value === null ? '-' : words.say.short(value));
+  return {
+    caption: words.sentence('report.list'),
+    columns: [
+      words.sentence('report.number'),
+      words.sentence('report.when'),
+      words.sentence('report.systolic'),
+      words.sentence('report.diastolic'),
+      words.sentence('report.pulse'),
+      words.sentence('report.status'),
+    ],
+    rows: inTimeOrder(readings).map((one) => {
+      const why = left.get(one.index);
+      const note = notes.get(one.index);
+      return [
+        String(one.index),
+        `${dayText(one.localDay, words)} ${clockText(one.minuteOfDay, words)}`,
+        shown(one.systolic),
+        shown(one.diastolic),
+        shown(one.pulse),
+        [
+          why === undefined ? usedAs(one) : words.sentence('report.notUsed', { why }),
+          ...(one.site === 'wrist' ? [words.sentence('report.wrist')] : []),
+          ...(note === undefined ? [] : [`“${note}”`]),
+        ].join('; '),
+      ];
+    }),
+  };
+}

@@ -1,0 +1,123 @@
+import type { Words } from '@evenfall/words';
+import type { DataTable, Figure } from '../figure/figure.js';
+
+/** What stands at the head of a page about a person; null is not known here and left blank to be filled in by hand. */
+export type ReportHeader = {
+  readonly name: string | null;
+  readonly born: string | null;
+  readonly device: string | null;
+  readonly arm: string | null;
+  readonly medicines: string | null;
+  /** The zone by whose clock the times stand. */
+  readonly zone: string | null;
+  /** When the page was made, as it is to be shown, and by which program. */
+  readonly madeAt: string;
+  readonly program: string;
+  /** Nobody stands behind the numbers: every page says so. */
+  readonly isInvented: boolean;
+};
+
+/** The rule set that an answer names. */
+export type RuleSet = { readonly id: string; readonly version: string };
+
+/** A row of a file that could not be read. */
+export type RefusedRow = { readonly line: number; readonly why: string };
+
+/** A part of the first sheet, in order of reading. */
+export type Block =
+  | {
+      readonly kind: 'lines';
+      readonly heading: string;
+      readonly lines: readonly string[];
+      readonly isUrgent?: boolean;
+    }
+  | { readonly kind: 'tables'; readonly tables: readonly DataTable[] }
+  | { readonly kind: 'figures'; readonly figures: readonly Figure[] };
+
+/** One sheet about a series with the list of all readings after it: everything said, nothing laid out. */
+export type ReportPage = {
+  readonly title: string;
+  readonly locale: string;
+  readonly invented: string | null;
+  /** A value that is null is a blank line to write on. */
+  readonly header: readonly { readonly label: string; readonly value: string | null }[];
+  readonly blocks: readonly Block[];
+  readonly lists: readonly DataTable[];
+  readonly made: string;
+  readonly aid: string;
+  readonly pageOf: (page: number, of: number) => string;
+};
+
+/** The head and foot of every page, around what it says. */
+export function framed(
+  header: ReportHeader,
+  measured: string,
+  words: Words,
+  rest: Pick<ReportPage, 'title' | 'blocks' | 'lists'>,
+): ReportPage {
+  const field = (key: 'name' | 'born' | 'device' | 'arm' | 'medicines') => ({
+    label: words.sentence(`report.${key}`),
+    value: header[key],
+  });
+  return {
+    ...rest,
+    locale: words.say.locale,
+    invented: header.isInvented ? words.sentence('report.invented') : null,
+    header: [
+      field('name'),
+      field('born'),
+      {
+        label: words.sentence('report.measuredOn'),
+        value:
+          header.zone === null
+            ? measured
+            : words.sentence('report.zoneOf', { dates: measured, zone: header.zone }),
+      },
+      field('arm'),
+      field('device'),
+      field('medicines'),
+    ],
+    made: words.sentence('report.madeAt', { at: header.madeAt, program: header.program }),
+    aid: words.sentence('cautions.aid'),
+    pageOf: (page, of) => words.sentence('report.page', { page, of }),
+  };
+}
+
+/** Numbers with runs joined: `1-4, 9`. */
+export function runsText(numbers: readonly number[]): string {
+  const runs: [number, number][] = [];
+  for (const number of [...numbers].sort((a, b) => a - b)) {
+    const last = runs.at(-1);
+    if (last !== undefined && number <= last[1] + 1) last[1] = number;
+    else runs.push([number, number]);
+  }
+  return runs.map(([from, to]) => (from === to ? String(from) : `${from}-${to}`)).join(', ');
+}
+
+/** What was left out, each reason once with the readings it holds for. */
+export function leftOutLines(
+  found: readonly { readonly index: number; readonly detail: string }[],
+  refused: readonly RefusedRow[],
+  words: Words,
+): string[] {
+  const details = [...new Set(found.map(({ detail }) => detail))];
+  return [
+    ...details.map((detail) => {
+      const numbers = found.filter((one) => one.detail === detail).map(({ index }) => index);
+      return words.sentence('report.leftOutOf', { numbers: runsText(numbers), detail });
+    }),
+    ...(refused.length === 0 ? [] : [words.sentence('report.refusedRows', { rows: refused.length })]),
+  ];
+}
+
+/** Rows that could not be read, as a list of their own; none where there are none. */
+export function refusedLists(refused: readonly RefusedRow[], words: Words): DataTable[] {
+  if (refused.length === 0) return [];
+  return [
+    {
+      caption: words.sentence('report.refusedList'),
+      columns: [words.sentence('report.row'), words.sentence('report.why')],
+      rows: refused.map(({ line, why }) => [String(line), why]),
+    },
+  ];
+}

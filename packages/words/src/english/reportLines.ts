@@ -1,0 +1,165 @@
+import type { Say } from '../say.js';
+
+const READINGS = { one: 'reading', other: 'readings' };
+const DAYS = { one: 'day', other: 'days' };
+
+/** A chance as it is shown: whole percent, and never 0 or 100. Source: docs/conventions.md section 4. */
+function chance(share: number, say: Say): string {
+  if (share < 0.01) return 'under 1 %';
+  return share > 0.99 ? 'over 99 %' : say.percent(share);
+}
+
+/** What stands in the figures and on the page of a series at home or over 24 hours. */
+export const reportLines = {
+  mmHgAxis: 'Pressure, mmHg',
+  pulseAxis: 'Pulse, /min',
+  noReadings: 'No reading to draw',
+  dayNumber: (f: { day: number }, say: Say) => `Day ${say.short(f.day)}`,
+  limit: (f: { limit: number }, say: Say) => `limit ${say.limit(f.limit)}`,
+  mean: (f: { mean: string }, _say: Say) => `mean ${f.mean}`,
+  extended: (f: { low: number; high: number }, say: Say) =>
+    `The scale is extended to ${say.short(f.low)}-${say.short(f.high)} to hold the data.`,
+  readingAt: (f: { when: string; pressure: string; pulse: number | null }, say: Say) =>
+    f.pulse === null
+      ? `${f.when}: ${f.pressure} mmHg.`
+      : `${f.when}: ${f.pressure} mmHg, pulse ${say.short(f.pulse)}.`,
+  notUsed: (f: { why: string }, _say: Say) => `Left out. ${f.why}`,
+  ofPeriod: (f: { period: string }, _say: Say) => `Counted to the ${f.period}.`,
+
+  homeFigure: 'Readings at home, day by day',
+  homeKey:
+    'Point down: systolic. Point up: diastolic. Readings of one sitting are joined; open and grey: left out.',
+  homeSays: (f: { used: number; all: number; days: number; left: number }, say: Say) =>
+    `${say.short(f.used)} of ${say.counted(f.all, READINGS)} used, on ${say.counted(f.days, DAYS)}; ${say.short(f.left)} left out.`,
+  meanSays: (f: { mean: string }, _say: Say) => `The mean is ${f.mean} mmHg.`,
+  limitSays: (f: { limit: string | null }, _say: Say) =>
+    f.limit === null ? 'The rule set gives no limit.' : `The limit of the rule set is ${f.limit} mmHg.`,
+  homeTable: 'Readings at home by day, in mmHg; in brackets what is left out',
+  day: 'Day',
+  morning: 'Morning',
+  evening: 'Evening',
+  other: 'Other times',
+  dayMean: 'Mean of the day',
+
+  recordingFigure: 'Pressure and pulse over 24 hours',
+  recordingKey:
+    'Point down: systolic. Point up: diastolic. Thick lines: means of the hour. Dashes: limits. Open and grey: edited.',
+  recordingSays: (f: { kept: number; all: number; day: number; night: number; edited: number }, say: Say) =>
+    `${say.short(f.kept)} of ${say.counted(f.all, READINGS)} kept: ${say.short(f.day)} by day, ${say.short(f.night)} by night; ${say.short(f.edited)} edited.`,
+  recordingMeans: (f: { whole: string | null; day: string | null; night: string | null }, _say: Say) =>
+    `Means in mmHg: 24 hours ${f.whole ?? 'not known'}, day ${f.day ?? 'not known'}, night ${f.night ?? 'not known'}.`,
+  recordingLimits: (f: { day: string | null; night: string | null }, _say: Say) =>
+    `Limits in mmHg: day ${f.day ?? 'none'}, night ${f.night ?? 'none'}.`,
+  asleep: 'asleep',
+  nightByClock: 'night by the clock',
+  clockChange: 'clock changed',
+  nOfHour: 'n',
+  hourTable: 'Means of each hour of the clock',
+  hour: 'Hour from',
+  n: 'n',
+  systolic: 'Systolic',
+  diastolic: 'Diastolic',
+  pulse: 'Pulse',
+
+  chanceFigure: (f: { component: string }, _say: Say) => `Where the usual level lies: ${f.component}`,
+  chanceSays: (
+    f: {
+      component: string;
+      scale: string;
+      mean: number;
+      low: number;
+      high: number;
+      threshold: number;
+      chance: number;
+      prior: number | null;
+    },
+    say: Say,
+  ) =>
+    `${f.component}, ${f.scale}: most likely ${say.short(f.mean)} mmHg, 95 % interval ${say.short(f.low, 0)} to ${say.short(f.high, 0)}; the hatched part, at or above ${say.limit(f.threshold)}, is ${chance(f.chance, say)}, under the stated assumptions.${f.prior === null ? '' : ` Dashed: what is known of this age and sex beforehand, about ${say.short(f.prior)}.`}`,
+  scaleHome: 'as measured at home',
+  scaleOffice: 'as measured in the office',
+  usualMean: (f: { mean: number; low: number; high: number }, say: Say) =>
+    `Most likely ${say.short(f.mean)} mmHg, 95 % interval ${say.short(f.low, 0)} to ${say.short(f.high, 0)}.`,
+  overThreshold: (f: { threshold: number; chance: number }, say: Say) =>
+    `${chance(f.chance, say)} at or above ${say.limit(f.threshold)} mmHg, under the stated assumptions.`,
+  priorMean: (f: { mean: number; sd: number }, say: Say) =>
+    `Beforehand, by age and sex: ${say.short(f.mean)} mmHg, SD ${say.short(f.sd)}.`,
+  thresholdChance: (f: { threshold: number; chance: number }, say: Say) =>
+    `${chance(f.chance, say)} at or above ${say.limit(f.threshold)}`,
+  usualAxis: (f: { component: string }, _say: Say) => `Usual level, ${f.component.toLowerCase()}, mmHg`,
+  priorKey: 'Dashed: known of this age and sex beforehand',
+  curve: 'Curve',
+  meanMmHg: 'Mean, mmHg',
+  sdMmHg: 'SD, mmHg',
+  afterwards: 'with these readings',
+  beforehand: 'beforehand, by age and sex',
+
+  homePage: 'Blood pressure at home',
+  recordingPage: 'Blood pressure over 24 hours',
+  invented: 'INVENTED: no person stands behind these numbers',
+  name: 'Name',
+  born: 'Born',
+  device: 'Device and cuff',
+  arm: 'Arm',
+  medicines: 'Medicines and times',
+  measuredOn: 'Measured',
+  fromTo: (f: { from: string; to: string }, _say: Say) => (f.from === f.to ? f.from : `${f.from} to ${f.to}`),
+  zoneOf: (f: { dates: string; zone: string }, _say: Say) => `${f.dates} (${f.zone})`,
+  madeAt: (f: { at: string; program: string }, _say: Say) => `Made ${f.at} by ${f.program}`,
+  page: (f: { page: number; of: number }, say: Say) => `Page ${say.short(f.page)} of ${say.short(f.of)}`,
+  quality: 'Quality',
+  ruleSet: 'Rule set',
+  result: 'Result',
+  cautions: 'Read this with it',
+  qualityHome: (f: { used: number; all: number; days: number; left: number; refused: number }, say: Say) =>
+    `${say.short(f.used)} of ${say.counted(f.all, READINGS)} used, on ${say.counted(f.days, DAYS)}; ${say.short(f.left)} left out, ${say.short(f.refused)} could not be read.`,
+  enough: 'Enough for this rule set.',
+  notEnough: 'Not enough for this rule set.',
+  qualityRecording: (
+    f: { scheduled: number; kept: number; edited: number; failed: number; percent: number | null },
+    say: Say,
+  ) =>
+    `${say.short(f.scheduled)} scheduled, ${say.short(f.kept)} valid${f.percent === null ? '' : ` (${say.short(f.percent)} %)`}, ${say.short(f.edited)} edited, ${say.short(f.failed)} failed.`,
+  awakeAsleep: (f: { day: number; night: number; gap: number | null }, say: Say) =>
+    `${say.short(f.day)} by day, ${say.short(f.night)} by night${f.gap === null ? '' : `; longest gap ${say.short(f.gap)} h`}.`,
+  meansTable: 'Means, mmHg',
+  periodTable: 'Each period, mmHg',
+  mean1: 'Mean',
+  sd: 'SD',
+  least: 'Lowest',
+  most: 'Highest',
+  all: 'All that is used',
+  minus: 'Morning minus evening',
+  limitColumn: 'Limit',
+  period: 'Period',
+  load: 'Load, %',
+  loadBeside: 'Load: percent of readings at or above the limit of the period.',
+  pulsePressure: 'Pulse pressure',
+  meanArterial: 'Mean arterial',
+  extremes: (f: { high: string; low: string }, _say: Say) =>
+    `Highest reading ${f.high}, lowest ${f.low}; neither decides the name.`,
+  wristSeen: 'Some readings were taken at the wrist; they are marked in the list.',
+  list: 'All readings',
+  number: 'No.',
+  when: 'When',
+  status: 'Status',
+  row: 'Line',
+  refusedList: 'Rows that could not be read',
+  why: 'Why',
+  wrist: 'wrist',
+  notDiagnosis: 'This is a name for these readings by one rule set. It is not a diagnosis.',
+  nothing: 'nothing was read',
+  leftOutOf: (f: { numbers: string; detail: string }, _say: Say) => `Left out, no. ${f.numbers}: ${f.detail}`,
+  refusedRows: (f: { rows: number }, say: Say) =>
+    `${say.counted(f.rows, { one: 'row', other: 'rows' })} could not be read: see the last list.`,
+  noCategory: 'By this rule set no name is given to these readings.',
+  category: (f: { category: string }, _say: Say) => `By this rule set: ${f.category}.`,
+  highBy: 'By this rule set: high.',
+  notHighBy: 'By this rule set: not high.',
+  unrounded: 'Not rounded',
+  sdOfDays: 'SD of daily means',
+  betweenPeriods: 'between day and night',
+  windows: (f: { by: string; day: string | null; night: string }, _say: Say) =>
+    f.day === null ? `${f.by}: asleep ${f.night}` : `${f.by}: day ${f.day}, night ${f.night}`,
+  line: (f: { label: string; text: string }, _say: Say) => `${f.label}: ${f.text}.`,
+} as const;

@@ -1,0 +1,149 @@
+import type { reportLines as lines } from '../english/reportLines.js';
+import type { Reworded } from '../reworded.js';
+import type { Say } from '../say.js';
+
+const READINGS = { one: 'lectura', other: 'lecturas' };
+const DAYS = { one: 'día', other: 'días' };
+
+function chance(share: number, say: Say): string {
+  if (share < 0.01) return 'menos del 1 %';
+  return share > 0.99 ? 'más del 99 %' : say.percent(share);
+}
+
+/** As in `english/reportLines`. */
+export const reportLines: Reworded<typeof lines> = {
+  mmHgAxis: 'Presión, mmHg',
+  pulseAxis: 'Pulso, /min',
+  noReadings: 'Ninguna lectura que dibujar',
+  dayNumber: (f, say) => `Día ${say.short(f.day)}`,
+  limit: (f, say) => `límite ${say.limit(f.limit)}`,
+  mean: (f) => `media ${f.mean}`,
+  extended: (f, say) =>
+    `La escala se amplía a ${say.short(f.low)}-${say.short(f.high)} para que quepan los datos.`,
+  readingAt: (f, say) =>
+    f.pulse === null
+      ? `${f.when}: ${f.pressure} mmHg.`
+      : `${f.when}: ${f.pressure} mmHg, pulso ${say.short(f.pulse)}.`,
+  notUsed: (f) => `Excluida. ${f.why}`,
+  ofPeriod: (f) => `Contada en: ${f.period}.`,
+
+  homeFigure: 'Lecturas en casa, día a día',
+  homeKey:
+    'Punta abajo: sistólica. Punta arriba: diastólica. Unidas: de una misma toma; huecas y grises: excluidas.',
+  homeSays: (f, say) =>
+    `${say.short(f.used)} de ${say.counted(f.all, READINGS)} usadas, en ${say.counted(f.days, DAYS)}; ${say.short(f.left)} excluidas.`,
+  meanSays: (f) => `La media es ${f.mean} mmHg.`,
+  limitSays: (f) =>
+    f.limit === null
+      ? 'El conjunto de reglas no da límite.'
+      : `El límite del conjunto de reglas es ${f.limit} mmHg.`,
+  homeTable: 'Lecturas en casa por día, en mmHg; entre paréntesis lo excluido',
+  day: 'Día',
+  morning: 'Mañana',
+  evening: 'Tarde',
+  other: 'Otras horas',
+  dayMean: 'Media del día',
+
+  recordingFigure: 'Presión y pulso durante 24 horas',
+  recordingKey:
+    'Punta abajo: sistólica. Punta arriba: diastólica. Gruesas: medias de la hora. Rayas: límites. Huecas y grises: excluidas.',
+  recordingSays: (f, say) =>
+    `${say.short(f.kept)} de ${say.counted(f.all, READINGS)} conservadas: ${say.short(f.day)} de día, ${say.short(f.night)} de noche; ${say.short(f.edited)} excluidas.`,
+  recordingMeans: (f) =>
+    `Medias en mmHg: 24 horas ${f.whole ?? 'no se sabe'}, día ${f.day ?? 'no se sabe'}, noche ${f.night ?? 'no se sabe'}.`,
+  recordingLimits: (f) => `Límites en mmHg: día ${f.day ?? 'ninguno'}, noche ${f.night ?? 'ninguno'}.`,
+  asleep: 'durmiendo',
+  nightByClock: 'noche por el reloj',
+  clockChange: 'cambio de hora',
+  nOfHour: 'n',
+  hourTable: 'Medias de cada hora del reloj',
+  hour: 'Hora desde',
+  n: 'n',
+  systolic: 'Sistólica',
+  diastolic: 'Diastólica',
+  pulse: 'Pulso',
+
+  chanceFigure: (f) => `Dónde está el nivel habitual: ${f.component}`,
+  chanceSays: (f, say) =>
+    `${f.component}, ${f.scale}: lo más probable ${say.short(f.mean)} mmHg, intervalo del 95 % ${say.short(f.low, 0)} a ${say.short(f.high, 0)}; la parte rayada, en ${say.limit(f.threshold)} o más, es ${chance(f.chance, say)}, con los supuestos indicados.${f.prior === null ? '' : ` A rayas: lo que se sabe de antemano de esta edad y sexo, alrededor de ${say.short(f.prior)}.`}`,
+  scaleHome: 'como se mide en casa',
+  scaleOffice: 'como se mide en la consulta',
+  usualMean: (f, say) =>
+    `Lo más probable ${say.short(f.mean)} mmHg, intervalo del 95 % ${say.short(f.low, 0)} a ${say.short(f.high, 0)}.`,
+  overThreshold: (f, say) =>
+    `${chance(f.chance, say)} en ${say.limit(f.threshold)} mmHg o más, con los supuestos indicados.`,
+  priorMean: (f, say) => `De antemano, por edad y sexo: ${say.short(f.mean)} mmHg, DE ${say.short(f.sd)}.`,
+  thresholdChance: (f, say) => `${chance(f.chance, say)} en ${say.limit(f.threshold)} o más`,
+  usualAxis: (f) => `Nivel habitual, ${f.component.toLowerCase()}, mmHg`,
+  priorKey: 'A rayas: lo sabido de antemano de esta edad y sexo',
+  curve: 'Curva',
+  meanMmHg: 'Media, mmHg',
+  sdMmHg: 'DE, mmHg',
+  afterwards: 'con estas lecturas',
+  beforehand: 'de antemano, por edad y sexo',
+
+  homePage: 'Presión arterial en casa',
+  recordingPage: 'Presión arterial durante 24 horas',
+  invented: 'INVENTADO: no hay ninguna persona detrás de estos números',
+  name: 'Nombre',
+  born: 'Nacimiento',
+  device: 'Aparato y manguito',
+  arm: 'Brazo',
+  medicines: 'Medicinas y horas',
+  measuredOn: 'Medido',
+  fromTo: (f) => (f.from === f.to ? f.from : `${f.from} a ${f.to}`),
+  zoneOf: (f) => `${f.dates} (${f.zone})`,
+  madeAt: (f) => `Hecho ${f.at} con ${f.program}`,
+  page: (f, say) => `Página ${say.short(f.page)} de ${say.short(f.of)}`,
+  quality: 'Calidad',
+  ruleSet: 'Conjunto de reglas',
+  result: 'Resultado',
+  cautions: 'Léase con ello',
+  qualityHome: (f, say) =>
+    `${say.short(f.used)} de ${say.counted(f.all, READINGS)} usadas, en ${say.counted(f.days, DAYS)}; ${say.short(f.left)} excluidas, ${say.short(f.refused)} no se pudieron leer.`,
+  enough: 'Suficiente para este conjunto de reglas.',
+  notEnough: 'No es suficiente para este conjunto de reglas.',
+  qualityRecording: (f, say) =>
+    `${say.short(f.scheduled)} programadas, ${say.short(f.kept)} válidas${f.percent === null ? '' : ` (${say.short(f.percent)} %)`}, ${say.short(f.edited)} excluidas, ${say.short(f.failed)} fallidas.`,
+  awakeAsleep: (f, say) =>
+    `${say.short(f.day)} de día, ${say.short(f.night)} de noche${f.gap === null ? '' : `; intervalo más largo sin lectura ${say.short(f.gap)} h`}.`,
+  meansTable: 'Medias, mmHg',
+  periodTable: 'Cada período, mmHg',
+  mean1: 'Media',
+  sd: 'DE',
+  least: 'Mínima',
+  most: 'Máxima',
+  all: 'Todo lo usado',
+  minus: 'Mañana menos tarde',
+  limitColumn: 'Límite',
+  period: 'Período',
+  load: 'Carga, %',
+  loadBeside: 'Carga: porcentaje de lecturas en el límite del período o por encima.',
+  pulsePressure: 'Presión de pulso',
+  meanArterial: 'Arterial media',
+  extremes: (f) => `Lectura más alta ${f.high}, más baja ${f.low}; ninguna de las dos decide el nombre.`,
+  wristSeen: 'Algunas lecturas se tomaron en la muñeca; están marcadas en la lista.',
+  list: 'Todas las lecturas',
+  number: 'N.º',
+  when: 'Cuándo',
+  status: 'Estado',
+  row: 'Línea',
+  refusedList: 'Filas que no se pudieron leer',
+  why: 'Por qué',
+  wrist: 'muñeca',
+  notDiagnosis: 'Es un nombre para estas lecturas según un conjunto de reglas. No es un diagnóstico.',
+  nothing: 'no se leyó nada',
+  leftOutOf: (f) => `Excluidas, n.º ${f.numbers}: ${f.detail}`,
+  refusedRows: (f, say) =>
+    `${say.form(f.rows, { one: 'No se pudo leer una fila', other: `No se pudieron leer ${say.short(f.rows)} filas` })}: véase la última lista.`,
+  noCategory: 'Según este conjunto de reglas no se da ningún nombre a estas lecturas.',
+  category: (f) => `Según este conjunto de reglas: ${f.category}.`,
+  highBy: 'Según este conjunto de reglas: alta.',
+  notHighBy: 'Según este conjunto de reglas: no alta.',
+  unrounded: 'Sin redondear',
+  sdOfDays: 'DE de las medias diarias',
+  betweenPeriods: 'entre día y noche',
+  windows: (f) =>
+    f.day === null ? `${f.by}: dormido ${f.night}` : `${f.by}: día ${f.day}, noche ${f.night}`,
+  line: (f) => `${f.label}: ${f.text}.`,
+};

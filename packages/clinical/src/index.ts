@@ -225,6 +225,8 @@ export type { Hour } from './outOfOffice/hourly.js';
 export { hourlyMeans } from './outOfOffice/hourly.js';
 export type { MeanAndSd, VariabilityGroup } from './outOfOffice/indexToMean.js';
 export { variabilityGroup, variabilityIndependentOfMean } from './outOfOffice/indexToMean.js';
+export type { IntakeLimits } from './outOfOffice/intakeLimits.js';
+export { INTAKE_LIMITS } from './outOfOffice/intakeLimits.js';
 export type { OfficeBeside } from './outOfOffice/officeBeside.js';
 export { officeBeside } from './outOfOffice/officeBeside.js';
 export type { DayNight, DayNightBy, PeriodOf } from './outOfOffice/periods.js';

@@ -72,8 +72,8 @@ const KNOWN: Readonly<Record<string, { readonly numbers: readonly string[]; read
   },
   'outOfOffice/clock.ts': { numbers: ['3_600_000', '60_000', '1440', '24'], reason: 'the calendar' },
   'outOfOffice/cosinor.ts': {
-    numbers: ['360', '1e-12'],
-    reason: 'degrees of a turn; what rounding leaves of a zero',
+    numbers: ['360', '1e-12', '1e-9', '3', '4'],
+    reason: 'degrees of a turn; what rounding leaves of a zero and of a whole minute; places of four waves',
   },
   'outOfOffice/dipping.ts': { numbers: ['100'], reason: 'percent' },
   'outOfOffice/load.ts': { numbers: ['100'], reason: 'percent' },

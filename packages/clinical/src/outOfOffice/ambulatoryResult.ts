@@ -325,12 +325,17 @@ function periodResult(readings: readonly SeriesReading[]): PeriodResult {
     n: readings.length,
     mean: mapped((measure) => mean(values[measure])),
     sd: mapped((measure) => sampleSd(values[measure])),
-    least: mapped((measure) => (values[measure].length === 0 ? null : Math.min(...values[measure]))),
-    most: mapped((measure) => (values[measure].length === 0 ? null : Math.max(...values[measure]))),
+    least: mapped((measure) => extremeOf(values[measure], Math.min)),
+    most: mapped((measure) => extremeOf(values[measure], Math.max)),
     pulsePressure: ofPairs((systolic, diastolic) => systolic - diastolic),
     meanArterial: ofPairs((systolic, diastolic) => diastolic + (systolic - diastolic) / THIRDS),
     doubleProduct: mean(products),
   };
+}
+
+/** The least or the most of any number of values; null of none. */
+function extremeOf(values: readonly number[], pick: (a: number, b: number) => number): number | null {
+  return values.length === 0 ? null : values.reduce((a, b) => pick(a, b));
 }
 
 /** The mean arterial pressure is a third of the pulse pressure over diastolic. Source: out-of-office handbook 1. */

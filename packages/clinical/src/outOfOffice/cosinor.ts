@@ -50,7 +50,7 @@ export function cosinor(
   if (n < size) return null;
   const centre = values.reduce((sum, value) => sum + value, 0) / n;
   // Normal equations of the values about their mean: small numbers lose least.
-  const normal = Array.from({ length: size }, () => new Float64Array(size));
+  const normal = new Float64Array(size * size);
   const right = new Float64Array(size);
   const row = new Float64Array(size);
   let total = 0;
@@ -59,16 +59,24 @@ export function cosinor(
     const distance = (values[i] as number) - centre;
     total += distance * distance;
     for (let a = 0; a < size; a++) {
-      right[a] = (right[a] as number) + (row[a] as number) * distance;
-      const into = normal[a] as Float64Array;
-      for (let b = 0; b < size; b++) into[b] = (into[b] as number) + (row[a] as number) * (row[b] as number);
+      const one = row[a] as number;
+      right[a] = (right[a] as number) + one * distance;
+      for (let b = a; b < size; b++) {
+        normal[a * size + b] = (normal[a * size + b] as number) + one * (row[b] as number);
+      }
     }
   }
-  const inverse = inverted(normal);
+  for (let a = 1; a < size; a++) {
+    for (let b = 0; b < a; b++) normal[a * size + b] = normal[b * size + a] as number;
+  }
+  const inverse = inverted(normal, size);
   if (inverse === null || total === 0) return null;
-  const coefficients = inverse.map((line) =>
-    line.reduce((sum, one, b) => sum + one * (right[b] as number), 0),
-  );
+  const coefficients = new Float64Array(size);
+  for (let a = 0; a < size; a++) {
+    let sum = 0;
+    for (let b = 0; b < size; b++) sum += (inverse[a * size + b] as number) * (right[b] as number);
+    coefficients[a] = sum;
+  }
   let sse = 0;
   for (let i = 0; i < n; i++) {
     fillRow(row, hours[i] as number);
@@ -82,7 +90,7 @@ export function cosinor(
   const mesor = centre + (coefficients[0] as number);
   const curve = extremes(mesor, coefficients);
   const seOf = (at: number) =>
-    variance === null ? null : Math.sqrt(variance * ((inverse[at] as number[])[at] as number));
+    variance === null ? null : Math.sqrt(variance * (inverse[at * size + at] as number));
   return {
     mesor,
     mesorSe: seOf(0),
@@ -127,8 +135,8 @@ for (let minute = 0; minute < DAY_MINUTES; minute++) fillWaves(WAVES, minute * W
 
 function harmonicOf(
   j: number,
-  coefficients: readonly number[],
-  inverse: readonly (readonly number[])[],
+  coefficients: Float64Array,
+  inverse: Float64Array,
   variance: number | null,
 ): Harmonic {
   const at = 1 + 2 * j;
@@ -139,7 +147,7 @@ function harmonicOf(
   const peakHour = ((turn + 1) % 1) * periodHours;
   const errors = { amplitudeSe: null as number | null, peakHourSe: null as number | null };
   if (variance !== null && amplitude > 0) {
-    const cell = (a: number, b: number) => variance * ((inverse[a] as readonly number[])[b] as number);
+    const cell = (a: number, b: number) => variance * (inverse[a * coefficients.length + b] as number);
     const [bb, bg, gg] = [cell(at, at), cell(at, at + 1), cell(at + 1, at + 1)];
     const along = (beta * beta * bb + 2 * beta * gamma * bg + gamma * gamma * gg) / amplitude ** 2;
     const across = (gamma * gamma * bb - 2 * beta * gamma * bg + beta * beta * gg) / amplitude ** 2;
@@ -157,7 +165,7 @@ function harmonicOf(
   };
 }
 
-function extremes(mesor: number, coefficients: readonly number[]): Pick<Cosinor, 'highest' | 'lowest'> {
+function extremes(mesor: number, coefficients: Float64Array): Pick<Cosinor, 'highest' | 'lowest'> {
   const [, b1 = 0, g1 = 0, b2 = 0, g2 = 0] = coefficients;
   let [highest, lowest] = [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
   let [highestAt, lowestAt] = [0, 0];
@@ -182,37 +190,40 @@ function extremes(mesor: number, coefficients: readonly number[]): Pick<Cosinor,
   };
 }
 
-/** The inverse by Gauss-Jordan with pivots; null where the equations do not tell the coefficients apart. */
-function inverted(matrix: readonly Float64Array[]): number[][] | null {
-  const size = matrix.length;
-  const work = matrix.map((line, a) => [
-    ...line,
-    ...Array.from({ length: size }, (_, b) => (a === b ? 1 : 0)),
-  ]);
-  const scale = Math.max(...work.map((line) => Math.max(...line.map(Math.abs))));
+/** The inverse by Gauss-Jordan with pivots, row by row in one list; null where the equations do not tell the coefficients apart. */
+function inverted(matrix: Float64Array, size: number): Float64Array | null {
+  const work = matrix.slice();
+  const inverse = new Float64Array(size * size);
+  let scale = 0;
+  for (let at = 0; at < work.length; at++) scale = Math.max(scale, Math.abs(work[at] as number));
+  for (let a = 0; a < size; a++) inverse[a * size + a] = 1;
   for (let column = 0; column < size; column++) {
     let best = column;
     for (let a = column + 1; a < size; a++) {
-      if (Math.abs(cellOf(work, a, column)) > Math.abs(cellOf(work, best, column))) best = a;
+      if (Math.abs(work[a * size + column] as number) > Math.abs(work[best * size + column] as number))
+        best = a;
     }
-    const pivot = cellOf(work, best, column);
+    const pivot = work[best * size + column] as number;
     if (Math.abs(pivot) <= scale * SINGULAR) return null;
-    const chosen = work[best] as number[];
-    work[best] = work[column] as number[];
-    work[column] = chosen.map((one) => one / pivot);
+    for (const one of [work, inverse]) {
+      for (let b = 0; b < size; b++) {
+        const chosen = one[best * size + b] as number;
+        one[best * size + b] = one[column * size + b] as number;
+        one[column * size + b] = chosen / pivot;
+      }
+    }
     for (let a = 0; a < size; a++) {
       if (a === column) continue;
-      const factor = cellOf(work, a, column);
-      const line = work[a] as number[];
-      for (let b = 0; b < line.length; b++) line[b] = (line[b] as number) - factor * cellOf(work, column, b);
+      const factor = work[a * size + column] as number;
+      for (const one of [work, inverse]) {
+        for (let b = 0; b < size; b++) {
+          one[a * size + b] = (one[a * size + b] as number) - factor * (one[column * size + b] as number);
+        }
+      }
     }
   }
-  return work.map((line) => line.slice(size));
+  return inverse;
 }
 
 /** A pivot this small beside the largest number is what rounding left of a zero. */
 const SINGULAR = 1e-12;
-
-function cellOf(matrix: readonly (readonly number[])[], a: number, b: number): number {
-  return (matrix[a] as readonly number[])[b] as number;
-}

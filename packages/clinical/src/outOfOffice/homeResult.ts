@@ -147,7 +147,7 @@ function selected(readings: readonly SeriesReading[], known: HomeCircumstances, 
   // Wrist and arm are never in one mean: where the wrist is averaged, it is only where nothing else is.
   const arm = measured.filter(({ site }) => site !== 'wrist');
   const ofOneSite = arm.length === 0 ? measured : arm;
-  for (const reading of measured) if (!ofOneSite.includes(reading)) drop(reading, 'wrist');
+  if (arm.length > 0) for (const reading of measured) if (reading.site === 'wrist') drop(reading, 'wrist');
   const days = [...new Set(ofOneSite.map((one) => homeDayOf(one, rules)))].sort((a, b) => a - b);
   // Calendar days from the first with a reading: a day without one in between counts all the same.
   const firstKept = (days[0] ?? 0) + rules.droppedDays;
@@ -194,7 +194,9 @@ function meansByDay(kept: readonly SeriesReading[], rules: HomeRules): HomeResul
   const days = new Map<number, SeriesReading[]>();
   for (const reading of kept) {
     const day = homeDayOf(reading, rules);
-    days.set(day, [...(days.get(day) ?? []), reading]);
+    const ofDay = days.get(day);
+    if (ofDay === undefined) days.set(day, [reading]);
+    else ofDay.push(reading);
   }
   return [...days.entries()]
     .sort(([a], [b]) => a - b)

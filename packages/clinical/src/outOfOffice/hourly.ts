@@ -1,5 +1,6 @@
 import { mean } from '../statistics/mean.js';
 import { sampleSd } from '../statistics/sampleSd.js';
+import { DAY_HOURS } from './clock.js';
 import { OUT_OF_OFFICE_FIGURES as F } from './figures.js';
 import type { Measure, SeriesReading } from './seriesReading.js';
 
@@ -16,16 +17,20 @@ export type Hour = {
  * Source: out-of-office handbook 13.
  */
 export function hourlyMeans(inOrder: readonly SeriesReading[], measure: Measure): Hour[] {
-  const hours = new Map<number, number[]>();
+  const byHour: (number[] | undefined)[] = new Array(DAY_HOURS);
+  const found: { readonly hour: number; readonly values: number[] }[] = [];
   for (const reading of inOrder) {
     const value = reading[measure];
     if (value === null) continue;
     const hour = Math.floor(reading.minuteOfDay / 60);
-    const found = hours.get(hour);
-    if (found === undefined) hours.set(hour, [value]);
-    else found.push(value);
+    const values = byHour[hour];
+    if (values === undefined) {
+      const first = [value];
+      byHour[hour] = first;
+      found.push({ hour, values: first });
+    } else values.push(value);
   }
-  return [...hours].map(([hour, values]) => ({
+  return found.map(({ hour, values }) => ({
     hour,
     n: values.length,
     mean: mean(values) as number,

@@ -42,7 +42,7 @@ export function morningSurge(readings: readonly SeriesReading[], bedMs: number, 
 /** The mean of the lowest value and its neighbours; of the first where several are lowest. */
 function troughOf(asleep: readonly number[]): { mmHg: number | null; atEdge: boolean } {
   if (asleep.length === 0) return { mmHg: null, atEdge: false };
-  const at = asleep.indexOf(Math.min(...asleep));
+  const at = asleep.indexOf(asleep.reduce((a, b) => Math.min(a, b)));
   const around = asleep.slice(Math.max(0, at - 1), at + 2);
   return { mmHg: mean(around), atEdge: at === 0 || at === asleep.length - 1 };
 }

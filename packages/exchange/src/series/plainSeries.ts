@@ -1,4 +1,4 @@
-import { OUT_OF_OFFICE_FIGURES as F, type SeriesReading } from '@evenfall/clinical';
+import { INTAKE_LIMITS, type SeriesReading } from '@evenfall/clinical';
 import type { SeriesChoices } from './readSeries.js';
 import { findColumns } from './seriesColumns.js';
 import { seriesRecords } from './seriesRecords.js';
@@ -15,6 +15,8 @@ export type PlainSeries = {
 
 /** The words of the heading say what the columns are; that many characters show that the first rows do not say otherwise. Source: decision. */
 const LOOKED_AT = 1_000;
+
+const { systolic: SYSTOLIC, diastolic: DIASTOLIC, pulse: PULSE } = INTAKE_LIMITS;
 
 const DAY_MS = 86_400_000;
 const MINUTE_MS = 60_000;
@@ -131,13 +133,13 @@ class RowReader {
     }
     if (at === from) return at;
     if (role === 1) {
-      if (value < F.intakeLeastSystolic.value || value > F.intakeMostMmHg.value) return -1;
+      if (value < SYSTOLIC.minimum || value > SYSTOLIC.maximum) return -1;
       this.systolic = value;
     } else if (role === 2) {
-      if (value < F.intakeLeastDiastolic.value || value > F.intakeMostMmHg.value) return -1;
+      if (value < DIASTOLIC.minimum || value > DIASTOLIC.maximum) return -1;
       this.diastolic = value;
     } else {
-      if (value < F.intakeLeastPulse.value || value > F.intakeMostPulse.value) return -1;
+      if (value < PULSE.minimum || value > PULSE.maximum) return -1;
       this.pulse = value;
     }
     return at;

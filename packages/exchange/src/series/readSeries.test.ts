@@ -426,6 +426,41 @@ describe('properties', () => {
     }
   });
 
+  test.each([
+    '(',
+    ' ',
+    '"',
+    '"x',
+    '1',
+    '12 ',
+    '1/',
+    ',',
+    ';;',
+    '\t',
+    'a',
+    '1 2/',
+    ':',
+    '.',
+    'Mar ',
+    '2025-03-01 ',
+    '-',
+  ])('a hundred thousand times %j are read at once', (sign) => {
+    const long = sign.repeat(100_000);
+    const began = performance.now();
+    for (const text of [
+      long,
+      `${HEAD}${ROW}\n${long}`,
+      `${HEAD}${long},142,88,74`,
+      `2025-03-03 07:30 142/88\n${long}`,
+      `a,${long},b\n1,2,3`,
+    ]) {
+      // biome-ignore format: one list
+      expect(faultOf(text, read(text, { zone: 'UTC' }))).toBeNull();
+    }
+    // Quadratic time would be minutes.
+    expect(performance.now() - began).toBeLessThan(4_000);
+  });
+
   test('the check itself sees a row that is lost, taken twice, or impossible', () => {
     const text = `${HEAD}${ROW}\n2025-03-03T08:30+00:00,x,88,74\n`;
     const found = whole(text);

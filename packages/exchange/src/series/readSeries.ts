@@ -1,6 +1,6 @@
 import {
   type DayPart,
-  OUT_OF_OFFICE_FIGURES as F,
+  INTAKE_LIMITS,
   type Refusal,
   type RefusalCode,
   refusal,
@@ -266,7 +266,7 @@ function numberQuestions(
   if (unit === null && looksLikeKiloPascal(systolics)) {
     const row = rows.find(({ cells }) => {
       const { systolic } = table.written(cells);
-      return systolic !== null && systolic < F.intakeLeastSystolic.value && !Number.isInteger(systolic);
+      return systolic !== null && systolic < INTAKE_LIMITS.systolic.minimum && !Number.isInteger(systolic);
     });
     const at = table.placeOf('systolic');
     const choices = ['kPa', 'mmHg'];
@@ -513,12 +513,8 @@ class Table {
         } else found.pulse = slashed.pulse;
       }
     }
-    const checked = (
-      role: keyof Numbers,
-      minimum: number,
-      maximum: number,
-      perUnit: number,
-    ): number | null => {
+    const checked = (role: keyof Numbers, perUnit: number): number | null => {
+      const { minimum, maximum } = INTAKE_LIMITS[role];
       const value = found[role];
       if (value === null) return null;
       const at = places[role] >= 0 ? places[role] : (slashed?.at ?? -1);
@@ -535,11 +531,10 @@ class Table {
       return null;
     };
     const per = unit === 'kPa' ? SCORE_FIGURES.mmHgPerKiloPascal.value : 1;
-    const most = F.intakeMostMmHg.value;
     const numbers = {
-      systolic: checked('systolic', F.intakeLeastSystolic.value, most, per),
-      diastolic: checked('diastolic', F.intakeLeastDiastolic.value, most, per),
-      pulse: checked('pulse', F.intakeLeastPulse.value, F.intakeMostPulse.value, 1),
+      systolic: checked('systolic', per),
+      diastolic: checked('diastolic', per),
+      pulse: checked('pulse', 1),
     };
     if (this.kind === 'home') this.checkPair(row, found, numbers, places, problems);
     return numbers;

@@ -1,4 +1,4 @@
-import { OUT_OF_OFFICE_FIGURES as F } from '@evenfall/clinical';
+import { INTAKE_LIMITS } from '@evenfall/clinical';
 import { numberOf, pressureOf } from './pressureText.js';
 import type { SeriesRecord } from './seriesRecords.js';
 import { plainWord, roleOfHeading, type SeriesColumn } from './seriesWords.js';
@@ -216,6 +216,6 @@ export function areSameHeadings(a: readonly string[] | null, b: readonly string[
 
 /** Whether systolic values look like kilopascals: most under what can be a systolic in mmHg, some with decimals. */
 export function looksLikeKiloPascal(systolics: readonly number[]): boolean {
-  const low = systolics.filter((value) => value < F.intakeLeastSystolic.value);
+  const low = systolics.filter((value) => value < INTAKE_LIMITS.systolic.minimum);
   return low.length > systolics.length / 2 && low.some((value) => !Number.isInteger(value));
 }

@@ -117,5 +117,12 @@ function quotedCells(segment: string, delimiter: Delimiter): string[] {
 }
 
 function unquotedCells(segment: string, delimiter: Delimiter): string[] {
-  return cellsOf(segment.replaceAll('\n', ' '), delimiter).map((cell) => cell.replace(/^"+|"+$/g, '').trim());
+  return cellsOf(segment.replaceAll('\n', ' '), delimiter).map(withoutQuotes);
+}
+
+function withoutQuotes(cell: string): string {
+  let [from, to] = [0, cell.length];
+  while (from < to && cell[from] === '"') from++;
+  while (to > from && cell[to - 1] === '"') to--;
+  return cell.slice(from, to).trim();
 }

@@ -57,10 +57,14 @@ const ROLE_OF: ReadonlyMap<string, SeriesColumn> = new Map(
   SERIES_COLUMNS.flatMap((role) => HEADINGS[role].split('|').map((word) => [plainWord(word), role] as const)),
 );
 
+/** No heading that the words know is longer. Characters; source: decision. */
+const LONGEST_HEADING = 100;
+
 const UNITS = /\b(mm ?hg|kpa|bpm|1 min|min|per minute|lpm|ppm|hh mm|h min)\b/g;
 
 /** What a heading says its column is; null where the words do not know it. Units in it are passed over. */
 export function roleOfHeading(heading: string): SeriesColumn | null {
+  if (heading.length > LONGEST_HEADING) return null;
   const whole = plainWord(heading);
   const found = ROLE_OF.get(whole);
   if (found !== undefined) return found;

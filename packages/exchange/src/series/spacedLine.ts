@@ -9,11 +9,15 @@ const SLASHED =
 const APART =
   /^(.*?)[\s,;]+(\d{2,3}(?:[.,]\d+)?)[\s,;]+(\d{2,3}(?:[.,]\d+)?)(?:[\s,;]+(\d{2,3})(?![\d/:.]))?(?:[\s,;]+(\D.*))?$/;
 
+/** Nobody types a longer line of one reading, and to look through one takes long. Characters; source: decision. */
+const LONGEST_LINE = 500;
+
 /**
  * Cuts a line such as `2025-03-01 07:30 142/88 74 after coffee` into time, numbers and a note. The whole line is the
  * first cell where no numbers can be told, so that it is refused and seen.
  */
 export function spacedCells(line: string): string[] {
+  if (line.length > LONGEST_LINE) return [line, '', '', '', ''];
   for (const found of line.matchAll(SLASHED)) {
     const before = trimmed(line.slice(0, found.index));
     if (before !== '' && !isTime(before)) continue;

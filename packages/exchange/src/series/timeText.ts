@@ -28,6 +28,9 @@ export type WrittenTime = {
   readonly isUtc: boolean;
 };
 
+/** No time is longer, and to look through a longer text takes long. Characters; source: decision. */
+const LONGEST = 60;
+
 const SECOND_MS = 1000;
 const MINUTE_MS = 60 * SECOND_MS;
 
@@ -80,6 +83,7 @@ const YEAR_FIRST_NAMED = /^(\d{4})[\s./-]+(\p{L}{3,})\.?[\s./-]+(\d{1,2})$/iu;
 
 /** A date alone. Null where it is none. */
 export function readDate(text: string): WrittenDate | null {
+  if (text.length > LONGEST) return null;
   const numeric = NUMERIC.exec(text);
   if (numeric !== null) return numericDate(numeric);
   if (!/\p{L}/u.test(text)) return null;
@@ -166,6 +170,7 @@ const OFFSET = /\s*(Z|(?:UTC|GMT)?([+-])(\d{2}):?(\d{2})?|UTC|GMT)$/i;
 export function readTime(text: string): WrittenTime | null {
   const iso = isoTime(text);
   if (iso !== null) return iso;
+  if (text.length > LONGEST) return null;
   const zoned = /:\d{2}/.test(text) ? OFFSET.exec(text) : null;
   const offsetMinutes = zoned === null ? null : offsetOf(zoned);
   if (zoned !== null && offsetMinutes === null) return null;

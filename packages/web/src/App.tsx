@@ -23,6 +23,7 @@ const GaugePage = pageOf(laterPages, (pages) => pages.GaugePage);
 const ProtocolPage = pageOf(laterPages, (pages) => pages.ProtocolPage);
 const ToCountersignPage = pageOf(laterPages, (pages) => pages.ToCountersignPage);
 const HandOverPage = pageOf(laterPages, (pages) => pages.HandOverPage);
+const DiaryPage = pageOf(laterPages, (pages) => pages.DiaryPage);
 const CardPage = pageOf(laterPages, (pages) => pages.CardPage);
 const SettingsPage = pageOf(laterPages, (pages) => pages.SettingsPage);
 const TrendPage = pageOf(laterPages, (pages) => pages.TrendPage);
@@ -110,6 +111,9 @@ export function AppRoutes() {
           </Route>
           <Route path="/people/:person/trend">
             {({ person }) => <TrendPage key={person} person={person} />}
+          </Route>
+          <Route path="/people/:person/diary/:diary">
+            {({ person, diary }) => <DiaryPage key={diary} person={person} diary={diary} />}
           </Route>
           {ROUND_ROUTES}
           <Route path="/people/:person/values/:entry/amend">

@@ -5,6 +5,7 @@ export { AmendPage } from './chart/AmendPage.js';
 export { PersonPage } from './chart/PersonPage.js';
 export { ToCountersignPage } from './chart/ToCountersignPage.js';
 export { ClassRoutes } from './class/ClassRoutes.js';
+export { DiaryPage } from './diary/DiaryPage.js';
 export { EquipmentPage } from './equipment/EquipmentPage.js';
 export { GaugePage } from './equipment/GaugePage.js';
 export { FactsPage } from './facts/FactsPage.js';

@@ -1,5 +1,7 @@
 export { beginningText } from './beginningText.js';
 export type { Catalogue, FiguresAt, PlainKey, Rule, SentenceKey, TitleOf } from './catalogue.js';
+export { DIARY_TEXTS, diaryDate, diaryDay } from './diary/diary.js';
+export type { DiaryLimits, DiaryText } from './diary/diaryText.js';
 export { gaugeStandingText } from './gaugeStandingText.js';
 export type { Language } from './languages.js';
 export { isReviewed, LANGUAGE_IDS, LANGUAGES, languageOf, loadWords, localeOf } from './languages.js';

@@ -65,7 +65,7 @@ describe('a dangerous reading', () => {
     valueOfSeries(homeEvidence([keptReading('2026-07-01T08:00:00+01:00', typed)], more), ISH).actNow.map(
       ({ condition }) => condition,
     );
-  const facts = (given: Partial<typeof NO_ROUND_FACTS>) => ({
+  const facts = (given: Partial<Omit<SeriesEvidence['facts'], 'arms'>>) => ({
     facts: { ...NO_ROUND_FACTS, arms: [], ...given },
   });
 

@@ -70,6 +70,7 @@ describe('the list of people', () => {
     actNow: 0,
     recheck: null,
     toCountersign: 0,
+    diary: null,
   };
 
   test('is by name, whatever the case, and those without one come last', async () => {

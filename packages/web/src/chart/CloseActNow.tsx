@@ -13,7 +13,7 @@ import { refusedBecause } from '../server/server.js';
 import { useMeasuring } from '../signIn/useAccess.js';
 
 type CloseProps = {
-  readonly round: ChartRound;
+  readonly round: Pick<ChartRound, 'id'>;
   readonly person: string;
   readonly open: readonly OpenActNow[];
 };

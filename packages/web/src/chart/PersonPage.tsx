@@ -2,6 +2,7 @@ import { projectChart, projectDuties } from '@evenfall/record';
 import { useEffect, useMemo } from 'react';
 import { Link, useLocation } from 'wouter';
 import { useApp, useKept } from '../app/context.js';
+import { AwaySection } from '../diary/AwaySection.js';
 import { FactsOfDay } from '../facts/FactsOfDay.js';
 import { FromElsewhere } from '../handover/FromElsewhere.js';
 import { Asking } from '../parts/Asking.js';
@@ -94,6 +95,7 @@ export function PersonPage({ person }: { readonly person: string }) {
                 />
               ))}
             </section>
+            <AwaySection person={person} entries={entries} isClosed={identity === null} />
             {isPrinting ? (
               <PrintedChart
                 person={person}

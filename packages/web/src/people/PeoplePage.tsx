@@ -4,6 +4,7 @@ import { useEffect, useState } from 'react';
 import { Link } from 'wouter';
 import { useApp, useKept } from '../app/context.js';
 import { shortStampText } from '../app/times.js';
+import { DiariesDue } from '../diary/DiariesDue.js';
 import { Asking } from '../parts/Asking.js';
 import { Field } from '../parts/Field.js';
 import { secondIdentifiers } from '../parts/Identity.js';
@@ -54,6 +55,7 @@ export function PeoplePage() {
         {(rows) => (
           <section className="people" aria-label={words.sentence('people.title')}>
             <DueList rows={rows} />
+            <DiariesDue rows={rows} />
             {rows.length >= FIND_FROM ? (
               <Field label={words.sentence('people.find')}>
                 {(control) => (

@@ -10,7 +10,15 @@ function person(id: string, from: string | null, by: string | null = null, actNo
     from === null
       ? null
       : { code: 'recheck-severe', fromAt: time(from), byAt: by === null ? null : time(by) };
-  const latest = { pulse: null, breaths: null, pressure: null, actNow, toCountersign: 0, diary: null, recheck };
+  const latest = {
+    pulse: null,
+    breaths: null,
+    pressure: null,
+    actNow,
+    toCountersign: 0,
+    diary: null,
+    recheck,
+  };
   return { id, identity: null, classIdentity: null, latest };
 }
 

@@ -6,7 +6,15 @@ const at = (minute: number) => `2026-03-02T09:${String(minute).padStart(2, '0')}
 
 /** A person of the list, named after where they belong. */
 function person(id: string, actNow: number, recheck: PersonRow['latest']['recheck'] = null): PersonRow {
-  const latest = { pulse: null, breaths: null, pressure: null, actNow, recheck, toCountersign: 0, diary: null };
+  const latest = {
+    pulse: null,
+    breaths: null,
+    pressure: null,
+    actNow,
+    recheck,
+    toCountersign: 0,
+    diary: null,
+  };
   return { id, identity: null, classIdentity: null, latest };
 }
 

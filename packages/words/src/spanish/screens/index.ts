@@ -10,6 +10,7 @@ import { chart } from './chart.js';
 import { classBook } from './class.js';
 import { count } from './count.js';
 import { cover } from './cover.js';
+import { diary } from './diary.js';
 import { equipment } from './equipment.js';
 import { facts } from './facts.js';
 import { handover } from './handover.js';
@@ -54,6 +55,7 @@ export const screens: Reworded<typeof english> = {
   handover,
   bring,
   chart,
+  diary,
   trend,
   quick,
   amend,

@@ -1,0 +1,119 @@
+import {
+  type ChartedSeries,
+  chartSeries,
+  diariesOut,
+  NOTHING_CHOSEN,
+  type StoredEntry,
+} from '@evenfall/record';
+import type { Words } from '@evenfall/words';
+import { useMemo, useState } from 'react';
+import { Link } from 'wouter';
+import { useApp, useKept } from '../app/context.js';
+import { dayText } from '../app/times.js';
+import { CloseActNow } from '../chart/CloseActNow.js';
+import { useRulesOf } from '../chart/useRulesOf.js';
+import { useMay } from '../signIn/useAccess.js';
+import { DiaryOut } from './DiaryOut.js';
+import { HandOutDiary } from './HandOutDiary.js';
+import '../styles/diary.css';
+
+type AwayProps = {
+  readonly person: string;
+  readonly entries: readonly StoredEntry[];
+  /** Whether nothing new may be taken: of somebody whose identity was erased. */
+  readonly isClosed: boolean;
+};
+
+/** What was measured away from the clinic: series, what they come to and what is open, and the diaries that are out. */
+export function AwaySection({ person, entries, isClosed }: AwayProps) {
+  const { words } = useApp();
+  const rulesOf = useRulesOf();
+  const inForce = useKept(({ known }) => known.inForce.value) ?? NOTHING_CHOSEN;
+  const mayEnter = useMay('clinician', 'supervisor');
+  const [isHanding, setHanding] = useState(false);
+  const series = chartSeries(entries, rulesOf, inForce);
+  const out = useMemo(() => diariesOut(entries), [entries]);
+  return (
+    <section className="away" aria-labelledby="away">
+      <h2 id="away">{words.sentence('diary.section')}</h2>
+      {series.length === 0 ? <p className="soft">{words.sentence('diary.none')}</p> : null}
+      <ul className="away-list">
+        {series.map((one) => (
+          <SeriesLine key={one.id} series={one} person={person} />
+        ))}
+      </ul>
+      {out.length === 0 ? null : (
+        <div className="not-printed away-out">
+          <h3>{words.sentence('diary.outTitle')}</h3>
+          <ul className="away-list">
+            {out.map((diary) => (
+              <DiaryOut key={diary.entry} diary={diary} person={person} />
+            ))}
+          </ul>
+        </div>
+      )}
+      {isClosed ? null : isHanding ? (
+        <HandOutDiary person={person} onClose={() => setHanding(false)} />
+      ) : (
+        <div className="buttons">
+          {mayEnter ? (
+            <Link href={`/people/${person}/away/new`} className="button">
+              {words.sentence('diary.enter')}
+            </Link>
+          ) : null}
+          <button type="button" className="button button-quiet" onClick={() => setHanding(true)}>
+            {words.sentence('diary.handOut')}
+          </button>
+        </div>
+      )}
+    </section>
+  );
+}
+
+function SeriesLine({ series, person }: { readonly series: ChartedSeries; readonly person: string }) {
+  const { words } = useApp();
+  const { content, value, open } = series;
+  const [from, until] = [dayText(series.from, words), dayText(series.until, words)];
+  const days = from === until ? from : words.sentence('diary.days', { from, until });
+  return (
+    <li className="away-line">
+      <p>
+        <Link href={`/people/${person}/away/${series.id}`}>
+          {words.sentence(content.of === 'home' ? 'diary.home' : 'diary.ambulatory')}, {days}
+        </Link>
+      </p>
+      {series.isInError ? (
+        <p>{words.sentence('diary.inError')}</p>
+      ) : (
+        <>
+          <p>{[...saidOf(series, words)].join(', ')}</p>
+          <p className="small soft">{[...besideOf(series, words)].join(', ')}</p>
+          {open.length === 0 ? null : (
+            <CloseActNow round={{ id: series.round }} person={person} open={open} />
+          )}
+        </>
+      )}
+    </li>
+  );
+
+  /** What it comes to: the mean as shown beside the limits, its name, and whether that is enough. */
+  function* saidOf({ content: { of } }: ChartedSeries, { sentence, title }: Words): Iterable<string> {
+    const { systolic, diastolic } = value.shown;
+    yield systolic === null || diastolic === null
+      ? sentence('diary.noMean')
+      : sentence('diary.mean', { systolic, diastolic });
+    if (value.days !== null) yield sentence('diary.onDays', { days: value.days });
+    if (value.category !== null) yield title(of === 'home' ? 'homeCategory' : 'ambulatoryPattern', value.category);
+    if (!value.valid) yield sentence('diary.tooFew');
+  }
+
+  /** How it was made: readings used and left out, rows that could not be read, by which rules. */
+  function* besideOf({ decided }: ChartedSeries, { sentence, title }: Words): Iterable<string> {
+    yield sentence('diary.used', { used: value.used });
+    if (value.dropped.length > 0) yield sentence('diary.leftOut', { readings: value.dropped.length });
+    if (content.refused.length > 0) yield sentence('diary.refused', { rows: content.refused.length });
+    if (decided.length > 0) yield sentence('diary.byHand');
+    const { preset } = content.computedBy;
+    if (preset !== null) yield sentence('diary.byRules', { text: title(content.of, preset) });
+  }
+}

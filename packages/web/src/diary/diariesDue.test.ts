@@ -1,0 +1,26 @@
+import type { PersonRow } from '@evenfall/api';
+import { expect, test } from 'vitest';
+import { diariesDue } from './diariesDue.js';
+
+function row(id: string, dueOn: string | null): PersonRow {
+  const diary = dueOn === null ? null : { entry: `diary of ${id}`, dueOn };
+  const latest = {
+    pulse: null,
+    breaths: null,
+    pressure: null,
+    actNow: 0,
+    recheck: null,
+    toCountersign: 0,
+    diary,
+  };
+  return { id, identity: null, classIdentity: null, latest };
+}
+
+test('a diary is due on its day and after it, and who has had it longest comes first', () => {
+  const rows = [row('b', '2026-07-08'), row('a', '2026-07-02'), row('c', null), row('d', '2026-07-09')];
+  const due = (today: string) => diariesDue(rows, today).map(({ id }) => id);
+  expect(due('2026-07-01')).toEqual([]);
+  expect(due('2026-07-02')).toEqual(['a']);
+  expect(due('2026-07-08')).toEqual(['a', 'b']);
+  expect(due('2026-07-09')).toEqual(['a', 'b', 'd']);
+});

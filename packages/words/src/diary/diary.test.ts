@@ -1,0 +1,41 @@
+import { expect, test } from 'vitest';
+import { DIARY_TEXTS, diaryDate, diaryDay } from './diary.js';
+
+const LIMITS = {
+  systolic: 180,
+  diastolic: 120,
+  pregnantSystolic: 160,
+  pregnantDiastolic: 110,
+  weeksAfterBirth: 6,
+};
+
+// Bedside handbook 3.1 (30 minutes without, 5 at rest) and 3.16 (180/120; in pregnancy 160/110).
+test.each(Object.entries(DIARY_TEXTS))('the diary in %s says each number that it is given', (_id, text) => {
+  expect(text.before(30)).toContain('30');
+  expect(text.rest(5)).toContain('5');
+  expect(text.again(5)).toContain('5');
+  expect(text.plan(9, 3)).toMatch(/9.*3/s);
+  expect(text.severe(LIMITS)).toMatch(/180.*120/s);
+  expect(text.pregnant(LIMITS)).toMatch(/6.*160.*110/s);
+  expect(text.reading(2)).toContain('2');
+  expect(text.whose('Ines (invented)')).toContain('Ines (invented)');
+  expect(text.bringBack('8 July')).toContain('8 July');
+});
+
+test('every language but English says that nobody has reviewed it, and Arabic runs from right to left', () => {
+  const { en, es, ar } = DIARY_TEXTS;
+  expect([en.isReviewed, es.isReviewed, ar.isReviewed]).toEqual([true, false, false]);
+  expect([en.direction, es.direction, ar.direction]).toEqual(['ltr', 'ltr', 'rtl']);
+  const arabic = Object.entries(ar).filter(([key]) => !['locale', 'direction', 'isReviewed'].includes(key));
+  for (const [key, text] of arabic)
+    if (typeof text === 'string') expect(text, key).toMatch(/^[^A-Za-z]*\p{Script=Arabic}[^A-Za-z]*$/u);
+});
+
+// 8 July 2026 is a Wednesday (the calendar); digits stay those that a device shows.
+test('days are written as the language writes them, in the digits of the device', () => {
+  const { en, es, ar } = DIARY_TEXTS;
+  expect(diaryDate('2026-07-08', en)).toBe('Wednesday 8 July');
+  expect(diaryDate('2026-07-08', es)).toBe('miércoles, 8 de julio');
+  expect(diaryDate('2026-07-08', ar)).toMatch(/^الأربعاء.*8/);
+  expect(diaryDay('2026-07-08', en)).toMatch(/^Wed,? 8 Jul$/);
+});

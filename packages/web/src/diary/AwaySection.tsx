@@ -103,7 +103,8 @@ function SeriesLine({ series, person }: { readonly series: ChartedSeries; readon
       ? sentence('diary.noMean')
       : sentence('diary.mean', { systolic, diastolic });
     if (value.days !== null) yield sentence('diary.onDays', { days: value.days });
-    if (value.category !== null) yield title(of === 'home' ? 'homeCategory' : 'ambulatoryPattern', value.category);
+    if (value.category !== null)
+      yield title(of === 'home' ? 'homeCategory' : 'ambulatoryPattern', value.category);
     if (!value.valid) yield sentence('diary.tooFew');
   }
 

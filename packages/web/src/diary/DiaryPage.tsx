@@ -1,4 +1,4 @@
-import { ACT_NOW_LIMITS, PREPARATION_TIMES } from '@evenfall/clinical';
+import { PREPARATION_TIMES } from '@evenfall/clinical';
 import { type ChartedDiary, chartDiaries, type InForce, NOTHING_CHOSEN } from '@evenfall/record';
 import { DIARY_TEXTS, type DiaryLimits, type DiaryText, diaryDate, diaryDay } from '@evenfall/words';
 import { Fragment } from 'react';
@@ -152,16 +152,13 @@ function ReadingsTable({ diary, text }: { readonly diary: ChartedDiary; readonly
   );
 }
 
-/** Limits as a person compares them with a device that shows whole numbers: over 180 is 181 or more. */
+/** The limits of the place. Whoever is alone at home acts at the number itself, whichever side of it the protocol says. */
 function limitsOf({ roundRules: { actNow } }: InForce): DiaryLimits {
-  const from = ({ comparison, limit }: { readonly comparison: string; readonly limit: number }) =>
-    comparison === '>' ? Math.floor(limit) + 1 : Math.ceil(limit);
-  const { pregnancySystolic, pregnancyDiastolic } = ACT_NOW_LIMITS;
   return {
-    systolic: from(actNow.severeSystolic),
-    diastolic: from(actNow.severeDiastolic),
-    pregnantSystolic: from({ comparison: pregnancySystolic.comparison, limit: actNow.pregnancySystolic }),
-    pregnantDiastolic: from({ comparison: pregnancyDiastolic.comparison, limit: actNow.pregnancyDiastolic }),
+    systolic: Math.floor(actNow.severeSystolic.limit),
+    diastolic: Math.floor(actNow.severeDiastolic.limit),
+    pregnantSystolic: Math.floor(actNow.pregnancySystolic),
+    pregnantDiastolic: Math.floor(actNow.pregnancyDiastolic),
     weeksAfterBirth: actNow.weeksAfterBirth,
   };
 }

@@ -26,6 +26,8 @@ const HandOverPage = pageOf(laterPages, (pages) => pages.HandOverPage);
 const DiaryPage = pageOf(laterPages, (pages) => pages.DiaryPage);
 const CardPage = pageOf(laterPages, (pages) => pages.CardPage);
 const SettingsPage = pageOf(laterPages, (pages) => pages.SettingsPage);
+const AwayNewPage = pageOf(laterPages, (pages) => pages.AwayNewPage);
+const SeriesPage = pageOf(laterPages, (pages) => pages.SeriesPage);
 const TrendPage = pageOf(laterPages, (pages) => pages.TrendPage);
 const VersionPage = pageOf(laterPages, (pages) => pages.VersionPage);
 const ClassRoutes = pageOf(laterPages, (pages) => pages.ClassRoutes);
@@ -114,6 +116,12 @@ export function AppRoutes() {
           </Route>
           <Route path="/people/:person/diary/:diary">
             {({ person, diary }) => <DiaryPage key={diary} person={person} diary={diary} />}
+          </Route>
+          <Route path="/people/:person/away/new">
+            {({ person }) => <AwayNewPage key={person} person={person} />}
+          </Route>
+          <Route path="/people/:person/away/:series">
+            {({ person, series }) => <SeriesPage key={series} person={person} series={series} />}
           </Route>
           {ROUND_ROUTES}
           <Route path="/people/:person/values/:entry/amend">

@@ -46,6 +46,8 @@ export type Kept = {
   readonly learners?: readonly string[];
   /** Templates of plain text that were changed on this device; one that is not there is as it was brought. */
   readonly templates?: { readonly [Which in TemplateId]?: string };
+  /** What each column of a table of readings is, by its headings: roles with commas, blank for one that is not read. */
+  readonly seriesColumns?: readonly { readonly headings: readonly string[]; readonly columns: string }[];
   /** The browser was asked to keep the store for good; it is asked once. */
   readonly askedToKeep?: boolean;
   /** The gauge of the place that was last read on this device; absent or null for none. */

@@ -1,6 +1,7 @@
 import { amend } from './amend.js';
 import { answers } from './answers.js';
 import { app } from './app.js';
+import { away } from './away.js';
 import { begun } from './begun.js';
 import { bring } from './bring.js';
 import { card } from './card.js';
@@ -57,6 +58,7 @@ export const screens = {
   chart,
   diary,
   trend,
+  away,
   handover,
   bring,
   quick,

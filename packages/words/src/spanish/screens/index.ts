@@ -3,6 +3,7 @@ import type { Reworded } from '../../reworded.js';
 import { amend } from './amend.js';
 import { answers } from './answers.js';
 import { app } from './app.js';
+import { away } from './away.js';
 import { begun } from './begun.js';
 import { bring } from './bring.js';
 import { card } from './card.js';
@@ -57,6 +58,7 @@ export const screens: Reworded<typeof english> = {
   chart,
   diary,
   trend,
+  away,
   quick,
   amend,
   roles,

@@ -1,0 +1,103 @@
+import type { AssumptionCode, assumptionsOf, Flag, UsualKnown, UsualResult } from '@evenfall/clinical';
+import { usualOf } from '@evenfall/clinical';
+import type { SentenceKey, Words } from '@evenfall/words';
+import { useApp } from '../app/context.js';
+
+type Threshold = { readonly systolic: number; readonly diastolic: number };
+type ChancesProps = {
+  readonly known: UsualKnown;
+  /** The limit of high first. */
+  readonly thresholds: readonly Threshold[];
+  readonly assumptions: typeof assumptionsOf;
+};
+
+const COMPONENTS = ['systolic', 'diastolic'] as const;
+
+/**
+ * How sure the answer is: the chance that the usual level is at or above a limit, under assumptions that are all said, with and
+ * without what is thought beforehand; and whether more days would settle it.
+ */
+export function Chances({ known, thresholds, assumptions }: ChancesProps) {
+  const { words } = useApp();
+  const [high] = thresholds;
+  if (high === undefined) return null;
+  const systolic = usualOf('systolic', known, high.systolic);
+  const hasPrior = systolic?.prior != null;
+  return (
+    <section className="away-chances" aria-label={words.sentence('away.howSure')}>
+      <h2>{words.sentence('away.howSure')}</h2>
+      <p>{words.sentence('away.chanceLead')}</p>
+      <div className="trend-scroll">
+        <table className="away-table">
+          <thead>
+            <tr>
+              <th scope="col">{words.sentence('away.atOrAbove')}</th>
+              {hasPrior ? <th scope="col">{words.sentence('series.agePrior')}</th> : null}
+              <th scope="col">{words.sentence('series.flatPrior')}</th>
+            </tr>
+          </thead>
+          <tbody>
+            {thresholds.flatMap((threshold) =>
+              COMPONENTS.map((component) => {
+                const found = usualOf(component, known, threshold[component]);
+                return found === null ? null : (
+                  <tr key={`${component} ${threshold[component]}`}>
+                    <th scope="row">
+                      {words.sentence('away.componentAt', {
+                        component: words.sentence(`away.${component}`),
+                        mmHg: threshold[component],
+                      })}
+                    </th>
+                    {hasPrior ? <td>{chanceText(found.probability, words)}</td> : null}
+                    <td>{chanceText(found.probabilityFlatPrior, words)}</td>
+                  </tr>
+                );
+              }),
+            )}
+          </tbody>
+        </table>
+      </div>
+      <ul className="flags">
+        {COMPONENTS.map((component) => {
+          const found = usualOf(component, known, high[component]);
+          return found === null ? null : (
+            <li key={component}>
+              {words.sentence('away.usualIs', {
+                component: words.sentence(`away.${component}`),
+                mean: found.mean,
+                low: found.interval[0],
+                high: found.interval[1],
+              })}{' '}
+              {settledText(found, words)}
+            </li>
+          );
+        })}
+      </ul>
+      <details className="more">
+        <summary>{words.sentence('away.assumptions')}</summary>
+        <ul className="flags">
+          {assumptions(known, systolic).map((one) => (
+            <li key={one.code}>{assumptionText(one, words)}</li>
+          ))}
+        </ul>
+      </details>
+    </section>
+  );
+}
+
+function chanceText(share: number | null, words: Words): string {
+  return share === null ? '–' : words.sentence('away.chance', { share });
+}
+
+/** Whether it stands clear already, how many more days would make it so, or that none would. */
+export function settledText({ isSettled, settledAfterDays }: UsualResult, words: Words): string {
+  if (isSettled) return words.sentence('away.settled');
+  return settledAfterDays === null
+    ? words.sentence('away.notSettled')
+    : words.sentence('away.settledAfter', { days: settledAfterDays });
+}
+
+function assumptionText({ code, figures }: Flag<AssumptionCode>, words: Words): string {
+  const key: SentenceKey = `series.${code}`;
+  return words.sentence(key as 'series.office-visits', figures as { cvPercent: number; visits: number });
+}

@@ -1,0 +1,217 @@
+import {
+  assumptionsOf,
+  dayPartOf,
+  type HomeResult,
+  homeDayOf,
+  homeMeanKnown,
+  homeThresholds,
+  officeBeside,
+  type SeriesReading,
+  type UsualKnown,
+} from '@evenfall/clinical';
+import type { InForce, SeriesContent } from '@evenfall/record';
+import { useApp } from '../app/context.js';
+import { dayText } from '../app/times.js';
+import { Chances } from './Chances.js';
+import { dateOfDay } from './dateOfDay.js';
+import type { Office } from './newestOffice.js';
+import { OfficeAndAway } from './OfficeAndAway.js';
+import { meanText, pressureText, signedText } from './readingText.js';
+import { ShortResult } from './ShortResult.js';
+
+type HomeProps = {
+  readonly content: SeriesContent;
+  readonly readings: readonly SeriesReading[];
+  readonly result: HomeResult;
+  readonly rules: InForce;
+  readonly office: Office | null;
+};
+
+const MEASURES = ['systolic', 'diastolic', 'pulse'] as const;
+
+/** Readings at home: the mean with its category, then how sure it is, then the numbers behind it. */
+export function HomeSeries({ content, readings, result, rules, office }: HomeProps) {
+  const { words } = useApp();
+  const { homeRules } = rules;
+  const none = { systolic: null, diastolic: null };
+  const { ageMonths, sex, isPregnant } = content.facts;
+  const ageYears = ageMonths === null ? null : Math.floor(ageMonths / 12);
+  const known: UsualKnown = {
+    ageYears,
+    sex,
+    office: none,
+    home: homeMeanKnown(readings, result, homeRules),
+    ambulatory: none,
+  };
+  // What the rule set gives no category for has no chance beside it either.
+  const isBarred = result.why.some(({ code }) => code === 'child' || code === 'pregnancy');
+  const thresholds = isBarred || result.used === 0 ? [] : homeThresholds(homeRules);
+  const beside =
+    office === null
+      ? null
+      : officeBeside(
+          office,
+          result.mean,
+          [{ ...result.mean, highSystolic: homeRules.highSystolic, highDiastolic: homeRules.highDiastolic }],
+          {
+            rules: content.computedBy.preset ?? '',
+            isTreated: content.treated,
+            isJudged: result.valid && !isBarred && isPregnant !== true,
+          },
+        );
+  return (
+    <>
+      <section className="away-comes-to" aria-label={words.sentence('away.comesTo')}>
+        <ShortResult content={content} rules={rules} />
+        <PartsTable result={result} rules={rules} />
+      </section>
+      {thresholds.length === 0 ? null : (
+        <Chances known={known} thresholds={thresholds} assumptions={assumptionsOf} />
+      )}
+      {office === null || beside === null ? null : <OfficeAndAway office={office} beside={beside} />}
+      <section aria-label={words.sentence('away.dayByDay')}>
+        <h2>{words.sentence('away.dayByDay')}</h2>
+        <DayTable readings={readings} result={result} rules={rules} />
+        <Extremes readings={readings} />
+      </section>
+    </>
+  );
+}
+
+/** The means of morning and evening and what lies between them. */
+function PartsTable({ result, rules }: Pick<HomeProps, 'result' | 'rules'>) {
+  const { words } = useApp();
+  const limits = {
+    systolic: rules.homeRules.highSystolic,
+    diastolic: rules.homeRules.highDiastolic,
+    pulse: null,
+  };
+  return (
+    <div className="trend-scroll">
+      <table className="away-table">
+        <thead>
+          <tr>
+            <td />
+            {MEASURES.map((one) => (
+              <th key={one} scope="col">
+                {words.sentence(`away.${one}`)}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {(['mean', 'morning', 'evening'] as const).map((part) => (
+            <tr key={part}>
+              <th scope="row">{words.sentence(`series.${part}`)}</th>
+              {MEASURES.map((one) => (
+                <td key={one}>{meanText(result[part][one], limits[one], words)}</td>
+              ))}
+            </tr>
+          ))}
+          <tr>
+            <th scope="row">{words.sentence('away.morningMinusEvening')}</th>
+            {MEASURES.map((one) => (
+              <td key={one}>{signedText(result.morningMinusEvening[one], words)}</td>
+            ))}
+          </tr>
+          <tr>
+            <th scope="row">{words.sentence('away.sd')}</th>
+            {MEASURES.map((one) => (
+              <td key={one}>{numberText(result.sd[one], words)}</td>
+            ))}
+          </tr>
+        </tbody>
+      </table>
+    </div>
+  );
+}
+
+function numberText(value: number | null, { say }: ReturnType<typeof useApp>['words']): string {
+  return value === null ? '–' : say.number(value, 1);
+}
+
+/** Every day with a reading: those that are left out too, greyed and never gone. */
+function DayTable({ readings, result, rules }: Pick<HomeProps, 'readings' | 'result' | 'rules'>) {
+  const { words } = useApp();
+  const { homeRules } = rules;
+  const dropped = new Set(result.dropped.map(({ index }) => index));
+  const days = [...new Set(readings.map((one) => homeDayOf(one, homeRules)))].sort((a, b) => a - b);
+  const of = (ofDay: readonly SeriesReading[], part: 'morning' | 'evening' | 'other') =>
+    ofDay
+      .filter((one) => dayPartOf(one, homeRules) === part)
+      .map((one) => ({ one, text: pressureText(one, words) }));
+  const hasOther = readings.some((one) => dayPartOf(one, homeRules) === 'other');
+  const parts = ['morning', 'evening', ...(hasOther ? (['other'] as const) : [])] as const;
+  return (
+    <div className="trend-scroll">
+      <table className="away-table away-days">
+        <thead>
+          <tr>
+            <th scope="col">{words.sentence('away.dayColumn')}</th>
+            {parts.map((part) => (
+              <th key={part} scope="col">
+                {words.sentence(part === 'other' ? 'away.other' : `series.${part}`)}
+              </th>
+            ))}
+            <th scope="col">{words.sentence('away.dayMean')}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {days.map((day) => {
+            const ofDay = readings.filter((one) => homeDayOf(one, homeRules) === day);
+            const mean = result.dayMeans.find((one) => one.day === day);
+            return (
+              <tr key={day} className={mean === undefined ? 'away-grey' : undefined}>
+                <th scope="row">{dayText(dateOfDay(day), words)}</th>
+                {parts.map((part) => (
+                  <td key={part}>
+                    {of(ofDay, part).map(({ one, text }) => (
+                      <span key={one.index} className="away-pressure">
+                        {dropped.has(one.index) ? <s>{text}</s> : text}
+                      </span>
+                    ))}
+                  </td>
+                ))}
+                <td>
+                  {mean === undefined
+                    ? words.sentence('away.dayLeftOut')
+                    : `${numberText(mean.systolic, words)}/${numberText(mean.diastolic, words)}`}
+                </td>
+              </tr>
+            );
+          })}
+        </tbody>
+      </table>
+      <DayToDay result={result} />
+    </div>
+  );
+}
+
+function DayToDay({ result }: Pick<HomeProps, 'result'>) {
+  const { words } = useApp();
+  const { sd, days } = result.dayToDay;
+  if (sd.systolic === null || sd.diastolic === null) return null;
+  return (
+    <p className="small soft">
+      {words.sentence('away.dayToDay', { days, systolic: sd.systolic, diastolic: sd.diastolic })}
+    </p>
+  );
+}
+
+/** The highest and the lowest reading: shown, and not what the category is by. */
+function Extremes({ readings }: Pick<HomeProps, 'readings'>) {
+  const { words } = useApp();
+  const known = readings.filter(({ systolic }) => systolic !== null);
+  const byHeight = known.toSorted((a, b) => (a.systolic ?? 0) - (b.systolic ?? 0));
+  const [lowest] = byHeight;
+  const highest = byHeight.at(-1);
+  if (lowest === undefined || highest === undefined) return null;
+  return (
+    <p>
+      {words.sentence('away.extremes', {
+        highest: pressureText(highest, words),
+        lowest: pressureText(lowest, words),
+      })}
+    </p>
+  );
+}

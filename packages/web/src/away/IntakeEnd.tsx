@@ -1,0 +1,219 @@
+import type { PersonRecord } from '@evenfall/api';
+import { EMERGENCY_FEATURES, type EmergencyFeature } from '@evenfall/clinical';
+import type { ReadSeries } from '@evenfall/exchange';
+import {
+  chartSeries,
+  type InForce,
+  MOST_SERIES_READINGS,
+  newReadings,
+  roundFactsOf,
+  type SeriesContent,
+  seriesMade,
+} from '@evenfall/record';
+import { useState } from 'react';
+import { useLocation } from 'wouter';
+import { useApp } from '../app/context.js';
+import { useSendEntry } from '../app/useSendEntry.js';
+import { useRulesOf } from '../chart/useRulesOf.js';
+import { Choices } from '../parts/Choices.js';
+import { Field } from '../parts/Field.js';
+import { WhoMeasures } from '../people/WhoMeasures.js';
+import { localDate } from '../ports/stampAt.js';
+import { entriesIn } from '../round/useRound.js';
+import { loadRecord } from '../server/load.js';
+import { ActFirstIn } from './ActFirst.js';
+import { LeftOut } from './LeftOut.js';
+import { ShortResult } from './ShortResult.js';
+import { evidenceOf } from './evidence.js';
+import { flagText } from './flagText.js';
+import { isGridDated } from './intake.js';
+import type { IntakeState } from './useIntake.js';
+
+type EndProps = {
+  readonly person: string;
+  readonly record: PersonRecord;
+  readonly inForce: InForce;
+  readonly state: IntakeState;
+};
+
+/** What was read comes to this, dangerous readings first; then it is signed. */
+export function IntakeEnd(props: EndProps) {
+  const { words } = useApp();
+  const { form, intake } = props.state;
+  const { read, way } = intake;
+  if (read === null) return null;
+  if (read.questions.length > 0) return <p className="soft">{words.sentence('away.afterQuestions')}</p>;
+  if (way === 'typed' && !isGridDated(form.text)) return null;
+  return <ComesTo {...props} read={read} />;
+}
+
+const FEATURES_ASKED = ['notAsked', 'none', 'some'] as const;
+
+function ComesTo({ person, record, inForce, state, read }: EndProps & { readonly read: ReadSeries }) {
+  const app = useApp();
+  const { words, clock, program } = app;
+  const { form, intake } = state;
+  const entries = entriesIn(record);
+  const rulesOf = useRulesOf();
+  const [, go] = useLocation();
+  const [isAsked, setAsked] = useState(false);
+  const { send, refused, agent } = useSendEntry(form, person, () => loadRecord(app, person));
+
+  const today = localDate(clock.stamp());
+  const facts = roundFactsOf(record.identity, entries, today);
+  const asleep = sleepOf(form.text('asleepFrom'), form.text('asleepTo'));
+  const scheduled = /^[1-9]\d{0,3}$/.test(form.text('scheduled').trim()) ? Number(form.text('scheduled')) : null;
+  const isScheduledWrong = form.text('scheduled').trim() !== '' && scheduled === null;
+  const evidence = evidenceOf({ ...intake, read }, form.text, {
+    diary: intake.of === 'home' && form.text('diary') !== '' ? form.text('diary') : null,
+    asleep: intake.of === 'ambulatory' ? asleep : null,
+    scheduled: intake.of === 'ambulatory' ? scheduled : null,
+    treated: form.text('treated') === 'yes' ? true : form.text('treated') === 'no' ? false : null,
+    note: form.text('note').trim() === '' ? null : form.text('note').trim(),
+    features: featuresIn(form.text),
+    facts,
+  });
+  const before = chartSeries(entries, rulesOf, inForce).filter(({ isInError }) => !isInError);
+  const { fresh, already } = newReadings(
+    before.map(({ id, content }) => ({ series: id, readings: content.readings })),
+    evidence.readings,
+  );
+  const content = seriesMade({ ...evidence, readings: [...fresh] } as typeof evidence, inForce, program);
+  const cannot = [
+    ...(fresh.length === 0
+      ? [words.sentence(already.length > 0 ? 'away.nothingNew' : 'away.noReading')]
+      : []),
+    ...(fresh.length > MOST_SERIES_READINGS
+      ? [words.sentence('away.tooMany', { most: MOST_SERIES_READINGS })]
+      : []),
+    ...(isScheduledWrong ? [words.sentence('away.scheduledWrong')] : []),
+    ...(agent === null ? [words.sentence('review.needsAgent')] : []),
+  ];
+  const submit = async () => {
+    setAsked(true);
+    if (cannot.length > 0) return;
+    const { id } = form.entry();
+    if (await send({ kind: 'series', content: content as unknown as Record<string, unknown> }))
+      go(`/people/${person}/away/${id}`, { replace: true });
+  };
+  return (
+    <>
+      <ActFirstIn content={content} rows={read.refused} />
+      <section className="away-comes-to" aria-label={words.sentence('away.comesTo')}>
+        <h2>{words.sentence('away.comesTo')}</h2>
+        {already.length === 0 ? null : (
+          <p className="notice">{words.sentence('away.already', { readings: already.length })}</p>
+        )}
+        {fresh.length === 0 ? (
+          <p>{words.sentence(already.length > 0 ? 'away.nothingNew' : 'away.noReading')}</p>
+        ) : (
+          <>
+            <ShortResult content={content} rules={inForce} />
+            <LeftOut content={content} />
+            <ul className="flags">
+              {read.flags.map((flag) => (
+                <li key={flag.code}>{flagText(flag, words)}</li>
+              ))}
+            </ul>
+          </>
+        )}
+      </section>
+      <section className="form sign-form" aria-label={words.sentence('away.before')}>
+        <h2>{words.sentence('away.before')}</h2>
+        <Choices
+          legend={words.sentence('away.treated')}
+          choices={(['yes', 'no', 'unknown'] as const).map((id) => ({
+            id,
+            text: words.sentence(`away.treated-${id}`),
+          }))}
+          chosen={(['yes', 'no', 'unknown'] as const).find((one) => one === form.text('treated')) ?? null}
+          onChoose={(id) => form.set('treated', id)}
+        />
+        <Features content={content} state={state} />
+        <Field label={words.sentence('away.note')}>
+          {(control) => (
+            <textarea
+              {...control}
+              rows={2}
+              maxLength={1000}
+              value={form.text('note')}
+              onInput={({ currentTarget }) => form.set('note', currentTarget.value)}
+            />
+          )}
+        </Field>
+        <WhoMeasures />
+        {isAsked && cannot.length > 0 ? (
+          <div className="notice" role="alert">
+            <p>{words.sentence('review.cannotYet')}</p>
+            <ul className="flags">
+              {cannot.map((text) => (
+                <li key={text}>{text}</li>
+              ))}
+            </ul>
+          </div>
+        ) : null}
+        {refused === null ? null : (
+          <p className="notice" role="alert">
+            {refused}
+          </p>
+        )}
+        <button type="button" className="button button-first button-large" onClick={() => void submit()}>
+          {words.sentence('away.sign')}
+        </button>
+        <p className="soft small">{words.sentence('away.signHint')}</p>
+        <button type="button" className="button button-quiet" onClick={() => form.done()}>
+          {words.sentence('away.startAgain')}
+        </button>
+      </section>
+    </>
+  );
+}
+
+/** What the person says of danger signs; asked wherever a reading is to be acted on. */
+function Features({ content, state: { form } }: { readonly content: SeriesContent; readonly state: IntakeState }) {
+  const { words } = useApp();
+  if (content.value.actNow.length === 0 && form.text('features') === '') return null;
+  const said = FEATURES_ASKED.find((one) => one === form.text('features')) ?? null;
+  return (
+    <>
+      <Choices
+        legend={words.sentence('away.features')}
+        choices={FEATURES_ASKED.map((id) => ({ id, text: words.sentence(`away.features-${id}`) }))}
+        chosen={said}
+        onChoose={(id) => form.set('features', id)}
+        isListed
+      />
+      {said === 'some'
+        ? EMERGENCY_FEATURES.map((feature) => (
+            <label key={feature} className="tick">
+              <input
+                type="checkbox"
+                checked={form.text(`feature ${feature}`) !== ''}
+                onChange={({ target }) => form.set(`feature ${feature}`, target.checked ? 'yes' : '')}
+              />
+              <span>{words.title('feature', feature)}</span>
+            </label>
+          ))
+        : null}
+    </>
+  );
+}
+
+/** Null where nobody was asked; none of them is an empty list. */
+function featuresIn(text: (field: string) => string): EmergencyFeature[] | null {
+  const said = text('features');
+  if (said === 'none') return [];
+  if (said !== 'some') return null;
+  const found = EMERGENCY_FEATURES.filter((feature) => text(`feature ${feature}`) !== '');
+  return found.length === 0 ? null : found;
+}
+
+/** The hours asleep in minutes from midnight; null where one of them was not said, or both are one. */
+function sleepOf(from: string, to: string): { from: number; to: number } | null {
+  const minutes = (time: string) => {
+    const found = /^(\d{2}):(\d{2})/.exec(time);
+    return found === null ? null : Number(found[1]) * 60 + Number(found[2]);
+  };
+  const [begins, ends] = [minutes(from), minutes(to)];
+  return begins === null || ends === null || begins === ends ? null : { from: begins, to: ends };
+}

@@ -1,0 +1,117 @@
+import type { PersonRecord } from '@evenfall/api';
+import type { InForce } from '@evenfall/record';
+import { useApp } from '../app/context.js';
+import { dayText } from '../app/times.js';
+import { Choices } from '../parts/Choices.js';
+import { Field } from '../parts/Field.js';
+import { entriesIn } from '../round/useRound.js';
+import { Columns } from './Columns.js';
+import { IntakeEnd } from './IntakeEnd.js';
+import { INTAKE_WAYS } from './intake.js';
+import { PastedTable } from './PastedTable.js';
+import { Questions } from './Questions.js';
+import { RefusedLines } from './RefusedLines.js';
+import { TableFile } from './TableFile.js';
+import { useIntake } from './useIntake.js';
+import { WeekGrid } from './WeekGrid.js';
+
+type FormProps = { readonly person: string; readonly record: PersonRecord; readonly inForce: InForce };
+
+/** What came, how it came, what must be said about it, what of it is refused, and what it comes to. */
+export function IntakeForm({ person, record, inForce }: FormProps) {
+  const { words } = useApp();
+  const entries = entriesIn(record);
+  const state = useIntake(person, inForce.homeRules, entries);
+  const { form, intake, diaries } = state;
+  const { of, way, read } = intake;
+  const ways = INTAKE_WAYS.filter((one) => of === 'home' || one !== 'typed');
+  return (
+    <div className="away">
+      <section className="form" aria-label={words.sentence('away.what')}>
+        <Choices
+          legend={words.sentence('away.what')}
+          choices={(['home', 'ambulatory'] as const).map((id) => ({ id, text: words.sentence(`away.${id}`) }))}
+          chosen={of}
+          onChoose={(id) => form.set('of', id)}
+        />
+        <Choices
+          legend={words.sentence('away.how')}
+          choices={ways.map((id) => ({ id, text: words.sentence(`away.${id}`) }))}
+          chosen={way}
+          onChoose={(id) => form.set('way', id)}
+        />
+        {of === 'home' && diaries.length > 0 ? (
+          <Field label={words.sentence('away.diary')}>
+            {(control) => (
+              <select
+                {...control}
+                value={form.text('diary')}
+                onChange={({ target }) => form.set('diary', target.value)}
+              >
+                <option value="">{words.sentence('away.noDiary')}</option>
+                {diaries.map(({ entry, from, days }) => (
+                  <option key={entry} value={entry}>
+                    {words.sentence('away.diaryFrom', { text: dayText(from, words), days })}
+                  </option>
+                ))}
+              </select>
+            )}
+          </Field>
+        ) : null}
+      </section>
+      <section aria-label={words.sentence('away.readings')}>
+        <h2>{words.sentence('away.readings')}</h2>
+        {way === 'typed' ? <WeekGrid state={state} /> : null}
+        {way === 'pasted' ? <PastedTable state={state} /> : null}
+        {way === 'file' ? <TableFile state={state} /> : null}
+      </section>
+      {of === 'ambulatory' ? <OfRecording state={state} /> : null}
+      {read === null ? null : (
+        <>
+          <Questions state={state} />
+          {way === 'typed' ? null : <Columns state={state} />}
+          <RefusedLines state={state} />
+          <IntakeEnd person={person} record={record} inForce={inForce} state={state} />
+        </>
+      )}
+    </div>
+  );
+}
+
+/** What a recorder does not say: when the person slept, and how many readings it was set to take. */
+function OfRecording({ state: { form } }: { readonly state: ReturnType<typeof useIntake> }) {
+  const { words } = useApp();
+  return (
+    <section className="form" aria-label={words.sentence('away.ofRecording')}>
+      <h2>{words.sentence('away.ofRecording')}</h2>
+      <div className="away-sleep">
+        {(['asleepFrom', 'asleepTo'] as const).map((field) => (
+          <Field key={field} label={words.sentence(`away.${field}`)}>
+            {(control) => (
+              <input
+                {...control}
+                type="time"
+                value={form.text(field)}
+                onChange={({ target }) => form.set(field, target.value)}
+              />
+            )}
+          </Field>
+        ))}
+        <Field label={words.sentence('away.scheduled')}>
+          {(control) => (
+            <input
+              {...control}
+              type="text"
+              inputMode="numeric"
+              autoComplete="off"
+              maxLength={4}
+              value={form.text('scheduled')}
+              onChange={({ target }) => form.set('scheduled', target.value)}
+            />
+          )}
+        </Field>
+      </div>
+      <p className="soft small">{words.sentence('away.asleepHint')}</p>
+    </section>
+  );
+}

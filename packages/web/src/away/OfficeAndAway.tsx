@@ -1,0 +1,36 @@
+import type { OfficeBeside } from '@evenfall/clinical';
+import { useApp } from '../app/context.js';
+import { stampText } from '../app/times.js';
+import type { Office } from './newestOffice.js';
+import { pairText, NO_LIMITS, signedText } from './readingText.js';
+
+type OfficeProps = { readonly office: Office; readonly beside: OfficeBeside };
+
+/** What the office and these readings are consistent with together, and the white-coat effect as a number. */
+export function OfficeAndAway({ office, beside: { phenotype, whiteCoat } }: OfficeProps) {
+  const { words } = useApp();
+  const names = phenotype?.names.map((name) => words.title('phenotype', name)) ?? [];
+  return (
+    <section aria-label={words.sentence('away.officeTitle')}>
+      <h2>{words.sentence('away.officeTitle')}</h2>
+      <p>
+        {words.sentence('away.officeWas', {
+          pressure: pairText(office, NO_LIMITS, words),
+          at: stampText(office, words),
+        })}{' '}
+        {words.sentence('series.officeMinus', {
+          systolic: signedText(whiteCoat.systolic, words),
+          diastolic: signedText(whiteCoat.diastolic, words),
+        })}
+        .
+      </p>
+      {names.length === 0 ? null : (
+        <p>
+          {words.sentence('away.together', {
+            text: words.sentence('series.consistentWith', { names: words.say.anyOf(names) }),
+          })}
+        </p>
+      )}
+    </section>
+  );
+}

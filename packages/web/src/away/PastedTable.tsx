@@ -1,0 +1,22 @@
+import { useApp } from '../app/context.js';
+import { Field } from '../parts/Field.js';
+import type { IntakeState } from './useIntake.js';
+
+/** Lines copied from a spreadsheet or a message. */
+export function PastedTable({ state: { form } }: { readonly state: IntakeState }) {
+  const { words } = useApp();
+  return (
+    <Field label={words.sentence('away.paste')} hint={words.sentence('away.pasteHint')}>
+      {(control) => (
+        <textarea
+          {...control}
+          rows={10}
+          spellCheck={false}
+          className="away-paste"
+          value={form.text('pasted')}
+          onInput={({ currentTarget }) => form.set('pasted', currentTarget.value)}
+        />
+      )}
+    </Field>
+  );
+}

@@ -1,0 +1,101 @@
+import type { DecidedReading, SeriesContent, SeriesDecision } from '@evenfall/record';
+import { useApp } from '../app/context.js';
+import { pressureText, readingTime } from './readingText.js';
+import type { TrialOf } from './Trial.js';
+
+type ReadingsProps = {
+  readonly content: SeriesContent;
+  readonly decided: readonly DecidedReading[];
+  readonly trial: TrialOf;
+  readonly onTrial: (index: number, decision: SeriesDecision) => void;
+};
+
+/** Every reading as it came, with how it stands; each can be taken out or put back by hand. */
+export function Readings({ content, decided, trial, onTrial }: ReadingsProps) {
+  const { words } = useApp();
+  const { readings, value } = content;
+  const ordered = readings
+    .map((reading, place) => ({ reading, index: place + 1 }))
+    .toSorted((a, b) => Date.parse(a.reading.at.at) - Date.parse(b.reading.at.at) || a.index - b.index);
+  return (
+    <div className="trend-scroll">
+      <table className="away-table away-readings">
+        <thead>
+          <tr>
+            <th scope="col">{words.sentence('trend.when')}</th>
+            <th scope="col">{words.sentence('trend.pressure')}</th>
+            <th scope="col">{words.sentence('trend.pulse')}</th>
+            <th scope="col">{words.sentence('away.status')}</th>
+            <th scope="col" className="not-printed">
+              <span className="unseen">{words.sentence('away.byHand')}</span>
+            </th>
+          </tr>
+        </thead>
+        <tbody>
+          {ordered.map(({ reading, index }) => {
+            const dropped = value.dropped.find((one) => one.index === index);
+            const byHand = decided.find((one) => one.index === index);
+            const time = readingTime(reading, words);
+            const isTried = trial.has(index);
+            return (
+              <tr key={index} className={dropped === undefined ? undefined : 'away-grey'}>
+                <th scope="row">{time}</th>
+                <td>{pressureText(reading, words)}</td>
+                <td>{reading.pulse === null ? '–' : words.say.short(reading.pulse)}</td>
+                <td className="away-status">
+                  {dropped === undefined ? words.sentence('away.used') : words.detail(dropped)}
+                  {byHand === undefined || isTried ? null : (
+                    <span className="small">
+                      {' '}
+                      {words.sentence(byHand.decision === 'out' ? 'away.takenOut' : 'away.putBack', {
+                        text: byHand.reason,
+                      })}
+                    </span>
+                  )}
+                  {beside(reading, words).map((text) => (
+                    <span key={text} className="small soft">
+                      {' '}
+                      {text}
+                    </span>
+                  ))}
+                </td>
+                <td className="not-printed">
+                  <button
+                    type="button"
+                    className="button button-quiet"
+                    aria-pressed={isTried}
+                    aria-label={words.sentence(dropped === undefined ? 'away.takeOutOf' : 'away.putBackOf', {
+                      text: `${pressureText(reading, words)}, ${time}`,
+                    })}
+                    onClick={() => onTrial(index, decisionFor(dropped?.code ?? null, byHand))}
+                  >
+                    {words.sentence(dropped === undefined ? 'away.takeOut' : 'away.putItBack')}
+                  </button>
+                </td>
+              </tr>
+            );
+          })}
+        </tbody>
+      </table>
+    </div>
+  );
+}
+
+/** What turns a reading over: out of the mean, into it against the rule, or back to what the rule says. */
+export function decisionFor(dropped: string | null, byHand: DecidedReading | undefined): SeriesDecision {
+  if (dropped === null) return byHand?.decision === 'in' ? 'by-rule' : 'out';
+  return dropped === 'rejected' ? 'by-rule' : 'in';
+}
+
+/** What must be known of a reading besides its numbers. */
+function beside(
+  { how, site, note, asleep }: SeriesContent['readings'][number],
+  words: ReturnType<typeof useApp>['words'],
+): string[] {
+  return [
+    ...(how === 'typed' ? [words.sentence('away.wasTyped')] : []),
+    ...(site === 'wrist' ? [words.sentence('away.atWrist')] : []),
+    ...(asleep === true ? [words.sentence('away.wasAsleep')] : []),
+    ...(note === null ? [] : [`“${note}”`]),
+  ];
+}

@@ -1,0 +1,332 @@
+import { type AmbulatoryResult, officeBeside, type PeriodResult, type SidedLimit } from '@evenfall/clinical';
+import type { InForce, SeriesContent } from '@evenfall/record';
+import type { Words } from '@evenfall/words';
+import { useApp } from '../app/context.js';
+import { timeText } from '../app/times.js';
+import { Flags } from '../parts/Flags.js';
+import type { Office } from './newestOffice.js';
+import { OfficeAndAway } from './OfficeAndAway.js';
+import { meanText, pairText } from './readingText.js';
+import { RulesNamed } from './RulesNamed.js';
+import { limitsOf } from './ShortResult.js';
+
+type RecordingProps = {
+  readonly content: SeriesContent;
+  readonly result: AmbulatoryResult;
+  readonly rules: InForce;
+  readonly office: Office | null;
+};
+
+/** A recording over 24 hours: whether it can be trusted, what each period comes to, the fall by night, and the rest folded away. */
+export function RecordingSeries({ content, result, rules, office }: RecordingProps) {
+  const { words } = useApp();
+  const { ambulatoryRules: a } = rules;
+  const limits = (period: 'whole' | 'day' | 'night') =>
+    limitsOf('ambulatory', period === 'whole' ? 'mean' : period, rules);
+  const isBarred = result.why.some(({ code }) => code === 'child' || code === 'pregnancy');
+  const beside =
+    office === null
+      ? null
+      : officeBeside(
+          office,
+          result.day.mean,
+          a.judged.map((period) => ({
+            ...result.judged[period].mean,
+            highSystolic: limits(period).systolic,
+            highDiastolic: limits(period).diastolic,
+          })),
+          {
+            rules: content.computedBy.preset ?? '',
+            isTreated: content.treated,
+            isJudged: result.valid && !isBarred,
+          },
+        );
+  return (
+    <>
+      <section className="away-comes-to" aria-label={words.sentence('away.comesTo')}>
+        <p className="away-mean">
+          <strong>{pairText(result.judged.whole.mean, limits('whole'), words)}</strong>{' '}
+          <span>{words.sentence('away.over24')}</span>
+        </p>
+        {result.pattern === null ? null : (
+          <p className="away-category">
+            {words.sentence('series.consistentWith', {
+              names: words.title('ambulatoryPattern', result.pattern),
+            })}
+          </p>
+        )}
+        <Quality result={result} />
+        <Flags flags={result.why} />
+        <PeriodTable result={result} limits={limits} />
+        <RulesNamed of="ambulatory" computedBy={content.computedBy} />
+      </section>
+      <section aria-label={words.sentence('series.fall')}>
+        <h2>{words.sentence('series.fall')}</h2>
+        <Fall result={result} />
+        <Flags flags={result.flags.filter(({ code }) => code === 'class-is-weak')} />
+      </section>
+      {office === null || beside === null ? null : <OfficeAndAway office={office} beside={beside} />}
+      <Loads result={result} />
+      <Variation result={result} />
+      <Curve result={result} />
+    </>
+  );
+}
+
+/** Whether the recording can be trusted, in one line, and its longest gap. */
+function Quality({ result }: Pick<RecordingProps, 'result'>) {
+  const { words } = useApp();
+  const { scheduled, kept, day, night, percent } = result.counts;
+  const edited = result.edited.length;
+  return (
+    <>
+      <p>
+        <strong>{words.sentence(result.valid ? 'away.valid' : 'away.notValid')}</strong>{' '}
+        {words.sentence('away.quality', { scheduled, kept, edited, percent, day, night })}{' '}
+        {words.sentence(result.dayNightBy === 'diary' ? 'series.byDiary' : 'series.byClock')}.
+      </p>
+      <Flags flags={result.flags.filter(({ code }) => code !== 'class-is-weak')} />
+    </>
+  );
+}
+
+type Limits = (period: 'whole' | 'day' | 'night') => {
+  readonly systolic: SidedLimit | null;
+  readonly diastolic: SidedLimit | null;
+};
+
+const PERIODS = ['whole', 'day', 'night'] as const;
+const MEASURES = ['systolic', 'diastolic', 'pulse'] as const;
+
+function PeriodTable({ result, limits }: Pick<RecordingProps, 'result'> & { readonly limits: Limits }) {
+  const { words } = useApp();
+  const of: Record<(typeof PERIODS)[number], PeriodResult> = {
+    whole: result.all,
+    day: result.day,
+    night: result.night,
+  };
+  return (
+    <div className="trend-scroll">
+      <table className="away-table">
+        <thead>
+          <tr>
+            <td />
+            <td />
+            <th scope="col">{words.sentence('away.meanColumn')}</th>
+            <th scope="col">{words.sentence('away.limitColumn')}</th>
+            <th scope="col">{words.sentence('away.sdColumn')}</th>
+            <th scope="col">{words.sentence('away.leastColumn')}</th>
+            <th scope="col">{words.sentence('away.mostColumn')}</th>
+          </tr>
+        </thead>
+        {PERIODS.map((period) => {
+          const one = of[period];
+          const limit = limits(period);
+          const rows = [
+            ...MEASURES.map((measure) => ({
+              name: words.sentence(`away.${measure}`),
+              mean: meanText(
+                period === 'whole' && measure !== 'pulse'
+                  ? result.judged.whole.mean[measure]
+                  : one.mean[measure],
+                measure === 'pulse' ? null : limit[measure],
+                words,
+              ),
+              limit: measure === 'pulse' ? null : limit[measure],
+              sd: one.sd[measure],
+              least: one.least[measure],
+              most: one.most[measure],
+            })),
+            ...(['meanArterial', 'pulsePressure'] as const).map((measure) => ({
+              name: words.sentence(`away.${measure}`),
+              mean: meanText(one[measure], null, words),
+              limit: null,
+              sd: null,
+              least: null,
+              most: null,
+            })),
+          ];
+          return (
+            <tbody key={period}>
+              {rows.map((row, at) => (
+                <tr key={row.name}>
+                  {at === 0 ? (
+                    <th scope="rowgroup" rowSpan={rows.length}>
+                      {words.sentence(`series.${period}`)}
+                      <span className="small soft"> {words.sentence('away.count', { readings: one.n })}</span>
+                    </th>
+                  ) : null}
+                  <th scope="row">{row.name}</th>
+                  <td>{row.mean}</td>
+                  <td>{row.limit === null ? '' : `${row.limit.comparison === '>=' ? '≥' : '>'} ${words.say.limit(row.limit.limit)}`}</td>
+                  <td>{row.sd === null ? '' : words.say.number(row.sd, 1)}</td>
+                  <td>{row.least === null ? '' : words.say.short(row.least)}</td>
+                  <td>{row.most === null ? '' : words.say.short(row.most)}</td>
+                </tr>
+              ))}
+            </tbody>
+          );
+        })}
+      </table>
+    </div>
+  );
+}
+
+/** How far the pressure falls by night, with its class; the rise after waking only where a diary tells the waking. */
+function Fall({ result }: Pick<RecordingProps, 'result'>) {
+  const { words } = useApp();
+  const { systolicPercent: systolic, diastolicPercent: diastolic, class: dipClass } = result.dip;
+  const rise = result.surge;
+  return (
+    <>
+      {systolic === null || diastolic === null ? (
+        <p>{words.sentence('series.notKnown')}</p>
+      ) : (
+        <p>
+          {dipClass === null
+            ? words.sentence('series.fallOf', { systolic, diastolic })
+            : words.sentence('series.fallWithClass', {
+                fall: words.sentence('series.fallOf', { systolic, diastolic }),
+                class: words.title('dipClass', dipClass),
+              })}
+        </p>
+      )}
+      {rise === null || rise.sleepTrough === null ? null : (
+        <p>
+          {words.sentence('series.rise')}:{' '}
+          {words.sentence('series.riseOf', {
+            mmHg: rise.sleepTrough,
+            definition: words.sentence('series.sleepTrough'),
+          })}
+        </p>
+      )}
+      {rise === null || rise.preWaking === null ? null : (
+        <p>
+          {words.sentence('series.rise')}:{' '}
+          {words.sentence('series.riseOf', { mmHg: rise.preWaking, definition: words.sentence('away.preWaking') })}
+        </p>
+      )}
+    </>
+  );
+}
+
+function Loads({ result }: Pick<RecordingProps, 'result'>) {
+  const { words } = useApp();
+  const found = (['day', 'night'] as const).flatMap((period) => {
+    const load = result.load[period];
+    const { systolic = null, diastolic = null } = load?.percent ?? {};
+    if (load === null || systolic === null || diastolic === null) return [];
+    const limit = `${load.limit.systolic ?? '–'}/${load.limit.diastolic ?? '–'}`;
+    const text = words.sentence('series.loadOf', { period: words.title('period', period), systolic, diastolic, limit });
+    return [{ period, text, area: load.excessArea }];
+  });
+  if (found.length === 0) return null;
+  return (
+    <section aria-label={words.sentence('series.load')}>
+      <h2>{words.sentence('series.load')}</h2>
+      <ul className="flags">
+        {found.map(({ period, text, area }) => (
+          <li key={period}>
+            {text}
+            {area.systolic === null || area.diastolic === null
+              ? ''
+              : `; ${words.sentence('away.area', { systolic: area.systolic, diastolic: area.diastolic })}`}
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+function Variation({ result }: Pick<RecordingProps, 'result'>) {
+  const { words } = useApp();
+  const number = (value: number | null) => (value === null ? '–' : words.say.number(value, 1));
+  const rows = (['weightedSd', 'cvPercent', 'arv', 'arvTimeWeighted'] as const).map((key) => ({
+    key,
+    of: result[key],
+  }));
+  return (
+    <details className="more">
+      <summary>{words.sentence('away.variation')}</summary>
+      <table className="away-table">
+        <thead>
+          <tr>
+            <td />
+            {MEASURES.map((one) => (
+              <th key={one} scope="col">
+                {words.sentence(`away.${one}`)}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map(({ key, of }) => (
+            <tr key={key}>
+              <th scope="row">{words.sentence(`away.${key}`)}</th>
+              {MEASURES.map((one) => (
+                <td key={one}>{number(of[one])}</td>
+              ))}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </details>
+  );
+}
+
+/** The fitted curve: folded away, since it describes and judges nothing. */
+function Curve({ result }: Pick<RecordingProps, 'result'>) {
+  const { words } = useApp();
+  const rows = (['one', 'two'] as const).flatMap((which) =>
+    MEASURES.flatMap((measure) => {
+      const curve = result.cosinor[measure][which];
+      return curve === null ? [] : [{ which, measure, curve }];
+    }),
+  );
+  if (rows.length === 0) return null;
+  return (
+    <details className="more">
+      <summary>{words.sentence('away.curve')}</summary>
+      <p className="soft small">{words.sentence('away.curveSays')}</p>
+      <div className="trend-scroll">
+        <table className="away-table">
+          <thead>
+            <tr>
+              <td />
+              <th scope="col">{words.sentence('away.mesor')}</th>
+              <th scope="col">{words.sentence('away.amplitude')}</th>
+              <th scope="col">{words.sentence('away.peak')}</th>
+              <th scope="col">R²</th>
+            </tr>
+          </thead>
+          <tbody>
+            {rows.map(({ which, measure, curve }) => {
+              const [first] = curve.harmonics;
+              return (
+                <tr key={`${which} ${measure}`}>
+                  <th scope="row">
+                    {words.sentence(`away.${measure}`)}, {words.sentence(`away.curve-${which}`)}
+                  </th>
+                  <td>{withError(curve.mesor, curve.mesorSe, words)}</td>
+                  <td>{first === undefined ? '' : withError(first.amplitude, first.amplitudeSe, words)}</td>
+                  <td>{first === undefined ? '' : timeText(clockOf(first.peakHour), words)}</td>
+                  <td>{words.say.number(curve.r2, 2)}</td>
+                </tr>
+              );
+            })}
+          </tbody>
+        </table>
+      </div>
+    </details>
+  );
+}
+
+function withError(value: number, error: number | null, { say }: Words): string {
+  return error === null ? say.number(value, 1) : `${say.number(value, 1)} ± ${say.number(error, 1)}`;
+}
+
+/** A time of day from hours since midnight. */
+function clockOf(hour: number): string {
+  const minutes = Math.round(hour * 60) % (24 * 60);
+  return [Math.floor(minutes / 60), minutes % 60].map((one) => String(one).padStart(2, '0')).join(':');
+}

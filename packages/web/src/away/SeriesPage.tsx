@@ -1,0 +1,200 @@
+import { ambulatoryResult, homeResult } from '@evenfall/clinical';
+import {
+  byHandOf,
+  type ChartedSeries,
+  chartSeries,
+  dayNightOf,
+  type InForce,
+  judgedReadings,
+  projectChart,
+  type SeriesValueKept,
+  seriesCircumstances,
+  valueOfSeries,
+} from '@evenfall/record';
+import { useEffect, useMemo, useState } from 'react';
+import { useApp } from '../app/context.js';
+import { dayText, stampText } from '../app/times.js';
+import { useRulesOf } from '../chart/useRulesOf.js';
+import { whoText } from '../chart/who.js';
+import { Asking } from '../parts/Asking.js';
+import { IdentityOf, nameIn } from '../parts/Identity.js';
+import { Page } from '../parts/Page.js';
+import { entriesIn, useInForce, useRecord } from '../round/useRound.js';
+import { loadRules } from '../server/load.js';
+import { ActFirstIn } from './ActFirst.js';
+import { BesideSeries } from './BesideSeries.js';
+import { HomeSeries } from './HomeSeries.js';
+import { LeftOut } from './LeftOut.js';
+import { newestOffice } from './newestOffice.js';
+import { Readings } from './Readings.js';
+import { RecordingSeries } from './RecordingSeries.js';
+import { RulesNamed } from './RulesNamed.js';
+import { RefusedRows } from './RefusedRows.js';
+import { Trial, type TrialOf } from './Trial.js';
+
+/** What a person's readings away from the clinic come to: the numbers, what was left out and why, and how sure it is. */
+export function SeriesPage({ person, series }: { readonly person: string; readonly series: string }) {
+  const app = useApp();
+  const { words, clock } = app;
+  const { asked, again } = useRecord(person);
+  const inForce = useInForce();
+  const rulesOf = useRulesOf();
+  useEffect(() => void loadRules(app), [app]);
+  const record = asked.value;
+  const entries = useMemo(() => (record === null ? [] : entriesIn(record)), [record]);
+  const rules = inForce.asked.value;
+  const all = rules === null ? [] : chartSeries(entries, rulesOf, rules);
+  const found = all.find(({ id }) => id === series);
+  const name = nameIn(record) ?? words.sentence(record === null ? 'chart.title' : 'people.erased');
+  const title = found === undefined ? words.sentence('away.seriesTitle') : seriesTitle(found, words);
+  return (
+    <Page
+      title={record === null ? title : `${title}: ${name}`}
+      heading={title}
+      under={
+        <>
+          <p className="identity-name">{nameIn(record)}</p>
+          <IdentityOf record={record} />
+        </>
+      }
+      back={{ href: `/people/${person}`, text: name }}
+    >
+      <Asking asked={asked} again={again} missing={words.sentence('app.noSuchPerson')}>
+        {({ agents }) => (
+          <Asking asked={inForce.asked} again={inForce.again}>
+            {(now) =>
+              found === undefined ? (
+                <p className="notice">{words.sentence('away.noSuchSeries')}</p>
+              ) : (
+                <>
+                  <Series
+                    key={found.id}
+                    person={person}
+                    series={found}
+                    others={all.filter((one) => one !== found && !one.isInError)}
+                    rules={rulesOf(found.content.computedBy.presetVersion) ?? now}
+                    office={newestOffice(projectChart(entries), rulesOf, found.until)}
+                  />
+                  <p className="small soft">
+                    {words.sentence('away.broughtIn', {
+                      who: whoText(found.amended.original, agents, words),
+                      at: stampText({ at: found.amended.original.writtenAt }, words),
+                    })}
+                  </p>
+                  <p className="small soft printed-only">
+                    {words.sentence('trend.printed', { text: stampText(clock.stamp(), words) })}
+                  </p>
+                </>
+              )
+            }
+          </Asking>
+        )}
+      </Asking>
+    </Page>
+  );
+}
+
+function seriesTitle({ content, from, until }: ChartedSeries, words: ReturnType<typeof useApp>['words']): string {
+  const days = { from: dayText(from, words), until: dayText(until, words) };
+  return words.sentence(content.of === 'home' ? 'away.homeTitle' : 'away.recordingTitle', days);
+}
+
+type SeriesProps = {
+  readonly person: string;
+  readonly series: ChartedSeries;
+  readonly others: readonly ChartedSeries[];
+  /** The rules of the version that the series names. */
+  readonly rules: InForce;
+  readonly office: ReturnType<typeof newestOffice>;
+};
+
+const NO_TRIAL: TrialOf = new Map();
+
+function Series({ person, series, others, rules, office }: SeriesProps) {
+  const { words } = useApp();
+  const { content } = series;
+  // What a hand tries out: the means move with it, and nothing is kept before a reason is given.
+  const [trial, setTrial] = useState<TrialOf>(NO_TRIAL);
+  const byHand = withTrial(byHandOf(series.decided), trial);
+  const value: SeriesValueKept = trial.size === 0 ? series.value : valueOfSeries(content, rules, byHand);
+  const readings = judgedReadings(content.readings);
+  const known = seriesCircumstances(content, byHand);
+  const shown = { ...content, value };
+  return (
+    <div className="away away-series">
+      {series.isInError ? <p className="notice">{words.sentence('away.inError')}</p> : null}
+      <ActFirstIn content={series.content} rows={content.refused} />
+      {content.of === 'home' ? (
+        <HomeSeries
+          content={shown}
+          readings={readings}
+          result={homeResult(readings, known, rules.homeRules)}
+          rules={rules}
+          office={office}
+        />
+      ) : (
+        <RecordingSeries
+          content={shown}
+          result={ambulatoryResult(
+            readings,
+            {
+              ...known,
+              scheduled: content.scheduled,
+              dayNight: dayNightOf(content, rules),
+              isAllUsed: false,
+            },
+            rules.ambulatoryRules,
+          )}
+          rules={rules}
+          office={office}
+        />
+      )}
+      <section aria-label={words.sentence('away.whatLeftOut')}>
+        <LeftOut content={shown} />
+        <RefusedRows refused={content.refused} />
+      </section>
+      <BesideSeries series={series} value={value} others={others} />
+      <RulesNamed of={content.of} computedBy={content.computedBy} />
+      <section className="away-list" aria-label={words.sentence('away.allReadings')}>
+        <h2>{words.sentence('away.allReadings')}</h2>
+        <Trial
+          person={person}
+          series={series}
+          value={value}
+          trial={trial}
+          onUndo={() => setTrial(NO_TRIAL)}
+        />
+        <Readings
+          content={shown}
+          decided={series.decided}
+          trial={trial}
+          onTrial={(index, decision) =>
+            setTrial((was) => {
+              const next = new Map(was);
+              if (was.has(index)) next.delete(index);
+              else next.set(index, decision);
+              return next;
+            })
+          }
+        />
+      </section>
+      <div className="buttons not-printed">
+        <button type="button" className="button button-quiet" onClick={() => window.print()}>
+          {words.sentence('away.print')}
+        </button>
+      </div>
+    </div>
+  );
+}
+
+function withTrial({ rejected, restored }: ReturnType<typeof byHandOf>, trial: TrialOf) {
+  const out = new Set(rejected);
+  const back = new Set(restored);
+  for (const [index, decision] of trial) {
+    out.delete(index);
+    back.delete(index);
+    if (decision === 'out') out.add(index);
+    if (decision === 'in') back.add(index);
+  }
+  return { rejected: out, restored: back };
+}

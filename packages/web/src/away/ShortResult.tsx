@@ -1,0 +1,77 @@
+import type { InForce, SeriesContent } from '@evenfall/record';
+import { useApp } from '../app/context.js';
+import { Flags } from '../parts/Flags.js';
+import { NO_LIMITS, pairText, type PairLimits } from './readingText.js';
+import { RulesNamed } from './RulesNamed.js';
+
+/** The limits of high that a mean stands beside. */
+export function limitsOf(
+  of: SeriesContent['of'],
+  part: 'mean' | 'day' | 'night',
+  { homeRules, ambulatoryRules: a }: Pick<InForce, 'homeRules' | 'ambulatoryRules'>,
+): PairLimits {
+  if (of === 'home') return { systolic: homeRules.highSystolic, diastolic: homeRules.highDiastolic };
+  if (part === 'mean') return { systolic: a.wholeSystolic, diastolic: a.wholeDiastolic };
+  return part === 'day'
+    ? { systolic: a.daySystolic, diastolic: a.dayDiastolic }
+    : { systolic: a.nightSystolic, diastolic: a.nightDiastolic };
+}
+
+type ShortProps = {
+  readonly content: Pick<SeriesContent, 'of' | 'value' | 'computedBy' | 'readings'>;
+  readonly rules: InForce | null;
+};
+
+/** The mean, what it is called by the rule set, and how many readings it is of. */
+export function ShortResult({ content, rules }: ShortProps) {
+  const { words } = useApp();
+  const { of, value, readings } = content;
+  const limits = (part: 'mean' | 'day' | 'night') => (rules === null ? NO_LIMITS : limitsOf(of, part, rules));
+  const pulse = value.mean.pulse;
+  return (
+    <>
+      <p className="away-mean">
+        <strong>{pairText(value.mean, limits('mean'), words)}</strong>{' '}
+        <span>
+          {words.sentence(of === 'home' ? 'away.meanOf' : 'away.wholeMeanOf', {
+            used: value.used,
+            readings: readings.length,
+          })}
+          {pulse === null ? null : `, ${words.sentence('away.pulseIs', { pulse })}`}
+        </span>
+      </p>
+      {of === 'home' ? <HomeCategory value={value} /> : null}
+      {of === 'ambulatory' ? (
+        <p>
+          {words.sentence('away.dayNight', {
+            day: value.day === null ? '–' : pairText(value.day, limits('day'), words),
+            night: value.night === null ? '–' : pairText(value.night, limits('night'), words),
+          })}
+        </p>
+      ) : null}
+      {of === 'ambulatory' && value.category !== null ? (
+        <p>
+          {words.sentence('series.consistentWith', { names: words.title('ambulatoryPattern', value.category) })}
+        </p>
+      ) : null}
+      <Flags flags={value.why} />
+      <Flags flags={value.flags} />
+      <RulesNamed of={of} computedBy={content.computedBy} />
+    </>
+  );
+}
+
+/** The rule set's own name for the mean; it stands before any chance. */
+export function HomeCategory({ value }: { readonly value: SeriesContent['value'] }) {
+  const { words } = useApp();
+  const category =
+    value.category === null
+      ? words.sentence('series.noCategory')
+      : words.sentence('series.categoryOf', { category: words.title('homeCategory', value.category) });
+  return (
+    <p className="away-category">
+      {words.sentence('away.categoryIs', { text: category })}
+      {value.high === null ? null : ` ${words.sentence(value.high ? 'away.high' : 'away.notHigh')}`}
+    </p>
+  );
+}

@@ -1,0 +1,259 @@
+import { type ClipboardEvent, type KeyboardEvent, useRef } from 'react';
+import { useApp } from '../app/context.js';
+import { dayText } from '../app/times.js';
+import { DayField } from '../facts/DayField.js';
+import { Field } from '../parts/Field.js';
+import { MOST_GRID_DAYS } from './intake.js';
+import { afterKey, GRID_CELLS, type GridCell, readingsIn, type Typed } from './typedCell.js';
+import type { IntakeState } from './useIntake.js';
+import {
+  COLUMN_OF,
+  cellField,
+  dayLater,
+  GRID_PARTS,
+  type GridPart,
+  type GridRow,
+  sittingTime,
+  timeField,
+} from './weekGrid.js';
+
+/** A week typed by keyboard alone: digits flow on, Enter and arrows move, a whole reading can be pasted anywhere. */
+export function WeekGrid({ state }: { readonly state: IntakeState }) {
+  const { words } = useApp();
+  const { form, intake, zone } = state;
+  const grid = useRef<HTMLDivElement>(null);
+  const { rows } = intake;
+  const days = [...new Set(rows.map(({ day }) => day))];
+
+  const cellAt = (row: number, cell: number) =>
+    grid.current?.querySelector<HTMLInputElement>(`[data-row="${row}"][data-cell="${cell}"]`) ?? null;
+  const goTo = (row: number, cell: number) => {
+    const found = cellAt(row, cell);
+    found?.focus();
+    found?.select();
+    return found !== null;
+  };
+  const goOn = (row: number, cell: number, by: 1 | -1) => {
+    const at = row * GRID_CELLS.length + cell + by;
+    return goTo(Math.floor(at / GRID_CELLS.length), (at + GRID_CELLS.length) % GRID_CELLS.length);
+  };
+  const fill = (from: number, readings: readonly Typed[]) => {
+    readings.forEach((typed, k) => {
+      const row = rows[from + k];
+      if (row === undefined) return;
+      for (const cell of GRID_CELLS) form.set(cellField(row, cell), typed[cell]);
+    });
+    const next = Math.min(from + readings.length, rows.length - 1);
+    goTo(next, from + readings.length > rows.length - 1 ? GRID_CELLS.length - 1 : 0);
+  };
+
+  const onKey = (event: KeyboardEvent<HTMLInputElement>, row: number, cell: number) => {
+    const { key, currentTarget: input, ctrlKey, metaKey, altKey } = event;
+    if (ctrlKey || metaKey || altKey) return;
+    const isAll = input.selectionStart === 0 && input.selectionEnd === input.value.length;
+    const isAtStart = input.selectionStart === 0 && (input.selectionEnd === 0 || isAll);
+    const isAtEnd = input.selectionEnd === input.value.length && (isAll || input.selectionStart === input.selectionEnd);
+    const went =
+      key === 'Enter'
+        ? goOn(row, cell, event.shiftKey ? -1 : 1)
+        : key === 'ArrowDown'
+          ? goTo(row + 1, cell)
+          : key === 'ArrowUp'
+            ? goTo(row - 1, cell)
+            : key === 'ArrowLeft' && isAtStart
+              ? goOn(row, cell, -1)
+              : key === 'ArrowRight' && isAtEnd
+                ? goOn(row, cell, 1)
+                : key === 'Backspace' && input.value === ''
+                  ? goOn(row, cell, -1)
+                  : false;
+    if (went || key === 'Enter') event.preventDefault();
+  };
+  const onType = (at: number, cell: number, text: string) => {
+    const row = rows[at];
+    const name = GRID_CELLS[cell];
+    if (row === undefined || name === undefined) return;
+    const whole = readingsIn(text);
+    if (whole !== null) {
+      fill(at, whole);
+      return;
+    }
+    const { text: kept, isFull } = afterKey(name, text);
+    form.set(cellField(row, name), kept);
+    if (isFull) goOn(at, cell, 1);
+  };
+  const onPaste = (event: ClipboardEvent<HTMLInputElement>, at: number) => {
+    const found = readingsIn(event.clipboardData.getData('text'));
+    if (found === null) return;
+    event.preventDefault();
+    fill(at, found);
+  };
+
+  return (
+    <>
+      <p className="soft">{words.sentence('away.gridHint')}</p>
+      <div className="away-grid-head">
+        <DayField
+          label={words.sentence('away.firstDay')}
+          value={form.text('firstDay')}
+          onChange={(day) => form.set('firstDay', day)}
+          wrong={form.text('firstDay') === '' ? words.sentence('away.firstDayMissing') : null}
+        />
+        <Field label={words.sentence('away.days')}>
+          {(control) => (
+            <select {...control} value={form.text('days')} onChange={({ target }) => form.set('days', target.value)}>
+              {Array.from({ length: MOST_GRID_DAYS }, (_, k) => String(k + 1)).map((one) => (
+                <option key={one} value={one}>
+                  {words.say.short(Number(one))}
+                </option>
+              ))}
+            </select>
+          )}
+        </Field>
+        {GRID_PARTS.map((part) => (
+          <Field key={part} label={words.sentence(`away.${part}About`)}>
+            {(control) => (
+              <input
+                {...control}
+                type="time"
+                value={form.text(part)}
+                onChange={({ target }) => form.set(part, target.value)}
+              />
+            )}
+          </Field>
+        ))}
+      </div>
+      <p className="soft small">
+        {words.sentence('away.byClockOf', { text: form.text('zone') === '' ? zone : form.text('zone') })}
+      </p>
+      <div className="away-grid" ref={grid}>
+        {days.map((day) => {
+          const date = dayLater(form.text('firstDay'), day - 1);
+          const name = words.sentence('away.day', { day, text: date === null ? '' : dayText(date, words) });
+          return (
+            <section key={day} className="away-day" aria-label={name}>
+              <h3>{name}</h3>
+              {GRID_PARTS.map((part) => (
+                <Sitting
+                  key={part}
+                  day={day}
+                  part={part}
+                  dayName={name}
+                  state={state}
+                  onType={onType}
+                  onKey={onKey}
+                  onPaste={onPaste}
+                />
+              ))}
+            </section>
+          );
+        })}
+      </div>
+    </>
+  );
+}
+
+type SittingProps = {
+  readonly day: number;
+  readonly part: GridPart;
+  readonly dayName: string;
+  readonly state: IntakeState;
+  readonly onType: (row: number, cell: number, text: string) => void;
+  readonly onKey: (event: KeyboardEvent<HTMLInputElement>, row: number, cell: number) => void;
+  readonly onPaste: (event: ClipboardEvent<HTMLInputElement>, row: number) => void;
+};
+
+/** The readings of one morning or evening, with the time of it. */
+function Sitting({ day, part, dayName, state, onType, onKey, onPaste }: SittingProps) {
+  const { words } = useApp();
+  const { form, intake } = state;
+  const { at, isAbout } = sittingTime({ day, part }, form.text);
+  const rows = intake.rows.flatMap((row, index) =>
+    row.day === day && row.part === part ? [{ row, index }] : [],
+  );
+  const name = words.sentence(`away.${part}`);
+  return (
+    <fieldset className="away-sitting">
+      <legend>{name}</legend>
+      <label className="away-time">
+        <span className="small soft">{words.sentence(isAbout ? 'away.about' : 'away.at')}</span>
+        <input
+          type="time"
+          tabIndex={-1}
+          aria-label={words.sentence('away.timeOf', { day: dayName, part: name })}
+          value={at}
+          onChange={({ target }) => form.set(timeField({ day, part }), target.value)}
+        />
+      </label>
+      {rows.map(({ row, index }) => (
+        <div key={row.reading} className="away-row">
+          <span className="away-number small soft">{words.say.short(row.reading)}</span>
+          {GRID_CELLS.map((cell, k) => (
+            <Cell
+              key={cell}
+              row={row}
+              cell={cell}
+              label={words.sentence('away.cell', {
+                day: dayName,
+                part: name,
+                reading: row.reading,
+                cell: words.sentence(`away.${cell}`),
+              })}
+              state={state}
+              at={[index, k]}
+              onType={onType}
+              onKey={onKey}
+              onPaste={onPaste}
+            />
+          ))}
+        </div>
+      ))}
+    </fieldset>
+  );
+}
+
+type CellProps = Pick<SittingProps, 'state' | 'onType' | 'onKey' | 'onPaste'> & {
+  readonly row: GridRow;
+  readonly cell: GridCell;
+  readonly label: string;
+  readonly at: readonly [row: number, cell: number];
+};
+
+const PLACES = { systolic: '142', diastolic: '88', pulse: '74' } as const;
+
+function Cell({ row, cell, label, state, at: [index, k], onType, onKey, onPaste }: CellProps) {
+  const { form, intake } = state;
+  return (
+    <>
+      {cell === 'diastolic' ? <span aria-hidden="true">/</span> : null}
+      <input
+        type="text"
+        inputMode="numeric"
+        autoComplete="off"
+        className="away-cell"
+        data-row={index}
+        data-cell={k}
+        aria-label={label}
+        aria-invalid={isRefused(intake, row, cell)}
+        placeholder={index === 0 ? PLACES[cell] : undefined}
+        value={form.text(cellField(row, cell))}
+        onInput={({ currentTarget }) => onType(index, k, currentTarget.value)}
+        onKeyDown={(event) => onKey(event, index, k)}
+        onPaste={(event) => onPaste(event, index)}
+        onFocus={({ currentTarget }) => currentTarget.select()}
+      />
+    </>
+  );
+}
+
+/** Whether a cell is what a row of the grid was refused for. */
+function isRefused({ read, table }: IntakeState['intake'], row: GridRow, cell: GridCell): boolean {
+  return (
+    read?.refused.some(({ line, problems }) => {
+      const refused = table?.rowOfLine.get(line);
+      const isRow =
+        refused?.day === row.day && refused.part === row.part && refused.reading === row.reading;
+      return isRow && problems.some(({ column }) => column === COLUMN_OF[cell]);
+    }) ?? false
+  );
+}

@@ -1,0 +1,82 @@
+import type { EmergencyFeature, RoundFacts } from '@evenfall/clinical';
+import type { ReadSeries } from '@evenfall/exchange';
+import type { RefusedSeriesRow, SeriesEvidence, SeriesReadingKept } from '@evenfall/record';
+import { stampAt } from '../ports/stampAt.js';
+import type { Intake } from './intake.js';
+import { sittingTime, type TextOf } from './weekGrid.js';
+
+const MINUTE_MS = 60_000;
+const DAY_MINUTES = 1440;
+const LONGEST_LINE = 1000;
+const LONGEST_NOTE = 1000;
+const LONGEST_DEVICE = 200;
+
+/** A time that is only about right is kept so: the sitting's usual time, and nobody said otherwise. */
+export const ABOUT = '~';
+
+export type Beside = Pick<SeriesEvidence, 'diary' | 'asleep' | 'scheduled' | 'treated' | 'note'> & {
+  readonly features: readonly EmergencyFeature[] | null;
+  readonly facts: RoundFacts;
+};
+
+/** What is kept of an intake that is read: every row of it, as a reading or as one that was refused. */
+export function evidenceOf(
+  { of, way, read, table, lines }: Intake & { readonly read: ReadSeries },
+  text: TextOf,
+  beside: Beside,
+): SeriesEvidence {
+  const besides = new Map(read.beside.map((one) => [one.index, one]));
+  const readings = read.readings.map((one): SeriesReadingKept => {
+    const line = read.lines[one.index - 1] ?? 1;
+    const row = table?.rowOfLine.get(line);
+    const localMinutes = one.localDay * DAY_MINUTES + one.minuteOfDay;
+    const offset = localMinutes - Math.floor(one.atMs / MINUTE_MS);
+    const time = row === undefined ? null : sittingTime(row, text);
+    const at = stampAt(one.atMs, offset, read.zone ?? 'UTC');
+    const other = besides.get(one.index);
+    return {
+      at: time === null ? at : { ...at, asEntered: time.isAbout ? `${ABOUT}${time.at}` : time.at },
+      systolic: one.systolic,
+      diastolic: one.diastolic,
+      pulse: one.pulse,
+      asleep: one.asleep,
+      part: one.part,
+      site: one.site,
+      arm: armIn(other?.arm ?? null),
+      note: other?.note?.slice(0, LONGEST_NOTE) ?? null,
+      device: other?.device?.slice(0, LONGEST_DEVICE) ?? null,
+      line,
+      how: way,
+    };
+  });
+  const refused = read.refused.map(
+    ({ line, problems, systolic, diastolic }): RefusedSeriesRow => ({
+      line,
+      got: lines[line - 1]?.slice(0, LONGEST_LINE) ?? null,
+      code: problems[0]?.code ?? 'missing',
+      systolic: finite(systolic),
+      diastolic: finite(diastolic),
+    }),
+  );
+  const { features, facts, ...rest } = beside;
+  return {
+    of,
+    ...rest,
+    readings,
+    refused,
+    features: features === null ? null : [...features],
+    facts,
+  } as SeriesEvidence;
+}
+
+function finite(value: number | null): number | null {
+  return value === null || !Number.isFinite(value) ? null : value;
+}
+
+/** What a cell says of the arm; null where it says nothing that is understood. */
+function armIn(cell: string | null): 'left' | 'right' | null {
+  const word = cell?.trim().toLowerCase() ?? '';
+  if (/^(l|left|izq\w*|izquierdo|links)$/.test(word)) return 'left';
+  return /^(r|right|der\w*|derecho|rechts)$/.test(word) ? 'right' : null;
+}
+

@@ -1,0 +1,47 @@
+import { type SidedLimit, shownPressure } from '@evenfall/clinical';
+import type { SeriesReadingKept } from '@evenfall/record';
+import type { Words } from '@evenfall/words';
+import { stampText } from '../app/times.js';
+import { ABOUT } from './evidence.js';
+
+type Pair = { readonly systolic: number | null; readonly diastolic: number | null };
+export type PairLimits = {
+  readonly systolic: SidedLimit | null;
+  readonly diastolic: SidedLimit | null;
+};
+export const NO_LIMITS: PairLimits = { systolic: null, diastolic: null };
+
+/** A mean in mmHg beside its limit: whole, with decimals only where the whole number would stand on the other side. */
+export function meanText(mmHg: number | null, limit: SidedLimit | null, words: Words): string {
+  if (mmHg === null) return '–';
+  return localized(shownPressure(mmHg, limit === null ? [] : [limit]), words);
+}
+
+export function pairText({ systolic, diastolic }: Pair, limits: PairLimits, words: Words): string {
+  return `${meanText(systolic, limits.systolic, words)}/${meanText(diastolic, limits.diastolic, words)}`;
+}
+
+/** Decimals as the language writes them. */
+function localized(text: string, { say }: Words): string {
+  const decimals = text.split('.')[1]?.length ?? 0;
+  return say.number(Number(text), decimals);
+}
+
+/** A pressure as it was read, without a limit beside it. */
+export function pressureText({ systolic, diastolic }: Pair, words: Words): string {
+  const one = (mmHg: number | null) => (mmHg === null ? '–' : words.say.short(mmHg, 1));
+  return `${one(systolic)}/${one(diastolic)}`;
+}
+
+/** When a reading was taken; about then where nobody said the time of it. */
+export function readingTime({ at }: Pick<SeriesReadingKept, 'at'>, words: Words): string {
+  const text = stampText(at, words);
+  return at.asEntered?.startsWith(ABOUT) === true ? words.sentence('away.timeAbout', { text }) : text;
+}
+
+/** A difference with its sign, to one decimal. */
+export function signedText(difference: number | null, words: Words): string {
+  if (difference === null) return '–';
+  const text = words.say.short(Math.abs(difference), 1);
+  return difference > 0 ? `+${text}` : difference < 0 ? `−${text}` : text;
+}

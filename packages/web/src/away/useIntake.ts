@@ -1,0 +1,64 @@
+import { areSameHeadings, type SeriesColumn } from '@evenfall/exchange';
+import type { HomeRules } from '@evenfall/clinical';
+import { diariesOut, type StoredEntry } from '@evenfall/record';
+import { useApp, useKept } from '../app/context.js';
+import { useForm } from '../app/forms.js';
+import { localDate } from '../ports/stampAt.js';
+import type { Kept } from '../store/kept.js';
+import { columnsIn, columnsText, intakeOf } from './intake.js';
+import { dayLater } from './weekGrid.js';
+
+/** When people usually measure, until somebody says otherwise. Source: out-of-office handbook 3 (morning, evening). */
+const USUALLY = { morning: '07:00', evening: '19:00' };
+
+/** The form of what is brought in, what it comes to so far, and the ways to change it. */
+export function useIntake(person: string, rules: HomeRules, entries: readonly StoredEntry[]) {
+  const { store, clock } = useApp();
+  const { at, zone } = clock.stamp();
+  const diaries = diariesOut(entries);
+  const [diary] = diaries;
+  const days = diary?.days ?? rules.daysAsked;
+  const form = useForm(`away ${person}`, {
+    of: 'home',
+    way: 'typed',
+    firstDay: diary?.from ?? dayLater(localDate({ at, zone, asEntered: null }), -days) ?? '',
+    days: String(days),
+    diary: diary?.entry ?? '',
+    ...USUALLY,
+  });
+  const own = columnsIn(form.text('columns'));
+  const known = useKept(({ kept }) => kept.seriesColumns);
+  const found = intakeOf(form.text, zone, rules, own === null ? null : { headings: null, columns: own });
+  const headings = found.read?.mapping.headings ?? null;
+  const before =
+    own === null && found.way !== 'typed' && headings !== null
+      ? known?.find((one) => areSameHeadings(one.headings, headings))
+      : undefined;
+  const remembered = before === undefined ? null : columnsIn(before.columns);
+  const intake =
+    remembered === null
+      ? found
+      : intakeOf(form.text, zone, rules, { headings, columns: remembered });
+
+  /** Sets what each column is, and remembers it on this device for tables with the same headings. */
+  const setColumns = (columns: readonly (SeriesColumn | null)[]) => {
+    form.set('columns', columnsText(columns));
+    form.set('sure', 'yes');
+    if (headings === null) return;
+    store.change((state) => ({
+      ...state,
+      kept: withColumns(state.kept, headings, columnsText(columns)),
+    }));
+  };
+  return { form, intake, zone, setColumns, isRemembered: remembered !== null, diaries };
+}
+
+export type IntakeState = ReturnType<typeof useIntake>;
+
+const MOST_REMEMBERED = 20;
+
+/** Remembers what the columns of a table are, the newest first. */
+export function withColumns(kept: Kept, headings: readonly string[], columns: string): Kept {
+  const others = (kept.seriesColumns ?? []).filter((one) => !areSameHeadings(one.headings, headings));
+  return { ...kept, seriesColumns: [{ headings, columns }, ...others].slice(0, MOST_REMEMBERED) };
+}

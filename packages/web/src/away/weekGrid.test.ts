@@ -1,0 +1,74 @@
+import { readSeries } from '@evenfall/exchange';
+import { expect, test } from 'vitest';
+import { cellField, dayLater, type GridRow, gridRows, gridTable, sittingTime, timeField } from './weekGrid.js';
+
+const TWO = { readingsInSitting: 2 };
+
+function typed(fields: Readonly<Record<string, string>>) {
+  const all: Record<string, string> = {
+    firstDay: '2025-02-27',
+    morning: '07:00',
+    evening: '19:30',
+    ...fields,
+  };
+  return (field: string) => all[field] ?? '';
+}
+
+test('a week of two readings morning and evening has 28 rows, in the order of the days', () => {
+  const rows = gridRows(TWO, 7);
+  expect(rows).toHaveLength(28);
+  expect(rows.slice(0, 5).map(({ day, part, reading }) => `${day} ${part} ${reading}`)).toEqual([
+    '1 morning 1',
+    '1 morning 2',
+    '1 evening 1',
+    '1 evening 2',
+    '2 morning 1',
+  ]);
+});
+
+test('what was typed is read as a table; blanks are no rows, a time that nobody said is about right', () => {
+  const rows = gridRows(TWO, 3);
+  const [first, second] = rows as [GridRow, GridRow];
+  const evening = { day: 3, part: 'evening', reading: 1 } as const;
+  const text = typed({
+    [cellField(first, 'systolic')]: '142',
+    [cellField(first, 'diastolic')]: '88',
+    [cellField(first, 'pulse')]: '74',
+    [cellField(second, 'systolic')]: '14x',
+    [cellField(evening, 'systolic')]: '136',
+    [cellField(evening, 'diastolic')]: '84',
+    [timeField(evening)]: '21:05',
+  });
+  const table = gridTable(rows, text);
+  const read = readSeries(table.text, {
+    kind: 'home',
+    zone: 'Europe/Lisbon',
+    dates: null,
+    unit: 'mmHg',
+    mapping: null,
+    areColumnsSure: true,
+  });
+  expect(read.questions).toEqual([]);
+  expect(
+    read.readings.map(({ systolic, diastolic, pulse, part }) => [systolic, diastolic, pulse, part]),
+  ).toEqual([
+    [142, 88, 74, 'morning'],
+    [136, 84, null, 'evening'],
+  ]);
+  // 28 February is followed by 1 March; 21:05 in Lisbon is UTC then.
+  expect(read.readings.map(({ atMs }) => new Date(atMs).toISOString())).toEqual([
+    '2025-02-27T07:00:00.000Z',
+    '2025-03-01T21:05:00.000Z',
+  ]);
+  expect(sittingTime(first, text)).toEqual({ at: '07:00', isAbout: true });
+  expect(sittingTime(evening, text)).toEqual({ at: '21:05', isAbout: false });
+  expect(read.refused.map(({ line, problems }) => [line, problems[0]?.column, problems[0]?.got])).toEqual([
+    [3, 2, '14x'],
+  ]);
+  expect(table.rowOfLine.get(3)).toEqual(second);
+});
+
+test('a day that is none gives no date', () => {
+  expect(dayLater('', 1)).toBeNull();
+  expect(dayLater('2024-02-28', 1)).toBe('2024-02-29');
+});

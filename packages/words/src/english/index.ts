@@ -22,7 +22,7 @@ import { patternTitles } from './patternTitles.js';
 import { messages, problemWords } from './problems.js';
 import { reach } from './reach.js';
 import { readingsDetails } from './readingsDetails.js';
-import { reportLines } from './reportLines.js';
+import { reportLines, reportOptions } from './reportLines.js';
 import { roundDetails } from './roundDetails.js';
 import { roundTitles } from './roundTitles.js';
 import { runDetails } from './runDetails.js';
@@ -75,7 +75,7 @@ export const english = {
     reach,
     exchanged,
     commands,
-    options: { ...options, ...averageOptions, ...scoreOptions, ...seriesOptions },
+    options: { ...options, ...averageOptions, ...scoreOptions, ...seriesOptions, ...reportOptions },
     commandLine,
   },
   titles: {

@@ -163,3 +163,12 @@ export const reportLines = {
     f.day === null ? `${f.by}: asleep ${f.night}` : `${f.by}: day ${f.day}, night ${f.night}`,
   line: (f: { label: string; text: string }, _say: Say) => `${f.label}: ${f.text}.`,
 } as const;
+
+/** What the options for files to be drawn mean: one line each, shown by `--help`. */
+export const reportOptions = {
+  pdf: 'write the page as a PDF too, with the list of all readings',
+  svg: 'write the figure as SVG too',
+  paper: 'the sheet of the PDF (a4 if absent)',
+  replaceFile: 'replace a file that is there already',
+  invented: 'the numbers are invented: every page says so',
+} as const;

@@ -1,4 +1,4 @@
-import type { reportLines as lines } from '../english/reportLines.js';
+import type { reportLines as lines, reportOptions as options } from '../english/reportLines.js';
 import type { Reworded } from '../reworded.js';
 import type { Say } from '../say.js';
 
@@ -146,4 +146,12 @@ export const reportLines: Reworded<typeof lines> = {
   windows: (f) =>
     f.day === null ? `${f.by}: dormido ${f.night}` : `${f.by}: día ${f.day}, noche ${f.night}`,
   line: (f) => `${f.label}: ${f.text}.`,
+};
+
+export const reportOptions: Reworded<typeof options> = {
+  pdf: 'escribir además la página en PDF, con la lista de todas las lecturas',
+  svg: 'escribir además la figura en SVG',
+  paper: 'la hoja del PDF (a4 si falta)',
+  replaceFile: 'sustituir un fichero que ya existe',
+  invented: 'los números son inventados: cada página lo dice',
 };

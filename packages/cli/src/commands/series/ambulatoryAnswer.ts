@@ -38,6 +38,7 @@ export type RecordingAnswered = {
   readonly first: readonly ActFirst[];
   readonly office: OfficeBeside | null;
   readonly isAllUsed: boolean;
+  readonly dayNight: DayNight;
 };
 
 /** What a recording comes to under the rule set that was asked for. */
@@ -49,12 +50,13 @@ export function recordingAnswered(
   const protocol = protocolOf('ambulatory', typed.rules);
   const rules = ambulatoryRules(protocol);
   const { ageYears, isPregnant } = typed;
+  const dayNight = recording.dayNight ?? dayNightOf(read, rules);
   const known = {
     ageYears,
     isPregnant,
     scheduled: recording.scheduled,
     isAllUsed: recording.isAllUsed,
-    dayNight: recording.dayNight ?? dayNightOf(read, rules),
+    dayNight,
     rejected: new Set<number>(),
     restored: new Set<number>(),
   };
@@ -82,6 +84,7 @@ export function recordingAnswered(
             { ...typed, isJudged: result.valid && !isChild && !isPregnant },
           ),
     isAllUsed: recording.isAllUsed,
+    dayNight,
   };
 }
 

@@ -13,7 +13,7 @@ import { actFirstRows, leftOutRows, readFlags } from './seriesOfText.js';
 import { assumption } from './usualBeside.js';
 
 /** Digits of the version that a person compares. */
-const VERSION_SHOWN = 12;
+export const VERSION_SHOWN = 12;
 
 export function ruleRow(
   section: 'home' | 'ambulatory',

@@ -1,0 +1,81 @@
+import { type Refusal, refusal } from '@evenfall/clinical';
+import type { ReadSeries } from '@evenfall/exchange';
+import type { Figure, ReportHeader, ReportPage } from '@evenfall/report';
+import { pagePdf } from '@evenfall/report/pdf';
+import { type Answer, refused } from '../../answer.js';
+import type { Context } from '../../command.js';
+import { filesOf } from '../../input/filesOf.js';
+import { takenPath, writeNewFile } from '../../output/newFile.js';
+import type { TypedSheets } from './typedSheets.js';
+
+/** What can be drawn of one answered series. */
+export type Drawable = { readonly page: () => ReportPage; readonly figure: () => Figure };
+
+/**
+ * Answers, and writes the files that were asked for. They are of one series: several are refused before anything is read, and so is
+ * a file that is there already. Nothing is written where the series is refused.
+ */
+export async function withSheets(
+  files: readonly string[],
+  sheets: TypedSheets,
+  context: Context,
+  answer: () => Promise<Answer>,
+  drawable: () => Drawable | null,
+): Promise<Answer> {
+  const asked = [
+    ...(sheets.pdf === null ? [] : [{ field: '--pdf', path: sheets.pdf }]),
+    ...(sheets.svg === null ? [] : [{ field: '--svg', path: sheets.svg }]),
+  ];
+  if (asked.length === 0) return await answer();
+  const refusedBy = (refusals: readonly Refusal[]) =>
+    refused(refusals.map((one) => context.words.problem(one)));
+  if ((await filesOf(files)).kind === 'several') {
+    return refusedBy(
+      asked.map(({ field, path }) => refusal(field, 'contradicts', 'one-series-to-draw', path)),
+    );
+  }
+  const taken = (
+    await Promise.all(asked.map((one) => takenPath(one.field, one.path, sheets.isReplaced)))
+  ).flat();
+  if (taken.length > 0) return refusedBy(taken);
+  const answered = await answer();
+  const found = drawable();
+  if (answered.kind !== 'one' || found === null) return answered;
+  const problems: Refusal[] = [];
+  for (const { field, path } of asked) {
+    const bytes =
+      field === '--pdf'
+        ? await pagePdf(found.page(), { size: sheets.paper, createdAt: context.now() })
+        : new TextEncoder().encode(`${found.figure().svg}\n`);
+    problems.push(...(await writeNewFile({ field, path, bytes }, sheets.isReplaced)));
+  }
+  return problems.length > 0 ? refusedBy(problems) : answered;
+}
+
+/** The head of a page from a file: what it says of the device and the arm; the rest is left to be written in by hand. */
+export function headerOf(
+  read: ReadSeries,
+  { isInvented }: TypedSheets,
+  { now, version }: Context,
+): ReportHeader {
+  const all = (of: (beside: ReadSeries['beside'][number]) => string | null) => {
+    const found = [...new Set(read.beside.map(of).filter((one): one is string => one !== null))];
+    return found.length === 0 ? null : found.join(', ');
+  };
+  return {
+    name: null,
+    born: null,
+    device: all(({ device }) => device),
+    arm: all(({ arm }) => arm),
+    medicines: null,
+    zone: read.zone,
+    madeAt: `${now().toISOString().slice(0, 16).replace('T', ' ')} UTC`,
+    program: `evenfall ${version}`,
+    isInvented,
+  };
+}
+
+/** Notes of a file by the index of their reading. */
+export function notesOf(read: ReadSeries): Map<number, string> {
+  return new Map(read.beside.flatMap(({ index, note }) => (note === null ? [] : [[index, note] as const])));
+}

@@ -1,0 +1,226 @@
+import svgToPdf from 'svg-to-pdfkit';
+import type { Figure } from '../figure/figure.js';
+import type { Block, ReportPage } from '../page/reportPage.js';
+import type { PaperId } from './paper.js';
+import { bytesOf, MARGIN, openSheets, type Sheets } from './sheets.js';
+import { AFTER_TABLE, drawTable, tableHeight } from './table.js';
+
+/** How a page becomes a file. `createdAt` is passed in: the same page at the same time is the same bytes. */
+export type PdfChoices = { readonly size: PaperId; readonly createdAt: Date };
+
+const TEXT = { title: 14, heading: 8.5, body: 8, header: 8, foot: 6.8 } as const;
+const INK = '#1a1a1a';
+const MUTED = '#555555';
+const GAP = 5;
+
+/** The smallest share of its own size at which a figure is still read; under it the sheet runs over. */
+const LEAST_SHARE = 0.5;
+
+/** A page as a tagged PDF: one sheet, then the lists. Text is text, figures are vectors. */
+export async function pagePdf(page: ReportPage, { size, createdAt }: PdfChoices): Promise<Uint8Array> {
+  const sheets = openSheets(page, size, createdAt);
+  drawHead(sheets, page);
+  // What is said keeps its size; the figures take what the sheet has left for them.
+  const fixed = page.blocks.reduce((sum, one) => sum + heightOf(sheets, one, 0), 0);
+  const wanted = page.blocks.reduce((sum, one) => sum + figuresHeight(sheets, one), 0);
+  const room = sheets.end - sheets.y - fixed;
+  const share = wanted === 0 ? 1 : Math.max(LEAST_SHARE, Math.min(1, room / wanted));
+  for (const block of page.blocks) drawBlock(sheets, block, share);
+  if (page.lists.length > 0) sheets.turn();
+  for (const list of page.lists) {
+    drawTable(sheets, list, sheets.left, sheets.width, true);
+    sheets.y += 3 * AFTER_TABLE;
+  }
+  sheets.root.end();
+  drawFeet(sheets, page);
+  return bytesOf(sheets.doc);
+}
+
+function drawHead(sheets: Sheets, page: ReportPage): void {
+  const { doc, left, width } = sheets;
+  drawInvented(sheets, page);
+  sheets.tagged('H1', () => {
+    doc.font('bold').fontSize(TEXT.title).fillColor(INK).text(page.title, left, sheets.y, { width });
+  });
+  sheets.y += TEXT.title + 6;
+  const column = width / 2;
+  page.header.forEach(({ label, value }, k) => {
+    const x = left + (k % 2) * column;
+    const y = sheets.y;
+    const said = `${label}: `;
+    doc.font('bold').fontSize(TEXT.header);
+    const wide = doc.widthOfString(said);
+    sheets.tagged('P', () => {
+      doc.font('bold').fontSize(TEXT.header).fillColor(INK).text(said, x, y, { lineBreak: false });
+      if (value !== null) {
+        doc
+          .font('regular')
+          .text(value, x + wide, y, { width: column - wide - 8, height: TEXT.header + 3, ellipsis: true });
+      }
+    });
+    if (value === null) {
+      sheets.untagged(() => {
+        doc.lineWidth(0.5).strokeColor(MUTED).moveTo(x + wide, y + TEXT.header + 1).lineTo(x + column - 10, y + TEXT.header + 1).stroke(); // biome-ignore format: one thought
+      });
+    }
+    if (k % 2 === 1 || k === page.header.length - 1) sheets.y += TEXT.header + 7;
+  });
+  sheets.untagged(() => {
+    doc
+      .lineWidth(0.8)
+      .strokeColor(INK)
+      .moveTo(left, sheets.y)
+      .lineTo(left + width, sheets.y)
+      .stroke();
+  });
+  sheets.y += GAP;
+}
+
+/** Over every page of invented numbers, so that none is taken for a person's. */
+function drawInvented(sheets: Sheets, { invented }: ReportPage): void {
+  if (invented === null) return;
+  const { doc, left, width } = sheets;
+  sheets.tagged('P', () => {
+    doc.font('bold').fontSize(9).fillColor(INK).text(invented, left, sheets.y, { width, align: 'center' });
+  });
+  sheets.y += 15;
+}
+
+function linesOf({ doc, width }: Sheets, lines: readonly string[]): number[] {
+  doc.font('regular').fontSize(TEXT.body);
+  return lines.map((one) => doc.heightOfString(one, { width: width - INDENT }) + 1.5);
+}
+
+/** Headings stand in a column of their own, so that a sheet is found through at a glance. */
+const INDENT = 92;
+
+function heightOf(sheets: Sheets, block: Block, share: number): number {
+  switch (block.kind) {
+    case 'lines': {
+      const { doc } = sheets;
+      doc.font('bold').fontSize(TEXT.heading);
+      const heading = doc.heightOfString(block.heading, { width: INDENT - 8 });
+      return (
+        Math.max(
+          heading,
+          linesOf(sheets, block.lines).reduce((sum, one) => sum + one, 0),
+        ) + GAP
+      );
+    }
+    case 'tables':
+      return Math.max(...block.tables.map((one, k) => tableHeight(sheets, one, placeOf(sheets, block.tables.length, k).width))) + GAP + 2; // biome-ignore format: one thought
+    case 'figures':
+      return figuresHeight(sheets, block) * share + GAP;
+  }
+}
+
+function figuresHeight(sheets: Sheets, block: Block): number {
+  if (block.kind !== 'figures') return 0;
+  return Math.max(
+    ...block.figures.map((one, k) => heightAt(one, placeOf(sheets, block.figures.length, k).width)),
+  );
+}
+
+function heightAt({ width, height }: Figure, wide: number): number {
+  return (height * wide) / width;
+}
+
+function placeOf({ left, width }: Sheets, of: number, k: number): { x: number; width: number } {
+  const between = 14;
+  const wide = (width - between * (of - 1)) / of;
+  return { x: left + k * (wide + between), width: wide };
+}
+
+function drawBlock(sheets: Sheets, block: Block, share: number): void {
+  const { doc, left, width } = sheets;
+  const height = heightOf(sheets, block, share);
+  if (sheets.y + height > sheets.end + GAP && height < sheets.end - MARGIN.top) sheets.turn();
+  const top = sheets.y;
+  switch (block.kind) {
+    case 'lines': {
+      if (block.isUrgent) {
+        sheets.untagged(() => {
+          doc
+            .lineWidth(1.2)
+            .strokeColor(INK)
+            .rect(left - 4, top - 2.5, width + 8, height - GAP + 4)
+            .stroke();
+        });
+      }
+      sheets.tagged('H2', () => {
+        doc
+          .font('bold')
+          .fontSize(TEXT.heading)
+          .fillColor(INK)
+          .text(block.heading, left, top, { width: INDENT - 8 });
+      });
+      let y = top;
+      const heights = linesOf(sheets, block.lines);
+      block.lines.forEach((one, k) => {
+        const at = y;
+        sheets.tagged('P', () => {
+          doc.font(block.isUrgent ? 'bold' : 'regular').fontSize(TEXT.body).fillColor(INK).text(one, left + INDENT, at, { width: width - INDENT }); // biome-ignore format: one thought
+        });
+        y += heights[k] as number;
+      });
+      break;
+    }
+    case 'tables':
+      block.tables.forEach((table, k) => {
+        const place = placeOf(sheets, block.tables.length, k);
+        sheets.y = top;
+        drawTable(sheets, table, place.x, place.width, false);
+      });
+      break;
+    case 'figures':
+      block.figures.forEach((figure, k) => {
+        drawFigure(sheets, figure, placeOf(sheets, block.figures.length, k), top, share);
+      });
+      break;
+  }
+  sheets.y = top + height;
+}
+
+function drawFigure(
+  sheets: Sheets,
+  figure: Figure,
+  place: { readonly x: number; readonly width: number },
+  y: number,
+  share: number,
+): void {
+  const wide = place.width * share;
+  sheets.tagged(
+    'Figure',
+    () => {
+      svgToPdf(sheets.doc, figure.svg, place.x + (place.width - wide) / 2, y, {
+        width: wide,
+        height: heightAt(figure, wide),
+        assumePt: true,
+        preserveAspectRatio: 'xMidYMin meet',
+        fontCallback: (_family, bold) => (bold ? 'bold' : 'regular'),
+      });
+    },
+    `${figure.title}. ${figure.description}`,
+  );
+}
+
+/** The foot of every sheet: what the program is not, when and by what it was made, the page; and that it is invented. */
+function drawFeet({ doc, left, width, end }: Sheets, page: ReportPage): void {
+  const { start, count } = doc.bufferedPageRange();
+  for (let k = 0; k < count; k++) {
+    doc.switchToPage(start + k);
+    doc.markContent('Artifact', { type: 'Pagination' });
+    doc.font('regular').fontSize(TEXT.foot).fillColor(MUTED);
+    const [y, side] = [end + 6, 150];
+    doc.text(page.aid, left, y, { width: width - side - 10, height: 24 });
+    doc.text([page.made, page.pageOf(k + 1, count)].join('\n'), left + width - side, y, { width: side, align: 'right' }); // biome-ignore format: one thought
+    if (k > 0 && page.invented !== null) {
+      doc
+        .font('bold')
+        .fontSize(TEXT.foot)
+        .fillColor(INK)
+        .text(page.invented, left, 14, { width, align: 'center' });
+    }
+    doc.endMarkedContent();
+  }
+}

@@ -1,0 +1,110 @@
+import type { DataTable } from '../figure/figure.js';
+import { MARGIN, type Sheets } from './sheets.js';
+
+const SIZE = 7.5;
+const PAD = 2.2;
+const CAPTION = 8;
+
+/** How wide columns are: as wide as their longest text asks, the last taking what is left; shrunk together where it is too much. */
+function widthsOf({ doc }: Sheets, table: DataTable, width: number, isWhole: boolean): number[] {
+  const asked = table.columns.map((heading, k) => {
+    doc.font('bold').fontSize(SIZE);
+    const head = doc.widthOfString(heading);
+    doc.font('regular');
+    return Math.max(head, ...table.rows.map((row) => doc.widthOfString(row[k] ?? ''))) + 2 * PAD + 2;
+  });
+  const total = asked.reduce((sum, one) => sum + one, 0);
+  const last = asked.length - 1;
+  const before = total - (asked[last] ?? 0);
+  // A long last column (why something was left out) wraps; the others keep their width.
+  if (total > width && before < width * 0.7)
+    return asked.map((one, k) => (k === last ? width - before : one));
+  if (total > width) return asked.map((one) => (one * width) / total);
+  if (!isWhole) return asked;
+  return asked.map((one) => one + (width - total) / asked.length);
+}
+
+function rowHeight({ doc }: Sheets, row: readonly string[], widths: readonly number[]): number {
+  doc.font('regular').fontSize(SIZE);
+  const heights = row.map((text, k) =>
+    doc.heightOfString(text === '' ? ' ' : text, { width: (widths[k] as number) - 2 * PAD }),
+  );
+  return Math.max(...heights) + 2 * PAD - 0.6;
+}
+
+/** How high a table is, on one sheet. */
+export function tableHeight(sheets: Sheets, table: DataTable, width: number): number {
+  const widths = widthsOf(sheets, table, width, true);
+  const rows = [table.columns, ...table.rows].map((row) => rowHeight(sheets, row, widths));
+  sheets.doc.font('bold').fontSize(CAPTION);
+  return sheets.doc.heightOfString(table.caption, { width }) + 3 + rows.reduce((sum, one) => sum + one, 0);
+}
+
+/** Draws a table with its tags from the current place down; over sheets where it is long, its heading again on each. */
+export function drawTable(
+  sheets: Sheets,
+  table: DataTable,
+  x: number,
+  width: number,
+  mayTurn: boolean,
+): void {
+  const { doc, root } = sheets;
+  const widths = widthsOf(sheets, table, width, true);
+  doc.font('bold').fontSize(CAPTION);
+  const caption = doc.heightOfString(table.caption, { width });
+  if (mayTurn && sheets.y + caption + 40 > sheets.end) sheets.turn();
+  sheets.tagged('P', () => {
+    doc.font('bold').fontSize(CAPTION).fillColor('#1a1a1a').text(table.caption, x, sheets.y, { width });
+  });
+  sheets.y += caption + 3;
+  const whole = doc.struct('Table');
+  root.add(whole);
+  const isNumber = table.columns.map(
+    (_, k) => k > 0 && table.rows.every((row) => /^[-+−\d.,/ ()%]*$/.test(row[k] ?? '')),
+  );
+
+  const draw = (row: readonly string[], isHead: boolean) => {
+    const height = rowHeight(sheets, row, widths);
+    if (mayTurn && !isHead && sheets.y + height > sheets.end) {
+      sheets.turn();
+      draw(table.columns, true);
+    }
+    const tr = doc.struct('TR');
+    whole.add(tr);
+    let at = x;
+    row.forEach((text, k) => {
+      const wide = widths[k] as number;
+      const [left, top] = [at, sheets.y];
+      tr.add(
+        doc.struct(isHead || (k === 0 && text !== '') ? 'TH' : 'TD', {}, () => {
+          doc
+            .font(isHead ? 'bold' : 'regular')
+            .fontSize(SIZE)
+            .fillColor('#1a1a1a')
+            .text(text === '' ? ' ' : text, left + PAD, top + PAD, {
+              width: wide - 2 * PAD,
+              align: isNumber[k] ? 'right' : 'left',
+            });
+        }),
+      );
+      at += wide;
+    });
+    tr.end();
+    sheets.y += height;
+    const y = sheets.y;
+    sheets.untagged(() => {
+      doc
+        .lineWidth(isHead ? 0.8 : 0.3)
+        .strokeColor(isHead ? '#1a1a1a' : '#bbbbbb')
+        .moveTo(x, y)
+        .lineTo(x + width, y)
+        .stroke();
+    });
+  };
+  draw(table.columns, true);
+  for (const row of table.rows) draw(row, false);
+  whole.end();
+}
+
+/** Room under the last line of a table before what follows. */
+export const AFTER_TABLE = MARGIN.top / 4;

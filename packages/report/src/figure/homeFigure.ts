@@ -5,7 +5,6 @@ import {
   homeDayOf,
   type SeriesReading,
   type SidedLimit,
-  shownPressure,
   sittingsOf,
 } from '@evenfall/clinical';
 import type { Words } from '@evenfall/words';
@@ -15,7 +14,7 @@ import { type DataTable, type Drawing, drawn, type Figure, type Mark } from './f
 import { PAPER } from './paint.js';
 import { DASH, label, line, markShape, TEXT } from './parts.js';
 import { extentOf, gridOf, upScale } from './pressureAxis.js';
-import { clockText, DAY_MINUTES, dayText, pressureText } from './times.js';
+import { clockText, DAY_MINUTES, dayText, meansText, meanText, pressureText } from './times.js';
 
 /** A series at home, as it was answered. `readings` are all that were read, used or not. */
 export type HomeDrawn = {
@@ -134,6 +133,7 @@ export function homeFigure(
     ...(extent.isExtended ? [words.sentence('report.extended', { low: extent.low, high: extent.high })] : []),
   ].join(' ');
   const title = words.sentence('report.homeFigure');
+  const mean = meansText(result.mean, rules.highSystolic, rules.highDiastolic, words);
   const description = [
     words.sentence('report.homeSays', {
       used: result.used,
@@ -141,9 +141,7 @@ export function homeFigure(
       days: result.days,
       left: result.dropped.length,
     }),
-    ...(result.shown.systolic === null && result.shown.diastolic === null
-      ? []
-      : [words.sentence('report.meanSays', { mean: `${result.shown.systolic ?? '-'}/${result.shown.diastolic ?? '-'}` })]), // biome-ignore format: one thought
+    ...(mean === null ? [] : [words.sentence('report.meanSays', { mean })]),
     words.sentence('report.limitSays', { limit: limitsText(rules.highSystolic, rules.highDiastolic, words) }),
   ].join(' ');
   const svg = drawn(drawing, title, description, [
@@ -200,7 +198,7 @@ export function homeFigure(
     const at = y(mean);
     return [
       line([left, at, right, at], paint.muted, 1.2, null, `figure-mean is-${measure}`),
-      label(words.sentence('report.mean', { mean: shownPressure(mean, limit === null ? [] : [limit]) }), right + 4, at + beside(mean, limit?.limit ?? null), paint, { size: TEXT.small, isBold: true }), // biome-ignore format: one thought
+      label(words.sentence('report.mean', { mean: meanText(mean, limit, words) }), right + 4, at + beside(mean, limit?.limit ?? null), paint, { size: TEXT.small, isBold: true }), // biome-ignore format: one thought
     ];
   }
 
@@ -247,11 +245,6 @@ export function homeTable({ readings, result, rules }: HomeDrawn, words: Words):
       rules,
     ).flat();
   const shown = parts.filter((part) => part !== 'other' || inPart(null, part).length > 0);
-  const limits = [rules.highSystolic, rules.highDiastolic].map((one) => (one === null ? [] : [one]));
-  const meanText = (systolic: number | null, diastolic: number | null) =>
-    [systolic, diastolic]
-      .map((one, k) => (one === null ? '-' : shownPressure(one, limits[k] as readonly SidedLimit[])))
-      .join('/');
   return {
     caption: words.sentence('report.homeTable'),
     columns: [
@@ -271,7 +264,7 @@ export function homeTable({ readings, result, rules }: HomeDrawn, words: Words):
             })
             .join(', '),
         ),
-        mean === undefined ? '-' : meanText(mean.systolic, mean.diastolic),
+        (mean && meansText(mean, rules.highSystolic, rules.highDiastolic, words)) ?? '-',
       ];
     }),
   };

@@ -18,7 +18,7 @@ import { limitsText } from './homeFigure.js';
 import { PAPER } from './paint.js';
 import { DASH, label, line, markShape, TEXT } from './parts.js';
 import { extentOf, gridOf, upScale } from './pressureAxis.js';
-import { clockText, DAY_MINUTES, HOUR_MS, MINUTE_MS, offsetOf, pressureText } from './times.js';
+import { clockText, DAY_MINUTES, HOUR_MS, MINUTE_MS, meansText, offsetOf, pressureText } from './times.js';
 
 /** A recording over 24 hours, as it was answered. `readings` are all that were read, used or not. */
 export type RecordingDrawn = {
@@ -33,7 +33,7 @@ const PRESSURE = { low: 40, high: 220 } as const;
 const PULSE = { low: 40, high: 120 } as const;
 
 const USUAL: Drawing = { id: 'recording', width: 680, height: 400, paint: PAPER };
-const MARGIN = { left: 46, right: 42, top: 14, bottom: 46 } as const;
+const MARGIN = { left: 46, right: 62, top: 14, bottom: 46 } as const;
 const STRIP = 62;
 const BETWEEN = 16;
 const HOURS = 24;
@@ -225,25 +225,32 @@ export function recordingFigure(given: RecordingDrawn, words: Words, how: Partia
       const d = pathThrough(points);
       if (d === '') return [];
       const dash = measure === 'systolic' ? DASH.systolicLimit : DASH.diastolicLimit;
-      const last = stretches.findLast(({ period }) => limitOf(period, measure) !== null);
-      const limit = last === undefined ? null : limitOf(last.period, measure);
       return [
         element('path', { d, fill: 'none', stroke: paint.ink, 'stroke-width': 1, 'stroke-dasharray': dash, class: `figure-limit is-${measure}` }), // biome-ignore format: one thought
-        ...(limit === null ? [] : [label(words.say.limit(limit.limit), right + 4, y(limit.limit) + 3, paint, { size: TEXT.small })]), // biome-ignore format: one thought
-        ...nightLimitLabel(measure),
+        ...limitLabels(measure),
       ];
     });
   }
 
-  function nightLimitLabel(measure: 'systolic' | 'diastolic'): Svg[] {
-    const night = stretches.find(({ period }) => period === 'night');
-    const limit = limitOf('night', measure);
-    if (night === undefined || limit === null) return [];
-    return [
-      label(words.say.limit(limit.limit), x(night.from) + 3, y(limit.limit) - 2.5, paint, {
-        size: TEXT.small,
-      }),
-    ];
+  /** Each limit at the right, with its period where they differ; the lower a little lower where they are close. */
+  function limitLabels(measure: 'systolic' | 'diastolic'): Svg[] {
+    const [day, night] = [limitOf('day', measure), limitOf('night', measure)];
+    const small = { size: TEXT.small };
+    if (day !== null && (night === null || night.limit === day.limit)) {
+      return [label(words.say.limit(day.limit), right + 4, y(day.limit) + 3, paint, small)];
+    }
+    return (['day', 'night'] as const).flatMap((period) => {
+      const limit = limitOf(period, measure);
+      const other = limitOf(period === 'day' ? 'night' : 'day', measure);
+      if (limit === null || !stretches.some((one) => one.period === period)) return [];
+      const isClose = other !== null && Math.abs(y(other.limit) - y(limit.limit)) < 10;
+      const moved = !isClose ? 3 : limit.limit > (other?.limit ?? 0) ? -1 : 8;
+      const text = words.sentence('report.limitOf', {
+        limit: limit.limit,
+        period: words.title('period', period),
+      });
+      return [label(text, right + 4, y(limit.limit) + moved, paint, small)];
+    });
   }
 
   function limitOf(period: PeriodOf, measure: 'systolic' | 'diastolic'): SidedLimit | null {
@@ -275,10 +282,6 @@ export function recordingFigure(given: RecordingDrawn, words: Words, how: Partia
 
   function describe(): string {
     const { counts, judged, day, night } = result;
-    const mean = (of: { systolic: number | null; diastolic: number | null }) =>
-      of.systolic === null && of.diastolic === null
-        ? null
-        : [of.systolic, of.diastolic].map((one) => (one === null ? '-' : words.say.short(one))).join('/');
     return [
       words.sentence('report.recordingSays', {
         kept: counts.kept,
@@ -288,9 +291,9 @@ export function recordingFigure(given: RecordingDrawn, words: Words, how: Partia
         edited: result.edited.length,
       }),
       words.sentence('report.recordingMeans', {
-        whole: mean(judged.whole.mean),
-        day: mean(day.mean),
-        night: mean(night.mean),
+        whole: meansText(judged.whole.mean, rules.wholeSystolic, rules.wholeDiastolic, words),
+        day: meansText(day.mean, rules.daySystolic, rules.dayDiastolic, words),
+        night: meansText(night.mean, rules.nightSystolic, rules.nightDiastolic, words),
       }),
       words.sentence('report.recordingLimits', {
         day: limitsText(rules.daySystolic, rules.dayDiastolic, words),

@@ -1,4 +1,4 @@
-import type { SeriesReading } from '@evenfall/clinical';
+import { roundTo, type SeriesReading, type SidedLimit, shownPressure } from '@evenfall/clinical';
 import type { Words } from '@evenfall/words';
 
 /** Milliseconds of a day, an hour and a minute. */
@@ -47,4 +47,30 @@ export function offsetOf({ localDay, minuteOfDay, atMs }: SeriesReading): number
 export function pressureText(systolic: number | null, diastolic: number | null, words: Words): string {
   const shown = (value: number | null) => (value === null ? '-' : words.say.short(value));
   return `${shown(systolic)}/${shown(diastolic)}`;
+}
+
+/** A mean in mmHg as it is shown beside its limit (`shownPressure`), with the decimal mark of the language; a hyphen for none. */
+export function meanText(mmHg: number | null, limit: SidedLimit | null, words: Words): string {
+  if (mmHg === null) return '-';
+  const text = shownPressure(mmHg, limit === null ? [] : [limit]);
+  return words.say.number(Number(text), (text.split('.')[1] ?? '').length);
+}
+
+/** The same to two decimals, or as many more as keep it on its own side of the limit. */
+export function exactText(mmHg: number | null, limit: SidedLimit | null, words: Words): string {
+  if (mmHg === null) return '-';
+  const isOnItsSide =
+    limit === null || Math.sign(roundTo(mmHg, 2) - limit.limit) === Math.sign(mmHg - limit.limit);
+  return isOnItsSide ? words.say.number(mmHg, 2) : words.say.beside(mmHg, limit.limit, 2);
+}
+
+/** Two means as one pressure. */
+export function meansText(
+  mean: { readonly systolic: number | null; readonly diastolic: number | null },
+  systolic: SidedLimit | null,
+  diastolic: SidedLimit | null,
+  words: Words,
+): string | null {
+  if (mean.systolic === null && mean.diastolic === null) return null;
+  return `${meanText(mean.systolic, systolic, words)}/${meanText(mean.diastolic, diastolic, words)}`;
 }

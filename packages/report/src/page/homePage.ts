@@ -1,12 +1,13 @@
-import { dayPartOf, inTimeOrder, type SidedLimit, shownPressure } from '@evenfall/clinical';
+import { dayPartOf, inTimeOrder, type SidedLimit } from '@evenfall/clinical';
 import type { Words } from '@evenfall/words';
 import { type ChanceDrawn, chanceFigure } from '../figure/chanceFigure.js';
 import type { DataTable } from '../figure/figure.js';
 import { type HomeDrawn, homeFigure, homeTable, limitsText } from '../figure/homeFigure.js';
-import { dayText, pressureText } from '../figure/times.js';
+import { dayText, exactText, meansText, meanText, pressureText } from '../figure/times.js';
 import { readingList } from './readingList.js';
 import {
   type Block,
+  type FigureAt,
   framed,
   leftOutLines,
   type RefusedRow,
@@ -15,6 +16,14 @@ import {
   type RuleSet,
   refusedLists,
 } from './reportPage.js';
+
+/** How probable it is that the usual pressure is at or over a threshold (mmHg); 0 to 1, null where not known. */
+export type ChanceRow = {
+  readonly threshold: { readonly systolic: number; readonly diastolic: number };
+  readonly systolic: number | null;
+  readonly diastolic: number | null;
+  readonly prior: 'flat' | 'age-sex';
+};
 
 /** Everything the page of a series at home says. Sentences that others make come as they are to be read. */
 export type HomePageInput = HomeDrawn & {
@@ -30,7 +39,7 @@ export type HomePageInput = HomeDrawn & {
   /** Chances and what they rest on; shown after the category. */
   readonly chances: {
     readonly drawn: readonly ChanceDrawn[];
-    readonly lines: readonly string[];
+    readonly rows: readonly ChanceRow[];
     readonly assumptions: readonly string[];
   } | null;
   /** What an office pressure beside it says. */
@@ -49,6 +58,7 @@ export function homePage(input: HomePageInput, words: Words): ReportPage {
   const days = homeTable(input, words);
   const isShort = days.rows.length <= MOST_DAYS_BESIDE;
   const extremes = extremesOf(input, words);
+  const mean = meansText(result.mean, rules.highSystolic, rules.highDiastolic, words);
   const blocks: Block[] = [
     ...(input.actFirst.length === 0
       ? []
@@ -81,26 +91,31 @@ export function homePage(input: HomePageInput, words: Words): ReportPage {
       ],
     },
     { kind: 'tables', tables: [meansTable(input, words), ...(isShort ? [days] : [])] },
-    { kind: 'figures', figures: [homeFigure(input, words)] },
+    { kind: 'figures', figures: [(how) => homeFigure(input, words, how)] },
     {
       kind: 'lines',
       heading: say('report.result'),
       lines: [
+        ...(mean === null ? [] : [say('report.meanSays', { mean })]),
         result.category === null
           ? say('report.noCategory')
           : say('report.category', { category: words.title('homeCategory', result.category) }),
         ...(result.category === null ? [] : [say('report.notDiagnosis')]),
         ...input.office,
-        ...(input.chances?.lines ?? []),
       ],
     },
+    ...(input.chances === null || input.chances.rows.length === 0
+      ? []
+      : [{ kind: 'tables' as const, tables: [chanceTable(input.chances.rows, words)] }]),
     ...(input.chances === null || input.chances.drawn.length === 0
       ? []
       : [
           {
             kind: 'figures' as const,
-            figures: input.chances.drawn.map((one) =>
-              chanceFigure(one, words, { id: `chance-${one.component}` }),
+            figures: input.chances.drawn.map(
+              (one): FigureAt =>
+                (how) =>
+                  chanceFigure(one, words, { id: `chance-${one.component}`, ...how }),
             ),
           },
         ]),
@@ -134,22 +149,25 @@ export function homePage(input: HomePageInput, words: Words): ReportPage {
 
 function meansTable({ result, rules }: HomePageInput, words: Words): DataTable {
   const say = words.sentence;
-  const limits = [rules.highSystolic, rules.highDiastolic];
-  const mmHg = (value: number | null, limit: SidedLimit | null | undefined) =>
-    value === null ? '-' : shownPressure(value, limit == null ? [] : [limit]);
+  const limits = { systolic: rules.highSystolic, diastolic: rules.highDiastolic };
+  const none: typeof limits = { systolic: null, diastolic: null };
+  type Of = HomePageInput['result']['mean'];
   const pulse = (value: number | null) => (value === null ? '-' : words.say.short(value, 0));
-  const row = (name: string, of: HomePageInput['result']['mean']) => [
+  const row = (name: string, of: Of) => [
     name,
-    mmHg(of.systolic, limits[0]),
-    mmHg(of.diastolic, limits[1]),
+    meanText(of.systolic, limits.systolic, words),
+    meanText(of.diastolic, limits.diastolic, words),
     pulse(of.pulse),
   ];
-  const decimal = (value: number | null) => (value === null ? '-' : words.say.number(value, 1));
-  const spread = (name: string, of: HomePageInput['result']['mean']) => [
+  const exact = (
+    name: string,
+    of: Of,
+    beside: { [M in 'systolic' | 'diastolic']: SidedLimit | null } = none,
+  ) => [
     name,
-    decimal(of.systolic),
-    decimal(of.diastolic),
-    decimal(of.pulse),
+    exactText(of.systolic, beside.systolic, words),
+    exactText(of.diastolic, beside.diastolic, words),
+    exactText(of.pulse, null, words),
   ];
   const limit = limitsText(rules.highSystolic, rules.highDiastolic, words);
   return {
@@ -157,13 +175,13 @@ function meansTable({ result, rules }: HomePageInput, words: Words): DataTable {
     columns: ['', say('report.systolic'), say('report.diastolic'), say('report.pulse')],
     rows: [
       row(say('report.all'), result.mean),
-      spread(say('report.unrounded'), result.mean),
+      exact(say('report.unrounded'), result.mean, limits),
       ...(limit === null ? [] : [[say('report.limitColumn'), words.say.limit(rules.highSystolic?.limit ?? 0), words.say.limit(rules.highDiastolic?.limit ?? 0), '']]), // biome-ignore format: one thought
       row(say('report.morning'), result.morning),
       row(say('report.evening'), result.evening),
-      spread(say('report.minus'), result.morningMinusEvening),
-      spread(say('report.sd'), result.sd),
-      spread(say('report.sdOfDays'), result.dayToDay.sd),
+      exact(say('report.minus'), result.morningMinusEvening),
+      exact(say('report.sd'), result.sd),
+      exact(say('report.sdOfDays'), result.dayToDay.sd),
     ],
   };
 }
@@ -178,4 +196,31 @@ function extremesOf({ readings }: HomePageInput, words: Words): string | null {
     high: pressureText(high.systolic, high.diastolic, words),
     low: pressureText(low.systolic, low.diastolic, words),
   });
+}
+
+/** A row for each threshold: from the readings alone, and with what is known of an age and sex where that was asked. */
+function chanceTable(rows: readonly ChanceRow[], words: Words): DataTable {
+  const say = words.sentence;
+  const priors = (['flat', 'age-sex'] as const).filter((prior) => rows.some((one) => one.prior === prior));
+  const names = { flat: say('series.flatPrior'), 'age-sex': say('series.agePrior') };
+  const keyOf = ({ threshold }: ChanceRow) => pressureText(threshold.systolic, threshold.diastolic, words);
+  const measures = ['systolic', 'diastolic'] as const;
+  return {
+    caption: say('report.chanceTable'),
+    columns: [
+      say('report.atOrAbove'),
+      ...priors.flatMap((prior) =>
+        measures.map((measure) =>
+          say('report.chanceColumn', { component: say(`report.${measure}`), from: names[prior] }),
+        ),
+      ),
+    ],
+    rows: [...new Set(rows.map(keyOf))].map((key) => [
+      key,
+      ...priors.flatMap((prior) => {
+        const found = rows.find((one) => keyOf(one) === key && one.prior === prior);
+        return measures.map((measure) => say('report.chanceShort', { chance: found?.[measure] ?? null }));
+      }),
+    ]),
+  };
 }

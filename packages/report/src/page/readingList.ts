@@ -35,7 +35,7 @@ export function readingList(
           why === undefined ? usedAs(one) : words.sentence('report.notUsed', { why }),
           ...(one.site === 'wrist' ? [words.sentence('report.wrist')] : []),
           ...(note === undefined ? [] : [`“${note}”`]),
-        ].join('; '),
+        ].reduce((said, one) => `${said}${said.endsWith('.') ? ' ' : '; '}${one}`),
       ];
     }),
   };

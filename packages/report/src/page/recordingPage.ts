@@ -1,8 +1,8 @@
-import { inTimeOrder, periodOf, type SidedLimit, shownPressure } from '@evenfall/clinical';
+import { inTimeOrder, periodOf, type SidedLimit } from '@evenfall/clinical';
 import type { Words } from '@evenfall/words';
 import type { DataTable } from '../figure/figure.js';
 import { type RecordingDrawn, recordingFigure } from '../figure/recordingFigure.js';
-import { clockText, dayText } from '../figure/times.js';
+import { clockText, dayText, exactText, meanText } from '../figure/times.js';
 import { readingList } from './readingList.js';
 import {
   type Block,
@@ -71,13 +71,18 @@ export function recordingPage(input: RecordingPageInput, words: Words): ReportPa
         ...result.why.map(words.detail),
       ],
     },
-    { kind: 'figures', figures: [recordingFigure(input, words)] },
+    { kind: 'figures', figures: [(how) => recordingFigure(input, words, how)] },
     { kind: 'tables', tables: [periodTable(input, words)] },
     { kind: 'lines', heading: say('report.result'), lines: resultLines(input, words) },
     {
       kind: 'lines',
       heading: say('report.cautions'),
-      lines: [...result.flags.map(words.detail), ...input.settled, say('report.loadBeside')],
+      lines: [
+        wholeText(input, words),
+        ...result.flags.map(words.detail),
+        ...input.settled,
+        say('report.loadBeside'),
+      ],
     },
   ];
   const [first, last] = [ordered[0], ordered.at(-1)];
@@ -144,7 +149,6 @@ function resultLines({ result, office }: RecordingPageInput, words: Words): stri
 
 function periodTable({ result, rules }: RecordingPageInput, words: Words): DataTable {
   const say = words.sentence;
-  const none: SidedLimit | null = null;
   const periods = [
     {
       of: result.all,
@@ -168,19 +172,19 @@ function periodTable({ result, rules }: RecordingPageInput, words: Words): DataT
       measure === 'systolic' ? words.title('period', id) : '',
       say(`report.${measure}`),
       whole(of.n === 0 ? null : of.n),
-      mean[measure] === null ? '-' : shownPressure(mean[measure] as number, limit === none ? [] : [limit]),
-      decimal(mean[measure]),
-      limit === none ? '-' : words.say.limit(limit.limit),
+      meanText(mean[measure], limit, words),
+      exactText(mean[measure], limit, words),
+      limit === null ? '-' : words.say.limit(limit.limit),
       decimal(of.sd[measure]),
       whole(of.least[measure]),
       whole(of.most[measure]),
       load === null ? '-' : whole(load[measure]),
     ];
-    const other = (name: string, value: number | null) => ['', name, '', whole(value), decimal(value), '', '', '', '', '']; // biome-ignore format: one thought
+    const other = (name: string, value: number | null) => ['', name, '', whole(value), exactText(value, null, words), '', '', '', '', '']; // biome-ignore format: one thought
     return [
       pressure('systolic', limits[0]),
       pressure('diastolic', limits[1]),
-      ['', say('report.pulse'), '', whole(of.mean.pulse), decimal(of.mean.pulse), '', decimal(of.sd.pulse), whole(of.least.pulse), whole(of.most.pulse), ''], // biome-ignore format: one thought
+      ['', say('report.pulse'), '', whole(of.mean.pulse), exactText(of.mean.pulse, null, words), '', decimal(of.sd.pulse), whole(of.least.pulse), whole(of.most.pulse), ''], // biome-ignore format: one thought
       other(say('report.meanArterial'), of.meanArterial),
       other(say('report.pulsePressure'), of.pulsePressure),
     ];
@@ -201,4 +205,11 @@ function periodTable({ result, rules }: RecordingPageInput, words: Words): DataT
     ],
     rows,
   };
+}
+
+/** Which mean stands for 24 hours, and the plain one beside it: the two can lie on different sides of a limit. */
+function wholeText({ result, rules }: RecordingPageInput, words: Words): string {
+  const { systolic, diastolic } = result.whole.arithmetic;
+  const plain = `${exactText(systolic, rules.wholeSystolic, words)}/${exactText(diastolic, rules.wholeDiastolic, words)}`;
+  return words.sentence('report.wholeBy', { by: words.title('wholeMean', rules.wholeMean), plain });
 }

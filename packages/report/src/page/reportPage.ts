@@ -1,5 +1,5 @@
 import type { Words } from '@evenfall/words';
-import type { DataTable, Figure } from '../figure/figure.js';
+import type { DataTable, Drawing, Figure } from '../figure/figure.js';
 
 /** What stands at the head of a page about a person; null is not known here and left blank to be filled in by hand. */
 export type ReportHeader = {
@@ -23,6 +23,9 @@ export type RuleSet = { readonly id: string; readonly version: string };
 /** A row of a file that could not be read. */
 export type RefusedRow = { readonly line: number; readonly why: string };
 
+/** A figure that can be drawn in the room there is; as it usually is where nothing is said. */
+export type FigureAt = (how?: Partial<Drawing>) => Figure;
+
 /** A part of the first sheet, in order of reading. */
 export type Block =
   | {
@@ -32,7 +35,7 @@ export type Block =
       readonly isUrgent?: boolean;
     }
   | { readonly kind: 'tables'; readonly tables: readonly DataTable[] }
-  | { readonly kind: 'figures'; readonly figures: readonly Figure[] };
+  | { readonly kind: 'figures'; readonly figures: readonly FigureAt[] };
 
 /** One sheet about a series with the list of all readings after it: everything said, nothing laid out. */
 export type ReportPage = {

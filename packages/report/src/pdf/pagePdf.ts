@@ -1,6 +1,6 @@
 import svgToPdf from 'svg-to-pdfkit';
 import type { Figure } from '../figure/figure.js';
-import type { Block, ReportPage } from '../page/reportPage.js';
+import type { Block, FigureAt, ReportPage } from '../page/reportPage.js';
 import type { PaperId } from './paper.js';
 import { bytesOf, MARGIN, openSheets, type Sheets } from './sheets.js';
 import { AFTER_TABLE, drawTable, tableHeight } from './table.js';
@@ -13,7 +13,7 @@ const INK = '#1a1a1a';
 const MUTED = '#555555';
 const GAP = 5;
 
-/** The smallest share of its own size at which a figure is still read; under it the sheet runs over. */
+/** The smallest share of its own height at which a figure is still read; under it the sheet runs over. */
 const LEAST_SHARE = 0.5;
 
 /** A page as a tagged PDF: one sheet, then the lists. Text is text, figures are vectors. */
@@ -73,7 +73,7 @@ function drawHead(sheets: Sheets, page: ReportPage): void {
       .lineTo(left + width, sheets.y)
       .stroke();
   });
-  sheets.y += GAP;
+  sheets.y += GAP + 2;
 }
 
 /** Over every page of invented numbers, so that none is taken for a person's. */
@@ -114,10 +114,11 @@ function heightOf(sheets: Sheets, block: Block, share: number): number {
   }
 }
 
+/** What figures would take at their own proportions. */
 function figuresHeight(sheets: Sheets, block: Block): number {
   if (block.kind !== 'figures') return 0;
   return Math.max(
-    ...block.figures.map((one, k) => heightAt(one, placeOf(sheets, block.figures.length, k).width)),
+    ...block.figures.map((one, k) => heightAt(one(), placeOf(sheets, block.figures.length, k).width)),
   );
 }
 
@@ -181,20 +182,21 @@ function drawBlock(sheets: Sheets, block: Block, share: number): void {
   sheets.y = top + height;
 }
 
+/** In the room there is: drawn lower, never smaller, so that its letters keep their size. */
 function drawFigure(
   sheets: Sheets,
-  figure: Figure,
+  drawnAt: FigureAt,
   place: { readonly x: number; readonly width: number },
   y: number,
   share: number,
 ): void {
-  const wide = place.width * share;
+  const figure = drawnAt({ height: drawnAt().height * share });
   sheets.tagged(
     'Figure',
     () => {
-      svgToPdf(sheets.doc, figure.svg, place.x + (place.width - wide) / 2, y, {
-        width: wide,
-        height: heightAt(figure, wide),
+      svgToPdf(sheets.doc, figure.svg, place.x, y, {
+        width: place.width,
+        height: heightAt(figure, place.width),
         assumePt: true,
         preserveAspectRatio: 'xMidYMin meet',
         fontCallback: (_family, bold) => (bold ? 'bold' : 'regular'),
@@ -211,7 +213,7 @@ function drawFeet({ doc, left, width, end }: Sheets, page: ReportPage): void {
     doc.switchToPage(start + k);
     doc.markContent('Artifact', { type: 'Pagination' });
     doc.font('regular').fontSize(TEXT.foot).fillColor(MUTED);
-    const [y, side] = [end + 6, 150];
+    const [y, side] = [end + 6, 190];
     doc.text(page.aid, left, y, { width: width - side - 10, height: 24 });
     doc.text([page.made, page.pageOf(k + 1, count)].join('\n'), left + width - side, y, { width: side, align: 'right' }); // biome-ignore format: one thought
     if (k > 0 && page.invented !== null) {

@@ -3,15 +3,16 @@ import { MARGIN, type Sheets } from './sheets.js';
 
 const SIZE = 7.5;
 const PAD = 2.2;
+const SIDE = 5;
 const CAPTION = 8;
 
 /** How wide columns are: as wide as their longest text asks, the last taking what is left; shrunk together where it is too much. */
-function widthsOf({ doc }: Sheets, table: DataTable, width: number, isWhole: boolean): number[] {
+function widthsOf({ doc }: Sheets, table: DataTable, width: number): number[] {
   const asked = table.columns.map((heading, k) => {
     doc.font('bold').fontSize(SIZE);
     const head = doc.widthOfString(heading);
     doc.font('regular');
-    return Math.max(head, ...table.rows.map((row) => doc.widthOfString(row[k] ?? ''))) + 2 * PAD + 2;
+    return Math.max(head, ...table.rows.map((row) => doc.widthOfString(row[k] ?? ''))) + 2 * SIDE + 1;
   });
   const total = asked.reduce((sum, one) => sum + one, 0);
   const last = asked.length - 1;
@@ -20,22 +21,39 @@ function widthsOf({ doc }: Sheets, table: DataTable, width: number, isWhole: boo
   if (total > width && before < width * 0.7)
     return asked.map((one, k) => (k === last ? width - before : one));
   if (total > width) return asked.map((one) => (one * width) / total);
-  if (!isWhole) return asked;
-  return asked.map((one) => one + (width - total) / asked.length);
+  // Numbers stay together; what is left over goes to words at the end.
+  const each = isNumberColumn(table, last) ? (width - total) / asked.length : Math.min((width - total) / asked.length, MOST_BETWEEN); // biome-ignore format: one thought
+  const rest = width - total - each * asked.length;
+  return asked.map((one, k) => one + each + (k === last ? rest : 0));
 }
 
-function rowHeight({ doc }: Sheets, row: readonly string[], widths: readonly number[]): number {
-  doc.font('regular').fontSize(SIZE);
+/** The most room that is put between columns of a list. */
+const MOST_BETWEEN = 22;
+
+/** Whether a column holds numbers alone, which stand at its right edge. */
+function isNumberColumn(table: DataTable, k: number): boolean {
+  return k > 0 && table.rows.every((row) => /^[-+−\d.,/ ()%]*$/.test(row[k] ?? ''));
+}
+
+function rowHeight(
+  { doc }: Sheets,
+  row: readonly string[],
+  widths: readonly number[],
+  isHead: boolean,
+): number {
+  doc.font(isHead ? 'bold' : 'regular').fontSize(SIZE);
   const heights = row.map((text, k) =>
-    doc.heightOfString(text === '' ? ' ' : text, { width: (widths[k] as number) - 2 * PAD }),
+    doc.heightOfString(text === '' ? ' ' : text, { width: (widths[k] as number) - 2 * SIDE }),
   );
   return Math.max(...heights) + 2 * PAD - 0.6;
 }
 
 /** How high a table is, on one sheet. */
 export function tableHeight(sheets: Sheets, table: DataTable, width: number): number {
-  const widths = widthsOf(sheets, table, width, true);
-  const rows = [table.columns, ...table.rows].map((row) => rowHeight(sheets, row, widths));
+  const widths = widthsOf(sheets, table, width);
+  const rows = [table.columns, ...table.rows].map((row) =>
+    rowHeight(sheets, row, widths, row === table.columns),
+  );
   sheets.doc.font('bold').fontSize(CAPTION);
   return sheets.doc.heightOfString(table.caption, { width }) + 3 + rows.reduce((sum, one) => sum + one, 0);
 }
@@ -49,7 +67,7 @@ export function drawTable(
   mayTurn: boolean,
 ): void {
   const { doc, root } = sheets;
-  const widths = widthsOf(sheets, table, width, true);
+  const widths = widthsOf(sheets, table, width);
   doc.font('bold').fontSize(CAPTION);
   const caption = doc.heightOfString(table.caption, { width });
   if (mayTurn && sheets.y + caption + 40 > sheets.end) sheets.turn();
@@ -59,12 +77,10 @@ export function drawTable(
   sheets.y += caption + 3;
   const whole = doc.struct('Table');
   root.add(whole);
-  const isNumber = table.columns.map(
-    (_, k) => k > 0 && table.rows.every((row) => /^[-+−\d.,/ ()%]*$/.test(row[k] ?? '')),
-  );
+  const isNumber = table.columns.map((_, k) => isNumberColumn(table, k));
 
   const draw = (row: readonly string[], isHead: boolean) => {
-    const height = rowHeight(sheets, row, widths);
+    const height = rowHeight(sheets, row, widths, isHead);
     if (mayTurn && !isHead && sheets.y + height > sheets.end) {
       sheets.turn();
       draw(table.columns, true);
@@ -81,8 +97,8 @@ export function drawTable(
             .font(isHead ? 'bold' : 'regular')
             .fontSize(SIZE)
             .fillColor('#1a1a1a')
-            .text(text === '' ? ' ' : text, left + PAD, top + PAD, {
-              width: wide - 2 * PAD,
+            .text(text === '' ? ' ' : text, left + SIDE, top + PAD, {
+              width: wide - 2 * SIDE,
               align: isNumber[k] ? 'right' : 'left',
             });
         }),

@@ -34,12 +34,12 @@ export const reportLines = {
   meanSays: (f: { mean: string }, _say: Say) => `The mean is ${f.mean} mmHg.`,
   limitSays: (f: { limit: string | null }, _say: Say) =>
     f.limit === null ? 'The rule set gives no limit.' : `The limit of the rule set is ${f.limit} mmHg.`,
-  homeTable: 'Readings at home by day, in mmHg; in brackets what is left out',
+  homeTable: 'By day, mmHg; in brackets: left out',
   day: 'Day',
   morning: 'Morning',
   evening: 'Evening',
   other: 'Other times',
-  dayMean: 'Mean of the day',
+  dayMean: 'Day mean',
 
   recordingFigure: 'Pressure and pulse over 24 hours',
   recordingKey:
@@ -156,11 +156,21 @@ export const reportLines = {
   category: (f: { category: string }, _say: Say) => `By this rule set: ${f.category}.`,
   highBy: 'By this rule set: high.',
   notHighBy: 'By this rule set: not high.',
-  unrounded: 'Not rounded',
+  unrounded: 'With decimals',
   sdOfDays: 'SD of daily means',
   betweenPeriods: 'between day and night',
   windows: (f: { by: string; day: string | null; night: string }, _say: Say) =>
     f.day === null ? `${f.by}: asleep ${f.night}` : `${f.by}: day ${f.day}, night ${f.night}`,
+  limitOf: (f: { limit: number; period: string }, say: Say) => `${say.limit(f.limit)} ${f.period}`,
+  wholeBy: (f: { by: string; plain: string }, _say: Say) =>
+    `The mean of 24 hours is ${f.by}; the plain mean of the readings is ${f.plain}. SD, lowest and highest are of the readings.`,
+  chanceTable: 'Chance of where the usual level lies, under the stated assumptions',
+  atOrAbove: 'At or above, mmHg',
+  chanceColumn: (f: { component: string; from: string }, _say: Say) => `${f.component}, ${f.from}`,
+  chanceShort: (f: { chance: number | null }, say: Say) => (f.chance === null ? '-' : chance(f.chance, say)),
+  actOn: (f: { pressures: string; detail: string }, _say: Say) => `${f.pressures}: ${f.detail}`,
+  andMore: (f: { readings: number }, say: Say) => `${say.short(f.readings)} more`,
+  atLine: (f: { line: number }, say: Say) => `line ${say.short(f.line)}`,
   line: (f: { label: string; text: string }, _say: Say) => `${f.label}: ${f.text}.`,
 } as const;
 

@@ -37,7 +37,7 @@ export const reportLines: Reworded<typeof lines> = {
     f.limit === null
       ? 'El conjunto de reglas no da límite.'
       : `El límite del conjunto de reglas es ${f.limit} mmHg.`,
-  homeTable: 'Lecturas en casa por día, en mmHg; entre paréntesis lo excluido',
+  homeTable: 'Por día, mmHg; entre paréntesis: excluidas',
   day: 'Día',
   morning: 'Mañana',
   evening: 'Tarde',
@@ -140,11 +140,21 @@ export const reportLines: Reworded<typeof lines> = {
   category: (f) => `Según este conjunto de reglas: ${f.category}.`,
   highBy: 'Según este conjunto de reglas: alta.',
   notHighBy: 'Según este conjunto de reglas: no alta.',
-  unrounded: 'Sin redondear',
+  unrounded: 'Con decimales',
   sdOfDays: 'DE de las medias diarias',
   betweenPeriods: 'entre día y noche',
   windows: (f) =>
     f.day === null ? `${f.by}: dormido ${f.night}` : `${f.by}: día ${f.day}, noche ${f.night}`,
+  limitOf: (f, say) => `${say.limit(f.limit)} ${f.period}`,
+  wholeBy: (f) =>
+    `Lo que vale por 24 horas es ${f.by}; la media simple de las lecturas es ${f.plain}. DE, mínima y máxima son de las lecturas.`,
+  chanceTable: 'Probabilidad de dónde está el nivel habitual, con los supuestos indicados',
+  atOrAbove: 'En o por encima, mmHg',
+  chanceColumn: (f) => `${f.component}, ${f.from}`,
+  chanceShort: (f, say) => (f.chance === null ? '-' : chance(f.chance, say)),
+  actOn: (f) => `${f.pressures}: ${f.detail}`,
+  andMore: (f, say) => `${say.short(f.readings)} más`,
+  atLine: (f, say) => `línea ${say.short(f.line)}`,
   line: (f) => `${f.label}: ${f.text}.`,
 };
 

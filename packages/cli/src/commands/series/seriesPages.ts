@@ -1,11 +1,12 @@
 import { protocolVersion } from '@evenfall/clinical';
-import { homeFigure, homePage, recordingFigure, recordingPage } from '@evenfall/report';
+import type { ReadSeries } from '@evenfall/exchange';
+import { clockText, dayText, homeFigure, homePage, recordingFigure, recordingPage } from '@evenfall/report';
 import type { Words } from '@evenfall/words';
 import type { Context } from '../../command.js';
 import type { RecordingAnswered } from './ambulatoryAnswer.js';
 import type { HomeAnswered } from './homeAnswer.js';
 import { officeRows, VERSION_SHOWN } from './homeLines.js';
-import { actFirstRows, readFlags, refusedRows } from './seriesOfText.js';
+import { type ActFirst, readFlags, refusedRows } from './seriesOfText.js';
 import type { TypedSheets } from './typedSheets.js';
 import { assumption, assumptionsOf, usualOf } from './usualBeside.js';
 import { type Drawable, headerOf, notesOf } from './withSheets.js';
@@ -50,7 +51,7 @@ function besideOf(
   return {
     header: headerOf(read, sheets, context),
     ruleSet: { id: rules, version: protocolVersion(protocol).slice(0, VERSION_SHOWN) },
-    actFirst: actFirstRows(first, words).map(([, text = '']) => text),
+    actFirst: actFirstLines(read, first, words),
     refused: refusedRows(read, words).map(({ row, detail }) => ({ line: row, why: detail })),
     notes: notesOf(read),
     settled: readFlags(read, words).map(({ detail }) => detail),
@@ -69,19 +70,34 @@ function chancesOf({ probability, known }: HomeAnswered, words: Words) {
   });
   return {
     drawn,
-    lines: probability.map(({ threshold, systolic, diastolic, prior }) =>
-      [
-        words.sentence('series.chance'),
-        words.sentence('series.chanceOf', {
-          threshold: `${threshold.systolic}/${threshold.diastolic}`,
-          systolic,
-          diastolic,
-          prior: words.sentence(prior === 'flat' ? 'series.flatPrior' : 'series.agePrior'),
-        }),
-      ].join(': '),
-    ),
+    rows: probability,
     assumptions: assumptionsOf(known, usualOf('systolic', known, 0)).map(
       (one) => assumption(one, words).detail,
     ),
   };
 }
+
+/** Each kind of danger once, with its readings and when they were; a row that could not be read by its line. */
+function actFirstLines(read: ReadSeries, first: readonly ActFirst[], words: Words): string[] {
+  const codes = [...new Set(first.map(({ flag }) => flag.code))];
+  return codes.map((code) => {
+    const ofCode = first.filter(({ flag }) => flag.code === code) as [ActFirst];
+    const pressures = ofCode.slice(0, MOST_NAMED).map(({ row, systolic, diastolic }) => {
+      const reading = read.readings.find(({ index }) => read.lines[index - 1] === row);
+      const when =
+        reading === undefined
+          ? words.sentence('report.atLine', { line: row })
+          : `${dayText(reading.localDay, words, true)} ${clockText(reading.minuteOfDay, words)}`;
+      return `${systolic ?? '-'}/${diastolic ?? '-'} (${when})`;
+    });
+    const more = ofCode.length - pressures.length;
+    const said = [
+      ...pressures,
+      ...(more > 0 ? [words.sentence('report.andMore', { readings: more })] : []),
+    ].join(', ');
+    return words.sentence('report.actOn', { pressures: said, detail: words.detail(ofCode[0].flag) });
+  });
+}
+
+/** How many readings of one danger a page names; the list has them all. */
+const MOST_NAMED = 5;

@@ -3,10 +3,20 @@ import type { SeriesContent } from '@evenfall/record';
 import { useApp } from '../app/context.js';
 import { pressureText, readingTime } from './readingText.js';
 
-type Row = { readonly line: number | null; readonly systolic: number | null; readonly diastolic: number | null };
+type Row = {
+  readonly line: number | null;
+  readonly systolic: number | null;
+  readonly diastolic: number | null;
+};
 
 /** Readings that somebody must act on, whatever the mean says: first on the page, with what to do. */
-export function ActFirstIn({ content, rows }: { readonly content: SeriesContent; readonly rows: readonly Row[] }) {
+export function ActFirstIn({
+  content,
+  rows,
+}: {
+  readonly content: SeriesContent;
+  readonly rows: readonly Row[];
+}) {
   const { words } = useApp();
   const { facts, value } = content;
   const isChild = facts.ageMonths !== null && facts.ageMonths < CATEGORY_FIGURES.adultFromYears.value * 12;
@@ -21,7 +31,10 @@ export function ActFirstIn({ content, rows }: { readonly content: SeriesContent;
     isChild,
   );
   if (found.length === 0 && value.actNow.length === 0) return null;
-  const alerts: readonly Flag[] = value.actNow.map(({ condition, figures }) => ({ code: condition, figures }));
+  const alerts: readonly Flag[] = value.actNow.map(({ condition, figures }) => ({
+    code: condition,
+    figures,
+  }));
   const codes = [...new Set(found.map(({ flag }) => flag.code))];
   return (
     <section className="act-now" role="alert" aria-label={words.sentence('away.actFirst')}>

@@ -26,7 +26,10 @@ export function BesideSeries({ series, value, others }: BesideProps) {
       until: dayText(until, words),
     });
   return (
-    <section className={other === undefined ? 'not-printed' : undefined} aria-label={words.sentence('away.besideTitle')}>
+    <section
+      className={other === undefined ? 'not-printed' : undefined}
+      aria-label={words.sentence('away.besideTitle')}
+    >
       <h2>{words.sentence('away.besideTitle')}</h2>
       <Field label={words.sentence('away.besideWhich')}>
         {(control) => (

@@ -22,11 +22,11 @@ import { localDate } from '../ports/stampAt.js';
 import { entriesIn } from '../round/useRound.js';
 import { loadRecord } from '../server/load.js';
 import { ActFirstIn } from './ActFirst.js';
-import { LeftOut } from './LeftOut.js';
-import { ShortResult } from './ShortResult.js';
 import { evidenceOf } from './evidence.js';
 import { flagText } from './flagText.js';
 import { isGridDated } from './intake.js';
+import { LeftOut } from './LeftOut.js';
+import { ShortResult } from './ShortResult.js';
 import type { IntakeState } from './useIntake.js';
 
 type EndProps = {
@@ -62,7 +62,9 @@ function ComesTo({ person, record, inForce, state, read }: EndProps & { readonly
   const today = localDate(clock.stamp());
   const facts = roundFactsOf(record.identity, entries, today);
   const asleep = sleepOf(form.text('asleepFrom'), form.text('asleepTo'));
-  const scheduled = /^[1-9]\d{0,3}$/.test(form.text('scheduled').trim()) ? Number(form.text('scheduled')) : null;
+  const scheduled = /^[1-9]\d{0,3}$/.test(form.text('scheduled').trim())
+    ? Number(form.text('scheduled'))
+    : null;
   const isScheduledWrong = form.text('scheduled').trim() !== '' && scheduled === null;
   const evidence = evidenceOf({ ...intake, read }, form.text, {
     diary: intake.of === 'home' && form.text('diary') !== '' ? form.text('diary') : null,
@@ -170,7 +172,13 @@ function ComesTo({ person, record, inForce, state, read }: EndProps & { readonly
 }
 
 /** What the person says of danger signs; asked wherever a reading is to be acted on. */
-function Features({ content, state: { form } }: { readonly content: SeriesContent; readonly state: IntakeState }) {
+function Features({
+  content,
+  state: { form },
+}: {
+  readonly content: SeriesContent;
+  readonly state: IntakeState;
+}) {
   const { words } = useApp();
   if (content.value.actNow.length === 0 && form.text('features') === '') return null;
   const said = FEATURES_ASKED.find((one) => one === form.text('features')) ?? null;

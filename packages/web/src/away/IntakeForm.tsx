@@ -30,7 +30,10 @@ export function IntakeForm({ person, record, inForce }: FormProps) {
       <section className="form" aria-label={words.sentence('away.what')}>
         <Choices
           legend={words.sentence('away.what')}
-          choices={(['home', 'ambulatory'] as const).map((id) => ({ id, text: words.sentence(`away.${id}`) }))}
+          choices={(['home', 'ambulatory'] as const).map((id) => ({
+            id,
+            text: words.sentence(`away.${id}`),
+          }))}
           chosen={of}
           onChoose={(id) => form.set('of', id)}
         />

@@ -28,7 +28,10 @@ export function LeftOut({ content: { readings, refused, value } }: LeftOutProps)
               {detail}
               <span className="small soft">
                 {' '}
-                {words.sentence('away.readingsAt', { readings: times.length, times: times.slice(0, MOST_SHOWN) })}
+                {words.sentence('away.readingsAt', {
+                  readings: times.length,
+                  times: times.slice(0, MOST_SHOWN),
+                })}
               </span>
             </li>
           );

@@ -2,7 +2,7 @@ import type { OfficeBeside } from '@evenfall/clinical';
 import { useApp } from '../app/context.js';
 import { stampText } from '../app/times.js';
 import type { Office } from './newestOffice.js';
-import { pairText, NO_LIMITS, signedText } from './readingText.js';
+import { NO_LIMITS, pairText, signedText } from './readingText.js';
 
 type OfficeProps = { readonly office: Office; readonly beside: OfficeBeside };
 

@@ -75,7 +75,10 @@ function Question({ question, state }: { readonly question: SeriesQuestion; read
   }
 }
 
-type ZoneProps = { readonly state: IntakeState; readonly came: { readonly text: string; readonly line: number } };
+type ZoneProps = {
+  readonly state: IntakeState;
+  readonly came: { readonly text: string; readonly line: number };
+};
 
 /** In which zone the clock stood; this device's own is offered, and taken only when somebody says so. */
 function ZoneQuestion({ state: { form, zone }, came }: ZoneProps) {

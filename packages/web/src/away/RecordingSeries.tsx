@@ -6,8 +6,8 @@ import { timeText } from '../app/times.js';
 import { Flags } from '../parts/Flags.js';
 import type { Office } from './newestOffice.js';
 import { OfficeAndAway } from './OfficeAndAway.js';
-import { meanText, pairText } from './readingText.js';
 import { RulesNamed } from './RulesNamed.js';
+import { meanText, pairText } from './readingText.js';
 import { limitsOf } from './ShortResult.js';
 
 type RecordingProps = {
@@ -158,7 +158,11 @@ function PeriodTable({ result, limits }: Pick<RecordingProps, 'result'> & { read
                   ) : null}
                   <th scope="row">{row.name}</th>
                   <td>{row.mean}</td>
-                  <td>{row.limit === null ? '' : `${row.limit.comparison === '>=' ? '≥' : '>'} ${words.say.limit(row.limit.limit)}`}</td>
+                  <td>
+                    {row.limit === null
+                      ? ''
+                      : `${row.limit.comparison === '>=' ? '≥' : '>'} ${words.say.limit(row.limit.limit)}`}
+                  </td>
                   <td>{row.sd === null ? '' : words.say.number(row.sd, 1)}</td>
                   <td>{row.least === null ? '' : words.say.short(row.least)}</td>
                   <td>{row.most === null ? '' : words.say.short(row.most)}</td>
@@ -203,7 +207,10 @@ function Fall({ result }: Pick<RecordingProps, 'result'>) {
       {rise === null || rise.preWaking === null ? null : (
         <p>
           {words.sentence('series.rise')}:{' '}
-          {words.sentence('series.riseOf', { mmHg: rise.preWaking, definition: words.sentence('away.preWaking') })}
+          {words.sentence('series.riseOf', {
+            mmHg: rise.preWaking,
+            definition: words.sentence('away.preWaking'),
+          })}
         </p>
       )}
     </>
@@ -217,7 +224,12 @@ function Loads({ result }: Pick<RecordingProps, 'result'>) {
     const { systolic = null, diastolic = null } = load?.percent ?? {};
     if (load === null || systolic === null || diastolic === null) return [];
     const limit = `${load.limit.systolic ?? '–'}/${load.limit.diastolic ?? '–'}`;
-    const text = words.sentence('series.loadOf', { period: words.title('period', period), systolic, diastolic, limit });
+    const text = words.sentence('series.loadOf', {
+      period: words.title('period', period),
+      systolic,
+      diastolic,
+      limit,
+    });
     return [{ period, text, area: load.excessArea }];
   });
   if (found.length === 0) return null;

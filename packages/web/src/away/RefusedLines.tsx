@@ -31,7 +31,11 @@ export function RefusedLines({ state }: { readonly state: IntakeState }) {
               <p className="soft small">
                 <del>{lines[line - 1]}</del>
               </p>
-              <button type="button" className="button button-quiet" onClick={() => form.set(lineField(line), '')}>
+              <button
+                type="button"
+                className="button button-quiet"
+                onClick={() => form.set(lineField(line), '')}
+              >
                 {words.sentence('away.unmend', { line })}
               </button>
             </li>

@@ -28,8 +28,8 @@ import { LeftOut } from './LeftOut.js';
 import { newestOffice } from './newestOffice.js';
 import { Readings } from './Readings.js';
 import { RecordingSeries } from './RecordingSeries.js';
-import { RulesNamed } from './RulesNamed.js';
 import { RefusedRows } from './RefusedRows.js';
+import { RulesNamed } from './RulesNamed.js';
 import { Trial, type TrialOf } from './Trial.js';
 
 /** What a person's readings away from the clinic come to: the numbers, what was left out and why, and how sure it is. */
@@ -94,7 +94,10 @@ export function SeriesPage({ person, series }: { readonly person: string; readon
   );
 }
 
-function seriesTitle({ content, from, until }: ChartedSeries, words: ReturnType<typeof useApp>['words']): string {
+function seriesTitle(
+  { content, from, until }: ChartedSeries,
+  words: ReturnType<typeof useApp>['words'],
+): string {
   const days = { from: dayText(from, words), until: dayText(until, words) };
   return words.sentence(content.of === 'home' ? 'away.homeTitle' : 'away.recordingTitle', days);
 }

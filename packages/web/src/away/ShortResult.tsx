@@ -1,8 +1,8 @@
 import type { InForce, SeriesContent } from '@evenfall/record';
 import { useApp } from '../app/context.js';
 import { Flags } from '../parts/Flags.js';
-import { NO_LIMITS, pairText, type PairLimits } from './readingText.js';
 import { RulesNamed } from './RulesNamed.js';
+import { NO_LIMITS, type PairLimits, pairText } from './readingText.js';
 
 /** The limits of high that a mean stands beside. */
 export function limitsOf(
@@ -51,7 +51,9 @@ export function ShortResult({ content, rules }: ShortProps) {
       ) : null}
       {of === 'ambulatory' && value.category !== null ? (
         <p>
-          {words.sentence('series.consistentWith', { names: words.title('ambulatoryPattern', value.category) })}
+          {words.sentence('series.consistentWith', {
+            names: words.title('ambulatoryPattern', value.category),
+          })}
         </p>
       ) : null}
       <Flags flags={value.why} />

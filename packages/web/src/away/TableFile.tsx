@@ -33,7 +33,9 @@ export function TableFile({ state: { form } }: { readonly state: IntakeState }) 
   return (
     <>
       <div className="bring-drop">
-        <label htmlFor="away-file">{words.sentence(name === '' ? 'away.chooseFile' : 'away.otherFile')}</label>
+        <label htmlFor="away-file">
+          {words.sentence(name === '' ? 'away.chooseFile' : 'away.otherFile')}
+        </label>
         <input
           id="away-file"
           type="file"

@@ -52,7 +52,8 @@ export function WeekGrid({ state }: { readonly state: IntakeState }) {
     if (ctrlKey || metaKey || altKey) return;
     const isAll = input.selectionStart === 0 && input.selectionEnd === input.value.length;
     const isAtStart = input.selectionStart === 0 && (input.selectionEnd === 0 || isAll);
-    const isAtEnd = input.selectionEnd === input.value.length && (isAll || input.selectionStart === input.selectionEnd);
+    const isAtEnd =
+      input.selectionEnd === input.value.length && (isAll || input.selectionStart === input.selectionEnd);
     const went =
       key === 'Enter'
         ? goOn(row, cell, event.shiftKey ? -1 : 1)
@@ -101,7 +102,11 @@ export function WeekGrid({ state }: { readonly state: IntakeState }) {
         />
         <Field label={words.sentence('away.days')}>
           {(control) => (
-            <select {...control} value={form.text('days')} onChange={({ target }) => form.set('days', target.value)}>
+            <select
+              {...control}
+              value={form.text('days')}
+              onChange={({ target }) => form.set('days', target.value)}
+            >
               {Array.from({ length: MOST_GRID_DAYS }, (_, k) => String(k + 1)).map((one) => (
                 <option key={one} value={one}>
                   {words.say.short(Number(one))}
@@ -251,8 +256,7 @@ function isRefused({ read, table }: IntakeState['intake'], row: GridRow, cell: G
   return (
     read?.refused.some(({ line, problems }) => {
       const refused = table?.rowOfLine.get(line);
-      const isRow =
-        refused?.day === row.day && refused.part === row.part && refused.reading === row.reading;
+      const isRow = refused?.day === row.day && refused.part === row.part && refused.reading === row.reading;
       return isRow && problems.some(({ column }) => column === COLUMN_OF[cell]);
     }) ?? false
   );

@@ -79,4 +79,3 @@ function armIn(cell: string | null): 'left' | 'right' | null {
   if (/^(l|left|izq\w*|izquierdo|links)$/.test(word)) return 'left';
   return /^(r|right|der\w*|derecho|rechts)$/.test(word) ? 'right' : null;
 }
-

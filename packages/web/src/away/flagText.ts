@@ -3,7 +3,10 @@ import type { Words } from '@evenfall/words';
 
 /** Something that was settled by a rule while a table was read. */
 export function flagText({ code, lines }: SeriesFlag, words: Words): string {
-  return words.sentence(`series.${code}` as 'series.time-twice', { lines: linesText(lines), count: lines.length });
+  return words.sentence(`series.${code}` as 'series.time-twice', {
+    lines: linesText(lines),
+    count: lines.length,
+  });
 }
 
 /** Line numbers with runs joined: `2-5, 9`. */

@@ -1,5 +1,5 @@
-import { areSameHeadings, type SeriesColumn } from '@evenfall/exchange';
 import type { HomeRules } from '@evenfall/clinical';
+import { areSameHeadings, type SeriesColumn } from '@evenfall/exchange';
 import { diariesOut, type StoredEntry } from '@evenfall/record';
 import { useApp, useKept } from '../app/context.js';
 import { useForm } from '../app/forms.js';
@@ -36,9 +36,7 @@ export function useIntake(person: string, rules: HomeRules, entries: readonly St
       : undefined;
   const remembered = before === undefined ? null : columnsIn(before.columns);
   const intake =
-    remembered === null
-      ? found
-      : intakeOf(form.text, zone, rules, { headings, columns: remembered });
+    remembered === null ? found : intakeOf(form.text, zone, rules, { headings, columns: remembered });
 
   /** Sets what each column is, and remembers it on this device for tables with the same headings. */
   const setColumns = (columns: readonly (SeriesColumn | null)[]) => {

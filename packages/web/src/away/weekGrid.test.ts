@@ -1,6 +1,14 @@
 import { readSeries } from '@evenfall/exchange';
 import { expect, test } from 'vitest';
-import { cellField, dayLater, type GridRow, gridRows, gridTable, sittingTime, timeField } from './weekGrid.js';
+import {
+  cellField,
+  dayLater,
+  type GridRow,
+  gridRows,
+  gridTable,
+  sittingTime,
+  timeField,
+} from './weekGrid.js';
 
 const TWO = { readingsInSitting: 2 };
 

@@ -1,4 +1,4 @@
-import { protocolVersion } from '@evenfall/clinical';
+import { assumptionsOf, protocolVersion, usualOf } from '@evenfall/clinical';
 import type { ReadSeries } from '@evenfall/exchange';
 import { clockText, dayText, homeFigure, homePage, recordingFigure, recordingPage } from '@evenfall/report';
 import type { Words } from '@evenfall/words';
@@ -8,7 +8,7 @@ import type { HomeAnswered } from './homeAnswer.js';
 import { officeRows, VERSION_SHOWN } from './homeLines.js';
 import { type ActFirst, readFlags, refusedRows } from './seriesOfText.js';
 import type { TypedSheets } from './typedSheets.js';
-import { assumption, assumptionsOf, usualOf } from './usualBeside.js';
+import { assumption } from './usualBeside.js';
 import { type Drawable, headerOf, notesOf } from './withSheets.js';
 
 /** The page and the figure of a series at home. */

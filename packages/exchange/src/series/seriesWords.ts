@@ -31,16 +31,16 @@ export function plainWord(text: string): string {
  * from memory. Where they say nothing, or another language, the content of the columns tells.
  */
 const HEADINGS: Readonly<Record<SeriesColumn, string>> = {
-  time: 'time|date time|datetime|date and time|timestamp|measured at|fecha y hora|fecha hora|data e hora|data hora|date et heure|date heure|data e ora|data ora|zeitpunkt|datum und uhrzeit|datum uhrzeit|datum zeit|datum en tijd|datum tijd|التاريخ والوقت|תאריך ושעה',
-  date: 'date|day|fecha|dia|data|jour|giorno|datum|tag|dag|التاريخ|اليوم|תאריך|יום',
+  time: 'time|date time|datetime|date and time|timestamp|measured at|measuredat|measurement time|reading time|time of measurement|fecha y hora|fecha hora|data e hora|data hora|date et heure|date heure|data e ora|data ora|zeitpunkt|datum und uhrzeit|datum uhrzeit|datum zeit|datum en tijd|datum tijd|التاريخ والوقت|תאריך ושעה',
+  date: 'date|day|measurement date|date of measurement|fecha|dia|data|jour|giorno|datum|tag|dag|التاريخ|اليوم|תאריך|יום',
   clock:
     'clock|time of day|hora|hour|heure|ora|uhrzeit|zeit|uhr|tijd|tijdstip|orario|horario|الوقت|الساعة|שעה',
   systolic:
-    'systolic|sys|syst|sbp|systolic pressure|systolic bp|systolic blood pressure|bp systolic|upper|top|sistolica|sistolico|sist|pas|presion sistolica|tension sistolica|pressao sistolica|maxima|max|systolique|tension systolique|pression systolique|tas|sistolica pressione|massima|systolisch|systole|rr sys|rr syst|oberer wert|bovendruk|الانقباضي|انقباضي|סיסטולי',
+    'systolic|sys|syst|sbp|systolic reading|systolic pressure|systolic bp|systolic blood pressure|bp systolic|upper|top|sistolica|sistolico|sist|pas|presion sistolica|tension sistolica|pressao sistolica|maxima|max|systolique|tension systolique|pression systolique|tas|sistolica pressione|massima|systolisch|systole|rr sys|rr syst|oberer wert|bovendruk|الانقباضي|انقباضي|סיסטולי',
   diastolic:
-    'diastolic|dia|diast|dbp|diastolic pressure|diastolic bp|diastolic blood pressure|bp diastolic|lower|bottom|diastolica|diastolico|pad|presion diastolica|tension diastolica|pressao diastolica|minima|min|diastolique|tension diastolique|pression diastolique|tad|minima pressione|diastolisch|diastole|rr dia|rr diast|unterer wert|onderdruk|الانبساطي|انبساطي|דיאסטולי',
+    'diastolic|dia|diast|dbp|diastolic reading|diastolic pressure|diastolic bp|diastolic blood pressure|bp diastolic|lower|bottom|diastolica|diastolico|pad|presion diastolica|tension diastolica|pressao diastolica|minima|min|diastolique|tension diastolique|pression diastolique|tad|minima pressione|diastolisch|diastole|rr dia|rr diast|unterer wert|onderdruk|الانبساطي|انبساطي|דיאסטולי',
   pulse:
-    'pulse|pulse rate|heart rate|heartrate|hr|pr|bpm|pul|beats per minute|pulso|frecuencia cardiaca|frec cardiaca|fc|frequencia cardiaca|pouls|frequence cardiaque|polso|frequenza cardiaca|frequenza|puls|herzfrequenz|hf|pols|hartslag|polsslag|النبض|نبض|דופק',
+    'pulse|pulse rate|pulse reading|heart rate|heartrate|hr|pr|bpm|pul|beats per minute|pulso|frecuencia cardiaca|frec cardiaca|fc|frequencia cardiaca|pouls|frequence cardiaque|polso|frequenza cardiaca|frequenza|puls|herzfrequenz|hf|pols|hartslag|polsslag|النبض|نبض|דופק',
   pressure:
     'pressure|bp|blood pressure|reading|presion|presion arterial|pa|ta|tension|tension arterial|pressao|pressao arterial|pression|pression arterielle|pressione|pressione arteriosa|blutdruck|rr|bloeddruk|ضغط الدم|الضغط|לחץ דם',
   note: 'note|notes|comment|comments|remark|remarks|nota|notas|comentario|comentarios|observaciones|observacoes|remarque|remarques|commentaire|commentaires|commento|bemerkung|bemerkungen|notiz|kommentar|opmerking|opmerkingen|ملاحظات|הערות',

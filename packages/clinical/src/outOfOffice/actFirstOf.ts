@@ -25,7 +25,8 @@ export function actFirstIn<Row extends Pressures>(
   );
 }
 
-function upright<Row extends Pressures>(row: Row): Row {
+/** The two numbers the right way round, where they stand the wrong way: nobody's diastolic is over the systolic. */
+export function upright<Row extends Pressures>(row: Row): Row {
   const { systolic, diastolic } = row;
   return systolic !== null && diastolic !== null && diastolic > systolic
     ? { ...row, systolic: diastolic, diastolic: systolic }

@@ -43,6 +43,14 @@ test('a severe one by either number alone, on both sides of its limit and by the
   expect(conditions(181, 100, place)).toEqual(['severe-away']);
 });
 
+// 88/142 was typed into the wrong columns: 142/88 is no low pressure, and 121/182 is a severe one.
+test('two numbers the wrong way round are looked at the right way round', () => {
+  const alerts = seriesAlerts([reading(88, 142), reading(121, 182)], null, NO_ROUND_FACTS, rules);
+  expect(alerts.map(({ condition, figures }) => [condition, figures])).toEqual([
+    ['severe-away', { systolic: 182, diastolic: 121 }],
+  ]);
+});
+
 test('what already says that it is severe is told in its place', () => {
   const conditions = (facts: Partial<typeof NO_ROUND_FACTS>, features: ['fit'] | null = null) =>
     seriesAlerts([reading(186, 112)], features, { ...NO_ROUND_FACTS, ...facts }, rules).map(

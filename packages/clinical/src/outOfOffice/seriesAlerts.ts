@@ -5,6 +5,7 @@ import { type EmergencyFeature, NOTHING_KNOWN } from '../round/knownSigns.js';
 import type { RoundFacts } from '../round/roundFacts.js';
 import type { RoundRules } from '../round/roundRules.js';
 import { isPressureSevere, type KnownPressure } from '../round/severe.js';
+import { upright } from './actFirstOf.js';
 
 /** A severe pressure that somebody measured away from the clinic, of whom nothing more is known. */
 export const SEVERE_AWAY = 'severe-away';
@@ -24,18 +25,19 @@ const SAYS_SEVERE = /^(severe-|child-crisis|child-high)/;
  * What somebody must act on at once in readings that were taken away from the clinic: the conditions of a round, each
  * once, with the figures of the first reading that meets it. A severe pressure of which nothing else says so alerts by
  * itself: nobody was there to ask the person. Readings that no mean uses, and rows that were refused for something
- * else, count like any other. Whether a category can be given has no part in it.
+ * else, count like any other; two numbers that stand the wrong way round are looked at the right way round. Whether a category can be given has no part in it.
  *
- * @param readings in any order; those of one person on any days
+ * @param given in any order; those of one person on any days
  * @param features what the person says now; null if nobody asked
  * Errors: none. Source: as of a round; that a severe one alerts by itself is a decision of this project.
  */
 export function seriesAlerts(
-  readings: readonly SeriesPressure[],
+  given: readonly SeriesPressure[],
   features: readonly EmergencyFeature[] | null,
   facts: RoundFacts,
   { actNow: rules, actNowOrigins }: Pick<RoundRules, 'actNow' | 'actNowOrigins'>,
 ): SeriesAlert[] {
+  const readings = given.map(upright);
   const child = knownChild({ heightCm: facts.heightCm, facts });
   const shared = {
     ...NOTHING_KNOWN,

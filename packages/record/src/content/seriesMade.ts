@@ -98,7 +98,12 @@ type Made = Omit<SeriesValueKept, 'actNow'>;
 function ofHome(evidence: SeriesEvidence, { homeRules }: InForce, byHand: ByHand): Made {
   const known = seriesCircumstances(evidence, byHand);
   const result = homeResult(judgedReadings(evidence.readings), known, homeRules);
-  const { valid, used, days, mean, morning, evening, high, category, shown } = result;
+  const { valid, used, days, mean, morning, evening, high, category } = result;
+  // Without a limit to stand beside, a mean is shown whole.
+  const shown = {
+    systolic: result.shown.systolic ?? shownBeside(mean.systolic, null),
+    diastolic: result.shown.diastolic ?? shownBeside(mean.diastolic, null),
+  };
   return {
     valid,
     why: plain(result.why),
@@ -146,15 +151,15 @@ function ofDay(evidence: SeriesEvidence, inForce: InForce, byHand: ByHand): Made
     high,
     category: pattern,
     shown: {
-      systolic: shown(all.mean.systolic, rules.wholeSystolic),
-      diastolic: shown(all.mean.diastolic, rules.wholeDiastolic),
+      systolic: shownBeside(all.mean.systolic, rules.wholeSystolic),
+      diastolic: shownBeside(all.mean.diastolic, rules.wholeDiastolic),
     },
     dropped: result.edited.map(({ index, code, figures }) => ({ index, code, figures: { ...figures } })),
     flags: plain(result.flags),
   };
 }
 
-function shown(mmHg: number | null, limit: SidedLimit | null): string | null {
+function shownBeside(mmHg: number | null, limit: SidedLimit | null): string | null {
   return mmHg === null ? null : shownPressure(mmHg, limit === null ? [] : [limit]);
 }
 

@@ -83,7 +83,10 @@ function Diary({ diary, name, inForce }: DiaryProps) {
         </div>
         {text.isReviewed ? null : <p className="diary-small">{text.notReviewed}</p>}
       </section>
-      <ReadingsTable diary={diary} text={text} />
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: on a small screen the table scrolls, by keyboard too */}
+      <section className="diary-readings" aria-label={text.table} tabIndex={0}>
+        <ReadingsTable diary={diary} text={text} />
+      </section>
     </article>
   );
 }
@@ -97,11 +100,8 @@ function ReadingsTable({ diary, text }: { readonly diary: ChartedDiary; readonly
       <caption>{text.table}</caption>
       <thead>
         <tr>
-          <th rowSpan={2} scope="col">
+          <th rowSpan={2} colSpan={2} scope="col">
             {text.day}
-          </th>
-          <th rowSpan={2} scope="col" className="unseen">
-            {text.morning} / {text.evening}
           </th>
           <th rowSpan={2} scope="col">
             {text.time}

@@ -12,6 +12,7 @@ import { loadClassSessions } from './server/loadClass.js';
 
 /** Fetched after the bedside, which must be there at once; `fetchTheRest` fetches them ahead. */
 const laterPages = later(() => import('./laterPages.js'));
+const awayPages = later(() => import('./awayPages.js'));
 const quickPages = later(() => import('./quickPages.js'));
 const QuickPage = pageOf(quickPages, (pages) => pages.QuickPage);
 const PersonPage = pageOf(laterPages, (pages) => pages.PersonPage);
@@ -26,8 +27,8 @@ const HandOverPage = pageOf(laterPages, (pages) => pages.HandOverPage);
 const DiaryPage = pageOf(laterPages, (pages) => pages.DiaryPage);
 const CardPage = pageOf(laterPages, (pages) => pages.CardPage);
 const SettingsPage = pageOf(laterPages, (pages) => pages.SettingsPage);
-const AwayNewPage = pageOf(laterPages, (pages) => pages.AwayNewPage);
-const SeriesPage = pageOf(laterPages, (pages) => pages.SeriesPage);
+const AwayNewPage = pageOf(awayPages, (pages) => pages.AwayNewPage);
+const SeriesPage = pageOf(awayPages, (pages) => pages.SeriesPage);
 const TrendPage = pageOf(laterPages, (pages) => pages.TrendPage);
 const VersionPage = pageOf(laterPages, (pages) => pages.VersionPage);
 const ClassRoutes = pageOf(laterPages, (pages) => pages.ClassRoutes);
@@ -44,6 +45,7 @@ export function fetchTheRest(): void {
     .then(roundPages.fetch)
     .then(signPages.fetch)
     .then(laterPages.fetch)
+    .then(awayPages.fetch)
     .catch(() => undefined);
 }
 

@@ -1,7 +1,5 @@
 /** Pages that the bedside does not need: fetched after it, together. */
 
-export { AwayNewPage } from './away/AwayNewPage.js';
-export { SeriesPage } from './away/SeriesPage.js';
 export { CardPage } from './card/CardPage.js';
 export { AmendPage } from './chart/AmendPage.js';
 export { PersonPage } from './chart/PersonPage.js';

@@ -1,7 +1,9 @@
 import type { AssumptionCode, assumptionsOf, Flag, UsualKnown, UsualResult } from '@evenfall/clinical';
 import { usualOf } from '@evenfall/clinical';
+import { chanceFigure } from '@evenfall/report';
 import type { SentenceKey, Words } from '@evenfall/words';
 import { useApp } from '../app/context.js';
+import { FigureShown } from './FigureShown.js';
 
 type Threshold = { readonly systolic: number; readonly diastolic: number };
 type ChancesProps = {
@@ -10,6 +12,10 @@ type ChancesProps = {
   readonly thresholds: readonly Threshold[];
   readonly assumptions: typeof assumptionsOf;
 };
+
+const CURVE_HEIGHT = 190;
+const CURVE_LEAST = 280;
+const CURVE_MOST = 420;
 
 const COMPONENTS = ['systolic', 'diastolic'] as const;
 
@@ -73,6 +79,23 @@ export function Chances({ known, thresholds, assumptions }: ChancesProps) {
           );
         })}
       </ul>
+      <div className="away-curves">
+        {COMPONENTS.map((component) => {
+          const found = usualOf(component, known, high[component]);
+          return found === null ? null : (
+            <FigureShown
+              key={component}
+              name={`chance-${component}`}
+              height={CURVE_HEIGHT}
+              leastWidth={CURVE_LEAST}
+              mostWidth={CURVE_MOST}
+              draw={(how) =>
+                chanceFigure({ component, result: found, threshold: high[component] }, words, how)
+              }
+            />
+          );
+        })}
+      </div>
       <details className="more">
         <summary>{words.sentence('away.assumptions')}</summary>
         <ul className="flags">

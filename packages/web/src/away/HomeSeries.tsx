@@ -10,10 +10,12 @@ import {
   type UsualKnown,
 } from '@evenfall/clinical';
 import type { InForce, SeriesContent } from '@evenfall/record';
+import { homeFigure } from '@evenfall/report';
 import { useApp } from '../app/context.js';
 import { dayText } from '../app/times.js';
 import { Chances } from './Chances.js';
 import { dateOfDay } from './dateOfDay.js';
+import { FigureShown } from './FigureShown.js';
 import type { Office } from './newestOffice.js';
 import { OfficeAndAway } from './OfficeAndAway.js';
 import { meanText, pressureText, signedText } from './readingText.js';
@@ -26,6 +28,10 @@ type HomeProps = {
   readonly rules: InForce;
   readonly office: Office | null;
 };
+
+/** Room for a week of pairs, in pixels; on a phone the figure scrolls in its frame. */
+const FIGURE_HEIGHT = 320;
+const FIGURE_LEAST = 480;
 
 const MEASURES = ['systolic', 'diastolic', 'pulse'] as const;
 
@@ -65,6 +71,12 @@ export function HomeSeries({ content, readings, result, rules, office }: HomePro
         <ShortResult content={content} rules={rules} />
         <PartsTable result={result} rules={rules} />
       </section>
+      <FigureShown
+        name="home"
+        height={FIGURE_HEIGHT}
+        leastWidth={FIGURE_LEAST}
+        draw={(how) => homeFigure({ readings, result, rules: homeRules }, words, how)}
+      />
       {thresholds.length === 0 ? null : (
         <Chances known={known} thresholds={thresholds} assumptions={assumptionsOf} />
       )}

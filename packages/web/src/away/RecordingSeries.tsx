@@ -1,24 +1,39 @@
-import { type AmbulatoryResult, officeBeside, type PeriodResult, type SidedLimit } from '@evenfall/clinical';
+import {
+  type AmbulatoryResult,
+  type DayNight,
+  officeBeside,
+  type PeriodResult,
+  type SeriesReading,
+  type SidedLimit,
+} from '@evenfall/clinical';
 import type { InForce, SeriesContent } from '@evenfall/record';
+import { recordingFigure } from '@evenfall/report';
 import type { Words } from '@evenfall/words';
 import { useApp } from '../app/context.js';
 import { timeText } from '../app/times.js';
 import { Flags } from '../parts/Flags.js';
+import { FigureShown } from './FigureShown.js';
 import type { Office } from './newestOffice.js';
 import { OfficeAndAway } from './OfficeAndAway.js';
 import { RulesNamed } from './RulesNamed.js';
 import { meanText, pairText } from './readingText.js';
 import { limitsOf } from './ShortResult.js';
 
+/** Room for pressure and a strip of pulse, in pixels; on a phone the figure scrolls in its frame. */
+const FIGURE_HEIGHT = 420;
+const FIGURE_LEAST = 480;
+
 type RecordingProps = {
   readonly content: SeriesContent;
+  readonly readings: readonly SeriesReading[];
+  readonly dayNight: DayNight;
   readonly result: AmbulatoryResult;
   readonly rules: InForce;
   readonly office: Office | null;
 };
 
 /** A recording over 24 hours: whether it can be trusted, what each period comes to, the fall by night, and the rest folded away. */
-export function RecordingSeries({ content, result, rules, office }: RecordingProps) {
+export function RecordingSeries({ content, readings, dayNight, result, rules, office }: RecordingProps) {
   const { words } = useApp();
   const { ambulatoryRules: a } = rules;
   const limits = (period: 'whole' | 'day' | 'night') =>
@@ -60,6 +75,12 @@ export function RecordingSeries({ content, result, rules, office }: RecordingPro
         <PeriodTable result={result} limits={limits} />
         <RulesNamed of="ambulatory" computedBy={content.computedBy} />
       </section>
+      <FigureShown
+        name="recording"
+        height={FIGURE_HEIGHT}
+        leastWidth={FIGURE_LEAST}
+        draw={(how) => recordingFigure({ readings, result, rules: a, dayNight }, words, how)}
+      />
       <section aria-label={words.sentence('series.fall')}>
         <h2>{words.sentence('series.fall')}</h2>
         <Fall result={result} />

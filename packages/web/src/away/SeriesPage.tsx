@@ -122,6 +122,7 @@ function Series({ person, series, others, rules, office }: SeriesProps) {
   const value: SeriesValueKept = trial.size === 0 ? series.value : valueOfSeries(content, rules, byHand);
   const readings = judgedReadings(content.readings);
   const known = seriesCircumstances(content, byHand);
+  const dayNight = dayNightOf(content, rules);
   const shown = { ...content, value };
   return (
     <div className="away away-series">
@@ -138,12 +139,14 @@ function Series({ person, series, others, rules, office }: SeriesProps) {
       ) : (
         <RecordingSeries
           content={shown}
+          readings={readings}
+          dayNight={dayNight}
           result={ambulatoryResult(
             readings,
             {
               ...known,
               scheduled: content.scheduled,
-              dayNight: dayNightOf(content, rules),
+              dayNight,
               isAllUsed: false,
             },
             rules.ambulatoryRules,

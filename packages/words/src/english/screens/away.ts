@@ -48,7 +48,8 @@ export const away = {
     'With or without headings: a time and 142/88 74 on each line, or a column for each number. Nothing is kept before you sign.',
   chooseFile: 'File',
   otherFile: 'Another file',
-  fileHint: 'A table of text (CSV), with commas, semicolons or tabs. It stays on this device until it is signed.',
+  fileHint:
+    'A table of text (CSV), with commas, semicolons or tabs. It stays on this device until it is signed.',
   tooLarge: (f: { megabytes: number }, say: Say) =>
     `This file is larger than ${say.short(f.megabytes)} MB, far more than one person’s readings. Nothing of it was taken.`,
   ofRecording: 'What the recorder does not say',
@@ -59,7 +60,8 @@ export const away = {
   scheduled: 'Readings it was set to take',
   scheduledWrong: 'The number of readings that were planned is a whole number, or blank.',
   questions: 'To be said first',
-  questionsSay: 'The table can be read in more than one way. Nothing is guessed: nothing is used before you say which it is.',
+  questionsSay:
+    'The table can be read in more than one way. Nothing is guessed: nothing is used before you say which it is.',
   askDates: (f: Text & Line, say: Say) =>
     `Row ${say.short(f.line)} says “${f.text}”. In which order do the dates stand?`,
   dmy: 'day, month, year',
@@ -69,7 +71,8 @@ export const away = {
     `Row ${say.short(f.line)} says “${f.text}”. In which unit are the pressures?`,
   askZone: (f: Text & Line, say: Say) =>
     `Row ${say.short(f.line)} says “${f.text}”. Where did the clock stand?`,
-  zoneHint: 'The zone by its name, such as Europe/Lisbon. This device’s own is filled in; change it if the person was elsewhere.',
+  zoneHint:
+    'The zone by its name, such as Europe/Lisbon. This device’s own is filled in; change it if the person was elsewhere.',
   zoneWrong: 'There is no zone of that name. Write it as Europe/Lisbon.',
   zoneIs: 'It stood there',
   askSwapped: (f: Text & Line, say: Say) =>
@@ -102,7 +105,8 @@ export const away = {
     f.rows === 0
       ? 'Every row can be used'
       : `${say.counted(f.rows, ROWS)} that cannot be used as ${say.form(f.rows, { one: 'it stands', other: 'they stand' })}`,
-  refusedHint: 'Put it right here by the paper, or leave it: what is left is kept in the list as it stood, and never in a mean.',
+  refusedHint:
+    'Put it right here by the paper, or leave it: what is left is kept in the list as it stood, and never in a mean.',
   line: (f: Line, say: Say) => `Row ${say.short(f.line)}`,
   gridRow: (f: { day: number; part: string; reading: number }, say: Say) =>
     `Day ${say.short(f.day)}, ${f.part}, reading ${say.short(f.reading)}`,
@@ -190,7 +194,14 @@ export const away = {
   valid: 'Enough to go by.',
   notValid: 'Not enough to go by.',
   quality: (
-    f: { scheduled: number; kept: number; edited: number; percent: number | null; day: number; night: number },
+    f: {
+      scheduled: number;
+      kept: number;
+      edited: number;
+      percent: number | null;
+      day: number;
+      night: number;
+    },
     say: Say,
   ) =>
     `${say.short(f.kept)} of ${say.short(f.scheduled)} planned readings are used${f.percent === null ? '' : ` (${say.number(f.percent)} %)`}, ${say.short(f.edited)} not; ${say.short(f.day)} by day, ${say.short(f.night)} by night;`,
@@ -211,7 +222,8 @@ export const away = {
   arv: 'From reading to reading (mmHg)',
   arvTimeWeighted: 'From reading to reading, by time (mmHg)',
   curve: 'A curve fitted to it',
-  curveSays: 'A smooth wave of 24 hours, alone and with one of 12 hours: it describes the recording and judges nothing. ± is the standard error.',
+  curveSays:
+    'A smooth wave of 24 hours, alone and with one of 12 hours: it describes the recording and judges nothing. ± is the standard error.',
   mesor: 'Level',
   amplitude: 'Up and down by',
   peak: 'Highest at',
@@ -236,12 +248,15 @@ export const away = {
   putItBack: 'Put back',
   takeOutOf: (f: Text) => `Take out ${f.text}`,
   putBackOf: (f: Text) => `Put back ${f.text}`,
-  byHandHint: 'Take a reading out or put one back and see the mean move. Nothing is kept before you give a reason.',
+  byHandHint:
+    'Take a reading out or put one back and see the mean move. Nothing is kept before you give a reason.',
   moves: (f: { before: string; after: string; used: number }, say: Say) =>
     `The mean goes from ${f.before} to ${f.after}, of ${say.counted(f.used, READINGS)}.`,
   reason: 'Why?',
   reasonMissing: 'Say why in a few words.',
   keepDecision: (f: Readings, say: Say) => `Keep this for ${say.counted(f.readings, READINGS)}`,
   undo: 'Leave it as it was',
+  readOut: 'Along the readings',
+  readOutHint: 'Move over the drawing or along the line: what stands there is written out.',
   print: 'Print',
 } as const;

@@ -175,7 +175,8 @@ export const away: Reworded<typeof english> = {
   dayLeftOut: 'fuera',
   dayToDay: (f, say) =>
     `De un día a otro: DE de ${say.counted(f.days, { one: 'media diaria', other: 'medias diarias' })} ${say.number(f.systolic, 1)}/${say.number(f.diastolic, 1)}.`,
-  extremes: (f) => `La más alta ${f.highest}, la más baja ${f.lowest}: se muestran, y la categoría no va por ellas.`,
+  extremes: (f) =>
+    `La más alta ${f.highest}, la más baja ${f.lowest}: se muestran, y la categoría no va por ellas.`,
   over24: 'mmHg en 24 horas',
   valid: 'Bastan para guiarse por ellas.',
   notValid: 'No bastan para guiarse por ellas.',
@@ -190,8 +191,7 @@ export const away: Reworded<typeof english> = {
   pulsePressure: 'Presión de pulso',
   count: (f, say) => say.counted(f.readings, READINGS),
   preWaking: 'las dos horas después de despertar menos las dos de antes',
-  area: (f, say) =>
-    `área por encima ${say.number(f.systolic, 1)}/${say.number(f.diastolic, 1)} mmHg h`,
+  area: (f, say) => `área por encima ${say.number(f.systolic, 1)}/${say.number(f.diastolic, 1)} mmHg h`,
   variation: 'Cómo varía',
   weightedSd: 'DE, día y noche según sus horas (mmHg)',
   cvPercent: 'DE como porcentaje de la media',
@@ -231,5 +231,7 @@ export const away: Reworded<typeof english> = {
   reasonMissing: 'Diga por qué en pocas palabras.',
   keepDecision: (f, say) => `Guardar esto para ${say.counted(f.readings, READINGS)}`,
   undo: 'Dejarlo como estaba',
+  readOut: 'A lo largo de las lecturas',
+  readOutHint: 'Recorra el dibujo o la línea: se escribe lo que hay allí.',
   print: 'Imprimir',
 };

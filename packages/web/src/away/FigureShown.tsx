@@ -1,0 +1,96 @@
+import type { Drawing, Figure, Paint } from '@evenfall/report';
+import { type PointerEvent, useEffect, useId, useRef, useState } from 'react';
+import { useApp } from '../app/context.js';
+
+/** The colours of the page, which on paper and in the dark are others. */
+const SCREEN: Paint = {
+  ink: 'var(--ink)',
+  muted: 'var(--ink-soft)',
+  grid: 'var(--rule)',
+  shade: 'var(--paper-sunk)',
+  ground: 'var(--paper)',
+  font: 'var(--sans)',
+};
+
+type ShownProps = {
+  readonly name: string;
+  readonly draw: (how: Partial<Drawing>) => Figure;
+  readonly height: number;
+  /** Narrower than this it scrolls in its frame. */
+  readonly leastWidth?: number;
+  readonly mostWidth?: number;
+};
+
+const USUAL_WIDTH = 640;
+
+/** A figure as wide as its place; a pointer or the keys along the line below it read it out. */
+export function FigureShown({
+  name,
+  draw,
+  height,
+  leastWidth = 320,
+  mostWidth = USUAL_WIDTH * 2,
+}: ShownProps) {
+  const { words } = useApp();
+  const id = useId().replaceAll(/[^\w-]/g, '');
+  const frame = useRef<HTMLDivElement>(null);
+  const [width, setWidth] = useState(USUAL_WIDTH);
+  const [read, setRead] = useState<string | null>(null);
+  useEffect(() => {
+    const place = frame.current;
+    if (place === null) return;
+    const measure = () => setWidth(Math.min(mostWidth, Math.max(leastWidth, Math.floor(place.clientWidth))));
+    measure();
+    const watch = new ResizeObserver(measure);
+    watch.observe(place);
+    return () => watch.disconnect();
+  }, [leastWidth, mostWidth]);
+  const figure = draw({ id: `${name}-${id}`, width, height, paint: SCREEN });
+  const { svg, marks } = figure;
+  useEffect(() => {
+    // Parsed as a drawing and never as a page: what a note says cannot become a part of the page.
+    const drawn = new DOMParser().parseFromString(svg, 'image/svg+xml').documentElement;
+    frame.current?.replaceChildren(document.importNode(drawn, true));
+  }, [svg]);
+  const at = marks.findIndex(({ key }) => key === read);
+  const mark = marks[at];
+  const key = mark?.key;
+  // After every drawing: a new one carries no mark of what is read out.
+  useEffect(() => {
+    const place = frame.current;
+    if (place === null || key === undefined) return;
+    for (const one of place.querySelectorAll('.figure-read')) one.classList.remove('figure-read');
+    for (const one of place.querySelectorAll(`.key-${CSS.escape(key)}`)) one.classList.add('figure-read');
+  });
+  const follow = (event: PointerEvent<HTMLDivElement>) => {
+    const box = event.currentTarget.querySelector('svg')?.getBoundingClientRect();
+    if (box === undefined || box.width === 0) return;
+    const x = ((event.clientX - box.left) * width) / box.width;
+    const y = ((event.clientY - box.top) * height) / box.height;
+    const far = (one: (typeof marks)[number]) => (one.x - x) ** 2 + ((one.y - y) / 4) ** 2;
+    const [nearest] = marks.toSorted((a, b) => far(a) - far(b));
+    if (nearest !== undefined) setRead(nearest.key);
+  };
+  return (
+    <div className="away-figure">
+      <div className="away-figure-frame" ref={frame} onPointerMove={follow} onPointerDown={follow} />
+      {marks.length === 0 ? null : (
+        <div className="trend-readout not-printed">
+          <label>
+            <span className="small soft">{words.sentence('away.readOut')}</span>
+            <input
+              type="range"
+              min={0}
+              max={marks.length - 1}
+              value={Math.max(0, at)}
+              aria-valuetext={mark?.text ?? ''}
+              onInput={({ currentTarget }) => setRead(marks[currentTarget.valueAsNumber]?.key ?? null)}
+              onFocus={() => setRead((was) => was ?? marks[0]?.key ?? null)}
+            />
+          </label>
+          <output className="away-says">{mark?.text ?? words.sentence('away.readOutHint')}</output>
+        </div>
+      )}
+    </div>
+  );
+}

@@ -11,6 +11,8 @@ type Sent = {
   readonly kind: KindName;
   readonly content: Readonly<Record<string, unknown>>;
   readonly amends?: Amends;
+  /** The round of its own that it stands under, where it has one. */
+  readonly round?: string;
   /** When it was measured, where that is not the moment of the form. */
   readonly measuredAt?: Stamp;
 };

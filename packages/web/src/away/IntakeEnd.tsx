@@ -95,8 +95,9 @@ function ComesTo({ person, record, inForce, state, read }: EndProps & { readonly
     setAsked(true);
     if (cannot.length > 0) return;
     const { id } = form.entry();
-    if (await send({ kind: 'series', content: content as unknown as Record<string, unknown> }))
-      go(`/people/${person}/away/${id}`, { replace: true });
+    // Under a round of its own, by which its alerts are closed.
+    const kept = await send({ kind: 'series', content, round: form.adds() });
+    if (kept) go(`/people/${person}/away/${id}`, { replace: true });
   };
   return (
     <>

@@ -179,8 +179,9 @@ function Sitting({ day, part, dayName, state, onType, onKey, onPaste }: SittingP
   const name = words.sentence(`away.${part}`);
   return (
     <fieldset className="away-sitting">
-      <legend>{name}</legend>
+      <legend className="unseen">{name}</legend>
       <label className="away-time">
+        <span aria-hidden="true">{name}</span>
         <span className="small soft">{words.sentence(isAbout ? 'away.about' : 'away.at')}</span>
         <input
           type="time"

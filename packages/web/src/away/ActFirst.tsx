@@ -59,7 +59,7 @@ export function ActFirstIn({
                 </li>
               ))}
             </ul>
-            {first === undefined ? null : <p>{words.detail(first.flag)}</p>}
+            {first === undefined || alerts.length > 0 ? null : <p>{words.detail(first.flag)}</p>}
           </div>
         );
       })}

@@ -63,7 +63,7 @@ export function Chances({ known, thresholds, assumptions }: ChancesProps) {
           </tbody>
         </table>
       </div>
-      <ul className="flags">
+      <ul className="away-left-out">
         {COMPONENTS.map((component) => {
           const found = usualOf(component, known, high[component]);
           return found === null ? null : (
@@ -98,7 +98,7 @@ export function Chances({ known, thresholds, assumptions }: ChancesProps) {
       </div>
       <details className="more">
         <summary>{words.sentence('away.assumptions')}</summary>
-        <ul className="flags">
+        <ul className="away-left-out">
           {assumptions(known, systolic).map((one) => (
             <li key={one.code}>{assumptionText(one, words)}</li>
           ))}

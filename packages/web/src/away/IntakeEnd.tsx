@@ -26,6 +26,7 @@ import { evidenceOf } from './evidence.js';
 import { flagText } from './flagText.js';
 import { isGridDated } from './intake.js';
 import { LeftOut } from './LeftOut.js';
+import { RefusedLines } from './RefusedLines.js';
 import { ShortResult } from './ShortResult.js';
 import type { IntakeState } from './useIntake.js';
 
@@ -102,6 +103,7 @@ function ComesTo({ person, record, inForce, state, read }: EndProps & { readonly
   return (
     <>
       <ActFirstIn content={content} rows={read.refused} />
+      <RefusedLines state={state} />
       <section className="away-comes-to" aria-label={words.sentence('away.comesTo')}>
         <h2>{words.sentence('away.comesTo')}</h2>
         {already.length === 0 ? null : (

@@ -10,7 +10,6 @@ import { IntakeEnd } from './IntakeEnd.js';
 import { INTAKE_WAYS } from './intake.js';
 import { PastedTable } from './PastedTable.js';
 import { Questions } from './Questions.js';
-import { RefusedLines } from './RefusedLines.js';
 import { TableFile } from './TableFile.js';
 import { useIntake } from './useIntake.js';
 import { WeekGrid } from './WeekGrid.js';
@@ -26,7 +25,7 @@ export function IntakeForm({ person, record, inForce }: FormProps) {
   const { of, way, read } = intake;
   const ways = INTAKE_WAYS.filter((one) => of === 'home' || one !== 'typed');
   return (
-    <div className="away">
+    <div className="brought">
       <section className="form" aria-label={words.sentence('away.what')}>
         <Choices
           legend={words.sentence('away.what')}
@@ -73,7 +72,6 @@ export function IntakeForm({ person, record, inForce }: FormProps) {
         <>
           <Questions state={state} />
           {way === 'typed' ? null : <Columns state={state} />}
-          <RefusedLines state={state} />
           <IntakeEnd person={person} record={record} inForce={inForce} state={state} />
         </>
       )}

@@ -54,7 +54,7 @@ export function Readings({ content, decided, trial, onTrial }: ReadingsProps) {
                   )}
                   {beside(reading, words).map((text) => (
                     <span key={text} className="small soft">
-                      {' '}
+                      {' · '}
                       {text}
                     </span>
                   ))}

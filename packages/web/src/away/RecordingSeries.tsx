@@ -257,7 +257,7 @@ function Loads({ result }: Pick<RecordingProps, 'result'>) {
   return (
     <section aria-label={words.sentence('series.load')}>
       <h2>{words.sentence('series.load')}</h2>
-      <ul className="flags">
+      <ul className="away-left-out">
         {found.map(({ period, text, area }) => (
           <li key={period}>
             {text}

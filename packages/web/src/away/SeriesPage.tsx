@@ -29,7 +29,6 @@ import { newestOffice } from './newestOffice.js';
 import { Readings } from './Readings.js';
 import { RecordingSeries } from './RecordingSeries.js';
 import { RefusedRows } from './RefusedRows.js';
-import { RulesNamed } from './RulesNamed.js';
 import { Trial, type TrialOf } from './Trial.js';
 
 /** What a person's readings away from the clinic come to: the numbers, what was left out and why, and how sure it is. */
@@ -125,7 +124,7 @@ function Series({ person, series, others, rules, office }: SeriesProps) {
   const dayNight = dayNightOf(content, rules);
   const shown = { ...content, value };
   return (
-    <div className="away away-series">
+    <div className="brought">
       {series.isInError ? <p className="notice">{words.sentence('away.inError')}</p> : null}
       <ActFirstIn content={series.content} rows={content.refused} />
       {content.of === 'home' ? (
@@ -160,8 +159,7 @@ function Series({ person, series, others, rules, office }: SeriesProps) {
         <RefusedRows refused={content.refused} />
       </section>
       <BesideSeries series={series} value={value} others={others} />
-      <RulesNamed of={content.of} computedBy={content.computedBy} />
-      <section className="away-list" aria-label={words.sentence('away.allReadings')}>
+      <section className="brought-list" aria-label={words.sentence('away.allReadings')}>
         <h2>{words.sentence('away.allReadings')}</h2>
         <Trial
           person={person}

@@ -256,7 +256,7 @@ export const away = {
   reasonMissing: 'Say why in a few words.',
   keepDecision: (f: Readings, say: Say) => `Keep this for ${say.counted(f.readings, READINGS)}`,
   undo: 'Leave it as it was',
-  readOut: 'Along the readings',
+  readOut: 'Along the drawing',
   readOutHint: 'Move over the drawing or along the line: what stands there is written out.',
   print: 'Print',
 } as const;

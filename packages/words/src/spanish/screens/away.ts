@@ -231,7 +231,7 @@ export const away: Reworded<typeof english> = {
   reasonMissing: 'Diga por qué en pocas palabras.',
   keepDecision: (f, say) => `Guardar esto para ${say.counted(f.readings, READINGS)}`,
   undo: 'Dejarlo como estaba',
-  readOut: 'A lo largo de las lecturas',
+  readOut: 'A lo largo del dibujo',
   readOutHint: 'Recorra el dibujo o la línea: se escribe lo que hay allí.',
   print: 'Imprimir',
 };

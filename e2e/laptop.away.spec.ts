@@ -1,0 +1,192 @@
+import { readFileSync } from 'node:fs';
+import type { Page } from '@playwright/test';
+import { expect, expectAccessible, test } from './evenfall.js';
+import type { EvenfallServer } from './server.js';
+
+const example = (name: string) => new URL(`../docs/examples/${name}`, import.meta.url).pathname;
+
+async function chooseRules(page: Page, demo: EvenfallServer, guideline: string): Promise<void> {
+  await page.goto(`${demo.address}/protocol`);
+  const agent = page.getByLabel('Who is measuring?').first();
+  await agent.selectOption({ label: 'Wren Halloran (invented)' });
+  await page.getByLabel('Start from one guideline').selectOption({ label: guideline });
+  await page.getByRole('button', { name: 'Put this protocol in force' }).click();
+  await expect(page.getByText('It is in force from now on.')).toBeVisible();
+}
+
+async function openIntake(page: Page, demo: EvenfallServer, name: RegExp): Promise<string> {
+  await page.goto(`${demo.address}/`);
+  await page.getByRole('link', { name }).first().click();
+  await page.getByRole('heading', { level: 1, name }).waitFor();
+  const person = /people\/([^/?#]+)/.exec(page.url())?.[1] ?? '';
+  await page.goto(`${demo.address}/people/${person}/away/new`);
+  return person;
+}
+
+// The invented week H1 of the out-of-office handbook 19 and what it comes to by ISH 2020, to the digits that are shown.
+test('a week is typed by the keys alone, and its page says what it comes to and how sure that is', async ({
+  page,
+  demo,
+}) => {
+  await chooseRules(page, demo, 'ISH 2020');
+  await openIntake(page, demo, /Tomas Varga/);
+  await page.getByLabel('First day').fill('2025-03-03');
+  await page.getByLabel('Mornings at about').fill('07:30');
+  await page.getByLabel('Evenings at about').fill('20:30');
+  const rows = readFileSync(example('home-week.csv'), 'utf8').trim().split('\n').slice(1);
+  const digits = rows.map((row) => row.split(',').slice(1).join(''));
+  const cell = (name: string, day: number, part: string, reading: number) =>
+    page.getByLabel(new RegExp(`^${name}, Day ${day}, .*, ${part}, reading ${reading}$`));
+
+  await test.step('digits flow from cell to cell, and a reload keeps them', async () => {
+    await cell('Systolic', 1, 'Morning', 1).focus();
+    await page.keyboard.type(digits.slice(0, 3).join(''));
+    await expect(cell('Systolic', 1, 'Evening', 2)).toBeFocused();
+    await page.keyboard.press('Backspace');
+    await expect(cell('Pulse', 1, 'Evening', 1)).toBeFocused();
+    await expect(cell('Pulse', 1, 'Evening', 1)).toHaveValue('80');
+    await page.keyboard.press('ArrowDown');
+    await page.keyboard.press('ArrowDown');
+    await expect(cell('Pulse', 2, 'Morning', 1)).toBeFocused();
+    await page.reload();
+    await expect(cell('Diastolic', 1, 'Morning', 2)).toHaveValue('92');
+    await cell('Systolic', 1, 'Evening', 2).focus();
+    // A whole reading is understood wherever it is typed.
+    await page.keyboard.insertText('143/88 79');
+    await expect(cell('Systolic', 2, 'Morning', 1)).toBeFocused();
+    await page.keyboard.type(digits.slice(4).join(''));
+    await expect(cell('Pulse', 7, 'Evening', 2)).toHaveValue('74');
+  });
+
+  await test.step('what is no number is named at its cell and never averaged', async () => {
+    await cell('Pulse', 7, 'Evening', 2).fill('7x');
+    await expect(page.getByText('Day 7, Evening, reading 2')).toBeVisible();
+    await expect(cell('Pulse', 7, 'Evening', 2)).toHaveAttribute('aria-invalid', 'true');
+    await expectAccessible(page);
+    await cell('Pulse', 7, 'Evening', 2).fill('74');
+  });
+
+  const comesTo = page.getByRole('region', { name: 'What it comes to' });
+  await expect(comesTo.getByText('137/84.96')).toBeVisible();
+  await expect(comesTo.getByText(/the mean of 24 of 28 readings/)).toBeVisible();
+  await page.getByText('No', { exact: true }).click();
+  await page.getByRole('button', { name: 'Sign', exact: true }).click();
+
+  await page.getByRole('heading', { level: 1, name: 'At home, Mar 3, 2025 to Mar 9, 2025' }).waitFor();
+  const table = comesTo.getByRole('table');
+  await expect(table.getByRole('row', { name: /^Mean/ })).toContainText('13784.96');
+  await expect(table.getByRole('row', { name: /^Morning minus evening/ })).toContainText('+5');
+  await expect(comesTo.getByText(/^Category: high, by this rule set/)).toBeVisible();
+  const sure = page.getByRole('region', { name: 'How sure is it?' });
+  await expect(sure.getByText(/under the stated assumptions/).first()).toBeVisible();
+  // The category stands before any chance.
+  const text = await page.locator('main').innerText();
+  expect(text.indexOf('Category: high')).toBeLessThan(text.indexOf('How sure is it?'));
+  await expect(page.getByText(/Highest 152\/94, lowest 131\/81/)).toBeVisible();
+
+  await test.step('the drawing is read out by the keys', async () => {
+    const week = page.getByRole('slider').first();
+    await week.focus();
+    await week.press('End');
+    await expect(page.locator('output').first()).toContainText('133/82');
+    await expectAccessible(page);
+  });
+
+  await test.step('a reading is taken out: the mean moves, and nothing is kept without a reason', async () => {
+    await page.getByRole('button', { name: /^Take out 143\/89, / }).click();
+    const moves = page.getByText(/^The mean goes from 137\/85 to 136\/85, of 23 readings/);
+    await expect(moves).toBeVisible();
+    await page.getByRole('button', { name: 'Keep this for 1 reading' }).click();
+    await expect(page.getByText('Say why in a few words.')).toBeVisible();
+    await page.getByLabel('Why?').fill('talked during it');
+    await page.getByRole('button', { name: 'Keep this for 1 reading' }).click();
+    await expect(page.getByText('Taken out by hand: talked during it')).toBeVisible();
+    await page.reload();
+    await expect(comesTo.getByText(/the mean of 23 of 28 readings/)).toBeVisible();
+    await page.getByRole('button', { name: /^Put back 143\/89, / }).click();
+    await page.getByRole('button', { name: 'Leave it as it was' }).click();
+    await expect(moves).toBeHidden();
+  });
+});
+
+test('a messy file: the zone is asked, two rows are named, one is put right, and the dangerous reading stands first', async ({
+  page,
+  demo,
+}) => {
+  const person = await openIntake(page, demo, /Greta Lomax/);
+  const agent = page.getByLabel('Who is measuring?');
+  const bring = async () => {
+    await page.getByText('A file', { exact: true }).click();
+    await page.getByLabel('File', { exact: true }).setInputFiles(example('home-messy.csv'));
+    await expect(page.getByText('What it comes to stands here once')).toBeVisible();
+    await page.getByLabel(/Where did the clock stand\?/).fill('Europe/Nowhere');
+    await page.getByRole('button', { name: 'It stood there' }).click();
+    await expect(page.getByText('There is no zone of that name.', { exact: false })).toBeVisible();
+    await page.getByLabel(/Where did the clock stand\?/).fill('Europe/Lisbon');
+    await page.getByRole('button', { name: 'It stood there' }).click();
+  };
+  await bring();
+  const refused = page.getByRole('region', { name: 'Rows that cannot be used as they stand' });
+  await expect(refused.getByRole('heading')).toHaveText('2 rows that cannot be used as they stand');
+  await expect(refused.getByRole('listitem').nth(0)).toContainText('“l39”');
+  await expect(refused.getByRole('listitem').nth(1)).toContainText(
+    'expected a diastolic below the systolic of 84',
+  );
+  const first = page.getByRole('alert').filter({ hasText: 'Act first' });
+  await expect(first.getByText('182/121', { exact: true })).toBeVisible();
+  const text = await page.locator('main').innerText();
+  expect(text.indexOf('Act first')).toBeLessThan(text.indexOf('What it comes to'));
+  await expectAccessible(page);
+
+  const row = page.getByLabel('Row 6 as it should be');
+  await row.fill((await row.inputValue()).replace('l39', '139'));
+  await page.getByRole('button', { name: 'Read row 6 again' }).click();
+  await expect(refused.getByRole('heading')).toHaveText('1 row that cannot be used as it stands');
+  await expect(page.getByText('Row 6 was put right and is used.', { exact: false })).toBeVisible();
+  await page.getByText('Asked: none of them').click();
+  if (await agent.isVisible()) await agent.selectOption({ index: 1 });
+  await page.getByRole('button', { name: 'Sign', exact: true }).click();
+
+  await page.getByRole('heading', { level: 1, name: /^At home, Mar 13, 2025/ }).waitFor();
+  await expect(page.getByRole('cell', { name: '139/87' }).first()).toBeVisible();
+  await expect(page.getByRole('row', { name: /^9 16\/03\/2025;7:30 a\. m\.;84;137;72;/ })).toBeVisible();
+  await expectAccessible(page);
+
+  await test.step('the same file again adds nothing', async () => {
+    await page.goto(`${demo.address}/people/${person}/away/new`);
+    await bring();
+    await expect(page.getByText('9 readings are in the record already', { exact: false })).toBeVisible();
+    await expect(
+      page.getByText('Every reading of it is in the record already: it adds nothing.'),
+    ).toBeVisible();
+  });
+});
+
+test('a recording over 24 hours: whether it can be trusted, each period, the fall by night', async ({
+  page,
+  demo,
+}) => {
+  await openIntake(page, demo, /Nils Okonjo/);
+  await page.getByText('A recording over 24 hours', { exact: true }).click();
+  await page
+    .getByLabel('Lines from a spreadsheet or a message')
+    .fill(readFileSync(example('recording-24h.csv'), 'utf8'));
+  await page.getByLabel('Asleep from').fill('23:00');
+  await page.getByLabel('Awake again at').fill('07:00');
+  await page.getByLabel('Readings it was set to take').fill('40');
+  const agent = page.getByLabel('Who is measuring?');
+  if (await agent.isVisible()) await agent.selectOption({ index: 1 });
+  await page.getByRole('button', { name: 'Sign', exact: true }).click();
+  await page.getByRole('heading', { level: 1, name: /^Over 24 hours, from Mar 4, 2025/ }).waitFor();
+  // A1 of the out-of-office handbook 19.
+  await expect(
+    page.getByText(/40 of 40 planned readings are used \(100 %\), 0 not; 32 by day, 8 by night/),
+  ).toBeVisible();
+  const fall = page.getByRole('region', { name: 'Fall by night' });
+  await expect(fall.getByText(/systolic 16\.2 %, diastolic 20\.4 %: the usual fall by night/)).toBeVisible();
+  await expect(fall.getByText(/of people have another class in a second one/)).toBeVisible();
+  await expect(fall.getByText(/27\.7 mmHg/)).toBeVisible();
+  await page.getByText('A curve fitted to it').click();
+  await expect(page.getByRole('row', { name: /^Systolic, one wave/ })).toContainText('130.7');
+  await expectAccessible(page);
+});

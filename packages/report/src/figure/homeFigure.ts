@@ -187,7 +187,7 @@ export function homeFigure(
     const dash = measure === 'systolic' ? DASH.systolicLimit : DASH.diastolicLimit;
     return [
       line([left, at, right, at], paint.ink, 1, dash, `figure-limit is-${measure}`),
-      label(words.sentence('report.limit', { limit: limit.limit }), right + 4, at + beside(limit.limit, result.mean[measure]), paint, { size: TEXT.small }), // biome-ignore format: one thought
+      label(words.sentence('report.limit', { limit: limit.limit }), right + 4, at + beside(limit.limit, result.mean[measure], false), paint, { size: TEXT.small }), // biome-ignore format: one thought
     ];
   }
 
@@ -198,14 +198,14 @@ export function homeFigure(
     const at = y(mean);
     return [
       line([left, at, right, at], paint.muted, 1.2, null, `figure-mean is-${measure}`),
-      label(words.sentence('report.mean', { mean: meanText(mean, limit, words) }), right + 4, at + beside(mean, limit?.limit ?? null), paint, { size: TEXT.small, isBold: true }), // biome-ignore format: one thought
+      label(words.sentence('report.mean', { mean: meanText(mean, limit, words) }), right + 4, at + beside(mean, limit?.limit ?? null, true), paint, { size: TEXT.small, isBold: true }), // biome-ignore format: one thought
     ];
   }
 
-  /** Two labels of neighbouring lines keep out of each other's way: the higher value's goes up. */
-  function beside(value: number, other: number | null): number {
+  /** Two labels of neighbouring lines keep out of each other's way: the higher line's goes up, the mean's where they are one. */
+  function beside(value: number, other: number | null, isMean: boolean): number {
     if (other === null || Math.abs(y(value) - y(other)) > 11) return 3;
-    return value > other || (value === other && other === null) ? -2.5 : 8.5;
+    return value > other || (value === other && isMean) ? -2.5 : 8.5;
   }
 
   function markText(reading: SeriesReading): string {

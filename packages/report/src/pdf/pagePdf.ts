@@ -1,8 +1,8 @@
-import svgToPdf from 'svg-to-pdfkit';
 import type { Figure } from '../figure/figure.js';
 import type { Block, FigureAt, ReportPage } from '../page/reportPage.js';
 import type { PaperId } from './paper.js';
 import { bytesOf, MARGIN, openSheets, type Sheets } from './sheets.js';
+import { svgToPdf } from './svgToPdf.js';
 import { AFTER_TABLE, drawTable, tableHeight } from './table.js';
 
 /** How a page becomes a file. `createdAt` is passed in: the same page at the same time is the same bytes. */
@@ -86,10 +86,12 @@ function drawInvented(sheets: Sheets, { invented }: ReportPage): void {
   sheets.y += 15;
 }
 
-function linesOf({ doc, width }: Sheets, lines: readonly string[]): number[] {
-  doc.font('regular').fontSize(TEXT.body);
+function linesOf({ doc, width }: Sheets, { lines, isUrgent }: Lines): number[] {
+  doc.font(isUrgent ? 'bold' : 'regular').fontSize(TEXT.body);
   return lines.map((one) => doc.heightOfString(one, { width: width - INDENT }) + 1.5);
 }
+
+type Lines = Extract<Block, { readonly kind: 'lines' }>;
 
 /** Headings stand in a column of their own, so that a sheet is found through at a glance. */
 const INDENT = 92;
@@ -103,8 +105,8 @@ function heightOf(sheets: Sheets, block: Block, share: number): number {
       return (
         Math.max(
           heading,
-          linesOf(sheets, block.lines).reduce((sum, one) => sum + one, 0),
-        ) + GAP
+          linesOf(sheets, block).reduce((sum, one) => sum + one, 0),
+        ) + (block.isUrgent ? 2 * GAP : GAP)
       );
     }
     case 'tables':
@@ -156,7 +158,7 @@ function drawBlock(sheets: Sheets, block: Block, share: number): void {
           .text(block.heading, left, top, { width: INDENT - 8 });
       });
       let y = top;
-      const heights = linesOf(sheets, block.lines);
+      const heights = linesOf(sheets, block);
       block.lines.forEach((one, k) => {
         const at = y;
         sheets.tagged('P', () => {

@@ -1,0 +1,234 @@
+import {
+  ambulatoryResult,
+  ambulatoryRules,
+  HOME_OFFSET,
+  homeResult,
+  homeRules,
+  NOTHING_BY_HAND,
+  presetProtocol,
+  type SeriesReading,
+  usualResult,
+} from '@evenfall/clinical';
+import { loadWords, type Words, wordsFor } from '@evenfall/words';
+import { describe, expect, test } from 'vitest';
+import { A1, H1, readingAt } from '../../../clinical/src/outOfOffice/testing.js';
+import { readPdf } from '../../testing/pdfText.js';
+import { homePage } from '../page/homePage.js';
+import { recordingPage } from '../page/recordingPage.js';
+import type { ReportHeader } from '../page/reportPage.js';
+import { pagePdf } from './pagePdf.js';
+import type { PaperId } from './paper.js';
+
+const words = wordsFor('en-GB');
+const AT = new Date('2025-03-10T08:00:00Z');
+
+const HEADER: ReportHeader = {
+  name: null,
+  born: null,
+  device: 'upper arm, medium cuff',
+  arm: 'left',
+  medicines: null,
+  zone: 'Europe/Lisbon',
+  madeAt: '2025-03-10 08:00 UTC',
+  program: 'evenfall 0.0.0-test',
+  isInvented: true,
+};
+
+const BESIDE = {
+  header: HEADER,
+  actFirst: [],
+  refused: [],
+  notes: new Map<number, string>(),
+  settled: [],
+  office: [],
+};
+
+function homeOf(readings: readonly SeriesReading[], said: Words = words, id = 'ish-2020') {
+  const protocol = presetProtocol({ home: id });
+  if (!protocol.ok) throw new Error(id);
+  const rules = homeRules(protocol.value);
+  const result = homeResult(readings, NOTHING_BY_HAND, rules);
+  const chance = usualResult({
+    component: 'systolic',
+    ageYears: null,
+    sex: null,
+    office: null,
+    home: result.mean.systolic === null ? null : { mean: result.mean.systolic, readings: result.used, days: result.days, own: null }, // biome-ignore format: one thought
+    ambulatory: null,
+    threshold: 135,
+    offset: HOME_OFFSET.systolic,
+  });
+  const chances =
+    chance === null
+      ? null
+      : {
+          drawn: [{ component: 'systolic' as const, result: chance, threshold: 135 }],
+          rows: [{ threshold: { systolic: 135, diastolic: 85 }, systolic: chance.probability, diastolic: null, prior: 'flat' as const }], // biome-ignore format: one thought
+          assumptions: ['What it rests on.'],
+        };
+  return homePage({ ...BESIDE, readings, result, rules, ruleSet: { id, version: 'abc' }, chances }, said);
+}
+
+function recordingOf(readings: readonly SeriesReading[], said: Words = words, id = 'esc-2024') {
+  const protocol = presetProtocol({ ambulatory: id });
+  if (!protocol.ok) throw new Error(id);
+  const rules = ambulatoryRules(protocol.value);
+  const dayNight = { by: 'asleep-range', asleep: { from: 23 * 60, to: 7 * 60 } } as const;
+  const result = ambulatoryResult(
+    readings,
+    { ageYears: null, isPregnant: false, scheduled: null, isAllUsed: false, dayNight, rejected: new Set(), restored: new Set() }, // biome-ignore format: one thought
+    rules,
+  );
+  return recordingPage(
+    { ...BESIDE, readings, result, rules, dayNight, ruleSet: { id, version: 'abc' } },
+    said,
+  );
+}
+
+const read = async (page: ReturnType<typeof homeOf>, size: PaperId = 'a4') =>
+  readPdf(await pagePdf(page, { size, createdAt: AT }));
+
+/** Texts that stand one after the other, with others between. */
+function inOrder(text: string, ...wanted: string[]): void {
+  let from = 0;
+  for (const one of wanted) {
+    const at = text.indexOf(one, from);
+    expect([one, at >= 0]).toEqual([one, true]);
+    from = at + one.length;
+  }
+}
+
+// Sizes: ISO 216 (210 x 297 mm) and ANSI (8.5 x 11 in), in points of 1/72 inch.
+const SIZES = { a4: [(210 / 25.4) * 72, (297 / 25.4) * 72], letter: [612, 792] } as const;
+
+describe.each(['a4', 'letter'] as const)('on %s', (size) => {
+  // Source of the numbers of H1 and A1: out-of-office handbook 19, here to two decimals.
+  test('the week H1: one sheet with its numbers, then the list of all readings', async () => {
+    const { pages, sizes } = await read(homeOf(H1), size);
+    expect(pages.length).toBe(2);
+    for (const [k, side] of [0, 1].entries()) expect(sizes[0]![k]!).toBeCloseTo(SIZES[size][side]!, 1);
+    const [first, second] = pages as [string, string];
+    inOrder(first, 'All that is used', '137', '84.96', '74', 'With decimals', '136.58', '84.96', '73.67');
+    inOrder(
+      first,
+      'Morning',
+      '139',
+      '87',
+      '72',
+      'Evening',
+      '134',
+      '83',
+      '75',
+      'Morning minus evening',
+      '5.00',
+    );
+    inOrder(first, 'SD', '3.19', '2.22', 'SD of daily means', '1.43');
+    inOrder(
+      first,
+      '24 of 28 readings used, on 6 days; 4 left out, 0 could not be read.',
+      'Left out, no. 1-4',
+    );
+    for (const { systolic, diastolic } of H1.slice(0, 4))
+      expect(first).toContain(`(${systolic}/${diastolic})`);
+    expect(second.match(/ \d\d:\d\d\n/g)?.length).toBe(28);
+    for (const { systolic, diastolic, pulse } of H1) inOrder(second, `${systolic}\n${diastolic}\n${pulse}`);
+  });
+
+  test('the recording A1: one sheet with its numbers, then all readings and hours', async () => {
+    const { pages } = await read(recordingOf(A1), size);
+    const [first] = pages as [string];
+    inOrder(first, '40 scheduled, 40 valid (100 %)', '32 by day, 8 by night');
+    inOrder(first, '24 hours', 'Systolic', '40', '129.8', '129.82', '130', '10.2', '109', '146');
+    inOrder(first, 'day', 'Systolic', '32', '137', '137.31', '135', '4.8', '127', '146', '69');
+    inOrder(first, 'night', 'Systolic', '8', '115', '115.13', '120', '4.7', '109', '122', '25');
+    inOrder(first, '51.28', '46.63'); // pulse pressure by day and by night
+    inOrder(first, 'systolic 16.2 %, diastolic 20.4 %', '27.7 mmHg');
+    expect(first).toContain('132.88/82.53'); // the plain mean, on the other side of 130
+    expect(
+      pages
+        .slice(1)
+        .join('\n')
+        .match(/ \d\d:\d\d\n/g)?.length,
+    ).toBe(40);
+  });
+});
+
+test('the name stands before any chance, and that it is no diagnosis beside it', async () => {
+  const { pages } = await read(homeOf(H1));
+  inOrder(pages[0]!, 'By this rule set: high.', 'It is not a diagnosis.', 'Chance of', 'What it rests on.');
+  expect(pages[0]!.indexOf('Chance')).toBeGreaterThan(pages[0]!.indexOf('By this rule set'));
+});
+
+test('every page says that nobody stands behind invented numbers, and which page it is', async () => {
+  const { pages } = await read(homeOf(H1));
+  pages.forEach((text, k) => {
+    expect(text).toContain('INVENTED: no person stands behind these numbers');
+    expect(text).toContain(`Page ${k + 1} of 2`);
+  });
+  const person = homePage({ ...pageInput(), header: { ...HEADER, isInvented: false, name: 'Ada' } }, words);
+  const found = await read(person);
+  expect(found.pages.join('\n')).not.toContain('INVENTED');
+  expect(found.pages[0]).toContain('Ada');
+});
+
+function pageInput() {
+  const protocol = presetProtocol({ home: 'ish-2020' });
+  if (!protocol.ok) throw new Error('ish-2020');
+  const rules = homeRules(protocol.value);
+  const result = homeResult(H1, NOTHING_BY_HAND, rules);
+  return {
+    ...BESIDE,
+    readings: H1,
+    result,
+    rules,
+    ruleSet: { id: 'ish-2020', version: 'abc' },
+    chances: null,
+  };
+}
+
+test('the same page at the same time is the same file; what is to be done first stands first', async () => {
+  const page = homePage({ ...pageInput(), actFirst: ['182/121: act now.'] }, words);
+  const [one, two] = await Promise.all([0, 1].map(() => pagePdf(page, { size: 'a4', createdAt: AT })));
+  expect(Buffer.compare(one!, two!)).toBe(0);
+  inOrder(readPdf(one!).pages[0]!, 'Act first', '182/121: act now.', 'Rule set', 'Quality');
+});
+
+// PDF 1.7 (ISO 32000-1) 14.8: a tagged document says so, says its language, and its figures have an alternative.
+test('it is tagged: language, headings, tables, and figures with their text alternative', async () => {
+  const page = homeOf(H1, await loadWords('es'));
+  const { tags, alternatives, language, isMarked, pages } = await read(page);
+  expect([language, isMarked]).toEqual(['es', true]);
+  expect(tags.filter((one) => one === 'H1').length).toBe(1);
+  expect(tags.filter((one) => one === 'Figure').length).toBe(2);
+  expect(tags.filter((one) => one === 'Table').length).toBe(4); // means, days, chances, all readings
+  expect(alternatives[0]).toContain('24 de 28 lecturas usadas');
+  expect(alternatives[0]).toContain('137/84,96');
+  expect(pages[0]).toContain('INVENTADO');
+  expect(pages[0]).not.toContain('\uFFFD');
+});
+
+test('a month of readings runs over sheets, each with the heading of its table, and loses none', async () => {
+  const month = Array.from({ length: 120 }, (_, k) =>
+    readingAt(
+      k + 1,
+      Math.floor(k / 4),
+      ['07:30', '07:31', '20:30', '20:31'][k % 4]!,
+      `${130 + (k % 9)}/80 70`,
+    ),
+  );
+  const { pages } = await read(homeOf(month));
+  const lists = pages.slice(1);
+  expect(lists.length).toBeGreaterThan(2);
+  expect(lists.join('\n').match(/ \d\d:\d\d\n/g)?.length).toBe(120);
+  for (const text of lists.slice(1)) expect(text).toContain('Status');
+});
+
+test('nothing, or one reading, is a page all the same', async () => {
+  for (const readings of [[], [H1[0]!]]) {
+    for (const page of [homeOf(readings), recordingOf(readings)]) {
+      const { pages } = await read(page);
+      expect(pages.join('\n')).not.toMatch(/NaN|undefined|Infinity/);
+      expect(pages[0]).toContain('Not enough for this rule set.');
+    }
+  }
+});

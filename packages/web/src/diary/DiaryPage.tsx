@@ -85,7 +85,7 @@ function Diary({ diary, name, inForce }: DiaryProps) {
       </section>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: on a small screen the table scrolls, by keyboard too */}
       <section className="diary-readings" aria-label={text.table} tabIndex={0}>
-        <ReadingsTable diary={diary} text={text} />
+        <ReadingsTable diary={diary} whose={name === null ? null : text.whose(name)} text={text} />
       </section>
     </article>
   );
@@ -93,11 +93,21 @@ function Diary({ diary, name, inForce }: DiaryProps) {
 
 const NUMBERS = ['upper', 'lower', 'pulse'] as const;
 
-function ReadingsTable({ diary, text }: { readonly diary: ChartedDiary; readonly text: DiaryText }) {
+type TableProps = {
+  readonly diary: ChartedDiary;
+  /** Whose it is: the sides of two sheets may part. */
+  readonly whose: string | null;
+  readonly text: DiaryText;
+};
+
+function ReadingsTable({ diary, whose, text }: TableProps) {
   const readings = Array.from({ length: diary.readingsInSitting }, (_, at) => at + 1);
   return (
     <table className={diary.days > 7 ? 'diary-table diary-table-long' : 'diary-table'}>
-      <caption>{text.table}</caption>
+      <caption>
+        {text.table}
+        {whose === null ? null : <bdi className="diary-whose">{whose}</bdi>}
+      </caption>
       <thead>
         <tr>
           <th rowSpan={2} colSpan={2} scope="col">

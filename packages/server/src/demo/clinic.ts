@@ -1,3 +1,4 @@
+import { WEEK_AFTER, WEEK_BEFORE } from './awaySeries.js';
 import type { InventedPerson } from './invented.js';
 import { WHOLE_ROUNDS } from './wholeRounds.js';
 
@@ -88,5 +89,16 @@ export const INVENTED_PEOPLE: readonly InventedPerson[] = [
     ],
   },
   ...WHOLE_ROUNDS,
+  {
+    identity: { name: 'Mira Tolland', birthDate: '1966-05-08', number: 'INV-0014' },
+    facts: [{ daysAgo: 400, about: { fact: 'reference-sex', sex: 'f' } }],
+    rounds: [],
+    away: [
+      { of: 'home', daysAgo: 75, treated: false, days: WEEK_BEFORE },
+      { of: 'ambulatory', daysAgo: 20, treated: true },
+      { of: 'home', daysAgo: 16, treated: true, days: WEEK_AFTER },
+    ],
+    diary: { daysAgo: 8, days: 7, language: 'en' },
+  },
   { identity: { name: 'Juno Castellane', birthDate: null, number: 'INV-0006' }, rounds: [] },
 ];

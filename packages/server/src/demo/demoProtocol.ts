@@ -10,6 +10,8 @@ const CHOSEN = {
   readings: 'acc-aha-2017',
   actNow: 'acc-aha-2017',
   score: 'adult-early-warning',
+  home: 'acc-aha-2017',
+  ambulatory: 'acc-aha-2017',
 } as const;
 
 /** What it decided for itself. */

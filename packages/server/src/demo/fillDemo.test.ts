@@ -1,4 +1,11 @@
-import { projectChart, type Standing, valueStanding } from '@evenfall/record';
+import {
+  chartSeries,
+  compareSeries,
+  GENERAL_RULES,
+  projectChart,
+  type Standing,
+  valueStanding,
+} from '@evenfall/record';
 import { Kysely } from 'kysely';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { migrate } from '../database/migrations/index.js';
@@ -81,6 +88,25 @@ describe('the demo clinic', () => {
       for (const { values } of (await chartOf(identity.name)).rounds)
         for (const { standing } of values) standings.add(standing);
     expect([...standings].sort()).toEqual(['amended', 'as-signed', 'contested', 'entered-in-error']);
+  });
+
+  test('has somebody with two weeks at home and a recording, and a diary that is due back', async () => {
+    const people = await listPersons(demo.db, SITE.id, 'care');
+    const mira = people.find(({ identity }) => identity?.name === 'Mira Tolland');
+    // Eight days ago and seven days long: due back yesterday.
+    expect(mira?.latest).toMatchObject({ actNow: 0, diary: { dueOn: '2026-11-24' } });
+    const where = { site: SITE.id, book: 'care' as const, person: mira?.id ?? '' };
+    const series = chartSeries((await readPerson(demo.db, where))?.entries ?? [], GENERAL_RULES);
+    expect(series.map(({ content }) => [content.of, content.value.valid])).toEqual([
+      ['home', true],
+      ['ambulatory', true],
+      ['home', true],
+    ]);
+    const [after, , before] = series.map(({ content: { of, value } }) => ({ of, value }));
+    if (before === undefined || after === undefined) throw new Error('two weeks');
+    const { mean, isLike } = compareSeries(before, after);
+    expect(isLike).toBe(true);
+    expect(mean.systolic.difference).toBeLessThan(-5);
   });
 
   test('has a signing for every round, preliminary where a learner took it', async () => {

@@ -1,6 +1,7 @@
 import {
   chartGaugeLog,
   chartRound,
+  diaryAsked,
   type Entry,
   type EntryFrame,
   type InForce,
@@ -18,6 +19,7 @@ import type { Tables } from '../database/schema.js';
 import { addAgent } from '../store/agents.js';
 import { addPerson, entriesOf } from '../store/persons.js';
 import { type Incoming, type Taken, takeEntries } from '../store/takeEntries.js';
+import { awayContent, type InventedAway } from './awaySeries.js';
 import { bytesFrom, chanceFrom } from './chance.js';
 import { INVENTED_PEOPLE } from './clinic.js';
 import { correctedCount, must, pressureContent, rateContent, signContent } from './contents.js';
@@ -96,7 +98,7 @@ class DemoFilling {
   }
 
   private async person(invented: InventedPerson): Promise<void> {
-    const { identity, facts = [], rounds } = invented;
+    const { identity, facts = [], rounds, away = [], diary } = invented;
     const person = this.id();
     const firstHours = sinceHours(invented);
     const content = { identifiers: identifiersOf(identity) };
@@ -105,6 +107,32 @@ class DemoFilling {
     kept(await addPerson(this.db, where, identity, incoming(frame), PROGRAM));
     for (const fact of facts) await this.keep([this.fact(person, fact)]);
     for (const round of rounds) await this.keep(await this.round(invented, person, round));
+    for (const series of away) await this.keep([await this.series(invented, person, series)]);
+    if (diary !== undefined) await this.keep([this.diary(person, diary)]);
+  }
+
+  /** Readings from away, brought in on the day after the last one. */
+  private async series(
+    { identity }: InventedPerson,
+    person: string,
+    invented: InventedAway,
+  ): Promise<EntryFrame> {
+    const days = invented.of === 'home' ? invented.days.length : 2;
+    const hours = (invented.daysAgo - days) * HOURS_PER_DAY;
+    const { entries } = await entriesOf(this.db, { site: this.site, book: 'care', person });
+    const facts = roundFactsOf(identity, entries, this.at(hours).slice(0, 10));
+    const where = { now: this.now, zone: ZONE, inForce: this.inForce };
+    const content = awayContent(invented, facts, where);
+    return { ...this.frame('series', 'sister', hours, content), person, round: this.id() };
+  }
+
+  private diary(person: string, invented: NonNullable<InventedPerson['diary']>): EntryFrame {
+    const { daysAgo, days, language } = invented;
+    const from = this.at(daysAgo * HOURS_PER_DAY).slice(0, 10);
+    const { readingsInSitting } = this.inForce.homeRules;
+    const asked = diaryAsked({ daysAsked: days, readingsInSitting }, from);
+    const content = { ...asked, language, note: null };
+    return { ...this.frame('diary-handed', 'sister', (daysAgo + 1) * HOURS_PER_DAY, content), person };
   }
 
   private fact(person: string, { daysAgo, about, text }: InventedFact): EntryFrame {
@@ -282,10 +310,11 @@ class DemoFilling {
 }
 
 /** How long ago a person was entered: before everything that is known of them. */
-function sinceHours({ facts = [], rounds }: InventedPerson): number {
+function sinceHours({ facts = [], rounds, away = [] }: InventedPerson): number {
   const hours = [
     ...rounds.map(({ hoursAgo }) => hoursAgo),
     ...facts.map(({ daysAgo }) => daysAgo * HOURS_PER_DAY),
+    ...away.map(({ daysAgo }) => daysAgo * HOURS_PER_DAY),
   ];
   return Math.max(1, ...hours) + 0.1;
 }

@@ -1,11 +1,15 @@
 import type { EmergencyFeature, Preparation, Side } from '@evenfall/clinical';
-import type { FactContent, Identity, RunPlace } from '@evenfall/record';
+import type { DiaryLanguage, FactContent, Identity, RunPlace } from '@evenfall/record';
+import type { InventedAway } from './awaySeries.js';
 
 /** Everybody here is invented. Their numbers start with INV, or their name says so, as every page of the demo does. */
 export type InventedPerson = {
   readonly identity: Identity;
   readonly facts?: readonly InventedFact[];
   readonly rounds: readonly InventedRound[];
+  readonly away?: readonly InventedAway[];
+  /** A diary that is out: its first day so many days ago, and how long it is. */
+  readonly diary?: { readonly daysAgo: number; readonly days: number; readonly language: DiaryLanguage };
 };
 
 export const INVENTED_AGENTS = {

@@ -64,7 +64,7 @@ test('the prior is dashed where there is one, and the text says all of it', () =
 
 test('the axis says what it is of, and a chance at the end is never 0 or 100', () => {
   const { svg, description } = drawnOf({}, 90);
-  expect(elementsOf(svg).map(({ text }) => text)).toContain('Usual level, systolic, mmHg');
+  expect(elementsOf(svg).map(({ text }) => text)).toContain('Systolic: usual level, mmHg');
   expect(description).toContain('over 99 %');
   expect(drawnOf({}, 200).description).toContain('under 1 %');
   expect(svg).not.toMatch(/NaN|Infinity/);

@@ -100,7 +100,7 @@ export function homePage(input: HomePageInput, words: Words): ReportPage {
         result.category === null
           ? say('report.noCategory')
           : say('report.category', { category: words.title('homeCategory', result.category) }),
-        ...(result.category === null ? [] : [say('report.notDiagnosis')]),
+        ...(result.category === null ? [] : [say('report.nameOnly')]),
         ...input.office,
       ],
     },

@@ -153,9 +153,9 @@ describe.each(['a4', 'letter'] as const)('on %s', (size) => {
   });
 });
 
-test('the name stands before any chance, and that it is no diagnosis beside it', async () => {
+test('the name stands before any chance, and that it is of the readings alone beside it', async () => {
   const { pages } = await read(homeOf(H1));
-  inOrder(pages[0]!, 'By this rule set: high.', 'It is not a diagnosis.', 'Chance of', 'What it rests on.');
+  inOrder(pages[0]!, 'By this rule set: high.', 'not for the person.', 'Chance of', 'What it rests on.');
   expect(pages[0]!.indexOf('Chance')).toBeGreaterThan(pages[0]!.indexOf('By this rule set'));
 });
 

@@ -86,7 +86,7 @@ export const reportLines = {
     `Beforehand, by age and sex: ${say.short(f.mean)} mmHg, SD ${say.short(f.sd)}.`,
   thresholdChance: (f: { threshold: number; chance: number }, say: Say) =>
     `${chance(f.chance, say)} at or above ${say.limit(f.threshold)}`,
-  usualAxis: (f: { component: string }, _say: Say) => `Usual level, ${f.component.toLowerCase()}, mmHg`,
+  usualAxis: (f: { component: string }, _say: Say) => `${f.component}: usual level, mmHg`,
   priorKey: 'Dashed: known of this age and sex beforehand',
   curve: 'Curve',
   meanMmHg: 'Mean, mmHg',
@@ -103,7 +103,8 @@ export const reportLines = {
   arm: 'Arm',
   medicines: 'Medicines and times',
   measuredOn: 'Measured',
-  fromTo: (f: { from: string; to: string }, _say: Say) => (f.from === f.to ? f.from : `${f.from} to ${f.to}`),
+  fromTo: (f: { from: string; to: string }, _say: Say) =>
+    f.from === f.to ? `${f.from}` : `${f.from} to ${f.to}`,
   zoneOf: (f: { dates: string; zone: string }, _say: Say) => `${f.dates} (${f.zone})`,
   madeAt: (f: { at: string; program: string }, _say: Say) => `Made ${f.at} by ${f.program}`,
   page: (f: { page: number; of: number }, say: Say) => `Page ${say.short(f.page)} of ${say.short(f.of)}`,
@@ -147,7 +148,7 @@ export const reportLines = {
   refusedList: 'Rows that could not be read',
   why: 'Why',
   wrist: 'wrist',
-  notDiagnosis: 'This is a name for these readings by one rule set. It is not a diagnosis.',
+  nameOnly: 'This is a name for these readings by one rule set, not for the person.',
   nothing: 'nothing was read',
   leftOutOf: (f: { numbers: string; detail: string }, _say: Say) => `Left out, no. ${f.numbers}: ${f.detail}`,
   refusedRows: (f: { rows: number }, say: Say) =>

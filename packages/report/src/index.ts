@@ -10,6 +10,8 @@ export { recordingFigure } from './figure/recordingFigure.js';
 export { clockText, dayText } from './figure/times.js';
 export type { ChanceRow, HomePageInput } from './page/homePage.js';
 export { homePage } from './page/homePage.js';
+export type { PaperId } from './page/paper.js';
+export { PAPER_IDS, PAPERS } from './page/paper.js';
 export type { RecordingPageInput } from './page/recordingPage.js';
 export { recordingPage } from './page/recordingPage.js';
 export type { Block, FigureAt, RefusedRow, ReportHeader, ReportPage, RuleSet } from './page/reportPage.js';

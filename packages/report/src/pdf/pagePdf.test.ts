@@ -14,10 +14,10 @@ import { describe, expect, test } from 'vitest';
 import { A1, H1, readingAt } from '../../../clinical/src/outOfOffice/testing.js';
 import { readPdf } from '../../testing/pdfText.js';
 import { homePage } from '../page/homePage.js';
+import type { PaperId } from '../page/paper.js';
 import { recordingPage } from '../page/recordingPage.js';
 import type { ReportHeader } from '../page/reportPage.js';
 import { pagePdf } from './pagePdf.js';
-import type { PaperId } from './paper.js';
 
 const words = wordsFor('en-GB');
 const AT = new Date('2025-03-10T08:00:00Z');

@@ -1,6 +1,6 @@
 import type { Figure } from '../figure/figure.js';
+import type { PaperId } from '../page/paper.js';
 import type { Block, FigureAt, ReportPage } from '../page/reportPage.js';
-import type { PaperId } from './paper.js';
 import { bytesOf, MARGIN, openSheets, type Sheets } from './sheets.js';
 import { svgToPdf } from './svgToPdf.js';
 import { AFTER_TABLE, drawTable, tableHeight } from './table.js';

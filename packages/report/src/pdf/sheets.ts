@@ -1,7 +1,7 @@
 import { createRequire } from 'node:module';
 import PDFDocument from 'pdfkit';
+import { PAPERS, type PaperId } from '../page/paper.js';
 import type { ReportPage } from '../page/reportPage.js';
-import { PAPERS, type PaperId } from './paper.js';
 
 const find = createRequire(import.meta.url);
 

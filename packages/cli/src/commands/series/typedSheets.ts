@@ -1,5 +1,5 @@
 import { type Parsed, type Refusal, refusal } from '@evenfall/clinical';
-import { PAPER_IDS, type PaperId } from '@evenfall/report/pdf';
+import { PAPER_IDS, type PaperId } from '@evenfall/report';
 import type { Given, Option } from '../../options/option.js';
 
 /** The files that are to be drawn beside the answer; null is not asked for. */

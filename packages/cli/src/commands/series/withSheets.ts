@@ -1,7 +1,6 @@
 import { type Refusal, refusal } from '@evenfall/clinical';
 import type { ReadSeries } from '@evenfall/exchange';
 import type { Figure, ReportHeader, ReportPage } from '@evenfall/report';
-import { pagePdf } from '@evenfall/report/pdf';
 import { type Answer, refused } from '../../answer.js';
 import type { Context } from '../../command.js';
 import { filesOf } from '../../input/filesOf.js';
@@ -45,7 +44,7 @@ export async function withSheets(
   for (const { field, path } of asked) {
     const bytes =
       field === '--pdf'
-        ? await pagePdf(found.page(), { size: sheets.paper, createdAt: context.now() })
+        ? await pdfOf(found.page(), sheets, context)
         : new TextEncoder().encode(`${found.figure().svg}\n`);
     problems.push(...(await writeNewFile({ field, path, bytes }, sheets.isReplaced)));
   }
@@ -78,4 +77,10 @@ export function headerOf(
 /** Notes of a file by the index of their reading. */
 export function notesOf(read: ReadSeries): Map<number, string> {
   return new Map(read.beside.flatMap(({ index, note }) => (note === null ? [] : [[index, note] as const])));
+}
+
+/** What writes PDF files is loaded only where one is asked for: every command would start slower by it. */
+async function pdfOf(page: ReportPage, { paper }: TypedSheets, { now }: Context): Promise<Uint8Array> {
+  const { pagePdf } = await import('@evenfall/report/pdf');
+  return await pagePdf(page, { size: paper, createdAt: now() });
 }

@@ -86,7 +86,7 @@ export function chanceFigure(
       : [{ key: 'prior', index: null, x: x(prior.mean), y: y(densityAt(prior, prior.mean)), text: words.sentence('report.priorMean', prior), isUsed: true }]), // biome-ignore format: one thought
   ];
   const isRight = x(threshold) < (left + right) / 2;
-  const svg = drawn(drawing, title, description, [
+  const svg = drawn(drawing, title, description, words.say.locale, [
     element('path', { d: under([cut, ...over]) ?? '', fill: paint.shade, class: 'figure-over' }),
     ...hatching,
     ...(prior === null

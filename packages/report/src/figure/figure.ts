@@ -46,6 +46,7 @@ export function drawn(
   { id, width, height, paint }: Drawing,
   title: string,
   description: string,
+  locale: string,
   parts: readonly Svg[],
 ): Svg {
   return element(
@@ -56,6 +57,7 @@ export function drawn(
       height,
       viewBox: `0 0 ${width} ${height}`,
       role: 'img',
+      lang: locale,
       'aria-labelledby': `${id}-title ${id}-description`,
       'font-family': paint.font,
       class: 'figure',

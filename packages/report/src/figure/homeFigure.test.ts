@@ -76,7 +76,7 @@ describe('the invented week H1 in its figure', () => {
       '24 of 28 readings used, on 6 days; 4 left out. The mean is 137/84.96 mmHg. The limit of the rule set is 135/85 mmHg.',
     );
     expect(figure.svg).toContain(`<desc id="home-description">${figure.description}</desc>`);
-    expect(figure.svg).toContain('role="img" aria-labelledby="home-title home-description"');
+    expect(figure.svg).toContain('role="img" lang="en-GB" aria-labelledby="home-title home-description"');
   });
 
   test('a mark says what it is, when, and why it is left out', () => {

@@ -32,6 +32,9 @@ const MARGIN = { left: 46, right: 74, top: 14, bottom: 46 } as const;
 /** Readings of one sitting stand this far apart, so that a pair is seen as two. */
 const BESIDE = 9;
 
+/** A day narrower than this has no line of its own before it. */
+const LEAST_DAY = 8;
+
 /** Most labels of days under the plot. */
 const MOST_DAYS_LABELLED = 10;
 
@@ -144,7 +147,7 @@ export function homeFigure(
     ...(mean === null ? [] : [words.sentence('report.meanSays', { mean })]),
     words.sentence('report.limitSays', { limit: limitsText(rules.highSystolic, rules.highDiastolic, words) }),
   ].join(' ');
-  const svg = drawn(drawing, title, description, [
+  const svg = drawn(drawing, title, description, words.say.locale, [
     ...frame,
     ...lines,
     ...shapes,
@@ -172,7 +175,8 @@ export function homeFigure(
     if (!hasDays) return parts;
     const every = Math.ceil((to - from + 1) / MOST_DAYS_LABELLED);
     for (let day = from; day <= to; day++) {
-      if (day > from) parts.push(line([x(day), top, x(day), bottom], paint.grid, 0.6, '1 3', 'figure-grid'));
+      if (day > from && (dayWidth > LEAST_DAY || (day - from) % every === 0))
+        parts.push(line([x(day), top, x(day), bottom], paint.grid, 0.6, '1 3', 'figure-grid'));
       if ((day - from) % every > 0) continue;
       const middle = x(day + 0.5);
       parts.push(label(words.sentence('report.dayNumber', { day: day - from + 1 }), middle, bottom + 12, paint, { anchor: 'middle' })); // biome-ignore format: one thought

@@ -104,7 +104,7 @@ export function recordingFigure(given: RecordingDrawn, words: Words, how: Partia
     words.sentence('report.recordingKey'),
     ...(extent.isExtended ? [words.sentence('report.extended', { low: extent.low, high: extent.high })] : []),
   ].join(' ');
-  const svg = drawn(drawing, title, description, [
+  const svg = drawn(drawing, title, description, words.say.locale, [
     ...shading(),
     ...grid(),
     ...hourTicks(),

@@ -1,4 +1,4 @@
-import type { Words } from '@evenfall/words';
+import { isReviewed, type Words } from '@evenfall/words';
 import type { DataTable, Drawing, Figure } from '../figure/figure.js';
 
 /** What stands at the head of a page about a person; null is not known here and left blank to be filled in by hand. */
@@ -42,6 +42,8 @@ export type ReportPage = {
   readonly title: string;
   readonly locale: string;
   readonly invented: string | null;
+  /** That no clinician has reviewed the language it is in; null where one has. */
+  readonly unreviewed: string | null;
   /** A value that is null is a blank line to write on. */
   readonly header: readonly { readonly label: string; readonly value: string | null }[];
   readonly blocks: readonly Block[];
@@ -65,6 +67,7 @@ export function framed(
   return {
     ...rest,
     locale: words.say.locale,
+    unreviewed: isReviewed(words) ? null : words.sentence('app.notReviewed'),
     invented: header.isInvented ? words.sentence('report.invented') : null,
     header: [
       field('name'),

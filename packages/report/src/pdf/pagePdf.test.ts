@@ -204,6 +204,7 @@ test('it is tagged: language, headings, tables, and figures with their text alte
   expect(alternatives[0]).toContain('24 de 28 lecturas usadas');
   expect(alternatives[0]).toContain('137/84,96');
   expect(pages[0]).toContain('INVENTADO');
+  expect(pages[0]).toContain('no ha tenido revisión clínica'); // nobody reviewed the Spanish
   expect(pages[0]).not.toContain('\uFFFD');
 });
 

@@ -43,6 +43,17 @@ function drawHead(sheets: Sheets, page: ReportPage): void {
     doc.font('bold').fontSize(TEXT.title).fillColor(INK).text(page.title, left, sheets.y, { width });
   });
   sheets.y += TEXT.title + 6;
+  const { unreviewed } = page;
+  if (unreviewed !== null) {
+    sheets.tagged('P', () => {
+      doc
+        .font('regular')
+        .fontSize(TEXT.foot)
+        .fillColor(MUTED)
+        .text(unreviewed, left, sheets.y - 2, { width });
+    });
+    sheets.y += TEXT.foot + 3;
+  }
   const column = width / 2;
   page.header.forEach(({ label, value }, k) => {
     const x = left + (k % 2) * column;

@@ -123,8 +123,8 @@ export const reportLines = {
     `${say.short(f.scheduled)} scheduled, ${say.short(f.kept)} valid${f.percent === null ? '' : ` (${say.short(f.percent)} %)`}, ${say.short(f.edited)} edited, ${say.short(f.failed)} failed.`,
   awakeAsleep: (f: { day: number; night: number; gap: number | null }, say: Say) =>
     `${say.short(f.day)} by day, ${say.short(f.night)} by night${f.gap === null ? '' : `; longest gap ${say.short(f.gap)} h`}.`,
-  meansTable: 'Means, mmHg',
-  periodTable: 'Each period, mmHg',
+  meansTable: 'Means, mmHg and per minute',
+  periodTable: 'Each period, mmHg and per minute',
   mean1: 'Mean',
   sd: 'SD',
   least: 'Lowest',

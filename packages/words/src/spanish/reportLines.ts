@@ -107,8 +107,8 @@ export const reportLines: Reworded<typeof lines> = {
     `${say.short(f.scheduled)} programadas, ${say.short(f.kept)} válidas${f.percent === null ? '' : ` (${say.short(f.percent)} %)`}, ${say.short(f.edited)} excluidas, ${say.short(f.failed)} fallidas.`,
   awakeAsleep: (f, say) =>
     `${say.short(f.day)} de día, ${say.short(f.night)} de noche${f.gap === null ? '' : `; intervalo más largo sin lectura ${say.short(f.gap)} h`}.`,
-  meansTable: 'Medias, mmHg',
-  periodTable: 'Cada período, mmHg',
+  meansTable: 'Medias, mmHg y por minuto',
+  periodTable: 'Cada período, mmHg y por minuto',
   mean1: 'Media',
   sd: 'DE',
   least: 'Mínima',

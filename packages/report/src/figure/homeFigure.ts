@@ -12,8 +12,8 @@ import { scaleLinear } from 'd3-scale';
 import { element, pathThrough, type Svg } from '../svg/svg.js';
 import { type DataTable, type Drawing, drawn, type Figure, type Mark } from './figure.js';
 import { PAPER } from './paint.js';
-import { DASH, label, line, markShape, TEXT } from './parts.js';
-import { extentOf, gridOf, upScale } from './pressureAxis.js';
+import { DASH, HALF, label, line, markShape, TEXT } from './parts.js';
+import { extendedNote, extentOf, gridOf, upScale } from './pressureAxis.js';
 import { clockText, DAY_MINUTES, dayText, meansText, meanText, pressureText } from './times.js';
 
 /** A series at home, as it was answered. `readings` are all that were read, used or not. */
@@ -34,6 +34,9 @@ const BESIDE = 9;
 
 /** A day narrower than this has no line of its own before it. */
 const LEAST_DAY = 8;
+
+/** Half the width of the smallest mark. */
+const LEAST_HALF = 1.2;
 
 /** Most labels of days under the plot. */
 const MOST_DAYS_LABELLED = 10;
@@ -65,6 +68,9 @@ export function homeFigure(
   const x = scaleLinear([firstDay, lastDay + 1], [left, right]);
   const dayWidth = x(firstDay + 1) - x(firstDay);
   const dropped = new Set(result.dropped.map(({ index }) => index));
+  // Over months marks get smaller and the lines go over them, so that both are still seen.
+  const half = Math.min(HALF, Math.max(LEAST_HALF, dayWidth / 6));
+  const isDense = dayWidth < LEAST_DAY;
 
   const frame: Svg[] = [];
   for (const mmHg of gridOf(extent)) {
@@ -109,7 +115,8 @@ export function homeFigure(
       const key = `reading-${reading.index}`;
       for (const measure of ['systolic', 'diastolic'] as const) {
         const value = reading[measure];
-        if (value !== null) shapes.push(markShape(measure, at[k] as number, y(value), isUsed, paint, key));
+        if (value !== null)
+          shapes.push(markShape(measure, at[k] as number, y(value), isUsed, paint, key, half));
       }
       const value = reading.systolic ?? reading.diastolic;
       if (value !== null)
@@ -131,10 +138,6 @@ export function homeFigure(
     ...meanLine('diastolic'),
   ];
   const empty = values.length === 0 ? [label(words.sentence('report.noReadings'), (left + right) / 2, (top + bottom) / 2, paint, { anchor: 'middle' })] : []; // biome-ignore format: one thought
-  const foot = [
-    words.sentence('report.homeKey'),
-    ...(extent.isExtended ? [words.sentence('report.extended', { low: extent.low, high: extent.high })] : []),
-  ].join(' ');
   const title = words.sentence('report.homeFigure');
   const mean = meansText(result.mean, rules.highSystolic, rules.highDiastolic, words);
   const description = [
@@ -149,10 +152,10 @@ export function homeFigure(
   ].join(' ');
   const svg = drawn(drawing, title, description, words.say.locale, [
     ...frame,
-    ...lines,
-    ...shapes,
+    ...(isDense ? [...shapes, ...lines] : [...lines, ...shapes]),
     ...empty,
-    label(foot, left, height - 5, paint, { size: TEXT.small, isMuted: true }),
+    ...extendedNote(extent, left, top, words, paint),
+    label(words.sentence('report.homeKey'), left, height - 5, paint, { size: TEXT.small, isMuted: true }),
   ]);
   return {
     svg,
@@ -175,7 +178,7 @@ export function homeFigure(
     if (!hasDays) return parts;
     const every = Math.ceil((to - from + 1) / MOST_DAYS_LABELLED);
     for (let day = from; day <= to; day++) {
-      if (day > from && (dayWidth > LEAST_DAY || (day - from) % every === 0))
+      if (day > from && (!isDense || (day - from) % every === 0))
         parts.push(line([x(day), top, x(day), bottom], paint.grid, 0.6, '1 3', 'figure-grid'));
       if ((day - from) % every > 0) continue;
       const middle = x(day + 0.5);

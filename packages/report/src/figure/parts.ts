@@ -5,7 +5,7 @@ import type { Paint } from './paint.js';
 export const TEXT = { usual: 10, small: 8.5 } as const;
 
 /** Half the width of a mark. */
-const HALF = 3.6;
+export const HALF = 3.6;
 
 export type Shape = 'systolic' | 'diastolic' | 'pulse' | 'cross';
 
@@ -17,6 +17,7 @@ export function markShape(
   isUsed: boolean,
   paint: Paint,
   key: string,
+  half = HALF,
 ): Svg {
   const look: Attributes = {
     class: `figure-mark is-${shape} ${isUsed ? 'is-used' : 'is-left-out'} key-${key}`,
@@ -24,15 +25,15 @@ export function markShape(
     stroke: isUsed ? paint.ink : paint.muted,
     'stroke-width': isUsed ? 0.8 : 1.1,
   };
-  if (shape === 'pulse') return element('circle', { cx: x, cy: y, r: HALF - 1, ...look });
+  if (shape === 'pulse') return element('circle', { cx: x, cy: y, r: half - 1, ...look });
   if (shape === 'cross') {
-    const d = `M${coordinate(x - HALF)} ${coordinate(y - HALF)}L${coordinate(x + HALF)} ${coordinate(y + HALF)}M${coordinate(x - HALF)} ${coordinate(y + HALF)}L${coordinate(x + HALF)} ${coordinate(y - HALF)}`; // biome-ignore format: one thought
+    const d = `M${coordinate(x - half)} ${coordinate(y - half)}L${coordinate(x + half)} ${coordinate(y + half)}M${coordinate(x - half)} ${coordinate(y + half)}L${coordinate(x + half)} ${coordinate(y - half)}`; // biome-ignore format: one thought
     return element('path', { d, ...look, fill: 'none' });
   }
   // The point of the triangle is the value itself.
   const away = shape === 'systolic' ? -1 : 1;
-  const base = y + away * HALF * 1.7;
-  const d = `M${coordinate(x)} ${coordinate(y)}L${coordinate(x - HALF)} ${coordinate(base)}L${coordinate(x + HALF)} ${coordinate(base)}Z`; // biome-ignore format: one thought
+  const base = y + away * half * 1.7;
+  const d = `M${coordinate(x)} ${coordinate(y)}L${coordinate(x - half)} ${coordinate(base)}L${coordinate(x + half)} ${coordinate(base)}Z`; // biome-ignore format: one thought
   return element('path', { d, ...look });
 }
 

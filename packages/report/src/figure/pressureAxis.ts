@@ -1,4 +1,8 @@
+import type { Words } from '@evenfall/words';
 import { type ScaleLinear, scaleLinear } from 'd3-scale';
+import type { Svg } from '../svg/svg.js';
+import type { Paint } from './paint.js';
+import { label, TEXT } from './parts.js';
 
 /** Distance of gridlines, and what a scale is extended by, in mmHg or beats a minute. */
 const STEP = 20;
@@ -24,4 +28,11 @@ export function gridOf({ low, high }: Extent): number[] {
 /** The higher number the higher up: `top` and `bottom` are y coordinates. */
 export function upScale({ low, high }: Extent, top: number, bottom: number): ScaleLinear<number, number> {
   return scaleLinear([low, high], [bottom, top]);
+}
+
+/** That a scale is extended, above its panel; nothing where it is not. */
+export function extendedNote(extent: Extent, left: number, top: number, words: Words, paint: Paint): Svg[] {
+  if (!extent.isExtended) return [];
+  const text = words.sentence('report.extended', { low: extent.low, high: extent.high });
+  return [label(text, left, top - 4, paint, { size: TEXT.small, isMuted: true })];
 }

@@ -225,3 +225,18 @@ test('in Spanish, by the clock alone', async () => {
   const [limit] = withClass(figure.svg, 'figure-limit', 'is-systolic');
   expect(stretchesOf(limit!.at.d!).length).toBe(2);
 });
+
+// The readings do not say when the clock was changed; a night without a reading before it still has its midnight.
+test('with no reading from evening to morning, midnight is marked all the same on the night of a change', () => {
+  const HOUR = 3_600_000;
+  const { svg, marks } = drawnBy([
+    { ...one(1, 0, '08:00', '140/90 70'), atMs: 8 * HOUR },
+    { ...one(2, 0, '21:00', '130/80 66'), atMs: 21 * HOUR },
+    { ...one(3, 1, '06:00', '120/70 60'), atMs: 29 * HOUR }, // nine hours by the wall clock, eight that passed
+  ]);
+  const [midnight] = withClass(svg, 'figure-midnight');
+  const perHour = (marks[1]!.x - marks[0]!.x) / 13;
+  expect(Math.abs(Number(midnight!.at.x1) - (marks[0]!.x + 16 * perHour))).toBeLessThan(0.03);
+  const [change] = withClass(svg, 'figure-clock-change');
+  expect(Math.abs(Number(change!.at.x1) - (marks[0]!.x + 18 * perHour))).toBeLessThan(0.03); // two at night
+});

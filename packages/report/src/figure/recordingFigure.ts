@@ -17,7 +17,7 @@ import { type DataTable, type Drawing, drawn, type Figure, type Mark } from './f
 import { limitsText } from './homeFigure.js';
 import { PAPER } from './paint.js';
 import { DASH, label, line, markShape, TEXT } from './parts.js';
-import { extentOf, gridOf, upScale } from './pressureAxis.js';
+import { extendedNote, extentOf, gridOf, upScale } from './pressureAxis.js';
 import { clockText, DAY_MINUTES, HOUR_MS, MINUTE_MS, meansText, offsetOf, pressureText } from './times.js';
 
 /** A recording over 24 hours, as it was answered. `readings` are all that were read, used or not. */
@@ -100,10 +100,6 @@ export function recordingFigure(given: RecordingDrawn, words: Words, how: Partia
 
   const title = words.sentence('report.recordingFigure');
   const description = describe();
-  const foot = [
-    words.sentence('report.recordingKey'),
-    ...(extent.isExtended ? [words.sentence('report.extended', { low: extent.low, high: extent.high })] : []),
-  ].join(' ');
   const svg = drawn(drawing, title, description, words.say.locale, [
     ...shading(),
     ...grid(),
@@ -115,7 +111,11 @@ export function recordingFigure(given: RecordingDrawn, words: Words, how: Partia
     ...(pressures.length === 0
       ? [label(words.sentence('report.noReadings'), (left + right) / 2, (top + bottom) / 2, paint, { anchor: 'middle' })] // biome-ignore format: one thought
       : []),
-    label(foot, left, height - 5, paint, { size: TEXT.small, isMuted: true }),
+    ...extendedNote(extent, left, top, words, paint),
+    label(words.sentence('report.recordingKey'), left, height - 5, paint, {
+      size: TEXT.small,
+      isMuted: true,
+    }),
   ]);
   return { svg, width, height, title, description, marks, table: hourTable(kept, words) };
 
@@ -178,7 +178,7 @@ export function recordingFigure(given: RecordingDrawn, words: Words, how: Partia
     for (const hour of clock.changes) {
       parts.push(line([x(hour), top, x(hour), stripBottom], paint.ink, 0.8, '1 2', 'figure-clock-change'));
       parts.push(
-        label(words.sentence('report.clockChange'), x(hour) + 3, bottom - 3, paint, { size: TEXT.small }),
+        label(words.sentence('report.clockChange'), x(hour) + 3, top + 20, paint, { size: TEXT.small }),
       );
     }
     for (const { hour, n } of hourlyMeans(kept, 'systolic')) {
@@ -360,7 +360,7 @@ type WallClock = {
   readonly startMs: number;
   /** Minute of the day at that many hours. */
   readonly minuteAt: (hours: number) => number;
-  /** Where the clock was set forward or back, in hours: half way between the readings on both sides. */
+  /** About where the clock was set forward or back, in hours. */
   readonly changes: readonly number[];
 };
 
@@ -376,19 +376,33 @@ function wallClock(inOrder: readonly SeriesReading[]): WallClock {
   for (let k = 1; k < inOrder.length; k++) {
     const [a, b] = [inOrder[k - 1] as SeriesReading, inOrder[k] as SeriesReading];
     const minutes = offsetOf(b) - offsetOf(a);
-    if (minutes !== 0) changes.push({ hours: ((a.atMs + b.atMs) / 2 - startMs) / HOUR_MS, minutes });
+    if (minutes !== 0) changes.push({ hours: changeBetween(a, b), minutes });
   }
-  return {
-    startMs,
-    minuteAt: (hours) => {
-      const moved = changes
-        .filter((one) => one.hours <= hours)
-        .reduce((sum, { minutes }) => sum + minutes, 0);
-      return (((startMinute + hours * 60 + moved) % DAY_MINUTES) + DAY_MINUTES) % DAY_MINUTES;
-    },
-    changes: changes.map(({ hours }) => hours),
-  };
+  return { startMs, minuteAt, changes: changes.map(({ hours }) => hours) };
+
+  function minuteAt(hours: number): number {
+    const moved = changes.filter((one) => one.hours <= hours).reduce((sum, { minutes }) => sum + minutes, 0);
+    return (((startMinute + hours * 60 + moved) % DAY_MINUTES) + DAY_MINUTES) % DAY_MINUTES;
+  }
+
+  /**
+   * Somewhere between two readings: at the whole hour nearest to two at night, when clocks are usually changed; half way where no
+   * whole hour lies between. Source: decision.
+   */
+  function changeBetween(a: SeriesReading, b: SeriesReading): number {
+    const [from, to] = [(a.atMs - startMs) / HOUR_MS, (b.atMs - startMs) / HOUR_MS];
+    let best: number | null = null;
+    const awayFromTwo = (hours: number) =>
+      Math.abs(((minuteAt(hours) + DAY_MINUTES / 2) % DAY_MINUTES) - TWO_AT_NIGHT);
+    for (let hour = Math.floor(from) + 1; hour <= to; hour++) {
+      if (best === null || awayFromTwo(hour) < awayFromTwo(best)) best = hour;
+    }
+    return best ?? (from + to) / 2;
+  }
 }
+
+/** Two at night in minutes from noon, so that hours on both sides of midnight are near it. */
+const TWO_AT_NIGHT = 14 * 60;
 
 type Stretch = { readonly from: number; readonly to: number; readonly period: PeriodOf };
 

@@ -55,27 +55,12 @@ function drawHead(sheets: Sheets, page: ReportPage): void {
     sheets.y += TEXT.foot + 3;
   }
   const column = width / 2;
-  page.header.forEach(({ label, value }, k) => {
-    const x = left + (k % 2) * column;
-    const y = sheets.y;
-    const said = `${label}: `;
-    doc.font('bold').fontSize(TEXT.header);
-    const wide = doc.widthOfString(said);
-    sheets.tagged('P', () => {
-      doc.font('bold').fontSize(TEXT.header).fillColor(INK).text(said, x, y, { lineBreak: false });
-      if (value !== null) {
-        doc
-          .font('regular')
-          .text(value, x + wide, y, { width: column - wide - 8, height: TEXT.header + 3, ellipsis: true });
-      }
-    });
-    if (value === null) {
-      sheets.untagged(() => {
-        doc.lineWidth(0.5).strokeColor(MUTED).moveTo(x + wide, y + TEXT.header + 1).lineTo(x + column - 10, y + TEXT.header + 1).stroke(); // biome-ignore format: one thought
-      });
-    }
-    if (k % 2 === 1 || k === page.header.length - 1) sheets.y += TEXT.header + 7;
-  });
+  for (let k = 0; k < page.header.length; k += 2) {
+    const heights = page.header
+      .slice(k, k + 2)
+      .map((one, side) => drawField(sheets, one, left + side * column, column));
+    sheets.y += Math.max(...heights) + 4;
+  }
   sheets.untagged(() => {
     doc
       .lineWidth(0.8)
@@ -85,6 +70,36 @@ function drawHead(sheets: Sheets, page: ReportPage): void {
       .stroke();
   });
   sheets.y += GAP + 2;
+}
+
+/** One field of the head from the current place: its value, or a line to write on. Answers how high it is. */
+function drawField(
+  { doc, y, tagged, untagged }: Sheets,
+  { label, value }: ReportPage['header'][number],
+  x: number,
+  column: number,
+): number {
+  const said = `${label}: `;
+  doc.font('bold').fontSize(TEXT.header);
+  const wide = doc.widthOfString(said);
+  const rest = column - wide - 8;
+  const height = value === null ? 0 : doc.font('regular').heightOfString(value, { width: rest });
+  tagged('P', () => {
+    doc.font('bold').fontSize(TEXT.header).fillColor(INK).text(said, x, y, { lineBreak: false });
+    if (value !== null) doc.font('regular').text(value, x + wide, y, { width: rest });
+  });
+  const under = y + TEXT.header + 1;
+  if (value === null) {
+    untagged(() => {
+      doc
+        .lineWidth(0.5)
+        .strokeColor(MUTED)
+        .moveTo(x + wide, under)
+        .lineTo(x + column - 10, under)
+        .stroke();
+    });
+  }
+  return Math.max(height, TEXT.header + 3);
 }
 
 /** Over every page of invented numbers, so that none is taken for a person's. */

@@ -17,15 +17,17 @@ export function Readings({ content, decided, trial, onTrial }: ReadingsProps) {
   const ordered = readings
     .map((reading, place) => ({ reading, index: place + 1 }))
     .toSorted((a, b) => Date.parse(a.reading.at.at) - Date.parse(b.reading.at.at) || a.index - b.index);
+  const isMixed = new Set(readings.map(({ how }) => how)).size > 1;
+  const isTyped = readings.every(({ how }) => how === 'typed');
   return (
     <div className="trend-scroll">
+      {isTyped ? <p className="small soft">{words.sentence('away.allTyped')}</p> : null}
       <table className="away-table away-readings">
         <thead>
           <tr>
             <th scope="col">{words.sentence('trend.when')}</th>
             <th scope="col">{words.sentence('trend.pressure')}</th>
             <th scope="col">{words.sentence('trend.pulse')}</th>
-            <th scope="col">{words.sentence('away.status')}</th>
             <th scope="col" className="not-printed">
               <span className="unseen">{words.sentence('away.byHand')}</span>
             </th>
@@ -37,28 +39,29 @@ export function Readings({ content, decided, trial, onTrial }: ReadingsProps) {
             const byHand = decided.find((one) => one.index === index);
             const time = readingTime(reading, words);
             const isTried = trial.has(index);
+            const says = [
+              ...(dropped === undefined ? [] : [words.detail(dropped)]),
+              ...(byHand === undefined || isTried
+                ? []
+                : [
+                    words.sentence(byHand.decision === 'out' ? 'away.takenOut' : 'away.putBack', {
+                      text: byHand.reason,
+                    }),
+                  ]),
+              ...beside(reading, isMixed, words),
+            ];
             return (
               <tr key={index} className={dropped === undefined ? undefined : 'away-grey'}>
-                <th scope="row">{time}</th>
-                <td>{pressureText(reading, words)}</td>
-                <td>{reading.pulse === null ? '–' : words.say.short(reading.pulse)}</td>
-                <td className="away-status">
-                  {dropped === undefined ? words.sentence('away.used') : words.detail(dropped)}
-                  {byHand === undefined || isTried ? null : (
-                    <span className="small">
-                      {' '}
-                      {words.sentence(byHand.decision === 'out' ? 'away.takenOut' : 'away.putBack', {
-                        text: byHand.reason,
-                      })}
-                    </span>
-                  )}
-                  {beside(reading, words).map((text) => (
-                    <span key={text} className="small soft">
-                      {' · '}
+                <th scope="row">
+                  {time}
+                  {says.map((text) => (
+                    <span key={text} className="away-status small soft">
                       {text}
                     </span>
                   ))}
-                </td>
+                </th>
+                <td>{pressureText(reading, words)}</td>
+                <td>{reading.pulse === null ? '–' : words.say.short(reading.pulse)}</td>
                 <td className="not-printed">
                   <button
                     type="button"
@@ -90,10 +93,11 @@ export function decisionFor(dropped: string | null, byHand: DecidedReading | und
 /** What must be known of a reading besides its numbers. */
 function beside(
   { how, site, note, asleep }: SeriesContent['readings'][number],
+  isMixed: boolean,
   words: ReturnType<typeof useApp>['words'],
 ): string[] {
   return [
-    ...(how === 'typed' ? [words.sentence('away.wasTyped')] : []),
+    ...(isMixed && how === 'typed' ? [words.sentence('away.wasTyped')] : []),
     ...(site === 'wrist' ? [words.sentence('away.atWrist')] : []),
     ...(asleep === true ? [words.sentence('away.wasAsleep')] : []),
     ...(note === null ? [] : [`“${note}”`]),

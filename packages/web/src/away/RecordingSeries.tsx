@@ -65,8 +65,10 @@ export function RecordingSeries({ content, readings, dayNight, result, rules, of
         </p>
         {result.pattern === null ? null : (
           <p className="away-category">
-            {words.sentence('series.consistentWith', {
-              names: words.title('ambulatoryPattern', result.pattern),
+            {words.sentence('away.patternIs', {
+              text: words.sentence('series.consistentWith', {
+                names: words.title('ambulatoryPattern', result.pattern),
+              }),
             })}
           </p>
         )}

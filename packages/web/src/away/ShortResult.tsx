@@ -51,8 +51,10 @@ export function ShortResult({ content, rules }: ShortProps) {
       ) : null}
       {of === 'ambulatory' && value.category !== null ? (
         <p>
-          {words.sentence('series.consistentWith', {
-            names: words.title('ambulatoryPattern', value.category),
+          {words.sentence('away.patternIs', {
+            text: words.sentence('series.consistentWith', {
+              names: words.title('ambulatoryPattern', value.category),
+            }),
           })}
         </p>
       ) : null}

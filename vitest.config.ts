@@ -4,7 +4,9 @@ import { defineConfig } from 'vitest/config';
 const PATIENCE = { testTimeout: 30_000, hookTimeout: 60_000 };
 
 /** Packages whose tests share nothing that lasts: no process, no file, no socket. They may share a worker. */
-const PURE = ['clinical', 'record', 'words', 'exchange', 'report'].map((name) => `packages/${name}/src/**/*.test.ts`);
+const PURE = ['clinical', 'record', 'words', 'exchange', 'report'].map(
+  (name) => `packages/${name}/src/**/*.test.ts`,
+);
 
 // Packages of ours are read from their sources, so that a test never sees an old build.
 const sources = { resolve: { conditions: ['source'] }, ssr: { resolve: { conditions: ['source'] } } };

@@ -101,3 +101,14 @@ function sourcesOf(name) {
     .filter((file) => /\.tsx?$/.test(file) && !/\.test\./.test(file))
     .map((file) => join('packages', name, 'src', file));
 }
+
+test('no browser loads the writer of PDF files, and what draws reads no file but in that writer', () => {
+  const pdf = "import { pagePdf } from '@evenfall/report/pdf';\nexport const same = pagePdf;\n";
+  const file = "import { readFileSync } from 'node:fs';\nexport const read = readFileSync;\n";
+  const asked = [
+    { name: 'web', source: pdf },
+    { name: 'cli', source: pdf },
+    { name: 'report', source: file },
+  ];
+  expect(taken(asked)).toEqual([false, true, false]);
+}, 60_000);

@@ -135,6 +135,11 @@ test('a recording is divided by the diary where there is one', () => {
     counts: { scheduled: 24, day: 18, night: 6, percent: 100 },
   });
   expect(slept.dip?.systolicPercent).toBeCloseTo(100 * (1 - 112 / 136), 9);
+  // Measured half as often by day, the mean is that over time, by hand (6.5 x 112 + 17.5 x 136) / 24, not that of 15 readings.
+  const sparse = readings.filter((_, hour) => hour < 6 || hour % 2 === 0);
+  const over = valueOfSeries(homeEvidence(sparse, { of: 'ambulatory' }), ISH);
+  expect(over.mean.systolic).toBeCloseTo(129.5, 9);
+  expect(over.shown.systolic).toBe('129.5');
 });
 
 test('nothing of another shape is a series, and none stands in no round', () => {

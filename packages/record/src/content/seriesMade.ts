@@ -135,12 +135,14 @@ function ofDay(evidence: SeriesEvidence, inForce: InForce, byHand: ByHand): Made
   };
   const result = ambulatoryResult(judgedReadings(evidence.readings), known, rules);
   const { valid, counts, all, day, night, dip, high, pattern, dayNightBy } = result;
+  // The mean of 24 hours is the one that the rules hold against their limit.
+  const mean = { ...result.judged.whole.mean, pulse: all.mean.pulse };
   return {
     valid,
     why: plain(result.why),
     used: counts.kept,
     days: null,
-    mean: all.mean,
+    mean,
     morning: null,
     evening: null,
     day: day.mean,
@@ -151,8 +153,8 @@ function ofDay(evidence: SeriesEvidence, inForce: InForce, byHand: ByHand): Made
     high,
     category: pattern,
     shown: {
-      systolic: shownBeside(all.mean.systolic, rules.wholeSystolic),
-      diastolic: shownBeside(all.mean.diastolic, rules.wholeDiastolic),
+      systolic: shownBeside(mean.systolic, rules.wholeSystolic),
+      diastolic: shownBeside(mean.diastolic, rules.wholeDiastolic),
     },
     dropped: result.edited.map(({ index, code, figures }) => ({ index, code, figures: { ...figures } })),
     flags: plain(result.flags),

@@ -16,7 +16,9 @@ export function useIntake(person: string, rules: HomeRules, entries: readonly St
   const { store, clock } = useApp();
   const { at, zone } = clock.stamp();
   const diaries = diariesOut(entries);
-  const [diary] = diaries;
+  // A link from a diary leads to its readings; else it is the one that is due first.
+  const named = new URLSearchParams(window.location.search).get('diary');
+  const diary = diaries.find(({ entry }) => entry === named) ?? diaries[0];
   const days = diary?.days ?? rules.daysAsked;
   const form = useForm(`away ${person}`, {
     of: 'home',

@@ -180,6 +180,23 @@ describe('a decision about readings', () => {
   });
 });
 
+test('series, decisions and diaries stand in a backup, and a restored record gives the same', async () => {
+  const backup = (await clinic.send('GET', '/control/backup')).text;
+  const target = await openMemory();
+  try {
+    const empty = await TestClinic.open(target, { agent: false });
+    expect((await empty.send('POST', '/control/restore', backup)).status).toBe(200);
+    const lines = (text: string) => text.trim().split('\n').slice(1, -1);
+    expect(lines((await empty.send('GET', '/control/backup')).text)).toEqual(lines(backup));
+    const path = `/api/books/care/persons/${person}`;
+    const kinds = (await empty.send('GET', path)).body.entries.map(({ kind }: { kind: string }) => kind);
+    expect(kinds).toEqual(expect.arrayContaining(['series', 'series-decided', 'diary-handed']));
+    expect((await empty.send('GET', '/control/check')).body.findings).toEqual([]);
+  } finally {
+    await target.close();
+  }
+});
+
 describe('a diary', () => {
   test('that will not come back is ended with a reason, and only one of the same person', async () => {
     const handed = diary();

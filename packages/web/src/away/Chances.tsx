@@ -96,7 +96,7 @@ export function Chances({ known, thresholds, assumptions }: ChancesProps) {
           );
         })}
       </div>
-      <details className="more">
+      <details className="more away-assumptions">
         <summary>{words.sentence('away.assumptions')}</summary>
         <ul className="away-left-out">
           {assumptions(known, systolic).map((one) => (

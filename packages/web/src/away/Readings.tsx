@@ -1,5 +1,6 @@
 import type { DecidedReading, SeriesContent, SeriesDecision } from '@evenfall/record';
 import { useApp } from '../app/context.js';
+import { decisionFor } from './decisionFor.js';
 import { pressureText, readingTime } from './readingText.js';
 import type { TrialOf } from './Trial.js';
 
@@ -82,12 +83,6 @@ export function Readings({ content, decided, trial, onTrial }: ReadingsProps) {
       </table>
     </div>
   );
-}
-
-/** What turns a reading over: out of the mean, into it against the rule, or back to what the rule says. */
-export function decisionFor(dropped: string | null, byHand: DecidedReading | undefined): SeriesDecision {
-  if (dropped === null) return byHand?.decision === 'in' ? 'by-rule' : 'out';
-  return dropped === 'rejected' ? 'by-rule' : 'in';
 }
 
 /** What must be known of a reading besides its numbers. */

@@ -281,7 +281,7 @@ function Variation({ result }: Pick<RecordingProps, 'result'>) {
     of: result[key],
   }));
   return (
-    <details className="more">
+    <details className="more away-fold">
       <summary>{words.sentence('away.variation')}</summary>
       <table className="away-table">
         <thead>
@@ -320,7 +320,7 @@ function Curve({ result }: Pick<RecordingProps, 'result'>) {
   );
   if (rows.length === 0) return null;
   return (
-    <details className="more">
+    <details className="more away-fold">
       <summary>{words.sentence('away.curve')}</summary>
       <p className="soft small">{words.sentence('away.curveSays')}</p>
       <div className="trend-scroll">

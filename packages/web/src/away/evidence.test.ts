@@ -1,0 +1,104 @@
+import { DEFAULT_HOME_RULES } from '@evenfall/clinical';
+import { NOTHING_CHOSEN, roundFactsOf, seriesMade } from '@evenfall/record';
+import { expect, test } from 'vitest';
+import { evidenceOf } from './evidence.js';
+import { columnsIn, columnsText, intakeOf, lineField } from './intake.js';
+import { cellField, timeField } from './weekGrid.js';
+
+const FACTS = roundFactsOf(null, [], '2025-03-10');
+const BESIDE = {
+  diary: null,
+  asleep: null,
+  scheduled: null,
+  treated: null,
+  note: null,
+  features: null,
+  facts: FACTS,
+};
+
+function fieldsOf(given: Readonly<Record<string, string>>) {
+  const all: Record<string, string> = {
+    firstDay: '2025-03-29',
+    days: '2',
+    morning: '07:00',
+    evening: '19:00',
+    ...given,
+  };
+  return (field: string) => all[field] ?? '';
+}
+
+function kept(given: Readonly<Record<string, string>>, zone = 'Europe/Lisbon') {
+  const text = fieldsOf(given);
+  const intake = intakeOf(text, zone, DEFAULT_HOME_RULES, null);
+  if (intake.read === null) throw new Error('nothing was read');
+  return evidenceOf({ ...intake, read: intake.read }, text, BESIDE);
+}
+
+const at = (day: number, part: 'morning' | 'evening') => ({ day, part, reading: 1 }) as const;
+
+test('typed readings keep their own clock, and say whose time is only about right', () => {
+  const evidence = kept({
+    [cellField(at(1, 'evening'), 'systolic')]: '142',
+    [cellField(at(1, 'evening'), 'diastolic')]: '88',
+    [cellField(at(2, 'morning'), 'systolic')]: '139',
+    [cellField(at(2, 'morning'), 'diastolic')]: '86',
+    [timeField(at(2, 'morning'))]: '06:45',
+  });
+  // Clocks in Lisbon went forward in the night to 30 March 2025.
+  expect(evidence.readings.map((one) => [one.at.at, one.at.asEntered, one.how, one.part])).toEqual([
+    ['2025-03-29T19:00:00.000+00:00', '~19:00', 'typed', 'evening'],
+    ['2025-03-30T06:45:00.000+01:00', '06:45', 'typed', 'morning'],
+  ]);
+  expect(evidence.readings.every(({ at: { zone } }) => zone === 'Europe/Lisbon')).toBe(true);
+});
+
+const FILE = 'date;time;sys;dia\n13/03/2025;07:30;142;88\n14/03/2025;07:30;l39;87\n15/03/2025;07:30;84;137';
+
+test('every row of a file is a reading or is kept as it stood, with its numbers where they can be read', () => {
+  const evidence = kept({ way: 'file', file: FILE, zone: 'Europe/Lisbon' });
+  expect(evidence.readings.map(({ line, systolic }) => [line, systolic])).toEqual([[2, 142]]);
+  expect(evidence.refused).toEqual([
+    { line: 3, got: '14/03/2025;07:30;l39;87', code: 'not-a-number', systolic: null, diastolic: 87 },
+    { line: 4, got: '15/03/2025;07:30;84;137', code: 'not-below-systolic', systolic: 84, diastolic: 137 },
+  ]);
+  const { value } = seriesMade(evidence, NOTHING_CHOSEN, 'test');
+  expect(value.dropped.length + value.used).toBe(evidence.readings.length);
+});
+
+test('a row that was put right is read anew, and what came is still there', () => {
+  const given = { way: 'file', file: FILE, zone: 'Europe/Lisbon', [lineField(3)]: '14/03/2025;07:30;139;87' };
+  expect(kept(given).readings.map(({ line, systolic }) => [line, systolic])).toEqual([
+    [2, 142],
+    [3, 139],
+  ]);
+  const intake = intakeOf(fieldsOf(given), 'UTC', DEFAULT_HOME_RULES, null);
+  expect([...intake.mended]).toEqual([3]);
+  expect(intake.lines[2]).toBe('14/03/2025;07:30;l39;87');
+});
+
+test('nothing is read before the zone was said, and nothing at all of nothing', () => {
+  const read = intakeOf(
+    fieldsOf({ way: 'file', file: FILE }),
+    'Europe/Lisbon',
+    DEFAULT_HOME_RULES,
+    null,
+  ).read;
+  expect(read?.questions.map(({ of }) => of)).toEqual(['zone']);
+  expect(read?.readings).toEqual([]);
+  expect(intakeOf(fieldsOf({}), 'UTC', DEFAULT_HOME_RULES, null).read).toBeNull();
+  expect(
+    intakeOf(fieldsOf({ way: 'pasted', pasted: ' \n' }), 'UTC', DEFAULT_HOME_RULES, null).read,
+  ).toBeNull();
+});
+
+test('a recording is never typed into the grid', () => {
+  expect(intakeOf(fieldsOf({ of: 'ambulatory', way: 'typed' }), 'UTC', DEFAULT_HOME_RULES, null).way).toBe(
+    'pasted',
+  );
+});
+
+test('what each column is comes back from its field as it was', () => {
+  const columns = ['time', null, 'systolic', 'diastolic'] as const;
+  expect(columnsIn(columnsText(columns))).toEqual(columns);
+  expect(columnsIn('')).toBeNull();
+});

@@ -1,0 +1,33 @@
+import { wordsFor } from '@evenfall/words';
+import { expect, test } from 'vitest';
+import { linesText } from './flagText.js';
+import { meanText, pairText, readingTime, signedText } from './readingText.js';
+
+const words = wordsFor('en-GB');
+const LIMIT = { comparison: '>=', limit: 135 } as const;
+
+// H2 of the out-of-office handbook 19: 134.5833 is under 135 and is never shown as 135.
+test.each([
+  [134.5833, '134.6'],
+  [134.9999, '134.9999'],
+  [135, '135'],
+  [136.5833, '137'],
+])('a mean of %d beside 135 is shown as %s', (mean, text) => {
+  expect(meanText(mean, LIMIT, words)).toBe(text);
+});
+
+test('what is not known is a dash, never a zero', () => {
+  expect(pairText({ systolic: null, diastolic: 0 }, { systolic: LIMIT, diastolic: null }, words)).toBe('–/0');
+  expect(signedText(null, words)).toBe('–');
+  expect([5, -2.8, 0].map((one) => signedText(one, words))).toEqual(['+5', '−2.8', '0']);
+});
+
+test('a time that nobody said is about right', () => {
+  const at = { at: '2025-03-03T07:30:00.000+00:00', zone: 'Europe/Lisbon', asEntered: '~07:30' };
+  expect(readingTime({ at }, words)).toBe('about 3 Mar 2025, 07:30');
+  expect(readingTime({ at: { ...at, asEntered: '07:30' } }, words)).toBe('3 Mar 2025, 07:30');
+});
+
+test('lines that follow each other are joined', () => {
+  expect(linesText([5, 2, 3, 4, 9])).toBe('2-5, 9');
+});

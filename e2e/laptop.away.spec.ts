@@ -186,7 +186,51 @@ test('a recording over 24 hours: whether it can be trusted, each period, the fal
   await expect(fall.getByText(/systolic 16\.2 %, diastolic 20\.4 %: the usual fall by night/)).toBeVisible();
   await expect(fall.getByText(/of people have another class in a second one/)).toBeVisible();
   await expect(fall.getByText(/27\.7 mmHg/)).toBeVisible();
+  const sure = page.getByRole('region', { name: 'How sure is it?' });
+  await expect(sure.getByText('More readings of the same kind')).toHaveCount(0);
   await page.getByText('A curve fitted to it').click();
   await expect(page.getByRole('row', { name: /^Systolic, one wave/ })).toContainText('130.7');
+  await expectAccessible(page);
+});
+
+test('columns that nothing names are said once, and known again; the second series stands beside the first', async ({
+  page,
+  demo,
+}) => {
+  const person = await openIntake(page, demo, /Ida Brandvold/);
+  const table = (day: number, by: number) =>
+    [
+      'when;p1;p2',
+      ...Array.from(
+        { length: 12 },
+        (_, k) =>
+          `2025-0${day}-0${1 + (k >> 2)}T${k % 4 < 2 ? '07' : '19'}:0${k % 2}+00:00;${140 - by + k};x`,
+      ),
+    ].join('\n');
+  const paste = async (text: string) => {
+    await page.goto(`${demo.address}/people/${person}/away/new`);
+    await page.getByText('Pasted', { exact: true }).click();
+    await page.getByLabel('Lines from a spreadsheet or a message').fill(text);
+  };
+  await paste(table(4, 0).replaceAll(';x', ';86'));
+  const column = (name: RegExp) => page.getByLabel(name);
+  await page.getByText('What each column is').click();
+  await column(/^Column 2: p1/).selectOption('systolic');
+  await column(/^Column 3: p2/).selectOption('diastolic');
+  const agent = page.getByLabel('Who is measuring?');
+  if (await agent.isVisible()) await agent.selectOption({ index: 1 });
+  await page.getByRole('button', { name: 'Sign', exact: true }).click();
+  await page.getByRole('heading', { level: 1, name: /^At home, 1 Apr 2025/ }).waitFor();
+
+  await paste(table(6, 10).replaceAll(';x', ';80'));
+  await page.getByText('What each column is').click();
+  await expect(page.getByText('As somebody set it on this device', { exact: false })).toBeVisible();
+  await expect(column(/^Column 2: p1/)).toHaveValue('systolic');
+  await page.getByRole('button', { name: 'Sign', exact: true }).click();
+  await page.getByRole('heading', { level: 1, name: /^At home, 1 Jun 2025/ }).waitFor();
+  await page.getByLabel('Before and after: which other one?').selectOption({ index: 1 });
+  const beside = page.getByRole('region', { name: 'Beside another series' });
+  await expect(beside.getByRole('row', { name: /^Mean, Systolic/ })).toContainText('−10');
+  await expect(beside.getByRole('row', { name: /^Mean, Diastolic/ })).toContainText('−6');
   await expectAccessible(page);
 });

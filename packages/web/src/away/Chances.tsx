@@ -1,16 +1,18 @@
-import type { AssumptionCode, assumptionsOf, Flag, UsualKnown, UsualResult } from '@evenfall/clinical';
-import { usualOf } from '@evenfall/clinical';
+import { type AssumptionCode, assumptionsOf, type Flag, type UsualKnown, usualOf } from '@evenfall/clinical';
 import { chanceFigure } from '@evenfall/report';
 import type { SentenceKey, Words } from '@evenfall/words';
 import { useApp } from '../app/context.js';
+import { stampParts } from '../app/times.js';
 import { FigureShown } from './FigureShown.js';
+import type { Office } from './newestOffice.js';
+import { settledText } from './settledText.js';
 
 type Threshold = { readonly systolic: number; readonly diastolic: number };
 type ChancesProps = {
   readonly known: UsualKnown;
   /** The limit of high first. */
   readonly thresholds: readonly Threshold[];
-  readonly assumptions: typeof assumptionsOf;
+  readonly office: Office | null;
 };
 
 const CURVE_HEIGHT = 190;
@@ -23,12 +25,13 @@ const COMPONENTS = ['systolic', 'diastolic'] as const;
  * How sure the answer is: the chance that the usual level is at or above a limit, under assumptions that are all said, with and
  * without what is thought beforehand; and whether more days would settle it.
  */
-export function Chances({ known, thresholds, assumptions }: ChancesProps) {
+export function Chances({ known, thresholds, office }: ChancesProps) {
   const { words } = useApp();
   const [high] = thresholds;
   if (high === undefined) return null;
   const systolic = usualOf('systolic', known, high.systolic);
   const hasPrior = systolic?.prior != null;
+  const together = office === null ? null : withOffice(known, office);
   return (
     <section className="away-chances" aria-label={words.sentence('away.howSure')}>
       <h2>{words.sentence('away.howSure')}</h2>
@@ -40,6 +43,11 @@ export function Chances({ known, thresholds, assumptions }: ChancesProps) {
               <th scope="col">{words.sentence('away.atOrAbove')}</th>
               {hasPrior ? <th scope="col">{words.sentence('series.agePrior')}</th> : null}
               <th scope="col">{words.sentence('series.flatPrior')}</th>
+              {office === null ? null : (
+                <th scope="col">
+                  {words.sentence('away.withOffice', { text: stampParts(office, words).day })}
+                </th>
+              )}
             </tr>
           </thead>
           <tbody>
@@ -56,6 +64,14 @@ export function Chances({ known, thresholds, assumptions }: ChancesProps) {
                     </th>
                     {hasPrior ? <td>{chanceText(found.probability, words)}</td> : null}
                     <td>{chanceText(found.probabilityFlatPrior, words)}</td>
+                    {together === null ? null : (
+                      <td>
+                        {chanceText(
+                          usualOf(component, together, threshold[component])?.probability ?? null,
+                          words,
+                        )}
+                      </td>
+                    )}
                   </tr>
                 );
               }),
@@ -99,7 +115,7 @@ export function Chances({ known, thresholds, assumptions }: ChancesProps) {
       <details className="more away-assumptions">
         <summary>{words.sentence('away.assumptions')}</summary>
         <ul className="away-left-out">
-          {assumptions(known, systolic).map((one) => (
+          {assumptionsOf(together ?? known, systolic).map((one) => (
             <li key={one.code}>{assumptionText(one, words)}</li>
           ))}
         </ul>
@@ -108,16 +124,16 @@ export function Chances({ known, thresholds, assumptions }: ChancesProps) {
   );
 }
 
-function chanceText(share: number | null, words: Words): string {
-  return share === null ? '–' : words.sentence('away.chance', { share });
+/** The same with what the office round came to, as one visit; on the scale of home, by an offset that is said. */
+function withOffice(known: UsualKnown, { systolic, diastolic }: Office): UsualKnown {
+  return {
+    ...known,
+    office: { systolic: { mean: systolic, visits: 1 }, diastolic: { mean: diastolic, visits: 1 } },
+  };
 }
 
-/** Whether it stands clear already, how many more days would make it so, or that none would. */
-export function settledText({ isSettled, settledAfterDays }: UsualResult, words: Words): string {
-  if (isSettled) return words.sentence('away.settled');
-  return settledAfterDays === null
-    ? words.sentence('away.notSettled')
-    : words.sentence('away.settledAfter', { days: settledAfterDays });
+function chanceText(share: number | null, words: Words): string {
+  return share === null ? '–' : words.sentence('away.chance', { share });
 }
 
 function assumptionText({ code, figures }: Flag<AssumptionCode>, words: Words): string {

@@ -1,5 +1,4 @@
 import {
-  assumptionsOf,
   dayPartOf,
   type HomeResult,
   homeDayOf,
@@ -12,7 +11,7 @@ import {
 import type { InForce, SeriesContent } from '@evenfall/record';
 import { homeFigure } from '@evenfall/report';
 import { useApp } from '../app/context.js';
-import { dayText } from '../app/times.js';
+import { dayOfYearText } from '../app/times.js';
 import { Chances } from './Chances.js';
 import { dateOfDay } from './dateOfDay.js';
 import { FigureShown } from './FigureShown.js';
@@ -77,9 +76,7 @@ export function HomeSeries({ content, readings, result, rules, office }: HomePro
         leastWidth={FIGURE_LEAST}
         draw={(how) => homeFigure({ readings, result, rules: homeRules }, words, how)}
       />
-      {thresholds.length === 0 ? null : (
-        <Chances known={known} thresholds={thresholds} assumptions={assumptionsOf} />
-      )}
+      {thresholds.length === 0 ? null : <Chances known={known} thresholds={thresholds} office={office} />}
       {office === null || beside === null ? null : <OfficeAndAway office={office} beside={beside} />}
       <section aria-label={words.sentence('away.dayByDay')}>
         <h2>{words.sentence('away.dayByDay')}</h2>
@@ -174,7 +171,7 @@ function DayTable({ readings, result, rules }: Pick<HomeProps, 'readings' | 'res
             const mean = result.dayMeans.find((one) => one.day === day);
             return (
               <tr key={day} className={mean === undefined ? 'away-grey' : undefined}>
-                <th scope="row">{dayText(dateOfDay(day), words)}</th>
+                <th scope="row">{dayOfYearText(dateOfDay(day), words)}</th>
                 {parts.map((part) => (
                   <td key={part}>
                     {of(ofDay, part).map(({ one, text }) => (

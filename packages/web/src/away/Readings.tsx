@@ -1,4 +1,5 @@
 import type { DecidedReading, SeriesContent, SeriesDecision } from '@evenfall/record';
+import { Fragment } from 'react';
 import { useApp } from '../app/context.js';
 import { decisionFor } from './decisionFor.js';
 import { pressureText, readingTime } from './readingText.js';
@@ -10,6 +11,8 @@ type ReadingsProps = {
   readonly trial: TrialOf;
   readonly onTrial: (index: number, decision: SeriesDecision) => void;
 };
+
+const COLUMNS = 4;
 
 /** Every reading as it came, with how it stands; each can be taken out or put back by hand. */
 export function Readings({ content, decided, trial, onTrial }: ReadingsProps) {
@@ -52,31 +55,38 @@ export function Readings({ content, decided, trial, onTrial }: ReadingsProps) {
               ...beside(reading, isMixed, words),
             ];
             return (
-              <tr key={index} className={dropped === undefined ? undefined : 'away-grey'}>
-                <th scope="row">
-                  {time}
-                  {says.map((text) => (
-                    <span key={text} className="away-status small soft">
-                      {text}
-                    </span>
-                  ))}
-                </th>
-                <td>{pressureText(reading, words)}</td>
-                <td>{reading.pulse === null ? '–' : words.say.short(reading.pulse)}</td>
-                <td className="not-printed">
-                  <button
-                    type="button"
-                    className="button button-quiet"
-                    aria-pressed={isTried}
-                    aria-label={words.sentence(dropped === undefined ? 'away.takeOutOf' : 'away.putBackOf', {
-                      text: `${pressureText(reading, words)}, ${time}`,
-                    })}
-                    onClick={() => onTrial(index, decisionFor(dropped?.code ?? null, byHand))}
-                  >
-                    {words.sentence(dropped === undefined ? 'away.takeOut' : 'away.putItBack')}
-                  </button>
-                </td>
-              </tr>
+              <Fragment key={index}>
+                <tr
+                  className={`${dropped === undefined ? '' : 'away-grey'}${says.length === 0 ? '' : ' away-marked'}`}
+                >
+                  <th scope="row">{time}</th>
+                  <td>{pressureText(reading, words)}</td>
+                  <td>{reading.pulse === null ? '–' : words.say.short(reading.pulse)}</td>
+                  <td className="not-printed">
+                    <button
+                      type="button"
+                      className="button button-quiet"
+                      aria-pressed={isTried}
+                      aria-label={words.sentence(
+                        dropped === undefined ? 'away.takeOutOf' : 'away.putBackOf',
+                        {
+                          text: `${pressureText(reading, words)}, ${time}`,
+                        },
+                      )}
+                      onClick={() => onTrial(index, decisionFor(dropped?.code ?? null, byHand))}
+                    >
+                      {words.sentence(dropped === undefined ? 'away.takeOut' : 'away.putItBack')}
+                    </button>
+                  </td>
+                </tr>
+                {says.length === 0 ? null : (
+                  <tr className={dropped === undefined ? undefined : 'away-grey'}>
+                    <td colSpan={COLUMNS} className="away-status small soft">
+                      {says.join(' · ')}
+                    </td>
+                  </tr>
+                )}
+              </Fragment>
             );
           })}
         </tbody>

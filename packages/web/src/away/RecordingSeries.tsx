@@ -5,6 +5,7 @@ import {
   type PeriodResult,
   type SeriesReading,
   type SidedLimit,
+  type UsualKnown,
 } from '@evenfall/clinical';
 import type { InForce, SeriesContent } from '@evenfall/record';
 import { recordingFigure } from '@evenfall/report';
@@ -12,6 +13,7 @@ import type { Words } from '@evenfall/words';
 import { useApp } from '../app/context.js';
 import { timeText } from '../app/times.js';
 import { Flags } from '../parts/Flags.js';
+import { Chances } from './Chances.js';
 import { FigureShown } from './FigureShown.js';
 import type { Office } from './newestOffice.js';
 import { OfficeAndAway } from './OfficeAndAway.js';
@@ -56,6 +58,7 @@ export function RecordingSeries({ content, readings, dayNight, result, rules, of
             isJudged: result.valid && !isBarred,
           },
         );
+  const chance = isBarred || !result.valid ? null : byDay(content, result, rules);
   return (
     <>
       <section className="away-comes-to" aria-label={words.sentence('away.comesTo')}>
@@ -89,12 +92,33 @@ export function RecordingSeries({ content, readings, dayNight, result, rules, of
         <Flags flags={result.flags.filter(({ code }) => code === 'class-is-weak')} />
       </section>
       {office === null || beside === null ? null : <OfficeAndAway office={office} beside={beside} />}
+      {chance === null ? null : (
+        <Chances known={chance.known} thresholds={[chance.threshold]} office={office} />
+      )}
       <Loads result={result} />
       <Variation result={result} />
       <Curve result={result} />
     </>
   );
 }
+
+/** The mean by day about the limit of day, for the usual pressure; null where one of them is not known. */
+function byDay({ facts }: SeriesContent, { day }: AmbulatoryResult, { ambulatoryRules: a }: InForce) {
+  const { systolic, diastolic } = day.mean;
+  if (systolic === null || diastolic === null || a.daySystolic === null || a.dayDiastolic === null)
+    return null;
+  const none = { systolic: null, diastolic: null };
+  const known: UsualKnown = {
+    ageYears: facts.ageMonths === null ? null : Math.floor(facts.ageMonths / MONTHS_A_YEAR),
+    sex: facts.sex,
+    office: none,
+    home: none,
+    ambulatory: { systolic: { mean: systolic }, diastolic: { mean: diastolic } },
+  };
+  return { known, threshold: { systolic: a.daySystolic.limit, diastolic: a.dayDiastolic.limit } };
+}
+
+const MONTHS_A_YEAR = 12;
 
 /** Whether the recording can be trusted, in one line, and its longest gap. */
 function Quality({ result }: Pick<RecordingProps, 'result'>) {
@@ -130,7 +154,7 @@ function PeriodTable({ result, limits }: Pick<RecordingProps, 'result'> & { read
   };
   return (
     <div className="trend-scroll">
-      <table className="away-table">
+      <table className="away-table away-periods">
         <thead>
           <tr>
             <td />

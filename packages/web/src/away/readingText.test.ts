@@ -24,8 +24,8 @@ test('what is not known is a dash, never a zero', () => {
 
 test('a time that nobody said is about right', () => {
   const at = { at: '2025-03-03T07:30:00.000+00:00', zone: 'Europe/Lisbon', asEntered: '~07:30' };
-  expect(readingTime({ at }, words)).toBe('about 3 Mar 2025, 07:30');
-  expect(readingTime({ at: { ...at, asEntered: '07:30' } }, words)).toBe('3 Mar 2025, 07:30');
+  expect(readingTime({ at }, words)).toBe('about 3 Mar, 07:30');
+  expect(readingTime({ at: { ...at, asEntered: '07:30' } }, words)).toBe('3 Mar, 07:30');
 });
 
 test('lines that follow each other are joined', () => {

@@ -1,7 +1,7 @@
 import { type SidedLimit, shownPressure } from '@evenfall/clinical';
 import type { SeriesReadingKept } from '@evenfall/record';
 import type { Words } from '@evenfall/words';
-import { stampText } from '../app/times.js';
+import { dayOfYearText, timeText } from '../app/times.js';
 import { ABOUT } from './evidence.js';
 
 type Pair = { readonly systolic: number | null; readonly diastolic: number | null };
@@ -33,9 +33,9 @@ export function pressureText({ systolic, diastolic }: Pair, words: Words): strin
   return `${one(systolic)}/${one(diastolic)}`;
 }
 
-/** When a reading was taken; about then where nobody said the time of it. */
+/** When a reading was taken, of a series whose year is said above it; about then where nobody said the time of it. */
 export function readingTime({ at }: Pick<SeriesReadingKept, 'at'>, words: Words): string {
-  const text = stampText(at, words);
+  const text = `${dayOfYearText(at.at.slice(0, 10), words)}, ${timeText(at.at.slice(11, 16), words)}`;
   return at.asEntered?.startsWith(ABOUT) === true ? words.sentence('away.timeAbout', { text }) : text;
 }
 

@@ -169,6 +169,7 @@ export const away = {
   howSure: 'How sure is it?',
   chanceLead:
     'The chance that the usual level is at or above a limit, under the stated assumptions. It is a chance of where the level lies, never of a disease, and the category above stands whatever it says.',
+  withOffice: (f: Text) => `with the office round of ${f.text} too`,
   atOrAbove: 'Usual level at or above',
   componentAt: (f: { component: string; mmHg: number }, say: Say) => `${f.component} ${say.limit(f.mmHg)}`,
   chance: (f: { share: number }, say: Say) =>

@@ -156,6 +156,7 @@ export const away: Reworded<typeof english> = {
   howSure: '¿Cuánta seguridad hay?',
   chanceLead:
     'La probabilidad de que el nivel habitual esté en un límite o por encima, con los supuestos que se indican. Es una probabilidad de dónde está el nivel, nunca de una enfermedad, y la categoría de arriba vale diga lo que diga.',
+  withOffice: (f) => `también con la ronda de la consulta del ${f.text}`,
   atOrAbove: 'Nivel habitual de al menos',
   componentAt: (f, say) => `${f.component} ${say.limit(f.mmHg)}`,
   chance: (f, say) =>

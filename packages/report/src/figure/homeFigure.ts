@@ -12,7 +12,7 @@ import { scaleLinear } from 'd3-scale';
 import { element, pathThrough, type Svg } from '../svg/svg.js';
 import { type DataTable, type Drawing, drawn, type Figure, type Mark } from './figure.js';
 import { PAPER } from './paint.js';
-import { DASH, HALF, label, line, markShape, TEXT } from './parts.js';
+import { DASH, HALF, keyLines, label, line, markShape, SMALL_LINE, TEXT, wrapped } from './parts.js';
 import { extendedNote, extentOf, gridOf, upScale } from './pressureAxis.js';
 import { clockText, DAY_MINUTES, dayText, meansText, meanText, pressureText } from './times.js';
 
@@ -38,8 +38,8 @@ const LEAST_DAY = 8;
 /** Half the width of the smallest mark. */
 const LEAST_HALF = 1.2;
 
-/** Most labels of days under the plot. */
-const MOST_DAYS_LABELLED = 10;
+/** Room for the label of a day under the plot. */
+const LABEL_WIDTH = 52;
 
 /**
  * The week at home: each reading on its day, the readings of one sitting joined, limits and mean as lines, what is left out open and
@@ -54,7 +54,9 @@ export function homeFigure(
 ): Figure {
   const drawing = { ...USUAL, ...how };
   const { width, height, paint } = drawing;
-  const [left, right, top, bottom] = [MARGIN.left, width - MARGIN.right, MARGIN.top, height - MARGIN.bottom];
+  const key = wrapped(words.sentence('report.homeKey'), width - MARGIN.left, TEXT.small);
+  const [left, right, top] = [MARGIN.left, width - MARGIN.right, MARGIN.top];
+  const bottom = height - MARGIN.bottom - (key.length - 1) * SMALL_LINE;
   const limits = [rules.highSystolic, rules.highDiastolic].flatMap((one) =>
     one === null ? [] : [one.limit],
   );
@@ -69,7 +71,7 @@ export function homeFigure(
   const dayWidth = x(firstDay + 1) - x(firstDay);
   const dropped = new Set(result.dropped.map(({ index }) => index));
   // Over months marks get smaller and the lines go over them, so that both are still seen.
-  const half = Math.min(HALF, Math.max(LEAST_HALF, dayWidth / 6));
+  const half = Math.min(HALF, Math.max(LEAST_HALF, dayWidth / 9));
   const isDense = dayWidth < LEAST_DAY;
 
   const frame: Svg[] = [];
@@ -91,7 +93,7 @@ export function homeFigure(
   const shapes: Svg[] = [];
   for (const sitting of sittingsOf(readings, rules)) {
     const centre = placeOf(sitting[0] as SeriesReading);
-    const apart = Math.min(BESIDE, (dayWidth * 0.4) / sitting.length);
+    const apart = Math.min(BESIDE, (dayWidth * 0.36) / sitting.length);
     const at = sitting.map((_, k) => centre + (k - (sitting.length - 1) / 2) * apart);
     for (const measure of ['systolic', 'diastolic'] as const) {
       const points = sitting.map((one, k) => {
@@ -112,16 +114,16 @@ export function homeFigure(
     }
     sitting.forEach((reading, k) => {
       const isUsed = !dropped.has(reading.index);
-      const key = `reading-${reading.index}`;
+      const name = `reading-${reading.index}`;
       for (const measure of ['systolic', 'diastolic'] as const) {
         const value = reading[measure];
         if (value !== null)
-          shapes.push(markShape(measure, at[k] as number, y(value), isUsed, paint, key, half));
+          shapes.push(markShape(measure, at[k] as number, y(value), isUsed, paint, name, half));
       }
       const value = reading.systolic ?? reading.diastolic;
       if (value !== null)
         marks.push({
-          key,
+          key: name,
           index: reading.index,
           x: at[k] as number,
           y: y(value),
@@ -155,7 +157,7 @@ export function homeFigure(
     ...(isDense ? [...shapes, ...lines] : [...lines, ...shapes]),
     ...empty,
     ...extendedNote(extent, left, top, words, paint),
-    label(words.sentence('report.homeKey'), left, height - 5, paint, { size: TEXT.small, isMuted: true }),
+    ...keyLines(key, left, height, paint),
   ]);
   return {
     svg,
@@ -170,13 +172,13 @@ export function homeFigure(
   /** Where a sitting stands in its day: from the start of the day, with room at the edges for its readings. */
   function placeOf(reading: SeriesReading): number {
     const since = (reading.minuteOfDay - rules.dayStartsAt + DAY_MINUTES) % DAY_MINUTES;
-    return x(homeDayOf(reading, rules) + 0.16 + (0.68 * since) / DAY_MINUTES);
+    return x(homeDayOf(reading, rules) + 0.1 + (0.8 * since) / DAY_MINUTES);
   }
 
   function dayParts(from: number, to: number, hasDays: boolean): Svg[] {
     const parts: Svg[] = [line([left, bottom, right, bottom], paint.ink, 0.8, null, 'figure-axis')];
     if (!hasDays) return parts;
-    const every = Math.ceil((to - from + 1) / MOST_DAYS_LABELLED);
+    const every = Math.ceil((to - from + 1) / Math.max(1, Math.floor((right - left) / LABEL_WIDTH)));
     for (let day = from; day <= to; day++) {
       if (day > from && (!isDense || (day - from) % every === 0))
         parts.push(line([x(day), top, x(day), bottom], paint.grid, 0.6, '1 3', 'figure-grid'));

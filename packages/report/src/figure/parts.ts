@@ -95,3 +95,32 @@ export const DASH = {
   diastolicTrace: '3 2',
   prior: '5 4',
 } as const;
+
+/** Text in lines of about a width: letters are taken as wide as they are on the average. */
+export function wrapped(text: string, width: number, size: number): string[] {
+  const most = Math.max(1, Math.floor(width / (size * LETTER)));
+  const lines: string[] = [];
+  for (const word of text.split(' ')) {
+    const last = lines.at(-1);
+    if (last !== undefined && last.length + 1 + word.length <= most)
+      lines[lines.length - 1] = `${last} ${word}`;
+    else lines.push(word);
+  }
+  return lines;
+}
+
+/** Width of a letter of its size, a little over the mean of the widest font that figures are drawn with. */
+const LETTER = 0.58;
+
+/** Distance of lines of small text. */
+export const SMALL_LINE = 11;
+
+/** The key under a figure, from the bottom up. */
+export function keyLines(lines: readonly string[], left: number, height: number, paint: Paint): Svg[] {
+  return lines.map((text, k) =>
+    label(text, left, height - 5 - (lines.length - 1 - k) * SMALL_LINE, paint, {
+      size: TEXT.small,
+      isMuted: true,
+    }),
+  );
+}

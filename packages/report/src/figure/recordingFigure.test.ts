@@ -240,3 +240,21 @@ test('with no reading from evening to morning, midnight is marked all the same o
   const [change] = withClass(svg, 'figure-clock-change');
   expect(Math.abs(Number(change!.at.x1) - (marks[0]!.x + 18 * perHour))).toBeLessThan(0.03); // two at night
 });
+
+test('on a phone labels of the clock stand further apart and the key takes more lines', () => {
+  const protocol = presetProtocol({ ambulatory: 'esc-2024' });
+  if (!protocol.ok) throw new Error('esc-2024');
+  const rules = ambulatoryRules(protocol.value);
+  const known = { ageYears: null, isPregnant: false, scheduled: null, isAllUsed: false, rejected: new Set<number>(), restored: new Set<number>() }; // biome-ignore format: one thought
+  const result = ambulatoryResult(A1, { ...known, dayNight: DIARY }, rules);
+  const { svg, width } = recordingFigure({ readings: A1, result, rules, dayNight: DIARY }, words, {
+    width: 320,
+  });
+  const clocks = elementsOf(svg).filter(({ text }) => /^\d\d:00$/.test(text));
+  expect(clocks.map(({ text }) => text)).toEqual(['12:00', '18:00', '00:00', '06:00']);
+  // A letter of this font is at most 0.7 of its size wide on the average of a line (DejaVu Sans: 0.55 to 0.6).
+  for (const { text, at } of elementsOf(svg).filter(
+    ({ text }) => text.includes('Point') || text.includes('edited'),
+  ))
+    if (at['font-size'] === '8.5') expect(Number(at.x) + text.length * 8.5 * 0.6).toBeLessThan(width + 8.5);
+});

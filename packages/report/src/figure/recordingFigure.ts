@@ -16,7 +16,7 @@ import { element, pathThrough, type Svg } from '../svg/svg.js';
 import { type DataTable, type Drawing, drawn, type Figure, type Mark } from './figure.js';
 import { limitsText } from './homeFigure.js';
 import { PAPER } from './paint.js';
-import { DASH, label, line, markShape, TEXT } from './parts.js';
+import { DASH, keyLines, label, line, markShape, SMALL_LINE, TEXT, wrapped } from './parts.js';
 import { extendedNote, extentOf, gridOf, upScale } from './pressureAxis.js';
 import { clockText, DAY_MINUTES, HOUR_MS, MINUTE_MS, meansText, offsetOf, pressureText } from './times.js';
 
@@ -37,7 +37,9 @@ const MARGIN = { left: 46, right: 62, top: 14, bottom: 46 } as const;
 const STRIP = 62;
 const BETWEEN = 16;
 const HOURS = 24;
-const TICK_HOURS = 3;
+/** Hours between labels of the clock, the closest for which there is room. */
+const TICK_HOURS = [3, 6, 12];
+const CLOCK_WIDTH = 38;
 
 /**
  * The profile over 24 hours: pressure in one panel, pulse in a strip of its own under it. Across a gap of more than two hours no line is
@@ -50,7 +52,8 @@ export function recordingFigure(given: RecordingDrawn, words: Words, how: Partia
   const drawing = { ...USUAL, ...how };
   const { width, height, paint } = drawing;
   const [left, right, top] = [MARGIN.left, width - MARGIN.right, MARGIN.top];
-  const stripBottom = height - MARGIN.bottom;
+  const key = wrapped(words.sentence('report.recordingKey'), width - MARGIN.left, TEXT.small);
+  const stripBottom = height - MARGIN.bottom - (key.length - 1) * SMALL_LINE;
   const stripTop = stripBottom - STRIP;
   const bottom = stripTop - BETWEEN;
   const readings = inTimeOrder(given.readings);
@@ -78,18 +81,18 @@ export function recordingFigure(given: RecordingDrawn, words: Words, how: Partia
   for (const reading of shownReadings) {
     const { index, systolic, diastolic, pulse } = reading;
     const isUsed = !edited.has(index);
-    const key = `reading-${index}`;
+    const name = `reading-${index}`;
     const at = x(hoursOf(reading));
     if (systolic !== null && diastolic !== null) {
       shapes.push(line([at, y(systolic), at, y(diastolic)], isUsed ? paint.ink : paint.muted, 0.8, isUsed ? null : '2 2', 'figure-bar')); // biome-ignore format: one thought
     }
-    if (systolic !== null) shapes.push(markShape('systolic', at, y(systolic), isUsed, paint, key));
-    if (diastolic !== null) shapes.push(markShape('diastolic', at, y(diastolic), isUsed, paint, key));
+    if (systolic !== null) shapes.push(markShape('systolic', at, y(systolic), isUsed, paint, name));
+    if (diastolic !== null) shapes.push(markShape('diastolic', at, y(diastolic), isUsed, paint, name));
     const none = systolic === null && diastolic === null;
-    if (none) shapes.push(markShape('cross', at, bottom - 6, false, paint, key));
-    if (pulse !== null) shapes.push(markShape('pulse', at, pulseY(pulse), isUsed, paint, key));
+    if (none) shapes.push(markShape('cross', at, bottom - 6, false, paint, name));
+    if (pulse !== null) shapes.push(markShape('pulse', at, pulseY(pulse), isUsed, paint, name));
     marks.push({
-      key,
+      key: name,
       index,
       x: at,
       y: none ? bottom - 6 : y(systolic ?? (diastolic as number)),
@@ -112,10 +115,7 @@ export function recordingFigure(given: RecordingDrawn, words: Words, how: Partia
       ? [label(words.sentence('report.noReadings'), (left + right) / 2, (top + bottom) / 2, paint, { anchor: 'middle' })] // biome-ignore format: one thought
       : []),
     ...extendedNote(extent, left, top, words, paint),
-    label(words.sentence('report.recordingKey'), left, height - 5, paint, {
-      size: TEXT.small,
-      isMuted: true,
-    }),
+    ...keyLines(key, left, height, paint),
   ]);
   return { svg, width, height, title, description, marks, table: hourTable(kept, words) };
 
@@ -166,11 +166,12 @@ export function recordingFigure(given: RecordingDrawn, words: Words, how: Partia
 
   function hourTicks(): Svg[] {
     const parts: Svg[] = [];
+    const every = TICK_HOURS.find((hours) => x(hours) - x(0) >= CLOCK_WIDTH) ?? HOURS;
     for (let hour = 0; hour <= ends; hour++) {
       const minute = clock.minuteAt(hour);
       const at = x(hour);
       parts.push(line([at, stripBottom, at, stripBottom + 3], paint.ink, 0.6, null, 'figure-tick'));
-      if (Math.round(minute) % (TICK_HOURS * 60) !== 0) continue;
+      if (Math.round(minute) % (every * 60) !== 0) continue;
       const isMidnight = Math.round(minute) % DAY_MINUTES === 0;
       parts.push(line([at, top, at, stripBottom], isMidnight ? paint.muted : paint.grid, isMidnight ? 1.2 : 0.6, null, isMidnight ? 'figure-midnight' : 'figure-grid')); // biome-ignore format: one thought
       parts.push(label(clockText(minute, words), at, stripBottom + 24, paint, { anchor: 'middle', isBold: isMidnight })); // biome-ignore format: one thought

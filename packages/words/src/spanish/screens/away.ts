@@ -48,8 +48,8 @@ export const away: Reworded<typeof english> = {
   tooLarge: (f, say) =>
     `Este archivo pasa de ${say.short(f.megabytes)} MB, mucho más que las lecturas de una persona. No se ha tomado nada de él.`,
   ofRecording: 'Lo que el registrador no dice',
-  asleepFrom: 'Dormida desde las',
-  asleepTo: 'Despierta otra vez a las',
+  asleepFrom: 'Sueño desde las',
+  asleepTo: 'Hasta las',
   asleepHint:
     'Según el diario de la propia persona. En blanco, el día y la noche se toman de las marcas de la tabla o, si no, del reloj, y así se dice.',
   scheduled: 'Lecturas programadas',
@@ -85,7 +85,7 @@ export const away: Reworded<typeof english> = {
   'column-pulse': 'pulso',
   'column-pressure': 'las dos presiones juntas',
   'column-note': 'nota',
-  'column-asleep': 'dormida o no',
+  'column-asleep': 'si dormía o no',
   'column-arm': 'qué brazo',
   'column-device': 'aparato',
   'column-site': 'dónde estaba el manguito',
@@ -220,7 +220,7 @@ export const away: Reworded<typeof english> = {
   putBack: (f) => `Puesta otra vez a mano: ${f.text}`,
   wasTyped: 'tecleada del papel',
   atWrist: 'en la muñeca',
-  wasAsleep: 'dormida',
+  wasAsleep: 'durmiendo',
   takeOut: 'Quitar',
   putItBack: 'Volver a poner',
   takeOutOf: (f) => `Quitar ${f.text}`,

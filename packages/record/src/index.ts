@@ -18,9 +18,10 @@ export type {
   ChartedSeries,
   DecidedReading,
   OpenSeriesAlert,
-  SeriesComparison,
 } from './chart/chartSeries.js';
-export { byHandOf, chartSeries, compareSeries } from './chart/chartSeries.js';
+export { byHandOf, chartSeries } from './chart/chartSeries.js';
+export type { SeriesComparison } from './chart/compareSeries.js';
+export { compareSeries } from './chart/compareSeries.js';
 export type { Countdown } from './chart/countdown.js';
 export { countdown } from './chart/countdown.js';
 export type { Duties, OpenActNow } from './chart/duties.js';

@@ -18,6 +18,7 @@ export type DueDiary = Pick<ChartedDiary, 'entry' | 'dueOn' | 'from' | 'days' | 
 
 /** The diaries of a person that were not handed out in error, the one that is due first first. */
 export function chartDiaries(entries: readonly StoredEntry[]): ChartedDiary[] {
+  if (!entries.some(({ kind }) => kind === 'diary-handed')) return [];
   const gathered = gatherAmendments(
     entries.filter(({ kind }) =>
       ['diary-handed', 'diary-ended', 'series', 'entered-in-error'].includes(kind),

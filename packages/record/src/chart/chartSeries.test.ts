@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import type { StoredEntry } from '../entry/entry.js';
 import { H1, homeEvidence, inForceBy, keptReading, seriesContentOf } from '../testing/series.js';
 import { at, frame, idOf, kept } from '../testing/work.js';
-import { chartSeries, compareSeries } from './chartSeries.js';
+import { chartSeries } from './chartSeries.js';
 import { projectDuties } from './duties.js';
 import { projectLatest } from './latest.js';
 
@@ -132,29 +132,4 @@ test('the order in which entries come changes nothing', () => {
     }),
     { numRuns: 30 },
   );
-});
-
-test('two series side by side: the second minus the first, and whether they are alike', () => {
-  const lower = H1.map((one) => ({
-    ...one,
-    systolic: (one.systolic ?? 0) - 6,
-    diastolic: (one.diastolic ?? 0) - 3,
-  }));
-  const [first, second] = [H1, lower].map((readings) => ({
-    of: 'home' as const,
-    value: seriesContentOf(homeEvidence(readings), ISH).value,
-  }));
-  if (first === undefined || second === undefined) throw new Error('two series');
-  const compared = compareSeries(first, second);
-  expect(compared.isLike).toBe(true);
-  expect(compared.mean.systolic.first).toBeCloseTo(136.5833, 4);
-  expect(compared.mean.systolic.difference).toBeCloseTo(-6, 9);
-  expect(compared.mean.diastolic.difference).toBeCloseTo(-3, 9);
-  expect(compared.morning?.pulse.difference).toBeCloseTo(0, 9);
-  expect(compared.night).toBeNull();
-  const short = { of: 'home' as const, value: seriesContentOf(homeEvidence(H1.slice(0, 4)), ISH).value };
-  expect(compareSeries(first, short)).toMatchObject({
-    isLike: false,
-    mean: { systolic: { difference: null } },
-  });
 });

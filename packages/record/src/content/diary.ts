@@ -1,4 +1,3 @@
-import { OUT_OF_OFFICE_FIGURES } from '@evenfall/clinical';
 import { z } from 'zod';
 import { id } from '../entry/id.js';
 import { note } from './shared.js';
@@ -44,9 +43,3 @@ export function diaryAsked(
     dueOn: last.toISOString().slice(0, 'YYYY-MM-DD'.length),
   };
 }
-
-/** Top of a pressure and of a pulse that may be kept of a series. */
-export const SERIES_MOST = {
-  mmHg: OUT_OF_OFFICE_FIGURES.intakeMostMmHg.value,
-  pulse: OUT_OF_OFFICE_FIGURES.intakeMostPulse.value,
-} as const;

@@ -1,9 +1,8 @@
-import { DAY_PARTS, EMERGENCY_FEATURES, SIDES } from '@evenfall/clinical';
+import { DAY_PARTS, EMERGENCY_FEATURES, OUT_OF_OFFICE_FIGURES, SIDES } from '@evenfall/clinical';
 import { z } from 'zod';
 import { id } from '../entry/id.js';
 import { stamp } from '../entry/stamp.js';
 import { computedBy } from './computedBy.js';
-import { SERIES_MOST } from './diary.js';
 import { roundFacts } from './roundFactsShape.js';
 import { seriesValue } from './seriesValue.js';
 import { note } from './shared.js';
@@ -19,7 +18,8 @@ export type SeriesWay = (typeof SERIES_WAYS)[number];
 /** Most readings, and most rows that were refused, of one series. Source: decision of this project. */
 export const MOST_SERIES_READINGS = 2000;
 
-const mmHg = z.number().min(0).max(SERIES_MOST.mmHg).nullable();
+const { intakeMostMmHg, intakeMostPulse } = OUT_OF_OFFICE_FIGURES;
+const mmHg = z.number().min(0).max(intakeMostMmHg.value).nullable();
 const line = z.number().int().min(1).nullable();
 const words = z.string().min(1).max(200).nullable();
 
@@ -29,7 +29,7 @@ export const seriesReading = z
     at: stamp,
     systolic: mmHg,
     diastolic: mmHg,
-    pulse: z.number().min(0).max(SERIES_MOST.pulse).nullable(),
+    pulse: z.number().min(0).max(intakeMostPulse.value).nullable(),
     asleep: z.boolean().nullable(),
     part: z.enum(DAY_PARTS).nullable(),
     site: z.enum(['upper-arm', 'wrist']),

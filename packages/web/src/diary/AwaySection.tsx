@@ -30,6 +30,7 @@ export function AwaySection({ person, entries, isClosed }: AwayProps) {
   const rulesOf = useRulesOf();
   const inForce = useKept(({ known }) => known.inForce.value) ?? NOTHING_CHOSEN;
   const mayEnter = useMay('clinician', 'supervisor');
+  const mayHand = useMay('clinician', 'supervisor', 'learner');
   const [isHanding, setHanding] = useState(false);
   const series = chartSeries(entries, rulesOf, inForce);
   const out = useMemo(() => diariesOut(entries), [entries]);
@@ -61,9 +62,11 @@ export function AwaySection({ person, entries, isClosed }: AwayProps) {
               {words.sentence('diary.enter')}
             </Link>
           ) : null}
-          <button type="button" className="button button-quiet" onClick={() => setHanding(true)}>
-            {words.sentence('diary.handOut')}
-          </button>
+          {mayHand ? (
+            <button type="button" className="button button-quiet" onClick={() => setHanding(true)}>
+              {words.sentence('diary.handOut')}
+            </button>
+          ) : null}
         </div>
       )}
     </section>

@@ -106,8 +106,10 @@ function SeriesLine({ series, person }: { readonly series: ChartedSeries; readon
       ? sentence('diary.noMean')
       : sentence('diary.mean', { systolic, diastolic });
     if (value.days !== null) yield sentence('diary.onDays', { days: value.days });
-    if (value.category !== null)
-      yield title(of === 'home' ? 'homeCategory' : 'ambulatoryPattern', value.category);
+    // What readings show, never what the person has.
+    if (value.category !== null && of === 'home') yield title('homeCategory', value.category);
+    if (value.category !== null && of === 'ambulatory')
+      yield sentence('diary.pattern', { text: title('ambulatoryPattern', value.category) });
     if (!value.valid) yield sentence('diary.tooFew');
   }
 

@@ -20,6 +20,7 @@ export const diary = {
   leftOut: (f: { readings: number }, say: Say) => `${say.short(f.readings)} left out`,
   refused: (f: { rows: number }, say: Say) =>
     `${say.counted(f.rows, { one: 'row', other: 'rows' })} could not be read`,
+  pattern: (f: Text) => `consistent with ${f.text}`,
   tooFew: 'too few for the rules',
   byRules: (f: Text) => `by ${f.text}`,
   byHand: 'decided by hand in part',

@@ -19,6 +19,7 @@ export const diary: Reworded<typeof english> = {
   leftOut: (f, say) => `${say.short(f.readings)} fuera`,
   refused: (f, say) =>
     `${say.counted(f.rows, { one: 'fila no se pudo leer', other: 'filas no se pudieron leer' })}`,
+  pattern: (f) => `compatible con ${f.text}`,
   tooFew: 'demasiado pocas para las reglas',
   byRules: (f) => `según ${f.text}`,
   byHand: 'en parte decidido a mano',

@@ -27,7 +27,7 @@ export function Columns({ state }: { readonly state: IntakeState }) {
       {missing.length === 0 ? null : (
         <p className="notice" role="alert">
           {words.sentence('away.columnsMissing', {
-            columns: missing.map(({ problem }) => words.sentence(columnKey(problem.field ?? ''))),
+            parts: missing.map(({ problem }) => words.sentence(columnKey(problem.field ?? ''))),
           })}
         </p>
       )}

@@ -30,7 +30,7 @@ export function LeftOut({ content: { readings, refused, value } }: LeftOutProps)
                 {' '}
                 {words.sentence('away.readingsAt', {
                   readings: times.length,
-                  times: times.slice(0, MOST_SHOWN),
+                  parts: times.slice(0, MOST_SHOWN),
                 })}
               </span>
             </li>

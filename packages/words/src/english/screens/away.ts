@@ -80,8 +80,8 @@ export const away = {
   swap: 'Swap them',
   asTheyStand: 'They are right as they stand',
   columns: 'What each column is',
-  columnsMissing: (f: { columns: readonly string[] }, say: Say) =>
-    `No column was found for ${say.allOf(f.columns)}: say which it is.`,
+  columnsMissing: (f: { parts: readonly string[] }, say: Say) =>
+    `No column was found for ${say.allOf(f.parts)}: say which it is.`,
   columnsRemembered: 'As somebody set it on this device for a table with the same headings.',
   column: (f: Text & { column: number }, say: Say) =>
     f.text === '' ? `Column ${say.short(f.column)}` : `Column ${say.short(f.column)}: ${f.text}`,
@@ -111,7 +111,7 @@ export const away = {
   gridRow: (f: { day: number; part: string; reading: number }, say: Say) =>
     `Day ${say.short(f.day)}, ${f.part}, reading ${say.short(f.reading)}`,
   inColumn: (f: Text & { column: number }, say: Say) =>
-    f.column === 0 ? f.text : `${f.text} (column ${say.short(f.column)})`,
+    f.column === 0 ? `${f.text}` : `${f.text} (column ${say.short(f.column)})`,
   expectedCame: (f: { expected: string; came: string }) => `expected ${f.expected}; came ${f.came}`,
   mend: (f: Line, say: Say) => `Row ${say.short(f.line)} as it should be`,
   readAgain: (f: Line, say: Say) => `Read row ${say.short(f.line)} again`,
@@ -122,7 +122,8 @@ export const away = {
     `${say.counted(f.readings, READINGS)} ${say.form(f.readings, { one: 'is', other: 'are' })} in the record already and ${say.form(f.readings, { one: 'is', other: 'are' })} not kept again.`,
   nothingNew: 'Every reading of it is in the record already: it adds nothing.',
   noReading: 'There is no reading in it that can be used.',
-  tooMany: (f: { most: number }, say: Say) => `At most ${say.short(f.most)} readings are one series.`,
+  tooMany: (f: { most: number }, say: Say) =>
+    `At most ${say.counted(f.most, READINGS)} can be in one series.`,
   before: 'Before you sign',
   treated: 'Did the person take medicine for the pressure then?',
   'treated-yes': 'Yes',
@@ -140,8 +141,8 @@ export const away = {
   nothingLeftOut: 'Nothing was left out.',
   leftOut: (f: Readings, say: Say) => `Left out: ${say.short(f.readings)}`,
   whatLeftOut: 'What was left out',
-  readingsAt: (f: Readings & { times: readonly string[] }, say: Say) =>
-    `${say.counted(f.readings, READINGS)}: ${f.times.join('; ')}${f.readings > f.times.length ? ' …' : ''}`,
+  readingsAt: (f: Readings & { parts: readonly string[] }, say: Say) =>
+    `${say.counted(f.readings, READINGS)}: ${f.parts.join('; ')}${f.readings > f.parts.length ? ' …' : ''}`,
   refusedRows: (f: { rows: number }, say: Say) =>
     `${say.counted(f.rows, ROWS)} could not be read, and ${say.form(f.rows, { one: 'is', other: 'are' })} kept as ${say.form(f.rows, { one: 'it stood', other: 'they stood' })}.`,
   meanOf: (f: { used: number; readings: number }, say: Say) =>

@@ -22,6 +22,8 @@ type ShownProps = {
 };
 
 const USUAL_WIDTH = 640;
+/** The size of type on a laptop, in pixels. */
+const USUAL_ROOT = 17;
 
 /** A figure as wide as its place; a pointer or the keys along the line below it read it out. */
 export function FigureShown({
@@ -35,11 +37,18 @@ export function FigureShown({
   const id = useId().replaceAll(/[^\w-]/g, '');
   const frame = useRef<HTMLDivElement>(null);
   const [width, setWidth] = useState(USUAL_WIDTH);
+  const [scale, setScale] = useState(1);
   const [read, setRead] = useState<string | null>(null);
   useEffect(() => {
     const place = frame.current;
     if (place === null) return;
-    const measure = () => setWidth(Math.min(mostWidth, Math.max(leastWidth, Math.floor(place.clientWidth))));
+    const measure = () => {
+      // As large as the text beside it, which is larger on a projector.
+      const root = Number.parseFloat(getComputedStyle(document.documentElement).fontSize) / USUAL_ROOT;
+      const times = Number.isFinite(root) ? Math.max(1, root) : 1;
+      setScale(times);
+      setWidth(Math.min(mostWidth, Math.max(leastWidth, Math.floor(place.clientWidth / times))));
+    };
     measure();
     const watch = new ResizeObserver(measure);
     watch.observe(place);
@@ -50,8 +59,10 @@ export function FigureShown({
   useEffect(() => {
     // Parsed as a drawing and never as a page: what a note says cannot become a part of the page.
     const drawn = new DOMParser().parseFromString(svg, 'image/svg+xml').documentElement;
+    drawn.setAttribute('width', String(width * scale));
+    drawn.setAttribute('height', String(height * scale));
     frame.current?.replaceChildren(document.importNode(drawn, true));
-  }, [svg]);
+  }, [svg, width, height, scale]);
   const at = marks.findIndex(({ key }) => key === read);
   const mark = marks[at];
   const key = mark?.key;

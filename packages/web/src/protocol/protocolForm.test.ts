@@ -63,7 +63,7 @@ test('a guideline that was chosen stays chosen, also when it is read back, and s
   const before = withPreset(NOTHING_CHOSEN_YET, 'actNow', 'acc-aha-2017');
   const chosen = withGuideline(before, 'esc-2024');
   expect(chosen.guideline).toBe('esc-2024');
-  expect(sectionsOf('esc-2024')).toEqual(['category', 'readings', 'arms']);
+  expect(sectionsOf('esc-2024')).toEqual(['category', 'readings', 'arms', 'home', 'ambulatory']);
   expect(presetOf('actNow', chosen.presets)).toBe('acc-aha-2017');
   expect(choiceOf(made(chosen)).guideline).toBe('esc-2024');
   expect(withGuideline(chosen, '')).toEqual({ ...chosen, guideline: '' });

@@ -1,10 +1,12 @@
 import type { Answer } from '@evenfall/api';
 import {
+  ambulatoryRules,
   DEFAULT_COUNT_RULES,
   DEFAULT_ROUND_RULES,
   DEFAULT_RUN_RULES,
   equipmentFields,
   equipmentRules,
+  homeRules,
   listPresets,
   overrideFields,
   presetProtocol,
@@ -65,6 +67,8 @@ test('a place that chose no protocol counts by the conventions', async () => {
     countRules: DEFAULT_COUNT_RULES,
     runRules: DEFAULT_RUN_RULES,
     roundRules: DEFAULT_ROUND_RULES,
+    homeRules: homeRules(null),
+    ambulatoryRules: ambulatoryRules(null),
     equipmentRules: equipmentRules(null),
     equipmentFields: equipmentFields(null),
   });

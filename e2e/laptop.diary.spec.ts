@@ -126,6 +126,7 @@ test('a diary is handed out, printed in the language of the person, and due back
       }
       await away.getByLabel('Why not?').fill('Lost on the way (invented)');
       await away.getByRole('button', { name: 'Keep that it will not come back' }).click();
+      await expect(away.getByLabel('Why not?')).toHaveCount(0);
     }
     await expect(away.getByText('Diaries that are out')).toHaveCount(0);
     await page.clock.fastForward(9 * 24 * 60 * 60 * 1000);

@@ -338,6 +338,30 @@ describe('what is read and what is refused', () => {
     expect(problems.map(({ field, code: fault }) => `${field} ${fault}`)[0]).toBe(expected);
   });
 
+  test('who sleeps by day has no night by the clock; a nap is neither, and counts in the 24 hours', async () => {
+    // Source: out-of-office handbook 7 and 20. Asleep 09:00-13:00, a nap at 20:00, awake the rest.
+    const at = (hour: number) => `2025-03-04T${String(hour).padStart(2, '0')}:00+00:00`;
+    const rows = Array.from({ length: 16 }, (_, k) => k + 8).map(
+      (hour) =>
+      [at(hour), hour < 13 && hour > 8 ? 110 : hour === 20 ? 120 : 140, 80, 70, hour < 13 && hour > 8 ? 'yes' : hour === 20 ? 'siesta' : 'no'].join(), // biome-ignore format: one row
+    );
+    const input = `time,systolic,diastolic,pulse,asleep\n${rows.join('\n')}\n`;
+    const found = await answered('-', input);
+    expect([found.dayNightBy, found.edited, found.counts]).toEqual([
+      'diary',
+      [],
+      { scheduled: 16, kept: 16, day: 11, night: 4, percent: 100 },
+    ]);
+    expect([found.night.systolic, found.day.systolic, found.whole.arithmetic.systolic]).toEqual([
+      110, 140, 131.25,
+    ]);
+    const clock = await typed('ambulatory - --day 09:00-21:00 --night 01:00-06:00 --json', { input });
+    expect([clock.code, clock.problems.map(({ field, code }) => `${field} ${code}`)]).toEqual([
+      2,
+      ['--day contradicts'],
+    ]);
+  });
+
   test('for people, in both languages; for none of them a diagnosis', async () => {
     const english = (await typed(`ambulatory ${A1} --asleep 23:00-07:00`)).stdout;
     expect(english).toMatch(/^By +ISH 2020: .*\(ish-2020, version [0-9a-f]{12}\)\n/);

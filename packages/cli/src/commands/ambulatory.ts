@@ -1,3 +1,4 @@
+import { refusal } from '@evenfall/clinical';
 import { command } from '../command.js';
 import { eachFile } from '../input/eachFile.js';
 import { type RecordingAnswered, recordingAnswered, recordingJson } from './series/ambulatoryAnswer.js';
@@ -56,6 +57,13 @@ export const ambulatory = command<Asked>({
         (text) => {
           const read = seriesOfText(text, typed.choices);
           if (!read.ok) return read;
+          // Who sleeps by day has no night by the clock: where a diary tells it, no fixed hours may.
+          if (
+            recording.dayNight?.by === 'clock' &&
+            read.value.readings.some(({ asleep }) => asleep !== null)
+          ) {
+            return { ok: false, refusals: [refusal('--day', 'contradicts', 'night-by-diary', null)] };
+          }
           found = recordingAnswered(read.value, typed, recording);
           return { ok: true, value: found };
         },

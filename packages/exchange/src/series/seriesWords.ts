@@ -103,9 +103,13 @@ const NO = new Set(
   'no|n|false|0|awake|day|despierto|nao|non|nein|nee|wach|wakker|tag|dia|لا|לא'.split('|').map(plainWord),
 );
 
-/** What a cell says of being asleep; undefined where the words do not know it. */
-export function asleepOf(cell: string): boolean | undefined {
+/** Sleep by day: a third state, neither awake nor asleep. Source: out-of-office handbook 7 (a decision). */
+const NAP = new Set('siesta|nap|napping|sieste|mittagsschlaf|sonesta|قيلولة'.split('|').map(plainWord));
+
+/** What a cell says of being asleep; null for a nap by day, which is neither; undefined where the words do not know it. */
+export function asleepOf(cell: string): boolean | null | undefined {
   const word = plainWord(cell);
+  if (NAP.has(word)) return null;
   return YES.has(word) ? true : NO.has(word) ? false : undefined;
 }
 

@@ -115,7 +115,7 @@ export function recordingJson(answered: RecordingAnswered, version: string, word
     why: result.why.map(words.flagged),
     counts: { scheduled, kept, day, night, percent },
     dayNightBy: result.dayNightBy,
-    edited: editedOf(answered, words).map(({ reason, ...one }) => ({ ...one, rule: reason })),
+    edited: editedOf(answered, words).map(({ row, reason, ...one }) => ({ row, rule: reason, ...one })),
     day: result.day.mean,
     night: result.night.mean,
     whole: result.whole,

@@ -25,6 +25,7 @@ export const series = {
   'part-of-day': () => 'morning, evening or other',
   'clock-range': () => 'a range of the clock, such as 23:00-07:00',
   'day-and-night': () => '--day and --night together, and no --asleep beside them',
+  'night-by-diary': () => 'no --day and --night: the file itself says when the person slept',
   'age-and-sex': () => '--age and --sex together',
   'whole-from': (f, say) =>
     `a whole number from ${say.short(f.value('minimum'))} to ${say.short(f.value('maximum'))}`,

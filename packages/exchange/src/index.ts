@@ -13,6 +13,8 @@ export type { OwnEntry } from './fhir/read/readOwn.js';
 export { noticesOf } from './notices.js';
 export type { Bringing, Placed, Read, Reported } from './reading/reported.js';
 export { reportedEntries, uuidOf } from './reading/reported.js';
+export type { BundleTable } from './series/bundleTable.js';
+export { bundleTable } from './series/bundleTable.js';
 export type { WrittenPressure } from './series/pressureText.js';
 export { pressureOf } from './series/pressureText.js';
 export type {

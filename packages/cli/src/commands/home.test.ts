@@ -272,3 +272,36 @@ test('--list names every rule set with its source and how sure it is', async () 
   for (const { status, source } of items)
     expect([status, source].every((text) => text.length > 3)).toBe(true);
 });
+
+describe('a FHIR bundle', () => {
+  test('is read like a table: a severe pressure that was taken back is not in the mean, and is named first', async () => {
+    const loinc = (code: string) => ({ coding: [{ system: 'http://loinc.org', code }] });
+    const part = (code: string, value: number) => ({
+      code: loinc(code),
+      valueQuantity: { value, system: 'http://unitsofmeasure.org', code: 'mm[Hg]' },
+    });
+    const pressure = (day: number, systolic: number, status: string) => ({
+      resource: {
+        resourceType: 'Observation',
+        ...{ status, subject: { display: 'Wren (invented)' }, code: loinc('85354-9') },
+        effectiveDateTime: `2026-07-0${day}T07:30:00+01:00`,
+        component: [part('8480-6', systolic), part('8462-4', 84)],
+      },
+    });
+    const entry = [
+      pressure(1, 150, 'final'),
+      pressure(2, 140, 'final'),
+      pressure(3, 230, 'entered-in-error'),
+    ];
+    const input = JSON.stringify({ resourceType: 'Bundle', type: 'collection', entry });
+    const { json, code, stderr } = await typed('home - --rules ish-2020 --json', { input });
+    expect([stderr, code]).toEqual(['', 0]);
+    const [found] = json as { used: number; mean: object; dropped: object[]; actFirst: object[] }[];
+    expect([found?.used, found?.mean]).toEqual([1, { systolic: 140, diastolic: 84, pulse: null }]);
+    expect(found?.dropped).toMatchObject([
+      { row: 2, reason: 'dropped-day' },
+      { row: 4, reason: 'contradicts', field: '/entry/2/resource' },
+    ]);
+    expect(found?.actFirst).toMatchObject([{ row: 4, systolic: 230, code: 'severe-reading' }]);
+  });
+});

@@ -10,6 +10,7 @@ import { type AsKept, provenanceOf, targetsOf } from './provenanceOf.js';
 import { idOfHash, reference, urn } from './references.js';
 import { reportedObservation, reportedOf } from './reportedObservation.js';
 import { roundObservations } from './roundObservations.js';
+import { seriesObservations } from './seriesObservations.js';
 import { OUR_EXTENSIONS, OUR_SYSTEMS, SYSTEMS } from './systems.js';
 import { asciiJson, plainTexts } from './texts.js';
 
@@ -33,7 +34,7 @@ export type BundleOf = Exported & {
 
 /**
  * A person's whole chart as a FHIR R4 collection: the Patient, who acted, an Observation for each value in the
- * vital-signs profile of its sign, a panel for each signed round, a Provenance for each entry that was ever recorded,
+ * vital-signs profile of its sign and for each reading of a series, a panel for each signed round, a Provenance for each entry that was ever recorded,
  * and the protocol versions that they name. Source: interoperability handbook 1 to 11.
  */
 export function chartBundle(of: BundleOf): Bundle<FhirResource> {
@@ -77,7 +78,7 @@ function readKept(kept: AsKept): { readonly kept: AsKept; readonly entry: Stored
   return read.ok ? [{ kept, entry: { ...read.value, recordedAt: kept.recordedAt } }] : [];
 }
 
-function observationsOf({ chart, words, isSnomed }: BundleOf): Observation[] {
+function observationsOf({ chart, entries, words, isSnomed }: BundleOf): Observation[] {
   const charted = chart.rounds.toReversed().flatMap((round) => {
     const values = round.values.flatMap((of) =>
       shownOf(of).map((entry) => observationOf({ entry, of, round, words, isSnomed })),
@@ -94,7 +95,7 @@ function observationsOf({ chart, words, isSnomed }: BundleOf): Observation[] {
   const elsewhere = chart.reported.flatMap((of) =>
     reportedOf(of).map((entry) => reportedObservation(entry, of)),
   );
-  return [...charted, ...elsewhere];
+  return [...charted, ...elsewhere, ...seriesObservations(entries, words)];
 }
 
 /** Everybody whom an entry names, also one who is not known by name any more. */

@@ -23,6 +23,8 @@ export const OUR_SYSTEMS = {
   protocol: `${OURS}/protocol`,
   /** CLASS, SIMULATED, INVENTED. */
   notice: `${OURS}/notice`,
+  /** A reading of a series from home or over 24 hours: the entry of the series and the place of the reading in it. */
+  series: `${OURS}/series-reading`,
 } as const;
 
 /** What the record keeps and the standard has no element for, each as JSON text in ASCII. */

@@ -1,4 +1,5 @@
 import { fileText } from '@evenfall/api/client';
+import { bundleTable } from '@evenfall/exchange';
 import { useState } from 'react';
 import { useApp } from '../app/context.js';
 import type { IntakeState } from './useIntake.js';
@@ -17,7 +18,9 @@ export function TableFile({ state: { form } }: { readonly state: IntakeState }) 
       return;
     }
     try {
-      const text = fileText(new Uint8Array(await file.arrayBuffer()));
+      const came = fileText(new Uint8Array(await file.arrayBuffer()));
+      // Of a FHIR bundle its pressures, as a table that can be mended like any other.
+      const text = bundleTable(came)?.text ?? came;
       setWrong(null);
       // What was said of another file does not hold for this one.
       form.done();
@@ -39,7 +42,7 @@ export function TableFile({ state: { form } }: { readonly state: IntakeState }) 
         <input
           id="away-file"
           type="file"
-          accept=".csv,.txt,.tsv,text/csv,text/plain"
+          accept=".csv,.txt,.tsv,.json,text/csv,text/plain,application/json,application/fhir+json"
           onChange={({ target }) => void choose(target.files?.[0])}
         />
         <p className="field-hint">{words.sentence('away.fileHint')}</p>

@@ -14,6 +14,8 @@ export const exchanged = {
   phaseFive: 'auscultation; diastolic at disappearance of sounds (phase 5)',
   toZero: (f: { muffled: number }, say: Say) =>
     `auscultation; sounds down to zero, phase 4 (muffling) = ${say.short(f.muffled)} mmHg`,
+  homeSeries: 'Taken at home',
+  ambulatorySeries: 'By a recorder, over 24 hours',
   palpation: 'palpation: the pulse felt to come back',
   device: 'numbers read off the display of a device',
   cuffIs: (f: { cuff: string; scheme: string }) => `Cuff: ${f.cuff}${f.scheme}`,

@@ -13,6 +13,8 @@ export const exchanged: Reworded<typeof english> = {
   phaseFive: 'auscultación; diastólica al desaparecer los ruidos (fase 5)',
   toZero: (f, say) =>
     `auscultación; ruidos hasta cero, fase 4 (amortiguación) = ${say.short(f.muffled)} mmHg`,
+  homeSeries: 'Tomada en casa',
+  ambulatorySeries: 'Por un registrador, en 24 horas',
   palpation: 'palpación: se notó volver el pulso',
   device: 'números leídos en la pantalla de un aparato',
   cuffIs: (f) => `Manguito: ${f.cuff}${f.scheme}`,

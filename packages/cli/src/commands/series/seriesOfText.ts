@@ -1,12 +1,34 @@
 import { actFirstIn, type Flag, type Parsed, type Refusal } from '@evenfall/clinical';
-import { type ReadSeries, readSeries, type SeriesChoices, type SeriesQuestion } from '@evenfall/exchange';
+import {
+  type BundleTable,
+  bundleTable,
+  type ReadSeries,
+  readSeries,
+  type SeriesChoices,
+  type SeriesQuestion,
+} from '@evenfall/exchange';
 import type { SentenceKey, Words } from '@evenfall/words';
 
-/** The readings of a text, or what must be said first: a question that is open refuses the file. */
+/**
+ * The readings of a text, or what must be said first: a question that is open refuses the file. Of a FHIR bundle, a
+ * line is the place of an Observation among those of pressures, the first being 2.
+ */
 export function seriesOfText(text: string, choices: SeriesChoices): Parsed<ReadSeries> {
-  const read = readSeries(text, choices);
+  const bundle = bundleTable(text);
+  const read = bundle === null ? readSeries(text, choices) : ofBundle(bundle, choices);
   const refusals: Refusal[] = read.questions.map(asked);
   return refusals.length > 0 ? { ok: false, refusals } : { ok: true, value: read };
+}
+
+/** A table of our own making: of its columns and units nothing is asked, and what is wrong is said as of the bundle. */
+function ofBundle({ text, problems }: BundleTable, choices: SeriesChoices): ReadSeries {
+  const sure: SeriesChoices = { ...choices, unit: 'mmHg', mapping: null, areColumnsSure: true };
+  const read = readSeries(text, sure);
+  const refused = read.refused.map((row) => {
+    const wrong = problems.get(row.line)?.map((one) => ({ ...one, column: null }));
+    return wrong === undefined ? row : { ...row, problems: wrong };
+  });
+  return { ...read, refused };
 }
 
 function asked({ problem }: SeriesQuestion): Refusal {

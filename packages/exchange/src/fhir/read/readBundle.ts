@@ -3,6 +3,7 @@ import type { Agent, Identity } from '@evenfall/record';
 import type { Reported } from '../../reading/reported.js';
 import { notDoneId } from '../notDoneObservations.js';
 import { besideId } from '../references.js';
+import { seriesObservationIds } from '../seriesObservations.js';
 import { OUR_SYSTEMS, SYSTEMS } from '../systems.js';
 import { asObject, codesIn, isObject, type Json, listIn, objectIn, textIn } from './json.js';
 import { PANEL_CODE } from './knownCodes.js';
@@ -110,9 +111,12 @@ function coveredBy(own: readonly OwnEntry[]): ReadonlySet<string> {
     own.flatMap(({ frame }) => {
       const round = textIn(frame, 'round');
       const id = textIn(frame, 'id');
-      const signs = listIn(objectIn(frame, 'content') ?? {}, 'signs');
-      const notDone = id === null ? [] : signs.map((_, at) => notDoneId(id, at));
-      return [...(id === null ? [] : [id]), ...(round === null ? [] : [besideId(round)]), ...notDone];
+      const content = objectIn(frame, 'content') ?? {};
+      const beside = id === null ? [] : [id, ...listIn(content, 'signs').map((_, at) => notDoneId(id, at))];
+      const isSeries = textIn(frame, 'kind') === 'series';
+      const readings =
+        id === null || !isSeries ? [] : seriesObservationIds(id, listIn(content, 'readings').length);
+      return [...beside, ...readings, ...(round === null ? [] : [besideId(round)])];
     }),
   );
 }

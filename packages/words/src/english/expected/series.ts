@@ -26,6 +26,8 @@ export const series = {
   'clock-range': () => 'a range of the clock, such as 23:00-07:00',
   'day-and-night': () => '--day and --night together, and no --asleep beside them',
   'night-by-diary': () => 'no --day and --night: the file itself says when the person slept',
+  'pressure-that-stands': () =>
+    'a blood pressure that was not taken back, or a heart rate at the time of one',
   'age-and-sex': () => '--age and --sex together',
   'whole-from': (f, say) =>
     `a whole number from ${say.short(f.value('minimum'))} to ${say.short(f.value('maximum'))}`,

@@ -28,6 +28,8 @@ export const series: Reworded<typeof english> = {
   'clock-range': () => 'un intervalo del reloj, como 23:00-07:00',
   'day-and-night': () => '--day y --night juntas, y sin --asleep a su lado',
   'night-by-diary': () => 'ni --day ni --night: el propio archivo dice cuándo durmió la persona',
+  'pressure-that-stands': () =>
+    'una tensión arterial no retirada, o una frecuencia cardíaca a la hora de una',
   'age-and-sex': () => '--age y --sex juntas',
   'whole-from': (f, say) =>
     `un número entero de ${say.short(f.value('minimum'))} a ${say.short(f.value('maximum'))}`,

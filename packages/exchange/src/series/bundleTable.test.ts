@@ -1,0 +1,141 @@
+import { NO_ROUND_FACTS } from '@evenfall/clinical';
+import { describe, expect, test } from 'vitest';
+import { bundleOf, idOf, inError, made } from '../../testing/charts.js';
+import { wrongInBundle } from '../../testing/validate.js';
+import { chartBundle } from '../fhir/chartBundle.js';
+import { readBundle } from '../fhir/read/readBundle.js';
+import { bundleTable } from './bundleTable.js';
+import { NOTHING_SAID, readSeries } from './readSeries.js';
+
+const MMHG = { system: 'http://unitsofmeasure.org', code: 'mm[Hg]' };
+const loinc = (code: string) => ({ coding: [{ system: 'http://loinc.org', code }] });
+
+function pressure(at: string, systolic: number, diastolic: number, more: object = {}) {
+  return {
+    resourceType: 'Observation',
+    status: 'final',
+    code: loinc('85354-9'),
+    subject: { display: 'Wren (invented)' },
+    effectiveDateTime: at,
+    component: [
+      { code: loinc('8480-6'), valueQuantity: { value: systolic, ...MMHG } },
+      { code: loinc('8462-4'), valueQuantity: { value: diastolic, ...MMHG } },
+    ],
+    ...more,
+  };
+}
+
+function pulse(at: string, perMinute: number) {
+  const { component: _, ...rest } = pressure(at, 1, 0);
+  return {
+    ...rest,
+    code: loinc('8867-4'),
+    valueQuantity: { value: perMinute, system: 'http://unitsofmeasure.org', code: '/min' },
+  };
+}
+
+const bundle = (...resources: object[]) =>
+  JSON.stringify({ resourceType: 'Bundle', type: 'collection', entry: resources.map((resource) => ({ resource })) }); // biome-ignore format: one thought
+
+const AT = '2026-07-01T07:30:00+01:00';
+const LATER = '2026-07-01T20:30:00+01:00';
+
+describe('pressures of a bundle', () => {
+  // LOINC codes and units: interoperability handbook 4 and 5.
+  test('are a table; a heart rate of the same instant is a pulse, what cannot be used a line that is refused', () => {
+    const text = bundle(
+      pressure(AT, 142, 88, { note: [{ text: 'after, "tea"' }] }),
+      pulse(AT, 74),
+      pressure(LATER, 220, 130, { status: 'entered-in-error' }),
+      pressure(LATER, 210, 125, { modifierExtension: [{ url: 'urn:x' }] }),
+      pulse('2026-07-02T07:30:00+01:00', 70),
+    );
+    const table = bundleTable(text);
+    if (table === null) throw new Error('a bundle was taken for none');
+    const read = readSeries(table.text, { ...NOTHING_SAID, kind: 'home' });
+    expect(read.readings.map((one) => [one.atMs, one.systolic, one.diastolic, one.pulse])).toEqual([
+      [Date.parse(AT), 142, 88, 74],
+    ]);
+    expect(read.beside).toMatchObject([{ note: 'after, "tea"' }]);
+    // A dangerous one is seen all the same.
+    expect(read.refused.map((one) => [one.line, one.systolic, one.diastolic])).toEqual([
+      [3, 220, 130],
+      [4, 210, 125],
+      [5, null, null],
+    ]);
+    expect([...table.problems].map(([line, of]) => [line, ...of.map(({ expected }) => expected)])).toEqual([
+      [3, 'pressure-that-stands'],
+      [4, 'no-modifier'],
+      [5, 'pressure-that-stands'],
+    ]);
+  });
+
+  test.each(['time,systolic\n', '{', '{"resourceType":"Patient"}', '[]', ''])('%j is no bundle', (text) => {
+    expect(bundleTable(text)).toBeNull();
+  });
+});
+
+describe('a series that is written', () => {
+  const reading = (at: string, systolic: number | null, diastolic: number | null, beats: number | null) => ({
+    at: { at, zone: 'Europe/Lisbon', asEntered: null },
+    ...{
+      systolic,
+      diastolic,
+      pulse: beats,
+      asleep: null,
+      part: null,
+      site: 'upper-arm',
+      arm: null,
+      note: null,
+    },
+    ...{ device: null, line: null, how: 'typed' },
+  });
+  const blank = { systolic: null, diastolic: null, pulse: null };
+  const series = made(1, 'series', {
+    of: 'home',
+    diary: null,
+    readings: [reading(AT, 142, 88, 74), reading(LATER, 136, 84, null)],
+    refused: [],
+    asleep: null,
+    scheduled: null,
+    treated: null,
+    features: null,
+    facts: { ...NO_ROUND_FACTS, arms: [] },
+    note: null,
+    value: {
+      ...{ valid: false, why: [], used: 0, days: 0, mean: blank, morning: blank, evening: blank },
+      ...{ day: null, night: null, counts: null, dayNightBy: null, dip: null, high: null, category: null },
+      ...{ shown: { systolic: null, diastolic: null }, dropped: [], flags: [], actNow: [] },
+    },
+    computedBy: { program: 'evenfall 0.1.0', rule: 'home-1', preset: null, presetVersion: null },
+  });
+
+  test('is valid FHIR, read by its own Evenfall as its entry alone and by any other as the same readings', () => {
+    const written = chartBundle(bundleOf([series]));
+    expect(wrongInBundle(written)).toEqual([]);
+    const own = readBundle(JSON.parse(JSON.stringify(written)));
+    if (!own.ok) throw new Error('not read');
+    expect([own.value.own.map(({ frame }) => frame.kind), own.value.reported]).toEqual([['series'], []]);
+    const table = bundleTable(JSON.stringify(written));
+    const read = readSeries(table?.text ?? '', { ...NOTHING_SAID, kind: 'home' });
+    expect([
+      read.refused,
+      read.readings.map((one) => [one.atMs, one.systolic, one.diastolic, one.pulse]),
+    ]).toEqual([
+      [],
+      [
+        [Date.parse(AT), 142, 88, 74],
+        [Date.parse(LATER), 136, 84, null],
+      ],
+    ]);
+  });
+
+  test('entered in error is written as that, and is no reading of anybody’s', () => {
+    const written = chartBundle(bundleOf([series, inError(2, 1)]));
+    expect(wrongInBundle(written)).toEqual([]);
+    const table = bundleTable(JSON.stringify(written));
+    const read = readSeries(table?.text ?? '', { ...NOTHING_SAID, kind: 'home' });
+    expect([read.readings, read.refused.length]).toEqual([[], 3]);
+    expect(idOf(1)).toBe(series.frame.id);
+  });
+});

@@ -1,0 +1,106 @@
+import { type Refusal, refusal } from '@evenfall/clinical';
+import { asObject, codesIn, type Json, listIn, objectIn } from '../fhir/read/json.js';
+import { DIASTOLIC_CODES, SYSTOLIC_CODES } from '../fhir/read/knownCodes.js';
+import { readBundle } from '../fhir/read/readBundle.js';
+import { OUR_SYSTEMS, SYSTEMS } from '../fhir/systems.js';
+import type { Reported } from '../reading/reported.js';
+
+/**
+ * The pressures of a FHIR bundle as a table that `readSeries` takes: a heading, then one line for each Observation in
+ * the order of the bundle. An Observation that cannot be used has its place in the bundle for a time, so that its line
+ * is refused and its numbers are seen all the same; `problems` says by line what is wrong with it.
+ */
+export type BundleTable = {
+  readonly text: string;
+  readonly problems: ReadonlyMap<number, readonly Refusal[]>;
+};
+
+/**
+ * Reads a text as a FHIR R4 bundle of one person's pressures; null where it is no bundle. A heart rate of the same
+ * instant is the pulse of a pressure; any other Observation is a line that is refused. Of a bundle of an Evenfall with
+ * series in it, those are taken and the pressures of its rounds are not: they were not taken away from the clinic.
+ *
+ * Errors: none. Source: interoperability handbook 3, 4.
+ */
+export function bundleTable(text: string): BundleTable | null {
+  const bundle = bundleIn(text);
+  if (bundle === null) return null;
+  const entries = listIn(bundle, 'entry');
+  const resources = entries.map((entry) => asObject(asObject(entry).resource));
+  const isSeries = resources.some(isOfSeries);
+  const isTaken = (resource: Json) =>
+    resource.resourceType === 'Patient' ||
+    (resource.resourceType === 'Observation' && (!isSeries || isOfSeries(resource)));
+  // What is not taken keeps its place: what is refused is named by it.
+  const entry = entries.map((one, at) =>
+    isTaken(resources[at] as Json) ? one : { resource: { resourceType: 'Basic' } },
+  );
+  const read = readBundle({ ...bundle, entry });
+  if (!read.ok) return null;
+  const { reported, refused } = read.value;
+  const used = new Map(reported.map((one) => [placeOf(one.at), one] as const));
+  const pulses = new Map(
+    reported.flatMap(({ content: { value }, measuredAt, isInError }) =>
+      value.of === 'pulse' && !isInError ? [[Date.parse(measuredAt.at), value.perMinute] as const] : [],
+    ),
+  );
+  const beats = new Set(
+    reported.flatMap(({ content: { value }, measuredAt, isInError }) =>
+      value.of === 'pressure' && !isInError ? [Date.parse(measuredAt.at)] : [],
+    ),
+  );
+  const lines = ['time,systolic,diastolic,pulse,site,note'];
+  const problems = new Map<number, readonly Refusal[]>();
+  resources.forEach((resource, place) => {
+    if (resource.resourceType !== 'Observation' || !isTaken(resource)) return;
+    const one = used.get(place);
+    if (one !== undefined && isPulseOf(one, beats)) return;
+    if (one !== undefined && !one.isInError && one.content.value.of === 'pressure') {
+      const { value, site, note } = one.content;
+      const pulse = pulses.get(Date.parse(one.measuredAt.at)) ?? '';
+      lines.push([one.measuredAt.at, value.systolic, value.diastolic ?? '', pulse, cell(site), cell(note)].join()); // biome-ignore format: one row
+      return;
+    }
+    const at = `/entry/${place}/resource`;
+    const own = refused.filter(({ field }) => field === at || field.startsWith(`${at}/`));
+    lines.push([at, numberIn(resource, SYSTOLIC_CODES), numberIn(resource, DIASTOLIC_CODES), '', '', ''].join()); // biome-ignore format: one row
+    problems.set(
+      lines.length,
+      own.length > 0 ? own : [refusal(at, 'contradicts', 'pressure-that-stands', null)],
+    );
+  });
+  return { text: `${lines.join('\n')}\n`, problems };
+}
+
+function bundleIn(text: string): Json | null {
+  if (!/^[\ufeff\s]*\{/.test(text)) return null;
+  try {
+    const read = asObject(JSON.parse(text.replace(/^\ufeff/, '')));
+    return read.resourceType === 'Bundle' ? read : null;
+  } catch {
+    return null;
+  }
+}
+
+function isOfSeries(resource: Json): boolean {
+  return listIn(resource, 'identifier').some((one) => asObject(one).system === OUR_SYSTEMS.series);
+}
+
+function isPulseOf({ content, measuredAt, isInError }: Reported, beats: ReadonlySet<number>): boolean {
+  return content.value.of === 'pulse' && !isInError && beats.has(Date.parse(measuredAt.at));
+}
+
+const placeOf = (at: string): number => Number(/^\/entry\/(\d+)\//.exec(at)?.[1]);
+
+function cell(text: string | null): string {
+  return text === null ? '' : `"${text.replaceAll('"', '""').replace(/\s+/g, ' ')}"`;
+}
+
+/** The number of a component as it stands, mmHg; blank where there is none. */
+function numberIn(resource: Json, codes: readonly string[]): number | '' {
+  const part = listIn(resource, 'component')
+    .map(asObject)
+    .find(({ code }) => codesIn(code, SYSTEMS.loinc).some((one) => codes.includes(one)));
+  const { value, code } = objectIn(part ?? {}, 'valueQuantity') ?? {};
+  return typeof value === 'number' && code === 'mm[Hg]' ? value : '';
+}

@@ -119,11 +119,11 @@ test('a messy file: the zone is asked, two rows are named, one is put right, and
     await page.getByText('A file', { exact: true }).click();
     await page.getByLabel('File', { exact: true }).setInputFiles(example('home-messy.csv'));
     await expect(page.getByText('What it comes to stands here once')).toBeVisible();
-    await page.getByLabel(/Where did the clock stand\?/).fill('Europe/Nowhere');
-    await page.getByRole('button', { name: 'It stood there' }).click();
+    await page.getByLabel(/In which time zone was its clock\?/).fill('Europe/Nowhere');
+    await page.getByRole('button', { name: 'Use this zone' }).click();
     await expect(page.getByText('There is no zone of that name.', { exact: false })).toBeVisible();
-    await page.getByLabel(/Where did the clock stand\?/).fill('Europe/Lisbon');
-    await page.getByRole('button', { name: 'It stood there' }).click();
+    await page.getByLabel(/In which time zone was its clock\?/).fill('Europe/Lisbon');
+    await page.getByRole('button', { name: 'Use this zone' }).click();
   };
   await bring();
   const refused = page.getByRole('region', { name: 'Rows that cannot be used as they stand' });

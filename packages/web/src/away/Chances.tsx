@@ -90,7 +90,7 @@ export function Chances({ known, thresholds, office }: ChancesProps) {
                 low: found.interval[0],
                 high: found.interval[1],
               })}{' '}
-              {settledText(found, words)}
+              {settledText(found, high[component], words)}
             </li>
           );
         })}

@@ -13,6 +13,7 @@ import {
 import { useState } from 'react';
 import { useLocation } from 'wouter';
 import { useApp } from '../app/context.js';
+import { dayText } from '../app/times.js';
 import { useSendEntry } from '../app/useSendEntry.js';
 import { useRulesOf } from '../chart/useRulesOf.js';
 import { Choices } from '../parts/Choices.js';
@@ -60,7 +61,8 @@ function ComesTo({ person, record, inForce, state, read }: EndProps & { readonly
   const [isAsked, setAsked] = useState(false);
   const { send, refused, agent } = useSendEntry(form, person, () => loadRecord(app, person));
 
-  const today = localDate(clock.stamp());
+  const now = clock.stamp();
+  const today = localDate(now);
   const facts = roundFactsOf(record.identity, entries, today);
   const asleep = sleepOf(form.text('asleepFrom'), form.text('asleepTo'));
   const scheduled = /^[1-9]\d{0,3}$/.test(form.text('scheduled').trim())
@@ -82,6 +84,8 @@ function ComesTo({ person, record, inForce, state, read }: EndProps & { readonly
     evidence.readings,
   );
   const content = seriesMade({ ...evidence, readings: [...fresh] } as typeof evidence, inForce, program);
+  // A day that has begun where the person was may be tomorrow here: only what is later by both is still to come.
+  const toCome = fresh.find(({ at }) => localDate(at) > today && Date.parse(at.at) > Date.parse(now.at));
   const cannot = [
     ...(fresh.length === 0
       ? [words.sentence(already.length > 0 ? 'away.nothingNew' : 'away.noReading')]
@@ -89,6 +93,9 @@ function ComesTo({ person, record, inForce, state, read }: EndProps & { readonly
     ...(fresh.length > MOST_SERIES_READINGS
       ? [words.sentence('away.tooMany', { most: MOST_SERIES_READINGS })]
       : []),
+    ...(toCome === undefined
+      ? []
+      : [words.sentence('away.stillToCome', { text: dayText(localDate(toCome.at), words) })]),
     ...(isScheduledWrong ? [words.sentence('away.scheduledWrong')] : []),
     ...(agent === null ? [words.sentence('review.needsAgent')] : []),
   ];

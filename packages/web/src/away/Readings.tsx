@@ -44,7 +44,11 @@ export function Readings({ content, decided, trial, onTrial }: ReadingsProps) {
             const time = readingTime(reading, words);
             const isTried = trial.has(index);
             const says = [
-              ...(dropped === undefined ? [] : [words.detail(dropped)]),
+              // What a hand took out says so with its reason, once.
+              ...(dropped === undefined ||
+              (dropped.code === 'rejected' && byHand?.decision === 'out' && !isTried)
+                ? []
+                : [words.detail(dropped)]),
               ...(byHand === undefined || isTried
                 ? []
                 : [

@@ -7,10 +7,14 @@ type Settled = Pick<UsualResult, 'isSettled' | 'settledAfterDays' | 'oneMoreDay'
  * Whether it stands clear already, how many more days would make it so, or that none would. Nothing of more days where nobody
  * measured at home.
  */
-export function settledText({ isSettled, settledAfterDays, oneMoreDay }: Settled, words: Words): string {
-  if (isSettled) return words.sentence('away.settled');
+export function settledText(
+  { isSettled, settledAfterDays, oneMoreDay }: Settled,
+  mmHg: number,
+  words: Words,
+): string {
+  if (isSettled) return words.sentence('away.settled', { mmHg });
   if (oneMoreDay === null) return '';
   return settledAfterDays === null
-    ? words.sentence('away.notSettled')
-    : words.sentence('away.settledAfter', { days: settledAfterDays });
+    ? words.sentence('away.notSettled', { mmHg })
+    : words.sentence('away.settledAfter', { days: settledAfterDays, mmHg });
 }

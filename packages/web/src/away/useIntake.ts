@@ -16,14 +16,15 @@ export function useIntake(person: string, rules: HomeRules, entries: readonly St
   const { store, clock } = useApp();
   const { at, zone } = clock.stamp();
   const diaries = diariesOut(entries);
-  // A link from a diary leads to its readings; else it is the one that is due first.
+  const today = localDate({ at, zone, asEntered: null });
+  // A link from a diary leads to its readings; else it is the one that is due first of those that have begun.
   const named = new URLSearchParams(window.location.search).get('diary');
-  const diary = diaries.find(({ entry }) => entry === named) ?? diaries[0];
+  const diary = diaries.find(({ entry }) => entry === named) ?? diaries.find(({ from }) => from <= today);
   const days = diary?.days ?? rules.daysAsked;
   const form = useForm(`away ${person}`, {
     of: 'home',
     way: 'typed',
-    firstDay: diary?.from ?? dayLater(localDate({ at, zone, asEntered: null }), -days) ?? '',
+    firstDay: diary?.from ?? dayLater(today, -days) ?? '',
     days: String(days),
     diary: diary?.entry ?? '',
     ...USUALLY,

@@ -45,7 +45,7 @@ export const away = {
     `${f.cell}, ${f.day}, ${f.part}, reading ${say.short(f.reading)}`,
   paste: 'Lines from a spreadsheet or a message',
   pasteHint:
-    'With or without headings: a time and 142/88 74 on each line, or a column for each number. Nothing is kept before you sign.',
+    'With or without headings: a time and 142/88 74 on each line, or a column for each number. Lines without a time go into “Typed from paper”: paste them into its first place. Nothing is kept before you sign.',
   chooseFile: 'File',
   otherFile: 'Another file',
   fileHint:
@@ -61,7 +61,7 @@ export const away = {
   scheduledWrong: 'The number of readings that were planned is a whole number, or blank.',
   questions: 'To be said first',
   questionsSay:
-    'The table can be read in more than one way. Nothing is guessed: nothing is used before you say which it is.',
+    'The table alone does not say how all of it is to be read. Nothing is guessed: nothing is used before you say it.',
   askDates: (f: Text & Line, say: Say) =>
     `Row ${say.short(f.line)} says “${f.text}”. In which order do the dates stand?`,
   dmy: 'day, month, year',
@@ -70,11 +70,11 @@ export const away = {
   askUnit: (f: Text & Line, say: Say) =>
     `Row ${say.short(f.line)} says “${f.text}”. In which unit are the pressures?`,
   askZone: (f: Text & Line, say: Say) =>
-    `Row ${say.short(f.line)} says “${f.text}”. Where did the clock stand?`,
+    `Row ${say.short(f.line)} says “${f.text}”. In which time zone was its clock?`,
   zoneHint:
     'The zone by its name, such as Europe/Lisbon. This device’s own is filled in; change it if the person was elsewhere.',
   zoneWrong: 'There is no zone of that name. Write it as Europe/Lisbon.',
-  zoneIs: 'It stood there',
+  zoneIs: 'Use this zone',
   askSwapped: (f: Text & Line, say: Say) =>
     `In most rows the systolic is under the diastolic, first in row ${say.short(f.line)}: the two columns look swapped.`,
   swap: 'Swap them',
@@ -122,6 +122,8 @@ export const away = {
     `${say.counted(f.readings, READINGS)} ${say.form(f.readings, { one: 'is', other: 'are' })} in the record already and ${say.form(f.readings, { one: 'is', other: 'are' })} not kept again.`,
   nothingNew: 'Every reading of it is in the record already: it adds nothing.',
   noReading: 'There is no reading in it that can be used.',
+  stillToCome: (f: Text) =>
+    `A reading on ${f.text} is still to come: see that the first day, the diary and the dates are right.`,
   tooMany: (f: { most: number }, say: Say) =>
     `At most ${say.counted(f.most, READINGS)} can be in one series.`,
   before: 'Before you sign',
@@ -177,10 +179,12 @@ export const away = {
     f.share < 0.01 ? 'under 1 %' : f.share > 0.99 ? 'over 99 %' : say.percent(f.share),
   usualIs: (f: { component: string; mean: number; low: number; high: number }, say: Say) =>
     `${f.component}: usual level about ${say.number(f.mean)}, 95 % interval ${say.number(f.low)} to ${say.number(f.high)}.`,
-  settled: 'This stands clear already: four to one or clearer.',
-  notSettled: 'More readings of the same kind will not settle it.',
-  settledAfter: (f: { days: number }, say: Say) =>
-    `${say.counted(f.days, { one: 'more day', other: 'more days' })} like these would settle it.`,
+  settled: (f: { mmHg: number }, say: Say) =>
+    `Against ${say.limit(f.mmHg)}, this stands clear already: four to one or clearer.`,
+  notSettled: (f: { mmHg: number }, say: Say) =>
+    `Against ${say.limit(f.mmHg)}, more readings of the same kind will not settle it.`,
+  settledAfter: (f: { days: number; mmHg: number }, say: Say) =>
+    `Against ${say.limit(f.mmHg)}, ${say.counted(f.days, { one: 'more day', other: 'more days' })} like these would settle it.`,
   assumptions: 'What this assumes',
   officeTitle: 'Beside the office',
   officeWas: (f: { pressure: string; at: string }) => `Office ${f.pressure}, ${f.at};`,

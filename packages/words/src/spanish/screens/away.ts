@@ -40,7 +40,7 @@ export const away: Reworded<typeof english> = {
   cell: (f, say) => `${f.cell}, ${f.day}, ${f.part}, lectura ${say.short(f.reading)}`,
   paste: 'Líneas de una hoja de cálculo o de un mensaje',
   pasteHint:
-    'Con encabezados o sin ellos: una hora y 142/88 74 en cada línea, o una columna para cada número. No se guarda nada antes de firmar.',
+    'Con encabezados o sin ellos: una hora y 142/88 74 en cada línea, o una columna para cada número. Las líneas sin hora van en «Tecleado del papel»: péguelas en su primer lugar. No se guarda nada antes de firmar.',
   chooseFile: 'Archivo',
   otherFile: 'Otro archivo',
   fileHint:
@@ -56,17 +56,17 @@ export const away: Reworded<typeof english> = {
   scheduledWrong: 'El número de lecturas programadas es un número entero, o queda en blanco.',
   questions: 'Lo que hay que decir primero',
   questionsSay:
-    'La tabla se puede leer de más de una manera. No se adivina nada: no se usa nada antes de que usted diga cuál es.',
+    'La tabla sola no dice cómo se ha de leer todo. No se adivina nada: no se usa nada antes de que usted lo diga.',
   askDates: (f, say) => `La fila ${say.short(f.line)} dice «${f.text}». ¿En qué orden están las fechas?`,
   dmy: 'día, mes, año',
   mdy: 'mes, día, año',
   ymd: 'año, mes, día',
   askUnit: (f, say) => `La fila ${say.short(f.line)} dice «${f.text}». ¿En qué unidad están las presiones?`,
-  askZone: (f, say) => `La fila ${say.short(f.line)} dice «${f.text}». ¿Dónde estaba el reloj?`,
+  askZone: (f, say) => `La fila ${say.short(f.line)} dice «${f.text}». ¿En qué zona horaria estaba su reloj?`,
   zoneHint:
     'La zona por su nombre, como Europe/Lisbon. Está puesta la de este dispositivo; cámbiela si la persona estaba en otro lugar.',
   zoneWrong: 'No hay ninguna zona con ese nombre. Escríbala como Europe/Lisbon.',
-  zoneIs: 'Estaba allí',
+  zoneIs: 'Usar esta zona',
   askSwapped: (f, say) =>
     `En la mayoría de las filas la sistólica es menor que la diastólica, primero en la fila ${say.short(f.line)}: las dos columnas parecen cambiadas.`,
   swap: 'Cambiarlas',
@@ -111,6 +111,8 @@ export const away: Reworded<typeof english> = {
     `${say.counted(f.readings, READINGS)} ya ${say.form(f.readings, { one: 'está', other: 'están' })} en el registro y no se ${say.form(f.readings, { one: 'guarda', other: 'guardan' })} otra vez.`,
   nothingNew: 'Todas sus lecturas están ya en el registro: no añade nada.',
   noReading: 'No hay en ello ninguna lectura que se pueda usar.',
+  stillToCome: (f) =>
+    `Una lectura del ${f.text} está todavía por venir: compruebe que el primer día, el diario y las fechas son correctos.`,
   tooMany: (f, say) => `Una serie tiene como mucho ${say.counted(f.most, READINGS)}.`,
   before: 'Antes de firmar',
   treated: '¿Tomaba entonces la persona medicamentos para la presión?',
@@ -163,10 +165,10 @@ export const away: Reworded<typeof english> = {
     f.share < 0.01 ? 'menos del 1 %' : f.share > 0.99 ? 'más del 99 %' : say.percent(f.share),
   usualIs: (f, say) =>
     `${f.component}: nivel habitual de unos ${say.number(f.mean)}, intervalo del 95 % de ${say.number(f.low)} a ${say.number(f.high)}.`,
-  settled: 'Ya está claro: cuatro a uno o más.',
-  notSettled: 'Más lecturas de la misma clase no lo resolverán.',
+  settled: (f, say) => `Frente a ${say.limit(f.mmHg)}, ya está claro: cuatro a uno o más.`,
+  notSettled: (f, say) => `Frente a ${say.limit(f.mmHg)}, más lecturas de la misma clase no lo resolverán.`,
   settledAfter: (f, say) =>
-    `${say.counted(f.days, { one: 'día más como estos lo resolvería', other: 'días más como estos lo resolverían' })}.`,
+    `Frente a ${say.limit(f.mmHg)}, ${say.counted(f.days, { one: 'día más como estos lo resolvería', other: 'días más como estos lo resolverían' })}.`,
   assumptions: 'Lo que esto supone',
   officeTitle: 'Junto a la consulta',
   officeWas: (f) => `Consulta ${f.pressure}, ${f.at};`,

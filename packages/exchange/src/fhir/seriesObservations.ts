@@ -42,7 +42,7 @@ function readingsOf(entry: Series, { standing }: AmendedEntry, words: Words): Ob
       id,
       identifier: [
         { system: SYSTEMS.uri, value: urn(id) },
-        { system: OUR_SYSTEMS.series, value: `${entry.id}/${at + 1}` },
+        { system: OUR_SYSTEMS.series, value: `${content.of}/${entry.id}/${at + 1}` },
       ],
       status,
       category: [category('vital-signs')],

@@ -23,7 +23,7 @@ export const OUR_SYSTEMS = {
   protocol: `${OURS}/protocol`,
   /** CLASS, SIMULATED, INVENTED. */
   notice: `${OURS}/notice`,
-  /** A reading of a series from home or over 24 hours: the entry of the series and the place of the reading in it. */
+  /** A reading of a series from home or over 24 hours: which of the two, the entry of the series and the place of the reading in it. */
   series: `${OURS}/series-reading`,
 } as const;
 

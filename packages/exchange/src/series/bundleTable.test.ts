@@ -50,7 +50,7 @@ describe('pressures of a bundle', () => {
       pressure(LATER, 210, 125, { modifierExtension: [{ url: 'urn:x' }] }),
       pulse('2026-07-02T07:30:00+01:00', 70),
     );
-    const table = bundleTable(text);
+    const table = bundleTable(text, 'home');
     if (table === null) throw new Error('a bundle was taken for none');
     const read = readSeries(table.text, { ...NOTHING_SAID, kind: 'home' });
     expect(read.readings.map((one) => [one.atMs, one.systolic, one.diastolic, one.pulse])).toEqual([
@@ -71,7 +71,7 @@ describe('pressures of a bundle', () => {
   });
 
   test.each(['time,systolic\n', '{', '{"resourceType":"Patient"}', '[]', ''])('%j is no bundle', (text) => {
-    expect(bundleTable(text)).toBeNull();
+    expect(bundleTable(text, 'home')).toBeNull();
   });
 });
 
@@ -116,7 +116,7 @@ describe('a series that is written', () => {
     const own = readBundle(JSON.parse(JSON.stringify(written)));
     if (!own.ok) throw new Error('not read');
     expect([own.value.own.map(({ frame }) => frame.kind), own.value.reported]).toEqual([['series'], []]);
-    const table = bundleTable(JSON.stringify(written));
+    const table = bundleTable(JSON.stringify(written), 'home');
     const read = readSeries(table?.text ?? '', { ...NOTHING_SAID, kind: 'home' });
     expect([
       read.refused,
@@ -130,10 +130,15 @@ describe('a series that is written', () => {
     ]);
   });
 
+  test('at home is no reading of a recorder: of the other kind nothing is taken', () => {
+    const table = bundleTable(JSON.stringify(chartBundle(bundleOf([series]))), 'ambulatory');
+    expect(table?.text.trim().split('\n')).toEqual(['time,systolic,diastolic,pulse,site,note']);
+  });
+
   test('entered in error is written as that, and is no reading of anybody’s', () => {
     const written = chartBundle(bundleOf([series, inError(2, 1)]));
     expect(wrongInBundle(written)).toEqual([]);
-    const table = bundleTable(JSON.stringify(written));
+    const table = bundleTable(JSON.stringify(written), 'home');
     const read = readSeries(table?.text ?? '', { ...NOTHING_SAID, kind: 'home' });
     expect([read.readings, read.refused.length]).toEqual([[], 3]);
     expect(idOf(1)).toBe(series.frame.id);

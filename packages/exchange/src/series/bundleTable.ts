@@ -1,9 +1,10 @@
 import { type Refusal, refusal } from '@evenfall/clinical';
-import { asObject, codesIn, type Json, listIn, objectIn } from '../fhir/read/json.js';
+import { asObject, codesIn, type Json, listIn, objectIn, textIn } from '../fhir/read/json.js';
 import { DIASTOLIC_CODES, SYSTOLIC_CODES } from '../fhir/read/knownCodes.js';
 import { readBundle } from '../fhir/read/readBundle.js';
 import { OUR_SYSTEMS, SYSTEMS } from '../fhir/systems.js';
 import type { Reported } from '../reading/reported.js';
+import type { SeriesChoices } from './readSeries.js';
 
 /**
  * The pressures of a FHIR bundle as a table that `readSeries` takes: a heading, then one line for each Observation in
@@ -18,19 +19,20 @@ export type BundleTable = {
 /**
  * Reads a text as a FHIR R4 bundle of one person's pressures; null where it is no bundle. A heart rate of the same
  * instant is the pulse of a pressure; any other Observation is a line that is refused. Of a bundle of an Evenfall with
- * series in it, those are taken and the pressures of its rounds are not: they were not taken away from the clinic.
+ * series in it, those of the kind that is asked for are taken, and neither the others nor the pressures of its rounds:
+ * readings at home are never in one mean with those of a recorder or of the clinic.
  *
  * Errors: none. Source: interoperability handbook 3, 4.
  */
-export function bundleTable(text: string): BundleTable | null {
+export function bundleTable(text: string, kind: SeriesChoices['kind']): BundleTable | null {
   const bundle = bundleIn(text);
   if (bundle === null) return null;
   const entries = listIn(bundle, 'entry');
   const resources = entries.map((entry) => asObject(asObject(entry).resource));
-  const isSeries = resources.some(isOfSeries);
+  const isSeries = resources.some((one) => seriesOf(one).length > 0);
   const isTaken = (resource: Json) =>
     resource.resourceType === 'Patient' ||
-    (resource.resourceType === 'Observation' && (!isSeries || isOfSeries(resource)));
+    (resource.resourceType === 'Observation' && (!isSeries || seriesOf(resource).includes(kind)));
   // What is not taken keeps its place: what is refused is named by it.
   const entry = entries.map((one, at) =>
     isTaken(resources[at] as Json) ? one : { resource: { resourceType: 'Basic' } },
@@ -82,8 +84,12 @@ function bundleIn(text: string): Json | null {
   }
 }
 
-function isOfSeries(resource: Json): boolean {
-  return listIn(resource, 'identifier').some((one) => asObject(one).system === OUR_SYSTEMS.series);
+/** Of which kind of series a resource is a reading; none of what no Evenfall wrote as one. */
+function seriesOf(resource: Json): string[] {
+  return listIn(resource, 'identifier')
+    .map(asObject)
+    .filter(({ system }) => system === OUR_SYSTEMS.series)
+    .flatMap((one) => textIn(one, 'value')?.split('/')[0] ?? []);
 }
 
 function isPulseOf({ content, measuredAt, isInError }: Reported, beats: ReadonlySet<number>): boolean {

@@ -20,7 +20,7 @@ export function TableFile({ state: { form } }: { readonly state: IntakeState }) 
     try {
       const came = fileText(new Uint8Array(await file.arrayBuffer()));
       // Of a FHIR bundle its pressures, as a table that can be mended like any other.
-      const text = bundleTable(came)?.text ?? came;
+      const text = bundleTable(came, form.text('of') === 'ambulatory' ? 'ambulatory' : 'home')?.text ?? came;
       setWrong(null);
       // What was said of another file does not hold for this one.
       form.done();

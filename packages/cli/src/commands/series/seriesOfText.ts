@@ -14,7 +14,7 @@ import type { SentenceKey, Words } from '@evenfall/words';
  * line is the place of an Observation among those of pressures, the first being 2.
  */
 export function seriesOfText(text: string, choices: SeriesChoices): Parsed<ReadSeries> {
-  const bundle = bundleTable(text);
+  const bundle = bundleTable(text, choices.kind);
   const read = bundle === null ? readSeries(text, choices) : ofBundle(bundle, choices);
   const refusals: Refusal[] = read.questions.map(asked);
   return refusals.length > 0 ? { ok: false, refusals } : { ok: true, value: read };

@@ -109,6 +109,22 @@ test('a week is typed by the keys alone, and its page says what it comes to and 
   });
 });
 
+test('a reading on a day still to come is not signed, and the day is named', async ({ page, demo }) => {
+  await openIntake(page, demo, /Pia Lindqvist/);
+  await page.getByLabel('First day').fill('2099-01-01');
+  await page.getByLabel(/^Systolic, Day 1, .*, Morning, reading 1$/).focus();
+  await page.keyboard.type('1086470');
+  const agent = page.getByLabel('Who is measuring?');
+  if (await agent.isVisible()) await agent.selectOption({ index: 1 });
+  const refused = page.getByText(/^A reading on 1 Jan 2099 is still to come/);
+  await page.getByRole('button', { name: 'Sign', exact: true }).click();
+  await expect(refused).toBeVisible();
+  await page.getByLabel('First day').fill('2025-03-03');
+  await expect(refused).toHaveCount(0);
+  await page.getByRole('button', { name: 'Sign', exact: true }).click();
+  await page.getByRole('heading', { level: 1, name: /^At home, 3 Mar 2025/ }).waitFor();
+});
+
 test('a messy file: the zone is asked, two rows are named, one is put right, and the dangerous reading stands first', async ({
   page,
   demo,

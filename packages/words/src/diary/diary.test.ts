@@ -36,6 +36,7 @@ test('days are written as the language writes them, in the digits of the device'
   const { en, es, ar } = DIARY_TEXTS;
   expect(diaryDate('2026-07-08', en)).toBe('Wednesday 8 July');
   expect(diaryDate('2026-07-08', es)).toBe('miércoles, 8 de julio');
+  expect(es.bringBack(diaryDate('2026-07-08', es))).toContain('el miércoles 8 de julio o');
   expect(diaryDate('2026-07-08', ar)).toMatch(/^الأربعاء.*8/);
   expect(diaryDay('2026-07-08', en)).toMatch(/^Wed,? 8 Jul$/);
 });

@@ -11,7 +11,8 @@ export const spanish: DiaryText = {
   whose: (name) => `Diario de ${name}`,
   plan: (days, readings) =>
     `Mida cada mañana y cada noche durante ${days === 1 ? '1 día' : `${days} días`}, ${readings === 1 ? 'una vez' : readings === 2 ? 'dos veces' : `${readings} veces`} en cada ocasión.`,
-  bringBack: (day) => `Devuelva este diario el ${day} o lo antes que pueda después.`,
+  // Within a sentence the day and its date stand without the comma between them.
+  bringBack: (day) => `Devuelva este diario el ${day.replace(', ', ' ')} o lo antes que pueda después.`,
   howTitle: 'Cómo medir',
   before: (minutes) =>
     `Los ${minutes} minutos antes: nada de café, té ni cola, nada de tabaco, nada de ejercicio. Vaya primero al baño.`,

@@ -47,7 +47,7 @@ export const people = {
   number: (f: Text) => `no. ${f.text}`,
   erased: 'Identity erased',
   meanOf: (f: { readings: number }, say: Say) => `mean of ${say.short(f.readings)}`,
-  nothingYet: 'nothing charted yet',
+  nothingYet: 'no round in the chart yet',
   draft: 'round begun, not signed',
   waiting: 'signed, waiting for the server',
   contested: 'amended twice, the amendments disagree',

@@ -48,7 +48,7 @@ export const people: Reworded<typeof english> = {
   number: (f) => `n.º ${f.text}`,
   erased: 'Identidad borrada',
   meanOf: (f, say) => `media de ${say.short(f.readings)}`,
-  nothingYet: 'nada registrado todavía',
+  nothingYet: 'ninguna ronda registrada todavía',
   draft: 'ronda empezada, sin firmar',
   waiting: 'firmada, a la espera del servidor',
   contested: 'enmendado dos veces, las enmiendas no concuerdan',

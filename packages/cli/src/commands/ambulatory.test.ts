@@ -362,6 +362,17 @@ describe('what is read and what is refused', () => {
     ]);
   });
 
+  test('the same twice counts once, also with another of its instant between; that other one is kept and said', async () => {
+    // Source: out-of-office handbook 20.
+    const rows = ['12:00 140/80 70', '12:00 150/90 70', '12:00 140/80 70', '12:30 130/80 70'];
+    const found = await answered('-', file(rows, '12:00'));
+    expect(found.edited.map(({ row, rule }) => [row, rule])).toEqual([[4, 'duplicate']]);
+    expect([found.counts.scheduled, found.counts.kept, found.whole.arithmetic.systolic]).toEqual([3, 3, 140]);
+    expect((found as unknown as { flags: { code: string }[] }).flags.map(({ code }) => code)).toContain(
+      'same-time-other-value',
+    );
+  });
+
   test('for people, in both languages; for none of them a diagnosis', async () => {
     const english = (await typed(`ambulatory ${A1} --asleep 23:00-07:00`)).stdout;
     expect(english).toMatch(/^By +ISH 2020: .*\(ish-2020, version [0-9a-f]{12}\)\n/);

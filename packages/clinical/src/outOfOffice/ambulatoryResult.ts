@@ -259,13 +259,12 @@ function keptOf(
   let kept: SeriesReading[] = [];
   for (const reading of ordered) {
     const { index, systolic, diastolic } = reading;
-    const before = kept.at(-1);
+    const twin = twinOf(kept, reading);
     const artefact = known.restored.has(index) ? null : artefactOf(reading, rules.editing);
     if (known.rejected.has(index)) edit(index, 'rejected');
     else if (systolic === null && diastolic === null) edit(index, 'failed');
     else if (!known.isAllUsed && reading.atMs >= endMs) edit(index, 'after-24-hours');
-    else if (before !== undefined && isTwin(before, reading))
-      edit(index, 'duplicate', { ofIndex: before.index });
+    else if (twin !== undefined) edit(index, 'duplicate', { ofIndex: twin.index });
     else if (artefact !== null) edit(index, artefact);
     else kept.push(reading);
   }
@@ -275,6 +274,15 @@ function keptOf(
     kept = kept.filter(({ index }) => !far.has(index));
   }
   return { kept, edited: edited.sort((a, b) => a.index - b.index) };
+}
+
+/** The same reading among those of its instant, which stand last. */
+function twinOf(kept: readonly SeriesReading[], reading: SeriesReading): SeriesReading | undefined {
+  for (let k = kept.length - 1; k >= 0 && kept[k]?.atMs === reading.atMs; k--) {
+    const one = kept[k] as SeriesReading;
+    if (isTwin(one, reading)) return one;
+  }
+  return undefined;
 }
 
 function isTwin(a: SeriesReading, b: SeriesReading): boolean {

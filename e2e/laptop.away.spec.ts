@@ -235,6 +235,12 @@ test('columns that nothing names are said once, and known again; the second seri
   await column(/^Column 3: p2/).selectOption('diastolic');
   const agent = page.getByLabel('Who is measuring?');
   if (await agent.isVisible()) await agent.selectOption({ index: 1 });
+  // For a child these are dangerous: nobody signs them before the danger signs are asked about.
+  await page.getByRole('button', { name: 'Sign', exact: true }).click();
+  await expect(
+    page.getByRole('alert').getByText('The pressure asks for the emergency features', { exact: false }),
+  ).toBeVisible();
+  await page.getByText('Asked: none of them').click();
   await page.getByRole('button', { name: 'Sign', exact: true }).click();
   await page.getByRole('heading', { level: 1, name: /^At home, 1 Apr 2025/ }).waitFor();
 
@@ -242,6 +248,7 @@ test('columns that nothing names are said once, and known again; the second seri
   await page.getByText('What each column is').click();
   await expect(page.getByText('As somebody set it on this device', { exact: false })).toBeVisible();
   await expect(column(/^Column 2: p1/)).toHaveValue('systolic');
+  await page.getByText('Asked: none of them').click();
   await page.getByRole('button', { name: 'Sign', exact: true }).click();
   await page.getByRole('heading', { level: 1, name: /^At home, 1 Jun 2025/ }).waitFor();
   await page.getByLabel('Before and after: which other one?').selectOption({ index: 1 });

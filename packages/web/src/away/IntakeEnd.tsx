@@ -96,6 +96,9 @@ function ComesTo({ person, record, inForce, state, read }: EndProps & { readonly
     ...(toCome === undefined
       ? []
       : [words.sentence('away.stillToCome', { text: dayText(localDate(toCome.at), words) })]),
+    ...(content.value.actNow.length > 0 && form.text('features') === ''
+      ? [words.sentence('review.unaskedFeatures')]
+      : []),
     ...(isScheduledWrong ? [words.sentence('away.scheduledWrong')] : []),
     ...(agent === null ? [words.sentence('review.needsAgent')] : []),
   ];

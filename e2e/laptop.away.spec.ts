@@ -248,7 +248,6 @@ test('columns that nothing names are said once, and known again; the second seri
   await page.getByText('What each column is').click();
   await expect(page.getByText('As somebody set it on this device', { exact: false })).toBeVisible();
   await expect(column(/^Column 2: p1/)).toHaveValue('systolic');
-  await page.getByText('Asked: none of them').click();
   await page.getByRole('button', { name: 'Sign', exact: true }).click();
   await page.getByRole('heading', { level: 1, name: /^At home, 1 Jun 2025/ }).waitFor();
   await page.getByLabel('Before and after: which other one?').selectOption({ index: 1 });

@@ -552,7 +552,7 @@ class Table {
       problems.push(this.problem(row, places.systolic as number, 'missing', 'pressure-of-row', null));
     } else if (systolic !== null && diastolic !== null && diastolic >= systolic) {
       const at = places.diastolic as number;
-      problems.push(this.problem(row, at, 'not-below-systolic', 'diastolic-below', row.cells[at] ?? null, { figures: { systolic } })); // biome-ignore format: one thought
+      problems.push(this.problem(row, at, 'not-below-systolic', 'diastolic-below-this', row.cells[at] ?? null, { figures: { systolic } })); // biome-ignore format: one thought
     }
   }
 

@@ -214,7 +214,7 @@ export function meanOf(given: Given, name: string, refusals: Refusal[]): TypedMe
   const mean = { systolic: Number(found[1]), diastolic: Number(found[2]), count: Number(found[3] ?? 1) };
   if (mean.diastolic >= mean.systolic) {
     const figures = { systolic: mean.systolic };
-    refusals.push(refusal(`/${name}`, 'not-below-systolic', 'diastolic-below', text, { figures }));
+    refusals.push(refusal(`/${name}`, 'not-below-systolic', 'diastolic-below-this', text, { figures }));
     return null;
   }
   if (mean.count === 0) {

@@ -22,7 +22,7 @@ export const series: Reworded<typeof english> = {
   'pressure-of-row': () => 'una presión',
   'same-pressure': () => 'la misma presión en todas las celdas de la fila',
   'same-pulse': () => 'el mismo pulso en todas las celdas de la fila',
-  'diastolic-below': (f, say) =>
+  'diastolic-below-this': (f, say) =>
     `una diastólica por debajo de la sistólica de ${say.short(f.value('systolic'))}`,
   'part-of-day': () => 'mañana, tarde u otra',
   'clock-range': () => 'un intervalo del reloj, como 23:00-07:00',

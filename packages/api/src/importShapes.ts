@@ -11,6 +11,12 @@ export const fileToImport = z.object({
   keep: z.boolean(),
 });
 
+/** A FHIR R4 bundle, as text, of which the pressures of one kind are asked for as a table. */
+export const bundleOfSeries = z.object({ file: z.string(), of: z.enum(['home', 'ambulatory']) });
+
+/** A table as it is typed or pasted: a heading, then a line for each reading. */
+export const seriesTable = z.object({ text: z.string() });
+
 /** What a file adds to a chart, or would add, and what of it is refused, each by its place in the file. */
 export const importedFile = z.object({
   format: z.enum(['fhir', 'csv']),

@@ -22,7 +22,7 @@ import {
   withdrawal,
 } from './classShapes.js';
 import { equipmentRecord, gaugeReadings } from './equipmentShapes.js';
-import { fileToImport, importedFile } from './importShapes.js';
+import { bundleOfSeries, fileToImport, importedFile, seriesTable } from './importShapes.js';
 import {
   clockNow,
   joinWith,
@@ -444,6 +444,14 @@ export const ROUTES = {
       ...BAD_INPUT,
       ...NOT_FOUND,
     },
+  }),
+  seriesTable: createRoute({
+    ...PATHS.seriesTable,
+    summary: 'The pressures of a FHIR R4 bundle as a table of readings',
+    description:
+      'Keeps nothing. An Observation that cannot be used has a line that says its place, so that it is refused there and can be mended.',
+    request: { body: body(bundleOfSeries) },
+    responses: { 200: json(seriesTable, 'The table.'), ...BAD_INPUT },
   }),
   importFile: createRoute({
     ...PATHS.importFile,

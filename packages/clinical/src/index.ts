@@ -10,6 +10,7 @@ export type { Category, CategoryQuestion, GuidelineId } from './category/categor
 export { CATEGORY_RULE, categoryOf } from './category/categoryOf.js';
 export { CATEGORY_COMPARISONS } from './category/comparisons.js';
 export { CATEGORY_FIGURES } from './category/figures.js';
+export { isChild } from './category/isChild.js';
 export { GUIDELINE_IDS, parseCategoryQuestion } from './category/parseCategoryQuestion.js';
 export type { CategoryRules, ChildSchemeId } from './category/rules.js';
 export { CHILD_SCHEME_IDS, NO_CATEGORIES, NO_SCHEME } from './category/rules.js';
@@ -46,6 +47,7 @@ export type { Screening } from './child/screening.js';
 export { screeningLimits, screeningOf } from './child/screening.js';
 export type { Sex } from './child/sex.js';
 export { SEXES } from './child/sex.js';
+export { completedYears } from './child/years.js';
 export type { ComputedBy } from './contract/computedBy.js';
 export type { FieldReader, NumberFault } from './contract/fields.js';
 export { readFields } from './contract/fields.js';
@@ -228,7 +230,7 @@ export { variabilityGroup, variabilityIndependentOfMean } from './outOfOffice/in
 export type { IntakeLimits } from './outOfOffice/intakeLimits.js';
 export { INTAKE_LIMITS } from './outOfOffice/intakeLimits.js';
 export type { OfficeBeside } from './outOfOffice/officeBeside.js';
-export { officeBeside } from './outOfOffice/officeBeside.js';
+export { isNearSeries, officeBeside } from './outOfOffice/officeBeside.js';
 export type { DayNight, DayNightBy, PeriodOf } from './outOfOffice/periods.js';
 export { periodOf, sleepOf } from './outOfOffice/periods.js';
 export type { Held, Phenotype, PhenotypeResult, WhiteCoatEffect } from './outOfOffice/phenotype.js';

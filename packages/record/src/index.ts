@@ -25,10 +25,15 @@ export { compareSeries } from './chart/compareSeries.js';
 export type { Countdown } from './chart/countdown.js';
 export { countdown } from './chart/countdown.js';
 export type { Duties, OpenActNow } from './chart/duties.js';
-export { GENERAL_RULES, openIn, projectDuties } from './chart/duties.js';
+export { openIn, projectDuties } from './chart/duties.js';
+export { GENERAL_RULES } from './chart/generalRules.js';
 export { inOrder } from './chart/inOrder.js';
-export type { Latest, LatestPressure, LatestValue } from './chart/latest.js';
+export type { Latest } from './chart/latest.js';
 export { projectLatest } from './chart/latest.js';
+export type { LatestPressure, LatestValue, NewestValues } from './chart/newestValues.js';
+export { projectNewest } from './chart/newestValues.js';
+export type { OfficeNear } from './chart/officeNear.js';
+export { officeNear } from './chart/officeNear.js';
 export { pressureWritten } from './chart/pressureWritten.js';
 export type { Chart, ChartRound, Closed, Countersigned } from './chart/projectChart.js';
 export { projectChart } from './chart/projectChart.js';
@@ -71,8 +76,10 @@ export {
 export { COMPUTED, type ComputedKind, isComputed, presetOf } from './content/computed.js';
 export type { CountContent } from './content/count.js';
 export type { CountersignedContent } from './content/countersigned.js';
-export type { DiaryEndedContent, DiaryHandedContent, DiaryLanguage } from './content/diary.js';
-export { DIARY_LANGUAGES, DIARY_LIMITS, diaryAsked } from './content/diary.js';
+export type { DiaryEndedContent, DiaryHandedContent } from './content/diary.js';
+export { diaryAsked } from './content/diaryAsked.js';
+export type { DiaryLanguage } from './content/diaryNames.js';
+export { DIARY_LANGUAGES, DIARY_LIMITS } from './content/diaryNames.js';
 export type {
   CuffNamed,
   EquipmentContent,
@@ -99,13 +106,9 @@ export type {
   RefusedSeriesRow,
   SeriesContent,
   SeriesDecidedContent,
-  SeriesDecision,
   SeriesEvidence,
-  SeriesKind,
   SeriesReadingKept,
-  SeriesWay,
 } from './content/series.js';
-export { MOST_SERIES_READINGS, SERIES_DECISIONS, SERIES_KINDS, SERIES_WAYS } from './content/series.js';
 export type { ByHand } from './content/seriesMade.js';
 export {
   dayNightOf,
@@ -117,6 +120,8 @@ export {
   seriesMade,
   valueOfSeries,
 } from './content/seriesMade.js';
+export type { SeriesDecision, SeriesKind, SeriesWay } from './content/seriesNames.js';
+export { MOST_SERIES_READINGS, SERIES_DECISIONS, SERIES_KINDS, SERIES_WAYS } from './content/seriesNames.js';
 export type { SeriesValueKept } from './content/seriesValue.js';
 export type { Override } from './content/shared.js';
 export type { SignContent } from './content/sign.js';

@@ -3,6 +3,7 @@ import type {
   AmbulatoryResult,
   ArmsCode,
   AskCode,
+  AssumptionCode,
   Category,
   ChildResult,
   CountResult,
@@ -45,6 +46,7 @@ type Named<Code extends string> = string extends Code ? never : Code;
 export type ClinicalCode =
   | ActNowId
   | ArmsCode
+  | AssumptionCode
   | AskCode
   | CodesOf<AmbulatoryResult>
   | DropCode

@@ -16,7 +16,6 @@ import type { Given, Option } from '../options/option.js';
 import { columns } from '../output/columns.js';
 import { computedBy } from '../output/computedBy.js';
 import { meanOf, type TypedMean, wholeFrom } from './series/typedSeries.js';
-import { assumption } from './series/usualBeside.js';
 
 const OPTIONS: readonly Option[] = [
   { name: 'age', kind: 'value', means: 'options.age', hint: 'YEARS' },
@@ -56,7 +55,7 @@ export const usual = command<Asked>({
     const json = {
       systolic: systolic === null ? null : usualJson(systolic),
       diastolic: diastolic === null ? null : usualJson(diastolic),
-      assumptions: assumptionsOf(known, systolic).map((one) => assumption(one, words)),
+      assumptions: assumptionsOf(known, systolic).map(words.flagged),
       threshold,
       ageYears: known.ageYears,
       sex: known.sex,
@@ -147,7 +146,7 @@ function linesOf(
   });
   const assumptions = assumptionsOf(known, results.systolic).map((one) => [
     words.sentence('series.assuming'),
-    assumption(one, words).detail,
+    words.detail(one),
   ]);
   return columns([...rows, ...assumptions]);
 }

@@ -1,4 +1,4 @@
-import { CATEGORY_FIGURES } from '../category/figures.js';
+import { isChild } from '../category/isChild.js';
 import type { Flag } from '../contract/flag.js';
 import type { SidedLimit } from '../contract/shownPressure.js';
 import { passes } from '../contract/threshold.js';
@@ -49,8 +49,6 @@ const CLASS_IS_WEAK: Flag<AmbulatoryFlagCode> = {
   code: 'class-is-weak',
   figures: { changesPercent: F.dipClassChangesPercent.value },
 };
-
-const ADULT_FROM = CATEGORY_FIGURES.adultFromYears.value;
 
 /** What is known of the person and the recording, and decided by hand about single readings (by `index`). */
 export type AmbulatoryCircumstances = {
@@ -411,7 +409,7 @@ function classReason(readings: number, { leastNight }: AmbulatoryRules): Flag<Am
 
 function barredOf({ ageYears, isPregnant }: AmbulatoryCircumstances): Flag<AmbulatoryReasonCode>[] {
   const why: Flag<AmbulatoryReasonCode>[] = [];
-  if (ageYears !== null && ageYears < ADULT_FROM) why.push({ code: 'child', figures: { ageYears } });
+  if (ageYears !== null && isChild(ageYears)) why.push({ code: 'child', figures: { ageYears } });
   if (isPregnant) why.push({ code: 'pregnancy', figures: {} });
   return why;
 }

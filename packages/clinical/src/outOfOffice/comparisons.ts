@@ -21,6 +21,7 @@ export const OUT_OF_OFFICE_COMPARISONS = {
   extremeDipRatio: '<=',
   dipperRatio: '<=',
   nonDipperRatio: '<=',
+  officeWithinDays: '<=',
   whiteCoatSystolic: '>',
   whiteCoatDiastolic: '>',
 } as const satisfies Readonly<Record<string, Comparison>>;

@@ -268,6 +268,11 @@ export const OUT_OF_OFFICE_FIGURES = figures({
   stiffnessLeastR2: plain(0.36, 'r squared', 'no stiffness index under it', book('14', 'memory')),
   hourlySdReadings: readings(3, 'fewest readings in an hour for its SD', OWN('13')),
   usedHours: plain(24, 'h', 'of a longer recording the first are used', OWN('20')),
+  officeWithinDays: days(
+    92,
+    'an office pressure further from a series than this does not belong to it',
+    OWN('16'),
+  ),
   whiteCoatSystolic: mmHg(20, 'an office mean over the day by more than this', book('16', 'memory', 'NICE')),
   whiteCoatDiastolic: mmHg(10, 'an office mean over the day by more than this', book('16', 'memory', 'NICE')),
 

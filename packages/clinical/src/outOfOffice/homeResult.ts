@@ -1,5 +1,5 @@
 import { type CategoryResult, categoryIn } from '../category/categoryIn.js';
-import { CATEGORY_FIGURES } from '../category/figures.js';
+import { isChild } from '../category/isChild.js';
 import { isRaised } from '../category/scheme.js';
 import type { Flag } from '../contract/flag.js';
 import { passes } from '../contract/threshold.js';
@@ -237,8 +237,6 @@ function shortOf(
   return why;
 }
 
-const ADULT_FROM = CATEGORY_FIGURES.adultFromYears.value;
-
 type Judged = Pick<HomeResult, 'high' | 'category' | 'shown' | 'flags'> & {
   readonly why: readonly Flag<HomeReasonCode>[];
 };
@@ -261,7 +259,7 @@ function judgedOf(
   if (scheme === null) return { ...none, shown: blank, why: [{ code: 'no-limit', figures: {} }] };
   const found = categoryIn(scheme, means.all);
   const barred: Flag<HomeReasonCode>[] = [];
-  if (ageYears !== null && ageYears < ADULT_FROM) barred.push({ code: 'child', figures: { ageYears } });
+  if (ageYears !== null && isChild(ageYears)) barred.push({ code: 'child', figures: { ageYears } });
   if (isPregnant) barred.push({ code: 'pregnancy', figures: {} });
   if (barred.length > 0) return { ...none, shown: found.shown, why: barred };
   if (!isValid) return { ...none, shown: found.shown, why: [] };

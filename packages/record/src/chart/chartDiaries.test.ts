@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { diaryAsked } from '../content/diary.js';
+import { diaryAsked } from '../content/diaryAsked.js';
 import type { StoredEntry } from '../entry/entry.js';
 import { readEntry } from '../entry/readEntry.js';
 import { H1, homeEvidence, seriesContentOf } from '../testing/series.js';

@@ -1,6 +1,7 @@
 import { type InForce, NOTHING_CHOSEN } from '../content/inForce.js';
-import type { SeriesContent, SeriesDecision } from '../content/series.js';
+import type { SeriesContent } from '../content/series.js';
 import { type ByHand, valueOfSeries } from '../content/seriesMade.js';
+import type { SeriesDecision } from '../content/seriesNames.js';
 import type { SeriesValueKept } from '../content/seriesValue.js';
 import type { StoredEntry } from '../entry/entry.js';
 import { onDay } from '../person/onDay.js';

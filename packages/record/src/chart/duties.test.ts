@@ -16,7 +16,8 @@ import {
   signingContent,
   USUAL_PLACE,
 } from '../testing/work.js';
-import { GENERAL_RULES, projectDuties } from './duties.js';
+import { projectDuties } from './duties.js';
+import { GENERAL_RULES } from './generalRules.js';
 import { projectLatest } from './latest.js';
 import { projectChart } from './projectChart.js';
 import { resultsStanding } from './valueStanding.js';

@@ -1,9 +1,9 @@
-import { NOTHING_CHOSEN } from '../content/inForce.js';
 import type { RoundValueKept } from '../content/roundValue.js';
 import type { StoredEntry } from '../entry/entry.js';
 import { firstDifference } from '../recompute/nearly.js';
 import { type DueDiary, diariesOut } from './chartDiaries.js';
 import { chartSeries, type OpenSeriesAlert } from './chartSeries.js';
+import { GENERAL_RULES } from './generalRules.js';
 import { type ChartRound, type Closed, projectChart, signingsOf } from './projectChart.js';
 import { type DueRecheck, rechecksOf } from './rechecks.js';
 import { type RulesOf, valuesStanding } from './valueStanding.js';
@@ -24,9 +24,6 @@ export type Duties = {
   /** Diaries that are out, whether or not they are due back yet; the first due first. */
   readonly diaries: readonly DueDiary[];
 };
-
-/** The general rules, by which every alert is on: what stands where the rules of a version are not at hand. */
-export const GENERAL_RULES: RulesOf = () => NOTHING_CHOSEN;
 
 /**
  * What is still to be done, from a person's entries: an act-now stays until whom was told, when and what was said back

@@ -12,7 +12,7 @@ import {
   signContent,
   signingContent,
 } from '../testing/work.js';
-import { GENERAL_RULES } from './duties.js';
+import { GENERAL_RULES } from './generalRules.js';
 import { projectChart } from './projectChart.js';
 import { projectTrend, signsOfTrend, trendFromElsewhere } from './projectTrend.js';
 

@@ -4,19 +4,9 @@ import { id } from '../entry/id.js';
 import { stamp } from '../entry/stamp.js';
 import { computedBy } from './computedBy.js';
 import { roundFacts } from './roundFactsShape.js';
+import { MOST_SERIES_READINGS, SERIES_DECISIONS, SERIES_KINDS, SERIES_WAYS } from './seriesNames.js';
 import { seriesValue } from './seriesValue.js';
 import { note } from './shared.js';
-
-/** What a series is of: readings at home over days, or a recording over 24 hours. */
-export const SERIES_KINDS = ['home', 'ambulatory'] as const;
-export type SeriesKind = (typeof SERIES_KINDS)[number];
-
-/** How a reading came into the record. */
-export const SERIES_WAYS = ['typed', 'pasted', 'file', 'fhir'] as const;
-export type SeriesWay = (typeof SERIES_WAYS)[number];
-
-/** Most readings, and most rows that were refused, of one series. Source: decision of this project. */
-export const MOST_SERIES_READINGS = 2000;
 
 const { intakeMostMmHg, intakeMostPulse } = OUT_OF_OFFICE_FIGURES;
 const mmHg = z.number().min(0).max(intakeMostMmHg.value).nullable();
@@ -86,10 +76,6 @@ const evidence = {
 export const seriesContent = z.object({ ...evidence, value: seriesValue, computedBy }).strict();
 export type SeriesContent = z.infer<typeof seriesContent>;
 export type SeriesEvidence = Omit<SeriesContent, 'value' | 'computedBy'>;
-
-/** What a hand did about readings: took them out, put back what a rule left out, or left it to the rule again. */
-export const SERIES_DECISIONS = ['out', 'in', 'by-rule'] as const;
-export type SeriesDecision = (typeof SERIES_DECISIONS)[number];
 
 /** Readings of a series decided by hand, by their place in it from 1. The newest decision of each reading stands. */
 export const seriesDecidedContent = z

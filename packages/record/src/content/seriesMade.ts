@@ -12,7 +12,8 @@ import {
 } from '@evenfall/clinical';
 import { offsetMinutes } from '../entry/stamp.js';
 import type { InForce } from './inForce.js';
-import type { SeriesContent, SeriesEvidence, SeriesKind } from './series.js';
+import type { SeriesContent, SeriesEvidence } from './series.js';
+import type { SeriesKind } from './seriesNames.js';
 import type { SeriesValueKept } from './seriesValue.js';
 
 /** What hands decided of single readings, by their place in the series from 1. */

@@ -10,7 +10,7 @@ import { agentRoutes } from './agents.js';
 import { classSessionRoutes } from './classSessions.js';
 import { entryRoutes } from './entries.js';
 import { equipmentRoutes } from './equipment.js';
-import { importRoutes } from './imports.js';
+import { importRoutes, seriesTableRoute } from './imports.js';
 import { requestLog } from './log.js';
 import { markingRoutes } from './markings.js';
 import { openApiDocument } from './openApi.js';
@@ -62,6 +62,7 @@ export function createApi(world: World, isTrusted = false): OpenAPIHono {
   agentRoutes(app, world);
   personRoutes(app, world);
   importRoutes(app, world);
+  seriesTableRoute(app);
   entryRoutes(app, world);
   classSessionRoutes(app, world);
   protocolRoutes(app, world);

@@ -1,5 +1,6 @@
 import { type ImportedFile, ROUTES } from '@evenfall/api';
 import { type Refusal, refusal } from '@evenfall/clinical';
+import { bundleTable } from '@evenfall/exchange';
 import { barredImport } from '@evenfall/record';
 import type { OpenAPIHono } from '@hono/zod-openapi';
 import type { Context } from 'hono';
@@ -23,6 +24,17 @@ class NotKept extends Error {
     super(outcome.is);
     this.outcome = outcome;
   }
+}
+
+/** The pressures of a bundle as a table, which a page then treats like any other; nothing of it is kept. */
+export function seriesTableRoute(app: OpenAPIHono): void {
+  app.openapi(ROUTES.seriesTable, (c) => {
+    const { file, of } = c.req.valid('json');
+    const table = bundleTable(file, of);
+    if (table === null)
+      return problemAnswer(c, 422, [refusal('/file', 'missing', 'fhir-bundle', null)]) as never;
+    return c.json({ text: table.text }, 200) as never;
+  });
 }
 
 /** A file brought into a chart, after the same file was asked about: both run the same checks, and one keeps. */

@@ -1,4 +1,4 @@
-import { actFirstIn, CATEGORY_FIGURES, type Flag } from '@evenfall/clinical';
+import { actFirstIn, completedYears, type Flag, isChild } from '@evenfall/clinical';
 import type { SeriesContent } from '@evenfall/record';
 import { useApp } from '../app/context.js';
 import { pressureText, readingTime } from './readingText.js';
@@ -19,7 +19,6 @@ export function ActFirstIn({
 }) {
   const { words } = useApp();
   const { facts, value } = content;
-  const isChild = facts.ageMonths !== null && facts.ageMonths < CATEGORY_FIGURES.adultFromYears.value * 12;
   const readings = content.readings.map((one) => ({ ...one, when: readingTime(one, words) }));
   const refused = rows.map((row) => ({
     ...row,
@@ -28,7 +27,7 @@ export function ActFirstIn({
   const found = actFirstIn<(typeof readings)[number] | (typeof refused)[number]>(
     [...readings, ...refused],
     facts.isPregnant === true,
-    isChild,
+    isChild(facts.ageMonths === null ? null : completedYears(facts.ageMonths)),
   );
   if (found.length === 0 && value.actNow.length === 0) return null;
   const alerts: readonly Flag[] = value.actNow.map(({ condition, figures }) => ({

@@ -1,10 +1,10 @@
-import { type AssumptionCode, assumptionsOf, type Flag, type UsualKnown, usualOf } from '@evenfall/clinical';
+import { assumptionsOf, type UsualKnown, usualOf } from '@evenfall/clinical';
+import type { OfficeNear } from '@evenfall/record';
 import { chanceFigure } from '@evenfall/report';
-import type { SentenceKey, Words } from '@evenfall/words';
+import type { Words } from '@evenfall/words';
 import { useApp } from '../app/context.js';
 import { stampParts } from '../app/times.js';
 import { FigureShown } from './FigureShown.js';
-import type { Office } from './newestOffice.js';
 import { settledText } from './settledText.js';
 
 type Threshold = { readonly systolic: number; readonly diastolic: number };
@@ -12,7 +12,7 @@ type ChancesProps = {
   readonly known: UsualKnown;
   /** The limit of high first. */
   readonly thresholds: readonly Threshold[];
-  readonly office: Office | null;
+  readonly office: OfficeNear | null;
 };
 
 const CURVE_HEIGHT = 190;
@@ -116,7 +116,7 @@ export function Chances({ known, thresholds, office }: ChancesProps) {
         <summary>{words.sentence('away.assumptions')}</summary>
         <ul className="away-left-out">
           {assumptionsOf(together ?? known, systolic).map((one) => (
-            <li key={one.code}>{assumptionText(one, words)}</li>
+            <li key={one.code}>{words.detail(one)}</li>
           ))}
         </ul>
       </details>
@@ -125,7 +125,7 @@ export function Chances({ known, thresholds, office }: ChancesProps) {
 }
 
 /** The same with what the office round came to, as one visit; on the scale of home, by an offset that is said. */
-function withOffice(known: UsualKnown, { systolic, diastolic }: Office): UsualKnown {
+function withOffice(known: UsualKnown, { systolic, diastolic }: OfficeNear): UsualKnown {
   return {
     ...known,
     office: { systolic: { mean: systolic, visits: 1 }, diastolic: { mean: diastolic, visits: 1 } },
@@ -134,9 +134,4 @@ function withOffice(known: UsualKnown, { systolic, diastolic }: Office): UsualKn
 
 function chanceText(share: number | null, words: Words): string {
   return share === null ? '–' : words.sentence('away.chance', { share });
-}
-
-function assumptionText({ code, figures }: Flag<AssumptionCode>, words: Words): string {
-  const key: SentenceKey = `series.${code}`;
-  return words.sentence(key as 'series.office-visits', figures as { cvPercent: number; visits: number });
 }

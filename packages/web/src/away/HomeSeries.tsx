@@ -8,14 +8,13 @@ import {
   type SeriesReading,
   type UsualKnown,
 } from '@evenfall/clinical';
-import type { InForce, SeriesContent } from '@evenfall/record';
+import type { InForce, OfficeNear, SeriesContent } from '@evenfall/record';
 import { homeFigure } from '@evenfall/report';
 import { useApp } from '../app/context.js';
 import { dayOfYearText } from '../app/times.js';
 import { Chances } from './Chances.js';
 import { dateOfDay } from './dateOfDay.js';
 import { FigureShown } from './FigureShown.js';
-import type { Office } from './newestOffice.js';
 import { OfficeAndAway } from './OfficeAndAway.js';
 import { meanText, pressureText, signedText } from './readingText.js';
 import { ShortResult } from './ShortResult.js';
@@ -25,7 +24,7 @@ type HomeProps = {
   readonly readings: readonly SeriesReading[];
   readonly result: HomeResult;
   readonly rules: InForce;
-  readonly office: Office | null;
+  readonly office: OfficeNear | null;
 };
 
 /** Room for a week of pairs, in pixels; on a phone the figure scrolls in its frame. */

@@ -18,6 +18,7 @@ import { useSendEntry } from '../app/useSendEntry.js';
 import { useRulesOf } from '../chart/useRulesOf.js';
 import { Choices } from '../parts/Choices.js';
 import { Field } from '../parts/Field.js';
+import { Refused } from '../parts/Refused.js';
 import { WhoMeasures } from '../people/WhoMeasures.js';
 import { localDate } from '../ports/stampAt.js';
 import { entriesIn } from '../round/useRound.js';
@@ -167,11 +168,7 @@ function ComesTo({ person, record, inForce, state, read }: EndProps & { readonly
             </ul>
           </div>
         ) : null}
-        {refused === null ? null : (
-          <p className="notice" role="alert">
-            {refused}
-          </p>
-        )}
+        <Refused text={refused} />
         <button type="button" className="button button-first button-large" onClick={() => void submit()}>
           {words.sentence('away.sign')}
         </button>

@@ -1,10 +1,10 @@
 import type { OfficeBeside } from '@evenfall/clinical';
+import type { OfficeNear } from '@evenfall/record';
 import { useApp } from '../app/context.js';
 import { stampText } from '../app/times.js';
-import type { Office } from './newestOffice.js';
 import { NO_LIMITS, pairText, signedText } from './readingText.js';
 
-type OfficeProps = { readonly office: Office; readonly beside: OfficeBeside };
+type OfficeProps = { readonly office: OfficeNear; readonly beside: OfficeBeside };
 
 /** What the office and these readings are consistent with together, and the white-coat effect as a number. */
 export function OfficeAndAway({ office, beside: { phenotype, whiteCoat } }: OfficeProps) {

@@ -7,7 +7,7 @@ import {
   type SidedLimit,
   type UsualKnown,
 } from '@evenfall/clinical';
-import type { InForce, SeriesContent } from '@evenfall/record';
+import type { InForce, OfficeNear, SeriesContent } from '@evenfall/record';
 import { recordingFigure } from '@evenfall/report';
 import type { Words } from '@evenfall/words';
 import { useApp } from '../app/context.js';
@@ -15,7 +15,6 @@ import { timeText } from '../app/times.js';
 import { Flags } from '../parts/Flags.js';
 import { Chances } from './Chances.js';
 import { FigureShown } from './FigureShown.js';
-import type { Office } from './newestOffice.js';
 import { OfficeAndAway } from './OfficeAndAway.js';
 import { RulesNamed } from './RulesNamed.js';
 import { meanText, pairText } from './readingText.js';
@@ -31,7 +30,7 @@ type RecordingProps = {
   readonly dayNight: DayNight;
   readonly result: AmbulatoryResult;
   readonly rules: InForce;
-  readonly office: Office | null;
+  readonly office: OfficeNear | null;
 };
 
 /** A recording over 24 hours: whether it can be trusted, what each period comes to, the fall by night, and the rest folded away. */

@@ -6,6 +6,8 @@ import {
   dayNightOf,
   type InForce,
   judgedReadings,
+  type OfficeNear,
+  officeNear,
   projectChart,
   type SeriesValueKept,
   seriesCircumstances,
@@ -25,7 +27,6 @@ import { ActFirstIn } from './ActFirst.js';
 import { BesideSeries } from './BesideSeries.js';
 import { HomeSeries } from './HomeSeries.js';
 import { LeftOut } from './LeftOut.js';
-import { newestOffice } from './newestOffice.js';
 import { Readings } from './Readings.js';
 import { RecordingSeries } from './RecordingSeries.js';
 import { RefusedRows } from './RefusedRows.js';
@@ -72,7 +73,7 @@ export function SeriesPage({ person, series }: { readonly person: string; readon
                     series={found}
                     others={all.filter((one) => one !== found && !one.isInError)}
                     rules={rulesOf(found.content.computedBy.presetVersion) ?? now}
-                    office={newestOffice(projectChart(entries), rulesOf, found.until)}
+                    office={officeNear(projectChart(entries), rulesOf, found.until)}
                   />
                   <p className="small soft">
                     {words.sentence('away.broughtIn', {
@@ -107,7 +108,7 @@ type SeriesProps = {
   readonly others: readonly ChartedSeries[];
   /** The rules of the version that the series names. */
   readonly rules: InForce;
-  readonly office: ReturnType<typeof newestOffice>;
+  readonly office: OfficeNear | null;
 };
 
 const NO_TRIAL: TrialOf = new Map();

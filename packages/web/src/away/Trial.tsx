@@ -4,6 +4,7 @@ import { useApp } from '../app/context.js';
 import { useForm } from '../app/forms.js';
 import { useSendEntry } from '../app/useSendEntry.js';
 import { Field } from '../parts/Field.js';
+import { Refused } from '../parts/Refused.js';
 import { WhoMeasures } from '../people/WhoMeasures.js';
 import { loadRecord } from '../server/load.js';
 import { NO_LIMITS, pairText } from './readingText.js';
@@ -84,11 +85,7 @@ export function Trial({ person, series, value, trial, onUndo }: TrialProps) {
             )}
           </Field>
           <WhoMeasures />
-          {refused === null ? null : (
-            <p className="notice" role="alert">
-              {refused}
-            </p>
-          )}
+          <Refused text={refused} />
           <div className="buttons">
             <button type="submit" className="button button-first">
               {words.sentence('away.keepDecision', { readings: trial.size })}

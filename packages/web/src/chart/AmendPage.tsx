@@ -11,6 +11,7 @@ import { ChartedFigure } from '../parts/ChartedFigure.js';
 import { signOfCharted } from '../parts/charted.js';
 import { IdentityOf, nameIn } from '../parts/Identity.js';
 import { Page } from '../parts/Page.js';
+import { Refused } from '../parts/Refused.js';
 import { WhoMeasures } from '../people/WhoMeasures.js';
 import { RUN_SCHEMA, WRITTEN_SCHEMA } from '../round/entries.js';
 import { entriesIn, useInForce, useRecord } from '../round/useRound.js';
@@ -157,11 +158,7 @@ function AmendForm({ amended, entry, person, birthDate, inForce }: AmendFormProp
         onMend={(field) => setWrong(({ [field]: _mended, ...rest }) => rest)}
       />
       <WhoMeasures />
-      {refused === null ? null : (
-        <p className="notice" role="alert">
-          {refused}
-        </p>
-      )}
+      <Refused text={refused} />
       <button type="submit" className="button button-first button-large">
         {words.sentence('amend.sign')}
       </button>

@@ -6,6 +6,7 @@ import { useApp } from '../app/context.js';
 import { useForm } from '../app/forms.js';
 import { Field } from '../parts/Field.js';
 import { IncidentalNote } from '../parts/IncidentalNote.js';
+import { Refused } from '../parts/Refused.js';
 import { WhoMeasures } from '../people/WhoMeasures.js';
 import { WRITTEN_SCHEMA } from '../round/entries.js';
 import { loadRecord } from '../server/load.js';
@@ -123,11 +124,7 @@ export function CloseActNow({ round, person, open }: CloseProps) {
           )}
         </Field>
         {agent === null ? <WhoMeasures /> : null}
-        {refused === null ? null : (
-          <p className="notice" role="alert">
-            {refused}
-          </p>
-        )}
+        <Refused text={refused} />
         <button type="submit" className="button button-first">
           {words.sentence('chart.close')}
         </button>

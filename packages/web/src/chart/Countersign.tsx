@@ -6,6 +6,7 @@ import { useForm } from '../app/forms.js';
 import { stampText } from '../app/times.js';
 import { Choices } from '../parts/Choices.js';
 import { Field } from '../parts/Field.js';
+import { Refused } from '../parts/Refused.js';
 import { WRITTEN_SCHEMA } from '../round/entries.js';
 import { entriesIn, useRecord } from '../round/useRound.js';
 import { loadRecord } from '../server/load.js';
@@ -157,11 +158,7 @@ export function Countersign({ round, signing, person }: CountersignProps) {
           />
         )}
       </Field>
-      {refused === null ? null : (
-        <p className="notice" role="alert">
-          {refused}
-        </p>
-      )}
+      <Refused text={refused} />
       <div className="buttons">
         <button type="submit" className="button button-first">
           {words.sentence('chart.signCountersign')}

@@ -2,6 +2,7 @@ import { useRef, useState } from 'react';
 import { useApp } from '../app/context.js';
 import { useForm } from '../app/forms.js';
 import { Field } from '../parts/Field.js';
+import { Refused } from '../parts/Refused.js';
 import { WRITTEN_SCHEMA } from '../round/entries.js';
 import { discardRound } from '../round/rounds.js';
 import { BOOK, loadRecord } from '../server/load.js';
@@ -94,11 +95,7 @@ export function ErasePanel({ person, name }: ErasePanelProps) {
               />
             )}
           </Field>
-          {refused === null ? null : (
-            <p className="notice" role="alert">
-              {refused}
-            </p>
-          )}
+          <Refused text={refused} />
           <div className="buttons">
             <button type="submit" className="button button-first">
               {words.sentence('person.eraseNow')}

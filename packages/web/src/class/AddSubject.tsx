@@ -5,6 +5,7 @@ import { formIn, useBook } from '../app/book.js';
 import { useApp } from '../app/context.js';
 import { useForm } from '../app/forms.js';
 import { Field } from '../parts/Field.js';
+import { Refused } from '../parts/Refused.js';
 import { loadClass } from '../server/loadClass.js';
 import { useMeasuring } from '../signIn/useAccess.js';
 import { classEntry } from './classEntry.js';
@@ -86,11 +87,7 @@ export function AddSubject({ session, rows }: AddSubjectProps) {
             />
           )}
         </Field>
-        {refused === null ? null : (
-          <p className="notice" role="alert">
-            {refused}
-          </p>
-        )}
+        <Refused text={refused} />
         <button type="submit" className="button button-first">
           {words.sentence('class.addNow')}
         </button>

@@ -3,6 +3,7 @@ import { useLocation } from 'wouter';
 import { useApp } from '../app/context.js';
 import { useForm } from '../app/forms.js';
 import { Field } from '../parts/Field.js';
+import { Refused } from '../parts/Refused.js';
 import { localDate } from '../ports/stampAt.js';
 import { useAnswering } from '../signIn/useAccess.js';
 import { classEntry } from './classEntry.js';
@@ -81,11 +82,7 @@ export function BeginSession() {
             />
           )}
         </Field>
-        {refused === null ? null : (
-          <p className="notice" role="alert">
-            {refused}
-          </p>
-        )}
+        <Refused text={refused} />
         <button type="submit" className="button button-first button-large">
           {words.sentence('class.beginNow')}
         </button>

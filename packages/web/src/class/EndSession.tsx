@@ -2,6 +2,7 @@ import type { PersonRow } from '@evenfall/api';
 import { useRef, useState } from 'react';
 import { useLocation } from 'wouter';
 import { useApp, useKept } from '../app/context.js';
+import { Refused } from '../parts/Refused.js';
 import { forgetSession } from '../server/loadClass.js';
 import { useAnswering } from '../signIn/useAccess.js';
 import type { EntryStart } from '../store/kept.js';
@@ -83,11 +84,7 @@ export function EndSession({ session, rows }: EndSessionProps) {
               onChange={(agreement) => setAgreements({ ...agreements, [id]: agreement })}
             />
           ))}
-          {refused === null ? null : (
-            <p className="notice" role="alert">
-              {refused}
-            </p>
-          )}
+          <Refused text={refused} />
           <div className="buttons">
             <button type="submit" className="button button-first">
               {keeps.length === 0

@@ -6,6 +6,7 @@ import { useForm } from '../app/forms.js';
 import { dayOfYearText } from '../app/times.js';
 import { useSendEntry } from '../app/useSendEntry.js';
 import { Field } from '../parts/Field.js';
+import { FormEnds } from '../parts/FormEnds.js';
 import { WhoMeasures } from '../people/WhoMeasures.js';
 import { localDate } from '../ports/stampAt.js';
 import { loadPeople, loadRecord } from '../server/load.js';
@@ -91,19 +92,7 @@ function EndForm({ diary, person, onClose }: DiaryProps & { readonly onClose: ()
         )}
       </Field>
       {agent === null ? <WhoMeasures /> : null}
-      {refused === null ? null : (
-        <p className="notice" role="alert">
-          {refused}
-        </p>
-      )}
-      <div className="buttons">
-        <button type="submit" className="button">
-          {words.sentence('diary.endNow')}
-        </button>
-        <button type="button" className="button button-quiet" onClick={onClose}>
-          {words.sentence('app.cancel')}
-        </button>
-      </div>
+      <FormEnds refused={refused} text={words.sentence('diary.endNow')} onClose={onClose} />
     </form>
   );
 }

@@ -8,6 +8,7 @@ import { useSendEntry } from '../app/useSendEntry.js';
 import { DayField } from '../facts/DayField.js';
 import { Choices } from '../parts/Choices.js';
 import { Field } from '../parts/Field.js';
+import { FormEnds } from '../parts/FormEnds.js';
 import { WhoMeasures } from '../people/WhoMeasures.js';
 import { localDate } from '../ports/stampAt.js';
 import { loadPeople, loadRecord } from '../server/load.js';
@@ -109,19 +110,7 @@ export function HandOutDiary({ person, onClose }: HandProps) {
         wrong={said('dueOn')}
       />
       {agent === null ? <WhoMeasures /> : null}
-      {refused === null ? null : (
-        <p className="notice" role="alert">
-          {refused}
-        </p>
-      )}
-      <div className="buttons">
-        <button type="submit" className="button button-first">
-          {words.sentence('diary.handNow')}
-        </button>
-        <button type="button" className="button button-quiet" onClick={onClose}>
-          {words.sentence('app.cancel')}
-        </button>
-      </div>
+      <FormEnds refused={refused} text={words.sentence('diary.handNow')} onClose={onClose} />
     </form>
   );
 }

@@ -3,6 +3,7 @@ import { useState } from 'react';
 import { useApp } from '../app/context.js';
 import { useForm } from '../app/forms.js';
 import { Field } from '../parts/Field.js';
+import { Refused } from '../parts/Refused.js';
 import { type CuffWrong, readCuff } from './readCuff.js';
 import { TextField } from './TextField.js';
 import { useEquipmentEntry } from './useEquipmentEntry.js';
@@ -88,11 +89,7 @@ export function AddCuff() {
         value={form.text('length')}
         onChange={set('length')}
       />
-      {refused === null ? null : (
-        <p className="notice" role="alert">
-          {refused}
-        </p>
-      )}
+      <Refused text={refused} />
       <button type="submit" className="button">
         {words.sentence('equipment.keepCuff')}
       </button>

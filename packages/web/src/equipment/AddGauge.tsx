@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { useApp } from '../app/context.js';
 import { useForm } from '../app/forms.js';
+import { Refused } from '../parts/Refused.js';
 import { GaugeFields } from './GaugeFields.js';
 import { readGauge } from './readGauge.js';
 import { useEquipmentEntry } from './useEquipmentEntry.js';
@@ -31,11 +32,7 @@ export function AddGauge() {
       }}
     >
       <GaugeFields text={form.text} set={set} isAsked={isAsked} />
-      {refused === null ? null : (
-        <p className="notice" role="alert">
-          {refused}
-        </p>
-      )}
+      <Refused text={refused} />
       <button type="submit" className="button">
         {words.sentence('equipment.keepGauge')}
       </button>

@@ -3,6 +3,7 @@ import { useState } from 'react';
 import { useApp } from '../app/context.js';
 import { useForm } from '../app/forms.js';
 import { Choices } from '../parts/Choices.js';
+import { Refused } from '../parts/Refused.js';
 import { GaugeFields } from './GaugeFields.js';
 import { blank, gaugeFields, isSameGauge, readGauge } from './readGauge.js';
 import { TextField } from './TextField.js';
@@ -67,11 +68,7 @@ export function CorrectGauge({ gauge }: { readonly gauge: Gauge }) {
           {words.sentence('equipment.rightSame')}
         </p>
       ) : null}
-      {refused === null ? null : (
-        <p className="notice" role="alert">
-          {refused}
-        </p>
-      )}
+      <Refused text={refused} />
       <button type="submit" className="button">
         {words.sentence('equipment.rightKeep')}
       </button>

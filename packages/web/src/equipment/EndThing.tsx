@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { useApp } from '../app/context.js';
 import { useForm } from '../app/forms.js';
+import { Refused } from '../parts/Refused.js';
 import { blank } from './readGauge.js';
 import { TextField } from './TextField.js';
 import { useEquipmentEntry } from './useEquipmentEntry.js';
@@ -33,11 +34,7 @@ export function EndThing({ equipment, name }: { readonly equipment: string; read
         value={form.text('reason')}
         onChange={(text) => form.set('reason', text)}
       />
-      {refused === null ? null : (
-        <p className="notice" role="alert">
-          {refused}
-        </p>
-      )}
+      <Refused text={refused} />
       <div className="buttons">
         <button type="submit" className="button">
           {words.sentence('equipment.endNow')}

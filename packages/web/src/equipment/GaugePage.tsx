@@ -7,6 +7,7 @@ import { whoText } from '../chart/who.js';
 import { Asking } from '../parts/Asking.js';
 import { Flags } from '../parts/Flags.js';
 import { Page } from '../parts/Page.js';
+import { Refused } from '../parts/Refused.js';
 import { WhoMeasures } from '../people/WhoMeasures.js';
 import { useInForce } from '../round/useRound.js';
 import { CorrectGauge } from './CorrectGauge.js';
@@ -156,11 +157,7 @@ function ErrorMark({ entry, title }: { readonly entry: string; readonly title: s
   const amends = { entry, reason: 'typing-slip' as const, text: null };
   return (
     <>
-      {refused === null ? null : (
-        <p className="notice" role="alert">
-          {refused}
-        </p>
-      )}
+      <Refused text={refused} />
       <div className="buttons">
         <button
           type="button"

@@ -6,6 +6,7 @@ import { useForm } from '../app/forms.js';
 import { withPoint } from '../app/withPoint.js';
 import { Choices } from '../parts/Choices.js';
 import { Flags } from '../parts/Flags.js';
+import { Refused } from '../parts/Refused.js';
 import { logText } from './gaugeText.js';
 import { blank } from './readGauge.js';
 import { LOG_OF, type LogOf, offeredAt, pointRows, readLog } from './readGaugeLog.js';
@@ -100,11 +101,7 @@ export function LogForm({ gauge, inForce }: LogFormProps) {
       {of === 'dropped' ? <p>{words.sentence('equipment.droppedSays')}</p> : null}
       {of === 'repaired' ? <p>{words.sentence('equipment.repairedSays')}</p> : null}
       <TextField label={words.sentence('equipment.note')} value={form.text('note')} onChange={set('note')} />
-      {refused === null ? null : (
-        <p className="notice" role="alert">
-          {refused}
-        </p>
-      )}
+      <Refused text={refused} />
       <button type="submit" className="button button-first">
         {words.sentence('equipment.keepLog')}
       </button>

@@ -5,6 +5,7 @@ import { useApp } from '../app/context.js';
 import { useForm } from '../app/forms.js';
 import { Choices } from '../parts/Choices.js';
 import { Field } from '../parts/Field.js';
+import { Refused } from '../parts/Refused.js';
 import { localDate } from '../ports/stampAt.js';
 import { DayField } from './DayField.js';
 import { FactKindFields } from './FactKindFields.js';
@@ -118,11 +119,7 @@ export function FactForm({ person }: { readonly person: string }) {
           />
         )}
       </Field>
-      {refused === null ? null : (
-        <p className="notice" role="alert">
-          {refused}
-        </p>
-      )}
+      <Refused text={refused} />
       <button type="submit" className="button button-first button-large">
         {words.sentence('facts.add')}
       </button>

@@ -3,6 +3,7 @@ import { useRef, useState } from 'react';
 import { useApp } from '../app/context.js';
 import { useForm } from '../app/forms.js';
 import { Field } from '../parts/Field.js';
+import { FormEnds } from '../parts/FormEnds.js';
 import { localDate } from '../ports/stampAt.js';
 import { DayField } from './DayField.js';
 import { readEnd, readError } from './factForm.js';
@@ -87,7 +88,7 @@ function EndForm({ fact, person, onClose }: FormProps) {
         }}
         wrong={isWrong ? words.sentence('facts.untilWrong') : null}
       />
-      <Ends refused={refused} text={words.sentence('facts.endNow')} onClose={onClose} />
+      <FormEnds refused={refused} text={words.sentence('facts.endNow')} onClose={onClose} />
     </form>
   );
 }
@@ -156,30 +157,7 @@ function ErrorForm({ fact, person, onClose }: FormProps) {
           />
         )}
       </Field>
-      <Ends refused={refused} text={words.sentence('facts.errorNow')} onClose={onClose} />
+      <FormEnds refused={refused} text={words.sentence('facts.errorNow')} onClose={onClose} />
     </form>
-  );
-}
-
-type EndsProps = { readonly refused: string | null; readonly text: string; readonly onClose: () => void };
-
-function Ends({ refused, text, onClose }: EndsProps) {
-  const { words } = useApp();
-  return (
-    <>
-      {refused === null ? null : (
-        <p className="notice" role="alert">
-          {refused}
-        </p>
-      )}
-      <div className="buttons">
-        <button type="submit" className="button">
-          {text}
-        </button>
-        <button type="button" className="button button-quiet" onClick={onClose}>
-          {words.sentence('app.cancel')}
-        </button>
-      </div>
-    </>
   );
 }

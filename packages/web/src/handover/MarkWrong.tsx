@@ -4,6 +4,7 @@ import { useApp } from '../app/context.js';
 import { useForm } from '../app/forms.js';
 import { useSendEntry } from '../app/useSendEntry.js';
 import { Field } from '../parts/Field.js';
+import { Refused } from '../parts/Refused.js';
 import { WhoMeasures } from '../people/WhoMeasures.js';
 import { loadRecord } from '../server/load.js';
 
@@ -74,11 +75,7 @@ export function MarkWrong({ entry, person }: { readonly entry: StoredEntry; read
           )}
         </Field>
         {agent === null ? <WhoMeasures /> : null}
-        {refused === null ? null : (
-          <p className="notice" role="alert">
-            {refused}
-          </p>
-        )}
+        <Refused text={refused} />
         <button type="submit" className="button">
           {words.sentence('handover.markNow')}
         </button>

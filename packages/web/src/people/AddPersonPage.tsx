@@ -4,6 +4,7 @@ import { useLocation } from 'wouter';
 import { useApp, useKept } from '../app/context.js';
 import { useForm } from '../app/forms.js';
 import { Page } from '../parts/Page.js';
+import { Refused } from '../parts/Refused.js';
 import { localDate } from '../ports/stampAt.js';
 import { WRITTEN_SCHEMA } from '../round/entries.js';
 import { BOOK, loadPeople } from '../server/load.js';
@@ -80,11 +81,7 @@ export function AddPersonPage() {
           }}
         />
         {doubts === null ? null : <DoubtsNotice doubts={doubts} />}
-        {refused === null ? null : (
-          <p className="notice" role="alert">
-            {refused}
-          </p>
-        )}
+        <Refused text={refused} />
         <button type="submit" className="button button-first button-large">
           {words.sentence(doubts === null ? 'person.add' : 'person.addAllTheSame')}
         </button>

@@ -5,6 +5,7 @@ import { useApp } from '../app/context.js';
 import { useForm } from '../app/forms.js';
 import { Asking } from '../parts/Asking.js';
 import { Page } from '../parts/Page.js';
+import { Refused } from '../parts/Refused.js';
 import { localDate } from '../ports/stampAt.js';
 import { WRITTEN_SCHEMA } from '../round/entries.js';
 import { useRecord } from '../round/useRound.js';
@@ -95,11 +96,7 @@ function CorrectForm({ person, was }: { readonly person: string; readonly was: I
         onMend={(part) => setWrong(({ [part]: _mended, ...rest }) => rest)}
       />
       <WhoMeasures />
-      {refused === null ? null : (
-        <p className="notice" role="alert">
-          {refused}
-        </p>
-      )}
+      <Refused text={refused} />
       <button type="submit" className="button button-first button-large">
         {words.sentence('person.correct')}
       </button>

@@ -1,5 +1,6 @@
 import { type ReactNode, useId, useRef, useState } from 'react';
 import { useApp } from '../app/context.js';
+import { Refused } from '../parts/Refused.js';
 
 type AskFirstProps = {
   readonly button: string;
@@ -48,11 +49,7 @@ export function AskFirst({ button, isFirst = false, title, children, yes, no, on
         >
           <h2 id={id}>{title}</h2>
           {children}
-          {refused === null ? null : (
-            <p className="notice" role="alert">
-              {refused}
-            </p>
-          )}
+          <Refused text={refused} />
           <div className="buttons">
             <button type="button" className="button button-first" onClick={() => dialog.current?.close()}>
               {no}

@@ -1,4 +1,4 @@
-import { projectLatest, type RunPlace, type StoredEntry } from '@evenfall/record';
+import { projectNewest, type RunPlace, type StoredEntry } from '@evenfall/record';
 
 /** Where the cuff was at the newest reading of a person, and when: carried over, shown, and changed in one touch. */
 export type CarriedPlace = { readonly place: RunPlace; readonly at: string };
@@ -8,7 +8,7 @@ export type CarriedPlace = { readonly place: RunPlace; readonly at: string };
  * held for its own reading. A person who stood then does not stand now.
  */
 export function carriedPlace(entries: readonly StoredEntry[]): CarriedPlace | null {
-  const newest = projectLatest(entries).pressure?.entry;
+  const newest = projectNewest(entries).pressure?.entry;
   const entry = entries.find(({ id }) => id === newest);
   if (entry?.kind !== 'run') return null;
   const { place } = entry.content.evidence;

@@ -4,7 +4,7 @@ import {
   type ClassIdentity,
   classAgeInMonths,
   type Identity,
-  projectLatest,
+  projectNewest,
   roundFactsOf,
   type StoredEntry,
 } from '@evenfall/record';
@@ -29,7 +29,7 @@ export function factsOf(
   entries: readonly StoredEntry[],
   onDate: string,
 ): Facts {
-  const { pulse, breaths } = projectLatest(entries);
+  const { pulse, breaths } = projectNewest(entries);
   const known = roundFactsOf(identity, entries, onDate);
   const round = classIdentity === null ? known : { ...known, ageMonths: classAgeInMonths(classIdentity) };
   return {

@@ -5,6 +5,7 @@ import { useApp } from '../app/context.js';
 import { dayText } from '../app/times.js';
 import { Asking } from '../parts/Asking.js';
 import { Page } from '../parts/Page.js';
+import { Refused } from '../parts/Refused.js';
 import { afterAsking } from '../server/load.js';
 import { refusedBecause } from '../server/server.js';
 import { ASKED, type Asked } from '../store/known.js';
@@ -113,11 +114,7 @@ function ChangeAccount({ row, onChanged, onDone }: LineProps & { readonly onDone
   const isSame = roles.length === row.roles.length && roles.every((role) => row.roles.includes(role));
   return (
     <div className="account-change">
-      {wrong === null ? null : (
-        <p className="notice" role="alert">
-          {wrong}
-        </p>
-      )}
+      <Refused text={wrong} />
       <RoleTicks roles={roles} onChange={setRoles} wrong={null} />
       <div className="buttons">
         <button

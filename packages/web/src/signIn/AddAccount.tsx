@@ -3,6 +3,7 @@ import { ACCOUNT_ROLES, type AccountRole, SIGN_IN_LIMITS } from '@evenfall/recor
 import { type FormEvent, useEffect, useState } from 'react';
 import { useApp, useKept } from '../app/context.js';
 import { Field } from '../parts/Field.js';
+import { Refused } from '../parts/Refused.js';
 import { loadAgents } from '../server/load.js';
 import { refusedBecause } from '../server/server.js';
 import { RoleTicks } from './RoleTicks.js';
@@ -133,11 +134,7 @@ export function AddAccount({ rows, onAdded }: AddAccountProps) {
         wrong={wrong.phrase ?? null}
         onChange={setPhrase}
       />
-      {refused === null ? null : (
-        <p className="notice" role="alert">
-          {refused}
-        </p>
-      )}
+      <Refused text={refused} />
       <button type="submit" className="button button-first">
         {words.sentence('signIn.keep')}
       </button>

@@ -40,6 +40,7 @@ import { standingDetails } from './standingDetails.js';
 import { starting } from './starting.js';
 import { tapsDetails } from './tapsDetails.js';
 import { titles } from './titles.js';
+import { usualDetails } from './usualDetails.js';
 
 /** A sentence for every code of every clinical result. */
 const details = {
@@ -57,6 +58,7 @@ const details = {
   ...signDetails,
   ...standingDetails,
   ...tapsDetails,
+  ...usualDetails,
 } as const satisfies Record<ClinicalCode, Detail>;
 
 /** The English catalogue. Its keys are the keys of every language (see `Catalogue`). */

@@ -105,21 +105,6 @@ export const seriesLines = {
   'from-kilopascal': () => 'Pressures were in kPa and are shown in mmHg.',
   'lines-before-heading': (f: { lines: string; count: number }, say: Say) =>
     `Before the headings, not read: ${lineOf(f, say)}.`,
-
-  'prior-flat': () => 'Nothing is assumed of the person before these numbers.',
-  'prior-age-sex': (f: { mean: number; sd: number }, say: Say) =>
-    `Before these numbers: the office pressure of US adults of this age and sex, mean ${say.short(f.mean)}, SD ${say.short(f.sd)}, variation within a person taken off. For home and 24 hours no such figures were found.`,
-  'office-visits': (f: { cvPercent: number; visits: number }, say: Say) =>
-    `Office visits vary by ${say.short(f.cvPercent)} % of the level within a person; the mean given is taken as that of ${say.counted(f.visits, { one: 'visit', other: 'visits' })}.`,
-  'home-variation': (f: { weekCvPercent: number }, say: Say) =>
-    `Weeks at home vary by ${say.short(f.weekCvPercent)} % of the level within a person: a long-term part that further readings do not lessen, and parts by day and by reading that they do.`,
-  'own-variation': () => 'The parts by day and by reading are those of this series itself.',
-  'ambulatory-variation': (f: { cvPercent: number }, say: Say) =>
-    `Recordings over 24 hours vary by ${say.short(f.cvPercent)} % of the level within a person.`,
-  'home-offset': (f: { offset: number; sd: number }, say: Say) =>
-    `Home minus office is taken as ${say.short(f.offset)} mmHg, itself uncertain by ${say.short(f.sd)}; true near 140/90, less sure elsewhere.`,
-  'not-a-diagnosis': () =>
-    'A chance of where the usual level lies, under these assumptions; never the chance of a disease.',
 } as const;
 
 /** What each option of `evenfall home`, `ambulatory` and `usual` means: one line, shown by `--help`. */

@@ -39,6 +39,7 @@ import { standingDetails } from './standingDetails.js';
 import { starting } from './starting.js';
 import { tapsDetails } from './tapsDetails.js';
 import { titles } from './titles.js';
+import { usualDetails } from './usualDetails.js';
 
 /**
  * The Spanish catalogue, a file for each of the English ones: a sentence too few or too many fails the type check there.
@@ -60,6 +61,7 @@ export const spanish: Catalogue = {
     ...signDetails,
     ...standingDetails,
     ...tapsDetails,
+    ...usualDetails,
   },
   longerCount,
   sections: {

@@ -6,6 +6,7 @@ import {
   ambulatoryRules,
   type Cosinor,
   type DayNight,
+  isChild,
   MEASURES,
   type Measure,
   type OfficeBeside,
@@ -16,7 +17,7 @@ import type { ReadSeries } from '@evenfall/exchange';
 import type { Words } from '@evenfall/words';
 import type { Json } from '../../answer.js';
 import { computedBy } from '../../output/computedBy.js';
-import { ADULT_FROM, protocolOf } from './homeAnswer.js';
+import { protocolOf } from './homeAnswer.js';
 import {
   type ActFirst,
   actFirstJson,
@@ -61,7 +62,7 @@ export function recordingAnswered(
     restored: new Set<number>(),
   };
   const result = ambulatoryResult(read.readings, known, rules);
-  const isChild = ageYears !== null && ageYears < ADULT_FROM;
+  const isOfChild = isChild(ageYears);
   const limits = {
     whole: { highSystolic: rules.wholeSystolic, highDiastolic: rules.wholeDiastolic },
     day: { highSystolic: rules.daySystolic, highDiastolic: rules.dayDiastolic },
@@ -73,7 +74,7 @@ export function recordingAnswered(
     rules: typed.rules,
     protocol,
     ambulatoryRules: rules,
-    first: actFirstOf(read, isPregnant, isChild),
+    first: actFirstOf(read, isPregnant, isOfChild),
     office:
       typed.office === null
         ? null
@@ -81,7 +82,7 @@ export function recordingAnswered(
             typed.office,
             result.day.mean,
             rules.judged.map((period) => ({ ...result.judged[period].mean, ...limits[period] })),
-            { ...typed, isJudged: result.valid && !isChild && !isPregnant },
+            { ...typed, isJudged: result.valid && !isOfChild && !isPregnant },
           ),
     isAllUsed: recording.isAllUsed,
     dayNight,

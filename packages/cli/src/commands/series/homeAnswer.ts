@@ -1,6 +1,5 @@
 import {
   assumptionsOf,
-  CATEGORY_FIGURES,
   HOME_RULE,
   type HomeResult,
   type HomeRules,
@@ -8,6 +7,7 @@ import {
   homeResult,
   homeRules,
   homeThresholds,
+  isChild,
   NOTHING_BY_HAND,
   type OfficeBeside,
   officeBeside,
@@ -31,7 +31,6 @@ import {
   refusedRows,
 } from './seriesOfText.js';
 import type { TypedSeries } from './typedSeries.js';
-import { assumption } from './usualBeside.js';
 
 /** A threshold and how probable it is that the usual pressure is at or over it; 0 to 1. */
 export type Probability = {
@@ -61,24 +60,22 @@ export function protocolOf(section: 'home' | 'ambulatory', id: string): Protocol
   return found.value;
 }
 
-export const ADULT_FROM = CATEGORY_FIGURES.adultFromYears.value;
-
 /** What readings at home come to, with the chances beside. */
 export function homeAnswered(read: ReadSeries, typed: TypedSeries): HomeAnswered {
   const protocol = protocolOf('home', typed.rules);
   const rules = homeRules(protocol);
   const { ageYears, isPregnant } = typed;
   const result = homeResult(read.readings, { ...NOTHING_BY_HAND, ageYears, isPregnant }, rules);
-  const isChild = ageYears !== null && ageYears < ADULT_FROM;
+  const isOfChild = isChild(ageYears);
   const known = knownOf(read, result, rules, typed);
-  const asked = isChild || isPregnant || result.used === 0 ? [] : homeThresholds(rules);
+  const asked = isOfChild || isPregnant || result.used === 0 ? [] : homeThresholds(rules);
   return {
     read,
     result,
     rules: typed.rules,
     protocol,
     homeRules: rules,
-    first: actFirstOf(read, isPregnant, isChild),
+    first: actFirstOf(read, isPregnant, isOfChild),
     known,
     probability: probabilitiesOf(asked, known),
     office:
@@ -88,7 +85,7 @@ export function homeAnswered(read: ReadSeries, typed: TypedSeries): HomeAnswered
             typed.office,
             result.mean,
             [{ ...result.mean, highSystolic: rules.highSystolic, highDiastolic: rules.highDiastolic }],
-            { ...typed, isJudged: result.valid && !isChild && !isPregnant },
+            { ...typed, isJudged: result.valid && !isOfChild && !isPregnant },
           ),
   };
 }
@@ -153,7 +150,7 @@ export function homeJson(answered: HomeAnswered, version: string, words: Words):
     shown: result.shown,
     actFirst: actFirstJson(answered.first, words),
     flags: [...result.flags.map(words.flagged), ...readFlags(read, words)],
-    assumptions: systolic === null ? [] : assumptionsOf(known, systolic).map((one) => assumption(one, words)),
+    assumptions: systolic === null ? [] : assumptionsOf(known, systolic).map(words.flagged),
     phenotype: answered.office?.phenotype ?? null,
     whiteCoat: answered.office?.whiteCoat ?? null,
     columns: read.mapping.columns,

@@ -10,7 +10,6 @@ import type { Words } from '@evenfall/words';
 import { columns } from '../../output/columns.js';
 import { type HomeAnswered, notUsedOf } from './homeAnswer.js';
 import { actFirstRows, leftOutRows, readFlags } from './seriesOfText.js';
-import { assumption } from './usualBeside.js';
 
 /** Digits of the version that a person compares. */
 export const VERSION_SHOWN = 12;
@@ -72,7 +71,7 @@ export function homeLines(answered: HomeAnswered, words: Words): string[] {
     ]),
     ...(usual === null ? [] : assumptionsOf(known, usual)).map((one) => [
       words.sentence('series.assuming'),
-      assumption(one, words).detail,
+      words.detail(one),
     ]),
     ...officeRows(office, words),
     ...result.flags.map((flag) => [note, words.detail(flag)]),

@@ -8,7 +8,6 @@ import type { HomeAnswered } from './homeAnswer.js';
 import { officeRows, VERSION_SHOWN } from './homeLines.js';
 import { type ActFirst, readFlags, refusedRows } from './seriesOfText.js';
 import type { TypedSheets } from './typedSheets.js';
-import { assumption } from './usualBeside.js';
 import { type Drawable, headerOf, notesOf } from './withSheets.js';
 
 /** The page and the figure of a series at home. */
@@ -71,9 +70,7 @@ function chancesOf({ probability, known }: HomeAnswered, words: Words) {
   return {
     drawn,
     rows: probability,
-    assumptions: assumptionsOf(known, usualOf('systolic', known, 0)).map(
-      (one) => assumption(one, words).detail,
-    ),
+    assumptions: assumptionsOf(known, usualOf('systolic', known, 0)).map((one) => words.detail(one)),
   };
 }
 

@@ -49,7 +49,7 @@ export const away = {
   chooseFile: 'File',
   otherFile: 'Another file',
   fileHint:
-    'A table of text (CSV), with commas, semicolons or tabs. It stays on this device until it is signed.',
+    'A table of text (CSV), with commas, semicolons or tabs, or a FHIR bundle. It stays on this device until it is signed.',
   tooLarge: (f: { megabytes: number }, say: Say) =>
     `This file is larger than ${say.short(f.megabytes)} MB, far more than one person’s readings. Nothing of it was taken.`,
   ofRecording: 'What the recorder does not say',

@@ -184,23 +184,18 @@ export type { EquipmentRules } from './equipment/rules.js';
 export { COMPARISONS, FIGURES, TABLES } from './figures.js';
 export type { ActFirstIn } from './outOfOffice/actFirstOf.js';
 export { actFirstIn } from './outOfOffice/actFirstOf.js';
+export type { AmbulatoryCircumstances } from './outOfOffice/ambulatoryCircumstances.js';
 export type {
-  AmbulatoryCircumstances,
   AmbulatoryFlagCode,
-  AmbulatoryPattern,
   AmbulatoryReasonCode,
   AmbulatoryResult,
-  EditCode,
-  Edited,
-  Load,
-  PeriodResult,
-  PressurePair,
 } from './outOfOffice/ambulatoryResult.js';
 export { AMBULATORY_RULE, ambulatoryResult } from './outOfOffice/ambulatoryResult.js';
 export type { AmbulatoryRules, Period, WholeMean } from './outOfOffice/ambulatoryRules.js';
 export { DEFAULT_AMBULATORY_RULES, PERIODS, WHOLE_MEANS } from './outOfOffice/ambulatoryRules.js';
 export type { ArtefactCode, EditingRule } from './outOfOffice/artefacts.js';
 export { artefactOf, EDITING_RULES } from './outOfOffice/artefacts.js';
+export type { ByMeasure, PressurePair } from './outOfOffice/byMeasure.js';
 export type { ClockRange } from './outOfOffice/clock.js';
 export { OUT_OF_OFFICE_COMPARISONS } from './outOfOffice/comparisons.js';
 export type { Cosinor, Harmonic } from './outOfOffice/cosinor.js';
@@ -210,7 +205,6 @@ export { DIP_CLASSES } from './outOfOffice/dipping.js';
 export { OUT_OF_OFFICE_FIGURES } from './outOfOffice/figures.js';
 export { dayPartOf, homeDayOf, sittingsOf } from './outOfOffice/homeDays.js';
 export type {
-  ByMeasure,
   DropCode,
   Dropped,
   HomeCircumstances,
@@ -229,8 +223,11 @@ export type { MeanAndSd, VariabilityGroup } from './outOfOffice/indexToMean.js';
 export { variabilityGroup, variabilityIndependentOfMean } from './outOfOffice/indexToMean.js';
 export type { IntakeLimits } from './outOfOffice/intakeLimits.js';
 export { INTAKE_LIMITS } from './outOfOffice/intakeLimits.js';
+export type { AmbulatoryPattern } from './outOfOffice/judgedPeriods.js';
 export type { OfficeBeside } from './outOfOffice/officeBeside.js';
 export { isNearSeries, officeBeside } from './outOfOffice/officeBeside.js';
+export type { Load } from './outOfOffice/periodLoad.js';
+export type { PeriodResult } from './outOfOffice/periodResult.js';
 export type { DayNight, DayNightBy, PeriodOf } from './outOfOffice/periods.js';
 export { periodOf, sleepOf } from './outOfOffice/periods.js';
 export type { Held, Phenotype, PhenotypeResult, WhiteCoatEffect } from './outOfOffice/phenotype.js';
@@ -240,6 +237,7 @@ export {
   UNTREATED_PHENOTYPES,
   whiteCoatEffect,
 } from './outOfOffice/phenotype.js';
+export type { EditCode, Edited } from './outOfOffice/recordingKept.js';
 export type { SeriesAlert, SeriesPressure } from './outOfOffice/seriesAlerts.js';
 export { SEVERE_AWAY, seriesAlerts } from './outOfOffice/seriesAlerts.js';
 export type { DayPart, Measure, SeriesReading, SeriesSite } from './outOfOffice/seriesReading.js';

@@ -66,10 +66,7 @@ const KNOWN: Readonly<Record<string, { readonly numbers: readonly string[]; read
     numbers: ['4', '100', '400', '28', '29', '6', '9', '11', '30', '31', '12'],
     reason: 'the calendar',
   },
-  'outOfOffice/ambulatoryResult.ts': {
-    numbers: ['3', '100'],
-    reason: 'a third of the pulse pressure; percent',
-  },
+  'outOfOffice/ambulatoryResult.ts': { numbers: ['100'], reason: 'percent' },
   'outOfOffice/clock.ts': { numbers: ['3_600_000', '60_000', '1440', '24'], reason: 'the calendar' },
   'outOfOffice/cosinor.ts': {
     numbers: ['360', '1e-12', '1e-9', '3', '4'],

@@ -17,6 +17,9 @@ export type { BundleTable } from './series/bundleTable.js';
 export { bundleTable } from './series/bundleTable.js';
 export type { WrittenPressure } from './series/pressureText.js';
 export { pressureOf } from './series/pressureText.js';
+export { readSeries } from './series/readSeries.js';
+export type { SeriesMapping } from './series/seriesColumns.js';
+export { areSameHeadings } from './series/seriesColumns.js';
 export type {
   BesideReading,
   ReadSeries,
@@ -26,10 +29,8 @@ export type {
   SeriesFlagCode,
   SeriesProblem,
   SeriesQuestion,
-} from './series/readSeries.js';
-export { NOTHING_SAID, readSeries } from './series/readSeries.js';
-export type { SeriesMapping } from './series/seriesColumns.js';
-export { areSameHeadings } from './series/seriesColumns.js';
+} from './series/seriesRead.js';
+export { NOTHING_SAID } from './series/seriesRead.js';
 export type { SeriesColumn } from './series/seriesWords.js';
 export { SERIES_COLUMNS } from './series/seriesWords.js';
 export type { DateOrder } from './series/timeText.js';

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { type AmbulatoryCircumstances, ambulatoryResult } from './ambulatoryResult.js';
+import type { AmbulatoryCircumstances } from './ambulatoryCircumstances.js';
+import { ambulatoryResult } from './ambulatoryResult.js';
 import { type AmbulatoryRules, DEFAULT_AMBULATORY_RULES } from './ambulatoryRules.js';
 import { HOUR_MS } from './clock.js';
 import { loadPercent } from './load.js';

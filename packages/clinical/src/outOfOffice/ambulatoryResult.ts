@@ -3,26 +3,35 @@ import type { Flag } from '../contract/flag.js';
 import type { SidedLimit } from '../contract/shownPressure.js';
 import { passes } from '../contract/threshold.js';
 import { mean } from '../statistics/mean.js';
-import { sampleSd } from '../statistics/sampleSd.js';
-import type { AmbulatoryRules, Period } from './ambulatoryRules.js';
-import { type ArtefactCode, artefactOf, farFromMean } from './artefacts.js';
-import { DAY_HOURS, HOUR_MS } from './clock.js';
+import type { AmbulatoryCircumstances } from './ambulatoryCircumstances.js';
+import type { AmbulatoryRules } from './ambulatoryRules.js';
+import { type ByMeasure, forEachMeasure } from './byMeasure.js';
+import { DAY_HOURS } from './clock.js';
 import { type Cosinor, cosinor } from './cosinor.js';
 import { type DipClass, dipClass, dipPercent } from './dipping.js';
 import { OUT_OF_OFFICE_FIGURES as F } from './figures.js';
-import type { ByMeasure } from './homeResult.js';
 import { hourlyMeans } from './hourly.js';
-import { excessArea, loadPercent, timeLoadPercent } from './load.js';
-import { type DayNight, type DayNightBy, dayNightBy, periodHours, periodOf, sleepOf } from './periods.js';
+import {
+  type AmbulatoryPattern,
+  anyOf,
+  type JudgedPeriods,
+  judgedPeriods,
+  patternOf,
+  type WholeMeans,
+} from './judgedPeriods.js';
+import { type Load, periodLoad } from './periodLoad.js';
+import { type PeriodResult, periodResult } from './periodResult.js';
+import { periodRuns } from './periodRuns.js';
+import { type DayNightBy, dayNightBy, periodHours, periodOf, sleepOf } from './periods.js';
+import { type Edited, isNotScheduled, recordingKept } from './recordingKept.js';
 import { closedMean, hoursWeightedMean, trapezoidMean } from './seriesMeans.js';
-import { inTimeOrder, type Measure, type SeriesReading, valuesOf } from './seriesReading.js';
+import { type Measure, type SeriesReading, valuesOf } from './seriesReading.js';
 import { type Stiffness, stiffnessIndex } from './stiffness.js';
 import { morningSurge, type Surge } from './surge.js';
 import { type TimedValues, timedValues } from './timedValue.js';
 import {
   averageRealVariability,
   cvPercent,
-  type Segments,
   timeWeightedVariability,
   weightedSd,
   withoutGaps,
@@ -30,9 +39,6 @@ import {
 
 /** Name of this rule; one that gives another result for the same readings has another name. */
 export const AMBULATORY_RULE = 'ambulatory-1';
-
-export type EditCode = ArtefactCode | 'failed' | 'duplicate' | 'after-24-hours' | 'rejected';
-export type Edited = { readonly index: number } & Flag<EditCode>;
 
 export type AmbulatoryReasonCode =
   | 'no-readings'
@@ -48,43 +54,6 @@ export type AmbulatoryReasonCode =
 const CLASS_IS_WEAK: Flag<AmbulatoryFlagCode> = {
   code: 'class-is-weak',
   figures: { changesPercent: F.dipClassChangesPercent.value },
-};
-
-/** What is known of the person and the recording, and decided by hand about single readings (by `index`). */
-export type AmbulatoryCircumstances = {
-  readonly ageYears: number | null;
-  readonly isPregnant: boolean;
-  /** How many readings the recorder was set to take; null is not known, then those that came are counted. */
-  readonly scheduled: number | null;
-  readonly dayNight: DayNight;
-  /** Whether readings later than 24 hours after the first are used too. */
-  readonly isAllUsed: boolean;
-  readonly rejected: ReadonlySet<number>;
-  readonly restored: ReadonlySet<number>;
-};
-
-/** What readings of one period come to. */
-export type PeriodResult = {
-  readonly n: number;
-  readonly mean: ByMeasure;
-  readonly sd: ByMeasure;
-  readonly least: ByMeasure;
-  readonly most: ByMeasure;
-  /** Of each reading, then averaged: systolic minus diastolic, and diastolic and a third of that. */
-  readonly pulsePressure: number | null;
-  readonly meanArterial: number | null;
-  /** Systolic times pulse of each reading, then averaged. */
-  readonly doubleProduct: number | null;
-};
-
-export type PressurePair = { readonly systolic: number | null; readonly diastolic: number | null };
-
-/** Percent of readings, and of time, at or over the limit of the period; area over it in mmHg h. */
-export type Load = {
-  readonly limit: PressurePair;
-  readonly percent: PressurePair;
-  readonly timePercent: PressurePair;
-  readonly excessArea: PressurePair;
 };
 
 export type AmbulatoryFlagCode =
@@ -114,13 +83,7 @@ export type AmbulatoryResult = {
   readonly day: PeriodResult;
   readonly night: PeriodResult;
   readonly all: PeriodResult;
-  readonly whole: {
-    readonly arithmetic: ByMeasure;
-    readonly hoursWeighted: ByMeasure;
-    readonly trapezoid: ByMeasure;
-    readonly closed: ByMeasure;
-    readonly hourly: ByMeasure;
-  };
+  readonly whole: WholeMeans;
   readonly cvPercent: ByMeasure;
   readonly arv: ByMeasure;
   readonly arvTimeWeighted: ByMeasure;
@@ -141,20 +104,11 @@ export type AmbulatoryResult = {
   };
   readonly stiffness: Stiffness | null;
   readonly longestGapHours: number | null;
-  /** The mean of each period that the rule set holds against its limits, and what that says. */
-  readonly judged: { readonly [P in Period]: { readonly mean: PressurePair; readonly high: boolean | null } };
+  readonly judged: JudgedPeriods;
   readonly high: boolean | null;
   readonly pattern: AmbulatoryPattern | null;
   readonly flags: readonly Flag<AmbulatoryFlagCode>[];
 };
-
-/** Which periods are high; words say "consistent with", never a diagnosis. */
-export type AmbulatoryPattern =
-  | 'none-high'
-  | 'day-and-night-high'
-  | 'day-alone-high'
-  | 'night-alone-high'
-  | 'whole-alone-high';
 
 /**
  * Analyses one recording. Readings may come in any order; a blank pressure is a measurement that failed.
@@ -167,14 +121,14 @@ export function ambulatoryResult(
   known: AmbulatoryCircumstances,
   rules: AmbulatoryRules,
 ): AmbulatoryResult {
-  const { kept, edited } = keptOf(readings, known, rules);
+  const { kept, edited } = recordingKept(readings, known, rules);
   const { dayNight } = known;
   const periods = kept.map((one) => periodOf(one, dayNight));
   const dayReadings = kept.filter((_, k) => periods[k] === 'day');
   const nightReadings = kept.filter((_, k) => periods[k] === 'night');
   const startMs = kept[0]?.atMs ?? 0;
-  const series = mapped((measure) => timedValues(kept, measure, startMs));
-  const runs = mapped((measure) => runsOf(kept, periods, measure, startMs));
+  const series = forEachMeasure((measure) => timedValues(kept, measure, startMs));
+  const runs = forEachMeasure((measure) => periodRuns(kept, periods, measure, startMs));
   const hours = periodHours(kept, dayNight);
   const [day, night, all] = [periodResult(dayReadings), periodResult(nightReadings), periodResult(kept)];
   const scheduled = known.scheduled ?? readings.length - edited.filter(isNotScheduled).length;
@@ -182,13 +136,17 @@ export function ambulatoryResult(
   const counts = { scheduled, kept: kept.length, day: day.n, night: night.n, percent };
   const whole = {
     arithmetic: all.mean,
-    hoursWeighted: mapped((m) => hoursWeightedMean(day.mean[m], night.mean[m], hours.day, hours.night)),
-    trapezoid: mapped((m) => trapezoidMean(series[m])),
-    closed: mapped((m) => (coveredOf(series[m]) < F.cosinorLeastHours.value ? null : closedMean(series[m]))),
-    hourly: mapped((m) => mean(hourlyMeans(kept, m).map((one) => one.mean))),
+    hoursWeighted: forEachMeasure((m) =>
+      hoursWeightedMean(day.mean[m], night.mean[m], hours.day, hours.night),
+    ),
+    trapezoid: forEachMeasure((m) => trapezoidMean(series[m])),
+    closed: forEachMeasure((m) =>
+      coveredOf(series[m]) < F.cosinorLeastHours.value ? null : closedMean(series[m]),
+    ),
+    hourly: forEachMeasure((m) => mean(hourlyMeans(kept, m).map((one) => one.mean))),
   };
   const short = shortOf(counts, rules);
-  const judged = judgedOf(whole, day, night, rules);
+  const judged = judgedPeriods(whole, day, night, rules);
   const barred = barredOf(known);
   const isValid = short.length === 0;
   const asked = rules.judged.map((period) => judged[period].high);
@@ -215,13 +173,15 @@ export function ambulatoryResult(
     night,
     all,
     whole,
-    cvPercent: mapped((m) => cvPercent(series[m].values)),
-    arv: mapped((m) => averageRealVariability([series[m]])),
-    arvTimeWeighted: mapped((m) => timeWeightedVariability([series[m]])),
-    arvWithoutGaps: mapped((m) => averageRealVariability(withoutGaps(series[m], F.longestStepHours.value))),
-    arvDay: mapped((m) => averageRealVariability(runs[m].day)),
-    arvNight: mapped((m) => averageRealVariability(runs[m].night)),
-    weightedSd: mapped((m) => weightedSd(day.sd[m], night.sd[m], hours.day, hours.night)),
+    cvPercent: forEachMeasure((m) => cvPercent(series[m].values)),
+    arv: forEachMeasure((m) => averageRealVariability([series[m]])),
+    arvTimeWeighted: forEachMeasure((m) => timeWeightedVariability([series[m]])),
+    arvWithoutGaps: forEachMeasure((m) =>
+      averageRealVariability(withoutGaps(series[m], F.longestStepHours.value)),
+    ),
+    arvDay: forEachMeasure((m) => averageRealVariability(runs[m].day)),
+    arvNight: forEachMeasure((m) => averageRealVariability(runs[m].night)),
+    weightedSd: forEachMeasure((m) => weightedSd(day.sd[m], night.sd[m], hours.day, hours.night)),
     dip: {
       systolicPercent: dipPercent(day.mean.systolic, night.mean.systolic),
       diastolicPercent: dipPercent(day.mean.diastolic, night.mean.diastolic),
@@ -229,10 +189,10 @@ export function ambulatoryResult(
     },
     surge: sleep === null ? null : morningSurge(kept, sleep.bedMs, sleep.wakeMs),
     load: {
-      day: loadOf(runs, 'day', dayReadings, rules.daySystolic, rules.dayDiastolic, startMs),
-      night: loadOf(runs, 'night', nightReadings, rules.nightSystolic, rules.nightDiastolic, startMs),
+      day: periodLoad(runs, 'day', dayReadings, rules.daySystolic, rules.dayDiastolic, startMs),
+      night: periodLoad(runs, 'night', nightReadings, rules.nightSystolic, rules.nightDiastolic, startMs),
     },
-    cosinor: mapped((m) => curvesOf(kept, series[m], m)),
+    cosinor: forEachMeasure((m) => curvesOf(kept, series[m], m)),
     stiffness: rules.reportsStiffness ? stiffnessOf(kept) : null,
     longestGapHours,
     judged,
@@ -240,142 +200,6 @@ export function ambulatoryResult(
     pattern: barred.length > 0 || !isValid ? null : patternOf(judged),
     flags: [...flagsOf(kept, edited, longestGapHours), ...(hasClass ? [CLASS_IS_WEAK] : [])],
   };
-}
-
-/** What a rule, an error of the recorder or a hand takes out; each once, with its first reason. */
-function keptOf(
-  readings: readonly SeriesReading[],
-  known: AmbulatoryCircumstances,
-  rules: AmbulatoryRules,
-): { kept: SeriesReading[]; edited: Edited[] } {
-  const edited: Edited[] = [];
-  const edit = (index: number, code: EditCode, figures: Flag['figures'] = {}): void => {
-    edited.push({ index, code, figures });
-  };
-  const ordered = inTimeOrder(readings);
-  const endMs = (ordered[0]?.atMs ?? 0) + F.usedHours.value * HOUR_MS;
-  let kept: SeriesReading[] = [];
-  for (const reading of ordered) {
-    const { index, systolic, diastolic } = reading;
-    const twin = twinOf(kept, reading);
-    const artefact = known.restored.has(index) ? null : artefactOf(reading, rules.editing);
-    if (known.rejected.has(index)) edit(index, 'rejected');
-    else if (systolic === null && diastolic === null) edit(index, 'failed');
-    else if (!known.isAllUsed && reading.atMs >= endMs) edit(index, 'after-24-hours');
-    else if (twin !== undefined) edit(index, 'duplicate', { ofIndex: twin.index });
-    else if (artefact !== null) edit(index, artefact);
-    else kept.push(reading);
-  }
-  if (rules.editingSds !== null) {
-    const far = farOf(kept, known, rules.editingSds.limit);
-    for (const index of far) edit(index, 'far-from-mean', { sds: rules.editingSds.limit });
-    kept = kept.filter(({ index }) => !far.has(index));
-  }
-  return { kept, edited: edited.sort((a, b) => a.index - b.index) };
-}
-
-/** The same reading among those of its instant, which stand last. */
-function twinOf(kept: readonly SeriesReading[], reading: SeriesReading): SeriesReading | undefined {
-  for (let k = kept.length - 1; k >= 0 && kept[k]?.atMs === reading.atMs; k--) {
-    const one = kept[k] as SeriesReading;
-    if (isTwin(one, reading)) return one;
-  }
-  return undefined;
-}
-
-function isTwin(a: SeriesReading, b: SeriesReading): boolean {
-  return a.atMs === b.atMs && a.systolic === b.systolic && a.diastolic === b.diastolic && a.pulse === b.pulse;
-}
-
-/** Asleep and awake each for itself, once. */
-function farOf(kept: readonly SeriesReading[], known: AmbulatoryCircumstances, sds: number): Set<number> {
-  const far = new Set<number>();
-  for (const period of ['day', 'night', 'neither'] as const) {
-    const inside = kept.filter((one) => periodOf(one, known.dayNight) === period);
-    for (const measure of ['systolic', 'diastolic'] as const) {
-      const having = inside.filter((one) => one[measure] !== null);
-      for (const at of farFromMean(valuesOf(having, measure), sds)) {
-        const { index } = having[at] as SeriesReading;
-        if (!known.restored.has(index)) far.add(index);
-      }
-    }
-  }
-  return far;
-}
-
-/** A double and what lies beyond the first day were never on the schedule. */
-function isNotScheduled({ code }: Edited): boolean {
-  return code === 'duplicate' || code === 'after-24-hours';
-}
-
-type Mapped<T> = { readonly [M in Measure]: T };
-
-function mapped<T>(of: (measure: Measure) => T): Mapped<T> {
-  return { systolic: of('systolic'), diastolic: of('diastolic'), pulse: of('pulse') };
-}
-
-function periodResult(readings: readonly SeriesReading[]): PeriodResult {
-  const values = mapped((measure) => valuesOf(readings, measure));
-  const ofPairs = (of: (systolic: number, diastolic: number) => number) => {
-    const found: number[] = [];
-    for (const { systolic, diastolic } of readings) {
-      if (systolic !== null && diastolic !== null) found.push(of(systolic, diastolic));
-    }
-    return mean(found);
-  };
-  const products: number[] = [];
-  for (const { systolic, pulse } of readings) {
-    if (systolic !== null && pulse !== null) products.push(systolic * pulse);
-  }
-  return {
-    n: readings.length,
-    mean: mapped((measure) => mean(values[measure])),
-    sd: mapped((measure) => sampleSd(values[measure])),
-    least: mapped((measure) => extremeOf(values[measure], Math.min)),
-    most: mapped((measure) => extremeOf(values[measure], Math.max)),
-    pulsePressure: ofPairs((systolic, diastolic) => systolic - diastolic),
-    meanArterial: ofPairs((systolic, diastolic) => diastolic + (systolic - diastolic) / THIRDS),
-    doubleProduct: mean(products),
-  };
-}
-
-/** The least or the most of any number of values; null of none. */
-function extremeOf(values: readonly number[], pick: (a: number, b: number) => number): number | null {
-  return values.length === 0 ? null : values.reduce((a, b) => pick(a, b));
-}
-
-/** The mean arterial pressure is a third of the pulse pressure over diastolic. Source: out-of-office handbook 1. */
-const THIRDS = 3;
-
-/** Stretches of day and of night, none of which is bridged by what lies between. */
-function runsOf(
-  kept: readonly SeriesReading[],
-  periods: readonly string[],
-  measure: Measure,
-  startMs: number,
-): { readonly day: Segments; readonly night: Segments } {
-  const runs: {
-    day: { hours: number[]; values: number[] }[];
-    night: { hours: number[]; values: number[] }[];
-  } = {
-    day: [],
-    night: [],
-  };
-  let before = '';
-  kept.forEach((reading, k) => {
-    const period = periods[k] as string;
-    if (period === 'day' || period === 'night') {
-      if (period !== before) runs[period].push({ hours: [], values: [] });
-      const value = reading[measure];
-      const run = runs[period].at(-1);
-      if (value !== null && run !== undefined) {
-        run.hours.push((reading.atMs - startMs) / HOUR_MS);
-        run.values.push(value);
-      }
-    }
-    before = period;
-  });
-  return runs;
 }
 
 function coveredOf({ hours }: TimedValues): number {
@@ -412,71 +236,6 @@ function barredOf({ ageYears, isPregnant }: AmbulatoryCircumstances): Flag<Ambul
   if (ageYears !== null && isChild(ageYears)) why.push({ code: 'child', figures: { ageYears } });
   if (isPregnant) why.push({ code: 'pregnancy', figures: {} });
   return why;
-}
-
-function judgedOf(
-  whole: AmbulatoryResult['whole'],
-  day: PeriodResult,
-  night: PeriodResult,
-  rules: AmbulatoryRules,
-): AmbulatoryResult['judged'] {
-  const overTime = mapped((m) => whole.closed[m] ?? whole.trapezoid[m]);
-  const chosen = {
-    'over-time': overTime,
-    arithmetic: whole.arithmetic,
-    'hours-weighted': whole.hoursWeighted,
-  };
-  const held = (mean: ByMeasure, systolic: SidedLimit | null, diastolic: SidedLimit | null) => ({
-    mean: { systolic: mean.systolic, diastolic: mean.diastolic },
-    high: anyOf([isHigh(mean.systolic, systolic), isHigh(mean.diastolic, diastolic)]),
-  });
-  return {
-    whole: held(chosen[rules.wholeMean], rules.wholeSystolic, rules.wholeDiastolic),
-    day: held(day.mean, rules.daySystolic, rules.dayDiastolic),
-    night: held(night.mean, rules.nightSystolic, rules.nightDiastolic),
-  };
-}
-
-function isHigh(mmHg: number | null, limit: SidedLimit | null): boolean | null {
-  return mmHg === null || limit === null ? null : passes(mmHg, limit.comparison, limit.limit);
-}
-
-/** True if any is; false only where all that are known say so and one is known; null else. */
-function anyOf(answers: readonly (boolean | null)[]): boolean | null {
-  if (answers.includes(true)) return true;
-  return answers.includes(false) ? false : null;
-}
-
-function patternOf({ whole, day, night }: AmbulatoryResult['judged']): AmbulatoryPattern | null {
-  if (day.high === null || night.high === null) return null;
-  if (day.high && night.high) return 'day-and-night-high';
-  if (day.high) return 'day-alone-high';
-  if (night.high) return 'night-alone-high';
-  return whole.high === true ? 'whole-alone-high' : 'none-high';
-}
-
-function loadOf(
-  runs: Mapped<{ readonly day: Segments; readonly night: Segments }>,
-  period: 'day' | 'night',
-  readings: readonly SeriesReading[],
-  systolic: SidedLimit | null,
-  diastolic: SidedLimit | null,
-  startMs: number,
-): Load | null {
-  if (systolic === null || diastolic === null) return null;
-  const limits = { systolic, diastolic };
-  const pair = (of: (measure: 'systolic' | 'diastolic', limit: SidedLimit) => number | null) => ({
-    systolic: of('systolic', limits.systolic),
-    diastolic: of('diastolic', limits.diastolic),
-  });
-  return {
-    limit: { systolic: systolic.limit, diastolic: diastolic.limit },
-    percent: pair((m, { comparison, limit }) => loadPercent(valuesOf(readings, m), comparison, limit)),
-    timePercent: pair((m, { comparison, limit }) =>
-      timeLoadPercent(timedValues(readings, m, startMs), comparison, limit),
-    ),
-    excessArea: pair((m, { limit }) => (readings.length === 0 ? null : excessArea(runs[m][period], limit))),
-  };
 }
 
 /** The fitted curves where there are readings enough, none far apart, over most of a day. Source: out-of-office handbook 15. */

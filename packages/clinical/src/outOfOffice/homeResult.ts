@@ -5,18 +5,16 @@ import type { Flag } from '../contract/flag.js';
 import { passes } from '../contract/threshold.js';
 import { mean } from '../statistics/mean.js';
 import { sampleSd } from '../statistics/sampleSd.js';
+import { type ByMeasure, forEachMeasure } from './byMeasure.js';
 import { OUT_OF_OFFICE_FIGURES as F } from './figures.js';
 import { dayPartOf, homeDayOf, sittingsOf } from './homeDays.js';
 import type { HomeRules } from './homeRules.js';
 import { homeScheme } from './homeSchemes.js';
-import { inTimeOrder, MEASURES, type Measure, type SeriesReading, valuesOf } from './seriesReading.js';
+import { inTimeOrder, type Measure, type SeriesReading, valuesOf } from './seriesReading.js';
 import { averageRealVariability, cvPercent } from './variability.js';
 
 /** Name of this rule; one that gives another result for the same readings has another name. */
 export const HOME_RULE = 'home-1';
-
-/** A number for each measure; null where none is known. */
-export type ByMeasure = { readonly [M in Measure]: number | null };
 
 export type DropCode = 'dropped-day' | 'first-of-sitting' | 'beyond-two' | 'duplicate' | 'wrist' | 'rejected';
 export type Dropped = { readonly index: number } & Flag<DropCode>;
@@ -104,7 +102,7 @@ export function homeResult(
   const [morning, evening] = [byPart('morning'), byPart('evening')];
   const all = meansOf(kept);
   const dayMeans = meansByDay(kept, rules);
-  const counts = byMeasure((measure) => valuesOf(kept, measure).length) as HomeResult['counts'];
+  const counts = forEachMeasure((measure) => valuesOf(kept, measure).length) as HomeResult['counts'];
   const short = shortOf(kept.length, measuredDays, dayMeans.length, rules);
   const judged = judgedOf({ all, morning, evening }, short.length === 0, known, rules);
   return {
@@ -117,8 +115,8 @@ export function homeResult(
     mean: all,
     morning,
     evening,
-    morningMinusEvening: byMeasure((measure) => minus(morning[measure], evening[measure])),
-    sd: byMeasure((measure) => sampleSd(valuesOf(kept, measure))),
+    morningMinusEvening: forEachMeasure((measure) => minus(morning[measure], evening[measure])),
+    sd: forEachMeasure((measure) => sampleSd(valuesOf(kept, measure))),
     dayMeans,
     dayToDay: dayToDayOf(dayMeans),
     high: judged.high,
@@ -178,12 +176,8 @@ function sameTimes(kept: readonly SeriesReading[]): Flag<HomeFlagCode>[] {
   return again === 0 ? [] : [{ code: 'same-time-other-value', figures: { readings: again } }];
 }
 
-function byMeasure(of: (measure: Measure) => number | null): ByMeasure {
-  return Object.fromEntries(MEASURES.map((measure) => [measure, of(measure)])) as ByMeasure;
-}
-
 function meansOf(readings: readonly SeriesReading[]): ByMeasure {
-  return byMeasure((measure) => mean(valuesOf(readings, measure)));
+  return forEachMeasure((measure) => mean(valuesOf(readings, measure)));
 }
 
 function minus(a: number | null, b: number | null): number | null {
@@ -208,9 +202,9 @@ function dayToDayOf(dayMeans: HomeResult['dayMeans']): DayToDay {
     dayMeans.map((one) => one[measure]).filter((one): one is number => one !== null);
   return {
     days: dayMeans.length,
-    sd: byMeasure((measure) => sampleSd(values(measure))),
-    cvPercent: byMeasure((measure) => cvPercent(values(measure))),
-    arv: byMeasure((measure) => averageRealVariability([{ hours: [], values: values(measure) }])),
+    sd: forEachMeasure((measure) => sampleSd(values(measure))),
+    cvPercent: forEachMeasure((measure) => cvPercent(values(measure))),
+    arv: forEachMeasure((measure) => averageRealVariability([{ hours: [], values: values(measure) }])),
   };
 }
 

@@ -28,7 +28,7 @@ export function meanPressure(inputs: ScoreInputs): MeanPressure {
     return { ...none, formFactorMmHg: null, rateCorrectedMmHg: null };
   }
   const pulsePressure = systolic - diastolic;
-  const value = diastolic + pulsePressure / F.meanThird.value;
+  const value = plainMeanPressure(systolic, diastolic);
   const band = heldAt<MeanPressureBand>(
     value,
     [
@@ -51,4 +51,9 @@ export function meanPressure(inputs: ScoreInputs): MeanPressure {
         ? null
         : diastolic + (F.meanRateBase.value + F.meanRateSlope.value * pulse) * pulsePressure,
   };
+}
+
+/** The plain rule: the diastolic and a third of the pulse pressure, mmHg. Source: bedside handbook 5.1 (from memory). */
+export function plainMeanPressure(systolic: number, diastolic: number): number {
+  return diastolic + (systolic - diastolic) / F.meanThird.value;
 }

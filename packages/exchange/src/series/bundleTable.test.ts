@@ -5,7 +5,8 @@ import { wrongInBundle } from '../../testing/validate.js';
 import { chartBundle } from '../fhir/chartBundle.js';
 import { readBundle } from '../fhir/read/readBundle.js';
 import { bundleTable } from './bundleTable.js';
-import { NOTHING_SAID, readSeries } from './readSeries.js';
+import { readSeries } from './readSeries.js';
+import { NOTHING_SAID } from './seriesRead.js';
 
 const MMHG = { system: 'http://unitsofmeasure.org', code: 'mm[Hg]' };
 const loinc = (code: string) => ({ coding: [{ system: 'http://loinc.org', code }] });

@@ -4,7 +4,7 @@ import { DIASTOLIC_CODES, SYSTOLIC_CODES } from '../fhir/read/knownCodes.js';
 import { readBundle } from '../fhir/read/readBundle.js';
 import { OUR_SYSTEMS, SYSTEMS } from '../fhir/systems.js';
 import type { Reported } from '../reading/reported.js';
-import type { SeriesChoices } from './readSeries.js';
+import type { SeriesChoices } from './seriesRead.js';
 
 /**
  * The pressures of a FHIR bundle as a table that `readSeries` takes: a heading, then one line for each Observation in

@@ -1,6 +1,6 @@
 import { INTAKE_LIMITS, type SeriesReading } from '@evenfall/clinical';
-import type { SeriesChoices } from './readSeries.js';
 import { findColumns } from './seriesColumns.js';
+import type { SeriesChoices } from './seriesRead.js';
 import { seriesRecords } from './seriesRecords.js';
 import type { SeriesColumn } from './seriesWords.js';
 import { daysOf } from './timeText.js';

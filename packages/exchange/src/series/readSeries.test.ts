@@ -2,13 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { chanceFrom, faultOf, mutated, validFile } from '../../fixtures/seriesMutations.mjs';
 import { plainSeries } from './plainSeries.js';
-import {
-  NOTHING_SAID,
-  type ReadSeries,
-  readAnySeries,
-  readSeries,
-  type SeriesChoices,
-} from './readSeries.js';
+import { readAnySeries, readSeries } from './readSeries.js';
+import { NOTHING_SAID, type ReadSeries, type SeriesChoices } from './seriesRead.js';
 
 type Said = Partial<SeriesChoices>;
 const read = (text: string, said: Said = {}): ReadSeries =>

@@ -173,3 +173,16 @@ test('with accounts a learner brings nothing, a clinician values from elsewhere,
   expect((await as('wren', JSON.stringify(kept))).body).toMatchObject({ added: 0 });
   await other.close();
 }, 60_000);
+
+test('the pressures of a bundle come back as a table, and nothing is kept', async () => {
+  const ask = (file: string) => clinic.send('POST', '/api/series-tables', { file, of: 'home' });
+  const answer = await ask(bundle(sketches.heard));
+  expect(answer.status).toBe(200);
+  const [heading, line] = (answer.body.text as string).split('\n');
+  expect(heading).toBe('time,systolic,diastolic,pulse,site,note');
+  expect(line).toMatch(/,128,82,/);
+  expect(await ask('{"resourceType":"Patient"}')).toMatchObject({
+    status: 422,
+    body: { problems: [{ field: '/file', rule: 'fhir-bundle' }] },
+  });
+});

@@ -1,26 +1,14 @@
-import { inflateTo } from '@evenfall/clinical';
 import type { RunPlace } from '@evenfall/record';
 import { useEffect, useRef } from 'react';
 import { useApp } from '../app/context.js';
-import { Dial } from '../parts/Dial.js';
 import type { Round } from '../round/useRound.js';
-import {
-  askedOf,
-  type Listening,
-  lastTouchUndone,
-  listened,
-  listeningBroken,
-  touched,
-  touchesOf,
-} from './marks.js';
-import { knownAt } from './pressureDraft.js';
+import { ListenTop } from './ListenTop.js';
+import { type Listening, lastTouchUndone, listened, listeningBroken, touched, touchesOf } from './marks.js';
 import { withPressureAt } from './pressureSteps.js';
+import { TouchArea } from './TouchArea.js';
 import { useTouches } from './useTouches.js';
 
 type ListenProps = { readonly round: Round; readonly place: RunPlace; readonly measuring: Listening };
-
-/** What the next touch is of, by how many there were. */
-const NEXT = ['moments.valve', 'moments.first', 'moments.last', 'moments.more'] as const;
 
 /**
  * The cuff is let down and listened to: a touch anywhere marks a moment. Nothing sounds, nothing vibrates, and no number
@@ -37,39 +25,11 @@ export function ListenPanel({ round, place, measuring }: ListenProps) {
   const touch = (atMs: number) => change((now) => touched(now, atMs));
   useTouches(touch);
   useBrokenOff(round);
-  const { mmHg } = inflateTo(knownAt(round.draft.pressure, place), round.inForce.runRules.inflation);
   const count = touches.length;
-  const says = NEXT[Math.min(count, NEXT.length - 1)] ?? 'moments.more';
   return (
     <div className="measure">
-      <div className="listen-top">
-        {count === 0 ? (
-          <p className="pump-to">
-            {mmHg === null
-              ? words.sentence('pressure.pumpUnknown')
-              : words.sentence('pressure.pumpTo', { mmHg })}
-          </p>
-        ) : (
-          <Dial startedAtMs={touches[0]?.atMs ?? null} windowSeconds={null} />
-        )}
-      </div>
-      <button
-        type="button"
-        className="tap-area touch-area"
-        onClick={(event) => {
-          // The press of an assistive tool, which arrives as a click with neither key nor finger.
-          if (event.detail === 0) touch(event.timeStamp);
-        }}
-      >
-        <span className="tap-area-says">{words.sentence(says)}</span>
-        <span className="small">
-          {count === 0
-            ? words.sentence('moments.how')
-            : askedOf(count)
-                .map((what) => words.title('mark', what))
-                .join(' · ')}
-        </span>
-      </button>
+      <ListenTop round={round} place={place} firstAtMs={touches[0]?.atMs ?? null} />
+      <TouchArea count={count} touch={touch} valve="moments.valve" />
       <p className="unseen" role="status">
         {words.sentence('moments.soFar', { touches: count })}
       </p>

@@ -1,13 +1,11 @@
-import { inflateTo } from '@evenfall/clinical';
 import type { RunPlace } from '@evenfall/record';
 import { useEffect, useRef } from 'react';
 import { useApp } from '../app/context.js';
-import { Dial } from '../parts/Dial.js';
 import type { Round } from '../round/useRound.js';
 import type { Second } from '../second/useSecond.js';
 import { ListenPanel, useBrokenOff } from './ListenPanel.js';
+import { ListenTop } from './ListenTop.js';
 import { askedOf, type Listening, listened, takenOver, touchesOf, withSecond } from './marks.js';
-import { knownAt } from './pressureDraft.js';
 import { withPressureAt } from './pressureSteps.js';
 
 type SecondListenProps = {
@@ -47,7 +45,6 @@ function Watching({ round, place, measuring, second }: SecondListenProps) {
   const { words, clock } = useApp();
   const touches = touchesOf(measuring);
   const count = touches.length;
-  const { mmHg } = inflateTo(knownAt(round.draft.pressure, place), round.inForce.runRules.inflation);
   const change = (next: (now: Listening) => ReturnType<typeof listened> | Listening) =>
     round.change((draft) => {
       const now = draft.pressure.measuring;
@@ -56,17 +53,7 @@ function Watching({ round, place, measuring, second }: SecondListenProps) {
   const silent = second.is === 'open' ? second.silent : 'unheard';
   return (
     <div className="measure">
-      <div className="listen-top">
-        {count === 0 ? (
-          <p className="pump-to">
-            {mmHg === null
-              ? words.sentence('pressure.pumpUnknown')
-              : words.sentence('pressure.pumpTo', { mmHg })}
-          </p>
-        ) : (
-          <Dial startedAtMs={touches[0]?.atMs ?? null} windowSeconds={null} />
-        )}
-      </div>
+      <ListenTop round={round} place={place} firstAtMs={touches[0]?.atMs ?? null} />
       <div className="second-watch">
         <p className="tap-area-says">{words.sentence('second.marks')}</p>
         <p role="status">

@@ -2,7 +2,7 @@ import { type FormEvent, useEffect, useRef, useState } from 'react';
 import { useApp } from '../app/context.js';
 import { Field } from '../parts/Field.js';
 import { Page } from '../parts/Page.js';
-import { askedOf } from '../pressure/marks.js';
+import { TouchArea } from '../pressure/TouchArea.js';
 import { useTouches } from '../pressure/useTouches.js';
 import { useWakeLock } from '../round/useWakeLock.js';
 import { type MarkingFor, useMarkingFor } from './useMarkingFor.js';
@@ -32,7 +32,7 @@ export function MarkPage() {
   return (
     <Page
       title={words.sentence('second.title')}
-      back={{ href: '/', text: words.sentence('app.toPeople') }}
+      back={{ href: '/', text: words.sentence('people.title') }}
       isBare={state.is === 'marking'}
     >
       {state.is === 'out' ? (
@@ -96,8 +96,6 @@ function JoinForm({ state: { why, ended }, onJoin }: JoinProps) {
   );
 }
 
-const NEXT = ['second.valve', 'moments.first', 'moments.last', 'moments.more'] as const;
-
 type TouchProps = {
   readonly state: Extract<MarkingFor, { is: 'marking' }>;
   readonly touch: (atMs: number) => void;
@@ -110,7 +108,6 @@ function TouchPlace({ state: { own, arrived, isCutOff, ended }, touch, undo, sto
   const { words } = useApp();
   useTouches(touch);
   const count = own.marks.length;
-  const says = NEXT[Math.min(count, NEXT.length - 1)] ?? 'moments.more';
   return (
     <div className="measure">
       <p className="soft small measure-says">
@@ -133,23 +130,7 @@ function TouchPlace({ state: { own, arrived, isCutOff, ended }, touch, undo, sto
           {words.sentence('second.notYet')}
         </p>
       )}
-      <button
-        type="button"
-        className="tap-area touch-area"
-        onClick={(event) => {
-          // The press of an assistive tool, which arrives as a click with neither key nor finger.
-          if (event.detail === 0) touch(event.timeStamp);
-        }}
-      >
-        <span className="tap-area-says">{words.sentence(says)}</span>
-        <span className="small">
-          {count === 0
-            ? words.sentence('moments.how')
-            : askedOf(count)
-                .map((what) => words.title('mark', what))
-                .join(' · ')}
-        </span>
-      </button>
+      <TouchArea count={count} touch={touch} valve="second.valve" />
       <div className="tap-buttons">
         <button type="button" className="button button-large" aria-disabled={count === 0} onClick={undo}>
           {words.sentence('moments.undo')}

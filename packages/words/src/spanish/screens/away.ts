@@ -44,7 +44,7 @@ export const away: Reworded<typeof english> = {
   chooseFile: 'Archivo',
   otherFile: 'Otro archivo',
   fileHint:
-    'Una tabla de texto (CSV), con comas, puntos y coma o tabuladores. Se queda en este dispositivo hasta que se firma.',
+    'Una tabla de texto (CSV), con comas, puntos y coma o tabuladores, o un paquete FHIR. Se queda en este dispositivo hasta que se firma.',
   tooLarge: (f, say) =>
     `Este archivo pasa de ${say.short(f.megabytes)} MB, mucho más que las lecturas de una persona. No se ha tomado nada de él.`,
   ofRecording: 'Lo que el registrador no dice',

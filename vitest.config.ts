@@ -4,7 +4,7 @@ import { defineConfig } from 'vitest/config';
 const PATIENCE = { testTimeout: 30_000, hookTimeout: 60_000 };
 
 /** Packages whose tests share nothing that lasts: no process, no file, no socket. They may share a worker. */
-const PURE = ['clinical', 'record', 'words', 'exchange', 'report'].map(
+const PURE = ['clinical', 'record', 'words', 'exchange', 'report', 'api', 'web'].map(
   (name) => `packages/${name}/src/**/*.test.ts`,
 );
 

@@ -1,6 +1,6 @@
 import { SECTION_NAMES } from '@evenfall/clinical';
 import { useApp } from '../app/context.js';
-import { Field } from '../parts/Field.js';
+import { DescribedSelect } from '../parts/DescribedSelect.js';
 import { guidelines, type ProtocolChoice, presetOf, sectionsOf, withGuideline } from './protocolForm.js';
 import { presetTitle } from './protocolText.js';
 
@@ -29,22 +29,21 @@ export function GuidelineChoice({ choice, onChange }: GuidelineProps) {
   );
   return (
     <>
-      <Field label={words.sentence('protocol.guideline')}>
-        {(control) => (
-          <select
-            {...control}
-            value={guideline}
-            onChange={(event) => onChange((was) => withGuideline(was, event.target.value))}
-          >
-            <option value="">{words.sentence('protocol.guidelineNone')}</option>
-            {guidelines().map((id) => (
-              <option key={id} value={id}>
-                {words.title('guideline', id)}
-              </option>
-            ))}
-          </select>
-        )}
-      </Field>
+      <DescribedSelect
+        label={words.sentence('protocol.guideline')}
+        value={guideline}
+        options={[
+          { value: '', text: words.sentence('protocol.guidelineNone'), hint: null },
+          ...guidelines().map((id) => ({
+            value: id,
+            text: words.title('guideline', id),
+            hint: sectionsOf(id)
+              .map((section) => words.sentence(`protocol.${section}`))
+              .join('; '),
+          })),
+        ]}
+        onChange={(id) => onChange((was) => withGuideline(was, id))}
+      />
       {guideline === '' ? null : (
         <div className="guideline-set" role="status">
           <p>{words.sentence('protocol.guidelineSets', { text })}</p>

@@ -9,7 +9,9 @@ import {
 } from '@evenfall/clinical';
 import { useApp } from '../app/context.js';
 import { withPoint } from '../app/withPoint.js';
+import { DescribedSelect } from '../parts/DescribedSelect.js';
 import { Field } from '../parts/Field.js';
+import { presetHint } from './presetHint.js';
 import {
   fieldRefused,
   isTypeable,
@@ -55,26 +57,22 @@ export function SectionFields(props: SectionProps) {
   return (
     <section className="protocol-section" aria-label={words.sentence(`protocol.${section}`)}>
       <h2>{words.sentence(`protocol.${section}`)}</h2>
-      <Field label={words.sentence('protocol.preset')}>
-        {(control) => (
-          <select
-            {...control}
-            value={chosen}
-            onChange={(event) => onChange((was) => withPreset(was, section, event.target.value))}
-          >
-            {presets.map(({ id }) => {
-              const text = presetTitle(section, id, words);
-              return (
-                <option key={id} value={id}>
-                  {id === chosen && own.length > 0
-                    ? words.sentence('protocol.presetChanged', { text, count: own.length })
-                    : text}
-                </option>
-              );
-            })}
-          </select>
-        )}
-      </Field>
+      <DescribedSelect
+        label={words.sentence('protocol.preset')}
+        value={chosen}
+        options={presets.map(({ id }) => {
+          const text = presetTitle(section, id, words);
+          return {
+            value: id,
+            text:
+              id === chosen && own.length > 0
+                ? words.sentence('protocol.presetChanged', { text, count: own.length })
+                : text,
+            hint: presetHint(section, id, inForce, words),
+          };
+        })}
+        onChange={(id) => onChange((was) => withPreset(was, section, id))}
+      />
       {own.length === 0 ? null : (
         <ul className="own-values">
           {own.map(({ place, shape, field, value }) => (

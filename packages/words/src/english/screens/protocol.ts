@@ -25,6 +25,10 @@ export const protocol = {
   preset: 'Set of rules',
   presetChanged: (f: Text & Counted, say: Say) =>
     `${say.counted(f.count, VALUES)} of your own; else: ${f.text}`,
+  presetChanges: (f: Counted, say: Say) =>
+    f.count === 0
+      ? 'the values that are in force now'
+      : `${say.counted(f.count, VALUES)} other than in force now`,
   fields: 'All rules of this section',
   source: (f: { named: string | null; sure: string }) =>
     f.named === null ? f.sure : `${f.named} (${f.sure})`,

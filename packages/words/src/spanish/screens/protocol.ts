@@ -22,6 +22,10 @@ export const protocol: Reworded<typeof english> = {
   preset: 'Conjunto de reglas',
   presetChanged: (f, say) =>
     `${say.counted(f.count, VALUES)} ${f.count === 1 ? 'propio' : 'propios'}; lo demás: ${f.text}`,
+  presetChanges: (f, say) =>
+    f.count === 0
+      ? 'los valores que rigen ahora'
+      : `${say.counted(f.count, VALUES)} ${f.count === 1 ? 'distinto' : 'distintos'} de los que rigen ahora`,
   fields: 'Todas las reglas de esta sección',
   source: (f) => (f.named === null ? f.sure : `${f.named} (${f.sure})`),
   local: (f) => `su propio valor; publicado: ${f.text}`,

@@ -4,9 +4,17 @@ import { defineConfig } from 'vitest/config';
 const PATIENCE = { testTimeout: 30_000, hookTimeout: 60_000 };
 
 /** Packages whose tests share nothing that lasts: no process, no file, no socket. They may share a worker. */
-const PURE = ['clinical', 'record', 'words', 'exchange', 'report', 'api', 'web'].map(
-  (name) => `packages/${name}/src/**/*.test.ts`,
-);
+const PURE = [
+  'clinical',
+  'physiology',
+  'practice',
+  'record',
+  'words',
+  'exchange',
+  'report',
+  'api',
+  'web',
+].map((name) => `packages/${name}/src/**/*.test.ts`);
 
 // Packages of ours are read from their sources, so that a test never sees an old build.
 const sources = { resolve: { conditions: ['source'] }, ssr: { resolve: { conditions: ['source'] } } };

@@ -14,7 +14,19 @@ import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { root } from './ensure.mjs';
 
-const ORDER = ['clinical', 'record', 'words', 'exchange', 'report', 'api', 'server', 'web', 'cli'];
+const ORDER = [
+  'clinical',
+  'physiology',
+  'practice',
+  'record',
+  'words',
+  'exchange',
+  'report',
+  'api',
+  'server',
+  'web',
+  'cli',
+];
 
 /** Which of the sources planted in packages the project's own linter takes; one run for all of them. */
 function taken(planted) {

@@ -1,0 +1,1 @@
+export { STREAMS, type Stream, uniform } from './chance/uniform.js';

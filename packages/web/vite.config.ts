@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vite';
+import { LIBRARY, libraryModules } from './bundling/libraryModules.ts';
 import { screenWords } from './bundling/screenWords.ts';
 import { serviceWorker } from './bundling/serviceWorkerPlugin.ts';
 import { SCHEMA_BUILDER, unaskedSchemas } from './bundling/unaskedSchemas.ts';
@@ -11,11 +12,11 @@ const { version } = JSON.parse(readFileSync(new URL('../../package.json', import
 
 /**
  * The page runs under a policy that allows nothing inline: no inlined assets, no polyfill script. Calls that only
- * build a schema of the record are dropped from the bundle (`unaskedSchemas`), and so are distributions that nothing
- * here asks for (`moduleSideEffects`).
+ * build a schema of the record are dropped from the bundle (`unaskedSchemas`), and so is what nothing here asks for of
+ * the distributions' library (`libraryModules`, `moduleSideEffects`).
  */
 export default defineConfig({
-  plugins: [unaskedSchemas(), screenWords(), serviceWorker()],
+  plugins: [libraryModules(), unaskedSchemas(), screenWords(), serviceWorker()],
   resolve: {
     conditions: ['source', 'module', 'browser', 'development|production'],
     alias: {
@@ -31,7 +32,7 @@ export default defineConfig({
     rolldownOptions: {
       treeshake: {
         manualPureFunctions: [SCHEMA_BUILDER],
-        moduleSideEffects: [{ test: /node_modules.@stdlib/, sideEffects: false }],
+        moduleSideEffects: [{ test: LIBRARY, sideEffects: false }],
       },
     },
   },

@@ -31,7 +31,7 @@ sizeLine(
 );
 sizeLine(
   'three touches in Spanish, English beside it',
-  withParts([entry, partNamed('quickPages'), partNamed('spanish')]),
+  withParts([entry, partNamed('quickPages'), partNamed('bedside')]),
 );
 
 const { folder, remove } = freshFolder();

@@ -1,6 +1,7 @@
 import { Suspense, useEffect } from 'react';
 import { Link, Route, Switch } from 'wouter';
 import { useApp } from './app/context.js';
+import { withLaterWords } from './app/deviceWords.js';
 import { later, pageOf } from './app/later.js';
 import { sessionsIn } from './class/forget.js';
 import { Broken } from './parts/Broken.js';
@@ -11,8 +12,8 @@ import { loadAbout } from './server/load.js';
 import { loadClassSessions } from './server/loadClass.js';
 
 /** Fetched after the bedside, which must be there at once; `fetchTheRest` fetches them ahead. */
-const laterPages = later(() => import('./laterPages.js'));
-const awayPages = later(() => import('./awayPages.js'));
+const laterPages = later(() => withLaterWords(import('./laterPages.js')));
+const awayPages = later(() => withLaterWords(import('./awayPages.js')));
 const quickPages = later(() => import('./quickPages.js'));
 const QuickPage = pageOf(quickPages, (pages) => pages.QuickPage);
 const PersonPage = pageOf(laterPages, (pages) => pages.PersonPage);

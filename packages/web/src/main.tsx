@@ -1,7 +1,8 @@
-import { loadWords, localeOf, type Words, wordsFor } from '@evenfall/words';
+import { localeOf, type Words } from '@evenfall/words';
 import { createRoot } from 'react-dom/client';
 import { AppRoutes, fetchTheRest } from './App.js';
 import { type App, AppContext } from './app/context.js';
+import { deviceWords } from './app/deviceWords.js';
 import { runEffectsAtOnce } from './app/effectsAtOnce.js';
 import { createCover } from './cover/cover.js';
 import { deviceClock } from './ports/clock.js';
@@ -84,7 +85,7 @@ if (remembered?.current != null) {
 keepTab(store, tabShelf());
 askBeforeLeaving(store.get);
 const preferences = createPreferences(deviceShelf());
-let words = wordsFor(navigator.language);
+let words = deviceWords.english(navigator.language);
 const sending = keepSending(
   {
     store,
@@ -154,7 +155,7 @@ const root = createRoot(page);
 function wordsNow(): Promise<Words> {
   const chosen = preferences.get();
   const locale = localeOf(chosen.language, navigator.languages);
-  return loadWords(locale, chosen).catch(() => wordsFor(navigator.language, chosen));
+  return deviceWords.load(locale, chosen).catch(() => deviceWords.english(navigator.language, chosen));
 }
 
 async function draw(): Promise<void> {

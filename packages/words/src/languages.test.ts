@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { isReviewed, LANGUAGE_IDS, LANGUAGES, languageOf, loadWords, localeOf } from './languages.js';
+import { isReviewed, LANGUAGE_IDS, LANGUAGES, languageOf, localeOf } from './languages.js';
+import { loadWords } from './loadWords.js';
 import { USUAL_MANNER } from './manner.js';
 import { wordsFor } from './words.js';
 

@@ -1,7 +1,4 @@
-import type { Catalogue } from './catalogue.js';
-import { english } from './english/index.js';
-import type { Manner } from './manner.js';
-import { type Words, wordsIn } from './words.js';
+import type { Words } from './words.js';
 
 /** A language: what it calls itself, and whether a clinician has reviewed its words. English is what was written first. */
 type OneLanguage = { readonly name: string; readonly isReviewed: boolean };
@@ -14,12 +11,6 @@ export const LANGUAGES = {
 export type Language = keyof typeof LANGUAGES;
 
 export const LANGUAGE_IDS = Object.keys(LANGUAGES) as Language[];
-
-/** English is at hand everywhere; another language comes by itself, so that nobody fetches one they do not read. */
-const BRING: Readonly<Record<Language, () => Promise<Catalogue>>> = {
-  en: async () => english,
-  es: async () => (await import('./spanish/index.js')).spanish,
-};
 
 /** The language of a BCP 47 tag; null where it is no tag, or of a language without a catalogue. */
 export function languageOf(tag: string): Language | null {
@@ -42,14 +33,6 @@ export function localeOf(chosen: Language | null, preferred: readonly string[]):
     return language !== null && (chosen === null || language === chosen);
   };
   return preferred.find(fits) ?? chosen ?? 'en';
-}
-
-/** The words for a locale, in its language if there is a catalogue of it, else in English. */
-export async function loadWords(locale: string, manner?: Manner): Promise<Words> {
-  const language = languageOf(locale);
-  return language === null
-    ? wordsIn(english, 'en', manner)
-    : wordsIn(await BRING[language](), locale, manner);
 }
 
 /** Whether a clinician has reviewed the language that these words are in. */

@@ -57,7 +57,7 @@ export function wordsFor(locale: string, manner?: Manner): Words {
 }
 
 /** Whether a tag is of English; false for one that is none (a browser on a machine without a locale gives `en-US@posix`). */
-function isEnglish(locale: string): boolean {
+export function isEnglish(locale: string): boolean {
   try {
     return new Intl.Locale(locale).language === 'en';
   } catch {

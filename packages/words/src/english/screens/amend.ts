@@ -35,7 +35,6 @@ export const amend = {
   'equipment-fault': 'equipment fault',
   duplicate: 'duplicate',
   other: 'other',
-  reasonMissing: 'Choose a reason.',
   textMissing: 'Write the reason in a few words.',
   whatMissing: 'Choose what should stand.',
   numberMissing: 'Write the number that was counted, a whole number.',

@@ -1,8 +1,8 @@
 import type { Say } from '../../say.js';
-import { SECONDS, TAPS } from './nouns.js';
+
+const VALUES = { one: 'value', other: 'values' };
 
 type Text = { text: string };
-const VALUES = { one: 'value', other: 'values' };
 
 /** A person's chart, newest round first, and the whole story of each value. */
 export const chart = {
@@ -16,8 +16,6 @@ export const chart = {
   printedTrend: 'Pressure and pulse over time',
   printedOf: (f: { name: string }) => `Chart of ${f.name}`,
   printedAmended: 'amended',
-
-  title: 'Chart',
   actNowOpen: 'Act now: not closed',
   toldWhom: 'Whom did you tell?',
   toldWhomMissing: 'Write whom you told.',
@@ -85,11 +83,7 @@ export const chart = {
   tappedKey: 'Tapped on a key',
   tappedFile: 'Tap times from a file',
   voidValue: 'void',
-  voidSays: 'Interrupted: void, no number.',
-  voidAfter: (f: { seconds: number }, say: Say) =>
-    `Interrupted after ${say.short(f.seconds, 1)} s: void, no number.`,
   noValue: 'no rate',
-  byHand: 'set by hand',
   byHandSays: (f: { computed: string; reason: string }) =>
     `Set by hand over the computed ${f.computed}. Reason: ${f.reason}`,
   whatWasDone: 'What was done',
@@ -133,10 +127,6 @@ export const chart = {
   notDone: (f: { sign: string; reason: string }) => `${f.sign} not done: ${f.reason}`,
   waitingRound: 'Signed on this device, waiting for the server',
   advice: 'Said at the time',
-  stripCount: (f: { n: number; seconds: number }, say: Say) =>
-    `${say.short(f.n)} counted in a window of ${say.counted(f.seconds, SECONDS)}, drawn evenly because the moment of each is not known`,
-  stripTaps: (f: { n: number; seconds: number }, say: Say) =>
-    `${say.counted(f.n, TAPS)} over ${say.counted(f.seconds, SECONDS)}, each drawn at its moment`,
   keyTap: 'a tap',
   keyMissed: 'missed, put in',
   keyDoubled: 'doubled, taken out',

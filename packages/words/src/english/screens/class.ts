@@ -1,17 +1,13 @@
 import type { Say } from '../../say.js';
 import { ROUNDS } from './nouns.js';
 
-type Text = { text: string };
 const PEOPLE = { one: 'person', other: 'people' };
-const YEARS = { one: 'year', other: 'years' };
+
+type Text = { text: string };
 
 /** The class book: learners measure each other, under pseudonyms, in no chart. `class` is a word of the language. */
 export const classBook = {
   title: 'Class',
-  band: 'CLASS: practice among learners, in no chart',
-  pageTitle: (f: Text) => `CLASS · ${f.text} · Evenfall`,
-  pageTitleInvented: (f: Text) => `INVENTED · CLASS · ${f.text} · Evenfall`,
-  link: 'Class: practice among learners',
   lead: 'Learners measure each other here, under pseudonyms and in no chart. What is measured is deleted when the session is ended.',
   open: 'Open sessions',
   none: 'No session is open.',
@@ -36,8 +32,6 @@ export const classBook = {
   people: 'People of this session',
   nobody: 'Nobody is measured in it yet.',
   add: 'Add somebody who lets themselves be measured',
-  refusing: 'Refusing needs no reason, and nothing is written down.',
-  pseudonym: 'Pseudonym',
   pseudonymHint: 'Never a name. Take the bird, or anything else to call across a room.',
   age: 'Age in years, if they like',
   ageHint: 'Some limits depend on it. Left blank, it is not known.',
@@ -46,20 +40,8 @@ export const classBook = {
   pseudonymLong: 'At most 40 characters.',
   pseudonymTaken: 'Somebody of this session has that pseudonym. Choose another.',
   ageWrong: 'Whole years, 0 to 125, or nothing.',
-  years: (f: { years: number }, say: Say) => say.counted(f.years, YEARS),
-  checkTitle: 'Is this them, and do they agree?',
-  checkAsk: 'Ask them to say their pseudonym, and whether they agree to be measured now.',
-  agrees: 'It is them, and they agree',
-  refuses: 'They refuse, or it is somebody else',
-  incidental:
-    'An incidental finding: the teacher tells it to the person privately, and helps them to get it looked at.',
-  actNowSays:
-    'Do not wait for this page. After signing, say with the round whom you told and what was said back.',
   toSession: 'The session',
-  rounds: 'Rounds',
   noRounds: 'No round yet.',
-  signHint:
-    'What is signed is kept in this session and in no chart. It is deleted when the session is ended.',
   nothing: 'Nothing is kept of this person.',
   withdraw: 'Take this person out …',
   withdrawSure: (f: Text) =>

@@ -1,9 +1,9 @@
 import type { Say } from '../../say.js';
 
-type Text = { text: string };
-
 const DAYS = { one: 'day', other: 'days' };
 const READINGS = { one: 'reading', other: 'readings' };
+
+type Text = { text: string };
 
 /** Series from home and over 24 hours on a person's page, and the diaries that go out and come back. */
 export const diary = {
@@ -49,8 +49,6 @@ export const diary = {
   dayMissing: 'Give a day.',
   dueWrong: 'It cannot be due back before it begins.',
   handNow: 'Keep it and show the page',
-  dueTitle: 'Diaries due back',
-  dueLine: (f: { name: string; day: string }) => `${f.name}: since ${f.day}`,
   pageTitle: 'Diary to print',
   printNow: 'Print the diary',
   noSuchDiary: 'There is no such diary.',

@@ -1,11 +1,17 @@
 import type { Say } from '../../say.js';
 
+const READINGS = { one: 'reading', other: 'readings' };
+const PEOPLE = { one: 'person', other: 'people' };
+const DAYS = { one: 'day', other: 'days' };
+const MONTHS = { one: 'month', other: 'months' };
+const PRESSURES = { one: 'pressure', other: 'pressures' };
+
 type Text = { text: string };
+
 type Limit = { limit: number };
 
 /** What the place measures with: gauges with their checks, cuffs by room, and what follows when a gauge fails. */
 export const equipment = {
-  link: 'Equipment',
   title: 'Equipment',
   lead: 'The gauges and cuffs of this place. A gauge is chosen with one touch when the cuff is put on, and each reading keeps it.',
   gauges: 'Gauges',
@@ -14,28 +20,6 @@ export const equipment = {
   noCuffs: 'No cuff is named yet.',
   noRoom: 'No room given',
   gone: 'Here no more',
-
-  good: (f: { due: string; day: string }) => `In order; next: ${f.due}, by ${f.day}`,
-  due: (f: Text) => `Check due: ${f.text}`,
-  failed: (f: Text) => `Out of use: ${f.text} failed`,
-  checkGood: (f: { last: string; due: string }) => `good on ${f.last}, holds to ${f.due}`,
-  checkOverdue: (f: { last: string; due: string }) => `overdue since ${f.due}, last good on ${f.last}`,
-  checkDisturbed: (f: { last: string }) => `due again: dropped since it was good on ${f.last}`,
-  checkNever: 'not yet done',
-  checkFailed: 'failed, and not good since',
-  endedOn: (f: Text) => `here no more since ${f.text}`,
-
-  readHigh: (f: { byMmHg: number; atMmHg: number }, say: Say) =>
-    `${say.short(f.byMmHg, 1)} mmHg too high at ${say.short(f.atMmHg)}`,
-  readLow: (f: { byMmHg: number; atMmHg: number }, say: Say) =>
-    `${say.short(f.byMmHg, 1)} mmHg too low at ${say.short(f.atMmHg)}`,
-  readRight: 'no difference found',
-  loses: (f: { perMinute: number }, say: Say) => `loses ${say.short(f.perMinute, 1)} mmHg a minute`,
-  resultGood: 'Good',
-  resultFailed: 'Failed',
-  resultIncomplete: 'Too little was read to call it good',
-  resultNone: 'Every check is due again',
-
   doubts: 'Readings in doubt',
   doubtOpen: (f: { check: string; failed: string }) => `${f.check} failed on ${f.failed}.`,
   doubtSince: (f: Text) => `It was last good on ${f.text}.`,
@@ -52,7 +36,6 @@ export const equipment = {
   persons: (f: { who: string; readings: number }, say: Say) =>
     `${f.who}: ${say.counted(f.readings, READINGS)}`,
   readingAt: (f: { written: string; at: string }) => `${f.written}, ${f.at}`,
-
   addGauge: 'Add a gauge',
   name: 'What stands on its label',
   nameHint: 'Such as “Gauge 3” or “trolley”.',
@@ -86,7 +69,6 @@ export const equipment = {
   end: 'No longer here',
   endWhy: 'Why, if it matters',
   endNow: 'It is no longer here',
-
   right: 'Put its name or room right',
   rightWhy: 'Why',
   rightSlip: 'It was written wrongly',
@@ -97,7 +79,6 @@ export const equipment = {
   rightKeep: 'Keep it so',
   earlier: 'What was said of it before',
   earlierUntil: (f: { who: string; at: string; why: string }) => `until ${f.at}, ${f.who}: ${f.why}`,
-
   gaugeTitle: 'Gauge',
   noSuchGauge: 'There is no such gauge here.',
   checks: 'How it stands',
@@ -143,20 +124,7 @@ export const equipment = {
     `Mercury columns and automatic devices compared every ${say.counted(f.limit, MONTHS)}`,
   leakMonths: (f: Limit, say: Say) => `Leak test every ${say.counted(f.limit, MONTHS)}`,
   confirm: 'Your local protocol and the maker’s instructions come first.',
-
-  which: 'Gauge',
-  notSaid: 'not said',
-  whichIs: (f: Text) => `gauge: ${f.text}`,
-  beware: (f: { name: string; text: string }) => `${f.name} — ${f.text}`,
-  bewareFailed: 'Take another gauge: what this one shows may be wrong.',
-  bewareDue: 'It may be used, by your local protocol; the reading keeps which gauge it was.',
   atRound: (f: { name: string; text: string }) => `${f.name} (${f.text})`,
   standsNow: (f: Text) => `now: ${f.text}`,
   unknown: 'a gauge that is not listed here',
 } as const;
-
-const READINGS = { one: 'reading', other: 'readings' };
-const PEOPLE = { one: 'person', other: 'people' };
-const DAYS = { one: 'day', other: 'days' };
-const MONTHS = { one: 'month', other: 'months' };
-const PRESSURES = { one: 'pressure', other: 'pressures' };

@@ -4,15 +4,11 @@ type Text = { text: string };
 export const person = {
   addTitle: 'Add a person',
   lead: 'Two identifiers at least, so that the numbers land in the right chart: the name, and a birth date or a number.',
-  name: 'Name',
-  birthDate: 'Birth date',
-  number: 'Number',
   numberHint: 'From a wristband, a card or your own list.',
   add: 'Add this person',
   addAllTheSame: 'Add all the same',
   sameHere: 'Somebody like this is here already. A second chart would part the numbers of one person:',
   bornLongAgo: 'That birth date is before 1900. Is the year right?',
-  nameMissing: 'Write the name.',
   nameLong: 'At most 200 characters.',
   numberLong: 'At most 60 characters.',
   secondMissing: 'Give a birth date or a number as well: one identifier is not enough.',
@@ -34,5 +30,4 @@ export const person = {
   eraseTypedWrong: 'This is not the name as it stands.',
   eraseNow: 'Erase this identity',
   erased: 'The identity of this person was erased.',
-  erasedNoRound: 'Without an identity no new round can be taken.',
 } as const;

@@ -1,10 +1,12 @@
 import type { Say } from '../../say.js';
 
-type Text = { text: string };
-type Counted = { count: number };
-type Version = { number: number; day: string; who: string; hash: string };
-
 const VALUES = { one: 'value', other: 'values' };
+
+type Text = { text: string };
+
+type Counted = { count: number };
+
+type Version = { number: number; day: string; who: string; hash: string };
 
 /** The place's own rules: chosen from published ones, changed field by field, kept under a version for ever. */
 export const protocol = {
@@ -102,7 +104,6 @@ export const protocol = {
   noSuchVersion: 'There is no such version of the protocol here.',
   unreadable: 'This version was made by a newer program and cannot be read by this one.',
   unknownAgent: 'somebody not known here',
-  link: 'Local protocol',
   count: 'Counting pulse and breaths',
   inflation: 'Pumping up',
   deflation: 'Letting down and reading the gauge',

@@ -2,14 +2,10 @@ import type { expected as english } from '../../english/expected/index.js';
 import type { Reworded } from '../../reworded.js';
 import { account } from './account.js';
 import { category } from './category.js';
-import { classSession } from './classSession.js';
-import { commandLine } from './commandLine.js';
 import { counting } from './counting.js';
-import { protocol } from './protocol.js';
 import { record } from './record.js';
 import { run } from './run.js';
 import { score } from './score.js';
-import { series } from './series.js';
 import { sign } from './sign.js';
 
 export { expectedByCode } from './byCode.js';
@@ -18,13 +14,9 @@ export { expectedByCode } from './byCode.js';
 export const expected: Reworded<typeof english> = {
   ...account,
   ...category,
-  ...classSession,
   ...counting,
-  ...protocol,
   ...record,
   ...run,
   ...score,
-  ...series,
   ...sign,
-  ...commandLine,
 };

@@ -38,7 +38,6 @@ export const amend: Reworded<typeof english> = {
   'equipment-fault': 'fallo del material',
   duplicate: 'duplicado',
   other: 'otro',
-  reasonMissing: 'Elija un motivo.',
   textMissing: 'Escriba el motivo en pocas palabras.',
   whatMissing: 'Elija qué debe constar.',
   numberMissing: 'Escriba el número que se contó, un número entero.',

@@ -1,12 +1,10 @@
 import type { chart as english } from '../../english/screens/chart.js';
 import type { Reworded } from '../../reworded.js';
-import { SECONDS, TAPS } from './nouns.js';
 
 const VALUES = { one: 'valor', other: 'valores' };
 
 /** As in `english/screens/chart`. */
 export const chart: Reworded<typeof english> = {
-  title: 'Registro',
   print: 'Imprimir este registro',
   printedWhen: 'Cuándo, por quién',
   printedElse: 'Resultado, anotado',
@@ -17,7 +15,6 @@ export const chart: Reworded<typeof english> = {
   printedTrend: 'Presión y pulso en el tiempo',
   printedOf: (f) => `Registro de ${f.name}`,
   printedAmended: 'enmendado',
-
   actNowOpen: 'Actúe ya: sin cerrar',
   toldWhom: '¿A quién avisó?',
   toldWhomMissing: 'Escriba a quién avisó.',
@@ -84,10 +81,7 @@ export const chart: Reworded<typeof english> = {
   tappedKey: 'Por toques en una tecla',
   tappedFile: 'Tiempos de toques de un fichero',
   voidValue: 'nulo',
-  voidSays: 'Interrumpido: nulo, sin número.',
-  voidAfter: (f, say) => `Interrumpido a los ${say.short(f.seconds, 1)} s: nulo, sin número.`,
   noValue: 'sin frecuencia',
-  byHand: 'fijado a mano',
   byHandSays: (f) => `Fijado a mano sobre lo calculado, ${f.computed}. Motivo: ${f.reason}`,
   whatWasDone: 'Lo que se hizo',
   windowStart: 'Inicio del reloj',
@@ -128,10 +122,6 @@ export const chart: Reworded<typeof english> = {
   notDone: (f) => `${f.sign}, sin hacer: ${f.reason}`,
   waitingRound: 'Firmada en este dispositivo, a la espera del servidor',
   advice: 'Dicho en su momento',
-  stripCount: (f, say) =>
-    `${say.short(f.n)} contados en una ventana de ${say.counted(f.seconds, SECONDS)}, dibujados a intervalos iguales porque no se sabe el momento de cada uno`,
-  stripTaps: (f, say) =>
-    `${say.counted(f.n, TAPS)} en ${say.counted(f.seconds, SECONDS)}, cada uno dibujado en su momento`,
   keyTap: 'un toque',
   keyMissed: 'perdido, añadido',
   keyDoubled: 'doble, retirado',

@@ -3,15 +3,10 @@ import type { Reworded } from '../../reworded.js';
 import { ROUNDS } from './nouns.js';
 
 const PEOPLE = { one: 'persona', other: 'personas' };
-const YEARS = { one: 'año', other: 'años' };
 
 /** As in `english/screens/class`. */
 export const classBook: Reworded<typeof english> = {
   title: 'Clase',
-  band: 'CLASE: prácticas entre estudiantes, en ningún registro',
-  pageTitle: (f) => `CLASE · ${f.text} · Evenfall`,
-  pageTitleInvented: (f) => `INVENTADO · CLASE · ${f.text} · Evenfall`,
-  link: 'Clase: prácticas entre estudiantes',
   lead: 'Aquí los estudiantes se miden unos a otros, con seudónimos y en ningún registro. Lo medido se borra cuando termina la sesión.',
   open: 'Sesiones abiertas',
   none: 'No hay ninguna sesión abierta.',
@@ -34,8 +29,6 @@ export const classBook: Reworded<typeof english> = {
   people: 'Personas de esta sesión',
   nobody: 'Todavía no se mide a nadie en ella.',
   add: 'Añadir a alguien que se deja medir',
-  refusing: 'Negarse no necesita motivo, y no se anota nada.',
-  pseudonym: 'Seudónimo',
   pseudonymHint: 'Nunca un nombre. Tome el ave, o cualquier palabra que se pueda llamar en un aula.',
   age: 'Edad en años, si quiere',
   ageHint: 'Algunos límites dependen de ella. En blanco, no se sabe.',
@@ -44,19 +37,8 @@ export const classBook: Reworded<typeof english> = {
   pseudonymLong: 'Como máximo 40 caracteres.',
   pseudonymTaken: 'Alguien de esta sesión tiene ese seudónimo. Elija otro.',
   ageWrong: 'Años enteros, de 0 a 125, o nada.',
-  years: (f, say) => say.counted(f.years, YEARS),
-  checkTitle: '¿Es esa persona, y está de acuerdo?',
-  checkAsk: 'Pídale que diga su seudónimo y si está de acuerdo en que se le mida ahora.',
-  agrees: 'Es esa persona y está de acuerdo',
-  refuses: 'Se niega, o es otra persona',
-  incidental: 'Un hallazgo casual: el docente se lo dice a la persona en privado y le ayuda a que lo miren.',
-  actNowSays:
-    'No espere a esta página. Después de firmar, diga en la ronda a quién avisó y qué le respondieron.',
   toSession: 'La sesión',
-  rounds: 'Rondas',
   noRounds: 'Todavía ninguna ronda.',
-  signHint:
-    'Lo que se firma se guarda en esta sesión y en ningún registro. Se borra cuando termina la sesión.',
   nothing: 'No se guarda nada de esta persona.',
   withdraw: 'Sacar a esta persona …',
   withdrawSure: (f) =>

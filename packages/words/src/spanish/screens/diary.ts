@@ -47,8 +47,6 @@ export const diary: Reworded<typeof english> = {
   dayMissing: 'Indique un día.',
   dueWrong: 'No puede esperarse de vuelta antes de empezar.',
   handNow: 'Guardar y ver la página',
-  dueTitle: 'Diarios por devolver',
-  dueLine: (f) => `${f.name}: desde el ${f.day}`,
   pageTitle: 'Diario para imprimir',
   printNow: 'Imprimir el diario',
   noSuchDiary: 'No existe ese diario.',

@@ -3,10 +3,12 @@ import type { Reworded } from '../../reworded.js';
 
 const READINGS = { one: 'lectura', other: 'lecturas' };
 const PEOPLE = { one: 'persona', other: 'personas' };
+const DAYS = { one: 'día', other: 'días' };
+const MONTHS = { one: 'mes', other: 'meses' };
+const PRESSURES = { one: 'presión', other: 'presiones' };
 
 /** As in `english/screens/equipment`. */
 export const equipment: Reworded<typeof english> = {
-  link: 'Material',
   title: 'Material',
   lead: 'Los manómetros y manguitos de este centro. Un manómetro se elige con un toque al poner el manguito, y cada lectura lo conserva.',
   gauges: 'Manómetros',
@@ -15,26 +17,6 @@ export const equipment: Reworded<typeof english> = {
   noCuffs: 'Todavía no hay ningún manguito anotado.',
   noRoom: 'Sin sala indicada',
   gone: 'Ya no están aquí',
-
-  good: (f) => `En orden; siguiente: ${f.due}, hasta el ${f.day}`,
-  due: (f) => `Toca comprobar: ${f.text}`,
-  failed: (f) => `Fuera de uso: falló ${f.text}`,
-  checkGood: (f) => `bien el ${f.last}, vale hasta el ${f.due}`,
-  checkOverdue: (f) => `con retraso desde el ${f.due}, bien por última vez el ${f.last}`,
-  checkDisturbed: (f) => `toca de nuevo: se cayó después de estar bien el ${f.last}`,
-  checkNever: 'todavía sin hacer',
-  checkFailed: 'falló, y desde entonces no estuvo bien',
-  endedOn: (f) => `ya no está aquí desde el ${f.text}`,
-
-  readHigh: (f, say) => `${say.short(f.byMmHg, 1)} mmHg de más en ${say.short(f.atMmHg)}`,
-  readLow: (f, say) => `${say.short(f.byMmHg, 1)} mmHg de menos en ${say.short(f.atMmHg)}`,
-  readRight: 'sin diferencia',
-  loses: (f, say) => `pierde ${say.short(f.perMinute, 1)} mmHg por minuto`,
-  resultGood: 'Bien',
-  resultFailed: 'Falló',
-  resultIncomplete: 'Se leyó demasiado poco para darlo por bueno',
-  resultNone: 'Toca repetir todas las comprobaciones',
-
   doubts: 'Lecturas en duda',
   doubtOpen: (f) => `${f.check}: falló el ${f.failed}.`,
   doubtSince: (f) => `Estuvo bien por última vez el ${f.text}.`,
@@ -50,7 +32,6 @@ export const equipment: Reworded<typeof english> = {
   doubtUnnamed: 'Las lecturas que no nombran ningún manómetro no están entre ellas.',
   persons: (f, say) => `${f.who}: ${say.counted(f.readings, READINGS)}`,
   readingAt: (f) => `${f.written}, ${f.at}`,
-
   addGauge: 'Añadir un manómetro',
   name: 'Lo que dice su etiqueta',
   nameHint: 'Como «Manómetro 3» o «carro».',
@@ -81,7 +62,6 @@ export const equipment: Reworded<typeof english> = {
   end: 'Ya no está aquí',
   endWhy: 'Por qué, si importa',
   endNow: 'Ya no está aquí, guardar',
-
   right: 'Corregir su nombre o sala',
   rightWhy: 'Por qué',
   rightSlip: 'Se anotó mal',
@@ -92,7 +72,6 @@ export const equipment: Reworded<typeof english> = {
   rightKeep: 'Dejarlo así',
   earlier: 'Lo que se dijo antes de él',
   earlierUntil: (f) => `hasta ${f.at}, ${f.who}: ${f.why}`,
-
   gaugeTitle: 'Manómetro',
   noSuchGauge: 'No existe ese manómetro aquí.',
   checks: 'Cómo está',
@@ -136,17 +115,7 @@ export const equipment: Reworded<typeof english> = {
     `Las columnas de mercurio y los aparatos automáticos se comparan cada ${say.counted(f.limit, MONTHS)}`,
   leakMonths: (f, say) => `Prueba de fugas cada ${say.counted(f.limit, MONTHS)}`,
   confirm: 'Van primero su protocolo local y las instrucciones del fabricante.',
-
-  which: 'Manómetro',
-  notSaid: 'sin indicar',
-  whichIs: (f) => `manómetro: ${f.text}`,
-  beware: (f) => `${f.name} — ${f.text}`,
-  bewareFailed: 'Tome otro manómetro: lo que marca este puede ser erróneo.',
-  bewareDue: 'Se puede usar, según su protocolo local; la lectura conserva qué manómetro fue.',
   atRound: (f) => `${f.name} (${f.text})`,
   standsNow: (f) => `ahora: ${f.text}`,
   unknown: 'un manómetro que no está en esta lista',
 };
-const DAYS = { one: 'día', other: 'días' };
-const MONTHS = { one: 'mes', other: 'meses' };
-const PRESSURES = { one: 'presión', other: 'presiones' };

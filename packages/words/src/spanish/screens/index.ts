@@ -1,26 +1,23 @@
 import type { screens as english } from '../../english/screens/index.js';
 import type { Reworded } from '../../reworded.js';
-import { amend } from './amend.js';
 import { answers } from './answers.js';
 import { app } from './app.js';
-import { away } from './away.js';
+import { amend } from './bedside/amend.js';
+import { chart } from './bedside/chart.js';
+import { classBook } from './bedside/class.js';
+import { diary } from './bedside/diary.js';
+import { equipment } from './bedside/equipment.js';
+import { person } from './bedside/person.js';
+import { protocol } from './bedside/protocol.js';
+import { signIn } from './bedside/signIn.js';
 import { begun } from './begun.js';
-import { bring } from './bring.js';
-import { card } from './card.js';
-import { chart } from './chart.js';
-import { classBook } from './class.js';
 import { count } from './count.js';
 import { cover } from './cover.js';
-import { diary } from './diary.js';
-import { equipment } from './equipment.js';
 import { facts } from './facts.js';
-import { handover } from './handover.js';
 import { moments } from './moments.js';
 import { people } from './people.js';
-import { person } from './person.js';
 import { prepare } from './prepare.js';
 import { pressure } from './pressure.js';
-import { protocol } from './protocol.js';
 import { quick } from './quick.js';
 import { rest } from './rest.js';
 import { result } from './result.js';
@@ -28,10 +25,8 @@ import { review } from './review.js';
 import { roles } from './roles.js';
 import { second } from './second.js';
 import { settings } from './settings.js';
-import { signIn } from './signIn.js';
 import { signs } from './signs.js';
 import { taps } from './taps.js';
-import { trend } from './trend.js';
 
 /** As in `english/screens`. */
 export const screens: Reworded<typeof english> = {
@@ -44,21 +39,16 @@ export const screens: Reworded<typeof english> = {
   taps,
   signs,
   prepare,
-  protocol,
-  pressure,
-  result,
-  review,
   rest,
   begun,
   cover,
+  protocol,
+  pressure,
   moments,
-  card,
-  handover,
-  bring,
+  result,
+  review,
   chart,
   diary,
-  trend,
-  away,
   quick,
   amend,
   roles,

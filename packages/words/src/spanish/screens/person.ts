@@ -5,15 +5,11 @@ import type { Reworded } from '../../reworded.js';
 export const person: Reworded<typeof english> = {
   addTitle: 'Añadir una persona',
   lead: 'Al menos dos identificadores, para que los números lleguen al registro correcto: el nombre, y una fecha de nacimiento o un número.',
-  name: 'Nombre',
-  birthDate: 'Fecha de nacimiento',
-  number: 'Número',
   numberHint: 'De una pulsera, una tarjeta o su propia lista.',
   add: 'Añadir a esta persona',
   addAllTheSame: 'Añadir de todos modos',
   sameHere: 'Ya hay aquí alguien así. Un segundo registro separaría los números de una misma persona:',
   bornLongAgo: 'Esa fecha de nacimiento es anterior a 1900. ¿Es correcto el año?',
-  nameMissing: 'Escriba el nombre.',
   nameLong: 'Como máximo 200 caracteres.',
   numberLong: 'Como máximo 60 caracteres.',
   secondMissing: 'Indique también una fecha de nacimiento o un número: un solo identificador no basta.',
@@ -35,5 +31,4 @@ export const person: Reworded<typeof english> = {
   eraseTypedWrong: 'Este no es el nombre tal como consta.',
   eraseNow: 'Borrar esta identidad',
   erased: 'La identidad de esta persona se borró.',
-  erasedNoRound: 'Sin identidad no se puede tomar una ronda nueva.',
 };

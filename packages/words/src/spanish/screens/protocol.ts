@@ -96,7 +96,6 @@ export const protocol: Reworded<typeof english> = {
   noSuchVersion: 'Aquí no existe esa versión del protocolo.',
   unreadable: 'Esta versión la hizo un programa más nuevo y este no puede leerla.',
   unknownAgent: 'alguien que aquí no se conoce',
-  link: 'Protocolo local',
   count: 'Contar el pulso y las respiraciones',
   inflation: 'Inflar',
   deflation: 'Desinflar y leer el manómetro',

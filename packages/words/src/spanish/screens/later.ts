@@ -1,0 +1,32 @@
+import type { laterScreens as english } from '../../english/screens/later.js';
+import type { Reworded } from '../../reworded.js';
+import { amend } from './amend.js';
+import { away } from './away.js';
+import { bring } from './bring.js';
+import { card } from './card.js';
+import { chart } from './chart.js';
+import { classBook } from './class.js';
+import { diary } from './diary.js';
+import { equipment } from './equipment.js';
+import { handover } from './handover.js';
+import { person } from './person.js';
+import { protocol } from './protocol.js';
+import { signIn } from './signIn.js';
+import { trend } from './trend.js';
+
+/** As in `english/screens/later`. */
+export const laterScreens: Reworded<typeof english> = {
+  person,
+  equipment,
+  protocol,
+  card,
+  chart,
+  diary,
+  trend,
+  away,
+  handover,
+  bring,
+  amend,
+  signIn,
+  class: classBook,
+};

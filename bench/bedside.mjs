@@ -23,15 +23,15 @@ sizeLine('the start page', withParts([entry]));
 sizeLine('three touches: the start page and the keypad', withParts([entry, partNamed('quickPages')]));
 sizeLine(
   'a guided round: the start page, identity, counts, pressure, review',
-  withParts([entry, partNamed('roundPages')]),
+  withParts([entry, partNamed('roundPages'), partNamed('tapRules')]),
 );
 sizeLine(
   'a guided round with its other signs',
-  withParts([entry, partNamed('roundPages'), partNamed('signPages')]),
+  withParts([entry, partNamed('roundPages'), partNamed('tapRules'), partNamed('signPages')]),
 );
 sizeLine(
   'three touches in Spanish, English beside it',
-  withParts([entry, partNamed('quickPages'), partNamed('bedside')]),
+  withParts([entry, partNamed('quickPages'), partNamed('spanishBedside')]),
 );
 
 const { folder, remove } = freshFolder();

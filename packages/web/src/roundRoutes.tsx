@@ -1,9 +1,10 @@
 import { Route } from 'wouter';
 import { later, pageOf } from './app/later.js';
+import { withTapRules } from './round/tapRulesLater.js';
 
 /** Asked for once the first page is there (see `fetchTheRest`), so that a round begins without waiting. */
-export const roundPages = later(() => import('./roundPages.js'));
-export const signPages = later(() => import('./signPages.js'));
+export const roundPages = withTapRules(later(() => import('./roundPages.js')));
+export const signPages = withTapRules(later(() => import('./signPages.js')));
 const PressurePage = pageOf(roundPages, (pages) => pages.PressurePage);
 const MeasurePage = pageOf(roundPages, (pages) => pages.MeasurePage);
 const PreparePage = pageOf(roundPages, (pages) => pages.PreparePage);

@@ -16,8 +16,8 @@ const PARTS: Readonly<
 > = {
   en: { bedside: async () => english, later: async () => (await import('./english/later.js')).later },
   es: {
-    bedside: async () => (await import('./spanish/bedside.js')).bedside,
-    later: async () => (await import('./spanish/later.js')).later,
+    bedside: async () => (await import('./spanish/spanishBedside.js')).bedside,
+    later: async () => (await import('./spanish/spanishLater.js')).later,
   },
 };
 

@@ -3,6 +3,7 @@ import { useApp, useKept } from '../app/context.js';
 import { localDate } from '../ports/stampAt.js';
 import { begunRound, type RoundDraft } from '../round/draft.js';
 import { factsOf } from '../round/facts.js';
+import { useTapRules } from '../round/tapRulesLater.js';
 import { entriesIn, type Round, useDraft } from '../round/useRound.js';
 import { recordKey } from '../store/known.js';
 
@@ -24,7 +25,8 @@ export function useQuickRound(person: string): QuickRound | null {
     () => (record == null ? null : factsOf(record, entriesIn(record), onDate)),
     [record, onDate],
   );
-  if (inForce === null || facts === null) return null;
+  const isReadable = useTapRules(draft);
+  if (inForce === null || facts === null || !isReadable) return null;
   const change = (make: (draft: RoundDraft) => RoundDraft) =>
     store.change((state) => {
       const next = make(state.kept.drafts[person] ?? fresh);

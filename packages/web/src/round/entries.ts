@@ -5,7 +5,6 @@ import {
   chartRound,
   chartRun,
   chartSign,
-  chartTaps,
   type Entry,
   type EntryFrame,
   type InForce,
@@ -22,6 +21,7 @@ import type { DraftMeasure, DraftValue, RoundDraft } from './draft.js';
 import { circumstancesOf, type Facts, roundFactsIn } from './facts.js';
 import { SIGNS_IN_ORDER } from './measuring.js';
 import { restOf } from './restDraft.js';
+import { tapRules } from './tapRulesLater.js';
 
 /** Who signs, in what role, on which device, and under which rules. */
 export type Signing = {
@@ -54,7 +54,7 @@ export function contentOf(
   const added = { circumstances, override: null, note: null };
   return value.kind === 'count'
     ? chartCount({ ...added, count: value.count }, inForce, program)
-    : chartTaps({ ...added, taps: value.taps, repair: true }, inForce, program);
+    : tapRules().chartTaps({ ...added, taps: value.taps, repair: true }, inForce, program);
 }
 
 /** What the chart will hold of a reading of the pressure. */

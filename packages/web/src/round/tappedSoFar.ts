@@ -1,8 +1,9 @@
 import type { CountOf, TapSource } from '@evenfall/clinical';
-import { chartTaps, type TapsContent } from '@evenfall/record';
+import type { TapsContent } from '@evenfall/record';
 import { NOTHING_NOTICED, type RoundDraft } from './draft.js';
 import type { Signing } from './entries.js';
 import { circumstancesBefore } from './facts.js';
+import { tapRules } from './tapRulesLater.js';
 
 /** What taps under way would be charted as if they stopped here: their value, and whether more is asked for. */
 export function tappedSoFar(
@@ -15,5 +16,5 @@ export function tappedSoFar(
   const circumstances = circumstancesBefore(before, of, NOTHING_NOTICED, facts, inForce);
   const taps = { of, source, seconds };
   const done = { taps, repair: true, circumstances, override: null, note: null };
-  return chartTaps(done, inForce, program).value;
+  return tapRules().chartTaps(done, inForce, program).value;
 }

@@ -1,7 +1,7 @@
 import type { Catalogue } from '../catalogue.js';
 import { joined } from '../joined.js';
-import { bedside } from './bedside.js';
-import { later } from './later.js';
+import { bedside } from './spanishBedside.js';
+import { later } from './spanishLater.js';
 
 /**
  * The Spanish catalogue, a file for each of the English ones: a sentence too few or too many fails the type check there.

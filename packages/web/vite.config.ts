@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vite';
+import { figuresAlone } from './bundling/figuresAlone.ts';
 import { LIBRARY, libraryModules } from './bundling/libraryModules.ts';
 import { screenWords } from './bundling/screenWords.ts';
 import { serviceWorker } from './bundling/serviceWorkerPlugin.ts';
@@ -16,7 +17,7 @@ const { version } = JSON.parse(readFileSync(new URL('../../package.json', import
  * the distributions' library (`libraryModules`, `moduleSideEffects`).
  */
 export default defineConfig({
-  plugins: [libraryModules(), unaskedSchemas(), screenWords(), serviceWorker()],
+  plugins: [figuresAlone(), libraryModules(), unaskedSchemas(), screenWords(), serviceWorker()],
   resolve: {
     conditions: ['source', 'module', 'browser', 'development|production'],
     alias: {

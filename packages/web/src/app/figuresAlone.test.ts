@@ -1,0 +1,60 @@
+import { fileURLToPath } from 'node:url';
+import { type Figure, SECTIONS } from '@evenfall/clinical';
+import { build, type Rollup } from 'vite';
+import { expect, test } from 'vitest';
+import { FIGURES } from '../../../clinical/src/figures.js';
+import { figuresAlone } from '../../bundling/figuresAlone.js';
+
+const clinical = fileURLToPath(new URL('../../../clinical/src/', import.meta.url));
+
+/** What the browser has of a file of `clinical`. */
+async function bundled<Exports>(code: string): Promise<{ readonly code: string; readonly all: Exports }> {
+  const entry = '\0entry';
+  const built = (await build({
+    configFile: false,
+    logLevel: 'error',
+    root: clinical,
+    plugins: [
+      figuresAlone(),
+      {
+        name: 'entry',
+        resolveId: (id) => (id === entry ? id : undefined),
+        load: (id) => (id === entry ? code : undefined),
+      },
+    ],
+    build: {
+      write: false,
+      minify: false,
+      rolldownOptions: { input: entry, preserveEntrySignatures: 'strict' },
+    },
+  })) as Rollup.RollupOutput;
+  const { code: made } = built.output[0];
+  return { code: made, all: await import(`data:text/javascript,${encodeURIComponent(made)}`) };
+}
+
+const from = (name: string, file: string) =>
+  `export { ${name} } from ${JSON.stringify(`${clinical}${file}`)};`;
+
+test('every figure has its value, its unit, its source and how sure it is', async () => {
+  const { all } = await bundled<{ FIGURES: typeof FIGURES }>(from('FIGURES', 'figures.ts'));
+  const origin = ({ value, unit, source, sure }: Figure) => ({ value, unit, source, sure });
+  const rows = (tables: Readonly<Record<string, Readonly<Record<string, Figure>>>>) =>
+    Object.entries(tables).flatMap(([folder, table]) =>
+      Object.entries(table).map(([key, figure]) => [`${folder}.${key}`, origin(figure)] as const),
+    );
+  expect(rows(FIGURES).length).toBeGreaterThan(500);
+  expect(new Map(rows(all.FIGURES))).toEqual(new Map(rows(FIGURES)));
+});
+
+test('every field of the protocol says in the browser what it says elsewhere', async () => {
+  const { all } = await bundled<{ SECTIONS: typeof SECTIONS }>(from('SECTIONS', 'protocol/sections.ts'));
+  expect(JSON.parse(JSON.stringify(all.SECTIONS))).toEqual(JSON.parse(JSON.stringify(SECTIONS)));
+});
+
+test('a figure that nothing asks for is not there', async () => {
+  const { code } = await bundled(
+    `import { SCORE_FIGURES as F } from ${JSON.stringify(`${clinical}score/figures.ts`)}; export const third = F.meanThird.value;`,
+  );
+  expect(code).toContain('"value": 3');
+  expect(code).not.toMatch(/standingSystolicFall|orthostatic/);
+});

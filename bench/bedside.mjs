@@ -23,11 +23,17 @@ sizeLine('the start page', withParts([entry]));
 sizeLine('three touches: the start page and the keypad', withParts([entry, partNamed('quickPages')]));
 sizeLine(
   'a guided round: the start page, identity, counts, pressure, review',
-  withParts([entry, partNamed('roundPages'), partNamed('tapRules')]),
+  withParts([entry, partNamed('roundPages'), partNamed('tapRules'), partNamed('round')]),
 );
 sizeLine(
   'a guided round with its other signs',
-  withParts([entry, partNamed('roundPages'), partNamed('tapRules'), partNamed('signPages')]),
+  withParts([
+    entry,
+    partNamed('roundPages'),
+    partNamed('tapRules'),
+    partNamed('round'),
+    partNamed('signPages'),
+  ]),
 );
 sizeLine(
   'three touches in Spanish, English beside it',

@@ -1,7 +1,7 @@
 import { Suspense, useEffect } from 'react';
 import { Link, Route, Switch } from 'wouter';
 import { useApp } from './app/context.js';
-import { withLaterWords } from './app/deviceWords.js';
+import { withWords } from './app/deviceWords.js';
 import { later, pageOf } from './app/later.js';
 import { sessionsIn } from './class/forget.js';
 import { Broken } from './parts/Broken.js';
@@ -11,9 +11,17 @@ import { ROUND_ROUTES, roundPages, signPages } from './roundRoutes.js';
 import { loadAbout } from './server/load.js';
 import { loadClassSessions } from './server/loadClass.js';
 
+const EVERY_PART = ['round', 'later'] as const;
+
 /** Fetched after the bedside, which must be there at once; `fetchTheRest` fetches them ahead. */
-const laterPages = later(() => withLaterWords(import('./laterPages.js')));
-const awayPages = later(() => withLaterWords(import('./awayPages.js')));
+const laterPages = withWords(
+  EVERY_PART,
+  later(() => import('./laterPages.js')),
+);
+const awayPages = withWords(
+  EVERY_PART,
+  later(() => import('./awayPages.js')),
+);
 const quickPages = later(() => import('./quickPages.js'));
 const QuickPage = pageOf(quickPages, (pages) => pages.QuickPage);
 const PersonPage = pageOf(laterPages, (pages) => pages.PersonPage);

@@ -1,10 +1,16 @@
 import { Route } from 'wouter';
-import { later, pageOf } from './app/later.js';
+import { withWords } from './app/deviceWords.js';
+import { type Later, later, pageOf } from './app/later.js';
 import { withTapRules } from './round/tapRulesLater.js';
 
+/** Pages with the words and the rules that only a guided round needs. */
+function ofARound<Pages>(pages: Later<Pages>): Later<Pages> {
+  return withWords(['round'], withTapRules(pages));
+}
+
 /** Asked for once the first page is there (see `fetchTheRest`), so that a round begins without waiting. */
-export const roundPages = withTapRules(later(() => import('./roundPages.js')));
-export const signPages = withTapRules(later(() => import('./signPages.js')));
+export const roundPages = ofARound(later(() => import('./roundPages.js')));
+export const signPages = ofARound(later(() => import('./signPages.js')));
 const PressurePage = pageOf(roundPages, (pages) => pages.PressurePage);
 const MeasurePage = pageOf(roundPages, (pages) => pages.MeasurePage);
 const PreparePage = pageOf(roundPages, (pages) => pages.PreparePage);

@@ -14,4 +14,4 @@ export { restText } from './restText.js';
 export type { Forms, Say } from './say.js';
 export type { RefusedStart, Words } from './words.js';
 export { wordsFor, wordsIn } from './words.js';
-export { type WordsInParts, wordsInParts } from './wordsInParts.js';
+export { type LaterPart, type WordsInParts, wordsInParts } from './wordsInParts.js';

@@ -25,8 +25,8 @@ import { tapsDetails } from './tapsDetails.js';
 import { titles } from './titles.js';
 
 /**
- * What a device has at once: all that the bedside says, with a sentence for every code that a round, its signs and its
- * scores can bring. A page that says more brings `later` with it (`wordsInParts`).
+ * What a device has at once: all that the start page and the way of three touches say, with a sentence for every code that a
+ * round, its signs and its scores can bring. A page that says more brings `round` or `later` with it (`wordsInParts`).
  */
 export const bedside = {
   details: {

@@ -3,9 +3,10 @@ import { joined } from '../joined.js';
 import { bedside } from './bedside.js';
 import type { Detail } from './detail.js';
 import { later } from './later.js';
+import { round } from './round.js';
 
 /** The English catalogue. Its keys are the keys of every language (see `Catalogue`). */
-export const english = joined(bedside, later);
+export const english = joined(joined(bedside, round), later);
 
 // A sentence for every code of every clinical result.
 english.details satisfies Record<ClinicalCode, Detail>;

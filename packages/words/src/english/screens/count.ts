@@ -41,7 +41,6 @@ export const count = {
   howManyBreaths: 'How many breaths did you see?',
   typed: 'Number counted',
   keypad: 'Keypad',
-  rubOut: 'Rub out',
   done: 'Done',
   typeFirst: 'Type the number that you counted; zero if there was none.',
   voidTitle: 'That one is void',

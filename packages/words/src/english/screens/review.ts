@@ -33,7 +33,6 @@ export const review = {
   counts: 'What stands',
   goOnWith: (f: Text) => `Go on with ${f.text}`,
   sign: 'Sign',
-  signAs: 'In the role of',
   signedBy: 'Signed by',
   signHint: 'What is signed goes into the chart with its evidence.',
   discard: 'Discard this round …',
@@ -48,6 +47,4 @@ export const review = {
   unaskedPregnancy:
     'The pressure asks whether the person is pregnant or gave birth in the last six weeks: answer it.',
   signed: 'Signed.',
-  asLearner: 'I am learning: keep it preliminary until it is countersigned',
-  preliminary: 'A learner’s round is practice until somebody qualified has countersigned it.',
 } as const;

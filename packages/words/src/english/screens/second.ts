@@ -25,7 +25,6 @@ export const second = {
   cutOff:
     'This device does not reach the server. What the other one marks comes when it does; you can go on without it.',
   takeOver: 'I mark from here on',
-  link: 'Mark for somebody else',
   title: 'Mark for somebody else',
   intro:
     'Somebody else lets a cuff down; you mark on this device when the valve opens and when sounds come and go. Type the code that their device shows.',

@@ -42,7 +42,6 @@ export const count: Reworded<typeof english> = {
   howManyBreaths: '¿Cuántas respiraciones vio?',
   typed: 'Número contado',
   keypad: 'Teclado numérico',
-  rubOut: 'Borrar',
   done: 'Listo',
   typeFirst: 'Escriba el número que contó; cero si no hubo ninguno.',
   voidTitle: 'Ese es nulo',

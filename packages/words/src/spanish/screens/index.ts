@@ -2,31 +2,23 @@ import type { screens as english } from '../../english/screens/index.js';
 import type { Reworded } from '../../reworded.js';
 import { answers } from './answers.js';
 import { app } from './app.js';
-import { amend } from './bedside/amend.js';
-import { chart } from './bedside/chart.js';
 import { classBook } from './bedside/class.js';
+import { count } from './bedside/count.js';
 import { diary } from './bedside/diary.js';
 import { equipment } from './bedside/equipment.js';
 import { person } from './bedside/person.js';
 import { protocol } from './bedside/protocol.js';
+import { review } from './bedside/review.js';
+import { second } from './bedside/second.js';
 import { signIn } from './bedside/signIn.js';
-import { begun } from './begun.js';
-import { count } from './count.js';
 import { cover } from './cover.js';
 import { facts } from './facts.js';
-import { moments } from './moments.js';
 import { people } from './people.js';
-import { prepare } from './prepare.js';
 import { pressure } from './pressure.js';
 import { quick } from './quick.js';
-import { rest } from './rest.js';
 import { result } from './result.js';
-import { review } from './review.js';
 import { roles } from './roles.js';
-import { second } from './second.js';
 import { settings } from './settings.js';
-import { signs } from './signs.js';
-import { taps } from './taps.js';
 
 /** As in `english/screens`. */
 export const screens: Reworded<typeof english> = {
@@ -36,21 +28,13 @@ export const screens: Reworded<typeof english> = {
   facts,
   equipment,
   count,
-  taps,
-  signs,
-  prepare,
-  rest,
-  begun,
   cover,
   protocol,
   pressure,
-  moments,
   result,
   review,
-  chart,
   diary,
   quick,
-  amend,
   roles,
   second,
   settings,

@@ -34,7 +34,6 @@ export const review: Reworded<typeof english> = {
   counts: 'Lo que consta',
   goOnWith: (f) => `Seguir con ${f.text}`,
   sign: 'Firmar',
-  signAs: 'En función de',
   signedBy: 'Firmado por',
   signHint: 'Lo que se firma pasa al registro con su evidencia.',
   discard: 'Descartar esta ronda …',
@@ -49,6 +48,4 @@ export const review: Reworded<typeof english> = {
   unaskedPregnancy:
     'La presión pide saber si la persona está embarazada o dio a luz en las últimas seis semanas: respóndalo.',
   signed: 'Firmado.',
-  asLearner: 'Estoy aprendiendo: que quede preliminar hasta que se refrende',
-  preliminary: 'La ronda de un estudiante es práctica hasta que alguien cualificado la haya refrendado.',
 };

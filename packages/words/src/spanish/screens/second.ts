@@ -25,7 +25,6 @@ export const second: Reworded<typeof english> = {
   cutOff:
     'Este dispositivo no llega al servidor. Lo que marca el otro llega cuando se pueda; usted puede seguir sin él.',
   takeOver: 'Desde ahora marco yo',
-  link: 'Marcar para otra persona',
   title: 'Marcar para otra persona',
   intro:
     'Otra persona desinfla un manguito; usted marca en este dispositivo cuándo se abre la válvula y cuándo vienen y se van los ruidos. Escriba el código que muestra su dispositivo.',

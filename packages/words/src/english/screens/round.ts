@@ -1,0 +1,26 @@
+import { amend } from './bedside/amend.js';
+import { chart } from './bedside/chart.js';
+import { begun } from './begun.js';
+import { count } from './count.js';
+import { moments } from './moments.js';
+import { prepare } from './prepare.js';
+import { rest } from './rest.js';
+import { review } from './review.js';
+import { second } from './second.js';
+import { signs } from './signs.js';
+import { taps } from './taps.js';
+
+/** The words of the screens of a guided round; of some of them the start page and the keypad say a part. */
+export const roundScreens = {
+  amend,
+  begun,
+  chart,
+  count,
+  moments,
+  prepare,
+  rest,
+  review,
+  second,
+  signs,
+  taps,
+} as const;

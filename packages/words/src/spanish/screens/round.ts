@@ -1,0 +1,28 @@
+import type { roundScreens as english } from '../../english/screens/round.js';
+import type { Reworded } from '../../reworded.js';
+import { amend } from './bedside/amend.js';
+import { chart } from './bedside/chart.js';
+import { begun } from './begun.js';
+import { count } from './count.js';
+import { moments } from './moments.js';
+import { prepare } from './prepare.js';
+import { rest } from './rest.js';
+import { review } from './review.js';
+import { second } from './second.js';
+import { signs } from './signs.js';
+import { taps } from './taps.js';
+
+/** As in `english/screens/round`. */
+export const roundScreens: Reworded<typeof english> = {
+  amend,
+  begun,
+  chart,
+  count,
+  moments,
+  prepare,
+  rest,
+  review,
+  second,
+  signs,
+  taps,
+};

@@ -76,3 +76,9 @@ export type ClinicalCode =
   | CodesOf<StandingResult>
   | CodesOf<SignResult>
   | CodesOf<TapResult>;
+
+/**
+ * The codes that the start page and the keypad of three touches say: what a typed pressure brings, what comes next and why,
+ * what is asked, and when to act now.
+ */
+export type BedsideCode = ActNowId | AskCode | NextStepCode | CodesOf<RunResult>;

@@ -50,6 +50,15 @@ test('of a screen in three parts each comes with its own', async () => {
   expect(words.sentence('chart.print')).toMatch(/\w/);
 });
 
+test('what taps, signs and scores bring is said once the words of a round are there', async () => {
+  const parts = wordsInParts();
+  const words = parts.english('en');
+  const fever = { code: 'fever', figures: { celsius: 38.5, limitCelsius: 38 } };
+  expect(words.detail(fever)).toMatch(/fever\W*$|“fever”/);
+  await parts.bring('round');
+  expect(words.detail(fever)).toBe(wordsFor('en').detail(fever));
+});
+
 test('a language that is chosen after later pages were brought says them too', async () => {
   const parts = wordsInParts();
   await parts.load('en');

@@ -1,3 +1,4 @@
+import type { BedsideCode } from '../codes.js';
 import { actNowDetails } from './actNowDetails.js';
 import { askDetails } from './askDetails.js';
 import { categoryDetails } from './categoryDetails.js';
@@ -5,6 +6,7 @@ import { categoryTitles } from './categoryTitles.js';
 import { cautions } from './cautions.js';
 import { countDetails } from './countDetails.js';
 import { cuffDetails } from './cuffDetails.js';
+import type { Detail } from './detail.js';
 import { equipmentDetails } from './equipmentDetails.js';
 import { expected, expectedByCode } from './expected/index.js';
 import { factTitles } from './factTitles.js';
@@ -15,18 +17,14 @@ import { roundDetails } from './roundDetails.js';
 import { roundTitles } from './roundTitles.js';
 import { runDetails } from './runDetails.js';
 import { runTitles } from './runTitles.js';
-import { scoreDetails } from './scoreDetails.js';
 import { scoreTitles } from './scoreTitles.js';
 import { screens } from './screens/index.js';
-import { signDetails } from './signDetails.js';
 import { signTitles } from './signTitles.js';
-import { standingDetails } from './standingDetails.js';
-import { tapsDetails } from './tapsDetails.js';
 import { titles } from './titles.js';
 
 /**
- * What a device has at once: all that the start page and the way of three touches say, with a sentence for every code that a
- * round, its signs and its scores can bring. A page that says more brings `round` or `later` with it (`wordsInParts`).
+ * What a device has at once: all that the start page and the way of three touches say, with a sentence for every code
+ * that they can show (below). A page that says more brings `round` or `later` with it (`wordsInParts`).
  */
 export const bedside = {
   details: {
@@ -39,10 +37,6 @@ export const bedside = {
     ...readingsDetails,
     ...roundDetails,
     ...runDetails,
-    ...scoreDetails,
-    ...signDetails,
-    ...standingDetails,
-    ...tapsDetails,
   },
   longerCount,
   sections: { ...screens, cautions },
@@ -60,3 +54,5 @@ export const bedside = {
   messages,
   problemWords,
 } as const;
+
+bedside.details satisfies Record<BedsideCode, Detail>;

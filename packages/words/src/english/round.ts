@@ -1,4 +1,11 @@
+import { scoreDetails } from './scoreDetails.js';
 import { roundScreens } from './screens/round.js';
+import { signDetails } from './signDetails.js';
+import { standingDetails } from './standingDetails.js';
+import { tapsDetails } from './tapsDetails.js';
 
 /** What a guided round says beside `bedside`. */
-export const round = { sections: roundScreens } as const;
+export const round = {
+  details: { ...scoreDetails, ...signDetails, ...standingDetails, ...tapsDetails },
+  sections: roundScreens,
+} as const;

@@ -29,8 +29,6 @@ export const standingDetails = {
     'A fall in the first quarter of a minute, soon over, cannot be seen with a cuff: ask what was felt on standing up.',
   'first-minute-not-measured': (f, say) =>
     `Nothing was measured at ${say.limit(f.value('minutes'))} minute, so an early fall that passed may have been missed: measure then too.`,
-  'third-minute-not-measured': (f, say) =>
-    `Nothing was measured at ${say.limit(f.value('minutes'))} minutes, so a fall is not excluded: measure then, if the person can stand.`,
   'fall-not-comparable': () =>
     'A number is missing at rest or on the feet, so a fall is not excluded: measure both pressures each time.',
   'no-systolic-fall': () =>

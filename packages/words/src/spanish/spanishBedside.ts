@@ -17,13 +17,9 @@ import { roundDetails } from './roundDetails.js';
 import { roundTitles } from './roundTitles.js';
 import { runDetails } from './runDetails.js';
 import { runTitles } from './runTitles.js';
-import { scoreDetails } from './scoreDetails.js';
 import { scoreTitles } from './scoreTitles.js';
 import { screens } from './screens/index.js';
-import { signDetails } from './signDetails.js';
 import { signTitles } from './signTitles.js';
-import { standingDetails } from './standingDetails.js';
-import { tapsDetails } from './tapsDetails.js';
 import { titles } from './titles.js';
 
 /** As in `english/bedside`. */
@@ -38,10 +34,6 @@ export const bedside: Reworded<typeof english> = {
     ...readingsDetails,
     ...roundDetails,
     ...runDetails,
-    ...scoreDetails,
-    ...signDetails,
-    ...standingDetails,
-    ...tapsDetails,
   },
   longerCount,
   sections: { ...screens, cautions },

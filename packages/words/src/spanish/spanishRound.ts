@@ -1,6 +1,13 @@
 import type { round as english } from '../english/round.js';
 import type { Reworded } from '../reworded.js';
+import { scoreDetails } from './scoreDetails.js';
 import { roundScreens } from './screens/round.js';
+import { signDetails } from './signDetails.js';
+import { standingDetails } from './standingDetails.js';
+import { tapsDetails } from './tapsDetails.js';
 
 /** As in `english/round`. */
-export const round: Reworded<typeof english> = { sections: roundScreens };
+export const round: Reworded<typeof english> = {
+  details: { ...scoreDetails, ...signDetails, ...standingDetails, ...tapsDetails },
+  sections: roundScreens,
+};

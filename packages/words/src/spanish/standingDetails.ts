@@ -27,8 +27,6 @@ export const standingDetails: Reworded<typeof english> = {
     'Una bajada en el primer cuarto de minuto, que pasa pronto, no se ve con un manguito: pregunte qué se notó al levantarse.',
   'first-minute-not-measured': (f, say) =>
     `No se midió nada en el minuto ${say.limit(f.value('minutes'))}, así que pudo pasarse por alto una bajada temprana: mida también entonces.`,
-  'third-minute-not-measured': (f, say) =>
-    `No se midió nada en el minuto ${say.limit(f.value('minutes'))}, así que no se excluye una bajada: mida entonces, si la persona puede estar de pie.`,
   'fall-not-comparable': () =>
     'Falta un número en reposo o de pie, así que no se excluye una bajada: mida ambas presiones cada vez.',
   'no-systolic-fall': () =>

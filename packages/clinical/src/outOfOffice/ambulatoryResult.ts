@@ -5,9 +5,8 @@ import { passes } from '../contract/threshold.js';
 import { mean } from '../statistics/mean.js';
 import type { AmbulatoryCircumstances } from './ambulatoryCircumstances.js';
 import type { AmbulatoryRules } from './ambulatoryRules.js';
-import { type ByMeasure, forEachMeasure } from './byMeasure.js';
+import { type ByMeasure, type ForEachMeasure, forEachMeasure } from './byMeasure.js';
 import { DAY_HOURS } from './clock.js';
-import { type Cosinor, cosinor } from './cosinor.js';
 import { type DipClass, dipClass, dipPercent } from './dipping.js';
 import { OUT_OF_OFFICE_FIGURES as F } from './figures.js';
 import { hourlyMeans } from './hourly.js';
@@ -19,23 +18,18 @@ import {
   patternOf,
   type WholeMeans,
 } from './judgedPeriods.js';
+import { periodColumns } from './periodColumns.js';
 import { type Load, periodLoad } from './periodLoad.js';
 import { type PeriodResult, periodResult } from './periodResult.js';
-import { periodRuns } from './periodRuns.js';
 import { type DayNightBy, dayNightBy, periodHours, periodOf, sleepOf } from './periods.js';
+import { type Curves, recordingCurves } from './recordingCurves.js';
 import { type Edited, isNotScheduled, recordingKept } from './recordingKept.js';
 import { closedMean, hoursWeightedMean, trapezoidMean } from './seriesMeans.js';
-import { type Measure, type SeriesReading, valuesOf } from './seriesReading.js';
+import { type SeriesReading, valuesOf } from './seriesReading.js';
 import { type Stiffness, stiffnessIndex } from './stiffness.js';
 import { morningSurge, type Surge } from './surge.js';
-import { type TimedValues, timedValues } from './timedValue.js';
-import {
-  averageRealVariability,
-  cvPercent,
-  timeWeightedVariability,
-  weightedSd,
-  withoutGaps,
-} from './variability.js';
+import { coveredHours, longestGap, withoutGaps } from './timedValue.js';
+import { averageRealVariability, cvPercent, timeWeightedVariability, weightedSd } from './variability.js';
 
 /** Name of this rule; one that gives another result for the same readings has another name. */
 export const AMBULATORY_RULE = 'ambulatory-1';
@@ -99,9 +93,7 @@ export type AmbulatoryResult = {
   };
   readonly surge: Surge | null;
   readonly load: { readonly day: Load | null; readonly night: Load | null };
-  readonly cosinor: {
-    readonly [M in Measure]: { readonly one: Cosinor | null; readonly two: Cosinor | null };
-  };
+  readonly cosinor: ForEachMeasure<Curves>;
   readonly stiffness: Stiffness | null;
   readonly longestGapHours: number | null;
   readonly judged: JudgedPeriods;
@@ -126,11 +118,12 @@ export function ambulatoryResult(
   const periods = kept.map((one) => periodOf(one, dayNight));
   const dayReadings = kept.filter((_, k) => periods[k] === 'day');
   const nightReadings = kept.filter((_, k) => periods[k] === 'night');
-  const startMs = kept[0]?.atMs ?? 0;
-  const series = forEachMeasure((measure) => timedValues(kept, measure, startMs));
-  const runs = forEachMeasure((measure) => periodRuns(kept, periods, measure, startMs));
+  const columns = periodColumns(kept, periods);
+  const series = columns.whole;
   const hours = periodHours(kept, dayNight);
-  const [day, night, all] = [periodResult(dayReadings), periodResult(nightReadings), periodResult(kept)];
+  const day = periodResult(dayReadings, columns.day);
+  const night = periodResult(nightReadings, columns.night);
+  const all = periodResult(kept, series);
   const scheduled = known.scheduled ?? readings.length - edited.filter(isNotScheduled).length;
   const percent = scheduled === 0 ? null : (100 * kept.length) / scheduled;
   const counts = { scheduled, kept: kept.length, day: day.n, night: night.n, percent };
@@ -141,7 +134,7 @@ export function ambulatoryResult(
     ),
     trapezoid: forEachMeasure((m) => trapezoidMean(series[m])),
     closed: forEachMeasure((m) =>
-      coveredOf(series[m]) < F.cosinorLeastHours.value ? null : closedMean(series[m]),
+      coveredHours(series[m]) < F.cosinorLeastHours.value ? null : closedMean(series[m]),
     ),
     hourly: forEachMeasure((m) => mean(hourlyMeans(kept, m).map((one) => one.mean))),
   };
@@ -173,14 +166,14 @@ export function ambulatoryResult(
     night,
     all,
     whole,
-    cvPercent: forEachMeasure((m) => cvPercent(series[m].values)),
-    arv: forEachMeasure((m) => averageRealVariability([series[m]])),
-    arvTimeWeighted: forEachMeasure((m) => timeWeightedVariability([series[m]])),
+    cvPercent: forEachMeasure((m) => cvPercent(all.mean[m], all.sd[m])),
+    arv: forEachMeasure((m) => averageRealVariability(series[m])),
+    arvTimeWeighted: forEachMeasure((m) => timeWeightedVariability(series[m])),
     arvWithoutGaps: forEachMeasure((m) =>
       averageRealVariability(withoutGaps(series[m], F.longestStepHours.value)),
     ),
-    arvDay: forEachMeasure((m) => averageRealVariability(runs[m].day)),
-    arvNight: forEachMeasure((m) => averageRealVariability(runs[m].night)),
+    arvDay: forEachMeasure((m) => averageRealVariability(columns.day[m])),
+    arvNight: forEachMeasure((m) => averageRealVariability(columns.night[m])),
     weightedSd: forEachMeasure((m) => weightedSd(day.sd[m], night.sd[m], hours.day, hours.night)),
     dip: {
       systolicPercent: dipPercent(day.mean.systolic, night.mean.systolic),
@@ -189,10 +182,10 @@ export function ambulatoryResult(
     },
     surge: sleep === null ? null : morningSurge(kept, sleep.bedMs, sleep.wakeMs),
     load: {
-      day: periodLoad(runs, 'day', dayReadings, rules.daySystolic, rules.dayDiastolic, startMs),
-      night: periodLoad(runs, 'night', nightReadings, rules.nightSystolic, rules.nightDiastolic, startMs),
+      day: periodLoad(columns.day, day.n, rules.daySystolic, rules.dayDiastolic),
+      night: periodLoad(columns.night, night.n, rules.nightSystolic, rules.nightDiastolic),
     },
-    cosinor: forEachMeasure((m) => curvesOf(kept, series[m], m)),
+    cosinor: recordingCurves(kept, series),
     stiffness: rules.reportsStiffness ? stiffnessOf(kept) : null,
     longestGapHours,
     judged,
@@ -200,10 +193,6 @@ export function ambulatoryResult(
     pattern: barred.length > 0 || !isValid ? null : patternOf(judged),
     flags: [...flagsOf(kept, edited, longestGapHours), ...(hasClass ? [CLASS_IS_WEAK] : [])],
   };
-}
-
-function coveredOf({ hours }: TimedValues): number {
-  return hours.length === 0 ? 0 : (hours.at(-1) as number) - (hours[0] as number);
 }
 
 function shortOf(
@@ -238,40 +227,11 @@ function barredOf({ ageYears, isPregnant }: AmbulatoryCircumstances): Flag<Ambul
   return why;
 }
 
-/** The fitted curves where there are readings enough, none far apart, over most of a day. Source: out-of-office handbook 15. */
-function curvesOf(
-  kept: readonly SeriesReading[],
-  { hours, values }: TimedValues,
-  measure: Measure,
-): { readonly one: Cosinor | null; readonly two: Cosinor | null } {
-  const gap = longestGap(hours);
-  const isEnough =
-    values.length >= F.cosinorLeastReadings.value &&
-    gap !== null &&
-    gap <= F.cosinorLongestGapHours.value &&
-    coveredOf({ hours, values }) >= F.cosinorLeastHours.value;
-  if (!isEnough) return { one: null, two: null };
-  // Hours from the first reading's own local midnight: time that passed, also where the clock changes.
-  const first = kept.find((one) => one[measure] !== null) as SeriesReading;
-  const fromMidnight = first.minuteOfDay / 60 - (hours[0] as number);
-  const local = hours.map((hour) => hour + fromMidnight);
-  return { one: cosinor(local, values, 1), two: cosinor(local, values, 2) };
-}
-
 function stiffnessOf(kept: readonly SeriesReading[]): Stiffness | null {
   const pairs = kept.filter(({ systolic, diastolic }) => systolic !== null && diastolic !== null);
   if (pairs.length < F.stiffnessLeastReadings.value) return null;
   const found = stiffnessIndex(valuesOf(pairs, 'systolic'), valuesOf(pairs, 'diastolic'));
   return found !== null && found.r ** 2 >= F.stiffnessLeastR2.value ? found : null;
-}
-
-function longestGap(hours: readonly number[]): number | null {
-  let longest: number | null = null;
-  for (let k = 1; k < hours.length; k++) {
-    const gap = (hours[k] as number) - (hours[k - 1] as number);
-    if (longest === null || gap > longest) longest = gap;
-  }
-  return longest;
 }
 
 function flagsOf(

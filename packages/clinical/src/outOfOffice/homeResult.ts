@@ -200,11 +200,12 @@ function meansByDay(kept: readonly SeriesReading[], rules: HomeRules): HomeResul
 function dayToDayOf(dayMeans: HomeResult['dayMeans']): DayToDay {
   const values = (measure: Measure) =>
     dayMeans.map((one) => one[measure]).filter((one): one is number => one !== null);
+  const sd = forEachMeasure((measure) => sampleSd(values(measure)));
   return {
     days: dayMeans.length,
-    sd: forEachMeasure((measure) => sampleSd(values(measure))),
-    cvPercent: forEachMeasure((measure) => cvPercent(values(measure))),
-    arv: forEachMeasure((measure) => averageRealVariability([{ hours: [], values: values(measure) }])),
+    sd,
+    cvPercent: forEachMeasure((measure) => cvPercent(mean(values(measure)), sd[measure])),
+    arv: forEachMeasure((measure) => averageRealVariability({ values: values(measure), starts: [0] })),
   };
 }
 

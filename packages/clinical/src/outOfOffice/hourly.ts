@@ -1,5 +1,3 @@
-import { mean } from '../statistics/mean.js';
-import { sampleSd } from '../statistics/sampleSd.js';
 import { DAY_HOURS } from './clock.js';
 import { OUT_OF_OFFICE_FIGURES as F } from './figures.js';
 import type { Measure, SeriesReading } from './seriesReading.js';
@@ -17,23 +15,53 @@ export type Hour = {
  * Source: out-of-office handbook 13.
  */
 export function hourlyMeans(inOrder: readonly SeriesReading[], measure: Measure): Hour[] {
-  const byHour: (number[] | undefined)[] = new Array(DAY_HOURS);
-  const found: { readonly hour: number; readonly values: number[] }[] = [];
-  for (const reading of inOrder) {
+  const hours: number[] = [];
+  const values: number[] = [];
+  for (let k = 0; k < inOrder.length; k++) {
+    const reading = inOrder[k] as SeriesReading;
     const value = reading[measure];
     if (value === null) continue;
-    const hour = Math.floor(reading.minuteOfDay / 60);
-    const values = byHour[hour];
-    if (values === undefined) {
-      const first = [value];
-      byHour[hour] = first;
-      found.push({ hour, values: first });
-    } else values.push(value);
+    hours.push(Math.floor(reading.minuteOfDay / 60));
+    values.push(value);
   }
-  return found.map(({ hour, values }) => ({
-    hour,
-    n: values.length,
-    mean: mean(values) as number,
-    sd: values.length < F.hourlySdReadings.value ? null : sampleSd(values),
-  }));
+  return meansByHour(hours, values);
+}
+
+/** The same of values with the hour of the clock of each. */
+function meansByHour(hours: readonly number[], values: readonly number[]): Hour[] {
+  const n = hours.length;
+  const found: number[] = [];
+  for (const one of [COUNTS, SUMS, RESTS, SQUARES]) one.fill(0);
+  for (let k = 0; k < n; k++) {
+    const hour = hours[k] as number;
+    if (COUNTS[hour] === 0) found.push(hour);
+    COUNTS[hour] = (COUNTS[hour] as number) + 1;
+    SUMS[hour] = (SUMS[hour] as number) + (values[k] as number);
+  }
+  // As `mean` and `sampleSd` go over a list: the second pass takes off what rounding left in the first sum.
+  for (let k = 0; k < n; k++) {
+    const hour = hours[k] as number;
+    const first = (SUMS[hour] as number) / (COUNTS[hour] as number);
+    RESTS[hour] = (RESTS[hour] as number) + ((values[k] as number) - first);
+  }
+  for (let k = 0; k < n; k++) {
+    const hour = hours[k] as number;
+    SQUARES[hour] = (SQUARES[hour] as number) + ((values[k] as number) - meanOf(hour)) ** 2;
+  }
+  return found.map((hour) => {
+    const count = COUNTS[hour] as number;
+    const sd = count < F.hourlySdReadings.value ? null : Math.sqrt((SQUARES[hour] as number) / (count - 1));
+    return { hour, n: count, mean: meanOf(hour), sd };
+  });
+}
+
+/** By hour; written anew by each call, and here so that none has to make them. */
+const COUNTS = new Float64Array(DAY_HOURS);
+const SUMS = new Float64Array(DAY_HOURS);
+const RESTS = new Float64Array(DAY_HOURS);
+const SQUARES = new Float64Array(DAY_HOURS);
+
+function meanOf(hour: number): number {
+  const count = COUNTS[hour] as number;
+  return (SUMS[hour] as number) / count + (RESTS[hour] as number) / count;
 }

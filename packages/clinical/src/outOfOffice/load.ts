@@ -1,11 +1,13 @@
 import { type Comparison, passes } from '../contract/threshold.js';
 import { halfGaps } from './seriesMeans.js';
-import type { TimedValues } from './timedValue.js';
+import type { TimedRuns, TimedValues } from './timedValue.js';
 
 /** Percent of the values on the side of a limit; null of none. Source: out-of-office handbook 11. */
 export function loadPercent(values: readonly number[], comparison: Comparison, limit: number): number | null {
   if (values.length === 0) return null;
-  return (100 * values.filter((value) => passes(value, comparison, limit)).length) / values.length;
+  let over = 0;
+  for (let k = 0; k < values.length; k++) if (passes(values[k] as number, comparison, limit)) over++;
+  return (100 * over) / values.length;
 }
 
 /** Percent of the time, each value standing for half of the gaps to its neighbours; null where no time passed. */
@@ -15,22 +17,25 @@ export function timeLoadPercent(
   limit: number,
 ): number | null {
   const weights = halfGaps(hours);
-  let [over, all] = [0, 0];
-  weights.forEach((weight, k) => {
+  let over = 0;
+  let all = 0;
+  for (let k = 0; k < values.length; k++) {
+    const weight = weights[k] as number;
     all += weight;
     if (passes(values[k] as number, comparison, limit)) over += weight;
-  });
+  }
   return all === 0 ? null : (100 * over) / all;
 }
 
 /**
  * The area between the values and a threshold, where they are over it, in mmHg h: trapezoids on the clipped values,
- * an approximation where they cross it. Of each segment for itself. Source: out-of-office handbook 11 (a decision).
+ * an approximation where they cross it. Of each run for itself. Source: out-of-office handbook 11 (a decision).
  */
-export function excessArea(segments: readonly TimedValues[], limit: number): number {
+export function excessArea({ hours, values, starts }: TimedRuns, limit: number): number {
   let area = 0;
-  for (const { hours, values } of segments) {
-    for (let k = 1; k < values.length; k++) {
+  for (let k = 1, run = 1; k < values.length; k++) {
+    if (k === starts[run]) run++;
+    else {
       const before = Math.max(0, (values[k - 1] as number) - limit);
       const after = Math.max(0, (values[k] as number) - limit);
       area += (((hours[k] as number) - (hours[k - 1] as number)) * (before + after)) / 2;

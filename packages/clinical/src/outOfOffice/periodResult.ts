@@ -1,8 +1,9 @@
 import { plainMeanPressure } from '../score/meanPressure.js';
 import { mean } from '../statistics/mean.js';
 import { sampleSd } from '../statistics/sampleSd.js';
-import { type ByMeasure, forEachMeasure } from './byMeasure.js';
-import { type SeriesReading, valuesOf } from './seriesReading.js';
+import type { ByMeasure, ForEachMeasure } from './byMeasure.js';
+import type { SeriesReading } from './seriesReading.js';
+import type { TimedValues } from './timedValue.js';
 
 /** What readings of one period come to. */
 export type PeriodResult = {
@@ -18,33 +19,52 @@ export type PeriodResult = {
   readonly doubleProduct: number | null;
 };
 
-/** What the readings of a period come to. Source: out-of-office handbook 1, 13, 14. */
-export function periodResult(readings: readonly SeriesReading[]): PeriodResult {
-  const values = forEachMeasure((measure) => valuesOf(readings, measure));
-  const ofPairs = (of: (systolic: number, diastolic: number) => number) => {
-    const found: number[] = [];
-    for (const { systolic, diastolic } of readings) {
-      if (systolic !== null && diastolic !== null) found.push(of(systolic, diastolic));
-    }
-    return mean(found);
-  };
+/**
+ * What the readings of a period come to. Source: out-of-office handbook 1, 13, 14.
+ *
+ * @param values what is known of each measure in them
+ */
+export function periodResult(
+  readings: readonly SeriesReading[],
+  values: ForEachMeasure<TimedValues>,
+): PeriodResult {
+  const pulsePressures: number[] = [];
+  const meanArterials: number[] = [];
   const products: number[] = [];
-  for (const { systolic, pulse } of readings) {
-    if (systolic !== null && pulse !== null) products.push(systolic * pulse);
+  for (let k = 0; k < readings.length; k++) {
+    const { systolic, diastolic, pulse } = readings[k] as SeriesReading;
+    if (systolic === null) continue;
+    if (diastolic !== null) {
+      pulsePressures.push(systolic - diastolic);
+      meanArterials.push(plainMeanPressure(systolic, diastolic));
+    }
+    if (pulse !== null) products.push(systolic * pulse);
   }
+  const systolic = spreadOf(values.systolic.values);
+  const diastolic = spreadOf(values.diastolic.values);
+  const pulse = spreadOf(values.pulse.values);
   return {
     n: readings.length,
-    mean: forEachMeasure((measure) => mean(values[measure])),
-    sd: forEachMeasure((measure) => sampleSd(values[measure])),
-    least: forEachMeasure((measure) => extremeOf(values[measure], Math.min)),
-    most: forEachMeasure((measure) => extremeOf(values[measure], Math.max)),
-    pulsePressure: ofPairs((systolic, diastolic) => systolic - diastolic),
-    meanArterial: ofPairs(plainMeanPressure),
+    mean: { systolic: systolic.mean, diastolic: diastolic.mean, pulse: pulse.mean },
+    sd: { systolic: systolic.sd, diastolic: diastolic.sd, pulse: pulse.sd },
+    least: { systolic: systolic.least, diastolic: diastolic.least, pulse: pulse.least },
+    most: { systolic: systolic.most, diastolic: diastolic.most, pulse: pulse.most },
+    pulsePressure: mean(pulsePressures),
+    meanArterial: mean(meanArterials),
     doubleProduct: mean(products),
   };
 }
 
-/** The least or the most of any number of values; null of none. */
-function extremeOf(values: readonly number[], pick: (a: number, b: number) => number): number | null {
-  return values.length === 0 ? null : values.reduce((a, b) => pick(a, b));
+/** Centre and spread of any number of values; null of none, and without an SD of one. */
+function spreadOf(values: readonly number[]) {
+  const centre = mean(values);
+  if (centre === null) return { mean: null, sd: null, least: null, most: null };
+  let least = values[0] as number;
+  let most = least;
+  for (let k = 1; k < values.length; k++) {
+    const value = values[k] as number;
+    if (value < least) least = value;
+    if (value > most) most = value;
+  }
+  return { mean: centre, sd: sampleSd(values, centre), least, most };
 }

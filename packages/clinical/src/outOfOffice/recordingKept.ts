@@ -23,7 +23,8 @@ export function recordingKept(
   const ordered = inTimeOrder(readings);
   const endMs = (ordered[0]?.atMs ?? 0) + F.usedHours.value * HOUR_MS;
   let kept: SeriesReading[] = [];
-  for (const reading of ordered) {
+  for (let k = 0; k < ordered.length; k++) {
+    const reading = ordered[k] as SeriesReading;
     const { index, systolic, diastolic } = reading;
     const twin = twinOf(kept, reading);
     const artefact = known.restored.has(index) ? null : artefactOf(reading, rules.editing);

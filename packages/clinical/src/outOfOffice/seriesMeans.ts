@@ -11,13 +11,7 @@ export function trapezoidMean({ hours, values }: TimedValues): number | null {
   const n = values.length;
   if (n === 0) return null;
   const span = (hours[n - 1] as number) - (hours[0] as number);
-  if (span === 0) return mean(values);
-  let area = 0;
-  for (let k = 1; k < n; k++) {
-    const gap = (hours[k] as number) - (hours[k - 1] as number);
-    area += (gap * ((values[k - 1] as number) + (values[k] as number))) / 2;
-  }
-  return area / span;
+  return span === 0 ? mean(values) : trapezoidArea({ hours, values }) / span;
 }
 
 /**
@@ -26,10 +20,23 @@ export function trapezoidMean({ hours, values }: TimedValues): number | null {
  * Source: out-of-office handbook 13.
  */
 export function closedMean({ hours, values }: TimedValues): number | null {
-  const first = hours[0];
-  const last = hours.at(-1);
-  if (first === undefined || last === undefined || last - first > DAY_HOURS) return null;
-  return trapezoidMean({ hours: [...hours, first + DAY_HOURS], values: [...values, values[0] as number] });
+  const n = values.length;
+  if (n === 0) return null;
+  const [first, last] = [hours[0] as number, hours[n - 1] as number];
+  if (last - first > DAY_HOURS) return null;
+  const end = first + DAY_HOURS;
+  const closing = ((end - last) * ((values[n - 1] as number) + (values[0] as number))) / 2;
+  return (trapezoidArea({ hours, values }) + closing) / (end - first);
+}
+
+/** The area under the straight lines between neighbours, in the unit of the values times hours. */
+function trapezoidArea({ hours, values }: TimedValues): number {
+  let area = 0;
+  for (let k = 1; k < values.length; k++) {
+    const gap = (hours[k] as number) - (hours[k - 1] as number);
+    area += (gap * ((values[k - 1] as number) + (values[k] as number))) / 2;
+  }
+  return area;
 }
 
 /** A mean of day and one of night, each weighing by its hours; null where one of them is. Source: as above. */
@@ -48,9 +55,12 @@ export function hoursWeightedMean(
  * Source: out-of-office handbook 13 ("half-gap weighting").
  */
 export function halfGaps(hours: readonly number[]): number[] {
-  return hours.map((hour, k) => {
-    const before = hours[k - 1] ?? hour;
-    const after = hours[k + 1] ?? hour;
-    return (after - before) / 2;
-  });
+  const last = hours.length - 1;
+  const shares: number[] = [];
+  for (let k = 0; k <= last; k++) {
+    const before = hours[k === 0 ? 0 : k - 1] as number;
+    const after = hours[k === last ? last : k + 1] as number;
+    shares.push((after - before) / 2);
+  }
+  return shares;
 }

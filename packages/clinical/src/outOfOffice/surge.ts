@@ -22,14 +22,24 @@ export type Surge = {
  * nothing of this is computed. Source: out-of-office handbook 10.
  */
 export function morningSurge(readings: readonly SeriesReading[], bedMs: number, wakeMs: number): Surge {
-  const known = inTimeOrder(readings).filter(({ systolic }) => systolic !== null);
-  const between = (fromMs: number, toMs: number) =>
-    known.filter(({ atMs }) => atMs >= fromMs && atMs < toMs).map(({ systolic }) => systolic as number);
   const beside = F.surgeHours.value * HOUR_MS;
-  const after = mean(between(wakeMs, wakeMs + beside));
-  const before = mean(between(wakeMs - beside, wakeMs));
-  const evening = mean(between(bedMs - beside, bedMs));
-  const trough = troughOf(between(bedMs, wakeMs));
+  const around = {
+    after: [] as number[],
+    before: [] as number[],
+    evening: [] as number[],
+    asleep: [] as number[],
+  };
+  const inOrder = inTimeOrder(readings);
+  for (let k = 0; k < inOrder.length; k++) {
+    const { atMs, systolic } = inOrder[k] as SeriesReading;
+    if (systolic === null) continue;
+    if (atMs >= wakeMs && atMs < wakeMs + beside) around.after.push(systolic);
+    if (atMs >= wakeMs - beside && atMs < wakeMs) around.before.push(systolic);
+    if (atMs >= bedMs - beside && atMs < bedMs) around.evening.push(systolic);
+    if (atMs >= bedMs && atMs < wakeMs) around.asleep.push(systolic);
+  }
+  const [after, before, evening] = [mean(around.after), mean(around.before), mean(around.evening)];
+  const trough = troughOf(around.asleep);
   const minus = (a: number | null, b: number | null) => (a === null || b === null ? null : a - b);
   return {
     sleepTrough: minus(after, trough.mmHg),

@@ -1,25 +1,35 @@
-import { HOUR_MS } from './clock.js';
-import type { Measure, SeriesReading } from './seriesReading.js';
-
 /** Values of one measure with their times, in order of time: hours since the first reading of the series. */
 export type TimedValues = {
   readonly hours: readonly number[];
   readonly values: readonly number[];
 };
 
-/** One measure of readings that are in order of time; readings without it are left out. Hours count from `fromMs`. */
-export function timedValues(
-  readings: readonly SeriesReading[],
-  measure: Measure,
-  fromMs: number,
-): TimedValues {
-  const hours: number[] = [];
-  const values: number[] = [];
-  for (const reading of readings) {
-    const value = reading[measure];
-    if (value === null) continue;
-    hours.push((reading.atMs - fromMs) / HOUR_MS);
-    values.push(value);
+/**
+ * Timed values cut into runs, none of which is bridged to the next: a night between two days, a gap that is too long.
+ * `starts` are the places at which runs begin, in order, the first being 0; none is empty.
+ */
+export type TimedRuns = TimedValues & { readonly starts: readonly number[] };
+
+/** The same values cut anew where two neighbours lie further apart than `longestHours`. */
+export function withoutGaps({ hours, values }: TimedValues, longestHours: number): TimedRuns {
+  const starts: number[] = [];
+  for (let k = 0; k < hours.length; k++) {
+    if (k === 0 || (hours[k] as number) - (hours[k - 1] as number) > longestHours) starts.push(k);
   }
-  return { hours, values };
+  return { hours, values, starts };
+}
+
+/** The longest time between two neighbours, in hours; null of fewer than two. */
+export function longestGap(hours: readonly number[]): number | null {
+  let longest: number | null = null;
+  for (let k = 1; k < hours.length; k++) {
+    const gap = (hours[k] as number) - (hours[k - 1] as number);
+    if (longest === null || gap > longest) longest = gap;
+  }
+  return longest;
+}
+
+/** Hours from the first value to the last; 0 of none. */
+export function coveredHours({ hours }: TimedValues): number {
+  return hours.length === 0 ? 0 : (hours[hours.length - 1] as number) - (hours[0] as number);
 }

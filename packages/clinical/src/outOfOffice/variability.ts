@@ -1,25 +1,23 @@
-import { mean } from '../statistics/mean.js';
-import { sampleSd } from '../statistics/sampleSd.js';
-import type { TimedValues } from './timedValue.js';
-
-/** Stretches of time order between which nothing is bridged: a night between two days, a gap that is too long. */
-export type Segments = readonly TimedValues[];
+import type { TimedRuns } from './timedValue.js';
 
 /** 100 SD over mean, in percent; null where either is not defined. Source: out-of-office handbook 12. */
-export function cvPercent(values: readonly number[]): number | null {
-  const [centre, sd] = [mean(values), sampleSd(values)];
+export function cvPercent(centre: number | null, sd: number | null): number | null {
   return centre === null || sd === null || centre === 0 ? null : (100 * sd) / centre;
 }
 
 /**
- * Average real variability: the mean size of the steps from each value to the next, steps of all segments together.
+ * Average real variability: the mean size of the steps from each value to the next, steps of all runs together.
  * Null without a step. Source: out-of-office handbook 12.
  */
-export function averageRealVariability(segments: Segments): number | null {
+export function averageRealVariability({
+  values,
+  starts,
+}: Pick<TimedRuns, 'values' | 'starts'>): number | null {
   let sum = 0;
   let steps = 0;
-  for (const { values } of segments) {
-    for (let k = 1; k < values.length; k++) {
+  for (let k = 1, run = 1; k < values.length; k++) {
+    if (k === starts[run]) run++;
+    else {
       sum += Math.abs((values[k] as number) - (values[k - 1] as number));
       steps++;
     }
@@ -28,29 +26,18 @@ export function averageRealVariability(segments: Segments): number | null {
 }
 
 /** The same with each step weighing by the time it took. Null where no time passed. */
-export function timeWeightedVariability(segments: Segments): number | null {
+export function timeWeightedVariability({ hours, values, starts }: TimedRuns): number | null {
   let sum = 0;
   let weight = 0;
-  for (const { hours, values } of segments) {
-    for (let k = 1; k < values.length; k++) {
+  for (let k = 1, run = 1; k < values.length; k++) {
+    if (k === starts[run]) run++;
+    else {
       const gap = (hours[k] as number) - (hours[k - 1] as number);
       sum += gap * Math.abs((values[k] as number) - (values[k - 1] as number));
       weight += gap;
     }
   }
   return weight === 0 ? null : sum / weight;
-}
-
-/** Cuts a series where two neighbours lie further apart than `longestHours`. */
-export function withoutGaps({ hours, values }: TimedValues, longestHours: number): Segments {
-  const segments: { hours: number[]; values: number[] }[] = [];
-  hours.forEach((hour, k) => {
-    const before = hours[k - 1];
-    if (before === undefined || hour - before > longestHours) segments.push({ hours: [], values: [] });
-    segments.at(-1)?.hours.push(hour);
-    segments.at(-1)?.values.push(values[k] as number);
-  });
-  return segments;
 }
 
 /**

@@ -1,0 +1,49 @@
+import { inverse } from '../statistics/inverse.js';
+import { fillWaves, WAVES_OF_HOUR } from './dayWaves.js';
+
+/** Coefficients of a curve: the mesor, and a beta and a gamma for each harmonic. */
+const MOST = 1 + WAVES_OF_HOUR;
+
+/**
+ * What the times of a fit alone say, worked out once for every measure that was taken at them: the waves at each, and
+ * the inverse of the normal equations, row by row. An inverse is null where the times do not tell the coefficients apart.
+ */
+export type CosinorTimes = {
+  readonly n: number;
+  /** `WAVES_OF_HOUR` for each time, one time after the other. */
+  readonly waves: Float64Array;
+  readonly inverseOfOne: Float64Array | null;
+  readonly inverseOfTwo: Float64Array | null;
+};
+
+/** The times of a fit; `hours` are local hours from midnight (any day). Source: out-of-office handbook 15. */
+export function cosinorTimes(hours: readonly number[]): CosinorTimes {
+  const n = hours.length;
+  const waves = new Float64Array(n * WAVES_OF_HOUR);
+  const normal = new Float64Array(MOST * MOST);
+  const row = new Float64Array(MOST);
+  row[0] = 1;
+  for (let i = 0; i < n; i++) {
+    fillWaves(row, 1, hours[i] as number);
+    for (let a = 0; a < MOST; a++) {
+      const one = row[a] as number;
+      if (a > 0) waves[i * WAVES_OF_HOUR + a - 1] = one;
+      for (let b = a; b < MOST; b++) {
+        normal[a * MOST + b] = (normal[a * MOST + b] as number) + one * (row[b] as number);
+      }
+    }
+  }
+  return { n, waves, inverseOfOne: inverseOf(normal, 3, n), inverseOfTwo: inverseOf(normal, MOST, n) };
+}
+
+/** The equations of fewer harmonics are the first rows of those of more. */
+function inverseOf(normal: Float64Array, size: number, n: number): Float64Array | null {
+  if (n < size) return null;
+  const first = new Float64Array(size * size);
+  for (let a = 0; a < size; a++) {
+    for (let b = 0; b < size; b++) {
+      first[a * size + b] = normal[Math.min(a, b) * MOST + Math.max(a, b)] as number;
+    }
+  }
+  return inverse(first, size);
+}

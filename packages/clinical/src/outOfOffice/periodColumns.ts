@@ -1,0 +1,67 @@
+import { type ForEachMeasure, forEachMeasure } from './byMeasure.js';
+import { HOUR_MS } from './clock.js';
+import type { PeriodOf } from './periods.js';
+import type { SeriesReading } from './seriesReading.js';
+import type { TimedRuns } from './timedValue.js';
+
+/** What is known of each measure, in order of time: over the whole recording, by day and by night. */
+export type PeriodColumns = {
+  /** One run. */
+  readonly whole: ForEachMeasure<TimedRuns>;
+  /** A run for each stretch of the period; what lies between two is not bridged. */
+  readonly day: ForEachMeasure<TimedRuns>;
+  readonly night: ForEachMeasure<TimedRuns>;
+};
+
+/**
+ * Readings turned into columns of numbers, once, so that every statistic goes through plain lists. A reading without a
+ * measure is left out of its columns and ends no run; one of neither period ends the run before it.
+ *
+ * @param kept in order of time; hours count from the first
+ * @param periods the period of each
+ */
+export function periodColumns(kept: readonly SeriesReading[], periods: readonly PeriodOf[]): PeriodColumns {
+  const columns = forEachMeasure(() => new Column());
+  const { systolic, diastolic, pulse } = columns;
+  const startMs = kept[0]?.atMs ?? 0;
+  for (let k = 0; k < kept.length; k++) {
+    const reading = kept[k] as SeriesReading;
+    const period = periods[k] as PeriodOf;
+    const hour = (reading.atMs - startMs) / HOUR_MS;
+    const isNew = k === 0 || period !== periods[k - 1];
+    systolic.add(hour, reading.systolic, period, isNew);
+    diastolic.add(hour, reading.diastolic, period, isNew);
+    pulse.add(hour, reading.pulse, period, isNew);
+  }
+  return {
+    whole: forEachMeasure((measure) => columns[measure].whole),
+    day: forEachMeasure((measure) => columns[measure].day),
+    night: forEachMeasure((measure) => columns[measure].night),
+  };
+}
+
+type Filling = { hours: number[]; values: number[]; starts: number[] };
+
+/** One measure while it is filled. */
+class Column {
+  readonly whole: Filling = { hours: [], values: [], starts: [] };
+  readonly day: Filling = { hours: [], values: [], starts: [] };
+  readonly night: Filling = { hours: [], values: [], starts: [] };
+  /** Whether the period changed since a value of this measure was last added. */
+  private isChanged = true;
+
+  add(hour: number, value: number | null, period: PeriodOf, isNew: boolean): void {
+    if (isNew) this.isChanged = true;
+    if (value === null) return;
+    addTo(this.whole, hour, value, this.whole.values.length === 0);
+    if (period === 'neither') return;
+    addTo(period === 'day' ? this.day : this.night, hour, value, this.isChanged);
+    this.isChanged = false;
+  }
+}
+
+function addTo({ hours, values, starts }: Filling, hour: number, value: number, isRunStart: boolean): void {
+  if (isRunStart) starts.push(values.length);
+  hours.push(hour);
+  values.push(value);
+}

@@ -9,7 +9,7 @@ import { type ByMeasure, type ForEachMeasure, forEachMeasure } from './byMeasure
 import { DAY_HOURS } from './clock.js';
 import { type DipClass, dipClass, dipPercent } from './dipping.js';
 import { OUT_OF_OFFICE_FIGURES as F } from './figures.js';
-import { hourlyMeans } from './hourly.js';
+import { meansByHour } from './hourly.js';
 import {
   type AmbulatoryPattern,
   anyOf,
@@ -136,7 +136,9 @@ export function ambulatoryResult(
     closed: forEachMeasure((m) =>
       coveredHours(series[m]) < F.cosinorLeastHours.value ? null : closedMean(series[m]),
     ),
-    hourly: forEachMeasure((m) => mean(hourlyMeans(kept, m).map((one) => one.mean))),
+    hourly: forEachMeasure((m) =>
+      mean(meansByHour(series[m].clockHours, series[m].values).map((one) => one.mean)),
+    ),
   };
   const short = shortOf(counts, rules);
   const judged = judgedPeriods(whole, day, night, rules);

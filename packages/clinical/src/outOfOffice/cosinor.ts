@@ -1,6 +1,6 @@
 import { fCdf } from '../statistics/fDistribution.js';
 import { DAY_HOURS } from './clock.js';
-import { type CosinorTimes, cosinorTimes } from './cosinorTimes.js';
+import { COEFFICIENTS, type CosinorTimes, cosinorTimes } from './cosinorTimes.js';
 import { type CurveExtremes, curveExtremes } from './curveExtremes.js';
 import { WAVES_OF_HOUR } from './dayWaves.js';
 
@@ -54,38 +54,33 @@ export function cosinorAt(
   values: readonly number[],
   harmonics: 1 | 2,
 ): Cosinor | null {
-  const size = 1 + 2 * harmonics;
   const inverse = harmonics === 1 ? inverseOfOne : inverseOfTwo;
   if (inverse === null) return null;
   let sum = 0;
   for (let i = 0; i < n; i++) sum += values[i] as number;
   // Normal equations of the values about their mean: small numbers lose least.
   const centre = sum / n;
-  const right = new Float64Array(1 + WAVES_OF_HOUR);
   let total = 0;
+  let right0 = 0;
+  let right1 = 0;
+  let right2 = 0;
+  let right3 = 0;
+  let right4 = 0;
   for (let i = 0, at = 0; i < n; i++, at += WAVES_OF_HOUR) {
     const distance = (values[i] as number) - centre;
     total += distance * distance;
-    right[0] = (right[0] as number) + distance;
-    for (let k = 0; k < WAVES_OF_HOUR; k++) {
-      right[k + 1] = (right[k + 1] as number) + (waves[at + k] as number) * distance;
-    }
+    right0 += distance;
+    right1 += (waves[at] as number) * distance;
+    right2 += (waves[at + 1] as number) * distance;
+    right3 += (waves[at + 2] as number) * distance;
+    right4 += (waves[at + 3] as number) * distance;
   }
   if (total === 0) return null;
-  // Those of a harmonic that is not fitted stay 0.
-  const coefficients = new Float64Array(1 + WAVES_OF_HOUR);
-  for (let a = 0; a < size; a++) {
-    let product = 0;
-    for (let b = 0; b < size; b++) product += (inverse[a * size + b] as number) * (right[b] as number);
-    coefficients[a] = product;
-  }
-  const [level, b1, g1, b2, g2] = coefficients as unknown as readonly [
-    number,
-    number,
-    number,
-    number,
-    number,
-  ];
+  const level = coefficient(inverse, 0, right0, right1, right2, right3, right4);
+  const b1 = coefficient(inverse, 1, right0, right1, right2, right3, right4);
+  const g1 = coefficient(inverse, 2, right0, right1, right2, right3, right4);
+  const b2 = coefficient(inverse, 3, right0, right1, right2, right3, right4);
+  const g2 = coefficient(inverse, 4, right0, right1, right2, right3, right4);
   let sse = 0;
   for (let i = 0, at = 0; i < n; i++, at += WAVES_OF_HOUR) {
     const fitted =
@@ -96,23 +91,43 @@ export function cosinorAt(
       (waves[at + 3] as number) * g2;
     sse += ((values[i] as number) - centre - fitted) ** 2;
   }
-  const df = [size - 1, n - size] as const;
+  const df = [2 * harmonics, n - 1 - 2 * harmonics] as const;
   const variance = df[1] > 0 ? sse / df[1] : null;
   const f = variance === null || variance === 0 ? null : (total - sse) / df[0] / variance;
   const mesor = centre + level;
-  const day = harmonicOf(0, b1, g1, inverse, size, variance);
+  const day = harmonicOf(0, b1, g1, inverse, variance);
   return {
     mesor,
     mesorSe: variance === null ? null : Math.sqrt(variance * (inverse[0] as number)),
-    harmonics: harmonics === 1 ? [day] : [day, harmonicOf(1, b2, g2, inverse, size, variance)],
+    harmonics: harmonics === 1 ? [day] : [day, harmonicOf(1, b2, g2, inverse, variance)],
     r2: 1 - sse / total,
     sse,
     f,
     // The upper tail itself: 1 minus the lower one would lose what is far out.
     p: f === null ? null : f <= 0 ? 1 : fCdf(1 / f, df[1], df[0]),
     df,
-    ...curveExtremes(mesor, [b1, g1, b2, g2]),
+    ...curveExtremes(mesor, { b1, g1, b2, g2 }),
   };
+}
+
+/** A row of the inverse times the right side; of a harmonic that is not fitted the row is 0, and so is the coefficient. */
+function coefficient(
+  inverse: Float64Array,
+  row: number,
+  right0: number,
+  right1: number,
+  right2: number,
+  right3: number,
+  right4: number,
+): number {
+  const at = row * COEFFICIENTS;
+  return (
+    (inverse[at] as number) * right0 +
+    (inverse[at + 1] as number) * right1 +
+    (inverse[at + 2] as number) * right2 +
+    (inverse[at + 3] as number) * right3 +
+    (inverse[at + 4] as number) * right4
+  );
 }
 
 function harmonicOf(
@@ -120,7 +135,6 @@ function harmonicOf(
   beta: number,
   gamma: number,
   inverse: Float64Array,
-  size: number,
   variance: number | null,
 ): Harmonic {
   const at = 1 + 2 * j;
@@ -130,7 +144,7 @@ function harmonicOf(
   const peakHour = ((turn + 1) % 1) * periodHours;
   const errors = { amplitudeSe: null as number | null, peakHourSe: null as number | null };
   if (variance !== null && amplitude > 0) {
-    const cell = (a: number, b: number) => variance * (inverse[a * size + b] as number);
+    const cell = (a: number, b: number) => variance * (inverse[a * COEFFICIENTS + b] as number);
     const [bb, bg, gg] = [cell(at, at), cell(at, at + 1), cell(at + 1, at + 1)];
     const along = (beta * beta * bb + 2 * beta * gamma * bg + gamma * gamma * gg) / amplitude ** 2;
     const across = (gamma * gamma * bb - 2 * beta * gamma * bg + beta * beta * gg) / amplitude ** 2;

@@ -28,7 +28,7 @@ export function hourlyMeans(inOrder: readonly SeriesReading[], measure: Measure)
 }
 
 /** The same of values with the hour of the clock of each. */
-function meansByHour(hours: readonly number[], values: readonly number[]): Hour[] {
+export function meansByHour(hours: readonly number[], values: readonly number[]): Hour[] {
   const n = hours.length;
   const found: number[] = [];
   for (const one of [COUNTS, SUMS, RESTS, SQUARES]) one.fill(0);

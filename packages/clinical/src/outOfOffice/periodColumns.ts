@@ -6,8 +6,8 @@ import type { TimedRuns } from './timedValue.js';
 
 /** What is known of each measure, in order of time: over the whole recording, by day and by night. */
 export type PeriodColumns = {
-  /** One run. */
-  readonly whole: ForEachMeasure<TimedRuns>;
+  /** One run; `clockHours` is the hour of the clock of each value, 0 to 23. */
+  readonly whole: ForEachMeasure<TimedRuns & { readonly clockHours: readonly number[] }>;
   /** A run for each stretch of the period; what lies between two is not bridged. */
   readonly day: ForEachMeasure<TimedRuns>;
   readonly night: ForEachMeasure<TimedRuns>;
@@ -29,9 +29,11 @@ export function periodColumns(kept: readonly SeriesReading[], periods: readonly 
     const period = periods[k] as PeriodOf;
     const hour = (reading.atMs - startMs) / HOUR_MS;
     const isNew = k === 0 || period !== periods[k - 1];
-    systolic.add(hour, reading.systolic, period, isNew);
-    diastolic.add(hour, reading.diastolic, period, isNew);
-    pulse.add(hour, reading.pulse, period, isNew);
+    const clockHour = Math.floor(reading.minuteOfDay / 60);
+    if (isNew) for (const column of [systolic, diastolic, pulse]) column.isChanged = true;
+    if (reading.systolic !== null) systolic.add(hour, clockHour, reading.systolic, period);
+    if (reading.diastolic !== null) diastolic.add(hour, clockHour, reading.diastolic, period);
+    if (reading.pulse !== null) pulse.add(hour, clockHour, reading.pulse, period);
   }
   return {
     whole: forEachMeasure((measure) => columns[measure].whole),
@@ -44,24 +46,21 @@ type Filling = { hours: number[]; values: number[]; starts: number[] };
 
 /** One measure while it is filled. */
 class Column {
-  readonly whole: Filling = { hours: [], values: [], starts: [] };
+  readonly whole = { hours: [] as number[], clockHours: [] as number[], values: [] as number[], starts: [0] };
   readonly day: Filling = { hours: [], values: [], starts: [] };
   readonly night: Filling = { hours: [], values: [], starts: [] };
   /** Whether the period changed since a value of this measure was last added. */
-  private isChanged = true;
+  isChanged = true;
 
-  add(hour: number, value: number | null, period: PeriodOf, isNew: boolean): void {
-    if (isNew) this.isChanged = true;
-    if (value === null) return;
-    addTo(this.whole, hour, value, this.whole.values.length === 0);
+  add(hour: number, clockHour: number, value: number, period: PeriodOf): void {
+    this.whole.hours.push(hour);
+    this.whole.clockHours.push(clockHour);
+    this.whole.values.push(value);
     if (period === 'neither') return;
-    addTo(period === 'day' ? this.day : this.night, hour, value, this.isChanged);
+    const { hours, values, starts } = period === 'day' ? this.day : this.night;
+    if (this.isChanged) starts.push(values.length);
+    hours.push(hour);
+    values.push(value);
     this.isChanged = false;
   }
-}
-
-function addTo({ hours, values, starts }: Filling, hour: number, value: number, isRunStart: boolean): void {
-  if (isRunStart) starts.push(values.length);
-  hours.push(hour);
-  values.push(value);
 }

@@ -28,18 +28,6 @@ export function periodResult(
   readings: readonly SeriesReading[],
   values: ForEachMeasure<TimedValues>,
 ): PeriodResult {
-  const pulsePressures: number[] = [];
-  const meanArterials: number[] = [];
-  const products: number[] = [];
-  for (let k = 0; k < readings.length; k++) {
-    const { systolic, diastolic, pulse } = readings[k] as SeriesReading;
-    if (systolic === null) continue;
-    if (diastolic !== null) {
-      pulsePressures.push(systolic - diastolic);
-      meanArterials.push(plainMeanPressure(systolic, diastolic));
-    }
-    if (pulse !== null) products.push(systolic * pulse);
-  }
   const systolic = spreadOf(values.systolic.values);
   const diastolic = spreadOf(values.diastolic.values);
   const pulse = spreadOf(values.pulse.values);
@@ -49,10 +37,45 @@ export function periodResult(
     sd: { systolic: systolic.sd, diastolic: diastolic.sd, pulse: pulse.sd },
     least: { systolic: systolic.least, diastolic: diastolic.least, pulse: pulse.least },
     most: { systolic: systolic.most, diastolic: diastolic.most, pulse: pulse.most },
-    pulsePressure: mean(pulsePressures),
-    meanArterial: mean(meanArterials),
-    doubleProduct: mean(products),
+    pulsePressure: meanOver(readings, pulsePressureOf),
+    meanArterial: meanOver(readings, meanArterialOf),
+    doubleProduct: meanOver(readings, doubleProductOf),
   };
+}
+
+function pulsePressureOf({ systolic, diastolic }: SeriesReading): number | null {
+  return systolic === null || diastolic === null ? null : systolic - diastolic;
+}
+
+function meanArterialOf({ systolic, diastolic }: SeriesReading): number | null {
+  return systolic === null || diastolic === null ? null : plainMeanPressure(systolic, diastolic);
+}
+
+function doubleProductOf({ systolic, pulse }: SeriesReading): number | null {
+  return systolic === null || pulse === null ? null : systolic * pulse;
+}
+
+/** The mean of what is worked out of each reading, as `mean` of a list of them: worked out twice rather than kept. */
+function meanOver(
+  readings: readonly SeriesReading[],
+  of: (reading: SeriesReading) => number | null,
+): number | null {
+  let n = 0;
+  let sum = 0;
+  for (let k = 0; k < readings.length; k++) {
+    const value = of(readings[k] as SeriesReading);
+    if (value === null) continue;
+    sum += value;
+    n++;
+  }
+  if (n === 0) return null;
+  const first = sum / n;
+  let rest = 0;
+  for (let k = 0; k < readings.length; k++) {
+    const value = of(readings[k] as SeriesReading);
+    if (value !== null) rest += value - first;
+  }
+  return first + rest / n;
 }
 
 /** Centre and spread of any number of values; null of none, and without an SD of one. */

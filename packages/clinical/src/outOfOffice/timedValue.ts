@@ -6,7 +6,7 @@ export type TimedValues = {
 
 /**
  * Timed values cut into runs, none of which is bridged to the next: a night between two days, a gap that is too long.
- * `starts` are the places at which runs begin, in order, the first being 0; none is empty.
+ * `starts` are the places at which runs begin, in order, the first being 0; no run of several is empty.
  */
 export type TimedRuns = TimedValues & { readonly starts: readonly number[] };
 

@@ -1,39 +1,48 @@
 /**
- * The inverse of a square matrix of `size` rows, row by row in one list, by Gauss-Jordan with pivots. Null where the
- * rows do not tell each other apart.
+ * The inverse of a square matrix by Gauss-Jordan with pivots. Null where its rows do not tell each other apart.
+ *
+ * @param matrix row by row in one list, `stride` numbers from the start of a row to that of the next; it is used up
+ * @param size rows and columns that are taken; the rest of the answer, which has the same shape, is 0
  */
-export function inverse(matrix: Float64Array, size: number): Float64Array | null {
-  const work = matrix.slice();
-  const found = new Float64Array(size * size);
+export function inverse(matrix: Float64Array, size: number, stride = size): Float64Array | null {
+  const found = new Float64Array(matrix.length);
   let scale = 0;
-  for (let at = 0; at < work.length; at++) scale = Math.max(scale, Math.abs(work[at] as number));
-  for (let a = 0; a < size; a++) found[a * size + a] = 1;
+  for (let at = 0; at < matrix.length; at++) scale = Math.max(scale, Math.abs(matrix[at] as number));
+  for (let a = 0; a < size; a++) found[a * stride + a] = 1;
   for (let column = 0; column < size; column++) {
     let best = column;
     for (let a = column + 1; a < size; a++) {
-      if (Math.abs(work[a * size + column] as number) > Math.abs(work[best * size + column] as number))
+      if (
+        Math.abs(matrix[a * stride + column] as number) > Math.abs(matrix[best * stride + column] as number)
+      )
         best = a;
     }
-    const pivot = work[best * size + column] as number;
+    const pivot = matrix[best * stride + column] as number;
     if (Math.abs(pivot) <= scale * SINGULAR) return null;
-    for (const one of [work, found]) {
-      for (let b = 0; b < size; b++) {
-        const chosen = one[best * size + b] as number;
-        one[best * size + b] = one[column * size + b] as number;
-        one[column * size + b] = chosen / pivot;
-      }
-    }
+    exchange(matrix, size, best * stride, column * stride, pivot);
+    exchange(found, size, best * stride, column * stride, pivot);
     for (let a = 0; a < size; a++) {
       if (a === column) continue;
-      const factor = work[a * size + column] as number;
-      for (const one of [work, found]) {
-        for (let b = 0; b < size; b++) {
-          one[a * size + b] = (one[a * size + b] as number) - factor * (one[column * size + b] as number);
-        }
-      }
+      const factor = matrix[a * stride + column] as number;
+      takeOff(matrix, size, a * stride, column * stride, factor);
+      takeOff(found, size, a * stride, column * stride, factor);
     }
   }
   return found;
+}
+
+/** Puts the row that begins at `chosen`, divided, where another begins, and that one in its place. */
+function exchange(rows: Float64Array, size: number, chosen: number, other: number, divisor: number): void {
+  for (let b = 0; b < size; b++) {
+    const value = rows[chosen + b] as number;
+    rows[chosen + b] = rows[other + b] as number;
+    rows[other + b] = value / divisor;
+  }
+}
+
+function takeOff(rows: Float64Array, size: number, from: number, row: number, factor: number): void {
+  for (let b = 0; b < size; b++)
+    rows[from + b] = (rows[from + b] as number) - factor * (rows[row + b] as number);
 }
 
 /** A pivot this small beside the largest number is what rounding left of a zero. */

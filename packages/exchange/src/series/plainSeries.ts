@@ -20,8 +20,12 @@ const { systolic: SYSTOLIC, diastolic: DIASTOLIC, pulse: PULSE } = INTAKE_LIMITS
 
 const DAY_MS = 86_400_000;
 const MINUTE_MS = 60_000;
-const COMMA = 44;
 const LINE_FEED = 10;
+const PLUS = 43;
+const COMMA = 44;
+const MINUS = 45;
+const ZERO = 48;
+const COLON = 58;
 
 /** The places of `time`, `systolic`, `diastolic` and `pulse` among the columns, as a row is gone through. */
 const ROLES: Readonly<Partial<Record<SeriesColumn, number>>> = {
@@ -39,16 +43,19 @@ export function plainSeries(text: string, choices: SeriesChoices): PlainSeries |
   if (choices.mapping !== null || choices.zone !== null || choices.unit === 'kPa') return null;
   const places = placesOf(text);
   if (places === null) return null;
-  const { headings, columns, from, firstLine } = places;
+  const { headings, columns } = places;
   const roles = columns.map((role) => (role === null ? -1 : (ROLES[role] as number)));
   const readings: SeriesReading[] = [];
   const lines: number[] = [];
-  const reader = new RowReader(text, roles);
+  // By its bytes: to look at a sign of a text costs several times as much, and no sign of a plain row has two.
+  const bytes = new TextEncoder().encode(text);
+  const reader = new RowReader(bytes, roles);
   const isHome = choices.kind === 'home';
-  let line = firstLine;
-  let [both, swapped] = [0, 0];
-  for (let at = from; at < text.length; line++) {
-    if (text.charCodeAt(at) === LINE_FEED) {
+  let line = 2;
+  let both = 0;
+  let swapped = 0;
+  for (let at = bytes.indexOf(LINE_FEED) + 1; at < bytes.length; line++) {
+    if (bytes[at] === LINE_FEED) {
       at++;
       continue;
     }
@@ -69,7 +76,7 @@ export function plainSeries(text: string, choices: SeriesChoices): PlainSeries |
   return swapped > both / 2 ? null : { readings, lines, headings, columns };
 }
 
-/** The heading and the columns, if they are plain; where the rows begin. */
+/** The heading and the columns, if they are plain; the rows begin on the second line. */
 function placesOf(text: string) {
   const end = text.indexOf('\n');
   if (end < 0) return null;
@@ -83,10 +90,10 @@ function placesOf(text: string) {
     return null;
   if (columns.some((role) => role !== null && ROLES[role] === undefined)) return null;
   if (columns.includes(null) || headings.some((heading) => /pa\b/i.test(heading))) return null;
-  return { headings, columns, from: end + 1, firstLine: 2 };
+  return { headings, columns };
 }
 
-/** Goes through one row by its signs; what it found last stands in its fields, -1 for a blank. */
+/** Goes through one row by its bytes; what it found last stands in its fields, -1 for a blank. */
 class RowReader {
   systolic = -1;
   diastolic = -1;
@@ -94,40 +101,42 @@ class RowReader {
   private atMs = 0;
   private localDay = 0;
   private minuteOfDay = 0;
-  private dayText = '';
-  private readonly text: string;
+  private readonly before = { year: -1, month: -1, day: -1 };
+  private readonly bytes: Uint8Array;
   private readonly roles: readonly number[];
 
-  constructor(text: string, roles: readonly number[]) {
-    this.text = text;
+  constructor(bytes: Uint8Array, roles: readonly number[]) {
+    this.bytes = bytes;
     this.roles = roles;
   }
 
   /** Reads the row that begins at a place; where the next begins, or -1 for one that is not plain. */
   row(from: number): number {
-    const { text, roles } = this;
+    const { bytes, roles } = this;
     const last = roles.length - 1;
     let at = from;
-    this.systolic = this.diastolic = this.pulse = -1;
+    this.systolic = -1;
+    this.diastolic = -1;
+    this.pulse = -1;
     for (let k = 0; k <= last; k++) {
       const role = roles[k] as number;
       at = role === 0 ? this.time(at) : this.number(at, role);
       if (at < 0) return -1;
       if (k < last) {
-        if (text.charCodeAt(at) !== COMMA) return -1;
+        if (bytes[at] !== COMMA) return -1;
         at++;
       }
     }
-    if (at === text.length) return at;
-    return text.charCodeAt(at) === LINE_FEED ? at + 1 : -1;
+    if (at === bytes.length) return at;
+    return bytes[at] === LINE_FEED ? at + 1 : -1;
   }
 
   private number(from: number, role: number): number {
-    const { text } = this;
+    const { bytes } = this;
     let value = 0;
     let at = from;
     for (; at < from + 3; at++) {
-      const digit = text.charCodeAt(at) - 48;
+      const digit = (bytes[at] as number) - ZERO;
       if (!(digit >= 0 && digit <= 9)) break;
       value = value * 10 + digit;
     }
@@ -145,50 +154,61 @@ class RowReader {
     return at;
   }
 
-  /** `2025-03-09T01:30[:00]+01:00`; the date is the same as before in most rows. */
+  /** `2025-03-09T01:30[:00]+01:00`. */
   private time(from: number): number {
-    const { text } = this;
-    const day = text.slice(from, from + 10);
-    if (day !== this.dayText) {
-      const [year, month, date] = [this.digits(from, 4), this.digits(from + 5, 2), this.digits(from + 8, 2)];
-      if (year < 1950 || year > 2199 || month < 1 || month > 12 || date < 1) return -1;
-      if (text.charCodeAt(from + 4) !== 45 || text.charCodeAt(from + 7) !== 45) return -1;
-      const days = daysOf({ year, month, day: date });
-      // The last days of months are left to the long way if they are none.
-      if (date > 28 && daysOf({ year: month === 12 ? year + 1 : year, month: (month % 12) + 1, day: 1 }) <= days) return -1; // biome-ignore format: one thought
-      this.localDay = days;
-      this.dayText = day;
-    }
-    const hour = this.digits(from + 11, 2);
-    const minute = this.digits(from + 14, 2);
-    const between = text.charCodeAt(from + 10);
-    if ((between !== 84 && between !== 32) || text.charCodeAt(from + 13) !== 58) return -1;
+    const { bytes } = this;
+    if (!this.date(from)) return -1;
+    const hour = this.two(from + 11);
+    const minute = this.two(from + 14);
+    const between = bytes[from + 10];
+    if ((between !== 84 && between !== 32) || bytes[from + 13] !== COLON) return -1;
     if (hour < 0 || hour > 23 || minute < 0 || minute > 59) return -1;
     let at = from + 16;
     let seconds = 0;
-    if (text.charCodeAt(at) === 58) {
-      seconds = this.digits(at + 1, 2);
+    if (bytes[at] === COLON) {
+      seconds = this.two(at + 1);
       if (seconds < 0 || seconds > 59) return -1;
       at += 3;
     }
-    const sign = text.charCodeAt(at);
-    const [hours, minutes] = [this.digits(at + 1, 2), this.digits(at + 4, 2)];
-    if ((sign !== 43 && sign !== 45) || text.charCodeAt(at + 3) !== 58) return -1;
+    const sign = bytes[at];
+    const hours = this.two(at + 1);
+    const minutes = this.two(at + 4);
+    if ((sign !== PLUS && sign !== MINUS) || bytes[at + 3] !== COLON) return -1;
     if (hours < 0 || hours > 14 || minutes < 0 || minutes > 59) return -1;
-    const offset = (sign === 45 ? -1 : 1) * (hours * 60 + minutes);
+    const offset = (sign === MINUS ? -1 : 1) * (hours * 60 + minutes);
     this.minuteOfDay = hour * 60 + minute;
     this.atMs = this.localDay * DAY_MS + (this.minuteOfDay - offset) * MINUTE_MS + seconds * 1000;
     return at + 6;
   }
 
-  private digits(from: number, count: number): number {
-    let value = 0;
-    for (let at = from; at < from + count; at++) {
-      const digit = this.text.charCodeAt(at) - 48;
-      if (!(digit >= 0 && digit <= 9)) return -1;
-      value = value * 10 + digit;
-    }
-    return value;
+  /** Whether ten bytes are a day; it is the one before in most rows, and then known. */
+  private date(from: number): boolean {
+    const { bytes, before } = this;
+    if (bytes[from + 4] !== MINUS || bytes[from + 7] !== MINUS) return false;
+    const century = this.two(from);
+    const ofCentury = this.two(from + 2);
+    const month = this.two(from + 5);
+    const day = this.two(from + 8);
+    const year = century * 100 + ofCentury;
+    if (day === before.day && month === before.month && year === before.year) return ofCentury >= 0;
+    if (century < 0 || ofCentury < 0 || year < 1950 || year > 2199) return false;
+    if (month < 1 || month > 12 || day < 1) return false;
+    const days = daysOf({ year, month, day });
+    // The last days of months are left to the long way if they are none.
+    const next = { year: month === 12 ? year + 1 : year, month: (month % 12) + 1, day: 1 };
+    if (day > 28 && daysOf(next) <= days) return false;
+    this.localDay = days;
+    before.year = year;
+    before.month = month;
+    before.day = day;
+    return true;
+  }
+
+  /** The number that two digits are; -1 where one is none. */
+  private two(from: number): number {
+    const tens = (this.bytes[from] as number) - ZERO;
+    const ones = (this.bytes[from + 1] as number) - ZERO;
+    return tens >= 0 && tens <= 9 && ones >= 0 && ones <= 9 ? tens * 10 + ones : -1;
   }
 
   reading(index: number): SeriesReading {

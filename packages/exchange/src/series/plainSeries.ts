@@ -2,7 +2,7 @@ import { INTAKE_LIMITS, type SeriesReading } from '@evenfall/clinical';
 import { findColumns } from './seriesColumns.js';
 import type { SeriesChoices } from './seriesRead.js';
 import { seriesRecords } from './seriesRecords.js';
-import type { SeriesColumn } from './seriesWords.js';
+import { roleOfHeading, type SeriesColumn } from './seriesWords.js';
 import { daysOf } from './timeText.js';
 
 /** A table that is exactly as it should be; null of one that is not in any way, which is then read the long way. */
@@ -12,9 +12,6 @@ export type PlainSeries = {
   readonly headings: readonly string[];
   readonly columns: readonly (SeriesColumn | null)[];
 };
-
-/** The words of the heading say what the columns are; that many characters show that the first rows do not say otherwise. Source: decision. */
-const LOOKED_AT = 1_000;
 
 const { systolic: SYSTOLIC, diastolic: DIASTOLIC, pulse: PULSE } = INTAKE_LIMITS;
 
@@ -76,11 +73,15 @@ export function plainSeries(text: string, choices: SeriesChoices): PlainSeries |
   return swapped > both / 2 ? null : { readings, lines, headings, columns };
 }
 
-/** The heading and the columns, if they are plain; the rows begin on the second line. */
+/**
+ * The heading and the columns, if they are plain; the rows begin on the second line. The words of the heading and the first
+ * row say what the columns are: every other row is held against that as it is read, and one that says otherwise is not plain.
+ */
 function placesOf(text: string) {
   const end = text.indexOf('\n');
   if (end < 0) return null;
-  const start = text.slice(0, text.length <= LOOKED_AT ? text.length : text.lastIndexOf('\n', LOOKED_AT));
+  const second = text.indexOf('\n', end + 1);
+  const start = second < 0 ? text : text.slice(0, second);
   const { delimiter, records } = seriesRecords(start);
   if (delimiter !== ',' || records[0]?.line !== 1) return null;
   const { mapping, headingAt, missing, isByContent } = findColumns(records, null);
@@ -89,6 +90,9 @@ function placesOf(text: string) {
   if (headingAt !== 0 || headings === null || missing.length > 0 || text.slice(0, end) !== headings.join(','))
     return null;
   if (columns.some((role) => role !== null && ROLES[role] === undefined)) return null;
+  // What many rows together say of a number that no heading names, one row cannot.
+  if (columns.some((role, at) => role !== 'time' && roleOfHeading(headings[at] as string) !== role))
+    return null;
   if (columns.includes(null) || headings.some((heading) => /pa\b/i.test(heading))) return null;
   return { headings, columns };
 }

@@ -470,6 +470,16 @@ describe('properties', () => {
     ).not.toBeNull();
   });
 
+  test('a number that no heading names is told by all rows, never by the first alone', () => {
+    const rows = Array.from({ length: 60 }, (_, n) => `2025-03-03T${10 + (n % 10)}:${10 + (n % 50)}+00:00,${n % 3 === 1 ? '80,120' : '120,80'}`); // biome-ignore format: one text
+    const said: SeriesChoices = { ...NOTHING_SAID, kind: 'ambulatory' };
+    const text = ['time,systolic,second', ...rows].join('\n');
+    expect(plainSeries(text, said)).toBeNull();
+    expect(readSeries(text, said).questions.map(({ of }) => of)).toContain('columns');
+    // With its name it is read at once, for two of three rows are not swapped.
+    expect(plainSeries(text.replace('second', 'diastolic'), said)?.readings).toHaveLength(60);
+  });
+
   test('the fast way for bulk files answers what the long way does, or leaves it', () => {
     const chance = chanceFrom(5);
     const pick = (all: readonly string[]) => all[Math.floor(chance() * all.length)] as string;

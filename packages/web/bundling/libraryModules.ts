@@ -25,6 +25,8 @@ export function libraryModules(): Plugin {
  * @throws if it is written otherwise than the library's files are
  */
 export function asModule(code: string, id: string): string {
+  const array = TYPED_ARRAY.exec(id)?.[1];
+  if (array !== undefined) return `export default ${ARRAYS[array]};`;
   const bare = code.replace(/^\s*\/\*[\s\S]*?\*\//gm, '');
   const members: string[] = [];
   let module = bare
@@ -46,3 +48,12 @@ export function asModule(code: string, id: string): string {
 
 /** What the library hangs on a function and calls there. */
 const HANGING = 'assign|isPrimitive|isObject';
+
+/** Typed arrays, which every browser that reads modules has: what stands in for them elsewhere is not needed. */
+const ARRAYS: Readonly<Record<string, string>> = {
+  uint8: 'Uint8Array',
+  uint16: 'Uint16Array',
+  uint32: 'Uint32Array',
+  float64: 'Float64Array',
+};
+const TYPED_ARRAY = new RegExp(`array-(${Object.keys(ARRAYS).join('|')}).lib.index\\.js$`);

@@ -37,6 +37,7 @@ const PARTED_AT_BEDSIDE = [
   'moments',
   'prepare',
   'rest',
+  'result',
   'review',
   'second',
   'signs',

@@ -22,7 +22,7 @@ import { chartedText, isVoidCharted, signOfCharted } from '../parts/charted.js';
 import { localDate } from '../ports/stampAt.js';
 import { placeText } from '../pressure/placeText.js';
 import { notDoneText } from '../round/NotDoneForm.js';
-import { resultLines } from '../round/ResultPanels.js';
+import { resultLines } from '../round/ResultBlock.js';
 import { bandsOf } from '../trend/bands.js';
 import { TrendFigure } from '../trend/TrendFigure.js';
 import { averageText, titleText } from '../trend/trendText.js';

@@ -1,6 +1,6 @@
 import { type ChartRound, isAmendedSince, resultsStanding, signingOf } from '@evenfall/record';
 import { useApp } from '../app/context.js';
-import { ResultBlock } from '../round/ResultPanels.js';
+import { ResultBlock } from '../round/ResultBlock.js';
 import { useRulesOf } from './useRulesOf.js';
 
 /** What a signed round came to, now and as it was signed: before its values, since it is what they are for. */

@@ -5,6 +5,7 @@ import { count } from './count.js';
 import { moments } from './moments.js';
 import { prepare } from './prepare.js';
 import { rest } from './rest.js';
+import { result } from './result.js';
 import { review } from './review.js';
 import { second } from './second.js';
 import { signs } from './signs.js';
@@ -19,6 +20,7 @@ export const roundScreens = {
   moments,
   prepare,
   rest,
+  result,
   review,
   second,
   signs,

@@ -8,6 +8,7 @@ import { diary } from './bedside/diary.js';
 import { equipment } from './bedside/equipment.js';
 import { person } from './bedside/person.js';
 import { protocol } from './bedside/protocol.js';
+import { result } from './bedside/result.js';
 import { review } from './bedside/review.js';
 import { second } from './bedside/second.js';
 import { signIn } from './bedside/signIn.js';
@@ -16,7 +17,6 @@ import { facts } from './facts.js';
 import { people } from './people.js';
 import { pressure } from './pressure.js';
 import { quick } from './quick.js';
-import { result } from './result.js';
 import { roles } from './roles.js';
 import { settings } from './settings.js';
 

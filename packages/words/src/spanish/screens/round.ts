@@ -7,6 +7,7 @@ import { count } from './count.js';
 import { moments } from './moments.js';
 import { prepare } from './prepare.js';
 import { rest } from './rest.js';
+import { result } from './result.js';
 import { review } from './review.js';
 import { second } from './second.js';
 import { signs } from './signs.js';
@@ -21,6 +22,7 @@ export const roundScreens: Reworded<typeof english> = {
   moments,
   prepare,
   rest,
+  result,
   review,
   second,
   signs,

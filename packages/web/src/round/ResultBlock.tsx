@@ -1,0 +1,160 @@
+import { type Flag, recheckFlag } from '@evenfall/clinical';
+import type { RoundValueKept } from '@evenfall/record';
+import type { Words } from '@evenfall/words';
+import { useApp } from '../app/context.js';
+import { Flags } from '../parts/Flags.js';
+
+type ResultBlockProps = {
+  readonly value: RoundValueKept;
+  /** Whether it is the only one on its page. */
+  readonly isLandmark?: boolean;
+};
+
+/** What the protocol makes of a round: average, category, score, arms, standing test and rechecks. */
+export function ResultBlock({ value, isLandmark = false }: ResultBlockProps) {
+  const { words } = useApp();
+  const lines = resultLines(value, words);
+  if (lines.length === 0) return null;
+  return (
+    <section className="result-block" aria-label={isLandmark ? words.sentence('result.title') : undefined}>
+      {isLandmark ? <h2>{words.sentence('result.title')}</h2> : <h4>{words.sentence('result.title')}</h4>}
+      <dl className="result-lines">
+        {lines.map(({ name, text, flags }) => (
+          <div key={name}>
+            <dt>{name}</dt>
+            <dd>
+              {text}
+              <Flags flags={flags} />
+            </dd>
+          </div>
+        ))}
+      </dl>
+    </section>
+  );
+}
+
+type ResultLine = { readonly name: string; readonly text: string; readonly flags: readonly Flag[] };
+
+/** The result of a round as lines of a name and a text, in the order in which they are read. */
+export function resultLines(value: RoundValueKept, words: Words): ResultLine[] {
+  const line = (name: string, text: string, flags: readonly Flag[] = []): ResultLine => ({
+    name,
+    text,
+    flags,
+  });
+  const { pressure, category, earlyWarning, arms, standing, rechecks } = value;
+  const mmHgKey = pressure?.systolic == null ? 'result.mmHgOfLast' : 'result.mmHg';
+  return [
+    ...(pressure === null ? [] : [averageLine(pressure, category, words)]),
+    ...(category === null
+      ? []
+      : [
+          line(words.sentence('result.category'), categoryText(category, pressure, words), [
+            ...category.why,
+            ...category.flags,
+          ]),
+        ]),
+    ...(value.meanPressureMmHg === null
+      ? []
+      : [
+          line(
+            words.sentence('result.meanPressure'),
+            words.sentence(mmHgKey, { mmHg: value.meanPressureMmHg }),
+          ),
+        ]),
+    ...(value.pulsePressureMmHg === null
+      ? []
+      : [
+          line(
+            words.sentence('result.pulsePressure'),
+            words.sentence(mmHgKey, { mmHg: value.pulsePressureMmHg }),
+          ),
+        ]),
+    ...(earlyWarning === null
+      ? []
+      : [
+          line(
+            words.sentence('result.earlyWarning'),
+            `${
+              earlyWarning.total === null
+                ? words.sentence('result.atLeast', {
+                    points: earlyWarning.atLeast,
+                    parts: earlyWarning.missing.map((part) => words.title('scorePart', part)),
+                  })
+                : words.sentence('result.points', { points: earlyWarning.total })
+            }. ${words.sentence('result.college')}`,
+            [...(earlyWarning.response === null ? [] : [earlyWarning.response]), ...earlyWarning.flags],
+          ),
+        ]),
+    ...value.scores.map(({ of, value: made, flags }) =>
+      line(
+        words.title('score', of),
+        made === null ? words.sentence('result.notWhole') : words.say.short(made, 2),
+        flags,
+      ),
+    ),
+    ...(arms === null ? [] : [line(words.sentence('result.arms'), '', arms.why)]),
+    ...(standing === null
+      ? []
+      : [line(words.sentence('result.standing'), '', [...standing.flags, ...standing.why])]),
+    ...(rechecks.length === 0
+      ? []
+      : [
+          line(
+            words.sentence('result.rechecks'),
+            '',
+            rechecks.map((one) => recheckFlag(one as never)),
+          ),
+        ]),
+  ];
+}
+
+function averageLine(
+  pressure: NonNullable<RoundValueKept['pressure']>,
+  category: RoundValueKept['category'],
+  words: Words,
+): ResultLine {
+  const name = words.sentence('result.average');
+  const { systolic, diastolic, used, rule, isGeneral, needs, flags, why } = pressure;
+  if (systolic === null || diastolic === null)
+    return {
+      name,
+      text: words.sentence('result.noAverage'),
+      flags: [...saidOnce(why, needs), ...needs, ...flags],
+    };
+  const shown = category?.shown ?? null;
+  const numbers = `${shown?.systolic ?? words.say.number(systolic)}/${shown?.diastolic ?? words.say.number(diastolic)}`;
+  const by = words.sentence(isGeneral ? 'result.byGeneral' : 'result.by', {
+    text: words.title('readings', rule),
+  });
+  const of = words.sentence('result.ofReadings', { readings: used.length });
+  return { name, text: `${numbers} ${of}, ${by}`, flags: [...needs, ...flags] };
+}
+
+/** What is still needed says already that there was too little. */
+function saidOnce(why: readonly Flag[], needs: readonly Flag[]): readonly Flag[] {
+  return needs.length === 0 ? why : why.filter(({ code }) => code !== 'too-few');
+}
+
+/** A category says what it stands on: an average, one reading, or one of its numbers alone. */
+function categoryText(
+  category: NonNullable<RoundValueKept['category']>,
+  pressure: RoundValueKept['pressure'],
+  words: Words,
+): string {
+  const { shown, guideline } = category;
+  const id = category.category ?? category.atLeast;
+  if (id === null) return words.sentence('result.notPlaced');
+  const isAverage = pressure !== null && pressure.systolic !== null;
+  const key =
+    category.category === null ? 'result.atLeastIn' : isAverage ? 'result.fallsIn' : 'result.fallsInOne';
+  return words.sentence(key, {
+    pressure:
+      category.category === null
+        ? `${words.title('scorePart', shown.systolic === null ? 'diastolic' : 'systolic')} ${shown.systolic ?? shown.diastolic}`
+        : `${shown.systolic}/${shown.diastolic}`,
+    category: words.title('category', id),
+    guideline: words.title('scheme', guideline),
+    highestOf: category.highestOf ?? 1,
+  });
+}

@@ -1,5 +1,5 @@
 import type { Page } from '@playwright/test';
-import { expect, expectAccessible, test } from './evenfall.js';
+import { beginRound, expect, expectAccessible, test } from './evenfall.js';
 
 async function type(page: Page, keys: string) {
   for (const key of keys) {
@@ -67,6 +67,31 @@ test('nothing typed is lost by a reload; a wrong number is said beside it; a sec
   const signed = article(page, '152/94');
   await expect(signed.getByText('148/90').first()).toBeVisible();
   await expect(signed.getByText(/150\/92 of 2 readings/)).toBeVisible();
+});
+
+test('a pulse that was tapped stays in a round that is typed to its end after a reload', async ({
+  page,
+  demo,
+}) => {
+  await page.goto(`${demo.address}/`);
+  await page.getByLabel('Who is measuring?').selectOption({ index: 1 });
+  await page.getByRole('link', { name: /Juno Castellane/ }).tap();
+  await beginRound(page);
+  await page.getByText('Tap', { exact: true }).tap();
+  const pad = page.getByRole('button', { name: 'Tap here' });
+  for (let beat = 0; beat < 12; beat += 1) {
+    await pad.tap();
+    await page.waitForTimeout(600);
+  }
+  await page.getByRole('button', { name: 'Stop', exact: true }).tap();
+  await expect(page.getByText(/Likely range/)).toBeVisible();
+  // A page of its own, which comes without what taps need: it is fetched first.
+  await page.goto(page.url().replace(/\/round.*$/, '/quick'));
+  await page.getByLabel('Arm', { exact: true }).selectOption('Left');
+  await type(page, '11876');
+  await page.getByRole('button', { name: 'Sign', exact: true }).tap();
+  await expect(page.getByText(/12 taps in/).first()).toBeVisible();
+  await expect(article(page, '118/76')).toBeVisible();
 });
 
 test('a dangerous pressure is asked about before it is signed', async ({ page, demo }) => {

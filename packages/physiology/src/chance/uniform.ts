@@ -28,15 +28,24 @@ const TWO_TO_MINUS_32 = 2 ** -32;
 const TWO_TO_MINUS_53 = 2 ** -53;
 const TWO_TO_21 = 2 ** 21;
 
-/**
- * A number in (0, 1), 53 bits of it, for the `lane`-th draw of the `index`-th beat, breath or event of a stream.
- * The same on every machine: integers and exact powers of two alone.
- */
-export function uniform(seed: number, stream: Stream, index: number, lane = 0): number {
-  const key = mixed(mixed(seed >>> 0) ^ STREAM_KEY[stream]);
+/** What a seed and a stream come down to: made once, and then drawn from with `uniformOf`. */
+export function keyOf(seed: number, stream: Stream): number {
+  return mixed(mixed(seed >>> 0) ^ STREAM_KEY[stream]);
+}
+
+/** A number in (0, 1), 53 bits of it, for the `lane`-th draw of the `index`-th beat, breath or event of a key. */
+export function uniformOf(key: number, index: number, lane = 0): number {
   const at = mixed(key ^ Math.imul(index | 0, 0x85ebca6b) ^ Math.imul(lane | 0, 0xc2b2ae35));
   const high = mixed(at ^ 0x68e31da4);
   const low = mixed(at ^ 0xb5297a4d);
   const value = high * TWO_TO_MINUS_32 + (low >>> 11) * TWO_TO_MINUS_53;
   return value === 0 ? TWO_TO_MINUS_53 / TWO_TO_21 : value;
+}
+
+/**
+ * A number in (0, 1), 53 bits of it, for the `lane`-th draw of the `index`-th beat, breath or event of a stream.
+ * The same on every machine: integers and exact powers of two alone.
+ */
+export function uniform(seed: number, stream: Stream, index: number, lane = 0): number {
+  return uniformOf(keyOf(seed, stream), index, lane);
 }

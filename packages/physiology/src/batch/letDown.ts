@@ -1,0 +1,156 @@
+import type { Circumstances } from '../circumstances/circumstances.js';
+import { gaugeFor, gaugeLagSeconds } from '../cuff/gauge.js';
+import type { Instrument } from '../cuff/instrument.js';
+import { BeatStream } from '../heart/beatStream.js';
+import type { Person } from '../person/person.js';
+import { FLAT_MMHG } from '../rig/rig.js';
+import { Arm, SILENT } from '../sound/arm.js';
+import { SOUND_FIGURES } from '../sound/figures.js';
+import { Fall } from './fall.js';
+import type { LetDownResult } from './letDownResult.js';
+import type { LetDownPlan } from './plan.js';
+import type { SoundLog } from './soundLog.js';
+
+// Used again by every call, so that a batch makes no objects. A call begins by starting each afresh.
+const STREAM = new BeatStream();
+const ARM = new Arm();
+const FALL = new Fall();
+
+/** How long before the start of the fall a first inflation of the visit began, seconds. */
+export const INFLATION_SECONDS = 8;
+const SETTLING_STEPS = 4;
+
+/** An empty result to be filled again and again. */
+export function newLetDownResult(): LetDownResult {
+  return {
+    firstSeconds: Number.NaN,
+    firstCuffMmHg: Number.NaN,
+    firstGaugeMmHg: Number.NaN,
+    firstBeat: -1,
+    firstOfTwoSeconds: Number.NaN,
+    firstOfTwoGaugeMmHg: Number.NaN,
+    muffledSeconds: Number.NaN,
+    muffledGaugeMmHg: Number.NaN,
+    lastSeconds: Number.NaN,
+    lastCuffMmHg: Number.NaN,
+    lastGaugeMmHg: Number.NaN,
+    lastBeat: -1,
+    pulseSeconds: Number.NaN,
+    pulseCuffMmHg: Number.NaN,
+    pulseGaugeMmHg: Number.NaN,
+    sounds: 0,
+    beats: 0,
+  };
+}
+
+/**
+ * The batch face: one letting down, beat by beat and exact, without ticks. Equal to the sample face for the same fall.
+ * Steps through every beat from the person's origin on: start plans near it (`movedTo`) where many are run.
+ */
+export function letDown(
+  person: Person,
+  circumstances: Circumstances,
+  instrument: Instrument,
+  plan: LetDownPlan,
+  out: LetDownResult = newLetDownResult(),
+  log: SoundLog | null = null,
+): LetDownResult {
+  clear(out);
+  if (log !== null) log.count = 0;
+  FALL.restart(plan);
+  STREAM.restart(person, circumstances, plan.startSeconds - INFLATION_SECONDS);
+  ARM.restart(person, circumstances, instrument);
+  while (STREAM.foot < plan.startSeconds) STREAM.next();
+  let openSince = Number.NaN;
+  let heardBefore = -2;
+  let heardAt = 0;
+  let heardGauge = 0;
+  for (; STREAM.foot < FALL.endSeconds; STREAM.next()) {
+    out.beats += 1;
+    const foot = STREAM.foot;
+    // The pressure in the middle of the rise will do to tell that the artery stays shut.
+    let after = ARM.longestOpening(STREAM);
+    if (ARM.opensAfter(STREAM, ARM.outside(FALL.cuffAt(foot + after))) === Number.POSITIVE_INFINITY) continue;
+    for (let step = 0; step < SETTLING_STEPS; step++) {
+      const again = ARM.opensAfter(STREAM, ARM.outside(FALL.cuffAt(foot + after)));
+      if (again === Number.POSITIVE_INFINITY) break;
+      after = again;
+    }
+    const at = foot + after;
+    const cuff = FALL.cuffAt(at);
+    if (cuff <= FLAT_MMHG) break;
+    const outside = ARM.outside(cuff);
+    if (Number.isNaN(out.pulseSeconds) && ARM.isFelt(STREAM, outside)) {
+      out.pulseSeconds = at + SOUND_FIGURES.wristAfterSeconds.value;
+      out.pulseCuffMmHg = FALL.cuffAt(out.pulseSeconds);
+      out.pulseGaugeMmHg = shown(instrument, out.pulseSeconds);
+    }
+    const level = ARM.levelDb(STREAM, outside);
+    if (level === SILENT) {
+      if (outside < STREAM.diastolic - DONE_MMHG && !ARM.mayGoOn) break;
+      continue;
+    }
+    if (outside < STREAM.systolic && outside > STREAM.diastolic) {
+      if (Number.isNaN(openSince)) openSince = at;
+      else if (at - openSince > SOUND_FIGURES.congestedAfterSeconds.value) ARM.congest();
+    }
+    const phase = ARM.phaseOf(STREAM, outside);
+    if (log !== null) log.add(at, cuff, level, phase, STREAM.index);
+    if (level < plan.thresholdDb) continue;
+    const gauge = shown(instrument, at);
+    out.sounds += 1;
+    if (out.sounds === 1) {
+      out.firstSeconds = at;
+      out.firstCuffMmHg = cuff;
+      out.firstGaugeMmHg = gauge;
+      out.firstBeat = STREAM.index;
+    }
+    if (Number.isNaN(out.firstOfTwoSeconds) && heardBefore === STREAM.index - 1) {
+      out.firstOfTwoSeconds = heardAt;
+      out.firstOfTwoGaugeMmHg = heardGauge;
+    }
+    if (phase !== 4) {
+      out.muffledSeconds = Number.NaN;
+      out.muffledGaugeMmHg = Number.NaN;
+    } else if (Number.isNaN(out.muffledSeconds)) {
+      out.muffledSeconds = at;
+      out.muffledGaugeMmHg = gauge;
+    }
+    out.lastSeconds = at;
+    out.lastCuffMmHg = cuff;
+    out.lastGaugeMmHg = gauge;
+    out.lastBeat = STREAM.index;
+    heardBefore = STREAM.index;
+    heardAt = at;
+    heardGauge = gauge;
+  }
+  return out;
+}
+
+/** Sounds are over for good when the cuff is this far under the diastolic of a beat: more than beats ever differ. */
+const DONE_MMHG = 25;
+
+/** What the gauge shows at an instant of the fall, its lag included; friction and swing are left to the sample face. */
+function shown(instrument: Instrument, seconds: number): number {
+  return gaugeFor(instrument, FALL.cuffAt(seconds) + FALL.rateAt(seconds) * gaugeLagSeconds(instrument));
+}
+
+function clear(out: LetDownResult): void {
+  out.firstSeconds = Number.NaN;
+  out.firstCuffMmHg = Number.NaN;
+  out.firstGaugeMmHg = Number.NaN;
+  out.firstBeat = -1;
+  out.firstOfTwoSeconds = Number.NaN;
+  out.firstOfTwoGaugeMmHg = Number.NaN;
+  out.muffledSeconds = Number.NaN;
+  out.muffledGaugeMmHg = Number.NaN;
+  out.lastSeconds = Number.NaN;
+  out.lastCuffMmHg = Number.NaN;
+  out.lastGaugeMmHg = Number.NaN;
+  out.lastBeat = -1;
+  out.pulseSeconds = Number.NaN;
+  out.pulseCuffMmHg = Number.NaN;
+  out.pulseGaugeMmHg = Number.NaN;
+  out.sounds = 0;
+  out.beats = 0;
+}

@@ -1,0 +1,65 @@
+import { normalOf } from './normal.js';
+
+/**
+ * A slow wandering with mean 0 and SD 1 that can be asked at any instant without its past: normal numbers at knots
+ * `spacing` apart, joined by cubic B-splines and scaled so that the SD is 1 everywhere. Its correlation with itself
+ * falls to 1/e over about 1.2 spacings. It stands in for the autoregressive processes of physiology handbook 2.1 and
+ * 3.1, which would have to be stepped from the start of the visit.
+ */
+export class Drift {
+  private cell = Number.NaN;
+  private a = 0;
+  private b = 0;
+  private c = 0;
+  private d = 0;
+  private key = 0;
+  private lane = 0;
+  private perSecond = 1;
+
+  /** @param timeConstantSeconds the lag over which its correlation falls to 1/e */
+  restart(key: number, lane: number, timeConstantSeconds: number): void {
+    this.key = key;
+    this.lane = lane;
+    this.perSecond = LAG_IN_SPACINGS / timeConstantSeconds;
+    this.cell = Number.NaN;
+  }
+
+  at(seconds: number): number {
+    const u = seconds * this.perSecond;
+    const cell = Math.floor(u);
+    if (cell !== this.cell) this.moveTo(cell);
+    const f = u - cell;
+    const g = 1 - f;
+    const w0 = g * g * g;
+    const w1 = 4 - 6 * f * f + 3 * f * f * f;
+    const w2 = 4 - 6 * g * g + 3 * g * g * g;
+    const w3 = f * f * f;
+    return (
+      (w0 * this.a + w1 * this.b + w2 * this.c + w3 * this.d) /
+      Math.sqrt(w0 * w0 + w1 * w1 + w2 * w2 + w3 * w3)
+    );
+  }
+
+  private moveTo(cell: number): void {
+    const isNext = cell === this.cell + 1;
+    this.a = isNext ? this.b : normalOf(this.key, cell - 1, this.lane);
+    this.b = isNext ? this.c : normalOf(this.key, cell, this.lane);
+    this.c = isNext ? this.d : normalOf(this.key, cell + 1, this.lane);
+    this.d = normalOf(this.key, cell + 2, this.lane);
+    this.cell = cell;
+  }
+
+  copyFrom(other: Drift): void {
+    this.cell = other.cell;
+    this.a = other.a;
+    this.b = other.b;
+    this.c = other.c;
+    this.d = other.d;
+    this.key = other.key;
+    this.lane = other.lane;
+    this.perSecond = other.perSecond;
+  }
+}
+
+/** Spacings over which the correlation of the spline falls to 1/e, averaged over where one starts. */
+export const LAG_IN_SPACINGS = 1.19;

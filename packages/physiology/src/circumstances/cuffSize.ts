@@ -1,0 +1,40 @@
+import type { Bladder } from '../cuff/instrument.js';
+import { log, power } from '../exact/exponential.js';
+import type { Levels } from '../scenario/scenario.js';
+import { CIRCUMSTANCE_FIGURES as F } from './figures.js';
+
+/** Arms a bladder is made for, cm: least and most. AHA 2005 and Fourth Report tables (bedside handbook 3.2). */
+export const BLADDER_ARMS: Readonly<Record<Bladder, readonly [number, number]>> = {
+  infant: [10, 15],
+  child: [15, 22],
+  'small-adult': [22, 27],
+  adult: [27, 35],
+  'large-adult': [35, 45],
+  thigh: [45, 53],
+};
+
+/** The bladder an arm asks for, by its circumference in cm: the larger one where two meet. */
+export function bladderFor(armCm: number): Bladder {
+  const all = Object.entries(BLADDER_ARMS) as [Bladder, readonly [number, number]][];
+  for (const [bladder, [, most]] of all) if (armCm < most) return bladder;
+  return 'thigh';
+}
+
+/** How many sizes a cuff is too small for an arm; negative: too large; 0 for every arm it is made for. */
+export function sizesTooSmall(armCm: number, bladder: Bladder): number {
+  const [least, most] = BLADDER_ARMS[bladder];
+  if (armCm >= least && armCm <= most) return 0;
+  return log(armCm / ((least + most) / 2)) / log(F.sizeStep.value);
+}
+
+/** What a cuff so many sizes too small adds to a reading, mmHg. Source: Ishigami 2023 (physiology handbook 12). */
+export function sizeBias(sizes: number): Levels {
+  if (sizes < 0) {
+    const large = Math.min(-sizes, F.tooLargeMost.value);
+    return { systolic: large * F.tooLargeSystolic.value, diastolic: large * F.tooLargeDiastolic.value };
+  }
+  return {
+    systolic: F.tooSmallSystolic.value * power(sizes, F.tooSmallSystolicPower.value),
+    diastolic: F.tooSmallDiastolic.value * power(sizes, F.tooSmallDiastolicPower.value),
+  };
+}

@@ -1,0 +1,439 @@
+import { BreathStream } from '../breathing/breathStream.js';
+import { Drift } from '../chance/drift.js';
+import { normalOf } from '../chance/normal.js';
+import { keyOf, uniformOf } from '../chance/uniform.js';
+import type { Circumstances } from '../circumstances/circumstances.js';
+import { PersonLevels } from '../circumstances/personLevels.js';
+import { cosineOfTurns, sineOfTurns } from '../exact/circle.js';
+import { log, power } from '../exact/exponential.js';
+import type { Person } from '../person/person.js';
+import { type FibrillationLaw, fibrillationLaw } from './fibrillation.js';
+import { HEART_FIGURES as F } from './figures.js';
+import type { RhythmKind } from './rhythm.js';
+import { fibrillationRunOffRate, leftAfter, runOffRate } from './runOff.js';
+import { couplingPlace, filling } from './strength.js';
+import { VARIATION_TARGETS } from './variation.js';
+
+const LANE = { systolic: 0, diastolic: 1, stroke: 2, atria: 3, interval: 4 };
+const ECTOPIC_LANE = {
+  happens: 0,
+  coupling: 1,
+  interpolated: 2,
+  gain: 3,
+  turbulence: 4,
+  every: 5,
+  length: 6,
+  atria: 7,
+};
+const DRIFT_LANE = { phase: 0, pressure: 1, interval: 2 };
+/** Time constants of the slow part of the heart period, and how its variance is shared. */
+const DRIFT_SECONDS = [5, 15, 45, 135, 405] as const;
+const DRIFT_WEIGHTS = {
+  even: [1, 1, 1, 1, 1],
+  failing: [1, 1.7, 3, 5, 8],
+} as const;
+const WENCKEBACH = [1, 0.94, 0.9, 1.76] as const;
+/** Kinds whose pressures follow from the intervals through the run-off of the arteries. */
+const BY_RUN_OFF: ReadonlySet<RhythmKind> = new Set<RhythmKind>([
+  'ventricular-ectopics',
+  'atrial-ectopics',
+  'trigeminy',
+  'atrial-fibrillation',
+  'wenckebach',
+  'sinus-pauses',
+]);
+
+/**
+ * The beats of a person one after the other: heart period, strength, pressures. Holds the beat at hand in plain
+ * numbers, so that a batch makes no objects. The one model behind every face. Order of work: physiology handbook 1.4.
+ */
+export class BeatStream {
+  /** See `Beat` for these. */
+  index = -1;
+  r = 0;
+  foot = 0;
+  rr = 1;
+  systolic = 0;
+  diastolic = 0;
+  stroke = 1;
+  isPremature = false;
+  isFelt = true;
+  /** Change of loudness that comes with the beat's filling, dB. */
+  loudness = 0;
+  /** Levels about which this beat varies. */
+  levelSystolic = 0;
+  levelDiastolic = 0;
+  readonly breath = new BreathStream();
+  readonly levels = new PersonLevels();
+
+  private person: Person | null = null;
+  private kind: RhythmKind = 'sinus';
+  private rate = 70;
+  private beatKey = 0;
+  private fibrillationKey = 0;
+  private ectopyKey = 0;
+  private before = 1;
+  private readonly phaseDrift = new Drift();
+  private readonly pressureDrift = new Drift();
+  private readonly intervalDrifts = DRIFT_SECONDS.map(() => new Drift());
+  private readonly weights = new Float64Array(DRIFT_SECONDS.length);
+  private depthFactor = 1;
+  private varies = false;
+  private byRunOff = false;
+  private runOff = 1;
+  /** Deviation of the foot from its level, by run-off. */
+  private footOff = 0;
+  private topOff = 0;
+  private law: FibrillationLaw | null = null;
+  private pulsePressure = 40;
+  /** What comes next in a rhythm with a pattern. */
+  private step = 0;
+  private owedSeconds = 0;
+  private gain = 0;
+  private turbulence = 0;
+  private turbulenceLeft = 0;
+  private sinceEctopic = 0;
+  private nextPause = 0;
+  private alternating = 0;
+
+  restart(person: Person, circumstances: Circumstances, firstInflationSeconds: number | null): void {
+    const { rhythm } = person.scenario;
+    this.person = person;
+    this.kind = rhythm.kind;
+    this.rate = rhythm.ratePerMinute;
+    this.beatKey = keyOf(person.beatSeed, 'beat');
+    this.fibrillationKey = keyOf(person.beatSeed, 'af');
+    this.ectopyKey = keyOf(person.beatSeed, 'ectopy');
+    this.breath.restart(person, circumstances);
+    this.levels.restart(person, circumstances, firstInflationSeconds);
+    const slowKey = keyOf(person.seed, 'bpv');
+    this.phaseDrift.restart(slowKey, DRIFT_LANE.phase, F.mayerWanderSeconds.value);
+    this.pressureDrift.restart(slowKey, DRIFT_LANE.pressure, F.slowSeconds.value);
+    const targets = VARIATION_TARGETS[rhythm.variation];
+    const weights = DRIFT_WEIGHTS[targets.drift];
+    const whole = weights.reduce((sum: number, w) => sum + w, 0);
+    for (let i = 0; i < DRIFT_SECONDS.length; i++) {
+      this.intervalDrifts[i]?.restart(slowKey, DRIFT_LANE.interval + i, DRIFT_SECONDS[i] ?? 1);
+      this.weights[i] = person.heart.driftSeconds * Math.sqrt((weights[i] ?? 0) / whole);
+    }
+    this.varies = person.heart.driftSeconds > 0;
+    const floor = F.depthFromPerMinute.value;
+    this.depthFactor =
+      Math.max(floor, 60 * targets.breathHz) / Math.max(floor, person.scenario.breathing.ratePerMinute);
+    const usual = 60 / this.rate;
+    const { systolic, diastolic } = person.rest;
+    this.pulsePressure = systolic - diastolic;
+    this.byRunOff = BY_RUN_OFF.has(this.kind);
+    this.law = this.kind === 'atrial-fibrillation' ? fibrillationLaw(this.rate) : null;
+    if (this.byRunOff) {
+      this.runOff =
+        this.law === null
+          ? runOffRate(systolic, diastolic, this.meanInterval(usual))
+          : fibrillationRunOffRate(systolic, diastolic, this.law);
+    }
+    this.footOff = 0;
+    this.topOff = 0;
+    this.index = -1;
+    this.rr = usual;
+    this.before = usual;
+    this.step = 0;
+    this.owedSeconds = 0;
+    this.gain = 0;
+    this.turbulence = 0;
+    this.turbulenceLeft = 0;
+    this.sinceEctopic = 9;
+    this.alternating = 0;
+    this.isPremature = false;
+    this.nextPause = person.originSeconds + this.pauseWait(-1);
+    // The first beat falls anywhere within an interval after the origin.
+    this.r = person.originSeconds - usual + usual * uniformOf(this.beatKey, -1);
+    this.next();
+  }
+
+  /** On to the next beat. */
+  next(): void {
+    const person = this.person;
+    if (person === null) return;
+    const from = this.r;
+    const last = this.rr;
+    this.index += 1;
+    this.levels.moveTo(from);
+    const slowTurns = F.mayerHz.value * from + F.mayerWanderTurns.value * this.phaseDrift.at(from);
+    const rr = this.interval(person, from, last, slowTurns);
+    this.before = last;
+    this.rr = rr;
+    this.r = from + rr;
+    this.foot = this.r + person.delaySeconds;
+    this.pressures(person, slowTurns + F.mayerHz.value * rr);
+  }
+
+  /** Whatever the beat at hand was: the same beat again in another stream. */
+  copyFrom(other: BeatStream): void {
+    const { breath, levels, phaseDrift, pressureDrift, intervalDrifts, weights, ...rest } =
+      other as unknown as Record<string, unknown> & Inner;
+    Object.assign(this, rest);
+    this.breath.copyFrom(breath);
+    this.levels.copyFrom(levels);
+    this.phaseDrift.copyFrom(phaseDrift);
+    this.pressureDrift.copyFrom(pressureDrift);
+    this.intervalDrifts.forEach((drift, i) => {
+      drift.copyFrom(intervalDrifts[i] as Drift);
+    });
+    this.weights.set(weights);
+  }
+
+  private meanInterval(usual: number): number {
+    if (this.kind !== 'wenckebach') return usual;
+    return (usual * WENCKEBACH.reduce((sum, part) => sum + part, 0)) / WENCKEBACH.length;
+  }
+
+  /** The interval that follows a beat at an instant. Premature beats and their pauses are decided here. */
+  private interval(person: Person, from: number, last: number, slowTurns: number): number {
+    this.isPremature = false;
+    this.gain = 0;
+    switch (this.kind) {
+      case 'atrial-fibrillation':
+        return this.fibrillating(from);
+      case 'heart-block':
+        return (
+          (60 / this.rate) * (1 + F.blockSpread.value * normalOf(this.beatKey, this.index, LANE.interval))
+        );
+      case 'wenckebach': {
+        const place = this.step % WENCKEBACH.length;
+        this.step += 1;
+        if (place === 3) this.gain = F.longPauseGain.value;
+        return this.sinus(person, from, slowTurns) * (WENCKEBACH[place] ?? 1);
+      }
+      case 'sinus-pauses':
+        if (from >= this.nextPause) {
+          this.nextPause = from + this.pauseWait(this.index);
+          this.gain = F.longPauseGain.value;
+          const span = F.pauseHigh.value - F.pauseLow.value;
+          return F.pauseLow.value + span * uniformOf(this.ectopyKey, this.index, ECTOPIC_LANE.length);
+        }
+        break;
+      case 'bigeminy':
+      case 'trigeminy':
+      case 'ventricular-ectopics':
+      case 'atrial-ectopics': {
+        const premature = this.premature(person, from, slowTurns);
+        if (premature > 0) return premature;
+        break;
+      }
+    }
+    return this.limited(this.sinus(person, from, slowTurns) + this.turbulent(), last);
+  }
+
+  private limited(rr: number, last: number): number {
+    if (this.sinceEctopic < 3 || this.kind === 'sinus-pauses') return Math.max(rr, F.shortestSeconds.value);
+    const step = F.largestStep.value * last;
+    const limited = rr > last + step ? last + step : Math.max(rr, last - step);
+    return Math.max(limited, F.shortestSeconds.value);
+  }
+
+  /** The sinus node: breath, slow wave and drift about the rate of the moment. */
+  private sinus(person: Person, from: number, slowTurns: number): number {
+    const usual = 60 / (this.rate + this.levels.pulseExcess);
+    if (!this.varies) return usual;
+    this.breath.moveTo(from);
+    let rr = usual;
+    // Shorter while breathing in: shortest at its end.
+    rr +=
+      person.heart.breathSeconds *
+      this.depthFactor *
+      Math.min(this.breath.depth, 2.5) *
+      cosineOfTurns(this.breath.turnsAt(from));
+    rr += person.heart.slowSeconds * sineOfTurns(slowTurns);
+    for (let i = 0; i < DRIFT_SECONDS.length; i++) {
+      rr += (this.weights[i] as number) * (this.intervalDrifts[i] as Drift).at(from);
+    }
+    return rr;
+  }
+
+  private fibrillating(from: number): number {
+    const law = this.law;
+    if (law === null) return 60 / this.rate;
+    const slow = law.slowMean + law.slowSd * (this.intervalDrifts[1] as Drift).at(from);
+    const rr = slow - log(uniformOf(this.fibrillationKey, this.index)) / law.tailPerSecond;
+    return Math.max(rr, F.fibrillationFloorSeconds.value);
+  }
+
+  /** The interval to a premature beat, or the pause after one; 0 where the sinus node has its turn. */
+  private premature(person: Person, from: number, slowTurns: number): number {
+    const { rhythm, traits } = person.scenario;
+    const usual = 60 / (this.rate + this.levels.pulseExcess);
+    if (this.owedSeconds > 0) {
+      const pause = this.owedSeconds;
+      this.owedSeconds = 0;
+      this.sinceEctopic = 0;
+      const failing = traits.isFailing;
+      const mean = failing ? F.afterPauseGainFailing.value : F.afterPauseGain.value;
+      const sd = failing ? F.afterPauseGainFailingSd.value : F.afterPauseGainSd.value;
+      if (pause > usual && this.kind !== 'bigeminy') {
+        this.gain = mean + sd * normalOf(this.ectopyKey, this.index, ECTOPIC_LANE.gain);
+        this.turbulenceLeft = 8;
+        if (failing) this.alternating = 5;
+      }
+      return pause;
+    }
+    this.sinceEctopic += 1;
+    this.step += 1;
+    const isDue =
+      this.kind === 'bigeminy'
+        ? true
+        : this.kind === 'trigeminy'
+          ? this.sinceEctopic >= 2
+          : this.sinceEctopic > 3 &&
+            uniformOf(this.ectopyKey, this.index, ECTOPIC_LANE.happens) <
+              ((rhythm.ectopicsPerMinute ?? 0) * usual) / 60;
+    if (!isDue) return 0;
+    const drawn =
+      F.couplingMean.value + F.couplingSd.value * normalOf(this.ectopyKey, this.index, ECTOPIC_LANE.coupling);
+    const low = F.couplingLow.value;
+    const high = F.couplingHigh.value;
+    const coupling = rhythm.coupling ?? (drawn < low ? low : Math.min(drawn, high));
+    const sinus = this.kind === 'bigeminy' ? usual : this.sinus(person, from, slowTurns);
+    this.isPremature = true;
+    this.coupling = coupling;
+    const isInterpolated =
+      this.kind !== 'bigeminy' &&
+      uniformOf(this.ectopyKey, this.index, ECTOPIC_LANE.interpolated) < F.interpolatedShare.value;
+    this.owedSeconds = isInterpolated
+      ? sinus * (1 - coupling)
+      : this.kind === 'atrial-ectopics'
+        ? sinus + F.atrialResetSeconds.value
+        : sinus * (2 - coupling);
+    return coupling * sinus;
+  }
+
+  private coupling = 1;
+
+  /** Change of the sinus interval in the beats after a pause. */
+  private turbulent(): number {
+    if (this.turbulenceLeft === 0) {
+      this.turbulence = 0;
+      return 0;
+    }
+    const isFailing = this.person?.scenario.traits.isFailing ?? false;
+    const beats = 8 - this.turbulenceLeft;
+    this.turbulenceLeft -= 1;
+    if (beats < 2) {
+      const onset = isFailing ? F.turbulenceOnsetFailing.value : F.turbulenceOnset.value;
+      this.turbulence = -onset * (60 / this.rate);
+    } else {
+      this.turbulence += isFailing ? F.turbulenceSecondsFailing.value : F.turbulenceSeconds.value;
+    }
+    return this.turbulence;
+  }
+
+  private pauseWait(index: number): number {
+    const span = F.pauseEveryHigh.value - F.pauseEveryLow.value;
+    return F.pauseEveryLow.value + span * uniformOf(this.ectopyKey, index, ECTOPIC_LANE.every);
+  }
+
+  /** Strength of the beat at hand beside the usual one. */
+  private strength(): number {
+    if (this.law !== null) {
+      const fill = filling(this.rr, this.law.fillingFrom) / this.law.meanFilling;
+      const older = 1 - F.beforeLastWeight.value * (this.before / this.law.meanSeconds - 1);
+      const noise = 1 + F.strokeNoise.value * normalOf(this.beatKey, this.index, LANE.stroke);
+      const stroke = fill * older * noise;
+      return Math.max(stroke, 0.02);
+    }
+    if (this.isPremature) return Math.max(0.02, power(couplingPlace(this.coupling), F.prematurePower.value));
+    let stroke = 1 + this.gain;
+    if (this.alternating > 0) {
+      stroke += this.alternating % 2 === 0 ? 0.1 : -0.1;
+      this.alternating -= 1;
+    }
+    return stroke;
+  }
+
+  private pressures(person: Person, slowTurns: number): void {
+    const at = this.foot;
+    this.levels.moveTo(at);
+    this.breath.moveTo(at);
+    const k = this.index;
+    this.stroke = this.strength();
+    this.loudness = 0;
+    const level = this.levels;
+    const breathTurns = this.breath.turnsAt(at);
+    const depth = Math.min(this.breath.depth, 2);
+    // Lowest late in breathing in; about its mean, so that the level is the mean over a breath.
+    const breath =
+      0.5 *
+      person.breathingSwingMmHg *
+      (person.breathingSwingMmHg > 10 ? 1 : depth) *
+      cosineOfTurns(breathTurns);
+    const slow =
+      -person.slowWaveMmHg * sineOfTurns(slowTurns - F.mayerHz.value * F.slowWaveLagSeconds.value) +
+      person.slowSdMmHg * this.pressureDrift.at(at);
+    let systolic =
+      level.systolic + breath + slow + person.beatSdMmHg * normalOf(this.beatKey, k, LANE.systolic);
+    let diastolic =
+      level.diastolic +
+      F.breathDiastolicShare.value * breath +
+      F.slowDiastolicShare.value * slow +
+      person.beatDiastolicSdMmHg * normalOf(this.beatKey, k, LANE.diastolic);
+    if (this.byRunOff) {
+      this.runOffTo(this.rr);
+      systolic += this.topOff;
+      diastolic += this.footOff;
+    }
+    const { rhythm } = person.scenario;
+    switch (this.kind) {
+      case 'bigeminy':
+        if (this.isPremature) {
+          const pulse = this.pulsePressure * this.stroke;
+          const top = rhythm.weakSystolic;
+          systolic +=
+            top === null ? (this.stroke - 1) * 0.6 * this.pulsePressure : top - person.rest.systolic;
+          diastolic = systolic - pulse;
+        }
+        break;
+      case 'alternans': {
+        const half = ((rhythm.alternansMmHg ?? 0) / 2) * (k % 2 === 0 ? 1 : -1);
+        systolic += half;
+        diastolic += 2 * F.alternansDiastolicShare.value * half;
+        this.stroke = 1 + half / this.pulsePressure;
+        break;
+      }
+      case 'heart-block': {
+        const atria = 2 * uniformOf(this.beatKey, k, LANE.atria) - 1;
+        systolic += F.blockSwingMmHg.value * atria;
+        this.loudness = F.blockSwingDb.value * atria;
+        break;
+      }
+    }
+    this.systolic = systolic;
+    this.diastolic = Math.min(diastolic, systolic - 1);
+    this.levelSystolic = level.systolic;
+    this.levelDiastolic = level.diastolic;
+    this.isFelt = this.isFeltAt(person);
+  }
+
+  /** Weaker than the threshold of the finger, or lost among stronger neighbours. */
+  private isFeltAt(person: Person): boolean {
+    const pulse = this.pulsePressure * this.stroke;
+    return pulse > person.feelingMmHg && this.stroke > F.feltShare.value;
+  }
+
+  /** The arteries run off over an interval, and the stroke adds to what is left. */
+  private runOffTo(interval: number): void {
+    const { systolic, diastolic } = (this.person as Person).rest;
+    const to = F.runOffToMmHg.value;
+    const top = systolic + this.topOff;
+    const foot = to + (top - to) * leftAfter(interval, this.runOff);
+    this.footOff = foot - diastolic;
+    this.topOff = foot + this.pulsePressure * this.stroke - systolic;
+  }
+}
+
+type Inner = {
+  breath: BreathStream;
+  levels: PersonLevels;
+  phaseDrift: Drift;
+  pressureDrift: Drift;
+  intervalDrifts: Drift[];
+  weights: Float64Array;
+};

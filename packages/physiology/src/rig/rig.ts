@@ -1,0 +1,298 @@
+import { contourOf } from '../artery/contour.js';
+import { heightWithin, pressureWithin } from '../artery/pressureWithin.js';
+import { BreathStream } from '../breathing/breathStream.js';
+import { chestMm } from '../breathing/breaths.js';
+import { chestOf } from '../breathing/chest.js';
+import type { ChestPiece, Circumstances } from '../circumstances/circumstances.js';
+import { Bulb } from '../cuff/bulb.js';
+import { Gauge } from '../cuff/gauge.js';
+import type { Instrument } from '../cuff/instrument.js';
+import { liftOf, type Wall, wallOf } from '../cuff/oscillation.js';
+import { type Beating, keptBeat } from '../heart/beating.js';
+import { BeatStream } from '../heart/beatStream.js';
+import type { Person } from '../person/person.js';
+import { Arm, SILENT, stretchOf } from '../sound/arm.js';
+import { describeSound } from '../sound/describe.js';
+import { SOUND_FIGURES } from '../sound/figures.js';
+import type { FeltPulse, SoundEvent } from '../sound/soundEvent.js';
+import type { Action } from './action.js';
+import { TICK_SECONDS } from './tick.js';
+
+/** What came about since the last advance, in order of time. */
+export type RigEvents = { readonly sounds: SoundEvent[]; readonly felt: FeltPulse[] };
+
+/** Everything that a picture of the instant shows. */
+export type RigSnapshot = {
+  readonly tick: number;
+  readonly seconds: number;
+  readonly cuffMmHg: number;
+  readonly needleMmHg: number;
+  /** Pressure in the artery of the arm. */
+  readonly arterialMmHg: number;
+  /** Pulse at the wrist past the cuff: 0 between beats, about 1 at the top of a usual beat at an open wrist. */
+  readonly wrist: number;
+  /** Movement of the chest, mm. */
+  readonly chestMm: number;
+  /** Turns of the breath: 0 to 0.5 in, 0.5 to 1 out, 1 still. */
+  readonly breathTurns: number;
+  readonly valveDegrees: number;
+  /** Air on its way out, mL a second: the hiss of the valve. */
+  readonly outflowMlPerSecond: number;
+  readonly isSqueezing: boolean;
+  /** The beat that reached the arm last; -1 before the first. */
+  readonly beat: number;
+  readonly isListening: boolean;
+};
+
+/** A person, a cuff, a gauge and hands, stepped tick by tick. Made by `startRig`. */
+export class Rig {
+  tick = 0;
+  private readonly stream = new BeatStream();
+  private readonly breath = new BreathStream();
+  private readonly arm = new Arm();
+  private readonly bulb: Bulb;
+  private readonly gauge: Gauge;
+  private readonly wall: Wall;
+  private circumstances: Circumstances;
+  private isListening = true;
+  /** Beats whose foot has come and of which it is not settled yet whether they open the artery. */
+  private pending: Beating[] = [];
+  private current: Beating | null = null;
+  /** How strong the pulse of the current beat is at the wrist, and that of the one before. */
+  private strength = 1;
+  private runs = 0;
+  private wasFlat = true;
+  private openSince = Number.NaN;
+
+  readonly person: Person;
+  readonly instrument: Instrument;
+  /** When a cuff was first pumped up in this visit; null: not yet. */
+  firstInflationSeconds: number | null;
+
+  constructor(person: Person, circumstances: Circumstances, instrument: Instrument) {
+    this.person = person;
+    this.instrument = instrument;
+    this.firstInflationSeconds = circumstances.firstInflationSeconds;
+    this.circumstances = circumstances;
+    this.stream.restart(person, circumstances, null);
+    this.breath.restart(person, circumstances);
+    this.arm.restart(person, circumstances, instrument);
+    this.bulb = new Bulb(instrument, circumstances.isCuffLoose);
+    this.gauge = new Gauge(instrument);
+    this.wall = wallOf(person.scenario.traits.isStiff, circumstances.isCuffLoose);
+    // The visit's clock starts at the person's origin.
+    this.tick = Math.floor(person.originSeconds / TICK_SECONDS + 0.5);
+  }
+
+  /** On to a tick, doing the actions on the way; one stamped earlier than now is done at once. */
+  advance(toTick: number, actions: readonly Action[] = []): RigEvents {
+    const events: RigEvents = { sounds: [], felt: [] };
+    let done = 0;
+    while (this.tick < toTick) {
+      for (; done < actions.length && (actions[done] as Action).tick <= this.tick; done++)
+        this.act(actions[done] as Action);
+      this.step(events);
+    }
+    return events;
+  }
+
+  snapshot(): RigSnapshot {
+    const seconds = this.tick * TICK_SECONDS;
+    this.breath.moveTo(seconds);
+    return {
+      tick: this.tick,
+      seconds,
+      cuffMmHg: this.bulb.mmHg,
+      needleMmHg: this.gauge.shown,
+      arterialMmHg: this.arterial(seconds),
+      wrist: this.wrist(seconds),
+      chestMm: chestMm(this.person) * chestOf(this.breath, seconds),
+      breathTurns: this.breath.turnsAt(seconds),
+      valveDegrees: this.bulb.valveDegrees,
+      outflowMlPerSecond: this.bulb.outflowMlPerSecond,
+      isSqueezing: this.bulb.isSqueezing,
+      beat: this.current?.index ?? -1,
+      isListening: this.isListening,
+    };
+  }
+
+  get seconds(): number {
+    return this.tick * TICK_SECONDS;
+  }
+
+  get cuffMmHg(): number {
+    return this.bulb.mmHg;
+  }
+
+  get needleMmHg(): number {
+    return this.gauge.shown;
+  }
+
+  /** The same rig once more; both go on alone. */
+  copy(): Rig {
+    const other = new Rig(this.person, this.circumstances, this.instrument);
+    other.tick = this.tick;
+    other.stream.copyFrom(this.stream);
+    other.breath.copyFrom(this.breath);
+    other.arm.copyFrom(this.arm);
+    other.bulb.copyFrom(this.bulb);
+    other.gauge.copyFrom(this.gauge);
+    other.isListening = this.isListening;
+    other.pending = [...this.pending];
+    other.current = this.current;
+    other.strength = this.strength;
+    other.runs = this.runs;
+    other.wasFlat = this.wasFlat;
+    other.openSince = this.openSince;
+    other.firstInflationSeconds = this.firstInflationSeconds;
+    return other;
+  }
+
+  private act(action: Action): void {
+    switch (action.kind) {
+      case 'chest-piece':
+        this.isListening = action.offMm !== null;
+        this.change({ chestPiece: action.held, chestPieceOffMm: action.offMm ?? 0 });
+        return;
+      case 'arm':
+        this.change({ armBelowHeartCm: action.belowHeartCm });
+        return;
+      case 'talk':
+        this.change({ isTalking: action.isTalking });
+        return;
+      default:
+        this.bulb.act(action, this.tick);
+        if (this.wasFlat && this.bulb.isRising) this.inflate();
+    }
+  }
+
+  private change(
+    some: Partial<{
+      chestPiece: ChestPiece;
+      chestPieceOffMm: number;
+      armBelowHeartCm: number;
+      isTalking: boolean;
+    }>,
+  ): void {
+    this.circumstances = { ...this.circumstances, ...some };
+    this.arm.change(this.circumstances, this.instrument);
+    this.stream.levels.change(this.circumstances);
+  }
+
+  /** Pumping up from flat begins a run. */
+  private inflate(): void {
+    this.arm.beginRun(this.runs);
+    this.stream.levels.inflateAt(this.seconds);
+    this.firstInflationSeconds ??= this.seconds;
+    this.runs += 1;
+    this.wasFlat = false;
+    this.openSince = Number.NaN;
+  }
+
+  private step(events: RigEvents): void {
+    const before = this.bulb.mmHg;
+    this.bulb.tick(this.tick);
+    this.tick += 1;
+    const seconds = this.tick * TICK_SECONDS;
+    const cuff = this.bulb.mmHg;
+    if (cuff < FLAT_MMHG && !this.bulb.isRising) this.wasFlat = true;
+    while (this.stream.foot <= seconds) {
+      this.current = keptBeat(this.stream);
+      this.pending.push(this.current);
+      this.stream.next();
+    }
+    if (this.pending.length > 0) this.settle(events, seconds, before, cuff);
+    this.gauge.tick(cuff + this.lift(seconds, cuff));
+  }
+
+  /** Which of the waiting beats have opened the artery within this tick, and which never will. */
+  private settle(events: RigEvents, seconds: number, before: number, cuff: number): void {
+    const waiting: Beating[] = [];
+    for (const beat of this.pending) {
+      const at = this.openingWithin(beat, seconds, before, cuff);
+      if (at >= 0)
+        this.opened(events, beat, at, before + ((at - seconds) / TICK_SECONDS + 1) * (cuff - before));
+      else if (seconds <= beat.foot + this.arm.longestOpening(beat)) waiting.push(beat);
+      else if (beat === this.current) this.strength = 0;
+    }
+    this.pending = waiting;
+  }
+
+  /** The instant within the last tick at which a beat has climbed to the cuff's pressure; -1 where it has not. */
+  private openingWithin(beat: Beating, seconds: number, before: number, cuff: number): number {
+    const after = this.arm.opensAfter(beat, this.arm.outside(cuff));
+    if (!(beat.foot + after <= seconds)) return -1;
+    let at = beat.foot + after;
+    for (let step = 0; step < SETTLING_STEPS; step++) {
+      const then = before + ((at - seconds) / TICK_SECONDS + 1) * (cuff - before);
+      const again = this.arm.opensAfter(beat, this.arm.outside(then));
+      if (again === Number.POSITIVE_INFINITY) break;
+      at = beat.foot + again;
+    }
+    return Math.min(at, seconds);
+  }
+
+  private opened(events: RigEvents, beat: Beating, at: number, cuff: number): void {
+    const outside = this.arm.outside(cuff);
+    const level = this.arm.levelDb(beat, outside);
+    if (level !== SILENT && outside < beat.systolic && outside > beat.diastolic) {
+      if (Number.isNaN(this.openSince)) this.openSince = at;
+      else if (at - this.openSince > SOUND_FIGURES.congestedAfterSeconds.value) this.arm.congest();
+    }
+    if (level !== SILENT && this.isListening && cuff > FLAT_MMHG) {
+      const phase = this.arm.phaseOf(beat, outside);
+      events.sounds.push(describeSound(this.person, this.arm.soundKey, beat.index, at, cuff, phase, level));
+    }
+    const isFelt = this.arm.isFelt(beat, outside);
+    const past = (beat.systolic - outside) / (beat.systolic - beat.diastolic);
+    const strength = Math.max(0, Math.min(1, past)) * beat.stroke;
+    if (beat === this.current) this.strength = strength;
+    events.felt.push({
+      atSeconds: at + SOUND_FIGURES.wristAfterSeconds.value,
+      beat: beat.index,
+      strength,
+      isFelt,
+    });
+  }
+
+  private lift(seconds: number, cuff: number): number {
+    const beat = this.current;
+    if (beat === null || cuff <= FLAT_MMHG) return 0;
+    const outside = this.arm.outside(cuff);
+    return liftOf(this.wall, this.arterial(seconds), beat.diastolic - this.person.closingMmHg, outside);
+  }
+
+  private arterial(seconds: number): number {
+    const { openingMmHg, closingMmHg, scenario } = this.person;
+    const beat = this.current;
+    const next = this.stream;
+    if (beat === null) return next.diastolic - closingMmHg;
+    return pressureWithin(
+      contourOf(scenario.waveShape, 'brachial'),
+      seconds - beat.foot,
+      next.foot - beat.foot,
+      stretchOf(beat.rr),
+      beat.diastolic - closingMmHg,
+      beat.systolic + openingMmHg,
+      next.diastolic - closingMmHg,
+    );
+  }
+
+  private wrist(seconds: number): number {
+    const beat = this.current;
+    if (beat === null) return 0;
+    const since = seconds - beat.foot - SOUND_FIGURES.wristAfterSeconds.value;
+    if (since <= 0) return 0;
+    const contour = contourOf(this.person.scenario.waveShape, 'radial');
+    return this.strength * heightWithin(contour, since, this.stream.foot - beat.foot, stretchOf(beat.rr));
+  }
+}
+
+/** Under this pressure a cuff is flat: nothing is heard through it, and pumping up again is a new run. */
+export const FLAT_MMHG = 4;
+const SETTLING_STEPS = 6;
+
+/** A rig at the start of the visit: cuff on, empty, chest piece where the circumstances have it. */
+export function startRig(person: Person, circumstances: Circumstances, instrument: Instrument): Rig {
+  return new Rig(person, circumstances, instrument);
+}

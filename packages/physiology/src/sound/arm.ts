@@ -1,0 +1,206 @@
+import { CONTOUR_INTERVAL, type Contour, contourOf } from '../artery/contour.js';
+import { normalOf } from '../chance/normal.js';
+import { keyOf, uniformOf } from '../chance/uniform.js';
+import type { Circumstances } from '../circumstances/circumstances.js';
+import { cuffEffects, soundEffects, sumOf } from '../circumstances/effects.js';
+import { CIRCUMSTANCE_FIGURES } from '../circumstances/figures.js';
+import type { Instrument } from '../cuff/instrument.js';
+import { exp } from '../exact/exponential.js';
+import type { Beating } from '../heart/beating.js';
+import { PERSON_FIGURES } from '../person/figures.js';
+import type { Person } from '../person/person.js';
+import { SOUND_FIGURES as F } from './figures.js';
+import type { Phase } from './soundEvent.js';
+
+export const SOUND_LANE = { level: 0, centre: 1, duration: 2, swish: 3 };
+const TAIL_LANE = 4;
+/** No sound at all. */
+export const SILENT = Number.NEGATIVE_INFINITY;
+
+/**
+ * The artery under the cuff and the ear over it: what a cuff pressure means for a beat. Both faces ask it; plain
+ * numbers in and out. Source: physiology handbook 7, 8, 10, 12.
+ */
+export class Arm {
+  /** Added to systolic and diastolic of a beat for what is heard of it. */
+  heardSystolic = 0;
+  heardDiastolic = 0;
+  gainDb = 0;
+  soundKey = 0;
+  private offset = 0;
+  private slope = 1;
+  private peakDb = 40;
+  private spreadDb = 0;
+  private muffledAbove = Number.NEGATIVE_INFINITY;
+  private hasSwish = true;
+  private hasCrisp = true;
+  private gapTopBelow = 0;
+  private gapWidth = 0;
+  private feeling = 0;
+  private tailTo = Number.POSITIVE_INFINITY;
+  private tailMmHg = 1;
+  private hasTail = false;
+  private person: Person | null = null;
+  private contour: Contour = contourOf('middle', 'brachial');
+  private isCongested = false;
+
+  restart(person: Person, circumstances: Circumstances, instrument: Instrument): void {
+    this.person = person;
+    this.soundKey = keyOf(person.beatSeed, 'ksound');
+    this.peakDb = person.soundDb;
+    this.spreadDb = person.soundSdDb;
+    this.hasSwish = person.hasSwish;
+    this.hasCrisp = person.hasCrisp;
+    this.contour = contourOf(person.scenario.waveShape, 'brachial');
+    this.change(circumstances, instrument);
+    this.beginRun(0);
+  }
+
+  /** Other circumstances from now on. */
+  change(circumstances: Circumstances, instrument: Instrument): void {
+    const person = this.person;
+    if (person === null) return;
+    const { systolic, diastolic } = person.rest;
+    const cuff = sumOf(cuffEffects(person, circumstances, instrument));
+    // The cuff presses as if it were less by the bias: a straight line through both levels.
+    this.slope = (systolic - diastolic) / (systolic - diastolic + cuff.systolic - cuff.diastolic);
+    this.offset = diastolic - this.slope * (diastolic + cuff.diastolic);
+    const heard = sumOf(soundEffects(circumstances));
+    this.heardSystolic = heard.systolic;
+    this.heardDiastolic = heard.diastolic;
+    this.gainDb = gainOf(circumstances);
+    this.muffledAbove = person.muffledAboveMmHg ?? Number.NEGATIVE_INFINITY;
+    if (circumstances.wasReinflated) this.muffledAbove += CIRCUMSTANCE_FIGURES.congestedMuffledMmHg.value;
+    this.feeling =
+      person.feelingMmHg +
+      (circumstances.fingers === 'beginner' ? PERSON_FIGURES.feelingBeginnerMmHg.value : 0);
+    const { gap } = person;
+    this.gapTopBelow = gap === null ? 0 : systolic - gap.topMmHg;
+    this.gapWidth =
+      gap === null
+        ? 0
+        : (gap.topMmHg - gap.bottomMmHg) * (circumstances.wasArmRaised ? F.gapRaisedShare.value : 1);
+    this.isPressed = circumstances.chestPiece === 'pressed-hard';
+    this.applyTail();
+  }
+
+  private isPressed = false;
+  private run = 0;
+
+  /** Whether muffled sounds may go on below the diastolic. */
+  get mayGoOn(): boolean {
+    return this.hasTail;
+  }
+
+  /** A new inflation, the `run`-th of the visit from 0: whether sounds go on to the end this time. */
+  beginRun(run: number): void {
+    this.run = run;
+    this.isCongested = false;
+    this.applyTail();
+  }
+
+  /** Over a minute within the sounds. */
+  congest(): void {
+    if (this.isCongested) return;
+    this.isCongested = true;
+    this.heardDiastolic += CIRCUMSTANCE_FIGURES.congestedDiastolic.value;
+    this.gainDb += CIRCUMSTANCE_FIGURES.congestedDb.value;
+    this.muffledAbove += CIRCUMSTANCE_FIGURES.congestedMuffledMmHg.value;
+  }
+
+  private applyTail(): void {
+    const scenario = this.person?.scenario;
+    if (scenario === undefined) return;
+    const to = scenario.soundsToMmHg;
+    const goesOn =
+      to !== null && uniformOf(this.soundKey, -1 - this.run, TAIL_LANE) < scenario.soundsToChance;
+    this.hasTail = goesOn || this.isPressed;
+    this.tailTo = goesOn ? to : Number.NEGATIVE_INFINITY;
+    this.tailMmHg = goesOn ? F.tailMmHg.value : F.pressedTailMmHg.value;
+  }
+
+  /** The pressure that acts on the artery at a pressure in the cuff. */
+  outside(cuffMmHg: number): number {
+    return this.offset + this.slope * cuffMmHg;
+  }
+
+  /** Seconds after the foot at which the pulse has climbed to an outside pressure; infinite when it never does. */
+  opensAfter(beat: Beating, outside: number): number {
+    const top = beat.systolic + this.heardSystolic;
+    if (outside > top) return Number.POSITIVE_INFINITY;
+    const foot = beat.diastolic + this.heardDiastolic;
+    const height = foot >= top - 1 ? 1 : (outside - foot) / (top - foot);
+    return this.contour.riseTo(height) * stretchOf(beat.rr);
+  }
+
+  /** Longest that a beat can take to open the artery, seconds after the foot. */
+  longestOpening(beat: Beating): number {
+    return this.contour.peakSeconds * stretchOf(beat.rr);
+  }
+
+  /** Loudness of the sound of a beat at an outside pressure, dB; `SILENT` where there is none. */
+  levelDb(beat: Beating, outside: number): number {
+    const below = beat.systolic + this.heardSystolic - outside;
+    if (below < 0) return SILENT;
+    const above = outside - beat.diastolic - this.heardDiastolic;
+    const extra =
+      this.gainDb + beat.loudness + this.spreadDb * normalOf(this.soundKey, beat.index, SOUND_LANE.level);
+    if (above <= 0) {
+      if (!this.hasTail || outside < this.tailTo) return SILENT;
+      return F.tailDb.value * exp(above / this.tailMmHg) + extra;
+    }
+    const shape = (1 - exp(-below / F.openingScaleMmHg.value)) * (1 - exp(-above / F.closingScaleMmHg.value));
+    const strong = F.strongBeatDb.value * (beat.systolic - beat.levelSystolic);
+    let level = this.peakDb * shape + strong * shape + extra;
+    if (this.gapWidth > 0) level += this.gapDb(beat, outside);
+    if (this.hasSwish && this.phaseOf(beat, outside) === 2) level += F.swishDb.value;
+    // A tail is never louder at the diastolic than the sound it goes on from.
+    if (this.hasTail && level < F.tailDb.value + extra && outside >= this.tailTo)
+      return F.tailDb.value + extra;
+    return level;
+  }
+
+  private gapDb(beat: Beating, outside: number): number {
+    const top = beat.levelSystolic - this.gapTopBelow;
+    const bottom = top - this.gapWidth;
+    if (outside <= top && outside >= bottom) return F.gapDb.value;
+    const away = outside > top ? outside - top : bottom - outside;
+    return away >= F.gapRampMmHg.value ? 0 : F.gapRampDb.value * (1 - away / F.gapRampMmHg.value);
+  }
+
+  /** Phase of the sound of a beat at an outside pressure. */
+  phaseOf(beat: Beating, outside: number): Phase {
+    const foot = beat.diastolic + this.heardDiastolic;
+    const above = outside - foot;
+    if (above <= this.muffledAbove || above <= 0) return 4;
+    const place = above / (beat.systolic + this.heardSystolic - foot);
+    if (place > F.swishFrom.value) return 1;
+    if (place > F.crispFrom.value) return this.hasSwish ? 2 : 1;
+    return this.hasCrisp ? 3 : 1;
+  }
+
+  /** Whether a finger at the wrist feels a beat past an outside pressure. */
+  isFelt(beat: Beating, outside: number): boolean {
+    return beat.isFelt && beat.systolic - outside >= this.feeling;
+  }
+
+  copyFrom(other: Arm): void {
+    Object.assign(this, other);
+  }
+}
+
+function gainOf(circumstances: Circumstances): number {
+  const f = CIRCUMSTANCE_FIGURES;
+  return (
+    f.offArteryDbPerMm.value * circumstances.chestPieceOffMm +
+    (circumstances.hasTightSleeve ? f.sleeveDb.value : 0) +
+    (circumstances.isOverSleeve ? f.overSleeveDb.value : 0) +
+    (circumstances.chestPiece === 'under-cuff' ? f.underCuffDb.value : 0) +
+    (circumstances.wasReinflated ? f.congestedDb.value : 0)
+  );
+}
+
+/** How much longer the contour is at an interval than at the one it was drawn at. */
+export function stretchOf(interval: number): number {
+  return Math.sqrt(Math.min(interval, 1.5) / CONTOUR_INTERVAL);
+}

@@ -3,15 +3,26 @@ import type { RunPlace } from '@evenfall/record';
 import { useEffect, useRef, useState } from 'react';
 import { useApp } from '../app/context.js';
 import { keptText } from '../app/keptText.js';
+import { AsItWas } from '../round/AsItWas.js';
+import { useComeBack } from '../round/useComeBack.js';
 import type { Round } from '../round/useRound.js';
 import { keepRun } from './keepRun.js';
 import { PlaceLine } from './PlaceLine.js';
 import { PressureKeypad } from './PressureKeypad.js';
-import { feltFor, knownAt, type PressureAt, RUN_FIELDS, type RunField } from './pressureDraft.js';
+import {
+  aroundOf,
+  feltFor,
+  knownAt,
+  type PressureAt,
+  RUN_FIELDS,
+  type RunField,
+  reopenedReading,
+} from './pressureDraft.js';
 import { typedAs, withPressureAt } from './pressureSteps.js';
 import { RunInput, uprightOf } from './RunInput.js';
 import { type ReadRun, readRun } from './readRun.js';
 import { feltPulse } from './runCircumstances.js';
+
 import { typedPressure } from './typedPressure.js';
 
 type Typing = Extract<PressureAt, { at: 'typing' }>;
@@ -29,7 +40,9 @@ export function NumbersPanel({ round, place, measuring }: NumbersProps) {
   const input = useRef<HTMLInputElement>(null);
   const [wrong, setWrong] = useState<ReadRun['wrong']>(null);
   const [isUprightMissing, setUprightMissing] = useState(false);
-  const { method, typed, fields } = measuring;
+  const { method, typed, fields, reopened } = measuring;
+  const was = reopenedReading(round.draft.pressure);
+  const comeBack = useComeBack(round, reopened?.from);
   useEffect(() => input.current?.focus({ preventScroll: true }), []);
   const change = (more: Partial<Typing>) => {
     setWrong(null);
@@ -47,7 +60,7 @@ export function NumbersPanel({ round, place, measuring }: NumbersProps) {
   const upright = uprightOf(fields.uprightMinutes);
   const isUprightWrong = place.posture === 'stand' && upright === null;
   const done = () => {
-    const around = {
+    const around = aroundOf(was) ?? {
       pulsePerMinute: feltPulse(round.draft, round.inForce),
       lostMmHg: method === 'device' ? null : (feltFor(round.draft.pressure, place)?.lostMmHg ?? null),
     };
@@ -64,7 +77,9 @@ export function NumbersPanel({ round, place, measuring }: NumbersProps) {
       uprightMinutes: upright,
       typedAs: typedAs(measuring),
       note: fields.note,
+      reopened,
     });
+    comeBack();
   };
   const isPumping = method === 'auscultation' && measuring.inflatedAt !== null && typed === '';
   const target = isPumping
@@ -80,7 +95,7 @@ export function NumbersPanel({ round, place, measuring }: NumbersProps) {
         done();
       }}
     >
-      <PlaceLine round={round} place={place} />
+      <PlaceLine round={round} place={place} gauge={was?.gauge} isFixed={was !== null} />
       <p className="measure-says">{words.sentence(TITLES[method])}</p>
       {target === null ? null : (
         <p className="measure-says">
@@ -123,6 +138,14 @@ export function NumbersPanel({ round, place, measuring }: NumbersProps) {
           {words.sentence('pressure.numbersHint')}
         </p>
       ) : null}
+      {was === null ? null : (
+        <AsItWas
+          onLeave={() => {
+            round.change((draft) => withPressureAt(draft, { at: 'shown', entry: was.entry }));
+            comeBack();
+          }}
+        />
+      )}
       <details className="more" open={asked.some((field) => wrong?.[field] !== undefined) || undefined}>
         <summary>{words.sentence('pressure.more')}</summary>
         <div className="form">

@@ -10,10 +10,17 @@ type PlaceLineProps = {
   readonly place: RunPlace;
   /** The gauge of a reading that is in; that of the readings to come where it is not given. */
   readonly gauge?: string | null | undefined;
+  /** For a reading that is put right: it was taken where it was taken. */
+  readonly isFixed?: boolean;
 };
 
 /** Where the cuff is and which gauge is read, with the way back to change it. */
-export function PlaceLine({ round, place, gauge = round.draft.pressure.gauge }: PlaceLineProps) {
+export function PlaceLine({
+  round,
+  place,
+  gauge = round.draft.pressure.gauge,
+  isFixed = false,
+}: PlaceLineProps) {
   const { words } = useApp();
   const { equipment } = useEquipment();
   const named = equipment?.gauges.find(({ id }) => id === gauge)?.named.name;
@@ -23,13 +30,15 @@ export function PlaceLine({ round, place, gauge = round.draft.pressure.gauge }: 
         {placeText(place, words)}
         {named === undefined ? null : ` · ${named}`}
       </span>
-      <button
-        type="button"
-        className="button button-quiet"
-        onClick={() => round.change((draft) => withPressureAt(draft, { at: 'place' }))}
-      >
-        {words.sentence('pressure.changePlace')}
-      </button>
+      {isFixed ? null : (
+        <button
+          type="button"
+          className="button button-quiet"
+          onClick={() => round.change((draft) => withPressureAt(draft, { at: 'place' }))}
+        >
+          {words.sentence('pressure.changePlace')}
+        </button>
+      )}
     </p>
   );
 }

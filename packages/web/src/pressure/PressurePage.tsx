@@ -13,6 +13,7 @@ import { listeningBroken } from './marks.js';
 import { NumbersPanel } from './NumbersPanel.js';
 import { PlacePanel } from './PlacePanel.js';
 import { PumpPanel } from './PumpPanel.js';
+import { reopenedReading } from './pressureDraft.js';
 import { withPressureAt } from './pressureSteps.js';
 import { ReadBackPanel } from './ReadBackPanel.js';
 import { ReadingPanel } from './ReadingPanel.js';
@@ -71,7 +72,9 @@ function Panel({ round, person, record }: PanelProps) {
 }
 
 function PanelAt({ round, person, record }: PanelProps) {
-  const { place, measuring } = round.draft.pressure;
+  const { measuring } = round.draft.pressure;
+  // A reading that is put right was taken where it was taken, wherever the cuff is now.
+  const place = reopenedReading(round.draft.pressure)?.place ?? round.draft.pressure.place;
   const hearing = useKept(({ kept }) => kept.hearing);
   const isUnderWay = measuring.at === 'listening' && measuring.second !== undefined;
   const other = useSecond({

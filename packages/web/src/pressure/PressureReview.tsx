@@ -9,7 +9,7 @@ import { NotDoneForm, notDoneText } from '../round/NotDoneForm.js';
 import { readingRemoved } from '../round/slip.js';
 import type { Round } from '../round/useRound.js';
 import { placeText } from './placeText.js';
-import { withPressureAt, withPressureNotDone } from './pressureSteps.js';
+import { withPressureAt, withPressureNotDone, withReadingReopened } from './pressureSteps.js';
 import { RangeOfReading, ReadingNumbers } from './ReadingPanel.js';
 
 type PressureReviewProps = { readonly round: Round; readonly person: string };
@@ -40,7 +40,23 @@ export function PressureReview({ round, person }: PressureReviewProps) {
             <RangeOfReading value={value} />
             <DeflationStrip content={content} />
             <Flags flags={value.flags} />
-            <RemoveButton onRemove={() => round.change((draft) => readingRemoved(draft, reading.entry))} />
+            {'marks' in reading.typedAs && !reading.typedAs.areTimesVoid ? (
+              <p className="soft small">{words.sentence('review.momentsStand')}</p>
+            ) : null}
+            <div className="buttons">
+              <Link
+                href={`/people/${person}/round/pressure`}
+                className="button button-quiet"
+                onClick={() =>
+                  round.change((draft) =>
+                    withReadingReopened(draft, { entry: reading.entry, from: 'review' }),
+                  )
+                }
+              >
+                {words.sentence('pressure.changeNumbers')}
+              </Link>
+              <RemoveButton onRemove={() => round.change((draft) => readingRemoved(draft, reading.entry))} />
+            </div>
           </div>
         );
       })}

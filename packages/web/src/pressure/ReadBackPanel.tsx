@@ -2,7 +2,9 @@ import { DEFLATION_FIGURES, type Refusal } from '@evenfall/clinical';
 import type { RunPlace } from '@evenfall/record';
 import { useCallback, useEffect, useId, useRef, useState } from 'react';
 import { useApp } from '../app/context.js';
+import { AsItWas } from '../round/AsItWas.js';
 import { typedText } from '../round/measuring.js';
+import { useComeBack } from '../round/useComeBack.js';
 import type { Round } from '../round/useRound.js';
 import { clocksText } from '../second/clocksText.js';
 import { Gauge } from './Gauge.js';
@@ -21,7 +23,14 @@ import {
   withWhat,
 } from './marks.js';
 import { PlaceLine } from './PlaceLine.js';
-import { feltFor, type Mark, type MarkOf, type RunField } from './pressureDraft.js';
+import {
+  aroundOf,
+  feltFor,
+  type Mark,
+  type MarkOf,
+  type RunField,
+  reopenedReading,
+} from './pressureDraft.js';
 import { withPressureAt } from './pressureSteps.js';
 import { RunInput, uprightOf } from './RunInput.js';
 import { feltPulse } from './runCircumstances.js';
@@ -35,7 +44,9 @@ export function ReadBackPanel({ round, place, measuring }: ReadBackProps) {
   const name = useId();
   const [wrong, setWrong] = useState<ReadMarks['wrong']>(null);
   const [isUprightMissing, setUprightMissing] = useState(false);
-  const { marks, chosen, fields, areTimesVoid } = measuring;
+  const { marks, chosen, fields, areTimesVoid, reopened } = measuring;
+  const was = reopenedReading(round.draft.pressure);
+  const comeBack = useComeBack(round, reopened?.from);
   const scale = {
     stepMmHg: round.inForce.runRules.deflation.gaugeStepMmHg,
     topMmHg: DEFLATION_FIGURES.gaugeTopMmHg.value,
@@ -60,7 +71,7 @@ export function ReadBackPanel({ round, place, measuring }: ReadBackProps) {
   const isUprightWrong = place.posture === 'stand' && upright === null;
 
   const keep = () => {
-    const around = {
+    const around = aroundOf(was) ?? {
       pulsePerMinute: feltPulse(round.draft, round.inForce),
       lostMmHg: feltFor(round.draft.pressure, place)?.lostMmHg ?? null,
     };
@@ -78,7 +89,9 @@ export function ReadBackPanel({ round, place, measuring }: ReadBackProps) {
       markedBy: markedByOf(measuring, read.run),
       typedAs: markedAs(measuring),
       note: fields.note,
+      reopened,
     });
+    comeBack();
   };
   const goOn = () => {
     if (next === null || gaugeOf(marks[chosen]) === null) return keep();
@@ -161,6 +174,14 @@ export function ReadBackPanel({ round, place, measuring }: ReadBackProps) {
           ? words.sentence('moments.next', { text: words.title('mark', marks[next]?.what ?? 'last sound') })
           : words.sentence('pressure.keep')}
       </button>
+      {was === null ? null : (
+        <AsItWas
+          onLeave={() => {
+            round.change((draft) => withPressureAt(draft, { at: 'shown', entry: was.entry }));
+            comeBack();
+          }}
+        />
+      )}
       <details className="more">
         <summary>{words.sentence('moments.notThese')}</summary>
         <div className="form">
@@ -192,7 +213,7 @@ export function ReadBackPanel({ round, place, measuring }: ReadBackProps) {
         </div>
       </details>
       <ClocksLine clocksWithinMs={measuring.clocksWithinMs} />
-      <PlaceLine round={round} place={place} />
+      <PlaceLine round={round} place={place} gauge={was?.gauge} isFixed={was !== null} />
     </form>
   );
 }

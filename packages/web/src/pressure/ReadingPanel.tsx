@@ -44,7 +44,7 @@ export function ReadingPanel({ round, entry, person }: ReadingProps) {
         <button
           type="button"
           className="button button-quiet"
-          onClick={() => round.change((was) => withReadingReopened(was, entry))}
+          onClick={() => round.change((was) => withReadingReopened(was, { entry, from: 'value' }))}
         >
           {words.sentence('pressure.changeNumbers')}
         </button>

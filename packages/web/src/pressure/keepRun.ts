@@ -1,8 +1,9 @@
 import type { Run } from '@evenfall/clinical';
 import type { RunMarkedBy, RunPlace, Stamp } from '@evenfall/record';
+import type { Reopened } from '../round/measuring.js';
 import type { Round } from '../round/useRound.js';
 import type { DraftRun, Instant } from './pressureDraft.js';
-import { withReading } from './pressureSteps.js';
+import { withReading, withReadingChanged } from './pressureSteps.js';
 
 type Kept = {
   readonly run: Run;
@@ -17,18 +18,21 @@ type Kept = {
   readonly typedAs: DraftRun['typedAs'];
   /** As it was typed; a blank is none. */
   readonly note: string | undefined;
+  /** Which reading it puts right; absent for a new one. */
+  readonly reopened?: Reopened | undefined;
 };
 
-/** Keeps a run that was read, typed or read back from the gauge, as the next reading of the round. */
-export function keepRun(round: Round, { uprightMinutes, note, ...read }: Kept): void {
+/** Keeps a run that was read, typed or read back from the gauge: as the next reading of the round, or in place of one. */
+export function keepRun(round: Round, { uprightMinutes, note, reopened, ...read }: Kept): void {
   const text = (note ?? '').trim();
-  round.keep((draft, start) =>
-    withReading(draft, {
-      ...start,
-      ...read,
-      kind: 'run',
-      uprightMinutes: read.place.posture === 'stand' ? uprightMinutes : null,
-      note: text === '' ? null : text,
-    }),
-  );
+  const said = {
+    uprightMinutes: read.place.posture === 'stand' ? uprightMinutes : null,
+    note: text === '' ? null : text,
+  };
+  if (reopened === undefined) {
+    round.keep((draft, start) => withReading(draft, { ...start, ...read, ...said, kind: 'run' }));
+    return;
+  }
+  const { run, typedAs, markedBy = null } = read;
+  round.change((draft) => withReadingChanged(draft, reopened.entry, { run, typedAs, markedBy, ...said }));
 }

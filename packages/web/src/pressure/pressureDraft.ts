@@ -1,6 +1,7 @@
 import type { KnownOfArm, Method, Run } from '@evenfall/clinical';
 import type { MarkedByWhom, RunMarkedBy, RunPlace, Stamp } from '@evenfall/record';
 import type { NotDone } from '../round/draft.js';
+import type { Reopened } from '../round/measuring.js';
 
 /** An instant of the monotonic clock; it means something only within its visit. */
 export type Instant = { readonly session: string; readonly atMs: number };
@@ -102,6 +103,8 @@ export type PressureAt =
       readonly at: 'typing';
       readonly measuredAt: Stamp;
       readonly inflatedAt: Instant | null;
+      /** Which reading is put right; absent for a new one. */
+      readonly reopened?: Reopened;
     })
   /** The moments of a run are marked while the cuff is let down. */
   | {
@@ -121,6 +124,7 @@ export type PressureAt =
       readonly inflatedAt: Instant | null;
       /** Which mark the gauge shows. */
       readonly chosen: number;
+      readonly reopened?: Reopened;
     })
   | { readonly at: 'shown'; readonly entry: string };
 
@@ -143,6 +147,21 @@ export const NO_PRESSURE: PressureDraft = {
   notDone: null,
   measuring: { at: 'place' },
 };
+
+/** The reading that is put right; null while a new one is taken. */
+export function reopenedReading({ measuring, values }: PressureDraft): DraftRun | null {
+  const entry = 'reopened' in measuring ? measuring.reopened?.entry : undefined;
+  return values.find((one) => one.entry === entry) ?? null;
+}
+
+/** What was known when a reading was taken; null for one that is still to come. */
+export function aroundOf(
+  reading: DraftRun | null,
+): { readonly pulsePerMinute: number | null; readonly lostMmHg: number | null } | null {
+  if (reading === null) return null;
+  const { pulsePerMinute, palpated } = reading.run;
+  return { pulsePerMinute, lostMmHg: palpated.lostMmHg };
+}
 
 /** Seconds from one instant to a later one; null across two visits, whose clocks have nothing in common. */
 export function secondsBetween(from: Instant | null, to: Instant | null): number | null {

@@ -6,7 +6,7 @@ import {
 } from '@evenfall/clinical';
 import { expect, test } from 'vitest';
 import { AT, begun, ID } from '../round/testing.js';
-import type { DraftRun } from './pressureDraft.js';
+import { type DraftRun, reopenedReading } from './pressureDraft.js';
 import {
   blankReading,
   secondsToWait,
@@ -15,7 +15,9 @@ import {
   withoutReading,
   withPlace,
   withPressureNotDone,
+  withPulseOfRuns,
   withReading,
+  withReadingChanged,
   withReadingReopened,
 } from './pressureSteps.js';
 import { readRun } from './readRun.js';
@@ -70,10 +72,58 @@ test('the pulse is felt before it is listened for, once on each arm', () => {
 test('a slip goes back to the keypad as it was typed, or is taken out', () => {
   const taken = withReading(withPlace(begun(), PLACE, false), reading(20, 100));
   expect(taken.pressure.measuring).toEqual({ at: 'shown', entry: ID(20) });
-  const reopened = withReadingReopened(taken, ID(20)).pressure;
-  expect(reopened.values).toEqual([]);
-  expect(reopened.measuring).toEqual({ at: 'typing', ...typedAs, measuredAt: AT(2), inflatedAt: null });
+  const reopened = { entry: ID(20), from: 'review' } as const;
+  const opened = withReadingReopened(taken, reopened).pressure;
+  expect(opened.values).toEqual(taken.pressure.values);
+  expect(reopenedReading(opened)).toEqual(taken.pressure.values[0]);
+  expect(reopenedReading(taken.pressure)).toBeNull();
+  expect(opened.measuring).toEqual({
+    at: 'typing',
+    ...typedAs,
+    measuredAt: AT(2),
+    inflatedAt: null,
+    reopened,
+  });
   expect(withoutReading(taken, ID(20)).pressure.values).toEqual([]);
+});
+
+test('the numbers of a reading are put right in its place: neither the order of the readings nor the wait changes', () => {
+  const taken = withReading(withReading(begun(), reading(20, 100)), reading(22, 170));
+  const typed = { ...typedAs, typed: '138/92' };
+  const { run } = readRun(typed, { pulsePerMinute: 72, lostMmHg: 110 }, DEFAULT_DEFLATION_RULES);
+  if (run === null) throw new Error('138/92');
+  const change = { run, typedAs: typed, uprightMinutes: null, note: 'said twice' };
+  const changed = withReadingChanged(taken, ID(20), change).pressure;
+  expect(changed.values).toEqual([{ ...taken.pressure.values[0], ...change }, taken.pressure.values[1]]);
+  expect(changed.measuring).toEqual({ at: 'shown', entry: ID(20) });
+});
+
+test('moments that were marked in time keep their times: the gauge alone is read again', () => {
+  const marks = [
+    { what: 'first sound', atSeconds: 0, typed: '148' },
+    { what: 'last sound', atSeconds: 19.25, typed: '92' },
+  ] as const;
+  const marked = {
+    method: 'auscultation',
+    marks,
+    areTimesVoid: false,
+    fields: {},
+    reinflated: false,
+  } as const;
+  const taken = withReading(begun(), { ...reading(20, 100), typedAs: marked });
+  const { measuring } = withReadingReopened(taken, { entry: ID(20), from: 'review' }).pressure;
+  expect(measuring).toMatchObject({ at: 'reading', marks, chosen: 0 });
+});
+
+test('a pulse put right is the pulse of the readings that went by it, and of no other', () => {
+  const by = (pulsePerMinute: number | null, method: 'auscultation' | 'device' = 'auscultation') => {
+    const one = reading(20, 100);
+    return { ...one, run: { ...one.run, method, pulsePerMinute } };
+  };
+  const taken = [by(76), by(80), by(null), by(76, 'device')].reduce(withReading, begun());
+  const pulses = withPulseOfRuns(taken, 76, 72).pressure.values.map(({ run }) => run.pulsePerMinute);
+  expect(pulses).toEqual([72, 80, null, 76]);
+  expect(withPulseOfRuns(taken, null, 72).pressure.values).toEqual(taken.pressure.values);
 });
 
 test('a reading starts on a blank keypad: no preset', () => {

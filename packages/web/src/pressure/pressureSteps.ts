@@ -8,6 +8,7 @@ import {
 } from '@evenfall/clinical';
 import type { RunPlace, Stamp } from '@evenfall/record';
 import type { NotDone, RoundDraft } from '../round/draft.js';
+import type { Reopened } from '../round/measuring.js';
 import { endedRest } from '../round/restDraft.js';
 import { firstToRead } from './marks.js';
 import {
@@ -83,18 +84,44 @@ export function withoutReading(draft: RoundDraft, entry: string): RoundDraft {
   }));
 }
 
-/** Back to the keypad with what was typed, or to the gauge with what was marked. */
-export function withReadingReopened(draft: RoundDraft, entry: string): RoundDraft {
-  const reading = draft.pressure.values.find((one) => one.entry === entry);
+/**
+ * Back to the keypad with what was typed, or to the gauge with what was marked. When each moment was is not put right:
+ * it was marked as it was heard, and can only be marked again, in another reading.
+ */
+export function withReadingReopened(draft: RoundDraft, reopened: Reopened): RoundDraft {
+  const reading = draft.pressure.values.find((one) => one.entry === reopened.entry);
   if (reading === undefined) return draft;
-  const { typedAs, measuredAt, inflatedAt, place } = reading;
-  return withPressure(withoutReading(draft, entry), (pressure) => ({
+  const { typedAs, measuredAt, inflatedAt } = reading;
+  return withPressureAt(
+    draft,
+    'marks' in typedAs
+      ? { at: 'reading', ...typedAs, measuredAt, inflatedAt, chosen: firstToRead(typedAs.marks), reopened }
+      : { at: 'typing', ...typedAs, measuredAt, inflatedAt, reopened },
+  );
+}
+
+/** What was typed or read back of a reading, put right. */
+export type ReadingChange = Pick<DraftRun, 'run' | 'uprightMinutes' | 'typedAs' | 'note'> &
+  Pick<Partial<DraftRun>, 'markedBy'>;
+
+/** A reading put right, in its place: where it was taken, when, and what came before it stay. */
+export function withReadingChanged(draft: RoundDraft, entry: string, change: ReadingChange): RoundDraft {
+  return withPressure(draft, (pressure) => ({
     ...pressure,
-    place,
-    measuring:
-      'marks' in typedAs
-        ? { at: 'reading', ...typedAs, measuredAt, inflatedAt, chosen: firstToRead(typedAs.marks) }
-        : { at: 'typing', ...typedAs, measuredAt, inflatedAt },
+    values: pressure.values.map((one) => (one.entry === entry ? { ...one, ...change } : one)),
+    measuring: { at: 'shown', entry },
+  }));
+}
+
+/** The pulse of the round was put right: what was listened for and felt under the earlier number goes by the new one. */
+export function withPulseOfRuns(draft: RoundDraft, was: number | null, now: number | null): RoundDraft {
+  return withPressure(draft, (pressure) => ({
+    ...pressure,
+    values: pressure.values.map((one) =>
+      one.run.method !== 'device' && was !== null && one.run.pulsePerMinute === was
+        ? { ...one, run: { ...one.run, pulsePerMinute: now } }
+        : one,
+    ),
   }));
 }
 

@@ -1,24 +1,21 @@
 import type { CountOf } from '@evenfall/clinical';
 import { useEffect, useRef } from 'react';
-import { Redirect } from 'wouter';
 import { useApp } from '../app/context.js';
 import { signText } from '../app/signText.js';
 import { FactsOfRound } from '../facts/FactsOfRound.js';
-import { Asking } from '../parts/Asking.js';
-import { IdentityOf, nameIn } from '../parts/Identity.js';
-import { Page } from '../parts/Page.js';
+import { isVoidValue } from './draft.js';
 import type { Measuring } from './measuring.js';
 import { isTimed } from './measuring.js';
+import { NotDoneHere } from './NotDoneHere.js';
 import type { PanelProps } from './panelProps.js';
 import { ReadyPanel } from './ReadyPanel.js';
-import { RestLine } from './RestLine.js';
+import { RoundFrame } from './RoundFrame.js';
 import { RunningPanel } from './RunningPanel.js';
 import { ShownPanel } from './ShownPanel.js';
-import { SlipLine } from './SlipLine.js';
 import { TappingPanel } from './TappingPanel.js';
 import { TypingPanel } from './TypingPanel.js';
 import { useInterruption } from './useInterruption.js';
-import { revived, useDraft, useInForce, useRecord, useRound } from './useRound.js';
+import { type Round, revived } from './useRound.js';
 import { useWakeLock } from './useWakeLock.js';
 import { VoidPanel } from './VoidPanel.js';
 import { Ways } from './Ways.js';
@@ -31,55 +28,34 @@ type MeasureProps = { readonly person: string; readonly sign: CountOf };
  */
 export function MeasurePage({ person, sign }: MeasureProps) {
   const { words } = useApp();
-  const { asked, again } = useRecord(person);
-  const rules = useInForce();
-  const round = useRound(person);
-  const hasDraft = useDraft(person) !== undefined;
-  if (!hasDraft) return <Redirect to={`/people/${person}`} replace />;
-  if (round !== null && !round.draft.isIdentityChecked)
-    return <Redirect to={`/people/${person}/round`} replace />;
-
-  // Until there is a value nothing to be seen says that it is the breaths; a voice still does, into an ear.
-  const isQuiet = sign === 'breaths' && round?.draft.breaths.measuring.at !== 'shown';
-  const heading = (
-    <span className="measure-heading">
-      <span>{nameIn(asked.value)}</span>
-      <span className="measure-sign">
-        {isQuiet ? <span aria-hidden="true">{words.sentence('count.secondCount')}</span> : null}
-        <span className={isQuiet ? 'unseen' : undefined}>{signText(sign, words)}</span>
-      </span>
-    </span>
-  );
   return (
-    <Page
+    <RoundFrame
+      person={person}
       title={signText(sign, words)}
-      heading={heading}
-      under={
-        <>
-          <IdentityOf record={asked.value} />
-          {round === null ? null : <RestLine round={round} isQuiet={isTimed(round.draft[sign].measuring)} />}
-          {round === null ? null : <SlipLine round={round} isUnnamed />}
-        </>
-      }
-      back={{ href: `/people/${person}/round`, text: words.sentence('review.round') }}
+      beside={(round) => <SignBeside round={round} sign={sign} />}
       isBare
-      isCoverable
+      isRestQuiet={({ draft }) => isTimed(draft[sign].measuring)}
+      isSlipUnnamed
     >
-      <Asking asked={asked} again={again}>
-        {(record) => (
-          <Asking asked={rules.asked} again={rules.again}>
-            {() =>
-              round === null ? null : (
-                <>
-                  <FactsOfRound record={record} round={round} />
-                  <Panel round={round} sign={sign} person={person} />
-                </>
-              )
-            }
-          </Asking>
-        )}
-      </Asking>
-    </Page>
+      {({ round, record }) => (
+        <>
+          <FactsOfRound record={record} round={round} />
+          <Panel round={round} sign={sign} person={person} />
+        </>
+      )}
+    </RoundFrame>
+  );
+}
+
+/** Until there is a value nothing to be seen says that it is the breaths; a voice still does, into an ear. */
+function SignBeside({ round, sign }: { readonly round: Round | null; readonly sign: CountOf }) {
+  const { words } = useApp();
+  const isQuiet = sign === 'breaths' && round?.draft.breaths.measuring.at !== 'shown';
+  return (
+    <>
+      {isQuiet ? <span aria-hidden="true">{words.sentence('count.secondCount')}</span> : null}
+      <span className={isQuiet ? 'unseen' : undefined}>{signText(sign, words)}</span>
+    </>
   );
 }
 
@@ -112,7 +88,7 @@ function PanelAt({ round, sign, person }: PanelProps & { readonly person: string
   switch (measuring.at) {
     case 'ready':
     case 'tapping':
-      return <Taking round={round} sign={sign} measuring={measuring} />;
+      return <Taking round={round} sign={sign} person={person} measuring={measuring} />;
     case 'running':
       return <RunningPanel round={round} sign={sign} measuring={measuring} />;
     case 'typing':
@@ -124,11 +100,15 @@ function PanelAt({ round, sign, person }: PanelProps & { readonly person: string
   }
 }
 
-type TakingProps = PanelProps & { readonly measuring: Extract<Measuring, { at: 'ready' | 'tapping' }> };
+type TakingProps = PanelProps & {
+  readonly person: string;
+  readonly measuring: Extract<Measuring, { at: 'ready' | 'tapping' }>;
+};
 
 /** Before it starts, and while it is tapped: the place to tap stays the same one from the first tap on. */
-function Taking({ round, sign, measuring }: TakingProps) {
+function Taking({ round, sign, person, measuring }: TakingProps) {
   const isReady = measuring.at === 'ready';
+  const hasValue = round.draft[sign].values.some((value) => !isVoidValue(value));
   return (
     <div className="measure">
       {isReady ? (
@@ -139,6 +119,7 @@ function Taking({ round, sign, measuring }: TakingProps) {
       ) : (
         <TappingPanel round={round} sign={sign} measuring={measuring} />
       )}
+      {isReady && !hasValue ? <NotDoneHere round={round} sign={sign} person={person} /> : null}
     </div>
   );
 }

@@ -8,6 +8,7 @@ import { isVoidValue } from './draft.js';
 import { SIGNS_IN_ORDER } from './measuring.js';
 import { leftText, RestFace } from './RestLine.js';
 import { begunRest, type RestDraft, skippedRest } from './restDraft.js';
+import { fromPressure } from './useCameFrom.js';
 import type { Round } from './useRound.js';
 
 type RestPanelProps = { readonly round: Round; readonly rest: RestDraft; readonly seconds: number };
@@ -41,15 +42,19 @@ export function RestPanel({ round, rest, seconds }: RestPanelProps) {
       </p>
       <nav className="rest-meanwhile" aria-label={words.sentence('rest.meanwhile')}>
         {open.map((sign) => (
-          <Link key={sign} href={`/people/${draft.person}/round/${sign}`} className="button button-large">
+          <Link
+            key={sign}
+            href={fromPressure(`/people/${draft.person}/round/${sign}`)}
+            className="button button-large"
+          >
             {signText(sign, words)}
           </Link>
         ))}
         <div className="buttons buttons-middle">
-          <Link href={`/people/${draft.person}/round/signs`} className="button button-quiet">
+          <Link href={fromPressure(`/people/${draft.person}/round/signs`)} className="button button-quiet">
             {words.sentence('signs.title')}
           </Link>
-          <Link href={`/people/${draft.person}/round/prepare`} className="button button-quiet">
+          <Link href={fromPressure(`/people/${draft.person}/round/prepare`)} className="button button-quiet">
             {words.sentence('prepare.title')}
           </Link>
         </div>

@@ -1,4 +1,4 @@
-import { type CountOf, NOT_DONE_REASONS } from '@evenfall/clinical';
+import type { CountOf } from '@evenfall/clinical';
 import { useState } from 'react';
 import { Link, useLocation } from 'wouter';
 import { useApp } from '../app/context.js';
@@ -10,9 +10,10 @@ import { EvidenceStrip, RangeLine, Rate } from '../parts/ValueFigures.js';
 import { PressureReview } from '../pressure/PressureReview.js';
 import { MeasuresReview } from '../signs/MeasuresReview.js';
 import { shownContent } from './content.js';
-import { type DraftValue, isVoidValue, withMeasuring, withNotDone } from './draft.js';
+import { type DraftValue, isVoidValue, withMeasuring, withNotDone, withNumberReopened } from './draft.js';
 import { READY, SIGNS_IN_ORDER } from './measuring.js';
 import { NotDoneForm, notDoneText } from './NotDoneForm.js';
+import { reasonsOf } from './NotDoneHere.js';
 import { ResultBlock } from './ResultBlock.js';
 import { ActNowPanel, AskPanel } from './ResultPanels.js';
 import { BegunLine, NextLine, PreparedLine, UnwellTick } from './ReviewLines.js';
@@ -60,7 +61,7 @@ function SignReview({ round, sign, person }: ReviewProps & { readonly sign: Coun
     <section className="sign-review" aria-label={signText(sign, words)}>
       <h2>{signText(sign, words)}</h2>
       {values.map((value) => (
-        <ValueReview key={value.entry} round={round} sign={sign} value={value} />
+        <ValueReview key={value.entry} round={round} sign={sign} value={value} href={href} />
       ))}
       {notDone === null ? (
         <div className="buttons">
@@ -91,11 +92,7 @@ function SignReview({ round, sign, person }: ReviewProps & { readonly sign: Coun
       )}
       {isAsking && notDone === null && !hasValue ? (
         <NotDoneForm
-          reasons={
-            sign === 'breaths'
-              ? NOT_DONE_REASONS.filter((reason) => reason !== 'arm-barred')
-              : NOT_DONE_REASONS
-          }
+          reasons={reasonsOf(sign)}
           onKeep={(kept) => {
             round.change((draft) => withNotDone(draft, sign, kept));
             setAsking(false);
@@ -107,10 +104,17 @@ function SignReview({ round, sign, person }: ReviewProps & { readonly sign: Coun
   );
 }
 
-type ValueReviewProps = { readonly round: Round; readonly sign: CountOf; readonly value: DraftValue };
+type ValueReviewProps = {
+  readonly round: Round;
+  readonly sign: CountOf;
+  readonly value: DraftValue;
+  /** The page on which the sign is taken. */
+  readonly href: string;
+};
 
-function ValueReview({ round, sign, value }: ValueReviewProps) {
-  const { program } = useApp();
+function ValueReview({ round, sign, value, href }: ValueReviewProps) {
+  const { program, words } = useApp();
+  const { entry } = value;
   const given = shownContent(round.draft, sign, value, { ...round, program });
   return (
     <div className="value-review">
@@ -122,7 +126,32 @@ function ValueReview({ round, sign, value }: ValueReviewProps) {
       )}
       <EvidenceStrip given={given} />
       {isVoidValue(value) ? null : <Flags flags={faceFlags(given)} />}
-      <RemoveButton onRemove={() => round.change((draft) => valueRemoved(draft, sign, value.entry))} />
+      {value.kind === 'taps' ? <p className="soft small">{words.sentence('review.tapsStand')}</p> : null}
+      <div className="buttons">
+        {isVoidValue(value) ? null : (
+          <>
+            {value.kind === 'count' ? (
+              <Link
+                href={href}
+                className="button button-quiet"
+                onClick={() =>
+                  round.change((draft) => withNumberReopened(draft, sign, { entry, from: 'review' }))
+                }
+              >
+                {words.sentence('count.changeNumber')}
+              </Link>
+            ) : null}
+            <Link
+              href={href}
+              className="button button-quiet"
+              onClick={() => round.measure(sign, { at: 'shown', entry })}
+            >
+              {words.sentence('count.alsoNoticed')}
+            </Link>
+          </>
+        )}
+        <RemoveButton onRemove={() => round.change((draft) => valueRemoved(draft, sign, entry))} />
+      </div>
     </div>
   );
 }

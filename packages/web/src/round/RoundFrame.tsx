@@ -6,6 +6,7 @@ import { IdentityOf, nameIn } from '../parts/Identity.js';
 import { Page } from '../parts/Page.js';
 import { RestLine } from './RestLine.js';
 import { SlipLine } from './SlipLine.js';
+import { useCameFrom } from './useCameFrom.js';
 import type { Round } from './useRound.js';
 import { useDraft, useInForce, useRecord, useRound } from './useRound.js';
 
@@ -17,12 +18,18 @@ export type InRound = {
 
 type FrameProps = {
   readonly person: string;
-  /** The step, for the title and beside the name. */
+  /** The step, for the title and, where nothing else is given, beside the name. */
   readonly title: string;
+  /** What stands beside the name; the round is null while it is not known yet. */
+  readonly beside?: (round: Round | null) => ReactNode;
   /** Without the footer, where every line of the screen is needed. */
   readonly isBare?: boolean;
   /** Whether the page itself shows the rest before the pressure. */
   readonly showsRest?: (round: Round) => boolean;
+  /** Whether the rest changes no word, since somebody counts. */
+  readonly isRestQuiet?: (round: Round) => boolean;
+  /** Whether what can be put back is without its name, since the person may read along. */
+  readonly isSlipUnnamed?: boolean;
   readonly children: (shown: InRound) => ReactNode;
 };
 
@@ -30,8 +37,18 @@ type FrameProps = {
  * The page of one step of a round. Without a round under way it leads to the chart, before the identity is checked to
  * the check; the name of the person stands above whatever is measured.
  */
-export function RoundFrame({ person, title, isBare = false, showsRest, children }: FrameProps) {
+export function RoundFrame({
+  person,
+  title,
+  beside,
+  isBare = false,
+  showsRest,
+  isRestQuiet,
+  isSlipUnnamed = false,
+  children,
+}: FrameProps) {
   const { words } = useApp();
+  const cameFrom = useCameFrom(person);
   const { asked, again } = useRecord(person);
   const rules = useInForce();
   const round = useRound(person);
@@ -45,17 +62,25 @@ export function RoundFrame({ person, title, isBare = false, showsRest, children 
       heading={
         <span className="measure-heading">
           <span>{nameIn(asked.value)}</span>
-          <span className="measure-sign">{title}</span>
+          <span className="measure-sign">{beside === undefined ? title : beside(round)}</span>
         </span>
       }
       under={
         <>
           <IdentityOf record={asked.value} />
-          {round === null ? null : <RestLine round={round} isElsewhere={showsRest?.(round) ?? false} />}
-          {round === null ? null : <SlipLine round={round} />}
+          {round === null ? null : (
+            <>
+              <RestLine
+                round={round}
+                isElsewhere={showsRest?.(round) ?? false}
+                isQuiet={isRestQuiet?.(round) ?? false}
+              />
+              <SlipLine round={round} isUnnamed={isSlipUnnamed} />
+            </>
+          )}
         </>
       }
-      back={{ href: `/people/${person}/round`, text: words.sentence('review.round') }}
+      back={cameFrom ?? { href: `/people/${person}/round`, text: words.sentence('review.round') }}
       isBare={isBare}
       isCoverable
     >

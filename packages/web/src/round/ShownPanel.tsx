@@ -12,6 +12,7 @@ import { nextHref, stepOf } from './nextHref.js';
 import type { PanelProps } from './panelProps.js';
 import { valueRemoved } from './slip.js';
 import { standingOf } from './standing.js';
+import { useCameFrom } from './useCameFrom.js';
 
 type ShownProps = PanelProps & { readonly entry: string; readonly person: string };
 
@@ -19,6 +20,7 @@ type ShownProps = PanelProps & { readonly entry: string; readonly person: string
 export function ShownPanel({ round, sign, entry, person }: ShownProps) {
   const { words, program } = useApp();
   const { draft, change, measure } = round;
+  const cameFrom = useCameFrom(person);
   const value = draft[sign].values.find((one) => one.entry === entry);
   if (value === undefined) return null;
   const given = shownContent(draft, sign, value, { ...round, program });
@@ -43,7 +45,7 @@ export function ShownPanel({ round, sign, entry, person }: ShownProps) {
           <button
             type="button"
             className="button button-quiet"
-            onClick={() => change((was) => withNumberReopened(was, sign, entry))}
+            onClick={() => change((was) => withNumberReopened(was, sign, { entry, from: 'value' }))}
           >
             {words.sentence('count.changeNumber')}
           </button>
@@ -63,10 +65,10 @@ export function ShownPanel({ round, sign, entry, person }: ShownProps) {
           </button>
         )}
         <Link
-          href={goesOn ? nextHref(person, step) : `/people/${person}/round`}
+          href={cameFrom?.href ?? (goesOn ? nextHref(person, step) : `/people/${person}/round`)}
           className={nextSeconds === null ? 'button button-first button-large' : 'button button-large'}
         >
-          {words.sentence(goesOn ? 'count.goOn' : 'count.toReview')}
+          {words.sentence(cameFrom !== null ? 'rest.back' : goesOn ? 'count.goOn' : 'count.toReview')}
         </Link>
       </div>
     </div>

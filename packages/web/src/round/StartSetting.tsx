@@ -4,48 +4,38 @@ import { Choices } from '../parts/Choices.js';
 
 type StartSettingProps = { readonly startsOn: CountClock; readonly first: CountFirst };
 
-const SAYS = {
-  beat0: 'count.isBeat0',
-  beat1: 'count.isBeat1',
-  any0: 'count.isAny0',
-  any1: 'count.isAny1',
+/** Each way to start: what the hand does, and what it does to a rate on average. The two that suit their start come first. */
+const STARTS = {
+  any1: { clock: 'any', first: 1, does: 'count.doAny1', off: 'count.offAny1' },
+  beat0: { clock: 'beat', first: 0, does: 'count.doBeat0', off: 'count.offBeat0' },
+  beat1: { clock: 'beat', first: 1, does: 'count.doBeat1', off: 'count.offBeat1' },
+  any0: { clock: 'any', first: 0, does: 'count.doAny0', off: 'count.offAny0' },
 } as const;
-
-/** What each way does to a rate on average. */
-const OFF = {
-  beat0: 'count.offBeat0',
-  beat1: 'count.offBeat1',
-  any0: 'count.offAny0',
-  any1: 'count.offAny1',
-} as const;
+type StartId = keyof typeof STARTS;
+const START_IDS = Object.keys(STARTS) as StartId[];
 
 /** How the clock starts and what the first one is called: said always, changed rarely, kept on this device. */
 export function StartSetting({ startsOn, first }: StartSettingProps) {
   const { store, words } = useApp();
   const cue = useKept(({ kept }) => kept.cue ?? 'silent');
-  const set = (start: { clock: CountClock; first: CountFirst }) =>
-    store.change((state) => ({ ...state, kept: { ...state.kept, start } }));
+  const set = (id: StartId) => {
+    const { clock, first } = STARTS[id];
+    store.change((state) => ({ ...state, kept: { ...state.kept, start: { clock, first } } }));
+  };
+  const now: StartId = `${startsOn}${first}`;
   return (
     <details className="start-setting">
-      <summary>{words.sentence(SAYS[`${startsOn}${first}`])}</summary>
+      <summary>{words.sentence(STARTS[now].does)}</summary>
       <div className="start-choices">
         <Choices
-          legend={words.sentence('count.clock')}
-          choices={[
-            { id: 'any', text: words.sentence('count.clockAny') },
-            { id: 'beat', text: words.sentence('count.clockBeat') },
-          ]}
-          chosen={startsOn}
-          onChoose={(clock) => set({ clock, first })}
-        />
-        <Choices
-          legend={words.sentence('count.first')}
-          choices={[
-            { id: '0', text: words.sentence('count.firstZero') },
-            { id: '1', text: words.sentence('count.firstOne') },
-          ]}
-          chosen={first === 0 ? '0' : '1'}
-          onChoose={(one) => set({ clock: startsOn, first: one === '0' ? 0 : 1 })}
+          legend={words.sentence('count.startSetting')}
+          isListed
+          choices={START_IDS.map((id) => {
+            const { does, off } = STARTS[id];
+            return { id, text: `${words.sentence(does)} ${words.sentence(off)}` };
+          })}
+          chosen={now}
+          onChoose={set}
         />
         <Choices
           legend={words.sentence('count.cue')}
@@ -56,9 +46,7 @@ export function StartSetting({ startsOn, first }: StartSettingProps) {
           chosen={cue}
           onChoose={(chosen) => store.change((state) => ({ ...state, kept: { ...state.kept, cue: chosen } }))}
         />
-        <p className="soft small">
-          {words.sentence(OFF[`${startsOn}${first}`])} {words.sentence('count.startKept')}
-        </p>
+        <p className="soft small">{words.sentence('count.startKept')}</p>
       </div>
     </details>
   );

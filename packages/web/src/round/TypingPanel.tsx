@@ -3,9 +3,13 @@ import { useEffect, useRef, useState } from 'react';
 import { useApp } from '../app/context.js';
 import { keptText } from '../app/keptText.js';
 import { Keypad } from '../parts/Keypad.js';
-import { NOTHING_NOTICED, withValue } from './draft.js';
+import { withPulseOfRuns } from '../pressure/pressureSteps.js';
+import { feltPulse } from '../pressure/runCircumstances.js';
+import { AsItWas } from './AsItWas.js';
+import { NOTHING_NOTICED, withNumberChanged, withValue } from './draft.js';
 import { type Measuring, typedText } from './measuring.js';
 import type { PanelProps } from './panelProps.js';
+import { useComeBack } from './useComeBack.js';
 
 type TypingProps = PanelProps & { readonly measuring: Extract<Measuring, { at: 'typing' }> };
 
@@ -14,7 +18,8 @@ export function TypingPanel({ round, sign, measuring }: TypingProps) {
   const { words } = useApp();
   const input = useRef<HTMLInputElement>(null);
   const [wrong, setWrong] = useState<string | null>(null);
-  const { start, measuredAt, typed } = measuring;
+  const { start, measuredAt, typed, reopened } = measuring;
+  const comeBack = useComeBack(round, reopened?.from);
   useEffect(() => input.current?.focus({ preventScroll: true }), []);
 
   const type = (text: string) => {
@@ -28,10 +33,24 @@ export function TypingPanel({ round, sign, measuring }: TypingProps) {
     const nameOf = () => words.sentence('count.typed');
     setWrong(parsed.refusals.map((refusal) => words.problem(refusal, { nameOf }).message).join(' '));
   };
-  const keep = (count: Count) =>
-    round.keep((draft, { entry, sequence }) =>
-      withValue(draft, sign, { entry, sequence, measuredAt, noticed: NOTHING_NOTICED, kind: 'count', count }),
-    );
+  const keep = (count: Count) => {
+    if (reopened === undefined)
+      return round.keep((draft, { entry, sequence }) =>
+        withValue(draft, sign, {
+          entry,
+          sequence,
+          measuredAt,
+          noticed: NOTHING_NOTICED,
+          kind: 'count',
+          count,
+        }),
+      );
+    round.change((draft) => {
+      const changed = withNumberChanged(draft, sign, reopened.entry, count);
+      return withPulseOfRuns(changed, feltPulse(draft, round.inForce), feltPulse(changed, round.inForce));
+    });
+    comeBack();
+  };
   return (
     <form
       className="measure"
@@ -42,7 +61,7 @@ export function TypingPanel({ round, sign, measuring }: TypingProps) {
       }}
     >
       <p className="cue" role="status">
-        {words.sentence('count.timeUp')}
+        {words.sentence(reopened === undefined ? 'count.timeUp' : 'count.typedWas')}
       </p>
       <div className="typed">
         <input
@@ -64,6 +83,14 @@ export function TypingPanel({ round, sign, measuring }: TypingProps) {
         {wrong}
       </p>
       <Keypad onDigit={(digit) => type(typedText(typed + digit))} onRubOut={() => type(typed.slice(0, -1))} />
+      {reopened === undefined ? null : (
+        <AsItWas
+          onLeave={() => {
+            round.measure(sign, { at: 'shown', entry: reopened.entry });
+            comeBack();
+          }}
+        />
+      )}
     </form>
   );
 }

@@ -7,6 +7,7 @@ import {
   withMeasuring,
   withNotDone,
   withNoticed,
+  withNumberChanged,
   withNumberReopened,
   withoutValue,
   withValue,
@@ -22,14 +23,31 @@ test('a slip is undone before signing', () => {
 });
 
 test('a mistyped number goes back to the keypad under the same window', () => {
-  const reopened = withNumberReopened(complete(), 'pulse', ID(20)).pulse;
-  expect(reopened.values).toEqual([]);
-  expect(reopened.measuring).toEqual({
+  const reopened = withNumberReopened(complete(), 'pulse', { entry: ID(20), from: 'review' });
+  // Until the number is put right the value stands: who goes away from the keypad has lost nothing.
+  expect(reopened.pulse.values).toEqual(complete().pulse.values);
+  expect(reopened.pulse.measuring).toEqual({
     at: 'typing',
     start: { windowSeconds: 15, clock: 'any', first: 1 },
     measuredAt: AT(1),
     typed: '19',
+    reopened: { entry: ID(20), from: 'review' },
   });
+});
+
+test('a number is put right in its place: one value, of the same moment, with what was noticed', () => {
+  const noticed = withNoticed(complete(), 'pulse', ID(20), { rhythmFelt: 'irregular' });
+  const count = { of: 'pulse', n: 18, windowSeconds: 15, clock: 'any', first: 1 } as const;
+  const changed = withNumberChanged(noticed, 'pulse', ID(20), count).pulse;
+  expect(changed.values).toEqual([{ ...noticed.pulse.values[0], count }]);
+  expect(changed.measuring).toEqual({ at: 'shown', entry: ID(20) });
+});
+
+test('taps are times as they came: no number of them is typed, so none is opened', () => {
+  const taps = { of: 'pulse', source: 'key', seconds: [0, 0.8, 1.6] } as const;
+  const value = { ...counted(30, 'pulse', 1, 15), kind: 'taps', taps } as const;
+  const tapped = withValue(begun(), 'pulse', value);
+  expect(withNumberReopened(tapped, 'pulse', { entry: ID(30), from: 'review' })).toBe(tapped);
 });
 
 test('nothing is noticed until it is touched, and then only that', () => {

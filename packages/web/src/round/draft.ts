@@ -14,7 +14,7 @@ import type {
 import type { Beginning, RoundContent, Stamp } from '@evenfall/record';
 import { IN_CARE, type InBook } from '../app/book.js';
 import { NO_PRESSURE, type PressureDraft } from '../pressure/pressureDraft.js';
-import { type CountStart, isTimed, type Measuring, READY } from './measuring.js';
+import { type CountStart, isTimed, type Measuring, READY, type Reopened } from './measuring.js';
 import type { RestDraft } from './restDraft.js';
 import type { Slip } from './slip.js';
 
@@ -163,17 +163,29 @@ export function withoutValue(draft: RoundDraft, sign: CountOf, entry: string): R
   }));
 }
 
-/** Back to the keypad with the number that was typed, under the same window. */
-export function withNumberReopened(draft: RoundDraft, sign: CountOf, entry: string): RoundDraft {
-  const value = draft[sign].values.find((one) => one.entry === entry);
+/** Back to the keypad with the number that was typed, under the same window. Taps are times, which nobody types. */
+export function withNumberReopened(draft: RoundDraft, sign: CountOf, reopened: Reopened): RoundDraft {
+  const value = draft[sign].values.find((one) => one.entry === reopened.entry);
   if (value?.kind !== 'count' || isVoidValue(value)) return draft;
   const { n, windowSeconds, clock, first } = value.count as Count;
-  return withMeasuring(withoutValue(draft, sign, entry), sign, {
+  return withMeasuring(draft, sign, {
     at: 'typing',
     start: { windowSeconds, clock, first },
     measuredAt: value.measuredAt,
     typed: String(n),
+    reopened,
   });
+}
+
+/** The number of a count put right, in its place: when it was taken and what was noticed with it stay. */
+export function withNumberChanged(draft: RoundDraft, sign: CountOf, entry: string, count: Count): RoundDraft {
+  return withSign(draft, sign, (was) => ({
+    ...was,
+    values: was.values.map((value) =>
+      value.entry === entry && value.kind === 'count' ? { ...value, count } : value,
+    ),
+    measuring: { at: 'shown', entry },
+  }));
 }
 
 export function withNoticed(
@@ -290,6 +302,12 @@ export function withMeasure(draft: RoundDraft, measure: DraftMeasure): RoundDraf
   const { of } = measure.sign;
   const { [of]: _taken, ...measuresNotDone } = draft.measuresNotDone;
   return { ...draft, measures: [...draft.measures, measure], measuresNotDone };
+}
+
+/** What was read of a sign put right, in its place. */
+export function withMeasureChanged(draft: RoundDraft, entry: string, sign: Sign): RoundDraft {
+  const measures = draft.measures.map((one) => (one.entry === entry ? { ...one, sign } : one));
+  return { ...draft, measures };
 }
 
 export function withoutMeasure(draft: RoundDraft, entry: string): RoundDraft {

@@ -10,6 +10,13 @@ export type CountStart = {
 
 export type Way = 'count' | 'taps';
 
+/** A value that is open again. It stands as it was until what is put right is kept in its place. */
+export type Reopened = {
+  readonly entry: string;
+  /** Where it was opened, and where one comes back to: the review of the round, or the value itself. */
+  readonly from: 'review' | 'value';
+};
+
 /**
  * Where the taking of one sign is. Plain data, so that a reload finds it; times of the monotonic clock hold only
  * within the visit (`session`) in which they were taken.
@@ -28,6 +35,8 @@ export type Measuring =
       readonly start: CountStart;
       readonly measuredAt: Stamp;
       readonly typed: string;
+      /** Which value is put right; absent for a new one. */
+      readonly reopened?: Reopened;
     }
   | {
       readonly at: 'tapping';

@@ -12,6 +12,7 @@ import { nextHref } from '../round/nextHref.js';
 import { ActNowPanel } from '../round/ResultPanels.js';
 import { RoundFrame } from '../round/RoundFrame.js';
 import { standingOf } from '../round/standing.js';
+import { useCameFrom } from '../round/useCameFrom.js';
 import { entriesIn, type Round } from '../round/useRound.js';
 import { SignSection } from './SignSection.js';
 import { signsForm } from './signsForm.js';
@@ -50,6 +51,7 @@ function Sections({ round, person, entries }: SectionsProps) {
     ...round.draft.measures.map(({ sign }) => sign.of),
     ...(Object.keys(round.draft.measuresNotDone) as SignOf[]),
   ]);
+  const cameFrom = useCameFrom(person);
   const isHere = SIGNS.some((of) => of === next.step);
   return (
     <div className="signs">
@@ -77,10 +79,12 @@ function Sections({ round, person, entries }: SectionsProps) {
         </section>
       )}
       <ActNowPanel standing={standing} />
-      {isHere ? null : (
+      {isHere && cameFrom === null ? null : (
         <div className="next-steps">
-          <Link href={nextHref(person, next.step)} className="button button-large">
-            {words.sentence('review.goOnWith', { text: words.title('step', next.step) })}
+          <Link href={cameFrom?.href ?? nextHref(person, next.step)} className="button button-large">
+            {cameFrom === null
+              ? words.sentence('review.goOnWith', { text: words.title('step', next.step) })
+              : words.sentence('rest.back')}
           </Link>
         </div>
       )}

@@ -12,6 +12,7 @@ export const rest = {
   lastMinute: 'Rests: under a minute left',
   says: 'The person sits quietly. The cuff goes up when the rest is over.',
   meanwhile: 'Meanwhile',
+  back: 'Back to the pressure',
   again: 'Start it again',
   skip: 'Do not wait …',
   why: 'Why not wait?',

@@ -14,6 +14,10 @@ export const review = {
   lead: 'A slip is put right here. After signing it can only be amended.',
   take: 'Measure',
   takeAnother: 'Take another',
+  asItWas: 'Leave it as it was',
+  tapsStand: 'Each tap is a time as it was taken and is not rewritten: take another, or remove this one.',
+  momentsStand:
+    'The moments stay as they were marked; what was read on the gauge can be changed. To mark them again, take another.',
   notDone: 'Not done …',
   notDoneWhy: 'Why was it not done?',
   notDoneText: 'In a few words',

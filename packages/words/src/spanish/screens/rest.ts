@@ -12,6 +12,7 @@ export const rest: Reworded<typeof english> = {
   lastMinute: 'En reposo: queda menos de un minuto',
   says: 'La persona está sentada con tranquilidad. El manguito se infla cuando acabe el reposo.',
   meanwhile: 'Entretanto',
+  back: 'Volver a la presión',
   again: 'Empezarlo de nuevo',
   skip: 'No esperar …',
   why: '¿Por qué no esperar?',

@@ -15,6 +15,10 @@ export const review: Reworded<typeof english> = {
   lead: 'Un error se corrige aquí. Después de firmar solo se puede enmendar.',
   take: 'Medir',
   takeAnother: 'Tomar otro',
+  asItWas: 'Dejarlo como estaba',
+  tapsStand: 'Cada toque es un momento tal como se tomó y no se reescribe: tome otro, o quite este.',
+  momentsStand:
+    'Los momentos quedan como se marcaron; lo leído en el manómetro puede cambiarse. Para marcarlos de nuevo, tome otra lectura.',
   notDone: 'Sin hacer …',
   notDoneWhy: '¿Por qué no se hizo?',
   notDoneText: 'En pocas palabras',

@@ -112,13 +112,36 @@ test('a round by its side ways: back to the rest, not done on the page of the si
     await expect(pressure.getByText(/^The moments stay as they were marked/)).toBeVisible();
     await pressure.getByRole('link', { name: 'Change the numbers' }).tap();
     await expect(page.getByRole('textbox', { name: 'First sound (mmHg)' })).toHaveValue('148');
-    await expect(page.getByText('at 6 s', { exact: true })).toBeVisible();
+    await expect(page.getByText(/^\s*at 6(\.\d)? s$/)).toBeVisible();
     await expect(page.getByRole('button', { name: 'Change arm, posture or cuff' })).toHaveCount(0);
     await expectAccessible(page);
     await page.getByRole('textbox', { name: 'First sound (mmHg)' }).fill('146');
     await page.getByRole('button', { name: 'Keep this reading' }).tap();
     await expect(pressure.getByText('146/92', { exact: true })).toBeVisible();
     await expect(pressure.getByText('148/92', { exact: true })).toHaveCount(0);
+  });
+
+  await test.step('a sign that was read is opened with all that was said of it, in the unit of this device', async () => {
+    const other = page.getByRole('region', { name: 'Other signs' });
+    await other.getByRole('link', { name: 'Measure' }).tap();
+    await page.getByText('Temperature', { exact: true }).tap();
+    await page.getByLabel('Temperature (°C)').fill('37.85');
+    await page.getByText('in the ear', { exact: true }).tap();
+    await page.getByRole('button', { name: 'Keep it: Temperature' }).tap();
+    await expect(page.getByText('37.9 °C, in the ear')).toBeVisible();
+    await page.getByRole('button', { name: /^Change it/ }).tap();
+    await expect(page.getByLabel('Temperature (°C)')).toHaveValue('37.85');
+    await page.getByRole('button', { name: 'Leave it as it was' }).tap();
+    await round();
+    await other.getByRole('link', { name: /^Change it/ }).tap();
+    await expect(page.getByLabel('Temperature (°C)')).toHaveValue('37.85');
+    await expect(page.getByLabel('in the ear', { exact: true })).toBeChecked();
+    await expectAccessible(page);
+    await page.getByLabel('Temperature (°C)').fill('37.25');
+    await page.getByRole('button', { name: 'Keep it: Temperature' }).tap();
+    await expect(other.getByText('37.3 °C, in the ear')).toBeVisible();
+    await expect(other.getByText('37.9 °C')).toHaveCount(0);
+    await expectAccessible(page);
   });
 
   await test.step('signed, the chart has the numbers put right, once each', async () => {

@@ -32,6 +32,7 @@ import {
   type RunPlace,
   readEntry,
   type StoredEntry,
+  type TypedNumber,
 } from '@evenfall/record';
 import { wordsFor } from '@evenfall/words';
 import type { BundleOf } from '../src/index.js';
@@ -168,10 +169,14 @@ export function run(
   return made(id, 'run', chartRun(done, inForce, PROGRAM), frame);
 }
 
-export function sign(id: number, input: object, more: More = {}): Made {
+export function sign(
+  id: number,
+  input: object,
+  { typed = null, ...more }: More & { typed?: TypedNumber | null } = {},
+): Made {
   const read = parseSign(input);
   if (!read.ok) throw new Error(JSON.stringify(read.refusals));
-  const done = { sign: read.value, circumstances: UNKNOWN_SIGN_CIRCUMSTANCES, note: null };
+  const done = { sign: read.value, typed, circumstances: UNKNOWN_SIGN_CIRCUMSTANCES, note: null };
   return made(id, 'sign', chartSign(done, NOTHING_CHOSEN, PROGRAM), more);
 }
 

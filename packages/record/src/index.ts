@@ -124,7 +124,7 @@ export type { SeriesDecision, SeriesKind, SeriesWay } from './content/seriesName
 export { MOST_SERIES_READINGS, SERIES_DECISIONS, SERIES_KINDS, SERIES_WAYS } from './content/seriesNames.js';
 export type { SeriesValueKept } from './content/seriesValue.js';
 export type { Override } from './content/shared.js';
-export type { SignContent } from './content/sign.js';
+export type { SignContent, TypedNumber } from './content/sign.js';
 export type { TapsContent } from './content/taps.js';
 export { whySaid } from './content/whySaid.js';
 export type { AmendmentReason, Amends } from './entry/amendment.js';

@@ -18,7 +18,7 @@ export const ARMS_SECTION: Section<ArmsRules> = {
       orNone: false,
       value: RULES.limitMmHg,
       unit: 'mmHg',
-      meaning: F.escArmMmHg.meaning,
+      meaning: 'systolic of one arm this far from that of the other, on a repeat: the higher arm',
       source: F.escArmMmHg.source,
       sure: F.escArmMmHg.sure,
       since: SINCE,

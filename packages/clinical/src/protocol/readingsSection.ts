@@ -21,7 +21,12 @@ export const READINGS_SECTION: Section<ReadingsRules> = {
       },
       SINCE,
     ),
-    gapSeconds: numberField(F.escGapSeconds, [15, 600], null, SINCE),
+    gapSeconds: numberField(
+      { ...F.escGapSeconds, meaning: 'least time between two readings' },
+      [15, 600],
+      null,
+      SINCE,
+    ),
     difference: {
       kind: 'limit',
       low: 2,
@@ -30,7 +35,8 @@ export const READINGS_SECTION: Section<ReadingsRules> = {
       orNone: true,
       value: RULES.difference,
       unit: 'mmHg',
-      meaning: F.escDifferenceMmHg.meaning,
+      // A field is that of whichever guideline is in force, so it names none.
+      meaning: 'systolic or diastolic of two readings in a row this far apart: another',
       source: F.escDifferenceMmHg.source,
       sure: F.escDifferenceMmHg.sure,
       since: SINCE,

@@ -161,6 +161,8 @@ const OF_OTHER_SIGNS = new Set([
   'sentAs',
   'meanUntil',
   'source',
+  'typedNumber',
+  'typedUnit',
 ]);
 
 const COUNTED = { n: 19, windowSeconds: 15 };
@@ -181,10 +183,10 @@ describe('the columns', () => {
         'temperatureSite oxygenSaturationPercent onOxygen oxygenDevice oxygenLitresPerMinute oxygenPercent ' +
         'oxygenScale oxygenScalePrescriber oximeterProbe oximeterPulsePerMinute painScore painWord painTool ' +
         'painMoving painWhere consciousness glasgowEyes glasgowVerbal glasgowMotor weightKg weightHow heightCm ' +
-        'heightHow heightLying pseudonym ageYears saidBy saidHow saidWhere sentAs meanUntil source'
+        'heightHow heightLying pseudonym ageYears saidBy saidHow saidWhere sentAs meanUntil source typedNumber typedUnit'
       ).split(' '),
     );
-    expect(rowsOf(exported([count(1, COUNTED)]))[0]?.schema).toBe('evenfall-chart-3');
+    expect(rowsOf(exported([count(1, COUNTED)]))[0]?.schema).toBe('evenfall-chart-4');
   });
 
   test('hold a count with its evidence, range, times and who', () => {
@@ -196,7 +198,7 @@ describe('the columns', () => {
       Object.entries(row ?? {}).filter(([heading, cell]) => OF_OTHER_SIGNS.has(heading) && cell !== ''),
     ).toEqual([]);
     expect(Object.fromEntries(known)).toEqual({
-      schema: 'evenfall-chart-3',
+      schema: 'evenfall-chart-4',
       notice: '',
       person: PERSON,
       name: ORLA.name,

@@ -18,7 +18,7 @@ import { type Cell, csv } from './csv.js';
 import { PRESSURE_COLUMNS } from './pressureColumns.js';
 import { numberSaid, saidIn } from './said.js';
 import { CSV_SCHEMA_NUMBER } from './schemaNumber.js';
-import { SIGN_COLUMNS } from './signColumns.js';
+import { SIGN_COLUMNS, TYPED_COLUMNS } from './signColumns.js';
 
 const CSV_SCHEMA = `evenfall-chart-${CSV_SCHEMA_NUMBER}`;
 
@@ -103,6 +103,7 @@ const COLUMNS: readonly (readonly [heading: string, cell: (row: Row) => Cell])[]
   ['sentAs', fromElsewhere(({ asSent }) => asSent)],
   ['meanUntil', fromElsewhere(({ until }) => until)],
   ['source', fromElsewhere(({ source }) => source.id)],
+  ...TYPED_COLUMNS,
 ];
 
 /**

@@ -58,6 +58,15 @@ export const SIGN_COLUMNS: readonly Column[] = [
   ['heightLying', of('height', ({ lying }) => lying)],
 ];
 
+/** The number of a sign as it was typed, in its unit, at the end of every row: older tables do not have it. */
+export const TYPED_COLUMNS: readonly Column[] = [
+  [
+    'typedNumber',
+    ({ entry }) => (entry.kind === 'sign' ? (entry.content.evidence.typed?.value ?? null) : null),
+  ],
+  ['typedUnit', ({ entry }) => (entry.kind === 'sign' ? (entry.content.evidence.typed?.unit ?? null) : null)],
+];
+
 /** The number of a sign that was read here, or of a value from elsewhere. */
 function orSaid(key: string, cell: Column[1]): Column[1] {
   return (row) => cell(row) ?? numberSaid(row.entry, key);

@@ -62,3 +62,43 @@ test('what is wrong is refused at its field', () => {
   const bent = { ...content, evidence: { ...content.evidence, sign } };
   expect(placesOf(readEntry(frame('sign', bent)))).toEqual(['/content/evidence/sign/celsius']);
 });
+
+// 98.6 degF are 37 degC, 150 lb are 68.0388555 kg, 66.5 in are 168.91 cm, each exact (UCUM 2.1: [lb_av] is 0.45359237 kg, [in_i] 2.54 cm).
+describe('the number as it was typed', () => {
+  const as = (of: 'temperature' | 'weight' | 'height' | 'pain', more: object, typed: unknown) => {
+    const content = signContent({ of, ...READ[of], ...more });
+    return readEntry(frame('sign', { ...content, evidence: { ...content.evidence, typed } }));
+  };
+
+  test.each([
+    ['temperature', { celsius: 37 }, { value: 98.6, unit: '[degF]' }],
+    ['temperature', { celsius: 37 }, { value: 37, unit: 'Cel' }],
+    ['weight', { kg: 68.0388555 }, { value: 150, unit: '[lb_av]' }],
+    ['height', { cm: 168.91 }, { value: 66.5, unit: '[in_i]' }],
+    ['height', { cm: 168.91 }, null],
+  ] as const)('%s %j is kept beside %j', (of, more, typed) => {
+    const read = as(of, more, typed);
+    expect(read).toMatchObject({
+      ok: true,
+      value: { content: { evidence: { typed, sign: { of, ...more } } } },
+    });
+  });
+
+  test.each([
+    ['temperature', { celsius: 37 }, { value: 98.7, unit: '[degF]' }],
+    ['temperature', { celsius: 37 }, { value: 37, unit: 'kg' }],
+    ['weight', { kg: 70 }, { value: 70, unit: 'cm' }],
+    ['pain', { score: 7 }, { value: 7, unit: 'cm' }],
+  ] as const)('%s %j is refused beside %j: it is another number, or of something else', (of, more, typed) => {
+    expect(placesOf(as(of, more, typed))).toEqual(['/content/evidence/typed']);
+  });
+
+  test('in schema 1 nobody kept it; from schema 2 on that is said', () => {
+    const content = contentOf('temperature');
+    const { typed: _unsaid, ...evidence } = content.evidence;
+    const older = { ...content, evidence };
+    const read = readEntry(frame('sign', older, { schema: 1 }));
+    expect(read).toMatchObject({ ok: true, value: { content: { evidence: { typed: null } } } });
+    expect(placesOf(readEntry(frame('sign', older, { schema: 2 })))).toEqual(['/content/evidence/typed']);
+  });
+});

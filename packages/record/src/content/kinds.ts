@@ -18,7 +18,7 @@ import { reportedContent } from './reported.js';
 import { firstRoundContent, roundContent, secondRoundContent, upgradeRound } from './round.js';
 import { firstRunContent, runContent, secondRunContent, upgradeRun } from './run.js';
 import { seriesContent, seriesDecidedContent } from './series.js';
-import { signContent } from './sign.js';
+import { firstSignContent, signContent, upgradeSign } from './sign.js';
 import { tapsContent } from './taps.js';
 
 /**
@@ -53,7 +53,7 @@ export const KINDS = {
     newest: 3,
     upgrade: upgradeRun,
   },
-  sign: first(signContent),
+  sign: { schemas: { 1: firstSignContent, 2: signContent }, newest: 2, upgrade: upgradeSign },
   reported: first(reportedContent),
   round: {
     schemas: { 1: firstRoundContent, 2: secondRoundContent, 3: roundContent },

@@ -114,7 +114,7 @@ describe('pressures and other signs over HTTP', () => {
     const sign = clinic.otherSign(person, FEVER);
     const hot = { ...(sign.content as Content).evidence.sign, celsius: 392 };
     const { circumstances } = (sign.content as Content).evidence;
-    const wrong = { ...sign.content, evidence: { sign: hot, circumstances } };
+    const wrong = { ...sign.content, evidence: { sign: hot, typed: null, circumstances } };
     expect((await clinic.sign({ ...sign, content: wrong })).body.problems).toMatchObject([
       { field: '/entries/0/content/evidence/sign/celsius', code: 'out-of-range' },
     ]);

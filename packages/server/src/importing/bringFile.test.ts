@@ -280,7 +280,7 @@ describe('values of another system', () => {
     test('of invented people goes into no clinic', async () => {
       const person = await clinic.addPerson();
       await clinic.sign(clinic.pulse(person, 66, 30));
-      const text = (await tableOf(person)).replace('evenfall-chart-3,,', 'evenfall-chart-3,INVENTED,');
+      const text = (await tableOf(person)).replace('evenfall-chart-4,,', 'evenfall-chart-4,INVENTED,');
       expect((await bringTable(text)).body.problems).toMatchObject([
         { field: 'notice', code: 'contradicts' },
       ]);

@@ -8,6 +8,7 @@ import {
   UNITS,
   type Unit,
 } from '@evenfall/clinical';
+import type { TypedNumber } from '@evenfall/record';
 import type { Manner } from '@evenfall/words';
 
 /** What can be typed in another unit than the one that is kept. */
@@ -43,6 +44,18 @@ export function keptOf<T extends string | null>(text: T, key: Measured, manner: 
   const unit = unitOf(key, manner);
   const value = numberFrom(text);
   return value === null || isKeptUnit(key, unit) ? text : keptFrom(value, unit);
+}
+
+/** A typed number with the unit in which it was typed; null for what is no number. */
+export function typedIn(text: string | null, key: Measured, manner: Manner): TypedNumber | null {
+  const value = numberFrom(text);
+  return value === null ? null : { value, unit: unitOf(key, manner) };
+}
+
+/** A kept number as it is typed in the unit of this device: digit for digit what was typed, where it was in that unit. */
+export function toType(kept: number, typed: TypedNumber | null, key: Measured, manner: Manner): number {
+  const unit = unitOf(key, manner);
+  return typed?.unit === unit ? typed.value : inUnit(kept, unit);
 }
 
 /** A refusal of what was typed, speaking of the unit in which it was typed. */

@@ -13,7 +13,7 @@ import { IdentityOf, nameIn } from '../parts/Identity.js';
 import { Page } from '../parts/Page.js';
 import { Refused } from '../parts/Refused.js';
 import { WhoMeasures } from '../people/WhoMeasures.js';
-import { RUN_SCHEMA, WRITTEN_SCHEMA } from '../round/entries.js';
+import { RUN_SCHEMA, SIGN_SCHEMA, WRITTEN_SCHEMA } from '../round/entries.js';
 import { entriesIn, useInForce, useRecord } from '../round/useRound.js';
 import { loadRecord } from '../server/load.js';
 import { refusedBecause } from '../server/server.js';
@@ -69,6 +69,15 @@ export function AmendPage({ person, entry }: AmendPageProps) {
   );
 }
 
+/** Under which schema number what stands in the place of a value is written. */
+const AMENDED_SCHEMA = {
+  count: WRITTEN_SCHEMA,
+  taps: WRITTEN_SCHEMA,
+  run: RUN_SCHEMA,
+  sign: SIGN_SCHEMA,
+  'entered-in-error': WRITTEN_SCHEMA,
+} as const;
+
 type AmendFormProps = {
   /** What the amendment will name: the value, or the mark that it was entered in error. */
   readonly amended: StoredEntry;
@@ -117,7 +126,7 @@ function AmendForm({ amended, entry, person, birthDate, inForce }: AmendFormProp
       measuredAt: amendment.change.what === 'time' ? amendment.change.measuredAt : entry.measuredAt,
       ...inBook,
       kind,
-      schema: kind === 'run' ? RUN_SCHEMA : WRITTEN_SCHEMA,
+      schema: AMENDED_SCHEMA[kind],
       person,
       round: entry.round,
       agent,

@@ -258,7 +258,11 @@ test('a reading is retyped in the unit of its user, and a refusal speaks of that
       ...CLOCK,
       manner,
     });
-  expect(retyped('101.3').amendment?.change).toMatchObject({ sign: { celsius: 38.5, site: 'oral' } });
+  expect(retyped('101.3').amendment?.change).toEqual({
+    what: 'reading',
+    sign: { of: 'temperature', celsius: 38.5, site: 'oral' },
+    typed: { value: 101.3, unit: '[degF]' },
+  });
   expect(retyped('113').wrong.n).toBeUndefined();
   expect(retyped('113.1').wrong.n).toMatchObject([{ code: 'out-of-range', figures: { maximum: 113 } }]);
 });

@@ -23,11 +23,12 @@ import {
   type RunPlace,
   type Stamp,
   type StoredEntry,
+  type TypedNumber,
 } from '@evenfall/record';
 import type { Manner } from '@evenfall/words';
 import { readRun } from '../pressure/readRun.js';
 import { type PlaceFields, readPlace } from './amendPlace.js';
-import { withReading } from './amendSign.js';
+import { typedReading, withReading } from './amendSign.js';
 
 /**
  * What should stand: another count, other numbers of a pressure, another arm or cuff, another reading of a sign, a
@@ -63,7 +64,7 @@ export type Amendment = {
     | { readonly what: 'count'; readonly count: Count }
     | { readonly what: 'numbers'; readonly run: Run }
     | { readonly what: 'place'; readonly place: RunPlace }
-    | { readonly what: 'reading'; readonly sign: Sign }
+    | { readonly what: 'reading'; readonly sign: Sign; readonly typed: TypedNumber | null }
     | { readonly what: 'by-hand'; readonly perMinute: number; readonly reason: string }
     | { readonly what: 'pressure-by-hand'; readonly pressure: NonNullable<PressureOverride> }
     | { readonly what: 'time'; readonly measuredAt: Stamp }
@@ -181,8 +182,9 @@ function readChange(
     }
     case 'reading': {
       if (entry.kind !== 'sign') break;
-      const read = withReading(entry, fields.n.trim(), around.manner);
-      if (read.ok) return { what: 'reading', sign: read.value };
+      const n = fields.n.trim();
+      const read = withReading(entry, n, around.manner);
+      if (read.ok) return { what: 'reading', sign: read.value, typed: typedReading(entry, n, around.manner) };
       wrong.n = read.refusals;
       return null;
     }
@@ -254,8 +256,9 @@ export function amendedContent(
   }
   if (entry.kind === 'sign') {
     const { evidence, note } = entry.content;
-    const sign = change.what === 'reading' ? change.sign : evidence.sign;
-    return { kind: 'sign', content: chartSign({ ...evidence, sign: sign as Sign, note }, inForce, program) };
+    const { sign, typed } = change.what === 'reading' ? change : evidence;
+    const done = { ...evidence, sign: sign as Sign, typed, note };
+    return { kind: 'sign', content: chartSign(done, inForce, program) };
   }
   throw new Error(`An entry of kind ${entry.kind} charts no value`);
 }

@@ -1,7 +1,7 @@
 import { CONSCIOUSNESS_LEVELS, PAIN_WORDS, type Parsed, parseSign, type Sign } from '@evenfall/clinical';
-import type { StoredEntry } from '@evenfall/record';
+import type { StoredEntry, TypedNumber } from '@evenfall/record';
 import type { Manner } from '@evenfall/words';
-import { asTyped, isMeasured, keptOf } from '../app/typedMeasure.js';
+import { asTyped, isMeasured, keptOf, typedIn } from '../app/typedMeasure.js';
 import { refusedInMm, scoreTyped } from '../signs/typedLine.js';
 
 /** What of a sign can have been written wrongly: a number, or one of a few words. */
@@ -25,6 +25,16 @@ export function readingOf(entry: StoredEntry): Reading | null {
   if (sign.of === 'consciousness') return { key: 'level', choices: CONSCIOUSNESS_LEVELS };
   if (sign.of === 'pain' && sign.word !== null) return { key: 'word', choices: PAIN_WORDS };
   return { key: NUMBER_OF[sign.of], choices: null };
+}
+
+/** The number of an amendment with its unit, for a sign that can be typed in another one; null for any other. */
+export function typedReading(
+  entry: StoredEntry & { readonly kind: 'sign' },
+  typed: string,
+  manner: Manner,
+): TypedNumber | null {
+  const key = readingOf(entry)?.key;
+  return key !== undefined && isMeasured(key) ? typedIn(typed, key, manner) : null;
 }
 
 /** The sign with another reading in its place, in the unit in which it was typed; everything else of it stays. */

@@ -103,14 +103,24 @@ const KEPT_UNITS = {
   mass: UNITS.mass[0],
 } as const;
 
+/** Whether this device shows what was typed in the unit in which it was typed. */
+function isShownIn(unit: string, { say }: Words): boolean {
+  const { temperature, length, mass } = say.manner;
+  return [temperature, length, mass].some((one) => one === unit);
+}
+
 /** What was read of a sign; where it is shown in another unit, also in the one that is kept. */
 export function signFacts({ evidence, note }: SignContent, words: Words): Fact[] {
-  const { sign } = evidence;
+  const { sign, typed } = evidence;
   const text = measureText(sign, words);
   const kept = measureText(sign, words.inManner(KEPT_UNITS));
+  const isTypedAsKept = Object.values(KEPT_UNITS).some((unit) => unit === typed?.unit);
   return [
     [words.sentence(`app.${sign.of}`), text],
-    ...(kept === text ? [] : [[words.sentence('signs.keptAs'), kept] as const]),
+    ...(typed === null || isShownIn(typed.unit, words)
+      ? []
+      : [[words.sentence('signs.typedAs'), words.say.asTyped(typed)] as const]),
+    ...(kept === text || isTypedAsKept ? [] : [[words.sentence('signs.keptAs'), kept] as const]),
     ...(note === null ? [] : [[words.sentence('pressure.note'), note] as const]),
   ];
 }

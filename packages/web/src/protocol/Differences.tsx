@@ -1,6 +1,7 @@
-import { localFields, type Protocol, protocolDiff, type SectionName } from '@evenfall/clinical';
+import { localFields, type Protocol, type SectionName } from '@evenfall/clinical';
 import type { ReactNode } from 'react';
 import { useApp } from '../app/context.js';
+import { differencesOf } from './differences.js';
 import { fieldName, presetTitle, shapeOf, sourceText, valueText } from './protocolText.js';
 
 type OneProps = { readonly name: ReactNode; readonly lines: readonly (readonly [string, string])[] };
@@ -67,11 +68,8 @@ type BetweenProps = {
 /** Every set of rules and every value in which another protocol differs from the one in force. */
 export function BetweenTwo({ before, after, afterIs, same }: BetweenProps) {
   const { words } = useApp();
-  const { presets, fields } = protocolDiff(before, after);
+  const { presets, fields: values } = differencesOf(before, after);
   const none = words.sentence('protocol.noneHere');
-  const values = fields.filter(
-    (one) => JSON.stringify(one.before?.value) !== JSON.stringify(one.after?.value),
-  );
   if (presets.length + values.length === 0) return <p>{same}</p>;
   const beforeIs = words.sentence('protocol.inForceValue');
   return (

@@ -11,7 +11,7 @@ import type {
   VoidCount,
   Wanted,
 } from '@evenfall/clinical';
-import type { Beginning, RoundContent, Stamp } from '@evenfall/record';
+import type { Beginning, RoundContent, Stamp, TypedNumber } from '@evenfall/record';
 import { IN_CARE, type InBook } from '../app/book.js';
 import { NO_PRESSURE, type PressureDraft } from '../pressure/pressureDraft.js';
 import { type CountStart, isTimed, type Measuring, READY, type Reopened } from './measuring.js';
@@ -51,6 +51,8 @@ export type DraftMeasure = {
   readonly sequence: number;
   readonly measuredAt: Stamp;
   readonly sign: Sign;
+  /** The number as it was typed, in its unit; absent or null where nobody said. */
+  readonly typed?: TypedNumber | null;
   readonly note: string | null;
 };
 
@@ -305,8 +307,12 @@ export function withMeasure(draft: RoundDraft, measure: DraftMeasure): RoundDraf
 }
 
 /** What was read of a sign put right, in its place. */
-export function withMeasureChanged(draft: RoundDraft, entry: string, sign: Sign): RoundDraft {
-  const measures = draft.measures.map((one) => (one.entry === entry ? { ...one, sign } : one));
+export function withMeasureChanged(
+  draft: RoundDraft,
+  entry: string,
+  change: Pick<DraftMeasure, 'sign' | 'typed'>,
+): RoundDraft {
+  const measures = draft.measures.map((one) => (one.entry === entry ? { ...one, ...change } : one));
   return { ...draft, measures };
 }
 

@@ -39,6 +39,7 @@ export type Signing = {
 /** The newest schema of each kind that the page writes (a test holds it against the record). */
 export const WRITTEN_SCHEMA = 1;
 export const RUN_SCHEMA = 3;
+export const SIGN_SCHEMA = 2;
 export const ROUND_SCHEMA = 3;
 
 type Under = Pick<Signing, 'facts' | 'inForce' | 'program'>;
@@ -71,13 +72,13 @@ export function runContentOf(draft: RoundDraft, value: DraftRun, { inForce, prog
 
 /** What the chart will hold of a sign that was read. */
 export function signContentOf(draft: RoundDraft, measure: DraftMeasure, under: Under): SignContent {
-  const { sign, note } = measure;
+  const { sign, typed = null, note } = measure;
   const circumstances = {
     ageMonths: under.facts.ageMonths,
     feltPulsePerMinute: feltPulse(draft, under.inForce),
     minutesSinceDrinkOrSmoke: null,
   };
-  return chartSign({ sign, circumstances, note }, under.inForce, under.program);
+  return chartSign({ sign, typed, circumstances, note }, under.inForce, under.program);
 }
 
 /** The values of a round as they would be charted now, in the order in which they were taken. */
@@ -99,6 +100,7 @@ export function valueEntriesOf(draft: RoundDraft, signing: Signing): EntryFrame[
   const signs = draft.measures.map((measure) => ({
     ...started(frame, measure),
     kind: measure.kind,
+    schema: SIGN_SCHEMA,
     content: signContentOf(draft, measure, signing),
   }));
   return [...counted, ...runs, ...signs].sort((a, b) => a.sequence - b.sequence);

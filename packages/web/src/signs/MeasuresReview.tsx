@@ -25,6 +25,7 @@ export function MeasuresReview({ round, person }: MeasuresReviewProps) {
           round={round}
           measure={measure}
           label={signText(measure.sign.of, words)}
+          change={{ href: `/people/${person}/round/signs`, from: 'review' }}
         />
       ))}
       {unkept.length === 0 ? null : (

@@ -1,15 +1,25 @@
 import { NOT_DONE_REASONS, type Refusal, type Sign, type SignOf } from '@evenfall/clinical';
-import { useRef, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { useApp } from '../app/context.js';
 import type { useForm } from '../app/forms.js';
 import { signText } from '../app/signText.js';
-import { withMeasure, withMeasureNotDone } from '../round/draft.js';
+import { withMeasure, withMeasureChanged, withMeasureNotDone } from '../round/draft.js';
+import type { Reopened } from '../round/measuring.js';
 import { NotDoneForm, notDoneText } from '../round/NotDoneForm.js';
+import { useComeBack } from '../round/useComeBack.js';
 import type { Round } from '../round/useRound.js';
 import { FieldsOf } from './FieldsOf.js';
 import { KeptMeasure } from './KeptMeasure.js';
 import type { SignFields } from './signFields.js';
-import { type OxygenTarget, readTypedSign, type SignWrong, TYPED_FIELDS, wrongByField } from './typedSign.js';
+import { reopenedIn } from './signsForm.js';
+import {
+  type OxygenTarget,
+  readTypedSign,
+  type SignWrong,
+  TYPED_FIELDS,
+  typedNumberOf,
+  wrongByField,
+} from './typedSign.js';
 
 type SectionProps = {
   readonly of: SignOf;
@@ -27,18 +37,33 @@ export function SignSection({ of, round, form, target }: SectionProps) {
   const [isAnother, setAnother] = useState(false);
   const [isAsking, setAsking] = useState(false);
   const top = useRef<HTMLDivElement>(null);
+  const reopened = reopenedIn(form.text, of);
+  const comeBack = useComeBack(round, reopened?.from);
+  const isFromReview = reopened?.from === 'review';
+  useEffect(() => {
+    // Come from the review, one stands before what is put right.
+    if (!isFromReview) return;
+    top.current?.scrollIntoView({ block: 'center' });
+    top.current?.focus({ preventScroll: true });
+  }, [isFromReview]);
   const isTaking = notDone === null && (kept.length === 0 || isAnother || hasTyped);
   const clear = () => {
-    for (const field of TYPED_FIELDS[of]) form.set(`${of}.${field}`, '');
+    for (const field of [...TYPED_FIELDS[of], 'reopened', 'from']) form.set(`${of}.${field}`, '');
     setAnother(false);
     setAsking(false);
     // The button that was pressed is gone: a keyboard goes on from what it made.
     top.current?.focus({ preventScroll: true });
+    comeBack();
   };
   return (
     <div className="sign-taking" ref={top} tabIndex={-1}>
       {kept.map((measure, index) => (
-        <KeptMeasure key={measure.entry} round={round} measure={measure}>
+        <KeptMeasure
+          key={measure.entry}
+          round={round}
+          measure={measure}
+          change={{ href: null, from: 'value' }}
+        >
           {isTaking || index < kept.length - 1 ? null : (
             <button type="button" className="button button-quiet" onClick={() => setAnother(true)}>
               {words.sentence('signs.another')}
@@ -54,6 +79,7 @@ export function SignSection({ of, round, form, target }: SectionProps) {
           form={form}
           target={target}
           onKept={clear}
+          reopened={reopened}
           onNotDone={kept.length === 0 && !isAsking ? () => setAsking(true) : null}
         />
       ) : null}
@@ -91,9 +117,13 @@ function keyOf(field: string): string {
 /** Numbers that are chosen, not typed. */
 const CHOSEN: ReadonlySet<string> = new Set(['/score', '/glasgow/eyes', '/glasgow/verbal', '/glasgow/motor']);
 
-type TakeProps = SectionProps & { readonly onKept: () => void; readonly onNotDone: (() => void) | null };
+type TakeProps = SectionProps & {
+  readonly reopened: Reopened | null;
+  readonly onKept: () => void;
+  readonly onNotDone: (() => void) | null;
+};
 
-function TakeForm({ of, round, form, target, onKept, onNotDone }: TakeProps) {
+function TakeForm({ of, round, form, target, reopened, onKept, onNotDone }: TakeProps) {
   const { words, clock } = useApp();
   const [wrong, setWrong] = useState<SignWrong>({});
   const text = (field: string) => form.text(`${of}.${field}`);
@@ -115,10 +145,14 @@ function TakeForm({ of, round, form, target, onKept, onNotDone }: TakeProps) {
     return words.problem(refusal, { nameOf: () => label }).message;
   };
   const keep = (sign: Sign) => {
+    const typed = typedNumberOf(of, text, words.say);
     const measuredAt = clock.stamp();
-    round.keep((draft, { entry, sequence }) =>
-      withMeasure(draft, { kind: 'sign', entry, sequence, measuredAt, sign, note: null }),
-    );
+    if (reopened !== null && round.draft.measures.some(({ entry }) => entry === reopened.entry))
+      round.change((draft) => withMeasureChanged(draft, reopened.entry, { sign, typed }));
+    else
+      round.keep((draft, { entry, sequence }) =>
+        withMeasure(draft, { kind: 'sign', entry, sequence, measuredAt, sign, typed, note: null }),
+      );
     onKept();
   };
   return (
@@ -138,6 +172,11 @@ function TakeForm({ of, round, form, target, onKept, onNotDone }: TakeProps) {
           {words.sentence('signs.keep')}
           <span className="unseen">: {signText(of, words)}</span>
         </button>
+        {reopened === null ? null : (
+          <button type="button" className="button button-quiet" onClick={onKept}>
+            {words.sentence('review.asItWas')}
+          </button>
+        )}
         {onNotDone === null ? null : (
           <button type="button" className="button button-quiet" onClick={onNotDone}>
             {words.sentence('review.notDone')}

@@ -9,8 +9,9 @@ import {
   type Sign,
   type SignOf,
 } from '@evenfall/clinical';
+import type { TypedNumber } from '@evenfall/record';
 import type { Say } from '@evenfall/words';
-import { asTyped, fieldIn, isMeasured, keptOf, type Measured } from '../app/typedMeasure.js';
+import { asTyped, fieldIn, isMeasured, keptOf, type Measured, typedIn } from '../app/typedMeasure.js';
 import { withPoint } from '../app/withPoint.js';
 import { refusedInMm, scoreTyped } from './typedLine.js';
 
@@ -49,6 +50,18 @@ export function oxygenTarget(prescriber: string | null, ageMonths: number | null
 export function fieldTyped(key: Measured, { manner }: Say): string {
   return fieldIn(key, key, manner);
 }
+
+/** The number of a sign as it was typed, with its unit; null for a sign that has no other unit to be typed in. */
+export function typedNumberOf(of: SignOf, typed: TypedOf, say: Say): TypedNumber | null {
+  const key = MEASURED_OF[of];
+  return key === undefined ? null : typedIn(numeric(typed, fieldTyped(key, say), say), key, say.manner);
+}
+
+const MEASURED_OF: Readonly<Partial<Record<SignOf, Measured>>> = {
+  temperature: 'celsius',
+  weight: 'kg',
+  height: 'cm',
+};
 
 /**
  * Reads a sign from its fields as typed. What was not typed is missing, never a zero and never an assumption. What was

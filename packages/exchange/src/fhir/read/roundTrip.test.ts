@@ -1,3 +1,4 @@
+import { keptFrom } from '@evenfall/clinical';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import {
@@ -100,8 +101,12 @@ function history(steps: readonly Step[]): Made[] {
     if (kind === 'taps') all.push(taps(id, [0, 0.1 + number / 300, 1.1 + number / 150], more));
     if (kind === 'heard') all.push(run(id, heard(number + 40, number), { ...more, ...inForce }));
     if (kind === 'felt') all.push(run(id, felt(number), more));
-    if (kind === 'sign')
-      all.push(sign(id, { of: 'temperature', celsius: 30 + number / 20, site: 'oral' }, more));
+    if (kind === 'sign') {
+      const typed = { value: 86 + number / 10, unit: '[degF]' } as const;
+      const celsius = isUnder ? keptFrom(typed.value, typed.unit) : 30 + number / 20;
+      const said = isUnder ? { typed } : {};
+      all.push(sign(id, { of: 'temperature', celsius, site: 'oral' }, { ...more, ...said }));
+    }
     if (kind === 'reported') {
       const what = { note: said, until: isUnder ? '2026-11-25T12:00:00Z' : null };
       all.push(

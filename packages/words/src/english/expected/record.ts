@@ -47,6 +47,7 @@ export const record = {
   'another-agent': () => 'somebody else than who signed',
   'no-learner': () => 'somebody whose own newest round is not a learner’s',
   'not-before-from': () => 'a day not before the first one',
+  'typed-of-sign': () => 'the number of the sign as it was typed, in a unit of what it measures',
   'text-for-other': () => 'a few words for the reason “other”',
   'one-of-the-shapes': () => 'one of the shapes this field can have',
   'not-ahead': (f, say) => `a time at most ${say.short(f.value('hoursAhead'))} h ahead of the server’s clock`,

@@ -25,10 +25,12 @@ export const signs = {
   alsoHint: 'Not asked for here. Open one to take it.',
   keep: 'Keep it',
   another: 'Take another',
+  change: 'Change it',
   unkept: (f: Text) => `Typed and not kept: ${f.text}. Keep it, or it is not signed with this round.`,
   chooseOne: 'Choose one.',
   typeNumber: 'Type a number.',
   keptAs: 'Kept as',
+  typedAs: 'Typed as',
   notSaid: 'not said',
 
   Cel: 'Temperature (°C)',

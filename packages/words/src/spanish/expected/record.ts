@@ -45,6 +45,7 @@ export const record: Reworded<typeof english> = {
   'another-agent': () => 'alguien distinto de quien firmó',
   'no-learner': () => 'alguien cuya ronda más reciente no sea de estudiante',
   'not-before-from': () => 'un día no anterior al primero',
+  'typed-of-sign': () => 'el número del signo tal como se escribió, en una unidad de lo que mide',
   'text-for-other': () => 'unas palabras para el motivo «otro»',
   'one-of-the-shapes': () => 'una de las formas que puede tener este campo',
   'not-ahead': (f, say) =>

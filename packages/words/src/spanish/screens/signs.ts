@@ -22,10 +22,12 @@ export const signs: Reworded<typeof english> = {
   also: 'También tomados',
   alsoHint: 'Aquí no se piden. Abra uno para tomarlo.',
   keep: 'Guardarlo',
+  change: 'Cambiarlo',
   another: 'Tomar otro',
   unkept: (f) => `Escrito y sin guardar: ${f.text}. Guárdelo, o no se firmará con esta ronda.`,
   chooseOne: 'Elija uno.',
   typeNumber: 'Escriba un número.',
+  typedAs: 'Escrito como',
   keptAs: 'Guardado como',
   notSaid: 'sin indicar',
 

@@ -43,6 +43,35 @@ test('from the list to a signed set in three touches: the person, the numbers, t
   await expectAccessible(page);
 });
 
+test('once the numbers are in, the key that signs is in sight without scrolling and covers no other', async ({
+  page,
+  demo,
+}) => {
+  await page.goto(`${demo.address}/`);
+  await page.getByLabel('Who is measuring?').selectOption({ index: 1 });
+  // Nothing is carried over of this person, so that arm, posture, cuff and gauge stand open above the keys.
+  await toQuick(page, 'Bram Oyelaran');
+  await expect(page.getByLabel('Arm', { exact: true })).toBeVisible();
+  await page.setViewportSize({ width: 390, height: 844 });
+  await page.getByLabel(/Pressure and pulse/).fill('128/76 72');
+  const sign = page.getByRole('button', { name: 'Sign', exact: true });
+  const isAtHand = (name: string) =>
+    page.getByRole('button', { name, exact: true }).evaluate((key) => {
+      const { left, top, width, height } = key.getBoundingClientRect();
+      const there = document.elementFromPoint(left + width / 2, top + height - 2);
+      return key.contains(there);
+    });
+  for (const key of ['1', '9', 'by feel', '0', 'stroke', 'Rub out', 'pulse', 'Sign'])
+    expect(await isAtHand(key), key).toBe(true);
+  expect(await page.evaluate(() => window.scrollY)).toBe(0);
+  await page.setViewportSize({ width: 320, height: 640 });
+  await expect(sign).toBeInViewport({ ratio: 1 });
+  // A key that the keyboard comes to is not under the row that stays in sight.
+  await page.getByRole('button', { name: '0', exact: true }).focus();
+  expect(await isAtHand('0')).toBe(true);
+  await expectAccessible(page);
+});
+
 test('nothing typed is lost by a reload; a wrong number is said beside it; a second reading is kept with the first', async ({
   page,
   demo,
@@ -56,7 +85,7 @@ test('nothing typed is lost by a reload; a wrong number is said beside it; a sec
   await page.getByRole('button', { name: 'Sign', exact: true }).tap();
   await expect(page.getByText(/such as 72 or 74, or another window/)).toBeVisible();
   await page.getByRole('button', { name: 'Change', exact: true }).tap();
-  await page.getByLabel('The pulse was counted for').selectOption({ label: '60 seconds' });
+  await page.getByLabel('Pulse over').selectOption({ label: '60 seconds' });
   await expect(page.getByText('pulse: 73 in 60 seconds')).toBeVisible();
   await expectAccessible(page);
   await page.getByRole('button', { name: 'Keep it and type another' }).tap();

@@ -19,5 +19,7 @@ export type RoundReading = ReadingPlace & {
   readonly diastolic: number | null;
   readonly pulsePerMinute: number | null;
   readonly uprightMinutes: number | null;
+  /** Whether the person felt unwell on their feet; absent or null where nobody asked. */
+  readonly isUnwellUpright?: boolean | null;
   readonly atSeconds: number | null;
 };

@@ -462,6 +462,22 @@ describe('lying and standing', () => {
     expect(standing).toMatchObject({ positive: true, falls: [{ minutes: 3, systolicFall: 36 }] });
   });
 
+  // Bedside handbook 3.14 has no number for it: how a person feels on their feet is told, whatever the numbers.
+  test('tell how the person felt on their feet, where they were asked', () => {
+    const codes = (isUnwellUpright?: boolean | null) =>
+      result({
+        readings: [
+          at('a', 'lie', '120/80', 68, null),
+          {
+            ...at('b', 'stand', '118/80', 70, 1),
+            ...(isUnwellUpright === undefined ? {} : { isUnwellUpright }),
+          },
+        ],
+      }).standing?.flags.map(({ code }) => code);
+    expect(codes(true)).toContain('symptoms-on-standing');
+    for (const none of [false, null, undefined]) expect(codes(none)).not.toContain('symptoms-on-standing');
+  });
+
   // Bedside handbook 3.14: the same arm. Right 148 lying and left 126 standing may be two arms and no fall.
   test('are of one arm: the other one is no rest for it', () => {
     const left = { ...at('b', 'stand', '126/80', 76, 3), side: 'left' as const };

@@ -22,7 +22,7 @@ export function standingOf({ readings, isFeltIrregular, facts }: RoundInput): St
   const upright = ofArm
     .flatMap((one) =>
       one.posture === 'stand' && one.uprightMinutes !== null
-        ? [{ ...numbersOf(one), minutes: one.uprightMinutes, symptoms: null }]
+        ? [{ ...numbersOf(one), minutes: one.uprightMinutes, symptoms: one.isUnwellUpright ?? null }]
         : [],
     )
     .sort((a, b) => a.minutes - b.minutes);

@@ -163,6 +163,7 @@ const OF_OTHER_SIGNS = new Set([
   'source',
   'typedNumber',
   'typedUnit',
+  'unwellUpright',
 ]);
 
 const COUNTED = { n: 19, windowSeconds: 15 };
@@ -183,7 +184,7 @@ describe('the columns', () => {
         'temperatureSite oxygenSaturationPercent onOxygen oxygenDevice oxygenLitresPerMinute oxygenPercent ' +
         'oxygenScale oxygenScalePrescriber oximeterProbe oximeterPulsePerMinute painScore painWord painTool ' +
         'painMoving painWhere consciousness glasgowEyes glasgowVerbal glasgowMotor weightKg weightHow heightCm ' +
-        'heightHow heightLying pseudonym ageYears saidBy saidHow saidWhere sentAs meanUntil source typedNumber typedUnit'
+        'heightHow heightLying pseudonym ageYears saidBy saidHow saidWhere sentAs meanUntil source typedNumber typedUnit unwellUpright'
       ).split(' '),
     );
     expect(rowsOf(exported([count(1, COUNTED)]))[0]?.schema).toBe('evenfall-chart-4');

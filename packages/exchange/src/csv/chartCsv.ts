@@ -104,6 +104,10 @@ const COLUMNS: readonly (readonly [heading: string, cell: (row: Row) => Cell])[]
   ['meanUntil', fromElsewhere(({ until }) => until)],
   ['source', fromElsewhere(({ source }) => source.id)],
   ...TYPED_COLUMNS,
+  [
+    'unwellUpright',
+    ({ entry }) => (entry.kind === 'run' ? entry.content.evidence.circumstances.unwellUpright : null),
+  ],
 ];
 
 /**

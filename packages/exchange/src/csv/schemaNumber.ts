@@ -1,5 +1,5 @@
 /**
  * The number of the table's columns. It grows when a column is added; columns are never renamed or moved. 2: pressures,
- * the other signs, the class book. 3: values from elsewhere. 4: how the number of a sign was typed.
+ * the other signs, the class book. 3: values from elsewhere. 4: how the number of a sign was typed, how a person felt on their feet.
  */
 export const CSV_SCHEMA_NUMBER = 4;

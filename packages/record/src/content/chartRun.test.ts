@@ -88,18 +88,26 @@ const anyRun: fc.Arbitrary<Run> = fc
     };
   });
 
+/** How a person felt on their feet: unwell, not, or nobody asked. */
+const anyFelt = fc.constantFrom(true, false, null);
+
 describe('the content of a run', () => {
   test('comes back the same from JSON and from its schema, whatever was done', () => {
     fc.assert(
-      fc.property(anyRun, fc.constantFrom('upper-arm', 'wrist', 'thigh'), (run, site) => {
-        const place = { ...USUAL_PLACE, site } as const;
-        const circumstances = { ...UNKNOWN_RUN_CIRCUMSTANCES, uprightMinutes: null };
-        const done = { run, place, circumstances, override: null, note: null };
-        const content = chartRun(done, NO_PROTOCOL, TEST_PROGRAM);
-        const entry = frame('run', content);
-        expect(readEntry(JSON.parse(JSON.stringify(entry)))).toEqual({ ok: true, value: entry });
-        expect(content.evidence).toEqual({ run, place, circumstances, gauge: null, markedBy: null });
-      }),
+      fc.property(
+        anyRun,
+        fc.constantFrom('upper-arm', 'wrist', 'thigh'),
+        anyFelt,
+        (run, site, unwellUpright) => {
+          const place = { ...USUAL_PLACE, site } as const;
+          const circumstances = { ...UNKNOWN_RUN_CIRCUMSTANCES, uprightMinutes: null, unwellUpright };
+          const done = { run, place, circumstances, override: null, note: null };
+          const content = chartRun(done, NO_PROTOCOL, TEST_PROGRAM);
+          const entry = frame('run', content);
+          expect(readEntry(JSON.parse(JSON.stringify(entry)))).toEqual({ ok: true, value: entry });
+          expect(content.evidence).toEqual({ run, place, circumstances, gauge: null, markedBy: null });
+        },
+      ),
     );
   });
 

@@ -11,11 +11,15 @@ import {
 import type { InForce } from './inForce.js';
 import type { PressureOverride, RunCircumstancesKept, RunContent, RunMarkedBy, RunPlace } from './run.js';
 
+/** What else is known of a run; how the person felt on their feet is absent where nobody asked. */
+export type RunCircumstancesDone = Omit<RunCircumstancesKept, 'unwellUpright'> &
+  Partial<Pick<RunCircumstancesKept, 'unwellUpright'>>;
+
 /** What was done and where, and what was added by hand. */
 export type RunEvidence = {
   readonly run: Run;
   readonly place: RunPlace;
-  readonly circumstances: RunCircumstancesKept;
+  readonly circumstances: RunCircumstancesDone;
   /** Which gauge of the place; absent for not said. */
   readonly gauge?: string | null;
   /** Who marked the moments, where a second person did; absent for nobody else. */
@@ -89,9 +93,12 @@ function copiedPlace(place: RunPlace): RunPlace {
   };
 }
 
-function copiedAround(circumstances: RunCircumstancesKept): RunCircumstancesKept {
-  const { previous } = circumstances;
-  return { ...circumstances, previous: previous === null ? null : { ...previous } };
+function copiedAround({
+  previous,
+  unwellUpright = null,
+  ...circumstances
+}: RunCircumstancesDone): RunCircumstancesKept {
+  return { ...circumstances, previous: previous === null ? null : { ...previous }, unwellUpright };
 }
 
 function copied({ code, figures }: Flag) {

@@ -16,7 +16,7 @@ import { equipmentContent, equipmentEndedContent, gaugeLoggedContent } from './e
 import { factContent, factEndedContent } from './fact.js';
 import { reportedContent } from './reported.js';
 import { firstRoundContent, roundContent, secondRoundContent, upgradeRound } from './round.js';
-import { firstRunContent, runContent, secondRunContent, upgradeRun } from './run.js';
+import { firstRunContent, runContent, secondRunContent, thirdRunContent, upgradeRun } from './run.js';
 import { seriesContent, seriesDecidedContent } from './series.js';
 import { firstSignContent, signContent, upgradeSign } from './sign.js';
 import { tapsContent } from './taps.js';
@@ -49,8 +49,8 @@ export const KINDS = {
   count: first(countContent),
   taps: first(tapsContent),
   run: {
-    schemas: { 1: firstRunContent, 2: secondRunContent, 3: runContent },
-    newest: 3,
+    schemas: { 1: firstRunContent, 2: secondRunContent, 3: thirdRunContent, 4: runContent },
+    newest: 4,
     upgrade: upgradeRun,
   },
   sign: { schemas: { 1: firstSignContent, 2: signContent }, newest: 2, upgrade: upgradeSign },

@@ -81,6 +81,7 @@ function readingOf(entry: Entry): JudgedReading[] {
       diastolic: pressure.diastolicUsed,
       pulsePerMinute: run.pulsePerMinute,
       uprightMinutes: circumstances.uprightMinutes,
+      isUnwellUpright: circumstances.unwellUpright,
       atSeconds: null,
       irregular: feltIrregular(entry),
     },

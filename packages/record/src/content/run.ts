@@ -65,8 +65,8 @@ const place = z
   .strict();
 export type RunPlace = z.infer<typeof place>;
 
-/** What else is known of the run. Null is "not known", never "no". */
-const circumstances = z
+/** Before schema 4 nobody said how the person felt on their feet. */
+const firstCircumstances = z
   .object({
     rhythmFelt: z.enum(['regular', 'irregular']).nullable(),
     previous: z
@@ -75,6 +75,14 @@ const circumstances = z
       .nullable(),
     /** How long the person had stood, where the posture is `stand`. */
     uprightMinutes: z.number().min(0).max(60).nullable(),
+  })
+  .strict();
+
+/** What else is known of the run. Null is "not known", never "no". */
+const circumstances = firstCircumstances
+  .extend({
+    /** Whether the person felt dizzy, faint or unwell on their feet. */
+    unwellUpright: z.boolean().nullable(),
   })
   .strict();
 export type RunCircumstancesKept = z.infer<typeof circumstances>;
@@ -117,12 +125,20 @@ const value = z
 
 /** Schema 1: before the place kept its gauges. */
 export const firstRunContent = z
-  .object({ evidence: z.object({ run, place, circumstances }).strict(), value, override, computedBy, note })
+  .object({
+    evidence: z.object({ run, place, circumstances: firstCircumstances }).strict(),
+    value,
+    override,
+    computedBy,
+    note,
+  })
   .strict();
 
 /** Schema 2: before a second person could mark the moments on another device. */
 export const secondRunContent = firstRunContent
-  .extend({ evidence: z.object({ run, place, circumstances, gauge: id.nullable() }).strict() })
+  .extend({
+    evidence: z.object({ run, place, circumstances: firstCircumstances, gauge: id.nullable() }).strict(),
+  })
   .strict();
 
 /** Who touched at a moment: whoever measured, or a second person on another device; null for a moment without a time. */
@@ -140,13 +156,27 @@ const markedBy = z
   .nullable();
 export type RunMarkedBy = NonNullable<z.infer<typeof markedBy>>;
 
+const MARKER_OF_EACH_TIME = { path: ['markedBy'], message: 'marker-of-each-time' };
+
+function isMarkedByOne({
+  run: { peak, moments },
+  markedBy: by,
+}: {
+  readonly run: z.infer<typeof run>;
+  readonly markedBy: RunMarkedBy | null;
+}): boolean {
+  return by === null || isOfTimes(by, peak, moments);
+}
+
+const thirdEvidence = z
+  .object({ run, place, circumstances: firstCircumstances, gauge: id.nullable(), markedBy })
+  .strict()
+  .refine(isMarkedByOne, MARKER_OF_EACH_TIME);
+
 const evidence = z
   .object({ run, place, circumstances, gauge: id.nullable(), markedBy })
   .strict()
-  .refine(({ run: { peak, moments }, markedBy: by }) => by === null || isOfTimes(by, peak, moments), {
-    path: ['markedBy'],
-    message: 'marker-of-each-time',
-  });
+  .refine(isMarkedByOne, MARKER_OF_EACH_TIME);
 
 type Timed = { readonly atSeconds: number | null };
 
@@ -160,6 +190,9 @@ function isOfTimes(by: RunMarkedBy, peak: Timed | null, moments: readonly Timed[
   );
 }
 
+/** Schema 3: before it was asked how the person felt on their feet. */
+export const thirdRunContent = firstRunContent.extend({ evidence: thirdEvidence }).strict();
+
 /**
  * One inflation and deflation of the cuff, charted. `evidence` is what was done and where, with which gauge of the place
  * (null for not said), and who marked the moments where a second person did (else null); `value` is what `clinical/deflation` and `clinical/cuff` made of it under the rule that
@@ -169,10 +202,15 @@ function isOfTimes(by: RunMarkedBy, peak: Timed | null, moments: readonly Timed[
 export const runContent = firstRunContent.extend({ evidence }).strict();
 export type RunContent = z.infer<typeof runContent>;
 
-/** An older run in the newest shape: in schema 1 nobody said which gauge it was, before 3 nobody else marked it. */
+/**
+ * An older run in the newest shape: in schema 1 nobody said which gauge it was, before 3 nobody else marked it, before 4
+ * nobody was asked how they felt on their feet.
+ */
 export function upgradeRun(content: unknown, from: number): unknown {
-  if (from > 2) return content;
-  const older = content as z.infer<typeof secondRunContent>;
-  const gauge = from === 1 ? null : older.evidence.gauge;
-  return { ...older, evidence: { ...older.evidence, gauge, markedBy: null } };
+  if (from > 3) return content;
+  const { evidence: kept, ...older } = content as z.infer<typeof thirdRunContent>;
+  const circumstances = { ...kept.circumstances, unwellUpright: null };
+  const gauge = from === 1 ? null : kept.gauge;
+  const by = from < 3 ? null : kept.markedBy;
+  return { ...older, evidence: { ...kept, circumstances, gauge, markedBy: by } };
 }

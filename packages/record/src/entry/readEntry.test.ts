@@ -154,12 +154,32 @@ test('equipment that was named in error is marked by an entry of nobody', () => 
   expect(placesOf(readEntry(mark))).toEqual([]);
 });
 
+/** What was known of a run before anybody was asked how they felt on their feet. */
+function beforeUpright({ evidence }: ReturnType<typeof runContent>) {
+  const { unwellUpright: _, ...circumstances } = evidence.circumstances;
+  return circumstances;
+}
+
+test('a run of schema 3 says nothing of how the person felt on their feet; from schema 4 on that is said', () => {
+  const content = runContent({ method: 'palpation', moments: [{ what: 'pulse back', mmHg: 122 }] });
+  const evidence = { ...content.evidence, circumstances: beforeUpright(content) };
+  const read = readEntry(frame('run', { ...content, evidence }, { schema: 3 }));
+  expect(read.ok && read.value.content).toEqual(content);
+  expect(placesOf(readEntry(frame('run', { ...content, evidence }, { schema: 4 })))).toEqual([
+    '/content/evidence/circumstances/unwellUpright',
+  ]);
+  const unwell = { ...content.evidence.circumstances, unwellUpright: true };
+  const said = { ...content, evidence: { ...content.evidence, circumstances: unwell } };
+  expect(readEntry(frame('run', said, { schema: 4 }))).toMatchObject({ ok: true, value: { content: said } });
+});
+
 test('a run of schema 1 was read from a gauge that nobody named', () => {
   const content = runContent({
     method: 'palpation',
     moments: [{ what: 'pulse back', mmHg: 122 }],
   });
-  const { gauge: _, markedBy: __, ...evidence } = content.evidence;
+  const { gauge: _, markedBy: __, ...older } = content.evidence;
+  const evidence = { ...older, circumstances: beforeUpright(content) };
   const read = readEntry(frame('run', { ...content, evidence }, { schema: 1 }));
   expect(read.ok && read.value.kind === 'run' && read.value.content.evidence.gauge).toBeNull();
   expect(read.ok && read.value.content).toEqual(content);
@@ -173,7 +193,8 @@ test('a run of schema 2 was marked by nobody else; from schema 3 on that is said
     { method: 'palpation', moments: [{ what: 'pulse back', mmHg: 122 }] },
     { gauge: idOf(77) },
   );
-  const { markedBy: _, ...evidence } = content.evidence;
+  const { markedBy: _, ...older } = content.evidence;
+  const evidence = { ...older, circumstances: beforeUpright(content) };
   const read = readEntry(frame('run', { ...content, evidence }, { schema: 2 }));
   expect(read.ok && read.value.content).toEqual(content);
   expect(placesOf(readEntry(frame('run', { ...content, evidence }, { schema: 3 })))).toEqual([
@@ -191,9 +212,7 @@ test('of a run that a second person marked, each time has whoever marked it, and
     ],
   });
   const wrong = (markedBy: object) =>
-    placesOf(
-      readEntry(frame('run', { ...content, evidence: { ...content.evidence, markedBy } }, { schema: 3 })),
-    );
+    placesOf(readEntry(frame('run', { ...content, evidence: { ...content.evidence, markedBy } })));
   const right = { peak: 'second-person', moments: ['observer', null], clocksWithinMs: 12.5 };
   expect(wrong(right)).toEqual([]);
   expect(wrong({ ...right, clocksWithinMs: 0 })).toEqual([]);

@@ -48,6 +48,14 @@ export function runFacts({ evidence, value, override, note }: RunContent, words:
     ...(circumstances.uprightMinutes === null
       ? []
       : [[words.sentence('pressure.uprightMinutes'), say.short(circumstances.uprightMinutes, 1)] as const]),
+    ...(circumstances.unwellUpright === null
+      ? []
+      : [
+          [
+            words.sentence('pressure.askUpright'),
+            words.sentence(circumstances.unwellUpright ? 'pressure.unwellUpright' : 'pressure.wellUpright'),
+          ] as const,
+        ]),
     ...(felt.length === 0 ? [] : [[words.sentence('run.felt'), felt.join(', ')] as const]),
     [
       words.sentence('run.margin'),

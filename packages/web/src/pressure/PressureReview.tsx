@@ -1,3 +1,4 @@
+import { pressureWritten } from '@evenfall/record';
 import { useState } from 'react';
 import { Link } from 'wouter';
 import { useApp } from '../app/context.js';
@@ -8,6 +9,7 @@ import { runContentOf } from '../round/entries.js';
 import { NotDoneForm, notDoneText } from '../round/NotDoneForm.js';
 import { readingRemoved } from '../round/slip.js';
 import type { Round } from '../round/useRound.js';
+import { AskUpright } from './AskUpright.js';
 import { placeText } from './placeText.js';
 import { withPressureAt, withPressureNotDone, withReadingReopened } from './pressureSteps.js';
 import { RangeOfReading, ReadingNumbers } from './ReadingPanel.js';
@@ -37,6 +39,7 @@ export function PressureReview({ round, person }: PressureReviewProps) {
             <p className="small">
               {words.title('method', value.method)} · {placeText(reading.place, words)}
             </p>
+            <AskUpright round={round} reading={reading} />
             <RangeOfReading value={value} />
             <DeflationStrip content={content} />
             <Flags flags={value.flags} />
@@ -54,6 +57,7 @@ export function PressureReview({ round, person }: PressureReviewProps) {
                 }
               >
                 {words.sentence('pressure.changeNumbers')}
+                <span className="unseen">: {pressureWritten(content)}</span>
               </Link>
               <RemoveButton onRemove={() => round.change((draft) => readingRemoved(draft, reading.entry))} />
             </div>

@@ -12,6 +12,7 @@ import { ActNowPanel, AskPanel } from '../round/ResultPanels.js';
 import { readingRemoved } from '../round/slip.js';
 import { type RoundStanding, standingOf } from '../round/standing.js';
 import type { Round } from '../round/useRound.js';
+import { AskUpright } from './AskUpright.js';
 import { PlaceLine } from './PlaceLine.js';
 import { type DraftRun, secondsBetween } from './pressureDraft.js';
 import { withPressure, withPressureAt, withReadingReopened } from './pressureSteps.js';
@@ -36,6 +37,7 @@ export function ReadingPanel({ round, entry, person }: ReadingProps) {
       </div>
       <ActNowPanel standing={standing} />
       <AskPanel round={round} standing={standing} />
+      <AskUpright round={round} reading={reading} />
       <PlaceLine round={round} place={reading.place} gauge={reading.gauge ?? null} />
       <RangeOfReading value={value} />
       <DeflationStrip content={content} />

@@ -23,6 +23,8 @@ export type DraftRun = {
   readonly run: Run;
   readonly place: RunPlace;
   readonly uprightMinutes: number | null;
+  /** Whether the person felt unwell on their feet; absent or null where nobody asked. */
+  readonly unwellUpright?: boolean | null;
   /** Which gauge of the place; absent for not said. */
   readonly gauge?: string | null;
   /** Who marked its moments, where a second person did; absent or null for nobody else. */

@@ -100,6 +100,18 @@ export function withReadingReopened(draft: RoundDraft, reopened: Reopened): Roun
   );
 }
 
+/** How the person felt on their feet at a reading: asked after it, and taken back with null. */
+export function withUnwellUpright(
+  draft: RoundDraft,
+  entry: string,
+  unwellUpright: boolean | null,
+): RoundDraft {
+  return withPressure(draft, (pressure) => ({
+    ...pressure,
+    values: pressure.values.map((one) => (one.entry === entry ? { ...one, unwellUpright } : one)),
+  }));
+}
+
 /** What was typed or read back of a reading, put right. */
 export type ReadingChange = Pick<DraftRun, 'run' | 'uprightMinutes' | 'typedAs' | 'note'> &
   Pick<Partial<DraftRun>, 'markedBy'>;

@@ -232,6 +232,7 @@ function QuickSet({ person, round, record }: SetProps) {
       <QuickKeypad
         onKey={(key) => type(setKey(text, key))}
         onRubOut={() => type(text.slice(0, -1).replace(/\/$/, ''))}
+        isIn={set !== null && (standing === null || standing.unasked.length === 0)}
       />
       {isSettled ? <Flags flags={[...flags, ...(standing?.nextPressure?.why ?? [])]} /> : null}
       <button type="button" className="button" onClick={another}>

@@ -38,7 +38,7 @@ export type Signing = {
 
 /** The newest schema of each kind that the page writes (a test holds it against the record). */
 export const WRITTEN_SCHEMA = 1;
-export const RUN_SCHEMA = 3;
+export const RUN_SCHEMA = 4;
 export const SIGN_SCHEMA = 2;
 export const ROUND_SCHEMA = 3;
 
@@ -60,11 +60,12 @@ export function contentOf(
 
 /** What the chart will hold of a reading of the pressure. */
 export function runContentOf(draft: RoundDraft, value: DraftRun, { inForce, program }: Under): RunContent {
-  const { run, place, uprightMinutes, gauge = null, markedBy = null, note } = value;
+  const { run, place, uprightMinutes, unwellUpright = null, gauge = null, markedBy = null, note } = value;
   const circumstances = {
     rhythmFelt: rhythmFelt(draft),
     previous: previousInflation(draft.pressure, value),
     uprightMinutes,
+    unwellUpright,
   };
   const done = { run, place, circumstances, gauge, markedBy, override: null, note };
   return chartRun(done, inForce, program);

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { type DraftRun, NO_PRESSURE } from '../pressure/pressureDraft.js';
+import { withUnwellUpright } from '../pressure/pressureSteps.js';
 import { readRun } from '../pressure/readRun.js';
 import { type RoundDraft, withMeasure, withMeasureNotDone, withNotDone, withValue } from './draft.js';
 import { standingOf } from './standing.js';
@@ -112,4 +113,20 @@ test('the result of a round is what would be signed', () => {
   expect(content.signs).toContainEqual({ sign: 'pressure', entries: [ID(30), ID(31), ID(32)] });
   // A place that chose no protocol charts values and shows no category.
   expect(content.value?.category).toBeNull();
+});
+
+test('how a person felt on their feet is judged with the round and charted with its reading', () => {
+  const lying = { ...reading(30, '120/80', 60), place: { ...PLACE, posture: 'lie' as const } };
+  const up = {
+    ...reading(31, '118/80', 200),
+    place: { ...PLACE, posture: 'stand' as const },
+    uprightMinutes: 1,
+  };
+  const flags = (unwell: boolean | null) =>
+    standing(withUnwellUpright(withReadings(lying, up), ID(31), unwell)).content.value?.standing?.flags.map(
+      ({ code }) => code,
+    );
+  expect(flags(true)).toContain('symptoms-on-standing');
+  expect(flags(false)).not.toContain('symptoms-on-standing');
+  expect(flags(null)).not.toContain('symptoms-on-standing');
 });

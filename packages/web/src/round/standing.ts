@@ -121,7 +121,7 @@ function readingOf(
   under: Under,
 ): RoundReading & { readonly of: 'pressure' } {
   const { systolic, diastolicUsed } = runContentOf(draft, value, under).value;
-  const { entry, run, place, uprightMinutes, keptAt } = value;
+  const { entry, run, place, uprightMinutes, unwellUpright = null, keptAt } = value;
   const { site, side, posture } = place;
   return {
     of: 'pressure',
@@ -134,6 +134,7 @@ function readingOf(
     diastolic: diastolicUsed,
     pulsePerMinute: run.pulsePerMinute,
     uprightMinutes,
+    isUnwellUpright: unwellUpright,
     atSeconds: secondsBetween(draft.pressure.values[0]?.keptAt ?? null, keptAt),
   };
 }

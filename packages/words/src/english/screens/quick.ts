@@ -20,7 +20,7 @@ export const quick = {
   how: 'How it was read',
   auscultation: 'by ear',
   device: 'off a display',
-  pulseFor: 'The pulse was counted for',
+  pulseFor: 'Pulse over',
   seconds: (f: { seconds: number }, say: Say) => say.counted(f.seconds, SECONDS),
   pulseIs: (f: { n: number; seconds: number }, say: Say) =>
     `pulse: ${say.short(f.n)} in ${say.counted(f.seconds, SECONDS)}`,

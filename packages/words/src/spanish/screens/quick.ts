@@ -21,7 +21,7 @@ export const quick: Reworded<typeof english> = {
   how: 'Cómo se leyó',
   auscultation: 'por auscultación',
   device: 'en una pantalla',
-  pulseFor: 'El pulso se contó durante',
+  pulseFor: 'Pulso en',
   seconds: (f, say) => say.counted(f.seconds, SECONDS),
   pulseIs: (f, say) => `pulso: ${say.short(f.n)} en ${say.counted(f.seconds, SECONDS)}`,
   wholeRound: 'Este brazo necesita una decisión: tome una ronda completa, que la pregunta.',

@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import type { Page } from '@playwright/test';
+import { readPdf } from '../packages/report/testing/pdfText.js';
 import { expect, expectAccessible, test } from './evenfall.js';
 import type { EvenfallServer } from './server.js';
 
@@ -107,7 +108,33 @@ test('a week is typed by the keys alone, and its page says what it comes to and 
     await page.getByRole('button', { name: 'Leave it as it was' }).click();
     await expect(moves).toBeHidden();
   });
+
+  await test.step('the page is saved as a PDF on the paper of this device, with who it is and what a hand decided', async () => {
+    const series = page.url();
+    const [a4] = await savedPdf(page);
+    expect(a4?.text).toContain('Tomas Varga');
+    // H1 without the second evening reading of day 1's rule and what was taken out: one reading fewer than 24.
+    expect(a4?.text).toContain('23 of 28');
+    expect(a4?.size).toEqual([595, 842]);
+    await page.goto(`${demo.address}/settings`);
+    await page.getByText('US Letter', { exact: true }).click();
+    await page.getByText('Español', { exact: true }).click();
+    await page.goto(series);
+    const sheets = await savedPdf(page, 'Guardar como PDF');
+    expect(sheets[0]?.size).toEqual([612, 792]);
+    expect(sheets[0]?.text).toContain('Presión arterial en casa');
+    expect(sheets[1]?.text).toContain('talked during it');
+  });
 });
+
+async function savedPdf(page: Page, name = 'Save as PDF') {
+  const waiting = page.waitForEvent('download');
+  await page.getByRole('link', { name }).click();
+  const download = await waiting;
+  expect(download.suggestedFilename()).toMatch(/^evenfall-[A-Z0-9a-f-]+\.pdf$/);
+  const { pages, sizes } = readPdf(readFileSync(await download.path()));
+  return pages.map((text, k) => ({ text, size: sizes[k]?.map(Math.round) }));
+}
 
 test('a reading on a day still to come is not signed, and the day is named', async ({ page, demo }) => {
   await openIntake(page, demo, /Pia Lindqvist/);

@@ -41,6 +41,7 @@ export const PATHS = {
   joinMarking: { method: 'post', path: '/api/markers' },
   keepMarks: { method: 'put', path: '/api/markers/{marker}' },
   exportPerson: { method: 'get', path: '/api/books/{book}/persons/{person}/export' },
+  seriesPdf: { method: 'get', path: '/api/books/{book}/persons/{person}/series/{series}/pdf' },
   seriesTable: { method: 'post', path: '/api/series-tables' },
   importFile: { method: 'post', path: '/api/books/{book}/persons/{person}/import' },
 } as const satisfies Record<string, { method: 'get' | 'post' | 'put' | 'delete'; path: string }>;

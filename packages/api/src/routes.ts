@@ -56,6 +56,8 @@ const identityBook = z.object({ book: book.exclude(['class']) });
 const identityParam = identityBook.extend({ person: id });
 const sessionParam = z.object({ session: id });
 
+const seriesParam = personParam.extend({ series: id });
+
 const withOrWithout = z.enum(['with', 'without']);
 const exportQuery = z.object({
   as: z.enum(['csv', 'fhir', 'text']).default('csv'),
@@ -64,6 +66,14 @@ const exportQuery = z.object({
   identity: withOrWithout.default('without'),
   /** SNOMED CT codes beside the words, for which a country may need a licence. */
   snomed: withOrWithout.default('with'),
+});
+
+/** As the device of whoever asks writes: the paper in its printer, its language, its dates and hours. */
+const sheetQuery = z.object({
+  paper: z.enum(['a4', 'letter']).default('a4'),
+  locale: z.string().max(35).default('en'),
+  dates: z.enum(['day-month-year', 'month-day-year', 'year-month-day']).optional(),
+  hours: z.enum(['12', '24']).default('24'),
 });
 
 const json = <S extends z.ZodType>(schema: S, description: string) => ({
@@ -440,6 +450,21 @@ export const ROUTES = {
           'application/fhir+json': { schema: z.string() },
           'text/plain': { schema: z.string() },
         },
+      },
+      ...BAD_INPUT,
+      ...NOT_FOUND,
+    },
+  }),
+  seriesPdf: createRoute({
+    ...PATHS.seriesPdf,
+    summary: "What a person's series of readings comes to, as a PDF to print or hand over",
+    description:
+      'One sheet with who the person is, then the list of all readings. With what hands decided, the office pressure beside it and the chances, as the page shows them.',
+    request: { params: seriesParam, query: sheetQuery },
+    responses: {
+      200: {
+        description: 'A tagged PDF, on the paper that was asked for.',
+        content: { 'application/pdf': { schema: z.string() } },
       },
       ...BAD_INPUT,
       ...NOT_FOUND,

@@ -444,6 +444,8 @@ export type { Quantity, Unit } from './unit/unit.js';
 export { inUnit, keptFrom, UNITS } from './unit/unit.js';
 export type { AssumptionCode } from './usual/assumptions.js';
 export { assumptionsOf } from './usual/assumptions.js';
+export type { ChanceOver, ChancePrior } from './usual/chancesOver.js';
+export { chancesOver, chancesWithVisit, withOfficeVisit } from './usual/chancesOver.js';
 export type { OwnSds } from './usual/components.js';
 export { ownSds } from './usual/components.js';
 export { USUAL_FIGURES } from './usual/figures.js';

@@ -20,6 +20,8 @@ export type {
   OpenSeriesAlert,
 } from './chart/chartSeries.js';
 export { byHandOf, chartSeries } from './chart/chartSeries.js';
+export type { AnsweredHome, AnsweredRecording, UsualAsked } from './chart/answeredSeries.js';
+export { answeredHome, answeredRecording } from './chart/answeredSeries.js';
 export type { SeriesComparison } from './chart/compareSeries.js';
 export { compareSeries } from './chart/compareSeries.js';
 export type { Countdown } from './chart/countdown.js';

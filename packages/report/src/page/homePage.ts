@@ -1,13 +1,13 @@
-import { dayPartOf, inTimeOrder, type SidedLimit } from '@evenfall/clinical';
+import { type ChanceOver, dayPartOf, inTimeOrder, type SidedLimit } from '@evenfall/clinical';
 import type { Words } from '@evenfall/words';
-import { type ChanceDrawn, chanceFigure } from '../figure/chanceFigure.js';
+import type { ChanceDrawn } from '../figure/chanceFigure.js';
 import type { DataTable } from '../figure/figure.js';
 import { type HomeDrawn, homeFigure, homeTable, limitsText } from '../figure/homeFigure.js';
 import { dayText, exactText, meansText, meanText, pressureText } from '../figure/times.js';
+import { chanceBlocks } from './chanceBlocks.js';
 import { readingList } from './readingList.js';
 import {
   type Block,
-  type FigureAt,
   framed,
   leftOutLines,
   type RefusedRow,
@@ -15,33 +15,28 @@ import {
   type ReportPage,
   type RuleSet,
   refusedLists,
+  ruleSetText,
 } from './reportPage.js';
 
-/** How probable it is that the usual pressure is at or over a threshold (mmHg); 0 to 1, null where not known. */
-export type ChanceRow = {
-  readonly threshold: { readonly systolic: number; readonly diastolic: number };
-  readonly systolic: number | null;
-  readonly diastolic: number | null;
-  readonly prior: 'flat' | 'age-sex';
+/** Chances of where the usual pressure lies and what they rest on; shown after the category. */
+export type PageChances = {
+  readonly drawn: readonly ChanceDrawn[];
+  readonly rows: readonly ChanceOver[];
+  readonly assumptions: readonly string[];
 };
 
 /** Everything the page of a series at home says. Sentences that others make come as they are to be read. */
 export type HomePageInput = HomeDrawn & {
   readonly header: ReportHeader;
-  readonly ruleSet: RuleSet;
+  readonly ruleSet: RuleSet | null;
   /** Readings to act on whatever the mean, in sentences. */
   readonly actFirst: readonly string[];
   readonly refused: readonly RefusedRow[];
-  /** Notes by `index` of the reading. */
-  readonly notes: ReadonlyMap<number, string>;
+  /** What stands beside a reading, by its `index`. */
+  readonly beside: ReadonlyMap<number, readonly string[]>;
   /** What was settled while the file was read. */
   readonly settled: readonly string[];
-  /** Chances and what they rest on; shown after the category. */
-  readonly chances: {
-    readonly drawn: readonly ChanceDrawn[];
-    readonly rows: readonly ChanceRow[];
-    readonly assumptions: readonly string[];
-  } | null;
+  readonly chances: PageChances | null;
   /** What an office pressure beside it says. */
   readonly office: readonly string[];
 };
@@ -66,7 +61,7 @@ export function homePage(input: HomePageInput, words: Words): ReportPage {
     {
       kind: 'lines',
       heading: say('report.ruleSet'),
-      lines: [say('series.ruleSet', { title: words.title('home', ruleSet.id), ...ruleSet })],
+      lines: [ruleSetText('home', ruleSet, words)],
     },
     {
       kind: 'lines',
@@ -104,21 +99,7 @@ export function homePage(input: HomePageInput, words: Words): ReportPage {
         ...input.office,
       ],
     },
-    ...(input.chances === null || input.chances.rows.length === 0
-      ? []
-      : [{ kind: 'tables' as const, tables: [chanceTable(input.chances.rows, words)] }]),
-    ...(input.chances === null || input.chances.drawn.length === 0
-      ? []
-      : [
-          {
-            kind: 'figures' as const,
-            figures: input.chances.drawn.map(
-              (one): FigureAt =>
-                (how) =>
-                  chanceFigure(one, words, { id: `chance-${one.component}`, ...how }),
-            ),
-          },
-        ]),
+    ...chanceBlocks(input.chances, words),
     {
       kind: 'lines',
       heading: say('report.cautions'),
@@ -141,7 +122,7 @@ export function homePage(input: HomePageInput, words: Words): ReportPage {
     blocks: blocks.filter((one) => one.kind !== 'lines' || one.lines.length > 0),
     lists: [
       ...(isShort ? [] : [days]),
-      readingList(readings, left, input.notes, (one) => say(`report.${dayPartOf(one, rules)}`), words),
+      readingList(readings, left, input.beside, (one) => say(`report.${dayPartOf(one, rules)}`), words),
       ...refusedLists(input.refused, words),
     ],
   });
@@ -196,31 +177,4 @@ function extremesOf({ readings }: HomePageInput, words: Words): string | null {
     high: pressureText(high.systolic, high.diastolic, words),
     low: pressureText(low.systolic, low.diastolic, words),
   });
-}
-
-/** A row for each threshold: from the readings alone, and with what is known of an age and sex where that was asked. */
-function chanceTable(rows: readonly ChanceRow[], words: Words): DataTable {
-  const say = words.sentence;
-  const priors = (['flat', 'age-sex'] as const).filter((prior) => rows.some((one) => one.prior === prior));
-  const names = { flat: say('series.flatPrior'), 'age-sex': say('series.agePrior') };
-  const keyOf = ({ threshold }: ChanceRow) => pressureText(threshold.systolic, threshold.diastolic, words);
-  const measures = ['systolic', 'diastolic'] as const;
-  return {
-    caption: say('report.chanceTable'),
-    columns: [
-      say('report.atOrAbove'),
-      ...priors.flatMap((prior) =>
-        measures.map((measure) =>
-          say('report.chanceColumn', { component: say(`report.${measure}`), from: names[prior] }),
-        ),
-      ),
-    ],
-    rows: [...new Set(rows.map(keyOf))].map((key) => [
-      key,
-      ...priors.flatMap((prior) => {
-        const found = rows.find((one) => keyOf(one) === key && one.prior === prior);
-        return measures.map((measure) => say('report.chanceShort', { chance: found?.[measure] ?? null }));
-      }),
-    ]),
-  };
 }

@@ -3,11 +3,11 @@ import type { Words } from '@evenfall/words';
 import type { DataTable } from '../figure/figure.js';
 import { clockText, dayText } from '../figure/times.js';
 
-/** Every reading in order of time, with what became of it. `notes` are by `index`. */
+/** Every reading in order of time, with what became of it. `beside` is by `index`. */
 export function readingList(
   readings: readonly SeriesReading[],
   left: ReadonlyMap<number, string>,
-  notes: ReadonlyMap<number, string>,
+  beside: ReadonlyMap<number, readonly string[]>,
   usedAs: (reading: SeriesReading) => string,
   words: Words,
 ): DataTable {
@@ -24,7 +24,6 @@ export function readingList(
     ],
     rows: inTimeOrder(readings).map((one) => {
       const why = left.get(one.index);
-      const note = notes.get(one.index);
       return [
         String(one.index),
         `${dayText(one.localDay, words)} ${clockText(one.minuteOfDay, words)}`,
@@ -34,7 +33,7 @@ export function readingList(
         [
           why === undefined ? usedAs(one) : words.sentence('report.notUsed', { why }),
           ...(one.site === 'wrist' ? [words.sentence('report.wrist')] : []),
-          ...(note === undefined ? [] : [`“${note}”`]),
+          ...(beside.get(one.index) ?? []),
         ].reduce((said, one) => `${said}${said.endsWith('.') ? ' ' : '; '}${one}`),
       ];
     }),

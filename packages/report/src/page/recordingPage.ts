@@ -3,6 +3,8 @@ import type { Words } from '@evenfall/words';
 import type { DataTable } from '../figure/figure.js';
 import { type RecordingDrawn, recordingFigure } from '../figure/recordingFigure.js';
 import { clockText, dayText, exactText, meanText } from '../figure/times.js';
+import { chanceBlocks } from './chanceBlocks.js';
+import type { PageChances } from './homePage.js';
 import { readingList } from './readingList.js';
 import {
   type Block,
@@ -13,17 +15,20 @@ import {
   type ReportPage,
   type RuleSet,
   refusedLists,
+  ruleSetText,
 } from './reportPage.js';
 
 /** Everything the page of a recording says. Sentences that others make come as they are to be read. */
 export type RecordingPageInput = RecordingDrawn & {
   readonly header: ReportHeader;
-  readonly ruleSet: RuleSet;
+  readonly ruleSet: RuleSet | null;
   readonly actFirst: readonly string[];
   readonly refused: readonly RefusedRow[];
-  readonly notes: ReadonlyMap<number, string>;
+  /** What stands beside a reading, by its `index`. */
+  readonly beside: ReadonlyMap<number, readonly string[]>;
   readonly settled: readonly string[];
   readonly office: readonly string[];
+  readonly chances: PageChances | null;
 };
 
 /** The page of a recording over 24 hours. Source: out-of-office handbook 18. */
@@ -41,12 +46,7 @@ export function recordingPage(input: RecordingPageInput, words: Words): ReportPa
     {
       kind: 'lines',
       heading: say('report.ruleSet'),
-      lines: [
-        [
-          say('series.ruleSet', { title: words.title('ambulatory', ruleSet.id), ...ruleSet }),
-          windowsText(input, words),
-        ].join('; '),
-      ],
+      lines: [[ruleSetText('ambulatory', ruleSet, words), windowsText(input, words)].join('; ')],
     },
     {
       kind: 'lines',
@@ -74,6 +74,7 @@ export function recordingPage(input: RecordingPageInput, words: Words): ReportPa
     { kind: 'figures', figures: [(how) => recordingFigure(input, words, how)] },
     { kind: 'tables', tables: [periodTable(input, words)] },
     { kind: 'lines', heading: say('report.result'), lines: resultLines(input, words) },
+    ...chanceBlocks(input.chances, words),
     {
       kind: 'lines',
       heading: say('report.cautions'),
@@ -82,6 +83,7 @@ export function recordingPage(input: RecordingPageInput, words: Words): ReportPa
         ...result.flags.map(words.detail),
         ...input.settled,
         say('report.loadBeside'),
+        ...(input.chances?.assumptions ?? []),
       ],
     },
   ];
@@ -100,7 +102,7 @@ export function recordingPage(input: RecordingPageInput, words: Words): ReportPa
     title: say('report.recordingPage'),
     blocks: blocks.filter((one) => one.kind !== 'lines' || one.lines.length > 0),
     lists: [
-      readingList(readings, left, input.notes, usedAs, words),
+      readingList(readings, left, input.beside, usedAs, words),
       recordingFigure(input, words).table,
       ...refusedLists(input.refused, words),
     ],

@@ -17,11 +17,22 @@ export type ReportHeader = {
   readonly isInvented: boolean;
 };
 
-/** The rule set that an answer names. */
+/** Digits of the version of a protocol that a person compares. */
+export const VERSION_SHOWN = 12;
+
+/** The rule set that an answer names, with the whole version of its protocol. */
 export type RuleSet = { readonly id: string; readonly version: string };
 
-/** A row of a file that could not be read. */
-export type RefusedRow = { readonly line: number; readonly why: string };
+/** Its name as a page says it; that none was chosen where there is none. */
+export function ruleSetText(section: 'home' | 'ambulatory', ruleSet: RuleSet | null, words: Words): string {
+  if (ruleSet === null) return words.sentence('away.noRules');
+  const { id } = ruleSet;
+  const version = ruleSet.version.slice(0, VERSION_SHOWN);
+  return words.sentence('series.ruleSet', { title: words.title(section, id), id, version });
+}
+
+/** A row of a file that could not be read; its line is null where nobody knows it. */
+export type RefusedRow = { readonly line: number | null; readonly why: string };
 
 /** A figure that can be drawn in the room there is; as it usually is where nothing is said. */
 export type FigureAt = (how?: Partial<Drawing>) => Figure;
@@ -123,7 +134,7 @@ export function refusedLists(refused: readonly RefusedRow[], words: Words): Data
     {
       caption: words.sentence('report.refusedList'),
       columns: [words.sentence('report.row'), words.sentence('report.why')],
-      rows: refused.map(({ line, why }) => [String(line), why]),
+      rows: refused.map(({ line, why }) => [line === null ? '-' : String(line), why]),
     },
   ];
 }

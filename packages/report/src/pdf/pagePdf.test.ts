@@ -38,7 +38,7 @@ const BESIDE = {
   header: HEADER,
   actFirst: [],
   refused: [],
-  notes: new Map<number, string>(),
+  beside: new Map<number, string[]>(),
   settled: [],
   office: [],
 };
@@ -80,7 +80,7 @@ function recordingOf(readings: readonly SeriesReading[], said: Words = words, id
     rules,
   );
   return recordingPage(
-    { ...BESIDE, readings, result, rules, dayNight, ruleSet: { id, version: 'abc' } },
+    { ...BESIDE, readings, result, rules, dayNight, ruleSet: { id, version: 'abc' }, chances: null },
     said,
   );
 }

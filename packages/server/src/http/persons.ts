@@ -8,6 +8,7 @@ import type { Taken } from '../store/takeEntries.js';
 import { exportAnswer } from './export.js';
 import { problemAnswer } from './problems.js';
 import { readOne } from './readEntries.js';
+import { seriesPdf } from './seriesPdf.js';
 import { barredFrom } from './signedIn.js';
 import { takenAnswer } from './taken.js';
 import type { World } from './world.js';
@@ -53,6 +54,13 @@ export function personRoutes(app: OpenAPIHono, world: World): void {
     const found = await readPerson(db, { site: site().id, ...c.req.valid('param') });
     if (found === null) return problemAnswer(c, 404) as never;
     return (await exportAnswer(c, found, c.req.valid('query'), world)) as never;
+  });
+
+  app.openapi(ROUTES.seriesPdf, async (c) => {
+    const { series, ...where } = c.req.valid('param');
+    const found = await readPerson(db, { site: site().id, ...where });
+    const answer = found === null ? null : await seriesPdf(c, found, series, c.req.valid('query'), world);
+    return (answer ?? problemAnswer(c, 404)) as never;
   });
 
   async function taking(

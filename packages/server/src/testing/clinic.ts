@@ -38,6 +38,7 @@ export type Came = {
   // biome-ignore lint/suspicious/noExplicitAny: a test looks into answers of every shape
   readonly body: any;
   readonly text: string;
+  readonly bytes: Uint8Array;
 };
 
 /** Invented, like everybody in the tests. */
@@ -139,7 +140,8 @@ export class TestClinic {
     });
     const [given] = response.headers.getSetCookie();
     if (given !== undefined) this.cookie = given.split(';')[0] ?? null;
-    const text = await response.text();
+    const bytes = new Uint8Array(await response.arrayBuffer());
+    const text = new TextDecoder().decode(bytes);
     const isJson =
       /json/.test(response.headers.get('content-type') ?? '') &&
       !/ndjson/.test(response.headers.get('content-type') ?? '');
@@ -147,6 +149,7 @@ export class TestClinic {
       status: response.status,
       headers: response.headers,
       text,
+      bytes,
       body: isJson ? JSON.parse(text) : null,
     };
   }

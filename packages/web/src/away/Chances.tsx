@@ -1,4 +1,4 @@
-import { assumptionsOf, type UsualKnown, usualOf } from '@evenfall/clinical';
+import { assumptionsOf, type UsualKnown, usualOf, withOfficeVisit } from '@evenfall/clinical';
 import type { OfficeNear } from '@evenfall/record';
 import { chanceFigure } from '@evenfall/report';
 import type { Words } from '@evenfall/words';
@@ -31,7 +31,7 @@ export function Chances({ known, thresholds, office }: ChancesProps) {
   if (high === undefined) return null;
   const systolic = usualOf('systolic', known, high.systolic);
   const hasPrior = systolic?.prior != null;
-  const together = office === null ? null : withOffice(known, office);
+  const together = office === null ? null : withOfficeVisit(known, office);
   return (
     <section className="away-chances" aria-label={words.sentence('away.howSure')}>
       <h2>{words.sentence('away.howSure')}</h2>
@@ -122,14 +122,6 @@ export function Chances({ known, thresholds, office }: ChancesProps) {
       </details>
     </section>
   );
-}
-
-/** The same with what the office round came to, as one visit; on the scale of home, by an offset that is said. */
-function withOffice(known: UsualKnown, { systolic, diastolic }: OfficeNear): UsualKnown {
-  return {
-    ...known,
-    office: { systolic: { mean: systolic, visits: 1 }, diastolic: { mean: diastolic, visits: 1 } },
-  };
 }
 
 function chanceText(share: number | null, words: Words): string {

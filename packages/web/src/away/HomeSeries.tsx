@@ -1,14 +1,5 @@
-import {
-  dayPartOf,
-  type HomeResult,
-  homeDayOf,
-  homeMeanKnown,
-  homeThresholds,
-  officeBeside,
-  type SeriesReading,
-  type UsualKnown,
-} from '@evenfall/clinical';
-import type { InForce, OfficeNear, SeriesContent } from '@evenfall/record';
+import { dayPartOf, homeDayOf, type SeriesReading } from '@evenfall/clinical';
+import type { AnsweredHome, InForce, SeriesContent } from '@evenfall/record';
 import { homeFigure } from '@evenfall/report';
 import { useApp } from '../app/context.js';
 import { dayOfYearText } from '../app/times.js';
@@ -21,11 +12,10 @@ import { ShortResult } from './ShortResult.js';
 
 type HomeProps = {
   readonly content: SeriesContent;
-  readonly readings: readonly SeriesReading[];
-  readonly result: HomeResult;
+  readonly answered: AnsweredHome;
   readonly rules: InForce;
-  readonly office: OfficeNear | null;
 };
+type TableProps = Pick<AnsweredHome, 'readings' | 'result'> & Pick<HomeProps, 'rules'>;
 
 /** Room for a week of pairs, in pixels; on a phone the figure scrolls in its frame. */
 const FIGURE_HEIGHT = 320;
@@ -34,35 +24,10 @@ const FIGURE_LEAST = 480;
 const MEASURES = ['systolic', 'diastolic', 'pulse'] as const;
 
 /** Readings at home: the mean with its category, then how sure it is, then the numbers behind it. */
-export function HomeSeries({ content, readings, result, rules, office }: HomeProps) {
+export function HomeSeries({ content, answered, rules }: HomeProps) {
   const { words } = useApp();
+  const { readings, result, usual, office, beside } = answered;
   const { homeRules } = rules;
-  const none = { systolic: null, diastolic: null };
-  const { ageMonths, sex, isPregnant } = content.facts;
-  const ageYears = ageMonths === null ? null : Math.floor(ageMonths / 12);
-  const known: UsualKnown = {
-    ageYears,
-    sex,
-    office: none,
-    home: homeMeanKnown(readings, result, homeRules),
-    ambulatory: none,
-  };
-  // What the rule set gives no category for has no chance beside it either.
-  const isBarred = result.why.some(({ code }) => code === 'child' || code === 'pregnancy');
-  const thresholds = isBarred || result.used === 0 ? [] : homeThresholds(homeRules);
-  const beside =
-    office === null
-      ? null
-      : officeBeside(
-          office,
-          result.mean,
-          [{ ...result.mean, highSystolic: homeRules.highSystolic, highDiastolic: homeRules.highDiastolic }],
-          {
-            rules: content.computedBy.preset ?? '',
-            isTreated: content.treated,
-            isJudged: result.valid && !isBarred && isPregnant !== true,
-          },
-        );
   return (
     <>
       <section className="away-comes-to" aria-label={words.sentence('away.comesTo')}>
@@ -75,7 +40,7 @@ export function HomeSeries({ content, readings, result, rules, office }: HomePro
         leastWidth={FIGURE_LEAST}
         draw={(how) => homeFigure({ readings, result, rules: homeRules }, words, how)}
       />
-      {thresholds.length === 0 ? null : <Chances known={known} thresholds={thresholds} office={office} />}
+      {usual === null ? null : <Chances {...usual} office={office} />}
       {office === null || beside === null ? null : <OfficeAndAway office={office} beside={beside} />}
       <section aria-label={words.sentence('away.dayByDay')}>
         <h2>{words.sentence('away.dayByDay')}</h2>
@@ -87,7 +52,7 @@ export function HomeSeries({ content, readings, result, rules, office }: HomePro
 }
 
 /** The means of morning and evening and what lies between them. */
-function PartsTable({ result, rules }: Pick<HomeProps, 'result' | 'rules'>) {
+function PartsTable({ result, rules }: Omit<TableProps, 'readings'>) {
   const { words } = useApp();
   const limits = {
     systolic: rules.homeRules.highSystolic,
@@ -139,7 +104,7 @@ function numberText(value: number | null, { say }: ReturnType<typeof useApp>['wo
 }
 
 /** Every day with a reading: those that are left out too, greyed and never gone. */
-function DayTable({ readings, result, rules }: Pick<HomeProps, 'readings' | 'result' | 'rules'>) {
+function DayTable({ readings, result, rules }: TableProps) {
   const { words } = useApp();
   const { homeRules } = rules;
   const dropped = new Set(result.dropped.map(({ index }) => index));
@@ -195,7 +160,7 @@ function DayTable({ readings, result, rules }: Pick<HomeProps, 'readings' | 'res
   );
 }
 
-function DayToDay({ result }: Pick<HomeProps, 'result'>) {
+function DayToDay({ result }: Pick<TableProps, 'result'>) {
   const { words } = useApp();
   const { sd, days } = result.dayToDay;
   if (sd.systolic === null || sd.diastolic === null) return null;
@@ -207,7 +172,7 @@ function DayToDay({ result }: Pick<HomeProps, 'result'>) {
 }
 
 /** The highest and the lowest reading: shown, and not what the category is by. */
-function Extremes({ readings }: Pick<HomeProps, 'readings'>) {
+function Extremes({ readings }: Pick<TableProps, 'readings'>) {
   const { words } = useApp();
   const known = readings.filter(({ systolic }) => systolic !== null);
   const byHeight = known.toSorted((a, b) => (a.systolic ?? 0) - (b.systolic ?? 0));

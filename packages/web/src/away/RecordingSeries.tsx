@@ -1,13 +1,5 @@
-import {
-  type AmbulatoryResult,
-  type DayNight,
-  officeBeside,
-  type PeriodResult,
-  type SeriesReading,
-  type SidedLimit,
-  type UsualKnown,
-} from '@evenfall/clinical';
-import type { InForce, OfficeNear, SeriesContent } from '@evenfall/record';
+import type { PeriodResult, SidedLimit } from '@evenfall/clinical';
+import type { AnsweredRecording, InForce, SeriesContent } from '@evenfall/record';
 import { recordingFigure } from '@evenfall/report';
 import type { Words } from '@evenfall/words';
 import { useApp } from '../app/context.js';
@@ -26,38 +18,18 @@ const FIGURE_LEAST = 480;
 
 type RecordingProps = {
   readonly content: SeriesContent;
-  readonly readings: readonly SeriesReading[];
-  readonly dayNight: DayNight;
-  readonly result: AmbulatoryResult;
+  readonly answered: AnsweredRecording;
   readonly rules: InForce;
-  readonly office: OfficeNear | null;
 };
+type ResultProps = Pick<AnsweredRecording, 'result'>;
 
 /** A recording over 24 hours: whether it can be trusted, what each period comes to, the fall by night, and the rest folded away. */
-export function RecordingSeries({ content, readings, dayNight, result, rules, office }: RecordingProps) {
+export function RecordingSeries({ content, answered, rules }: RecordingProps) {
   const { words } = useApp();
+  const { readings, dayNight, result, usual, office, beside } = answered;
   const { ambulatoryRules: a } = rules;
   const limits = (period: 'whole' | 'day' | 'night') =>
     limitsOf('ambulatory', period === 'whole' ? 'mean' : period, rules);
-  const isBarred = result.why.some(({ code }) => code === 'child' || code === 'pregnancy');
-  const beside =
-    office === null
-      ? null
-      : officeBeside(
-          office,
-          result.day.mean,
-          a.judged.map((period) => ({
-            ...result.judged[period].mean,
-            highSystolic: limits(period).systolic,
-            highDiastolic: limits(period).diastolic,
-          })),
-          {
-            rules: content.computedBy.preset ?? '',
-            isTreated: content.treated,
-            isJudged: result.valid && !isBarred,
-          },
-        );
-  const chance = isBarred || !result.valid ? null : byDay(content, result, rules);
   return (
     <>
       <section className="away-comes-to" aria-label={words.sentence('away.comesTo')}>
@@ -91,9 +63,7 @@ export function RecordingSeries({ content, readings, dayNight, result, rules, of
         <Flags flags={result.flags.filter(({ code }) => code === 'class-is-weak')} />
       </section>
       {office === null || beside === null ? null : <OfficeAndAway office={office} beside={beside} />}
-      {chance === null ? null : (
-        <Chances known={chance.known} thresholds={[chance.threshold]} office={office} />
-      )}
+      {usual === null ? null : <Chances {...usual} office={office} />}
       <Loads result={result} />
       <Variation result={result} />
       <Curve result={result} />
@@ -101,26 +71,8 @@ export function RecordingSeries({ content, readings, dayNight, result, rules, of
   );
 }
 
-/** The mean by day about the limit of day, for the usual pressure; null where one of them is not known. */
-function byDay({ facts }: SeriesContent, { day }: AmbulatoryResult, { ambulatoryRules: a }: InForce) {
-  const { systolic, diastolic } = day.mean;
-  if (systolic === null || diastolic === null || a.daySystolic === null || a.dayDiastolic === null)
-    return null;
-  const none = { systolic: null, diastolic: null };
-  const known: UsualKnown = {
-    ageYears: facts.ageMonths === null ? null : Math.floor(facts.ageMonths / MONTHS_A_YEAR),
-    sex: facts.sex,
-    office: none,
-    home: none,
-    ambulatory: { systolic: { mean: systolic }, diastolic: { mean: diastolic } },
-  };
-  return { known, threshold: { systolic: a.daySystolic.limit, diastolic: a.dayDiastolic.limit } };
-}
-
-const MONTHS_A_YEAR = 12;
-
 /** Whether the recording can be trusted, in one line, and its longest gap. */
-function Quality({ result }: Pick<RecordingProps, 'result'>) {
+function Quality({ result }: ResultProps) {
   const { words } = useApp();
   const { scheduled, kept, day, night, percent } = result.counts;
   const edited = result.edited.length;
@@ -144,7 +96,7 @@ type Limits = (period: 'whole' | 'day' | 'night') => {
 const PERIODS = ['whole', 'day', 'night'] as const;
 const MEASURES = ['systolic', 'diastolic', 'pulse'] as const;
 
-function PeriodTable({ result, limits }: Pick<RecordingProps, 'result'> & { readonly limits: Limits }) {
+function PeriodTable({ result, limits }: ResultProps & { readonly limits: Limits }) {
   const { words } = useApp();
   const of: Record<(typeof PERIODS)[number], PeriodResult> = {
     whole: result.all,
@@ -223,7 +175,7 @@ function PeriodTable({ result, limits }: Pick<RecordingProps, 'result'> & { read
 }
 
 /** How far the pressure falls by night, with its class; the rise after waking only where a diary tells the waking. */
-function Fall({ result }: Pick<RecordingProps, 'result'>) {
+function Fall({ result }: ResultProps) {
   const { words } = useApp();
   const { systolicPercent: systolic, diastolicPercent: diastolic, class: dipClass } = result.dip;
   const rise = result.surge;
@@ -263,7 +215,7 @@ function Fall({ result }: Pick<RecordingProps, 'result'>) {
   );
 }
 
-function Loads({ result }: Pick<RecordingProps, 'result'>) {
+function Loads({ result }: ResultProps) {
   const { words } = useApp();
   const found = (['day', 'night'] as const).flatMap((period) => {
     const load = result.load[period];
@@ -296,7 +248,7 @@ function Loads({ result }: Pick<RecordingProps, 'result'>) {
   );
 }
 
-function Variation({ result }: Pick<RecordingProps, 'result'>) {
+function Variation({ result }: ResultProps) {
   const { words } = useApp();
   const number = (value: number | null) => (value === null ? '–' : words.say.number(value, 1));
   const rows = (['weightedSd', 'cvPercent', 'arv', 'arvTimeWeighted'] as const).map((key) => ({
@@ -333,7 +285,7 @@ function Variation({ result }: Pick<RecordingProps, 'result'>) {
 }
 
 /** The fitted curve: folded away, since it describes and judges nothing. */
-function Curve({ result }: Pick<RecordingProps, 'result'>) {
+function Curve({ result }: ResultProps) {
   const { words } = useApp();
   const rows = (['one', 'two'] as const).flatMap((which) =>
     MEASURES.flatMap((measure) => {

@@ -1,16 +1,14 @@
-import { ambulatoryResult, homeResult } from '@evenfall/clinical';
 import {
+  answeredHome,
+  answeredRecording,
   byHandOf,
   type ChartedSeries,
   chartSeries,
-  dayNightOf,
   type InForce,
-  judgedReadings,
   type OfficeNear,
   officeNear,
   projectChart,
   type SeriesValueKept,
-  seriesCircumstances,
   valueOfSeries,
 } from '@evenfall/record';
 import { useEffect, useMemo, useState } from 'react';
@@ -30,6 +28,7 @@ import { LeftOut } from './LeftOut.js';
 import { Readings } from './Readings.js';
 import { RecordingSeries } from './RecordingSeries.js';
 import { RefusedRows } from './RefusedRows.js';
+import { SavePdf } from './SavePdf.js';
 import { Trial, type TrialOf } from './Trial.js';
 
 /** What a person's readings away from the clinic come to: the numbers, what was left out and why, and how sure it is. */
@@ -120,40 +119,16 @@ function Series({ person, series, others, rules, office }: SeriesProps) {
   const [trial, setTrial] = useState<TrialOf>(NO_TRIAL);
   const byHand = withTrial(byHandOf(series.decided), trial);
   const value: SeriesValueKept = trial.size === 0 ? series.value : valueOfSeries(content, rules, byHand);
-  const readings = judgedReadings(content.readings);
-  const known = seriesCircumstances(content, byHand);
-  const dayNight = dayNightOf(content, rules);
+  const answering = { content, byHand, rules, office };
   const shown = { ...content, value };
   return (
     <div className="brought">
       {series.isInError ? <p className="notice">{words.sentence('away.inError')}</p> : null}
       <ActFirstIn content={series.content} rows={content.refused} />
       {content.of === 'home' ? (
-        <HomeSeries
-          content={shown}
-          readings={readings}
-          result={homeResult(readings, known, rules.homeRules)}
-          rules={rules}
-          office={office}
-        />
+        <HomeSeries content={shown} answered={answeredHome(answering)} rules={rules} />
       ) : (
-        <RecordingSeries
-          content={shown}
-          readings={readings}
-          dayNight={dayNight}
-          result={ambulatoryResult(
-            readings,
-            {
-              ...known,
-              scheduled: content.scheduled,
-              dayNight,
-              isAllUsed: false,
-            },
-            rules.ambulatoryRules,
-          )}
-          rules={rules}
-          office={office}
-        />
+        <RecordingSeries content={shown} answered={answeredRecording(answering)} rules={rules} />
       )}
       <section aria-label={words.sentence('away.whatLeftOut')}>
         <LeftOut content={shown} />
@@ -187,6 +162,7 @@ function Series({ person, series, others, rules, office }: SeriesProps) {
         <button type="button" className="button button-quiet" onClick={() => window.print()}>
           {words.sentence('away.print')}
         </button>
+        <SavePdf person={person} series={series.id} />
       </div>
     </div>
   );

@@ -52,6 +52,7 @@ export function SettingsPage() {
         )}
         {one('length', words.sentence('settings.length'), (unit) => words.sentence(`settings.${unit}`))}
         {one('mass', words.sentence('settings.mass'), (unit) => words.sentence(`settings.${unit}`))}
+        {one('paper', words.sentence('settings.paper'), (paper) => words.sentence(`settings.${paper}`))}
       </div>
       <Link href="/card" className="button button-quiet">
         {words.sentence('card.title')}

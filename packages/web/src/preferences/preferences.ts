@@ -5,9 +5,11 @@ import type { Shelf } from '../store/store.js';
 export type Preferences = Manner & {
   /** Null for the browser's. */
   readonly language: Language | null;
+  /** What lies in the printer. */
+  readonly paper: 'a4' | 'letter';
 };
 
-export const USUAL_PREFERENCES: Preferences = { ...USUAL_MANNER, language: null };
+export const USUAL_PREFERENCES: Preferences = { ...USUAL_MANNER, language: null, paper: 'a4' };
 
 /** What there is to choose from; the first of each is the usual one. */
 export const CHOICES = {
@@ -17,6 +19,7 @@ export const CHOICES = {
   temperature: ['Cel', '[degF]'],
   length: ['cm', '[in_i]'],
   mass: ['kg', '[lb_av]'],
+  paper: ['a4', 'letter'],
 } as const satisfies { readonly [Key in keyof Preferences]: readonly Preferences[Key][] };
 
 export const PREFERENCES_KEY = 'evenfall.preferences';

@@ -1,7 +1,8 @@
+import { officeRows } from '@evenfall/report';
 import type { Words } from '@evenfall/words';
 import { columns } from '../../output/columns.js';
 import { editedOf, type RecordingAnswered } from './ambulatoryAnswer.js';
-import { meanOfPart, officeRows, ruleRow } from './homeLines.js';
+import { meanOfPart, ruleRow } from './homeLines.js';
 import { actFirstRows, leftOutRows, readFlags } from './seriesOfText.js';
 
 /** The answer for people, what is dangerous first. */
@@ -52,7 +53,7 @@ export function recordingLines(answered: RecordingAnswered, words: Words): strin
         ]),
     ...fallRows(answered, words),
     ...loadRows(answered, words),
-    ...officeRows(office, words),
+    ...(office === null ? [] : officeRows(office, words)),
     ...result.flags.map((flag) => [note, words.detail(flag)]),
     ...readFlags(read, words).map(({ detail }) => [note, detail]),
   ]);

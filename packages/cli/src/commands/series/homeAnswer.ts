@@ -1,5 +1,7 @@
 import {
   assumptionsOf,
+  type ChanceOver,
+  chancesOver,
   HOME_RULE,
   type HomeResult,
   type HomeRules,
@@ -32,14 +34,6 @@ import {
 } from './seriesOfText.js';
 import type { TypedSeries } from './typedSeries.js';
 
-/** A threshold and how probable it is that the usual pressure is at or over it; 0 to 1. */
-export type Probability = {
-  readonly threshold: { readonly systolic: number; readonly diastolic: number };
-  readonly systolic: number | null;
-  readonly diastolic: number | null;
-  readonly prior: 'flat' | 'age-sex';
-};
-
 /** A series at home, answered. */
 export type HomeAnswered = {
   readonly read: ReadSeries;
@@ -49,7 +43,9 @@ export type HomeAnswered = {
   readonly homeRules: HomeRules;
   readonly first: readonly ActFirst[];
   readonly known: UsualKnown;
-  readonly probability: readonly Probability[];
+  /** The limits that the chances are about, mmHg. */
+  readonly thresholds: readonly ChanceOver['threshold'][];
+  readonly probability: readonly ChanceOver[];
   readonly office: OfficeBeside | null;
 };
 
@@ -77,7 +73,8 @@ export function homeAnswered(read: ReadSeries, typed: TypedSeries): HomeAnswered
     homeRules: rules,
     first: actFirstOf(read, isPregnant, isOfChild),
     known,
-    probability: probabilitiesOf(asked, known),
+    thresholds: asked,
+    probability: chancesOver(asked, known),
     office:
       typed.office === null
         ? null
@@ -88,21 +85,6 @@ export function homeAnswered(read: ReadSeries, typed: TypedSeries): HomeAnswered
             { ...typed, isJudged: result.valid && !isOfChild && !isPregnant },
           ),
   };
-}
-
-function probabilitiesOf(thresholds: readonly Probability['threshold'][], known: UsualKnown): Probability[] {
-  const flat = { ...known, ageYears: null, sex: null };
-  const of = (threshold: Probability['threshold'], from: UsualKnown, prior: Probability['prior']) => ({
-    threshold,
-    systolic: usualOf('systolic', from, threshold.systolic)?.probability ?? null,
-    diastolic: usualOf('diastolic', from, threshold.diastolic)?.probability ?? null,
-    prior,
-  });
-  const hasPrior = thresholds.some((one) => usualOf('systolic', known, one.systolic)?.prior != null);
-  return [
-    ...thresholds.map((one) => of(one, flat, 'flat')),
-    ...(hasPrior ? thresholds.map((one) => of(one, known, 'age-sex')) : []),
-  ];
 }
 
 /** What is known of the usual pressure from these readings alone. */

@@ -1,18 +1,9 @@
-import {
-  assumptionsOf,
-  type OfficeBeside,
-  protocolVersion,
-  type SidedLimit,
-  shownPressure,
-  usualOf,
-} from '@evenfall/clinical';
+import { assumptionsOf, protocolVersion, type SidedLimit, shownPressure, usualOf } from '@evenfall/clinical';
+import { officeRows, VERSION_SHOWN } from '@evenfall/report';
 import type { Words } from '@evenfall/words';
 import { columns } from '../../output/columns.js';
 import { type HomeAnswered, notUsedOf } from './homeAnswer.js';
 import { actFirstRows, leftOutRows, readFlags } from './seriesOfText.js';
-
-/** Digits of the version that a person compares. */
-export const VERSION_SHOWN = 12;
 
 export function ruleRow(
   section: 'home' | 'ambulatory',
@@ -73,7 +64,7 @@ export function homeLines(answered: HomeAnswered, words: Words): string[] {
       words.sentence('series.assuming'),
       words.detail(one),
     ]),
-    ...officeRows(office, words),
+    ...(office === null ? [] : officeRows(office, words)),
     ...result.flags.map((flag) => [note, words.detail(flag)]),
     ...readFlags(read, words).map(({ detail }) => [note, detail]),
   ]);
@@ -121,21 +112,5 @@ function dayRows({ result }: HomeAnswered, limits: Limits, words: Words): string
         sd: spreadText({ systolic: sd.systolic, diastolic: sd.diastolic }, words),
       }),
     ],
-  ];
-}
-
-/** What an office pressure beside it says, if one was typed. */
-export function officeRows(office: OfficeBeside | null, words: Words): string[][] {
-  if (office === null) return [];
-  const { phenotype, whiteCoat } = office;
-  const signed = (mmHg: number | null) =>
-    mmHg === null ? '-' : `${mmHg > 0 ? '+' : ''}${words.say.short(mmHg)}`;
-  const names = phenotype?.names.map((name) => words.title('phenotype', name)) ?? [];
-  const label = words.sentence('series.office');
-  return [
-    ...(names.length === 0
-      ? []
-      : [[words.sentence('series.pattern'), words.sentence('series.consistentWith', { names: words.say.anyOf(names) })]]), // biome-ignore format: one thought
-    [label, words.sentence('series.officeMinus', { systolic: signed(whiteCoat.systolic), diastolic: signed(whiteCoat.diastolic) })], // biome-ignore format: one thought
   ];
 }

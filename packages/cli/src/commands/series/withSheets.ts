@@ -74,9 +74,11 @@ export function headerOf(
   };
 }
 
-/** Notes of a file by the index of their reading. */
-export function notesOf(read: ReadSeries): Map<number, string> {
-  return new Map(read.beside.flatMap(({ index, note }) => (note === null ? [] : [[index, note] as const])));
+/** What a file says beside its readings, by their index. */
+export function besideOf(read: ReadSeries): Map<number, string[]> {
+  return new Map(
+    read.beside.flatMap(({ index, note }) => (note === null ? [] : [[index, [`“${note}”`]] as const])),
+  );
 }
 
 /** What writes PDF files is loaded only where one is asked for: every command would start slower by it. */

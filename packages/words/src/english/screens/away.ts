@@ -264,5 +264,6 @@ export const away = {
   undo: 'Leave it as it was',
   readOut: 'Along the drawing',
   readOutHint: 'Move over the drawing or along the line: what stands there is written out.',
+  savePdf: 'Save as PDF',
   print: 'Print',
 } as const;

@@ -19,5 +19,8 @@ export const settings = {
   '[in_i]': 'in',
   kg: 'kg',
   '[lb_av]': 'lb',
+  paper: 'Paper for files to print',
+  a4: 'A4',
+  letter: 'US Letter',
   notKept: 'This browser keeps nothing between visits: your choice holds until the page is closed.',
 } as const;

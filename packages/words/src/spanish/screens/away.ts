@@ -236,5 +236,6 @@ export const away: Reworded<typeof english> = {
   undo: 'Dejarlo como estaba',
   readOut: 'A lo largo del dibujo',
   readOutHint: 'Recorra el dibujo o la línea: se escribe lo que hay allí.',
+  savePdf: 'Guardar como PDF',
   print: 'Imprimir',
 };

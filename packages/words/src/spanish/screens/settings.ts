@@ -20,5 +20,8 @@ export const settings: Reworded<typeof english> = {
   '[in_i]': 'in (pulgadas)',
   kg: 'kg',
   '[lb_av]': 'lb (libras)',
+  paper: 'Papel de los archivos para imprimir',
+  a4: 'A4',
+  letter: 'Carta (EE. UU.)',
   notKept: 'Este navegador no guarda nada entre visitas: su elección vale hasta que se cierre la página.',
 };

@@ -1,0 +1,139 @@
+import {
+  type AmbulatoryResult,
+  ambulatoryResult,
+  type ChanceOver,
+  completedYears,
+  type DayNight,
+  type HomeResult,
+  homeMeanKnown,
+  homeResult,
+  homeThresholds,
+  type OfficeBeside,
+  officeBeside,
+  type SeriesReading,
+  type UsualKnown,
+} from '@evenfall/clinical';
+import type { InForce } from '../content/inForce.js';
+import type { SeriesContent } from '../content/series.js';
+import { type ByHand, dayNightOf, judgedReadings, seriesCircumstances } from '../content/seriesMade.js';
+import type { OfficeNear } from './officeNear.js';
+
+/** What is asked of the usual pressure: what is known of it, and the limits, that of high first; none where nothing is asked. */
+export type UsualAsked = {
+  readonly known: UsualKnown;
+  readonly thresholds: readonly ChanceOver['threshold'][];
+};
+
+type Answered = {
+  readonly readings: readonly SeriesReading[];
+  readonly usual: UsualAsked | null;
+  /** The office round beside it, and what both come to together; null where there is none. */
+  readonly office: OfficeNear | null;
+  readonly beside: OfficeBeside | null;
+};
+
+/** A series with everything that its page says of it. */
+export type AnsweredHome = Answered & { readonly of: 'home'; readonly result: HomeResult };
+export type AnsweredRecording = Answered & {
+  readonly of: 'ambulatory';
+  readonly result: AmbulatoryResult;
+  readonly dayNight: DayNight;
+};
+
+type Of = {
+  readonly content: SeriesContent;
+  readonly byHand: ByHand;
+  /** The rules of the version that the series names. */
+  readonly rules: InForce;
+  readonly office: OfficeNear | null;
+};
+
+/** Readings at home: the whole result, with chances unless the rule set gives no category for whom it is. */
+export function answeredHome({ content, byHand, rules: { homeRules }, office }: Of): AnsweredHome {
+  const readings = judgedReadings(content.readings);
+  const result = homeResult(readings, seriesCircumstances(content, byHand), homeRules);
+  const barred = isBarred(result);
+  const { highSystolic, highDiastolic } = homeRules;
+  const thresholds = barred || result.used === 0 ? [] : homeThresholds(homeRules);
+  const known = { ...knownOf(content), home: homeMeanKnown(readings, result, homeRules) };
+  const isJudged = result.valid && !barred && content.facts.isPregnant !== true;
+  return {
+    of: 'home',
+    readings,
+    result,
+    usual: thresholds.length === 0 ? null : { known, thresholds },
+    office,
+    beside:
+      office === null
+        ? null
+        : officeBeside(office, result.mean, [{ ...result.mean, highSystolic, highDiastolic }], {
+            rules: content.computedBy.preset ?? '',
+            isTreated: content.treated,
+            isJudged,
+          }),
+  };
+}
+
+/** A recording over 24 hours: the whole result, with the chance about the limit of day. */
+export function answeredRecording({ content, byHand, rules, office }: Of): AnsweredRecording {
+  const { ambulatoryRules: a } = rules;
+  const readings = judgedReadings(content.readings);
+  const dayNight = dayNightOf(content, rules);
+  const known = { ...seriesCircumstances(content, byHand), scheduled: content.scheduled, dayNight };
+  const result = ambulatoryResult(readings, { ...known, isAllUsed: false }, a);
+  const limits = {
+    whole: { highSystolic: a.wholeSystolic, highDiastolic: a.wholeDiastolic },
+    day: { highSystolic: a.daySystolic, highDiastolic: a.dayDiastolic },
+    night: { highSystolic: a.nightSystolic, highDiastolic: a.nightDiastolic },
+  };
+  const barred = isBarred(result);
+  return {
+    of: 'ambulatory',
+    readings,
+    dayNight,
+    result,
+    usual: barred || !result.valid ? null : byDay(content, result, rules),
+    office,
+    beside:
+      office === null
+        ? null
+        : officeBeside(
+            office,
+            result.day.mean,
+            a.judged.map((period) => ({ ...result.judged[period].mean, ...limits[period] })),
+            {
+              rules: content.computedBy.preset ?? '',
+              isTreated: content.treated,
+              isJudged: result.valid && !barred,
+            },
+          ),
+  };
+}
+
+/** What the rule set gives no category for has no chance beside it either. */
+function isBarred({ why }: Pick<HomeResult, 'why'> | Pick<AmbulatoryResult, 'why'>): boolean {
+  return why.some(({ code }) => code === 'child' || code === 'pregnancy');
+}
+
+function knownOf({ facts: { ageMonths, sex } }: SeriesContent): UsualKnown {
+  const none = { systolic: null, diastolic: null };
+  const ageYears = ageMonths === null ? null : completedYears(ageMonths);
+  return { ageYears, sex, office: none, home: none, ambulatory: none };
+}
+
+/** The mean by day about the limit of day; null where one of them is not known. */
+function byDay(
+  content: SeriesContent,
+  { day }: AmbulatoryResult,
+  { ambulatoryRules: { daySystolic, dayDiastolic } }: InForce,
+): UsualAsked | null {
+  const { systolic, diastolic } = day.mean;
+  if (systolic === null || diastolic === null || daySystolic === null || dayDiastolic === null) return null;
+  return {
+    known: {
+      ...knownOf(content),
+      ambulatory: { systolic: { mean: systolic }, diastolic: { mean: diastolic } },
+    },
+    thresholds: [{ systolic: daySystolic.limit, diastolic: dayDiastolic.limit }],
+  };
+}

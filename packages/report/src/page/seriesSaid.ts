@@ -1,0 +1,127 @@
+import {
+  assumptionsOf,
+  type ChanceOver,
+  chancesOver,
+  chancesWithVisit,
+  type Flag,
+  type OfficeBeside,
+  type SeriesReading,
+  type UsualKnown,
+  usualOf,
+  withOfficeVisit,
+} from '@evenfall/clinical';
+import type { Words } from '@evenfall/words';
+import { clockText, dayText } from '../figure/times.js';
+import type { HomePageInput } from './homePage.js';
+import type { RefusedRow, ReportHeader, RuleSet } from './reportPage.js';
+
+/** A reading to act on whatever the mean: one of the series, or a row that could not be read. */
+export type FirstRow = {
+  readonly flag: Flag;
+  readonly systolic: number | null;
+  readonly diastolic: number | null;
+  readonly reading: SeriesReading | null;
+  readonly line: number | null;
+};
+
+/** What a page says of a series besides its numbers, from a file or from the record. */
+export type SeriesSaid = {
+  readonly header: ReportHeader;
+  readonly ruleSet: RuleSet | null;
+  /** What the protocol asks to be done at once, in sentences. */
+  readonly alerts: readonly string[];
+  readonly first: readonly FirstRow[];
+  readonly refused: readonly RefusedRow[];
+  /** What stands beside a reading, by its `index`. */
+  readonly beside: ReadonlyMap<number, readonly string[]>;
+  readonly settled: readonly string[];
+  readonly office: {
+    /** What the office pressure was and when; null where that stands nowhere. */
+    readonly was: string | null;
+    readonly beside: OfficeBeside;
+  } | null;
+  /** What is asked of the usual pressure; `visit` is an office mean (mmHg) that is taken with it in a column of its own. */
+  readonly usual: {
+    readonly known: UsualKnown;
+    readonly thresholds: readonly ChanceOver['threshold'][];
+    readonly visit: ChanceOver['threshold'] | null;
+  } | null;
+};
+
+/** The same as sentences and tables for the page of either kind. */
+export function saidOnPage(
+  said: SeriesSaid,
+  words: Words,
+): Omit<HomePageInput, 'readings' | 'result' | 'rules'> {
+  const { header, ruleSet, refused, beside, settled, office } = said;
+  const officeLines = office === null ? [] : officeRows(office.beside, words).map((row) => row.join(': '));
+  return {
+    header,
+    ruleSet,
+    refused,
+    beside,
+    settled,
+    actFirst: [...said.alerts, ...actFirstLines(said.first, words)],
+    office: [...(office?.was == null ? [] : [office.was]), ...officeLines],
+    chances: chancesOn(said, words),
+  };
+}
+
+/** What an office pressure beside a series says: a label and a sentence each. */
+export function officeRows({ phenotype, whiteCoat }: OfficeBeside, words: Words): string[][] {
+  const signed = (mmHg: number | null) =>
+    mmHg === null ? '-' : `${mmHg > 0 ? '+' : ''}${words.say.short(mmHg)}`;
+  const names = phenotype?.names.map((name) => words.title('phenotype', name)) ?? [];
+  const label = words.sentence('series.office');
+  return [
+    ...(names.length === 0
+      ? []
+      : [[words.sentence('series.pattern'), words.sentence('series.consistentWith', { names: words.say.anyOf(names) })]]), // biome-ignore format: one thought
+    [label, words.sentence('series.officeMinus', { systolic: signed(whiteCoat.systolic), diastolic: signed(whiteCoat.diastolic) })], // biome-ignore format: one thought
+  ];
+}
+
+/** Both numbers about the limit of high, and every chance; null where none is given. */
+function chancesOn({ usual }: SeriesSaid, words: Words): HomePageInput['chances'] {
+  const [high] = usual?.thresholds ?? [];
+  if (usual === null || high === undefined) return null;
+  const { known, thresholds, visit } = usual;
+  const drawn = (['systolic', 'diastolic'] as const).flatMap((component) => {
+    const threshold = high[component];
+    const result = usualOf(component, known, threshold);
+    return result === null ? [] : [{ component, result, threshold }];
+  });
+  const all = visit === null ? known : withOfficeVisit(known, visit);
+  return {
+    drawn,
+    rows: [
+      ...chancesOver(thresholds, known),
+      ...(visit === null ? [] : chancesWithVisit(thresholds, known, visit)),
+    ],
+    assumptions: assumptionsOf(all, usualOf('systolic', known, 0)).map((one) => words.detail(one)),
+  };
+}
+
+/** Each kind of danger once, with its readings and when they were; a row that could not be read by its line. */
+function actFirstLines(first: readonly FirstRow[], words: Words): string[] {
+  const codes = [...new Set(first.map(({ flag }) => flag.code))];
+  return codes.map((code) => {
+    const ofCode = first.filter(({ flag }) => flag.code === code) as [FirstRow];
+    const pressures = ofCode.slice(0, MOST_NAMED).map(({ reading, line, systolic, diastolic }) => {
+      const when =
+        reading === null
+          ? words.sentence('report.atLine', { line: line ?? 0 })
+          : `${dayText(reading.localDay, words, true)} ${clockText(reading.minuteOfDay, words)}`;
+      return `${systolic ?? '-'}/${diastolic ?? '-'} (${when})`;
+    });
+    const more = ofCode.length - pressures.length;
+    const said = [
+      ...pressures,
+      ...(more > 0 ? [words.sentence('report.andMore', { readings: more })] : []),
+    ].join(', ');
+    return words.sentence('report.actOn', { pressures: said, detail: words.detail(ofCode[0].flag) });
+  });
+}
+
+/** How many readings of one danger a page names; the list has them all. */
+const MOST_NAMED = 5;

@@ -1,0 +1,145 @@
+import { actFirstIn, completedYears, isChild } from '@evenfall/clinical';
+import {
+  answeredHome,
+  answeredRecording,
+  byHandOf,
+  type ChartedSeries,
+  type Identity,
+  type InForce,
+  type OfficeNear,
+  type SeriesContent,
+} from '@evenfall/record';
+import {
+  dayText,
+  homePage,
+  type ReportPage,
+  recordingPage,
+  type SeriesSaid,
+  saidOnPage,
+} from '@evenfall/report';
+import type { Words } from '@evenfall/words';
+
+/** What stands on the page of a charted series besides the series. */
+export type PageAbout = {
+  readonly identity: Identity | null;
+  /** The rules of the version that the series names. */
+  readonly rules: InForce;
+  readonly office: OfficeNear | null;
+  readonly isInvented: boolean;
+  /** When the page is made, as it is to be shown, and by which program. */
+  readonly madeAt: string;
+  readonly program: string;
+};
+
+/** A series of the record as a page to print: with what hands decided of it, and why. */
+export function chartedPage(series: ChartedSeries, about: PageAbout, words: Words): ReportPage {
+  const { content } = series;
+  const { rules, office } = about;
+  const asked = { content, byHand: byHandOf(series.decided), rules, office };
+  if (content.of === 'home') {
+    const answered = answeredHome(asked);
+    const said = saidOf(series, answered, about, words);
+    return homePage({ ...answered, rules: rules.homeRules, ...saidOnPage(said, words) }, words);
+  }
+  const answered = answeredRecording(asked);
+  const said = saidOf(series, answered, about, words);
+  return recordingPage({ ...answered, rules: rules.ambulatoryRules, ...saidOnPage(said, words) }, words);
+}
+
+type Answered = ReturnType<typeof answeredHome> | ReturnType<typeof answeredRecording>;
+
+function saidOf(series: ChartedSeries, answered: Answered, about: PageAbout, words: Words): SeriesSaid {
+  const { content } = series;
+  const { facts, refused, computedBy } = content;
+  const { readings, office, beside, usual } = answered;
+  const rows = [
+    ...readings.map((reading) => ({ ...pressureOf(reading), reading, line: null })),
+    ...refused.map((row) => ({ ...pressureOf(row), reading: null, line: row.line })),
+  ];
+  const first = actFirstIn<(typeof rows)[number]>(
+    rows,
+    facts.isPregnant === true,
+    isChild(facts.ageMonths === null ? null : completedYears(facts.ageMonths)),
+  );
+  return {
+    header: headerOf(content, about, words),
+    ruleSet:
+      computedBy.preset === null ? null : { id: computedBy.preset, version: computedBy.presetVersion ?? '' },
+    alerts: [
+      ...(series.isInError ? [words.sentence('away.inError')] : []),
+      ...content.value.actNow.map(({ condition, figures }) => words.detail({ code: condition, figures })),
+    ],
+    first: first.map(({ row, flag }) => ({ ...row, flag })),
+    refused: refused.map(({ line, got }) => ({
+      line,
+      why: `${words.sentence('away.asItStood')}: “${got ?? ''}”`,
+    })),
+    beside: besideOf(series, words),
+    settled: [],
+    office:
+      office === null || beside === null
+        ? null
+        : {
+            was: words.sentence('away.officeWas', {
+              pressure: `${words.say.number(office.systolic)}/${words.say.number(office.diastolic)}`,
+              at: dateText(office.at.slice(0, 'YYYY-MM-DD'.length), words),
+            }),
+            beside,
+          },
+    usual: usual === null ? null : { ...usual, visit: office },
+  };
+}
+
+function pressureOf({ systolic, diastolic }: { systolic: number | null; diastolic: number | null }) {
+  return { systolic, diastolic };
+}
+
+function headerOf(
+  { readings }: SeriesContent,
+  { identity, madeAt, program, isInvented }: PageAbout,
+  words: Words,
+): SeriesSaid['header'] {
+  const all = (of: (reading: SeriesContent['readings'][number]) => string | null) => {
+    const found = [...new Set(readings.map(of).filter((one): one is string => one !== null))];
+    return found.length === 0 ? null : found.join(', ');
+  };
+  return {
+    name: identity?.name ?? null,
+    born: identity?.birthDate == null ? null : dateText(identity.birthDate, words),
+    device: all(({ device }) => device),
+    arm: all(({ arm }) => (arm === null ? null : words.sentence(`facts.${arm}`))),
+    medicines: null,
+    zone: all(({ at }) => at.zone),
+    madeAt,
+    program,
+    isInvented,
+  };
+}
+
+/** A local date `YYYY-MM-DD` as the reader wants dates. */
+function dateText(date: string, words: Words): string {
+  return dayText(Date.parse(`${date}T00:00:00Z`) / DAY_MS, words);
+}
+
+const DAY_MS = 86_400_000;
+
+/** What a hand decided of a reading, and what came beside it, by its place from 1. */
+function besideOf({ content, decided }: ChartedSeries, words: Words): Map<number, string[]> {
+  const said = new Map<number, string[]>();
+  for (const [place, { note, asleep }] of content.readings.entries()) {
+    const byHand = decided.find(({ index }) => index === place + 1);
+    const all = [
+      ...(byHand === undefined
+        ? []
+        : [
+            words.sentence(byHand.decision === 'out' ? 'away.takenOut' : 'away.putBack', {
+              text: byHand.reason,
+            }),
+          ]),
+      ...(asleep === true ? [words.sentence('away.wasAsleep')] : []),
+      ...(note === null ? [] : [`“${note}”`]),
+    ];
+    if (all.length > 0) said.set(place + 1, all);
+  }
+  return said;
+}

@@ -1,0 +1,165 @@
+import {
+  NO_ROUND_FACTS,
+  type Presets,
+  presetProtocol,
+  protocolDocument,
+  protocolVersion,
+  type SeriesReading,
+} from '@evenfall/clinical';
+import {
+  inForceUnder,
+  PROGRAM,
+  type SeriesEvidence,
+  type SeriesReadingKept,
+  seriesMade,
+} from '@evenfall/record';
+import { v7 } from 'uuid';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { A1, H1 } from '../../../clinical/src/outOfOffice/testing.js';
+import { readPdf } from '../../../report/testing/pdfText.js';
+import { openMemory, type TestDatabase } from '../database/testing.js';
+import { HESTER, TestClinic } from '../testing/clinic.js';
+
+let database: TestDatabase;
+let clinic: TestClinic;
+let person: string;
+beforeAll(async () => {
+  database = await openMemory();
+  clinic = await TestClinic.open(database);
+  person = await clinic.addPerson(HESTER);
+}, 60_000);
+afterAll(async () => {
+  await database.close();
+});
+
+/** 3 March 2025, the first day of the invented series. */
+const FIRST_DAY_MS = Date.UTC(2025, 2, 3);
+
+function kept({ atMs, systolic, diastolic, pulse }: SeriesReading): SeriesReadingKept {
+  const at = new Date(FIRST_DAY_MS + atMs).toISOString();
+  return {
+    at: { at, zone: 'Europe/Lisbon', asEntered: null },
+    systolic,
+    diastolic,
+    pulse,
+    asleep: null,
+    part: null,
+    site: 'upper-arm',
+    arm: 'left',
+    note: null,
+    device: null,
+    line: null,
+    how: 'file',
+  };
+}
+
+async function signed(
+  presets: Partial<Presets>,
+  readings: readonly SeriesReading[],
+  more: Partial<SeriesEvidence>,
+) {
+  const protocol = presetProtocol(presets);
+  if (!protocol.ok) throw new Error(JSON.stringify(protocol.refusals));
+  await clinic.send('POST', '/api/protocols', { content: protocolDocument(protocol.value) });
+  const evidence = {
+    of: 'home' as const,
+    diary: null,
+    readings: readings.map(kept),
+    refused: [{ line: 30, got: 'x;y', code: 'not-a-number', systolic: null, diastolic: null }],
+    asleep: null,
+    scheduled: null,
+    treated: false,
+    features: null,
+    facts: { ...NO_ROUND_FACTS, arms: [] },
+    note: null,
+    ...more,
+  };
+  const content = seriesMade(
+    evidence,
+    inForceUnder(protocol.value, protocolVersion(protocol.value)),
+    PROGRAM,
+  );
+  const entry = clinic.frame('series', person, content, { round: v7() });
+  expect((await clinic.sign(entry)).status).toBe(201);
+  return entry.id;
+}
+
+const asked = (series: string, query = '', of = person) =>
+  clinic.send('GET', `/api/books/care/persons/${of}/series/${series}/pdf${query}`);
+
+describe('a series as a PDF', () => {
+  // The numbers of H1 by ISH 2020 and of A1 by its diary: out-of-office handbook 19.
+  test('has the numbers of the week, who it is, the rule set, the refused row and every reading', async () => {
+    const came = await asked(await signed({ home: 'ish-2020' }, H1, {}), '?locale=en-GB');
+    expect([came.status, came.headers.get('content-type')]).toEqual([200, 'application/pdf']);
+    expect(came.headers.get('cache-control')).toBe('no-store');
+    const { pages } = readPdf(came.bytes);
+    for (const wanted of [
+      HESTER.name as string,
+      '136.58',
+      '84.96',
+      '24 of 28 readings',
+      'ish-2020',
+      'Europe/Lisbon',
+    ])
+      expect(pages[0]).toContain(wanted);
+    for (const wanted of ['152', 'x;y', '3 Mar 2025']) expect(pages[1]).toContain(wanted);
+  });
+
+  test('says what a hand decided and why, and the mean moves by it', async () => {
+    const series = await signed({ home: 'ish-2020' }, H1, {});
+    const content = { series, decision: 'out', indexes: [5], reason: 'talked during it' };
+    expect((await clinic.sign(clinic.frame('series-decided', person, content))).status).toBe(201);
+    const { pages } = readPdf((await asked(series)).bytes);
+    expect(pages[0]).toContain('23 of 28 readings');
+    // (24 x 136.5833 - 141) / 23.
+    expect(pages[0]).toContain('136.39');
+    expect(pages[1]).toContain('Taken out by hand: talked during it');
+  });
+
+  test('of a recording has each period, the fall by night, and the chance about the limit of day', async () => {
+    const came = await asked(
+      await signed({ ambulatory: 'esc-2024' }, A1, {
+        of: 'ambulatory',
+        asleep: { from: 23 * 60, to: 7 * 60 },
+        scheduled: 40,
+      }),
+    );
+    const { pages } = readPdf(came.bytes);
+    for (const wanted of [
+      '137.31',
+      '86.03',
+      '115.13',
+      '68.5',
+      '16.2 %',
+      '135',
+      'under the stated assumptions',
+    ])
+      expect(pages.join('\n')).toContain(wanted);
+  });
+
+  test('is in the language and on the paper asked for, named by its id', async () => {
+    const series = await signed({ home: 'esc-2024' }, H1, {});
+    const came = await asked(series, '?paper=letter&locale=es-MX&dates=year-month-day&hours=12');
+    const { pages, sizes, language } = readPdf(came.bytes);
+    expect([sizes[0], language]).toEqual([[612, 792], 'es-MX']);
+    expect(pages[0]).toContain('Presión arterial en casa');
+    expect(pages[1]).toContain('2025-03-03 7:30 AM');
+    expect(came.headers.get('content-disposition')).toBe(`attachment; filename="evenfall-${series}.pdf"`);
+  });
+
+  test('of nobody, of another person and on no paper there is is refused', async () => {
+    const series = await signed({ home: 'ish-2020' }, H1, {});
+    const other = await clinic.addPerson();
+    expect((await asked(v7())).status).toBe(404);
+    expect((await asked(series, '', other)).status).toBe(404);
+    expect((await asked(series, '', v7())).status).toBe(404);
+    expect((await asked(series, '?paper=a5')).body.problems).toMatchObject([{ field: '/query/paper' }]);
+  });
+
+  test('is for whoever is signed in alone, where there are accounts', async () => {
+    const series = await signed({ home: 'ish-2020' }, H1, {});
+    await clinic.addAccount('wren', ['owner']);
+    expect((await asked(series)).status).toBe(401);
+  });
+});

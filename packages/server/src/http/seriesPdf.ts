@@ -1,0 +1,57 @@
+import { noticesOf } from '@evenfall/exchange';
+import { chartSeries, NOTHING_CHOSEN, officeNear, projectChart } from '@evenfall/record';
+import { loadWords, type Manner, USUAL_MANNER } from '@evenfall/words';
+import type { Context } from 'hono';
+import type { readPerson } from '../store/persons.js';
+import { keptProtocols } from '../store/protocols.js';
+import { chartedPage } from './chartedPage.js';
+import type { World } from './world.js';
+
+type Found = NonNullable<Awaited<ReturnType<typeof readPerson>>>;
+
+/** How whoever asks writes, and on which paper. */
+export type AskedSheet = {
+  readonly paper: 'a4' | 'letter';
+  readonly locale: string;
+  readonly dates?: Manner['dates'] | undefined;
+  readonly hours: '12' | '24';
+};
+
+/**
+ * The page of a series as a PDF; null where the person has no such series. Who the person is stands on it; its name holds the
+ * series' id alone and the notices of the book.
+ */
+export async function seriesPdf(
+  c: Context,
+  { book, identity, entries }: Found,
+  series: string,
+  { paper, locale, dates = null, hours }: AskedSheet,
+  world: World,
+): Promise<Response | null> {
+  const rulesOf = await keptProtocols(world.db, world.site().id);
+  const charted = chartSeries(entries, rulesOf).find(({ id }) => id === series);
+  if (charted === undefined) return null;
+  const words = await loadWords(locale, { ...USUAL_MANNER, dates, hours: hours === '12' ? 12 : 24 });
+  const notices = noticesOf({ book, invented: world.site().invented });
+  const now = world.now();
+  const page = chartedPage(
+    charted,
+    {
+      identity,
+      rules: rulesOf(charted.content.computedBy.presetVersion) ?? NOTHING_CHOSEN,
+      office: officeNear(projectChart(entries), rulesOf, charted.until),
+      isInvented: world.site().invented,
+      madeAt: `${now.toISOString().slice(0, 'YYYY-MM-DDTHH:MM'.length).replace('T', ' ')} UTC`,
+      program: world.program,
+    },
+    words,
+  );
+  // What writes PDF files is loaded only where one is asked for.
+  const { pagePdf } = await import('@evenfall/report/pdf');
+  const title = [...notices.filter((one) => one !== 'INVENTED'), page.title].join(': ');
+  const bytes = await pagePdf({ ...page, title }, { size: paper, createdAt: now });
+  return c.body(new Uint8Array(bytes), 200, {
+    'content-type': 'application/pdf',
+    'content-disposition': `attachment; filename="${['evenfall', ...notices, series].join('-')}.pdf"`,
+  });
+}

@@ -1,0 +1,21 @@
+import { useSyncExternalStore } from 'react';
+import { useApp } from '../app/context.js';
+import { BOOK } from '../server/load.js';
+
+/** The sheet of a series with the list of all readings, as the server makes it: in the language and on the paper of this device. */
+export function SavePdf({ person, series }: { readonly person: string; readonly series: string }) {
+  const { words, preferences } = useApp();
+  const { paper } = useSyncExternalStore(preferences.subscribe, preferences.get);
+  const { locale, manner } = words.say;
+  const asked = new URLSearchParams({ paper, locale, hours: String(manner.hours) });
+  if (manner.dates !== null) asked.set('dates', manner.dates);
+  return (
+    <a
+      className="button"
+      href={`/api/books/${BOOK}/persons/${person}/series/${series}/pdf?${asked.toString()}`}
+      download
+    >
+      {words.sentence('away.savePdf')}
+    </a>
+  );
+}

@@ -22,6 +22,19 @@ export function chanceBlocks(chances: PageChances | null, words: Words): Block[]
   ];
 }
 
+/** The chances and what they rest on as tables, where the sheet has no room for more. */
+export function chanceLists(chances: PageChances | null, words: Words): DataTable[] {
+  if (chances === null || chances.rows.length === 0) return [];
+  return [
+    chanceTable(chances.rows, words),
+    {
+      caption: words.sentence('away.assumptions'),
+      columns: [''],
+      rows: chances.assumptions.map((one) => [one]),
+    },
+  ];
+}
+
 const PRIORS: readonly ChancePrior[] = ['flat', 'age-sex', 'office'];
 
 /** A row for each threshold: from the readings alone, and with what is known of an age and sex where that was asked. */

@@ -3,7 +3,7 @@ import type { Words } from '@evenfall/words';
 import type { DataTable } from '../figure/figure.js';
 import { type RecordingDrawn, recordingFigure } from '../figure/recordingFigure.js';
 import { clockText, dayText, exactText, meanText } from '../figure/times.js';
-import { chanceBlocks } from './chanceBlocks.js';
+import { chanceLists } from './chanceBlocks.js';
 import type { PageChances } from './homePage.js';
 import { readingList } from './readingList.js';
 import {
@@ -74,7 +74,6 @@ export function recordingPage(input: RecordingPageInput, words: Words): ReportPa
     { kind: 'figures', figures: [(how) => recordingFigure(input, words, how)] },
     { kind: 'tables', tables: [periodTable(input, words)] },
     { kind: 'lines', heading: say('report.result'), lines: resultLines(input, words) },
-    ...chanceBlocks(input.chances, words),
     {
       kind: 'lines',
       heading: say('report.cautions'),
@@ -83,7 +82,6 @@ export function recordingPage(input: RecordingPageInput, words: Words): ReportPa
         ...result.flags.map(words.detail),
         ...input.settled,
         say('report.loadBeside'),
-        ...(input.chances?.assumptions ?? []),
       ],
     },
   ];
@@ -103,6 +101,7 @@ export function recordingPage(input: RecordingPageInput, words: Words): ReportPa
     blocks: blocks.filter((one) => one.kind !== 'lines' || one.lines.length > 0),
     lists: [
       readingList(readings, left, input.beside, usedAs, words),
+      ...chanceLists(input.chances, words),
       recordingFigure(input, words).table,
       ...refusedLists(input.refused, words),
     ],

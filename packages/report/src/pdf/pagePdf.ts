@@ -237,13 +237,16 @@ function drawFigure(
 /** The foot of every sheet: what the program is not, when and by what it was made, the page; and that it is invented. */
 function drawFeet({ doc, left, width, end }: Sheets, page: ReportPage): void {
   const { start, count } = doc.bufferedPageRange();
+  const name = page.header[0]?.value;
   for (let k = 0; k < count; k++) {
     doc.switchToPage(start + k);
     doc.markContent('Artifact', { type: 'Pagination' });
     doc.font('regular').fontSize(TEXT.foot).fillColor(MUTED);
     const [y, side] = [end + 6, 190];
     doc.text(page.aid, left, y, { width: width - side - 10, height: 24 });
-    doc.text([page.made, page.pageOf(k + 1, count)].join('\n'), left + width - side, y, { width: side, align: 'right' }); // biome-ignore format: one thought
+    // A sheet that is parted from the first still says whose it is.
+    const whose = k === 0 || name == null ? [] : [name];
+    doc.text([...whose, page.made, page.pageOf(k + 1, count)].join('\n'), left + width - side, y, { width: side, align: 'right' }); // biome-ignore format: one thought
     if (k > 0 && page.invented !== null) {
       doc
         .font('bold')

@@ -103,7 +103,7 @@ describe('a series as a PDF', () => {
       'Europe/Lisbon',
     ])
       expect(pages[0]).toContain(wanted);
-    for (const wanted of ['152', 'x;y', '3 Mar 2025']) expect(pages[1]).toContain(wanted);
+    for (const wanted of [HESTER.name as string, '152', 'x;y', '3 Mar 2025']) expect(pages[1]).toContain(wanted);
   });
 
   test('says what a hand decided and why, and the mean moves by it', async () => {

@@ -203,6 +203,7 @@ export { cosinor } from './outOfOffice/cosinor.js';
 export type { DipClass } from './outOfOffice/dipping.js';
 export { DIP_CLASSES } from './outOfOffice/dipping.js';
 export { OUT_OF_OFFICE_FIGURES } from './outOfOffice/figures.js';
+export { followsOn } from './outOfOffice/followsOn.js';
 export { dayPartOf, homeDayOf, sittingsOf } from './outOfOffice/homeDays.js';
 export type {
   DropCode,

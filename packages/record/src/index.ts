@@ -7,6 +7,8 @@ export type { BackupLine } from './backup/backupLine.js';
 export { BACKUP_VERSION, backupLine } from './backup/backupLine.js';
 export type { AmendedEntry, Standing } from './chart/amendmentTree.js';
 export { gatherAmendments } from './chart/amendmentTree.js';
+export type { AnsweredHome, AnsweredRecording, UsualAsked } from './chart/answeredSeries.js';
+export { answeredHome, answeredRecording } from './chart/answeredSeries.js';
 export type { ChartedDiary, DueDiary } from './chart/chartDiaries.js';
 export { chartDiaries, diariesOut, dueDiaries } from './chart/chartDiaries.js';
 export type { ChartedArm } from './chart/chartedArm.js';
@@ -20,8 +22,6 @@ export type {
   OpenSeriesAlert,
 } from './chart/chartSeries.js';
 export { byHandOf, chartSeries } from './chart/chartSeries.js';
-export type { AnsweredHome, AnsweredRecording, UsualAsked } from './chart/answeredSeries.js';
-export { answeredHome, answeredRecording } from './chart/answeredSeries.js';
 export type { SeriesComparison } from './chart/compareSeries.js';
 export { compareSeries } from './chart/compareSeries.js';
 export type { Countdown } from './chart/countdown.js';
@@ -76,6 +76,7 @@ export {
   LONGEST_CLASS_SESSION_HOURS,
 } from './content/classSession.js';
 export { COMPUTED, type ComputedKind, isComputed, presetOf } from './content/computed.js';
+export { addedEvidence, continuedSeries } from './content/continuedSeries.js';
 export type { CountContent } from './content/count.js';
 export type { CountersignedContent } from './content/countersigned.js';
 export type { DiaryEndedContent, DiaryHandedContent } from './content/diary.js';

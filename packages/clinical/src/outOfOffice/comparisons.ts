@@ -21,6 +21,7 @@ export const OUT_OF_OFFICE_COMPARISONS = {
   extremeDipRatio: '<=',
   dipperRatio: '<=',
   nonDipperRatio: '<=',
+  continuesWithinDays: '<=',
   officeWithinDays: '<=',
   whiteCoatSystolic: '>',
   whiteCoatDiastolic: '>',

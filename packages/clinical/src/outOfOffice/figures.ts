@@ -268,6 +268,11 @@ export const OUT_OF_OFFICE_FIGURES = figures({
   stiffnessLeastR2: plain(0.36, 'r squared', 'no stiffness index under it', book('14', 'memory')),
   hourlySdReadings: readings(3, 'fewest readings in an hour for its SD', OWN('13')),
   usedHours: plain(24, 'h', 'of a longer recording the first are used', OWN('20')),
+  continuesWithinDays: days(
+    2,
+    'days without a reading after which new readings still go on with the ones before; more of them part two series',
+    OWN('3'),
+  ),
   officeWithinDays: days(
     92,
     'an office pressure further from a series than this does not belong to it',

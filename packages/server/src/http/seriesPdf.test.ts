@@ -14,7 +14,7 @@ import {
   seriesMade,
 } from '@evenfall/record';
 import { v7 } from 'uuid';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { A1, H1 } from '../../../clinical/src/outOfOffice/testing.js';
 import { readPdf } from '../../../report/testing/pdfText.js';
 import { openMemory, type TestDatabase } from '../database/testing.js';
@@ -22,11 +22,9 @@ import { HESTER, TestClinic } from '../testing/clinic.js';
 
 let database: TestDatabase;
 let clinic: TestClinic;
-let person: string;
 beforeAll(async () => {
   database = await openMemory();
   clinic = await TestClinic.open(database);
-  person = await clinic.addPerson(HESTER);
 }, 60_000);
 afterAll(async () => {
   await database.close();
@@ -34,6 +32,7 @@ afterAll(async () => {
 
 /** 3 March 2025, the first day of the invented series. */
 const FIRST_DAY_MS = Date.UTC(2025, 2, 3);
+let person: string;
 
 function kept({ atMs, systolic, diastolic, pulse }: SeriesReading): SeriesReadingKept {
   const at = new Date(FIRST_DAY_MS + atMs).toISOString();
@@ -88,6 +87,10 @@ const asked = (series: string, query = '', of = person) =>
   clinic.send('GET', `/api/books/care/persons/${of}/series/${series}/pdf${query}`);
 
 describe('a series as a PDF', () => {
+  beforeEach(async () => {
+    person = await clinic.addPerson(HESTER);
+  });
+
   // The numbers of H1 by ISH 2020 and of A1 by its diary: out-of-office handbook 19.
   test('has the numbers of the week, who it is, the rule set, the refused row and every reading', async () => {
     const came = await asked(await signed({ home: 'ish-2020' }, H1, {}), '?locale=en-GB');
@@ -103,7 +106,8 @@ describe('a series as a PDF', () => {
       'Europe/Lisbon',
     ])
       expect(pages[0]).toContain(wanted);
-    for (const wanted of [HESTER.name as string, '152', 'x;y', '3 Mar 2025']) expect(pages[1]).toContain(wanted);
+    for (const wanted of [HESTER.name as string, '152', 'x;y', '3 Mar 2025'])
+      expect(pages[1]).toContain(wanted);
   });
 
   test('says what a hand decided and why, and the mean moves by it', async () => {

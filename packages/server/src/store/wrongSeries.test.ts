@@ -61,12 +61,19 @@ const EVIDENCE: SeriesEvidence = {
   note: null,
 };
 
+let year = 2026;
 function series(
   more: Partial<SeriesEvidence> = {},
   inForce: InForce = NOTHING_CHOSEN,
   bent = {},
 ): EntryFrame {
-  const content = seriesMade({ ...EVIDENCE, ...more }, inForce, PROGRAM);
+  // Every series has days of its own: readings are kept once.
+  const readings = EVIDENCE.readings.map((one) => ({
+    ...one,
+    at: { ...one.at, at: one.at.at.replace('2026', String(year)) },
+  }));
+  year -= 1;
+  const content = seriesMade({ ...EVIDENCE, readings, ...more }, inForce, PROGRAM);
   return clinic.frame('series', person, { ...content, ...bent }, { round: v7() });
 }
 const diary = (of = person) =>
@@ -161,6 +168,57 @@ describe('a series', () => {
       { amends: { ...amends, entry: again.id } },
     );
     expect(await problemsOf(mark)).toBe(201);
+  });
+});
+
+describe('readings that are in the record already', () => {
+  const readingsOf = (frame: EntryFrame) => (frame.content as unknown as SeriesEvidence).readings;
+
+  test('are refused by their place, whatever a browser says; sent again with its id a series is not', async () => {
+    const kept = series();
+    expect(await problemsOf(kept)).toBe(201);
+    expect(await problemsOf(kept)).toBe(200);
+    const fresh = reading('2011-03-01T07:00:00+00:00', 131, 80);
+    const again = series({ readings: [fresh, readingsOf(kept)[1] as SeriesReadingKept] });
+    expect(await problemsOf(again)).toEqual(['/entries/0/content/readings/1 repeated']);
+    const { body } = await clinic.sign(again);
+    expect(body.problems[0].expected).toBe('a reading that no other series of this person has');
+    // Two of one request, and another person with the same numbers.
+    const both = [series({ readings: [fresh] }), series({ readings: [fresh] })];
+    expect(await problemsOf(...both)).toEqual(['/entries/1/content/readings/0 repeated']);
+    const stranger = await clinic.addPerson();
+    expect(await problemsOf({ ...series({ readings: readingsOf(kept) }), person: stranger })).toBe(201);
+  });
+
+  test('of two browsers at once are kept by the first alone', async () => {
+    const readings = [reading('2012-03-01T07:00:00+00:00', 131, 80)];
+    const came = await Promise.all([problemsOf(series({ readings })), problemsOf(series({ readings }))]);
+    expect(came.filter((one) => one === 201)).toHaveLength(1);
+  });
+
+  test('of a series in error can come in again', async () => {
+    const kept = series();
+    expect(await problemsOf(kept)).toBe(201);
+    const amends = { entry: kept.id, reason: 'wrong-person' as const, text: null };
+    expect(await problemsOf(clinic.frame('entered-in-error', person, { note: null }, { amends }))).toBe(201);
+    expect(await problemsOf(series({ readings: readingsOf(kept) }))).toBe(201);
+  });
+
+  test('stay with the series that goes on with them, and a hand decides of what was added too', async () => {
+    const kept = series();
+    expect(await problemsOf(kept)).toBe(201);
+    const added = [...readingsOf(kept), reading('2013-03-01T07:00:00+00:00', 131, 80)];
+    const amends = { entry: kept.id, reason: 'other' as const, text: 'more days' };
+    expect(await problemsOf({ ...series({ readings: added }), round: kept.round, amends })).toBe(201);
+    const decide = (index: number) => {
+      const content = { series: kept.id, decision: 'out', indexes: [index], reason: 'talked' };
+      return clinic.frame('series-decided', person, content);
+    };
+    expect(await problemsOf(decide(4))).toBe(201);
+    expect(await problemsOf(decide(5))).toEqual(['/entries/0/content/indexes/0 out-of-range']);
+    expect(await problemsOf(series({ readings: added.slice(3) }))).toEqual([
+      '/entries/0/content/readings/0 repeated',
+    ]);
   });
 });
 

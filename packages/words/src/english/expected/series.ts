@@ -35,5 +35,6 @@ export const series = {
   'days-of-home': () => '--days: on how many days the readings at home were taken',
   'some-pressure': () => '--office, --home or --ambulatory',
   'both-pressures': () => 'systolic and diastolic, such as 135/85',
+  'reading-not-kept': () => 'a reading that no other series of this person has',
   'readings-on-days': () => 'no more days than readings',
 } as const satisfies Record<string, Expectation>;

@@ -37,5 +37,6 @@ export const series: Reworded<typeof english> = {
   'days-of-home': () => '--days: en cuántos días se tomaron las lecturas en casa',
   'some-pressure': () => '--office, --home o --ambulatory',
   'both-pressures': () => 'sistólica y diastólica, como 135/85',
+  'reading-not-kept': () => 'una lectura que no esté ya en otra serie de esta persona',
   'readings-on-days': () => 'no más días que lecturas',
 };

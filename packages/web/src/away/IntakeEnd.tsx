@@ -2,7 +2,9 @@ import type { PersonRecord } from '@evenfall/api';
 import { EMERGENCY_FEATURES, type EmergencyFeature } from '@evenfall/clinical';
 import type { ReadSeries } from '@evenfall/exchange';
 import {
+  addedEvidence,
   chartSeries,
+  continuedSeries,
   type InForce,
   MOST_SERIES_READINGS,
   newReadings,
@@ -50,6 +52,7 @@ export function IntakeEnd(props: EndProps) {
   return <ComesTo {...props} read={read} />;
 }
 
+const JOINS = ['add', 'apart'] as const;
 const FEATURES_ASKED = ['notAsked', 'none', 'some'] as const;
 
 function ComesTo({ person, record, inForce, state, read }: EndProps & { readonly read: ReadSeries }) {
@@ -84,7 +87,13 @@ function ComesTo({ person, record, inForce, state, read }: EndProps & { readonly
     before.map(({ id, content }) => ({ series: id, readings: content.readings })),
     evidence.readings,
   );
-  const content = seriesMade({ ...evidence, readings: [...fresh] } as typeof evidence, inForce, program);
+  const more = { ...evidence, readings: [...fresh] } as typeof evidence;
+  // What is contested goes on with nothing: nobody could say with which of the two.
+  const joinable = before.filter(({ amended }) => amended.current.length === 1);
+  const continued = continuedSeries(joinable, more, inForce);
+  const joins = continued === null ? null : (JOINS.find((one) => one === form.text('joins')) ?? null);
+  const joined = joins === 'add' ? continued : null;
+  const content = seriesMade(joined === null ? more : addedEvidence(joined.content, more), inForce, program);
   // A day that has begun where the person was may be tomorrow here: only what is later by both is still to come.
   const toCome = fresh.find(({ at }) => localDate(at) > today && Date.parse(at.at) > Date.parse(now.at));
   const cannot = [
@@ -94,6 +103,7 @@ function ComesTo({ person, record, inForce, state, read }: EndProps & { readonly
     ...(fresh.length > MOST_SERIES_READINGS
       ? [words.sentence('away.tooMany', { most: MOST_SERIES_READINGS })]
       : []),
+    ...(continued !== null && joins === null ? [words.sentence('away.sayJoins')] : []),
     ...(toCome === undefined
       ? []
       : [words.sentence('away.stillToCome', { text: dayText(localDate(toCome.at), words) })]),
@@ -106,6 +116,14 @@ function ComesTo({ person, record, inForce, state, read }: EndProps & { readonly
   const submit = async () => {
     setAsked(true);
     if (cannot.length > 0) return;
+    if (joined !== null) {
+      const [standing] = joined.amended.current;
+      const text = words.sentence('away.moreDays');
+      const amends = { entry: standing?.id ?? joined.id, reason: 'other' as const, text };
+      if (await send({ kind: 'series', content, round: joined.round, amends }))
+        go(`/people/${person}/away/${joined.id}`, { replace: true });
+      return;
+    }
     const { id } = form.entry();
     // Under a round of its own, by which its alerts are closed.
     const kept = await send({ kind: 'series', content, round: form.adds() });
@@ -119,6 +137,19 @@ function ComesTo({ person, record, inForce, state, read }: EndProps & { readonly
         <h2>{words.sentence('away.comesTo')}</h2>
         {already.length === 0 ? null : (
           <p className="notice">{words.sentence('away.already', { readings: already.length })}</p>
+        )}
+        {continued === null ? null : (
+          <Choices
+            legend={words.sentence('away.continues', {
+              from: dayText(continued.from, words),
+              until: dayText(continued.until, words),
+              readings: fresh.length,
+            })}
+            choices={JOINS.map((id) => ({ id, text: words.sentence(`away.joins-${id}`) }))}
+            chosen={joins}
+            onChoose={(id) => form.set('joins', id)}
+            isListed
+          />
         )}
         {fresh.length === 0 ? (
           <p>{words.sentence(already.length > 0 ? 'away.nothingNew' : 'away.noReading')}</p>

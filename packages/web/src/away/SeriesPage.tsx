@@ -15,7 +15,6 @@ import { useEffect, useMemo, useState } from 'react';
 import { useApp } from '../app/context.js';
 import { dayText, stampText } from '../app/times.js';
 import { useRulesOf } from '../chart/useRulesOf.js';
-import { whoText } from '../chart/who.js';
 import { Asking } from '../parts/Asking.js';
 import { IdentityOf, nameIn } from '../parts/Identity.js';
 import { Page } from '../parts/Page.js';
@@ -23,6 +22,7 @@ import { entriesIn, useInForce, useRecord } from '../round/useRound.js';
 import { loadRules } from '../server/load.js';
 import { ActFirstIn } from './ActFirst.js';
 import { BesideSeries } from './BesideSeries.js';
+import { BroughtIn } from './BroughtIn.js';
 import { HomeSeries } from './HomeSeries.js';
 import { LeftOut } from './LeftOut.js';
 import { Readings } from './Readings.js';
@@ -74,12 +74,7 @@ export function SeriesPage({ person, series }: { readonly person: string; readon
                     rules={rulesOf(found.content.computedBy.presetVersion) ?? now}
                     office={officeNear(projectChart(entries), rulesOf, found.until)}
                   />
-                  <p className="small soft">
-                    {words.sentence('away.broughtIn', {
-                      who: whoText(found.amended.original, agents, words),
-                      at: stampText({ at: found.amended.original.writtenAt }, words),
-                    })}
-                  </p>
+                  <BroughtIn series={found} agents={agents} />
                   <p className="small soft printed-only">
                     {words.sentence('trend.printed', { text: stampText(clock.stamp(), words) })}
                   </p>

@@ -120,6 +120,14 @@ export const away = {
   comesTo: 'What it comes to',
   already: (f: Readings, say: Say) =>
     `${say.counted(f.readings, READINGS)} ${say.form(f.readings, { one: 'is', other: 'are' })} in the record already and ${say.form(f.readings, { one: 'is', other: 'are' })} not kept again.`,
+  continues: (f: Readings & { from: string; until: string }, say: Say) =>
+    `${say.form(f.readings, { one: 'This reading goes', other: 'These readings go' })} on with the series of ${f.from} to ${f.until}, which is in the record.`,
+  'joins-add': 'Add to that series: it is worked out anew over all of it',
+  'joins-apart': 'Keep apart, as a series of its own',
+  sayJoins: 'Say whether it is added to the series that it goes on with, or kept apart.',
+  moreDays: 'More days of the same readings.',
+  addedTo: (f: Readings & { who: string; at: string }, say: Say) =>
+    `${say.counted(f.readings, { one: 'more reading', other: 'more readings' })} added by ${f.who}, ${f.at}.`,
   nothingNew: 'Every reading of it is in the record already: it adds nothing.',
   noReading: 'There is no reading in it that can be used.',
   stillToCome: (f: Text) =>

@@ -109,6 +109,14 @@ export const away: Reworded<typeof english> = {
   comesTo: 'Lo que resulta',
   already: (f, say) =>
     `${say.counted(f.readings, READINGS)} ya ${say.form(f.readings, { one: 'está', other: 'están' })} en el registro y no se ${say.form(f.readings, { one: 'guarda', other: 'guardan' })} otra vez.`,
+  continues: (f, say) =>
+    `${say.form(f.readings, { one: 'Esta lectura sigue', other: 'Estas lecturas siguen' })} a la serie del ${f.from} al ${f.until}, que está en el registro.`,
+  'joins-add': 'Añadir a esa serie: se calcula de nuevo con todas sus lecturas',
+  'joins-apart': 'Dejar aparte, como una serie propia',
+  sayJoins: 'Indique si se añade a la serie a la que sigue o se deja aparte.',
+  moreDays: 'Más días de las mismas lecturas.',
+  addedTo: (f, say) =>
+    `${say.counted(f.readings, { one: 'lectura más añadida', other: 'lecturas más añadidas' })} por ${f.who}, ${f.at}.`,
   nothingNew: 'Todas sus lecturas están ya en el registro: no añade nada.',
   noReading: 'No hay en ello ninguna lectura que se pueda usar.',
   stillToCome: (f) =>

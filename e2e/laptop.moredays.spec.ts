@@ -1,0 +1,78 @@
+import { readFileSync } from 'node:fs';
+import type { Page } from '@playwright/test';
+import { expect, expectAccessible, test } from './evenfall.js';
+
+/** The invented week H1 of the out-of-office handbook 19, a heading and 28 rows. */
+const WEEK = readFileSync(new URL('../docs/examples/home-week.csv', import.meta.url), 'utf8')
+  .trim()
+  .split('\n');
+
+async function paste(page: Page, person: string, address: string, rows: number): Promise<void> {
+  await page.goto(`${address}/people/${person}/away/new`);
+  await page.getByText('Pasted', { exact: true }).click();
+  await page.getByLabel('Lines from a spreadsheet or a message').fill(WEEK.slice(0, rows + 1).join('\n'));
+  const zone = page.getByLabel(/In which time zone was its clock\?/);
+  if (await zone.isVisible()) {
+    await zone.fill('Europe/Lisbon');
+    await page.getByRole('button', { name: 'Use this zone' }).click();
+  }
+}
+
+const sign = (page: Page) => page.getByRole('button', { name: 'Sign', exact: true }).click();
+
+test('the memory of a device brought in again with more days goes on with its series, and says who added what', async ({
+  page,
+  demo,
+}) => {
+  await page.goto(`${demo.address}/protocol`);
+  await page.getByLabel('Who is measuring?').first().selectOption({ label: 'Wren Halloran (invented)' });
+  await page.getByLabel('Start from one guideline').selectOption({ label: 'ISH 2020' });
+  await page.getByRole('button', { name: 'Put this protocol in force' }).click();
+  await expect(page.getByText('It is in force from now on.')).toBeVisible();
+  await page.goto(`${demo.address}/`);
+  await page
+    .getByRole('link', { name: /Edda Rook/ })
+    .first()
+    .click();
+  await page.getByRole('heading', { level: 1, name: /Edda Rook/ }).waitFor();
+  const person = /people\/([^/?#]+)/.exec(page.url())?.[1] ?? '';
+  await paste(page, person, demo.address, 20);
+  const agent = page.getByLabel('Who is measuring?');
+  if (await agent.isVisible()) await agent.selectOption({ index: 1 });
+  await sign(page);
+  await page.getByRole('heading', { level: 1, name: 'At home, 3 Mar 2025 to 7 Mar 2025' }).waitFor();
+  const series = page.url();
+
+  await paste(page, person, demo.address, 28);
+  await expect(page.getByText('20 readings are in the record already', { exact: false })).toBeVisible();
+  const goesOn = page.getByRole('group', { name: /^These readings go on with the series of 3 Mar 2025/ });
+  await expect(goesOn).toBeVisible();
+  await sign(page);
+  await expect(page.getByText('Say whether it is added to the series', { exact: false })).toBeVisible();
+  await expectAccessible(page);
+  // Kept apart, its own first day would be left out: 4 of 8 readings.
+  await goesOn.getByText('Keep apart, as a series of its own').click();
+  const comesTo = page.getByRole('region', { name: 'What it comes to' });
+  await expect(comesTo.getByText(/the mean of 4 of 8 readings/)).toBeVisible();
+  await goesOn.getByText('Add to that series', { exact: false }).click();
+  // H1: the first day left out, 136.5833/84.9583, n = 24.
+  await expect(comesTo.getByText('137/84.96')).toBeVisible();
+  await expect(comesTo.getByText(/the mean of 24 of 28 readings/)).toBeVisible();
+  await sign(page);
+
+  await page.getByRole('heading', { level: 1, name: 'At home, 3 Mar 2025 to 9 Mar 2025' }).waitFor();
+  expect(page.url()).toBe(series);
+  await expect(page.getByText(/^Brought in by /)).toBeVisible();
+  await expect(page.getByText(/^8 more readings added by /)).toBeVisible();
+  await expectAccessible(page);
+
+  await test.step('of what was added a hand decides too', async () => {
+    await page
+      .getByRole('button', { name: /^Take out 133\/82, / })
+      .last()
+      .click();
+    await page.getByLabel('Why?').fill('talked');
+    await page.getByRole('button', { name: 'Keep this for 1 reading' }).click();
+    await expect(page.getByText('Taken out by hand: talked')).toBeVisible();
+  });
+});

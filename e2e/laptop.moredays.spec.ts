@@ -76,3 +76,34 @@ test('the memory of a device brought in again with more days goes on with its se
     await expect(page.getByText('Taken out by hand: talked')).toBeVisible();
   });
 });
+
+test('a series that is signed without network waits on the device, is shown as waiting, and is kept exactly once', async ({
+  page,
+  context,
+  demo,
+}) => {
+  await page.goto(`${demo.address}/`);
+  await page
+    .getByRole('link', { name: /Nils Okonjo/ })
+    .first()
+    .click();
+  await page.getByRole('heading', { level: 1, name: /Nils Okonjo/ }).waitFor();
+  const person = /people\/([^/?#]+)/.exec(page.url())?.[1] ?? '';
+  await paste(page, person, demo.address, 12);
+  const agent = page.getByLabel('Who is measuring?');
+  if (await agent.isVisible()) await agent.selectOption({ index: 1 });
+  await context.setOffline(true);
+  await sign(page);
+  const away = page.getByRole('region', { name: /away/i }).first();
+  await expect(away.getByText('Signed on this device, waiting for the server')).toBeVisible();
+  await expect(away.getByText('At home, 3 Mar 2025 to 5 Mar 2025', { exact: false })).toBeVisible();
+  await expect(page.getByText('1 series of readings signed on this device', { exact: false })).toBeVisible();
+  await expectAccessible(page);
+
+  await context.setOffline(false);
+  await expect(page.getByText('waiting for the server')).toHaveCount(0, { timeout: 60_000 });
+  await expect(away.getByRole('link', { name: /^At home, 3 Mar 2025 to 5 Mar 2025/ })).toHaveCount(1);
+  const record = await page.request.get(`${demo.address}/api/books/care/persons/${person}`);
+  const { entries } = (await record.json()) as { entries: { kind: string }[] };
+  expect(entries.filter(({ kind }) => kind === 'series')).toHaveLength(1);
+});

@@ -14,9 +14,8 @@ import {
 } from '@evenfall/record';
 import { useState } from 'react';
 import { useLocation } from 'wouter';
-import { useApp } from '../app/context.js';
+import { useApp, useKept } from '../app/context.js';
 import { dayText } from '../app/times.js';
-import { useSendEntry } from '../app/useSendEntry.js';
 import { useRulesOf } from '../chart/useRulesOf.js';
 import { Choices } from '../parts/Choices.js';
 import { Field } from '../parts/Field.js';
@@ -24,7 +23,7 @@ import { Refused } from '../parts/Refused.js';
 import { WhoMeasures } from '../people/WhoMeasures.js';
 import { localDate } from '../ports/stampAt.js';
 import { entriesIn } from '../round/useRound.js';
-import { loadRecord } from '../server/load.js';
+import { useMeasuring } from '../signIn/useAccess.js';
 import { ActFirstIn } from './ActFirst.js';
 import { evidenceOf } from './evidence.js';
 import { flagText } from './flagText.js';
@@ -33,6 +32,8 @@ import { LeftOut } from './LeftOut.js';
 import { RefusedLines } from './RefusedLines.js';
 import { ShortResult } from './ShortResult.js';
 import type { IntakeState } from './useIntake.js';
+import { useSignSeries } from './useSignSeries.js';
+import { waitingSeries } from './waitingSeries.js';
 
 type EndProps = {
   readonly person: string;
@@ -59,11 +60,15 @@ function ComesTo({ person, record, inForce, state, read }: EndProps & { readonly
   const app = useApp();
   const { words, clock, program } = app;
   const { form, intake } = state;
-  const entries = entriesIn(record);
+  // What waits on this device stands already, so that nothing is signed twice while there is no network.
+  const waiting = useKept(({ kept }) => kept.waiting);
+  const charted = entriesIn(record);
+  const entries = [...charted, ...waitingSeries(waiting, person, charted)];
   const rulesOf = useRulesOf();
   const [, go] = useLocation();
   const [isAsked, setAsked] = useState(false);
-  const { send, refused, agent } = useSendEntry(form, person, () => loadRecord(app, person));
+  const agent = useMeasuring();
+  const { sign, refused } = useSignSeries(person, state);
 
   const now = clock.stamp();
   const today = localDate(now);
@@ -115,19 +120,16 @@ function ComesTo({ person, record, inForce, state, read }: EndProps & { readonly
   ];
   const submit = async () => {
     setAsked(true);
-    if (cannot.length > 0) return;
-    if (joined !== null) {
-      const [standing] = joined.amended.current;
-      const text = words.sentence('away.moreDays');
-      const amends = { entry: standing?.id ?? joined.id, reason: 'other' as const, text };
-      if (await send({ kind: 'series', content, round: joined.round, amends }))
-        go(`/people/${person}/away/${joined.id}`, { replace: true });
-      return;
-    }
+    if (cannot.length > 0 || agent === null) return;
     const { id } = form.entry();
-    // Under a round of its own, by which its alerts are closed.
-    const kept = await send({ kind: 'series', content, round: form.adds() });
-    if (kept) go(`/people/${person}/away/${id}`, { replace: true });
+    const [standing] = joined?.amended.current ?? [];
+    const text = words.sentence('away.moreDays');
+    const amends = { entry: standing?.id ?? '', reason: 'other' as const, text };
+    const added = joined === null ? null : { round: joined.round, amends };
+    const as = await sign({ agent, content, joined: added });
+    if (as === 'taken') go(`/people/${person}/away/${joined?.id ?? id}`, { replace: true });
+    // Where nobody can be asked, the chart says that it waits.
+    if (as === 'waiting') go(`/people/${person}`, { replace: true });
   };
   return (
     <>

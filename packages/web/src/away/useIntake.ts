@@ -21,7 +21,8 @@ export function useIntake(person: string, rules: HomeRules, entries: readonly St
   const named = new URLSearchParams(window.location.search).get('diary');
   const diary = diaries.find(({ entry }) => entry === named) ?? diaries.find(({ from }) => from <= today);
   const days = diary?.days ?? rules.daysAsked;
-  const form = useForm(`away ${person}`, {
+  const name = `away ${person}`;
+  const form = useForm(name, {
     of: 'home',
     way: 'typed',
     firstDay: diary?.from ?? dayLater(today, -days) ?? '',
@@ -51,7 +52,7 @@ export function useIntake(person: string, rules: HomeRules, entries: readonly St
       kept: withColumns(state.kept, headings, columnsText(columns)),
     }));
   };
-  return { form, intake, zone, setColumns, isRemembered: remembered !== null, diaries };
+  return { form, name, intake, zone, setColumns, isRemembered: remembered !== null, diaries };
 }
 
 export type IntakeState = ReturnType<typeof useIntake>;

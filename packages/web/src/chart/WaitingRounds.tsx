@@ -17,7 +17,8 @@ type WaitingRoundsProps = { readonly person: string; readonly charted: readonly 
 export function WaitingRounds({ person, charted }: WaitingRoundsProps) {
   const { words } = useApp();
   const waiting = useKept(({ kept }) => kept.waiting);
-  return notYetCharted(waiting, person, charted).map(({ round, entries }) => {
+  const rounds = waiting.filter(({ draft }) => draft !== null);
+  return notYetCharted(rounds, person, charted).map(({ round, entries }) => {
     const values = (entries as readonly StoredEntry[]).flatMap((entry) => {
       const given = contentOfEntry(entry);
       return given === null ? [] : [{ id: entry.id, given }];

@@ -20,7 +20,7 @@ export function EndSession({ session, rows }: EndSessionProps) {
   const { words, server, store, clock, ids } = app;
   const dialog = useRef<HTMLDialogElement>(null);
   const agent = useAnswering();
-  const unsent = useKept(({ kept }) => kept.waiting).filter(({ draft }) => draft.session === session).length;
+  const unsent = useKept(({ kept }) => kept.waiting).filter(({ draft }) => draft?.session === session).length;
   const [agreements, setAgreements] = useState<Readonly<Record<string, Agreement>>>({});
   const [refused, setRefused] = useState<string | null>(null);
   const [, go] = useLocation();

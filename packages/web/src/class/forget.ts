@@ -6,12 +6,12 @@ import type { Kept } from '../store/kept.js';
 /** What this device keeps, without the rounds begun, signed and typed that are chosen. */
 function without(kept: Kept, isGone: (draft: RoundDraft) => boolean): Kept {
   const drafts = Object.values(kept.drafts);
-  const gone = [...drafts, ...kept.waiting.map(({ draft }) => draft)].filter(isGone);
+  const gone = [...drafts, ...waitingDrafts(kept)].filter(isGone);
   if (gone.length === 0) return kept;
   return {
     ...gone.reduce((left, { round }) => withoutFormsOf(left, round), kept),
     drafts: Object.fromEntries(Object.entries(kept.drafts).filter(([, draft]) => !isGone(draft))),
-    waiting: kept.waiting.filter(({ draft }) => !isGone(draft)),
+    waiting: kept.waiting.filter(({ draft }) => draft === null || !isGone(draft)),
   };
 }
 
@@ -30,7 +30,7 @@ export function withoutClassPerson(kept: Kept, person: string): Kept {
 
 /** The class sessions of which this device keeps something. */
 export function sessionsIn(kept: Kept): readonly string[] {
-  const drafts = [...Object.values(kept.drafts), ...kept.waiting.map(({ draft }) => draft)];
+  const drafts = [...Object.values(kept.drafts), ...waitingDrafts(kept)];
   const found = [
     ...drafts.flatMap(({ session }) => (session === null ? [] : [session])),
     ...Object.keys(kept.forms).flatMap((form) => FORM_OF_CLASS.exec(form)?.[1] ?? []),
@@ -43,4 +43,9 @@ export function withoutEnded(kept: Kept, open: readonly string[]): Kept {
   return sessionsIn(kept)
     .filter((session) => !open.includes(session))
     .reduce(withoutSession, kept);
+}
+
+/** The drafts of the rounds that wait; a series, which is of no class, has none. */
+function waitingDrafts({ waiting }: Kept): RoundDraft[] {
+  return waiting.flatMap(({ draft }) => (draft === null ? [] : [draft]));
 }

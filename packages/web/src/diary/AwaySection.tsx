@@ -10,6 +10,7 @@ import { useMemo, useState } from 'react';
 import { Link } from 'wouter';
 import { useApp, useKept } from '../app/context.js';
 import { dayText } from '../app/times.js';
+import { waitingSeries } from '../away/waitingSeries.js';
 import { CloseActNow } from '../chart/CloseActNow.js';
 import { useRulesOf } from '../chart/useRulesOf.js';
 import { useMay } from '../signIn/useAccess.js';
@@ -32,15 +33,20 @@ export function AwaySection({ person, entries, isClosed }: AwayProps) {
   const mayEnter = useMay('clinician', 'supervisor');
   const mayHand = useMay('clinician', 'supervisor', 'learner');
   const [isHanding, setHanding] = useState(false);
+  const waiting = useKept(({ kept }) => kept.waiting);
+  const waits = waitingSeries(waiting, person, entries);
   const series = chartSeries(entries, rulesOf, inForce);
   const out = useMemo(() => diariesOut(entries), [entries]);
   return (
     <section className="away" aria-labelledby="away">
       <h2 id="away">{words.sentence('diary.section')}</h2>
-      {series.length === 0 ? <p className="soft">{words.sentence('diary.none')}</p> : null}
+      {series.length + waits.length === 0 ? <p className="soft">{words.sentence('diary.none')}</p> : null}
       <ul className="away-list">
         {series.map((one) => (
           <SeriesLine key={one.id} series={one} person={person} />
+        ))}
+        {waits.map((one) => (
+          <WaitingLine key={one.id} entry={one} />
         ))}
       </ul>
       {out.length === 0 ? null : (
@@ -70,6 +76,32 @@ export function AwaySection({ person, entries, isClosed }: AwayProps) {
         </div>
       )}
     </section>
+  );
+}
+
+/** A series that was signed on this device and that the server has not taken yet. */
+function WaitingLine({ entry }: { readonly entry: ReturnType<typeof waitingSeries>[number] }) {
+  const { words } = useApp();
+  const { content } = entry;
+  const days = content.readings.map(({ at }) => at.at.slice(0, 'YYYY-MM-DD'.length)).sort();
+  const [from, until] = [dayText(days[0] ?? '', words), dayText(days.at(-1) ?? '', words)];
+  const { systolic, diastolic } = content.value.shown;
+  return (
+    <li className="away-line round-waiting">
+      <p>
+        {words.sentence(content.of === 'home' ? 'diary.home' : 'diary.ambulatory')},{' '}
+        {from === until ? from : words.sentence('diary.days', { from, until })}
+      </p>
+      <p>
+        {systolic === null || diastolic === null
+          ? words.sentence('diary.noMean')
+          : words.sentence('diary.mean', { systolic, diastolic })}
+      </p>
+      {content.value.actNow.map(({ condition, figures }) => (
+        <p key={condition}>{words.detail({ code: condition, figures })}</p>
+      ))}
+      <p className="small standing">{words.sentence('chart.waitingRound')}</p>
+    </li>
   );
 }
 

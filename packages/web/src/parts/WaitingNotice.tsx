@@ -11,6 +11,8 @@ export function WaitingNotice() {
   const refused = waiting.filter((one) => one.refused !== null);
   const pending = waiting.filter((one) => one.refused === null && one.tries > 0);
 
+  const rounds = pending.filter(({ draft }) => draft !== null).length;
+
   const send = async () => {
     setSending(true);
     await sending.now();
@@ -20,7 +22,10 @@ export function WaitingNotice() {
     <div className="notices not-printed" role="status">
       {pending.length > 0 ? (
         <div className="notice">
-          <p>{words.sentence('app.waiting', { rounds: pending.length })}</p>
+          {rounds === 0 ? null : <p>{words.sentence('app.waiting', { rounds })}</p>}
+          {pending.length === rounds ? null : (
+            <p>{words.sentence('app.waitingSeries', { series: pending.length - rounds })}</p>
+          )}
           <p className="soft small">{words.sentence('app.waitingAgain')}</p>
           <button type="button" className="button" onClick={() => void send()} aria-disabled={isSending}>
             {words.sentence(isSending ? 'app.sending' : 'app.sendNow')}
@@ -30,7 +35,8 @@ export function WaitingNotice() {
       {refused.map((one) => (
         <div key={one.round} className="notice">
           <p>
-            {words.sentence('app.waitingRefused')} {one.refused}
+            {words.sentence(one.draft === null ? 'app.waitingSeriesRefused' : 'app.waitingRefused')}{' '}
+            {one.refused}
           </p>
           <button
             type="button"

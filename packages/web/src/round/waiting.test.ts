@@ -42,6 +42,26 @@ test('a round is never taken back over another one that was begun', () => {
   expect(takenBack(busy, ID(50))).toBe(busy);
 });
 
+test('a signed series leaves its form and waits; a refused one goes back into it, to be signed under another id', () => {
+  const was = { fields: { pasted: '142/88' }, adds: ID(60), entry: null };
+  const form = { name: `away ${PERSON}`, was };
+  const series = { ...round(60), draft: null, form };
+  const kept: Kept = {
+    ...freshKept(DEVICE),
+    forms: { [form.name]: was, other: was },
+    drafts: { [PERSON]: begun() },
+  };
+  const after = signed(kept, series);
+  expect([Object.keys(after.forms), Object.keys(after.drafts)]).toEqual([['other'], [PERSON]]);
+  const refused = afterSending(after, ID(60), { is: 'refused', why: 'x' });
+  const back = takenBack(refused, ID(60));
+  expect(back.waiting).toEqual([]);
+  expect(back.forms[form.name]).toEqual({ ...was, adds: null });
+  // Not over another one that was begun in the same form.
+  const busy: Kept = { ...refused, forms: { [form.name]: was } };
+  expect(takenBack(busy, ID(60))).toBe(busy);
+});
+
 test('a round that the server may have is never taken back', () => {
   const unanswered = afterSending(holding(round(50)), ID(50), { is: 'unanswered' });
   expect(takenBack(unanswered, ID(50))).toBe(unanswered);

@@ -13,6 +13,10 @@ export function isWorthRepeating(status: number): boolean {
 
 /** The round is signed: its draft waits, as signed, until the server has it. */
 export function signed(kept: Kept, waiting: WaitingRound): Kept {
+  if (waiting.form !== undefined) {
+    const { [waiting.form.name]: _form, ...forms } = kept.forms;
+    return { ...kept, forms, waiting: [...kept.waiting, waiting] };
+  }
   const { [waiting.person]: _signed, ...drafts } = kept.drafts;
   return { ...kept, drafts, waiting: [...kept.waiting, waiting] };
 }
@@ -34,11 +38,22 @@ export function afterSending(kept: Kept, round: string, sent: Sent): Kept {
 /** A refused round goes back to its draft, unless the person has another one begun meanwhile. */
 export function takenBack(kept: Kept, round: string): Kept {
   const waiting = kept.waiting.find((one) => one.round === round);
-  if (waiting === undefined || waiting.refused === null || kept.drafts[waiting.person] !== undefined)
-    return kept;
+  if (waiting === undefined || waiting.refused === null) return kept;
+  if (waiting.draft === null) return seriesTakenBack(kept, waiting);
+  if (kept.drafts[waiting.person] !== undefined) return kept;
   return {
     ...kept,
     drafts: { ...kept.drafts, [waiting.person]: waiting.draft },
+    waiting: kept.waiting.filter((one) => one.round !== round),
+  };
+}
+
+/** A refused series goes back into its form, to be signed anew under another id; unless another one was begun in it. */
+function seriesTakenBack(kept: Kept, { round, form }: WaitingRound): Kept {
+  if (form === undefined || kept.forms[form.name] !== undefined) return kept;
+  return {
+    ...kept,
+    forms: { ...kept.forms, [form.name]: { ...form.was, adds: null, entry: null } },
     waiting: kept.waiting.filter((one) => one.round !== round),
   };
 }

@@ -1,7 +1,7 @@
 import type { App } from '../app/context.js';
 import { withoutClassPerson } from '../class/forget.js';
 import { afterSending, isWorthRepeating, pauseMs, type Sent, toSend } from '../round/waiting.js';
-import { loadRecord } from './load.js';
+import { BOOK, loadRecord } from './load.js';
 import { loadClassSessions } from './loadClass.js';
 import { refusedBecause } from './server.js';
 
@@ -17,9 +17,9 @@ export async function sendWaiting(app: Sending): Promise<void> {
         ? { is: 'unanswered' }
         : { is: 'refused', why: refusedBecause(answer, app.words) };
     // The record comes first, so that a round taken never vanishes from the screen in between.
-    if (answer.ok) await loadRecord(app, person, draft.book);
+    if (answer.ok) await loadRecord(app, person, draft?.book ?? BOOK);
     app.store.change((state) => ({ ...state, kept: afterSending(state.kept, round, sent) }));
-    if (sent.is === 'refused' && draft.book === 'class') await forgetGone(app, person, answer.status);
+    if (sent.is === 'refused' && draft?.book === 'class') await forgetGone(app, person, answer.status);
     // Without a network none will arrive; but one that the server fails on must not hold up the others.
     if (!answer.ok && answer.offline) return;
   }

@@ -20,14 +20,16 @@ export type FormDraft = {
   readonly entry: EntryStart | null;
 };
 
-/** A round that was signed here and that the server has not taken yet. */
+/** A round, or a series under a round of its own, that was signed here and that the server has not taken yet. */
 export type WaitingRound = {
   readonly round: string;
   readonly person: string;
   /** Exactly what is sent, each time the same. */
   readonly entries: readonly EntryFrame[];
-  /** As it stood when it was signed, so that a refused one can be put right. */
-  readonly draft: RoundDraft;
+  /** As it stood when it was signed, so that a refused one can be put right; null of a series, which came from a form. */
+  readonly draft: RoundDraft | null;
+  /** The form that a series was signed from; absent of a round. */
+  readonly form?: { readonly name: string; readonly was: FormDraft };
   readonly tries: number;
   /** What the server refused, in words; null while it has not answered. */
   readonly refused: string | null;
@@ -103,6 +105,6 @@ function fromOlder(kept: Kept): Kept {
     ...kept,
     version: 3,
     drafts: Object.fromEntries(Object.entries(kept.drafts).map(([person, draft]) => [person, whole(draft)])),
-    waiting: kept.waiting.map((one) => ({ ...one, draft: whole(one.draft) })),
+    waiting: kept.waiting.map((one) => (one.draft === null ? one : { ...one, draft: whole(one.draft) })),
   };
 }

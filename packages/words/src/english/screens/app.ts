@@ -51,10 +51,13 @@ export const app = {
   onPhone: 'Evenfall on a phone',
   waiting: (f: { rounds: number }, say: Say) =>
     `${say.counted(f.rounds, ROUNDS)} signed on this device and not yet kept by the server.`,
+  waitingSeries: (f: { series: number }, say: Say) =>
+    `${say.counted(f.series, { one: 'series of readings', other: 'series of readings' })} signed on this device and not yet kept by the server.`,
   waitingAgain: 'It is sent again by itself. You may also send it now.',
   sendNow: 'Send now',
   sending: 'Sending …',
   waitingRefused: 'The server refused a signed round, so it is not in the chart:',
+  waitingSeriesRefused: 'The server refused a signed series of readings, so it is not in the record:',
   takeBack: 'Take it back to put it right',
   to: (f: { low: string; high: string }) => `${f.low} to ${f.high}`,
   rangeIncluded: (f: { low: string; high: string }) => `${f.low} to under ${f.high}`,

@@ -51,10 +51,13 @@ export const app: Reworded<typeof english> = {
   onPhone: 'Evenfall en un teléfono',
   waiting: (f, say) =>
     `${say.counted(f.rounds, ROUNDS)} ${f.rounds === 1 ? 'firmada' : 'firmadas'} en este dispositivo y aún no ${f.rounds === 1 ? 'guardada' : 'guardadas'} por el servidor.`,
+  waitingSeries: (f, say) =>
+    `${say.counted(f.series, { one: 'serie de lecturas firmada', other: 'series de lecturas firmadas' })} en este dispositivo y aún no guardadas por el servidor.`,
   waitingAgain: 'Se vuelve a enviar sola. También puede enviarla ahora.',
   sendNow: 'Enviar ahora',
   sending: 'Enviando …',
   waitingRefused: 'El servidor rechazó una ronda firmada, así que no está en el registro:',
+  waitingSeriesRefused: 'El servidor rechazó una serie de lecturas firmada, y no está en el registro:',
   takeBack: 'Recuperarla para corregirla',
   to: (f) => `de ${f.low} a ${f.high}`,
   rangeIncluded: (f) => `de ${f.low} a menos de ${f.high}`,

@@ -5,9 +5,9 @@ import type { SeriesReading } from './seriesReading.js';
 /** How day and night are told: by the person's own diary, or by the clock. */
 export type DayNightBy = 'diary' | 'clock';
 
-/** What tells day from night: sleep by the diary, marks in the readings themselves, or two ranges of the clock. */
+/** What tells day from night: sleep by the diary (a nap by day is neither awake nor asleep), marks in the readings themselves, or two ranges of the clock. */
 export type DayNight =
-  | { readonly by: 'asleep-range'; readonly asleep: ClockRange }
+  | { readonly by: 'asleep-range'; readonly asleep: ClockRange; readonly nap?: ClockRange | null }
   | { readonly by: 'asleep-marks' }
   | { readonly by: 'clock'; readonly day: ClockRange; readonly night: ClockRange };
 
@@ -21,7 +21,10 @@ export function dayNightBy({ by }: DayNight): DayNightBy {
 /** The period of a reading. A start is included, an end is not. Source: out-of-office handbook 7. */
 export function periodOf({ asleep, minuteOfDay }: SeriesReading, dayNight: DayNight): PeriodOf {
   if (dayNight.by === 'asleep-marks') return asleep === null ? 'neither' : asleep ? 'night' : 'day';
-  if (dayNight.by === 'asleep-range') return isWithin(minuteOfDay, dayNight.asleep) ? 'night' : 'day';
+  if (dayNight.by === 'asleep-range') {
+    if (isWithin(minuteOfDay, dayNight.asleep)) return 'night';
+    return dayNight.nap != null && isWithin(minuteOfDay, dayNight.nap) ? 'neither' : 'day';
+  }
   if (isWithin(minuteOfDay, dayNight.day)) return 'day';
   return isWithin(minuteOfDay, dayNight.night) ? 'night' : 'neither';
 }
@@ -34,7 +37,8 @@ export function periodHours(
   if (dayNight.by === 'clock') return { day: hoursOf(dayNight.day), night: hoursOf(dayNight.night) };
   if (dayNight.by === 'asleep-range') {
     const night = hoursOf(dayNight.asleep);
-    return { day: DAY_MINUTES / 60 - night, night };
+    const nap = dayNight.nap == null ? 0 : hoursOf(dayNight.nap);
+    return { day: DAY_MINUTES / 60 - night - nap, night };
   }
   const weights = halfGaps(inOrder.map(({ atMs }) => atMs / (60 * MINUTE_MS)));
   const hours = { day: 0, night: 0 };

@@ -1,4 +1,4 @@
-import { type AmendedEntry, gatherAmendments, type StoredEntry } from '@evenfall/record';
+import { type AmendedEntry, chartSeries, gatherAmendments, type StoredEntry } from '@evenfall/record';
 import type { Words } from '@evenfall/words';
 import type { Observation } from 'fhir/r4.js';
 import { category, concept, LOINC } from './concepts.js';
@@ -16,9 +16,15 @@ type Series = Extract<StoredEntry, { readonly kind: 'series' }>;
  * has no values and a reason. Source: interoperability handbook 3, 4, 8.
  */
 export function seriesObservations(entries: readonly StoredEntry[], words: Words): Observation[] {
+  // A learner's is preliminary until a supervisor agrees.
+  const preliminary = new Set(
+    chartSeries(entries, () => null).flatMap((one) => (one.isPreliminary ? [one.id] : [])),
+  );
   return gatherAmendments(
     entries.filter(({ kind }) => kind === 'series' || kind === 'entered-in-error'),
-  ).flatMap((of) => seriesIn(of).flatMap((entry) => readingsOf(entry, of, words)));
+  ).flatMap((of) =>
+    seriesIn(of).flatMap((entry) => readingsOf(entry, of, preliminary.has(of.original.id), words)),
+  );
 }
 
 /** The ids of the Observations that a series is written as, from its own id and how many readings it has. */
@@ -32,10 +38,21 @@ function seriesIn({ current, story }: AmendedEntry): readonly Series[] {
   return standing.length > 0 ? standing : story.filter(isSeries).slice(-1);
 }
 
-function readingsOf(entry: Series, { standing }: AmendedEntry, words: Words): Observation[] {
+function readingsOf(
+  entry: Series,
+  { standing }: AmendedEntry,
+  isPreliminary: boolean,
+  words: Words,
+): Observation[] {
   const { content, person } = entry;
   const status =
-    standing === 'entered-in-error' ? 'entered-in-error' : entry.amends === null ? 'final' : 'amended';
+    standing === 'entered-in-error'
+      ? 'entered-in-error'
+      : isPreliminary
+        ? 'preliminary'
+        : entry.amends === null
+          ? 'final'
+          : 'amended';
   return content.readings.flatMap((reading, at): Observation[] => {
     const shared = (id: string): Omit<Observation, 'code'> => ({
       resourceType: 'Observation',

@@ -71,6 +71,28 @@ describe('pressures of a bundle', () => {
     ]);
   });
 
+  // FHIR R4: a component without a value says why in `dataAbsentReason`. Interoperability handbook 3.
+  test('a measurement that failed is a failed reading of a recording; at home there is none', () => {
+    const dataAbsentReason = { coding: [{ code: 'error' }] };
+    const absent = (code: string) => ({ code: loinc(code), dataAbsentReason });
+    const failed = pressure(LATER, 1, 0, { component: [absent('8480-6'), absent('8462-4')] });
+    const { component: _, ...whole } = pressure('2026-07-01T21:00:00+01:00', 1, 0, { dataAbsentReason });
+    const wrong = { ...failed, status: 'entered-in-error' };
+    const half = { ...failed, component: [absent('8480-6'), pressure(AT, 1, 80).component[1]] };
+    const text = bundle(pressure(AT, 142, 88), failed, whole, wrong, half);
+    const read = readSeries(bundleTable(text, 'ambulatory')?.text ?? '', {
+      ...NOTHING_SAID,
+      kind: 'ambulatory',
+    });
+    expect(read.readings.map(({ systolic, diastolic }) => [systolic, diastolic])).toEqual([
+      [142, 88],
+      [null, null],
+      [null, null],
+    ]);
+    expect(read.refused).toHaveLength(2);
+    expect(bundleTable(bundle(failed), 'home')?.problems.size).toBe(1);
+  });
+
   test.each(['time,systolic\n', '{', '{"resourceType":"Patient"}', '[]', ''])('%j is no bundle', (text) => {
     expect(bundleTable(text, 'home')).toBeNull();
   });
@@ -89,15 +111,17 @@ describe('a series that is written', () => {
       arm: null,
       note: null,
     },
-    ...{ device: null, line: null, how: 'typed' },
+    ...{ device: null, line: null, how: 'typed', irregular: null, clock: null, mended: null },
   });
   const blank = { systolic: null, diastolic: null, pulse: null };
   const series = made(1, 'series', {
     of: 'home',
+    status: 'final',
     diary: null,
     readings: [reading(AT, 142, 88, 74), reading(LATER, 136, 84, null)],
     refused: [],
     asleep: null,
+    nap: null,
     scheduled: null,
     treated: null,
     features: null,

@@ -1,6 +1,6 @@
 import { type Refusal, refusal } from '@evenfall/clinical';
 import { asObject, codesIn, type Json, listIn, objectIn, textIn } from '../fhir/read/json.js';
-import { DIASTOLIC_CODES, SYSTOLIC_CODES } from '../fhir/read/knownCodes.js';
+import { DIASTOLIC_CODES, SIGN_BY_LOINC, SYSTOLIC_CODES } from '../fhir/read/knownCodes.js';
 import { readBundle } from '../fhir/read/readBundle.js';
 import { OUR_SYSTEMS, SYSTEMS } from '../fhir/systems.js';
 import type { Reported } from '../reading/reported.js';
@@ -63,6 +63,12 @@ export function bundleTable(text: string, kind: SeriesChoices['kind']): BundleTa
       lines.push([one.measuredAt.at, value.systolic, value.diastolic ?? '', pulse, cell(site), cell(note)].join()); // biome-ignore format: one row
       return;
     }
+    // A recorder that failed says when and why: a row without numbers, counted among those that it tried.
+    const failed = kind === 'ambulatory' ? failedAt(resource) : null;
+    if (failed !== null) {
+      lines.push([failed, '', '', '', '', ''].join());
+      return;
+    }
     const at = `/entry/${place}/resource`;
     const own = refused.filter(({ field }) => field === at || field.startsWith(`${at}/`));
     lines.push([at, numberIn(resource, SYSTOLIC_CODES), numberIn(resource, DIASTOLIC_CODES), '', '', ''].join()); // biome-ignore format: one row
@@ -83,6 +89,24 @@ function bundleIn(text: string): Json | null {
     return null;
   }
 }
+
+/** When a pressure was tried and not measured: it stands, has no value anywhere and says why; null for any other resource. */
+function failedAt(resource: Json): string | null {
+  const of = codesIn(resource.code, SYSTEMS.loinc).map((code) => SIGN_BY_LOINC[code]);
+  const at = textIn(resource, 'effectiveDateTime');
+  const isStanding = !['entered-in-error', 'cancelled'].includes(textIn(resource, 'status') ?? '');
+  const parts = listIn(resource, 'component').map(asObject);
+  const isAbsent = (part: Json) =>
+    part.dataAbsentReason !== undefined && !Object.keys(part).some((key) => key.startsWith('value'));
+  const isNone = parts.length === 0 ? isAbsent(resource) : parts.every(isAbsent);
+  const isPlain = resource.modifierExtension === undefined;
+  return of.includes('pressure') && isStanding && isNone && isPlain && at !== null && INSTANT.test(at)
+    ? at
+    : null;
+}
+
+/** An instant of FHIR R4: a day alone has no place in a recording. */
+const INSTANT = /^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}:\d{2}(\.\d+)?(Z|[+-]\d{2}:\d{2})$/;
 
 /** Of which kind of series a resource is a reading; none of what no Evenfall wrote as one. */
 function seriesOf(resource: Json): string[] {

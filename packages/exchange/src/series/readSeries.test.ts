@@ -78,7 +78,7 @@ describe('the plain table', () => {
       [130, 80, 70],
     ]);
     expect(found.lines).toEqual([3, 5]);
-    expect(found.beside).toEqual([{ index: 1, note: 'a, b', arm: 'left', device: 'B7' }]);
+    expect(found.beside).toEqual([{ index: 1, note: 'a, b', arm: 'left', device: 'B7', irregular: null }]);
     expect(found.flags).toEqual([{ code: 'times-in-utc', lines: [3, 5] }]);
   });
 
@@ -89,6 +89,40 @@ describe('the plain table', () => {
       [false, 'evening', 'upper-arm'],
     ]);
     expect(refused(found)).toEqual([[4, 'unknown-id 6 dormido', 'unknown-id 7 momento']]);
+  });
+});
+
+describe('a mark of an irregular pulse', () => {
+  const marked = (heading: string, ...cells: string[]) => {
+    const rows = cells.map((cell, k) => `2025-03-0${k + 1}T07:30+00:00,142,88,74,${cell}`);
+    const { beside, flags, refused: not } = whole(`time,sys,dia,pulse,${heading}\n${rows.join('\n')}\n`);
+    return [
+      beside.map(({ index, irregular }) => [index, irregular]),
+      flags.map(({ code, lines }) => [code, lines]),
+      not.map(({ line, problems }) => [line, problems[0]?.expected]),
+    ];
+  };
+
+  test.each([
+    'Irregular pulse',
+    'Pulso irregular',
+    'Pouls irrégulier',
+    'Unregelmässiger Puls',
+    'نبض غير منتظم',
+  ])('is known by the heading %s, is kept by reading and said once', (heading) => {
+    expect(marked(heading, 'yes', 'no', '', 'irregular', '-')).toEqual([
+      [
+        [1, true],
+        [2, false],
+        [4, true],
+      ],
+      [['irregular-pulse', [2, 5]]],
+      [],
+    ]);
+  });
+
+  test('that nobody understands is asked about, not passed over', () => {
+    expect(marked('irregular pulse', 'perhaps')[2]).toEqual([[2, 'yes-or-no']]);
   });
 });
 
@@ -182,7 +216,9 @@ describe('cells', () => {
       [136, 84, 92],
       [139, 86, null],
     ]);
-    expect(found.beside).toEqual([{ index: 1, note: 'after coffee', arm: null, device: null }]);
+    expect(found.beside).toEqual([
+      { index: 1, note: 'after coffee', arm: null, device: null, irregular: null },
+    ]);
     expect(found.readings.map(({ minuteOfDay }) => minuteOfDay)).toEqual([450, 1170, 450]);
     expect(found.refused.map(({ line }) => line)).toEqual([4, 5]);
   });

@@ -48,7 +48,8 @@ export type SeriesFlagCode =
   | 'time-twice'
   | 'times-in-utc'
   | 'from-kilopascal'
-  | 'lines-before-heading';
+  | 'lines-before-heading'
+  | 'irregular-pulse';
 
 /** Something that was settled by a rule and is said; `lines` are of the rows it holds for. */
 export type SeriesFlag = { readonly code: SeriesFlagCode; readonly lines: readonly number[] };
@@ -59,6 +60,8 @@ export type BesideReading = {
   readonly note: string | null;
   readonly arm: string | null;
   readonly device: string | null;
+  /** Whether the device marked the pulse as irregular; null where it says nothing of it. */
+  readonly irregular: boolean | null;
 };
 
 /**

@@ -13,6 +13,7 @@ import type { BesideReading, RefusedRow, SeriesChoices, SeriesFlag, SeriesProble
 import type { SeriesRecord } from './seriesRecords.js';
 import {
   asleepOf,
+  irregularOf,
   isErrorCode,
   isNoNumber,
   isWrist,
@@ -138,9 +139,11 @@ export class SeriesTable {
     const readings: SeriesReading[] = [];
     const refused: RefusedRow[] = [];
     const beside: BesideReading[] = [];
+    const marked: number[] = [];
     const moved: Record<'not-there' | 'twice', number[]> = { 'not-there': [], twice: [] };
     const utc: number[] = [];
-    const hasBeside = this.places.note >= 0 || this.places.arm >= 0 || this.places.device >= 0;
+    const { note, arm, device, irregular } = this.places;
+    const hasBeside = note >= 0 || arm >= 0 || device >= 0 || irregular >= 0;
     for (let k = 0; k < rows.length; k++) {
       const row = rows[k] as SeriesRecord;
       const index = k + 1;
@@ -149,6 +152,7 @@ export class SeriesTable {
       const numbers = this.numbersOf(row, settled.unit, problems);
       const asleep = this.asleepIn(row, problems);
       const part = this.partIn(row, problems);
+      const isIrregular = this.irregularIn(row, problems);
       if (place === null || problems.length > 0) {
         const { systolic, diastolic } = numbers;
         refused.push({ index, line: row.line, problems, systolic, diastolic });
@@ -171,11 +175,20 @@ export class SeriesTable {
       });
       if (hasBeside) {
         const text = (role: SeriesColumn) => row.cells[this.places[role]] || null;
-        const one = { index, note: text('note'), arm: text('arm'), device: text('device') };
-        if (one.note !== null || one.arm !== null || one.device !== null) beside.push(one);
+        const one = {
+          index,
+          note: text('note'),
+          arm: text('arm'),
+          device: text('device'),
+          irregular: isIrregular,
+        };
+        if (one.note !== null || one.arm !== null || one.device !== null || isIrregular !== null)
+          beside.push(one);
+        if (isIrregular === true) marked.push(row.line);
       }
     }
     const flags: SeriesFlag[] = [];
+    if (marked.length > 0) flags.push({ code: 'irregular-pulse', lines: marked });
     if (moved['not-there'].length > 0) flags.push({ code: 'time-not-there', lines: moved['not-there'] });
     if (moved.twice.length > 0) flags.push({ code: 'time-twice', lines: moved.twice });
     if (utc.length > 0) flags.push({ code: 'times-in-utc', lines: utc });
@@ -290,6 +303,16 @@ export class SeriesTable {
     if (cell === '') return null;
     const asleep = asleepOf(cell);
     if (asleep !== undefined) return asleep;
+    problems.push(this.problem(row, at, 'unknown-id', 'yes-or-no', cell));
+    return null;
+  }
+
+  private irregularIn(row: SeriesRecord, problems: SeriesProblem[]): boolean | null {
+    const at = this.places.irregular;
+    const cell = at < 0 ? '' : (row.cells[at] ?? '');
+    if (isNoNumber(cell)) return null;
+    const irregular = irregularOf(cell);
+    if (irregular !== undefined) return irregular;
     problems.push(this.problem(row, at, 'unknown-id', 'yes-or-no', cell));
     return null;
   }

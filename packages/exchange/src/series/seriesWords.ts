@@ -13,6 +13,7 @@ export const SERIES_COLUMNS = [
   'device',
   'site',
   'part',
+  'irregular',
 ] as const;
 export type SeriesColumn = (typeof SERIES_COLUMNS)[number];
 
@@ -50,6 +51,8 @@ const HEADINGS: Readonly<Record<SeriesColumn, string>> = {
   device:
     'device|monitor|cuff|aparato|dispositivo|equipo|tensiometro|aparelho|appareil|apparecchio|gerat|geraet|toestel|الجهاز|מכשיר',
   site: 'site|place|sitio|lugar|local|lieu|sito|stelle|messort|plaats|الموضع',
+  irregular:
+    'irregular|irregular pulse|pulse irregular|irregular heartbeat|irregular heart beat|irregular rhythm|arrhythmia|pulso irregular|latido irregular|latidos irregulares|ritmo irregular|arritmia|batimento irregular|pouls irregulier|rythme irregulier|arythmie|polso irregolare|battito irregolare|aritmia|unregelmassiger puls|puls unregelmassig|arrhythmie|onregelmatige pols|onregelmatige hartslag|aritmie|نبض غير منتظم|דופק לא סדיר',
   part: 'part|part of day|session|period|momento|momento del dia|periodo|moment|seance|sessione|tageszeit|dagdeel|الفترة',
 };
 
@@ -94,14 +97,13 @@ export const MONTHS: readonly (readonly string[])[] = [
   ['dec', 'dic', 'dez'],
 ];
 
-const YES = new Set(
-  'yes|y|true|1|x|asleep|sleep|sleeping|night|si|s|dormido|sim|oui|o|ja|j|schlaf|nacht|noche|نعم|כן'
-    .split('|')
-    .map(plainWord),
-);
-const NO = new Set(
-  'no|n|false|0|awake|day|despierto|nao|non|nein|nee|wach|wakker|tag|dia|لا|לא'.split('|').map(plainWord),
-);
+const YES_ALONE = new Set('yes|y|true|1|x|si|s|sim|oui|o|ja|j|نعم|כן'.split('|').map(plainWord));
+const NO_ALONE = new Set('no|n|false|0|nao|non|nein|nee|لا|לא'.split('|').map(plainWord));
+const YES = new Set([
+  ...YES_ALONE,
+  ...'asleep|sleep|sleeping|night|dormido|schlaf|nacht|noche'.split('|').map(plainWord),
+]);
+const NO = new Set([...NO_ALONE, ...'awake|day|despierto|wach|wakker|tag|dia'.split('|').map(plainWord)]);
 
 /** Sleep by day: a third state, neither awake nor asleep. Source: out-of-office handbook 7 (a decision). */
 const NAP = new Set('siesta|nap|napping|sieste|mittagsschlaf|sonesta|قيلولة'.split('|').map(plainWord));
@@ -111,6 +113,23 @@ export function asleepOf(cell: string): boolean | null | undefined {
   const word = plainWord(cell);
   if (NAP.has(word)) return null;
   return YES.has(word) ? true : NO.has(word) ? false : undefined;
+}
+
+const IRREGULAR = new Set(
+  'irregular|irregulier|irreguliere|irregolare|unregelmassig|onregelmatig|غير منتظم|לא סדיר'
+    .split('|')
+    .map(plainWord),
+);
+const REGULAR = new Set(
+  'regular|normal|regulier|regolare|regelmassig|regelmatig|منتظم|סדיר'.split('|').map(plainWord),
+);
+
+/** What a cell says of an irregular pulse; undefined where the words do not know it. */
+export function irregularOf(cell: string): boolean | undefined {
+  const word = plainWord(cell);
+  if (IRREGULAR.has(word)) return true;
+  if (REGULAR.has(word)) return false;
+  return YES_ALONE.has(word) ? true : NO_ALONE.has(word) ? false : undefined;
 }
 
 const MORNING = new Set(

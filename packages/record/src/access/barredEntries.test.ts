@@ -44,6 +44,13 @@ test('a learner’s round of a patient stays preliminary; that of a clinician ne
   expect(barred(['clinician'], final)).toEqual([]);
   expect(barred(['learner', 'clinician'], final)).toEqual([]);
   expect(barred(['learner'], { ...final, book: 'class' })).toEqual([]);
+  const series = (status: string) => ({ kind: 'series', content: { status } });
+  expect(barred(['learner'], series('final'))).toEqual(['/content/status']);
+  expect(barred(['learner'], series('preliminary'))).toEqual([]);
+  expect(barred(['clinician'], series('final'))).toEqual([]);
+  // Schema 1 says nothing of it.
+  expect(barred(['learner'], { kind: 'series', content: {} })).toEqual(['/content/status']);
+  expect(barred(['learner'], { kind: 'series-decided', content: {} })).toEqual(['/kind']);
 });
 
 test('a learner corrects of a patient what they charted themselves, and nothing of anybody else', () => {

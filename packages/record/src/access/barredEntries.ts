@@ -17,7 +17,6 @@ const RESERVED: Readonly<Partial<Record<KindName, readonly AccountRole[]>>> = {
   'equipment-ended': ['owner', 'clinician', 'supervisor'],
   'gauge-logged': ['owner', 'clinician', 'supervisor'],
   reported: ['clinician', 'supervisor'],
-  series: ['clinician', 'supervisor'],
   'series-decided': ['clinician', 'supervisor'],
   'class-session': ['supervisor'],
   'class-session-ended': ['supervisor'],
@@ -32,7 +31,7 @@ const SUPERVISING: readonly Role[] = ['supervisor', 'teacher', 'assessor'];
 
 /**
  * What a signed-in account may not keep: an entry in the name of somebody else, of a kind or in a role that is not theirs,
- * and, for whoever is only learning, a round of a patient that is not preliminary. In the class book a reading may name
+ * and, for whoever is only learning, a round or a series of a patient that is not preliminary. In the class book a reading may name
  * any agent without an account of their own, for learners share a device; whoever begins, ends, keeps or supervises does
  * so in their own name there too.
  *
@@ -53,7 +52,8 @@ export function barredEntry(
     return [refusal('/kind', 'contradicts', 'kind-of-role', kind, { choices: [...allowed] })];
   if (SUPERVISING.includes(role) && !hasRole(access, 'supervisor'))
     return [refusal('/role', 'contradicts', 'role-of-account', role, { choices: ['supervisor'] })];
-  if (isLearning(access) && book === 'care' && kind === 'round' && content.status !== 'preliminary')
+  const isSigning = kind === 'round' || kind === 'series';
+  if (isLearning(access) && book === 'care' && isSigning && content.status !== 'preliminary')
     return [refusal('/content/status', 'contradicts', 'preliminary-of-learner', content.status)];
   return [];
 }

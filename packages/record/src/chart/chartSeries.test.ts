@@ -133,3 +133,33 @@ test('the order in which entries come changes nothing', () => {
     { numRuns: 30 },
   );
 });
+
+describe("a learner's series", () => {
+  const learners = series(1, H1, 0, { status: 'preliminary' });
+  const signed = (id: number, agrees: boolean, minute: number, agent = idOf(77)) => {
+    const content = { signing: idOf(1), agrees, ownRound: null, note: 'seen' };
+    const more = { id: idOf(id), round: idOf(501), sequence: id, agent, role: 'supervisor' as const };
+    return kept(frame('countersigned', content, more), minute);
+  };
+  const standing = (...more: StoredEntry[]) => {
+    const entries = [learners, ...more];
+    const [one] = chartSeries(entries, rulesOf, ISH);
+    return [one?.isPreliminary, projectDuties(entries).toCountersign];
+  };
+
+  test('is preliminary and waits for a supervisor until one agrees, and is alerted on all the same', () => {
+    expect(standing()).toEqual([true, [idOf(501)]]);
+    expect(standing(signed(2, false, 5))).toEqual([true, [idOf(501)]]);
+    expect(standing(signed(2, true, 5))).toEqual([false, []]);
+    expect(standing(signed(2, true, 5), signed(3, false, 6))).toEqual([true, [idOf(501)]]);
+    expect(projectLatest([learners]).toCountersign).toBe(1);
+  });
+
+  test('amended by its learner after the supervisor agreed is preliminary again; a final one never was', () => {
+    const content = seriesContentOf(homeEvidence(H1.slice(0, 20), { status: 'preliminary' }), ISH);
+    const amends = { entry: idOf(1), reason: 'other' as const, text: 'more days' };
+    const again = kept(frame('series', content, { id: idOf(9), round: idOf(501), sequence: 9, amends }), 9);
+    expect(standing(signed(2, true, 5), again)[0]).toBe(true);
+    expect(chartSeries([series(1)], rulesOf, ISH)[0]?.isPreliminary).toBe(false);
+  });
+});

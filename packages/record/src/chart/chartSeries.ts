@@ -8,7 +8,7 @@ import { onDay } from '../person/onDay.js';
 import { standingFacts } from '../person/standingFacts.js';
 import { firstDifference } from '../recompute/nearly.js';
 import { type AmendedEntry, gatherAmendments } from './amendmentTree.js';
-import type { Closed } from './projectChart.js';
+import { type Closed, type Countersigned, isAgreed, isLearners } from './projectChart.js';
 import type { RulesOf } from './valueStanding.js';
 
 type Stored<K extends StoredEntry['kind']> = Extract<StoredEntry, { readonly kind: K }>;
@@ -38,6 +38,10 @@ export type ChartedSeries = {
   /** The newest content that stands; of one in error what was said first. */
   readonly content: SeriesContent;
   readonly isInError: boolean;
+  /** A learner's series that nobody qualified has countersigned. */
+  readonly isPreliminary: boolean;
+  /** What supervisors said of it, in order of recording. */
+  readonly countersigned: readonly Countersigned[];
   /** The first and the last local day with a reading (`YYYY-MM-DD`). */
   readonly from: string;
   readonly until: string;
@@ -83,6 +87,9 @@ export function chartSeries(
     const closed = said.filter(
       (entry): entry is Closed => entry.kind === 'act-now-closed' && entry.round === round,
     );
+    const countersigned = said.filter(
+      (entry): entry is Countersigned => entry.kind === 'countersigned' && entry.round === round,
+    );
     const { content } = newest;
     const decided = decidedOf(decisions, content.readings.length);
     const byHand = byHandOf(decided);
@@ -106,6 +113,8 @@ export function chartSeries(
         amended,
         content,
         isInError,
+        isPreliminary: !isInError && isLearners(amended) && !isAgreed(amended, [], { countersigned }),
+        countersigned,
         from: days[0] ?? '',
         until: days.at(-1) ?? '',
         decided,
@@ -125,6 +134,7 @@ const KINDS_OF_SERIES: readonly StoredEntry['kind'][] = [
   'series',
   'series-decided',
   'act-now-closed',
+  'countersigned',
   'entered-in-error',
 ];
 

@@ -2,7 +2,7 @@ import type { RoundValueKept } from '../content/roundValue.js';
 import type { StoredEntry } from '../entry/entry.js';
 import { firstDifference } from '../recompute/nearly.js';
 import { type DueDiary, diariesOut } from './chartDiaries.js';
-import { chartSeries, type OpenSeriesAlert } from './chartSeries.js';
+import { type ChartedSeries, chartSeries, type OpenSeriesAlert } from './chartSeries.js';
 import { GENERAL_RULES } from './generalRules.js';
 import { type ChartRound, type Closed, projectChart, signingsOf } from './projectChart.js';
 import { type DueRecheck, rechecksOf } from './rechecks.js';
@@ -19,7 +19,7 @@ export type OpenActNow = RoundValueKept['actNow'][number] & {
 export type Duties = {
   readonly actNow: readonly OpenActNow[];
   readonly rechecks: readonly DueRecheck[];
-  /** Learners' rounds that no supervisor has agreed to. */
+  /** Learners' rounds, and rounds of their series, that no supervisor has agreed to. */
   readonly toCountersign: readonly string[];
   /** Diaries that are out, whether or not they are due back yet; the first due first. */
   readonly diaries: readonly DueDiary[];
@@ -41,17 +41,21 @@ export function dutiesOf(
   rulesOf: RulesOf,
 ): Duties {
   const rounds = charted.filter(({ isInError }) => !isInError);
+  const series = chartSeries(entries, rulesOf);
   return {
-    actNow: [...rounds.flatMap((round) => openIn(round, rulesOf)), ...openInSeries(entries, rulesOf)],
+    actNow: [...rounds.flatMap((round) => openIn(round, rulesOf)), ...openInSeries(series)],
     rechecks: rechecksOf(rounds, rulesOf),
-    toCountersign: rounds.filter(({ isPreliminary }) => isPreliminary).map(({ id }) => id),
+    toCountersign: [
+      ...rounds.filter(({ isPreliminary }) => isPreliminary).map(({ id }) => id),
+      ...series.filter(({ isPreliminary }) => isPreliminary).map(({ round }) => round),
+    ],
     diaries: diariesOut(entries),
   };
 }
 
 /** The alerts of series that nobody closed. */
-function openInSeries(entries: readonly StoredEntry[], rulesOf: RulesOf): readonly OpenSeriesAlert[] {
-  return chartSeries(entries, rulesOf).flatMap(({ open }) => open);
+function openInSeries(series: readonly ChartedSeries[]): readonly OpenSeriesAlert[] {
+  return series.flatMap(({ open }) => open);
 }
 
 /** The alerts of a round that nothing closed. */

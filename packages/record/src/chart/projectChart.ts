@@ -118,16 +118,22 @@ function sayings(round: Writable, about: About) {
   };
 }
 
-/** A signing that was ever preliminary is a learner's: no amendment of it countersigns it. */
-function isLearners({ story }: AmendedEntry): boolean {
-  return story.some((entry) => entry.kind === 'round' && entry.content.status === 'preliminary');
+/** A signing, of a round or a series, that was ever preliminary is a learner's: no amendment of it countersigns it. */
+export function isLearners({ story }: AmendedEntry): boolean {
+  return story.some(
+    (entry) => (entry.kind === 'round' || entry.kind === 'series') && entry.content.status === 'preliminary',
+  );
 }
 
 /**
  * Whether a supervisor agreed to a signing, and the last one who said anything still does. What was amended since by
  * anybody who is no supervisor of it, the learner above all, is not what was agreed to.
  */
-function isAgreed(signing: AmendedEntry, values: readonly AmendedEntry[], { countersigned }: About): boolean {
+export function isAgreed(
+  signing: AmendedEntry,
+  values: readonly AmendedEntry[],
+  { countersigned }: Pick<About, 'countersigned'>,
+): boolean {
   const ids = new Set(signing.story.map(({ id }) => id));
   const of = countersigned.filter(({ content }) => ids.has(content.signing));
   const last = of.at(-1);

@@ -17,7 +17,7 @@ import { factContent, factEndedContent } from './fact.js';
 import { reportedContent } from './reported.js';
 import { firstRoundContent, roundContent, secondRoundContent, upgradeRound } from './round.js';
 import { firstRunContent, runContent, secondRunContent, thirdRunContent, upgradeRun } from './run.js';
-import { seriesContent, seriesDecidedContent } from './series.js';
+import { firstSeriesContent, seriesContent, seriesDecidedContent, upgradeSeries } from './series.js';
 import { firstSignContent, signContent, upgradeSign } from './sign.js';
 import { tapsContent } from './taps.js';
 
@@ -62,7 +62,7 @@ export const KINDS = {
   },
   'diary-handed': first(diaryHandedContent),
   'diary-ended': first(diaryEndedContent),
-  series: first(seriesContent),
+  series: { schemas: { 1: firstSeriesContent, 2: seriesContent }, newest: 2, upgrade: upgradeSeries },
   'series-decided': first(seriesDecidedContent),
   fact: first(factContent),
   'fact-ended': first(factEndedContent),

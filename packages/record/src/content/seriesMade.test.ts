@@ -155,3 +155,29 @@ test('nothing of another shape is a series, and none stands in no round', () => 
   expect(places({ ...content, readings: [{ ...first, systolic: 300 }, ...rest] })).toEqual([]);
   expect(places({ ...content, asleep: { from: 60, to: 60 } })).toEqual(['/content/asleep/to']);
 });
+
+test('a series of schema 1 reads as final, without flags, naps and rows put right; of schema 2 it must say so', () => {
+  const { status: _status, nap: _nap, readings, ...rest } = seriesContentOf(homeEvidence(H1));
+  const first = readings.map(({ irregular: _i, clock: _c, mended: _m, ...one }) => one);
+  const older = { ...rest, readings: first };
+  const read = readEntry(frame('series', older, { schema: 1, round: idOf(5) }));
+  expect(read.ok && read.value.content).toEqual({ ...rest, status: 'final', nap: null, readings });
+  const newer = readEntry(frame('series', older, { schema: 2, round: idOf(5) }));
+  expect(newer.ok).toBe(false);
+});
+
+// Out-of-office handbook 7 (decision): a nap is a third state, neither awake nor asleep.
+test('readings within a nap are of neither period, and its hours are of none', () => {
+  const readings = Array.from({ length: 24 }, (_, hour) =>
+    keptReading(`2026-07-01T${String(hour).padStart(2, '0')}:00:00+01:00`, '136/84 72'),
+  );
+  const counts = (more: Partial<SeriesEvidence>) => {
+    const slept = { of: 'ambulatory' as const, asleep: { from: 0, to: 360 }, scheduled: 24, ...more };
+    const { day, night } = valueOfSeries(homeEvidence(readings, slept), ISH).counts ?? {};
+    return [day, night];
+  };
+  const [day = 0, night] = counts({});
+  // From 14:00, included, to 16:00, excluded: the readings of 14 and 15 hours.
+  const [dayLess = 0, nightSame] = counts({ nap: { from: 14 * 60, to: 16 * 60 } });
+  expect([dayLess, nightSame]).toEqual([day - 2, night]);
+});

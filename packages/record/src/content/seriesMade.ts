@@ -56,10 +56,10 @@ export function judgedReadings(readings: SeriesEvidence['readings']): SeriesRead
 
 /** What tells day from night of a recording: the times of a diary, marks beside the readings, or the clock of the rules. */
 export function dayNightOf(
-  { asleep, readings }: Pick<SeriesEvidence, 'asleep' | 'readings'>,
+  { asleep, nap, readings }: Pick<SeriesEvidence, 'asleep' | 'nap' | 'readings'>,
   { ambulatoryRules: rules }: Pick<InForce, 'ambulatoryRules'>,
 ): DayNight {
-  if (asleep !== null) return { by: 'asleep-range', asleep };
+  if (asleep !== null) return { by: 'asleep-range', asleep, nap };
   if (readings.some((one) => one.asleep !== null)) return { by: 'asleep-marks' };
   const { dayFrom, dayTo, nightFrom, nightTo } = rules;
   return { by: 'clock', day: { from: dayFrom, to: dayTo }, night: { from: nightFrom, to: nightTo } };

@@ -12,3 +12,6 @@ export const MOST_SERIES_READINGS = 2000;
 /** What a hand did about readings: took them out, put back what a rule left out, or left it to the rule again. */
 export const SERIES_DECISIONS = ['out', 'in', 'by-rule'] as const;
 export type SeriesDecision = (typeof SERIES_DECISIONS)[number];
+
+/** How a local time was settled on a night on which the clock changed. */
+export const SERIES_CLOCKS = ['skipped', 'twice'] as const;

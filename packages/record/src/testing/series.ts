@@ -31,6 +31,9 @@ export function keptReading(
     device: null,
     line: null,
     how: 'typed',
+    irregular: null,
+    clock: null,
+    mended: null,
     ...more,
   };
 }
@@ -61,10 +64,12 @@ export function homeEvidence(
 ): SeriesEvidence {
   return {
     of: 'home',
+    status: 'final',
     diary: null,
     readings: [...readings],
     refused: [],
     asleep: null,
+    nap: null,
     scheduled: null,
     treated: null,
     features: null,

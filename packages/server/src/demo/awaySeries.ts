@@ -55,10 +55,12 @@ export function awayContent(
     invented.of === 'home' ? weekOf(invented.days, startMs, zone) : recordingFrom(startMs, zone);
   const evidence: SeriesEvidence = {
     of: invented.of,
+    status: 'final',
     diary: null,
     readings,
     refused: [],
     asleep: invented.of === 'home' ? null : { from: 23 * 60, to: 7 * 60 },
+    nap: null,
     scheduled: invented.of === 'home' ? null : readings.length,
     treated: invented.treated,
     features: null,
@@ -112,5 +114,8 @@ function reading(
     device: null,
     line: null,
     how,
+    irregular: null,
+    clock: null,
+    mended: null,
   };
 }

@@ -61,12 +61,14 @@ function saidOf(series: ChartedSeries, answered: Answered, about: PageAbout, wor
     facts.isPregnant === true,
     isChild(facts.ageMonths === null ? null : completedYears(facts.ageMonths)),
   );
+  const irregular = content.readings.filter((one) => one.irregular === true).length;
   return {
     header: headerOf(content, about, words),
     ruleSet:
       computedBy.preset === null ? null : { id: computedBy.preset, version: computedBy.presetVersion ?? '' },
     alerts: [
       ...(series.isInError ? [words.sentence('away.inError')] : []),
+      ...(series.isPreliminary ? [words.sentence('away.preliminary')] : []),
       ...content.value.actNow.map(({ condition, figures }) => words.detail({ code: condition, figures })),
     ],
     first: first.map(({ row, flag }) => ({ ...row, flag })),
@@ -75,7 +77,7 @@ function saidOf(series: ChartedSeries, answered: Answered, about: PageAbout, wor
       why: `${words.sentence('away.asItStood')}: “${got ?? ''}”`,
     })),
     beside: besideOf(series, words),
-    settled: [],
+    settled: irregular === 0 ? [] : [words.sentence('series.irregularReadings', { readings: irregular })],
     office:
       office === null || beside === null
         ? null
@@ -123,10 +125,12 @@ function dateText(date: string, words: Words): string {
 
 const DAY_MS = 86_400_000;
 
+const CLOCK_SAID = { skipped: 'series.clockSkipped', twice: 'series.clockTwice' } as const;
+
 /** What a hand decided of a reading, and what came beside it, by its place from 1. */
 function besideOf({ content, decided }: ChartedSeries, words: Words): Map<number, string[]> {
   const said = new Map<number, string[]>();
-  for (const [place, { note, asleep }] of content.readings.entries()) {
+  for (const [place, { note, asleep, irregular, clock, mended }] of content.readings.entries()) {
     const byHand = decided.find(({ index }) => index === place + 1);
     const all = [
       ...(byHand === undefined
@@ -137,6 +141,9 @@ function besideOf({ content, decided }: ChartedSeries, words: Words): Map<number
             }),
           ]),
       ...(asleep === true ? [words.sentence('away.wasAsleep')] : []),
+      ...(irregular === true ? [words.sentence('series.irregularMark')] : []),
+      ...(clock === null ? [] : [words.sentence(CLOCK_SAID[clock])]),
+      ...(mended === null ? [] : [words.sentence('away.putRight', { text: mended })]),
       ...(note === null ? [] : [`“${note}”`]),
     ];
     if (all.length > 0) said.set(place + 1, all);

@@ -49,6 +49,9 @@ function kept({ atMs, systolic, diastolic, pulse }: SeriesReading): SeriesReadin
     device: null,
     line: null,
     how: 'file',
+    irregular: null,
+    clock: null,
+    mended: null,
   };
 }
 
@@ -62,10 +65,12 @@ async function signed(
   await clinic.send('POST', '/api/protocols', { content: protocolDocument(protocol.value) });
   const evidence = {
     of: 'home' as const,
+    status: 'final' as const,
     diary: null,
     readings: readings.map(kept),
     refused: [{ line: 30, got: 'x;y', code: 'not-a-number', systolic: null, diastolic: null }],
     asleep: null,
+    nap: null,
     scheduled: null,
     treated: false,
     features: null,

@@ -6,7 +6,7 @@ import { entryHere } from './entryHere.js';
 import { readableIn, readRows } from './rows.js';
 
 /**
- * What is wrong with entries that are about another entry without amending it: a countersigning names a signing of
+ * What is wrong with entries that are about another entry without amending it: a countersigning names a signing, or the series, of
  * its round and is made by a supervisor who signed nothing of it and is no learner; a closing stands in a round that is signed, or in that of a series; the end of a
  * fact names a fact. All of the same person and book.
  */
@@ -55,10 +55,13 @@ async function wrongCountersigning(
       refusal(`${within}/role`, 'contradicts', 'choice', entry.role, { choices: ['supervisor'] }),
     );
   const found = await entryHere(tx, site, entry, signing, entries);
-  if (!isAbout(found, entry, 'round') || found.round !== entry.round)
+  const isSigning = isAbout(found, entry, 'round') || isAbout(found, entry, 'series');
+  if (!isSigning || found.round !== entry.round)
     refusals.push(refusal(`${within}/content/signing`, 'unknown-id', 'signing-of-round', signing));
   else if (
-    (await signingsIn(tx, site, entry, entry.round, entries)).some(({ agent }) => agent === entry.agent)
+    (await signingsIn(tx, site, entry, entry.round, entries, found.kind)).some(
+      ({ agent }) => agent === entry.agent,
+    )
   )
     refusals.push(refusal(`${within}/agent`, 'contradicts', 'another-agent', entry.agent));
   else if (await isLearner(tx, site, entry))
@@ -130,23 +133,26 @@ function isAbout<K extends Entry['kind']>(
   return found !== undefined && found.kind === kind && found.person === person;
 }
 
-/** The signings of a round of the entry's person and their amendments, in the same request or kept in its book. */
+type Signing = Extract<Entry, { kind: 'round' | 'series' }>;
+
+/** The signings of a round, or the series under it, of the entry's person and their amendments, in the same request or kept in its book. */
 async function signingsIn(
   tx: Kysely<Tables>,
   site: string,
   { book, person }: Entry,
   round: string | null,
   entries: readonly Entry[],
-): Promise<readonly Extract<Entry, { kind: 'round' }>[]> {
+  kind: 'round' | 'series' = 'round',
+): Promise<readonly Signing[]> {
   const rows = await tx
     .selectFrom('entry')
     .selectAll()
     .where('site', '=', site)
     .where('book', '=', book)
-    .where('kind', '=', 'round')
+    .where('kind', '=', kind)
     .where('person', '=', person)
     .where('round', '=', round)
     .execute();
   const sent = entries.filter((one) => one.round === round && one.book === book && one.person === person);
-  return [...sent, ...readRows(rows).entries].filter((one) => one.kind === 'round');
+  return [...sent, ...readRows(rows).entries].filter((one): one is Signing => one.kind === kind);
 }

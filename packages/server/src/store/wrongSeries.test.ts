@@ -40,12 +40,16 @@ function reading(at: string, systolic: number, diastolic: number): SeriesReading
     device: null,
     line: null,
     how: 'file',
+    irregular: null,
+    clock: null,
+    mended: null,
   };
 }
 
 /** Three invented readings at home, one of them severe. */
 const EVIDENCE: SeriesEvidence = {
   of: 'home',
+  status: 'final',
   diary: null,
   readings: [
     reading('2026-07-01T07:30:00+01:00', 142, 90),
@@ -54,6 +58,7 @@ const EVIDENCE: SeriesEvidence = {
   ],
   refused: [{ line: 5, got: 'x;y', code: 'not-a-number', systolic: null, diastolic: null }],
   asleep: null,
+  nap: null,
   scheduled: null,
   treated: null,
   features: null,
@@ -220,6 +225,25 @@ describe('readings that are in the record already', () => {
       '/entries/0/content/readings/0 repeated',
     ]);
   });
+});
+
+test("a learner's series waits for a supervisor, who is somebody else, names it, and then it waits no more", async () => {
+  const kept = series({ status: 'preliminary' });
+  expect(await problemsOf(kept)).toBe(201);
+  expect(await rowOf()).toMatchObject({ toCountersign: 1 });
+  const supervisor = v7();
+  await clinic.send('POST', '/api/agents', { id: supervisor, name: 'Bram (invented)' });
+  const agreed = (more = {}, bent = {}) => {
+    const content = { signing: kept.id, agrees: true, ownRound: null, note: null, ...bent };
+    const as = { round: kept.round, role: 'supervisor' as const, agent: supervisor, ...more };
+    return clinic.frame('countersigned', person, content, as);
+  };
+  expect(await problemsOf(agreed({ agent: clinic.agent }))).toEqual(['/entries/0/agent contradicts']);
+  expect(await problemsOf(agreed({ round: v7() }))).toEqual(['/entries/0/content/signing unknown-id']);
+  expect(await problemsOf(agreed({}, { signing: v7() }))).toEqual(['/entries/0/content/signing unknown-id']);
+  expect(await problemsOf(agreed({ role: 'observer' }))).toEqual(['/entries/0/role contradicts']);
+  expect(await problemsOf(agreed())).toBe(201);
+  expect(await rowOf()).toMatchObject({ toCountersign: 0 });
 });
 
 describe('a decision about readings', () => {

@@ -20,10 +20,9 @@ import { useRulesOf } from '../chart/useRulesOf.js';
 import { Choices } from '../parts/Choices.js';
 import { Field } from '../parts/Field.js';
 import { Refused } from '../parts/Refused.js';
-import { WhoMeasures } from '../people/WhoMeasures.js';
 import { localDate } from '../ports/stampAt.js';
+import { SignAs, useSigner } from '../round/SignAs.js';
 import { entriesIn } from '../round/useRound.js';
-import { useMeasuring } from '../signIn/useAccess.js';
 import { ActFirstIn } from './ActFirst.js';
 import { evidenceOf } from './evidence.js';
 import { flagText } from './flagText.js';
@@ -67,20 +66,25 @@ function ComesTo({ person, record, inForce, state, read }: EndProps & { readonly
   const rulesOf = useRulesOf();
   const [, go] = useLocation();
   const [isAsked, setAsked] = useState(false);
-  const agent = useMeasuring();
+  const signer = useSigner();
+  const { agent, role } = signer;
   const { sign, refused } = useSignSeries(person, state);
 
   const now = clock.stamp();
   const today = localDate(now);
   const facts = roundFactsOf(record.identity, entries, today);
   const asleep = sleepOf(form.text('asleepFrom'), form.text('asleepTo'));
+  const nap = sleepOf(form.text('napFrom'), form.text('napTo'));
   const scheduled = /^[1-9]\d{0,3}$/.test(form.text('scheduled').trim())
     ? Number(form.text('scheduled'))
     : null;
   const isScheduledWrong = form.text('scheduled').trim() !== '' && scheduled === null;
   const evidence = evidenceOf({ ...intake, read }, form.text, {
     diary: intake.of === 'home' && form.text('diary') !== '' ? form.text('diary') : null,
+    status: signer.isPreliminary ? 'preliminary' : 'final',
     asleep: intake.of === 'ambulatory' ? asleep : null,
+    // Without the night a nap would be taken for it: it says nothing alone.
+    nap: intake.of === 'ambulatory' && asleep !== null ? nap : null,
     scheduled: intake.of === 'ambulatory' ? scheduled : null,
     treated: form.text('treated') === 'yes' ? true : form.text('treated') === 'no' ? false : null,
     note: form.text('note').trim() === '' ? null : form.text('note').trim(),
@@ -94,7 +98,11 @@ function ComesTo({ person, record, inForce, state, read }: EndProps & { readonly
   );
   const more = { ...evidence, readings: [...fresh] } as typeof evidence;
   // What is contested goes on with nothing: nobody could say with which of the two.
-  const joinable = before.filter(({ amended }) => amended.current.length === 1);
+  // Nor can a learner add to what somebody else signed.
+  const joinable = before.filter(
+    ({ amended: { current, original } }) =>
+      current.length === 1 && (!signer.isPreliminary || original.agent === agent),
+  );
   const continued = continuedSeries(joinable, more, inForce);
   const joins = continued === null ? null : (JOINS.find((one) => one === form.text('joins')) ?? null);
   const joined = joins === 'add' ? continued : null;
@@ -126,7 +134,7 @@ function ComesTo({ person, record, inForce, state, read }: EndProps & { readonly
     const text = words.sentence('away.moreDays');
     const amends = { entry: standing?.id ?? '', reason: 'other' as const, text };
     const added = joined === null ? null : { round: joined.round, amends };
-    const as = await sign({ agent, content, joined: added });
+    const as = await sign({ agent, role, content, joined: added });
     if (as === 'taken') go(`/people/${person}/away/${joined?.id ?? id}`, { replace: true });
     // Where nobody can be asked, the chart says that it waits.
     if (as === 'waiting') go(`/people/${person}`, { replace: true });
@@ -190,7 +198,7 @@ function ComesTo({ person, record, inForce, state, read }: EndProps & { readonly
             />
           )}
         </Field>
-        <WhoMeasures />
+        <SignAs signer={signer} />
         {isAsked && cannot.length > 0 ? (
           <div className="notice" role="alert">
             <p>{words.sentence('review.cannotYet')}</p>

@@ -86,7 +86,7 @@ function OfRecording({ state: { form } }: { readonly state: ReturnType<typeof us
     <section className="form" aria-label={words.sentence('away.ofRecording')}>
       <h2>{words.sentence('away.ofRecording')}</h2>
       <div className="away-sleep">
-        {(['asleepFrom', 'asleepTo'] as const).map((field) => (
+        {(['asleepFrom', 'asleepTo', 'napFrom', 'napTo'] as const).map((field) => (
           <Field key={field} label={words.sentence(`away.${field}`)}>
             {(control) => (
               <input

@@ -9,13 +9,15 @@ type ReadingsProps = {
   readonly content: SeriesContent;
   readonly decided: readonly DecidedReading[];
   readonly trial: TrialOf;
+  /** Whether who looks may take readings out and put them back. */
+  readonly mayDecide: boolean;
   readonly onTrial: (index: number, decision: SeriesDecision) => void;
 };
 
 const COLUMNS = 4;
 
 /** Every reading as it came, with how it stands; each can be taken out or put back by hand. */
-export function Readings({ content, decided, trial, onTrial }: ReadingsProps) {
+export function Readings({ content, decided, trial, mayDecide, onTrial }: ReadingsProps) {
   const { words } = useApp();
   const { readings, value } = content;
   const ordered = readings
@@ -67,20 +69,22 @@ export function Readings({ content, decided, trial, onTrial }: ReadingsProps) {
                   <td>{pressureText(reading, words)}</td>
                   <td>{reading.pulse === null ? '–' : words.say.short(reading.pulse)}</td>
                   <td className="not-printed">
-                    <button
-                      type="button"
-                      className="button button-quiet"
-                      aria-pressed={isTried}
-                      aria-label={words.sentence(
-                        dropped === undefined ? 'away.takeOutOf' : 'away.putBackOf',
-                        {
-                          text: `${pressureText(reading, words)}, ${time}`,
-                        },
-                      )}
-                      onClick={() => onTrial(index, decisionFor(dropped?.code ?? null, byHand))}
-                    >
-                      {words.sentence(dropped === undefined ? 'away.takeOut' : 'away.putItBack')}
-                    </button>
+                    {mayDecide ? (
+                      <button
+                        type="button"
+                        className="button button-quiet"
+                        aria-pressed={isTried}
+                        aria-label={words.sentence(
+                          dropped === undefined ? 'away.takeOutOf' : 'away.putBackOf',
+                          {
+                            text: `${pressureText(reading, words)}, ${time}`,
+                          },
+                        )}
+                        onClick={() => onTrial(index, decisionFor(dropped?.code ?? null, byHand))}
+                      >
+                        {words.sentence(dropped === undefined ? 'away.takeOut' : 'away.putItBack')}
+                      </button>
+                    ) : null}
                   </td>
                 </tr>
                 {says.length === 0 ? null : (
@@ -99,9 +103,11 @@ export function Readings({ content, decided, trial, onTrial }: ReadingsProps) {
   );
 }
 
+const CLOCK_SAID = { skipped: 'series.clockSkipped', twice: 'series.clockTwice' } as const;
+
 /** What must be known of a reading besides its numbers. */
 function beside(
-  { how, site, note, asleep }: SeriesContent['readings'][number],
+  { how, site, note, asleep, irregular, clock, mended }: SeriesContent['readings'][number],
   isMixed: boolean,
   words: ReturnType<typeof useApp>['words'],
 ): string[] {
@@ -109,6 +115,9 @@ function beside(
     ...(isMixed && how === 'typed' ? [words.sentence('away.wasTyped')] : []),
     ...(site === 'wrist' ? [words.sentence('away.atWrist')] : []),
     ...(asleep === true ? [words.sentence('away.wasAsleep')] : []),
+    ...(irregular === true ? [words.sentence('series.irregularMark')] : []),
+    ...(clock === null ? [] : [words.sentence(CLOCK_SAID[clock])]),
+    ...(mended === null ? [] : [words.sentence('away.putRight', { text: mended })]),
     ...(note === null ? [] : [`“${note}”`]),
   ];
 }

@@ -20,6 +20,7 @@ import { IdentityOf, nameIn } from '../parts/Identity.js';
 import { Page } from '../parts/Page.js';
 import { entriesIn, useInForce, useRecord } from '../round/useRound.js';
 import { loadRules } from '../server/load.js';
+import { useMay } from '../signIn/useAccess.js';
 import { ActFirstIn } from './ActFirst.js';
 import { BesideSeries } from './BesideSeries.js';
 import { BroughtIn } from './BroughtIn.js';
@@ -29,6 +30,7 @@ import { Readings } from './Readings.js';
 import { RecordingSeries } from './RecordingSeries.js';
 import { RefusedRows } from './RefusedRows.js';
 import { SavePdf } from './SavePdf.js';
+import { SeriesSignedFor } from './SeriesSignedFor.js';
 import { Trial, type TrialOf } from './Trial.js';
 
 /** What a person's readings away from the clinic come to: the numbers, what was left out and why, and how sure it is. */
@@ -75,6 +77,7 @@ export function SeriesPage({ person, series }: { readonly person: string; readon
                     office={officeNear(projectChart(entries), rulesOf, found.until)}
                   />
                   <BroughtIn series={found} agents={agents} />
+                  <SeriesSignedFor series={found} person={person} agents={agents} />
                   <p className="small soft printed-only">
                     {words.sentence('trend.printed', { text: stampText(clock.stamp(), words) })}
                   </p>
@@ -110,20 +113,30 @@ const NO_TRIAL: TrialOf = new Map();
 function Series({ person, series, others, rules, office }: SeriesProps) {
   const { words } = useApp();
   const { content } = series;
+  const mayDecide = useMay('clinician', 'supervisor');
   // What a hand tries out: the means move with it, and nothing is kept before a reason is given.
   const [trial, setTrial] = useState<TrialOf>(NO_TRIAL);
   const byHand = withTrial(byHandOf(series.decided), trial);
   const value: SeriesValueKept = trial.size === 0 ? series.value : valueOfSeries(content, rules, byHand);
   const answering = { content, byHand, rules, office };
   const shown = { ...content, value };
+  const irregular = content.readings.filter((one) => one.irregular === true).length;
   return (
     <div className="brought">
       {series.isInError ? <p className="notice">{words.sentence('away.inError')}</p> : null}
+      {series.isPreliminary ? (
+        <p className="notice">
+          <strong>{words.sentence('away.preliminary')}</strong>
+        </p>
+      ) : null}
       <ActFirstIn content={series.content} rows={content.refused} />
       {content.of === 'home' ? (
         <HomeSeries content={shown} answered={answeredHome(answering)} rules={rules} />
       ) : (
         <RecordingSeries content={shown} answered={answeredRecording(answering)} rules={rules} />
+      )}
+      {irregular === 0 ? null : (
+        <p className="notice">{words.sentence('series.irregularReadings', { readings: irregular })}</p>
       )}
       <section aria-label={words.sentence('away.whatLeftOut')}>
         <LeftOut content={shown} />
@@ -132,17 +145,20 @@ function Series({ person, series, others, rules, office }: SeriesProps) {
       <BesideSeries series={series} value={value} others={others} />
       <section className="brought-list" aria-label={words.sentence('away.allReadings')}>
         <h2>{words.sentence('away.allReadings')}</h2>
-        <Trial
-          person={person}
-          series={series}
-          value={value}
-          trial={trial}
-          onUndo={() => setTrial(NO_TRIAL)}
-        />
+        {mayDecide ? (
+          <Trial
+            person={person}
+            series={series}
+            value={value}
+            trial={trial}
+            onUndo={() => setTrial(NO_TRIAL)}
+          />
+        ) : null}
         <Readings
           content={shown}
           decided={series.decided}
           trial={trial}
+          mayDecide={mayDecide}
           onTrial={(index, decision) =>
             setTrial((was) => {
               const next = new Map(was);

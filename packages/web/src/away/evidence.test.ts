@@ -7,8 +7,10 @@ import { cellField, timeField } from './weekGrid.js';
 
 const FACTS = roundFactsOf(null, [], '2025-03-10');
 const BESIDE = {
+  status: 'final' as const,
   diary: null,
   asleep: null,
+  nap: null,
   scheduled: null,
   treated: null,
   note: null,
@@ -101,4 +103,21 @@ test('what each column is comes back from its field as it was', () => {
   const columns = ['time', null, 'systolic', 'diastolic'] as const;
   expect(columnsIn(columnsText(columns))).toEqual(columns);
   expect(columnsIn('')).toBeNull();
+});
+
+test('a row put right keeps what it said, and what the device marked and the clock did stays with its reading', () => {
+  // Clocks in Lisbon went forward from 01:00 to 02:00 on 30 March 2025.
+  const file = 'time;sys;dia;irregular pulse\n2025-03-30 01:30;142;88;no\n2025-03-30 07:30;l39;87;yes';
+  const evidence = kept({
+    way: 'file',
+    file,
+    zone: 'Europe/Lisbon',
+    [lineField(3)]: '2025-03-30 07:30;139;87;yes',
+  });
+  expect(
+    evidence.readings.map(({ systolic, irregular, clock, mended }) => [systolic, irregular, clock, mended]),
+  ).toEqual([
+    [142, false, 'skipped', null],
+    [139, true, null, '2025-03-30 07:30;l39;87;yes'],
+  ]);
 });

@@ -1,5 +1,5 @@
 import type { EmergencyFeature, RoundFacts } from '@evenfall/clinical';
-import type { ReadSeries } from '@evenfall/exchange';
+import type { ReadSeries, SeriesFlag } from '@evenfall/exchange';
 import type { RefusedSeriesRow, SeriesEvidence, SeriesReadingKept } from '@evenfall/record';
 import { stampAt } from '../ports/stampAt.js';
 import type { Intake } from './intake.js';
@@ -14,18 +14,27 @@ const LONGEST_DEVICE = 200;
 /** A time that is only about right is kept so: the sitting's usual time, and nobody said otherwise. */
 export const ABOUT = '~';
 
-export type Beside = Pick<SeriesEvidence, 'diary' | 'asleep' | 'scheduled' | 'treated' | 'note'> & {
+export type Beside = Pick<
+  SeriesEvidence,
+  'status' | 'diary' | 'asleep' | 'nap' | 'scheduled' | 'treated' | 'note'
+> & {
   readonly features: readonly EmergencyFeature[] | null;
   readonly facts: RoundFacts;
 };
 
 /** What is kept of an intake that is read: every row of it, as a reading or as one that was refused. */
 export function evidenceOf(
-  { of, way, read, table, lines }: Intake & { readonly read: ReadSeries },
+  { of, way, read, table, lines, mended }: Intake & { readonly read: ReadSeries },
   text: TextOf,
   beside: Beside,
 ): SeriesEvidence {
   const besides = new Map(read.beside.map((one) => [one.index, one]));
+  const clocks = new Map(
+    read.flags.flatMap(({ code, lines: of }) => {
+      const clock = CLOCKS[code];
+      return clock === undefined ? [] : of.map((line) => [line, clock] as const);
+    }),
+  );
   const readings = read.readings.map((one): SeriesReadingKept => {
     const line = read.lines[one.index - 1] ?? 1;
     const row = table?.rowOfLine.get(line);
@@ -47,6 +56,9 @@ export function evidenceOf(
       device: other?.device?.slice(0, LONGEST_DEVICE) ?? null,
       line,
       how: way,
+      irregular: other?.irregular ?? null,
+      clock: clocks.get(line) ?? null,
+      mended: mended.has(line) ? (lines[line - 1]?.slice(0, LONGEST_LINE) ?? null) : null,
     };
   });
   const refused = read.refused.map(
@@ -68,6 +80,12 @@ export function evidenceOf(
     facts,
   } as SeriesEvidence;
 }
+
+/** What was settled of the time of single rows while the table was read, as it is kept. */
+const CLOCKS: Readonly<Partial<Record<SeriesFlag['code'], SeriesReadingKept['clock']>>> = {
+  'time-not-there': 'skipped',
+  'time-twice': 'twice',
+};
 
 function finite(value: number | null): number | null {
   return value === null || !Number.isFinite(value) ? null : value;

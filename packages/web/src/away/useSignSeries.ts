@@ -1,14 +1,15 @@
-import type { Amends, SeriesContent } from '@evenfall/record';
+import type { Amends, Role, SeriesContent } from '@evenfall/record';
 import { useState } from 'react';
 import { useApp } from '../app/context.js';
 import { NO_FORM } from '../app/forms.js';
-import { WRITTEN_SCHEMA } from '../round/entries.js';
+import { SERIES_SCHEMA } from '../round/entries.js';
 import { signed, takenBack } from '../round/waiting.js';
 import { BOOK } from '../server/load.js';
 import type { useIntake } from './useIntake.js';
 
 type Signing = {
   readonly agent: string;
+  readonly role: Role;
   readonly content: SeriesContent;
   /** The round of the series that it is added to, with what it amends; null for a series of its own. */
   readonly joined: { readonly round: string; readonly amends: Amends } | null;
@@ -24,7 +25,7 @@ export function useSignSeries(
 ) {
   const { store, sending } = useApp();
   const [refused, setRefused] = useState<string | null>(null);
-  const sign = async ({ agent, content, joined }: Signing): Promise<SignedAs> => {
+  const sign = async ({ agent, role, content, joined }: Signing): Promise<SignedAs> => {
     setRefused(null);
     const start = form.entry();
     // Under a round of its own, by which its alerts are closed.
@@ -33,13 +34,13 @@ export function useSignSeries(
       frame: 1 as const,
       ...start,
       book: BOOK,
-      schema: WRITTEN_SCHEMA,
+      schema: SERIES_SCHEMA,
       kind: 'series' as const,
       person,
       round,
       session: null,
       agent,
-      role: 'observer' as const,
+      role,
       device: store.get().kept.device,
       amends: joined?.amends ?? null,
       content,

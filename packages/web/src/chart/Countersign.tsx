@@ -1,4 +1,4 @@
-import type { Agent, ChartRound, StoredEntry } from '@evenfall/record';
+import type { ChartRound, StoredEntry } from '@evenfall/record';
 import { useState } from 'react';
 import { formIn, useBook } from '../app/book.js';
 import { useApp } from '../app/context.js';
@@ -16,30 +16,32 @@ import { ownRounds } from './ownRounds.js';
 import { SideBySide } from './SideBySide.js';
 
 type CountersignProps = {
-  readonly round: ChartRound;
+  /** The round of the signing, of whatever kind that is. */
+  readonly id: string;
+  /** A learner's round, beside which a round of one's own can stand; null of a series. */
+  readonly round: ChartRound | null;
   readonly signing: StoredEntry;
   readonly person: string;
-  readonly agents: readonly Agent[];
 };
 
-/** A supervisor looks at a learner's round, with a reading of their own beside it if there is one, and signs for it. */
-export function Countersign({ round, signing, person }: CountersignProps) {
+/** A supervisor looks at a learner's round or series, with a reading of their own beside it if there is one, and signs for it. */
+export function Countersign({ id, round, signing, person }: CountersignProps) {
   const app = useApp();
   const { words, server, store } = app;
   const { asked } = useRecord(person);
   const known = store.get().known.agents.value ?? [];
   const inBook = useBook();
-  const form = useForm(formIn(inBook, `countersign ${round.id}`));
+  const form = useForm(formIn(inBook, `countersign ${id}`));
   const [isAsked, setAsked] = useState(false);
   const [isOpen, setOpen] = useState(false);
   const [refused, setRefused] = useState<string | null>(null);
   const who = useSignedIn();
   const maySupervise = useMay('supervisor');
-  const supervisors = known.filter(({ id }) => id !== signing.agent);
+  const supervisors = known.filter((one) => one.id !== signing.agent);
   // Whoever signs in countersigns under their own name.
   const agent = who?.agent.id ?? form.text('agent');
   const own = ownRounds(asked.value === null ? [] : entriesIn(asked.value), agent, signing);
-  const ownRound = own.find(({ id }) => id === form.text('own')) ?? null;
+  const ownRound = own.find((one) => one.id === form.text('own')) ?? null;
   const verdict = form.text('verdict');
   const note = form.text('note').trim();
   const needsNote = verdict === 'no' && note === '';
@@ -60,7 +62,7 @@ export function Countersign({ round, signing, person }: CountersignProps) {
       kind: 'countersigned' as const,
       schema: WRITTEN_SCHEMA,
       person,
-      round: round.id,
+      round: id,
       agent,
       role: 'supervisor' as const,
       device: store.get().kept.device,
@@ -104,16 +106,16 @@ export function Countersign({ round, signing, person }: CountersignProps) {
           {(control) => (
             <select {...control} value={agent} onChange={(event) => form.set('agent', event.target.value)}>
               <option value="">{words.sentence('chart.chooseSupervisor')}</option>
-              {supervisors.map(({ id, name }) => (
-                <option key={id} value={id}>
-                  {name}
+              {supervisors.map((one) => (
+                <option key={one.id} value={one.id}>
+                  {one.name}
                 </option>
               ))}
             </select>
           )}
         </Field>
       )}
-      {own.length === 0 ? (
+      {round === null ? null : own.length === 0 ? (
         <p className="soft small">{words.sentence('chart.noOwnRound')}</p>
       ) : (
         <Field label={words.sentence('chart.ownRound')}>
@@ -133,7 +135,7 @@ export function Countersign({ round, signing, person }: CountersignProps) {
           )}
         </Field>
       )}
-      {ownRound === null ? null : <SideBySide learner={round} own={ownRound.round} />}
+      {ownRound === null || round === null ? null : <SideBySide learner={round} own={ownRound.round} />}
       <Choices
         legend={words.sentence('chart.verdict')}
         choices={[

@@ -61,7 +61,7 @@ export function RoundOutcome({ round, person, agents, others }: OutcomeProps) {
         </Fragment>
       ))}
       {round.isPreliminary && signing !== null && !isOver ? (
-        <Countersign round={round} signing={signing} person={person} agents={agents} />
+        <Countersign id={round.id} round={round} signing={signing} person={person} />
       ) : null}
     </div>
   );

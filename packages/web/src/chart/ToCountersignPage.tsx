@@ -1,10 +1,18 @@
 import type { PersonRow } from '@evenfall/api';
-import { type Agent, type ChartRound, projectChart, projectDuties, signingOf } from '@evenfall/record';
+import {
+  type Agent,
+  type ChartedSeries,
+  type ChartRound,
+  chartSeries,
+  projectChart,
+  projectDuties,
+  signingOf,
+} from '@evenfall/record';
 import { useEffect, useMemo } from 'react';
 import { Link } from 'wouter';
 import { useApp, useKept } from '../app/context.js';
 import { signText } from '../app/signText.js';
-import { stampText } from '../app/times.js';
+import { dayText, stampText } from '../app/times.js';
 import { Asking } from '../parts/Asking.js';
 import { IdentityLine } from '../parts/Identity.js';
 import { Page } from '../parts/Page.js';
@@ -44,6 +52,7 @@ function OfPerson({ row: { id: person, identity } }: { readonly row: PersonRow }
   const entries = useMemo(() => (record === null ? [] : entriesIn(record)), [record]);
   const { toCountersign } = projectDuties(entries, rulesOf);
   const rounds = projectChart(entries).rounds.filter(({ id }) => toCountersign.includes(id));
+  const series = chartSeries(entries, rulesOf).filter(({ isPreliminary }) => isPreliminary);
   return (
     <section className="to-countersign" aria-labelledby={`of-${person}`}>
       <h2 id={`of-${person}`}>{identity?.name ?? words.sentence('people.erased')}</h2>
@@ -51,6 +60,11 @@ function OfPerson({ row: { id: person, identity } }: { readonly row: PersonRow }
       <Asking asked={asked} again={again}>
         {({ agents }) => (
           <ul>
+            {series.map((one) => (
+              <li key={one.id}>
+                <OfSeries series={one} person={person} agents={agents} />
+              </li>
+            ))}
             {rounds.map((round) => (
               <li key={round.id}>
                 <OfRound round={round} person={person} agents={agents} />
@@ -60,6 +74,37 @@ function OfPerson({ row: { id: person, identity } }: { readonly row: PersonRow }
         )}
       </Asking>
     </section>
+  );
+}
+
+function OfSeries({
+  series: { id, content, from, until, amended },
+  person,
+  agents,
+}: {
+  readonly series: ChartedSeries;
+  readonly person: string;
+  readonly agents: readonly Agent[];
+}) {
+  const { words } = useApp();
+  const days = { from: dayText(from, words), until: dayText(until, words) };
+  const { systolic, diastolic } = content.value.shown;
+  return (
+    <Link href={`/people/${person}/away/${id}`} className="person-line">
+      <span className="person-who">
+        <span className="person-when">
+          {words.sentence(content.of === 'home' ? 'away.homeTitle' : 'away.recordingTitle', days)}
+        </span>
+        <span className="small soft">{whoText(amended.original, agents, words)}</span>
+      </span>
+      <span className="person-values">
+        <span className="person-value">
+          <span className="person-rate">
+            {systolic ?? '–'}/{diastolic ?? '–'}
+          </span>
+        </span>
+      </span>
+    </Link>
   );
 }
 

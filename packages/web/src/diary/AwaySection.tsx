@@ -30,7 +30,6 @@ export function AwaySection({ person, entries, isClosed }: AwayProps) {
   const { words } = useApp();
   const rulesOf = useRulesOf();
   const inForce = useKept(({ known }) => known.inForce.value) ?? NOTHING_CHOSEN;
-  const mayEnter = useMay('clinician', 'supervisor');
   const mayHand = useMay('clinician', 'supervisor', 'learner');
   const [isHanding, setHanding] = useState(false);
   const waiting = useKept(({ kept }) => kept.waiting);
@@ -63,7 +62,7 @@ export function AwaySection({ person, entries, isClosed }: AwayProps) {
         <HandOutDiary person={person} onClose={() => setHanding(false)} />
       ) : (
         <div className="buttons">
-          {mayEnter ? (
+          {mayHand ? (
             <Link href={`/people/${person}/away/new`} className="button">
               {words.sentence('diary.enter')}
             </Link>
@@ -122,6 +121,11 @@ function SeriesLine({ series, person }: { readonly series: ChartedSeries; readon
       ) : (
         <>
           <p>{[...saidOf(series, words)].join(', ')}</p>
+          {series.isPreliminary ? (
+            <p>
+              <strong>{words.sentence('chart.preliminary')}</strong>
+            </p>
+          ) : null}
           <p className="small soft">{[...besideOf(series, words)].join(', ')}</p>
           {open.length === 0 ? null : (
             <CloseActNow round={{ id: series.round }} person={person} open={open} />

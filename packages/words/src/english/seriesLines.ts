@@ -104,6 +104,13 @@ export const seriesLines = {
   'times-in-utc': () =>
     'Times are in UTC and no zone was given: morning, evening, day and night are those of UTC.',
   'from-kilopascal': () => 'Pressures were in kPa and are shown in mmHg.',
+  'irregular-pulse': (f: { lines: string; count: number }, say: Say) =>
+    `The device marked an irregular pulse (${lineOf(f, say)}): what it reads varies more then, and three readings at a time are advised.`,
+  irregularReadings: (f: { readings: number }, say: Say) =>
+    `The device marked an irregular pulse at ${say.counted(f.readings, READINGS)}: what it reads varies more then, and three readings at a time are advised.`,
+  irregularMark: 'irregular pulse, marked by the device',
+  clockSkipped: 'the clock skipped this time: moved forward',
+  clockTwice: 'the clock showed this time twice: taken as the first',
   'lines-before-heading': (f: { lines: string; count: number }, say: Say) =>
     `Before the headings, not read: ${lineOf(f, say)}.`,
 } as const;

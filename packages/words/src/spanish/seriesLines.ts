@@ -90,6 +90,13 @@ export const seriesLines: Reworded<typeof lines> = {
   'time-twice': (f, say) => `El reloj mostró esta hora dos veces (${lineOf(f, say)}): se toma la primera.`,
   'times-in-utc': () => 'Las horas están en UTC y no se dio zona: mañana, tarde, día y noche son los de UTC.',
   'from-kilopascal': () => 'Las presiones estaban en kPa y se muestran en mmHg.',
+  'irregular-pulse': (f, say) =>
+    `El aparato marcó un pulso irregular (${lineOf(f, say)}): lo que lee varía entonces más, y se aconsejan tres lecturas cada vez.`,
+  irregularReadings: (f, say) =>
+    `El aparato marcó un pulso irregular en ${say.counted(f.readings, READINGS)}: lo que lee varía entonces más, y se aconsejan tres lecturas cada vez.`,
+  irregularMark: 'pulso irregular, marcado por el aparato',
+  clockSkipped: 'el reloj saltó esta hora: se adelantó',
+  clockTwice: 'el reloj marcó esta hora dos veces: se tomó la primera',
   'lines-before-heading': (f, say) => `Antes de los encabezados, sin leer: ${lineOf(f, say)}.`,
 };
 

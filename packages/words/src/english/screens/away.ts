@@ -55,6 +55,8 @@ export const away = {
   ofRecording: 'What the recorder does not say',
   asleepFrom: 'Asleep from',
   asleepTo: 'Awake again at',
+  napFrom: 'Slept by day from',
+  napTo: 'Slept by day until',
   asleepHint:
     'By the person’s own diary. Left blank, day and night are told by marks in the table, or else by the clock, and that is said.',
   scheduled: 'Readings it was set to take',
@@ -98,6 +100,7 @@ export const away = {
   'column-arm': 'which arm',
   'column-device': 'device',
   'column-site': 'where the cuff was',
+  'column-irregular': 'irregular pulse or not',
   'column-part': 'morning or evening',
   afterQuestions: 'What it comes to stands here once the questions above are answered.',
   refused: 'Rows that cannot be used as they stand',
@@ -172,6 +175,8 @@ export const away = {
     f.from === f.until ? `At home, ${f.from}` : `At home, ${f.from} to ${f.until}`,
   recordingTitle: (f: { from: string; until: string }) => `Over 24 hours, from ${f.from}`,
   noSuchSeries: 'There is no such series in this record.',
+  preliminary:
+    'Preliminary: brought in by somebody who is learning, and no supervisor has signed for it yet.',
   inError: 'This series was entered in error: it counts for nothing.',
   broughtIn: (f: { who: string; at: string }) => `Brought in by ${f.who}, ${f.at}.`,
   timeAbout: (f: Text) => `about ${f.text}`,
@@ -255,6 +260,7 @@ export const away = {
   allTyped: 'Every reading was typed from paper.',
   takenOut: (f: Text) => `Taken out by hand: ${f.text}`,
   putBack: (f: Text) => `Put back by hand: ${f.text}`,
+  putRight: (f: Text) => `put right before signing; it said: ${f.text}`,
   wasTyped: 'typed from paper',
   atWrist: 'at the wrist',
   wasAsleep: 'asleep',

@@ -1,0 +1,31 @@
+import type { Agent, ChartedSeries } from '@evenfall/record';
+import { useApp } from '../app/context.js';
+import { stampText } from '../app/times.js';
+import { Countersign } from '../chart/Countersign.js';
+import { whoText } from '../chart/who.js';
+
+type SignedProps = {
+  readonly series: ChartedSeries;
+  readonly person: string;
+  readonly agents: readonly Agent[];
+};
+
+/** What supervisors said of a learner's series, and the way to sign for it while nobody has. */
+export function SeriesSignedFor({ series, person, agents }: SignedProps) {
+  const { words } = useApp();
+  const signing = series.amended.current.at(-1);
+  return (
+    <div className="not-printed">
+      {series.countersigned.map((entry) => (
+        <p key={entry.id} className="small">
+          <strong>{words.sentence(entry.content.agrees ? 'chart.countersigned' : 'chart.notAgreed')}</strong>{' '}
+          {whoText(entry, agents, words)}, {stampText(entry.measuredAt, words)}
+          {entry.content.note === null ? null : `: ${entry.content.note}`}
+        </p>
+      ))}
+      {series.isPreliminary && signing !== undefined ? (
+        <Countersign id={series.round} round={null} signing={signing} person={person} />
+      ) : null}
+    </div>
+  );
+}

@@ -107,3 +107,59 @@ test('a series that is signed without network waits on the device, is shown as w
   const { entries } = (await record.json()) as { entries: { kind: string }[] };
   expect(entries.filter(({ kind }) => kind === 'series')).toHaveLength(1);
 });
+
+test("a learner's series is preliminary until a supervisor signs for it; what the device marked stands beside its reading", async ({
+  page,
+  demo,
+}) => {
+  await page.goto(`${demo.address}/`);
+  await page
+    .getByRole('link', { name: /Greta Lomax/ })
+    .first()
+    .click();
+  await page.getByRole('heading', { level: 1, name: /Greta Lomax/ }).waitFor();
+  const person = /people\/([^/?#]+)/.exec(page.url())?.[1] ?? '';
+  await page.goto(`${demo.address}/people/${person}/away/new`);
+  await page.getByText('Pasted', { exact: true }).click();
+  const rows = WEEK.map(
+    (row, k) => `${row},${k === 0 ? 'irregular pulse' : k === 5 ? 'yes' : k === 6 ? 'l' : 'no'}`,
+  );
+  await page.getByLabel('Lines from a spreadsheet or a message').fill(rows.join('\n'));
+  const zone = page.getByLabel(/In which time zone was its clock\?/);
+  if (await zone.isVisible()) {
+    await zone.fill('Europe/Lisbon');
+    await page.getByRole('button', { name: 'Use this zone' }).click();
+  }
+  const mend = page.getByLabel('Row 7 as it should be');
+  await mend.fill((await mend.inputValue()).replace(/,l$/, ',no'));
+  await page.getByRole('button', { name: 'Read row 7 again' }).click();
+  await expect(
+    page.getByText('The device marked an irregular pulse (line 6)', { exact: false }),
+  ).toBeVisible();
+  const agent = page.getByLabel('Who is measuring?');
+  await agent.selectOption({ index: 2 });
+  await page.getByLabel('I am learning', { exact: false }).check();
+  await sign(page);
+
+  await page.getByRole('heading', { level: 1, name: /^At home, 3 Mar 2025/ }).waitFor();
+  const preliminary = page.getByText('Preliminary: brought in by somebody who is learning', { exact: false });
+  await expect(preliminary).toBeVisible();
+  await expect(
+    page.getByText('The device marked an irregular pulse at 1 reading', { exact: false }),
+  ).toBeVisible();
+  const list = page.getByRole('region', { name: 'All readings' });
+  await expect(list.getByText('irregular pulse, marked by the device')).toBeVisible();
+  await expect(list.getByText(/put right before signing; it said: .*,l/)).toBeVisible();
+  await expectAccessible(page);
+  const series = page.url();
+
+  await page.goto(`${demo.address}/countersign`);
+  await page.getByRole('link', { name: /^At home, 3 Mar 2025/ }).click();
+  await expect(page).toHaveURL(series);
+  await page.getByRole('button', { name: 'Countersign' }).click();
+  await page.getByLabel('Who countersigns?').selectOption({ label: 'Wren Halloran (invented)' });
+  await page.getByText('Yes, it stands').click();
+  await page.getByRole('button', { name: 'Sign as supervisor' }).click();
+  await expect(preliminary).toHaveCount(0);
+  await expect(page.getByText('Countersigned', { exact: false }).first()).toBeVisible();
+});

@@ -100,6 +100,8 @@ export const personRow = z.object({
     toCountersign: z.number().int().min(0),
     /** The diary that is out and due back first, and from which day (local). */
     diary: z.object({ entry: id, dueOn: z.iso.date() }).nullable(),
+    /** Every diary that is out, the one due back first first. */
+    diaries: z.array(z.object({ entry: id, dueOn: z.iso.date(), from: z.iso.date() })).readonly(),
   }),
 });
 export type PersonRow = z.infer<typeof personRow>;

@@ -225,6 +225,8 @@ export { variabilityGroup, variabilityIndependentOfMean } from './outOfOffice/in
 export type { IntakeLimits } from './outOfOffice/intakeLimits.js';
 export { INTAKE_LIMITS } from './outOfOffice/intakeLimits.js';
 export type { AmbulatoryPattern } from './outOfOffice/judgedPeriods.js';
+export type { MarksBeside } from './outOfOffice/marksBeside.js';
+export { marksBeside } from './outOfOffice/marksBeside.js';
 export type { OfficeBeside } from './outOfOffice/officeBeside.js';
 export { isNearSeries, officeBeside } from './outOfOffice/officeBeside.js';
 export type { Load } from './outOfOffice/periodLoad.js';
@@ -239,8 +241,10 @@ export {
   whiteCoatEffect,
 } from './outOfOffice/phenotype.js';
 export type { EditCode, Edited } from './outOfOffice/recordingKept.js';
+export type { LeftForGood } from './outOfOffice/restorable.js';
+export { leftForGood } from './outOfOffice/restorable.js';
 export type { SeriesAlert, SeriesPressure } from './outOfOffice/seriesAlerts.js';
-export { SEVERE_AWAY, seriesAlerts } from './outOfOffice/seriesAlerts.js';
+export { seriesAlerts } from './outOfOffice/seriesAlerts.js';
 export type { DayPart, Measure, SeriesReading, SeriesSite } from './outOfOffice/seriesReading.js';
 export { DAY_PARTS, inTimeOrder, MEASURES } from './outOfOffice/seriesReading.js';
 export { canonicalJson } from './protocol/canonicalJson.js';
@@ -295,6 +299,8 @@ export {
   DEFAULT_ACT_NOW_ORIGINS,
   DEFAULT_ACT_NOW_RULES,
   pregnancyLimits,
+  SEVERE_AWAY,
+  SWITCHABLE_IDS,
   severeLimits,
 } from './round/actNowRules.js';
 export type { ArmDifference, ArmPair, ArmsCode } from './round/armDifference.js';

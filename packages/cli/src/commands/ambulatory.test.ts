@@ -362,6 +362,18 @@ describe('what is read and what is refused', () => {
     ]);
   });
 
+  test('typed times of sleep win over the marks of the file, and it is said how many marks say otherwise', async () => {
+    const rows = ['22:00 140/80 70 yes', '23:00 130/80 70 yes', '03:00 120/70 60 no', '08:00 140/80 70 no'];
+    const input = file(rows, '22:00', 'time,systolic,diastolic,pulse,asleep');
+    const flagsOf = async (line: string) =>
+      (await answered(line, input)) as unknown as { flags: { code: string; figures: unknown }[] };
+    const { flags } = await flagsOf('- --asleep 23:00-07:00');
+    expect(flags.find(({ code }) => code === 'marks-not-used')?.figures).toEqual({ marked: 4, differ: 2 });
+    expect((await flagsOf('-')).flags.map(({ code }) => code)).not.toContain('marks-not-used');
+    const { stdout } = await typed('ambulatory - --asleep 23:00-07:00', { input });
+    expect(stdout).toContain('2 of 4 marks say otherwise');
+  });
+
   test('the same twice counts once, also with another of its instant between; that other one is kept and said', async () => {
     // Source: out-of-office handbook 20.
     const rows = ['12:00 140/80 70', '12:00 150/90 70', '12:00 140/80 70', '12:30 130/80 70'];

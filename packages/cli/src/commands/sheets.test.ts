@@ -33,7 +33,8 @@ describe('a page and a figure from the command line', () => {
       '--svg',
       at('out.svg'),
     ]);
-    expect([drawn.code, drawn.stderr, drawn.stdout]).toEqual([0, '', plain.stdout]);
+    const wrote = `Wrote ${at('out.pdf')}\nWrote ${at('out.svg')}\n`;
+    expect([drawn.code, drawn.stderr, drawn.stdout]).toEqual([0, wrote, plain.stdout]);
     const { pages, sizes } = pdf('out.pdf');
     expect(pages.length).toBe(2);
     expect(sizes[0]![1]).toBeCloseTo(841.89, 1); // A4
@@ -57,7 +58,7 @@ describe('a page and a figure from the command line', () => {
       '--svg',
       at('out.svg'),
     ]);
-    expect([code, stderr]).toEqual([0, '']);
+    expect([code, stderr]).toEqual([0, `Escrito: ${at('out.pdf')}\nEscrito: ${at('out.svg')}\n`]);
     const { pages, sizes, language } = pdf('out.pdf');
     expect([sizes[0], language]).toEqual([[612, 792], 'es']);
     for (const one of ['Presión arterial durante 24 horas', '129,82', '137,31', '115,13', '16,2 %'])

@@ -43,6 +43,19 @@ test('a severe one by either number alone, on both sides of its limit and by the
   expect(conditions(181, 100, place)).toEqual(['severe-away']);
 });
 
+test('a place that switched it off by name is not alerted by it, and by everything else it is', () => {
+  const off = { ...rules, actNow: { ...rules.actNow, switchedOff: ['severe-away' as const] } };
+  const conditions = (given: typeof off) =>
+    seriesAlerts([reading(196, 122), reading(84, 50)], null, NO_ROUND_FACTS, given).map(
+      ({ condition }) => condition,
+    );
+  expect(conditions(off)).toEqual(['very-low-pressure']);
+  expect(conditions({ ...off, actNow: { ...rules.actNow, switchedOff: [] } })).toEqual([
+    'severe-away',
+    'very-low-pressure',
+  ]);
+});
+
 // 88/142 was typed into the wrong columns: 142/88 is no low pressure, and 121/182 is a severe one.
 test('two numbers the wrong way round are looked at the right way round', () => {
   const alerts = seriesAlerts([reading(88, 142), reading(121, 182)], null, NO_ROUND_FACTS, rules);

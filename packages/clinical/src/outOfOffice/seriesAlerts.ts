@@ -1,14 +1,11 @@
 import { type ActNowAlert, actNow } from '../round/actNow.js';
-import { severeLimits } from '../round/actNowRules.js';
+import { SEVERE_AWAY, severeLimits } from '../round/actNowRules.js';
 import { knownChild, limitsOfChild, p95ToActBy } from '../round/childLimits.js';
 import { type EmergencyFeature, NOTHING_KNOWN } from '../round/knownSigns.js';
 import type { RoundFacts } from '../round/roundFacts.js';
 import type { RoundRules } from '../round/roundRules.js';
 import { isPressureSevere, type KnownPressure } from '../round/severe.js';
 import { upright } from './actFirstOf.js';
-
-/** A severe pressure that somebody measured away from the clinic, of whom nothing more is known. */
-export const SEVERE_AWAY = 'severe-away';
 
 /** A condition of a series that somebody must act on at once. */
 export type SeriesAlert = Omit<ActNowAlert, 'condition'> & {
@@ -24,7 +21,7 @@ const SAYS_SEVERE = /^(severe-|child-crisis|child-high)/;
 /**
  * What somebody must act on at once in readings that were taken away from the clinic: the conditions of a round, each
  * once, with the figures of the first reading that meets it. A severe pressure of which nothing else says so alerts by
- * itself: nobody was there to ask the person. Readings that no mean uses, and rows that were refused for something
+ * itself, unless the place switched that off: nobody was there to ask the person. Readings that no mean uses, and rows that were refused for something
  * else, count like any other; two numbers that stand the wrong way round are looked at the right way round. Whether a category can be given has no part in it.
  *
  * @param given in any order; those of one person on any days
@@ -51,7 +48,8 @@ export function seriesAlerts(
     actNow({ ...shared, systolic, diastolic, pulsePerMinute: pulse }, rules, actNowOrigins),
   );
   const severe = readings.find((reading) => isPressureSevere(reading, severeLimits(rules)));
-  if (severe !== undefined && !found.some(({ condition }) => SAYS_SEVERE.test(condition))) {
+  const isOn = !rules.switchedOff.includes(SEVERE_AWAY);
+  if (isOn && severe !== undefined && !found.some(({ condition }) => SAYS_SEVERE.test(condition))) {
     const { severeSystolic, severeDiastolic } = actNowOrigins;
     found.unshift({
       condition: SEVERE_AWAY,

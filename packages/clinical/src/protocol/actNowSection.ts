@@ -1,5 +1,5 @@
 import { type ActNowNumber, ACT_NOW_LIMITS as LIMITS } from '../round/actNowLimits.js';
-import { ACT_NOW_IDS, type ActNowRules, DEFAULT_ACT_NOW_RULES as RULES } from '../round/actNowRules.js';
+import { type ActNowRules, DEFAULT_ACT_NOW_RULES as RULES, SWITCHABLE_IDS } from '../round/actNowRules.js';
 import { type Bounds, choicesField, numberField } from './fieldShapes.js';
 import type { Disagreement, FieldShape, Section } from './shape.js';
 
@@ -13,7 +13,7 @@ const SINCE = 3;
 export const ACT_NOW_SECTION: Section<ActNowRules> = {
   fields: {
     switchedOff: choicesField(
-      ACT_NOW_IDS,
+      SWITCHABLE_IDS,
       RULES.switchedOff,
       {
         meaning: 'conditions that do not alert here; none unless the place says so',

@@ -38,12 +38,19 @@ export const ACT_NOW_IDS = [
 ] as const;
 export type ActNowId = (typeof ACT_NOW_IDS)[number];
 
+/** A severe pressure that somebody measured away from the clinic, of whom nothing more is known. */
+export const SEVERE_AWAY = 'severe-away';
+
+/** Every condition that a place can switch off: those of a round and that of a series. */
+export const SWITCHABLE_IDS = [...ACT_NOW_IDS, SEVERE_AWAY] as const;
+export type SwitchableId = (typeof SWITCHABLE_IDS)[number];
+
 /**
  * When somebody must act at once: the values of a protocol's `actNow` section. Pressures mmHg, rates per minute,
  * saturation percent, totals points. A condition is on unless the place switched it off by name.
  */
 export type ActNowRules = {
-  readonly switchedOff: readonly ActNowId[];
+  readonly switchedOff: readonly SwitchableId[];
   readonly severeSystolic: PressureLimit;
   readonly severeDiastolic: PressureLimit;
 } & { readonly [Id in ActNowNumber]: number };

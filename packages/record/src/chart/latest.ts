@@ -17,6 +17,8 @@ export type Latest = NewestValues & {
   readonly toCountersign: number;
   /** The diary that is out and due back first, and from which day (`YYYY-MM-DD`, local). */
   readonly diary: Pick<DueDiary, 'entry' | 'dueOn'> | null;
+  /** Every diary that is out, the one due back first first, with the day from which it was to be kept. */
+  readonly diaries: readonly Pick<DueDiary, 'entry' | 'dueOn' | 'from'>[];
 };
 
 /**
@@ -35,5 +37,6 @@ export function projectLatest(entries: readonly StoredEntry[], rulesOf: RulesOf 
     recheck: first === undefined ? null : { code: first.code, fromAt: first.fromAt, byAt: first.byAt },
     toCountersign: toCountersign.length,
     diary: diary === undefined ? null : { entry: diary.entry, dueOn: diary.dueOn },
+    diaries: diaries.map(({ entry, dueOn, from }) => ({ entry, dueOn, from })),
   };
 }

@@ -1,4 +1,4 @@
-import { actFirstIn, completedYears, isChild } from '@evenfall/clinical';
+import { actFirstIn, completedYears, isChild, marksBeside } from '@evenfall/clinical';
 import {
   answeredHome,
   answeredRecording,
@@ -61,6 +61,7 @@ function saidOf(series: ChartedSeries, answered: Answered, about: PageAbout, wor
     facts.isPregnant === true,
     isChild(facts.ageMonths === null ? null : completedYears(facts.ageMonths)),
   );
+  const marks = answered.of === 'home' ? null : marksBeside(readings, answered.dayNight);
   const irregular = content.readings.filter((one) => one.irregular === true).length;
   return {
     header: headerOf(content, about, words),
@@ -77,7 +78,10 @@ function saidOf(series: ChartedSeries, answered: Answered, about: PageAbout, wor
       why: `${words.sentence('away.asItStood')}: “${got ?? ''}”`,
     })),
     beside: besideOf(series, words),
-    settled: irregular === 0 ? [] : [words.sentence('series.irregularReadings', { readings: irregular })],
+    settled: [
+      ...(irregular === 0 ? [] : [words.sentence('series.irregularReadings', { readings: irregular })]),
+      ...(marks === null ? [] : [words.sentence('series.marksNotUsed', marks)]),
+    ],
     office:
       office === null || beside === null
         ? null

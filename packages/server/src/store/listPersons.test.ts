@@ -71,6 +71,7 @@ describe('the list of people', () => {
     recheck: null,
     toCountersign: 0,
     diary: null,
+    diaries: [],
   };
 
   test('is by name, whatever the case, and those without one come last', async () => {

@@ -1,3 +1,4 @@
+import { leftForGood } from '@evenfall/clinical';
 import type { DecidedReading, SeriesContent, SeriesDecision } from '@evenfall/record';
 import { Fragment } from 'react';
 import { useApp } from '../app/context.js';
@@ -44,6 +45,7 @@ export function Readings({ content, decided, trial, mayDecide, onTrial }: Readin
             const dropped = value.dropped.find((one) => one.index === index);
             const byHand = decided.find((one) => one.index === index);
             const time = readingTime(reading, words);
+            const forGood = dropped === undefined ? null : leftForGood(dropped.code);
             const isTried = trial.has(index);
             const says = [
               // What a hand took out says so with its reason, once.
@@ -58,6 +60,7 @@ export function Readings({ content, decided, trial, mayDecide, onTrial }: Readin
                       text: byHand.reason,
                     }),
                   ]),
+              ...(mayDecide && forGood !== null ? [words.sentence(`away.forGood-${forGood}`)] : []),
               ...beside(reading, isMixed, words),
             ];
             return (
@@ -69,7 +72,7 @@ export function Readings({ content, decided, trial, mayDecide, onTrial }: Readin
                   <td>{pressureText(reading, words)}</td>
                   <td>{reading.pulse === null ? '–' : words.say.short(reading.pulse)}</td>
                   <td className="not-printed">
-                    {mayDecide ? (
+                    {!mayDecide || forGood !== null ? null : (
                       <button
                         type="button"
                         className="button button-quiet"
@@ -84,7 +87,7 @@ export function Readings({ content, decided, trial, mayDecide, onTrial }: Readin
                       >
                         {words.sentence(dropped === undefined ? 'away.takeOut' : 'away.putItBack')}
                       </button>
-                    ) : null}
+                    )}
                   </td>
                 </tr>
                 {says.length === 0 ? null : (

@@ -1,4 +1,4 @@
-import type { PeriodResult, SidedLimit } from '@evenfall/clinical';
+import { marksBeside, type PeriodResult, type SidedLimit } from '@evenfall/clinical';
 import type { AnsweredRecording, InForce, SeriesContent } from '@evenfall/record';
 import { recordingFigure } from '@evenfall/report';
 import type { Words } from '@evenfall/words';
@@ -28,6 +28,7 @@ export function RecordingSeries({ content, answered, rules }: RecordingProps) {
   const { words } = useApp();
   const { readings, dayNight, result, usual, office, beside } = answered;
   const { ambulatoryRules: a } = rules;
+  const marks = marksBeside(readings, dayNight);
   const limits = (period: 'whole' | 'day' | 'night') =>
     limitsOf('ambulatory', period === 'whole' ? 'mean' : period, rules);
   return (
@@ -47,6 +48,7 @@ export function RecordingSeries({ content, answered, rules }: RecordingProps) {
           </p>
         )}
         <Quality result={result} />
+        {marks === null ? null : <p>{words.sentence('series.marksNotUsed', marks)}</p>}
         <Flags flags={result.why} />
         <PeriodTable result={result} limits={limits} />
         <RulesNamed of="ambulatory" computedBy={content.computedBy} />

@@ -5,21 +5,23 @@ import { dayOfYearText } from '../app/times.js';
 import { localDate } from '../ports/stampAt.js';
 import { diariesDue } from './diariesDue.js';
 
-/** Whose diary is due back: today or before. */
+/** Each diary that is due back: today or before. */
 export function DiariesDue({ rows }: { readonly rows: readonly PersonRow[] }) {
   const { words, clock } = useApp();
-  const due = diariesDue(rows, localDate(clock.stamp()));
+  const today = localDate(clock.stamp());
+  const due = diariesDue(rows, today);
   if (due.length === 0) return null;
   return (
     <section className="due" aria-labelledby="diaries-due">
       <h2 id="diaries-due">{words.sentence('diary.dueTitle')}</h2>
       <ul className="due-list">
-        {due.map(({ id, identity, dueOn }) => (
-          <li key={id}>
+        {due.map(({ id, identity, entry, dueOn, from }) => (
+          <li key={entry}>
             <Link href={`/people/${id}`} className="due-diary">
               {words.sentence('diary.dueLine', {
                 name: identity?.name ?? words.sentence('people.erased'),
-                day: dayOfYearText(dueOn, words),
+                day: dueOn === today ? '' : dayOfYearText(dueOn, words),
+                from: due.filter((one) => one.id === id).length > 1 ? dayOfYearText(from, words) : '',
               })}
             </Link>
           </li>

@@ -17,7 +17,8 @@ type DiaryProps = { readonly diary: DueDiary; readonly person: string };
 export function DiaryOut({ diary, person }: DiaryProps) {
   const { words, clock } = useApp();
   const [isEnding, setEnding] = useState(false);
-  const isDue = diary.dueOn <= localDate(clock.stamp());
+  const today = localDate(clock.stamp());
+  const isDue = diary.dueOn <= today;
   const text = dayOfYearText(diary.dueOn, words);
   const which = <span className="unseen">: {dayOfYearText(diary.from, words)}</span>;
   return (
@@ -25,7 +26,9 @@ export function DiaryOut({ diary, person }: DiaryProps) {
       <p>
         {words.sentence('diary.out', { days: diary.days, from: dayOfYearText(diary.from, words) })},{' '}
         <span className={isDue ? 'person-mark' : undefined}>
-          {words.sentence(isDue ? 'diary.dueSince' : 'diary.dueOn', { text })}
+          {diary.dueOn === today
+            ? words.sentence('diary.dueToday')
+            : words.sentence(isDue ? 'diary.dueSince' : 'diary.dueOn', { text })}
         </span>
       </p>
       {isEnding ? (

@@ -17,6 +17,7 @@ function person(id: string, from: string | null, by: string | null = null, actNo
     actNow,
     toCountersign: 0,
     diary: null,
+    diaries: [],
     recheck,
   };
   return { id, identity: null, classIdentity: null, latest };

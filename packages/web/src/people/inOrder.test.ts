@@ -14,6 +14,7 @@ function person(id: string, actNow: number, recheck: PersonRow['latest']['rechec
     recheck,
     toCountersign: 0,
     diary: null,
+    diaries: [],
   };
   return { id, identity: null, classIdentity: null, latest };
 }

@@ -10,6 +10,7 @@ const NOTHING_LATEST: PersonRow['latest'] = {
   actNow: 0,
   recheck: null,
   diary: null,
+  diaries: [],
   toCountersign: 0,
 };
 

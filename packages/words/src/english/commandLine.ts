@@ -99,6 +99,7 @@ export const commandLine = {
   next: 'Next',
   noRate: 'no rate',
   note: 'Note',
+  wrote: (f: { path: string }) => `Wrote ${f.path}`,
   rhythm: 'Rhythm',
   repaired: 'Repaired',
   fault: (f: { cause: string }, _say: Say) =>

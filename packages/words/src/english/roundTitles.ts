@@ -68,6 +68,7 @@ export const roundTitles = {
     'child-crisis': 'A child’s pressure far too high',
     'child-high-with-feature': 'A child’s pressure high, with an emergency feature',
     'child-hypotension': 'A child’s pressure too low',
+    'severe-away': 'Severe pressure away from the clinic',
     'very-low-pressure': 'Very low pressure',
     'early-warning-total-high': 'Early-warning score high',
     'early-warning-total-medium': 'Early-warning score medium',

@@ -111,6 +111,8 @@ export const seriesLines = {
   irregularMark: 'irregular pulse, marked by the device',
   clockSkipped: 'the clock skipped this time: moved forward',
   clockTwice: 'the clock showed this time twice: taken as the first',
+  marksNotUsed: (f: { marked: number; differ: number }, say: Say) =>
+    `Day and night go by the times asleep that were typed, not by the marks in the table${f.differ === 0 ? ', which say the same.' : `: ${say.short(f.differ)} of ${say.short(f.marked)} marks say otherwise.`}`,
   'lines-before-heading': (f: { lines: string; count: number }, say: Say) =>
     `Before the headings, not read: ${lineOf(f, say)}.`,
 } as const;

@@ -104,6 +104,7 @@ export const commandLine: Reworded<typeof commandLineText> = {
   next: 'Después',
   noRate: 'sin frecuencia',
   note: 'Nota',
+  wrote: (f) => `Escrito: ${f.path}`,
   rhythm: 'Ritmo',
   repaired: 'Reparado',
   fault: (f) => `Evenfall falló, y no por lo que usted escribió: ${f.cause}`,

@@ -65,6 +65,7 @@ export const roundTitles: Reworded<typeof english> = {
     'child-crisis': 'Presión demasiado alta en la infancia',
     'child-high-with-feature': 'Presión alta en la infancia, con un signo de emergencia',
     'child-hypotension': 'Presión demasiado baja en la infancia',
+    'severe-away': 'Presión grave fuera de la consulta',
     'very-low-pressure': 'Presión muy baja',
     'early-warning-total-high': 'Puntuación de alerta temprana alta',
     'early-warning-total-medium': 'Puntuación de alerta temprana media',

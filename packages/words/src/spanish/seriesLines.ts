@@ -97,6 +97,8 @@ export const seriesLines: Reworded<typeof lines> = {
   irregularMark: 'pulso irregular, marcado por el aparato',
   clockSkipped: 'el reloj saltó esta hora: se adelantó',
   clockTwice: 'el reloj marcó esta hora dos veces: se tomó la primera',
+  marksNotUsed: (f, say) =>
+    `El día y la noche van por las horas de sueño escritas, no por las marcas de la tabla${f.differ === 0 ? ', que dicen lo mismo.' : `: ${say.short(f.differ)} de ${say.short(f.marked)} marcas dicen otra cosa.`}`,
   'lines-before-heading': (f, say) => `Antes de los encabezados, sin leer: ${lineOf(f, say)}.`,
 };
 

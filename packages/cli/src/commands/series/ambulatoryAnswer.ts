@@ -9,6 +9,7 @@ import {
   isChild,
   MEASURES,
   type Measure,
+  marksBeside,
   type OfficeBeside,
   officeBeside,
   type Protocol,
@@ -99,6 +100,13 @@ function dayNightOf({ readings }: ReadSeries, rules: AmbulatoryRules): DayNight 
   };
 }
 
+/** That typed times of sleep are used and the marks of the file are not, and how many of these say otherwise. */
+export function marksFlags({ read, dayNight }: RecordingAnswered, words: Words) {
+  const figures = marksBeside(read.readings, dayNight);
+  if (figures === null) return [];
+  return [{ code: 'marks-not-used', detail: words.sentence('series.marksNotUsed', figures), figures }];
+}
+
 /** Every row of the file that is not used, in order of line. */
 export function editedOf({ read, result }: RecordingAnswered, words: Words): NotUsed[] {
   return [...refusedRows(read, words), ...result.edited.map((one) => leftOut(one, read, words))].sort(
@@ -148,7 +156,7 @@ export function recordingJson(answered: RecordingAnswered, version: string, word
     longestGapHours: result.longestGapHours,
     all: answered.isAllUsed,
     actFirst: actFirstJson(answered.first, words),
-    flags: [...result.flags.map(words.flagged), ...readFlags(read, words)],
+    flags: [...result.flags.map(words.flagged), ...marksFlags(answered, words), ...readFlags(read, words)],
     phenotype: office?.phenotype ?? null,
     whiteCoat: office?.whiteCoat ?? null,
     columns: read.mapping.columns,

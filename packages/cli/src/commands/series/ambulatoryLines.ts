@@ -1,7 +1,7 @@
 import { officeRows } from '@evenfall/report';
 import type { Words } from '@evenfall/words';
 import { columns } from '../../output/columns.js';
-import { editedOf, type RecordingAnswered } from './ambulatoryAnswer.js';
+import { editedOf, marksFlags, type RecordingAnswered } from './ambulatoryAnswer.js';
 import { meanOfPart, ruleRow } from './homeLines.js';
 import { actFirstRows, leftOutRows, readFlags } from './seriesOfText.js';
 
@@ -55,6 +55,7 @@ export function recordingLines(answered: RecordingAnswered, words: Words): strin
     ...loadRows(answered, words),
     ...(office === null ? [] : officeRows(office, words)),
     ...result.flags.map((flag) => [note, words.detail(flag)]),
+    ...marksFlags(answered, words).map(({ detail }) => [note, detail]),
     ...readFlags(read, words).map(({ detail }) => [note, detail]),
   ]);
 }

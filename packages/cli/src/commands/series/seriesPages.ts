@@ -8,7 +8,7 @@ import {
   saidOnPage,
 } from '@evenfall/report';
 import type { Context } from '../../command.js';
-import type { RecordingAnswered } from './ambulatoryAnswer.js';
+import { marksFlags, type RecordingAnswered } from './ambulatoryAnswer.js';
 import type { HomeAnswered } from './homeAnswer.js';
 import { readFlags, refusedRows } from './seriesOfText.js';
 import type { TypedSheets } from './typedSheets.js';
@@ -36,7 +36,11 @@ export function recordingDrawable(
   const { words } = context;
   const drawn = { readings: read.readings, result, rules, dayNight };
   return {
-    page: () => recordingPage({ ...drawn, ...saidOnPage(saidOf(answered, sheets, context), words) }, words),
+    page: () => {
+      const said = saidOf(answered, sheets, context);
+      const settled = [...marksFlags(answered, words).map(({ detail }) => detail), ...said.settled];
+      return recordingPage({ ...drawn, ...saidOnPage({ ...said, settled }, words) }, words);
+    },
     figure: () => recordingFigure(drawn, words),
   };
 }

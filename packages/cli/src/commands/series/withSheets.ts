@@ -46,7 +46,11 @@ export async function withSheets(
       field === '--pdf'
         ? await pdfOf(found.page(), sheets, context)
         : new TextEncoder().encode(`${found.figure().svg}\n`);
-    problems.push(...(await writeNewFile({ field, path, bytes }, sheets.isReplaced)));
+    const wrong = await writeNewFile({ field, path, bytes }, sheets.isReplaced);
+    problems.push(...wrong);
+    // The answer alone is on standard output.
+    if (wrong.length === 0)
+      context.stderr.write(`${context.words.sentence('commandLine.wrote', { path })}\n`);
   }
   return problems.length > 0 ? refusedBy(problems) : answered;
 }

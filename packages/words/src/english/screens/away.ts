@@ -266,6 +266,10 @@ export const away = {
   wasAsleep: 'asleep',
   takeOut: 'Take out',
   putItBack: 'Put back',
+  'forGood-duplicate': 'It cannot be put back: it would count twice.',
+  'forGood-failed': 'It cannot be put back: it has no numbers.',
+  'forGood-wrist': 'It cannot be put back: wrist and arm are never in one mean.',
+  'forGood-after-24-hours': 'It cannot be put back: a recording is judged over its first 24 hours.',
   takeOutOf: (f: Text) => `Take out ${f.text}`,
   putBackOf: (f: Text) => `Put back ${f.text}`,
   byHandHint:

@@ -29,6 +29,7 @@ export const diary = {
   outTitle: 'Diaries that are out',
   out: (f: { days: number; from: string }, say: Say) => `${say.counted(f.days, DAYS)} from ${f.from} on`,
   dueOn: (f: Text) => `due back on ${f.text}`,
+  dueToday: 'due back today',
   dueSince: (f: Text) => `due back since ${f.text}`,
   print: 'Show and print',
   readings: 'Enter its readings',

@@ -238,6 +238,10 @@ export const away: Reworded<typeof english> = {
   wasAsleep: 'durmiendo',
   takeOut: 'Quitar',
   putItBack: 'Volver a poner',
+  'forGood-duplicate': 'No se puede reponer: contaría dos veces.',
+  'forGood-failed': 'No se puede reponer: no tiene números.',
+  'forGood-wrist': 'No se puede reponer: muñeca y brazo nunca están en una misma media.',
+  'forGood-after-24-hours': 'No se puede reponer: un registro se juzga por sus primeras 24 horas.',
   takeOutOf: (f) => `Quitar ${f.text}`,
   putBackOf: (f) => `Volver a poner ${f.text}`,
   byHandHint:

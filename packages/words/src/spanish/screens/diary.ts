@@ -28,6 +28,7 @@ export const diary: Reworded<typeof english> = {
   outTitle: 'Diarios entregados',
   out: (f, say) => `${say.counted(f.days, DAYS)} desde el ${f.from}`,
   dueOn: (f) => `se espera de vuelta el ${f.text}`,
+  dueToday: 'por devolver hoy',
   dueSince: (f) => `se espera de vuelta desde el ${f.text}`,
   print: 'Ver e imprimir',
   readings: 'Anotar sus lecturas',

@@ -41,12 +41,23 @@ async function* rowsOf<Value>(
     const none = refusal('', 'missing', 'files-in-folder', null);
     yield { file, problems: problemsOf(file, [none], context) };
   }
-  for (const file of files) {
-    const parsed = await parsedFile(file, ofText, context);
+  // The next file is opened while this one is worked out; never more than that one, so that a folder of any size fits.
+  let next = textOf(files[0], context);
+  for (const [at, file] of files.entries()) {
+    const text = await next;
+    next = textOf(files[at + 1], context);
+    // A fault of the next is thrown when its turn comes, and is no fault of this one.
+    next.catch(() => undefined);
+    const parsed = text.ok ? ofText(text.value) : text;
     yield parsed.ok
       ? { file, json: json(parsed.value) }
       : { file, problems: problemsOf(file, parsed.refusals, context) };
   }
+}
+
+/** The text of a file, or of none as if it were empty: nobody reads what comes after the last. */
+async function textOf(file: string | undefined, { stdin }: Context): Promise<Parsed<string>> {
+  return file === undefined ? { ok: true, value: '' } : await readInput(file, stdin);
 }
 
 async function parsedFile<Value>(

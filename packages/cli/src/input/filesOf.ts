@@ -39,7 +39,8 @@ async function filesIn(folder: string): Promise<string[]> {
   for (const entry of await readdir(folder, { withFileTypes: true })) {
     if (entry.name.startsWith('.')) continue;
     const path = join(folder, entry.name);
-    if (await isFolder(path)) files.push(...(await filesIn(path)));
+    const isWithin = entry.isSymbolicLink() ? await isFolder(path) : entry.isDirectory();
+    if (isWithin) files.push(...(await filesIn(path)));
     else files.push(path);
   }
   return files;

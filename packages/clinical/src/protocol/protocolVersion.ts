@@ -10,5 +10,12 @@ import type { Protocol } from './protocol.js';
  * section's preset changes it. A protocol of an older schema is hashed as that schema writes it.
  */
 export function protocolVersion(protocol: Protocol): string {
-  return bytesToHex(sha256(utf8ToBytes(canonicalJson(protocolDocument(protocol)))));
+  const known = KNOWN.get(protocol);
+  if (known !== undefined) return known;
+  const version = bytesToHex(sha256(utf8ToBytes(canonicalJson(protocolDocument(protocol)))));
+  KNOWN.set(protocol, version);
+  return version;
 }
+
+/** A protocol is never changed once it is made, and an answer for each file of a folder names the same one. */
+const KNOWN = new WeakMap<Protocol, string>();

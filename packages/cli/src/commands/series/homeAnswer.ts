@@ -49,12 +49,18 @@ export type HomeAnswered = {
   readonly office: OfficeBeside | null;
 };
 
-/** The protocol of a rule set for one kind of series; an id that is offered can be read. */
+/** The protocol of a rule set for one kind of series, made once for all files; an id that is offered can be read. */
 export function protocolOf(section: 'home' | 'ambulatory', id: string): Protocol {
+  const key = `${section}/${id}`;
+  const known = PROTOCOLS.get(key);
+  if (known !== undefined) return known;
   const found = presetProtocol({ [section]: id });
   if (!found.ok) throw new Error(`The rule set ${id} is listed and cannot be read`);
+  PROTOCOLS.set(key, found.value);
   return found.value;
 }
+
+const PROTOCOLS = new Map<string, Protocol>();
 
 /** What readings at home come to, with the chances beside. */
 export function homeAnswered(read: ReadSeries, typed: TypedSeries): HomeAnswered {

@@ -5,14 +5,15 @@
 // DuckDB works out every number of an answer but two: the highest and the lowest minute of each curve. It looks for no reading
 // that is there twice, takes the hours of the night as given, and says nothing of why and which. The data frame works out the plainer
 // half (series/recordingFrame.mjs). Ours is one thread; DuckDB takes every core, and is asked again with one thread.
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { spawn } from 'node:child_process';
+import { once } from 'node:events';
+import { existsSync, linkSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { availableParallelism, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { performance } from 'node:perf_hooks';
-import { setFlagsFromString } from 'node:v8';
-import { runInNewContext } from 'node:vm';
 import { ambulatoryResult, ambulatoryRules, presetProtocol } from '../packages/clinical/dist/index.js';
 import { NOTHING_SAID, readSeries } from '../packages/exchange/dist/index.js';
+import { root } from '../tools/ensure.mjs';
 import { HEADING, inventedRecordings } from './series/inventedRecordings.mjs';
 import { peers } from './series/peers.mjs';
 import { columnsOf } from './series/recordingColumns.mjs';
@@ -88,16 +89,11 @@ await race('one large file', 'rows', RECORDINGS * READINGS, {
   'arquero, one thread': () => aq.fromCSV(readFileSync(bulk, 'utf8')),
 });
 
-const files = recordings.slice(0, 200).map((rows, k) => {
-  const name = join(folder, `${k}.csv`);
-  writeFileSync(name, [HEADING, ...rows].join('\n'));
-  return name;
-});
+const small = join(folder, 'small');
+const files = recordingFiles(small, 200);
 await race('a file for each recording', 'rows', files.length * READINGS, {
   'ours, one thread': () => files.map((name) => read(readFileSync(name, 'utf8'))),
-  [`DuckDB, ${availableParallelism()} threads`]: async () => {
-    for (const name of files) await intoDuckDb(name);
-  },
+  [`DuckDB, ${availableParallelism()} threads, all in one query`]: () => intoDuckDb(join(small, '*.csv')),
   'arquero, one thread': () => files.map((name) => aq.fromCSV(readFileSync(name, 'utf8'))),
 });
 const opening = await fastest({ opened: () => files.map((name) => readFileSync(name, 'utf8')) });
@@ -105,24 +101,53 @@ console.log(
   `  to open and read the files alone takes ${(opening.opened / files.length).toFixed(3)} ms each: nobody can be faster than that`,
 );
 
-// From text to answer, one recording after another as the command does it: time and memory by number of recordings.
-const texts = recordings.slice(0, 500).map((rows) => [HEADING, ...rows].join('\n'));
-setFlagsFromString('--expose-gc');
-const collect = runInNewContext('gc');
+// The command on a folder, from files to answers as JSON: time and memory by number of recordings. Past the first 2,000 the files
+// are the same ones under other names.
+const grown = join(folder, 'grown');
+let there = 0;
 for (const count of [1_000, 10_000, 100_000]) {
-  const began = performance.now();
-  for (let k = 0; k < count; k++) {
-    answered(read(texts[k % texts.length]).readings);
-  }
-  const ms = performance.now() - began;
-  collect();
-  const most = process.memoryUsage().heapUsed;
+  recordingFiles(grown, count, there);
+  there = count;
+  const { ms, mostMB } = await commandOn(grown);
   console.log(
-    `${count} recordings from text to answer: ${(ms / count).toFixed(3)} ms each, ${Math.round(most / 1e6)} MB of heap in use after it`,
+    `${count} recordings by the command: ${(ms / count).toFixed(3)} ms each, at most ${Math.round(mostMB)} MB of memory`,
   );
 }
 rmSync(folder, { recursive: true });
 process.exit(0);
+
+/** Files of recordings in a folder that has some already; their names. */
+function recordingFiles(into, count, from = 0) {
+  mkdirSync(into, { recursive: true });
+  return Array.from({ length: count - from }, (_, k) => {
+    const name = join(into, `${String(from + k).padStart(6, '0')}.csv`);
+    if (from + k < RECORDINGS) writeFileSync(name, [HEADING, ...recordings[from + k]].join('\n'));
+    else linkSync(join(into, `${String((from + k) % RECORDINGS).padStart(6, '0')}.csv`), name);
+    return name;
+  });
+}
+
+/** How long the command takes for a folder, its start with it, and the most memory that it had. Memory where the machine has /proc. */
+async function commandOn(of) {
+  const began = performance.now();
+  const bin = join(root, 'packages', 'cli', 'bin', 'evenfall.js');
+  const child = spawn(process.execPath, [bin, 'ambulatory', of, '--rules', 'ish-2020', '--json'], { stdio: ['ignore', 'pipe', 'inherit'] }); // biome-ignore format: one thought
+  let mostKB = Number.NaN;
+  let bytes = 0;
+  const look = () => {
+    const status = `/proc/${child.pid}/status`;
+    const found = existsSync(status) ? /VmHWM:\s+(\d+)/.exec(readFileSync(status, 'utf8')) : null;
+    if (found !== null) mostKB = Number(found[1]);
+  };
+  child.stdout.on('data', (part) => {
+    // Every few megabytes is often enough.
+    if (Math.floor(bytes / 4e6) !== Math.floor((bytes + part.length) / 4e6)) look();
+    bytes += part.length;
+  });
+  const [status] = await once(child, 'close');
+  if (status !== 0) throw new Error(`the command ended with ${status}`);
+  return { ms: performance.now() - began, mostMB: mostKB / 1000 };
+}
 
 /** The same query with the whole of DuckDB on one thread. */
 function withOneThread(work) {

@@ -69,14 +69,23 @@ const KNOWN: Readonly<Record<string, { readonly numbers: readonly string[]; read
   'outOfOffice/ambulatoryResult.ts': { numbers: ['100'], reason: 'percent' },
   'outOfOffice/clock.ts': { numbers: ['3_600_000', '60_000', '1440', '24'], reason: 'the calendar' },
   'outOfOffice/cosinor.ts': {
-    numbers: ['360', '1e-12', '1e-9', '3', '4'],
-    reason: 'degrees of a turn; what rounding leaves of a zero and of a whole minute; places of four waves',
+    numbers: ['360', '3', '4'],
+    reason: 'degrees of a circle; places of the waves and of the coefficients',
+  },
+  'outOfOffice/curveExtremes.ts': {
+    numbers: ['16', '1e-12', '4', '3'],
+    reason: 'minutes of a block, rounding; the second derivative of half a period; places of the waves',
+  },
+  'outOfOffice/dayWaves.ts': {
+    numbers: ['4', '1e-9'],
+    reason: 'two waves for each of two harmonics; rounding',
   },
   'outOfOffice/dipping.ts': { numbers: ['100'], reason: 'percent' },
   'outOfOffice/load.ts': { numbers: ['100'], reason: 'percent' },
   'outOfOffice/variability.ts': { numbers: ['100'], reason: 'percent' },
   'usual/prior.ts': { numbers: ['100'], reason: 'percent' },
   'protocol/protocol.ts': { numbers: ['6'], reason: 'the number of a schema' },
+  'statistics/inverse.ts': { numbers: ['1e-12'], reason: 'rounding' },
   'statistics/longRunMean.ts': {
     numbers: [
       ...['80', '0.4', '0.65', '0.8', '0.9', '0.96', '0.68', '0.032', '0.048', '0.064', '0.088'],

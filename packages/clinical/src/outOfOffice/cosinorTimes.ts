@@ -34,7 +34,12 @@ export function cosinorTimes(hours: readonly number[]): CosinorTimes {
       }
     }
   }
-  return { n, waves, inverseOfOne: inverseOf(normal, 3, n), inverseOfTwo: inverseOf(normal, 5, n) };
+  return {
+    n,
+    waves,
+    inverseOfOne: inverseOf(normal, 1 + 2, n),
+    inverseOfTwo: inverseOf(normal, COEFFICIENTS, n),
+  };
 }
 
 /** Of the first `size` equations: those of fewer harmonics are the first of those of more. */

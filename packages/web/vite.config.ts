@@ -5,6 +5,7 @@ import { figuresAlone } from './bundling/figuresAlone.ts';
 import { LIBRARY, libraryModules } from './bundling/libraryModules.ts';
 import { screenWords } from './bundling/screenWords.ts';
 import { serviceWorker } from './bundling/serviceWorkerPlugin.ts';
+import { tableInSteps } from './bundling/tableInSteps.ts';
 import { SCHEMA_BUILDER, unaskedSchemas } from './bundling/unaskedSchemas.ts';
 
 const { version } = JSON.parse(readFileSync(new URL('../../package.json', import.meta.url), 'utf8')) as {
@@ -17,7 +18,14 @@ const { version } = JSON.parse(readFileSync(new URL('../../package.json', import
  * the distributions' library (`libraryModules`, `moduleSideEffects`).
  */
 export default defineConfig({
-  plugins: [figuresAlone(), libraryModules(), unaskedSchemas(), screenWords(), serviceWorker()],
+  plugins: [
+    figuresAlone(),
+    tableInSteps(),
+    libraryModules(),
+    unaskedSchemas(),
+    screenWords(),
+    serviceWorker(),
+  ],
   resolve: {
     conditions: ['source', 'module', 'browser', 'development|production'],
     alias: {

@@ -2,8 +2,10 @@ import { fileURLToPath } from 'node:url';
 import type { Figure } from '@evenfall/clinical';
 import { build, type Rollup } from 'vite';
 import { expect, test } from 'vitest';
+import { CDC_HEIGHTS } from '../../../clinical/src/child/cdcHeightsTable.js';
 import { FIGURES } from '../../../clinical/src/figures.js';
 import { figuresAlone } from '../../bundling/figuresAlone.js';
+import { tableInSteps } from '../../bundling/tableInSteps.js';
 
 const clinical = fileURLToPath(new URL('../../../clinical/src/', import.meta.url));
 
@@ -16,6 +18,7 @@ async function bundled<Exports>(code: string): Promise<{ readonly code: string; 
     root: clinical,
     plugins: [
       figuresAlone(),
+      tableInSteps(),
       {
         name: 'entry',
         resolveId: (id) => (id === entry ? id : undefined),
@@ -72,4 +75,13 @@ test('a figure that nothing asks for is not there', async () => {
   );
   expect(code).toContain('"value": 3');
   expect(code).not.toMatch(/standingSystolicFall|orthostatic/);
+});
+
+test('the heights of children are to the last bit those of the table', async () => {
+  const { code, all } = await bundled<{ CDC_HEIGHTS: typeof CDC_HEIGHTS }>(
+    from('CDC_HEIGHTS', 'child/cdcHeightsTable.ts'),
+  );
+  expect(CDC_HEIGHTS.rows).toHaveLength(217 + 1);
+  expect(all.CDC_HEIGHTS).toEqual(CDC_HEIGHTS);
+  expect(code.length).toBeLessThan(JSON.stringify(CDC_HEIGHTS).length);
 });

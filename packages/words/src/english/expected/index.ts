@@ -1,5 +1,6 @@
 import { account } from './account.js';
 import { category } from './category.js';
+import { classSession } from './classSession.js';
 import { counting } from './counting.js';
 import { record } from './record.js';
 import { run } from './run.js';
@@ -12,6 +13,7 @@ export { expectedByCode } from './byCode.js';
 export const expected = {
   ...account,
   ...category,
+  ...classSession,
   ...counting,
   ...record,
   ...run,

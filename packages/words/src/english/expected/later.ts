@@ -1,11 +1,9 @@
-import { classSession } from './classSession.js';
 import { commandLine } from './commandLine.js';
 import { protocol } from './protocol.js';
 import { series } from './series.js';
 
 /** What rules of input would have taken that only later pages, files and the command line know. */
 export const laterExpected = {
-  ...classSession,
   ...commandLine,
   ...protocol,
   ...series,

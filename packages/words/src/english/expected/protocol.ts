@@ -2,8 +2,6 @@ import type { Expectation } from './expectation.js';
 
 /** Rules of a protocol read from outside or changed by the place. */
 export const protocol = {
-  'within-limits': (f, say) =>
-    `from ${say.short(f.value('minimum'), 3)} to ${say.short(f.value('maximum'), 3)}`,
   rising: () => 'values that rise',
   'shorter-than-a-window-offered': () =>
     'less than the longest window offered, so that a fast pulse can be counted',

@@ -8,4 +8,6 @@ export const sign = {
   'word-not-score': () => 'a word and no score with the verbal tool',
   'score-not-word': () => 'a score and no word with this tool',
   'even-number': () => 'an even number: 0, 2, 4, 6, 8 or 10',
+  'within-limits': (f, say) =>
+    `from ${say.short(f.value('minimum'), 3)} to ${say.short(f.value('maximum'), 3)}`,
 } as const satisfies Record<string, Expectation>;

@@ -2,6 +2,7 @@ import type { expected as english } from '../../english/expected/index.js';
 import type { Reworded } from '../../reworded.js';
 import { account } from './account.js';
 import { category } from './category.js';
+import { classSession } from './classSession.js';
 import { counting } from './counting.js';
 import { record } from './record.js';
 import { run } from './run.js';
@@ -14,6 +15,7 @@ export { expectedByCode } from './byCode.js';
 export const expected: Reworded<typeof english> = {
   ...account,
   ...category,
+  ...classSession,
   ...counting,
   ...record,
   ...run,

@@ -1,13 +1,11 @@
 import type { laterExpected as english } from '../../english/expected/later.js';
 import type { Reworded } from '../../reworded.js';
-import { classSession } from './classSession.js';
 import { commandLine } from './commandLine.js';
 import { protocol } from './protocol.js';
 import { series } from './series.js';
 
 /** As in `english/expected/later`. */
 export const laterExpected: Reworded<typeof english> = {
-  ...classSession,
   ...commandLine,
   ...protocol,
   ...series,

@@ -3,7 +3,6 @@ import type { Reworded } from '../../reworded.js';
 
 /** As in `english/expected/protocol`. */
 export const protocol: Reworded<typeof english> = {
-  'within-limits': (f, say) => `de ${say.short(f.value('minimum'), 3)} a ${say.short(f.value('maximum'), 3)}`,
   rising: () => 'valores crecientes',
   'shorter-than-a-window-offered': () =>
     'menos que la ventana más larga ofrecida, para que se pueda contar un pulso rápido',

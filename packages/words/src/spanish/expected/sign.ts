@@ -9,4 +9,5 @@ export const sign: Reworded<typeof english> = {
   'word-not-score': () => 'una palabra y ninguna puntuación con la escala verbal',
   'score-not-word': () => 'una puntuación y ninguna palabra con esta escala',
   'even-number': () => 'un número par: 0, 2, 4, 6, 8 o 10',
+  'within-limits': (f, say) => `de ${say.short(f.value('minimum'), 3)} a ${say.short(f.value('maximum'), 3)}`,
 };

@@ -59,6 +59,16 @@ test('a week is typed by the keys alone, and its page says what it comes to and 
     await expect(cell('Pulse', 7, 'Evening', 2)).toHaveValue('74');
   });
 
+  await test.step('a dangerous reading is said where it is typed', async () => {
+    const danger = page.getByRole('region', { name: /^Day 7, / }).getByRole('alert');
+    await expect(danger).toHaveCount(0);
+    await cell('Systolic', 7, 'Evening', 1).fill('186');
+    await expect(danger).toContainText('186/85');
+    await expectAccessible(page);
+    await cell('Systolic', 7, 'Evening', 1).fill('136');
+    await expect(danger).toHaveCount(0);
+  });
+
   await test.step('what is no number is named at its cell and never averaged', async () => {
     await cell('Pulse', 7, 'Evening', 2).fill('7x');
     await expect(page.getByText('Day 7, Evening, reading 2')).toBeVisible();

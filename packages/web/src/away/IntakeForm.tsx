@@ -1,9 +1,10 @@
 import type { PersonRecord } from '@evenfall/api';
-import type { InForce } from '@evenfall/record';
+import { type InForce, roundFactsOf } from '@evenfall/record';
 import { useApp } from '../app/context.js';
 import { dayText } from '../app/times.js';
 import { Choices } from '../parts/Choices.js';
 import { Field } from '../parts/Field.js';
+import { localDate } from '../ports/stampAt.js';
 import { entriesIn } from '../round/useRound.js';
 import { Columns } from './Columns.js';
 import { IntakeEnd } from './IntakeEnd.js';
@@ -18,9 +19,10 @@ type FormProps = { readonly person: string; readonly record: PersonRecord; reado
 
 /** What came, how it came, what must be said about it, what of it is refused, and what it comes to. */
 export function IntakeForm({ person, record, inForce }: FormProps) {
-  const { words } = useApp();
+  const { words, clock } = useApp();
   const entries = entriesIn(record);
   const state = useIntake(person, inForce.homeRules, entries);
+  const facts = roundFactsOf(record.identity, entries, localDate(clock.stamp()));
   const { form, intake, diaries } = state;
   const { of, way, read } = intake;
   const ways = INTAKE_WAYS.filter((one) => of === 'home' || one !== 'typed');
@@ -63,7 +65,7 @@ export function IntakeForm({ person, record, inForce }: FormProps) {
       </section>
       <section aria-label={words.sentence('away.readings')}>
         <h2>{words.sentence('away.readings')}</h2>
-        {way === 'typed' ? <WeekGrid state={state} /> : null}
+        {way === 'typed' ? <WeekGrid state={state} facts={facts} /> : null}
         {way === 'pasted' ? <PastedTable state={state} /> : null}
         {way === 'file' ? <TableFile state={state} /> : null}
       </section>

@@ -1,9 +1,11 @@
+import { actFirstIn, completedYears, isChild, type RoundFacts } from '@evenfall/clinical';
 import { type ClipboardEvent, type KeyboardEvent, useRef } from 'react';
 import { useApp } from '../app/context.js';
 import { dayText } from '../app/times.js';
 import { DayField } from '../facts/DayField.js';
 import { Field } from '../parts/Field.js';
 import { MOST_GRID_DAYS } from './intake.js';
+import { pressureText } from './readingText.js';
 import { afterKey, GRID_CELLS, type GridCell, readingsIn, type Typed } from './typedCell.js';
 import type { IntakeState } from './useIntake.js';
 import {
@@ -18,7 +20,7 @@ import {
 } from './weekGrid.js';
 
 /** A week typed by keyboard alone: digits flow on, Enter and arrows move, a whole reading can be pasted anywhere. */
-export function WeekGrid({ state }: { readonly state: IntakeState }) {
+export function WeekGrid({ state, facts }: { readonly state: IntakeState; readonly facts: RoundFacts }) {
   const { words } = useApp();
   const { form, intake, zone } = state;
   const grid = useRef<HTMLDivElement>(null);
@@ -145,6 +147,7 @@ export function WeekGrid({ state }: { readonly state: IntakeState }) {
                   part={part}
                   dayName={name}
                   state={state}
+                  facts={facts}
                   onType={onType}
                   onKey={onKey}
                   onPaste={onPaste}
@@ -163,13 +166,14 @@ type SittingProps = {
   readonly part: GridPart;
   readonly dayName: string;
   readonly state: IntakeState;
+  readonly facts: RoundFacts;
   readonly onType: (row: number, cell: number, text: string) => void;
   readonly onKey: (event: KeyboardEvent<HTMLInputElement>, row: number, cell: number) => void;
   readonly onPaste: (event: ClipboardEvent<HTMLInputElement>, row: number) => void;
 };
 
 /** The readings of one morning or evening, with the time of it. */
-function Sitting({ day, part, dayName, state, onType, onKey, onPaste }: SittingProps) {
+function Sitting({ day, part, dayName, state, facts, onType, onKey, onPaste }: SittingProps) {
   const { words } = useApp();
   const { form, intake } = state;
   const { at, isAbout } = sittingTime({ day, part }, form.text);
@@ -191,6 +195,13 @@ function Sitting({ day, part, dayName, state, onType, onKey, onPaste }: SittingP
           onChange={({ target }) => form.set(timeField({ day, part }), target.value)}
         />
       </label>
+      <div className="away-row away-heads small soft" aria-hidden="true">
+        <span />
+        <span>{words.sentence('away.systolic')}</span>
+        <span />
+        <span>{words.sentence('away.diastolic')}</span>
+        <span>{words.sentence('away.pulse')}</span>
+      </div>
       {rows.map(({ row, index }) => (
         <div key={row.reading} className="away-row">
           <span className="away-number small soft">{words.say.short(row.reading)}</span>
@@ -212,9 +223,42 @@ function Sitting({ day, part, dayName, state, onType, onKey, onPaste }: SittingP
               onPaste={onPaste}
             />
           ))}
+          <Danger row={row} state={state} facts={facts} />
         </div>
       ))}
     </fieldset>
+  );
+}
+
+/** That a reading which was just typed is dangerous, where one is typing; all of them stand together below as well. */
+function Danger({
+  row,
+  state: { intake },
+  facts,
+}: Pick<SittingProps, 'state' | 'facts'> & { readonly row: GridRow }) {
+  const { words } = useApp();
+  const typed = readingOf(intake, row);
+  if (typed === null) return null;
+  const isOfChild = isChild(facts.ageMonths === null ? null : completedYears(facts.ageMonths));
+  const [first] = actFirstIn([typed], facts.isPregnant === true, isOfChild);
+  if (first === undefined) return null;
+  return (
+    <p className="away-danger" role="alert">
+      <strong>{pressureText(first.row, words)}</strong> {words.detail(first.flag)}
+    </p>
+  );
+}
+
+/** The numbers of a row of the grid, whether or not it can be used; null while nothing of it is read. */
+function readingOf({ read, table }: IntakeState['intake'], row: GridRow) {
+  const isRow = (line: number | undefined) => {
+    const found = line === undefined ? undefined : table?.rowOfLine.get(line);
+    return found?.day === row.day && found.part === row.part && found.reading === row.reading;
+  };
+  return (
+    read?.readings.find(({ index }) => isRow(read.lines[index - 1])) ??
+    read?.refused.find(({ line }) => isRow(line)) ??
+    null
   );
 }
 

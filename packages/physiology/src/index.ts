@@ -20,6 +20,7 @@ export { BLADDERS, SOUND_INSTRUMENT } from './cuff/instrument.js';
 export { cosineOfTurns, sineOfTurns } from './exact/circle.js';
 export { exp, log, power } from './exact/exponential.js';
 export { normalQuantile } from './exact/normalQuantile.js';
+export { PHYSIOLOGY_FIGURES } from './figures.js';
 export type { Beat } from './heart/beat.js';
 export { beats } from './heart/beats.js';
 export type { Rhythm, RhythmKind, Variation } from './heart/rhythm.js';

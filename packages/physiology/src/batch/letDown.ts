@@ -18,7 +18,8 @@ const FALL = new Fall();
 
 /** How long before the start of the fall a first inflation of the visit began, seconds. */
 export const INFLATION_SECONDS = 8;
-const SETTLING_STEPS = 4;
+const SETTLING_STEPS = 8;
+export const SETTLED_SECONDS = 1e-9;
 
 /** An empty result to be filled again and again. */
 export function newLetDownResult(): LetDownResult {
@@ -70,11 +71,19 @@ export function letDown(
     const foot = STREAM.foot;
     // The pressure in the middle of the rise will do to tell that the artery stays shut.
     let after = ARM.longestOpening(STREAM);
-    if (ARM.opensAfter(STREAM, ARM.outside(FALL.cuffAt(foot + after))) === Number.POSITIVE_INFINITY) continue;
+    if (ARM.opensAfter(STREAM, ARM.outside(FALL.cuffAt(foot + after))) === Number.POSITIVE_INFINITY) {
+      openSince = Number.NaN;
+      continue;
+    }
+    // The pressure falls while the pulse climbs: where the two meet, by Steffensen's steps on a falling function.
     for (let step = 0; step < SETTLING_STEPS; step++) {
-      const again = ARM.opensAfter(STREAM, ARM.outside(FALL.cuffAt(foot + after)));
-      if (again === Number.POSITIVE_INFINITY) break;
-      after = again;
+      const once = ARM.opensAfter(STREAM, ARM.outside(FALL.cuffAt(foot + after)));
+      const move = once - after;
+      if (move < SETTLED_SECONDS && move > -SETTLED_SECONDS) break;
+      const twice = ARM.opensAfter(STREAM, ARM.outside(FALL.cuffAt(foot + once)));
+      if (twice === Number.POSITIVE_INFINITY) break;
+      const bend = twice - once - move;
+      after = bend === 0 ? twice : after - (move * move) / bend;
     }
     const at = foot + after;
     const cuff = FALL.cuffAt(at);
@@ -87,7 +96,7 @@ export function letDown(
     }
     const level = ARM.levelDb(STREAM, outside);
     if (level === SILENT) {
-      if (outside < STREAM.diastolic - DONE_MMHG && !ARM.mayGoOn) break;
+      if (outside < STREAM.levelDiastolic - STREAM.lowestBelowMmHg + Math.min(0, ARM.heardDiastolic) && !ARM.mayGoOn) break;
       continue;
     }
     if (outside < STREAM.systolic && outside > STREAM.diastolic) {
@@ -126,9 +135,6 @@ export function letDown(
   }
   return out;
 }
-
-/** Sounds are over for good when the cuff is this far under the diastolic of a beat: more than beats ever differ. */
-const DONE_MMHG = 25;
 
 /** What the gauge shows at an instant of the fall, its lag included; friction and swing are left to the sample face. */
 function shown(instrument: Instrument, seconds: number): number {

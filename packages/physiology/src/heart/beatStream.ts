@@ -33,6 +33,9 @@ const DRIFT_WEIGHTS = {
   failing: [1, 1.7, 3, 5, 8],
 } as const;
 const WENCKEBACH = [1, 0.94, 0.9, 1.76] as const;
+/** Far beyond five SD of everything that lowers a diastolic in a regular rhythm, and after the longest pause. */
+const LOWEST_BELOW_MMHG = 16;
+const LOWEST_BELOW_AFTER_PAUSE_MMHG = 80;
 /** Kinds whose pressures follow from the intervals through the run-off of the arteries. */
 const BY_RUN_OFF: ReadonlySet<RhythmKind> = new Set<RhythmKind>([
   'ventricular-ectopics',
@@ -58,11 +61,15 @@ export class BeatStream {
   stroke = 1;
   isPremature = false;
   isFelt = true;
+  /** One of the weak beats of a pattern, which nobody means by the person's pressure. */
+  isWeak = false;
   /** Change of loudness that comes with the beat's filling, dB. */
   loudness = 0;
   /** Levels about which this beat varies. */
   levelSystolic = 0;
   levelDiastolic = 0;
+  /** No diastolic falls further below its level than this. */
+  lowestBelowMmHg = LOWEST_BELOW_MMHG;
   readonly breath = new BreathStream();
   readonly levels = new PersonLevels();
 
@@ -124,6 +131,9 @@ export class BeatStream {
     const { systolic, diastolic } = person.rest;
     this.pulsePressure = systolic - diastolic;
     this.byRunOff = BY_RUN_OFF.has(this.kind);
+    this.lowestBelowMmHg = this.byRunOff
+      ? LOWEST_BELOW_AFTER_PAUSE_MMHG
+      : LOWEST_BELOW_MMHG + person.breathingSwingMmHg;
     this.law = this.kind === 'atrial-fibrillation' ? fibrillationLaw(this.rate) : null;
     if (this.byRunOff) {
       this.runOff =
@@ -356,15 +366,16 @@ export class BeatStream {
     const k = this.index;
     this.stroke = this.strength();
     this.loudness = 0;
+    this.isWeak = this.isPremature;
     const level = this.levels;
     const breathTurns = this.breath.turnsAt(at);
     const depth = Math.min(this.breath.depth, 2);
-    // Lowest late in breathing in; about its mean, so that the level is the mean over a breath.
+    // Lowest late in breathing in. A usual swing goes about the level, so that this is the mean over a breath; in a
+    // paradox the level is that of breathing out, at which sounds begin.
+    const swing = person.breathingSwingMmHg;
+    const isParadox = swing > F.paradoxMmHg.value;
     const breath =
-      0.5 *
-      person.breathingSwingMmHg *
-      (person.breathingSwingMmHg > 10 ? 1 : depth) *
-      cosineOfTurns(breathTurns);
+      0.5 * swing * (isParadox ? cosineOfTurns(breathTurns) - 1 : depth * cosineOfTurns(breathTurns));
     const slow =
       -person.slowWaveMmHg * sineOfTurns(slowTurns - F.mayerHz.value * F.slowWaveLagSeconds.value) +
       person.slowSdMmHg * this.pressureDrift.at(at);
@@ -392,10 +403,13 @@ export class BeatStream {
         }
         break;
       case 'alternans': {
-        const half = ((rhythm.alternansMmHg ?? 0) / 2) * (k % 2 === 0 ? 1 : -1);
-        systolic += half;
-        diastolic += 2 * F.alternansDiastolicShare.value * half;
-        this.stroke = 1 + half / this.pulsePressure;
+        const whole = rhythm.alternansMmHg ?? 0;
+        this.isWeak = k % 2 !== 0;
+        if (this.isWeak) {
+          systolic -= whole;
+          this.stroke = 1 - whole / this.pulsePressure;
+        }
+        diastolic += F.alternansDiastolicShare.value * (this.isWeak ? -whole : whole);
         break;
       }
       case 'heart-block': {

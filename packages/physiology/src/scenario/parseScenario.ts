@@ -42,7 +42,7 @@ class Reader {
       this.fields.number(key, (value) =>
         value >= low && value <= high
           ? null
-          : { code: 'out-of-range', expected: 'between', figures: { low, high } },
+          : { code: 'out-of-range', expected: 'within-limits', figures: { minimum: low, maximum: high } },
       ) ?? low
     );
   }
@@ -67,7 +67,7 @@ class Reader {
     const got = this.fields.raw(key);
     if (isBlank(got)) return null;
     if (typeof got !== 'string' || got.length > LONGEST_TEXT) {
-      this.refuse(key, 'out-of-range', 'a-text', got, { most: LONGEST_TEXT });
+      this.refuse(key, 'out-of-range', 'at-most-string', got, { maximum: LONGEST_TEXT });
       return null;
     }
     return got;
@@ -89,7 +89,11 @@ class Reader {
 
   schema(): void {
     const got = this.fields.raw('schema');
-    if (got !== 1) this.refuse('schema', isBlank(got) ? 'missing' : 'unknown-id', 'schema-1', got);
+    if (got !== 1)
+      this.refuse('schema', isBlank(got) ? 'missing' : 'unknown-id', 'known-schema', got, {
+        minimum: 1,
+        maximum: 1,
+      });
   }
 
   /** An object under a key, or null where nothing is there. */
@@ -163,14 +167,14 @@ function breathingOf(reader: Reader): Breathing {
 }
 
 function gapOf(reader: Reader, levels: Levels): Gap {
+  const between = { systolic: levels.systolic, lowestMmHg: levels.diastolic };
   const topMmHg = reader.number('topMmHg', L.systolic);
   const bottomMmHg = reader.number('bottomMmHg', L.systolic);
-  if (bottomMmHg >= topMmHg)
-    reader.refuse('bottomMmHg', 'out-of-order', 'below-top', bottomMmHg, { topMmHg });
+  if (bottomMmHg >= topMmHg) reader.refuse('bottomMmHg', 'out-of-order', 'gap-falling', bottomMmHg);
   if (topMmHg >= levels.systolic)
-    reader.refuse('topMmHg', 'impossible', 'below-systolic', topMmHg, { systolic: levels.systolic });
+    reader.refuse('topMmHg', 'impossible', 'gap-between-sounds', topMmHg, between);
   if (bottomMmHg <= levels.diastolic) {
-    reader.refuse('bottomMmHg', 'impossible', 'above-diastolic', bottomMmHg, { diastolic: levels.diastolic });
+    reader.refuse('bottomMmHg', 'impossible', 'gap-between-sounds', bottomMmHg, between);
   }
   return { topMmHg, bottomMmHg };
 }
@@ -243,7 +247,10 @@ export function parseScenario(json: unknown): Parsed<Scenario> {
   };
   const { muffled } = scenario;
   if (muffled !== null && (muffled <= levels.diastolic || muffled >= levels.systolic)) {
-    reader.refuse('muffled', 'contradicts', 'between-diastolic-and-systolic', muffled, { ...levels });
+    reader.refuse('muffled', 'contradicts', 'within-limits', muffled, {
+      minimum: levels.diastolic,
+      maximum: levels.systolic,
+    });
   }
   reader.close();
   return refusals.length === 0 ? { ok: true, value: scenario } : { ok: false, refusals };

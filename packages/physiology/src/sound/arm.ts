@@ -43,6 +43,8 @@ export class Arm {
   private person: Person | null = null;
   private contour: Contour = contourOf('middle', 'brachial');
   private isCongested = false;
+  private isPressed = false;
+  private run = 0;
 
   restart(person: Person, circumstances: Circumstances, instrument: Instrument): void {
     this.person = person;
@@ -52,8 +54,9 @@ export class Arm {
     this.hasSwish = person.hasSwish;
     this.hasCrisp = person.hasCrisp;
     this.contour = contourOf(person.scenario.waveShape, 'brachial');
+    this.isCongested = false;
+    this.run = 0;
     this.change(circumstances, instrument);
-    this.beginRun(0);
   }
 
   /** Other circumstances from now on. */
@@ -82,10 +85,8 @@ export class Arm {
         : (gap.topMmHg - gap.bottomMmHg) * (circumstances.wasArmRaised ? F.gapRaisedShare.value : 1);
     this.isPressed = circumstances.chestPiece === 'pressed-hard';
     this.applyTail();
+    if (this.isCongested) this.addCongestion();
   }
-
-  private isPressed = false;
-  private run = 0;
 
   /** Whether muffled sounds may go on below the diastolic. */
   get mayGoOn(): boolean {
@@ -95,7 +96,10 @@ export class Arm {
   /** A new inflation, the `run`-th of the visit from 0: whether sounds go on to the end this time. */
   beginRun(run: number): void {
     this.run = run;
-    this.isCongested = false;
+    if (this.isCongested) {
+      this.isCongested = false;
+      this.addCongestion(-1);
+    }
     this.applyTail();
   }
 
@@ -103,9 +107,13 @@ export class Arm {
   congest(): void {
     if (this.isCongested) return;
     this.isCongested = true;
-    this.heardDiastolic += CIRCUMSTANCE_FIGURES.congestedDiastolic.value;
-    this.gainDb += CIRCUMSTANCE_FIGURES.congestedDb.value;
-    this.muffledAbove += CIRCUMSTANCE_FIGURES.congestedMuffledMmHg.value;
+    this.addCongestion();
+  }
+
+  private addCongestion(times = 1): void {
+    this.heardDiastolic += times * CIRCUMSTANCE_FIGURES.congestedDiastolic.value;
+    this.gainDb += times * CIRCUMSTANCE_FIGURES.congestedDb.value;
+    this.muffledAbove += times * CIRCUMSTANCE_FIGURES.congestedMuffledMmHg.value;
   }
 
   private applyTail(): void {
@@ -149,14 +157,14 @@ export class Arm {
       if (!this.hasTail || outside < this.tailTo) return SILENT;
       return F.tailDb.value * exp(above / this.tailMmHg) + extra;
     }
-    const shape = (1 - exp(-below / F.openingScaleMmHg.value)) * (1 - exp(-above / F.closingScaleMmHg.value));
+    let closing = 1 - exp(-above / F.closingScaleMmHg.value);
+    // Where sounds go on they are never fainter over the diastolic than just under it.
+    if (this.hasTail && closing * this.peakDb < F.tailDb.value) closing = F.tailDb.value / this.peakDb;
+    const shape = (1 - exp(-below / F.openingScaleMmHg.value)) * closing;
     const strong = F.strongBeatDb.value * (beat.systolic - beat.levelSystolic);
     let level = this.peakDb * shape + strong * shape + extra;
     if (this.gapWidth > 0) level += this.gapDb(beat, outside);
     if (this.hasSwish && this.phaseOf(beat, outside) === 2) level += F.swishDb.value;
-    // A tail is never louder at the diastolic than the sound it goes on from.
-    if (this.hasTail && level < F.tailDb.value + extra && outside >= this.tailTo)
-      return F.tailDb.value + extra;
     return level;
   }
 

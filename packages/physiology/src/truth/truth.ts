@@ -36,7 +36,11 @@ export type Truth = {
   readonly atSeconds: number;
   /** At rest, properly measured: the number that a scenario is written with. */
   readonly rest: Levels;
-  /** Mean of what a perfect listener would get on each beat of the 60 s about the instant, effects on the person included. */
+  /**
+   * Mean of what a perfect listener would get on each beat of the 60 s about the instant, effects on the person
+   * included. Weak beats (premature ones, every second one of alternans) are left out, and in a paradox it is the
+   * pressure while breathing out, at which sounds begin.
+   */
   readonly longRun: Levels;
   /** The same, inside the artery. */
   readonly arterial: Levels;

@@ -5,6 +5,7 @@ import { cuffEffects, preparationEffects, soundEffects } from '../circumstances/
 import { standingAt } from '../circumstances/standing.js';
 import { type Instrument, SOUND_INSTRUMENT } from '../cuff/instrument.js';
 import { BeatStream } from '../heart/beatStream.js';
+import { HEART_FIGURES } from '../heart/figures.js';
 import type { Person } from '../person/person.js';
 import { firstReadingLeft, sittingLeft, whiteCoatCourse, whiteCoatShare } from '../slow/alerting.js';
 import { SLOW_FIGURES } from '../slow/figures.js';
@@ -12,6 +13,7 @@ import type { Effect, Truth } from './truth.js';
 
 /** Over how long the truth is a mean, seconds. */
 const WINDOW = 60;
+const PARADOX_DIASTOLIC = HEART_FIGURES.breathDiastolicShare.value;
 
 /** What a person really has at an instant, and all that moves a reading with this instrument away from rest. */
 export function truth(
@@ -22,8 +24,11 @@ export function truth(
 ): Truth {
   const stream = new BeatStream();
   stream.restart(person, circumstances, null);
+  const swing = person.breathingSwingMmHg;
+  const overBreath = swing > HEART_FIGURES.paradoxMmHg.value ? swing / 2 : 0;
   const from = atSeconds - WINDOW / 2;
   let n = 0;
+  let strong = 0;
   let felt = 0;
   let systolic = 0;
   let diastolic = 0;
@@ -33,12 +38,14 @@ export function truth(
     if (stream.foot < from) continue;
     if (n === 0) first = stream.foot - stream.rr;
     n += 1;
-    systolic += stream.systolic;
-    diastolic += stream.diastolic;
-    if (stream.isFelt) felt += 1;
     last = stream.foot;
+    if (stream.isFelt) felt += 1;
+    if (stream.isWeak) continue;
+    strong += 1;
+    systolic += stream.systolic + overBreath;
+    diastolic += stream.diastolic + PARADOX_DIASTOLIC * overBreath;
   }
-  const longRun = { systolic: systolic / n, diastolic: diastolic / n };
+  const longRun = { systolic: systolic / strong, diastolic: diastolic / strong };
   const span = last - first;
   const { muffledAboveMmHg, openingMmHg, closingMmHg } = person;
   return {

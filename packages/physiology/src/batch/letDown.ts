@@ -96,7 +96,11 @@ export function letDown(
     }
     const level = ARM.levelDb(STREAM, outside);
     if (level === SILENT) {
-      if (outside < STREAM.levelDiastolic - STREAM.lowestBelowMmHg + Math.min(0, ARM.heardDiastolic) && !ARM.mayGoOn) break;
+      if (
+        outside < STREAM.levelDiastolic - STREAM.lowestBelowMmHg + Math.min(0, ARM.heardDiastolic) &&
+        !ARM.mayGoOn
+      )
+        break;
       continue;
     }
     if (outside < STREAM.systolic && outside > STREAM.diastolic) {

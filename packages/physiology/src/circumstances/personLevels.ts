@@ -7,8 +7,7 @@ import { CIRCUMSTANCE_FIGURES } from './figures.js';
 import { standingAt } from './standing.js';
 
 const COAT_DIASTOLIC = SLOW_FIGURES.coatDiastolicShare.value;
-/** Mean pressure rises by its diastolic and a third of the rest. */
-const COAT_PULSE = SLOW_FIGURES.coatPulsePerMmHg.value * (COAT_DIASTOLIC + (1 - COAT_DIASTOLIC) / 3);
+const COAT_PULSE = SLOW_FIGURES.coatPulsePerMmHg.value;
 
 /** The levels about which a person's beats vary, from instant to instant: rest and everything that acts on the person. */
 export class PersonLevels {

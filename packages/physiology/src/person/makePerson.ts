@@ -2,7 +2,7 @@ import { normalWithin } from '../chance/normal.js';
 import { keyOf, uniformOf } from '../chance/uniform.js';
 import { HEART_FIGURES } from '../heart/figures.js';
 import { amplitudesFor, VARIATION_TARGETS } from '../heart/variation.js';
-import type { Scenario } from '../scenario/scenario.js';
+import type { Gap, Scenario } from '../scenario/scenario.js';
 import { SLOW_FIGURES } from '../slow/figures.js';
 import { PERSON_FIGURES as F } from './figures.js';
 import type { Person } from './person.js';
@@ -24,6 +24,9 @@ const DRAW = {
   swing: 10,
   slowWave: 11,
   delay: 12,
+  hasGap: 13,
+  gapTop: 14,
+  gapWidth: 15,
 };
 
 /** The person of a scenario and a seed: everything that is drawn once is drawn here. */
@@ -56,7 +59,7 @@ export function makePerson(scenario: Scenario, seed: number): Person {
       normal(DRAW.sound, F.soundDb.value, F.soundSdDb.value, F.soundLeastDb.value, UNBOUNDED),
     soundSdDb: F.beatDb.value,
     muffledAboveMmHg: muffledAbove(scenario, key),
-    gap: scenario.gap,
+    gap: scenario.gap ?? drawGap(scenario, key),
     hasSwish: uniformOf(key, DRAW.hasSwish) < F.swishChance.value,
     hasCrisp: uniformOf(key, DRAW.hasCrisp) < F.crispChance.value,
     feelingMmHg: normal(DRAW.feeling, F.feelingMmHg.value, F.feelingSd.value, 0, UNBOUNDED) + cold,
@@ -82,6 +85,25 @@ export function makePerson(scenario: Scenario, seed: number): Person {
     delaySeconds: normal(DRAW.delay, F.delaySeconds.value, F.delaySd.value, 0.11, 0.24),
     heart: amplitudesFor(VARIATION_TARGETS[rhythm.variation], 60 / rhythm.ratePerMinute),
   };
+}
+
+/** A gap for somebody of a kind that may have one. Source: physiology handbook 8.5. */
+function drawGap(scenario: Scenario, key: number): Gap | null {
+  if (uniformOf(key, DRAW.hasGap) >= scenario.gapChance) return null;
+  const spread = F.gapTopMostMmHg.value - F.gapTopLeastMmHg.value;
+  const topMmHg = scenario.systolic - F.gapTopLeastMmHg.value - spread * uniformOf(key, DRAW.gapTop);
+  const width = normalWithin(
+    key,
+    DRAW.gapWidth,
+    0,
+    F.gapWidthMmHg.value,
+    F.gapWidthSd.value,
+    F.gapWidthLeastMmHg.value,
+    F.gapWidthMostMmHg.value,
+  );
+  const lowest = scenario.diastolic + F.gapOverDiastolicMmHg.value;
+  const bottomMmHg = Math.max(topMmHg - width, lowest);
+  return bottomMmHg < topMmHg ? { topMmHg, bottomMmHg } : null;
 }
 
 /** Whether the muffling can be heard in this person, and how far over the last sound it lies. */

@@ -27,6 +27,7 @@ export const BLANK: Scenario = {
   soundDb: 40,
   armCm: 29,
   gap: null,
+  gapChance: 0,
   waveShape: 'middle',
   alerting: {
     sittingMmHg: 0,

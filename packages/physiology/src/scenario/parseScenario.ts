@@ -225,6 +225,7 @@ export function parseScenario(json: unknown): Parsed<Scenario> {
     soundDb: reader.numberOrNull('soundDb', L.soundDb),
     armCm: reader.number('armCm', L.armCm),
     gap: reader.within('gap', ['topMmHg', 'bottomMmHg'], (gap) => gapOf(gap, levels)),
+    gapChance: reader.numberOr('gapChance', L.chance, BLANK.gapChance),
     waveShape: reader.choice('waveShape', WAVE_SHAPES, BLANK.waveShape),
     alerting: reader.within('alerting', Object.keys(BLANK.alerting), alertingOf) ?? BLANK.alerting,
     breathingSwingMmHg: reader.numberOrNull('breathingSwingMmHg', L.alertingMmHg),

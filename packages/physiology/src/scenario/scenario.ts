@@ -68,6 +68,8 @@ export type Scenario = {
   readonly soundDb: number | null;
   readonly armCm: number;
   readonly gap: Gap | null;
+  /** How likely somebody of this kind has a gap that is then drawn, 0 to 1; not asked where `gap` says where it is. */
+  readonly gapChance: number;
   readonly waveShape: WaveShape;
   readonly alerting: Alerting;
   /** The fall of the systolic while breathing in; null is drawn, 3 to 6. Over 10 is a paradox. */

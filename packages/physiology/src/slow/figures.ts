@@ -77,7 +77,7 @@ export const SLOW_FIGURES = figures({
   coatPulsePerMmHg: {
     value: 0.78,
     unit: '/min per mmHg',
-    meaning: 'rise of the pulse for each mmHg of mean pressure: 17.7 for 22.6',
+    meaning: 'rise of the pulse for each mmHg of the rise in pressure: 17.7 for 22.6',
     source: 'Mancia 1985 (physiology handbook 4)',
     sure: 'found',
   },

@@ -1,3 +1,5 @@
+export type { Contour } from './artery/contour.js';
+export { contourOf } from './artery/contour.js';
 export type { ArterySite, WaveShape } from './artery/waveShape.js';
 export { ARTERY_SITES, WAVE_SHAPES } from './artery/waveShape.js';
 export { cuffOf } from './batch/fall.js';

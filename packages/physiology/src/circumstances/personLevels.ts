@@ -1,5 +1,5 @@
 import type { Person } from '../person/person.js';
-import { firstReadingLeft, sittingLeft, whiteCoatCourse, whiteCoatShare } from '../slow/alerting.js';
+import { firstReadingCourse, sittingLeft, whiteCoatCourse, whiteCoatShare } from '../slow/alerting.js';
 import { SLOW_FIGURES } from '../slow/figures.js';
 import type { Circumstances } from './circumstances.js';
 import { preparationEffects, sumOf } from './effects.js';
@@ -66,7 +66,7 @@ export class PersonLevels {
       pulse += this.sittingPulse * left;
     }
     if (this.first !== 0 && seconds >= this.firstAt) {
-      const left = this.first * firstReadingLeft(seconds - this.firstAt);
+      const left = this.first * firstReadingCourse(seconds - this.firstAt);
       systolic += left;
       diastolic += SLOW_FIGURES.firstDiastolicShare.value * left;
     }

@@ -32,6 +32,11 @@ const DRIFT_WEIGHTS = {
   even: [1, 1, 1, 1, 1],
   failing: [1, 1.7, 3, 5, 8],
 } as const;
+/**
+ * Shares of the variance of each time constant that show within five minutes, the span of the targets: 1 minus the mean
+ * correlation of the drift with itself over 300 s.
+ */
+const SEEN_IN_FIVE_MINUTES = [0.971, 0.915, 0.759, 0.406, 0.082] as const;
 const WENCKEBACH = [1, 0.94, 0.9, 1.76] as const;
 /** Far beyond five SD of everything that lowers a diastolic in a regular rhythm, and after the longest pause. */
 const LOWEST_BELOW_MMHG = 16;
@@ -118,10 +123,10 @@ export class BeatStream {
     this.pressureDrift.restart(slowKey, DRIFT_LANE.pressure, F.slowSeconds.value);
     const targets = VARIATION_TARGETS[rhythm.variation];
     const weights = DRIFT_WEIGHTS[targets.drift];
-    const whole = weights.reduce((sum: number, w) => sum + w, 0);
+    const seen = weights.reduce((sum: number, w, i) => sum + w * (SEEN_IN_FIVE_MINUTES[i] ?? 0), 0);
     for (let i = 0; i < DRIFT_SECONDS.length; i++) {
       this.intervalDrifts[i]?.restart(slowKey, DRIFT_LANE.interval + i, DRIFT_SECONDS[i] ?? 1);
-      this.weights[i] = person.heart.driftSeconds * Math.sqrt((weights[i] ?? 0) / whole);
+      this.weights[i] = person.heart.driftSeconds * Math.sqrt((weights[i] ?? 0) / seen);
     }
     this.varies = person.heart.driftSeconds > 0;
     const floor = F.depthFromPerMinute.value;
@@ -249,6 +254,7 @@ export class BeatStream {
     let rr = usual;
     // Shorter while breathing in: shortest at its end.
     rr +=
+      F.breathShape.value *
       person.heart.breathSeconds *
       this.depthFactor *
       Math.min(this.breath.depth, 2.5) *

@@ -34,6 +34,15 @@ export const HEART_FIGURES = figures({
     source: BOOK('2.1'),
     sure: 'decision',
   },
+  breathShape: {
+    value: 0.89,
+    unit: 'share',
+    meaning:
+      'breaths are no sines: lopsided and of uneven depth they change the interval from beat to beat more than a sine of the same amplitude, by as much as this takes back',
+    source:
+      'fitted so that the RMSSD of physiology handbook 2.1 comes about (packages/physiology/prove/person.mjs, row 28)',
+    sure: 'derived',
+  },
   leastDriftSeconds: {
     value: 0.008,
     unit: 's',
@@ -287,6 +296,14 @@ export const HEART_FIGURES = figures({
     meaning: 'SD of the slow wandering of the systolic',
     source: BOOK('3.1'),
     sure: 'decision',
+  },
+  slowSpread: {
+    value: 0.5,
+    unit: 'share',
+    meaning: 'SD of the logarithm of that SD between people',
+    source:
+      'chosen so that the range over ten minutes differs between people as in Mukadam 2023 (21, SD 9; physiology handbook 3.1)',
+    sure: 'derived',
   },
   slowSeconds: { value: 60, unit: 's', meaning: 'its time constant', source: BOOK('3.1'), sure: 'decision' },
   beatSdMmHg: {

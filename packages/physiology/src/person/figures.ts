@@ -168,7 +168,7 @@ export const PERSON_FIGURES = figures({
   },
   slowWaveMostMmHg: { value: 3, unit: 'mmHg', meaning: 'most of it', source: BOOK('3.1'), sure: 'decision' },
   delaySeconds: {
-    value: 0.175,
+    value: 0.145,
     unit: 's',
     meaning:
       'electrical beat to the foot of the pulse in the arm, so that the last sound comes 0.202 s after the beat',

@@ -1,5 +1,6 @@
-import { normalWithin } from '../chance/normal.js';
+import { normalOf, normalWithin } from '../chance/normal.js';
 import { keyOf, uniformOf } from '../chance/uniform.js';
+import { exp } from '../exact/exponential.js';
 import { HEART_FIGURES } from '../heart/figures.js';
 import { amplitudesFor, VARIATION_TARGETS } from '../heart/variation.js';
 import type { Gap, Scenario } from '../scenario/scenario.js';
@@ -27,6 +28,7 @@ const DRAW = {
   hasGap: 13,
   gapTop: 14,
   gapWidth: 15,
+  slow: 16,
 };
 
 /** The person of a scenario and a seed: everything that is drawn once is drawn here. */
@@ -79,12 +81,17 @@ export function makePerson(scenario: Scenario, seed: number): Person {
     breathingSwingMmHg:
       scenario.breathingSwingMmHg ?? between(DRAW.swing, F.swingLeastMmHg.value, F.swingMostMmHg.value),
     slowWaveMmHg: between(DRAW.slowWave, F.slowWaveLeastMmHg.value, F.slowWaveMostMmHg.value),
-    slowSdMmHg: HEART_FIGURES.slowSdMmHg.value,
+    slowSdMmHg: slowSd(key),
     beatSdMmHg: HEART_FIGURES.beatSdMmHg.value,
     beatDiastolicSdMmHg: HEART_FIGURES.beatDiastolicSdMmHg.value,
-    delaySeconds: normal(DRAW.delay, F.delaySeconds.value, F.delaySd.value, 0.11, 0.24),
+    delaySeconds: normal(DRAW.delay, F.delaySeconds.value, F.delaySd.value, 0.09, 0.21),
     heart: amplitudesFor(VARIATION_TARGETS[rhythm.variation], 60 / rhythm.ratePerMinute),
   };
+}
+
+/** How much a person's pressure wanders: the book's SD in the median, and different from one person to the next. */
+function slowSd(key: number): number {
+  return HEART_FIGURES.slowSdMmHg.value * exp(HEART_FIGURES.slowSpread.value * normalOf(key, DRAW.slow));
 }
 
 /** A gap for somebody of a kind that may have one. Source: physiology handbook 8.5. */

@@ -1,5 +1,11 @@
 import { expect, test } from 'vitest';
-import { firstReadingLeft, sittingLeft, whiteCoatCourse, whiteCoatShare } from './alerting.js';
+import {
+  firstReadingCourse,
+  firstReadingLeft,
+  sittingLeft,
+  whiteCoatCourse,
+  whiteCoatShare,
+} from './alerting.js';
 
 // Physiology handbook 15.
 test.each([
@@ -18,7 +24,8 @@ test('readings two minutes apart fall by 5.0, 0.95 and 0.30', () => {
 });
 
 test('nothing before it begins', () => {
-  expect([firstReadingLeft(-1e-9), firstReadingLeft(0)]).toEqual([0, 1]);
+  expect([-1e-9, 0, 30].map(firstReadingCourse)).toEqual([0, 1, 1]);
+  expect(firstReadingCourse(93)).toBeCloseTo(Math.exp(-1), 6);
   expect([whiteCoatCourse(0), sittingLeft(-5), sittingLeft(0)]).toEqual([0, 1, 1]);
 });
 

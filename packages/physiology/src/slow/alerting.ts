@@ -13,9 +13,15 @@ export function sittingLeft(seconds: number): number {
   return seconds <= 0 ? 1 : exp(-LN2_PER_SECOND * seconds);
 }
 
-/** What is left of the effect of the first inflation so many seconds after it; 0 before it. */
+/** Course of the effect of the first inflation so many seconds after it began: 0 before, whole for the first reading. */
+export function firstReadingCourse(seconds: number): number {
+  if (seconds < 0) return 0;
+  return seconds <= F.firstHoldSeconds.value ? 1 : firstReadingLeft(seconds - F.firstHoldSeconds.value);
+}
+
+/** What is left of that effect so many seconds after the first reading. */
 export function firstReadingLeft(seconds: number): number {
-  return seconds < 0 ? 0 : exp(-FIRST_PER_SECOND * seconds);
+  return exp(-FIRST_PER_SECOND * seconds);
 }
 
 /** Course of the effect of the person who measures, so many seconds after their coming in: 0, up to 1, and away. */

@@ -25,6 +25,15 @@ export const SLOW_FIGURES = figures({
     source: `${BOOK}: fitted to the falls of EPIC-Potsdam, Eur J Epidemiol 2000`,
     sure: 'derived',
   },
+  firstHoldSeconds: {
+    value: 30,
+    unit: 's',
+    meaning:
+      'the effect of the first inflation stays whole for as long as the first reading lasts, and then goes',
+    source:
+      'no source: decision of this project; without it the published fall to the second reading does not come about',
+    sure: 'decision',
+  },
   firstDiastolicShare: {
     value: 0.33,
     unit: 'share',

@@ -169,7 +169,7 @@ export class Arm {
   }
 
   private gapDb(beat: Beating, outside: number): number {
-    const top = beat.levelSystolic - this.gapTopBelow;
+    const top = beat.systolic - this.gapTopBelow;
     const bottom = top - this.gapWidth;
     if (outside <= top && outside >= bottom) return F.gapDb.value;
     const away = outside > top ? outside - top : bottom - outside;

@@ -7,7 +7,7 @@ import { type Instrument, SOUND_INSTRUMENT } from '../cuff/instrument.js';
 import { BeatStream } from '../heart/beatStream.js';
 import { HEART_FIGURES } from '../heart/figures.js';
 import type { Person } from '../person/person.js';
-import { firstReadingLeft, sittingLeft, whiteCoatCourse, whiteCoatShare } from '../slow/alerting.js';
+import { firstReadingCourse, sittingLeft, whiteCoatCourse, whiteCoatShare } from '../slow/alerting.js';
 import { SLOW_FIGURES } from '../slow/figures.js';
 import type { Effect, Truth } from './truth.js';
 
@@ -93,7 +93,7 @@ function courseEffects(person: Person, circumstances: Circumstances, seconds: nu
   const { sittingMmHg, firstReadingMmHg, whiteCoatMmHg } = person.alerting;
   const sitting = sittingMmHg * sittingLeft(circumstances.restMinutes * 60 + seconds);
   const inflated = circumstances.firstInflationSeconds ?? Number.POSITIVE_INFINITY;
-  const first = seconds >= inflated ? firstReadingMmHg * firstReadingLeft(seconds - inflated) : 0;
+  const first = seconds >= inflated ? firstReadingMmHg * firstReadingCourse(seconds - inflated) : 0;
   const coat =
     whiteCoatMmHg *
     whiteCoatShare(circumstances.measuredBy) *

@@ -65,8 +65,19 @@ test('a severe pressure in pregnancy asks to act now, in every list, until it is
   await alert.getByRole('button', { name: 'Close it' }).click();
   await expect(alert).toBeVisible();
   await alert.getByLabel('What was said back?').fill('comes at once');
+  // Without network what was said waits on the device, over a reload of it, and is in the record once.
+  await page.route('**/api/entries', (route) => route.abort());
   await alert.getByRole('button', { name: 'Close it' }).click();
+  await expect(alert.getByText(/^Acted on; kept on this device.*\(invented\).*comes at once$/)).toBeVisible();
+  await expect(alert.getByRole('button', { name: 'Close it' })).toHaveCount(0);
+  await expect(page.getByText('That an alert was acted on is kept on this device')).toBeVisible();
+  await expectAccessible(page);
+  await page.reload();
+  await expect(alert.getByText(/^Acted on; kept on this device/)).toBeVisible();
+  await page.unroute('**/api/entries');
+  await page.getByRole('button', { name: 'Send now' }).click();
   await expect(alert).toHaveCount(0);
+  await expect(page.getByText(/told the obstetrician on call/)).toHaveCount(1);
   await expect(page.getByText(/told the obstetrician on call \(invented\).*comes at once/)).toBeVisible();
   await page.goto(`${demo.address}/`);
   await expect(orla).toBeVisible();

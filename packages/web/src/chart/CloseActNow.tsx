@@ -1,17 +1,20 @@
-import type { ChartRound, OpenActNow } from '@evenfall/record';
-import { publishedSource } from '@evenfall/words';
+import type { ActNowClosedContent, ChartRound, OpenActNow } from '@evenfall/record';
+import { publishedSource, type Words } from '@evenfall/words';
 import { useState } from 'react';
 import { formIn, useBook } from '../app/book.js';
-import { useApp } from '../app/context.js';
+import { useApp, useKept } from '../app/context.js';
 import { useForm } from '../app/forms.js';
+import { stampText } from '../app/times.js';
 import { Field } from '../parts/Field.js';
 import { IncidentalNote } from '../parts/IncidentalNote.js';
 import { Refused } from '../parts/Refused.js';
 import { WhoMeasures } from '../people/WhoMeasures.js';
 import { WRITTEN_SCHEMA } from '../round/entries.js';
+import { closed, closingOf, isWorthRepeating } from '../round/waiting.js';
 import { loadRecord } from '../server/load.js';
 import { refusedBecause } from '../server/server.js';
 import { useMeasuring } from '../signIn/useAccess.js';
+import type { WaitingRound } from '../store/kept.js';
 
 type CloseProps = {
   readonly round: Pick<ChartRound, 'id'>;
@@ -22,7 +25,7 @@ type CloseProps = {
 /** Acts-now of a round that are open, and the form that closes them: whom was told, when, what was said back. */
 export function CloseActNow({ round, person, open }: CloseProps) {
   const app = useApp();
-  const { words, clock, server, store } = app;
+  const { words, clock, server, store, sending } = app;
   const now = clock.stamp();
   const inBook = useBook();
   const form = useForm(formIn(inBook, `close ${round.id}`), { at: now.at.slice(0, 16) });
@@ -33,12 +36,15 @@ export function CloseActNow({ round, person, open }: CloseProps) {
   const toldAt = clock.stampOf(form.text('at'));
   const isTimeWrong = toldAt === null || Date.parse(toldAt.at) > Date.parse(now.at) + 60_000;
 
+  const waiting = useKept(({ kept }) => closingOf(kept, round.id));
+
   const close = async () => {
     setAsked(true);
     setRefused(null);
     if (whom === '' || said === '' || toldAt === null || isTimeWrong) return;
     if (agent === null) return setRefused(words.sentence('review.needsAgent'));
     const entry = {
+      frame: 1 as const,
       ...form.entry(),
       ...inBook,
       kind: 'act-now-closed' as const,
@@ -55,6 +61,11 @@ export function CloseActNow({ round, person, open }: CloseProps) {
     if (answer.ok) {
       form.done();
       await loadRecord(app, person, inBook.book);
+    } else if (inBook.book === 'care' && isWorthRepeating(answer.status)) {
+      // It was acted on, whatever the network does: it waits like a round that was signed, under the same id.
+      store.change((state) => ({ ...state, kept: closed(state.kept, entry) }));
+      form.done();
+      void sending.now();
     } else if (answer.offline) setRefused(words.sentence('app.unreachable'));
     else setRefused(words.sentence('app.refusedBy', { text: refusedBecause(answer, words) }));
   };
@@ -79,56 +90,74 @@ export function CloseActNow({ round, person, open }: CloseProps) {
         ))}
       </ul>
       <IncidentalNote />
-      <form
-        className="form"
-        noValidate
-        onSubmit={(event) => {
-          event.preventDefault();
-          void close();
-        }}
-      >
-        <Field label={words.sentence('chart.toldWhom')} wrong={missing(whom, 'chart.toldWhomMissing')}>
-          {(control) => (
-            <input
-              {...control}
-              type="text"
-              autoComplete="off"
-              maxLength={200}
-              value={form.text('whom')}
-              onChange={(event) => form.set('whom', event.target.value)}
-            />
-          )}
-        </Field>
-        <Field
-          label={words.sentence('chart.toldAt')}
-          wrong={isAsked && isTimeWrong ? words.sentence('amend.timeMissing') : null}
+      {waiting === undefined ? (
+        <form
+          className="form"
+          noValidate
+          onSubmit={(event) => {
+            event.preventDefault();
+            void close();
+          }}
         >
-          {(control) => (
-            <input
-              {...control}
-              type="datetime-local"
-              value={form.text('at')}
-              onChange={(event) => form.set('at', event.target.value)}
-            />
-          )}
-        </Field>
-        <Field label={words.sentence('chart.saidBack')} wrong={missing(said, 'chart.saidBackMissing')}>
-          {(control) => (
-            <textarea
-              {...control}
-              rows={2}
-              maxLength={1000}
-              value={form.text('said')}
-              onChange={(event) => form.set('said', event.target.value)}
-            />
-          )}
-        </Field>
-        {agent === null ? <WhoMeasures /> : null}
-        <Refused text={refused} />
-        <button type="submit" className="button button-first">
-          {words.sentence('chart.close')}
-        </button>
-      </form>
+          <Field label={words.sentence('chart.toldWhom')} wrong={missing(whom, 'chart.toldWhomMissing')}>
+            {(control) => (
+              <input
+                {...control}
+                type="text"
+                autoComplete="off"
+                maxLength={200}
+                value={form.text('whom')}
+                onChange={(event) => form.set('whom', event.target.value)}
+              />
+            )}
+          </Field>
+          <Field
+            label={words.sentence('chart.toldAt')}
+            wrong={isAsked && isTimeWrong ? words.sentence('amend.timeMissing') : null}
+          >
+            {(control) => (
+              <input
+                {...control}
+                type="datetime-local"
+                value={form.text('at')}
+                onChange={(event) => form.set('at', event.target.value)}
+              />
+            )}
+          </Field>
+          <Field label={words.sentence('chart.saidBack')} wrong={missing(said, 'chart.saidBackMissing')}>
+            {(control) => (
+              <textarea
+                {...control}
+                rows={2}
+                maxLength={1000}
+                value={form.text('said')}
+                onChange={(event) => form.set('said', event.target.value)}
+              />
+            )}
+          </Field>
+          {agent === null ? <WhoMeasures /> : null}
+          <Refused text={refused} />
+          <button type="submit" className="button button-first">
+            {words.sentence('chart.close')}
+          </button>
+        </form>
+      ) : (
+        <p className="standing" role="status">
+          {waitingText(waiting, words)}
+        </p>
+      )}
     </div>
   );
+}
+
+/** What was said on this device and waits for the server, word for word. */
+function waitingText({ entries }: WaitingRound, words: Words): string {
+  const [entry] = entries;
+  if (entry === undefined) return '';
+  const { toldWhom, toldAt, saidBack } = entry.content as ActNowClosedContent;
+  return words.sentence('chart.closedWaiting', {
+    whom: toldWhom,
+    at: stampText(toldAt, words),
+    said: saidBack,
+  });
 }

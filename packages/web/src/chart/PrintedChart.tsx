@@ -52,7 +52,9 @@ export function PrintedChart({ person, entries, chart, agents, head }: PrintedPr
   const { words, clock } = useApp();
   const rulesOf = useRulesOf();
   const trend = useMemo(() => projectTrend(chart, rulesOf), [chart, rulesOf]);
-  const isWaiting = useKept(({ kept }) => kept.waiting.some((one) => one.person === person));
+  const isWaiting = useKept(({ kept }) =>
+    kept.waiting.some((one) => one.draft !== null && one.person === person),
+  );
   const facts = <FactsLines entries={entries} day={localDate(clock.stamp())} />;
   if (chart.rounds.length === 0) return <div className="printed-only printed-chart">{facts}</div>;
   const hasScore = chart.rounds.some((round) => valueStanding(round, rulesOf)?.earlyWarning != null);

@@ -11,5 +11,7 @@ export function notYetCharted(
   charted: readonly Pick<StoredEntry, 'id'>[],
 ): readonly WaitingRound[] {
   const held = new Set(charted.map(({ id }) => id));
-  return waiting.filter((one) => one.person === person && !one.entries.every(({ id }) => held.has(id)));
+  return waiting.filter(
+    (one) => one.draft !== null && one.person === person && !one.entries.every(({ id }) => held.has(id)),
+  );
 }

@@ -6,6 +6,7 @@ import type { Kept } from '../store/kept.js';
 /** What this device keeps, without the rounds begun, signed and typed that are chosen. */
 function without(kept: Kept, isGone: (draft: RoundDraft) => boolean): Kept {
   const drafts = Object.values(kept.drafts);
+  // What closes an act-now without an answer is of the charts alone, never of a class.
   const gone = [...drafts, ...waitingDrafts(kept)].filter(isGone);
   if (gone.length === 0) return kept;
   return {

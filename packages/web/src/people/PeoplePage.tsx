@@ -159,7 +159,9 @@ function QuickLink({ row: { id, identity } }: { readonly row: PersonRow }) {
 export function PersonLine({ row, base = '' }: { readonly row: PersonRow; readonly base?: string }) {
   const { words } = useApp();
   const hasDraft = useKept(({ kept }) => kept.drafts[row.id] !== undefined);
-  const isWaiting = useKept(({ kept }) => kept.waiting.some(({ person }) => person === row.id));
+  const isWaiting = useKept(({ kept }) =>
+    kept.waiting.some(({ draft, person }) => draft !== null && person === row.id),
+  );
   const { identity, classIdentity, latest } = row;
   const name = classIdentity?.pseudonym ?? identity?.name ?? words.sentence('people.erased');
   return (

@@ -1,7 +1,17 @@
 import { expect, test } from 'vitest';
 import { freshKept, type Kept, type WaitingRound } from '../store/kept.js';
 import { begun, complete, DEVICE, ID, PERSON } from './testing.js';
-import { afterSending, isWorthRepeating, pauseMs, signed, takenBack, toSend } from './waiting.js';
+import {
+  afterSending,
+  closed,
+  closingGivenUp,
+  closingOf,
+  isWorthRepeating,
+  pauseMs,
+  signed,
+  takenBack,
+  toSend,
+} from './waiting.js';
 
 const round = (id: number): WaitingRound => ({
   round: ID(id),
@@ -87,4 +97,27 @@ test('pauses grow to a minute, and there is none with nothing to send', () => {
   expect([1, 2, 3, 5, 6, 40].map(after)).toEqual([2_000, 4_000, 8_000, 32_000, 60_000, 60_000]);
   expect(pauseMs(holding())).toBeNull();
   expect(pauseMs(holding({ ...round(50), refused: 'x' }))).toBeNull();
+});
+
+// Design: what was acknowledged is not lost, and each entry is in the record exactly once.
+test('an act-now that was closed without an answer waits once, under its own id, until it is taken', () => {
+  const entry = { id: ID(70), person: PERSON, round: ID(50), kind: 'act-now-closed' } as never;
+  const once = closed(holding(round(51)), entry);
+  expect(closed(once, entry)).toBe(once);
+  expect(toSend(once).map((one) => one.round)).toEqual([ID(51), ID(70)]);
+  expect(closingOf(once, ID(50))?.entries).toEqual([entry]);
+  expect(closingOf(once, ID(51))).toBeUndefined();
+  expect(pauseMs(once)).not.toBeNull();
+  const unanswered = afterSending(once, ID(70), { is: 'unanswered' });
+  expect(closingOf(unanswered, ID(50))?.entries).toEqual([entry]);
+  expect(closingOf(afterSending(once, ID(70), { is: 'taken' }), ID(50))).toBeUndefined();
+});
+
+test('one that was refused is said anew, never taken back to a round; before an answer it is not given up', () => {
+  const entry = { id: ID(70), person: PERSON, round: ID(50), kind: 'act-now-closed' } as never;
+  const once = closed(holding(), entry);
+  expect(closingGivenUp(once, ID(70))).toEqual(once);
+  const refused = afterSending(once, ID(70), { is: 'refused', why: 'no such condition' });
+  expect(takenBack(refused, ID(70))).toBe(refused);
+  expect(closingGivenUp(refused, ID(70)).waiting).toEqual([]);
 });

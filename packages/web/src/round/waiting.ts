@@ -1,3 +1,4 @@
+import type { EntryFrame } from '@evenfall/record';
 import type { Kept, WaitingRound } from '../store/kept.js';
 
 /** What became of a sending: taken, not answered (send again), or refused (sending again would not help). */
@@ -9,6 +10,41 @@ export type Sent =
 /** A status that says "not now" rather than "not this"; 401 is the time until somebody signs in again. */
 export function isWorthRepeating(status: number): boolean {
   return status === 0 || status === 401 || status === 408 || status === 429 || status >= 500;
+}
+
+/**
+ * An act-now was closed without an answer of the server: it waits like a round that was signed, and is sent once more under
+ * the same id until it is taken.
+ */
+export function closed(kept: Kept, entry: EntryFrame & { readonly person: string }): Kept {
+  if (kept.waiting.some(({ round }) => round === entry.id)) return kept;
+  const waiting = {
+    round: entry.id,
+    person: entry.person,
+    entries: [entry],
+    draft: null,
+    tries: 1,
+    refused: null,
+  };
+  return { ...kept, waiting: [...kept.waiting, waiting] };
+}
+
+/** Which of the things that can wait this is. */
+export function whatWaits({ draft, form }: WaitingRound): 'round' | 'series' | 'closing' {
+  if (draft !== null) return 'round';
+  return form === undefined ? 'closing' : 'series';
+}
+
+/** What closes an act-now of a round and still waits; undefined for nothing. */
+export function closingOf(kept: Kept, round: string): WaitingRound | undefined {
+  return kept.waiting.find((one) => whatWaits(one) === 'closing' && one.entries[0]?.round === round);
+}
+
+/** What the server refused of an act-now that was closed is given up: the act-now stands open and is closed anew. */
+export function closingGivenUp(kept: Kept, round: string): Kept {
+  const isIt = (one: WaitingRound) =>
+    one.round === round && whatWaits(one) === 'closing' && one.refused !== null;
+  return { ...kept, waiting: kept.waiting.filter((one) => !isIt(one)) };
 }
 
 /** The round is signed: its draft waits, as signed, until the server has it. */
@@ -39,11 +75,12 @@ export function afterSending(kept: Kept, round: string, sent: Sent): Kept {
 export function takenBack(kept: Kept, round: string): Kept {
   const waiting = kept.waiting.find((one) => one.round === round);
   if (waiting === undefined || waiting.refused === null) return kept;
-  if (waiting.draft === null) return seriesTakenBack(kept, waiting);
+  const { draft } = waiting;
+  if (draft === null) return seriesTakenBack(kept, waiting);
   if (kept.drafts[waiting.person] !== undefined) return kept;
   return {
     ...kept,
-    drafts: { ...kept.drafts, [waiting.person]: waiting.draft },
+    drafts: { ...kept.drafts, [waiting.person]: draft },
     waiting: kept.waiting.filter((one) => one.round !== round),
   };
 }

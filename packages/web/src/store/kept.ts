@@ -20,13 +20,17 @@ export type FormDraft = {
   readonly entry: EntryStart | null;
 };
 
-/** A round, or a series under a round of its own, that was signed here and that the server has not taken yet. */
+/**
+ * What was signed here and the server has not taken yet: a round; a series, under a round of its own; or what closes an
+ * act-now.
+ */
 export type WaitingRound = {
+  /** The round; of an act-now that was closed, the entry that closes it. */
   readonly round: string;
   readonly person: string;
   /** Exactly what is sent, each time the same. */
   readonly entries: readonly EntryFrame[];
-  /** As it stood when it was signed, so that a refused one can be put right; null of a series, which came from a form. */
+  /** As it stood when it was signed, so that a refused one can be put right; null of the others. */
   readonly draft: RoundDraft | null;
   /** The form that a series was signed from; absent of a round. */
   readonly form?: { readonly name: string; readonly was: FormDraft };

@@ -53,6 +53,9 @@ export const app = {
     `${say.counted(f.rounds, ROUNDS)} signed on this device and not yet kept by the server.`,
   waitingSeries: (f: { series: number }, say: Say) =>
     `${say.counted(f.series, { one: 'series of readings', other: 'series of readings' })} signed on this device and not yet kept by the server.`,
+  waitingClosed: 'That an alert was acted on is kept on this device and not yet by the server.',
+  closedRefused: 'The server refused that an alert was acted on, so it still stands open:',
+  closeAnew: 'Say it anew',
   waitingAgain: 'It is sent again by itself. You may also send it now.',
   sendNow: 'Send now',
   sending: 'Sending …',

@@ -17,6 +17,8 @@ export const chart = {
   printedOf: (f: { name: string }) => `Chart of ${f.name}`,
   printedAmended: 'amended',
   actNowOpen: 'Act now: not closed',
+  closedWaiting: (f: { whom: string; at: string; said: string }) =>
+    `Acted on; kept on this device, waiting for the server. Told: ${f.whom}, ${f.at}. Said back: ${f.said}`,
   toldWhom: 'Whom did you tell?',
   toldWhomMissing: 'Write whom you told.',
   toldAt: 'When?',

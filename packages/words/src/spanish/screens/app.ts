@@ -53,6 +53,9 @@ export const app: Reworded<typeof english> = {
     `${say.counted(f.rounds, ROUNDS)} ${f.rounds === 1 ? 'firmada' : 'firmadas'} en este dispositivo y aún no ${f.rounds === 1 ? 'guardada' : 'guardadas'} por el servidor.`,
   waitingSeries: (f, say) =>
     `${say.counted(f.series, { one: 'serie de lecturas firmada', other: 'series de lecturas firmadas' })} en este dispositivo y aún no guardadas por el servidor.`,
+  waitingClosed: 'Que se actuó ante una alerta está guardado en este dispositivo y aún no por el servidor.',
+  closedRefused: 'El servidor rechazó que se actuó ante una alerta, así que sigue abierta:',
+  closeAnew: 'Decirlo de nuevo',
   waitingAgain: 'Se vuelve a enviar sola. También puede enviarla ahora.',
   sendNow: 'Enviar ahora',
   sending: 'Enviando …',

@@ -16,6 +16,8 @@ export const chart: Reworded<typeof english> = {
   printedOf: (f) => `Registro de ${f.name}`,
   printedAmended: 'enmendado',
   actNowOpen: 'Actúe ya: sin cerrar',
+  closedWaiting: (f) =>
+    `Se actuó; está guardado en este dispositivo y espera al servidor. Se avisó a: ${f.whom}, ${f.at}. Respuesta: ${f.said}`,
   toldWhom: '¿A quién avisó?',
   toldWhomMissing: 'Escriba a quién avisó.',
   toldAt: '¿Cuándo?',

@@ -1,0 +1,12 @@
+export { AIR_SOUNDS, type AirSound, airGain, airNoise, type CuffTrace } from './air.js';
+export { type BreathMoved, breathSound } from './breathSound.js';
+export { CONTACTS, type Contact, type ContactKind, contactNoise } from './contact.js';
+export { AUDIO_FIGURES } from './figures.js';
+export { amplitudeOfLevel, gainOfDb } from './level.js';
+export { asLoop } from './loop.js';
+export { CHECK_EVERY_SECONDS, CHECK_LEVELS_DB, loudnessCheck } from './loudnessCheck.js';
+export { type Rendering, type RunOptions, renderRun } from './renderRun.js';
+export { roomDbfs, roomNoise } from './room.js';
+export { voiceOf } from './voice.js';
+export { LISTENING_ENDS, type ListeningEnd, USUAL_VOICE, type VoiceOptions } from './voiceOptions.js';
+export { wav } from './wav.js';

@@ -33,6 +33,8 @@ export const AUDIO_FIGURES = figures({
   swishFromHz: decision(450, 'Hz', 'where the swish of phase II begins'),
   swishToHz: decision(250, 'Hz', 'where it ends'),
   swishQuality: decision(0.7, 'ratio', 'width of its band'),
+  swishLowHz: decision(200, 'Hz', 'nothing of it below', 'physiology handbook 8.3: a choice of the book'),
+  swishHighHz: decision(600, 'Hz', 'nothing of it above', 'physiology handbook 8.3: a choice of the book'),
   swishDelayMs: decision(20, 'ms', 'how long after the tap it comes'),
   swishAttackMs: decision(20, 'ms', 'how fast it rises'),
   swishHoldLeastMs: decision(40, 'ms', 'how long the shortest stays'),

@@ -1,4 +1,4 @@
-import { sineOfTurns } from '../exact/circle.js';
+import { cosineOfTurns } from '../exact/circle.js';
 import { exp } from '../exact/exponential.js';
 import { Biquad } from './biquad.js';
 import { AUDIO_FIGURES as F } from './figures.js';
@@ -20,7 +20,10 @@ export function swellAt(sample: number, rate: number, { attack, decay }: Swell):
   return t < attack ? t / attack : exp((attack - t) / decay);
 }
 
-/** A tone that swells and fades, added; `harmonics` are amplitudes from the first on. */
+/**
+ * A tone that swells and fades, added; `harmonics` are amplitudes from the first on. It begins at the top of its wave, so
+ * that it is heard as soon as it swells.
+ */
 export function addTone(
   into: Float64Array,
   rate: number,
@@ -31,7 +34,7 @@ export function addTone(
   harmonics.forEach((amplitude, k) => {
     const turnsPerSample = ((k + 1) * hz) / rate;
     for (let i = 0; i < into.length; i++) {
-      into[i] = (into[i] as number) + amplitude * swellAt(i, rate, swell) * sineOfTurns(turnsPerSample * i);
+      into[i] = (into[i] as number) + amplitude * swellAt(i, rate, swell) * cosineOfTurns(turnsPerSample * i);
     }
   });
 }
@@ -55,7 +58,9 @@ export function addNoise(
     layer[i] = y;
     sum += y * y;
   }
-  const gain = size / Math.sqrt(sum / layer.length);
+  // It begins on the side on which the tone begins: the two never cancel at the start, when the ear takes the time.
+  const side = (layer[0] ?? 0) < 0 ? -1 : 1;
+  const gain = (side * size) / Math.sqrt(sum / layer.length);
   for (let i = 0; i < layer.length; i++) {
     into[i] = (into[i] as number) + gain * (layer[i] as number) * swellAt(i, rate, swell);
   }
@@ -72,6 +77,8 @@ export function swish(
   const layer = new Float64Array(Math.ceil(seconds * rate));
   const pink = new PinkNoise(source.key, source.index, source.lane, rate);
   const band = new Biquad();
+  const above = Biquad.highPass(rate, F.swishLowHz.value * shift, STEEP);
+  const below = Biquad.lowPass(rate, F.swishHighHz.value * shift, STEEP);
   const attack = F.swishAttackMs.value / 1000;
   const release = F.swishReleaseMs.value / 1000;
   const gliding = attack + holdSeconds + release;
@@ -86,7 +93,7 @@ export function swish(
         F.swishQuality.value,
       );
     }
-    const noise = band.next(pink.next());
+    const noise = above.next(below.next(band.next(pink.next())));
     if (i < 0) continue;
     const rise = t < attack ? t / attack : 1;
     const fall = t < attack + holdSeconds ? 1 : exp((attack + holdSeconds - t) / release);
@@ -99,6 +106,8 @@ export function swish(
   return layer;
 }
 
+/** A little steeper at the corner than flat: the resonance of the tube lies just below. */
+const STEEP = 1;
 /** A gliding band is tuned anew every so many samples. */
 const GLIDE_EVERY = 32;
 

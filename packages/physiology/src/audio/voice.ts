@@ -27,7 +27,6 @@ export function voiceOf(event: SoundEvent, seed: number, options: Partial<VoiceO
   const voice: VoiceOptions = { ...USUAL_VOICE, ...options };
   if (!(event.levelDb > F.softestDb.value)) return new Float32Array(0);
   const samples = event.isMuffled ? muffled(event, seed, voice) : tapped(event, seed, voice);
-  throughTube(samples, voice);
   scaleToPeak(samples, amplitudeOfLevel(event.levelDb));
   throughEnd(samples, voice);
   const most = gainOfDb(F.loudestDbfs.value);
@@ -36,8 +35,9 @@ export function voiceOf(event: SoundEvent, seed: number, options: Partial<VoiceO
   return asPlayed(samples);
 }
 
-/** Tap, click and swish before the stethoscope. */
-function tapped(event: SoundEvent, seed: number, { rate, isLoudspeakerVoice }: VoiceOptions): Float64Array {
+/** Tap, click and swish; click and swish have their level beside the tap as it is heard through the tube. */
+function tapped(event: SoundEvent, seed: number, voice: VoiceOptions): Float64Array {
+  const { rate, isLoudspeakerVoice } = voice;
   const key = keyOf(seed, 'noise');
   const shift = isLoudspeakerVoice ? F.loudspeakerShift.value : 1;
   const { beat } = event;
@@ -50,27 +50,25 @@ function tapped(event: SoundEvent, seed: number, { rate, isLoudspeakerVoice }: V
   addTone(tap, rate, hz, harmonicsOf(isLoudspeakerVoice), swell);
   const band = Biquad.bandPass(rate, hz, event.quality);
   addNoise(tap, rate, band, { key, index: beat, lane: LANE.tap }, F.tapNoise.value, swell);
-  const peak = peakOf(tap);
+  throughTube(samples, voice);
+  const peak = peakOf(samples);
   if (event.clickDb !== null) {
-    const click = clickOf(event, event.clickDb, key, rate, shift, peak);
+    const click = clickOf(event, key, voice);
+    scaleToPeak(click, peak * gainOfDb(event.clickDb));
     addAt(samples, click, 0);
   }
   if (event.swish !== null && tail !== null) {
     const layer = swish(tail.layer, tail.hold, rate, shift, { key, index: beat, lane: LANE.swish });
+    throughTube(layer, voice);
     scaleToPeak(layer, peak * gainOfDb(event.swish.levelDb));
     addAt(samples, layer, Math.round((F.swishDelayMs.value / 1000) * rate));
   }
   return samples;
 }
 
-function clickOf(
-  event: SoundEvent,
-  db: number,
-  key: number,
-  rate: number,
-  shift: number,
-  tapPeak: number,
-): Float64Array {
+function clickOf(event: SoundEvent, key: number, voice: VoiceOptions): Float64Array {
+  const { rate, isLoudspeakerVoice } = voice;
+  const shift = isLoudspeakerVoice ? F.loudspeakerShift.value : 1;
   const swell = { attack: F.clickAttackMs.value / 1000, decay: F.clickDecayMs.value / 1000 };
   const click = new Float64Array(Math.ceil((swell.attack + DECAYS_HEARD * swell.decay) * rate));
   const isCrisp = event.phase === 3;
@@ -79,12 +77,13 @@ function clickOf(
   const hz = from + (to - from) * uniformOf(key, event.beat, LANE.clickHz);
   const band = Biquad.bandPass(rate, hz * shift, F.clickQuality.value);
   addNoise(click, rate, band, { key, index: event.beat, lane: LANE.click }, 1, swell);
-  scaleToPeak(click, tapPeak * gainOfDb(db));
+  throughTube(click, voice);
   return click;
 }
 
-/** A muffled thud before the stethoscope: a low tone and low noise. */
-function muffled(event: SoundEvent, seed: number, { rate, isLoudspeakerVoice }: VoiceOptions): Float64Array {
+/** A muffled thud: a low tone and low noise. */
+function muffled(event: SoundEvent, seed: number, voice: VoiceOptions): Float64Array {
+  const { rate, isLoudspeakerVoice } = voice;
   const key = keyOf(seed, 'noise');
   const shift = isLoudspeakerVoice ? F.loudspeakerShift.value : 1;
   const attack = F.muffledAttackMs.value / 1000;
@@ -95,6 +94,7 @@ function muffled(event: SoundEvent, seed: number, { rate, isLoudspeakerVoice }: 
   addTone(thud, rate, event.centreHz * shift, harmonicsOf(isLoudspeakerVoice), swell);
   const low = Biquad.lowPass(rate, F.muffledLowPassHz.value * shift);
   addNoise(thud, rate, low, { key, index: event.beat, lane: LANE.tap }, F.muffledNoise.value, swell);
+  throughTube(samples, voice);
   return samples;
 }
 

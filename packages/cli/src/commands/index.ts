@@ -19,6 +19,7 @@ import { restore } from './restore.js';
 import { run } from './run.js';
 import { score } from './score.js';
 import { serve } from './serve.js';
+import { sound } from './sound.js';
 import { taps } from './taps.js';
 import { usual } from './usual.js';
 
@@ -37,6 +38,7 @@ const ANSWERING: readonly AnyCommand[] = [
   ambulatory,
   usual,
   orthostatic,
+  sound,
   serve,
   account,
   backup,

@@ -2,6 +2,7 @@ export { AIR_SOUNDS, type AirSound, airGain, airNoise, type CuffTrace } from './
 export { type BreathMoved, breathSound } from './breathSound.js';
 export { CONTACTS, type Contact, type ContactKind, contactNoise } from './contact.js';
 export { AUDIO_FIGURES } from './figures.js';
+export { type HeardLetDown, heardLetDown } from './heardLetDown.js';
 export { amplitudeOfLevel, gainOfDb } from './level.js';
 export { asLoop } from './loop.js';
 export { CHECK_EVERY_SECONDS, CHECK_LEVELS_DB, loudnessCheck } from './loudnessCheck.js';

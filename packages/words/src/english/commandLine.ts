@@ -21,6 +21,8 @@ export const commands = {
   ambulatory: 'Say what a recording over 24 hours comes to, by day and by night',
   usual: 'Say where the usual pressure lies, and with which chance it is at or above a threshold',
   orthostatic: 'Say whether the pressure fell from lying or sitting to standing',
+  sound:
+    'Write what one let-down of the cuff of a simulated person sounds like as a WAV file, with the gauge beside it',
   serve: 'Start Evenfall on this machine and print its address',
   account: 'Make, list, change and close the accounts of whoever signs in',
   backup: 'Write everything kept into one file of JSON lines, and check it',
@@ -39,6 +41,12 @@ export const options = {
   clock: 'whether the clock started on a beat or at any moment (any if absent)',
   first: 'what the first beat was called (1 if absent)',
   of: 'what was counted (pulse if absent)',
+  seed: 'the number that chance is drawn from: the same one gives the same run (1 if absent)',
+  soundRate: 'how fast the cuff is let down, in mmHg a second (2.5 if absent)',
+  soundOut: 'the WAV file to write; the gauge goes into a CSV file of the same name',
+  listeningEnd: 'which side of the chest piece is on the skin (bell if absent)',
+  withRoom: 'with the noise of the place',
+  loudspeaker: 'in a voice for small speakers, higher than a stethoscope gives; headphones need none',
   rhythm: 'how the rhythm felt',
   strength: 'how strong the pulse felt',
   firstSet: 'this is the first set of observations on the person',
@@ -129,6 +137,16 @@ export const commandLine = {
   missedAfter: (f: { index: number; added: number }, say: Say) =>
     `after tap ${say.number(f.index)}: ${say.counted(f.added, TAPS)} missed, put back`,
   doubledAt: (f: { index: number }, say: Say) => `tap ${say.number(f.index)}: doubled, taken out`,
+  simulated: 'SIMULATED',
+  letDownHeard: (f: { seconds: number; peakMmHg: number; mmHgPerSecond: number }, say: Say) =>
+    `${say.number(f.seconds)} s: pumped up to ${say.number(f.peakMmHg)} mmHg, let down at ${say.short(f.mmHgPerSecond)} mmHg a second`,
+  soundFile: 'Sound',
+  gaugeFile: 'Gauge',
+  truth: 'Truth',
+  truthAtRest: (f: { systolic: number; diastolic: number }, say: Say) =>
+    `${say.number(f.systolic)}/${say.number(f.diastolic)} at rest, as a perfect listener would hear it`,
+  loudspeakerVoice:
+    'This is the voice for small speakers: a reading taken from it is no proof of what is heard through a stethoscope.',
   servedAt: 'Evenfall is at',
   inventedClinic: 'Everybody in this clinic is invented.',
   record: 'record',

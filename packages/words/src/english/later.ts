@@ -10,6 +10,7 @@ import { patternTitles } from './patternTitles.js';
 import { reach } from './reach.js';
 import { reportLines, reportOptions } from './reportLines.js';
 import { runLines } from './runLines.js';
+import { scenarioTitles } from './scenarioTitles.js';
 import { scoreLines } from './scoreLines.js';
 import { scoreOptions } from './scoreOptions.js';
 import { laterScreens } from './screens/later.js';
@@ -34,7 +35,7 @@ export const later = {
     options: { ...options, ...averageOptions, ...scoreOptions, ...seriesOptions, ...reportOptions },
     commandLine,
   },
-  titles: { ...guidelineTitles, ...outOfOfficeTitles, ...patternTitles },
+  titles: { ...guidelineTitles, ...outOfOfficeTitles, ...patternTitles, ...scenarioTitles },
   starting,
   expected: laterExpected,
 } as const;

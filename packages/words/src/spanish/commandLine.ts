@@ -26,6 +26,8 @@ export const commands: Reworded<typeof commandTexts> = {
   ambulatory: 'Dice a qué equivale un registro de 24 horas, de día y de noche',
   usual: 'Dice dónde está la presión habitual y con qué probabilidad alcanza un umbral',
   orthostatic: 'Dice si la presión bajó al pasar de estar acostado o sentado a estar de pie',
+  sound:
+    'Escribe cómo suena un desinflado del manguito de una persona simulada como fichero WAV, con el manómetro al lado',
   serve: 'Pone en marcha Evenfall en este equipo y muestra su dirección',
   account: 'Crea, lista, cambia y cierra las cuentas de quienes entran',
   backup: 'Escribe todo lo guardado en un fichero de líneas JSON y lo comprueba',
@@ -45,6 +47,13 @@ export const options: Reworded<typeof optionTexts> = {
   clock: 'si el reloj empezó en un latido o en cualquier momento (any si falta)',
   first: 'cómo se llamó al primer latido (1 si falta)',
   of: 'qué se contó (pulse si falta)',
+  seed: 'el número del que sale el azar: el mismo da la misma toma (1 si falta)',
+  soundRate: 'a qué velocidad se desinfla el manguito, en mmHg por segundo (2,5 si falta)',
+  soundOut: 'el fichero WAV que se escribe; el manómetro va en un fichero CSV del mismo nombre',
+  listeningEnd: 'qué lado del fonendoscopio está sobre la piel (bell, la campana, si falta)',
+  withRoom: 'con el ruido del lugar',
+  loudspeaker:
+    'con una voz para altavoces pequeños, más aguda que la de un fonendoscopio; con auriculares no hace falta',
   rhythm: 'cómo se notó el ritmo',
   strength: 'con qué fuerza se notó el pulso',
   firstSet: 'es la primera serie de signos de esta persona',
@@ -124,6 +133,16 @@ export const commandLine: Reworded<typeof commandLineText> = {
   missedAfter: (f, say) =>
     `tras el toque ${say.number(f.index)}: ${say.counted(f.added, TAPS)} de menos, repuestos`,
   doubledAt: (f, say) => `toque ${say.number(f.index)}: doble, retirado`,
+  simulated: 'SIMULATED',
+  letDownHeard: (f, say) =>
+    `${say.number(f.seconds)} s: inflado hasta ${say.number(f.peakMmHg)} mmHg, desinflado a ${say.short(f.mmHgPerSecond)} mmHg por segundo`,
+  soundFile: 'Sonido',
+  gaugeFile: 'Manómetro',
+  truth: 'Verdad',
+  truthAtRest: (f, say) =>
+    `${say.number(f.systolic)}/${say.number(f.diastolic)} en reposo, como la oiría un oyente perfecto`,
+  loudspeakerVoice:
+    'Esta es la voz para altavoces pequeños: una lectura tomada con ella no demuestra lo que se oye por un fonendoscopio.',
   servedAt: 'Evenfall está en',
   inventedClinic: 'Todas las personas de esta consulta son inventadas.',
   record: 'registro',

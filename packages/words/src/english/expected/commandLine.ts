@@ -15,6 +15,10 @@ export const commandLine = {
   'files-in-folder': () => 'at least one file in the folder',
   'one-file': () => 'one file',
   'person-id': () => 'the id of a person, as it stands in the address of their page',
+  'a-scenario': () => 'the id of a simulated person (--list names them), or a file of one',
+  'nearest-scenario': (_f, say, choices) =>
+    `the id of a simulated person (nearest: ${say.anyOf(choices)}; --list names them), or a file of one`,
+  'wav-file': () => 'a file whose name ends in .wav',
   'new-file': () => 'a file that is not there yet (--replace writes over it)',
   'one-series-to-draw': () => 'one series: a page and a figure are drawn of one file at a time',
   'file-of-its-own': () => 'another file than --pdf names',

@@ -16,6 +16,10 @@ export const commandLine: Reworded<typeof english> = {
   'files-in-folder': () => 'al menos un fichero en la carpeta',
   'one-file': () => 'un fichero',
   'person-id': () => 'el id de una persona, como está en la dirección de su página',
+  'a-scenario': () => 'el id de una persona simulada (--list las nombra) o un fichero con una',
+  'nearest-scenario': (_f, say, choices) =>
+    `el id de una persona simulada (la más parecida: ${say.anyOf(choices)}; --list las nombra) o un fichero con una`,
+  'wav-file': () => 'un fichero cuyo nombre acabe en .wav',
   'new-file': () => 'un fichero que todavía no exista (--replace lo sobrescribe)',
   'one-series-to-draw': () => 'una sola serie: la página y la figura se hacen de un fichero cada vez',
   'file-of-its-own': () => 'otro fichero que el de --pdf',

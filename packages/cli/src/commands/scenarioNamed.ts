@@ -1,0 +1,50 @@
+import { type Parsed, refusal } from '@evenfall/clinical';
+import { parseScenario, SCENARIOS, type Scenario, scenarioOf } from '@evenfall/physiology';
+import type { Words } from '@evenfall/words';
+import type { Item } from '../command.js';
+import { jsonOf } from '../input/jsonOf.js';
+import { readInput } from '../input/readInput.js';
+import { nearest } from '../options/nearest.js';
+
+/** The field of a scenario that is none: the operand as help shows it. */
+export const SCENARIO_OPERAND = 'SCENARIO';
+
+/** What is no id of ours is a file: it has a dot or a slash in it, or is standard input. */
+const FILE_NAME = /^-$|[./\\]/;
+
+export const namesFile = (name: string): boolean => FILE_NAME.test(name);
+
+/**
+ * The scenario of an id of the book, or of a file of one.
+ *
+ * Errors: `unknown-id` with the nearest id; those of the file, by JSON Pointer.
+ */
+export async function scenarioNamed(
+  name: string,
+  stdin: AsyncIterable<Uint8Array>,
+): Promise<Parsed<Scenario>> {
+  const known = scenarioOf(name);
+  if (known !== undefined) return { ok: true, value: known };
+  if (!namesFile(name)) {
+    const choices = [nearest(name, SCENARIOS.map(({ id }) => id))]; // biome-ignore format: one thought
+    return {
+      ok: false,
+      refusals: [refusal(SCENARIO_OPERAND, 'unknown-id', 'nearest-scenario', name, { choices })],
+    };
+  }
+  const text = await readInput(name, stdin);
+  if (!text.ok) return text;
+  const json = jsonOf(text.value);
+  return json.ok ? parseScenario(json.value) : json;
+}
+
+/** The invented people of the book, in its order. */
+export function scenarioItems(words: Words, command: string): Item[] {
+  return SCENARIOS.map(({ id }) => ({
+    id,
+    title: words.title('scenario', id),
+    source: 'physiology handbook 14, invented',
+    status: 'decision',
+    typed: `${command} ${id}`,
+  }));
+}

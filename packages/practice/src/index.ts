@@ -1,1 +1,17 @@
-export {};
+export type { Debrief, DebriefMark, DebriefSound } from './exercise/debrief.js';
+export { debrief } from './exercise/debrief.js';
+export { demonstrate, show, withReading } from './exercise/demonstrate.js';
+export type { Counted, Entered, Evidence, Exercise } from './exercise/exercise.js';
+export { NO_EVIDENCE, NOTHING_ENTERED } from './exercise/exercise.js';
+export type { FallOf } from './exercise/fall.js';
+export type { Replay } from './exercise/replay.js';
+export { replay, traceAt } from './exercise/replay.js';
+export { properInstrument, properOf } from './fault/proper.js';
+export type { Ledger, TechniqueLine, Way } from './ledger/ledger.js';
+export { ledgerOf, sumOfLedger } from './ledger/ledger.js';
+export { observerKey } from './observer/chance.js';
+export { OBSERVER_FIGURES } from './observer/figures.js';
+export type { Counting, Hand, Observer, Reader } from './observer/observer.js';
+export { GOOD_OBSERVER, PERFECT_OBSERVER } from './observer/observer.js';
+export type { Auscultated, Earlier, Taken } from './reading/auscultate.js';
+export { auscultate, newAuscultated } from './reading/auscultate.js';

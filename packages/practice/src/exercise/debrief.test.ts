@@ -1,0 +1,92 @@
+import { parseRun } from '@evenfall/clinical';
+import {
+  bladderFor,
+  PROPER,
+  SCENARIOS,
+  type Scenario,
+  SOUND_INSTRUMENT,
+  scenarioOf,
+} from '@evenfall/physiology';
+import { describe, expect, test } from 'vitest';
+import { sumOfLedger } from '../ledger/ledger.js';
+import { GOOD_OBSERVER, PERFECT_OBSERVER } from '../observer/observer.js';
+import { debrief } from './debrief.js';
+import { demonstrate } from './demonstrate.js';
+
+const shown = (scenario: Scenario, observer = GOOD_OBSERVER, seed = 1) =>
+  demonstrate(observer, scenario, seed, PROPER, { ...SOUND_INSTRUMENT, bladder: bladderFor(scenario.armCm) });
+const quiet = scenarioOf('quiet-morning') as Scenario;
+
+test.each(SCENARIOS.map((one) => [one.id, one] as const))(
+  '%s: the run is one that the bedside takes, and the ledger sums to the error',
+  (_, scenario) => {
+    const exercise = shown(scenario);
+    const run = exercise.evidence.run?.run;
+    expect(run).toBeDefined();
+    expect(parseRun(run)).toMatchObject({ ok: true });
+    const { ledger } = debrief(exercise);
+    for (const one of [ledger.systolic, ledger.diastolic]) {
+      if (one === null) throw new Error('no ledger');
+      expect(sumOfLedger(one)).toBeCloseTo(one.entered - one.longRun, 9);
+    }
+  },
+);
+
+test('an exercise is replayed from seed and actions alone, to the last bit', () => {
+  const exercise = shown(quiet);
+  const again = JSON.parse(JSON.stringify(exercise)) as typeof exercise;
+  expect(debrief(again)).toEqual(debrief(exercise));
+});
+
+test('another seed is another visit', () => {
+  expect(shown(quiet, GOOD_OBSERVER, 2).entered).not.toEqual(shown(quiet).entered);
+});
+
+describe('a perfect observer', () => {
+  const hand = { ...PERFECT_OBSERVER.hand, mostPerBeatMmHg: null };
+  const { ledger } = debrief(shown(quiet, { ...PERFECT_OBSERVER, hand }));
+
+  test('has no observer part: no lag, nothing misheard, nothing rounded', () => {
+    expect(ledger.systolic).toMatchObject({ misheard: 0, unsplit: 0 });
+    expect(ledger.systolic?.lag).toBeCloseTo(0, 9);
+    expect(ledger.systolic?.digit).toBeCloseTo(0, 9);
+    expect(ledger.systolic?.technique).toEqual([]);
+  });
+
+  // 2.5 mmHg/s times 0.08 s of an aneroid (physiology handbook 6.3: r x tau).
+  test('still has the lag of the gauge', () => {
+    expect(ledger.systolic?.gauge).toBeCloseTo(0.2, 2);
+    expect(ledger.diastolic?.gauge).toBeCloseTo(0.2, 2);
+  });
+
+  // A first sound lies no more than one beat's fall below the beat's systolic: 2.5 x 60/68 is 2.2; here two to be safe
+  // of an interval lengthened by the breath.
+  test('loses at most a beat by sampling, and never gains', () => {
+    expect(ledger.systolic?.sampling).toBeLessThanOrEqual(0);
+    expect(ledger.systolic?.sampling).toBeGreaterThan(-2.5 * 1.2);
+    expect(ledger.diastolic?.sampling).toBeGreaterThanOrEqual(0);
+    expect(ledger.diastolic?.sampling).toBeLessThan(2.5 * 1.2);
+  });
+});
+
+test('each fault of technique is a line of its own, at its published size', () => {
+  const circumstances = { ...PROPER, isTalking: true, armBelowHeartCm: 10 };
+  const exercise = demonstrate(GOOD_OBSERVER, quiet, 1, circumstances, SOUND_INSTRUMENT);
+  const { ledger, reference } = debrief(exercise);
+  const lines = Object.fromEntries((ledger.systolic?.technique ?? []).map(({ code, mmHg }) => [code, mmHg]));
+  // Physiology handbook 12: .776 mmHg per cm; talking +6 to +10.
+  expect(lines['arm-height']).toBeCloseTo(7.76, 2);
+  expect(lines.talking).toBeGreaterThanOrEqual(6);
+  expect(lines.talking).toBeLessThanOrEqual(10);
+  // What it is held against knows nothing of them.
+  expect(reference.systolic).toBeCloseTo(debrief(shown(quiet)).reference.systolic, 0);
+});
+
+test('an act-first sign is seen only when it was said', () => {
+  const flagged = scenarioOf('unheralded') as Scenario;
+  const exercise = shown(flagged);
+  expect(debrief(exercise).redFlag).toMatchObject({ code: 'severe-pressure', isSeen: false });
+  const said = { ...exercise, evidence: { ...exercise.evidence, saysActNow: true } };
+  expect(debrief(said).redFlag).toMatchObject({ isSeen: true });
+  expect(debrief(shown(quiet)).redFlag).toBeNull();
+});

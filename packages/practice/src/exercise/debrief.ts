@@ -1,0 +1,192 @@
+import { DEFAULT_RUN_RULES, type RunResult, runResult, UNKNOWN_RUN_CIRCUMSTANCES } from '@evenfall/clinical';
+import { beats, type Levels, type RedFlag, type SoundEvent, type Truth, truth } from '@evenfall/physiology';
+import { properInstrument, properOf } from '../fault/proper.js';
+import { type Ledger, ledgerOf } from '../ledger/ledger.js';
+import { techniqueLines } from '../ledger/techniqueLines.js';
+import { firstOfTwo } from '../reading/firstOfTwo.js';
+import type { Entered, Exercise } from './exercise.js';
+import { type FallOf, fallAbout, lastFall } from './fall.js';
+import { circumstancesAt, type Replay, replay, settledNeedle, traceAt } from './replay.js';
+
+/** A sound of the visit, and whether a normal ear hears it in a quiet room. */
+export type DebriefSound = Pick<SoundEvent, 'atSeconds' | 'beat' | 'cuffMmHg' | 'phase' | 'levelDb'> & {
+  readonly isAudible: boolean;
+};
+
+/** A moment that was marked, on the visit's clock: what was written, and what cuff and needle really were. */
+export type DebriefMark = {
+  readonly what: 'first sound' | 'muffled' | 'last sound' | 'pulse back';
+  readonly atSeconds: number | null;
+  readonly mmHg: number;
+  readonly cuffMmHg: number | null;
+  /** What the gauge showed but for the swing of the pulse. */
+  readonly needleMmHg: number | null;
+  /** The sound that it was made on; null: none within reach before it. */
+  readonly soundSeconds: number | null;
+};
+
+/** Everything that a page of an exercise draws. Times are seconds of the visit. */
+export type Debrief = {
+  readonly seconds: number;
+  readonly tracePerSecond: number;
+  readonly cuffMmHg: Float64Array;
+  readonly needleMmHg: Float64Array;
+  readonly arterialMmHg: Float64Array;
+  readonly sounds: readonly DebriefSound[];
+  readonly marks: readonly DebriefMark[];
+  /** The letting down that the reading was made in; null: the cuff was never pumped up. */
+  readonly fall: FallOf | null;
+  readonly entered: Entered;
+  /** What the bedside's own rules say of the run; null: no run. */
+  readonly reading: RunResult | null;
+  /** What was true at the middle of the reading, with everything that was at work then. */
+  readonly truth: Truth;
+  /** What the reading is held against: the mean of the minute about it, as the textbook prepares. */
+  readonly reference: Levels;
+  readonly ledger: { readonly systolic: Ledger | null; readonly diastolic: Ledger | null };
+  /** Within what the scenario accepts of the reference; null: no number. */
+  readonly accepted: {
+    readonly withinMmHg: number;
+    readonly systolic: boolean | null;
+    readonly diastolic: boolean | null;
+  };
+  readonly redFlag: { readonly code: RedFlag; readonly isSeen: boolean } | null;
+};
+
+/** A mark may come this long after the sound it was made on, seconds. */
+const REACH_SECONDS = 1.5;
+/** Clocks of mark and sound may differ by a tick or two. */
+const EARLY_SECONDS = 0.02;
+/** A cuff that went higher than this was meant to measure. */
+const MEANT_MMHG = 40;
+
+/** What came of an exercise. Plays the visit again from its data alone. */
+export function debrief(exercise: Exercise): Debrief {
+  const played = replay(exercise);
+  const { person } = played;
+  const run = exercise.evidence.run;
+  const marks = marksOf(exercise, played);
+  const firstMark = marks[0]?.atSeconds ?? null;
+  const fall = (firstMark === null ? null : fallAbout(played, firstMark)) ?? lastFall(played, MEANT_MMHG);
+  const from = marks[0]?.atSeconds ?? fall?.peakSeconds ?? 0;
+  const to = marks.at(-1)?.atSeconds ?? fall?.endSeconds ?? exercise.seconds;
+  const middle = (from + to) / 2;
+  const circumstances = circumstancesAt(exercise, from, played.firstInflationSeconds);
+  const proper = properOf(circumstances);
+  const asItWas = truth(person, circumstances, middle, exercise.instrument);
+  const asItShould = truth(person, proper, middle, properInstrument(person, exercise.instrument));
+  const reference = asItShould.longRun;
+  const ledger = {
+    systolic: ledgerFor('systolic', exercise, played, marks, fall, asItWas, asItShould),
+    diastolic: ledgerFor('diastolic', exercise, played, marks, fall, asItWas, asItShould),
+  };
+  const within = person.scenario.acceptedWithinMmHg;
+  const isAccepted = (one: Ledger | null) => (one === null ? null : Math.abs(one.error) <= within);
+  const { redFlag } = exercise.scenario;
+  return {
+    seconds: exercise.seconds,
+    tracePerSecond: played.tracePerSecond,
+    cuffMmHg: played.cuffMmHg,
+    needleMmHg: played.needleMmHg,
+    arterialMmHg: played.arterialMmHg,
+    sounds: played.sounds.map(({ atSeconds, beat, cuffMmHg, phase, levelDb }) => ({
+      atSeconds,
+      beat,
+      cuffMmHg,
+      phase,
+      levelDb,
+      isAudible: levelDb >= 0,
+    })),
+    marks,
+    fall,
+    entered: exercise.entered,
+    reading: run === null ? null : runResult(run.run, UNKNOWN_RUN_CIRCUMSTANCES, DEFAULT_RUN_RULES),
+    truth: asItWas,
+    reference,
+    ledger,
+    accepted: {
+      withinMmHg: within,
+      systolic: isAccepted(ledger.systolic),
+      diastolic: isAccepted(ledger.diastolic),
+    },
+    redFlag: redFlag === null ? null : { code: redFlag, isSeen: exercise.evidence.saysActNow === true },
+  };
+}
+
+function marksOf(exercise: Exercise, played: Replay): DebriefMark[] {
+  const { run } = exercise.evidence;
+  if (run === null) return [];
+  return run.run.moments.map(({ what, mmHg, atSeconds }) => {
+    if (atSeconds === null)
+      return { what, atSeconds: null, mmHg, cuffMmHg: null, needleMmHg: null, soundSeconds: null };
+    const at = run.startSeconds + atSeconds;
+    const sound = played.sounds.findLast((one) => one.atSeconds <= at + EARLY_SECONDS);
+    return {
+      what,
+      atSeconds: at,
+      mmHg,
+      cuffMmHg: traceAt(played.cuffMmHg, played.tracePerSecond, at),
+      needleMmHg: settledNeedle(played, exercise.instrument, at),
+      soundSeconds: sound === undefined || at - sound.atSeconds > REACH_SECONDS ? null : sound.atSeconds,
+    };
+  });
+}
+
+function ledgerFor(
+  of: 'systolic' | 'diastolic',
+  exercise: Exercise,
+  played: Replay,
+  marks: readonly DebriefMark[],
+  fall: FallOf | null,
+  asItWas: Truth,
+  asItShould: Truth,
+): Ledger | null {
+  if (fall === null) return null;
+  const inFall = played.sounds.filter(
+    ({ atSeconds, levelDb }) => levelDb >= 0 && atSeconds >= fall.peakSeconds && atSeconds <= fall.endSeconds,
+  );
+  const isMuffled = of === 'diastolic' && goesByMuffled(exercise.entered, inFall, asItShould);
+  const entered = isMuffled ? exercise.entered.muffled : exercise.entered[of];
+  const last = isMuffled ? inFall[inFall.findLastIndex((one) => !one.isMuffled) + 1] : inFall.at(-1);
+  const audible = of === 'systolic' ? firstOfTwo(inFall) : last;
+  if (entered === null || audible === undefined) return null;
+  const circumstances = circumstancesAt(exercise, audible.atSeconds, played.firstInflationSeconds);
+  const caught = beats(played.person, circumstances, audible.atSeconds - 3, audible.atSeconds + 1).find(
+    ({ index }) => index === audible.beat,
+  );
+  if (caught === undefined) return null;
+  const what = of === 'systolic' ? 'first sound' : isMuffled ? 'muffled' : 'last sound';
+  const mark = marks.find((one) => one.what === what);
+  const isTimed = mark !== undefined && mark.cuffMmHg !== null && mark.needleMmHg !== null;
+  const sound = played.sounds.find(({ atSeconds }) => atSeconds === mark?.soundSeconds);
+  // A mark on no sound was a sound imagined: the ear's error, and no lag.
+  const taken = sound?.cuffMmHg ?? mark?.cuffMmHg ?? audible.cuffMmHg;
+  const over = isMuffled ? (asItShould.muffled ?? 0) - asItShould.longRun.diastolic : 0;
+  return ledgerOf({
+    longRun: asItShould.longRun[of] + over,
+    beat: caught[of] + over,
+    ...techniqueLines(asItWas, asItShould, of),
+    audible: audible.cuffMmHg,
+    taken,
+    marked: isTimed ? { cuff: mark.cuffMmHg ?? 0, needle: mark.needleMmHg ?? 0 } : null,
+    entered,
+  });
+}
+
+/** How far below the diastolic sounds end that went on, mmHg. Source: docs/conventions.md section 6 (three numbers are written). */
+const GONE_ON_MMHG = 10;
+
+/** Whether the muffling stands for the diastolic: it was written, can be heard in this person, and the sounds went on below. */
+function goesByMuffled(
+  entered: Entered,
+  inFall: readonly SoundEvent[],
+  { muffled, longRun }: Truth,
+): boolean {
+  const last = inFall.at(-1)?.cuffMmHg;
+  return (
+    entered.muffled !== null &&
+    muffled !== null &&
+    last !== undefined &&
+    last < longRun.diastolic - GONE_ON_MMHG
+  );
+}

@@ -1,0 +1,71 @@
+import { figures } from '@evenfall/clinical';
+
+const BOOK = (section: string) => `physiology handbook ${section}`;
+
+/** What an observer's ear, eye and hand are like. */
+export const OBSERVER_FIGURES = figures({
+  reactionSeconds: {
+    value: 0.2,
+    unit: 's',
+    meaning: 'from a sound to the eye on the needle, in a practised reader',
+    source: BOOK('11'),
+    sure: 'decision',
+  },
+  reactionSdSeconds: { value: 0.05, unit: 's', meaning: 'its SD', source: BOOK('11'), sure: 'decision' },
+  slowReactionSeconds: {
+    value: 0.5,
+    unit: 's',
+    meaning: 'from here on a mark was late: hearing and then reading a needle takes 0.30 to 0.45',
+    source: BOOK('11'),
+    sure: 'decision',
+  },
+  expectationShare: {
+    value: 0.15,
+    unit: 'share',
+    meaning: 'pull of an earlier reading on the next one',
+    source: BOOK('11'),
+    sure: 'decision',
+  },
+  tenShare: {
+    value: 0.27,
+    unit: 'share',
+    meaning: 'share of readings that a reader with a habit gives to the nearest ten',
+    source: 'assessment handbook 9.3 (41.5 % zeros)',
+    sure: 'derived',
+  },
+  rateMmHgPerSecond: {
+    value: 2.5,
+    unit: 'mmHg/s',
+    meaning: 'fall of a practised hand: the middle of 2 to 3',
+    source: 'bedside handbook 3.6',
+    sure: 'derived',
+  },
+  perBeatMmHg: {
+    value: 2,
+    unit: 'mmHg per beat',
+    meaning: 'no faster than this where the pulse is slow',
+    source: '2013 Korean guideline, table 4 (physiology handbook 9)',
+    sure: 'found',
+  },
+  marginMmHg: {
+    value: 30,
+    unit: 'mmHg',
+    meaning: 'pumped up over where the pulse was lost',
+    source: 'bedside handbook 3.5',
+    sure: 'found',
+  },
+  pumpMmHgPerSecond: {
+    value: 20,
+    unit: 'mmHg/s',
+    meaning: 'how fast a practised hand pumps up',
+    source: 'no source: decision of this project',
+    sure: 'decision',
+  },
+  waitSeconds: {
+    value: 15,
+    unit: 's',
+    meaning: 'between the estimate by feel and the reading, the cuff empty',
+    source: 'bedside handbook 3.5',
+    sure: 'found',
+  },
+});

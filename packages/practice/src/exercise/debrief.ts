@@ -1,5 +1,14 @@
 import { DEFAULT_RUN_RULES, type RunResult, runResult, UNKNOWN_RUN_CIRCUMSTANCES } from '@evenfall/clinical';
-import { beats, type Levels, type RedFlag, type SoundEvent, type Truth, truth } from '@evenfall/physiology';
+import {
+  backgroundThresholdDb,
+  beats,
+  type Levels,
+  type RedFlag,
+  type SoundEvent,
+  type Truth,
+  truth,
+} from '@evenfall/physiology';
+import { type Costs, costsOf } from '../fault/cost.js';
 import { properInstrument, properOf } from '../fault/proper.js';
 import { type Ledger, ledgerOf } from '../ledger/ledger.js';
 import { techniqueLines } from '../ledger/techniqueLines.js';
@@ -44,6 +53,8 @@ export type Debrief = {
   /** What the reading is held against: the mean of the minute about it, as the textbook prepares. */
   readonly reference: Levels;
   readonly ledger: { readonly systolic: Ledger | null; readonly diastolic: Ledger | null };
+  /** What was to be had, and what each fault of this reading cost. */
+  readonly costs: Costs;
   /** Within what the scenario accepts of the reference; null: no number. */
   readonly accepted: {
     readonly withinMmHg: number;
@@ -65,9 +76,11 @@ export function debrief(exercise: Exercise): Debrief {
   const played = replay(exercise);
   const { person } = played;
   const run = exercise.evidence.run;
-  const marks = marksOf(exercise, played);
-  const firstMark = marks[0]?.atSeconds ?? null;
-  const fall = (firstMark === null ? null : fallAbout(played, firstMark)) ?? lastFall(played, MEANT_MMHG);
+  const firstMark = run?.run.moments[0]?.atSeconds ?? null;
+  const fall =
+    (run === null || firstMark === null ? null : fallAbout(played, run.startSeconds + firstMark)) ??
+    lastFall(played, MEANT_MMHG);
+  const marks = marksOf(exercise, played, fall);
   const from = marks[0]?.atSeconds ?? fall?.peakSeconds ?? 0;
   const to = marks.at(-1)?.atSeconds ?? fall?.endSeconds ?? exercise.seconds;
   const middle = (from + to) / 2;
@@ -79,6 +92,13 @@ export function debrief(exercise: Exercise): Debrief {
   const ledger = {
     systolic: ledgerFor('systolic', exercise, played, marks, fall, asItWas, asItShould),
     diastolic: ledgerFor('diastolic', exercise, played, marks, fall, asItWas, asItShould),
+  };
+  const onCuff = (of: 'systolic' | 'diastolic') =>
+    techniqueLines(asItWas, asItShould, of).onCuff.reduce((sum, { mmHg }) => sum + mmHg, 0);
+  /** Where in the cuff the sounds of this visit begin and end on the whole. */
+  const sounding = {
+    systolic: asItWas.longRun.systolic + onCuff('systolic'),
+    diastolic: asItWas.longRun.diastolic + onCuff('diastolic'),
   };
   const within = person.scenario.acceptedWithinMmHg;
   const isAccepted = (one: Ledger | null) => (one === null ? null : Math.abs(one.error) <= within);
@@ -104,6 +124,7 @@ export function debrief(exercise: Exercise): Debrief {
     truth: asItWas,
     reference,
     ledger,
+    costs: costsOf(exercise, played, fall, marks, asItWas.pulsePerMinute, sounding),
     accepted: {
       withinMmHg: within,
       systolic: isAccepted(ledger.systolic),
@@ -113,23 +134,39 @@ export function debrief(exercise: Exercise): Debrief {
   };
 }
 
-function marksOf(exercise: Exercise, played: Replay): DebriefMark[] {
+function marksOf(exercise: Exercise, played: Replay, fall: FallOf | null): DebriefMark[] {
   const { run } = exercise.evidence;
   if (run === null) return [];
+  const ear = earOf(exercise, played);
+  const heard = played.sounds.filter(
+    ({ atSeconds, levelDb }) =>
+      fall !== null && levelDb >= ear && atSeconds >= fall.peakSeconds && atSeconds <= fall.endSeconds,
+  );
   return run.run.moments.map(({ what, mmHg, atSeconds }) => {
     if (atSeconds === null)
       return { what, atSeconds: null, mmHg, cuffMmHg: null, needleMmHg: null, soundSeconds: null };
     const at = run.startSeconds + atSeconds;
-    const sound = played.sounds.findLast((one) => one.atSeconds <= at + EARLY_SECONDS);
+    const isReached = (one: SoundEvent | undefined): one is SoundEvent =>
+      one !== undefined && one.atSeconds <= at + EARLY_SECONDS && at - one.atSeconds <= REACH_SECONDS;
+    // A late hand may mark after the next sound has come: the right one is meant where it is within reach.
+    const right = what === 'first sound' ? firstOfTwo(heard) : undefined;
+    const before = played.sounds.findLast((one) => one.atSeconds <= at + EARLY_SECONDS);
+    const sound = isReached(right) ? right : before;
     return {
       what,
       atSeconds: at,
       mmHg,
       cuffMmHg: traceAt(played.cuffMmHg, played.tracePerSecond, at),
       needleMmHg: settledNeedle(played, exercise.instrument, at),
-      soundSeconds: sound === undefined || at - sound.atSeconds > REACH_SECONDS ? null : sound.atSeconds,
+      soundSeconds: isReached(sound) ? sound.atSeconds : null,
     };
   });
+}
+
+/** What this observer does not hear, in this place, dB; where sounds were shown, as a normal ear in a quiet room. */
+export function earOf({ evidence }: Exercise, { person }: Pick<Replay, 'person'>): number {
+  if (evidence.wasShown) return 0;
+  return Math.max(0, evidence.thresholdDb ?? 0) + backgroundThresholdDb(person.scenario.noiseDbA);
 }
 
 function ledgerFor(

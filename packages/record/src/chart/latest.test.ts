@@ -30,7 +30,14 @@ function amending(of: number) {
 const gone = (id: number, of: number, minute: number): StoredEntry =>
   kept(frame('entered-in-error', { note: null }, { id: idOf(id), sequence: id, ...amending(of) }), minute);
 
-const NOTHING_TO_DO = { pressure: null, actNow: 0, recheck: null, toCountersign: 0, diary: null };
+const NOTHING_TO_DO = {
+  pressure: null,
+  actNow: 0,
+  recheck: null,
+  toCountersign: 0,
+  diary: null,
+  diaries: [],
+};
 const SIGNED = { contested: false, preliminary: false, others: [] };
 
 describe('the newest value of each sign', () => {

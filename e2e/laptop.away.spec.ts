@@ -13,7 +13,7 @@ async function chooseRules(page: Page, demo: EvenfallServer, guideline: string):
   await page.getByRole('combobox', { name: 'Start from one guideline' }).click();
   await page
     .getByRole('option', { name: new RegExp(`^${guideline}`) })
-    .and(page.locator('[aria-selected]'))
+    .first()
     .click();
   await page.getByRole('button', { name: 'Put this protocol in force' }).click();
   await expect(page.getByText('It is in force from now on.')).toBeVisible();

@@ -1,8 +1,10 @@
 import type { Agent, ChartedSeries } from '@evenfall/record';
+import { useEffect } from 'react';
 import { useApp } from '../app/context.js';
 import { stampText } from '../app/times.js';
 import { Countersign } from '../chart/Countersign.js';
 import { whoText } from '../chart/who.js';
+import { loadAgents } from '../server/load.js';
 
 type SignedProps = {
   readonly series: ChartedSeries;
@@ -12,7 +14,13 @@ type SignedProps = {
 
 /** What supervisors said of a learner's series, and the way to sign for it while nobody has. */
 export function SeriesSignedFor({ series, person, agents }: SignedProps) {
-  const { words } = useApp();
+  const app = useApp();
+  const { words } = app;
+  const { isPreliminary } = series;
+  // Who may countersign is asked for here: the page is opened from a list too.
+  useEffect(() => {
+    if (isPreliminary) void loadAgents(app);
+  }, [app, isPreliminary]);
   const signing = series.amended.current.at(-1);
   return (
     <div className="not-printed">
@@ -23,7 +31,7 @@ export function SeriesSignedFor({ series, person, agents }: SignedProps) {
           {entry.content.note === null ? null : `: ${entry.content.note}`}
         </p>
       ))}
-      {series.isPreliminary && signing !== undefined ? (
+      {isPreliminary && signing !== undefined ? (
         <Countersign id={series.round} round={null} signing={signing} person={person} />
       ) : null}
     </div>

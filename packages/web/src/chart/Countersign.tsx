@@ -1,7 +1,7 @@
 import type { ChartRound, StoredEntry } from '@evenfall/record';
 import { useState } from 'react';
 import { formIn, useBook } from '../app/book.js';
-import { useApp } from '../app/context.js';
+import { useApp, useKept } from '../app/context.js';
 import { useForm } from '../app/forms.js';
 import { stampText } from '../app/times.js';
 import { Choices } from '../parts/Choices.js';
@@ -29,7 +29,7 @@ export function Countersign({ id, round, signing, person }: CountersignProps) {
   const app = useApp();
   const { words, server, store } = app;
   const { asked } = useRecord(person);
-  const known = store.get().known.agents.value ?? [];
+  const known = useKept(({ known: { agents } }) => agents.value) ?? [];
   const inBook = useBook();
   const form = useForm(formIn(inBook, `countersign ${id}`));
   const [isAsked, setAsked] = useState(false);

@@ -15,6 +15,8 @@ const tooWide = (page: Page): Promise<readonly string[]> =>
       const box = element.getBoundingClientRect();
       if (
         box.width === 0 ||
+        // What a closed disclosure holds keeps the box of a screen that is gone.
+        !element.checkVisibility() ||
         element.closest('svg svg, svg > *, .unseen, .skip, .bands, .trend-scroll') !== null
       )
         continue;

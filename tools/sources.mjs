@@ -1,11 +1,12 @@
-// Makes docs/sources.md from the built clinical package (`npx tsc -b packages/clinical` first).
+// Makes docs/sources.md from the built clinical and physiology packages (`npx tsc -b` first).
 // `--write` rewrites the page; without it, exit 1 if the page differs from the code.
 import { readFile, writeFile } from 'node:fs/promises';
 import * as clinical from '../packages/clinical/dist/index.js';
+import * as physiology from '../packages/physiology/dist/index.js';
 import { sourcesPage } from './sourcesPage.mjs';
 
 const PAGE = new URL('../docs/sources.md', import.meta.url);
-const made = sourcesPage(clinical);
+const made = sourcesPage(clinical, physiology);
 
 if (process.argv.includes('--write')) {
   await writeFile(PAGE, made);

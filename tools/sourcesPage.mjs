@@ -16,14 +16,15 @@ const LONGEST_TABLE = 50;
 
 /**
  * The page of every clinical number, made from the code: `FIGURES`, `TABLES`, `SECTIONS` and `PRESETS` of the clinical
- * package. Wording lives here; numbers and sources only there.
+ * package, and the figures of the simulated person. Wording lives here; numbers and sources only there.
  */
-export function sourcesPage({ FIGURES, COMPARISONS, TABLES, SECTIONS, PRESETS }) {
+export function sourcesPage({ FIGURES, COMPARISONS, TABLES, SECTIONS, PRESETS }, { PHYSIOLOGY_FIGURES }) {
   const parts = [
     '# Every clinical number and where it comes from',
     'Made from the code by `node tools/sources.mjs --write`; a test fails if this page and the code differ, so change ' +
       'the number in its `figures.ts` (or the protocol section) and make the page again. "Bedside handbook" is the ' +
-      "project's collection of facts of the trade, by section; where it names a publication, that is given in full.",
+      "project's collection of facts of the trade, \"physiology handbook\" its model book of a simulated person, by section; where a " +
+      "publication is named, that is given in full.",
     table(['how sure', 'meaning'], HOW_SURE),
   ];
   for (const [folder, figures] of Object.entries(FIGURES)) {
@@ -57,6 +58,21 @@ export function sourcesPage({ FIGURES, COMPARISONS, TABLES, SECTIONS, PRESETS })
       'What stands where neither a preset nor the place says otherwise. The bounds of what a place may set are ' +
         'decisions of this project and say nothing about a person.',
       table(['field', 'value', 'unit', 'takes', 'meaning', 'source', 'how sure'], rows),
+    );
+  }
+  for (const [folder, figures] of Object.entries(PHYSIOLOGY_FIGURES)) {
+    const rows = Object.entries(figures).map(([id, one]) => [
+      `\`${id}\``,
+      shown(one.value),
+      one.unit,
+      one.meaning,
+      one.source,
+      one.sure,
+    ]);
+    parts.push(
+      `## physiology/${folder}`,
+      'Of the simulated person alone: nothing here judges a reading.',
+      table(['name', 'value', 'unit', 'meaning', 'source', 'how sure'], rows),
     );
   }
   parts.push(

@@ -1,3 +1,4 @@
+export { arterialPressure, arterialTrace, wristPulse } from './artery/arterialPressure.js';
 export type { Contour } from './artery/contour.js';
 export { contourOf } from './artery/contour.js';
 export type { ArterySite, WaveShape } from './artery/waveShape.js';
@@ -19,6 +20,7 @@ export { BLADDER_ARMS, bladderFor, sizeBias, sizesTooSmall } from './circumstanc
 export { gaugeFor, gaugeLagSeconds } from './cuff/gauge.js';
 export type { Bladder, Instrument } from './cuff/instrument.js';
 export { BLADDERS, SOUND_INSTRUMENT } from './cuff/instrument.js';
+export { instrumentFor } from './cuff/instrumentFor.js';
 export { cosineOfTurns, sineOfTurns } from './exact/circle.js';
 export { exp, log, power } from './exact/exponential.js';
 export { normalQuantile } from './exact/normalQuantile.js';

@@ -1,4 +1,5 @@
 import type { Person } from '../person/person.js';
+import type { Scenario } from '../scenario/scenario.js';
 import { firstReadingCourse, sittingLeft, whiteCoatCourse, whiteCoatShare } from '../slow/alerting.js';
 import { SLOW_FIGURES } from '../slow/figures.js';
 import type { Circumstances } from './circumstances.js';
@@ -17,6 +18,10 @@ export class PersonLevels {
   pulseExcess = 0;
   private person: Person | null = null;
   private circumstances: Circumstances | null = null;
+  /** Whose effects, and in which circumstances, were added up last: a batch asks for the same ones over and over. */
+  private summed: Scenario | null = null;
+  private addedSystolic = 0;
+  private addedDiastolic = 0;
   private fixedSystolic = 0;
   private fixedDiastolic = 0;
   private fixedPulse = 0;
@@ -39,10 +44,15 @@ export class PersonLevels {
   change(circumstances: Circumstances): void {
     const person = this.person;
     if (person === null) return;
-    this.circumstances = circumstances;
-    const fixed = sumOf(preparationEffects(person, circumstances));
-    this.fixedSystolic = person.rest.systolic + fixed.systolic;
-    this.fixedDiastolic = person.rest.diastolic + fixed.diastolic;
+    if (circumstances !== this.circumstances || person.scenario !== this.summed) {
+      this.circumstances = circumstances;
+      this.summed = person.scenario;
+      const fixed = sumOf(preparationEffects(person, circumstances));
+      this.addedSystolic = fixed.systolic;
+      this.addedDiastolic = fixed.diastolic;
+    }
+    this.fixedSystolic = person.rest.systolic + this.addedSystolic;
+    this.fixedDiastolic = person.rest.diastolic + this.addedDiastolic;
     this.fixedPulse = circumstances.isTalking ? CIRCUMSTANCE_FIGURES.talkingPulse.value : 0;
     this.coat = person.alerting.whiteCoatMmHg * whiteCoatShare(circumstances.measuredBy);
   }

@@ -1,3 +1,4 @@
+import { stretchOf } from '../artery/stretch.js';
 import { BreathStream } from '../breathing/breathStream.js';
 import { Drift } from '../chance/drift.js';
 import { normalOf } from '../chance/normal.js';
@@ -61,6 +62,8 @@ export class BeatStream {
   r = 0;
   foot = 0;
   rr = 1;
+  /** How much longer its contour is than the one of the book. */
+  stretch = 1;
   systolic = 0;
   diastolic = 0;
   stroke = 1;
@@ -160,6 +163,7 @@ export class BeatStream {
     this.alternating = 0;
     this.isPremature = false;
     this.nextPause = person.originSeconds + this.pauseWait(-1);
+    this.levels.moveTo(person.originSeconds);
     // The first beat falls anywhere within an interval after the origin.
     this.r = person.originSeconds - usual + usual * uniformOf(this.beatKey, -1);
     this.next();
@@ -172,11 +176,11 @@ export class BeatStream {
     const from = this.r;
     const last = this.rr;
     this.index += 1;
-    this.levels.moveTo(from);
     const slowTurns = F.mayerHz.value * from + F.mayerWanderTurns.value * this.phaseDrift.at(from);
     const rr = this.interval(person, from, last, slowTurns);
     this.before = last;
     this.rr = rr;
+    this.stretch = stretchOf(rr);
     this.r = from + rr;
     this.foot = this.r + person.delaySeconds;
     this.pressures(person, slowTurns + F.mayerHz.value * rr);

@@ -3,7 +3,16 @@ import type { BeatStream } from './beatStream.js';
 /** What an artery and an ear need to know of a beat: the beat at hand of a stream, or a copy of it. */
 export type Beating = Pick<
   BeatStream,
-  'index' | 'rr' | 'foot' | 'systolic' | 'diastolic' | 'stroke' | 'isFelt' | 'loudness' | 'levelSystolic'
+  | 'index'
+  | 'rr'
+  | 'stretch'
+  | 'foot'
+  | 'systolic'
+  | 'diastolic'
+  | 'stroke'
+  | 'isFelt'
+  | 'loudness'
+  | 'levelSystolic'
 >;
 
 /** A copy of the beat at hand that stays when the stream goes on. */
@@ -11,6 +20,7 @@ export function keptBeat(beat: Beating): Beating {
   return {
     index: beat.index,
     rr: beat.rr,
+    stretch: beat.stretch,
     foot: beat.foot,
     systolic: beat.systolic,
     diastolic: beat.diastolic,

@@ -11,7 +11,7 @@ import { liftOf, type Wall, wallOf } from '../cuff/oscillation.js';
 import { type Beating, keptBeat } from '../heart/beating.js';
 import { BeatStream } from '../heart/beatStream.js';
 import type { Person } from '../person/person.js';
-import { Arm, SILENT, stretchOf } from '../sound/arm.js';
+import { Arm, SILENT } from '../sound/arm.js';
 import { describeSound } from '../sound/describe.js';
 import { SOUND_FIGURES } from '../sound/figures.js';
 import type { FeltPulse, SoundEvent } from '../sound/soundEvent.js';
@@ -286,7 +286,7 @@ export class Rig {
       contourOf(scenario.waveShape, 'brachial'),
       seconds - beat.foot,
       next.foot - beat.foot,
-      stretchOf(beat.rr),
+      beat.stretch,
       beat.diastolic - closingMmHg,
       beat.systolic + openingMmHg,
       next.diastolic - closingMmHg,
@@ -299,7 +299,7 @@ export class Rig {
     const since = seconds - beat.foot - SOUND_FIGURES.wristAfterSeconds.value;
     if (since <= 0) return 0;
     const contour = contourOf(this.person.scenario.waveShape, 'radial');
-    return this.strength * heightWithin(contour, since, this.stream.foot - beat.foot, stretchOf(beat.rr));
+    return this.strength * heightWithin(contour, since, this.stream.foot - beat.foot, beat.stretch);
   }
 }
 

@@ -17,6 +17,7 @@ const person: Person = {
 const beat: Beating = {
   index: 0,
   rr: 0.857,
+  stretch: 1,
   foot: 0,
   systolic: 136,
   diastolic: 84,

@@ -1,4 +1,4 @@
-import { CONTOUR_INTERVAL, type Contour, contourOf } from '../artery/contour.js';
+import { type Contour, contourOf } from '../artery/contour.js';
 import { normalOf } from '../chance/normal.js';
 import { keyOf, uniformOf } from '../chance/uniform.js';
 import type { Circumstances } from '../circumstances/circumstances.js';
@@ -9,6 +9,7 @@ import { exp } from '../exact/exponential.js';
 import type { Beating } from '../heart/beating.js';
 import { PERSON_FIGURES } from '../person/figures.js';
 import type { Person } from '../person/person.js';
+import type { Levels, Scenario } from '../scenario/scenario.js';
 import { SOUND_FIGURES as F } from './figures.js';
 import type { Phase } from './soundEvent.js';
 
@@ -41,6 +42,13 @@ export class Arm {
   private tailMmHg = 1;
   private hasTail = false;
   private person: Person | null = null;
+  /** Whose effects were added up last, and their sums: a batch asks for the same ones over and over. */
+  private circumstances: Circumstances | null = null;
+  private instrument: Instrument | null = null;
+  private summed: Scenario | null = null;
+  private cuff: Levels = { systolic: 0, diastolic: 0 };
+  private heard: Levels = { systolic: 0, diastolic: 0 };
+  private circumstanceDb = 0;
   private contour: Contour = contourOf('middle', 'brachial');
   private isCongested = false;
   private isPressed = false;
@@ -64,14 +72,25 @@ export class Arm {
     const person = this.person;
     if (person === null) return;
     const { systolic, diastolic } = person.rest;
-    const cuff = sumOf(cuffEffects(person, circumstances, instrument));
+    if (
+      circumstances !== this.circumstances ||
+      instrument !== this.instrument ||
+      person.scenario !== this.summed
+    ) {
+      this.circumstances = circumstances;
+      this.instrument = instrument;
+      this.summed = person.scenario;
+      this.cuff = sumOf(cuffEffects(person, circumstances, instrument));
+      this.heard = sumOf(soundEffects(circumstances));
+      this.circumstanceDb = gainOf(circumstances);
+    }
     // The cuff presses as if it were less by the bias: a straight line through both levels.
+    const { cuff } = this;
     this.slope = (systolic - diastolic) / (systolic - diastolic + cuff.systolic - cuff.diastolic);
     this.offset = diastolic - this.slope * (diastolic + cuff.diastolic);
-    const heard = sumOf(soundEffects(circumstances));
-    this.heardSystolic = heard.systolic;
-    this.heardDiastolic = heard.diastolic;
-    this.gainDb = gainOf(circumstances);
+    this.heardSystolic = this.heard.systolic;
+    this.heardDiastolic = this.heard.diastolic;
+    this.gainDb = this.circumstanceDb;
     this.muffledAbove = person.muffledAboveMmHg ?? Number.NEGATIVE_INFINITY;
     if (circumstances.wasReinflated) this.muffledAbove += CIRCUMSTANCE_FIGURES.congestedMuffledMmHg.value;
     this.feeling =
@@ -138,12 +157,12 @@ export class Arm {
     if (outside > top) return Number.POSITIVE_INFINITY;
     const foot = beat.diastolic + this.heardDiastolic;
     const height = foot >= top - 1 ? 1 : (outside - foot) / (top - foot);
-    return this.contour.riseTo(height) * stretchOf(beat.rr);
+    return this.contour.riseTo(height) * beat.stretch;
   }
 
   /** Longest that a beat can take to open the artery, seconds after the foot. */
   longestOpening(beat: Beating): number {
-    return this.contour.peakSeconds * stretchOf(beat.rr);
+    return this.contour.peakSeconds * beat.stretch;
   }
 
   /** Loudness of the sound of a beat at an outside pressure, dB; `SILENT` where there is none. */
@@ -206,9 +225,4 @@ function gainOf(circumstances: Circumstances): number {
     (circumstances.chestPiece === 'under-cuff' ? f.underCuffDb.value : 0) +
     (circumstances.wasReinflated ? f.congestedDb.value : 0)
   );
-}
-
-/** How much longer the contour is at an interval than at the one it was drawn at. */
-export function stretchOf(interval: number): number {
-  return Math.sqrt(Math.min(interval, 1.5) / CONTOUR_INTERVAL);
 }

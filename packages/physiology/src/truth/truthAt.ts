@@ -1,9 +1,9 @@
 import { BreathStream } from '../breathing/breathStream.js';
 import type { Circumstances } from '../circumstances/circumstances.js';
-import { bladderFor } from '../circumstances/cuffSize.js';
 import { cuffEffects, preparationEffects, soundEffects } from '../circumstances/effects.js';
 import { standingAt } from '../circumstances/standing.js';
-import { type Instrument, SOUND_INSTRUMENT } from '../cuff/instrument.js';
+import type { Instrument } from '../cuff/instrument.js';
+import { instrumentFor } from '../cuff/instrumentFor.js';
 import { BeatStream } from '../heart/beatStream.js';
 import { HEART_FIGURES } from '../heart/figures.js';
 import type { Person } from '../person/person.js';
@@ -20,7 +20,7 @@ export function truth(
   person: Person,
   circumstances: Circumstances,
   atSeconds: number,
-  instrument: Instrument = { ...SOUND_INSTRUMENT, bladder: bladderFor(person.scenario.armCm) },
+  instrument: Instrument = instrumentFor(person.scenario),
 ): Truth {
   const stream = new BeatStream();
   stream.restart(person, circumstances, null);

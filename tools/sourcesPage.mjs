@@ -23,8 +23,8 @@ export function sourcesPage({ FIGURES, COMPARISONS, TABLES, SECTIONS, PRESETS },
     '# Every clinical number and where it comes from',
     'Made from the code by `node tools/sources.mjs --write`; a test fails if this page and the code differ, so change ' +
       'the number in its `figures.ts` (or the protocol section) and make the page again. "Bedside handbook" is the ' +
-      "project's collection of facts of the trade, \"physiology handbook\" its model book of a simulated person, by section; where a " +
-      "publication is named, that is given in full.",
+      'project\'s collection of facts of the trade, "physiology handbook" its model book of a simulated person, by section; where a ' +
+      'publication is named, that is given in full.',
     table(['how sure', 'meaning'], HOW_SURE),
   ];
   for (const [folder, figures] of Object.entries(FIGURES)) {

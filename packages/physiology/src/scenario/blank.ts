@@ -37,7 +37,7 @@ export const BLANK: Scenario = {
     whiteCoatMmHg: 0,
   },
   breathingSwingMmHg: null,
-  traits: { isPregnant: false, isStiff: false, isFailing: false, hasColdHands: false, hasTremor: false },
+  traits: { isPregnant: false, isStiff: false, isFailing: false, hasColdHands: false },
   home: null,
   leftArm: null,
   standing: null,

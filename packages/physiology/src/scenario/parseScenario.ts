@@ -195,7 +195,6 @@ function traitsOf(reader: Reader): Traits {
     isStiff: reader.flag('isStiff'),
     isFailing: reader.flag('isFailing'),
     hasColdHands: reader.flag('hasColdHands'),
-    hasTremor: reader.flag('hasTremor'),
   };
 }
 

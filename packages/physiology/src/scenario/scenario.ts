@@ -36,7 +36,6 @@ export type Traits = {
   /** Treated as a heart that fails: strong beat after a pause, slow variation. */
   readonly isFailing: boolean;
   readonly hasColdHands: boolean;
-  readonly hasTremor: boolean;
 };
 
 /**

@@ -22,9 +22,10 @@ function costs(
   observer: Observer,
   some: Partial<Circumstances> = {},
   more: Partial<typeof SOUND_INSTRUMENT> = {},
+  seed = 1,
 ): Costs & { entered: { systolic: number | null; diastolic: number | null } } {
   const instrument = { ...SOUND_INSTRUMENT, bladder: bladderFor(scenario.armCm), ...more };
-  const exercise = demonstrate(observer, scenario, 1, { ...PROPER, ...some }, instrument);
+  const exercise = demonstrate(observer, scenario, seed, { ...PROPER, ...some }, instrument);
   return { ...debrief(exercise).costs, entered: exercise.entered };
 }
 const hand = (some: Partial<Observer['hand']>): Observer => ({ ...GOOD, hand: { ...GOOD.hand, ...some } });
@@ -43,10 +44,16 @@ test('a good observer has no fault, and reads the best obtainable within a mark'
 describe('a fault alone costs what the book says, to a mark and a beat', () => {
   // Physiology handbook 12: .776 mmHg per cm on both numbers.
   test('the arm 10 cm low', () => {
-    const found = costs(quiet, GOOD, { armBelowHeartCm: 10 }).costs;
-    expect(found).toMatchObject([{ code: 'arm-height', doInstead: 'arm-at-heart' }]);
-    expect(Math.abs((found[0]?.systolic ?? 0) - 7.76)).toBeLessThanOrEqual(4);
-    expect(Math.abs((found[0]?.diastolic ?? 0) - 7.76)).toBeLessThanOrEqual(4);
+    // A later beat with another breath is met, so one reading may be off by several mmHg and the mean of twelve by 2.
+    const found = Array.from(
+      { length: 12 },
+      (_, seed) => costs(quiet, GOOD, { armBelowHeartCm: 10 }, {}, seed).costs,
+    );
+    for (const one of found) expect(one).toMatchObject([{ code: 'arm-height', doInstead: 'arm-at-heart' }]);
+    const mean = (of: 'systolic' | 'diastolic') =>
+      found.reduce((sum, [one]) => sum + (one?.[of] ?? 0), 0) / 12;
+    expect(Math.abs(mean('systolic') - 7.76)).toBeLessThanOrEqual(2.5);
+    expect(Math.abs(mean('diastolic') - 7.76)).toBeLessThanOrEqual(2.5);
   });
 
   // Physiology handbook 9: faster falls read the systolic low and the diastolic high.

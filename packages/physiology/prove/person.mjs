@@ -37,16 +37,21 @@ function check(row, isRight, text) {
   else failed++;
   lines.push(`${isRight ? 'ok' : 'FAILED'}: ${row}: ${text}`);
 }
+const shown = (x) => String(Number(x.toFixed(2)));
 /** A number beside its target and what is allowed. */
 function near(row, what, got, target, allowed, unit = 'mmHg') {
   check(
     row,
     Math.abs(got - target) <= allowed,
-    `${what} ${got.toFixed(2)} ${unit}, wanted ${target} within ${allowed}`,
+    `${what} ${got.toFixed(2)} ${unit}, wanted ${shown(target)} within ${shown(allowed)}`,
   );
 }
 function inside(row, what, got, low, high, unit = 'mmHg') {
-  check(row, got >= low && got <= high, `${what} ${got.toFixed(2)} ${unit}, wanted ${low} to ${high}`);
+  check(
+    row,
+    got >= low && got <= high,
+    `${what} ${got.toFixed(2)} ${unit}, wanted ${shown(low)} to ${shown(high)}`,
+  );
 }
 const mean = (all) => all.reduce((sum, x) => sum + x, 0) / all.length;
 const sd = (all) => {
@@ -526,6 +531,71 @@ for (const [isFailing, target, allowed] of [
     counts.every((n) => n >= 12 && n <= 15) && share(counts.map((n) => n === 13 || n === 14)) > 0.9,
     `breaths counted in 60 s of waxing and waning: ${(100 * share(counts.map((n) => n === 13 || n === 14))).toFixed(1)} % are 13 or 14`,
   );
+}
+
+// Section 5: what the window alone does to a count begun at any moment (SD, per minute). The book's table has
+// independent breaths and intervals; its model has neighbours that are alike (0.3), which widens a long window by up to
+// 1.36, and a slow part of fibrillation (0.06 of 0.737 s over 14.4 s), which adds to it.
+{
+  const counted = (times, from, seconds) =>
+    (60 / seconds) * times.filter((t) => t >= from && t < from + seconds).length;
+  const spread = (timesOf, seconds) =>
+    sd(
+      many(400, (i) => {
+        const times = timesOf(i);
+        const rates = many(8, (n) => counted(times, 5 + 100 * n + 30 * chance(i * 8 + n, 30), seconds));
+        // Each person's own mean is taken out: a rate that wanders over minutes is no error of the window.
+        const whole = (60 * times.filter((t) => t >= 5 && t < 895).length) / 890;
+        return rates.map((rate) => rate - whole);
+      }).flat(),
+    );
+  const starts = (some) => (i) =>
+    breaths(makePerson(scenario({ breathing: { ...BLANK.breathing, ...some } }), i), PROPER, 0, 900).map(
+      (b) => b.startSeconds,
+    );
+  const fibrillating = (i) =>
+    beats(
+      makePerson(scenario({ rhythm: rhythm({ kind: 'atrial-fibrillation', ratePerMinute: 81.4 }) }), i),
+      PROPER,
+      0,
+      900,
+    ).map((b) => b.footSeconds);
+  for (const [ratePerMinute, ...row] of [
+    [12, 2.07, 1.27, 0.81],
+    [16, 2.26, 1.4, 0.92],
+  ]) {
+    for (const [k, seconds] of [15, 30, 60].entries()) {
+      inside(
+        'section 5',
+        `breaths ${ratePerMinute} over ${seconds} s: SD`,
+        spread(starts({ ratePerMinute }), seconds),
+        0.9 * row[k],
+        1.36 * row[k],
+        '/min',
+      );
+    }
+  }
+  for (const [seconds, alone] of [
+    [15, 4.6],
+    [30, 3.14],
+    [60, 2.17],
+  ]) {
+    const part = 14.4 / seconds;
+    const alike = 2 * part * (1 - part * (1 - Math.exp(-1 / part)));
+    const slow = 81.4 * (0.06 / 0.737) * Math.sqrt(alike);
+    const wanted = Math.hypot(alone, slow);
+    near(
+      'section 5',
+      `fibrillation, mean 81, over ${seconds} s (${alone} without its slow part): SD`,
+      spread(fibrillating, seconds),
+      wanted,
+      0.12 * wanted,
+      '/min',
+    );
+  }
+  const tide = starts({ kind: 'cheyne-stokes', ratePerMinute: 22, cycleSeconds: 59 });
+  near('section 5', 'waxing and waning over 30 s: SD', spread(tide, 30), 5.8, 0.6, '/min');
+  near('section 5', 'over 60 s: SD', spread(tide, 60), 0.42, 0.1, '/min');
 }
 
 // 33, 34, 37: differences of readings of the same person at the same seed.

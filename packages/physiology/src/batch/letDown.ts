@@ -69,14 +69,16 @@ export function letDown(
   for (; STREAM.foot < FALL.endSeconds; STREAM.next()) {
     out.beats += 1;
     const foot = STREAM.foot;
-    // The pressure in the middle of the rise will do to tell that the artery stays shut.
-    let after = ARM.longestOpening(STREAM);
-    if (ARM.opensAfter(STREAM, ARM.outside(FALL.cuffAt(foot + after))) === Number.POSITIVE_INFINITY) {
+    const atOnce = ARM.opensAfter(STREAM, ARM.outside(FALL.cuffAt(foot)));
+    const top = ARM.longestOpening(STREAM);
+    // Still shut when the pulse is at its top: this beat does not come through.
+    if (ARM.opensAfter(STREAM, ARM.outside(FALL.cuffAt(foot + top))) === Number.POSITIVE_INFINITY) {
       openSince = Number.NaN;
       continue;
     }
+    let after = Math.min(atOnce, top);
     // The pressure falls while the pulse climbs: where the two meet, by Steffensen's steps on a falling function.
-    for (let step = 0; step < SETTLING_STEPS; step++) {
+    for (let step = 0; step < SETTLING_STEPS && after > 0; step++) {
       const once = ARM.opensAfter(STREAM, ARM.outside(FALL.cuffAt(foot + after)));
       const move = once - after;
       if (move < SETTLED_SECONDS && move > -SETTLED_SECONDS) break;

@@ -34,10 +34,10 @@ export class Drift {
     const w1 = 4 - 6 * f * f + 3 * f * f * f;
     const w2 = 4 - 6 * g * g + 3 * g * g * g;
     const w3 = f * f * f;
-    return (
-      (w0 * this.a + w1 * this.b + w2 * this.c + w3 * this.d) /
-      Math.sqrt(w0 * w0 + w1 * w1 + w2 * w2 + w3 * w3)
-    );
+    // One over the root of the sum of the squares of the weights, within 0.01 percent: both are even about the middle.
+    const q = f * g;
+    const scale = 0.235681 + q * (0.00145669 + q * (0.0959654 + q * 0.23472996));
+    return (w0 * this.a + w1 * this.b + w2 * this.c + w3 * this.d) * scale;
   }
 
   private moveTo(cell: number): void {

@@ -93,6 +93,7 @@ export const AUDIO_FIGURES = figures({
   wheezeDb: decision(-4, 'dB', 'a wheeze beside breathing in', OWN),
 
   startAt: decision(0.25, 'share', 'how loud the player is before anybody turns it up: start low', OWN),
+  warnFrom: decision(0.6, 'share', 'louder than this it is said to turn down first', OWN),
   lookAheadSeconds: decision(
     0.15,
     's',

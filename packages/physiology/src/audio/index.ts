@@ -4,6 +4,7 @@ export { CONTACTS, type Contact, type ContactKind, contactNoise } from './contac
 export { AUDIO_FIGURES } from './figures.js';
 export { type HeardLetDown, heardLetDown } from './heardLetDown.js';
 export { amplitudeOfLevel, gainOfDb } from './level.js';
+export { limiterCurve } from './limiter.js';
 export { asLoop } from './loop.js';
 export { CHECK_EVERY_SECONDS, CHECK_LEVELS_DB, loudnessCheck } from './loudnessCheck.js';
 export { type Rendering, type RunOptions, renderRun } from './renderRun.js';

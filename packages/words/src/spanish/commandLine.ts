@@ -133,7 +133,7 @@ export const commandLine: Reworded<typeof commandLineText> = {
   missedAfter: (f, say) =>
     `tras el toque ${say.number(f.index)}: ${say.counted(f.added, TAPS)} de menos, repuestos`,
   doubledAt: (f, say) => `toque ${say.number(f.index)}: doble, retirado`,
-  simulated: 'SIMULATED',
+  simulated: 'SIMULADO',
   letDownHeard: (f, say) =>
     `${say.number(f.seconds)} s: inflado hasta ${say.number(f.peakMmHg)} mmHg, desinflado a ${say.short(f.mmHgPerSecond)} mmHg por segundo`,
   soundFile: 'Sonido',

@@ -1,0 +1,48 @@
+/** What is asked of a sound card's clock. */
+export type Clock = { readonly currentTime: number };
+
+/**
+ * Joins the time of the visit to the clock of the sound card, the only one by which sounds begin. Stopped, it stays where
+ * it was.
+ */
+export class AudioClock {
+  private readonly card: Clock;
+  /** Visit minus card while it runs; null while it is stopped. */
+  private ahead: number | null = null;
+  private stoppedAt: number;
+
+  constructor(card: Clock, visitSeconds = 0) {
+    this.card = card;
+    this.stoppedAt = visitSeconds;
+  }
+
+  get isRunning(): boolean {
+    return this.ahead !== null;
+  }
+
+  /** Instant of the visit that is heard now. */
+  get visitSeconds(): number {
+    return this.ahead === null ? this.stoppedAt : this.card.currentTime + this.ahead;
+  }
+
+  /** When the card will be at an instant of the visit. */
+  cardTimeOf(visitSeconds: number): number {
+    return visitSeconds - (this.ahead ?? this.stoppedAt - this.card.currentTime);
+  }
+
+  /** From an instant of the visit on, `delay` seconds from now: what is due at once can then still be handed over. */
+  start(visitSeconds: number, delay: number): void {
+    this.ahead = visitSeconds - this.card.currentTime - delay;
+  }
+
+  /** While it is stopped: to another instant of the visit. */
+  moveTo(visitSeconds: number): void {
+    this.ahead = null;
+    this.stoppedAt = visitSeconds;
+  }
+
+  stop(): void {
+    this.stoppedAt = this.visitSeconds;
+    this.ahead = null;
+  }
+}

@@ -1,0 +1,194 @@
+import type { SoundEvent } from '@evenfall/physiology';
+import {
+  AIR_SOUNDS,
+  type AirSound,
+  AUDIO_FIGURES,
+  airGain,
+  airNoise,
+  asLoop,
+  type BreathMoved,
+  breathSound,
+  CHECK_EVERY_SECONDS,
+  type ContactKind,
+  contactNoise,
+  loudnessCheck,
+  roomNoise,
+  type VoiceOptions,
+  voiceOf,
+} from '@evenfall/physiology/audio';
+import { AudioClock } from './audioClock.js';
+import { bufferOf, masterOf, type SoundCard, type Voice, voiceAt } from './soundCard.js';
+
+/** How loud it is before anybody turns it up, and from where on a page warns; 1 is full. */
+export const LOUDNESS = {
+  start: AUDIO_FIGURES.startAt.value,
+  warnFrom: AUDIO_FIGURES.warnFrom.value,
+} as const;
+
+/** A page steps its rig so far ahead of what is heard, s. */
+export const LOOK_AHEAD_SECONDS = AUDIO_FIGURES.lookAheadSeconds.value;
+
+/** The room goes round after so many seconds; its ends are laid over each other for so long. */
+const ROOM_SECONDS = 20;
+const ROOM_OVERLAP_SECONDS = 0.5;
+/** How fast a loudness follows, s: no step is heard. */
+const FOLLOW_SECONDS = 0.03;
+
+export type PlayerOptions = Partial<Omit<VoiceOptions, 'rate'>> & { readonly seed: number };
+
+/**
+ * Plays a visit: each sound is made before it is due and begun by the card's own clock, never by a timer. It reads the
+ * visit and never changes it.
+ */
+export class SoundPlayer {
+  readonly clock: AudioClock;
+  private readonly card: SoundCard;
+  private readonly options: PlayerOptions;
+  private readonly master: GainNode;
+  /** Sounds that are on their way or heard, by their beat. */
+  private readonly planned = new Map<number, Voice>();
+  /** Everything else that is heard once. */
+  private readonly others = new Set<Voice>();
+  private readonly streams = new Map<AirSound | 'room', GainNode>();
+
+  constructor(card: SoundCard, options: PlayerOptions, visitSeconds = 0) {
+    this.card = card;
+    this.options = options;
+    this.clock = new AudioClock(card, visitSeconds);
+    this.master = masterOf(card, LOUDNESS.start);
+  }
+
+  /** 0 is silent, 1 full. */
+  setLoudness(share: number): void {
+    this.follow(this.master, Math.max(0, Math.min(1, share)));
+  }
+
+  /** From an instant of the visit on. Whatever was planned for another time is taken back. */
+  start(visitSeconds: number): void {
+    this.silence();
+    this.clock.start(visitSeconds, LOOK_AHEAD_SECONDS);
+  }
+
+  /** What is heard ends, what was planned is taken back; the visit stays where it is. */
+  stop(): void {
+    this.clock.stop();
+    this.silence();
+    for (const stream of this.streams.values()) this.follow(stream, 0);
+  }
+
+  /**
+   * The sounds that are to come, as far as they are known. One that was planned and is not among them any more is taken
+   * back, unless it has begun; one that is planned for another instant now is planned anew; one that is over is passed by.
+   */
+  plan(events: readonly SoundEvent[]): void {
+    if (!this.clock.isRunning) return;
+    const now = this.card.currentTime;
+    const wanted = new Map(events.map((event) => [event.beat, event]));
+    for (const [beat, voice] of this.planned) {
+      const event = wanted.get(beat);
+      const isSame =
+        event !== undefined &&
+        Math.abs(this.clock.cardTimeOf(event.atSeconds) - voice.startsAt) < SAME_SECONDS;
+      if (voice.startsAt > now && !isSame) {
+        this.planned.delete(beat);
+        voice.stop();
+      }
+    }
+    for (const event of wanted.values()) {
+      if (this.planned.has(event.beat)) continue;
+      const at = this.clock.cardTimeOf(event.atSeconds);
+      if (at < now) continue;
+      const buffer = bufferOf(this.card, voiceOf(event, this.options.seed, this.voiceOptions));
+      if (buffer === null) continue;
+      const voice: Voice = voiceAt(this.card, this.master, buffer, at, () => {
+        if (this.planned.get(event.beat) === voice) this.planned.delete(event.beat);
+      });
+      this.planned.set(event.beat, voice);
+    }
+  }
+
+  /** A touch of chest piece or tube, now; `index` tells one from the next. */
+  touch(kind: ContactKind, index: number): void {
+    this.once(contactNoise(kind, this.options.seed, index, this.voiceOptions), this.card.currentTime);
+  }
+
+  /** A breath under a chest piece on the chest, from an instant of the visit on. */
+  breathe(breath: BreathMoved, startSeconds: number, hasWheeze: boolean): void {
+    const samples = breathSound(breath, hasWheeze, this.options.seed, this.card.sampleRate);
+    this.once(samples, this.clock.cardTimeOf(startSeconds));
+  }
+
+  /** How much air goes in or out now, mL a second. */
+  setAir(sound: AirSound, mlPerSecond: number): void {
+    const stream = this.streamOf(sound, () => airNoise(sound, this.options.seed, this.card.sampleRate));
+    this.follow(stream, airGain(sound, mlPerSecond));
+  }
+
+  /** The noise of the place, dB(A); null: none. */
+  setRoom(noiseDbA: number | null): void {
+    if (noiseDbA === null && !this.streams.has('room')) return;
+    const { sampleRate } = this.card;
+    const stream = this.streamOf('room', () => {
+      const samples = roomNoise(ROOM_SECONDS, ROOM_AT_DBA, this.options.seed, sampleRate);
+      return asLoop(samples, Math.round(ROOM_OVERLAP_SECONDS * sampleRate));
+    });
+    this.follow(stream, noiseDbA === null ? 0 : 10 ** ((noiseDbA - ROOM_AT_DBA) / 20));
+  }
+
+  /** The three taps of the check before a first run, loudest first. Answers when each begins, s from now. */
+  check(): readonly number[] {
+    const now = this.card.currentTime + LOOK_AHEAD_SECONDS;
+    return loudnessCheck().map((event, index) => {
+      this.once(voiceOf(event, this.options.seed, this.voiceOptions), now + index * CHECK_EVERY_SECONDS);
+      return LOOK_AHEAD_SECONDS + index * CHECK_EVERY_SECONDS;
+    });
+  }
+
+  private get voiceOptions(): Partial<VoiceOptions> {
+    const { seed: _, ...voice } = this.options;
+    return { ...voice, rate: this.card.sampleRate };
+  }
+
+  private once(samples: Float32Array, at: number): void {
+    const buffer = bufferOf(this.card, samples);
+    if (buffer === null) return;
+    const voice: Voice = voiceAt(this.card, this.master, buffer, at, () => this.others.delete(voice));
+    this.others.add(voice);
+  }
+
+  private silence(): void {
+    for (const voice of [...this.planned.values(), ...this.others]) voice.stop();
+    this.planned.clear();
+    this.others.clear();
+  }
+
+  /** A noise that goes round and round, silent until it is turned up. */
+  private streamOf(name: AirSound | 'room', samples: () => Float32Array): GainNode {
+    const found = this.streams.get(name);
+    if (found !== undefined) return found;
+    const gain = this.card.createGain();
+    gain.gain.value = 0;
+    const source = this.card.createBufferSource();
+    source.buffer = bufferOf(this.card, samples());
+    source.loop = true;
+    source.connect(gain);
+    gain.connect(this.master);
+    source.start();
+    this.streams.set(name, gain);
+    return gain;
+  }
+
+  private follow(node: GainNode, value: number): void {
+    node.gain.setTargetAtTime(value, this.card.currentTime, FOLLOW_SECONDS / 3);
+  }
+}
+
+/** Two plans of a sound that are nearer than this are one; s. */
+const SAME_SECONDS = 0.0005;
+/** Loudness at which the room is made. */
+const ROOM_AT_DBA = 60;
+
+/** Makes what is played before a first sound is due: the loops take a moment. */
+export function warmUp(player: SoundPlayer): void {
+  for (const sound of AIR_SOUNDS) player.setAir(sound, 0);
+}

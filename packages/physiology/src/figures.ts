@@ -1,3 +1,4 @@
+import { AUDIO_FIGURES } from './audio/figures.js';
 import { BREATHING_FIGURES } from './breathing/figures.js';
 import { CIRCUMSTANCE_FIGURES } from './circumstances/figures.js';
 import { CUFF_FIGURES } from './cuff/figures.js';
@@ -15,4 +16,5 @@ export const PHYSIOLOGY_FIGURES = {
   circumstances: CIRCUMSTANCE_FIGURES,
   cuff: CUFF_FIGURES,
   sound: SOUND_FIGURES,
+  audio: AUDIO_FIGURES,
 };

@@ -92,6 +92,17 @@ export const AUDIO_FIGURES = figures({
   wheezeHz: decision(400, 'Hz', 'a wheeze'),
   wheezeDb: decision(-4, 'dB', 'a wheeze beside breathing in', OWN),
 
+  overSystolicMmHg: {
+    value: 30,
+    unit: 'mmHg',
+    meaning: 'a let-down to listen to begins so far over the systolic, at the next ten: no gap is missed',
+    source:
+      'physiology handbook 8.5: inflated to 20 or 30 over the palpated systolic nobody starts within a gap',
+    sure: 'derived',
+  },
+  underDiastolicMmHg: decision(20, 'mmHg', 'and ends so far under the diastolic: it was the last sound', OWN),
+  pumpedMmHgPerSecond: decision(25, 'mmHg/s', 'how fast the cuff is pumped up before it', OWN),
+
   startAt: decision(0.25, 'share', 'how loud the player is before anybody turns it up: start low', OWN),
   warnFrom: decision(0.6, 'share', 'louder than this it is said to turn down first', OWN),
   lookAheadSeconds: decision(

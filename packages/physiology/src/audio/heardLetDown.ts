@@ -1,6 +1,5 @@
 import { PROPER } from '../circumstances/circumstances.js';
-import { bladderFor } from '../circumstances/cuffSize.js';
-import { SOUND_INSTRUMENT } from '../cuff/instrument.js';
+import { instrumentFor } from '../cuff/instrumentFor.js';
 import { makePerson } from '../person/makePerson.js';
 import type { Action } from '../rig/action.js';
 import { type Simulation, simulate } from '../rig/simulate.js';
@@ -8,17 +7,14 @@ import { TICKS_PER_SECOND } from '../rig/tick.js';
 import type { Scenario } from '../scenario/scenario.js';
 import { truth } from '../truth/truthAt.js';
 import type { Contact } from './contact.js';
+import { AUDIO_FIGURES as F } from './figures.js';
 
-/** Pumped up so far over the systolic, to the next ten. Source: physiology handbook 8.5: no gap is missed then. */
-const OVER_SYSTOLIC_MMHG = 30;
-/** Let down so far under the diastolic, to be sure that it was the last sound. Source: bedside practice, no source. */
-const UNDER_DIASTOLIC_MMHG = 20;
+/** As far as a gauge goes. */
 const HIGHEST_MMHG = 300;
 /** A cuff under this is as good as empty. */
 const LOWEST_MMHG = 5;
 const PUT_ON_SECONDS = 0.6;
 const PUMP_FROM_SECONDS = 2;
-const PUMP_MMHG_PER_SECOND = 25;
 const HOLD_SECONDS = 1;
 const AFTER_SECONDS = 1.2;
 const END_SECONDS = 2.2;
@@ -39,25 +35,20 @@ export type HeardLetDown = {
  */
 export function heardLetDown(scenario: Scenario, seed: number, mmHgPerSecond: number): HeardLetDown {
   const person = makePerson(scenario, seed);
-  const instrument = {
-    ...SOUND_INSTRUMENT,
-    bladder: bladderFor(scenario.armCm),
-    zeroOffsetMmHg: scenario.instrument?.zeroOffsetMmHg ?? 0,
-    leakMmHgPerMinute: scenario.instrument?.leakMmHgPerMinute ?? 0,
-  };
+  const instrument = instrumentFor(scenario);
   const begun = { ...PROPER, firstInflationSeconds: PUMP_FROM_SECONDS };
   const { systolic, diastolic } = truth(person, begun, PUMP_FROM_SECONDS, instrument).longRun;
-  const peakMmHg = Math.min(HIGHEST_MMHG, Math.ceil((systolic + OVER_SYSTOLIC_MMHG) / 10) * 10);
+  const peakMmHg = Math.min(HIGHEST_MMHG, Math.ceil((systolic + F.overSystolicMmHg.value) / 10) * 10);
   const goesOn = scenario.soundsToMmHg !== null;
-  const endMmHg = goesOn ? LOWEST_MMHG : Math.max(LOWEST_MMHG, diastolic - UNDER_DIASTOLIC_MMHG);
-  const letDownFromSeconds = PUMP_FROM_SECONDS + peakMmHg / PUMP_MMHG_PER_SECOND + HOLD_SECONDS;
+  const endMmHg = goesOn ? LOWEST_MMHG : Math.max(LOWEST_MMHG, diastolic - F.underDiastolicMmHg.value);
+  const letDownFromSeconds = PUMP_FROM_SECONDS + peakMmHg / F.pumpedMmHgPerSecond.value + HOLD_SECONDS;
   const emptiedSeconds = letDownFromSeconds + (peakMmHg - endMmHg) / mmHgPerSecond;
   const tick = (seconds: number) => Math.ceil(seconds * TICKS_PER_SECOND);
   const actions: readonly Action[] = [
     {
       tick: tick(PUMP_FROM_SECONDS),
       kind: 'steady-rise',
-      mmHgPerSecond: PUMP_MMHG_PER_SECOND,
+      mmHgPerSecond: F.pumpedMmHgPerSecond.value,
       toMmHg: peakMmHg,
     },
     { tick: tick(letDownFromSeconds), kind: 'steady-fall', mmHgPerSecond, toMmHg: endMmHg },

@@ -113,7 +113,7 @@ test('the browser makes the same sounds as the command line, under the policy of
   await test.step('on a live card with the processor four times slower, every sound is handed over before it is due', async () => {
     const devtools = await page.context().newCDPSession(page);
     await devtools.send('Emulation.setCPUThrottlingRate', { rate: 4 });
-    const { late, planned } = await page.evaluate(async () => {
+    const { late, planned, lateCount } = await page.evaluate(async () => {
       const { SoundPlayer, Replay, heardLetDown: heard, scenarioOf: of } = window.sound;
       const card = new AudioContext();
       await card.resume();
@@ -138,15 +138,18 @@ test('the browser makes the same sounds as the command line, under the policy of
       const instant = player.clock.cardTimeOf(from);
       await new Promise((resolve) => setTimeout(resolve, 4_000));
       replay.stop();
+      const { lateCount } = player;
       await card.close();
       const models = events.map(({ atSeconds }) => instant + atSeconds - from);
       const off = begun.map(({ at }) => Math.min(...models.map((model) => Math.abs(model - at))) * 1000);
       return {
         planned: begun.length,
+        lateCount,
         late: begun.map(({ at, now }, i) => (now > at ? 1e9 : (off[i] ?? 1e9))),
       };
     });
     expect(planned).toBeGreaterThan(5);
+    expect(lateCount).toBe(0);
     expect(Math.max(...late)).toBeLessThan(1);
   });
 });

@@ -121,7 +121,12 @@ describe('a let-down as a file', () => {
     const own = { ...BLANK, id: 'own', systolic: 150, diastolic: 90 };
     writeFileSync(at('own.json'), JSON.stringify(own));
     const { code, json } = await sound(at('own.json'), '--rate', '10', '--out', at('own.wav'), '--json');
-    expect([code, json[0]?.scenario, json[0]?.truth]).toEqual([0, 'own', { systolic: 150, diastolic: 90 }]);
+    expect([code, json[0]?.scenario]).toEqual([0, 'own']);
+    // Nothing excites this one: at rest and during the run it is the same but for slow waves.
+    const { during, ...rest } = json[0]?.truth as Record<string, unknown>;
+    expect(rest).toEqual({ systolic: 150, diastolic: 90 });
+    const { systolic } = during as { systolic: number };
+    expect(Math.abs(systolic - 150)).toBeLessThan(10);
   });
 });
 
@@ -170,9 +175,7 @@ describe('what is refused writes nothing', () => {
     writeFileSync(at('bad.json'), JSON.stringify({ ...BLANK, armCm: 400 }));
     const ended = await sound(at('bad.json'), '--out', at('never.wav'), '--json');
     expect(ended.code).toBe(2);
-    expect(ended.problems).toMatchObject([
-      { file: at('bad.json'), field: '/armCm', code: 'out-of-range' },
-    ]);
+    expect(ended.problems).toMatchObject([{ file: at('bad.json'), field: '/armCm', code: 'out-of-range' }]);
     const none = await sound(at('none.json'), '--out', at('never.wav'), '--json');
     expect(none.problems).toMatchObject([{ file: at('none.json'), code: 'missing' }]);
   });

@@ -48,7 +48,7 @@ export const sound = command<Asked>({
       const problems = await writeNewFile(file, isReplaced);
       if (problems.length > 0) return refusedBy(problems);
     }
-    const { rest } = heard.simulation.truth;
+    const { rest, longRun } = heard.simulation.truth;
     const json = {
       scenario: scenario.value.id,
       seed: asked.seed,
@@ -60,7 +60,11 @@ export const sound = command<Asked>({
       peakMmHg: heard.peakMmHg,
       letDownFromSeconds: heard.letDownFromSeconds,
       sounds: heard.simulation.sounds.length,
-      truth: { systolic: rest.systolic, diastolic: rest.diastolic },
+      truth: {
+        systolic: rest.systolic,
+        diastolic: rest.diastolic,
+        during: { systolic: longRun.systolic, diastolic: longRun.diastolic },
+      },
       end: asked.end,
       room: asked.hasRoom,
       loudspeakerVoice: asked.isLoudspeakerVoice,
@@ -88,13 +92,14 @@ function soundFile(scenario: Scenario, heard: HeardLetDown, asked: TypedSound, v
 }
 
 function linesOf(asked: Asked, { seconds, peakMmHg, simulation }: HeardLetDown, words: Words): string[] {
-  const { rest } = simulation.truth;
+  const { rest, longRun } = simulation.truth;
+  const during = { duringSystolic: longRun.systolic, duringDiastolic: longRun.diastolic };
   const from = { seconds, peakMmHg, mmHgPerSecond: asked.mmHgPerSecond };
   return columns([
     [words.sentence('commandLine.simulated'), words.sentence('commandLine.letDownHeard', from)],
     [words.sentence('commandLine.soundFile'), asked.wavPath],
     [words.sentence('commandLine.gaugeFile'), asked.csvPath],
-    [words.sentence('commandLine.truth'), words.sentence('commandLine.truthAtRest', rest)],
+    [words.sentence('commandLine.truth'), words.sentence('commandLine.truthAtRest', { ...rest, ...during })],
     ...(asked.isLoudspeakerVoice
       ? [[words.sentence('commandLine.note'), words.sentence('commandLine.loudspeakerVoice')]]
       : []),

@@ -143,8 +143,11 @@ export const commandLine = {
   soundFile: 'Sound',
   gaugeFile: 'Gauge',
   truth: 'Truth',
-  truthAtRest: (f: { systolic: number; diastolic: number }, say: Say) =>
-    `${say.number(f.systolic)}/${say.number(f.diastolic)} at rest, as a perfect listener would hear it`,
+  truthAtRest: (
+    f: { systolic: number; diastolic: number; duringSystolic: number; duringDiastolic: number },
+    say: Say,
+  ) =>
+    `${say.number(f.systolic)}/${say.number(f.diastolic)} at rest, ${say.number(f.duringSystolic)}/${say.number(f.duringDiastolic)} in the minute about this run, as a perfect listener would hear it`,
   loudspeakerVoice:
     'This is the voice for small speakers: a reading taken from it is no proof of what is heard through a stethoscope.',
   servedAt: 'Evenfall is at',

@@ -140,7 +140,7 @@ export const commandLine: Reworded<typeof commandLineText> = {
   gaugeFile: 'Manómetro',
   truth: 'Verdad',
   truthAtRest: (f, say) =>
-    `${say.number(f.systolic)}/${say.number(f.diastolic)} en reposo, como la oiría un oyente perfecto`,
+    `${say.number(f.systolic)}/${say.number(f.diastolic)} en reposo, ${say.number(f.duringSystolic)}/${say.number(f.duringDiastolic)} en el minuto en torno a esta toma, como la oiría un oyente perfecto`,
   loudspeakerVoice:
     'Esta es la voz para altavoces pequeños: una lectura tomada con ella no demuestra lo que se oye por un fonendoscopio.',
   servedAt: 'Evenfall está en',

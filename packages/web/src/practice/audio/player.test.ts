@@ -92,6 +92,17 @@ test('nothing is played before it was started, and nothing that is over', () => 
   expect(times(voices())).toEqual([10.35]);
 });
 
+test('what a page that hung missed by a moment is played at once and counted; what is longer ago is not', () => {
+  const { card, voices } = fakeCard();
+  const player = new SoundPlayer(card, { seed: 4 }, 0);
+  player.start(0);
+  card.currentTime = 11;
+  // The visit stands at 0.85 s.
+  player.plan([at(1, 0.2), at(2, 0.74), at(3, 0.76), at(4, 1)]);
+  expect(times(voices())).toEqual([11, 11.15]);
+  expect(player.lateCount).toBe(1);
+});
+
 test('planned again it is played once; at another instant or not at all any more, it is taken back', () => {
   const { card, started, voices } = fakeCard();
   const player = new SoundPlayer(card, { seed: 4 }, 0);

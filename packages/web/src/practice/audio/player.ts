@@ -38,10 +38,14 @@ export type PlayerOptions = Partial<Omit<VoiceOptions, 'rate'>> & { readonly see
 
 /**
  * Plays a visit: each sound is made before it is due and begun by the card's own clock, never by a timer. It reads the
- * visit and never changes it.
+ * visit and never changes it. While hands are at work a page steps a copy of its rig `LOOK_AHEAD_SECONDS` beyond
+ * `clock.visitSeconds`, and plans on every frame what that copy hears; a run that is over is played by `Replay`.
  */
 export class SoundPlayer {
   readonly clock: AudioClock;
+  /** Sounds that began later than they should since the player was made, because the page hung. */
+  lateCount = 0;
+  private startedAt = 0;
   private readonly card: SoundCard;
   private readonly options: PlayerOptions;
   private readonly master: GainNode;
@@ -66,6 +70,7 @@ export class SoundPlayer {
   /** From an instant of the visit on. Whatever was planned for another time is taken back. */
   start(visitSeconds: number): void {
     this.silence();
+    this.startedAt = visitSeconds;
     this.clock.start(visitSeconds, LOOK_AHEAD_SECONDS);
   }
 
@@ -78,7 +83,8 @@ export class SoundPlayer {
 
   /**
    * The sounds that are to come, as far as they are known. One that was planned and is not among them any more is taken
-   * back, unless it has begun; one that is planned for another instant now is planned anew; one that is over is passed by.
+   * back, unless it has begun; one that is planned for another instant now is planned anew. A page that hung gets what it
+   * missed by a moment at once, and it is counted; what is over is passed by, and so is what lies before the start.
    */
   plan(events: readonly SoundEvent[]): void {
     if (!this.clock.isRunning) return;
@@ -96,14 +102,16 @@ export class SoundPlayer {
     }
     for (const event of wanted.values()) {
       if (this.planned.has(event.beat)) continue;
-      const at = this.clock.cardTimeOf(event.atSeconds);
-      if (at < now) continue;
+      const due = this.clock.cardTimeOf(event.atSeconds);
+      if (event.atSeconds < this.startedAt || due < now - LATEST_SECONDS) continue;
+      const at = Math.max(due, now);
       const buffer = bufferOf(this.card, voiceOf(event, this.options.seed, this.voiceOptions));
       if (buffer === null) continue;
       const voice: Voice = voiceAt(this.card, this.master, buffer, at, () => {
         if (this.planned.get(event.beat) === voice) this.planned.delete(event.beat);
       });
       this.planned.set(event.beat, voice);
+      if (at > due) this.lateCount += 1;
     }
   }
 
@@ -185,6 +193,8 @@ export class SoundPlayer {
 
 /** Two plans of a sound that are nearer than this are one; s. */
 const SAME_SECONDS = 0.0005;
+/** A sound that is missed by less than this is played at once, s: better late than a beat that is not heard at all. */
+const LATEST_SECONDS = 0.1;
 /** Loudness at which the room is made. */
 const ROOM_AT_DBA = 60;
 

@@ -1,6 +1,16 @@
 import { describe, expect, it } from 'vitest';
 import { beatsOf, TABLE } from '../../testing/sounds.js';
-import { dB, difference, largestStep, onset, peak, rms } from '../../testing/spectrum.js';
+import {
+  dB,
+  difference,
+  largestStep,
+  meanSpectrum,
+  onset,
+  peak,
+  peakHz,
+  range,
+  rms,
+} from '../../testing/spectrum.js';
 import { PROPER } from '../circumstances/circumstances.js';
 import { SOUND_INSTRUMENT } from '../cuff/instrument.js';
 import { makePerson } from '../person/makePerson.js';
@@ -8,6 +18,7 @@ import { simulate } from '../rig/simulate.js';
 import { SCENARIOS, scenarioOf } from '../scenario/scenarios.js';
 import { airGain } from './air.js';
 import { renderRun } from './renderRun.js';
+import { voiceOf } from './voice.js';
 
 const RATE = 44_100;
 const SEED = 3;
@@ -54,6 +65,21 @@ describe('a run', () => {
       const { samples } = renderRun(heard.sounds, { seed: 5, fromSeconds: 8, toSeconds: seconds });
       expect(peak(samples), id).toBeLessThan(0.98);
       expect(largestStep(samples), id).toBeLessThan((2 * Math.PI * 900) / RATE);
+    }
+  });
+
+  // Physiology handbook 18, row 39 (Kollar 2001): the tap is strongest near 125 Hz, 90 to 170 allowed.
+  it('its taps are strongest between 90 and 170 Hz in whole runs of several people', () => {
+    const at = range(20, 1200, 10);
+    for (const id of ['quiet-morning', 'white-corridor', 'missed-step', 'unheralded']) {
+      const taps = [1, 2, 3].flatMap((seed) =>
+        run(id, seed)
+          .heard.sounds.filter(({ phase }) => phase === 1 || phase === 3)
+          .map((event) => voiceOf(event, seed)),
+      );
+      const highest = peakHz(meanSpectrum(taps, RATE, at), at);
+      expect(highest, id).toBeGreaterThanOrEqual(90);
+      expect(highest, id).toBeLessThanOrEqual(170);
     }
   });
 

@@ -48,7 +48,7 @@ describe('a let-down as a file', () => {
     );
     expect([code, stderr]).toEqual([0, '']);
     expect(Object.keys(json[0]!)).toEqual(
-      'scenario seed mmHgPerSecond book wav csv durationSeconds peakMmHg letDownFromSeconds sounds truth end room loudspeakerVoice computedBy'.split(
+      'scenario seed mmHgPerSecond book wav csv durationSeconds peakMmHg letDownFromSeconds sounds truth chestPiece room loudspeakerVoice computedBy'.split(
         ' ',
       ),
     );
@@ -138,7 +138,7 @@ describe('what is refused writes nothing', () => {
     ['a seed that is not whole', ['tide', '--seed', '1.5'], '--seed', 'not-whole'],
     ['a seed over 32 bits', ['tide', '--seed', '4294967296'], '--seed', 'out-of-range'],
     ['a seed below 0', ['tide', '--seed', '-1'], '--seed', 'out-of-range'],
-    ['a side that there is not', ['tide', '--end', 'horn'], '--end', 'unknown-id'],
+    ['a side that there is not', ['tide', '--chest-piece', 'horn'], '--chest-piece', 'unknown-id'],
   ])('%s: %j', async (_what, args, field, code) => {
     const before = readdirSync(folder).length;
     const ended = await typedArgs(['sound', ...args, '--out', at('never.wav'), '--json']);

@@ -65,7 +65,7 @@ export const sound = command<Asked>({
         diastolic: rest.diastolic,
         during: { systolic: longRun.systolic, diastolic: longRun.diastolic },
       },
-      end: asked.end,
+      chestPiece: asked.end,
       room: asked.hasRoom,
       loudspeakerVoice: asked.isLoudspeakerVoice,
       computedBy: computedBy(version, SOUND_RULE, null),

@@ -19,7 +19,7 @@ export const SOUND_OPTIONS: readonly Option[] = [
   { name: 'seed', kind: 'value', means: 'options.seed', hint: 'NUMBER' },
   { name: 'rate', kind: 'value', means: 'options.soundRate', hint: 'MMHG_PER_SECOND' },
   { name: 'out', kind: 'value', means: 'options.soundOut', hint: 'RUN.wav', required: true },
-  { name: 'end', kind: 'value', means: 'options.listeningEnd', choices: LISTENING_ENDS },
+  { name: 'chest-piece', kind: 'value', means: 'options.listeningEnd', choices: LISTENING_ENDS },
   { name: 'room', kind: 'switch', means: 'options.withRoom' },
   { name: 'loudspeaker', kind: 'switch', means: 'options.loudspeaker' },
   { name: 'replace', kind: 'switch', means: 'options.replaceFile' },
@@ -50,7 +50,7 @@ export function typedSound(given: Given): Parsed<TypedSound> {
     value: {
       seed,
       mmHgPerSecond,
-      end: LISTENING_ENDS.find((one) => one === given.text('end')) ?? 'bell',
+      end: LISTENING_ENDS.find((one) => one === given.text('chest-piece')) ?? 'bell',
       isLoudspeakerVoice: given.isOn('loudspeaker'),
       hasRoom: given.isOn('room'),
       wavPath,

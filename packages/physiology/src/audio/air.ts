@@ -56,14 +56,18 @@ export function addAir(
     const noise = airNoise(sound, seed, rate);
     const perSample = trace.perSecond / rate;
     const start = (fromSeconds - trace.fromSeconds) * trace.perSecond;
-    let at = 0;
-    for (let i = 0; i < mix.length; i++) {
-      const place = start + i * perSample;
-      const point = Math.floor(place);
-      const before = gains[point] ?? 0;
-      const after = gains[point + 1] ?? 0;
-      mix[i] = (mix[i] as number) + (before + (place - point) * (after - before)) * (noise[at] as number);
-      at = at + 1 === noise.length ? 0 : at + 1;
+    for (let point = 0; point + 1 < gains.length; point++) {
+      const before = gains[point] as number;
+      const after = gains[point + 1] as number;
+      if (before === 0 && after === 0) continue;
+      const from = Math.max(0, Math.ceil((point - start) / perSample));
+      const to = Math.min(mix.length, Math.ceil((point + 1 - start) / perSample));
+      let at = from % noise.length;
+      for (let i = from; i < to; i++) {
+        const gain = before + (start + i * perSample - point) * (after - before);
+        mix[i] = (mix[i] as number) + gain * (noise[at] as number);
+        at = at + 1 === noise.length ? 0 : at + 1;
+      }
     }
   }
 }

@@ -17,6 +17,7 @@ import type { Observer } from '../observer/observer.js';
 import { firstOfTwo } from '../reading/firstOfTwo.js';
 import { written } from '../reading/written.js';
 import { type Exercise, NO_EVIDENCE, NOTHING_ENTERED } from './exercise.js';
+import { lastFall } from './fall.js';
 import { replay, settledNeedle, traceAt } from './replay.js';
 
 /** How long the observer looks on before the first hand movement, seconds. */
@@ -113,14 +114,17 @@ export function show(
   return { actions, endSeconds: rig.seconds, lostMmHg: lostMmHg === null ? null : roundedMark(lostMmHg) };
 }
 
-/** What the observer hears, marks and writes of the last inflation of an exercise. */
+/** A cuff that went higher than this was meant to measure. */
+const MEANT_MMHG = 40;
+
+/** What the observer hears, marks and writes of the last inflation of an exercise, whoever's hands it was. */
 export function withReading(exercise: Exercise, { reader }: Observer, lostMmHg: number | null): Exercise {
   const played = replay(exercise);
   const { person, cuffMmHg, tracePerSecond } = played;
   const thresholdDb = reader.thresholdDb + backgroundThresholdDb(person.scenario.noiseDbA);
-  const fall = exercise.actions.findLast(({ kind }) => kind === 'steady-fall');
-  if (fall === undefined) return exercise;
-  const peakSeconds = fall.tick / TICKS_PER_SECOND;
+  const fall = lastFall(played, MEANT_MMHG);
+  if (fall === null) return exercise;
+  const { peakSeconds } = fall;
   const heard = played.sounds.filter((one) => one.atSeconds > peakSeconds && one.levelDb >= thresholdDb);
   const first = reader.firstSound === 'any' ? heard[0] : firstOfTwo(heard);
   const last = heard.at(-1);

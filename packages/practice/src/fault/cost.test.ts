@@ -41,7 +41,7 @@ test('a good observer has no fault, and reads the best obtainable within a mark'
   expect(Math.abs((entered.diastolic ?? 0) - (best?.diastolic ?? 0))).toBeLessThanOrEqual(2);
 });
 
-describe('a fault alone costs what the book says, to a mark and a beat', () => {
+describe('a fault alone costs what the book says, to a beat of the fall', () => {
   // Physiology handbook 12: .776 mmHg per cm on both numbers.
   test('the arm 10 cm low', () => {
     // A later beat with another breath is met, so one reading may be off by several mmHg and the mean of twelve by 2.
@@ -75,7 +75,8 @@ describe('a fault alone costs what the book says, to a mark and a beat', () => {
   test('a needle read a second late: at about the rate of the fall, downwards', () => {
     const [first] = costs(quiet, reader({ reactionSeconds: 1 })).costs;
     expect(first?.code).toBe('read-late');
-    expect(first?.systolic).toBeLessThanOrEqual(-2);
+    expect(first?.systolic).toBeLessThan(-1);
+    expect(first?.systolic).toBeGreaterThan(-3);
   });
 
   test('written to the nearest ten: a habit of the pen, up to 6', () => {

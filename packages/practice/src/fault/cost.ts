@@ -50,7 +50,7 @@ export type Costs = {
   /** What was to be had of this person, seed and time: the textbook's hand and an eye on the needle, to the nearest mark. */
   readonly best: Levels | null;
   readonly costs: readonly Cost[];
-  /** Not owed to any fault: an ordinary reaction, rounding, where between the beats the cuff happened to be. */
+  /** Not owed to any fault: an ordinary reaction, rounding, where in a breath and between the beats the cuff happened to be. */
   readonly left: { readonly systolic: number | null; readonly diastolic: number | null } | null;
 };
 
@@ -268,8 +268,28 @@ function rateAt({ fall }: LetDownPlan, mmHg: number): number {
   return (fall.find(({ toMmHg }) => toMmHg <= mmHg) ?? fall.at(-1))?.mmHgPerSecond ?? 0;
 }
 
-/** The reading with some of the faults and none of the others. */
+/** The fall is begun at so many moments about the real one, so many seconds apart: over a breath and all places of a beat. */
+const STARTS = 8;
+const START_STEP_SECONDS = 0.7;
+
+/**
+ * The reading with some of the faults and none of the others: the mean over falls begun a little earlier and later, so
+ * that where in a breath the cuff happened to be is not counted as a fault's.
+ */
 function readingOf(base: Base, present: ReadonlySet<FaultCode>): Levels {
+  let systolic = 0;
+  let diastolic = 0;
+  for (let i = 0; i < STARTS; i++) {
+    const later = (i - STARTS / 2) * START_STEP_SECONDS;
+    const startSeconds = Math.max(0, base.plan.startSeconds + later);
+    const one = oneReadingOf({ ...base, plan: { ...base.plan, startSeconds } }, present);
+    systolic += one.systolic / STARTS;
+    diastolic += one.diastolic / STARTS;
+  }
+  return { systolic, diastolic };
+}
+
+function oneReadingOf(base: Base, present: ReadonlySet<FaultCode>): Levels {
   let circumstances = base.circumstances;
   for (const { code, isAt, proper } of CIRCUMSTANCE_FAULTS)
     if (isAt(base.circumstances) && !present.has(code)) circumstances = { ...circumstances, ...proper };

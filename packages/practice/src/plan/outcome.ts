@@ -1,8 +1,14 @@
 import type { CategoryScheme } from '@evenfall/clinical';
-import { ADULT_SCHEMES, bandOf, HOME_OFFSET, homeScheme, OUT_OF_OFFICE_FIGURES as HOME_FIGURES } from '@evenfall/clinical';
+import {
+  ADULT_SCHEMES,
+  bandOf,
+  OUT_OF_OFFICE_FIGURES as HOME_FIGURES,
+  HOME_OFFSET,
+  homeScheme,
+} from '@evenfall/clinical';
 import type { Levels } from '@evenfall/physiology';
-import type { PlanProtocol } from './planProtocol.js';
 import { PLAN_FIGURES } from './figures.js';
+import type { PlanProtocol } from './planProtocol.js';
 import { homeMean, type Subject } from './population.js';
 import { visitOf } from './visit.js';
 
@@ -66,4 +72,3 @@ function at(of: (side: Side) => number): Levels {
 function rankOf(scheme: CategoryScheme, levels: Levels): number {
   return Math.max(...SIDES.map((side) => scheme.bands.indexOf(bandOf(scheme, side, levels[side]))));
 }
-

@@ -21,7 +21,11 @@ export const CUFF_CHOICES = [...CUFF_SCHEME_IDS, 'adult-for-all'] as const;
 export type PlanCuff = CuffSchemeId | 'adult-for-all';
 
 /** Measuring at home by device after the visit: means of so many days, so many readings a day. */
-export type PlanHome = { readonly days: number; readonly readingsPerDay: number; readonly droppedDays: number };
+export type PlanHome = {
+  readonly days: number;
+  readonly readingsPerDay: number;
+  readonly droppedDays: number;
+};
 
 /** A way to measure a pressure, to be tried on many people. Times in seconds unless named, pressures in mmHg. */
 export type PlanProtocol = {

@@ -115,8 +115,7 @@ function errorOfSd({ error, square, cube, fourth }: SideSums, n: number): number
   const mean = error / n;
   const second = square / n - mean ** 2;
   if (second <= 0) return 0;
-  const fourthCentral =
-    fourth / n - (4 * mean * cube) / n + (6 * mean ** 2 * square) / n - 3 * mean ** 4;
+  const fourthCentral = fourth / n - (4 * mean * cube) / n + (6 * mean ** 2 * square) / n - 3 * mean ** 4;
   return Math.sqrt(Math.max(0, fourthCentral - second ** 2) / (4 * n * second));
 }
 

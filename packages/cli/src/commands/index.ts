@@ -14,11 +14,13 @@ import { helpCommand } from './help.js';
 import { home } from './home.js';
 import { importCommand } from './import.js';
 import { orthostatic } from './orthostatic.js';
+import { plan } from './plan.js';
 import { reading } from './reading.js';
 import { restore } from './restore.js';
 import { run } from './run.js';
 import { score } from './score.js';
 import { serve } from './serve.js';
+import { simulate } from './simulate.js';
 import { sound } from './sound.js';
 import { taps } from './taps.js';
 import { usual } from './usual.js';
@@ -38,7 +40,9 @@ const ANSWERING: readonly AnyCommand[] = [
   ambulatory,
   usual,
   orthostatic,
+  simulate,
   sound,
+  plan,
   serve,
   account,
   backup,

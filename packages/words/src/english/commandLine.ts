@@ -21,6 +21,8 @@ export const commands = {
   ambulatory: 'Say what a recording over 24 hours comes to, by day and by night',
   usual: 'Say where the usual pressure lies, and with which chance it is at or above a threshold',
   orthostatic: 'Say whether the pressure fell from lying or sitting to standing',
+  simulate: 'Visit a simulated person: what was true, every beat and sound, and what a good observer reads',
+  plan: 'Say what a way of measuring gets wrong on many simulated people, and how much of a clinician’s time it takes',
   sound:
     'Write what one let-down of the cuff of a simulated person sounds like as a WAV file, with the gauge beside it',
   serve: 'Start Evenfall on this machine and print its address',
@@ -41,6 +43,12 @@ export const options = {
   clock: 'whether the clock started on a beat or at any moment (any if absent)',
   first: 'what the first beat was called (1 if absent)',
   of: 'what was counted (pulse if absent)',
+  actions: 'what hands do, as JSON (the textbook’s hands if absent); - for standard input',
+  planProtocol: 'the way of measuring, as JSON; what it leaves out is as the textbook has it',
+  planAgainst: 'another one, tried on the same people',
+  people: 'how many people it is tried on (10000 if absent)',
+  workers:
+    'how many threads work on it (as many as the machine has processors, if absent); the answer is the same',
   seed: 'the number that chance is drawn from: the same one gives the same run (1 if absent)',
   soundRate: 'how fast the cuff is let down, in mmHg a second (2.5 if absent)',
   soundOut: 'the WAV file to write; the gauge goes into a CSV file of the same name',
@@ -150,6 +158,36 @@ export const commandLine = {
     `${say.number(f.systolic)}/${say.number(f.diastolic)} at rest, ${say.number(f.duringSystolic)}/${say.number(f.duringDiastolic)} in the minute about this run, as a perfect listener would hear it`,
   loudspeakerVoice:
     'This is the voice for small speakers: a reading taken from it is no proof of what is heard through a stethoscope.',
+  visitOf: (f: { seconds: number; peakMmHg: number }, say: Say) =>
+    `${say.number(f.seconds)} s, pumped up to ${say.number(f.peakMmHg)} mmHg`,
+  truthThen: (f: { systolic: number; diastolic: number }, say: Say) =>
+    `${say.number(f.systolic)}/${say.number(f.diastolic)} as a mean of the minute about the reading`,
+  read: 'Read',
+  readingOf: (f: { systolic: number; diastolic: number }, say: Say) =>
+    `${say.number(f.systolic)}/${say.number(f.diastolic)} by a good observer`,
+  nothingRead: 'no pressure: nothing was heard',
+  planned: (f: { percent: number }, say: Say) => `${say.number(f.percent)} %`,
+  planPeople: (f: { people: number }, say: Say) =>
+    `${say.counted(f.people, PERSONS)}, their usual pressure known; an error is what was measured minus that`,
+  planFirst: 'This protocol',
+  planSecond: 'The other one',
+  planApart: 'Apart',
+  planSide: (f: { bias: number; error: number; sd: number }, say: Say) =>
+    `on average ${say.number(f.bias, 1)} mmHg off (the study’s own error ${say.number(f.error, 2)}), SD ${say.number(f.sd, 1)}`,
+  planWithin: (f: { within5: number; within10: number; within15: number }, say: Say) =>
+    `within 5 mmHg ${say.percent(f.within5)}, within 10 ${say.percent(f.within10)}, within 15 ${say.percent(f.within15)}`,
+  planWrong: (f: { up: number; down: number }, say: Say) =>
+    `in too high a category ${say.percent(f.up)}, in too low a one ${say.percent(f.down)}`,
+  planMinutes: (f: { minutes: number; readings: number }, say: Say) =>
+    `${say.number(f.minutes, 1)} min of a clinician a person, ${say.number(f.readings, 1)} readings`,
+  planApartSystolic: (f: { mean: number; standardError: number }, say: Say) =>
+    `systolic ${say.number(f.mean, 2)} mmHg, this minus the other (own error ${say.number(f.standardError, 2)})`,
+  planApartDiastolic: (f: { mean: number; standardError: number }, say: Say) =>
+    `diastolic ${say.number(f.mean, 2)} mmHg (own error ${say.number(f.standardError, 2)})`,
+  planApartMinutes: (f: { mean: number; standardError: number }, say: Say) =>
+    `${say.number(f.mean, 1)} min (own error ${say.number(f.standardError, 2)})`,
+  planApartWrong: (f: { onlyFirst: number; onlySecond: number }, say: Say) =>
+    `in a wrong category by this one alone ${say.percent(f.onlyFirst)}, by the other alone ${say.percent(f.onlySecond)}`,
   servedAt: 'Evenfall is at',
   inventedClinic: 'Everybody in this clinic is invented.',
   record: 'record',

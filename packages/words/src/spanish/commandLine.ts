@@ -26,6 +26,9 @@ export const commands: Reworded<typeof commandTexts> = {
   ambulatory: 'Dice a qué equivale un registro de 24 horas, de día y de noche',
   usual: 'Dice dónde está la presión habitual y con qué probabilidad alcanza un umbral',
   orthostatic: 'Dice si la presión bajó al pasar de estar acostado o sentado a estar de pie',
+  simulate:
+    'Visita a una persona simulada: qué era cierto, cada latido y sonido, y qué lee un buen observador',
+  plan: 'Dice en qué falla una forma de medir en muchas personas simuladas, y cuánto tiempo de un clínico lleva',
   sound:
     'Escribe cómo suena un desinflado del manguito de una persona simulada como fichero WAV, con el manómetro al lado',
   serve: 'Pone en marcha Evenfall en este equipo y muestra su dirección',
@@ -47,6 +50,12 @@ export const options: Reworded<typeof optionTexts> = {
   clock: 'si el reloj empezó en un latido o en cualquier momento (any si falta)',
   first: 'cómo se llamó al primer latido (1 si falta)',
   of: 'qué se contó (pulse si falta)',
+  actions: 'lo que hacen las manos, en JSON (las manos del manual si falta); - para la entrada estándar',
+  planProtocol: 'la forma de medir, en JSON; lo que no dice es como en el manual',
+  planAgainst: 'otra forma, probada en las mismas personas',
+  people: 'en cuántas personas se prueba (10000 si falta)',
+  workers:
+    'cuántos hilos trabajan en ello (tantos como procesadores tenga el equipo, si falta); la respuesta es la misma',
   seed: 'el número del que sale el azar: el mismo da la misma toma (1 si falta)',
   soundRate: 'a qué velocidad se desinfla el manguito, en mmHg por segundo (2,5 si falta)',
   soundOut: 'el fichero WAV que se escribe; el manómetro va en un fichero CSV del mismo nombre',
@@ -143,6 +152,34 @@ export const commandLine: Reworded<typeof commandLineText> = {
     `${say.number(f.systolic)}/${say.number(f.diastolic)} en reposo, ${say.number(f.duringSystolic)}/${say.number(f.duringDiastolic)} en el minuto en torno a esta toma, como la oiría un oyente perfecto`,
   loudspeakerVoice:
     'Esta es la voz para altavoces pequeños: una lectura tomada con ella no demuestra lo que se oye por un fonendoscopio.',
+  visitOf: (f, say) => `${say.number(f.seconds)} s, inflado hasta ${say.number(f.peakMmHg)} mmHg`,
+  truthThen: (f, say) =>
+    `${say.number(f.systolic)}/${say.number(f.diastolic)} como media del minuto en torno a la lectura`,
+  read: 'Lectura',
+  readingOf: (f, say) => `${say.number(f.systolic)}/${say.number(f.diastolic)} por un buen observador`,
+  nothingRead: 'sin presión: no se oyó nada',
+  planned: (f, say) => `${say.number(f.percent)} %`,
+  planPeople: (f, say) =>
+    `${say.counted(f.people, PERSONS)}, con su presión habitual conocida; el error es lo medido menos esa`,
+  planFirst: 'Este protocolo',
+  planSecond: 'El otro',
+  planApart: 'Diferencia',
+  planSide: (f, say) =>
+    `de media se desvía ${say.number(f.bias, 1)} mmHg (error propio del estudio ${say.number(f.error, 2)}), DE ${say.number(f.sd, 1)}`,
+  planWithin: (f, say) =>
+    `dentro de 5 mmHg ${say.percent(f.within5)}, de 10 ${say.percent(f.within10)}, de 15 ${say.percent(f.within15)}`,
+  planWrong: (f, say) =>
+    `en una categoría demasiado alta ${say.percent(f.up)}, en una demasiado baja ${say.percent(f.down)}`,
+  planMinutes: (f, say) =>
+    `${say.number(f.minutes, 1)} min de un clínico por persona, ${say.number(f.readings, 1)} lecturas`,
+  planApartSystolic: (f, say) =>
+    `sistólica ${say.number(f.mean, 2)} mmHg, este menos el otro (error propio ${say.number(f.standardError, 2)})`,
+  planApartDiastolic: (f, say) =>
+    `diastólica ${say.number(f.mean, 2)} mmHg (error propio ${say.number(f.standardError, 2)})`,
+  planApartMinutes: (f, say) =>
+    `${say.number(f.mean, 1)} min (error propio ${say.number(f.standardError, 2)})`,
+  planApartWrong: (f, say) =>
+    `en una categoría equivocada solo con este ${say.percent(f.onlyFirst)}, solo con el otro ${say.percent(f.onlySecond)}`,
   servedAt: 'Evenfall está en',
   inventedClinic: 'Todas las personas de esta consulta son inventadas.',
   record: 'registro',

@@ -18,6 +18,8 @@ export const commandLine = {
   'a-scenario': () => 'the id of a simulated person (--list names them), or a file of one',
   'nearest-scenario': (_f, say, choices) =>
     `the id of a simulated person (nearest: ${say.anyOf(choices)}; --list names them), or a file of one`,
+  'list-of-actions': () => 'a list of actions, 20000 at most',
+  'tick-not-before': () => 'a tick that is not before that of the action ahead of it',
   'wav-file': () => 'a file whose name ends in .wav',
   'new-file': () => 'a file that is not there yet (--replace writes over it)',
   'one-series-to-draw': () => 'one series: a page and a figure are drawn of one file at a time',

@@ -1,0 +1,164 @@
+import type { Refusal } from '@evenfall/clinical';
+import {
+  bladderFor,
+  type Circumstances,
+  type Instrument,
+  PROPER,
+  type Scenario,
+  SOUND_INSTRUMENT,
+} from '@evenfall/physiology';
+import {
+  debrief,
+  demonstrate,
+  type Exercise,
+  GOOD_OBSERVER,
+  NO_EVIDENCE,
+  NOTHING_ENTERED,
+  parseActions,
+  replay,
+  withReading,
+} from '@evenfall/practice';
+import type { Words } from '@evenfall/words';
+import { type Answer, type Json, refused } from '../answer.js';
+import { type Context, command } from '../command.js';
+import { jsonOf } from '../input/jsonOf.js';
+import { readInput } from '../input/readInput.js';
+import type { Option } from '../options/option.js';
+import { columns } from '../output/columns.js';
+import { computedBy } from '../output/computedBy.js';
+import { namesFile, scenarioItems, scenarioNamed } from './scenarioNamed.js';
+import { beatsOfVisit } from './simulatedBeats.js';
+import { typedSeed } from './typedSeed.js';
+
+/** Another visit of the same seed and hands gets another rule. */
+const SIMULATE_RULE = 'simulate-1';
+
+const OPTIONS: readonly Option[] = [
+  { name: 'seed', kind: 'value', means: 'options.seed', hint: 'NUMBER' },
+  { name: 'actions', kind: 'value', means: 'options.actions', hint: 'FILE' },
+];
+
+type Asked = { readonly named: string; readonly seed: number; readonly actionsFile: string | null };
+
+/** `evenfall simulate`: a visit to a simulated person, what was true in it and what a good observer reads of it. */
+export const simulate = command<Asked>({
+  name: 'simulate',
+  summary: 'commands.simulate',
+  options: OPTIONS,
+  operands: { hint: 'SCENARIO', least: 1, most: 1, expected: 'a-scenario' },
+  list: (words) => scenarioItems(words, 'evenfall simulate'),
+
+  parse(given, [named = '']) {
+    const seed = typedSeed(given);
+    if (!seed.ok) return seed;
+    return { ok: true, value: { named, seed: seed.value, actionsFile: given.text('actions') } };
+  },
+
+  async run({ named, seed, actionsFile }, context) {
+    const scenario = await scenarioNamed(named, context.stdin);
+    if (!scenario.ok) return refusedIn(namesFile(named) ? named : null, scenario.refusals, context);
+    if (actionsFile === null) return answerOf(shownBy(scenario.value, seed), context);
+    const text = await readInput(actionsFile, context.stdin);
+    const json = text.ok ? jsonOf(text.value) : text;
+    const read = json.ok ? parseActions(json.value) : json;
+    if (!read.ok) return refusedIn(actionsFile, read.refusals, context);
+    const exercise: Exercise = { ...blankOf(scenario.value, seed), ...read.value };
+    return answerOf(withReading(exercise, GOOD_OBSERVER, null), context);
+  },
+});
+
+function refusedIn(file: string | null, refusals: readonly Refusal[], { words }: Context): Answer {
+  return refused(refusals.map((one) => words.problem(one, { file })));
+}
+
+/** The textbook's visit, with the gauge and hose that come with the person. */
+function visitOf(scenario: Scenario): { circumstances: Circumstances; instrument: Instrument } {
+  const instrument = {
+    ...SOUND_INSTRUMENT,
+    ...scenario.instrument,
+    bladder: bladderFor(scenario.armCm),
+  };
+  return { circumstances: PROPER, instrument };
+}
+
+function shownBy(scenario: Scenario, seed: number): Exercise {
+  const { circumstances, instrument } = visitOf(scenario);
+  return demonstrate(GOOD_OBSERVER, scenario, seed, circumstances, instrument);
+}
+
+function blankOf(scenario: Scenario, seed: number): Exercise {
+  return {
+    schema: 1,
+    scenario,
+    seed,
+    ...visitOf(scenario),
+    actions: [],
+    seconds: 0,
+    evidence: NO_EVIDENCE,
+    entered: NOTHING_ENTERED,
+  };
+}
+
+function answerOf(exercise: Exercise, { words, version }: Context): Answer {
+  const found = debrief(exercise);
+  const played = replay(exercise);
+  const { reading, evidence } = { reading: found.reading, evidence: exercise.evidence };
+  const json: Json = {
+    truth: { ...found.truth, reference: found.reference },
+    beats: beatsOfVisit(played, exercise),
+    sounds: found.sounds.map(({ atSeconds, cuffMmHg, phase, levelDb, isAudible }) => ({
+      atSeconds,
+      cuffMmHg,
+      phase,
+      loudness: levelDb,
+      isAudible,
+    })),
+    needle: { perSecond: found.tracePerSecond, mmHg: [...found.needleMmHg] },
+    reading:
+      reading === null
+        ? null
+        : {
+            systolic: reading.systolic,
+            muffled: reading.muffled,
+            diastolic: reading.diastolic,
+            diastolicUsed: reading.diastolicUsed,
+            systolicRange: reading.systolicRange,
+            diastolicRange: reading.diastolicRange,
+            pulsePerMinute: evidence.run?.run.pulsePerMinute ?? null,
+            flags: reading.flags.map(words.flagged),
+            why: reading.why.map(words.flagged),
+          },
+    ledger: found.ledger,
+    costs: found.costs,
+    actions: exercise.actions,
+    scenario: exercise.scenario.id,
+    book: 'simulated',
+    seed: exercise.seed,
+    durationSeconds: exercise.seconds,
+    computedBy: computedBy(version, SIMULATE_RULE, null),
+  };
+  return { kind: 'one', json, lines: linesOf(found, exercise, words) };
+}
+
+function linesOf(
+  { truth, reading, fall }: ReturnType<typeof debrief>,
+  { seconds }: Exercise,
+  words: Words,
+): string[] {
+  const read =
+    reading === null || reading.systolic === null || reading.diastolic === null
+      ? words.sentence('commandLine.nothingRead')
+      : words.sentence('commandLine.readingOf', {
+          systolic: reading.systolic,
+          diastolic: reading.diastolic,
+        });
+  return columns([
+    [
+      words.sentence('commandLine.simulated'),
+      words.sentence('commandLine.visitOf', { seconds, peakMmHg: fall?.peakMmHg ?? 0 }),
+    ],
+    [words.sentence('commandLine.truth'), words.sentence('commandLine.truthAtRest', truth.rest)],
+    ['', words.sentence('commandLine.truthThen', truth.longRun)],
+    [words.sentence('commandLine.read'), read],
+  ]);
+}

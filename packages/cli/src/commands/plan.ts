@@ -1,7 +1,7 @@
 import { existsSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
 import { fileURLToPath } from 'node:url';
-import type { Parsed, Refusal } from '@evenfall/clinical';
+import { type Parsed, type Refusal, refusal } from '@evenfall/clinical';
 import {
   type Apart,
   type Plan,
@@ -58,11 +58,15 @@ export const plan = command<Asked>({
     const workers = wholeOption(given, 'workers', String(availableParallelism()), WORKERS);
     const seed = typedSeed(given);
     const refusals: Refusal[] = [people, seed, workers].flatMap((one) => (one.ok ? [] : one.refusals));
-    if (!people.ok || !seed.ok || !workers.ok || refusals.length > 0) return { ok: false, refusals };
+    const protocolFile = given.text('protocol');
+    if (protocolFile === null || protocolFile === '')
+      refusals.push(refusal('/protocol', 'missing', 'readable-file', protocolFile));
+    if (!people.ok || !seed.ok || !workers.ok || refusals.length > 0 || protocolFile === null)
+      return { ok: false, refusals };
     return {
       ok: true,
       value: {
-        protocolFile: given.text('protocol') ?? '',
+        protocolFile,
         againstFile: given.text('against'),
         people: people.value,
         seed: seed.value,

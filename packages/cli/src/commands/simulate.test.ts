@@ -97,15 +97,13 @@ describe('hands of one’s own', () => {
     ['{"actions":[{"tick":0,"kind":"shake"}]}', '/actions/0/kind', 'unknown-id'],
     ['{"actions":[{"tick":0,"kind":"valve","degrees":121}]}', '/actions/0/degrees', 'out-of-range'],
     ['{}', '/actions', 'missing'],
-    ['{"actions":', '', 'missing'],
+    ['{"actions":', null, 'missing'],
   ])('%s is refused by field', async (text, field, code) => {
     const path = file('bad.json', text);
     const ended = await typedArgs(['simulate', 'quiet-morning', '--actions', path, '--json']);
     expect(ended.code).toBe(2);
     expect(ended.stdout).toBe('');
-    expect(ended.problems).toMatchObject([
-      { file: path, field: field === '' ? expect.anything() : field, code },
-    ]);
+    expect(ended.problems).toMatchObject([{ file: path, field, code }]);
   });
 });
 

@@ -1,3 +1,4 @@
+export { countOf } from './counting/countOf.js';
 export type { Debrief, DebriefMark, DebriefSound } from './exercise/debrief.js';
 export { debrief } from './exercise/debrief.js';
 export { demonstrate, show, withReading } from './exercise/demonstrate.js';

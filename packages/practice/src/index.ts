@@ -33,3 +33,4 @@ export type { Plan, PlanSums } from './plan/sums.js';
 export { addSums, newSums, pieceOf, piecesOf } from './plan/sums.js';
 export type { Auscultated, Earlier, Taken } from './reading/auscultate.js';
 export { auscultate, newAuscultated } from './reading/auscultate.js';
+export { still } from './reading/still.js';

@@ -152,13 +152,16 @@ function linesOf(
           systolic: reading.systolic,
           diastolic: reading.diastolic,
         });
+  const during = { duringSystolic: truth.longRun.systolic, duringDiastolic: truth.longRun.diastolic };
   return columns([
     [
       words.sentence('commandLine.simulated'),
       words.sentence('commandLine.visitOf', { seconds, peakMmHg: fall?.peakMmHg ?? 0 }),
     ],
-    [words.sentence('commandLine.truth'), words.sentence('commandLine.truthAtRest', truth.rest)],
-    ['', words.sentence('commandLine.truthThen', truth.longRun)],
+    [
+      words.sentence('commandLine.truth'),
+      words.sentence('commandLine.truthAtRest', { ...truth.rest, ...during }),
+    ],
     [words.sentence('commandLine.read'), read],
   ]);
 }

@@ -160,8 +160,6 @@ export const commandLine = {
     'This is the voice for small speakers: a reading taken from it is no proof of what is heard through a stethoscope.',
   visitOf: (f: { seconds: number; peakMmHg: number }, say: Say) =>
     `${say.number(f.seconds)} s, pumped up to ${say.number(f.peakMmHg)} mmHg`,
-  truthThen: (f: { systolic: number; diastolic: number }, say: Say) =>
-    `${say.number(f.systolic)}/${say.number(f.diastolic)} as a mean of the minute about the reading`,
   read: 'Read',
   readingOf: (f: { systolic: number; diastolic: number }, say: Say) =>
     `${say.number(f.systolic)}/${say.number(f.diastolic)} by a good observer`,

@@ -153,8 +153,6 @@ export const commandLine: Reworded<typeof commandLineText> = {
   loudspeakerVoice:
     'Esta es la voz para altavoces pequeños: una lectura tomada con ella no demuestra lo que se oye por un fonendoscopio.',
   visitOf: (f, say) => `${say.number(f.seconds)} s, inflado hasta ${say.number(f.peakMmHg)} mmHg`,
-  truthThen: (f, say) =>
-    `${say.number(f.systolic)}/${say.number(f.diastolic)} como media del minuto en torno a la lectura`,
   read: 'Lectura',
   readingOf: (f, say) => `${say.number(f.systolic)}/${say.number(f.diastolic)} por un buen observador`,
   nothingRead: 'sin presión: no se oyó nada',

@@ -5,13 +5,7 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { performance } from 'node:perf_hooks';
-import {
-  BLANK,
-  contourOf,
-  makePerson,
-  PROPER,
-  SOUND_INSTRUMENT,
-} from '../packages/physiology/dist/index.js';
+import { BLANK, contourOf, makePerson, PROPER, SOUND_INSTRUMENT } from '../packages/physiology/dist/index.js';
 import { auscultate, GOOD_OBSERVER, newAuscultated } from '../packages/practice/dist/index.js';
 import { root } from '../tools/ensure.mjs';
 import { median } from './measure.mjs';

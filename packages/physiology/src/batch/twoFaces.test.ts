@@ -59,17 +59,19 @@ test('by the beat and by the tick the same let-down gives the same sounds and th
         );
         const sounds = fine.sounds.filter(({ beat }) => beat >= (log.beat[0] ?? 0));
         expect(sounds.map(({ beat }) => beat)).toEqual([...log.beat.subarray(0, log.count)]);
-        for (let i = 0; i < log.count; i++) {
-          const sound = sounds[i];
-          if (sound === undefined) throw new Error('counted above');
-          expect(Math.abs(sound.atSeconds - (log.atSeconds[i] ?? 0))).toBeLessThan(1e-4);
-          expect(Math.abs(sound.cuffMmHg - (log.cuffMmHg[i] ?? 0))).toBeLessThan(0.01);
-          expect(Math.abs(sound.levelDb - (log.levelDb[i] ?? 0) - (sound.isPistolShot ? 8 : 0))).toBeLessThan(
-            0.01,
-          );
-          expect(sound.phase).toBe(log.phase[i]);
-          compared += 1;
+        const worst = { seconds: 0, mmHg: 0, db: 0, phases: 0 };
+        for (const [i, sound] of sounds.entries()) {
+          const db = sound.levelDb - (sound.isPistolShot ? 8 : 0);
+          worst.seconds = Math.max(worst.seconds, Math.abs(sound.atSeconds - (log.atSeconds[i] ?? 0)));
+          worst.mmHg = Math.max(worst.mmHg, Math.abs(sound.cuffMmHg - (log.cuffMmHg[i] ?? 0)));
+          worst.db = Math.max(worst.db, Math.abs(db - (log.levelDb[i] ?? 0)));
+          if (sound.phase !== log.phase[i]) worst.phases += 1;
         }
+        expect(worst.seconds).toBeLessThan(1e-4);
+        expect(worst.mmHg).toBeLessThan(0.01);
+        expect(worst.db).toBeLessThan(0.01);
+        expect(worst.phases).toBe(0);
+        compared += log.count;
         if (Number.isNaN(out.pulseSeconds)) return;
         const felt = fine.felt.filter(({ isFelt }) => isFelt).map(({ atSeconds }) => atSeconds);
         expect(felt.some((at) => Math.abs(at - out.pulseSeconds) < 1e-4)).toBe(true);
@@ -77,7 +79,7 @@ test('by the beat and by the tick the same let-down gives the same sounds and th
         expect(felt.filter((at) => at > START_SECONDS + 0.5 && at < out.pulseSeconds - 1e-3)).toEqual([]);
       },
     ),
-    { numRuns: 60, seed: 6 },
+    { numRuns: 40, seed: 6 },
   );
   expect(compared).toBeGreaterThan(1000);
 });

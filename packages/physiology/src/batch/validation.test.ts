@@ -13,7 +13,7 @@ import { SoundLog } from './soundLog.js';
 
 // The cheap part of the validation table of the model book (physiology handbook 18), over a few hundred people each; the
 // whole of it, over thousands, is `npm run prove person`.
-const N = 400;
+const N = 300;
 const people = (some: Partial<Scenario> = {}) =>
   Array.from({ length: N }, (_, seed) => makePerson({ ...BLANK, ...some }, seed));
 const mean = (all: readonly number[]) => all.reduce((sum, x) => sum + x, 0) / all.length;

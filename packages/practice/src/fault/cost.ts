@@ -19,6 +19,7 @@ import type { Exercise } from '../exercise/exercise.js';
 import type { FallOf } from '../exercise/fall.js';
 import { circumstancesAt, type Replay, traceAt } from '../exercise/replay.js';
 import { OBSERVER_FIGURES as F } from '../observer/figures.js';
+import { firstOfTwo } from '../reading/firstOfTwo.js';
 import { hear, newHeard } from '../reading/heard.js';
 import {
   CIRCUMSTANCE_FAULTS,
@@ -167,8 +168,8 @@ function baseOf(
     bestPeak: Math.max(fall.peakMmHg, sounding.systolic + F.marginMmHg.value),
   };
   const habits = {
-    systolic: habitOf('systolic', exercise, played, marks, base),
-    diastolic: habitOf('diastolic', exercise, played, marks, base),
+    systolic: habitOf('systolic', exercise, played, marks, fall, base),
+    diastolic: habitOf('diastolic', exercise, played, marks, fall, base),
   };
   return { ...base, habits };
 }
@@ -197,32 +198,28 @@ function habitOf(
   exercise: Exercise,
   played: Replay,
   marks: readonly DebriefMark[],
-  { plan, thresholdDb, noiseDb, circumstances, instrument, person, away }: Omit<Base, 'habits'>,
+  fall: FallOf,
+  { thresholdDb, noiseDb }: Pick<Base, 'thresholdDb' | 'noiseDb'>,
 ): Habit {
   const mark = marks.find(({ what }) => what === (side === 'systolic' ? 'first sound' : 'last sound'));
   const entered = exercise.entered[side];
   const none = { skipped: 0, delaySeconds: 0, offMmHg: 0 };
   if (mark === undefined || mark.needleMmHg === null || mark.atSeconds === null || entered === null)
     return none;
-  listen(person, circumstances, instrument, plan, thresholdDb + noiseDb, away);
-  const took = mark.soundSeconds;
-  const right = side === 'systolic' ? HEARD.first : HEARD.last;
-  if (took === null || right < 0) return { ...none, offMmHg: entered - mark.needleMmHg };
-  const rightSeconds = LOG.atSeconds[right] as number;
-  const [from, to] = [Math.min(took, rightSeconds), Math.max(took, rightSeconds)];
-  const passed = played.sounds.filter(
+  // As this ear could have heard it in the visit itself.
+  const heard = played.sounds.filter(
     ({ atSeconds, levelDb }) =>
-      atSeconds > from + SAME_SECONDS && atSeconds <= to + SAME_SECONDS && levelDb >= thresholdDb + noiseDb,
-  ).length;
+      levelDb >= thresholdDb + noiseDb && atSeconds >= fall.peakSeconds && atSeconds <= fall.endSeconds,
+  );
+  const right = side === 'systolic' ? firstOfTwo(heard) : heard.at(-1);
+  const took = heard.findIndex(({ atSeconds }) => atSeconds === mark.soundSeconds);
+  if (right === undefined || took < 0) return { ...none, offMmHg: entered - mark.needleMmHg };
   return {
-    skipped: took >= rightSeconds - SAME_SECONDS ? passed : -passed,
-    delaySeconds: Math.max(0, mark.atSeconds - took),
+    skipped: took - heard.indexOf(right),
+    delaySeconds: Math.max(0, mark.atSeconds - (heard[took]?.atSeconds ?? mark.atSeconds)),
     offMmHg: entered - mark.needleMmHg,
   };
 }
-
-/** By the beat and by the tick a sound comes at the same instant but for the straight pieces of the fall. */
-const SAME_SECONDS = 0.1;
 
 function faultsOf(base: Base, sounding: Levels): FaultCode[] {
   const { circumstances, instrument, person, habits } = base;
@@ -269,8 +266,8 @@ function rateAt({ fall }: LetDownPlan, mmHg: number): number {
 }
 
 /** The fall is begun at so many moments about the real one, so many seconds apart: over a breath and all places of a beat. */
-const STARTS = 8;
-const START_STEP_SECONDS = 0.7;
+const STARTS = 20;
+const START_STEP_SECONDS = 0.5;
 
 /**
  * The reading with some of the faults and none of the others: the mean over falls begun a little earlier and later, so
@@ -283,10 +280,10 @@ function readingOf(base: Base, present: ReadonlySet<FaultCode>): Levels {
     const later = (i - STARTS / 2) * START_STEP_SECONDS;
     const startSeconds = Math.max(0, base.plan.startSeconds + later);
     const one = oneReadingOf({ ...base, plan: { ...base.plan, startSeconds } }, present);
-    systolic += one.systolic / STARTS;
-    diastolic += one.diastolic / STARTS;
+    systolic += one.systolic;
+    diastolic += one.diastolic;
   }
-  return { systolic, diastolic };
+  return { systolic: systolic / STARTS, diastolic: diastolic / STARTS };
 }
 
 function oneReadingOf(base: Base, present: ReadonlySet<FaultCode>): Levels {

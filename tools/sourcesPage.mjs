@@ -16,9 +16,13 @@ const LONGEST_TABLE = 50;
 
 /**
  * The page of every clinical number, made from the code: `FIGURES`, `TABLES`, `SECTIONS` and `PRESETS` of the clinical
- * package, and the figures of the simulated person. Wording lives here; numbers and sources only there.
+ * package, and the figures of the simulated person and of its observers. Wording lives here; numbers and sources only there.
  */
-export function sourcesPage({ FIGURES, COMPARISONS, TABLES, SECTIONS, PRESETS }, { PHYSIOLOGY_FIGURES }) {
+export function sourcesPage(
+  { FIGURES, COMPARISONS, TABLES, SECTIONS, PRESETS },
+  { PHYSIOLOGY_FIGURES },
+  { PRACTICE_FIGURES },
+) {
   const parts = [
     '# Every clinical number and where it comes from',
     'Made from the code by `node tools/sources.mjs --write`; a test fails if this page and the code differ, so change ' +
@@ -60,7 +64,11 @@ export function sourcesPage({ FIGURES, COMPARISONS, TABLES, SECTIONS, PRESETS },
       table(['field', 'value', 'unit', 'takes', 'meaning', 'source', 'how sure'], rows),
     );
   }
-  for (const [folder, figures] of Object.entries(PHYSIOLOGY_FIGURES)) {
+  const simulated = [
+    ...Object.entries(PHYSIOLOGY_FIGURES).map(([folder, figures]) => ['physiology', folder, figures]),
+    ...Object.entries(PRACTICE_FIGURES).map(([folder, figures]) => ['practice', folder, figures]),
+  ];
+  for (const [name, folder, figures] of simulated) {
     const rows = Object.entries(figures).map(([id, one]) => [
       `\`${id}\``,
       shown(one.value),
@@ -70,8 +78,10 @@ export function sourcesPage({ FIGURES, COMPARISONS, TABLES, SECTIONS, PRESETS },
       one.sure,
     ]);
     parts.push(
-      `## physiology/${folder}`,
-      'Of the simulated person alone: nothing here judges a reading.',
+      `## ${name}/${folder}`,
+      name === 'physiology'
+        ? 'Of the simulated person alone: nothing here judges a reading.'
+        : 'Of simulated observers and of the people a protocol is tried on: nothing here judges a reading at the bedside.',
       table(['name', 'value', 'unit', 'meaning', 'source', 'how sure'], rows),
     );
   }

@@ -14,6 +14,7 @@ export type { DoInstead, FaultCode } from './fault/faults.js';
 export { FAULT_CODES, FAULTS } from './fault/faults.js';
 export { properInstrument, properOf } from './fault/proper.js';
 export { shapley } from './fault/shapley.js';
+export { PRACTICE_FIGURES } from './figures.js';
 export type { Ledger, TechniqueLine, Way } from './ledger/ledger.js';
 export { ledgerOf, sumOfLedger } from './ledger/ledger.js';
 export { observerKey } from './observer/chance.js';

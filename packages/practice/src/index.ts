@@ -1,3 +1,6 @@
+export type { CountDebrief } from './counting/countDebrief.js';
+export { countDebrief } from './counting/countDebrief.js';
+export { countedBy } from './counting/countedBy.js';
 export { countOf } from './counting/countOf.js';
 export type { Debrief, DebriefMark, DebriefSound } from './exercise/debrief.js';
 export { debrief } from './exercise/debrief.js';
@@ -7,6 +10,7 @@ export { NO_EVIDENCE, NOTHING_ENTERED } from './exercise/exercise.js';
 export type { FallOf } from './exercise/fall.js';
 export type { ActionList } from './exercise/parseActions.js';
 export { ACTION_LIMITS, parseActions } from './exercise/parseActions.js';
+export { EXERCISE_LIMITS, parseExercise } from './exercise/parseExercise.js';
 export type { Replay } from './exercise/replay.js';
 export { replay, traceAt } from './exercise/replay.js';
 export type { Cost, Costs } from './fault/cost.js';

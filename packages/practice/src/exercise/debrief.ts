@@ -8,12 +8,13 @@ import {
   type Truth,
   truth,
 } from '@evenfall/physiology';
+import { type CountDebrief, countDebrief } from '../counting/countDebrief.js';
 import { type Costs, costsOf } from '../fault/cost.js';
 import { properInstrument, properOf } from '../fault/proper.js';
 import { type Ledger, ledgerOf } from '../ledger/ledger.js';
 import { techniqueLines } from '../ledger/techniqueLines.js';
 import { firstOfTwo } from '../reading/firstOfTwo.js';
-import type { Entered, Exercise } from './exercise.js';
+import type { Counted, Entered, Exercise } from './exercise.js';
 import { type FallOf, fallAbout, lastFall } from './fall.js';
 import { circumstancesAt, type Replay, replay, settledNeedle, traceAt } from './replay.js';
 
@@ -61,6 +62,8 @@ export type Debrief = {
     readonly systolic: boolean | null;
     readonly diastolic: boolean | null;
   };
+  /** Pulse and breaths as they were counted beside what was true; null: not counted. */
+  readonly counts: { readonly pulse: CountDebrief | null; readonly breaths: CountDebrief | null };
   readonly redFlag: { readonly code: RedFlag; readonly isSeen: boolean } | null;
 };
 
@@ -103,6 +106,7 @@ export function debrief(exercise: Exercise): Debrief {
   const within = person.scenario.acceptedWithinMmHg;
   const isAccepted = (one: Ledger | null) => (one === null ? null : Math.abs(one.error) <= within);
   const { redFlag } = exercise.scenario;
+  const counted = (one: Counted | null) => (one === null ? null : countDebrief(one, person, circumstances));
   return {
     seconds: exercise.seconds,
     tracePerSecond: played.tracePerSecond,
@@ -129,6 +133,10 @@ export function debrief(exercise: Exercise): Debrief {
       withinMmHg: within,
       systolic: isAccepted(ledger.systolic),
       diastolic: isAccepted(ledger.diastolic),
+    },
+    counts: {
+      pulse: counted(exercise.evidence.pulse),
+      breaths: counted(exercise.evidence.breaths),
     },
     redFlag: redFlag === null ? null : { code: redFlag, isSeen: exercise.evidence.saysActNow === true },
   };

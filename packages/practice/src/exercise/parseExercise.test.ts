@@ -1,0 +1,74 @@
+import {
+  bladderFor,
+  PROPER,
+  SCENARIOS,
+  type Scenario,
+  SOUND_INSTRUMENT,
+  scenarioOf,
+} from '@evenfall/physiology';
+import { describe, expect, test } from 'vitest';
+import { GOOD_OBSERVER } from '../observer/observer.js';
+import { demonstrate } from './demonstrate.js';
+import { parseExercise } from './parseExercise.js';
+
+const shown = (scenario: Scenario) =>
+  demonstrate(
+    GOOD_OBSERVER,
+    scenario,
+    1,
+    { ...PROPER, isTalking: true },
+    { ...SOUND_INSTRUMENT, bladder: bladderFor(scenario.armCm) },
+  );
+const quiet = shown(scenarioOf('quiet-morning') as Scenario);
+
+test.each(SCENARIOS.filter((_, i) => i % 6 === 0).map((one) => [one.id, one] as const))(
+  '%s: kept as JSON and read again, the exercise is the same',
+  (_, scenario) => {
+    const exercise = shown(scenario);
+    expect(parseExercise(JSON.parse(JSON.stringify(exercise)))).toEqual({ ok: true, value: exercise });
+  },
+);
+
+test('what was left out is the textbook, a sound instrument and nothing', () => {
+  const { scenario, seed, actions } = quiet;
+  const read = parseExercise({ schema: 1, scenario, seed, actions });
+  expect(read).toMatchObject({
+    ok: true,
+    value: {
+      circumstances: PROPER,
+      instrument: SOUND_INSTRUMENT,
+      evidence: { run: null },
+      entered: { systolic: null },
+    },
+  });
+});
+
+describe('refused, by field', () => {
+  const faults = (more: object) => {
+    const read = parseExercise({ ...quiet, ...more });
+    return read.ok ? [] : read.refusals.map(({ field, code }) => `${field} ${code}`);
+  };
+  test.each([
+    [{ schema: 2 }, ['/schema out-of-range']],
+    [{ seed: -1 }, ['/seed out-of-range']],
+    [{ seed: 1.5 }, ['/seed not-whole']],
+    [{ name: 'A' }, ['/name unknown-field']],
+    [{ circumstances: { isTalking: 'yes' } }, ['/circumstances/isTalking unknown-id']],
+    [{ circumstances: { posture: 'upside-down' } }, ['/circumstances/posture unknown-id']],
+    [{ circumstances: { armBelowHeartCm: 61 } }, ['/circumstances/armBelowHeartCm out-of-range']],
+    [{ instrument: { bladder: 'tiny' } }, ['/instrument/bladder unknown-id']],
+    [{ actions: [{ tick: 0, kind: 'shake' }] }, ['/actions/0/kind unknown-id']],
+    [{ entered: { systolic: 301 } }, ['/entered/systolic out-of-range']],
+    [{ entered: { systolic: 300 } }, []],
+    [{ evidence: { wasShown: 1 } }, ['/evidence/wasShown unknown-id']],
+    [
+      { evidence: { run: { startSeconds: 1, run: { method: 'auscultation' } } } },
+      ['/evidence/run/run/moments missing'],
+    ],
+    [{ scenario: 3 }, ['/scenario missing']],
+  ])('%j', (more, expected) => {
+    const found = faults(more);
+    if (expected.length === 0) expect(found).toEqual([]);
+    else expect(found).toEqual(expect.arrayContaining(expected));
+  });
+});

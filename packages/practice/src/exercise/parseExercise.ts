@@ -1,0 +1,229 @@
+import {
+  type FieldReader,
+  isBlank,
+  type Parsed,
+  parseCount,
+  parseRun,
+  pointer,
+  type Refusal,
+  readFields,
+  refusal,
+} from '@evenfall/clinical';
+import {
+  BLADDERS,
+  type Bladder,
+  CHEST_PIECES,
+  type Circumstances,
+  type Instrument,
+  MEASURED_BY,
+  POSTURES,
+  PROPER,
+  parseScenario,
+  SOUND_INSTRUMENT,
+} from '@evenfall/physiology';
+import type { Counted, Entered, Evidence, Exercise } from './exercise.js';
+import { NO_EVIDENCE, NOTHING_ENTERED } from './exercise.js';
+import { parseActions } from './parseActions.js';
+
+/** Least and most of each number of an exercise. Decisions of this project: wider than anybody would go. */
+export const EXERCISE_LIMITS = {
+  seed: [0, 2 ** 32 - 1],
+  seconds: [0, 1200],
+  minutes: [0, 120],
+  cm: [-60, 60],
+  mm: [0, 60],
+  offset: [-20, 20],
+  scale: [-0.2, 0.2],
+  friction: [0, 5],
+  leak: [0, 60],
+  exponent: [0.5, 1],
+  db: [-1000, 80],
+  pressure: [0, 300],
+  rate: [0, 400],
+} as const;
+type Limit = keyof typeof EXERCISE_LIMITS;
+
+const KEYS = [
+  'schema',
+  'scenario',
+  'seed',
+  'circumstances',
+  'instrument',
+  'actions',
+  'seconds',
+  'evidence',
+  'entered',
+];
+const SCHEMA = 1;
+
+/**
+ * Reads a kept exercise from outside. `circumstances`, `instrument`, `evidence` and `entered` may be left out, whole or
+ * in part: then the textbook, a sound instrument, nothing.
+ *
+ * Errors, at JSON Pointers: those of scenario, actions, run and count under their own names, and of each other field
+ * `missing`, `unknown-field`, `unknown-id`, `not-a-number`, `not-whole`, `out-of-range`.
+ */
+export function parseExercise(input: unknown): Parsed<Exercise> {
+  const top = readFields(input, KEYS);
+  const refusals: Refusal[] = [];
+  const within = <T>(name: string, read: Parsed<T>): T | null => {
+    if (read.ok) return read.value;
+    refusals.push(...read.refusals.map((one) => ({ ...one, field: `${name}${one.field}` })));
+    return null;
+  };
+  top.number('schema', (got) =>
+    got === SCHEMA
+      ? null
+      : { code: 'out-of-range', expected: 'within-limits', figures: { minimum: SCHEMA, maximum: SCHEMA } },
+  );
+  const scenario = within('/scenario', parseScenario(top.raw('scenario')));
+  const seed = top.number('seed', wholeIn('seed'), 'a-whole-number');
+  const circumstances = circumstancesIn(top.raw('circumstances'), refusals);
+  const instrument = instrumentIn(top.raw('instrument'), refusals);
+  const done = within('', parseActions({ actions: top.raw('actions'), seconds: top.raw('seconds') }));
+  const evidence = evidenceIn(top.raw('evidence'), refusals, within);
+  const entered = enteredIn(top.raw('entered'), refusals);
+  const all = [...top.refusals, ...refusals];
+  if (all.length > 0 || scenario === null || seed === null || done === null)
+    return { ok: false, refusals: all };
+  return {
+    ok: true,
+    value: { schema: SCHEMA, scenario, seed, circumstances, instrument, ...done, evidence, entered },
+  };
+}
+
+function numberIn(limit: Limit) {
+  const [minimum, maximum] = EXERCISE_LIMITS[limit];
+  return (got: number): ReturnType<Parameters<FieldReader['number']>[1]> =>
+    got >= minimum && got <= maximum
+      ? null
+      : { code: 'out-of-range', expected: 'within-limits', figures: { minimum, maximum } };
+}
+
+function wholeIn(limit: Limit) {
+  const check = numberIn(limit);
+  return (got: number): ReturnType<typeof check> =>
+    Number.isInteger(got) ? check(got) : { code: 'not-whole', expected: 'a-whole-number', figures: {} };
+}
+
+/** A number that may be left out. */
+function orElse<T>(reader: FieldReader, key: string, limit: Limit, absent: T): number | T {
+  if (isBlank(reader.raw(key))) return absent;
+  return reader.number(key, numberIn(limit)) ?? absent;
+}
+
+function yesNo<T>(reader: FieldReader, key: string, parent: string, absent: T): boolean | T {
+  const got = reader.raw(key);
+  if (isBlank(got)) return absent;
+  if (typeof got === 'boolean') return got;
+  reader.refusals.push(
+    refusal(pointer(parent, key), 'unknown-id', 'one-of', got, { choices: ['true', 'false'] }),
+  );
+  return absent;
+}
+
+const SWITCHES = [
+  'isTalking',
+  'hasLegsCrossed',
+  'hasBackUnsupported',
+  'hasFullBladder',
+  'hadCaffeine',
+  'hadNicotine',
+  'isCold',
+  'isArmUnsupported',
+  'isCuffLoose',
+  'isOverSleeve',
+  'hasTightSleeve',
+  'wasArmRaised',
+  'wasReinflated',
+] as const;
+
+function circumstancesIn(got: unknown, refusals: Refusal[]): Circumstances {
+  const at = '/circumstances';
+  const reader = readFields(got, Object.keys(PROPER), at);
+  const switches = Object.fromEntries(SWITCHES.map((key) => [key, yesNo(reader, key, at, PROPER[key])]));
+  const found: Circumstances = {
+    ...PROPER,
+    ...switches,
+    restMinutes: orElse(reader, 'restMinutes', 'minutes', PROPER.restMinutes),
+    observerMinutes: orElse(reader, 'observerMinutes', 'minutes', PROPER.observerMinutes),
+    standingMinutes: orElse(reader, 'standingMinutes', 'minutes', PROPER.standingMinutes),
+    firstInflationSeconds: isBlank(reader.raw('firstInflationSeconds'))
+      ? null
+      : reader.number('firstInflationSeconds', (seconds) =>
+          Number.isFinite(seconds) ? null : { code: 'not-a-number', expected: 'a-number', figures: {} },
+        ),
+    armBelowHeartCm: orElse(reader, 'armBelowHeartCm', 'cm', PROPER.armBelowHeartCm),
+    chestPieceOffMm: orElse(reader, 'chestPieceOffMm', 'mm', PROPER.chestPieceOffMm),
+    measuredBy: reader.choice('measuredBy', MEASURED_BY, PROPER.measuredBy) ?? PROPER.measuredBy,
+    posture: reader.choice('posture', POSTURES, PROPER.posture) ?? PROPER.posture,
+    arm: reader.choice('arm', ['right', 'left'], PROPER.arm) ?? PROPER.arm,
+    chestPiece: reader.choice('chestPiece', CHEST_PIECES, PROPER.chestPiece) ?? PROPER.chestPiece,
+    fingers: reader.choice('fingers', ['practised', 'beginner'], PROPER.fingers) ?? PROPER.fingers,
+  };
+  refusals.push(...reader.refusals);
+  return found;
+}
+
+function instrumentIn(got: unknown, refusals: Refusal[]): Instrument {
+  const usual = SOUND_INSTRUMENT;
+  const reader = readFields(got, Object.keys(usual), '/instrument');
+  const found: Instrument = {
+    bladder: reader.choice<Bladder>('bladder', BLADDERS, usual.bladder) ?? usual.bladder,
+    gauge: reader.choice('gauge', ['aneroid', 'liquid-column'], usual.gauge) ?? usual.gauge,
+    zeroOffsetMmHg: orElse(reader, 'zeroOffsetMmHg', 'offset', usual.zeroOffsetMmHg),
+    scaleError: orElse(reader, 'scaleError', 'scale', usual.scaleError),
+    frictionMmHg: orElse(reader, 'frictionMmHg', 'friction', usual.frictionMmHg),
+    leakMmHgPerMinute: orElse(reader, 'leakMmHgPerMinute', 'leak', usual.leakMmHgPerMinute),
+    valveExponent: orElse(reader, 'valveExponent', 'exponent', usual.valveExponent),
+  };
+  refusals.push(...reader.refusals);
+  return found;
+}
+
+type Within = <T>(name: string, read: Parsed<T>) => T | null;
+
+function evidenceIn(got: unknown, refusals: Refusal[], within: Within): Evidence {
+  const at = '/evidence';
+  const reader = readFields(got, Object.keys(NO_EVIDENCE), at);
+  const found: Evidence = {
+    run: isBlank(reader.raw('run')) ? null : runIn(reader.raw('run'), refusals, within),
+    pulse: countIn(reader.raw('pulse'), `${at}/pulse`, refusals, within),
+    breaths: countIn(reader.raw('breaths'), `${at}/breaths`, refusals, within),
+    saysActNow: yesNo(reader, 'saysActNow', at, null),
+    wasShown: yesNo(reader, 'wasShown', at, false),
+    thresholdDb: orElse(reader, 'thresholdDb', 'db', null),
+  };
+  refusals.push(...reader.refusals);
+  return found;
+}
+
+function runIn(got: unknown, refusals: Refusal[], within: Within): Evidence['run'] {
+  const reader = readFields(got, ['startSeconds', 'run'], '/evidence/run');
+  const startSeconds = reader.number('startSeconds', numberIn('seconds'));
+  const run = within('/evidence/run/run', parseRun(reader.raw('run')));
+  refusals.push(...reader.refusals);
+  return startSeconds === null || run === null ? null : { startSeconds, run };
+}
+
+function countIn(got: unknown, at: string, refusals: Refusal[], within: Within): Counted | null {
+  if (isBlank(got)) return null;
+  const reader = readFields(got, ['startSeconds', 'count'], at);
+  const startSeconds = reader.number('startSeconds', numberIn('seconds'));
+  const count = within(`${at}/count`, parseCount(reader.raw('count')));
+  refusals.push(...reader.refusals);
+  return startSeconds === null || count === null ? null : { startSeconds, count };
+}
+
+function enteredIn(got: unknown, refusals: Refusal[]): Entered {
+  const reader = readFields(got, Object.keys(NOTHING_ENTERED), '/entered');
+  const found: Entered = {
+    systolic: orElse(reader, 'systolic', 'pressure', null),
+    muffled: orElse(reader, 'muffled', 'pressure', null),
+    diastolic: orElse(reader, 'diastolic', 'pressure', null),
+    pulsePerMinute: orElse(reader, 'pulsePerMinute', 'rate', null),
+    breathsPerMinute: orElse(reader, 'breathsPerMinute', 'rate', null),
+  };
+  refusals.push(...reader.refusals);
+  return found;
+}

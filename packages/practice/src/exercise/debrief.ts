@@ -201,7 +201,9 @@ function ledgerFor(
   );
   if (caught === undefined) return null;
   const what = of === 'systolic' ? 'first sound' : isMuffled ? 'muffled' : 'last sound';
-  const mark = marks.find((one) => one.what === what);
+  // By feel there is no first sound: the pulse came back instead.
+  const isByFeel = of === 'systolic' && exercise.evidence.run?.run.method === 'palpation';
+  const mark = marks.find((one) => one.what === (isByFeel ? 'pulse back' : what));
   const isTimed = mark !== undefined && mark.cuffMmHg !== null && mark.needleMmHg !== null;
   const sound = played.sounds.find(({ atSeconds }) => atSeconds === mark?.soundSeconds);
   // A mark on no sound was a sound imagined: the ear's error, and no lag.

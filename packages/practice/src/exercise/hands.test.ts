@@ -7,10 +7,12 @@ import {
   scenarioOf,
 } from '@evenfall/physiology';
 import { describe, expect, test } from 'vitest';
+import { sumOfLedger } from '../ledger/ledger.js';
 import { GOOD_OBSERVER } from '../observer/observer.js';
 import { debrief } from './debrief.js';
 import { withReading } from './demonstrate.js';
 import { type Exercise, NO_EVIDENCE, NOTHING_ENTERED } from './exercise.js';
+import { replay, settledNeedle } from './replay.js';
 
 const quiet = scenarioOf('quiet-morning') as Scenario;
 
@@ -117,4 +119,31 @@ test('numbers typed without times: what the observer did cannot be told apart, a
   if (one === null) throw new Error('no ledger');
   expect(one).toMatchObject({ misheard: 0, lag: 0, gauge: 0, digit: 0 });
   expect(one.physiology + one.sampling + one.unsplit).toBeCloseTo(one.error, 9);
+});
+
+// Physiology handbook 10: by feel the systolic lies some 5 mmHg under that by ear.
+test('a systolic by feel has a ledger, and no diastolic', () => {
+  const even = handled(6, opening(26, 1));
+  const run = even.evidence.run;
+  if (run === null) throw new Error('no run');
+  const played = replay(even);
+  const back = played.felt.find((one) => one.isFelt && one.atSeconds > run.startSeconds);
+  const at = (back?.atSeconds ?? 0) + 0.2;
+  const mmHg = 2 * Math.round(settledNeedle(played, even.instrument, at) / 2);
+  const moment = { what: 'pulse back', mmHg, atSeconds: at - run.startSeconds } as const;
+  const byFeel: Exercise = {
+    ...even,
+    evidence: {
+      ...even.evidence,
+      run: { ...run, run: { ...run.run, method: 'palpation', moments: [moment] } },
+    },
+    entered: { ...NOTHING_ENTERED, systolic: mmHg },
+  };
+  const { ledger } = debrief(byFeel);
+  expect(ledger.diastolic).toBeNull();
+  if (ledger.systolic === null) throw new Error('no ledger');
+  expect(sumOfLedger(ledger.systolic)).toBeCloseTo(ledger.systolic.error, 9);
+  expect(ledger.systolic.misheard).toBeLessThanOrEqual(0);
+  expect(ledger.systolic.misheard).toBeGreaterThan(-20);
+  expect(ledger.systolic.unsplit).toBe(0);
 });

@@ -9,7 +9,7 @@ export type TechniqueLine = { readonly code: EffectCode; readonly mmHg: number }
  *
  * `longRun` is the mean over 60 s of what a perfect listener would have got on each beat, as the textbook prepares.
  * `physiology`: the beat that was caught was not the average one. `sampling`: the cuff fell between beats.
- * `misheard`: another sound was taken than the first (last) one a normal ear hears in a quiet room. `lag`: the needle was
+ * `misheard`: another sound was taken than the first (last) one a normal ear hears in a quiet room; by feel, how far below it the pulse came back. `lag`: the needle was
  * read later. `gauge`: what the needle showed beside the cuff. `digit`: what was written beside the needle. `unsplit`:
  * all of the observer's part where it is not known when the needle was read.
  * Source: physiology handbook 1.2; assessment handbook 1.

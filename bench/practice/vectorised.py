@@ -89,9 +89,9 @@ def let_down(rng, n):
 
 
 rng = np.random.default_rng(1)
-began = time.perf_counter()
+began = time.process_time()
 sums = np.zeros(2)
 for done in range(0, RUNS, CHUNK):
     sums += np.nansum(let_down(rng, min(CHUNK, RUNS - done)), axis=1)
-seconds = time.perf_counter() - began
+seconds = time.process_time() - began
 print(json.dumps({"runs": RUNS, "seconds": seconds, "systolic": sums[0] / RUNS, "diastolic": sums[1] / RUNS}))

@@ -27,6 +27,9 @@ def let_down(rng, n):
     slow_phase = rng.random(n)
     wander = rng.standard_normal((5, n))
     pressure = rng.standard_normal(n)
+    phase_wander = rng.standard_normal(n)
+    felt_at = np.full(n, np.nan)
+    muffled_at = np.full(n, np.nan)
     last_rr = np.full(n, usual)
     first_at = np.full(n, np.nan)
     first_cuff = np.full(n, np.nan)
@@ -38,7 +41,7 @@ def let_down(rng, n):
     k = 0
     while True:
         phase = np.clip((t - breath_from) / breath_len, 0, 1)
-        slow_turns = 0.1 * t + slow_phase
+        slow_turns = 0.1 * t + slow_phase + P["wanderTurns"] * phase_wander
         rr = (
             usual
             + P["breathSeconds"] * np.minimum(depth, 2.5) * np.cos(2 * np.pi * phase)
@@ -53,6 +56,8 @@ def let_down(rng, n):
         wander = wander * decay + np.sqrt(1 - decay**2) * rng.standard_normal((5, n))
         decay = np.exp(-rr / 60.0)
         pressure = pressure * decay + np.sqrt(1 - decay**2) * rng.standard_normal(n)
+        decay = np.exp(-rr / P["wanderSeconds"])
+        phase_wander = phase_wander * decay + np.sqrt(1 - decay**2) * rng.standard_normal(n)
         over = foot >= breath_from + breath_len
         breath_from = np.where(over, breath_from + breath_len, breath_from)
         breath_len = np.where(over, 60.0 / P["breaths"] * np.exp(0.18 * rng.standard_normal(n)), breath_len)
@@ -66,7 +71,7 @@ def let_down(rng, n):
             break
         stretch = np.sqrt(np.minimum(rr, 1.5) / 0.857)
         after = np.full(n, 0.1)
-        for _ in range(3):
+        for _ in range(4):
             cuff = peak - rate * (foot + after - start)
             height = np.clip((cuff - d) / (s - d), 0, 1)
             after = np.interp(height, RISE_AT, RISE) * stretch
@@ -76,7 +81,13 @@ def let_down(rng, n):
         with np.errstate(over="ignore"):
             shape = (1 - np.exp(-np.maximum(s - cuff, 0) / 1.8)) * (1 - np.exp(-np.maximum(cuff - d, 0) / 4.4))
         level = P["soundDb"] * shape + 0.25 * (s - P["systolic"]) * shape + 1.2 * rng.standard_normal(n)
+        place = (cuff - d) / (s - d)
+        level = np.where((place <= 0.75) & (place > 0.5) & P["hasSwish"], level + P["swishDb"], level)
+        felt = (foot >= start) & (s - cuff >= P["feelingMmHg"])
+        felt_at = np.where(np.isnan(felt_at) & felt, at + 0.05, felt_at)
         heard = live & (level >= 0)
+        is_muffled = cuff - d <= P["muffledAbove"]
+        muffled_at = np.where(heard, np.where(is_muffled, np.where(np.isnan(muffled_at), at, muffled_at), np.nan), muffled_at)
         pair = heard & np.isnan(first_at) & (k - heard_before <= 2)
         first_at = np.where(pair, before_at, first_at)
         last_at = np.where(heard, at, last_at)

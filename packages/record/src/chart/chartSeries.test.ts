@@ -104,6 +104,26 @@ describe('an alert of a series', () => {
     expect(open(series(1, severe), amended, closing(3, 1, ['severe-away'], 10))).toEqual([]);
   });
 
+  test('that was closed is open again for a severe reading of days that were added since, with its own figures', () => {
+    const added = (readings: typeof H1, minute: number, id = 7, to = 1) =>
+      ({
+        ...series(id, readings, minute),
+        round: idOf(501),
+        amends: { entry: idOf(to), reason: 'other', text: 'more days' },
+      }) as StoredEntry;
+    const told = closing(3, 1, ['severe-away'], 5);
+    const calm = [...severe, keptReading('2026-07-08T07:30:00+01:00', '138/86 74')];
+    const again = [...calm, keptReading('2026-07-09T07:30:00+01:00', '200/124 88')];
+    expect(open(series(1, severe), told, added(calm, 9))).toEqual([]);
+    expect(open(series(1, severe), told, added(again, 9))).toEqual(OPEN);
+    expect(open(series(1, severe), told, added(calm, 9), added(again, 12, 8, 7))).toEqual(OPEN);
+    const { actNow } = projectDuties([series(1, severe), told, added(again, 9)], rulesOf);
+    expect(actNow[0]?.figures).toEqual({ systolic: 200, diastolic: 124 });
+    expect(open(series(1, severe), told, added(again, 9), closing(4, 1, ['severe-away'], 10))).toEqual([]);
+    // Told of both at once; and the last one told of what was added alone.
+    expect(open(series(1, severe), added(again, 3), told)).toEqual([]);
+  });
+
   // Bedside handbook 3.16: 160/110 in pregnancy; that nobody knew of it when the series came in hides nothing.
   test('is raised by what the record learns of that day', () => {
     const high = [keptReading('2026-07-05T08:00:00+01:00', '164/104 80')];

@@ -1,4 +1,5 @@
 import { type InForce, NOTHING_CHOSEN } from '../content/inForce.js';
+import { newReadings } from '../content/newReadings.js';
 import type { SeriesContent } from '../content/series.js';
 import { type ByHand, valueOfSeries } from '../content/seriesMade.js';
 import type { SeriesDecision } from '../content/seriesNames.js';
@@ -104,7 +105,7 @@ export function chartSeries(
     };
     const alerts = isInError ? [] : alertsOf(amended.current, known, rulesOf);
     const open = alerts
-      .filter((alert) => !closed.some((one) => isClosedBy(one, alert, amended, known, rulesOf)))
+      .flatMap((alert) => stillOpen(alert, closed, amended, known, rulesOf))
       .map((alert) => ({ ...alert, round, series: amended.original.id }));
     return [
       {
@@ -185,21 +186,52 @@ function alertsOf(
   return alerts.filter(({ condition }, at) => alerts.findIndex((one) => one.condition === condition) === at);
 }
 
-/** Whether somebody was told of an alert with the figures that it has now. */
-function isClosedBy(
-  closing: Closed,
+/**
+ * An alert that nobody was told of with the figures that it has now: it, or where it was told, what has come since and
+ * meets its condition by itself. An alert has the figures of the first reading that meets it: a closing says nothing of
+ * the readings that were added later.
+ */
+function stillOpen(
   alert: Alert,
-  { story }: AmendedEntry,
+  closed: readonly Closed[],
+  { story, current }: AmendedEntry,
   known: (of: SeriesContent) => SeriesContent,
   rulesOf: RulesOf,
-): boolean {
-  if (!closing.content.conditions.includes(alert.condition)) return false;
-  const at = Date.parse(closing.recordedAt);
-  const before = story.filter(({ recordedAt }) => Date.parse(recordedAt) <= at);
-  // As it stood then: what was amended since was told to nobody.
-  const then = gatherAmendments(before).flatMap(({ current }) => current);
-  return alertsOf(then, known, rulesOf).some(
-    ({ condition, figures }) =>
-      condition === alert.condition && firstDifference(figures, alert.figures) === null,
-  );
+): Alert[] {
+  const told = closed
+    .filter(({ content }) => content.conditions.includes(alert.condition))
+    // As it stood then: what was amended since was told to nobody.
+    .map(({ recordedAt }) => standingAt(story, recordedAt))
+    .filter((then) => alertsOf(then, known, rulesOf).some((one) => isSame(one, alert)));
+  if (told.length === 0) return [alert];
+  const before = contentsOf(told.flat());
+  const since = contentsOf(current).flatMap((content) => {
+    const added = addedSince(before, content);
+    const rules = rulesOf(content.computedBy.presetVersion) ?? NOTHING_CHOSEN;
+    return added === null ? [] : valueOfSeries(known(added), rules).actNow;
+  });
+  return since.filter(({ condition }) => condition === alert.condition).slice(0, 1);
+}
+
+function isSame(one: Alert, other: Alert): boolean {
+  return one.condition === other.condition && firstDifference(one.figures, other.figures) === null;
+}
+
+function standingAt(story: readonly StoredEntry[], at: string): readonly StoredEntry[] {
+  const before = story.filter(({ recordedAt }) => Date.parse(recordedAt) <= Date.parse(at));
+  return gatherAmendments(before).flatMap(({ current }) => current);
+}
+
+function contentsOf(entries: readonly StoredEntry[]): SeriesContent[] {
+  return entries.flatMap((entry) => (entry.kind === 'series' ? [entry.content] : []));
+}
+
+/** A series with only the readings and refused rows that none of the others has; null where they have all. */
+function addedSince(before: readonly SeriesContent[], content: SeriesContent): SeriesContent | null {
+  const existing = before.map(({ readings }) => ({ series: '', readings }));
+  const readings = [...newReadings(existing, content.readings).fresh];
+  const rowOf = ({ line, got }: SeriesContent['refused'][number]) => `${line} ${got}`;
+  const rows = new Set(before.flatMap(({ refused }) => refused.map(rowOf)));
+  const refused = content.refused.filter((row) => !rows.has(rowOf(row)));
+  return readings.length + refused.length === 0 ? null : { ...content, readings, refused };
 }

@@ -57,3 +57,26 @@ test('a refused row that the file has again is kept once', () => {
   const { refused } = addedEvidence(content, homeEvidence(H1.slice(20), { refused: [row, other] }));
   expect(refused).toEqual([row, other]);
 });
+
+test.each([
+  [['severe-headache'], null, ['severe-headache']],
+  [['severe-headache'], [], ['severe-headache']],
+  [['severe-headache'], ['fit'], ['severe-headache', 'fit']],
+  [['fit'], ['fit'], ['fit']],
+  [[], null, null],
+  [null, [], []],
+  [null, null, null],
+] as const)(
+  'a danger sign that was said of the first days (%j) stays said, whatever is said then (%j): %j',
+  (first, then, all) => {
+    const severe = keptReading('2026-07-05T08:00:00+01:00', '214/128 90');
+    const of = (features: readonly string[] | null) =>
+      ({ features: features === null ? null : [...features] }) as Pick<SeriesEvidence, 'features'>;
+    const content = seriesContentOf(homeEvidence([...H1.slice(0, 20), severe], of(first)), ISH);
+    const both = addedEvidence(content, homeEvidence(H1.slice(20), of(then)));
+    expect(both.features).toEqual(all);
+    const { actNow } = seriesMade(both, ISH, 'test').value;
+    if (first !== null && first.length > 0)
+      expect(actNow).toEqual(expect.arrayContaining(content.value.actNow));
+  },
+);

@@ -30,13 +30,17 @@ export function continuedSeries<One extends Before>(
   return found ?? null;
 }
 
-/** The readings of both, those of the first in their places: what hands decided of them stays decided. */
+/**
+ * The readings of both, those of the first in their places: what hands decided of them stays decided. A danger sign that
+ * was said of the first stays said.
+ */
 export function addedEvidence(
   { value: _value, computedBy: _by, ...before }: SeriesContent,
   more: SeriesEvidence,
 ): SeriesEvidence {
   const keyOf = ({ line, got }: SeriesEvidence['refused'][number]) => `${line} ${got}`;
   const known = new Set(before.refused.map(keyOf));
+  const said = [...new Set([...(before.features ?? []), ...(more.features ?? [])])];
   const notes = [before.note, more.note].filter((one) => one !== null);
   return {
     ...more,
@@ -44,6 +48,8 @@ export function addedEvidence(
     readings: [...before.readings, ...more.readings],
     refused: [...before.refused, ...more.refused.filter((row) => !known.has(keyOf(row)))],
     treated: more.treated ?? before.treated,
+    // That nothing is felt now unsays nothing.
+    features: said.length > 0 ? said : more.features,
     note: notes.length === 0 ? null : notes.join('\n'),
   };
 }

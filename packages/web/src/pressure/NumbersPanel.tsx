@@ -10,7 +10,6 @@ import { keepRun } from './keepRun.js';
 import { PlaceLine } from './PlaceLine.js';
 import { PressureKeypad } from './PressureKeypad.js';
 import {
-  aroundOf,
   feltFor,
   knownAt,
   type PressureAt,
@@ -20,7 +19,7 @@ import {
 } from './pressureDraft.js';
 import { typedAs, withPressureAt } from './pressureSteps.js';
 import { RunInput, uprightOf } from './RunInput.js';
-import { type ReadRun, readRun } from './readRun.js';
+import { aroundOf, type ReadRun, readRun } from './readRun.js';
 import { feltPulse } from './runCircumstances.js';
 
 import { typedPressure } from './typedPressure.js';
@@ -60,8 +59,9 @@ export function NumbersPanel({ round, place, measuring }: NumbersProps) {
   const upright = uprightOf(fields.uprightMinutes);
   const isUprightWrong = place.posture === 'stand' && upright === null;
   const done = () => {
-    const around = aroundOf(was) ?? {
-      pulsePerMinute: feltPulse(round.draft, round.inForce),
+    const felt = feltPulse(round.draft, round.inForce);
+    const around = aroundOf(was, felt) ?? {
+      pulsePerMinute: felt,
       lostMmHg: method === 'device' ? null : (feltFor(round.draft.pressure, place)?.lostMmHg ?? null),
     };
     const read = readRun(typedAs(measuring), around, round.inForce.runRules.deflation);

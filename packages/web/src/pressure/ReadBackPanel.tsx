@@ -23,16 +23,10 @@ import {
   withWhat,
 } from './marks.js';
 import { PlaceLine } from './PlaceLine.js';
-import {
-  aroundOf,
-  feltFor,
-  type Mark,
-  type MarkOf,
-  type RunField,
-  reopenedReading,
-} from './pressureDraft.js';
+import { feltFor, type Mark, type MarkOf, type RunField, reopenedReading } from './pressureDraft.js';
 import { withPressureAt } from './pressureSteps.js';
 import { RunInput, uprightOf } from './RunInput.js';
+import { aroundOf } from './readRun.js';
 import { feltPulse } from './runCircumstances.js';
 
 type ReadBackProps = { readonly round: Round; readonly place: RunPlace; readonly measuring: ReadingBack };
@@ -71,8 +65,9 @@ export function ReadBackPanel({ round, place, measuring }: ReadBackProps) {
   const isUprightWrong = place.posture === 'stand' && upright === null;
 
   const keep = () => {
-    const around = aroundOf(was) ?? {
-      pulsePerMinute: feltPulse(round.draft, round.inForce),
+    const felt = feltPulse(round.draft, round.inForce);
+    const around = aroundOf(was, felt) ?? {
+      pulsePerMinute: felt,
       lostMmHg: feltFor(round.draft.pressure, place)?.lostMmHg ?? null,
     };
     const read = readMarks(measuring, around, round.inForce.runRules.deflation);

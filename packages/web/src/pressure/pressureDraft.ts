@@ -156,15 +156,6 @@ export function reopenedReading({ measuring, values }: PressureDraft): DraftRun 
   return values.find((one) => one.entry === entry) ?? null;
 }
 
-/** What was known when a reading was taken; null for one that is still to come. */
-export function aroundOf(
-  reading: DraftRun | null,
-): { readonly pulsePerMinute: number | null; readonly lostMmHg: number | null } | null {
-  if (reading === null) return null;
-  const { pulsePerMinute, palpated } = reading.run;
-  return { pulsePerMinute, lostMmHg: palpated.lostMmHg };
-}
-
 /** Seconds from one instant to a later one; null across two visits, whose clocks have nothing in common. */
 export function secondsBetween(from: Instant | null, to: Instant | null): number | null {
   if (from === null || to === null || from.session !== to.session) return null;

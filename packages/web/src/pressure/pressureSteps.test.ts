@@ -20,7 +20,7 @@ import {
   withReadingChanged,
   withReadingReopened,
 } from './pressureSteps.js';
-import { readRun } from './readRun.js';
+import { aroundOf, readRun } from './readRun.js';
 
 const PLACE = {
   site: 'upper-arm',
@@ -124,6 +124,22 @@ test('a pulse put right is the pulse of the readings that went by it, and of no 
   const pulses = withPulseOfRuns(taken, 76, 72).pressure.values.map(({ run }) => run.pulsePerMinute);
   expect(pulses).toEqual([72, 80, null, 76]);
   expect(withPulseOfRuns(taken, null, 72).pressure.values).toEqual(taken.pressure.values);
+});
+
+test('a pulse typed with the numbers of a reading goes when it is rubbed out there; any other stays', () => {
+  const again = (typed: string, before: string, felt: number | null) => {
+    const as = (text: string) => ({ ...typedAs, method: 'device' as const, typed: text });
+    const known = { pulsePerMinute: 64, lostMmHg: null };
+    const { run } = readRun(as(before), known, DEFAULT_DEFLATION_RULES);
+    if (run === null) throw new Error(before);
+    const around = aroundOf({ ...reading(20, 100), run, typedAs: as(before) }, felt);
+    if (around === null) throw new Error('no reading');
+    return readRun(as(typed), around, DEFAULT_DEFLATION_RULES).run?.pulsePerMinute;
+  };
+  expect(again('148/92', '148/92 76', null)).toBeNull();
+  expect(again('148/92', '148/92 76', 66)).toBe(66);
+  expect(again('148/90 78', '148/92 76', 66)).toBe(78);
+  expect(again('148/90', '148/92', 66)).toBe(64);
 });
 
 test('a reading starts on a blank keypad: no preset', () => {

@@ -6,7 +6,7 @@ import {
   type Run,
   runOfShorthand,
 } from '@evenfall/clinical';
-import type { RunField, TypedAs } from './pressureDraft.js';
+import type { DraftRun, RunField, TypedAs } from './pressureDraft.js';
 
 /** What is known besides what was typed. */
 export type RunAround = {
@@ -69,6 +69,26 @@ export function readRun(typed: TypedAs, around: RunAround, rules: DeflationRules
     wrong[field] ??= refused;
   }
   return { run: null, wrong };
+}
+
+/**
+ * What was known when a reading was taken; null for one that is still to come. A pulse that was typed with its numbers was
+ * not known before: without them the pulse of the round stands.
+ *
+ * @param felt the pulse of the round, per minute; null for none
+ */
+export function aroundOf(reading: DraftRun | null, felt: number | null): RunAround | null {
+  if (reading === null) return null;
+  const { pulsePerMinute, palpated } = reading.run;
+  const { typedAs } = reading;
+  const isTyped = !('marks' in typedAs) && hasOwnPulse(typedAs);
+  return { pulsePerMinute: isTyped ? felt : pulsePerMinute, lostMmHg: palpated.lostMmHg };
+}
+
+/** Whether a pulse stands among the numbers as they were typed (`148/92 76`): it is of that text, and goes with it. */
+function hasOwnPulse(typed: TypedAs): boolean {
+  const numbers = parseShorthand(withPalpated(typed));
+  return numbers.ok && numbers.value.pulse !== null;
 }
 
 /** By feel one number is enough: `122` is `122/P`. */

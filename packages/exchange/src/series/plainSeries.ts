@@ -105,7 +105,8 @@ class RowReader {
   private atMs = 0;
   private localDay = 0;
   private minuteOfDay = 0;
-  private readonly before = { year: -1, month: -1, day: -1 };
+  /** No day yet: nothing equals it, whatever bytes come first. */
+  private readonly before = { year: Number.NaN, month: Number.NaN, day: Number.NaN };
   private readonly bytes: Uint8Array;
   private readonly roles: readonly number[];
 

@@ -516,6 +516,16 @@ describe('properties', () => {
     expect(plainSeries(text.replace('second', 'diastolic'), said)?.readings).toHaveLength(60);
   });
 
+  test.each(['xx99-xx-xx', '??99-??-??', '  99-  -  ', '0000-00-00'])(
+    'a first day that reads %j is none',
+    (day) => {
+      const text = `time,systolic,diastolic\n${day}T08:00+01:00,120,80\n2025-03-09T08:00+01:00,121,80\n`;
+      const said: SeriesChoices = { ...NOTHING_SAID, kind: 'home' };
+      expect(plainSeries(text, said)).toBeNull();
+      expect(readSeries(text, said)).toEqual(readAnySeries(text, said));
+    },
+  );
+
   test('the fast way for bulk files answers what the long way does, or leaves it', () => {
     const chance = chanceFrom(5);
     const pick = (all: readonly string[]) => all[Math.floor(chance() * all.length)] as string;

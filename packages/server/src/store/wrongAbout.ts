@@ -84,14 +84,14 @@ async function isKept(tx: Kysely<Tables>, site: string, { book, id }: Entry): Pr
   return row !== undefined;
 }
 
-/** Whether the newest round that the agent signed in this book is a learner's: until there are accounts, all that says so. */
+/** Whether the newest round or series that the agent signed in this book is a learner's: until there are accounts, all that says so. */
 async function isLearner(tx: Kysely<Tables>, site: string, { book, agent }: Entry): Promise<boolean> {
   const row = await tx
     .selectFrom('entry')
     .selectAll()
     .where('site', '=', site)
     .where('book', '=', book)
-    .where('kind', '=', 'round')
+    .where('kind', 'in', ['round', 'series'])
     .where('agent', '=', agent)
     .where('amends', 'is', null)
     .orderBy('recorded_at', 'desc')
@@ -99,7 +99,8 @@ async function isLearner(tx: Kysely<Tables>, site: string, { book, agent }: Entr
     .limit(1)
     .executeTakeFirst();
   const newest = readableIn(row);
-  return newest?.kind === 'round' && newest.content.status === 'preliminary';
+  const isSigning = newest?.kind === 'round' || newest?.kind === 'series';
+  return isSigning && newest.content.status === 'preliminary';
 }
 
 /** Whether a round is the one under which a series of the entry's person was kept, or comes with it. */

@@ -242,7 +242,15 @@ test("a learner's series waits for a supervisor, who is somebody else, names it,
   expect(await problemsOf(agreed({ round: v7() }))).toEqual(['/entries/0/content/signing unknown-id']);
   expect(await problemsOf(agreed({}, { signing: v7() }))).toEqual(['/entries/0/content/signing unknown-id']);
   expect(await problemsOf(agreed({ role: 'observer' }))).toEqual(['/entries/0/role contradicts']);
+  // Whoever signed as a learner last, be it another series, countersigns none.
+  const learner = v7();
+  await clinic.send('POST', '/api/agents', { id: learner, name: 'Tansy (invented)' });
+  const own = { ...series({ status: 'preliminary' }), agent: learner };
+  expect(await problemsOf(own)).toBe(201);
+  expect(await problemsOf(agreed({ agent: learner }))).toEqual(['/entries/0/agent contradicts']);
   expect(await problemsOf(agreed())).toBe(201);
+  expect(await rowOf()).toMatchObject({ toCountersign: 1 });
+  expect(await problemsOf(agreed({ round: own.round }, { signing: own.id }))).toBe(201);
   expect(await rowOf()).toMatchObject({ toCountersign: 0 });
 });
 

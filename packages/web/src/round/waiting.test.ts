@@ -119,5 +119,7 @@ test('one that was refused is said anew, never taken back to a round; before an 
   expect(closingGivenUp(once, ID(70))).toEqual(once);
   const refused = afterSending(once, ID(70), { is: 'refused', why: 'no such condition' });
   expect(takenBack(refused, ID(70))).toBe(refused);
+  // It waits for nothing: the alert stands open with its form.
+  expect(closingOf(refused, ID(50))).toBeUndefined();
   expect(closingGivenUp(refused, ID(70)).waiting).toEqual([]);
 });

@@ -35,9 +35,9 @@ export function whatWaits({ draft, form }: WaitingRound): 'round' | 'series' | '
   return form === undefined ? 'closing' : 'series';
 }
 
-/** What closes an act-now of a round and still waits; undefined for nothing. */
+/** What closes an act-now of a round and still waits for an answer; undefined for nothing. */
 export function closingOf(kept: Kept, round: string): WaitingRound | undefined {
-  return kept.waiting.find((one) => whatWaits(one) === 'closing' && one.entries[0]?.round === round);
+  return toSend(kept).find((one) => whatWaits(one) === 'closing' && one.entries[0]?.round === round);
 }
 
 /** What the server refused of an act-now that was closed is given up: the act-now stands open and is closed anew. */

@@ -33,6 +33,8 @@ export const PATHS = {
   listProtocolChoices: { method: 'get', path: '/api/protocol-choices' },
   listEquipment: { method: 'get', path: '/api/equipment' },
   listGaugeReadings: { method: 'get', path: '/api/equipment/{gauge}/readings' },
+  listExercises: { method: 'get', path: '/api/exercises' },
+  readExercise: { method: 'get', path: '/api/exercises/{exercise}' },
   readClock: { method: 'get', path: '/api/clock' },
   openMarking: { method: 'post', path: '/api/markings' },
   readMarking: { method: 'get', path: '/api/markings/{marking}' },

@@ -22,6 +22,7 @@ import {
   withdrawal,
 } from './classShapes.js';
 import { equipmentRecord, gaugeReadings } from './equipmentShapes.js';
+import { exerciseKept, exerciseList } from './exerciseShapes.js';
 import { bundleOfSeries, fileToImport, importedFile, seriesTable } from './importShapes.js';
 import {
   clockNow,
@@ -370,6 +371,22 @@ export const ROUTES = {
       200: json(gaugeReadings, 'As they stand, in order of reading.'),
       ...BAD_INPUT,
       404: refused('No such gauge here.'),
+    },
+  }),
+  listExercises: createRoute({
+    ...PATHS.listExercises,
+    summary: 'Exercises of the practice room, SIMULATED',
+    description: 'Of whoever asks; of everybody for whoever supervises, and where there are no accounts.',
+    responses: { 200: json(exerciseList, 'What was practised when and what was written, newest first.') },
+  }),
+  readExercise: createRoute({
+    ...PATHS.readExercise,
+    summary: 'One exercise with its action log, SIMULATED: from it the whole visit is played again',
+    request: { params: z.object({ exercise: id }) },
+    responses: {
+      200: json(exerciseKept, 'The entry as it was kept, and who made it.'),
+      ...BAD_INPUT,
+      404: refused('No such exercise, or not yours.'),
     },
   }),
   readClock: createRoute({

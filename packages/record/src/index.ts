@@ -90,6 +90,7 @@ export type {
   GaugeLoggedContent,
   GaugeNamed,
 } from './content/equipment.js';
+export type { Aids, ExerciseContent } from './content/exercise.js';
 export type { FactContent, FactEndedContent } from './content/fact.js';
 export type { FactName, PersonFactName } from './content/factNames.js';
 export { FACT_NAMES, PERSON_FACTS } from './content/factNames.js';

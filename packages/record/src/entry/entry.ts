@@ -5,6 +5,7 @@ import type { CountContent } from '../content/count.js';
 import type { CountersignedContent } from '../content/countersigned.js';
 import type { DiaryEndedContent, DiaryHandedContent } from '../content/diary.js';
 import type { EquipmentContent, EquipmentEndedContent, GaugeLoggedContent } from '../content/equipment.js';
+import type { ExerciseContent } from '../content/exercise.js';
 import type { FactContent, FactEndedContent } from '../content/fact.js';
 import { KIND_NAMES, type KindName } from '../content/kinds.js';
 import type { ReportedContent } from '../content/reported.js';
@@ -75,6 +76,7 @@ type Content = {
   equipment: EquipmentContent;
   'equipment-ended': EquipmentEndedContent;
   'gauge-logged': GaugeLoggedContent;
+  exercise: ExerciseContent;
   'class-session': ClassSessionContent;
   'class-session-ended': Readonly<Record<never, never>>;
   'kept-by-agreement': KeptByAgreementContent;

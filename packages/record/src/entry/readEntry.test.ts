@@ -1,3 +1,5 @@
+import { PROPER, SCENARIOS, SOUND_INSTRUMENT } from '@evenfall/physiology';
+import { NO_EVIDENCE, NOTHING_ENTERED } from '@evenfall/practice';
 import { describe, expect, test } from 'vitest';
 import { chartGaugeLog } from '../content/chartGaugeLog.js';
 import { KIND_NAMES, KINDS, type Kind, type KindName } from '../content/kinds.js';
@@ -84,6 +86,11 @@ const CONTENTS: Record<KindName, object> = {
   'class-session': { title: 'Tuesday group (invented)', endsBy: '2026-11-26T00:00:00Z' },
   'class-session-ended': {},
   'kept-by-agreement': { teacherAgrees: true, subjectAgrees: true },
+  exercise: {
+    ...{ schema: 1, scenario: SCENARIOS[0], seed: 7, circumstances: PROPER, instrument: SOUND_INSTRUMENT },
+    ...{ actions: [], seconds: 12, evidence: NO_EVIDENCE, entered: NOTHING_ENTERED },
+    aids: { hasHearingAid: false, isAmplified: false, isLoudspeakerVoice: false, hadSound: false },
+  },
 };
 
 /** What the acts of a class need besides. */
@@ -95,6 +102,7 @@ const MORE: Partial<Record<KindName, Partial<EntryFrame>>> = {
   'class-session': { ...OF_A_CLASS, person: null },
   'class-session-ended': { ...OF_A_CLASS, person: null },
   'kept-by-agreement': OF_A_CLASS,
+  exercise: { book: 'simulated', person: null, round: null },
 };
 
 describe.each(KIND_NAMES)('an entry of kind %s', (kind) => {
@@ -127,7 +135,7 @@ describe.each(KIND_NAMES)('an entry of kind %s', (kind) => {
   test('has a person, unless it is about the place itself or a whole class', () => {
     const isOfNobody = [
       ...['protocol-chosen', 'class-session', 'class-session-ended'],
-      ...['equipment', 'equipment-ended', 'gauge-logged'],
+      ...['equipment', 'equipment-ended', 'gauge-logged', 'exercise'],
     ].includes(kind);
     expect(placesOf(readEntry({ ...good, person: null }))).toEqual(isOfNobody ? [] : ['/person']);
   });

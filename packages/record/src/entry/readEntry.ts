@@ -2,6 +2,7 @@ import { type Parsed, type Refusal, refusal } from '@evenfall/clinical';
 import { KINDS, type Kind, type KindName } from '../content/kinds.js';
 import { wrongIdentifiers, wrongInClass } from './classRules.js';
 import { type Entry, type EntryFrame, entryFrame } from './entry.js';
+import { wrongOfPractice } from './practiceRules.js';
 import { readFrame } from './readFrame.js';
 import { refusalsOf } from './refusals.js';
 
@@ -17,7 +18,9 @@ export function readEntry(input: unknown): Parsed<Entry> {
   const said = ofWhat.safeParse(input);
   const content = said.success ? readContent(said.data) : null;
   const refusals = [
-    ...(frame.ok ? [...lacking(frame.value), ...wrongInClass(frame.value)] : frame.refusals),
+    ...(frame.ok
+      ? [...lacking(frame.value), ...wrongInClass(frame.value), ...wrongOfPractice(frame.value)]
+      : frame.refusals),
     ...(content === null || content.ok ? [] : content.refusals),
   ];
   if (refusals.length > 0 || !frame.ok || !content?.ok) return { ok: false, refusals };
@@ -68,6 +71,7 @@ const ABOUT_NOBODY: readonly KindName[] = [
   'gauge-logged',
   'class-session',
   'class-session-ended',
+  'exercise',
 ];
 
 /** What the place measures with: of no person, and kept beside the charts, whatever book it is used in. */

@@ -10,6 +10,7 @@ import { agentRoutes } from './agents.js';
 import { classSessionRoutes } from './classSessions.js';
 import { entryRoutes } from './entries.js';
 import { equipmentRoutes } from './equipment.js';
+import { exerciseRoutes } from './exercises.js';
 import { importRoutes, seriesTableRoute } from './imports.js';
 import { requestLog } from './log.js';
 import { markingRoutes } from './markings.js';
@@ -67,6 +68,7 @@ export function createApi(world: World, isTrusted = false): OpenAPIHono {
   classSessionRoutes(app, world);
   protocolRoutes(app, world);
   equipmentRoutes(app, world);
+  exerciseRoutes(app, world);
   markingRoutes(app, world);
   app.get('/api/openapi.json', (c) => c.json(openApiDocument(app)));
   app.all('/api/*', (c) => problemAnswer(c, 404));

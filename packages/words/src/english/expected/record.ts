@@ -25,6 +25,10 @@ export const record = {
     `a frame number up to ${say.short(f.value('newest'))}, the newest this program reads`,
   'schema-known': (f, say) =>
     `a schema number up to ${say.short(f.value('newest'))}, the newest this program reads`,
+  'no-round': () => 'nothing: an exercise stands in no round',
+  'no-amendment': () => 'nothing: an exercise stands as it was done',
+  'scenario-as-written': () => 'a value that a simulated person can have',
+  'in-order-of-ticks': () => 'movements of the hands in the order in which they were made',
   'no-rate-over-void': () => 'nothing: a count that was broken off has no rate, by hand either',
   'each-sign-once': () => 'each sign once, taken or not done',
   'entry-of-round': () => 'an entry of this person, this round and this sign',

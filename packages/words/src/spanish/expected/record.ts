@@ -28,6 +28,10 @@ export const record: Reworded<typeof english> = {
     `un número de marco hasta ${say.short(f.value('newest'))}, el más nuevo que lee este programa`,
   'schema-known': (f, say) =>
     `un número de esquema hasta ${say.short(f.value('newest'))}, el más nuevo que lee este programa`,
+  'no-round': () => 'nada: un ejercicio no está en ninguna ronda',
+  'no-amendment': () => 'nada: un ejercicio queda como se hizo',
+  'scenario-as-written': () => 'un valor que pueda tener una persona simulada',
+  'in-order-of-ticks': () => 'los movimientos de las manos en el orden en que se hicieron',
   'no-rate-over-void': () => 'nada: un recuento interrumpido no tiene frecuencia, tampoco a mano',
   'each-sign-once': () => 'cada signo una vez, tomado o no hecho',
   'entry-of-round': () => 'una entrada de esta persona, esta ronda y este signo',

@@ -1,0 +1,36 @@
+import { agent, id } from '@evenfall/record';
+import { z } from 'zod';
+import { storedEntry } from './shapes.js';
+
+const mmHg = z.number().nullable();
+
+/** Stands on every page and file of the book of practice. */
+const notices = z.array(z.enum(['SIMULATED', 'INVENTED']));
+
+/** What a list says of an exercise; what came of it is worked out from the whole. */
+export const exerciseRow = z.object({
+  id,
+  agent: id,
+  measuredAt: z.string(),
+  scenario: z.string(),
+  /** The title of a scenario of the place; null for a built-in one, whose words are found by its id. */
+  title: z.string().nullable(),
+  seed: z.number(),
+  seconds: z.number(),
+  systolic: mmHg,
+  diastolic: mmHg,
+  wasShown: z.boolean(),
+});
+export type ExerciseRow = z.infer<typeof exerciseRow>;
+
+export const exerciseList = z.object({
+  notices,
+  exercises: z.array(exerciseRow),
+  agents: z.array(agent),
+  unreadable: z.number().int().min(0),
+});
+export type ExerciseList = z.infer<typeof exerciseList>;
+
+/** One exercise as it was kept. */
+export const exerciseKept = z.object({ notices, entry: storedEntry, agents: z.array(agent) });
+export type ExerciseKept = z.infer<typeof exerciseKept>;

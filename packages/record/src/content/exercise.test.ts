@@ -1,0 +1,66 @@
+import { bladderFor, PROPER, SCENARIOS, SOUND_INSTRUMENT } from '@evenfall/physiology';
+import { debrief, demonstrate, GOOD_OBSERVER } from '@evenfall/practice';
+import { describe, expect, test } from 'vitest';
+import type { EntryFrame } from '../entry/entry.js';
+import { readEntry } from '../entry/readEntry.js';
+import { frame, idOf, placesOf } from '../testing/work.js';
+
+// Source: docs/conventions.md section 9 (books never mix; evidence keeps what was done).
+const AIDS = { hasHearingAid: false, isAmplified: false, isLoudspeakerVoice: false, hadSound: true };
+const [scenario] = SCENARIOS;
+if (scenario === undefined) throw new Error('no scenario');
+const shown = demonstrate(GOOD_OBSERVER, scenario, 7, PROPER, {
+  ...SOUND_INSTRUMENT,
+  bladder: bladderFor(scenario.armCm),
+});
+const content = { ...JSON.parse(JSON.stringify(shown)), aids: AIDS };
+const EXERCISE = frame('exercise', content, { book: 'simulated', person: null, round: null });
+const placesIn = (entry: object) => placesOf(readEntry(entry));
+const withContent = (more: object) => placesIn({ ...EXERCISE, content: { ...content, ...more } });
+
+test('an exercise is read as it was done, and what came of it is the same as before', () => {
+  const read = readEntry(EXERCISE);
+  if (!read.ok || read.value.kind !== 'exercise') throw new Error(JSON.stringify(read));
+  expect(read.value.content).toEqual(content);
+  expect(debrief(read.value.content).reference).toEqual(debrief(shown).reference);
+});
+
+describe('nothing of it stands in a chart', () => {
+  test.each([
+    ['in the book of charts', { book: 'care' }, ['/book']],
+    ['in the book of a class', { book: 'class' }, ['/book']],
+    ['about a person', { person: idOf(9) }, ['/person']],
+    ['in a round', { round: idOf(9) }, ['/round']],
+    ['of a session', { session: idOf(9) }, ['/session']],
+    ['over another entry', { amends: { entry: idOf(8), reason: 'typing-slip', text: null } }, ['/amends']],
+  ] satisfies [string, Partial<Record<keyof EntryFrame, unknown>>, string[]][])(
+    '%s it is refused',
+    (_, more, places) => expect(placesIn({ ...EXERCISE, ...more })).toEqual(places),
+  );
+});
+
+test('movements stand in their order, and a valve turns no further than it can', () => {
+  const shut = { tick: 10, kind: 'valve', degrees: 0 };
+  const open = (degrees: number, tick = 10) => ({ tick, kind: 'valve', degrees });
+  expect(withContent({ actions: [shut, open(120)] })).toEqual([]);
+  expect(withContent({ actions: [shut, open(120.1)] })).toEqual(['/content/actions/1/degrees']);
+  expect(withContent({ actions: [shut, open(-0.1)] })).toEqual(['/content/actions/1/degrees']);
+  expect(withContent({ actions: [shut, open(5, 9)] })).toEqual(['/content/actions']);
+  expect(withContent({ actions: [{ tick: 1, kind: 'squeeze', share: 1 }] })).toEqual([]);
+  expect(withContent({ actions: [{ tick: 1, kind: 'squeeze', share: 1.01 }] })).toEqual([
+    '/content/actions/0/share',
+  ]);
+});
+
+test('a scenario that no simulated person can have is refused by its field', () => {
+  expect(withContent({ scenario: { ...scenario, systolic: 261 } })).toContain('/content/scenario/systolic');
+  expect(withContent({ scenario: { ...scenario, systolic: 260, gap: null } })).toEqual([]);
+  expect(withContent({ scenario: null })).not.toEqual([]);
+});
+
+test('a visit is kept up to an hour, and its seed as it was', () => {
+  expect(withContent({ seconds: 3600 })).toEqual([]);
+  expect(withContent({ seconds: 3600.1 })).toEqual(['/content/seconds']);
+  expect(withContent({ seed: 4294967295 })).toEqual([]);
+  expect(withContent({ seed: 4294967296 })).toEqual(['/content/seed']);
+});

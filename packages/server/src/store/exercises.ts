@@ -1,0 +1,65 @@
+import type { ExerciseRow } from '@evenfall/api';
+import type { StoredEntry } from '@evenfall/record';
+import type { Kysely } from 'kysely';
+import type { Tables } from '../database/schema.js';
+import { readableIn, readRows } from './rows.js';
+
+/** The book of practice: no chart, ever. */
+const BOOK = 'simulated';
+
+type KeptExercise = Extract<StoredEntry, { kind: 'exercise' }>;
+
+/** What was practised, newest first, without the action logs. @param agent whose alone; null for everybody's */
+export async function listExercises(
+  db: Kysely<Tables>,
+  site: string,
+  agent: string | null,
+): Promise<{ readonly exercises: readonly ExerciseRow[]; readonly unreadable: number }> {
+  const rows = await exercisesOf(db, site, agent)
+    .orderBy('recorded_at', 'desc')
+    .orderBy('id', 'desc')
+    .execute();
+  const { entries, unreadable } = readRows(rows);
+  return { exercises: entries.filter(isExercise).map(rowOfExercise), unreadable };
+}
+
+/** One exercise; null where there is none, or it is another agent's. */
+export async function findExercise(
+  db: Kysely<Tables>,
+  site: string,
+  id: string,
+  agent: string | null,
+): Promise<KeptExercise | null> {
+  const found = readableIn(await exercisesOf(db, site, agent).where('id', '=', id).executeTakeFirst());
+  return found !== undefined && isExercise(found) ? found : null;
+}
+
+function exercisesOf(db: Kysely<Tables>, site: string, agent: string | null) {
+  const all = db
+    .selectFrom('entry')
+    .selectAll()
+    .where('site', '=', site)
+    .where('book', '=', BOOK)
+    .where('kind', '=', 'exercise');
+  return agent === null ? all : all.where('agent', '=', agent);
+}
+
+function isExercise(entry: StoredEntry): entry is KeptExercise {
+  return entry.kind === 'exercise';
+}
+
+function rowOfExercise({ id, agent, measuredAt, content }: KeptExercise): ExerciseRow {
+  const { scenario, seed, seconds, entered, evidence } = content;
+  return {
+    id,
+    agent,
+    measuredAt: measuredAt.at,
+    scenario: scenario.id,
+    title: scenario.title,
+    seed,
+    seconds,
+    systolic: entered.systolic,
+    diastolic: entered.diastolic,
+    wasShown: evidence.wasShown,
+  };
+}

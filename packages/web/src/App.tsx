@@ -7,6 +7,7 @@ import { sessionsIn } from './class/forget.js';
 import { Broken } from './parts/Broken.js';
 import { Page } from './parts/Page.js';
 import { PeoplePage } from './people/PeoplePage.js';
+import { withTapRules } from './round/tapRulesLater.js';
 import { ROUND_ROUTES, roundPages, signPages } from './roundRoutes.js';
 import { loadAbout } from './server/load.js';
 import { loadClassSessions } from './server/loadClass.js';
@@ -21,6 +22,10 @@ const laterPages = withWords(
 const awayPages = withWords(
   EVERY_PART,
   later(() => import('./awayPages.js')),
+);
+const practicePages = withWords(
+  [...EVERY_PART, 'practice'],
+  withTapRules(later(() => import('./practicePages.js'))),
 );
 const quickPages = later(() => import('./quickPages.js'));
 const QuickPage = pageOf(quickPages, (pages) => pages.QuickPage);
@@ -38,6 +43,8 @@ const CardPage = pageOf(laterPages, (pages) => pages.CardPage);
 const SettingsPage = pageOf(laterPages, (pages) => pages.SettingsPage);
 const AwayNewPage = pageOf(awayPages, (pages) => pages.AwayNewPage);
 const SeriesPage = pageOf(awayPages, (pages) => pages.SeriesPage);
+const PracticePage = pageOf(practicePages, (pages) => pages.PracticePage);
+const RoomPage = pageOf(practicePages, (pages) => pages.RoomPage);
 const TrendPage = pageOf(laterPages, (pages) => pages.TrendPage);
 const VersionPage = pageOf(laterPages, (pages) => pages.VersionPage);
 const ClassRoutes = pageOf(laterPages, (pages) => pages.ClassRoutes);
@@ -55,6 +62,7 @@ export function fetchTheRest(): void {
     .then(signPages.fetch)
     .then(laterPages.fetch)
     .then(awayPages.fetch)
+    .then(practicePages.fetch)
     .catch(() => undefined);
 }
 
@@ -87,6 +95,12 @@ export function AppRoutes() {
           </Route>
           <Route path="/class/*?">
             <ClassRoutes />
+          </Route>
+          <Route path="/practice">
+            <PracticePage />
+          </Route>
+          <Route path="/practice/:scenario">
+            {({ scenario }) => <RoomPage key={scenario} scenario={scenario} />}
           </Route>
           <Route path="/countersign">
             <ToCountersignPage />

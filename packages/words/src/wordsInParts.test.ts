@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { bedside } from './english/bedside.js';
 import { english } from './english/index.js';
 import { later } from './english/later.js';
+import { practice } from './english/practice.js';
 import { round } from './english/round.js';
 import { everyText } from './everyText.js';
 import { sayIn } from './say.js';
@@ -11,7 +12,7 @@ import { wordsInParts } from './wordsInParts.js';
 const keysOf = (part: object) => everyText(part, 2, sayIn('en')).map(([key]) => key);
 
 test('every text stands in one part, and all parts are the whole', () => {
-  const keys = [bedside, round, later].flatMap(keysOf);
+  const keys = [bedside, round, later, practice].flatMap(keysOf);
   expect(keys.filter((key, at) => keys.indexOf(key) !== at)).toEqual([]);
   expect(keys.sort()).toEqual(keysOf(english).sort());
   expect(keysOf(round).length).toBeGreaterThan(100);

@@ -1,6 +1,7 @@
 import type { Catalogue } from './catalogue.js';
 import { bedside as english } from './english/bedside.js';
 import type { later } from './english/later.js';
+import type { practice } from './english/practice.js';
 import type { round } from './english/round.js';
 import { joined } from './joined.js';
 import { type Language, languageOf } from './languages.js';
@@ -10,13 +11,17 @@ import { isEnglish, type Words, wordsIn } from './words.js';
 
 type Bedside = Reworded<typeof english>;
 
-/** The parts of a catalogue beside that of the bedside: what the screens of a guided round say, and all other pages. */
-export type LaterPart = 'round' | 'later';
+/**
+ * The parts of a catalogue beside that of the bedside: what the screens of a guided round say, those of practice, and all
+ * other pages.
+ */
+export type LaterPart = 'round' | 'later' | 'practice';
 
 type Brought = {
   readonly bedside: () => Promise<Bedside>;
   readonly round: () => Promise<Reworded<typeof round>>;
   readonly later: () => Promise<Reworded<typeof later>>;
+  readonly practice: () => Promise<Reworded<typeof practice>>;
 };
 
 /** The parts of each language; English has the bedside at hand, so that a device can always say something. */
@@ -25,11 +30,13 @@ const PARTS: Readonly<Record<Language, Brought>> = {
     bedside: async () => english,
     round: async () => (await import('./english/round.js')).round,
     later: async () => (await import('./english/later.js')).later,
+    practice: async () => (await import('./english/practice.js')).practice,
   },
   es: {
     bedside: async () => (await import('./spanish/spanishBedside.js')).bedside,
     round: async () => (await import('./spanish/spanishRound.js')).round,
     later: async () => (await import('./spanish/spanishLater.js')).later,
+    practice: async () => (await import('./spanish/spanishPractice.js')).practice,
   },
 };
 

@@ -83,6 +83,7 @@ export function PeoplePage() {
             <Link href="/class" className="button button-quiet">
               {words.sentence('class.link')}
             </Link>
+            <PracticeLink />
             <MarkLink />
             <Link href="/settings" className="button button-quiet">
               {words.sentence('settings.title')}
@@ -92,6 +93,17 @@ export function PeoplePage() {
         )}
       </Asking>
     </Page>
+  );
+}
+
+/** Where somebody practises on simulated people; for whoever takes signs. */
+function PracticeLink() {
+  const { words } = useApp();
+  if (!useMay('clinician', 'supervisor', 'learner')) return null;
+  return (
+    <Link href="/practice" className="button button-quiet">
+      {words.sentence('practice.link')}
+    </Link>
   );
 }
 

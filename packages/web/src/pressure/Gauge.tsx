@@ -80,7 +80,7 @@ export function Gauge({ label, mmHg, topMmHg, stepMmHg, others, onRead, onStep, 
       onPointerMove={drag}
     >
       <svg viewBox="0 0 200 200" aria-hidden="true">
-        <Face topMmHg={topMmHg} stepMmHg={stepMmHg} />
+        <GaugeFace topMmHg={topMmHg} stepMmHg={stepMmHg} />
         {others.map((other) => {
           const { x, y } = scale.at(other.mmHg, 97);
           return other.what === 'first sound' ? (
@@ -108,7 +108,7 @@ export function Gauge({ label, mmHg, topMmHg, stepMmHg, others, onRead, onStep, 
 type FaceProps = { readonly topMmHg: number; readonly stepMmHg: number };
 
 /** The face never changes under the needle, so it is drawn once. */
-const Face = memo(function Face({ topMmHg, stepMmHg }: FaceProps) {
+export const GaugeFace = memo(function Face({ topMmHg, stepMmHg }: FaceProps) {
   const { at, marks } = gaugeScale(topMmHg, stepMmHg);
   return (
     <g>

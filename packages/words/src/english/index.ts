@@ -3,10 +3,11 @@ import { joined } from '../joined.js';
 import { bedside } from './bedside.js';
 import type { Detail } from './detail.js';
 import { later } from './later.js';
+import { practice } from './practice.js';
 import { round } from './round.js';
 
 /** The English catalogue. Its keys are the keys of every language (see `Catalogue`). */
-export const english = joined(joined(bedside, round), later);
+export const english = joined(joined(joined(bedside, round), later), practice);
 
 // A sentence for every code of every clinical result.
 english.details satisfies Record<ClinicalCode, Detail>;

@@ -7,6 +7,7 @@ import { count } from './bedside/count.js';
 import { diary } from './bedside/diary.js';
 import { equipment } from './bedside/equipment.js';
 import { person } from './bedside/person.js';
+import { practice } from './bedside/practice.js';
 import { protocol } from './bedside/protocol.js';
 import { result } from './bedside/result.js';
 import { review } from './bedside/review.js';
@@ -40,5 +41,6 @@ export const screens: Reworded<typeof english> = {
   settings,
   signIn,
   class: classBook,
+  practice,
   answers,
 };

@@ -1,0 +1,40 @@
+import { useEffect, useMemo, useRef } from 'react';
+import { useApp } from '../app/context.js';
+import { GaugeFace } from '../pressure/Gauge.js';
+import { gaugeScale } from '../pressure/gaugeGeometry.js';
+import type { RoomEngine } from './engine.js';
+
+/** A gauge of 300 mmHg, marked every 2. */
+export const TOP_MMHG = 300;
+export const STEP_MMHG = 2;
+
+/** The needle as it moves: set before each picture, without smoothing. What it shows is not read out: reading it is the job. */
+export function LiveGauge({ engine }: { readonly engine: RoomEngine }) {
+  const { words } = useApp();
+  const needle = useRef<SVGGElement>(null);
+  const scale = useMemo(() => gaugeScale(TOP_MMHG, STEP_MMHG), []);
+  useEffect(
+    () =>
+      engine.subscribe(({ now }) => {
+        needle.current?.setAttribute(
+          'transform',
+          `rotate(${scale.degrees(now.needleMmHg).toFixed(3)} 100 100)`,
+        );
+      }),
+    [engine, scale],
+  );
+  return (
+    <svg
+      className="live-gauge"
+      viewBox="0 0 200 200"
+      role="img"
+      aria-label={words.sentence('practice.gauge')}
+    >
+      <GaugeFace topMmHg={TOP_MMHG} stepMmHg={STEP_MMHG} />
+      <g ref={needle} data-testid="needle">
+        <path className="gauge-needle" d="M98.600 116 L101.400 116 L100.400 22 L99.600 22 Z" />
+      </g>
+      <circle className="gauge-hub" cx="100" cy="100" r="5" />
+    </svg>
+  );
+}

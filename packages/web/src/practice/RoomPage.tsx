@@ -1,0 +1,351 @@
+import { type Scenario, scenarioOf } from '@evenfall/physiology';
+import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
+import { Link } from 'wouter';
+import { useApp } from '../app/context.js';
+import { NumbersPanel } from '../pressure/NumbersPanel.js';
+import type { PressureAt } from '../pressure/pressureDraft.js';
+import { withPressureAt } from '../pressure/pressureSteps.js';
+import { READY } from '../round/measuring.js';
+import { useWakeLock } from '../round/useWakeLock.js';
+import { loadAbout } from '../server/load.js';
+import { begunPractice } from './begin.js';
+import { type Ears, FRESH_EARS, keepEars, readEars } from './ears.js';
+import { RoomEngine } from './engine.js';
+import { deviceShelf, type PracticeDraft } from './keptPractice.js';
+import { PracticePageFrame } from './PracticePageFrame.js';
+import { CountPanel } from './panels/CountPanel.js';
+import { DonePanel, TruthPanel } from './panels/DonePanel.js';
+import { EarsPanel, Loudness } from './panels/EarsPanel.js';
+import { RoomPanel } from './panels/RoomPanel.js';
+import { placeOf } from './placeOf.js';
+import { scenarioTitle, whoText } from './scenarioText.js';
+import { hasSoundHere, useSound } from './sound.js';
+import { useKeys } from './useKeys.js';
+import { type Change, usePractice, useRoundOf } from './usePractice.js';
+import { Visit } from './visit.js';
+
+/** Whether the page of one exercise stands among the routes; until it does nothing leads there. */
+export type HasDebrief = { readonly hasDebrief?: boolean };
+
+/** The room of one simulated person. */
+export function RoomPage({ scenario: id, hasDebrief = false }: { readonly scenario: string } & HasDebrief) {
+  const app = useApp();
+  const { words } = app;
+  const practice = usePractice();
+  useEffect(() => void loadAbout(app), [app]);
+  const { draft } = practice;
+  const scenario = draft?.visit.scenario.id === id ? draft.visit.scenario : scenarioOf(id);
+  const back = { href: '/practice', text: words.sentence('practice.title') };
+  if (scenario === undefined)
+    return (
+      <PracticePageFrame title={words.sentence('practice.title')} back={back}>
+        <p>{words.sentence('practice.notThere')}</p>
+      </PracticePageFrame>
+    );
+  const isUnderWay = draft !== null && draft.visit.scenario.id === id;
+  return (
+    <PracticePageFrame title={scenarioTitle(scenario, words)} back={back} isBare isWide={isUnderWay}>
+      {isUnderWay ? (
+        <Exercise key={draft.exercise} {...practice} draft={draft} hasDebrief={hasDebrief} />
+      ) : (
+        <Begin scenario={scenario} draft={draft} onBegin={practice.put} />
+      )}
+    </PracticePageFrame>
+  );
+}
+
+type BeginProps = {
+  readonly scenario: Scenario;
+  readonly draft: PracticeDraft | null;
+  readonly onBegin: (draft: PracticeDraft) => void;
+};
+
+/** The ears first, then one comes in. */
+function Begin({ scenario, draft, onBegin }: BeginProps) {
+  const { words, ids, clock, store } = useApp();
+  const shelf = useMemo(deviceShelf, []);
+  const ears = useMemo(() => readEars(shelf) ?? FRESH_EARS, [shelf]);
+  const begin = (said: Ears) => {
+    keepEars(shelf, said);
+    const { sequence } = store.get().kept;
+    store.change((state) => ({ ...state, kept: { ...state.kept, sequence: sequence + 1 } }));
+    const made = { exercise: ids(), round: ids(), sequence, begunAt: clock.stamp() };
+    const { aids, thresholdDb, showsSounds } = said;
+    onBegin({
+      ...begunPractice(scenario, freshSeed(), made, { aids, thresholdDb }),
+      wasShown: showsSounds,
+    });
+  };
+  return (
+    <>
+      <p>{whoText(scenario, words)}</p>
+      {draft === null ? null : (
+        <p className="notice">
+          {words.sentence('practice.otherUnderWay')}{' '}
+          <Link href={`/practice/${draft.visit.scenario.id}`}>
+            {words.sentence('practice.underWay', { text: scenarioTitle(draft.visit.scenario, words) })}
+          </Link>
+        </p>
+      )}
+      <EarsPanel ears={ears} done={words.sentence('practice.withSound')} onDone={begin} />
+    </>
+  );
+}
+
+function freshSeed(): number {
+  return crypto.getRandomValues(new Uint32Array(1))[0] ?? 1;
+}
+
+/** How often what moves is kept, ms. */
+const KEEP_EVERY_MS = 1000;
+/** Under this the cuff is flat again, and a new peak begins. */
+const FLAT_MMHG = 4;
+
+type ExerciseProps = {
+  readonly draft: PracticeDraft;
+  readonly put: (draft: PracticeDraft | null) => void;
+  readonly change: Change;
+  readonly keepQuietly: Change;
+  readonly forget: () => void;
+  readonly hasDebrief: boolean;
+};
+
+function Exercise({ draft, put, change, keepQuietly, forget, hasDebrief }: ExerciseProps) {
+  const { words, clock } = useApp();
+  const say = words.sentence;
+  const engine = useMemo(() => new RoomEngine(new Visit(draft.visit)), [draft.exercise]);
+  const [stopped, setStopped] = useState<'by-hand' | 'hidden' | null>(null);
+  const [isKept, setKept] = useState(false);
+  const { step } = draft;
+  const isLive = step !== 'done';
+  useWakeLock(isLive && stopped === null);
+  const sound = useSound(engine, {
+    seed: draft.visit.seed,
+    aids: draft.aids,
+    noiseDbA: draft.visit.scenario.noiseDbA > 45 ? draft.visit.scenario.noiseDbA : null,
+  });
+  const touched = useRef(0);
+
+  // What moves is drawn by the engine and kept now and then, so that a reload finds it.
+  const peak = useRef({ seconds: draft.peakSeconds, mmHg: 0 });
+  const keepNow = useCallback(() => {
+    keepQuietly((was) =>
+      was.exercise === draft.exercise
+        ? { ...was, visit: engine.visit.data(), peakSeconds: peak.current.seconds }
+        : was,
+    );
+  }, [engine, keepQuietly, draft.exercise]);
+  useEffect(() => {
+    const stop = engine.subscribe(({ now }) => {
+      if (now.cuffMmHg < FLAT_MMHG) peak.current.mmHg = 0;
+      else if (now.cuffMmHg > peak.current.mmHg) peak.current = { seconds: now.seconds, mmHg: now.cuffMmHg };
+    });
+    const timer = window.setInterval(keepNow, KEEP_EVERY_MS);
+    window.addEventListener('pagehide', keepNow);
+    return () => {
+      stop();
+      window.clearInterval(timer);
+      window.removeEventListener('pagehide', keepNow);
+      keepNow();
+    };
+  }, [engine, keepNow]);
+
+  // A page that is not looked at stands still, and says so.
+  useEffect(() => {
+    if (!isLive || stopped !== null) {
+      engine.stop();
+      return;
+    }
+    engine.start();
+    const onHidden = () => {
+      if (document.visibilityState !== 'hidden') return;
+      engine.stop();
+      keepNow();
+      setStopped('hidden');
+    };
+    document.addEventListener('visibilitychange', onHidden);
+    return () => {
+      document.removeEventListener('visibilitychange', onHidden);
+      engine.stop();
+    };
+  }, [engine, isLive, stopped, keepNow]);
+
+  const secondsAt = useCallback((ms: number) => engine.secondsAt(ms), [engine]);
+  const round = useRoundOf(draft, change, secondsAt);
+  const to = useCallback(
+    (next: PracticeDraft['step']) => {
+      change((was) => ({
+        ...was,
+        visit: engine.visit.data(),
+        peakSeconds: peak.current.seconds,
+        step: next,
+      }));
+      window.scrollTo(0, 0);
+    },
+    [change, engine],
+  );
+  const toRoom = useCallback(() => to('room'), [to]);
+  const count = (sign: 'pulse' | 'breaths') => {
+    round.measure(sign, READY);
+    to(sign);
+  };
+  const write = (method: 'auscultation' | 'palpation') => {
+    change((was) => ({
+      ...was,
+      round: withPressureAt(
+        {
+          ...was.round,
+          pressure: { ...was.round.pressure, place: placeOf(was.visit) },
+        },
+        typing(method, was, peak.current.seconds, clock.stamp()),
+      ),
+    }));
+    to('numbers');
+  };
+  const isReadingIn = round.draft.pressure.measuring.at === 'shown';
+  const isToRoom = round.draft.pressure.measuring.at === 'place';
+  useEffect(() => {
+    // The screen of the reading leads on by itself, or back to the cuff where that is changed.
+    if (step === 'numbers' && isReadingIn) to('done');
+    else if (step === 'numbers' && isToRoom) to('room');
+  }, [step, isReadingIn, isToRoom, to]);
+  useKeys((key, { repeat }) => {
+    if (step !== 'room' || repeat || (key !== 'p' && key !== 'P')) return false;
+    setStopped((was) => (was === null ? 'by-hand' : null));
+    return true;
+  });
+
+  if (isKept) return <TruthPanel draft={draft} hasDebrief={hasDebrief} onAgain={() => put(null)} />;
+  const measuring = round.draft.pressure.measuring;
+  const { place } = round.draft.pressure;
+  return (
+    <>
+      {stopped === null || !isLive ? null : (
+        <div className="notice room-stopped" role="status">
+          <p>{say(stopped === 'hidden' ? 'practice.stoppedHidden' : 'practice.stopped')}</p>
+          <button type="button" className="button button-first" onClick={() => setStopped(null)}>
+            {say('practice.goOnNow')}
+          </button>
+        </div>
+      )}
+      {step === 'room' ? (
+        <>
+          <RoomPanel
+            engine={engine}
+            draft={draft}
+            change={change}
+            showsSounds={draft.wasShown}
+            onShowSounds={(shows) => change((was) => ({ ...was, wasShown: was.wasShown || shows }))}
+            isStopped={stopped !== null}
+            touch={(kind) => {
+              touched.current += 1;
+              sound.player?.touch(kind, touched.current);
+            }}
+          />
+          <div className="room-next">
+            <button type="button" className="button" onClick={() => count('pulse')}>
+              {say('practice.countPulse')}
+            </button>
+            <button type="button" className="button" onClick={() => count('breaths')}>
+              {say('practice.countBreaths')}
+            </button>
+            <button type="button" className="button button-first" onClick={() => write('auscultation')}>
+              {say('practice.write')}
+            </button>
+            <button type="button" className="button button-quiet" onClick={() => write('palpation')}>
+              {say('practice.writeFelt')}
+            </button>
+            <button type="button" className="button button-quiet" onClick={() => to('done')}>
+              {say('practice.finish')}
+            </button>
+          </div>
+          <div className="room-foot">
+            {stopped === null ? (
+              <button type="button" className="button button-quiet" onClick={() => setStopped('by-hand')}>
+                {say('practice.stop')}
+              </button>
+            ) : null}
+            {hasSoundHere() ? (
+              sound.isOn ? (
+                <>
+                  <Loudness share={sound.loudness} onChange={sound.setLoudness} />
+                  <button type="button" className="button button-quiet" onClick={sound.turnOff}>
+                    {say('practice.soundOff')}
+                  </button>
+                </>
+              ) : (
+                <button
+                  type="button"
+                  className="button"
+                  onClick={() =>
+                    void sound.turnOn().then((isOn) => {
+                      if (isOn) change((was) => ({ ...was, aids: { ...was.aids, hadSound: true } }));
+                    })
+                  }
+                >
+                  {say('practice.soundOn')}
+                </button>
+              )
+            ) : null}
+            <details className="room-keys">
+              <summary>{say('practice.keys')}</summary>
+              <p className="small">{say('practice.keysAre')}</p>
+            </details>
+            <button type="button" className="button button-quiet" onClick={() => put(null)}>
+              {say('practice.giveUp')}
+            </button>
+          </div>
+        </>
+      ) : step === 'pulse' || step === 'breaths' ? (
+        <CountPanel engine={engine} draft={draft} round={round} sign={step} onBack={toRoom} />
+      ) : step === 'numbers' && measuring.at === 'typing' && place !== null ? (
+        <div className="measure-stage">
+          <NumbersPanel round={round} place={place} measuring={measuring} />
+          <button type="button" className="button button-quiet" onClick={toRoom}>
+            {say('practice.backToRoom')}
+          </button>
+        </div>
+      ) : step === 'done' ? (
+        <DonePanel
+          draft={draft}
+          change={change}
+          onMore={toRoom}
+          onKept={() => {
+            forget();
+            setKept(true);
+          }}
+        />
+      ) : null}
+    </>
+  );
+}
+
+type Typing = Extract<PressureAt, { at: 'typing' }>;
+
+/** The keypad as it opens: blank, but for the times of moments that were marked. */
+function typing(
+  method: 'auscultation' | 'palpation',
+  { marks }: PracticeDraft,
+  peakSeconds: number | null,
+  measuredAt: Typing['measuredAt'],
+): Typing {
+  const after = (at: number | undefined) =>
+    at === undefined || peakSeconds === null || at <= peakSeconds
+      ? null
+      : (Math.round((at - peakSeconds) * 1000) / 1000).toString();
+  const inRun = marks.filter((at) => peakSeconds !== null && at > peakSeconds);
+  const first = after(inRun[0]);
+  const last = inRun.length > 1 && method === 'auscultation' ? after(inRun.at(-1)) : null;
+  return {
+    at: 'typing',
+    method,
+    typed: '',
+    fields: {
+      ...(first === null ? {} : { firstAtSeconds: first }),
+      ...(last === null ? {} : { lastAtSeconds: last }),
+    },
+    reinflated: false,
+    measuredAt,
+    inflatedAt: null,
+  };
+}

@@ -1,0 +1,92 @@
+import {
+  type Circumstances,
+  keyOf,
+  PROPER,
+  type Scenario,
+  SOUND_INSTRUMENT,
+  uniformOf,
+} from '@evenfall/physiology';
+import type { Stamp } from '@evenfall/record';
+import { begunRound } from '../round/draft.js';
+import type { PracticeDraft } from './keptPractice.js';
+import type { VisitData } from './visit.js';
+
+/** How the person may sit when one comes in, and how often. Source: no source, decision of this project. */
+const FOUND: readonly (readonly [found: Partial<Circumstances>, chance: number])[] = [
+  [{ hasLegsCrossed: true }, 0.5],
+  [{ isTalking: true }, 0.4],
+  [{ hasBackUnsupported: true }, 0.4],
+  [{ armBelowHeartCm: 14, isArmUnsupported: true }, 0.5],
+  [{ hasFullBladder: true }, 0.25],
+];
+/** Draws of how a person is found come after all draws of who the person is. */
+const FIRST_DRAW = 1000;
+/** How long the person has sat when one comes in, minutes. */
+const SAT_MINUTES = 1;
+
+/** How the person of a seed sits when one comes in; at least one thing is not as it should be. */
+export function foundSitting(seed: number): Circumstances {
+  const key = keyOf(seed, 'patient');
+  const draw = (at: number) => uniformOf(key, FIRST_DRAW + at);
+  const found = FOUND.filter(([, chance], at) => draw(at) < chance).map(([one]) => one);
+  const [first] = FOUND[Math.floor(draw(FOUND.length) * FOUND.length)] ?? [{}];
+  return Object.assign(
+    { ...PROPER, restMinutes: SAT_MINUTES, observerMinutes: 0, measuredBy: 'nurse' as const },
+    ...(found.length === 0 ? [first] : found),
+  );
+}
+
+/** A visit as one comes in: nothing on the arm, the chest piece in the hand. */
+export function begunVisit(scenario: Scenario, seed: number): VisitData {
+  return {
+    scenario,
+    seed,
+    circumstances: foundSitting(seed),
+    instrument: { ...SOUND_INSTRUMENT, ...(scenario.instrument ?? {}) },
+    actions: [{ tick: 0, kind: 'chest-piece', offMm: null, held: 'light' }],
+    tick: 0,
+  };
+}
+
+type Made = {
+  readonly exercise: string;
+  readonly round: string;
+  readonly sequence: number;
+  readonly begunAt: Stamp;
+};
+
+/** An exercise is begun. @param ears what was said of the ears before, on this device */
+export function begunPractice(
+  scenario: Scenario,
+  seed: number,
+  { exercise, round, sequence, begunAt }: Made,
+  ears: Pick<PracticeDraft, 'aids' | 'thresholdDb'>,
+): PracticeDraft {
+  const bare = begunRound(
+    exercise,
+    { round, signing: exercise, begunAt },
+    { book: 'simulated', session: null },
+  );
+  return {
+    version: 1,
+    exercise,
+    sequence,
+    begunAt,
+    visit: begunVisit(scenario, seed),
+    round: {
+      ...bare,
+      isIdentityChecked: true,
+      pressure: { ...bare.pressure, measuring: { at: 'ready' } },
+    },
+    step: 'room',
+    ...ears,
+    wasShown: false,
+    saysActNow: null,
+    countedFrom: { pulse: null, breaths: null },
+    marks: [],
+    peakSeconds: null,
+    isCuffOn: false,
+    hasMeasuredArm: false,
+    piece: null,
+  };
+}

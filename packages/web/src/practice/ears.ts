@@ -1,0 +1,37 @@
+import type { Aids } from '@evenfall/record';
+import type { PracticeDraft, PracticeShelf } from './keptPractice.js';
+
+/** What was said of the ears on this device. */
+export type Ears = Pick<PracticeDraft, 'aids' | 'thresholdDb'> & { readonly showsSounds: boolean };
+
+export const NO_AIDS: Aids = {
+  hasHearingAid: false,
+  isAmplified: false,
+  isLoudspeakerVoice: false,
+  hadSound: false,
+};
+export const FRESH_EARS: Ears = { aids: NO_AIDS, thresholdDb: null, showsSounds: false };
+
+const KEY = 'evenfall.practice.ears';
+
+export function readEars(shelf: PracticeShelf | null): Ears | null {
+  try {
+    const text = shelf?.getItem(KEY) ?? null;
+    return text === null ? null : { ...FRESH_EARS, ...(JSON.parse(text) as Ears) };
+  } catch {
+    return null;
+  }
+}
+
+export function keepEars(shelf: PracticeShelf | null, ears: Ears): void {
+  try {
+    shelf?.setItem(KEY, JSON.stringify(ears));
+  } catch {
+    // It is asked again next time.
+  }
+}
+
+/** How many taps were heard -> quietest of them, dB; with none heard, something louder than the loudest. */
+export function thresholdOf(heard: number, levelsDb: readonly number[]): number {
+  return heard === 0 ? (levelsDb[0] ?? 0) + 1 : (levelsDb[heard - 1] ?? 0);
+}

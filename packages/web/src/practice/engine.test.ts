@@ -1,0 +1,93 @@
+import { PROPER, type Scenario, SOUND_INSTRUMENT, scenarioOf } from '@evenfall/physiology';
+import { expect, test } from 'vitest';
+import { type Frame, type Pictures, RoomEngine } from './engine.js';
+import { Visit } from './visit.js';
+
+// Aims of issue "a simulated person", judged: the needle never more than one picture behind, no action dropped.
+function room(frameMs: number) {
+  const visit = new Visit({
+    scenario: scenarioOf('quiet-morning') as Scenario,
+    seed: 3,
+    circumstances: PROPER,
+    instrument: SOUND_INSTRUMENT,
+    actions: [],
+    tick: 0,
+  });
+  let now = 1000;
+  let draw: (() => void) | null = null;
+  const pictures: Pictures = {
+    nowMs: () => now,
+    next: (call) => {
+      draw = call;
+      return () => {
+        draw = null;
+      };
+    },
+  };
+  const engine = new RoomEngine(visit, pictures);
+  const frames: Frame[] = [];
+  engine.subscribe((frame) => frames.push(frame));
+  const wait = (ms: number) => {
+    now += ms;
+    const due = draw;
+    draw = null;
+    due?.();
+  };
+  const run = (seconds: number) => {
+    for (let at = 0; at < seconds * 1000; at += frameMs) wait(frameMs);
+  };
+  return { engine, frames, wait, run, nowMs: () => now };
+}
+
+test.each([16, 66])('with a picture every %s ms each shows the instant of its drawing', (frameMs) => {
+  const { engine, frames, run, nowMs } = room(frameMs);
+  engine.start();
+  run(3);
+  const shown = frames.at(-1)?.now.seconds ?? 0;
+  const now = (nowMs() - 1000) / 1000;
+  // A tick of the model is 5 ms.
+  expect(now - shown).toBeGreaterThanOrEqual(0);
+  expect(now - shown).toBeLessThan(0.005 + 1e-9);
+});
+
+test('a touch is stamped with its own time, not with that of the next picture', () => {
+  const { engine, run, nowMs } = room(66);
+  engine.start();
+  run(1);
+  const atMs = nowMs() + 20;
+  engine.act({ kind: 'squeeze', share: 1 }, atMs);
+  run(0.2);
+  expect(engine.visit.data().actions).toEqual([
+    { tick: Math.floor((atMs - 1000) / 5), kind: 'squeeze', share: 1 },
+  ]);
+  expect(engine.visit.snapshot().cuffMmHg).toBeGreaterThan(1);
+});
+
+test('stopped it stays where it is, and goes on from there', () => {
+  const { engine, run, wait } = room(16);
+  engine.start();
+  run(1);
+  engine.stop();
+  const at = engine.visit.seconds;
+  wait(60_000);
+  engine.start();
+  run(0.1);
+  expect(engine.visit.seconds).toBeGreaterThan(at + 0.08);
+  expect(engine.visit.seconds).toBeLessThan(at + 0.12);
+});
+
+test('a page that slept did not let the cuff run out, and a touch after it is done at once', () => {
+  const { engine, run, wait, nowMs } = room(16);
+  engine.start();
+  run(1);
+  engine.act({ kind: 'squeeze', share: 1 }, nowMs());
+  run(0.5);
+  const at = engine.visit.seconds;
+  wait(20_000);
+  expect(engine.visit.seconds).toBe(at);
+  wait(0);
+  engine.act({ kind: 'squeeze', share: 1 }, nowMs());
+  run(0.1);
+  expect(engine.visit.data().actions).toHaveLength(2);
+  expect(engine.visit.data().actions[1]?.tick).toBeLessThanOrEqual(engine.visit.tick);
+});

@@ -1,0 +1,143 @@
+import type { FeltPulse, RigSnapshot, SoundEvent } from '@evenfall/physiology';
+import { LOOK_AHEAD_SECONDS, type SoundPlayer } from './audio/index.js';
+import type { Movement, Visit } from './visit.js';
+
+/** What one picture shows: the instant, and what was to be heard and felt since the last picture. */
+export type Frame = {
+  readonly now: RigSnapshot;
+  readonly sounds: readonly SoundEvent[];
+  readonly felt: readonly FeltPulse[];
+};
+
+/** The device's part of it: when it is, and being called before the next picture. */
+export type Pictures = {
+  readonly nowMs: () => number;
+  readonly next: (draw: () => void) => () => void;
+};
+
+export const devicePictures: Pictures = {
+  nowMs: () => performance.now(),
+  next: (draw) => {
+    const frame = requestAnimationFrame(draw);
+    return () => cancelAnimationFrame(frame);
+  },
+};
+
+/** More than this in one picture, and the page was held up: the visit waits for it instead of running away, seconds. */
+const LONGEST_STEP_SECONDS = 0.5;
+
+/**
+ * Runs a visit by the clock of the sound card, or by the page's where there is no sound, one step before each picture:
+ * what is drawn is never more than one picture behind. It may be stopped, and goes on from there.
+ */
+export class RoomEngine {
+  visit: Visit;
+  private readonly pictures: Pictures;
+  private readonly listeners = new Set<(frame: Frame) => void>();
+  private cancel: (() => void) | null = null;
+  /** Second of the visit at `sinceMs`. */
+  private fromSeconds: number;
+  private sinceMs = 0;
+  private player: SoundPlayer | null = null;
+
+  constructor(visit: Visit, pictures: Pictures = devicePictures) {
+    this.visit = visit;
+    this.pictures = pictures;
+    this.fromSeconds = visit.seconds;
+  }
+
+  get isRunning(): boolean {
+    return this.cancel !== null;
+  }
+
+  /** The second of the visit at an instant of the page's clock, such as that of a touch. */
+  secondsAt(ms: number): number {
+    if (this.cancel === null) return this.visit.seconds;
+    const { player } = this;
+    if (player?.clock.isRunning) {
+      return player.clock.visitSeconds - (this.pictures.nowMs() - ms) / 1000;
+    }
+    return this.fromSeconds + (ms - this.sinceMs) / 1000;
+  }
+
+  /** Sounds go to this player from now on; null for none. */
+  setPlayer(player: SoundPlayer | null): void {
+    if (this.player !== null && this.player !== player) this.player.stop();
+    this.player = player;
+    if (!this.isRunning) return;
+    this.rebase();
+    player?.start(this.visit.seconds);
+  }
+
+  start(): void {
+    if (this.isRunning) return;
+    this.rebase();
+    this.player?.start(this.visit.seconds);
+    this.cancel = this.pictures.next(this.draw);
+  }
+
+  stop(): void {
+    this.cancel?.();
+    this.cancel = null;
+    this.player?.stop();
+  }
+
+  /** A movement of the hands, at the time of its own event. */
+  act(movement: Movement, atMs: number): void {
+    if (this.isBehind(this.secondsAt(atMs))) this.rebase();
+    this.visit.act(movement, this.secondsAt(atMs));
+    this.plan();
+  }
+
+  /** Another visit, or the same one prepared otherwise; drawn at once. */
+  shown(): void {
+    this.tell({ now: this.visit.snapshot(), sounds: [], felt: [] });
+  }
+
+  subscribe(listener: (frame: Frame) => void): () => void {
+    this.listeners.add(listener);
+    listener({ now: this.visit.snapshot(), sounds: [], felt: [] });
+    return () => this.listeners.delete(listener);
+  }
+
+  /** Whether the page slept: without a sound card that went on meanwhile the visit slept too. */
+  private isBehind(wanted: number): boolean {
+    return this.player === null && wanted - this.visit.seconds > LONGEST_STEP_SECONDS;
+  }
+
+  private rebase(): void {
+    this.fromSeconds = this.visit.seconds;
+    this.sinceMs = this.pictures.nowMs();
+  }
+
+  private readonly draw = (): void => {
+    this.cancel = this.pictures.next(this.draw);
+    const wanted = this.secondsAt(this.pictures.nowMs());
+    if (this.isBehind(wanted)) {
+      this.rebase();
+      this.tell({ now: this.visit.snapshot(), sounds: [], felt: [] });
+      return;
+    }
+    const { sounds, felt } = this.visit.moveTo(wanted);
+    this.plan();
+    this.tell({ now: this.visit.snapshot(), sounds, felt });
+  };
+
+  private plan(): void {
+    const { player } = this;
+    if (player === null || !this.isRunning) return;
+    const now = this.visit.snapshot();
+    player.plan(now.cuffMmHg > 1 ? this.visit.ahead(LOOK_AHEAD_SECONDS + MARGIN_SECONDS) : []);
+    player.setAir('valve', now.outflowMlPerSecond);
+    player.setAir('pump', now.isSqueezing ? PUMPED_ML_PER_SECOND : 0);
+  }
+
+  private tell(frame: Frame): void {
+    for (const listener of this.listeners) listener(frame);
+  }
+}
+
+/** Known ahead for a picture longer than is asked, so that a picture that comes late leaves no sound out, seconds. */
+const MARGIN_SECONDS = 0.1;
+/** Air that a hand presses into the cuff, as the sound of it is made, mL a second. */
+const PUMPED_ML_PER_SECOND = 150;

@@ -1,0 +1,55 @@
+import type { Run } from '@evenfall/clinical';
+import type { Counted, Entered } from '@evenfall/practice';
+import type { ExerciseContent, InForce } from '@evenfall/record';
+import { chartedRate } from '../round/chartedRate.js';
+import { isVoidValue, type SignDraft } from '../round/draft.js';
+import type { PracticeDraft } from './keptPractice.js';
+
+/** What is kept of an exercise that is over: what was done and written, and nothing that can be worked out from it. */
+export function exerciseOf(draft: PracticeDraft, inForce: InForce): ExerciseContent {
+  const { visit, round } = draft;
+  const { tick, ...played } = visit;
+  const run = round.pressure.values.at(-1)?.run ?? null;
+  return {
+    schema: 1,
+    ...played,
+    seconds: tick / TICKS_A_SECOND,
+    evidence: {
+      run: run === null ? null : { startSeconds: draft.peakSeconds ?? 0, run },
+      pulse: countedIn(round.pulse, draft.countedFrom.pulse),
+      breaths: countedIn(round.breaths, draft.countedFrom.breaths),
+      saysActNow: draft.saysActNow,
+      wasShown: draft.wasShown,
+      thresholdDb: draft.thresholdDb,
+    },
+    entered: { ...pressureOf(run), ...ratesOf(draft, inForce) },
+    aids: draft.aids,
+  };
+}
+
+const TICKS_A_SECOND = 200;
+
+function pressureOf(run: Run | null): Pick<Entered, 'systolic' | 'muffled' | 'diastolic'> {
+  const at = (...what: Run['moments'][number]['what'][]) =>
+    run?.moments.find((one) => what.includes(one.what))?.mmHg ?? null;
+  return {
+    systolic: at('first sound', 'pulse back'),
+    muffled: at('muffled'),
+    diastolic: run?.moments.findLast(({ what }) => what === 'last sound')?.mmHg ?? null,
+  };
+}
+
+function ratesOf({ round }: PracticeDraft, inForce: InForce) {
+  const rate = (sign: SignDraft) => {
+    const last = sign.values.findLast((value) => !isVoidValue(value));
+    return last === undefined ? null : chartedRate(last, inForce);
+  };
+  return { pulsePerMinute: rate(round.pulse), breathsPerMinute: rate(round.breaths) };
+}
+
+/** The last count that was not broken off, with when it began; null for none. */
+function countedIn({ values }: SignDraft, startSeconds: number | null): Counted | null {
+  const last = values.findLast((value) => !isVoidValue(value));
+  if (last?.kind !== 'count' || 'interrupted' in last.count || startSeconds === null) return null;
+  return { startSeconds, count: last.count };
+}

@@ -1,0 +1,85 @@
+import type { Aids, Stamp } from '@evenfall/record';
+import type { RoundDraft } from '../round/draft.js';
+import type { VisitData } from './visit.js';
+
+/** What is on the table: the room, the bedside's own screen of a sign, the numbers, or what it came to. */
+export type PracticeStep = 'room' | 'pulse' | 'breaths' | 'numbers' | 'done';
+
+/** An exercise under way on this device. Plain data, so that a reload finds it and the visit is played on. */
+export type PracticeDraft = {
+  readonly version: 1;
+  /** The id of the entry that will keep it, made once. */
+  readonly exercise: string;
+  /** Its number among the entries of this device. */
+  readonly sequence: number;
+  readonly begunAt: Stamp;
+  readonly visit: VisitData;
+  /** What the bedside's screens keep, as in a round. */
+  readonly round: RoundDraft;
+  readonly step: PracticeStep;
+  readonly aids: Aids;
+  /** Quietest tap that was heard, dB over a normal listener's threshold; null: not checked. */
+  readonly thresholdDb: number | null;
+  /** Whether the sounds were ever shown. */
+  readonly wasShown: boolean;
+  readonly saysActNow: boolean | null;
+  /** The second of the visit at which the window of each count began. */
+  readonly countedFrom: { readonly pulse: number | null; readonly breaths: number | null };
+  /** Moments that were marked while the cuff was let down, and its highest point before, seconds of the visit. */
+  readonly marks: readonly number[];
+  readonly peakSeconds: number | null;
+  /** Whether the tape was round the arm, the cuff on it, where the pulse was lost while pumping. */
+  readonly isCuffOn: boolean;
+  readonly hasMeasuredArm: boolean;
+  /** Where the chest piece or the fingers are on the arm's picture; null: in the hand. */
+  readonly piece: { readonly x: number; readonly y: number; readonly isPressed: boolean } | null;
+};
+
+/** The part of `localStorage` that is needed here. */
+export type PracticeShelf = {
+  readonly getItem: (key: string) => string | null;
+  readonly setItem: (key: string, text: string) => void;
+  readonly removeItem: (key: string) => void;
+};
+
+const KEY = 'evenfall.practice';
+
+/** What one agent keeps, another does not see. */
+function keyOf(agent: string | null): string {
+  return agent === null ? KEY : `${KEY}.${agent}`;
+}
+
+/** The exercise under way of an agent; null for none, or for one of a newer program, which is left alone. */
+export function readPractice(shelf: PracticeShelf | null, agent: string | null): PracticeDraft | null {
+  try {
+    const text = shelf?.getItem(keyOf(agent)) ?? null;
+    const read = text === null ? null : (JSON.parse(text) as PracticeDraft);
+    return read?.version === 1 ? read : null;
+  } catch {
+    return null;
+  }
+}
+
+/** Keeps it, or takes it away; false where this device keeps nothing. */
+export function keepPractice(
+  shelf: PracticeShelf | null,
+  agent: string | null,
+  draft: PracticeDraft | null,
+): boolean {
+  try {
+    if (shelf === null) return false;
+    if (draft === null) shelf.removeItem(keyOf(agent));
+    else shelf.setItem(keyOf(agent), JSON.stringify(draft));
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+export function deviceShelf(): PracticeShelf | null {
+  try {
+    return window.localStorage;
+  } catch {
+    return null;
+  }
+}

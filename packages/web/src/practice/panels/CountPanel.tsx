@@ -1,0 +1,99 @@
+import type { CountOf } from '@evenfall/clinical';
+import { useEffect } from 'react';
+import { useApp } from '../../app/context.js';
+import { signText } from '../../app/signText.js';
+import { READY } from '../../round/measuring.js';
+import type { PanelProps } from '../../round/panelProps.js';
+import { ReadyPanel } from '../../round/ReadyPanel.js';
+import { RunningPanel } from '../../round/RunningPanel.js';
+import { TappingPanel } from '../../round/TappingPanel.js';
+import { TypingPanel } from '../../round/TypingPanel.js';
+import { useInterruption } from '../../round/useInterruption.js';
+import { type Round, revived } from '../../round/useRound.js';
+import { Ways } from '../../round/Ways.js';
+import { PersonScene } from '../drawing/PersonScene.js';
+import type { RoomEngine } from '../engine.js';
+import type { PracticeDraft } from '../keptPractice.js';
+import { UnderFinger } from './Hands.js';
+
+type CountProps = {
+  readonly engine: RoomEngine;
+  readonly draft: PracticeDraft;
+  readonly round: Round;
+  readonly sign: CountOf;
+  readonly onBack: () => void;
+};
+
+/** The bedside's own screen of a count, with the pulse under the finger or the chest to be watched above it. */
+export function CountPanel({ engine, draft, round, sign, onBack }: CountProps) {
+  const { words, session } = useApp();
+  const { measuring } = round.draft[sign];
+  const isStale = 'session' in measuring && measuring.session !== session;
+  useInterruption(round, sign);
+  useEffect(() => {
+    if (isStale) round.keep((was, start) => revived(was, session, start));
+  }, [isStale, round, session]);
+  const { at } = measuring;
+  useEffect(() => {
+    if (at === 'shown') onBack();
+  }, [at, onBack]);
+  if (isStale) return null;
+  return (
+    <div className="practice-count">
+      <h2 className="unseen">{signText(sign, words)}</h2>
+      {at === 'typing' || at === 'shown' ? null : sign === 'pulse' ? (
+        <div className="count-wrist">
+          <UnderFinger engine={engine} />
+        </div>
+      ) : (
+        <PersonScene engine={engine} circumstances={draft.visit.circumstances} isCuffOn={draft.isCuffOn} />
+      )}
+      <div className="measure-stage">
+        <SignPanel round={round} sign={sign} />
+      </div>
+      <button type="button" className="button button-quiet" onClick={onBack}>
+        {words.sentence('practice.backToRoom')}
+      </button>
+    </div>
+  );
+}
+
+function SignPanel({ round, sign }: PanelProps) {
+  const { words } = useApp();
+  const { measuring } = round.draft[sign];
+  switch (measuring.at) {
+    case 'ready':
+    case 'tapping':
+      return (
+        <div className="measure">
+          {measuring.at === 'ready' ? (
+            <Ways way={measuring.way} onWay={(way) => round.measure(sign, { ...measuring, way })} />
+          ) : null}
+          {measuring.at === 'ready' && measuring.way === 'count' ? (
+            <ReadyPanel round={round} sign={sign} measuring={measuring} />
+          ) : (
+            <TappingPanel round={round} sign={sign} measuring={measuring} />
+          )}
+        </div>
+      );
+    case 'running':
+      return <RunningPanel round={round} sign={sign} measuring={measuring} />;
+    case 'typing':
+      return <TypingPanel round={round} sign={sign} measuring={measuring} />;
+    case 'void':
+      return (
+        <div className="measure" role="status">
+          <p className="measure-says">{words.sentence('count.voidTitle')}</p>
+          <button
+            type="button"
+            className="button button-first button-thumb"
+            onClick={() => round.measure(sign, READY)}
+          >
+            {words.sentence('count.again')}
+          </button>
+        </div>
+      );
+    case 'shown':
+      return null;
+  }
+}

@@ -1,0 +1,239 @@
+import { makePerson, truth } from '@evenfall/physiology';
+import { properInstrument, properOf } from '@evenfall/practice';
+import { type EntryFrame, NOTHING_CHOSEN } from '@evenfall/record';
+import { useState } from 'react';
+import { Link } from 'wouter';
+import { useApp, useKept } from '../../app/context.js';
+import { WhoMeasures } from '../../people/WhoMeasures.js';
+import { WRITTEN_SCHEMA } from '../../round/entries.js';
+import { refusedBecause } from '../../server/server.js';
+import { useMeasuring } from '../../signIn/useAccess.js';
+import { exerciseOf } from '../exerciseOf.js';
+import type { PracticeDraft } from '../keptPractice.js';
+import { scenarioLesson } from '../scenarioText.js';
+import type { Change } from '../usePractice.js';
+
+type DoneProps = {
+  readonly draft: PracticeDraft;
+  readonly change: Change;
+  readonly onKept: () => void;
+  readonly onMore: () => void;
+};
+
+type Content = ReturnType<typeof exerciseOf>;
+
+/** What was written, whether something cannot wait; then it is kept, and the truth is shown. */
+export function DonePanel({ draft, change, onKept, onMore }: DoneProps) {
+  const { words, server, store } = useApp();
+  const say = words.sentence;
+  const agent = useMeasuring();
+  const inForce = useKept(({ known }) => known.inForce.value) ?? NOTHING_CHOSEN;
+  const [refused, setRefused] = useState<string | null>(null);
+  const [isSending, setSending] = useState(false);
+  const [isActMissing, setActMissing] = useState(false);
+  const content = exerciseOf(draft, inForce);
+  const keep = async () => {
+    setRefused(null);
+    setActMissing(draft.saysActNow === null);
+    if (draft.saysActNow === null || isSending) return;
+    if (agent === null) return setRefused(say('practice.whoFirst'));
+    setSending(true);
+    const entry: EntryFrame = {
+      frame: 1,
+      id: draft.exercise,
+      book: 'simulated',
+      kind: 'exercise',
+      schema: WRITTEN_SCHEMA,
+      person: null,
+      round: null,
+      session: null,
+      agent,
+      role: 'observer',
+      device: store.get().kept.device,
+      sequence: draft.sequence,
+      measuredAt: draft.begunAt,
+      writtenAt: draft.begunAt.at,
+      amends: null,
+      content: content as unknown as Record<string, unknown>,
+    };
+    const answer = await server.call('addEntries', { body: { entries: [entry] } });
+    setSending(false);
+    if (answer.ok) return onKept();
+    setRefused(
+      answer.offline
+        ? say('practice.notKept')
+        : words.sentence('app.refusedBy', { text: refusedBecause(answer, words) }),
+    );
+  };
+  return (
+    <section className="practice-done" aria-label={say('practice.entered')}>
+      <h2>{say('practice.entered')}</h2>
+      <Entered content={content} />
+      <fieldset className="choices" aria-describedby="act-now-missing">
+        <legend>{say('practice.actNow')}</legend>
+        <div className="choices-row">
+          {([true, false] as const).map((says) => (
+            <label key={String(says)} className="choice">
+              <input
+                type="radio"
+                name="act-now"
+                checked={draft.saysActNow === says}
+                onChange={() => {
+                  setActMissing(false);
+                  change((was) => ({ ...was, saysActNow: says }));
+                }}
+              />
+              {say(says ? 'practice.actNowYes' : 'practice.actNowNo')}
+            </label>
+          ))}
+        </div>
+      </fieldset>
+      <p className="field-wrong" id="act-now-missing" role="alert" hidden={!isActMissing}>
+        {say('practice.actNowMissing')}
+      </p>
+      {agent === null ? <WhoMeasures /> : null}
+      {refused === null ? null : (
+        <p className="notice" role="alert">
+          {refused}
+        </p>
+      )}
+      <div className="buttons">
+        <button
+          type="button"
+          className="button button-first button-large"
+          aria-disabled={isSending}
+          onClick={() => void keep()}
+        >
+          {say(refused === null ? 'practice.keep' : 'practice.keepAgain')}
+        </button>
+        <button type="button" className="button button-quiet" onClick={onMore}>
+          {say('practice.takeMore')}
+        </button>
+      </div>
+    </section>
+  );
+}
+
+/** The numbers as they were written. */
+function Entered({ content }: { readonly content: Content }) {
+  const { words } = useApp();
+  const say = words.sentence;
+  const { entered } = content;
+  const rate = (perMinute: number | null) =>
+    perMinute === null ? say('practice.nothing') : say('practice.aMinute', { perMinute });
+  return (
+    <dl className="entered">
+      <dt>{say('practice.pressure')}</dt>
+      <dd className="entered-large">{pressureText(content) ?? say('practice.nothing')}</dd>
+      <dt>{say('practice.pulse')}</dt>
+      <dd>{rate(entered.pulsePerMinute)}</dd>
+      <dt>{say('practice.breaths')}</dt>
+      <dd>{rate(entered.breathsPerMinute)}</dd>
+    </dl>
+  );
+}
+
+function pressureText({ entered }: Content): string | null {
+  if (entered.systolic === null) return null;
+  const parts = [entered.systolic, entered.muffled, entered.diastolic].filter((one) => one !== null);
+  return entered.diastolic === null && entered.muffled === null ? `${entered.systolic}/P` : parts.join('/');
+}
+
+/** What was true, beside what was written; the lesson; and on. */
+export function TruthPanel({
+  draft,
+  hasDebrief,
+  onAgain,
+}: {
+  readonly draft: PracticeDraft;
+  readonly hasDebrief: boolean;
+  readonly onAgain: () => void;
+}) {
+  const { words } = useApp();
+  const say = words.sentence;
+  const inForce = useKept(({ known }) => known.inForce.value) ?? NOTHING_CHOSEN;
+  const content = exerciseOf(draft, inForce);
+  const { entered, circumstances, instrument, scenario, seed } = content;
+  const person = makePerson(scenario, seed);
+  const was = truth(
+    person,
+    properOf(circumstances),
+    draft.peakSeconds ?? content.seconds / 2,
+    properInstrument(person, instrument),
+  );
+  const lesson = scenarioLesson(scenario, words);
+  const rows = [
+    ['systolic', was.longRun.systolic, entered.systolic],
+    ['diastolic', was.longRun.diastolic, entered.diastolic],
+  ] as const;
+  return (
+    <section className="practice-done" aria-label={say('practice.truth')}>
+      <p className="ticked" role="status">
+        {say('practice.keptNow')}
+      </p>
+      <table className="truth-table">
+        <thead>
+          <tr>
+            <td />
+            <th scope="col">{say('practice.yours')}</th>
+            <th scope="col">{say('practice.truth')}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map(([part, true_, written]) => (
+            <tr key={part}>
+              <th scope="row">{say(`pressure.${part}`)}</th>
+              <td>{written ?? say('practice.nothing')}</td>
+              <td>
+                {Math.round(true_)}
+                {written === null ? null : <span className="small soft"> {offText(written - true_)}</span>}
+              </td>
+            </tr>
+          ))}
+          <tr>
+            <th scope="row">{say('practice.pulse')}</th>
+            <td>
+              {entered.pulsePerMinute === null
+                ? say('practice.nothing')
+                : words.say.rate(entered.pulsePerMinute)}
+            </td>
+            <td>{words.say.rate(was.pulsePerMinute)}</td>
+          </tr>
+          <tr>
+            <th scope="row">{say('practice.breaths')}</th>
+            <td>
+              {entered.breathsPerMinute === null
+                ? say('practice.nothing')
+                : words.say.rate(entered.breathsPerMinute)}
+            </td>
+            <td>{words.say.rate(was.breathsPerMinute)}</td>
+          </tr>
+        </tbody>
+      </table>
+      {lesson === null ? null : (
+        <p>
+          <strong>{say('practice.lesson')}:</strong> {lesson}
+        </p>
+      )}
+      <div className="buttons">
+        {hasDebrief ? (
+          <Link href={`/practice/exercises/${draft.exercise}`} className="button button-first button-large">
+            {say('practice.debrief')}
+          </Link>
+        ) : null}
+        <button type="button" className="button" onClick={onAgain}>
+          {say('practice.once')}
+        </button>
+        <Link href="/practice" className="button">
+          {say('practice.toList')}
+        </Link>
+      </div>
+    </section>
+  );
+
+  function offText(mmHg: number): string {
+    const off = Math.round(mmHg);
+    if (off === 0) return say('practice.asItWas');
+    return off > 0 ? say('practice.tooHigh', { mmHg: off }) : say('practice.tooLow', { mmHg: -off });
+  }
+}

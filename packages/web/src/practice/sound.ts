@@ -1,0 +1,84 @@
+import type { Aids } from '@evenfall/record';
+import { useEffect, useState } from 'react';
+import { LOUDNESS, SoundPlayer, warmUp } from './audio/index.js';
+import type { RoomEngine } from './engine.js';
+
+/** The sound card of this page, opened by a touch; one for the page, since a browser has few. */
+let card: AudioContext | null = null;
+let loudness = LOUDNESS.start;
+
+export function hasSoundHere(): boolean {
+  return typeof window.AudioContext === 'function';
+}
+
+/** Opens it within a touch; null where it plays nothing. */
+export async function openCard(): Promise<AudioContext | null> {
+  if (!hasSoundHere()) return null;
+  try {
+    card ??= new AudioContext();
+    await card.resume();
+    return card.state === 'running' ? card : null;
+  } catch {
+    return null;
+  }
+}
+
+export function openedCard(): AudioContext | null {
+  return card !== null && card.state === 'running' ? card : null;
+}
+
+export function loudnessNow(): number {
+  return loudness;
+}
+
+export function setLoudness(share: number): void {
+  loudness = share;
+}
+
+/** A player for the three taps, at the loudness of the moment. */
+export function playCheck(on: AudioContext, isLoudspeakerVoice: boolean): void {
+  const player = new SoundPlayer(on, { seed: 1, isLoudspeakerVoice });
+  player.setLoudness(loudness);
+  player.check();
+}
+
+/** Lets a room be heard while it is on; answers whether it is, and the ways to turn it on and off. */
+export function useSound(
+  engine: RoomEngine,
+  { seed, aids, noiseDbA }: { readonly seed: number; readonly aids: Aids; readonly noiseDbA: number | null },
+) {
+  const [on, setOn] = useState<AudioContext | null>(() => (aids.hadSound ? openedCard() : null));
+  const { isLoudspeakerVoice } = aids;
+  const [share, setShare] = useState(loudness);
+  const [player, setPlayer] = useState<SoundPlayer | null>(null);
+  useEffect(() => {
+    if (on === null) return;
+    const made = new SoundPlayer(on, { seed, isLoudspeakerVoice });
+    warmUp(made);
+    made.setLoudness(loudness);
+    made.setRoom(noiseDbA);
+    setPlayer(made);
+    engine.setPlayer(made);
+    return () => {
+      engine.setPlayer(null);
+      made.setRoom(null);
+      setPlayer(null);
+    };
+  }, [engine, on, seed, isLoudspeakerVoice, noiseDbA]);
+  return {
+    isOn: on !== null,
+    turnOn: async () => {
+      const opened = await openCard();
+      setOn(opened);
+      return opened !== null;
+    },
+    turnOff: () => setOn(null),
+    loudness: share,
+    setLoudness: (next: number) => {
+      setLoudness(next);
+      setShare(next);
+      player?.setLoudness(next);
+    },
+    player,
+  };
+}

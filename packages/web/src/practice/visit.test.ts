@@ -1,0 +1,86 @@
+import { PROPER, type Scenario, SOUND_INSTRUMENT, scenarioOf } from '@evenfall/physiology';
+import { NO_EVIDENCE, NOTHING_ENTERED, replay, traceAt } from '@evenfall/practice';
+import { expect, test } from 'vitest';
+import { Visit, type VisitData } from './visit.js';
+
+// The outside check: `replay` of packages/practice, which plays an exercise from its log alone.
+const DATA: VisitData = {
+  scenario: scenarioOf('quiet-morning') as Scenario,
+  seed: 11,
+  circumstances: PROPER,
+  instrument: SOUND_INSTRUMENT,
+  actions: [],
+  tick: 0,
+};
+
+/** Pumps up with ten squeezes and lets down, drawn at frames of so many ms. */
+function measured(frameMs: number, visit = new Visit(DATA)): Visit {
+  const hands: [number, Parameters<Visit['act']>[0]][] = [
+    [0.5, { kind: 'chest-piece', offMm: 2, held: 'light' }],
+    ...Array.from({ length: 12 }, (_, at): [number, Parameters<Visit['act']>[0]] => [
+      1.003 + at * 0.55,
+      { kind: 'squeeze', share: 1 },
+    ]),
+    [9.017, { kind: 'valve', degrees: 40 }],
+  ];
+  for (let at = 0; at <= 40; at += frameMs / 1000) {
+    for (const [when, movement] of hands)
+      if (when > at - frameMs / 1000 && when <= at) visit.act(movement, when);
+    visit.moveTo(at);
+  }
+  visit.moveTo(40);
+  return visit;
+}
+
+const exerciseOf = (visit: Visit) => ({
+  schema: 1 as const,
+  ...visit.data(),
+  seconds: visit.seconds,
+  evidence: NO_EVIDENCE,
+  entered: NOTHING_ENTERED,
+});
+
+test.each([16.67, 33, 250])('drawn every %s ms, the log alone gives the same needle', (frameMs) => {
+  const visit = measured(frameMs);
+  const played = replay(exerciseOf(visit));
+  expect(Math.max(...played.cuffMmHg)).toBeGreaterThan(100);
+  expect(traceAt(played.needleMmHg, played.tracePerSecond, visit.seconds)).toBe(visit.snapshot().needleMmHg);
+});
+
+test('no movement is dropped and each keeps its tick, also at four frames a second', () => {
+  const [fast, slow] = [measured(16.67).data().actions, measured(250).data().actions];
+  expect(slow).toHaveLength(14);
+  // A hand is stamped by its own time where the visit has not passed it, which a slow drawing cannot have done either.
+  expect(slow.map(({ kind }) => kind)).toEqual(fast.map(({ kind }) => kind));
+  expect(slow.every(({ tick }, at) => at === 0 || tick >= (slow[at - 1]?.tick ?? 0))).toBe(true);
+});
+
+test('after a reload it goes on where it was, to the last bit', () => {
+  const visit = measured(20);
+  const again = new Visit(JSON.parse(JSON.stringify(visit.data())) as VisitData);
+  expect(again.snapshot()).toEqual(visit.snapshot());
+  expect(again.moveTo(43)).toEqual(visit.moveTo(43));
+  expect(again.snapshot()).toEqual(visit.snapshot());
+});
+
+test('sounds are known ahead and are those that come', () => {
+  const visit = measured(20);
+  const ahead = visit.ahead(1);
+  const { sounds } = visit.moveTo(visit.seconds + 1);
+  expect(ahead).toEqual(sounds);
+});
+
+test('before the cuff goes up the person can sit otherwise, afterwards not', () => {
+  const visit = new Visit(DATA);
+  visit.moveTo(3);
+  visit.prepare({ hasLegsCrossed: true }, { bladder: 'large-adult' });
+  expect(visit.data()).toMatchObject({
+    circumstances: { hasLegsCrossed: true },
+    instrument: { bladder: 'large-adult' },
+    tick: 600,
+  });
+  visit.act({ kind: 'squeeze', share: 1 }, 3);
+  visit.moveTo(3.5);
+  expect(visit.isInflated).toBe(true);
+  expect(() => visit.prepare({ hasLegsCrossed: false })).toThrow();
+});

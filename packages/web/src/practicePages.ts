@@ -1,0 +1,5 @@
+/** The practice room: fetched last of all, since nothing of a bedside needs it. */
+import './styles/practice.css';
+
+export { PracticePage } from './practice/PracticePage.js';
+export { RoomPage } from './practice/RoomPage.js';

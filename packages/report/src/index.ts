@@ -1,8 +1,14 @@
 export type { ChanceDrawn } from './figure/chanceFigure.js';
 export { chanceFigure } from './figure/chanceFigure.js';
+export type { ErrorDrawn } from './figure/errorsFigure.js';
+export { errorsFigure } from './figure/errorsFigure.js';
+export type { ExerciseDrawing, ExerciseDrawn, MomentDrawn, SoundDrawn } from './figure/exerciseFigure.js';
+export { exerciseFigure } from './figure/exerciseFigure.js';
 export type { DataTable, Drawing, Figure, Mark } from './figure/figure.js';
 export type { HomeDrawn } from './figure/homeFigure.js';
 export { homeFigure } from './figure/homeFigure.js';
+export type { LedgerDrawn, LedgerStep } from './figure/ledgerFigure.js';
+export { ledgerFigure, ledgerHeight } from './figure/ledgerFigure.js';
 export type { Paint } from './figure/paint.js';
 export { PAPER } from './figure/paint.js';
 export type { RecordingDrawn } from './figure/recordingFigure.js';

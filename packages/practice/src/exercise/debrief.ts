@@ -2,6 +2,7 @@ import { DEFAULT_RUN_RULES, type RunResult, runResult, UNKNOWN_RUN_CIRCUMSTANCES
 import {
   backgroundThresholdDb,
   beats,
+  type Gap,
   type Levels,
   type RedFlag,
   type SoundEvent,
@@ -51,6 +52,8 @@ export type Debrief = {
   readonly reading: RunResult | null;
   /** What was true at the middle of the reading, with everything that was at work then. */
   readonly truth: Truth;
+  /** Where this person falls silent between two phases, in the pressure of the cuff as the textbook has it; null: nowhere. */
+  readonly gap: Gap | null;
   /** What the reading is held against: the mean of the minute about it, as the textbook prepares. */
   readonly reference: Levels;
   readonly ledger: { readonly systolic: Ledger | null; readonly diastolic: Ledger | null };
@@ -126,6 +129,7 @@ export function debrief(exercise: Exercise): Debrief {
     entered: exercise.entered,
     reading: run === null ? null : runResult(run.run, UNKNOWN_RUN_CIRCUMSTANCES, DEFAULT_RUN_RULES),
     truth: asItWas,
+    gap: person.gap,
     reference,
     ledger,
     costs: costsOf(exercise, played, fall, marks, asItWas.pulsePerMinute, sounding),

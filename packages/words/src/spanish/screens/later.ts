@@ -6,6 +6,7 @@ import { bring } from './bring.js';
 import { card } from './card.js';
 import { chart } from './chart.js';
 import { classBook } from './class.js';
+import { debrief } from './debrief.js';
 import { diary } from './diary.js';
 import { equipment } from './equipment.js';
 import { handover } from './handover.js';
@@ -21,6 +22,7 @@ export const laterScreens: Reworded<typeof english> = {
   protocol,
   card,
   chart,
+  debrief,
   diary,
   trend,
   away,

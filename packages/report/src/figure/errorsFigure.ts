@@ -1,0 +1,143 @@
+import type { Words } from '@evenfall/words';
+import { scaleLinear } from 'd3-scale';
+import { element, type Svg } from '../svg/svg.js';
+import { type Drawing, drawn, type Figure, type Mark } from './figure.js';
+import { PAPER } from './paint.js';
+import { keyLines, label, line, markShape, SMALL_LINE, TEXT, wrapped } from './parts.js';
+
+/** What became of one exercise, mmHg too high (over 0) or too low; null: no number. `name` says which and when. */
+export type ErrorDrawn = {
+  readonly key: string;
+  readonly name: string;
+  readonly systolic: number | null;
+  readonly diastolic: number | null;
+  readonly withinMmHg: number;
+};
+
+const USUAL: Drawing = { id: 'errors', width: 640, height: 240, paint: PAPER };
+const MARGIN = { left: 46, right: 14, top: 14, bottom: 34 } as const;
+const LEAST_MMHG = 15;
+const STEP_MMHG = 5;
+/** Most of an error that is drawn to scale; what is further off stands at the edge and its number says it. */
+const MOST_MMHG = 40;
+const COLUMN = { most: 44, beside: 4 } as const;
+
+/** The errors of one person's exercises in the order in which they were made, each in the band in which it is accepted. */
+export function errorsFigure(
+  errors: readonly ErrorDrawn[],
+  words: Words,
+  how: Partial<Drawing> = {},
+): Figure {
+  const drawing = { ...USUAL, ...how };
+  const { width, height, paint } = drawing;
+  const key = wrapped(words.sentence('debrief.errorsKey'), width - MARGIN.left, TEXT.small);
+  const [left, right, top] = [MARGIN.left, width - MARGIN.right, MARGIN.top];
+  const bottom = height - MARGIN.bottom - (key.length - 1) * SMALL_LINE;
+  const values = errors
+    .flatMap(({ systolic, diastolic }) => [systolic, diastolic])
+    .filter((one) => one !== null);
+  const furthest = Math.min(
+    MOST_MMHG,
+    Math.max(LEAST_MMHG, ...values.map(Math.abs), ...errors.map((one) => one.withinMmHg)),
+  );
+  const limit = STEP_MMHG * Math.ceil((furthest + 1) / STEP_MMHG);
+  const y = scaleLinear([-limit, limit], [bottom, top]).clamp(true);
+  const column = Math.min(COLUMN.most, (right - left) / Math.max(1, errors.length));
+  const x = (k: number) => left + column * (k + 0.5);
+  const step = limit > 25 ? 2 * STEP_MMHG : STEP_MMHG;
+  const grid: Svg[] = [];
+  for (let mmHg = -step * Math.floor(limit / step); mmHg <= limit; mmHg += step) {
+    grid.push(line([left, y(mmHg), right, y(mmHg)], paint.grid, 0.6, null, 'figure-grid'));
+    grid.push(
+      label(words.sentence('debrief.signedWhole', { mmHg }), left - 5, y(mmHg) + 3.5, paint, {
+        anchor: 'end',
+        size: TEXT.small,
+      }),
+    );
+  }
+  const title = words.sentence('debrief.errorsFigure');
+  const says = ({ name, systolic, diastolic, withinMmHg }: ErrorDrawn) =>
+    words.sentence('debrief.errorSays', { name, systolic, diastolic, withinMmHg });
+  const description = [
+    words.sentence('debrief.errorsSays', { exercises: errors.length }),
+    ...errors.slice(-3).map(says),
+  ].join(' ');
+  const svg = drawn(drawing, title, description, words.say.locale, [
+    ...errors.map(({ withinMmHg }, k) =>
+      element('rect', {
+        x: x(k) - column / 2,
+        y: y(withinMmHg),
+        width: column,
+        height: y(-withinMmHg) - y(withinMmHg),
+        fill: paint.shade,
+        class: 'figure-band',
+      }),
+    ),
+    ...grid,
+    line([left, y(0), right, y(0)], paint.ink, 1, null, 'figure-axis'),
+    ...errors.flatMap(({ key: name, systolic, diastolic, withinMmHg }, k) => [
+      ...(systolic === null
+        ? []
+        : [
+            markShape(
+              'systolic',
+              x(k) - COLUMN.beside,
+              y(systolic),
+              Math.abs(systolic) <= withinMmHg,
+              paint,
+              name,
+            ),
+          ]),
+      ...(diastolic === null
+        ? []
+        : [
+            markShape(
+              'diastolic',
+              x(k) + COLUMN.beside,
+              y(diastolic),
+              Math.abs(diastolic) <= withinMmHg,
+              paint,
+              name,
+            ),
+          ]),
+      ...(systolic === null && diastolic === null ? [markShape('cross', x(k), y(0), true, paint, name)] : []),
+    ]),
+    label(words.sentence('debrief.errorAxis'), 11, (top + bottom) / 2, paint, {
+      anchor: 'middle',
+      turned: true,
+    }),
+    ...keyLines(key, left, height, paint),
+  ]);
+  const marks: Mark[] = errors.map((one, k) => ({
+    key: one.key,
+    index: null,
+    x: x(k),
+    y: y(one.systolic ?? one.diastolic ?? 0),
+    text: says(one),
+    isUsed: true,
+  }));
+  const signed = (mmHg: number | null) => (mmHg === null ? '-' : words.sentence('debrief.signed', { mmHg }));
+  return {
+    svg,
+    width,
+    height,
+    title,
+    description,
+    marks,
+    table: {
+      caption: title,
+      columns: [
+        words.sentence('debrief.exerciseColumn'),
+        words.sentence('debrief.systolicError'),
+        words.sentence('debrief.diastolicError'),
+        words.sentence('debrief.bandColumn'),
+      ],
+      rows: errors.map((one) => [
+        one.name,
+        signed(one.systolic),
+        signed(one.diastolic),
+        words.sentence('debrief.band', one),
+      ]),
+    },
+  };
+}

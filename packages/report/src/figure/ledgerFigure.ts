@@ -1,0 +1,147 @@
+import type { Words } from '@evenfall/words';
+import { scaleLinear } from 'd3-scale';
+import { element, type Svg } from '../svg/svg.js';
+import { type Drawing, drawn, type Figure, type Mark } from './figure.js';
+import { PAPER } from './paint.js';
+import { label, line, TEXT } from './parts.js';
+
+/** One step of an error, mmHg, with its name in words. */
+export type LedgerStep = { readonly key: string; readonly label: string; readonly mmHg: number };
+
+/** How a number came from what was true to what was written: the steps sum to `entered - truth`. */
+export type LedgerDrawn = {
+  readonly component: 'systolic' | 'diastolic';
+  readonly truth: number;
+  readonly entered: number;
+  readonly steps: readonly LedgerStep[];
+};
+
+const USUAL = { id: 'ledger', width: 480, paint: PAPER } as const;
+const ROW = 26;
+const MARGIN = { right: 62, top: 10, bottom: 26 } as const;
+/** Share of the width for the names; the rest is the staircase. */
+const NAMES = 0.46;
+const LEAST_SPAN = 10;
+const BAR = 12;
+
+/** How high the figure of so many steps is. */
+export function ledgerHeight(steps: number): number {
+  return MARGIN.top + ROW * (steps + 2) + MARGIN.bottom;
+}
+
+/**
+ * An error as a staircase, from what was true down to what was written, a step for each line of the ledger: up to the right, with its
+ * number. Steps that add are full, steps that take away hatched. Source: physiology handbook 1.2.
+ */
+export function ledgerFigure(
+  { component, truth, entered, steps }: LedgerDrawn,
+  words: Words,
+  how: Partial<Omit<Drawing, 'height'>> = {},
+): Figure {
+  const drawing: Drawing = { ...USUAL, ...how, height: ledgerHeight(steps.length) };
+  const { width, height, paint, id } = drawing;
+  const left = Math.round(width * NAMES);
+  const right = width - MARGIN.right;
+  const bottom = height - MARGIN.bottom;
+  let at = truth;
+  const walked = steps.map((step) => {
+    const from = at;
+    at += step.mmHg;
+    return { ...step, from, to: at };
+  });
+  const all = [truth, entered, ...walked.map(({ to }) => to)];
+  const middle = (Math.min(...all) + Math.max(...all)) / 2;
+  const half = Math.max(LEAST_SPAN, Math.max(...all) - Math.min(...all)) / 2 + 2;
+  const x = scaleLinear([middle - half, middle + half], [left + 8, right]);
+  const yOf = (row: number) => MARGIN.top + ROW * row + ROW / 2;
+  const name = words.sentence(`debrief.${component}`);
+  const title = words.sentence('debrief.ledgerFigure', { component: name });
+  const signed = (mmHg: number) => words.sentence('debrief.signed', { mmHg });
+  const says = (step: LedgerStep) =>
+    words.sentence('debrief.stepSays', { label: step.label, mmHg: step.mmHg });
+  const description = [
+    words.sentence('debrief.ledgerSays', { component: name, truth, entered, error: entered - truth }),
+    ...steps.map(says),
+  ].join(' ');
+  const end = (row: number, text: string, mmHg: number, kind: string): Svg[] => [
+    label(text, 0, yOf(row) + 3.5, paint, { isBold: true }),
+    line([x(mmHg), yOf(row) - ROW / 2 + 3, x(mmHg), yOf(row) + ROW / 2 - 3], paint.ink, 2.4, null, `figure-end is-${kind}`), // biome-ignore format: one thought
+    label(words.say.number(mmHg), width - 2, yOf(row) + 3.5, paint, { anchor: 'end', isBold: true }),
+  ];
+  const bars = walked.flatMap(({ key, label: text, mmHg, from, to }, k): Svg[] => {
+    const row = k + 1;
+    const y = yOf(row);
+    const [x0, x1] = [Math.min(x(from), x(to)), Math.max(x(from), x(to))];
+    const isUp = mmHg >= 0;
+    return [
+      label(text, 0, y + 3.5, paint),
+      line([x(from), y - ROW / 2 - BAR / 2, x(from), y + BAR / 2], paint.muted, 0.7, '2 2', 'figure-join'),
+      element('rect', {
+        x: x0,
+        y: y - BAR / 2,
+        width: Math.max(0.8, x1 - x0),
+        height: BAR,
+        fill: isUp ? paint.ink : `url(#${id}-hatch)`,
+        stroke: paint.ink,
+        'stroke-width': 0.8,
+        class: `figure-step ${isUp ? 'is-up' : 'is-down'} key-${key}`,
+      }),
+      label(signed(mmHg), width - 2, y + 3.5, paint, { anchor: 'end' }),
+    ];
+  });
+  const last = steps.length + 1;
+  const svg = drawn(drawing, title, description, words.say.locale, [
+    element('defs', {}, [
+      element(
+        'pattern',
+        {
+          id: `${id}-hatch`,
+          width: 4,
+          height: 4,
+          patternUnits: 'userSpaceOnUse',
+          patternTransform: 'rotate(45)',
+        },
+        [
+          element('rect', { x: 0, y: 0, width: 4, height: 4, fill: paint.ground }),
+          line([0, 0, 0, 4], paint.ink, 1.4, null, 'figure-hatch'),
+        ],
+      ),
+    ]),
+    ...x
+      .ticks(5)
+      .flatMap((mmHg) => [
+        line([x(mmHg), MARGIN.top, x(mmHg), bottom], paint.grid, 0.6, null, 'figure-grid'),
+        label(words.say.short(mmHg), x(mmHg), bottom + 12, paint, { anchor: 'middle', size: TEXT.small }),
+      ]),
+    line([left, bottom, right, bottom], paint.ink, 0.8, null, 'figure-axis'),
+    ...end(0, words.sentence('debrief.truthRow'), truth, 'truth'),
+    ...bars,
+    line([x(entered), yOf(last - 1), x(entered), yOf(last)], paint.muted, 0.7, '2 2', 'figure-join'),
+    ...end(last, words.sentence('debrief.enteredRow'), entered, 'entered'),
+  ]);
+  const marks: Mark[] = walked.map((step, k) => ({
+    key: step.key,
+    index: null,
+    x: (x(step.from) + x(step.to)) / 2,
+    y: yOf(k + 1),
+    text: says(step),
+    isUsed: true,
+  }));
+  return {
+    svg,
+    width,
+    height,
+    title,
+    description,
+    marks,
+    table: {
+      caption: title,
+      columns: [words.sentence('debrief.stepColumn'), words.sentence('debrief.mmHgColumn')],
+      rows: [
+        [words.sentence('debrief.truthRow'), words.say.number(truth, 1)],
+        ...steps.map(({ label: text, mmHg }) => [text, signed(mmHg)]),
+        [words.sentence('debrief.enteredRow'), words.say.number(entered, 1)],
+      ],
+    },
+  };
+}

@@ -1,0 +1,269 @@
+import type { Say } from '../../say.js';
+
+const EXERCISES = { one: 'exercise', other: 'exercises' };
+const SOUNDS = { one: 'sound', other: 'sounds' };
+
+type MmHg = { mmHg: number };
+type Parts = { part: string };
+
+/** A difference with its sign and one decimal; what rounds to nothing has none. */
+function signed(mmHg: number, say: Say, decimals = 1): string {
+  const size = Math.abs(mmHg);
+  if (size < 0.5 / 10 ** decimals) return say.number(0, decimals);
+  return `${mmHg > 0 ? '+' : '−'}${say.number(size, decimals)}`;
+}
+
+/** What came of an exercise with a simulated person, and the exercises of one person side by side. */
+export const debrief = {
+  title: 'Debrief',
+  titleOf: (f: { name: string }) => `Debrief: ${f.name}`,
+  simulated: 'SIMULATED: nobody is ill here, and nothing of this is in a chart',
+  missing: 'There is no exercise of this id here.',
+  unreadable: 'This exercise was kept by a newer program and cannot be played again by this one.',
+  listTitle: 'Exercises so far',
+  listBack: 'All exercises',
+  listNone: 'No exercise has been kept yet.',
+  listOf: 'Whose exercises',
+  toRoom: 'To the practice room',
+  made: (f: { name: string; when: string }) => `${f.name}, ${f.when}`,
+  openOne: 'Open',
+  by: (f: { name: string; when: string }) => `By ${f.name}, ${f.when}`,
+  invented: 'An invented person',
+
+  reading: 'Your reading',
+  number: 'Number',
+  wrote: 'You wrote',
+  truth: 'Was true',
+  best: 'Best to be had',
+  error: 'Yours minus true',
+  accepted: 'Accepted',
+  isAccepted: 'yes',
+  isNotAccepted: 'no',
+  notWritten: 'not written',
+  truthHint:
+    'True is what a perfect listener would have heard with the person prepared by the book, over the minute about your reading. Best to be had is what the book’s hand and an eye on the needle would have written at that very time, to the nearest mark.',
+  systolic: 'systolic',
+  diastolic: 'diastolic',
+  bothAccepted: (f: { withinMmHg: number }, say: Say) =>
+    `Accepted: both numbers lie within ${say.short(f.withinMmHg)} mmHg of what was true.`,
+  oneAccepted: (f: { withinMmHg: number; part: string; other: string }, say: Say) =>
+    `Half accepted: the ${f.part} lies within ${say.short(f.withinMmHg)} mmHg of what was true, the ${f.other} does not.`,
+  oneAlone: (f: { withinMmHg: number; part: string; other: string }, say: Say) =>
+    `The ${f.part} lies within ${say.short(f.withinMmHg)} mmHg of what was true; no ${f.other} could be judged.`,
+  noneAccepted: (f: { withinMmHg: number }, say: Say) =>
+    `Not accepted yet: further than ${say.short(f.withinMmHg)} mmHg from what was true.`,
+  noReading: 'No reading was written, so there is nothing to hold against what was true.',
+  flagSeen: (f: Parts) => `You said that something here cannot wait. So it is: ${f.part}.`,
+  flagMissed: (f: Parts) =>
+    `Something here could not wait, and it was not said: ${f.part}. Act on such a sign before anything else, by your own local procedure.`,
+  flagNoneSaid:
+    'You said that something here cannot wait. This person was made without such a sign; to ask once too often is no fault.',
+  'severe-pressure': 'a severe pressure',
+  'severe-in-pregnancy': 'a severe pressure in pregnancy',
+  shock: 'a pattern consistent with shock',
+  paradox: 'a systolic that falls far with each breath in',
+  'pressure-with-slow-pulse': 'a high pressure with a slow pulse and uneven breathing',
+  'slow-breathing': 'very slow breathing',
+  'fast-breathing': 'deep and fast breathing',
+  'very-slow-pulse': 'a very slow pulse',
+  'very-fast-pulse': 'a very fast pulse',
+  'fever-with-fast-pulse': 'fever with a fast pulse',
+
+  oneThing: 'One thing to do differently',
+  oneThingSays: (
+    f: { instead: string; fault: string; systolic: number | null; diastolic: number | null },
+    say: Say,
+  ) =>
+    `${f.instead} ${f.fault}: ${[
+      ...(f.systolic === null ? [] : [`systolic ${signed(f.systolic, say)}`]),
+      ...(f.diastolic === null ? [] : [`diastolic ${signed(f.diastolic, say)}`]),
+    ].join(', ')} mmHg.`,
+  nothingToChange: 'No fault of technique was found in this reading. Do it the same way again.',
+
+  costs: 'What each fault cost',
+  costsHint:
+    'By playing the same visit again with each fault taken away, alone and together with the others. What faults do together is shared out fairly between them. Plus: your number came out higher for it.',
+  fault: 'Fault',
+  systolicCost: 'Systolic, mmHg',
+  diastolicCost: 'Diastolic, mmHg',
+  instead: 'Instead',
+  cost: (f: { mmHg: number | null }, say: Say) => (f.mmHg === null ? 'no number' : signed(f.mmHg, say)),
+  noNumber:
+    'No number: with some of these faults there was nothing left to hear, so their cost cannot be shared out.',
+  left: 'owed to no fault',
+  leftHint: 'an ordinary reaction, rounding, and where between the beats the cuff happened to be',
+  costsSum: 'Together they make yours minus the best to be had.',
+  noFaults: 'None was found.',
+
+  'fault-too-little-rest': 'Too little rest before',
+  'fault-talking': 'Talking during the reading',
+  'fault-legs-crossed': 'Legs crossed',
+  'fault-back-unsupported': 'Back not supported',
+  'fault-full-bladder': 'Full bladder',
+  'fault-caffeine': 'Coffee or tea shortly before',
+  'fault-nicotine': 'Smoked shortly before',
+  'fault-cold': 'In the cold',
+  'fault-arm-unsupported': 'Arm held up by the person',
+  'fault-arm-height': 'Cuff not at the height of the heart',
+  'fault-cuff-loose': 'Cuff wrapped loosely',
+  'fault-over-sleeve': 'Cuff over clothing',
+  'fault-tight-sleeve': 'Sleeve rolled up tightly above the cuff',
+  'fault-pressed-hard': 'Chest piece pressed hard',
+  'fault-under-cuff': 'Chest piece under the cuff',
+  'fault-chest-piece-off': 'Chest piece beside the artery',
+  'fault-pumped-again': 'Pumped up again on the way down',
+  'fault-cuff-size': 'Cuff of the wrong size',
+  'fault-gauge-off': 'Gauge that shows wrong',
+  'fault-too-fast': 'Let down too fast',
+  'fault-too-slow': 'Let down too slowly',
+  'fault-margin-small': 'Not pumped high enough',
+  'fault-chest-piece-away': 'Not listening the whole way',
+  'fault-read-late': 'Needle read late',
+  'fault-misheard': 'Another sound taken for the first or the last',
+  'fault-digit-habit': 'Not written to the nearest mark',
+  'fault-not-heard': 'Faint sounds not heard by this ear',
+  'fault-noise': 'Noise of the place',
+
+  'do-rest-five-minutes': 'Let the person sit quietly for five minutes first.',
+  'do-ask-for-silence': 'Ask for silence, and keep it yourself.',
+  'do-feet-flat': 'Ask for both feet flat on the floor.',
+  'do-support-back': 'Let the back lean on the chair.',
+  'do-empty-bladder-first': 'Offer the toilet first.',
+  'do-wait-after-caffeine': 'Wait half an hour after coffee or tea.',
+  'do-wait-after-smoking': 'Wait half an hour after smoking.',
+  'do-warm-room': 'Measure in a warm room.',
+  'do-support-arm': 'Rest the arm on something.',
+  'do-arm-at-heart': 'Bring the middle of the cuff to the height of the heart.',
+  'do-wrap-snugly': 'Wrap the cuff so that a finger or two just fit under it.',
+  'do-bare-arm': 'Bare the arm.',
+  'do-take-sleeve-off': 'Take the sleeve off rather than rolling it up.',
+  'do-press-lightly': 'Let the chest piece lie lightly, all of its rim on the skin.',
+  'do-beside-the-cuff': 'Place the chest piece below the edge of the cuff.',
+  'do-over-the-artery': 'Feel for the artery and place the chest piece over it.',
+  'do-empty-and-wait': 'Let all the air out and wait a minute before pumping up again.',
+  'do-measure-the-arm': 'Measure the arm and choose the cuff by it.',
+  'do-check-the-gauge': 'Look at the zero of the gauge before you begin, and have it checked.',
+  'do-two-to-three-a-second': 'Let the cuff down by 2 to 3 mmHg a second; slower where the pulse is slow.',
+  'do-feel-and-add-thirty': 'Feel where the pulse goes, and pump 30 mmHg above that.',
+  'do-keep-listening': 'Keep the chest piece on from before the first sound until well after the last.',
+  'do-eye-on-the-needle': 'Keep the eye on the needle, and take its place at the sound itself.',
+  'do-first-of-two-last-of-all':
+    'Take the first of two sounds that follow each other, and the very last one.',
+  'do-nearest-mark': 'Write the nearest mark of the gauge, whatever digit it ends in.',
+  'do-amplify-or-feel': 'Use an amplified stethoscope, or take the systolic by feel.',
+  'do-quiet-place': 'Go somewhere quieter, or shut the door.',
+
+  figure: 'The letting down, as it was',
+  figureKey:
+    'Falling line: pressure in the cuff. Each stem is a sound, as high as it was loud: full circle phase I, open circle II, full square III, open square IV; a small open dot is too faint for a normal ear. Triangles: your numbers, down for systolic, up for diastolic. Dashed: what was true.',
+  figureSays: (f: { sounds: number; first: number; last: number }, say: Say) =>
+    `${say.counted(f.sounds, SOUNDS)} that a normal ear hears, the first at ${say.number(f.first)} mmHg in the cuff, the last at ${say.number(f.last)}.`,
+  figureSilent: 'No sound that a normal ear hears.',
+  referenceSays: (f: { systolic: number; diastolic: number }, say: Say) =>
+    `True: ${say.number(f.systolic)}/${say.number(f.diastolic)} mmHg.`,
+  gapSays: (f: { topMmHg: number; bottomMmHg: number }, say: Say) =>
+    `Silent gap between ${say.number(f.topMmHg)} and ${say.number(f.bottomMmHg)} mmHg.`,
+  markedSays: (f: MmHg & { what: string }, say: Say) => `You marked: ${f.what} ${say.number(f.mmHg)} mmHg.`,
+  soundSays: (
+    f: { seconds: string; cuff: number; phase: string; isAudible: boolean; db: number },
+    say: Say,
+  ) =>
+    `${f.seconds} s: sound of phase ${f.phase}, ${say.number(f.cuff)} mmHg in the cuff, ${f.isAudible ? `${say.number(f.db)} dB above what a normal ear just hears` : 'too faint for a normal ear'}.`,
+  momentSays: (f: MmHg & { what: string; seconds: string | null }, say: Say) =>
+    f.seconds === null
+      ? `Your ${f.what}: ${say.number(f.mmHg)} mmHg, without a time.`
+      : `${f.seconds} s: your ${f.what}, ${say.number(f.mmHg)} mmHg.`,
+  momentShort: (f: MmHg & { what: string }, say: Say) => `${f.what} ${say.number(f.mmHg)}`,
+  'first sound': 'first sound',
+  muffled: 'muffled',
+  'last sound': 'last sound',
+  'pulse back': 'pulse back',
+  cuffAxis: 'In the cuff, mmHg',
+  secondsAxis: 'Seconds since the cuff began to fall',
+  truthShort: (f: MmHg, say: Say) => `true ${say.number(f.mmHg)}`,
+  gapShort: 'silent gap',
+  pulseStrip: 'pulse in the arm, without a scale',
+  tableCaption: 'Every sound and every mark, in order of time',
+  table: 'Every sound as a table',
+  tableSeconds: 'Seconds',
+  tableCuff: 'Cuff, mmHg',
+  tableWhat: 'What',
+  tableLoud: 'Loudness, dB',
+  phase: (f: { phase: string }) => `sound, phase ${f.phase}`,
+  tooFaint: 'too faint',
+  yourMark: (f: { what: string }) => `your ${f.what}`,
+
+  ledger: 'Where the difference came from',
+  ledgerHint:
+    'Step by step from what was true to what you wrote. The body and the falling cuff make some of it by themselves; the rest is technique, ear, eye and pen.',
+  ledgerFigure: (f: { component: string }) => `From what was true to what you wrote: ${f.component}`,
+  ledgerSays: (f: { component: string; truth: number; entered: number; error: number }, say: Say) =>
+    `${f.component}: true ${say.number(f.truth, 1)}, written ${say.number(f.entered)}, difference ${signed(f.error, say)} mmHg.`,
+  stepSays: (f: MmHg & { label: string }, say: Say) => `${f.label}: ${signed(f.mmHg, say)} mmHg.`,
+  stepColumn: 'Step',
+  mmHgColumn: 'mmHg',
+  truthRow: 'was true',
+  enteredRow: 'you wrote',
+  signed: (f: MmHg, say: Say) => signed(f.mmHg, say),
+  signedWhole: (f: MmHg, say: Say) => signed(f.mmHg, say, 0),
+  'part-physiology': 'this beat, not the usual',
+  'part-sampling': 'cuff fell between beats',
+  'part-misheard': 'another sound taken',
+  'part-lag': 'needle read later',
+  'part-gauge': 'gauge beside the cuff',
+  'part-digit': 'written beside the needle',
+  'part-unsplit': 'ear, eye and pen',
+  'effect-sitting-down': 'not yet at rest',
+  'effect-first-reading': 'first time pumped up',
+  'effect-white-coat': 'who measured',
+  'effect-standing-up': 'standing',
+  'effect-other-arm': 'the other arm',
+  'effect-talking': 'talking',
+  'effect-legs-crossed': 'legs crossed',
+  'effect-back-unsupported': 'back not supported',
+  'effect-full-bladder': 'full bladder',
+  'effect-caffeine': 'coffee or tea',
+  'effect-nicotine': 'smoking',
+  'effect-cold': 'cold',
+  'effect-arm-muscles': 'arm held up',
+  'effect-arm-height': 'height of the cuff',
+  'effect-cuff-size': 'size of the cuff',
+  'effect-cuff-loose': 'loose cuff',
+  'effect-tight-sleeve': 'tight sleeve',
+  'effect-pressed-hard': 'chest piece pressed',
+  'effect-under-cuff': 'chest piece under cuff',
+  'effect-congestion': 'blood held in the arm',
+
+  others: 'Pulse and breathing',
+  pulseSays: (f: { entered: number; truth: number; felt: number }, say: Say) =>
+    Math.round(f.truth) === Math.round(f.felt)
+      ? `Pulse: you wrote ${say.rate(f.entered)} a minute; there were ${say.number(f.truth)}.`
+      : `Pulse: you wrote ${say.rate(f.entered)} a minute; the heart beat ${say.number(f.truth)} times, ${say.number(f.felt)} of them to be felt at the wrist.`,
+  breathsSays: (f: { entered: number; truth: number }, say: Say) =>
+    `Breaths: you wrote ${say.rate(f.entered)} a minute; there were ${say.number(f.truth)}.`,
+  bedsideSays: 'What the bedside says of this run',
+  shown: 'The sounds were shown on the screen, not heard: this says nothing of hearing.',
+
+  artery: 'What the cuff cannot see',
+  arterySays: (f: { systolic: number; diastolic: number }, say: Say) =>
+    `Inside the artery the pressure was ${say.number(f.systolic)}/${say.number(f.diastolic)} mmHg on average. No cuff shows that, and your reading is not held against it. In 74 studies with 3,073 people the systolic by cuff lay 5.7 mmHg lower and the diastolic 5.5 mmHg higher than in the artery, on average; where arteries are very stiff, differences of 30 to 50 are not uncommon.`,
+
+  errorsFigure: 'Differences over time',
+  errorsKey:
+    'Point down: systolic. Point up: diastolic. Above the line: written too high. Grey band: accepted; an open mark lies outside it. A cross: nothing was written.',
+  errorsSays: (f: { exercises: number }, say: Say) =>
+    `${say.counted(f.exercises, EXERCISES)}, in the order in which they were made.`,
+  errorSays: (
+    f: { name: string; systolic: number | null; diastolic: number | null; withinMmHg: number },
+    say: Say,
+  ) =>
+    f.systolic === null && f.diastolic === null
+      ? `${f.name}: nothing written.`
+      : `${f.name}: systolic ${f.systolic === null ? 'not written' : signed(f.systolic, say)}, diastolic ${f.diastolic === null ? 'not written' : signed(f.diastolic, say)} mmHg; accepted within ${say.short(f.withinMmHg)}.`,
+  errorAxis: 'Yours minus true, mmHg',
+  exerciseColumn: 'Exercise',
+  systolicError: 'Systolic, mmHg',
+  diastolicError: 'Diastolic, mmHg',
+  bandColumn: 'Accepted',
+  band: (f: { withinMmHg: number }, say: Say) => `within ${say.short(f.withinMmHg)}`,
+} as const;

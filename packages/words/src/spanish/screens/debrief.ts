@@ -1,0 +1,255 @@
+import type { debrief as english } from '../../english/screens/debrief.js';
+import type { Reworded } from '../../reworded.js';
+import type { Say } from '../../say.js';
+
+const EXERCISES = { one: 'ejercicio', other: 'ejercicios' };
+const SOUNDS = { one: 'ruido', other: 'ruidos' };
+
+/** Una diferencia con su signo y un decimal. */
+function signed(mmHg: number, say: Say, decimals = 1): string {
+  const size = Math.abs(mmHg);
+  if (size < 0.5 / 10 ** decimals) return say.number(0, decimals);
+  return `${mmHg > 0 ? '+' : '−'}${say.number(size, decimals)}`;
+}
+
+/** As in `english/screens/debrief`. */
+export const debrief: Reworded<typeof english> = {
+  title: 'Repaso',
+  titleOf: (f) => `Repaso: ${f.name}`,
+  simulated: 'SIMULADO: aquí nadie está enfermo, y nada de esto está en un registro',
+  missing: 'No hay aquí ningún ejercicio con este identificador.',
+  unreadable: 'Este ejercicio lo guardó un programa más nuevo y este no puede reproducirlo.',
+  listTitle: 'Ejercicios hasta ahora',
+  listBack: 'Todos los ejercicios',
+  listNone: 'Todavía no se ha guardado ningún ejercicio.',
+  listOf: 'De quién son los ejercicios',
+  toRoom: 'A la sala de práctica',
+  made: (f) => `${f.name}, ${f.when}`,
+  openOne: 'Abrir',
+  by: (f) => `De ${f.name}, ${f.when}`,
+  invented: 'Una persona inventada',
+
+  reading: 'Su lectura',
+  number: 'Número',
+  wrote: 'Usted escribió',
+  truth: 'Lo verdadero',
+  best: 'Lo mejor posible',
+  error: 'Lo suyo menos lo verdadero',
+  accepted: 'Aceptado',
+  isAccepted: 'sí',
+  isNotAccepted: 'no',
+  notWritten: 'sin escribir',
+  truthHint:
+    'Lo verdadero es lo que habría oído un oyente perfecto con la persona preparada según el manual, en el minuto alrededor de su lectura. Lo mejor posible es lo que habrían escrito en ese mismo momento la mano del manual y un ojo en la aguja, a la marca más cercana.',
+  systolic: 'sistólica',
+  diastolic: 'diastólica',
+  bothAccepted: (f, say) =>
+    `Aceptado: los dos números están a no más de ${say.short(f.withinMmHg)} mmHg de lo verdadero.`,
+  oneAccepted: (f, say) =>
+    `Aceptado a medias: la ${f.part} está a no más de ${say.short(f.withinMmHg)} mmHg de lo verdadero; la ${f.other}, no.`,
+  oneAlone: (f, say) =>
+    `La ${f.part} está a no más de ${say.short(f.withinMmHg)} mmHg de lo verdadero; no se pudo juzgar la ${f.other}.`,
+  noneAccepted: (f, say) => `Todavía no aceptado: a más de ${say.short(f.withinMmHg)} mmHg de lo verdadero.`,
+  noReading: 'No se escribió ninguna lectura, así que no hay nada que comparar con lo verdadero.',
+  flagSeen: (f) => `Usted dijo que aquí algo no puede esperar. Así es: ${f.part}.`,
+  flagMissed: (f) =>
+    `Aquí algo no podía esperar, y no se dijo: ${f.part}. Actúe ante un signo así antes que nada, según el procedimiento de su lugar.`,
+  flagNoneSaid:
+    'Usted dijo que aquí algo no puede esperar. Esta persona se hizo sin un signo así; preguntar una vez de más no es una falta.',
+  'severe-pressure': 'una presión grave',
+  'severe-in-pregnancy': 'una presión grave en el embarazo',
+  shock: 'un patrón compatible con choque',
+  paradox: 'una sistólica que baja mucho con cada inspiración',
+  'pressure-with-slow-pulse': 'una presión alta con pulso lento y respiración desigual',
+  'slow-breathing': 'una respiración muy lenta',
+  'fast-breathing': 'una respiración profunda y rápida',
+  'very-slow-pulse': 'un pulso muy lento',
+  'very-fast-pulse': 'un pulso muy rápido',
+  'fever-with-fast-pulse': 'fiebre con pulso rápido',
+
+  oneThing: 'Una cosa que hacer de otro modo',
+  oneThingSays: (f, say) =>
+    `${f.instead} ${f.fault}: ${[
+      ...(f.systolic === null ? [] : [`sistólica ${signed(f.systolic, say)}`]),
+      ...(f.diastolic === null ? [] : [`diastólica ${signed(f.diastolic, say)}`]),
+    ].join(', ')} mmHg.`,
+  nothingToChange: 'No se halló ninguna falta de técnica en esta lectura. Hágalo otra vez igual.',
+
+  costs: 'Lo que costó cada falta',
+  costsHint:
+    'Se reproduce la misma visita sin cada falta, sola y junto con las otras. Lo que las faltas hacen juntas se reparte con justicia entre ellas. Más: su número salió más alto por ella.',
+  fault: 'Falta',
+  systolicCost: 'Sistólica, mmHg',
+  diastolicCost: 'Diastólica, mmHg',
+  instead: 'En su lugar',
+  cost: (f, say) => (f.mmHg === null ? 'sin número' : signed(f.mmHg, say)),
+  noNumber:
+    'Sin número: con algunas de estas faltas no quedaba nada que oír, y su costo no se puede repartir.',
+  left: 'no se debe a ninguna falta',
+  leftHint: 'una reacción corriente, el redondeo y dónde estaba el manguito entre los latidos',
+  costsSum: 'Juntas hacen lo suyo menos lo mejor posible.',
+  noFaults: 'No se halló ninguna.',
+
+  'fault-too-little-rest': 'Poco reposo antes',
+  'fault-talking': 'Se habló durante la lectura',
+  'fault-legs-crossed': 'Piernas cruzadas',
+  'fault-back-unsupported': 'Espalda sin apoyo',
+  'fault-full-bladder': 'Vejiga llena',
+  'fault-caffeine': 'Café o té poco antes',
+  'fault-nicotine': 'Fumó poco antes',
+  'fault-cold': 'Con frío',
+  'fault-arm-unsupported': 'Brazo sostenido por la persona',
+  'fault-arm-height': 'Manguito no a la altura del corazón',
+  'fault-cuff-loose': 'Manguito flojo',
+  'fault-over-sleeve': 'Manguito sobre la ropa',
+  'fault-tight-sleeve': 'Manga enrollada y apretada por encima del manguito',
+  'fault-pressed-hard': 'Campana muy apretada',
+  'fault-under-cuff': 'Campana debajo del manguito',
+  'fault-chest-piece-off': 'Campana al lado de la arteria',
+  'fault-pumped-again': 'Se volvió a inflar al bajar',
+  'fault-cuff-size': 'Manguito de tamaño equivocado',
+  'fault-gauge-off': 'Manómetro que marca mal',
+  'fault-too-fast': 'Se desinfló demasiado rápido',
+  'fault-too-slow': 'Se desinfló demasiado lento',
+  'fault-margin-small': 'No se infló lo bastante',
+  'fault-chest-piece-away': 'No se escuchó todo el tiempo',
+  'fault-read-late': 'Aguja leída tarde',
+  'fault-misheard': 'Se tomó otro ruido por el primero o el último',
+  'fault-digit-habit': 'No se escribió la marca más cercana',
+  'fault-not-heard': 'Ruidos débiles que este oído no oye',
+  'fault-noise': 'Ruido del lugar',
+
+  'do-rest-five-minutes': 'Deje que la persona repose sentada cinco minutos antes.',
+  'do-ask-for-silence': 'Pida silencio, y guárdelo usted también.',
+  'do-feet-flat': 'Pida los dos pies apoyados en el suelo.',
+  'do-support-back': 'Deje que la espalda se apoye en la silla.',
+  'do-empty-bladder-first': 'Ofrezca antes ir al baño.',
+  'do-wait-after-caffeine': 'Espere media hora después de café o té.',
+  'do-wait-after-smoking': 'Espere media hora después de fumar.',
+  'do-warm-room': 'Mida en una sala templada.',
+  'do-support-arm': 'Apoye el brazo en algo.',
+  'do-arm-at-heart': 'Lleve el centro del manguito a la altura del corazón.',
+  'do-wrap-snugly': 'Ajuste el manguito de modo que apenas quepan uno o dos dedos debajo.',
+  'do-bare-arm': 'Descubra el brazo.',
+  'do-take-sleeve-off': 'Quite la manga en lugar de enrollarla.',
+  'do-press-lightly': 'Deje la campana apoyada con suavidad, todo su borde en la piel.',
+  'do-beside-the-cuff': 'Ponga la campana por debajo del borde del manguito.',
+  'do-over-the-artery': 'Busque la arteria con los dedos y ponga la campana sobre ella.',
+  'do-empty-and-wait': 'Deje salir todo el aire y espere un minuto antes de inflar otra vez.',
+  'do-measure-the-arm': 'Mida el brazo y elija el manguito según él.',
+  'do-check-the-gauge': 'Mire el cero del manómetro antes de empezar, y hágalo revisar.',
+  'do-two-to-three-a-second': 'Desinfle de 2 a 3 mmHg por segundo; más lento si el pulso es lento.',
+  'do-feel-and-add-thirty': 'Palpe dónde desaparece el pulso e infle 30 mmHg por encima.',
+  'do-keep-listening':
+    'Mantenga la campana puesta desde antes del primer ruido hasta bien después del último.',
+  'do-eye-on-the-needle': 'Mantenga el ojo en la aguja y tome su lugar en el ruido mismo.',
+  'do-first-of-two-last-of-all': 'Tome el primero de dos ruidos seguidos, y el último de todos.',
+  'do-nearest-mark': 'Escriba la marca más cercana del manómetro, acabe en el dígito que acabe.',
+  'do-amplify-or-feel': 'Use un estetoscopio amplificado, o tome la sistólica por palpación.',
+  'do-quiet-place': 'Vaya a un lugar más tranquilo, o cierre la puerta.',
+
+  figure: 'El desinflado, tal como fue',
+  figureKey:
+    'Línea que baja: presión en el manguito. Cada trazo es un ruido, tan alto como fue de fuerte: círculo lleno fase I, círculo hueco II, cuadrado lleno III, cuadrado hueco IV; un punto hueco pequeño es demasiado débil para un oído normal. Triángulos: sus números, hacia abajo la sistólica, hacia arriba la diastólica. A trazos: lo verdadero.',
+  figureSays: (f, say) =>
+    `${say.counted(f.sounds, SOUNDS)} que oye un oído normal, el primero a ${say.number(f.first)} mmHg en el manguito, el último a ${say.number(f.last)}.`,
+  figureSilent: 'Ningún ruido que oiga un oído normal.',
+  referenceSays: (f, say) => `Lo verdadero: ${say.number(f.systolic)}/${say.number(f.diastolic)} mmHg.`,
+  gapSays: (f, say) => `Silencio entre ${say.number(f.topMmHg)} y ${say.number(f.bottomMmHg)} mmHg.`,
+  markedSays: (f, say) => `Usted marcó: ${f.what} ${say.number(f.mmHg)} mmHg.`,
+  soundSays: (f, say) =>
+    `${f.seconds} s: ruido de la fase ${f.phase}, ${say.number(f.cuff)} mmHg en el manguito, ${f.isAudible ? `${say.number(f.db)} dB por encima de lo que apenas oye un oído normal` : 'demasiado débil para un oído normal'}.`,
+  momentSays: (f, say) =>
+    f.seconds === null
+      ? `Su ${f.what}: ${say.number(f.mmHg)} mmHg, sin hora.`
+      : `${f.seconds} s: su ${f.what}, ${say.number(f.mmHg)} mmHg.`,
+  momentShort: (f, say) => `${f.what} ${say.number(f.mmHg)}`,
+  'first sound': 'primer ruido',
+  muffled: 'apagado',
+  'last sound': 'último ruido',
+  'pulse back': 'vuelta del pulso',
+  cuffAxis: 'En el manguito, mmHg',
+  secondsAxis: 'Segundos desde que el manguito empezó a bajar',
+  truthShort: (f, say) => `verdad ${say.number(f.mmHg)}`,
+  gapShort: 'silencio',
+  pulseStrip: 'pulso en el brazo, sin escala',
+  tableCaption: 'Cada ruido y cada marca, en orden de tiempo',
+  table: 'Cada ruido en una tabla',
+  tableSeconds: 'Segundos',
+  tableCuff: 'Manguito, mmHg',
+  tableWhat: 'Qué',
+  tableLoud: 'Fuerza, dB',
+  phase: (f) => `ruido, fase ${f.phase}`,
+  tooFaint: 'demasiado débil',
+  yourMark: (f) => `su ${f.what}`,
+
+  ledger: 'De dónde vino la diferencia',
+  ledgerHint:
+    'Paso a paso de lo verdadero a lo que usted escribió. El cuerpo y el manguito que baja hacen una parte por sí solos; el resto es técnica, oído, ojo y pluma.',
+  ledgerFigure: (f) => `De lo verdadero a lo que usted escribió: ${f.component}`,
+  ledgerSays: (f, say) =>
+    `${f.component}: lo verdadero ${say.number(f.truth, 1)}, escrito ${say.number(f.entered)}, diferencia ${signed(f.error, say)} mmHg.`,
+  stepSays: (f, say) => `${f.label}: ${signed(f.mmHg, say)} mmHg.`,
+  stepColumn: 'Paso',
+  mmHgColumn: 'mmHg',
+  truthRow: 'lo verdadero',
+  enteredRow: 'usted escribió',
+  signed: (f, say) => signed(f.mmHg, say),
+  signedWhole: (f, say) => signed(f.mmHg, say, 0),
+  'part-physiology': 'este latido, no el usual',
+  'part-sampling': 'bajada entre latidos',
+  'part-misheard': 'se tomó otro ruido',
+  'part-lag': 'aguja leída después',
+  'part-gauge': 'manómetro y manguito',
+  'part-digit': 'escrito junto a la aguja',
+  'part-unsplit': 'oído, ojo y pluma',
+  'effect-sitting-down': 'aún sin reposo',
+  'effect-first-reading': 'primera vez inflado',
+  'effect-white-coat': 'quién midió',
+  'effect-standing-up': 'de pie',
+  'effect-other-arm': 'el otro brazo',
+  'effect-talking': 'hablar',
+  'effect-legs-crossed': 'piernas cruzadas',
+  'effect-back-unsupported': 'espalda sin apoyo',
+  'effect-full-bladder': 'vejiga llena',
+  'effect-caffeine': 'café o té',
+  'effect-nicotine': 'fumar',
+  'effect-cold': 'frío',
+  'effect-arm-muscles': 'brazo en alto',
+  'effect-arm-height': 'altura del manguito',
+  'effect-cuff-size': 'tamaño del manguito',
+  'effect-cuff-loose': 'manguito flojo',
+  'effect-tight-sleeve': 'manga apretada',
+  'effect-pressed-hard': 'campana apretada',
+  'effect-under-cuff': 'campana bajo manguito',
+  'effect-congestion': 'sangre retenida',
+
+  others: 'Pulso y respiración',
+  pulseSays: (f, say) =>
+    Math.round(f.truth) === Math.round(f.felt)
+      ? `Pulso: usted escribió ${say.rate(f.entered)} por minuto; había ${say.number(f.truth)}.`
+      : `Pulso: usted escribió ${say.rate(f.entered)} por minuto; el corazón latió ${say.number(f.truth)} veces, ${say.number(f.felt)} de ellas palpables en la muñeca.`,
+  breathsSays: (f, say) =>
+    `Respiraciones: usted escribió ${say.rate(f.entered)} por minuto; había ${say.number(f.truth)}.`,
+  bedsideSays: 'Lo que se dice de este desinflado al pie de la cama',
+  shown: 'Los ruidos se mostraron en la pantalla, no se oyeron: esto no dice nada del oído.',
+
+  artery: 'Lo que el manguito no puede ver',
+  arterySays: (f, say) =>
+    `Dentro de la arteria la presión era de ${say.number(f.systolic)}/${say.number(f.diastolic)} mmHg de media. Ningún manguito muestra eso, y su lectura no se compara con ello. En 74 estudios con 3.073 personas la sistólica con manguito quedó 5,7 mmHg más baja y la diastólica 5,5 mmHg más alta que en la arteria, de media; donde las arterias son muy rígidas no son raras diferencias de 30 a 50.`,
+
+  errorsFigure: 'Diferencias a lo largo del tiempo',
+  errorsKey:
+    'Punta abajo: sistólica. Punta arriba: diastólica. Por encima de la línea: escrito demasiado alto. Banda gris: aceptado; una marca hueca queda fuera. Una cruz: no se escribió nada.',
+  errorsSays: (f, say) => `${say.counted(f.exercises, EXERCISES)}, en el orden en que se hicieron.`,
+  errorSays: (f, say) =>
+    f.systolic === null && f.diastolic === null
+      ? `${f.name}: nada escrito.`
+      : `${f.name}: sistólica ${f.systolic === null ? 'sin escribir' : signed(f.systolic, say)}, diastólica ${f.diastolic === null ? 'sin escribir' : signed(f.diastolic, say)} mmHg; aceptado a no más de ${say.short(f.withinMmHg)}.`,
+  errorAxis: 'Lo suyo menos lo verdadero, mmHg',
+  exerciseColumn: 'Ejercicio',
+  systolicError: 'Sistólica, mmHg',
+  diastolicError: 'Diastólica, mmHg',
+  bandColumn: 'Aceptado',
+  band: (f, say) => `a no más de ${say.short(f.withinMmHg)}`,
+};

@@ -27,6 +27,10 @@ const practicePages = withWords(
   [...EVERY_PART, 'practice'],
   withTapRules(later(() => import('./practicePages.js'))),
 );
+const debriefPages = withWords(
+  EVERY_PART,
+  later(() => import('./debriefPages.js')),
+);
 const quickPages = later(() => import('./quickPages.js'));
 const QuickPage = pageOf(quickPages, (pages) => pages.QuickPage);
 const PersonPage = pageOf(laterPages, (pages) => pages.PersonPage);
@@ -45,6 +49,7 @@ const AwayNewPage = pageOf(awayPages, (pages) => pages.AwayNewPage);
 const SeriesPage = pageOf(awayPages, (pages) => pages.SeriesPage);
 const PracticePage = pageOf(practicePages, (pages) => pages.PracticePage);
 const RoomPage = pageOf(practicePages, (pages) => pages.RoomPage);
+const AfterPracticeRoutes = pageOf(debriefPages, (pages) => pages.AfterPracticeRoutes);
 const TrendPage = pageOf(laterPages, (pages) => pages.TrendPage);
 const VersionPage = pageOf(laterPages, (pages) => pages.VersionPage);
 const ClassRoutes = pageOf(laterPages, (pages) => pages.ClassRoutes);
@@ -63,6 +68,7 @@ export function fetchTheRest(): void {
     .then(laterPages.fetch)
     .then(awayPages.fetch)
     .then(practicePages.fetch)
+    .then(debriefPages.fetch)
     .catch(() => undefined);
 }
 
@@ -99,8 +105,14 @@ export function AppRoutes() {
           <Route path="/practice">
             <PracticePage />
           </Route>
+          <Route path="/practice/exercises/*?">
+            <AfterPracticeRoutes />
+          </Route>
           <Route path="/practice/:scenario">
             {({ scenario }) => <RoomPage key={scenario} scenario={scenario} />}
+          </Route>
+          <Route path="/practice/*?">
+            <AfterPracticeRoutes />
           </Route>
           <Route path="/countersign">
             <ToCountersignPage />

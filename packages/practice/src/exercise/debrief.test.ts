@@ -79,6 +79,34 @@ test('each fault of technique is a line of its own, at its published size', () =
   expect(reference.systolic).toBeCloseTo(debrief(shown(quiet)).reference.systolic, 0);
 });
 
+describe('a gap', () => {
+  const stiff = scenarioOf('stiff-pipe') as Scenario;
+
+  // Physiology handbook 14: 160 to 134 in this person at rest.
+  test('lies where the book has it, and nothing that a normal ear hears lies well inside it', () => {
+    const { gap, sounds, fall } = debrief(shown(stiff));
+    if (gap === null || fall === null) throw new Error('no gap');
+    expect(Math.abs(gap.topMmHg - 160)).toBeLessThan(12);
+    expect(gap.topMmHg - gap.bottomMmHg).toBeCloseTo(26, 9);
+    const inside = sounds.filter(
+      ({ atSeconds, cuffMmHg }) =>
+        atSeconds > fall.peakSeconds && cuffMmHg < gap.topMmHg - 4 && cuffMmHg > gap.bottomMmHg + 4,
+    );
+    expect(inside.filter(({ isAudible }) => isAudible)).toEqual([]);
+    expect(debrief(shown(quiet)).gap).toBeNull();
+  });
+
+  test('goes up with the pressure of the visit', () => {
+    const talking = debrief(
+      demonstrate(GOOD_OBSERVER, stiff, 1, { ...PROPER, isTalking: true }, SOUND_INSTRUMENT),
+    );
+    const rise = (talking.gap?.topMmHg ?? 0) - (debrief(shown(stiff)).gap?.topMmHg ?? 0);
+    // Physiology handbook 12: talking +6 to +10.
+    expect(rise).toBeGreaterThan(4);
+    expect(rise).toBeLessThan(12);
+  });
+});
+
 test('an act-first sign is seen only when it was said', () => {
   const flagged = scenarioOf('unheralded') as Scenario;
   const exercise = shown(flagged);

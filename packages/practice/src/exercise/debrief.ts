@@ -2,8 +2,11 @@ import { DEFAULT_RUN_RULES, type RunResult, runResult, UNKNOWN_RUN_CIRCUMSTANCES
 import {
   backgroundThresholdDb,
   beats,
+  type Circumstances,
   type Gap,
   type Levels,
+  type Person,
+  PHYSIOLOGY_FIGURES,
   type RedFlag,
   type SoundEvent,
   type Truth,
@@ -52,7 +55,7 @@ export type Debrief = {
   readonly reading: RunResult | null;
   /** What was true at the middle of the reading, with everything that was at work then. */
   readonly truth: Truth;
-  /** Where this person falls silent between two phases, in the pressure of the cuff as the textbook has it; null: nowhere. */
+  /** Where the sounds of this visit fell silent between two phases, mmHg in the cuff, about; null: nowhere. */
   readonly gap: Gap | null;
   /** What the reading is held against: the mean of the minute about it, as the textbook prepares. */
   readonly reference: Levels;
@@ -129,7 +132,7 @@ export function debrief(exercise: Exercise): Debrief {
     entered: exercise.entered,
     reading: run === null ? null : runResult(run.run, UNKNOWN_RUN_CIRCUMSTANCES, DEFAULT_RUN_RULES),
     truth: asItWas,
-    gap: person.gap,
+    gap: gapIn(person, circumstances, sounding),
     reference,
     ledger,
     costs: costsOf(exercise, played, fall, marks, asItWas.pulsePerMinute, sounding),
@@ -144,6 +147,14 @@ export function debrief(exercise: Exercise): Debrief {
     },
     redFlag: redFlag === null ? null : { code: redFlag, isSeen: exercise.evidence.saysActNow === true },
   };
+}
+
+/** A gap goes with the pressure of the visit; an arm that was raised before shortens it. Source: physiology handbook 8.5. */
+function gapIn({ gap, rest }: Person, { wasArmRaised }: Circumstances, sounding: Levels): Gap | null {
+  if (gap === null) return null;
+  const topMmHg = gap.topMmHg + sounding.systolic - rest.systolic;
+  const share = wasArmRaised ? PHYSIOLOGY_FIGURES.sound.gapRaisedShare.value : 1;
+  return { topMmHg, bottomMmHg: topMmHg - (gap.topMmHg - gap.bottomMmHg) * share };
 }
 
 function marksOf(exercise: Exercise, played: Replay, fall: FallOf | null): DebriefMark[] {

@@ -20,7 +20,7 @@ const LEAST_MMHG = 15;
 const STEP_MMHG = 5;
 /** Most of an error that is drawn to scale; what is further off stands at the edge and its number says it. */
 const MOST_MMHG = 40;
-const COLUMN = { most: 44, beside: 4 } as const;
+const COLUMN = { most: 72, beside: 5 } as const;
 
 /** The errors of one person's exercises in the order in which they were made, each in the band in which it is accepted. */
 export function errorsFigure(

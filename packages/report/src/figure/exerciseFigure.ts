@@ -137,7 +137,7 @@ export function exerciseFigure(
     cuff,
     ...sounds.flatMap((sound, k) => soundShape(sound, `sound-${k}`, scales, paint)),
     ...phaseBrackets(audible, scales, paint),
-    ...marks.flatMap((mark, k) => momentShape(mark, `moment-${k}`, scales, words, paint)),
+    ...momentShapes(marks, scales, words, paint),
     ...keyLines(key, left, height, paint),
   ]);
   const since = (atSeconds: number) => words.say.number(atSeconds - fall.peakSeconds, 1);
@@ -437,24 +437,32 @@ function phaseBrackets(audible: readonly SoundDrawn[], { x, top }: Scales, paint
   });
 }
 
-/** A moment that was marked, as paper charts have it, with its number. */
-function momentShape(
-  { what, atSeconds, mmHg }: MomentDrawn,
-  key: string,
+/** Room that the name of a moment takes, and how far apart two of them have to stand. */
+const NAME = { width: 96, height: 13 } as const;
+
+/** The moments that were marked, as paper charts have them, each with its number where nothing else is drawn: under the fall. */
+function momentShapes(
+  marks: readonly MomentDrawn[],
   { x, y, left, right, bottom, top }: Scales,
   words: Words,
   paint: Paint,
 ): Svg[] {
-  const isTop = what === 'first sound' || what === 'pulse back';
-  const at = atSeconds === null ? left + 6 : Math.min(right, Math.max(left, x(atSeconds)));
-  const text = words.sentence('debrief.momentShort', { what: words.sentence(`debrief.${what}`), mmHg });
-  const isLate = at > (left + right) / 2;
-  return [
-    ...(atSeconds === null ? [] : [line([at, bottom, at, top], paint.ink, 0.9, '1 2', 'figure-moment')]),
-    markShape(isTop ? 'systolic' : 'diastolic', at, y(mmHg), true, paint, key, 5),
-    label(text, at + (isLate ? -7 : 7), isTop ? y(mmHg) - 12 : y(mmHg) + 17, paint, {
-      anchor: isLate ? 'end' : 'start',
-      isBold: true,
-    }),
-  ];
+  let before: { readonly at: number; readonly foot: number } | null = null;
+  return marks.flatMap(({ what, atSeconds, mmHg }, k) => {
+    const isTop = what === 'first sound' || what === 'pulse back';
+    const at = atSeconds === null ? left + 6 : Math.min(right, Math.max(left, x(atSeconds)));
+    const hasRoom = at - left > NAME.width;
+    let foot = Math.min(bottom - 5, y(mmHg) + (isTop && !hasRoom ? 40 : 18));
+    if (before !== null && at - before.at < NAME.width && Math.abs(foot - before.foot) < NAME.height) {
+      const under = before.foot + NAME.height;
+      foot = under > bottom - 5 ? before.foot - NAME.height : under;
+    }
+    before = { at, foot };
+    const text = words.sentence('debrief.momentShort', { what: words.sentence(`debrief.${what}`), mmHg });
+    return [
+      ...(atSeconds === null ? [] : [line([at, bottom, at, top], paint.ink, 0.9, '1 2', 'figure-moment')]),
+      markShape(isTop ? 'systolic' : 'diastolic', at, y(mmHg), true, paint, `moment-${k}`, 5),
+      label(text, at + (hasRoom ? -6 : 6), foot, paint, { anchor: hasRoom ? 'end' : 'start', isBold: true }),
+    ];
+  });
 }

@@ -44,6 +44,9 @@ export const debrief = {
     'True is what a perfect listener would have heard with the person prepared by the book, over the minute about your reading. Best to be had is what the book’s hand and an eye on the needle would have written at that very time, to the nearest mark.',
   systolic: 'systolic',
   diastolic: 'diastolic',
+  muffledRow: 'diastolic, where muffled',
+  muffledHint:
+    'The sounds went on far below: the number is judged where they became muffled. What faults cost and what was to be had are said of the last sound.',
   bothAccepted: (f: { withinMmHg: number }, say: Say) =>
     `Accepted: both numbers lie within ${say.short(f.withinMmHg)} mmHg of what was true.`,
   oneAccepted: (f: { withinMmHg: number; part: string; other: string }, say: Say) =>
@@ -207,7 +210,7 @@ export const debrief = {
   signed: (f: MmHg, say: Say) => signed(f.mmHg, say),
   signedWhole: (f: MmHg, say: Say) => signed(f.mmHg, say, 0),
   'part-physiology': 'this beat, not the usual',
-  'part-sampling': 'cuff fell between beats',
+  'part-sampling': 'where the cuff was at the beat',
   'part-misheard': 'another sound taken',
   'part-lag': 'needle read later',
   'part-gauge': 'gauge beside the cuff',
@@ -234,6 +237,19 @@ export const debrief = {
   'effect-under-cuff': 'chest piece under cuff',
   'effect-congestion': 'blood held in the arm',
 
+  replay: 'Hear it again',
+  replayHint: 'With headphones or a good loudspeaker; begin low. Nothing of the noise of the place is in it.',
+  replayFrom: 'From where in the letting down',
+  replayAt: (f: { seconds: string; mmHg: number }, say: Say) =>
+    `${f.seconds} s, ${say.number(f.mmHg)} mmHg in the cuff`,
+  replayPlay: 'Play',
+  replayStop: 'Stop',
+  replayFirst: 'Just before the first sound',
+  replayMark: (f: { what: string }) => `Just before your ${f.what}`,
+  loudness: 'Loudness',
+  loudnessSays: (f: { share: number }, say: Say) => say.percent(f.share),
+  tooLoud: 'This is loud. Turn it down before you put headphones on.',
+
   others: 'Pulse and breathing',
   pulseSays: (f: { entered: number; truth: number; felt: number }, say: Say) =>
     Math.round(f.truth) === Math.round(f.felt)
@@ -249,6 +265,7 @@ export const debrief = {
     `Inside the artery the pressure was ${say.number(f.systolic)}/${say.number(f.diastolic)} mmHg on average. No cuff shows that, and your reading is not held against it. In 74 studies with 3,073 people the systolic by cuff lay 5.7 mmHg lower and the diastolic 5.5 mmHg higher than in the artery, on average; where arteries are very stiff, differences of 30 to 50 are not uncommon.`,
 
   errorsFigure: 'Differences over time',
+  errorsTable: 'These differences as a table',
   errorsKey:
     'Point down: systolic. Point up: diastolic. Above the line: written too high. Grey band: accepted; an open mark lies outside it. A cross: nothing was written.',
   errorsSays: (f: { exercises: number }, say: Say) =>

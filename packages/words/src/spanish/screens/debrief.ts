@@ -43,6 +43,9 @@ export const debrief: Reworded<typeof english> = {
     'Lo verdadero es lo que habría oído un oyente perfecto con la persona preparada según el manual, en el minuto alrededor de su lectura. Lo mejor posible es lo que habrían escrito en ese mismo momento la mano del manual y un ojo en la aguja, a la marca más cercana.',
   systolic: 'sistólica',
   diastolic: 'diastólica',
+  muffledRow: 'diastólica, al apagarse',
+  muffledHint:
+    'Los ruidos siguieron mucho más abajo: el número se juzga donde se apagaron. Lo que costaron las faltas y lo mejor posible se dicen del último ruido.',
   bothAccepted: (f, say) =>
     `Aceptado: los dos números están a no más de ${say.short(f.withinMmHg)} mmHg de lo verdadero.`,
   oneAccepted: (f, say) =>
@@ -197,7 +200,7 @@ export const debrief: Reworded<typeof english> = {
   signed: (f, say) => signed(f.mmHg, say),
   signedWhole: (f, say) => signed(f.mmHg, say, 0),
   'part-physiology': 'este latido, no el usual',
-  'part-sampling': 'bajada entre latidos',
+  'part-sampling': 'dónde estaba el manguito',
   'part-misheard': 'se tomó otro ruido',
   'part-lag': 'aguja leída después',
   'part-gauge': 'manómetro y manguito',
@@ -224,6 +227,18 @@ export const debrief: Reworded<typeof english> = {
   'effect-under-cuff': 'campana bajo manguito',
   'effect-congestion': 'sangre retenida',
 
+  replay: 'Oírlo otra vez',
+  replayHint: 'Con auriculares o un buen altavoz; empiece bajo. No lleva nada del ruido del lugar.',
+  replayFrom: 'Desde dónde del desinflado',
+  replayAt: (f, say) => `${f.seconds} s, ${say.number(f.mmHg)} mmHg en el manguito`,
+  replayPlay: 'Oír',
+  replayStop: 'Parar',
+  replayFirst: 'Justo antes del primer ruido',
+  replayMark: (f) => `Justo antes de su ${f.what}`,
+  loudness: 'Volumen',
+  loudnessSays: (f, say) => say.percent(f.share),
+  tooLoud: 'Está alto. Bájelo antes de ponerse los auriculares.',
+
   others: 'Pulso y respiración',
   pulseSays: (f, say) =>
     Math.round(f.truth) === Math.round(f.felt)
@@ -239,6 +254,7 @@ export const debrief: Reworded<typeof english> = {
     `Dentro de la arteria la presión era de ${say.number(f.systolic)}/${say.number(f.diastolic)} mmHg de media. Ningún manguito muestra eso, y su lectura no se compara con ello. En 74 estudios con 3.073 personas la sistólica con manguito quedó 5,7 mmHg más baja y la diastólica 5,5 mmHg más alta que en la arteria, de media; donde las arterias son muy rígidas no son raras diferencias de 30 a 50.`,
 
   errorsFigure: 'Diferencias a lo largo del tiempo',
+  errorsTable: 'Estas diferencias en una tabla',
   errorsKey:
     'Punta abajo: sistólica. Punta arriba: diastólica. Por encima de la línea: escrito demasiado alto. Banda gris: aceptado; una marca hueca queda fuera. Una cruz: no se escribió nada.',
   errorsSays: (f, say) => `${say.counted(f.exercises, EXERCISES)}, en el orden en que se hicieron.`,

@@ -1,0 +1,61 @@
+import { wordsFor } from '@evenfall/words';
+import { expect, test } from 'vitest';
+import { withClass } from '../../testing/svgParts.js';
+import { errorsFigure } from './errorsFigure.js';
+import { ledgerFigure } from './ledgerFigure.js';
+
+const words = wordsFor('en-GB');
+const STEPS = [
+  { key: 'physiology', label: 'this beat', mmHg: 4 },
+  { key: 'talking', label: 'talking', mmHg: 8 },
+  { key: 'lag', label: 'late', mmHg: -6 },
+];
+
+// Physiology handbook 1.2: the parts sum to entered minus true.
+test('each step begins where the one before ends, as long as it is large, and what takes away is hatched', () => {
+  const { svg, table, description } = ledgerFigure(
+    { component: 'systolic', truth: 116, entered: 122, steps: STEPS },
+    words,
+  );
+  const bars = withClass(svg, 'figure-step').map(({ at }) => ({
+    from: Number(at.x),
+    to: Number(at.x) + Number(at.width),
+    isUp: at.class!.includes('is-up'),
+    fill: at.fill,
+  }));
+  const [truth, entered] = withClass(svg, 'figure-end').map(({ at }) => Number(at.x1));
+  const perMmHg = (bars[0]!.to - bars[0]!.from) / 4;
+  expect(bars.map(({ isUp }) => isUp)).toEqual([true, true, false]);
+  expect(bars[0]!.from).toBeCloseTo(truth!, 1);
+  expect(bars[1]!.from).toBeCloseTo(bars[0]!.to, 1);
+  expect(bars[2]!.to).toBeCloseTo(bars[1]!.to, 1);
+  expect(bars[2]!.from).toBeCloseTo(entered!, 1);
+  expect((bars[1]!.to - bars[1]!.from) / perMmHg).toBeCloseTo(8, 1);
+  expect(bars[2]!.fill).not.toBe(bars[1]!.fill);
+  expect(table.rows.map(([, mmHg]) => mmHg)).toEqual(['116.0', '+4.0', '+8.0', '−6.0', '122.0']);
+  expect(description).toContain('difference +6.0 mmHg');
+});
+
+test('no error at all still draws', () => {
+  const { svg } = ledgerFigure({ component: 'diastolic', truth: 80, entered: 80, steps: [] }, words);
+  expect(svg).not.toMatch(/NaN|Infinity/);
+});
+
+test('an error at the edge of what is accepted is full, one just beyond it open; nothing written is a cross', () => {
+  const one = (key: string, systolic: number | null) => ({
+    key,
+    name: key,
+    systolic,
+    diastolic: null,
+    withinMmHg: 5,
+  });
+  const { svg, marks, table } = errorsFigure(
+    [one('at', 5), one('beyond', 5.01), one('under', -5), one('none', null)],
+    words,
+  );
+  const isUsed = (key: string) => withClass(svg, `key-${key}`)[0]!.at.class!.includes('is-used');
+  expect([isUsed('at'), isUsed('beyond'), isUsed('under')]).toEqual([true, false, true]);
+  expect(withClass(svg, 'is-cross').length).toBe(1);
+  expect(marks[3]?.text).toBe('none: nothing written.');
+  expect(table.rows[0]).toEqual(['at', '+5.0', '-', 'within 5']);
+});

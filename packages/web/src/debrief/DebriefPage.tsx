@@ -1,0 +1,42 @@
+import type { StoredEntry } from '@evenfall/record';
+import { useCallback } from 'react';
+import { useApp } from '../app/context.js';
+import { stampText } from '../app/times.js';
+import { Asking } from '../parts/Asking.js';
+import { DebriefShown } from './DebriefShown.js';
+import { scenarioName } from './exerciseName.js';
+import { SimulatedPage } from './SimulatedPage.js';
+import { useFetched } from './useFetched.js';
+
+type Kept = Extract<StoredEntry, { kind: 'exercise' }>;
+
+/** One kept exercise and what came of it. */
+export function DebriefPage({ exercise }: { readonly exercise: string }) {
+  const { words, server } = useApp();
+  const ask = useCallback(() => server.call('readExercise', { params: { exercise } }), [server, exercise]);
+  const { asked, again } = useFetched(ask);
+  const entry = (asked.value?.entry ?? null) as Kept | null;
+  const name =
+    entry === null ? null : scenarioName(entry.content.scenario.id, entry.content.scenario.title, words);
+  const who = asked.value?.agents.find(({ id }) => id === entry?.agent)?.name;
+  return (
+    <SimulatedPage
+      title={name === null ? words.sentence('debrief.title') : words.sentence('debrief.titleOf', { name })}
+      back={{ href: '/practice/exercises', text: words.sentence('debrief.listBack') }}
+      under={
+        entry === null ? null : (
+          <p className="soft">
+            {words.sentence('debrief.by', {
+              name: who ?? words.sentence('chart.unknownAgent'),
+              when: stampText(entry.measuredAt, words),
+            })}
+          </p>
+        )
+      }
+    >
+      <Asking asked={asked} again={again} missing={words.sentence('debrief.missing')}>
+        {() => (entry === null ? null : <DebriefShown exercise={entry.content} />)}
+      </Asking>
+    </SimulatedPage>
+  );
+}

@@ -1,0 +1,113 @@
+import type { ExerciseRow } from '@evenfall/api';
+import { type ErrorDrawn, errorsFigure } from '@evenfall/report';
+import { useCallback, useState } from 'react';
+import { Link } from 'wouter';
+import { useApp } from '../app/context.js';
+import { stampText } from '../app/times.js';
+import { FigureShown } from '../away/FigureShown.js';
+import { Asking } from '../parts/Asking.js';
+import { Field } from '../parts/Field.js';
+import { useAnswering } from '../signIn/useAccess.js';
+import { scenarioName } from './exerciseName.js';
+import { FigureTable } from './FigureTable.js';
+import { SimulatedPage } from './SimulatedPage.js';
+import { useErrors } from './useErrors.js';
+import { useFetched } from './useFetched.js';
+
+/** What was practised here, by whom, and how near it came to the truth over time. */
+export function ExercisesPage() {
+  const { words, server } = useApp();
+  const ask = useCallback(() => server.call('listExercises', {}), [server]);
+  const { asked, again } = useFetched(ask);
+  const own = useAnswering();
+  const [chosen, setChosen] = useState<string | null>(null);
+  return (
+    <SimulatedPage
+      title={words.sentence('debrief.listTitle')}
+      back={{ href: '/practice', text: words.sentence('debrief.toRoom') }}
+    >
+      <Asking asked={asked} again={again}>
+        {({ exercises, agents }) => {
+          const ids = [...new Set(exercises.map(({ agent }) => agent))];
+          const agent = chosen ?? (own !== null && ids.includes(own) ? own : (ids[0] ?? null));
+          const rows = exercises.filter((one) => one.agent === agent);
+          if (rows.length === 0) return <p>{words.sentence('debrief.listNone')}</p>;
+          return (
+            <div className="debrief">
+              {ids.length < 2 ? null : (
+                <Field label={words.sentence('debrief.listOf')}>
+                  {(control) => (
+                    <select
+                      {...control}
+                      value={agent ?? ''}
+                      onChange={({ target }) => setChosen(target.value)}
+                    >
+                      {ids.map((id) => (
+                        <option key={id} value={id}>
+                          {agents.find((one) => one.id === id)?.name ?? words.sentence('chart.unknownAgent')}
+                        </option>
+                      ))}
+                    </select>
+                  )}
+                </Field>
+              )}
+              <Errors key={agent} rows={rows} />
+              <List rows={rows} />
+            </div>
+          );
+        }}
+      </Asking>
+    </SimulatedPage>
+  );
+}
+
+const HEIGHT = 250;
+
+function Errors({ rows }: { readonly rows: readonly ExerciseRow[] }) {
+  const { words } = useApp();
+  const errors: readonly ErrorDrawn[] = useErrors(rows).map((one) => ({
+    key: `exercise-${one.row.id}`,
+    name: nameOf(one.row, words),
+    ...one.errors,
+  }));
+  if (errors.length === 0) return <p className="soft">{words.sentence('app.loading')}</p>;
+  return (
+    <section>
+      <h2>{words.sentence('debrief.errorsFigure')}</h2>
+      <FigureShown name="errors" height={HEIGHT} draw={(how) => errorsFigure(errors, words, how)} />
+      <FigureTable title={words.sentence('debrief.errorsTable')} table={errorsFigure(errors, words).table} />
+    </section>
+  );
+}
+
+function List({ rows }: { readonly rows: readonly ExerciseRow[] }) {
+  const { words } = useApp();
+  return (
+    <ul className="debrief-list">
+      {rows.map((row) => (
+        <li key={row.id}>
+          <Link href={`/practice/exercises/${row.id}`}>{scenarioName(row.scenario, row.title, words)}</Link>
+          <span className="soft small">{stampText({ at: row.measuredAt }, words)}</span>
+          <span>
+            {row.systolic === null && row.diastolic === null
+              ? words.sentence('debrief.notWritten')
+              : `${shown(row.systolic, words)}/${shown(row.diastolic, words)}`}
+          </span>
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+type Words = ReturnType<typeof useApp>['words'];
+
+function shown(mmHg: number | null, { say }: Words): string {
+  return mmHg === null ? '–' : say.number(mmHg);
+}
+
+function nameOf({ scenario, title, measuredAt }: ExerciseRow, words: Words): string {
+  return words.sentence('debrief.made', {
+    name: scenarioName(scenario, title, words),
+    when: stampText({ at: measuredAt }, words),
+  });
+}

@@ -1,0 +1,35 @@
+import type { DataTable } from '@evenfall/report';
+
+/** The data of a figure, folded away: for whoever cannot see it or wants the numbers. */
+export function FigureTable({ title, table }: { readonly title: string; readonly table: DataTable }) {
+  return (
+    <details className="not-printed">
+      <summary>{title}</summary>
+      <div className="trend-scroll">
+        <table className="debrief-table">
+          <caption className="unseen">{table.caption}</caption>
+          <thead>
+            <tr>
+              {table.columns.map((name) => (
+                <th key={name} scope="col">
+                  {name}
+                </th>
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            {table.rows.map((row, k) => (
+              // biome-ignore lint/suspicious/noArrayIndexKey: rows have no other name and never change places
+              <tr key={k}>
+                {row.map((cell, n) => (
+                  // biome-ignore lint/suspicious/noArrayIndexKey: a cell is its column
+                  <td key={n}>{cell}</td>
+                ))}
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+    </details>
+  );
+}

@@ -1,0 +1,37 @@
+import type { Debrief } from '@evenfall/practice';
+import { ledgerFigure, ledgerHeight } from '@evenfall/report';
+import { useApp } from '../app/context.js';
+import { FigureShown } from '../away/FigureShown.js';
+import { ledgerSteps } from './ledgerSteps.js';
+
+/** Where each difference came from, as a staircase for each number. */
+export function LedgerShown({ result: { ledger } }: { readonly result: Debrief }) {
+  const { words } = useApp();
+  if (ledger.systolic === null && ledger.diastolic === null) return null;
+  return (
+    <section>
+      <h2>{words.sentence('debrief.ledger')}</h2>
+      <p className="small soft">{words.sentence('debrief.ledgerHint')}</p>
+      <div className="debrief-ledgers">
+        {(['systolic', 'diastolic'] as const).map((component) => {
+          const one = ledger[component];
+          if (one === null) return null;
+          const steps = ledgerSteps(one, words);
+          const { longRun, entered } = one;
+          return (
+            <div key={component}>
+              <h3>{words.sentence(`debrief.${component}`)}</h3>
+              <FigureShown
+                name={`ledger-${component}`}
+                height={ledgerHeight(steps.length)}
+                leastWidth={330}
+                mostWidth={560}
+                draw={(how) => ledgerFigure({ component, truth: longRun, entered, steps }, words, how)}
+              />
+            </div>
+          );
+        })}
+      </div>
+    </section>
+  );
+}

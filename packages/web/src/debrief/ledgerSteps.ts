@@ -1,0 +1,28 @@
+import type { Ledger } from '@evenfall/practice';
+import type { LedgerStep } from '@evenfall/report';
+import type { Words } from '@evenfall/words';
+
+const PARTS = ['physiology', 'sampling', 'misheard', 'lag', 'gauge', 'digit', 'unsplit'] as const;
+
+/** Parts that are told only where there is something to tell. */
+const ONLY_IF_ANY: readonly (typeof PARTS)[number][] = ['misheard', 'unsplit'];
+
+/** The lines of a ledger in the order in which the error came about, named; what technique did comes after the body. They sum to the error. */
+export function ledgerSteps(ledger: Ledger, words: Words): LedgerStep[] {
+  const isTimed = ledger.unsplit === 0;
+  const part = (name: (typeof PARTS)[number]): LedgerStep[] => {
+    const mmHg = ledger[name];
+    const isLeftOut = mmHg === 0 && (ONLY_IF_ANY.includes(name) || !isTimed);
+    return isLeftOut ? [] : [{ key: name, label: words.sentence(`debrief.part-${name}`), mmHg }];
+  };
+  const [physiology, ...others] = PARTS;
+  return [
+    ...part(physiology),
+    ...ledger.technique.map(({ code, mmHg }) => ({
+      key: code,
+      label: words.sentence(`debrief.effect-${code}`),
+      mmHg,
+    })),
+    ...others.flatMap(part),
+  ];
+}

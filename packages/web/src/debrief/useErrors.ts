@@ -1,0 +1,49 @@
+import type { ExerciseRow } from '@evenfall/api';
+import { debrief, type Exercise } from '@evenfall/practice';
+import { useEffect, useState } from 'react';
+import { useApp } from '../app/context.js';
+
+/** The newest of them: each is played again to be judged. */
+const MOST = 20;
+
+export type Judged = {
+  readonly row: ExerciseRow;
+  readonly errors: {
+    readonly systolic: number | null;
+    readonly diastolic: number | null;
+    readonly withinMmHg: number;
+  };
+};
+
+/** What an exercise was off by, played again. */
+export function errorsOf(exercise: Exercise): Judged['errors'] {
+  const { ledger, accepted } = debrief(exercise);
+  return {
+    systolic: ledger.systolic?.error ?? null,
+    diastolic: ledger.diastolic?.error ?? null,
+    withinMmHg: accepted.withinMmHg,
+  };
+}
+
+/** The errors of the newest exercises, oldest first; they come in one after the other. One that cannot be read is left out. */
+export function useErrors(rows: readonly ExerciseRow[]): readonly Judged[] {
+  const { server } = useApp();
+  const [judged, setJudged] = useState<readonly Judged[]>([]);
+  useEffect(() => {
+    let isOver = false;
+    const judge = async () => {
+      for (const row of rows.slice(0, MOST).toReversed()) {
+        const answer = await server.call('readExercise', { params: { exercise: row.id } });
+        if (isOver) return;
+        if (!answer.ok) continue;
+        const errors = errorsOf(answer.value.entry.content as Exercise);
+        setJudged((before) => [...before.filter((one) => one.row.id !== row.id), { row, errors }]);
+      }
+    };
+    void judge();
+    return () => {
+      isOver = true;
+    };
+  }, [rows, server]);
+  return judged;
+}

@@ -48,6 +48,7 @@ const SettingsPage = pageOf(laterPages, (pages) => pages.SettingsPage);
 const AwayNewPage = pageOf(awayPages, (pages) => pages.AwayNewPage);
 const SeriesPage = pageOf(awayPages, (pages) => pages.SeriesPage);
 const PracticePage = pageOf(practicePages, (pages) => pages.PracticePage);
+const RoomModePage = pageOf(practicePages, (pages) => pages.RoomModePage);
 const RoomPage = pageOf(practicePages, (pages) => pages.RoomPage);
 const AfterPracticeRoutes = pageOf(debriefPages, (pages) => pages.AfterPracticeRoutes);
 const TrendPage = pageOf(laterPages, (pages) => pages.TrendPage);
@@ -104,6 +105,9 @@ export function AppRoutes() {
           </Route>
           <Route path="/practice">
             <PracticePage />
+          </Route>
+          <Route path="/practice/room">
+            <RoomModePage />
           </Route>
           <Route path="/practice/exercises/*?">
             <AfterPracticeRoutes />

@@ -2,4 +2,5 @@
 import './styles/practice.css';
 
 export { PracticePage } from './practice/PracticePage.js';
+export { RoomModePage } from './practice/RoomModePage.js';
 export { RoomPage } from './practice/RoomPage.js';

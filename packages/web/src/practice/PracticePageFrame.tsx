@@ -21,8 +21,17 @@ export function PracticePageFrame({ title, back, isBare = false, isWide = false,
       <div className={isWide ? 'practice practice-wide' : 'practice'}>
         <Page
           title={words.sentence('practice.pageTitle', { text: title })}
-          heading={title}
-          under={<p className="practice-band">{words.sentence('practice.band')}</p>}
+          heading={
+            isBare ? (
+              <span className="practice-heading">
+                <span>{title}</span>
+                <span className="practice-band">{words.sentence('practice.simulated')}</span>
+              </span>
+            ) : (
+              title
+            )
+          }
+          under={isBare ? null : <p className="practice-band">{words.sentence('practice.band')}</p>}
           back={back}
           isBare={isBare}
         >

@@ -17,6 +17,7 @@ import { CountPanel } from './panels/CountPanel.js';
 import { DonePanel, TruthPanel } from './panels/DonePanel.js';
 import { EarsPanel, Loudness } from './panels/EarsPanel.js';
 import { RoomPanel } from './panels/RoomPanel.js';
+import { ShowPanel } from './panels/ShowPanel.js';
 import { placeOf } from './placeOf.js';
 import { scenarioTitle, whoText } from './scenarioText.js';
 import { hasSoundHere, useSound } from './sound.js';
@@ -24,11 +25,8 @@ import { useKeys } from './useKeys.js';
 import { type Change, usePractice, useRoundOf } from './usePractice.js';
 import { Visit } from './visit.js';
 
-/** Whether the page of one exercise stands among the routes; until it does nothing leads there. */
-export type HasDebrief = { readonly hasDebrief?: boolean };
-
 /** The room of one simulated person. */
-export function RoomPage({ scenario: id, hasDebrief = false }: { readonly scenario: string } & HasDebrief) {
+export function RoomPage({ scenario: id }: { readonly scenario: string }) {
   const app = useApp();
   const { words } = app;
   const practice = usePractice();
@@ -46,7 +44,7 @@ export function RoomPage({ scenario: id, hasDebrief = false }: { readonly scenar
   return (
     <PracticePageFrame title={scenarioTitle(scenario, words)} back={back} isBare isWide={isUnderWay}>
       {isUnderWay ? (
-        <Exercise key={draft.exercise} {...practice} draft={draft} hasDebrief={hasDebrief} />
+        <Exercise key={draft.exercise} {...practice} draft={draft} />
       ) : (
         <Begin scenario={scenario} draft={draft} onBegin={practice.put} />
       )}
@@ -65,6 +63,7 @@ function Begin({ scenario, draft, onBegin }: BeginProps) {
   const { words, ids, clock, store } = useApp();
   const shelf = useMemo(deviceShelf, []);
   const ears = useMemo(() => readEars(shelf) ?? FRESH_EARS, [shelf]);
+  const [shownSeed, setShownSeed] = useState<number | null>(null);
   const begin = (said: Ears) => {
     keepEars(shelf, said);
     const { sequence } = store.get().kept;
@@ -76,6 +75,8 @@ function Begin({ scenario, draft, onBegin }: BeginProps) {
       wasShown: showsSounds,
     });
   };
+  if (shownSeed !== null)
+    return <ShowPanel scenario={scenario} seed={shownSeed} ears={ears} onEnd={() => setShownSeed(null)} />;
   return (
     <>
       <p>{whoText(scenario, words)}</p>
@@ -88,6 +89,9 @@ function Begin({ scenario, draft, onBegin }: BeginProps) {
         </p>
       )}
       <EarsPanel ears={ears} done={words.sentence('practice.withSound')} onDone={begin} />
+      <button type="button" className="button button-quiet" onClick={() => setShownSeed(freshSeed())}>
+        {words.sentence('practice.showMe')}
+      </button>
     </>
   );
 }
@@ -107,13 +111,12 @@ type ExerciseProps = {
   readonly change: Change;
   readonly keepQuietly: Change;
   readonly forget: () => void;
-  readonly hasDebrief: boolean;
 };
 
-function Exercise({ draft, put, change, keepQuietly, forget, hasDebrief }: ExerciseProps) {
+function Exercise({ draft, put, change, keepQuietly, forget }: ExerciseProps) {
   const { words, clock } = useApp();
   const say = words.sentence;
-  const engine = useMemo(() => new RoomEngine(new Visit(draft.visit)), [draft.exercise]);
+  const [engine] = useState(() => new RoomEngine(new Visit(draft.visit)));
   const [stopped, setStopped] = useState<'by-hand' | 'hidden' | null>(null);
   const [isKept, setKept] = useState(false);
   const { step } = draft;
@@ -170,6 +173,9 @@ function Exercise({ draft, put, change, keepQuietly, forget, hasDebrief }: Exerc
     };
   }, [engine, isLive, stopped, keepNow]);
 
+  const turnOn = async () => {
+    if (await sound.turnOn()) change((was) => ({ ...was, aids: { ...was.aids, hadSound: true } }));
+  };
   const secondsAt = useCallback((ms: number) => engine.secondsAt(ms), [engine]);
   const round = useRoundOf(draft, change, secondsAt);
   const to = useCallback(
@@ -215,7 +221,7 @@ function Exercise({ draft, put, change, keepQuietly, forget, hasDebrief }: Exerc
     return true;
   });
 
-  if (isKept) return <TruthPanel draft={draft} hasDebrief={hasDebrief} onAgain={() => put(null)} />;
+  if (isKept) return <TruthPanel draft={draft} onAgain={() => put(null)} />;
   const measuring = round.draft.pressure.measuring;
   const { place } = round.draft.pressure;
   return (
@@ -230,6 +236,11 @@ function Exercise({ draft, put, change, keepQuietly, forget, hasDebrief }: Exerc
       )}
       {step === 'room' ? (
         <>
+          {hasSoundHere() && !sound.isOn ? (
+            <button type="button" className="button room-sound-on" onClick={() => void turnOn()}>
+              {say('practice.soundOn')}
+            </button>
+          ) : null}
           <RoomPanel
             engine={engine}
             draft={draft}
@@ -241,60 +252,50 @@ function Exercise({ draft, put, change, keepQuietly, forget, hasDebrief }: Exerc
               touched.current += 1;
               sound.player?.touch(kind, touched.current);
             }}
+            next={
+              <div className="room-next">
+                <button type="button" className="button" onClick={() => count('pulse')}>
+                  {say('practice.countPulse')}
+                </button>
+                <button type="button" className="button" onClick={() => count('breaths')}>
+                  {say('practice.countBreaths')}
+                </button>
+                <button type="button" className="button button-first" onClick={() => write('auscultation')}>
+                  {say('practice.write')}
+                </button>
+                <button type="button" className="button" onClick={() => write('palpation')}>
+                  {say('practice.writeFelt')}
+                </button>
+                <button
+                  type="button"
+                  className="button"
+                  onClick={() => setStopped((was) => (was === null ? 'by-hand' : null))}
+                >
+                  {say(stopped === null ? 'practice.stop' : 'practice.goOnNow')}
+                </button>
+                <button type="button" className="button" onClick={() => to('done')}>
+                  {say('practice.finish')}
+                </button>
+              </div>
+            }
           />
-          <div className="room-next">
-            <button type="button" className="button" onClick={() => count('pulse')}>
-              {say('practice.countPulse')}
-            </button>
-            <button type="button" className="button" onClick={() => count('breaths')}>
-              {say('practice.countBreaths')}
-            </button>
-            <button type="button" className="button button-first" onClick={() => write('auscultation')}>
-              {say('practice.write')}
-            </button>
-            <button type="button" className="button button-quiet" onClick={() => write('palpation')}>
-              {say('practice.writeFelt')}
-            </button>
-            <button type="button" className="button button-quiet" onClick={() => to('done')}>
-              {say('practice.finish')}
-            </button>
-          </div>
-          <div className="room-foot">
-            {stopped === null ? (
-              <button type="button" className="button button-quiet" onClick={() => setStopped('by-hand')}>
-                {say('practice.stop')}
-              </button>
-            ) : null}
-            {hasSoundHere() ? (
-              sound.isOn ? (
+          <details className="room-more">
+            <summary>{say('practice.more')}</summary>
+            <div className="room-foot">
+              {!hasSoundHere() ? null : sound.isOn ? (
                 <>
                   <Loudness share={sound.loudness} onChange={sound.setLoudness} />
                   <button type="button" className="button button-quiet" onClick={sound.turnOff}>
                     {say('practice.soundOff')}
                   </button>
                 </>
-              ) : (
-                <button
-                  type="button"
-                  className="button"
-                  onClick={() =>
-                    void sound.turnOn().then((isOn) => {
-                      if (isOn) change((was) => ({ ...was, aids: { ...was.aids, hadSound: true } }));
-                    })
-                  }
-                >
-                  {say('practice.soundOn')}
-                </button>
-              )
-            ) : null}
-            <details className="room-keys">
-              <summary>{say('practice.keys')}</summary>
+              ) : null}
               <p className="small">{say('practice.keysAre')}</p>
-            </details>
-            <button type="button" className="button button-quiet" onClick={() => put(null)}>
-              {say('practice.giveUp')}
-            </button>
-          </div>
+              <button type="button" className="button button-quiet" onClick={() => put(null)}>
+                {say('practice.giveUp')}
+              </button>
+            </div>
+          </details>
         </>
       ) : step === 'pulse' || step === 'breaths' ? (
         <CountPanel engine={engine} draft={draft} round={round} sign={step} onBack={toRoom} />

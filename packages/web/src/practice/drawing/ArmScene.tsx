@@ -18,6 +18,8 @@ type ArmProps = {
   /** Where the chest piece lies, or the fingers; null: nowhere. */
   readonly laid: Laid | null;
   readonly onLay?: ((place: { readonly x: number; readonly y: number }) => void) | undefined;
+  /** How it lies, in words. */
+  readonly laidText: string;
   readonly isFeelingWrist: boolean;
   readonly onWrist?: (() => void) | undefined;
 };
@@ -76,6 +78,7 @@ export function ArmScene(props: ArmProps) {
   };
   const dy = half - 46;
   return (
+    // biome-ignore lint/a11y/useSemanticElements: a drawing whose parts can be touched is no form
     <svg ref={svg} className="scene" viewBox="0 0 480 240" role="group" aria-label={say('practice.arm')}>
       <path className="scene-table" d="M0 36 H480 V212 H0 Z" />
       <path className="scene-line scene-faint" d="M0 36 H480 M0 212 H480" />
@@ -126,9 +129,12 @@ export function ArmScene(props: ArmProps) {
       {onLay === undefined && laid === null ? null : (
         <g
           className="laying"
-          role="application"
-          // biome-ignore lint/a11y/noNoninteractiveTabindex: the hand that lies here is moved with the arrow keys
+          role="slider"
           tabIndex={onLay === undefined ? -1 : 0}
+          aria-valuemin={ARM.field.top}
+          aria-valuemax={ARM.field.bottom}
+          aria-valuenow={Math.round(laid?.y ?? ARM.field.bottom)}
+          aria-valuetext={props.laidText}
           aria-label={`${say(inHand === 'fingers' ? 'practice.feelElbow' : 'practice.chestPiece')}. ${say('practice.chestPieceHint')}`}
           onKeyDown={step}
           onPointerDown={(event) => {
@@ -147,7 +153,7 @@ export function ArmScene(props: ArmProps) {
             rx="18"
           />
           {laid === null ? null : inHand === 'fingers' ? (
-            <g transform={`translate(${laid.x} ${laid.y})`}>
+            <g key="fingers" transform={`translate(${laid.x} ${laid.y})`}>
               <circle ref={elbow} className="felt-ring" r="8" opacity="0" />
               <path
                 className="scene-finger"
@@ -155,7 +161,7 @@ export function ArmScene(props: ArmProps) {
               />
             </g>
           ) : (
-            <g transform={`translate(${laid.x} ${laid.y})`}>
+            <g key="piece" transform={`translate(${laid.x} ${laid.y})`}>
               <path className="hose" d="M0 0 C 30 30 60 66 64 130" />
               <circle className="piece" r={PIECE_RADIUS} />
               <circle className="piece-rim" r={laid.isPressed ? 9 : 12} />

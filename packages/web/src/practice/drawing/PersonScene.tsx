@@ -10,20 +10,28 @@ type SceneProps = {
   readonly isCuffOn: boolean;
   /** Puts something right; absent once the cuff was up, or while one only looks on. */
   readonly onPrepare?: ((change: Partial<Circumstances>) => void) | undefined;
+  /** What is to be said of a part that was touched; absent while one only looks on. */
+  readonly onSay?: ((text: string) => void) | undefined;
 };
 
 /** How far the chest is drawn out for each mm of its movement. */
 const PX_PER_MM = 0.9;
 
 /** The person on a chair beside a table, from the side: what is not as it should be is seen here, and put right by a touch. */
-export function PersonScene({ engine, circumstances, isCuffOn, onPrepare }: SceneProps) {
+export function PersonScene({ engine, circumstances, isCuffOn, onPrepare, onSay }: SceneProps) {
   const { words } = useApp();
   const chest = useRef<SVGPathElement>(null);
   const say = words.sentence;
   const { hasLegsCrossed, isTalking, hasBackUnsupported, hasFullBladder, restMinutes } = circumstances;
   const isArmLow = circumstances.armBelowHeartCm !== 0 || circumstances.isArmUnsupported;
-  const put = (isWrong: boolean, change: Partial<Circumstances>) =>
-    isWrong && onPrepare !== undefined ? () => onPrepare(change) : undefined;
+  /** A touch puts right what is not as it should be; of the rest it says how it is. */
+  const touched = (isWrong: boolean, change: Partial<Circumstances>, wrong: string, right: string) => {
+    if (onSay === undefined) return undefined;
+    return () => {
+      if (isWrong) onPrepare?.(change);
+      onSay(isWrong && onPrepare === undefined ? `${wrong} ${say('practice.fixedNow')}` : right);
+    };
+  };
   useEffect(
     () =>
       engine.subscribe(({ now }) => {
@@ -34,6 +42,7 @@ export function PersonScene({ engine, circumstances, isCuffOn, onPrepare }: Scen
   );
   const minutes = Math.round(restMinutes);
   return (
+    // biome-ignore lint/a11y/useSemanticElements: a drawing whose parts can be touched is no form
     <svg className="scene" viewBox="0 0 480 300" role="group" aria-label={say('practice.person')}>
       <path className="scene-floor" d="M8 286 H472" />
       <path className="scene-wall" d="M8 248 H118 M300 248 H472" />
@@ -48,17 +57,22 @@ export function PersonScene({ engine, circumstances, isCuffOn, onPrepare }: Scen
       {/* The clock on the wall: the long hand goes with the minutes of rest. */}
       <Spot
         label={`${say('practice.clock')}: ${say('practice.sat', { minutes })}. ${say('practice.letSit')}`}
-        onTouch={put(restMinutes < 5, { restMinutes: 5, observerMinutes: 5 })}
+        onTouch={touched(
+          restMinutes < 5,
+          { restMinutes: 5, observerMinutes: 5 },
+          say('practice.sat', { minutes }),
+          say('practice.sat', { minutes: 5 }),
+        )}
         className={restMinutes < 5 ? 'scene-wrong' : ''}
       >
-        <circle className="scene-hit" cx="398" cy="58" r="40" />
-        <circle className="scene-face" cx="398" cy="58" r="30" />
+        <circle className="scene-hit" cx="424" cy="58" r="40" />
+        <circle className="scene-face" cx="424" cy="58" r="30" />
         {[0, 90, 180, 270].map((turn) => (
-          <path key={turn} className="scene-line" d="M398 31 V36" transform={`rotate(${turn} 398 58)`} />
+          <path key={turn} className="scene-line" d="M424 31 V36" transform={`rotate(${turn} 424 58)`} />
         ))}
-        <path className="scene-line" d="M398 58 L384 50" />
-        <path className="scene-hand" d="M398 58 V36" transform={`rotate(${restMinutes * 6} 398 58)`} />
-        <text className="scene-text" x="398" y="106" textAnchor="middle">
+        <path className="scene-line" d="M424 58 L410 50" />
+        <path className="scene-hand" d="M424 58 V36" transform={`rotate(${restMinutes * 6} 424 58)`} />
+        <text className="scene-text" x="424" y="106" textAnchor="middle">
           {say('practice.sat', { minutes })}
         </text>
       </Spot>
@@ -74,7 +88,12 @@ export function PersonScene({ engine, circumstances, isCuffOn, onPrepare }: Scen
       {/* Legs. */}
       <Spot
         label={say(hasLegsCrossed ? 'practice.legsCrossed' : 'practice.legsFlat')}
-        onTouch={put(hasLegsCrossed, { hasLegsCrossed: false })}
+        onTouch={touched(
+          hasLegsCrossed,
+          { hasLegsCrossed: false },
+          say('practice.legsCrossed'),
+          say('practice.legsFlat'),
+        )}
         className={hasLegsCrossed ? 'scene-wrong' : ''}
       >
         <rect className="scene-hit" x="180" y="196" width="110" height="92" rx="12" />
@@ -111,14 +130,19 @@ export function PersonScene({ engine, circumstances, isCuffOn, onPrepare }: Scen
       <g className="scene-lean" transform={hasBackUnsupported ? 'rotate(11 168 214) translate(14 2)' : ''}>
         <Spot
           label={say(hasBackUnsupported ? 'practice.backFree' : 'practice.backRests')}
-          onTouch={put(hasBackUnsupported, { hasBackUnsupported: false })}
+          onTouch={touched(
+            hasBackUnsupported,
+            { hasBackUnsupported: false },
+            say('practice.backFree'),
+            say('practice.backRests'),
+          )}
           className={hasBackUnsupported ? 'scene-wrong' : ''}
         >
           <path ref={chest} className="scene-shirt" d={chestPath(0)} />
         </Spot>
         <Spot
           label={say(isTalking ? 'practice.talking' : 'practice.quiet')}
-          onTouch={put(isTalking, { isTalking: false })}
+          onTouch={touched(isTalking, { isTalking: false }, say('practice.talking'), say('practice.quiet'))}
           className={isTalking ? 'scene-wrong' : ''}
         >
           <circle className="scene-hit" cx="170" cy="64" r="40" />
@@ -137,9 +161,9 @@ export function PersonScene({ engine, circumstances, isCuffOn, onPrepare }: Scen
             <g>
               <path
                 className="scene-bubble"
-                d="M222 30 h112 a10 10 0 0 1 10 10 v20 a10 10 0 0 1 -10 10 h-100 l-16 12 l4 -14 a10 10 0 0 1 -10 -8 v-20 a10 10 0 0 1 10 -10 Z"
+                d="M226 26 h116 a11 11 0 0 1 11 11 v16 a11 11 0 0 1 -11 11 h-96 l-20 12 l6 -13 a11 11 0 0 1 -17 -10 v-16 a11 11 0 0 1 11 -11 Z"
               />
-              <text className="scene-text" x="278" y="54" textAnchor="middle">
+              <text className="scene-text" x="284" y="51" textAnchor="middle">
                 {say('practice.says')}
               </text>
             </g>
@@ -147,7 +171,12 @@ export function PersonScene({ engine, circumstances, isCuffOn, onPrepare }: Scen
         </Spot>
         <Spot
           label={say(isArmLow ? 'practice.armLow' : 'practice.armRests')}
-          onTouch={put(isArmLow, { armBelowHeartCm: 0, isArmUnsupported: false })}
+          onTouch={touched(
+            isArmLow,
+            { armBelowHeartCm: 0, isArmUnsupported: false },
+            say('practice.armLow'),
+            say('practice.armRests'),
+          )}
           className={isArmLow ? 'scene-wrong' : ''}
         >
           {isArmLow ? (
@@ -186,7 +215,12 @@ export function PersonScene({ engine, circumstances, isCuffOn, onPrepare }: Scen
       {hasFullBladder ? (
         <Spot
           label={say('practice.bladder')}
-          onTouch={put(true, { hasFullBladder: false })}
+          onTouch={touched(
+            true,
+            { hasFullBladder: false },
+            say('practice.bladder'),
+            say('practice.bladderEmpty'),
+          )}
           className="scene-wrong"
         >
           <circle className="scene-bubble" cx="224" cy="112" r="4" />

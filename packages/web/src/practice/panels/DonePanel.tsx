@@ -142,11 +142,9 @@ function pressureText({ entered }: Content): string | null {
 /** What was true, beside what was written; the lesson; and on. */
 export function TruthPanel({
   draft,
-  hasDebrief,
   onAgain,
 }: {
   readonly draft: PracticeDraft;
-  readonly hasDebrief: boolean;
   readonly onAgain: () => void;
 }) {
   const { words } = useApp();
@@ -216,11 +214,9 @@ export function TruthPanel({
         </p>
       )}
       <div className="buttons">
-        {hasDebrief ? (
-          <Link href={`/practice/exercises/${draft.exercise}`} className="button button-first button-large">
-            {say('practice.debrief')}
-          </Link>
-        ) : null}
+        <Link href={`/practice/exercises/${draft.exercise}`} className="button button-first button-large">
+          {say('practice.debrief')}
+        </Link>
         <button type="button" className="button" onClick={onAgain}>
           {say('practice.once')}
         </button>

@@ -1,5 +1,5 @@
 import { BLADDERS, type Bladder, type Circumstances } from '@evenfall/physiology';
-import { useEffect, useRef, useState } from 'react';
+import { type ReactNode, useEffect, useRef, useState } from 'react';
 import { useApp } from '../../app/context.js';
 import { ArmScene, type InHand } from '../drawing/ArmScene.js';
 import { PersonScene } from '../drawing/PersonScene.js';
@@ -7,6 +7,7 @@ import { ARM, arteryY, heldAt, type Laid } from '../drawing/placing.js';
 import type { RoomEngine } from '../engine.js';
 import type { PracticeDraft } from '../keptPractice.js';
 import type { Change } from '../usePractice.js';
+import { CUFF_SCALE } from './cuffScale.js';
 import { Hands } from './Hands.js';
 
 type RoomProps = {
@@ -17,30 +18,23 @@ type RoomProps = {
   readonly onShowSounds: (shows: boolean) => void;
   readonly isStopped: boolean;
   readonly touch: (kind: 'put-on' | 'taken-off') => void;
+  /** What can be done next, below the place. */
+  readonly next: ReactNode;
 };
 
 const VIEWS = ['person', 'arm', 'hands'] as const;
 type View = (typeof VIEWS)[number];
 const VIEW_TEXT = { person: 'practice.person', arm: 'practice.arm', hands: 'practice.gauge' } as const;
 
-/** Width of each bladder beside an adult's, as drawn. */
-const CUFF_SCALE: Readonly<Record<Bladder, number>> = {
-  infant: 0.45,
-  child: 0.62,
-  'small-adult': 0.82,
-  adult: 1,
-  'large-adult': 1.12,
-  thigh: 1.25,
-};
-
 /** The room as a place: the person, the arm on the table, and what the hands hold. */
-export function RoomPanel({ engine, draft, change, ...more }: RoomProps) {
+export function RoomPanel({ engine, draft, change, next, ...more }: RoomProps) {
   const { words } = useApp();
   const say = words.sentence;
   const [view, setView] = useState<View>(draft.isCuffOn ? 'arm' : 'person');
   const [isFeelingWrist, setFeelingWrist] = useState(false);
   const [inHand, setInHand] = useState<InHand>(draft.piece === null ? 'fingers' : 'chest-piece');
   const [fingers, setFingers] = useState<Laid | null>(null);
+  const [said, setSaid] = useState<string | null>(null);
   const { circumstances, instrument, scenario, seed } = draft.visit;
   const isFixed = useIsInflated(engine);
   const now = () => performance.now();
@@ -67,7 +61,8 @@ export function RoomPanel({ engine, draft, change, ...more }: RoomProps) {
   const laid = inHand === 'fingers' ? fingers : draft.piece;
   return (
     <div className="room" data-view={view}>
-      <div className="room-tabs" role="group" aria-label={say('practice.room')}>
+      <fieldset className="room-tabs">
+        <legend className="unseen">{say('practice.room')}</legend>
         {VIEWS.map((one) => (
           <button
             key={one}
@@ -79,7 +74,7 @@ export function RoomPanel({ engine, draft, change, ...more }: RoomProps) {
             {say(VIEW_TEXT[one])}
           </button>
         ))}
-      </div>
+      </fieldset>
       <div className="room-scene">
         {view === 'person' ? (
           <>
@@ -88,8 +83,11 @@ export function RoomPanel({ engine, draft, change, ...more }: RoomProps) {
               circumstances={circumstances}
               isCuffOn={draft.isCuffOn}
               onPrepare={isFixed ? undefined : (changed) => prepare(changed)}
+              onSay={setSaid}
             />
-            <p className="small soft">{say(isFixed ? 'practice.fixedNow' : 'practice.sceneHint')}</p>
+            <p className="small soft" role="status">
+              {said ?? say(isFixed ? 'practice.fixedNow' : 'practice.sceneHint')}
+            </p>
           </>
         ) : (
           <>
@@ -106,6 +104,7 @@ export function RoomPanel({ engine, draft, change, ...more }: RoomProps) {
                 if (inHand === 'fingers') setFingers({ ...place, isPressed: false });
                 else lay({ ...place, isPressed: draft.piece?.isPressed ?? false });
               }}
+              laidText={say(inHand === 'fingers' ? 'practice.feelElbow' : pieceText(draft.piece, seed))}
               isFeelingWrist={isFeelingWrist}
               onWrist={feelWrist}
             />
@@ -211,6 +210,7 @@ export function RoomPanel({ engine, draft, change, ...more }: RoomProps) {
         onWrist={feelWrist}
         {...more}
       />
+      {next}
     </div>
   );
 }

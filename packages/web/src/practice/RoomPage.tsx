@@ -153,6 +153,8 @@ function Exercise({ draft, put, change, keepQuietly, forget }: ExerciseProps) {
     };
   }, [engine, keepNow]);
 
+  useEffect(() => window.scrollTo(0, 0), []);
+
   // A page that is not looked at stands still, and says so.
   useEffect(() => {
     if (!isLive || stopped !== null) {

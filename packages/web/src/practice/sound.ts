@@ -7,6 +7,9 @@ import type { RoomEngine } from './engine.js';
 let card: AudioContext | null = null;
 let loudness = LOUDNESS.start;
 
+/** How long a card may take to begin, ms. */
+const LONGEST_WAIT_MS = 1000;
+
 export function hasSoundHere(): boolean {
   return typeof window.AudioContext === 'function';
 }
@@ -16,7 +19,8 @@ export async function openCard(): Promise<AudioContext | null> {
   if (!hasSoundHere()) return null;
   try {
     card ??= new AudioContext();
-    await card.resume();
+    // A card that may not begin yet never answers: nobody waits for it at the door.
+    await Promise.race([card.resume(), new Promise((go) => window.setTimeout(go, LONGEST_WAIT_MS))]);
     return card.state === 'running' ? card : null;
   } catch {
     return null;

@@ -1,6 +1,7 @@
 import { type KeyboardEvent, type PointerEvent, useEffect, useRef } from 'react';
 import { useApp } from '../../app/context.js';
 import type { RoomEngine } from '../engine.js';
+import { FOCUSABLE } from './focusable.js';
 import { ARM, arteryY, feltAt, type Laid, PIECE_RADIUS, within } from './placing.js';
 import { Spot } from './Spot.js';
 
@@ -130,7 +131,7 @@ export function ArmScene(props: ArmProps) {
         <g
           className="laying"
           role="slider"
-          tabIndex={onLay === undefined ? -1 : 0}
+          {...(onLay === undefined ? {} : FOCUSABLE)}
           aria-valuemin={ARM.field.top}
           aria-valuemax={ARM.field.bottom}
           aria-valuenow={Math.round(laid?.y ?? ARM.field.bottom)}

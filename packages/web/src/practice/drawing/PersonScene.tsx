@@ -157,18 +157,9 @@ export function PersonScene({ engine, circumstances, isCuffOn, onPrepare, onSay 
           />
           <circle className="scene-eye" cx="190" cy="56" r="1.800" />
           <path className="scene-line" d={isTalking ? 'M192 76 Q 196 80 199 76' : 'M191 77 H198'} />
-          {isTalking ? (
-            <g>
-              <path
-                className="scene-bubble"
-                d="M226 26 h116 a11 11 0 0 1 11 11 v16 a11 11 0 0 1 -11 11 h-96 l-20 12 l6 -13 a11 11 0 0 1 -17 -10 v-16 a11 11 0 0 1 11 -11 Z"
-              />
-              <text className="scene-text" x="284" y="51" textAnchor="middle">
-                {say('practice.says')}
-              </text>
-            </g>
-          ) : null}
         </Spot>
+      </g>
+      <g transform={hasBackUnsupported ? 'translate(26 4)' : ''}>
         <Spot
           label={say(isArmLow ? 'practice.armLow' : 'practice.armRests')}
           onTouch={touched(
@@ -193,7 +184,7 @@ export function PersonScene({ engine, circumstances, isCuffOn, onPrepare, onSay 
               <path className="scene-sleeve" d="M154 118 C 166 106 182 110 188 124 L204 146 L188 160 Z" />
               <path
                 className="scene-skin"
-                d="M188 158 L204 145 L236 166 C 266 172 300 176 326 180 C 336 182 344 186 344 190 C 344 194 330 195 322 194 C 290 192 250 194 226 188 Z"
+                d="M188 158 L204 145 L236 166 C 266 172 300 174 326 178 C 336 180 344 184 344 188 C 344 192 330 193 322 192 C 290 190 250 192 226 188 Z"
               />
               {isCuffOn ? <path className="scene-cuff" d="M190 136 L214 152 L202 174 L178 154 Z" /> : null}
             </>
@@ -212,6 +203,17 @@ export function PersonScene({ engine, circumstances, isCuffOn, onPrepare, onSay 
         <path d="M403 184 C 384 196 372 190 352 190" />
       </g>
 
+      {isTalking ? (
+        <g transform={hasBackUnsupported ? 'translate(34 8)' : ''} className="scene-said">
+          <path
+            className="scene-bubble"
+            d="M226 26 h116 a11 11 0 0 1 11 11 v16 a11 11 0 0 1 -11 11 h-96 l-20 12 l6 -13 a11 11 0 0 1 -17 -10 v-16 a11 11 0 0 1 11 -11 Z"
+          />
+          <text className="scene-text" x="284" y="51" textAnchor="middle">
+            {say('practice.says')}
+          </text>
+        </g>
+      ) : null}
       {hasFullBladder ? (
         <Spot
           label={say('practice.bladder')}

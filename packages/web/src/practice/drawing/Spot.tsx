@@ -1,4 +1,5 @@
 import type { KeyboardEvent, ReactNode } from 'react';
+import { FOCUSABLE } from './focusable.js';
 
 type SpotProps = {
   readonly label: string;
@@ -22,7 +23,7 @@ export function Spot({ label, onTouch, className = '', children }: SpotProps) {
     <g
       className={`spot ${className}`}
       role="button"
-      tabIndex={0}
+      {...FOCUSABLE}
       aria-label={label}
       onClick={onTouch}
       onKeyDown={press}

@@ -1,0 +1,135 @@
+import type { Page } from '@playwright/test';
+import { expect, expectAccessible, test } from './evenfall.js';
+
+const mmHg = (page: Page) =>
+  page
+    .getByTestId('needle')
+    .evaluate((one) => Number(/rotate\(([-\d.]+)/.exec(one.getAttribute('transform') ?? '')?.[1]) + 150);
+
+/** Goes on with the Tab key to what has a name, and no pointer is ever used. */
+async function tabTo(page: Page, name: RegExp) {
+  for (let at = 0; at < 120; at++) {
+    await page.keyboard.press('Tab');
+    const found = await page.evaluate(() => {
+      const one = document.activeElement;
+      if (one === document.body) return '';
+      return one?.getAttribute('aria-label') ?? one?.closest('label')?.textContent ?? one?.textContent ?? '';
+    });
+    if (name.test(found)) return;
+  }
+  throw new Error(`nothing called ${name} is reached`);
+}
+
+test('by the keyboard alone: a person comes in, is counted, pumped up, let down, written and kept', async ({
+  page,
+  demo,
+}) => {
+  await page.goto(`${demo.address}/`);
+  await page.getByLabel('Who is measuring?').selectOption({ index: 1 });
+  await page.goto(`${demo.address}/practice/two-by-two`);
+  await page.getByRole('button', { name: /Come in/ }).waitFor();
+  await tabTo(page, /Come in/);
+  await page.keyboard.press('Enter');
+  await expect(page.getByTestId('needle')).toBeVisible();
+  await tabTo(page, /Clock on the wall/);
+  await page.keyboard.press('Enter');
+  await expect(page.getByText('Sat for 5 min').first()).toBeVisible();
+
+  // The pulse, tapped on the bedside's own screen with the space bar.
+  await tabTo(page, /^Count the pulse$/);
+  await page.keyboard.press('Enter');
+  await page.getByText('Tap', { exact: false }).first().waitFor();
+  await expectAccessible(page);
+  await tabTo(page, /Back to the room/);
+  await page.keyboard.press('Enter');
+
+  await tabTo(page, /^Arm$/);
+  await page.keyboard.press('Enter');
+  await tabTo(page, /^adult$/);
+  await page.keyboard.press('Enter');
+  await tabTo(page, /Put it on the arm/);
+  await page.keyboard.press('Enter');
+  await tabTo(page, /Chest piece\./);
+  for (let step = 0; step < 6; step++) await page.keyboard.press('ArrowUp');
+  await expectAccessible(page);
+  // From the gauge on the keys that are said on the screen.
+  await tabTo(page, /Squeeze the bulb/);
+  for (let stroke = 0; stroke < 25 && (await mmHg(page)) < 170; stroke++) {
+    await page.keyboard.press('Space');
+    await page.waitForTimeout(400);
+  }
+  expect(await mmHg(page)).toBeGreaterThan(160);
+  for (let step = 0; step < 14; step++) await page.keyboard.press('ArrowRight');
+  await expect.poll(() => mmHg(page), { timeout: 30_000 }).toBeLessThan(150);
+  await page.keyboard.press('m');
+  await expect(page.getByText('1 moment marked')).toBeVisible();
+  // Stopped, the needle stands; gone on with, it falls again.
+  await page.keyboard.press('p');
+  const stood = await mmHg(page);
+  await page.waitForTimeout(600);
+  expect(await mmHg(page)).toBe(stood);
+  await page.keyboard.press('p');
+  await expect.poll(() => mmHg(page), { timeout: 60_000 }).toBeLessThan(stood - 5);
+  await page.keyboard.press('r');
+  await expect.poll(() => mmHg(page), { timeout: 10_000 }).toBeLessThan(4);
+
+  await tabTo(page, /^Write the pressure$/);
+  await page.keyboard.press('Enter');
+  await page.keyboard.type('13480');
+  await page.keyboard.press('Enter');
+  await expect(page.getByText('134/80')).toBeVisible();
+  await tabTo(page, /Yes, now/);
+  await page.keyboard.press('Space');
+  await tabTo(page, /Keep the exercise/);
+  await page.keyboard.press('Enter');
+  await expect(page.getByText('Kept. SIMULATED, in no chart.')).toBeVisible();
+  await tabTo(page, /See what each habit cost/);
+  await page.keyboard.press('Enter');
+  await expect(page).toHaveURL(/\/practice\/exercises\//);
+});
+
+test('a page that is not looked at stands still, says so, and is left with nothing lost', async ({
+  page,
+  demo,
+}) => {
+  await page.goto(`${demo.address}/practice/quiet-morning`);
+  await page.getByRole('button', { name: /Come in/ }).click();
+  await expect(page.getByTestId('needle')).toBeVisible();
+  await page.evaluate(() => {
+    Object.defineProperty(document, 'visibilityState', { value: 'hidden', configurable: true });
+    document.dispatchEvent(new Event('visibilitychange'));
+    Object.defineProperty(document, 'visibilityState', { value: 'visible', configurable: true });
+    document.dispatchEvent(new Event('visibilitychange'));
+  });
+  await expect(page.getByText('Stopped while the screen was away.')).toBeVisible();
+  await page.getByRole('button', { name: 'Go on' }).first().click();
+  await expect(page.getByText('Stopped while the screen was away.')).toHaveCount(0);
+  await page.goto(`${demo.address}/practice`);
+  await expect(page.getByText('Under way: Quiet morning')).toBeVisible();
+  await page.getByRole('button', { name: 'Give it up' }).click();
+  await expect(page.getByText('Under way: Quiet morning')).toHaveCount(0);
+});
+
+test('for a whole room: it plays by itself, is stopped, asked about, revealed and heard again', async ({
+  page,
+  demo,
+}) => {
+  await page.setViewportSize({ width: 1920, height: 1080 });
+  await page.goto(`${demo.address}/practice/room`);
+  await page.getByLabel('Who comes in?').selectOption('stiff-pipe');
+  await page.getByRole('button', { name: 'Begin' }).click();
+  await expect.poll(() => mmHg(page), { timeout: 30_000 }).toBeGreaterThan(60);
+  await expect(page.getByText('What was true')).toHaveCount(0);
+  await page.keyboard.press('Space');
+  await expect(page.getByText('Stopped. What did you hear, and where?')).toBeVisible();
+  const stood = await mmHg(page);
+  await page.keyboard.press('t');
+  await expect(page.locator('.projected-numbers')).toHaveText(/1[78]\d\/[78]\d/);
+  await expectAccessible(page);
+  await page.keyboard.press('ArrowLeft');
+  await expect.poll(() => mmHg(page)).toBeLessThan(stood);
+  await page.keyboard.press('ArrowRight');
+  await expect.poll(() => mmHg(page)).toBeCloseTo(stood, 0);
+  await page.keyboard.press('t');
+  await expect(page.locator('.projected-numbers')).toHaveCount(0);
+});

@@ -31,6 +31,15 @@ export const exerciseList = z.object({
 });
 export type ExerciseList = z.infer<typeof exerciseList>;
 
+/** The simulated persons of the place: the newest entry of each id that is still offered. */
+export const scenarioList = z.object({
+  notices,
+  scenarios: z.array(storedEntry),
+  agents: z.array(agent),
+  unreadable: z.number().int().min(0),
+});
+export type ScenarioList = z.infer<typeof scenarioList>;
+
 /** One exercise as it was kept. */
 export const exerciseKept = z.object({ notices, entry: storedEntry, agents: z.array(agent) });
 export type ExerciseKept = z.infer<typeof exerciseKept>;

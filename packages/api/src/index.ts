@@ -4,7 +4,7 @@ export type { ClassDeleted, ClassPerson, ClassSession, ClassSessionRecord } from
 export type { Answer, Gives, Send, Takes } from './client.js';
 export { call } from './client.js';
 export type { EquipmentRecord, GaugeReadings } from './equipmentShapes.js';
-export type { ExerciseKept, ExerciseList, ExerciseRow } from './exerciseShapes.js';
+export type { ExerciseKept, ExerciseList, ExerciseRow, ScenarioList } from './exerciseShapes.js';
 export { fileText } from './fileText.js';
 export type { ImportedFile } from './importShapes.js';
 export { LARGEST_BODY_BYTES } from './limits.js';

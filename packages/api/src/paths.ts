@@ -34,6 +34,7 @@ export const PATHS = {
   listEquipment: { method: 'get', path: '/api/equipment' },
   listGaugeReadings: { method: 'get', path: '/api/equipment/{gauge}/readings' },
   listExercises: { method: 'get', path: '/api/exercises' },
+  listScenarios: { method: 'get', path: '/api/scenarios' },
   readExercise: { method: 'get', path: '/api/exercises/{exercise}' },
   readClock: { method: 'get', path: '/api/clock' },
   openMarking: { method: 'post', path: '/api/markings' },

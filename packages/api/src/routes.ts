@@ -22,7 +22,7 @@ import {
   withdrawal,
 } from './classShapes.js';
 import { equipmentRecord, gaugeReadings } from './equipmentShapes.js';
-import { exerciseKept, exerciseList } from './exerciseShapes.js';
+import { exerciseKept, exerciseList, scenarioList } from './exerciseShapes.js';
 import { bundleOfSeries, fileToImport, importedFile, seriesTable } from './importShapes.js';
 import {
   clockNow,
@@ -378,6 +378,11 @@ export const ROUTES = {
     summary: 'Exercises of the practice room, SIMULATED',
     description: 'Of whoever asks; of everybody for whoever supervises, and where there are no accounts.',
     responses: { 200: json(exerciseList, 'What was practised when and what was written, newest first.') },
+  }),
+  listScenarios: createRoute({
+    ...PATHS.listScenarios,
+    summary: 'Simulated persons that the place made for itself, SIMULATED',
+    responses: { 200: json(scenarioList, 'The newest entry of each that is offered, by id.') },
   }),
   readExercise: createRoute({
     ...PATHS.readExercise,

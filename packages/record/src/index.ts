@@ -106,6 +106,7 @@ export type { RoundContent, RoundEvidence } from './content/round.js';
 export { roundInputOf } from './content/roundInputOf.js';
 export type { RoundValueKept } from './content/roundValue.js';
 export type { MarkedByWhom, PressureOverride, RunContent, RunMarkedBy, RunPlace } from './content/run.js';
+export type { ScenarioContent } from './content/scenario.js';
 export type {
   RefusedSeriesRow,
   SeriesContent,

@@ -21,6 +21,7 @@ const RESERVED: Readonly<Partial<Record<KindName, readonly AccountRole[]>>> = {
   'class-session': ['supervisor'],
   'class-session-ended': ['supervisor'],
   'kept-by-agreement': ['supervisor'],
+  scenario: ['clinician', 'supervisor'],
 };
 
 /** Whoever takes signs of people. */

@@ -23,7 +23,7 @@ const numberOrNull = z.number().min(0).max(MOST_MMHG).nullable();
 const atSeconds = z.number().min(0).max(LONGEST_SECONDS);
 
 /** A scenario by the rules of the simulated person, at its field. */
-const scenario = z.unknown().transform((given, context): Scenario => {
+export const scenario = z.unknown().transform((given, context): Scenario => {
   const read = parseScenario(given);
   if (read.ok) return read.value;
   for (const { field } of read.refusals)

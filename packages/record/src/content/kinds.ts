@@ -18,6 +18,7 @@ import { factContent, factEndedContent } from './fact.js';
 import { reportedContent } from './reported.js';
 import { firstRoundContent, roundContent, secondRoundContent, upgradeRound } from './round.js';
 import { firstRunContent, runContent, secondRunContent, thirdRunContent, upgradeRun } from './run.js';
+import { scenarioContent } from './scenario.js';
 import { firstSeriesContent, seriesContent, seriesDecidedContent, upgradeSeries } from './series.js';
 import { firstSignContent, signContent, upgradeSign } from './sign.js';
 import { tapsContent } from './taps.js';
@@ -75,6 +76,7 @@ export const KINDS = {
   'equipment-ended': first(equipmentEndedContent),
   'gauge-logged': first(gaugeLoggedContent),
   exercise: first(exerciseContent),
+  scenario: first(scenarioContent),
   'class-session': first(classSessionContent),
   'class-session-ended': first(classSessionEndedContent),
   'kept-by-agreement': first(keptByAgreementContent),

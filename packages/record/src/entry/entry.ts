@@ -11,6 +11,7 @@ import { KIND_NAMES, type KindName } from '../content/kinds.js';
 import type { ReportedContent } from '../content/reported.js';
 import type { RoundContent } from '../content/round.js';
 import type { RunContent } from '../content/run.js';
+import type { ScenarioContent } from '../content/scenario.js';
 import type { SeriesContent, SeriesDecidedContent } from '../content/series.js';
 import type { SignContent } from '../content/sign.js';
 import type { TapsContent } from '../content/taps.js';
@@ -77,6 +78,7 @@ type Content = {
   'equipment-ended': EquipmentEndedContent;
   'gauge-logged': GaugeLoggedContent;
   exercise: ExerciseContent;
+  scenario: ScenarioContent;
   'class-session': ClassSessionContent;
   'class-session-ended': Readonly<Record<never, never>>;
   'kept-by-agreement': KeptByAgreementContent;

@@ -91,6 +91,10 @@ const CONTENTS: Record<KindName, object> = {
     ...{ actions: [], seconds: 12, evidence: NO_EVIDENCE, entered: NOTHING_ENTERED },
     aids: { hasHearingAid: false, isAmplified: false, isLoudspeakerVoice: false, hadSound: false },
   },
+  scenario: {
+    scenario: { ...SCENARIOS[0], id: 'own-one', title: 'One of ours (invented)' },
+    isRetired: false,
+  },
 };
 
 /** What the acts of a class need besides. */
@@ -103,6 +107,7 @@ const MORE: Partial<Record<KindName, Partial<EntryFrame>>> = {
   'class-session-ended': { ...OF_A_CLASS, person: null },
   'kept-by-agreement': OF_A_CLASS,
   exercise: { book: 'simulated', person: null, round: null },
+  scenario: { book: 'simulated', person: null, round: null },
 };
 
 describe.each(KIND_NAMES)('an entry of kind %s', (kind) => {
@@ -135,7 +140,7 @@ describe.each(KIND_NAMES)('an entry of kind %s', (kind) => {
   test('has a person, unless it is about the place itself or a whole class', () => {
     const isOfNobody = [
       ...['protocol-chosen', 'class-session', 'class-session-ended'],
-      ...['equipment', 'equipment-ended', 'gauge-logged', 'exercise'],
+      ...['equipment', 'equipment-ended', 'gauge-logged', 'exercise', 'scenario'],
     ].includes(kind);
     expect(placesOf(readEntry({ ...good, person: null }))).toEqual(isOfNobody ? [] : ['/person']);
   });

@@ -72,6 +72,7 @@ const ABOUT_NOBODY: readonly KindName[] = [
   'class-session',
   'class-session-ended',
   'exercise',
+  'scenario',
 ];
 
 /** What the place measures with: of no person, and kept beside the charts, whatever book it is used in. */

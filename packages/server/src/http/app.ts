@@ -18,6 +18,7 @@ import { openApiDocument } from './openApi.js';
 import { personRoutes } from './persons.js';
 import { problemAnswer } from './problems.js';
 import { protocolRoutes } from './protocols.js';
+import { scenarioRoutes } from './scenarios.js';
 import { jsonOnly, keepableTextOnly, sameOriginOnly, securityHeaders } from './security.js';
 import { signedInOnly, trusted } from './signedIn.js';
 import { signInRoutes } from './signIn.js';
@@ -69,6 +70,7 @@ export function createApi(world: World, isTrusted = false): OpenAPIHono {
   protocolRoutes(app, world);
   equipmentRoutes(app, world);
   exerciseRoutes(app, world);
+  scenarioRoutes(app, world);
   markingRoutes(app, world);
   app.get('/api/openapi.json', (c) => c.json(openApiDocument(app)));
   app.all('/api/*', (c) => problemAnswer(c, 404));

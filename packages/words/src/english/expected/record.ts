@@ -25,6 +25,8 @@ export const record = {
     `a frame number up to ${say.short(f.value('newest'))}, the newest this program reads`,
   'schema-known': (f, say) =>
     `a schema number up to ${say.short(f.value('newest'))}, the newest this program reads`,
+  'named-scenario': () => 'a name',
+  'own-scenario-id': () => 'an id that no built-in scenario has',
   'no-round': () => 'nothing: an exercise stands in no round',
   'no-amendment': () => 'nothing: an exercise stands as it was done',
   'scenario-as-written': () => 'a value that a simulated person can have',

@@ -28,6 +28,8 @@ export const record: Reworded<typeof english> = {
     `un número de marco hasta ${say.short(f.value('newest'))}, el más nuevo que lee este programa`,
   'schema-known': (f, say) =>
     `un número de esquema hasta ${say.short(f.value('newest'))}, el más nuevo que lee este programa`,
+  'named-scenario': () => 'un nombre',
+  'own-scenario-id': () => 'un identificador que no tenga ningún caso incluido',
   'no-round': () => 'nada: un ejercicio no está en ninguna ronda',
   'no-amendment': () => 'nada: un ejercicio queda como se hizo',
   'scenario-as-written': () => 'un valor que pueda tener una persona simulada',

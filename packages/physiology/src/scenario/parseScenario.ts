@@ -113,6 +113,12 @@ class Reader {
     return found ?? absent;
   }
 
+  /** Whether every one of these was taken: what they are compared with is not refused for their sake. */
+  hasTaken(...keys: readonly string[]): boolean {
+    const fields = keys.map((key) => pointer(this.parent, key));
+    return !this.fields.refusals.some(({ field }) => fields.includes(field));
+  }
+
   refuse(
     key: string,
     code: Refusal['code'],
@@ -129,7 +135,7 @@ const LEVELS = ['systolic', 'diastolic'] as const;
 function levelsOf(reader: Reader): Levels {
   const systolic = reader.number('systolic', L.systolic);
   const diastolic = reader.number('diastolic', L.diastolic);
-  if (diastolic + L.leastPulsePressure > systolic) {
+  if (reader.hasTaken(...LEVELS) && diastolic + L.leastPulsePressure > systolic) {
     reader.refuse('diastolic', 'not-below-systolic', 'below-systolic', diastolic, { systolic });
   }
   return { systolic, diastolic };
@@ -166,11 +172,13 @@ function breathingOf(reader: Reader): Breathing {
   return { kind, ratePerMinute: reader.number('ratePerMinute', L.breathsPerMinute), cycleSeconds };
 }
 
-function gapOf(reader: Reader, levels: Levels): Gap {
+function gapOf(reader: Reader, levels: Levels, areTaken: boolean): Gap {
   const between = { systolic: levels.systolic, lowestMmHg: levels.diastolic };
   const topMmHg = reader.number('topMmHg', L.systolic);
   const bottomMmHg = reader.number('bottomMmHg', L.systolic);
+  if (!reader.hasTaken('topMmHg', 'bottomMmHg')) return { topMmHg, bottomMmHg };
   if (bottomMmHg >= topMmHg) reader.refuse('bottomMmHg', 'out-of-order', 'gap-falling', bottomMmHg);
+  if (!areTaken) return { topMmHg, bottomMmHg };
   if (topMmHg >= levels.systolic)
     reader.refuse('topMmHg', 'impossible', 'gap-between-sounds', topMmHg, between);
   if (bottomMmHg <= levels.diastolic) {
@@ -207,6 +215,7 @@ export function parseScenario(json: unknown): Parsed<Scenario> {
   const reader = new Reader(json, Object.keys(BLANK), '', refusals);
   reader.schema();
   const levels = levelsOf(reader);
+  const areTaken = reader.hasTaken(...LEVELS);
   const scenario: Scenario = {
     schema: 1,
     id: reader.id(),
@@ -223,7 +232,7 @@ export function parseScenario(json: unknown): Parsed<Scenario> {
     soundsToChance: reader.numberOr('soundsToChance', L.chance, BLANK.soundsToChance),
     soundDb: reader.numberOrNull('soundDb', L.soundDb),
     armCm: reader.number('armCm', L.armCm),
-    gap: reader.within('gap', ['topMmHg', 'bottomMmHg'], (gap) => gapOf(gap, levels)),
+    gap: reader.within('gap', ['topMmHg', 'bottomMmHg'], (gap) => gapOf(gap, levels, areTaken)),
     gapChance: reader.numberOr('gapChance', L.chance, BLANK.gapChance),
     waveShape: reader.choice('waveShape', WAVE_SHAPES, BLANK.waveShape),
     alerting: reader.within('alerting', Object.keys(BLANK.alerting), alertingOf) ?? BLANK.alerting,
@@ -246,7 +255,7 @@ export function parseScenario(json: unknown): Parsed<Scenario> {
     redFlag: reader.choiceOrNull('redFlag', RED_FLAGS),
   };
   const { muffled } = scenario;
-  if (muffled !== null && (muffled <= levels.diastolic || muffled >= levels.systolic)) {
+  if (areTaken && muffled !== null && (muffled <= levels.diastolic || muffled >= levels.systolic)) {
     reader.refuse('muffled', 'contradicts', 'within-limits', muffled, {
       minimum: levels.diastolic,
       maximum: levels.systolic,

@@ -1,10 +1,12 @@
 import { Link, Route, Switch } from 'wouter';
 import { useApp } from '../app/context.js';
 import { Page } from '../parts/Page.js';
+import { ScenarioPage } from '../scenarios/ScenarioPage.js';
+import { ScenariosPage } from '../scenarios/ScenariosPage.js';
 import { DebriefPage } from './DebriefPage.js';
 import { ExercisesPage } from './ExercisesPage.js';
 
-/** Pages about practice beside the room: what came of exercises. */
+/** Pages about practice beside the room: what came of exercises, simulated people of the place's own. */
 export function AfterPracticeRoutes() {
   return (
     <Switch>
@@ -13,6 +15,12 @@ export function AfterPracticeRoutes() {
       </Route>
       <Route path="/practice/exercises/:exercise">
         {({ exercise }) => <DebriefPage key={exercise} exercise={exercise} />}
+      </Route>
+      <Route path="/practice/scenarios">
+        <ScenariosPage />
+      </Route>
+      <Route path="/practice/scenarios/:source">
+        {({ source }) => <ScenarioPage key={source} source={source} />}
       </Route>
       <Route>
         <NoSuchPage />

@@ -10,6 +10,7 @@ import { equipment } from './equipment.js';
 import { handover } from './handover.js';
 import { person } from './person.js';
 import { protocol } from './protocol.js';
+import { scenarioForm } from './scenarioForm.js';
 import { signIn } from './signIn.js';
 import { trend } from './trend.js';
 
@@ -27,6 +28,7 @@ export const laterScreens = {
   handover,
   bring,
   amend,
+  scenarioForm,
   signIn,
   class: classBook,
 } as const;

@@ -12,6 +12,7 @@ import { equipment } from './equipment.js';
 import { handover } from './handover.js';
 import { person } from './person.js';
 import { protocol } from './protocol.js';
+import { scenarioForm } from './scenarioForm.js';
 import { signIn } from './signIn.js';
 import { trend } from './trend.js';
 
@@ -29,6 +30,7 @@ export const laterScreens: Reworded<typeof english> = {
   handover,
   bring,
   amend,
+  scenarioForm,
   signIn,
   class: classBook,
 };

@@ -1,0 +1,118 @@
+import { useRef, useState } from 'react';
+import { Link } from 'wouter';
+import { useApp } from '../app/context.js';
+import { useForm } from '../app/forms.js';
+import { Refused } from '../parts/Refused.js';
+import { WhoMeasures } from '../people/WhoMeasures.js';
+import { ScenarioFieldShown } from './ScenarioFieldShown.js';
+import { saveJson } from './saveJson.js';
+import { type Draft, fieldOf, jsonOfDraft, readDraft } from './scenarioDraft.js';
+import { FIELD_GROUPS } from './scenarioFields.js';
+import { useSendScenario } from './useSendScenario.js';
+
+type EditorProps = {
+  /** Names the form on this device: what is typed outlives a reload. */
+  readonly form: string;
+  readonly initial: Draft;
+  /** Ids that are offered already. */
+  readonly taken: readonly string[];
+  readonly again: () => Promise<void>;
+};
+
+/** All fields of a simulated person; what is wrong is named at its field once it is to be kept. */
+export function ScenarioEditor({ form: name, initial, taken, again }: EditorProps) {
+  const { words } = useApp();
+  const form = useForm(name, initial);
+  const { send, refused, agent } = useSendScenario(form);
+  const [isAsked, setAsked] = useState(false);
+  const [kept, setKept] = useState<string | null>(null);
+  const place = useRef<HTMLFormElement>(null);
+  const json = jsonOfDraft(form.text);
+  const { scenario, refusals } = readDraft(json);
+  const shown = isAsked ? refusals : [];
+  const isTaken = taken.includes(form.text('id').trim());
+  const change = (path: string) => (text: string) => {
+    setKept(null);
+    form.set(path, text);
+  };
+  const keep = async () => {
+    setAsked(true);
+    if (scenario === null) {
+      const path = refusals.map(fieldOf).find((one) => one !== null);
+      if (path == null) return;
+      const found = place.current?.querySelector<HTMLElement>(
+        `#field-${path.replaceAll('/', '-')} :is(input, select, textarea)`,
+      );
+      found?.focus();
+      return;
+    }
+    if (await send(scenario, false)) {
+      setKept(scenario.id);
+      await again();
+    }
+  };
+  const saveAsFile = () => {
+    setAsked(true);
+    if (scenario !== null) saveJson(`${scenario.id}.scenario.json`, scenario);
+  };
+  if (kept !== null) {
+    return (
+      <div className="scenario-kept">
+        <p role="status">{words.sentence('scenarioForm.kept')}</p>
+        <div className="buttons">
+          <Link href={`/practice/${kept}`} className="button button-first">
+            {words.sentence('scenarioForm.try')}
+          </Link>
+          <Link href="/practice/scenarios" className="button">
+            {words.sentence('scenarioForm.back')}
+          </Link>
+        </div>
+      </div>
+    );
+  }
+  return (
+    <form
+      ref={place}
+      className="scenario-form"
+      noValidate
+      onSubmit={(event) => {
+        event.preventDefault();
+        void keep();
+      }}
+    >
+      <p className="soft">{words.sentence('scenarioForm.invented')}</p>
+      {FIELD_GROUPS.map(({ says, fields }) => (
+        <fieldset key={says} className="scenario-group">
+          <legend>{words.sentence(says as 'scenarioForm.group-who')}</legend>
+          <div className="scenario-fields">
+            {fields.map((field) => (
+              <ScenarioFieldShown
+                key={field.path}
+                field={field}
+                text={form.text(field.path)}
+                wrong={shown.filter((one) => fieldOf(one) === field.path)}
+                set={change(field.path)}
+              />
+            ))}
+          </div>
+        </fieldset>
+      ))}
+      {shown.length === 0 ? null : (
+        <p className="notice" role="alert">
+          {words.sentence('scenarioForm.wrong', { fields: new Set(shown.map(fieldOf)).size })}
+        </p>
+      )}
+      {isTaken ? <p className="soft">{words.sentence('scenarioForm.isNewVersion')}</p> : null}
+      {agent === null ? <WhoMeasures /> : null}
+      <Refused text={refused} />
+      <div className="buttons">
+        <button type="submit" className="button button-first">
+          {words.sentence('scenarioForm.keep')}
+        </button>
+        <button type="button" className="button" onClick={saveAsFile}>
+          {words.sentence('scenarioForm.save')}
+        </button>
+      </div>
+    </form>
+  );
+}

@@ -1,0 +1,80 @@
+import { BLANK, SCENARIO_LIMITS, SCENARIOS, type Scenario } from '@evenfall/physiology';
+import { expect, test } from 'vitest';
+import { copyOf, draftOf, fieldOf, jsonOfDraft, readDraft } from './scenarioDraft.js';
+import { SCENARIO_FIELDS } from './scenarioFields.js';
+
+const formed = (scenario: Scenario, more: Record<string, string> = {}) => {
+  const draft: Record<string, string> = {
+    ...draftOf(scenario),
+    title: 'Ours (invented)',
+    id: 'ours',
+    ...more,
+  };
+  return readDraft(jsonOfDraft((path) => draft[path] ?? ''));
+};
+const wrongIn = (more: Record<string, string>, scenario: Scenario = BLANK) =>
+  formed(scenario, more).refusals.map((one) => fieldOf(one));
+
+test.each(SCENARIOS.map((one) => [one.id, one] as const))(
+  '%s goes through the form unchanged but for its name',
+  (_, scenario) => {
+    expect(formed(scenario)).toEqual({
+      scenario: { ...scenario, title: 'Ours (invented)', id: 'ours' },
+      refusals: [],
+    });
+  },
+);
+
+test('every field of the form is one of a scenario, and every number, choice and yes of one is in the form', () => {
+  const paths = (value: object, before = ''): string[] =>
+    Object.entries(value).flatMap(([key, one]) =>
+      one !== null && typeof one === 'object' ? paths(one, `${before}${key}/`) : [`${before}${key}`],
+    );
+  const whole: Scenario = {
+    ...BLANK,
+    gap: { topMmHg: 110, bottomMmHg: 90 },
+    home: { systolic: 1, diastolic: 1 },
+    leftArm: { systolic: 1, diastolic: 1 },
+    standing: {
+      oneMinute: { systolic: 1, diastolic: 1 },
+      threeMinutes: { systolic: 1, diastolic: 1 },
+      pulsePerMinute: 1,
+    },
+    instrument: { zeroOffsetMmHg: 0, leakMmHgPerMinute: 0 },
+  };
+  const inForm = SCENARIO_FIELDS.map(({ path }) => path);
+  expect(
+    paths(whole)
+      .filter((path) => path !== 'schema')
+      .sort(),
+  ).toEqual(inForm.toSorted());
+});
+
+test('what is wrong is named by its field, at the limit taken and beyond it refused', () => {
+  const [low, high] = SCENARIO_LIMITS.systolic;
+  expect(wrongIn({ systolic: String(high) })).toEqual([]);
+  expect(wrongIn({ systolic: `${high}.1` })).toEqual(['systolic']);
+  expect(wrongIn({ systolic: String(low), diastolic: '25' })).toEqual([]);
+  expect(wrongIn({ systolic: `${low - 1}`, diastolic: '25' })).toEqual(['systolic']);
+  expect(wrongIn({ systolic: 'high' })).toEqual(['systolic']);
+  expect(wrongIn({ 'gap/topMmHg': '110', 'gap/bottomMmHg': '109' })).toEqual([]);
+  expect(wrongIn({ 'gap/topMmHg': '110', 'gap/bottomMmHg': '110' })).toEqual(['gap/bottomMmHg']);
+  expect(wrongIn({ 'rhythm/kind': 'alternans' })).toEqual(['rhythm/alternansMmHg']);
+  expect(wrongIn({ 'standing/pulsePerMinute': '80' })).toEqual([
+    'standing/oneMinute/systolic',
+    'standing/threeMinutes/systolic',
+  ]);
+});
+
+test('it has a name, and an id that no built-in one has', () => {
+  expect(wrongIn({ title: ' ' })).toEqual(['title']);
+  expect(wrongIn({ id: 'quiet-morning' })).toEqual(['id']);
+  expect(wrongIn({ id: 'Not an id' })).toEqual(['id']);
+  expect(copyOf(SCENARIOS[0] as Scenario)).toMatchObject({ title: '', id: 'quiet-morning-own' });
+});
+
+test('a comma is a decimal point, and nothing else is guessed', () => {
+  expect(formed(BLANK, { armCm: '29,5' }).scenario?.armCm).toBe(29.5);
+  expect(wrongIn({ armCm: '2 9' })).toEqual(['armCm']);
+  expect(wrongIn({ armCm: '' })).toEqual(['armCm']);
+});

@@ -42,6 +42,7 @@ export { SCENARIO_LIMITS } from './scenario/limits.js';
 export { parseScenario } from './scenario/parseScenario.js';
 export { RED_FLAGS } from './scenario/redFlags.js';
 export type { Alerting, Gap, Levels, RedFlag, Scenario, Sex, Traits } from './scenario/scenario.js';
+export { SCENARIO_SCHEMA } from './scenario/scenarioSchema.js';
 export { SCENARIOS, scenarioOf } from './scenario/scenarios.js';
 export { backgroundThresholdDb } from './sound/backgroundThreshold.js';
 export type { FeltPulse, Phase, SoundEvent } from './sound/soundEvent.js';

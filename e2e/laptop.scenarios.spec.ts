@@ -1,0 +1,78 @@
+import { readFileSync } from 'node:fs';
+import { expect, expectAccessible, test } from './evenfall.js';
+
+test('a simulated person of one’s own is copied, put right by its fields, kept, saved, opened again and taken off the list', async ({
+  page,
+  demo,
+}) => {
+  await page.goto(`${demo.address}/`);
+  await page.getByLabel('Who is measuring?').selectOption({ index: 1 });
+  await page.goto(`${demo.address}/practice/scenarios`);
+  await expect(page.getByText(/^SIMULATED/)).toBeVisible();
+  await expectAccessible(page);
+
+  await test.step('begun from a built-in one, by the keys', async () => {
+    await page.getByLabel('Begin from').selectOption({ label: 'Stiff pipe' });
+    await page.getByRole('button', { name: 'Begin' }).press('Enter');
+    await expect(page.getByRole('heading', { level: 1, name: 'A new simulated person' })).toBeVisible();
+    await expect(page.getByLabel('Systolic (mmHg)', { exact: true })).toHaveValue('178');
+    await expect(page.getByLabel('Id (lower case, with hyphens)')).toHaveValue('stiff-pipe-own');
+  });
+
+  await test.step('what is wrong is said at its field, and the first of them is gone to', async () => {
+    await page.getByLabel('From (mmHg)').fill('180');
+    await page.getByRole('button', { name: 'Keep it' }).press('Enter');
+    await expect(page.getByRole('alert')).toContainText('2 fields to put right');
+    await expect(page.getByLabel('Name', { exact: true })).toBeFocused();
+    await expect(page.getByLabel('From (mmHg)')).toHaveAttribute('aria-invalid', 'true');
+    await expectAccessible(page);
+  });
+
+  const file = await test.step('a whole one is saved as a file', async () => {
+    await page.getByLabel('Name', { exact: true }).fill('Tall gap (invented)');
+    await page.getByLabel('From (mmHg)').fill('165');
+    const saving = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'Save as a file' }).click();
+    const saved = await saving;
+    expect(saved.suggestedFilename()).toBe('stiff-pipe-own.scenario.json');
+    const path = await saved.path();
+    expect(JSON.parse(readFileSync(path, 'utf8'))).toMatchObject({
+      id: 'stiff-pipe-own',
+      title: 'Tall gap (invented)',
+      gap: { topMmHg: 165, bottomMmHg: 134 },
+    });
+    return path;
+  });
+
+  await test.step('kept, it is on the list and leads to the room', async () => {
+    await page.getByRole('button', { name: 'Keep it' }).click();
+    await expect(page.getByRole('link', { name: 'Try it' })).toHaveAttribute(
+      'href',
+      '/practice/stiff-pipe-own',
+    );
+    await page.getByRole('main').getByRole('link', { name: 'All of our own' }).click();
+    await expect(page.getByRole('link', { name: 'Tall gap (invented)', exact: true })).toBeVisible();
+  });
+
+  await test.step('a file is opened into the form; one that is none, or has a wrong field, says so', async () => {
+    const choose = page.getByLabel('Open a file');
+    const json = (text: string) => ({
+      name: 'x.json',
+      mimeType: 'application/json',
+      buffer: Buffer.from(text),
+    });
+    await choose.setInputFiles(json('{'));
+    await expect(page.getByRole('alert')).toContainText('no JSON');
+    await choose.setInputFiles(json('{"schema":1,"id":"x","systolic":300}'));
+    await expect(page.getByRole('alert')).toContainText('/systolic');
+    await choose.setInputFiles(file);
+    await expect(page.getByLabel('Name', { exact: true })).toHaveValue('Tall gap (invented)');
+    await expect(page.getByText(/keeping this makes a new version/)).toBeVisible();
+  });
+
+  await test.step('it is offered no more', async () => {
+    await page.getByRole('link', { name: 'All of our own' }).click();
+    await page.getByRole('button', { name: /Offer it no more/ }).click();
+    await expect(page.getByText('None has been made here yet.')).toBeVisible();
+  });
+});

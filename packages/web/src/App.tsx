@@ -112,11 +112,14 @@ export function AppRoutes() {
           <Route path="/practice/exercises/*?">
             <AfterPracticeRoutes />
           </Route>
+          <Route path="/practice/scenarios/*?">
+            <AfterPracticeRoutes />
+          </Route>
+          <Route path="/practice/plan">
+            <AfterPracticeRoutes />
+          </Route>
           <Route path="/practice/:scenario">
             {({ scenario }) => <RoomPage key={scenario} scenario={scenario} />}
-          </Route>
-          <Route path="/practice/*?">
-            <AfterPracticeRoutes />
           </Route>
           <Route path="/countersign">
             <ToCountersignPage />

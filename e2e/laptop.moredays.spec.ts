@@ -167,3 +167,32 @@ test("a learner's series is preliminary until a supervisor signs for it; what th
   await expect(preliminary).toHaveCount(0);
   await expect(page.getByText('Countersigned', { exact: false }).first()).toBeVisible();
 });
+
+test('a series that the server refuses is back in its form, with why beside the button', async ({
+  page,
+  demo,
+}) => {
+  await page.goto(`${demo.address}/`);
+  await page
+    .getByRole('link', { name: /Bram Oyelaran/ })
+    .first()
+    .click();
+  await page.getByRole('heading', { level: 1, name: /Bram Oyelaran/ }).waitFor();
+  const person = /people\/([^/?#]+)/.exec(page.url())?.[1] ?? '';
+  await paste(page, person, demo.address, 20);
+  const agent = page.getByLabel('Who is measuring?');
+  if (await agent.isVisible()) await agent.selectOption({ index: 1 });
+  // On its way the value is bent: one that its readings do not give is refused.
+  await page.route('**/api/entries', async (route) => {
+    const [entry] = route.request().postDataJSON().entries;
+    const content = { ...entry.content, value: { ...entry.content.value, used: 1 } };
+    await route.continue({ postData: JSON.stringify({ entries: [{ ...entry, content }] }) });
+  });
+  await sign(page);
+  const end = page.getByRole('region', { name: 'Before you sign' });
+  await expect(page.getByRole('button', { name: 'Sign', exact: true })).toBeVisible();
+  await expect(end.getByRole('alert')).toContainText('used');
+  await page.unroute('**/api/entries');
+  await sign(page);
+  await page.getByRole('heading', { level: 1, name: 'At home, 3 Mar 2025 to 7 Mar 2025' }).waitFor();
+});

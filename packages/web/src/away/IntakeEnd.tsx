@@ -31,7 +31,7 @@ import { LeftOut } from './LeftOut.js';
 import { RefusedLines } from './RefusedLines.js';
 import { ShortResult } from './ShortResult.js';
 import type { IntakeState } from './useIntake.js';
-import { useSignSeries } from './useSignSeries.js';
+import type { useSignSeries } from './useSignSeries.js';
 import { waitingSeries } from './waitingSeries.js';
 
 type EndProps = {
@@ -39,6 +39,7 @@ type EndProps = {
   readonly record: PersonRecord;
   readonly inForce: InForce;
   readonly state: IntakeState;
+  readonly signing: ReturnType<typeof useSignSeries>;
 };
 
 /** What was read comes to this, dangerous readings first; then it is signed. */
@@ -55,7 +56,14 @@ export function IntakeEnd(props: EndProps) {
 const JOINS = ['add', 'apart'] as const;
 const FEATURES_ASKED = ['notAsked', 'none', 'some'] as const;
 
-function ComesTo({ person, record, inForce, state, read }: EndProps & { readonly read: ReadSeries }) {
+function ComesTo({
+  person,
+  record,
+  inForce,
+  state,
+  signing,
+  read,
+}: EndProps & { readonly read: ReadSeries }) {
   const app = useApp();
   const { words, clock, program } = app;
   const { form, intake } = state;
@@ -68,7 +76,7 @@ function ComesTo({ person, record, inForce, state, read }: EndProps & { readonly
   const [isAsked, setAsked] = useState(false);
   const signer = useSigner();
   const { agent, role } = signer;
-  const { sign, refused } = useSignSeries(person, state);
+  const { sign, refused } = signing;
 
   const now = clock.stamp();
   const today = localDate(now);

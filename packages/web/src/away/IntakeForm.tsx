@@ -13,6 +13,7 @@ import { PastedTable } from './PastedTable.js';
 import { Questions } from './Questions.js';
 import { TableFile } from './TableFile.js';
 import { useIntake } from './useIntake.js';
+import { useSignSeries } from './useSignSeries.js';
 import { WeekGrid } from './WeekGrid.js';
 
 type FormProps = { readonly person: string; readonly record: PersonRecord; readonly inForce: InForce };
@@ -22,6 +23,8 @@ export function IntakeForm({ person, record, inForce }: FormProps) {
   const { words, clock } = useApp();
   const entries = entriesIn(record);
   const state = useIntake(person, inForce.homeRules, entries);
+  // Here, since the end of the form is not drawn while what was signed is on its way: why it was refused is said after that.
+  const signing = useSignSeries(person, state);
   const facts = roundFactsOf(record.identity, entries, localDate(clock.stamp()));
   const { form, intake, diaries } = state;
   const { of, way, read } = intake;
@@ -74,7 +77,7 @@ export function IntakeForm({ person, record, inForce }: FormProps) {
         <>
           <Questions state={state} />
           {way === 'typed' ? null : <Columns state={state} />}
-          <IntakeEnd person={person} record={record} inForce={inForce} state={state} />
+          <IntakeEnd person={person} record={record} inForce={inForce} state={state} signing={signing} />
         </>
       )}
     </div>

@@ -45,7 +45,7 @@ test('movements stand in their order, and a valve turns no further than it can',
   expect(withContent({ actions: [shut, open(120)] })).toEqual([]);
   expect(withContent({ actions: [shut, open(120.1)] })).toEqual(['/content/actions/1/degrees']);
   expect(withContent({ actions: [shut, open(-0.1)] })).toEqual(['/content/actions/1/degrees']);
-  expect(withContent({ actions: [shut, open(5, 9)] })).toEqual(['/content/actions']);
+  expect(withContent({ actions: [shut, open(5, 9)] })).toEqual(['/content/actions/1/tick']);
   expect(withContent({ actions: [{ tick: 1, kind: 'squeeze', share: 1 }] })).toEqual([]);
   expect(withContent({ actions: [{ tick: 1, kind: 'squeeze', share: 1.01 }] })).toEqual([
     '/content/actions/0/share',
@@ -58,9 +58,9 @@ test('a scenario that no simulated person can have is refused by its field', () 
   expect(withContent({ scenario: null })).not.toEqual([]);
 });
 
-test('a visit is kept up to an hour, and its seed as it was', () => {
-  expect(withContent({ seconds: 3600 })).toEqual([]);
-  expect(withContent({ seconds: 3600.1 })).toEqual(['/content/seconds']);
+test('a visit is kept up to twenty minutes, and its seed as it was', () => {
+  expect(withContent({ seconds: 1200 })).toEqual([]);
+  expect(withContent({ seconds: 1200.1 })).toEqual(['/content/seconds']);
   expect(withContent({ seed: 4294967295 })).toEqual([]);
   expect(withContent({ seed: 4294967296 })).toEqual(['/content/seed']);
 });

@@ -42,7 +42,7 @@ export function RoomPage({ scenario: id }: { readonly scenario: string }) {
     );
   const isUnderWay = draft !== null && draft.visit.scenario.id === id;
   return (
-    <PracticePageFrame title={scenarioTitle(scenario, words)} back={back} isBare isWide={isUnderWay}>
+    <PracticePageFrame title={scenarioTitle(scenario, words)} back={back} isBare isWide>
       {isUnderWay ? (
         <Exercise key={draft.exercise} {...practice} draft={draft} />
       ) : (
@@ -102,6 +102,8 @@ function freshSeed(): number {
 
 /** How often what moves is kept, ms. */
 const KEEP_EVERY_MS = 1000;
+/** A visit that is kept is no longer than twenty minutes (`EXERCISE_LIMITS`); here it ends before. */
+const LONGEST_SECONDS = 1195;
 /** Under this the cuff is flat again, and a new peak begins. */
 const FLAT_MMHG = 4;
 
@@ -129,6 +131,7 @@ function Exercise({ draft, put, change, keepQuietly, forget }: ExerciseProps) {
   });
   const touched = useRef(0);
 
+  const tooLong = useRef(() => {});
   // What moves is drawn by the engine and kept now and then, so that a reload finds it.
   const peak = useRef({ seconds: draft.peakSeconds, mmHg: 0 });
   const keepNow = useCallback(() => {
@@ -140,6 +143,7 @@ function Exercise({ draft, put, change, keepQuietly, forget }: ExerciseProps) {
   }, [engine, keepQuietly, draft.exercise]);
   useEffect(() => {
     const stop = engine.subscribe(({ now }) => {
+      if (now.seconds >= LONGEST_SECONDS) tooLong.current();
       if (now.cuffMmHg < FLAT_MMHG) peak.current.mmHg = 0;
       else if (now.cuffMmHg > peak.current.mmHg) peak.current = { seconds: now.seconds, mmHg: now.cuffMmHg };
     });
@@ -192,6 +196,10 @@ function Exercise({ draft, put, change, keepQuietly, forget }: ExerciseProps) {
     },
     [change, engine],
   );
+  tooLong.current = () => {
+    setStopped('by-hand');
+    if (step !== 'done' && step !== 'numbers') to('done');
+  };
   const toRoom = useCallback(() => to('room'), [to]);
   const count = (sign: 'pulse' | 'breaths') => {
     round.measure(sign, READY);

@@ -29,6 +29,7 @@ export function ShowPanel({ scenario, seed, ears, onEnd }: ShowProps) {
   });
   const [isFeeling, setFeeling] = useState(false);
   useEffect(() => {
+    window.scrollTo(0, 0);
     play();
   }, [play]);
   useEffect(() => {

@@ -1,5 +1,4 @@
 import type { Say } from '../../say.js';
-import { SECONDS } from './nouns.js';
 
 type Text = { text: string };
 type Years = { years: number };
@@ -73,7 +72,6 @@ export const practice = {
   chest: 'The chest moves',
   tape: 'Lay the tape round the arm',
   tapeAway: 'Put the tape away',
-  tapeReads: (f: { cm: number }) => `The tape meets its end at ${f.cm} cm.`,
   cuffs: 'Which cuff?',
   cuffOff: 'Take the cuff off',
   cuffIsOn: (f: Text) => `Cuff on the arm: ${f.text}.`,
@@ -99,11 +97,9 @@ export const practice = {
   feltNow: 'Under the finger',
   gauge: 'Gauge',
   bulb: 'Squeeze the bulb',
-  bulbHint: 'Space, click or touch. Pull less far for part of a stroke.',
   valve: 'Valve',
   valveShut: 'shut',
   valveAt: (f: { degrees: number }) => `open by ${f.degrees} degrees`,
-  valveHint: 'Turn it: drag, wheel or arrow keys.',
   release: 'Let all air out',
   mark: 'Mark this moment',
   marked: (f: { marks: number }, say: Say) => `${say.counted(f.marks, MOMENTS)} marked`,
@@ -127,7 +123,6 @@ export const practice = {
   soundOff: 'Turn the sound off',
 
   // The end.
-  doneTitle: 'Done',
   entered: 'What you wrote',
   pressure: 'Pressure',
   pulse: 'Pulse',
@@ -145,14 +140,12 @@ export const practice = {
   keepAgain: 'Try again',
   whoFirst: 'Choose who practises.',
   truth: 'What was true',
-  truthNow: 'at rest, properly measured',
   yours: 'What you wrote',
   tooHigh: (f: { mmHg: number }, say: Say) => `${say.number(f.mmHg)} mmHg too high`,
   tooLow: (f: { mmHg: number }, say: Say) => `${say.number(f.mmHg)} mmHg too low`,
   asItWas: 'as it was',
   lesson: 'What this person teaches',
   debrief: 'See what each habit cost',
-  leftSo: 'Left as it was found',
   once: 'The same person once more',
   toList: 'To the list of people',
 
@@ -164,7 +157,6 @@ export const practice = {
   showSoundsNow: 'Show the sounds',
   secondsOf: (f: { seconds: number; all: number }) => `Second ${f.seconds} of ${f.all}`,
   showing: 'This is how it is done. Watch and listen.',
-  showAgain: 'Once more from the start',
   roomTitle: 'For the whole room',
   roomLead: 'A large gauge and the sound for everybody. You stop, ask, show the truth and replay a moment.',
   roomBegin: 'Begin',
@@ -177,9 +169,6 @@ export const practice = {
   back5: 'Five seconds back',
   forth5: 'Five seconds forth',
   another: 'Another person',
-  firstHeard: 'First sound',
-  lastHeard: 'Last sound',
-  at: (f: { seconds: number }, say: Say) => `after ${say.counted(f.seconds, SECONDS)}`,
 } as const;
 
 const MOMENTS = { one: 'moment', other: 'moments' };

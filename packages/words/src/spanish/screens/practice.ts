@@ -1,6 +1,5 @@
 import type { practice as english } from '../../english/screens/practice.js';
 import type { Reworded } from '../../reworded.js';
-import { SECONDS } from './nouns.js';
 
 const YEARS = { one: 'año', other: 'años' };
 const MOMENTS = { one: 'momento marcado', other: 'momentos marcados' };
@@ -69,7 +68,6 @@ export const practice: Reworded<typeof english> = {
   chest: 'El pecho se mueve',
   tape: 'Poner la cinta alrededor del brazo',
   tapeAway: 'Guardar la cinta',
-  tapeReads: (f) => `La cinta se cierra en ${f.cm} cm.`,
   cuffs: '¿Qué manguito?',
   cuffOff: 'Quitar el manguito',
   cuffIsOn: (f) => `Manguito en el brazo: ${f.text}.`,
@@ -95,11 +93,9 @@ export const practice: Reworded<typeof english> = {
   feltNow: 'Bajo el dedo',
   gauge: 'Manómetro',
   bulb: 'Apretar la pera',
-  bulbHint: 'Espacio, clic o toque. Tire menos para una parte del recorrido.',
   valve: 'Válvula',
   valveShut: 'cerrada',
   valveAt: (f) => `abierta ${f.degrees} grados`,
-  valveHint: 'Gírela: arrastre, rueda o flechas.',
   release: 'Soltar todo el aire',
   mark: 'Marcar este momento',
   marked: (f, say) => `${say.counted(f.marks, MOMENTS)}`,
@@ -121,7 +117,6 @@ export const practice: Reworded<typeof english> = {
   finish: 'Está hecho',
   soundOn: 'Encender el sonido',
   soundOff: 'Apagar el sonido',
-  doneTitle: 'Hecho',
   entered: 'Lo que usted escribió',
   pressure: 'Presión',
   pulse: 'Pulso',
@@ -139,14 +134,12 @@ export const practice: Reworded<typeof english> = {
   keepAgain: 'Probar otra vez',
   whoFirst: 'Elija quién practica.',
   truth: 'Lo que era verdad',
-  truthNow: 'en reposo, bien medido',
   yours: 'Lo que usted escribió',
   tooHigh: (f, say) => `${say.number(f.mmHg)} mmHg de más`,
   tooLow: (f, say) => `${say.number(f.mmHg)} mmHg de menos`,
   asItWas: 'como era',
   lesson: 'Lo que enseña esta persona',
   debrief: 'Ver lo que costó cada hábito',
-  leftSo: 'Quedó como se encontró',
   once: 'La misma persona otra vez',
   toList: 'A la lista de personas',
   showMe: 'Enséñeme cómo',
@@ -156,7 +149,6 @@ export const practice: Reworded<typeof english> = {
   showSoundsNow: 'Mostrar los ruidos',
   secondsOf: (f) => `Segundo ${f.seconds} de ${f.all}`,
   showing: 'Así se hace. Mire y escuche.',
-  showAgain: 'Otra vez desde el principio',
   roomTitle: 'Para toda la sala',
   roomLead:
     'Un manómetro grande y el sonido para todos. Usted para, pregunta, muestra la verdad y repite un momento.',
@@ -170,7 +162,4 @@ export const practice: Reworded<typeof english> = {
   back5: 'Cinco segundos atrás',
   forth5: 'Cinco segundos adelante',
   another: 'Otra persona',
-  firstHeard: 'Primer ruido',
-  lastHeard: 'Último ruido',
-  at: (f, say) => `a los ${say.counted(f.seconds, SECONDS)}`,
 };

@@ -11,6 +11,8 @@ export type { LedgerDrawn, LedgerStep } from './figure/ledgerFigure.js';
 export { ledgerFigure, ledgerHeight } from './figure/ledgerFigure.js';
 export type { Paint } from './figure/paint.js';
 export { PAPER } from './figure/paint.js';
+export type { Estimate, PlanRow } from './figure/planFigure.js';
+export { estimateText, planFigure, planHeight } from './figure/planFigure.js';
 export type { RecordingDrawn } from './figure/recordingFigure.js';
 export { recordingFigure } from './figure/recordingFigure.js';
 export { clockText, dayText } from './figure/times.js';

@@ -1,6 +1,7 @@
 import { Link, Route, Switch } from 'wouter';
 import { useApp } from '../app/context.js';
 import { Page } from '../parts/Page.js';
+import { PlanPage } from '../plan/PlanPage.js';
 import { ScenarioPage } from '../scenarios/ScenarioPage.js';
 import { ScenariosPage } from '../scenarios/ScenariosPage.js';
 import { DebriefPage } from './DebriefPage.js';
@@ -15,6 +16,9 @@ export function AfterPracticeRoutes() {
       </Route>
       <Route path="/practice/exercises/:exercise">
         {({ exercise }) => <DebriefPage key={exercise} exercise={exercise} />}
+      </Route>
+      <Route path="/practice/plan">
+        <PlanPage />
       </Route>
       <Route path="/practice/scenarios">
         <ScenariosPage />

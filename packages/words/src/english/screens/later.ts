@@ -9,6 +9,7 @@ import { diary } from './diary.js';
 import { equipment } from './equipment.js';
 import { handover } from './handover.js';
 import { person } from './person.js';
+import { plan } from './plan.js';
 import { protocol } from './protocol.js';
 import { scenarioForm } from './scenarioForm.js';
 import { signIn } from './signIn.js';
@@ -18,6 +19,7 @@ import { trend } from './trend.js';
 export const laterScreens = {
   person,
   equipment,
+  plan,
   protocol,
   card,
   chart,

@@ -11,6 +11,7 @@ import { diary } from './diary.js';
 import { equipment } from './equipment.js';
 import { handover } from './handover.js';
 import { person } from './person.js';
+import { plan } from './plan.js';
 import { protocol } from './protocol.js';
 import { scenarioForm } from './scenarioForm.js';
 import { signIn } from './signIn.js';
@@ -20,6 +21,7 @@ import { trend } from './trend.js';
 export const laterScreens: Reworded<typeof english> = {
   person,
   equipment,
+  plan,
   protocol,
   card,
   chart,

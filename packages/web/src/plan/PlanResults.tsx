@@ -1,0 +1,92 @@
+import type { PlanResult, ProtocolResult } from '@evenfall/practice';
+import { planFigure, planHeight } from '@evenfall/report';
+import { useApp } from '../app/context.js';
+import { FigureShown } from '../away/FigureShown.js';
+import { FigureTable } from '../debrief/FigureTable.js';
+import { pairedLines, planRows } from './planRows.js';
+
+/** What both ways got wrong, with the errors of the study in words. */
+export function PlanResults({ result }: { readonly result: PlanResult }) {
+  const { words } = useApp();
+  const { protocol, against } = result;
+  const rows = planRows(result, words);
+  const lines = pairedLines(result, words);
+  return (
+    <section>
+      <h2>{words.sentence('plan.results')}</h2>
+      <p role="status">
+        <strong>{words.sentence('plan.ofPeople', { people: protocol.people })}</strong>{' '}
+        {words.sentence('plan.errorsSay')}
+      </p>
+      {lines.length === 0 ? null : (
+        <div>
+          <h3>{words.sentence('plan.apart')}</h3>
+          <ul>
+            {lines.map((text) => (
+              <li key={text}>{text}</li>
+            ))}
+          </ul>
+        </div>
+      )}
+      <FigureShown
+        name="plan"
+        height={planHeight(rows)}
+        leastWidth={480}
+        draw={(how) => planFigure(rows, words, how)}
+      />
+      <FigureTable title={words.sentence('plan.table')} table={planFigure(rows, words).table} />
+      <table className="debrief-table">
+        <caption className="unseen">{words.sentence('plan.results')}</caption>
+        <thead>
+          <tr>
+            {(['what', 'first', 'second'] as const).map((key) => (
+              <th key={key} scope="col">
+                {words.sentence(`plan.${key}`)}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          <Row
+            says="minutes"
+            protocol={protocol}
+            against={against}
+            text={({ minutes, standardErrors }) =>
+              words.sentence('plan.minutesText', { value: minutes, error: standardErrors.minutes })
+            }
+          />
+          <Row
+            says="readingsEach"
+            protocol={protocol}
+            against={against}
+            text={({ readings }) => words.sentence('plan.number', { value: readings })}
+          />
+          <Row
+            says="without"
+            protocol={protocol}
+            against={against}
+            text={({ without }) => words.sentence('plan.shareText', { value: 100 * without, error: null })}
+          />
+        </tbody>
+      </table>
+    </section>
+  );
+}
+
+type RowProps = {
+  readonly says: 'minutes' | 'readingsEach' | 'without';
+  readonly protocol: ProtocolResult;
+  readonly against: ProtocolResult | null;
+  readonly text: (result: ProtocolResult) => string;
+};
+
+function Row({ says, protocol, against, text }: RowProps) {
+  const { words } = useApp();
+  return (
+    <tr>
+      <th scope="row">{words.sentence(`plan.${says}`)}</th>
+      <td>{text(protocol)}</td>
+      <td>{against === null ? '–' : text(against)}</td>
+    </tr>
+  );
+}

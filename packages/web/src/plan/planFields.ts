@@ -1,0 +1,113 @@
+import { ADULT_SCHEME_IDS, AVERAGING_RULE_IDS } from '@evenfall/clinical';
+import { MEASURED_BY } from '@evenfall/physiology';
+import { CUFF_CHOICES, type PlanProtocol, planProtocol } from '@evenfall/practice';
+import type { SentenceKey, Words } from '@evenfall/words';
+
+type PlanName = Extract<SentenceKey, `plan.${string}`>;
+type Choice = { readonly id: string; readonly says: (words: Words) => string };
+
+/** A field of a way of measuring by its path: a number (`isFree`: or nothing) or one of a list. */
+export type PlanField = {
+  readonly path: string;
+  readonly says: PlanName;
+  readonly choices: readonly Choice[] | null;
+  /** What stands for a blank, in words. */
+  readonly blank: PlanName | null;
+};
+
+const number = (path: string, says: PlanName, blank: PlanName | null = null): PlanField => ({
+  path,
+  says,
+  choices: null,
+  blank,
+});
+const choice = (path: string, says: PlanName, choices: readonly Choice[]): PlanField => ({
+  path,
+  says,
+  choices,
+  blank: null,
+});
+const guideline = (id: string): Choice => ({ id, says: (words) => words.title('guideline', id) });
+const rule = (id: string): Choice => ({ id, says: (words) => words.title('readings', id) });
+
+/** What of a way of measuring can be changed on the page, in the order of the work; the rest is as the textbook has it. */
+export const PLAN_FIELDS: readonly PlanField[] = [
+  number('restMinutes', 'plan.restMinutes'),
+  choice(
+    'measuredBy',
+    'plan.measuredBy',
+    MEASURED_BY.map((id) => ({ id, says: (words) => words.sentence(`plan.by-${id}`) })),
+  ),
+  choice(
+    'cuff',
+    'plan.cuff',
+    CUFF_CHOICES.map((id) => ({
+      id,
+      says: (words) =>
+        id === 'adult-for-all' ? words.sentence('plan.adult-for-all') : words.title('preset', id),
+    })),
+  ),
+  choice('palpatesFirst', 'plan.palpatesFirst', [
+    { id: 'true', says: (words) => words.sentence('plan.yes') },
+    { id: 'false', says: (words) => words.sentence('plan.no') },
+  ]),
+  number('marginMmHg', 'plan.marginMmHg'),
+  number('peakMmHg', 'plan.peakMmHg'),
+  number('rateMmHgPerSecond', 'plan.rateMmHgPerSecond'),
+  number('reactionSeconds', 'plan.reactionSeconds'),
+  number('tenShare', 'plan.tenShare'),
+  choice('rule', 'plan.rule', AVERAGING_RULE_IDS.map(rule)),
+  number('readings', 'plan.readings', 'plan.asRule'),
+  number('visits', 'plan.visits'),
+  choice('guideline', 'plan.guideline', ADULT_SCHEME_IDS.map(guideline)),
+  number('home/days', 'plan.home/days', 'plan.homeNone'),
+  number('home/readingsPerDay', 'plan.home/readingsPerDay', 'plan.homeNone'),
+  number('home/droppedDays', 'plan.home/droppedDays', 'plan.homeNone'),
+];
+
+/** A way of measuring as the form shows it. */
+export function fieldsOf(protocol: PlanProtocol): Readonly<Record<string, string>> {
+  const { home, ...rest } = protocol;
+  const flat: Readonly<Record<string, unknown>> = {
+    ...rest,
+    'home/days': home?.days ?? null,
+    'home/readingsPerDay': home?.readingsPerDay ?? null,
+    'home/droppedDays': home?.droppedDays ?? null,
+  };
+  return Object.fromEntries(
+    PLAN_FIELDS.map(({ path }) => [path, flat[path] == null ? '' : String(flat[path])]),
+  );
+}
+
+/** The textbook, and what a busy room often makes of it. Decision of this project: an example to begin from. */
+export const BEGINNINGS = {
+  first: planProtocol(),
+  second: planProtocol({
+    readings: 1,
+    restMinutes: 1,
+    palpatesFirst: false,
+    rateMmHgPerSecond: 5,
+    tenShare: 0.3,
+  }),
+} as const;
+
+const NUMBER = /^[-+]?\d+([.,]\d+)?$/;
+
+/** What was typed as JSON, as a file of the command line carries it. A blank is left out, what is no number stays as typed. */
+export function planJson(text: (path: string) => string): Record<string, unknown> {
+  const json: Record<string, unknown> = {};
+  const home: Record<string, unknown> = {};
+  for (const { path, choices } of PLAN_FIELDS) {
+    const typed = text(path).trim();
+    if (typed === '') continue;
+    const value =
+      path === 'palpatesFirst'
+        ? typed === 'true'
+        : choices === null && NUMBER.test(typed)
+          ? Number(typed.replace(',', '.'))
+          : typed;
+    if (path.startsWith('home/')) home[path.slice('home/'.length)] = value;
+    else json[path] = value;
+  }
+  return Object.keys(home).length === 0 ? json : { ...json, home };
+}

@@ -1,0 +1,76 @@
+import type { PlanResult, ProtocolResult } from '@evenfall/practice';
+import type { Estimate, PlanRow } from '@evenfall/report';
+import type { Words } from '@evenfall/words';
+
+type Of = (result: ProtocolResult) => Estimate;
+
+/** What is told of two ways of measuring, in the order in which it matters. */
+export function planRows({ protocol, against }: PlanResult, words: Words): PlanRow[] {
+  const row = (key: Parameters<typeof labelOf>[0], unit: PlanRow['unit'], of: Of): PlanRow => ({
+    key,
+    label: labelOf(key, words),
+    unit,
+    first: of(protocol),
+    second: against === null ? null : of(against),
+  });
+  return [
+    row('biasSystolic', 'mmHg', (one) => of(one.systolic.bias, one.standardErrors.systolic.bias)),
+    row('biasDiastolic', 'mmHg', (one) => of(one.diastolic.bias, one.standardErrors.diastolic.bias)),
+    row('sdSystolic', 'mmHg', (one) => of(one.systolic.sd, one.standardErrors.systolic.sd)),
+    row('sdDiastolic', 'mmHg', (one) => of(one.diastolic.sd, one.standardErrors.diastolic.sd)),
+    row('within5', 'share', (one) => of(one.systolic.within5, one.standardErrors.systolic.within5)),
+    row('within10', 'share', (one) => of(one.systolic.within10, one.standardErrors.systolic.within10)),
+    row('within15', 'share', (one) => of(one.systolic.within15, one.standardErrors.systolic.within15)),
+    row('up', 'share', (one) => of(one.misclassified.up, one.standardErrors.misclassified.up)),
+    row('down', 'share', (one) => of(one.misclassified.down, one.standardErrors.misclassified.down)),
+  ];
+}
+
+function of(value: number | null, standardError: number | null): Estimate {
+  return { value, standardError };
+}
+
+type Key =
+  | 'biasSystolic'
+  | 'biasDiastolic'
+  | 'sdSystolic'
+  | 'sdDiastolic'
+  | 'within5'
+  | 'within10'
+  | 'within15'
+  | 'up'
+  | 'down';
+
+function labelOf(key: Key, words: Words): string {
+  return words.sentence(`plan.${key}`);
+}
+
+/** Differences smaller than this many of their errors may be chance. */
+const SURE_ERRORS = 1.96;
+
+/** First minus second on the same people, each in a sentence; none where there is no pair. */
+export function pairedLines({ paired }: PlanResult, words: Words): string[] {
+  if (paired === null) return [];
+  const says = (measure: string, apart: string, mean: number, error: number) =>
+    words.sentence('plan.pairedSay', { measure, apart, isSure: Math.abs(mean) > SURE_ERRORS * error });
+  const { systolic, diastolic, misclassified, minutes } = paired;
+  const mmHg = (key: Key, { mean, standardError }: typeof systolic.bias) =>
+    says(labelOf(key, words), words.sentence('plan.mmHgText', { value: mean, error: standardError }), mean, standardError); // biome-ignore format: one thought
+  const wrong = misclassified.apart;
+  return [
+    mmHg('biasSystolic', systolic.bias),
+    mmHg('biasDiastolic', diastolic.bias),
+    says(
+      words.sentence('plan.wrongCategory'),
+      words.sentence('plan.shareText', { value: 100 * wrong.mean, error: 100 * wrong.standardError }),
+      wrong.mean,
+      wrong.standardError,
+    ),
+    says(
+      words.sentence('plan.minutes'),
+      words.sentence('plan.minutesText', { value: minutes.mean, error: minutes.standardError }),
+      minutes.mean,
+      minutes.standardError,
+    ),
+  ];
+}

@@ -1,0 +1,90 @@
+import type { Say } from '../../say.js';
+
+const PEOPLE = { one: 'simulated person', other: 'simulated people' };
+
+/** A number with its Monte Carlo error. */
+function withError(value: number, error: number | null, unit: string, say: Say): string {
+  const decimals = error !== null && error < 0.05 ? 2 : 1;
+  const said = `${say.number(value, decimals)}${unit}`;
+  return error === null ? said : `${said} (± ${say.number(error, 2)})`;
+}
+
+/** What a way of measuring gets wrong, tried on many simulated people. */
+export const plan = {
+  title: 'What a way of measuring gets wrong',
+  lead: 'Two ways of measuring are tried on the same simulated people: usual levels as in a survey of adults in the United States, each with the ups and downs of real visits. What comes out is a model’s answer, with how far chance alone may have moved it.',
+  first: 'First way',
+  second: 'Second way',
+  apart: 'First minus second',
+  what: 'What',
+  people: 'People',
+  seed: 'Seed',
+  seedHint: 'The same seed gives the same people.',
+  seedWrong: 'A whole number from 0 to 4294967295.',
+  run: 'Try both',
+  cancel: 'Stop',
+  running: (f: { percent: number }, say: Say) => `${say.number(f.percent)} % done`,
+  cancelled: 'Stopped. Nothing was worked out.',
+  failed: 'It could not be worked out on this device.',
+  asTextbook: 'as the textbook has it',
+  asRule: 'as the rule asks',
+  yes: 'yes',
+  no: 'no',
+  homeNone: 'not measured at home',
+
+  rule: 'Readings and their average by',
+  readings: 'Readings at a visit',
+  visits: 'Visits',
+  restMinutes: 'Rest before (min)',
+  measuredBy: 'Who measures',
+  'by-known': 'somebody known',
+  'by-nurse': 'a nurse',
+  'by-doctor': 'a doctor',
+  cuff: 'Cuff chosen by',
+  'adult-for-all': 'the adult cuff for everybody',
+  palpatesFirst: 'Pulse felt for first',
+  marginMmHg: 'Pumped above where it went (mmHg)',
+  peakMmHg: 'Pumped to, if not felt for (mmHg)',
+  rateMmHgPerSecond: 'Let down (mmHg/s)',
+  reactionSeconds: 'Needle read after (s)',
+  tenShare: 'Readings rounded to ten (0 to 1)',
+  guideline: 'Category by',
+  'home/days': 'Days at home',
+  'home/readingsPerDay': 'Readings a day at home',
+  'home/droppedDays': 'Days left out at home',
+
+  results: 'What came out',
+  ofPeople: (f: { people: number }, say: Say) => `SIMULATED: ${say.counted(f.people, PEOPLE)}.`,
+  errorsSay:
+    'Behind each number stands its Monte Carlo error: one standard error of this study. With four times the people it halves.',
+  pairedSay: (f: { measure: string; apart: string; isSure: boolean }) =>
+    f.isSure
+      ? `${f.measure}: ${f.apart}, more than chance alone explains.`
+      : `${f.measure}: ${f.apart}, which chance alone may explain.`,
+  biasSystolic: 'Systolic too high (+) or low (−)',
+  biasDiastolic: 'Diastolic too high (+) or low (−)',
+  sdSystolic: 'Systolic: SD of the error',
+  sdDiastolic: 'Diastolic: SD of the error',
+  within5: 'Systolic within 5 mmHg',
+  within10: 'Systolic within 10 mmHg',
+  within15: 'Systolic within 15 mmHg',
+  wrongCategory: 'People in a wrong category',
+  up: 'Category too high',
+  down: 'Category too low',
+  minutes: 'Minutes of a clinician a person',
+  readingsEach: 'Readings a person',
+  without: 'Without any number',
+  minutesText: (f: { value: number; error: number | null }, say: Say) =>
+    withError(f.value, f.error, ' min', say),
+  mmHgText: (f: { value: number; error: number | null }, say: Say) =>
+    withError(f.value, f.error, ' mmHg', say),
+  shareText: (f: { value: number; error: number | null }, say: Say) => withError(f.value, f.error, ' %', say),
+  number: (f: { value: number }, say: Say) => say.number(f.value, 1),
+  estimateSays: (f: { way: string; label: string; text: string }) => `${f.way}, ${f.label}: ${f.text}.`,
+  figure: 'What both ways get wrong',
+  figureKey:
+    'Full circle: first way. Open square: second way. The line through each: where the value of endless people lies, in 19 studies of 20.',
+  table: 'These numbers as a table',
+  limits:
+    'This is a model of people, not people: it knows no patient, and says which way is nearer to the usual level, not which is right for a place.',
+} as const;

@@ -1,0 +1,90 @@
+import type { plan as english } from '../../english/screens/plan.js';
+import type { Reworded } from '../../reworded.js';
+import type { Say } from '../../say.js';
+
+const PEOPLE = { one: 'persona simulada', other: 'personas simuladas' };
+
+/** Un número con su error de Monte Carlo. */
+function withError(value: number, error: number | null, unit: string, say: Say): string {
+  const decimals = error !== null && error < 0.05 ? 2 : 1;
+  const said = `${say.number(value, decimals)}${unit}`;
+  return error === null ? said : `${said} (± ${say.number(error, 2)})`;
+}
+
+/** As in `english/screens/plan`. */
+export const plan: Reworded<typeof english> = {
+  title: 'En qué se equivoca una manera de medir',
+  lead: 'Dos maneras de medir se prueban en las mismas personas simuladas: niveles habituales como en una encuesta de adultos de los Estados Unidos, cada una con los altibajos de visitas reales. Lo que sale es la respuesta de un modelo, con cuánto la pudo mover el azar.',
+  first: 'Primera manera',
+  second: 'Segunda manera',
+  apart: 'Primera menos segunda',
+  what: 'Qué',
+  people: 'Personas',
+  seed: 'Semilla',
+  seedHint: 'La misma semilla da las mismas personas.',
+  seedWrong: 'Un número entero de 0 a 4294967295.',
+  run: 'Probar las dos',
+  cancel: 'Parar',
+  running: (f, say) => `${say.number(f.percent)} % hecho`,
+  cancelled: 'Parado. No se calculó nada.',
+  failed: 'No se pudo calcular en este dispositivo.',
+  asTextbook: 'como dice el manual',
+  asRule: 'como pide la regla',
+  yes: 'sí',
+  no: 'no',
+  homeNone: 'no se mide en casa',
+
+  rule: 'Lecturas y su media según',
+  readings: 'Lecturas en una visita',
+  visits: 'Visitas',
+  restMinutes: 'Reposo antes (min)',
+  measuredBy: 'Quién mide',
+  'by-known': 'alguien conocido',
+  'by-nurse': 'enfermería',
+  'by-doctor': 'medicina',
+  cuff: 'Manguito elegido según',
+  'adult-for-all': 'el de adulto para todos',
+  palpatesFirst: 'Se palpa antes el pulso',
+  marginMmHg: 'Se infla por encima de donde se fue (mmHg)',
+  peakMmHg: 'Se infla hasta, sin palpar (mmHg)',
+  rateMmHgPerSecond: 'Se desinfla (mmHg/s)',
+  reactionSeconds: 'La aguja se lee después de (s)',
+  tenShare: 'Lecturas redondeadas a diez (0 a 1)',
+  guideline: 'Categoría según',
+  'home/days': 'Días en casa',
+  'home/readingsPerDay': 'Lecturas al día en casa',
+  'home/droppedDays': 'Días que se omiten en casa',
+
+  results: 'Lo que salió',
+  ofPeople: (f, say) => `SIMULADO: ${say.counted(f.people, PEOPLE)}.`,
+  errorsSay:
+    'Tras cada número va su error de Monte Carlo: un error estándar de este estudio. Con cuatro veces más personas queda en la mitad.',
+  pairedSay: (f) =>
+    f.isSure
+      ? `${f.measure}: ${f.apart}, más de lo que explica el azar solo.`
+      : `${f.measure}: ${f.apart}, lo que el azar solo puede explicar.`,
+  biasSystolic: 'Sistólica demasiado alta (+) o baja (−)',
+  biasDiastolic: 'Diastólica demasiado alta (+) o baja (−)',
+  sdSystolic: 'Sistólica: DE del error',
+  sdDiastolic: 'Diastólica: DE del error',
+  within5: 'Sistólica a no más de 5 mmHg',
+  within10: 'Sistólica a no más de 10 mmHg',
+  within15: 'Sistólica a no más de 15 mmHg',
+  wrongCategory: 'Personas en una categoría equivocada',
+  up: 'Categoría demasiado alta',
+  down: 'Categoría demasiado baja',
+  minutes: 'Minutos de clínica por persona',
+  readingsEach: 'Lecturas por persona',
+  without: 'Sin ningún número',
+  minutesText: (f, say) => withError(f.value, f.error, ' min', say),
+  mmHgText: (f, say) => withError(f.value, f.error, ' mmHg', say),
+  shareText: (f, say) => withError(f.value, f.error, ' %', say),
+  number: (f, say) => say.number(f.value, 1),
+  estimateSays: (f) => `${f.way}, ${f.label}: ${f.text}.`,
+  figure: 'En qué se equivocan las dos maneras',
+  figureKey:
+    'Círculo lleno: primera manera. Cuadrado hueco: segunda manera. La línea de cada uno: dónde está el valor de infinitas personas, en 19 estudios de 20.',
+  table: 'Estos números en una tabla',
+  limits:
+    'Esto es un modelo de personas, no personas: no conoce a ningún paciente, y dice qué manera queda más cerca del nivel habitual, no cuál es la adecuada para un lugar.',
+};

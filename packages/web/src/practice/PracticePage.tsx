@@ -65,6 +65,12 @@ export function PracticePage() {
         <Link href="/practice/exercises" className="button">
           {say('practice.own')}
         </Link>
+        <Link href="/practice/scenarios" className="button">
+          {say('scenarioForm.title')}
+        </Link>
+        <Link href="/practice/plan" className="button">
+          {say('plan.title')}
+        </Link>
       </div>
     </PracticePageFrame>
   );

@@ -21,8 +21,8 @@ const sources = { resolve: { conditions: ['source'] }, ssr: { resolve: { conditi
 
 export default defineConfig({
   test: {
-    // Half of the tests wait for a database or a server: as many workers as processors, and never only one.
-    maxWorkers: 2,
+    // Half of the tests wait for a database or a server: one worker more than the two processors of a small machine.
+    maxWorkers: 3,
     projects: [
       {
         ...sources,

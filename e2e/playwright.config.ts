@@ -18,7 +18,8 @@ export default defineConfig({
   testDir: '.',
   outputDir: '../.cache/e2e',
   timeout: 150_000,
-  workers: 2,
+  // Many of them wait for a clock of the wall: one more than the two processors of a small machine.
+  workers: 3,
   forbidOnly: true,
   use: { locale: 'en-GB', timezoneId: 'Europe/Lisbon', launchOptions, trace: 'off' },
   projects: [

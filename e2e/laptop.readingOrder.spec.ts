@@ -175,7 +175,7 @@ const ORDER: Readonly<Record<RoundPlace, string>> = {
   - button "Pump up now"`,
   'other signs': `
   - heading "Marit Solvang Other signs" [level=1]${KNOWN}
-  - region "Also taken":
+  - region "Others to take":
     - group:
       - heading "Temperature" [level=3]
       - textbox "Temperature (°C)"

@@ -112,7 +112,7 @@ test('a child is placed by sex, age and height, and not without them', async ({ 
   await page.goto(page.url().replace(/\/round.*$/, '/facts'));
   await addFact(page, 'reference-sex', async () => await page.getByText('female', { exact: true }).click());
   await page.goto(page.url().replace(/\/facts.*$/, '/round/signs'));
-  const also = page.getByRole('region', { name: 'Also taken' });
+  const also = page.getByRole('region', { name: 'Others to take' });
   await also.locator('summary', { hasText: 'Height' }).click();
   await also.getByLabel('Height (cm)').fill('105');
   const height = also.locator('details', { hasText: 'Height' }).first();

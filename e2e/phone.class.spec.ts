@@ -72,7 +72,7 @@ async function fillRound(page: Page, round: string, pressure: string): Promise<v
   await page.goto(`${round}/signs`);
   await expectClass(page);
   // What the protocol in force asks for besides; the others stand closed below.
-  await expect(page.getByRole('region', { name: 'Also taken' })).toBeVisible();
+  await expect(page.getByRole('region', { name: 'Others to take' })).toBeVisible();
   for (const sign of ['Temperature', 'Oxygen saturation', 'Consciousness']) {
     const isAsked = (await page.getByRole('region', { name: sign, exact: true }).count()) > 0;
     if (isAsked) await notDone(page, sign);

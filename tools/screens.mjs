@@ -31,6 +31,9 @@ const PHONE = [
   ['phone', 'dark'],
 ];
 
+// A part of the screens: `SCREENS=practice,chart`.
+const asked = process.env.SCREENS?.split(',') ?? null;
+
 const { folder, remove } = freshFolder();
 const server = await startServer(folder, { purpose: 'demo', pages: join(root, 'packages', 'web', 'dist') });
 const browser = await chromium.launch({ executablePath: await ensureBrowser(), args: ['--no-sandbox'] });
@@ -110,9 +113,22 @@ const SCREENS = [
     },
   ],
   ['protocol', EVERYWHERE, (page) => page.goto(at('/protocol'))],
+  [
+    'practice',
+    EVERYWHERE,
+    async (page) => {
+      await page.goto(at('/'));
+      await chooseObserver(page);
+      await page.goto(at('/practice/quiet-morning'));
+      await page.getByRole('button', { name: /Come in/ }).click();
+      await page.getByRole('button', { name: 'Arm', exact: true }).click();
+      await page.getByRole('button', { name: 'Lay the tape round the arm' }).click();
+    },
+  ],
 ];
 
 for (const [name, places, reach] of SCREENS) {
+  if (asked !== null && !asked.includes(name)) continue;
   for (const [size, scheme] of places) await draw(`${name}-${size}-${scheme}`, size, scheme, reach);
 }
 await print('chart', (page) => openPerson(page, /Rufus Adeyemi/));

@@ -119,7 +119,12 @@ function Next({ round, standing, person, gapSeconds }: NextProps) {
   const isReading = nextPressure !== null && nextPressure.step in NEXT_TEXT;
   const { wanted } = round.draft;
   const want = (one: 'other-arm' | 'lying-and-standing') =>
-    round.change((draft) => ({ ...draft, wanted: [...new Set([...draft.wanted, one])] }));
+    round.change((draft) => ({
+      ...draft,
+      wanted: draft.wanted.includes(one)
+        ? draft.wanted.filter((other) => other !== one)
+        : [...draft.wanted, one],
+    }));
   const { step } = standing.next;
   // What must be asked or acted on comes first: then the foot hides nothing of it and calls for nothing else.
   const open = standing.content.value;
@@ -137,16 +142,24 @@ function Next({ round, standing, person, gapSeconds }: NextProps) {
             {words.sentence('pressure.oneMore')}
           </button>
         )}
-        {nextPressure?.step === 'other-arm' || wanted.includes('other-arm') ? null : (
-          <button type="button" className="button button-quiet" onClick={() => want('other-arm')}>
+        {nextPressure?.step === 'other-arm' && !wanted.includes('other-arm') ? null : (
+          <button
+            type="button"
+            className="button button-quiet"
+            aria-pressed={wanted.includes('other-arm')}
+            onClick={() => want('other-arm')}
+          >
             {words.sentence('pressure.wantOtherArm')}
           </button>
         )}
-        {wanted.includes('lying-and-standing') ? null : (
-          <button type="button" className="button button-quiet" onClick={() => want('lying-and-standing')}>
-            {words.sentence('pressure.wantStanding')}
-          </button>
-        )}
+        <button
+          type="button"
+          className="button button-quiet"
+          aria-pressed={wanted.includes('lying-and-standing')}
+          onClick={() => want('lying-and-standing')}
+        >
+          {words.sentence('pressure.wantStanding')}
+        </button>
       </div>
       <Flags flags={isReading ? nextPressure.why : []} isAnnounced />
       <div className={isOpen ? 'next-steps next-steps-last' : 'next-steps'}>

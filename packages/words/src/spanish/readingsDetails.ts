@@ -49,9 +49,9 @@ export const readingsDetails: Reworded<typeof english> = {
   'recheck-severe': (f, say) =>
     `Grave: si no hay ningún signo de emergencia, deje que la persona repose ${minutes(f, say, 'fromSeconds')}, repita a mano con el manguito adecuado, también en el otro brazo, y comuníquelo al profesional responsable en esta visita. Confírmelo con su protocolo local.`,
   'recheck-abnormal-soon': (f, say) =>
-    `Alta por su categoría: revise cómo se midió y repita pasados ${minutes(f, say, 'fromSeconds')}, antes de ${minutes(f, say, 'withinSeconds')}.`,
+    `Alta por su categoría: revise cómo se midió y repita después de ${minutes(f, say, 'fromSeconds')}, antes de ${minutes(f, say, 'withinSeconds')}.`,
   'recheck-abnormal-later': (f, say) =>
-    `Si sigue alta al repetirla: deje reposar a la persona y repita otra vez pasados ${minutes(f, say, 'fromSeconds')}, antes de ${minutes(f, say, 'withinSeconds')} (práctica común; prevalece su protocolo local).`,
+    `Si sigue alta al repetirla: deje reposar a la persona y repita otra vez después de ${minutes(f, say, 'fromSeconds')}, antes de ${minutes(f, say, 'withinSeconds')} (práctica común; prevalece su protocolo local).`,
 };
 
 function taken(f: Figures, say: Say): string {

@@ -7,7 +7,7 @@ export const roundDetails: Reworded<typeof english> = {
     `La frecuencia tomada hasta ahora pide un recuento más largo: cuente ${say.short(f.value('nextWindowSeconds'))} s.`,
   'first-time-both-arms': () =>
     'Es la primera presión de esta persona aquí: tome también el otro brazo, para saber cuál da más.',
-  'asked-for': () => 'Se pidió en esta ronda.',
+  'asked-for': () => 'Usted lo pidió en esta ronda.',
   'third-minute-not-measured': (f, say) =>
     `No se midió nada en el minuto ${say.limit(f.value('minutes'))}, así que no se excluye una bajada: mida entonces, si la persona puede estar de pie.`,
   'child-sex-missing': () =>

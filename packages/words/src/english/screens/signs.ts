@@ -21,7 +21,7 @@ export const signs = {
   share: (f: { percent: number }, say: Say) => `${say.short(f.percent, 1)} % oxygen`,
 
   title: 'Other signs',
-  also: 'Also taken',
+  also: 'Others to take',
   alsoHint: 'Not asked for here. Open one to take it.',
   keep: 'Keep it',
   another: 'Take another',

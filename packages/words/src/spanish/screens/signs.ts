@@ -19,7 +19,7 @@ export const signs: Reworded<typeof english> = {
   share: (f, say) => `oxígeno al ${say.short(f.percent, 1)} %`,
 
   title: 'Otros signos',
-  also: 'También tomados',
+  also: 'Otros que tomar',
   alsoHint: 'Aquí no se piden. Abra uno para tomarlo.',
   keep: 'Guardarlo',
   change: 'Cambiarlo',

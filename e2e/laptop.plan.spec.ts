@@ -5,7 +5,7 @@ test('two ways of measuring are tried on the same simulated people beside the pa
   demo,
 }) => {
   await page.goto(`${demo.address}/practice/plan`);
-  await expect(page.getByText(/^SIMULATED: nobody/)).toBeVisible();
+  await expect(page.getByText(/^SIMULATED: an invented person/)).toBeVisible();
   const [first, second] = [
     page.getByRole('group', { name: 'First way' }),
     page.getByRole('group', { name: 'Second way' }),

@@ -50,7 +50,13 @@ test('a simulated person of one’s own is copied, put right by its fields, kept
       'href',
       '/practice/stiff-pipe-own',
     );
-    await page.getByRole('main').getByRole('link', { name: 'All of our own' }).click();
+    await page.getByRole('link', { name: 'Try it' }).click();
+    await expect(page.getByRole('heading', { level: 1, name: /Tall gap \(invented\)/ })).toBeVisible();
+    await page.goto(`${demo.address}/practice`);
+    await expect(
+      page.getByRole('region', { name: 'Made here' }).getByText('Tall gap (invented)'),
+    ).toBeVisible();
+    await page.getByRole('link', { name: 'Simulated people of our own' }).click();
     await expect(page.getByRole('link', { name: 'Tall gap (invented)', exact: true })).toBeVisible();
   });
 

@@ -28,7 +28,7 @@ const practicePages = withWords(
   withTapRules(later(() => import('./practicePages.js'))),
 );
 const debriefPages = withWords(
-  EVERY_PART,
+  [...EVERY_PART, 'practice'],
   later(() => import('./debriefPages.js')),
 );
 const quickPages = later(() => import('./quickPages.js'));

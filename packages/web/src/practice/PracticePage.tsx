@@ -2,6 +2,7 @@ import { SCENARIOS } from '@evenfall/physiology';
 import { Link, useLocation } from 'wouter';
 import { useApp } from '../app/context.js';
 import { WhoMeasures } from '../people/WhoMeasures.js';
+import { useOwnScenarios } from '../scenarios/ownScenarios.js';
 import { PracticePageFrame } from './PracticePageFrame.js';
 import { scenarioTitle, whoText } from './scenarioText.js';
 import { usePractice } from './usePractice.js';
@@ -58,6 +59,7 @@ export function PracticePage() {
           ))}
         </ul>
       </section>
+      <OwnPeople />
       <div className="buttons">
         <Link href="/practice/room" className="button">
           {say('practice.forAll')}
@@ -73,5 +75,27 @@ export function PracticePage() {
         </Link>
       </div>
     </PracticePageFrame>
+  );
+}
+
+/** Those that the place made for itself; nothing where there is none, or where they cannot be asked for just now. */
+function OwnPeople() {
+  const { words } = useApp();
+  const own = useOwnScenarios().asked.value ?? [];
+  if (own.length === 0) return null;
+  return (
+    <section aria-labelledby="practice-own">
+      <h2 id="practice-own">{words.sentence('practice.ofOurOwn')}</h2>
+      <ul className="practice-people">
+        {own.map((scenario) => (
+          <li key={scenario.id}>
+            <Link href={`/practice/${scenario.id}`} className="practice-card">
+              <span className="practice-name">{scenarioTitle(scenario, words)}</span>
+              <span className="small soft">{whoText(scenario, words)}</span>
+            </Link>
+          </li>
+        ))}
+      </ul>
+    </section>
   );
 }

@@ -2,11 +2,13 @@ import { type Scenario, scenarioOf } from '@evenfall/physiology';
 import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import { Link } from 'wouter';
 import { useApp } from '../app/context.js';
+import { Asking } from '../parts/Asking.js';
 import { NumbersPanel } from '../pressure/NumbersPanel.js';
 import type { PressureAt } from '../pressure/pressureDraft.js';
 import { withPressureAt } from '../pressure/pressureSteps.js';
 import { READY } from '../round/measuring.js';
 import { useWakeLock } from '../round/useWakeLock.js';
+import { useOwnScenarios } from '../scenarios/ownScenarios.js';
 import { loadAbout } from '../server/load.js';
 import { begunPractice } from './begin.js';
 import { type Ears, FRESH_EARS, keepEars, readEars } from './ears.js';
@@ -32,12 +34,16 @@ export function RoomPage({ scenario: id }: { readonly scenario: string }) {
   const practice = usePractice();
   useEffect(() => void loadAbout(app), [app]);
   const { draft } = practice;
-  const scenario = draft?.visit.scenario.id === id ? draft.visit.scenario : scenarioOf(id);
+  const known = draft?.visit.scenario.id === id ? draft.visit.scenario : scenarioOf(id);
+  const own = useOwnScenarios(known === undefined);
+  const scenario = known ?? own.asked.value?.find((one) => one.id === id);
   const back = { href: '/practice', text: words.sentence('practice.title') };
   if (scenario === undefined)
     return (
       <PracticePageFrame title={words.sentence('practice.title')} back={back}>
-        <p>{words.sentence('practice.notThere')}</p>
+        <Asking asked={own.asked} again={own.again}>
+          {() => <p>{words.sentence('practice.notThere')}</p>}
+        </Asking>
       </PracticePageFrame>
     );
   const isUnderWay = draft !== null && draft.visit.scenario.id === id;

@@ -3,8 +3,8 @@ import { useCallback } from 'react';
 import { useApp } from '../app/context.js';
 import { useFetched } from '../debrief/useFetched.js';
 
-/** The simulated people that the place made for itself and still offers, by id. */
-export function useOwnScenarios() {
+/** The simulated people that the place made for itself and still offers, by id. @param isWanted false asks for nothing */
+export function useOwnScenarios(isWanted = true) {
   const { server } = useApp();
   const ask = useCallback(async () => {
     const answer = await server.call('listScenarios', {});
@@ -14,5 +14,5 @@ export function useOwnScenarios() {
     );
     return { ...answer, value: scenarios };
   }, [server]);
-  return useFetched<readonly Scenario[]>(ask);
+  return useFetched<readonly Scenario[]>(ask, isWanted);
 }

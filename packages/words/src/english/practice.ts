@@ -1,5 +1,11 @@
 import { scenarioLessons } from './scenarios.js';
+import { debrief } from './screens/debrief.js';
+import { plan } from './screens/plan.js';
 import { practice as screen } from './screens/practice.js';
+import { scenarioForm } from './screens/scenarioForm.js';
 
 /** What the pages of practice say beside `later`: fetched with them. */
-export const practice = { sections: { practice: screen }, titles: { ...scenarioLessons } } as const;
+export const practice = {
+  sections: { practice: screen, debrief, scenarioForm, plan },
+  titles: { ...scenarioLessons },
+} as const;

@@ -17,7 +17,6 @@ function signed(mmHg: number, say: Say, decimals = 1): string {
 export const debrief = {
   title: 'Debrief',
   titleOf: (f: { name: string }) => `Debrief: ${f.name}`,
-  simulated: 'SIMULATED: nobody is ill here, and nothing of this is in a chart',
   missing: 'There is no exercise of this id here.',
   unreadable: 'This exercise was kept by a newer program and cannot be played again by this one.',
   listTitle: 'Exercises so far',

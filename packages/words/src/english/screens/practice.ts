@@ -8,6 +8,7 @@ const YEARS = { one: 'year', other: 'years' };
 export const practice = {
   pageTitle: (f: Text) => `SIMULATED · ${f.text}`,
   simulated: 'SIMULATED',
+  ofOurOwn: 'Made here',
   band: 'SIMULATED: an invented person. Nothing here is charted.',
   title: 'Practice room',
   lead: 'Invented people with a known truth. Take their pulse, breaths and pressure with the same screens as at the bedside; afterwards you see what each habit cost.',

@@ -16,7 +16,6 @@ function signed(mmHg: number, say: Say, decimals = 1): string {
 export const debrief: Reworded<typeof english> = {
   title: 'Repaso',
   titleOf: (f) => `Repaso: ${f.name}`,
-  simulated: 'SIMULADO: aquí nadie está enfermo, y nada de esto está en un registro',
   missing: 'No hay aquí ningún ejercicio con este identificador.',
   unreadable: 'Este ejercicio lo guardó un programa más nuevo y este no puede reproducirlo.',
   listTitle: 'Ejercicios hasta ahora',

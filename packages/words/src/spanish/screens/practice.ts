@@ -8,6 +8,7 @@ const MOMENTS = { one: 'momento marcado', other: 'momentos marcados' };
 export const practice: Reworded<typeof english> = {
   pageTitle: (f) => `SIMULADO · ${f.text}`,
   simulated: 'SIMULADO',
+  ofOurOwn: 'Hechas aquí',
   band: 'SIMULADO: una persona inventada. Nada de esto se registra.',
   title: 'Sala de prácticas',
   lead: 'Personas inventadas con una verdad conocida. Tómeles pulso, respiraciones y presión con las mismas pantallas que junto a la cama; después ve lo que costó cada hábito.',

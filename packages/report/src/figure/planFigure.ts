@@ -126,7 +126,7 @@ export function estimateText(
   if (value === null) return '-';
   const scaled = unit === 'share' ? 100 : 1;
   return words.sentence(unit === 'share' ? 'plan.shareText' : 'plan.mmHgText', {
-    value: value * scaled,
+    amount: value * scaled,
     error: standardError === null ? null : standardError * scaled,
   });
 }

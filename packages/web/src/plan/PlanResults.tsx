@@ -52,20 +52,20 @@ export function PlanResults({ result }: { readonly result: PlanResult }) {
             protocol={protocol}
             against={against}
             text={({ minutes, standardErrors }) =>
-              words.sentence('plan.minutesText', { value: minutes, error: standardErrors.minutes })
+              words.sentence('plan.minutesText', { amount: minutes, error: standardErrors.minutes })
             }
           />
           <Row
             says="readingsEach"
             protocol={protocol}
             against={against}
-            text={({ readings }) => words.sentence('plan.number', { value: readings })}
+            text={({ readings }) => words.sentence('plan.number', { amount: readings })}
           />
           <Row
             says="without"
             protocol={protocol}
             against={against}
-            text={({ without }) => words.sentence('plan.shareText', { value: 100 * without, error: null })}
+            text={({ without }) => words.sentence('plan.shareText', { amount: 100 * without, error: null })}
           />
         </tbody>
       </table>

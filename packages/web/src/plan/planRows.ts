@@ -55,20 +55,20 @@ export function pairedLines({ paired }: PlanResult, words: Words): string[] {
     words.sentence('plan.pairedSay', { measure, apart, isSure: Math.abs(mean) > SURE_ERRORS * error });
   const { systolic, diastolic, misclassified, minutes } = paired;
   const mmHg = (key: Key, { mean, standardError }: typeof systolic.bias) =>
-    says(labelOf(key, words), words.sentence('plan.mmHgText', { value: mean, error: standardError }), mean, standardError); // biome-ignore format: one thought
+    says(labelOf(key, words), words.sentence('plan.mmHgText', { amount: mean, error: standardError }), mean, standardError); // biome-ignore format: one thought
   const wrong = misclassified.apart;
   return [
     mmHg('biasSystolic', systolic.bias),
     mmHg('biasDiastolic', diastolic.bias),
     says(
       words.sentence('plan.wrongCategory'),
-      words.sentence('plan.shareText', { value: 100 * wrong.mean, error: 100 * wrong.standardError }),
+      words.sentence('plan.shareText', { amount: 100 * wrong.mean, error: 100 * wrong.standardError }),
       wrong.mean,
       wrong.standardError,
     ),
     says(
       words.sentence('plan.minutes'),
-      words.sentence('plan.minutesText', { value: minutes.mean, error: minutes.standardError }),
+      words.sentence('plan.minutesText', { amount: minutes.mean, error: minutes.standardError }),
       minutes.mean,
       minutes.standardError,
     ),

@@ -37,7 +37,7 @@ export const debrief = {
   error: 'Yours minus true',
   accepted: 'Accepted',
   isAccepted: 'yes',
-  isNotAccepted: 'no',
+  isNotAccepted: 'not yet',
   notWritten: 'not written',
   truthHint:
     'True is what a perfect listener would have heard with the person prepared by the book, over the minute about your reading. Best to be had is what the book’s hand and an eye on the needle would have written at that very time, to the nearest mark.',

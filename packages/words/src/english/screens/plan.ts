@@ -29,7 +29,7 @@ export const plan = {
   asTextbook: 'as the textbook has it',
   asRule: 'as the rule asks',
   yes: 'yes',
-  no: 'no',
+  no: 'left out',
   homeNone: 'not measured at home',
 
   rule: 'Readings and their average by',
@@ -74,12 +74,13 @@ export const plan = {
   minutes: 'Minutes of a clinician a person',
   readingsEach: 'Readings a person',
   without: 'Without any number',
-  minutesText: (f: { value: number; error: number | null }, say: Say) =>
-    withError(f.value, f.error, ' min', say),
-  mmHgText: (f: { value: number; error: number | null }, say: Say) =>
-    withError(f.value, f.error, ' mmHg', say),
-  shareText: (f: { value: number; error: number | null }, say: Say) => withError(f.value, f.error, ' %', say),
-  number: (f: { value: number }, say: Say) => say.number(f.value, 1),
+  minutesText: (f: { amount: number; error: number | null }, say: Say) =>
+    withError(f.amount, f.error, ' min', say),
+  mmHgText: (f: { amount: number; error: number | null }, say: Say) =>
+    withError(f.amount, f.error, ' mmHg', say),
+  shareText: (f: { amount: number; error: number | null }, say: Say) =>
+    withError(f.amount, f.error, ' %', say),
+  number: (f: { amount: number }, say: Say) => say.number(f.amount, 1),
   estimateSays: (f: { way: string; label: string; text: string }) => `${f.way}, ${f.label}: ${f.text}.`,
   figure: 'What both ways get wrong',
   figureKey:

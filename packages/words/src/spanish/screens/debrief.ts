@@ -36,7 +36,7 @@ export const debrief: Reworded<typeof english> = {
   error: 'Lo suyo menos lo verdadero',
   accepted: 'Aceptado',
   isAccepted: 'sí',
-  isNotAccepted: 'no',
+  isNotAccepted: 'todavía no',
   notWritten: 'sin escribir',
   truthHint:
     'Lo verdadero es lo que habría oído un oyente perfecto con la persona preparada según el manual, en el minuto alrededor de su lectura. Lo mejor posible es lo que habrían escrito en ese mismo momento la mano del manual y un ojo en la aguja, a la marca más cercana.',

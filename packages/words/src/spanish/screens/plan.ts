@@ -31,7 +31,7 @@ export const plan: Reworded<typeof english> = {
   asTextbook: 'como dice el manual',
   asRule: 'como pide la regla',
   yes: 'sí',
-  no: 'no',
+  no: 'se omite',
   homeNone: 'no se mide en casa',
 
   rule: 'Lecturas y su media según',
@@ -76,10 +76,10 @@ export const plan: Reworded<typeof english> = {
   minutes: 'Minutos de clínica por persona',
   readingsEach: 'Lecturas por persona',
   without: 'Sin ningún número',
-  minutesText: (f, say) => withError(f.value, f.error, ' min', say),
-  mmHgText: (f, say) => withError(f.value, f.error, ' mmHg', say),
-  shareText: (f, say) => withError(f.value, f.error, ' %', say),
-  number: (f, say) => say.number(f.value, 1),
+  minutesText: (f, say) => withError(f.amount, f.error, ' min', say),
+  mmHgText: (f, say) => withError(f.amount, f.error, ' mmHg', say),
+  shareText: (f, say) => withError(f.amount, f.error, ' %', say),
+  number: (f, say) => say.number(f.amount, 1),
   estimateSays: (f) => `${f.way}, ${f.label}: ${f.text}.`,
   figure: 'En qué se equivocan las dos maneras',
   figureKey:

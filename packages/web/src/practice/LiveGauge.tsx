@@ -16,6 +16,7 @@ export function LiveGauge({ engine }: { readonly engine: RoomEngine }) {
   useEffect(
     () =>
       engine.subscribe(({ now }) => {
+        if (needle.current !== null) needle.current.dataset.tick = String(now.tick);
         needle.current?.setAttribute(
           'transform',
           `rotate(${scale.degrees(now.needleMmHg).toFixed(3)} 100 100)`,

@@ -121,8 +121,41 @@ describe('a mark of an irregular pulse', () => {
     ]);
   });
 
-  test('that nobody understands is asked about, not passed over', () => {
-    expect(marked('irregular pulse', 'perhaps')[2]).toEqual([[2, 'yes-or-no']]);
+  // Marks of displays and spreadsheets: common practice, no source.
+  test.each(['*', '**', '!', 'x', 'X', '✓', '✔️', '+', '1', 'sí', 'ja', 'TRUE', 'detected', 'نعم'])(
+    'may be %s beside the reading',
+    (cell) => {
+      expect(marked('irregular pulse', cell)).toEqual([[[1, true]], [['irregular-pulse', [2]]], []]);
+    },
+  );
+
+  test.each(['0', 'no', 'normal', 'Not detected', 'FALSE'])('is not there where it says %s', (cell) => {
+    expect(marked('irregular pulse', cell)).toEqual([[[1, false]], [], []]);
+  });
+
+  test.each(['', '-', '--', 'n/a'])('is unknown where the cell is blank: %j', (cell) => {
+    expect(marked('irregular pulse', cell)).toEqual([[], [], []]);
+  });
+
+  test.each(['AF', 'perhaps', '?', '✗', '#', '2'])(
+    'that nobody understands counts and is said: %s',
+    (cell) => {
+      expect(marked('irregular pulse', cell, 'no')).toEqual([
+        [
+          [1, true],
+          [2, false],
+        ],
+        [['irregular-not-understood', [2]]],
+        [],
+      ]);
+    },
+  );
+
+  test('that nobody understands is kept as it is written, beside the note, and its reading counts', () => {
+    const rows = '2025-03-01T07:30+00:00,142,88,74,AF,after tea\n2025-03-02T07:30+00:00,132,82,70,?,';
+    const found = whole(`time,sys,dia,pulse,irregular,note\n${rows}\n`);
+    expect(found.readings.map(({ systolic }) => systolic)).toEqual([142, 132]);
+    expect(found.beside.map(({ note }) => note)).toEqual(['after tea; AF', '?']);
   });
 });
 

@@ -49,7 +49,8 @@ export type SeriesFlagCode =
   | 'times-in-utc'
   | 'from-kilopascal'
   | 'lines-before-heading'
-  | 'irregular-pulse';
+  | 'irregular-pulse'
+  | 'irregular-not-understood';
 
 /** Something that was settled by a rule and is said; `lines` are of the rows it holds for. */
 export type SeriesFlag = { readonly code: SeriesFlagCode; readonly lines: readonly number[] };
@@ -60,7 +61,7 @@ export type BesideReading = {
   readonly note: string | null;
   readonly arm: string | null;
   readonly device: string | null;
-  /** Whether the device marked the pulse as irregular; null where it says nothing of it. */
+  /** Whether the device marked the pulse as irregular, as what nobody understands is taken; null where it says nothing of it. */
   readonly irregular: boolean | null;
 };
 

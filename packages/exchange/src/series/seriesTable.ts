@@ -140,6 +140,7 @@ export class SeriesTable {
     const refused: RefusedRow[] = [];
     const beside: BesideReading[] = [];
     const marked: number[] = [];
+    const notUnderstood: number[] = [];
     const moved: Record<'not-there' | 'twice', number[]> = { 'not-there': [], twice: [] };
     const utc: number[] = [];
     const { note, arm, device, irregular } = this.places;
@@ -152,7 +153,7 @@ export class SeriesTable {
       const numbers = this.numbersOf(row, settled.unit, problems);
       const asleep = this.asleepIn(row, problems);
       const part = this.partIn(row, problems);
-      const isIrregular = this.irregularIn(row, problems);
+      const irregularPulse = this.irregularIn(row);
       if (place === null || problems.length > 0) {
         const { systolic, diastolic } = numbers;
         refused.push({ index, line: row.line, problems, systolic, diastolic });
@@ -177,18 +178,20 @@ export class SeriesTable {
         const text = (role: SeriesColumn) => row.cells[this.places[role]] || null;
         const one = {
           index,
-          note: text('note'),
+          note: [text('note'), irregularPulse.asWritten].filter((part) => part !== null).join('; ') || null,
           arm: text('arm'),
           device: text('device'),
-          irregular: isIrregular,
+          irregular: irregularPulse.is,
         };
-        if (one.note !== null || one.arm !== null || one.device !== null || isIrregular !== null)
+        if (one.note !== null || one.arm !== null || one.device !== null || one.irregular !== null)
           beside.push(one);
-        if (isIrregular === true) marked.push(row.line);
+        if (irregularPulse.asWritten !== null) notUnderstood.push(row.line);
+        else if (one.irregular === true) marked.push(row.line);
       }
     }
     const flags: SeriesFlag[] = [];
     if (marked.length > 0) flags.push({ code: 'irregular-pulse', lines: marked });
+    if (notUnderstood.length > 0) flags.push({ code: 'irregular-not-understood', lines: notUnderstood });
     if (moved['not-there'].length > 0) flags.push({ code: 'time-not-there', lines: moved['not-there'] });
     if (moved.twice.length > 0) flags.push({ code: 'time-twice', lines: moved.twice });
     if (utc.length > 0) flags.push({ code: 'times-in-utc', lines: utc });
@@ -307,14 +310,12 @@ export class SeriesTable {
     return null;
   }
 
-  private irregularIn(row: SeriesRecord, problems: SeriesProblem[]): boolean | null {
+  /** A mark says something of a reading and never takes it away: one that nobody understands counts, and is kept as written. */
+  private irregularIn({ cells }: SeriesRecord): { is: boolean | null; asWritten: string | null } {
     const at = this.places.irregular;
-    const cell = at < 0 ? '' : (row.cells[at] ?? '');
-    if (isNoNumber(cell)) return null;
+    const cell = at < 0 ? '' : (cells[at] ?? '');
     const irregular = irregularOf(cell);
-    if (irregular !== undefined) return irregular;
-    problems.push(this.problem(row, at, 'unknown-id', 'yes-or-no', cell));
-    return null;
+    return irregular === undefined ? { is: true, asWritten: cell } : { is: irregular, asWritten: null };
   }
 
   private partIn(row: SeriesRecord, problems: SeriesProblem[]): DayPart | null {

@@ -116,16 +116,25 @@ export function asleepOf(cell: string): boolean | null | undefined {
 }
 
 const IRREGULAR = new Set(
-  'irregular|irregulier|irreguliere|irregolare|unregelmassig|onregelmatig|غير منتظم|לא סדיר'
+  'irregular|detected|arrhythmia|afib|detectado|arritmia|detecte|arythmie|rilevato|aritmia|arrhythmie|irregulier|irreguliere|irregolare|unregelmassig|onregelmatig|غير منتظم|לא סדיר'
     .split('|')
     .map(plainWord),
 );
 const REGULAR = new Set(
-  'regular|normal|regulier|regolare|regelmassig|regelmatig|منتظم|סדיר'.split('|').map(plainWord),
+  'regular|not detected|no detectado|normal|regulier|regolare|regelmassig|regelmatig|منتظم|סדיר'
+    .split('|')
+    .map(plainWord),
 );
 
-/** What a cell says of an irregular pulse; undefined where the words do not know it. */
-export function irregularOf(cell: string): boolean | undefined {
+/** Marks that devices and people put beside a reading; common practice, no source. */
+const MARK = /^[*!+✓✔√☑●• ]+$/u;
+const AS_PICTURE = /\uFE0F/gu;
+const NOTHING_MARKED = /^(-+|–|—|\.+|n ?\/? ?a|nan|null|none)$/i;
+
+/** What a cell says of an irregular pulse; null where it is blank, undefined where the words do not know it. */
+export function irregularOf(cell: string): boolean | null | undefined {
+  if (cell === '' || NOTHING_MARKED.test(cell)) return null;
+  if (MARK.test(cell.replace(AS_PICTURE, ''))) return true;
   const word = plainWord(cell);
   if (IRREGULAR.has(word)) return true;
   if (REGULAR.has(word)) return false;

@@ -106,6 +106,8 @@ export const seriesLines = {
   'from-kilopascal': () => 'Pressures were in kPa and are shown in mmHg.',
   'irregular-pulse': (f: { lines: string; count: number }, say: Say) =>
     `The device marked an irregular pulse (${lineOf(f, say)}): what it reads varies more then, and three readings at a time are advised.`,
+  'irregular-not-understood': (f: { lines: string; count: number }, say: Say) =>
+    `What stands in the column of an irregular pulse is not understood (${lineOf(f, say)}): it is taken as marked, and kept as written in the note of its reading.`,
   irregularReadings: (f: { readings: number }, say: Say) =>
     `The device marked an irregular pulse at ${say.counted(f.readings, READINGS)}: what it reads varies more then, and three readings at a time are advised.`,
   irregularMark: 'irregular pulse, marked by the device',

@@ -92,6 +92,8 @@ export const seriesLines: Reworded<typeof lines> = {
   'from-kilopascal': () => 'Las presiones estaban en kPa y se muestran en mmHg.',
   'irregular-pulse': (f, say) =>
     `El aparato marcó un pulso irregular (${lineOf(f, say)}): lo que lee varía entonces más, y se aconsejan tres lecturas cada vez.`,
+  'irregular-not-understood': (f, say) =>
+    `No se entiende lo escrito en la columna del pulso irregular (${lineOf(f, say)}): se toma como marcado, y queda tal cual en la nota de su lectura.`,
   irregularReadings: (f, say) =>
     `El aparato marcó un pulso irregular en ${say.counted(f.readings, READINGS)}: lo que lee varía entonces más, y se aconsejan tres lecturas cada vez.`,
   irregularMark: 'pulso irregular, marcado por el aparato',

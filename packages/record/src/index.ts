@@ -38,11 +38,12 @@ export type { OfficeNear } from './chart/officeNear.js';
 export { officeNear } from './chart/officeNear.js';
 export { pressureWritten } from './chart/pressureWritten.js';
 export type { Chart, ChartRound, Closed, Countersigned } from './chart/projectChart.js';
-export { projectChart } from './chart/projectChart.js';
+export { projectChart, signingsOf } from './chart/projectChart.js';
 export type { TrendElsewhere, TrendPoint, TrendRound, TrendValue } from './chart/projectTrend.js';
 export { projectTrend, signsOfTrend, TREND_SIGNS, trendFromElsewhere } from './chart/projectTrend.js';
 export type { DueRecheck } from './chart/rechecks.js';
 export { type RoundAverage, roundAverage } from './chart/roundAverage.js';
+export { mayAddTo, signersOf } from './chart/signersOf.js';
 export { signOf } from './chart/signOf.js';
 export type { RulesOf } from './chart/valueStanding.js';
 export {

@@ -1,5 +1,5 @@
 import { type Refusal, refusal } from '@evenfall/clinical';
-import type { Entry } from '@evenfall/record';
+import { type Entry, signersOf } from '@evenfall/record';
 import type { Kysely } from 'kysely';
 import type { Tables } from '../database/schema.js';
 import { entryHere } from './entryHere.js';
@@ -58,11 +58,7 @@ async function wrongCountersigning(
   const isSigning = isAbout(found, entry, 'round') || isAbout(found, entry, 'series');
   if (!isSigning || found.round !== entry.round)
     refusals.push(refusal(`${within}/content/signing`, 'unknown-id', 'signing-of-round', signing));
-  else if (
-    (await signingsIn(tx, site, entry, entry.round, entries, found.kind)).some(
-      ({ agent }) => agent === entry.agent,
-    )
-  )
+  else if (signersOf(await signingsIn(tx, site, entry, entry.round, entries, found.kind)).has(entry.agent))
     refusals.push(refusal(`${within}/agent`, 'contradicts', 'another-agent', entry.agent));
   else if (await isLearner(tx, site, entry))
     refusals.push(refusal(`${within}/agent`, 'contradicts', 'no-learner', entry.agent));

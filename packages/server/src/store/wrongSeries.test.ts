@@ -254,6 +254,27 @@ test("a learner's series waits for a supervisor, who is somebody else, names it,
   expect(await rowOf()).toMatchObject({ toCountersign: 0 });
 });
 
+test('a series is countersigned by nobody who signed anything of it, the first or the last', async () => {
+  const kept = series({ status: 'preliminary' });
+  expect(await problemsOf(kept)).toBe(201);
+  const named = async (name: string) => {
+    const id = v7();
+    await clinic.send('POST', '/api/agents', { id, name: `${name} (invented)` });
+    return id;
+  };
+  const [adder, third] = [await named('Sorrel'), await named('Quill')];
+  const amends = { entry: kept.id, reason: 'other' as const, text: 'more days' };
+  const more = { ...series({ readings: [reading('2014-03-01T07:00:00+00:00', 131, 80)] }), agent: adder };
+  expect(await problemsOf({ ...more, round: kept.round, amends })).toBe(201);
+  const by = (agent: string) => {
+    const content = { signing: more.id, agrees: true, ownRound: null, note: null };
+    return clinic.frame('countersigned', person, content, { round: kept.round, role: 'supervisor', agent });
+  };
+  for (const signer of [clinic.agent, adder])
+    expect(await problemsOf(by(signer))).toEqual(['/entries/0/agent contradicts']);
+  expect(await problemsOf(by(third))).toBe(201);
+});
+
 describe('a decision about readings', () => {
   test('names a series of the person and readings that it has, to the last one', async () => {
     const kept = series();

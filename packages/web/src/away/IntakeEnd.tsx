@@ -7,6 +7,7 @@ import {
   continuedSeries,
   type InForce,
   MOST_SERIES_READINGS,
+  mayAddTo,
   newReadings,
   roundFactsOf,
   type SeriesContent,
@@ -105,13 +106,10 @@ function ComesTo({
     evidence.readings,
   );
   const more = { ...evidence, readings: [...fresh] } as typeof evidence;
-  // What is contested goes on with nothing: nobody could say with which of the two.
-  // Nor can a learner add to what somebody else signed.
-  const joinable = before.filter(
-    ({ amended: { current, original } }) =>
-      current.length === 1 && (!signer.isPreliminary || original.agent === agent),
-  );
-  const continued = continuedSeries(joinable, more, inForce);
+  const thatMay = (wanted: ReturnType<typeof mayAddTo>) =>
+    before.filter((one) => mayAddTo(one, agent, signer.isPreliminary) === wanted);
+  const continued = continuedSeries(thatMay('yes'), more, inForce);
+  const waits = continued === null ? continuedSeries(thatMay('waits'), more, inForce) : null;
   const joins = continued === null ? null : (JOINS.find((one) => one === form.text('joins')) ?? null);
   const joined = joins === 'add' ? continued : null;
   const content = seriesMade(joined === null ? more : addedEvidence(joined.content, more), inForce, program);
@@ -155,6 +153,15 @@ function ComesTo({
         <h2>{words.sentence('away.comesTo')}</h2>
         {already.length === 0 ? null : (
           <p className="notice">{words.sentence('away.already', { readings: already.length })}</p>
+        )}
+        {waits === null ? null : (
+          <p className="notice">
+            {words.sentence('away.joinsNothing', {
+              from: dayText(waits.from, words),
+              until: dayText(waits.until, words),
+              readings: fresh.length,
+            })}
+          </p>
         )}
         {continued === null ? null : (
           <Choices

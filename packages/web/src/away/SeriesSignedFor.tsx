@@ -1,4 +1,4 @@
-import type { Agent, ChartedSeries } from '@evenfall/record';
+import { type Agent, type ChartedSeries, signersOf } from '@evenfall/record';
 import { useEffect } from 'react';
 import { useApp } from '../app/context.js';
 import { stampText } from '../app/times.js';
@@ -32,7 +32,13 @@ export function SeriesSignedFor({ series, person, agents }: SignedProps) {
         </p>
       ))}
       {isPreliminary && signing !== undefined ? (
-        <Countersign id={series.round} round={null} signing={signing} person={person} />
+        <Countersign
+          id={series.round}
+          round={null}
+          signing={signing}
+          signers={signersOf(series.amended.story)}
+          person={person}
+        />
       ) : null}
     </div>
   );

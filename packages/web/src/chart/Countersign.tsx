@@ -21,11 +21,13 @@ type CountersignProps = {
   /** A learner's round, beside which a round of one's own can stand; null of a series. */
   readonly round: ChartRound | null;
   readonly signing: StoredEntry;
+  /** Everybody who signed in its story: none of them countersigns it. */
+  readonly signers: ReadonlySet<string>;
   readonly person: string;
 };
 
 /** A supervisor looks at a learner's round or series, with a reading of their own beside it if there is one, and signs for it. */
-export function Countersign({ id, round, signing, person }: CountersignProps) {
+export function Countersign({ id, round, signing, signers, person }: CountersignProps) {
   const app = useApp();
   const { words, server, store } = app;
   const { asked } = useRecord(person);
@@ -37,7 +39,7 @@ export function Countersign({ id, round, signing, person }: CountersignProps) {
   const [refused, setRefused] = useState<string | null>(null);
   const who = useSignedIn();
   const maySupervise = useMay('supervisor');
-  const supervisors = known.filter((one) => one.id !== signing.agent);
+  const supervisors = known.filter((one) => !signers.has(one.id));
   // Whoever signs in countersigns under their own name.
   const agent = who?.agent.id ?? form.text('agent');
   const own = ownRounds(asked.value === null ? [] : entriesIn(asked.value), agent, signing);
@@ -76,7 +78,7 @@ export function Countersign({ id, round, signing, person }: CountersignProps) {
     } else if (answer.offline) setRefused(words.sentence('app.unreachable'));
     else setRefused(words.sentence('app.refusedBy', { text: refusedBecause(answer, words) }));
   };
-  if (!maySupervise || who?.agent.id === signing.agent)
+  if (!maySupervise || (who !== null && signers.has(who.agent.id)))
     return <p className="soft small">{words.sentence('chart.waitsForSupervisor')}</p>;
   if (!isOpen) {
     return (

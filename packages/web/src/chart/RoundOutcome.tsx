@@ -1,4 +1,4 @@
-import { type Agent, type ChartRound, signingOf } from '@evenfall/record';
+import { type Agent, type ChartRound, signersOf, signingOf, signingsOf } from '@evenfall/record';
 import { beginningText, restText } from '@evenfall/words';
 import { Fragment } from 'react';
 import { useIsOver } from '../app/book.js';
@@ -61,7 +61,13 @@ export function RoundOutcome({ round, person, agents, others }: OutcomeProps) {
         </Fragment>
       ))}
       {round.isPreliminary && signing !== null && !isOver ? (
-        <Countersign id={round.id} round={round} signing={signing} person={person} />
+        <Countersign
+          id={round.id}
+          round={round}
+          signing={signing}
+          signers={signersOf(signingsOf(round).flatMap(({ story }) => story))}
+          person={person}
+        />
       ) : null}
     </div>
   );

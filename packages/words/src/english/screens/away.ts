@@ -125,6 +125,8 @@ export const away = {
     `${say.counted(f.readings, READINGS)} ${say.form(f.readings, { one: 'is', other: 'are' })} in the record already and ${say.form(f.readings, { one: 'is', other: 'are' })} not kept again.`,
   continues: (f: Readings & { from: string; until: string }, say: Say) =>
     `${say.form(f.readings, { one: 'This reading goes', other: 'These readings go' })} on with the series of ${f.from} to ${f.until}, which is in the record.`,
+  joinsNothing: (f: Readings & { from: string; until: string }, say: Say) =>
+    `The series of ${f.from} to ${f.until}, with which ${say.form(f.readings, { one: 'this reading goes', other: 'these readings go' })} on, is a learner’s and waits to be countersigned: nothing is added to it by somebody else until then. Countersign it first, or keep ${say.form(f.readings, { one: 'this one', other: 'these' })} apart, as a series of ${say.form(f.readings, { one: 'its', other: 'their' })} own.`,
   'joins-add': 'Add to that series: it is worked out anew over all of it',
   'joins-apart': 'Keep apart, as a series of its own',
   sayJoins: 'Say whether it is added to the series that it goes on with, or kept apart.',

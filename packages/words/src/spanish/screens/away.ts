@@ -114,6 +114,8 @@ export const away: Reworded<typeof english> = {
     `${say.counted(f.readings, READINGS)} ya ${say.form(f.readings, { one: 'está', other: 'están' })} en el registro y no se ${say.form(f.readings, { one: 'guarda', other: 'guardan' })} otra vez.`,
   continues: (f, say) =>
     `${say.form(f.readings, { one: 'Esta lectura sigue', other: 'Estas lecturas siguen' })} a la serie del ${f.from} al ${f.until}, que está en el registro.`,
+  joinsNothing: (f, say) =>
+    `La serie del ${f.from} al ${f.until}, a la que ${say.form(f.readings, { one: 'sigue esta lectura', other: 'siguen estas lecturas' })}, es de quien aprende y espera ser refrendada: hasta entonces nadie más le añade nada. Refréndela antes, o deje ${say.form(f.readings, { one: 'esta', other: 'estas' })} aparte, como una serie propia.`,
   'joins-add': 'Añadir a esa serie: se calcula de nuevo con todas sus lecturas',
   'joins-apart': 'Dejar aparte, como una serie propia',
   sayJoins: 'Indique si se añade a la serie a la que sigue o se deja aparte.',

@@ -48,6 +48,12 @@ describe('days are added', () => {
   test('by a learner to their own alone', () => {
     expect(may([learners], LEARNER, true)).toBe('yes');
     expect(may([learners], THIRD, true)).toBe('others');
+    // The server asks whose entry it amends: what somebody else added since is not theirs, and the other way about.
+    const added = isOf(2, SUPERVISOR, 'final', 1);
+    expect(may([learners, agreed, added], LEARNER, true)).toBe('others');
+    expect(may([isOf(1, SUPERVISOR, 'final'), isOf(2, LEARNER, 'preliminary', 1)], LEARNER, true)).toBe(
+      'yes',
+    );
   });
 
   test('to nothing that is contested', () => {

@@ -26,7 +26,7 @@ export function mayAddTo(
   isLearner: boolean,
 ): 'yes' | 'contested' | 'others' | 'waits' {
   if (amended.current.length !== 1) return 'contested';
-  if (isLearner) return amended.original.agent === agent ? 'yes' : 'others';
+  if (isLearner) return amended.current[0]?.agent === agent ? 'yes' : 'others';
   const isAllOwn = [...signersOf(amended.story)].every((one) => one === agent);
   return isPreliminary && agent !== null && !isAllOwn ? 'waits' : 'yes';
 }

@@ -28,7 +28,8 @@ function decided(
   return kept(frame('series-decided', content, { id: idOf(id), sequence: id }), minute);
 }
 
-const closing = (id: number, of: number, conditions: string[], minute: number) =>
+/** With what it saw in schema 2, without in schema 1. */
+const closing = (id: number, of: number, conditions: string[], minute: number, saw?: number[]) =>
   kept(
     frame(
       'act-now-closed',
@@ -37,8 +38,9 @@ const closing = (id: number, of: number, conditions: string[], minute: number) =
         toldWhom: 'Dr Larch (invented)',
         toldAt: { at: at(minute), zone: 'UTC', asEntered: null },
         saidBack: 'will call',
+        saw: saw?.map(idOf) ?? null,
       },
-      { id: idOf(id), round: idOf(of + 500), sequence: id },
+      { id: idOf(id), round: idOf(of + 500), sequence: id, schema: saw === undefined ? 1 : 2 },
     ),
     minute,
   );
@@ -122,6 +124,25 @@ describe('an alert of a series', () => {
     expect(open(series(1, severe), told, added(again, 9), closing(4, 1, ['severe-away'], 10))).toEqual([]);
     // Told of both at once; and the last one told of what was added alone.
     expect(open(series(1, severe), added(again, 3), told)).toEqual([]);
+  });
+
+  test('is closed for the entries that the telling names alone, whenever the server got it', () => {
+    const added = (readings: typeof H1, minute: number) =>
+      ({
+        ...series(7, readings, minute),
+        round: idOf(501),
+        amends: { entry: idOf(1), reason: 'other', text: 'more days' },
+      }) as StoredEntry;
+    const again = added([...severe, keptReading('2026-07-09T07:30:00+01:00', '200/124 88')], 9);
+    // Told without network of the first days, and sent after others were added.
+    const late = (saw?: number[]) => open(series(1, severe), again, closing(4, 1, ['severe-away'], 20, saw));
+    expect(late([1])).toEqual(OPEN);
+    expect(late([1, 7])).toEqual([]);
+    expect(late([9])).toEqual(OPEN);
+    // In schema 1 the telling names nothing and goes by when it came.
+    expect(late()).toEqual([]);
+    // A clock of the server that stood behind takes nothing away from what it names.
+    expect(open(series(1, severe, 10), closing(4, 1, ['severe-away'], 5, [1]))).toEqual([]);
   });
 
   // Bedside handbook 3.16: 160/110 in pregnancy; that nobody knew of it when the series came in hides nothing.

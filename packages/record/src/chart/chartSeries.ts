@@ -1,3 +1,4 @@
+import { isCovered } from '../content/actNowClosed.js';
 import { type InForce, NOTHING_CHOSEN } from '../content/inForce.js';
 import { newReadings } from '../content/newReadings.js';
 import type { SeriesContent } from '../content/series.js';
@@ -201,7 +202,7 @@ function stillOpen(
   const told = closed
     .filter(({ content }) => content.conditions.includes(alert.condition))
     // As it stood then: what was amended since was told to nobody.
-    .map(({ recordedAt }) => standingAt(story, recordedAt))
+    .map((closing) => standingFor(closing, story))
     .filter((then) => alertsOf(then, known, rulesOf).some((one) => isSame(one, alert)));
   if (told.length === 0) return [alert];
   const before = contentsOf(told.flat());
@@ -217,8 +218,9 @@ function isSame(one: Alert, other: Alert): boolean {
   return one.condition === other.condition && firstDifference(one.figures, other.figures) === null;
 }
 
-function standingAt(story: readonly StoredEntry[], at: string): readonly StoredEntry[] {
-  const before = story.filter(({ recordedAt }) => Date.parse(recordedAt) <= Date.parse(at));
+/** What stood of a story for whoever closed its alerts. */
+function standingFor(closing: Closed, story: readonly StoredEntry[]): readonly StoredEntry[] {
+  const before = story.filter((entry) => isCovered(closing, entry));
   return gatherAmendments(before).flatMap(({ current }) => current);
 }
 

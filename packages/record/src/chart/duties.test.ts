@@ -47,9 +47,21 @@ function round(
   return [kept(run, minute), kept(frame('round', { ...content, status }, more), minute)];
 }
 
-function closing(id: number, of: number, conditions: string[], minute: number): StoredEntry {
+function closing(
+  id: number,
+  of: number,
+  conditions: string[],
+  minute: number,
+  saw: number[] | null = null,
+): StoredEntry {
   const toldAt = { at: at(minute), zone: 'UTC', asEntered: null };
-  const content = { conditions, toldWhom: 'Dr Larch (invented)', toldAt, saidBack: 'comes at once' };
+  const content = {
+    conditions,
+    toldWhom: 'Dr Larch (invented)',
+    toldAt,
+    saidBack: 'comes at once',
+    saw: saw?.map(idOf) ?? null,
+  };
   return kept(
     frame('act-now-closed', content, { id: idOf(id), sequence: id, round: idOf(of + 100) }),
     minute,
@@ -154,6 +166,12 @@ describe('an act-now', () => {
     expect(conditions([...severe, told, worse])).toEqual(['severe-in-pregnancy']);
     const toldAgain = closing(21, 10, ['severe-in-pregnancy'], 95);
     expect(conditions([...severe, told, worse, toldAgain])).toEqual([]);
+    // Told of what was read first, without network: the server got it after the amendment.
+    const late = closing(22, 10, ['severe-in-pregnancy'], 95, [10, 11]);
+    expect(conditions([...severe, late])).toEqual([]);
+    expect(conditions([...severe, late, worse])).toEqual(['severe-in-pregnancy']);
+    const ofAll = closing(22, 10, ['severe-in-pregnancy'], 95, [10, 11, 60]);
+    expect(conditions([...severe, ofAll, worse])).toEqual([]);
     // Amended after it was told, to the figures that were told.
     expect(conditions([...severe, told, amending(60, 10, [166, 104])])).toEqual([]);
   });

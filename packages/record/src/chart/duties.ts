@@ -1,3 +1,4 @@
+import { isCovered } from '../content/actNowClosed.js';
 import type { RoundValueKept } from '../content/roundValue.js';
 import type { StoredEntry } from '../entry/entry.js';
 import { firstDifference } from '../recompute/nearly.js';
@@ -79,9 +80,8 @@ function alertsIn(round: ChartRound, rulesOf: RulesOf): readonly Alert[] {
  */
 function isClosedBy(closing: Closed, alert: Alert, round: ChartRound, rulesOf: RulesOf): boolean {
   if (!closing.content.conditions.includes(alert.condition)) return false;
-  const at = Date.parse(closing.recordedAt);
   const entries = [...signingsOf(round), ...round.values].flatMap(({ story }) => story);
-  const before = entries.filter(({ recordedAt }) => Date.parse(recordedAt) <= at);
+  const before = entries.filter((entry) => isCovered(closing, entry));
   if (before.length === entries.length) return true;
   const { onDay } = round;
   const then = projectChart(before).rounds.flatMap((was) =>

@@ -83,6 +83,16 @@ describe('what closes and what countersigns', () => {
     expect(placesOf(readEntry(frame('act-now-closed', closed, { round: null })))).toEqual(['/round']);
   });
 
+  test('since schema 2 it names the entries that were seen, and one of schema 1 reads as naming none', () => {
+    const newer = (content: object) => readEntry(frame('act-now-closed', content, { schema: 2 }));
+    expect(placesOf(newer({ ...closed, saw: [idOf(2), idOf(3)] }))).toEqual([]);
+    for (const saw of [undefined, [], ['the first']])
+      expect(placesOf(newer({ ...closed, saw }))[0]).toMatch(/^\/content\/saw/);
+    expect(placesOf(readEntry(frame('act-now-closed', { ...closed, saw: [idOf(2)] })))).toHaveLength(1);
+    const older = readEntry(frame('act-now-closed', closed));
+    expect(older).toMatchObject({ ok: true, value: { content: { ...closed, saw: null } } });
+  });
+
   test('a countersigning that does not agree says why', () => {
     const content = { signing: idOf(2), agrees: true, ownRound: null, note: null };
     expect(placesOf(readEntry(frame('countersigned', content)))).toEqual([]);

@@ -1,5 +1,5 @@
 import type { z } from 'zod';
-import { actNowClosedContent } from './actNowClosed.js';
+import { actNowClosedContent, firstActNowClosedContent, upgradeActNowClosed } from './actNowClosed.js';
 import {
   enteredInErrorContent,
   firstPersonContent,
@@ -68,7 +68,11 @@ export const KINDS = {
   'series-decided': first(seriesDecidedContent),
   fact: first(factContent),
   'fact-ended': first(factEndedContent),
-  'act-now-closed': first(actNowClosedContent),
+  'act-now-closed': {
+    schemas: { 1: firstActNowClosedContent, 2: actNowClosedContent },
+    newest: 2,
+    upgrade: upgradeActNowClosed,
+  },
   countersigned: first(countersignedContent),
   'entered-in-error': first(enteredInErrorContent),
   'protocol-chosen': first(protocolChosenContent),

@@ -65,6 +65,7 @@ const CONTENTS: Record<KindName, object> = {
     toldWhom: 'Dr Larch (invented)',
     toldAt: { at: '2026-11-25T09:05:00Z', zone: 'UTC', asEntered: null },
     saidBack: 'comes at once',
+    saw: [idOf(2)],
   },
   countersigned: { signing: idOf(2), agrees: true, ownRound: null, note: null },
   'entered-in-error': { note: null },

@@ -1,4 +1,4 @@
-import type { ActNowClosedContent, ChartRound, OpenActNow } from '@evenfall/record';
+import type { ActNowClosedContent, ChartRound, OpenActNow, StoredEntry } from '@evenfall/record';
 import { publishedSource, type Words } from '@evenfall/words';
 import { useState } from 'react';
 import { formIn, useBook } from '../app/book.js';
@@ -9,7 +9,7 @@ import { Field } from '../parts/Field.js';
 import { IncidentalNote } from '../parts/IncidentalNote.js';
 import { Refused } from '../parts/Refused.js';
 import { WhoMeasures } from '../people/WhoMeasures.js';
-import { WRITTEN_SCHEMA } from '../round/entries.js';
+import { CLOSED_SCHEMA } from '../round/entries.js';
 import { closed, closingOf, isWorthRepeating } from '../round/waiting.js';
 import { loadRecord } from '../server/load.js';
 import { refusedBecause } from '../server/server.js';
@@ -20,10 +20,12 @@ type CloseProps = {
   readonly round: Pick<ChartRound, 'id'>;
   readonly person: string;
   readonly open: readonly OpenActNow[];
+  /** Every entry of the round or series that is shown: what is closed covers those alone. */
+  readonly saw: readonly StoredEntry[];
 };
 
 /** Acts-now of a round that are open, and the form that closes them: whom was told, when, what was said back. */
-export function CloseActNow({ round, person, open }: CloseProps) {
+export function CloseActNow({ round, person, open, saw }: CloseProps) {
   const app = useApp();
   const { words, clock, server, store, sending } = app;
   const now = clock.stamp();
@@ -48,14 +50,20 @@ export function CloseActNow({ round, person, open }: CloseProps) {
       ...form.entry(),
       ...inBook,
       kind: 'act-now-closed' as const,
-      schema: WRITTEN_SCHEMA,
+      schema: CLOSED_SCHEMA,
       person,
       round: round.id,
       agent,
       role: 'observer' as const,
       device: store.get().kept.device,
       amends: null,
-      content: { conditions: open.map(({ condition }) => condition), toldWhom: whom, toldAt, saidBack: said },
+      content: {
+        conditions: open.map(({ condition }) => condition),
+        toldWhom: whom,
+        toldAt,
+        saidBack: said,
+        saw: saw.map(({ id }) => id),
+      },
     };
     const answer = await server.call('addEntries', { body: { entries: [entry] } });
     if (answer.ok) {

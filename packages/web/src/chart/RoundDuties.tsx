@@ -1,4 +1,4 @@
-import { type Agent, type ChartRound, type DueRecheck, openIn } from '@evenfall/record';
+import { type Agent, type ChartRound, type DueRecheck, openIn, signingsOf } from '@evenfall/record';
 import { useIsOver } from '../app/book.js';
 import { useApp } from '../app/context.js';
 import { stampText } from '../app/times.js';
@@ -26,7 +26,14 @@ export function RoundDuties({ round, person, agents, rechecks }: DutiesProps) {
   if (open.length === 0 && round.closed.length === 0 && due.length === 0) return null;
   return (
     <div className="round-duties">
-      {open.length === 0 ? null : <CloseActNow round={round} person={person} open={open} />}
+      {open.length === 0 ? null : (
+        <CloseActNow
+          round={round}
+          person={person}
+          open={open}
+          saw={[...signingsOf(round), ...round.values].flatMap(({ story }) => story)}
+        />
+      )}
       {round.closed.map((entry) => (
         <p key={entry.id} className="small">
           <strong>{words.sentence('chart.closedLine')}</strong>{' '}

@@ -128,7 +128,12 @@ function SeriesLine({ series, person }: { readonly series: ChartedSeries; readon
           ) : null}
           <p className="small soft">{[...besideOf(series, words)].join(', ')}</p>
           {open.length === 0 ? null : (
-            <CloseActNow round={{ id: series.round }} person={person} open={open} />
+            <CloseActNow
+              round={{ id: series.round }}
+              person={person}
+              open={open}
+              saw={series.amended.story}
+            />
           )}
         </>
       )}

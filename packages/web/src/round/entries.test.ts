@@ -2,7 +2,15 @@ import { ROUND_RULE } from '@evenfall/clinical';
 import { KINDS, readEntry } from '@evenfall/record';
 import { expect, test } from 'vitest';
 import { withNotDone, withNoticed, withValue } from './draft.js';
-import { entriesOf, ROUND_SCHEMA, RUN_SCHEMA, SIGN_SCHEMA, type Signing, WRITTEN_SCHEMA } from './entries.js';
+import {
+  CLOSED_SCHEMA,
+  entriesOf,
+  ROUND_SCHEMA,
+  RUN_SCHEMA,
+  SIGN_SCHEMA,
+  type Signing,
+  WRITTEN_SCHEMA,
+} from './entries.js';
 import { circumstancesOf } from './facts.js';
 import { AGENT, AT, complete, counted, DEVICE, ID, NO_PROTOCOL, NOTHING_BEFORE, PERSON } from './testing.js';
 
@@ -94,6 +102,7 @@ test('within a round, the value before is the earlier one of the round', () => {
 test('the page writes the newest schema of every kind that it writes', () => {
   for (const kind of ['count', 'taps', 'equipment', 'equipment-ended', 'gauge-logged'] as const)
     expect(KINDS[kind].newest).toBe(WRITTEN_SCHEMA);
+  expect(KINDS['act-now-closed'].newest).toBe(CLOSED_SCHEMA);
   expect(KINDS.sign.newest).toBe(SIGN_SCHEMA);
   expect(KINDS.run.newest).toBe(RUN_SCHEMA);
   expect(KINDS.round.newest).toBe(ROUND_SCHEMA);

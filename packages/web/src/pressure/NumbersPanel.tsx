@@ -81,7 +81,8 @@ export function NumbersPanel({ round, place, measuring }: NumbersProps) {
     });
     comeBack();
   };
-  const isPumping = method === 'auscultation' && measuring.inflatedAt !== null && typed === '';
+  // It stays when numbers are in: a line that goes would move the keys under the thumb.
+  const isPumping = method === 'auscultation' && measuring.inflatedAt !== null;
   const target = isPumping
     ? inflateTo(knownAt(round.draft.pressure, place), round.inForce.runRules.inflation).mmHg
     : null;

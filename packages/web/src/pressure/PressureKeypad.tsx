@@ -1,4 +1,5 @@
 import { useApp } from '../app/context.js';
+import { useStillKeys } from '../parts/useStillKeys.js';
 
 type KeypadProps = {
   readonly onKey: (key: string) => void;
@@ -13,13 +14,14 @@ const DIGITS = ['1', '2', '3', '4', '5', '6', '7', '8', '9'];
 /** Large keys for one thumb: digits, the stroke between two numbers, and the one that keeps them. */
 export function PressureKeypad({ onKey, onRubOut, hasStroke, done }: KeypadProps) {
   const { words } = useApp();
+  const keys = useStillKeys();
   const key = (text: string, name?: string) => (
     <button key={text} type="button" className="key" aria-label={name} onClick={() => onKey(text)}>
       {text}
     </button>
   );
   return (
-    <fieldset className="keypad">
+    <fieldset className="keypad" ref={keys}>
       <legend className="unseen">{words.sentence('pressure.keypad')}</legend>
       {DIGITS.map((digit) => key(digit))}
       <button type="button" className="key key-word" onClick={onRubOut}>

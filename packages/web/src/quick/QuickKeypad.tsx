@@ -1,4 +1,5 @@
 import { useApp } from '../app/context.js';
+import { useStillKeys } from '../parts/useStillKeys.js';
 
 type KeypadProps = {
   readonly onKey: (key: string) => void;
@@ -12,6 +13,7 @@ const DIGITS = ['1', '2', '3', '4', '5', '6', '7', '8', '9'];
 /** Large keys for one thumb: digits, the stroke, "by feel", the blank before the pulse, and the one that signs. */
 export function QuickKeypad({ onKey, onRubOut, isIn }: KeypadProps) {
   const { words } = useApp();
+  const keys = useStillKeys();
   const key = (text: string, shown = text, name?: string) => (
     <button
       key={text}
@@ -25,7 +27,7 @@ export function QuickKeypad({ onKey, onRubOut, isIn }: KeypadProps) {
   );
   return (
     <>
-      <fieldset className="keypad quick-keypad">
+      <fieldset className="keypad quick-keypad" ref={keys}>
         <legend className="unseen">{words.sentence('quick.keypad')}</legend>
         {DIGITS.map((digit) => key(digit))}
         {key('P', 'P', words.sentence('quick.byFeel'))}

@@ -209,6 +209,17 @@ test('a messy file: the zone is asked, two rows are named, one is put right, and
   await expect(page.getByRole('row', { name: /^9 16\/03\/2025;7:30 a\. m\.;84;137;72;/ })).toBeVisible();
   await expectAccessible(page);
 
+  await test.step('until it is closed it stands first on the page of the person, with what closes it', async () => {
+    await page.goto(`${demo.address}/people/${person}`);
+    const open = page.getByRole('group', { name: 'Act now' });
+    await expect(open.getByText(/^Of what was measured elsewhere: At home, 13 Mar 2025/)).toBeVisible();
+    await expect(open.getByRole('button', { name: 'Close it' })).toBeInViewport();
+    await expect(page.locator('main > *').nth(1)).toContainText('Act now: not closed');
+    await page.getByRole('link', { name: 'Act now: 1 alert not closed' }).click();
+    await expect(open.getByRole('heading', { name: 'Act now: not closed' })).toBeInViewport();
+    await expectAccessible(page);
+  });
+
   await test.step('the same file again adds nothing', async () => {
     await page.goto(`${demo.address}/people/${person}/away/new`);
     await bring();

@@ -22,10 +22,12 @@ type CloseProps = {
   readonly open: readonly OpenActNow[];
   /** Every entry of the round or series that is shown: what is closed covers those alone. */
   readonly saw: readonly StoredEntry[];
+  /** What it is of, where it does not stand beside it. */
+  readonly says?: string;
 };
 
 /** Acts-now of a round that are open, and the form that closes them: whom was told, when, what was said back. */
-export function CloseActNow({ round, person, open, saw }: CloseProps) {
+export function CloseActNow({ round, person, open, saw, says }: CloseProps) {
   const app = useApp();
   const { words, clock, server, store, sending } = app;
   const now = clock.stamp();
@@ -83,7 +85,14 @@ export function CloseActNow({ round, person, open, saw }: CloseProps) {
     // A group and no landmark: a chart may have several.
     // biome-ignore lint/a11y/useSemanticElements: a fieldset holds controls alone, and this holds what was found too
     <div className="act-now" role="group" aria-label={words.sentence('result.actNow')}>
-      <h4>{words.sentence('chart.actNowOpen')}</h4>
+      {says === undefined ? (
+        <h4>{words.sentence('chart.actNowOpen')}</h4>
+      ) : (
+        <>
+          <h2>{words.sentence('chart.actNowOpen')}</h2>
+          <p className="small">{says}</p>
+        </>
+      )}
       <ul className="flags">
         {open.map(({ condition, figures, confirmLocally, source }) => (
           <li key={condition}>

@@ -14,6 +14,7 @@ import { loadRules } from '../server/load.js';
 import { loadPlaceProtocols } from '../server/loadProtocols.js';
 import { useMay } from '../signIn/useAccess.js';
 import { ErasePanel } from './ErasePanel.js';
+import { OpenActsNow } from './OpenActsNow.js';
 import { PrintedChart } from './PrintedChart.js';
 import { PrintedHead } from './PrintedEnds.js';
 import { RoundBlock } from './RoundBlock.js';
@@ -54,6 +55,7 @@ export function PersonPage({ person }: { readonly person: string }) {
       <Asking asked={asked} again={again} missing={words.sentence('app.noSuchPerson')}>
         {({ identity, agents }) => (
           <>
+            <OpenActsNow person={person} rounds={chart.rounds} entries={entries} />
             {identity === null ? (
               <p className="notice">
                 {words.sentence('person.erased')} {words.sentence('person.erasedNoRound')}
@@ -91,6 +93,7 @@ export function PersonPage({ person }: { readonly person: string }) {
                   person={person}
                   agents={agents}
                   others={chart.rounds}
+                  isOpenAbove
                   rechecks={rechecks.filter((one) => one.round === round.id)}
                 />
               ))}

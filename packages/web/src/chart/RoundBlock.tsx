@@ -18,12 +18,21 @@ type RoundBlockProps = {
   readonly agents: readonly Agent[];
   /** When the pressure of this round is to be taken again. */
   readonly rechecks?: readonly DueRecheck[];
+  /** Whether its open acts-now stand first on the page, with what closes them. */
+  readonly isOpenAbove?: boolean;
   /** The rounds of the chart that it stands in. */
   readonly others: readonly ChartRound[];
 };
 
 /** One signed round: when, by whom, its values, and what was not done. */
-export function RoundBlock({ round, person, agents, others, rechecks = [] }: RoundBlockProps) {
+export function RoundBlock({
+  round,
+  person,
+  agents,
+  others,
+  rechecks = [],
+  isOpenAbove = false,
+}: RoundBlockProps) {
   const { words } = useApp();
   const signing = round.signed?.current.at(-1) ?? round.signed?.original;
   const first = signing ?? round.values[0]?.original;
@@ -59,7 +68,13 @@ export function RoundBlock({ round, person, agents, others, rechecks = [] }: Rou
           </p>
         ))}
       </header>
-      <RoundDuties round={round} person={person} agents={agents} rechecks={rechecks} />
+      <RoundDuties
+        round={round}
+        person={person}
+        agents={agents}
+        rechecks={rechecks}
+        isOpenAbove={isOpenAbove}
+      />
       <RoundCameTo round={round} />
       {voidLast(round.values).map((value) => (
         <ValueBlock

@@ -4,6 +4,7 @@ import { useApp } from '../app/context.js';
 import { stampText } from '../app/times.js';
 import { dueText } from '../people/dueText.js';
 import { CloseActNow } from './CloseActNow.js';
+import { OPEN_ACTS_NOW } from './OpenActsNow.js';
 import { useRulesOf } from './useRulesOf.js';
 import { whoText } from './who.js';
 
@@ -13,10 +14,12 @@ type DutiesProps = {
   readonly agents: readonly Agent[];
   /** When the pressure of this round is to be taken again; none where it was since. */
   readonly rechecks: readonly DueRecheck[];
+  /** Whether its open acts-now stand first on the page, with what closes them. */
+  readonly isOpenAbove: boolean;
 };
 
 /** What a round asks somebody to do: before its values, so that nobody reads past it. */
-export function RoundDuties({ round, person, agents, rechecks }: DutiesProps) {
+export function RoundDuties({ round, person, agents, rechecks, isOpenAbove }: DutiesProps) {
   const { words, clock } = useApp();
   const rulesOf = useRulesOf();
   const isOver = useIsOver();
@@ -26,7 +29,13 @@ export function RoundDuties({ round, person, agents, rechecks }: DutiesProps) {
   if (open.length === 0 && round.closed.length === 0 && due.length === 0) return null;
   return (
     <div className="round-duties">
-      {open.length === 0 ? null : (
+      {open.length === 0 ? null : isOpenAbove ? (
+        <p>
+          <a href={`#${OPEN_ACTS_NOW}`} className="person-alert">
+            {words.sentence('people.actNow', { alerts: open.length })}
+          </a>
+        </p>
+      ) : (
         <CloseActNow
           round={round}
           person={person}

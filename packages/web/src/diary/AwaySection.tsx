@@ -11,7 +11,7 @@ import { Link } from 'wouter';
 import { useApp, useKept } from '../app/context.js';
 import { dayText } from '../app/times.js';
 import { waitingSeries } from '../away/waitingSeries.js';
-import { CloseActNow } from '../chart/CloseActNow.js';
+import { OPEN_ACTS_NOW } from '../chart/OpenActsNow.js';
 import { useRulesOf } from '../chart/useRulesOf.js';
 import { useMay } from '../signIn/useAccess.js';
 import { DiaryOut } from './DiaryOut.js';
@@ -128,12 +128,11 @@ function SeriesLine({ series, person }: { readonly series: ChartedSeries; readon
           ) : null}
           <p className="small soft">{[...besideOf(series, words)].join(', ')}</p>
           {open.length === 0 ? null : (
-            <CloseActNow
-              round={{ id: series.round }}
-              person={person}
-              open={open}
-              saw={series.amended.story}
-            />
+            <p>
+              <a href={`#${OPEN_ACTS_NOW}`} className="person-alert">
+                {words.sentence('people.actNow', { alerts: open.length })}
+              </a>
+            </p>
           )}
         </>
       )}

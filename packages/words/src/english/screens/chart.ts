@@ -17,6 +17,8 @@ export const chart = {
   printedOf: (f: { name: string }) => `Chart of ${f.name}`,
   printedAmended: 'amended',
   actNowOpen: 'Act now: not closed',
+  actNowOfRound: (f: { at: string }) => `Of the round of ${f.at}.`,
+  actNowOfSeries: (f: { of: string; days: string }) => `Of what was measured elsewhere: ${f.of}, ${f.days}.`,
   closedWaiting: (f: { whom: string; at: string; said: string }) =>
     `Acted on; kept on this device, waiting for the server. Told: ${f.whom}, ${f.at}. Said back: ${f.said}`,
   toldWhom: 'Whom did you tell?',

@@ -16,6 +16,8 @@ export const chart: Reworded<typeof english> = {
   printedOf: (f) => `Registro de ${f.name}`,
   printedAmended: 'enmendado',
   actNowOpen: 'Actúe ya: sin cerrar',
+  actNowOfRound: (f) => `De la ronda del ${f.at}.`,
+  actNowOfSeries: (f) => `De lo medido fuera de la consulta: ${f.of}, ${f.days}.`,
   closedWaiting: (f) =>
     `Se actuó; está guardado en este dispositivo y espera al servidor. Se avisó a: ${f.whom}, ${f.at}. Respuesta: ${f.said}`,
   toldWhom: '¿A quién avisó?',

@@ -99,7 +99,7 @@ export function Page({
           </div>
           {isKeeping ? null : <p className="notice">{words.sentence('app.notKept')}</p>}
           <NewerNotice />
-          <WaitingNotice />
+          <WaitingNotice isShort={isCoverable} />
           {children}
         </main>
         <PageFoot isBare={isBare} />

@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { useApp, useKept } from '../app/context.js';
-import { closingGivenUp, takenBack, whatWaits } from '../round/waiting.js';
+import { closingGivenUp, takenBack, type UnsentCounts, unsentOf, whatWaits } from '../round/waiting.js';
 
 const REFUSED = {
   round: 'app.waitingRefused',
@@ -8,35 +8,49 @@ const REFUSED = {
   closing: 'app.closedRefused',
 } as const;
 
+type NoticeProps = {
+  /** One line, with the rest behind it: where every line of the screen is needed. */
+  readonly isShort?: boolean;
+};
+
 /** Says which signed rounds are still only on this device, and lets a hand send them or take one back. */
-export function WaitingNotice() {
+export function WaitingNotice({ isShort = false }: NoticeProps) {
   const { store, words, sending } = useApp();
   const waiting = useKept(({ kept }) => kept.waiting);
   const [isSending, setSending] = useState(false);
   if (waiting.length === 0) return null;
   const refused = waiting.filter((one) => one.refused !== null);
-  const pending = waiting.filter((one) => one.refused === null && one.tries > 0);
-  const rounds = pending.filter((one) => whatWaits(one) === 'round').length;
-  const series = pending.filter((one) => whatWaits(one) === 'series').length;
+  const unsent = unsentOf(waiting);
 
   const send = async () => {
     setSending(true);
     await sending.now();
     setSending(false);
   };
+  const again = (
+    <>
+      <p className="soft small">{words.sentence('app.waitingAgain')}</p>
+      <button type="button" className="button" onClick={() => void send()} aria-disabled={isSending}>
+        {words.sentence(isSending ? 'app.sending' : 'app.sendNow')}
+      </button>
+    </>
+  );
   return (
     <div className="notices not-printed" role="status">
-      {pending.length > 0 ? (
+      {unsent === null ? null : isShort ? (
+        <details className="notice-line">
+          <summary>{words.sentence('app.waitingShort', unsent)}</summary>
+          <div className="notice">
+            <WhatIsUnsent unsent={unsent} />
+            {again}
+          </div>
+        </details>
+      ) : (
         <div className="notice">
-          {rounds === 0 ? null : <p>{words.sentence('app.waiting', { rounds })}</p>}
-          {series === 0 ? null : <p>{words.sentence('app.waitingSeries', { series })}</p>}
-          {pending.length === rounds + series ? null : <p>{words.sentence('app.waitingClosed')}</p>}
-          <p className="soft small">{words.sentence('app.waitingAgain')}</p>
-          <button type="button" className="button" onClick={() => void send()} aria-disabled={isSending}>
-            {words.sentence(isSending ? 'app.sending' : 'app.sendNow')}
-          </button>
+          <WhatIsUnsent unsent={unsent} />
+          {again}
         </div>
-      ) : null}
+      )}
       {refused.map((one) => (
         <div key={one.round} className="notice">
           <p>
@@ -60,5 +74,16 @@ export function WaitingNotice() {
         </div>
       ))}
     </div>
+  );
+}
+
+function WhatIsUnsent({ unsent: { rounds, series, closings } }: { readonly unsent: UnsentCounts }) {
+  const { words } = useApp();
+  return (
+    <>
+      {rounds === 0 ? null : <p>{words.sentence('app.waiting', { rounds })}</p>}
+      {series === 0 ? null : <p>{words.sentence('app.waitingSeries', { series })}</p>}
+      {closings === 0 ? null : <p>{words.sentence('app.waitingClosed')}</p>}
+    </>
   );
 }

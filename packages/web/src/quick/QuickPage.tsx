@@ -49,9 +49,9 @@ export function QuickPage({ person }: { readonly person: string }) {
       back={{ href: '/', text: words.sentence('people.title') }}
       isBare
     >
-      <Asking asked={asked} again={again} missing={words.sentence('app.noSuchPerson')}>
+      <Asking asked={asked} again={again} away="line" missing={words.sentence('app.noSuchPerson')}>
         {(record) => (
-          <Asking asked={rules.asked} again={rules.again}>
+          <Asking asked={rules.asked} again={rules.again} away="not">
             {() =>
               record.identity === null ? (
                 <p className="notice">{words.sentence('person.erasedNoRound')}</p>

@@ -84,9 +84,9 @@ export function RoundFrame({
       isBare={isBare}
       isCoverable
     >
-      <Asking asked={asked} again={again}>
+      <Asking asked={asked} again={again} away="line">
         {(record) => (
-          <Asking asked={rules.asked} again={rules.again}>
+          <Asking asked={rules.asked} again={rules.again} away="not">
             {() => (round === null ? null : children({ round, record }))}
           </Asking>
         )}

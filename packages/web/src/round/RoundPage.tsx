@@ -49,9 +49,9 @@ export function RoundPage({ person }: { readonly person: string }) {
       isCoverable
       back={{ href: `/people/${person}`, text: words.sentence(isClass ? 'class.rounds' : 'chart.title') }}
     >
-      <Asking asked={asked} again={again}>
+      <Asking asked={asked} again={again} away="line">
         {(record) => (
-          <Asking asked={rules.asked} again={rules.again}>
+          <Asking asked={rules.asked} again={rules.again} away="not">
             {() => {
               const { identity, classIdentity } = record;
               if (round === null || (identity ?? classIdentity) === null) return null;

@@ -11,6 +11,7 @@ import {
   signed,
   takenBack,
   toSend,
+  unsentOf,
 } from './waiting.js';
 
 const round = (id: number): WaitingRound => ({
@@ -122,4 +123,21 @@ test('one that was refused is said anew, never taken back to a round; before an 
   // It waits for nothing: the alert stands open with its form.
   expect(closingOf(refused, ID(50))).toBeUndefined();
   expect(closingGivenUp(refused, ID(70)).waiting).toEqual([]);
+});
+
+test('all that waits is counted once one went unanswered, also what was not tried behind it; what was refused is not', () => {
+  const series: WaitingRound = {
+    ...round(51),
+    draft: null,
+    form: { name: 'away', was: { fields: {}, adds: null, entry: null } },
+  };
+  const closing: WaitingRound = { ...round(52), draft: null };
+  expect(unsentOf([])).toBeNull();
+  expect(unsentOf([round(50), series])).toBeNull();
+  expect(unsentOf([{ ...series, tries: 1 }, round(50), closing, { ...round(53), refused: 'no' }])).toEqual({
+    rounds: 1,
+    series: 1,
+    closings: 1,
+  });
+  expect(unsentOf([{ ...round(50), tries: 1, refused: 'no' }])).toBeNull();
 });

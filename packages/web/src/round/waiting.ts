@@ -35,6 +35,20 @@ export function whatWaits({ draft, form }: WaitingRound): 'round' | 'series' | '
   return form === undefined ? 'closing' : 'series';
 }
 
+/** How many of each wait on a device. */
+export type UnsentCounts = { readonly rounds: number; readonly series: number; readonly closings: number };
+
+/**
+ * All that waits to be sent, once a sending went unanswered; null before (a first sending is a moment's thing) and with
+ * nothing to send. Without network one stands for all: those behind it were not tried, and wait none the less.
+ */
+export function unsentOf(waiting: readonly WaitingRound[]): UnsentCounts | null {
+  const pending = waiting.filter(({ refused }) => refused === null);
+  if (pending.every(({ tries }) => tries === 0)) return null;
+  const of = (what: ReturnType<typeof whatWaits>) => pending.filter((one) => whatWaits(one) === what).length;
+  return { rounds: of('round'), series: of('series'), closings: of('closing') };
+}
+
 /** What closes an act-now of a round and still waits for an answer; undefined for nothing. */
 export function closingOf(kept: Kept, round: string): WaitingRound | undefined {
   return toSend(kept).find((one) => whatWaits(one) === 'closing' && one.entries[0]?.round === round);

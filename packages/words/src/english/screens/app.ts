@@ -56,6 +56,18 @@ export const app = {
   waitingClosed: 'That an alert was acted on is kept on this device and not yet by the server.',
   closedRefused: 'The server refused that an alert was acted on, so it still stands open:',
   closeAnew: 'Say it anew',
+  waitingShort: (f: { rounds: number; series: number; closings: number }, say: Say) => {
+    const parts = [
+      ...(f.rounds === 0 ? [] : [say.counted(f.rounds, ROUNDS)]),
+      ...(f.series === 0 ? [] : [`${say.short(f.series)} series`]),
+      ...(f.closings === 0
+        ? []
+        : [say.counted(f.closings, { one: 'alert acted on', other: 'alerts acted on' })]),
+    ];
+    const isOne = f.rounds + f.series + f.closings === 1;
+    return `${say.allOf(parts)} ${isOne ? 'waits here, sent by itself' : 'wait here, sent by themselves'}`;
+  },
+  withoutServer: 'No server just now: go on, nothing is lost',
   waitingAgain: 'It is sent again by itself. You may also send it now.',
   sendNow: 'Send now',
   sending: 'Sending …',

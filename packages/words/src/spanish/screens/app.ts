@@ -56,6 +56,18 @@ export const app: Reworded<typeof english> = {
   waitingClosed: 'Que se actuó ante una alerta está guardado en este dispositivo y aún no por el servidor.',
   closedRefused: 'El servidor rechazó que se actuó ante una alerta, así que sigue abierta:',
   closeAnew: 'Decirlo de nuevo',
+  waitingShort: (f, say) => {
+    const parts = [
+      ...(f.rounds === 0 ? [] : [say.counted(f.rounds, ROUNDS)]),
+      ...(f.series === 0 ? [] : [say.counted(f.series, { one: 'serie', other: 'series' })]),
+      ...(f.closings === 0
+        ? []
+        : [say.counted(f.closings, { one: 'alerta atendida', other: 'alertas atendidas' })]),
+    ];
+    const isOne = f.rounds + f.series + f.closings === 1;
+    return `${say.allOf(parts)} ${isOne ? 'espera aquí, se envía sola' : 'esperan aquí, se envían solas'}`;
+  },
+  withoutServer: 'Ahora sin servidor: siga, no se pierde nada',
   waitingAgain: 'Se vuelve a enviar sola. También puede enviarla ahora.',
   sendNow: 'Enviar ahora',
   sending: 'Enviando …',

@@ -22,6 +22,7 @@ import { takeOn } from './store/beforeAccounts.js';
 import { accountsKept, type EmptyableShelf, forgetClosed } from './store/closedAccounts.js';
 import { type WholeShelf, waitingElsewhere } from './store/elsewhere.js';
 import { askBeforeLeaving } from './store/leaving.js';
+import { keepPlace, placeKnown } from './store/placeShelf.js';
 import { createStore, type Shelf, shelfKeyOf } from './store/store.js';
 import { keepTab, knownInTab, TAB_KEY, type TabShelf } from './store/tabShelf.js';
 import './styles/tokens.css';
@@ -75,7 +76,18 @@ const signIn = createSignIn({
   },
 });
 const server = askingAgain(reached, () => void signIn.ask());
-const store = createStore(deviceShelf(), uuids, knownInTab(tabShelf()), shelfKeyOf(owner));
+const inTab = knownInTab(tabShelf());
+const place = placeKnown(deviceShelf());
+const store = createStore(
+  deviceShelf(),
+  uuids,
+  {
+    ...inTab,
+    about: inTab.about.value === null ? place.about : inTab.about,
+    inForce: inTab.inForce.value === null ? place.inForce : inTab.inForce,
+  },
+  shelfKeyOf(owner),
+);
 if (remembered?.current != null) {
   const { agent } = remembered.current;
   // Whoever is signed in measures: nobody charts in the name of somebody else.
@@ -83,6 +95,7 @@ if (remembered?.current != null) {
   takeOn(deviceShelf(), store, agent.id);
 }
 keepTab(store, tabShelf());
+keepPlace(store, deviceShelf());
 askBeforeLeaving(store.get);
 const preferences = createPreferences(deviceShelf());
 let words = deviceWords.english(navigator.language);

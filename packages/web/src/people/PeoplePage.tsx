@@ -17,6 +17,7 @@ import { useMay } from '../signIn/useAccess.js';
 import { DueList } from './DueList.js';
 import { dueText } from './dueText.js';
 import { inOrder } from './inOrder.js';
+import { KeptPeople } from './KeptPeople.js';
 import { matching } from './matching.js';
 import { useTick } from './useTick.js';
 import { WhoMeasures } from './WhoMeasures.js';
@@ -51,6 +52,9 @@ export function PeoplePage() {
     <Page title={words.sentence('people.title')}>
       <WhoMeasures isStart />
       <OthersWaiting />
+      {people.is === 'unreachable' && people.value !== null ? (
+        <p className="soft">{words.sentence('people.mayBeOld')}</p>
+      ) : null}
       <Asking asked={people} again={() => loadPeople(app)}>
         {(rows) => (
           <section className="people" aria-label={words.sentence('people.title')}>
@@ -92,6 +96,7 @@ export function PeoplePage() {
           </section>
         )}
       </Asking>
+      {people.is === 'unreachable' && people.value === null ? <KeptPeople /> : null}
     </Page>
   );
 }

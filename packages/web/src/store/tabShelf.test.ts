@@ -35,7 +35,13 @@ function ward(tab: ReturnType<typeof shelf>) {
   const draft = begunRound('hester', { round: 'round', signing: 'signing', begunAt: AT });
   const underWay = (drafts: Record<string, typeof draft>) =>
     store.change((state) => ({ ...state, kept: { ...state.kept, drafts } }));
-  return { begin: () => underWay({ hester: draft }), end: () => underWay({}) };
+  const waits = (isIt: boolean) => {
+    const waiting = isIt
+      ? [{ round: 'round', person: 'hester', entries: [], draft, tries: 1, refused: null }]
+      : [];
+    store.change((state) => ({ ...state, kept: { ...state.kept, waiting } }));
+  };
+  return { begin: () => underWay({ hester: draft }), end: () => underWay({}), waits };
 }
 
 test('without a round under way nothing of anybody is on the tab’s shelf', () => {
@@ -69,4 +75,14 @@ test('what cannot be read, or a shelf that refuses, is as if there were none', (
   };
   ward(full).begin();
   expect(knownInTab(full).inForce.is).toBe('asked');
+});
+
+test('who was signed for stays known while it waits, and goes from the tab once it was sent', () => {
+  const tab = shelf();
+  const { waits } = ward(tab);
+  waits(true);
+  expect(knownInTab(tab).records['care hester']?.value?.identity?.name).toBe('Hester Quillfeather');
+  expect(tab.texts.get(TAB_KEY)).not.toContain('Ansel Brook');
+  waits(false);
+  expect(tab.texts.size).toBe(0);
 });

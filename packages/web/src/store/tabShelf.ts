@@ -10,14 +10,27 @@ export type TabShelf = {
 
 export const TAB_KEY = 'evenfall.tab';
 
+const FORM_AWAY = /^away ([0-9a-f-]{36})$/;
+
+/** Of whom a round or readings of the charts are under way, or wait to be sent. */
+function underWay({ drafts, waiting, forms }: State['kept']): readonly string[] {
+  return [
+    ...new Set([
+      ...Object.entries(drafts).flatMap(([person, { book }]) => (book === 'care' ? [person] : [])),
+      ...waiting.flatMap(({ person, draft }) => (draft === null || draft.book === 'care' ? [person] : [])),
+      ...Object.keys(forms).flatMap((name) => FORM_AWAY.exec(name)?.[1] ?? []),
+    ]),
+  ];
+}
+
 /**
  * What a round under way needs of the server, so that it goes on after a reload without one: the rules in force,
- * and who is measured, of people with a draft alone. Null while no round is under way.
+ * and who is measured, of people of whom a round or readings are under way or wait. Null while there are none.
  */
 export function tabText({ kept, known }: Pick<State, 'kept' | 'known'>): string | null {
-  const drafts = Object.entries(kept.drafts).filter(([, draft]) => draft.book === 'care');
-  if (drafts.length === 0) return null;
-  const records = drafts.flatMap(([person]) => {
+  const people = underWay(kept);
+  if (people.length === 0) return null;
+  const records = people.flatMap((person) => {
     const key = recordKey('care', person);
     const record = known.records[key];
     return record === undefined || record.value === null ? [] : [[key, record.value] as const];
@@ -72,7 +85,7 @@ export function keepTab(
   const keep = () => {
     const { kept, known } = store.get();
     // A record may be long: it is written again only when it, or who has a round under way, changed.
-    const now = [known, ...Object.keys(kept.drafts)];
+    const now = [known, ...underWay(kept)];
     if (shelf === null || (now.length === seen.length && now.every((one, index) => one === seen[index])))
       return;
     seen = now;

@@ -48,6 +48,11 @@ export const people = {
   erased: 'Identity erased',
   meanOf: (f: { readings: number }, say: Say) => `mean of ${say.short(f.readings)}`,
   nothingYet: 'no round in the chart yet',
+  mayBeOld: 'This list may be old: it stands as it was last fetched.',
+  keptOnly:
+    'Only those are listed of whom a round or readings are under way or wait on this device. What is shown of them may be old.',
+  noneKept:
+    'No list of people is kept on this device. Whoever was begun before, with a round or readings, can be gone on with without the server.',
   draft: 'round begun, not signed',
   waiting: 'signed, waiting for the server',
   contested: 'amended twice, the amendments disagree',

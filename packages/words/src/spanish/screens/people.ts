@@ -49,6 +49,11 @@ export const people: Reworded<typeof english> = {
   erased: 'Identidad borrada',
   meanOf: (f, say) => `media de ${say.short(f.readings)}`,
   nothingYet: 'ninguna ronda registrada todavía',
+  mayBeOld: 'Esta lista puede ser antigua: está como se recibió la última vez.',
+  keptOnly:
+    'Solo figuran las personas con una ronda o lecturas empezadas o en espera en este dispositivo. Lo que se ve de ellas puede ser antiguo.',
+  noneKept:
+    'En este dispositivo no se guarda ninguna lista de personas. Con quien ya se empezó antes, una ronda o lecturas, se puede seguir sin el servidor.',
   draft: 'ronda empezada, sin firmar',
   waiting: 'firmada, a la espera del servidor',
   contested: 'enmendado dos veces, las enmiendas no concuerdan',

@@ -39,6 +39,7 @@ type EndProps = {
   readonly person: string;
   readonly record: PersonRecord;
   readonly inForce: InForce;
+  readonly isWithoutRules: boolean;
   readonly state: IntakeState;
   readonly signing: ReturnType<typeof useSignSeries>;
 };
@@ -61,6 +62,7 @@ function ComesTo({
   person,
   record,
   inForce,
+  isWithoutRules,
   state,
   signing,
   read,
@@ -130,6 +132,8 @@ function ComesTo({
       ? [words.sentence('review.unaskedFeatures')]
       : []),
     ...(isScheduledWrong ? [words.sentence('away.scheduledWrong')] : []),
+    ...(record.identity === null ? [words.sentence('away.nobodyKnown')] : []),
+    ...(isWithoutRules ? [words.sentence('away.withoutRules')] : []),
     ...(agent === null ? [words.sentence('review.needsAgent')] : []),
   ];
   const submit = async () => {

@@ -16,10 +16,16 @@ import { useIntake } from './useIntake.js';
 import { useSignSeries } from './useSignSeries.js';
 import { WeekGrid } from './WeekGrid.js';
 
-type FormProps = { readonly person: string; readonly record: PersonRecord; readonly inForce: InForce };
+type FormProps = {
+  readonly person: string;
+  readonly record: PersonRecord;
+  readonly inForce: InForce;
+  /** The rules of the place were never fetched: nothing is signed by others. */
+  readonly isWithoutRules?: boolean;
+};
 
 /** What came, how it came, what must be said about it, what of it is refused, and what it comes to. */
-export function IntakeForm({ person, record, inForce }: FormProps) {
+export function IntakeForm({ person, record, inForce, isWithoutRules = false }: FormProps) {
   const { words, clock } = useApp();
   const entries = entriesIn(record);
   const state = useIntake(person, inForce.homeRules, entries);
@@ -77,7 +83,14 @@ export function IntakeForm({ person, record, inForce }: FormProps) {
         <>
           <Questions state={state} />
           {way === 'typed' ? null : <Columns state={state} />}
-          <IntakeEnd person={person} record={record} inForce={inForce} state={state} signing={signing} />
+          <IntakeEnd
+            person={person}
+            record={record}
+            inForce={inForce}
+            isWithoutRules={isWithoutRules}
+            state={state}
+            signing={signing}
+          />
         </>
       )}
     </div>

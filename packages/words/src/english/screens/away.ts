@@ -176,6 +176,12 @@ export const away = {
   homeTitle: (f: { from: string; until: string }) =>
     f.from === f.until ? `At home, ${f.from}` : `At home, ${f.from} to ${f.until}`,
   recordingTitle: (f: { from: string; until: string }) => `Over 24 hours, from ${f.from}`,
+  withoutChart:
+    'The chart of this person could not be fetched. Readings can be typed and signed; they wait on this device. What only the chart says (a pregnancy, treatment, a diary that is out, an earlier series) is not counted in: read it first where it matters.',
+  nobodyKnown:
+    'Who this is, is not known on this device while the server is away. What is typed stays here; sign it once the name stands above.',
+  withoutRules:
+    'The rules of this place are not known on this device yet. What is typed stays here; sign it once the server was reached.',
   noSuchSeries: 'There is no such series in this record.',
   preliminary:
     'Preliminary: brought in by somebody who is learning, and no supervisor has signed for it yet.',

@@ -162,6 +162,12 @@ export const away: Reworded<typeof english> = {
   seriesTitle: 'Lecturas de fuera de la consulta',
   homeTitle: (f) => (f.from === f.until ? `En casa, ${f.from}` : `En casa, del ${f.from} al ${f.until}`),
   recordingTitle: (f) => `En 24 horas, desde el ${f.from}`,
+  withoutChart:
+    'No se pudo obtener el registro de esta persona. Se pueden anotar y firmar lecturas; esperan en este dispositivo. Lo que solo dice el registro (un embarazo, un tratamiento, un diario entregado, una serie anterior) no se tiene en cuenta: léalo antes donde importe.',
+  nobodyKnown:
+    'Mientras no se llegue al servidor, este dispositivo no sabe quién es. Lo que anote queda aquí; fírmelo cuando arriba figure el nombre.',
+  withoutRules:
+    'Este dispositivo aún no conoce las reglas de este lugar. Lo que anote queda aquí; fírmelo cuando se haya llegado al servidor.',
   noSuchSeries: 'No hay tal serie en este registro.',
   preliminary: 'Preliminar: la trajo alguien que aprende, y ningún supervisor la ha firmado todavía.',
   inError: 'Esta serie se introdujo por error: no cuenta para nada.',

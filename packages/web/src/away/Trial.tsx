@@ -7,7 +7,7 @@ import { Field } from '../parts/Field.js';
 import { Refused } from '../parts/Refused.js';
 import { WhoMeasures } from '../people/WhoMeasures.js';
 import { loadRecord } from '../server/load.js';
-import { NO_LIMITS, pairText } from './readingText.js';
+import { movedText } from './readingText.js';
 
 /** What a hand tries out of single readings, by their place in the series. */
 export type TrialOf = ReadonlyMap<number, SeriesDecision>;
@@ -51,8 +51,7 @@ export function Trial({ person, series, value, trial, onUndo }: TrialProps) {
         {trial.size === 0 ? null : (
           <p className="away-moves">
             {words.sentence('away.moves', {
-              before: pairText(series.value.mean, NO_LIMITS, words),
-              after: pairText(value.mean, NO_LIMITS, words),
+              ...movedText(series.value.mean, value.mean, words),
               used: value.used,
             })}
           </p>

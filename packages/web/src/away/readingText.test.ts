@@ -1,7 +1,7 @@
 import { wordsFor } from '@evenfall/words';
 import { expect, test } from 'vitest';
 import { linesText } from './flagText.js';
-import { meanText, pairText, readingTime, signedText } from './readingText.js';
+import { meanText, movedText, pairText, readingTime, signedText } from './readingText.js';
 
 const words = wordsFor('en-GB');
 const LIMIT = { comparison: '>=', limit: 135 } as const;
@@ -30,4 +30,14 @@ test('a time that nobody said is about right', () => {
 
 test('lines that follow each other are joined', () => {
   expect(linesText([5, 2, 3, 4, 9])).toBe('2-5, 9');
+});
+
+test('a mean that moves by less than its whole number is seen to move; one that moves further stays whole', () => {
+  const of = (systolic: number | null, diastolic: number | null) => ({ systolic, diastolic });
+  expect(movedText(of(138.1, 86.04), of(137.6, 85.5), words)).toEqual({
+    before: '138.1/86.0',
+    after: '137.6/85.5',
+  });
+  expect(movedText(of(137.5, 86), of(137.49, 86), words)).toEqual({ before: '138/86', after: '137/86' });
+  expect(movedText(of(138.1, null), of(137.6, null), words)).toEqual({ before: '138.1/–', after: '137.6/–' });
 });

@@ -21,6 +21,18 @@ export function pairText({ systolic, diastolic }: Pair, limits: PairLimits, word
   return `${meanText(systolic, limits.systolic, words)}/${meanText(diastolic, limits.diastolic, words)}`;
 }
 
+/**
+ * A mean before and after a change: both whole, or both to one decimal where the whole numbers would be the same and hide
+ * that it moved.
+ */
+export function movedText(before: Pair, after: Pair, words: Words): { before: string; after: string } {
+  const whole = (pair: Pair) => pairText(pair, NO_LIMITS, words);
+  if (whole(before) !== whole(after)) return { before: whole(before), after: whole(after) };
+  const exact = (mmHg: number | null) => (mmHg === null ? '–' : words.say.number(mmHg, 1));
+  const of = ({ systolic, diastolic }: Pair) => `${exact(systolic)}/${exact(diastolic)}`;
+  return { before: of(before), after: of(after) };
+}
+
 /** Decimals as the language writes them. */
 function localized(text: string, { say }: Words): string {
   const decimals = text.split('.')[1]?.length ?? 0;

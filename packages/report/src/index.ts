@@ -15,7 +15,7 @@ export type { Estimate, PlanRow } from './figure/planFigure.js';
 export { estimateText, planFigure, planHeight } from './figure/planFigure.js';
 export type { RecordingDrawn } from './figure/recordingFigure.js';
 export { recordingFigure } from './figure/recordingFigure.js';
-export { clockText, dayText } from './figure/times.js';
+export { clockText, dayMeanText, dayText } from './figure/times.js';
 export type { HomePageInput, PageChances } from './page/homePage.js';
 export { homePage } from './page/homePage.js';
 export type { PaperId } from './page/paper.js';

@@ -14,7 +14,7 @@ import { type DataTable, type Drawing, drawn, type Figure, type Mark } from './f
 import { PAPER } from './paint.js';
 import { DASH, HALF, keyLines, label, line, markShape, SMALL_LINE, TEXT, wrapped } from './parts.js';
 import { extendedNote, extentOf, gridOf, upScale } from './pressureAxis.js';
-import { clockText, DAY_MINUTES, dayText, meansText, meanText, pressureText } from './times.js';
+import { clockText, DAY_MINUTES, dayMeanText, dayText, meansText, meanText, pressureText } from './times.js';
 
 /** A series at home, as it was answered. `readings` are all that were read, used or not. */
 export type HomeDrawn = {
@@ -273,7 +273,7 @@ export function homeTable({ readings, result, rules }: HomeDrawn, words: Words):
             })
             .join(', '),
         ),
-        (mean && meansText(mean, rules.highSystolic, rules.highDiastolic, words)) ?? '-',
+        mean === undefined ? '-' : dayMeanText(mean, rules.highSystolic, rules.highDiastolic, words),
       ];
     }),
   };

@@ -56,12 +56,12 @@ export function meanText(mmHg: number | null, limit: SidedLimit | null, words: W
   return words.say.number(Number(text), (text.split('.')[1] ?? '').length);
 }
 
-/** The same to two decimals, or as many more as keep it on its own side of the limit. */
-export function exactText(mmHg: number | null, limit: SidedLimit | null, words: Words): string {
+/** The same to two decimals, or those asked for; as many more as keep it on its own side of the limit. */
+export function exactText(mmHg: number | null, limit: SidedLimit | null, words: Words, places = 2): string {
   if (mmHg === null) return '-';
   const isOnItsSide =
-    limit === null || Math.sign(roundTo(mmHg, 2) - limit.limit) === Math.sign(mmHg - limit.limit);
-  return isOnItsSide ? words.say.number(mmHg, 2) : words.say.beside(mmHg, limit.limit, 2);
+    limit === null || Math.sign(roundTo(mmHg, places) - limit.limit) === Math.sign(mmHg - limit.limit);
+  return isOnItsSide ? words.say.number(mmHg, places) : words.say.beside(mmHg, limit.limit, places);
 }
 
 /** Two means as one pressure. */
@@ -73,4 +73,14 @@ export function meansText(
 ): string | null {
   if (mean.systolic === null && mean.diastolic === null) return null;
   return `${meanText(mean.systolic, systolic, words)}/${meanText(mean.diastolic, diastolic, words)}`;
+}
+
+/** The mean of one day, of few readings: to one decimal, on paper as on the screen. */
+export function dayMeanText(
+  mean: { readonly systolic: number | null; readonly diastolic: number | null },
+  systolic: SidedLimit | null,
+  diastolic: SidedLimit | null,
+  words: Words,
+): string {
+  return `${exactText(mean.systolic, systolic, words, 1)}/${exactText(mean.diastolic, diastolic, words, 1)}`;
 }

@@ -34,6 +34,8 @@ export type HomePageInput = HomeDrawn & {
   readonly refused: readonly RefusedRow[];
   /** What stands beside a reading, by its `index`. */
   readonly beside: ReadonlyMap<number, readonly string[]>;
+  /** Readings whose time is only about right, by their `index`. */
+  readonly about?: ReadonlySet<number>;
   /** What was settled while the file was read. */
   readonly settled: readonly string[];
   readonly chances: PageChances | null;
@@ -122,7 +124,14 @@ export function homePage(input: HomePageInput, words: Words): ReportPage {
     blocks: blocks.filter((one) => one.kind !== 'lines' || one.lines.length > 0),
     lists: [
       ...(isShort ? [] : [days]),
-      readingList(readings, left, input.beside, (one) => say(`report.${dayPartOf(one, rules)}`), words),
+      readingList(
+        readings,
+        left,
+        input.beside,
+        input.about,
+        (one) => say(`report.${dayPartOf(one, rules)}`),
+        words,
+      ),
       ...refusedLists(input.refused, words),
     ],
   });

@@ -3,11 +3,12 @@ import type { Words } from '@evenfall/words';
 import type { DataTable } from '../figure/figure.js';
 import { clockText, dayText } from '../figure/times.js';
 
-/** Every reading in order of time, with what became of it. `beside` is by `index`. */
+/** Every reading in order of time, with what became of it. `beside` is by `index`; `about` has those whose time was nobody's. */
 export function readingList(
   readings: readonly SeriesReading[],
   left: ReadonlyMap<number, string>,
   beside: ReadonlyMap<number, readonly string[]>,
+  about: ReadonlySet<number> | undefined,
   usedAs: (reading: SeriesReading) => string,
   words: Words,
 ): DataTable {
@@ -26,7 +27,7 @@ export function readingList(
       const why = left.get(one.index);
       return [
         String(one.index),
-        `${dayText(one.localDay, words)} ${clockText(one.minuteOfDay, words)}`,
+        timeOfReading(one, about, words),
         shown(one.systolic),
         shown(one.diastolic),
         shown(one.pulse),
@@ -38,4 +39,15 @@ export function readingList(
       ];
     }),
   };
+}
+
+/** When a reading was taken; about then where nobody said the time of it, as the screen says it. */
+export function timeOfReading(
+  { index, localDay, minuteOfDay }: SeriesReading,
+  about: ReadonlySet<number> | undefined,
+  words: Words,
+  isShort = false,
+): string {
+  const text = `${dayText(localDay, words, isShort)} ${clockText(minuteOfDay, words)}`;
+  return about?.has(index) === true ? words.sentence('away.timeAbout', { text }) : text;
 }

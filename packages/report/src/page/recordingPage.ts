@@ -26,6 +26,8 @@ export type RecordingPageInput = RecordingDrawn & {
   readonly refused: readonly RefusedRow[];
   /** What stands beside a reading, by its `index`. */
   readonly beside: ReadonlyMap<number, readonly string[]>;
+  /** Readings whose time is only about right, by their `index`. */
+  readonly about?: ReadonlySet<number>;
   readonly settled: readonly string[];
   readonly office: readonly string[];
   readonly chances: PageChances | null;
@@ -100,7 +102,7 @@ export function recordingPage(input: RecordingPageInput, words: Words): ReportPa
     title: say('report.recordingPage'),
     blocks: blocks.filter((one) => one.kind !== 'lines' || one.lines.length > 0),
     lists: [
-      readingList(readings, left, input.beside, usedAs, words),
+      readingList(readings, left, input.beside, input.about, usedAs, words),
       ...chanceLists(input.chances, words),
       recordingFigure(input, words).table,
       ...refusedLists(input.refused, words),

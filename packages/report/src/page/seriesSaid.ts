@@ -11,8 +11,8 @@ import {
   withOfficeVisit,
 } from '@evenfall/clinical';
 import type { Words } from '@evenfall/words';
-import { clockText, dayText } from '../figure/times.js';
 import type { HomePageInput } from './homePage.js';
+import { timeOfReading } from './readingList.js';
 import type { RefusedRow, ReportHeader, RuleSet } from './reportPage.js';
 
 /** A reading to act on whatever the mean: one of the series, or a row that could not be read. */
@@ -34,6 +34,8 @@ export type SeriesSaid = {
   readonly refused: readonly RefusedRow[];
   /** What stands beside a reading, by its `index`. */
   readonly beside: ReadonlyMap<number, readonly string[]>;
+  /** Readings whose time is only about right, by their `index`; absent where every time was said. */
+  readonly about?: ReadonlySet<number>;
   readonly settled: readonly string[];
   readonly office: {
     /** What the office pressure was and when; null where that stands nowhere. */
@@ -53,15 +55,16 @@ export function saidOnPage(
   said: SeriesSaid,
   words: Words,
 ): Omit<HomePageInput, 'readings' | 'result' | 'rules'> {
-  const { header, ruleSet, refused, beside, settled, office } = said;
+  const { header, ruleSet, refused, beside, about, settled, office } = said;
   const officeLines = office === null ? [] : officeRows(office.beside, words).map((row) => row.join(': '));
   return {
     header,
     ruleSet,
     refused,
     beside,
+    ...(about === undefined ? {} : { about }),
     settled,
-    actFirst: [...said.alerts, ...actFirstLines(said.first, words)],
+    actFirst: [...said.alerts, ...actFirstLines(said.first, about, words)],
     office: [...(office?.was == null ? [] : [office.was]), ...officeLines],
     chances: chancesOn(said, words),
   };
@@ -103,7 +106,11 @@ function chancesOn({ usual }: SeriesSaid, words: Words): HomePageInput['chances'
 }
 
 /** Each kind of danger once, with its readings and when they were; a row that could not be read by its line. */
-function actFirstLines(first: readonly FirstRow[], words: Words): string[] {
+function actFirstLines(
+  first: readonly FirstRow[],
+  about: ReadonlySet<number> | undefined,
+  words: Words,
+): string[] {
   const codes = [...new Set(first.map(({ flag }) => flag.code))];
   return codes.map((code) => {
     const ofCode = first.filter(({ flag }) => flag.code === code) as [FirstRow];
@@ -111,7 +118,7 @@ function actFirstLines(first: readonly FirstRow[], words: Words): string[] {
       const when =
         reading === null
           ? words.sentence('report.atLine', { line: line ?? 0 })
-          : `${dayText(reading.localDay, words, true)} ${clockText(reading.minuteOfDay, words)}`;
+          : timeOfReading(reading, about, words, true);
       return `${systolic ?? '-'}/${diastolic ?? '-'} (${when})`;
     });
     const more = ofCode.length - pressures.length;

@@ -78,6 +78,7 @@ function saidOf(series: ChartedSeries, answered: Answered, about: PageAbout, wor
       why: `${words.sentence('away.asItStood')}: “${got ?? ''}”`,
     })),
     beside: besideOf(series, words),
+    about: aboutOf(content),
     settled: [
       ...(irregular === 0 ? [] : [words.sentence('series.irregularReadings', { readings: irregular })]),
       ...(marks === null ? [] : [words.sentence('series.marksNotUsed', marks)]),
@@ -101,7 +102,7 @@ function pressureOf({ systolic, diastolic }: { systolic: number | null; diastoli
 }
 
 function headerOf(
-  { readings }: SeriesContent,
+  { readings, treated }: SeriesContent,
   { identity, madeAt, program, isInvented }: PageAbout,
   words: Words,
 ): SeriesSaid['header'] {
@@ -114,7 +115,8 @@ function headerOf(
     born: identity?.birthDate == null ? null : dateText(identity.birthDate, words),
     device: all(({ device }) => device),
     arm: all(({ arm }) => (arm === null ? null : words.sentence(`facts.${arm}`))),
-    medicines: null,
+    medicines:
+      treated === null ? null : words.sentence(treated ? 'report.medicineTaken' : 'report.medicineNone'),
     zone: all(({ at }) => at.zone),
     madeAt,
     program,
@@ -131,18 +133,35 @@ const DAY_MS = 86_400_000;
 
 const CLOCK_SAID = { skipped: 'series.clockSkipped', twice: 'series.clockTwice' } as const;
 
+/** How a time that nobody said begins as it was entered: that of its sitting was taken for it. */
+const ABOUT = '~';
+
+/** The readings whose time is only about right, by place from 1. */
+function aboutOf({ readings }: SeriesContent): ReadonlySet<number> {
+  return new Set(
+    readings.flatMap(({ at }, place) => (at.asEntered?.startsWith(ABOUT) === true ? [place + 1] : [])),
+  );
+}
+
 /** What a hand decided of a reading, and what came beside it, by its place from 1. */
-function besideOf({ content, decided }: ChartedSeries, words: Words): Map<number, string[]> {
+function besideOf({ content, decided, value }: ChartedSeries, words: Words): Map<number, string[]> {
   const said = new Map<number, string[]>();
   for (const [place, { note, asleep, irregular, clock, mended }] of content.readings.entries()) {
     const byHand = decided.find(({ index }) => index === place + 1);
+    // That a hand took it out is why it is left out: then only the reason is still to be said.
+    const isSaid =
+      byHand?.decision === 'out' &&
+      value.dropped.some(({ index, code }) => index === place + 1 && code === 'rejected');
     const all = [
       ...(byHand === undefined
         ? []
         : [
-            words.sentence(byHand.decision === 'out' ? 'away.takenOut' : 'away.putBack', {
-              text: byHand.reason,
-            }),
+            words.sentence(
+              isSaid ? 'report.reasonWas' : byHand.decision === 'out' ? 'away.takenOut' : 'away.putBack',
+              {
+                text: byHand.reason,
+              },
+            ),
           ]),
       ...(asleep === true ? [words.sentence('away.wasAsleep')] : []),
       ...(irregular === true ? [words.sentence('series.irregularMark')] : []),

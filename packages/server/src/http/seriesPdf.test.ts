@@ -123,7 +123,23 @@ describe('a series as a PDF', () => {
     expect(pages[0]).toContain('23 of 28 readings');
     // (24 x 136.5833 - 141) / 23.
     expect(pages[0]).toContain('136.39');
-    expect(pages[1]).toContain('Taken out by hand: talked during it');
+    expect(pages[1]).toContain('Left out. Taken out by hand. Reason: talked during it');
+    expect(pages[1]?.match(/Taken out by hand/g)).toHaveLength(1);
+  });
+
+  test('says about when a time was nobody’s, that no medicine was taken, and the means of days as the screen does', async () => {
+    const about = H1.map(kept).map((one, place) =>
+      place === 0 ? { ...one, at: { ...one.at, asEntered: '~07:30' } } : one,
+    );
+    const came = await asked(await signed({ home: 'ish-2020' }, H1, { readings: about }), '?locale=en-GB');
+    const { pages } = readPdf(came.bytes);
+    expect(pages[0]).toContain('None for the pressure then');
+    // Means of days of H1: out-of-office handbook 19.
+    expect(pages[0]).toMatch(/137\.0\/\d+\.\d/);
+    expect(pages[0]).toMatch(/135\.5\/\d+\.\d/);
+    expect(pages[1]?.match(/about 3 Mar 2025/g)).toHaveLength(1);
+    const known = await signed({ home: 'ish-2020' }, H1.map((one) => ({ ...one, atMs: one.atMs + 30 * 86_400_000 })), { treated: null }); // biome-ignore format: one thought
+    expect(readPdf((await asked(known)).bytes).pages[0]).not.toContain('for the pressure then');
   });
 
   test('of a recording has each period, the fall by night, and the chance about the limit of day', async () => {

@@ -1,6 +1,6 @@
 import { dayPartOf, homeDayOf, type SeriesReading } from '@evenfall/clinical';
 import type { AnsweredHome, InForce, SeriesContent } from '@evenfall/record';
-import { homeFigure } from '@evenfall/report';
+import { dayMeanText, homeFigure } from '@evenfall/report';
 import { useApp } from '../app/context.js';
 import { dayOfYearText } from '../app/times.js';
 import { Chances } from './Chances.js';
@@ -148,7 +148,7 @@ function DayTable({ readings, result, rules }: TableProps) {
                 <td>
                   {mean === undefined
                     ? words.sentence('away.dayLeftOut')
-                    : `${numberText(mean.systolic, words)}/${numberText(mean.diastolic, words)}`}
+                    : dayMeanText(mean, homeRules.highSystolic, homeRules.highDiastolic, words)}
                 </td>
               </tr>
             );

@@ -101,6 +101,9 @@ export const reportLines = {
   born: 'Born',
   device: 'Device and cuff',
   arm: 'Arm',
+  medicineTaken: 'Taken for the pressure then',
+  medicineNone: 'None for the pressure then',
+  reasonWas: (f: { text: string }, _say: Say) => `Reason: ${f.text}`,
   medicines: 'Medicines and times',
   measuredOn: 'Measured',
   fromTo: (f: { from: string; to: string }, _say: Say) =>

@@ -127,6 +127,7 @@ function Exercise({ draft, put, change, keepQuietly, forget }: ExerciseProps) {
   const [engine] = useState(() => new RoomEngine(new Visit(draft.visit)));
   const [stopped, setStopped] = useState<'by-hand' | 'hidden' | null>(null);
   const [isKept, setKept] = useState(false);
+  const [showsSounds, setShowsSounds] = useState(draft.wasShown);
   const { step } = draft;
   const isLive = step !== 'done';
   useWakeLock(isLive && stopped === null);
@@ -261,8 +262,12 @@ function Exercise({ draft, put, change, keepQuietly, forget }: ExerciseProps) {
             engine={engine}
             draft={draft}
             change={change}
-            showsSounds={draft.wasShown}
-            onShowSounds={(shows) => change((was) => ({ ...was, wasShown: was.wasShown || shows }))}
+            showsSounds={showsSounds}
+            onShowSounds={(shows) => {
+              setShowsSounds(shows);
+              // Once seen, it stays said in the result.
+              change((was) => ({ ...was, wasShown: was.wasShown || shows }));
+            }}
             isStopped={stopped !== null}
             touch={(kind) => {
               touched.current += 1;

@@ -182,3 +182,15 @@ function systolicOf({ moments }: Run): readonly number[] {
 export function feltFor(pressure: PressureDraft, place: RunPlace): FeltDraft | null {
   return pressure.felt.findLast((one) => one.place.side === place.side) ?? null;
 }
+
+/** Whether two cuffs squeeze the same arm, or the same leg: only that limb has to rest between them. */
+export function isSameLimb(
+  one: Pick<RunPlace, 'site' | 'side'>,
+  other: Pick<RunPlace, 'site' | 'side'>,
+): boolean {
+  return one.side === other.side && isOfLeg(one.site) === isOfLeg(other.site);
+}
+
+function isOfLeg(site: RunPlace['site']): boolean {
+  return site === 'thigh' || site === 'calf';
+}

@@ -16,6 +16,7 @@ import {
   type FeltDraft,
   feltFor,
   type Instant,
+  isSameLimb,
   type PressureAt,
   type PressureDraft,
   type TypedAs,
@@ -167,8 +168,8 @@ export function typedAs({ method, typed, fields, reinflated }: TypedAs): TypedAs
 }
 
 /**
- * How many seconds more to wait before the cuff may go up again, from what it was let go of last; 0 for none, null
- * where it is not known.
+ * How many seconds more to wait before the cuff may go up again on this limb, from what it was let go of last there; 0
+ * for none, null where it is not known.
  */
 export function secondsToWait(
   pressure: PressureDraft,
@@ -179,13 +180,20 @@ export function secondsToWait(
   }: { waitAfterEstimateSeconds: number; waitAfterReadingSeconds: number },
 ): number | null {
   const last = [
-    ...pressure.felt.map(({ sequence, at }) => ({ sequence, at, wait: waitAfterEstimateSeconds })),
-    ...pressure.values.map(({ sequence, keptAt }) => ({
+    ...pressure.felt.map(({ place, sequence, at }) => ({
+      place,
+      sequence,
+      at,
+      wait: waitAfterEstimateSeconds,
+    })),
+    ...pressure.values.map(({ place, sequence, keptAt }) => ({
+      place,
       sequence,
       at: keptAt,
       wait: waitAfterReadingSeconds,
     })),
   ]
+    .filter(({ place }) => pressure.place === null || isSameLimb(place, pressure.place))
     .sort((a, b) => a.sequence - b.sequence)
     .at(-1);
   if (last === undefined) return 0;

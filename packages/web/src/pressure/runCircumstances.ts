@@ -2,7 +2,7 @@ import type { PreviousInflation } from '@evenfall/clinical';
 import type { InForce } from '@evenfall/record';
 import { chartedRate } from '../round/chartedRate.js';
 import { isVoidValue, type RoundDraft } from '../round/draft.js';
-import { type DraftRun, type PressureDraft, secondsBetween } from './pressureDraft.js';
+import { type DraftRun, isSameLimb, type PressureDraft, secondsBetween } from './pressureDraft.js';
 
 /** What the fingers said of the rhythm in this round; null where nobody said. */
 export function rhythmFelt({ pulse }: RoundDraft): 'regular' | 'irregular' | null {
@@ -16,15 +16,20 @@ export function feltPulse({ pulse }: RoundDraft, inForce: InForce): number | nul
 }
 
 /**
- * What the cuff was inflated for before a reading, and how long before; null where nothing was, or where it is not
- * known when the cuff went up.
+ * What the cuff was inflated for on this limb before a reading, and how long before; null where nothing was, or where it
+ * is not known when the cuff went up. The other arm has rested meanwhile: the blood is held in the one that was squeezed.
  */
 export function previousInflation(pressure: PressureDraft, value: DraftRun): PreviousInflation | null {
   const before = [
-    ...pressure.felt.map(({ sequence, at }) => ({ was: 'estimate' as const, sequence, at })),
-    ...pressure.values.map(({ sequence, keptAt }) => ({ was: 'reading' as const, sequence, at: keptAt })),
+    ...pressure.felt.map(({ place, sequence, at }) => ({ was: 'estimate' as const, place, sequence, at })),
+    ...pressure.values.map(({ place, sequence, keptAt }) => ({
+      was: 'reading' as const,
+      place,
+      sequence,
+      at: keptAt,
+    })),
   ]
-    .filter(({ sequence }) => sequence < value.sequence)
+    .filter(({ place, sequence }) => sequence < value.sequence && isSameLimb(place, value.place))
     .sort((a, b) => a.sequence - b.sequence)
     .at(-1);
   const secondsSinceRelease = secondsBetween(before?.at ?? null, value.inflatedAt);

@@ -175,6 +175,22 @@ describe('lying and standing', () => {
     );
   });
 
+  // Bedside handbook 8, C065 to C067: a fall of 20 of the systolic or 10 of the diastolic is one; 19 and 9 are none.
+  test.each([
+    [130, 86, 'fall-on-standing'],
+    [131, 81, 'third-minute-not-measured'],
+    [150, 80, 'fall-on-standing'],
+  ])(
+    'a fall from 150/90 to %d/%d at 1 min: the third minute is asked for, because of %s',
+    (systolic, diastolic, code) => {
+      const from = read({ id: 'r3', posture: 'lie', systolic: 150, diastolic: 90 });
+      const stood = read({ id: 'r4', posture: 'stand', uprightMinutes: 1, systolic, diastolic });
+      const found = next([...sitting, from, stood]);
+      expect(found.step).toBe('standing');
+      expect(found.why.map((one) => one.code)).toEqual([code]);
+    },
+  );
+
   test('late in pregnancy is on the left side, and never flat on the back', () => {
     const pregnant = { ...KNOWN, isPregnant: true, pregnancyWeeks: 32 };
     expect(next(sitting, pregnant)).toMatchObject({

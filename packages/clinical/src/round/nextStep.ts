@@ -14,6 +14,7 @@ import type { ReadingsRules } from './readingsRules.js';
 import type { RoundFacts } from './roundFacts.js';
 import type { RoundReading } from './roundReading.js';
 import { isAnswered, type RoundState, valuesOf } from './roundState.js';
+import { standingOf } from './standingOf.js';
 import { ROUND_SIGNS, type RoundSign, type RoundStep } from './step.js';
 
 /** Why a step comes next, besides the reasons of another reading and of a posture. */
@@ -21,7 +22,8 @@ export type StepReasonCode =
   | 'longer-count'
   | 'first-time-both-arms'
   | 'asked-for'
-  | 'third-minute-not-measured';
+  | 'third-minute-not-measured'
+  | 'fall-on-standing';
 
 export type NextStepCode = StepReasonCode | FurtherReadingCode | PostureReasonCode;
 
@@ -173,12 +175,19 @@ function lyingAndStanding(state: RoundState, facts: RoundFacts, { cuff }: StepRu
     const { posture, why } = postureChoice(wanted, placeFactsOf(facts), DAY_OF_ROUND, cuff);
     const isSitting = posture === 'sit' && readings.some((one) => one.posture === 'sit');
     if (isTaken || isSitting) continue;
-    const minutes = STANDING.standingWithinMinutes.value;
     const asked: Flag<StepReasonCode> =
       name === 'standing' && readings.some(isUpright)
-        ? { code: 'third-minute-not-measured', figures: { minutes } }
+        ? whyThirdMinute(readings, facts)
         : { code: 'asked-for', figures: {} };
     return step(name, { why: [...why, asked], side, posture });
   }
   return null;
+}
+
+/** A fall that an early reading met already is said; only where none was met is a later one not excluded. */
+function whyThirdMinute(readings: readonly RoundReading[], facts: RoundFacts): Flag<StepReasonCode> {
+  const result = standingOf({ readings, isFeltIrregular: null, facts });
+  const figures = result?.flags.find(({ code }) => code === 'fall-on-standing')?.figures;
+  if (figures !== undefined) return { code: 'fall-on-standing', figures };
+  return { code: 'third-minute-not-measured', figures: { minutes: STANDING.standingWithinMinutes.value } };
 }

@@ -2,7 +2,15 @@ import { completedYears } from '../child/years.js';
 import { isAveragedSite } from '../cuff/placeCheck.js';
 import type { StandingNumbers } from '../score/standing.js';
 import { type StandingResult, standingResult } from '../score/standingResult.js';
-import type { JudgedReading, RoundInput } from './roundInput.js';
+import type { RoundFacts } from './roundFacts.js';
+import type { RoundReading } from './roundReading.js';
+
+/** What a standing test is made of; `isFeltIrregular` null is not known. */
+export type StandingInput = {
+  readonly readings: readonly RoundReading[];
+  readonly isFeltIrregular: boolean | null;
+  readonly facts: RoundFacts;
+};
 
 /**
  * The standing test of a round: the readings on the feet, by their minutes, against the last lying one before them,
@@ -11,7 +19,7 @@ import type { JudgedReading, RoundInput } from './roundInput.js';
  *
  * Source: bedside handbook 3.14.
  */
-export function standingOf({ readings, isFeltIrregular, facts }: RoundInput): StandingResult | null {
+export function standingOf({ readings, isFeltIrregular, facts }: StandingInput): StandingResult | null {
   const ofArms = readings.filter(({ site }) => isAveragedSite(site));
   const arm = ofArms.find(({ posture }) => posture === 'stand')?.side;
   const ofArm = ofArms.filter(({ side }) => side === arm);
@@ -41,6 +49,6 @@ export function standingOf({ readings, isFeltIrregular, facts }: RoundInput): St
   });
 }
 
-function numbersOf({ systolic, diastolic, pulsePerMinute }: JudgedReading): StandingNumbers {
+function numbersOf({ systolic, diastolic, pulsePerMinute }: RoundReading): StandingNumbers {
   return { systolic, diastolic, pulse: pulsePerMinute };
 }

@@ -20,6 +20,7 @@ import { runTitles } from './runTitles.js';
 import { scoreTitles } from './scoreTitles.js';
 import { screens } from './screens/index.js';
 import { signTitles } from './signTitles.js';
+import { standingAtOnce } from './standingAtOnce.js';
 import { titles } from './titles.js';
 
 /**
@@ -37,6 +38,7 @@ export const bedside = {
     ...readingsDetails,
     ...roundDetails,
     ...runDetails,
+    ...standingAtOnce,
   },
   longerCount,
   sections: { ...screens, cautions },

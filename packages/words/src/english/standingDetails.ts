@@ -1,24 +1,17 @@
-import type { Figures } from '../figures.js';
-import type { Say } from '../say.js';
 import type { Detail } from './detail.js';
-
-const REST = 'Let the person lie down if unsteady, chart it and report it.';
+import { at, fallen, REST } from './standingAtOnce.js';
 
 /**
  * A sentence for each code that a standing test returns. No code names an illness.
  * Source of the advice: bedside handbook 3.14 and 7.5, worded anew.
  */
 export const standingDetails = {
-  'fall-on-standing': (f, say) =>
-    `The pressure fell${fallen(f, say)} ${at(f, say)}, which meets the limits of a fall on standing: ${lower(REST)}`,
   'fall-delayed': (f, say) =>
     `The pressure fell${fallen(f, say)} only ${at(f, say)}, later than three minutes: a delayed fall. ${REST}`,
   'fall-recovered': (f, say) =>
     `The fall was gone again ${at(f, say)}: chart both readings, and measure once more if the person felt it.`,
   'standing-systolic-low': (f, say) =>
     `The systolic on the feet was ${say.beside(f.value('systolic'), f.value('limitMmHg'))} ${at(f, say)}, under ${say.limit(f.value('limitMmHg'))}: lay the person down, measure again and call by your local protocol.`,
-  'symptoms-on-standing': (f, say) =>
-    `The person felt unwell ${at(f, say)}: stop, lay the person down, chart what was felt and report it; call for help for chest pain or a faint.`,
   'heart-rate-ratio-low': (f, say) =>
     `The pulse rose by ${say.beside(f.value('ratio'), f.value('limit'), 2)} a minute for each mmHg of fall, under ${say.limit(f.value('limit'))}: a pattern consistent with nerves that do not answer the fall; it is a pointer and no more, so tell the clinician in charge.`,
   'rise-without-fall': (f, say) =>
@@ -44,19 +37,3 @@ export const standingDetails = {
   'takes-rate-slowing-drug': () =>
     'With a drug that slows the heart the rise of the pulse for each mmHg of fall has no meaning.',
 } as const satisfies Record<string, Detail>;
-
-/** How far which number fell, where it is known. */
-function fallen(f: Figures, say: Say): string {
-  const systolic = f.has('systolicFall') ? [`${say.short(f.value('systolicFall'))} systolic`] : [];
-  const diastolic = f.has('diastolicFall') ? [`${say.short(f.value('diastolicFall'))} diastolic`] : [];
-  const both = [...systolic, ...diastolic];
-  return both.length === 0 ? '' : ` by ${say.allOf(both)}`;
-}
-
-function at(f: Figures, say: Say): string {
-  return f.value('minutes') === 0 ? 'at once' : `at ${say.short(f.value('minutes'))} min`;
-}
-
-function lower(sentence: string): string {
-  return sentence.charAt(0).toLowerCase() + sentence.slice(1);
-}

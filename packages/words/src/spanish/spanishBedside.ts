@@ -20,6 +20,7 @@ import { runTitles } from './runTitles.js';
 import { scoreTitles } from './scoreTitles.js';
 import { screens } from './screens/index.js';
 import { signTitles } from './signTitles.js';
+import { standingAtOnce } from './standingAtOnce.js';
 import { titles } from './titles.js';
 
 /** As in `english/bedside`. */
@@ -34,6 +35,7 @@ export const bedside: Reworded<typeof english> = {
     ...readingsDetails,
     ...roundDetails,
     ...runDetails,
+    ...standingAtOnce,
   },
   longerCount,
   sections: { ...screens, cautions },

@@ -1,22 +1,15 @@
 import type { standingDetails as english } from '../english/standingDetails.js';
-import type { Figures } from '../figures.js';
 import type { Reworded } from '../reworded.js';
-import type { Say } from '../say.js';
-
-const REST = 'si la persona está inestable, que se acueste; regístrelo y comuníquelo.';
+import { at, fallen, REST } from './standingAtOnce.js';
 
 /** As in `english/standingDetails`. */
 export const standingDetails: Reworded<typeof english> = {
-  'fall-on-standing': (f, say) =>
-    `La presión bajó${fallen(f, say)} ${at(f, say)}, lo que alcanza los límites de una bajada al ponerse de pie: ${REST}`,
   'fall-delayed': (f, say) =>
     `La presión bajó${fallen(f, say)} solo ${at(f, say)}, más tarde de tres minutos, una bajada tardía: ${REST}`,
   'fall-recovered': (f, say) =>
     `La bajada había desaparecido ${at(f, say)}: registre ambas lecturas y mida otra vez si la persona la notó.`,
   'standing-systolic-low': (f, say) =>
     `La sistólica de pie fue de ${say.beside(f.value('systolic'), f.value('limitMmHg'))} ${at(f, say)}, menos de ${say.limit(f.value('limitMmHg'))}: acueste a la persona, mida de nuevo y avise según su protocolo local.`,
-  'symptoms-on-standing': (f, say) =>
-    `La persona se encontró mal ${at(f, say)}: pare, acuéstela, registre lo que notó y comuníquelo; pida ayuda si hay dolor en el pecho o un desmayo.`,
   'heart-rate-ratio-low': (f, say) =>
     `El pulso subió ${say.beside(f.value('ratio'), f.value('limit'), 2)} por minuto por cada mmHg de bajada, menos de ${say.limit(f.value('limit'))}: un patrón compatible con nervios que no responden a la bajada; es un indicio y nada más, así que comuníquelo al profesional responsable.`,
   'rise-without-fall': (f, say) =>
@@ -42,17 +35,3 @@ export const standingDetails: Reworded<typeof english> = {
   'takes-rate-slowing-drug': () =>
     'Con un fármaco que frena el corazón la subida del pulso por cada mmHg de bajada no significa nada.',
 };
-
-/** How far which number fell, where it is known. */
-function fallen(f: Figures, say: Say): string {
-  const systolic = f.has('systolicFall') ? [`${say.short(f.value('systolicFall'))} la sistólica`] : [];
-  const diastolic = f.has('diastolicFall') ? [`${say.short(f.value('diastolicFall'))} la diastólica`] : [];
-  const both = [...systolic, ...diastolic];
-  return both.length === 0 ? '' : ` ${say.allOf(both)}`;
-}
-
-function at(f: Figures, say: Say): string {
-  const minutes = f.value('minutes');
-  if (minutes === 0) return 'de inmediato';
-  return minutes === 1 ? 'al minuto' : `a los ${say.short(minutes)} min`;
-}

@@ -1,0 +1,32 @@
+import type { Figures } from '../figures.js';
+import type { Say } from '../say.js';
+import type { Detail } from './detail.js';
+
+export const REST = 'Let the person lie down if unsteady, chart it and report it.';
+
+/**
+ * What a reading on the feet asks for at once, at the bedside already.
+ * Source of the advice: bedside handbook 3.14 and 7.5, worded anew.
+ */
+export const standingAtOnce = {
+  'fall-on-standing': (f, say) =>
+    `The pressure fell${fallen(f, say)} ${at(f, say)}, which meets the limits of a fall on standing: ${lower(REST)}`,
+  'symptoms-on-standing': (f, say) =>
+    `The person felt unwell ${at(f, say)}: stop, lay the person down, chart what was felt and report it; call for help for chest pain or a faint.`,
+} as const satisfies Record<string, Detail>;
+
+/** How far which number fell, where it is known. */
+export function fallen(f: Figures, say: Say): string {
+  const systolic = f.has('systolicFall') ? [`${say.short(f.value('systolicFall'))} systolic`] : [];
+  const diastolic = f.has('diastolicFall') ? [`${say.short(f.value('diastolicFall'))} diastolic`] : [];
+  const both = [...systolic, ...diastolic];
+  return both.length === 0 ? '' : ` by ${say.allOf(both)}`;
+}
+
+export function at(f: Figures, say: Say): string {
+  return f.value('minutes') === 0 ? 'at once' : `at ${say.short(f.value('minutes'))} min`;
+}
+
+function lower(sentence: string): string {
+  return sentence.charAt(0).toLowerCase() + sentence.slice(1);
+}

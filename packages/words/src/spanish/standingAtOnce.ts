@@ -1,0 +1,28 @@
+import type { standingAtOnce as english } from '../english/standingAtOnce.js';
+import type { Figures } from '../figures.js';
+import type { Reworded } from '../reworded.js';
+import type { Say } from '../say.js';
+
+export const REST = 'si la persona está inestable, que se acueste; regístrelo y comuníquelo.';
+
+/** As in `english/standingAtOnce`. */
+export const standingAtOnce: Reworded<typeof english> = {
+  'fall-on-standing': (f, say) =>
+    `La presión bajó${fallen(f, say)} ${at(f, say)}, lo que alcanza los límites de una bajada al ponerse de pie: ${REST}`,
+  'symptoms-on-standing': (f, say) =>
+    `La persona se encontró mal ${at(f, say)}: pare, acuéstela, registre lo que notó y comuníquelo; pida ayuda si hay dolor en el pecho o un desmayo.`,
+};
+
+/** How far which number fell, where it is known. */
+export function fallen(f: Figures, say: Say): string {
+  const systolic = f.has('systolicFall') ? [`${say.short(f.value('systolicFall'))} la sistólica`] : [];
+  const diastolic = f.has('diastolicFall') ? [`${say.short(f.value('diastolicFall'))} la diastólica`] : [];
+  const both = [...systolic, ...diastolic];
+  return both.length === 0 ? '' : ` ${say.allOf(both)}`;
+}
+
+export function at(f: Figures, say: Say): string {
+  const minutes = f.value('minutes');
+  if (minutes === 0) return 'de inmediato';
+  return minutes === 1 ? 'al minuto' : `a los ${say.short(minutes)} min`;
+}

@@ -10,19 +10,31 @@ export function AskUpright({ round, reading }: { readonly round: Round; readonly
   const { unwellUpright = null, place, entry } = reading;
   if (place.posture !== 'stand') return null;
   return (
-    <Choices
-      legend={words.sentence('pressure.askUpright')}
-      choices={[
-        { id: 'none', text: words.sentence('pressure.wellUpright') },
-        { id: 'unwell', text: words.sentence('pressure.unwellUpright') },
-        ...(unwellUpright === null
-          ? []
-          : [{ id: 'unasked', text: words.sentence('pressure.uprightUnasked') }]),
-      ]}
-      chosen={unwellUpright === null ? null : unwellUpright ? 'unwell' : 'none'}
-      onChoose={(id) =>
-        round.change((draft) => withUnwellUpright(draft, entry, id === 'unasked' ? null : id === 'unwell'))
-      }
-    />
+    <>
+      <Choices
+        legend={words.sentence('pressure.askUpright')}
+        choices={[
+          { id: 'none', text: words.sentence('pressure.wellUpright') },
+          { id: 'unwell', text: words.sentence('pressure.unwellUpright') },
+          ...(unwellUpright === null
+            ? []
+            : [{ id: 'unasked', text: words.sentence('pressure.uprightUnasked') }]),
+        ]}
+        chosen={unwellUpright === null ? null : unwellUpright ? 'unwell' : 'none'}
+        onChoose={(id) =>
+          round.change((draft) => withUnwellUpright(draft, entry, id === 'unasked' ? null : id === 'unwell'))
+        }
+      />
+      {unwellUpright === true ? (
+        <div className="act-now" role="alert">
+          <p>
+            {words.detail({
+              code: 'symptoms-on-standing',
+              figures: { minutes: reading.uprightMinutes ?? 0 },
+            })}
+          </p>
+        </div>
+      ) : null}
+    </>
   );
 }

@@ -38,10 +38,11 @@ export function ReadingPanel({ round, entry, person }: ReadingProps) {
       <ActNowPanel standing={standing} />
       <AskPanel round={round} standing={standing} />
       <AskUpright round={round} reading={reading} />
+      <Flags flags={value.flags} isAnnounced />
+      <Flags flags={whyNext(standing)} isAnnounced />
       <PlaceLine round={round} place={reading.place} gauge={reading.gauge ?? null} />
       <RangeOfReading value={value} />
       <DeflationStrip content={content} />
-      <Flags flags={value.flags} isAnnounced />
       <div className="buttons">
         <button
           type="button"
@@ -54,6 +55,7 @@ export function ReadingPanel({ round, entry, person }: ReadingProps) {
       </div>
       <Next
         round={round}
+        isUnwell={reading.place.posture === 'stand' && reading.unwellUpright === true}
         standing={standing}
         person={person}
         gapSeconds={inForce.roundRules.readings.gapSeconds}
@@ -104,7 +106,14 @@ function rangesText({ systolicRange, diastolicRange }: RunContent['value'], word
   return parts.length === 0 ? null : `${parts.join(', ')}.`;
 }
 
+/** Why another reading is asked for: under the number, where the buttons at the foot do not cover it. */
+function whyNext({ nextPressure }: RoundStanding): NextStep['why'] {
+  return nextPressure !== null && nextPressure.step in NEXT_TEXT ? nextPressure.why : [];
+}
+
 type NextProps = {
+  /** Felt unwell on their feet at this reading: nobody is told to stand again. */
+  readonly isUnwell: boolean;
   readonly round: Round;
   readonly standing: RoundStanding;
   readonly person: string;
@@ -112,7 +121,7 @@ type NextProps = {
 };
 
 /** The next reading with its wait, the other arm, another posture, or the next sign. */
-function Next({ round, standing, person, gapSeconds }: NextProps) {
+function Next({ round, standing, person, gapSeconds, isUnwell }: NextProps) {
   const { words } = useApp();
   const { nextPressure } = standing;
   const last = round.draft.pressure.values.at(-1);
@@ -130,6 +139,7 @@ function Next({ round, standing, person, gapSeconds }: NextProps) {
   const open = standing.content.value;
   const isOpen =
     open !== null && (open.actNow.length > 0 || open.ask.features.length > 0 || open.ask.pregnancy);
+  const isStopping = isUnwell && nextPressure?.step === 'standing';
   return (
     <>
       <div className="buttons buttons-middle">
@@ -161,26 +171,41 @@ function Next({ round, standing, person, gapSeconds }: NextProps) {
           {words.sentence('pressure.wantStanding')}
         </button>
       </div>
-      <Flags flags={isReading ? nextPressure.why : []} isAnnounced />
       <div className={isOpen ? 'next-steps next-steps-last' : 'next-steps'}>
+        {isStopping ? (
+          <Link
+            href={`/people/${person}/round`}
+            className="button button-first button-large"
+            onClick={() =>
+              round.change((draft) => ({
+                ...draft,
+                wanted: draft.wanted.filter((one) => one !== 'lying-and-standing'),
+              }))
+            }
+          >
+            {words.sentence('pressure.stopStanding')}
+          </Link>
+        ) : null}
         {nextPressure?.step === 'repeat' && last !== undefined ? (
           <Countdown last={last} gapSeconds={nextPressure.waitSeconds ?? gapSeconds} />
         ) : null}
         {isReading ? (
           <button
             type="button"
-            className={isOpen ? 'button button-large' : 'button button-first button-large'}
+            className={isOpen || isStopping ? 'button button-large' : 'button button-first button-large'}
             onClick={() => round.change((draft) => begun(draft, nextPressure))}
           >
             {words.sentence(NEXT_TEXT[nextPressure.step as keyof typeof NEXT_TEXT])}
           </button>
         ) : null}
-        <Link
-          href={isReading ? `/people/${person}/round` : nextHref(person, step)}
-          className={isReading || isOpen ? 'button button-large' : 'button button-first button-large'}
-        >
-          {words.sentence(isReading || step === 'review' ? 'count.toReview' : 'count.goOn')}
-        </Link>
+        {isStopping ? null : (
+          <Link
+            href={isReading ? `/people/${person}/round` : nextHref(person, step)}
+            className={isReading || isOpen ? 'button button-large' : 'button button-first button-large'}
+          >
+            {words.sentence(isReading || step === 'review' ? 'count.toReview' : 'count.goOn')}
+          </Link>
+        )}
       </div>
     </>
   );

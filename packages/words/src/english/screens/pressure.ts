@@ -114,6 +114,7 @@ export const pressure = {
   otherArm: 'Take the other arm',
   lying: 'Take it lying',
   standing: 'Take it standing',
+  stopStanding: 'Stop: they lie down. To the review',
   wantOtherArm: 'Also the other arm',
   wantStanding: 'Also lying and standing',
   oneMore: 'One more reading',

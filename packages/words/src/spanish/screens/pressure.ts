@@ -111,6 +111,7 @@ export const pressure: Reworded<typeof english> = {
   otherArm: 'Tomar el otro brazo',
   lying: 'Tomarla en decúbito',
   standing: 'Tomarla de pie',
+  stopStanding: 'Pare: que se acueste. A la revisión',
   wantOtherArm: 'También el otro brazo',
   wantStanding: 'También en decúbito y de pie',
   oneMore: 'Una lectura más',

@@ -1,0 +1,71 @@
+import type { Page } from '@playwright/test';
+import { beginRound, expect, expectAccessible, test, typePressure } from './evenfall.js';
+
+test.use({ viewport: { width: 390, height: 844 } });
+
+async function onTheFeet(page: Page, minutes: string, numbers: string): Promise<void> {
+  await page.getByRole('button', { name: 'Already taken: type it' }).click();
+  await page.getByLabel('Minutes since standing up').fill(minutes);
+  await typePressure(page, numbers);
+}
+
+test('on the feet: a fall that is met is said, unwell is acted on at once, and nobody is led on to stand', async ({
+  page,
+  demo,
+}) => {
+  await page.goto(`${demo.address}/`);
+  await page.getByLabel('Who is measuring?').selectOption({ label: 'Wren Halloran (invented)' });
+  await page.getByRole('link', { name: /Rufus Adeyemi/ }).click();
+  await beginRound(page);
+  await page.goto(page.url().replace(/\/round.*$/, '/round/pressure'));
+  const placed = async () => {
+    await page.getByRole('button', { name: 'The cuff is on' }).click();
+    const without = page.getByRole('button', { name: 'Go on without feeling' });
+    await expect(without.or(page.getByRole('button', { name: 'Already taken: type it' }))).toBeVisible();
+    if (await without.isVisible()) await without.click();
+  };
+  await placed();
+  for (const numbers of ['150/90', '150/90']) {
+    await page.getByRole('button', { name: 'Already taken: type it' }).click();
+    await typePressure(page, numbers);
+    const again = page.getByRole('button', { name: 'Take the next reading' });
+    if (await again.isVisible()) await again.click();
+  }
+  await page.getByRole('button', { name: 'Also lying and standing' }).click();
+  await page.getByRole('button', { name: 'Take it lying' }).click();
+  await placed();
+  await page.getByRole('button', { name: 'Already taken: type it' }).click();
+  await typePressure(page, '150/90');
+  await page.getByRole('button', { name: 'Take it standing' }).click();
+  await placed();
+  // Bedside handbook 8, C065: a fall of 20 of the systolic.
+  await onTheFeet(page, '1', '130/86');
+  const fall = page.getByText(/^The pressure fell by 20 systolic and 4 diastolic at 1 min/);
+  await expect(fall).toBeInViewport({ ratio: 1 });
+  await expect(page.getByText(/a fall is not excluded/)).toHaveCount(0);
+  const foot = await page.locator('.next-steps').boundingBox();
+  const said = await fall.boundingBox();
+  expect((said?.y ?? 0) + (said?.height ?? 0)).toBeLessThanOrEqual(foot?.y ?? 0);
+
+  await page.getByText('yes', { exact: true }).click();
+  await expect(
+    page.getByRole('alert').getByText(/felt unwell at 1 min: stop, lay the person down/),
+  ).toBeInViewport();
+  const buttons = page.locator('.next-steps > *');
+  await expect(buttons.nth(0)).toHaveText('Stop: they lie down. To the review');
+  await expect(buttons.nth(0)).toHaveClass(/button-first/);
+  await expect(buttons.nth(1)).toHaveText('Take it standing');
+  await expect(buttons.nth(1)).not.toHaveClass(/button-first/);
+  await expectAccessible(page);
+
+  // Scrolled to the end, the buttons cover nothing.
+  await page.evaluate(() => window.scrollTo(0, document.body.scrollHeight));
+  const last = await page.locator('.measure-shown > :nth-last-child(2)').boundingBox();
+  expect((last?.y ?? 0) + (last?.height ?? 0)).toBeLessThanOrEqual(
+    (await page.locator('.next-steps').boundingBox())?.y ?? 0,
+  );
+
+  await buttons.nth(0).click();
+  await expect(page.getByText(/felt unwell at 1 min/).first()).toBeVisible();
+  await expect(page.getByRole('link', { name: /Go on with.*standing/i })).toHaveCount(0);
+});

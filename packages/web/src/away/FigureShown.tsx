@@ -21,6 +21,8 @@ type ShownProps = {
   readonly mostWidth?: number;
 };
 
+/** The smallest lettering of a figure is 8.5 px: 12 on a screen on which it scrolls. */
+const SCROLLED_SCALE = 1.4;
 const USUAL_WIDTH = 640;
 /** The size of type on a laptop, in pixels. */
 const USUAL_ROOT = 17;
@@ -38,6 +40,7 @@ export function FigureShown({
   const frame = useRef<HTMLDivElement>(null);
   const [width, setWidth] = useState(USUAL_WIDTH);
   const [scale, setScale] = useState(1);
+  const [isScrolled, setScrolled] = useState(false);
   const [read, setRead] = useState<string | null>(null);
   useEffect(() => {
     const place = frame.current;
@@ -45,7 +48,10 @@ export function FigureShown({
     const measure = () => {
       // As large as the text beside it, which is larger on a projector.
       const root = Number.parseFloat(getComputedStyle(document.documentElement).fontSize) / USUAL_ROOT;
-      const times = Number.isFinite(root) ? Math.max(1, root) : 1;
+      const asText = Number.isFinite(root) ? Math.max(1, root) : 1;
+      // What does not fit scrolls: then it may as well be large enough to read.
+      const times = place.clientWidth < leastWidth * asText ? Math.max(asText, SCROLLED_SCALE) : asText;
+      setScrolled(place.clientWidth < Math.floor(leastWidth * times));
       setScale(times);
       setWidth(Math.min(mostWidth, Math.max(leastWidth, Math.floor(place.clientWidth / times))));
     };
@@ -84,7 +90,18 @@ export function FigureShown({
   };
   return (
     <div className="away-figure">
-      <div className="away-figure-frame" ref={frame} onPointerMove={follow} onPointerDown={follow} />
+      {isScrolled ? (
+        <p className="small soft not-printed" id={`${id}-scrolls`}>
+          {words.sentence('away.figureScrolls')}
+        </p>
+      ) : null}
+      <div
+        className={isScrolled ? 'away-figure-frame away-figure-scrolls' : 'away-figure-frame'}
+        ref={frame}
+        onPointerMove={follow}
+        onPointerDown={follow}
+        {...(isScrolled ? { tabIndex: 0, role: 'group', 'aria-labelledby': `${id}-scrolls` } : {})}
+      />
       {marks.length === 0 ? null : (
         <div className="trend-readout not-printed">
           <label>

@@ -45,6 +45,7 @@ type DiaryProps = {
 };
 
 function Diary({ diary, name, inForce }: DiaryProps) {
+  const { words } = useApp();
   const text: DiaryText = DIARY_TEXTS[diary.language];
   const { rest, clear } = PREPARATION_TIMES;
   const limits = limitsOf(inForce);
@@ -83,6 +84,9 @@ function Diary({ diary, name, inForce }: DiaryProps) {
         </div>
         {text.isReviewed ? null : <p className="diary-small">{text.notReviewed}</p>}
       </section>
+      <p className="small soft not-printed diary-scrolls" lang={words.say.locale} dir="ltr">
+        {words.sentence('away.figureScrolls')}
+      </p>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: on a small screen the table scrolls, by keyboard too */}
       <section className="diary-readings" aria-label={text.table} tabIndex={0}>
         <ReadingsTable diary={diary} whose={name === null ? null : text.whose(name)} text={text} />

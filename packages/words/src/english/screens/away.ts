@@ -187,6 +187,7 @@ export const away = {
     'Preliminary: brought in by somebody who is learning, and no supervisor has signed for it yet.',
   inError: 'This series was entered in error: it counts for nothing.',
   broughtIn: (f: { who: string; at: string }) => `Brought in by ${f.who}, ${f.at}.`,
+  figureScrolls: 'This is wider than the screen: swipe it to the side for the rest →',
   timeAbout: (f: Text) => `about ${f.text}`,
   morningMinusEvening: 'Morning minus evening',
   sd: 'SD of readings',

@@ -172,6 +172,7 @@ export const away: Reworded<typeof english> = {
   preliminary: 'Preliminar: la trajo alguien que aprende, y ningún supervisor la ha firmado todavía.',
   inError: 'Esta serie se introdujo por error: no cuenta para nada.',
   broughtIn: (f) => `Introducido por ${f.who}, ${f.at}.`,
+  figureScrolls: 'Esto es más ancho que la pantalla: deslícelo hacia un lado para ver el resto →',
   timeAbout: (f) => `hacia ${f.text}`,
   morningMinusEvening: 'Mañana menos noche',
   sd: 'DE de las lecturas',

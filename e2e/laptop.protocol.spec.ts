@@ -29,6 +29,8 @@ test('the protocol is changed, told apart, put off and put in force again, and n
   await test.step('what differs stands at the top once it is in force', async () => {
     await put.click();
     await expect(page.getByText('It is in force from now on.')).toBeVisible();
+    await expect(page.getByText('It is in force from now on.')).toBeInViewport();
+    await expect(page.getByText('It is in force from now on.')).toBeFocused();
     const differs = page.getByRole('region', { name: 'What differs from the published rules' });
     const row = differs.getByRole('listitem').filter({ hasText: 'Pumping up' });
     await expect(row).toContainText('Published30 mmHg');

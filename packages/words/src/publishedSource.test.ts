@@ -14,6 +14,12 @@ describe('the published source alone', () => {
     ['NICE NG136, 1.1; ISH 2020 (bedside handbook 3.12)', 'NICE NG136, 1.1; ISH 2020'],
     ['JSH 2019, its grades from memory (bedside handbook 6.1)', 'JSH 2019, its grades'],
     ['CDC 2000 growth charts (bedside handbook, appendix A)', 'CDC 2000 growth charts'],
+    ['docs/conventions.md section 7', null],
+    [
+      'docs/conventions.md section 7: no score before a place has chosen',
+      'no score before a place has chosen',
+    ],
+    ['decision of this project (docs/conventions.md 5)', 'decision of this project'],
     ['bedside handbook 3.16', null],
     ['bedside handbook 3.4 and 3.5', null],
     ['bedside handbook 3.16; Fourth Report 2004 (bedside handbook 6.4)', 'Fourth Report 2004'],

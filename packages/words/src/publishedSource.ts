@@ -1,6 +1,8 @@
 const REFERENCE =
   /bedside handbook(?:,? appendix [A-Z])?(?: \d+(?:\.\d+)*(?:(?:, | and | to )\d+(?:\.\d+)*)*)?/;
 const ASIDE = new RegExp(`\\s*\\(${REFERENCE.source}(?:, [^()]*)?\\)`, 'g');
+/** The project's own pages: what they say stays, where they say it goes. */
+const OWN_PAGE = /\s*\(?docs\/\w+\.md(?: section)?(?: \d+)?\)?(?:: )?/g;
 const WITH_NAMES = new RegExp(`^${REFERENCE.source} \\(([^()]+)\\)$`);
 
 /**
@@ -13,6 +15,7 @@ const WITH_NAMES = new RegExp(`^${REFERENCE.source} \\(([^()]+)\\)$`);
 export function publishedSource(source: string): string | null {
   const named = source
     .replace(ASIDE, '')
+    .replace(OWN_PAGE, '')
     .split('; ')
     .map((part) => part.replace(WITH_NAMES, '$1'))
     .filter((part) => !/bedside handbook/.test(part))

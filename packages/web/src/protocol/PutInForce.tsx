@@ -1,5 +1,5 @@
 import { type Protocol, protocolDiff, type Refusal } from '@evenfall/clinical';
-import { useRef } from 'react';
+import { useEffect, useRef } from 'react';
 import { useApp } from '../app/context.js';
 import { WhoMeasures } from '../people/WhoMeasures.js';
 import { refusedBecause } from '../server/server.js';
@@ -37,6 +37,13 @@ export function PutInForce({
   const app = useApp();
   const { words, server } = app;
   const wrong = useRef<HTMLDivElement>(null);
+  const answer = useRef<HTMLParagraphElement>(null);
+  // The page grows or shrinks above it when another version is in force: its reader is led to what came of it.
+  useEffect(() => {
+    if (said === null) return;
+    answer.current?.scrollIntoView({ block: 'center' });
+    answer.current?.focus({ preventScroll: true });
+  }, [said]);
   const put = async () => {
     setSaid(null);
     if (protocol === null) return wrong.current?.focus();
@@ -66,7 +73,7 @@ export function PutInForce({
         </div>
       )}
       {said === null ? null : (
-        <p className="notice" role="status">
+        <p className="notice" role="status" ref={answer} tabIndex={-1}>
           {said}
         </p>
       )}

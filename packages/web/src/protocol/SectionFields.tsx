@@ -169,7 +169,7 @@ function RuleInput({ section, name, shape, published, now, choice, wrong, onChan
     return (
       <div className="field" id={id} tabIndex={-1}>
         <p>
-          {fieldName(shape)}: <strong>{say(shown)}</strong>
+          {fieldName(shape, name, words)}: <strong>{say(shown)}</strong>
         </p>
         {says === null ? null : <p className="field-wrong">{says}</p>}
         <p className="field-hint">{hint}</p>
@@ -178,7 +178,7 @@ function RuleInput({ section, name, shape, published, now, choice, wrong, onChan
   }
   const value = typed ?? String(from.value);
   return (
-    <Field id={id} label={fieldName(shape)} hint={hint} wrong={says}>
+    <Field id={id} label={fieldName(shape, name, words)} hint={hint} wrong={says}>
       {(control) =>
         shape.kind === 'number' ? (
           <input

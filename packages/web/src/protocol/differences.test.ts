@@ -1,4 +1,5 @@
 import { presetProtocol, SECTIONS } from '@evenfall/clinical';
+import { wordsFor } from '@evenfall/words';
 import { expect, test } from 'vitest';
 import { differencesOf } from './differences.js';
 import { fieldName } from './protocolText.js';
@@ -41,8 +42,17 @@ test('between a protocol and itself nothing differs', () => {
 // A field is that of whichever guideline is in force: the id of one would be the wrong name under every other.
 test.each(
   Object.entries(SECTIONS).flatMap(([section, { fields }]) =>
-    Object.entries(fields).map(([key, shape]) => [`${section}/${key}`, fieldName(shape)] as const),
+    Object.entries(fields).map(
+      ([key, shape]) => [`${section}/${key}`, fieldName(shape, key, wordsFor('en-GB'))] as const,
+    ),
   ),
 )('%s is named in words', (_place, name) => {
   expect(name).not.toMatch(/\b[a-z]+(-[a-z]+)*-(\d{4}|ng136)\b/);
+});
+
+test.each(Object.entries(SECTIONS))('in %s no two limits go by one name', (_section, { fields }) => {
+  const names = Object.entries(fields)
+    .filter(([key]) => /(Systolic|Diastolic)$/.test(key))
+    .map(([key, shape]) => fieldName(shape, key, wordsFor('en-GB')));
+  expect(names).toEqual([...new Set(names)]);
 });

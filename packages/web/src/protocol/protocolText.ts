@@ -68,9 +68,12 @@ export function shapeOf(section: SectionName, key: string): FieldShape | undefin
   return (SECTIONS[section].fields as Readonly<Record<string, FieldShape>>)[key];
 }
 
-/** What a field is for, with its unit where it has one. */
-export function fieldName(shape: FieldShape): string {
-  return shape.unit === null ? shape.meaning : `${shape.meaning} (${shape.unit})`;
+/** What a field is for, with its unit where it has one; which of the two numbers of a pressure, where its words leave it open. */
+export function fieldName(shape: FieldShape, key: string, words: Words): string {
+  const which = /(Systolic|Diastolic)$/.exec(key)?.[1]?.toLowerCase() as 'systolic' | 'diastolic' | undefined;
+  const isSaid = which === undefined || shape.meaning.toLowerCase().includes(which);
+  const name = isSaid ? shape.meaning : `${shape.meaning}: ${words.sentence(`protocol.${which}`)}`;
+  return shape.unit === null ? name : `${name} (${shape.unit})`;
 }
 
 /** What a preset is called: a guideline by its rule in this section, else by its own name. */

@@ -51,6 +51,8 @@ export const protocol = {
       : `${say.counted(f.count, VALUES)} of its own, other than published`,
   publishedValue: 'Published',
   ownValue: 'Here',
+  systolic: 'systolic',
+  diastolic: 'diastolic',
   publishedSource: 'Source of the published value',
   changes: 'What you are about to change',
   changesNothing: 'Nothing: this is what is in force.',

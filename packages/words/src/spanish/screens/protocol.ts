@@ -44,6 +44,8 @@ export const protocol: Reworded<typeof english> = {
       : `${say.counted(f.count, VALUES)} ${f.count === 1 ? 'propio, distinto' : 'propios, distintos'} de lo publicado`,
   publishedValue: 'Publicado',
   ownValue: 'Aquí',
+  systolic: 'sistólica',
+  diastolic: 'diastólica',
   publishedSource: 'Fuente del valor publicado',
   changes: 'Lo que está a punto de cambiar',
   changesNothing: 'Nada: esto es lo vigente.',

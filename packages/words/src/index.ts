@@ -4,7 +4,7 @@ export { DIARY_TEXTS, diaryDate, diaryDay } from './diary/diary.js';
 export type { DiaryLimits, DiaryText } from './diary/diaryText.js';
 export { gaugeStandingText } from './gaugeStandingText.js';
 export type { Language } from './languages.js';
-export { isReviewed, LANGUAGE_IDS, LANGUAGES, languageOf, localeOf } from './languages.js';
+export { isReviewed, LANGUAGE_IDS, LANGUAGES, languageOf, localeOf, plainLocale } from './languages.js';
 export { loadWords } from './loadWords.js';
 export type { DateOrder, Manner } from './manner.js';
 export { DATE_ORDERS, USUAL_MANNER } from './manner.js';

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { isReviewed, LANGUAGE_IDS, LANGUAGES, languageOf, localeOf } from './languages.js';
+import { isReviewed, LANGUAGE_IDS, LANGUAGES, languageOf, localeOf, plainLocale } from './languages.js';
 import { loadWords } from './loadWords.js';
 import { USUAL_MANNER } from './manner.js';
 import { wordsFor } from './words.js';
@@ -62,4 +62,10 @@ test('a temperature stands on its own side of its limit in every unit', async ()
   expect(detail({ code: 'hyperpyrexia', figures: { celsius: 41.01, limitCelsius: 41 } })).toMatch(
     /^105\.82 °F is over 105\.8 °F/,
   );
+});
+
+test('a tag is left with its language, script and country alone (RFC 5646, section 2.1)', () => {
+  expect(
+    ['es-u-nu-deva', 'es-MX-u-ca-buddhist-hc-h12', 'zh-Hant-TW', 'en-US@posix'].map(plainLocale),
+  ).toEqual(['es', 'es-MX', 'zh-Hant-TW', 'en-US@posix']);
 });

@@ -35,6 +35,15 @@ export function localeOf(chosen: Language | null, preferred: readonly string[]):
   return preferred.find(fits) ?? chosen ?? 'en';
 }
 
+/** A tag without what it says besides language, script and country, such as other digits; what is no tag stays as it is. */
+export function plainLocale(tag: string): string {
+  try {
+    return new Intl.Locale(tag).baseName;
+  } catch {
+    return tag;
+  }
+}
+
 /** Whether a clinician has reviewed the language that these words are in. */
 export function isReviewed({ say }: Pick<Words, 'say'>): boolean {
   return LANGUAGES[languageOf(say.locale) ?? 'en'].isReviewed;

@@ -5,6 +5,8 @@ import type { DataTable, Drawing, Figure } from '../figure/figure.js';
 export type ReportHeader = {
   readonly name: string | null;
   readonly born: string | null;
+  /** What the person goes by in the record; not shown where the name can be. */
+  readonly identifier?: string | null;
   readonly device: string | null;
   readonly arm: string | null;
   readonly medicines: string | null;
@@ -57,6 +59,8 @@ export type ReportPage = {
   readonly unreviewed: string | null;
   /** A value that is null is a blank line to write on. */
   readonly header: readonly { readonly label: string; readonly value: string | null }[];
+  /** What names the person where the letters of the name cannot be drawn; null where nothing does. */
+  readonly otherwise: string | null;
   readonly blocks: readonly Block[];
   readonly lists: readonly DataTable[];
   readonly made: string;
@@ -94,6 +98,7 @@ export function framed(
       field('device'),
       field('medicines'),
     ],
+    otherwise: header.born ?? header.identifier ?? null,
     made: words.sentence('report.madeAt', { at: header.madeAt, program: header.program }),
     aid: words.sentence('cautions.aid'),
     pageOf: (page, of) => words.sentence('report.page', { page, of }),

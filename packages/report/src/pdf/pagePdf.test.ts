@@ -43,7 +43,7 @@ const BESIDE = {
   office: [],
 };
 
-function homeOf(readings: readonly SeriesReading[], said: Words = words, id = 'ish-2020') {
+function homeOf(readings: readonly SeriesReading[], said: Words = words, id = 'ish-2020', header = HEADER) {
   const protocol = presetProtocol({ home: id });
   if (!protocol.ok) throw new Error(id);
   const rules = homeRules(protocol.value);
@@ -66,7 +66,10 @@ function homeOf(readings: readonly SeriesReading[], said: Words = words, id = 'i
           rows: [{ threshold: { systolic: 135, diastolic: 85 }, systolic: chance.probability, diastolic: null, prior: 'flat' as const }], // biome-ignore format: one thought
           assumptions: ['What it rests on.'],
         };
-  return homePage({ ...BESIDE, readings, result, rules, ruleSet: { id, version: 'abc' }, chances }, said);
+  return homePage(
+    { ...BESIDE, header, readings, result, rules, ruleSet: { id, version: 'abc' }, chances },
+    said,
+  );
 }
 
 function recordingOf(readings: readonly SeriesReading[], said: Words = words, id = 'esc-2024') {
@@ -157,6 +160,31 @@ test('the name stands before any chance, and that it is of the readings alone be
   const { pages } = await read(homeOf(H1));
   inOrder(pages[0]!, 'By this rule set: high.', 'not for the person.', 'Chance of', 'What it rests on.');
   expect(pages[0]!.indexOf('Chance')).toBeGreaterThan(pages[0]!.indexOf('By this rule set'));
+});
+
+describe('a name whose letters no font of the page has', () => {
+  const named = async (name: string, more: Partial<ReportHeader>) => {
+    const framed = homeOf(H1, words, 'ish-2020', { ...HEADER, name, ...more });
+    return (await read(framed, 'a4')).pages;
+  };
+  const born = '5 May 1961';
+
+  test('is drawn as boxes, as many as letters, with the birth date or else the id beside it on every sheet', async () => {
+    const pages = await named('山田 Hana', { born, identifier: '0195-42' });
+    expect(pages.length).toBeGreaterThan(1);
+    for (const text of pages) expect(text).toContain('□□ Hana (5 May 1961)');
+    // A letter beyond the basic plane is one letter.
+    for (const text of await named('𠮷野', { identifier: '0195-42' })) expect(text).toContain('□□ (0195-42)');
+  });
+
+  test('stands alone where it can be drawn, accents, Greek and Cyrillic among it', async () => {
+    for (const name of ['Zoë Ångström', 'Ζωή', 'Юлия', 'Zoe\u0308']) {
+      const pages = await named(name, { born, identifier: '0195-42' });
+      for (const text of pages) expect(text.normalize('NFC')).toContain(name.normalize('NFC'));
+      expect(pages.join()).not.toContain('(5 May');
+      expect(pages.join()).not.toContain('□');
+    }
+  });
 });
 
 test('every page says that nobody stands behind invented numbers, and which page it is', async () => {

@@ -1,6 +1,7 @@
 import type { Figure } from '../figure/figure.js';
 import type { PaperId } from '../page/paper.js';
 import type { Block, FigureAt, ReportPage } from '../page/reportPage.js';
+import { canDraw } from './drawable.js';
 import { bytesOf, MARGIN, openSheets, type Sheets } from './sheets.js';
 import { svgToPdf } from './svgToPdf.js';
 import { AFTER_TABLE, drawTable, tableHeight } from './table.js';
@@ -17,8 +18,9 @@ const GAP = 5;
 const LEAST_SHARE = 0.5;
 
 /** A page as a tagged PDF: one sheet, then the lists. Text is text, figures are vectors. */
-export async function pagePdf(page: ReportPage, { size, createdAt }: PdfChoices): Promise<Uint8Array> {
-  const sheets = openSheets(page, size, createdAt);
+export async function pagePdf(asked: ReportPage, { size, createdAt }: PdfChoices): Promise<Uint8Array> {
+  const sheets = openSheets(asked, size, createdAt);
+  const page = namedPage(sheets, asked);
   drawHead(sheets, page);
   // What is said keeps its size; the figures take what the sheet has left for them.
   const fixed = page.blocks.reduce((sum, one) => sum + heightOf(sheets, one, 0), 0);
@@ -34,6 +36,14 @@ export async function pagePdf(page: ReportPage, { size, createdAt }: PdfChoices)
   sheets.root.end();
   drawFeet(sheets, page);
   return bytesOf(sheets.doc);
+}
+
+/** Where the letters of a name cannot be drawn, what names its person otherwise stands beside it: no sheet is nobody's. */
+function namedPage({ doc }: Sheets, page: ReportPage): ReportPage {
+  const [name, ...rest] = page.header;
+  if (name?.value == null || page.otherwise === null) return page;
+  if (canDraw(doc.font('regular'), name.value)) return page;
+  return { ...page, header: [{ ...name, value: `${name.value} (${page.otherwise})` }, ...rest] };
 }
 
 function drawHead(sheets: Sheets, page: ReportPage): void {

@@ -2,6 +2,7 @@ import { createRequire } from 'node:module';
 import PDFDocument from 'pdfkit';
 import { PAPERS, type PaperId } from '../page/paper.js';
 import type { ReportPage } from '../page/reportPage.js';
+import { withStandIns } from './drawable.js';
 
 const find = createRequire(import.meta.url);
 
@@ -47,6 +48,7 @@ export function openSheets(page: ReportPage, size: PaperId, createdAt: Date): Sh
   });
   doc.registerFont('regular', find.resolve('dejavu-fonts-ttf/ttf/DejaVuSans.ttf'));
   doc.registerFont('bold', find.resolve('dejavu-fonts-ttf/ttf/DejaVuSans-Bold.ttf'));
+  withStandIns(doc);
   const root = doc.struct('Document');
   doc.addStructure(root);
   const sheets: Sheets = {

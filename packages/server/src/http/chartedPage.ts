@@ -22,6 +22,8 @@ import type { Words } from '@evenfall/words';
 /** What stands on the page of a charted series besides the series. */
 export type PageAbout = {
   readonly identity: Identity | null;
+  /** The id of the person. */
+  readonly person: string;
   /** The rules of the version that the series names. */
   readonly rules: InForce;
   readonly office: OfficeNear | null;
@@ -103,7 +105,7 @@ function pressureOf({ systolic, diastolic }: { systolic: number | null; diastoli
 
 function headerOf(
   { readings, treated }: SeriesContent,
-  { identity, madeAt, program, isInvented }: PageAbout,
+  { identity, person, madeAt, program, isInvented }: PageAbout,
   words: Words,
 ): SeriesSaid['header'] {
   const all = (of: (reading: SeriesContent['readings'][number]) => string | null) => {
@@ -113,6 +115,7 @@ function headerOf(
   return {
     name: identity?.name ?? null,
     born: identity?.birthDate == null ? null : dateText(identity.birthDate, words),
+    identifier: identity?.number ?? person,
     device: all(({ device }) => device),
     arm: all(({ arm }) => (arm === null ? null : words.sentence(`facts.${arm}`))),
     medicines:

@@ -173,6 +173,15 @@ describe('a series as a PDF', () => {
     expect(came.headers.get('content-disposition')).toBe(`attachment; filename="evenfall-${series}.pdf"`);
   });
 
+  test('names somebody and has its numbers, whatever letters and digits are asked of the fonts', async () => {
+    person = await clinic.addPerson({ ...HESTER, name: '山田' });
+    const came = await asked(await signed({ home: 'ish-2020' }, H1, {}), '?locale=es-u-nu-deva');
+    const { pages, language } = readPdf(came.bytes);
+    expect(language).toBe('es');
+    expect(pages[0]).toContain('136,58');
+    for (const text of pages) expect(text).toMatch(/□□ \(\d.*\d{4}\)/);
+  });
+
   test('of nobody, of another person and on no paper there is is refused', async () => {
     const series = await signed({ home: 'ish-2020' }, H1, {});
     const other = await clinic.addPerson();

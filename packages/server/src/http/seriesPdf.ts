@@ -1,6 +1,6 @@
 import { noticesOf } from '@evenfall/exchange';
 import { chartSeries, NOTHING_CHOSEN, officeNear, projectChart } from '@evenfall/record';
-import { loadWords, type Manner, USUAL_MANNER } from '@evenfall/words';
+import { loadWords, type Manner, plainLocale, USUAL_MANNER } from '@evenfall/words';
 import type { Context } from 'hono';
 import type { readPerson } from '../store/persons.js';
 import { keptProtocols } from '../store/protocols.js';
@@ -31,13 +31,19 @@ export async function seriesPdf(
   const rulesOf = await keptProtocols(world.db, world.site().id);
   const charted = chartSeries(entries, rulesOf).find(({ id }) => id === series);
   if (charted === undefined) return null;
-  const words = await loadWords(locale, { ...USUAL_MANNER, dates, hours: hours === '12' ? 12 : 24 });
+  // Digits of other scripts are in no font of the page.
+  const words = await loadWords(plainLocale(locale), {
+    ...USUAL_MANNER,
+    dates,
+    hours: hours === '12' ? 12 : 24,
+  });
   const notices = noticesOf({ book, invented: world.site().invented });
   const now = world.now();
   const page = chartedPage(
     charted,
     {
       identity,
+      person: charted.amended.original.person ?? '',
       rules: rulesOf(charted.content.computedBy.presetVersion) ?? NOTHING_CHOSEN,
       office: officeNear(projectChart(entries), rulesOf, charted.until),
       isInvented: world.site().invented,

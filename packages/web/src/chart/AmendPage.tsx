@@ -19,7 +19,7 @@ import { loadRecord } from '../server/load.js';
 import { refusedBecause } from '../server/server.js';
 import { useMeasuring } from '../signIn/useAccess.js';
 import { AmendFieldset, readingField } from './AmendFieldset.js';
-import { type AmendFields, type AmendWrong, amendedContent, readAmendment } from './amendForm.js';
+import { type AmendFields, type AmendWrong, amendedContent, numbersOf, readAmendment } from './amendForm.js';
 import { placeFieldsOf } from './amendPlace.js';
 import { contentOfEntry } from './contentOfEntry.js';
 
@@ -91,7 +91,10 @@ function AmendForm({ amended, entry, person, birthDate, inForce }: AmendFormProp
   const app = useApp();
   const { words, program, store, server, clock } = app;
   const inBook = useBook();
-  const form = useForm(formIn(inBook, `amend ${amended.id}`), placeFieldsOf(entry));
+  const form = useForm(formIn(inBook, `amend ${amended.id}`), {
+    ...placeFieldsOf(entry),
+    n: numbersOf(entry),
+  });
   const agent = useMeasuring();
   const [, go] = useLocation();
   const [wrong, setWrong] = useState<AmendWrong>({});

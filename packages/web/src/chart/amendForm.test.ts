@@ -6,7 +6,7 @@ import { stampOfLocal } from '../ports/stampAt.js';
 import { readRun } from '../pressure/readRun.js';
 import { entriesOf } from '../round/entries.js';
 import { AGENT, AT, complete, DEVICE, ID, NO_PROTOCOL, NOTHING_BEFORE } from '../round/testing.js';
-import { type AmendFields, amendedContent, canCorrectCount, readAmendment } from './amendForm.js';
+import { type AmendFields, amendedContent, canCorrectCount, numbersOf, readAmendment } from './amendForm.js';
 
 const frames = entriesOf(complete(), {
   agent: AGENT,
@@ -225,6 +225,23 @@ test('the numbers of a pressure are put right as the trade writes them, and judg
     { code: 'not-below-systolic' },
   ]);
   expect(amending(run, { what: 'numbers' }).wrong.n).toBe('numbersMissing');
+});
+
+test('the numbers open as they stand, their pulse beside them; rubbed out it is gone, typed anew it is another', () => {
+  const { run } = taken();
+  expect(numbersOf(run)).toBe('128/76 76');
+  const pulseOf = (n: string) => {
+    const { amendment } = amending(run, { what: 'numbers', n });
+    if (amendment?.change.what !== 'numbers') throw new Error(n);
+    return amendment.change.run.pulsePerMinute;
+  };
+  expect(pulseOf('138/76 76')).toBe(76);
+  expect(pulseOf('138/76')).toBeNull();
+  expect(pulseOf('128/76')).toBeNull();
+  expect(pulseOf('128/76 67')).toBe(67);
+  // As they stand they are not put right.
+  expect(amending(run, { what: 'numbers', n: ' 128/76 76 ' }).wrong.n).toBe('numbersMissing');
+  expect(numbersOf(pulse)).toBe('');
 });
 
 test('a pressure set by hand stands beside the run, which stays', () => {

@@ -1,14 +1,18 @@
 import {
   type Count,
+  DEFAULT_DEFLATION_RULES,
   isBlank,
+  NOTHING_BESIDE,
   numberFrom,
   parseCount,
   parseRun,
   parseShorthand,
+  printShorthand,
   type Refusal,
   type Run,
   refusal,
   type Sign,
+  shorthandOf,
 } from '@evenfall/clinical';
 import {
   AMENDMENT_REASONS,
@@ -89,6 +93,17 @@ export function canCorrectCount(entry: StoredEntry): boolean {
   return entry.kind === 'count' && 'n' in entry.content.evidence.count;
 }
 
+/** The numbers of a pressure as they stand, with the pulse beside them, as they are typed; empty for anything else. */
+export function numbersOf(entry: StoredEntry): string {
+  if (entry.kind !== 'run') return '';
+  const { evidence, value } = entry.content;
+  if (value === null) return '';
+  const beside = { ...NOTHING_BESIDE, pulse: evidence.run.pulsePerMinute };
+  const shorthand = shorthandOf(value, beside, DEFAULT_DEFLATION_RULES);
+  // That a device took it is not retyped.
+  return printShorthand(value.method === 'device' ? { ...shorthand, method: 'auscultation' } : shorthand);
+}
+
 /** Whether a value may be set over it: never over what was broken off, which has none. */
 export function canSetByHand(entry: StoredEntry): boolean {
   return entry.kind === 'taps' || entry.kind === 'run' || canCorrectCount(entry);
@@ -161,10 +176,16 @@ function readChange(
       if (entry.kind !== 'run') break;
       const { run } = entry.content.evidence;
       const typed = { method: run.method, typed: fields.n, fields: {}, reinflated: run.reinflated };
-      const known = { pulsePerMinute: run.pulsePerMinute, lostMmHg: run.palpated.lostMmHg };
+      // The field opens with the pulse beside the numbers: rubbed out of it, it is gone.
+      const known = { pulsePerMinute: null, lostMmHg: run.palpated.lostMmHg };
       const read = readRun(typed, known, inForce.runRules.deflation);
       if (read.run === null) {
         wrong.n = fields.n.trim() === '' ? 'numbersMissing' : Object.values(read.wrong);
+        return null;
+      }
+      // As they stand they are no other numbers, and what is typed has no times.
+      if (fields.n.trim() === numbersOf(entry)) {
+        wrong.n = 'numbersMissing';
         return null;
       }
       // Gauge and peak were not what was mistyped, and no sound comes above the peak; times go with their moments.

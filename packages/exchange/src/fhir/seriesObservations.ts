@@ -40,7 +40,7 @@ function seriesIn({ current, story }: AmendedEntry): readonly Series[] {
 
 function readingsOf(
   entry: Series,
-  { standing }: AmendedEntry,
+  { standing, current, original }: AmendedEntry,
   isPreliminary: boolean,
   words: Words,
 ): Observation[] {
@@ -53,13 +53,15 @@ function readingsOf(
         : entry.amends === null
           ? 'final'
           : 'amended';
+  // What is added goes to the end: a reading keeps its id as long as one entry stands. Two that contest each have their own.
+  const named = current.length > 1 ? entry.id : original.id;
   return content.readings.flatMap((reading, at): Observation[] => {
     const shared = (id: string): Omit<Observation, 'code'> => ({
       resourceType: 'Observation',
       id,
       identifier: [
         { system: SYSTEMS.uri, value: urn(id) },
-        { system: OUR_SYSTEMS.series, value: `${content.of}/${entry.id}/${at + 1}` },
+        { system: OUR_SYSTEMS.series, value: `${content.of}/${named}/${at + 1}` },
       ],
       status,
       category: [category('vital-signs')],
@@ -71,7 +73,7 @@ function readingsOf(
     });
     const { systolic, diastolic, pulse, site, note } = reading;
     const pressure: Observation = {
-      ...shared(pressureId(entry.id, at)),
+      ...shared(pressureId(named, at)),
       meta: { profile: [profileUrl('bp')] },
       code: concept(LOINC.pressure),
       component: [component([LOINC.systolic], systolic), component([LOINC.diastolic], diastolic)],
@@ -80,7 +82,7 @@ function readingsOf(
     };
     if (pulse === null) return [pressure];
     const beats: Observation = {
-      ...shared(pulseId(entry.id, at)),
+      ...shared(pulseId(named, at)),
       meta: { profile: [profileUrl('heartrate')] },
       code: concept(LOINC.pulse),
       valueQuantity: quantity(pulse, 'pulse'),

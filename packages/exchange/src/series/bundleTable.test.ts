@@ -155,6 +155,38 @@ describe('a series that is written', () => {
     ]);
   });
 
+  test('with days added keeps the id of each reading that was there, and its own Evenfall reads none twice', () => {
+    const grown = (id: number, extra: object[]) => {
+      const content = series.frame.content as { readings: object[] };
+      const amends = { entry: idOf(1), reason: 'other' as const, text: 'more days' };
+      return made(id, 'series', { ...content, readings: [...content.readings, ...extra] }, { amends });
+    };
+    const third = reading('2026-07-02T07:30:00+01:00', 133, 82, 70);
+    const idsOf = (...of: (typeof series)[]) => {
+      const { entry = [] } = chartBundle(bundleOf(of));
+      return entry.flatMap(({ resource }) =>
+        resource?.resourceType === 'Observation' ? [resource.id as string] : [],
+      );
+    };
+    const before = idsOf(series);
+    const after = idsOf(series, grown(7, [third]));
+    expect(before).toHaveLength(3);
+    expect(after).toHaveLength(5);
+    expect(after).toEqual(expect.arrayContaining(before));
+    expect(new Set(after).size).toBe(5);
+    const written = chartBundle(bundleOf([series, grown(7, [third])]));
+    expect(wrongInBundle(written)).toEqual([]);
+    const own = readBundle(JSON.parse(JSON.stringify(written)));
+    if (!own.ok) throw new Error('not read');
+    expect([own.value.own.length, own.value.reported]).toEqual([2, []]);
+    // Contested: each of the two has ids of its own, and nothing is read twice.
+    const both = [series, grown(7, [third]), grown(90, [])];
+    const contested = idsOf(...both);
+    expect(new Set(contested).size).toBe(contested.length);
+    const read = readBundle(JSON.parse(JSON.stringify(chartBundle(bundleOf(both)))));
+    expect(read.ok && read.value.reported).toEqual([]);
+  });
+
   test('at home is no reading of a recorder: of the other kind nothing is taken', () => {
     const table = bundleTable(JSON.stringify(chartBundle(bundleOf([series]))), 'ambulatory');
     expect(table?.text.trim().split('\n')).toEqual(['time,systolic,diastolic,pulse,site,note']);

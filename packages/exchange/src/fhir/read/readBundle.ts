@@ -107,6 +107,14 @@ function ownIn(placed: readonly Placed[], refused: Refusal[]): OwnEntry[] {
 
 /** The ids of Observations that were made from own entries: they say again what the entries say. */
 function coveredBy(own: readonly OwnEntry[]): ReadonlySet<string> {
+  const amended = new Map(
+    own.map(({ frame }) => [textIn(frame, 'id'), textIn(objectIn(frame, 'amends') ?? {}, 'entry')]),
+  );
+  // A series is written under the id of the entry that first said it, or its own where it is contested.
+  const firstOf = (id: string, steps = 0): string => {
+    const before = amended.get(id) ?? null;
+    return before === null || steps > amended.size ? id : firstOf(before, steps + 1);
+  };
   return new Set(
     own.flatMap(({ frame }) => {
       const round = textIn(frame, 'round');
@@ -115,7 +123,9 @@ function coveredBy(own: readonly OwnEntry[]): ReadonlySet<string> {
       const beside = id === null ? [] : [id, ...listIn(content, 'signs').map((_, at) => notDoneId(id, at))];
       const isSeries = textIn(frame, 'kind') === 'series';
       const readings =
-        id === null || !isSeries ? [] : seriesObservationIds(id, listIn(content, 'readings').length);
+        id === null || !isSeries
+          ? []
+          : [id, firstOf(id)].flatMap((one) => seriesObservationIds(one, listIn(content, 'readings').length));
       return [...beside, ...readings, ...(round === null ? [] : [besideId(round)])];
     }),
   );

@@ -38,13 +38,6 @@ export function ActFirstIn({
   return (
     <section className="act-now" role="alert" aria-label={words.sentence('away.actFirst')}>
       <h2>{words.sentence('away.actFirst')}</h2>
-      {alerts.length === 0 ? null : (
-        <ul className="flags">
-          {alerts.map((alert) => (
-            <li key={alert.code}>{words.detail(alert)}</li>
-          ))}
-        </ul>
-      )}
       {codes.map((code) => {
         const ofCode = found.filter(({ flag }) => flag.code === code);
         const [first] = ofCode;
@@ -62,6 +55,13 @@ export function ActFirstIn({
           </div>
         );
       })}
+      {alerts.length === 0 ? null : (
+        <ul className="flags">
+          {alerts.map((alert) => (
+            <li key={alert.code}>{words.detail(alert)}</li>
+          ))}
+        </ul>
+      )}
     </section>
   );
 }

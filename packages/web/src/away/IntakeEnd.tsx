@@ -168,23 +168,28 @@ function ComesTo({
           </p>
         )}
         {continued === null ? null : (
-          <Choices
-            legend={words.sentence('away.continues', {
-              from: dayText(continued.from, words),
-              until: dayText(continued.until, words),
-              readings: fresh.length,
-            })}
-            choices={JOINS.map((id) => ({ id, text: words.sentence(`away.joins-${id}`) }))}
-            chosen={joins}
-            onChoose={(id) => form.set('joins', id)}
-            isListed
-          />
+          <div id="away-joins" tabIndex={-1}>
+            <Choices
+              legend={words.sentence('away.continues', {
+                from: dayText(continued.from, words),
+                until: dayText(continued.until, words),
+                readings: fresh.length,
+              })}
+              choices={JOINS.map((id) => ({ id, text: words.sentence(`away.joins-${id}`) }))}
+              chosen={joins}
+              onChoose={(id) => form.set('joins', id)}
+              isListed
+            />
+          </div>
         )}
         {fresh.length === 0 ? (
           <p>{words.sentence(already.length > 0 ? 'away.nothingNew' : 'away.noReading')}</p>
         ) : (
           <>
             <ShortResult content={content} rules={inForce} />
+            {read.refused.length === 0 ? null : (
+              <p>{words.sentence('away.rowsNotIn', { rows: read.refused.length })}</p>
+            )}
             <LeftOut content={content} />
             <ul className="flags">
               {read.flags.map((flag) => (
@@ -205,7 +210,9 @@ function ComesTo({
           chosen={(['yes', 'no', 'unknown'] as const).find((one) => one === form.text('treated')) ?? null}
           onChoose={(id) => form.set('treated', id)}
         />
-        <Features content={content} state={state} />
+        <div id="away-features" tabIndex={-1}>
+          <Features content={content} state={state} />
+        </div>
         <Field label={words.sentence('away.note')}>
           {(control) => (
             <textarea
@@ -223,7 +230,11 @@ function ComesTo({
             <p>{words.sentence('review.cannotYet')}</p>
             <ul className="flags">
               {cannot.map((text) => (
-                <li key={text}>{text}</li>
+                <li key={text}>
+                  <ToQuestion at={QUESTIONS.find(({ says }) => words.sentence(says) === text)?.at ?? null}>
+                    {text}
+                  </ToQuestion>
+                </li>
               ))}
             </ul>
           </div>
@@ -238,6 +249,28 @@ function ComesTo({
         </button>
       </section>
     </>
+  );
+}
+
+/** Questions of this page that can stand open, and where they are asked. */
+const QUESTIONS = [
+  { says: 'away.sayJoins', at: 'away-joins' },
+  { says: 'review.unaskedFeatures', at: 'away-features' },
+] as const;
+
+/** Leads to the place at which something is asked; null for a place of its own. */
+function ToQuestion({ at, children }: { readonly at: string | null; readonly children: string }) {
+  if (at === null) return children;
+  return (
+    <a
+      href={`#${at}`}
+      onClick={(event) => {
+        event.preventDefault();
+        document.getElementById(at)?.focus();
+      }}
+    >
+      {children}
+    </a>
   );
 }
 

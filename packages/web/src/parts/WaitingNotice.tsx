@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { useApp, useKept } from '../app/context.js';
 import { closingGivenUp, takenBack, type UnsentCounts, unsentOf, whatWaits } from '../round/waiting.js';
+import type { WaitingRound } from '../store/kept.js';
 
 const REFUSED = {
   round: 'app.waitingRefused',
@@ -15,7 +16,7 @@ type NoticeProps = {
 
 /** Says which signed rounds are still only on this device, and lets a hand send them or take one back. */
 export function WaitingNotice({ isShort = false }: NoticeProps) {
-  const { store, words, sending } = useApp();
+  const { words, sending } = useApp();
   const waiting = useKept(({ kept }) => kept.waiting);
   const [isSending, setSending] = useState(false);
   if (waiting.length === 0) return null;
@@ -52,27 +53,38 @@ export function WaitingNotice({ isShort = false }: NoticeProps) {
         </div>
       )}
       {refused.map((one) => (
-        <div key={one.round} className="notice">
-          <p>
-            {words.sentence(REFUSED[whatWaits(one)])} {one.refused}
-          </p>
-          <button
-            type="button"
-            className="button"
-            onClick={() =>
-              store.change((state) => ({
-                ...state,
-                kept:
-                  whatWaits(one) === 'closing'
-                    ? closingGivenUp(state.kept, one.round)
-                    : takenBack(state.kept, one.round),
-              }))
-            }
-          >
-            {words.sentence(whatWaits(one) === 'closing' ? 'app.closeAnew' : 'app.takeBack')}
-          </button>
-        </div>
+        <RefusedOne key={one.round} one={one} />
       ))}
+    </div>
+  );
+}
+
+/** What the server refused, and the way to put it right; where its place is taken by another one, that is said. */
+function RefusedOne({ one }: { readonly one: WaitingRound }) {
+  const { store, words } = useApp();
+  const isClosing = whatWaits(one) === 'closing';
+  const isPlaceTaken = useKept(({ kept }) => !isClosing && takenBack(kept, one.round) === kept);
+  return (
+    <div className="notice">
+      <p>
+        {words.sentence(REFUSED[whatWaits(one)])} {one.refused}
+      </p>
+      {isPlaceTaken ? (
+        <p>{words.sentence('app.takeBackLater')}</p>
+      ) : (
+        <button
+          type="button"
+          className="button"
+          onClick={() =>
+            store.change((state) => ({
+              ...state,
+              kept: isClosing ? closingGivenUp(state.kept, one.round) : takenBack(state.kept, one.round),
+            }))
+          }
+        >
+          {words.sentence(isClosing ? 'app.closeAnew' : 'app.takeBack')}
+        </button>
+      )}
     </div>
   );
 }

@@ -7,7 +7,7 @@ import { DeflationStrip } from '../parts/DeflationStrip.js';
 import { Flags } from '../parts/Flags.js';
 import { RemoveButton } from '../parts/RemoveButton.js';
 import { runContentOf } from '../round/entries.js';
-import { nextHref } from '../round/nextHref.js';
+import { nextHref, stepOf } from '../round/nextHref.js';
 import { ActNowPanel, AskPanel } from '../round/ResultPanels.js';
 import { readingRemoved } from '../round/slip.js';
 import { type RoundStanding, standingOf } from '../round/standing.js';
@@ -134,7 +134,9 @@ function Next({ round, standing, person, gapSeconds, isUnwell }: NextProps) {
         ? draft.wanted.filter((other) => other !== one)
         : [...draft.wanted, one],
     }));
-  const { step } = standing.next;
+  // A longer count that was passed over is asked for on the review and is not gone back to from here.
+  const isPassedOver = standing.next.why.some(({ code }) => code === 'longer-count');
+  const step = isPassedOver ? stepOf(standing.missing[0]) : standing.next.step;
   // What must be asked or acted on comes first: then the foot hides nothing of it and calls for nothing else.
   const open = standing.content.value;
   const isOpen =

@@ -73,6 +73,8 @@ export const app = {
   sending: 'Sending …',
   waitingRefused: 'The server refused a signed round, so it is not in the chart:',
   waitingSeriesRefused: 'The server refused a signed series of readings, so it is not in the record:',
+  takeBackLater:
+    'It cannot be taken back yet: another one was begun in its place on this device. Sign or discard that one first.',
   takeBack: 'Take it back to put it right',
   to: (f: { low: string; high: string }) => `${f.low} to ${f.high}`,
   rangeIncluded: (f: { low: string; high: string }) => `${f.low} to under ${f.high}`,

@@ -73,6 +73,8 @@ export const app: Reworded<typeof english> = {
   sending: 'Enviando …',
   waitingRefused: 'El servidor rechazó una ronda firmada, así que no está en el registro:',
   waitingSeriesRefused: 'El servidor rechazó una serie de lecturas firmada, y no está en el registro:',
+  takeBackLater:
+    'Todavía no se puede recuperar: en su lugar se empezó otra en este dispositivo. Firme o descarte primero esa.',
   takeBack: 'Recuperarla para corregirla',
   to: (f) => `de ${f.low} a ${f.high}`,
   rangeIncluded: (f) => `de ${f.low} a menos de ${f.high}`,

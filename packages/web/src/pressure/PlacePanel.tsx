@@ -167,9 +167,11 @@ export function PlacePanel({ round, person }: { readonly round: Round; readonly 
         {isCare ? <GaugeChoice gauges={gauges} chosen={gauge} onChoose={remember} /> : null}
         <CuffFields round={round} form={form} site={site} armWrong={armWrong} question={question} />
         {check.allowed === 'never' ? null : (
-          <button type="submit" className="button button-first button-large">
-            {words.sentence('pressure.placed')}
-          </button>
+          <div className="next-steps place-foot">
+            <button type="submit" className="button button-first button-large">
+              {words.sentence('pressure.placed')}
+            </button>
+          </div>
         )}
       </form>
       {check.allowed === 'never' && draft.pressure.values.length === 0 ? (

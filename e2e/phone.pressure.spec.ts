@@ -16,6 +16,18 @@ test('a pressure felt for, listened for, repeated until the rule is satisfied, s
   await openPressure(page, demo.address, /Bram Oyelaran/);
 
   await test.step('the cuff for the arm, by the scheme', async () => {
+    const isOn = page.getByRole('button', { name: 'The cuff is on' });
+    await expect(isOn).toBeInViewport({ ratio: 1 });
+    await page.setViewportSize({ width: 320, height: 640 });
+    await expect(isOn).toBeInViewport({ ratio: 1 });
+    // What the keyboard comes to is not under the bar that stays in sight.
+    await page.getByLabel('Cuff used').focus();
+    const isSeen = await page.getByLabel('Cuff used').evaluate((field) => {
+      const { left, bottom } = field.getBoundingClientRect();
+      return field.contains(document.elementFromPoint(left + 8, bottom - 2));
+    });
+    expect(isSeen).toBe(true);
+    await page.setViewportSize({ width: 390, height: 844 });
     await page.getByLabel(/Circumference/).fill('30');
     // Bedside handbook 3.2: 27 to 34 cm, adult, 16 x 30.
     await expect(page.getByText('For this arm: Adult, bladder 16 × 30 cm.')).toBeVisible();
@@ -102,4 +114,44 @@ test('by feel alone there is one number, and sounds to zero keep three', async (
   await page.getByRole('button', { name: 'Sign', exact: true }).click();
   await expect(page.getByText('122/P').first()).toBeVisible();
   await expect(page.getByText('118/62/0').first()).toBeVisible();
+});
+
+test('lying, with arm and cuff known, goes straight on; feeling is offered and in nobody’s way', async ({
+  page,
+  demo,
+}) => {
+  await openPressure(page, demo.address, /Bram Oyelaran/);
+  await page.getByRole('button', { name: 'The cuff is on' }).click();
+  await typePressure(page, '132', 'Let the cuff go');
+  const take = async (numbers: string) => {
+    await page.getByRole('button', { name: 'Already taken: type it' }).click();
+    await typePressure(page, numbers);
+  };
+  await take('118/76');
+  await page.getByRole('button', { name: 'Also lying and standing' }).click();
+  const lying = page.getByRole('button', { name: 'Take it lying' });
+  const next = page.getByRole('button', { name: /Take the next reading|Take the other arm|Take it lying/ });
+  for (let reading = 0; reading < 4; reading += 1) {
+    await expect(next).toBeVisible();
+    if (await lying.isVisible()) break;
+    const isOther = (await next.innerText()) === 'Take the other arm';
+    await next.click();
+    if (isOther) {
+      // Another arm is looked at before the cuff goes on it, and felt for.
+      await page.getByRole('button', { name: 'The cuff is on' }).click();
+      await typePressure(page, '132', 'Let the cuff go');
+    }
+    await take('118/76');
+  }
+  await lying.click();
+  await expect(page.getByText(/lying on the back/)).toBeVisible();
+  await expect(page.getByRole('button', { name: 'Change arm, posture or cuff' })).toBeVisible();
+  await expect(page.getByRole('button', { name: 'Pump up now' })).toBeInViewport({ ratio: 1 });
+  await page.getByRole('button', { name: 'Feel first' }).click();
+  await page.getByRole('button', { name: 'Go on without feeling' }).click();
+  await expectAccessible(page);
+  await take('116/76');
+  await page.getByRole('button', { name: 'Take it standing' }).click();
+  await expect(page.getByText(/arm, standing/)).toBeVisible();
+  await expect(page.getByRole('button', { name: 'Pump up now' })).toBeInViewport({ ratio: 1 });
 });

@@ -105,6 +105,13 @@ export function PumpPanel({ round, place, other: { second, anew } }: PumpProps) 
         <button type="button" className="button button-quiet" onClick={() => begin('auscultation', null)}>
           {words.sentence('pressure.alreadyTaken')}
         </button>
+        <button
+          type="button"
+          className="button button-quiet"
+          onClick={() => round.change((draft) => withPressureAt(draft, { at: 'feel', typed: '' }))}
+        >
+          {words.sentence('pressure.feelTitle')}
+        </button>
         <button type="button" className="button button-quiet" onClick={() => begin('palpation', null)}>
           {words.sentence('pressure.feelOnly')}
         </button>

@@ -1,4 +1,4 @@
-import { type NextStep, numbersText, shorthandOf } from '@evenfall/clinical';
+import { numbersText, shorthandOf } from '@evenfall/clinical';
 import type { RunContent } from '@evenfall/record';
 import type { Words } from '@evenfall/words';
 import { Link } from 'wouter';
@@ -15,7 +15,7 @@ import type { Round } from '../round/useRound.js';
 import { AskUpright } from './AskUpright.js';
 import { PlaceLine } from './PlaceLine.js';
 import { type DraftRun, secondsBetween } from './pressureDraft.js';
-import { withPressure, withPressureAt, withReadingReopened } from './pressureSteps.js';
+import { withNextReading, withPressureAt, withReadingReopened } from './pressureSteps.js';
 import { useNow } from './useNow.js';
 import { WaitLine } from './WaitLine.js';
 
@@ -127,6 +127,7 @@ function Next({ round, standing, person, gapSeconds, isUnwell }: NextProps) {
   const last = round.draft.pressure.values.at(-1);
   const isReading = nextPressure !== null && nextPressure.step in NEXT_TEXT;
   const { wanted } = round.draft;
+  const { palpateFirst } = round.inForce.roundRules.plan;
   const want = (one: 'other-arm' | 'lying-and-standing') =>
     round.change((draft) => ({
       ...draft,
@@ -195,7 +196,7 @@ function Next({ round, standing, person, gapSeconds, isUnwell }: NextProps) {
           <button
             type="button"
             className={isOpen || isStopping ? 'button button-large' : 'button button-first button-large'}
-            onClick={() => round.change((draft) => begun(draft, nextPressure))}
+            onClick={() => round.change((draft) => withNextReading(draft, nextPressure, palpateFirst))}
           >
             {words.sentence(NEXT_TEXT[nextPressure.step as keyof typeof NEXT_TEXT])}
           </button>
@@ -219,24 +220,6 @@ const NEXT_TEXT = {
   lying: 'pressure.lying',
   standing: 'pressure.standing',
 } as const;
-
-/** The same place for a repeat; another arm or posture is shown for a look before the cuff goes on. */
-function begun(draft: Round['draft'], { step, side, posture }: NextStep): Round['draft'] {
-  if (step === 'repeat') return withPressureAt(draft, { at: 'ready' });
-  return withPressure(draft, (pressure) => ({
-    ...pressure,
-    place:
-      pressure.place === null
-        ? null
-        : {
-            ...pressure.place,
-            side: side ?? pressure.place.side,
-            posture: posture ?? pressure.place.posture,
-            override: null,
-          },
-    measuring: { at: 'place' },
-  }));
-}
 
 function Countdown({ last, gapSeconds }: { readonly last: DraftRun; readonly gapSeconds: number }) {
   const { words } = useApp();

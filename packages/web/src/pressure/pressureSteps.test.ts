@@ -12,6 +12,7 @@ import {
   secondsToWait,
   suggestedPlace,
   withFelt,
+  withNextReading,
   withoutReading,
   withPlace,
   withPressureNotDone,
@@ -67,6 +68,25 @@ test('the pulse is felt before it is listened for, once on each arm', () => {
     at: 'feel',
     typed: '',
   });
+});
+
+test('another posture at the arm where the cuff is goes straight on; another arm is looked at first', () => {
+  const decided = { ...PLACE, override: { by: 'Dr Nobody', reason: 'the other arm is in plaster' } };
+  const once = withFelt(withPlace(begun(), decided, true), { ...felt, place: decided });
+  const lying = withNextReading(once, { step: 'lying', side: 'right', posture: 'lie' }, true).pressure;
+  expect(lying.measuring).toEqual({ at: 'ready' });
+  // Who decided on this arm decided on it lying too.
+  expect(lying.place).toEqual({ ...decided, posture: 'lie' });
+  const notFelt = withPlace(begun(), PLACE, false);
+  const standing = { step: 'standing', side: null, posture: 'stand' } as const;
+  expect(withNextReading(notFelt, standing, true).pressure.measuring).toEqual({ at: 'feel', typed: '' });
+  expect(withNextReading(notFelt, standing, false).pressure.measuring).toEqual({ at: 'ready' });
+  const other = withNextReading(once, { step: 'other-arm', side: 'left', posture: 'sit' }, true).pressure;
+  expect(other.measuring).toEqual({ at: 'place' });
+  expect(other.place).toEqual({ ...PLACE, side: 'left' });
+  const repeat = withNextReading(once, { step: 'repeat', side: null, posture: null }, true).pressure;
+  expect([repeat.place, repeat.measuring]).toEqual([decided, { at: 'ready' }]);
+  expect(withNextReading(begun(), standing, true).pressure.measuring).toEqual({ at: 'place' });
 });
 
 test('a slip goes back to the keypad as it was typed, or is taken out', () => {

@@ -2,6 +2,7 @@ import {
   armChoice,
   DAY_OF_ROUND,
   type Method,
+  type NextStep,
   placeFactsOf,
   type RoundFacts,
   type RoundRules,
@@ -41,6 +42,27 @@ export function withPlace(draft: RoundDraft, place: RunPlace, palpateFirst: bool
     const measuring: PressureAt = palpateFirst && !isFelt ? { at: 'feel', typed: '' } : { at: 'ready' };
     return { ...pressure, place, notDone: null, measuring };
   });
+}
+
+/**
+ * The reading that comes next is begun. At the arm where the cuff is already, it goes straight on, also in another
+ * posture; another arm is shown for a look before the cuff goes on, and what was decided about the first does not hold.
+ */
+export function withNextReading(
+  draft: RoundDraft,
+  { step, side, posture }: Pick<NextStep, 'step' | 'side' | 'posture'>,
+  palpateFirst: boolean,
+): RoundDraft {
+  if (step === 'repeat') return withPressureAt(draft, { at: 'ready' });
+  const { place } = draft.pressure;
+  if (place === null) return withPressureAt(draft, { at: 'place' });
+  const next = { ...place, side: side ?? place.side, posture: posture ?? place.posture };
+  if (next.side === place.side) return withPlace(draft, next, palpateFirst);
+  return withPressure(draft, (pressure) => ({
+    ...pressure,
+    place: { ...next, override: null },
+    measuring: { at: 'place' },
+  }));
 }
 
 /** Which gauge is read from now on; readings taken before keep theirs. */

@@ -462,6 +462,19 @@ describe('lying and standing', () => {
     expect(standing).toMatchObject({ positive: true, falls: [{ minutes: 3, systolicFall: 36 }] });
   });
 
+  // The pulse of a round is one for all its readings until it is counted anew: no rise without a count on the feet.
+  test.each([
+    ['112/70', 68, null, ['no-pulse-with-fall']],
+    ['146/84', 68, null, []],
+    ['146/84', 69, 1, ['no-systolic-fall']],
+  ])('%s with a pulse of %d, after 68 lying: the rise is %s, and %j', (text, pulse, rise, why) => {
+    const { standing } = result({
+      readings: [at('a', 'lie', '148/84', 68, null), at('b', 'stand', text, pulse, 3)],
+    });
+    expect(standing?.pulseRise).toBe(rise);
+    expect(standing?.why.map(({ code }) => code)).toEqual(why);
+  });
+
   // Bedside handbook 3.14 has no number for it: how a person feels on their feet is told, whatever the numbers.
   test('tell how the person felt on their feet, where they were asked', () => {
     const codes = (isUnwellUpright?: boolean | null) =>

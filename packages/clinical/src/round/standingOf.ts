@@ -27,14 +27,22 @@ export function standingOf({ readings, isFeltIrregular, facts }: StandingInput):
   const before = firstUp < 0 ? [] : ofArm.slice(0, firstUp);
   const lying = before.findLast(({ posture }) => posture === 'lie' || posture === 'lie-left');
   const rest = lying ?? before.findLast(({ posture }) => posture === 'sit');
+  if (rest === undefined) return null;
   const upright = ofArm
     .flatMap((one) =>
       one.posture === 'stand' && one.uprightMinutes !== null
-        ? [{ ...numbersOf(one), minutes: one.uprightMinutes, symptoms: one.isUnwellUpright ?? null }]
+        ? [
+            {
+              ...numbersOf(one),
+              pulse: pulseUpright(one, rest),
+              minutes: one.uprightMinutes,
+              symptoms: one.isUnwellUpright ?? null,
+            },
+          ]
         : [],
     )
     .sort((a, b) => a.minutes - b.minutes);
-  if (rest === undefined || upright.length === 0) return null;
+  if (upright.length === 0) return null;
   const { ageMonths, hasIrregularRhythm, hasPacemaker, takesRateSlowingDrug } = facts;
   const isIrregular = isFeltIrregular === true || hasIrregularRhythm;
   return standingResult({
@@ -47,6 +55,14 @@ export function standingOf({ readings, isFeltIrregular, facts }: StandingInput):
     pacemaker: hasPacemaker ? true : null,
     rateSlowingDrug: takesRateSlowingDrug ? true : null,
   });
+}
+
+/**
+ * The pulse on the feet, per minute; null where it is the very number of the rest. A round has one pulse for all its
+ * readings until it is counted anew, and the count of the rest says nothing of a rise.
+ */
+function pulseUpright({ pulsePerMinute }: RoundReading, rest: RoundReading): number | null {
+  return pulsePerMinute === rest.pulsePerMinute ? null : pulsePerMinute;
 }
 
 function numbersOf({ systolic, diastolic, pulsePerMinute }: RoundReading): StandingNumbers {

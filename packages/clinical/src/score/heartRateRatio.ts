@@ -7,7 +7,7 @@ import type { StandingReasonCode, StandingTest } from './standing.js';
 
 /**
  * How far the pulse rose for each mmHg that the systolic fell, at the last reading within 3 minutes that shows a
- * fall; null with the reason where it means nothing. The pattern is a pointer, no diagnosis.
+ * fall; null with the reason where it means nothing, and without one where no pulse was taken and none is wanted. The pattern is a pointer, no diagnosis.
  */
 export type HeartRateRatio = {
   readonly heartRateRatio: number | null;
@@ -41,8 +41,10 @@ function reasons(
   falls: readonly Fall[],
   fall: Fall | undefined,
 ): Flag<StandingReasonCode>[] {
-  if (test.from === 'sitting') return [because('ratio-needs-lying')];
+  const hasPulse = falls.some(({ pulseRise }) => pulseRise !== null);
+  if (test.from === 'sitting') return hasPulse ? [because('ratio-needs-lying')] : [];
   const hasFall = falls.some(({ isSystolicFall, isDelayed }) => isSystolicFall === true && !isDelayed);
+  if (!hasFall && !hasPulse) return [];
   if (!hasFall) return [{ code: 'no-systolic-fall', figures: { limitMmHg: F.standingSystolicFall.value } }];
   if (fall === undefined) return [because('no-pulse-with-fall')];
   const found: Flag<StandingReasonCode>[] = [];

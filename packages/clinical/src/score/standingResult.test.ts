@@ -172,6 +172,13 @@ describe('the rise of the pulse for each mmHg of fall (Norcliffe-Kaufmann 2018; 
     expect(diastolicOnly).toMatchObject({ positive: true, heartRateRatio: null });
     expect(codes(diastolicOnly.why)).toEqual(['no-systolic-fall']);
     expect(codes(tested(numbers(148, 84, 68), [at(3, 112, 70)], SINUS).why)).toEqual(['no-pulse-with-fall']);
+    // Without a pulse on the feet nothing is said of its rise, but where a fall makes it wanted.
+    expect(codes(tested(numbers(148, 84, 68), [at(3, 146, 84)], SINUS).why)).toEqual([]);
+    const sitting = { ...SINUS, from: 'sitting' } as const;
+    expect(codes(tested(numbers(148, 84, 68), [at(3, 112, 70)], sitting).why)).toEqual([]);
+    expect(codes(tested(numbers(148, 84, 68), [at(3, 146, 84, 68)], SINUS).why)).toEqual([
+      'no-systolic-fall',
+    ]);
   });
 
   test('is that of the last reading within 3 minutes that shows the fall', () => {

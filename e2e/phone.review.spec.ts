@@ -145,6 +145,11 @@ test('a round by its side ways: back to the rest, not done on the page of the si
     await page.getByRole('textbox', { name: 'First sound (mmHg)' }).fill('146');
     await page.getByRole('button', { name: 'Keep this reading' }).tap();
     await expect(pressure.getByText('146/92', { exact: true })).toBeVisible();
+    // One comes back to the reading, not to the top of the review.
+    await expect(page.locator('.value-line', { hasText: '146/92' })).toBeFocused();
+    await expect(page.locator('.value-line', { hasText: '146/92' })).toBeInViewport({ ratio: 1 });
+    // No pulse was counted on the feet: nothing is said of its rise.
+    await expect(page.getByText(/rise of the pulse for each mmHg/)).toHaveCount(0);
     // The one read lying stands as it was.
     await expect(pressure.getByText('148/92', { exact: true })).toHaveCount(1);
   });

@@ -41,7 +41,7 @@ export function NumbersPanel({ round, place, measuring }: NumbersProps) {
   const [isUprightMissing, setUprightMissing] = useState(false);
   const { method, typed, fields, reopened } = measuring;
   const was = reopenedReading(round.draft.pressure);
-  const comeBack = useComeBack(round, reopened?.from);
+  const comeBack = useComeBack(round, reopened);
   useEffect(() => input.current?.focus({ preventScroll: true }), []);
   const change = (more: Partial<Typing>) => {
     setWrong(null);

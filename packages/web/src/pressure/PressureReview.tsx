@@ -8,6 +8,7 @@ import { RemoveButton } from '../parts/RemoveButton.js';
 import { runContentOf } from '../round/entries.js';
 import { NotDoneForm, notDoneText } from '../round/NotDoneForm.js';
 import { readingRemoved } from '../round/slip.js';
+import { valueId } from '../round/useComeBack.js';
 import type { Round } from '../round/useRound.js';
 import { AskUpright } from './AskUpright.js';
 import { placeText } from './placeText.js';
@@ -33,7 +34,7 @@ export function PressureReview({ round, person }: PressureReviewProps) {
         const { value } = content;
         return (
           <div key={reading.entry} className="value-review">
-            <div className="value-line">
+            <div className="value-line" id={valueId(reading.entry)} tabIndex={-1}>
               <ReadingNumbers value={value} round={round} />
             </div>
             <p className="small">

@@ -40,7 +40,7 @@ export function ReadBackPanel({ round, place, measuring }: ReadBackProps) {
   const [isUprightMissing, setUprightMissing] = useState(false);
   const { marks, chosen, fields, areTimesVoid, reopened } = measuring;
   const was = reopenedReading(round.draft.pressure);
-  const comeBack = useComeBack(round, reopened?.from);
+  const comeBack = useComeBack(round, reopened);
   const scale = {
     stepMmHg: round.inForce.runRules.deflation.gaugeStepMmHg,
     topMmHg: DEFLATION_FIGURES.gaugeTopMmHg.value,

@@ -21,6 +21,7 @@ import { discardRound } from './rounds.js';
 import { SignForm } from './SignForm.js';
 import { valueRemoved } from './slip.js';
 import { standingOf } from './standing.js';
+import { useReturnedTo, valueId } from './useComeBack.js';
 import type { Round } from './useRound.js';
 
 type ReviewProps = { readonly round: Round; readonly person: string };
@@ -29,6 +30,7 @@ type ReviewProps = { readonly round: Round; readonly person: string };
 export function ReviewPanel({ round, person }: ReviewProps) {
   const { words, program } = useApp();
   const standing = standingOf(round.draft, { ...round, program });
+  useReturnedTo();
   return (
     <div className="review">
       <BegunLine round={round} />
@@ -119,7 +121,7 @@ function ValueReview({ round, sign, value, href }: ValueReviewProps) {
   return (
     <div className="value-review">
       {isVoidValue(value) ? null : (
-        <div className="value-line">
+        <div className="value-line" id={valueId(entry)} tabIndex={-1}>
           <Rate given={given} />
           <RangeLine given={given} />
         </div>

@@ -19,7 +19,7 @@ export function TypingPanel({ round, sign, measuring }: TypingProps) {
   const input = useRef<HTMLInputElement>(null);
   const [wrong, setWrong] = useState<string | null>(null);
   const { start, measuredAt, typed, reopened } = measuring;
-  const comeBack = useComeBack(round, reopened?.from);
+  const comeBack = useComeBack(round, reopened);
   useEffect(() => input.current?.focus({ preventScroll: true }), []);
 
   const type = (text: string) => {

@@ -7,6 +7,7 @@ import type { DraftMeasure } from '../round/draft.js';
 import { signContentOf } from '../round/entries.js';
 import type { Reopened } from '../round/measuring.js';
 import { measureRemoved } from '../round/slip.js';
+import { valueId } from '../round/useComeBack.js';
 import type { Round } from '../round/useRound.js';
 import { measureText } from './measureText.js';
 import { withMeasureReopened } from './signsForm.js';
@@ -40,7 +41,9 @@ export function KeptMeasure({ round, measure, label, change, children }: KeptPro
   return (
     <div className="value-review">
       {label === undefined ? null : <p className="value-sign">{label}</p>}
-      <p className="measure-kept">{text}</p>
+      <p className="measure-kept" id={valueId(measure.entry)} tabIndex={-1}>
+        {text}
+      </p>
       <Flags flags={flags} />
       <div className="buttons">
         {change.href === null ? (

@@ -38,7 +38,7 @@ export function SignSection({ of, round, form, target }: SectionProps) {
   const [isAsking, setAsking] = useState(false);
   const top = useRef<HTMLDivElement>(null);
   const reopened = reopenedIn(form.text, of);
-  const comeBack = useComeBack(round, reopened?.from);
+  const comeBack = useComeBack(round, reopened);
   const isFromReview = reopened?.from === 'review';
   useEffect(() => {
     // Come from the review, one stands before what is put right.

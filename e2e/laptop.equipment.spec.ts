@@ -125,6 +125,11 @@ test('beside a typed set too: the gauge of this device stands there, and that it
   await page.getByLabel('Who is measuring?').selectOption({ label: 'Wren Halloran (invented)' });
   const quick = page.getByRole('listitem').filter({ hasText: 'Rufus Adeyemi' }).getByText('Type a set');
   await quick.click();
+  // Beside a keyboard, what it types goes to the field without a click.
+  await expect(page.getByLabel(/Pressure and pulse/)).toBeFocused();
+  await page.keyboard.type('148/92');
+  await expect(page.getByLabel(/Pressure and pulse/)).toHaveValue('148/92');
+  await page.getByLabel(/Pressure and pulse/).fill('');
   await page.getByRole('button', { name: 'Change', exact: true }).click();
   const gauge = page.getByLabel('Gauge', { exact: true });
   await gauge.selectOption('Gauge 3');

@@ -3,7 +3,7 @@ import { beginRound, expect, expectAccessible, test } from './evenfall.js';
 
 async function type(page: Page, keys: string) {
   for (const key of keys) {
-    const name = { ' ': 'pulse', '/': 'stroke', P: 'by feel' }[key] ?? key;
+    const name = { ' ': 'pulse', '/': 'stroke', P: 'P by feel' }[key] ?? key;
     await page.getByRole('button', { name, exact: true }).tap();
   }
 }
@@ -25,6 +25,8 @@ test('from the list to a signed set in three touches: the person, the numbers, t
   touches += 1;
   // Nothing stands in the field, and no earlier reading is in sight.
   await expect(page.getByLabel(/Pressure and pulse/)).toHaveValue('');
+  // On a phone the keys of the page type, and no field takes the focus.
+  await expect(page.getByLabel(/Pressure and pulse/)).not.toBeFocused();
   await expect(page.locator('.rate-number')).toHaveCount(0);
   await expect(page.getByText(/born 28 Oct 1951/)).toBeVisible();
   await type(page, '14692 76');
@@ -61,7 +63,7 @@ test('once the numbers are in, the key that signs is in sight without scrolling 
       const there = document.elementFromPoint(left + width / 2, top + height - 2);
       return key.contains(there);
     });
-  for (const key of ['1', '9', 'by feel', '0', 'stroke', 'Rub out', 'pulse', 'Sign'])
+  for (const key of ['1', '9', 'P by feel', '0', 'stroke', 'Rub out', 'pulse', 'Sign'])
     expect(await isAtHand(key), key).toBe(true);
   expect(await page.evaluate(() => window.scrollY)).toBe(0);
   await page.setViewportSize({ width: 320, height: 640 });

@@ -2,7 +2,7 @@ import { type Agent, type ChartRound, type DueRecheck, openIn, signingsOf } from
 import { useIsOver } from '../app/book.js';
 import { useApp } from '../app/context.js';
 import { stampText } from '../app/times.js';
-import { dueText } from '../people/dueText.js';
+import { duesText } from '../people/dueText.js';
 import { CloseActNow } from './CloseActNow.js';
 import { OPEN_ACTS_NOW } from './OpenActsNow.js';
 import { useRulesOf } from './useRulesOf.js';
@@ -55,9 +55,9 @@ export function RoundDuties({ round, person, agents, rechecks, isOpenAbove }: Du
           })}
         </p>
       ))}
-      {due.map((recheck) => (
-        <p key={recheck.code} className="small">
-          <strong className="person-mark">{dueText(recheck, clock.stamp(), words)}.</strong>
+      {duesText(due, clock.stamp(), words).map((text) => (
+        <p key={text} className="small">
+          <strong className="person-mark">{text}.</strong>
         </p>
       ))}
       {due.length === 0 ? null : <p className="small soft">{words.sentence('people.cannotRing')}</p>}

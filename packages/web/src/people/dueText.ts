@@ -18,3 +18,17 @@ export function dueText(
   if (byAt === null) return words.sentence('people.recheckFrom', { text });
   return words.sentence(isLate({ byAt }, now) ? 'people.recheckLate' : 'people.recheckBy', { text });
 }
+
+/** The rechecks of one round, the earliest first; each with what it is for, where there is more than one. */
+export function duesText(
+  due: readonly Pick<DueRecheck, 'code' | 'fromAt' | 'byAt'>[],
+  now: Stamp,
+  words: Words,
+): readonly string[] {
+  return due
+    .toSorted((a, b) => Date.parse(a.byAt ?? a.fromAt) - Date.parse(b.byAt ?? b.fromAt))
+    .map((one) => {
+      const text = dueText(one, now, words);
+      return due.length === 1 ? text : `${text} (${words.title('recheckReason', one.code)})`;
+    });
+}

@@ -167,7 +167,7 @@ export function PlacePanel({ round, person }: { readonly round: Round; readonly 
         {isCare ? <GaugeChoice gauges={gauges} chosen={gauge} onChoose={remember} /> : null}
         <CuffFields round={round} form={form} site={site} armWrong={armWrong} question={question} />
         {check.allowed === 'never' ? null : (
-          <div className="next-steps place-foot">
+          <div className="next-steps one-step">
             <button type="submit" className="button button-first button-large">
               {words.sentence('pressure.placed')}
             </button>

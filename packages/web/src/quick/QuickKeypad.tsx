@@ -30,7 +30,7 @@ export function QuickKeypad({ onKey, onRubOut, isIn }: KeypadProps) {
       <fieldset className="keypad quick-keypad" ref={keys}>
         <legend className="unseen">{words.sentence('quick.keypad')}</legend>
         {DIGITS.map((digit) => key(digit))}
-        {key('P', 'P', words.sentence('quick.byFeel'))}
+        {key('P', words.sentence('quick.byFeel'))}
         {key('0')}
         {key('/', '/', words.sentence('quick.stroke'))}
       </fieldset>

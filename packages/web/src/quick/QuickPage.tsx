@@ -1,7 +1,7 @@
 import type { PersonRecord } from '@evenfall/api';
 import { DAY_OF_ROUND, placeCheck, placeFactsOf, postureChoice } from '@evenfall/clinical';
 import type { RunPlace } from '@evenfall/record';
-import { useRef, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { Link, useLocation } from 'wouter';
 import { useApp } from '../app/context.js';
 import { useForm } from '../app/forms.js';
@@ -95,6 +95,12 @@ function QuickSet({ person, round, record }: SetProps) {
   const field = useRef<HTMLInputElement>(null);
   const text = form.text('text');
   const [settled, settle] = useSettled(text, SETTLES_AFTER_MS);
+  // Where there is a mouse there is a keyboard: what it types goes to the field, once the page has begun at its top.
+  useEffect(() => {
+    if (!window.matchMedia('(hover: hover) and (pointer: fine)').matches) return;
+    const frame = window.requestAnimationFrame(() => field.current?.focus({ preventScroll: true }));
+    return () => window.cancelAnimationFrame(frame);
+  }, []);
 
   const { clock: startsOn, first } = store.get().kept.start ?? countRules;
   const counted = { windowSeconds: Number(habit.text('windowSeconds')), clock: startsOn, first };

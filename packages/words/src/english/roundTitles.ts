@@ -27,7 +27,7 @@ export const roundTitles = {
     'recheck-at-once': 'unwell, or very low',
     'recheck-pregnancy': 'severe, in pregnancy or the weeks after',
     'recheck-severe': 'severe',
-    'recheck-abnormal-soon': 'high by its category',
+    'recheck-abnormal-soon': 'high by its category, first repeat',
     'recheck-abnormal-later': 'high by its category, second repeat',
   },
   recheck: { 'minutes-then-rest': 'After minutes, then after a rest; at once where it cannot wait' },

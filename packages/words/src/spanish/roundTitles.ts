@@ -84,7 +84,7 @@ export const roundTitles: Reworded<typeof english> = {
     'recheck-at-once': 'se encuentra mal, o muy baja',
     'recheck-pregnancy': 'grave, en el embarazo o las semanas siguientes',
     'recheck-severe': 'grave',
-    'recheck-abnormal-soon': 'alta por su categoría',
+    'recheck-abnormal-soon': 'alta por su categoría, primera repetición',
     'recheck-abnormal-later': 'alta por su categoría, segunda repetición',
   },
   leftOut: {

@@ -7,7 +7,7 @@ export const quick = {
   title: 'Type a set',
   field: 'Pressure and pulse, such as 148/92 76',
   keypad: 'Numbers',
-  byFeel: 'by feel',
+  byFeel: 'P by feel',
   space: 'pulse',
   stroke: 'stroke',
   placeWas: (f: { place: string; at: string }) => `${f.place}, as on ${f.at}`,

@@ -8,7 +8,7 @@ export const quick: Reworded<typeof english> = {
   title: 'Escribir una serie',
   field: 'Presión y pulso, como 148/92 76',
   keypad: 'Números',
-  byFeel: 'por palpación',
+  byFeel: 'P palpada',
   space: 'pulso',
   stroke: 'barra',
   placeWas: (f) => `${f.place}, como el ${f.at}`,

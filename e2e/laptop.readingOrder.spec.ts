@@ -30,9 +30,9 @@ const ORDER: Readonly<Record<RoundPlace, string>> = {
   - heading "Marit Solvang Make ready" [level=1]
   - paragraph: born 21 Feb 1963 no. INV-0007${KNOWN}
   - status: /The rest has begun/
-  - button "All as it should be"
   - group "What was not as it should be?":
-    - checkbox "did not rest for five minutes"`,
+    - checkbox "did not rest for five minutes"
+  - button /All as it should be so far/`,
   'pulse ready': `
   - heading "Marit Solvang Pulse" [level=1]
   - paragraph: born 21 Feb 1963 no. INV-0007${KNOWN}

@@ -22,6 +22,14 @@ test('a round begins with who was there; five minutes of rest fill with other wo
     await page.getByRole('button', { name: /Sits down now: start 5 minutes of rest/ }).tap();
     await expect(page.getByText('Rests: about 5 minutes left')).toBeVisible();
     await expectAccessible(page);
+    // The one way on is in sight, and says what was noted: with a fault nothing claims that all is well.
+    const all = page.getByRole('button', { name: 'All as it should be so far: go on' });
+    await expect(all).toBeInViewport({ ratio: 1 });
+    await page.getByLabel('full bladder').check();
+    await expect(all).toHaveCount(0);
+    await expect(page.getByRole('button', { name: 'Keep, and go on' })).toBeInViewport({ ratio: 1 });
+    await expectAccessible(page);
+    await page.getByLabel('full bladder').uncheck();
     await page.getByRole('button', { name: 'All as it should be' }).tap();
     await expect(page.getByRole('button', { name: 'Start', exact: true })).toBeVisible();
     await page.clock.fastForward(61_000);

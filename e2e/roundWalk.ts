@@ -59,7 +59,7 @@ export async function walkRound(
   await press('They match, and agree');
   await press(/Sits down now/);
   await at('make ready');
-  await press('All as it should be');
+  await press(/All as it should be/);
 
   await page.getByText('15 s', { exact: true }).click();
   await at('pulse ready');

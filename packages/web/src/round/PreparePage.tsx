@@ -25,6 +25,7 @@ function PrepareForm({ round, record, person }: InRound & { readonly person: str
   const [, go] = useLocation();
   const cameFrom = useCameFrom(person);
   const [ticked, setTicked] = useState<readonly Preparation[] | null>(null);
+  const isCuffOn = round.draft.pressure.place !== null;
   const chosen = ticked ?? round.draft.exceptions ?? [];
   const keep = (exceptions: readonly Preparation[]) => {
     const next = { ...round.draft, exceptions };
@@ -42,13 +43,6 @@ function PrepareForm({ round, record, person }: InRound & { readonly person: str
     >
       <FactsOfRound record={record} round={round} />
       <RestStart round={round} />
-      <button
-        type="button"
-        className={`button button-thumb${chosen.length === 0 ? ' button-first' : ''}`}
-        onClick={() => keep([])}
-      >
-        {words.sentence('prepare.all')}
-      </button>
       <fieldset className="ticks">
         <legend>{words.sentence('prepare.exceptions')}</legend>
         {PREPARATION.map((one) => (
@@ -64,11 +58,11 @@ function PrepareForm({ round, record, person }: InRound & { readonly person: str
           </label>
         ))}
       </fieldset>
-      {chosen.length === 0 ? null : (
+      <div className="next-steps one-step">
         <button type="submit" className="button button-first button-large">
-          {words.sentence('prepare.keep')}
+          {words.sentence(chosen.length > 0 ? 'prepare.keep' : isCuffOn ? 'prepare.all' : 'prepare.allSoFar')}
         </button>
-      )}
+      </div>
     </form>
   );
 }

@@ -3,6 +3,7 @@ export const prepare = {
   title: 'Make ready',
   lead: 'Five quiet minutes, seated. Look at each once.',
   all: 'All as it should be',
+  allSoFar: 'All as it should be so far: go on',
   exceptions: 'What was not as it should be?',
   keep: 'Keep, and go on',
   skip: 'Not looked at',

@@ -6,6 +6,7 @@ export const prepare: Reworded<typeof english> = {
   title: 'Preparar',
   lead: 'Cinco minutos tranquilos, en posición sentada. Mire una vez cada cosa.',
   all: 'Todo como debe ser',
+  allSoFar: 'Por ahora todo como debe ser: seguir',
   exceptions: '¿Qué no estaba como debe ser?',
   keep: 'Guardar y seguir',
   skip: 'No se miró',

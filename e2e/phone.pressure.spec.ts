@@ -134,7 +134,7 @@ test('lying, with arm and cuff known, goes straight on; feeling is offered and i
   for (let reading = 0; reading < 4; reading += 1) {
     await expect(next).toBeVisible();
     if (await lying.isVisible()) break;
-    const isOther = (await next.innerText()) === 'Take the other arm';
+    const isOther = (await next.textContent()) === 'Take the other arm';
     await next.click();
     if (isOther) {
       // Another arm is looked at before the cuff goes on it, and felt for.

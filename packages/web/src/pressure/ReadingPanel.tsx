@@ -1,4 +1,4 @@
-import { numbersText, shorthandOf } from '@evenfall/clinical';
+import { type NextStep, numbersText, shorthandOf } from '@evenfall/clinical';
 import type { RunContent } from '@evenfall/record';
 import type { Words } from '@evenfall/words';
 import { Link } from 'wouter';

@@ -52,11 +52,9 @@ function ordinary() {
   }
   const args = ['run', '--configLoader=runner', '--no-cache', '--reporter=dot', '--reporter=json'];
   const folders = [
-    'packages/server/src/http/record.test.ts',
     'packages/server/src/http/away.test.ts',
     'packages/server/src/database/',
     'packages/server/src/keeping/backup.test.ts',
-    'packages/server/src/keeping/restore.test.ts',
   ];
   const { status } = spawnSync(bin('vitest'), [...args, `--outputFile.json=${report}`, ...folders], {
     cwd: root,

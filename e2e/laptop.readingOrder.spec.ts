@@ -154,16 +154,16 @@ const ORDER: Readonly<Record<RoundPlace, string>> = {
   - heading "Marit Solvang Pressure" [level=1]
   - status:
     - paragraph: 168/102 mmHg
-  - paragraph: /Range from deflation and gauge alone/
-  - figure:
-    - img /First sound 168, Last sound 102/
   - status:
     - list:
       - listitem: /On the whole the cuff fell by 3.3 mmHg a second, faster than 3/
-  - button "Change the numbers"
   - status:
     - list:
       - listitem: /1 reading with both numbers was taken/
+  - paragraph: /Range from deflation and gauge alone/
+  - figure:
+    - img /First sound 168, Last sound 102/
+  - button "Change the numbers"
   - paragraph:
     - timer: /The next reading in [0-9]+ seconds/
     - status

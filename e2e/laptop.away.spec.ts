@@ -156,6 +156,7 @@ test('a reading on a day still to come is not signed, and the day is named', asy
   await page.getByLabel(/^Systolic, Day 1, .*, Morning, reading 1$/).focus();
   await page.keyboard.type('1086470');
   const agent = page.getByLabel('Who is measuring?');
+  await page.getByRole('heading', { name: 'Before you sign' }).waitFor();
   if (await agent.isVisible()) await agent.selectOption({ index: 1 });
   const refused = page.getByText(/^A reading on 1 Jan 2099 is still to come/);
   await page.getByRole('button', { name: 'Sign', exact: true }).click();
@@ -201,6 +202,7 @@ test('a messy file: the zone is asked, two rows are named, one is put right, and
   await expect(refused.getByRole('heading')).toHaveText('1 row that cannot be used as it stands');
   await expect(page.getByText('Row 6 was put right and is used.', { exact: false })).toBeVisible();
   await page.getByText('Asked: none of them').click();
+  await page.getByRole('heading', { name: 'Before you sign' }).waitFor();
   if (await agent.isVisible()) await agent.selectOption({ index: 1 });
   await page.getByRole('button', { name: 'Sign', exact: true }).click();
 
@@ -243,6 +245,7 @@ test('a recording over 24 hours: whether it can be trusted, each period, the fal
   await page.getByLabel('Awake again at').fill('07:00');
   await page.getByLabel('Readings it was set to take').fill('40');
   const agent = page.getByLabel('Who is measuring?');
+  await page.getByRole('heading', { name: 'Before you sign' }).waitFor();
   if (await agent.isVisible()) await agent.selectOption({ index: 1 });
   await page.getByRole('button', { name: 'Sign', exact: true }).click();
   await page.getByRole('heading', { level: 1, name: /^Over 24 hours, from 4 Mar 2025/ }).waitFor();
@@ -286,6 +289,7 @@ test('columns that nothing names are said once, and known again; the second seri
   await column(/^Column 2: p1/).selectOption('systolic');
   await column(/^Column 3: p2/).selectOption('diastolic');
   const agent = page.getByLabel('Who is measuring?');
+  await page.getByRole('heading', { name: 'Before you sign' }).waitFor();
   if (await agent.isVisible()) await agent.selectOption({ index: 1 });
   // For a child these are dangerous: nobody signs them before the danger signs are asked about.
   await page.getByRole('button', { name: 'Sign', exact: true }).click();

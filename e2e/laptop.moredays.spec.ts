@@ -42,6 +42,7 @@ test('the memory of a device brought in again with more days goes on with its se
   const person = /people\/([^/?#]+)/.exec(page.url())?.[1] ?? '';
   await paste(page, person, demo.address, 20);
   const agent = page.getByLabel('Who is measuring?');
+  await page.getByRole('heading', { name: 'Before you sign' }).waitFor();
   if (await agent.isVisible()) await agent.selectOption({ index: 1 });
   await sign(page);
   await page.getByRole('heading', { level: 1, name: 'At home, 3 Mar 2025 to 7 Mar 2025' }).waitFor();
@@ -95,6 +96,7 @@ test('a series that is signed without network waits on the device, is shown as w
   const person = /people\/([^/?#]+)/.exec(page.url())?.[1] ?? '';
   await paste(page, person, demo.address, 12);
   const agent = page.getByLabel('Who is measuring?');
+  await page.getByRole('heading', { name: 'Before you sign' }).waitFor();
   if (await agent.isVisible()) await agent.selectOption({ index: 1 });
   await context.setOffline(true);
   await sign(page);

@@ -24,7 +24,7 @@ export function ExercisesPage() {
   return (
     <SimulatedPage
       title={words.sentence('debrief.listTitle')}
-      back={{ href: '/practice', text: words.sentence('debrief.toRoom') }}
+      back={{ href: '/practice', text: words.sentence('practice.title') }}
     >
       <Asking asked={asked} again={again}>
         {({ exercises, agents }) => {

@@ -38,7 +38,7 @@ export function PlanPage() {
   return (
     <SimulatedPage
       title={words.sentence('plan.title')}
-      back={{ href: '/practice', text: words.sentence('debrief.toRoom') }}
+      back={{ href: '/practice', text: words.sentence('practice.title') }}
     >
       <p>{words.sentence('plan.lead')}</p>
       <form

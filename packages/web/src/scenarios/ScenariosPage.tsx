@@ -20,7 +20,7 @@ export function ScenariosPage() {
   return (
     <SimulatedPage
       title={words.sentence('scenarioForm.title')}
-      back={{ href: '/practice', text: words.sentence('debrief.toRoom') }}
+      back={{ href: '/practice', text: words.sentence('practice.title') }}
     >
       <Asking asked={asked} again={again}>
         {(scenarios) =>

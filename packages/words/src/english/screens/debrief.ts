@@ -23,7 +23,6 @@ export const debrief = {
   listBack: 'All exercises',
   listNone: 'No exercise has been kept yet.',
   listOf: 'Whose exercises',
-  toRoom: 'To the practice room',
   made: (f: { name: string; when: string }) => `${f.name}, ${f.when}`,
   openOne: 'Open',
   by: (f: { name: string; when: string }) => `By ${f.name}, ${f.when}`,

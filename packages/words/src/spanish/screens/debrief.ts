@@ -22,7 +22,6 @@ export const debrief: Reworded<typeof english> = {
   listBack: 'Todos los ejercicios',
   listNone: 'Todavía no se ha guardado ningún ejercicio.',
   listOf: 'De quién son los ejercicios',
-  toRoom: 'A la sala de práctica',
   made: (f) => `${f.name}, ${f.when}`,
   openOne: 'Abrir',
   by: (f) => `De ${f.name}, ${f.when}`,

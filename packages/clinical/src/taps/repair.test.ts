@@ -153,6 +153,17 @@ describe('in a chaotic rhythm', () => {
     expect(flags[0]?.figures.variation).toBeGreaterThan(flags[0]?.figures.limit as number);
   });
 
+  test('how alike intervals must be follows from how many they are', () => {
+    // Lower 0.1 % points of chi square for 10 to 13 degrees of freedom; standard table, from memory.
+    const points = [1.479, 1.834, 2.214, 2.617];
+    const intervals = [
+      0.96, 0.579, 0.749, 0.974, 0.604, 0.833, 0.794, 0.794, 1.682, 0.793, 0.762, 0.785, 0.615, 0.788,
+    ];
+    const figures = repaired(timesOf(intervals)).flags[0]?.figures as { limit: number; intervals: number };
+    const df = figures.intervals - 1;
+    expect(figures.limit).toBeCloseTo(0.2 * Math.sqrt((points[df - 10] as number) / df), 4);
+  });
+
   test('a fast steady pulse is repaired through a tapper’s scatter, and uneven taps without a slip stand', () => {
     const chance = generator(35);
     const found = { slipped: 0, asTapped: 0 };

@@ -115,6 +115,20 @@ describe('under 30 intervals', () => {
 });
 
 describe('the tapper', () => {
+  test('the limit of an irregular rhythm is twice what a tapper makes of a steady pulse, where that is more', () => {
+    // Handbook 1.8: floor = jitter x root 6 / mean interval, jitter 25 ms (from memory); never under 0.15.
+    const limitAt = (meanSeconds: number) => {
+      const uneven = independentIntervals(generator(5), 60, meanSeconds, 0.09);
+      const { why, meanIntervalMs } = resultOf(uneven);
+      const unclear = why.find(({ code }) => code === 'rhythm-not-clear');
+      return [unclear?.figures.irregularOver, (2 * 25 * Math.sqrt(6)) / (meanIntervalMs as number)] as const;
+    };
+    const [fast, floors] = limitAt(0.5);
+    expect(floors).toBeGreaterThan(0.2);
+    expect(fast).toBeCloseTo(floors, 6);
+    expect(limitAt(0.9)[0]).toBe(0.15);
+  });
+
   const chance = generator(7);
   const seconds = tapped(chance, new Array(60).fill(0.5), 0.045);
 

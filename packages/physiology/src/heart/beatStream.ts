@@ -84,6 +84,8 @@ export class BeatStream {
   private person: Person | null = null;
   private kind: RhythmKind = 'sinus';
   private rate = 70;
+  /** No sinus interval is shorter, seconds. */
+  private shortest = 0;
   private beatKey = 0;
   private fibrillationKey = 0;
   private ectopyKey = 0;
@@ -136,6 +138,7 @@ export class BeatStream {
     this.depthFactor =
       Math.max(floor, 60 * targets.breathHz) / Math.max(floor, person.scenario.breathing.ratePerMinute);
     const usual = 60 / this.rate;
+    this.shortest = Math.min(F.shortestSeconds.value, F.sinusLeastShare.value * usual);
     const { systolic, diastolic } = person.rest;
     this.pulsePressure = systolic - diastolic;
     this.byRunOff = BY_RUN_OFF.has(this.kind);
@@ -177,7 +180,7 @@ export class BeatStream {
     const last = this.rr;
     this.index += 1;
     const slowTurns = F.mayerHz.value * from + F.mayerWanderTurns.value * this.phaseDrift.at(from);
-    const rr = this.interval(person, from, last, slowTurns);
+    const rr = Math.max(this.interval(person, from, last, slowTurns), F.leastSeconds.value);
     this.before = last;
     this.rr = rr;
     this.stretch = stretchOf(rr);
@@ -244,10 +247,10 @@ export class BeatStream {
   }
 
   private limited(rr: number, last: number): number {
-    if (this.sinceEctopic < 3 || this.kind === 'sinus-pauses') return Math.max(rr, F.shortestSeconds.value);
+    if (this.sinceEctopic < 3 || this.kind === 'sinus-pauses') return Math.max(rr, this.shortest);
     const step = F.largestStep.value * last;
     const limited = rr > last + step ? last + step : Math.max(rr, last - step);
-    return Math.max(limited, F.shortestSeconds.value);
+    return Math.max(limited, this.shortest);
   }
 
   /** The sinus node: breath, slow wave and drift about the rate of the moment. */
@@ -267,7 +270,7 @@ export class BeatStream {
     for (let i = 0; i < DRIFT_SECONDS.length; i++) {
       rr += (this.weights[i] as number) * (this.intervalDrifts[i] as Drift).at(from);
     }
-    return rr;
+    return Math.max(rr, this.shortest);
   }
 
   private fibrillating(from: number): number {

@@ -64,6 +64,28 @@ export const HEART_FIGURES = figures({
     source: BOOK('2.1'),
     sure: 'decision',
   },
+  leastSeconds: {
+    value: 0.2,
+    unit: 's',
+    meaning: 'no beat follows another sooner, whatever the rhythm: the heart has not recovered',
+    source: 'assumption',
+    sure: 'decision',
+  },
+  sinusLeastShare: {
+    value: 0.8,
+    unit: 'share',
+    meaning: 'at rates whose mean interval comes near the shortest, the shortest is this share of the mean',
+    source: 'assumption',
+    sure: 'decision',
+  },
+  mostVariationShare: {
+    value: 0.45,
+    unit: 'share',
+    meaning:
+      'waves and 2.5 SD of the drift of the heart period together, at most this share of its mean: a fast heart varies little',
+    source: 'assumption',
+    sure: 'decision',
+  },
   couplingMean: {
     value: 0.6,
     unit: 'share',

@@ -33,7 +33,8 @@ export type Amplitudes = {
 
 /**
  * The amplitudes that give a group's SDNN and RMSSD at a mean interval (seconds). A sine of variance V sampled every T
- * adds V to the square of the SDNN and 4 V sin^2(pi f T) to that of the RMSSD. Source: physiology handbook 2.1.
+ * adds V to the square of the SDNN and 4 V sin^2(pi f T) to that of the RMSSD. Where a fast heart has no room for a
+ * group's variation, all of it is less. Source: physiology handbook 2.1.
  */
 export function amplitudesFor(targets: VariationTargets, intervalSeconds: number): Amplitudes {
   if (targets.sdnnMs === 0) return { breathSeconds: 0, slowSeconds: 0, driftSeconds: 0 };
@@ -52,10 +53,14 @@ export function amplitudesFor(targets: VariationTargets, intervalSeconds: number
     breath = variance(share);
   }
   const drift = Math.max(least, square(sdnn) - (1 + share) * breath);
+  const [breathSeconds, slowSeconds] = [Math.sqrt(2 * breath), Math.sqrt(2 * share * breath)];
+  const driftSeconds = Math.sqrt(drift);
+  const most = HEART_FIGURES.mostVariationShare.value * intervalSeconds;
+  const by = Math.min(1, most / (breathSeconds + slowSeconds + 2.5 * driftSeconds));
   return {
-    breathSeconds: Math.sqrt(2 * breath),
-    slowSeconds: Math.sqrt(2 * share * breath),
-    driftSeconds: Math.sqrt(drift),
+    breathSeconds: by * breathSeconds,
+    slowSeconds: by * slowSeconds,
+    driftSeconds: by * driftSeconds,
   };
 }
 

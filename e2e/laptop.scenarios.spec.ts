@@ -48,7 +48,7 @@ test('a simulated person of one’s own is copied, put right by its fields, kept
     await page.getByRole('button', { name: 'Keep it' }).click();
     await expect(page.getByRole('link', { name: 'Try it' })).toHaveAttribute(
       'href',
-      '/practice/stiff-pipe-own',
+      '/practice/own/stiff-pipe-own',
     );
     await page.getByRole('link', { name: 'Try it' }).click();
     await expect(page.getByRole('heading', { level: 1, name: /Tall gap \(invented\)/ })).toBeVisible();

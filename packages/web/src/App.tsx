@@ -118,6 +118,9 @@ export function AppRoutes() {
           <Route path="/practice/plan">
             <AfterPracticeRoutes />
           </Route>
+          <Route path="/practice/own/:scenario">
+            {({ scenario }) => <RoomPage key={scenario} scenario={scenario} />}
+          </Route>
           <Route path="/practice/:scenario">
             {({ scenario }) => <RoomPage key={scenario} scenario={scenario} />}
           </Route>

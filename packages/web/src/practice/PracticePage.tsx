@@ -4,6 +4,7 @@ import { useApp } from '../app/context.js';
 import { WhoMeasures } from '../people/WhoMeasures.js';
 import { useOwnScenarios } from '../scenarios/ownScenarios.js';
 import { PracticePageFrame } from './PracticePageFrame.js';
+import { roomAt } from './roomAt.js';
 import { scenarioTitle, whoText } from './scenarioText.js';
 import { usePractice } from './usePractice.js';
 
@@ -25,7 +26,7 @@ export function PracticePage() {
         <div className="notice practice-under-way">
           <p>{say('practice.underWay', { text: scenarioTitle(draft.visit.scenario, words) })}</p>
           <div className="buttons">
-            <Link href={`/practice/${draft.visit.scenario.id}`} className="button button-first">
+            <Link href={roomAt(draft.visit.scenario.id)} className="button button-first">
               {say('practice.goOn')}
             </Link>
             <button type="button" className="button button-quiet" onClick={() => put(null)}>
@@ -51,7 +52,7 @@ export function PracticePage() {
         <ul className="practice-people">
           {SCENARIOS.map((scenario) => (
             <li key={scenario.id}>
-              <Link href={`/practice/${scenario.id}`} className="practice-card">
+              <Link href={roomAt(scenario.id)} className="practice-card">
                 <span className="practice-name">{scenarioTitle(scenario, words)}</span>
                 <span className="small soft">{whoText(scenario, words)}</span>
               </Link>
@@ -89,7 +90,7 @@ function OwnPeople() {
       <ul className="practice-people">
         {own.map((scenario) => (
           <li key={scenario.id}>
-            <Link href={`/practice/${scenario.id}`} className="practice-card">
+            <Link href={roomAt(scenario.id)} className="practice-card">
               <span className="practice-name">{scenarioTitle(scenario, words)}</span>
               <span className="small soft">{whoText(scenario, words)}</span>
             </Link>

@@ -21,6 +21,7 @@ import { EarsPanel, Loudness } from './panels/EarsPanel.js';
 import { RoomPanel } from './panels/RoomPanel.js';
 import { ShowPanel } from './panels/ShowPanel.js';
 import { placeOf } from './placeOf.js';
+import { roomAt } from './roomAt.js';
 import { scenarioTitle, whoText } from './scenarioText.js';
 import { hasSoundHere, useSound } from './sound.js';
 import { useKeys } from './useKeys.js';
@@ -89,7 +90,7 @@ function Begin({ scenario, draft, onBegin }: BeginProps) {
       {draft === null ? null : (
         <p className="notice">
           {words.sentence('practice.otherUnderWay')}{' '}
-          <Link href={`/practice/${draft.visit.scenario.id}`}>
+          <Link href={roomAt(draft.visit.scenario.id)}>
             {words.sentence('practice.underWay', { text: scenarioTitle(draft.visit.scenario, words) })}
           </Link>
         </p>

@@ -4,6 +4,7 @@ import { useApp } from '../app/context.js';
 import { useForm } from '../app/forms.js';
 import { Refused } from '../parts/Refused.js';
 import { WhoMeasures } from '../people/WhoMeasures.js';
+import { roomAt } from '../practice/roomAt.js';
 import { ScenarioFieldShown } from './ScenarioFieldShown.js';
 import { saveJson } from './saveJson.js';
 import { type Draft, fieldOf, jsonOfDraft, readDraft } from './scenarioDraft.js';
@@ -60,7 +61,7 @@ export function ScenarioEditor({ form: name, initial, taken, again }: EditorProp
       <div className="scenario-kept">
         <p role="status">{words.sentence('scenarioForm.kept')}</p>
         <div className="buttons">
-          <Link href={`/practice/${kept}`} className="button button-first">
+          <Link href={roomAt(kept)} className="button button-first">
             {words.sentence('scenarioForm.try')}
           </Link>
           <Link href="/practice/scenarios" className="button">

@@ -7,6 +7,7 @@ import { withField, withoutForm } from '../app/forms.js';
 import { SimulatedPage } from '../debrief/SimulatedPage.js';
 import { Asking } from '../parts/Asking.js';
 import { Field } from '../parts/Field.js';
+import { roomAt } from '../practice/roomAt.js';
 import { useOwnScenarios } from './ownScenarios.js';
 import { RetireScenario } from './RetireScenario.js';
 import { draftOf } from './scenarioDraft.js';
@@ -49,7 +50,7 @@ function OwnOne({ scenario, again }: { readonly scenario: Scenario; readonly aga
       <Link href={`/practice/scenarios/${id}`}>{title ?? id}</Link>
       <span className="soft">{`${words.say.short(systolic)}/${words.say.short(diastolic)}`}</span>
       <Link
-        href={`/practice/${id}`}
+        href={roomAt(id)}
         className="button button-quiet"
         aria-label={`${words.sentence('scenarioForm.try')}: ${title ?? id}`}
       >

@@ -57,6 +57,7 @@ export const scenarioLessons = {
       'In noise the first soft sounds and the last ones are lost: too low and too high. Find a quieter place, or feel.',
     'bad-hose': 'The needle does not rest at zero and the cuff leaks. Look at the instrument first.',
     'feverish-toddler': 'Settle the child first. Everything is faster in tears; count for a full minute.',
-    'calm-after-stairs': 'Five quiet minutes take off more than a tablet. Let them sit first.',
+    'calm-after-stairs':
+      'After stairs the first minutes read high. Five quiet minutes bring the pressure down: let them sit first.',
   },
 } as const;

@@ -57,6 +57,7 @@ export const scenarioLessons: Reworded<typeof english> = {
       'Con ruido se pierden los primeros ruidos suaves y los últimos: demasiado baja y demasiado alta. Busque un lugar más tranquilo, o palpe.',
     'bad-hose': 'La aguja no reposa en cero y el manguito pierde aire. Mire primero el instrumento.',
     'feverish-toddler': 'Calme primero al niño. Con llanto todo va más rápido; cuente un minuto entero.',
-    'calm-after-stairs': 'Cinco minutos tranquilos quitan más que una pastilla. Deje primero que se siente.',
+    'calm-after-stairs':
+      'Tras la escalera, los primeros minutos dan cifras altas. Cinco minutos tranquilos bajan la presión: deje primero que se siente.',
   },
 };

@@ -7,6 +7,9 @@ const mmHg = z.number().nullable();
 /** Stands on every page and file of the book of practice. */
 const notices = z.array(z.enum(['SIMULATED', 'INVENTED']));
 
+/** From which exercise on; absent: from the newest. */
+export const exercisesBefore = z.object({ before: id.optional() });
+
 /** What a list says of an exercise; what came of it is worked out from the whole. */
 export const exerciseRow = z.object({
   id,
@@ -28,6 +31,8 @@ export const exerciseList = z.object({
   exercises: z.array(exerciseRow),
   agents: z.array(agent),
   unreadable: z.number().int().min(0),
+  /** No older ones are left; else the next page is asked for by the last id (`before`). */
+  isAll: z.boolean(),
 });
 export type ExerciseList = z.infer<typeof exerciseList>;
 

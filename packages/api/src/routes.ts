@@ -22,7 +22,7 @@ import {
   withdrawal,
 } from './classShapes.js';
 import { equipmentRecord, gaugeReadings } from './equipmentShapes.js';
-import { exerciseKept, exerciseList, scenarioList } from './exerciseShapes.js';
+import { exerciseKept, exerciseList, exercisesBefore, scenarioList } from './exerciseShapes.js';
 import { bundleOfSeries, fileToImport, importedFile, seriesTable } from './importShapes.js';
 import {
   clockNow,
@@ -376,7 +376,9 @@ export const ROUTES = {
   listExercises: createRoute({
     ...PATHS.listExercises,
     summary: 'Exercises of the practice room, SIMULATED',
-    description: 'Of whoever asks; of everybody for whoever supervises, and where there are no accounts.',
+    description:
+      'Of whoever asks; of everybody for whoever supervises, and where there are no accounts. A page of them; the next one is asked for by the last id.',
+    request: { query: exercisesBefore },
     responses: { 200: json(exerciseList, 'What was practised when and what was written, newest first.') },
   }),
   listScenarios: createRoute({

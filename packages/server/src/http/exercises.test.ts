@@ -2,6 +2,8 @@ import { bladderFor, PROPER, SCENARIOS, SOUND_INSTRUMENT } from '@evenfall/physi
 import { debrief, demonstrate, GOOD_OBSERVER } from '@evenfall/practice';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { openMemory, type TestDatabase } from '../database/testing.js';
+import { listExercises } from '../store/exercises.js';
+import { readSite } from '../store/site.js';
 import { TestClinic } from '../testing/clinic.js';
 
 // Source: docs/conventions.md section 9: three books that never mix; learners practise, and nothing of it is charted.
@@ -51,6 +53,23 @@ test('an exercise is kept once, listed, and read back so that it can be played a
   const kept = (await clinic.send('GET', `/api/exercises/${entry.id}`)).body;
   expect(kept.notices).toEqual(['SIMULATED']);
   expect(debrief(kept.entry.content).ledger).toEqual(debrief(shown).ledger);
+});
+
+test('a long list comes in pages, each where the one before ended', async () => {
+  const made = [practised(), practised(), practised(), practised(), practised()];
+  for (const entry of made) await clinic.sign(entry);
+  const site = (await readSite(clinic.db))?.id ?? '';
+  const ids: string[] = [];
+  const pages: boolean[] = [];
+  for (let before: string | undefined; pages.at(-1) !== true; before = ids.at(-1)) {
+    const { exercises, isAll } = await listExercises(clinic.db, site, null, before, 2);
+    ids.push(...exercises.map(({ id }) => id));
+    pages.push(isAll);
+  }
+  expect(pages).toEqual([false, false, true]);
+  expect(ids).toEqual(made.map(({ id }) => id).toReversed());
+  const asked = await clinic.send('GET', `/api/exercises?before=${made[1]?.id}`);
+  expect(asked.body).toMatchObject({ isAll: true, exercises: [{ id: made[0]?.id }] });
 });
 
 test('no chart, no list of people and no export of a person has anything of it', async () => {

@@ -12,7 +12,7 @@ export function exerciseRoutes(app: OpenAPIHono, { db, site }: World): void {
   const noticesHere = () => (site().invented ? ['INVENTED', 'SIMULATED'] : ['SIMULATED']);
 
   app.openapi(ROUTES.listExercises, async (c) => {
-    const listed = await listExercises(db, site().id, agentAlone(c));
+    const listed = await listExercises(db, site().id, agentAlone(c), c.req.valid('query').before);
     const agents = await listAgents(db, site().id);
     return c.json({ notices: noticesHere(), ...listed, agents } as never, 200) as never;
   });

@@ -9,18 +9,39 @@ const BOOK = 'simulated';
 
 type KeptExercise = Extract<StoredEntry, { kind: 'exercise' }>;
 
-/** What was practised, newest first, without the action logs. @param agent whose alone; null for everybody's */
+/** How many are listed at once: each is read whole. */
+const PAGE = 200;
+
+/**
+ * What was practised, newest first, without the action logs.
+ * @param agent whose alone; null for everybody's
+ * @param before the last of the page before; absent for the first page
+ */
 export async function listExercises(
   db: Kysely<Tables>,
   site: string,
   agent: string | null,
-): Promise<{ readonly exercises: readonly ExerciseRow[]; readonly unreadable: number }> {
-  const rows = await exercisesOf(db, site, agent)
-    .orderBy('recorded_at', 'desc')
-    .orderBy('id', 'desc')
-    .execute();
-  const { entries, unreadable } = readRows(rows);
-  return { exercises: entries.filter(isExercise).map(rowOfExercise), unreadable };
+  before?: string,
+  most = PAGE,
+): Promise<{
+  readonly exercises: readonly ExerciseRow[];
+  readonly unreadable: number;
+  readonly isAll: boolean;
+}> {
+  const all = exercisesOf(db, site, agent).orderBy('recorded_at', 'desc').orderBy('id', 'desc');
+  const last = db
+    .selectFrom('entry')
+    .where('site', '=', site)
+    .where('id', '=', before ?? '');
+  const older =
+    before === undefined
+      ? all
+      : all.where(({ eb, refTuple }) =>
+          eb(refTuple('recorded_at', 'id'), '<', last.select(['recorded_at', 'id']) as never),
+        );
+  const rows = await older.limit(most + 1).execute();
+  const { entries, unreadable } = readRows(rows.slice(0, most));
+  return { exercises: entries.filter(isExercise).map(rowOfExercise), unreadable, isAll: rows.length <= most };
 }
 
 /** One exercise; null where there is none, or it is another agent's. */

@@ -390,6 +390,8 @@ export type { SepsisScreen } from './score/sepsisScreen.js';
 export { sepsisScreen } from './score/sepsisScreen.js';
 export { ageShockIndex, modifiedShockIndex, shockIndex } from './score/shockIndex.js';
 export type { StandingNumbers, StandingReading, StandingTest } from './score/standing.js';
+export type { StandingDue } from './score/standingDue.js';
+export { minutesUpright, standingDue } from './score/standingDue.js';
 export type { StandingMissing, StandingResult } from './score/standingResult.js';
 export { standingResult } from './score/standingResult.js';
 export { celsiusOf, centimetresOf, fahrenheitOf, kilogramsOf, kiloPascalsOf } from './score/units.js';

@@ -8,6 +8,8 @@ import type { Round } from '../round/useRound.js';
 import { PlaceLine } from './PlaceLine.js';
 import { PressureKeypad } from './PressureKeypad.js';
 import { blankReading, withFelt, withPressureAt } from './pressureSteps.js';
+import { UprightClock } from './UprightClock.js';
+import { uprightField } from './upright.js';
 
 type FeelProps = { readonly round: Round; readonly place: RunPlace; readonly typed: string };
 
@@ -34,9 +36,11 @@ export function FeelPanel({ round, place, typed }: FeelProps) {
     round.keep((draft, { sequence }) => withFelt(draft, { sequence, place, lostMmHg, at }));
   };
   const byFeel = () =>
-    round.change((draft) =>
-      withPressureAt(draft, blankReading('palpation', { measuredAt: clock.stamp(), inflatedAt: null })),
-    );
+    round.change((draft) => {
+      const measuredAt = clock.stamp();
+      const fields = uprightField(draft.pressure, { session, atMs: clock.monotonicMs() }, measuredAt);
+      return withPressureAt(draft, blankReading('palpation', { measuredAt, inflatedAt: null, fields }));
+    });
   return (
     <form
       className="measure"
@@ -47,6 +51,7 @@ export function FeelPanel({ round, place, typed }: FeelProps) {
       }}
     >
       <PlaceLine round={round} place={place} />
+      {place.posture === 'stand' ? <UprightClock round={round} isHere /> : null}
       <p className="measure-says">{words.sentence('pressure.feelSays')}</p>
       <div className="typed">
         <input

@@ -124,6 +124,11 @@ export function NumbersPanel({ round, place, measuring }: NumbersProps) {
         <RunInput
           field="uprightMinutes"
           text={fields.uprightMinutes ?? ''}
+          hint={
+            (round.draft.pressure.upright ?? null) === null || was !== null
+              ? undefined
+              : words.sentence('pressure.uprightByClock')
+          }
           wrong={isUprightMissing && isUprightWrong ? words.sentence('pressure.uprightMissing') : null}
           onChange={(text) => set('uprightMinutes', text)}
         />

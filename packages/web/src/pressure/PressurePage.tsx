@@ -24,7 +24,13 @@ import { useNow } from './useNow.js';
 export function PressurePage({ person }: { readonly person: string }) {
   const { words } = useApp();
   return (
-    <RoundFrame person={person} title={words.sentence('app.pressure')} isBare showsRest={waitsForRest}>
+    <RoundFrame
+      person={person}
+      title={words.sentence('app.pressure')}
+      isBare
+      showsRest={waitsForRest}
+      showsUpright
+    >
       {(shown) => <Panel {...shown} person={person} />}
     </RoundFrame>
   );

@@ -9,6 +9,8 @@ import { PlaceLine } from './PlaceLine.js';
 import { type Instant, knownAt } from './pressureDraft.js';
 import { blankReading, secondsToWait, withPressureAt } from './pressureSteps.js';
 import { feltPulse, rhythmFelt } from './runCircumstances.js';
+import { UprightClock } from './UprightClock.js';
+import { uprightField } from './upright.js';
 import { useNow } from './useNow.js';
 import { WaitLine } from './WaitLine.js';
 
@@ -33,22 +35,35 @@ export function PumpPanel({ round, place, other: { second, anew } }: PumpProps) 
   const { mmHg, by } = inflateTo(known, inflation);
   const isIrregular = rhythmFelt(round.draft) === 'irregular' || round.facts.round.hasIrregularRhythm;
   const isPerBeat = isLetDownPerBeat(feltPulse(round.draft, round.inForce), isIrregular, deflation);
+  const instant = (): Instant => ({ session, atMs: clock.monotonicMs() });
+  const isToStand = place.posture === 'stand' && (pressure.upright ?? null) === null;
   const begin = (method: Method, inflatedAt: Instant | null) =>
-    round.change((draft) =>
-      withPressureAt(draft, blankReading(method, { measuredAt: clock.stamp(), inflatedAt })),
-    );
+    round.change((draft) => {
+      const measuredAt = clock.stamp();
+      const fields = uprightField(draft.pressure, inflatedAt ?? instant(), measuredAt);
+      return withPressureAt(draft, blankReading(method, { measuredAt, inflatedAt, fields }));
+    });
   const pump = () => {
-    const inflatedAt = { session, atMs: clock.monotonicMs() };
+    const inflatedAt = instant();
     if (hearing === 'remember') return begin('auscultation', inflatedAt);
     const measuredAt = clock.stamp();
     const marked = isOther ? { second: { touches: [], takenOverAtMs: null } } : {};
     round.change((draft) =>
-      withPressureAt(draft, { at: 'listening', session, measuredAt, inflatedAt, touchesMs: [], ...marked }),
+      withPressureAt(draft, {
+        at: 'listening',
+        session,
+        measuredAt,
+        inflatedAt,
+        touchesMs: [],
+        ...marked,
+        fields: uprightField(draft.pressure, inflatedAt, measuredAt),
+      }),
     );
   };
   return (
     <div className="measure">
       <PlaceLine round={round} place={place} />
+      {place.posture === 'stand' ? <UprightClock round={round} isHere /> : null}
       <div className="pump">
         <p className="pump-to">
           {mmHg === null
@@ -96,7 +111,7 @@ export function PumpPanel({ round, place, other: { second, anew } }: PumpProps) 
       {hearing === 'second' ? <SecondCode second={second} anew={anew} /> : null}
       <button
         type="button"
-        className={`button button-thumb${isWaiting || (hearing === 'second' && !isOther) ? '' : ' button-first'}`}
+        className={`button button-thumb${isWaiting || isToStand || (hearing === 'second' && !isOther) ? '' : ' button-first'}`}
         onClick={pump}
       >
         {words.sentence('pressure.pumpNow')}

@@ -160,6 +160,11 @@ export function ReadBackPanel({ round, place, measuring }: ReadBackProps) {
         <RunInput
           field="uprightMinutes"
           text={fields.uprightMinutes ?? ''}
+          hint={
+            (round.draft.pressure.upright ?? null) === null || was !== null
+              ? undefined
+              : words.sentence('pressure.uprightByClock')
+          }
           wrong={isUprightMissing && isUprightWrong ? words.sentence('pressure.uprightMissing') : null}
           onChange={(text) => set('uprightMinutes', text)}
         />

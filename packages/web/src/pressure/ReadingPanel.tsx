@@ -15,7 +15,8 @@ import type { Round } from '../round/useRound.js';
 import { AskUpright } from './AskUpright.js';
 import { PlaceLine } from './PlaceLine.js';
 import { type DraftRun, secondsBetween } from './pressureDraft.js';
-import { withNextReading, withPressureAt, withReadingReopened } from './pressureSteps.js';
+import { withNextReading, withPressureAt, withReadingReopened, withUpright } from './pressureSteps.js';
+import { UprightClock } from './UprightClock.js';
 import { useNow } from './useNow.js';
 import { WaitLine } from './WaitLine.js';
 
@@ -180,10 +181,12 @@ function Next({ round, standing, person, gapSeconds, isUnwell }: NextProps) {
             href={`/people/${person}/round`}
             className="button button-first button-large"
             onClick={() =>
-              round.change((draft) => ({
-                ...draft,
-                wanted: draft.wanted.filter((one) => one !== 'lying-and-standing'),
-              }))
+              round.change((draft) =>
+                withUpright(
+                  { ...draft, wanted: draft.wanted.filter((one) => one !== 'lying-and-standing') },
+                  null,
+                ),
+              )
             }
           >
             {words.sentence('pressure.stopStanding')}
@@ -192,6 +195,7 @@ function Next({ round, standing, person, gapSeconds, isUnwell }: NextProps) {
         {nextPressure?.step === 'repeat' && last !== undefined ? (
           <Countdown last={last} gapSeconds={nextPressure.waitSeconds ?? gapSeconds} />
         ) : null}
+        {nextPressure?.step === 'standing' && !isUnwell ? <UprightClock round={round} /> : null}
         {isReading ? (
           <button
             type="button"

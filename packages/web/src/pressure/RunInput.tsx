@@ -9,15 +9,16 @@ type RunInputProps = {
   readonly field: RunField;
   readonly text: string;
   readonly wrong: string | null;
+  readonly hint?: string | undefined;
   readonly onChange: (text: string) => void;
 };
 
 /** What may be typed beside the numbers of a reading. */
-export function RunInput({ field, text, wrong, onChange }: RunInputProps) {
+export function RunInput({ field, text, wrong, hint, onChange }: RunInputProps) {
   const { words } = useApp();
   const isText = TEXT_FIELDS.includes(field);
   return (
-    <Field label={words.sentence(`pressure.${field}`)} wrong={wrong}>
+    <Field label={words.sentence(`pressure.${field}`)} hint={hint} wrong={wrong}>
       {(control) => (
         <input
           {...control}

@@ -78,7 +78,7 @@ export function askedOf(count: number): readonly MarkOf[] {
 
 /** The run is over: now the gauge is read back for each moment, on a blank face. A sound that was not touched has no time. */
 export function listened(listening: Listening): ReadingBack {
-  const { measuredAt, inflatedAt, second } = listening;
+  const { measuredAt, inflatedAt, second, fields = {} } = listening;
   const touches = touchesOf(listening);
   const first = touches[0]?.atMs ?? 0;
   const touchedMarks = marksOf(touches.length).map((what, at): Mark => {
@@ -86,15 +86,15 @@ export function listened(listening: Listening): ReadingBack {
     const atSeconds = Math.round(atMs - first) / 1000;
     return by === 'observer' ? { what, atSeconds, typed: '' } : { what, atSeconds, by, typed: '' };
   });
-  const read = readBack(touchedMarks, false, { measuredAt, inflatedAt });
+  const read = readBack(touchedMarks, false, { measuredAt, inflatedAt, fields });
   if (second === undefined || second.touches.length === 0) return read;
   const clocksWithinMs = Math.max(...second.touches.map(({ withinMs }) => withinMs));
   return { ...read, clocksWithinMs: Math.round(clocksWithinMs * 10) / 10 };
 }
 
 /** The screen was left while the cuff was let down: the numbers may still be known, the times are not. */
-export function listeningBroken({ measuredAt, inflatedAt }: Listening): ReadingBack {
-  return readBack([], true, { measuredAt, inflatedAt });
+export function listeningBroken({ measuredAt, inflatedAt, fields = {} }: Listening): ReadingBack {
+  return readBack([], true, { measuredAt, inflatedAt, fields });
 }
 
 /** A reading has a first and a last sound: one that no touch was of has a place without a time. */
@@ -111,7 +111,7 @@ function whole(marks: readonly Mark[]): readonly Mark[] {
 function readBack(
   touchedMarks: readonly Mark[],
   areTimesVoid: boolean,
-  when: Pick<Listening, 'measuredAt' | 'inflatedAt'>,
+  known: Pick<ReadingBack, 'measuredAt' | 'inflatedAt' | 'fields'>,
 ): ReadingBack {
   const marks = whole(touchedMarks);
   return {
@@ -119,9 +119,8 @@ function readBack(
     method: 'auscultation',
     marks,
     areTimesVoid,
-    fields: {},
     reinflated: false,
-    ...when,
+    ...known,
     chosen: firstToRead(marks),
   };
 }

@@ -6,6 +6,9 @@ import type { Reopened } from '../round/measuring.js';
 /** An instant of the monotonic clock; it means something only within its visit. */
 export type Instant = { readonly session: string; readonly atMs: number };
 
+/** Since when a person stands, by both clocks: seconds go by the first within a visit, on by the other after a reload. */
+export type UprightDraft = { readonly since: Instant; readonly at: Stamp };
+
 /** What was felt before listening: where the pulse was lost, and where it came back if that was felt too. mmHg. */
 export type FeltDraft = {
   readonly sequence: number;
@@ -118,6 +121,8 @@ export type PressureAt =
       readonly touchesMs: readonly number[];
       /** Absent where nobody marks on another device. */
       readonly second?: SecondMarking;
+      /** What is known beside the numbers already: how long the person stood. Absent for nothing. */
+      readonly fields?: TypedAs['fields'];
     }
   /** The gauge of each marked moment is read back. */
   | (MarkedAs & {
@@ -140,6 +145,8 @@ export type PressureDraft = {
   readonly values: readonly DraftRun[];
   readonly notDone: NotDone | null;
   readonly measuring: PressureAt;
+  /** Since when the person stands; absent or null while nobody said. */
+  readonly upright?: UprightDraft | null;
 };
 
 export const NO_PRESSURE: PressureDraft = {

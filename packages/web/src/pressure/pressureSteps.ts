@@ -21,6 +21,7 @@ import {
   type PressureAt,
   type PressureDraft,
   type TypedAs,
+  type UprightDraft,
 } from './pressureDraft.js';
 
 /** The same round with its pressure changed. */
@@ -40,7 +41,8 @@ export function withPlace(draft: RoundDraft, place: RunPlace, palpateFirst: bool
   return withPressure(draft, (pressure) => {
     const isFelt = feltFor(pressure, place) !== null;
     const measuring: PressureAt = palpateFirst && !isFelt ? { at: 'feel', typed: '' } : { at: 'ready' };
-    return { ...pressure, place, notDone: null, measuring };
+    const upright = place.posture === 'stand' ? (pressure.upright ?? null) : null;
+    return { ...pressure, place, notDone: null, measuring, upright };
   });
 }
 
@@ -82,9 +84,17 @@ export function withFelt(draft: RoundDraft, felt: FeltDraft): RoundDraft {
 /** A blank keypad for a reading. */
 export function blankReading(
   method: Method,
-  { measuredAt, inflatedAt }: { readonly measuredAt: Stamp; readonly inflatedAt: Instant | null },
+  {
+    measuredAt,
+    inflatedAt,
+    fields = {},
+  }: {
+    readonly measuredAt: Stamp;
+    readonly inflatedAt: Instant | null;
+    readonly fields?: TypedAs['fields'];
+  },
 ): PressureAt {
-  return { at: 'typing', method, typed: '', fields: {}, reinflated: false, measuredAt, inflatedAt };
+  return { at: 'typing', method, typed: '', fields, reinflated: false, measuredAt, inflatedAt };
 }
 
 /** A reading came in: it is shown, a reason for having none is gone, and the rest before it is over. */
@@ -135,6 +145,11 @@ export function withUnwellUpright(
   }));
 }
 
+/** The person stands from now on; null takes it back: they sit or lie again, or it was a slip. */
+export function withUpright(draft: RoundDraft, upright: UprightDraft | null): RoundDraft {
+  return withPressure(draft, (pressure) => ({ ...pressure, upright }));
+}
+
 /** What was typed or read back of a reading, put right. */
 export type ReadingChange = Pick<DraftRun, 'run' | 'uprightMinutes' | 'typedAs' | 'note'> &
   Pick<Partial<DraftRun>, 'markedBy'>;
@@ -167,6 +182,7 @@ export function withPressureNotDone(draft: RoundDraft, notDone: NotDone | null):
     values: notDone === null ? pressure.values : [],
     notDone,
     measuring: { at: 'place' },
+    upright: null,
   }));
 }
 

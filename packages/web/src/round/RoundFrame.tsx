@@ -4,6 +4,7 @@ import { useApp } from '../app/context.js';
 import { Asking } from '../parts/Asking.js';
 import { IdentityOf, nameIn } from '../parts/Identity.js';
 import { Page } from '../parts/Page.js';
+import { UprightClock } from '../pressure/UprightClock.js';
 import { RestLine } from './RestLine.js';
 import { SlipLine } from './SlipLine.js';
 import { useCameFrom } from './useCameFrom.js';
@@ -26,6 +27,8 @@ type FrameProps = {
   readonly isBare?: boolean;
   /** Whether the page itself shows the rest before the pressure. */
   readonly showsRest?: (round: Round) => boolean;
+  /** Whether the page itself shows how long the person stands. */
+  readonly showsUpright?: boolean;
   /** Whether the rest changes no word, since somebody counts. */
   readonly isRestQuiet?: (round: Round) => boolean;
   /** Whether what can be put back is without its name, since the person may read along. */
@@ -43,6 +46,7 @@ export function RoundFrame({
   beside,
   isBare = false,
   showsRest,
+  showsUpright = false,
   isRestQuiet,
   isSlipUnnamed = false,
   children,
@@ -75,6 +79,7 @@ export function RoundFrame({
                 isElsewhere={showsRest?.(round) ?? false}
                 isQuiet={isRestQuiet?.(round) ?? false}
               />
+              {showsUpright || (isRestQuiet?.(round) ?? false) ? null : <UprightClock round={round} />}
               <SlipLine round={round} isUnnamed={isSlipUnnamed} />
             </>
           )}

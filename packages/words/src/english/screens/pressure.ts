@@ -1,6 +1,12 @@
 import type { Say } from '../../say.js';
 import { SECONDS } from './nouns.js';
 
+/** Minutes and seconds as a stopwatch shows them. */
+function stopwatch(seconds: number, say: Say): string {
+  const rest = seconds % 60;
+  return `${say.short((seconds - rest) / 60)}:${rest < 10 ? '0' : ''}${say.short(rest)}`;
+}
+
 type Text = { text: string };
 
 /** The pressure: where the cuff goes, feeling, listening, typing two numbers, and what comes next. */
@@ -95,6 +101,17 @@ export const pressure = {
   wellUpright: 'none',
   unwellUpright: 'yes',
   uprightUnasked: 'not asked',
+  uprightBegin: 'They stand up now',
+  uprightBeginHint: 'Touch it as they stand: the minutes count from there. Or type them with the reading.',
+  uprightFor: (f: { seconds: number }, say: Say) => `On their feet ${stopwatch(f.seconds, say)}`,
+  uprightDueIn: (f: { minutes: number; seconds: number }, say: Say) =>
+    `Reading at ${say.short(f.minutes)} min: pump up in ${stopwatch(f.seconds, say)}.`,
+  uprightDueNow: (f: { minutes: number }, say: Say) => `Reading at ${say.short(f.minutes)} min: pump up now.`,
+  uprightNoneDue: 'No reading at 1 or 3 min is to come.',
+  uprightBack: 'Not standing yet',
+  uprightLost: 'Since when they stand is not known: type the minutes.',
+  uprightByWall: 'The page was loaded anew: the minutes go on by this device’s clock.',
+  uprightByClock: 'Counted from standing up. Change it if the reading was at another time.',
   uprightMissing: 'Type how many minutes the person has stood.',
   reinflated: 'The cuff was pumped up again part-way',
   note: 'In a few words',

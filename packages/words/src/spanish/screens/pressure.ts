@@ -1,6 +1,12 @@
 import type { pressure as english } from '../../english/screens/pressure.js';
 import type { Reworded } from '../../reworded.js';
+import type { Say } from '../../say.js';
 import { SECONDS } from './nouns.js';
+
+function stopwatch(seconds: number, say: Say): string {
+  const rest = seconds % 60;
+  return `${say.short((seconds - rest) / 60)}:${rest < 10 ? '0' : ''}${say.short(rest)}`;
+}
 
 /** As in `english/screens/pressure`. */
 export const pressure: Reworded<typeof english> = {
@@ -93,6 +99,18 @@ export const pressure: Reworded<typeof english> = {
   wellUpright: 'nada',
   unwellUpright: 'sí',
   uprightUnasked: 'no se preguntó',
+  uprightBegin: 'Se pone de pie ahora',
+  uprightBeginHint:
+    'Tóquelo cuando la persona se levante: los minutos cuentan desde ahí. O escríbalos con la lectura.',
+  uprightFor: (f, say) => `De pie ${stopwatch(f.seconds, say)}`,
+  uprightDueIn: (f, say) =>
+    `Lectura a ${say.short(f.minutes)} min: infle dentro de ${stopwatch(f.seconds, say)}.`,
+  uprightDueNow: (f, say) => `Lectura a ${say.short(f.minutes)} min: infle ahora.`,
+  uprightNoneDue: 'No queda ninguna lectura a 1 o 3 min.',
+  uprightBack: 'Aún no está de pie',
+  uprightLost: 'No se sabe desde cuándo está de pie: escriba los minutos.',
+  uprightByWall: 'La página se cargó de nuevo: los minutos siguen por el reloj de este dispositivo.',
+  uprightByClock: 'Contado desde que se levantó. Cámbielo si la lectura fue en otro momento.',
   uprightMissing: 'Escriba cuántos minutos lleva de pie la persona.',
   reinflated: 'El manguito se volvió a inflar a medio camino',
   note: 'En pocas palabras',

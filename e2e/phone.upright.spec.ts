@@ -1,0 +1,84 @@
+import type { Page } from '@playwright/test';
+import { beginRound, expect, expectAccessible, test, typePressure } from './evenfall.js';
+
+const minutesField = (page: Page) => page.getByLabel('Minutes since standing up');
+
+// Bedside handbook 3.14: pressure and pulse at 1 and 3 minutes on the feet.
+test('a clock since standing up: begun by a touch, it says what is due, outlives a reload, and the reading keeps its minutes', async ({
+  page,
+  demo,
+}) => {
+  await page.goto(`${demo.address}/`);
+  await page.getByLabel('Who is measuring?').selectOption({ label: 'Wren Halloran (invented)' });
+  await page.getByRole('link', { name: /Rufus Adeyemi/ }).tap();
+  await beginRound(page);
+  await page.goto(page.url().replace(/\/round.*$/, '/round/pressure'));
+  await page.getByText('lies on the back', { exact: true }).tap();
+  await page.getByRole('button', { name: 'The cuff is on' }).tap();
+  await page.getByRole('button', { name: 'Go on without feeling' }).tap();
+  for (const numbers of ['150/90', '150/90']) {
+    await page.getByRole('button', { name: 'Already taken: type it' }).tap();
+    await typePressure(page, numbers);
+    const again = page.getByRole('button', { name: 'Take the next reading' });
+    if (await again.isVisible()) await again.tap();
+  }
+  await page.getByRole('button', { name: 'Also lying and standing' }).tap();
+  await page.getByRole('button', { name: 'Take it standing' }).tap();
+  const without = page.getByRole('button', { name: 'Go on without feeling' });
+  const stands = page.getByRole('button', { name: 'They stand up now' });
+  await expect(stands).toHaveClass(/button-first/);
+  if (await without.isVisible()) await without.tap();
+  const pump = page.getByRole('button', { name: 'Pump up now' });
+  await expect(pump).not.toHaveClass(/button-first/);
+
+  await test.step('a touch too early is taken back', async () => {
+    await stands.tap();
+    await expect(page.getByText(/^On their feet 0:0\d$/)).toBeVisible();
+    await page.getByRole('button', { name: 'Not standing yet' }).tap();
+    await expect(stands).toBeVisible();
+  });
+
+  await page.clock.install();
+  await page.reload();
+  await stands.tap();
+  await page.clock.runFor(43_000);
+  await expect(page.getByText('On their feet 0:43')).toBeVisible();
+  await expect(page.getByText('Reading at 1 min: pump up in 0:17.')).toBeVisible();
+  await expectAccessible(page);
+
+  await test.step('a reload ends no standing, and the screen says by which clock it goes on', async () => {
+    await page.reload();
+    await expect(page.getByText(/^On their feet 0:4[3-6]$/)).toBeVisible();
+    await expect(page.getByText(/the minutes go on by this device’s clock/)).toBeVisible();
+  });
+
+  await page.clock.runFor(23_000);
+  await expect(page.getByText('Reading at 1 min: pump up now.')).toBeVisible();
+  await expect(pump).toHaveClass(/button-first/);
+  await pump.tap();
+  await page.clock.runFor(30_000);
+  await expect(minutesField(page)).toHaveValue('1.1');
+  await expect(page.getByText('Counted from standing up.', { exact: false })).toBeVisible();
+  await typePressure(page, '146/88');
+
+  await test.step('the next one is the third minute, on every page of the round', async () => {
+    await expect(page.getByText(/^Reading at 3 min: pump up in 1:/)).toBeVisible();
+    await page.goto(page.url().replace('/pressure', '/pulse'));
+    await expect(page.getByText(/^Reading at 3 min: pump up in 1:/)).toBeVisible();
+    await page.goto(page.url().replace('/pulse', '/pressure'));
+  });
+  await page.clock.runFor(81_000);
+  await page.getByRole('button', { name: 'Take it standing' }).tap();
+  await expect(page.getByText('Reading at 3 min: pump up now.')).toBeVisible();
+
+  await without.tap();
+
+  await test.step('what was measured can be put right by hand', async () => {
+    await page.getByRole('button', { name: 'Already taken: type it' }).tap();
+    await expect(minutesField(page)).toHaveValue('3');
+    await minutesField(page).fill('2.8');
+    await typePressure(page, '144/88');
+  });
+  await page.goto(page.url().replace(/\/round.*$/, '/round'));
+  await expect(page.getByText(/146\/88/).first()).toBeVisible();
+});

@@ -1,0 +1,36 @@
+import { roundTo } from '../contract/rounding.js';
+import { isAtFirst, isAtThird } from './falls.js';
+import { SCORE_FIGURES as F } from './figures.js';
+
+/** A reading on the feet that is to come: at so many minutes, in so many seconds; 0 seconds is now. */
+export type StandingDue = { readonly minutes: number; readonly inSeconds: number };
+
+/**
+ * Which reading on the feet comes next, and in how long. A minute is over when the time on the feet rounds to a later
+ * one: its reading is then not asked for. Null where none is to come.
+ *
+ * @param seconds on the feet so far
+ * @param taken minutes on the feet of the readings that are in
+ * Source: bedside handbook 3.14 (pressure and pulse at 1 and 3 min).
+ * @example standingDue(43, []) // { minutes: 1, inSeconds: 17 }
+ */
+export function standingDue(seconds: number, taken: readonly number[]): StandingDue | null {
+  const now = roundTo(seconds / SECONDS, 0);
+  for (const { minutes, isIt } of MINUTES) {
+    const isTaken = taken.some((one) => isIt({ minutes: one }));
+    if (!isTaken && now <= minutes) return { minutes, inSeconds: Math.max(0, minutes * SECONDS - seconds) };
+  }
+  return null;
+}
+
+/** Minutes on the feet to a tenth, as a reading keeps them; null past the longest time that is kept. */
+export function minutesUpright(seconds: number): number | null {
+  const minutes = roundTo(seconds / SECONDS, 1);
+  return minutes >= 0 && minutes <= F.longestStandingMinutes.value ? minutes : null;
+}
+
+const SECONDS = 60;
+const MINUTES = [
+  { minutes: F.standingFirstMinutes.value, isIt: isAtFirst },
+  { minutes: F.standingWithinMinutes.value, isIt: isAtThird },
+];

@@ -1,0 +1,83 @@
+import { standingDue } from '@evenfall/clinical';
+import { useApp } from '../app/context.js';
+import type { Round } from '../round/useRound.js';
+import { withUpright } from './pressureSteps.js';
+import { uprightUntil } from './upright.js';
+import { useNow } from './useNow.js';
+import { WaitLine } from './WaitLine.js';
+
+type UprightProps = {
+  readonly round: Round;
+  /** Whether it can be begun and taken back here; else it is only read. */
+  readonly isHere?: boolean;
+};
+
+/** The clock since somebody stood up: begun by a touch, it counts up and says which reading is due. */
+export function UprightClock({ round, isHere = false }: UprightProps) {
+  const { words, clock, session } = useApp();
+  const { upright = null } = round.draft.pressure;
+  const now = useNow(upright !== null);
+  if (upright === null) {
+    return isHere ? (
+      <div className="upright">
+        <button
+          type="button"
+          className="button button-first button-large"
+          onClick={({ timeStamp }) => {
+            const at = clock.stamp();
+            round.change((draft) => withUpright(draft, { since: { session, atMs: timeStamp }, at }));
+          }}
+        >
+          {words.sentence('pressure.uprightBegin')}
+        </button>
+        <p className="soft small">{words.sentence('pressure.uprightBeginHint')}</p>
+      </div>
+    ) : null;
+  }
+  const stood = uprightUntil(upright, now, clock.stamp());
+  return (
+    <div className="upright">
+      <p className="upright-line">
+        {stood === null ? (
+          words.sentence('pressure.uprightLost')
+        ) : (
+          <span className="upright-time" role="timer">
+            {words.sentence('pressure.uprightFor', { seconds: Math.floor(stood.seconds) })}
+          </span>
+        )}
+        {isHere ? (
+          <button
+            type="button"
+            className="button button-quiet"
+            onClick={() => round.change((draft) => withUpright(draft, null))}
+          >
+            {words.sentence('pressure.uprightBack')}
+          </button>
+        ) : null}
+      </p>
+      {stood === null ? null : <DueLine round={round} seconds={stood.seconds} />}
+      {stood?.byWallClock === true ? (
+        <p className="soft small">{words.sentence('pressure.uprightByWall')}</p>
+      ) : null}
+    </div>
+  );
+}
+
+/** Which reading on the feet is due, and in how long; that it is due now is announced. */
+function DueLine({ round, seconds }: { readonly round: Round; readonly seconds: number }) {
+  const { words } = useApp();
+  const taken = round.draft.pressure.values.flatMap(({ uprightMinutes }) => uprightMinutes ?? []);
+  const due = standingDue(seconds, taken);
+  if (due === null) return <WaitLine isOver text={words.sentence('pressure.uprightNoneDue')} />;
+  const { minutes, inSeconds } = due;
+  return (
+    <WaitLine
+      isOver={inSeconds === 0}
+      text={
+        inSeconds === 0
+          ? words.sentence('pressure.uprightDueNow', { minutes })
+          : words.sentence('pressure.uprightDueIn', { minutes, seconds: Math.ceil(inSeconds) })
+      }
+    />
+  );
+}

@@ -449,6 +449,8 @@ export { TAPS_RULE } from './taps/taps.js';
 export type { TapsEnough } from './taps/tapsEnough.js';
 export { tapsEnough } from './taps/tapsEnough.js';
 export { UNIT_FIGURES } from './unit/figures.js';
+export type { MeasureTyped } from './unit/readMeasure.js';
+export { askedUnit, limitsIn, readMeasure } from './unit/readMeasure.js';
 export type { Quantity, Unit } from './unit/unit.js';
 export { inUnit, keptFrom, UNITS } from './unit/unit.js';
 export type { AssumptionCode } from './usual/assumptions.js';

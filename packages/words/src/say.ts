@@ -40,6 +40,8 @@ export type Say = {
   readonly lengthNumber: (cm: number) => string;
   /** A weight in kg with its unit, in the unit that is wanted. */
   readonly mass: (kg: number) => string;
+  /** A unit as the trade writes it, by its UCUM code. */
+  readonly unit: (unit: string) => string;
   /** A number as it was typed, every digit of it, with the unit in which it was. */
   readonly asTyped: (typed: { readonly value: number; readonly unit: Unit }) => string;
   /** A share from 0 to 1 as whole percent: 0.081 is "8 %". */
@@ -100,6 +102,7 @@ export function sayIn(locale: string, manner: Manner = USUAL_MANNER): Say {
       `${short(inUnit(celsius, manner.temperature), MOST_DECIMALS)} ${UNIT_TEXT[manner.temperature]}`,
     length: (cm) => `${short(inUnit(cm, manner.length), 1)} ${UNIT_TEXT[manner.length]}`,
     lengthNumber: (cm) => short(inUnit(cm, manner.length), 1),
+    unit: (unit) => UNIT_TEXT[unit as keyof typeof UNIT_TEXT] ?? unit,
     asTyped: ({ value, unit }) => `${short(value, MOST_DECIMALS)} ${UNIT_TEXT[unit]}`,
     mass: (kg) => `${short(inUnit(kg, manner.mass), 2)} ${UNIT_TEXT[manner.mass]}`,
     limit: (limit) => short(limit, MOST_DECIMALS),

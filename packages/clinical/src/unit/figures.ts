@@ -8,6 +8,9 @@ export const UNIT_FIGURES = figures({
   fahrenheitPerNineParts: exact(9, '[degF]', 'degrees Fahrenheit in as much warmth as 5 degrees Celsius'),
   celsiusPerFiveParts: exact(5, 'Cel', 'degrees Celsius in as much warmth as 9 degrees Fahrenheit'),
   cmPerInch: exact(2.54, 'cm', 'centimetres in one international inch, [in_i]'),
+  cmPerMetre: exact(100, 'cm', 'centimetres in one metre'),
+  gramsPerKilogram: exact(1000, 'g', 'grams in one kilogram'),
+  inchesPerFoot: exact(12, '[in_i]', 'inches in one international foot, [ft_i]'),
   settledDecimals: {
     value: 9,
     unit: 'decimals',

@@ -5,6 +5,11 @@ export function withPoint(typed: string, say: Say): string {
   return hasComma(say) ? typed.replace(/^(-?\d+),(\d+)$/, '$1.$2') : typed;
 }
 
+/** The same for a measure with units between its numbers: `68,5 kg`. */
+export function withPoints(typed: string, say: Say): string {
+  return hasComma(say) ? typed.replace(/(?<![\d,.])(\d+),(\d+)(?![\d,.])/g, '$1.$2') : typed;
+}
+
 /** A number as its language types it, with every decimal: what {@link withPoint} reads as the same. */
 export function asWritten(value: number, say: Say): string {
   const text = String(value);

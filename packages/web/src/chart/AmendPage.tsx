@@ -5,7 +5,7 @@ import { formIn, useBook } from '../app/book.js';
 import { useApp } from '../app/context.js';
 import { useForm } from '../app/forms.js';
 import { signText } from '../app/signText.js';
-import { withPoint } from '../app/withPoint.js';
+import { withPoint, withPoints } from '../app/withPoint.js';
 import { Asking } from '../parts/Asking.js';
 import { ChartedFigure } from '../parts/ChartedFigure.js';
 import { signOfCharted } from '../parts/charted.js';
@@ -105,7 +105,10 @@ function AmendForm({ amended, entry, person, birthDate, inForce }: AmendFormProp
   const submit = async () => {
     const fields: AmendFields = {
       what: form.text('what'),
-      n: withPoint(form.text(readingField(entry, form.text('what'), words.say)).trim(), words.say),
+      n: (form.text('what') === 'reading' ? withPoints : withPoint)(
+        form.text(readingField(entry, form.text('what'), words.say)).trim(),
+        words.say,
+      ),
       side: form.text('side'),
       cuff: form.text('cuff'),
       perMinute: withPoint(form.text('perMinute').trim(), words.say),

@@ -34,7 +34,7 @@ export function typedReading(
   manner: Manner,
 ): TypedNumber | null {
   const key = readingOf(entry)?.key;
-  return key !== undefined && isMeasured(key) ? typedIn(typed, key, manner) : null;
+  return key !== undefined && isMeasured(key) ? typedIn({ text: typed }, key, manner) : null;
 }
 
 /** The sign with another reading in its place, in the unit in which it was typed; everything else of it stays. */
@@ -54,7 +54,7 @@ export function withReading(
   if (reading === null) return parseSign(sign);
   const { key } = reading;
   if (!isMeasured(key)) return parseSign({ ...sign, [key]: typed });
-  const parsed = parseSign({ ...sign, [key]: keptOf(typed, key, manner) });
+  const parsed = parseSign({ ...sign, [key]: keptOf({ text: typed }, key, manner) });
   if (parsed.ok) return parsed;
-  return { ok: false, refusals: parsed.refusals.map((one) => asTyped(one, typed, key, manner)) };
+  return { ok: false, refusals: parsed.refusals.map((one) => asTyped(one, { text: typed }, key, manner)) };
 }

@@ -20,12 +20,13 @@ import { useLocation } from 'wouter';
 import { useBook } from '../app/book.js';
 import { useApp } from '../app/context.js';
 import { useForm } from '../app/forms.js';
-import { asTyped, fieldIn, keptOf, unitOf } from '../app/typedMeasure.js';
-import { withPoint } from '../app/withPoint.js';
+import { asTyped, fieldIn, keptOf, unitNamed, unitOf } from '../app/typedMeasure.js';
+import { withPoints } from '../app/withPoint.js';
 import { GaugeChoice, useGaugeAtHand, useRememberGauge } from '../equipment/GaugeChoice.js';
 import { Choices } from '../parts/Choices.js';
 import { Field } from '../parts/Field.js';
 import { Flags } from '../parts/Flags.js';
+import { MeasureField } from '../parts/MeasureField.js';
 import { NotDoneForm } from '../round/NotDoneForm.js';
 import { nextHref } from '../round/nextHref.js';
 import { standingOf } from '../round/standing.js';
@@ -72,10 +73,13 @@ export function PlacePanel({ round, person }: { readonly round: Round; readonly 
   const needsOverride =
     check.allowed === 'needs-reason' || (check.allowed === 'yes' && check.because.length > 0);
   const { scheme } = rules.cuff;
-  const typedArm = withPoint(form.text(armField).trim(), words.say);
+  const typedArm = {
+    text: withPoints(form.text(armField).trim(), words.say),
+    chosen: unitNamed('armCm', form.text('armUnit')),
+  };
   const atHand = form.text('cuff') === '' || site !== 'upper-arm' ? null : form.text('cuff');
   const question =
-    typedArm === ''
+    typedArm.text === ''
       ? null
       : parseCuffQuestion({ armCm: keptOf(typedArm, 'armCm', manner), atHand }, rules.cuff);
   const armWrong =
@@ -213,23 +217,16 @@ function CuffFields({ round, form, site, armWrong, question }: CuffFieldsProps) 
         : words.sentence('pressure.cuffFor', { cuff: words.title('cuff', right.cuff), ...right.bladderCm });
   return (
     <>
-      <Field
-        label={words.sentence('pressure.armCm', { unit: words.sentence(`settings.${manner.length}`) })}
+      <MeasureField
+        of="armCm"
+        labelIn={(unit) => words.sentence('pressure.armCm', { unit: words.sentence(`settings.${unit}`) })}
         hint={text ?? words.sentence('pressure.armHint')}
         wrong={armWrong}
-      >
-        {(control) => (
-          <input
-            {...control}
-            type="text"
-            inputMode="decimal"
-            autoComplete="off"
-            className="short-input"
-            value={form.text(armField)}
-            onChange={(event) => form.set(armField, event.target.value)}
-          />
-        )}
-      </Field>
+        text={form.text(armField)}
+        onText={(typed) => form.set(armField, typed)}
+        chosen={form.text('armUnit')}
+        onChoose={(unit) => form.set('armUnit', unit)}
+      />
       {site === 'upper-arm' ? (
         <Field label={words.sentence('pressure.cuff')}>
           {(control) => (

@@ -2,8 +2,8 @@ import { HOW_KNOWN, PAIN_WORDS, SIGN_FIGURES, type SignOf, TEMPERATURE_SITES } f
 import { useApp } from '../app/context.js';
 import { ConsciousnessFields } from './ConsciousnessFields.js';
 import { OxygenFields } from './OxygenFields.js';
-import { ChoiceField, NumberField, type SignFields, TextField } from './signFields.js';
-import { fieldTyped, type OxygenTarget, PAIN_WAYS, painTool } from './typedSign.js';
+import { ChoiceField, NumberField, type SignFields, SignMeasureField, TextField } from './signFields.js';
+import { type OxygenTarget, PAIN_WAYS, painTool } from './typedSign.js';
 
 type FieldsProps = { readonly fields: SignFields };
 
@@ -29,10 +29,10 @@ function TemperatureFields({ fields }: FieldsProps) {
   const { words } = useApp();
   return (
     <>
-      <NumberField
+      <SignMeasureField
         fields={fields}
-        field={fieldTyped('celsius', words.say)}
-        label={words.sentence(`signs.${words.say.manner.temperature}`)}
+        of="celsius"
+        labelIn={(unit) => words.sentence(`signs.${unit}`)}
         hint={words.sentence('signs.temperatureHint', {})}
       />
       <ChoiceField
@@ -107,10 +107,11 @@ function WeightFields({ fields }: FieldsProps) {
   const { words } = useApp();
   return (
     <>
-      <NumberField
+      <SignMeasureField
         fields={fields}
-        field={fieldTyped('kg', words.say)}
-        label={words.sentence(`signs.${words.say.manner.mass}`)}
+        of="kg"
+        labelIn={(unit) => words.sentence(`signs.${unit}`)}
+        hint={words.sentence('signs.weightHint')}
       />
       <HowKnownField fields={fields} />
     </>
@@ -121,10 +122,11 @@ function HeightFields({ fields }: FieldsProps) {
   const { words } = useApp();
   return (
     <>
-      <NumberField
+      <SignMeasureField
         fields={fields}
-        field={fieldTyped('cm', words.say)}
-        label={words.sentence(`signs.${words.say.manner.length}`)}
+        of="cm"
+        labelIn={(unit) => words.sentence(`signs.${unit}`)}
+        hint={words.sentence('signs.heightHint')}
       />
       <HowKnownField fields={fields} />
       <label className="tick">

@@ -140,7 +140,8 @@ function TakeForm({ of, round, form, target, reopened, onKept, onNotDone }: Take
   };
   /** Ids of choices are nothing to read out: that one must be chosen is enough. */
   const saidOf = (refusal: Refusal, label: string) => {
-    if (refusal.choices.length > 0 || CHOSEN.has(refusal.field)) return words.sentence('signs.chooseOne');
+    if ((refusal.choices.length > 0 && refusal.code !== 'ambiguous') || CHOSEN.has(refusal.field))
+      return words.sentence('signs.chooseOne');
     if (refusal.code === 'missing') return words.sentence('signs.typeNumber');
     return words.problem(refusal, { nameOf: () => label }).message;
   };

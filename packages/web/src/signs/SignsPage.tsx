@@ -56,6 +56,7 @@ function Sections({ round, person, entries }: SectionsProps) {
   return (
     <div className="signs">
       <FactsLines entries={entries} day={day} />
+      <p className="soft small">{words.sentence('signs.unitsHint')}</p>
       {first.map((of) => (
         <section key={of} className="sign-review" aria-label={signText(of, words)}>
           <h2>{signText(of, words)}</h2>

@@ -3,7 +3,7 @@ import type { TypedNumber } from '@evenfall/record';
 import type { Say } from '@evenfall/words';
 import { type Measured, toType } from '../app/typedMeasure.js';
 import { asWritten } from '../app/withPoint.js';
-import { fieldTyped } from './typedSign.js';
+import { fieldTyped, unitField } from './typedSign.js';
 
 /** What was kept of a sign: what it is, and the number as it was typed. */
 export type KeptSign = { readonly sign: Sign; readonly typed?: TypedNumber | null };
@@ -11,9 +11,10 @@ export type KeptSign = { readonly sign: Sign; readonly typed?: TypedNumber | nul
 /** The fields of the form as they read what was kept: the other way round than `readTypedSign`. */
 export function fieldsOfSign({ sign, typed = null }: KeptSign, say: Say): Readonly<Record<string, string>> {
   const number = (value: number | null) => (value === null ? '' : asWritten(value, say));
-  const measured = (key: Measured, kept: number) => ({
-    [fieldTyped(key, say)]: number(toType(kept, typed, key, say.manner)),
-  });
+  const measured = (key: Measured, kept: number) => {
+    const { value, chosen } = toType(kept, typed, key, say.manner);
+    return { [fieldTyped(key, say)]: number(value), [unitField(key)]: chosen ?? '' };
+  };
   switch (sign.of) {
     case 'temperature':
       return { ...measured('celsius', sign.celsius), site: sign.site };

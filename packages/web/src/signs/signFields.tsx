@@ -1,6 +1,10 @@
+import type { Unit } from '@evenfall/clinical';
 import { useApp } from '../app/context.js';
+import { type Measured, unitNamed, unitOf } from '../app/typedMeasure.js';
 import { Choices } from '../parts/Choices.js';
 import { Field } from '../parts/Field.js';
+import { MeasureField } from '../parts/MeasureField.js';
+import { fieldTyped, unitField } from './typedSign.js';
 
 /** The fields of one sign: what was typed, and what is wrong with each in words. */
 export type SignFields = {
@@ -31,6 +35,31 @@ export function NumberField({ fields, field, label, hint }: TypedProps) {
         />
       )}
     </Field>
+  );
+}
+
+type MeasureProps = Omit<TypedProps, 'field' | 'label'> & {
+  readonly of: Measured;
+  readonly labelIn: (unit: Unit) => string;
+};
+
+/** A number that may be typed in another unit than the usual one, which stands beside it to be chosen. */
+export function SignMeasureField({ fields, of, labelIn, hint }: MeasureProps) {
+  const { words } = useApp();
+  const field = fieldTyped(of, words.say);
+  const chosen = fields.text(unitField(of));
+  const unit = unitNamed(of, chosen) ?? unitOf(of, words.say.manner);
+  return (
+    <MeasureField
+      of={of}
+      labelIn={labelIn}
+      hint={hint}
+      wrong={fields.wrong(field, labelIn(unit))}
+      text={fields.text(field)}
+      onText={(text) => fields.set(field, text)}
+      chosen={chosen}
+      onChoose={(one) => fields.set(unitField(of), one)}
+    />
   );
 }
 

@@ -1,7 +1,14 @@
 import { SIGNS, type SignOf } from '@evenfall/clinical';
 import { loadWords, USUAL_MANNER, wordsFor } from '@evenfall/words';
 import { describe, expect, test } from 'vitest';
-import { oxygenTarget, readTypedSign, TYPED_FIELDS, unkeptSigns, wrongByField } from './typedSign.js';
+import {
+  oxygenTarget,
+  readTypedSign,
+  TYPED_FIELDS,
+  typedNumberOf,
+  unkeptSigns,
+  wrongByField,
+} from './typedSign.js';
 
 const { say } = wordsFor('en-GB');
 const SCALE_1 = { scale: 1, prescriber: null } as const;
@@ -109,7 +116,9 @@ describe('what is wrong is said at its field', () => {
     ['height', 'cm', ['20', '280'], ['19.9', '280.1']],
   ] as const)('%s takes its limits and nothing beyond them', (of, field, taken, refused) => {
     for (const text of taken) expect(wrong(of, { [field]: text })).not.toHaveProperty(field);
-    for (const text of refused) expect(wrong(of, { [field]: text })[field]).toEqual(['out-of-range']);
+    // The number with its unit: without one it may be asked which was meant.
+    const unit = { celsius: ' C', percent: '', kg: ' kg', cm: ' cm' }[field];
+    for (const text of refused) expect(wrong(of, { [field]: text + unit })[field]).toEqual(['out-of-range']);
   });
 
   test('a part of the Glasgow scale that was forgotten is said at that part', () => {
@@ -129,7 +138,7 @@ test('typed and not kept is known by sign; choosing how to ask is nothing typed'
     const field = TYPED_FIELDS[of].at(-1) as string;
     expect(unkeptSigns({ [`${of}.${field}`]: 'x' })).toEqual([of]);
   }
-  expect(unkeptSigns({ 'pain.way': 'verbal', 'weight.kg': ' ' })).toEqual([]);
+  expect(unkeptSigns({ 'pain.way': 'verbal', 'weight.kg': ' ', 'weight.kg.unit': '[lb_av]' })).toEqual([]);
 });
 
 describe('in the unit that this device’s user wants', () => {
@@ -157,6 +166,56 @@ describe('in the unit that this device’s user wants', () => {
     expect(readIn('weight', { kg: '70', how: 'measured' }, american)).toMatchObject(missing);
     expect(readIn('weight', { 'kg.[lb_av]': '154', how: 'measured' }, wordsFor('en'))).toMatchObject(missing);
     expect(unkeptSigns({ 'weight.kg.[lb_av]': '154' })).toEqual(['weight']);
+  });
+
+  // What a clinician reads off a scale of the other kind, whatever the device's usual unit is.
+  test.each<[SignOf, Record<string, string>, object, object]>([
+    ['weight', { kg: '150 lb', how: 'measured' }, { kg: 68.038_855_5 }, { value: 150, unit: '[lb_av]' }],
+    [
+      'temperature',
+      { celsius: '99.1 F', site: 'oral' },
+      { celsius: 37.277_777_778 },
+      { value: 99.1, unit: '[degF]' },
+    ],
+    ['height', { cm: '5 ft 6 in', how: 'stated' }, { cm: 167.64 }, { value: 66, unit: '[in_i]' }],
+    [
+      'height',
+      { cm: '66', 'cm.unit': '[in_i]', how: 'stated' },
+      { cm: 167.64 },
+      { value: 66, unit: '[in_i]' },
+    ],
+    ['height', { cm: '168', how: 'stated' }, { cm: 168 }, { value: 168, unit: 'cm' }],
+  ])('%s %o is understood and kept as typed', (of, fields, value, as) => {
+    expect(read(of, fields)).toMatchObject({ ok: true, value });
+    expect(typedNumberOf(of, typedBy(fields), say)).toEqual(as);
+  });
+
+  test('a number that cannot be in the usual unit and can in the other is asked about in words', () => {
+    const said = (of: SignOf, fields: Record<string, string>, words = wordsFor('en-GB')) => {
+      const parsed = readTypedSign(of, typedBy(fields), SCALE_1, words.say);
+      return parsed.ok ? [] : parsed.refusals.map((one) => words.problem(one).message);
+    };
+    expect(said('temperature', { celsius: '99.1', site: 'oral' })).toEqual([
+      '/celsius can be read in more than one way (“99.1”): give 99.1 °F if that is what was read, else from 25 to 45 °C.',
+    ]);
+    expect(said('temperature', { 'celsius.[degF]': '37.2', site: 'oral' }, american)).toEqual([
+      '/celsius can be read in more than one way (“37.2”): give 37.2 °C if that is what was read, else from 77 to 113 °F.',
+    ]);
+    expect(said('temperature', { celsius: 'warm', site: 'oral' })).toEqual([
+      '/celsius is not a number that can be read (“warm”): give a number with its unit, such as 37.2 °C or 99 °F.',
+    ]);
+    // An example that is told would itself be taken.
+    for (const [of, fields] of [
+      ['temperature', { site: 'oral' }],
+      ['weight', { how: 'stated' }],
+      ['height', { how: 'stated' }],
+    ] as const) {
+      const field = { temperature: 'celsius', weight: 'kg', height: 'cm' }[of];
+      const [message = ''] = said(of, { ...fields, [field]: 'x' });
+      const examples = message.match(/such as (.+) or (.+)\.$/)?.slice(1) ?? [];
+      expect(examples).toHaveLength(2);
+      for (const example of examples) expect(said(of, { ...fields, [field]: example })).toEqual([]);
+    }
   });
 
   test('a refusal quotes what was typed, and the limits in that unit', () => {

@@ -11,13 +11,22 @@ import {
 } from '@evenfall/clinical';
 import type { TypedNumber } from '@evenfall/record';
 import type { Say } from '@evenfall/words';
-import { asTyped, fieldIn, isMeasured, keptOf, type Measured, typedIn } from '../app/typedMeasure.js';
-import { withPoint } from '../app/withPoint.js';
+import {
+  asTyped,
+  fieldIn,
+  isMeasured,
+  keptOf,
+  type Measured,
+  type TypedMeasure,
+  typedIn,
+  unitNamed,
+} from '../app/typedMeasure.js';
+import { withPoint, withPoints } from '../app/withPoint.js';
 import { refusedInMm, scoreTyped } from './typedLine.js';
 
 /** The fields of each sign as the form has them; each is kept as text under `sign.field`. */
 export const TYPED_FIELDS = {
-  temperature: ['celsius', 'celsius.[degF]', 'site'],
+  temperature: ['celsius', 'celsius.[degF]', 'celsius.unit', 'site'],
   'oxygen-saturation': [
     'percent',
     'breathes',
@@ -29,8 +38,8 @@ export const TYPED_FIELDS = {
   ],
   pain: ['way', 'score', 'mm', 'word', 'moving', 'where'],
   consciousness: ['level', 'eyes', 'verbal', 'motor'],
-  weight: ['kg', 'kg.[lb_av]', 'how'],
-  height: ['cm', 'cm.[in_i]', 'how', 'lying'],
+  weight: ['kg', 'kg.[lb_av]', 'kg.unit', 'how'],
+  height: ['cm', 'cm.[in_i]', 'cm.unit', 'how', 'lying'],
 } as const satisfies Record<SignOf, readonly string[]>;
 
 /** Gives what was typed into a field of one sign; empty for nothing. */
@@ -51,10 +60,15 @@ export function fieldTyped(key: Measured, { manner }: Say): string {
   return fieldIn(key, key, manner);
 }
 
+/** The field of the form for a unit that is chosen beside the number. */
+export function unitField(key: Measured): string {
+  return `${key}.unit`;
+}
+
 /** The number of a sign as it was typed, with its unit; null for a sign that has no other unit to be typed in. */
 export function typedNumberOf(of: SignOf, typed: TypedOf, say: Say): TypedNumber | null {
   const key = MEASURED_OF[of];
-  return key === undefined ? null : typedIn(numeric(typed, fieldTyped(key, say), say), key, say.manner);
+  return key === undefined ? null : typedIn(typedMeasure(typed, key, say), key, say.manner);
 }
 
 const MEASURED_OF: Readonly<Partial<Record<SignOf, Measured>>> = {
@@ -76,7 +90,7 @@ export function readTypedSign(of: SignOf, typed: TypedOf, target: OxygenTarget, 
 function inWords(refusal: Refusal, typed: TypedOf, say: Say): Refusal {
   if (typed('way') === 'visual-analogue') return refusedInMm(refusal, numeric(typed, 'mm', say), '/mm');
   const key = refusal.field.slice(1);
-  return isMeasured(key) ? asTyped(refusal, given(typed, fieldTyped(key, say)), key, say.manner) : refusal;
+  return isMeasured(key) ? asTyped(refusal, typedMeasure(typed, key, say), key, say.manner) : refusal;
 }
 
 type Input = Readonly<Record<string, unknown>>;
@@ -157,7 +171,15 @@ function numeric(typed: TypedOf, field: string, say: Say): string | null {
 
 /** A number in the unit that is kept; what is none stays as typed, to be refused. */
 function measured(typed: TypedOf, key: Measured, say: Say): string | number | null {
-  return keptOf(numeric(typed, fieldTyped(key, say), say), key, say.manner);
+  return keptOf(typedMeasure(typed, key, say), key, say.manner);
+}
+
+function typedMeasure(typed: TypedOf, key: Measured, say: Say): TypedMeasure {
+  const text = given(typed, fieldTyped(key, say));
+  return {
+    text: text === null ? null : withPoints(text, say),
+    chosen: unitNamed(key, typed(unitField(key))),
+  };
 }
 
 function given(typed: TypedOf, field: string): string | null {
@@ -179,9 +201,12 @@ export function wrongByField(refusals: readonly Refusal[]): SignWrong {
   return wrong;
 }
 
-/** The signs of which something was typed and not kept. A way of asking alone is nothing typed. */
+/** The signs of which something was typed and not kept. A way of asking or a unit alone is nothing typed. */
 export function unkeptSigns(fields: Readonly<Record<string, string>>): readonly SignOf[] {
   return SIGNS.filter((of) =>
-    TYPED_FIELDS[of].some((field) => field !== 'way' && (fields[`${of}.${field}`] ?? '').trim() !== ''),
+    TYPED_FIELDS[of].some(
+      (field) =>
+        field !== 'way' && !field.endsWith('.unit') && (fields[`${of}.${field}`] ?? '').trim() !== '',
+    ),
   );
 }

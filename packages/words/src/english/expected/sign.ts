@@ -1,4 +1,13 @@
+import type { Unit } from '@evenfall/clinical';
+import type { Say } from '../../say.js';
 import type { Expectation } from './expectation.js';
+
+type Example = readonly [value: number, unit: Unit];
+
+/** How a measure may be typed: an example in each of its units. */
+function measures(say: Say, ...examples: readonly Example[]): string {
+  return `a number with its unit, such as ${say.anyOf(examples.map(([value, unit]) => say.asTyped({ value, unit })))}`;
+}
 
 /** Rules of the signs that are neither counted nor taken with a cuff. */
 export const sign = {
@@ -8,6 +17,15 @@ export const sign = {
   'word-not-score': () => 'a word and no score with the verbal tool',
   'score-not-word': () => 'a score and no word with this tool',
   'even-number': () => 'an even number: 0, 2, 4, 6, 8 or 10',
+  'a-temperature': (_f, say) => measures(say, [37.2, 'Cel'], [99, '[degF]']),
+  'a-weight': (_f, say) => measures(say, [68, 'kg'], [150, '[lb_av]']),
+  'a-height': (_f, say) => measures(say, [168, 'cm'], [66, '[in_i]']),
+  'a-length-of-arm': (_f, say) => measures(say, [31.5, 'cm'], [12.5, '[in_i]']),
+  'which-unit': (f, say, choices) => {
+    const value = say.short(f.value('value'), 3);
+    const units = choices.slice(0, -1).map((unit) => `${value} ${say.unit(unit)}`);
+    return `${say.anyOf(units)} if that is what was read, else from ${say.short(f.value('minimum'), 3)} to ${say.short(f.value('maximum'), 3)} ${say.unit(choices.at(-1) ?? '')}`;
+  },
   'within-limits': (f, say) =>
     `from ${say.short(f.value('minimum'), 3)} to ${say.short(f.value('maximum'), 3)}`,
 } as const satisfies Record<string, Expectation>;

@@ -36,6 +36,11 @@ export const signs = {
   Cel: 'Temperature (°C)',
   '[degF]': 'Temperature (°F)',
   temperatureHint: (_f: object, say: Say) => `With a decimal, such as ${say.temperature(EXAMPLE_CELSIUS)}.`,
+  weightHint: 'Another unit can stand behind it: 150 lb, 10 st 10 lb.',
+  heightHint: 'Another unit can stand behind it: 66 in, 5 ft 6 in.',
+  unitOf: (f: Text) => `Unit of: ${f.text}`,
+  unitsHint:
+    'A unit is chosen beside the number or typed behind it. Which one is usual here, Preferences say, on the start page.',
   site: 'Taken where',
   percent: 'Saturation (%)',
   breathes: 'The person breathes',

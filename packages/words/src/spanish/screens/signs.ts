@@ -34,6 +34,11 @@ export const signs: Reworded<typeof english> = {
   Cel: 'Temperatura (°C)',
   '[degF]': 'Temperatura (°F)',
   temperatureHint: (_f, say) => `Con un decimal, como ${say.temperature(EXAMPLE_CELSIUS)}.`,
+  weightHint: 'Puede llevar otra unidad detrás: 150 lb, 10 st 10 lb.',
+  heightHint: 'Puede llevar otra unidad detrás: 66 in, 5 ft 6 in.',
+  unitOf: (f) => `Unidad de: ${f.text}`,
+  unitsHint:
+    'La unidad se elige junto al número o se escribe detrás. Cuál es la habitual aquí lo dicen las Preferencias, en la página de inicio.',
   site: 'Dónde se tomó',
   percent: 'Saturación (%)',
   breathes: 'La persona respira',

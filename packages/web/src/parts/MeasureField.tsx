@@ -1,0 +1,52 @@
+import { useApp } from '../app/context.js';
+import { type Measured, unitNamed, unitOf, unitsOf } from '../app/typedMeasure.js';
+import { Field } from './Field.js';
+
+type MeasureProps = {
+  readonly of: Measured;
+  /** What it is called where it is in a unit. */
+  readonly labelIn: (unit: ReturnType<typeof unitOf>) => string;
+  readonly hint?: string | undefined;
+  readonly wrong: string | null;
+  readonly text: string;
+  readonly onText: (text: string) => void;
+  /** The unit that was chosen here; empty for the usual one of this device. */
+  readonly chosen: string;
+  readonly onChoose: (unit: string) => void;
+};
+
+/** A number with its unit beside it: the usual one of the device, until another one is chosen or typed behind the number. */
+export function MeasureField({ of, labelIn, hint, wrong, text, onText, chosen, onChoose }: MeasureProps) {
+  const { words } = useApp();
+  const usual = unitOf(of, words.say.manner);
+  const unit = unitNamed(of, chosen) ?? usual;
+  return (
+    <Field label={labelIn(unit)} hint={hint} wrong={wrong}>
+      {(control) => (
+        <span className="measure-field">
+          <input
+            {...control}
+            type="text"
+            inputMode="decimal"
+            autoComplete="off"
+            className="short-input"
+            maxLength={20}
+            value={text}
+            onChange={(event) => onText(event.target.value)}
+          />
+          <select
+            aria-label={words.sentence('signs.unitOf', { text: labelIn(unit) })}
+            value={unit}
+            onChange={(event) => onChoose(event.target.value)}
+          >
+            {unitsOf(of).map((one) => (
+              <option key={one} value={one}>
+                {words.sentence(`settings.${one}`)}
+              </option>
+            ))}
+          </select>
+        </span>
+      )}
+    </Field>
+  );
+}

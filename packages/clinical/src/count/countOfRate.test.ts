@@ -34,6 +34,17 @@ test('C007: 73 a minute was not counted for 15 s; what the window gives on both 
   });
 });
 
+// Over 400 a minute is refused (docs/conventions.md section 5): 401 lies between 400 and 404.
+test('what is told to give instead can itself be given', () => {
+  const told = (perMinute: number) => {
+    const found = of(perMinute, 15);
+    return found.ok ? null : found.refusals.map(({ figures }) => figures);
+  };
+  expect(told(399)).toEqual([{ windowSeconds: 15, belowPerMinute: 396, abovePerMinute: 400 }]);
+  expect(told(401)).toEqual([{ windowSeconds: 15, belowPerMinute: 400 }]);
+  expect(of(901, 15)).toMatchObject({ ok: false, refusals: [{ field: '/n', code: 'impossible' }] });
+});
+
 test('what is over any rate is refused as a count is', () => {
   expect(of(900, 15)).toMatchObject({ ok: false, refusals: [{ field: '/n', code: 'impossible' }] });
 });

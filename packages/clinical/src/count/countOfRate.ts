@@ -24,12 +24,21 @@ export function countOfRate(perMinute: number, how: HowCounted, rules: CountRule
   const beats = (perMinute * windowSeconds) / 60;
   const [below, above] = [Math.floor(beats), Math.ceil(beats)];
   const n = [below, above].find((one) => rateOf(one) === perMinute);
+  const countOf = (some: number) =>
+    parseCount({ of, n: some, windowSeconds, clock, first: String(first) }, rules);
+  const nearest = [below, above].map(countOf);
+  if (n === undefined && nearest.every(({ ok }) => !ok)) return countOf(below);
   if (n === undefined) {
-    const figures = { windowSeconds, belowPerMinute: rateOf(below), abovePerMinute: rateOf(above) };
+    // What is told to give instead can itself be given.
+    const figures = {
+      windowSeconds,
+      ...(nearest[0]?.ok ? { belowPerMinute: rateOf(below) } : {}),
+      ...(nearest[1]?.ok ? { abovePerMinute: rateOf(above) } : {}),
+    };
     return {
       ok: false,
       refusals: [refusal(`/${of}`, 'impossible', 'reachable-in-window', perMinute, { figures })],
     };
   }
-  return parseCount({ of, n, windowSeconds, clock, first: String(first) }, rules);
+  return countOf(n);
 }

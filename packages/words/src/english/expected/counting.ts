@@ -1,11 +1,11 @@
-import { type Expectation, oneOf } from './expectation.js';
+import { type Expectation, nearest, oneOf } from './expectation.js';
 
 /** Rules of any object and number from outside, of counts and of taps. */
 export const counting = {
   'an-object': () => 'an object with named fields',
   'known-field': (_f, say, choices) =>
     choices.length === 0 ? 'no such field' : `one of the fields ${say.anyOf(choices)}`,
-  'a-number': () => 'a number such as 15 or 7.5, with a decimal point and nothing else',
+  'a-number': () => 'a number in digits, with a decimal point where it needs one and nothing else',
   'a-whole-number': () => 'a whole number',
   'a-value': () => 'a value',
   'a-list': () => 'a list of values',
@@ -17,7 +17,7 @@ export const counting = {
   'at-most-per-minute': (f, say) =>
     `at most ${say.short(f.value('ceilingPerMinute'))} a minute (this gives ${say.beside(f.value('perMinute'), f.value('ceilingPerMinute'))})`,
   'reachable-in-window': (f, say) =>
-    `a rate that ${say.short(f.value('windowSeconds'))} s can give, such as ${say.number(f.value('belowPerMinute'))} or ${say.number(f.value('abovePerMinute'))}, or another window`,
+    `a rate that ${say.short(f.value('windowSeconds'))} s can give, such as ${say.anyOf(nearest(f).map((rate) => say.number(rate)))}, or another window`,
   'rate-by-hand': (f, say) =>
     `a number over 0 and at most ${say.short(f.value('ceilingPerMinute'))} a minute (that none was counted is a count of 0)`,
   'window-over-zero-at-most': (f, say) =>

@@ -1,4 +1,5 @@
 import type { counting as english } from '../../english/expected/counting.js';
+import { nearest } from '../../english/expected/expectation.js';
 import type { Reworded } from '../../reworded.js';
 
 /** As in `english/expected/counting`. */
@@ -6,7 +7,7 @@ export const counting: Reworded<typeof english> = {
   'an-object': () => 'un objeto con campos con nombre',
   'known-field': (_f, say, choices) =>
     choices.length === 0 ? 'ningún campo así' : `uno de los campos ${say.anyOf(choices)}`,
-  'a-number': () => 'un número como 15 o 7.5, sin nada más',
+  'a-number': () => 'un número en cifras, con su decimal si hace falta y sin nada más',
   'a-whole-number': () => 'un número entero',
   'a-value': () => 'un valor',
   'a-list': () => 'una lista de valores',
@@ -18,7 +19,7 @@ export const counting: Reworded<typeof english> = {
   'at-most-per-minute': (f, say) =>
     `como máximo ${say.short(f.value('ceilingPerMinute'))} por minuto (esto da ${say.beside(f.value('perMinute'), f.value('ceilingPerMinute'))})`,
   'reachable-in-window': (f, say) =>
-    `una frecuencia que ${say.short(f.value('windowSeconds'))} s puedan dar, como ${say.number(f.value('belowPerMinute'))} o ${say.number(f.value('abovePerMinute'))}, u otra ventana`,
+    `una frecuencia que ${say.short(f.value('windowSeconds'))} s puedan dar, como ${say.anyOf(nearest(f).map((rate) => say.number(rate)))}, u otra ventana`,
   'rate-by-hand': (f, say) =>
     `un número mayor de 0 y como máximo ${say.short(f.value('ceilingPerMinute'))} por minuto (no haber contado ninguno es un recuento de 0)`,
   'window-over-zero-at-most': (f, say) =>

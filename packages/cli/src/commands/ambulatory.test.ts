@@ -329,6 +329,11 @@ describe('what is read and what is refused', () => {
     ['--day 09:00-21:00', '--day contradicts'],
     ['--night 01:00-06:00', '--night contradicts'],
     ['--asleep 23:00-07:00 --day 09:00-21:00 --night 01:00-06:00', '--day contradicts'],
+    ['--nap 13:00-14:00', '--nap contradicts'],
+    ['--nap 13:00-14:00 --day 09:00-21:00 --night 01:00-06:00', '--nap contradicts'],
+    ['--asleep 23:00-07:00 --nap 13-14', '--nap not-a-time'],
+    ['--asleep 23:00-07:00 --nap 06:59-08:00', '--nap contradicts'],
+    ['--asleep 23:00-07:00 --nap 20:00-23:01', '--nap contradicts'],
     ['--scheduled 0', '--scheduled out-of-range'],
     ['--scheduled many', '--scheduled not-a-number'],
     ['--sex m', '--sex unknown-option'],
@@ -360,6 +365,21 @@ describe('what is read and what is refused', () => {
       2,
       ['--day contradicts'],
     ]);
+  });
+
+  test('a nap that is typed is neither day nor night: its start is in it, its end is not, and its hours are not the day’s', async () => {
+    // Source: out-of-office handbook 7 (siesta a third state; start included, end excluded) and 13 (hours-weighted mean).
+    const rows = ['22:00 130/80 70', '23:00 110/70 60', '06:59 110/70 60', '12:59 150/90 75', '13:00 100/60 50', '14:29 100/60 50', '14:30 150/90 75', '20:59 150/90 75']; // biome-ignore format: one recording
+    const input = file(rows, '22:00');
+    const found = await answered('- --asleep 23:00-07:00 --nap 13:00-14:30', input);
+    expect([found.counts.kept, found.counts.day, found.counts.night]).toEqual([8, 4, 2]);
+    expect([found.day.systolic, found.night.systolic]).toEqual([145, 110]);
+    // 14.5 hours awake at 145, 8 asleep at 110: (14.5 x 145 + 8 x 110) / 22.5 = 132.5556.
+    expect(found.whole.hoursWeighted.systolic).toBeCloseTo(132.5556, 4);
+    const touching = await answered('- --asleep 23:00-07:00 --nap 07:00-08:00', input);
+    expect([touching.counts.day, touching.counts.night]).toEqual([6, 2]);
+    const without = await answered('- --asleep 23:00-07:00', input);
+    expect(without.counts.day).toBe(6);
   });
 
   test('typed times of sleep win over the marks of the file, and it is said how many marks say otherwise', async () => {

@@ -16,6 +16,11 @@ export function isWithin(minuteOfDay: number, { from, to }: ClockRange): boolean
   return minuteOfDay >= from || minuteOfDay < to;
 }
 
+/** Whether two ranges have a minute in common. */
+export function doOverlap(one: ClockRange, other: ClockRange): boolean {
+  return isWithin(one.from, other) || isWithin(other.from, one);
+}
+
 /** How long a range lasts by the wall clock, in hours. */
 export function hoursOf({ from, to }: ClockRange): number {
   const minutes = to - from;

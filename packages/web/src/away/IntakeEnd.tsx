@@ -1,5 +1,5 @@
 import type { PersonRecord } from '@evenfall/api';
-import { EMERGENCY_FEATURES, type EmergencyFeature } from '@evenfall/clinical';
+import { doOverlap, EMERGENCY_FEATURES, type EmergencyFeature } from '@evenfall/clinical';
 import type { ReadSeries } from '@evenfall/exchange';
 import {
   addedEvidence,
@@ -94,7 +94,7 @@ function ComesTo({
     diary: intake.of === 'home' && form.text('diary') !== '' ? form.text('diary') : null,
     status: signer.isPreliminary ? 'preliminary' : 'final',
     asleep: intake.of === 'ambulatory' ? asleep : null,
-    // Without the night a nap would be taken for it: it says nothing alone.
+    // Without the night a nap would be taken for it: it is asked for below.
     nap: intake.of === 'ambulatory' && asleep !== null ? nap : null,
     scheduled: intake.of === 'ambulatory' ? scheduled : null,
     treated: form.text('treated') === 'yes' ? true : form.text('treated') === 'no' ? false : null,
@@ -130,6 +130,12 @@ function ComesTo({
       : [words.sentence('away.stillToCome', { text: dayText(localDate(toCome.at), words) })]),
     ...(content.value.actNow.length > 0 && form.text('features') === ''
       ? [words.sentence('review.unaskedFeatures')]
+      : []),
+    ...(nap !== null && intake.of === 'ambulatory' && asleep === null
+      ? [words.sentence('away.napAlone')]
+      : []),
+    ...(evidence.nap !== null && evidence.asleep !== null && doOverlap(evidence.asleep, evidence.nap)
+      ? [words.sentence('away.napWithin')]
       : []),
     ...(isScheduledWrong ? [words.sentence('away.scheduledWrong')] : []),
     ...(record.identity === null ? [words.sentence('away.nobodyKnown')] : []),

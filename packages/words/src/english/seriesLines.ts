@@ -131,6 +131,7 @@ export const seriesOptions = {
   officeMean: 'an office pressure to compare with: 148/92, or 148/92x2 for a mean of two',
   treated: 'whether the person is treated for high pressure',
   asleep: 'when the person slept, by their diary: 23:00-07:00',
+  nap: 'with --asleep: when they slept by day, counted as neither day nor night: 13:00-14:30',
   dayWindow: 'the hours of day by the clock: 09:00-21:00',
   nightWindow: 'the hours of night by the clock: 01:00-06:00',
   scheduled: 'how many readings the recorder was set to take',

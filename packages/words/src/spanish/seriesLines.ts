@@ -115,6 +115,7 @@ export const seriesOptions: Reworded<typeof options> = {
   officeMean: 'una presión de consulta con la que comparar: 148/92, o 148/92x2 si es media de dos',
   treated: 'si la persona recibe tratamiento para la presión alta',
   asleep: 'cuándo durmió la persona, según su diario: 23:00-07:00',
+  nap: 'con --asleep: la siesta, que no cuenta ni como día ni como noche: 13:00-14:30',
   dayWindow: 'las horas del día según el reloj: 09:00-21:00',
   nightWindow: 'las horas de la noche según el reloj: 01:00-06:00',
   scheduled: 'cuántas lecturas estaba programado para tomar el registrador',

@@ -1,6 +1,7 @@
 import {
   type AmbulatoryCircumstances,
   type DayNight,
+  doOverlap,
   listPresets,
   type Parsed,
   type Refusal,
@@ -64,6 +65,7 @@ export function seriesOptions(section: SeriesSection): Option[] {
 /** The options of a recording alone. */
 export const RECORDING_OPTIONS: readonly Option[] = [
   { name: 'asleep', kind: 'value', means: 'options.asleep', hint: 'HH:MM-HH:MM' },
+  { name: 'nap', kind: 'value', means: 'options.nap', hint: 'HH:MM-HH:MM' },
   { name: 'day', kind: 'value', means: 'options.dayWindow', hint: 'HH:MM-HH:MM' },
   { name: 'night', kind: 'value', means: 'options.nightWindow', hint: 'HH:MM-HH:MM' },
   { name: 'scheduled', kind: 'value', means: 'options.scheduled', hint: 'READINGS' },
@@ -127,9 +129,16 @@ export type TypedRecording = Pick<AmbulatoryCircumstances, 'scheduled' | 'isAllU
 /** Reads the options of a recording. Errors as above. */
 export function typedRecording(given: Given): Parsed<TypedRecording> {
   const refusals: Refusal[] = [];
-  const [asleep, day, night] = (['asleep', 'day', 'night'] as const).map((name) =>
-    rangeOf(given.text(name), name, refusals),
-  );
+  const [asleep = null, nap = null, day = null, night = null] = (
+    ['asleep', 'nap', 'day', 'night'] as const
+  ).map((name) => rangeOf(given.text(name), name, refusals));
+  // Without the night a nap would be taken for it; and no minute is of both.
+  if (
+    (given.text('nap') !== null && given.text('asleep') === null) ||
+    (asleep !== null && nap !== null && doOverlap(asleep, nap))
+  ) {
+    refusals.push(refusal('/nap', 'contradicts', 'nap-apart', given.text('nap')));
+  }
   const isClock = given.text('day') !== null || given.text('night') !== null;
   if (
     isClock &&
@@ -141,9 +150,9 @@ export function typedRecording(given: Given): Parsed<TypedRecording> {
   const scheduled = wholeFrom(given, 'scheduled', 1, MOST_READINGS, refusals);
   if (refusals.length > 0) return { ok: false, refusals };
   const dayNight: DayNight | null =
-    asleep !== null && asleep !== undefined
-      ? { by: 'asleep-range', asleep }
-      : day && night
+    asleep !== null
+      ? { by: 'asleep-range', asleep, nap }
+      : day !== null && night !== null
         ? { by: 'clock', day, night }
         : null;
   return { ok: true, value: { scheduled, isAllUsed: given.isOn('all'), dayNight } };

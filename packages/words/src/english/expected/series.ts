@@ -25,6 +25,7 @@ export const series = {
   'part-of-day': () => 'morning, evening or other',
   'clock-range': () => 'a range of the clock, such as 23:00-07:00',
   'day-and-night': () => '--day and --night together, and no --asleep beside them',
+  'nap-apart': () => '--nap beside --asleep, and no time in both',
   'night-by-diary': () => 'no --day and --night: the file itself says when the person slept',
   'pressure-that-stands': () =>
     'a blood pressure that was not taken back, or a heart rate at the time of one',

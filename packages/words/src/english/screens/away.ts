@@ -57,6 +57,8 @@ export const away = {
   asleepTo: 'Awake again at',
   napFrom: 'Slept by day from',
   napTo: 'Slept by day until',
+  napAlone: 'A sleep by day is told beside the hours of the night: say those too.',
+  napWithin: 'The sleep by day lies within the hours of the night: look at the times.',
   asleepHint:
     'By the person’s own diary. Left blank, day and night are told by marks in the table, or else by the clock, and that is said.',
   scheduled: 'Readings it was set to take',

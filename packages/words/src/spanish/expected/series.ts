@@ -27,6 +27,7 @@ export const series: Reworded<typeof english> = {
   'part-of-day': () => 'mañana, tarde u otra',
   'clock-range': () => 'un intervalo del reloj, como 23:00-07:00',
   'day-and-night': () => '--day y --night juntas, y sin --asleep a su lado',
+  'nap-apart': () => '--nap junto a --asleep, y ninguna hora en las dos',
   'night-by-diary': () => 'ni --day ni --night: el propio archivo dice cuándo durmió la persona',
   'pressure-that-stands': () =>
     'una tensión arterial no retirada, o una frecuencia cardíaca a la hora de una',

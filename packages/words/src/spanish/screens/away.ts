@@ -52,6 +52,8 @@ export const away: Reworded<typeof english> = {
   asleepTo: 'Hasta las',
   napFrom: 'Siesta desde',
   napTo: 'Siesta hasta',
+  napAlone: 'La siesta se dice junto a las horas de la noche: diga también esas.',
+  napWithin: 'La siesta cae dentro de las horas de la noche: revise las horas.',
   asleepHint:
     'Según el diario de la propia persona. En blanco, el día y la noche se toman de las marcas de la tabla o, si no, del reloj, y así se dice.',
   scheduled: 'Lecturas programadas',

@@ -132,6 +132,7 @@ export type { SeriesValueKept } from './content/seriesValue.js';
 export type { Override } from './content/shared.js';
 export type { SignContent, TypedNumber } from './content/sign.js';
 export type { TapsContent } from './content/taps.js';
+export { ABOUT, isTimeAbout, timesAbout } from './content/timesAbout.js';
 export { whySaid } from './content/whySaid.js';
 export type { AmendmentReason, Amends } from './entry/amendment.js';
 export { AMENDMENT_REASONS, amends } from './entry/amendment.js';

@@ -49,6 +49,19 @@ describe('the invented week H1 in its figure', () => {
     expect(new Set(dashes).size).toBe(2); // told apart without colour
   });
 
+  test('a time that nobody said is read out as about then, every other one as it was said', () => {
+    const protocol = presetProtocol({ home: 'ish-2020' });
+    if (!protocol.ok) throw new Error('ish-2020');
+    const rules = homeRules(protocol.value);
+    const result = homeResult(H1, NOTHING_BY_HAND, rules);
+    const { marks } = homeFigure({ readings: H1, result, rules, about: new Set([2, 28]) }, words);
+    const plain = figure.marks.map(({ text }) => text);
+    expect(
+      marks.map(({ text }, at) => text === plain[at]).flatMap((same, at) => (same ? [] : [at + 1])),
+    ).toEqual([2, 28]);
+    expect(marks[1]?.text).toBe(`about ${plain[1]}`);
+  });
+
   test('what is left out is open, what is used is filled, and each sitting is joined as a pair', () => {
     expect(withClass(figure.svg, 'is-left-out').length).toBe(8); // two marks of each of the four of day 1
     expect(withClass(figure.svg, 'is-used').length).toBe(48);

@@ -14,13 +14,23 @@ import { type DataTable, type Drawing, drawn, type Figure, type Mark } from './f
 import { PAPER } from './paint.js';
 import { DASH, HALF, keyLines, label, line, markShape, SMALL_LINE, TEXT, wrapped } from './parts.js';
 import { extendedNote, extentOf, gridOf, upScale } from './pressureAxis.js';
-import { clockText, DAY_MINUTES, dayMeanText, dayText, meansText, meanText, pressureText } from './times.js';
+import {
+  DAY_MINUTES,
+  dayMeanText,
+  dayText,
+  meansText,
+  meanText,
+  pressureText,
+  timeOfReading,
+} from './times.js';
 
 /** A series at home, as it was answered. `readings` are all that were read, used or not. */
 export type HomeDrawn = {
   readonly readings: readonly SeriesReading[];
   readonly result: HomeResult;
   readonly rules: HomeRules;
+  /** Readings whose time is only about right, by their `index`; absent where every time was said. */
+  readonly about?: ReadonlySet<number>;
 };
 
 /** The scale of a week at home, in mmHg, extended where data lie outside. Source: decision. */
@@ -48,7 +58,7 @@ const LABEL_WIDTH = 52;
  * Source: out-of-office handbook 18 (the home page).
  */
 export function homeFigure(
-  { readings, result, rules }: HomeDrawn,
+  { readings, result, rules, about }: HomeDrawn,
   words: Words,
   how: Partial<Drawing> = {},
 ): Figure {
@@ -222,7 +232,7 @@ export function homeFigure(
     const left = result.dropped.find((one) => one.index === index);
     return [
       words.sentence('report.readingAt', {
-        when: `${dayText(reading.localDay, words, true)} ${clockText(reading.minuteOfDay, words)}`,
+        when: timeOfReading(reading, about, words, true),
         pressure: pressureText(systolic, diastolic, words),
         pulse,
       }),

@@ -36,6 +36,17 @@ export function clockText(minuteOfDay: number, words: Words): string {
   return `${hour % 12 === 0 ? 12 : hour % 12}:${two(minute)} ${hour < 12 ? 'AM' : 'PM'}`;
 }
 
+/** When a reading was taken; about then where nobody said the time of it, as the screen says it. */
+export function timeOfReading(
+  { index, localDay, minuteOfDay }: SeriesReading,
+  about: ReadonlySet<number> | undefined,
+  words: Words,
+  isShort = false,
+): string {
+  const text = `${dayText(localDay, words, isShort)} ${clockText(minuteOfDay, words)}`;
+  return about?.has(index) === true ? words.sentence('away.timeAbout', { text }) : text;
+}
+
 /** How far the wall clock of a reading stands before UTC, in minutes. */
 export function offsetOf({ localDay, minuteOfDay, atMs }: SeriesReading): number {
   return Math.round(

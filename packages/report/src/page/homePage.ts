@@ -34,8 +34,6 @@ export type HomePageInput = HomeDrawn & {
   readonly refused: readonly RefusedRow[];
   /** What stands beside a reading, by its `index`. */
   readonly beside: ReadonlyMap<number, readonly string[]>;
-  /** Readings whose time is only about right, by their `index`. */
-  readonly about?: ReadonlySet<number>;
   /** What was settled while the file was read. */
   readonly settled: readonly string[];
   readonly chances: PageChances | null;

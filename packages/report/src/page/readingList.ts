@@ -1,7 +1,7 @@
 import { inTimeOrder, type SeriesReading } from '@evenfall/clinical';
 import type { Words } from '@evenfall/words';
 import type { DataTable } from '../figure/figure.js';
-import { clockText, dayText } from '../figure/times.js';
+import { timeOfReading } from '../figure/times.js';
 
 /** Every reading in order of time, with what became of it. `beside` is by `index`; `about` has those whose time was nobody's. */
 export function readingList(
@@ -39,15 +39,4 @@ export function readingList(
       ];
     }),
   };
-}
-
-/** When a reading was taken; about then where nobody said the time of it, as the screen says it. */
-export function timeOfReading(
-  { index, localDay, minuteOfDay }: SeriesReading,
-  about: ReadonlySet<number> | undefined,
-  words: Words,
-  isShort = false,
-): string {
-  const text = `${dayText(localDay, words, isShort)} ${clockText(minuteOfDay, words)}`;
-  return about?.has(index) === true ? words.sentence('away.timeAbout', { text }) : text;
 }

@@ -11,8 +11,8 @@ import {
   withOfficeVisit,
 } from '@evenfall/clinical';
 import type { Words } from '@evenfall/words';
+import { timeOfReading } from '../figure/times.js';
 import type { HomePageInput } from './homePage.js';
-import { timeOfReading } from './readingList.js';
 import type { RefusedRow, ReportHeader, RuleSet } from './reportPage.js';
 
 /** A reading to act on whatever the mean: one of the series, or a row that could not be read. */

@@ -8,6 +8,7 @@ import {
   type InForce,
   type OfficeNear,
   type SeriesContent,
+  timesAbout,
 } from '@evenfall/record';
 import {
   dayText,
@@ -80,7 +81,7 @@ function saidOf(series: ChartedSeries, answered: Answered, about: PageAbout, wor
       why: `${words.sentence('away.asItStood')}: “${got ?? ''}”`,
     })),
     beside: besideOf(series, words),
-    about: aboutOf(content),
+    about: timesAbout(content.readings),
     settled: [
       ...(irregular === 0 ? [] : [words.sentence('series.irregularReadings', { readings: irregular })]),
       ...(marks === null ? [] : [words.sentence('series.marksNotUsed', marks)]),
@@ -135,16 +136,6 @@ function dateText(date: string, words: Words): string {
 const DAY_MS = 86_400_000;
 
 const CLOCK_SAID = { skipped: 'series.clockSkipped', twice: 'series.clockTwice' } as const;
-
-/** How a time that nobody said begins as it was entered: that of its sitting was taken for it. */
-const ABOUT = '~';
-
-/** The readings whose time is only about right, by place from 1. */
-function aboutOf({ readings }: SeriesContent): ReadonlySet<number> {
-  return new Set(
-    readings.flatMap(({ at }, place) => (at.asEntered?.startsWith(ABOUT) === true ? [place + 1] : [])),
-  );
-}
 
 /** What a hand decided of a reading, and what came beside it, by its place from 1. */
 function besideOf({ content, decided, value }: ChartedSeries, words: Words): Map<number, string[]> {

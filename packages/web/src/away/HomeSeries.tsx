@@ -1,5 +1,5 @@
 import { dayPartOf, homeDayOf, type SeriesReading } from '@evenfall/clinical';
-import type { AnsweredHome, InForce, SeriesContent } from '@evenfall/record';
+import { type AnsweredHome, type InForce, type SeriesContent, timesAbout } from '@evenfall/record';
 import { dayMeanText, homeFigure } from '@evenfall/report';
 import { useApp } from '../app/context.js';
 import { dayOfYearText } from '../app/times.js';
@@ -28,6 +28,7 @@ export function HomeSeries({ content, answered, rules }: HomeProps) {
   const { words } = useApp();
   const { readings, result, usual, office, beside } = answered;
   const { homeRules } = rules;
+  const about = timesAbout(content.readings);
   return (
     <>
       <section className="away-comes-to" aria-label={words.sentence('away.comesTo')}>
@@ -38,7 +39,7 @@ export function HomeSeries({ content, answered, rules }: HomeProps) {
         name="home"
         height={FIGURE_HEIGHT}
         leastWidth={FIGURE_LEAST}
-        draw={(how) => homeFigure({ readings, result, rules: homeRules }, words, how)}
+        draw={(how) => homeFigure({ readings, result, rules: homeRules, about }, words, how)}
       />
       {usual === null ? null : <Chances {...usual} office={office} />}
       {office === null || beside === null ? null : <OfficeAndAway office={office} beside={beside} />}

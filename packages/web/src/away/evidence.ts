@@ -1,6 +1,6 @@
 import type { EmergencyFeature, RoundFacts } from '@evenfall/clinical';
 import type { ReadSeries, SeriesFlag } from '@evenfall/exchange';
-import type { RefusedSeriesRow, SeriesEvidence, SeriesReadingKept } from '@evenfall/record';
+import { ABOUT, type RefusedSeriesRow, type SeriesEvidence, type SeriesReadingKept } from '@evenfall/record';
 import { stampAt } from '../ports/stampAt.js';
 import type { Intake } from './intake.js';
 import { sittingTime, type TextOf } from './weekGrid.js';
@@ -10,9 +10,6 @@ const DAY_MINUTES = 1440;
 const LONGEST_LINE = 1000;
 const LONGEST_NOTE = 1000;
 const LONGEST_DEVICE = 200;
-
-/** A time that is only about right is kept so: the sitting's usual time, and nobody said otherwise. */
-export const ABOUT = '~';
 
 export type Beside = Pick<
   SeriesEvidence,

@@ -1,8 +1,7 @@
 import { type SidedLimit, shownPressure } from '@evenfall/clinical';
-import type { SeriesReadingKept } from '@evenfall/record';
+import { isTimeAbout, type SeriesReadingKept } from '@evenfall/record';
 import type { Words } from '@evenfall/words';
 import { dayOfYearText, timeText } from '../app/times.js';
-import { ABOUT } from './evidence.js';
 
 type Pair = { readonly systolic: number | null; readonly diastolic: number | null };
 export type PairLimits = {
@@ -46,9 +45,10 @@ export function pressureText({ systolic, diastolic }: Pair, words: Words): strin
 }
 
 /** When a reading was taken, of a series whose year is said above it; about then where nobody said the time of it. */
-export function readingTime({ at }: Pick<SeriesReadingKept, 'at'>, words: Words): string {
+export function readingTime(reading: Pick<SeriesReadingKept, 'at'>, words: Words): string {
+  const { at } = reading;
   const text = `${dayOfYearText(at.at.slice(0, 10), words)}, ${timeText(at.at.slice(11, 16), words)}`;
-  return at.asEntered?.startsWith(ABOUT) === true ? words.sentence('away.timeAbout', { text }) : text;
+  return isTimeAbout(reading) ? words.sentence('away.timeAbout', { text }) : text;
 }
 
 /** A difference with its sign, to one decimal. */

@@ -1,5 +1,6 @@
 export { type Access, hasRole } from './access/access.js';
 export { ACCOUNT_ROLES, type AccountRole, accountRole, accountRoles } from './access/accountRole.js';
+export { barredAdding } from './access/barredAdding.js';
 export { barredAmending, barredEntry } from './access/barredEntries.js';
 export { barredImport } from './access/barredImport.js';
 export { SIGN_IN_LIMITS } from './access/signInLimits.js';

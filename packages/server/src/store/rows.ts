@@ -100,3 +100,6 @@ export function entryOf(row: Selectable<Tables['entry']>): StoredEntry {
   const places = read.refusals.map(({ field, code }) => `${field}: ${code}`).join(', ');
   throw new Error(`entry ${row.id} (${row.kind} ${row.schema}) cannot be read: ${places}`);
 }
+
+/** When what is not kept yet is taken to be recorded: after everything that is. */
+export const LAST = '9999-12-31T23:59:59.000Z';

@@ -5,6 +5,7 @@ import type { Tables } from '../database/schema.js';
 import { within } from '../database/within.js';
 import { contentHash } from './canonical.js';
 import { rowOf } from './rows.js';
+import { wrongAdditions } from './wrongAdditions.js';
 import { inPlace, unknownReferences, wrongEntries } from './wrongEntries.js';
 
 /** An entry as it was sent and as its kind reads it: what is kept is what was sent, in the schema of its time. */
@@ -55,7 +56,8 @@ export async function takeEntries(
   try {
     return await within(db, async (tx) => {
       await also.before?.(tx);
-      const refusals = await wrongEntries(tx, site, entries, program);
+      const wrong = await wrongEntries(tx, site, entries, program);
+      const refusals = inPlace([...wrong, ...(await wrongAdditions(tx, site, incoming))]);
       if (refusals.length > 0) {
         const unknown = await unknownReferences(tx, site, entries);
         throw new Ended({ outcome: 'refused', refusals: inPlace([...unknown, ...refusals]) });

@@ -254,6 +254,25 @@ test("a learner's series waits for a supervisor, who is somebody else, names it,
   expect(await rowOf()).toMatchObject({ toCountersign: 0 });
 });
 
+test("to a learner's series nobody else adds while it waits; once it is countersigned they do, and are answered again as ever", async () => {
+  const kept = series({ status: 'preliminary' });
+  expect(await problemsOf(kept)).toBe(201);
+  const supervisor = v7();
+  await clinic.send('POST', '/api/agents', { id: supervisor, name: 'Sedge (invented)' });
+  const amends = { entry: kept.id, reason: 'other' as const, text: 'more days' };
+  const readings = [reading('2015-03-01T07:00:00+00:00', 131, 80)];
+  const more = { ...series({ readings }), agent: supervisor, round: kept.round, amends };
+  expect(await problemsOf(more)).toEqual(['/entries/0/amends/entry contradicts']);
+  const { body } = await clinic.sign(more);
+  expect(body.problems[0]).toMatchObject({ rule: 'series-countersigned', field: '/entries/0/amends/entry' });
+  const content = { signing: kept.id, agrees: true, ownRound: null, note: null };
+  const as = { round: kept.round, role: 'supervisor' as const, agent: supervisor };
+  const agreed = clinic.frame('countersigned', person, content, as);
+  expect(await problemsOf(agreed)).toBe(201);
+  expect(await problemsOf(more)).toBe(201);
+  expect(await problemsOf(more)).toBe(200);
+});
+
 test('a series is countersigned by nobody who signed anything of it, the first or the last', async () => {
   const kept = series({ status: 'preliminary' });
   expect(await problemsOf(kept)).toBe(201);
@@ -264,7 +283,8 @@ test('a series is countersigned by nobody who signed anything of it, the first o
   };
   const [adder, third] = [await named('Sorrel'), await named('Quill')];
   const amends = { entry: kept.id, reason: 'other' as const, text: 'more days' };
-  const more = { ...series({ readings: [reading('2014-03-01T07:00:00+00:00', 131, 80)] }), agent: adder };
+  const readings = [reading('2014-03-01T07:00:00+00:00', 131, 80)];
+  const more = { ...series({ status: 'preliminary', readings }), agent: adder };
   expect(await problemsOf({ ...more, round: kept.round, amends })).toBe(201);
   const by = (agent: string) => {
     const content = { signing: more.id, agrees: true, ownRound: null, note: null };

@@ -3,7 +3,7 @@ import { type Entry, gatherAmendments, newReadings, type StoredEntry } from '@ev
 import type { Kysely } from 'kysely';
 import type { Tables } from '../database/schema.js';
 import { entryHere } from './entryHere.js';
-import { readRows } from './rows.js';
+import { LAST, readRows } from './rows.js';
 
 /**
  * What is wrong with what is said of a diary or a series: each names one of the same person and book, in the same
@@ -114,6 +114,3 @@ async function treesOf(
     current: current.filter((one) => one.kind === 'series'),
   }));
 }
-
-/** What is not kept yet comes after everything that is. */
-const LAST = '9999-12-31T23:59:59.000Z';

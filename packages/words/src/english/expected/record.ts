@@ -50,6 +50,7 @@ export const record = {
   'gauge-between': (f, say) => `${say.short(f.value('minimum'))} to ${say.short(f.value('maximum'))} mmHg`,
   'signing-of-round': () => 'the signing of this round',
   'signed-round': () => 'a signed round of this person',
+  'series-countersigned': () => 'a series that waits for no countersigning: look at it and agree first',
   'another-agent': () => 'somebody else than who signed',
   'no-learner': () => 'somebody whose own newest round or series is not a learner’s',
   'not-before-from': () => 'a day not before the first one',

@@ -48,6 +48,7 @@ export const record: Reworded<typeof english> = {
   'fact-of-person': () => 'un dato que se conozca de esta persona',
   'signing-of-round': () => 'la firma de esta ronda',
   'signed-round': () => 'una ronda firmada de esta persona',
+  'series-countersigned': () => 'una serie que no espere refrendo: revísela y refréndela antes',
   'another-agent': () => 'alguien distinto de quien firmó',
   'no-learner': () => 'alguien cuya ronda o serie más reciente no sea de estudiante',
   'not-before-from': () => 'un día no anterior al primero',

@@ -1,0 +1,23 @@
+import { type Refusal, refusal } from '@evenfall/clinical';
+import { chartSeries } from '../chart/chartSeries.js';
+import { mayAddTo } from '../chart/signersOf.js';
+import type { Entry, StoredEntry } from '../entry/entry.js';
+
+/**
+ * What nobody may put in the place of a learner's series that waits to be countersigned but those who signed it: whoever adds to
+ * it has signed it, and could look at it no more. A mark that it was entered in error adds nothing.
+ *
+ * @param record what is kept of the person, at least their series and what was said of them
+ * @returns a refusal at `/amends/entry`. Source: decision of this project (as `mayAddTo`).
+ */
+export function barredAdding(entry: Entry, record: readonly StoredEntry[]): Refusal[] {
+  const { kind, amends, agent } = entry;
+  if (kind !== 'series' || amends === null) return [];
+  const series = chartSeries(record, () => null).find(({ amended }) =>
+    amended.story.some(({ id }) => id === amends.entry),
+  );
+  const isLearner = entry.content.status === 'preliminary';
+  return series !== undefined && mayAddTo(series, agent, isLearner) === 'waits'
+    ? [refusal('/amends/entry', 'contradicts', 'series-countersigned', amends.entry)]
+    : [];
+}

@@ -1,5 +1,7 @@
+import { NO_ROUND_FACTS } from '@evenfall/clinical';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { addedEvidence } from '../content/continuedSeries.js';
 import type { StoredEntry } from '../entry/entry.js';
 import { H1, homeEvidence, inForceBy, keptReading, seriesContentOf } from '../testing/series.js';
 import { at, frame, idOf, kept } from '../testing/work.js';
@@ -152,6 +154,65 @@ describe('an alert of a series', () => {
     const fact = kept(frame('fact', about, { id: idOf(8), sequence: 8 }), 20);
     expect(open(series(1, high))).toEqual([]);
     expect(open(series(1, high), fact)).toEqual([['severe-in-pregnancy', idOf(501), idOf(1)]]);
+  });
+});
+
+// Bedside handbook 3.16: 160/110 in pregnancy, to 42 days after the birth; the same pressure alerts by nothing else here.
+describe('an alert of a pregnancy that ended', () => {
+  const pregnant = { ...NO_ROUND_FACTS, arms: [], isPregnant: true };
+  const after = { ...pregnant, isPregnant: false };
+  const high = keptReading('2026-07-05T08:00:00+01:00', '164/104 80');
+  const open = (...entries: StoredEntry[]) =>
+    projectDuties(entries, rulesOf).actNow.map(({ condition, figures }) => [condition, figures]);
+  const first = series(1, [high], 0, { facts: pregnant });
+  const moreDays = (id: number, to: StoredEntry, typed: string, facts = after, minute = id) => {
+    if (to.kind !== 'series') throw new Error('no series');
+    const reading = keptReading(`2026-07-${10 + id}T08:00:00+01:00`, typed);
+    const evidence = addedEvidence(to.content, homeEvidence([reading], { facts }));
+    const amends = { entry: to.id, reason: 'other' as const, text: 'more days' };
+    const more = { id: idOf(id), round: idOf(501), sequence: id, amends };
+    return kept(frame('series', seriesContentOf(evidence, ISH), more), minute);
+  };
+  const ALERT = ['severe-in-pregnancy', { systolic: 164, diastolic: 104 }];
+
+  test('stays open until it is closed, however many days are added', () => {
+    const added = moreDays(7, first, '128/80 72');
+    const again = moreDays(8, added, '126/80 72');
+    expect(added.kind === 'series' && added.content.value.actNow).toEqual([]);
+    expect(open(first)).toEqual([ALERT]);
+    expect(open(first, added)).toEqual([ALERT]);
+    expect(open(first, added, again)).toEqual([ALERT]);
+    expect(projectLatest([first, added, again], rulesOf).actNow).toBe(1);
+    const [one] = chartSeries([first, added, again], rulesOf, ISH);
+    expect(one?.alerts.map(({ condition }) => condition)).toEqual(['severe-in-pregnancy']);
+    expect(open(first, added, closing(9, 1, ['severe-in-pregnancy'], 20, [1, 7]))).toEqual([]);
+    expect(open(first, closing(9, 1, ['severe-in-pregnancy'], 5, [1]), added, again)).toEqual([]);
+  });
+
+  test('raised by a later day that nobody was told of stays too', () => {
+    const second = moreDays(7, first, '166/106 80', pregnant);
+    const third = moreDays(8, second, '128/80 72');
+    const told = closing(9, 1, ['severe-in-pregnancy'], 20, [1]);
+    const SECOND = ['severe-in-pregnancy', { systolic: 166, diastolic: 106 }];
+    expect(open(first, second, told)).toEqual([SECOND]);
+    expect(open(first, second, third, told)).toEqual([SECOND]);
+    expect(open(first, second, third, closing(9, 1, ['severe-in-pregnancy'], 20, [1, 7, 8]))).toEqual([]);
+  });
+
+  test('goes with the reading that raised it where that was put right, and with a series in error', () => {
+    const calm = keptReading('2026-07-05T08:00:00+01:00', '154/94 80');
+    const slip = {
+      ...series(7, [calm], 9, { facts: after }),
+      round: idOf(501),
+      amends: { entry: idOf(1), reason: 'typing-slip', text: null },
+    } as StoredEntry;
+    expect(open(first, slip)).toEqual([]);
+    expect(open(first, moreDays(7, first, '128/80 72'), inError(8, 7, 12))).toEqual([]);
+  });
+
+  test('is not raised by days after it: those are judged by their own', () => {
+    const calm = series(1, [keptReading('2026-07-05T08:00:00+01:00', '128/80 70')], 0, { facts: pregnant });
+    expect(open(calm, moreDays(7, calm, '164/104 80'))).toEqual([]);
   });
 });
 

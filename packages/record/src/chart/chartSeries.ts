@@ -56,6 +56,8 @@ export type ChartedSeries = {
   readonly value: SeriesValueKept;
   /** Under the protocol that is in force now, with what hands decided. */
   readonly now: SeriesValueKept;
+  /** Every alert that it raised, told or not; of one in error what was kept. */
+  readonly alerts: SeriesValueKept['actNow'];
   readonly open: readonly OpenSeriesAlert[];
   readonly closed: readonly Closed[];
 };
@@ -98,13 +100,13 @@ export function chartSeries(
     const rules = rulesOf(content.computedBy.presetVersion);
     const days = content.readings.map(({ at }) => at.at.slice(0, 'YYYY-MM-DD'.length)).sort();
     const isInError = amended.current.length === 0;
-    const known = (of: SeriesContent): SeriesContent => {
-      const learnt = onDay(facts, newest.measuredAt.at.slice(0, 'YYYY-MM-DD'.length));
+    const known = ({ content: of, measuredAt }: Stored<'series'>): SeriesContent => {
+      const learnt = onDay(facts, measuredAt.at.slice(0, 'YYYY-MM-DD'.length));
       const isPregnant = learnt.isPregnant ?? of.facts.isPregnant;
       const weeksAfterBirth = of.facts.weeksAfterBirth ?? learnt.weeksAfterBirth;
       return { ...of, facts: { ...of.facts, isPregnant, weeksAfterBirth } };
     };
-    const alerts = isInError ? [] : alertsOf(amended.current, known, rulesOf);
+    const alerts = isInError ? [] : alertsOf(raisingIn(amended, rulesOf), known, rulesOf);
     const open = alerts
       .flatMap((alert) => stillOpen(alert, closed, amended, known, rulesOf))
       .map((alert) => ({ ...alert, round, series: amended.original.id }));
@@ -124,6 +126,7 @@ export function chartSeries(
         atEntry: content.value,
         value: decided.length === 0 ? content.value : valueOfSeries(content, rules ?? NOTHING_CHOSEN, byHand),
         now: valueOfSeries(content, inForce, byHand),
+        alerts: isInError ? content.value.actNow : alerts,
         open,
         closed,
       },
@@ -167,20 +170,38 @@ export function byHandOf(decided: readonly Pick<DecidedReading, 'index' | 'decis
 
 type Alert = SeriesValueKept['actNow'][number];
 
+type Known = (series: Stored<'series'>) => SeriesContent;
+
 /**
- * The alerts of everything that stands of a series: as kept, and with what the record says of that day (a pregnancy
- * that nobody knew of at entry). Each condition once.
+ * What raises alerts of a series: what stands of it, and what that goes on with, with those of its readings and rows that still
+ * stand. Each is judged by the facts and the protocol of its own day: that a pregnancy ended since takes no alert back.
  */
-function alertsOf(
-  standing: readonly StoredEntry[],
-  known: (of: SeriesContent) => SeriesContent,
-  rulesOf: RulesOf,
-): Alert[] {
-  const alerts = standing.flatMap((entry): readonly Alert[] => {
-    if (entry.kind !== 'series') return [];
+function raisingIn({ current, story }: AmendedEntry, rulesOf: RulesOf): Stored<'series'>[] {
+  const named = new Map(story.map((entry) => [entry.id, entry]));
+  return current.flatMap((standing) => {
+    if (standing.kind !== 'series') return [];
+    const found = [standing];
+    let of = named.get(idAmended(standing));
+    // One that amends itself, of a damaged backup, goes on with nothing.
+    for (; of !== undefined && of !== standing; of = named.get(idAmended(of))) {
+      if (of.kind !== 'series') continue;
+      const content = stillIn(standing.content, of.content, rulesOf);
+      if (content !== null) found.push({ ...of, content });
+    }
+    return found;
+  });
+}
+
+function idAmended({ amends }: StoredEntry): string {
+  return amends?.entry ?? '';
+}
+
+/** The alerts of each: as kept, and with what the record says of that day (a pregnancy that nobody knew of at entry). Each condition once. */
+function alertsOf(raising: readonly Stored<'series'>[], known: Known, rulesOf: RulesOf): Alert[] {
+  const alerts = raising.flatMap((entry): readonly Alert[] => {
     const { content } = entry;
     const rules = rulesOf(content.computedBy.presetVersion) ?? NOTHING_CHOSEN;
-    const learnt = known(content);
+    const learnt = known(entry);
     const isSame = firstDifference(learnt.facts, content.facts) === null;
     return isSame ? content.value.actNow : [...content.value.actNow, ...valueOfSeries(learnt, rules).actNow];
   });
@@ -195,21 +216,21 @@ function alertsOf(
 function stillOpen(
   alert: Alert,
   closed: readonly Closed[],
-  { story, current }: AmendedEntry,
-  known: (of: SeriesContent) => SeriesContent,
+  amended: AmendedEntry,
+  known: Known,
   rulesOf: RulesOf,
 ): Alert[] {
   const told = closed
     .filter(({ content }) => content.conditions.includes(alert.condition))
     // As it stood then: what was amended since was told to nobody.
-    .map((closing) => standingFor(closing, story))
+    .map((closing) => standingFor(closing, amended.story, rulesOf))
     .filter((then) => alertsOf(then, known, rulesOf).some((one) => isSame(one, alert)));
   if (told.length === 0) return [alert];
-  const before = contentsOf(told.flat());
-  const since = contentsOf(current).flatMap((content) => {
-    const added = addedSince(before, content);
-    const rules = rulesOf(content.computedBy.presetVersion) ?? NOTHING_CHOSEN;
-    return added === null ? [] : valueOfSeries(known(added), rules).actNow;
+  const before = told.flat().map(({ content }) => content);
+  const since = raisingIn(amended, rulesOf).flatMap((entry) => {
+    const content = without(before, entry.content);
+    const rules = rulesOf(entry.content.computedBy.presetVersion) ?? NOTHING_CHOSEN;
+    return content === null ? [] : valueOfSeries(known({ ...entry, content }), rules).actNow;
   });
   return since.filter(({ condition }) => condition === alert.condition).slice(0, 1);
 }
@@ -218,22 +239,33 @@ function isSame(one: Alert, other: Alert): boolean {
   return one.condition === other.condition && firstDifference(one.figures, other.figures) === null;
 }
 
-/** What stood of a story for whoever closed its alerts. */
-function standingFor(closing: Closed, story: readonly StoredEntry[]): readonly StoredEntry[] {
+/** What raised alerts of a story for whoever closed them. */
+function standingFor(
+  closing: Closed,
+  story: readonly StoredEntry[],
+  rulesOf: RulesOf,
+): readonly Stored<'series'>[] {
   const before = story.filter((entry) => isCovered(closing, entry));
-  return gatherAmendments(before).flatMap(({ current }) => current);
+  return gatherAmendments(before).flatMap((amended) => raisingIn(amended, rulesOf));
 }
 
-function contentsOf(entries: readonly StoredEntry[]): SeriesContent[] {
-  return entries.flatMap((entry) => (entry.kind === 'series' ? [entry.content] : []));
-}
+const rowOf = ({ line, got }: SeriesContent['refused'][number]) => `${line} ${got}`;
 
 /** A series with only the readings and refused rows that none of the others has; null where they have all. */
-function addedSince(before: readonly SeriesContent[], content: SeriesContent): SeriesContent | null {
-  const existing = before.map(({ readings }) => ({ series: '', readings }));
+function without(others: readonly SeriesContent[], content: SeriesContent): SeriesContent | null {
+  const existing = others.map(({ readings }) => ({ series: '', readings }));
   const readings = [...newReadings(existing, content.readings).fresh];
-  const rowOf = ({ line, got }: SeriesContent['refused'][number]) => `${line} ${got}`;
-  const rows = new Set(before.flatMap(({ refused }) => refused.map(rowOf)));
+  const rows = new Set(others.flatMap(({ refused }) => refused.map(rowOf)));
   const refused = content.refused.filter((row) => !rows.has(rowOf(row)));
   return readings.length + refused.length === 0 ? null : { ...content, readings, refused };
+}
+
+/** The same with only what another has too, and its alerts by the rules of its time; null where that has nothing of it. */
+function stillIn(standing: SeriesContent, content: SeriesContent, rulesOf: RulesOf): SeriesContent | null {
+  const gone = without([standing], content);
+  if (gone === null) return content;
+  const kept = without([gone], content);
+  if (kept === null) return null;
+  const rules = rulesOf(content.computedBy.presetVersion) ?? NOTHING_CHOSEN;
+  return { ...kept, value: { ...content.value, actNow: valueOfSeries(kept, rules).actNow } };
 }

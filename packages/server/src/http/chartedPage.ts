@@ -73,7 +73,7 @@ function saidOf(series: ChartedSeries, answered: Answered, about: PageAbout, wor
     alerts: [
       ...(series.isInError ? [words.sentence('away.inError')] : []),
       ...(series.isPreliminary ? [words.sentence('away.preliminary')] : []),
-      ...content.value.actNow.map(({ condition, figures }) => words.detail({ code: condition, figures })),
+      ...series.alerts.map(({ condition, figures }) => words.detail({ code: condition, figures })),
     ],
     first: first.map(({ row, flag }) => ({ ...row, flag })),
     refused: refused.map(({ line, got }) => ({

@@ -129,7 +129,10 @@ function Series({ person, series, others, rules, office }: SeriesProps) {
           <strong>{words.sentence('away.preliminary')}</strong>
         </p>
       ) : null}
-      <ActFirstIn content={series.content} rows={content.refused} />
+      <ActFirstIn
+        content={{ ...content, value: { ...content.value, actNow: series.alerts } }}
+        rows={content.refused}
+      />
       {content.of === 'home' ? (
         <HomeSeries content={shown} answered={answeredHome(answering)} rules={rules} />
       ) : (

@@ -44,6 +44,8 @@ test('the memory of a device brought in again with more days goes on with its se
   const agent = page.getByLabel('Who is measuring?');
   await page.getByRole('heading', { name: 'Before you sign' }).waitFor();
   if (await agent.isVisible()) await agent.selectOption({ index: 1 });
+  const note = page.getByLabel('Note', { exact: true });
+  await note.fill('a'.repeat(800));
   await sign(page);
   await page.getByRole('heading', { level: 1, name: 'At home, 3 Mar 2025 to 7 Mar 2025' }).waitFor();
   const series = page.url();
@@ -63,6 +65,16 @@ test('the memory of a device brought in again with more days goes on with its se
   // H1: the first day left out, 136.5833/84.9583, n = 24.
   await expect(comesTo.getByText('137/84.96')).toBeVisible();
   await expect(comesTo.getByText(/the mean of 24 of 28 readings/)).toBeVisible();
+  // Both notes are kept as one of 1000 characters and a line between them: what does not fit is said where it is typed.
+  await note.fill('b'.repeat(200));
+  await expect(page.getByText('1 character too many', { exact: false })).toBeVisible();
+  await expect(note).toHaveValue('b'.repeat(200));
+  await sign(page);
+  await page.getByRole('link', { name: /^The note is too long/ }).click();
+  await expect(note).toBeFocused();
+  await expectAccessible(page);
+  await note.fill('b'.repeat(199));
+  await expect(page.getByText('too many', { exact: false })).toHaveCount(0);
   await sign(page);
 
   await page.getByRole('heading', { level: 1, name: 'At home, 3 Mar 2025 to 9 Mar 2025' }).waitFor();

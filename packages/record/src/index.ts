@@ -131,6 +131,7 @@ export type { SeriesDecision, SeriesKind, SeriesWay } from './content/seriesName
 export { MOST_SERIES_READINGS, SERIES_DECISIONS, SERIES_KINDS, SERIES_WAYS } from './content/seriesNames.js';
 export type { SeriesValueKept } from './content/seriesValue.js';
 export type { Override } from './content/shared.js';
+export { LONGEST_NOTE } from './content/shared.js';
 export type { SignContent, TypedNumber } from './content/sign.js';
 export type { TapsContent } from './content/taps.js';
 export { ABOUT, isTimeAbout, timesAbout } from './content/timesAbout.js';

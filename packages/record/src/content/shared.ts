@@ -2,7 +2,9 @@ import { COUNT_FIGURES, PULSE_SITES } from '@evenfall/clinical';
 import { z } from 'zod';
 
 export const countOf = z.enum(['pulse', 'breaths']);
-export const note = z.string().max(1000).nullable();
+/** Characters of a note. Source: decision of this project. */
+export const LONGEST_NOTE = 1000;
+export const note = z.string().max(LONGEST_NOTE).nullable();
 
 export const flag = z
   .object({ code: z.string().min(1).max(60), figures: z.record(z.string(), z.number()) })

@@ -6,6 +6,7 @@ import {
   chartSeries,
   continuedSeries,
   type InForce,
+  LONGEST_NOTE,
   MOST_SERIES_READINGS,
   mayAddTo,
   newReadings,
@@ -25,8 +26,8 @@ import { localDate } from '../ports/stampAt.js';
 import { SignAs, useSigner } from '../round/SignAs.js';
 import { entriesIn } from '../round/useRound.js';
 import { ActFirstIn } from './ActFirst.js';
-import { evidenceOf } from './evidence.js';
-import { flagText } from './flagText.js';
+import { evidenceOf, linesOfLongNotes } from './evidence.js';
+import { flagText, linesText } from './flagText.js';
 import { isGridDated } from './intake.js';
 import { LeftOut } from './LeftOut.js';
 import { RefusedLines } from './RefusedLines.js';
@@ -115,6 +116,9 @@ function ComesTo({
   const joins = continued === null ? null : (JOINS.find((one) => one === form.text('joins')) ?? null);
   const joined = joins === 'add' ? continued : null;
   const content = seriesMade(joined === null ? more : addedEvidence(joined.content, more), inForce, program);
+  // The notes of both are kept as one.
+  const noteOver = Math.max(0, (content.note?.length ?? 0) - LONGEST_NOTE);
+  const longNotes = linesOfLongNotes(read);
   // A day that has begun where the person was may be tomorrow here: only what is later by both is still to come.
   const toCome = fresh.find(({ at }) => localDate(at) > today && Date.parse(at.at) > Date.parse(now.at));
   const cannot = [
@@ -137,6 +141,7 @@ function ComesTo({
     ...(evidence.nap !== null && evidence.asleep !== null && doOverlap(evidence.asleep, evidence.nap)
       ? [words.sentence('away.napWithin')]
       : []),
+    ...(noteOver > 0 ? [words.sentence('away.noteTooLong')] : []),
     ...(isScheduledWrong ? [words.sentence('away.scheduledWrong')] : []),
     ...(record.identity === null ? [words.sentence('away.nobodyKnown')] : []),
     ...(isWithoutRules ? [words.sentence('away.withoutRules')] : []),
@@ -201,6 +206,15 @@ function ComesTo({
               {read.flags.map((flag) => (
                 <li key={flag.code}>{flagText(flag, words)}</li>
               ))}
+              {longNotes.length === 0 ? null : (
+                <li>
+                  {words.sentence('away.notesCut', {
+                    lines: linesText(longNotes),
+                    count: longNotes.length,
+                    most: LONGEST_NOTE,
+                  })}
+                </li>
+              )}
             </ul>
           </>
         )}
@@ -219,12 +233,18 @@ function ComesTo({
         <div id="away-features" tabIndex={-1}>
           <Features content={content} state={state} />
         </div>
-        <Field label={words.sentence('away.note')}>
+        <Field
+          id="away-note"
+          label={words.sentence('away.note')}
+          wrong={
+            noteOver === 0 ? null : words.sentence('away.noteOver', { over: noteOver, most: LONGEST_NOTE })
+          }
+        >
           {(control) => (
             <textarea
               {...control}
               rows={2}
-              maxLength={1000}
+              maxLength={LONGEST_NOTE}
               value={form.text('note')}
               onInput={({ currentTarget }) => form.set('note', currentTarget.value)}
             />
@@ -262,6 +282,7 @@ function ComesTo({
 const QUESTIONS = [
   { says: 'away.sayJoins', at: 'away-joins' },
   { says: 'review.unaskedFeatures', at: 'away-features' },
+  { says: 'away.noteTooLong', at: 'away-note' },
 ] as const;
 
 /** Leads to the place at which something is asked; null for a place of its own. */

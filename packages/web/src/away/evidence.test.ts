@@ -1,7 +1,7 @@
 import { DEFAULT_HOME_RULES } from '@evenfall/clinical';
 import { NOTHING_CHOSEN, roundFactsOf, seriesMade } from '@evenfall/record';
 import { expect, test } from 'vitest';
-import { evidenceOf } from './evidence.js';
+import { evidenceOf, linesOfLongNotes } from './evidence.js';
 import { columnsIn, columnsText, intakeOf, lineField } from './intake.js';
 import { cellField, timeField } from './weekGrid.js';
 
@@ -120,4 +120,14 @@ test('a row put right keeps what it said, and what the device marked and the clo
     [142, false, 'skipped', null],
     [139, true, null, '2025-03-30 07:30;l39;87;yes'],
   ]);
+});
+
+test('of a note as much is kept as the record takes, and it is said of which line there was more', () => {
+  // Source of 1000 characters: decision of this project (docs/conventions.md).
+  const long = (characters: number) => 'n'.repeat(characters);
+  const rows = [999, 1000, 1001].map((characters, k) => `2025-03-0${k + 1} 07:30;142;88;${long(characters)}`);
+  const given = { way: 'file', file: ['time;sys;dia;note', ...rows].join('\n'), zone: 'Europe/Lisbon' };
+  expect(kept(given).readings.map(({ note }) => note?.length)).toEqual([999, 1000, 1000]);
+  const { read } = intakeOf(fieldsOf(given), 'UTC', DEFAULT_HOME_RULES, null);
+  expect(read === null ? null : linesOfLongNotes(read)).toEqual([4]);
 });

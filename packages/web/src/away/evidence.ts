@@ -1,6 +1,12 @@
 import type { EmergencyFeature, RoundFacts } from '@evenfall/clinical';
 import type { ReadSeries, SeriesFlag } from '@evenfall/exchange';
-import { ABOUT, type RefusedSeriesRow, type SeriesEvidence, type SeriesReadingKept } from '@evenfall/record';
+import {
+  ABOUT,
+  LONGEST_NOTE,
+  type RefusedSeriesRow,
+  type SeriesEvidence,
+  type SeriesReadingKept,
+} from '@evenfall/record';
 import { stampAt } from '../ports/stampAt.js';
 import type { Intake } from './intake.js';
 import { sittingTime, type TextOf } from './weekGrid.js';
@@ -8,7 +14,6 @@ import { sittingTime, type TextOf } from './weekGrid.js';
 const MINUTE_MS = 60_000;
 const DAY_MINUTES = 1440;
 const LONGEST_LINE = 1000;
-const LONGEST_NOTE = 1000;
 const LONGEST_DEVICE = 200;
 
 export type Beside = Pick<
@@ -76,6 +81,13 @@ export function evidenceOf(
     features: features === null ? null : [...features],
     facts,
   } as SeriesEvidence;
+}
+
+/** The lines whose note is longer than is kept of it. */
+export function linesOfLongNotes({ beside, lines }: Pick<ReadSeries, 'beside' | 'lines'>): number[] {
+  return beside.flatMap(({ note, index }) =>
+    (note?.length ?? 0) > LONGEST_NOTE ? [lines[index - 1] ?? 1] : [],
+  );
 }
 
 /** What was settled of the time of single rows while the table was read, as it is kept. */

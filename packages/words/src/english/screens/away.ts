@@ -151,6 +151,11 @@ export const away = {
   'features-none': 'Asked: none of them',
   'features-some': 'Asked: yes, these',
   note: 'Note',
+  noteTooLong: 'The note is too long beside the one that the series has already.',
+  noteOver: (f: { over: number; most: number }, say: Say) =>
+    `The series that these days go on with has a note already, and both are kept as one of ${say.short(f.most)} characters at most: ${say.counted(f.over, { one: 'character', other: 'characters' })} too many. Shorten this one, or keep these days as a series of their own.`,
+  notesCut: (f: { lines: string; count: number; most: number }, say: Say) =>
+    `${f.count === 1 ? 'Line' : 'Lines'} ${f.lines}: of a note the first ${say.short(f.most)} characters are kept. Keep the file for the rest.`,
   sign: 'Sign',
   signHint: 'What is signed goes into the record as it came, refused rows and all.',
   startAgain: 'Discard it and start again',

@@ -139,6 +139,11 @@ export const away: Reworded<typeof english> = {
   'features-none': 'Se preguntó: ninguno',
   'features-some': 'Se preguntó: sí, estos',
   note: 'Nota',
+  noteTooLong: 'La nota es demasiado larga junto a la que la serie ya tiene.',
+  noteOver: (f, say) =>
+    `La serie que estos días continúan ya tiene una nota, y las dos se guardan como una de ${say.short(f.most)} caracteres como máximo: sobran ${say.counted(f.over, { one: 'carácter', other: 'caracteres' })}. Acorte esta o guarde estos días como una serie aparte.`,
+  notesCut: (f, say) =>
+    `${f.count === 1 ? 'Línea' : 'Líneas'} ${f.lines}: de una nota se guardan los primeros ${say.short(f.most)} caracteres. Conserve el archivo para el resto.`,
   sign: 'Firmar',
   signHint: 'Lo que se firma entra en el registro como vino, también las filas rechazadas.',
   startAgain: 'Descartarlo y empezar de nuevo',

@@ -96,6 +96,9 @@ test.each([
 test('pauses grow to a minute, and there is none with nothing to send', () => {
   const after = (tries: number) => pauseMs(holding({ ...round(50), tries }));
   expect([1, 2, 3, 5, 6, 40].map(after)).toEqual([2_000, 4_000, 8_000, 32_000, 60_000, 60_000]);
+  // One behind it that was not tried makes the pause no shorter.
+  expect(pauseMs(holding({ ...round(50), tries: 3 }, round(51)))).toBe(8_000);
+  expect(pauseMs(holding(round(50)))).toBe(2_000);
   expect(pauseMs(holding())).toBeNull();
   expect(pauseMs(holding({ ...round(50), refused: 'x' }))).toBeNull();
 });

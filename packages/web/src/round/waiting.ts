@@ -114,12 +114,28 @@ export function toSend(kept: Kept): readonly WaitingRound[] {
   return kept.waiting.filter(({ refused }) => refused === null);
 }
 
+/** Whether something that waits amends an entry of others, or stands in the same round or series. */
+export function goesOnWith(
+  { entries }: Pick<WaitingRound, 'entries'>,
+  others: readonly Pick<WaitingRound, 'entries'>[],
+): boolean {
+  const before = others.flatMap((one) => one.entries);
+  const ids = new Set(before.map(({ id }) => id));
+  const rounds = new Set(before.map(({ round }) => round).filter((round) => round !== null));
+  return entries.some(({ amends, round }) => ids.has(amends?.entry ?? '') || rounds.has(round ?? ''));
+}
+
 const FIRST_PAUSE_MS = 2_000;
 const LONGEST_PAUSE_MS = 60_000;
 
-/** How long to pause before sending again: twice as long each time, up to a minute. Null with nothing to send. */
+/**
+ * How long to pause before sending again: twice as long each time, up to a minute; those that were not tried yet, behind others,
+ * make it no shorter. Null with nothing to send.
+ */
 export function pauseMs(kept: Kept): number | null {
   const tries = toSend(kept).map((one) => one.tries);
   if (tries.length === 0) return null;
-  return Math.min(FIRST_PAUSE_MS * 2 ** Math.max(0, Math.min(...tries) - 1), LONGEST_PAUSE_MS);
+  const tried = tries.filter((one) => one > 0);
+  const fewest = tried.length === 0 ? 1 : Math.min(...tried);
+  return Math.min(FIRST_PAUSE_MS * 2 ** (fewest - 1), LONGEST_PAUSE_MS);
 }

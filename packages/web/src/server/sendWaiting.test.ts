@@ -1,8 +1,10 @@
 import type { Answer } from '@evenfall/api';
+import type { EntryFrame } from '@evenfall/record';
 import { wordsFor } from '@evenfall/words';
 import { expect, test } from 'vitest';
 import { complete, ID, PERSON } from '../round/testing.js';
 import { signed } from '../round/waiting.js';
+import type { WaitingRound } from '../store/kept.js';
 import { createStore } from '../store/store.js';
 import { keepSending, sendWaiting } from './sendWaiting.js';
 import type { Server } from './server.js';
@@ -74,6 +76,73 @@ test('a refused round says why and does not hold up the next', async () => {
   const { server } = serverThat([{ ok: false, status: 404, offline: false, problem }, TAKEN]);
   await sendWaiting({ store, server, words });
   expect(waitingIn(store)).toEqual([[ID(50), 1, 'Not there']]);
+});
+
+/** A server that keeps what it is sent as the real one does (an amendment of nothing is refused), and fails at the calls told. */
+function keepingServer(failing: readonly number[]) {
+  const keeps: string[] = [];
+  let calls = 0;
+  const failed = { ok: false, status: 500, offline: false, problem: null } as const;
+  const server = {
+    call: async (name: string, { body }: { body?: { entries: EntryFrame[] } }) => {
+      if (name !== 'addEntries') return { ok: false, status: 404, offline: false, problem: null };
+      calls += 1;
+      if (failing.includes(calls)) return failed;
+      const entries = body?.entries ?? [];
+      const isKnown = ({ amends }: EntryFrame) => amends === null || keeps.includes(amends.entry);
+      if (!entries.every(isKnown)) return { ok: false, status: 422, offline: false, problem: null };
+      keeps.push(...entries.map(({ id }) => id));
+      return TAKEN;
+    },
+  } as unknown as Server;
+  return { server, keeps };
+}
+
+/** Something signed that waits: an entry of a round, which may amend another. */
+function waitingEntry(id: number, round: number, amends: number | null = null): WaitingRound {
+  const old = amends === null ? null : { entry: ID(amends), reason: 'other', text: 'more days' };
+  const entry = { id: ID(id), kind: 'series', person: PERSON, round: ID(round), amends: old };
+  const form = { name: `away ${id}`, was: { fields: {}, adds: null, entry: null } };
+  const entries = [entry as unknown as EntryFrame];
+  return { round: ID(id), person: PERSON, entries, draft: null, form, tries: 0, refused: null };
+}
+
+// Source of what the server refuses: server/store/wrongEntries (an amendment names an entry that is kept).
+test.each([
+  [[1], [80, 60, 61, 62]],
+  [[2], [60, 80, 61, 62]],
+  [
+    [1, 3],
+    [80, 60, 61, 62],
+  ],
+  [[], [60, 61, 62, 80]],
+])(
+  'after a failure of the server at %j what goes on with a series never overtakes it, and other things do',
+  async (failing, wanted) => {
+    const store = createStore(null, () => ID(3));
+    const all = [
+      waitingEntry(60, 50),
+      waitingEntry(61, 50, 60),
+      waitingEntry(62, 50, 61),
+      waitingEntry(80, 55),
+    ];
+    for (const one of all) store.change((state) => ({ ...state, kept: signed(state.kept, one) }));
+    const { server, keeps } = keepingServer(failing);
+    for (let at = 0; at < 4; at += 1) await sendWaiting({ store, server, words });
+    expect(keeps).toEqual(wanted.map(ID));
+    expect(waitingIn(store)).toEqual([]);
+  },
+);
+
+test('what goes on with something that was refused is asked of the server, which says why', async () => {
+  const store = createStore(null, () => ID(3));
+  for (const one of [waitingEntry(60, 50, 99), waitingEntry(61, 50, 60)])
+    store.change((state) => ({ ...state, kept: signed(state.kept, one) }));
+  await sendWaiting({ store, server: keepingServer([]).server, words });
+  expect(waitingIn(store)).toEqual([
+    [ID(60), 1, words.sentence('app.failed')],
+    [ID(61), 1, words.sentence('app.failed')],
+  ]);
 });
 
 /** A device with one signed round of a class session, refused as told by a server with these sessions open. */

@@ -1,15 +1,25 @@
 import type { App } from '../app/context.js';
 import { withoutClassPerson } from '../class/forget.js';
-import { afterSending, isWorthRepeating, pauseMs, type Sent, toSend } from '../round/waiting.js';
+import { afterSending, goesOnWith, isWorthRepeating, pauseMs, type Sent, toSend } from '../round/waiting.js';
+import type { WaitingRound } from '../store/kept.js';
 import { BOOK, loadRecord } from './load.js';
 import { loadClassSessions } from './loadClass.js';
 import { refusedBecause } from './server.js';
 
 type Sending = Pick<App, 'store' | 'server' | 'words'>;
 
-/** Sends every signed round that waits, oldest first, and keeps on this device those that were not taken. */
+/**
+ * Sends every signed round that waits, oldest first, and keeps on this device those that were not taken. What goes on with one
+ * that went unanswered waits behind it: sent first, it would be refused for what is not there yet.
+ */
 export async function sendWaiting(app: Sending): Promise<void> {
-  for (const { round, person, entries, draft } of toSend(app.store.get().kept)) {
+  const unanswered: WaitingRound[] = [];
+  for (const waiting of toSend(app.store.get().kept)) {
+    if (goesOnWith(waiting, unanswered)) {
+      unanswered.push(waiting);
+      continue;
+    }
+    const { round, person, entries, draft } = waiting;
     const answer = await app.server.call('addEntries', { body: { entries: [...entries] } });
     const sent: Sent = answer.ok
       ? { is: 'taken' }
@@ -20,6 +30,7 @@ export async function sendWaiting(app: Sending): Promise<void> {
     if (answer.ok) await loadRecord(app, person, draft?.book ?? BOOK);
     app.store.change((state) => ({ ...state, kept: afterSending(state.kept, round, sent) }));
     if (sent.is === 'refused' && draft?.book === 'class') await forgetGone(app, person, answer.status);
+    if (sent.is === 'unanswered') unanswered.push(waiting);
     // Without a network none will arrive; but one that the server fails on must not hold up the others.
     if (!answer.ok && answer.offline) return;
   }

@@ -8,6 +8,7 @@ import { Arm, SILENT } from '../sound/arm.js';
 import { SOUND_FIGURES } from '../sound/figures.js';
 import { Fall } from './fall.js';
 import type { LetDownResult } from './letDownResult.js';
+import { Meeting } from './meeting.js';
 import type { LetDownPlan } from './plan.js';
 import type { SoundLog } from './soundLog.js';
 
@@ -15,11 +16,12 @@ import type { SoundLog } from './soundLog.js';
 const STREAM = new BeatStream();
 const ARM = new Arm();
 const FALL = new Fall();
+const MEETING = new Meeting();
 
 /** How long before the start of the fall a first inflation of the visit began, seconds. */
 export const INFLATION_SECONDS = 8;
-const SETTLING_STEPS = 8;
-export const SETTLED_SECONDS = 1e-9;
+const WRIST_AFTER_SECONDS = SOUND_FIGURES.wristAfterSeconds.value;
+const CONGESTED_AFTER_SECONDS = SOUND_FIGURES.congestedAfterSeconds.value;
 
 /** An empty result to be filled again and again. */
 export function newLetDownResult(): LetDownResult {
@@ -61,40 +63,24 @@ export function letDown(
   FALL.restart(plan);
   STREAM.restart(person, circumstances, plan.startSeconds - INFLATION_SECONDS);
   ARM.restart(person, circumstances, instrument);
-  while (STREAM.foot < plan.startSeconds) STREAM.next();
+  while (STREAM.foot < plan.startSeconds) STREAM.begin();
   let openSince = Number.NaN;
   let heardBefore = -2;
   let heardAt = 0;
-  let heardGauge = 0;
-  for (; STREAM.foot < FALL.endSeconds; STREAM.next()) {
+  for (; STREAM.foot < FALL.endSeconds; STREAM.begin()) {
     out.beats += 1;
-    const foot = STREAM.foot;
-    const atOnce = ARM.opensAfter(STREAM, ARM.outside(FALL.cuffAt(foot)));
-    const top = ARM.longestOpening(STREAM);
-    // Still shut when the pulse is at its top: this beat does not come through.
-    if (ARM.opensAfter(STREAM, ARM.outside(FALL.cuffAt(foot + top))) === Number.POSITIVE_INFINITY) {
+    if (MEETING.isShut(STREAM, ARM, FALL)) {
       openSince = Number.NaN;
       continue;
     }
-    let after = Math.min(atOnce, top);
-    // The pressure falls while the pulse climbs: where the two meet, by Steffensen's steps on a falling function.
-    for (let step = 0; step < SETTLING_STEPS && after > 0; step++) {
-      const once = ARM.opensAfter(STREAM, ARM.outside(FALL.cuffAt(foot + after)));
-      const move = once - after;
-      if (move < SETTLED_SECONDS && move > -SETTLED_SECONDS) break;
-      const twice = ARM.opensAfter(STREAM, ARM.outside(FALL.cuffAt(foot + once)));
-      if (twice === Number.POSITIVE_INFINITY) break;
-      const bend = twice - once - move;
-      after = bend === 0 ? twice : after - (move * move) / bend;
-    }
-    const at = foot + after;
-    const cuff = FALL.cuffAt(at);
+    MEETING.find(STREAM, ARM, FALL);
+    const cuff = MEETING.cuffMmHg;
     if (cuff <= FLAT_MMHG) break;
-    const outside = ARM.outside(cuff);
+    const at = MEETING.atSeconds;
+    const outside = MEETING.outside;
     if (Number.isNaN(out.pulseSeconds) && ARM.isFelt(STREAM, outside)) {
-      out.pulseSeconds = at + SOUND_FIGURES.wristAfterSeconds.value;
+      out.pulseSeconds = at + WRIST_AFTER_SECONDS;
       out.pulseCuffMmHg = FALL.cuffAt(out.pulseSeconds);
-      out.pulseGaugeMmHg = shown(instrument, out.pulseSeconds);
     }
     const level = ARM.levelDb(STREAM, outside);
     if (level === SILENT) {
@@ -107,43 +93,42 @@ export function letDown(
     }
     if (outside < STREAM.systolic && outside > STREAM.diastolic) {
       if (Number.isNaN(openSince)) openSince = at;
-      else if (at - openSince > SOUND_FIGURES.congestedAfterSeconds.value) ARM.congest();
+      else if (at - openSince > CONGESTED_AFTER_SECONDS) ARM.congest();
     }
     const phase = ARM.phaseOf(STREAM, outside);
     if (log !== null) log.add(at, cuff, level, phase, STREAM.index);
     if (level < plan.thresholdDb) continue;
-    const gauge = shown(instrument, at);
     out.sounds += 1;
     if (out.sounds === 1) {
       out.firstSeconds = at;
       out.firstCuffMmHg = cuff;
-      out.firstGaugeMmHg = gauge;
       out.firstBeat = STREAM.index;
     }
     if (Number.isNaN(out.firstOfTwoSeconds) && heardBefore === STREAM.index - 1) {
       out.firstOfTwoSeconds = heardAt;
-      out.firstOfTwoGaugeMmHg = heardGauge;
     }
     if (phase !== 4) {
       out.muffledSeconds = Number.NaN;
-      out.muffledGaugeMmHg = Number.NaN;
     } else if (Number.isNaN(out.muffledSeconds)) {
       out.muffledSeconds = at;
-      out.muffledGaugeMmHg = gauge;
     }
     out.lastSeconds = at;
     out.lastCuffMmHg = cuff;
-    out.lastGaugeMmHg = gauge;
     out.lastBeat = STREAM.index;
     heardBefore = STREAM.index;
     heardAt = at;
-    heardGauge = gauge;
   }
+  out.firstGaugeMmHg = shown(instrument, out.firstSeconds);
+  out.firstOfTwoGaugeMmHg = shown(instrument, out.firstOfTwoSeconds);
+  out.muffledGaugeMmHg = shown(instrument, out.muffledSeconds);
+  out.lastGaugeMmHg = shown(instrument, out.lastSeconds);
+  out.pulseGaugeMmHg = shown(instrument, out.pulseSeconds);
   return out;
 }
 
 /** What the gauge shows at an instant of the fall, its lag included; friction and swing are left to the sample face. */
 function shown(instrument: Instrument, seconds: number): number {
+  if (Number.isNaN(seconds)) return Number.NaN;
   return gaugeFor(instrument, FALL.cuffAt(seconds) + FALL.rateAt(seconds) * gaugeLagSeconds(instrument));
 }
 

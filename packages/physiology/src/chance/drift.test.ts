@@ -6,7 +6,12 @@ const drifts = (n: number, seconds: number) =>
   Array.from({ length: n }, (_, seed) => {
     const drift = new Drift();
     drift.restart(keyOf(seed, 'bpv'), 0, seconds);
-    return drift;
+    return {
+      at: (instant: number) => {
+        drift.moveTo(instant);
+        return drift.value;
+      },
+    };
   });
 const mean = (all: readonly number[]) => all.reduce((sum, x) => sum + x, 0) / all.length;
 

@@ -7,27 +7,30 @@ import { normalOf } from './normal.js';
  * 3.1, which would have to be stepped from the start of the visit.
  */
 export class Drift {
+  /** What it is at the instant last moved to: left here, for a number that is handed back is an object to the engine. */
+  value = Number.NaN;
   private cell = Number.NaN;
-  private a = 0;
-  private b = 0;
-  private c = 0;
-  private d = 0;
+  private a = Number.NaN;
+  private b = Number.NaN;
+  private c = Number.NaN;
+  private d = Number.NaN;
   private key = 0;
   private lane = 0;
   private perSecond = 1;
 
   /** @param timeConstantSeconds the lag over which its correlation falls to 1/e */
   restart(key: number, lane: number, timeConstantSeconds: number): void {
-    this.key = key;
+    this.key = key | 0;
     this.lane = lane;
     this.perSecond = LAG_IN_SPACINGS / timeConstantSeconds;
     this.cell = Number.NaN;
   }
 
-  at(seconds: number): number {
+  /** To an instant: `value` then holds what it is there. */
+  moveTo(seconds: number): void {
     const u = seconds * this.perSecond;
     const cell = Math.floor(u);
-    if (cell !== this.cell) this.moveTo(cell);
+    if (cell !== this.cell) this.draw(cell);
     const f = u - cell;
     const g = 1 - f;
     const w0 = g * g * g;
@@ -37,10 +40,10 @@ export class Drift {
     // One over the root of the sum of the squares of the weights, within 0.01 percent: both are even about the middle.
     const q = f * g;
     const scale = 0.235681 + q * (0.00145669 + q * (0.0959654 + q * 0.23472996));
-    return (w0 * this.a + w1 * this.b + w2 * this.c + w3 * this.d) * scale;
+    this.value = (w0 * this.a + w1 * this.b + w2 * this.c + w3 * this.d) * scale;
   }
 
-  private moveTo(cell: number): void {
+  private draw(cell: number): void {
     const isNext = cell === this.cell + 1;
     this.a = isNext ? this.b : normalOf(this.key, cell - 1, this.lane);
     this.b = isNext ? this.c : normalOf(this.key, cell, this.lane);
@@ -50,6 +53,7 @@ export class Drift {
   }
 
   copyFrom(other: Drift): void {
+    this.value = other.value;
     this.cell = other.cell;
     this.a = other.a;
     this.b = other.b;

@@ -42,6 +42,22 @@ const WENCKEBACH = [1, 0.94, 0.9, 1.76] as const;
 /** Far beyond five SD of everything that lowers a diastolic in a regular rhythm, and after the longest pause. */
 const LOWEST_BELOW_MMHG = 16;
 const LOWEST_BELOW_AFTER_PAUSE_MMHG = 80;
+/** No normal number is larger: a uniform one has 53 bits, and the quantile of 1 - 2^-53 is 8.21. */
+const MOST_SD = 8.3;
+/** More than all roundings of a sum of pressures. */
+const ROUNDING_MMHG = 1e-6;
+// The figures of every beat, looked up once.
+const MAYER_HZ = F.mayerHz.value;
+const MAYER_WANDER_TURNS = F.mayerWanderTurns.value;
+const SLOW_WAVE_LAG_TURNS = MAYER_HZ * F.slowWaveLagSeconds.value;
+const BREATH_SHAPE = F.breathShape.value;
+const BREATH_DIASTOLIC_SHARE = F.breathDiastolicShare.value;
+const SLOW_DIASTOLIC_SHARE = F.slowDiastolicShare.value;
+const PARADOX_MMHG = F.paradoxMmHg.value;
+const LARGEST_STEP = F.largestStep.value;
+const SHORTEST_SECONDS = F.shortestSeconds.value;
+const LEAST_SECONDS = F.leastSeconds.value;
+const FELT_SHARE = F.feltShare.value;
 /** Kinds whose pressures follow from the intervals through the run-off of the arteries. */
 const BY_RUN_OFF: ReadonlySet<RhythmKind> = new Set<RhythmKind>([
   'ventricular-ectopics',
@@ -96,6 +112,12 @@ export class BeatStream {
   private readonly weights = new Float64Array(DRIFT_SECONDS.length);
   private depthFactor = 1;
   private varies = false;
+  /** Whether pressures may be left undone: not where the next foot begins with what this beat left in the arteries. */
+  private mayWait = false;
+  private isFinished = true;
+  private slowTurns = 0;
+  /** How far chance, breath and slow wave can lift a systolic over its level and its slow course, mmHg. */
+  private reach = Number.POSITIVE_INFINITY;
   private byRunOff = false;
   private runOff = 1;
   /** Deviation of the foot from its level, by run-off. */
@@ -124,6 +146,7 @@ export class BeatStream {
     this.breath.restart(person, circumstances);
     this.levels.restart(person, circumstances, firstInflationSeconds);
     const slowKey = keyOf(person.seed, 'bpv');
+    this.varies = person.heart.driftSeconds > 0;
     this.phaseDrift.restart(slowKey, DRIFT_LANE.phase, F.mayerWanderSeconds.value);
     this.pressureDrift.restart(slowKey, DRIFT_LANE.pressure, F.slowSeconds.value);
     const targets = VARIATION_TARGETS[rhythm.variation];
@@ -133,12 +156,11 @@ export class BeatStream {
       this.intervalDrifts[i]?.restart(slowKey, DRIFT_LANE.interval + i, DRIFT_SECONDS[i] ?? 1);
       this.weights[i] = person.heart.driftSeconds * Math.sqrt((weights[i] ?? 0) / seen);
     }
-    this.varies = person.heart.driftSeconds > 0;
     const floor = F.depthFromPerMinute.value;
     this.depthFactor =
       Math.max(floor, 60 * targets.breathHz) / Math.max(floor, person.scenario.breathing.ratePerMinute);
     const usual = 60 / this.rate;
-    this.shortest = Math.min(F.shortestSeconds.value, F.sinusLeastShare.value * usual);
+    this.shortest = Math.min(SHORTEST_SECONDS, F.sinusLeastShare.value * usual);
     const { systolic, diastolic } = person.rest;
     this.pulsePressure = systolic - diastolic;
     this.byRunOff = BY_RUN_OFF.has(this.kind);
@@ -167,6 +189,14 @@ export class BeatStream {
     this.isPremature = false;
     this.nextPause = person.originSeconds + this.pauseWait(-1);
     this.levels.moveTo(person.originSeconds);
+    this.mayWait = !this.byRunOff;
+    this.reach =
+      this.kind === 'sinus'
+        ? Math.abs(person.breathingSwingMmHg) +
+          Math.abs(person.slowWaveMmHg) +
+          MOST_SD * Math.abs(person.beatSdMmHg) +
+          ROUNDING_MMHG
+        : Number.POSITIVE_INFINITY;
     // The first beat falls anywhere within an interval after the origin.
     this.r = person.originSeconds - usual + usual * uniformOf(this.beatKey, -1);
     this.next();
@@ -174,19 +204,50 @@ export class BeatStream {
 
   /** On to the next beat. */
   next(): void {
+    this.begin();
+    this.finish();
+  }
+
+  /**
+   * On to the next beat, its pressures and what goes with them left undone where no later beat hangs on them: of most
+   * beats of a let-down nobody asks. Time, interval and levels are right; `finish` does the rest.
+   */
+  begin(): void {
     const person = this.person;
     if (person === null) return;
     const from = this.r;
     const last = this.rr;
     this.index += 1;
-    const slowTurns = F.mayerHz.value * from + F.mayerWanderTurns.value * this.phaseDrift.at(from);
-    const rr = Math.max(this.interval(person, from, last, slowTurns), F.leastSeconds.value);
+    this.phaseDrift.moveTo(from);
+    const slowTurns = MAYER_HZ * from + MAYER_WANDER_TURNS * this.phaseDrift.value;
+    const rr = Math.max(this.interval(person, from, last, slowTurns), LEAST_SECONDS);
     this.before = last;
     this.rr = rr;
     this.stretch = stretchOf(rr);
     this.r = from + rr;
     this.foot = this.r + person.delaySeconds;
-    this.pressures(person, slowTurns + F.mayerHz.value * rr);
+    this.slowTurns = slowTurns + MAYER_HZ * rr;
+    // The breath and the pulse rate of this instant are asked for by the next interval.
+    this.levels.moveTo(this.foot);
+    this.breath.moveTo(this.foot);
+    this.isFinished = false;
+    if (!this.mayWait) this.finish();
+  }
+
+  /** The pressures of the beat at hand, if `begin` left them undone. */
+  finish(): void {
+    const person = this.person;
+    if (this.isFinished || person === null) return;
+    this.isFinished = true;
+    this.pressures(person, this.slowTurns);
+  }
+
+  /** The systolic of a beat that has not been finished lies no higher than this, whatever its chance. */
+  get systolicAtMost(): number {
+    if (this.reach === Number.POSITIVE_INFINITY) return this.reach;
+    this.pressureDrift.moveTo(this.foot);
+    const slow = (this.person as Person).slowSdMmHg * this.pressureDrift.value;
+    return this.levels.systolic + this.reach + slow;
   }
 
   /** Whatever the beat at hand was: the same beat again in another stream. */
@@ -248,7 +309,7 @@ export class BeatStream {
 
   private limited(rr: number, last: number): number {
     if (this.sinceEctopic < 3 || this.kind === 'sinus-pauses') return Math.max(rr, this.shortest);
-    const step = F.largestStep.value * last;
+    const step = LARGEST_STEP * last;
     const limited = rr > last + step ? last + step : Math.max(rr, last - step);
     return Math.max(limited, this.shortest);
   }
@@ -261,14 +322,16 @@ export class BeatStream {
     let rr = usual;
     // Shorter while breathing in: shortest at its end.
     rr +=
-      F.breathShape.value *
+      BREATH_SHAPE *
       person.heart.breathSeconds *
       this.depthFactor *
       Math.min(this.breath.depth, 2.5) *
       cosineOfTurns(this.breath.turnsAt(from));
     rr += person.heart.slowSeconds * sineOfTurns(slowTurns);
     for (let i = 0; i < DRIFT_SECONDS.length; i++) {
-      rr += (this.weights[i] as number) * (this.intervalDrifts[i] as Drift).at(from);
+      const drift = this.intervalDrifts[i] as Drift;
+      drift.moveTo(from);
+      rr += (this.weights[i] as number) * drift.value;
     }
     return Math.max(rr, this.shortest);
   }
@@ -276,7 +339,9 @@ export class BeatStream {
   private fibrillating(from: number): number {
     const law = this.law;
     if (law === null) return 60 / this.rate;
-    const slow = law.slowMean + law.slowSd * (this.intervalDrifts[1] as Drift).at(from);
+    const drift = this.intervalDrifts[1] as Drift;
+    drift.moveTo(from);
+    const slow = law.slowMean + law.slowSd * drift.value;
     const rr = slow - log(uniformOf(this.fibrillationKey, this.index)) / law.tailPerSecond;
     return Math.max(rr, F.fibrillationFloorSeconds.value);
   }
@@ -374,8 +439,6 @@ export class BeatStream {
 
   private pressures(person: Person, slowTurns: number): void {
     const at = this.foot;
-    this.levels.moveTo(at);
-    this.breath.moveTo(at);
     const k = this.index;
     this.stroke = this.strength();
     this.loudness = 0;
@@ -386,18 +449,19 @@ export class BeatStream {
     // Lowest late in breathing in. A usual swing goes about the level, so that this is the mean over a breath; in a
     // paradox the level is that of breathing out, at which sounds begin.
     const swing = person.breathingSwingMmHg;
-    const isParadox = swing > F.paradoxMmHg.value;
+    const isParadox = swing > PARADOX_MMHG;
     const breath =
       0.5 * swing * (isParadox ? cosineOfTurns(breathTurns) - 1 : depth * cosineOfTurns(breathTurns));
+    this.pressureDrift.moveTo(at);
     const slow =
-      -person.slowWaveMmHg * sineOfTurns(slowTurns - F.mayerHz.value * F.slowWaveLagSeconds.value) +
-      person.slowSdMmHg * this.pressureDrift.at(at);
+      -person.slowWaveMmHg * sineOfTurns(slowTurns - SLOW_WAVE_LAG_TURNS) +
+      person.slowSdMmHg * this.pressureDrift.value;
     let systolic =
       level.systolic + breath + slow + person.beatSdMmHg * normalOf(this.beatKey, k, LANE.systolic);
     let diastolic =
       level.diastolic +
-      F.breathDiastolicShare.value * breath +
-      F.slowDiastolicShare.value * slow +
+      BREATH_DIASTOLIC_SHARE * breath +
+      SLOW_DIASTOLIC_SHARE * slow +
       person.beatDiastolicSdMmHg * normalOf(this.beatKey, k, LANE.diastolic);
     if (this.byRunOff) {
       this.runOffTo(this.rr);
@@ -442,7 +506,7 @@ export class BeatStream {
   /** Weaker than the threshold of the finger, or lost among stronger neighbours. */
   private isFeltAt(person: Person): boolean {
     const pulse = this.pulsePressure * this.stroke;
-    return pulse > person.feelingMmHg && this.stroke > F.feltShare.value;
+    return pulse > person.feelingMmHg && this.stroke > FELT_SHARE;
   }
 
   /** The arteries run off over an interval, and the stroke adds to what is left. */

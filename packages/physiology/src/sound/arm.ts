@@ -15,6 +15,14 @@ import type { Phase } from './soundEvent.js';
 
 export const SOUND_LANE = { level: 0, centre: 1, duration: 2, swish: 3 };
 const TAIL_LANE = 4;
+// The figures of every sound, looked up once.
+const CLOSING_SCALE = F.closingScaleMmHg.value;
+const OPENING_SCALE = F.openingScaleMmHg.value;
+const STRONG_BEAT_DB = F.strongBeatDb.value;
+const SWISH_DB = F.swishDb.value;
+const TAIL_DB = F.tailDb.value;
+const SWISH_FROM = F.swishFrom.value;
+const CRISP_FROM = F.crispFrom.value;
 /** No sound at all. */
 export const SILENT = Number.NEGATIVE_INFINITY;
 
@@ -170,20 +178,20 @@ export class Arm {
     const below = beat.systolic + this.heardSystolic - outside;
     if (below < 0) return SILENT;
     const above = outside - beat.diastolic - this.heardDiastolic;
+    if (above <= 0 && (!this.hasTail || outside < this.tailTo)) return SILENT;
     const extra =
       this.gainDb + beat.loudness + this.spreadDb * normalOf(this.soundKey, beat.index, SOUND_LANE.level);
     if (above <= 0) {
-      if (!this.hasTail || outside < this.tailTo) return SILENT;
-      return F.tailDb.value * exp(above / this.tailMmHg) + extra;
+      return TAIL_DB * exp(above / this.tailMmHg) + extra;
     }
-    let closing = 1 - exp(-above / F.closingScaleMmHg.value);
+    let closing = 1 - exp(-above / CLOSING_SCALE);
     // Where sounds go on they are never fainter over the diastolic than just under it.
-    if (this.hasTail && closing * this.peakDb < F.tailDb.value) closing = F.tailDb.value / this.peakDb;
-    const shape = (1 - exp(-below / F.openingScaleMmHg.value)) * closing;
-    const strong = F.strongBeatDb.value * (beat.systolic - beat.levelSystolic);
+    if (this.hasTail && closing * this.peakDb < TAIL_DB) closing = TAIL_DB / this.peakDb;
+    const shape = (1 - exp(-below / OPENING_SCALE)) * closing;
+    const strong = STRONG_BEAT_DB * (beat.systolic - beat.levelSystolic);
     let level = this.peakDb * shape + strong * shape + extra;
     if (this.gapWidth > 0) level += this.gapDb(beat, outside);
-    if (this.hasSwish && this.phaseOf(beat, outside) === 2) level += F.swishDb.value;
+    if (this.hasSwish && this.phaseOf(beat, outside) === 2) level += SWISH_DB;
     return level;
   }
 
@@ -201,8 +209,8 @@ export class Arm {
     const above = outside - foot;
     if (above <= this.muffledAbove || above <= 0) return 4;
     const place = above / (beat.systolic + this.heardSystolic - foot);
-    if (place > F.swishFrom.value) return 1;
-    if (place > F.crispFrom.value) return this.hasSwish ? 2 : 1;
+    if (place > SWISH_FROM) return 1;
+    if (place > CRISP_FROM) return this.hasSwish ? 2 : 1;
     return this.hasCrisp ? 3 : 1;
   }
 

@@ -1,0 +1,47 @@
+import type { BeatStream } from '../heart/beatStream.js';
+import type { Arm } from '../sound/arm.js';
+import type { Fall } from './fall.js';
+
+const SETTLING_STEPS = 8;
+const SETTLED_SECONDS = 1e-9;
+
+/**
+ * Where in a beat the climbing pulse and the falling cuff meet. What is found is left in fields and not handed back: a
+ * number with a point that goes from call to call is an object to the engine, and there are a thousand of them in a run.
+ */
+export class Meeting {
+  /** The instant, the cuff then, and what of it presses on the artery. */
+  atSeconds = Number.NaN;
+  cuffMmHg = Number.NaN;
+  outside = Number.NaN;
+
+  /** Whether the beat at hand does not come through: the cuff shuts the artery still when the pulse is at its top. */
+  isShut(beat: BeatStream, arm: Arm, fall: Fall): boolean {
+    const outside = arm.outside(fall.cuffAt(beat.foot + arm.longestOpening(beat)));
+    // Most of the beats above the first sound can be told without their pressures.
+    if (outside > beat.systolicAtMost + arm.heardSystolic) return true;
+    beat.finish();
+    return outside > beat.systolic + arm.heardSystolic;
+  }
+
+  /** For a beat that comes through. */
+  find(beat: BeatStream, arm: Arm, fall: Fall): void {
+    const { foot } = beat;
+    let after = Math.min(arm.opensAfter(beat, arm.outside(fall.cuffAt(foot))), arm.longestOpening(beat));
+    // The pressure falls while the pulse climbs: by Steffensen's steps on a falling function.
+    for (let step = 0; step < SETTLING_STEPS && after > 0; step++) {
+      const once = arm.opensAfter(beat, arm.outside(fall.cuffAt(foot + after)));
+      const move = once - after;
+      if (move < SETTLED_SECONDS && move > -SETTLED_SECONDS) break;
+      const twice = arm.opensAfter(beat, arm.outside(fall.cuffAt(foot + once)));
+      if (twice === Number.POSITIVE_INFINITY) break;
+      const bend = twice - once - move;
+      after = bend === 0 ? twice : after - (move * move) / bend;
+    }
+    const at = foot + after;
+    const cuff = fall.cuffAt(at);
+    this.atSeconds = at;
+    this.cuffMmHg = cuff;
+    this.outside = arm.outside(cuff);
+  }
+}

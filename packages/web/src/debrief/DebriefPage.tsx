@@ -3,9 +3,9 @@ import { useCallback } from 'react';
 import { useApp } from '../app/context.js';
 import { stampText } from '../app/times.js';
 import { Asking } from '../parts/Asking.js';
+import { SimulatedPage } from '../parts/SimulatedPage.js';
 import { DebriefShown } from './DebriefShown.js';
 import { scenarioName } from './exerciseName.js';
-import { SimulatedPage } from './SimulatedPage.js';
 import { useFetched } from './useFetched.js';
 
 type Kept = Extract<StoredEntry, { kind: 'exercise' }>;

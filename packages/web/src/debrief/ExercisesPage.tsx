@@ -7,10 +7,10 @@ import { stampText } from '../app/times.js';
 import { FigureShown } from '../away/FigureShown.js';
 import { Asking } from '../parts/Asking.js';
 import { Field } from '../parts/Field.js';
+import { SimulatedPage } from '../parts/SimulatedPage.js';
 import { useAnswering } from '../signIn/useAccess.js';
 import { scenarioName } from './exerciseName.js';
 import { FigureTable } from './FigureTable.js';
-import { SimulatedPage } from './SimulatedPage.js';
 import { useErrors } from './useErrors.js';
 import { useFetched } from './useFetched.js';
 

@@ -1,9 +1,9 @@
 import { SCENARIOS } from '@evenfall/physiology';
 import { Link, useLocation } from 'wouter';
 import { useApp } from '../app/context.js';
+import { SimulatedPage } from '../parts/SimulatedPage.js';
 import { WhoMeasures } from '../people/WhoMeasures.js';
 import { useOwnScenarios } from '../scenarios/ownScenarios.js';
-import { PracticePageFrame } from './PracticePageFrame.js';
 import { roomAt } from './roomAt.js';
 import { scenarioTitle, whoText } from './scenarioText.js';
 import { usePractice } from './usePractice.js';
@@ -15,7 +15,7 @@ export function PracticePage() {
   const { draft, put } = usePractice();
   const [, go] = useLocation();
   return (
-    <PracticePageFrame
+    <SimulatedPage
       title={say('practice.title')}
       back={{ href: '/', text: words.sentence('people.title') }}
       isWide
@@ -75,7 +75,7 @@ export function PracticePage() {
           {say('plan.title')}
         </Link>
       </div>
-    </PracticePageFrame>
+    </SimulatedPage>
   );
 }
 

@@ -2,11 +2,11 @@ import { SCENARIOS, type Scenario, scenarioOf } from '@evenfall/physiology';
 import { useEffect, useState } from 'react';
 import { useApp } from '../app/context.js';
 import { Field } from '../parts/Field.js';
+import { SimulatedPage } from '../parts/SimulatedPage.js';
 import { useWakeLock } from '../round/useWakeLock.js';
 import { NO_AIDS } from './ears.js';
 import type { RoomEngine } from './engine.js';
 import { LiveGauge } from './LiveGauge.js';
-import { PracticePageFrame } from './PracticePageFrame.js';
 import { Loudness } from './panels/EarsPanel.js';
 import { SoundStrip } from './SoundStrip.js';
 import { scenarioLesson, scenarioTitle, whoText } from './scenarioText.js';
@@ -32,7 +32,7 @@ export function RoomModePage() {
   };
   const back = { href: '/practice', text: say('practice.title') };
   return (
-    <PracticePageFrame title={say('practice.roomTitle')} back={back} isBare isWide>
+    <SimulatedPage title={say('practice.roomTitle')} back={back} isBare isWide>
       {chosen === null ? (
         <form
           className="form ears"
@@ -62,7 +62,7 @@ export function RoomModePage() {
       ) : (
         <Projected key={chosen.seed} {...chosen} onAnother={() => setChosen(null)} />
       )}
-    </PracticePageFrame>
+    </SimulatedPage>
   );
 }
 

@@ -3,6 +3,7 @@ import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import { Link } from 'wouter';
 import { useApp } from '../app/context.js';
 import { Asking } from '../parts/Asking.js';
+import { SimulatedPage } from '../parts/SimulatedPage.js';
 import { NumbersPanel } from '../pressure/NumbersPanel.js';
 import type { PressureAt } from '../pressure/pressureDraft.js';
 import { withPressureAt } from '../pressure/pressureSteps.js';
@@ -14,7 +15,6 @@ import { begunPractice } from './begin.js';
 import { type Ears, FRESH_EARS, keepEars, readEars } from './ears.js';
 import { RoomEngine } from './engine.js';
 import { deviceShelf, type PracticeDraft } from './keptPractice.js';
-import { PracticePageFrame } from './PracticePageFrame.js';
 import { CountPanel } from './panels/CountPanel.js';
 import { DonePanel, TruthPanel } from './panels/DonePanel.js';
 import { EarsPanel, Loudness } from './panels/EarsPanel.js';
@@ -41,21 +41,21 @@ export function RoomPage({ scenario: id }: { readonly scenario: string }) {
   const back = { href: '/practice', text: words.sentence('practice.title') };
   if (scenario === undefined)
     return (
-      <PracticePageFrame title={words.sentence('practice.title')} back={back}>
+      <SimulatedPage title={words.sentence('practice.title')} back={back}>
         <Asking asked={own.asked} again={own.again}>
           {() => <p>{words.sentence('practice.notThere')}</p>}
         </Asking>
-      </PracticePageFrame>
+      </SimulatedPage>
     );
   const isUnderWay = draft !== null && draft.visit.scenario.id === id;
   return (
-    <PracticePageFrame title={scenarioTitle(scenario, words)} back={back} isBare isWide>
+    <SimulatedPage title={scenarioTitle(scenario, words)} back={back} isBare isWide>
       {isUnderWay ? (
         <Exercise key={draft.exercise} {...practice} draft={draft} />
       ) : (
         <Begin scenario={scenario} draft={draft} onBegin={practice.put} />
       )}
-    </PracticePageFrame>
+    </SimulatedPage>
   );
 }
 

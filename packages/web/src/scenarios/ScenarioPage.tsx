@@ -1,7 +1,7 @@
 import { BLANK, scenarioOf } from '@evenfall/physiology';
 import { useApp } from '../app/context.js';
-import { SimulatedPage } from '../debrief/SimulatedPage.js';
 import { Asking } from '../parts/Asking.js';
+import { SimulatedPage } from '../parts/SimulatedPage.js';
 import { useOwnScenarios } from './ownScenarios.js';
 import { ScenarioEditor } from './ScenarioEditor.js';
 import { copyOf, type Draft, draftOf } from './scenarioDraft.js';

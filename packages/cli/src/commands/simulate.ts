@@ -31,7 +31,7 @@ import { beatsOfVisit } from './simulatedBeats.js';
 import { typedSeed } from './typedSeed.js';
 
 /** Another visit of the same seed and hands gets another rule. */
-const SIMULATE_RULE = 'simulate-1';
+const SIMULATE_RULE = 'simulate-2';
 
 const OPTIONS: readonly Option[] = [
   { name: 'seed', kind: 'value', means: 'options.seed', hint: 'NUMBER' },

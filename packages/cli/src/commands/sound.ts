@@ -12,7 +12,7 @@ import { soundTrace } from './soundTrace.js';
 import { SOUND_OPTIONS, type TypedSound, typedSound } from './typedSound.js';
 
 /** Another sound of the same events gets another rule. */
-const SOUND_RULE = 'sound-1';
+const SOUND_RULE = 'sound-2';
 
 type Asked = TypedSound & { readonly named: string };
 

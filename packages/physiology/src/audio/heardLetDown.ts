@@ -1,4 +1,5 @@
 import { PROPER } from '../circumstances/circumstances.js';
+import { CUFF_FIGURES } from '../cuff/figures.js';
 import { instrumentFor } from '../cuff/instrumentFor.js';
 import { makePerson } from '../person/makePerson.js';
 import type { Action } from '../rig/action.js';
@@ -9,8 +10,6 @@ import { truth } from '../truth/truthAt.js';
 import type { Contact } from './contact.js';
 import { AUDIO_FIGURES as F } from './figures.js';
 
-/** As far as a gauge goes. */
-const HIGHEST_MMHG = 300;
 /** A cuff under this is as good as empty. */
 const LOWEST_MMHG = 5;
 const PUT_ON_SECONDS = 0.6;
@@ -38,7 +37,10 @@ export function heardLetDown(scenario: Scenario, seed: number, mmHgPerSecond: nu
   const instrument = instrumentFor(scenario);
   const begun = { ...PROPER, firstInflationSeconds: PUMP_FROM_SECONDS };
   const { systolic, diastolic } = truth(person, begun, PUMP_FROM_SECONDS, instrument).longRun;
-  const peakMmHg = Math.min(HIGHEST_MMHG, Math.ceil((systolic + F.overSystolicMmHg.value) / 10) * 10);
+  const peakMmHg = Math.min(
+    CUFF_FIGURES.scaleEndMmHg.value,
+    Math.ceil((systolic + F.overSystolicMmHg.value) / 10) * 10,
+  );
   const goesOn = scenario.soundsToMmHg !== null;
   const endMmHg = goesOn ? LOWEST_MMHG : Math.max(LOWEST_MMHG, diastolic - F.underDiastolicMmHg.value);
   const letDownFromSeconds = PUMP_FROM_SECONDS + peakMmHg / F.pumpedMmHgPerSecond.value + HOLD_SECONDS;

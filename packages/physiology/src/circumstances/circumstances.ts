@@ -2,7 +2,8 @@ export const MEASURED_BY = ['known', 'nurse', 'doctor'] as const;
 /** Who measures; `known` is somebody who alarms nobody. */
 export type MeasuredBy = (typeof MEASURED_BY)[number];
 
-export const POSTURES = ['sitting', 'lying', 'standing'] as const;
+/** Lying is none of them: what it does to a reading went both ways where it was looked at (bedside handbook 3, row 18). */
+export const POSTURES = ['sitting', 'standing'] as const;
 export type Posture = (typeof POSTURES)[number];
 
 export const CHEST_PIECES = ['light', 'pressed-hard', 'under-cuff'] as const;

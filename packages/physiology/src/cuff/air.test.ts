@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { Air } from './air.js';
 import { Bulb } from './bulb.js';
+import { Gauge } from './gauge.js';
 import { SOUND_INSTRUMENT } from './instrument.js';
 
 const ADULT = new Air('adult', false);
@@ -40,6 +41,60 @@ test('full squeezes fill the cuff as fast as the book has it, ordinary ones as o
   const ordinary = squeezesTo(160, 0.45 / 0.85);
   expect(ordinary).toBeGreaterThanOrEqual(10);
   expect(ordinary).toBeLessThanOrEqual(15);
+});
+
+// Physiology handbook 6.1, its formulas written out: air in bladder and tubes, 60 mL x .85, less as the pressure is higher.
+test('two full squeezes at 100 raise it as the formulas of the book do', () => {
+  const amount = (mmHg: number) => {
+    const volume = 60 + ((270 - 60) * (1 - Math.exp(-mmHg / 40))) / (1 - Math.exp(-4.5));
+    return ((volume + 25) * (760 + mmHg)) / 760;
+  };
+  const after = (mmHg: number) => {
+    const wanted = amount(mmHg) + (60 * 0.85 * 760) / (760 + mmHg);
+    let [low, high] = [mmHg, 400];
+    for (let i = 0; i < 60; i++) {
+      const middle = (low + high) / 2;
+      if (amount(middle) < wanted) low = middle;
+      else high = middle;
+    }
+    return low;
+  };
+  const bulb = new Bulb(SOUND_INSTRUMENT, false);
+  bulb.act({ tick: 0, kind: 'steady-rise', mmHgPerSecond: 60, toMmHg: 100 }, 0);
+  for (let tick = 0; tick < 800; tick++) bulb.tick(tick);
+  let wanted = 100;
+  for (const from of [800, 900]) {
+    wanted = after(wanted);
+    bulb.act({ tick: from, kind: 'squeeze', share: 1 }, from);
+    for (let tick = from; tick < from + 100; tick++) bulb.tick(tick);
+    // Air that is warm by 3 % of the rise lies on top and sags again.
+    expect(bulb.mmHg - wanted).toBeGreaterThan(-3);
+    expect(bulb.mmHg - wanted).toBeLessThan(0.03 * (wanted - 100) + 3);
+  }
+  expect(wanted).toBeLessThan(300);
+});
+
+// Common practice: the scale ends at 300 mmHg; a hand that goes on squeezing blows the rest off.
+test('squeezes never bring more than 300 mmHg into a cuff, and the needle stands at the end of its scale', () => {
+  const bulb = new Bulb({ ...SOUND_INSTRUMENT, bladder: 'infant' }, false);
+  const gauge = new Gauge({ ...SOUND_INSTRUMENT, zeroOffsetMmHg: 6 });
+  let highest = 0;
+  for (let tick = 0; tick < 3000; tick++) {
+    if (tick % 80 === 0) bulb.act({ tick, kind: 'squeeze', share: 1 }, tick);
+    bulb.tick(tick);
+    gauge.tick(bulb.mmHg);
+    highest = Math.max(highest, bulb.mmHg);
+    expect(gauge.shown).toBeLessThanOrEqual(300);
+  }
+  expect(highest).toBe(300);
+  expect(gauge.shown).toBe(300);
+  // Let down it is read at once again.
+  bulb.act({ tick: 3000, kind: 'steady-fall', mmHgPerSecond: 10, toMmHg: 250 }, 3000);
+  for (let tick = 3000; tick < 5000; tick++) {
+    bulb.tick(tick);
+    gauge.tick(bulb.mmHg);
+  }
+  expect(gauge.shown).toBeCloseTo(256, 0);
 });
 
 test('a bulb squeezed again at once has not filled yet', () => {

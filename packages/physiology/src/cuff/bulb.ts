@@ -139,7 +139,8 @@ export class Bulb {
     this.outflowMlPerSecond = outflow(opening, this.mmHg, this.instrument.valveExponent);
     const leak = this.mmHg > 0 ? this.instrument.leakMmHgPerMinute / 60 : 0;
     const next = cool + rise - (this.outflowMlPerSecond / compliance + leak) * TICK_SECONDS;
-    this.mmHg = Math.max(0, next + this.heatMmHg);
+    // What is more is blown off, through the bulb that gave it.
+    this.mmHg = Math.max(0, Math.min(next + this.heatMmHg, F.scaleEndMmHg.value));
     if (next < 0) this.heatMmHg = 0;
   }
 }

@@ -54,6 +54,20 @@ export const CUFF_FIGURES = figures({
     source: BOOK('6.1'),
     sure: 'decision',
   },
+  ordinaryEfficiency: {
+    value: 0.45,
+    unit: 'share',
+    meaning: 'what of a full squeeze an ordinary hand brings into the cuff: 10 to 15 of them fill it',
+    source: BOOK('6.1'),
+    sure: 'decision',
+  },
+  scaleEndMmHg: {
+    value: 300,
+    unit: 'mmHg',
+    meaning: 'the scale ends here: the needle stands at its pin, and the bulb blows off what is more',
+    source: 'common practice, no source',
+    sure: 'practice',
+  },
   squeezeSeconds: {
     value: 0.15,
     unit: 's',

@@ -7,7 +7,7 @@ const ANEROID_STEP = 1 - exp(-TICK_SECONDS / F.aneroidLagSeconds.value);
 /** A column swings: twice the damping over its angular frequency is its lag on a steady fall. */
 const COLUMN_RATE = (2 * F.columnDamping.value) / F.columnLagSeconds.value;
 
-/** The needle or column: lag, overshoot, zero, scale and friction. */
+/** The needle or column: lag, overshoot, zero, scale and friction, and the pin at the end of the scale. */
 export class Gauge {
   /** What is shown. */
   shown: number;
@@ -32,7 +32,8 @@ export class Gauge {
     }
     const free = gaugeFor(this.instrument, this.inside);
     const off = free - this.shown;
-    if (off > this.instrument.frictionMmHg || off < -this.instrument.frictionMmHg) this.shown = free;
+    if (off > this.instrument.frictionMmHg || off < -this.instrument.frictionMmHg)
+      this.shown = Math.min(free, F.scaleEndMmHg.value);
   }
 
   copyFrom(other: Gauge): void {
@@ -42,7 +43,7 @@ export class Gauge {
   }
 }
 
-/** What an instrument shows for a pressure, once it has settled. */
+/** What an instrument shows for a pressure, once it has settled, if its scale went on for ever. */
 export function gaugeFor(instrument: Instrument, mmHg: number): number {
   return mmHg * (1 + instrument.scaleError) + instrument.zeroOffsetMmHg;
 }

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { fillingOf, liftOf, wallOf } from './oscillation.js';
+import { fillingOf, liftOf, swingOf, wallOf } from './oscillation.js';
 
 const WALL = wallOf(false, false);
 const swing = (systolic: number, diastolic: number, cuff: number) => liftOf(WALL, systolic, diastolic, cuff);
@@ -60,4 +60,17 @@ test('a stiff artery swings wider between its levels and a loose cuff swings les
   const stiff = wallOf(true, false);
   expect(liftOf(stiff, 178, 82, 130) / liftOf(stiff, 120, 80, 93)).toBeGreaterThan(1.3);
   expect(liftOf(wallOf(false, true), 120, 80, 93)).toBeCloseTo(0.5 * swing(120, 80, 93), 9);
+});
+
+// Physiology handbook 6.4: the lesson is not to read by the swing; what is read is its middle.
+test('the needle swings as far over the pressure in the cuff as under it, by the amplitudes of the table', () => {
+  const levels = { systolic: 120, diastolic: 80 };
+  for (const [cuff, amplitude] of [
+    [80, 2.46],
+    [100, 2.82],
+    [120, 1.6],
+  ] as const) {
+    expect(swingOf(WALL, 120, levels, cuff)).toBeCloseTo(amplitude / 2, 2);
+    expect(swingOf(WALL, 80, levels, cuff)).toBeCloseTo(-amplitude / 2, 2);
+  }
 });

@@ -25,3 +25,17 @@ export function fillingOf(wall: Wall, across: number): number {
 export function liftOf(wall: Wall, arterial: number, foot: number, outside: number): number {
   return wall.swing * (fillingOf(wall, arterial - outside) - fillingOf(wall, foot - outside));
 }
+
+/**
+ * How far a pulse moves the needle from the middle of its swing, mmHg: the pressure in the cuff is that middle, which an eye
+ * that does not read by the swing takes. Levels are those of the beat in the artery.
+ */
+export function swingOf(
+  wall: Wall,
+  arterial: number,
+  { systolic, diastolic }: { readonly systolic: number; readonly diastolic: number },
+  outside: number,
+): number {
+  const middle = (fillingOf(wall, systolic - outside) + fillingOf(wall, diastolic - outside)) / 2;
+  return wall.swing * (fillingOf(wall, arterial - outside) - middle);
+}

@@ -106,6 +106,28 @@ test('the needle swings with the pulse within the sounds and over the systolic, 
   expect(swingAt(2)).toBe(0);
 });
 
+// Held with the valve shut: what an eye reads is the middle between the ends of the swing.
+test.each([80, 100, 120])('at %i mmHg the middle of the needle’s swing is what is in the cuff', (mmHg) => {
+  const rig = startRig(person, PROPER, { ...SOUND_INSTRUMENT, frictionMmHg: 0 });
+  rig.advance(1000, [{ tick: 0, kind: 'steady-rise', mmHgPerSecond: 60, toMmHg: mmHg }]);
+  const middles: number[] = [];
+  let [low, high, beat] = [mmHg, mmHg, rig.snapshot().beat];
+  for (let tick = 1000; tick < 6000; tick++) {
+    rig.advance(tick + 1);
+    const now = rig.snapshot().beat;
+    if (now !== beat) {
+      middles.push((low + high) / 2);
+      [low, high, beat] = [rig.needleMmHg, rig.needleMmHg, now];
+    }
+    low = Math.min(low, rig.needleMmHg);
+    high = Math.max(high, rig.needleMmHg);
+  }
+  const mean = middles.reduce((sum, one) => sum + one, 0) / middles.length;
+  expect(middles.length).toBeGreaterThan(15);
+  // A quarter of a graduation, since the gauge's lag rounds the tops off; the swing is 1.6 to 2.8 (physiology handbook 6.4).
+  expect(Math.abs(mean - mmHg)).toBeLessThan(0.5);
+});
+
 test('an arm let hang within a run reads higher', () => {
   const run = (actions: Action[]) =>
     rigFor().advance(10_000, [

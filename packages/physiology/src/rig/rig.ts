@@ -7,7 +7,7 @@ import type { ChestPiece, Circumstances } from '../circumstances/circumstances.j
 import { Bulb } from '../cuff/bulb.js';
 import { Gauge } from '../cuff/gauge.js';
 import type { Instrument } from '../cuff/instrument.js';
-import { liftOf, type Wall, wallOf } from '../cuff/oscillation.js';
+import { swingOf, type Wall, wallOf } from '../cuff/oscillation.js';
 import { type Beating, keptBeat } from '../heart/beating.js';
 import { BeatStream } from '../heart/beatStream.js';
 import type { Person } from '../person/person.js';
@@ -202,7 +202,7 @@ export class Rig {
       this.stream.next();
     }
     if (this.pending.length > 0) this.settle(events, seconds, before, cuff);
-    this.gauge.tick(cuff + this.lift(seconds, cuff));
+    this.gauge.tick(cuff + this.swing(seconds, cuff));
   }
 
   /** Which of the waiting beats have opened the artery within this tick, and which never will. */
@@ -270,11 +270,13 @@ export class Rig {
     });
   }
 
-  private lift(seconds: number, cuff: number): number {
+  /** The needle swings about what is in the cuff: that is the middle of it. Source: physiology handbook 6.4. */
+  private swing(seconds: number, cuff: number): number {
     const beat = this.current;
     if (beat === null || cuff <= FLAT_MMHG) return 0;
-    const outside = this.arm.outside(cuff);
-    return liftOf(this.wall, this.arterial(seconds), beat.diastolic - this.person.closingMmHg, outside);
+    const { openingMmHg, closingMmHg } = this.person;
+    const levels = { systolic: beat.systolic + openingMmHg, diastolic: beat.diastolic - closingMmHg };
+    return swingOf(this.wall, this.arterial(seconds), levels, this.arm.outside(cuff));
   }
 
   private arterial(seconds: number): number {

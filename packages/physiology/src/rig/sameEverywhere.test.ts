@@ -41,5 +41,5 @@ test('all 36 visits come out the same to the last bit on every machine', () => {
   function* all() {
     for (let i = 0; i < SCENARIOS.length; i++) yield* numbersOf(i);
   }
-  expect(digestOf(all())).toBe('734d0ee1');
+  expect(digestOf(all())).toBe('2536befb');
 });

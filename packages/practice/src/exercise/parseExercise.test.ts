@@ -55,6 +55,8 @@ describe('refused, by field', () => {
     [{ name: 'A' }, ['/name unknown-field']],
     [{ circumstances: { isTalking: 'yes' } }, ['/circumstances/isTalking unknown-id']],
     [{ circumstances: { posture: 'upside-down' } }, ['/circumstances/posture unknown-id']],
+    // Bedside handbook 3, row 18: of lying only the size of the effect is known, so it is no posture here.
+    [{ circumstances: { posture: 'lying' } }, ['/circumstances/posture unknown-id']],
     [{ circumstances: { armBelowHeartCm: 61 } }, ['/circumstances/armBelowHeartCm out-of-range']],
     [{ instrument: { bladder: 'tiny' } }, ['/instrument/bladder unknown-id']],
     [{ actions: [{ tick: 0, kind: 'shake' }] }, ['/actions/0/kind unknown-id']],

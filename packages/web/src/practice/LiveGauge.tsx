@@ -1,12 +1,13 @@
+import { PHYSIOLOGY_FIGURES } from '@evenfall/physiology';
 import { useEffect, useMemo, useRef } from 'react';
 import { useApp } from '../app/context.js';
 import { GaugeFace } from '../pressure/Gauge.js';
 import { gaugeScale } from '../pressure/gaugeGeometry.js';
 import type { RoomEngine } from './engine.js';
 
-/** A gauge of 300 mmHg, marked every 2. */
-export const TOP_MMHG = 300;
-export const STEP_MMHG = 2;
+/** Where the scale of a gauge ends, marked every 2. */
+const TOP_MMHG = PHYSIOLOGY_FIGURES.cuff.scaleEndMmHg.value;
+const STEP_MMHG = 2;
 
 /** The needle as it moves: set before each picture, without smoothing. What it shows is not read out: reading it is the job. */
 export function LiveGauge({ engine }: { readonly engine: RoomEngine }) {

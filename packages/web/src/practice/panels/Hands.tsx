@@ -1,6 +1,6 @@
 import { useEffect, useRef, useState } from 'react';
 import { useApp } from '../../app/context.js';
-import { Bulb } from '../Bulb.js';
+import { Bulb, ORDINARY_SHARE } from '../Bulb.js';
 import type { RoomEngine } from '../engine.js';
 import type { PracticeDraft } from '../keptPractice.js';
 import { LiveGauge } from '../LiveGauge.js';
@@ -48,7 +48,7 @@ export function Hands(props: HandsProps) {
   useKeys((key, event) => {
     const { timeStamp, shiftKey, repeat } = event;
     const step = shiftKey ? SHIFT_DEGREES : ARROW_DEGREES;
-    if (key === ' ' && !repeat) squeeze(shiftKey ? 0.5 : 1, timeStamp);
+    if (key === ' ' && !repeat) squeeze(shiftKey ? ORDINARY_SHARE / 2 : ORDINARY_SHARE, timeStamp);
     else if (key === ' ') return true;
     else if (key === 'ArrowRight') turn(turned(valve.current, step), timeStamp);
     else if (key === 'ArrowLeft') turn(turned(valve.current, -step), timeStamp);

@@ -32,6 +32,7 @@ export { RHYTHM_KINDS, VARIATIONS } from './heart/rhythm.js';
 export { makePerson, movedTo } from './person/makePerson.js';
 export type { Person } from './person/person.js';
 export type { Action } from './rig/action.js';
+export { type Arranged, circumstancesAfter } from './rig/arranged.js';
 export type { Rig, RigEvents, RigSnapshot } from './rig/rig.js';
 export { startRig } from './rig/rig.js';
 export type { Simulation } from './rig/simulate.js';

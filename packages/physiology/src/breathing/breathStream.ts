@@ -6,7 +6,7 @@ import { exp } from '../exact/exponential.js';
 import type { Person } from '../person/person.js';
 import { sittingLeft } from '../slow/alerting.js';
 import { BREATHING_FIGURES as F } from './figures.js';
-import type { BreathingKind } from './pattern.js';
+import type { Breathing, BreathingKind } from './pattern.js';
 
 const LANE = { length: 0, depth: 1, inspiration: 2, still: 3, sigh: 4, cluster: 5, pause: 6 };
 const KEPT = Math.sqrt(1 - F.neighbours.value * F.neighbours.value);
@@ -36,6 +36,7 @@ export class BreathStream {
   isSigh = false;
 
   private key = 0;
+  private breathing: Breathing | null = null;
   private kind: BreathingKind = 'rest';
   private spread = 0;
   private usualDepth = 1;
@@ -51,11 +52,10 @@ export class BreathStream {
   /** To the breath during which the person's origin falls. */
   restart(person: Person, circumstances: Circumstances): void {
     const { breathing } = person.scenario;
+    this.breathing = breathing;
     this.key = keyOf(person.beatSeed, 'breath');
-    this.kind = circumstances.isTalking && breathing.cycleSeconds === null ? 'aware' : breathing.kind;
-    this.spread = KINDS[this.kind].spread;
     this.usualDepth = KINDS[breathing.kind].depth;
-    this.perMinute = breathing.ratePerMinute * (this.kind === 'aware' ? F.awareRate.value : 1);
+    this.change(circumstances);
     this.excessPerMinute = person.alerting.sittingBreathsPerMinute;
     this.cycleSeconds = breathing.cycleSeconds ?? 0;
     this.restSeconds = circumstances.restMinutes * 60;
@@ -70,6 +70,15 @@ export class BreathStream {
     this.duration = 0;
     this.next();
     while (this.start + this.duration <= person.originSeconds) this.next();
+  }
+
+  /** Somebody who talks breathes otherwise, from the next breath on. */
+  change({ isTalking }: Pick<Circumstances, 'isTalking'>): void {
+    const { breathing } = this;
+    if (breathing === null) return;
+    this.kind = isTalking && breathing.cycleSeconds === null ? 'aware' : breathing.kind;
+    this.spread = KINDS[this.kind].spread;
+    this.perMinute = breathing.ratePerMinute * (this.kind === 'aware' ? F.awareRate.value : 1);
   }
 
   next(): void {

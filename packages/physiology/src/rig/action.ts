@@ -1,4 +1,6 @@
 import type { ChestPiece } from '../circumstances/circumstances.js';
+import type { Bladder } from '../cuff/instrument.js';
+import type { Arranged } from './arranged.js';
 
 /**
  * What hands do, stamped with the tick at which they do it. Actions of one tick work in the order of the list.
@@ -8,7 +10,9 @@ import type { ChestPiece } from '../circumstances/circumstances.js';
  * - `steady-fall`, `steady-rise`: an ideal hand holds the rate exactly (0 holds the pressure) until the next action on
  *   bulb or valve, or until `toMmHg`. For showing how, for batch studies and for tests.
  * - `chest-piece`: put on (`offMm` from the artery) or taken away (null).
- * - `arm`: held so far below the heart. - `finger`: on the wrist, or away.
+ * - `arm`: held so far below the heart. - `finger`: on the wrist, or away. - `talk`: the person begins or stops.
+ * - `arrange`: how the person sits, what they do and hold, from now on; what is left out stays as it is.
+ * - `cuff`: another one is put on, empty.
  */
 export type Action = { readonly tick: number } & (
   | { readonly kind: 'squeeze'; readonly share: number }
@@ -20,4 +24,6 @@ export type Action = { readonly tick: number } & (
   | { readonly kind: 'arm'; readonly belowHeartCm: number }
   | { readonly kind: 'finger'; readonly isOn: boolean }
   | { readonly kind: 'talk'; readonly isTalking: boolean }
+  | ({ readonly kind: 'arrange' } & Arranged)
+  | { readonly kind: 'cuff'; readonly bladder: Bladder }
 );

@@ -1,12 +1,13 @@
 import { contourOf } from '../artery/contour.js';
 import { heightWithin, pressureWithin } from '../artery/pressureWithin.js';
+import type { Breath } from '../breathing/breath.js';
 import { BreathStream } from '../breathing/breathStream.js';
 import { chestMm } from '../breathing/breaths.js';
 import { chestOf } from '../breathing/chest.js';
-import type { ChestPiece, Circumstances } from '../circumstances/circumstances.js';
+import type { Circumstances } from '../circumstances/circumstances.js';
 import { Bulb } from '../cuff/bulb.js';
 import { Gauge } from '../cuff/gauge.js';
-import type { Instrument } from '../cuff/instrument.js';
+import type { Bladder, Instrument } from '../cuff/instrument.js';
 import { swingOf, type Wall, wallOf } from '../cuff/oscillation.js';
 import { type Beating, keptBeat } from '../heart/beating.js';
 import { BeatStream } from '../heart/beatStream.js';
@@ -16,6 +17,7 @@ import { describeSound } from '../sound/describe.js';
 import { SOUND_FIGURES } from '../sound/figures.js';
 import type { FeltPulse, SoundEvent } from '../sound/soundEvent.js';
 import type { Action } from './action.js';
+import { circumstancesAfter } from './arranged.js';
 import { TICK_SECONDS } from './tick.js';
 
 /** What came about since the last advance, in order of time. */
@@ -50,7 +52,7 @@ export class Rig {
   private readonly stream = new BeatStream();
   private readonly breath = new BreathStream();
   private readonly arm = new Arm();
-  private readonly bulb: Bulb;
+  private bulb: Bulb;
   private readonly gauge: Gauge;
   private readonly wall: Wall;
   private circumstances: Circumstances;
@@ -65,7 +67,7 @@ export class Rig {
   private openSince = Number.NaN;
 
   readonly person: Person;
-  readonly instrument: Instrument;
+  private instrument: Instrument;
   /** When a cuff was first pumped up in this visit; null: not yet. */
   firstInflationSeconds: number | null;
 
@@ -116,6 +118,25 @@ export class Rig {
     };
   }
 
+  /** The beat that reached the arm last; null before the first. */
+  get beat(): Pick<Beating, 'index' | 'systolic' | 'diastolic'> | null {
+    return this.current;
+  }
+
+  /** The breath at hand. */
+  get breathing(): Breath {
+    const { index, start, duration, inspiration, moving, depth, isSigh } = this.breath;
+    return {
+      index,
+      startSeconds: start,
+      durationSeconds: duration,
+      inspirationSeconds: inspiration,
+      movingSeconds: moving,
+      depth,
+      isSigh,
+    };
+  }
+
   get seconds(): number {
     return this.tick * TICK_SECONDS;
   }
@@ -152,13 +173,15 @@ export class Rig {
     switch (action.kind) {
       case 'chest-piece':
         this.isListening = action.offMm !== null;
-        this.change({ chestPiece: action.held, chestPieceOffMm: action.offMm ?? 0 });
+        this.change(action);
         return;
       case 'arm':
-        this.change({ armBelowHeartCm: action.belowHeartCm });
-        return;
       case 'talk':
-        this.change({ isTalking: action.isTalking });
+      case 'arrange':
+        this.change(action);
+        return;
+      case 'cuff':
+        this.wrap(action.bladder);
         return;
       default:
         this.bulb.act(action, this.tick);
@@ -166,17 +189,20 @@ export class Rig {
     }
   }
 
-  private change(
-    some: Partial<{
-      chestPiece: ChestPiece;
-      chestPieceOffMm: number;
-      armBelowHeartCm: number;
-      isTalking: boolean;
-    }>,
-  ): void {
-    this.circumstances = { ...this.circumstances, ...some };
+  private change(action: Action): void {
+    this.circumstances = circumstancesAfter(this.circumstances, action);
     this.arm.change(this.circumstances, this.instrument);
     this.stream.levels.change(this.circumstances);
+    this.breath.change(this.circumstances);
+  }
+
+  private wrap(bladder: Bladder): void {
+    this.instrument = { ...this.instrument, bladder };
+    const { valveDegrees } = this.bulb;
+    this.bulb = new Bulb(this.instrument, this.circumstances.isCuffLoose);
+    this.bulb.valveDegrees = valveDegrees;
+    this.wasFlat = true;
+    this.arm.change(this.circumstances, this.instrument);
   }
 
   /** Pumping up from flat begins a run. */

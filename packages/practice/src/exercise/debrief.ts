@@ -1,7 +1,6 @@
 import { DEFAULT_RUN_RULES, type RunResult, runResult, UNKNOWN_RUN_CIRCUMSTANCES } from '@evenfall/clinical';
 import {
   backgroundThresholdDb,
-  beats,
   type Circumstances,
   type Gap,
   type Levels,
@@ -20,7 +19,7 @@ import { techniqueLines } from '../ledger/techniqueLines.js';
 import { firstOfTwo } from '../reading/firstOfTwo.js';
 import type { Counted, Entered, Exercise } from './exercise.js';
 import { type FallOf, fallAbout, lastFall } from './fall.js';
-import { circumstancesAt, type Replay, replay, settledNeedle, traceAt } from './replay.js';
+import { circumstancesAt, instrumentAt, type Replay, replay, settledNeedle, traceAt } from './replay.js';
 
 /** A sound of the visit, and whether a normal ear hears it in a quiet room. */
 export type DebriefSound = Pick<SoundEvent, 'atSeconds' | 'beat' | 'cuffMmHg' | 'phase' | 'levelDb'> & {
@@ -81,14 +80,15 @@ const EARLY_SECONDS = 0.02;
 const MEANT_MMHG = 40;
 
 /** What came of an exercise. Plays the visit again from its data alone. */
-export function debrief(exercise: Exercise): Debrief {
-  const played = replay(exercise);
+export function debrief(given: Exercise): Debrief {
+  const played = replay(given);
   const { person } = played;
-  const run = exercise.evidence.run;
+  const run = given.evidence.run;
   const firstMark = run?.run.moments[0]?.atSeconds ?? null;
   const fall =
     (run === null || firstMark === null ? null : fallAbout(played, run.startSeconds + firstMark)) ??
     lastFall(played, MEANT_MMHG);
+  const exercise = { ...given, instrument: instrumentAt(given, fall?.peakSeconds ?? given.seconds) };
   const marks = marksOf(exercise, played, fall);
   const from = marks[0]?.atSeconds ?? fall?.peakSeconds ?? 0;
   const to = marks.at(-1)?.atSeconds ?? fall?.endSeconds ?? exercise.seconds;
@@ -210,10 +210,7 @@ function ledgerFor(
   const last = isMuffled ? inFall[inFall.findLastIndex((one) => !one.isMuffled) + 1] : inFall.at(-1);
   const audible = of === 'systolic' ? firstOfTwo(inFall) : last;
   if (entered === null || audible === undefined) return null;
-  const circumstances = circumstancesAt(exercise, audible.atSeconds, played.firstInflationSeconds);
-  const caught = beats(played.person, circumstances, audible.atSeconds - 3, audible.atSeconds + 1).find(
-    ({ index }) => index === audible.beat,
-  );
+  const caught = played.beats.find(({ index }) => index === audible.beat);
   if (caught === undefined) return null;
   const what = of === 'systolic' ? 'first sound' : isMuffled ? 'muffled' : 'last sound';
   // By feel there is no first sound: the pulse came back instead.

@@ -19,6 +19,9 @@ test('every kind of action is taken as it is', () => {
     { tick: 950, kind: 'arm', belowHeartCm: -5 },
     { tick: 960, kind: 'finger', isOn: true },
     { tick: 970, kind: 'talk', isTalking: false },
+    { tick: 980, kind: 'arrange', hasLegsCrossed: false, isTalking: true, armBelowHeartCm: 0 },
+    { tick: 990, kind: 'arrange', posture: 'standing' },
+    { tick: 995, kind: 'cuff', bladder: 'large-adult' },
   ];
   expect(parseActions({ actions, seconds: 90 })).toEqual({ ok: true, value: { actions, seconds: 90 } });
 });
@@ -41,6 +44,12 @@ describe('refused, by field', () => {
     [one({ kind: 'valve', degrees: 120.5 }), ['/actions/0/degrees out-of-range']],
     [one({ kind: 'finger' }), ['/actions/0/isOn missing']],
     [one({ kind: 'talk', isTalking: 'no' }), ['/actions/0/isTalking unknown-id']],
+    [one({ kind: 'arrange', hasLegsCrossed: 1 }), ['/actions/0/hasLegsCrossed unknown-id']],
+    [one({ kind: 'arrange', armBelowHeartCm: 60 }), []],
+    [one({ kind: 'arrange', armBelowHeartCm: 61 }), ['/actions/0/armBelowHeartCm out-of-range']],
+    [one({ kind: 'arrange', posture: 'lying' }), ['/actions/0/posture unknown-id']],
+    [one({ kind: 'cuff' }), ['/actions/0/bladder missing']],
+    [one({ kind: 'cuff', bladder: 'tent' }), ['/actions/0/bladder unknown-id']],
     [one({ kind: 'quick-release', hard: 1 }), ['/actions/0/hard unknown-field']],
     [{ actions: [], seconds: 0 }, ['/seconds out-of-range']],
     [{ actions: [], seconds: 1200 }, []],

@@ -7,7 +7,17 @@ import {
   readFields,
   refusal,
 } from '@evenfall/clinical';
-import { type Action, CHEST_PIECES, type ChestPiece, TICKS_PER_SECOND } from '@evenfall/physiology';
+import {
+  type Action,
+  type Arranged,
+  BLADDERS,
+  type Bladder,
+  CHEST_PIECES,
+  type ChestPiece,
+  POSTURES,
+  type Posture,
+  TICKS_PER_SECOND,
+} from '@evenfall/physiology';
 
 /** What hands did in a visit of so many seconds; null: until a little after the last of it. */
 export type ActionList = { readonly actions: readonly Action[]; readonly seconds: number };
@@ -34,6 +44,15 @@ const KINDS = [
   'arm',
   'finger',
   'talk',
+  'arrange',
+  'cuff',
+] as const;
+/** What a person can be asked to do otherwise, each yes or no. */
+const ARRANGED_SWITCHES = [
+  'hasLegsCrossed',
+  'hasBackUnsupported',
+  'hasFullBladder',
+  'isArmUnsupported',
 ] as const;
 const FIELDS = [
   'tick',
@@ -45,8 +64,12 @@ const FIELDS = [
   'offMm',
   'held',
   'belowHeartCm',
+  'armBelowHeartCm',
   'isOn',
   'isTalking',
+  ...ARRANGED_SWITCHES,
+  'posture',
+  'bladder',
 ];
 const MOST_ACTIONS = 20_000;
 /** How long a visit goes on after the last action where its length is not given. */
@@ -119,7 +142,24 @@ function ofKind(kind: (typeof KINDS)[number], reader: FieldReader, parent: strin
       return { kind, isOn: yesNo(reader, 'isOn', parent) };
     case 'talk':
       return { kind, isTalking: yesNo(reader, 'isTalking', parent) };
+    case 'arrange':
+      return { kind, ...arrangedIn(reader, parent) };
+    case 'cuff':
+      return { kind, bladder: reader.choice<Bladder>('bladder', BLADDERS, null) };
   }
+}
+
+/** What is left out stays as it is. */
+function arrangedIn(reader: FieldReader, parent: string): Arranged {
+  const isGiven = (key: string) => !isBlank(reader.raw(key));
+  const switches = ['isTalking', ...ARRANGED_SWITCHES].filter(isGiven);
+  return {
+    ...Object.fromEntries(switches.map((key) => [key, yesNo(reader, key, parent)])),
+    ...(isGiven('armBelowHeartCm')
+      ? { armBelowHeartCm: numberIn(reader, 'armBelowHeartCm', 'belowHeartCm') ?? 0 }
+      : {}),
+    ...(isGiven('posture') ? { posture: reader.choice<Posture>('posture', POSTURES, null) ?? 'sitting' } : {}),
+  };
 }
 
 function yesNo(reader: FieldReader, key: string, parent: string): boolean {

@@ -1,6 +1,7 @@
 import {
   type Action,
   type Circumstances,
+  circumstancesAfter,
   type FeltPulse,
   gaugeFor,
   gaugeLagSeconds,
@@ -13,6 +14,8 @@ import {
 } from '@evenfall/physiology';
 import type { Exercise } from './exercise.js';
 
+type ReplayBeat = { readonly index: number; readonly systolic: number; readonly diastolic: number };
+
 /** A visit played again: every sound and pulse, and traces with `tracePerSecond` points a second from 0. */
 export type Replay = {
   readonly person: Person;
@@ -24,6 +27,8 @@ export type Replay = {
   readonly chestMm: Float64Array;
   readonly sounds: readonly SoundEvent[];
   readonly felt: readonly FeltPulse[];
+  /** What a perfect listener would have got on each beat of this visit, whatever the person did meanwhile. */
+  readonly beats: readonly ReplayBeat[];
   readonly firstInflationSeconds: number | null;
 };
 
@@ -45,6 +50,7 @@ export function replay(
   };
   const sounds: SoundEvent[] = [];
   const felt: FeltPulse[] = [];
+  const beats: ReplayBeat[] = [];
   let next = 0;
   for (let point = 0; point < points; point++) {
     const due: Action[] = [];
@@ -56,6 +62,10 @@ export function replay(
     const events = rig.advance(point * step, due);
     sounds.push(...events.sounds);
     felt.push(...events.felt);
+    // Beats are further apart than two points of a trace: none is passed over.
+    const { beat } = rig;
+    if (beat !== null && beat.index !== beats.at(-1)?.index)
+      beats.push({ index: beat.index, systolic: beat.systolic, diastolic: beat.diastolic });
     const seen = rig.snapshot();
     traces.cuffMmHg[point] = seen.cuffMmHg;
     traces.needleMmHg[point] = seen.needleMmHg;
@@ -69,6 +79,7 @@ export function replay(
     ...traces,
     sounds,
     felt,
+    beats,
     firstInflationSeconds: rig.firstInflationSeconds,
   };
 }
@@ -91,12 +102,18 @@ export function circumstancesAt(
   let now: Circumstances = { ...exercise.circumstances, firstInflationSeconds };
   for (const action of exercise.actions) {
     if (action.tick > seconds * TICKS_PER_SECOND) break;
-    if (action.kind === 'chest-piece' && action.offMm !== null)
-      now = { ...now, chestPiece: action.held, chestPieceOffMm: action.offMm };
-    if (action.kind === 'arm') now = { ...now, armBelowHeartCm: action.belowHeartCm };
-    if (action.kind === 'talk') now = { ...now, isTalking: action.isTalking };
+    now = circumstancesAfter(now, action);
   }
   return now;
+}
+
+/** The cuff, hose and gauge at a second of the visit: another cuff may have been put on. */
+export function instrumentAt(
+  { instrument, actions }: Pick<Exercise, 'instrument' | 'actions'>,
+  seconds: number,
+): Instrument {
+  const last = actions.findLast((one) => one.kind === 'cuff' && one.tick <= seconds * TICKS_PER_SECOND);
+  return last?.kind === 'cuff' ? { ...instrument, bladder: last.bladder } : instrument;
 }
 
 /** What the gauge shows at an instant but for the swing of the pulse and its friction: what an eye that follows the fall reads. */

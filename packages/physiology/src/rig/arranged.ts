@@ -1,0 +1,39 @@
+import type { Circumstances } from '../circumstances/circumstances.js';
+import type { Action } from './action.js';
+import { TICKS_PER_SECOND } from './tick.js';
+
+/** What a person can be asked to do otherwise between two inflations. */
+export type Arranged = Partial<
+  Pick<
+    Circumstances,
+    | 'posture'
+    | 'isTalking'
+    | 'hasLegsCrossed'
+    | 'hasBackUnsupported'
+    | 'hasFullBladder'
+    | 'armBelowHeartCm'
+    | 'isArmUnsupported'
+  >
+>;
+
+/** The circumstances after a movement of the hands; the same ones where it changed none. */
+export function circumstancesAfter(now: Circumstances, action: Action): Circumstances {
+  switch (action.kind) {
+    case 'chest-piece':
+      return action.offMm === null
+        ? now
+        : { ...now, chestPiece: action.held, chestPieceOffMm: action.offMm };
+    case 'arm':
+      return { ...now, armBelowHeartCm: action.belowHeartCm };
+    case 'talk':
+      return { ...now, isTalking: action.isTalking };
+    case 'arrange': {
+      const { tick, kind, ...arranged } = action;
+      const isUp = arranged.posture === 'standing' && now.posture !== 'standing';
+      // Minutes on the feet are counted from the start of the visit: none have gone by at this tick.
+      return { ...now, ...arranged, ...(isUp ? { standingMinutes: -tick / (60 * TICKS_PER_SECOND) } : {}) };
+    }
+    default:
+      return now;
+  }
+}

@@ -16,13 +16,13 @@ test('a simulated person of one’s own is copied, put right by its fields, kept
     await page.getByRole('button', { name: 'Begin' }).press('Enter');
     await expect(page.getByRole('heading', { level: 1, name: 'A new simulated person' })).toBeVisible();
     await expect(page.getByLabel('Systolic (mmHg)', { exact: true })).toHaveValue('178');
-    await expect(page.getByLabel('Id (lower case, with hyphens)')).toHaveValue('stiff-pipe-own');
+    await expect(page.getByLabel(/^Id in files/)).toHaveValue('');
   });
 
   await test.step('what is wrong is said at its field, and the first of them is gone to', async () => {
     await page.getByLabel('From (mmHg)').fill('180');
     await page.getByRole('button', { name: 'Keep it' }).press('Enter');
-    await expect(page.getByRole('alert')).toContainText('2 fields to put right');
+    await expect(page.getByRole('alert')).toContainText('3 fields to put right');
     await expect(page.getByLabel('Name', { exact: true })).toBeFocused();
     await expect(page.getByLabel('From (mmHg)')).toHaveAttribute('aria-invalid', 'true');
     await expectAccessible(page);
@@ -30,14 +30,15 @@ test('a simulated person of one’s own is copied, put right by its fields, kept
 
   const file = await test.step('a whole one is saved as a file', async () => {
     await page.getByLabel('Name', { exact: true }).fill('Tall gap (invented)');
+    await expect(page.getByText('left blank: tall-gap')).toBeVisible();
     await page.getByLabel('From (mmHg)').fill('165');
     const saving = page.waitForEvent('download');
     await page.getByRole('button', { name: 'Save as a file' }).click();
     const saved = await saving;
-    expect(saved.suggestedFilename()).toBe('stiff-pipe-own.scenario.json');
+    expect(saved.suggestedFilename()).toBe('tall-gap.scenario.json');
     const path = await saved.path();
     expect(JSON.parse(readFileSync(path, 'utf8'))).toMatchObject({
-      id: 'stiff-pipe-own',
+      id: 'tall-gap',
       title: 'Tall gap (invented)',
       gap: { topMmHg: 165, bottomMmHg: 134 },
     });
@@ -48,7 +49,7 @@ test('a simulated person of one’s own is copied, put right by its fields, kept
     await page.getByRole('button', { name: 'Keep it' }).click();
     await expect(page.getByRole('link', { name: 'Try it' })).toHaveAttribute(
       'href',
-      '/practice/own/stiff-pipe-own',
+      '/practice/own/tall-gap',
     );
     await page.getByRole('link', { name: 'Try it' }).click();
     await expect(page.getByRole('heading', { level: 1, name: /Tall gap \(invented\)/ })).toBeVisible();

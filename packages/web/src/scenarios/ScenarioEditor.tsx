@@ -1,3 +1,4 @@
+import { SCENARIOS, type Scenario } from '@evenfall/physiology';
 import { useRef, useState } from 'react';
 import { Link } from 'wouter';
 import { useApp } from '../app/context.js';
@@ -5,6 +6,7 @@ import { useForm } from '../app/forms.js';
 import { Refused } from '../parts/Refused.js';
 import { WhoMeasures } from '../people/WhoMeasures.js';
 import { roomAt } from '../practice/roomAt.js';
+import { idFromName } from './idFromName.js';
 import { ScenarioFieldShown } from './ScenarioFieldShown.js';
 import { saveJson } from './saveJson.js';
 import { type Draft, fieldOf, jsonOfDraft, readDraft } from './scenarioDraft.js';
@@ -20,15 +22,22 @@ type EditorProps = {
   readonly again: () => Promise<void>;
 };
 
+const BUILT_IN = SCENARIOS.map(({ id }) => id);
+
+function saveFile(scenario: Scenario): void {
+  saveJson(`${scenario.id}.scenario.json`, scenario);
+}
+
 /** All fields of a simulated person; what is wrong is named at its field once it is to be kept. */
 export function ScenarioEditor({ form: name, initial, taken, again }: EditorProps) {
   const { words } = useApp();
   const form = useForm(name, initial);
   const { send, refused, agent } = useSendScenario(form);
   const [isAsked, setAsked] = useState(false);
-  const [kept, setKept] = useState<string | null>(null);
+  const [kept, setKept] = useState<Scenario | null>(null);
   const place = useRef<HTMLFormElement>(null);
-  const json = jsonOfDraft(form.text);
+  const made = idFromName(form.text('title'), [...taken, ...BUILT_IN]);
+  const json = jsonOfDraft((path) => (path === 'id' ? form.text('id').trim() || made : form.text(path)));
   const { scenario, refusals } = readDraft(json);
   const shown = isAsked ? refusals : [];
   const isTaken = taken.includes(form.text('id').trim());
@@ -48,22 +57,26 @@ export function ScenarioEditor({ form: name, initial, taken, again }: EditorProp
       return;
     }
     if (await send(scenario, false)) {
-      setKept(scenario.id);
+      setKept(scenario);
       await again();
     }
   };
   const saveAsFile = () => {
     setAsked(true);
-    if (scenario !== null) saveJson(`${scenario.id}.scenario.json`, scenario);
+    if (scenario !== null) saveFile(scenario);
   };
   if (kept !== null) {
     return (
       <div className="scenario-kept">
+        <h2>{kept.title}</h2>
         <p role="status">{words.sentence('scenarioForm.kept')}</p>
         <div className="buttons">
-          <Link href={roomAt(kept)} className="button button-first">
+          <Link href={roomAt(kept.id)} className="button button-first">
             {words.sentence('scenarioForm.try')}
           </Link>
+          <button type="button" className="button" onClick={() => saveFile(kept)}>
+            {words.sentence('scenarioForm.save')}
+          </button>
           <Link href="/practice/scenarios" className="button">
             {words.sentence('scenarioForm.back')}
           </Link>
@@ -93,6 +106,11 @@ export function ScenarioEditor({ form: name, initial, taken, again }: EditorProp
                 text={form.text(field.path)}
                 wrong={shown.filter((one) => fieldOf(one) === field.path)}
                 set={change(field.path)}
+                hint={
+                  field.path === 'id' && made !== '' && form.text('id').trim() === ''
+                    ? words.sentence('scenarioForm.idMade', { id: made })
+                    : undefined
+                }
               />
             ))}
           </div>

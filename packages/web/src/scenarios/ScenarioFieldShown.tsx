@@ -8,10 +8,11 @@ type ShownProps = {
   readonly text: string;
   readonly wrong: readonly Refusal[];
   readonly set: (text: string) => void;
+  readonly hint?: string | undefined;
 };
 
 /** One field of a scenario, with what is wrong with it beside it. */
-export function ScenarioFieldShown({ field, text, wrong, set }: ShownProps) {
+export function ScenarioFieldShown({ field, text, wrong, set, hint }: ShownProps) {
   const { words } = useApp();
   const { shape, says, isDrawn, path } = field;
   const label = words.sentence(says as 'scenarioForm.systolic');
@@ -36,7 +37,7 @@ export function ScenarioFieldShown({ field, text, wrong, set }: ShownProps) {
       <Field
         label={label}
         wrong={said === '' ? null : said}
-        hint={isDrawn ? words.sentence('scenarioForm.drawn') : undefined}
+        hint={isDrawn ? words.sentence('scenarioForm.drawn') : hint}
       >
         {(control) =>
           shape.is === 'choice' ? (

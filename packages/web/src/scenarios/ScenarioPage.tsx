@@ -41,7 +41,7 @@ export function ScenarioPage({ source }: { readonly source: string }) {
 
 function initialOf(source: string): Draft | null {
   if (source === FROM_FILE) return {};
-  if (source === FROM_BLANK) return { ...draftOf(BLANK), id: '', title: '' };
+  if (source === FROM_BLANK) return copyOf(BLANK);
   const builtIn = scenarioOf(source);
   return builtIn === undefined ? null : copyOf(builtIn);
 }

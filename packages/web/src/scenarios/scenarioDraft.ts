@@ -15,9 +15,9 @@ export function draftOf(scenario: Scenario): Draft {
   return draft;
 }
 
-/** One to be changed under a name of its own: a copy of a built-in one says neither its name nor its id. */
+/** One to be changed under a name of its own: a copy of a built-in one says neither its name nor its id, which is made of the name. */
 export function copyOf(scenario: Scenario): Draft {
-  return { ...draftOf(scenario), title: '', id: `${scenario.id}-own` };
+  return { ...draftOf(scenario), title: '', id: '' };
 }
 
 function valueAt(from: unknown, [key, ...rest]: readonly string[]): unknown {

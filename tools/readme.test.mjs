@@ -25,6 +25,25 @@ test.each(typed.filter((line) => /^(count|taps|--help)/.test(line)))('evenfall %
   expect(stdout).toMatch(/\w/);
 });
 
+const practice = readFileSync(join(root, 'docs', 'practice.md'), 'utf8');
+
+test('the page about practice: its visits are played, and it names everything that hands can do', () => {
+  const lines = [...practice.matchAll(/^ {4}npx evenfall (simulate .*)$/gm)].map(([, line]) => line);
+  expect(lines.length).toBeGreaterThan(2);
+  for (const line of lines) {
+    const { status, stdout, stderr } = run(line.split(' '));
+    expect([line, status, stderr]).toEqual([line, 0, '']);
+    expect(stdout).toMatch(/\w/);
+  }
+  const input = JSON.stringify({ actions: [{ tick: 1, kind: 'wave' }] });
+  const args = [command, 'simulate', 'stiff-pipe', '--actions', '-'];
+  const { stderr } = spawnSync(process.execPath, args, { cwd: root, encoding: 'utf8', input });
+  const [, kinds] = stderr.match(/expected (.*), got/) ?? [];
+  const named = (kinds ?? '').split(/, (?:or )?/);
+  expect(named.length).toBeGreaterThan(8);
+  for (const kind of named) expect(practice).toContain(`\`${kind}\``);
+});
+
 /** Makes the demo's record in a folder: a server started and stopped again. */
 async function demoIn(folder) {
   const main = join(root, 'packages', 'server', 'dist', 'main.js');

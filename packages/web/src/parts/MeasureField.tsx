@@ -35,7 +35,7 @@ export function MeasureField({ of, labelIn, hint, wrong, text, onText, chosen, o
             onChange={(event) => onText(event.target.value)}
           />
           <select
-            aria-label={words.sentence('signs.unitOf', { text: labelIn(unit) })}
+            aria-label={words.sentence(`signs.unit-${of}`)}
             value={unit}
             onChange={(event) => onChoose(event.target.value)}
           >

@@ -44,6 +44,7 @@ export function KeptMeasure({ round, measure, label, change, children }: KeptPro
       <p className="measure-kept" id={valueId(measure.entry)} tabIndex={-1}>
         {text}
       </p>
+      <TypedAs measure={measure} />
       <Flags flags={flags} />
       <div className="buttons">
         {change.href === null ? (
@@ -61,5 +62,18 @@ export function KeptMeasure({ round, measure, label, change, children }: KeptPro
         {children}
       </div>
     </div>
+  );
+}
+
+/** The number in the unit in which it was typed, where that is another one than this device writes. */
+function TypedAs({ measure: { sign, typed = null } }: Pick<KeptProps, 'measure'>) {
+  const { words } = useApp();
+  const { temperature, length, mass } = words.say.manner;
+  const usual: Partial<Record<typeof sign.of, string>> = { temperature, height: length, weight: mass };
+  if (typed === null || typed.unit === usual[sign.of]) return null;
+  return (
+    <p className="soft small">
+      {words.sentence('signs.typedAs')} {words.say.asTyped(typed)}
+    </p>
   );
 }

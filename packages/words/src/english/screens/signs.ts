@@ -38,7 +38,10 @@ export const signs = {
   temperatureHint: (_f: object, say: Say) => `With a decimal, such as ${say.temperature(EXAMPLE_CELSIUS)}.`,
   weightHint: 'Another unit can stand behind it: 150 lb, 10 st 10 lb.',
   heightHint: 'Another unit can stand behind it: 66 in, 5 ft 6 in.',
-  unitOf: (f: Text) => `Unit of: ${f.text}`,
+  'unit-celsius': 'Unit of the temperature',
+  'unit-kg': 'Unit of the weight',
+  'unit-cm': 'Unit of the height',
+  'unit-armCm': 'Unit of the circumference',
   unitsHint:
     'A unit is chosen beside the number or typed behind it. Which one is usual here, Preferences say, on the start page.',
   site: 'Taken where',

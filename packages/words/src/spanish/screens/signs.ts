@@ -36,7 +36,10 @@ export const signs: Reworded<typeof english> = {
   temperatureHint: (_f, say) => `Con un decimal, como ${say.temperature(EXAMPLE_CELSIUS)}.`,
   weightHint: 'Puede llevar otra unidad detrás: 150 lb, 10 st 10 lb.',
   heightHint: 'Puede llevar otra unidad detrás: 66 in, 5 ft 6 in.',
-  unitOf: (f) => `Unidad de: ${f.text}`,
+  'unit-celsius': 'Unidad de la temperatura',
+  'unit-kg': 'Unidad del peso',
+  'unit-cm': 'Unidad de la talla',
+  'unit-armCm': 'Unidad del perímetro',
   unitsHint:
     'La unidad se elige junto al número o se escribe detrás. Cuál es la habitual aquí lo dicen las Preferencias, en la página de inicio.',
   site: 'Dónde se tomó',

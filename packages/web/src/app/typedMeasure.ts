@@ -19,6 +19,7 @@ const MEASURED = {
   kg: 'mass',
   cm: 'length',
   armCm: 'length',
+  bladderCm: 'length',
 } as const satisfies Record<string, Quantity>;
 export type Measured = keyof typeof MEASURED;
 
@@ -99,6 +100,7 @@ const EXPECTED = {
   kg: 'a-weight',
   cm: 'a-height',
   armCm: 'a-length-of-arm',
+  bladderCm: 'a-length-of-arm',
 } as const satisfies Record<Measured, string>;
 
 /** A refusal of what was typed, speaking of the unit in which it was typed; where nobody said one and another would do, it asks. */

@@ -2,6 +2,7 @@ import { CUFF_SCHEMES } from '@evenfall/clinical';
 import { useState } from 'react';
 import { useApp } from '../app/context.js';
 import { useForm } from '../app/forms.js';
+import { fieldIn } from '../app/typedMeasure.js';
 import { Field } from '../parts/Field.js';
 import { Refused } from '../parts/Refused.js';
 import { type CuffWrong, readCuff } from './readCuff.js';
@@ -15,6 +16,11 @@ export function AddCuff() {
   const { send, refused } = useEquipmentEntry(form);
   const [wrong, setWrong] = useState<CuffWrong>({});
   const [isKept, setKept] = useState(false);
+  // A field for each unit, so that a number is never read in another one than it was typed in.
+  const [widthField, lengthField] = (['width', 'length'] as const).map((field) =>
+    fieldIn(field, 'bladderCm', words.say.manner),
+  ) as [string, string];
+  const unit = words.sentence(`settings.${words.say.manner.length}`);
   const set = (field: string) => (text: string) => {
     setKept(false);
     setWrong({});
@@ -22,14 +28,17 @@ export function AddCuff() {
   };
   const add = async () => {
     const { text } = form;
-    const read = readCuff({
-      size: text('size'),
-      room: text('room'),
-      pieces: text('pieces'),
-      width: text('width'),
-      length: text('length'),
-      note: text('note'),
-    });
+    const read = readCuff(
+      {
+        size: text('size'),
+        room: text('room'),
+        pieces: text('pieces'),
+        width: text(widthField),
+        length: text(lengthField),
+        note: text('note'),
+      },
+      words.say.manner,
+    );
     setWrong(read.wrong);
     if (read.content !== null && (await send({ kind: 'equipment', content: read.content }))) setKept(true);
   };
@@ -76,18 +85,18 @@ export function AddCuff() {
         wrong={wrong.pieces ? words.sentence('equipment.piecesWrong') : null}
       />
       <TextField
-        label={words.sentence('equipment.bladderWidth')}
+        label={words.sentence('equipment.bladderWidth', { unit })}
         hint={words.sentence('equipment.bladderHint')}
         isNumber
-        value={form.text('width')}
-        onChange={set('width')}
-        wrong={wrong.bladder ? words.sentence('equipment.bladderWrong') : null}
+        value={form.text(widthField)}
+        onChange={set(widthField)}
+        wrong={wrong.bladder ? words.sentence('equipment.bladderWrong', { width: 13, length: 30 }) : null}
       />
       <TextField
-        label={words.sentence('equipment.bladderLength')}
+        label={words.sentence('equipment.bladderLength', { unit })}
         isNumber
-        value={form.text('length')}
-        onChange={set('length')}
+        value={form.text(lengthField)}
+        onChange={set(lengthField)}
       />
       <Refused text={refused} />
       <button type="submit" className="button">

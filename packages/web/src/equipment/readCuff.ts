@@ -1,12 +1,17 @@
 import { CUFF_SCHEMES, type CuffSchemeId, numberFrom } from '@evenfall/clinical';
 import type { CuffNamed } from '@evenfall/record';
+import type { Manner } from '@evenfall/words';
+import { keptOf } from '../app/typedMeasure.js';
 
 /** Cuffs as typed; `size` is a scheme with one of its cuffs, `aha-2005/adult`. */
 export type CuffFields = Readonly<Record<'size' | 'room' | 'pieces' | 'width' | 'length' | 'note', string>>;
 export type CuffWrong = Readonly<Partial<Record<'size' | 'pieces' | 'bladder', true>>>;
 
-/** Reads cuffs of a room as typed, or says which fields are wrong. */
-export function readCuff(typed: CuffFields): {
+/** Reads cuffs of a room as typed, lengths in the unit of this device, or says which fields are wrong. */
+export function readCuff(
+  typed: CuffFields,
+  manner: Manner,
+): {
   readonly content: CuffNamed | null;
   readonly wrong: CuffWrong;
 } {
@@ -16,7 +21,7 @@ export function readCuff(typed: CuffFields): {
   if (found === undefined) wrong.size = true;
   const pieces = numberFrom(typed.pieces.trim());
   if (pieces === null || !Number.isInteger(pieces) || pieces < 1 || pieces > MOST_PIECES) wrong.pieces = true;
-  const bladderCm = readBladder(typed);
+  const bladderCm = readBladder(typed, manner);
   if (bladderCm === undefined) wrong.bladder = true;
   if (found === undefined || pieces === null || bladderCm === undefined || wrong.pieces)
     return { content: null, wrong };
@@ -40,9 +45,10 @@ const MOST_PIECES = 999;
 const LARGEST_BLADDER_CM = 100;
 
 /** Null for as the scheme has it; undefined for what is no bladder. */
-function readBladder({ width, length }: CuffFields): CuffNamed['bladderCm'] | undefined {
+function readBladder({ width, length }: CuffFields, manner: Manner): CuffNamed['bladderCm'] | undefined {
   if (width.trim() === '' && length.trim() === '') return null;
-  const [wide, long] = [numberFrom(width.trim()), numberFrom(length.trim())];
+  const cm = (text: string) => numberFrom(keptOf({ text: text.trim() }, 'bladderCm', manner));
+  const [wide, long] = [cm(width), cm(length)];
   if (wide === null || long === null || wide <= 0 || long <= 0) return undefined;
   if (wide > LARGEST_BLADDER_CM || long > LARGEST_BLADDER_CM) return undefined;
   return { width: wide, length: long };

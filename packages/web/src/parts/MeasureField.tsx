@@ -3,7 +3,7 @@ import { type Measured, unitNamed, unitOf, unitsOf } from '../app/typedMeasure.j
 import { Field } from './Field.js';
 
 type MeasureProps = {
-  readonly of: Measured;
+  readonly of: Exclude<Measured, 'bladderCm'>;
   /** What it is called where it is in a unit. */
   readonly labelIn: (unit: ReturnType<typeof unitOf>) => string;
   readonly hint?: string | undefined;

@@ -39,7 +39,7 @@ export function NumberField({ fields, field, label, hint }: TypedProps) {
 }
 
 type MeasureProps = Omit<TypedProps, 'field' | 'label'> & {
-  readonly of: Measured;
+  readonly of: Exclude<Measured, 'bladderCm'>;
   readonly labelIn: (unit: Unit) => string;
 };
 

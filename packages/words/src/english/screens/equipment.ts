@@ -54,10 +54,11 @@ export const equipment = {
   bladder: (f: { width: number; length: number }, say: Say) =>
     `bladder ${say.lengthNumber(f.width)} × ${say.length(f.length)}`,
   bladderMeasured: 'as measured',
-  bladderWidth: 'Bladder width, cm',
-  bladderLength: 'Bladder length, cm',
+  bladderWidth: (f: { unit: string }) => `Bladder width (${f.unit})`,
+  bladderLength: (f: { unit: string }) => `Bladder length (${f.unit})`,
   bladderHint: 'Only where a tape says otherwise than the scheme; leave both blank else.',
-  bladderWrong: 'Give width and length in cm, such as 13 and 30, or leave both blank.',
+  bladderWrong: (f: { width: number; length: number }, say: Say) =>
+    `Give width and length, such as ${say.lengthNumber(f.width)} and ${say.length(f.length)}, or leave both blank.`,
   arms: (f: { largest: number }, say: Say) => `arms to ${say.length(f.largest)}`,
   armsBetween: (f: { smallest: number; largest: number }, say: Say) =>
     `arms ${say.lengthNumber(f.smallest)} to ${say.length(f.largest)}`,

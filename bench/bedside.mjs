@@ -8,7 +8,7 @@ import { freshFolder, startServer } from '../packages/server/prove/serverUnderTe
 import { ensureBrowser, root } from '../tools/ensure.mjs';
 import { median, repeated } from './measure.mjs';
 
-/** Gzipped bytes that the bedside is to stay under. Source: aim of this project. */
+/** Gzipped bytes that the way to the first count is to stay under, and each step of it. Source: aim of this project. */
 const AIM_BYTES = 150_000;
 /** How much slower than this machine the processor is made. Source: aim of this project. */
 const SLOWER = 4;
@@ -19,25 +19,20 @@ const RUNS = 5;
 const dist = join(root, 'packages', 'web', 'dist');
 const assets = join(dist, 'assets');
 const entry = /assets\/([^"]+\.js)/.exec(readFileSync(join(dist, 'index.html'), 'utf8'))[1];
-sizeLine('the start page', withParts([entry]));
-sizeLine('three touches: the start page and the keypad', withParts([entry, partNamed('quickPages')]));
-sizeLine(
-  'a guided round: the start page, identity, counts, pressure, review',
-  withParts([entry, partNamed('roundPages'), partNamed('tapRules'), partNamed('round')]),
+const ROUND = [partNamed('roundPages'), partNamed('round')];
+const GOING_ON = [...ROUND, partNamed('goOnPages')];
+console.log(
+  'JavaScript fetched up to there, each part gzipped alone as the server sends it, words in English:',
 );
-sizeLine(
-  'a guided round with its other signs',
-  withParts([
-    entry,
-    partNamed('roundPages'),
-    partNamed('tapRules'),
-    partNamed('round'),
-    partNamed('signPages'),
-  ]),
-);
+sizeLine('the start page, and the first touch on it', [], true);
+sizeLine('three touches: with the keypad', [partNamed('quickPages')], true);
+sizeLine('a guided round begun: with identity, making ready, and a count by the watch', ROUND, true);
+sizeLine('the whole round: with what a count comes to, pressure, other signs, review', GOING_ON, false);
+sizeLine('the whole round, tapped: with what is made of taps', [...GOING_ON, partNamed('tapRules')], false);
 sizeLine(
   'three touches in Spanish, English beside it',
-  withParts([entry, partNamed('quickPages'), partNamed('spanishBedside')]),
+  [partNamed('quickPages'), partNamed('spanishBedside')],
+  false,
 );
 
 const { folder, remove } = freshFolder();
@@ -81,11 +76,13 @@ function withParts(names) {
   return [...all];
 }
 
-function sizeLine(what, names) {
+/** What is in the way of a touch is held to the aim; what is fetched ahead of its use meanwhile is only told. */
+function sizeLine(what, parts, isHeld) {
+  const names = withParts([entry, ...parts]);
   const bytes = names.reduce((sum, name) => sum + gzipSync(readFileSync(join(assets, name))).length, 0);
-  console.log(
-    `${what}: ${(bytes / 1000).toFixed(1)} kB of JavaScript gzipped, ${(bytes / AIM_BYTES).toFixed(2)} of the aim of ${AIM_BYTES / 1000} kB`,
-  );
+  const share = isHeld ? `, ${(bytes / AIM_BYTES).toFixed(2)} of the aim of ${AIM_BYTES / 1000} kB` : '';
+  console.log(`  ${what}: ${(bytes / 1000).toFixed(1)} kB${share}`);
+  if (isHeld && bytes > AIM_BYTES) process.exitCode = 1;
 }
 
 /** From asking for the page, with nothing kept, until a touch has led to another page, ms. */

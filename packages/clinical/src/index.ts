@@ -254,6 +254,7 @@ export { protocolDiff } from './protocol/diff.js';
 export { protocolDocument } from './protocol/document.js';
 export type { Field, FieldValue, Replaced } from './protocol/field.js';
 export { LOCAL_SOURCE } from './protocol/field.js';
+export { keptProtocol } from './protocol/keptProtocol.js';
 export type { LocalField } from './protocol/localFields.js';
 export { localFields } from './protocol/localFields.js';
 export type { Override } from './protocol/override.js';
@@ -315,6 +316,7 @@ export type { AveragingMethod, AveragingRule, AveragingRuleId, Difference } from
 export { AVERAGING_RULE_IDS, AVERAGING_RULES, averagingRule } from './round/averagingRules.js';
 export type { RoundCategory } from './round/categoryOfRound.js';
 export type { Estimate, RoundEvent, RoundMeasure, RoundRate, RoundValue, Wanted } from './round/event.js';
+export { firstStep } from './round/firstStep.js';
 export type { Reading } from './round/fullReadings.js';
 export type { FurtherReading, FurtherReadingCode, ReadingsCircumstances } from './round/furtherReading.js';
 export { furtherReading, UNKNOWN_READINGS_CIRCUMSTANCES } from './round/furtherReading.js';

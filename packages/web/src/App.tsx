@@ -8,7 +8,7 @@ import { Broken } from './parts/Broken.js';
 import { Page } from './parts/Page.js';
 import { PeoplePage } from './people/PeoplePage.js';
 import { withTapRules } from './round/tapRulesLater.js';
-import { ROUND_ROUTES, roundPages, signPages } from './roundRoutes.js';
+import { fetchTheRound, ROUND_ROUTES } from './roundRoutes.js';
 import { loadAbout } from './server/load.js';
 import { loadClassSessions } from './server/loadClass.js';
 
@@ -64,8 +64,7 @@ export function fetchTheRest(): void {
   // A failure shows when the page is asked for.
   quickPages
     .fetch()
-    .then(roundPages.fetch)
-    .then(signPages.fetch)
+    .then(fetchTheRound)
     .then(laterPages.fetch)
     .then(awayPages.fetch)
     .then(practicePages.fetch)

@@ -1,21 +1,23 @@
 import { Route } from 'wouter';
-import { withWords } from './app/deviceWords.js';
-import { type Later, later, pageOf } from './app/later.js';
-import { withTapRules } from './round/tapRulesLater.js';
+import { later, pageOf } from './app/later.js';
+import { goOnPages, ofARound, tapPages } from './round/goOnLater.js';
 
-/** Pages with the words and the rules that only a guided round needs. */
-function ofARound<Pages>(pages: Later<Pages>): Later<Pages> {
-  return withWords(['round'], withTapRules(pages));
-}
-
-/** Asked for once the first page is there (see `fetchTheRest`), so that a round begins without waiting. */
-export const roundPages = ofARound(later(() => import('./roundPages.js')));
-export const signPages = ofARound(later(() => import('./signPages.js')));
-const PressurePage = pageOf(roundPages, (pages) => pages.PressurePage);
+const roundPages = ofARound(later(() => import('./roundPages.js')));
 const MeasurePage = pageOf(roundPages, (pages) => pages.MeasurePage);
 const PreparePage = pageOf(roundPages, (pages) => pages.PreparePage);
 const RoundPage = pageOf(roundPages, (pages) => pages.RoundPage);
-const SignsPage = pageOf(signPages, (pages) => pages.SignsPage);
+const PressurePage = pageOf(goOnPages, (pages) => pages.PressurePage);
+const SignsPage = pageOf(goOnPages, (pages) => pages.SignsPage);
+
+/**
+ * Fetches every part of a round, in the order in which it is asked for: once the first page is there (see `fetchTheRest`),
+ * so that a round begins without waiting and goes on where the network does not.
+ */
+export async function fetchTheRound(): Promise<void> {
+  await roundPages.fetch();
+  await goOnPages.fetch();
+  await tapPages.fetch();
+}
 
 /** The screens of a round: the same ones at the bedside and, below the address of a session, in a class. */
 export const ROUND_ROUTES = (

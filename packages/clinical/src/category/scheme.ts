@@ -49,7 +49,7 @@ export function band<Id extends string>(
 }
 
 /** A bound from a figure and its side. */
-export function bound({ value, sure }: Figure, comparison: Comparison): Bound {
+export function bound({ value, sure }: Pick<Figure, 'value' | 'sure'>, comparison: Comparison): Bound {
   return { comparison, limit: value, sure };
 }
 

@@ -138,7 +138,7 @@ export function adultScheme(id: AdultSchemeId): CategoryScheme<AdultSchemeId> {
 }
 
 function from(id: keyof typeof F & keyof typeof SIDE): Bound {
-  return bound(F[id], SIDE[id]);
+  return bound({ value: F[id].value, sure: F[id].sure }, SIDE[id]);
 }
 
 function originOf({ source, sure }: Figure): Pick<CategoryScheme, 'source' | 'status'> {

@@ -62,5 +62,5 @@ export function aap2017(measured: Measured, ageYears: number, sex: Sex | null): 
 }
 
 function from(id: keyof typeof F & keyof typeof SIDE): Bound {
-  return bound(F[id], SIDE[id]);
+  return bound({ value: F[id].value, sure: F[id].sure }, SIDE[id]);
 }

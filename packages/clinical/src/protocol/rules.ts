@@ -19,9 +19,10 @@ import { DEFAULT_RECHECK_RULES, type RecheckRules } from '../round/recheckRules.
 import type { RoundRules } from '../round/roundRules.js';
 import { DEFAULT_SIGNING_RULES, type SigningRules } from '../round/signingRules.js';
 import { DEFAULT_SCORE_RULES, type ScoreRules } from '../score/rules.js';
+import { EQUIPMENT_SECTION } from './equipmentSection.js';
 import { type Field, LOCAL_SOURCE } from './field.js';
 import type { Protocol } from './protocol.js';
-import { type FieldsOf, SECTIONS } from './sections.js';
+import type { FieldsOf } from './sections.js';
 
 /**
  * The rules of counting under a protocol; without one, those of the conventions. A field that an older protocol
@@ -109,7 +110,7 @@ export function equipmentRules(protocol: Protocol | null): EquipmentRules {
 
 /** The same with where each value comes from. */
 export function equipmentFields(protocol: Protocol | null): FieldsOf<EquipmentRules> {
-  const published = Object.entries(SECTIONS.equipment.fields).map(([key, shape]): [string, Field] => {
+  const published = Object.entries(EQUIPMENT_SECTION.fields).map(([key, shape]): [string, Field] => {
     const { value, unit, source, sure } = shape;
     return [key, { value, unit, source, sure, replaces: null }];
   });

@@ -8,7 +8,7 @@ const web = fileURLToPath(new URL('..', import.meta.url));
 const words = fileURLToPath(new URL('../../../words/src', import.meta.url));
 /** What is drawn with the words of the bedside alone, and with those of a guided round too (`App.tsx`, `roundRoutes.tsx`). */
 const AT_BEDSIDE = ['main.tsx', 'signIn/gatePages.ts', 'quickPages.ts'];
-const IN_A_ROUND = [...AT_BEDSIDE, 'roundPages.ts', 'signPages.ts'];
+const IN_A_ROUND = [...AT_BEDSIDE, 'roundPages.ts', 'goOnPages.ts'];
 /** Lines that the catalogue's own package makes. */
 const LINES_AT_BEDSIDE = ['gaugeStandingText.ts'];
 const LINES_IN_A_ROUND = [...LINES_AT_BEDSIDE, 'beginningText.ts', 'restText.ts'];

@@ -4,7 +4,7 @@ import { build, type Rollup } from 'vite';
 import { expect, test } from 'vitest';
 import { CDC_HEIGHTS } from '../../../clinical/src/child/cdcHeightsTable.js';
 import { FIGURES } from '../../../clinical/src/figures.js';
-import { figuresAlone } from '../../bundling/figuresAlone.js';
+import { figuresAlone, withPartsAlone } from '../../bundling/figuresAlone.js';
 import { tableInSteps } from '../../bundling/tableInSteps.js';
 
 const clinical = fileURLToPath(new URL('../../../clinical/src/', import.meta.url));
@@ -75,6 +75,35 @@ test('a figure that nothing asks for is not there', async () => {
   );
   expect(code).toContain('"value": 3');
   expect(code).not.toMatch(/standingSystolicFall|orthostatic/);
+});
+
+test('a rule that asks for its number alone has no more of the figure than that', async () => {
+  const { code, all } = await bundled<{ plainMeanPressure: (systolic: number, diastolic: number) => number }>(
+    from('plainMeanPressure', 'score/meanPressure.ts'),
+  );
+  expect(code).not.toMatch(/source|meanThird/);
+  // A third of the way up from the diastolic: bedside handbook 5.1.
+  expect(all.plainMeanPressure(120, 90)).toBe(100);
+});
+
+test('only the number of a figure and how sure it is are taken alone, by whichever name', () => {
+  const taken = withPartsAlone(
+    [
+      "import { COUNT_FIGURES as F } from './figures.js';",
+      "import { SIGN_FIGURES } from '../sign/figures.js';",
+      'const a = [F.slow.value, F[id].sure, F[limits.high].value, SIGN_FIGURES.hot.value];',
+      'const b = [F.slow.source, F[id], rules.F.slow.value, F.slow.values, FF.slow.value];',
+    ].join('\n'),
+  );
+  expect(taken).toContain(
+    'const a = [F_value.slow, F_sure[id], F_value[limits.high], SIGN_FIGURES_value.hot];',
+  );
+  expect(taken).toContain(
+    'const b = [F.slow.source, F[id], rules.F.slow.value, F.slow.values, FF.slow.value];',
+  );
+  expect(taken).toContain("import * as F_value from './figures.js?value';");
+  expect(taken).toContain("import * as F_sure from './figures.js?sure';");
+  expect(taken).toContain("import * as SIGN_FIGURES_value from '../sign/figures.js?value';");
 });
 
 test('the heights of children are to the last bit those of the table', async () => {

@@ -7,7 +7,7 @@ export type Later<Pages> = {
   readonly here: () => Pages | null;
 };
 
-/** A part of the app by its import; fetched once, and again after a failure. */
+/** A part of the app by its import; fetched once. What failed is asked for again where the browser does: some keep a failure until the page is loaded again. */
 export function later<Pages>(bring: () => Promise<Pages>): Later<Pages> {
   let here: Pages | null = null;
   return {

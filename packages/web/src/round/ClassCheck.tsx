@@ -4,7 +4,7 @@ import { sessionHref } from '../app/book.js';
 import { useApp } from '../app/context.js';
 import { nextHref } from './nextHref.js';
 import { discardRound } from './rounds.js';
-import { standingOf } from './standing.js';
+import { useNextStep } from './useNextStep.js';
 import type { Round } from './useRound.js';
 
 type CheckProps = { readonly round: Round; readonly identity: ClassIdentity };
@@ -12,9 +12,10 @@ type CheckProps = { readonly round: Round; readonly identity: ClassIdentity };
 /** In a class a person says their pseudonym and agrees each time; who refuses is asked for no reason. */
 export function ClassCheck({ round, identity }: CheckProps) {
   const app = useApp();
-  const { words, program } = app;
+  const { words } = app;
   const [, go] = useLocation();
   const { person, session } = round.draft;
+  const nextStep = useNextStep();
   return (
     <section className="identity-check">
       <p>{words.sentence('class.checkAsk')}</p>
@@ -26,10 +27,12 @@ export function ClassCheck({ round, identity }: CheckProps) {
         <button
           type="button"
           className="button button-first button-large"
-          onClick={() => {
-            round.change((draft) => ({ ...draft, isIdentityChecked: true }));
-            go(nextHref(person, standingOf(round.draft, { ...round, program }).next.step), { replace: true });
-          }}
+          onClick={() =>
+            nextStep(round.draft, round, ({ step }) => {
+              round.change((draft) => ({ ...draft, isIdentityChecked: true }));
+              go(nextHref(person, step), { replace: true });
+            })
+          }
         >
           {words.sentence('class.agrees')}
         </button>

@@ -17,7 +17,7 @@ import { Field } from '../parts/Field.js';
 import { usualBeginning, withBeginning } from './beginning.js';
 import { nextHref } from './nextHref.js';
 import { discardRound } from './rounds.js';
-import { standingOf } from './standing.js';
+import { useNextStep } from './useNextStep.js';
 import type { Round } from './useRound.js';
 
 type CheckProps = { readonly round: Round; readonly identity: Identity };
@@ -28,17 +28,15 @@ type CheckProps = { readonly round: Round; readonly identity: Identity };
  */
 export function IdentityCheck({ round, identity }: CheckProps) {
   const app = useApp();
-  const { words, program } = app;
+  const { words } = app;
   const [, go] = useLocation();
   const { person } = round.draft;
-  const begin = (begun: Beginning) => {
-    const { state } = standingOf(round.draft, { ...round, program });
-    const next = withBeginning(round.draft, begun, state, round.inForce);
-    round.change((draft) => withBeginning(draft, begun, state, round.inForce));
-    go(nextHref(person, standingNext(next)), { replace: true });
-  };
-  const standingNext = (draft: Round['draft']) =>
-    draft.begun?.consent === 'declined' ? 'review' : standingOf(draft, { ...round, program }).next.step;
+  const nextStep = useNextStep();
+  const begin = (begun: Beginning) =>
+    nextStep(round.draft, round, ({ state, step }) => {
+      round.change((draft) => withBeginning(draft, begun, state, round.inForce));
+      go(nextHref(person, begun.consent === 'declined' ? 'review' : step), { replace: true });
+    });
   return (
     <section className="identity-check">
       <p>{words.sentence('review.askThem')}</p>

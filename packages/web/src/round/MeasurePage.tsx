@@ -4,6 +4,8 @@ import { useApp } from '../app/context.js';
 import { signText } from '../app/signText.js';
 import { FactsOfRound } from '../facts/FactsOfRound.js';
 import { isVoidValue } from './draft.js';
+import { GoOn } from './GoOn.js';
+import { goOnPages, tapPages } from './goOnLater.js';
 import type { Measuring } from './measuring.js';
 import { isTimed } from './measuring.js';
 import { NotDoneHere } from './NotDoneHere.js';
@@ -11,8 +13,6 @@ import type { PanelProps } from './panelProps.js';
 import { ReadyPanel } from './ReadyPanel.js';
 import { RoundFrame } from './RoundFrame.js';
 import { RunningPanel } from './RunningPanel.js';
-import { ShownPanel } from './ShownPanel.js';
-import { TappingPanel } from './TappingPanel.js';
 import { TypingPanel } from './TypingPanel.js';
 import { useInterruption } from './useInterruption.js';
 import { type Round, revived } from './useRound.js';
@@ -96,7 +96,13 @@ function PanelAt({ round, sign, person }: PanelProps & { readonly person: string
     case 'void':
       return <VoidPanel round={round} sign={sign} measuring={measuring} />;
     case 'shown':
-      return <ShownPanel round={round} sign={sign} entry={measuring.entry} person={person} />;
+      return (
+        <GoOn part={goOnPages}>
+          {({ ShownPanel }) => (
+            <ShownPanel round={round} sign={sign} entry={measuring.entry} person={person} />
+          )}
+        </GoOn>
+      );
   }
 }
 
@@ -117,7 +123,9 @@ function Taking({ round, sign, person, measuring }: TakingProps) {
       {isReady && measuring.way === 'count' ? (
         <ReadyPanel round={round} sign={sign} measuring={measuring} />
       ) : (
-        <TappingPanel round={round} sign={sign} measuring={measuring} />
+        <GoOn part={tapPages}>
+          {({ TappingPanel }) => <TappingPanel round={round} sign={sign} measuring={measuring} />}
+        </GoOn>
       )}
       {isReady && !hasValue ? <NotDoneHere round={round} sign={sign} person={person} /> : null}
     </div>

@@ -6,8 +6,8 @@ import { FactsOfRound } from '../facts/FactsOfRound.js';
 import { nextHref } from './nextHref.js';
 import { type InRound, RoundFrame } from './RoundFrame.js';
 import { begunRest } from './restDraft.js';
-import { standingOf } from './standing.js';
 import { useCameFrom } from './useCameFrom.js';
+import { useNextStep } from './useNextStep.js';
 import type { Round } from './useRound.js';
 
 /** Making the person ready: one touch if all was as it should be. What a fault costs is not said here. */
@@ -21,18 +21,18 @@ export function PreparePage({ person }: { readonly person: string }) {
 }
 
 function PrepareForm({ round, record, person }: InRound & { readonly person: string }) {
-  const { words, program } = useApp();
+  const { words } = useApp();
   const [, go] = useLocation();
   const cameFrom = useCameFrom(person);
   const [ticked, setTicked] = useState<readonly Preparation[] | null>(null);
   const isCuffOn = round.draft.pressure.place !== null;
   const chosen = ticked ?? round.draft.exceptions ?? [];
-  const keep = (exceptions: readonly Preparation[]) => {
-    const next = { ...round.draft, exceptions };
-    round.change((draft) => ({ ...draft, exceptions }));
-    const { step } = standingOf(next, { ...round, program }).next;
-    go(cameFrom?.href ?? nextHref(person, step), { replace: true });
-  };
+  const nextStep = useNextStep();
+  const keep = (exceptions: readonly Preparation[]) =>
+    nextStep({ ...round.draft, exceptions }, round, ({ step }) => {
+      round.change((draft) => ({ ...draft, exceptions }));
+      go(cameFrom?.href ?? nextHref(person, step), { replace: true });
+    });
   return (
     <form
       className="form"

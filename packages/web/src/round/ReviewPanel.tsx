@@ -13,7 +13,7 @@ import { shownContent } from './content.js';
 import { type DraftValue, isVoidValue, withMeasuring, withNotDone, withNumberReopened } from './draft.js';
 import { READY, SIGNS_IN_ORDER } from './measuring.js';
 import { NotDoneForm, notDoneText } from './NotDoneForm.js';
-import { reasonsOf } from './NotDoneHere.js';
+import { reasonsOf } from './notDoneReasons.js';
 import { ResultBlock } from './ResultBlock.js';
 import { ActNowPanel, AskPanel } from './ResultPanels.js';
 import { BegunLine, NextLine, PreparedLine, UnwellTick } from './ReviewLines.js';

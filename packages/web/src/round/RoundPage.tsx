@@ -6,9 +6,10 @@ import { Asking } from '../parts/Asking.js';
 import { IdentityOf, nameIn } from '../parts/Identity.js';
 import { Page } from '../parts/Page.js';
 import { ClassCheck } from './ClassCheck.js';
+import { GoOn } from './GoOn.js';
+import { goOnPages } from './goOnLater.js';
 import { IdentityCheck } from './IdentityCheck.js';
 import { RestLine } from './RestLine.js';
-import { ReviewPanel } from './ReviewPanel.js';
 import { restOf } from './restDraft.js';
 import { SlipLine } from './SlipLine.js';
 import { useDraft, useInForce, useRecord, useRound } from './useRound.js';
@@ -59,7 +60,9 @@ export function RoundPage({ person }: { readonly person: string }) {
                 return (
                   <>
                     <FactsOfRound record={record} round={round} />
-                    <ReviewPanel round={round} person={person} />
+                    <GoOn part={goOnPages}>
+                      {({ ReviewPanel }) => <ReviewPanel round={round} person={person} />}
+                    </GoOn>
                   </>
                 );
               if (classIdentity !== null) return <ClassCheck round={round} identity={classIdentity} />;

@@ -16,6 +16,7 @@ import { type Entry, type RoundContent, roundInputOf } from '@evenfall/record';
 import { type DraftRun, secondsBetween } from '../pressure/pressureDraft.js';
 import type { RoundDraft } from './draft.js';
 import { contentOf, roundContent, runContentOf, type Signing, valueEntriesOf } from './entries.js';
+import { eventsWith } from './events.js';
 import { roundFactsIn } from './facts.js';
 import { SIGNS_IN_ORDER } from './measuring.js';
 
@@ -74,7 +75,7 @@ function knownOf(
 
 /** What happened in a round so far, in the order of the work. */
 export function eventsOf(draft: RoundDraft, under: Under): RoundEvent[] {
-  const { exceptions, wanted, pressure, measures, measuresNotDone } = draft;
+  const { pressure, measures } = draft;
   const taken = [
     ...SIGNS_IN_ORDER.flatMap((sign) =>
       draft[sign].values.map((value) => ({ ...value, value: rateOf(draft, sign, value, under) })),
@@ -82,24 +83,7 @@ export function eventsOf(draft: RoundDraft, under: Under): RoundEvent[] {
     ...pressure.values.map((value) => ({ ...value, value: readingOf(draft, value, under) })),
     ...measures.map((one) => ({ ...one, value: { id: one.entry, of: one.sign.of } })),
   ].sort((a, b) => a.sequence - b.sequence);
-  const notDone = [
-    ...SIGNS_IN_ORDER.map((sign) => ({ sign, notDone: draft[sign].notDone })),
-    { sign: 'pressure' as const, notDone: pressure.notDone },
-    ...Object.entries(measuresNotDone).map(([sign, why]) => ({ sign: sign as RoundSign, notDone: why })),
-  ];
-  return [
-    ...(exceptions === null ? [] : [{ what: 'prepared' as const, exceptions }]),
-    ...wanted.map((one) => ({ what: 'wanted' as const, wanted: one })),
-    ...(pressure.place === null ? [] : [{ what: 'placed' as const, place: pressure.place }]),
-    ...pressure.felt.map(({ place, lostMmHg }) => ({
-      what: 'estimated' as const,
-      estimate: { ...place, lostMmHg, atSeconds: null },
-    })),
-    ...taken.map(({ value }) => ({ what: 'taken' as const, value })),
-    ...notDone.flatMap(({ sign, notDone: why }) =>
-      why === null ? [] : [{ what: 'not-done' as const, sign, reason: why.reason }],
-    ),
-  ];
+  return eventsWith(draft, taken);
 }
 
 function rateOf(

@@ -27,8 +27,8 @@ export function tapRules() {
  *
  * @throws where they cannot be fetched, as a page does whose part cannot
  */
-export function useTapRules(draft: RoundDraft): boolean {
-  const isNeeded = SIGNS_IN_ORDER.some((sign) => draft[sign].values.some(({ kind }) => kind === 'taps'));
+export function useTapRules(draft: RoundDraft | undefined): boolean {
+  const isNeeded = SIGNS_IN_ORDER.some((sign) => draft?.[sign].values.some(({ kind }) => kind === 'taps'));
   const isMissing = isNeeded && laterTapRules.here() === null;
   const [fault, setFault] = useState<unknown>(null);
   const [, setBrought] = useState(false);

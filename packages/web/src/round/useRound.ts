@@ -9,6 +9,7 @@ import { ASKED, recordKey } from '../store/known.js';
 import { type DraftValue, interrupted, type RoundDraft, withMeasuring } from './draft.js';
 import { type Facts, factsOf } from './facts.js';
 import type { Measuring } from './measuring.js';
+import { useTapRules } from './tapRulesLater.js';
 
 /** A person's record as the server has it, asked for when a screen opens. */
 export function useRecord(person: string) {
@@ -67,7 +68,8 @@ export function useRound(person: string): Round | null {
         : factsOf(record, entriesIn(record), onDate),
     [record, onDate],
   );
-  if (draft === undefined || inForce === null || facts === null) return null;
+  const isReadable = useTapRules(draft);
+  if (draft === undefined || inForce === null || facts === null || !isReadable) return null;
 
   const change: Round['change'] = (make) =>
     store.change((state) => {

@@ -1,5 +1,5 @@
 import type { Answer } from '@evenfall/api';
-import { parseProtocol } from '@evenfall/clinical';
+import { keptProtocol } from '@evenfall/clinical';
 import { type Book, type InForce, inForceUnder, NOTHING_CHOSEN } from '@evenfall/record';
 import type { App } from '../app/context.js';
 import { ASKED, type Asked, type Known, recordKey } from '../store/known.js';
@@ -53,7 +53,7 @@ async function rulesOf({ server }: Loading, version: string | null): Promise<Ans
   if (!answer.ok) return answer;
   const found = answer.value.protocols.find((one) => one.version === version);
   if (found === undefined) return { ok: false, status: 404, offline: false, problem: null };
-  const protocol = parseProtocol(found.content);
+  const protocol = keptProtocol(found.content);
   // A server that is newer than this page: nothing is counted by rules that cannot be read.
   if (!protocol.ok) return { ok: false, status: 200, offline: false, problem: null };
   return { ok: true, status: 200, value: inForceUnder(protocol.value, version) };
@@ -71,7 +71,7 @@ function readable(
 ): Readonly<Record<string, InForce>> {
   return Object.fromEntries(
     protocols.flatMap(({ version, content }) => {
-      const protocol = parseProtocol(content);
+      const protocol = keptProtocol(content);
       return protocol.ok ? [[version, inForceUnder(protocol.value, version)]] : [];
     }),
   );

@@ -12,6 +12,9 @@ export const review = {
   checked: 'Identity checked',
   title: 'Review',
   lead: 'A slip is put right here. After signing it can only be amended.',
+  stillFetched: 'The rest of the round is still being fetched. What you took so far is kept.',
+  notFetched:
+    'The rest of the round could not be fetched. What you took so far is kept: load the page again where there is a network.',
   take: 'Measure',
   takeAnother: 'Take another',
   asItWas: 'Leave it as it was',

@@ -13,6 +13,10 @@ export const review: Reworded<typeof english> = {
   checked: 'Identidad comprobada',
   title: 'Revisión',
   lead: 'Un error se corrige aquí. Después de firmar solo se puede enmendar.',
+  stillFetched:
+    'El resto de la ronda todavía se está descargando. Lo que ha tomado hasta ahora está guardado.',
+  notFetched:
+    'No se pudo descargar el resto de la ronda. Lo que ha tomado hasta ahora está guardado: vuelva a cargar la página donde haya red.',
   take: 'Medir',
   takeAnother: 'Tomar otro',
   asItWas: 'Dejarlo como estaba',

@@ -1,0 +1,7 @@
+/** All of a guided round from its first count on: fetched after the pages with which it begins, and ahead of their use. */
+export { PressurePage } from './pressure/PressurePage.js';
+export { ReviewPanel } from './round/ReviewPanel.js';
+export { ShownPanel } from './round/ShownPanel.js';
+export { standingOf } from './round/standing.js';
+export { TappingPanel } from './round/TappingPanel.js';
+export { SignsPage } from './signs/SignsPage.js';

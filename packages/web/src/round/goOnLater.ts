@@ -1,0 +1,14 @@
+import { withWords } from '../app/deviceWords.js';
+import { type Later, later } from '../app/later.js';
+import { withTapRules } from './tapRulesLater.js';
+
+export type GoOnPages = typeof import('../goOnPages.js');
+
+/** Pages with the words that only a guided round says. */
+export function ofARound<Pages>(pages: Later<Pages>): Later<Pages> {
+  return withWords(['round'], pages);
+}
+
+/** A round goes on with these; it begins and is counted without them. */
+export const goOnPages = ofARound(later(() => import('../goOnPages.js')));
+export const tapPages = withTapRules(goOnPages);

@@ -69,6 +69,11 @@ export function letDown(
   let heardAt = 0;
   for (; STREAM.foot < FALL.endSeconds; STREAM.begin()) {
     out.beats += 1;
+    // Nothing is left to be felt, and no sound comes from an artery that is open all the while.
+    if (!(Number.isNaN(out.pulseSeconds) || ARM.mayGoOn) && MEETING.isOpenAll(STREAM, ARM, FALL)) {
+      if (MEETING.cuffMmHg <= FLAT_MMHG || MEETING.outside < lowestSounding()) break;
+      continue;
+    }
     if (MEETING.isShut(STREAM, ARM, FALL)) {
       openSince = Number.NaN;
       continue;
@@ -84,11 +89,7 @@ export function letDown(
     }
     const level = ARM.levelDb(STREAM, outside);
     if (level === SILENT) {
-      if (
-        outside < STREAM.levelDiastolic - STREAM.lowestBelowMmHg + Math.min(0, ARM.heardDiastolic) &&
-        !ARM.mayGoOn
-      )
-        break;
+      if (outside < lowestSounding() && !ARM.mayGoOn) break;
       continue;
     }
     if (outside < STREAM.systolic && outside > STREAM.diastolic) {
@@ -124,6 +125,11 @@ export function letDown(
   out.lastGaugeMmHg = shown(instrument, out.lastSeconds);
   out.pulseGaugeMmHg = shown(instrument, out.pulseSeconds);
   return out;
+}
+
+/** No beat sounds with less than this outside the artery, where sounds do not go on. */
+function lowestSounding(): number {
+  return STREAM.levels.diastolic - STREAM.lowestBelowMmHg + Math.min(0, ARM.heardDiastolic);
 }
 
 /** What the gauge shows at an instant of the fall, its lag included; friction and swing are left to the sample face. */

@@ -19,9 +19,25 @@ export class Meeting {
   isShut(beat: BeatStream, arm: Arm, fall: Fall): boolean {
     const outside = arm.outside(fall.cuffAt(beat.foot + arm.longestOpening(beat)));
     // Most of the beats above the first sound can be told without their pressures.
-    if (outside > beat.systolicAtMost + arm.heardSystolic) return true;
+    if (beat.isSurelyUnder(outside - arm.heardSystolic)) return true;
     beat.finish();
     return outside > beat.systolic + arm.heardSystolic;
+  }
+
+  /**
+   * Whether the beat at hand surely comes through from its foot on, the cuff under its diastolic: most beats after the last
+   * sound can be told so without their pressures. Then it has been found, at the foot.
+   */
+  isOpenAll(beat: BeatStream, arm: Arm, fall: Fall): boolean {
+    const { foot } = beat;
+    const cuff = fall.cuffAt(foot);
+    const outside = arm.outside(cuff);
+    const gap = 2 + Math.max(0, arm.heardDiastolic - arm.heardSystolic);
+    if (!beat.isSurelyOver(outside - arm.heardDiastolic, gap)) return false;
+    this.atSeconds = foot;
+    this.cuffMmHg = cuff;
+    this.outside = outside;
+    return true;
   }
 
   /** For a beat that comes through. */

@@ -45,10 +45,11 @@ export class Drift {
 
   private draw(cell: number): void {
     const isNext = cell === this.cell + 1;
-    this.a = isNext ? this.b : normalOf(this.key, cell - 1, this.lane);
-    this.b = isNext ? this.c : normalOf(this.key, cell, this.lane);
-    this.c = isNext ? this.d : normalOf(this.key, cell + 1, this.lane);
-    this.d = normalOf(this.key, cell + 2, this.lane);
+    const at = cell | 0;
+    this.a = isNext ? this.b : normalOf(this.key, at - 1, this.lane);
+    this.b = isNext ? this.c : normalOf(this.key, at, this.lane);
+    this.c = isNext ? this.d : normalOf(this.key, at + 1, this.lane);
+    this.d = normalOf(this.key, at + 2, this.lane);
     this.cell = cell;
   }
 

@@ -42,8 +42,10 @@ const WENCKEBACH = [1, 0.94, 0.9, 1.76] as const;
 /** Far beyond five SD of everything that lowers a diastolic in a regular rhythm, and after the longest pause. */
 const LOWEST_BELOW_MMHG = 16;
 const LOWEST_BELOW_AFTER_PAUSE_MMHG = 80;
-/** No normal number is larger: a uniform one has 53 bits, and the quantile of 1 - 2^-53 is 8.21. */
-const MOST_SD = 8.3;
+/** Bounds of a normal number by the uniform one it is made from: the quantiles of 2^-74, the least there is, and of 0.0001. */
+const MOST_SD = 9.8;
+const USUAL_SD = 3.72;
+const UNUSUAL = 0.0001;
 /** More than all roundings of a sum of pressures. */
 const ROUNDING_MMHG = 1e-6;
 // The figures of every beat, looked up once.
@@ -116,8 +118,11 @@ export class BeatStream {
   private mayWait = false;
   private isFinished = true;
   private slowTurns = 0;
-  /** How far chance, breath and slow wave can lift a systolic over its level and its slow course, mmHg. */
-  private reach = Number.POSITIVE_INFINITY;
+  /** Whether bounds of a beat's pressures can be told from its levels: in a rhythm without weak beats and without memory. */
+  private isBounded = false;
+  /** How far breath and slow wave can move a pressure from its level and its slow course, mmHg. */
+  private reachSystolic = Number.NaN;
+  private reachDiastolic = Number.NaN;
   private byRunOff = false;
   private runOff = 1;
   /** Deviation of the foot from its level, by run-off. */
@@ -190,13 +195,11 @@ export class BeatStream {
     this.nextPause = person.originSeconds + this.pauseWait(-1);
     this.levels.moveTo(person.originSeconds);
     this.mayWait = !this.byRunOff;
-    this.reach =
-      this.kind === 'sinus'
-        ? Math.abs(person.breathingSwingMmHg) +
-          Math.abs(person.slowWaveMmHg) +
-          MOST_SD * Math.abs(person.beatSdMmHg) +
-          ROUNDING_MMHG
-        : Number.POSITIVE_INFINITY;
+    this.isBounded = this.kind === 'sinus';
+    const swing = Math.abs(person.breathingSwingMmHg);
+    const wave = Math.abs(person.slowWaveMmHg);
+    this.reachSystolic = swing + wave + ROUNDING_MMHG;
+    this.reachDiastolic = BREATH_DIASTOLIC_SHARE * swing + SLOW_DIASTOLIC_SHARE * wave + ROUNDING_MMHG;
     // The first beat falls anywhere within an interval after the origin.
     this.r = person.originSeconds - usual + usual * uniformOf(this.beatKey, -1);
     this.next();
@@ -219,14 +222,14 @@ export class BeatStream {
     const last = this.rr;
     this.index += 1;
     this.phaseDrift.moveTo(from);
-    const slowTurns = MAYER_HZ * from + MAYER_WANDER_TURNS * this.phaseDrift.value;
-    const rr = Math.max(this.interval(person, from, last, slowTurns), LEAST_SECONDS);
+    this.slowTurns = MAYER_HZ * from + MAYER_WANDER_TURNS * this.phaseDrift.value;
+    const rr = Math.max(this.interval(person), LEAST_SECONDS);
     this.before = last;
     this.rr = rr;
     this.stretch = stretchOf(rr);
     this.r = from + rr;
     this.foot = this.r + person.delaySeconds;
-    this.slowTurns = slowTurns + MAYER_HZ * rr;
+    this.slowTurns += MAYER_HZ * rr;
     // The breath and the pulse rate of this instant are asked for by the next interval.
     this.levels.moveTo(this.foot);
     this.breath.moveTo(this.foot);
@@ -239,15 +242,41 @@ export class BeatStream {
     const person = this.person;
     if (this.isFinished || person === null) return;
     this.isFinished = true;
-    this.pressures(person, this.slowTurns);
+    this.pressures(person);
   }
 
-  /** The systolic of a beat that has not been finished lies no higher than this, whatever its chance. */
-  get systolicAtMost(): number {
-    if (this.reach === Number.POSITIVE_INFINITY) return this.reach;
+  /** Whether the systolic of a beat that has not been finished lies under a pressure whatever breath and waves do to it. */
+  isSurelyUnder(mmHg: number): boolean {
+    if (!this.isBounded || mmHg <= this.levels.systolic) return false;
+    const person = this.person as Person;
     this.pressureDrift.moveTo(this.foot);
-    const slow = (this.person as Person).slowSdMmHg * this.pressureDrift.value;
-    return this.levels.systolic + this.reach + slow;
+    const slow = person.slowSdMmHg * this.pressureDrift.value;
+    const chance = Math.abs(person.beatSdMmHg) * this.chanceWithin(LANE.systolic);
+    return mmHg > this.levels.systolic + slow + this.reachSystolic + chance;
+  }
+
+  /**
+   * Whether the diastolic of a beat that has not been finished surely lies over a pressure, and the systolic over the
+   * diastolic by more than `gapMmHg`.
+   */
+  isSurelyOver(mmHg: number, gapMmHg: number): boolean {
+    const { levels } = this;
+    if (!this.isBounded || mmHg >= levels.diastolic) return false;
+    const person = this.person as Person;
+    this.pressureDrift.moveTo(this.foot);
+    const slow = person.slowSdMmHg * this.pressureDrift.value;
+    const above = this.reachSystolic + Math.abs(person.beatSdMmHg) * MOST_SD;
+    const about = Math.abs(person.beatDiastolicSdMmHg) * this.chanceWithin(LANE.diastolic);
+    const middle = levels.diastolic + SLOW_DIASTOLIC_SHARE * slow;
+    const least = middle - this.reachDiastolic - about;
+    const systolic = levels.systolic + slow - above;
+    return mmHg < least && systolic - gapMmHg > middle + this.reachDiastolic + about;
+  }
+
+  /** A bound of the normal number of a lane, without making it. */
+  private chanceWithin(lane: number): number {
+    const share = uniformOf(this.beatKey, this.index, lane);
+    return share > UNUSUAL && share < 1 - UNUSUAL ? USUAL_SD : MOST_SD;
   }
 
   /** Whatever the beat at hand was: the same beat again in another stream. */
@@ -270,13 +299,13 @@ export class BeatStream {
     return (usual * WENCKEBACH.reduce((sum, part) => sum + part, 0)) / WENCKEBACH.length;
   }
 
-  /** The interval that follows a beat at an instant. Premature beats and their pauses are decided here. */
-  private interval(person: Person, from: number, last: number, slowTurns: number): number {
+  /** The interval that follows the beat before, which is still in `r` and `rr`. Premature beats and their pauses are decided here. */
+  private interval(person: Person): number {
     this.isPremature = false;
     this.gain = 0;
     switch (this.kind) {
       case 'atrial-fibrillation':
-        return this.fibrillating(from);
+        return this.fibrillating();
       case 'heart-block':
         return (
           (60 / this.rate) * (1 + F.blockSpread.value * normalOf(this.beatKey, this.index, LANE.interval))
@@ -285,11 +314,11 @@ export class BeatStream {
         const place = this.step % WENCKEBACH.length;
         this.step += 1;
         if (place === 3) this.gain = F.longPauseGain.value;
-        return this.sinus(person, from, slowTurns) * (WENCKEBACH[place] ?? 1);
+        return this.sinus(person) * (WENCKEBACH[place] ?? 1);
       }
       case 'sinus-pauses':
-        if (from >= this.nextPause) {
-          this.nextPause = from + this.pauseWait(this.index);
+        if (this.r >= this.nextPause) {
+          this.nextPause = this.r + this.pauseWait(this.index);
           this.gain = F.longPauseGain.value;
           const span = F.pauseHigh.value - F.pauseLow.value;
           return F.pauseLow.value + span * uniformOf(this.ectopyKey, this.index, ECTOPIC_LANE.length);
@@ -299,15 +328,16 @@ export class BeatStream {
       case 'trigeminy':
       case 'ventricular-ectopics':
       case 'atrial-ectopics': {
-        const premature = this.premature(person, from, slowTurns);
+        const premature = this.premature(person);
         if (premature > 0) return premature;
         break;
       }
     }
-    return this.limited(this.sinus(person, from, slowTurns) + this.turbulent(), last);
+    return this.limited(this.sinus(person) + this.turbulent());
   }
 
-  private limited(rr: number, last: number): number {
+  private limited(rr: number): number {
+    const last = this.rr;
     if (this.sinceEctopic < 3 || this.kind === 'sinus-pauses') return Math.max(rr, this.shortest);
     const step = LARGEST_STEP * last;
     const limited = rr > last + step ? last + step : Math.max(rr, last - step);
@@ -315,7 +345,8 @@ export class BeatStream {
   }
 
   /** The sinus node: breath, slow wave and drift about the rate of the moment. */
-  private sinus(person: Person, from: number, slowTurns: number): number {
+  private sinus(person: Person): number {
+    const from = this.r;
     const usual = 60 / (this.rate + this.levels.pulseExcess);
     if (!this.varies) return usual;
     this.breath.moveTo(from);
@@ -327,7 +358,7 @@ export class BeatStream {
       this.depthFactor *
       Math.min(this.breath.depth, 2.5) *
       cosineOfTurns(this.breath.turnsAt(from));
-    rr += person.heart.slowSeconds * sineOfTurns(slowTurns);
+    rr += person.heart.slowSeconds * sineOfTurns(this.slowTurns);
     for (let i = 0; i < DRIFT_SECONDS.length; i++) {
       const drift = this.intervalDrifts[i] as Drift;
       drift.moveTo(from);
@@ -336,18 +367,18 @@ export class BeatStream {
     return Math.max(rr, this.shortest);
   }
 
-  private fibrillating(from: number): number {
+  private fibrillating(): number {
     const law = this.law;
     if (law === null) return 60 / this.rate;
     const drift = this.intervalDrifts[1] as Drift;
-    drift.moveTo(from);
+    drift.moveTo(this.r);
     const slow = law.slowMean + law.slowSd * drift.value;
     const rr = slow - log(uniformOf(this.fibrillationKey, this.index)) / law.tailPerSecond;
     return Math.max(rr, F.fibrillationFloorSeconds.value);
   }
 
   /** The interval to a premature beat, or the pause after one; 0 where the sinus node has its turn. */
-  private premature(person: Person, from: number, slowTurns: number): number {
+  private premature(person: Person): number {
     const { rhythm, traits } = person.scenario;
     const usual = 60 / (this.rate + this.levels.pulseExcess);
     if (this.owedSeconds > 0) {
@@ -380,7 +411,7 @@ export class BeatStream {
     const low = F.couplingLow.value;
     const high = F.couplingHigh.value;
     const coupling = rhythm.coupling ?? (drawn < low ? low : Math.min(drawn, high));
-    const sinus = this.kind === 'bigeminy' ? usual : this.sinus(person, from, slowTurns);
+    const sinus = this.kind === 'bigeminy' ? usual : this.sinus(person);
     this.isPremature = true;
     this.coupling = coupling;
     const isInterpolated =
@@ -437,7 +468,7 @@ export class BeatStream {
     return stroke;
   }
 
-  private pressures(person: Person, slowTurns: number): void {
+  private pressures(person: Person): void {
     const at = this.foot;
     const k = this.index;
     this.stroke = this.strength();
@@ -454,7 +485,7 @@ export class BeatStream {
       0.5 * swing * (isParadox ? cosineOfTurns(breathTurns) - 1 : depth * cosineOfTurns(breathTurns));
     this.pressureDrift.moveTo(at);
     const slow =
-      -person.slowWaveMmHg * sineOfTurns(slowTurns - SLOW_WAVE_LAG_TURNS) +
+      -person.slowWaveMmHg * sineOfTurns(this.slowTurns - SLOW_WAVE_LAG_TURNS) +
       person.slowSdMmHg * this.pressureDrift.value;
     let systolic =
       level.systolic + breath + slow + person.beatSdMmHg * normalOf(this.beatKey, k, LANE.systolic);

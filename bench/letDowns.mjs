@@ -64,8 +64,9 @@ const key = keyOf(1, 'beat');
 const normal = nanoseconds((i) => normalOf(key, i, 1));
 const power = nanoseconds((i) => exp(-(i % 100) / 20));
 const turn = nanoseconds((i) => cosineOfTurns(i / 77));
-// A beat: two random numbers, four sines, two exponentials. A sound: one random number and two exponentials.
-const bound = 1e9 / (beats * (2 * normal + 4 * turn + 2 * power) + sounds * (normal + 2 * power));
+// The least that the model asks for. A beat: two sines for its interval. A sound: three random numbers (two pressures and a
+// loudness), two sines and two exponentials more. A run: four random numbers for each of its seven slow courses.
+const bound = 1e9 / (beats * 2 * turn + sounds * (3 * normal + 2 * turn + 2 * power) + 28 * normal);
 
 const used = () => {
   globalThis.gc?.();

@@ -6,7 +6,8 @@ import { ensureBuilt, ensureInstalled, root } from './ensure.mjs';
 
 ensureInstalled();
 ensureBuilt();
-const wanted = process.argv.slice(2);
+const options = process.argv.slice(2).filter((word) => word.startsWith('--'));
+const wanted = process.argv.slice(2).filter((word) => !word.startsWith('--'));
 let status = 0;
 for (const file of readdirSync(join(root, 'bench')).filter(
   (name) => name.endsWith('.mjs') && !['measure.mjs', 'embedded.mjs'].includes(name),
@@ -14,7 +15,8 @@ for (const file of readdirSync(join(root, 'bench')).filter(
   if (wanted.length > 0 && !wanted.some((word) => file.startsWith(word))) continue;
   console.log(`\n# ${file}`);
   const ended =
-    spawnSync(process.execPath, [join(root, 'bench', file)], { cwd: root, stdio: 'inherit' }).status ?? 1;
+    spawnSync(process.execPath, [join(root, 'bench', file), ...options], { cwd: root, stdio: 'inherit' })
+      .status ?? 1;
   status ||= ended;
 }
 process.exit(status);

@@ -24,7 +24,12 @@ const wanted = process.argv.slice(2);
 const results = [];
 for (const script of scripts()) {
   const file = script.split(/[\\/]/).at(-1);
-  if (!file.endsWith('.mjs') || HELPERS.has(file) || (wanted.length > 0 && !wanted.some((word) => file.startsWith(word)))) continue;
+  if (
+    !file.endsWith('.mjs') ||
+    HELPERS.has(file) ||
+    (wanted.length > 0 && !wanted.some((word) => file.startsWith(word)))
+  )
+    continue;
   console.log(`# ${file}`);
   const ran = spawnSync(process.execPath, [script], {
     cwd: root,

@@ -5,6 +5,7 @@
 #
 #   python3 vectorised.py RUNS CHUNK FILE   FILE: JSON of the person and its contour
 import json
+import resource
 import sys
 import time
 
@@ -105,4 +106,5 @@ sums = np.zeros(2)
 for done in range(0, RUNS, CHUNK):
     sums += np.nansum(let_down(rng, min(CHUNK, RUNS - done)), axis=1)
 seconds = time.process_time() - began
-print(json.dumps({"runs": RUNS, "seconds": seconds, "systolic": sums[0] / RUNS, "diastolic": sums[1] / RUNS}))
+most = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss * 1024
+print(json.dumps({"runs": RUNS, "seconds": seconds, "mostBytes": most, "systolic": sums[0] / RUNS, "diastolic": sums[1] / RUNS}))

@@ -47,7 +47,7 @@ test('by the keyboard alone: a person comes in, is counted, pumped up, let down,
   await page.keyboard.press('Enter');
   await tabTo(page, /^adult$/);
   await page.keyboard.press('Enter');
-  await tabTo(page, /Put it on the arm/);
+  await tabTo(page, /Put the chest piece on/);
   await page.keyboard.press('Enter');
   await tabTo(page, /Chest piece\./);
   for (let step = 0; step < 6; step++) await page.keyboard.press('ArrowUp');

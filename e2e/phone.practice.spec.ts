@@ -46,7 +46,7 @@ test('by touch alone: prepared, pumped up, let down, written, kept, and in no ch
     .locator('.room-cuff')
     .filter({ hasText: /^adult$/ })
     .tap();
-  await page.getByRole('button', { name: 'Put it on the arm' }).tap();
+  await page.getByRole('button', { name: 'Put the chest piece on' }).tap();
   await expectAccessible(page);
 
   await page.getByRole('button', { name: 'Gauge', exact: true }).tap();

@@ -18,6 +18,7 @@ export type { ChestPiece, Circumstances, MeasuredBy, Posture } from './circumsta
 export { CHEST_PIECES, MEASURED_BY, POSTURES, PROPER } from './circumstances/circumstances.js';
 export { BLADDER_ARMS, bladderFor, sizeBias, sizesTooSmall } from './circumstances/cuffSize.js';
 export { gaugeFor, gaugeLagSeconds } from './cuff/gauge.js';
+export { strokeOf } from './cuff/hand.js';
 export type { Bladder, Instrument } from './cuff/instrument.js';
 export { BLADDERS, SOUND_INSTRUMENT } from './cuff/instrument.js';
 export { instrumentFor } from './cuff/instrumentFor.js';

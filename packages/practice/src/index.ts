@@ -8,6 +8,7 @@ export { demonstrate, show, withReading } from './exercise/demonstrate.js';
 export type { Counted, Entered, Evidence, Exercise } from './exercise/exercise.js';
 export { NO_EVIDENCE, NOTHING_ENTERED } from './exercise/exercise.js';
 export type { FallOf } from './exercise/fall.js';
+export { type FeltBack, feltBack, isFingerOnAt } from './exercise/feltBack.js';
 export type { ActionList } from './exercise/parseActions.js';
 export { ACTION_LIMITS, parseActions } from './exercise/parseActions.js';
 export { EXERCISE_LIMITS, parseExercise } from './exercise/parseExercise.js';

@@ -88,6 +88,12 @@ export const AUDIO_FIGURES = figures({
   breathFromHz: decision(150, 'Hz', 'breath at the chest, from'),
   breathToHz: decision(600, 'Hz', 'to'),
   breathDbfs: decision(-30, 'dBFS', 'breathing in at a usual depth', OWN),
+  breathAtOneMetreDbfs: decision(
+    -40,
+    'dBFS',
+    'the same of somebody who wheezes or breathes deep and fast, heard across a table with free ears',
+    OWN,
+  ),
   breathOutDb: decision(-8, 'dB', 'breathing out beside it', OWN),
   wheezeHz: decision(400, 'Hz', 'a wheeze'),
   wheezeDb: decision(-4, 'dB', 'a wheeze beside breathing in', OWN),

@@ -87,6 +87,11 @@ export class Bulb {
     }
   }
 
+  /** Where the screw stands: to let all air out it is turned wide open. */
+  get screwDegrees(): number {
+    return this.isReleased ? F.valveFullDegrees.value : this.valveDegrees;
+  }
+
   /** One tick on from this tick. */
   tick(tick: number): void {
     if (this.isSteady) this.keepSteady(tick + 1);

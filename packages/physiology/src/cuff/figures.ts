@@ -61,6 +61,14 @@ export const CUFF_FIGURES = figures({
     source: BOOK('6.1'),
     sure: 'decision',
   },
+  stepMmHg: {
+    value: 15,
+    unit: 'mmHg',
+    meaning: 'an ordinary hand squeezes no further than this at a time: it watches the needle',
+    source:
+      'common practice, no source: 10 to 20; so 10 to 15 squeezes fill a cuff (physiology handbook 6.1)',
+    sure: 'practice',
+  },
   scaleEndMmHg: {
     value: 300,
     unit: 'mmHg',

@@ -20,9 +20,7 @@ export type Arranged = Partial<
 export function circumstancesAfter(now: Circumstances, action: Action): Circumstances {
   switch (action.kind) {
     case 'chest-piece':
-      return action.offMm === null
-        ? now
-        : { ...now, chestPiece: action.held, chestPieceOffMm: action.offMm };
+      return action.offMm === null ? now : { ...now, chestPiece: action.held, chestPieceOffMm: action.offMm };
     case 'arm':
       return { ...now, armBelowHeartCm: action.belowHeartCm };
     case 'talk':

@@ -110,7 +110,7 @@ export class Rig {
       wrist: this.wrist(seconds),
       chestMm: chestMm(this.person) * chestOf(this.breath, seconds),
       breathTurns: this.breath.turnsAt(seconds),
-      valveDegrees: this.bulb.valveDegrees,
+      valveDegrees: this.bulb.screwDegrees,
       outflowMlPerSecond: this.bulb.outflowMlPerSecond,
       isSqueezing: this.bulb.isSqueezing,
       beat: this.current?.index ?? -1,

@@ -8,7 +8,13 @@ import { type Exercise, NO_EVIDENCE, NOTHING_ENTERED } from './exercise.js';
 import { circumstancesAt, instrumentAt, replay } from './replay.js';
 
 const quiet = scenarioOf('quiet-morning') as Scenario;
-const FOUND = { ...PROPER, hasLegsCrossed: true, isTalking: true, armBelowHeartCm: 14, isArmUnsupported: true };
+const FOUND = {
+  ...PROPER,
+  hasLegsCrossed: true,
+  isTalking: true,
+  armBelowHeartCm: 14,
+  isArmUnsupported: true,
+};
 /** Two inflations, let down evenly; the person is put right, or not, between them. */
 const RUN = (from: number): Action[] => [
   { tick: from, kind: 'steady-rise', mmHgPerSecond: 20, toMmHg: 160 },
@@ -99,10 +105,7 @@ test('somebody who stands up falls from that moment on', () => {
   const scenario = scenarioOf('up-too-fast') as Scenario;
   const up: Action = { tick: 12_000, kind: 'arrange', posture: 'standing' };
   const base = { ...twice([], 5, PROPER), scenario, seconds: 260 };
-  const [stays, stands] = [
-    replay({ ...base, actions: [] }),
-    replay({ ...base, actions: [up] }),
-  ];
+  const [stays, stands] = [replay({ ...base, actions: [] }), replay({ ...base, actions: [up] })];
   const systolic = ({ beats }: typeof stays, from: number, to: number) => {
     const [first, last] = [Math.round(from / 0.8), Math.round(to / 0.8)];
     const some = beats.slice(first, last).map((one) => one.systolic);

@@ -19,6 +19,7 @@ import { techniqueLines } from '../ledger/techniqueLines.js';
 import { firstOfTwo } from '../reading/firstOfTwo.js';
 import type { Counted, Entered, Exercise } from './exercise.js';
 import { type FallOf, fallAbout, lastFall } from './fall.js';
+import { type FeltBack, feltBack } from './feltBack.js';
 import { circumstancesAt, instrumentAt, type Replay, replay, settledNeedle, traceAt } from './replay.js';
 
 /** A sound of the visit, and whether a normal ear hears it in a quiet room. */
@@ -69,6 +70,8 @@ export type Debrief = {
   };
   /** Pulse and breaths as they were counted beside what was true; null: not counted. */
   readonly counts: { readonly pulse: CountDebrief | null; readonly breaths: CountDebrief | null };
+  /** Of a reading by feel what was there to be felt; null: it was made by ear, or none was. */
+  readonly feltBack: FeltBack | null;
   readonly redFlag: { readonly code: RedFlag; readonly isSeen: boolean } | null;
 };
 
@@ -145,6 +148,10 @@ export function debrief(given: Exercise): Debrief {
       pulse: counted(exercise.evidence.pulse),
       breaths: counted(exercise.evidence.breaths),
     },
+    feltBack:
+      run?.run.method === 'palpation' && fall !== null
+        ? feltBack(exercise, played, fall.peakSeconds, fall.endSeconds)
+        : null,
     redFlag: redFlag === null ? null : { code: redFlag, isSeen: exercise.evidence.saysActNow === true },
   };
 }

@@ -158,7 +158,9 @@ function arrangedIn(reader: FieldReader, parent: string): Arranged {
     ...(isGiven('armBelowHeartCm')
       ? { armBelowHeartCm: numberIn(reader, 'armBelowHeartCm', 'belowHeartCm') ?? 0 }
       : {}),
-    ...(isGiven('posture') ? { posture: reader.choice<Posture>('posture', POSTURES, null) ?? 'sitting' } : {}),
+    ...(isGiven('posture')
+      ? { posture: reader.choice<Posture>('posture', POSTURES, null) ?? 'sitting' }
+      : {}),
   };
 }
 

@@ -1,12 +1,22 @@
 import { useState } from 'react';
 import { useApp, useKept } from '../app/context.js';
-import { closingGivenUp, takenBack, type UnsentCounts, unsentOf, whatWaits } from '../round/waiting.js';
+import { deviceShelf, keepPractice, readPractice } from '../practice/keptPractice.js';
+import {
+  closingGivenUp,
+  exerciseGivenUp,
+  takenBack,
+  type UnsentCounts,
+  unsentOf,
+  whatWaits,
+} from '../round/waiting.js';
+import { useAnswering } from '../signIn/useAccess.js';
 import type { WaitingRound } from '../store/kept.js';
 
 const REFUSED = {
   round: 'app.waitingRefused',
   series: 'app.waitingSeriesRefused',
   closing: 'app.closedRefused',
+  exercise: 'app.exerciseRefused',
 } as const;
 
 type NoticeProps = {
@@ -61,6 +71,43 @@ export function WaitingNotice({ isShort = false }: NoticeProps) {
 
 /** What the server refused, and the way to put it right; where its place is taken by another one, that is said. */
 function RefusedOne({ one }: { readonly one: WaitingRound }) {
+  return one.person === null ? <RefusedExercise one={one} /> : <RefusedRound one={one} />;
+}
+
+/** An exercise goes back to the practice room, unless another one is under way there; or it is given up. */
+function RefusedExercise({ one }: { readonly one: WaitingRound }) {
+  const { store, words } = useApp();
+  const agent = useAnswering();
+  const shelf = deviceShelf();
+  const { practised } = one;
+  const isFree = practised !== undefined && readPractice(shelf, agent) === null;
+  const forget = () => store.change((state) => ({ ...state, kept: exerciseGivenUp(state.kept, one.round) }));
+  return (
+    <div className="notice">
+      <p>
+        {words.sentence('app.exerciseRefused')} {one.refused}
+      </p>
+      <div className="buttons">
+        {isFree ? (
+          <button
+            type="button"
+            className="button"
+            onClick={() => {
+              if (keepPractice(shelf, agent, practised)) forget();
+            }}
+          >
+            {words.sentence('app.exerciseBack')}
+          </button>
+        ) : null}
+        <button type="button" className="button button-quiet" onClick={forget}>
+          {words.sentence('app.exerciseGiveUp')}
+        </button>
+      </div>
+    </div>
+  );
+}
+
+function RefusedRound({ one }: { readonly one: WaitingRound }) {
   const { store, words } = useApp();
   const isClosing = whatWaits(one) === 'closing';
   const isPlaceTaken = useKept(({ kept }) => !isClosing && takenBack(kept, one.round) === kept);
@@ -89,13 +136,18 @@ function RefusedOne({ one }: { readonly one: WaitingRound }) {
   );
 }
 
-function WhatIsUnsent({ unsent: { rounds, series, closings } }: { readonly unsent: UnsentCounts }) {
+function WhatIsUnsent({
+  unsent: { rounds, series, closings, exercises },
+}: {
+  readonly unsent: UnsentCounts;
+}) {
   const { words } = useApp();
   return (
     <>
       {rounds === 0 ? null : <p>{words.sentence('app.waiting', { rounds })}</p>}
       {series === 0 ? null : <p>{words.sentence('app.waitingSeries', { series })}</p>}
       {closings === 0 ? null : <p>{words.sentence('app.waitingClosed')}</p>}
+      {exercises === 0 ? null : <p>{words.sentence('app.waitingExercises', { exercises })}</p>}
     </>
   );
 }

@@ -1,15 +1,16 @@
-import { PHYSIOLOGY_FIGURES } from '@evenfall/physiology';
 import { type PointerEvent, useRef, useState } from 'react';
 import { useApp } from '../app/context.js';
 
-const { bulbEfficiency, ordinaryEfficiency } = PHYSIOLOGY_FIGURES.cuff;
-/** Of a full stroke, what an ordinary hand gives: a click, a touch or a press of the key. */
-export const ORDINARY_SHARE = ordinaryEfficiency.value / bulbEfficiency.value;
-/** Pulled so far, px, a stroke is a full one; under a few it was a click. */
+/** Pulled so far, px, a squeeze is all that the hand has, twice an ordinary one; under a few it was a click, an ordinary one. */
 const WHOLE_PX = 90;
 const CLICK_PX = 8;
 
-type BulbProps = { readonly onSqueeze: (share: number, atMs: number) => void };
+const MOST_EFFORT = 2;
+
+type BulbProps = {
+  /** @param effort 1 for an ordinary squeeze, up to 2 */
+  readonly onSqueeze: (effort: number, atMs: number) => void;
+};
 
 /** The bulb in the hand: a click or a touch squeezes it as an ordinary hand does, pulled and let go it gives as much as it was pulled. */
 export function Bulb({ onSqueeze }: BulbProps) {
@@ -18,7 +19,7 @@ export function Bulb({ onSqueeze }: BulbProps) {
   const [pull, setPull] = useState<number | null>(null);
   const pulled = ({ clientX, clientY }: PointerEvent) =>
     from.current === null ? 0 : Math.hypot(clientX - from.current.x, clientY - from.current.y);
-  const press = pull === null ? 0 : pull < CLICK_PX ? ORDINARY_SHARE : Math.min(1, pull / WHOLE_PX);
+  const press = pull === null ? 0 : pull < CLICK_PX ? 1 / MOST_EFFORT : Math.min(1, pull / WHOLE_PX);
   return (
     <button
       type="button"
@@ -38,7 +39,7 @@ export function Bulb({ onSqueeze }: BulbProps) {
         const far = pulled(event);
         from.current = null;
         setPull(null);
-        onSqueeze(far < CLICK_PX ? ORDINARY_SHARE : Math.min(1, far / WHOLE_PX), event.timeStamp);
+        onSqueeze(far < CLICK_PX ? 1 : MOST_EFFORT * Math.min(1, far / WHOLE_PX), event.timeStamp);
       }}
       onPointerCancel={() => {
         from.current = null;
@@ -46,7 +47,7 @@ export function Bulb({ onSqueeze }: BulbProps) {
       }}
       onClick={(event) => {
         // The press of an assistive tool comes without a pointer.
-        if (event.detail === 0) onSqueeze(ORDINARY_SHARE, event.timeStamp);
+        if (event.detail === 0) onSqueeze(1, event.timeStamp);
       }}
     >
       <svg viewBox="0 0 240 110" aria-hidden="true">

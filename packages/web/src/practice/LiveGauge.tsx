@@ -33,8 +33,11 @@ export function LiveGauge({ engine }: { readonly engine: RoomEngine }) {
       aria-label={words.sentence('practice.gauge')}
     >
       <GaugeFace topMmHg={TOP_MMHG} stepMmHg={STEP_MMHG} />
+      <text className="gauge-unit" x="100" y="70" textAnchor="middle">
+        {words.sentence('pressure.mmHg')}
+      </text>
       <g ref={needle} data-testid="needle">
-        <path className="gauge-needle" d="M98.600 116 L101.400 116 L100.400 22 L99.600 22 Z" />
+        <path className="gauge-needle" d="M98.600 118 L101.400 118 L100.300 12 L99.700 12 Z" />
       </g>
       <circle className="gauge-hub" cx="100" cy="100" r="5" />
     </svg>

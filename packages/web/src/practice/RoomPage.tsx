@@ -12,18 +12,23 @@ import { useWakeLock } from '../round/useWakeLock.js';
 import { useOwnScenarios } from '../scenarios/ownScenarios.js';
 import { loadAbout } from '../server/load.js';
 import { begunPractice } from './begin.js';
+import { arteryY, heldAt } from './drawing/placing.js';
 import { type Ears, FRESH_EARS, keepEars, readEars } from './ears.js';
 import { RoomEngine } from './engine.js';
+import { feltSince } from './feltSince.js';
+import { breathDbfs, type PieceAt } from './heardBreath.js';
 import { deviceShelf, type PracticeDraft } from './keptPractice.js';
 import { CountPanel } from './panels/CountPanel.js';
 import { DonePanel, TruthPanel } from './panels/DonePanel.js';
 import { EarsPanel, Loudness } from './panels/EarsPanel.js';
+import { RoomNext } from './panels/RoomNext.js';
 import { RoomPanel } from './panels/RoomPanel.js';
 import { ShowPanel } from './panels/ShowPanel.js';
 import { placeOf } from './placeOf.js';
 import { roomAt } from './roomAt.js';
 import { scenarioTitle, whoText } from './scenarioText.js';
 import { hasSoundHere, useSound } from './sound.js';
+import { CONTACT_SECONDS, noiseOf, type Touched } from './touched.js';
 import { useKeys } from './useKeys.js';
 import { type Change, usePractice, useRoundOf } from './usePractice.js';
 import { Visit } from './visit.js';
@@ -75,7 +80,8 @@ function Begin({ scenario, draft, onBegin }: BeginProps) {
     keepEars(shelf, said);
     const { sequence } = store.get().kept;
     store.change((state) => ({ ...state, kept: { ...state.kept, sequence: sequence + 1 } }));
-    const made = { exercise: ids(), round: ids(), sequence, begunAt: clock.stamp() };
+    ofThisPage = ids();
+    const made = { exercise: ofThisPage, round: ids(), sequence, begunAt: clock.stamp() };
     const { aids, thresholdDb, showsSounds } = said;
     onBegin({
       ...begunPractice(scenario, freshSeed(), made, { aids, thresholdDb }),
@@ -126,7 +132,10 @@ function Exercise({ draft, put, change, keepQuietly, forget }: ExerciseProps) {
   const { words, clock } = useApp();
   const say = words.sentence;
   const [engine] = useState(() => new RoomEngine(new Visit(draft.visit)));
-  const [stopped, setStopped] = useState<'by-hand' | 'hidden' | null>(null);
+  const [stopped, setStopped] = useState<Stopped | null>(() =>
+    isOfThisPage(draft.exercise) ? null : 'reloaded',
+  );
+  const [refused, setRefused] = useState<'practice.noFinger' | 'practice.notFelt' | null>(null);
   const [isKept, setKept] = useState(false);
   const [showsSounds, setShowsSounds] = useState(draft.wasShown);
   const { step } = draft;
@@ -138,14 +147,40 @@ function Exercise({ draft, put, change, keepQuietly, forget }: ExerciseProps) {
     noiseDbA: draft.visit.scenario.noiseDbA > 45 ? draft.visit.scenario.noiseDbA : null,
   });
   const touched = useRef(0);
+  const rubbedAt = useRef(Number.NEGATIVE_INFINITY);
+  const touch = (what: Touched) => {
+    const { piece, visit } = draft;
+    const how = piece === null ? 'light' : heldAt(piece, arteryY(visit.seed)).held;
+    const noise = noiseOf(what, { isOn: piece !== null, how });
+    // A noise of the hands lies on no sound of the arm: the model has none that it would hide.
+    if (noise === null || sound.player === null || engine.willSound(CONTACT_SECONDS)) return;
+    const nowMs = performance.now();
+    if (what === 'moved' && nowMs - rubbedAt.current < 1000 * CONTACT_SECONDS) return;
+    if (what === 'moved') rubbedAt.current = nowMs;
+    touched.current += 1;
+    sound.player.touch(noise, touched.current);
+  };
+  const pieceAt: PieceAt = draft.isOnChest === true ? 'chest' : draft.piece === null ? 'hand' : 'arm';
+  const { scenario } = draft.visit;
+  useEffect(() => {
+    engine.hearBreaths(
+      (depth) => breathDbfs(scenario, pieceAt, depth),
+      scenario.breathing.kind === 'wheezing',
+    );
+  }, [engine, scenario, pieceAt]);
 
   const tooLong = useRef(() => {});
   // What moves is drawn by the engine and kept now and then, so that a reload finds it.
-  const peak = useRef({ seconds: draft.peakSeconds, mmHg: 0 });
+  const peak = useRef({ seconds: draft.peakSeconds, mmHg: draft.peakMmHg ?? 0 });
   const keepNow = useCallback(() => {
     keepQuietly((was) =>
       was.exercise === draft.exercise
-        ? { ...was, visit: engine.visit.data(), peakSeconds: peak.current.seconds }
+        ? {
+            ...was,
+            visit: engine.visit.data(),
+            peakSeconds: peak.current.seconds,
+            peakMmHg: peak.current.mmHg,
+          }
         : was,
     );
   }, [engine, keepQuietly, draft.exercise]);
@@ -165,7 +200,10 @@ function Exercise({ draft, put, change, keepQuietly, forget }: ExerciseProps) {
     };
   }, [engine, keepNow]);
 
-  useEffect(() => window.scrollTo(0, 0), []);
+  useEffect(() => {
+    window.scrollTo(0, 0);
+    ofThisPage = draft.exercise;
+  }, [draft.exercise]);
 
   // A page that is not looked at stands still, and says so.
   useEffect(() => {
@@ -214,14 +252,23 @@ function Exercise({ draft, put, change, keepQuietly, forget }: ExerciseProps) {
     to(sign);
   };
   const write = (method: 'auscultation' | 'palpation') => {
+    setRefused(null);
+    let { marks } = draft;
+    if (method === 'palpation') {
+      // What no finger felt is not written down as felt, and no mark from before it stands for it.
+      const { hadFinger, first } = feltSince(engine.visit.data(), peak.current.seconds);
+      if (first === null) return setRefused(hadFinger ? 'practice.notFelt' : 'practice.noFinger');
+      marks = marks.filter((at) => at >= first.atSeconds);
+    }
     change((was) => ({
       ...was,
+      writtenFrom: peak.current.seconds,
       round: withPressureAt(
         {
           ...was.round,
           pressure: { ...was.round.pressure, place: placeOf(was.visit) },
         },
-        typing(method, was, peak.current.seconds, clock.stamp()),
+        typing(method, marks, peak.current.seconds, clock.stamp()),
       ),
     }));
     to('numbers');
@@ -230,9 +277,11 @@ function Exercise({ draft, put, change, keepQuietly, forget }: ExerciseProps) {
   const isToRoom = round.draft.pressure.measuring.at === 'place';
   useEffect(() => {
     // The screen of the reading leads on by itself, or back to the cuff where that is changed.
-    if (step === 'numbers' && isReadingIn) to('done');
-    else if (step === 'numbers' && isToRoom) to('room');
-  }, [step, isReadingIn, isToRoom, to]);
+    if (step === 'numbers' && isReadingIn) {
+      change((was) => ({ ...was, runFrom: was.writtenFrom ?? null }));
+      to('done');
+    } else if (step === 'numbers' && isToRoom) to('room');
+  }, [step, isReadingIn, isToRoom, to, change]);
   useKeys((key, { repeat }) => {
     if (step !== 'room' || repeat || (key !== 'p' && key !== 'P')) return false;
     setStopped((was) => (was === null ? 'by-hand' : null));
@@ -246,7 +295,7 @@ function Exercise({ draft, put, change, keepQuietly, forget }: ExerciseProps) {
     <>
       {stopped === null || !isLive ? null : (
         <div className="notice room-stopped" role="status">
-          <p>{say(stopped === 'hidden' ? 'practice.stoppedHidden' : 'practice.stopped')}</p>
+          <p>{say(STOPPED[stopped])}</p>
           <button type="button" className="button button-first" onClick={() => setStopped(null)}>
             {say('practice.goOnNow')}
           </button>
@@ -270,35 +319,17 @@ function Exercise({ draft, put, change, keepQuietly, forget }: ExerciseProps) {
               change((was) => ({ ...was, wasShown: was.wasShown || shows }));
             }}
             isStopped={stopped !== null}
-            touch={(kind) => {
-              touched.current += 1;
-              sound.player?.touch(kind, touched.current);
-            }}
+            touch={touch}
             next={
-              <div className="room-next">
-                <button type="button" className="button" onClick={() => count('pulse')}>
-                  {say('practice.countPulse')}
-                </button>
-                <button type="button" className="button" onClick={() => count('breaths')}>
-                  {say('practice.countBreaths')}
-                </button>
-                <button type="button" className="button button-first" onClick={() => write('auscultation')}>
-                  {say('practice.write')}
-                </button>
-                <button type="button" className="button" onClick={() => write('palpation')}>
-                  {say('practice.writeFelt')}
-                </button>
-                <button
-                  type="button"
-                  className="button"
-                  onClick={() => setStopped((was) => (was === null ? 'by-hand' : null))}
-                >
-                  {say(stopped === null ? 'practice.stop' : 'practice.goOnNow')}
-                </button>
-                <button type="button" className="button" onClick={() => to('done')}>
-                  {say('practice.finish')}
-                </button>
-              </div>
+              <RoomNext
+                draft={draft}
+                isStopped={stopped !== null}
+                refused={refused}
+                onCount={count}
+                onWrite={write}
+                onStop={() => setStopped((was) => (was === null ? 'by-hand' : null))}
+                onDone={() => to('done')}
+              />
             }
           />
           <details className="room-more">
@@ -343,12 +374,27 @@ function Exercise({ draft, put, change, keepQuietly, forget }: ExerciseProps) {
   );
 }
 
+/** Why the room stands still. */
+type Stopped = 'by-hand' | 'hidden' | 'reloaded';
+const STOPPED = {
+  'by-hand': 'practice.stopped',
+  hidden: 'practice.stoppedHidden',
+  reloaded: 'practice.stoppedReloaded',
+} as const;
+
+/** The exercise that was last under way on this page; another one was begun before the page was loaded. */
+let ofThisPage: string | null = null;
+
+function isOfThisPage(exercise: string): boolean {
+  return ofThisPage === exercise;
+}
+
 type Typing = Extract<PressureAt, { at: 'typing' }>;
 
 /** The keypad as it opens: blank, but for the times of moments that were marked. */
 function typing(
   method: 'auscultation' | 'palpation',
-  { marks }: PracticeDraft,
+  marks: PracticeDraft['marks'],
   peakSeconds: number | null,
   measuredAt: Typing['measuredAt'],
 ): Typing {

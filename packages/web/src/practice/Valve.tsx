@@ -2,7 +2,7 @@ import { type KeyboardEvent, type PointerEvent, useEffect, useRef } from 'react'
 import { useApp } from '../app/context.js';
 
 /** From shut to wide open, degrees of the screw. */
-const WIDE_DEGREES = 120;
+export const WIDE_DEGREES = 120;
 const WHEEL_DEGREES = 3;
 /** One press of an arrow key, and of one with Shift. A turn under three degrees does not move the screw. */
 export const ARROW_DEGREES = 3;

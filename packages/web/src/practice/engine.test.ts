@@ -76,6 +76,18 @@ test('stopped it stays where it is, and goes on from there', () => {
   expect(engine.visit.seconds).toBeLessThan(at + 0.12);
 });
 
+test('time that is let go by at once is the visit’s and not the page’s, and it goes on from there', () => {
+  const { engine, run } = room(16);
+  engine.start();
+  run(1);
+  const at = engine.visit.seconds;
+  engine.skip(60);
+  expect(engine.visit.seconds).toBeCloseTo(at + 60, 9);
+  run(0.5);
+  expect(engine.visit.seconds).toBeGreaterThan(at + 60.4);
+  expect(engine.visit.seconds).toBeLessThan(at + 60.6);
+});
+
 test('a page that slept did not let the cuff run out, and a touch after it is done at once', () => {
   const { engine, run, wait, nowMs } = room(16);
   engine.start();

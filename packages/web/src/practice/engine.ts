@@ -39,6 +39,10 @@ export class RoomEngine {
   private fromSeconds: number;
   private sinceMs = 0;
   private player: SoundPlayer | null = null;
+  private breathDbfs: (depth: number) => number | null = () => null;
+  private hasWheeze = false;
+  /** The breath that was looked at last. */
+  private breath = -1;
 
   constructor(visit: Visit, pictures: Pictures = devicePictures) {
     this.visit = visit;
@@ -89,6 +93,32 @@ export class RoomEngine {
     this.plan();
   }
 
+  /**
+   * Whether a sound that a normal ear hears comes within some seconds: a touch of the tube would lie on it, and the model has
+   * no sound that such a noise hides.
+   */
+  willSound(seconds: number): boolean {
+    const { visit } = this;
+    return visit.snapshot().cuffMmHg > 1 && visit.ahead(seconds).some(({ levelDb }) => levelDb >= -HIDDEN_DB);
+  }
+
+  /** How loud a breath of a depth is heard from now on, dB of full scale of a usual one; null: not at all. */
+  hearBreaths(dbfsOf: (depth: number) => number | null, hasWheeze: boolean): void {
+    this.breathDbfs = dbfsOf;
+    this.hasWheeze = hasWheeze;
+    // What was heard until now was heard where the chest piece was then.
+    this.player?.endBreath();
+  }
+
+  /** Lets so much time of the visit go by at once. */
+  skip(seconds: number): void {
+    const was = this.isRunning;
+    this.stop();
+    this.visit.moveTo(this.visit.seconds + seconds);
+    this.shown();
+    if (was) this.start();
+  }
+
   /** Another visit, or the same one prepared otherwise; drawn at once. */
   shown(): void {
     this.tell({ now: this.visit.snapshot(), sounds: [], felt: [] });
@@ -130,6 +160,17 @@ export class RoomEngine {
     player.plan(now.cuffMmHg > 1 ? this.visit.ahead(LOOK_AHEAD_SECONDS + MARGIN_SECONDS) : []);
     player.setAir('valve', now.outflowMlPerSecond);
     player.setAir('pump', now.isSqueezing ? PUMPED_ML_PER_SECOND : 0);
+    this.breathe(player);
+  }
+
+  /** Each breath is begun as it begins; one of which the beginning is past is left out. */
+  private breathe(player: SoundPlayer): void {
+    const { breathing, seconds } = this.visit;
+    if (breathing.index === this.breath) return;
+    this.breath = breathing.index;
+    const dbfs = this.breathDbfs(breathing.depth);
+    if (dbfs === null || seconds - breathing.startSeconds > LATE_BREATH_SECONDS) return;
+    player.breathe(breathing, breathing.startSeconds, this.hasWheeze, dbfs);
   }
 
   private tell(frame: Frame): void {
@@ -139,5 +180,9 @@ export class RoomEngine {
 
 /** Known ahead for a picture longer than is asked, so that a picture that comes late leaves no sound out, seconds. */
 const MARGIN_SECONDS = 0.1;
+/** A breath that began longer ago than this is not begun in its middle, seconds. */
+const LATE_BREATH_SECONDS = 0.3;
+/** A sound so far under a normal ear's threshold in the quiet is nothing that could be hidden, dB. */
+const HIDDEN_DB = 3;
 /** Air that a hand presses into the cuff, as the sound of it is made, mL a second. */
 const PUMPED_ML_PER_SECOND = 150;

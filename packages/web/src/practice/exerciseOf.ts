@@ -15,7 +15,7 @@ export function exerciseOf(draft: PracticeDraft, inForce: InForce): ExerciseCont
     ...played,
     seconds: tick / TICKS_A_SECOND,
     evidence: {
-      run: run === null ? null : { startSeconds: draft.peakSeconds ?? 0, run },
+      run: run === null ? null : { startSeconds: draft.runFrom ?? draft.peakSeconds ?? 0, run },
       pulse: countedIn(round.pulse, draft.countedFrom.pulse),
       breaths: countedIn(round.breaths, draft.countedFrom.breaths),
       saysActNow: draft.saysActNow,

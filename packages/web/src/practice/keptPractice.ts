@@ -28,6 +28,12 @@ export type PracticeDraft = {
   /** Moments that were marked while the cuff was let down, and its highest point before, seconds of the visit. */
   readonly marks: readonly number[];
   readonly peakSeconds: number | null;
+  readonly peakMmHg?: number;
+  /** The highest point before the reading that is being written, and before the one that was kept, seconds of the visit. */
+  readonly writtenFrom?: number | null;
+  readonly runFrom?: number | null;
+  /** Whether the chest piece lies on the chest, to hear the breath. */
+  readonly isOnChest?: boolean;
   /** Whether the tape was round the arm, the cuff on it, where the pulse was lost while pumping. */
   readonly isCuffOn: boolean;
   readonly hasMeasuredArm: boolean;

@@ -1,7 +1,7 @@
 import { PROPER, type Scenario, SOUND_INSTRUMENT, scenarioOf } from '@evenfall/physiology';
 import { NO_EVIDENCE, NOTHING_ENTERED, replay, traceAt } from '@evenfall/practice';
 import { expect, test } from 'vitest';
-import { Visit, type VisitData } from './visit.js';
+import { nowOf, Visit, type VisitData } from './visit.js';
 
 // The outside check: `replay` of packages/practice, which plays an exercise from its log alone.
 const DATA: VisitData = {
@@ -70,10 +70,35 @@ test('sounds are known ahead and are those that come', () => {
   expect(ahead).toEqual(sounds);
 });
 
-test('before the cuff goes up the person can sit otherwise, afterwards not', () => {
+test('between two inflations they can be asked again, and the log says when; not while the cuff is up', () => {
+  const visit = measured(20);
+  expect(() => visit.arrange({ hasLegsCrossed: true }, null, 40)).toThrow();
+  visit.act({ kind: 'quick-release' }, 40);
+  visit.moveTo(60);
+  expect(visit.isFlat).toBe(true);
+  visit.arrange({ hasLegsCrossed: true, armBelowHeartCm: 8 }, 'large-adult', 61);
+  visit.moveTo(62);
+  const data = visit.data();
+  expect(data.circumstances).toEqual(PROPER);
+  expect(data.actions.slice(-2)).toEqual([
+    { tick: 12_200, kind: 'arrange', hasLegsCrossed: true, armBelowHeartCm: 8 },
+    { tick: 12_200, kind: 'cuff', bladder: 'large-adult' },
+  ]);
+  expect(nowOf(data)).toMatchObject({
+    circumstances: { hasLegsCrossed: true, armBelowHeartCm: 8 },
+    bladder: 'large-adult',
+  });
+  visit.act({ kind: 'squeeze', share: 1 }, 63);
+  visit.moveTo(66);
+  // Played again by `replay`, the outside check, the needle is the same.
+  const played = replay(exerciseOf(visit));
+  expect(traceAt(played.needleMmHg, played.tracePerSecond, visit.seconds)).toBe(visit.snapshot().needleMmHg);
+});
+
+test('before the cuff first goes up the visit is as if it had always been so, afterwards that is past', () => {
   const visit = new Visit(DATA);
   visit.moveTo(3);
-  visit.prepare({ hasLegsCrossed: true }, { bladder: 'large-adult' });
+  visit.arrange({ hasLegsCrossed: true }, 'large-adult', 3);
   expect(visit.data()).toMatchObject({
     circumstances: { hasLegsCrossed: true },
     instrument: { bladder: 'large-adult' },

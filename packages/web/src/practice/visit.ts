@@ -1,6 +1,10 @@
 import {
   type Action,
+  type Arranged,
+  type Bladder,
+  type Breath,
   type Circumstances,
+  circumstancesAfter,
   type Instrument,
   makePerson,
   type Person,
@@ -24,9 +28,26 @@ export type VisitData = {
   readonly tick: number;
 };
 
+/** How the person sits and what is on the arm by now: as one came in, and what hands have changed since. */
+export function nowOf({ circumstances, instrument, actions }: Omit<VisitData, 'scenario' | 'seed' | 'tick'>) {
+  const last = actions.findLast((one) => one.kind === 'cuff');
+  return {
+    circumstances: actions.reduce(circumstancesAfter, circumstances),
+    bladder: last?.kind === 'cuff' ? last.bladder : instrument.bladder,
+  };
+}
+
+/** Whether a finger lies on the wrist by now. */
+export function isFingerOn(actions: readonly Action[]): boolean {
+  const last = actions.findLast((one) => one.kind === 'finger');
+  return last?.kind === 'finger' && last.isOn;
+}
+
 /** A movement of the hands that is not stamped yet. */
 export type Movement = Action extends infer One ? (One extends Action ? Omit<One, 'tick'> : never) : never;
 
+/** Under this a cuff is empty. */
+const FLAT_MMHG = 4;
 /** Played on in slices of this many ticks, so that a long visit is found again by the same steps however it was drawn. */
 const MOST_AT_ONCE = 4 * TICKS_PER_SECOND;
 
@@ -64,9 +85,19 @@ export class Visit {
     return this.rig.tick;
   }
 
-  /** Whether a cuff was pumped up in this visit: from then on what the person sits and wears stays as it is. */
+  /** Whether a cuff was pumped up in this visit. */
   get isInflated(): boolean {
     return this.rig.firstInflationSeconds !== null;
+  }
+
+  /** Whether the cuff is empty and no hand is pumping: only then is the person asked to sit otherwise. */
+  get isFlat(): boolean {
+    return this.rig.cuffMmHg < FLAT_MMHG && !this.rig.snapshot().isSqueezing;
+  }
+
+  /** The breath at hand. */
+  get breathing(): Breath {
+    return this.rig.breathing;
   }
 
   snapshot(): RigSnapshot {
@@ -103,13 +134,28 @@ export class Visit {
   }
 
   /**
-   * Before the cuff first goes up the person can be asked to sit otherwise, and another cuff be put on: the visit is then
-   * as if it had always been so.
+   * The person is asked to sit otherwise, or another cuff is put on. Before the cuff first goes up the visit is then as if
+   * it had always been so; between two inflations it is so from that second on, and the log says when.
+   *
+   * Errors: throws while the cuff is up.
+   */
+  arrange(arranged: Arranged, bladder: Bladder | null, atSeconds: number): void {
+    if (!this.isFlat) throw new Error('The cuff is up: the person stays as they are');
+    if (!this.isInflated) {
+      this.prepare(arranged, bladder === null ? {} : { bladder });
+      return;
+    }
+    if (Object.keys(arranged).length > 0) this.act({ kind: 'arrange', ...arranged }, atSeconds);
+    if (bladder !== null) this.act({ kind: 'cuff', bladder }, atSeconds);
+  }
+
+  /**
+   * How the visit began, said otherwise: it is then as if it had always been so.
    *
    * Errors: throws once the cuff was pumped up.
    */
   prepare(circumstances: Partial<Circumstances>, instrument: Partial<Instrument> = {}): void {
-    if (this.isInflated) throw new Error('The cuff was pumped up: the person stays as they are');
+    if (this.isInflated) throw new Error('The cuff was pumped up: how the visit began stays as it is');
     const { tick } = this.rig;
     this.circumstances = { ...this.circumstances, ...circumstances };
     this.instrument = { ...this.instrument, ...instrument };

@@ -6,6 +6,7 @@ import {
   closed,
   closingGivenUp,
   closingOf,
+  exerciseGivenUp,
   isWorthRepeating,
   pauseMs,
   signed,
@@ -128,6 +129,18 @@ test('one that was refused is said anew, never taken back to a round; before an 
   expect(closingGivenUp(refused, ID(70)).waiting).toEqual([]);
 });
 
+test('an exercise that is over waits like a round, and takes no draft of anybody with it', () => {
+  const exercise: WaitingRound = { ...round(54), person: null, draft: null };
+  const kept: Kept = { ...freshKept(DEVICE), drafts: { [PERSON]: begun() } };
+  const after = signed(kept, exercise);
+  expect(after.drafts).toEqual(kept.drafts);
+  expect(toSend(after)).toEqual([exercise]);
+  expect(exerciseGivenUp(after, ID(54))).toEqual(after);
+  const refused = afterSending(after, ID(54), { is: 'refused', why: 'no such agent' });
+  expect(takenBack(refused, ID(54))).toBe(refused);
+  expect(exerciseGivenUp(refused, ID(54)).waiting).toEqual([]);
+});
+
 test('all that waits is counted once one went unanswered, also what was not tried behind it; what was refused is not', () => {
   const series: WaitingRound = {
     ...round(51),
@@ -135,12 +148,16 @@ test('all that waits is counted once one went unanswered, also what was not trie
     form: { name: 'away', was: { fields: {}, adds: null, entry: null } },
   };
   const closing: WaitingRound = { ...round(52), draft: null };
+  const exercise: WaitingRound = { ...round(54), person: null, draft: null };
   expect(unsentOf([])).toBeNull();
   expect(unsentOf([round(50), series])).toBeNull();
-  expect(unsentOf([{ ...series, tries: 1 }, round(50), closing, { ...round(53), refused: 'no' }])).toEqual({
+  expect(
+    unsentOf([{ ...series, tries: 1 }, round(50), closing, exercise, { ...round(53), refused: 'no' }]),
+  ).toEqual({
     rounds: 1,
     series: 1,
     closings: 1,
+    exercises: 1,
   });
   expect(unsentOf([{ ...round(50), tries: 1, refused: 'no' }])).toBeNull();
 });

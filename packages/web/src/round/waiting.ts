@@ -30,13 +30,23 @@ export function closed(kept: Kept, entry: EntryFrame & { readonly person: string
 }
 
 /** Which of the things that can wait this is. */
-export function whatWaits({ draft, form }: WaitingRound): 'round' | 'series' | 'closing' {
+export function whatWaits({
+  person,
+  draft,
+  form,
+}: WaitingRound): 'round' | 'series' | 'closing' | 'exercise' {
+  if (person === null) return 'exercise';
   if (draft !== null) return 'round';
   return form === undefined ? 'closing' : 'series';
 }
 
 /** How many of each wait on a device. */
-export type UnsentCounts = { readonly rounds: number; readonly series: number; readonly closings: number };
+export type UnsentCounts = {
+  readonly rounds: number;
+  readonly series: number;
+  readonly closings: number;
+  readonly exercises: number;
+};
 
 /**
  * All that waits to be sent, once a sending went unanswered; null before (a first sending is a moment's thing) and with
@@ -46,7 +56,7 @@ export function unsentOf(waiting: readonly WaitingRound[]): UnsentCounts | null 
   const pending = waiting.filter(({ refused }) => refused === null);
   if (pending.every(({ tries }) => tries === 0)) return null;
   const of = (what: ReturnType<typeof whatWaits>) => pending.filter((one) => whatWaits(one) === what).length;
-  return { rounds: of('round'), series: of('series'), closings: of('closing') };
+  return { rounds: of('round'), series: of('series'), closings: of('closing'), exercises: of('exercise') };
 }
 
 /** What closes an act-now of a round and still waits for an answer; undefined for nothing. */
@@ -67,6 +77,7 @@ export function signed(kept: Kept, waiting: WaitingRound): Kept {
     const { [waiting.form.name]: _form, ...forms } = kept.forms;
     return { ...kept, forms, waiting: [...kept.waiting, waiting] };
   }
+  if (waiting.person === null) return { ...kept, waiting: [...kept.waiting, waiting] };
   const { [waiting.person]: _signed, ...drafts } = kept.drafts;
   return { ...kept, drafts, waiting: [...kept.waiting, waiting] };
 }
@@ -90,13 +101,21 @@ export function takenBack(kept: Kept, round: string): Kept {
   const waiting = kept.waiting.find((one) => one.round === round);
   if (waiting === undefined || waiting.refused === null) return kept;
   const { draft } = waiting;
+  const { person } = waiting;
+  if (person === null) return kept;
   if (draft === null) return seriesTakenBack(kept, waiting);
-  if (kept.drafts[waiting.person] !== undefined) return kept;
+  if (kept.drafts[person] !== undefined) return kept;
   return {
     ...kept,
-    drafts: { ...kept.drafts, [waiting.person]: draft },
+    drafts: { ...kept.drafts, [person]: draft },
     waiting: kept.waiting.filter((one) => one.round !== round),
   };
+}
+
+/** What the server refused of an exercise is no longer sent: it goes back to the practice room, or is given up. */
+export function exerciseGivenUp(kept: Kept, exercise: string): Kept {
+  const isIt = (one: WaitingRound) => one.round === exercise && one.person === null && one.refused !== null;
+  return { ...kept, waiting: kept.waiting.filter((one) => !isIt(one)) };
 }
 
 /** A refused series goes back into its form, to be signed anew under another id; unless another one was begun in it. */

@@ -52,6 +52,18 @@ test('rounds go out oldest first and leave the device once they are taken', asyn
   expect(waitingIn(store)).toEqual([]);
 });
 
+test('an exercise goes out like a round, about nobody; without a network it stays', async () => {
+  const store = createStore(null, () => ID(3));
+  const exercise = { round: ID(70), person: null, entries: [], draft: null, tries: 0, refused: null };
+  store.change((state) => ({ ...state, kept: signed(state.kept, exercise) }));
+  const { server, sent } = serverThat([OFFLINE, TAKEN]);
+  await sendWaiting({ store, server, words });
+  expect(waitingIn(store)).toEqual([[ID(70), 1, null]]);
+  await sendWaiting({ store, server, words });
+  expect(sent).toHaveLength(2);
+  expect(waitingIn(store)).toEqual([]);
+});
+
 test('with no answer everything stays, and later rounds are not tried before earlier ones', async () => {
   const store = deviceWith([50, 51]);
   const { server, sent } = serverThat([OFFLINE]);

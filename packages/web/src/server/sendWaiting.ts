@@ -9,8 +9,9 @@ import { refusedBecause } from './server.js';
 type Sending = Pick<App, 'store' | 'server' | 'words'>;
 
 /**
- * Sends every signed round that waits, oldest first, and keeps on this device those that were not taken. What goes on with one
- * that went unanswered waits behind it: sent first, it would be refused for what is not there yet.
+ * Sends every signed round that waits, and every exercise that is over, oldest first, and keeps on this device those that were
+ * not taken. What goes on with one that went unanswered waits behind it: sent first, it would be refused for what is not there
+ * yet.
  */
 export async function sendWaiting(app: Sending): Promise<void> {
   const unanswered: WaitingRound[] = [];
@@ -27,9 +28,10 @@ export async function sendWaiting(app: Sending): Promise<void> {
         ? { is: 'unanswered' }
         : { is: 'refused', why: refusedBecause(answer, app.words) };
     // The record comes first, so that a round taken never vanishes from the screen in between.
-    if (answer.ok) await loadRecord(app, person, draft?.book ?? BOOK);
+    if (answer.ok && person !== null) await loadRecord(app, person, draft?.book ?? BOOK);
     app.store.change((state) => ({ ...state, kept: afterSending(state.kept, round, sent) }));
-    if (sent.is === 'refused' && draft?.book === 'class') await forgetGone(app, person, answer.status);
+    if (sent.is === 'refused' && person !== null && draft?.book === 'class')
+      await forgetGone(app, person, answer.status);
     if (sent.is === 'unanswered') unanswered.push(waiting);
     // Without a network none will arrive; but one that the server fails on must not hold up the others.
     if (!answer.ok && answer.offline) return;

@@ -39,7 +39,9 @@ export function waitingElsewhere(
     const found: Elsewhere[] = [];
     for (const key of keys.filter((one) => OF_ACCOUNT.test(one) && one !== own)) {
       const isClosed = closedKeys.has(key);
-      for (const { entries } of readKept(shelf?.getItem(key) ?? null)?.waiting ?? []) {
+      for (const { entries, person } of readKept(shelf?.getItem(key) ?? null)?.waiting ?? []) {
+        // An exercise is in no chart and waits for nobody but whoever did it.
+        if (person === null) continue;
         const agent = entries[0]?.agent ?? '';
         const at = found.findIndex((one) => one.agent === agent && one.isClosed === isClosed);
         const rounds = found[at]?.rounds ?? 0;

@@ -1,5 +1,6 @@
 import type { TemplateId } from '@evenfall/exchange';
 import type { EntryFrame, Stamp } from '@evenfall/record';
+import type { PracticeDraft } from '../practice/keptPractice.js';
 import { NOTHING_TAKEN, type RoundDraft } from '../round/draft.js';
 import type { CountStart } from '../round/measuring.js';
 
@@ -21,19 +22,22 @@ export type FormDraft = {
 };
 
 /**
- * What was signed here and the server has not taken yet: a round; a series, under a round of its own; or what closes an
- * act-now.
+ * What was signed here and the server has not taken yet: a round; a series, under a round of its own; what closes an
+ * act-now; or an exercise of practice that is over, under its own id.
  */
 export type WaitingRound = {
   /** The round; of an act-now that was closed, the entry that closes it. */
   readonly round: string;
-  readonly person: string;
+  /** Null of an exercise, which is about nobody. */
+  readonly person: string | null;
   /** Exactly what is sent, each time the same. */
   readonly entries: readonly EntryFrame[];
   /** As it stood when it was signed, so that a refused one can be put right; null of the others. */
   readonly draft: RoundDraft | null;
   /** The form that a series was signed from; absent of a round. */
   readonly form?: { readonly name: string; readonly was: FormDraft };
+  /** What the practice room kept of an exercise, so that a refused one can be gone on with; absent of the others. */
+  readonly practised?: PracticeDraft;
   readonly tries: number;
   /** What the server refused, in words; null while it has not answered. */
   readonly refused: string | null;

@@ -17,7 +17,9 @@ function underWay({ drafts, waiting, forms }: State['kept']): readonly string[] 
   return [
     ...new Set([
       ...Object.entries(drafts).flatMap(([person, { book }]) => (book === 'care' ? [person] : [])),
-      ...waiting.flatMap(({ person, draft }) => (draft === null || draft.book === 'care' ? [person] : [])),
+      ...waiting.flatMap(({ person, draft }) =>
+        person !== null && (draft === null || draft.book === 'care') ? [person] : [],
+      ),
       ...Object.keys(forms).flatMap((name) => FORM_AWAY.exec(name)?.[1] ?? []),
     ]),
   ];

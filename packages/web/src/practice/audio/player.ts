@@ -11,6 +11,7 @@ import {
   CHECK_EVERY_SECONDS,
   type ContactKind,
   contactNoise,
+  gainOfDb,
   loudnessCheck,
   roomNoise,
   type VoiceOptions,
@@ -53,6 +54,7 @@ export class SoundPlayer {
   private readonly planned = new Map<number, Voice>();
   /** Everything else that is heard once. */
   private readonly others = new Set<Voice>();
+  private breath: Voice | null = null;
   private readonly streams = new Map<AirSound | 'room', GainNode>();
 
   constructor(card: SoundCard, options: PlayerOptions, visitSeconds = 0) {
@@ -120,10 +122,24 @@ export class SoundPlayer {
     this.once(contactNoise(kind, this.options.seed, index, this.voiceOptions), this.card.currentTime);
   }
 
-  /** A breath under a chest piece on the chest, from an instant of the visit on. */
-  breathe(breath: BreathMoved, startSeconds: number, hasWheeze: boolean): void {
+  /** A breath, from an instant of the visit on, as loud as one of a usual depth under a chest piece or at another level. */
+  breathe(
+    breath: BreathMoved,
+    startSeconds: number,
+    hasWheeze: boolean,
+    dbfs: number = AUDIO_FIGURES.breathDbfs.value,
+  ): void {
+    this.endBreath();
     const samples = breathSound(breath, hasWheeze, this.options.seed, this.card.sampleRate);
-    this.once(samples, this.clock.cardTimeOf(startSeconds));
+    const gain = gainOfDb(dbfs - AUDIO_FIGURES.breathDbfs.value);
+    for (let i = 0; i < samples.length; i++) samples[i] = gain * (samples[i] as number);
+    this.breath = this.once(samples, this.clock.cardTimeOf(startSeconds));
+  }
+
+  /** The chest piece was taken from the chest: what is heard of the breath at hand ends. */
+  endBreath(): void {
+    this.breath?.stop();
+    this.breath = null;
   }
 
   /** How much air goes in or out now, mL a second. */
@@ -157,11 +173,15 @@ export class SoundPlayer {
     return { ...voice, rate: this.card.sampleRate };
   }
 
-  private once(samples: Float32Array, at: number): void {
+  private once(samples: Float32Array, at: number): Voice | null {
     const buffer = bufferOf(this.card, samples);
-    if (buffer === null) return;
-    const voice: Voice = voiceAt(this.card, this.master, buffer, at, () => this.others.delete(voice));
+    if (buffer === null) return null;
+    const voice: Voice = voiceAt(this.card, this.master, buffer, at, () => {
+      this.others.delete(voice);
+      if (this.breath === voice) this.breath = null;
+    });
     this.others.add(voice);
+    return voice;
   }
 
   private silence(): void {

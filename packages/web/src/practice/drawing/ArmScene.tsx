@@ -1,7 +1,9 @@
 import { type KeyboardEvent, type PointerEvent, useEffect, useRef } from 'react';
 import { useApp } from '../../app/context.js';
 import type { RoomEngine } from '../engine.js';
+import { Fingertips } from './Fingertips.js';
 import { FOCUSABLE } from './focusable.js';
+import { type Looks, looksClass } from './looks.js';
 import { ARM, arteryY, feltAt, type Laid, PIECE_RADIUS, within } from './placing.js';
 import { Spot } from './Spot.js';
 
@@ -10,6 +12,7 @@ export type InHand = 'chest-piece' | 'fingers';
 type ArmProps = {
   readonly engine: RoomEngine;
   readonly seed: number;
+  readonly looks: Looks;
   readonly armCm: number;
   readonly isCuffOn: boolean;
   /** Half the width of the cuff's bladder, as drawn beside that of an adult's. */
@@ -25,13 +28,16 @@ type ArmProps = {
   readonly onWrist?: (() => void) | undefined;
 };
 
+/** What of the picture is shown. */
+const VIEW = { x: 26, y: 10, width: 560, height: 224 };
 const KEY_PX = 4;
 /** An arm of this girth is drawn as it stands. */
 const DRAWN_CM = 29;
 
 /** The arm on the table from above, palm up: tape, cuff, crook of the elbow, wrist. */
 export function ArmScene(props: ArmProps) {
-  const { engine, seed, armCm, isCuffOn, cuffScale, hasTape, inHand, laid, onLay, isFeelingWrist } = props;
+  const { engine, seed, looks, armCm, isCuffOn, cuffScale, hasTape, inHand, laid, onLay, isFeelingWrist } =
+    props;
   const { words } = useApp();
   const say = words.sentence;
   const svg = useRef<SVGSVGElement>(null);
@@ -49,9 +55,9 @@ export function ArmScene(props: ArmProps) {
         const bulge = Math.min(1, now.cuffMmHg / 160) * 9;
         cuff.current?.setAttribute('d', cuffPath(half, cuffScale, bulge));
         const swell = Math.max(0, now.wrist);
-        wrist.current?.setAttribute('r', (9 + 9 * swell).toFixed(2));
+        wrist.current?.setAttribute('r', (12 + 15 * swell).toFixed(2));
         wrist.current?.setAttribute('opacity', (0.25 + 0.75 * Math.min(1, swell)).toFixed(2));
-        elbow.current?.setAttribute('r', (8 + 9 * swell * clarity).toFixed(2));
+        elbow.current?.setAttribute('r', (10 + 15 * swell * clarity).toFixed(2));
         elbow.current?.setAttribute('opacity', Math.min(1, swell * clarity).toFixed(2));
       }),
     [engine, half, cuffScale, clarity],
@@ -60,8 +66,8 @@ export function ArmScene(props: ArmProps) {
     const box = svg.current?.getBoundingClientRect();
     if (box === undefined) return null;
     return within({
-      x: ((clientX - box.left) / box.width) * 480,
-      y: ((clientY - box.top) / box.height) * 240,
+      x: VIEW.x + ((clientX - box.left) / box.width) * VIEW.width,
+      y: VIEW.y + ((clientY - box.top) / box.height) * VIEW.height,
     });
   };
   const drag = (event: PointerEvent) => {
@@ -80,14 +86,30 @@ export function ArmScene(props: ArmProps) {
   const dy = half - 46;
   return (
     // biome-ignore lint/a11y/useSemanticElements: a drawing whose parts can be touched is no form
-    <svg ref={svg} className="scene" viewBox="0 0 480 240" role="group" aria-label={say('practice.arm')}>
-      <path className="scene-table" d="M0 36 H480 V212 H0 Z" />
-      <path className="scene-line scene-faint" d="M0 36 H480 M0 212 H480" />
-      {/* Sleeve, upper arm, forearm, hand. */}
+    <svg
+      ref={svg}
+      className={`scene ${looksClass(looks)}`}
+      viewBox={`${VIEW.x} ${VIEW.y} ${VIEW.width} ${VIEW.height}`}
+      role="group"
+      aria-label={say('practice.arm')}
+    >
+      <path className="room-floor" d="M0 0 H600 V240 H0 Z" />
+      <path className="scene-table" d="M0 30 H600 V222 H0 Z" />
+      {/* The grain of the table, and a cloth under the arm. */}
+      <path
+        className="room-grain"
+        d="M0 46 C 150 42 300 52 600 44 M0 204 C 180 210 380 200 600 208 M470 60 C 520 58 560 62 600 60"
+      />
+      <path className="room-towel" d="M44 56 H452 L458 198 H40 Z" />
+      <path className="room-towel-line" d="M44 66 H452 M41 188 H457" />
+      {/* The hand lies open, palm up: thumb, four fingers, the lines of the palm. */}
+      <Hand />
+      {/* Sleeve, upper arm, forearm. */}
       <path
         className="scene-skin"
-        d={`M20 ${80 - dy} C 90 ${70 - dy} 150 ${78 - dy} 214 ${86 - dy * 0.7} C 236 ${90 - dy * 0.5} 252 ${92 - dy * 0.4} 270 90 C 330 86 380 98 420 108 C 440 110 462 104 478 100 V160 C 462 158 440 156 420 156 C 380 160 330 176 268 ${170 + dy * 0.4} C 240 ${172 + dy * 0.7} 150 ${168 + dy} 20 ${170 + dy} Z`}
+        d={`M20 ${80 - dy} C 90 ${70 - dy} 150 ${78 - dy} 214 ${86 - dy * 0.7} C 236 ${90 - dy * 0.5} 252 ${92 - dy * 0.4} 270 90 C 330 86 380 98 420 108 L446 106 L446 157 L420 156 C 380 160 330 176 268 ${170 + dy * 0.4} C 240 ${172 + dy * 0.7} 150 ${168 + dy} 20 ${170 + dy} Z`}
       />
+      <path className="scene-fill" d="M440 106.900 H452 V156.200 H440 Z" />
       <path
         className="scene-sleeve"
         d={`M0 ${70 - dy} C 30 ${66 - dy} 52 ${70 - dy} 66 ${72 - dy} C 72 ${100} 72 ${140} 66 ${172 + dy} C 44 ${174 + dy} 20 ${176 + dy} 0 ${178 + dy} Z`}
@@ -107,8 +129,10 @@ export function ArmScene(props: ArmProps) {
         <g>
           <path ref={cuff} className="scene-cuff" d={cuffPath(half, cuffScale, 0)} />
           <path className="scene-cuff-line" d={`M${214 - 12} ${82 - dy} V${172 + dy}`} />
-          <path className="hose" d={`M150 ${170 + dy} C 150 214 200 226 240 238`} />
-          <path className="hose" d={`M170 ${170 + dy} C 172 206 230 216 280 238`} />
+          <path className="scene-cuff-seam" d={`M${214 - 118 * cuffScale + 16} ${80 - dy} V${172 + dy}`} />
+          <path className="cuff-mark" d={`M196 ${150 + dy} l7 12 l-14 0 Z`} />
+          <path className="hose" d={`M150 ${170 + dy} C 150 214 200 226 240 244`} />
+          <path className="hose" d={`M170 ${170 + dy} C 172 206 230 216 280 244`} />
         </g>
       ) : null}
 
@@ -119,10 +143,7 @@ export function ArmScene(props: ArmProps) {
         {isFeelingWrist ? (
           <>
             <circle ref={wrist} className="felt-ring" cx={ARM.wrist.x} cy={ARM.wrist.y} r="9" />
-            <path
-              className="scene-finger"
-              d="M404 240 C 404 200 408 170 414 150 C 417 142 428 142 430 150 C 434 172 436 200 436 240 Z"
-            />
+            <Fingertips x={ARM.wrist.x} y={ARM.wrist.y + 4} count={3} toY={246} />
           </>
         ) : null}
       </Spot>
@@ -156,14 +177,11 @@ export function ArmScene(props: ArmProps) {
           {laid === null ? null : inHand === 'fingers' ? (
             <g key="fingers" transform={`translate(${laid.x} ${laid.y})`}>
               <circle ref={elbow} className="felt-ring" r="8" opacity="0" />
-              <path
-                className="scene-finger"
-                d="M-9 80 C -9 40 -8 16 -5 4 C -3 -4 5 -4 7 4 C 10 18 12 40 12 80 Z"
-              />
+              <Fingertips x={0} y={4} count={2} toY={110} />
             </g>
           ) : (
             <g key="piece" transform={`translate(${laid.x} ${laid.y})`}>
-              <path className="hose" d="M0 0 C 30 30 60 66 64 130" />
+              <path className="hose hose-thin" d="M0 0 C 30 30 60 66 64 140" />
               <circle className="piece" r={PIECE_RADIUS} />
               <circle className="piece-rim" r={laid.isPressed ? 9 : 12} />
             </g>
@@ -182,6 +200,26 @@ function cuffPath(half: number, scale: number, bulge: number): string {
   return `M${left} ${top} C ${left + 30} ${top - bulge} 180 ${top - bulge} 214 ${top + 4} V${low} C 180 ${low + bulge} ${left + 30} ${low + bulge} ${left} ${low} Z`;
 }
 
+/** The open hand from above, its palm up. */
+function Hand() {
+  return (
+    <g>
+      <path
+        className="scene-skin"
+        d="M440 110 C 452 98 462 84 476 70 C 484 62 496 66 494 78 C 492 90 484 98 482 106 Z"
+      />
+      <path
+        className="scene-skin"
+        d="M436 106 C 456 100 474 100 492 104 L566 100 C 577 100 577 113 566 114 L520 118 L574 117 C 585 118 585 130 574 131 L522 132 L568 134 C 578 136 577 147 567 147 L516 146 L548 151 C 557 154 555 163 546 162 C 520 162 506 166 488 166 C 466 168 450 160 436 157 Z"
+      />
+      <path
+        className="scene-line scene-faint"
+        d="M470 104 C 462 122 466 146 478 158 M484 112 C 494 120 500 132 500 146 M520 118 H508 M522 132 H508 M516 146 L506 145"
+      />
+    </g>
+  );
+}
+
 /** A tape round the middle of the upper arm, with the marks about the place where it meets its end. */
 function Tape({ armCm, half }: { readonly armCm: number; readonly half: number }) {
   const marks = [-2, -1, 0, 1, 2].map((by) => Math.round(armCm) + by);
@@ -189,7 +227,7 @@ function Tape({ armCm, half }: { readonly armCm: number; readonly half: number }
   return (
     <g>
       <path className="tape" d={`M128 ${72 - dy} H144 V${176 + dy} H128 Z`} />
-      <g transform="translate(40 4)">
+      <g transform="translate(42 15)">
         <rect className="tape" x="0" y="0" width="190" height="34" rx="3" />
         {marks.map((cm, at) => (
           <g key={cm} transform={`translate(${95 + (cm - armCm) * 38} 0)`}>

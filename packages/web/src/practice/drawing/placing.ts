@@ -1,10 +1,10 @@
 import { type ChestPiece, keyOf, uniformOf } from '@evenfall/physiology';
 
-/** The picture of the arm: where the cuff ends and over which part the artery can be heard; px of its 480 by 240. */
+/** The picture of the arm: where the cuff ends and over which part the artery can be heard; px. */
 export const ARM = {
   cuffEndsX: 214,
   elbowX: 246,
-  wrist: { x: 420, y: 132 },
+  wrist: { x: 420, y: 122 },
   /** Where chest piece or fingers can be laid. */
   field: { left: 196, right: 300, top: 88, bottom: 172 },
 } as const;

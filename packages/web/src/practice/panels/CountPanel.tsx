@@ -1,5 +1,5 @@
 import type { CountOf } from '@evenfall/clinical';
-import { useEffect } from 'react';
+import { type MouseEvent, useEffect, useMemo, useRef } from 'react';
 import { useApp } from '../../app/context.js';
 import { signText } from '../../app/signText.js';
 import { READY } from '../../round/measuring.js';
@@ -11,10 +11,11 @@ import { TypingPanel } from '../../round/TypingPanel.js';
 import { useInterruption } from '../../round/useInterruption.js';
 import { type Round, revived } from '../../round/useRound.js';
 import { Ways } from '../../round/Ways.js';
-import { PersonScene } from '../drawing/PersonScene.js';
+import { ChestClose } from '../drawing/ChestClose.js';
+import { looksOf } from '../drawing/looks.js';
+import { WristClose } from '../drawing/WristClose.js';
 import type { RoomEngine } from '../engine.js';
 import type { PracticeDraft } from '../keptPractice.js';
-import { UnderFinger } from './Hands.js';
 
 type CountProps = {
   readonly engine: RoomEngine;
@@ -34,6 +35,8 @@ export function CountPanel({ engine, draft, round, sign, onBack }: CountProps) {
     if (isStale) round.keep((was, start) => revived(was, session, start));
   }, [isStale, round, session]);
   const { at } = measuring;
+  const looks = useMemo(() => looksOf(draft.visit.scenario, draft.visit.seed), [draft.visit]);
+  const back = useOwnTouch(onBack);
   useEffect(() => {
     if (at === 'shown') onBack();
   }, [at, onBack]);
@@ -41,21 +44,39 @@ export function CountPanel({ engine, draft, round, sign, onBack }: CountProps) {
   return (
     <div className="practice-count">
       <h2 className="unseen">{signText(sign, words)}</h2>
+      <button type="button" className="button button-quiet" {...back}>
+        {words.sentence('practice.backToRoom')}
+      </button>
       {at === 'typing' || at === 'shown' ? null : sign === 'pulse' ? (
         <div className="count-wrist">
-          <UnderFinger engine={engine} />
+          <WristClose engine={engine} looks={looks} />
         </div>
       ) : (
-        <PersonScene engine={engine} circumstances={draft.visit.circumstances} isCuffOn={draft.isCuffOn} />
+        <ChestClose engine={engine} looks={looks} isOnChest={draft.isOnChest ?? false} />
       )}
       <div className="measure-stage">
         <SignPanel round={round} sign={sign} />
       </div>
-      <button type="button" className="button button-quiet" onClick={onBack}>
-        {words.sentence('practice.backToRoom')}
-      </button>
     </div>
   );
+}
+
+/**
+ * Takes a touch that began on it alone: what is under the finger of a touch that started a count, once the page has become
+ * another one, does nothing.
+ */
+function useOwnTouch(act: () => void) {
+  const isOwn = useRef(false);
+  return {
+    onPointerDown: () => {
+      isOwn.current = true;
+    },
+    onClick: ({ detail }: MouseEvent) => {
+      // A press of a key or of an assistive tool comes without a pointer.
+      if (isOwn.current || detail === 0) act();
+      isOwn.current = false;
+    },
+  };
 }
 
 function SignPanel({ round, sign }: PanelProps) {

@@ -6,7 +6,7 @@ import { Link } from 'wouter';
 import { useApp, useKept } from '../../app/context.js';
 import { WhoMeasures } from '../../people/WhoMeasures.js';
 import { WRITTEN_SCHEMA } from '../../round/entries.js';
-import { refusedBecause } from '../../server/server.js';
+import { signed } from '../../round/waiting.js';
 import { useMeasuring } from '../../signIn/useAccess.js';
 import { exerciseOf } from '../exerciseOf.js';
 import type { PracticeDraft } from '../keptPractice.js';
@@ -22,22 +22,23 @@ type DoneProps = {
 
 type Content = ReturnType<typeof exerciseOf>;
 
-/** What was written, whether something cannot wait; then it is kept, and the truth is shown. */
+/**
+ * What was written, whether something cannot wait; then it is kept, and the truth is shown. Kept on this device at once, among
+ * what waits for the server: that sends it by itself, now or when the network returns.
+ */
 export function DonePanel({ draft, change, onKept, onMore }: DoneProps) {
-  const { words, server, store } = useApp();
+  const { words, store, sending } = useApp();
   const say = words.sentence;
   const agent = useMeasuring();
   const inForce = useKept(({ known }) => known.inForce.value) ?? NOTHING_CHOSEN;
   const [refused, setRefused] = useState<string | null>(null);
-  const [isSending, setSending] = useState(false);
   const [isActMissing, setActMissing] = useState(false);
   const content = exerciseOf(draft, inForce);
-  const keep = async () => {
+  const keep = () => {
     setRefused(null);
     setActMissing(draft.saysActNow === null);
-    if (draft.saysActNow === null || isSending) return;
+    if (draft.saysActNow === null) return;
     if (agent === null) return setRefused(say('practice.whoFirst'));
-    setSending(true);
     const entry: EntryFrame = {
       frame: 1,
       id: draft.exercise,
@@ -56,14 +57,19 @@ export function DonePanel({ draft, change, onKept, onMore }: DoneProps) {
       amends: null,
       content: content as unknown as Record<string, unknown>,
     };
-    const answer = await server.call('addEntries', { body: { entries: [entry] } });
-    setSending(false);
-    if (answer.ok) return onKept();
-    setRefused(
-      answer.offline
-        ? say('practice.notKept')
-        : words.sentence('app.refusedBy', { text: refusedBecause(answer, words) }),
-    );
+    const waiting = {
+      round: draft.exercise,
+      person: null,
+      entries: [entry],
+      draft: null,
+      practised: draft,
+      tries: 0,
+      refused: null,
+    };
+    store.change((state) => ({ ...state, kept: signed(state.kept, waiting) }));
+    // It lies on the shelf of what waits: now the room may forget it.
+    onKept();
+    void sending.now();
   };
   return (
     <section className="practice-done" aria-label={say('practice.entered')}>
@@ -98,13 +104,8 @@ export function DonePanel({ draft, change, onKept, onMore }: DoneProps) {
         </p>
       )}
       <div className="buttons">
-        <button
-          type="button"
-          className="button button-first button-large"
-          aria-disabled={isSending}
-          onClick={() => void keep()}
-        >
-          {say(refused === null ? 'practice.keep' : 'practice.keepAgain')}
+        <button type="button" className="button button-first button-large" onClick={keep}>
+          {say('practice.keep')}
         </button>
         <button type="button" className="button button-quiet" onClick={onMore}>
           {say('practice.takeMore')}
@@ -139,6 +140,18 @@ function pressureText({ entered }: Content): string | null {
   return entered.diastolic === null && entered.muffled === null ? `${entered.systolic}/P` : parts.join('/');
 }
 
+/** Whether the server has it yet, or it waits here; what was refused is said at the head of the page. */
+function Kept({ exercise }: { readonly exercise: string }) {
+  const { words } = useApp();
+  const waits = useKept(({ kept }) => kept.waiting.find(({ round }) => round === exercise));
+  if (waits !== undefined && waits.refused !== null) return null;
+  return (
+    <p className={waits === undefined ? 'ticked' : 'notice'} role="status">
+      {words.sentence(waits === undefined ? 'practice.keptNow' : 'practice.keptHere')}
+    </p>
+  );
+}
+
 /** What was true, beside what was written; the lesson; and on. */
 export function TruthPanel({
   draft,
@@ -166,9 +179,7 @@ export function TruthPanel({
   ] as const;
   return (
     <section className="practice-done" aria-label={say('practice.truth')}>
-      <p className="ticked" role="status">
-        {say('practice.keptNow')}
-      </p>
+      <Kept exercise={draft.exercise} />
       <table className="truth-table">
         <thead>
           <tr>

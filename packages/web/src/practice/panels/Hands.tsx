@@ -1,13 +1,18 @@
-import { useEffect, useRef, useState } from 'react';
+import { strokeOf } from '@evenfall/physiology';
+import { useRef, useState } from 'react';
 import { useApp } from '../../app/context.js';
-import { Bulb, ORDINARY_SHARE } from '../Bulb.js';
+import { Bulb } from '../Bulb.js';
+import type { Looks } from '../drawing/looks.js';
+import { WristClose } from '../drawing/WristClose.js';
 import type { RoomEngine } from '../engine.js';
 import type { PracticeDraft } from '../keptPractice.js';
 import { LiveGauge } from '../LiveGauge.js';
 import { SoundStrip } from '../SoundStrip.js';
+import type { Touched } from '../touched.js';
 import { useKeys } from '../useKeys.js';
 import type { Change } from '../usePractice.js';
-import { ARROW_DEGREES, SHIFT_DEGREES, turned, Valve } from '../Valve.js';
+import { ARROW_DEGREES, SHIFT_DEGREES, turned, Valve, WIDE_DEGREES } from '../Valve.js';
+import { nowOf } from '../visit.js';
 
 type HandsProps = {
   readonly engine: RoomEngine;
@@ -15,21 +20,32 @@ type HandsProps = {
   readonly change: Change;
   readonly showsSounds: boolean;
   readonly onShowSounds: (shows: boolean) => void;
+  readonly looks: Looks;
   readonly isFeelingWrist: boolean;
   readonly onWrist: () => void;
   readonly isStopped: boolean;
+  readonly touch: (what: Touched) => void;
 };
 
 /** Gauge, bulb and valve, and what is marked while the cuff is let down. */
 export function Hands(props: HandsProps) {
-  const { engine, draft, change, showsSounds, isFeelingWrist, onWrist, isStopped } = props;
+  const { engine, draft, change, showsSounds, isFeelingWrist, onWrist, isStopped, touch, looks } = props;
   const { words } = useApp();
   const say = words.sentence;
   const [degrees, setDegrees] = useState(() => engine.visit.snapshot().valveDegrees);
   const valve = useRef(degrees);
   const can = draft.isCuffOn && !isStopped;
-  const squeeze = (share: number, atMs: number) => {
-    if (can) engine.act({ kind: 'squeeze', share }, atMs);
+  const squeeze = (effort: number, atMs: number) => {
+    if (!can) return;
+    // To let all air out the screw stands wide open: a hand that pumps again shuts it first.
+    if (valve.current >= WIDE_DEGREES) turn(0, atMs);
+    const { circumstances, bladder } = nowOf(engine.visit.data());
+    const { cuffMmHg } = engine.visit.snapshot();
+    engine.act(
+      { kind: 'squeeze', share: strokeOf(bladder, circumstances.isCuffLoose, cuffMmHg, effort) },
+      atMs,
+    );
+    touch('bulb');
   };
   const turn = (to: number, atMs: number) => {
     if (isStopped) return;
@@ -38,7 +54,10 @@ export function Hands(props: HandsProps) {
     engine.act({ kind: 'valve', degrees: to }, atMs);
   };
   const release = (atMs: number) => {
-    if (can) engine.act({ kind: 'quick-release' }, atMs);
+    if (!can) return;
+    engine.act({ kind: 'quick-release' }, atMs);
+    valve.current = WIDE_DEGREES;
+    setDegrees(WIDE_DEGREES);
   };
   const mark = (atMs: number) => {
     if (!can) return;
@@ -48,7 +67,7 @@ export function Hands(props: HandsProps) {
   useKeys((key, event) => {
     const { timeStamp, shiftKey, repeat } = event;
     const step = shiftKey ? SHIFT_DEGREES : ARROW_DEGREES;
-    if (key === ' ' && !repeat) squeeze(shiftKey ? ORDINARY_SHARE / 2 : ORDINARY_SHARE, timeStamp);
+    if (key === ' ' && !repeat) squeeze(shiftKey ? 0.5 : 1, timeStamp);
     else if (key === ' ') return true;
     else if (key === 'ArrowRight') turn(turned(valve.current, step), timeStamp);
     else if (key === 'ArrowLeft') turn(turned(valve.current, -step), timeStamp);
@@ -64,23 +83,23 @@ export function Hands(props: HandsProps) {
     <div className="room-hands">
       <div className="room-gauge">
         <LiveGauge engine={engine} />
-        {isFeelingWrist ? <UnderFinger engine={engine} /> : null}
+        {isFeelingWrist ? <WristClose engine={engine} looks={looks} /> : null}
       </div>
-      {draft.isCuffOn ? null : (
-        <p className="room-bare" role="status">
-          {say('practice.noCuff')}
-        </p>
-      )}
+      <p className="room-bare small" role="status" hidden={draft.isCuffOn}>
+        {say('practice.noCuff')}
+      </p>
       {showsSounds ? <SoundStrip engine={engine} noiseDbA={draft.visit.scenario.noiseDbA} /> : null}
       <div className="room-grip" data-can={can}>
         <Bulb onSqueeze={squeeze} />
         <div className="room-screw">
           <Valve degrees={degrees} onTurn={turn} />
-          <span className="small soft">
+          <span className="small soft room-screw-says">
             {say('practice.valve')}:{' '}
             {degrees < 1
               ? say('practice.valveShut')
-              : say('practice.valveAt', { degrees: Math.round(degrees) })}
+              : degrees >= WIDE_DEGREES
+                ? say('practice.valveWide')
+                : say('practice.valveOpen', { degrees: Math.round(degrees) })}
           </span>
         </div>
       </div>
@@ -127,42 +146,4 @@ export function Hands(props: HandsProps) {
       </label>
     </div>
   );
-}
-
-/** The pulse under a finger that stays at the wrist while the eyes are on the gauge: a soft ring, a short push. */
-export function UnderFinger({ engine }: { readonly engine: RoomEngine }) {
-  const { words } = useApp();
-  const ring = useRef<SVGCircleElement>(null);
-  useEffect(
-    () =>
-      engine.subscribe(({ now, felt }) => {
-        const swell = Math.max(0, Math.min(1.2, now.wrist));
-        ring.current?.setAttribute('r', (10 + 14 * swell).toFixed(2));
-        ring.current?.setAttribute('opacity', (0.2 + 0.66 * swell).toFixed(2));
-        if (felt.some(({ isFelt }) => isFelt)) push();
-      }),
-    [engine],
-  );
-  return (
-    <svg
-      className="under-finger"
-      viewBox="0 0 60 60"
-      role="img"
-      aria-label={words.sentence('practice.feltNow')}
-    >
-      <circle className="under-finger-pad" cx="30" cy="30" r="28" />
-      <circle ref={ring} className="felt-ring" cx="30" cy="30" r="10" />
-    </svg>
-  );
-}
-
-/** How long a pulse is felt on a device that can push back, ms. */
-const PUSH_MS = 35;
-
-function push(): void {
-  try {
-    navigator.vibrate?.(PUSH_MS);
-  } catch {
-    // A device that cannot says so in its own way.
-  }
 }

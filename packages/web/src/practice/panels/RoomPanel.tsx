@@ -1,14 +1,18 @@
-import { BLADDERS, type Bladder, type Circumstances } from '@evenfall/physiology';
-import { type ReactNode, useEffect, useRef, useState } from 'react';
+import { type Arranged, BLADDERS, type Bladder } from '@evenfall/physiology';
+import { type ReactNode, useEffect, useMemo, useRef, useState } from 'react';
 import { useApp } from '../../app/context.js';
 import { ArmScene, type InHand } from '../drawing/ArmScene.js';
+import { looksOf } from '../drawing/looks.js';
 import { PersonScene } from '../drawing/PersonScene.js';
 import { ARM, arteryY, heldAt, type Laid } from '../drawing/placing.js';
 import type { RoomEngine } from '../engine.js';
 import type { PracticeDraft } from '../keptPractice.js';
+import type { Touched } from '../touched.js';
 import type { Change } from '../usePractice.js';
+import { isFingerOn, nowOf } from '../visit.js';
 import { CUFF_SCALE } from './cuffScale.js';
 import { Hands } from './Hands.js';
+import { Tool } from './Tool.js';
 
 type RoomProps = {
   readonly engine: RoomEngine;
@@ -17,7 +21,7 @@ type RoomProps = {
   readonly showsSounds: boolean;
   readonly onShowSounds: (shows: boolean) => void;
   readonly isStopped: boolean;
-  readonly touch: (kind: 'put-on' | 'taken-off') => void;
+  readonly touch: (what: Touched) => void;
   /** What can be done next, below the place. */
   readonly next: ReactNode;
 };
@@ -26,39 +30,62 @@ const VIEWS = ['person', 'arm', 'hands'] as const;
 type View = (typeof VIEWS)[number];
 const VIEW_TEXT = { person: 'practice.person', arm: 'practice.arm', hands: 'practice.gauge' } as const;
 
+const RESTED_MINUTES = 5;
+/** Between two inflations they are let sit for so long at a touch, seconds. */
+const PASS_SECONDS = 60;
+
 /** The room as a place: the person, the arm on the table, and what the hands hold. */
 export function RoomPanel({ engine, draft, change, next, ...more }: RoomProps) {
   const { words } = useApp();
   const say = words.sentence;
   const [view, setView] = useState<View>(draft.isCuffOn ? 'arm' : 'person');
-  const [isFeelingWrist, setFeelingWrist] = useState(false);
   const [inHand, setInHand] = useState<InHand>(draft.piece === null ? 'fingers' : 'chest-piece');
   const [fingers, setFingers] = useState<Laid | null>(null);
   const [said, setSaid] = useState<string | null>(null);
-  const { circumstances, instrument, scenario, seed } = draft.visit;
-  const isFixed = useIsInflated(engine);
+  const { scenario, seed } = draft.visit;
+  const looks = useMemo(() => looksOf(scenario, seed), [scenario, seed]);
+  const { circumstances, bladder } = useMemo(() => nowOf(draft.visit), [draft.visit]);
+  const isFeelingWrist = isFingerOn(draft.visit.actions);
+  const isFlat = useIsFlat(engine);
   const now = () => performance.now();
+  const isOnChest = draft.isOnChest ?? false;
 
-  const prepare = (changed: Partial<Circumstances>, bladder?: Bladder) => {
-    engine.visit.prepare(changed, bladder === undefined ? {} : { bladder });
+  const arrange = (changed: Arranged, cuff: Bladder | null = null) => {
+    engine.visit.arrange(changed, cuff, engine.secondsAt(now()));
     engine.shown();
-    change((was) => ({
-      ...was,
-      visit: engine.visit.data(),
-      isCuffOn: bladder === undefined ? was.isCuffOn : true,
-    }));
+    change((was) => ({ ...was, visit: engine.visit.data(), isCuffOn: cuff === null ? was.isCuffOn : true }));
+  };
+  const rest = () => {
+    if (engine.visit.isInflated) engine.skip(PASS_SECONDS);
+    else if (draft.visit.circumstances.restMinutes < RESTED_MINUTES) {
+      engine.visit.prepare({ restMinutes: RESTED_MINUTES, observerMinutes: RESTED_MINUTES });
+      engine.shown();
+    } else engine.skip(PASS_SECONDS);
+    change((was) => ({ ...was, visit: engine.visit.data() }));
   };
   const lay = (piece: Laid | null) => {
     const held = piece === null ? { offMm: null, held: 'light' as const } : heldAt(piece, arteryY(seed));
     engine.act({ kind: 'chest-piece', ...held }, now());
-    if ((piece === null) !== (draft.piece === null)) more.touch(piece === null ? 'taken-off' : 'put-on');
-    change((was) => ({ ...was, visit: engine.visit.data(), piece }));
+    more.touch(piece === null ? 'taken-off' : draft.piece === null ? 'put-on' : 'moved');
+    change((was) => ({
+      ...was,
+      visit: engine.visit.data(),
+      piece,
+      isOnChest: piece === null ? (was.isOnChest ?? false) : false,
+    }));
+  };
+  const listenAtChest = () => {
+    if (!isOnChest && draft.piece !== null)
+      engine.act({ kind: 'chest-piece', offMm: null, held: 'light' }, now());
+    more.touch(isOnChest ? 'taken-off' : 'put-on');
+    change((was) => ({ ...was, visit: engine.visit.data(), piece: null, isOnChest: !isOnChest }));
   };
   const feelWrist = () => {
     engine.act({ kind: 'finger', isOn: !isFeelingWrist }, now());
-    setFeelingWrist(!isFeelingWrist);
+    change((was) => ({ ...was, visit: engine.visit.data() }));
   };
   const laid = inHand === 'fingers' ? fingers : draft.piece;
+  const isUp = circumstances.posture === 'standing';
   return (
     <div className="room" data-view={view}>
       <fieldset className="room-tabs">
@@ -81,22 +108,40 @@ export function RoomPanel({ engine, draft, change, next, ...more }: RoomProps) {
             <PersonScene
               engine={engine}
               circumstances={circumstances}
+              looks={looks}
               isCuffOn={draft.isCuffOn}
-              onPrepare={isFixed ? undefined : (changed) => prepare(changed)}
+              isOnChest={isOnChest}
+              onArrange={isFlat ? arrange : undefined}
+              onRest={isFlat ? rest : undefined}
               onSay={setSaid}
             />
             <p className="small soft" role="status">
-              {said ?? say(isFixed ? 'practice.fixedNow' : 'practice.sceneHint')}
+              {said ?? say(isFlat ? 'practice.sceneHint' : 'practice.fixedNow')}
             </p>
+            <div className="room-tools">
+              <Tool
+                text={say(isOnChest ? 'practice.chestAway' : 'practice.listenChest')}
+                isOn={isOnChest}
+                onUse={listenAtChest}
+              />
+              {scenario.standing === null || !isFlat ? null : (
+                <Tool
+                  text={say(isUp ? 'practice.sitDown' : 'practice.standUp')}
+                  isOn={isUp}
+                  onUse={() => arrange({ posture: isUp ? 'sitting' : 'standing' })}
+                />
+              )}
+            </div>
           </>
         ) : (
           <>
             <ArmScene
               engine={engine}
               seed={seed}
+              looks={looks}
               armCm={scenario.armCm}
               isCuffOn={draft.isCuffOn}
-              cuffScale={CUFF_SCALE[instrument.bladder]}
+              cuffScale={CUFF_SCALE[bladder]}
               hasTape={draft.hasMeasuredArm && !draft.isCuffOn}
               inHand={inHand}
               laid={laid}
@@ -138,7 +183,7 @@ export function RoomPanel({ engine, draft, change, next, ...more }: RoomProps) {
                   {draft.piece === null ? null : (
                     <Tool
                       text={say(draft.piece.isPressed ? 'practice.pressLight' : 'practice.pressHard')}
-                      isOn={false}
+                      isOn={draft.piece.isPressed}
                       onUse={() => {
                         setInHand('chest-piece');
                         if (draft.piece !== null) lay({ ...draft.piece, isPressed: !draft.piece.isPressed });
@@ -158,7 +203,7 @@ export function RoomPanel({ engine, draft, change, next, ...more }: RoomProps) {
                 isOn={isFeelingWrist}
                 onUse={feelWrist}
               />
-              {draft.isCuffOn && !isFixed ? (
+              {draft.isCuffOn && isFlat ? (
                 <Tool
                   text={say('practice.cuffOff')}
                   isOn={false}
@@ -171,30 +216,16 @@ export function RoomPanel({ engine, draft, change, next, ...more }: RoomProps) {
             </div>
             {draft.isCuffOn ? (
               <p className="small soft" role="status">
-                {say('practice.cuffIsOn', { text: say(`practice.${instrument.bladder}`) })}{' '}
+                {say('practice.cuffIsOn', { text: say(`practice.${bladder}`) })}{' '}
                 {say(pieceText(draft.piece, seed))}
               </p>
             ) : (
               <fieldset className="room-cuffs">
                 <legend>{say('practice.cuffs')}</legend>
-                {BLADDERS.map((bladder) => (
-                  <button
-                    key={bladder}
-                    type="button"
-                    className="room-cuff"
-                    onClick={() => prepare({}, bladder)}
-                  >
-                    <svg viewBox="0 0 60 30" aria-hidden="true">
-                      <rect
-                        className="scene-cuff"
-                        x={30 - 22 * CUFF_SCALE[bladder]}
-                        y={15 - 10 * CUFF_SCALE[bladder]}
-                        width={44 * CUFF_SCALE[bladder]}
-                        height={20 * CUFF_SCALE[bladder]}
-                        rx="3"
-                      />
-                    </svg>
-                    {say(`practice.${bladder}`)}
+                {BLADDERS.map((one) => (
+                  <button key={one} type="button" className="room-cuff" onClick={() => arrange({}, one)}>
+                    <CuffDrawn bladder={one} />
+                    {say(`practice.${one}`)}
                   </button>
                 ))}
               </fieldset>
@@ -206,6 +237,7 @@ export function RoomPanel({ engine, draft, change, next, ...more }: RoomProps) {
         engine={engine}
         draft={draft}
         change={change}
+        looks={looks}
         isFeelingWrist={isFeelingWrist}
         onWrist={feelWrist}
         {...more}
@@ -215,11 +247,25 @@ export function RoomPanel({ engine, draft, change, next, ...more }: RoomProps) {
   );
 }
 
-function Tool(props: { readonly text: string; readonly isOn: boolean; readonly onUse: () => void }) {
+/** A cuff laid flat, as large as it is beside the others. */
+function CuffDrawn({ bladder }: { readonly bladder: Bladder }) {
+  const scale = CUFF_SCALE[bladder];
   return (
-    <button type="button" className="room-tool" aria-pressed={props.isOn} onClick={props.onUse}>
-      {props.text}
-    </button>
+    <svg viewBox="0 0 60 30" aria-hidden="true">
+      <rect
+        className="scene-cuff"
+        x={30 - 22 * scale}
+        y={15 - 10 * scale}
+        width={44 * scale}
+        height={20 * scale}
+        rx="3"
+      />
+      <path className="scene-cuff-line" d={`M${30 + 8 * scale} ${15 - 10 * scale} v${20 * scale}`} />
+      <path
+        className="hose hose-thin"
+        d={`M${30 - 6 * scale} ${15 + 10 * scale} v4 M30 ${15 + 10 * scale} v4`}
+      />
+    </svg>
   );
 }
 
@@ -230,18 +276,18 @@ function pieceText(piece: Laid | null, seed: number) {
     : ('practice.pieceOn' as const);
 }
 
-/** Whether the cuff was ever up; drawn anew once, when it first is. */
-function useIsInflated(engine: RoomEngine): boolean {
-  const [isInflated, setInflated] = useState(engine.visit.isInflated);
-  const was = useRef(isInflated);
+/** Whether the cuff is empty; drawn anew only when that changes. */
+function useIsFlat(engine: RoomEngine): boolean {
+  const [isFlat, setFlat] = useState(engine.visit.isFlat);
+  const was = useRef(isFlat);
   useEffect(
     () =>
       engine.subscribe(() => {
-        if (engine.visit.isInflated === was.current) return;
-        was.current = engine.visit.isInflated;
-        setInflated(was.current);
+        if (engine.visit.isFlat === was.current) return;
+        was.current = engine.visit.isFlat;
+        setFlat(was.current);
       }),
     [engine],
   );
-  return isInflated;
+  return isFlat;
 }

@@ -2,6 +2,7 @@ import type { Scenario } from '@evenfall/physiology';
 import { useEffect, useState } from 'react';
 import { useApp } from '../../app/context.js';
 import { ArmScene } from '../drawing/ArmScene.js';
+import { looksOf } from '../drawing/looks.js';
 import { ARM, arteryY } from '../drawing/placing.js';
 import type { Ears } from '../ears.js';
 import { LiveGauge } from '../LiveGauge.js';
@@ -52,6 +53,7 @@ export function ShowPanel({ scenario, seed, ears, onEnd }: ShowProps) {
         <ArmScene
           engine={engine}
           seed={seed}
+          looks={looksOf(scenario, seed)}
           armCm={scenario.armCm}
           isCuffOn
           cuffScale={CUFF_SCALE[exercise.instrument.bladder]}

@@ -1,5 +1,5 @@
 import type { Say } from '../../say.js';
-import { ENTRIES, ROUNDS } from './nouns.js';
+import { ENTRIES, EXERCISES, ROUNDS } from './nouns.js';
 
 type Text = { text: string };
 
@@ -54,17 +54,23 @@ export const app = {
   waitingSeries: (f: { series: number }, say: Say) =>
     `${say.counted(f.series, { one: 'series of readings', other: 'series of readings' })} signed on this device and not yet kept by the server.`,
   waitingClosed: 'That an alert was acted on is kept on this device and not yet by the server.',
+  waitingExercises: (f: { exercises: number }, say: Say) =>
+    `${say.counted(f.exercises, EXERCISES)} of practice on this device and not yet kept by the server.`,
+  exerciseRefused: 'The server refused an exercise of practice, so it is not among what was practised:',
+  exerciseBack: 'Take it back to the practice room',
+  exerciseGiveUp: 'Give the exercise up',
   closedRefused: 'The server refused that an alert was acted on, so it still stands open:',
   closeAnew: 'Say it anew',
-  waitingShort: (f: { rounds: number; series: number; closings: number }, say: Say) => {
+  waitingShort: (f: { rounds: number; series: number; closings: number; exercises: number }, say: Say) => {
     const parts = [
       ...(f.rounds === 0 ? [] : [say.counted(f.rounds, ROUNDS)]),
       ...(f.series === 0 ? [] : [`${say.short(f.series)} series`]),
       ...(f.closings === 0
         ? []
         : [say.counted(f.closings, { one: 'alert acted on', other: 'alerts acted on' })]),
+      ...(f.exercises === 0 ? [] : [say.counted(f.exercises, EXERCISES)]),
     ];
-    const isOne = f.rounds + f.series + f.closings === 1;
+    const isOne = f.rounds + f.series + f.closings + f.exercises === 1;
     return `${say.allOf(parts)} ${isOne ? 'waits here, sent by itself' : 'wait here, sent by themselves'}`;
   },
   withoutServer: 'No server just now: go on, nothing is lost',

@@ -1,6 +1,6 @@
 import type { app as english } from '../../english/screens/app.js';
 import type { Reworded } from '../../reworded.js';
-import { ENTRIES, ROUNDS } from './nouns.js';
+import { ENTRIES, EXERCISES, ROUNDS } from './nouns.js';
 
 /** As in `english/screens/app`. */
 export const app: Reworded<typeof english> = {
@@ -54,6 +54,11 @@ export const app: Reworded<typeof english> = {
   waitingSeries: (f, say) =>
     `${say.counted(f.series, { one: 'serie de lecturas firmada', other: 'series de lecturas firmadas' })} en este dispositivo y aún no guardadas por el servidor.`,
   waitingClosed: 'Que se actuó ante una alerta está guardado en este dispositivo y aún no por el servidor.',
+  waitingExercises: (f, say) =>
+    `${say.counted(f.exercises, EXERCISES)} de práctica en este dispositivo, aún sin guardar por el servidor.`,
+  exerciseRefused: 'El servidor rechazó un ejercicio de práctica, así que no está entre lo practicado:',
+  exerciseBack: 'Llevarlo otra vez a la sala de prácticas',
+  exerciseGiveUp: 'Dejar el ejercicio',
   closedRefused: 'El servidor rechazó que se actuó ante una alerta, así que sigue abierta:',
   closeAnew: 'Decirlo de nuevo',
   waitingShort: (f, say) => {
@@ -63,9 +68,12 @@ export const app: Reworded<typeof english> = {
       ...(f.closings === 0
         ? []
         : [say.counted(f.closings, { one: 'alerta atendida', other: 'alertas atendidas' })]),
+      ...(f.exercises === 0 ? [] : [say.counted(f.exercises, EXERCISES)]),
     ];
-    const isOne = f.rounds + f.series + f.closings === 1;
-    return `${say.allOf(parts)} ${isOne ? 'espera aquí, se envía sola' : 'esperan aquí, se envían solas'}`;
+    const all = f.rounds + f.series + f.closings + f.exercises;
+    // Masculine where there is an exercise among them.
+    const ending = `${f.exercises === 0 ? 'sola' : 'solo'}${all === 1 ? '' : 's'}`;
+    return `${say.allOf(parts)} ${all === 1 ? 'espera aquí, se envía' : 'esperan aquí, se envían'} ${ending}`;
   },
   withoutServer: 'Ahora sin servidor: siga, no se pierde nada',
   waitingAgain: 'Se vuelve a enviar sola. También puede enviarla ahora.',

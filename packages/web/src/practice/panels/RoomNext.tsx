@@ -1,0 +1,66 @@
+import { NOTHING_CHOSEN } from '@evenfall/record';
+import { useApp, useKept } from '../../app/context.js';
+import { exerciseOf } from '../exerciseOf.js';
+import type { PracticeDraft } from '../keptPractice.js';
+
+type NextProps = {
+  readonly draft: PracticeDraft;
+  readonly isStopped: boolean;
+  /** Why nothing was written by feel. */
+  readonly refused: 'practice.noFinger' | 'practice.notFelt' | null;
+  readonly onCount: (sign: 'pulse' | 'breaths') => void;
+  readonly onWrite: (method: 'auscultation' | 'palpation') => void;
+  readonly onStop: () => void;
+  readonly onDone: () => void;
+};
+
+/** What can be taken and written down, and what was so far. */
+export function RoomNext({ draft, isStopped, refused, onCount, onWrite, onStop, onDone }: NextProps) {
+  const { words } = useApp();
+  const say = words.sentence;
+  const { entered } = exerciseOf(draft, useKept(({ known }) => known.inForce.value) ?? NOTHING_CHOSEN);
+  const { systolic, muffled, diastolic, pulsePerMinute, breathsPerMinute } = entered;
+  const written = [
+    pulsePerMinute === null ? null : `${say('practice.pulse')} ${words.say.rate(pulsePerMinute)}`,
+    breathsPerMinute === null ? null : `${say('practice.breaths')} ${words.say.rate(breathsPerMinute)}`,
+    systolic === null ? null : [systolic, muffled, diastolic ?? 'P'].filter((one) => one !== null).join('/'),
+  ].filter((one) => one !== null);
+  const hasLetDown = draft.peakSeconds !== null;
+  const isReady = systolic !== null;
+  return (
+    <section className="room-next" aria-label={say('practice.whatNext')}>
+      <p className="room-written" role="status">
+        {written.length === 0
+          ? say('practice.nothingWritten')
+          : say('practice.written', { text: written.join(' · ') })}
+      </p>
+      <button type="button" className="button" onClick={() => onCount('pulse')}>
+        {say('practice.countPulse')}
+      </button>
+      <button type="button" className="button" onClick={() => onCount('breaths')}>
+        {say('practice.countBreaths')}
+      </button>
+      <button
+        type="button"
+        className={hasLetDown && !isReady ? 'button button-first' : 'button'}
+        onClick={() => onWrite('auscultation')}
+      >
+        {say('practice.write')}
+      </button>
+      <button type="button" className="button" onClick={() => onWrite('palpation')}>
+        {say('practice.writeFelt')}
+      </button>
+      <button type="button" className="button" onClick={onStop}>
+        {say(isStopped ? 'practice.goOnNow' : 'practice.stop')}
+      </button>
+      <button type="button" className={isReady ? 'button button-first' : 'button'} onClick={onDone}>
+        {say('practice.finish')}
+      </button>
+      {refused === null ? null : (
+        <p className="notice room-refused" role="alert">
+          {say(refused)}
+        </p>
+      )}
+    </section>
+  );
+}

@@ -1,6 +1,6 @@
 import type { StoredEntry } from '@evenfall/record';
 import { useCallback } from 'react';
-import { useApp } from '../app/context.js';
+import { useApp, useKept } from '../app/context.js';
 import { stampText } from '../app/times.js';
 import { Asking } from '../parts/Asking.js';
 import { SimulatedPage } from '../parts/SimulatedPage.js';
@@ -15,7 +15,11 @@ export function DebriefPage({ exercise }: { readonly exercise: string }) {
   const { words, server } = useApp();
   const ask = useCallback(() => server.call('readExercise', { params: { exercise } }), [server, exercise]);
   const { asked, again } = useFetched(ask);
-  const entry = (asked.value?.entry ?? null) as Kept | null;
+  // One that still waits on this device is shown from here, without network too.
+  const waits = useKept(({ kept }) =>
+    kept.waiting.find(({ round, person }) => person === null && round === exercise),
+  );
+  const entry = (asked.value?.entry ?? waits?.entries[0] ?? null) as Kept | null;
   const name =
     entry === null ? null : scenarioName(entry.content.scenario.id, entry.content.scenario.title, words);
   const who = asked.value?.agents.find(({ id }) => id === entry?.agent)?.name;
@@ -34,9 +38,13 @@ export function DebriefPage({ exercise }: { readonly exercise: string }) {
         )
       }
     >
-      <Asking asked={asked} again={again} missing={words.sentence('debrief.missing')}>
-        {() => (entry === null ? null : <DebriefShown exercise={entry.content} />)}
-      </Asking>
+      {waits !== undefined && entry !== null ? (
+        <DebriefShown exercise={entry.content} />
+      ) : (
+        <Asking asked={asked} again={again} missing={words.sentence('debrief.missing')}>
+          {() => (entry === null ? null : <DebriefShown exercise={entry.content} />)}
+        </Asking>
+      )}
     </SimulatedPage>
   );
 }

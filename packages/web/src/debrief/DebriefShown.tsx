@@ -6,6 +6,7 @@ import { FigureShown } from '../away/FigureShown.js';
 import { Flags } from '../parts/Flags.js';
 import { ArteryLesson } from './ArteryLesson.js';
 import { CostsTable } from './CostsTable.js';
+import { FeltBackSays } from './FeltBackSays.js';
 import { FigureTable } from './FigureTable.js';
 import { LedgerShown } from './LedgerShown.js';
 import { ReplaySound } from './ReplaySound.js';
@@ -27,6 +28,7 @@ export function DebriefShown({ exercise }: { readonly exercise: Exercise }) {
         )}
         <p className="debrief-verdict">{verdictText(result, words)}</p>
         <ResultTable result={result} />
+        <FeltBackSays feltBack={result.feltBack} />
         {exercise.evidence.wasShown ? <p className="notice">{words.sentence('debrief.shown')}</p> : null}
         <OneThing result={result} />
       </section>

@@ -15,6 +15,11 @@ function signed(mmHg: number, say: Say, decimals = 1): string {
 
 /** What came of an exercise with a simulated person, and the exercises of one person side by side. */
 export const debrief = {
+  feltNoFinger:
+    'No finger lay on the wrist while the cuff came down: this number was not felt. By feel it is the pressure at which the pulse comes back under the fingers.',
+  feltNothing: 'The pulse had not come back under the fingers: this number was not felt.',
+  feltAt: (f: { mmHg: number }, say: Say) =>
+    `The first pulse that the fingers could feel came back with ${say.number(Math.round(f.mmHg))} mmHg in the cuff.`,
   title: 'Debrief',
   titleOf: (f: { name: string }) => `Debrief: ${f.name}`,
   missing: 'There is no exercise of this id here.',

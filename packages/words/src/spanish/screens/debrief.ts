@@ -14,6 +14,11 @@ function signed(mmHg: number, say: Say, decimals = 1): string {
 
 /** As in `english/screens/debrief`. */
 export const debrief: Reworded<typeof english> = {
+  feltNoFinger:
+    'Ningún dedo estaba en la muñeca mientras bajaba el manguito: este número no se palpó. Por palpación es la presión a la que el pulso vuelve bajo los dedos.',
+  feltNothing: 'El pulso no había vuelto bajo los dedos: este número no se palpó.',
+  feltAt: (f, say) =>
+    `El primer pulso que los dedos podían palpar volvió con ${say.number(Math.round(f.mmHg))} mmHg en el manguito.`,
   title: 'Repaso',
   titleOf: (f) => `Repaso: ${f.name}`,
   missing: 'No hay aquí ningún ejercicio con este identificador.',

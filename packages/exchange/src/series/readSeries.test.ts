@@ -559,6 +559,51 @@ describe('properties', () => {
     },
   );
 
+  test.each([
+    ['nothing but zero bytes where a day should be', `${HEAD}${'\0'.repeat(10)}T07:30+00:00,142,88,74\n`],
+    ['an offset of zero bytes', `${HEAD}2025-03-03T07:30${'\0'.repeat(6)},142,88,74\n`],
+    ['a row cut in its time', `${HEAD}${ROW}\n2025-03-03T07:3`],
+    ['a row cut in its seconds', `${HEAD}${ROW}\n2025-03-03T07:30:00+00:0`],
+    ['a row cut in its numbers', `${HEAD}${ROW}\n2025-03-03T07:30+00:00,142,8`],
+    ['a row with too few cells', `${HEAD}${ROW}\n2025-03-03T07:30+00:00,142,88`],
+    ['a number of four digits', `${HEAD}2025-03-03T07:30+00:00,1420,88,74\n`],
+    [
+      'more rows than the first one lets expect',
+      `${HEAD}2025-03-03T07:30:00+00:00,142,88,74\n${`${ROW}\n`.repeat(40)}`,
+    ],
+    [
+      'fewer rows than the first one lets expect',
+      `${HEAD}2025-03-03T07:30+00:00,,88,\n${`${ROW}\n`.repeat(40)}`,
+    ],
+    ['lines that end in CRLF', `${HEAD}${ROW}\r\n${ROW}\r\n`],
+    ['no row', HEAD],
+    ['a heading alone', 'time,systolic,diastolic,pulse'],
+    ['nothing', ''],
+  ])('%s: as bytes, as text and the long way it is the same', (_name, text) => {
+    for (const kind of ['home', 'ambulatory'] as const) {
+      const said: SeriesChoices = { ...NOTHING_SAID, kind };
+      const long = readAnySeries(text, said);
+      expect(readSeries(text, said)).toEqual(long);
+      expect(readSeries(new TextEncoder().encode(text), said)).toEqual(long);
+    }
+  });
+
+  test('a heading that was plain once is so again only of rows that are plain', () => {
+    const said: SeriesChoices = { ...NOTHING_SAID, kind: 'home' };
+    expect(plainSeries(`${HEAD}${ROW}\n`, said)).not.toBeNull();
+    for (const row of [
+      '03/04/2025 07:30,142,88,74',
+      '2025-03-03 07:30,142,88,74',
+      'x,142,88,74',
+      ',,,',
+      '1,142,88,74',
+    ]) {
+      const text = `${HEAD}${row}\n${row}\n`;
+      expect(plainSeries(text, said)).toBeNull();
+      expect(readSeries(text, said)).toEqual(readAnySeries(text, said));
+    }
+  });
+
   test('the fast way for bulk files answers what the long way does, or leaves it', () => {
     const chance = chanceFrom(5);
     const pick = (all: readonly string[]) => all[Math.floor(chance() * all.length)] as string;
@@ -577,7 +622,11 @@ describe('properties', () => {
         kind: pick(['home', 'ambulatory']) as 'home' | 'ambulatory',
       };
       if (plainSeries(text, said) !== null) taken++;
-      expect(readSeries(text, said), text).toEqual(readAnySeries(text, said));
+      const long = readAnySeries(text, said);
+      expect(readSeries(text, said), text).toEqual(long);
+      // The same as bytes, somewhere within others, with the mark that some programs put before them.
+      const bytes = new TextEncoder().encode(`9${chance() < 0.5 ? '\ufeff' : ''}${text}`).subarray(1);
+      expect(readSeries(bytes, said), text).toEqual(long);
     }
     expect(taken).toBeGreaterThan(200);
     expect(taken).toBeLessThan(1800);

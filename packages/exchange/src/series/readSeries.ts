@@ -18,13 +18,16 @@ import { zoneClock } from './zoneClock.js';
  * Reads a table, a paste or typed lines of readings. Reads no clock; what cannot be told is asked, never guessed: the order of a date,
  * the zone of a time without offset, kPa, columns that look swapped, columns that nothing names.
  *
+ * @param given a text, or its bytes in UTF-8: of a large file they are read in less time
+ *
  * Errors: none; what cannot be read is in `refused` or `questions`. A zone that does not exist is as if none were given:
  * check it first (`isZone`).
  * Source: docs/conventions.md sections 2 and 8; out-of-office handbook 20.
  */
-export function readSeries(text: string, choices: SeriesChoices): ReadSeries {
-  const plain = plainSeries(text, choices);
-  if (plain === null) return readAnySeries(text, choices);
+export function readSeries(given: string | Uint8Array, choices: SeriesChoices): ReadSeries {
+  const plain = plainSeries(given, choices);
+  if (plain === null)
+    return readAnySeries(typeof given === 'string' ? given : new TextDecoder().decode(given), choices);
   const { readings, lines, headings, columns } = plain;
   const nothing = { refused: [], beside: [], flags: [], questions: [], zone: null, dates: choices.dates };
   return { readings, lines, mapping: { headings, columns }, ...nothing };

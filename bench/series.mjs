@@ -4,7 +4,8 @@
 //
 // DuckDB works out every number of an answer but two: the highest and the lowest minute of each curve. It looks for no reading
 // that is there twice, takes the hours of the night as given, and says nothing of why and which. The data frame works out the plainer
-// half (series/recordingFrame.mjs). Ours is one thread; DuckDB takes every core, and is asked again with one thread.
+// half (series/recordingFrame.mjs). Ours is one thread; DuckDB takes every core, and is asked again with one thread. What is read is
+// read as the command reads it: from a file, by its bytes.
 import { spawn } from 'node:child_process';
 import { once } from 'node:events';
 import { existsSync, linkSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
@@ -24,6 +25,8 @@ const RECORDINGS = 2_000;
 const READINGS = 70;
 /** Runs of each, in turns, so that what else the machine does meets all alike; the fastest of each counts. */
 const TURNS = 9;
+/** From so many recordings on the command takes several threads by itself. */
+const FROM_THREADS = 4_000;
 /** Times the faster peer that ours is to be. Source: aim of this project. */
 const AIM = 3;
 
@@ -41,7 +44,7 @@ const known = {
   rejected: new Set(),
   restored: new Set(),
 };
-const read = (text) => readSeries(text, { ...NOTHING_SAID, kind: 'ambulatory' });
+const read = (given) => readSeries(given, { ...NOTHING_SAID, kind: 'ambulatory' });
 const recordings = inventedRecordings(RECORDINGS, READINGS, 24);
 const series = recordings.map((rows) => read([HEADING, ...rows].join('\n')).readings);
 
@@ -83,7 +86,7 @@ await race('analysed', 'recordings', RECORDINGS, {
 });
 const intoDuckDb = (file) => db.run(`create or replace table bulk as select * from read_csv('${file}')`);
 await race('one large file', 'rows', RECORDINGS * READINGS, {
-  'ours, one thread': () => read(readFileSync(bulk, 'utf8')),
+  'ours, one thread': () => read(readFileSync(bulk)),
   [`DuckDB, ${availableParallelism()} threads`]: () => intoDuckDb(bulk),
   'DuckDB, one thread': withOneThread(() => intoDuckDb(bulk)),
   'arquero, one thread': () => aq.fromCSV(readFileSync(bulk, 'utf8')),
@@ -92,11 +95,11 @@ await race('one large file', 'rows', RECORDINGS * READINGS, {
 const small = join(folder, 'small');
 const files = recordingFiles(small, 200);
 await race('a file for each recording', 'rows', files.length * READINGS, {
-  'ours, one thread': () => files.map((name) => read(readFileSync(name, 'utf8'))),
+  'ours, one thread': () => files.map((name) => read(readFileSync(name))),
   [`DuckDB, ${availableParallelism()} threads, all in one query`]: () => intoDuckDb(join(small, '*.csv')),
   'arquero, one thread': () => files.map((name) => aq.fromCSV(readFileSync(name, 'utf8'))),
 });
-const opening = await fastest({ opened: () => files.map((name) => readFileSync(name, 'utf8')) });
+const opening = await fastest({ opened: () => files.map((name) => readFileSync(name)) });
 console.log(
   `  to open and read the files alone takes ${(opening.opened / files.length).toFixed(3)} ms each: nobody can be faster than that`,
 );
@@ -108,9 +111,15 @@ let there = 0;
 for (const count of [1_000, 10_000, 100_000]) {
   recordingFiles(grown, count, there);
   there = count;
-  const { ms, mostMB } = await commandOn(grown);
+  const { ms, mostMB } = await commandOn(grown, 1);
   console.log(
-    `${count} recordings by the command: ${(ms / count).toFixed(3)} ms each, at most ${Math.round(mostMB)} MB of memory`,
+    `${count} recordings by the command, one thread: ${(ms / count).toFixed(3)} ms each, at most ${Math.round(mostMB)} MB of memory`,
+  );
+  if (count < FROM_THREADS) continue;
+  const threads = availableParallelism();
+  const many = await commandOn(grown, threads);
+  console.log(
+    `  ${threads} threads: ${(many.ms / count).toFixed(3)} ms each, ${(ms / many.ms).toFixed(2)} times as fast as one, at most ${Math.round(many.mostMB)} MB of memory`,
   );
 }
 rmSync(folder, { recursive: true });
@@ -128,10 +137,10 @@ function recordingFiles(into, count, from = 0) {
 }
 
 /** How long the command takes for a folder, its start with it, and the most memory that it had. Memory where the machine has /proc. */
-async function commandOn(of) {
+async function commandOn(of, workers) {
   const began = performance.now();
   const bin = join(root, 'packages', 'cli', 'bin', 'evenfall.js');
-  const child = spawn(process.execPath, [bin, 'ambulatory', of, '--rules', 'ish-2020', '--json'], { stdio: ['ignore', 'pipe', 'inherit'] }); // biome-ignore format: one thought
+  const child = spawn(process.execPath, [bin, 'ambulatory', of, '--rules', 'ish-2020', '--json', '--workers', String(workers)], { stdio: ['ignore', 'pipe', 'inherit'] }); // biome-ignore format: one thought
   let mostKB = Number.NaN;
   let bytes = 0;
   const look = () => {

@@ -12,15 +12,14 @@ export type Answer =
   /** Input refused. */
   | { readonly kind: 'refused'; readonly problems: readonly Problem[] }
   /** One JSON object a line, in order of path; a refused file does not stop the rest. */
-  | { readonly kind: 'files'; readonly rows: AsyncIterable<FileRow> }
+  | { readonly kind: 'files'; readonly lines: AsyncIterable<FileLines> }
   /** A document as it is (a CSV file), on standard output; a note on what is not in it, on standard error. */
   | { readonly kind: 'document'; readonly text: string; readonly note?: string }
   /** Nothing to print: what was asked for has been done. */
   | { readonly kind: 'done' };
 
-export type FileRow =
-  | { readonly file: string; readonly json: Json }
-  | { readonly file: string; readonly problems: readonly Problem[] };
+/** The lines of one file or several, as they are written (from another thread as UTF-8), and everything that was wrong with those. */
+export type FileLines = { readonly text: string | Uint8Array; readonly problems: readonly Problem[] };
 
 /** The answer that nothing but problems is. */
 export function refused(problems: readonly Problem[]): Answer {

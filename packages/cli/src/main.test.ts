@@ -42,6 +42,38 @@ describe('the command as it is run', () => {
     expect(evenfall(['serve', ...options])).toEqual({ status: 2, stdout: '', stderr: said });
   });
 
+  test('a folder by three threads is the same as by one, to the byte, with what is wrong of each file', () => {
+    const folder = mkdtempSync(join(tmpdir(), 'evenfall-threads-'));
+    try {
+      for (let k = 0; k < 100; k++) {
+        const hours = Array.from({ length: 24 }, (_, hour) => String(hour).padStart(2, '0'));
+        const rows = hours.map(
+          (hour) => `2025-03-04T${hour}:00+00:00,${120 + ((k + Number(hour)) % 40)},80,70`,
+        );
+        if (k % 10 === 3) rows.push('2025-03-04T25:00+00:00,140,90,70');
+        const text = k % 10 === 7 ? 'name,colour\nx,y' : ['time,systolic,diastolic,pulse', ...rows].join('\n');
+        writeFileSync(join(folder, `${k}.csv`), text);
+      }
+      mkdirSync(join(folder, 'empty'));
+      writeFileSync(join(folder, 'none.csv'), '');
+      const by = (workers: string, language: string) =>
+        evenfall(['ambulatory', folder, '--json', '--workers', workers, '--language', language]);
+      for (const language of ['en', 'es']) {
+        const one = by('1', language);
+        expect(by('3', language)).toEqual(one);
+        expect(one.status).toBe(2);
+        const lines = one.stdout.trim().split('\n');
+        const files = lines.map((line) => JSON.parse(line) as { file: string; problems?: unknown[] });
+        expect(files.map(({ file }) => file)).toEqual(files.map(({ file }) => file).toSorted());
+        expect(files).toHaveLength(101);
+        expect(files.filter(({ problems }) => problems !== undefined)).toHaveLength(11);
+        expect(JSON.parse(one.stderr).problems.length).toBeGreaterThanOrEqual(11);
+      }
+    } finally {
+      rmSync(folder, { recursive: true });
+    }
+  }, 60_000);
+
   test('refuses on standard error and ends with 2, standard output empty', () => {
     const { status, stdout, stderr } = evenfall(['count', '--n', '19']);
     expect([status, stdout]).toEqual([2, '']);

@@ -1,10 +1,9 @@
-import { refusal } from '@evenfall/clinical';
 import { command } from '../command.js';
 import { eachFile } from '../input/eachFile.js';
-import { type RecordingAnswered, recordingAnswered, recordingJson } from './series/ambulatoryAnswer.js';
+import { type RecordingAnswered, recordingMaker } from './series/ambulatoryAnswer.js';
 import { recordingLines } from './series/ambulatoryLines.js';
-import { seriesOfText } from './series/seriesOfText.js';
 import { recordingDrawable } from './series/seriesPages.js';
+import { seriesThreads } from './series/seriesThreads.js';
 import {
   RECORDING_OPTIONS,
   ruleItems,
@@ -49,29 +48,23 @@ export const ambulatory = command<Asked>({
   },
 
   run({ typed, recording, sheets }, context) {
-    const { words, version } = context;
+    const { words } = context;
     let found: RecordingAnswered | null = null;
+    const { of, json } = recordingMaker(typed, recording, context);
     const answer = () =>
       eachFile<RecordingAnswered>(
         typed.files,
-        (text) => {
-          const read = seriesOfText(text, typed.choices);
-          if (!read.ok) return read;
-          // Who sleeps by day has no night by the clock: where a diary tells it, no fixed hours may.
-          if (
-            recording.dayNight?.by === 'clock' &&
-            read.value.readings.some(({ asleep }) => asleep !== null)
-          ) {
-            return { ok: false, refusals: [refusal('--day', 'contradicts', 'night-by-diary', null)] };
-          }
-          found = recordingAnswered(read.value, typed, recording);
-          return { ok: true, value: found };
-        },
         {
-          json: (answered) => recordingJson(answered, version, words),
+          of: (bytes) => {
+            const made = of(bytes);
+            if (made.ok) found = made.value;
+            return made;
+          },
+          json,
           lines: (answered) => recordingLines(answered, words),
         },
         context,
+        seriesThreads({ of: 'ambulatory', typed, recording }, context),
       );
     return withSheets(typed.files, sheets, context, answer, () =>
       found === null ? null : recordingDrawable(found, sheets, context),

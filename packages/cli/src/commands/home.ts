@@ -1,9 +1,9 @@
 import { command } from '../command.js';
 import { eachFile } from '../input/eachFile.js';
-import { type HomeAnswered, homeAnswered, homeJson } from './series/homeAnswer.js';
+import { type HomeAnswered, homeMaker } from './series/homeAnswer.js';
 import { homeLines } from './series/homeLines.js';
-import { seriesOfText } from './series/seriesOfText.js';
 import { homeDrawable } from './series/seriesPages.js';
+import { seriesThreads } from './series/seriesThreads.js';
 import { ruleItems, seriesOptions, type TypedSeries, typedSeries } from './series/typedSeries.js';
 import { SHEET_OPTIONS, type TypedSheets, typedSheets } from './series/typedSheets.js';
 import { withSheets } from './series/withSheets.js';
@@ -26,22 +26,23 @@ export const home = command<Asked>({
   },
 
   run({ typed, sheets }, context) {
-    const { words, version } = context;
+    const { words } = context;
     let found: HomeAnswered | null = null;
+    const { of, json } = homeMaker(typed, context);
     const answer = () =>
       eachFile<HomeAnswered>(
         typed.files,
-        (text) => {
-          const read = seriesOfText(text, typed.choices);
-          if (!read.ok) return read;
-          found = homeAnswered(read.value, typed);
-          return { ok: true, value: found };
-        },
         {
-          json: (answered) => homeJson(answered, version, words),
+          of: (bytes) => {
+            const made = of(bytes);
+            if (made.ok) found = made.value;
+            return made;
+          },
+          json,
           lines: (answered) => homeLines(answered, words),
         },
         context,
+        seriesThreads({ of: 'home', typed }, context),
       );
     return withSheets(typed.files, sheets, context, answer, () =>
       found === null ? null : homeDrawable(found, sheets, context),

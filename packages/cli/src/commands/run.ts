@@ -1,6 +1,6 @@
 import { NOTHING_BESIDE, parseRun, runResult, runRules, shorthandOf } from '@evenfall/clinical';
 import { command } from '../command.js';
-import { eachFile } from '../input/eachFile.js';
+import { eachFile, ofText } from '../input/eachFile.js';
 import { jsonOf } from '../input/jsonOf.js';
 import { type Answered, runJson, runLines } from './runAnswer.js';
 import { RUN_OPTIONS, type RunTyped, runItems, runTyped } from './runOptions.js';
@@ -22,19 +22,19 @@ export const run = command<Asked>({
     const { words, version } = context;
     return eachFile<Answered>(
       files,
-      (text) => {
-        const json = jsonOf(text);
-        const read = json.ok ? parseRun(json.value, rules.deflation) : json;
-        if (!read.ok) return read;
-        const result = runResult(read.value, circumstances, rules);
-        const beside = { ...NOTHING_BESIDE, pulse: read.value.pulsePerMinute };
-        const written = shorthandOf(result, beside, rules.deflation);
-        return {
-          ok: true,
-          value: { result, placeFlags: [], written, rhythmFelt: circumstances.rhythmFelt, protocol },
-        };
-      },
       {
+        of: ofText((text) => {
+          const json = jsonOf(text);
+          const read = json.ok ? parseRun(json.value, rules.deflation) : json;
+          if (!read.ok) return read;
+          const result = runResult(read.value, circumstances, rules);
+          const beside = { ...NOTHING_BESIDE, pulse: read.value.pulsePerMinute };
+          const written = shorthandOf(result, beside, rules.deflation);
+          return {
+            ok: true,
+            value: { result, placeFlags: [], written, rhythmFelt: circumstances.rhythmFelt, protocol },
+          };
+        }),
         json: (answered) => runJson(answered, version, words),
         lines: (answered) => runLines(answered, false, words),
       },

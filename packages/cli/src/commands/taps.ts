@@ -14,7 +14,7 @@ import {
 import type { Words } from '@evenfall/words';
 import type { Json } from '../answer.js';
 import { command } from '../command.js';
-import { eachFile } from '../input/eachFile.js';
+import { eachFile, ofText } from '../input/eachFile.js';
 import { columns } from '../output/columns.js';
 import { computedBy } from '../output/computedBy.js';
 
@@ -39,13 +39,11 @@ export const taps = command<Asked>({
   run: ({ files, of, repair }, context) =>
     eachFile(
       files,
-      (text) => {
-        const seconds = parseTapLines(text);
-        return seconds.ok
-          ? { ok: true, value: { of, source: 'file', seconds: seconds.value } as Taps }
-          : seconds;
-      },
       {
+        of: ofText<Taps>((text) => {
+          const seconds = parseTapLines(text);
+          return seconds.ok ? { ok: true, value: { of, source: 'file', seconds: seconds.value } } : seconds;
+        }),
         json: (read) => jsonOf(read.of, tapResult(read, { repair }), repair, context.version, context.words),
         lines: (read) => linesOf(read, tapResult(read, { repair }), context.words),
       },

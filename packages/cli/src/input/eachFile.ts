@@ -1,79 +1,53 @@
-import { type Parsed, type Refusal, refusal } from '@evenfall/clinical';
-import type { Problem } from '@evenfall/words';
-import { type Answer, type FileRow, type Json, refused } from '../answer.js';
+import { type Parsed, refusal } from '@evenfall/clinical';
+import { type Answer, type FileLines, refused } from '../answer.js';
 import type { Context } from '../command.js';
+import { fileLines, type Maker, madeOf, problemsOf } from './fileLines.js';
 import { filesOf, type Named } from './filesOf.js';
-import { readInput } from './readInput.js';
+import { linesByThreads, type Threads, threadsFor } from './linesByThreads.js';
+import { readBytes, textIn } from './readInput.js';
 
-/** What a command makes of one file's text. */
-export type OfText<Value> = (text: string) => Parsed<Value>;
+/** What a command makes of one file, and how it shows what it made to programs and to people. */
+export type Answerer<Value> = Maker<Value> & { readonly lines: (value: Value) => readonly string[] };
 
-/** How it shows what it made. */
-export type Shown<Value> = {
-  readonly json: (value: Value) => Json;
-  readonly lines: (value: Value) => readonly string[];
-};
+/** What is made of a file that is text to the command. */
+export function ofText<Value>(of: (text: string) => Parsed<Value>): Maker<Value>['of'] {
+  return (bytes) => of(textIn(bytes));
+}
 
 /**
- * Answers for one file, or for several and folders: then one JSON object a line, each with `file`, and a refused
- * file does not stop the rest. Source: docs/conventions.md section 2.
+ * Answers for one file, or for several and folders: then one JSON object a line, each with `file`, in order of path, and a
+ * refused file does not stop the rest. Source: docs/conventions.md section 2.
+ *
+ * @param threads where the same is made by other threads of many files; null for a command that is done in this one
  */
 export async function eachFile<Value>(
   operands: readonly string[],
-  ofText: OfText<Value>,
-  shown: Shown<Value>,
+  answerer: Answerer<Value>,
   context: Context,
+  threads: Threads | null = null,
 ): Promise<Answer> {
   const named = await filesOf(operands);
-  if (named.kind === 'several') return { kind: 'files', rows: rowsOf(named, ofText, shown, context) };
-  const parsed = await parsedFile(named.file, ofText, context);
-  if (!parsed.ok) return refused(problemsOf(named.file, parsed.refusals, context));
-  return { kind: 'one', json: shown.json(parsed.value), lines: shown.lines(parsed.value) };
+  if (named.kind === 'several') return { kind: 'files', lines: linesOf(named, answerer, context, threads) };
+  const bytes = await readBytes(named.file, context.stdin);
+  const parsed = bytes.ok ? answerer.of(bytes.value) : bytes;
+  if (!parsed.ok) return refused(problemsOf(named.file, parsed.refusals, context.words));
+  return { kind: 'one', json: answerer.json(parsed.value), lines: answerer.lines(parsed.value) };
 }
 
-async function* rowsOf<Value>(
+async function* linesOf<Value>(
   { files, emptyFolders }: Extract<Named, { kind: 'several' }>,
-  ofText: OfText<Value>,
-  { json }: Shown<Value>,
-  context: Context,
-): AsyncIterable<FileRow> {
+  answerer: Answerer<Value>,
+  { stdin, words }: Context,
+  threads: Threads | null,
+): AsyncIterable<FileLines> {
   for (const file of emptyFolders) {
-    const none = refusal('', 'missing', 'files-in-folder', null);
-    yield { file, problems: problemsOf(file, [none], context) };
+    yield fileLines(file, { ok: false, refusals: [refusal('', 'missing', 'files-in-folder', null)] }, words);
   }
-  // The next file is opened while this one is worked out; never more than that one, so that a folder of any size fits.
-  let next = textOf(files[0], context);
-  for (const [at, file] of files.entries()) {
-    const text = await next;
-    next = textOf(files[at + 1], context);
-    // A fault of the next is thrown when its turn comes, and is no fault of this one.
-    next.catch(() => undefined);
-    const parsed = text.ok ? ofText(text.value) : text;
-    yield parsed.ok
-      ? { file, json: json(parsed.value) }
-      : { file, problems: problemsOf(file, parsed.refusals, context) };
+  const count = threads === null ? 1 : threadsFor(files, threads);
+  if (threads !== null && count > 1) {
+    yield* linesByThreads(files, threads, count);
+    return;
   }
-}
-
-/** The text of a file, or of none as if it were empty: nobody reads what comes after the last. */
-async function textOf(file: string | undefined, { stdin }: Context): Promise<Parsed<string>> {
-  return file === undefined ? { ok: true, value: '' } : await readInput(file, stdin);
-}
-
-async function parsedFile<Value>(
-  file: string,
-  ofText: OfText<Value>,
-  { stdin }: Context,
-): Promise<Parsed<Value>> {
-  const text = await readInput(file, stdin);
-  return text.ok ? ofText(text.value) : text;
-}
-
-function problemsOf(file: string, refusals: readonly Refusal[], { words }: Context): Problem[] {
-  return refusals.map((one) => words.problem(one, { file, column: columnOf(one) }));
-}
-
-/** The number of the column, where the text was a table and its reader said one. */
-function columnOf(one: Refusal): number | null {
-  return 'column' in one && typeof one.column === 'number' ? one.column : null;
+  // One at a time, so that a folder of any size fits.
+  for (const file of files) yield fileLines(file, madeOf(answerer, await readBytes(file, stdin)), words);
 }

@@ -1,5 +1,5 @@
 import type { Problem, Words } from '@evenfall/words';
-import type { Answer, FileRow } from '../answer.js';
+import type { Answer, FileLines } from '../answer.js';
 import type { World } from '../command.js';
 import { jsonLine } from './json.js';
 import { problemText } from './problems.js';
@@ -34,22 +34,21 @@ export async function deliver(
       await write(streams.stderr, problemText(answer.problems, json, words));
       return EXIT.refused;
     case 'files':
-      return deliverFiles(answer.rows, json, words, streams);
+      return deliverFiles(answer.lines, json, words, streams);
   }
 }
 
-/** A line as soon as its file is done; the problems of all files together at the end. */
+/** Lines as soon as their files are done; the problems of all files together at the end. */
 async function deliverFiles(
-  rows: AsyncIterable<FileRow>,
+  lines: AsyncIterable<FileLines>,
   json: boolean,
   words: Words,
   streams: Streams,
 ): Promise<number> {
   const problems: Problem[] = [];
-  for await (const row of rows) {
-    const { file } = row;
-    if ('problems' in row) problems.push(...row.problems);
-    await write(streams.stdout, jsonLine('problems' in row ? { file, problems: row.problems } : { file, ...row.json })); // biome-ignore format: one thought
+  for await (const { text, problems: found } of lines) {
+    problems.push(...found);
+    await write(streams.stdout, text);
   }
   if (problems.length === 0) return EXIT.answered;
   await write(streams.stderr, problemText(problems, json, words));

@@ -18,11 +18,13 @@ export function actFirstIn<Row extends Pressures>(
   isPregnant: boolean,
   isChild: boolean,
 ): ActFirstIn<Row>[] {
-  return rows.map(upright).flatMap((row) =>
-    actFirst(row, isPregnant)
-      .filter(({ code }) => code === 'severe-reading' || !isChild)
-      .map((flag) => ({ row, flag })),
-  );
+  const found: ActFirstIn<Row>[] = [];
+  for (const given of rows) {
+    const row = upright(given);
+    for (const flag of actFirst(row, isPregnant))
+      if (flag.code === 'severe-reading' || !isChild) found.push({ row, flag });
+  }
+  return found;
 }
 
 /** The two numbers the right way round, where they stand the wrong way: nobody's diastolic is over the systolic. */

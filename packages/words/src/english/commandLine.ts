@@ -49,6 +49,8 @@ export const options = {
   people: 'how many people it is tried on (10000 if absent)',
   workers:
     'how many threads work on it (as many as the machine has processors, if absent); the answer is the same',
+  fileWorkers:
+    'how many threads answer many files (as many as pay, if absent); the lines are the same, in the same order',
   seed: 'the number that chance is drawn from: the same one gives the same run (1 if absent)',
   soundRate: 'how fast the cuff is let down, in mmHg a second (2.5 if absent)',
   soundOut: 'the WAV file to write; the gauge goes into a CSV file of the same name',

@@ -56,6 +56,8 @@ export const options: Reworded<typeof optionTexts> = {
   people: 'en cuántas personas se prueba (10000 si falta)',
   workers:
     'cuántos hilos trabajan en ello (tantos como procesadores tenga el equipo, si falta); la respuesta es la misma',
+  fileWorkers:
+    'cuántos hilos responden a muchos archivos (tantos como compense, si falta); las líneas son las mismas y en el mismo orden',
   seed: 'el número del que sale el azar: el mismo da la misma toma (1 si falta)',
   soundRate: 'a qué velocidad se desinfla el manguito, en mmHg por segundo (2,5 si falta)',
   soundOut: 'el fichero WAV que se escribe; el manómetro va en un fichero CSV del mismo nombre',

@@ -13,10 +13,13 @@ import {
   type OfficeBeside,
   officeBeside,
   type Protocol,
+  refusal,
 } from '@evenfall/clinical';
 import type { ReadSeries } from '@evenfall/exchange';
 import type { Words } from '@evenfall/words';
 import type { Json } from '../../answer.js';
+import type { Context } from '../../command.js';
+import type { Maker } from '../../input/fileLines.js';
 import { computedBy } from '../../output/computedBy.js';
 import { protocolOf } from './homeAnswer.js';
 import {
@@ -27,6 +30,7 @@ import {
   type NotUsed,
   readFlags,
   refusedRows,
+  seriesOfText,
 } from './seriesOfText.js';
 import type { TypedRecording, TypedSeries } from './typedSeries.js';
 
@@ -42,6 +46,26 @@ export type RecordingAnswered = {
   readonly isAllUsed: boolean;
   readonly dayNight: DayNight;
 };
+
+/** What the command makes of a file of a recording. */
+export function recordingMaker(
+  typed: TypedSeries,
+  recording: TypedRecording,
+  { words, version }: Pick<Context, 'words' | 'version'>,
+): Maker<RecordingAnswered> {
+  return {
+    of: (bytes) => {
+      const read = seriesOfText(bytes, typed.choices);
+      if (!read.ok) return read;
+      // Who sleeps by day has no night by the clock: where a diary tells it, no fixed hours may.
+      if (recording.dayNight?.by === 'clock' && read.value.readings.some(({ asleep }) => asleep !== null)) {
+        return { ok: false, refusals: [refusal('--day', 'contradicts', 'night-by-diary', null)] };
+      }
+      return { ok: true, value: recordingAnswered(read.value, typed, recording) };
+    },
+    json: (answered) => recordingJson(answered, version, words),
+  };
+}
 
 /** What a recording comes to under the rule set that was asked for. */
 export function recordingAnswered(

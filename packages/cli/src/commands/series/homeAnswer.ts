@@ -21,6 +21,8 @@ import {
 import type { ReadSeries } from '@evenfall/exchange';
 import type { Words } from '@evenfall/words';
 import type { Json } from '../../answer.js';
+import type { Context } from '../../command.js';
+import type { Maker } from '../../input/fileLines.js';
 import { computedBy } from '../../output/computedBy.js';
 import {
   type ActFirst,
@@ -31,6 +33,7 @@ import {
   type NotUsed,
   readFlags,
   refusedRows,
+  seriesOfText,
 } from './seriesOfText.js';
 import type { TypedSeries } from './typedSeries.js';
 
@@ -48,6 +51,20 @@ export type HomeAnswered = {
   readonly probability: readonly ChanceOver[];
   readonly office: OfficeBeside | null;
 };
+
+/** What the command makes of a file of readings at home. */
+export function homeMaker(
+  typed: TypedSeries,
+  { words, version }: Pick<Context, 'words' | 'version'>,
+): Maker<HomeAnswered> {
+  return {
+    of: (bytes) => {
+      const read = seriesOfText(bytes, typed.choices);
+      return read.ok ? { ok: true, value: homeAnswered(read.value, typed) } : read;
+    },
+    json: (answered) => homeJson(answered, version, words),
+  };
+}
 
 /** The protocol of a rule set for one kind of series, made once for all files; an id that is offered can be read. */
 export function protocolOf(section: 'home' | 'ambulatory', id: string): Protocol {

@@ -8,17 +8,28 @@ import {
   type SeriesQuestion,
 } from '@evenfall/exchange';
 import type { SentenceKey, Words } from '@evenfall/words';
+import { textIn } from '../../input/readInput.js';
 
 /**
- * The readings of a text, or what must be said first: a question that is open refuses the file. Of a FHIR bundle, a
+ * The readings of a text in UTF-8, or what must be said first: a question that is open refuses the file. Of a FHIR bundle, a
  * line is the place of an Observation among those of pressures, the first being 2.
  */
-export function seriesOfText(text: string, choices: SeriesChoices): Parsed<ReadSeries> {
-  const bundle = bundleTable(text, choices.kind);
-  const read = bundle === null ? readSeries(text, choices) : ofBundle(bundle, choices);
+export function seriesOfText(bytes: Uint8Array, choices: SeriesChoices): Parsed<ReadSeries> {
+  const bundle = looksLikeJson(bytes) ? bundleTable(textIn(bytes), choices.kind) : null;
+  const read = bundle === null ? readSeries(bytes, choices) : ofBundle(bundle, choices);
   const refusals: Refusal[] = read.questions.map(asked);
   return refusals.length > 0 ? { ok: false, refusals } : { ok: true, value: read };
 }
+
+/** Whether the first byte that is no blank and no byte-order mark opens an object: what does not is read as a table, by its bytes. */
+function looksLikeJson(bytes: Uint8Array): boolean {
+  const first = bytes.find((byte) => byte > SPACE && !BYTE_ORDER_MARK.includes(byte));
+  return first === OPENING_BRACE;
+}
+
+const SPACE = 32;
+const OPENING_BRACE = 123;
+const BYTE_ORDER_MARK = [0xef, 0xbb, 0xbf];
 
 /** A table of our own making: of its columns and units nothing is asked, and what is wrong is said as of the bundle. */
 function ofBundle({ text, problems }: BundleTable, choices: SeriesChoices): ReadSeries {
@@ -48,10 +59,10 @@ export type ActFirst = {
  * pressure has other limits, which need a height. Source: bedside handbook 3.16; docs/hazards.md.
  */
 export function actFirstOf(read: ReadSeries, isPregnant: boolean, isChild: boolean): ActFirst[] {
-  const rows = [
-    ...read.readings.map((one) => ({ ...one, line: read.lines[one.index - 1] as number })),
-    ...read.refused,
-  ];
+  const ofReadings = read.readings.map(({ index, systolic, diastolic }) => {
+    return { line: read.lines[index - 1] as number, systolic, diastolic };
+  });
+  const rows = [...ofReadings, ...read.refused];
   return actFirstIn(rows, isPregnant, isChild)
     .map(({ row: { line, systolic, diastolic }, flag }) => ({ row: line, systolic, diastolic, flag }))
     .sort((a, b) => a.row - b.row);

@@ -44,6 +44,8 @@ export type TypedSeries = {
   readonly isPregnant: boolean;
   readonly office: TypedMean | null;
   readonly isTreated: boolean | null;
+  /** How many threads work on many files; null for as many as pay. */
+  readonly workers: number | null;
 };
 
 /** The options of both kinds of series. */
@@ -59,6 +61,7 @@ export function seriesOptions(section: SeriesSection): Option[] {
     { name: 'pregnant', kind: 'switch', means: 'options.seriesPregnant' },
     { name: 'office', kind: 'value', means: 'options.officeMean', hint: 'S/DxN' },
     { name: 'treated', kind: 'value', means: 'options.treated', choices: ['yes', 'no'] },
+    { name: 'workers', kind: 'value', means: 'options.fileWorkers', hint: 'NUMBER' },
   ];
 }
 
@@ -114,11 +117,13 @@ export function typedSeries(
     isPregnant: given.isOn('pregnant'),
     office: meanOf(given, 'office', refusals),
     isTreated: given.text('treated') === null ? null : given.text('treated') === 'yes',
+    workers: wholeFrom(given, 'workers', 1, MOST_WORKERS, refusals),
   };
   return refusals.length > 0 ? { ok: false, refusals } : { ok: true, value };
 }
 
 const OLDEST_YEARS = 130;
+const MOST_WORKERS = 256;
 const MOST_READINGS = 100_000;
 
 /** What a recording was set to, and what tells its day from its night; null for the latter leaves it to the file and the rules. */

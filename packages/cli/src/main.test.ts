@@ -51,7 +51,8 @@ describe('the command as it is run', () => {
           (hour) => `2025-03-04T${hour}:00+00:00,${120 + ((k + Number(hour)) % 40)},80,70`,
         );
         if (k % 10 === 3) rows.push('2025-03-04T25:00+00:00,140,90,70');
-        const text = k % 10 === 7 ? 'name,colour\nx,y' : ['time,systolic,diastolic,pulse', ...rows].join('\n');
+        const text =
+          k % 10 === 7 ? 'name,colour\nx,y' : ['time,systolic,diastolic,pulse', ...rows].join('\n');
         writeFileSync(join(folder, `${k}.csv`), text);
       }
       mkdirSync(join(folder, 'empty'));

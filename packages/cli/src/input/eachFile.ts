@@ -4,7 +4,7 @@ import type { Context } from '../command.js';
 import { fileLines, type Maker, madeOf, problemsOf } from './fileLines.js';
 import { filesOf, type Named } from './filesOf.js';
 import { linesByThreads, type Threads, threadsFor } from './linesByThreads.js';
-import { readBytes, textIn } from './readInput.js';
+import { bytesOfFile, readBytes, textIn } from './readInput.js';
 
 /** What a command makes of one file, and how it shows what it made to programs and to people. */
 export type Answerer<Value> = Maker<Value> & { readonly lines: (value: Value) => readonly string[] };
@@ -45,7 +45,8 @@ async function* linesOf<Value>(
   }
   const count = threads === null ? 1 : threadsFor(files, threads);
   if (threads !== null && count > 1) {
-    yield* linesByThreads(files, threads, count);
+    const here = (file: string) => fileLines(file, madeOf(answerer, bytesOfFile(file)), words);
+    yield* linesByThreads(files, threads, count, here);
     return;
   }
   // One at a time, so that a folder of any size fits.

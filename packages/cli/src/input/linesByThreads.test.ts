@@ -2,6 +2,7 @@ import { mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
+import type { FileLines } from '../answer.js';
 import { linesByThreads, type Threads, threadsFor } from './linesByThreads.js';
 
 let folder = '';
@@ -27,6 +28,8 @@ beforeAll(async () => {
 });
 afterAll(() => rm(folder, { recursive: true }));
 
+const here = (file: string): FileLines => ({ text: `${file}\n`, problems: [] });
+const written = ({ text }: FileLines) => (typeof text === 'string' ? text : new TextDecoder().decode(text));
 const FILES = Array.from({ length: 1000 }, (_, k) => String(k));
 
 function threads(more: { failsAt?: string; endsAt?: string; wanted?: number | null } = {}) {
@@ -37,20 +40,22 @@ function threads(more: { failsAt?: string; endsAt?: string; wanted?: number | nu
 }
 
 test('lines come in the order of the files, whichever thread was first, each once', async () => {
-  for (const count of [1, 2, 3]) {
+  for (const count of [2, 3, 5]) {
     let text = '';
-    for await (const lines of linesByThreads(FILES, threads().threads, count))
-      text += new TextDecoder().decode(lines.text as Uint8Array);
+    for await (const lines of linesByThreads(FILES, threads().threads, count, here)) text += written(lines);
     expect(text).toBe(FILES.map((file) => `${file}\n`).join(''));
   }
 });
 
 test('no thread works far ahead of a slow reader, so that a folder of any size fits', async () => {
   const { threads: given, counted } = threads();
-  const lines = linesByThreads(FILES, given, 2);
+  const lines = linesByThreads(FILES, given, 3, here);
   await lines.next();
   await new Promise((onward) => setTimeout(onward, 300));
-  // Two threads with two batches of 32 files each; the one that was read is among them.
+  // Of the first six batches of 32 files two are this thread's; the others have the rest, and no more until the next is read.
+  expect(Atomics.load(counted, 0)).toBe(4);
+  for (let file = 0; file < 32; file++) await lines.next();
+  await new Promise((onward) => setTimeout(onward, 300));
   expect(Atomics.load(counted, 0)).toBe(4);
   await lines.next();
   await new Promise((onward) => setTimeout(onward, 300));
@@ -64,11 +69,10 @@ test.each([
 ])('%s of a thread is thrown, after the lines before', async (_name, told, said) => {
   let text = '';
   const reading = async () => {
-    for await (const lines of linesByThreads(FILES, threads(told).threads, 2))
-      text += new TextDecoder().decode(lines.text as Uint8Array);
+    for await (const lines of linesByThreads(FILES, threads(told).threads, 2, here)) text += written(lines);
   };
   await expect(reading()).rejects.toThrow(said);
-  // 500 is in the batch of 480 to 511; what its thread was asked before it was answered before it.
+  // 500 is in the batch of 480 to 511, the sixteenth: the second thread's.
   expect(
     FILES.map((file) => `${file}\n`)
       .join('')

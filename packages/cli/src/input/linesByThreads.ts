@@ -20,7 +20,7 @@ const FILES = 32;
 const AHEAD = 2;
 const MANY = 4000;
 
-/** How many threads these files are given; 1 is this one alone. What comes by standard input only this one can read. */
+/** How many threads these files are given, with this one; 1 is this one alone. What comes by standard input only this one can read. */
 export function threadsFor(files: readonly string[], { program, wanted }: Threads): number {
   // Where the program runs from its sources there is none for threads.
   if (files.includes(STANDARD_INPUT) || !existsSync(program)) return 1;
@@ -29,35 +29,43 @@ export function threadsFor(files: readonly string[], { program, wanted }: Thread
 }
 
 /**
- * The lines of files by threads, in the order of the files, whichever thread was first. No thread has more than a few batches at
- * a time, so that a folder of any size fits, however slow the reader.
+ * The lines of files by threads, in the order of the files, whichever thread was first. This thread does its share, in turn; the
+ * others have a few batches at a time, so that a folder of any size fits, however slow the reader.
  *
+ * @param count how many threads there are, with this one: 2 or more
+ * @param here what this one makes of its files
  * Errors: throws what a thread failed with, after the lines before.
  */
 export async function* linesByThreads(
   files: readonly string[],
   { program, startedWith }: Threads,
   count: number,
+  here: (file: string) => FileLines,
 ): AsyncGenerator<FileLines> {
-  const threads = Array.from({ length: count }, () => new Thread(program, startedWith));
+  const others = Array.from({ length: count - 1 }, () => new Thread(program, startedWith));
   const batches = Math.ceil(files.length / FILES);
-  const asked: Promise<FileLines>[] = [];
-  const ask = () => {
-    const batch = asked.length;
-    const thread = threads[batch % count] as Thread;
-    const answer = thread.ask({ batch, files: files.slice(batch * FILES, (batch + 1) * FILES) });
-    // Its fault is thrown when its turn comes.
-    answer.catch(() => undefined);
-    asked.push(answer);
+  const filesOf = (batch: number) => files.slice(batch * FILES, (batch + 1) * FILES);
+  const asked = new Map<number, Promise<FileLines>>();
+  const askOthers = (until: number, from: number) => {
+    for (let batch = from; batch < Math.min(batches, until); batch++) {
+      const thread = others[(batch % count) - 1];
+      if (thread === undefined || asked.has(batch)) continue;
+      const answer = thread.ask({ batch, files: filesOf(batch) });
+      // Its fault is thrown when its turn comes.
+      answer.catch(() => undefined);
+      asked.set(batch, answer);
+    }
   };
   try {
     for (let batch = 0; batch < batches; batch++) {
-      while (asked.length < Math.min(batches, batch + count * AHEAD)) ask();
-      yield await (asked[batch] as Promise<FileLines>);
-      delete asked[batch];
+      askOthers(batch + count * AHEAD, batch);
+      const answer = asked.get(batch);
+      if (answer === undefined) for (const file of filesOf(batch)) yield here(file);
+      else yield await answer;
+      asked.delete(batch);
     }
   } finally {
-    await Promise.all(threads.map((thread) => thread.end()));
+    await Promise.all(others.map((thread) => thread.end()));
   }
 }
 

@@ -1,5 +1,5 @@
 import type { FeltPulse, RigSnapshot, SoundEvent } from '@evenfall/physiology';
-import { LOOK_AHEAD_SECONDS, type SoundPlayer } from './audio/index.js';
+import type { SoundPlayer } from './audio/index.js';
 import type { Movement, Visit } from './visit.js';
 
 /** What one picture shows: the instant, and what was to be heard and felt since the last picture. */
@@ -157,7 +157,7 @@ export class RoomEngine {
     const { player } = this;
     if (player === null || !this.isRunning) return;
     const now = this.visit.snapshot();
-    player.plan(now.cuffMmHg > 1 ? this.visit.ahead(LOOK_AHEAD_SECONDS + MARGIN_SECONDS) : []);
+    player.plan(now.cuffMmHg > 1 ? this.visit.ahead(player.aheadSeconds + MARGIN_SECONDS) : []);
     player.setAir('valve', now.outflowMlPerSecond);
     player.setAir('pump', now.isSqueezing ? PUMPED_ML_PER_SECOND : 0);
     this.breathe(player);

@@ -18,7 +18,7 @@ export function hasSoundHere(): boolean {
 export async function openCard(): Promise<AudioContext | null> {
   if (!hasSoundHere()) return null;
   try {
-    card ??= new AudioContext();
+    if (card === null || card.state === 'closed') card = new AudioContext();
     // A card that may not begin yet never answers: nobody waits for it at the door.
     await Promise.race([card.resume(), new Promise((go) => window.setTimeout(go, LONGEST_WAIT_MS))]);
     return card.state === 'running' ? card : null;
@@ -44,6 +44,7 @@ export function playCheck(on: AudioContext, isLoudspeakerVoice: boolean): void {
   const player = new SoundPlayer(on, { seed: 1, isLoudspeakerVoice });
   player.setLoudness(loudness);
   player.check();
+  player.retire();
 }
 
 /** Lets a room be heard while it is on; answers whether it is, and the ways to turn it on and off. */
@@ -55,6 +56,18 @@ export function useSound(
   const { isLoudspeakerVoice } = aids;
   const [share, setShare] = useState(loudness);
   const [player, setPlayer] = useState<SoundPlayer | null>(null);
+  const [isHeldUp, setHeldUp] = useState(false);
+  useEffect(() => {
+    if (on === null) return;
+    // A call that comes in takes the card away while the page is looked at.
+    const look = () => setHeldUp(on.state !== 'running');
+    look();
+    on.addEventListener('statechange', look);
+    return () => {
+      on.removeEventListener('statechange', look);
+      setHeldUp(false);
+    };
+  }, [on]);
   useEffect(() => {
     if (on === null) return;
     const made = new SoundPlayer(on, { seed, isLoudspeakerVoice });
@@ -65,12 +78,14 @@ export function useSound(
     engine.setPlayer(made);
     return () => {
       engine.setPlayer(null);
-      made.setRoom(null);
+      made.dispose();
       setPlayer(null);
     };
   }, [engine, on, seed, isLoudspeakerVoice, noiseDbA]);
   return {
     isOn: on !== null,
+    /** Whether the card was taken away: no sound comes, and the visit, which goes by its clock, stands still. */
+    isHeldUp,
     turnOn: async () => {
       const opened = await openCard();
       setOn(opened);

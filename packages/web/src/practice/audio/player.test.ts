@@ -1,7 +1,8 @@
 import type { SoundEvent } from '@evenfall/physiology';
 import { loudnessCheck, voiceOf } from '@evenfall/physiology/audio';
 import { expect, test } from 'vitest';
-import { LOUDNESS, SoundPlayer } from './player.js';
+import type { Clock } from './audioClock.js';
+import { LOUDNESS, SoundPlayer, warmUp } from './player.js';
 import { Replay } from './replay.js';
 import type { SoundCard } from './soundCard.js';
 
@@ -12,9 +13,18 @@ type Started = { at: number; samples: Float32Array; loop: boolean; stoppedAt: nu
 function fakeCard() {
   const started: Started[] = [];
   const gains: { value: number }[] = [];
-  const node = () => ({ connect() {}, disconnect() {} });
+  /** Every node that hangs on another one, by a number for each. */
+  const connected = new Set<number>();
+  const running = new Set<() => void>();
+  let nodes = 0;
+  const node = () => {
+    const own = nodes++;
+    return { connect: () => connected.add(own), disconnect: () => connected.delete(own) };
+  };
   const card = {
     currentTime: 10,
+    baseLatency: undefined as number | undefined,
+    outputLatency: undefined as number | undefined,
     sampleRate: RATE,
     destination: node(),
     createBuffer: (_channels: number, length: number) => {
@@ -34,8 +44,9 @@ function fakeCard() {
     createWaveShaper: () => ({ ...node(), curve: null }),
     createBufferSource() {
       const one: Started = { at: 0, samples: new Float32Array(0), loop: false, stoppedAt: null };
-      return {
+      const source = {
         ...node(),
+        onended: null as (() => void) | null,
         set buffer(buffer: { getChannelData: () => Float32Array }) {
           one.samples = buffer.getChannelData();
         },
@@ -45,15 +56,36 @@ function fakeCard() {
         start(at = 0) {
           one.at = at;
           started.push(one);
+          running.add(ended);
         },
         stop(at: number) {
           one.stoppedAt = at;
         },
       };
+      const ended = () => {
+        const length = one.loop ? Number.POSITIVE_INFINITY : one.samples.length / RATE;
+        if (Math.min(one.at + length, one.stoppedAt ?? Number.POSITIVE_INFINITY) > card.currentTime) return;
+        running.delete(ended);
+        // What has ended lets go of its own line, as the Web Audio standard has it.
+        source.disconnect();
+        source.onended?.();
+      };
+      return source;
     },
   };
   const voices = () => started.filter(({ loop, stoppedAt }) => !loop && stoppedAt === null);
-  return { card: card as unknown as SoundCard & { currentTime: number }, started, voices, gains };
+  const goTo = (seconds: number) => {
+    card.currentTime = seconds;
+    for (const ended of [...running]) ended();
+  };
+  return {
+    card: card as unknown as SoundCard & { -readonly [Key in keyof Clock]: Clock[Key] },
+    started,
+    voices,
+    gains,
+    connected,
+    goTo,
+  };
 }
 
 const tap = loudnessCheck()[0] as SoundEvent;
@@ -132,6 +164,74 @@ test('stopped, all of it ends within 10 ms and the visit stays where it was', ()
   expect(player.clock.visitSeconds).toBeCloseTo(0.25, 9);
   card.currentTime = 20;
   expect(player.clock.visitSeconds).toBeCloseTo(0.25, 9);
+});
+
+test('a player that is done with leaves nothing on the card', () => {
+  const { card, connected, started, goTo } = fakeCard();
+  for (let made = 0; made < 10; made++) {
+    const player = new SoundPlayer(card, { seed: 4 });
+    warmUp(player);
+    player.setRoom(60);
+    player.start(0);
+    player.plan([at(1, 0.1), at(2, 0.4)]);
+    player.dispose();
+  }
+  goTo(10.1);
+  expect([...connected]).toEqual([]);
+  expect(started.filter(({ loop, stoppedAt }) => loop && stoppedAt === null)).toEqual([]);
+});
+
+test('a check is taken down when its taps have been heard, not before', () => {
+  const { card, connected, goTo } = fakeCard();
+  const player = new SoundPlayer(card, { seed: 4 });
+  const begins = player.check();
+  player.retire();
+  goTo(10 + (begins.at(-1) ?? 0) + 0.01);
+  expect(connected.size).toBeGreaterThan(0);
+  goTo(20);
+  expect(connected.size).toBe(0);
+});
+
+// `baseLatency` and `outputLatency`: Web Audio API 1.1.
+test('behind headphones that are late the visit is as late as its sounds, and each is handed over in time', () => {
+  const { card, voices } = fakeCard();
+  card.baseLatency = 0.01;
+  card.outputLatency = 0.24;
+  const player = new SoundPlayer(card, { seed: 4 });
+  player.start(100);
+  // The instant of the card's clock that comes out of the headphones as the visit comes to the sound.
+  player.plan([at(1, 100)]);
+  const [sound] = times(voices());
+  card.currentTime = (sound ?? 0) + 0.25;
+  expect(player.clock.visitSeconds).toBeCloseTo(100, 9);
+  // Just heard: everything up to so far ahead may still be handed over.
+  player.plan([at(2, 100 + player.aheadSeconds)]);
+  expect(times(voices()).at(-1)).toBeCloseTo(card.currentTime + 0.15, 9);
+  expect(player.lateCount).toBe(0);
+});
+
+test('a sound that is on its way to late headphones is not played twice', () => {
+  const { card, voices, goTo } = fakeCard();
+  card.outputLatency = 0.5;
+  const player = new SoundPlayer(card, { seed: 4 });
+  player.start(0);
+  for (let now = 10; now < 11.5; now += 0.02) {
+    goTo(now);
+    player.plan([at(1, 0.3)]);
+  }
+  expect(voices()).toHaveLength(1);
+});
+
+test.each([
+  [undefined, undefined, 0],
+  [0, -1, 0],
+  [0.01, Number.NaN, 0],
+  [0.02, 0.98, 1],
+  [0.02, 0.99, 1],
+])('a card that says %s and %s is %s s behind', (baseLatency, outputLatency, seconds) => {
+  const { card } = fakeCard();
+  Object.assign(card, { baseLatency, outputLatency });
+  expect(new SoundPlayer(card, { seed: 4 }).clock.latencySeconds).toBeCloseTo(seconds, 9);
 });
 
 test('the check has three taps, told when each begins', () => {

@@ -18,7 +18,15 @@ import {
   voiceOf,
 } from '@evenfall/physiology/audio';
 import { AudioClock } from './audioClock.js';
-import { bufferOf, masterOf, type SoundCard, type Voice, voiceAt } from './soundCard.js';
+import {
+  bufferOf,
+  FADE_SECONDS,
+  type Master,
+  masterOf,
+  type SoundCard,
+  type Voice,
+  voiceAt,
+} from './soundCard.js';
 
 /** How loud it is before anybody turns it up, and from where on a page warns; 1 is full. */
 export const LOUDNESS = {
@@ -49,13 +57,16 @@ export class SoundPlayer {
   private startedAt = 0;
   private readonly card: SoundCard;
   private readonly options: PlayerOptions;
-  private readonly master: GainNode;
-  /** Sounds that are on their way or heard, by their beat. */
+  private readonly master: Master;
+  /** Sounds that are on their way, heard or just over, by their beat: none is played twice. */
   private readonly planned = new Map<number, Voice>();
   /** Everything else that is heard once. */
   private readonly others = new Set<Voice>();
   private breath: Voice | null = null;
-  private readonly streams = new Map<AirSound | 'room', GainNode>();
+  private readonly streams = new Map<AirSound | 'room', Stream>();
+  /** How many sources the card has not ended yet. */
+  private going = 0;
+  private isRetired = false;
 
   constructor(card: SoundCard, options: PlayerOptions, visitSeconds = 0) {
     this.card = card;
@@ -66,7 +77,7 @@ export class SoundPlayer {
 
   /** 0 is silent, 1 full. */
   setLoudness(share: number): void {
-    this.follow(this.master, Math.max(0, Math.min(1, share)));
+    this.follow(this.master.gain, Math.max(0, Math.min(1, share)));
   }
 
   /** From an instant of the visit on. Whatever was planned for another time is taken back. */
@@ -80,7 +91,21 @@ export class SoundPlayer {
   stop(): void {
     this.clock.stop();
     this.silence();
-    for (const stream of this.streams.values()) this.follow(stream, 0);
+    for (const { gain } of this.streams.values()) this.follow(gain, 0);
+  }
+
+  /** For good: what is heard ends, and nothing of it stays on the card, which the page goes on with. */
+  dispose(): void {
+    this.stop();
+    this.retire();
+  }
+
+  /** Taken off the card as soon as what was begun has been heard. */
+  retire(): void {
+    this.isRetired = true;
+    for (const { source } of this.streams.values()) source.stop(this.card.currentTime + FADE_SECONDS);
+    this.streams.clear();
+    this.takeDown();
   }
 
   /**
@@ -93,6 +118,7 @@ export class SoundPlayer {
     const now = this.card.currentTime;
     const wanted = new Map(events.map((event) => [event.beat, event]));
     for (const [beat, voice] of this.planned) {
+      if (voice.startsAt < now - REMEMBERED_SECONDS) this.planned.delete(beat);
       const event = wanted.get(beat);
       const isSame =
         event !== undefined &&
@@ -109,10 +135,10 @@ export class SoundPlayer {
       const at = Math.max(due, now);
       const buffer = bufferOf(this.card, voiceOf(event, this.options.seed, this.voiceOptions));
       if (buffer === null) continue;
-      const voice: Voice = voiceAt(this.card, this.master, buffer, at, () => {
-        if (this.planned.get(event.beat) === voice) this.planned.delete(event.beat);
-      });
-      this.planned.set(event.beat, voice);
+      this.planned.set(
+        event.beat,
+        this.voice(buffer, at, () => {}),
+      );
       if (at > due) this.lateCount += 1;
     }
   }
@@ -140,6 +166,11 @@ export class SoundPlayer {
   endBreath(): void {
     this.breath?.stop();
     this.breath = null;
+  }
+
+  /** How far ahead of what is heard a page has to know, so that the card has each sound in time, s. */
+  get aheadSeconds(): number {
+    return LOOK_AHEAD_SECONDS + this.clock.latencySeconds;
   }
 
   /** How much air goes in or out now, mL a second. */
@@ -176,12 +207,25 @@ export class SoundPlayer {
   private once(samples: Float32Array, at: number): Voice | null {
     const buffer = bufferOf(this.card, samples);
     if (buffer === null) return null;
-    const voice: Voice = voiceAt(this.card, this.master, buffer, at, () => {
+    const voice = this.voice(buffer, at, () => {
       this.others.delete(voice);
       if (this.breath === voice) this.breath = null;
     });
     this.others.add(voice);
     return voice;
+  }
+
+  private voice(buffer: AudioBuffer, at: number, onEnded: () => void): Voice {
+    this.going += 1;
+    return voiceAt(this.card, this.master.gain, buffer, at, () => {
+      this.going -= 1;
+      onEnded();
+      this.takeDown();
+    });
+  }
+
+  private takeDown(): void {
+    if (this.isRetired && this.going === 0) this.master.takeDown();
   }
 
   private silence(): void {
@@ -193,16 +237,22 @@ export class SoundPlayer {
   /** A noise that goes round and round, silent until it is turned up. */
   private streamOf(name: AirSound | 'room', samples: () => Float32Array): GainNode {
     const found = this.streams.get(name);
-    if (found !== undefined) return found;
+    if (found !== undefined) return found.gain;
     const gain = this.card.createGain();
     gain.gain.value = 0;
     const source = this.card.createBufferSource();
     source.buffer = bufferOf(this.card, samples());
     source.loop = true;
     source.connect(gain);
-    gain.connect(this.master);
+    gain.connect(this.master.gain);
+    this.going += 1;
+    source.onended = () => {
+      gain.disconnect();
+      this.going -= 1;
+      this.takeDown();
+    };
     source.start();
-    this.streams.set(name, gain);
+    this.streams.set(name, { gain, source });
     return gain;
   }
 
@@ -211,10 +261,14 @@ export class SoundPlayer {
   }
 }
 
+type Stream = { readonly gain: GainNode; readonly source: AudioBufferSourceNode };
+
 /** Two plans of a sound that are nearer than this are one; s. */
 const SAME_SECONDS = 0.0005;
 /** A sound that is missed by less than this is played at once, s: better late than a beat that is not heard at all. */
 const LATEST_SECONDS = 0.1;
+/** What began so long ago is not asked for again, even where it is heard long after its instant, s. */
+const REMEMBERED_SECONDS = 2;
 /** Loudness at which the room is made. */
 const ROOM_AT_DBA = 60;
 

@@ -10,7 +10,24 @@ export type SoundCard = Pick<
   | 'createBufferSource'
   | 'createGain'
   | 'createWaveShaper'
->;
+> &
+  /** What an `AudioContext` says of the way from it to the ear, s; left out by an `OfflineAudioContext` and by some browsers. */
+  Partial<Pick<AudioContext, 'baseLatency' | 'outputLatency'>>;
+
+/** Longer than any headphones are behind; a card that says more is not believed, s. */
+const LONGEST_LATENCY_SECONDS = 1;
+
+/**
+ * How long after its instant on the card's clock a sound leaves the loudspeaker, s; 0 where the card does not say.
+ * Headphones without a cable are a fifth of a second behind. Source: Web Audio API 1.1, `baseLatency` and `outputLatency`.
+ */
+export function latencyOf({
+  baseLatency = 0,
+  outputLatency = 0,
+}: Pick<SoundCard, 'baseLatency' | 'outputLatency'>): number {
+  const latency = baseLatency + outputLatency;
+  return latency > 0 ? Math.min(latency, LONGEST_LATENCY_SECONDS) : 0;
+}
 
 /** One sound that is on its way to the card. */
 export type Voice = {
@@ -20,7 +37,7 @@ export type Voice = {
 };
 
 /** How fast what is heard is taken away, s. */
-const FADE_SECONDS = 0.01;
+export const FADE_SECONDS = 0.01;
 
 /** Samples as the card takes them; null where there are none. */
 export function bufferOf(card: SoundCard, samples: Float32Array): AudioBuffer | null {
@@ -30,15 +47,24 @@ export function bufferOf(card: SoundCard, samples: Float32Array): AudioBuffer | 
   return buffer;
 }
 
+/** Where everything of a player comes together, and the way to take it off the card again. */
+export type Master = { readonly gain: GainNode; readonly takeDown: () => void };
+
 /** Loudness of everything, then the limiter of the rendered run. */
-export function masterOf(card: SoundCard, loudness: number): GainNode {
+export function masterOf(card: SoundCard, loudness: number): Master {
   const master = card.createGain();
   master.gain.value = loudness;
   const limiter = card.createWaveShaper();
   limiter.curve = limiterCurve();
   master.connect(limiter);
   limiter.connect(card.destination);
-  return master;
+  return {
+    gain: master,
+    takeDown() {
+      master.disconnect();
+      limiter.disconnect();
+    },
+  };
 }
 
 /** Hands a sound to the card, which begins it at a time of its own clock; `onEnded` is called when it is over or stopped. */

@@ -18,18 +18,20 @@ import { RoomEngine } from './engine.js';
 import { feltSince } from './feltSince.js';
 import { breathDbfs, type PieceAt } from './heardBreath.js';
 import { deviceShelf, type PracticeDraft } from './keptPractice.js';
+import { LetterKeys } from './LetterKeys.js';
 import { CountPanel } from './panels/CountPanel.js';
-import { DonePanel, TruthPanel } from './panels/DonePanel.js';
+import { DonePanel, Kept, TruthPanel } from './panels/DonePanel.js';
 import { EarsPanel, Loudness } from './panels/EarsPanel.js';
 import { RoomNext } from './panels/RoomNext.js';
 import { RoomPanel } from './panels/RoomPanel.js';
 import { ShowPanel } from './panels/ShowPanel.js';
 import { placeOf } from './placeOf.js';
 import { roomAt } from './roomAt.js';
+import { StepHeading } from './StepHeading.js';
 import { scenarioTitle, whoText } from './scenarioText.js';
 import { hasSoundHere, useSound } from './sound.js';
 import { CONTACT_SECONDS, noiseOf, type Touched } from './touched.js';
-import { useKeys } from './useKeys.js';
+import { KEYS_HERE, useKeys } from './useKeys.js';
 import { type Change, usePractice, useRoundOf } from './usePractice.js';
 import { Visit } from './visit.js';
 
@@ -168,6 +170,16 @@ function Exercise({ draft, put, change, keepQuietly, forget }: ExerciseProps) {
       scenario.breathing.kind === 'wheezing',
     );
   }, [engine, scenario, pieceAt]);
+  // Without its card a visit stands still by itself; it says so, and waits.
+  useEffect(() => {
+    if (sound.isHeldUp && isLive) setStopped('sound');
+  }, [sound.isHeldUp, isLive]);
+  const goOn = async () => {
+    // A card that does not come back is done without.
+    if (stopped === 'sound') await sound.turnOn();
+    setStopped(null);
+  };
+  const stopOrGoOn = () => (stopped === null ? setStopped('by-hand') : void goOn());
 
   const tooLong = useRef(() => {});
   // What moves is drawn by the engine and kept now and then, so that a reload finds it.
@@ -284,25 +296,31 @@ function Exercise({ draft, put, change, keepQuietly, forget }: ExerciseProps) {
   }, [step, isReadingIn, isToRoom, to, change]);
   useKeys((key, { repeat }) => {
     if (step !== 'room' || repeat || (key !== 'p' && key !== 'P')) return false;
-    setStopped((was) => (was === null ? 'by-hand' : null));
+    stopOrGoOn();
     return true;
   });
 
-  if (isKept) return <TruthPanel draft={draft} onAgain={() => put(null)} />;
   const measuring = round.draft.pressure.measuring;
   const { place } = round.draft.pressure;
+  const isStanding = stopped !== null && isLive && !isKept;
   return (
     <>
-      {stopped === null || !isLive ? null : (
-        <div className="notice room-stopped" role="status">
-          <p>{say(STOPPED[stopped])}</p>
-          <button type="button" className="button button-first" onClick={() => setStopped(null)}>
-            {say('practice.goOnNow')}
-          </button>
+      <div className={isStanding ? 'notice room-stopped' : undefined}>
+        {/* There before its text is: a voice says what comes into it. */}
+        <div role="status">
+          {isKept ? <Kept exercise={draft.exercise} /> : isStanding ? <p>{say(STOPPED[stopped])}</p> : null}
         </div>
-      )}
-      {step === 'room' ? (
-        <>
+        {isStanding ? (
+          <button type="button" className="button button-first" onClick={() => void goOn()}>
+            {say(stopped === 'sound' ? 'showing.goOnWithSound' : 'practice.goOnNow')}
+          </button>
+        ) : null}
+      </div>
+      {isKept ? (
+        <TruthPanel draft={draft} onAgain={() => put(null)} />
+      ) : step === 'room' ? (
+        <div {...KEYS_HERE} className="room-keys">
+          <StepHeading text={say('practice.room')} isUnseen />
           {hasSoundHere() && !sound.isOn ? (
             <button type="button" className="button room-sound-on" onClick={() => void turnOn()}>
               {say('practice.soundOn')}
@@ -327,7 +345,7 @@ function Exercise({ draft, put, change, keepQuietly, forget }: ExerciseProps) {
                 refused={refused}
                 onCount={count}
                 onWrite={write}
-                onStop={() => setStopped((was) => (was === null ? 'by-hand' : null))}
+                onStop={stopOrGoOn}
                 onDone={() => to('done')}
               />
             }
@@ -344,16 +362,18 @@ function Exercise({ draft, put, change, keepQuietly, forget }: ExerciseProps) {
                 </>
               ) : null}
               <p className="small">{say('practice.keysAre')}</p>
+              <LetterKeys />
               <button type="button" className="button button-quiet" onClick={() => put(null)}>
                 {say('practice.giveUp')}
               </button>
             </div>
           </details>
-        </>
+        </div>
       ) : step === 'pulse' || step === 'breaths' ? (
         <CountPanel engine={engine} draft={draft} round={round} sign={step} onBack={toRoom} />
       ) : step === 'numbers' && measuring.at === 'typing' && place !== null ? (
         <div className="measure-stage">
+          <StepHeading text={say('practice.write')} isUnseen />
           <NumbersPanel round={round} place={place} measuring={measuring} />
           <button type="button" className="button button-quiet" onClick={toRoom}>
             {say('practice.backToRoom')}
@@ -375,11 +395,12 @@ function Exercise({ draft, put, change, keepQuietly, forget }: ExerciseProps) {
 }
 
 /** Why the room stands still. */
-type Stopped = 'by-hand' | 'hidden' | 'reloaded';
+type Stopped = 'by-hand' | 'hidden' | 'reloaded' | 'sound';
 const STOPPED = {
   'by-hand': 'practice.stopped',
   hidden: 'practice.stoppedHidden',
   reloaded: 'practice.stoppedReloaded',
+  sound: 'showing.stoppedSound',
 } as const;
 
 /** The exercise that was last under way on this page; another one was begun before the page was loaded. */

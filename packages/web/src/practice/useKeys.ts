@@ -1,22 +1,31 @@
 import { useEffect, useRef } from 'react';
+import { deviceShelf } from './keptPractice.js';
+import { isKeyWanted } from './keyWanted.js';
+import { hasLetterKeys } from './letterKeys.js';
 
-/** Keys of the room, wherever the focus is but on a control of its own. A key of ours is said on the screen. */
+/** Put on the part of the page whose letters they are; it can take the focus, so that a touch anywhere in it gives it. */
+export const KEYS_HERE = { 'data-keys': '', tabIndex: -1 } as const;
+
+const CONTROLS = 'input, select, textarea, summary, a, button:not(.bulb), [role=button]';
+
+/** Keys of a room. A key of ours is said on the screen. @param onKey answers whether it did something */
 export function useKeys(onKey: (key: string, event: KeyboardEvent) => boolean): void {
   const now = useRef(onKey);
   now.current = onKey;
   useEffect(() => {
+    const shelf = deviceShelf();
     const listen = (event: KeyboardEvent) => {
       if (event.defaultPrevented || event.ctrlKey || event.metaKey || event.altKey) return;
       const { target, key } = event;
-      const isOnControl =
-        target instanceof Element &&
-        target.closest('input, select, textarea, summary, a, button:not(.bulb), [role=button]') !== null;
-      // Letters mean the same everywhere; space and enter belong to the control that has the focus.
-      if (isOnControl && (key === ' ' || key === 'Enter' || key.startsWith('Arrow'))) {
-        if (!(key.startsWith('Arrow') && (target as Element).closest('button') !== null)) return;
-      }
-      if (target instanceof HTMLInputElement && target.type !== 'radio' && target.type !== 'checkbox') return;
-      if (now.current(key, event)) event.preventDefault();
+      const on = target instanceof Element ? target : null;
+      const control = on?.closest(CONTROLS) ?? null;
+      const place = {
+        isInside: on?.closest('[data-keys]') != null,
+        control: control === null ? 'none' : control.matches('button') ? 'button' : 'other',
+        isWriting: on instanceof HTMLInputElement && on.type !== 'radio' && on.type !== 'checkbox',
+        hasLetters: hasLetterKeys(shelf),
+      } as const;
+      if (isKeyWanted(key, place) && now.current(key, event)) event.preventDefault();
     };
     window.addEventListener('keydown', listen);
     return () => window.removeEventListener('keydown', listen);

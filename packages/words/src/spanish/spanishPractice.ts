@@ -5,9 +5,10 @@ import { debrief } from './screens/debrief.js';
 import { plan } from './screens/plan.js';
 import { practice as screen } from './screens/practice.js';
 import { scenarioForm } from './screens/scenarioForm.js';
+import { showing } from './screens/showing.js';
 
 /** Como en `english/practice`. */
 export const practice: Reworded<typeof english> = {
-  sections: { practice: screen, debrief, scenarioForm, plan },
+  sections: { practice: screen, debrief, scenarioForm, showing, plan },
   titles: { ...scenarioLessons },
 };

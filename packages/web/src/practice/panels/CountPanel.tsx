@@ -16,6 +16,7 @@ import { looksOf } from '../drawing/looks.js';
 import { WristClose } from '../drawing/WristClose.js';
 import type { RoomEngine } from '../engine.js';
 import type { PracticeDraft } from '../keptPractice.js';
+import { StepHeading } from '../StepHeading.js';
 
 type CountProps = {
   readonly engine: RoomEngine;
@@ -43,7 +44,7 @@ export function CountPanel({ engine, draft, round, sign, onBack }: CountProps) {
   if (isStale) return null;
   return (
     <div className="practice-count">
-      <h2 className="unseen">{signText(sign, words)}</h2>
+      <StepHeading text={signText(sign, words)} isUnseen />
       <button type="button" className="button button-quiet" {...back}>
         {words.sentence('practice.backToRoom')}
       </button>

@@ -10,6 +10,7 @@ import { signed } from '../../round/waiting.js';
 import { useMeasuring } from '../../signIn/useAccess.js';
 import { exerciseOf } from '../exerciseOf.js';
 import type { PracticeDraft } from '../keptPractice.js';
+import { StepHeading } from '../StepHeading.js';
 import { scenarioLesson } from '../scenarioText.js';
 import type { Change } from '../usePractice.js';
 
@@ -73,7 +74,7 @@ export function DonePanel({ draft, change, onKept, onMore }: DoneProps) {
   };
   return (
     <section className="practice-done" aria-label={say('practice.entered')}>
-      <h2>{say('practice.entered')}</h2>
+      <StepHeading text={say('practice.entered')} />
       <Entered content={content} />
       <fieldset className="choices" aria-describedby="act-now-missing">
         <legend>{say('practice.actNow')}</legend>
@@ -141,12 +142,13 @@ function pressureText({ entered }: Content): string | null {
 }
 
 /** Whether the server has it yet, or it waits here; what was refused is said at the head of the page. */
-function Kept({ exercise }: { readonly exercise: string }) {
+/** Where it is now that it is done: put where a voice says what comes. */
+export function Kept({ exercise }: { readonly exercise: string }) {
   const { words } = useApp();
   const waits = useKept(({ kept }) => kept.waiting.find(({ round }) => round === exercise));
   if (waits !== undefined && waits.refused !== null) return null;
   return (
-    <p className={waits === undefined ? 'ticked' : 'notice'} role="status">
+    <p className={waits === undefined ? 'ticked' : 'notice'}>
       {words.sentence(waits === undefined ? 'practice.keptNow' : 'practice.keptHere')}
     </p>
   );
@@ -179,7 +181,7 @@ export function TruthPanel({
   ] as const;
   return (
     <section className="practice-done" aria-label={say('practice.truth')}>
-      <Kept exercise={draft.exercise} />
+      <StepHeading text={say('practice.truth')} />
       <table className="truth-table">
         <thead>
           <tr>

@@ -124,9 +124,11 @@ export function Hands(props: HandsProps) {
           {say('practice.mark')}
         </button>
       </div>
-      {draft.marks.length === 0 ? null : (
-        <p className="small room-marks" role="status">
-          {say('practice.marked', { marks: draft.marks.length })}{' '}
+      <div className="small room-marks">
+        <span role="status">
+          {draft.marks.length === 0 ? null : say('practice.marked', { marks: draft.marks.length })}
+        </span>
+        {draft.marks.length === 0 ? null : (
           <button
             type="button"
             className="button button-quiet"
@@ -134,8 +136,8 @@ export function Hands(props: HandsProps) {
           >
             {say('practice.unmark')}
           </button>
-        </p>
-      )}
+        )}
+      </div>
       <label className="tick small">
         <input
           type="checkbox"

@@ -57,13 +57,27 @@ test('a round by its side ways: back to the rest, not done on the page of the si
   await test.step('breaths are not done, said where they would be taken; without a reason nothing is kept', async () => {
     await page.getByRole('link', { name: 'Breaths' }).tap();
     await page.getByRole('button', { name: 'Not done …' }).tap();
+    // The reasons open in view, though the button stood at the foot of the page.
+    await expect(page.getByText('Why was it not done?')).toBeInViewport();
+    await expect(page.getByLabel('the person declined')).toBeFocused();
     await page.getByRole('button', { name: 'Keep this reason' }).tap();
     await expect(page.getByText('Choose a reason.')).toBeVisible();
     await expect(page.getByText('no arm may be used')).toHaveCount(0);
     await expect(page.locator('.measure-stage')).not.toContainText(/breath/i);
     await expectAccessible(page);
+    await page.getByText('the person was away').tap();
+    await page.getByRole('button', { name: 'Keep this reason' }).tap();
+    const said = page.getByText('Not done: the person was away');
+    await expect(said).toBeInViewport();
+    await expect(said).toBeFocused();
+    await expectAccessible(page);
+    await page.getByRole('button', { name: 'Take this back' }).tap();
+    await expect(said).toHaveCount(0);
+    await page.getByRole('button', { name: 'Not done …' }).tap();
     await page.getByText('the person was asleep').tap();
     await page.getByRole('button', { name: 'Keep this reason' }).tap();
+    await expect(page.getByText('Not done: the person was asleep')).toBeVisible();
+    await page.getByRole('button', { name: 'Back to the pressure' }).tap();
     await expect(atRest).toBeVisible();
     await expect(page.getByRole('link', { name: 'Breaths' })).toHaveCount(0);
   });

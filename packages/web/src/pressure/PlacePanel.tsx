@@ -5,6 +5,7 @@ import {
   cuffScheme,
   DAY_OF_ROUND,
   inUnit,
+  NOT_DONE_REASONS,
   POSTURES,
   type Posture,
   parseCuffQuestion,
@@ -16,7 +17,6 @@ import {
 } from '@evenfall/clinical';
 import type { RunPlace } from '@evenfall/record';
 import { useState } from 'react';
-import { useLocation } from 'wouter';
 import { useBook } from '../app/book.js';
 import { useApp } from '../app/context.js';
 import { useForm } from '../app/forms.js';
@@ -27,16 +27,13 @@ import { Choices } from '../parts/Choices.js';
 import { Field } from '../parts/Field.js';
 import { Flags } from '../parts/Flags.js';
 import { MeasureField } from '../parts/MeasureField.js';
-import { NotDoneForm } from '../round/NotDoneForm.js';
-import { nextHref } from '../round/nextHref.js';
-import { standingOf } from '../round/standing.js';
+import { NotDoneHere } from '../round/NotDoneHere.js';
 import type { Round } from '../round/useRound.js';
 import { suggestedPlace, withGauge, withPlace, withPressureNotDone } from './pressureSteps.js';
 
 /** Arm, posture, site and cuff, held against the facts of the day. */
 export function PlacePanel({ round, person }: { readonly round: Round; readonly person: string }) {
-  const { words, program } = useApp();
-  const [, go] = useLocation();
+  const { words } = useApp();
   const { draft, facts, inForce } = round;
   const { roundRules: rules } = inForce;
   const suggested = suggestedPlace(draft.pressure, facts.round, rules);
@@ -106,6 +103,18 @@ export function PlacePanel({ round, person }: { readonly round: Round; readonly 
     const read = isCare ? (gauge?.id ?? null) : null;
     round.change((before) => withPlace(withGauge(before, read), place, rules.plan.palpateFirst));
   };
+  const notDoneHere = (
+    <NotDoneHere
+      key="not-done"
+      round={round}
+      person={person}
+      notDone={draft.pressure.notDone}
+      reasons={NOT_DONE_REASONS}
+      withReason={withPressureNotDone}
+    />
+  );
+  // In the same place below a fragment: it is the same part, which knows that it was asked just now.
+  if (draft.pressure.notDone !== null) return <>{notDoneHere}</>;
   return (
     <>
       <form
@@ -178,19 +187,7 @@ export function PlacePanel({ round, person }: { readonly round: Round; readonly 
           </div>
         )}
       </form>
-      {check.allowed === 'never' && draft.pressure.values.length === 0 ? (
-        <details className="more">
-          <summary>{words.sentence('pressure.notTaken')}</summary>
-          <NotDoneForm
-            onKeep={(kept) => {
-              const next = withPressureNotDone(draft, kept);
-              round.change((before) => withPressureNotDone(before, kept));
-              go(nextHref(person, standingOf(next, { ...round, program }).next.step));
-            }}
-            onCancel={() => form.set('side', side === 'left' ? 'right' : 'left')}
-          />
-        </details>
-      ) : null}
+      {draft.pressure.values.length === 0 ? notDoneHere : null}
     </>
   );
 }

@@ -3,12 +3,13 @@ import { useEffect, useRef } from 'react';
 import { useApp } from '../app/context.js';
 import { signText } from '../app/signText.js';
 import { FactsOfRound } from '../facts/FactsOfRound.js';
-import { isVoidValue } from './draft.js';
+import { isVoidValue, withNotDone } from './draft.js';
 import { GoOn } from './GoOn.js';
 import { goOnPages, tapPages } from './goOnLater.js';
 import type { Measuring } from './measuring.js';
 import { isTimed } from './measuring.js';
 import { NotDoneHere } from './NotDoneHere.js';
+import { reasonsOf } from './notDoneReasons.js';
 import type { PanelProps } from './panelProps.js';
 import { ReadyPanel } from './ReadyPanel.js';
 import { RoundFrame } from './RoundFrame.js';
@@ -115,6 +116,20 @@ type TakingProps = PanelProps & {
 function Taking({ round, sign, person, measuring }: TakingProps) {
   const isReady = measuring.at === 'ready';
   const hasValue = round.draft[sign].values.some((value) => !isVoidValue(value));
+  const { notDone } = round.draft[sign];
+  const notDoneHere =
+    isReady && !hasValue ? (
+      <NotDoneHere
+        key="not-done"
+        round={round}
+        person={person}
+        notDone={notDone}
+        reasons={reasonsOf(sign)}
+        withReason={(draft, reason) => withNotDone(draft, sign, reason)}
+      />
+    ) : null;
+  // A reason stands in place of the watch, until it is taken back.
+  if (notDone !== null && notDoneHere !== null) return <div className="measure">{notDoneHere}</div>;
   return (
     <div className="measure">
       {isReady ? (
@@ -127,7 +142,7 @@ function Taking({ round, sign, person, measuring }: TakingProps) {
           {({ TappingPanel }) => <TappingPanel round={round} sign={sign} measuring={measuring} />}
         </GoOn>
       )}
-      {isReady && !hasValue ? <NotDoneHere round={round} sign={sign} person={person} /> : null}
+      {notDoneHere}
     </div>
   );
 }

@@ -1,6 +1,6 @@
 import { NOT_DONE_REASONS, type NotDoneReason } from '@evenfall/clinical';
 import type { Words } from '@evenfall/words';
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { useApp } from '../app/context.js';
 import { Choices } from '../parts/Choices.js';
 import { Field } from '../parts/Field.js';
@@ -26,10 +26,17 @@ export function NotDoneForm({ onKeep, onCancel, reasons = NOT_DONE_REASONS }: No
   const [reason, setReason] = useState<NotDone['reason'] | null>(null);
   const [text, setText] = useState('');
   const [isAsked, setAsked] = useState(false);
+  const form = useRef<HTMLFormElement>(null);
+  useEffect(() => {
+    // The reasons open below the button that asked for them: they come into view, and a keyboard goes on at the first.
+    form.current?.scrollIntoView({ block: 'nearest' });
+    form.current?.querySelector('input')?.focus({ preventScroll: true });
+  }, []);
   const needsText = reason === 'other' && text.trim() === '';
 
   return (
     <form
+      ref={form}
       className="form not-done"
       noValidate
       onSubmit={(event) => {

@@ -1,37 +1,41 @@
-import type { CountOf } from '@evenfall/clinical';
-import { useState } from 'react';
+import type { NotDoneReason } from '@evenfall/clinical';
+import { useEffect, useRef, useState } from 'react';
 import { useLocation } from 'wouter';
 import { useApp } from '../app/context.js';
-import { withNotDone } from './draft.js';
+import type { NotDone, RoundDraft } from './draft.js';
 import { NotDoneForm, notDoneText } from './NotDoneForm.js';
 import { nextHref } from './nextHref.js';
-import { reasonsOf } from './notDoneReasons.js';
 import { useCameFrom } from './useCameFrom.js';
 import { useNextStep } from './useNextStep.js';
 import type { Round } from './useRound.js';
 
-type NotDoneHereProps = { readonly round: Round; readonly sign: CountOf; readonly person: string };
+type NotDoneHereProps = {
+  readonly round: Round;
+  readonly person: string;
+  /** Why the sign was not done; null while nothing was said. */
+  readonly notDone: NotDone | null;
+  /** The reasons that can apply to it. */
+  readonly reasons: readonly NotDoneReason[];
+  /** The round with a reason, or with none once it is taken back. */
+  readonly withReason: (draft: RoundDraft, notDone: NotDone | null) => RoundDraft;
+};
 
-/** On the page that takes a sign: it is not done, and why; then on to what comes next. */
-export function NotDoneHere({ round, sign, person }: NotDoneHereProps) {
+/** On the page that takes a sign: it is not done, and why; what was said is confirmed there, and can be taken back. */
+export function NotDoneHere({ round, person, notDone, reasons, withReason }: NotDoneHereProps) {
   const { words } = useApp();
-  const [, go] = useLocation();
-  const cameFrom = useCameFrom(person);
   const [isAsking, setAsking] = useState(false);
-  const nextStep = useNextStep();
-  const { notDone } = round.draft[sign];
   if (notDone !== null)
     return (
-      <div className="buttons">
-        <p>{words.sentence('review.notDoneIs', { text: notDoneText(notDone, words) })}</p>
-        <button
-          type="button"
-          className="button button-quiet"
-          onClick={() => round.change((draft) => withNotDone(draft, sign, null))}
-        >
-          {words.sentence('review.notDoneUndo')}
-        </button>
-      </div>
+      <NotDoneSaid
+        round={round}
+        person={person}
+        notDone={notDone}
+        isNew={isAsking}
+        onTakenBack={() => {
+          setAsking(false);
+          round.change((draft) => withReason(draft, null));
+        }}
+      />
     );
   if (!isAsking)
     return (
@@ -43,14 +47,51 @@ export function NotDoneHere({ round, sign, person }: NotDoneHereProps) {
     );
   return (
     <NotDoneForm
-      reasons={reasonsOf(sign)}
-      onKeep={(kept) =>
-        nextStep(withNotDone(round.draft, sign, kept), round, ({ step }) => {
-          round.change((draft) => withNotDone(draft, sign, kept));
-          go(cameFrom?.href ?? nextHref(person, step), { replace: true });
-        })
-      }
+      reasons={reasons}
+      onKeep={(kept) => round.change((draft) => withReason(draft, kept))}
       onCancel={() => setAsking(false)}
     />
+  );
+}
+
+type SaidProps = Pick<NotDoneHereProps, 'round' | 'person'> & {
+  readonly notDone: NotDone;
+  /** Whether it was said just now: then one stands before it. */
+  readonly isNew: boolean;
+  readonly onTakenBack: () => void;
+};
+
+/** Why it was not done, in words, with the way to take it back and the way on. */
+function NotDoneSaid({ round, person, notDone, isNew, onTakenBack }: SaidProps) {
+  const { words } = useApp();
+  const [, go] = useLocation();
+  const said = useRef<HTMLParagraphElement>(null);
+  const cameFrom = useCameFrom(person);
+  const nextStep = useNextStep();
+  useEffect(() => {
+    if (!isNew) return;
+    window.scrollTo(0, 0);
+    said.current?.focus({ preventScroll: true });
+  }, [isNew]);
+  return (
+    <div className="not-done-said">
+      <p ref={said} tabIndex={-1} className="not-done-why">
+        {words.sentence('review.notDoneIs', { text: notDoneText(notDone, words) })}
+      </p>
+      <button type="button" className="button button-quiet" onClick={onTakenBack}>
+        {words.sentence('review.notDoneUndo')}
+      </button>
+      <div className="next-steps">
+        <button
+          type="button"
+          className="button button-first button-large"
+          onClick={() =>
+            nextStep(round.draft, round, ({ step }) => go(cameFrom?.href ?? nextHref(person, step)))
+          }
+        >
+          {words.sentence(cameFrom === null ? 'count.goOn' : 'rest.back')}
+        </button>
+      </div>
+    </div>
   );
 }

@@ -46,7 +46,6 @@ export const pressure = {
     `For this arm: ${f.cuff}, bladder ${say.lengthNumber(f.width)} × ${say.length(f.length)}.`,
   noCuffFor: 'No cuff of this scheme fits this arm: follow your local rule, or take another site.',
   never: 'This arm must not be used. Take the other one, or say below why the pressure was not taken.',
-  notTaken: 'The pressure cannot be taken …',
   better: 'The other arm is better. To take this one, say who decided and why.',
   overrideBy: 'Who decided',
   overrideWhy: 'Why this arm',

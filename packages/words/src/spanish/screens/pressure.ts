@@ -45,7 +45,6 @@ export const pressure: Reworded<typeof english> = {
     `Para este brazo: ${f.cuff}, cámara de ${say.lengthNumber(f.width)} × ${say.length(f.length)}.`,
   noCuffFor: 'Ningún manguito de este esquema va bien a este brazo: siga su regla local, o tome otro sitio.',
   never: 'Este brazo no se debe usar. Tome el otro, o diga abajo por qué no se tomó la presión.',
-  notTaken: 'No se puede tomar la presión …',
   better: 'Es mejor el otro brazo. Para tomar este, diga quién lo decidió y por qué.',
   overrideBy: 'Quién lo decidió',
   overrideWhy: 'Por qué este brazo',

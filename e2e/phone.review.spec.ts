@@ -77,7 +77,7 @@ test('a round by its side ways: back to the rest, not done on the page of the si
     await page.getByText('the person was asleep').tap();
     await page.getByRole('button', { name: 'Keep this reason' }).tap();
     await expect(page.getByText('Not done: the person was asleep')).toBeVisible();
-    await page.getByRole('button', { name: 'Back to the pressure' }).tap();
+    await page.getByRole('link', { name: 'Back to the pressure' }).tap();
     await expect(atRest).toBeVisible();
     await expect(page.getByRole('link', { name: 'Breaths' })).toHaveCount(0);
   });

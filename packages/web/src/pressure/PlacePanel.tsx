@@ -17,6 +17,7 @@ import {
 } from '@evenfall/clinical';
 import type { RunPlace } from '@evenfall/record';
 import { useState } from 'react';
+import { useLocation } from 'wouter';
 import { useBook } from '../app/book.js';
 import { useApp } from '../app/context.js';
 import { useForm } from '../app/forms.js';
@@ -28,12 +29,15 @@ import { Field } from '../parts/Field.js';
 import { Flags } from '../parts/Flags.js';
 import { MeasureField } from '../parts/MeasureField.js';
 import { NotDoneHere } from '../round/NotDoneHere.js';
+import { nextHref } from '../round/nextHref.js';
+import { standingOf } from '../round/standing.js';
 import type { Round } from '../round/useRound.js';
 import { suggestedPlace, withGauge, withPlace, withPressureNotDone } from './pressureSteps.js';
 
 /** Arm, posture, site and cuff, held against the facts of the day. */
 export function PlacePanel({ round, person }: { readonly round: Round; readonly person: string }) {
-  const { words } = useApp();
+  const { words, program } = useApp();
+  const [, go] = useLocation();
   const { draft, facts, inForce } = round;
   const { roundRules: rules } = inForce;
   const suggested = suggestedPlace(draft.pressure, facts.round, rules);
@@ -111,6 +115,7 @@ export function PlacePanel({ round, person }: { readonly round: Round; readonly 
       notDone={draft.pressure.notDone}
       reasons={NOT_DONE_REASONS}
       withReason={withPressureNotDone}
+      onGoOn={() => go(nextHref(person, standingOf(draft, { ...round, program }).next.step))}
     />
   );
   // In the same place below a fragment: it is the same part, which knows that it was asked just now.

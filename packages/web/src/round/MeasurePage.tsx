@@ -1,5 +1,6 @@
 import type { CountOf } from '@evenfall/clinical';
 import { useEffect, useRef } from 'react';
+import { useLocation } from 'wouter';
 import { useApp } from '../app/context.js';
 import { signText } from '../app/signText.js';
 import { FactsOfRound } from '../facts/FactsOfRound.js';
@@ -9,6 +10,7 @@ import { goOnPages, tapPages } from './goOnLater.js';
 import type { Measuring } from './measuring.js';
 import { isTimed } from './measuring.js';
 import { NotDoneHere } from './NotDoneHere.js';
+import { nextHref } from './nextHref.js';
 import { reasonsOf } from './notDoneReasons.js';
 import type { PanelProps } from './panelProps.js';
 import { ReadyPanel } from './ReadyPanel.js';
@@ -16,6 +18,7 @@ import { RoundFrame } from './RoundFrame.js';
 import { RunningPanel } from './RunningPanel.js';
 import { TypingPanel } from './TypingPanel.js';
 import { useInterruption } from './useInterruption.js';
+import { useNextStep } from './useNextStep.js';
 import { type Round, revived } from './useRound.js';
 import { useWakeLock } from './useWakeLock.js';
 import { VoidPanel } from './VoidPanel.js';
@@ -117,6 +120,8 @@ function Taking({ round, sign, person, measuring }: TakingProps) {
   const isReady = measuring.at === 'ready';
   const hasValue = round.draft[sign].values.some((value) => !isVoidValue(value));
   const { notDone } = round.draft[sign];
+  const [, go] = useLocation();
+  const nextStep = useNextStep();
   const notDoneHere =
     isReady && !hasValue ? (
       <NotDoneHere
@@ -126,6 +131,7 @@ function Taking({ round, sign, person, measuring }: TakingProps) {
         notDone={notDone}
         reasons={reasonsOf(sign)}
         withReason={(draft, reason) => withNotDone(draft, sign, reason)}
+        onGoOn={() => nextStep(round.draft, round, ({ step }) => go(nextHref(person, step)))}
       />
     ) : null;
   // A reason stands in place of the watch, until it is taken back.

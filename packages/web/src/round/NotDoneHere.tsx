@@ -1,12 +1,10 @@
 import type { NotDoneReason } from '@evenfall/clinical';
 import { useEffect, useRef, useState } from 'react';
-import { useLocation } from 'wouter';
+import { Link } from 'wouter';
 import { useApp } from '../app/context.js';
 import type { NotDone, RoundDraft } from './draft.js';
 import { NotDoneForm, notDoneText } from './NotDoneForm.js';
-import { nextHref } from './nextHref.js';
 import { useCameFrom } from './useCameFrom.js';
-import { useNextStep } from './useNextStep.js';
 import type { Round } from './useRound.js';
 
 type NotDoneHereProps = {
@@ -18,19 +16,21 @@ type NotDoneHereProps = {
   readonly reasons: readonly NotDoneReason[];
   /** The round with a reason, or with none once it is taken back. */
   readonly withReason: (draft: RoundDraft, notDone: NotDone | null) => RoundDraft;
+  /** Where it goes on to what comes next; not asked where one came from somewhere to go back to. */
+  readonly onGoOn: () => void;
 };
 
 /** On the page that takes a sign: it is not done, and why; what was said is confirmed there, and can be taken back. */
-export function NotDoneHere({ round, person, notDone, reasons, withReason }: NotDoneHereProps) {
+export function NotDoneHere({ round, person, notDone, reasons, withReason, onGoOn }: NotDoneHereProps) {
   const { words } = useApp();
   const [isAsking, setAsking] = useState(false);
   if (notDone !== null)
     return (
       <NotDoneSaid
-        round={round}
         person={person}
         notDone={notDone}
         isNew={isAsking}
+        onGoOn={onGoOn}
         onTakenBack={() => {
           setAsking(false);
           round.change((draft) => withReason(draft, null));
@@ -54,7 +54,7 @@ export function NotDoneHere({ round, person, notDone, reasons, withReason }: Not
   );
 }
 
-type SaidProps = Pick<NotDoneHereProps, 'round' | 'person'> & {
+type SaidProps = Pick<NotDoneHereProps, 'person' | 'onGoOn'> & {
   readonly notDone: NotDone;
   /** Whether it was said just now: then one stands before it. */
   readonly isNew: boolean;
@@ -62,12 +62,10 @@ type SaidProps = Pick<NotDoneHereProps, 'round' | 'person'> & {
 };
 
 /** Why it was not done, in words, with the way to take it back and the way on. */
-function NotDoneSaid({ round, person, notDone, isNew, onTakenBack }: SaidProps) {
+function NotDoneSaid({ person, notDone, isNew, onTakenBack, onGoOn }: SaidProps) {
   const { words } = useApp();
-  const [, go] = useLocation();
   const said = useRef<HTMLParagraphElement>(null);
   const cameFrom = useCameFrom(person);
-  const nextStep = useNextStep();
   useEffect(() => {
     if (!isNew) return;
     window.scrollTo(0, 0);
@@ -82,15 +80,15 @@ function NotDoneSaid({ round, person, notDone, isNew, onTakenBack }: SaidProps) 
         {words.sentence('review.notDoneUndo')}
       </button>
       <div className="next-steps">
-        <button
-          type="button"
-          className="button button-first button-large"
-          onClick={() =>
-            nextStep(round.draft, round, ({ step }) => go(cameFrom?.href ?? nextHref(person, step)))
-          }
-        >
-          {words.sentence(cameFrom === null ? 'count.goOn' : 'rest.back')}
-        </button>
+        {cameFrom === null ? (
+          <button type="button" className="button button-first button-large" onClick={onGoOn}>
+            {words.sentence('count.goOn')}
+          </button>
+        ) : (
+          <Link href={cameFrom.href} className="button button-first button-large">
+            {words.sentence('rest.back')}
+          </Link>
+        )}
       </div>
     </div>
   );

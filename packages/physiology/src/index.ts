@@ -27,6 +27,7 @@ export { exp, log, power } from './exact/exponential.js';
 export { normalQuantile } from './exact/normalQuantile.js';
 export { PHYSIOLOGY_FIGURES } from './figures.js';
 export type { Beat } from './heart/beat.js';
+export type { BeatStream } from './heart/beatStream.js';
 export { beats } from './heart/beats.js';
 export type { Rhythm, RhythmKind, Variation } from './heart/rhythm.js';
 export { RHYTHM_KINDS, VARIATIONS } from './heart/rhythm.js';

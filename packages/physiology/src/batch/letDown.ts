@@ -48,7 +48,9 @@ export function newLetDownResult(): LetDownResult {
 
 /**
  * The batch face: one letting down, beat by beat and exact, without ticks. Equal to the sample face for the same fall.
- * Steps through every beat from the person's origin on: start plans near it (`movedTo`) where many are run.
+ * Steps through every beat from the person's origin on: start plans near it (`movedTo`) where many are run, or give the
+ * beats `from` an instant shortly before (`Rig.beatsNow`): those of a visit that was, of which circumstances change the
+ * levels alone.
  */
 export function letDown(
   person: Person,
@@ -57,12 +59,18 @@ export function letDown(
   plan: LetDownPlan,
   out: LetDownResult = newLetDownResult(),
   log: SoundLog | null = null,
+  from: BeatStream | null = null,
 ): LetDownResult {
   clear(out);
   if (log !== null) log.count = 0;
   FALL.restart(plan);
-  STREAM.restart(person, circumstances, plan.startSeconds - INFLATION_SECONDS);
-  ARM.restart(person, circumstances, instrument);
+  if (from === null) STREAM.restart(person, circumstances, plan.startSeconds - INFLATION_SECONDS);
+  else {
+    STREAM.copyFrom(from);
+    STREAM.levels.change(circumstances);
+    STREAM.levels.inflateAt(circumstances.firstInflationSeconds ?? plan.startSeconds - INFLATION_SECONDS);
+  }
+  ARM.restart(person, circumstances, instrument, plan.run);
   while (STREAM.foot < plan.startSeconds) STREAM.begin();
   let openSince = Number.NaN;
   let heardBefore = -2;

@@ -1,3 +1,4 @@
+import { meetingIn } from '../artery/meetingIn.js';
 import type { BeatStream } from '../heart/beatStream.js';
 import type { Arm } from '../sound/arm.js';
 import type { Fall } from './fall.js';
@@ -50,7 +51,11 @@ export class Meeting {
       const move = once - after;
       if (move < SETTLED_SECONDS && move > -SETTLED_SECONDS) break;
       const twice = arm.opensAfter(beat, arm.outside(fall.cuffAt(foot + once)));
-      if (twice === Number.POSITIVE_INFINITY) break;
+      // Over the top of the pulse: the cuff comes under it only just in time.
+      if (twice === Number.POSITIVE_INFINITY) {
+        after = this.lateIn(beat, arm, fall);
+        break;
+      }
       const bend = twice - once - move;
       after = bend === 0 ? twice : after - (move * move) / bend;
     }
@@ -59,5 +64,10 @@ export class Meeting {
     this.atSeconds = at;
     this.cuffMmHg = cuff;
     this.outside = arm.outside(cuff);
+  }
+
+  private lateIn(beat: BeatStream, arm: Arm, fall: Fall): number {
+    const climb = (after: number) => arm.opensAfter(beat, arm.outside(fall.cuffAt(beat.foot + after)));
+    return meetingIn(0, arm.longestOpening(beat), climb);
   }
 }

@@ -9,4 +9,6 @@ export type LetDownPlan = {
   readonly fall: number | readonly Stretch[];
   /** Sounds under this are not heard, dB over a normal listener's threshold in a quiet room. */
   readonly thresholdDb: number;
+  /** Which inflation of the visit this is, from 0: in some people sounds go on to the end in one and not in the next. Left out: 0. */
+  readonly run?: number;
 };

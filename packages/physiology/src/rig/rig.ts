@@ -1,4 +1,5 @@
 import { contourOf } from '../artery/contour.js';
+import { meetingIn } from '../artery/meetingIn.js';
 import { heightWithin, pressureWithin } from '../artery/pressureWithin.js';
 import type { Breath } from '../breathing/breath.js';
 import { BreathStream } from '../breathing/breathStream.js';
@@ -169,6 +170,18 @@ export class Rig {
     return other;
   }
 
+  /** The beats from this instant on, as they will come where nothing is changed: a copy that goes on alone. */
+  beatsNow(): BeatStream {
+    const beats = new BeatStream();
+    beats.copyFrom(this.stream);
+    return beats;
+  }
+
+  /** Inflations begun so far. */
+  get inflations(): number {
+    return this.runs;
+  }
+
   private act(action: Action): void {
     switch (action.kind) {
       case 'chest-piece':
@@ -266,7 +279,9 @@ export class Rig {
     for (let step = 0; step < SETTLING_STEPS; step++) {
       const once = climb(at);
       const twice = climb(once);
-      if (!(Math.abs(once - at) > SETTLED_SECONDS) || !Number.isFinite(twice)) break;
+      // Over the top of the pulse at one of the two: the cuff came under it only just in time.
+      if (!Number.isFinite(twice)) return meetingIn(beat.foot, Math.min(top, seconds), climb);
+      if (!(Math.abs(once - at) > SETTLED_SECONDS)) break;
       const bend = twice - 2 * once + at;
       at = bend === 0 ? twice : at - ((once - at) * (once - at)) / bend;
     }
@@ -277,7 +292,8 @@ export class Rig {
     const outside = this.arm.outside(cuff);
     const level = this.arm.levelDb(beat, outside);
     if (level !== SILENT && outside < beat.systolic && outside > beat.diastolic) {
-      if (Number.isNaN(this.openSince)) this.openSince = at;
+      // The clock begins with the fall, as that of the batch face does.
+      if (Number.isNaN(this.openSince)) this.openSince = this.bulb.isRising ? Number.NaN : at;
       else if (at - this.openSince > SOUND_FIGURES.congestedAfterSeconds.value) this.arm.congest();
     }
     if (level !== SILENT && this.isListening && cuff > FLAT_MMHG) {

@@ -62,7 +62,7 @@ export class Arm {
   private isPressed = false;
   private run = 0;
 
-  restart(person: Person, circumstances: Circumstances, instrument: Instrument): void {
+  restart(person: Person, circumstances: Circumstances, instrument: Instrument, run = 0): void {
     this.person = person;
     this.soundKey = keyOf(person.beatSeed, 'ksound');
     this.peakDb = person.soundDb;
@@ -71,7 +71,7 @@ export class Arm {
     this.hasCrisp = person.hasCrisp;
     this.contour = contourOf(person.scenario.waveShape, 'brachial');
     this.isCongested = false;
-    this.run = 0;
+    this.run = run;
     this.change(circumstances, instrument);
   }
 

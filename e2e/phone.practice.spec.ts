@@ -51,6 +51,9 @@ test('by touch alone: prepared, pumped up, let down, written, kept, and in no ch
 
   await page.getByRole('button', { name: 'Gauge', exact: true }).tap();
   const bulb = page.getByRole('button', { name: 'Squeeze the bulb' });
+  // All air let out, the screw stands wide open; a hand that squeezes again has shut it.
+  await page.getByRole('button', { name: 'Let all air out' }).tap();
+  await expect(page.getByText('wide open')).toBeVisible();
   for (let stroke = 0; stroke < 20 && (await mmHg(page)) < 150; stroke++) {
     await bulb.tap();
     await page.waitForTimeout(420);
@@ -74,7 +77,12 @@ test('by touch alone: prepared, pumped up, let down, written, kept, and in no ch
   // A reload in the middle loses nothing: the needle goes on from where it was.
   const before = await mmHg(page);
   await page.reload();
+  await expect(page.getByText('The page was loaded anew.', { exact: false })).toBeVisible();
   await page.getByRole('button', { name: 'Gauge', exact: true }).tap();
+  const stood = await mmHg(page);
+  await page.waitForTimeout(500);
+  expect(await mmHg(page)).toBe(stood);
+  await page.getByRole('button', { name: 'Go on' }).first().tap();
   const after = await mmHg(page);
   expect(after).toBeLessThan(before + 5);
   expect(after).toBeGreaterThan(20);

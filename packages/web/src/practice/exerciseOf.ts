@@ -1,5 +1,5 @@
 import type { Run } from '@evenfall/clinical';
-import type { Counted, Entered } from '@evenfall/practice';
+import { ACTION_LIMITS, type Counted, type Entered } from '@evenfall/practice';
 import type { ExerciseContent, InForce } from '@evenfall/record';
 import { chartedRate } from '../round/chartedRate.js';
 import { isVoidValue, type SignDraft } from '../round/draft.js';
@@ -13,7 +13,7 @@ export function exerciseOf(draft: PracticeDraft, inForce: InForce): ExerciseCont
   return {
     schema: 1,
     ...played,
-    seconds: tick / TICKS_A_SECOND,
+    seconds: Math.max(SHORTEST_SECONDS, tick / TICKS_A_SECOND),
     evidence: {
       run: run === null ? null : { startSeconds: draft.runFrom ?? draft.peakSeconds ?? 0, run },
       pulse: countedIn(round.pulse, draft.countedFrom.pulse),
@@ -28,6 +28,8 @@ export function exerciseOf(draft: PracticeDraft, inForce: InForce): ExerciseCont
 }
 
 const TICKS_A_SECOND = 200;
+/** A visit that is left at once is kept as one of a second. */
+const [SHORTEST_SECONDS] = ACTION_LIMITS.seconds;
 
 function pressureOf(run: Run | null): Pick<Entered, 'systolic' | 'muffled' | 'diastolic'> {
   const at = (...what: Run['moments'][number]['what'][]) =>

@@ -159,7 +159,8 @@ export class SoundPlayer {
     const samples = breathSound(breath, hasWheeze, this.options.seed, this.card.sampleRate);
     const gain = gainOfDb(dbfs - AUDIO_FIGURES.breathDbfs.value);
     for (let i = 0; i < samples.length; i++) samples[i] = gain * (samples[i] as number);
-    this.breath = this.once(samples, this.clock.cardTimeOf(startSeconds));
+    // One that began a moment ago is begun at once: it begins with silence.
+    this.breath = this.once(samples, Math.max(this.card.currentTime, this.clock.cardTimeOf(startSeconds)));
   }
 
   /** The chest piece was taken from the chest: what is heard of the breath at hand ends. */

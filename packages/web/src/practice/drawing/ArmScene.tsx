@@ -44,6 +44,15 @@ export function ArmScene(props: ArmProps) {
   const wrist = useRef<SVGCircleElement>(null);
   const elbow = useRef<SVGCircleElement>(null);
   const cuff = useRef<SVGPathElement>(null);
+  const laying = useRef<SVGGElement>(null);
+  const isLaying = onLay !== undefined || laid !== null;
+  useEffect(() => {
+    // The picture keeps a finger that drags: parts of a drawing take no `touch-action` everywhere, and the page would scroll.
+    const part = isLaying ? laying.current : null;
+    const keep = (event: TouchEvent) => event.preventDefault();
+    part?.addEventListener('touchmove', keep, { passive: false });
+    return () => part?.removeEventListener('touchmove', keep);
+  }, [isLaying]);
   const artery = arteryY(seed);
   const clarity = laid === null || inHand !== 'fingers' ? 0 : feltAt(laid, artery);
   const girth = Math.max(0.62, Math.min(1.5, armCm / DRAWN_CM));
@@ -148,8 +157,9 @@ export function ArmScene(props: ArmProps) {
         ) : null}
       </Spot>
 
-      {onLay === undefined && laid === null ? null : (
+      {isLaying ? (
         <g
+          ref={laying}
           className="laying"
           role="slider"
           {...(onLay === undefined ? {} : FOCUSABLE)}
@@ -187,7 +197,7 @@ export function ArmScene(props: ArmProps) {
             </g>
           )}
         </g>
-      )}
+      ) : null}
     </svg>
   );
 }

@@ -7,13 +7,11 @@ export class Fall {
   private peak = 0;
   private rate = 0;
   private count = 1;
-  private last = 0;
   private readonly from = new Float64Array(MOST_STRETCHES);
   private readonly top = new Float64Array(MOST_STRETCHES);
   private readonly rates = new Float64Array(MOST_STRETCHES);
 
   restart(plan: LetDownPlan): void {
-    this.last = 0;
     this.start = plan.startSeconds;
     this.peak = plan.peakMmHg;
     if (typeof plan.fall === 'number') {
@@ -51,12 +49,9 @@ export class Fall {
     return (this.top[i] as number) - (this.rates[i] as number) * (seconds - (this.from[i] as number));
   }
 
-  /** Looked for from where one was found last: a fall is asked about its instants more or less in order. */
   private stretchAt(seconds: number): number {
-    let i = this.last;
+    let i = this.count - 1;
     while (i > 0 && seconds < (this.from[i] as number)) i -= 1;
-    while (i < this.count - 1 && seconds >= (this.from[i + 1] as number)) i += 1;
-    this.last = i;
     return i;
   }
 }

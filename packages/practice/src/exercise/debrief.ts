@@ -1,5 +1,6 @@
 import { DEFAULT_RUN_RULES, type RunResult, runResult, UNKNOWN_RUN_CIRCUMSTANCES } from '@evenfall/clinical';
 import {
+  backgroundThresholdDb,
   type Circumstances,
   type Gap,
   type Levels,
@@ -11,13 +12,11 @@ import {
   truth,
 } from '@evenfall/physiology';
 import { type CountDebrief, countDebrief } from '../counting/countDebrief.js';
-import { bestFor, type Costs, costsOf } from '../fault/cost.js';
-import { MARK_MMHG } from '../fault/habit.js';
+import { type Costs, costsOf } from '../fault/cost.js';
 import { properInstrument, properOf } from '../fault/proper.js';
 import { type Ledger, ledgerOf } from '../ledger/ledger.js';
 import { techniqueLines } from '../ledger/techniqueLines.js';
 import { firstOfTwo } from '../reading/firstOfTwo.js';
-import { earOf } from './ear.js';
 import type { Counted, Entered, Exercise } from './exercise.js';
 import { type FallOf, fallAbout, lastFall } from './fall.js';
 import { type FeltBack, feltBack } from './feltBack.js';
@@ -63,24 +62,17 @@ export type Debrief = {
   readonly ledger: { readonly systolic: Ledger | null; readonly diastolic: Ledger | null };
   /** What was to be had, and what each fault of this reading cost. */
   readonly costs: Costs;
-  /** Whether a number is accepted; null: no number. */
-  readonly accepted: Accepted;
+  /** Within what the scenario accepts of the reference; null: no number. */
+  readonly accepted: {
+    readonly withinMmHg: number;
+    readonly systolic: boolean | null;
+    readonly diastolic: boolean | null;
+  };
   /** Pulse and breaths as they were counted beside what was true; null: not counted. */
   readonly counts: { readonly pulse: CountDebrief | null; readonly breaths: CountDebrief | null };
   /** Of a reading by feel what was there to be felt; null: it was made by ear, or none was. */
   readonly feltBack: FeltBack | null;
   readonly redFlag: { readonly code: RedFlag; readonly isSeen: boolean } | null;
-};
-
-/**
- * Within what the scenario accepts of the reference (`near`), or further from it but no further than the textbook's own
- * readings of this visit lay (`asGoodAsAny`): then it was the heart's and nobody's hand.
- */
-export type Acceptance = 'near' | 'asGoodAsAny' | 'no';
-export type Accepted = {
-  readonly withinMmHg: number;
-  readonly systolic: Acceptance | null;
-  readonly diastolic: Acceptance | null;
 };
 
 /** A mark may come this long after the sound it was made on, seconds. */
@@ -92,15 +84,6 @@ const MEANT_MMHG = 40;
 
 /** What came of an exercise. Plays the visit again from its data alone. */
 export function debrief(given: Exercise): Debrief {
-  return debriefWith(given, costsOf);
-}
-
-/** Whether its numbers are accepted, and by how much they were off: without looking for faults, which takes longer. */
-export function judged(given: Exercise): Pick<Debrief, 'ledger' | 'accepted'> {
-  return debriefWith(given, bestFor);
-}
-
-function debriefWith(given: Exercise, costing: typeof costsOf): Debrief {
   const played = replay(given);
   const { person } = played;
   const run = given.evidence.run;
@@ -114,7 +97,7 @@ function debriefWith(given: Exercise, costing: typeof costsOf): Debrief {
   const to = marks.at(-1)?.atSeconds ?? fall?.endSeconds ?? exercise.seconds;
   const middle = (from + to) / 2;
   const circumstances = circumstancesAt(exercise, from, played.firstInflationSeconds);
-  const proper = properOf(circumstances, fall?.inflatedSeconds ?? 0);
+  const proper = properOf(circumstances);
   const asItWas = truth(person, circumstances, middle, exercise.instrument);
   const asItShould = truth(person, proper, middle, properInstrument(person, exercise.instrument));
   const reference = asItShould.longRun;
@@ -130,16 +113,7 @@ function debriefWith(given: Exercise, costing: typeof costsOf): Debrief {
     diastolic: asItWas.longRun.diastolic + onCuff('diastolic'),
   };
   const within = person.scenario.acceptedWithinMmHg;
-  const costs = costing(exercise, played, fall, marks, asItWas.pulsePerMinute, sounding);
-  const acceptance = (of: 'systolic' | 'diastolic'): Acceptance | null => {
-    const one = ledger[of];
-    if (one === null) return null;
-    if (Math.abs(one.error) <= within) return 'near';
-    const spread = one.entered === exercise.entered[of] ? costs.spread?.[of] : undefined;
-    const isAmong =
-      spread !== undefined && one.entered >= spread.low - MARK_MMHG && one.entered <= spread.high + MARK_MMHG;
-    return isAmong ? 'asGoodAsAny' : 'no';
-  };
+  const isAccepted = (one: Ledger | null) => (one === null ? null : Math.abs(one.error) <= within);
   const { redFlag } = exercise.scenario;
   const counted = (one: Counted | null) => (one === null ? null : countDebrief(one, person, circumstances));
   return {
@@ -164,11 +138,11 @@ function debriefWith(given: Exercise, costing: typeof costsOf): Debrief {
     gap: gapIn(person, circumstances, sounding),
     reference,
     ledger,
-    costs,
+    costs: costsOf(exercise, played, fall, marks, asItWas.pulsePerMinute, sounding),
     accepted: {
       withinMmHg: within,
-      systolic: acceptance('systolic'),
-      diastolic: acceptance('diastolic'),
+      systolic: isAccepted(ledger.systolic),
+      diastolic: isAccepted(ledger.diastolic),
     },
     counts: {
       pulse: counted(exercise.evidence.pulse),
@@ -193,8 +167,7 @@ function gapIn({ gap, rest }: Person, { wasArmRaised }: Circumstances, sounding:
 function marksOf(exercise: Exercise, played: Replay, fall: FallOf | null): DebriefMark[] {
   const { run } = exercise.evidence;
   if (run === null) return [];
-  const { thresholdDb, noiseDb } = earOf(exercise, played);
-  const ear = thresholdDb + noiseDb;
+  const ear = earOf(exercise, played);
   const heard = played.sounds.filter(
     ({ atSeconds, levelDb }) =>
       fall !== null && levelDb >= ear && atSeconds >= fall.peakSeconds && atSeconds <= fall.endSeconds,
@@ -218,6 +191,12 @@ function marksOf(exercise: Exercise, played: Replay, fall: FallOf | null): Debri
       soundSeconds: isReached(sound) ? sound.atSeconds : null,
     };
   });
+}
+
+/** What this observer does not hear, in this place, dB; where sounds were shown, as a normal ear in a quiet room. */
+export function earOf({ evidence }: Exercise, { person }: Pick<Replay, 'person'>): number {
+  if (evidence.wasShown) return 0;
+  return Math.max(0, evidence.thresholdDb ?? 0) + backgroundThresholdDb(person.scenario.noiseDbA);
 }
 
 function ledgerFor(

@@ -1,6 +1,5 @@
 import {
   type Action,
-  type BeatStream,
   type Circumstances,
   circumstancesAfter,
   type FeltPulse,
@@ -31,15 +30,9 @@ export type Replay = {
   /** What a perfect listener would have got on each beat of this visit, whatever the person did meanwhile. */
   readonly beats: readonly ReplayBeat[];
   readonly firstInflationSeconds: number | null;
-  /** When each inflation from flat began. */
-  readonly inflationSeconds: readonly number[];
-  /** The beats as they came from some instants of the visit on: what a let-down at another moment begins with. */
-  readonly stretches: readonly { readonly seconds: number; readonly beats: BeatStream }[];
 };
 
 export const TRACE_PER_SECOND = 50;
-/** The beats are kept this often, seconds. */
-const KEPT_EVERY = 5;
 
 /** Plays an exercise from its scenario, seed and actions alone. */
 export function replay(
@@ -58,8 +51,6 @@ export function replay(
   const sounds: SoundEvent[] = [];
   const felt: FeltPulse[] = [];
   const beats: ReplayBeat[] = [];
-  const inflationSeconds: number[] = [];
-  const stretches: { seconds: number; beats: BeatStream }[] = [];
   let next = 0;
   for (let point = 0; point < points; point++) {
     const due: Action[] = [];
@@ -68,10 +59,7 @@ export function replay(
       if (action.tick >= point * step) break;
       due.push(action);
     }
-    if (point % (KEPT_EVERY * TRACE_PER_SECOND) === 0)
-      stretches.push({ seconds: point / TRACE_PER_SECOND, beats: rig.beatsNow() });
     const events = rig.advance(point * step, due);
-    if (rig.inflations > inflationSeconds.length) inflationSeconds.push(point / TRACE_PER_SECOND);
     sounds.push(...events.sounds);
     felt.push(...events.felt);
     // Beats are further apart than two points of a trace: none is passed over.
@@ -93,14 +81,7 @@ export function replay(
     felt,
     beats,
     firstInflationSeconds: rig.firstInflationSeconds,
-    inflationSeconds,
-    stretches,
   };
-}
-
-/** The beats of a visit from shortly before an instant on. */
-export function beatsBefore({ stretches }: Pick<Replay, 'stretches'>, seconds: number): BeatStream | null {
-  return (stretches.findLast((one) => one.seconds < seconds) ?? stretches[0])?.beats ?? null;
 }
 
 /** A trace at an instant, between its points on a straight line; at its ends the end. */

@@ -28,13 +28,9 @@ export const FAULTS = {
   'too-fast': { of: 'hand', doInstead: 'two-to-three-a-second' },
   'too-slow': { of: 'hand', doInstead: 'two-to-three-a-second' },
   'margin-small': { of: 'hand', doInstead: 'feel-and-add-thirty' },
-  'pumped-too-high': { of: 'hand', doInstead: 'thirty-and-no-more' },
-  'not-felt-first': { of: 'hand', doInstead: 'feel-and-add-thirty' },
-  stopped: { of: 'hand', doInstead: 'keep-letting-down' },
   'chest-piece-away': { of: 'hand', doInstead: 'keep-listening' },
   'read-late': { of: 'reader', doInstead: 'eye-on-the-needle' },
   misheard: { of: 'reader', doInstead: 'first-of-two-last-of-all' },
-  misread: { of: 'reader', doInstead: 'needle-at-the-sound' },
   'digit-habit': { of: 'reader', doInstead: 'nearest-mark' },
   'not-heard': { of: 'reader', doInstead: 'amplify-or-feel' },
   noise: { of: 'place', doInstead: 'quiet-place' },
@@ -46,22 +42,16 @@ export const FAULT_CODES = Object.keys(FAULTS) as readonly FaultCode[];
 
 type OfCircumstances = {
   readonly code: FaultCode;
-  /** `seconds`: of the visit, at which the cuff was pumped up; what was waited for in the room is rest, too. */
-  readonly isAt: (now: Circumstances, seconds: number) => boolean;
-  readonly proper: Partial<Circumstances> | ((seconds: number) => Partial<Circumstances>);
+  readonly isAt: (now: Circumstances) => boolean;
+  readonly proper: Partial<Circumstances>;
 };
-
-/** Minutes of rest at the start of a visit with which a reading at a second of it has had five. */
-export function properRest(seconds: number): number {
-  return Math.max(0, PROPER.restMinutes - seconds / 60);
-}
 
 /** Faults of circumstances: when there is one, and what is put right to take it away. */
 export const CIRCUMSTANCE_FAULTS: readonly OfCircumstances[] = [
   {
     code: 'too-little-rest',
-    isAt: ({ restMinutes }, seconds) => restMinutes < properRest(seconds),
-    proper: (seconds) => ({ restMinutes: properRest(seconds) }),
+    isAt: ({ restMinutes }) => restMinutes < PROPER.restMinutes,
+    proper: { restMinutes: PROPER.restMinutes },
   },
   { code: 'talking', isAt: ({ isTalking }) => isTalking, proper: { isTalking: false } },
   { code: 'legs-crossed', isAt: ({ hasLegsCrossed }) => hasLegsCrossed, proper: { hasLegsCrossed: false } },

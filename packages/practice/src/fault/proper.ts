@@ -6,17 +6,15 @@ import {
   PROPER,
   SOUND_INSTRUMENT,
 } from '@evenfall/physiology';
-import { properRest } from './faults.js';
 
 /**
  * The same visit as the textbook has it: everything that is in the observer's hands put right. Who measures, the
- * posture, the arm and when the cuff was first pumped up stay as they were. `seconds`: of the visit, at which the cuff was
- * pumped up: what was waited for until then is rest, too.
+ * posture, the arm and when the cuff was first pumped up stay as they were.
  */
-export function properOf(circumstances: Circumstances, seconds = 0): Circumstances {
+export function properOf(circumstances: Circumstances): Circumstances {
   return {
     ...PROPER,
-    restMinutes: Math.max(properRest(seconds), circumstances.restMinutes),
+    restMinutes: Math.max(PROPER.restMinutes, circumstances.restMinutes),
     measuredBy: circumstances.measuredBy,
     observerMinutes: circumstances.observerMinutes,
     firstInflationSeconds: circumstances.firstInflationSeconds,

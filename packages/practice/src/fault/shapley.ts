@@ -1,12 +1,12 @@
 /** So many players are shared out over every set of them; of more over seeded orders. */
-const MOST_EXACT = 8;
-const ORDERS = 60;
+const MOST_EXACT = 10;
+const ORDERS = 200;
 
 /**
  * What each of some players adds to a game, shared fairly: the mean over all orders of what it adds when it joins. The
  * shares sum to `value(all) - value(none)`. A set is a bit mask: bit i for player i.
  *
- * Exact for up to 8 players, each set asked once (2^8 games); for more a mean over 60 orders, which sums exactly too.
+ * Exact for up to 10 players, each set asked once (2^10 games); for more a mean over 200 orders, which sums exactly too.
  * Source: Shapley LS, A value for n-person games, 1953 (from memory).
  */
 export function shapley(players: number, value: (set: number) => number): number[] {

@@ -54,28 +54,6 @@ export const OBSERVER_FIGURES = figures({
     source: 'bedside handbook 3.5',
     sure: 'found',
   },
-  overMmHg: {
-    value: 30,
-    unit: 'mmHg',
-    meaning:
-      'so much beyond what the margin asks for, pumping was too high: it hurts and may raise the pressure itself',
-    source: 'bedside handbook 3.5 (that too high hurts); the amount: decision of this project',
-    sure: 'decision',
-  },
-  stoppedSeconds: {
-    value: 4,
-    unit: 's',
-    meaning: 'a cuff that stands still this long amid the sounds has been stopped',
-    source: 'no source: decision of this project',
-    sure: 'decision',
-  },
-  softestTapDb: {
-    value: 5,
-    unit: 'dB',
-    meaning: 'the softest tap of the loudness check: an ear that hears it hears what a practised one does',
-    source: 'no source: decision of this project',
-    sure: 'decision',
-  },
   pumpMmHgPerSecond: {
     value: 20,
     unit: 'mmHg/s',
@@ -86,8 +64,8 @@ export const OBSERVER_FIGURES = figures({
   waitSeconds: {
     value: 15,
     unit: 's',
-    meaning: 'between the estimate by feel and the reading, the cuff empty: the least of 15 to 30',
-    source: 'bedside handbook 3.4',
-    sure: 'memory',
+    meaning: 'between the estimate by feel and the reading, the cuff empty',
+    source: 'bedside handbook 3.5',
+    sure: 'found',
   },
 });

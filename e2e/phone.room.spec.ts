@@ -100,7 +100,8 @@ test('hands: squeezes go up evenly, let out and pumped again it holds, and a fin
     const actions = await page.evaluate(
       () =>
         JSON.parse(
-          Object.entries(localStorage).find(([key]) => /^evenfall\.practice(?!\.ears)/.test(key))?.[1] ?? '{}',
+          Object.entries(localStorage).find(([key]) => /^evenfall\.practice(?!\.ears)/.test(key))?.[1] ??
+            '{}',
         ).visit.actions as { kind: string; tick: number }[],
     );
     const arranged = actions.filter(({ kind }) => kind === 'arrange');

@@ -1,0 +1,56 @@
+import type { Page } from '@playwright/test';
+import { expect, test } from './evenfall.js';
+import { mmHg, readDebrief, VISITS } from './visits.js';
+
+/** Goes on with the Tab key to what has a name, and presses a key there. */
+async function at(page: Page, name: RegExp, key: string): Promise<void> {
+  for (let step = 0; step < 120; step++) {
+    await page.keyboard.press('Tab');
+    const found = await page.evaluate(() => {
+      const one = document.activeElement;
+      if (one === document.body) return '';
+      return one?.getAttribute('aria-label') ?? one?.closest('label')?.textContent ?? one?.textContent ?? '';
+    });
+    if (name.test(found)) return await page.keyboard.press(key);
+  }
+  throw new Error(`nothing called ${name} is reached`);
+}
+
+for (const { scenario, title, cuff, toMmHg, written } of VISITS) {
+  test(`by the keyboard: ${title} comes in, is measured, written down, and the debrief is read`, async ({
+    page,
+    demo,
+  }) => {
+    await page.goto(`${demo.address}/`);
+    await page.getByLabel('Who is measuring?').selectOption({ index: 1 });
+    await page.goto(`${demo.address}/practice/${scenario}`);
+    await page.getByRole('button', { name: /Come in/ }).waitFor();
+    await at(page, /Come in/, 'Enter');
+    await expect(page.getByTestId('needle')).toBeVisible();
+    await at(page, /^Arm$/, 'Enter');
+    await at(page, new RegExp(`^${cuff}\\b`), 'Enter');
+    await at(page, /Put the chest piece on/, 'Enter');
+    await at(page, /Squeeze the bulb/, 'Shift');
+    for (let stroke = 0; stroke < 40 && (await mmHg(page)) < toMmHg; stroke++) {
+      await page.keyboard.press('Space');
+      await page.waitForTimeout(400);
+    }
+    const peak = await mmHg(page);
+    expect(peak).toBeGreaterThan(toMmHg - 5);
+    for (let step = 0; step < 14; step++) await page.keyboard.press('ArrowRight');
+    await expect.poll(() => mmHg(page), { timeout: 60_000 }).toBeLessThan(peak - 30);
+    await page.keyboard.press('m');
+    await expect.poll(() => mmHg(page), { timeout: 60_000 }).toBeLessThan(peak - 60);
+    await page.keyboard.press('r');
+    await expect.poll(() => mmHg(page), { timeout: 10_000 }).toBeLessThan(4);
+    await at(page, /^Write the pressure$/, 'Enter');
+    await page.keyboard.type(written);
+    await page.keyboard.press('Enter');
+    // Two answers of one question: the arrow keys go between them.
+    await at(page, /Yes, now/, 'ArrowDown');
+    await at(page, /Keep the exercise/, 'Enter');
+    await expect(page.getByText('Kept. SIMULATED, in no chart.')).toBeVisible();
+    await at(page, /See what each habit cost/, 'Enter');
+    await readDebrief(page, title, written);
+  });
+}

@@ -1,0 +1,25 @@
+import type { Page } from '@playwright/test';
+import { expect } from './evenfall.js';
+
+/** What the needle shows: 300 mmHg over 300 degrees, zero at -150 (gaugeGeometry). */
+export const mmHg = (page: Page): Promise<number> =>
+  page
+    .getByTestId('needle')
+    .evaluate((one) => Number(/rotate\(([-\d.]+)/.exec(one.getAttribute('transform') ?? '')?.[1]) + 150);
+
+/** Three visits of the practice room: whose arm takes which cuff, how high it is pumped, what is written (invented). */
+export const VISITS = [
+  { scenario: 'hidden-shelf', title: 'Hidden shelf', cuff: 'adult', toMmHg: 190, written: '17896' },
+  { scenario: 'wide-sleeve', title: 'Wide sleeve', cuff: 'large adult', toMmHg: 170, written: '13684' },
+  { scenario: 'slow-hill', title: 'Slow hill', cuff: 'adult', toMmHg: 150, written: '11270' },
+] as const;
+
+/** Reads the debrief that is come to: of this person, with the truth beside what was written, and one thing to do differently. */
+export async function readDebrief(page: Page, title: string, written: string): Promise<void> {
+  await expect(page).toHaveURL(/\/practice\/exercises\//);
+  await expect(page.getByRole('heading', { level: 1 })).toContainText(title);
+  const main = page.getByRole('main');
+  await expect(main).toContainText('SIMULATED');
+  await expect(main).toContainText(String(Number(written.slice(0, 3))));
+  await expect(page.getByRole('heading', { name: 'What each fault cost' })).toBeVisible({ timeout: 60_000 });
+}

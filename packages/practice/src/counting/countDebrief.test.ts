@@ -8,13 +8,14 @@ const about = (id: string, of: 'pulse' | 'breaths') => {
   const person = makePerson(scenarioOf(id) as Scenario, 1);
   const made = countedBy(PERFECT_OBSERVER.counting, of, person, PROPER, 40);
   if (made === null) throw new Error('nothing to count');
-  return countDebrief(made, person, PROPER);
+  return countDebrief(made, { circumstances: PROPER, actions: [] }, { person, firstInflationSeconds: null });
 };
 
 test('a full minute of a quiet pulse is right to a beat or two', () => {
   const found = about('quiet-morning', 'pulse');
   expect(Math.abs(found.error)).toBeLessThanOrEqual(2);
   expect(found.result.perMinute).toBe(found.truePerMinute + found.error);
+  expect(found).toMatchObject({ n: found.there, isRight: true });
 });
 
 // Physiology handbook 2.2: sinus 76 in bigeminy gives a pulse of 38 at the wrist and 76 at the apex.

@@ -1,37 +1,66 @@
 import {
   type CountResult,
+  type CountRules,
   countResult,
   DEFAULT_COUNT_RULES,
   UNKNOWN_CIRCUMSTANCES,
 } from '@evenfall/clinical';
-import { type Circumstances, type Person, truth } from '@evenfall/physiology';
-import type { Counted } from '../exercise/exercise.js';
+import { beats, breaths, truth } from '@evenfall/physiology';
+import type { Counted, Exercise } from '../exercise/exercise.js';
+import { circumstancesAt, type Replay } from '../exercise/replay.js';
+import { countOf } from './countOf.js';
 
 /** A count beside what was true of the minute about its window; per minute. `error` is counted minus true. */
 export type CountDebrief = {
   readonly startSeconds: number;
+  readonly windowSeconds: number;
   readonly result: CountResult;
   readonly truePerMinute: number;
   /** Beats of the heart, where not each of them reaches the wrist; null of breaths. */
   readonly heartPerMinute: number | null;
   readonly error: number;
+  readonly n: number;
+  /** What there was to count in that very window, by the same convention. */
+  readonly there: number;
+  /** Whether the count is right: no more than one off, for when the clock was started. */
+  readonly isRight: boolean;
 };
+
+/** A window may be begun anywhere between two beats: one more or less is nobody's fault. Source: docs/conventions.md section 5. */
+const ONE_OFF = 1;
+/** Events just past the end of a window are looked at too, for a clock that starts on a beat. */
+const BEYOND_SECONDS = 15;
 
 /** What came of a count. A pulse is held against what a practised finger feels at the wrist. */
 export function countDebrief(
   { startSeconds, count }: Counted,
-  person: Person,
-  circumstances: Circumstances,
+  exercise: Pick<Exercise, 'circumstances' | 'actions'>,
+  { person, firstInflationSeconds }: Pick<Replay, 'person' | 'firstInflationSeconds'>,
+  rules: CountRules = DEFAULT_COUNT_RULES,
 ): CountDebrief {
-  const result = countResult(count, UNKNOWN_CIRCUMSTANCES, DEFAULT_COUNT_RULES);
-  const then = truth(person, circumstances, startSeconds + count.windowSeconds / 2);
-  const isPulse = count.of === 'pulse';
+  const { windowSeconds, of } = count;
+  const middle = startSeconds + windowSeconds / 2;
+  const circumstances = circumstancesAt(exercise, middle, firstInflationSeconds);
+  const result = countResult(count, UNKNOWN_CIRCUMSTANCES, rules);
+  const then = truth(person, circumstances, middle);
+  const isPulse = of === 'pulse';
   const truePerMinute = isPulse ? then.wristPerMinute : then.breathsPerMinute;
+  const to = startSeconds + windowSeconds + BEYOND_SECONDS;
+  const events = isPulse
+    ? beats(person, circumstances, startSeconds, to)
+        .filter(({ isFelt }) => isFelt)
+        .map(({ footSeconds }) => footSeconds)
+    : breaths(person, circumstances, startSeconds, to).map((one) => one.startSeconds);
+  const there = countOf(of, events, startSeconds, windowSeconds, count)?.count.n ?? 0;
   return {
     startSeconds,
+    windowSeconds,
     result,
     truePerMinute,
     heartPerMinute: isPulse ? then.pulsePerMinute : null,
     error: result.perMinute - truePerMinute,
+    n: count.n,
+    there,
+    isRight: Math.abs(count.n - there) <= ONE_OFF,
   };
 }

@@ -1,6 +1,5 @@
-import { DEFAULT_RUN_RULES, type RunResult, runResult, UNKNOWN_RUN_CIRCUMSTANCES } from '@evenfall/clinical';
+import { type RunResult, runResult, UNKNOWN_RUN_CIRCUMSTANCES } from '@evenfall/clinical';
 import {
-  backgroundThresholdDb,
   type Circumstances,
   type Gap,
   type Levels,
@@ -12,15 +11,29 @@ import {
   truth,
 } from '@evenfall/physiology';
 import { type CountDebrief, countDebrief } from '../counting/countDebrief.js';
-import { type Costs, costsOf } from '../fault/cost.js';
+import { type Base, baseOf } from '../fault/base.js';
+import { type Conduct, conductOf } from '../fault/conduct.js';
+import {
+  type Costs,
+  costsOf,
+  type Had,
+  hadOf,
+  NO_COSTS,
+  NOTHING_HAD,
+  type Obtainable,
+  visitOf,
+} from '../fault/cost.js';
+import type { Counterfactual } from '../fault/counterfactual.js';
 import { properInstrument, properOf } from '../fault/proper.js';
 import { type Ledger, ledgerOf } from '../ledger/ledger.js';
 import { techniqueLines } from '../ledger/techniqueLines.js';
 import { firstOfTwo } from '../reading/firstOfTwo.js';
+import { heardIn } from './ear.js';
 import type { Counted, Entered, Exercise } from './exercise.js';
-import { type FallOf, fallAbout, lastFall } from './fall.js';
+import { type FallOf, fallAbout, lastFall, MEANT_MMHG } from './fall.js';
 import { type FeltBack, feltBack } from './feltBack.js';
 import { circumstancesAt, instrumentAt, type Replay, replay, settledNeedle, traceAt } from './replay.js';
+import { type DebriefRules, USUAL_RULES } from './rules.js';
 
 /** A sound of the visit, and whether a normal ear hears it in a quiet room. */
 export type DebriefSound = Pick<SoundEvent, 'atSeconds' | 'beat' | 'cuffMmHg' | 'phase' | 'levelDb'> & {
@@ -39,17 +52,18 @@ export type DebriefMark = {
   readonly soundSeconds: number | null;
 };
 
-/** Everything that a page of an exercise draws. Times are seconds of the visit. */
-export type Debrief = {
-  readonly seconds: number;
-  readonly tracePerSecond: number;
-  readonly cuffMmHg: Float64Array;
-  readonly needleMmHg: Float64Array;
-  readonly arterialMmHg: Float64Array;
-  readonly sounds: readonly DebriefSound[];
-  readonly marks: readonly DebriefMark[];
+/** Whether a number is accepted: within `withinMmHg` of what was to be had at that very moment; null: no number. */
+export type Accepted = {
+  readonly withinMmHg: number;
+  readonly systolic: boolean | null;
+  readonly diastolic: boolean | null;
+};
+
+/** What came of an exercise but for what each fault cost. Times are seconds of the visit. */
+export type Judged = {
   /** The letting down that the reading was made in; null: the cuff was never pumped up. */
   readonly fall: FallOf | null;
+  readonly marks: readonly DebriefMark[];
   readonly entered: Entered;
   /** What the bedside's own rules say of the run; null: no run. */
   readonly reading: RunResult | null;
@@ -57,66 +71,67 @@ export type Debrief = {
   readonly truth: Truth;
   /** Where the sounds of this visit fell silent between two phases, mmHg in the cuff, about; null: nowhere. */
   readonly gap: Gap | null;
-  /** What the reading is held against: the mean of the minute about it, as the textbook prepares. */
-  readonly reference: Levels;
+  /** What was true: the mean of the minute about the reading, as the textbook prepares. */
+  readonly reference: Levels & { readonly muffled: number | null };
+  /** What was to be had at that very moment, by the book's hand, with the same heartbeats: what a reading is judged by. */
+  readonly had: Had;
   readonly ledger: { readonly systolic: Ledger | null; readonly diastolic: Ledger | null };
-  /** What was to be had, and what each fault of this reading cost. */
-  readonly costs: Costs;
-  /** Within what the scenario accepts of the reference; null: no number. */
-  readonly accepted: {
-    readonly withinMmHg: number;
-    readonly systolic: boolean | null;
-    readonly diastolic: boolean | null;
-  };
+  /** The sounds of this very fall went on far below the diastolic. */
+  readonly hasGoneOn: boolean;
+  /** The diastolic is judged where they became muffled: that was to be heard. */
+  readonly isByMuffled: boolean;
+  readonly isByFeel: boolean;
+  readonly accepted: Accepted;
   /** Pulse and breaths as they were counted beside what was true; null: not counted. */
   readonly counts: { readonly pulse: CountDebrief | null; readonly breaths: CountDebrief | null };
   /** Of a reading by feel what was there to be felt; null: it was made by ear, or none was. */
   readonly feltBack: FeltBack | null;
+  /** What the pulse and the breaths were in the minute about each count; without a count, about the reading. */
+  readonly rates: {
+    readonly wristPerMinute: number;
+    readonly heartPerMinute: number;
+    readonly breathsPerMinute: number;
+  };
   readonly redFlag: { readonly code: RedFlag; readonly isSeen: boolean } | null;
+};
+
+/** Everything that a page of an exercise draws. */
+export type Debrief = Judged & {
+  readonly seconds: number;
+  readonly tracePerSecond: number;
+  readonly cuffMmHg: Float64Array;
+  readonly needleMmHg: Float64Array;
+  readonly arterialMmHg: Float64Array;
+  readonly sounds: readonly DebriefSound[];
+  /** What each fault of this reading cost. */
+  readonly costs: Costs;
+  /** What was not done by the protocol, whether it cost anything or not, the gravest first. */
+  readonly conduct: readonly Conduct[];
 };
 
 /** A mark may come this long after the sound it was made on, seconds. */
 const REACH_SECONDS = 1.5;
 /** Clocks of mark and sound may differ by a tick or two. */
 const EARLY_SECONDS = 0.02;
-/** A cuff that went higher than this was meant to measure. */
-const MEANT_MMHG = 40;
+type Found = {
+  readonly played: Replay;
+  readonly judged: Judged;
+  readonly base: Base | null;
+  readonly visit: Counterfactual | null;
+};
 
-/** What came of an exercise. Plays the visit again from its data alone. */
-export function debrief(given: Exercise): Debrief {
-  const played = replay(given);
-  const { person } = played;
-  const run = given.evidence.run;
-  const firstMark = run?.run.moments[0]?.atSeconds ?? null;
-  const fall =
-    (run === null || firstMark === null ? null : fallAbout(played, run.startSeconds + firstMark)) ??
-    lastFall(played, MEANT_MMHG);
-  const exercise = { ...given, instrument: instrumentAt(given, fall?.peakSeconds ?? given.seconds) };
-  const marks = marksOf(exercise, played, fall);
-  const from = marks[0]?.atSeconds ?? fall?.peakSeconds ?? 0;
-  const to = marks.at(-1)?.atSeconds ?? fall?.endSeconds ?? exercise.seconds;
-  const middle = (from + to) / 2;
-  const circumstances = circumstancesAt(exercise, from, played.firstInflationSeconds);
-  const proper = properOf(circumstances);
-  const asItWas = truth(person, circumstances, middle, exercise.instrument);
-  const asItShould = truth(person, proper, middle, properInstrument(person, exercise.instrument));
-  const reference = asItShould.longRun;
-  const ledger = {
-    systolic: ledgerFor('systolic', exercise, played, marks, fall, asItWas, asItShould),
-    diastolic: ledgerFor('diastolic', exercise, played, marks, fall, asItWas, asItShould),
-  };
-  const onCuff = (of: 'systolic' | 'diastolic') =>
-    techniqueLines(asItWas, asItShould, of).onCuff.reduce((sum, { mmHg }) => sum + mmHg, 0);
-  /** Where in the cuff the sounds of this visit begin and end on the whole. */
-  const sounding = {
-    systolic: asItWas.longRun.systolic + onCuff('systolic'),
-    diastolic: asItWas.longRun.diastolic + onCuff('diastolic'),
-  };
-  const within = person.scenario.acceptedWithinMmHg;
-  const isAccepted = (one: Ledger | null) => (one === null ? null : Math.abs(one.error) <= within);
-  const { redFlag } = exercise.scenario;
-  const counted = (one: Counted | null) => (one === null ? null : countDebrief(one, person, circumstances));
+/** What came of an exercise but for what each fault cost: fast. */
+export function judge(exercise: Exercise, rules: DebriefRules = USUAL_RULES): Judged {
+  return found(exercise, rules).judged;
+}
+
+/** What came of an exercise, by the rules of the protocol in force. Plays the visit again from its data alone. */
+export function debrief(exercise: Exercise, rules: DebriefRules = USUAL_RULES): Debrief {
+  const { played, judged, base, visit } = found(exercise, rules);
+  const costs =
+    base === null || visit === null ? NO_COSTS : costsOf(base, visit, judged.had, exercise.entered);
   return {
+    ...judged,
     seconds: exercise.seconds,
     tracePerSecond: played.tracePerSecond,
     cuffMmHg: played.cuffMmHg,
@@ -130,23 +145,77 @@ export function debrief(given: Exercise): Debrief {
       levelDb,
       isAudible: levelDb >= 0,
     })),
-    marks,
+    costs,
+    conduct: conductOf(exercise, played, judged, base, rules),
+  };
+}
+
+function found(given: Exercise, rules: DebriefRules): Found {
+  const played = replay(given);
+  const { person } = played;
+  const run = given.evidence.run;
+  const firstMark = run?.run.moments[0]?.atSeconds ?? null;
+  const fall =
+    (run === null || firstMark === null ? null : fallAbout(played, run.startSeconds + firstMark)) ??
+    lastFall(played, MEANT_MMHG);
+  const exercise = { ...given, instrument: instrumentAt(given, fall?.peakSeconds ?? given.seconds) };
+  const marks = marksOf(exercise, played, fall);
+  const from = marks[0]?.atSeconds ?? fall?.peakSeconds ?? 0;
+  const to = marks.at(-1)?.atSeconds ?? fall?.endSeconds ?? exercise.seconds;
+  const middle = (from + to) / 2;
+  const circumstances = circumstancesAt(exercise, from, played.firstInflationSeconds);
+  const proper = properOf(circumstances, fall?.inflatedSeconds ?? middle);
+  const asItWas = truth(person, circumstances, middle, exercise.instrument);
+  const asItShould = truth(person, proper, middle, properInstrument(person, exercise.instrument));
+  const onCuff = (of: 'systolic' | 'diastolic') =>
+    techniqueLines(asItWas, asItShould, of).onCuff.reduce((sum, { mmHg }) => sum + mmHg, 0);
+  /** Where in the cuff the sounds of this visit begin and end on the whole. */
+  const sounding = {
+    systolic: asItWas.longRun.systolic + onCuff('systolic'),
+    diastolic: asItWas.longRun.diastolic + onCuff('diastolic'),
+  };
+  const pulsePerMinute = asItWas.pulsePerMinute;
+  const base =
+    fall === null ? null : baseOf({ exercise, played, fall, marks, pulsePerMinute, sounding, rules });
+  const visit = base === null ? null : visitOf(base);
+  const had = visit === null ? NOTHING_HAD : hadOf(visit);
+  const { entered } = exercise;
+  const hasGoneOn =
+    had.diastolic !== null && had.diastolic.mmHg < asItShould.longRun.diastolic - GONE_ON_MMHG;
+  // It stands for the diastolic where it can be heard in this person at all.
+  const isByMuffled =
+    hasGoneOn &&
+    asItShould.muffled !== null &&
+    had.muffled !== null &&
+    (had.diastolic?.mmHg ?? 0) < had.muffled.mmHg - GONE_ON_MMHG;
+  const ledgerFrom = (of: 'systolic' | 'diastolic') =>
+    ledgerFor(of, of === 'diastolic' && isByMuffled, exercise, played, marks, fall, asItWas, asItShould);
+  const { redFlag } = exercise.scenario;
+  const counted = (one: Counted | null) =>
+    one === null ? null : countDebrief(one, exercise, played, rules.countRules);
+  const counts = {
+    pulse: counted(exercise.evidence.pulse),
+    breaths: counted(exercise.evidence.breaths),
+  };
+  const judged: Judged = {
     fall,
-    entered: exercise.entered,
-    reading: run === null ? null : runResult(run.run, UNKNOWN_RUN_CIRCUMSTANCES, DEFAULT_RUN_RULES),
+    marks,
+    entered,
+    reading: run === null ? null : runResult(run.run, UNKNOWN_RUN_CIRCUMSTANCES, rules.runRules),
     truth: asItWas,
     gap: gapIn(person, circumstances, sounding),
-    reference,
-    ledger,
-    costs: costsOf(exercise, played, fall, marks, asItWas.pulsePerMinute, sounding),
-    accepted: {
-      withinMmHg: within,
-      systolic: isAccepted(ledger.systolic),
-      diastolic: isAccepted(ledger.diastolic),
-    },
-    counts: {
-      pulse: counted(exercise.evidence.pulse),
-      breaths: counted(exercise.evidence.breaths),
+    reference: { ...asItShould.longRun, muffled: asItShould.muffled },
+    had,
+    ledger: { systolic: ledgerFrom('systolic'), diastolic: ledgerFrom('diastolic') },
+    hasGoneOn,
+    isByMuffled,
+    isByFeel: base?.isByFeel ?? false,
+    accepted: acceptedOf(entered, had, isByMuffled, person.scenario.acceptedWithinMmHg),
+    counts,
+    rates: {
+      wristPerMinute: counts.pulse?.truePerMinute ?? asItWas.wristPerMinute,
+      heartPerMinute: counts.pulse?.heartPerMinute ?? asItWas.pulsePerMinute,
+      breathsPerMinute: counts.breaths?.truePerMinute ?? asItWas.breathsPerMinute,
     },
     feltBack:
       run?.run.method === 'palpation' && fall !== null
@@ -154,6 +223,17 @@ export function debrief(given: Exercise): Debrief {
         : null,
     redFlag: redFlag === null ? null : { code: redFlag, isSeen: exercise.evidence.saysActNow === true },
   };
+  return { played, judged, base, visit };
+}
+
+function acceptedOf(entered: Entered, had: Had, isByMuffled: boolean, withinMmHg: number): Accepted {
+  const is = (written: number | null, one: Obtainable | null) =>
+    written === null ? null : one !== null && Math.abs(written - one.mmHg) <= withinMmHg;
+  // Three numbers are to be written there: the last sound alone is not the diastolic.
+  const diastolic = isByMuffled
+    ? is(entered.muffled ?? entered.diastolic, had.muffled)
+    : is(entered.diastolic, had.diastolic);
+  return { withinMmHg, systolic: is(entered.systolic, had.systolic), diastolic };
 }
 
 /** A gap goes with the pressure of the visit; an arm that was raised before shortens it. Source: physiology handbook 8.5. */
@@ -167,11 +247,7 @@ function gapIn({ gap, rest }: Person, { wasArmRaised }: Circumstances, sounding:
 function marksOf(exercise: Exercise, played: Replay, fall: FallOf | null): DebriefMark[] {
   const { run } = exercise.evidence;
   if (run === null) return [];
-  const ear = earOf(exercise, played);
-  const heard = played.sounds.filter(
-    ({ atSeconds, levelDb }) =>
-      fall !== null && levelDb >= ear && atSeconds >= fall.peakSeconds && atSeconds <= fall.endSeconds,
-  );
+  const heard = fall === null ? [] : heardIn(exercise, played, fall);
   return run.run.moments.map(({ what, mmHg, atSeconds }) => {
     if (atSeconds === null)
       return { what, atSeconds: null, mmHg, cuffMmHg: null, needleMmHg: null, soundSeconds: null };
@@ -193,14 +269,9 @@ function marksOf(exercise: Exercise, played: Replay, fall: FallOf | null): Debri
   });
 }
 
-/** What this observer does not hear, in this place, dB; where sounds were shown, as a normal ear in a quiet room. */
-export function earOf({ evidence }: Exercise, { person }: Pick<Replay, 'person'>): number {
-  if (evidence.wasShown) return 0;
-  return Math.max(0, evidence.thresholdDb ?? 0) + backgroundThresholdDb(person.scenario.noiseDbA);
-}
-
 function ledgerFor(
   of: 'systolic' | 'diastolic',
+  isMuffled: boolean,
   exercise: Exercise,
   played: Replay,
   marks: readonly DebriefMark[],
@@ -212,14 +283,14 @@ function ledgerFor(
   const inFall = played.sounds.filter(
     ({ atSeconds, levelDb }) => levelDb >= 0 && atSeconds >= fall.peakSeconds && atSeconds <= fall.endSeconds,
   );
-  const isMuffled = of === 'diastolic' && goesByMuffled(exercise.entered, inFall, asItShould);
-  const entered = isMuffled ? exercise.entered.muffled : exercise.entered[of];
+  const isWritten = isMuffled && exercise.entered.muffled !== null;
+  const entered = isWritten ? exercise.entered.muffled : exercise.entered[of];
   const last = isMuffled ? inFall[inFall.findLastIndex((one) => !one.isMuffled) + 1] : inFall.at(-1);
   const audible = of === 'systolic' ? firstOfTwo(inFall) : last;
   if (entered === null || audible === undefined) return null;
   const caught = played.beats.find(({ index }) => index === audible.beat);
   if (caught === undefined) return null;
-  const what = of === 'systolic' ? 'first sound' : isMuffled ? 'muffled' : 'last sound';
+  const what = of === 'systolic' ? 'first sound' : isWritten ? 'muffled' : 'last sound';
   // By feel there is no first sound: the pulse came back instead.
   const isByFeel = of === 'systolic' && exercise.evidence.run?.run.method === 'palpation';
   const mark = marks.find((one) => one.what === (isByFeel ? 'pulse back' : what));
@@ -241,18 +312,3 @@ function ledgerFor(
 
 /** How far below the diastolic sounds end that went on, mmHg. Source: docs/conventions.md section 6 (three numbers are written). */
 const GONE_ON_MMHG = 10;
-
-/** Whether the muffling stands for the diastolic: it was written, can be heard in this person, and the sounds went on below. */
-function goesByMuffled(
-  entered: Entered,
-  inFall: readonly SoundEvent[],
-  { muffled, longRun }: Truth,
-): boolean {
-  const last = inFall.at(-1)?.cuffMmHg;
-  return (
-    entered.muffled !== null &&
-    muffled !== null &&
-    last !== undefined &&
-    last < longRun.diastolic - GONE_ON_MMHG
-  );
-}

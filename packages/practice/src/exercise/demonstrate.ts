@@ -17,7 +17,7 @@ import type { Observer } from '../observer/observer.js';
 import { firstOfTwo } from '../reading/firstOfTwo.js';
 import { written } from '../reading/written.js';
 import { type Exercise, NO_EVIDENCE, NOTHING_ENTERED } from './exercise.js';
-import { lastFall } from './fall.js';
+import { lastFall, MEANT_MMHG } from './fall.js';
 import { replay, settledNeedle, traceAt } from './replay.js';
 
 /** How long the observer looks on before the first hand movement, seconds. */
@@ -113,9 +113,6 @@ export function show(
   wait(TAIL_SECONDS);
   return { actions, endSeconds: rig.seconds, lostMmHg: lostMmHg === null ? null : roundedMark(lostMmHg) };
 }
-
-/** A cuff that went higher than this was meant to measure. */
-const MEANT_MMHG = 40;
 
 /** What the observer hears, marks and writes of the last inflation of an exercise, whoever's hands it was. */
 export function withReading(exercise: Exercise, { reader }: Observer, lostMmHg: number | null): Exercise {

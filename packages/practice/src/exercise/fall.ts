@@ -10,8 +10,10 @@ export type FallOf = {
   readonly pumpedAgainMmHg: number;
 };
 
-/** Under this a cuff is empty: what comes after is another inflation. */
-const EMPTY_MMHG = 10;
+/** A cuff that went higher than this was meant to measure. */
+export const MEANT_MMHG = 40;
+/** Under this a cuff is empty, as for the rig: nothing is heard through it, and what comes after is another inflation. */
+const EMPTY_MMHG = 4;
 
 /** The fall about an instant: from the highest pressure since the cuff was last empty, until it is empty again. Null: the cuff was empty. */
 export function fallAbout({ cuffMmHg, tracePerSecond, seconds }: Replay, atSeconds: number): FallOf | null {

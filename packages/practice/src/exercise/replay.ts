@@ -1,5 +1,6 @@
 import {
   type Action,
+  type BeatStream,
   type Circumstances,
   circumstancesAfter,
   type FeltPulse,
@@ -30,6 +31,8 @@ export type Replay = {
   /** What a perfect listener would have got on each beat of this visit, whatever the person did meanwhile. */
   readonly beats: readonly ReplayBeat[];
   readonly firstInflationSeconds: number | null;
+  /** When the cuff was pumped up from flat, each time, in order. */
+  readonly inflations: readonly number[];
 };
 
 export const TRACE_PER_SECOND = 50;
@@ -51,6 +54,7 @@ export function replay(
   const sounds: SoundEvent[] = [];
   const felt: FeltPulse[] = [];
   const beats: ReplayBeat[] = [];
+  const inflations: number[] = [];
   let next = 0;
   for (let point = 0; point < points; point++) {
     const due: Action[] = [];
@@ -66,6 +70,7 @@ export function replay(
     const { beat } = rig;
     if (beat !== null && beat.index !== beats.at(-1)?.index)
       beats.push({ index: beat.index, systolic: beat.systolic, diastolic: beat.diastolic });
+    if (rig.inflations > inflations.length) inflations.push(point / TRACE_PER_SECOND);
     const seen = rig.snapshot();
     traces.cuffMmHg[point] = seen.cuffMmHg;
     traces.needleMmHg[point] = seen.needleMmHg;
@@ -81,6 +86,7 @@ export function replay(
     felt,
     beats,
     firstInflationSeconds: rig.firstInflationSeconds,
+    inflations,
   };
 }
 
@@ -114,6 +120,20 @@ export function instrumentAt(
 ): Instrument {
   const last = actions.findLast((one) => one.kind === 'cuff' && one.tick <= seconds * TICKS_PER_SECOND);
   return last?.kind === 'cuff' ? { ...instrument, bladder: last.bladder } : instrument;
+}
+
+/** The beats of a visit as they stand at a second of it: from there the same heart goes on beating, whatever is done to the cuff. */
+export function beatsAt(
+  exercise: Pick<Exercise, 'scenario' | 'seed' | 'circumstances' | 'instrument' | 'actions'>,
+  seconds: number,
+): BeatStream {
+  const rig = startRig(
+    makePerson(exercise.scenario, exercise.seed),
+    exercise.circumstances,
+    exercise.instrument,
+  );
+  rig.advance(Math.max(rig.tick, Math.floor(seconds * TICKS_PER_SECOND)), exercise.actions);
+  return rig.beatsNow();
 }
 
 /** What the gauge shows at an instant but for the swing of the pulse and its friction: what an eye that follows the fall reads. */

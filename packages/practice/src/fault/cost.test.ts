@@ -67,7 +67,7 @@ describe('a fault alone costs what the book says, to a beat of the fall', () => 
   // Physiology handbook 8.5: pumped to 160 into a gap the systolic is low by some 25 to 56.
   test('pumped up into a gap', () => {
     const [first] = costs(stiff, hand({ palpatesFirst: false, peakMmHg: 160 })).costs;
-    expect(first?.code).toBe('margin-small');
+    expect(first).toMatchObject({ code: 'not-felt-first', doInstead: 'feel-first' });
     expect(first?.systolic).toBeLessThan(-20);
     expect(first?.systolic).toBeGreaterThan(-60);
   });
@@ -119,6 +119,6 @@ test('whatever is done wrong, shares and what is left sum to entered minus best'
         expect(sum).toBeCloseTo(entered[side] - best[side], 9);
       }
     }),
-    { numRuns: 40 },
+    { numRuns: 25 },
   );
 });

@@ -1,26 +1,8 @@
-import { DEFAULT_DEFLATION_RULES, DEFAULT_INFLATION_RULES, gaugeRead } from '@evenfall/clinical';
-import {
-  backgroundThresholdDb,
-  type Circumstances,
-  cuffOf,
-  gaugeFor,
-  gaugeLagSeconds,
-  type Instrument,
-  type LetDownPlan,
-  type Levels,
-  letDown,
-  newLetDownResult,
-  type Person,
-  SoundLog,
-  TICKS_PER_SECOND,
-} from '@evenfall/physiology';
-import type { DebriefMark } from '../exercise/debrief.js';
-import type { Exercise } from '../exercise/exercise.js';
-import type { FallOf } from '../exercise/fall.js';
-import { circumstancesAt, type Replay, traceAt } from '../exercise/replay.js';
+import type { Levels } from '@evenfall/physiology';
+import type { Entered } from '../exercise/exercise.js';
 import { OBSERVER_FIGURES as F } from '../observer/figures.js';
-import { firstOfTwo } from '../reading/firstOfTwo.js';
-import { hear, newHeard } from '../reading/heard.js';
+import { type Base, SIDES, type Side } from './base.js';
+import { Counterfactual, type Numbers } from './counterfactual.js';
 import {
   CIRCUMSTANCE_FAULTS,
   type DoInstead,
@@ -29,9 +11,8 @@ import {
   isGaugeOff,
   isWrongSize,
 } from './faults.js';
-import { properInstrument, properOf } from './proper.js';
+import type { Habit } from './habit.js';
 import { shapley } from './shapley.js';
-import { stretchesOf } from './stretches.js';
 
 /**
  * What a fault cost each number, mmHg: its fair share of the difference to the same visit without any. Null: with some of
@@ -44,69 +25,69 @@ export type Cost = {
   readonly diastolic: number | null;
 };
 
-type Side = 'systolic' | 'diastolic';
+/** A number by the book: what was to be had at that very moment, and within what twenty falls begun within five seconds of it lie. */
+export type Obtainable = { readonly mmHg: number; readonly lowMmHg: number; readonly highMmHg: number };
+
+/** What was to be had of this person, seed and time by the textbook's hand and an eye on the needle, to the nearest mark. */
+export type Had = {
+  readonly systolic: Obtainable | null;
+  /** Where the muffling was to be heard; null: nowhere. */
+  readonly muffled: Obtainable | null;
+  readonly diastolic: Obtainable | null;
+};
 
 /** What the faults of a reading cost. `costs` (largest first) and `left` sum to entered minus best. */
 export type Costs = {
-  /** What was to be had of this person, seed and time: the textbook's hand and an eye on the needle, to the nearest mark. */
+  /** What was to be had at that very moment, first and last sound; see `Had`. */
   readonly best: Levels | null;
   readonly costs: readonly Cost[];
   /** Not owed to any fault: an ordinary reaction, rounding, where in a breath and between the beats the cuff happened to be. */
   readonly left: { readonly systolic: number | null; readonly diastolic: number | null } | null;
 };
 
-/** What is known of how a number was read. */
-type Habit = { readonly skipped: number; readonly delaySeconds: number; readonly offMmHg: number };
+/** The fall is begun at so many moments about the real one, so many seconds apart: over a breath and all places of a beat. */
+const STARTS = 20;
+const START_STEP_SECONDS = 0.5;
+const EARLIER_SECONDS = (STARTS / 2) * START_STEP_SECONDS;
+/** Faults of ear, eye and pen: what they do is read off the same fall. */
+const READER: ReadonlySet<FaultCode> = new Set([
+  'read-late',
+  'misheard',
+  'digit-habit',
+  'misread-needle',
+  'on-no-sound',
+  'off-the-sound',
+]);
 
-/** Everything that a counterfactual changes a part of. */
-type Base = {
-  readonly person: Person;
-  readonly circumstances: Circumstances;
-  readonly instrument: Instrument;
-  readonly plan: LetDownPlan;
-  /** Seconds of the fall at which the chest piece was away, as ranges of pressure in the cuff, high end first. */
-  readonly away: readonly (readonly [number, number])[];
-  readonly thresholdDb: number;
-  readonly noiseDb: number;
-  readonly habits: Readonly<Record<Side, Habit>>;
-  readonly bestRate: number;
-  readonly bestPeak: number;
-  readonly rate: 'fast' | 'slow' | 'right';
-  readonly isMarginSmall: boolean;
-};
+export const NOTHING_HAD: Had = { systolic: null, muffled: null, diastolic: null };
+export const NO_COSTS: Costs = { best: null, costs: [], left: null };
 
-const RESULT = newLetDownResult();
-const LOG = new SoundLog();
-const HEARD = newHeard();
-const MARK_MMHG = 2;
-/** Clocks and rounding: a rate this little beyond the limit is not called a fault, mmHg/s. */
-const RATE_ROOM = 0.25;
-/** A hand that pumps this much again on the way down has done so, mmHg. */
-const PUMPED_AGAIN_MMHG = 5;
+/** The visit of a reading with its faults put right, ready for falls begun as much earlier and later as they are here. */
+export function visitOf(base: Base): Counterfactual {
+  return new Counterfactual(base, EARLIER_SECONDS);
+}
+
+/** What was to be had at the moment of a reading. */
+export function hadOf(visit: Counterfactual): Had {
+  const then = visit.textbook(0);
+  const about = startsOf().map((later) => visit.textbook(later));
+  const of = (key: keyof Numbers): Obtainable | null => {
+    if (Number.isNaN(then[key])) return null;
+    const all = [then, ...about].map((one) => one[key]).filter((one) => !Number.isNaN(one));
+    return { mmHg: then[key], lowMmHg: Math.min(...all), highMmHg: Math.max(...all) };
+  };
+  return { systolic: of('systolic'), muffled: of('muffled'), diastolic: of('diastolic') };
+}
+
+function startsOf(): number[] {
+  return Array.from({ length: STARTS }, (_, i) => (i - STARTS / 2) * START_STEP_SECONDS);
+}
 
 /** The costs of every fault of a reading, by runs of the same seed in which some of them are taken away. */
-export function costsOf(
-  exercise: Exercise,
-  played: Replay,
-  fall: FallOf | null,
-  marks: readonly DebriefMark[],
-  pulsePerMinute: number,
-  sounding: Levels,
-): Costs {
-  if (fall === null) return { best: null, costs: [], left: null };
-  const base = baseOf(exercise, played, fall, marks, pulsePerMinute, sounding);
-  const faults = faultsOf(base, sounding);
-  const read = new Map<number, Levels>();
-  const worthOf = (set: number) => {
-    let got = read.get(set);
-    if (got === undefined) {
-      got = readingOf(base, new Set(faults.filter((_, i) => (set >> i) % 2 === 1)));
-      read.set(set, got);
-    }
-    return got;
-  };
-  const best = bestOf(base);
-  const share = (side: Side) => shapley(faults.length, (set) => worthOf(set)[side]).map(numberOrNull);
+export function costsOf(base: Base, visit: Counterfactual, had: Had, entered: Entered): Costs {
+  const faults = faultsOf(base);
+  const worth = worthOf(visit, faults);
+  const share = (side: Side) => shapley(faults.length, (set) => worth(set)[side]).map(numberOrNull);
   const [ofSystolic, ofDiastolic] = [share('systolic'), share('diastolic')];
   const costs = faults
     .map((code, i) => ({
@@ -117,15 +98,53 @@ export function costsOf(
     }))
     .sort((a, b) => weight(b) - weight(a));
   const leftOf = (side: Side): number | null => {
-    const entered = exercise.entered[side];
+    const written = entered[side];
     const shares = side === 'systolic' ? ofSystolic : ofDiastolic;
-    if (entered === null || shares.includes(null)) return null;
-    return numberOrNull(shares.reduce<number>((rest, one) => rest - (one ?? 0), entered - best[side]));
+    const best = had[side];
+    if (written === null || best === null || shares.includes(null)) return null;
+    return shares.reduce<number>((rest, one) => rest - (one ?? 0), written - best.mmHg);
   };
   return {
-    best: numberOrNull(best.systolic) === null || numberOrNull(best.diastolic) === null ? null : best,
+    best:
+      had.systolic === null || had.diastolic === null
+        ? null
+        : { systolic: had.systolic.mmHg, diastolic: had.diastolic.mmHg },
     costs,
     left: { systolic: leftOf('systolic'), diastolic: leftOf('diastolic') },
+  };
+}
+
+/**
+ * The reading with some of the faults and none of the others, by a bit mask: the mean over falls begun a little earlier and
+ * later, so that where in a breath the cuff happened to be is not counted as a fault's.
+ */
+function worthOf(visit: Counterfactual, faults: readonly FaultCode[]): (set: number) => Levels {
+  const readers = faults.filter((code) => READER.has(code));
+  const first = faults.length - readers.length;
+  const known = new Map<number, readonly Levels[]>();
+  const presentIn = (set: number) => ({
+    has: (code: FaultCode) => (set >> faults.indexOf(code)) % 2 === 1 && faults.includes(code),
+  });
+  const pens = Array.from({ length: 2 ** readers.length }, (_, set) => presentIn(set << first));
+  const played = (hands: number): readonly Levels[] => {
+    const present = presentIn(hands);
+    const sums = pens.map(() => ({ systolic: 0, diastolic: 0 }));
+    for (const later of startsOf())
+      visit.letDown(present, later, (side, by) => {
+        pens.forEach((pen, i) => {
+          (sums[i] as Record<Side, number>)[side] += by(pen) / STARTS;
+        });
+      });
+    return sums;
+  };
+  return (set) => {
+    const hands = set % 2 ** first;
+    let all = known.get(hands);
+    if (all === undefined) {
+      all = played(hands);
+      known.set(hands, all);
+    }
+    return all[set >> first] as Levels;
   };
 }
 
@@ -137,242 +156,31 @@ function weight({ systolic, diastolic }: Cost): number {
   return Math.max(Math.abs(systolic ?? 0), Math.abs(diastolic ?? 0));
 }
 
-function baseOf(
-  exercise: Exercise,
-  played: Replay,
-  fall: FallOf,
-  marks: readonly DebriefMark[],
-  pulsePerMinute: number,
-  sounding: Levels,
-): Base {
-  const { person } = played;
-  const now = circumstancesAt(exercise, fall.peakSeconds, played.firstInflationSeconds);
-  const wasReinflated = now.wasReinflated || fall.pumpedAgainMmHg >= PUMPED_AGAIN_MMHG;
-  const plan: LetDownPlan = {
-    startSeconds: fall.peakSeconds,
-    peakMmHg: fall.peakMmHg,
-    fall: stretchesOf(played, fall),
-    thresholdDb: Number.NEGATIVE_INFINITY,
-  };
-  const base = {
-    person,
-    circumstances: { ...now, wasReinflated },
-    instrument: exercise.instrument,
-    plan,
-    rate: rateFault(plan, pulsePerMinute, sounding),
-    isMarginSmall: fall.peakMmHg < sounding.systolic + DEFAULT_INFLATION_RULES.smallMarginMmHg,
-    away: awayOf(exercise, played, fall),
-    thresholdDb: exercise.evidence.wasShown ? 0 : Math.max(0, exercise.evidence.thresholdDb ?? 0),
-    noiseDb: exercise.evidence.wasShown ? 0 : backgroundThresholdDb(person.scenario.noiseDbA),
-    bestRate: Math.min(F.rateMmHgPerSecond.value, (F.perBeatMmHg.value * pulsePerMinute) / 60),
-    bestPeak: Math.max(fall.peakMmHg, sounding.systolic + F.marginMmHg.value),
-  };
-  const habits = {
-    systolic: habitOf('systolic', exercise, played, marks, fall, base),
-    diastolic: habitOf('diastolic', exercise, played, marks, fall, base),
-  };
-  return { ...base, habits };
-}
-
-/** Pressures at which nobody listened, from the actions. */
-function awayOf(exercise: Exercise, played: Replay, fall: FallOf): [number, number][] {
-  const at = (seconds: number) => traceAt(played.cuffMmHg, played.tracePerSecond, seconds);
-  const away: [number, number][] = [];
-  let since: number | null = null;
-  for (const action of exercise.actions) {
-    if (action.kind !== 'chest-piece') continue;
-    const seconds = Math.max(fall.peakSeconds, Math.min(fall.endSeconds, action.tick / TICKS_PER_SECOND));
-    if (action.offMm === null) since ??= seconds;
-    else if (since !== null) {
-      if (seconds > since) away.push([at(since), at(seconds)]);
-      since = null;
-    }
-  }
-  if (since !== null && since < fall.endSeconds) away.push([at(since), 0]);
-  return away;
-}
-
-/** How a number was read: sounds passed over before (after) it, how late the eye was, what the pen made of the needle. */
-function habitOf(
-  side: Side,
-  exercise: Exercise,
-  played: Replay,
-  marks: readonly DebriefMark[],
-  fall: FallOf,
-  { thresholdDb, noiseDb }: Pick<Base, 'thresholdDb' | 'noiseDb'>,
-): Habit {
-  const mark = marks.find(({ what }) => what === (side === 'systolic' ? 'first sound' : 'last sound'));
-  const entered = exercise.entered[side];
-  const none = { skipped: 0, delaySeconds: 0, offMmHg: 0 };
-  if (mark === undefined || mark.needleMmHg === null || mark.atSeconds === null || entered === null)
-    return none;
-  // As this ear could have heard it in the visit itself.
-  const heard = played.sounds.filter(
-    ({ atSeconds, levelDb }) =>
-      levelDb >= thresholdDb + noiseDb && atSeconds >= fall.peakSeconds && atSeconds <= fall.endSeconds,
-  );
-  const right = side === 'systolic' ? firstOfTwo(heard) : heard.at(-1);
-  const took = heard.findIndex(({ atSeconds }) => atSeconds === mark.soundSeconds);
-  if (right === undefined || took < 0) return { ...none, offMmHg: entered - mark.needleMmHg };
-  return {
-    skipped: took - heard.indexOf(right),
-    delaySeconds: Math.max(0, mark.atSeconds - (heard[took]?.atSeconds ?? mark.atSeconds)),
-    offMmHg: entered - mark.needleMmHg,
-  };
-}
-
-function faultsOf(base: Base, sounding: Levels): FaultCode[] {
-  const { circumstances, instrument, person, habits } = base;
-  const found: FaultCode[] = CIRCUMSTANCE_FAULTS.filter(({ isAt }) => isAt(circumstances)).map(
-    ({ code }) => code,
-  );
-  const either = (is: (habit: Habit) => boolean) => is(habits.systolic) || is(habits.diastolic);
-  const more: readonly (readonly [FaultCode, boolean])[] = [
+/** Every fault of a reading; those of ear, eye and pen last. */
+function faultsOf(base: Base): FaultCode[] {
+  const { circumstances, inflatedSeconds, instrument, person, habits, sounding } = base;
+  const found: FaultCode[] = CIRCUMSTANCE_FAULTS.filter(({ isAt }) =>
+    isAt(circumstances, inflatedSeconds),
+  ).map(({ code }) => code);
+  const either = (is: (habit: Habit) => boolean) => SIDES.some((side) => is(habits[side]));
+  const more: readonly (readonly [FaultCode | null, boolean])[] = [
     ['cuff-size', isWrongSize(person.scenario.armCm, instrument)],
     ['gauge-off', isGaugeOff(instrument)],
     ['too-fast', base.rate === 'fast'],
     ['too-slow', base.rate === 'slow'],
-    ['margin-small', base.isMarginSmall],
+    [base.peakFault, base.peakFault !== null],
     [
       'chest-piece-away',
       base.away.some(([high, low]) => high > sounding.diastolic && low < sounding.systolic),
     ],
+    ['not-heard', !base.isByFeel && base.thresholdDb > 0],
+    ['noise', !base.isByFeel && base.noiseDb > 0],
     ['read-late', either(({ delaySeconds }) => delaySeconds > F.slowReactionSeconds.value)],
     ['misheard', either(({ skipped }) => skipped !== 0)],
-    ['digit-habit', either(({ offMmHg }) => Math.abs(offMmHg) > MARK_MMHG / 2 + 1e-6)],
-    ['not-heard', base.thresholdDb > 0],
-    ['noise', base.noiseDb > 0],
+    ['digit-habit', either(({ pen }) => pen === 'digit-habit')],
+    ['misread-needle', either(({ pen }) => pen === 'misread-needle')],
+    ['on-no-sound', either(({ away }) => away === 'on-no-sound')],
+    ['off-the-sound', either(({ away }) => away === 'off-the-sound')],
   ];
-  return [...found, ...more.flatMap(([code, is]) => (is ? [code] : []))];
-}
-
-/** Whether a fall was too fast, or too slow, where the sounds begin or end. */
-function rateFault(plan: LetDownPlan, pulsePerMinute: number, sounding: Levels): Base['rate'] {
-  const rules = DEFAULT_DEFLATION_RULES;
-  const isSlow = pulsePerMinute < rules.slowPulsePerMinute;
-  const most = isSlow
-    ? Math.min(rules.fastestMmHgPerSecond, (rules.fastestPerBeatMmHg * pulsePerMinute) / 60)
-    : rules.fastestMmHgPerSecond;
-  const rates = [rateAt(plan, sounding.systolic), rateAt(plan, sounding.diastolic)];
-  if (rates.some((rate) => rate > most + RATE_ROOM)) return 'fast';
-  const least = Math.min(rules.slowestMmHgPerSecond, most);
-  return rates.every((rate) => rate < least - RATE_ROOM) ? 'slow' : 'right';
-}
-
-/** How fast a plan falls at a pressure, mmHg/s. */
-function rateAt({ fall }: LetDownPlan, mmHg: number): number {
-  if (typeof fall === 'number') return fall;
-  return (fall.find(({ toMmHg }) => toMmHg <= mmHg) ?? fall.at(-1))?.mmHgPerSecond ?? 0;
-}
-
-/** The fall is begun at so many moments about the real one, so many seconds apart: over a breath and all places of a beat. */
-const STARTS = 20;
-const START_STEP_SECONDS = 0.5;
-
-/**
- * The reading with some of the faults and none of the others: the mean over falls begun a little earlier and later, so
- * that where in a breath the cuff happened to be is not counted as a fault's.
- */
-function readingOf(base: Base, present: ReadonlySet<FaultCode>): Levels {
-  let systolic = 0;
-  let diastolic = 0;
-  for (let i = 0; i < STARTS; i++) {
-    const later = (i - STARTS / 2) * START_STEP_SECONDS;
-    const startSeconds = Math.max(0, base.plan.startSeconds + later);
-    const one = oneReadingOf({ ...base, plan: { ...base.plan, startSeconds } }, present);
-    systolic += one.systolic;
-    diastolic += one.diastolic;
-  }
-  return { systolic: systolic / STARTS, diastolic: diastolic / STARTS };
-}
-
-function oneReadingOf(base: Base, present: ReadonlySet<FaultCode>): Levels {
-  let circumstances = base.circumstances;
-  for (const { code, isAt, proper } of CIRCUMSTANCE_FAULTS)
-    if (isAt(base.circumstances) && !present.has(code)) circumstances = { ...circumstances, ...proper };
-  const sound = properInstrument(base.person, base.instrument);
-  const instrument: Instrument = {
-    ...base.instrument,
-    ...(present.has('cuff-size') ? {} : { bladder: sound.bladder }),
-    ...(present.has('gauge-off') || !isGaugeOff(base.instrument) ? {} : { zeroOffsetMmHg: 0, scaleError: 0 }),
-  };
-  const plan = planOf(base, present);
-  const thresholdDb =
-    (present.has('not-heard') ? base.thresholdDb : 0) + (present.has('noise') ? base.noiseDb : 0);
-  listen(
-    base.person,
-    circumstances,
-    instrument,
-    plan,
-    thresholdDb,
-    present.has('chest-piece-away') ? base.away : [],
-  );
-  return {
-    systolic: writtenOf('systolic', base, present, instrument, plan),
-    diastolic: writtenOf('diastolic', base, present, instrument, plan),
-  };
-}
-
-/** The fall with the faults of the hand that are left; a part that the textbook does better is replaced by what it does. */
-function planOf(base: Base, present: ReadonlySet<FaultCode>): LetDownPlan {
-  const { plan } = base;
-  const isOwnRate = present.has('too-fast') || present.has('too-slow') || base.rate === 'right';
-  return {
-    ...plan,
-    peakMmHg: present.has('margin-small') || !base.isMarginSmall ? plan.peakMmHg : base.bestPeak,
-    fall: isOwnRate ? plan.fall : base.bestRate,
-  };
-}
-
-function listen(
-  person: Person,
-  circumstances: Circumstances,
-  instrument: Instrument,
-  plan: LetDownPlan,
-  thresholdDb: number,
-  away: Base['away'],
-): void {
-  letDown(person, circumstances, instrument, plan, RESULT, LOG);
-  for (let i = 0; away.length > 0 && i < LOG.count; i++) {
-    const cuff = LOG.cuffMmHg[i] as number;
-    if (away.some(([high, low]) => cuff <= high && cuff >= low)) LOG.levelDb[i] = Number.NEGATIVE_INFINITY;
-  }
-  hear(LOG, thresholdDb, 'first-of-two', HEARD);
-}
-
-function writtenOf(
-  side: Side,
-  base: Base,
-  present: ReadonlySet<FaultCode>,
-  instrument: Instrument,
-  plan: LetDownPlan,
-): number {
-  const right = side === 'systolic' ? HEARD.first : HEARD.last;
-  if (right < 0) return Number.NaN;
-  const habit = base.habits[side];
-  const skipped = present.has('misheard') ? habit.skipped : 0;
-  const took = Math.max(0, Math.min(LOG.count - 1, right + skipped));
-  const delay = present.has('read-late')
-    ? habit.delaySeconds
-    : Math.min(habit.delaySeconds, F.reactionSeconds.value);
-  const at = (LOG.atSeconds[took] as number) + delay - gaugeLagSeconds(instrument);
-  const needle = gaugeFor(instrument, cuffOf(plan, at));
-  return present.has('digit-habit') ? needle + habit.offMmHg : gaugeRead(needle, MARK_MMHG, 'nearest');
-}
-
-/** The textbook in everything, an eye on the needle at the instant. What was right of the hand stays as it was. */
-function bestOf(base: Base): Levels {
-  const circumstances = properOf(base.circumstances);
-  const instrument = properInstrument(base.person, base.instrument);
-  const plan = planOf(base, new Set());
-  listen(base.person, circumstances, instrument, plan, 0, []);
-  const at = (sound: number) =>
-    sound < 0
-      ? Number.NaN
-      : gaugeRead(
-          gaugeFor(instrument, cuffOf(plan, (LOG.atSeconds[sound] as number) - gaugeLagSeconds(instrument))),
-          MARK_MMHG,
-          'nearest',
-        );
-  return { systolic: at(HEARD.first), diastolic: at(HEARD.last) };
+  return [...found, ...more.flatMap(([code, is]) => (is && code !== null ? [code] : []))];
 }

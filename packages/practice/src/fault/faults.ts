@@ -1,4 +1,5 @@
 import { bladderFor, type Circumstances, type Instrument, PROPER, sizesTooSmall } from '@evenfall/physiology';
+import { restedBy } from './proper.js';
 
 /**
  * Everything that an observer can do wrong with a reading by ear, with the one thing to do differently. `circumstances`:
@@ -28,10 +29,15 @@ export const FAULTS = {
   'too-fast': { of: 'hand', doInstead: 'two-to-three-a-second' },
   'too-slow': { of: 'hand', doInstead: 'two-to-three-a-second' },
   'margin-small': { of: 'hand', doInstead: 'feel-and-add-thirty' },
+  'not-felt-first': { of: 'hand', doInstead: 'feel-first' },
+  'began-in-sounds': { of: 'hand', doInstead: 'let-out-and-higher' },
   'chest-piece-away': { of: 'hand', doInstead: 'keep-listening' },
   'read-late': { of: 'reader', doInstead: 'eye-on-the-needle' },
   misheard: { of: 'reader', doInstead: 'first-of-two-last-of-all' },
   'digit-habit': { of: 'reader', doInstead: 'nearest-mark' },
+  'misread-needle': { of: 'reader', doInstead: 'read-the-scale' },
+  'on-no-sound': { of: 'reader', doInstead: 'wait-for-the-sound' },
+  'off-the-sound': { of: 'reader', doInstead: 'mark-in-time' },
   'not-heard': { of: 'reader', doInstead: 'amplify-or-feel' },
   noise: { of: 'place', doInstead: 'quiet-place' },
 } as const;
@@ -42,16 +48,17 @@ export const FAULT_CODES = Object.keys(FAULTS) as readonly FaultCode[];
 
 type OfCircumstances = {
   readonly code: FaultCode;
-  readonly isAt: (now: Circumstances) => boolean;
-  readonly proper: Partial<Circumstances>;
+  readonly isAt: (now: Circumstances, seconds: number) => boolean;
+  readonly proper: Partial<Circumstances> | ((now: Circumstances, seconds: number) => Partial<Circumstances>);
 };
 
-/** Faults of circumstances: when there is one, and what is put right to take it away. */
+/** Faults of circumstances for a cuff pumped up at a second of the visit: when there is one, and what is put right to take it away. */
 export const CIRCUMSTANCE_FAULTS: readonly OfCircumstances[] = [
   {
     code: 'too-little-rest',
-    isAt: ({ restMinutes }) => restMinutes < PROPER.restMinutes,
-    proper: { restMinutes: PROPER.restMinutes },
+    // Waiting in the room is rest too.
+    isAt: ({ restMinutes }, seconds) => restMinutes + seconds / 60 < PROPER.restMinutes,
+    proper: ({ restMinutes }, seconds) => ({ restMinutes: restedBy(seconds, restMinutes) }),
   },
   { code: 'talking', isAt: ({ isTalking }) => isTalking, proper: { isTalking: false } },
   { code: 'legs-crossed', isAt: ({ hasLegsCrossed }) => hasLegsCrossed, proper: { hasLegsCrossed: false } },
@@ -94,6 +101,11 @@ export const CIRCUMSTANCE_FAULTS: readonly OfCircumstances[] = [
   },
   { code: 'pumped-again', isAt: ({ wasReinflated }) => wasReinflated, proper: { wasReinflated: false } },
 ];
+
+/** The circumstances with a fault put right. */
+export function putRight({ proper }: OfCircumstances, now: Circumstances, seconds: number): Circumstances {
+  return { ...now, ...(typeof proper === 'function' ? proper(now, seconds) : proper) };
+}
 
 /** Whether the bladder is one that the arm does not ask for. */
 export function isWrongSize(armCm: number, { bladder }: Instrument): boolean {

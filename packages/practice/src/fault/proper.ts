@@ -7,14 +7,19 @@ import {
   SOUND_INSTRUMENT,
 } from '@evenfall/physiology';
 
+/** Minutes of sitting at the start of a visit with which there were five of them `seconds` into it; what was longer stays. */
+export function restedBy(seconds: number, restMinutes: number): number {
+  return Math.max(PROPER.restMinutes - seconds / 60, restMinutes);
+}
+
 /**
- * The same visit as the textbook has it: everything that is in the observer's hands put right. Who measures, the
- * posture, the arm and when the cuff was first pumped up stay as they were.
+ * The same visit as the textbook has it for a cuff pumped up at a second of it: everything that is in the observer's hands
+ * put right. Who measures, the posture, the arm and when the cuff was first pumped up stay as they were.
  */
-export function properOf(circumstances: Circumstances): Circumstances {
+export function properOf(circumstances: Circumstances, seconds: number): Circumstances {
   return {
     ...PROPER,
-    restMinutes: Math.max(PROPER.restMinutes, circumstances.restMinutes),
+    restMinutes: restedBy(seconds, circumstances.restMinutes),
     measuredBy: circumstances.measuredBy,
     observerMinutes: circumstances.observerMinutes,
     firstInflationSeconds: circumstances.firstInflationSeconds,

@@ -54,6 +54,14 @@ export const OBSERVER_FIGURES = figures({
     source: 'bedside handbook 3.5',
     sure: 'found',
   },
+  tooHighMmHg: {
+    value: 40,
+    unit: 'mmHg',
+    meaning:
+      'pumped up this much over what was needed is said to have been too high: it hurts and may raise the pressure',
+    source: 'no source for the size: decision of this project (that it hurts: bedside handbook 3.5)',
+    sure: 'decision',
+  },
   pumpMmHgPerSecond: {
     value: 20,
     unit: 'mmHg/s',

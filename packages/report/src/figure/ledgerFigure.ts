@@ -1,5 +1,5 @@
 import type { Words } from '@evenfall/words';
-import { scaleLinear } from 'd3-scale';
+import { type ScaleLinear, scaleLinear } from 'd3-scale';
 import { element, type Svg } from '../svg/svg.js';
 import { type Drawing, drawn, type Figure, type Mark } from './figure.js';
 import { PAPER } from './paint.js';
@@ -23,6 +23,19 @@ const MARGIN = { right: 62, top: 10, bottom: 26 } as const;
 const NAMES = 0.46;
 const LEAST_SPAN = 10;
 const BAR = 12;
+
+/** Room that the number of a line of the scale takes, and the space beside it. */
+const TICK_WIDTH = 30;
+
+/** Lines of the scale, no closer than their numbers take room. */
+function ticksOf(x: ScaleLinear<number, number>, width: number): number[] {
+  for (let most = Math.max(2, Math.floor(width / TICK_WIDTH)); most > 1; most--) {
+    const ticks = x.ticks(most);
+    const [first = 0, second = Number.POSITIVE_INFINITY] = ticks;
+    if (x(second) - x(first) >= TICK_WIDTH) return ticks;
+  }
+  return x.ticks(1);
+}
 
 /** How high the figure of so many steps is. */
 export function ledgerHeight(steps: number): number {
@@ -66,7 +79,7 @@ export function ledgerFigure(
   const end = (row: number, text: string, mmHg: number, kind: string): Svg[] => [
     label(text, 0, yOf(row) + 3.5, paint, { isBold: true }),
     line([x(mmHg), yOf(row) - ROW / 2 + 3, x(mmHg), yOf(row) + ROW / 2 - 3], paint.ink, 2.4, null, `figure-end is-${kind}`), // biome-ignore format: one thought
-    label(words.say.number(mmHg), width - 2, yOf(row) + 3.5, paint, { anchor: 'end', isBold: true }),
+    label(words.say.number(mmHg, 1), width - 2, yOf(row) + 3.5, paint, { anchor: 'end', isBold: true }),
   ];
   const bars = walked.flatMap(({ key, label: text, mmHg, from, to }, k): Svg[] => {
     const row = k + 1;
@@ -107,12 +120,10 @@ export function ledgerFigure(
         ],
       ),
     ]),
-    ...x
-      .ticks(5)
-      .flatMap((mmHg) => [
-        line([x(mmHg), MARGIN.top, x(mmHg), bottom], paint.grid, 0.6, null, 'figure-grid'),
-        label(words.say.short(mmHg), x(mmHg), bottom + 12, paint, { anchor: 'middle', size: TEXT.small }),
-      ]),
+    ...ticksOf(x, right - left).flatMap((mmHg) => [
+      line([x(mmHg), MARGIN.top, x(mmHg), bottom], paint.grid, 0.6, null, 'figure-grid'),
+      label(words.say.short(mmHg), x(mmHg), bottom + 12, paint, { anchor: 'middle', size: TEXT.small }),
+    ]),
     line([left, bottom, right, bottom], paint.ink, 0.8, null, 'figure-axis'),
     ...end(0, words.sentence('debrief.truthRow'), truth, 'truth'),
     ...bars,

@@ -1,12 +1,16 @@
-import type { Costs } from '@evenfall/practice';
+import type { Debrief } from '@evenfall/practice';
 import { useApp } from '../app/context.js';
+import { costRows } from './costRows.js';
 
-/** What each fault cost, the dearest first, each with one thing to do instead. */
-export function CostsTable({ costs: { costs, left, best } }: { readonly costs: Costs }) {
+/** What each fault cost, the dearest first, each with one thing to do instead; the lines add up as they are shown. */
+export function CostsTable({ result }: { readonly result: Debrief }) {
   const { words } = useApp();
+  const { costs } = result.costs;
   const cost = (mmHg: number | null) => words.sentence('debrief.cost', { mmHg });
+  const { rows, rest, total } = costRows(result);
   const hasGap = costs.some(({ systolic, diastolic }) => systolic === null || diastolic === null);
-  const isWhole = best !== null && left !== null && left.systolic !== null && left.diastolic !== null;
+  const isUnknown = result.conduct.some(({ code }) => code === 'not-marked');
+  if (result.fall === null) return null;
   return (
     <section>
       <h2>{words.sentence('debrief.costs')}</h2>
@@ -27,7 +31,7 @@ export function CostsTable({ costs: { costs, left, best } }: { readonly costs: C
               </tr>
             </thead>
             <tbody>
-              {costs.map(({ code, doInstead, systolic, diastolic }) => (
+              {rows.map(({ code, doInstead, systolic, diastolic }) => (
                 <tr key={code}>
                   <th scope="row">{words.sentence(`debrief.fault-${code}`)}</th>
                   <td data-label={words.sentence('debrief.systolicCost')}>{cost(systolic)}</td>
@@ -35,19 +39,25 @@ export function CostsTable({ costs: { costs, left, best } }: { readonly costs: C
                   <td>{words.sentence(`debrief.do-${doInstead}`)}</td>
                 </tr>
               ))}
-              {left === null || (left.systolic === null && left.diastolic === null) ? null : (
-                <tr className="debrief-left">
-                  <th scope="row">{words.sentence('debrief.left')}</th>
-                  <td data-label={words.sentence('debrief.systolicCost')}>{cost(left.systolic)}</td>
-                  <td data-label={words.sentence('debrief.diastolicCost')}>{cost(left.diastolic)}</td>
-                  <td>{words.sentence('debrief.leftHint')}</td>
-                </tr>
+              {rest === null || total === null ? null : (
+                <>
+                  <tr className="debrief-left">
+                    <th scope="row">{words.sentence('debrief.left')}</th>
+                    <td data-label={words.sentence('debrief.systolicCost')}>{cost(rest.systolic)}</td>
+                    <td data-label={words.sentence('debrief.diastolicCost')}>{cost(rest.diastolic)}</td>
+                    <td>{words.sentence(isUnknown ? 'debrief.leftUnknown' : 'debrief.leftHint')}</td>
+                  </tr>
+                  <tr className="debrief-total">
+                    <th scope="row">{words.sentence('debrief.total')}</th>
+                    <td data-label={words.sentence('debrief.systolicCost')}>{cost(total.systolic)}</td>
+                    <td data-label={words.sentence('debrief.diastolicCost')}>{cost(total.diastolic)}</td>
+                    <td />
+                  </tr>
+                </>
               )}
             </tbody>
           </table>
-          <p className="small soft">
-            {words.sentence(hasGap || !isWhole ? 'debrief.noNumber' : 'debrief.costsSum')}
-          </p>
+          <p className="small soft">{words.sentence(hasGap ? 'debrief.noNumber' : 'debrief.costsSum')}</p>
         </>
       )}
     </section>

@@ -1,18 +1,27 @@
-import { type Debrief, debrief, type Exercise } from '@evenfall/practice';
+import {
+  type Conduct,
+  type Cost,
+  type Debrief,
+  debrief,
+  type Exercise,
+  oneThingOf,
+} from '@evenfall/practice';
 import { exerciseFigure } from '@evenfall/report';
 import { useMemo } from 'react';
 import { useApp } from '../app/context.js';
 import { FigureShown } from '../away/FigureShown.js';
 import { Flags } from '../parts/Flags.js';
 import { ArteryLesson } from './ArteryLesson.js';
+import { ConductList } from './ConductList.js';
 import { CostsTable } from './CostsTable.js';
+import { conductText } from './conductText.js';
 import { FeltBackSays } from './FeltBackSays.js';
 import { FigureTable } from './FigureTable.js';
 import { LedgerShown } from './LedgerShown.js';
 import { ReplaySound } from './ReplaySound.js';
 import { ResultTable } from './ResultTable.js';
 import { RUN_FIGURE } from './runFigure.js';
-import { flagText, verdictText } from './verdict.js';
+import { chanceTexts, flagText, verdictText } from './verdict.js';
 
 /** What came of an exercise: played again from its data alone, at once. */
 export function DebriefShown({ exercise }: { readonly exercise: Exercise }) {
@@ -23,14 +32,19 @@ export function DebriefShown({ exercise }: { readonly exercise: Exercise }) {
   return (
     <div className="debrief">
       <section aria-label={words.sentence('debrief.reading')}>
+        <p className="debrief-verdict">{verdictText(result, words)}</p>
+        {chanceTexts(result, words).map((text) => (
+          <p key={text} className="debrief-chance">
+            {text}
+          </p>
+        ))}
         {flag === null ? null : (
           <p className={flag.isMissed ? 'notice debrief-missed' : 'notice'}>{flag.text}</p>
         )}
-        <p className="debrief-verdict">{verdictText(result, words)}</p>
+        <OneThing result={result} />
         <ResultTable result={result} />
         <FeltBackSays feltBack={result.feltBack} />
         {exercise.evidence.wasShown ? <p className="notice">{words.sentence('debrief.shown')}</p> : null}
-        <OneThing result={result} />
       </section>
       {fall === null ? null : (
         <section>
@@ -47,7 +61,8 @@ export function DebriefShown({ exercise }: { readonly exercise: Exercise }) {
           />
         </section>
       )}
-      <CostsTable costs={result.costs} />
+      <CostsTable result={result} />
+      <ConductList conduct={result.conduct} />
       <LedgerShown result={result} />
       <Others result={result} />
       {fall === null ? null : <ArteryLesson result={{ ...result, fall }} />}
@@ -56,32 +71,42 @@ export function DebriefShown({ exercise }: { readonly exercise: Exercise }) {
 }
 
 /** The one change that would do most. Source: assessment handbook 14 (one thing to change). */
-function OneThing({ result: { costs, entered } }: { readonly result: Debrief }) {
+function OneThing({ result: { costs, conduct, entered } }: { readonly result: Debrief }) {
   const { words } = useApp();
-  const [worst] = costs.costs;
-  if (worst === undefined) {
+  const one = oneThingOf(costs, conduct);
+  if (one === null) {
     if (entered.systolic === null && entered.diastolic === null) return null;
     return <p className="debrief-one">{words.sentence('debrief.nothingToChange')}</p>;
   }
-  const { systolic, diastolic } = worst;
-  const [fault, instead] = [
-    words.sentence(`debrief.fault-${worst.code}`),
-    words.sentence(`debrief.do-${worst.doInstead}`),
-  ];
   return (
     <div className="debrief-one">
       <h2>{words.sentence('debrief.oneThing')}</h2>
-      <p>
-        {systolic === null && diastolic === null
-          ? instead
-          : words.sentence('debrief.oneThingSays', { instead, fault, systolic, diastolic })}
-      </p>
+      <p>{one.kind === 'cost' ? costText(one.cost, words) : whyText(one.conduct, words)}</p>
     </div>
   );
 }
 
+type Text = ReturnType<typeof useApp>['words'];
+
+function costText({ code, doInstead, systolic, diastolic }: Cost, words: Text): string {
+  const [fault, instead] = [
+    words.sentence(`debrief.fault-${code}`),
+    words.sentence(`debrief.do-${doInstead}`),
+  ];
+  return systolic === null && diastolic === null
+    ? words.sentence('debrief.oneThingWhy', { instead, what: fault })
+    : words.sentence('debrief.oneThingSays', { instead, fault, systolic, diastolic });
+}
+
+function whyText(conduct: Conduct, words: Text): string {
+  return words.sentence('debrief.oneThingWhy', {
+    instead: words.sentence(`debrief.do-${conduct.doInstead}`),
+    what: conductText(conduct, words),
+  });
+}
+
 /** Pulse and breaths beside what there were, and what the bedside's own rules say of the run. */
-function Others({ result: { entered, truth, reading } }: { readonly result: Debrief }) {
+function Others({ result: { entered, rates, reading, counts } }: { readonly result: Debrief }) {
   const { words } = useApp();
   const { pulsePerMinute, breathsPerMinute } = entered;
   const flags = reading?.flags ?? [];
@@ -96,17 +121,19 @@ function Others({ result: { entered, truth, reading } }: { readonly result: Debr
               <li>
                 {words.sentence('debrief.pulseSays', {
                   entered: pulsePerMinute,
-                  truth: truth.pulsePerMinute,
-                  felt: truth.wristPerMinute,
-                })}
+                  truth: rates.heartPerMinute,
+                  felt: rates.wristPerMinute,
+                })}{' '}
+                {counts.pulse === null ? null : words.sentence('debrief.countSays', counts.pulse)}
               </li>
             )}
             {breathsPerMinute === null ? null : (
               <li>
                 {words.sentence('debrief.breathsSays', {
                   entered: breathsPerMinute,
-                  truth: truth.breathsPerMinute,
-                })}
+                  truth: rates.breathsPerMinute,
+                })}{' '}
+                {counts.breaths === null ? null : words.sentence('debrief.countSays', counts.breaths)}
               </li>
             )}
           </ul>

@@ -16,8 +16,8 @@ export function LedgerShown({ result: { ledger } }: { readonly result: Debrief }
         {(['systolic', 'diastolic'] as const).map((component) => {
           const one = ledger[component];
           if (one === null) return null;
-          const steps = ledgerSteps(one, words);
-          const { longRun, entered } = one;
+          const { truth, steps } = ledgerSteps(one, words);
+          const { entered } = one;
           return (
             <div key={component}>
               <h3>{words.sentence(`debrief.${component}`)}</h3>
@@ -26,7 +26,7 @@ export function LedgerShown({ result: { ledger } }: { readonly result: Debrief }
                 height={ledgerHeight(steps.length)}
                 leastWidth={330}
                 mostWidth={560}
-                draw={(how) => ledgerFigure({ component, truth: longRun, entered, steps }, words, how)}
+                draw={(how) => ledgerFigure({ component, truth, entered, steps }, words, how)}
               />
             </div>
           );

@@ -16,9 +16,12 @@ test.each(['quiet-morning', 'stiff-pipe', 'open-gate', 'wide-sleeve'])(
     const { ledger } = debrief(demonstrate(GOOD_OBSERVER, scenario, 4, circumstances, instrument));
     for (const one of [ledger.systolic, ledger.diastolic]) {
       if (one === null) throw new Error('no ledger');
-      const steps = ledgerSteps(one, words);
-      const sum = steps.reduce((so, { mmHg }) => so + mmHg, one.longRun);
+      const { truth, steps } = ledgerSteps(one, words);
+      const sum = steps.reduce((so, { mmHg }) => so + mmHg, truth);
       expect(sum).toBeCloseTo(one.entered, 9);
+      // As they stand on the page, with one decimal, they add up too.
+      for (const shown of [truth, ...steps.map(({ mmHg }) => mmHg)])
+        expect(Math.abs(10 * shown - Math.round(10 * shown))).toBeLessThan(1e-9);
       expect(steps.map(({ key }) => key)).toContain('talking');
       expect(new Set(steps.map(({ key }) => key)).size).toBe(steps.length);
     }
@@ -39,7 +42,7 @@ test('where it is not known when the needle was read, ear, eye and pen are one s
     digit: 0,
     unsplit: 4,
   };
-  expect(ledgerSteps(ledger, words).map(({ key, mmHg }) => [key, mmHg])).toEqual([
+  expect(ledgerSteps(ledger, words).steps.map(({ key, mmHg }) => [key, mmHg])).toEqual([
     ['physiology', 1],
     ['sampling', -1],
     ['unsplit', 4],

@@ -7,8 +7,31 @@ const PARTS = ['physiology', 'sampling', 'misheard', 'lag', 'gauge', 'digit', 'u
 /** Parts that are told only where there is something to tell. */
 const ONLY_IF_ANY: readonly (typeof PARTS)[number][] = ['misheard', 'unsplit'];
 
-/** The lines of a ledger in the order in which the error came about, named; what technique did comes after the body. They sum to the error. */
-export function ledgerSteps(ledger: Ledger, words: Words): LedgerStep[] {
+/**
+ * The lines of a ledger in the order in which the error came about, named; what technique did comes after the body. To a tenth of a
+ * mmHg, each as what it adds to the number shown before it: `truth` and all steps sum to what was written, to the digit.
+ */
+export function ledgerSteps(
+  ledger: Ledger,
+  words: Words,
+): { readonly truth: number; readonly steps: readonly LedgerStep[] } {
+  const truth = tenth(ledger.longRun);
+  let at = ledger.longRun;
+  const steps = exactSteps(ledger, words).map((step) => {
+    const before = tenth(at);
+    at += step.mmHg;
+    return { ...step, mmHg: tenth(tenth(at) - before) };
+  });
+  return { truth, steps };
+}
+
+const TENTHS = 10;
+
+function tenth(mmHg: number): number {
+  return Math.round(mmHg * TENTHS) / TENTHS;
+}
+
+function exactSteps(ledger: Ledger, words: Words): LedgerStep[] {
   const isTimed = ledger.unsplit === 0;
   const part = (name: (typeof PARTS)[number]): LedgerStep[] => {
     const mmHg = ledger[name];

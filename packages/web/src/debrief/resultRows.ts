@@ -1,30 +1,31 @@
-import type { Debrief, Ledger } from '@evenfall/practice';
+import type { Judged } from '@evenfall/practice';
 
-/** One number of a reading beside what was true. `best` null: not to be told; `written` null: none was written. */
+/** One number of a reading beside what was to be had and what was true. `had` null: nothing was to be heard; `written` null: none was written. */
 export type ResultRow = {
   readonly of: 'systolic' | 'diastolic';
-  /** The diastolic was judged where the sounds became muffled. */
+  /** The diastolic is judged where the sounds became muffled. */
   readonly isMuffled: boolean;
   readonly written: number | null;
-  readonly truth: number;
-  readonly best: number | null;
+  readonly had: number | null;
+  /** Written minus what was to be had. */
   readonly error: number | null;
+  readonly truth: number;
   readonly isAccepted: boolean | null;
 };
 
-/** Both numbers of a reading. */
-export function resultRows({ entered, reference, ledger, costs, accepted }: Debrief): ResultRow[] {
+/** Both numbers of a reading, judged alike on every page. */
+export function resultRows({ entered, reference, had, isByMuffled, accepted }: Judged): ResultRow[] {
   return (['systolic', 'diastolic'] as const).map((of) => {
-    const judged: Ledger | null = ledger[of];
-    const isMuffled =
-      of === 'diastolic' && judged !== null && judged.entered === entered.muffled && judged.entered !== entered.diastolic; // biome-ignore format: one thought
+    const isMuffled = of === 'diastolic' && isByMuffled;
+    const written = isMuffled ? (entered.muffled ?? entered.diastolic) : entered[of];
+    const one = (isMuffled ? had.muffled : had[of])?.mmHg ?? null;
     return {
       of,
       isMuffled,
-      written: judged?.entered ?? entered[of],
-      truth: judged?.longRun ?? reference[of],
-      best: isMuffled ? null : (costs.best?.[of] ?? null),
-      error: judged?.error ?? null,
+      written,
+      had: one,
+      error: written === null || one === null ? null : written - one,
+      truth: (isMuffled ? reference.muffled : null) ?? reference[of],
       isAccepted: accepted[of],
     };
   });

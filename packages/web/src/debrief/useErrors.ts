@@ -1,7 +1,8 @@
 import type { ExerciseRow } from '@evenfall/api';
-import { debrief, type Exercise } from '@evenfall/practice';
+import { type Exercise, judge } from '@evenfall/practice';
 import { useEffect, useState } from 'react';
 import { useApp } from '../app/context.js';
+import { resultRows } from './resultRows.js';
 
 /** The newest of them: each is played again to be judged. */
 const MOST = 20;
@@ -15,13 +16,14 @@ export type Judged = {
   };
 };
 
-/** What an exercise was off by, played again. */
+/** What an exercise was off by from what was to be had, played again. */
 export function errorsOf(exercise: Exercise): Judged['errors'] {
-  const { ledger, accepted } = debrief(exercise);
+  const judged = judge(exercise);
+  const [systolic, diastolic] = resultRows(judged);
   return {
-    systolic: ledger.systolic?.error ?? null,
-    diastolic: ledger.diastolic?.error ?? null,
-    withinMmHg: accepted.withinMmHg,
+    systolic: systolic?.error ?? null,
+    diastolic: diastolic?.error ?? null,
+    withinMmHg: judged.accepted.withinMmHg,
   };
 }
 

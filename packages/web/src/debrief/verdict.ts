@@ -1,31 +1,61 @@
-import type { Debrief } from '@evenfall/practice';
+import type { Judged } from '@evenfall/practice';
 import type { Words } from '@evenfall/words';
+import { resultRows } from './resultRows.js';
 
 /** Whether a reading is accepted, in a sentence. */
-export function verdictText({ accepted }: Pick<Debrief, 'accepted'>, words: Words): string {
+export function verdictText({ accepted }: Pick<Judged, 'accepted'>, words: Words): string {
   const { withinMmHg, systolic, diastolic } = accepted;
   const name = (of: 'systolic' | 'diastolic') => words.sentence(`debrief.${of}`);
   if (systolic === null && diastolic === null) return words.sentence('debrief.noReading');
-  if (systolic === true && diastolic === true) return words.sentence('debrief.bothAccepted', { withinMmHg });
-  if (systolic !== true && diastolic !== true) return words.sentence('debrief.noneAccepted', { withinMmHg });
-  const [part, other] = systolic === true ? (['systolic', 'diastolic'] as const) : (['diastolic', 'systolic'] as const); // biome-ignore format: one thought
-  const isAlone = (part === 'systolic' ? diastolic : systolic) === null;
-  return words.sentence(isAlone ? 'debrief.oneAlone' : 'debrief.oneAccepted', {
-    withinMmHg,
-    part: name(part),
-    other: name(other),
+  if (systolic === null || diastolic === null) {
+    const [part, other] = systolic === null ? (['diastolic', 'systolic'] as const) : (['systolic', 'diastolic'] as const); // biome-ignore format: one thought
+    const isIt = systolic ?? diastolic ?? false;
+    return words.sentence(isIt ? 'debrief.oneAlone' : 'debrief.oneAloneNot', {
+      withinMmHg,
+      part: name(part),
+      other: name(other),
+    });
+  }
+  if (systolic === diastolic)
+    return words.sentence(systolic ? 'debrief.bothAccepted' : 'debrief.noneAccepted', { withinMmHg });
+  const [part, other] = systolic ? (['systolic', 'diastolic'] as const) : (['diastolic', 'systolic'] as const); // biome-ignore format: one thought
+  return words.sentence('debrief.oneAccepted', { withinMmHg, part: name(part), other: name(other) });
+}
+
+/** What of a difference was nobody's doing, or only looked right, a sentence for each number where there is something to say. */
+export function chanceTexts(judged: Judged, words: Words): string[] {
+  const { withinMmHg } = judged.accepted;
+  return resultRows(judged).flatMap(({ of, isMuffled, written, had, truth, isAccepted }) => {
+    if (had === null || written === null) return [];
+    const part = words.sentence(isMuffled ? 'debrief.muffledRow' : `debrief.${of}`);
+    const off = had - truth;
+    if (isAccepted === false && Math.abs(written - truth) <= withinMmHg)
+      return [words.sentence('debrief.luckSays', { part, mmHg: had })];
+    if (of === 'diastolic' && judged.hasGoneOn && !isMuffled) return [words.sentence('debrief.goneOnSays')];
+    if (Math.abs(off) <= withinMmHg) return [];
+    return [
+      judged.isByFeel
+        ? words.sentence('debrief.feelSays', { mmHg: off })
+        : words.sentence('debrief.chanceSays', { part, mmHg: off }),
+    ];
   });
 }
 
-/** What was said of a sign that cannot wait; null where there was none and none was said. */
+/** What was said of a sign that cannot wait; null where nothing was asked and there was none. */
 export function flagText(
-  { redFlag }: Pick<Debrief, 'redFlag'>,
+  { redFlag }: Pick<Judged, 'redFlag'>,
   saysActNow: boolean | null,
   words: Words,
 ): { readonly text: string; readonly isMissed: boolean } | null {
-  if (redFlag === null)
-    return saysActNow === true ? { text: words.sentence('debrief.flagNoneSaid'), isMissed: false } : null;
+  if (redFlag === null) {
+    if (saysActNow === null) return null;
+    return {
+      text: words.sentence(saysActNow ? 'debrief.flagNoneSaid' : 'debrief.flagNoneNeeded'),
+      isMissed: false,
+    };
+  }
   const part = words.sentence(`debrief.${redFlag.code}`);
+  if (saysActNow === null) return { text: words.sentence('debrief.flagNotAsked', { part }), isMissed: false };
   return redFlag.isSeen
     ? { text: words.sentence('debrief.flagSeen', { part }), isMissed: false }
     : { text: words.sentence('debrief.flagMissed', { part }), isMissed: true };

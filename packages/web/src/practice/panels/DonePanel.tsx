@@ -1,9 +1,8 @@
-import { makePerson, truth } from '@evenfall/physiology';
-import { properInstrument, properOf } from '@evenfall/practice';
 import { type EntryFrame, NOTHING_CHOSEN } from '@evenfall/record';
-import { useState } from 'react';
+import { useMemo, useState } from 'react';
 import { Link } from 'wouter';
 import { useApp, useKept } from '../../app/context.js';
+import { TruthTable } from '../../debrief/TruthTable.js';
 import { WhoMeasures } from '../../people/WhoMeasures.js';
 import { WRITTEN_SCHEMA } from '../../round/entries.js';
 import { signed } from '../../round/waiting.js';
@@ -165,62 +164,12 @@ export function TruthPanel({
   const { words } = useApp();
   const say = words.sentence;
   const inForce = useKept(({ known }) => known.inForce.value) ?? NOTHING_CHOSEN;
-  const content = exerciseOf(draft, inForce);
-  const { entered, circumstances, instrument, scenario, seed } = content;
-  const person = makePerson(scenario, seed);
-  const was = truth(
-    person,
-    properOf(circumstances),
-    draft.peakSeconds ?? content.seconds / 2,
-    properInstrument(person, instrument),
-  );
-  const lesson = scenarioLesson(scenario, words);
-  const rows = [
-    ['systolic', was.longRun.systolic, entered.systolic],
-    ['diastolic', was.longRun.diastolic, entered.diastolic],
-  ] as const;
+  const content = useMemo(() => exerciseOf(draft, inForce), [draft, inForce]);
+  const lesson = scenarioLesson(content.scenario, words);
   return (
     <section className="practice-done" aria-label={say('practice.truth')}>
       <StepHeading text={say('practice.truth')} />
-      <table className="truth-table">
-        <thead>
-          <tr>
-            <td />
-            <th scope="col">{say('practice.yours')}</th>
-            <th scope="col">{say('practice.truth')}</th>
-          </tr>
-        </thead>
-        <tbody>
-          {rows.map(([part, true_, written]) => (
-            <tr key={part}>
-              <th scope="row">{say(`pressure.${part}`)}</th>
-              <td>{written ?? say('practice.nothing')}</td>
-              <td>
-                {Math.round(true_)}
-                {written === null ? null : <span className="small soft"> {offText(written - true_)}</span>}
-              </td>
-            </tr>
-          ))}
-          <tr>
-            <th scope="row">{say('practice.pulse')}</th>
-            <td>
-              {entered.pulsePerMinute === null
-                ? say('practice.nothing')
-                : words.say.rate(entered.pulsePerMinute)}
-            </td>
-            <td>{words.say.rate(was.pulsePerMinute)}</td>
-          </tr>
-          <tr>
-            <th scope="row">{say('practice.breaths')}</th>
-            <td>
-              {entered.breathsPerMinute === null
-                ? say('practice.nothing')
-                : words.say.rate(entered.breathsPerMinute)}
-            </td>
-            <td>{words.say.rate(was.breathsPerMinute)}</td>
-          </tr>
-        </tbody>
-      </table>
+      <TruthTable exercise={content} />
       {lesson === null ? null : (
         <p>
           <strong>{say('practice.lesson')}:</strong> {lesson}
@@ -239,10 +188,4 @@ export function TruthPanel({
       </div>
     </section>
   );
-
-  function offText(mmHg: number): string {
-    const off = Math.round(mmHg);
-    if (off === 0) return say('practice.asItWas');
-    return off > 0 ? say('practice.tooHigh', { mmHg: off }) : say('practice.tooLow', { mmHg: -off });
-  }
 }

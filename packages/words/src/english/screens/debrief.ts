@@ -6,6 +6,18 @@ const SOUNDS = { one: 'sound', other: 'sounds' };
 type MmHg = { mmHg: number };
 type Parts = { part: string };
 
+const TIMES = { one: 'time', other: 'times' };
+/** The numbers of one thing that was not as it should be, by their names. */
+type Figures = Readonly<Record<string, number>>;
+
+function at(f: Figures, key: string, say: Say): string {
+  return say.number(f[key] ?? Number.NaN);
+}
+
+function seconds(f: Figures, key: string, say: Say): string {
+  return `${at(f, key, say)} s`;
+}
+
 /** A difference with its sign and one decimal; what rounds to nothing has none. */
 function signed(mmHg: number, say: Say, decimals = 1): string {
   const size = Math.abs(mmHg);
@@ -36,34 +48,52 @@ export const debrief = {
   reading: 'Your reading',
   number: 'Number',
   wrote: 'You wrote',
-  truth: 'Was true',
-  best: 'Best to be had',
-  error: 'Yours minus true',
+  truth: 'True on average',
+  had: 'To be had then',
+  error: 'Yours minus that',
   accepted: 'Accepted',
   isAccepted: 'yes',
   isNotAccepted: 'not yet',
   notWritten: 'not written',
   truthHint:
-    'True is what a perfect listener would have heard with the person prepared by the book, over the minute about your reading. Best to be had is what the book’s hand and an eye on the needle would have written at that very time, to the nearest mark.',
+    'To be had then: what the book’s hand and an eye on the needle would have written at that very moment, from the same heartbeats, to the nearest mark. You are judged by it. True on average: what a perfect listener would have heard over the minute about your reading, with the person prepared by the book.',
+  spreadSays: (f: { text: string }) =>
+    `So much the heart itself varies: twenty falls by the book, begun within five seconds of yours, would have given ${f.text}.`,
+  spreadOf: (f: { part: string; lowMmHg: number; highMmHg: number }, say: Say) =>
+    `${f.part} ${say.number(f.lowMmHg)} to ${say.number(f.highMmHg)}`,
   systolic: 'systolic',
   diastolic: 'diastolic',
+  wristRow: 'pulse at the wrist',
+  heartRow: 'beats of the heart',
   muffledRow: 'diastolic, where muffled',
   muffledHint:
-    'The sounds went on far below: the number is judged where they became muffled. What faults cost and what was to be had are said of the last sound.',
+    'The sounds went on far below, so the diastolic is the number at which they became muffled. What each fault cost is worked out for the last sound.',
+  goneOnSays:
+    'The sounds went on far below the diastolic, and no muffling was to be heard: here the last sound says little. Repeat with the chest piece lying lightly, and say beside the number that the sounds went on.',
   bothAccepted: (f: { withinMmHg: number }, say: Say) =>
-    `Accepted: both numbers lie within ${say.short(f.withinMmHg)} mmHg of what was true.`,
+    `Accepted: both numbers lie within ${say.short(f.withinMmHg)} mmHg of what was to be had at that moment.`,
   oneAccepted: (f: { withinMmHg: number; part: string; other: string }, say: Say) =>
-    `Half accepted: the ${f.part} lies within ${say.short(f.withinMmHg)} mmHg of what was true, the ${f.other} does not.`,
+    `Half accepted: the ${f.part} lies within ${say.short(f.withinMmHg)} mmHg of what was to be had at that moment, the ${f.other} does not.`,
   oneAlone: (f: { withinMmHg: number; part: string; other: string }, say: Say) =>
-    `The ${f.part} lies within ${say.short(f.withinMmHg)} mmHg of what was true; no ${f.other} could be judged.`,
+    `Accepted: the ${f.part} lies within ${say.short(f.withinMmHg)} mmHg of what was to be had at that moment; no ${f.other} was written.`,
+  oneAloneNot: (f: { withinMmHg: number; part: string; other: string }, say: Say) =>
+    `Not accepted yet: the ${f.part} lies further than ${say.short(f.withinMmHg)} mmHg from what was to be had at that moment; no ${f.other} was written.`,
   noneAccepted: (f: { withinMmHg: number }, say: Say) =>
-    `Not accepted yet: further than ${say.short(f.withinMmHg)} mmHg from what was true.`,
-  noReading: 'No reading was written, so there is nothing to hold against what was true.',
+    `Not accepted yet: both numbers lie further than ${say.short(f.withinMmHg)} mmHg from what was to be had at that moment.`,
+  chanceSays: (f: { part: string; mmHg: number }, say: Say) =>
+    `The ${f.part} that was to be had lay ${say.number(Math.abs(f.mmHg))} mmHg ${f.mmHg > 0 ? 'above' : 'below'} what is true on average: beats differ by themselves, and that is not your hand. A second reading shows it.`,
+  feelSays: (f: { mmHg: number }, say: Say) =>
+    `By feel ${say.number(Math.abs(f.mmHg))} mmHg ${f.mmHg > 0 ? 'more' : 'less'} was to be had than by ear: a finger feels the pulse a little after the first sound.`,
+  luckSays: (f: { part: string; mmHg: number }, say: Say) =>
+    `The ${f.part} that you wrote lies near what is true on average, but by luck: at that moment ${say.number(f.mmHg)} was to be had.`,
+  noReading: 'No pressure was written, so there is nothing to judge.',
   flagSeen: (f: Parts) => `You said that something here cannot wait. So it is: ${f.part}.`,
   flagMissed: (f: Parts) =>
     `Something here could not wait, and it was not said: ${f.part}. Act on such a sign before anything else, by your own local procedure.`,
   flagNoneSaid:
     'You said that something here cannot wait. This person was made without such a sign; to ask once too often is no fault.',
+  flagNoneNeeded: 'You said that nothing here has to be told at once. So it is.',
+  flagNotAsked: (f: Parts) => `Something here cannot wait: ${f.part}.`,
   'severe-pressure': 'a severe pressure',
   'severe-in-pregnancy': 'a severe pressure in pregnancy',
   shock: 'a pattern consistent with shock',
@@ -84,22 +114,26 @@ export const debrief = {
       ...(f.systolic === null ? [] : [`systolic ${signed(f.systolic, say)}`]),
       ...(f.diastolic === null ? [] : [`diastolic ${signed(f.diastolic, say)}`]),
     ].join(', ')} mmHg.`,
-  nothingToChange: 'No fault of technique was found in this reading. Do it the same way again.',
+  oneThingWhy: (f: { instead: string; what: string }) => `${f.instead} ${f.what}.`,
+  nothingToChange: 'Nothing was done wrong in this reading, as far as can be told. Do it the same way again.',
 
-  costs: 'What each fault cost',
+  costs: 'What moved your numbers',
   costsHint:
-    'By playing the same visit again with each fault taken away, alone and together with the others. What faults do together is shared out fairly between them. Plus: your number came out higher for it.',
-  fault: 'Fault',
+    'By playing the same visit again with each of these put right, alone and together with the others. What they do together is shared out fairly between them. Plus: your number came out higher for it.',
+  fault: 'What',
   systolicCost: 'Systolic, mmHg',
   diastolicCost: 'Diastolic, mmHg',
   instead: 'Instead',
   cost: (f: { mmHg: number | null }, say: Say) => (f.mmHg === null ? 'no number' : signed(f.mmHg, say)),
   noNumber:
     'No number: with some of these faults there was nothing left to hear, so their cost cannot be shared out.',
-  left: 'owed to no fault',
-  leftHint: 'an ordinary reaction, rounding, and where between the beats the cuff happened to be',
-  costsSum: 'Together they make yours minus the best to be had.',
-  noFaults: 'None was found.',
+  left: 'the rest',
+  leftHint: 'nobody’s fault: an ordinary reaction, rounding, and the beats that were met',
+  leftUnknown: 'not known: the sounds were not marked in time',
+  total: 'yours minus what was to be had',
+  costsSum:
+    'Each line is the average of twenty falls begun within five seconds of yours; the rest is what this one fall made different.',
+  noFaults: 'Nothing that was done wrong moved them.',
 
   'fault-too-little-rest': 'Too little rest before',
   'fault-talking': 'Talking during the reading',
@@ -109,7 +143,7 @@ export const debrief = {
   'fault-caffeine': 'Coffee or tea shortly before',
   'fault-nicotine': 'Smoked shortly before',
   'fault-cold': 'In the cold',
-  'fault-arm-unsupported': 'Arm held up by the person',
+  'fault-arm-unsupported': 'Arm not supported',
   'fault-arm-height': 'Cuff not at the height of the heart',
   'fault-cuff-loose': 'Cuff wrapped loosely',
   'fault-over-sleeve': 'Cuff over clothing',
@@ -122,12 +156,17 @@ export const debrief = {
   'fault-gauge-off': 'Gauge that shows wrong',
   'fault-too-fast': 'Let down too fast',
   'fault-too-slow': 'Let down too slowly',
-  'fault-margin-small': 'Not pumped high enough',
+  'fault-margin-small': 'Pumped too little above where the pulse was felt to go',
+  'fault-not-felt-first': 'Not felt first where the pulse goes, and pumped too little',
+  'fault-began-in-sounds': 'Sounds were there from the first beat on',
   'fault-chest-piece-away': 'Not listening the whole way',
   'fault-read-late': 'Needle read late',
   'fault-misheard': 'Another sound taken for the first or the last',
   'fault-digit-habit': 'Not written to the nearest mark',
-  'fault-not-heard': 'Faint sounds not heard by this ear',
+  'fault-on-no-sound': 'Marked where there was no sound',
+  'fault-misread-needle': 'Another number written than the needle showed',
+  'fault-off-the-sound': 'Number away from the sound, and not marked in time',
+  'fault-not-heard': 'Faint sounds that did not reach this ear',
   'fault-noise': 'Noise of the place',
 
   'do-rest-five-minutes': 'Let the person sit quietly for five minutes first.',
@@ -151,13 +190,56 @@ export const debrief = {
   'do-check-the-gauge': 'Look at the zero of the gauge before you begin, and have it checked.',
   'do-two-to-three-a-second': 'Let the cuff down by 2 to 3 mmHg a second; slower where the pulse is slow.',
   'do-feel-and-add-thirty': 'Feel where the pulse goes, and pump 30 mmHg above that.',
+  'do-feel-first':
+    'Feel at the wrist where the pulse goes, let all the air out, wait a little, and pump 30 mmHg above that.',
+  'do-let-out-and-higher': 'Where sounds come at once, let all the air out, wait, and pump 30 mmHg higher.',
+  'do-wait-for-the-sound':
+    'Go by the sound and not by the swing of the needle: the first of two that follow each other.',
+  'do-read-the-scale': 'Look straight at the gauge, and read the mark under the needle twice.',
+  'do-mark-in-time': 'Mark each sound as you hear it.',
   'do-keep-listening': 'Keep the chest piece on from before the first sound until well after the last.',
   'do-eye-on-the-needle': 'Keep the eye on the needle, and take its place at the sound itself.',
   'do-first-of-two-last-of-all':
     'Take the first of two sounds that follow each other, and the very last one.',
   'do-nearest-mark': 'Write the nearest mark of the gauge, whatever digit it ends in.',
-  'do-amplify-or-feel': 'Use an amplified stethoscope, or take the systolic by feel.',
-  'do-quiet-place': 'Go somewhere quieter, or shut the door.',
+  'do-amplify-or-feel':
+    'Use an amplified stethoscope or your hearing aid, which is no fault, or take the systolic by feel.',
+  'do-quiet-place': 'Find a quieter place, or take the systolic by feel and say so.',
+
+  conduct: 'What else was not as it should be',
+  'conduct-not-told': 'Something here had to be told at once, and you said that it can wait',
+  'conduct-muffled-not-written':
+    'The sounds went on far below, and the number at which they became muffled was not written',
+  'conduct-nothing-to-hear': 'In this fall nobody could have heard a sound',
+  'conduct-felt-not-first': 'Nobody felt first where the pulse goes; this time it cost nothing',
+  'conduct-arm-not-rested': (f: Figures, say: Say) =>
+    `The cuff went up again after ${seconds(f, 'waitedSeconds', say)}, where ${seconds(f, 'neededSeconds', say)} of rest are due; it had been up ${say.counted(f.inflations ?? 0, TIMES)} before`,
+  'conduct-held-on-the-way': (f: Figures, say: Say) =>
+    `The cuff was held at ${at(f, 'mmHg', say)} mmHg for ${seconds(f, 'heldSeconds', say)} in the middle of the sounds`,
+  'conduct-pumped-too-high': (f: Figures, say: Say) =>
+    `Pumped up to ${at(f, 'mmHg', say)} mmHg${(f.times ?? 1) > 1 ? ` (as high ${say.counted(f.times ?? 1, TIMES)})` : ''}, where ${at(f, 'neededMmHg', say)} was enough`,
+  'conduct-pulse-miscounted': (f: Figures, say: Say) =>
+    `Pulse: you counted ${at(f, 'n', say)} in ${seconds(f, 'windowSeconds', say)}, and there were ${at(f, 'there', say)}`,
+  'conduct-pulse-window-short': (f: Figures, say: Say) =>
+    `Pulse counted for ${seconds(f, 'windowSeconds', say)}, where ${seconds(f, 'neededSeconds', say)} are due`,
+  'conduct-breaths-miscounted': (f: Figures, say: Say) =>
+    `Breaths: you counted ${at(f, 'n', say)} in ${seconds(f, 'windowSeconds', say)}, and there were ${at(f, 'there', say)}`,
+  'conduct-breaths-window-short': (f: Figures, say: Say) =>
+    `Breaths counted for ${seconds(f, 'windowSeconds', say)}, where ${seconds(f, 'neededSeconds', say)} are due`,
+  'conduct-not-marked':
+    'When each sound was heard was not marked, so what was ear, eye or memory cannot be told apart',
+  'do-tell-at-once': 'Tell somebody at once, by your own local procedure.',
+  'do-three-numbers': 'Where the sounds go on, write three numbers: first, muffled, last.',
+  'do-by-feel': 'Take the systolic by feel, and say so.',
+  'do-rest-the-arm':
+    'Let all the air out and let the arm rest: a quarter of a minute after feeling, a minute after a reading.',
+  'do-never-stop': 'Let the cuff down evenly, without stopping: blood held in the arm changes the sounds.',
+  'do-no-higher': 'Pump in steps and stop 30 mmHg above where the pulse goes: higher hurts.',
+  'do-count-every-beat': 'Keep the finger still, and count every beat until the window ends.',
+  'do-count-longer-pulse':
+    'Count for longer: half a minute at least, a full one where the pulse is slow, fast or uneven.',
+  'do-count-whole-breaths': 'Count each rise of the chest once, until the window ends.',
+  'do-count-longer-breaths': 'Count the breaths for a full minute.',
 
   figure: 'The letting down, as it was',
   figureKey:
@@ -231,7 +313,7 @@ export const debrief = {
   'effect-caffeine': 'coffee or tea',
   'effect-nicotine': 'smoking',
   'effect-cold': 'cold',
-  'effect-arm-muscles': 'arm held up',
+  'effect-arm-muscles': 'arm not supported',
   'effect-arm-height': 'height of the cuff',
   'effect-cuff-size': 'size of the cuff',
   'effect-cuff-loose': 'loose cuff',
@@ -256,10 +338,12 @@ export const debrief = {
   others: 'Pulse and breathing',
   pulseSays: (f: { entered: number; truth: number; felt: number }, say: Say) =>
     Math.round(f.truth) === Math.round(f.felt)
-      ? `Pulse: you wrote ${say.rate(f.entered)} a minute; there were ${say.number(f.truth)}.`
-      : `Pulse: you wrote ${say.rate(f.entered)} a minute; the heart beat ${say.number(f.truth)} times, ${say.number(f.felt)} of them to be felt at the wrist.`,
+      ? `Pulse: you wrote ${say.rate(f.entered)} a minute; over the minute about your count there were ${say.number(f.truth)}.`
+      : `Pulse: you wrote ${say.rate(f.entered)} a minute; over the minute about your count the heart beat ${say.number(f.truth)} times, ${say.number(f.felt)} of them to be felt at the wrist.`,
   breathsSays: (f: { entered: number; truth: number }, say: Say) =>
-    `Breaths: you wrote ${say.rate(f.entered)} a minute; there were ${say.number(f.truth)}.`,
+    `Breaths: you wrote ${say.rate(f.entered)} a minute; over the minute about your count there were ${say.number(f.truth)}.`,
+  countSays: (f: { n: number; there: number; windowSeconds: number }, say: Say) =>
+    `In your ${say.number(f.windowSeconds)} s you counted ${say.number(f.n)}; there were ${say.number(f.there)}.`,
   bedsideSays: 'What the bedside says of this run',
   shown: 'The sounds were shown on the screen, not heard: this says nothing of hearing.',
 
@@ -270,7 +354,7 @@ export const debrief = {
   errorsFigure: 'Differences over time',
   errorsTable: 'These differences as a table',
   errorsKey:
-    'Point down: systolic. Point up: diastolic. Above the line: written too high. Grey band: accepted; an open mark lies outside it. A cross: nothing was written.',
+    'Yours minus what was to be had at that moment. Point down: systolic. Point up: diastolic. Above the line: written too high. Grey band: accepted; an open mark lies outside it. A cross: nothing was written.',
   errorsSays: (f: { exercises: number }, say: Say) =>
     `${say.counted(f.exercises, EXERCISES)}, in the order in which they were made.`,
   errorSays: (
@@ -280,7 +364,7 @@ export const debrief = {
     f.systolic === null && f.diastolic === null
       ? `${f.name}: nothing written.`
       : `${f.name}: systolic ${f.systolic === null ? 'not written' : signed(f.systolic, say)}, diastolic ${f.diastolic === null ? 'not written' : signed(f.diastolic, say)} mmHg; accepted within ${say.short(f.withinMmHg)}.`,
-  errorAxis: 'Yours minus true, mmHg',
+  errorAxis: 'Yours minus to be had, mmHg',
   exerciseColumn: 'Exercise',
   systolicError: 'Systolic, mmHg',
   diastolicError: 'Diastolic, mmHg',

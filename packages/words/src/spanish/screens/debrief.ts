@@ -5,6 +5,17 @@ import type { Say } from '../../say.js';
 const EXERCISES = { one: 'ejercicio', other: 'ejercicios' };
 const SOUNDS = { one: 'ruido', other: 'ruidos' };
 
+const TIMES = { one: 'vez', other: 'veces' };
+type Figures = Readonly<Record<string, number>>;
+
+function at(f: Figures, key: string, say: Say): string {
+  return say.number(f[key] ?? Number.NaN);
+}
+
+function seconds(f: Figures, key: string, say: Say): string {
+  return `${at(f, key, say)} s`;
+}
+
 /** Una diferencia con su signo y un decimal. */
 function signed(mmHg: number, say: Say, decimals = 1): string {
   const size = Math.abs(mmHg);
@@ -35,33 +46,51 @@ export const debrief: Reworded<typeof english> = {
   reading: 'Su lectura',
   number: 'Número',
   wrote: 'Usted escribió',
-  truth: 'Lo verdadero',
-  best: 'Lo mejor posible',
-  error: 'Lo suyo menos lo verdadero',
+  truth: 'Verdadero de media',
+  had: 'Se podía obtener',
+  error: 'Lo suyo menos eso',
   accepted: 'Aceptado',
   isAccepted: 'sí',
   isNotAccepted: 'todavía no',
   notWritten: 'sin escribir',
   truthHint:
-    'Lo verdadero es lo que habría oído un oyente perfecto con la persona preparada según el manual, en el minuto alrededor de su lectura. Lo mejor posible es lo que habrían escrito en ese mismo momento la mano del manual y un ojo en la aguja, a la marca más cercana.',
+    'Se podía obtener: lo que habrían escrito en ese mismo momento la mano del manual y un ojo en la aguja, con los mismos latidos, a la marca más cercana. Por eso se le juzga. Verdadero de media: lo que habría oído un oyente perfecto en el minuto alrededor de su lectura, con la persona preparada según el manual.',
+  spreadSays: (f) =>
+    `Tanto varía el propio corazón: veinte desinflados según el manual, empezados a no más de cinco segundos del suyo, habrían dado ${f.text}.`,
+  spreadOf: (f, say) => `${f.part} de ${say.number(f.lowMmHg)} a ${say.number(f.highMmHg)}`,
   systolic: 'sistólica',
   diastolic: 'diastólica',
+  wristRow: 'pulso en la muñeca',
+  heartRow: 'latidos del corazón',
   muffledRow: 'diastólica, al apagarse',
   muffledHint:
-    'Los ruidos siguieron mucho más abajo: el número se juzga donde se apagaron. Lo que costaron las faltas y lo mejor posible se dicen del último ruido.',
+    'Los ruidos siguieron mucho más abajo; por eso la diastólica es el número en el que se apagaron. Lo que costó cada falta se calcula para el último ruido.',
+  goneOnSays:
+    'Los ruidos siguieron muy por debajo de la diastólica y no se podía oír que se apagaran: aquí el último ruido dice poco. Repita con la campana apoyada con suavidad, y diga junto al número que los ruidos siguieron.',
   bothAccepted: (f, say) =>
-    `Aceptado: los dos números están a no más de ${say.short(f.withinMmHg)} mmHg de lo verdadero.`,
+    `Aceptado: los dos números están a no más de ${say.short(f.withinMmHg)} mmHg de lo que se podía obtener en ese momento.`,
   oneAccepted: (f, say) =>
-    `Aceptado a medias: la ${f.part} está a no más de ${say.short(f.withinMmHg)} mmHg de lo verdadero; la ${f.other}, no.`,
+    `Aceptado a medias: la ${f.part} está a no más de ${say.short(f.withinMmHg)} mmHg de lo que se podía obtener en ese momento; la ${f.other}, no.`,
   oneAlone: (f, say) =>
-    `La ${f.part} está a no más de ${say.short(f.withinMmHg)} mmHg de lo verdadero; no se pudo juzgar la ${f.other}.`,
-  noneAccepted: (f, say) => `Todavía no aceptado: a más de ${say.short(f.withinMmHg)} mmHg de lo verdadero.`,
-  noReading: 'No se escribió ninguna lectura, así que no hay nada que comparar con lo verdadero.',
+    `Aceptado: la ${f.part} está a no más de ${say.short(f.withinMmHg)} mmHg de lo que se podía obtener en ese momento; no se escribió la ${f.other}.`,
+  oneAloneNot: (f, say) =>
+    `Todavía no aceptado: la ${f.part} está a más de ${say.short(f.withinMmHg)} mmHg de lo que se podía obtener en ese momento; no se escribió la ${f.other}.`,
+  noneAccepted: (f, say) =>
+    `Todavía no aceptado: los dos números están a más de ${say.short(f.withinMmHg)} mmHg de lo que se podía obtener en ese momento.`,
+  chanceSays: (f, say) =>
+    `La ${f.part} que se podía obtener estaba ${say.number(Math.abs(f.mmHg))} mmHg por ${f.mmHg > 0 ? 'encima' : 'debajo'} de la verdadera de media: los latidos difieren por sí mismos, y eso no es su mano. Una segunda lectura lo muestra.`,
+  feelSays: (f, say) =>
+    `Por palpación se podían obtener ${say.number(Math.abs(f.mmHg))} mmHg ${f.mmHg > 0 ? 'más' : 'menos'} que de oído: el dedo nota el pulso un poco después del primer ruido.`,
+  luckSays: (f, say) =>
+    `La ${f.part} que escribió queda cerca de la verdadera de media, pero por suerte: en ese momento se podía obtener ${say.number(f.mmHg)}.`,
+  noReading: 'No se escribió ninguna presión, así que no hay nada que juzgar.',
   flagSeen: (f) => `Usted dijo que aquí algo no puede esperar. Así es: ${f.part}.`,
   flagMissed: (f) =>
     `Aquí algo no podía esperar, y no se dijo: ${f.part}. Actúe ante un signo así antes que nada, según el procedimiento de su lugar.`,
   flagNoneSaid:
     'Usted dijo que aquí algo no puede esperar. Esta persona se hizo sin un signo así; preguntar una vez de más no es una falta.',
+  flagNoneNeeded: 'Usted dijo que aquí no hay nada que avisar enseguida. Así es.',
+  flagNotAsked: (f) => `Aquí algo no puede esperar: ${f.part}.`,
   'severe-pressure': 'una presión grave',
   'severe-in-pregnancy': 'una presión grave en el embarazo',
   shock: 'un patrón compatible con choque',
@@ -79,22 +108,26 @@ export const debrief: Reworded<typeof english> = {
       ...(f.systolic === null ? [] : [`sistólica ${signed(f.systolic, say)}`]),
       ...(f.diastolic === null ? [] : [`diastólica ${signed(f.diastolic, say)}`]),
     ].join(', ')} mmHg.`,
-  nothingToChange: 'No se halló ninguna falta de técnica en esta lectura. Hágalo otra vez igual.',
+  oneThingWhy: (f) => `${f.instead} ${f.what}.`,
+  nothingToChange: 'En esta lectura nada se hizo mal, hasta donde se puede saber. Hágalo otra vez igual.',
 
-  costs: 'Lo que costó cada falta',
+  costs: 'Lo que movió sus números',
   costsHint:
-    'Se reproduce la misma visita sin cada falta, sola y junto con las otras. Lo que las faltas hacen juntas se reparte con justicia entre ellas. Más: su número salió más alto por ella.',
-  fault: 'Falta',
+    'Se reproduce la misma visita con cada una de estas cosas corregida, sola y junto con las otras. Lo que hacen juntas se reparte con justicia entre ellas. Más: su número salió más alto por ella.',
+  fault: 'Qué',
   systolicCost: 'Sistólica, mmHg',
   diastolicCost: 'Diastólica, mmHg',
   instead: 'En su lugar',
   cost: (f, say) => (f.mmHg === null ? 'sin número' : signed(f.mmHg, say)),
   noNumber:
     'Sin número: con algunas de estas faltas no quedaba nada que oír, y su costo no se puede repartir.',
-  left: 'no se debe a ninguna falta',
-  leftHint: 'una reacción corriente, el redondeo y dónde estaba el manguito entre los latidos',
-  costsSum: 'Juntas hacen lo suyo menos lo mejor posible.',
-  noFaults: 'No se halló ninguna.',
+  left: 'el resto',
+  leftHint: 'no es falta de nadie: una reacción corriente, el redondeo y los latidos que tocaron',
+  leftUnknown: 'no se sabe: los ruidos no se marcaron a tiempo',
+  total: 'lo suyo menos lo que se podía obtener',
+  costsSum:
+    'Cada línea es la media de veinte desinflados empezados a no más de cinco segundos del suyo; el resto es lo que este tuvo de distinto.',
+  noFaults: 'Nada que se hiciera mal los movió.',
 
   'fault-too-little-rest': 'Poco reposo antes',
   'fault-talking': 'Se habló durante la lectura',
@@ -104,7 +137,7 @@ export const debrief: Reworded<typeof english> = {
   'fault-caffeine': 'Café o té poco antes',
   'fault-nicotine': 'Fumó poco antes',
   'fault-cold': 'Con frío',
-  'fault-arm-unsupported': 'Brazo sostenido por la persona',
+  'fault-arm-unsupported': 'Brazo sin apoyo',
   'fault-arm-height': 'Manguito no a la altura del corazón',
   'fault-cuff-loose': 'Manguito flojo',
   'fault-over-sleeve': 'Manguito sobre la ropa',
@@ -117,12 +150,17 @@ export const debrief: Reworded<typeof english> = {
   'fault-gauge-off': 'Manómetro que marca mal',
   'fault-too-fast': 'Se desinfló demasiado rápido',
   'fault-too-slow': 'Se desinfló demasiado lento',
-  'fault-margin-small': 'No se infló lo bastante',
+  'fault-margin-small': 'Se infló demasiado poco por encima de donde se notó perder el pulso',
+  'fault-not-felt-first': 'No se palpó antes dónde desaparece el pulso, y se infló poco',
+  'fault-began-in-sounds': 'Había ruidos desde el primer latido',
   'fault-chest-piece-away': 'No se escuchó todo el tiempo',
   'fault-read-late': 'Aguja leída tarde',
   'fault-misheard': 'Se tomó otro ruido por el primero o el último',
   'fault-digit-habit': 'No se escribió la marca más cercana',
-  'fault-not-heard': 'Ruidos débiles que este oído no oye',
+  'fault-on-no-sound': 'Se marcó donde no había ruido',
+  'fault-misread-needle': 'Se escribió otro número que el de la aguja',
+  'fault-off-the-sound': 'Número lejos del ruido, y sin marcar a tiempo',
+  'fault-not-heard': 'Ruidos débiles que no llegaron a este oído',
   'fault-noise': 'Ruido del lugar',
 
   'do-rest-five-minutes': 'Deje que la persona repose sentada cinco minutos antes.',
@@ -146,13 +184,56 @@ export const debrief: Reworded<typeof english> = {
   'do-check-the-gauge': 'Mire el cero del manómetro antes de empezar, y hágalo revisar.',
   'do-two-to-three-a-second': 'Desinfle de 2 a 3 mmHg por segundo; más lento si el pulso es lento.',
   'do-feel-and-add-thirty': 'Palpe dónde desaparece el pulso e infle 30 mmHg por encima.',
+  'do-feel-first':
+    'Palpe en la muñeca dónde desaparece el pulso, deje salir todo el aire, espere un poco e infle 30 mmHg por encima.',
+  'do-let-out-and-higher':
+    'Si hay ruidos enseguida, deje salir todo el aire, espere e infle 30 mmHg más alto.',
+  'do-wait-for-the-sound': 'Guíese por el ruido y no por el vaivén de la aguja: el primero de dos seguidos.',
+  'do-read-the-scale': 'Mire el manómetro de frente, y lea dos veces la marca bajo la aguja.',
+  'do-mark-in-time': 'Marque cada ruido al oírlo.',
   'do-keep-listening':
     'Mantenga la campana puesta desde antes del primer ruido hasta bien después del último.',
   'do-eye-on-the-needle': 'Mantenga el ojo en la aguja y tome su lugar en el ruido mismo.',
   'do-first-of-two-last-of-all': 'Tome el primero de dos ruidos seguidos, y el último de todos.',
   'do-nearest-mark': 'Escriba la marca más cercana del manómetro, acabe en el dígito que acabe.',
-  'do-amplify-or-feel': 'Use un estetoscopio amplificado, o tome la sistólica por palpación.',
-  'do-quiet-place': 'Vaya a un lugar más tranquilo, o cierre la puerta.',
+  'do-amplify-or-feel':
+    'Use un estetoscopio amplificado o su audífono, que no es una falta, o tome la sistólica por palpación.',
+  'do-quiet-place': 'Busque un lugar más tranquilo, o tome la sistólica por palpación y dígalo.',
+
+  conduct: 'Qué más no fue como debía',
+  'conduct-not-told': 'Aquí había algo que avisar enseguida, y usted dijo que puede esperar',
+  'conduct-muffled-not-written':
+    'Los ruidos siguieron mucho más abajo, y no se escribió el número en el que se apagaron',
+  'conduct-nothing-to-hear': 'En este desinflado nadie habría podido oír un ruido',
+  'conduct-felt-not-first': 'No se palpó antes dónde desaparece el pulso; esta vez no costó nada',
+  'conduct-arm-not-rested': (f, say) =>
+    `El manguito se volvió a inflar a los ${seconds(f, 'waitedSeconds', say)}, cuando tocan ${seconds(f, 'neededSeconds', say)} de descanso; antes se había inflado ${say.counted(f.inflations ?? 0, TIMES)}`,
+  'conduct-held-on-the-way': (f, say) =>
+    `El manguito se detuvo a ${at(f, 'mmHg', say)} mmHg durante ${seconds(f, 'heldSeconds', say)} en medio de los ruidos`,
+  'conduct-pumped-too-high': (f, say) =>
+    `Se infló hasta ${at(f, 'mmHg', say)} mmHg${(f.times ?? 1) > 1 ? ` (tan alto ${say.counted(f.times ?? 1, TIMES)})` : ''}, cuando bastaban ${at(f, 'neededMmHg', say)}`,
+  'conduct-pulse-miscounted': (f, say) =>
+    `Pulso: contó ${at(f, 'n', say)} en ${seconds(f, 'windowSeconds', say)}, y había ${at(f, 'there', say)}`,
+  'conduct-pulse-window-short': (f, say) =>
+    `El pulso se contó ${seconds(f, 'windowSeconds', say)}, cuando tocan ${seconds(f, 'neededSeconds', say)}`,
+  'conduct-breaths-miscounted': (f, say) =>
+    `Respiraciones: contó ${at(f, 'n', say)} en ${seconds(f, 'windowSeconds', say)}, y había ${at(f, 'there', say)}`,
+  'conduct-breaths-window-short': (f, say) =>
+    `Las respiraciones se contaron ${seconds(f, 'windowSeconds', say)}, cuando tocan ${seconds(f, 'neededSeconds', say)}`,
+  'conduct-not-marked':
+    'No se marcó cuándo se oyó cada ruido, así que no se puede separar oído, ojo y memoria',
+  'do-tell-at-once': 'Avise a alguien enseguida, según el procedimiento de su lugar.',
+  'do-three-numbers': 'Donde los ruidos siguen, escriba tres números: primero, apagado, último.',
+  'do-by-feel': 'Tome la sistólica por palpación, y dígalo.',
+  'do-rest-the-arm':
+    'Deje salir todo el aire y que el brazo descanse: un cuarto de minuto tras palpar, un minuto tras una lectura.',
+  'do-never-stop': 'Desinfle de forma pareja, sin parar: la sangre retenida en el brazo cambia los ruidos.',
+  'do-no-higher': 'Infle a pasos y pare 30 mmHg por encima de donde desaparece el pulso: más duele.',
+  'do-count-every-beat': 'Deje el dedo quieto y cuente cada latido hasta que acabe el tiempo.',
+  'do-count-longer-pulse':
+    'Cuente más tiempo: al menos medio minuto, y uno entero si el pulso es lento, rápido o desigual.',
+  'do-count-whole-breaths': 'Cuente cada subida del pecho una vez, hasta que acabe el tiempo.',
+  'do-count-longer-breaths': 'Cuente las respiraciones durante un minuto entero.',
 
   figure: 'El desinflado, tal como fue',
   figureKey:
@@ -221,7 +302,7 @@ export const debrief: Reworded<typeof english> = {
   'effect-caffeine': 'café o té',
   'effect-nicotine': 'fumar',
   'effect-cold': 'frío',
-  'effect-arm-muscles': 'brazo en alto',
+  'effect-arm-muscles': 'brazo sin apoyo',
   'effect-arm-height': 'altura del manguito',
   'effect-cuff-size': 'tamaño del manguito',
   'effect-cuff-loose': 'manguito flojo',
@@ -245,10 +326,12 @@ export const debrief: Reworded<typeof english> = {
   others: 'Pulso y respiración',
   pulseSays: (f, say) =>
     Math.round(f.truth) === Math.round(f.felt)
-      ? `Pulso: usted escribió ${say.rate(f.entered)} por minuto; había ${say.number(f.truth)}.`
-      : `Pulso: usted escribió ${say.rate(f.entered)} por minuto; el corazón latió ${say.number(f.truth)} veces, ${say.number(f.felt)} de ellas palpables en la muñeca.`,
+      ? `Pulso: usted escribió ${say.rate(f.entered)} por minuto; en el minuto alrededor de su cuenta había ${say.number(f.truth)}.`
+      : `Pulso: usted escribió ${say.rate(f.entered)} por minuto; en el minuto alrededor de su cuenta el corazón latió ${say.number(f.truth)} veces, ${say.number(f.felt)} de ellas palpables en la muñeca.`,
   breathsSays: (f, say) =>
-    `Respiraciones: usted escribió ${say.rate(f.entered)} por minuto; había ${say.number(f.truth)}.`,
+    `Respiraciones: usted escribió ${say.rate(f.entered)} por minuto; en el minuto alrededor de su cuenta había ${say.number(f.truth)}.`,
+  countSays: (f, say) =>
+    `En sus ${say.number(f.windowSeconds)} s contó ${say.number(f.n)}; había ${say.number(f.there)}.`,
   bedsideSays: 'Lo que se dice de este desinflado al pie de la cama',
   shown: 'Los ruidos se mostraron en la pantalla, no se oyeron: esto no dice nada del oído.',
 
@@ -259,13 +342,13 @@ export const debrief: Reworded<typeof english> = {
   errorsFigure: 'Diferencias a lo largo del tiempo',
   errorsTable: 'Estas diferencias en una tabla',
   errorsKey:
-    'Punta abajo: sistólica. Punta arriba: diastólica. Por encima de la línea: escrito demasiado alto. Banda gris: aceptado; una marca hueca queda fuera. Una cruz: no se escribió nada.',
+    'Lo suyo menos lo que se podía obtener en ese momento. Punta abajo: sistólica. Punta arriba: diastólica. Por encima de la línea: escrito demasiado alto. Banda gris: aceptado; una marca hueca queda fuera. Una cruz: no se escribió nada.',
   errorsSays: (f, say) => `${say.counted(f.exercises, EXERCISES)}, en el orden en que se hicieron.`,
   errorSays: (f, say) =>
     f.systolic === null && f.diastolic === null
       ? `${f.name}: nada escrito.`
       : `${f.name}: sistólica ${f.systolic === null ? 'sin escribir' : signed(f.systolic, say)}, diastólica ${f.diastolic === null ? 'sin escribir' : signed(f.diastolic, say)} mmHg; aceptado a no más de ${say.short(f.withinMmHg)}.`,
-  errorAxis: 'Lo suyo menos lo verdadero, mmHg',
+  errorAxis: 'Lo suyo menos lo posible, mmHg',
   exerciseColumn: 'Ejercicio',
   systolicError: 'Sistólica, mmHg',
   diastolicError: 'Diastólica, mmHg',

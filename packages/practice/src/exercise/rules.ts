@@ -1,0 +1,7 @@
+import { type CountRules, DEFAULT_COUNT_RULES, DEFAULT_RUN_RULES, type RunRules } from '@evenfall/clinical';
+
+/** The rules that an exercise is judged by: those of the protocol in force at the place. */
+export type DebriefRules = { readonly runRules: RunRules; readonly countRules: CountRules };
+
+/** Where no protocol was chosen. */
+export const USUAL_RULES: DebriefRules = { runRules: DEFAULT_RUN_RULES, countRules: DEFAULT_COUNT_RULES };

@@ -1,0 +1,34 @@
+import { expect, test } from 'vitest';
+import type { Conduct } from './conduct.js';
+import type { Cost } from './cost.js';
+import { oneThingOf } from './oneThing.js';
+
+const cost = (systolic: number | null): Cost => ({
+  code: 'talking',
+  doInstead: 'ask-for-silence',
+  systolic,
+  diastolic: 0,
+});
+const left: Conduct = { code: 'not-marked', doInstead: 'mark-in-time', figures: {} };
+const untold: Conduct = { code: 'not-told', doInstead: 'tell-at-once', figures: {} };
+const of = (costs: readonly Cost[], conduct: readonly Conduct[]) =>
+  oneThingOf({ best: null, costs, left: null }, conduct);
+
+// Assessment handbook 13 (critical when red-flag) and 14 (one thing to change).
+test('a sign that was not told comes before every cost', () => {
+  expect(of([cost(30)], [untold, left])).toEqual({ kind: 'conduct', conduct: untold });
+});
+
+test.each([
+  [0.9, 'conduct'],
+  [1, 'cost'],
+  [-1, 'cost'],
+  [null, 'cost'],
+])('a fault of %f mmHg beside something left out: the %s is told', (systolic, kind) => {
+  expect(of([cost(systolic)], [left])?.kind).toBe(kind);
+});
+
+test('a small fault alone is told all the same; where there is nothing, nothing is', () => {
+  expect(of([cost(0.1)], [])?.kind).toBe('cost');
+  expect(of([], [])).toBeNull();
+});

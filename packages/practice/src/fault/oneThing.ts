@@ -1,0 +1,29 @@
+import type { Conduct } from './conduct.js';
+import type { Cost, Costs } from './cost.js';
+
+/** The one change that would do most; null: nothing was done wrong, as far as can be told. */
+export type OneThing =
+  | { readonly kind: 'cost'; readonly cost: Cost }
+  | { readonly kind: 'conduct'; readonly conduct: Conduct }
+  | null;
+
+/** A fault that moved a number by less than this comes after what was left out or overdone, mmHg: half a mark of the gauge. */
+const WORTH_TELLING_MMHG = 1;
+
+/**
+ * The one thing to do differently: a sign that was not told, else the dearest fault, else what was left out or overdone.
+ * Source: assessment handbook 14 (one thing to change).
+ */
+export function oneThingOf({ costs }: Costs, conduct: readonly Conduct[]): OneThing {
+  const [gravest] = conduct;
+  const [dearest] = costs;
+  const isUntold = gravest?.code === 'not-told';
+  if (dearest !== undefined && !isUntold && (gravest === undefined || isWorth(dearest)))
+    return { kind: 'cost', cost: dearest };
+  return gravest === undefined ? null : { kind: 'conduct', conduct: gravest };
+}
+
+function isWorth({ systolic, diastolic }: Cost): boolean {
+  if (systolic === null || diastolic === null) return true;
+  return Math.max(Math.abs(systolic), Math.abs(diastolic)) >= WORTH_TELLING_MMHG;
+}

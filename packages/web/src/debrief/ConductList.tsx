@@ -1,0 +1,21 @@
+import type { Conduct } from '@evenfall/practice';
+import { useApp } from '../app/context.js';
+import { conductText } from './conductText.js';
+
+/** What was left out or overdone, whether it cost anything or not, each with one thing to do instead. */
+export function ConductList({ conduct }: { readonly conduct: readonly Conduct[] }) {
+  const { words } = useApp();
+  if (conduct.length === 0) return null;
+  return (
+    <section>
+      <h2>{words.sentence('debrief.conduct')}</h2>
+      <ul className="debrief-conduct">
+        {conduct.map((one) => (
+          <li key={one.code}>
+            <strong>{conductText(one, words)}.</strong> {words.sentence(`debrief.do-${one.doInstead}`)}
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}

@@ -1,0 +1,67 @@
+import { type Exercise, judge } from '@evenfall/practice';
+import { useMemo } from 'react';
+import { useApp } from '../app/context.js';
+import { resultRows } from './resultRows.js';
+import { chanceTexts, verdictText } from './verdict.js';
+
+/** At the end of an exercise: what was written, what was to be had at that moment and what is true on average; by the same judgement as the debrief. */
+export function TruthTable({ exercise }: { readonly exercise: Exercise }) {
+  const { words } = useApp();
+  const say = words.sentence;
+  const judged = useMemo(() => judge(exercise), [exercise]);
+  const { entered, rates } = judged;
+  const rate = (perMinute: number | null) =>
+    perMinute === null ? say('practice.nothing') : words.say.rate(perMinute);
+  const isDeficit = Math.round(rates.heartPerMinute) !== Math.round(rates.wristPerMinute);
+  return (
+    <>
+      <p className="debrief-verdict">{verdictText(judged, words)}</p>
+      {chanceTexts(judged, words).map((text) => (
+        <p key={text}>{text}</p>
+      ))}
+      <div className="trend-scroll">
+        <table className="truth-table">
+          <thead>
+            <tr>
+              <td />
+              <th scope="col">{say('practice.yours')}</th>
+              <th scope="col">{say('debrief.had')}</th>
+              <th scope="col">{say('debrief.truth')}</th>
+            </tr>
+          </thead>
+          <tbody>
+            {resultRows(judged).map(({ of, isMuffled, written, had, truth }) => (
+              <tr key={of}>
+                <th scope="row">{say(isMuffled ? 'debrief.muffledRow' : `debrief.${of}`)}</th>
+                <td>{written === null ? say('practice.nothing') : words.say.number(written)}</td>
+                <td>{had === null ? '–' : words.say.number(had)}</td>
+                <td>{words.say.number(truth)}</td>
+              </tr>
+            ))}
+            <tr>
+              <th scope="row">{say(isDeficit ? 'debrief.wristRow' : 'practice.pulse')}</th>
+              <td>{rate(entered.pulsePerMinute)}</td>
+              <td />
+              <td>{rate(rates.wristPerMinute)}</td>
+            </tr>
+            {isDeficit ? (
+              <tr>
+                <th scope="row">{say('debrief.heartRow')}</th>
+                <td />
+                <td />
+                <td>{rate(rates.heartPerMinute)}</td>
+              </tr>
+            ) : null}
+            <tr>
+              <th scope="row">{say('practice.breaths')}</th>
+              <td>{rate(entered.breathsPerMinute)}</td>
+              <td />
+              <td>{rate(rates.breathsPerMinute)}</td>
+            </tr>
+          </tbody>
+        </table>
+      </div>
+      <p className="small soft">{say('debrief.truthHint')}</p>
+    </>
+  );
+}

@@ -1,0 +1,16 @@
+import type { Conduct } from '@evenfall/practice';
+import type { Words } from '@evenfall/words';
+
+/** What was left out or overdone, in words and with its numbers. */
+export function conductText({ code, figures }: Conduct, words: Words): string {
+  switch (code) {
+    case 'not-told':
+    case 'muffled-not-written':
+    case 'nothing-to-hear':
+    case 'felt-not-first':
+    case 'not-marked':
+      return words.sentence(`debrief.conduct-${code}`);
+    default:
+      return words.sentence(`debrief.conduct-${code}`, figures);
+  }
+}

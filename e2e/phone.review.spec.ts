@@ -146,6 +146,19 @@ test('a round by its side ways: back to the rest, not done on the page of the si
     await expectAccessible(page);
   });
 
+  await test.step('a number typed and not kept is told before the signature, with the way to it', async () => {
+    const unkept = page.getByText(/^Typed and not kept: Pulse\./);
+    await pulse.getByRole('link', { name: 'Change the number' }).tap();
+    await page.getByRole('button', { name: 'Rub out' }).tap();
+    await round();
+    await expect(unkept).toBeVisible();
+    await expectAccessible(page);
+    await page.getByRole('link', { name: 'Go on with Pulse' }).tap();
+    await page.getByRole('button', { name: 'Leave it as it was' }).tap();
+    await expect(pulse.getByText('72', { exact: true })).toBeVisible();
+    await expect(unkept).toHaveCount(0);
+  });
+
   await test.step('what was read on the gauge is put right; when it was heard stands', async () => {
     await expect(pressure.getByText(/^The moments stay as they were marked/)).toBeVisible();
     await pressure

@@ -24,13 +24,7 @@ import { useNow } from './useNow.js';
 export function PressurePage({ person }: { readonly person: string }) {
   const { words } = useApp();
   return (
-    <RoundFrame
-      person={person}
-      title={words.sentence('app.pressure')}
-      isBare
-      showsRest={waitsForRest}
-      showsUpright
-    >
+    <RoundFrame person={person} title={words.sentence('app.pressure')} isBare showsRest={waitsForRest}>
       {(shown) => <Panel {...shown} person={person} />}
     </RoundFrame>
   );

@@ -40,6 +40,7 @@ export function MeasurePage({ person, sign }: MeasureProps) {
       isBare
       isRestQuiet={({ draft }) => isTimed(draft[sign].measuring)}
       isSlipUnnamed
+      alsoUnder={(round) => <UprightTime round={round} sign={sign} />}
     >
       {({ round, record }) => (
         <>
@@ -49,6 +50,13 @@ export function MeasurePage({ person, sign }: MeasureProps) {
       )}
     </RoundFrame>
   );
+}
+
+/** How long the person stands, where that is counted; not while somebody counts beats or breaths. */
+function UprightTime({ round, sign }: PanelProps) {
+  const { pressure, [sign]: taken } = round.draft;
+  if ((pressure.upright ?? null) === null || isTimed(taken.measuring)) return null;
+  return <GoOn part={goOnPages}>{({ UprightClock }) => <UprightClock round={round} />}</GoOn>;
 }
 
 /** Until there is a value nothing to be seen says that it is the breaths; a voice still does, into an ear. */

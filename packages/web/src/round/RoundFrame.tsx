@@ -4,7 +4,6 @@ import { useApp } from '../app/context.js';
 import { Asking } from '../parts/Asking.js';
 import { IdentityOf, nameIn } from '../parts/Identity.js';
 import { Page } from '../parts/Page.js';
-import { UprightClock } from '../pressure/UprightClock.js';
 import { RestLine } from './RestLine.js';
 import { SlipLine } from './SlipLine.js';
 import { useCameFrom } from './useCameFrom.js';
@@ -27,8 +26,8 @@ type FrameProps = {
   readonly isBare?: boolean;
   /** Whether the page itself shows the rest before the pressure. */
   readonly showsRest?: (round: Round) => boolean;
-  /** Whether the page itself shows how long the person stands. */
-  readonly showsUpright?: boolean;
+  /** What else stands under the name. */
+  readonly alsoUnder?: (round: Round) => ReactNode;
   /** Whether the rest changes no word, since somebody counts. */
   readonly isRestQuiet?: (round: Round) => boolean;
   /** Whether what can be put back is without its name, since the person may read along. */
@@ -46,7 +45,7 @@ export function RoundFrame({
   beside,
   isBare = false,
   showsRest,
-  showsUpright = false,
+  alsoUnder,
   isRestQuiet,
   isSlipUnnamed = false,
   children,
@@ -79,7 +78,7 @@ export function RoundFrame({
                 isElsewhere={showsRest?.(round) ?? false}
                 isQuiet={isRestQuiet?.(round) ?? false}
               />
-              {showsUpright || (isRestQuiet?.(round) ?? false) ? null : <UprightClock round={round} />}
+              {alsoUnder?.(round)}
               <SlipLine round={round} isUnnamed={isSlipUnnamed} />
             </>
           )}

@@ -6,6 +6,7 @@ import { signText } from '../app/signText.js';
 import { SignAs, useSigner } from './SignAs.js';
 import { sign } from './sign.js';
 import { standingOf } from './standing.js';
+import { UnkeptLine } from './UnkeptLine.js';
 import type { Round } from './useRound.js';
 
 /** Who signs, in what role. It says what is missing rather than being dead. */
@@ -43,6 +44,7 @@ export function SignForm({ round, person }: { readonly round: Round; readonly pe
       }}
     >
       <h2>{words.sentence('review.sign')}</h2>
+      <UnkeptLine round={round} person={person} />
       <SignAs signer={signer} />
       {isAsked && missing.length > 0 ? (
         <div className="notice" role="alert">

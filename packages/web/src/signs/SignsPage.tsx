@@ -8,6 +8,7 @@ import { signText } from '../app/signText.js';
 import { FactsLines } from '../facts/FactsLines.js';
 import { prescriberOfScaleTwo } from '../facts/factsOn.js';
 import { localDate } from '../ports/stampAt.js';
+import { UprightClock } from '../pressure/UprightClock.js';
 import { nextHref } from '../round/nextHref.js';
 import { ActNowPanel } from '../round/ResultPanels.js';
 import { RoundFrame } from '../round/RoundFrame.js';
@@ -22,7 +23,12 @@ import { oxygenTarget, unkeptSigns } from './typedSign.js';
 export function SignsPage({ person }: { readonly person: string }) {
   const { words } = useApp();
   return (
-    <RoundFrame person={person} title={words.sentence('signs.title')} isBare>
+    <RoundFrame
+      person={person}
+      title={words.sentence('signs.title')}
+      isBare
+      alsoUnder={(round) => <UprightClock round={round} />}
+    >
       {({ round, record }) => <Sections round={round} person={person} entries={entriesIn(record)} />}
     </RoundFrame>
   );

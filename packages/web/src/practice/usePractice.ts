@@ -2,6 +2,7 @@ import { NOTHING_CHOSEN, type Stamp } from '@evenfall/record';
 import { useCallback, useMemo, useRef, useState } from 'react';
 import { useApp, useKept } from '../app/context.js';
 import { localDate } from '../ports/stampAt.js';
+import { withPulseOfRuns } from '../pressure/pulseOfRuns.js';
 import { withMeasuring } from '../round/draft.js';
 import { factsOf } from '../round/facts.js';
 import type { Round } from '../round/useRound.js';
@@ -60,7 +61,8 @@ export function useRoundOf(draft: PracticeDraft, change: Change, secondsAt: (ms:
     [draft.begunAt, scenario],
   );
   return useMemo((): Round => {
-    const changeRound: Round['change'] = (make) => change((was) => ({ ...was, round: make(was.round) }));
+    const changeRound: Round['change'] = (make) =>
+      change((was) => ({ ...was, round: withPulseOfRuns(make(was.round), inForce) }));
     return {
       draft: draft.round,
       facts,

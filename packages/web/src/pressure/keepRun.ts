@@ -4,6 +4,8 @@ import type { Reopened } from '../round/measuring.js';
 import type { Round } from '../round/useRound.js';
 import type { DraftRun, Instant } from './pressureDraft.js';
 import { withReading, withReadingChanged } from './pressureSteps.js';
+import { pulseOfRound } from './pulseOfRuns.js';
+import { hasOwnPulse } from './readRun.js';
 
 type Kept = {
   readonly run: Run;
@@ -29,10 +31,26 @@ export function keepRun(round: Round, { uprightMinutes, note, reopened, ...read 
     uprightMinutes: read.place.posture === 'stand' ? uprightMinutes : null,
     note: text === '' ? null : text,
   };
+  const { run, typedAs, markedBy = null } = read;
+  const isOwn = hasOwnPulse(typedAs);
   if (reopened === undefined) {
-    round.keep((draft, start) => withReading(draft, { ...start, ...read, ...said, kind: 'run' }));
+    round.keep((draft, start) => {
+      const pulseOf = isOwn ? null : pulseOfRound(draft)?.entry;
+      return withReading(draft, {
+        ...start,
+        ...read,
+        ...said,
+        ...(pulseOf === undefined ? {} : { pulseOf }),
+        kind: 'run',
+      });
+    });
     return;
   }
-  const { run, typedAs, markedBy = null } = read;
-  round.change((draft) => withReadingChanged(draft, reopened.entry, { run, typedAs, markedBy, ...said }));
+  round.change((draft) => {
+    const was = draft.pressure.values.find(({ entry }) => entry === reopened.entry)?.pulseOf;
+    // A pulse that was its own and was rubbed out there: the reading goes by that of the round.
+    const pulseOf = isOwn ? null : was === null ? pulseOfRound(draft)?.entry : was;
+    const change = { run, typedAs, markedBy, ...said, ...(pulseOf === undefined ? {} : { pulseOf }) };
+    return withReadingChanged(draft, reopened.entry, change);
+  });
 }

@@ -36,6 +36,8 @@ export type DraftRun = {
   readonly inflatedAt: Instant | null;
   /** When its numbers were kept: the cuff was let go before. */
   readonly keptAt: Instant;
+  /** Of which count of the round its pulse is; null for one that was typed with it, absent where nobody knows. */
+  readonly pulseOf?: string | null;
   /** As it was typed or marked, so that a slip goes back to where it was made. */
   readonly typedAs: TypedAs | MarkedAs;
   readonly note: string | null;

@@ -16,7 +16,6 @@ import {
   withoutReading,
   withPlace,
   withPressureNotDone,
-  withPulseOfRuns,
   withReading,
   withReadingChanged,
   withReadingReopened,
@@ -133,17 +132,6 @@ test('moments that were marked in time keep their times: the gauge alone is read
   const taken = withReading(begun(), { ...reading(20, 100), typedAs: marked });
   const { measuring } = withReadingReopened(taken, { entry: ID(20), from: 'review' }).pressure;
   expect(measuring).toMatchObject({ at: 'reading', marks, chosen: 0 });
-});
-
-test('a pulse put right is the pulse of the readings that went by it, and of no other', () => {
-  const by = (pulsePerMinute: number | null, method: 'auscultation' | 'device' = 'auscultation') => {
-    const one = reading(20, 100);
-    return { ...one, run: { ...one.run, method, pulsePerMinute } };
-  };
-  const taken = [by(76), by(80), by(null), by(76, 'device')].reduce(withReading, begun());
-  const pulses = withPulseOfRuns(taken, 76, 72).pressure.values.map(({ run }) => run.pulsePerMinute);
-  expect(pulses).toEqual([72, 80, null, 76]);
-  expect(withPulseOfRuns(taken, null, 72).pressure.values).toEqual(taken.pressure.values);
 });
 
 test('a pulse typed with the numbers of a reading goes when it is rubbed out there; any other stays', () => {

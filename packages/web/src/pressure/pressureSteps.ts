@@ -152,7 +152,7 @@ export function withUpright(draft: RoundDraft, upright: UprightDraft | null): Ro
 
 /** What was typed or read back of a reading, put right. */
 export type ReadingChange = Pick<DraftRun, 'run' | 'uprightMinutes' | 'typedAs' | 'note'> &
-  Pick<Partial<DraftRun>, 'markedBy'>;
+  Pick<Partial<DraftRun>, 'markedBy' | 'pulseOf'>;
 
 /** A reading put right, in its place: where it was taken, when, and what came before it stay. */
 export function withReadingChanged(draft: RoundDraft, entry: string, change: ReadingChange): RoundDraft {
@@ -160,18 +160,6 @@ export function withReadingChanged(draft: RoundDraft, entry: string, change: Rea
     ...pressure,
     values: pressure.values.map((one) => (one.entry === entry ? { ...one, ...change } : one)),
     measuring: { at: 'shown', entry },
-  }));
-}
-
-/** The pulse of the round was put right: what was listened for and felt under the earlier number goes by the new one. */
-export function withPulseOfRuns(draft: RoundDraft, was: number | null, now: number | null): RoundDraft {
-  return withPressure(draft, (pressure) => ({
-    ...pressure,
-    values: pressure.values.map((one) =>
-      one.run.method !== 'device' && was !== null && one.run.pulsePerMinute === was
-        ? { ...one, run: { ...one.run, pulsePerMinute: now } }
-        : one,
-    ),
   }));
 }
 

@@ -80,13 +80,15 @@ export function readRun(typed: TypedAs, around: RunAround, rules: DeflationRules
 export function aroundOf(reading: DraftRun | null, felt: number | null): RunAround | null {
   if (reading === null) return null;
   const { pulsePerMinute, palpated } = reading.run;
-  const { typedAs } = reading;
-  const isTyped = !('marks' in typedAs) && hasOwnPulse(typedAs);
-  return { pulsePerMinute: isTyped ? felt : pulsePerMinute, lostMmHg: palpated.lostMmHg };
+  return {
+    pulsePerMinute: hasOwnPulse(reading.typedAs) ? felt : pulsePerMinute,
+    lostMmHg: palpated.lostMmHg,
+  };
 }
 
 /** Whether a pulse stands among the numbers as they were typed (`148/92 76`): it is of that text, and goes with it. */
-function hasOwnPulse(typed: TypedAs): boolean {
+export function hasOwnPulse(typed: DraftRun['typedAs']): boolean {
+  if ('marks' in typed) return false;
   const numbers = parseShorthand(withPalpated(typed));
   return numbers.ok && numbers.value.pulse !== null;
 }

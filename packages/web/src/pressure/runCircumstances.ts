@@ -1,8 +1,9 @@
 import type { PreviousInflation } from '@evenfall/clinical';
 import type { InForce } from '@evenfall/record';
 import { chartedRate } from '../round/chartedRate.js';
-import { isVoidValue, type RoundDraft } from '../round/draft.js';
+import type { RoundDraft } from '../round/draft.js';
 import { type DraftRun, isSameLimb, type PressureDraft, secondsBetween } from './pressureDraft.js';
+import { pulseOfRound } from './pulseOfRuns.js';
 
 /** What the fingers said of the rhythm in this round; null where nobody said. */
 export function rhythmFelt({ pulse }: RoundDraft): 'regular' | 'irregular' | null {
@@ -10,8 +11,8 @@ export function rhythmFelt({ pulse }: RoundDraft): 'regular' | 'irregular' | nul
 }
 
 /** The pulse of this round as it was counted, per minute; null where there is none. */
-export function feltPulse({ pulse }: RoundDraft, inForce: InForce): number | null {
-  const last = pulse.values.findLast((value) => !isVoidValue(value));
+export function feltPulse(draft: RoundDraft, inForce: InForce): number | null {
+  const last = pulseOfRound(draft);
   return last === undefined ? null : chartedRate(last, inForce);
 }
 

@@ -47,6 +47,7 @@ export function withTypedSet(
     uprightMinutes: null,
     inflatedAt: null,
     keptAt,
+    ...(pulse === null ? {} : { pulseOf: counted }),
     typedAs: { method, typed: numbers, fields: {}, reinflated: false },
     note: null,
   });

@@ -3,8 +3,6 @@ import { useEffect, useRef, useState } from 'react';
 import { useApp } from '../app/context.js';
 import { keptText } from '../app/keptText.js';
 import { Keypad } from '../parts/Keypad.js';
-import { withPulseOfRuns } from '../pressure/pressureSteps.js';
-import { feltPulse } from '../pressure/runCircumstances.js';
 import { AsItWas } from './AsItWas.js';
 import { NOTHING_NOTICED, withNumberChanged, withValue } from './draft.js';
 import { type Measuring, typedText } from './measuring.js';
@@ -45,10 +43,7 @@ export function TypingPanel({ round, sign, measuring }: TypingProps) {
           count,
         }),
       );
-    round.change((draft) => {
-      const changed = withNumberChanged(draft, sign, reopened.entry, count);
-      return withPulseOfRuns(changed, feltPulse(draft, round.inForce), feltPulse(changed, round.inForce));
-    });
+    round.change((draft) => withNumberChanged(draft, sign, reopened.entry, count));
     comeBack();
   };
   return (

@@ -4,6 +4,7 @@ import { useEffect, useMemo } from 'react';
 import { useBook } from '../app/book.js';
 import { useApp, useKept } from '../app/context.js';
 import { localDate } from '../ports/stampAt.js';
+import { withPulseOfRuns } from '../pressure/pulseOfRuns.js';
 import { loadAbout, loadRecord } from '../server/load.js';
 import { ASKED, recordKey } from '../store/known.js';
 import { type DraftValue, interrupted, type RoundDraft, withMeasuring } from './draft.js';
@@ -75,7 +76,7 @@ export function useRound(person: string): Round | null {
     store.change((state) => {
       const was = state.kept.drafts[person];
       if (was === undefined) return state;
-      const next = make(was);
+      const next = withPulseOfRuns(make(was), inForce);
       return next === was
         ? state
         : { ...state, kept: { ...state.kept, drafts: { ...state.kept.drafts, [person]: next } } };

@@ -1,0 +1,80 @@
+import { DEFAULT_DEFLATION_RULES } from '@evenfall/clinical';
+import { expect, test } from 'vitest';
+import { type RoundDraft, withNumberChanged, withoutValue, withValue } from '../round/draft.js';
+import { putBack, valueRemoved } from '../round/slip.js';
+import { AT, begun, counted, ID, NO_PROTOCOL } from '../round/testing.js';
+import type { DraftRun } from './pressureDraft.js';
+import { withReading } from './pressureSteps.js';
+import { withPulseOfRuns } from './pulseOfRuns.js';
+import { readRun } from './readRun.js';
+
+const PLACE = {
+  site: 'upper-arm',
+  side: 'right',
+  posture: 'sit',
+  cuff: null,
+  armCm: null,
+  override: null,
+} as const;
+const count = (n: number) => ({ of: 'pulse', n, windowSeconds: 15, clock: 'any', first: 1 }) as const;
+
+function reading(
+  pulsePerMinute: number | null,
+  pulseOf: string | null | undefined,
+  method: 'auscultation' | 'device' = 'auscultation',
+): DraftRun {
+  const typedAs = { method, typed: '148/92', fields: {}, reinflated: false };
+  const { run } = readRun(typedAs, { pulsePerMinute, lostMmHg: null }, DEFAULT_DEFLATION_RULES);
+  if (run === null) throw new Error('148/92');
+  return {
+    kind: 'run',
+    entry: ID(30),
+    sequence: 30,
+    measuredAt: AT(2),
+    run,
+    place: PLACE,
+    uprightMinutes: null,
+    inflatedAt: null,
+    keptAt: { session: 's', atMs: 0 },
+    ...(pulseOf === undefined ? {} : { pulseOf }),
+    typedAs,
+    note: null,
+  };
+}
+const with19 = (...values: DraftRun[]): RoundDraft =>
+  values.reduce(withReading, withValue(begun(), 'pulse', counted(20, 'pulse', 19, 15)));
+const pulses = (draft: RoundDraft) =>
+  withPulseOfRuns(draft, NO_PROTOCOL).pressure.values.map(({ run }) => run.pulsePerMinute);
+
+// Bedside handbook 1.3 (derived): 19 in 15 s is 76 a minute, 18 is 72, 17 is 68.
+test('a pulse put right stands in every reading that went by it, a display among them, and in no other', () => {
+  const draft = with19(
+    reading(76, ID(20)),
+    reading(76, ID(20), 'device'),
+    reading(76, null, 'device'),
+    reading(76, null),
+    reading(80, undefined),
+  );
+  expect(pulses(draft)).toEqual([76, 76, 76, 76, 80]);
+  expect(pulses(withNumberChanged(draft, 'pulse', ID(20), count(18)))).toEqual([72, 72, 76, 76, 80]);
+});
+
+test('a pulse taken out leaves the one that the round has in its place, or none, and comes back with it', () => {
+  const draft = with19(reading(76, ID(20)));
+  const out = valueRemoved(draft, 'pulse', ID(20));
+  expect(pulses(out)).toEqual([null]);
+  expect(pulses(withValue(out, 'pulse', counted(22, 'pulse', 17, 15)))).toEqual([68]);
+  expect(pulses(putBack(withPulseOfRuns(out, NO_PROTOCOL)))).toEqual([76]);
+});
+
+test('a pulse counted anew is of what comes after it, and not of the readings before', () => {
+  const anew = withValue(with19(reading(76, ID(20))), 'pulse', counted(22, 'pulse', 17, 15));
+  const standing = withReading(anew, { ...reading(68, ID(22)), entry: ID(31) });
+  expect(pulses(standing)).toEqual([76, 68]);
+  expect(pulses(withoutValue(standing, 'pulse', ID(22)))).toEqual([76, 76]);
+});
+
+test('a round of which nothing changes is the very same', () => {
+  const draft = with19(reading(76, ID(20)));
+  expect(withPulseOfRuns(draft, NO_PROTOCOL)).toBe(draft);
+});

@@ -6,7 +6,7 @@ import { refusedBecause } from '../server/server.js';
 import { AskFirst } from './AskFirst.js';
 import { chooseVersion } from './chooseVersion.js';
 import { fieldRefused } from './protocolForm.js';
-import { shapeOf } from './protocolText.js';
+import { fieldMeaning, shapeOf } from './protocolText.js';
 import { fieldId } from './SectionFields.js';
 
 type PutProps = {
@@ -112,7 +112,8 @@ function Refused({ refusal, goTo }: { readonly refusal: Refusal; readonly goTo: 
   const at = fieldRefused(refusal.field);
   if (at === null) return words.problem(refusal).message;
   const { section, key } = at;
-  const meaning = shapeOf(section, key)?.meaning ?? key;
+  const shape = shapeOf(section, key);
+  const meaning = shape === undefined ? key : fieldMeaning(shape, key, words);
   return (
     <a
       href={`#${fieldId(section, key)}`}

@@ -21,7 +21,7 @@ import {
   withOwn,
   withPreset,
 } from './protocolForm.js';
-import { fieldName, originText, presetTitle, valueText, wordText } from './protocolText.js';
+import { fieldMeaning, fieldName, originText, presetTitle, valueText, wordText } from './protocolText.js';
 
 /** Where a field stands on the page, so that a list can lead to it. */
 export function fieldId(section: string, key: string): string {
@@ -52,7 +52,7 @@ export function SectionFields(props: SectionProps) {
     const place = `${section}/${key}`;
     const field = publishedField(published, section, key);
     const value = ownValue(choice, place, shape, field);
-    return field === null || value === null ? [] : [{ place, shape, field, value }];
+    return field === null || value === null ? [] : [{ place, key, shape, field, value }];
   });
   return (
     <section className="protocol-section" aria-label={words.sentence(`protocol.${section}`)}>
@@ -75,10 +75,10 @@ export function SectionFields(props: SectionProps) {
       />
       {own.length === 0 ? null : (
         <ul className="own-values">
-          {own.map(({ place, shape, field, value }) => (
+          {own.map(({ place, key, shape, field, value }) => (
             <li key={place}>
               {words.sentence('protocol.ownIs', {
-                name: shape.meaning,
+                name: fieldMeaning(shape, key, words),
                 own: valueText(place, value, shape.unit, words),
                 published: valueText(place, field.value, shape.unit, words),
               })}
@@ -163,7 +163,8 @@ function RuleInput({ section, name, shape, published, now, choice, wrong, onChan
       : originText(place, { ...from, value: own, replaces: from }, words),
     ...(isNow ? [] : [words.sentence('protocol.now', { text: say(now.value) })]),
   ].join('; ');
-  const says = wrong === null ? null : words.problem(wrong, { nameOf: () => shape.meaning }).message;
+  const says =
+    wrong === null ? null : words.problem(wrong, { nameOf: () => fieldMeaning(shape, name, words) }).message;
   const set = (text: string) => onChange((was) => withOwn(was, place, text));
   if (!isTypeable(from.value)) {
     return (

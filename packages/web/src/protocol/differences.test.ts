@@ -2,7 +2,7 @@ import { presetProtocol, SECTIONS } from '@evenfall/clinical';
 import { wordsFor } from '@evenfall/words';
 import { expect, test } from 'vitest';
 import { differencesOf } from './differences.js';
-import { fieldName } from './protocolText.js';
+import { fieldMeaning, fieldName } from './protocolText.js';
 
 const of = (presets: Record<string, string>) => {
   const read = presetProtocol(presets as never);
@@ -53,6 +53,8 @@ test.each(
 test.each(Object.entries(SECTIONS))('in %s no two limits go by one name', (_section, { fields }) => {
   const names = Object.entries(fields)
     .filter(([key]) => /(Systolic|Diastolic)$/.test(key))
-    .map(([key, shape]) => fieldName(shape, key, wordsFor('en-GB')));
+    .map(([key, shape]) => fieldMeaning(shape, key, wordsFor('en-GB')));
   expect(names).toEqual([...new Set(names)]);
+  // Own values and refusals go by these words too: each says which of the two numbers it is.
+  for (const name of names) expect(name).toMatch(/systolic|diastolic/i);
 });

@@ -68,11 +68,16 @@ export function shapeOf(section: SectionName, key: string): FieldShape | undefin
   return (SECTIONS[section].fields as Readonly<Record<string, FieldShape>>)[key];
 }
 
-/** What a field is for, with its unit where it has one; which of the two numbers of a pressure, where its words leave it open. */
-export function fieldName(shape: FieldShape, key: string, words: Words): string {
+/** What a field is for; which of the two numbers of a pressure, where its words leave it open. */
+export function fieldMeaning(shape: FieldShape, key: string, words: Words): string {
   const which = /(Systolic|Diastolic)$/.exec(key)?.[1]?.toLowerCase() as 'systolic' | 'diastolic' | undefined;
   const isSaid = which === undefined || shape.meaning.toLowerCase().includes(which);
-  const name = isSaid ? shape.meaning : `${shape.meaning}: ${words.sentence(`protocol.${which}`)}`;
+  return isSaid ? shape.meaning : `${shape.meaning}: ${words.sentence(`protocol.${which}`)}`;
+}
+
+/** What a field is for, with its unit where it has one. */
+export function fieldName(shape: FieldShape, key: string, words: Words): string {
+  const name = fieldMeaning(shape, key, words);
   return shape.unit === null ? name : `${name} (${shape.unit})`;
 }
 

@@ -52,16 +52,19 @@ describe.each([
 test.each([
   [USUAL_MANNER, OTHER_UNITS],
   [OTHER_UNITS, USUAL_MANNER],
-])('opened on a device whose user changed the unit since, %j and then %j, a number stays as it was typed', async (before, after) => {
-  const words = await loadWords('en', USUAL_MANNER);
-  const [first, later] = [words.inManner(before).say, words.inManner(after).say];
-  const typedBy = (text: Readonly<Record<string, string>>) => (field: string) => text[field] ?? '';
-  for (const [of, fields] of SAID.filter(([of]) => ['temperature', 'weight', 'height'].includes(of))) {
-    const sign = readTypedSign(of, typedBy(fields), TARGET, first);
-    if (!sign.ok) throw new Error(JSON.stringify(sign.refusals));
-    const typed = typedNumberOf(of, typedBy(fields), first);
-    const opened = fieldsOfSign({ sign: sign.value, typed }, later);
-    expect(readTypedSign(of, typedBy(opened), TARGET, later)).toEqual(sign);
-    expect(typedNumberOf(of, typedBy(opened), later)).toEqual(typed);
-  }
-});
+])(
+  'opened on a device whose user changed the unit since, %j and then %j, a number stays as it was typed',
+  async (before, after) => {
+    const words = await loadWords('en', USUAL_MANNER);
+    const [first, later] = [words.inManner(before).say, words.inManner(after).say];
+    const typedBy = (text: Readonly<Record<string, string>>) => (field: string) => text[field] ?? '';
+    for (const [of, fields] of SAID.filter(([of]) => ['temperature', 'weight', 'height'].includes(of))) {
+      const sign = readTypedSign(of, typedBy(fields), TARGET, first);
+      if (!sign.ok) throw new Error(JSON.stringify(sign.refusals));
+      const typed = typedNumberOf(of, typedBy(fields), first);
+      const opened = fieldsOfSign({ sign: sign.value, typed }, later);
+      expect(readTypedSign(of, typedBy(opened), TARGET, later)).toEqual(sign);
+      expect(typedNumberOf(of, typedBy(opened), later)).toEqual(typed);
+    }
+  },
+);

@@ -5,17 +5,23 @@ import { type Drawing, drawn, type Figure, type Mark } from './figure.js';
 import { PAPER } from './paint.js';
 import { keyLines, label, line, markShape, SMALL_LINE, TEXT, wrapped } from './parts.js';
 
-/** What became of one exercise, mmHg too high (over 0) or too low; null: no number. `name` says which and when. */
+/** What became of one exercise, mmHg over (under 0: below) what was to be had; null: no number. `name` says which and when. */
 export type ErrorDrawn = {
   readonly key: string;
   readonly name: string;
   readonly systolic: number | null;
   readonly diastolic: number | null;
   readonly withinMmHg: number;
+  readonly isAccepted: { readonly systolic: boolean | null; readonly diastolic: boolean | null };
 };
 
+/** Whether all that was written is accepted; null: nothing was. */
+function bothOf({ systolic, diastolic }: ErrorDrawn['isAccepted']): boolean | null {
+  return systolic === null && diastolic === null ? null : systolic !== false && diastolic !== false;
+}
+
 const USUAL: Drawing = { id: 'errors', width: 640, height: 240, paint: PAPER };
-const MARGIN = { left: 46, right: 14, top: 14, bottom: 34 } as const;
+const MARGIN = { left: 46, right: 14, top: 14, bottom: 46 } as const;
 const LEAST_MMHG = 15;
 const STEP_MMHG = 5;
 /** Most of an error that is drawn to scale; what is further off stands at the edge and its number says it. */
@@ -75,6 +81,12 @@ export function errorsFigure(
     ),
     ...grid,
     line([left, y(0), right, y(0)], paint.ink, 1, null, 'figure-axis'),
+    ...errors.map((_, k) =>
+      label(words.sentence('debrief.errorNumber', { number: k + 1 }), x(k), bottom + 12, paint, {
+        anchor: 'middle',
+        size: TEXT.small,
+      }),
+    ),
     ...errors.flatMap(({ key: name, systolic, diastolic, withinMmHg }, k) => [
       ...(systolic === null
         ? []
@@ -136,7 +148,7 @@ export function errorsFigure(
         one.name,
         signed(one.systolic),
         signed(one.diastolic),
-        words.sentence('debrief.band', one),
+        words.sentence('debrief.band', { withinMmHg: one.withinMmHg, isAccepted: bothOf(one.isAccepted) }),
       ]),
     },
   };

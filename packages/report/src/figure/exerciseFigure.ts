@@ -34,10 +34,17 @@ export type ExerciseDrawn = {
   readonly gap: { readonly topMmHg: number; readonly bottomMmHg: number } | null;
 };
 
-/** Whether the pressure inside the artery is drawn on the scale of the cuff, which no cuff can show. */
-export type ExerciseDrawing = Drawing & { readonly showsArtery: boolean };
+/** Whether the pressure inside the artery is drawn on the scale of the cuff, which no cuff can show; whether the key stands under it. */
+export type ExerciseDrawing = Drawing & { readonly showsArtery: boolean; readonly showsKey: boolean };
 
-const USUAL: ExerciseDrawing = { id: 'exercise', width: 720, height: 420, paint: PAPER, showsArtery: false };
+const USUAL: ExerciseDrawing = {
+  id: 'exercise',
+  width: 720,
+  height: 420,
+  paint: PAPER,
+  showsArtery: false,
+  showsKey: true,
+};
 const MARGIN = { left: 46, right: 84, top: 34, bottom: 44 } as const;
 /** The strip under the plot in which the pulse runs, and what lies between. */
 const STRIP = { height: 30, above: 8 } as const;
@@ -73,16 +80,23 @@ export function exerciseFigure(
   const drawing = { ...USUAL, ...how };
   const { width, height, paint } = drawing;
   const { fall, reference, gap } = exercise;
-  const key = wrapped(words.sentence('debrief.figureKey'), width - MARGIN.left - 4, TEXT.small);
+  const key = drawing.showsKey
+    ? wrapped(words.sentence('debrief.figureKey'), width - MARGIN.left - 4, TEXT.small)
+    : [];
+  const began = beganAt(exercise);
+  const placed = exercise.marks.map((mark) => ({
+    ...mark,
+    x: mark.atSeconds ?? passedAt(exercise, mark.mmHg),
+  }));
   const sounds = exercise.sounds.filter(
     ({ atSeconds }) => atSeconds >= fall.peakSeconds && atSeconds <= fall.endSeconds,
   );
   const marks = exercise.marks;
-  const from = fall.peakSeconds - BEFORE_SECONDS;
+  const from = began - BEFORE_SECONDS;
   const lastThing = Math.max(
-    fall.peakSeconds + AFTER_SECONDS,
+    began + AFTER_SECONDS,
     ...sounds.map(({ atSeconds }) => atSeconds),
-    ...marks.flatMap(({ atSeconds }) => atSeconds ?? []),
+    ...placed.map((mark) => mark.x),
   );
   const to = Math.min(fall.endSeconds, lastThing + AFTER_SECONDS);
   const points = tracePoints(exercise.cuffMmHg, exercise.tracePerSecond, from, to, 5);
@@ -91,7 +105,7 @@ export function exerciseFigure(
   const low = Math.max(0, STEP_MMHG * Math.floor(lowest / STEP_MMHG));
   const high = STEP_MMHG * Math.ceil((highest + 1) / STEP_MMHG);
   const [left, right, top] = [MARGIN.left, width - MARGIN.right, MARGIN.top];
-  const stripBottom = height - MARGIN.bottom - (key.length - 1) * SMALL_LINE;
+  const stripBottom = height - MARGIN.bottom - Math.max(0, key.length - 1) * SMALL_LINE;
   const bottom = stripBottom - STRIP.height - STRIP.above;
   const scales: Scales = {
     x: scaleLinear([from, Math.max(to, from + 1)], [left, right]),
@@ -129,7 +143,7 @@ export function exerciseFigure(
   const title = words.sentence('debrief.figure');
   const audible = sounds.filter(({ isAudible }) => isAudible);
   const svg = drawn(drawing, title, describe(exercise, audible, words), words.say.locale, [
-    ...frameOf(scales, low, high, fall.peakSeconds, stripBottom, words, paint),
+    ...frameOf(scales, low, high, began, stripBottom, words, paint),
     ...(gap === null ? [] : gapShade(gap, exercise, scales, from, to, words, paint)),
     ...referenceLines(reference, scales, words, paint),
     ...artery,
@@ -137,10 +151,10 @@ export function exerciseFigure(
     cuff,
     ...sounds.flatMap((sound, k) => soundShape(sound, `sound-${k}`, scales, paint)),
     ...phaseBrackets(audible, scales, paint),
-    ...momentShapes(marks, scales, words, paint),
+    ...momentShapes(placed, scales, words, paint),
     ...keyLines(key, left, height, paint),
   ]);
-  const since = (atSeconds: number) => words.say.number(atSeconds - fall.peakSeconds, 1);
+  const since = (atSeconds: number) => words.say.number(atSeconds - began, 1);
   const readOut: (Mark & { readonly at: number })[] = [
     ...sounds.map((sound, k) => ({
       key: `sound-${k}`,
@@ -157,10 +171,10 @@ export function exerciseFigure(
       isUsed: sound.isAudible,
       at: sound.atSeconds,
     })),
-    ...marks.map((mark, k) => ({
+    ...placed.map((mark, k) => ({
       key: `moment-${k}`,
       index: null,
-      x: mark.atSeconds === null ? left : x(mark.atSeconds),
+      x: x(mark.x),
       y: y(mark.mmHg),
       text: words.sentence('debrief.momentSays', {
         what: words.sentence(`debrief.${mark.what}`),
@@ -168,7 +182,7 @@ export function exerciseFigure(
         mmHg: mark.mmHg,
       }),
       isUsed: true,
-      at: mark.atSeconds ?? to,
+      at: mark.x,
     })),
   ].toSorted((a, b) => a.at - b.at);
   return {
@@ -189,6 +203,23 @@ export function exerciseFigure(
       rows: rowsOf(sounds, marks, since, words),
     },
   };
+}
+
+/** A cuff that stands hardly lower than at its peak has not begun to fall, mmHg. */
+const HARDLY_MMHG = 3;
+
+/** When the cuff began to fall: the last second at which it stood hardly under its peak. */
+function beganAt({ fall, cuffMmHg, tracePerSecond }: ExerciseDrawn): number {
+  let i = Math.ceil(fall.peakSeconds * tracePerSecond);
+  while (i + 1 < cuffMmHg.length && (cuffMmHg[i + 1] as number) >= fall.peakMmHg - HARDLY_MMHG) i += 1;
+  return Math.min(fall.endSeconds, Math.max(fall.peakSeconds, i / tracePerSecond));
+}
+
+/** When the falling cuff passed a pressure: there a number without a time is drawn. */
+function passedAt({ fall, cuffMmHg, tracePerSecond }: ExerciseDrawn, mmHg: number): number {
+  let i = Math.ceil(fall.peakSeconds * tracePerSecond);
+  while (i / tracePerSecond < fall.endSeconds && (cuffMmHg[i] ?? 0) > mmHg) i += 1;
+  return Math.min(fall.endSeconds, i / tracePerSecond);
 }
 
 export const PHASES = { 1: 'I', 2: 'II', 3: 'III', 4: 'IV' } as const;
@@ -442,15 +473,15 @@ const NAME = { width: 96, height: 13 } as const;
 
 /** The moments that were marked, as paper charts have them, each with its number where nothing else is drawn: under the fall. */
 function momentShapes(
-  marks: readonly MomentDrawn[],
+  marks: readonly (MomentDrawn & { readonly x: number })[],
   { x, y, left, right, bottom, top }: Scales,
   words: Words,
   paint: Paint,
 ): Svg[] {
   let before: { readonly at: number; readonly foot: number } | null = null;
-  return marks.flatMap(({ what, atSeconds, mmHg }, k) => {
+  return marks.flatMap(({ what, atSeconds, mmHg, x: seconds }, k) => {
     const isTop = what === 'first sound' || what === 'pulse back';
-    const at = atSeconds === null ? left + 6 : Math.min(right, Math.max(left, x(atSeconds)));
+    const at = Math.min(right, Math.max(left, x(seconds)));
     const hasRoom = at - left > NAME.width;
     let foot = Math.min(bottom - 5, y(mmHg) + (isTop && !hasRoom ? 40 : 18));
     if (before !== null && at - before.at < NAME.width && Math.abs(foot - before.foot) < NAME.height) {

@@ -41,6 +41,25 @@ test('no error at all still draws', () => {
   expect(svg).not.toMatch(/NaN|Infinity/);
 });
 
+// The numbers of the scale stand apart whatever its span and width: on a phone 330 wide.
+test.each([3, 10, 19, 41, 77])(
+  'a difference of %i on a phone: no two numbers of the scale touch',
+  (difference) => {
+    const steps = [{ key: 'a', label: 'a', mmHg: difference }];
+    const drawn = ledgerFigure(
+      { component: 'systolic', truth: 110, entered: 110 + difference, steps },
+      words,
+      { width: 330 },
+    );
+    const bottom = drawn.height - 26 + 12;
+    const places = [...drawn.svg.matchAll(/<text x="([\d.]+)" y="([\d.]+)"[^>]*>(\d+)<\/text>/g)]
+      .filter(([, , y]) => Math.abs(Number(y) - bottom) < 0.1)
+      .map(([, x]) => Number(x));
+    expect(places.length).toBeGreaterThan(1);
+    for (const [i, x] of places.slice(1).entries()) expect(x - (places[i] ?? 0)).toBeGreaterThan(20);
+  },
+);
+
 test('an error at the edge of what is accepted is full, one just beyond it open; nothing written is a cross', () => {
   const one = (key: string, systolic: number | null) => ({
     key,
@@ -48,6 +67,7 @@ test('an error at the edge of what is accepted is full, one just beyond it open;
     systolic,
     diastolic: null,
     withinMmHg: 5,
+    isAccepted: { systolic: systolic === null ? null : Math.abs(systolic) <= 5, diastolic: null },
   });
   const { svg, marks, table } = errorsFigure(
     [one('at', 5), one('beyond', 5.01), one('under', -5), one('none', null)],
@@ -57,5 +77,9 @@ test('an error at the edge of what is accepted is full, one just beyond it open;
   expect([isUsed('at'), isUsed('beyond'), isUsed('under')]).toEqual([true, false, true]);
   expect(withClass(svg, 'is-cross').length).toBe(1);
   expect(marks[3]?.text).toBe('none: nothing written.');
-  expect(table.rows[0]).toEqual(['at', '+5.0', '-', 'within 5']);
+  expect(table.rows[0]).toEqual(['at', '+5.0', '-', 'yes, limit 5 mmHg']);
+  expect(table.rows[1]?.[3]).toBe('no, limit 5 mmHg');
+  expect(table.rows[3]?.[3]).toBe('nothing written');
+  // The list of the page names each by its number under the figure.
+  expect(svg).toContain('>4</text>');
 });

@@ -1,16 +1,11 @@
-import {
-  type Conduct,
-  type Cost,
-  type Debrief,
-  debrief,
-  type Exercise,
-  oneThingOf,
-} from '@evenfall/practice';
+import { type Conduct, type Cost, type Debrief, debrief, oneThingOf } from '@evenfall/practice';
+import type { ExerciseContent } from '@evenfall/record';
 import { exerciseFigure } from '@evenfall/report';
 import { useMemo } from 'react';
 import { useApp } from '../app/context.js';
 import { FigureShown } from '../away/FigureShown.js';
 import { Flags } from '../parts/Flags.js';
+import { AidsSay } from './AidsSay.js';
 import { ArteryLesson } from './ArteryLesson.js';
 import { ConductList } from './ConductList.js';
 import { CostsTable } from './CostsTable.js';
@@ -21,12 +16,14 @@ import { LedgerShown } from './LedgerShown.js';
 import { ReplaySound } from './ReplaySound.js';
 import { ResultTable } from './ResultTable.js';
 import { RUN_FIGURE } from './runFigure.js';
+import { useDebriefRules } from './useDebriefRules.js';
 import { chanceTexts, flagText, verdictText } from './verdict.js';
 
 /** What came of an exercise: played again from its data alone, at once. */
-export function DebriefShown({ exercise }: { readonly exercise: Exercise }) {
+export function DebriefShown({ exercise }: { readonly exercise: ExerciseContent }) {
   const { words } = useApp();
-  const result = useMemo(() => debrief(exercise), [exercise]);
+  const rules = useDebriefRules();
+  const result = useMemo(() => debrief(exercise, rules), [exercise, rules]);
   const flag = flagText(result, exercise.evidence.saysActNow, words);
   const { fall } = result;
   return (
@@ -44,16 +41,17 @@ export function DebriefShown({ exercise }: { readonly exercise: Exercise }) {
         <OneThing result={result} />
         <ResultTable result={result} />
         <FeltBackSays feltBack={result.feltBack} />
-        {exercise.evidence.wasShown ? <p className="notice">{words.sentence('debrief.shown')}</p> : null}
+        <AidsSay exercise={exercise} />
       </section>
       {fall === null ? null : (
         <section>
           <h2>{words.sentence('debrief.figure')}</h2>
           <FigureShown
             name="run"
-            draw={(how) => exerciseFigure({ ...result, fall }, words, how)}
+            draw={(how) => exerciseFigure({ ...result, fall }, words, { ...how, showsKey: false })}
             {...RUN_FIGURE}
           />
+          <p className="small soft">{words.sentence('debrief.figureKey')}</p>
           <ReplaySound exercise={exercise} result={{ ...result, fall }} />
           <FigureTable
             title={words.sentence('debrief.table')}

@@ -11,7 +11,7 @@ import { SimulatedPage } from '../parts/SimulatedPage.js';
 import { useAnswering } from '../signIn/useAccess.js';
 import { scenarioName } from './exerciseName.js';
 import { FigureTable } from './FigureTable.js';
-import { useErrors } from './useErrors.js';
+import { type Judged, useErrors } from './useErrors.js';
 import { useFetched } from './useFetched.js';
 
 /** What was practised here, by whom, and how near it came to the truth over time. */
@@ -51,8 +51,7 @@ export function ExercisesPage() {
                   )}
                 </Field>
               )}
-              <Errors key={agent} rows={rows} />
-              <List rows={rows} />
+              <Made key={agent} rows={rows} />
             </div>
           );
         }}
@@ -63,39 +62,70 @@ export function ExercisesPage() {
 
 const HEIGHT = 250;
 
-function Errors({ rows }: { readonly rows: readonly ExerciseRow[] }) {
+/** The newest of them as a figure, and all of them as a list under the same numbers. */
+function Made({ rows }: { readonly rows: readonly ExerciseRow[] }) {
   const { words } = useApp();
-  const errors: readonly ErrorDrawn[] = useErrors(rows).map((one) => ({
+  const judged = useErrors(rows);
+  const errors: readonly ErrorDrawn[] = judged.map((one) => ({
     key: `exercise-${one.row.id}`,
     name: nameOf(one.row, words),
     ...one.errors,
   }));
-  if (errors.length === 0) return <p className="soft">{words.sentence('app.loading')}</p>;
   return (
-    <section>
-      <h2>{words.sentence('debrief.errorsFigure')}</h2>
-      <FigureShown name="errors" height={HEIGHT} draw={(how) => errorsFigure(errors, words, how)} />
-      <FigureTable title={words.sentence('debrief.errorsTable')} table={errorsFigure(errors, words).table} />
-    </section>
+    <>
+      {errors.length === 0 ? (
+        <p className="soft">{words.sentence('app.loading')}</p>
+      ) : (
+        <section>
+          <h2>{words.sentence('debrief.errorsFigure')}</h2>
+          <FigureShown name="errors" height={HEIGHT} draw={(how) => errorsFigure(errors, words, how)} />
+          <FigureTable
+            title={words.sentence('debrief.errorsTable')}
+            table={errorsFigure(errors, words).table}
+          />
+        </section>
+      )}
+      <ul className="debrief-list">
+        {rows.map((row) => (
+          <Row
+            key={row.id}
+            row={row}
+            place={judged.findIndex((one) => one.row.id === row.id)}
+            judged={judged}
+          />
+        ))}
+      </ul>
+    </>
   );
 }
 
-function List({ rows }: { readonly rows: readonly ExerciseRow[] }) {
+type RowProps = {
+  readonly row: ExerciseRow;
+  /** Its place in the figure; -1: not in it. */
+  readonly place: number;
+  readonly judged: readonly Judged[];
+};
+
+function Row({ row, place, judged }: RowProps) {
   const { words } = useApp();
+  const errors = judged[place]?.errors ?? null;
+  const isNothing = row.systolic === null && row.diastolic === null;
   return (
-    <ul className="debrief-list">
-      {rows.map((row) => (
-        <li key={row.id}>
-          <Link href={`/practice/exercises/${row.id}`}>{scenarioName(row.scenario, row.title, words)}</Link>
-          <span className="soft small">{stampText({ at: row.measuredAt }, words)}</span>
-          <span>
-            {row.systolic === null && row.diastolic === null
-              ? words.sentence('debrief.notWritten')
-              : `${shown(row.systolic, words)}/${shown(row.diastolic, words)}`}
-          </span>
-        </li>
-      ))}
-    </ul>
+    <li>
+      <span className="soft small debrief-place">
+        {place < 0 ? '' : words.sentence('debrief.errorNumber', { number: place + 1 })}
+      </span>
+      <Link href={`/practice/exercises/${row.id}`}>{scenarioName(row.scenario, row.title, words)}</Link>
+      <span className="soft small">{stampText({ at: row.measuredAt }, words)}</span>
+      <span>
+        {isNothing
+          ? words.sentence('debrief.notWritten')
+          : `${shown(row.systolic, words)}/${shown(row.diastolic, words)}`}
+      </span>
+      {errors === null || isNothing ? null : (
+        <span className="soft">{words.sentence('debrief.errorShort', errors)}</span>
+      )}
+    </li>
   );
 }
 

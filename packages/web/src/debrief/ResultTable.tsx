@@ -15,41 +15,61 @@ export function ResultTable({ result }: { readonly result: Judged }) {
   });
   return (
     <>
-      <div className="trend-scroll">
-        <table className="debrief-table debrief-result">
-          <caption className="unseen">{words.sentence('debrief.reading')}</caption>
-          <thead>
-            <tr>
-              <th scope="col">
-                <span className="unseen">{words.sentence('debrief.number')}</span>
+      <table className="debrief-table debrief-result">
+        <caption className="unseen">{words.sentence('debrief.reading')}</caption>
+        <thead>
+          <tr>
+            <td />
+            {rows.map(({ of, isMuffled }) => (
+              <th key={of} scope="col">
+                {words.sentence(isMuffled ? 'debrief.muffledRow' : `debrief.${of}`)}
               </th>
-              {(['wrote', 'had', 'error', 'accepted', 'truth'] as const).map((key) => (
-                <th key={key} scope="col">
-                  {words.sentence(`debrief.${key}`)}
-                </th>
-              ))}
-            </tr>
-          </thead>
-          <tbody>
-            {rows.map(({ of, isMuffled, written, truth, had, error, isAccepted }) => (
-              <tr key={of}>
-                <th scope="row">{words.sentence(isMuffled ? 'debrief.muffledRow' : `debrief.${of}`)}</th>
-                <td className="debrief-number">
-                  {written === null ? words.sentence('debrief.notWritten') : say.number(written)}
-                </td>
-                <td className="debrief-number">{had === null ? '–' : say.number(had)}</td>
-                <td>{error === null ? '–' : words.sentence('debrief.signedWhole', { mmHg: error })}</td>
-                <td className={isAccepted === true ? 'ticked' : undefined}>
-                  {isAccepted === null
-                    ? '–'
-                    : words.sentence(isAccepted ? 'debrief.isAccepted' : 'debrief.isNotAccepted')}
-                </td>
-                <td>{say.number(truth)}</td>
-              </tr>
             ))}
-          </tbody>
-        </table>
-      </div>
+          </tr>
+        </thead>
+        <tbody>
+          <tr>
+            <th scope="row">{words.sentence('debrief.wrote')}</th>
+            {rows.map(({ of, written }) => (
+              <td key={of} className="debrief-number">
+                {written === null ? words.sentence('debrief.notWritten') : say.number(written)}
+              </td>
+            ))}
+          </tr>
+          <tr>
+            <th scope="row">{words.sentence('debrief.had')}</th>
+            {rows.map(({ of, had }) => (
+              <td key={of} className="debrief-number">
+                {had === null ? '–' : say.number(had)}
+              </td>
+            ))}
+          </tr>
+          <tr>
+            <th scope="row">{words.sentence('debrief.error')}</th>
+            {rows.map(({ of, error }) => (
+              <td key={of}>
+                {error === null ? '–' : words.sentence('debrief.signedWhole', { mmHg: error })}
+              </td>
+            ))}
+          </tr>
+          <tr>
+            <th scope="row">{words.sentence('debrief.accepted')}</th>
+            {rows.map(({ of, isAccepted }) => (
+              <td key={of} className={isAccepted === true ? 'ticked' : undefined}>
+                {isAccepted === null
+                  ? '–'
+                  : words.sentence(isAccepted ? 'debrief.isAccepted' : 'debrief.isNotAccepted')}
+              </td>
+            ))}
+          </tr>
+          <tr>
+            <th scope="row">{words.sentence('debrief.truth')}</th>
+            {rows.map(({ of, truth }) => (
+              <td key={of}>{say.number(truth)}</td>
+            ))}
+          </tr>
+        </tbody>
+      </table>
       <p className="small soft">{words.sentence('debrief.truthHint')}</p>
       {spread.length === 0 ? null : (
         <p className="small soft">{words.sentence('debrief.spreadSays', { text: spread.join(', ') })}</p>

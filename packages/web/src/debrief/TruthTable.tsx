@@ -2,13 +2,15 @@ import { type Exercise, judge } from '@evenfall/practice';
 import { useMemo } from 'react';
 import { useApp } from '../app/context.js';
 import { resultRows } from './resultRows.js';
+import { useDebriefRules } from './useDebriefRules.js';
 import { chanceTexts, verdictText } from './verdict.js';
 
 /** At the end of an exercise: what was written, what was to be had at that moment and what is true on average; by the same judgement as the debrief. */
 export function TruthTable({ exercise }: { readonly exercise: Exercise }) {
   const { words } = useApp();
   const say = words.sentence;
-  const judged = useMemo(() => judge(exercise), [exercise]);
+  const rules = useDebriefRules();
+  const judged = useMemo(() => judge(exercise, rules), [exercise, rules]);
   const { entered, rates } = judged;
   const rate = (perMinute: number | null) =>
     perMinute === null ? say('practice.nothing') : words.say.rate(perMinute);

@@ -1,8 +1,10 @@
 import type { ExerciseRow } from '@evenfall/api';
-import { type Exercise, judge } from '@evenfall/practice';
+import { type DebriefRules, type Exercise, judge } from '@evenfall/practice';
+import type { ErrorDrawn } from '@evenfall/report';
 import { useEffect, useState } from 'react';
 import { useApp } from '../app/context.js';
 import { resultRows } from './resultRows.js';
+import { useDebriefRules } from './useDebriefRules.js';
 
 /** The newest of them: each is played again to be judged. */
 const MOST = 20;
@@ -13,23 +15,26 @@ export type Judged = {
     readonly systolic: number | null;
     readonly diastolic: number | null;
     readonly withinMmHg: number;
+    readonly isAccepted: ErrorDrawn['isAccepted'];
   };
 };
 
 /** What an exercise was off by from what was to be had, played again. */
-export function errorsOf(exercise: Exercise): Judged['errors'] {
-  const judged = judge(exercise);
+export function errorsOf(exercise: Exercise, rules: DebriefRules): Judged['errors'] {
+  const judged = judge(exercise, rules);
   const [systolic, diastolic] = resultRows(judged);
   return {
     systolic: systolic?.error ?? null,
     diastolic: diastolic?.error ?? null,
     withinMmHg: judged.accepted.withinMmHg,
+    isAccepted: { systolic: judged.accepted.systolic, diastolic: judged.accepted.diastolic },
   };
 }
 
 /** The errors of the newest exercises, oldest first; they come in one after the other. One that cannot be read is left out. */
 export function useErrors(rows: readonly ExerciseRow[]): readonly Judged[] {
   const { server } = useApp();
+  const rules = useDebriefRules();
   const [judged, setJudged] = useState<readonly Judged[]>([]);
   useEffect(() => {
     let isOver = false;
@@ -38,7 +43,7 @@ export function useErrors(rows: readonly ExerciseRow[]): readonly Judged[] {
         const answer = await server.call('readExercise', { params: { exercise: row.id } });
         if (isOver) return;
         if (!answer.ok) continue;
-        const errors = errorsOf(answer.value.entry.content as Exercise);
+        const errors = errorsOf(answer.value.entry.content as Exercise, rules);
         setJudged((before) => [...before.filter((one) => one.row.id !== row.id), { row, errors }]);
       }
     };
@@ -46,6 +51,6 @@ export function useErrors(rows: readonly ExerciseRow[]): readonly Judged[] {
     return () => {
       isOver = true;
     };
-  }, [rows, server]);
+  }, [rows, server, rules]);
   return judged;
 }

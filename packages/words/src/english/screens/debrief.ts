@@ -346,6 +346,10 @@ export const debrief = {
     `In your ${say.number(f.windowSeconds)} s you counted ${say.number(f.n)}; there were ${say.number(f.there)}.`,
   bedsideSays: 'What the bedside says of this run',
   shown: 'The sounds were shown on the screen, not heard: this says nothing of hearing.',
+  aidNoSound: 'There was no sound on this device, so this says nothing of hearing.',
+  aidLoudspeaker:
+    'Heard from a loudspeaker instead of headphones: soft sounds may have been lost, so this says little of hearing.',
+  aidHelped: 'Heard with a hearing aid or an amplified stethoscope: that is an adjustment and no fault.',
 
   artery: 'What the cuff cannot see',
   arterySays: (f: { systolic: number; diastolic: number }, say: Say) =>
@@ -369,5 +373,11 @@ export const debrief = {
   systolicError: 'Systolic, mmHg',
   diastolicError: 'Diastolic, mmHg',
   bandColumn: 'Accepted',
-  band: (f: { withinMmHg: number }, say: Say) => `within ${say.short(f.withinMmHg)}`,
+  band: (f: { isAccepted: boolean | null; withinMmHg: number }, say: Say) =>
+    f.isAccepted === null
+      ? 'nothing written'
+      : `${f.isAccepted ? 'yes' : 'no'}, limit ${say.short(f.withinMmHg)} mmHg`,
+  errorNumber: (f: { number: number }, say: Say) => say.number(f.number),
+  errorShort: (f: { systolic: number | null; diastolic: number | null }, say: Say) =>
+    `off by ${f.systolic === null ? '–' : signed(f.systolic, say, 0)}/${f.diastolic === null ? '–' : signed(f.diastolic, say, 0)}`,
 } as const;

@@ -334,6 +334,10 @@ export const debrief: Reworded<typeof english> = {
     `En sus ${say.number(f.windowSeconds)} s contó ${say.number(f.n)}; había ${say.number(f.there)}.`,
   bedsideSays: 'Lo que se dice de este desinflado al pie de la cama',
   shown: 'Los ruidos se mostraron en la pantalla, no se oyeron: esto no dice nada del oído.',
+  aidNoSound: 'En este aparato no había sonido, así que esto no dice nada del oído.',
+  aidLoudspeaker:
+    'Se oyó por un altavoz en lugar de auriculares: los ruidos débiles pueden haberse perdido, así que esto dice poco del oído.',
+  aidHelped: 'Se oyó con un audífono o un estetoscopio amplificado: es una adaptación y no una falta.',
 
   artery: 'Lo que el manguito no puede ver',
   arterySays: (f, say) =>
@@ -353,5 +357,11 @@ export const debrief: Reworded<typeof english> = {
   systolicError: 'Sistólica, mmHg',
   diastolicError: 'Diastólica, mmHg',
   bandColumn: 'Aceptado',
-  band: (f, say) => `a no más de ${say.short(f.withinMmHg)}`,
+  band: (f, say) =>
+    f.isAccepted === null
+      ? 'nada escrito'
+      : `${f.isAccepted ? 'sí' : 'no'}, límite ${say.short(f.withinMmHg)} mmHg`,
+  errorNumber: (f, say) => say.number(f.number),
+  errorShort: (f, say) =>
+    `desvío ${f.systolic === null ? '–' : signed(f.systolic, say, 0)}/${f.diastolic === null ? '–' : signed(f.diastolic, say, 0)}`,
 };

@@ -21,7 +21,7 @@ function bothOf({ systolic, diastolic }: ErrorDrawn['isAccepted']): boolean | nu
 }
 
 const USUAL: Drawing = { id: 'errors', width: 640, height: 240, paint: PAPER };
-const MARGIN = { left: 46, right: 14, top: 14, bottom: 46 } as const;
+const MARGIN = { left: 46, right: 14, top: 14, bottom: 54 } as const;
 const LEAST_MMHG = 15;
 const STEP_MMHG = 5;
 /** Most of an error that is drawn to scale; what is further off stands at the edge and its number says it. */
@@ -73,7 +73,7 @@ export function errorsFigure(
       element('rect', {
         x: x(k) - column / 2,
         y: y(withinMmHg),
-        width: column,
+        width: k === errors.length - 1 ? right - x(k) + column / 2 : column,
         height: y(-withinMmHg) - y(withinMmHg),
         fill: paint.shade,
         class: 'figure-band',
@@ -82,7 +82,7 @@ export function errorsFigure(
     ...grid,
     line([left, y(0), right, y(0)], paint.ink, 1, null, 'figure-axis'),
     ...errors.map((_, k) =>
-      label(words.sentence('debrief.errorNumber', { number: k + 1 }), x(k), bottom + 12, paint, {
+      label(words.sentence('debrief.errorNumber', { number: k + 1 }), x(k), bottom + 20, paint, {
         anchor: 'middle',
         size: TEXT.small,
       }),

@@ -205,14 +205,16 @@ export function exerciseFigure(
   };
 }
 
-/** A cuff that stands hardly lower than at its peak has not begun to fall, mmHg. */
+/** A cuff that stands hardly lower than at its peak for so long has not begun to fall: mmHg, seconds. */
 const HARDLY_MMHG = 3;
+const STANDS_SECONDS = 4;
 
-/** When the cuff began to fall: the last second at which it stood hardly under its peak. */
+/** When the cuff began to fall: at its peak, or at the end of a long stand there. */
 function beganAt({ fall, cuffMmHg, tracePerSecond }: ExerciseDrawn): number {
   let i = Math.ceil(fall.peakSeconds * tracePerSecond);
   while (i + 1 < cuffMmHg.length && (cuffMmHg[i + 1] as number) >= fall.peakMmHg - HARDLY_MMHG) i += 1;
-  return Math.min(fall.endSeconds, Math.max(fall.peakSeconds, i / tracePerSecond));
+  const stoodTo = Math.min(fall.endSeconds, i / tracePerSecond);
+  return stoodTo - fall.peakSeconds < STANDS_SECONDS ? fall.peakSeconds : stoodTo;
 }
 
 /** When the falling cuff passed a pressure: there a number without a time is drawn. */

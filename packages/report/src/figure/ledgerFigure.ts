@@ -25,7 +25,7 @@ const LEAST_SPAN = 10;
 const BAR = 12;
 
 /** Room that the number of a line of the scale takes, and the space beside it. */
-const TICK_WIDTH = 30;
+const TICK_WIDTH = 24;
 
 /** Lines of the scale, no closer than their numbers take room. */
 function ticksOf(x: ScaleLinear<number, number>, width: number): number[] {

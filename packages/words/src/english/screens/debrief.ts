@@ -243,7 +243,7 @@ export const debrief = {
 
   figure: 'The letting down, as it was',
   figureKey:
-    'Falling line: pressure in the cuff. Each stem is a sound, as high as it was loud: full circle phase I, open circle II, full square III, open square IV; a small open dot is too faint for a normal ear. Triangles: your numbers, down for systolic, up for diastolic. Dashed: what was true.',
+    'Falling line: pressure in the cuff. Each stem is a sound, as high as it was loud: full circle phase I, open circle II, full square III, open square IV; a small open dot is too faint for a normal ear. Triangles: your numbers, down for systolic, up for diastolic. Dashed: what is true on average.',
   figureSays: (f: { sounds: number; first: number; last: number }, say: Say) =>
     `${say.counted(f.sounds, SOUNDS)} that a normal ear hears, the first at ${say.number(f.first)} mmHg in the cuff, the last at ${say.number(f.last)}.`,
   figureSilent: 'No sound that a normal ear hears.',
@@ -338,10 +338,10 @@ export const debrief = {
   others: 'Pulse and breathing',
   pulseSays: (f: { entered: number; truth: number; felt: number }, say: Say) =>
     Math.round(f.truth) === Math.round(f.felt)
-      ? `Pulse: you wrote ${say.rate(f.entered)} a minute; over the minute about your count there were ${say.number(f.truth)}.`
-      : `Pulse: you wrote ${say.rate(f.entered)} a minute; over the minute about your count the heart beat ${say.number(f.truth)} times, ${say.number(f.felt)} of them to be felt at the wrist.`,
+      ? `Pulse: you wrote ${say.rate(f.entered)} a minute; over the minute about it there were ${say.number(f.truth)}.`
+      : `Pulse: you wrote ${say.rate(f.entered)} a minute; over the minute about it the heart beat ${say.number(f.truth)} times, ${say.number(f.felt)} of them to be felt at the wrist.`,
   breathsSays: (f: { entered: number; truth: number }, say: Say) =>
-    `Breaths: you wrote ${say.rate(f.entered)} a minute; over the minute about your count there were ${say.number(f.truth)}.`,
+    `Breaths: you wrote ${say.rate(f.entered)} a minute; over the minute about it there were ${say.number(f.truth)}.`,
   countSays: (f: { n: number; there: number; windowSeconds: number }, say: Say) =>
     `In your ${say.number(f.windowSeconds)} s you counted ${say.number(f.n)}; there were ${say.number(f.there)}.`,
   bedsideSays: 'What the bedside says of this run',

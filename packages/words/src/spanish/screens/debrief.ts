@@ -237,7 +237,7 @@ export const debrief: Reworded<typeof english> = {
 
   figure: 'El desinflado, tal como fue',
   figureKey:
-    'Línea que baja: presión en el manguito. Cada trazo es un ruido, tan alto como fue de fuerte: círculo lleno fase I, círculo hueco II, cuadrado lleno III, cuadrado hueco IV; un punto hueco pequeño es demasiado débil para un oído normal. Triángulos: sus números, hacia abajo la sistólica, hacia arriba la diastólica. A trazos: lo verdadero.',
+    'Línea que baja: presión en el manguito. Cada trazo es un ruido, tan alto como fue de fuerte: círculo lleno fase I, círculo hueco II, cuadrado lleno III, cuadrado hueco IV; un punto hueco pequeño es demasiado débil para un oído normal. Triángulos: sus números, hacia abajo la sistólica, hacia arriba la diastólica. A trazos: lo verdadero de media.',
   figureSays: (f, say) =>
     `${say.counted(f.sounds, SOUNDS)} que oye un oído normal, el primero a ${say.number(f.first)} mmHg en el manguito, el último a ${say.number(f.last)}.`,
   figureSilent: 'Ningún ruido que oiga un oído normal.',
@@ -326,10 +326,10 @@ export const debrief: Reworded<typeof english> = {
   others: 'Pulso y respiración',
   pulseSays: (f, say) =>
     Math.round(f.truth) === Math.round(f.felt)
-      ? `Pulso: usted escribió ${say.rate(f.entered)} por minuto; en el minuto alrededor de su cuenta había ${say.number(f.truth)}.`
-      : `Pulso: usted escribió ${say.rate(f.entered)} por minuto; en el minuto alrededor de su cuenta el corazón latió ${say.number(f.truth)} veces, ${say.number(f.felt)} de ellas palpables en la muñeca.`,
+      ? `Pulso: usted escribió ${say.rate(f.entered)} por minuto; en el minuto alrededor había ${say.number(f.truth)}.`
+      : `Pulso: usted escribió ${say.rate(f.entered)} por minuto; en el minuto alrededor el corazón latió ${say.number(f.truth)} veces, ${say.number(f.felt)} de ellas palpables en la muñeca.`,
   breathsSays: (f, say) =>
-    `Respiraciones: usted escribió ${say.rate(f.entered)} por minuto; en el minuto alrededor de su cuenta había ${say.number(f.truth)}.`,
+    `Respiraciones: usted escribió ${say.rate(f.entered)} por minuto; en el minuto alrededor había ${say.number(f.truth)}.`,
   countSays: (f, say) =>
     `En sus ${say.number(f.windowSeconds)} s contó ${say.number(f.n)}; había ${say.number(f.there)}.`,
   bedsideSays: 'Lo que se dice de este desinflado al pie de la cama',

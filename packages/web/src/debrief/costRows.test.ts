@@ -1,0 +1,54 @@
+import type { Cost, Had } from '@evenfall/practice';
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { costRows } from './costRows.js';
+
+const had = (mmHg: number): Had => ({
+  systolic: { mmHg, lowMmHg: mmHg, highMmHg: mmHg },
+  diastolic: null,
+  muffled: null,
+});
+const cost = (systolic: number | null): Cost => ({
+  code: 'talking',
+  doInstead: 'ask-for-silence',
+  systolic,
+  diastolic: null,
+});
+const entered = (systolic: number | null) => ({
+  systolic,
+  muffled: null,
+  diastolic: null,
+  pulsePerMinute: null,
+  breathsPerMinute: null,
+});
+
+// Three times 0.04 are 0.12: rounded each they would be 0, and the page would be off by a tenth.
+test('what is shown adds up to the digit, whatever the shares are', () => {
+  const shares = fc.array(fc.double({ min: -30, max: 30, noNaN: true }), { minLength: 1, maxLength: 14 });
+  fc.assert(
+    fc.property(shares, fc.integer({ min: -20, max: 20 }), (all, marks) => {
+      const written = 120 + 2 * marks;
+      const { rows, rest, total } = costRows({
+        costs: { best: null, costs: all.map(cost), left: { systolic: 0, diastolic: null } },
+        had: had(120),
+        entered: entered(written),
+      });
+      const sum = rows.reduce((so, one) => so + (one.systolic ?? 0), rest?.systolic ?? Number.NaN);
+      expect(sum).toBeCloseTo(total?.systolic ?? Number.NaN, 9);
+      expect(total?.systolic).toBe(written - 120);
+      for (const one of [...rows.map(({ systolic }) => systolic), rest?.systolic ?? 0])
+        expect(Math.abs(10 * (one ?? 0) - Math.round(10 * (one ?? 0)))).toBeLessThan(1e-6);
+      expect(rest?.diastolic).toBeNull();
+    }),
+  );
+});
+
+test('where nothing was to be had, or nothing was written, there is no sum', () => {
+  const costs = { best: null, costs: [cost(null)], left: { systolic: null, diastolic: null } };
+  expect(costRows({ costs, had: had(120), entered: entered(120) })).toMatchObject({
+    rest: null,
+    total: null,
+  });
+  const none = { ...costs, left: { systolic: 1, diastolic: null } };
+  expect(costRows({ costs: none, had: had(120), entered: entered(null) }).total).toBeNull();
+});

@@ -1,0 +1,58 @@
+import { bladderFor, PROPER, type Scenario, SOUND_INSTRUMENT, scenarioOf } from '@evenfall/physiology';
+import { type Debrief, debrief, demonstrate, GOOD_OBSERVER } from '@evenfall/practice';
+import { wordsFor } from '@evenfall/words';
+import { describe, expect, test } from 'vitest';
+import { resultRows } from './resultRows.js';
+import { chanceTexts, flagText, verdictText } from './verdict.js';
+
+const words = wordsFor('en');
+const of = (id: string, seed: number): Debrief => {
+  const scenario = scenarioOf(id) as Scenario;
+  const instrument = { ...SOUND_INSTRUMENT, bladder: bladderFor(scenario.armCm) };
+  return debrief(demonstrate(GOOD_OBSERVER, scenario, seed, PROPER, instrument));
+};
+
+test('a beat that stood higher than the usual is said to be nobody’s hand, and the reading is accepted', () => {
+  const found = of('missed-step', 12);
+  expect(verdictText(found, words)).toMatch(/^Accepted: both numbers/);
+  expect(chanceTexts(found, words).join(' ')).toMatch(/diastolic .* lay 7 mmHg above .* not your hand/);
+});
+
+describe('of one reading the number alone changes', () => {
+  const found = of('quiet-morning', 2);
+  const written = (systolic: number): Debrief => ({
+    ...found,
+    entered: { ...found.entered, systolic },
+    accepted: { ...found.accepted, systolic: Math.abs(systolic - had) <= 5 },
+  });
+  const had = found.had.systolic?.mmHg ?? 0;
+
+  test('the row holds what was written against what was to be had', () => {
+    expect(resultRows(written(had + 6))[0]).toMatchObject({ error: 6, isAccepted: false, isMuffled: false });
+    expect(verdictText(written(had + 6), words)).toMatch(/^Half accepted: the diastolic/);
+  });
+
+  test('near what is true on average, but not by what was heard: that is luck', () => {
+    const lucky = { ...written(had + 6), reference: { ...found.reference, systolic: had + 6 } };
+    expect(chanceTexts(lucky, words)[0]).toContain('by luck');
+    const not = { ...written(had + 6), reference: { ...found.reference, systolic: had } };
+    expect(chanceTexts(not, words)).toEqual([]);
+  });
+});
+
+// docs/conventions.md section 6: where sounds go on to nothing, the muffling stands for the diastolic.
+test('where the sounds went on the muffling is the number that is judged, and its truth stands beside it', () => {
+  const found = of('open-gate', 4);
+  const [, diastolic] = resultRows(found);
+  expect(diastolic).toMatchObject({ isMuffled: true, written: found.entered.muffled, isAccepted: true });
+  expect(Math.abs((diastolic?.written ?? 0) - (diastolic?.truth ?? 99))).toBeLessThan(10);
+});
+
+test('every answer to whether something has to be told at once is answered', () => {
+  const flag = { redFlag: { code: 'shock', isSeen: false } } as const;
+  expect(flagText({ redFlag: null }, false, words)?.text).toContain('So it is');
+  expect(flagText({ redFlag: null }, true, words)).toMatchObject({ isMissed: false });
+  expect(flagText(flag, false, words)).toMatchObject({ isMissed: true });
+  expect(flagText(flag, null, words)).toMatchObject({ isMissed: false });
+  expect(flagText({ redFlag: null }, null, words)).toBeNull();
+});

@@ -221,7 +221,12 @@ test('an alert tells how an incidental finding is told; what both agreed to keep
     await expect(incidental).toBeVisible();
     await page.getByLabel('Whom did you tell?').fill('the person, with the teacher');
     await page.getByLabel('What was said back?').fill('will see somebody today');
+    // Without network nothing of it is lost: it waits on this device, as at the bedside.
+    await page.context().setOffline(true);
     await page.getByRole('button', { name: 'Close it' }).click();
+    await expect(page.locator('.act-now').getByText(/will see somebody today/)).toBeVisible();
+    await expect(page.getByRole('button', { name: 'Close it' })).toHaveCount(0);
+    await page.context().setOffline(false);
     await expect(page.getByText('Closed.')).toBeVisible();
     await expect(incidental).toHaveCount(0);
     await expectClass(page);

@@ -71,13 +71,12 @@ export function CloseActNow({ round, person, open, saw, says }: CloseProps) {
     if (answer.ok) {
       form.done();
       await loadRecord(app, person, inBook.book);
-    } else if (inBook.book === 'care' && isWorthRepeating(answer.status)) {
+    } else if (isWorthRepeating(answer.status)) {
       // It was acted on, whatever the network does: it waits like a round that was signed, under the same id.
       store.change((state) => ({ ...state, kept: closed(state.kept, entry) }));
       form.done();
       void sending.now();
-    } else if (answer.offline) setRefused(words.sentence('app.unreachable'));
-    else setRefused(words.sentence('app.refusedBy', { text: refusedBecause(answer, words) }));
+    } else setRefused(words.sentence('app.refusedBy', { text: refusedBecause(answer, words) }));
   };
   const missing = (text: string, key: 'chart.toldWhomMissing' | 'chart.saidBackMissing') =>
     isAsked && text === '' ? words.sentence(key) : null;

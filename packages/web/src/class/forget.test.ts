@@ -1,5 +1,6 @@
+import type { EntryFrame } from '@evenfall/record';
 import { expect, test } from 'vitest';
-import { formIn, IN_CARE } from '../app/book.js';
+import { formIn, IN_CARE, type InBook } from '../app/book.js';
 import { withField } from '../app/forms.js';
 import { begunRound } from '../round/draft.js';
 import { AT, ID } from '../round/testing.js';
@@ -17,6 +18,28 @@ const waitingFor = (draft: ReturnType<typeof round>) => ({
   tries: 2,
   refused: null,
 });
+
+/** What closes an act-now of a round waits without a draft. */
+const closing = (person: number, id: number, inBook: InBook) => {
+  const [entry, of, at] = [ID(id), ID(id + 1), AT(0)];
+  const frame = {
+    frame: 1,
+    id: entry,
+    person: ID(person),
+    round: of,
+    agent: ID(2),
+    measuredAt: at,
+    ...inBook,
+  };
+  return {
+    round: entry,
+    person: ID(person),
+    entries: [frame as unknown as EntryFrame],
+    draft: null,
+    tries: 1,
+    refused: null,
+  };
+};
 
 /** A device with a round at the bedside and rounds of two class sessions, 70 and 80, begun and signed. */
 function device(): Kept {
@@ -60,6 +83,16 @@ test('what the server does not have open is forgotten, and what it has stays; th
   expect(Object.keys(none.drafts)).toEqual([ID(1)]);
   expect(none.waiting.map(({ person }) => person)).toEqual([ID(5)]);
   expect(Object.keys(none.forms)).toEqual([`signs ${ID(10)}`, 'add-person']);
+});
+
+test('what closes an act-now of a class goes with its session and its person; of the charts it stays', () => {
+  const closings = [closing(4, 90, inClass(70)), closing(5, 92, IN_CARE), closing(6, 94, inClass(80))];
+  const kept = { ...device(), waiting: closings };
+  expect(sessionsIn(kept)).toEqual([ID(70), ID(80)]);
+  const left = withoutSession(kept, ID(70));
+  expect(left.waiting.map(({ round: entry }) => entry)).toEqual([ID(92), ID(94)]);
+  expect(withoutClassPerson(kept, ID(6)).waiting.map(({ round: entry }) => entry)).toEqual([ID(90), ID(92)]);
+  expect(withoutClassPerson(kept, ID(5)).waiting).toHaveLength(3);
 });
 
 test('somebody taken out of a class goes alone', () => {

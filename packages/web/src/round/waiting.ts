@@ -1,4 +1,5 @@
 import type { EntryFrame } from '@evenfall/record';
+import { IN_CARE, type InBook } from '../app/book.js';
 import type { Kept, WaitingRound } from '../store/kept.js';
 
 /** What became of a sending: taken, not answered (send again), or refused (sending again would not help). */
@@ -27,6 +28,12 @@ export function closed(kept: Kept, entry: EntryFrame & { readonly person: string
     refused: null,
   };
   return { ...kept, waiting: [...kept.waiting, waiting] };
+}
+
+/** In which book, and in which session of a class, something that waits was entered. */
+export function bookOfWaiting({ draft, entries: [first] }: WaitingRound): InBook {
+  const { book, session } = draft ?? first ?? IN_CARE;
+  return { book, session: session ?? null };
 }
 
 /** Which of the things that can wait this is. */

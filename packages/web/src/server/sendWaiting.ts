@@ -1,8 +1,16 @@
 import type { App } from '../app/context.js';
 import { withoutClassPerson } from '../class/forget.js';
-import { afterSending, goesOnWith, isWorthRepeating, pauseMs, type Sent, toSend } from '../round/waiting.js';
+import {
+  afterSending,
+  bookOfWaiting,
+  goesOnWith,
+  isWorthRepeating,
+  pauseMs,
+  type Sent,
+  toSend,
+} from '../round/waiting.js';
 import type { WaitingRound } from '../store/kept.js';
-import { BOOK, loadRecord } from './load.js';
+import { loadRecord } from './load.js';
 import { loadClassSessions } from './loadClass.js';
 import { refusedBecause } from './server.js';
 
@@ -20,7 +28,8 @@ export async function sendWaiting(app: Sending): Promise<void> {
       unanswered.push(waiting);
       continue;
     }
-    const { round, person, entries, draft } = waiting;
+    const { round, person, entries } = waiting;
+    const { book } = bookOfWaiting(waiting);
     const answer = await app.server.call('addEntries', { body: { entries: [...entries] } });
     const sent: Sent = answer.ok
       ? { is: 'taken' }
@@ -28,9 +37,9 @@ export async function sendWaiting(app: Sending): Promise<void> {
         ? { is: 'unanswered' }
         : { is: 'refused', why: refusedBecause(answer, app.words) };
     // The record comes first, so that a round taken never vanishes from the screen in between.
-    if (answer.ok && person !== null) await loadRecord(app, person, draft?.book ?? BOOK);
+    if (answer.ok && person !== null) await loadRecord(app, person, book);
     app.store.change((state) => ({ ...state, kept: afterSending(state.kept, round, sent) }));
-    if (sent.is === 'refused' && person !== null && draft?.book === 'class')
+    if (sent.is === 'refused' && person !== null && book === 'class')
       await forgetGone(app, person, answer.status);
     if (sent.is === 'unanswered') unanswered.push(waiting);
     // Without a network none will arrive; but one that the server fails on must not hold up the others.

@@ -1,3 +1,4 @@
+import { bookOfWaiting } from '../round/waiting.js';
 import { type Asked, type Known, NOTHING_KNOWN, recordKey } from './known.js';
 import type { State } from './store.js';
 
@@ -17,8 +18,8 @@ function underWay({ drafts, waiting, forms }: State['kept']): readonly string[] 
   return [
     ...new Set([
       ...Object.entries(drafts).flatMap(([person, { book }]) => (book === 'care' ? [person] : [])),
-      ...waiting.flatMap(({ person, draft }) =>
-        person !== null && (draft === null || draft.book === 'care') ? [person] : [],
+      ...waiting.flatMap((one) =>
+        one.person !== null && bookOfWaiting(one).book === 'care' ? [one.person] : [],
       ),
       ...Object.keys(forms).flatMap((name) => FORM_AWAY.exec(name)?.[1] ?? []),
     ]),

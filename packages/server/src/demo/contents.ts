@@ -20,7 +20,7 @@ import {
   type SignContent,
   type TapsContent,
 } from '@evenfall/record';
-import type { InventedCount, InventedPressure, InventedTaps } from './invented.js';
+import type { InventedCount, InventedPressure, InventedSign, InventedTaps } from './invented.js';
 import { inventTaps } from './inventTaps.js';
 
 type Rate = 'pulse' | 'breaths';
@@ -60,7 +60,7 @@ function countOf(of: Rate, { n, windowSeconds, clock, first }: InventedCount): C
 
 /** What the chart holds of an invented pressure; `run` stands in the place of what was signed, if it was a slip. */
 export function pressureContent(
-  { run, side, posture, cuff, armCm, uprightMinutes }: InventedPressure,
+  { run, side, posture, cuff, armCm, uprightMinutes, unwellUpright }: InventedPressure,
   inForce: InForce,
   gauge: string | null,
 ): RunContent {
@@ -72,19 +72,27 @@ export function pressureContent(
     armCm: armCm ?? null,
     override: null,
   };
-  const circumstances = { ...UNKNOWN_RUN_CIRCUMSTANCES, uprightMinutes: uprightMinutes ?? null };
+  const circumstances = {
+    ...UNKNOWN_RUN_CIRCUMSTANCES,
+    uprightMinutes: uprightMinutes ?? null,
+    unwellUpright: unwellUpright ?? null,
+  };
   const done = { run: must(parseRun(run)), place, circumstances, gauge, override: null, note: null };
   return chartRun(done, inForce, PROGRAM);
 }
 
 /** What the chart holds of another invented sign. */
 export function signContent(
-  input: Readonly<Record<string, unknown>>,
+  { typed, ...input }: InventedSign,
   ageMonths: number | null,
   inForce: InForce,
 ): SignContent {
   const circumstances = { ...UNKNOWN_SIGN_CIRCUMSTANCES, ageMonths };
-  return chartSign({ sign: must(parseSign(input)), circumstances, note: null }, inForce, PROGRAM);
+  return chartSign(
+    { sign: must(parseSign(input)), typed: typed ?? null, circumstances, note: null },
+    inForce,
+    PROGRAM,
+  );
 }
 
 /** What was read, or a fault: the demo is our own. */

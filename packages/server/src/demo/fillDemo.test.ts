@@ -144,6 +144,31 @@ describe('the demo clinic', () => {
     });
   });
 
+  // 97.9 degF and 151.5 lb, as a thermometer and scales of the other kind show them (bedside handbook 4.4).
+  test('has signs that were typed in other units, and readings on the feet with how they felt', async () => {
+    const rows = await demo.db.selectFrom('entry').select('content').orderBy('id').execute();
+    const evidences = rows.map(({ content }) => (content as { evidence?: Record<string, unknown> }).evidence);
+    const typed = evidences.flatMap((evidence) => (evidence?.typed == null ? [] : [evidence.typed]));
+    expect(typed).toEqual(
+      expect.arrayContaining([
+        { value: 97.9, unit: '[degF]' },
+        { value: 151.5, unit: '[lb_av]' },
+        { value: 66, unit: '[in_i]' },
+      ]),
+    );
+    const felt = evidences.flatMap((evidence) => {
+      const { uprightMinutes = null, unwellUpright } = (evidence?.circumstances ?? {}) as {
+        uprightMinutes?: number | null;
+        unwellUpright?: boolean | null;
+      };
+      return uprightMinutes === null ? [] : [[uprightMinutes, unwellUpright]];
+    });
+    expect(felt).toEqual([
+      [1.1, true],
+      [3.2, false],
+    ]);
+  });
+
   test('says nothing of a child that is said of adults alone', async () => {
     for (const name of ['Pia Lindqvist', 'Ida Brandvold'])
       for (const { values } of (await chartOf(name)).rounds)

@@ -1,5 +1,5 @@
 import type { EmergencyFeature, Preparation, Side } from '@evenfall/clinical';
-import type { DiaryLanguage, FactContent, Identity, RunPlace } from '@evenfall/record';
+import type { DiaryLanguage, FactContent, Identity, RunPlace, TypedNumber } from '@evenfall/record';
 import type { InventedAway } from './awaySeries.js';
 
 /** Everybody here is invented. Their numbers start with INV, or their name says so, as every page of the demo does. */
@@ -34,8 +34,7 @@ export type InventedRound = {
   readonly breaths: InventedCount | NotDone;
   /** Pressures, in the order in which they were taken; a round with any is signed as a whole one. */
   readonly pressures?: readonly InventedPressure[];
-  /** Other signs, as `parseSign` reads them. */
-  readonly signs?: readonly Readonly<Record<string, unknown>>[];
+  readonly signs?: readonly InventedSign[];
   readonly exceptions?: readonly Preparation[];
   readonly features?: readonly EmergencyFeature[];
   /** Later amendments of the pulse, each by somebody, hours after the round. */
@@ -45,6 +44,9 @@ export type InventedRound = {
   readonly countersigned?: InventedCountersigning;
 };
 
+/** Another sign, as `parseSign` reads it; `typed` is its number in the other unit in which it was typed. */
+export type InventedSign = Readonly<Record<string, unknown>> & { readonly typed?: TypedNumber };
+
 /** What was done with the cuff, in the shape that `parseRun` reads, and where. */
 export type InventedPressure = {
   readonly run: Readonly<Record<string, unknown>>;
@@ -53,6 +55,8 @@ export type InventedPressure = {
   readonly cuff?: RunPlace['cuff'];
   readonly armCm?: number;
   readonly uprightMinutes?: number;
+  /** Whether the person felt unwell on their feet; absent for not asked. */
+  readonly unwellUpright?: boolean;
   /** What was meant, where a slip was signed: the numbers that a later amendment puts in its place. */
   readonly meant?: Readonly<Record<string, unknown>>;
 };

@@ -1,4 +1,5 @@
-import type { InventedCount, InventedPerson, InventedPressure } from './invented.js';
+import { keptFrom } from '@evenfall/clinical';
+import type { InventedCount, InventedPerson, InventedPressure, InventedSign } from './invented.js';
 
 type Heard = {
   readonly peak: number;
@@ -52,6 +53,24 @@ const on = (run: InventedPressure['run'], more: Partial<InventedPressure> = {}):
 const ADULT = { cuff: { scheme: 'aha-2005', id: 'adult' }, armCm: 30 } as const;
 const ALERT = { of: 'consciousness', level: 'alert' };
 const oral = (celsius: number) => ({ of: 'temperature', celsius, site: 'oral' });
+/** Signs that were typed in the unit of the scale or thermometer at hand. */
+const oralIn = (degF: number): InventedSign => ({
+  ...oral(keptFrom(degF, '[degF]')),
+  typed: { value: degF, unit: '[degF]' },
+});
+const weightIn = (lb: number): InventedSign => ({
+  of: 'weight',
+  kg: keptFrom(lb, '[lb_av]'),
+  how: 'measured',
+  typed: { value: lb, unit: '[lb_av]' },
+});
+const heightIn = (inches: number): InventedSign => ({
+  of: 'height',
+  cm: keptFrom(inches, '[in_i]'),
+  how: 'stated',
+  lying: false,
+  typed: { value: inches, unit: '[in_i]' },
+});
 const onAir = (percent: number) => ({
   of: 'oxygen-saturation',
   percent,
@@ -63,7 +82,7 @@ const onAir = (percent: number) => ({
 /** Invented people with whole rounds: numbers for show, which stand for nobody. */
 export const WHOLE_ROUNDS: readonly InventedPerson[] = [
   {
-    // Three readings, averaged; the second was signed with a slip and put right.
+    // Three readings, averaged; the second was signed with a slip and put right. A thermometer and scales in other units.
     identity: { name: 'Marit Solvang', birthDate: '1963-02-21', number: 'INV-0007' },
     facts: [
       { daysAgo: 40, about: { fact: 'higher-arm', side: 'right' } },
@@ -93,14 +112,14 @@ export const WHOLE_ROUNDS: readonly InventedPerson[] = [
           on(typed(184, 92, 75), { ...ADULT, meant: typed(148, 92, 75) }),
           on(heard(146, 90, { peak: 182, pulse: 74, rate: 2 }), ADULT),
         ],
-        signs: [oral(36.6), onAir(97), ALERT],
+        signs: [oralIn(97.9), onAir(97), ALERT, weightIn(151.5), heightIn(66)],
         exceptions: ['not-talking'],
         features: [],
       },
     ],
   },
   {
-    // By feel alone, on the arm without the fistula; then lying and standing.
+    // By feel alone, on the arm without the fistula; then lying and standing, by the clock and asked how it felt.
     identity: { name: 'Ansel Brightwater', birthDate: '1938-06-09', number: 'INV-0008' },
     facts: [
       { daysAgo: 700, about: { fact: 'fistula', side: 'left' }, text: 'forearm, in use' },
@@ -133,8 +152,8 @@ export const WHOLE_ROUNDS: readonly InventedPerson[] = [
         breaths: minute(18),
         pressures: [
           on(typed(148, 84, 78), { ...ADULT, posture: 'lie' }),
-          on(typed(126, 78, 84), { ...ADULT, posture: 'stand', uprightMinutes: 1 }),
-          on(typed(130, 80, 84), { ...ADULT, posture: 'stand', uprightMinutes: 3 }),
+          on(typed(126, 78, 84), { ...ADULT, posture: 'stand', uprightMinutes: 1.1, unwellUpright: true }),
+          on(typed(130, 80, 84), { ...ADULT, posture: 'stand', uprightMinutes: 3.2, unwellUpright: false }),
         ],
         exceptions: [],
       },

@@ -91,6 +91,11 @@ export async function beginRound(page: Page): Promise<void> {
   await page.getByRole('button', { name: 'All as it should be' }).click();
 }
 
+/** On the review: looks at the evidence of the last value of a sign, and at what can be changed of it. */
+export async function unfold(page: Page, sign: string): Promise<void> {
+  await page.getByRole('region', { name: sign, exact: true }).locator('summary').last().click();
+}
+
 /** Says on the review why a sign was not done. */
 export async function notDone(page: Page, sign: string, why = 'the person declined'): Promise<void> {
   const region = page.getByRole('region', { name: sign, exact: true });

@@ -187,22 +187,28 @@ const ORDER: Readonly<Record<RoundPlace, string>> = {
   - region "Pulse":
     - heading "Pulse" [level=2]
     - paragraph: 84 /min
-    - figure
+    - group: /Evidence, change.*Pulse/
+    - paragraph: Likely range over 80, under 88
   - region "Breaths":
     - heading "Breaths" [level=2]
     - paragraph: 16 /min
-    - figure
+    - group: /Evidence, change.*Breaths/
+    - list:
+      - listitem: /vary too much/
   - region "Pressure":
     - heading "Pressure" [level=2]
     - paragraph: 168/102 mmHg
-    - figure
+    - group: /Evidence, change.*168.102/
     - list:
       - listitem: /faster than 3/
   - region "Other signs":
     - paragraph: /Typed and not kept. Temperature/
   - region "What the round comes to":
     - heading "What the round comes to" [level=2]
+  - checkbox "The person looks or feels unwell"
   - heading "Sign" [level=2]
+  - paragraph: "Measuring: Wren Halloran (invented)"
+  - link "Go on with the breaths"
   - button "Sign"`,
   signed: `
   - heading "Marit Solvang" [level=1]

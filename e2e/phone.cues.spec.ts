@@ -1,4 +1,4 @@
-import { beginRound, expect, expectAccessible, test } from './evenfall.js';
+import { beginRound, expect, expectAccessible, test, unfold } from './evenfall.js';
 
 declare global {
   interface Window {
@@ -71,6 +71,7 @@ test('a count is silent unless a tick was chosen; the screen stays awake; a slip
   });
 
   await test.step('a tick at the start and at the stop once it was chosen, kept over a reload', async () => {
+    await unfold(page, 'Pulse');
     await page.getByRole('region', { name: 'Pulse' }).getByRole('link', { name: 'Take another' }).tap();
     await page.getByText('Press Start at any moment').first().tap();
     await page.getByRole('group', { name: 'Start and stop are' }).getByText('a tick').tap();

@@ -1,4 +1,4 @@
-import { expect, expectAccessible, test, typeOnKeypad, typePressure } from './evenfall.js';
+import { expect, expectAccessible, test, typeOnKeypad, typePressure, unfold } from './evenfall.js';
 
 test('a round by its side ways: back to the rest, not done on the page of the sign, and every value of the review put right in its place', async ({
   page,
@@ -129,19 +129,24 @@ test('a round by its side ways: back to the rest, not done on the page of the si
   await test.step('the count is put right from the review, with what was noticed; left alone it stands', async () => {
     await round();
     await expect(pulse.getByText('76', { exact: true })).toBeVisible();
+    await unfold(page, 'Pulse');
+    await expect(pulse.getByRole('img')).toBeVisible();
     await pulse.getByRole('link', { name: 'Also noticed' }).tap();
     await page.getByText('irregular', { exact: true }).tap();
     await round();
+    await unfold(page, 'Pulse');
     await pulse.getByRole('link', { name: 'Change the number' }).tap();
     await expect(page.getByLabel('Number counted')).toHaveValue('19');
     await page.getByRole('button', { name: 'Leave it as it was' }).tap();
     await expect(pulse.getByText('76', { exact: true })).toBeVisible();
+    await unfold(page, 'Pulse');
     await pulse.getByRole('link', { name: 'Change the number' }).tap();
     await expectAccessible(page);
     await page.getByRole('button', { name: 'Rub out' }).tap();
     await typeOnKeypad(page, '8');
     await expect(pulse.getByText('72', { exact: true })).toBeVisible();
     await expect(pulse.getByText('76', { exact: true })).toHaveCount(0);
+    await unfold(page, 'Pulse');
     await expect(pulse.getByRole('link', { name: 'Change the number' })).toHaveCount(1);
     await expectAccessible(page);
   });
@@ -160,6 +165,7 @@ test('a round by its side ways: back to the rest, not done on the page of the si
   });
 
   await test.step('what was read on the gauge is put right; when it was heard stands', async () => {
+    await pressure.locator('summary').first().tap();
     await expect(pressure.getByText(/^The moments stay as they were marked/)).toBeVisible();
     await pressure
       .getByRole('link', { name: /^Change the numbers.*148\/92/ })
@@ -193,6 +199,7 @@ test('a round by its side ways: back to the rest, not done on the page of the si
     await expect(page.getByLabel('Temperature (°C)')).toHaveValue('37.85');
     await page.getByRole('button', { name: 'Leave it as it was' }).tap();
     await round();
+    await unfold(page, 'Other signs');
     await other.getByRole('link', { name: /^Change it/ }).tap();
     await expect(page.getByLabel('Temperature (°C)')).toHaveValue('37.85');
     await expect(page.getByLabel('in the ear', { exact: true })).toBeChecked();

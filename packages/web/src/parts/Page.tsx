@@ -23,6 +23,8 @@ type PageProps = {
   readonly printed?: ReactNode | undefined;
   /** Whether it can be covered, as every page of a round can. */
   readonly isCoverable?: boolean;
+  /** Whether it uses the width of a laptop for two columns. */
+  readonly isWide?: boolean;
   readonly children: ReactNode;
 };
 
@@ -36,6 +38,7 @@ export function Page({
   under,
   isBare = false,
   isCoverable = false,
+  isWide = false,
   printed,
   children,
 }: PageProps) {
@@ -69,7 +72,11 @@ export function Page({
   return (
     <>
       {isCovered ? <CoverSheet /> : null}
-      <div ref={pageRef} className={printed === undefined ? 'page' : 'page page-printed'} inert={isCovered}>
+      <div
+        ref={pageRef}
+        className={`page${printed === undefined ? '' : ' page-printed'}${isWide ? ' page-wide' : ''}`}
+        inert={isCovered}
+      >
         <a className="skip" href="#main">
           {words.sentence('app.skip')}
         </a>

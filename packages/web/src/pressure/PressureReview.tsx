@@ -4,6 +4,7 @@ import { Link } from 'wouter';
 import { useApp } from '../app/context.js';
 import { DeflationStrip } from '../parts/DeflationStrip.js';
 import { Flags } from '../parts/Flags.js';
+import { Folded } from '../parts/Folded.js';
 import { RemoveButton } from '../parts/RemoveButton.js';
 import { runContentOf } from '../round/entries.js';
 import { NotDoneForm, notDoneText } from '../round/NotDoneForm.js';
@@ -23,9 +24,6 @@ export function PressureReview({ round, person }: PressureReviewProps) {
   const { pressure } = round.draft;
   const { values, notDone } = pressure;
   const [isAsking, setAsking] = useState(false);
-  const go = () => {
-    if (values.length > 0) round.change((draft) => withPressureAt(draft, { at: 'ready' }));
-  };
   return (
     <section className="sign-review" aria-label={words.sentence('app.pressure')}>
       <h2>{words.sentence('app.pressure')}</h2>
@@ -37,44 +35,53 @@ export function PressureReview({ round, person }: PressureReviewProps) {
             <div className="value-line" id={valueId(reading.entry)} tabIndex={-1}>
               <ReadingNumbers value={value} round={round} />
             </div>
+            <Folded summary={words.sentence('review.folded')} of={pressureWritten(content)}>
+              <RangeOfReading value={value} />
+              <DeflationStrip content={content} />
+              {'marks' in reading.typedAs && !reading.typedAs.areTimesVoid ? (
+                <p className="soft small">{words.sentence('review.momentsStand')}</p>
+              ) : null}
+              <div className="buttons">
+                <Link
+                  href={`/people/${person}/round/pressure`}
+                  className="button button-quiet"
+                  onClick={() =>
+                    round.change((draft) =>
+                      withReadingReopened(draft, { entry: reading.entry, from: 'review' }),
+                    )
+                  }
+                >
+                  {words.sentence('pressure.changeNumbers')}
+                  <span className="unseen">: {pressureWritten(content)}</span>
+                </Link>
+                <RemoveButton
+                  onRemove={() => round.change((draft) => readingRemoved(draft, reading.entry))}
+                />
+                {reading === values.at(-1) ? (
+                  <Link
+                    href={`/people/${person}/round/pressure`}
+                    className="button button-quiet"
+                    onClick={() => round.change((draft) => withPressureAt(draft, { at: 'ready' }))}
+                  >
+                    {words.sentence('review.takeAnother')}
+                  </Link>
+                ) : null}
+              </div>
+            </Folded>
             <p className="small">
               {words.title('method', value.method)} · {placeText(reading.place, words)}
             </p>
             <AskUpright round={round} reading={reading} />
-            <RangeOfReading value={value} />
-            <DeflationStrip content={content} />
             <Flags flags={value.flags} />
-            {'marks' in reading.typedAs && !reading.typedAs.areTimesVoid ? (
-              <p className="soft small">{words.sentence('review.momentsStand')}</p>
-            ) : null}
-            <div className="buttons">
-              <Link
-                href={`/people/${person}/round/pressure`}
-                className="button button-quiet"
-                onClick={() =>
-                  round.change((draft) =>
-                    withReadingReopened(draft, { entry: reading.entry, from: 'review' }),
-                  )
-                }
-              >
-                {words.sentence('pressure.changeNumbers')}
-                <span className="unseen">: {pressureWritten(content)}</span>
-              </Link>
-              <RemoveButton onRemove={() => round.change((draft) => readingRemoved(draft, reading.entry))} />
-            </div>
           </div>
         );
       })}
-      {notDone === null ? (
+      {values.length > 0 && notDone === null ? null : notDone === null ? (
         <div className="buttons">
-          <Link
-            href={`/people/${person}/round/pressure`}
-            className={values.length > 0 ? 'button button-quiet' : 'button'}
-            onClick={go}
-          >
-            {words.sentence(values.length > 0 ? 'review.takeAnother' : 'review.take')}
+          <Link href={`/people/${person}/round/pressure`} className="button">
+            {words.sentence('review.take')}
           </Link>
-          {values.length > 0 || isAsking ? null : (
+          {isAsking ? null : (
             <button type="button" className="button button-quiet" onClick={() => setAsking(true)}>
               {words.sentence('review.notDone')}
             </button>

@@ -3,6 +3,7 @@ import type { RoundValueKept } from '@evenfall/record';
 import type { Words } from '@evenfall/words';
 import { useApp } from '../app/context.js';
 import { Flags } from '../parts/Flags.js';
+import { Folded } from '../parts/Folded.js';
 
 type ResultBlockProps = {
   readonly value: RoundValueKept;
@@ -15,25 +16,47 @@ export function ResultBlock({ value, isLandmark = false }: ResultBlockProps) {
   const { words } = useApp();
   const lines = resultLines(value, words);
   if (lines.length === 0) return null;
+  // On the review what asks for nothing is looked at when asked for; in the chart all of it stands.
+  const folded = isLandmark ? lines.filter(({ isPlain, flags }) => isPlain && flags.length === 0) : [];
   return (
     <section className="result-block" aria-label={isLandmark ? words.sentence('result.title') : undefined}>
       {isLandmark ? <h2>{words.sentence('result.title')}</h2> : <h4>{words.sentence('result.title')}</h4>}
-      <dl className="result-lines">
-        {lines.map(({ name, text, flags }) => (
-          <div key={name}>
-            <dt>{name}</dt>
-            <dd>
-              {text}
-              <Flags flags={flags} />
-            </dd>
-          </div>
-        ))}
-      </dl>
+      <Lines lines={lines.filter((line) => !folded.includes(line))} />
+      {folded.length === 0 ? null : (
+        <Folded
+          summary={words.sentence('result.furtherNumbers')}
+          of={folded.map(({ name }) => name).join(', ')}
+        >
+          <Lines lines={folded} />
+        </Folded>
+      )}
     </section>
   );
 }
 
-type ResultLine = { readonly name: string; readonly text: string; readonly flags: readonly Flag[] };
+function Lines({ lines }: { readonly lines: readonly ResultLine[] }) {
+  return (
+    <dl className="result-lines">
+      {lines.map(({ name, text, flags }) => (
+        <div key={name}>
+          <dt>{name}</dt>
+          <dd>
+            {text}
+            <Flags flags={flags} />
+          </dd>
+        </div>
+      ))}
+    </dl>
+  );
+}
+
+type ResultLine = {
+  readonly name: string;
+  readonly text: string;
+  readonly flags: readonly Flag[];
+  /** A number that was worked out of others and asks for nothing by itself. */
+  readonly isPlain: boolean;
+};
 
 /** The result of a round as lines of a name and a text, in the order in which they are read. */
 export function resultLines(value: RoundValueKept, words: Words): ResultLine[] {
@@ -41,6 +64,11 @@ export function resultLines(value: RoundValueKept, words: Words): ResultLine[] {
     name,
     text,
     flags,
+    isPlain: false,
+  });
+  const plain = (name: string, text: string, flags: readonly Flag[] = []): ResultLine => ({
+    ...line(name, text, flags),
+    isPlain: true,
   });
   const { pressure, category, earlyWarning, arms, standing, rechecks } = value;
   const mmHgKey = pressure?.systolic == null ? 'result.mmHgOfLast' : 'result.mmHg';
@@ -57,7 +85,7 @@ export function resultLines(value: RoundValueKept, words: Words): ResultLine[] {
     ...(value.meanPressureMmHg === null
       ? []
       : [
-          line(
+          plain(
             words.sentence('result.meanPressure'),
             words.sentence(mmHgKey, { mmHg: value.meanPressureMmHg }),
           ),
@@ -65,7 +93,7 @@ export function resultLines(value: RoundValueKept, words: Words): ResultLine[] {
     ...(value.pulsePressureMmHg === null
       ? []
       : [
-          line(
+          plain(
             words.sentence('result.pulsePressure'),
             words.sentence(mmHgKey, { mmHg: value.pulsePressureMmHg }),
           ),
@@ -87,7 +115,7 @@ export function resultLines(value: RoundValueKept, words: Words): ResultLine[] {
           ),
         ]),
     ...value.scores.map(({ of, value: made, flags }) =>
-      line(
+      plain(
         words.title('score', of),
         made === null ? words.sentence('result.notWhole') : words.say.short(made, 2),
         flags,
@@ -121,6 +149,7 @@ function averageLine(
       name,
       text: words.sentence('result.noAverage'),
       flags: [...saidOnce(why, needs), ...needs, ...flags],
+      isPlain: false,
     };
   const shown = category?.shown ?? null;
   const numbers = `${shown?.systolic ?? words.say.number(systolic)}/${shown?.diastolic ?? words.say.number(diastolic)}`;
@@ -128,7 +157,7 @@ function averageLine(
     text: words.title('readings', rule),
   });
   const of = words.sentence('result.ofReadings', { readings: used.length });
-  return { name, text: `${numbers} ${of}, ${by}`, flags: [...needs, ...flags] };
+  return { name, text: `${numbers} ${of}, ${by}`, flags: [...needs, ...flags], isPlain: false };
 }
 
 /** What is still needed says already that there was too little. */

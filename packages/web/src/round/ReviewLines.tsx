@@ -2,10 +2,7 @@ import { exceptionsWithRest } from '@evenfall/clinical';
 import { beginningText, restText } from '@evenfall/words';
 import { Link } from 'wouter';
 import { useApp } from '../app/context.js';
-import { Flags } from '../parts/Flags.js';
-import { nextHref } from './nextHref.js';
 import { restOf } from './restDraft.js';
-import type { RoundStanding } from './standing.js';
 import type { Round } from './useRound.js';
 
 type PersonProps = { readonly round: Round; readonly person: string };
@@ -25,14 +22,16 @@ export function PreparedLine({ round, person }: PersonProps) {
           });
   return (
     <section className="sign-review" aria-label={words.sentence('prepare.title')}>
-      <h2>{words.sentence('prepare.title')}</h2>
-      <p>{text}</p>
-      {rest === null ? null : <p>{restText(rest, words)}</p>}
-      <div className="buttons">
+      <div className="review-line small">
+        <h2>{words.sentence('prepare.title')}</h2>
         <Link href={`/people/${person}/round/prepare`} className="button button-quiet">
           {words.sentence(exceptions === null ? 'prepare.look' : 'prepare.change')}
         </Link>
       </div>
+      <p className="small">
+        {text}
+        {rest === null ? null : ` ${restText(rest, words)}`}
+      </p>
     </section>
   );
 }
@@ -43,7 +42,7 @@ export function BegunLine({ round }: { readonly round: Round }) {
   const { begun, book } = round.draft;
   if (book === 'class') return null;
   return (
-    <p className="begun-line small">
+    <p className="review-line small">
       <span>{begun === null ? words.sentence('begun.notNoted') : beginningText(begun, words)}</span>
       <button
         type="button"
@@ -71,26 +70,5 @@ export function UnwellTick({ round }: { readonly round: Round }) {
       />
       <span>{words.sentence('result.unwell')}</span>
     </label>
-  );
-}
-
-/** What comes next, with the way there, as long as the round is not all taken. */
-export function NextLine({
-  standing,
-  person,
-}: {
-  readonly standing: RoundStanding;
-  readonly person: string;
-}) {
-  const { words } = useApp();
-  const { step, why } = standing.next;
-  if (step === 'review') return null;
-  return (
-    <div className="next-steps">
-      <Flags flags={why} />
-      <Link href={nextHref(person, step)} className="button button-large">
-        {words.sentence('review.goOnWith', { text: words.title('step', step) })}
-      </Link>
-    </div>
   );
 }

@@ -4,23 +4,25 @@ import { Link, useLocation } from 'wouter';
 import { useApp } from '../app/context.js';
 import { signText } from '../app/signText.js';
 import { Flags } from '../parts/Flags.js';
+import { Folded } from '../parts/Folded.js';
 import { faceFlags } from '../parts/faceFlags.js';
 import { RemoveButton } from '../parts/RemoveButton.js';
 import { EvidenceStrip, RangeLine, Rate } from '../parts/ValueFigures.js';
 import { PressureReview } from '../pressure/PressureReview.js';
 import { MeasuresReview } from '../signs/MeasuresReview.js';
 import { shownContent } from './content.js';
-import { type DraftValue, isVoidValue, withMeasuring, withNotDone, withNumberReopened } from './draft.js';
+import { type DraftValue, isVoidValue, withNotDone, withNumberReopened } from './draft.js';
 import { READY, SIGNS_IN_ORDER } from './measuring.js';
 import { NotDoneForm, notDoneText } from './NotDoneForm.js';
 import { reasonsOf } from './notDoneReasons.js';
 import { ResultBlock } from './ResultBlock.js';
 import { ActNowPanel, AskPanel } from './ResultPanels.js';
-import { BegunLine, NextLine, PreparedLine, UnwellTick } from './ReviewLines.js';
+import { BegunLine, PreparedLine, UnwellTick } from './ReviewLines.js';
 import { discardRound } from './rounds.js';
-import { SignForm } from './SignForm.js';
+import { SignBar, SignForm, useSigning } from './SignForm.js';
 import { valueRemoved } from './slip.js';
 import { standingOf } from './standing.js';
+import { UnkeptLine } from './UnkeptLine.js';
 import { useReturnedTo, valueId } from './useComeBack.js';
 import type { Round } from './useRound.js';
 
@@ -28,27 +30,38 @@ type ReviewProps = { readonly round: Round; readonly person: string };
 
 /** Every value of the round with its evidence, what is missing, and the signature. */
 export function ReviewPanel({ round, person }: ReviewProps) {
-  const { words, program } = useApp();
+  const { program } = useApp();
   const standing = standingOf(round.draft, { ...round, program });
+  const { step, why } = standing.next;
+  const signing = useSigning({ round, person, standing });
   useReturnedTo();
   return (
-    <div className="review">
-      <BegunLine round={round} />
-      <p className="soft">{words.sentence('review.lead')}</p>
-      <ActNowPanel standing={standing} />
-      <AskPanel round={round} standing={standing} />
-      <PreparedLine round={round} person={person} />
-      {SIGNS_IN_ORDER.map((sign) => (
-        <SignReview key={sign} round={round} sign={sign} person={person} />
-      ))}
-      <PressureReview round={round} person={person} />
-      <MeasuresReview round={round} person={person} />
-      {standing.content.value === null ? null : <ResultBlock value={standing.content.value} isLandmark />}
-      <UnwellTick round={round} />
-      <NextLine standing={standing} person={person} />
-      <SignForm round={round} person={person} />
+    <>
+      <div className="review">
+        <div className="review-first">
+          <ActNowPanel standing={standing} />
+          <AskPanel round={round} standing={standing} />
+        <UnkeptLine round={round} person={person} />
+        </div>
+        <div className="review-taken">
+          <BegunLine round={round} />
+          <PreparedLine round={round} person={person} />
+          {SIGNS_IN_ORDER.map((sign) => (
+            <SignReview key={sign} round={round} sign={sign} person={person} />
+          ))}
+          <PressureReview round={round} person={person} />
+          <MeasuresReview round={round} person={person} />
+        </div>
+        <div className="review-comes-to">
+          {standing.content.value === null ? null : <ResultBlock value={standing.content.value} isLandmark />}
+          <UnwellTick round={round} />
+          {step === 'review' ? null : <Flags flags={why} />}
+          <SignForm signing={signing} />
+        </div>
+        <SignBar signing={signing} standing={standing} person={person} />
+      </div>
       <Discard person={person} />
-    </div>
+    </>
   );
 }
 
@@ -56,7 +69,6 @@ function SignReview({ round, sign, person }: ReviewProps & { readonly sign: Coun
   const { words } = useApp();
   const { values, notDone } = round.draft[sign];
   const [isAsking, setAsking] = useState(false);
-  const take = () => round.change((draft) => withMeasuring(draft, sign, READY));
   const hasValue = values.some((value) => !isVoidValue(value));
   const href = `/people/${person}/round/${sign}`;
   return (
@@ -65,16 +77,12 @@ function SignReview({ round, sign, person }: ReviewProps & { readonly sign: Coun
       {values.map((value) => (
         <ValueReview key={value.entry} round={round} sign={sign} value={value} href={href} />
       ))}
-      {notDone === null ? (
+      {hasValue && notDone === null ? null : notDone === null ? (
         <div className="buttons">
-          <Link
-            href={href}
-            className={hasValue ? 'button button-quiet' : 'button'}
-            onClick={hasValue ? take : undefined}
-          >
-            {words.sentence(hasValue ? 'review.takeAnother' : 'review.take')}
+          <Link href={href} className="button">
+            {words.sentence('review.take')}
           </Link>
-          {hasValue || isAsking ? null : (
+          {isAsking ? null : (
             <button type="button" className="button button-quiet" onClick={() => setAsking(true)}>
               {words.sentence('review.notDone')}
             </button>
@@ -118,42 +126,57 @@ function ValueReview({ round, sign, value, href }: ValueReviewProps) {
   const { program, words } = useApp();
   const { entry } = value;
   const given = shownContent(round.draft, sign, value, { ...round, program });
+  const isVoid = isVoidValue(value);
   return (
     <div className="value-review">
-      {isVoidValue(value) ? null : (
+      {isVoid ? null : (
         <div className="value-line" id={valueId(entry)} tabIndex={-1}>
           <Rate given={given} />
-          <RangeLine given={given} />
         </div>
       )}
-      <EvidenceStrip given={given} />
-      {isVoidValue(value) ? null : <Flags flags={faceFlags(given)} />}
-      {value.kind === 'taps' ? <p className="soft small">{words.sentence('review.tapsStand')}</p> : null}
-      <div className="buttons">
-        {isVoidValue(value) ? null : (
-          <>
-            {value.kind === 'count' ? (
+      <Folded
+        summary={words.sentence(isVoid ? 'review.voidFolded' : 'review.folded')}
+        of={signText(sign, words)}
+      >
+        <EvidenceStrip given={given} />
+        {value.kind === 'taps' ? <p className="soft small">{words.sentence('review.tapsStand')}</p> : null}
+        <div className="buttons">
+          {isVoid ? null : (
+            <>
+              {value.kind === 'count' ? (
+                <Link
+                  href={href}
+                  className="button button-quiet"
+                  onClick={() =>
+                    round.change((draft) => withNumberReopened(draft, sign, { entry, from: 'review' }))
+                  }
+                >
+                  {words.sentence('count.changeNumber')}
+                </Link>
+              ) : null}
               <Link
                 href={href}
                 className="button button-quiet"
-                onClick={() =>
-                  round.change((draft) => withNumberReopened(draft, sign, { entry, from: 'review' }))
-                }
+                onClick={() => round.measure(sign, { at: 'shown', entry })}
               >
-                {words.sentence('count.changeNumber')}
+                {words.sentence('count.alsoNoticed')}
               </Link>
-            ) : null}
-            <Link
-              href={href}
-              className="button button-quiet"
-              onClick={() => round.measure(sign, { at: 'shown', entry })}
-            >
-              {words.sentence('count.alsoNoticed')}
+            </>
+          )}
+          <RemoveButton onRemove={() => round.change((draft) => valueRemoved(draft, sign, entry))} />
+          {isVoid ? null : (
+            <Link href={href} className="button button-quiet" onClick={() => round.measure(sign, READY)}>
+              {words.sentence('review.takeAnother')}
             </Link>
-          </>
-        )}
-        <RemoveButton onRemove={() => round.change((draft) => valueRemoved(draft, sign, entry))} />
-      </div>
+          )}
+        </div>
+      </Folded>
+      {isVoid ? null : (
+        <>
+          <RangeLine given={given} />
+          <Flags flags={faceFlags(given)} />
+        </>
+      )}
     </div>
   );
 }

@@ -48,6 +48,7 @@ export function RoundPage({ person }: { readonly person: string }) {
         ) : null
       }
       isCoverable
+      isWide={isChecked}
       back={{ href: `/people/${person}`, text: words.sentence(isClass ? 'class.rounds' : 'chart.title') }}
     >
       <Asking asked={asked} again={again} away="line">

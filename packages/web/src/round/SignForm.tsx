@@ -1,65 +1,136 @@
-import { useState } from 'react';
-import { useLocation } from 'wouter';
+import type { Words } from '@evenfall/words';
+import { type FormEvent, useEffect, useId, useRef, useState } from 'react';
+import { Link, useLocation } from 'wouter';
 import { useBook } from '../app/book.js';
-import { useApp } from '../app/context.js';
+import { useApp, useKept } from '../app/context.js';
 import { signText } from '../app/signText.js';
-import { SignAs, useSigner } from './SignAs.js';
+import { useSignedIn } from '../signIn/useAccess.js';
+import { nextHref } from './nextHref.js';
+import { SignAs, type Signer, useSigner } from './SignAs.js';
 import { sign } from './sign.js';
-import { standingOf } from './standing.js';
-import { UnkeptLine } from './UnkeptLine.js';
+import type { RoundStanding } from './standing.js';
 import type { Round } from './useRound.js';
 
-/** Who signs, in what role. It says what is missing rather than being dead. */
-export function SignForm({ round, person }: { readonly round: Round; readonly person: string }) {
+type SignProps = { readonly round: Round; readonly person: string; readonly standing: RoundStanding };
+
+/** Signing as it stands: who would, what is missing, how often it was asked for. */
+export type Signing = {
+  /** The id of the form, which its key stands apart from. */
+  readonly form: string;
+  readonly signer: Signer;
+  readonly missing: readonly string[];
+  readonly asked: number;
+  readonly submit: (event: FormEvent) => void;
+};
+
+/** Signing says what is missing rather than being dead. */
+export function useSigning({ round, person, standing }: SignProps): Signing {
   const app = useApp();
-  const { words } = app;
   const signer = useSigner();
   const { agent } = signer;
   const { book } = useBook();
-  const [isAsked, setAsked] = useState(false);
+  const [asked, setAsked] = useState(0);
   const [, go] = useLocation();
-  const standing = standingOf(round.draft, { ...round, program: app.program });
-  // A learner is not asked for a pregnancy in front of the class.
-  const unasked = standing.unasked.filter((one) => one === 'features' || book !== 'class');
-  const missing = [
-    ...standing.missing.map((one) => words.sentence('review.needs', { text: signText(one, words) })),
-    ...unasked.map((one) =>
-      words.sentence(one === 'features' ? 'review.unaskedFeatures' : 'review.unaskedPregnancy'),
-    ),
-    ...(agent === null ? [words.sentence('review.needsAgent')] : []),
-  ];
-
-  const submit = () => {
-    setAsked(true);
+  const form = useId();
+  const who = { isClass: book === 'class', isSomebodyThere: agent !== null };
+  const missing = missingOf(standing, who, app.words);
+  const submit = (event: FormEvent) => {
+    event.preventDefault();
+    setAsked(asked + 1);
     if (missing.length > 0 || agent === null) return;
     sign(app, round, { ...signer, agent });
     go(`/people/${person}`, { replace: true });
   };
+  return { form, signer, missing, asked, submit };
+}
+
+/** Who signs, in what role, and what is missing once it was asked for. */
+export function SignForm({ signing }: { readonly signing: Signing }) {
+  const { words } = useApp();
+  const { book } = useBook();
+  const { form, signer, missing, asked, submit } = signing;
   return (
-    <form
-      className="form sign-form"
-      onSubmit={(event) => {
-        event.preventDefault();
-        submit();
-      }}
-    >
+    <form id={form} className="form sign-form" onSubmit={submit}>
       <h2>{words.sentence('review.sign')}</h2>
-      <UnkeptLine round={round} person={person} />
       <SignAs signer={signer} />
-      {isAsked && missing.length > 0 ? (
-        <div className="notice" role="alert">
-          <p>{words.sentence('review.cannotYet')}</p>
-          <ul className="flags">
-            {missing.map((text) => (
-              <li key={text}>{text}</li>
-            ))}
-          </ul>
-        </div>
-      ) : null}
-      <button type="submit" className="button button-first button-large">
-        {words.sentence('review.sign')}
-      </button>
-      <p className="soft small">{words.sentence(book === 'class' ? 'class.signHint' : 'review.signHint')}</p>
+      {asked > 0 && missing.length > 0 ? <NotReady key={asked} missing={missing} /> : null}
+      <p className="soft small">
+        {words.sentence(book === 'class' ? 'class.signHint' : 'review.signHint')}{' '}
+        {words.sentence('review.lead')}
+      </p>
     </form>
   );
+}
+
+type BarProps = {
+  readonly signing: Signing;
+  readonly standing: RoundStanding;
+  readonly person: string;
+};
+
+/** Both ways on, in sight however much there is to read: what comes next, as long as not all is taken, and signing. */
+export function SignBar({ signing, standing, person }: BarProps) {
+  const { words } = useApp();
+  const { step } = standing.next;
+  return (
+    <div className="next-steps sign-bar">
+      <SignerName agent={signing.signer.agent} />
+      {step === 'review' ? null : (
+        <Link href={nextHref(person, step)} className="button button-large">
+          {words.sentence('review.goOnWith', { text: words.title('step', step) })}
+        </Link>
+      )}
+      <button type="submit" form={signing.form} className="button button-first button-large">
+        {words.sentence('review.sign')}
+      </button>
+    </div>
+  );
+}
+
+/** Whose name it will be, beside the key that signs: a device passes from hand to hand. */
+function SignerName({ agent }: { readonly agent: string | null }) {
+  const { words } = useApp();
+  const known = useKept(({ known: { agents } }) => agents.value);
+  const who = useSignedIn();
+  const name =
+    known?.find(({ id }) => id === agent)?.name ?? (who?.agent.id === agent ? who?.agent.name : undefined);
+  if (name === undefined) return null;
+  return (
+    <p className="small sign-bar-who">
+      <span className="soft">{words.sentence('people.measuring')}</span> {name}
+    </p>
+  );
+}
+
+/** What is missing, where the eye is: it comes into sight each time that it is asked for. */
+function NotReady({ missing }: { readonly missing: readonly string[] }) {
+  const { words } = useApp();
+  const place = useRef<HTMLDivElement>(null);
+  useEffect(() => place.current?.scrollIntoView({ block: 'center' }), []);
+  return (
+    <div className="notice" role="alert" ref={place}>
+      <p>{words.sentence('review.cannotYet')}</p>
+      <ul className="flags">
+        {missing.map((text) => (
+          <li key={text}>{text}</li>
+        ))}
+      </ul>
+    </div>
+  );
+}
+
+/** What keeps a round from being signed. A learner is not asked for a pregnancy in front of the class. */
+function missingOf(
+  standing: RoundStanding,
+  { isClass, isSomebodyThere }: { readonly isClass: boolean; readonly isSomebodyThere: boolean },
+  words: Words,
+): string[] {
+  const unasked = standing.unasked.filter((one) => one === 'features' || !isClass);
+  return [
+    ...standing.missing.map((one) => words.sentence('review.needs', { text: signText(one, words) })),
+    ...unasked.map((one) =>
+      words.sentence(one === 'features' ? 'review.unaskedFeatures' : 'review.unaskedPregnancy'),
+    ),
+    ...(isSomebodyThere ? [] : [words.sentence('review.needsAgent')]),
+  ];
 }

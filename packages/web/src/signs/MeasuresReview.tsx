@@ -26,6 +26,7 @@ export function MeasuresReview({ round, person }: MeasuresReviewProps) {
           measure={measure}
           label={signText(measure.sign.of, words)}
           change={{ href: `/people/${person}/round/signs`, from: 'review' }}
+          isFolded
         />
       ))}
       {unkept.length === 0 ? null : (

@@ -6,6 +6,7 @@ type Text = { text: string };
 export const result = {
   title: 'What the round comes to',
   average: 'Average',
+  furtherNumbers: 'Further numbers',
   by: (f: Text) => `by ${f.text}`,
   byGeneral: (f: Text) => `by the general rule (that of ${f.text}), as no protocol was chosen here`,
   ofReadings: (f: { readings: number }, say: Say) =>

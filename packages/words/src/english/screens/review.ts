@@ -15,6 +15,9 @@ export const review = {
   stillFetched: 'The rest of the round is still being fetched. What you took so far is kept.',
   notFetched:
     'The rest of the round could not be fetched. What you took so far is kept: load the page again where there is a network.',
+  folded: 'Evidence, change',
+  voidFolded: 'A count that was broken off',
+  change: 'Change',
   take: 'Measure',
   takeAnother: 'Take another',
   asItWas: 'Leave it as it was',

@@ -6,6 +6,7 @@ import type { Say } from '../../say.js';
 export const result: Reworded<typeof english> = {
   title: 'Lo que resulta de la ronda',
   average: 'Media',
+  furtherNumbers: 'Otros números',
   by: (f) => `según ${f.text}`,
   byGeneral: (f) => `según la regla general (la de ${f.text}), pues aquí no se eligió ningún protocolo`,
   ofReadings: (f, say) => `de ${say.counted(f.readings, { one: 'lectura', other: 'lecturas' })}`,

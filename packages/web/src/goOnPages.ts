@@ -3,6 +3,7 @@ export { PressurePage } from './pressure/PressurePage.js';
 export { UprightClock } from './pressure/UprightClock.js';
 export { ReviewPanel } from './round/ReviewPanel.js';
 export { ShownPanel } from './round/ShownPanel.js';
+export { SoFar } from './round/SoFar.js';
 export { standingOf } from './round/standing.js';
 export { TappingPanel } from './round/TappingPanel.js';
 export { SignsPage } from './signs/SignsPage.js';

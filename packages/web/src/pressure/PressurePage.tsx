@@ -1,9 +1,12 @@
 import { useEffect, useRef } from 'react';
 import { useApp, useKept } from '../app/context.js';
 import { FactsOfRound } from '../facts/FactsOfRound.js';
+import { useIsWide } from '../parts/useIsWide.js';
+import type { LeftOut } from '../round/leftOut.js';
 import { RestPanel } from '../round/RestPanel.js';
 import { type InRound, RoundFrame } from '../round/RoundFrame.js';
 import { isWaitedFor, restedSeconds } from '../round/restDraft.js';
+import { SoFar } from '../round/SoFar.js';
 import type { Round } from '../round/useRound.js';
 import { useWakeLock } from '../round/useWakeLock.js';
 import { useSecond } from '../second/useSecond.js';
@@ -24,8 +27,19 @@ import { useNow } from './useNow.js';
 export function PressurePage({ person }: { readonly person: string }) {
   const { words } = useApp();
   return (
-    <RoundFrame person={person} title={words.sentence('app.pressure')} isBare showsRest={waitsForRest}>
-      {(shown) => <Panel {...shown} person={person} />}
+    <RoundFrame
+      person={person}
+      title={words.sentence('app.pressure')}
+      isBare
+      showsRest={waitsForRest}
+      soFar={(round) => <SoFar round={round} {...besideReading(round)} />}
+    >
+      {(shown) => (
+        <>
+          <Facts {...shown} />
+          <Panel round={shown.round} person={person} />
+        </>
+      )}
     </RoundFrame>
   );
 }
@@ -41,9 +55,28 @@ function waitsForRest({ draft: { rest, pressure } }: Round): boolean {
   );
 }
 
+/** An earlier reading stays hidden until the new one is in, and with it all that is made of it. */
+function besideReading({ draft: { pressure } }: Round): {
+  readonly leftOut: readonly LeftOut[];
+  readonly shown: string | null;
+} {
+  const { measuring } = pressure;
+  return measuring.at === 'shown'
+    ? { leftOut: [], shown: measuring.entry }
+    : { leftOut: ['pressure'], shown: null };
+}
+
+/** What is known of the person: before the cuff goes on and before it goes up; where there is room, all along. */
+function Facts({ round, record }: InRound) {
+  const { place, measuring } = round.draft.pressure;
+  const isBefore = place === null || measuring.at === 'place' || measuring.at === 'ready';
+  const isWide = useIsWide();
+  return isBefore || isWide ? <FactsOfRound record={record} round={round} /> : null;
+}
+
 type PanelProps = InRound & { readonly person: string };
 
-function Panel({ round, person, record }: PanelProps) {
+function Panel({ round, person }: Omit<PanelProps, 'record'>) {
   const stage = useRef<HTMLDivElement>(null);
   const { session } = useApp();
   const { measuring } = round.draft.pressure;
@@ -66,12 +99,12 @@ function Panel({ round, person, record }: PanelProps) {
   if (isStale) return null;
   return (
     <div className="measure-stage" ref={stage} tabIndex={-1}>
-      <PanelAt round={round} person={person} record={record} />
+      <PanelAt round={round} person={person} />
     </div>
   );
 }
 
-function PanelAt({ round, person, record }: PanelProps) {
+function PanelAt({ round, person }: Omit<PanelProps, 'record'>) {
   const { measuring } = round.draft.pressure;
   // A reading that is put right was taken where it was taken, wherever the cuff is now.
   const place = reopenedReading(round.draft.pressure)?.place ?? round.draft.pressure.place;
@@ -84,25 +117,14 @@ function PanelAt({ round, person, record }: PanelProps) {
   });
   const { rest } = round.draft;
   const now = useNow(rest !== null && rest.since !== null, 1000);
-  if (place === null || measuring.at === 'place')
-    return (
-      <>
-        <FactsOfRound record={record} round={round} />
-        <PlacePanel round={round} person={person} />
-      </>
-    );
+  if (place === null || measuring.at === 'place') return <PlacePanel round={round} person={person} />;
   if (waitsForRest(round) && isWaitedFor(rest, now))
     return <RestPanel round={round} rest={rest} seconds={restedSeconds(rest, now)} />;
   switch (measuring.at) {
     case 'feel':
       return <FeelPanel round={round} place={place} typed={measuring.typed} />;
     case 'ready':
-      return (
-        <>
-          <FactsOfRound record={record} round={round} />
-          <PumpPanel round={round} place={place} other={other} />
-        </>
-      );
+      return <PumpPanel round={round} place={place} other={other} />;
     case 'typing':
       return <NumbersPanel round={round} place={place} measuring={measuring} />;
     case 'listening':

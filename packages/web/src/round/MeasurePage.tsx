@@ -16,6 +16,7 @@ import type { PanelProps } from './panelProps.js';
 import { ReadyPanel } from './ReadyPanel.js';
 import { RoundFrame } from './RoundFrame.js';
 import { RunningPanel } from './RunningPanel.js';
+import { SoFarHere } from './SoFarHere.js';
 import { TypingPanel } from './TypingPanel.js';
 import { useInterruption } from './useInterruption.js';
 import { useNextStep } from './useNextStep.js';
@@ -41,6 +42,9 @@ export function MeasurePage({ person, sign }: MeasureProps) {
       isRestQuiet={({ draft }) => isTimed(draft[sign].measuring)}
       isSlipUnnamed
       alsoUnder={(round) => <UprightTime round={round} sign={sign} />}
+      soFar={(round) =>
+        round.draft[sign].measuring.at === 'shown' ? <SoFarHere round={round} leftOut={[sign]} /> : null
+      }
     >
       {({ round, record }) => (
         <>

@@ -34,36 +34,40 @@ function PrepareForm({ round, record, person }: InRound & { readonly person: str
       go(cameFrom?.href ?? nextHref(person, step), { replace: true });
     });
   return (
-    <form
-      className="form"
-      onSubmit={(event) => {
-        event.preventDefault();
-        keep(PREPARATION.filter((one) => chosen.includes(one)));
-      }}
-    >
+    <>
       <FactsOfRound record={record} round={round} />
-      <RestStart round={round} />
-      <fieldset className="ticks">
-        <legend>{words.sentence('prepare.exceptions')}</legend>
-        {PREPARATION.map((one) => (
-          <label key={one} className="tick">
-            <input
-              type="checkbox"
-              checked={chosen.includes(one)}
-              onChange={(event) =>
-                setTicked(event.target.checked ? [...chosen, one] : chosen.filter((other) => other !== one))
-              }
-            />
-            <span>{words.sentence(`prepare.${one}`)}</span>
-          </label>
-        ))}
-      </fieldset>
-      <div className="next-steps one-step">
-        <button type="submit" className="button button-first button-large">
-          {words.sentence(chosen.length > 0 ? 'prepare.keep' : isCuffOn ? 'prepare.all' : 'prepare.allSoFar')}
-        </button>
-      </div>
-    </form>
+      <form
+        className="form"
+        onSubmit={(event) => {
+          event.preventDefault();
+          keep(PREPARATION.filter((one) => chosen.includes(one)));
+        }}
+      >
+        <RestStart round={round} />
+        <fieldset className="ticks">
+          <legend>{words.sentence('prepare.exceptions')}</legend>
+          {PREPARATION.map((one) => (
+            <label key={one} className="tick">
+              <input
+                type="checkbox"
+                checked={chosen.includes(one)}
+                onChange={(event) =>
+                  setTicked(event.target.checked ? [...chosen, one] : chosen.filter((other) => other !== one))
+                }
+              />
+              <span>{words.sentence(`prepare.${one}`)}</span>
+            </label>
+          ))}
+        </fieldset>
+        <div className="next-steps one-step">
+          <button type="submit" className="button button-first button-large">
+            {words.sentence(
+              chosen.length > 0 ? 'prepare.keep' : isCuffOn ? 'prepare.all' : 'prepare.allSoFar',
+            )}
+          </button>
+        </div>
+      </form>
+    </>
   );
 }
 

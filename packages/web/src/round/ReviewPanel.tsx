@@ -41,7 +41,7 @@ export function ReviewPanel({ round, person }: ReviewProps) {
         <div className="review-first">
           <ActNowPanel standing={standing} />
           <AskPanel round={round} standing={standing} />
-        <UnkeptLine round={round} person={person} />
+          <UnkeptLine round={round} person={person} />
         </div>
         <div className="review-taken">
           <BegunLine round={round} />

@@ -4,6 +4,7 @@ import { useApp } from '../app/context.js';
 import { Asking } from '../parts/Asking.js';
 import { IdentityOf, nameIn } from '../parts/Identity.js';
 import { Page } from '../parts/Page.js';
+import { useIsWide } from '../parts/useIsWide.js';
 import { RestLine } from './RestLine.js';
 import { SlipLine } from './SlipLine.js';
 import { useCameFrom } from './useCameFrom.js';
@@ -32,6 +33,8 @@ type FrameProps = {
   readonly isRestQuiet?: (round: Round) => boolean;
   /** Whether what can be put back is without its name, since the person may read along. */
   readonly isSlipUnnamed?: boolean;
+  /** What was taken so far, beside the step where there is room for it. */
+  readonly soFar?: (round: Round) => ReactNode;
   readonly children: (shown: InRound) => ReactNode;
 };
 
@@ -48,10 +51,12 @@ export function RoundFrame({
   alsoUnder,
   isRestQuiet,
   isSlipUnnamed = false,
+  soFar,
   children,
 }: FrameProps) {
   const { words } = useApp();
   const cameFrom = useCameFrom(person);
+  const isWide = useIsWide();
   const { asked, again } = useRecord(person);
   const rules = useInForce();
   const round = useRound(person);
@@ -87,11 +92,19 @@ export function RoundFrame({
       back={cameFrom ?? { href: `/people/${person}/round`, text: words.sentence('review.round') }}
       isBare={isBare}
       isCoverable
+      isWide
     >
       <Asking asked={asked} again={again} away="line">
         {(record) => (
           <Asking asked={rules.asked} again={rules.again} away="not">
-            {() => (round === null ? null : children({ round, record }))}
+            {() =>
+              round === null ? null : (
+                <div className="round-step">
+                  {children({ round, record })}
+                  {isWide ? soFar?.(round) : null}
+                </div>
+              )
+            }
           </Asking>
         )}
       </Asking>

@@ -12,6 +12,7 @@ import { UprightClock } from '../pressure/UprightClock.js';
 import { nextHref } from '../round/nextHref.js';
 import { ActNowPanel } from '../round/ResultPanels.js';
 import { RoundFrame } from '../round/RoundFrame.js';
+import { SoFar } from '../round/SoFar.js';
 import { standingOf } from '../round/standing.js';
 import { useCameFrom } from '../round/useCameFrom.js';
 import { entriesIn, type Round } from '../round/useRound.js';
@@ -28,6 +29,7 @@ export function SignsPage({ person }: { readonly person: string }) {
       title={words.sentence('signs.title')}
       isBare
       alsoUnder={(round) => <UprightClock round={round} />}
+      soFar={(round) => <SoFar round={round} leftOut={['measures']} />}
     >
       {({ round, record }) => <Sections round={round} person={person} entries={entriesIn(record)} />}
     </RoundFrame>
@@ -60,41 +62,43 @@ function Sections({ round, person, entries }: SectionsProps) {
   const cameFrom = useCameFrom(person);
   const isHere = SIGNS.some((of) => of === next.step);
   return (
-    <div className="signs">
+    <>
       <FactsLines entries={entries} day={day} />
-      <p className="soft small">{words.sentence('signs.unitsHint')}</p>
-      {first.map((of) => (
-        <section key={of} className="sign-review" aria-label={signText(of, words)}>
-          <h2>{signText(of, words)}</h2>
-          <SignSection of={of} round={round} form={form} target={target} />
-        </section>
-      ))}
-      {others.length === 0 ? null : (
-        <section className="sign-review" aria-label={words.sentence('signs.also')}>
-          <h2>{words.sentence('signs.also')}</h2>
-          <p className="soft small">{words.sentence('signs.alsoHint')}</p>
-          <div>
-            {others.map((of) => (
-              <details key={of} className="sign-also" open={open.includes(of)}>
-                <summary>
-                  <h3>{signText(of, words)}</h3>
-                </summary>
-                <SignSection of={of} round={round} form={form} target={target} />
-              </details>
-            ))}
+      <div className="signs">
+        <p className="soft small">{words.sentence('signs.unitsHint')}</p>
+        {first.map((of) => (
+          <section key={of} className="sign-review" aria-label={signText(of, words)}>
+            <h2>{signText(of, words)}</h2>
+            <SignSection of={of} round={round} form={form} target={target} />
+          </section>
+        ))}
+        {others.length === 0 ? null : (
+          <section className="sign-review" aria-label={words.sentence('signs.also')}>
+            <h2>{words.sentence('signs.also')}</h2>
+            <p className="soft small">{words.sentence('signs.alsoHint')}</p>
+            <div>
+              {others.map((of) => (
+                <details key={of} className="sign-also" open={open.includes(of)}>
+                  <summary>
+                    <h3>{signText(of, words)}</h3>
+                  </summary>
+                  <SignSection of={of} round={round} form={form} target={target} />
+                </details>
+              ))}
+            </div>
+          </section>
+        )}
+        <ActNowPanel standing={standing} />
+        {isHere && cameFrom === null ? null : (
+          <div className="next-steps">
+            <Link href={cameFrom?.href ?? nextHref(person, next.step)} className="button button-large">
+              {cameFrom === null
+                ? words.sentence('review.goOnWith', { text: words.title('step', next.step) })
+                : words.sentence('rest.back')}
+            </Link>
           </div>
-        </section>
-      )}
-      <ActNowPanel standing={standing} />
-      {isHere && cameFrom === null ? null : (
-        <div className="next-steps">
-          <Link href={cameFrom?.href ?? nextHref(person, next.step)} className="button button-large">
-            {cameFrom === null
-              ? words.sentence('review.goOnWith', { text: words.title('step', next.step) })
-              : words.sentence('rest.back')}
-          </Link>
-        </div>
-      )}
-    </div>
+        )}
+      </div>
+    </>
   );
 }

@@ -15,6 +15,7 @@ export const review = {
   stillFetched: 'The rest of the round is still being fetched. What you took so far is kept.',
   notFetched:
     'The rest of the round could not be fetched. What you took so far is kept: load the page again where there is a network.',
+  soFar: 'Taken so far',
   folded: 'Evidence, change',
   voidFolded: 'A count that was broken off',
   change: 'Change',

@@ -17,6 +17,7 @@ export const review: Reworded<typeof english> = {
     'El resto de la ronda todavía se está descargando. Lo que ha tomado hasta ahora está guardado.',
   notFetched:
     'No se pudo descargar el resto de la ronda. Lo que ha tomado hasta ahora está guardado: vuelva a cargar la página donde haya red.',
+  soFar: 'Tomado hasta ahora',
   folded: 'De dónde sale, cambiar',
   voidFolded: 'Un recuento interrumpido',
   change: 'Cambiar',

@@ -33,7 +33,7 @@ export function SoFar({ round, leftOut, shown = null }: SoFarProps) {
     : (standingOf(round.draft, { ...round, program }).content.value?.rechecks ?? []);
   if (rechecks.length === 0 && !isAnythingSaid(round, leftOut, shown)) return null;
   const lines = [
-    ...SIGNS_IN_ORDER.filter((sign) => !leftOut.includes(sign)).flatMap((sign) => (
+    ...SIGNS_IN_ORDER.filter((sign) => !leftOut.includes(sign)).map((sign) => (
       <CountLines key={sign} round={round} sign={sign} />
     )),
     ...(leftOut.includes('pressure') ? [] : [<PressureLines key="pressure" round={round} shown={shown} />]),

@@ -52,6 +52,23 @@ describe('the invented recording A1 in its figure', () => {
   const perHour = (hourX('21:00') - hourX('12:00')) / 9;
   const x = (hours: number) => hourX('12:00') + (hours - 3) * perHour;
 
+  test('a nap by the diary is shaded from its start to its end and named, its readings belong to neither period', () => {
+    // Source: out-of-office handbook 7 (a siesta is a third state).
+    const nap = { from: 13 * 60, to: 15 * 60 };
+    const napped = drawnBy(A1, { dayNight: { ...DIARY, nap } as DayNight });
+    const shaded = withClass(napped.svg, 'figure-nap');
+    expect(shaded).toHaveLength(2);
+    for (const { at } of shaded) {
+      expect(Math.abs(Number(at.x) - x(4))).toBeLessThan(0.05);
+      expect(Math.abs(Number(at.width) - 2 * perHour)).toBeLessThan(0.05);
+    }
+    expect(elementsOf(napped.svg).map(({ text }) => text)).toContain('nap');
+    const said = (clock: string) => napped.marks.find(({ text }) => text.startsWith(clock))?.text;
+    expect(said('13:00')).not.toContain('Counted to');
+    expect(said('15:00')).toContain('Counted to the day');
+    expect(withClass(svg, 'figure-nap')).toEqual([]);
+  });
+
   test('the scale goes from 40 to 220 with a gridline each 20, from the start hour for 24 hours, with midnight marked', () => {
     const inPanel = labels
       .filter(({ at }) => Number(at.y) <= panel.bottom + 5)

@@ -74,6 +74,7 @@ export function recordingFigure(given: RecordingDrawn, words: Words, how: Partia
   const pulseExtent = extentOf(pulses, PULSE.low, PULSE.high);
   const y = upScale(extent, top, bottom);
   const pulseY = upScale(pulseExtent, stripTop, stripBottom);
+  const isNapKnown = dayNight.by === 'asleep-range' && dayNight.nap != null;
   const stretches = stretchesOf(readings, kept, dayNight, clock, ends);
 
   const marks: Mark[] = [];
@@ -121,8 +122,9 @@ export function recordingFigure(given: RecordingDrawn, words: Words, how: Partia
 
   function shading(): Svg[] {
     return stretches
-      .filter(({ period }) => period === 'night')
-      .flatMap(({ from, to }) => {
+      .filter(({ period }) => period === 'night' || (period === 'neither' && isNapKnown))
+      .flatMap(({ from, to, period }) => {
+        const isNap = period === 'neither';
         const [x0, wide] = [x(from), x(to) - x(from)];
         const rect = (y0: number, y1: number) =>
           element('rect', {
@@ -131,13 +133,15 @@ export function recordingFigure(given: RecordingDrawn, words: Words, how: Partia
             width: wide,
             height: y1 - y0,
             fill: paint.shade,
-            class: 'figure-night',
+            'fill-opacity': isNap ? 0.6 : 1,
+            class: isNap ? 'figure-nap' : 'figure-night',
           });
-        const word = words.sentence(result.dayNightBy === 'diary' ? 'report.asleep' : 'report.nightByClock');
+        const byDiary = isNap ? 'report.nap' : 'report.asleep';
+        const word = words.sentence(result.dayNightBy === 'diary' ? byDiary : 'report.nightByClock');
         return [
           rect(top, bottom),
           rect(stripTop, stripBottom),
-          ...(wide > 60
+          ...(wide > (isNap ? LEAST_NAP : LEAST_NIGHT)
             ? [label(word, x0 + wide / 2, top + 10, paint, { anchor: 'middle', size: TEXT.small })]
             : []),
         ];
@@ -401,6 +405,10 @@ function wallClock(inOrder: readonly SeriesReading[]): WallClock {
     return best ?? (from + to) / 2;
   }
 }
+
+/** A stretch at least so wide has room for its word. */
+const LEAST_NIGHT = 60;
+const LEAST_NAP = 24;
 
 /** Two at night in minutes from noon, so that hours on both sides of midnight are near it. */
 const TWO_AT_NIGHT = 14 * 60;

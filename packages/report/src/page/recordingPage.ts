@@ -96,7 +96,8 @@ export function recordingPage(input: RecordingPageInput, words: Words): ReportPa
       : say('report.fromTo', { from: when(first), to: when(last) });
   const usedAs = (one: (typeof ordered)[number]) => {
     const period = periodOf(one, dayNight);
-    return period === 'neither' ? say('report.betweenPeriods') : words.title('period', period);
+    if (period !== 'neither') return words.title('period', period);
+    return say(result.dayNightBy === 'diary' ? 'report.neitherByDiary' : 'report.betweenPeriods');
   };
   return framed(header, measured, words, {
     title: say('report.recordingPage'),
@@ -117,7 +118,8 @@ function windowsText({ result, dayNight }: RecordingPageInput, words: Words): st
   if (dayNight.by === 'asleep-marks') return by;
   const night = range(dayNight.by === 'clock' ? dayNight.night : dayNight.asleep);
   const day = dayNight.by === 'clock' ? range(dayNight.day) : null;
-  return words.sentence('report.windows', { by, day, night });
+  const nap = dayNight.by === 'asleep-range' && dayNight.nap != null ? range(dayNight.nap) : null;
+  return words.sentence('report.windows', { by, day, night, nap });
 }
 
 /** Pattern, fall by night, rise after waking. The pattern is "consistent with", the class carries its caution. */

@@ -56,7 +56,12 @@ export function saidOnPage(
   words: Words,
 ): Omit<HomePageInput, 'readings' | 'result' | 'rules'> {
   const { header, ruleSet, refused, beside, about, settled, office } = said;
-  const officeLines = office === null ? [] : officeRows(office.beside, words).map((row) => row.join(': '));
+  const officeLines =
+    office === null
+      ? []
+      : officeRows(office.beside, words).map(([label = '', text = '']) =>
+          words.sentence('report.line', { label, text }),
+        );
   return {
     header,
     ruleSet,
@@ -73,13 +78,13 @@ export function saidOnPage(
 /** What an office pressure beside a series says: a label and a sentence each. */
 export function officeRows({ phenotype, whiteCoat }: OfficeBeside, words: Words): string[][] {
   const signed = (mmHg: number | null) =>
-    mmHg === null ? '-' : `${mmHg > 0 ? '+' : ''}${words.say.short(mmHg)}`;
+    mmHg === null ? '-' : `${mmHg > 0 ? '+' : ''}${words.say.number(mmHg, 1)}`;
   const names = phenotype?.names.map((name) => words.title('phenotype', name)) ?? [];
   const label = words.sentence('series.office');
   return [
     ...(names.length === 0
       ? []
-      : [[words.sentence('series.pattern'), words.sentence('series.consistentWith', { names: words.say.anyOf(names) })]]), // biome-ignore format: one thought
+      : [[label, words.sentence('series.consistentWith', { names: words.say.anyOf(names) })]]), // biome-ignore format: one thought
     [label, words.sentence('series.officeMinus', { systolic: signed(whiteCoat.systolic), diastolic: signed(whiteCoat.diastolic) })], // biome-ignore format: one thought
   ];
 }

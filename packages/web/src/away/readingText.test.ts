@@ -19,7 +19,7 @@ test.each([
 test('what is not known is a dash, never a zero', () => {
   expect(pairText({ systolic: null, diastolic: 0 }, { systolic: LIMIT, diastolic: null }, words)).toBe('–/0');
   expect(signedText(null, words)).toBe('–');
-  expect([5, -2.8, 0].map((one) => signedText(one, words))).toEqual(['+5', '−2.8', '0']);
+  expect([5, -2.8, 0, 0.04, -0.04, 0.05].map((one) => signedText(one, words))).toEqual(['+5.0', '−2.8', '0.0', '0.0', '0.0', '+0.1']); // biome-ignore format: one list
 });
 
 test('a time that nobody said is about right', () => {

@@ -1,4 +1,4 @@
-import { type SidedLimit, shownPressure } from '@evenfall/clinical';
+import { roundTo, type SidedLimit, shownPressure } from '@evenfall/clinical';
 import { isTimeAbout, type SeriesReadingKept } from '@evenfall/record';
 import type { Words } from '@evenfall/words';
 import { dayOfYearText, timeText } from '../app/times.js';
@@ -54,6 +54,7 @@ export function readingTime(reading: Pick<SeriesReadingKept, 'at'>, words: Words
 /** A difference with its sign, to one decimal. */
 export function signedText(difference: number | null, words: Words): string {
   if (difference === null) return '–';
-  const text = words.say.short(Math.abs(difference), 1);
-  return difference > 0 ? `+${text}` : difference < 0 ? `−${text}` : text;
+  const text = words.say.number(Math.abs(difference), 1);
+  if (roundTo(difference, 1) === 0) return text;
+  return difference > 0 ? `+${text}` : `−${text}`;
 }

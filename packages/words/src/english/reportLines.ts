@@ -51,6 +51,7 @@ export const reportLines = {
   recordingLimits: (f: { day: string | null; night: string | null }, _say: Say) =>
     `Limits in mmHg: day ${f.day ?? 'none'}, night ${f.night ?? 'none'}.`,
   asleep: 'asleep',
+  nap: 'nap',
   nightByClock: 'night by the clock',
   clockChange: 'clock changed',
   nOfHour: 'n',
@@ -163,8 +164,11 @@ export const reportLines = {
   unrounded: 'With decimals',
   sdOfDays: 'SD of daily means',
   betweenPeriods: 'between day and night',
-  windows: (f: { by: string; day: string | null; night: string }, _say: Say) =>
-    f.day === null ? `${f.by}: asleep ${f.night}` : `${f.by}: day ${f.day}, night ${f.night}`,
+  neitherByDiary: 'neither day nor night',
+  windows: (f: { by: string; day: string | null; night: string; nap: string | null }, _say: Say) =>
+    f.day !== null
+      ? `${f.by}: day ${f.day}, night ${f.night}`
+      : `${f.by}: asleep ${f.night}${f.nap === null ? '' : `; a nap ${f.nap}, in neither mean`}`,
   limitOf: (f: { limit: number; period: string }, say: Say) => `${say.limit(f.limit)} ${f.period}`,
   wholeBy: (f: { by: string; plain: string }, _say: Say) =>
     `The mean of 24 hours is ${f.by}; the plain mean of the readings is ${f.plain}. SD, lowest and highest are of the readings.`,

@@ -34,7 +34,7 @@ export const seriesLines = {
   load: 'Load',
   curve: 'Curve',
   pattern: 'Pattern',
-  office: 'Office',
+  office: 'With the office',
   usual: 'Usual level',
   systolic: 'Systolic',
   diastolic: 'Diastolic',
@@ -83,7 +83,7 @@ export const seriesLines = {
   consistentWith: (f: { names: string }, _say: Say) =>
     `consistent with ${f.names}: what these readings show, not what the person has`,
   officeMinus: (f: { systolic: string; diastolic: string }, _say: Say) =>
-    `office minus out-of-office ${f.systolic}/${f.diastolic}`,
+    `office minus out-of-office ${f.systolic}/${f.diastolic} mmHg`,
   usualOf: (f: { mean: number; low: number; high: number }, say: Say) =>
     `${say.short(f.mean)}, 95 % interval ${say.short(f.low, 0)} to ${say.short(f.high, 0)}`,
   usualChance: (f: { threshold: number; chance: number }, say: Say) =>

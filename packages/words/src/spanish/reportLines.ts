@@ -53,6 +53,7 @@ export const reportLines: Reworded<typeof lines> = {
     `Medias en mmHg: 24 horas ${f.whole ?? 'no se sabe'}, día ${f.day ?? 'no se sabe'}, noche ${f.night ?? 'no se sabe'}.`,
   recordingLimits: (f) => `Límites en mmHg: día ${f.day ?? 'ninguno'}, noche ${f.night ?? 'ninguno'}.`,
   asleep: 'durmiendo',
+  nap: 'siesta',
   nightByClock: 'noche por el reloj',
   clockChange: 'cambio de hora',
   nOfHour: 'n',
@@ -146,8 +147,11 @@ export const reportLines: Reworded<typeof lines> = {
   unrounded: 'Con decimales',
   sdOfDays: 'DE de las medias diarias',
   betweenPeriods: 'entre día y noche',
+  neitherByDiary: 'ni día ni noche',
   windows: (f) =>
-    f.day === null ? `${f.by}: dormido ${f.night}` : `${f.by}: día ${f.day}, noche ${f.night}`,
+    f.day !== null
+      ? `${f.by}: día ${f.day}, noche ${f.night}`
+      : `${f.by}: dormido ${f.night}${f.nap === null ? '' : `; siesta ${f.nap}, en ninguna de las dos medias`}`,
   limitOf: (f, say) => `${say.limit(f.limit)} ${f.period}`,
   wholeBy: (f) =>
     `Lo que vale por 24 horas es ${f.by}; la media simple de las lecturas es ${f.plain}. DE, mínima y máxima son de las lecturas.`,

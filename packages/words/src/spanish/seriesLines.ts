@@ -35,7 +35,7 @@ export const seriesLines: Reworded<typeof lines> = {
   load: 'Carga',
   curve: 'Curva',
   pattern: 'Patrón',
-  office: 'Consulta',
+  office: 'Con la consulta',
   usual: 'Nivel habitual',
   systolic: 'Sistólica',
   diastolic: 'Diastólica',
@@ -73,7 +73,7 @@ export const seriesLines: Reworded<typeof lines> = {
     `sistólica en torno a ${say.short(f.mesor)}, sube y baja ${say.short(f.amplitude)}, máxima a las ${f.peak}`,
   consistentWith: (f) =>
     `compatible con ${f.names}: lo que muestran estas lecturas, no lo que tiene la persona`,
-  officeMinus: (f) => `consulta menos fuera de la consulta ${f.systolic}/${f.diastolic}`,
+  officeMinus: (f) => `consulta menos fuera de la consulta ${f.systolic}/${f.diastolic} mmHg`,
   usualOf: (f, say) =>
     `${say.short(f.mean)}, intervalo del 95 % de ${say.short(f.low, 0)} a ${say.short(f.high, 0)}`,
   usualChance: (f, say) =>

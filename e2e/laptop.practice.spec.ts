@@ -45,7 +45,7 @@ test('by the keyboard alone: a person comes in, is counted, pumped up, let down,
 
   await tabTo(page, /^Arm$/);
   await page.keyboard.press('Enter');
-  await tabTo(page, /^adult$/);
+  await tabTo(page, /^adult /);
   await page.keyboard.press('Enter');
   await tabTo(page, /Put the chest piece on/);
   await page.keyboard.press('Enter');
@@ -107,7 +107,40 @@ test('a page that is not looked at stands still, says so, and is left with nothi
   await page.goto(`${demo.address}/practice`);
   await expect(page.getByText('Under way: Quiet morning')).toBeVisible();
   await page.getByRole('button', { name: 'Give it up' }).click();
+  await expect(page.getByText('cannot be had back', { exact: false })).toBeVisible();
+  await page.getByRole('button', { name: 'Keep it' }).click();
+  await expect(page.getByText('Under way: Quiet morning')).toBeVisible();
+  await page.getByRole('button', { name: 'Give it up' }).click();
+  await page.getByRole('button', { name: 'Yes, give it up' }).click();
   await expect(page.getByText('Under way: Quiet morning')).toHaveCount(0);
+});
+
+test('one visit goes on in one tab at a time, and another person is not begun over it', async ({
+  page,
+  context,
+  demo,
+}) => {
+  await page.goto(`${demo.address}/practice/quiet-morning`);
+  await page.getByRole('button', { name: /Come in/ }).click();
+  await expect(page.getByTestId('needle')).toBeVisible();
+  const other = await context.newPage();
+  await other.goto(`${demo.address}/practice/quiet-morning`);
+  await expect(other.getByText('goes on in another tab', { exact: false })).toBeVisible();
+  await other.getByRole('button', { name: 'Go on with it here' }).click();
+  await expect(other.getByTestId('needle')).toBeVisible();
+  await expect(page.getByText('goes on in another tab', { exact: false })).toBeVisible();
+  await other.getByRole('button', { name: 'Go on', exact: true }).first().click();
+  await other.waitForTimeout(2500);
+  await expect(other.getByTestId('needle')).toBeVisible();
+  await other.goto(`${demo.address}/practice/stiff-pipe`);
+  await expect(
+    other.getByText('Another exercise is under way on this device.', { exact: false }),
+  ).toBeVisible();
+  await expect(other.getByRole('button', { name: /Come in/ })).toHaveCount(0);
+  await other.goto(`${demo.address}/practice`);
+  await other.getByRole('button', { name: 'Give it up' }).click();
+  await other.getByRole('button', { name: 'Yes, give it up' }).click();
+  await expect(other.getByText('Under way: Quiet morning')).toHaveCount(0);
 });
 
 test('for a whole room: it plays by itself, is stopped, asked about, revealed and heard again', async ({

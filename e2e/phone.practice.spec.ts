@@ -44,7 +44,7 @@ test('by touch alone: prepared, pumped up, let down, written, kept, and in no ch
   await expect(page.locator('.scene').getByText('28', { exact: true })).toBeVisible();
   await page
     .locator('.room-cuff')
-    .filter({ hasText: /^adult$/ })
+    .filter({ hasText: /^adult / })
     .tap();
   await page.getByRole('button', { name: 'Put the chest piece on' }).tap();
   await expectAccessible(page);

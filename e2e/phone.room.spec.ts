@@ -19,7 +19,7 @@ async function cuffOn(page: Page, cuff = 'adult') {
   await page.getByRole('button', { name: 'Arm', exact: true }).tap();
   await page
     .locator('.room-cuff')
-    .filter({ hasText: new RegExp(`^${cuff}$`) })
+    .filter({ hasText: new RegExp(`^${cuff} `) })
     .tap();
 }
 

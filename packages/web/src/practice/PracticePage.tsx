@@ -1,9 +1,12 @@
-import { SCENARIOS } from '@evenfall/physiology';
+import { SCENARIOS, type Scenario, scenarioOf } from '@evenfall/physiology';
+import { useEffect } from 'react';
 import { Link, useLocation } from 'wouter';
 import { useApp } from '../app/context.js';
 import { SimulatedPage } from '../parts/SimulatedPage.js';
 import { WhoMeasures } from '../people/WhoMeasures.js';
 import { useOwnScenarios } from '../scenarios/ownScenarios.js';
+import { GiveUp } from './GiveUp.js';
+import { GROUP_NAMES, GROUPS } from './groups.js';
 import { roomAt } from './roomAt.js';
 import { scenarioTitle, whoText } from './scenarioText.js';
 import { usePractice } from './usePractice.js';
@@ -12,7 +15,11 @@ import { usePractice } from './usePractice.js';
 export function PracticePage() {
   const { words } = useApp();
   const say = words.sentence;
-  const { draft, put } = usePractice();
+  const { draft, put, isElsewhere, goOnHere } = usePractice();
+  // What another tab did is shown as it is now.
+  useEffect(() => {
+    if (isElsewhere) goOnHere();
+  }, [isElsewhere, goOnHere]);
   const [, go] = useLocation();
   return (
     <SimulatedPage
@@ -29,9 +36,7 @@ export function PracticePage() {
             <Link href={roomAt(draft.visit.scenario.id)} className="button button-first">
               {say('practice.goOn')}
             </Link>
-            <button type="button" className="button button-quiet" onClick={() => put(null)}>
-              {say('practice.giveUp')}
-            </button>
+            <GiveUp onGiveUp={() => put(null)} />
           </div>
         </div>
       )}
@@ -49,16 +54,14 @@ export function PracticePage() {
             {say('practice.surprise')}
           </button>
         </div>
-        <ul className="practice-people">
-          {SCENARIOS.map((scenario) => (
-            <li key={scenario.id}>
-              <Link href={roomAt(scenario.id)} className="practice-card">
-                <span className="practice-name">{scenarioTitle(scenario, words)}</span>
-                <span className="small soft">{whoText(scenario, words)}</span>
-              </Link>
-            </li>
-          ))}
-        </ul>
+        {GROUP_NAMES.map((group) => (
+          <section key={group} aria-labelledby={`practice-${group}`}>
+            <h3 id={`practice-${group}`} className="practice-group">
+              {say(`practice.group-${group}`)}
+            </h3>
+            <People scenarios={GROUPS[group].map(scenarioOf).filter((one) => one !== undefined)} />
+          </section>
+        ))}
       </section>
       <OwnPeople />
       <div className="buttons">
@@ -87,16 +90,23 @@ function OwnPeople() {
   return (
     <section aria-labelledby="practice-own">
       <h2 id="practice-own">{words.sentence('practice.ofOurOwn')}</h2>
-      <ul className="practice-people">
-        {own.map((scenario) => (
-          <li key={scenario.id}>
-            <Link href={roomAt(scenario.id)} className="practice-card">
-              <span className="practice-name">{scenarioTitle(scenario, words)}</span>
-              <span className="small soft">{whoText(scenario, words)}</span>
-            </Link>
-          </li>
-        ))}
-      </ul>
+      <People scenarios={own} />
     </section>
+  );
+}
+
+function People({ scenarios }: { readonly scenarios: readonly Scenario[] }) {
+  const { words } = useApp();
+  return (
+    <ul className="practice-people">
+      {scenarios.map((scenario) => (
+        <li key={scenario.id}>
+          <Link href={roomAt(scenario.id)} className="practice-card">
+            <span className="practice-name">{scenarioTitle(scenario, words)}</span>
+            <span className="small soft">{whoText(scenario, words)}</span>
+          </Link>
+        </li>
+      ))}
+    </ul>
   );
 }

@@ -16,6 +16,7 @@ import { arteryY, heldAt } from './drawing/placing.js';
 import { type Ears, FRESH_EARS, keepEars, readEars } from './ears.js';
 import { RoomEngine } from './engine.js';
 import { feltSince } from './feltSince.js';
+import { GiveUp } from './GiveUp.js';
 import { breathDbfs, type PieceAt } from './heardBreath.js';
 import { deviceShelf, type PracticeDraft } from './keptPractice.js';
 import { LetterKeys } from './LetterKeys.js';
@@ -57,10 +58,17 @@ export function RoomPage({ scenario: id }: { readonly scenario: string }) {
   const isUnderWay = draft !== null && draft.visit.scenario.id === id;
   return (
     <SimulatedPage title={scenarioTitle(scenario, words)} back={back} isBare isWide>
-      {isUnderWay ? (
+      {isUnderWay && practice.isElsewhere ? (
+        <div className="notice">
+          <p>{words.sentence('practice.elsewhere')}</p>
+          <button type="button" className="button" onClick={practice.goOnHere}>
+            {words.sentence('practice.goOnHere')}
+          </button>
+        </div>
+      ) : isUnderWay ? (
         <Exercise key={draft.exercise} {...practice} draft={draft} />
       ) : (
-        <Begin scenario={scenario} draft={draft} onBegin={practice.put} />
+        <Begin scenario={scenario} draft={draft} onBegin={practice.put} onGiveUp={() => practice.put(null)} />
       )}
     </SimulatedPage>
   );
@@ -70,10 +78,11 @@ type BeginProps = {
   readonly scenario: Scenario;
   readonly draft: PracticeDraft | null;
   readonly onBegin: (draft: PracticeDraft) => void;
+  readonly onGiveUp: () => void;
 };
 
 /** The ears first, then one comes in. */
-function Begin({ scenario, draft, onBegin }: BeginProps) {
+function Begin({ scenario, draft, onBegin, onGiveUp }: BeginProps) {
   const { words, ids, clock, store } = useApp();
   const shelf = useMemo(deviceShelf, []);
   const ears = useMemo(() => readEars(shelf) ?? FRESH_EARS, [shelf]);
@@ -95,15 +104,19 @@ function Begin({ scenario, draft, onBegin }: BeginProps) {
   return (
     <>
       <p>{whoText(scenario, words)}</p>
-      {draft === null ? null : (
-        <p className="notice">
-          {words.sentence('practice.otherUnderWay')}{' '}
-          <Link href={roomAt(draft.visit.scenario.id)}>
-            {words.sentence('practice.underWay', { text: scenarioTitle(draft.visit.scenario, words) })}
-          </Link>
-        </p>
+      {draft === null ? (
+        <EarsPanel ears={ears} done={words.sentence('practice.withSound')} onDone={begin} />
+      ) : (
+        <div className="notice">
+          <p>
+            {words.sentence('practice.otherUnderWay')}{' '}
+            <Link href={roomAt(draft.visit.scenario.id)}>
+              {words.sentence('practice.underWay', { text: scenarioTitle(draft.visit.scenario, words) })}
+            </Link>
+          </p>
+          <GiveUp onGiveUp={onGiveUp} />
+        </div>
       )}
-      <EarsPanel ears={ears} done={words.sentence('practice.withSound')} onDone={begin} />
       <button type="button" className="button button-quiet" onClick={() => setShownSeed(freshSeed())}>
         {words.sentence('practice.showMe')}
       </button>
@@ -184,7 +197,11 @@ function Exercise({ draft, put, change, keepQuietly, forget }: ExerciseProps) {
   const tooLong = useRef(() => {});
   // What moves is drawn by the engine and kept now and then, so that a reload finds it.
   const peak = useRef({ seconds: draft.peakSeconds, mmHg: draft.peakMmHg ?? 0 });
+  const keptAt = useRef(draft.visit.tick);
   const keepNow = useCallback(() => {
+    // A visit that stands still is not written again: another tab may go on with it.
+    if (engine.visit.tick === keptAt.current) return;
+    keptAt.current = engine.visit.tick;
     keepQuietly((was) =>
       was.exercise === draft.exercise
         ? {
@@ -363,9 +380,7 @@ function Exercise({ draft, put, change, keepQuietly, forget }: ExerciseProps) {
               ) : null}
               <p className="small">{say('practice.keysAre')}</p>
               <LetterKeys />
-              <button type="button" className="button button-quiet" onClick={() => put(null)}>
-                {say('practice.giveUp')}
-              </button>
+              <GiveUp onGiveUp={() => put(null)} />
             </div>
           </details>
         </div>

@@ -40,15 +40,18 @@ export function SoundStrip({ engine, noiseDbA }: { readonly engine: RoomEngine; 
     });
   }, [engine, noiseDbA]);
   return (
-    <svg
-      className="sound-strip"
-      viewBox={`0 0 ${WIDTH} ${HEIGHT}`}
-      role="img"
-      aria-label={words.sentence('practice.sounds')}
-    >
-      <path className="scene-line scene-faint" d={`M0 ${HEIGHT - 2} H${WIDTH}`} />
-      <path ref={clear} className="strip-sound" d="" />
-      <path ref={muffled} className="strip-muffled" d="" />
-    </svg>
+    <figure className="sound-figure">
+      <svg
+        className="sound-strip"
+        viewBox={`0 0 ${WIDTH} ${HEIGHT}`}
+        role="img"
+        aria-label={words.sentence('practice.sounds')}
+      >
+        <path className="scene-line scene-faint" d={`M0 ${HEIGHT - 2} H${WIDTH}`} />
+        <path ref={clear} className="strip-sound" d="" />
+        <path ref={muffled} className="strip-muffled" d="" />
+      </svg>
+      <figcaption className="small soft">{words.sentence('practice.soundsLegend')}</figcaption>
+    </figure>
   );
 }

@@ -10,6 +10,8 @@ export type PracticeDraft = {
   readonly version: 1;
   /** The id of the entry that will keep it, made once. */
   readonly exercise: string;
+  /** How often it went on in another tab. */
+  readonly turn?: number;
   /** Its number among the entries of this device. */
   readonly sequence: number;
   readonly begunAt: Stamp;
@@ -51,19 +53,32 @@ export type PracticeShelf = {
 const KEY = 'evenfall.practice';
 
 /** What one agent keeps, another does not see. */
-function keyOf(agent: string | null): string {
+export function practiceKey(agent: string | null): string {
   return agent === null ? KEY : `${KEY}.${agent}`;
 }
 
 /** The exercise under way of an agent; null for none, or for one of a newer program, which is left alone. */
 export function readPractice(shelf: PracticeShelf | null, agent: string | null): PracticeDraft | null {
   try {
-    const text = shelf?.getItem(keyOf(agent)) ?? null;
+    const text = shelf?.getItem(practiceKey(agent)) ?? null;
     const read = text === null ? null : (JSON.parse(text) as PracticeDraft);
-    return read?.version === 1 ? read : null;
+    return read?.version === 1 && isWhole(read) ? read : null;
   } catch {
     return null;
   }
+}
+
+/** Whether what the room needs of it is there. */
+function isWhole({ exercise, visit, round, step, marks }: Partial<PracticeDraft>): boolean {
+  return (
+    typeof exercise === 'string' &&
+    typeof visit?.seed === 'number' &&
+    typeof visit.scenario?.id === 'string' &&
+    Array.isArray(visit.actions) &&
+    typeof round?.pressure === 'object' &&
+    typeof step === 'string' &&
+    Array.isArray(marks)
+  );
 }
 
 /** Keeps it, or takes it away; false where this device keeps nothing. */
@@ -74,8 +89,8 @@ export function keepPractice(
 ): boolean {
   try {
     if (shelf === null) return false;
-    if (draft === null) shelf.removeItem(keyOf(agent));
-    else shelf.setItem(keyOf(agent), JSON.stringify(draft));
+    if (draft === null) shelf.removeItem(practiceKey(agent));
+    else shelf.setItem(practiceKey(agent), JSON.stringify(draft));
     return true;
   } catch {
     return false;

@@ -1,5 +1,5 @@
 import { NOTHING_CHOSEN, type Stamp } from '@evenfall/record';
-import { useCallback, useMemo, useRef, useState } from 'react';
+import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import { useApp, useKept } from '../app/context.js';
 import { localDate } from '../ports/stampAt.js';
 import { withPulseOfRuns } from '../pressure/pulseOfRuns.js';
@@ -7,7 +7,7 @@ import { withMeasuring } from '../round/draft.js';
 import { factsOf } from '../round/facts.js';
 import type { Round } from '../round/useRound.js';
 import { useAnswering } from '../signIn/useAccess.js';
-import { deviceShelf, keepPractice, type PracticeDraft, readPractice } from './keptPractice.js';
+import { deviceShelf, keepPractice, type PracticeDraft, practiceKey, readPractice } from './keptPractice.js';
 
 export type Change = (change: (draft: PracticeDraft) => PracticeDraft) => void;
 
@@ -17,8 +17,31 @@ export function usePractice() {
   const shelf = useMemo(deviceShelf, []);
   const [draft, setDraft] = useState<PracticeDraft | null>(() => readPractice(shelf, agent));
   const now = useRef(draft);
+  /** Another tab of this device goes on with it: this one writes nothing over that. */
+  const [isElsewhere, setElsewhere] = useState(false);
+  const isHere = useRef(true);
+  useEffect(() => {
+    const onStorage = ({ key }: StorageEvent) => {
+      if (key !== practiceKey(agent)) return;
+      isHere.current = false;
+      setElsewhere(true);
+    };
+    window.addEventListener('storage', onStorage);
+    return () => window.removeEventListener('storage', onStorage);
+  }, [agent]);
+  const goOnHere = useCallback(() => {
+    const found = readPractice(shelf, agent);
+    // Written with another turn, so that the tab that had it hears of it and stands still.
+    now.current = found === null ? null : { ...found, turn: (found.turn ?? 0) + 1 };
+    if (now.current !== null) keepPractice(shelf, agent, now.current);
+    isHere.current = true;
+    setElsewhere(false);
+    setDraft(now.current);
+  }, [shelf, agent]);
   const put = useCallback(
     (next: PracticeDraft | null) => {
+      isHere.current = true;
+      setElsewhere(false);
       now.current = next;
       keepPractice(shelf, agent, next);
       setDraft(next);
@@ -27,14 +50,14 @@ export function usePractice() {
   );
   const change = useCallback<Change>(
     (make) => {
-      if (now.current !== null) put(make(now.current));
+      if (now.current !== null && isHere.current) put(make(now.current));
     },
     [put],
   );
   /** Keeps without drawing anew: what moves all the time is drawn by itself. */
   const keepQuietly = useCallback<Change>(
     (make) => {
-      if (now.current === null) return;
+      if (now.current === null || !isHere.current) return;
       now.current = make(now.current);
       keepPractice(shelf, agent, now.current);
     },
@@ -45,7 +68,7 @@ export function usePractice() {
     now.current = null;
     keepPractice(shelf, agent, null);
   }, [shelf, agent]);
-  return { draft, put, change, keepQuietly, forget };
+  return { draft, put, change, keepQuietly, forget, isElsewhere, goOnHere };
 }
 
 /** The exercise as the bedside's own screens take a round: what they change is changed in it. */

@@ -68,6 +68,11 @@ export function EarsPanel({ ears, done, onDone }: EarsProps) {
           onChoose={(taps) => setHeard(Number(taps))}
         />
       ) : null}
+      {heard !== null && heard < 2 ? (
+        <p className="notice" role="status">
+          {say(share < LOUDNESS.warnFrom ? 'practice.turnUp' : 'practice.showInstead')}
+        </p>
+      ) : null}
       <fieldset className="choices">
         <legend>{say('practice.helps')}</legend>
         <Tick text={say('practice.hearingAid')} isOn={now.aids.hasHearingAid} onTick={aid('hasHearingAid')} />

@@ -126,7 +126,11 @@ export function Hands(props: HandsProps) {
       </div>
       <div className="small room-marks">
         <span role="status">
-          {draft.marks.length === 0 ? null : say('practice.marked', { marks: draft.marks.length })}
+          {draft.marks.length === 0 ? (
+            <span className="soft">{say('practice.markHint')}</span>
+          ) : (
+            say('practice.marked', { marks: draft.marks.length })
+          )}
         </span>
         {draft.marks.length === 0 ? null : (
           <button

@@ -1,4 +1,4 @@
-import { type Arranged, BLADDERS, type Bladder } from '@evenfall/physiology';
+import { type Arranged, BLADDER_ARMS, BLADDERS, type Bladder } from '@evenfall/physiology';
 import { type ReactNode, useEffect, useMemo, useRef, useState } from 'react';
 import { useApp } from '../../app/context.js';
 import { ArmScene, type InHand } from '../drawing/ArmScene.js';
@@ -225,7 +225,10 @@ export function RoomPanel({ engine, draft, change, next, ...more }: RoomProps) {
                 {BLADDERS.map((one) => (
                   <button key={one} type="button" className="room-cuff" onClick={() => arrange({}, one)}>
                     <CuffDrawn bladder={one} />
-                    {say(`practice.${one}`)}
+                    {say(`practice.${one}`)}{' '}
+                    <span className="soft">
+                      {say('practice.cuffRange', { least: BLADDER_ARMS[one][0], most: BLADDER_ARMS[one][1] })}
+                    </span>
                   </button>
                 ))}
               </fieldset>

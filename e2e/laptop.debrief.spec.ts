@@ -85,3 +85,13 @@ test('a sign that could not wait and was not said stands first; exercises stand 
   await page.getByRole('link', { name: 'Stiff pipe' }).click();
   await expect(page.locator('.debrief-one')).toContainText('Feel at the wrist where the pulse goes');
 });
+
+test('what was practised with another model of the person is not judged by this one', async ({
+  page,
+  demo,
+}) => {
+  const id = await keepExercise(demo.address, { scenario: 'quiet-morning', seed: 2, model: 7 });
+  await page.goto(`${demo.address}/practice/exercises/${id}`);
+  await expect(page.getByText(/practised with model 7 .* cannot be judged any more/)).toBeVisible();
+  await expect(page.getByText(/^Accepted|^Not accepted|^Half accepted/)).toHaveCount(0);
+});

@@ -8,6 +8,7 @@ type Practised = {
   readonly circumstances?: Partial<Exercise['circumstances']>;
   readonly hand?: Partial<typeof GOOD_OBSERVER.hand>;
   readonly saysActNow?: boolean;
+  readonly model?: number;
 };
 
 /** Keeps an exercise as the practice room would, made by a virtual observer (invented). Answers its id. */
@@ -44,6 +45,7 @@ export async function keepExercise(address: string, made: Practised): Promise<st
     amends: null,
     content: {
       ...exercise,
+      model: made.model ?? exercise.model,
       evidence: { ...exercise.evidence, saysActNow: made.saysActNow ?? null },
       aids: { hasHearingAid: false, isAmplified: false, isLoudspeakerVoice: false, hadSound: true },
     },

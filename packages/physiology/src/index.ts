@@ -31,6 +31,7 @@ export type { BeatStream } from './heart/beatStream.js';
 export { beats } from './heart/beats.js';
 export type { Rhythm, RhythmKind, Variation } from './heart/rhythm.js';
 export { RHYTHM_KINDS, VARIATIONS } from './heart/rhythm.js';
+export { MODEL } from './model.js';
 export { makePerson, movedTo } from './person/makePerson.js';
 export type { Person } from './person/person.js';
 export type { Action } from './rig/action.js';

@@ -3,6 +3,7 @@ import {
   bladderFor,
   type Circumstances,
   type Instrument,
+  MODEL,
   PROPER,
   type Scenario,
   SOUND_INSTRUMENT,
@@ -89,6 +90,7 @@ function shownBy(scenario: Scenario, seed: number): Exercise {
 function blankOf(scenario: Scenario, seed: number): Exercise {
   return {
     schema: 1,
+    model: MODEL,
     scenario,
     seed,
     ...visitOf(scenario),

@@ -26,6 +26,7 @@ const SECOND = 24_000;
 function twice(between: Action[], seed = 3, circumstances = FOUND): Exercise {
   const blank: Exercise = {
     schema: 1,
+    model: 1,
     scenario: quiet,
     seed,
     circumstances,

@@ -4,6 +4,7 @@ import {
   backgroundThresholdDb,
   type Circumstances,
   type Instrument,
+  MODEL,
   makePerson,
   type Person,
   type SoundEvent,
@@ -44,6 +45,7 @@ export function demonstrate(
   const shown = show(observer, person, circumstances, instrument);
   const exercise: Exercise = {
     schema: 1,
+    model: MODEL,
     scenario,
     seed,
     circumstances,

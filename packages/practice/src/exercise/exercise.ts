@@ -28,11 +28,13 @@ export type Entered = {
 };
 
 /**
- * One exercise as data. From scenario, seed, circumstances, instrument and actions alone the whole visit is played
+ * One exercise as data. From scenario, seed, circumstances, instrument and actions alone the same model plays the whole visit
  * again, to the last bit; evidence and entered numbers are what a person made of it.
  */
 export type Exercise = {
   readonly schema: 1;
+  /** The number of the model that it was practised with (`MODEL`): another one plays another visit. */
+  readonly model: number;
   readonly scenario: Scenario;
   readonly seed: number;
   readonly circumstances: Circumstances;

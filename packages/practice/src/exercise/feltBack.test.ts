@@ -17,6 +17,7 @@ function letDown(finger: readonly (readonly [number, boolean])[], mmHg = 110): E
   ];
   return {
     schema: 1,
+    model: 1,
     scenario: quiet,
     seed: 3,
     circumstances: PROPER,

@@ -31,6 +31,7 @@ function handled(
   const all = [...actions, ...more].sort((a, b) => a.tick - b.tick);
   const blank: Exercise = {
     schema: 1,
+    model: 1,
     scenario: quiet,
     seed,
     circumstances: PROPER,

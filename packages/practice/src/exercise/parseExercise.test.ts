@@ -1,5 +1,6 @@
 import {
   bladderFor,
+  MODEL,
   PROPER,
   SCENARIOS,
   type Scenario,
@@ -41,6 +42,21 @@ test('what was left out is the textbook, a sound instrument and nothing', () => 
       entered: { systolic: null },
     },
   });
+});
+
+// docs/conventions.md section 9: what is kept names the model that it was made with; before it was written down there was one.
+test('the model that it was practised with is kept; without one it is the first', () => {
+  const shown = demonstrate(GOOD_OBSERVER, SCENARIOS[0] as Scenario, 2, PROPER, SOUND_INSTRUMENT);
+  const { model, ...older } = shown;
+  expect(model).toBe(MODEL);
+  const read = (given: object) => {
+    const parsed = parseExercise(given);
+    return parsed.ok ? parsed.value.model : parsed.refusals.map(({ field, code }) => `${field} ${code}`);
+  };
+  expect(read(older)).toBe(1);
+  expect(read({ ...shown, model: 7 })).toBe(7);
+  expect(read({ ...shown, model: 0 })).toEqual(['/model out-of-range']);
+  expect(read({ ...shown, model: 1.5 })).toEqual(['/model not-whole']);
 });
 
 describe('refused, by field', () => {

@@ -28,6 +28,7 @@ import { parseActions } from './parseActions.js';
 /** Least and most of each number of an exercise. Decisions of this project: wider than anybody would go. */
 export const EXERCISE_LIMITS = {
   seed: [0, 2 ** 32 - 1],
+  model: [1, 9999],
   seconds: [0, 1200],
   minutes: [0, 120],
   cm: [-60, 60],
@@ -45,6 +46,7 @@ type Limit = keyof typeof EXERCISE_LIMITS;
 
 const KEYS = [
   'schema',
+  'model',
   'scenario',
   'seed',
   'circumstances',
@@ -55,10 +57,12 @@ const KEYS = [
   'entered',
 ];
 const SCHEMA = 1;
+/** Before the model was written down there was one. */
+const FIRST_MODEL = 1;
 
 /**
  * Reads a kept exercise from outside. `circumstances`, `instrument`, `evidence` and `entered` may be left out, whole or
- * in part: then the textbook, a sound instrument, nothing.
+ * in part: then the textbook, a sound instrument, nothing; `model` too: then the first.
  *
  * Errors, at JSON Pointers: those of scenario, actions, run and count under their own names, and of each other field
  * `missing`, `unknown-field`, `unknown-id`, `not-a-number`, `not-whole`, `out-of-range`.
@@ -78,17 +82,20 @@ export function parseExercise(input: unknown): Parsed<Exercise> {
   );
   const scenario = within('/scenario', parseScenario(top.raw('scenario')));
   const seed = top.number('seed', wholeIn('seed'), 'a-whole-number');
+  const model = isBlank(top.raw('model'))
+    ? FIRST_MODEL
+    : top.number('model', wholeIn('model'), 'a-whole-number');
   const circumstances = circumstancesIn(top.raw('circumstances'), refusals);
   const instrument = instrumentIn(top.raw('instrument'), refusals);
   const done = within('', parseActions({ actions: top.raw('actions'), seconds: top.raw('seconds') }));
   const evidence = evidenceIn(top.raw('evidence'), refusals, within);
   const entered = enteredIn(top.raw('entered'), refusals);
   const all = [...top.refusals, ...refusals];
-  if (all.length > 0 || scenario === null || seed === null || done === null)
+  if (all.length > 0 || scenario === null || seed === null || model === null || done === null)
     return { ok: false, refusals: all };
   return {
     ok: true,
-    value: { schema: SCHEMA, scenario, seed, circumstances, instrument, ...done, evidence, entered },
+    value: { schema: SCHEMA, model, scenario, seed, circumstances, instrument, ...done, evidence, entered },
   };
 }
 

@@ -1,3 +1,4 @@
+import { MODEL } from '@evenfall/physiology';
 import { type Conduct, type Cost, type Debrief, debrief, oneThingOf } from '@evenfall/practice';
 import type { ExerciseContent } from '@evenfall/record';
 import { exerciseFigure } from '@evenfall/report';
@@ -19,8 +20,30 @@ import { RUN_FIGURE } from './runFigure.js';
 import { useDebriefRules } from './useDebriefRules.js';
 import { chanceTexts, flagText, verdictText } from './verdict.js';
 
-/** What came of an exercise: played again from its data alone, at once. */
+/** What came of an exercise. One that was practised with another model cannot be played again as it was: then it says so. */
 export function DebriefShown({ exercise }: { readonly exercise: ExerciseContent }) {
+  const { words } = useApp();
+  if (exercise.model === MODEL) return <Played exercise={exercise} />;
+  const { systolic, muffled, diastolic } = exercise.entered;
+  const numbers = [systolic, muffled, diastolic].filter((one) => one !== null);
+  return (
+    <div className="debrief">
+      <p className="debrief-verdict">
+        {words.sentence('debrief.otherModel', { model: exercise.model, now: MODEL })}
+      </p>
+      {numbers.length === 0 ? null : (
+        <p>
+          {words.sentence('debrief.wroteSays', {
+            text: numbers.map((one) => words.say.number(one)).join('/'),
+          })}
+        </p>
+      )}
+    </div>
+  );
+}
+
+/** Played again from its data alone, at once. */
+function Played({ exercise }: { readonly exercise: ExerciseContent }) {
   const { words } = useApp();
   const rules = useDebriefRules();
   const result = useMemo(() => debrief(exercise, rules), [exercise, rules]);

@@ -1,4 +1,5 @@
 import type { ExerciseRow } from '@evenfall/api';
+import { MODEL } from '@evenfall/physiology';
 import { type DebriefRules, type Exercise, judge } from '@evenfall/practice';
 import type { ErrorDrawn } from '@evenfall/report';
 import { useEffect, useState } from 'react';
@@ -43,7 +44,10 @@ export function useErrors(rows: readonly ExerciseRow[]): readonly Judged[] {
         const answer = await server.call('readExercise', { params: { exercise: row.id } });
         if (isOver) return;
         if (!answer.ok) continue;
-        const errors = errorsOf(answer.value.entry.content as Exercise, rules);
+        const exercise = answer.value.entry.content as Exercise;
+        // Another model plays another visit: nothing of that can be held against a hand.
+        if (exercise.model !== MODEL) continue;
+        const errors = errorsOf(exercise, rules);
         setJudged((before) => [...before.filter((one) => one.row.id !== row.id), { row, errors }]);
       }
     };

@@ -1,4 +1,5 @@
 import type { Run } from '@evenfall/clinical';
+import { MODEL } from '@evenfall/physiology';
 import { ACTION_LIMITS, type Counted, type Entered } from '@evenfall/practice';
 import type { ExerciseContent, InForce } from '@evenfall/record';
 import { chartedRate } from '../round/chartedRate.js';
@@ -12,6 +13,7 @@ export function exerciseOf(draft: PracticeDraft, inForce: InForce): ExerciseCont
   const run = round.pressure.values.at(-1)?.run ?? null;
   return {
     schema: 1,
+    model: MODEL,
     ...played,
     seconds: Math.max(SHORTEST_SECONDS, tick / TICKS_A_SECOND),
     evidence: {

@@ -36,6 +36,9 @@ export const debrief = {
   titleOf: (f: { name: string }) => `Debrief: ${f.name}`,
   missing: 'There is no exercise of this id here.',
   unreadable: 'This exercise was kept by a newer program and cannot be played again by this one.',
+  otherModel: (f: { model: number; now: number }, say: Say) =>
+    `This was practised with model ${say.number(f.model)} of the simulated person. This program has model ${say.number(f.now)}, in which beats and sounds fall elsewhere, so it cannot be judged any more.`,
+  wroteSays: (f: { text: string }) => `You wrote ${f.text} mmHg.`,
   listTitle: 'Exercises so far',
   listBack: 'All exercises',
   listNone: 'No exercise has been kept yet.',

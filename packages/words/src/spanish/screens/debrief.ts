@@ -34,6 +34,9 @@ export const debrief: Reworded<typeof english> = {
   titleOf: (f) => `Repaso: ${f.name}`,
   missing: 'No hay aquí ningún ejercicio con este identificador.',
   unreadable: 'Este ejercicio lo guardó un programa más nuevo y este no puede reproducirlo.',
+  otherModel: (f, say) =>
+    `Esto se practicó con el modelo ${say.number(f.model)} de la persona simulada. Este programa tiene el modelo ${say.number(f.now)}, en el que latidos y ruidos caen en otro lugar, así que ya no se puede juzgar.`,
+  wroteSays: (f) => `Usted escribió ${f.text} mmHg.`,
   listTitle: 'Ejercicios hasta ahora',
   listBack: 'Todos los ejercicios',
   listNone: 'Todavía no se ha guardado ningún ejercicio.',

@@ -121,17 +121,19 @@ export function NumbersPanel({ round, place, measuring }: NumbersProps) {
         {wrongText('typed')}
       </p>
       {place.posture === 'stand' ? (
-        <RunInput
-          field="uprightMinutes"
-          text={fields.uprightMinutes ?? ''}
-          hint={
-            (round.draft.pressure.upright ?? null) === null || was !== null
-              ? undefined
-              : words.sentence('pressure.uprightByClock')
-          }
-          wrong={isUprightMissing && isUprightWrong ? words.sentence('pressure.uprightMissing') : null}
-          onChange={(text) => set('uprightMinutes', text)}
-        />
+        <div className="upright-minutes">
+          <RunInput
+            field="uprightMinutes"
+            text={fields.uprightMinutes ?? ''}
+            hint={
+              (round.draft.pressure.upright ?? null) === null || was !== null
+                ? undefined
+                : words.sentence('pressure.uprightByClock')
+            }
+            wrong={isUprightMissing && isUprightWrong ? words.sentence('pressure.uprightMissing') : null}
+            onChange={(text) => set('uprightMinutes', text)}
+          />
+        </div>
       ) : null}
       <PressureKeypad
         hasStroke={method !== 'palpation'}

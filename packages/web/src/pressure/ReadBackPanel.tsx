@@ -157,17 +157,19 @@ export function ReadBackPanel({ round, place, measuring }: ReadBackProps) {
         {wrongText(wrong?.get('run'), 'first sound')}
       </p>
       {place.posture === 'stand' ? (
-        <RunInput
-          field="uprightMinutes"
-          text={fields.uprightMinutes ?? ''}
-          hint={
-            (round.draft.pressure.upright ?? null) === null || was !== null
-              ? undefined
-              : words.sentence('pressure.uprightByClock')
-          }
-          wrong={isUprightMissing && isUprightWrong ? words.sentence('pressure.uprightMissing') : null}
-          onChange={(text) => set('uprightMinutes', text)}
-        />
+        <div className="upright-minutes">
+          <RunInput
+            field="uprightMinutes"
+            text={fields.uprightMinutes ?? ''}
+            hint={
+              (round.draft.pressure.upright ?? null) === null || was !== null
+                ? undefined
+                : words.sentence('pressure.uprightByClock')
+            }
+            wrong={isUprightMissing && isUprightWrong ? words.sentence('pressure.uprightMissing') : null}
+            onChange={(text) => set('uprightMinutes', text)}
+          />
+        </div>
       ) : null}
       <button type="submit" className={isRead ? 'button button-first button-large' : 'button button-large'}>
         {isNext

@@ -109,7 +109,9 @@ function rangesText({ systolicRange, diastolicRange }: RunContent['value'], word
 
 /** Why another reading is asked for: under the number, where the buttons at the foot do not cover it. */
 function whyNext({ nextPressure }: RoundStanding): NextStep['why'] {
-  return nextPressure !== null && nextPressure.step in NEXT_TEXT ? nextPressure.why : [];
+  if (nextPressure === null || !(nextPressure.step in NEXT_TEXT)) return [];
+  // That somebody asked for it, they know: it was the touch before.
+  return nextPressure.why.filter(({ code }) => code !== 'asked-for');
 }
 
 type NextProps = {

@@ -37,15 +37,21 @@ export function UprightClock({ round, isHere = false }: UprightProps) {
   const stood = uprightUntil(upright, now, clock.stamp());
   return (
     <div className="upright">
-      <p className="upright-line">
-        {stood === null ? (
-          words.sentence('pressure.uprightLost')
-        ) : (
-          <span className="upright-time" role="timer">
+      {stood === null ? (
+        <p className="small">{words.sentence('pressure.uprightLost')}</p>
+      ) : (
+        <>
+          <p className="upright-time" role="timer">
             {words.sentence('pressure.uprightFor', { seconds: Math.floor(stood.seconds) })}
-          </span>
-        )}
-        {isHere ? (
+          </p>
+          <DueLine round={round} seconds={stood.seconds} />
+        </>
+      )}
+      {stood?.byWallClock === true ? (
+        <p className="soft small">{words.sentence('pressure.uprightByWall')}</p>
+      ) : null}
+      {isHere ? (
+        <div className="buttons buttons-middle">
           <button
             type="button"
             className="button button-quiet"
@@ -53,11 +59,7 @@ export function UprightClock({ round, isHere = false }: UprightProps) {
           >
             {words.sentence('pressure.uprightBack')}
           </button>
-        ) : null}
-      </p>
-      {stood === null ? null : <DueLine round={round} seconds={stood.seconds} />}
-      {stood?.byWallClock === true ? (
-        <p className="soft small">{words.sentence('pressure.uprightByWall')}</p>
+        </div>
       ) : null}
     </div>
   );

@@ -69,6 +69,20 @@ test('the pulse is felt before it is listened for, once on each arm', () => {
   });
 });
 
+// Bedside handbook 3.4: the estimate says how far to pump; a pressure that was read on the arm says it too.
+test('an arm on which a pressure was read is not felt for again, in whatever posture; the other arm is', () => {
+  const read = withReading(withPlace(begun(), PLACE, true), reading(20, 100));
+  expect(withPlace(read, { ...PLACE, posture: 'stand' }, true).pressure.measuring).toEqual({ at: 'ready' });
+  expect(withPlace(read, { ...PLACE, side: 'left' }, true).pressure.measuring).toEqual({
+    at: 'feel',
+    typed: '',
+  });
+  expect(withPlace(read, { ...PLACE, site: 'forearm' }, true).pressure.measuring).toEqual({
+    at: 'feel',
+    typed: '',
+  });
+});
+
 test('another posture at the arm where the cuff is goes straight on; another arm is looked at first', () => {
   const decided = { ...PLACE, override: { by: 'Dr Nobody', reason: 'the other arm is in plaster' } };
   const once = withFelt(withPlace(begun(), decided, true), { ...felt, place: decided });

@@ -15,9 +15,9 @@ import { firstToRead } from './marks.js';
 import {
   type DraftRun,
   type FeltDraft,
-  feltFor,
   type Instant,
   isSameLimb,
+  knownAt,
   type PressureAt,
   type PressureDraft,
   type TypedAs,
@@ -36,10 +36,14 @@ export function withPressureAt(draft: RoundDraft, measuring: PressureAt): RoundD
   return withPressure(draft, (pressure) => ({ ...pressure, measuring }));
 }
 
-/** The cuff is on: the pulse is felt for first, where the protocol says so and it was not felt on this arm yet. */
+/**
+ * The cuff is on: the pulse is felt for first, where the protocol says so, and neither was it felt on this arm yet nor a
+ * pressure read there, which says as well how far to pump.
+ */
 export function withPlace(draft: RoundDraft, place: RunPlace, palpateFirst: boolean): RoundDraft {
   return withPressure(draft, (pressure) => {
-    const isFelt = feltFor(pressure, place) !== null;
+    const { lostMmHg, readMmHg } = knownAt(pressure, place);
+    const isFelt = lostMmHg !== null || readMmHg.length > 0;
     const measuring: PressureAt = palpateFirst && !isFelt ? { at: 'feel', typed: '' } : { at: 'ready' };
     const upright = place.posture === 'stand' ? (pressure.upright ?? null) : null;
     return { ...pressure, place, notDone: null, measuring, upright };

@@ -56,7 +56,7 @@ test('a clock since standing up: begun by a touch, it says what is due, outlives
   await pump.tap();
   await page.clock.runFor(30_000);
   await expect(minutesField(page)).toHaveValue('1.1');
-  await expect(page.getByText(/^Counted from standing up/)).toBeVisible();
+  await expect(page.getByText(/^Counted\. Change it/)).toBeVisible();
   await typePressure(page, '146/88');
 
   await test.step('the next one is the third minute, on every page of the round', async () => {

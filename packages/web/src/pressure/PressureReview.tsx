@@ -70,6 +70,9 @@ export function PressureReview({ round, person }: PressureReviewProps) {
             </Folded>
             <p className="small">
               {words.title('method', value.method)} · {placeText(reading.place, words)}
+              {reading.uprightMinutes === null
+                ? null
+                : ` · ${words.sentence('pressure.uprightAt', { minutes: reading.uprightMinutes })}`}
             </p>
             <AskUpright round={round} reading={reading} />
             <Flags flags={value.flags} />

@@ -1,9 +1,9 @@
-import { firstStep, type RoundStep, roundState } from '@evenfall/clinical';
+import type { RoundStep } from '@evenfall/clinical';
 import { useState } from 'react';
 import { useApp } from '../app/context.js';
+import { beforeAnything } from './beforeAnything.js';
 import type { RoundDraft } from './draft.js';
-import { eventsWith, isAnythingTaken } from './events.js';
-import { roundFactsIn } from './facts.js';
+import { isAnythingTaken } from './events.js';
 import { type GoOnPages, goOnPages } from './goOnLater.js';
 import type { RoundStanding } from './standing.js';
 import type { Round } from './useRound.js';
@@ -24,8 +24,7 @@ export function useNextStep(): (draft: RoundDraft, under: Under, then: Then) => 
   return (draft, { facts, inForce }, then) => {
     const pages = goOnPages.here();
     if (pages === null && !isAnythingTaken(draft)) {
-      const state = roundState(eventsWith(draft, []));
-      then({ state, step: firstStep(state, roundFactsIn(draft, facts), inForce.roundRules).step });
+      then(beforeAnything(draft, { facts, inForce }));
       return;
     }
     const goOn = ({ standingOf }: GoOnPages) => {

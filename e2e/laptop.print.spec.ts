@@ -126,3 +126,26 @@ test('more rounds flow to further pages, each with its head', async ({ page, dem
   await expectNothingCut(page);
   await expect(page.locator('.printed-table tbody tr').first()).toHaveCSS('break-inside', 'avoid');
 });
+
+test('a week at home prints on one sheet with its list on the next, a drawing over the whole width, nothing of the screen', async ({
+  page,
+  demo,
+}) => {
+  await page.goto(`${demo.address}/`);
+  await page
+    .getByRole('link', { name: /Mira Tolland/ })
+    .first()
+    .click();
+  await page.getByRole('link', { name: /^At home, .*Sep/ }).click();
+  await expect(page.getByRole('heading', { name: 'How sure is it?' })).toBeVisible();
+  for (const format of ['A4', 'Letter'] as const) expect(pagesOf(await page.pdf({ format }))).toBe(2);
+  await page.emulateMedia({ media: 'print' });
+  for (const width of Object.values(PRINTED_WIDTHS)) {
+    await page.setViewportSize({ width, height: 1000 });
+    const drawing = page.getByRole('img', { name: 'Readings at home, day by day' });
+    await expect.poll(async () => (await drawing.boundingBox())?.width ?? 0).toBeGreaterThan(0.95 * width);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+  }
+  await expect(page.getByRole('combobox')).toBeHidden();
+  await expect(page.getByRole('button', { name: /^Take out/ }).first()).toBeHidden();
+});

@@ -18,6 +18,8 @@ type ChancesProps = {
 const CURVE_HEIGHT = 190;
 const CURVE_LEAST = 280;
 const CURVE_MOST = 420;
+/** Over half the width of a sheet. */
+const ON_PAPER = { width: 340, height: 88 };
 
 const COMPONENTS = ['systolic', 'diastolic'] as const;
 
@@ -105,6 +107,7 @@ export function Chances({ known, thresholds, office }: ChancesProps) {
               height={CURVE_HEIGHT}
               leastWidth={CURVE_LEAST}
               mostWidth={CURVE_MOST}
+              onPaper={ON_PAPER}
               draw={(how) =>
                 chanceFigure({ component, result: found, threshold: high[component] }, words, how)
               }

@@ -1,6 +1,7 @@
 import type { Drawing, Figure, Paint } from '@evenfall/report';
 import { type PointerEvent, useEffect, useId, useRef, useState } from 'react';
 import { useApp } from '../app/context.js';
+import { useIsPrinting } from '../chart/useIsPrinting.js';
 
 /** The colours of the page, which on paper and in the dark are others. */
 const SCREEN: Paint = {
@@ -19,6 +20,8 @@ type ShownProps = {
   /** Narrower than this it scrolls in its frame. */
   readonly leastWidth?: number;
   readonly mostWidth?: number;
+  /** How it is drawn for paper, in units that stand over the width there; as on the screen if absent. */
+  readonly onPaper?: { readonly width: number; readonly height: number };
 };
 
 /** The smallest lettering of a figure is 8.5 px: 12 on a screen on which it scrolls. */
@@ -34,6 +37,7 @@ export function FigureShown({
   height,
   leastWidth = 320,
   mostWidth = USUAL_WIDTH * 2,
+  onPaper,
 }: ShownProps) {
   const { words } = useApp();
   const id = useId().replaceAll(/[^\w-]/g, '');
@@ -60,15 +64,18 @@ export function FigureShown({
     watch.observe(place);
     return () => watch.disconnect();
   }, [leastWidth, mostWidth]);
-  const figure = draw({ id: `${name}-${id}`, width, height, paint: SCREEN });
+  const isPrinting = useIsPrinting();
+  // What is drawn for a screen is no wider on paper than its height leaves it, and cannot be read there.
+  const drawing = isPrinting && onPaper !== undefined ? onPaper : { width, height };
+  const figure = draw({ id: `${name}-${id}`, ...drawing, paint: SCREEN });
   const { svg, marks } = figure;
   useEffect(() => {
     // Parsed as a drawing and never as a page: what a note says cannot become a part of the page.
     const drawn = new DOMParser().parseFromString(svg, 'image/svg+xml').documentElement;
-    drawn.setAttribute('width', String(width * scale));
-    drawn.setAttribute('height', String(height * scale));
+    drawn.setAttribute('width', String(drawing.width * scale));
+    drawn.setAttribute('height', String(drawing.height * scale));
     frame.current?.replaceChildren(document.importNode(drawn, true));
-  }, [svg, width, height, scale]);
+  }, [svg, drawing.width, drawing.height, scale]);
   const at = marks.findIndex(({ key }) => key === read);
   const mark = marks[at];
   const key = mark?.key;

@@ -20,6 +20,8 @@ type TableProps = Pick<AnsweredHome, 'readings' | 'result'> & Pick<HomeProps, 'r
 /** Room for a week of pairs, in pixels; on a phone the figure scrolls in its frame. */
 const FIGURE_HEIGHT = 320;
 const FIGURE_LEAST = 480;
+/** Over the width of a sheet: its lettering is 6.5 pt there. */
+const ON_PAPER = { width: 680, height: 170 };
 
 const MEASURES = ['systolic', 'diastolic', 'pulse'] as const;
 
@@ -39,6 +41,7 @@ export function HomeSeries({ content, answered, rules }: HomeProps) {
         name="home"
         height={FIGURE_HEIGHT}
         leastWidth={FIGURE_LEAST}
+        onPaper={ON_PAPER}
         draw={(how) => homeFigure({ readings, result, rules: homeRules, about }, words, how)}
       />
       {usual === null ? null : <Chances {...usual} office={office} />}

@@ -15,6 +15,8 @@ import { limitsOf } from './ShortResult.js';
 /** Room for pressure and a strip of pulse, in pixels; on a phone the figure scrolls in its frame. */
 const FIGURE_HEIGHT = 420;
 const FIGURE_LEAST = 480;
+/** Over the width of a sheet: its lettering is 6.5 pt there. */
+const ON_PAPER = { width: 680, height: 300 };
 
 type RecordingProps = {
   readonly content: SeriesContent;
@@ -57,6 +59,7 @@ export function RecordingSeries({ content, answered, rules }: RecordingProps) {
         name="recording"
         height={FIGURE_HEIGHT}
         leastWidth={FIGURE_LEAST}
+        onPaper={ON_PAPER}
         draw={(how) => recordingFigure({ readings, result, rules: a, dayNight }, words, how)}
       />
       <section aria-label={words.sentence('series.fall')}>

@@ -95,7 +95,9 @@ function seriesTitle(
   { content, from, until }: ChartedSeries,
   words: ReturnType<typeof useApp>['words'],
 ): string {
-  const days = { from: dayText(from, words), until: dayText(until, words) };
+  // A date is not cut where the line ends.
+  const whole = (date: string) => dayText(date, words).replaceAll(' ', '\u00a0');
+  const days = { from: whole(from), until: whole(until) };
   return words.sentence(content.of === 'home' ? 'away.homeTitle' : 'away.recordingTitle', days);
 }
 

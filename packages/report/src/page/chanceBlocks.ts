@@ -1,10 +1,16 @@
 import type { ChanceOver, ChancePrior } from '@evenfall/clinical';
 import type { Words } from '@evenfall/words';
-import { chanceFigure } from '../figure/chanceFigure.js';
+import { type ChanceDrawn, chanceFigure } from '../figure/chanceFigure.js';
 import type { DataTable } from '../figure/figure.js';
 import { pressureText } from '../figure/times.js';
-import type { PageChances } from './homePage.js';
 import type { Block, FigureAt } from './reportPage.js';
+
+/** Chances of where the usual pressure lies and what they rest on; shown after the category. */
+export type PageChances = {
+  readonly drawn: readonly ChanceDrawn[];
+  readonly rows: readonly ChanceOver[];
+  readonly assumptions: readonly string[];
+};
 
 /** The chances as a table and as curves; nothing where none is given. */
 export function chanceBlocks(chances: PageChances | null, words: Words): Block[] {

@@ -1,114 +1,59 @@
-import { inTimeOrder, periodOf, type SidedLimit } from '@evenfall/clinical';
+import { periodOf, type SidedLimit } from '@evenfall/clinical';
 import type { Words } from '@evenfall/words';
 import type { DataTable } from '../figure/figure.js';
 import { type RecordingDrawn, recordingFigure } from '../figure/recordingFigure.js';
 import { clockText, dayText, exactText, meanText } from '../figure/times.js';
 import { chanceLists } from './chanceBlocks.js';
-import type { PageChances } from './homePage.js';
-import { readingList } from './readingList.js';
-import {
-  type Block,
-  framed,
-  leftOutLines,
-  type RefusedRow,
-  type ReportHeader,
-  type ReportPage,
-  type RuleSet,
-  refusedLists,
-  ruleSetText,
-} from './reportPage.js';
+import { type ReportPage, ruleSetText } from './reportPage.js';
+import { type SeriesPageInput, type SeriesPageParts, seriesPage } from './seriesPage.js';
 
-/** Everything the page of a recording says. Sentences that others make come as they are to be read. */
-export type RecordingPageInput = RecordingDrawn & {
-  readonly header: ReportHeader;
-  readonly ruleSet: RuleSet | null;
-  readonly actFirst: readonly string[];
-  readonly refused: readonly RefusedRow[];
-  /** What stands beside a reading, by its `index`. */
-  readonly beside: ReadonlyMap<number, readonly string[]>;
-  /** Readings whose time is only about right, by their `index`. */
-  readonly about?: ReadonlySet<number>;
-  readonly settled: readonly string[];
-  readonly office: readonly string[];
-  readonly chances: PageChances | null;
-};
+export type RecordingPageInput = RecordingDrawn & SeriesPageInput;
 
 /** The page of a recording over 24 hours. Source: out-of-office handbook 18. */
 export function recordingPage(input: RecordingPageInput, words: Words): ReportPage {
-  const { result, readings, header, ruleSet, dayNight } = input;
+  const { result, dayNight } = input;
   const say = words.sentence;
-  const ordered = inTimeOrder(readings);
-  const left = new Map(result.edited.map((one) => [one.index, words.detail(one)]));
-  const failed = result.edited.filter(({ code }) => code === 'failed').length;
   const { counts } = result;
-  const blocks: Block[] = [
-    ...(input.actFirst.length === 0
-      ? []
-      : [{ kind: 'lines' as const, heading: say('series.actFirst'), lines: input.actFirst, isUrgent: true }]),
-    {
-      kind: 'lines',
-      heading: say('report.ruleSet'),
-      lines: [[ruleSetText('ambulatory', ruleSet, words), windowsText(input, words)].join('; ')],
-    },
-    {
-      kind: 'lines',
-      heading: say('report.quality'),
-      lines: [
-        [
-          say('report.qualityRecording', {
-            scheduled: counts.scheduled,
-            kept: counts.kept,
-            edited: result.edited.length - failed,
-            failed,
-            percent: counts.percent,
-          }),
-          say('report.awakeAsleep', { day: counts.day, night: counts.night, gap: result.longestGapHours }),
-          say(result.valid ? 'report.enough' : 'report.notEnough'),
-        ].join(' '),
-        ...leftOutLines(
-          result.edited.map((one) => ({ index: one.index, detail: words.detail(one) })),
-          input.refused,
-          words,
-        ),
-        ...result.why.map(words.detail),
-      ],
-    },
-    { kind: 'figures', figures: [(how) => recordingFigure(input, words, how)] },
-    { kind: 'tables', tables: [periodTable(input, words)] },
-    { kind: 'lines', heading: say('report.result'), lines: resultLines(input, words) },
-    {
-      kind: 'lines',
-      heading: say('report.cautions'),
-      lines: [
-        wholeText(input, words),
-        ...result.flags.map(words.detail),
-        ...input.settled,
-        say('report.loadBeside'),
-      ],
-    },
-  ];
-  const [first, last] = [ordered[0], ordered.at(-1)];
-  const when = (one: (typeof ordered)[number]) =>
-    `${dayText(one.localDay, words)} ${clockText(one.minuteOfDay, words)}`;
-  const measured =
-    first === undefined || last === undefined
-      ? say('report.nothing')
-      : say('report.fromTo', { from: when(first), to: when(last) });
-  const usedAs = (one: (typeof ordered)[number]) => {
-    const period = periodOf(one, dayNight);
-    if (period !== 'neither') return words.title('period', period);
-    return say(result.dayNightBy === 'diary' ? 'report.neitherByDiary' : 'report.betweenPeriods');
-  };
-  return framed(header, measured, words, {
-    title: say('report.recordingPage'),
-    blocks: blocks.filter((one) => one.kind !== 'lines' || one.lines.length > 0),
-    lists: [
-      readingList(readings, left, input.beside, input.about, usedAs, words),
-      ...chanceLists(input.chances, words),
-      recordingFigure(input, words).table,
-      ...refusedLists(input.refused, words),
-    ],
+  const failed = result.edited.filter(({ code }) => code === 'failed').length;
+  const quality = say('report.qualityRecording', {
+    scheduled: counts.scheduled,
+    kept: counts.kept,
+    edited: result.edited.length - failed,
+    failed,
+    percent: counts.percent,
   });
+  const cautions = [
+    wholeText(input, words),
+    ...result.flags.map(words.detail),
+    ...input.settled,
+    say('report.loadBeside'),
+  ];
+  const parts: SeriesPageParts = {
+    title: say('report.recordingPage'),
+    ruleSet: [ruleSetText('ambulatory', input.ruleSet, words), windowsText(input, words)].join('; '),
+    quality: [
+      quality,
+      say('report.awakeAsleep', { day: counts.day, night: counts.night, gap: result.longestGapHours }),
+    ],
+    isValid: result.valid,
+    why: result.why,
+    leftOut: result.edited,
+    blocks: [
+      { kind: 'figures', figures: [(how) => recordingFigure(input, words, how)] },
+      { kind: 'tables', tables: [periodTable(input, words)] },
+      { kind: 'lines', heading: say('report.result'), lines: resultLines(input, words) },
+      { kind: 'lines', heading: say('report.cautions'), lines: cautions },
+    ],
+    when: (one) => `${dayText(one.localDay, words)} ${clockText(one.minuteOfDay, words)}`,
+    usedAs: (one) => {
+      const period = periodOf(one, dayNight);
+      if (period !== 'neither') return words.title('period', period);
+      return say(result.dayNightBy === 'diary' ? 'report.neitherByDiary' : 'report.betweenPeriods');
+    },
+    before: [],
+    after: [...chanceLists(input.chances, words), recordingFigure(input, words).table],
+  };
+  return seriesPage(input, parts, words);
 }
 
 function windowsText({ result, dayNight }: RecordingPageInput, words: Words): string {

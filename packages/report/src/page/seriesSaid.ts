@@ -12,8 +12,8 @@ import {
 } from '@evenfall/clinical';
 import type { Words } from '@evenfall/words';
 import { timeOfReading } from '../figure/times.js';
-import type { HomePageInput } from './homePage.js';
 import type { RefusedRow, ReportHeader, RuleSet } from './reportPage.js';
+import type { SeriesPageInput } from './seriesPage.js';
 
 /** A reading to act on whatever the mean: one of the series, or a row that could not be read. */
 export type FirstRow = {
@@ -51,10 +51,7 @@ export type SeriesSaid = {
 };
 
 /** The same as sentences and tables for the page of either kind. */
-export function saidOnPage(
-  said: SeriesSaid,
-  words: Words,
-): Omit<HomePageInput, 'readings' | 'result' | 'rules'> {
+export function saidOnPage(said: SeriesSaid, words: Words): Omit<SeriesPageInput, 'readings'> {
   const { header, ruleSet, refused, beside, about, settled, office } = said;
   const officeLines =
     office === null
@@ -90,7 +87,7 @@ export function officeRows({ phenotype, whiteCoat }: OfficeBeside, words: Words)
 }
 
 /** Both numbers about the limit of high, and every chance; null where none is given. */
-function chancesOn({ usual }: SeriesSaid, words: Words): HomePageInput['chances'] {
+function chancesOn({ usual }: SeriesSaid, words: Words): SeriesPageInput['chances'] {
   const [high] = usual?.thresholds ?? [];
   if (usual === null || high === undefined) return null;
   const { known, thresholds, visit } = usual;

@@ -51,7 +51,7 @@ for (const [what, width, height] of [
 
     await test.step('the debrief and the list of exercises', async () => {
       await page.goto(`${demo.address}/practice/exercises/${id}`);
-      await expect(page.getByRole('heading', { name: 'What each fault cost' })).toBeVisible();
+      await expect(page.getByRole('heading', { name: 'One thing to do differently' })).toBeVisible();
       await fits(page);
       await page.goto(`${demo.address}/practice/exercises`);
       await expect(page.getByRole('heading', { level: 1, name: 'Exercises so far' })).toBeVisible();

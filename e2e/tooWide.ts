@@ -15,7 +15,8 @@ export const tooWide = (page: Page): Promise<readonly string[]> =>
         box.width === 0 ||
         // What a closed disclosure holds keeps the box of a screen that is gone.
         !element.checkVisibility() ||
-        element.closest('svg svg, svg > *, .unseen, .skip, .bands, .trend-scroll') !== null
+        element.closest('svg svg, svg > *, .unseen, .skip, .bands, .trend-scroll, .away-figure-frame') !==
+          null
       )
         continue;
       if (box.right > width + 1 || box.left < -1) found.push(`out of the screen: ${of(element)}`);

@@ -44,3 +44,6 @@ export { addSums, newSums, pieceOf, piecesOf } from './plan/sums.js';
 export type { Auscultated, Earlier, Taken } from './reading/auscultate.js';
 export { auscultate, newAuscultated } from './reading/auscultate.js';
 export { still } from './reading/still.js';
+export { type Manner, mannerOf } from './exercise/manner.js';
+export type { HandStep } from './exercise/show.js';
+export { type Showing, type ShownStep, showing } from './exercise/showing.js';

@@ -1,37 +1,25 @@
 import type { Moment, Run } from '@evenfall/clinical';
 import {
-  type Action,
   backgroundThresholdDb,
   type Circumstances,
   type Instrument,
   MODEL,
   makePerson,
-  type Person,
   type SoundEvent,
-  startRig,
-  TICKS_PER_SECOND,
-  truth,
 } from '@evenfall/physiology';
 import { observerKey, observerNormal, observerUniform } from '../observer/chance.js';
-import { OBSERVER_FIGURES as F } from '../observer/figures.js';
 import type { Observer } from '../observer/observer.js';
 import { firstOfTwo } from '../reading/firstOfTwo.js';
 import { written } from '../reading/written.js';
 import { type Exercise, NO_EVIDENCE, NOTHING_ENTERED } from './exercise.js';
 import { lastFall, MEANT_MMHG } from './fall.js';
+import type { Manner } from './manner.js';
 import { replay, settledNeedle, traceAt } from './replay.js';
+import { roundedMark } from './roundedMark.js';
+import { type HandStep, show } from './show.js';
+import { withFelt } from './withFelt.js';
 
-/** How long the observer looks on before the first hand movement, seconds. */
-const LEAD_SECONDS = 5;
-/** While a finger feels for the loss of the pulse the cuff is pumped no faster. Source: no source, decision of this project. */
-const FEELING_MMHG_PER_SECOND = 10;
-/** Beats without a pulse until it is sure that it is gone: in some rhythms every second or third one is not felt. */
-const SURE_BEATS = 4;
-const MOST_MMHG = 280;
-/** Further than any gap is wide. Source: physiology handbook 8.5. */
-const LISTENS_ON_MMHG = 45;
-const STEP_TICKS = 4;
-const TAIL_SECONDS = 3;
+export { show } from './show.js';
 
 /** What an observer with these habits does and marks, as an exercise like a learner's own: to show how, and to test. */
 export function demonstrate(
@@ -41,8 +29,23 @@ export function demonstrate(
   circumstances: Circumstances,
   instrument: Instrument,
 ): Exercise {
+  return demonstrated(observer, scenario, seed, circumstances, instrument, 'by-ear').exercise;
+}
+
+/** A demonstration as an exercise, and what the hands came to on the way. */
+export type Demonstrated = { readonly exercise: Exercise; readonly steps: readonly HandStep[] };
+
+/** The same in a manner of its own. By feel no diastolic is written. */
+export function demonstrated(
+  observer: Observer,
+  scenario: Exercise['scenario'],
+  seed: number,
+  circumstances: Circumstances,
+  instrument: Instrument,
+  manner: Manner,
+): Demonstrated {
   const person = makePerson(scenario, seed);
-  const shown = show(observer, person, circumstances, instrument);
+  const shown = show(observer, person, circumstances, instrument, manner);
   const exercise: Exercise = {
     schema: 1,
     model: MODEL,
@@ -55,65 +58,8 @@ export function demonstrate(
     evidence: NO_EVIDENCE,
     entered: NOTHING_ENTERED,
   };
-  return withReading(exercise, observer, shown.lostMmHg);
-}
-
-type Shown = { readonly actions: Action[]; readonly endSeconds: number; readonly lostMmHg: number | null };
-
-/** The list of hand movements with their ticks, found on a rig as it goes. */
-export function show(
-  observer: Observer,
-  person: Person,
-  circumstances: Circumstances,
-  instrument: Instrument,
-): Shown {
-  const { hand, reader } = observer;
-  const rig = startRig(person, circumstances, instrument);
-  const actions: Action[] = [];
-  const act = (action: Action) => {
-    actions.push(action);
-    return rig.advance(rig.tick + STEP_TICKS, [action]);
-  };
-  const wait = (seconds: number) => rig.advance(rig.tick + Math.round(seconds * TICKS_PER_SECOND));
-  wait(LEAD_SECONDS);
-  let lostMmHg: number | null = null;
-  if (hand.palpatesFirst) {
-    act({ tick: rig.tick, kind: 'finger', isOn: true });
-    act({ tick: rig.tick, kind: 'steady-rise', mmHgPerSecond: FEELING_MMHG_PER_SECOND, toMmHg: MOST_MMHG });
-    let missed = 0;
-    while (rig.cuffMmHg < MOST_MMHG && missed < SURE_BEATS) {
-      const beatBefore = rig.snapshot().beat;
-      const { felt } = rig.advance(rig.tick + STEP_TICKS);
-      if (felt.some(({ isFelt }) => isFelt)) {
-        missed = 0;
-        lostMmHg = null;
-      } else if (rig.snapshot().beat !== beatBefore) {
-        missed += 1;
-        lostMmHg ??= rig.needleMmHg;
-      }
-    }
-    act({ tick: rig.tick, kind: 'quick-release' });
-    act({ tick: rig.tick, kind: 'finger', isOn: false });
-    wait(F.waitSeconds.value);
-  }
-  const pulse = truth(person, circumstances, rig.seconds, instrument).pulsePerMinute;
-  const rate =
-    hand.mostPerBeatMmHg === null
-      ? hand.rateMmHgPerSecond
-      : Math.min(hand.rateMmHgPerSecond, (hand.mostPerBeatMmHg * pulse) / 60);
-  const peak = Math.min(MOST_MMHG, lostMmHg === null ? hand.peakMmHg : roundedUp(lostMmHg + hand.marginMmHg));
-  act({ tick: rig.tick, kind: 'steady-rise', mmHgPerSecond: F.pumpMmHgPerSecond.value, toMmHg: peak });
-  while (rig.cuffMmHg < peak - 0.001) wait(STEP_TICKS / TICKS_PER_SECOND);
-  act({ tick: rig.tick, kind: 'steady-fall', mmHgPerSecond: rate, toMmHg: 0 });
-  const thresholdDb = reader.thresholdDb + backgroundThresholdDb(person.scenario.noiseDbA);
-  let lastMmHg = Number.NaN;
-  while (rig.cuffMmHg > 0 && !(rig.cuffMmHg < lastMmHg - LISTENS_ON_MMHG)) {
-    const { sounds } = rig.advance(rig.tick + STEP_TICKS);
-    for (const sound of sounds) if (sound.levelDb >= thresholdDb) lastMmHg = sound.cuffMmHg;
-  }
-  act({ tick: rig.tick, kind: 'quick-release' });
-  wait(TAIL_SECONDS);
-  return { actions, endSeconds: rig.seconds, lostMmHg: lostMmHg === null ? null : roundedMark(lostMmHg) };
+  const read = manner === 'by-feel' ? withFelt : withReading;
+  return { exercise: read(exercise, observer, shown.lostMmHg), steps: shown.steps };
 }
 
 /** What the observer hears, marks and writes of the last inflation of an exercise, whoever's hands it was. */
@@ -173,12 +119,4 @@ export function withReading(exercise: Exercise, { reader }: Observer, lostMmHg: 
       pulsePerMinute: run.pulsePerMinute,
     },
   };
-}
-
-function roundedMark(mmHg: number): number {
-  return 2 * Math.round(mmHg / 2);
-}
-
-function roundedUp(mmHg: number): number {
-  return 10 * Math.ceil(mmHg / 10);
 }

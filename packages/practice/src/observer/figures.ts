@@ -69,6 +69,28 @@ export const OBSERVER_FIGURES = figures({
     source: 'no source: decision of this project',
     sure: 'decision',
   },
+  faintDb: {
+    value: 12,
+    unit: 'dB',
+    meaning:
+      'where the best sounds are no louder than this over what a place lets through the ear fails: it is felt',
+    source: BOOK('8.6'),
+    sure: 'found',
+  },
+  paradoxMmHg: {
+    value: 10,
+    unit: 'mmHg',
+    meaning: 'a systolic that falls by more than this while breathing in is let down past slowly',
+    source: BOOK('2.5'),
+    sure: 'found',
+  },
+  paradoxMmHgPerSecond: {
+    value: 0.5,
+    unit: 'mmHg/s',
+    meaning: 'the fall at which such a difference is found best',
+    source: BOOK('2.5'),
+    sure: 'derived',
+  },
   waitSeconds: {
     value: 15,
     unit: 's',

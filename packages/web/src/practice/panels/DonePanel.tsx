@@ -140,8 +140,10 @@ function pressureText({ entered }: Content): string | null {
   return entered.diastolic === null && entered.muffled === null ? `${entered.systolic}/P` : parts.join('/');
 }
 
-/** Whether the server has it yet, or it waits here; what was refused is said at the head of the page. */
-/** Where it is now that it is done: put where a voice says what comes. */
+/**
+ * Whether the server has it yet, or it waits here; what was refused is said at the head of the page. It stands where a
+ * voice says what comes.
+ */
 export function Kept({ exercise }: { readonly exercise: string }) {
   const { words } = useApp();
   const waits = useKept(({ kept }) => kept.waiting.find(({ round }) => round === exercise));

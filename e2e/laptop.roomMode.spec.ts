@@ -1,0 +1,164 @@
+import type { Page } from '@playwright/test';
+import { expect, expectAccessible, test } from './evenfall.js';
+
+const boxOf = (page: Page, name: string) => page.getByRole('button', { name, exact: true }).boundingBox();
+
+test('a whole room: each step is said without a number, what the class said stands beside the truth, and it is over at its end', async ({
+  page,
+  demo,
+}) => {
+  await page.setViewportSize({ width: 1920, height: 1080 });
+  await page.goto(`${demo.address}/practice/room`);
+  await page.getByLabel('Who comes in?').selectOption('stiff-pipe');
+  await page.getByRole('button', { name: 'Begin' }).click();
+  const doing = page.locator('.projected-doing > p');
+  await expect(doing).toHaveText('The cuff is on, and empty. The needle stands at zero.');
+  await expect(doing).toHaveText(/^By feel first/, { timeout: 15_000 });
+  await page.getByRole('button', { name: 'Just before the first', exact: true }).click();
+  await page.keyboard.press('Space');
+  await expect(doing).toHaveText(/^The chest piece lies on the artery/);
+  await expect(page.getByText('Stiff pipe')).toHaveCount(0);
+
+  // What is no pressure is not held; what is said is held without being judged yet.
+  const field = page.getByLabel('First and last, such as 124/78');
+  await field.fill('92/188');
+  await page.keyboard.press('Enter');
+  await expect(page.getByText('Write 124/78, or one number for the first alone.')).toBeVisible();
+  await field.fill('300/20');
+  await page.keyboard.press('Enter');
+  await expect(page.locator('.class-said li')).toHaveText(/^300\/20Forget it$/);
+
+  // A letter that is typed in the field is a letter.
+  await page.keyboard.press('t');
+  await expect(page.locator('.projected-numbers')).toHaveCount(0);
+  await field.fill('');
+  await page.evaluate(() => window.scrollTo(0, 0));
+  const places = async () => [
+    await boxOf(page, 'Go on'),
+    await boxOf(page, 'Another person'),
+    await field.boundingBox(),
+  ];
+  const before = await places();
+  await page.locator('.projected-gauge').click();
+  await page.keyboard.press('t');
+  await expect(page.locator('.projected-numbers')).toHaveText(/1[78]\d\/[78]\d/);
+  expect(await places()).toEqual(before);
+  await expect(page.getByText('Stiff pipe · Woman, 76 years')).toBeVisible();
+  await expect(page.locator('.class-said li')).toHaveText(/^300\/20\+1[12]\d \/ −[56]\dForget it$/);
+  await expect(page.locator('.projected-figure .figure-cuff')).toHaveCount(1);
+  await expectAccessible(page);
+  await page.keyboard.press('t');
+
+  // Onwards by the keys to its end while it plays: there it stays, and says so.
+  await page.keyboard.press('Space');
+  for (let jump = 0; jump < 40; jump++) await page.keyboard.press('ArrowRight');
+  await expect(page.getByText('It is over. What did you hear, and where?')).toBeVisible();
+  const clock = page.getByText(/^Second \d+ of \d+$/);
+  await expect(clock).toHaveText(/^Second (\d+) of \1$/);
+  await page.waitForTimeout(2500);
+  await expect(clock).toHaveText(/^Second (\d+) of \1$/);
+  await page.getByRole('button', { name: 'From the start' }).click();
+  await expect(clock).toHaveText(/^Second [0-3] of/);
+});
+
+test('shown how: sound is asked for first, each step is said, and nothing sounds while fingertips feel', async ({
+  page,
+  demo,
+}) => {
+  await page.goto(`${demo.address}/practice/cold-hands`);
+  await page.getByRole('button', { name: 'Show me how' }).click();
+  await expect(page.getByText('There is something to hear.', { exact: false })).toBeVisible();
+  await page.waitForTimeout(1200);
+  await expect(page.getByTestId('needle')).toHaveAttribute('data-tick', '0');
+  await expectAccessible(page);
+  await page.getByRole('button', { name: 'Begin without, sounds shown' }).click();
+  const says = page.locator('.shown-says');
+  await expect(says).toHaveText(/^By feel first/, { timeout: 15_000 });
+  await expect(says).toHaveText(/^The pulse is gone at \d+: all air out\.$/, { timeout: 30_000 });
+  await expect(page.locator('.shown-found')).toContainText(/pulse gone\d+/);
+  await expect(page.locator('.strip-sound')).toHaveAttribute('d', '');
+  // Cold hands are felt, not heard: a systolic by feel, said to be one.
+  await expect(says).toHaveText('That was all of it.', { timeout: 120_000 });
+  await expect(page.locator('.shown-written')).toHaveText(/^Written down\d+, by feel mmHg$/);
+  await expect(page.locator('.strip-sound')).toHaveAttribute('d', '');
+  await page.getByRole('button', { name: 'Once more' }).click();
+  await expect(says).toHaveText(/^The cuff is on/);
+});
+
+const focused = (page: Page) =>
+  page.evaluate(() => `${document.activeElement?.tagName} ${document.activeElement?.textContent}`);
+
+test('each step is read from its heading, and letters do something only in the room, or nowhere', async ({
+  page,
+  demo,
+}) => {
+  await page.goto(`${demo.address}/practice/quiet-morning`);
+  await page.getByRole('button', { name: /Come in/ }).click();
+  await expect.poll(() => focused(page)).toBe('H2 The room');
+  const wrist = page.locator('.room-gauge .under-finger');
+  await page.keyboard.press('f');
+  await expect(wrist).toBeVisible();
+  await page.keyboard.press('f');
+  await expect(wrist).toHaveCount(0);
+  // Outside the room a letter is nobody's.
+  await page.locator('h1').focus();
+  await page.keyboard.press('f');
+  await page.waitForTimeout(300);
+  await expect(wrist).toHaveCount(0);
+  await page.getByText('Sound and keys').click();
+  await page.getByLabel('Keys that are single letters, in the room only').uncheck();
+  await page.keyboard.press('f');
+  await page.waitForTimeout(300);
+  await expect(wrist).toHaveCount(0);
+
+  await page.getByRole('button', { name: 'Count the pulse' }).click();
+  await expect.poll(() => focused(page)).toBe('H2 Pulse');
+  await page.getByRole('button', { name: 'Back to the room' }).click();
+  await expect.poll(() => focused(page)).toBe('H2 The room');
+});
+
+test('a sound card that is taken away while one looks on is said, and comes back by a touch', async ({
+  page,
+  demo,
+}) => {
+  await page.addInitScript(() => {
+    const made: AudioContext[] = [];
+    const Real = window.AudioContext;
+    window.AudioContext = class extends Real {
+      constructor(...given: ConstructorParameters<typeof Real>) {
+        super(...given);
+        made.push(this);
+      }
+    };
+    Object.assign(window, { cards: made });
+  });
+  await page.goto(`${demo.address}/practice/quiet-morning`);
+  await page.getByRole('button', { name: /Come in/ }).click();
+  await expect(page.getByRole('button', { name: 'Turn the sound on' })).toHaveCount(0);
+  const status = page.getByText('Stopped: the sound was taken away, by a call perhaps.');
+  await expect(status).toHaveCount(0);
+  await page.evaluate(() => (window as unknown as { cards: AudioContext[] }).cards[0]?.suspend());
+  await expect(status).toBeVisible();
+  await page.getByRole('button', { name: 'Go on with sound' }).click();
+  await expect(status).toHaveCount(0);
+  const tick = () => page.getByTestId('needle').getAttribute('data-tick').then(Number);
+  const stood = await tick();
+  await expect.poll(tick).toBeGreaterThan(stood + 50);
+});
+
+test('in forced colours what is written on a dark ground is still read', async ({ page, demo }) => {
+  await page.emulateMedia({ forcedColors: 'active' });
+  await page.goto(`${demo.address}/practice/quiet-morning`);
+  await page.getByRole('button', { name: /Come in/ }).click();
+  for (const one of ['.simulated', '.room-tab[aria-pressed="true"]']) {
+    const seen = await page
+      .locator(one)
+      .first()
+      .evaluate((element) => {
+        const { color, backgroundColor, forcedColorAdjust } = getComputedStyle(element);
+        return { isTold: color !== backgroundColor, forcedColorAdjust };
+      });
+    // Without it a browser lays a ground of its own behind the letters (CSS Color Adjustment 1, 3.1).
+    expect(seen).toEqual({ isTold: true, forcedColorAdjust: 'none' });
+  }
+});

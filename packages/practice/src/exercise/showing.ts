@@ -1,0 +1,84 @@
+import {
+  BLANK,
+  backgroundThresholdDb,
+  bladderFor,
+  PROPER,
+  type Scenario,
+  SOUND_INSTRUMENT,
+} from '@evenfall/physiology';
+import { GOOD_OBSERVER } from '../observer/observer.js';
+import { demonstrated } from './demonstrate.js';
+import type { Exercise } from './exercise.js';
+import { type Manner, mannerOf } from './manner.js';
+import type { HandStep } from './show.js';
+
+/**
+ * What is done or found from a second of the visit on. `other-gauge`: the person's own was looked at first and put away,
+ * `mmHg` is what it showed with no air in the cuff; `quieter`: a place where sounds can be heard. `mmHg` of a moment is what is written
+ * down; null where it is no pressure.
+ */
+export type ShownStep = {
+  readonly code:
+    | HandStep['code']
+    | 'other-gauge'
+    | 'quieter'
+    | 'first'
+    | 'muffled'
+    | 'last'
+    | 'back'
+    | 'over';
+  readonly atSeconds: number;
+  readonly mmHg: number | null;
+};
+
+/** How a person is taken by somebody who knows how, step by step in order of time. */
+export type Showing = {
+  readonly exercise: Exercise;
+  readonly manner: Manner;
+  readonly steps: readonly ShownStep[];
+};
+
+const MOMENTS = {
+  'first sound': 'first',
+  muffled: 'muffled',
+  'last sound': 'last',
+  'pulse back': 'back',
+} as const;
+
+/**
+ * The demonstration of a simulated person, as its own lesson has it: felt where the ear fails, past slowly where the breath
+ * shows, with a gauge that is right and where it is quiet. Source: bedside handbook 3.4 to 3.8; physiology handbook 8.6, 2.5.
+ */
+export function showing(scenario: Scenario, seed: number): Showing {
+  const { instrument } = scenario;
+  const isPutAway =
+    instrument !== null && (instrument.zeroOffsetMmHg !== 0 || instrument.leakMmHgPerMinute > 0);
+  const isNoisy = backgroundThresholdDb(scenario.noiseDbA) > 0;
+  const there = isNoisy ? { ...scenario, noiseDbA: BLANK.noiseDbA } : scenario;
+  const manner = mannerOf(there);
+  const { exercise, steps } = demonstrated(
+    GOOD_OBSERVER,
+    there,
+    seed,
+    PROPER,
+    { ...SOUND_INSTRUMENT, bladder: bladderFor(scenario.armCm) },
+    manner,
+  );
+  const before: ShownStep[] = [
+    ...(isPutAway ? [{ code: 'other-gauge' as const, atSeconds: 0, mmHg: instrument.zeroOffsetMmHg }] : []),
+    ...(isNoisy ? [{ code: 'quieter' as const, atSeconds: 0, mmHg: null }] : []),
+  ];
+  const { run } = exercise.evidence;
+  const moments =
+    run?.run.moments.map(({ what, mmHg, atSeconds }) => ({
+      code: MOMENTS[what],
+      atSeconds: run.startSeconds + (atSeconds ?? 0),
+      mmHg,
+    })) ?? [];
+  const over = { code: 'over' as const, atSeconds: exercise.seconds, mmHg: null };
+  return {
+    exercise,
+    manner,
+    steps: [...before, ...[...steps, ...moments].toSorted((a, b) => a.atSeconds - b.atSeconds), over],
+  };
+}

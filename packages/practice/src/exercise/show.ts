@@ -63,15 +63,17 @@ export function show(
   const steps: HandStep[] = [];
   const step = (code: HandStep['code'], mmHg: number | null = null) =>
     steps.push({ code, atSeconds: rig.seconds, mmHg });
-  const act = (action: Action) => {
-    actions.push(action);
-    return rig.advance(rig.tick + STEP_TICKS, [action]);
+  const act = (...done: readonly Action[]) => {
+    actions.push(...done);
+    return rig.advance(rig.tick + STEP_TICKS, done);
   };
   const wait = (seconds: number) => rig.advance(rig.tick + Math.round(seconds * TICKS_PER_SECOND));
   step('looking');
-  // Until it listens the chest piece is in the hand.
-  act({ tick: rig.tick, kind: 'chest-piece', offMm: null, held: circumstances.chestPiece });
-  wait(LEAD_SECONDS);
+  // While a finger feels the chest piece is in the hand.
+  const away: Action = { tick: rig.tick, kind: 'chest-piece', offMm: null, held: circumstances.chestPiece };
+  const inHand = hand.palpatesFirst ? [away] : [];
+  actions.push(...inHand);
+  rig.advance(rig.tick + LEAD_SECONDS * TICKS_PER_SECOND, inHand);
   let lostMmHg: number | null = null;
   if (hand.palpatesFirst) {
     step('feeling');
@@ -101,15 +103,15 @@ export function show(
       ? hand.rateMmHgPerSecond
       : Math.min(hand.rateMmHgPerSecond, (hand.mostPerBeatMmHg * pulse) / 60);
   const peak = Math.min(MOST_MMHG, lostMmHg === null ? hand.peakMmHg : roundedUp(lostMmHg + hand.marginMmHg));
-  if (manner !== 'by-feel')
-    act({
-      tick: rig.tick,
-      kind: 'chest-piece',
-      offMm: circumstances.chestPieceOffMm,
-      held: circumstances.chestPiece,
-    });
+  const { tick } = rig;
+  const { chestPiece, chestPieceOffMm } = circumstances;
   step('pumping', peak);
-  act({ tick: rig.tick, kind: 'steady-rise', mmHgPerSecond: F.pumpMmHgPerSecond.value, toMmHg: peak });
+  act(
+    ...(manner === 'by-feel' || !hand.palpatesFirst
+      ? []
+      : [{ tick, kind: 'chest-piece' as const, offMm: chestPieceOffMm, held: chestPiece }]),
+    { tick, kind: 'steady-rise', mmHgPerSecond: F.pumpMmHgPerSecond.value, toMmHg: peak },
+  );
   while (rig.cuffMmHg < peak - 0.001) wait(STEP_TICKS / TICKS_PER_SECOND);
   const fall = (mmHgPerSecond: number) =>
     act({ tick: rig.tick, kind: 'steady-fall', mmHgPerSecond, toMmHg: 0 });
@@ -140,7 +142,7 @@ export function show(
       lastBeat = sound.beat;
     }
     // A whole beat went by without a sound.
-    if (rig.snapshot().beat > lastBeat + 1) since = null;
+    if (isSlow && (rig.beat?.index ?? -1) > lastBeat + 1) since = null;
     if (isSlow && since !== null && rig.seconds - since.atSeconds > WHOLE_BREATHS * breathSeconds) {
       isSlow = false;
       isTold = true;

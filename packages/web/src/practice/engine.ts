@@ -33,6 +33,7 @@ const LONGEST_STEP_SECONDS = 0.5;
 export class RoomEngine {
   visit: Visit;
   private readonly pictures: Pictures;
+  private readonly endSeconds: number;
   private readonly listeners = new Set<(frame: Frame) => void>();
   private cancel: (() => void) | null = null;
   /** Second of the visit at `sinceMs`. */
@@ -44,7 +45,9 @@ export class RoomEngine {
   /** The breath that was looked at last. */
   private breath = -1;
 
-  constructor(visit: Visit, pictures: Pictures = devicePictures) {
+  /** @param endSeconds of a visit that is over then: it is drawn to its end and not a tick beyond */
+  constructor(visit: Visit, pictures: Pictures = devicePictures, endSeconds = Number.POSITIVE_INFINITY) {
+    this.endSeconds = endSeconds;
     this.visit = visit;
     this.pictures = pictures;
     this.fromSeconds = visit.seconds;
@@ -142,7 +145,7 @@ export class RoomEngine {
 
   private readonly draw = (): void => {
     this.cancel = this.pictures.next(this.draw);
-    const wanted = this.secondsAt(this.pictures.nowMs());
+    const wanted = Math.min(this.endSeconds, this.secondsAt(this.pictures.nowMs()));
     if (this.isBehind(wanted)) {
       this.rebase();
       this.tell({ now: this.visit.snapshot(), sounds: [], felt: [] });

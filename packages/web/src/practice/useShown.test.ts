@@ -1,12 +1,17 @@
 import { SCENARIOS, type Scenario, scenarioOf } from '@evenfall/physiology';
-import { replay, traceAt } from '@evenfall/practice';
+import { replay, showing, traceAt } from '@evenfall/practice';
+import { wordsFor } from '@evenfall/words';
 import { expect, test } from 'vitest';
-import { shownBy, truthOf, visitOf } from './useShown.js';
+import { gripOf } from './drawing/ShownGrip.js';
+import { stepText } from './shownText.js';
+import { beforeFirst, handsAt, stepsBy, visitOf } from './useShown.js';
 import { Visit } from './visit.js';
+
+const person = (id: string) => scenarioOf(id) as Scenario;
 
 // The outside check: `replay` of packages/practice.
 test('sought to any second, a demonstration shows the very needle of its replay', () => {
-  const exercise = shownBy(scenarioOf('quiet-morning') as Scenario, 4);
+  const { exercise } = showing(person('quiet-morning'), 4);
   const played = replay(exercise);
   for (const seconds of [0, 7, 20, exercise.seconds - 4]) {
     const visit = new Visit(visitOf(exercise, seconds));
@@ -17,10 +22,41 @@ test('sought to any second, a demonstration shows the very needle of its replay'
 });
 
 test.each(SCENARIOS.map((one) => [one.id, one] as const))(
-  '%s can be shown, with what is true beside it',
+  '%s: each step is said, its numbers to one learner alone',
   (_, scenario) => {
-    const exercise = shownBy(scenario, 1);
-    expect(exercise.entered.systolic).not.toBeNull();
-    expect(truthOf(exercise).longRun.systolic).toBeGreaterThan(truthOf(exercise).longRun.diastolic);
+    const shown = showing(scenario, 1);
+    const words = wordsFor('en-GB');
+    for (const step of shown.steps) {
+      const toClass = stepText(step, shown.manner, words, false);
+      expect(toClass).toMatch(/\.$/);
+      // Half a minute and 30 over belong to how it is done, not to what was found.
+      expect(toClass.replace('30', '')).not.toMatch(/\d/);
+      if (step.mmHg !== null) expect(stepText(step, shown.manner, words, true)).toContain(String(step.mmHg));
+    }
   },
 );
+
+test('while fingertips feel nothing listens, and the other way round; the first sound is heard again from just before it', () => {
+  const shown = showing(person('quiet-morning'), 4);
+  const at = (code: string) => shown.steps.find((one) => one.code === code)?.atSeconds ?? Number.NaN;
+  expect(handsAt(shown.exercise, at('feeling') + 1)).toEqual({ isFeeling: true, isListening: false });
+  expect(handsAt(shown.exercise, at('falling') + 1)).toEqual({ isFeeling: false, isListening: true });
+  expect(stepsBy(shown, at('falling') + 0.1).at(-1)?.code).toBe('falling');
+  expect(beforeFirst(shown)).toBe(at('first') - 3);
+  const felt = showing(person('cold-hands'), 4);
+  const back = felt.steps.find((one) => one.code === 'back')?.atSeconds ?? Number.NaN;
+  expect(handsAt(felt.exercise, back)).toEqual({ isFeeling: true, isListening: false });
+  expect(beforeFirst(felt)).toBe(back - 3);
+});
+
+test.each([
+  ['feeling', 'pumping'],
+  ['waiting', 'open'],
+  ['pumping', 'pumping'],
+  ['falling', 'falling'],
+  ['last', 'falling'],
+  ['over', 'open'],
+  ['looking', 'still'],
+] as const)('at %s the hand is drawn %s', (code, grip) => {
+  expect(gripOf(code)).toBe(grip);
+});

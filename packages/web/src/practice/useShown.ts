@@ -1,25 +1,8 @@
-import {
-  bladderFor,
-  makePerson,
-  PROPER,
-  type Scenario,
-  SOUND_INSTRUMENT,
-  TICKS_PER_SECOND,
-  truth,
-} from '@evenfall/physiology';
-import { demonstrate, type Exercise, GOOD_OBSERVER } from '@evenfall/practice';
+import { type Scenario, TICKS_PER_SECOND } from '@evenfall/physiology';
+import { type Exercise, type Showing, type ShownStep, showing } from '@evenfall/practice';
 import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
-import { RoomEngine } from './engine.js';
+import { devicePictures, RoomEngine } from './engine.js';
 import { Visit, type VisitData } from './visit.js';
-
-/** How a practised observer takes this person's pressure, as an exercise like a learner's own. */
-export function shownBy(scenario: Scenario, seed: number): Exercise {
-  return demonstrate(GOOD_OBSERVER, scenario, seed, PROPER, {
-    ...SOUND_INSTRUMENT,
-    ...(scenario.instrument ?? {}),
-    bladder: bladderFor(scenario.armCm),
-  });
-}
 
 /** The exercise as a visit that plays by itself, from a second of it on. */
 export function visitOf(
@@ -30,26 +13,57 @@ export function visitOf(
   return { scenario, seed, circumstances, instrument, actions, tick };
 }
 
-/** What is true in the middle of the reading, mmHg. */
-export function truthOf({ scenario, seed, circumstances, instrument, evidence, seconds }: Exercise) {
-  const at = evidence.run?.startSeconds ?? seconds / 2;
-  return truth(makePerson(scenario, seed), circumstances, at, instrument);
+/** The steps that were begun by a second of a demonstration, the one at hand last. */
+export function stepsBy({ steps }: Pick<Showing, 'steps'>, seconds: number): readonly ShownStep[] {
+  return steps.filter(({ atSeconds }) => atSeconds <= seconds);
 }
 
-/** A demonstration that plays by itself: stopped, gone on with, and sought to any second of it. */
+/** How long before a first sound it is heard again from, seconds. */
+const LEAD_SECONDS = 3;
+
+/** Just before the first sound, or the pulse that came back; null where neither did. */
+export function beforeFirst({ steps }: Pick<Showing, 'steps'>): number | null {
+  const first = steps.find(({ code }) => code === 'first' || code === 'back');
+  return first === undefined ? null : Math.max(0, first.atSeconds - LEAD_SECONDS);
+}
+
+/** Whether a finger feels and a chest piece listens at a second of it. */
+export function handsAt(
+  { actions }: Pick<Exercise, 'actions'>,
+  seconds: number,
+): { readonly isFeeling: boolean; readonly isListening: boolean } {
+  let hands = { isFeeling: false, isListening: true };
+  for (const action of actions) {
+    if (action.tick > seconds * TICKS_PER_SECOND) break;
+    if (action.kind === 'finger') hands = { ...hands, isFeeling: action.isOn };
+    if (action.kind === 'chest-piece') hands = { ...hands, isListening: action.offMm !== null };
+  }
+  return hands;
+}
+
+/** A demonstration that plays by itself to its end: stopped, gone on with, and sought to any second of it. */
 export function useShown(scenario: Scenario, seed: number) {
-  const exercise = useMemo(() => shownBy(scenario, seed), [scenario, seed]);
-  const engine = useMemo(() => new RoomEngine(new Visit(visitOf(exercise))), [exercise]);
+  const shown = useMemo(() => showing(scenario, seed), [scenario, seed]);
+  const { exercise } = shown;
+  const engine = useMemo(
+    () => new RoomEngine(new Visit(visitOf(exercise)), devicePictures, exercise.seconds),
+    [exercise],
+  );
   const [isPlaying, setPlaying] = useState(false);
-  const isOver = useRef(false);
+  const [isOver, setOver] = useState(false);
+  const over = useRef(false);
+  const setEnd = useCallback((is: boolean) => {
+    over.current = is;
+    setOver(is);
+  }, []);
   const play = useCallback(() => {
-    if (isOver.current) {
-      isOver.current = false;
+    if (over.current) {
+      setEnd(false);
       engine.visit = new Visit(visitOf(exercise));
     }
     engine.start();
     setPlaying(true);
-  }, [engine, exercise]);
+  }, [engine, exercise, setEnd]);
   const stop = useCallback(() => {
     engine.stop();
     setPlaying(false);
@@ -59,17 +73,20 @@ export function useShown(scenario: Scenario, seed: number) {
       const to = Math.max(0, Math.min(exercise.seconds, seconds));
       const was = engine.isRunning;
       engine.stop();
-      isOver.current = false;
+      setEnd(false);
       engine.visit = new Visit(visitOf(exercise, to));
       engine.shown();
-      if (was) engine.start();
+      // At its end it stays.
+      if (was && !over.current) engine.start();
     },
-    [engine, exercise],
+    [engine, exercise, setEnd],
   );
   useEffect(() => {
+    // The last tick may be lost to a division.
+    const lastTick = Math.round(exercise.seconds * TICKS_PER_SECOND) - 1;
     const end = engine.subscribe(({ now }) => {
-      if (now.seconds < exercise.seconds || isOver.current) return;
-      isOver.current = true;
+      if (now.tick < lastTick || over.current) return;
+      setEnd(true);
       engine.stop();
       setPlaying(false);
     });
@@ -83,6 +100,26 @@ export function useShown(scenario: Scenario, seed: number) {
       engine.stop();
       setPlaying(false);
     };
-  }, [engine, exercise, stop]);
-  return { exercise, engine, isPlaying, play, stop, seek };
+  }, [engine, exercise, stop, setEnd]);
+  return { shown, exercise, engine, isPlaying, isOver, play, stop, seek };
+}
+
+/** The instant at hand as it goes on: drawn anew only where what is made of it changes. */
+export function useAt<Made>(
+  engine: RoomEngine,
+  make: (seconds: number) => Made,
+  key: (made: Made) => string,
+): Made {
+  const [made, setMade] = useState(() => make(engine.visit.seconds));
+  useEffect(() => {
+    let was = '';
+    return engine.subscribe(({ now }) => {
+      const next = make(now.seconds);
+      const nextKey = key(next);
+      if (nextKey === was) return;
+      was = nextKey;
+      setMade(next);
+    });
+  }, [engine, make, key]);
+  return made;
 }

@@ -1,15 +1,16 @@
 import type { Scenario } from '@evenfall/physiology';
-import { useEffect, useState } from 'react';
+import type { Exercise, ShownStep } from '@evenfall/practice';
+import { useCallback, useEffect, useState } from 'react';
 import { useApp } from '../../app/context.js';
-import { ArmScene } from '../drawing/ArmScene.js';
-import { looksOf } from '../drawing/looks.js';
-import { ARM, arteryY } from '../drawing/placing.js';
+import { ShownArm } from '../drawing/ShownArm.js';
+import { ShownGrip } from '../drawing/ShownGrip.js';
 import type { Ears } from '../ears.js';
 import { LiveGauge } from '../LiveGauge.js';
 import { SoundStrip } from '../SoundStrip.js';
-import { useSound } from '../sound.js';
-import { useShown } from '../useShown.js';
-import { CUFF_SCALE } from './cuffScale.js';
+import { StepHeading } from '../StepHeading.js';
+import { stepText } from '../shownText.js';
+import { hasSoundHere, useSound } from '../sound.js';
+import { stepsBy, useAt, useShown } from '../useShown.js';
 
 type ShowProps = {
   readonly scenario: Scenario;
@@ -18,77 +19,125 @@ type ShowProps = {
   readonly onEnd: () => void;
 };
 
-/** How it is done, in the same drawing: the finger at the wrist first, then the chest piece, and an even fall. */
+const lengthOf = (steps: readonly ShownStep[]) => String(steps.length);
+/** What each number is called as it is found. */
+const FOUND = {
+  lost: 'showing.lostAt',
+  first: 'showing.firstAt',
+  'every-beat': 'showing.everyAt',
+  muffled: 'showing.muffledAt',
+  last: 'showing.lastAt',
+  back: 'showing.backAt',
+} as const;
+
+/** How it is done, step by step in words and in the same drawing; the numbers are written down as they come. */
 export function ShowPanel({ scenario, seed, ears, onEnd }: ShowProps) {
   const { words } = useApp();
   const say = words.sentence;
-  const { exercise, engine, isPlaying, play, stop } = useShown(scenario, seed);
-  const sound = useSound(engine, {
-    seed,
-    aids: ears.aids,
-    noiseDbA: scenario.noiseDbA > 45 ? scenario.noiseDbA : null,
-  });
-  const [isFeeling, setFeeling] = useState(false);
+  const { shown, exercise, engine, isPlaying, isOver, play, stop } = useShown(scenario, seed);
+  const { noiseDbA } = exercise.scenario;
+  const sound = useSound(engine, { seed, aids: ears.aids, noiseDbA: noiseDbA > 45 ? noiseDbA : null });
+  // Sound is asked for before anything is shown: the first of it is not to be missed.
+  const [isAsked, setAsked] = useState(() => hasSoundHere() && !sound.isOn);
+  const make = useCallback((seconds: number) => stepsBy(shown, seconds), [shown]);
+  const steps = useAt(engine, make, lengthOf);
+  useEffect(() => window.scrollTo(0, 0), []);
   useEffect(() => {
-    window.scrollTo(0, 0);
+    if (!isAsked) play();
+  }, [isAsked, play]);
+  useEffect(() => {
+    if (sound.isHeldUp) stop();
+  }, [sound.isHeldUp, stop]);
+  const begin = async (withSound: boolean) => {
+    if (withSound) await sound.turnOn();
+    setAsked(false);
+  };
+  const goOn = async () => {
+    if (sound.isHeldUp) await sound.turnOn();
     play();
-  }, [play]);
-  useEffect(() => {
-    const moves = exercise.actions.filter((one) => one.kind === 'finger');
-    let was = false;
-    return engine.subscribe(({ now }) => {
-      const last = moves.findLast(({ tick }) => tick <= now.tick);
-      const is = last?.isOn ?? false;
-      if (is !== was) setFeeling(is);
-      was = is;
-    });
-  }, [engine, exercise]);
-  const { entered } = exercise;
+  };
+  const now = steps.at(-1);
+  const found = steps.filter((one) => one.code in FOUND && one.mmHg !== null);
   return (
     <div className="room room-shown" data-view="arm">
-      <p className="room-lead" role="status">
-        {say('practice.showing')}
-      </p>
+      <div className="room-lead">
+        <StepHeading text={say('practice.showMe')} isUnseen />
+        <p role="status" className="shown-says">
+          {isAsked
+            ? say('showing.withSoundFirst')
+            : sound.isHeldUp
+              ? say('showing.stoppedSound')
+              : now === undefined
+                ? null
+                : stepText(now, shown.manner, words, true)}
+        </p>
+        {isAsked ? (
+          <div className="buttons">
+            <button type="button" className="button button-first" onClick={() => void begin(true)}>
+              {say('showing.showWithSound')}
+            </button>
+            <button type="button" className="button" onClick={() => void begin(false)}>
+              {say('showing.showSilent')}
+            </button>
+          </div>
+        ) : null}
+      </div>
       <div className="room-scene">
-        <ArmScene
-          engine={engine}
-          seed={seed}
-          looks={looksOf(scenario, seed)}
-          armCm={scenario.armCm}
-          isCuffOn
-          cuffScale={CUFF_SCALE[exercise.instrument.bladder]}
-          hasTape={false}
-          inHand="chest-piece"
-          laid={isFeeling ? null : { x: ARM.elbowX + 8, y: arteryY(seed), isPressed: false }}
-          laidText={say('practice.pieceOn')}
-          isFeelingWrist={isFeeling}
-        />
-        {isPlaying || entered.systolic === null ? null : (
-          <p className="entered-large">
-            {[entered.systolic, entered.muffled, entered.diastolic].filter((one) => one !== null).join('/')}{' '}
-            <span className="small soft">{words.sentence('pressure.mmHg')}</span>
-          </p>
-        )}
+        <ShownArm engine={engine} exercise={exercise} />
+        <dl className="shown-found" aria-label={say('showing.numbersSoFar')}>
+          {found.map(({ code, mmHg, atSeconds }) => (
+            <div key={`${code}-${atSeconds}`}>
+              <dt className="small soft">{say(FOUND[code as keyof typeof FOUND])}</dt>
+              <dd>{words.say.number(mmHg ?? 0)}</dd>
+            </div>
+          ))}
+        </dl>
+        {isOver ? <WrittenDown exercise={exercise} steps={steps} /> : null}
       </div>
       <div className="room-hands">
         <div className="room-gauge">
           <LiveGauge engine={engine} />
         </div>
-        <SoundStrip engine={engine} noiseDbA={scenario.noiseDbA} />
+        <ShownGrip code={now?.code ?? 'looking'} />
+        <SoundStrip engine={engine} noiseDbA={noiseDbA} />
       </div>
       <div className="room-next">
-        <button type="button" className="button" onClick={isPlaying ? stop : play}>
-          {say(isPlaying ? 'practice.stop' : 'practice.goOnNow')}
-        </button>
-        {sound.isOn ? null : (
-          <button type="button" className="button" onClick={() => void sound.turnOn()}>
-            {say('practice.soundOn')}
+        {isAsked ? null : (
+          <button type="button" className="button" onClick={isPlaying ? stop : () => void goOn()}>
+            {say(isPlaying ? 'practice.stop' : isOver ? 'showing.onceMore' : 'practice.goOnNow')}
           </button>
         )}
         <button type="button" className="button button-first" onClick={onEnd}>
           {say('practice.showEnd')}
         </button>
       </div>
+    </div>
+  );
+}
+
+/** What came of it, as it is written down. */
+function WrittenDown({
+  exercise: { entered },
+  steps,
+}: {
+  readonly exercise: Exercise;
+  readonly steps: readonly ShownStep[];
+}) {
+  const { words } = useApp();
+  const say = words.sentence;
+  const { systolic, muffled, diastolic } = entered;
+  if (systolic === null) return null;
+  const every = steps.find(({ code }) => code === 'every-beat')?.mmHg ?? null;
+  return (
+    <div className="shown-written">
+      <p className="small soft">{say('showing.writtenDown')}</p>
+      <p className="entered-large">
+        {diastolic === null
+          ? say('showing.byFeel', { systolic })
+          : say('showing.byEar', { systolic, muffled, diastolic })}{' '}
+        <span className="small soft">{say('pressure.mmHg')}</span>
+      </p>
+      {every === null ? null : <p>{say('showing.apart', { first: systolic, every })}</p>}
     </div>
   );
 }

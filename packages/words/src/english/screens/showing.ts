@@ -1,6 +1,94 @@
-/** What is shown to one learner or to a whole room, what the room says of its sound and keys. */
+import type { Say } from '../../say.js';
+
+/** A pressure that is told, or null where it is to be found out. */
+type Told = { mmHg: number | null };
+type Levels = { systolic: number; diastolic: number | null };
+
+function signed(mmHg: number, say: Say): string {
+  const off = Math.round(mmHg);
+  return off === 0 ? say.number(0) : `${off > 0 ? '+' : '−'}${say.number(Math.abs(off))}`;
+}
+
+/** What is shown to one learner or to a whole room, step by step; what the room says of its sound and keys. */
 export const showing = {
   stoppedSound: 'Stopped: the sound was taken away, by a call perhaps.',
   goOnWithSound: 'Go on with sound',
   letterKeys: 'Keys that are single letters, in the room only',
+
+  // Step by step. Where a class is to find the numbers they are left out.
+  'other-gauge': (f: Told, say: Say) =>
+    f.mmHg === null || f.mmHg === 0
+      ? 'First the gauge that came with this person: it was not right, and was put away. This is another one.'
+      : `First the gauge that came with this person: with no air in the cuff its needle stood at ${say.number(f.mmHg)}. It was put away. This is another one.`,
+  quieter: 'It was too noisy to hear soft sounds: they went to a quieter place first.',
+  looking: 'The cuff is on, and empty. The needle stands at zero.',
+  feeling: 'By feel first: fingertips on the wrist, and up until the pulse is gone.',
+  lost: (f: Told, say: Say) =>
+    f.mmHg === null
+      ? 'The pulse is gone: all air out.'
+      : `The pulse is gone at ${say.number(f.mmHg)}: all air out.`,
+  waiting: 'The arm rests for a quarter of a minute, the cuff empty.',
+  pumping: (f: Told, say: Say) =>
+    f.mmHg === null
+      ? 'Up again, at least 30 over where the pulse went.'
+      : `Up again to ${say.number(f.mmHg)}, at least 30 over where the pulse went.`,
+  falling: 'The chest piece lies on the artery. The valve a little open: down evenly. Listen.',
+  fallingFelt: 'The valve a little open: down evenly. The fingertips wait for the pulse.',
+  slowly: 'Now very slowly, breath by breath.',
+  first: (f: Told, say: Say) =>
+    f.mmHg === null ? 'Listen.' : `The first sound, and another: ${say.number(f.mmHg)}.`,
+  muffled: (f: Told, say: Say) =>
+    f.mmHg === null ? 'Listen.' : `They are muffled from ${say.number(f.mmHg)} on.`,
+  last: (f: Told, say: Say) =>
+    f.mmHg === null ? 'Listen.' : `The last sound: ${say.number(f.mmHg)}. Listen on, to be sure.`,
+  'every-beat': (f: Told, say: Say) =>
+    f.mmHg === null
+      ? 'On at the usual speed.'
+      : `From ${say.number(f.mmHg)} on every beat is heard, breathing in as well. On at the usual speed.`,
+  back: (f: Told, say: Say) => (f.mmHg === null ? 'Feel.' : `The pulse is back: ${say.number(f.mmHg)}.`),
+  emptying: 'All air out.',
+  over: 'That was all of it.',
+
+  // One learner is shown.
+  withSoundFirst: 'There is something to hear. Put headphones on and begin low.',
+  showWithSound: 'Begin with sound',
+  showSilent: 'Begin without, sounds shown',
+  onceMore: 'Once more',
+  writtenDown: 'Written down',
+  byFeel: (f: { systolic: number }, say: Say) => `${say.number(f.systolic)}, by feel`,
+  byEar: (f: Levels & { muffled: number | null }, say: Say) =>
+    [f.systolic, f.muffled, f.diastolic]
+      .filter((one) => one !== null)
+      .map((one) => say.number(one))
+      .join('/'),
+  apart: (f: { first: number; every: number }, say: Say) =>
+    `${say.number(f.first)} while breathing out only, ${say.number(f.every)} with every beat: ${say.number(f.first - f.every)} mmHg apart. Over 10 cannot wait.`,
+  numbersSoFar: 'Numbers so far',
+  lostAt: 'pulse gone',
+  firstAt: 'first sound',
+  everyAt: 'every beat',
+  muffledAt: 'muffled',
+  lastAt: 'last sound',
+  backAt: 'pulse back',
+
+  // A whole room is shown.
+  roomPlaying: 'The person is being measured',
+  roomOver: 'It is over. What did you hear, and where?',
+  beforeFirst: 'Just before the first',
+  fromStart: 'From the start',
+  byChance: 'Somebody, by chance',
+  classSaid: 'What the class said',
+  classSays: 'First and last, such as 124/78',
+  holdIt: 'Hold it',
+  saidWrong: 'Write 124/78, or one number for the first alone.',
+  saidOne: (f: { first: number; last: number | null }, say: Say) =>
+    f.last === null ? say.number(f.first) : `${say.number(f.first)}/${say.number(f.last)}`,
+  saidOff: (f: Levels, say: Say) =>
+    f.diastolic === null
+      ? signed(f.systolic, say)
+      : `${signed(f.systolic, say)} / ${signed(f.diastolic, say)}`,
+  forget: 'Forget it',
+  trueNow: (f: { systolic: number; diastolic: number }, say: Say) =>
+    `${say.number(Math.round(f.systolic))}/${say.number(Math.round(f.diastolic))}`,
+  figure: 'The letting down',
 } as const;

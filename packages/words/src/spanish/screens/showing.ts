@@ -1,8 +1,85 @@
 import type { showing as english } from '../../english/screens/showing.js';
 import type { Reworded } from '../../reworded.js';
+import type { Say } from '../../say.js';
+
+function signed(mmHg: number, say: Say): string {
+  const off = Math.round(mmHg);
+  return off === 0 ? say.number(0) : `${off > 0 ? '+' : '−'}${say.number(Math.abs(off))}`;
+}
 
 export const showing: Reworded<typeof english> = {
   stoppedSound: 'Parado: se quitó el sonido, quizá por una llamada.',
   goOnWithSound: 'Seguir con sonido',
   letterKeys: 'Teclas de una sola letra, solo en la sala',
+  'other-gauge': (f, say) =>
+    f.mmHg === null || f.mmHg === 0
+      ? 'Primero el manómetro que vino con esta persona: no estaba bien y se apartó. Este es otro.'
+      : `Primero el manómetro que vino con esta persona: sin aire en el manguito la aguja marcaba ${say.number(f.mmHg)}. Se apartó. Este es otro.`,
+  quieter: 'Había demasiado ruido para oír lo suave: primero fueron a un lugar más tranquilo.',
+  looking: 'El manguito está puesto y vacío. La aguja está en cero.',
+  feeling: 'Primero por palpación: los dedos en la muñeca, y subir hasta que el pulso desaparece.',
+  lost: (f, say) =>
+    f.mmHg === null
+      ? 'El pulso desapareció: fuera todo el aire.'
+      : `El pulso desapareció en ${say.number(f.mmHg)}: fuera todo el aire.`,
+  waiting: 'El brazo descansa un cuarto de minuto, el manguito vacío.',
+  pumping: (f, say) =>
+    f.mmHg === null
+      ? 'Otra vez arriba, al menos 30 por encima de donde desapareció el pulso.'
+      : `Otra vez arriba hasta ${say.number(f.mmHg)}, al menos 30 por encima de donde desapareció el pulso.`,
+  falling:
+    'La campana está sobre la arteria. La válvula un poco abierta: bajar de manera uniforme. Escuchen.',
+  fallingFelt: 'La válvula un poco abierta: bajar de manera uniforme. Los dedos esperan el pulso.',
+  slowly: 'Ahora muy despacio, respiración a respiración.',
+  first: (f, say) => (f.mmHg === null ? 'Escuchen.' : `El primer ruido, y otro: ${say.number(f.mmHg)}.`),
+  muffled: (f, say) => (f.mmHg === null ? 'Escuchen.' : `Se apagan desde ${say.number(f.mmHg)}.`),
+  last: (f, say) =>
+    f.mmHg === null
+      ? 'Escuchen.'
+      : `El último ruido: ${say.number(f.mmHg)}. Se sigue escuchando, para estar seguros.`,
+  'every-beat': (f, say) =>
+    f.mmHg === null
+      ? 'Sigue a la velocidad habitual.'
+      : `Desde ${say.number(f.mmHg)} se oye cada latido, también al inspirar. Sigue a la velocidad habitual.`,
+  back: (f, say) => (f.mmHg === null ? 'Palpen.' : `El pulso ha vuelto: ${say.number(f.mmHg)}.`),
+  emptying: 'Fuera todo el aire.',
+  over: 'Eso fue todo.',
+  withSoundFirst: 'Hay algo que oír. Póngase los auriculares y empiece bajo.',
+  showWithSound: 'Empezar con sonido',
+  showSilent: 'Empezar sin sonido, los ruidos dibujados',
+  onceMore: 'Otra vez',
+  writtenDown: 'Anotado',
+  byFeel: (f, say) => `${say.number(f.systolic)}, por palpación`,
+  byEar: (f, say) =>
+    [f.systolic, f.muffled, f.diastolic]
+      .filter((one) => one !== null)
+      .map((one) => say.number(one))
+      .join('/'),
+  apart: (f, say) =>
+    `${say.number(f.first)} solo al espirar, ${say.number(f.every)} en cada latido: ${say.number(f.first - f.every)} mmHg de diferencia. Más de 10 no puede esperar.`,
+  numbersSoFar: 'Números hasta ahora',
+  lostAt: 'pulso perdido',
+  firstAt: 'primer ruido',
+  everyAt: 'cada latido',
+  muffledAt: 'apagados',
+  lastAt: 'último ruido',
+  backAt: 'vuelve el pulso',
+  roomPlaying: 'Se está midiendo a la persona',
+  roomOver: 'Se acabó. ¿Qué se oyó, y dónde?',
+  beforeFirst: 'Justo antes del primero',
+  fromStart: 'Desde el principio',
+  byChance: 'Alguien, al azar',
+  classSaid: 'Lo que dijo la clase',
+  classSays: 'Primero y último, como 124/78',
+  holdIt: 'Apuntarlo',
+  saidWrong: 'Escriba 124/78, o un solo número para el primero.',
+  saidOne: (f, say) =>
+    f.last === null ? say.number(f.first) : `${say.number(f.first)}/${say.number(f.last)}`,
+  saidOff: (f, say) =>
+    f.diastolic === null
+      ? signed(f.systolic, say)
+      : `${signed(f.systolic, say)} / ${signed(f.diastolic, say)}`,
+  forget: 'Olvidarlo',
+  trueNow: (f, say) => `${say.number(Math.round(f.systolic))}/${say.number(Math.round(f.diastolic))}`,
+  figure: 'La bajada',
 };

@@ -1,0 +1,81 @@
+import type { Levels } from '@evenfall/physiology';
+import { useState } from 'react';
+import { useApp } from '../app/context.js';
+import { Field } from '../parts/Field.js';
+import { parseSaid, type Said } from './said.js';
+
+type SaidProps = {
+  readonly said: readonly Said[];
+  readonly onSaid: (said: readonly Said[]) => void;
+  /** Null as long as it is hidden. */
+  readonly truth: Levels | null;
+};
+
+/** What was said in the room is held until the truth stands beside it. It is of nobody, and kept nowhere. */
+export function ClassSaid({ said, onSaid, truth }: SaidProps) {
+  const { words } = useApp();
+  const say = words.sentence;
+  const [text, setText] = useState('');
+  const [isWrong, setWrong] = useState(false);
+  return (
+    <form
+      className="class-said"
+      aria-label={say('showing.classSaid')}
+      onSubmit={(event) => {
+        event.preventDefault();
+        const one = parseSaid(text);
+        setWrong(one === null);
+        if (one === null) return;
+        onSaid([...said, one]);
+        setText('');
+      }}
+    >
+      <h3>{say('showing.classSaid')}</h3>
+      {said.length === 0 ? null : (
+        <ul>
+          {said.map((one, at) => (
+            // biome-ignore lint/suspicious/noArrayIndexKey: the same may be said twice, and the order stays
+            <li key={at}>
+              <span className="class-said-one">{say('showing.saidOne', one)}</span>
+              {truth === null ? null : (
+                <span>
+                  {say('showing.saidOff', {
+                    systolic: one.first - truth.systolic,
+                    diastolic: one.last === null ? null : one.last - truth.diastolic,
+                  })}
+                </span>
+              )}
+              <button
+                type="button"
+                className="button button-quiet"
+                aria-label={`${say('showing.forget')}: ${say('showing.saidOne', one)}`}
+                onClick={() => onSaid(said.filter((_, other) => other !== at))}
+              >
+                {say('showing.forget')}
+              </button>
+            </li>
+          ))}
+        </ul>
+      )}
+      <div className="class-said-more">
+        <Field label={say('showing.classSays')} wrong={isWrong ? say('showing.saidWrong') : null}>
+          {(control) => (
+            <input
+              {...control}
+              type="text"
+              inputMode="text"
+              autoComplete="off"
+              className="short-input"
+              maxLength={9}
+              value={text}
+              onChange={(event) => setText(event.target.value)}
+            />
+          )}
+        </Field>
+        <button type="submit" className="button">
+          {say('showing.holdIt')}
+        </button>
+      </div>
+    </form>
+  );
+}

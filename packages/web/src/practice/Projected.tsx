@@ -1,0 +1,176 @@
+import type { Scenario } from '@evenfall/physiology';
+import { debrief } from '@evenfall/practice';
+import { exerciseFigure } from '@evenfall/report';
+import { useCallback, useEffect, useMemo, useState } from 'react';
+import { useApp } from '../app/context.js';
+import { FigureShown } from '../away/FigureShown.js';
+import { RUN_FIGURE } from '../debrief/runFigure.js';
+import { useWakeLock } from '../round/useWakeLock.js';
+import { ClassSaid } from './ClassSaid.js';
+import { ShownArm } from './drawing/ShownArm.js';
+import { ShownGrip } from './drawing/ShownGrip.js';
+import { NO_AIDS } from './ears.js';
+import type { RoomEngine } from './engine.js';
+import { LiveGauge } from './LiveGauge.js';
+import { Loudness } from './panels/EarsPanel.js';
+import { SoundStrip } from './SoundStrip.js';
+import { StepHeading } from './StepHeading.js';
+import type { Said } from './said.js';
+import { scenarioLesson, scenarioTitle, whoText } from './scenarioText.js';
+import { stepText } from './shownText.js';
+import { useSound } from './sound.js';
+import { KEYS_HERE, useKeys } from './useKeys.js';
+import { beforeFirst, stepsBy, useAt, useShown } from './useShown.js';
+
+const JUMP_SECONDS = 5;
+const HEARD = { ...NO_AIDS, hadSound: true };
+
+type ProjectedProps = {
+  readonly scenario: Scenario;
+  readonly seed: number;
+  readonly onAnother: () => void;
+};
+
+/** What a whole room looks at and listens to. What comes and goes stands below the buttons, which stay where the hand is. */
+export function Projected({ scenario, seed, onAnother }: ProjectedProps) {
+  const { words } = useApp();
+  const say = words.sentence;
+  const { shown, exercise, engine, isPlaying, isOver, play, stop, seek } = useShown(scenario, seed);
+  const [isRevealed, setRevealed] = useState(false);
+  const [showsSounds, setShowsSounds] = useState(false);
+  const [said, setSaid] = useState<readonly Said[]>([]);
+  const { noiseDbA } = exercise.scenario;
+  const sound = useSound(engine, { seed, aids: HEARD, noiseDbA: noiseDbA > 45 ? noiseDbA : null });
+  useWakeLock(true);
+  useEffect(() => play(), [play]);
+  useEffect(() => {
+    if (sound.isHeldUp) stop();
+  }, [sound.isHeldUp, stop]);
+  const goOn = async () => {
+    if (sound.isHeldUp) await sound.turnOn();
+    play();
+  };
+  const toggle = () => (isPlaying ? stop() : void goOn());
+  const jump = (by: number) => seek(engine.visit.seconds + by);
+  const first = beforeFirst(shown);
+  useKeys((key, { repeat }) => {
+    if (key === 'ArrowLeft') jump(-JUMP_SECONDS);
+    else if (key === 'ArrowRight') jump(JUMP_SECONDS);
+    else if (repeat) return key === ' ';
+    else if (key === ' ') toggle();
+    else if (key === 't' || key === 'T') setRevealed((was) => !was);
+    else if (key === 'n' || key === 'N') onAnother();
+    else return false;
+    return true;
+  });
+  const make = useCallback((seconds: number) => stepsBy(shown, seconds).at(-1), [shown]);
+  const step = useAt(engine, make, (one) => `${one?.code} ${one?.atSeconds}`);
+  const result = useMemo(() => (isRevealed ? debrief(exercise) : null), [isRevealed, exercise]);
+  const lesson = scenarioLesson(scenario, words);
+  const state = sound.isHeldUp
+    ? 'showing.stoppedSound'
+    : isPlaying
+      ? 'practice.roomListens'
+      : isOver
+        ? 'showing.roomOver'
+        : 'practice.roomAsk';
+  return (
+    <div className="projected" {...KEYS_HERE}>
+      <StepHeading text={say('showing.roomPlaying')} isUnseen />
+      <div className="projected-gauge">
+        <LiveGauge engine={engine} />
+      </div>
+      <div className="projected-beside">
+        <p className="projected-state" role="status">
+          {say(state)}
+        </p>
+        <div className="projected-doing">
+          <p>{step === undefined ? null : stepText(step, shown.manner, words, isRevealed)}</p>
+          <ShownGrip code={step?.code ?? 'looking'} />
+          <ShownArm engine={engine} exercise={exercise} />
+        </div>
+        <Clock engine={engine} seconds={exercise.seconds} />
+        <div className="room-buttons">
+          <button type="button" className="button button-first" onClick={toggle}>
+            {say(isPlaying ? 'practice.stop' : isOver ? 'showing.fromStart' : 'practice.goOnNow')}
+          </button>
+          <button type="button" className="button" onClick={() => setRevealed(!isRevealed)}>
+            {say(isRevealed ? 'practice.hide' : 'practice.reveal')}
+          </button>
+          <button type="button" className="button" onClick={() => jump(-JUMP_SECONDS)}>
+            {say('practice.back5')}
+          </button>
+          <button type="button" className="button" onClick={() => jump(JUMP_SECONDS)}>
+            {say('practice.forth5')}
+          </button>
+          {first === null ? null : (
+            <button type="button" className="button" onClick={() => seek(first)}>
+              {say('showing.beforeFirst')}
+            </button>
+          )}
+          <button type="button" className="button" onClick={() => setShowsSounds(!showsSounds)}>
+            {say(showsSounds ? 'practice.hideSounds' : 'practice.showSoundsNow')}
+          </button>
+          <button type="button" className="button" onClick={onAnother}>
+            {say('practice.another')}
+          </button>
+          {sound.isOn ? null : (
+            <button type="button" className="button" onClick={() => void sound.turnOn()}>
+              {say('practice.soundOn')}
+            </button>
+          )}
+        </div>
+        <ClassSaid said={said} onSaid={setSaid} truth={result === null ? null : result.reference} />
+        {result === null ? null : (
+          <div className="projected-truth">
+            <p className="small soft">{say('practice.truth')}</p>
+            <p className="projected-numbers">{say('showing.trueNow', result.reference)}</p>
+            <p>
+              <strong>{scenarioTitle(scenario, words)}</strong> · {whoText(scenario, words)} ·{' '}
+              {say('practice.pulse')} {words.say.rate(result.truth.pulsePerMinute)} ·{' '}
+              {say('practice.breaths')} {words.say.rate(result.truth.breathsPerMinute)}
+            </p>
+            {lesson === null ? null : <p>{lesson}</p>}
+          </div>
+        )}
+        {showsSounds ? <SoundStrip engine={engine} noiseDbA={noiseDbA} /> : null}
+        {sound.isOn ? <Loudness share={sound.loudness} onChange={sound.setLoudness} /> : null}
+        <p className="small soft">{say('practice.roomKeys')}</p>
+      </div>
+      {result === null || result.fall === null ? null : (
+        <section className="projected-figure">
+          <h2>{say('showing.figure')}</h2>
+          <FigureShown
+            name="run"
+            draw={(how) =>
+              exerciseFigure(
+                { ...result, fall: result.fall as NonNullable<typeof result.fall>, marks: marksOf(said) },
+                words,
+                how,
+              )
+            }
+            {...RUN_FIGURE}
+          />
+        </section>
+      )}
+    </div>
+  );
+}
+
+/** What was said last, as marks that have no time. */
+function marksOf(said: readonly Said[]) {
+  const one = said.at(-1);
+  if (one === undefined) return [];
+  const mark = (what: 'first sound' | 'last sound', mmHg: number) => ({ what, mmHg, atSeconds: null });
+  return [mark('first sound', one.first), ...(one.last === null ? [] : [mark('last sound', one.last)])];
+}
+
+/** How far it is, second by second. */
+function Clock({ engine, seconds }: { readonly engine: RoomEngine; readonly seconds: number }) {
+  const { words } = useApp();
+  const [now, setNow] = useState(0);
+  useEffect(() => engine.subscribe(({ now: at }) => setNow(Math.round(at.seconds))), [engine]);
+  return (
+    <p className="soft">{words.sentence('practice.secondsOf', { seconds: now, all: Math.round(seconds) })}</p>
+  );
+}

@@ -1,0 +1,35 @@
+import type { Exercise } from '@evenfall/practice';
+import { useCallback } from 'react';
+import { useApp } from '../../app/context.js';
+import type { RoomEngine } from '../engine.js';
+import { CUFF_SCALE } from '../panels/cuffScale.js';
+import { handsAt, useAt } from '../useShown.js';
+import { ArmScene } from './ArmScene.js';
+import { looksOf } from './looks.js';
+import { ARM, arteryY } from './placing.js';
+
+type Hands = ReturnType<typeof handsAt>;
+const keyOf = ({ isFeeling, isListening }: Hands) => `${isFeeling} ${isListening}`;
+
+/** The arm of a demonstration: fingertips at the wrist while they feel, the chest piece while it listens. */
+export function ShownArm({ engine, exercise }: { readonly engine: RoomEngine; readonly exercise: Exercise }) {
+  const { words } = useApp();
+  const { scenario, seed, instrument } = exercise;
+  const make = useCallback((seconds: number) => handsAt(exercise, seconds), [exercise]);
+  const { isFeeling, isListening } = useAt(engine, make, keyOf);
+  return (
+    <ArmScene
+      engine={engine}
+      seed={seed}
+      looks={looksOf(scenario, seed)}
+      armCm={scenario.armCm}
+      isCuffOn
+      cuffScale={CUFF_SCALE[instrument.bladder]}
+      hasTape={false}
+      inHand="chest-piece"
+      laid={isListening ? { x: ARM.elbowX + 8, y: arteryY(seed), isPressed: false } : null}
+      laidText={words.sentence('practice.pieceOn')}
+      isFeelingWrist={isFeeling}
+    />
+  );
+}

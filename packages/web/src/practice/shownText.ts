@@ -1,0 +1,23 @@
+import type { Manner, ShownStep } from '@evenfall/practice';
+import type { Words } from '@evenfall/words';
+
+/** Steps of which a pressure is told. */
+const TOLD = ['other-gauge', 'lost', 'pumping', 'first', 'muffled', 'last', 'every-beat', 'back'] as const;
+type Told = (typeof TOLD)[number];
+
+function isTold(code: ShownStep['code']): code is Told {
+  return (TOLD as readonly string[]).includes(code);
+}
+
+/** What is done at a step. @param hasNumbers false where a class is to find them itself */
+export function stepText(
+  { code, mmHg }: Pick<ShownStep, 'code' | 'mmHg'>,
+  manner: Manner,
+  words: Words,
+  hasNumbers: boolean,
+): string {
+  if (isTold(code)) return words.sentence(`showing.${code}`, { mmHg: hasNumbers ? mmHg : null });
+  return words.sentence(
+    code === 'falling' && manner === 'by-feel' ? 'showing.fallingFelt' : `showing.${code}`,
+  );
+}

@@ -31,7 +31,10 @@ type ProjectedProps = {
   readonly onAnother: () => void;
 };
 
-/** What a whole room looks at and listens to. What comes and goes stands below the buttons, which stay where the hand is. */
+/**
+ * What a whole room looks at and listens to. The truth takes the place of the picture, and what else comes and goes stands below
+ * the buttons: they stay where the hand is.
+ */
 export function Projected({ scenario, seed, onAnother }: ProjectedProps) {
   const { words } = useApp();
   const say = words.sentence;
@@ -87,7 +90,22 @@ export function Projected({ scenario, seed, onAnother }: ProjectedProps) {
         <div className="projected-doing">
           <p>{step === undefined ? null : stepText(step, shown.manner, words, isRevealed)}</p>
           <ShownGrip code={step?.code ?? 'looking'} />
-          <ShownArm engine={engine} exercise={exercise} />
+          <div className="projected-place">
+            {result === null ? (
+              <ShownArm engine={engine} exercise={exercise} />
+            ) : (
+              <div>
+                <p className="small soft">{say('practice.truth')}</p>
+                <p className="projected-numbers">{say('showing.trueNow', result.reference)}</p>
+                <p>
+                  <strong>{scenarioTitle(scenario, words)}</strong> · {whoText(scenario, words)} ·{' '}
+                  {say('practice.pulse')} {words.say.rate(result.truth.pulsePerMinute)} ·{' '}
+                  {say('practice.breaths')} {words.say.rate(result.truth.breathsPerMinute)}
+                </p>
+                {lesson === null ? null : <p>{lesson}</p>}
+              </div>
+            )}
+          </div>
         </div>
         <Clock engine={engine} seconds={exercise.seconds} />
         <div className="room-buttons">
@@ -121,18 +139,6 @@ export function Projected({ scenario, seed, onAnother }: ProjectedProps) {
           )}
         </div>
         <ClassSaid said={said} onSaid={setSaid} truth={result === null ? null : result.reference} />
-        {result === null ? null : (
-          <div className="projected-truth">
-            <p className="small soft">{say('practice.truth')}</p>
-            <p className="projected-numbers">{say('showing.trueNow', result.reference)}</p>
-            <p>
-              <strong>{scenarioTitle(scenario, words)}</strong> · {whoText(scenario, words)} ·{' '}
-              {say('practice.pulse')} {words.say.rate(result.truth.pulsePerMinute)} ·{' '}
-              {say('practice.breaths')} {words.say.rate(result.truth.breathsPerMinute)}
-            </p>
-            {lesson === null ? null : <p>{lesson}</p>}
-          </div>
-        )}
         {showsSounds ? <SoundStrip engine={engine} noiseDbA={noiseDbA} /> : null}
         {sound.isOn ? <Loudness share={sound.loudness} onChange={sound.setLoudness} /> : null}
         <p className="small soft">{say('practice.roomKeys')}</p>

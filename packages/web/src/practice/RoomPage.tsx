@@ -322,7 +322,7 @@ function Exercise({ draft, put, change, keepQuietly, forget }: ExerciseProps) {
   const isStanding = stopped !== null && isLive && !isKept;
   return (
     <>
-      <div className={isStanding ? 'notice room-stopped' : undefined}>
+      <div className={isStanding ? 'notice room-stopped' : isKept ? undefined : 'unseen'}>
         {/* There before its text is: a voice says what comes into it. */}
         <div role="status">
           {isKept ? <Kept exercise={draft.exercise} /> : isStanding ? <p>{say(STOPPED[stopped])}</p> : null}

@@ -11,7 +11,8 @@ import type { Arranged } from './arranged.js';
  *   bulb or valve, or until `toMmHg`. For showing how, for batch studies and for tests.
  * - `chest-piece`: put on (`offMm` from the artery) or taken away (null).
  * - `arm`: held so far below the heart. - `finger`: on the wrist, or away. - `talk`: the person begins or stops.
- * - `arrange`: how the person sits, what they do and hold, from now on; what is left out stays as it is.
+ * - `arrange`: how the person sits, what they do and hold, on which arm the cuff is, from now on; what is left out stays as
+ *   it is.
  * - `cuff`: another one is put on, empty.
  */
 export type Action = { readonly tick: number } & (

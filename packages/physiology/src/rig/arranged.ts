@@ -7,6 +7,7 @@ export type Arranged = Partial<
   Pick<
     Circumstances,
     | 'posture'
+    | 'arm'
     | 'isTalking'
     | 'hasLegsCrossed'
     | 'hasBackUnsupported'

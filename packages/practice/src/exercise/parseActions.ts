@@ -69,6 +69,7 @@ const FIELDS = [
   'isTalking',
   ...ARRANGED_SWITCHES,
   'posture',
+  'arm',
   'bladder',
 ];
 const MOST_ACTIONS = 20_000;
@@ -160,6 +161,9 @@ function arrangedIn(reader: FieldReader, parent: string): Arranged {
       : {}),
     ...(isGiven('posture')
       ? { posture: reader.choice<Posture>('posture', POSTURES, null) ?? 'sitting' }
+      : {}),
+    ...(isGiven('arm')
+      ? { arm: reader.choice<'right' | 'left'>('arm', ['right', 'left'], null) ?? 'right' }
       : {}),
   };
 }

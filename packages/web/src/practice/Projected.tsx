@@ -19,6 +19,7 @@ import type { Said } from './said.js';
 import { scenarioLesson, scenarioTitle, whoText } from './scenarioText.js';
 import { stepText } from './shownText.js';
 import { useSound } from './sound.js';
+import { TruthBeyond } from './TruthBeyond.js';
 import { KEYS_HERE, useKeys } from './useKeys.js';
 import { beforeFirst, stepsBy, useAt, useShown } from './useShown.js';
 
@@ -103,6 +104,7 @@ export function Projected({ scenario, seed, onAnother }: ProjectedProps) {
                   {say('practice.breaths')} {words.say.rate(result.truth.breathsPerMinute)}
                 </p>
                 {lesson === null ? null : <p>{lesson}</p>}
+                <TruthBeyond scenario={scenario} truth={result.truth} />
               </div>
             )}
           </div>

@@ -1,3 +1,4 @@
+import { judge } from '@evenfall/practice';
 import { type EntryFrame, NOTHING_CHOSEN } from '@evenfall/record';
 import { useMemo, useState } from 'react';
 import { Link } from 'wouter';
@@ -11,6 +12,7 @@ import { exerciseOf } from '../exerciseOf.js';
 import type { PracticeDraft } from '../keptPractice.js';
 import { StepHeading } from '../StepHeading.js';
 import { scenarioLesson } from '../scenarioText.js';
+import { TruthBeyond } from '../TruthBeyond.js';
 import type { Change } from '../usePractice.js';
 
 type DoneProps = {
@@ -168,10 +170,12 @@ export function TruthPanel({
   const inForce = useKept(({ known }) => known.inForce.value) ?? NOTHING_CHOSEN;
   const content = useMemo(() => exerciseOf(draft, inForce), [draft, inForce]);
   const lesson = scenarioLesson(content.scenario, words);
+  const { truth: was } = useMemo(() => judge(content), [content]);
   return (
     <section className="practice-done" aria-label={say('practice.truth')}>
       <StepHeading text={say('practice.truth')} />
       <TruthTable exercise={content} />
+      <TruthBeyond scenario={content.scenario} truth={was} />
       {lesson === null ? null : (
         <p>
           <strong>{say('practice.lesson')}:</strong> {lesson}

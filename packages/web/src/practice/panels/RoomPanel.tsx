@@ -86,6 +86,7 @@ export function RoomPanel({ engine, draft, change, next, ...more }: RoomProps) {
   };
   const laid = inHand === 'fingers' ? fingers : draft.piece;
   const isUp = circumstances.posture === 'standing';
+  const isLeft = circumstances.arm === 'left';
   return (
     <div className="room" data-view={view}>
       <fieldset className="room-tabs">
@@ -192,11 +193,23 @@ export function RoomPanel({ engine, draft, change, next, ...more }: RoomProps) {
                   )}
                 </>
               ) : (
-                <Tool
-                  text={say(draft.hasMeasuredArm ? 'practice.tapeAway' : 'practice.tape')}
-                  isOn={draft.hasMeasuredArm}
-                  onUse={() => change((was) => ({ ...was, hasMeasuredArm: !was.hasMeasuredArm }))}
-                />
+                <>
+                  <Tool
+                    text={say(draft.hasMeasuredArm ? 'practice.tapeAway' : 'practice.tape')}
+                    isOn={draft.hasMeasuredArm}
+                    onUse={() => change((was) => ({ ...was, hasMeasuredArm: !was.hasMeasuredArm }))}
+                  />
+                  {isFlat ? (
+                    <Tool
+                      text={say(isLeft ? 'showing.toRight' : 'showing.toLeft')}
+                      isOn={false}
+                      onUse={() => {
+                        setFingers(null);
+                        arrange({ arm: isLeft ? 'right' : 'left' });
+                      }}
+                    />
+                  ) : null}
+                </>
               )}
               <Tool
                 text={say(isFeelingWrist ? 'practice.wristAway' : 'practice.wrist')}
@@ -214,6 +227,7 @@ export function RoomPanel({ engine, draft, change, next, ...more }: RoomProps) {
                 />
               ) : null}
             </div>
+            <p className="small soft">{say(isLeft ? 'showing.left' : 'showing.right')}</p>
             {draft.isCuffOn ? (
               <p className="small soft" role="status">
                 {say('practice.cuffIsOn', { text: say(`practice.${bladder}`) })}{' '}

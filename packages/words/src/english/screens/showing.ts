@@ -4,6 +4,12 @@ import type { Say } from '../../say.js';
 type Told = { mmHg: number | null };
 type Levels = { systolic: number; diastolic: number | null };
 
+type Pair = { systolic: number; diastolic: number };
+
+function pair({ systolic, diastolic }: Pair, say: Say): string {
+  return `${say.number(systolic)}/${say.number(diastolic)}`;
+}
+
 function signed(mmHg: number, say: Say): string {
   const off = Math.round(mmHg);
   return off === 0 ? say.number(0) : `${off > 0 ? '+' : '−'}${say.number(Math.abs(off))}`;
@@ -91,4 +97,16 @@ export const showing = {
   trueNow: (f: { systolic: number; diastolic: number }, say: Say) =>
     `${say.number(Math.round(f.systolic))}/${say.number(Math.round(f.diastolic))}`,
   figure: 'The letting down',
+
+  // What one visit does not show of a person.
+  atHome: (f: Pair, say: Say) => `At home, on average: ${pair(f, say)}. In this room nobody can see it.`,
+  onTheLeft: (f: Pair, say: Say) => `At rest, on the left arm: ${pair(f, say)}.`,
+  onTheFeet: (f: { one: Pair; three: Pair }, say: Say) =>
+    `On the feet: ${pair(f.one, say)} after one minute, ${pair(f.three, say)} after three.`,
+  notAtTheWrist: (f: { heart: number; wrist: number }, say: Say) =>
+    `The heart beat ${say.rate(f.heart)} times a minute, the wrist felt ${say.rate(f.wrist)}. To count the heart one listens at its apex; in this room no heart is heard there.`,
+  toLeft: 'To the left arm',
+  toRight: 'To the right arm',
+  left: 'It is the left arm.',
+  right: 'It is the right arm.',
 } as const;

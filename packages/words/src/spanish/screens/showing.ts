@@ -2,6 +2,10 @@ import type { showing as english } from '../../english/screens/showing.js';
 import type { Reworded } from '../../reworded.js';
 import type { Say } from '../../say.js';
 
+function pair({ systolic, diastolic }: { systolic: number; diastolic: number }, say: Say): string {
+  return `${say.number(systolic)}/${say.number(diastolic)}`;
+}
+
 function signed(mmHg: number, say: Say): string {
   const off = Math.round(mmHg);
   return off === 0 ? say.number(0) : `${off > 0 ? '+' : '−'}${say.number(Math.abs(off))}`;
@@ -82,4 +86,13 @@ export const showing: Reworded<typeof english> = {
   forget: 'Olvidarlo',
   trueNow: (f, say) => `${say.number(Math.round(f.systolic))}/${say.number(Math.round(f.diastolic))}`,
   figure: 'La bajada',
+  atHome: (f, say) => `En casa, de media: ${pair(f, say)}. En esta sala nadie puede verlo.`,
+  onTheLeft: (f, say) => `En reposo, en el brazo izquierdo: ${pair(f, say)}.`,
+  onTheFeet: (f, say) => `De pie: ${pair(f.one, say)} al minuto, ${pair(f.three, say)} a los tres.`,
+  notAtTheWrist: (f, say) =>
+    `El corazón latió ${say.rate(f.heart)} veces por minuto, la muñeca notó ${say.rate(f.wrist)}. Para contar el corazón se escucha en la punta; en esta sala no se oye allí ningún corazón.`,
+  toLeft: 'Al brazo izquierdo',
+  toRight: 'Al brazo derecho',
+  left: 'Es el brazo izquierdo.',
+  right: 'Es el brazo derecho.',
 };

@@ -53,8 +53,7 @@ test('on the other arm there are other numbers, by what the book says, and they 
 });
 
 test('the log says on which arm, and nothing but an arm is taken for one', () => {
-  const list = (arm: unknown) =>
-    parseActions({ seconds: 200, actions: [{ tick: 5, kind: 'arrange', arm }] });
+  const list = (arm: unknown) => parseActions({ seconds: 200, actions: [{ tick: 5, kind: 'arrange', arm }] });
   expect(list('left')).toMatchObject({ ok: true });
   expect(list('both')).toMatchObject({ ok: false });
 });

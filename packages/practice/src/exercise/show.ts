@@ -25,6 +25,8 @@ const MOST_MMHG = 280;
 const LISTENS_ON_MMHG = 45;
 const STEP_TICKS = 4;
 const TAIL_SECONDS = 3;
+/** Of the wait the first part goes by while the cuff empties, seconds. */
+const EMPTIES_SECONDS = 3;
 
 /** What the hands do from a second of the visit on; `mmHg` is where they came to, null where it is no pressure. */
 export type HandStep = {
@@ -94,8 +96,9 @@ export function show(
     step('lost', lostMmHg === null ? null : roundedMark(lostMmHg));
     act({ tick: rig.tick, kind: 'quick-release' });
     if (manner !== 'by-feel') act({ tick: rig.tick, kind: 'finger', isOn: false });
+    wait(EMPTIES_SECONDS);
     step('waiting');
-    wait(F.waitSeconds.value);
+    wait(F.waitSeconds.value - EMPTIES_SECONDS);
   }
   const pulse = truth(person, circumstances, rig.seconds, instrument).pulsePerMinute;
   const rate =

@@ -1,7 +1,7 @@
 import type { Scenario } from '@evenfall/physiology';
 import { debrief } from '@evenfall/practice';
 import { exerciseFigure } from '@evenfall/report';
-import { useCallback, useEffect, useMemo, useState } from 'react';
+import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import { useApp } from '../app/context.js';
 import { FigureShown } from '../away/FigureShown.js';
 import { RUN_FIGURE } from '../debrief/runFigure.js';
@@ -67,6 +67,18 @@ export function Projected({ scenario, seed, onAnother }: ProjectedProps) {
     else return false;
     return true;
   });
+  const whole = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    const place = whole.current;
+    if (place === null) return;
+    // A button that was clicked lets go of the keys: the space bar stops and goes on, whatever was clicked last.
+    const letGo = ({ detail, target }: MouseEvent) => {
+      if (detail > 0 && target instanceof Element && target.closest('button') !== null)
+        place.focus({ preventScroll: true });
+    };
+    place.addEventListener('click', letGo);
+    return () => place.removeEventListener('click', letGo);
+  }, []);
   const make = useCallback((seconds: number) => stepsBy(shown, seconds).at(-1), [shown]);
   const step = useAt(engine, make, (one) => `${one?.code} ${one?.atSeconds}`);
   const result = useMemo(() => (isRevealed ? debrief(exercise) : null), [isRevealed, exercise]);
@@ -79,7 +91,7 @@ export function Projected({ scenario, seed, onAnother }: ProjectedProps) {
         ? 'showing.roomOver'
         : 'practice.roomAsk';
   return (
-    <div className="projected" {...KEYS_HERE}>
+    <div ref={whole} className="projected" {...KEYS_HERE}>
       <StepHeading text={say('showing.roomPlaying')} isUnseen />
       <div className="projected-gauge">
         <LiveGauge engine={engine} />

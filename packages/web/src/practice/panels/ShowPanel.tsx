@@ -107,7 +107,7 @@ export function ShowPanel({ scenario, seed, ears, onEnd }: ShowProps) {
             {say(isPlaying ? 'practice.stop' : isOver ? 'showing.onceMore' : 'practice.goOnNow')}
           </button>
         )}
-        <button type="button" className="button button-first" onClick={onEnd}>
+        <button type="button" className={isAsked ? 'button' : 'button button-first'} onClick={onEnd}>
           {say('practice.showEnd')}
         </button>
       </div>

@@ -84,6 +84,7 @@ test('in a terminal says that they are simulated, how far off, and how long', as
   expect(code).toBe(0);
   expect(stdout).toMatch(/^SIMULATED +200 persons/);
   expect(stdout).toContain('min of a clinician a person');
+  expect(stdout).toMatch(/Systolic: too (high|low) by \d/);
   expect(stdout).toContain('this minus the other');
 });
 

@@ -23,7 +23,7 @@ import { planned } from './planned.js';
 import { typedSeed, wholeOption } from './typedSeed.js';
 
 /** Other people, or another model of what happens to them, gets another rule. */
-const PLAN_RULE = 'plan-1';
+const PLAN_RULE = 'plan-2';
 
 const OPTIONS: readonly Option[] = [
   { name: 'protocol', kind: 'value', means: 'options.planProtocol', hint: 'FILE', required: true },
@@ -184,6 +184,7 @@ function protocolRows(result: ProtocolResult, name: string, words: Words): strin
   }
   const { up, down } = result.misclassified;
   if (up !== null && down !== null) rows.push(['', words.sentence('commandLine.planWrong', { up, down })]);
+  if (result.without > 0) rows.push(['', words.sentence('commandLine.planWithout', result)]);
   rows.push(['', words.sentence('commandLine.planMinutes', result)]);
   return rows;
 }

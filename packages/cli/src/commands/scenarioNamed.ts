@@ -40,9 +40,14 @@ export async function scenarioNamed(
 
 /** The invented people of the book, in its order. */
 export function scenarioItems(words: Words, command: string): Item[] {
-  return SCENARIOS.map(({ id }) => ({
+  return SCENARIOS.map(({ id, ageYears, sex }) => ({
     id,
-    title: words.title('scenario', id),
+    title: words.sentence('commandLine.scenarioItem', {
+      title: words.title('scenario', id),
+      ageYears,
+      isWoman: sex === 'f',
+      lesson: words.title('scenarioLesson', id),
+    }),
     source: 'physiology handbook 14, invented',
     status: 'decision',
     typed: `${command} ${id}`,

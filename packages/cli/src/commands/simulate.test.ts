@@ -112,6 +112,12 @@ test('--list names every person of the book', async () => {
   const items = json[0]?.items as { id: string; typed: string }[];
   expect(items.map(({ id }) => id)).toEqual(SCENARIOS.map(({ id }) => id));
   expect(items[0]?.typed).toBe('evenfall simulate quiet-morning');
+  // What each teaches is to choose by.
+  expect(json[0]?.items).toContainEqual(
+    expect.objectContaining({
+      title: expect.stringMatching(/^Stiff pipe \(f, 76 y\)\. .*pump 30 mmHg higher/),
+    }),
+  );
 });
 
 test.each([

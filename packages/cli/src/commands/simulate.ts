@@ -142,11 +142,35 @@ function answerOf(exercise: Exercise, { words, version }: Context): Answer {
   return { kind: 'one', json, lines: linesOf(found, exercise, words) };
 }
 
-function linesOf(
-  { truth, reading, fall }: ReturnType<typeof debrief>,
-  { seconds }: Exercise,
-  words: Words,
-): string[] {
+/** So many of the parts of a difference are named, the largest. */
+const NAMED = 2;
+const LEAST_NAMED_MMHG = 1;
+
+/** Why the reading is not what was true in the minute about it: the largest parts of its ledger. */
+function offRows({ ledger }: ReturnType<typeof debrief>, words: Words): string[][] {
+  const said = (['systolic', 'diastolic'] as const).flatMap((side) => {
+    const one = ledger[side];
+    if (one === null) return [];
+    const parts = [
+      ...LEDGER_PARTS.map((part) => ({ label: words.sentence(`debrief.part-${part}`), mmHg: one[part] })),
+      ...one.technique.map(({ code, mmHg }) => ({ label: words.sentence(`debrief.effect-${code}`), mmHg })),
+    ];
+    const why = parts
+      .filter(({ mmHg }) => Math.abs(mmHg) >= LEAST_NAMED_MMHG)
+      .sort((a, b) => Math.abs(b.mmHg) - Math.abs(a.mmHg))
+      .slice(0, NAMED)
+      .map(({ label, mmHg }) => words.sentence('commandLine.offPart', { part: label, mmHg }));
+    if (why.length === 0) return [];
+    const part = words.sentence(`debrief.${side}`);
+    return [words.sentence('commandLine.offBy', { part, mmHg: one.error, why: why.join(', ') })];
+  });
+  return said.map((text, i) => [i === 0 ? words.sentence('commandLine.off') : '', text]);
+}
+
+const LEDGER_PARTS = ['physiology', 'sampling', 'misheard', 'lag', 'gauge', 'digit', 'unsplit'] as const;
+
+function linesOf(found: ReturnType<typeof debrief>, { seconds }: Exercise, words: Words): string[] {
+  const { truth, reading, fall } = found;
   const read =
     reading === null || reading.systolic === null || reading.diastolic === null
       ? words.sentence('commandLine.nothingRead')
@@ -165,5 +189,6 @@ function linesOf(
       words.sentence('commandLine.truthAtRest', { ...truth.rest, ...during }),
     ],
     [words.sentence('commandLine.read'), read],
+    ...offRows(found, words),
   ]);
 }

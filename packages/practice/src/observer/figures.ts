@@ -94,8 +94,8 @@ export const OBSERVER_FIGURES = figures({
   waitSeconds: {
     value: 15,
     unit: 's',
-    meaning: 'between the estimate by feel and the reading, the cuff empty',
-    source: 'bedside handbook 3.5',
-    sure: 'found',
+    meaning: 'between the estimate by feel and the reading, the cuff empty: the least of 15 to 30',
+    source: 'bedside handbook 3.4',
+    sure: 'memory',
   },
 });

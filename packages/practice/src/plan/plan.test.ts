@@ -46,6 +46,45 @@ describe('the people', () => {
     },
   );
 
+  // The survey's means are of three readings at a visit (out-of-office handbook 17.3): so are those of its people here,
+  // measured by the textbook, and then nothing is too high by construction.
+  test('three readings of a visit have the mean of the survey, and are off by nothing on the whole', () => {
+    const asked = planProtocol({ readings: 3, gapSeconds: 60 });
+    const read = subjects.slice(0, 6000).map((one) => ({ one, average: visitOf(one, 0, asked).average }));
+    for (const row of US_ADULTS_2009_2012.rows.filter(({ fromYears }) => fromYears === 50)) {
+      const some = read.filter(
+        ({ one, average }) =>
+          average !== null && one.sex === row.sex && one.ageYears >= 50 && one.ageYears < 60,
+      );
+      const systolic = some.map(({ average }) => average?.systolic ?? Number.NaN);
+      // 450 people of an SD of 17: 5 errors of the mean would be 4.
+      expect(Math.abs(mean(systolic) - row.systolicMean)).toBeLessThan(3);
+    }
+    const errors = (of: 'systolic' | 'diastolic') =>
+      read.flatMap(({ one, average }) => (average === null ? [] : [average[of] - one.usual[of]]));
+    expect(Math.abs(mean(errors('systolic')))).toBeLessThan(0.6);
+    expect(Math.abs(mean(errors('diastolic')))).toBeLessThan(0.5);
+  });
+
+  test('what wanders over minutes at one visit is not the same at the next', () => {
+    const still = subjects.slice(0, 300).map((one) => ({ ...one, usual: { systolic: 120, diastolic: 78 } }));
+    const asked = planProtocol({ readings: 1 });
+    const apart = still.map((one) => {
+      const [first, second] = [visitOf(one, 0, asked), visitOf(one, 1, asked)].map(
+        ({ average }, visit) => (average?.systolic ?? Number.NaN) - visitLevels(one, visit).systolic,
+      );
+      return [first ?? 0, second ?? 0] as const;
+    });
+    const heard = apart.filter(([a, b]) => !Number.isNaN(a + b));
+    // The first-reading effect and the ear are the body's own; the rest is the day's.
+    expect(
+      corrcoeff(
+        heard.map(([a]) => a),
+        heard.map(([, b]) => b),
+      ),
+    ).toBeLessThan(0.5);
+  });
+
   test('one in five of the older ones with a raised pressure has a gap (Cavallini 1996: 21 %)', () => {
     const older = subjects
       .filter(({ ageYears }) => ageYears >= 55)
@@ -155,6 +194,28 @@ describe('what a protocol gets wrong', () => {
     // The SD of 24 values is itself known to 15 %.
     expect(Math.abs(stdev(biases, true) / told - 1)).toBeLessThan(0.45);
   });
+});
+
+test.each([
+  [{ readings: '2' }, '/readings not-a-number'],
+  [{ rateMmHgPerSecond: '2.5' }, '/rateMmHgPerSecond not-a-number'],
+  [{ readings: 7 }, '/readings out-of-range'],
+  [{ readings: 0 }, '/readings out-of-range'],
+  [null, ' missing'],
+  [[], ' missing'],
+])('%j is refused by field: numbers are numbers, and nothing is no protocol', (input, wanted) => {
+  const got = parsePlanProtocol(input);
+  expect(got.ok ? [] : got.refusals.map(({ field, code }) => `${field} ${code}`)).toEqual([wanted]);
+});
+
+// Agresti and Coull 1998 (from memory): (0 + 2) / (n + 4), whose error is sqrt(p (1 - p) / n).
+test('a share of none is no certainty', () => {
+  const sums = newSums(false);
+  Object.assign(sums.first, { people: 96, up: 0, down: 48 });
+  const { misclassified, standardErrors } = planResult(sums).protocol;
+  expect(misclassified).toEqual({ up: 0, down: 0.5 });
+  expect(standardErrors.misclassified.up).toBeCloseTo(Math.sqrt((0.02 * 0.98) / 96), 9);
+  expect(standardErrors.misclassified.down).toBeCloseTo(Math.sqrt(0.25 / 96), 9);
 });
 
 test('a protocol without anything is the textbook', () => {

@@ -128,9 +128,19 @@ export function planProtocol(some: Partial<PlanProtocol> = {}): PlanProtocol {
  * Errors, at JSON Pointers: `unknown-field`, `not-a-number`, `not-whole`, `out-of-range`, `unknown-id`, `contradicts`.
  */
 export function parsePlanProtocol(input: unknown): Parsed<PlanProtocol> {
+  if (input === null || input === undefined)
+    return { ok: false, refusals: [refusal('', 'missing', 'an-object', input)] };
   const reader = readFields(input, KEYS);
+  const refusals: Refusal[] = [];
   const number = <K extends Key & keyof typeof PLAN_LIMITS>(key: K): { [one in K]?: number } => {
-    if (isBlank(reader.raw(key))) return {};
+    const got = reader.raw(key);
+    if (isBlank(got)) return {};
+    // A file carries numbers as numbers.
+    if (typeof got === 'string') {
+      const form = WHOLE.has(key) ? 'a-whole-number' : 'a-number';
+      refusals.push(refusal(`/${key}`, 'not-a-number', form, got, { figures: {} }));
+      return {};
+    }
     const value = reader.number(key, within(key));
     return value === null ? {} : ({ [key]: value } as { [one in K]: number });
   };
@@ -139,7 +149,6 @@ export function parsePlanProtocol(input: unknown): Parsed<PlanProtocol> {
   const cuff = reader.choice<PlanCuff>('cuff', CUFF_CHOICES, 'aha-2005');
   const guideline = reader.choice<AdultSchemeId>('guideline', ADULT_SCHEME_IDS, 'acc-aha-2017');
   const palpates = reader.raw('palpatesFirst');
-  const refusals: Refusal[] = [];
   if (!isBlank(palpates) && typeof palpates !== 'boolean')
     refusals.push(
       refusal('/palpatesFirst', 'unknown-id', 'one-of', palpates, { choices: ['true', 'false'] }),

@@ -121,7 +121,9 @@ function errorOfSd({ error, square, cube, fourth }: SideSums, n: number): number
 
 function shareError(count: number, n: number): number | null {
   if (n === 0) return null;
-  const share = count / n;
+  // None of n, or all of them, is no proof that it never happens: as if two more had, and two more had not (Agresti and
+  // Coull 1998, from memory).
+  const share = count === 0 || count === n ? (count + 2) / (n + 4) : count / n;
   return Math.sqrt((share * (1 - share)) / n);
 }
 

@@ -4,6 +4,7 @@ import {
   keyOf,
   type Levels,
   normalOf,
+  PHYSIOLOGY_FIGURES,
   type Rhythm,
   type Scenario,
   uniformOf,
@@ -96,7 +97,7 @@ function possible({ systolic, diastolic }: Levels): Levels {
   return { systolic: Math.max(high, low + LEAST_PULSE_PRESSURE), diastolic: low };
 }
 
-/** The level of a subject at a visit: the usual one and what visits weeks apart differ by beyond their readings. */
+/** The level of a subject at a visit, as the mean of three readings: the usual one and what visits weeks apart differ by beyond their readings. */
 export function visitLevels({ key, usual }: Subject, visit: number): Levels {
   const [a, b] = pair(
     normalOf(key, visit, LANE.visitSystolic),
@@ -106,6 +107,24 @@ export function visitLevels({ key, usual }: Subject, visit: number): Levels {
   return possible({
     systolic: usual.systolic + visitSd('systolic', usual.systolic) * a,
     diastolic: usual.diastolic + visitSd('diastolic', usual.diastolic) * b,
+  });
+}
+
+/** From this systolic at rest on sitting down matters as in hypertension. */
+const HIGH_MMHG = PHYSIOLOGY_FIGURES.person.sittingHighSystolic.value;
+const LEAST_UNDER_MMHG = 0.01;
+
+/**
+ * The level at rest of somebody whose three readings at a visit have this mean: the levels of the survey are such means,
+ * and the engine adds what a visit does by itself.
+ */
+export function restLevels({ systolic, diastolic }: Levels): Levels {
+  const high = systolic - F.riseHighSystolic.value;
+  if (high >= HIGH_MMHG)
+    return possible({ systolic: high, diastolic: diastolic - F.riseHighDiastolic.value });
+  return possible({
+    systolic: Math.min(systolic - F.riseLowSystolic.value, HIGH_MMHG - LEAST_UNDER_MMHG),
+    diastolic: diastolic - F.riseLowDiastolic.value,
   });
 }
 
@@ -136,7 +155,7 @@ export function homeMean(
 /** The subject at a visit as a scenario of the engine. */
 export function scenarioAt(subject: Subject, visit: number): Scenario {
   const { key, ageYears, sex } = subject;
-  const { systolic, diastolic } = visitLevels(subject, visit);
+  const { systolic, diastolic } = restLevels(visitLevels(subject, visit));
   const arm = sex === 'm' ? F.armMen.value : F.armWomen.value;
   const armSd = sex === 'm' ? F.armSdMen.value : F.armSdWomen.value;
   return {

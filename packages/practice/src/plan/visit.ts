@@ -39,13 +39,17 @@ const LEAD_SECONDS = 12;
 /** No more readings than this at a visit, whatever the rule. */
 const MOST_READINGS = 6;
 const MOST_MMHG = 280;
+/** Tells the slow courses of one visit from those of another; the first is the body's own. */
+const VISIT_STEP = 0x85ebca6b;
 /** A finger feels a pulse go within a beat or two of pumping: read to the mark above, mmHg. */
 const FELT_STEP = 2;
 
 /** One visit of a subject by a protocol: as many readings as its rule asks for, heard and written. */
 export function visitOf(subject: Subject, visit: number, protocol: PlanProtocol): Visited {
   const scenario = scenarioAt(subject, visit);
-  const person = makePerson(scenario, subject.seed);
+  // The same body, and another day: what wanders over minutes is not the same at the next visit.
+  const seed = (subject.seed ^ Math.imul(visit, VISIT_STEP)) >>> 0;
+  const person = { ...makePerson(scenario, subject.seed), seed };
   const circumstances: Circumstances = {
     ...PROPER,
     restMinutes: protocol.restMinutes,

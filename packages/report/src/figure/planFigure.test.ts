@@ -23,7 +23,7 @@ test('each estimate stands on the scale of its unit, its line 1.96 standard erro
 });
 
 test('numbers are said with their errors, shares in percent, and what is not known as a dash', () => {
-  expect(estimateText({ value: -2, standardError: 0.5 }, 'mmHg', words)).toBe('-2.0 mmHg (± 0.50)');
+  expect(estimateText({ value: -2, standardError: 0.5 }, 'mmHg', words)).toBe('−2.0 mmHg (± 0.50)');
   expect(estimateText({ value: 0.4, standardError: 0.01 }, 'share', words)).toBe('40.0 % (± 1.00)');
   expect(estimateText({ value: null, standardError: null }, 'share', words)).toBe('-');
   const { svg, table } = planFigure([], words);

@@ -165,7 +165,14 @@ export const commandLine = {
   read: 'Read',
   readingOf: (f: { systolic: number; diastolic: number }, say: Say) =>
     `${say.number(f.systolic)}/${say.number(f.diastolic)} by a good observer`,
+  offBy: (f: { part: string; mmHg: number; why: string }, say: Say) =>
+    `${f.part} ${f.mmHg < 0 ? '−' : '+'}${say.number(Math.abs(f.mmHg), 1)} beside that minute: ${f.why}`,
+  offPart: (f: { part: string; mmHg: number }, say: Say) =>
+    `${f.part} ${f.mmHg < 0 ? '−' : '+'}${say.number(Math.abs(f.mmHg), 1)}`,
+  off: 'Off',
   nothingRead: 'no pressure: nothing was heard',
+  scenarioItem: (f: { title: string; ageYears: number; isWoman: boolean; lesson: string }, say: Say) =>
+    `${f.title} (${f.isWoman ? 'f' : 'm'}, ${say.number(f.ageYears)} y). ${f.lesson}`,
   planned: (f: { percent: number }, say: Say) => `${say.number(f.percent)} %`,
   planPeople: (f: { people: number }, say: Say) =>
     `${say.counted(f.people, PERSONS)}, their usual pressure known; an error is what was measured minus that`,
@@ -173,11 +180,13 @@ export const commandLine = {
   planSecond: 'The other one',
   planApart: 'Apart',
   planSide: (f: { bias: number; error: number; sd: number }, say: Say) =>
-    `on average ${say.number(f.bias, 1)} mmHg off (the study’s own error ${say.number(f.error, 2)}), SD ${say.number(f.sd, 1)}`,
+    `too ${f.bias < 0 ? 'low' : 'high'} by ${say.number(Math.abs(f.bias), 1)} mmHg on average (the study’s own error ${say.number(f.error, 2)}), SD of a person’s error ${say.number(f.sd, 1)}`,
   planWithin: (f: { within5: number; within10: number; within15: number }, say: Say) =>
     `within 5 mmHg ${say.percent(f.within5)}, within 10 ${say.percent(f.within10)}, within 15 ${say.percent(f.within15)}`,
   planWrong: (f: { up: number; down: number }, say: Say) =>
-    `in too high a category ${say.percent(f.up)}, in too low a one ${say.percent(f.down)}`,
+    `in too high a category ${say.percent(f.up)}, in too low a one ${say.percent(f.down)}; much of it is the people’s own, who vary from visit to visit`,
+  planWithout: (f: { without: number }, say: Say) =>
+    `without any number ${say.percent(f.without)}; what stands above is of the others`,
   planMinutes: (f: { minutes: number; readings: number }, say: Say) =>
     `${say.number(f.minutes, 1)} min of a clinician a person, ${say.number(f.readings, 1)} readings`,
   planApartSystolic: (f: { mean: number; standardError: number }, say: Say) =>

@@ -157,7 +157,13 @@ export const commandLine: Reworded<typeof commandLineText> = {
   visitOf: (f, say) => `${say.number(f.seconds)} s, inflado hasta ${say.number(f.peakMmHg)} mmHg`,
   read: 'Lectura',
   readingOf: (f, say) => `${say.number(f.systolic)}/${say.number(f.diastolic)} por un buen observador`,
+  offBy: (f, say) =>
+    `${f.part} ${f.mmHg < 0 ? '−' : '+'}${say.number(Math.abs(f.mmHg), 1)} respecto a ese minuto: ${f.why}`,
+  offPart: (f, say) => `${f.part} ${f.mmHg < 0 ? '−' : '+'}${say.number(Math.abs(f.mmHg), 1)}`,
+  off: 'Diferencia',
   nothingRead: 'sin presión: no se oyó nada',
+  scenarioItem: (f, say) =>
+    `${f.title} (${f.isWoman ? 'mujer' : 'hombre'}, ${say.number(f.ageYears)} a). ${f.lesson}`,
   planned: (f, say) => `${say.number(f.percent)} %`,
   planPeople: (f, say) =>
     `${say.counted(f.people, PERSONS)}, con su presión habitual conocida; el error es lo medido menos esa`,
@@ -165,11 +171,12 @@ export const commandLine: Reworded<typeof commandLineText> = {
   planSecond: 'El otro',
   planApart: 'Diferencia',
   planSide: (f, say) =>
-    `de media se desvía ${say.number(f.bias, 1)} mmHg (error propio del estudio ${say.number(f.error, 2)}), DE ${say.number(f.sd, 1)}`,
+    `de media ${say.number(Math.abs(f.bias), 1)} mmHg demasiado ${f.bias < 0 ? 'baja' : 'alta'} (error propio del estudio ${say.number(f.error, 2)}), DE del error de una persona ${say.number(f.sd, 1)}`,
   planWithin: (f, say) =>
     `dentro de 5 mmHg ${say.percent(f.within5)}, de 10 ${say.percent(f.within10)}, de 15 ${say.percent(f.within15)}`,
   planWrong: (f, say) =>
-    `en una categoría demasiado alta ${say.percent(f.up)}, en una demasiado baja ${say.percent(f.down)}`,
+    `en una categoría demasiado alta ${say.percent(f.up)}, en una demasiado baja ${say.percent(f.down)}; buena parte es de las personas mismas, que varían de una visita a otra`,
+  planWithout: (f, say) => `sin ningún número ${say.percent(f.without)}; lo de arriba es de los demás`,
   planMinutes: (f, say) =>
     `${say.number(f.minutes, 1)} min de un clínico por persona, ${say.number(f.readings, 1)} lecturas`,
   planApartSystolic: (f, say) =>

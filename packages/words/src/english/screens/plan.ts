@@ -12,7 +12,7 @@ function withError(value: number, error: number | null, unit: string, say: Say):
 /** What a way of measuring gets wrong, tried on many simulated people. */
 export const plan = {
   title: 'What a way of measuring gets wrong',
-  lead: 'Two ways of measuring are tried on the same simulated people: usual levels as in a survey of adults in the United States, each with the ups and downs of real visits. What comes out is a model’s answer, with how far chance alone may have moved it.',
+  lead: 'Two ways of measuring are tried on the same simulated people: usual levels as in a survey of adults in the United States (the mean of three readings at a visit, so that what a visit does by itself is in them), each with the ups and downs of real visits. What comes out is a model’s answer, with how far chance alone may have moved it.',
   first: 'First way',
   second: 'Second way',
   apart: 'First minus second',
@@ -77,7 +77,7 @@ export const plan = {
   minutesText: (f: { amount: number; error: number | null }, say: Say) =>
     withError(f.amount, f.error, ' min', say),
   mmHgText: (f: { amount: number; error: number | null }, say: Say) =>
-    withError(f.amount, f.error, ' mmHg', say),
+    withError(f.amount, f.error, ' mmHg', say).replace('-', '−'),
   shareText: (f: { amount: number; error: number | null }, say: Say) =>
     withError(f.amount, f.error, ' %', say),
   number: (f: { amount: number }, say: Say) => say.number(f.amount, 1),

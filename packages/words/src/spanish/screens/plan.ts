@@ -14,7 +14,7 @@ function withError(value: number, error: number | null, unit: string, say: Say):
 /** As in `english/screens/plan`. */
 export const plan: Reworded<typeof english> = {
   title: 'En qué se equivoca una manera de medir',
-  lead: 'Dos maneras de medir se prueban en las mismas personas simuladas: niveles habituales como en una encuesta de adultos de los Estados Unidos, cada una con los altibajos de visitas reales. Lo que sale es la respuesta de un modelo, con cuánto la pudo mover el azar.',
+  lead: 'Dos maneras de medir se prueban en las mismas personas simuladas: niveles habituales como en una encuesta de adultos de los Estados Unidos (la media de tres lecturas de una visita: lo que una visita hace de por sí está en ellos), cada una con los altibajos de visitas reales. Lo que sale es la respuesta de un modelo, con cuánto la pudo mover el azar.',
   first: 'Primera manera',
   second: 'Segunda manera',
   apart: 'Primera menos segunda',
@@ -77,7 +77,7 @@ export const plan: Reworded<typeof english> = {
   readingsEach: 'Lecturas por persona',
   without: 'Sin ningún número',
   minutesText: (f, say) => withError(f.amount, f.error, ' min', say),
-  mmHgText: (f, say) => withError(f.amount, f.error, ' mmHg', say),
+  mmHgText: (f, say) => withError(f.amount, f.error, ' mmHg', say).replace('-', '−'),
   shareText: (f, say) => withError(f.amount, f.error, ' %', say),
   number: (f, say) => say.number(f.amount, 1),
   estimateSays: (f) => `${f.way}, ${f.label}: ${f.text}.`,

@@ -46,7 +46,12 @@ export class Meeting {
     const { foot } = beat;
     let after = Math.min(arm.opensAfter(beat, arm.outside(fall.cuffAt(foot))), arm.longestOpening(beat));
     // The pressure falls while the pulse climbs: by Steffensen's steps on a falling function.
-    for (let step = 0; step < SETTLING_STEPS && after > 0; step++) {
+    for (let step = 0; after > 0; step++) {
+      // A fall so fast that the steps jump to and fro over the foot.
+      if (step === SETTLING_STEPS) {
+        after = this.lateIn(beat, arm, fall);
+        break;
+      }
       const once = arm.opensAfter(beat, arm.outside(fall.cuffAt(foot + after)));
       const move = once - after;
       if (move < SETTLED_SECONDS && move > -SETTLED_SECONDS) break;

@@ -280,12 +280,12 @@ export class Rig {
       const once = climb(at);
       const twice = climb(once);
       // Over the top of the pulse at one of the two: the cuff came under it only just in time.
-      if (!Number.isFinite(twice)) return meetingIn(beat.foot, Math.min(top, seconds), climb);
-      if (!(Math.abs(once - at) > SETTLED_SECONDS)) break;
+      if (!Number.isFinite(twice)) break;
+      if (!(Math.abs(once - at) > SETTLED_SECONDS)) return Math.min(at, seconds);
       const bend = twice - 2 * once + at;
       at = bend === 0 ? twice : at - ((once - at) * (once - at)) / bend;
     }
-    return Math.min(at, seconds);
+    return meetingIn(beat.foot, Math.min(top, seconds), climb);
   }
 
   private opened(events: RigEvents, beat: Beating, at: number, cuff: number): void {

@@ -1,4 +1,4 @@
-import { type Action, PROPER, type Scenario, SOUND_INSTRUMENT, scenarioOf } from '@evenfall/physiology';
+import { type Action, MODEL, PROPER, type Scenario, SOUND_INSTRUMENT, scenarioOf } from '@evenfall/physiology';
 import { expect, test } from 'vitest';
 import { GOOD_OBSERVER } from '../observer/observer.js';
 import { debrief } from './debrief.js';
@@ -17,6 +17,7 @@ const run = (from: number, toMmHg: number): Action[] => [
 function second(between: Action[], seed: number): Exercise {
   const blank: Exercise = {
     schema: 1,
+    model: MODEL,
     scenario: twoArms,
     seed,
     circumstances: PROPER,

@@ -21,5 +21,7 @@ export async function readDebrief(page: Page, title: string, written: string): P
   const main = page.getByRole('main');
   await expect(main).toContainText('SIMULATED');
   await expect(main).toContainText(String(Number(written.slice(0, 3))));
-  await expect(page.getByRole('heading', { name: 'What moved your numbers' })).toBeVisible({ timeout: 60_000 });
+  await expect(page.getByRole('heading', { name: 'What moved your numbers' })).toBeVisible({
+    timeout: 60_000,
+  });
 }

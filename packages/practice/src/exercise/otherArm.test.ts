@@ -1,4 +1,11 @@
-import { type Action, MODEL, PROPER, type Scenario, SOUND_INSTRUMENT, scenarioOf } from '@evenfall/physiology';
+import {
+  type Action,
+  MODEL,
+  PROPER,
+  type Scenario,
+  SOUND_INSTRUMENT,
+  scenarioOf,
+} from '@evenfall/physiology';
 import { expect, test } from 'vitest';
 import { GOOD_OBSERVER } from '../observer/observer.js';
 import { debrief } from './debrief.js';

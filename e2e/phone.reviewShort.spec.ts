@@ -83,3 +83,35 @@ test('the review of a full round is read in about two screens: every flag stands
     await expect(page.getByRole('heading', { name: 'Chart' })).toBeVisible();
   });
 });
+
+test('what a severe pressure asks stands first and nothing lies over it; once it is answered the key that signs is in sight', async ({
+  page,
+  demo,
+}) => {
+  await page.goto(`${demo.address}/`);
+  await page.getByLabel('Who is measuring?').selectOption({ label: 'Wren Halloran (invented)' });
+  await page.getByRole('link', { name: /Bram Oyelaran/ }).click();
+  await beginRound(page);
+  await page.goto(page.url().replace(/\/round.*$/, '/round/pressure'));
+  await page.getByRole('button', { name: 'The cuff is on' }).tap();
+  await typePressure(page, '150', 'Let the cuff go');
+  await page.getByRole('button', { name: 'Already taken: type it' }).tap();
+  await typePressure(page, '196/124');
+  await page.goto(page.url().replace(/\/round.*$/, '/round'));
+  const sign = page.getByRole('button', { name: 'Sign', exact: true });
+  // Bedside handbook 3.16: from 180 or 120 on the emergency features are asked.
+  const asks = page.getByRole('alert', { name: 'Ask now' });
+  await expect(asks).toBeInViewport();
+  await expect(sign).not.toBeInViewport();
+  const isClear = await asks.evaluate((panel) => {
+    const { left, width } = panel.getBoundingClientRect();
+    return panel.contains(document.elementFromPoint(left + width / 2, window.innerHeight - 8));
+  });
+  expect(isClear).toBe(true);
+  await asks.getByRole('button', { name: 'None of these' }).tap();
+  await expect(asks).toHaveCount(0);
+  await expectAccessible(page);
+  for (const answer of await page.getByRole('button', { name: 'No', exact: true }).all()) await answer.tap();
+  await page.evaluate(() => window.scrollTo(0, 0));
+  await expect(sign).toBeInViewport({ ratio: 1 });
+});

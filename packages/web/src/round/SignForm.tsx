@@ -19,6 +19,8 @@ export type Signing = {
   readonly form: string;
   readonly signer: Signer;
   readonly missing: readonly string[];
+  /** Whether a severe pressure asks something: that comes first, then nothing lies over it and nothing else calls. */
+  readonly isAsking: boolean;
   readonly asked: number;
   readonly submit: (event: FormEvent) => void;
 };
@@ -32,8 +34,9 @@ export function useSigning({ round, person, standing }: SignProps): Signing {
   const [asked, setAsked] = useState(0);
   const [, go] = useLocation();
   const form = useId();
-  const who = { isClass: book === 'class', isSomebodyThere: agent !== null };
-  const missing = missingOf(standing, who, app.words);
+  // A learner is not asked for a pregnancy in front of the class.
+  const unasked = standing.unasked.filter((one) => one === 'features' || book !== 'class');
+  const missing = missingOf({ ...standing, unasked }, agent !== null, app.words);
   const submit = (event: FormEvent) => {
     event.preventDefault();
     setAsked(asked + 1);
@@ -41,7 +44,7 @@ export function useSigning({ round, person, standing }: SignProps): Signing {
     sign(app, round, { ...signer, agent });
     go(`/people/${person}`, { replace: true });
   };
-  return { form, signer, missing, asked, submit };
+  return { form, signer, missing, isAsking: unasked.length > 0, asked, submit };
 }
 
 /** Who signs, in what role, and what is missing once it was asked for. */
@@ -73,7 +76,7 @@ export function SignBar({ signing, standing, person }: BarProps) {
   const { words } = useApp();
   const { step } = standing.next;
   return (
-    <div className="next-steps sign-bar">
+    <div className={signing.isAsking ? 'next-steps next-steps-last sign-bar' : 'next-steps sign-bar'}>
       <SignerName agent={signing.signer.agent} />
       {step === 'review' ? null : (
         <Link href={nextHref(person, step)} className="button button-large">
@@ -119,15 +122,14 @@ function NotReady({ missing }: { readonly missing: readonly string[] }) {
   );
 }
 
-/** What keeps a round from being signed. A learner is not asked for a pregnancy in front of the class. */
+/** What keeps a round from being signed. */
 function missingOf(
-  standing: RoundStanding,
-  { isClass, isSomebodyThere }: { readonly isClass: boolean; readonly isSomebodyThere: boolean },
+  { missing, unasked }: Pick<RoundStanding, 'missing' | 'unasked'>,
+  isSomebodyThere: boolean,
   words: Words,
 ): string[] {
-  const unasked = standing.unasked.filter((one) => one === 'features' || !isClass);
   return [
-    ...standing.missing.map((one) => words.sentence('review.needs', { text: signText(one, words) })),
+    ...missing.map((one) => words.sentence('review.needs', { text: signText(one, words) })),
     ...unasked.map((one) =>
       words.sentence(one === 'features' ? 'review.unaskedFeatures' : 'review.unaskedPregnancy'),
     ),

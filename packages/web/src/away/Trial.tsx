@@ -3,8 +3,8 @@ import { useState } from 'react';
 import { useApp } from '../app/context.js';
 import { useForm } from '../app/forms.js';
 import { useSendEntry } from '../app/useSendEntry.js';
-import { Field } from '../parts/Field.js';
 import { Refused } from '../parts/Refused.js';
+import { TextLine } from '../parts/TextLine.js';
 import { WhoMeasures } from '../people/WhoMeasures.js';
 import { loadRecord } from '../server/load.js';
 import { movedText } from './readingText.js';
@@ -65,24 +65,15 @@ export function Trial({ person, series, value, trial, onUndo }: TrialProps) {
             void keep();
           }}
         >
-          <Field
+          <TextLine
             label={words.sentence('away.reason')}
             wrong={isMissing ? words.sentence('away.reasonMissing') : null}
-          >
-            {(control) => (
-              <input
-                {...control}
-                type="text"
-                autoComplete="off"
-                maxLength={500}
-                value={form.text('reason')}
-                onInput={({ currentTarget }) => {
-                  setMissing(false);
-                  form.set('reason', currentTarget.value);
-                }}
-              />
-            )}
-          </Field>
+            value={form.text('reason')}
+            onType={(text) => {
+              setMissing(false);
+              form.set('reason', text);
+            }}
+          />
           <WhoMeasures />
           <Refused text={refused} />
           <div className="buttons">

@@ -3,6 +3,7 @@ import { useApp } from '../app/context.js';
 import { useForm } from '../app/forms.js';
 import { Field } from '../parts/Field.js';
 import { Refused } from '../parts/Refused.js';
+import { TextLine } from '../parts/TextLine.js';
 import { WRITTEN_SCHEMA } from '../round/entries.js';
 import { discardRound } from '../round/rounds.js';
 import { BOOK, loadRecord } from '../server/load.js';
@@ -66,21 +67,12 @@ export function ErasePanel({ person, name }: ErasePanelProps) {
         >
           <h2 id="erase-title">{words.sentence('person.eraseTitle')}</h2>
           <p>{words.sentence('person.eraseWhat')}</p>
-          <Field
+          <TextLine
             label={words.sentence('person.eraseReason')}
             wrong={isAsked && reason === '' ? words.sentence('person.eraseReasonMissing') : null}
-          >
-            {(control) => (
-              <input
-                {...control}
-                type="text"
-                autoComplete="off"
-                maxLength={500}
-                value={form.text('reason')}
-                onChange={(event) => form.set('reason', event.target.value)}
-              />
-            )}
-          </Field>
+            value={form.text('reason')}
+            onType={(text) => form.set('reason', text)}
+          />
           <Field
             label={words.sentence('person.eraseTyped', { text: name })}
             wrong={isAsked && !isTyped ? words.sentence('person.eraseTypedWrong') : null}

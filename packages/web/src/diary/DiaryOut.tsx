@@ -5,8 +5,8 @@ import { useApp } from '../app/context.js';
 import { useForm } from '../app/forms.js';
 import { dayOfYearText } from '../app/times.js';
 import { useSendEntry } from '../app/useSendEntry.js';
-import { Field } from '../parts/Field.js';
-import { FormEnds } from '../parts/FormEnds.js';
+import { FormInPlace } from '../parts/FormInPlace.js';
+import { TextLine } from '../parts/TextLine.js';
 import { WhoMeasures } from '../people/WhoMeasures.js';
 import { localDate } from '../ports/stampAt.js';
 import { loadPeople, loadRecord } from '../server/load.js';
@@ -68,34 +68,17 @@ function EndForm({ diary, person, onClose }: DiaryProps & { readonly onClose: ()
       onClose();
   };
   return (
-    <form
-      className="form"
-      noValidate
-      onSubmit={(event) => {
-        event.preventDefault();
-        void end();
-      }}
-    >
-      <Field
+    <FormInPlace text={words.sentence('diary.endNow')} onSend={end} refused={refused} onClose={onClose}>
+      <TextLine
         label={words.sentence('diary.reason')}
         wrong={isWrong ? words.sentence('diary.reasonMissing') : null}
-      >
-        {(control) => (
-          <input
-            {...control}
-            type="text"
-            autoComplete="off"
-            maxLength={500}
-            value={form.text('reason')}
-            onChange={(event) => {
-              setWrong(false);
-              form.set('reason', event.target.value);
-            }}
-          />
-        )}
-      </Field>
+        value={form.text('reason')}
+        onType={(text) => {
+          setWrong(false);
+          form.set('reason', text);
+        }}
+      />
       {agent === null ? <WhoMeasures /> : null}
-      <FormEnds refused={refused} text={words.sentence('diary.endNow')} onClose={onClose} />
-    </form>
+    </FormInPlace>
   );
 }

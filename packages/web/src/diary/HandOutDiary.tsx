@@ -8,7 +8,7 @@ import { useSendEntry } from '../app/useSendEntry.js';
 import { DayField } from '../facts/DayField.js';
 import { Choices } from '../parts/Choices.js';
 import { Field } from '../parts/Field.js';
-import { FormEnds } from '../parts/FormEnds.js';
+import { FormInPlace } from '../parts/FormInPlace.js';
 import { WhoMeasures } from '../people/WhoMeasures.js';
 import { localDate } from '../ports/stampAt.js';
 import { loadPeople, loadRecord } from '../server/load.js';
@@ -78,14 +78,12 @@ export function HandOutDiary({ person, onClose }: HandProps) {
     </Field>
   );
   return (
-    <form
-      className="form"
-      noValidate
-      aria-label={words.sentence('diary.handTitle')}
-      onSubmit={(event) => {
-        event.preventDefault();
-        void hand();
-      }}
+    <FormInPlace
+      label={words.sentence('diary.handTitle')}
+      text={words.sentence('diary.handNow')}
+      onSend={hand}
+      refused={refused}
+      onClose={onClose}
     >
       <h3>{words.sentence('diary.handTitle')}</h3>
       <p className="small soft">{words.sentence('diary.handLead')}</p>
@@ -110,8 +108,7 @@ export function HandOutDiary({ person, onClose }: HandProps) {
         wrong={said('dueOn')}
       />
       {agent === null ? <WhoMeasures /> : null}
-      <FormEnds refused={refused} text={words.sentence('diary.handNow')} onClose={onClose} />
-    </form>
+    </FormInPlace>
   );
 }
 

@@ -6,6 +6,7 @@ import { useForm } from '../app/forms.js';
 import { Choices } from '../parts/Choices.js';
 import { Field } from '../parts/Field.js';
 import { Refused } from '../parts/Refused.js';
+import { TextLine } from '../parts/TextLine.js';
 import { localDate } from '../ports/stampAt.js';
 import { DayField } from './DayField.js';
 import { FactKindFields } from './FactKindFields.js';
@@ -107,18 +108,12 @@ export function FactForm({ person }: { readonly person: string }) {
         onChange={(day) => set('until', day)}
         wrong={said('until')}
       />
-      <Field label={words.sentence('facts.text')} wrong={said('text')}>
-        {(control) => (
-          <input
-            {...control}
-            type="text"
-            autoComplete="off"
-            maxLength={500}
-            value={form.text('text')}
-            onChange={(event) => set('text', event.target.value)}
-          />
-        )}
-      </Field>
+      <TextLine
+        label={words.sentence('facts.text')}
+        wrong={said('text')}
+        value={form.text('text')}
+        onType={(text) => set('text', text)}
+      />
       <Refused text={refused} />
       <button type="submit" className="button button-first button-large">
         {words.sentence('facts.add')}

@@ -3,7 +3,8 @@ import { useRef, useState } from 'react';
 import { useApp } from '../app/context.js';
 import { useForm } from '../app/forms.js';
 import { Field } from '../parts/Field.js';
-import { FormEnds } from '../parts/FormEnds.js';
+import { FormInPlace } from '../parts/FormInPlace.js';
+import { TextLine } from '../parts/TextLine.js';
 import { localDate } from '../ports/stampAt.js';
 import { DayField } from './DayField.js';
 import { readEnd, readError } from './factForm.js';
@@ -71,14 +72,7 @@ function EndForm({ fact, person, onClose }: FormProps) {
       onClose();
   };
   return (
-    <form
-      className="form"
-      noValidate
-      onSubmit={(event) => {
-        event.preventDefault();
-        void end();
-      }}
-    >
+    <FormInPlace text={words.sentence('facts.endNow')} onSend={end} refused={refused} onClose={onClose}>
       <DayField
         label={words.sentence('facts.endOn')}
         value={form.text('until')}
@@ -88,8 +82,7 @@ function EndForm({ fact, person, onClose }: FormProps) {
         }}
         wrong={isWrong ? words.sentence('facts.untilWrong') : null}
       />
-      <FormEnds refused={refused} text={words.sentence('facts.endNow')} onClose={onClose} />
-    </form>
+    </FormInPlace>
   );
 }
 
@@ -108,14 +101,7 @@ function ErrorForm({ fact, person, onClose }: FormProps) {
       onClose();
   };
   return (
-    <form
-      className="form"
-      noValidate
-      onSubmit={(event) => {
-        event.preventDefault();
-        void mark();
-      }}
-    >
+    <FormInPlace text={words.sentence('facts.errorNow')} onSend={mark} refused={refused} onClose={onClose}>
       <p>{words.sentence('facts.errorLead')}</p>
       <Field
         label={words.sentence('facts.errorReason')}
@@ -139,25 +125,15 @@ function ErrorForm({ fact, person, onClose }: FormProps) {
           </select>
         )}
       </Field>
-      <Field
+      <TextLine
         label={words.sentence('amend.reasonText')}
         wrong={wrong === 'textMissing' ? words.sentence('amend.textMissing') : null}
-      >
-        {(control) => (
-          <input
-            {...control}
-            type="text"
-            autoComplete="off"
-            maxLength={500}
-            value={form.text('text')}
-            onChange={(event) => {
-              setWrong(null);
-              form.set('text', event.target.value);
-            }}
-          />
-        )}
-      </Field>
-      <FormEnds refused={refused} text={words.sentence('facts.errorNow')} onClose={onClose} />
-    </form>
+        value={form.text('text')}
+        onType={(text) => {
+          setWrong(null);
+          form.set('text', text);
+        }}
+      />
+    </FormInPlace>
   );
 }

@@ -5,6 +5,7 @@ import { useForm } from '../app/forms.js';
 import { useSendEntry } from '../app/useSendEntry.js';
 import { Field } from '../parts/Field.js';
 import { Refused } from '../parts/Refused.js';
+import { TextLine } from '../parts/TextLine.js';
 import { WhoMeasures } from '../people/WhoMeasures.js';
 import { loadRecord } from '../server/load.js';
 
@@ -59,21 +60,12 @@ export function MarkWrong({ entry, person }: { readonly entry: StoredEntry; read
             </select>
           )}
         </Field>
-        <Field
+        <TextLine
           label={words.sentence(reason === 'other' ? 'amend.reasonTextOther' : 'amend.reasonText')}
           wrong={isAsked && isTextMissing ? words.sentence('amend.textMissing') : null}
-        >
-          {(control) => (
-            <input
-              {...control}
-              type="text"
-              autoComplete="off"
-              maxLength={500}
-              value={form.text('text')}
-              onChange={(event) => form.set('text', event.target.value)}
-            />
-          )}
-        </Field>
+          value={form.text('text')}
+          onType={(text) => form.set('text', text)}
+        />
         {agent === null ? <WhoMeasures /> : null}
         <Refused text={refused} />
         <button type="submit" className="button">

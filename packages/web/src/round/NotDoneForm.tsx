@@ -3,7 +3,7 @@ import type { Words } from '@evenfall/words';
 import { useEffect, useRef, useState } from 'react';
 import { useApp } from '../app/context.js';
 import { Choices } from '../parts/Choices.js';
-import { Field } from '../parts/Field.js';
+import { TextLine } from '../parts/TextLine.js';
 import type { NotDone } from './draft.js';
 
 /** A reason as it is said: in its own text if there is one. */
@@ -53,21 +53,12 @@ export function NotDoneForm({ onKeep, onCancel, reasons = NOT_DONE_REASONS }: No
         onChoose={setReason}
         wrong={isAsked && reason === null ? words.sentence('amend.reasonMissing') : null}
       />
-      <Field
+      <TextLine
         label={words.sentence('review.notDoneText')}
         wrong={isAsked && needsText ? words.sentence('review.textMissing') : null}
-      >
-        {(control) => (
-          <input
-            {...control}
-            type="text"
-            autoComplete="off"
-            maxLength={500}
-            value={text}
-            onChange={(event) => setText(event.target.value)}
-          />
-        )}
-      </Field>
+        value={text}
+        onType={setText}
+      />
       <div className="buttons">
         <button type="submit" className="button">
           {words.sentence('review.notDoneKeep')}

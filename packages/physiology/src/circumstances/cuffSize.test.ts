@@ -10,6 +10,21 @@ test('one size too large, one and two too small', () => {
   expect(sizeBias(0)).toEqual({ systolic: 0, diastolic: 0 });
 });
 
+// What was measured ends at two sizes, and the book doubts even those by hand (physiology handbook 19).
+test('beyond two sizes too small nothing is added to what was measured, whatever is put round whatever arm', () => {
+  expect(sizeBias(1.9).systolic).toBeLessThan(19);
+  expect(sizeBias(2.1)).toEqual(sizeBias(2));
+  for (const [arm, bladder] of [
+    [29, 'infant'],
+    [47, 'child'],
+    [60, 'infant'],
+  ] as const) {
+    const { systolic, diastolic } = sizeBias(sizesTooSmall(arm, bladder));
+    expect(systolic).toBeLessThanOrEqual(19.6);
+    expect(diastolic).toBeLessThanOrEqual(7.5);
+  }
+});
+
 // Physiology handbook 14: an arm of 47 cm in a standard cuff reads +19/+7, one of 20 cm -4/-1.
 test('the wide and the thin arm of the book in a standard cuff', () => {
   const wide = sizeBias(sizesTooSmall(47, 'adult'));

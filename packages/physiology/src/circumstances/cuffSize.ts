@@ -36,8 +36,9 @@ export function sizeBias(sizes: number): Levels {
     const large = Math.min(-sizes, F.tooLargeMost.value);
     return { systolic: large * F.tooLargeSystolic.value, diastolic: large * F.tooLargeDiastolic.value };
   }
+  const small = Math.min(sizes, F.tooSmallMost.value);
   return {
-    systolic: F.tooSmallSystolic.value * power(sizes, F.tooSmallSystolicPower.value),
-    diastolic: F.tooSmallDiastolic.value * power(sizes, F.tooSmallDiastolicPower.value),
+    systolic: F.tooSmallSystolic.value * power(small, F.tooSmallSystolicPower.value),
+    diastolic: F.tooSmallDiastolic.value * power(small, F.tooSmallDiastolicPower.value),
   };
 }

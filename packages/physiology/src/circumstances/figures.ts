@@ -133,6 +133,13 @@ export const CIRCUMSTANCE_FIGURES = figures({
     source: 'Ishigami 2023',
     sure: 'found',
   },
+  tooSmallMost: {
+    value: 2,
+    unit: 'sizes',
+    meaning: 'a still smaller cuff reads no higher than one this much too small: nobody measured further',
+    source: 'Ishigami 2023, JAMA Intern Med 183:1061 (physiology handbook 12 and 19)',
+    sure: 'decision',
+  },
   tooLargeMost: {
     value: 1.1,
     unit: 'sizes',

@@ -1,5 +1,6 @@
 import { PROPER, type Scenario, SOUND_INSTRUMENT, scenarioOf } from '@evenfall/physiology';
 import { expect, test } from 'vitest';
+import type { SoundPlayer } from './audio/index.js';
 import { type Frame, type Pictures, RoomEngine } from './engine.js';
 import { Visit } from './visit.js';
 
@@ -86,6 +87,69 @@ test('time that is let go by at once is the visit’s and not the page’s, and 
   run(0.5);
   expect(engine.visit.seconds).toBeGreaterThan(at + 60.4);
   expect(engine.visit.seconds).toBeLessThan(at + 60.6);
+});
+
+/** A player that notes what it is asked for; the clock of its card is the page's. */
+function listener(nowMs: () => number) {
+  const breaths: { at: number; dbfs: number }[] = [];
+  let ended = 0;
+  const player = {
+    clock: {
+      get isRunning() {
+        return true;
+      },
+      get visitSeconds() {
+        return (nowMs() - 1000) / 1000;
+      },
+    },
+    start: () => {},
+    stop: () => {},
+    plan: () => {},
+    setAir: () => {},
+    breathe: (_breath: unknown, at: number, _wheeze: boolean, dbfs: number) =>
+      void breaths.push({ at, dbfs }),
+    endBreath: () => {
+      ended += 1;
+    },
+  };
+  return { player: player as unknown as SoundPlayer, breaths, ended: () => ended };
+}
+
+test('each breath is begun once as it begins, as loud as where the chest piece is, and ends with it', () => {
+  const { engine, run, nowMs } = room(16);
+  const { player, breaths, ended } = listener(nowMs);
+  engine.setPlayer(player);
+  engine.start();
+  run(10);
+  // Nobody said that a breath is heard.
+  expect(breaths).toEqual([]);
+  engine.hearBreaths(() => -30, false);
+  run(60);
+  // A quiet person breathes 12 to 20 times a minute (physiology handbook 5).
+  expect(breaths.length).toBeGreaterThanOrEqual(10);
+  expect(breaths.length).toBeLessThanOrEqual(22);
+  expect(new Set(breaths.map(({ at }) => at)).size).toBe(breaths.length);
+  expect(breaths.every(({ dbfs }) => dbfs === -30)).toBe(true);
+  const before = ended();
+  engine.hearBreaths(() => null, false);
+  expect(ended()).toBe(before + 1);
+  const heard = breaths.length;
+  run(20);
+  expect(breaths).toHaveLength(heard);
+});
+
+test('a noise of the hands is known to lie on a sound, and on none while the cuff is flat or over the systolic', () => {
+  const { engine, run, nowMs } = room(16);
+  engine.start();
+  run(1);
+  expect(engine.willSound(0.5)).toBe(false);
+  engine.act({ kind: 'steady-rise', mmHgPerSecond: 60, toMmHg: 170 }, nowMs());
+  run(4);
+  expect(engine.willSound(0.5)).toBe(false);
+  engine.act({ kind: 'steady-fall', mmHgPerSecond: 5, toMmHg: 95 }, nowMs());
+  run(16);
+  // At 95 in a person of about 116/72 each beat sounds: within two seconds one surely does.
+  expect(engine.willSound(2)).toBe(true);
 });
 
 test('a page that slept did not let the cuff run out, and a touch after it is done at once', () => {

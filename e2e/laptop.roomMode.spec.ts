@@ -162,3 +162,18 @@ test('in forced colours what is written on a dark ground is still read', async (
     expect(seen).toEqual({ isTold: true, forcedColorAdjust: 'none' });
   }
 });
+
+test('the cuff goes on the other arm, and the room says on which it is', async ({ page, demo }) => {
+  await page.goto(`${demo.address}/practice/two-arms`);
+  await page.getByRole('button', { name: /Come in/ }).click();
+  await page.getByRole('button', { name: 'Arm', exact: true }).click();
+  await expect(page.getByText('It is the right arm.')).toBeVisible();
+  await page.getByRole('button', { name: 'To the left arm' }).click();
+  await expect(page.getByText('It is the left arm.')).toBeVisible();
+  const kept = await page.evaluate(() =>
+    Object.entries(localStorage).flatMap(([key, text]) =>
+      key.startsWith('evenfall.practice') && text.startsWith('{') ? [JSON.parse(text)] : [],
+    ),
+  );
+  expect(kept.some((one) => one.visit?.circumstances?.arm === 'left')).toBe(true);
+});

@@ -115,9 +115,18 @@ export function ShowPanel({ scenario, seed, ears, onEnd }: ShowProps) {
   );
 }
 
+/** What the lesson of this person asks for beside what was shown. */
+function notShownOf({ leftArm, standing, home }: Scenario) {
+  return [
+    ...(leftArm === null ? [] : ['showing.rightOnly' as const]),
+    ...(standing === null ? [] : ['showing.sittingOnly' as const]),
+    ...(home === null ? [] : ['showing.hereOnly' as const]),
+  ];
+}
+
 /** What came of it, as it is written down. */
 function WrittenDown({
-  exercise: { entered },
+  exercise: { entered, scenario },
   steps,
 }: {
   readonly exercise: Exercise;
@@ -138,6 +147,9 @@ function WrittenDown({
         <span className="small soft">{say('pressure.mmHg')}</span>
       </p>
       {every === null ? null : <p>{say('showing.apart', { first: systolic, every })}</p>}
+      {notShownOf(scenario).map((one) => (
+        <p key={one}>{say(one)}</p>
+      ))}
     </div>
   );
 }

@@ -69,6 +69,10 @@ export const showing = {
       .join('/'),
   apart: (f: { first: number; every: number }, say: Say) =>
     `${say.number(f.first)} while breathing out only, ${say.number(f.every)} with every beat: ${say.number(f.first - f.every)} mmHg apart. Over 10 cannot wait.`,
+  rightOnly: 'This was the right arm. At a first visit the left one is measured too: that is your turn.',
+  sittingOnly:
+    'This was sitting. One and three minutes after standing up it is measured again: that is your turn.',
+  hereOnly: 'This was here. What it is at home only readings from home can show.',
   numbersSoFar: 'Numbers so far',
   lostAt: 'pulse gone',
   firstAt: 'first sound',

@@ -61,6 +61,11 @@ export const showing: Reworded<typeof english> = {
       .join('/'),
   apart: (f, say) =>
     `${say.number(f.first)} solo al espirar, ${say.number(f.every)} en cada latido: ${say.number(f.first - f.every)} mmHg de diferencia. Más de 10 no puede esperar.`,
+  rightOnly:
+    'Esto fue el brazo derecho. En una primera visita se mide también el izquierdo: eso le toca a usted.',
+  sittingOnly:
+    'Esto fue en posición sentada. Uno y tres minutos después de ponerse de pie se mide otra vez: eso le toca a usted.',
+  hereOnly: 'Esto fue aquí. Cómo es en casa solo lo muestran las lecturas de casa.',
   numbersSoFar: 'Números hasta ahora',
   lostAt: 'pulso perdido',
   firstAt: 'primer ruido',

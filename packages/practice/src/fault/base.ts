@@ -104,7 +104,7 @@ export function baseOf(reading: Reading): Base {
     habits: { systolic: habit('systolic'), diastolic: habit('diastolic') },
     isByFeel,
     bestRate: bestRateOf(deflation, pulsePerMinute),
-    rate: rateOf(plan, pulsePerMinute, sounding, deflation),
+    rate: rateOf(plan, person, pulsePerMinute, sounding, deflation),
     peakFault: peakFaultOf(reading, felt, isByFeel),
     bestPeakMmHg: Math.max(fall.peakMmHg, Math.max(felt ?? 0, sounding.systolic) + inflation.marginMmHg),
     sounding,
@@ -165,6 +165,7 @@ function bestRateOf(rules: DeflationRules, pulsePerMinute: number): number {
 /** Whether a fall was too fast, or too slow, where the sounds begin or end. The book's own hand is never too slow. */
 function rateOf(
   plan: LetDownPlan,
+  { breathingSwingMmHg }: Person,
   pulsePerMinute: number,
   sounding: Levels,
   rules: DeflationRules,
@@ -176,7 +177,10 @@ function rateOf(
   const most = isByBeat ? Math.min(rules.fastestMmHgPerSecond, perBeat) : rules.fastestMmHgPerSecond;
   const rates = [rateAt(plan, sounding.systolic), rateAt(plan, sounding.diastolic)];
   if (rates.some((rate) => rate > most + RATE_ROOM)) return 'fast';
-  const least = Math.min(rules.slowestMmHgPerSecond, bestRateOf(rules, pulsePerMinute));
+  // Past a paradox the cuff is let down slowly on purpose.
+  const taught =
+    breathingSwingMmHg > F.paradoxMmHg.value ? F.paradoxMmHgPerSecond.value : rules.slowestMmHgPerSecond;
+  const least = Math.min(taught, bestRateOf(rules, pulsePerMinute));
   return rates.every((rate) => rate < least - RATE_ROOM) ? 'slow' : 'right';
 }
 

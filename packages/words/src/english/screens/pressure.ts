@@ -101,7 +101,7 @@ export const pressure = {
   unwellUpright: 'yes',
   uprightUnasked: 'not asked',
   uprightBegin: 'They stand up now',
-  uprightBeginHint: 'Touch it as they stand: the minutes count from there. Or type them with the reading.',
+  uprightBeginHint: 'From this touch on the minutes count.',
   uprightFor: (f: { seconds: number }, say: Say) => `On their feet ${stopwatch(f.seconds, say)}`,
   uprightDueIn: (f: { minutes: number; seconds: number }, say: Say) =>
     `Reading at ${say.short(f.minutes)} min: pump up in ${stopwatch(f.seconds, say)}.`,

@@ -99,8 +99,7 @@ export const pressure: Reworded<typeof english> = {
   unwellUpright: 'sí',
   uprightUnasked: 'no se preguntó',
   uprightBegin: 'Se pone de pie ahora',
-  uprightBeginHint:
-    'Tóquelo cuando la persona se levante: los minutos cuentan desde ahí. O escríbalos con la lectura.',
+  uprightBeginHint: 'Desde este toque cuentan los minutos.',
   uprightFor: (f, say) => `De pie ${stopwatch(f.seconds, say)}`,
   uprightDueIn: (f, say) =>
     `Lectura a ${say.short(f.minutes)} min: infle dentro de ${stopwatch(f.seconds, say)}.`,

@@ -18,7 +18,11 @@ export function TruthBeyond({ scenario: { home, leftArm, standing }, truth }: Be
     leftArm === null ? null : say('showing.onTheLeft', leftArm),
     standing === null
       ? null
-      : say('showing.onTheFeet', { one: standing.oneMinute, three: standing.threeMinutes }),
+      : say('showing.onTheFeet', {
+          ...standing.oneMinute,
+          thenSystolic: standing.threeMinutes.systolic,
+          thenDiastolic: standing.threeMinutes.diastolic,
+        }),
     truth.pulsePerMinute - truth.wristPerMinute > DEFICIT_PER_MINUTE
       ? say('showing.notAtTheWrist', { heart: truth.pulsePerMinute, wrist: truth.wristPerMinute })
       : null,

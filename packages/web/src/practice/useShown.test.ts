@@ -3,8 +3,9 @@ import { replay, showing, traceAt } from '@evenfall/practice';
 import { wordsFor } from '@evenfall/words';
 import { expect, test } from 'vitest';
 import { gripOf } from './drawing/ShownGrip.js';
+import { RoomEngine } from './engine.js';
 import { stepText } from './shownText.js';
-import { beforeFirst, handsAt, stepsBy, visitOf } from './useShown.js';
+import { beforeFirst, endOf, handsAt, stepsBy, visitOf } from './useShown.js';
 import { Visit } from './visit.js';
 
 const person = (id: string) => scenarioOf(id) as Scenario;
@@ -60,3 +61,29 @@ test.each([
 ] as const)('at %s the hand is drawn %s', (code, grip) => {
   expect(gripOf(code)).toBe(grip);
 });
+
+test.each(['quiet-morning', 'cold-hands', 'tight-chest'])(
+  '%s goes on to its very end and no tick beyond, and its last step is said',
+  (id) => {
+    const shown = showing(person(id), 2);
+    let now = 0;
+    let draw: (() => void) | null = null;
+    const pictures = {
+      nowMs: () => now,
+      next: (call: () => void) => {
+        draw = call;
+        return () => {};
+      },
+    };
+    const { exercise } = shown;
+    const engine = new RoomEngine(
+      new Visit(visitOf(exercise, exercise.seconds - 1)),
+      pictures,
+      endOf(exercise),
+    );
+    engine.start();
+    for (; now < 3000; now += 60) (draw as (() => void) | null)?.();
+    expect(engine.visit.seconds).toBe(exercise.seconds);
+    expect(stepsBy(shown, engine.visit.seconds).at(-1)?.code).toBe('over');
+  },
+);

@@ -41,12 +41,17 @@ export function handsAt(
   return hands;
 }
 
+/** Its last tick and no other one, whatever a division loses; seconds. */
+export function endOf({ seconds }: Pick<Exercise, 'seconds'>): number {
+  return (Math.round(seconds * TICKS_PER_SECOND) + 0.5) / TICKS_PER_SECOND;
+}
+
 /** A demonstration that plays by itself to its end: stopped, gone on with, and sought to any second of it. */
 export function useShown(scenario: Scenario, seed: number) {
   const shown = useMemo(() => showing(scenario, seed), [scenario, seed]);
   const { exercise } = shown;
   const engine = useMemo(
-    () => new RoomEngine(new Visit(visitOf(exercise)), devicePictures, exercise.seconds),
+    () => new RoomEngine(new Visit(visitOf(exercise)), devicePictures, endOf(exercise)),
     [exercise],
   );
   const [isPlaying, setPlaying] = useState(false);
@@ -82,8 +87,7 @@ export function useShown(scenario: Scenario, seed: number) {
     [engine, exercise, setEnd],
   );
   useEffect(() => {
-    // The last tick may be lost to a division.
-    const lastTick = Math.round(exercise.seconds * TICKS_PER_SECOND) - 1;
+    const lastTick = Math.round(exercise.seconds * TICKS_PER_SECOND);
     const end = engine.subscribe(({ now }) => {
       if (now.tick < lastTick || over.current) return;
       setEnd(true);

@@ -105,8 +105,8 @@ export const showing = {
   // What one visit does not show of a person.
   atHome: (f: Pair, say: Say) => `At home, on average: ${pair(f, say)}. In this room nobody can see it.`,
   onTheLeft: (f: Pair, say: Say) => `At rest, on the left arm: ${pair(f, say)}.`,
-  onTheFeet: (f: { one: Pair; three: Pair }, say: Say) =>
-    `On the feet: ${pair(f.one, say)} after one minute, ${pair(f.three, say)} after three.`,
+  onTheFeet: (f: Pair & { thenSystolic: number; thenDiastolic: number }, say: Say) =>
+    `On the feet: ${pair(f, say)} after one minute, ${pair({ systolic: f.thenSystolic, diastolic: f.thenDiastolic }, say)} after three.`,
   notAtTheWrist: (f: { heart: number; wrist: number }, say: Say) =>
     `The heart beat ${say.rate(f.heart)} times a minute, the wrist felt ${say.rate(f.wrist)}. To count the heart one listens at its apex; in this room no heart is heard there.`,
   toLeft: 'To the left arm',

@@ -93,7 +93,8 @@ export const showing: Reworded<typeof english> = {
   figure: 'La bajada',
   atHome: (f, say) => `En casa, de media: ${pair(f, say)}. En esta sala nadie puede verlo.`,
   onTheLeft: (f, say) => `En reposo, en el brazo izquierdo: ${pair(f, say)}.`,
-  onTheFeet: (f, say) => `De pie: ${pair(f.one, say)} al minuto, ${pair(f.three, say)} a los tres.`,
+  onTheFeet: (f, say) =>
+    `De pie: ${pair(f, say)} al minuto, ${pair({ systolic: f.thenSystolic, diastolic: f.thenDiastolic }, say)} a los tres.`,
   notAtTheWrist: (f, say) =>
     `El corazón latió ${say.rate(f.heart)} veces por minuto, la muñeca notó ${say.rate(f.wrist)}. Para contar el corazón se escucha en la punta; en esta sala no se oye allí ningún corazón.`,
   toLeft: 'Al brazo izquierdo',

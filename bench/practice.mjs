@@ -15,6 +15,7 @@ import {
 } from '../packages/physiology/dist/index.js';
 import { auscultate, GOOD_OBSERVER, newAuscultated } from '../packages/practice/dist/index.js';
 import { root } from '../tools/ensure.mjs';
+import { arithmeticBound, boundLine } from './arithmetic.mjs';
 import { median } from './measure.mjs';
 
 /** Aim of this project: readings a second on one core. */
@@ -45,7 +46,7 @@ function run(from, runs) {
     systolic += out.first.writtenMmHg;
     diastolic += out.last.writtenMmHg;
   }
-  return { systolic: systolic / runs, diastolic: diastolic / runs, beats: out.beats };
+  return { systolic: systolic / runs, diastolic: diastolic / runs, beats: out.beats, sounds: out.sounds };
 }
 
 const folder = mkdtempSync(join(tmpdir(), 'evenfall-bench-'));
@@ -67,6 +68,7 @@ const rate = median(ours);
 console.log(
   `readings by ear: ${Math.round(rate)} a second of one processor, ${(rate / AIM).toFixed(2)} of the aim of ${AIM} (${found.beats} beats a reading: ${Math.round(1e9 / rate / found.beats)} ns a beat; at best ${Math.round(Math.max(...ours))} a second)`,
 );
+console.log(boundLine(arithmeticBound(found.beats, found.sounds), rate));
 if (theirs.length > 0) {
   const other = median(theirs.map(({ runs, seconds }) => runs / seconds));
   console.log(

@@ -32,15 +32,63 @@ const lines = [];
 let passed = 0;
 let failed = 0;
 
+/** Where each row of the table has its target from, as the book cites it (physiology handbook 18). Row 30 is in `src/cuff/oscillation.test.ts`. */
+const SOURCE = {
+  1: 'geometry of section 9',
+  2: 'geometry of section 9',
+  3: 'Kallioinen 2017, from memory',
+  4: 'direction: Zheng 2011',
+  5: 'Murray 2019',
+  6: 'Picone 2017',
+  7: 'Picone 2017',
+  8: 'J Hypertens 2011;29:51',
+  9: 'Song 2014',
+  10: 'Cavallini 1996',
+  11: 'clinical-skills table',
+  12: 'computed in the book',
+  13: 'computed in the book',
+  14: 'EPIC-Potsdam 2000',
+  15: 'NHANES cohort of 53,737',
+  16: 'NHANES cohort of 53,737',
+  17: 'Sala 2006',
+  18: 'Sala 2006',
+  19: 'Mancia 1985, 1987',
+  20: 'Mancia 1985',
+  21: 'Mancia 1987',
+  22: 'Mukadam 2023',
+  23: 'Olbers 2018',
+  24: 'Methods Inf Med 2010',
+  25: 'Hennig 2006',
+  26: 'abstract on RR in fibrillation',
+  27: 'echo study of 21 patients',
+  28: 'table 2.1',
+  29: 'ventricular premature complexes, J Physiol',
+  31: 'Tobin 1988',
+  32: 'Hall 1996',
+  33: 'Liu 2024',
+  34: 'Ishigami 2023',
+  35: 'Lancet 1996;347:139',
+  36: 'Freedman 2014',
+  37: 'Weber 1999',
+  38: 'QKD study of 412',
+  39: 'Kollár 2001',
+  40: 'computed in the book',
+  41: 'determinism',
+};
+/** Rows named already. */
+const named = new Set();
+
 /** Rows whose target is a number of the model itself: they prove that it comes through to the reading, and nothing else. */
 const OWN_INPUT = new Set(['10', '17', '19', '21', '35']);
 
 function check(row, isRight, text) {
   if (isRight) passed++;
   else failed++;
-  lines.push(
-    `${isRight ? 'ok' : 'FAILED'}: ${row}: ${text}${OWN_INPUT.has(row) ? ' (put in as it is: that it comes through)' : ''}`,
-  );
+  const source = named.has(row) ? undefined : SOURCE[row];
+  named.add(row);
+  const from = source === undefined ? '' : ` [${source}]`;
+  const own = OWN_INPUT.has(row) ? ' (put in as it is: that it comes through)' : '';
+  lines.push(`${isRight ? 'ok' : 'FAILED'}: ${row}: ${text}${own}${from}`);
 }
 const shown = (x) => String(Number(x.toFixed(2)));
 /** A number beside its target and what is allowed. */

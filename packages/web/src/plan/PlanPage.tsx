@@ -23,15 +23,19 @@ export function PlanPage() {
   const [people, setPeople] = useState<string>(SIZES[1]);
   const [seed, setSeed] = useState('1');
   const [isAsked, setAsked] = useState(false);
+  /** What was asked when the study was begun: fields may be changed under its results. */
+  const [begun, setBegun] = useState('');
   const [protocol, against] = [
     parsePlanProtocol(planJson(first.text)),
     parsePlanProtocol(planJson(second.text)),
   ];
   const seedNumber = /^\d{1,10}$/.test(seed.trim()) ? Number(seed) : null;
   const isSeed = seedNumber !== null && seedNumber <= MOST_SEED;
+  const now = JSON.stringify([planJson(first.text), planJson(second.text), people, seed.trim()]);
   const start = () => {
     setAsked(true);
     if (!protocol.ok || !against.ok || !isSeed) return;
+    setBegun(now);
     run({ protocol: protocol.value, against: against.value, people: Number(people), seed: seedNumber });
   };
   const isRunning = standing.is === 'running';
@@ -112,7 +116,7 @@ export function PlanPage() {
             ? words.sentence(`plan.${standing.is}`)
             : null}
         </p>
-        {standing.is === 'done' ? <PlanResults result={standing.result} /> : null}
+        {standing.is === 'done' ? <PlanResults result={standing.result} isOld={begun !== now} /> : null}
         <p className="small soft">{words.sentence('plan.limits')}</p>
       </form>
     </SimulatedPage>

@@ -1,19 +1,31 @@
 import type { PlanResult, ProtocolResult } from '@evenfall/practice';
 import { planFigure, planHeight } from '@evenfall/report';
+import { useEffect, useRef } from 'react';
 import { useApp } from '../app/context.js';
 import { FigureShown } from '../away/FigureShown.js';
 import { FigureTable } from '../debrief/FigureTable.js';
 import { pairedLines, planRows } from './planRows.js';
 
-/** What both ways got wrong, with the errors of the study in words. */
-export function PlanResults({ result }: { readonly result: PlanResult }) {
+type ResultsProps = {
+  readonly result: PlanResult;
+  /** Something was changed in the form after it was begun. */
+  readonly isOld: boolean;
+};
+
+/** What both ways got wrong, with the errors of the study in words. The page goes to it when it comes. */
+export function PlanResults({ result, isOld }: ResultsProps) {
   const { words } = useApp();
+  const heading = useRef<HTMLHeadingElement>(null);
+  useEffect(() => heading.current?.focus(), []);
   const { protocol, against } = result;
   const rows = planRows(result, words);
   const lines = pairedLines(result, words);
   return (
     <section>
-      <h2>{words.sentence('plan.results')}</h2>
+      <h2 ref={heading} tabIndex={-1}>
+        {words.sentence('plan.results')}
+      </h2>
+      {isOld ? <p className="notice">{words.sentence('plan.isOld')}</p> : null}
       <p role="status">
         <strong>{words.sentence('plan.ofPeople', { people: protocol.people })}</strong>{' '}
         {words.sentence('plan.errorsSay')}

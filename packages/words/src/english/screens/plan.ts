@@ -86,6 +86,7 @@ export const plan = {
   figureKey:
     'Full circle: first way. Open square: second way. The line through each: where the value of endless people lies, in 19 studies of 20.',
   table: 'These numbers as a table',
+  isOld: 'Something was changed above since: these results are of what was asked before.',
   limits:
     'This is a model of people, not people: it knows no patient, and says which way is nearer to the usual level, not which is right for a place.',
 } as const;

@@ -85,6 +85,7 @@ export const plan: Reworded<typeof english> = {
   figureKey:
     'Círculo lleno: primera manera. Cuadrado hueco: segunda manera. La línea de cada uno: dónde está el valor de infinitas personas, en 19 estudios de 20.',
   table: 'Estos números en una tabla',
+  isOld: 'Algo se cambió arriba desde entonces: estos resultados son de lo que se pidió antes.',
   limits:
     'Esto es un modelo de personas, no personas: no conoce a ningún paciente, y dice qué manera queda más cerca del nivel habitual, no cuál es la adecuada para un lugar.',
 };

@@ -39,6 +39,13 @@ test('two ways of measuring are tried on the same simulated people beside the pa
     await page.getByRole('button', { name: 'Try both' }).press('Enter');
     await expect(page.getByRole('heading', { name: 'What came out' })).toBeVisible({ timeout: 60_000 });
     await expect(page.getByText('SIMULATED: 1000 simulated people.')).toBeVisible();
+    // The page goes to what came out, and says when it no longer belongs to what stands in the form.
+    await expect(page.getByRole('heading', { name: 'What came out' })).toBeFocused();
+    await expect(page.getByText(/these results are of what was asked before/)).toHaveCount(0);
+    await page.getByLabel('People').selectOption('10000');
+    await expect(page.getByText(/these results are of what was asked before/)).toBeVisible();
+    await page.getByLabel('People').selectOption('1000');
+    await expect(page.getByText(/these results are of what was asked before/)).toHaveCount(0);
     // Physiology handbook 9: let down at 8 mmHg/s the systolic is read some 2.5 to 5 lower than at 2.5.
     const said = await page.getByText(/^Systolic too high .*chance alone explains/).textContent();
     const apart = Number(/: (-?[\d.]+) mmHg/.exec(said ?? '')?.[1]);

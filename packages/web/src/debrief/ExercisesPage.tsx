@@ -1,4 +1,4 @@
-import type { ExerciseRow } from '@evenfall/api';
+import type { ExerciseList, ExerciseRow } from '@evenfall/api';
 import { type ErrorDrawn, errorsFigure } from '@evenfall/report';
 import { useCallback, useState } from 'react';
 import { Link } from 'wouter';
@@ -7,7 +7,9 @@ import { stampText } from '../app/times.js';
 import { FigureShown } from '../away/FigureShown.js';
 import { Asking } from '../parts/Asking.js';
 import { Field } from '../parts/Field.js';
+import { Refused } from '../parts/Refused.js';
 import { SimulatedPage } from '../parts/SimulatedPage.js';
+import { refusedBecause } from '../server/server.js';
 import { useAnswering } from '../signIn/useAccess.js';
 import { scenarioName } from './exerciseName.js';
 import { FigureTable } from './FigureTable.js';
@@ -21,13 +23,17 @@ export function ExercisesPage() {
   const { asked, again } = useFetched(ask);
   const own = useAnswering();
   const [chosen, setChosen] = useState<string | null>(null);
+  const { older, failed, askOlder } = useOlder();
   return (
     <SimulatedPage
       title={words.sentence('debrief.listTitle')}
       back={{ href: '/practice', text: words.sentence('practice.title') }}
     >
       <Asking asked={asked} again={again}>
-        {({ exercises, agents }) => {
+        {(first) => {
+          const exercises = [first, ...older].flatMap((page) => page.exercises);
+          const { agents } = first;
+          const { isAll } = older.at(-1) ?? first;
           const ids = [...new Set(exercises.map(({ agent }) => agent))];
           const agent = chosen ?? (own !== null && ids.includes(own) ? own : (ids[0] ?? null));
           const rows = exercises.filter((one) => one.agent === agent);
@@ -52,12 +58,35 @@ export function ExercisesPage() {
                 </Field>
               )}
               <Made key={agent} rows={rows} />
+              {isAll ? null : (
+                <button
+                  type="button"
+                  className="button"
+                  onClick={() => void askOlder(exercises.at(-1)?.id ?? '')}
+                >
+                  {words.sentence('debrief.older')}
+                </button>
+              )}
+              <Refused text={failed} />
             </div>
           );
         }}
       </Asking>
     </SimulatedPage>
   );
+}
+
+/** The pages of a long list after the first, as they are asked for. */
+function useOlder() {
+  const { server, words } = useApp();
+  const [older, setOlder] = useState<readonly ExerciseList[]>([]);
+  const [failed, setFailed] = useState<string | null>(null);
+  const askOlder = async (before: string) => {
+    const answer = await server.call('listExercises', { query: { before } });
+    setFailed(answer.ok ? null : refusedBecause(answer, words));
+    if (answer.ok) setOlder((pages) => [...pages, answer.value]);
+  };
+  return { older, failed, askOlder };
 }
 
 const HEIGHT = 250;

@@ -41,6 +41,7 @@ export const debrief = {
   wroteSays: (f: { text: string }) => `You wrote ${f.text} mmHg.`,
   listTitle: 'Exercises so far',
   listBack: 'All exercises',
+  older: 'Older ones',
   listNone: 'No exercise has been kept yet.',
   listOf: 'Whose exercises',
   made: (f: { name: string; when: string }) => `${f.name}, ${f.when}`,

@@ -39,6 +39,7 @@ export const debrief: Reworded<typeof english> = {
   wroteSays: (f) => `Usted escribió ${f.text} mmHg.`,
   listTitle: 'Ejercicios hasta ahora',
   listBack: 'Todos los ejercicios',
+  older: 'Anteriores',
   listNone: 'Todavía no se ha guardado ningún ejercicio.',
   listOf: 'De quién son los ejercicios',
   made: (f) => `${f.name}, ${f.when}`,

@@ -104,6 +104,7 @@ const KNOWN: Readonly<Record<string, { readonly numbers: readonly string[]; read
     numbers: ['6', '16', '29', '90', '3'],
     reason: 'RMSSD of a steady tapper is jitter x root 6; turning points of a random series',
   },
+  'unit/readMeasure.ts': { numbers: ['0.1'], reason: 'a limit is told to a tenth' },
   'taps/timeStep.ts': { numbers: ['0.1', '0.01', '0.001', '1e-3'], reason: 'decimals that a clock prints' },
 };
 

@@ -1,4 +1,4 @@
-import { PROPER, SCENARIOS, SOUND_INSTRUMENT } from '@evenfall/physiology';
+import { MODEL, PROPER, SCENARIOS, SOUND_INSTRUMENT } from '@evenfall/physiology';
 import { NO_EVIDENCE, NOTHING_ENTERED } from '@evenfall/practice';
 import { describe, expect, test } from 'vitest';
 import { chartGaugeLog } from '../content/chartGaugeLog.js';
@@ -88,7 +88,14 @@ const CONTENTS: Record<KindName, object> = {
   'class-session-ended': {},
   'kept-by-agreement': { teacherAgrees: true, subjectAgrees: true },
   exercise: {
-    ...{ schema: 1, scenario: SCENARIOS[0], seed: 7, circumstances: PROPER, instrument: SOUND_INSTRUMENT },
+    ...{
+      schema: 1,
+      model: MODEL,
+      scenario: SCENARIOS[0],
+      seed: 7,
+      circumstances: PROPER,
+      instrument: SOUND_INSTRUMENT,
+    },
     ...{ actions: [], seconds: 12, evidence: NO_EVIDENCE, entered: NOTHING_ENTERED },
     aids: { hasHearingAid: false, isAmplified: false, isLoudspeakerVoice: false, hadSound: false },
   },

@@ -31,8 +31,8 @@ export const exerciseList = z.object({
   exercises: z.array(exerciseRow),
   agents: z.array(agent),
   unreadable: z.number().int().min(0),
-  /** No older ones are left; else the next page is asked for by the last id (`before`). */
-  isAll: z.boolean(),
+  /** By what the next page is asked for (`before`); null: no older ones are left. */
+  next: id.nullable(),
 });
 export type ExerciseList = z.infer<typeof exerciseList>;
 

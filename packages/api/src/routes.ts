@@ -377,9 +377,13 @@ export const ROUTES = {
     ...PATHS.listExercises,
     summary: 'Exercises of the practice room, SIMULATED',
     description:
-      'Of whoever asks; of everybody for whoever supervises, and where there are no accounts. A page of them; the next one is asked for by the last id.',
+      'Of whoever asks; of everybody for whoever supervises, and where there are no accounts. A page of them; the next one is asked for by `next`.',
     request: { query: exercisesBefore },
-    responses: { 200: json(exerciseList, 'What was practised when and what was written, newest first.') },
+    responses: {
+      200: json(exerciseList, 'What was practised when and what was written, newest first.'),
+      ...BAD_INPUT,
+      404: refused('No such exercise to go on from, or not yours.'),
+    },
   }),
   listScenarios: createRoute({
     ...PATHS.listScenarios,

@@ -61,15 +61,19 @@ test('a long list comes in pages, each where the one before ended', async () => 
   const site = (await readSite(clinic.db))?.id ?? '';
   const ids: string[] = [];
   const pages: boolean[] = [];
-  for (let before: string | undefined; pages.at(-1) !== true; before = ids.at(-1)) {
-    const { exercises, isAll } = await listExercises(clinic.db, site, null, before, 2);
-    ids.push(...exercises.map(({ id }) => id));
-    pages.push(isAll);
+  let before: string | undefined;
+  while (pages.at(-1) !== true) {
+    const listed = await listExercises(clinic.db, site, null, before, 2);
+    ids.push(...(listed?.exercises ?? []).map(({ id }) => id));
+    before = listed?.next ?? undefined;
+    pages.push(before === undefined);
   }
   expect(pages).toEqual([false, false, true]);
   expect(ids).toEqual(made.map(({ id }) => id).toReversed());
   const asked = await clinic.send('GET', `/api/exercises?before=${made[1]?.id}`);
-  expect(asked.body).toMatchObject({ isAll: true, exercises: [{ id: made[0]?.id }] });
+  expect(asked.body).toMatchObject({ next: null, exercises: [{ id: made[0]?.id }] });
+  const nobodys = await clinic.send('GET', `/api/exercises?before=${clinic.agent}`);
+  expect(nobodys.status).toBe(404);
 });
 
 test('no chart, no list of people and no export of a person has anything of it', async () => {

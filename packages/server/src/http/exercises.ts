@@ -13,6 +13,7 @@ export function exerciseRoutes(app: OpenAPIHono, { db, site }: World): void {
 
   app.openapi(ROUTES.listExercises, async (c) => {
     const listed = await listExercises(db, site().id, agentAlone(c), c.req.valid('query').before);
+    if (listed === null) return problemAnswer(c, 404) as never;
     const agents = await listAgents(db, site().id);
     return c.json({ notices: noticesHere(), ...listed, agents } as never, 200) as never;
   });

@@ -16,6 +16,7 @@ const PAGE = 200;
  * What was practised, newest first, without the action logs.
  * @param agent whose alone; null for everybody's
  * @param before the last of the page before; absent for the first page
+ * @returns null where there is no such last one
  */
 export async function listExercises(
   db: Kysely<Tables>,
@@ -26,22 +27,21 @@ export async function listExercises(
 ): Promise<{
   readonly exercises: readonly ExerciseRow[];
   readonly unreadable: number;
-  readonly isAll: boolean;
-}> {
+  readonly next: string | null;
+} | null> {
   const all = exercisesOf(db, site, agent).orderBy('recorded_at', 'desc').orderBy('id', 'desc');
-  const last = db
-    .selectFrom('entry')
-    .where('site', '=', site)
-    .where('id', '=', before ?? '');
+  const last = exercisesOf(db, site, agent).where('id', '=', before ?? '');
+  if (before !== undefined && (await last.executeTakeFirst()) === undefined) return null;
   const older =
     before === undefined
       ? all
       : all.where(({ eb, refTuple }) =>
-          eb(refTuple('recorded_at', 'id'), '<', last.select(['recorded_at', 'id']) as never),
+          eb(refTuple('recorded_at', 'id'), '<', last.clearSelect().select(['recorded_at', 'id']) as never),
         );
   const rows = await older.limit(most + 1).execute();
   const { entries, unreadable } = readRows(rows.slice(0, most));
-  return { exercises: entries.filter(isExercise).map(rowOfExercise), unreadable, isAll: rows.length <= most };
+  const next = rows.length > most ? (rows[most - 1]?.id ?? null) : null;
+  return { exercises: entries.filter(isExercise).map(rowOfExercise), unreadable, next };
 }
 
 /** One exercise; null where there is none, or it is another agent's. */

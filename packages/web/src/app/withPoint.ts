@@ -7,7 +7,7 @@ export function withPoint(typed: string, say: Say): string {
 
 /** The same for a measure with units between its numbers: `68,5 kg`. */
 export function withPoints(typed: string, say: Say): string {
-  return hasComma(say) ? typed.replace(/(?<![\d,.])(\d+),(\d+)(?![\d,.])/g, '$1.$2') : typed;
+  return hasComma(say) ? typed.replace(/(^|[^\d,.])(\d+),(\d+)(?![\d,.])/g, '$1$2.$3') : typed;
 }
 
 /** A number as its language types it, with every decimal: what {@link withPoint} reads as the same. */

@@ -1,6 +1,6 @@
 import type { ExerciseList, ExerciseRow } from '@evenfall/api';
 import { type ErrorDrawn, errorsFigure } from '@evenfall/report';
-import { useCallback, useState } from 'react';
+import { useCallback, useRef, useState } from 'react';
 import { Link } from 'wouter';
 import { useApp } from '../app/context.js';
 import { stampText } from '../app/times.js';
@@ -33,7 +33,7 @@ export function ExercisesPage() {
         {(first) => {
           const exercises = [first, ...older].flatMap((page) => page.exercises);
           const { agents } = first;
-          const { isAll } = older.at(-1) ?? first;
+          const { next } = older.at(-1) ?? first;
           const ids = [...new Set(exercises.map(({ agent }) => agent))];
           const agent = chosen ?? (own !== null && ids.includes(own) ? own : (ids[0] ?? null));
           const rows = exercises.filter((one) => one.agent === agent);
@@ -58,12 +58,8 @@ export function ExercisesPage() {
                 </Field>
               )}
               <Made key={agent} rows={rows} />
-              {isAll ? null : (
-                <button
-                  type="button"
-                  className="button"
-                  onClick={() => void askOlder(exercises.at(-1)?.id ?? '')}
-                >
+              {next === null ? null : (
+                <button type="button" className="button" onClick={() => void askOlder(next)}>
                   {words.sentence('debrief.older')}
                 </button>
               )}
@@ -81,8 +77,13 @@ function useOlder() {
   const { server, words } = useApp();
   const [older, setOlder] = useState<readonly ExerciseList[]>([]);
   const [failed, setFailed] = useState<string | null>(null);
+  const asking = useRef(false);
   const askOlder = async (before: string) => {
+    // Two quick touches ask once.
+    if (asking.current) return;
+    asking.current = true;
     const answer = await server.call('listExercises', { query: { before } });
+    asking.current = false;
     setFailed(answer.ok ? null : refusedBecause(answer, words));
     if (answer.ok) setOlder((pages) => [...pages, answer.value]);
   };

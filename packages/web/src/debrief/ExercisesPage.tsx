@@ -95,7 +95,7 @@ const HEIGHT = 250;
 /** The newest of them as a figure, and all of them as a list under the same numbers. */
 function Made({ rows }: { readonly rows: readonly ExerciseRow[] }) {
   const { words } = useApp();
-  const judged = useErrors(rows);
+  const { judged, isDone } = useErrors(rows);
   const errors: readonly ErrorDrawn[] = judged.map((one) => ({
     key: `exercise-${one.row.id}`,
     name: nameOf(one.row, words),
@@ -104,7 +104,7 @@ function Made({ rows }: { readonly rows: readonly ExerciseRow[] }) {
   return (
     <>
       {errors.length === 0 ? (
-        <p className="soft">{words.sentence('app.loading')}</p>
+        <p className="soft">{words.sentence(isDone ? 'debrief.noneJudged' : 'app.loading')}</p>
       ) : (
         <section>
           <h2>{words.sentence('debrief.errorsFigure')}</h2>

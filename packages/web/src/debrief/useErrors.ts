@@ -33,10 +33,15 @@ export function errorsOf(exercise: Exercise, rules: DebriefRules): Judged['error
 }
 
 /** The errors of the newest exercises, oldest first; they come in one after the other. One that cannot be read is left out. */
-export function useErrors(rows: readonly ExerciseRow[]): readonly Judged[] {
+export function useErrors(rows: readonly ExerciseRow[]): {
+  readonly judged: readonly Judged[];
+  /** All of them were looked at. */
+  readonly isDone: boolean;
+} {
   const { server } = useApp();
   const rules = useDebriefRules();
   const [judged, setJudged] = useState<readonly Judged[]>([]);
+  const [isDone, setDone] = useState(false);
   useEffect(() => {
     let isOver = false;
     const judge = async () => {
@@ -50,11 +55,12 @@ export function useErrors(rows: readonly ExerciseRow[]): readonly Judged[] {
         const errors = errorsOf(exercise, rules);
         setJudged((before) => [...before.filter((one) => one.row.id !== row.id), { row, errors }]);
       }
+      setDone(true);
     };
     void judge();
     return () => {
       isOver = true;
     };
   }, [rows, server, rules]);
-  return judged;
+  return { judged, isDone };
 }

@@ -42,6 +42,8 @@ export const debrief = {
   listTitle: 'Exercises so far',
   listBack: 'All exercises',
   older: 'Older ones',
+  noneJudged:
+    'None of these can be judged by this program: they were practised with an earlier model of the people.',
   listNone: 'No exercise has been kept yet.',
   listOf: 'Whose exercises',
   made: (f: { name: string; when: string }) => `${f.name}, ${f.when}`,

@@ -40,6 +40,7 @@ export const debrief: Reworded<typeof english> = {
   listTitle: 'Ejercicios hasta ahora',
   listBack: 'Todos los ejercicios',
   older: 'Anteriores',
+  noneJudged: 'Este programa no puede valorar ninguno: se hicieron con un modelo anterior de las personas.',
   listNone: 'Todavía no se ha guardado ningún ejercicio.',
   listOf: 'De quién son los ejercicios',
   made: (f) => `${f.name}, ${f.when}`,

@@ -52,7 +52,7 @@ function fallOf({ baseline }: StandingTest, reading: StandingReading, limits: Li
 }
 
 /** "About" so many minutes: to the whole one, half up, since a reading takes half a minute itself. */
-function wholeMinutes(minutes: number): number {
+export function wholeMinutes(minutes: number): number {
   return roundTo(minutes, 0);
 }
 

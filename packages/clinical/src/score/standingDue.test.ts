@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { isAtFirst, isAtThird } from './falls.js';
 import { minutesUpright, standingDue } from './standingDue.js';
 
 // Bedside handbook 3.14: stand, pressure and pulse at 1 and at 3 minutes.
@@ -8,14 +9,28 @@ test.each([
   [59, { minutes: 1, inSeconds: 1 }],
   [60, { minutes: 1, inSeconds: 0 }],
   [61, { minutes: 1, inSeconds: 0 }],
-  // A time on the feet is taken to its whole minute, half up (standing test): at 90 s the first minute is over.
-  [89.9, { minutes: 1, inSeconds: 0 }],
-  [90, { minutes: 3, inSeconds: 90 }],
+  // A reading keeps its time on the feet to a tenth, taken to its whole minute, half up (standing test): 87 s are 1.5
+  // min, and the first minute is over.
+  [86.9, { minutes: 1, inSeconds: 0 }],
+  [87, { minutes: 3, inSeconds: 93 }],
   [180, { minutes: 3, inSeconds: 0 }],
-  [209, { minutes: 3, inSeconds: 0 }],
-  [210, null],
+  [206.9, { minutes: 3, inSeconds: 0 }],
+  [207, null],
 ])('%d s on the feet and nothing taken: %j', (seconds, due) => {
   expect(standingDue(seconds, [])).toEqual(due);
+});
+
+test('a reading that is taken when it is asked for counts as the one that was asked for, at every second', () => {
+  const isIt = { 1: isAtFirst, 3: isAtThird } as const;
+  for (let seconds = 0; seconds <= 300; seconds += 1) {
+    for (const taken of [[], [1]]) {
+      const due = standingDue(seconds, taken);
+      if (due === null) continue;
+      const minutes = minutesUpright(seconds + due.inSeconds) ?? Number.NaN;
+      const says = isIt[due.minutes as 1 | 3]({ minutes });
+      expect([seconds, taken, due.minutes, says]).toEqual([seconds, taken, due.minutes, true]);
+    }
+  }
 });
 
 test('a reading that is in is not asked for again, and one at another minute does not stand for it', () => {

@@ -1,13 +1,14 @@
 import { roundTo } from '../contract/rounding.js';
-import { isAtFirst, isAtThird } from './falls.js';
+import { isAtFirst, isAtThird, wholeMinutes } from './falls.js';
 import { SCORE_FIGURES as F } from './figures.js';
 
 /** A reading on the feet that is to come: at so many minutes, in so many seconds; 0 seconds is now. */
 export type StandingDue = { readonly minutes: number; readonly inSeconds: number };
 
 /**
- * Which reading on the feet comes next, and in how long. A minute is over when the time on the feet rounds to a later
- * one: its reading is then not asked for. Null where none is to come.
+ * Which reading on the feet comes next, and in how long. A minute is over when the minutes that a reading would keep
+ * round to a later one: its reading is then not asked for, so that one that is asked for counts as it. Null where none
+ * is to come.
  *
  * @param seconds on the feet so far
  * @param taken minutes on the feet of the readings that are in
@@ -15,7 +16,9 @@ export type StandingDue = { readonly minutes: number; readonly inSeconds: number
  * @example standingDue(43, []) // { minutes: 1, inSeconds: 17 }
  */
 export function standingDue(seconds: number, taken: readonly number[]): StandingDue | null {
-  const now = roundTo(seconds / SECONDS, 0);
+  const kept = minutesUpright(seconds);
+  if (kept === null) return null;
+  const now = wholeMinutes(kept);
   for (const { minutes, isIt } of MINUTES) {
     const isTaken = taken.some((one) => isIt({ minutes: one }));
     if (!isTaken && now <= minutes) return { minutes, inSeconds: Math.max(0, minutes * SECONDS - seconds) };

@@ -4,7 +4,7 @@ import type { Reopened } from '../round/measuring.js';
 import type { Round } from '../round/useRound.js';
 import type { DraftRun, Instant } from './pressureDraft.js';
 import { withReading, withReadingChanged } from './pressureSteps.js';
-import { pulseOfRound } from './pulseOfRuns.js';
+import { pulseBefore, pulseOfRound } from './pulseOfRuns.js';
 import { hasOwnPulse } from './readRun.js';
 
 type Kept = {
@@ -47,9 +47,14 @@ export function keepRun(round: Round, { uprightMinutes, note, reopened, ...read 
     return;
   }
   round.change((draft) => {
-    const was = draft.pressure.values.find(({ entry }) => entry === reopened.entry)?.pulseOf;
-    // A pulse that was its own and was rubbed out there: the reading goes by that of the round.
-    const pulseOf = isOwn ? null : was === null ? pulseOfRound(draft)?.entry : was;
+    const reading = draft.pressure.values.find(({ entry }) => entry === reopened.entry);
+    const was = reading?.pulseOf;
+    // A pulse that was its own and was rubbed out there: the reading goes by that of the round before it.
+    const pulseOf = isOwn
+      ? null
+      : reading !== undefined && was === null
+        ? pulseBefore(draft, reading)?.entry
+        : was;
     const change = { run, typedAs, markedBy, ...said, ...(pulseOf === undefined ? {} : { pulseOf }) };
     return withReadingChanged(draft, reopened.entry, change);
   });

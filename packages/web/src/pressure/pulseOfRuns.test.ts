@@ -74,6 +74,29 @@ test('a pulse counted anew is of what comes after it, and not of the readings be
   expect(pulses(withoutValue(standing, 'pulse', ID(22)))).toEqual([76, 76]);
 });
 
+test('a pulse taken out leaves no reading with one that was counted after it, nor with one of another posture', () => {
+  const at = (sequence: number, posture: 'lie' | 'stand', pulse: number, pulseOf: number): DraftRun => ({
+    ...reading(pulse, ID(pulseOf)),
+    entry: ID(sequence),
+    sequence,
+    place: { ...PLACE, posture },
+  });
+  const lying = with19(at(21, 'lie', 76, 20));
+  const onFeet = withReading(
+    withValue(lying, 'pulse', counted(22, 'pulse', 25, 15)),
+    at(23, 'stand', 100, 22),
+  );
+  expect(pulses(onFeet)).toEqual([76, 100]);
+  expect(pulses(withoutValue(onFeet, 'pulse', ID(20)))).toEqual([null, 100]);
+  expect(pulses(withoutValue(onFeet, 'pulse', ID(22)))).toEqual([76, null]);
+  // Counted twice while lying: the other count is still one of the same posture.
+  const twice = withReading(
+    withValue(with19(), 'pulse', counted(21, 'pulse', 17, 15)),
+    at(22, 'lie', 68, 21),
+  );
+  expect(pulses(withoutValue(twice, 'pulse', ID(21)))).toEqual([76]);
+});
+
 test('a round of which nothing changes is the very same', () => {
   const draft = with19(reading(76, ID(20)));
   expect(withPulseOfRuns(draft, NO_PROTOCOL)).toBe(draft);

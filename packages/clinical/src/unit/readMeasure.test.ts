@@ -1,7 +1,7 @@
 import { createRequire } from 'node:module';
 import { describe, expect, test } from 'vitest';
 import { refusal } from '../contract/refusal.js';
-import { askedUnit, limitsIn, readMeasure } from './readMeasure.js';
+import { askedUnit, howToType, limitsIn, readMeasure } from './readMeasure.js';
 import { inUnit, keptFrom, type Quantity, type Unit } from './unit.js';
 
 // The library brings no types.
@@ -40,7 +40,8 @@ describe('a number with its unit', () => {
     ['5′6″', 'length', 66, '[in_i]'],
     ['5ft6', 'length', 66, '[in_i]'],
     ['5 feet 6.5 inches', 'length', 66.5, '[in_i]'],
-    ['5.5 ft', 'length', 66, '[in_i]'],
+    ['5 ft 11', 'length', 71, '[in_i]'],
+    ['5\'11"', 'length', 71, '[in_i]'],
     ['5 ft', 'length', 60, '[in_i]'],
     ['5 ft 11.9 in', 'length', 71.9, '[in_i]'],
     ['1.68 m', 'length', ucum.convertUnitTo('m', 1.68, 'cm').toVal ?? 0, 'cm'],
@@ -70,6 +71,11 @@ describe('a number with its unit', () => {
     ['5 ft 12 in', 'length'],
     ['11 st 14 lb', 'mass'],
     ['5.5 ft 6 in', 'length'],
+    ['5.5 ft', 'length'],
+    ['5.11 ft', 'length'],
+    ["5.10'", 'length'],
+    ['10.10 st', 'mass'],
+    ['10.5 stone', 'mass'],
     ['5 ft 6 lb', 'length'],
     ['66 in 2', 'length'],
     ['5 6', 'length'],
@@ -83,6 +89,25 @@ describe('a number with its unit', () => {
   ])('%s as %s is not read', (text, quantity) => {
     expect(readMeasure(text, quantity, 'kg')).toBeNull();
   });
+});
+
+// `5.11 ft` is written for 5 ft 11 in (71 in) as well as for 61.32 in: common practice, no source.
+test.each<[string, Quantity, ReturnType<typeof howToType>]>([
+  ['5.11 ft', 'length', 'feet-and-inches'],
+  ["5.10'", 'length', 'feet-and-inches'],
+  ['5.5 ft 6 in', 'length', 'feet-and-inches'],
+  ['5,11 ft', 'length', 'feet-and-inches'],
+  ['10.10 st', 'mass', 'stones-and-pounds'],
+  ['101,3 F', 'temperature', 'a-decimal-point'],
+  ['101,3', 'temperature', 'a-decimal-point'],
+  ['1,68 m', 'length', 'a-decimal-point'],
+  ['5 ft 12 in', 'length', null],
+  ['10.10 st', 'length', null],
+  ['1,2,3', 'mass', null],
+  ['warm', 'temperature', null],
+])('%s as %s is to be typed with %s', (text, quantity, how) => {
+  expect(readMeasure(text, quantity, 'kg')).toBeNull();
+  expect(howToType(text, quantity)).toBe(how);
 });
 
 describe('a number without a unit that is impossible in the usual one', () => {

@@ -11,7 +11,8 @@ export type MeasureTyped = { readonly value: number; readonly unit: Unit; readon
 /**
  * A number with or without its unit, as people write it: `68.04 kg`, `150 lb`, `10 st 10 lb`, `99.1 F`, `5 ft 6 in`,
  * `5'6"`, `1.68 m`. Feet and inches are inches, stones and pounds are pounds, metres are centimetres, grams are
- * kilograms. Null for what cannot be read, a unit of another quantity among it: it is refused, never guessed.
+ * kilograms. Null for what cannot be read, a unit of another quantity among it, and for a part of a foot or a stone:
+ * `5.11 ft` is written for 5 ft 11 in as well as for 5.11 feet. It is refused, never guessed ({@link howToType}).
  *
  * @param usual the unit of a number without one
  * Source: bedside handbook 4.4 (1 st = 14 lb).
@@ -26,13 +27,33 @@ export function readMeasure(text: string, quantity: Quantity, usual: Unit): Meas
   const name = NAMES[quantity].find(({ names }) => names.includes(word));
   if (name === undefined) return null;
   const { unit, times = 1, inParts } = name;
+  if (inParts !== undefined && !Number.isInteger(value)) return null;
   if (second === undefined) return { value: settled(value * times), unit, isUnitSaid: true };
   const more = numberFrom(second);
-  const isWhole = Number.isInteger(value) && value >= 0;
-  if (inParts === undefined || more === null || more >= times || more < 0 || !isWhole) return null;
+  if (inParts === undefined || more === null || more >= times || more < 0 || value < 0) return null;
   if (smaller !== '' && !inParts.includes(smaller)) return null;
   return { value: settled(value * times + more), unit, isUnitSaid: true };
 }
+
+/**
+ * How to type instead what {@link readMeasure} does not read, where it can be seen what was meant: decimals of feet or
+ * stones, or a comma where a point would do. Null where it cannot.
+ */
+export function howToType(text: string, quantity: Quantity): HowToType | null {
+  const pointed = text
+    .trim()
+    .toLowerCase()
+    .replace(/(\d),(\d)/, '$1.$2');
+  const [, first = '', word = ''] = PARTS.exec(pointed) ?? [];
+  const name = NAMES[quantity].find(({ names, inParts }) => inParts !== undefined && names.includes(word));
+  const value = numberFrom(first);
+  if (name !== undefined && value !== null && !Number.isInteger(value))
+    return name.unit === '[in_i]' ? 'feet-and-inches' : 'stones-and-pounds';
+  const isOfComma = text.includes(',') && readMeasure(pointed, quantity, UNITS[quantity][0]) !== null;
+  return isOfComma ? 'a-decimal-point' : null;
+}
+
+export type HowToType = 'feet-and-inches' | 'stones-and-pounds' | 'a-decimal-point';
 
 /** A number, its unit, and for feet and stones the smaller number behind it with its own. */
 const PARTS = /^(-?[\d.]+)\s*([^\d\s.-][^\d\s-]*)?(?:\s*([\d.]+)\s*([^\d\s-]+)?)?$/;

@@ -1,5 +1,6 @@
 import {
   askedUnit,
+  howToType,
   inUnit,
   keptFrom,
   limitsIn,
@@ -107,8 +108,10 @@ const EXPECTED = {
 export function asTyped(refusal: Refusal, typed: TypedMeasure, key: Measured, manner: Manner): Refusal {
   const measure = read(typed, key, manner);
   const got = typed.text;
-  if (measure === null)
-    return refusal.code === 'not-a-number' ? { ...refusal, expected: EXPECTED[key], got } : refusal;
+  if (measure === null) {
+    if (refusal.code !== 'not-a-number') return refusal;
+    return { ...refusal, expected: howToType(got ?? '', MEASURED[key]) ?? EXPECTED[key], got };
+  }
   const asked = askedUnit({ ...refusal, got }, measure, MEASURED[key]);
   if (asked.code === 'ambiguous' || isKeptUnit(key, measure.unit)) return asked;
   return { ...asked, figures: limitsIn(asked.figures, measure.unit) };

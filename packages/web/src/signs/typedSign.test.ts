@@ -204,6 +204,15 @@ describe('in the unit that this device’s user wants', () => {
     expect(said('temperature', { celsius: 'warm', site: 'oral' })).toEqual([
       '/celsius is not a number that can be read (“warm”): give a number with its unit, such as 37.2 °C or 99 °F.',
     ]);
+    expect(said('temperature', { celsius: '101,3 F', site: 'oral' })).toEqual([
+      '/celsius is not a number that can be read (“101,3 F”): give the number without a comma, a point before its decimals.',
+    ]);
+    expect(said('height', { cm: '5.11 ft', how: 'stated' })).toEqual([
+      '/cm is not a number that can be read (“5.11 ft”): give feet and inches, such as 5 ft 11 in, since a part of a foot can be read in two ways.',
+    ]);
+    expect(said('weight', { kg: '10.10 st', how: 'stated' })).toEqual([
+      '/kg is not a number that can be read (“10.10 st”): give stones and pounds, such as 10 st 10 lb, since a part of a stone can be read in two ways.',
+    ]);
     // An example that is told would itself be taken.
     for (const [of, fields] of [
       ['temperature', { site: 'oral' }],

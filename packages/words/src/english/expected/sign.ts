@@ -21,6 +21,11 @@ export const sign = {
   'a-weight': (_f, say) => measures(say, [68, 'kg'], [150, '[lb_av]']),
   'a-height': (_f, say) => measures(say, [168, 'cm'], [66, '[in_i]']),
   'a-length-of-arm': (_f, say) => measures(say, [31.5, 'cm'], [12.5, '[in_i]']),
+  'feet-and-inches': () =>
+    'feet and inches, such as 5 ft 11 in, since a part of a foot can be read in two ways',
+  'stones-and-pounds': () =>
+    'stones and pounds, such as 10 st 10 lb, since a part of a stone can be read in two ways',
+  'a-decimal-point': () => 'the number without a comma, a point before its decimals',
   'which-unit': (f, say, choices) => {
     const value = say.short(f.value('value'), 3);
     const units = choices.slice(0, -1).map((unit) => `${value} ${say.unit(unit)}`);

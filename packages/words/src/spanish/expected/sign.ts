@@ -19,6 +19,11 @@ export const sign: Reworded<typeof english> = {
   'a-weight': (_f, say) => measures(say, [68, 'kg'], [150, '[lb_av]']),
   'a-height': (_f, say) => measures(say, [168, 'cm'], [66, '[in_i]']),
   'a-length-of-arm': (_f, say) => measures(say, [31.5, 'cm'], [12.5, '[in_i]']),
+  'feet-and-inches': () =>
+    'pies y pulgadas, como 5 ft 11 in, porque los decimales de un pie se pueden leer de dos maneras',
+  'stones-and-pounds': () =>
+    'stones y libras, como 10 st 10 lb, porque los decimales de un stone se pueden leer de dos maneras',
+  'a-decimal-point': () => 'el número sin coma, con un punto antes de los decimales',
   'which-unit': (f, say, choices) => {
     const value = say.short(f.value('value'), 3);
     const units = choices.slice(0, -1).map((unit) => `${value} ${say.unit(unit)}`);

@@ -31,6 +31,13 @@ test('a unit behind the number or beside it is understood, asked for where only 
 
   await test.step('a weight in pounds and a height in feet and inches, typed whole', async () => {
     await page.getByLabel('Weight (kg)', { exact: true }).fill('150 lb');
+    await expect(page.getByLabel('Weight (lb)', { exact: true })).toHaveValue('150 lb');
+    const unit = page.getByLabel('Unit of the weight');
+    await expect(unit).toHaveValue('[lb_av]');
+    await unit.selectOption({ label: 'kg' });
+    await expect(page.getByLabel('Weight (kg)', { exact: true })).toHaveValue('150');
+    await page.getByLabel('Weight (kg)', { exact: true }).fill('150 lb');
+    await expect(unit).toHaveValue('[lb_av]');
     const weight = page.locator('details', { hasText: 'Weight' });
     await weight.getByText('measured', { exact: true }).tap();
     await page.getByRole('button', { name: /Keep it.*Weight/ }).tap();

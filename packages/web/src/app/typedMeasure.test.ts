@@ -1,7 +1,16 @@
 import { refusal } from '@evenfall/clinical';
 import { USUAL_MANNER } from '@evenfall/words';
 import { expect, test } from 'vitest';
-import { asTyped, fieldIn, isMeasured, keptOf, toType, typedIn } from './typedMeasure.js';
+import {
+  asTyped,
+  fieldIn,
+  isMeasured,
+  keptOf,
+  numberBesideUnit,
+  toType,
+  typedIn,
+  unitRead,
+} from './typedMeasure.js';
 
 const OTHER = { ...USUAL_MANNER, temperature: '[degF]', length: '[in_i]', mass: '[lb_av]' } as const;
 
@@ -23,6 +32,30 @@ test('a unit that was typed wins over one that was chosen, and that over the usu
     expect(keptOf({ text: '10', chosen: '[lb_av]' }, 'kg', manner)).toBe(4.5359237);
     expect(keptOf({ text: '10 kg', chosen: '[lb_av]' }, 'kg', manner)).toBe(10);
   }
+});
+
+test('the unit beside a text is the one in which it is read', () => {
+  const shown = (text: string, chosen: '[in_i]' | 'cm' | null = null, manner = USUAL_MANNER) =>
+    unitRead({ text, chosen }, 'armCm', manner);
+  expect(['15', '15 i', '15 in', '1 ft 3 in', '38 cm'].map((text) => shown(text))).toEqual([
+    'cm',
+    'cm',
+    '[in_i]',
+    '[in_i]',
+    'cm',
+  ]);
+  expect([shown('15', '[in_i]'), shown('', '[in_i]'), shown('38 cm', '[in_i]')]).toEqual([
+    '[in_i]',
+    '[in_i]',
+    'cm',
+  ]);
+  expect([shown('15', null, OTHER), shown('38 cm', null, OTHER)]).toEqual(['[in_i]', 'cm']);
+});
+
+test('a text that names its unit has a number that stands without it', () => {
+  const number = (text: string) => numberBesideUnit(text, 'armCm', USUAL_MANNER);
+  expect(['15 in', '1 ft 3 in', '38.5 cm'].map(number)).toEqual([15, 15, 38.5]);
+  expect(['15', '', 'in', '15 kg'].map(number)).toEqual([null, null, null, null]);
 });
 
 test('what is no measure stays as typed, to be refused with what could be one', () => {

@@ -66,6 +66,17 @@ function read({ text, chosen = null }: TypedMeasure, key: Measured, manner: Mann
   return measure === null || chosen === null ? measure : { ...measure, isUnitSaid: true };
 }
 
+/** The unit in which a text is read as it stands: the one that it names, else the one that was chosen, else the usual one. */
+export function unitRead(typed: TypedMeasure, key: Measured, manner: Manner): Unit {
+  return read(typed, key, manner)?.unit ?? typed.chosen ?? unitOf(key, manner);
+}
+
+/** The number of a text that names its own unit, in that unit; null for a text that names none. */
+export function numberBesideUnit(text: string, key: Measured, manner: Manner): number | null {
+  const measure = readMeasure(text, MEASURED[key], unitOf(key, manner));
+  return measure?.isUnitSaid ? measure.value : null;
+}
+
 /** A typed measure in the unit that is kept, converted once; what is none stays as typed, to be refused. */
 export function keptOf<T extends string | null>(
   typed: TypedMeasure<T>,

@@ -1,5 +1,13 @@
 import { useApp } from '../app/context.js';
-import { type Measured, unitNamed, unitOf, unitsOf } from '../app/typedMeasure.js';
+import {
+  type Measured,
+  numberBesideUnit,
+  unitNamed,
+  type unitOf,
+  unitRead,
+  unitsOf,
+} from '../app/typedMeasure.js';
+import { asWritten, withPoints } from '../app/withPoint.js';
 import { Field } from './Field.js';
 
 type MeasureProps = {
@@ -15,11 +23,20 @@ type MeasureProps = {
   readonly onChoose: (unit: string) => void;
 };
 
-/** A number with its unit beside it: the usual one of the device, until another one is chosen or typed behind the number. */
+/**
+ * A number with its unit beside it: the usual one of the device, until another one is chosen or typed behind the number.
+ * One that is chosen after that takes the place of the one that was typed.
+ */
 export function MeasureField({ of, labelIn, hint, wrong, text, onText, chosen, onChoose }: MeasureProps) {
   const { words } = useApp();
-  const usual = unitOf(of, words.say.manner);
-  const unit = unitNamed(of, chosen) ?? usual;
+  const { manner } = words.say;
+  const pointed = withPoints(text.trim(), words.say);
+  const unit = unitRead({ text: pointed, chosen: unitNamed(of, chosen) }, of, manner);
+  const choose = (one: string) => {
+    const number = numberBesideUnit(pointed, of, manner);
+    if (number !== null) onText(asWritten(number, words.say));
+    onChoose(one);
+  };
   return (
     <Field label={labelIn(unit)} hint={hint} wrong={wrong}>
       {(control) => (
@@ -37,7 +54,7 @@ export function MeasureField({ of, labelIn, hint, wrong, text, onText, chosen, o
           <select
             aria-label={words.sentence(`signs.unit-${of}`)}
             value={unit}
-            onChange={(event) => onChoose(event.target.value)}
+            onChange={(event) => choose(event.target.value)}
           >
             {unitsOf(of).map((one) => (
               <option key={one} value={one}>

@@ -1,6 +1,7 @@
 import type { Unit } from '@evenfall/clinical';
 import { useApp } from '../app/context.js';
-import { type Measured, unitNamed, unitOf } from '../app/typedMeasure.js';
+import { type Measured, unitNamed, unitRead } from '../app/typedMeasure.js';
+import { withPoints } from '../app/withPoint.js';
 import { Choices } from '../parts/Choices.js';
 import { Field } from '../parts/Field.js';
 import { MeasureField } from '../parts/MeasureField.js';
@@ -48,7 +49,8 @@ export function SignMeasureField({ fields, of, labelIn, hint }: MeasureProps) {
   const { words } = useApp();
   const field = fieldTyped(of, words.say);
   const chosen = fields.text(unitField(of));
-  const unit = unitNamed(of, chosen) ?? unitOf(of, words.say.manner);
+  const text = withPoints(fields.text(field).trim(), words.say);
+  const unit = unitRead({ text, chosen: unitNamed(of, chosen) }, of, words.say.manner);
   return (
     <MeasureField
       of={of}

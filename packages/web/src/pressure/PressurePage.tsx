@@ -10,6 +10,7 @@ import { SoFar } from '../round/SoFar.js';
 import type { Round } from '../round/useRound.js';
 import { useWakeLock } from '../round/useWakeLock.js';
 import { useSecond } from '../second/useSecond.js';
+import { CuffSaid } from './CuffSaid.js';
 import { FeelPanel } from './FeelPanel.js';
 import { ListenPanel } from './ListenPanel.js';
 import { listeningBroken } from './marks.js';
@@ -99,6 +100,7 @@ function Panel({ round, person }: Omit<PanelProps, 'record'>) {
   if (isStale) return null;
   return (
     <div className="measure-stage" ref={stage} tabIndex={-1}>
+      <CuffSaid round={round} />
       <PanelAt round={round} person={person} />
     </div>
   );

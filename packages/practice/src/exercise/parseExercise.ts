@@ -59,10 +59,13 @@ const KEYS = [
 const SCHEMA = 1;
 /** Before the model was written down there was one. */
 const FIRST_MODEL = 1;
+/** A posture that only the first model knew: what was kept with it is read, as of that model, and cannot be played again. */
+const FIRST_POSTURE = 'lying';
 
 /**
  * Reads a kept exercise from outside. `circumstances`, `instrument`, `evidence` and `entered` may be left out, whole or
- * in part: then the textbook, a sound instrument, nothing; `model` too: then the first.
+ * in part: then the textbook, a sound instrument, nothing; `model` too: then the first. The posture `lying` is read as
+ * sitting, and the exercise as of the first model, whichever it names.
  *
  * Errors, at JSON Pointers: those of scenario, actions, run and count under their own names, and of each other field
  * `missing`, `unknown-field`, `unknown-id`, `not-a-number`, `not-whole`, `out-of-range`.
@@ -82,10 +85,11 @@ export function parseExercise(input: unknown): Parsed<Exercise> {
   );
   const scenario = within('/scenario', parseScenario(top.raw('scenario')));
   const seed = top.number('seed', wholeIn('seed'), 'a-whole-number');
-  const model = isBlank(top.raw('model'))
+  const written = isBlank(top.raw('model'))
     ? FIRST_MODEL
     : top.number('model', wholeIn('model'), 'a-whole-number');
-  const circumstances = circumstancesIn(top.raw('circumstances'), refusals);
+  const [circumstances, isLying] = circumstancesIn(top.raw('circumstances'), refusals);
+  const model = written !== null && isLying ? FIRST_MODEL : written;
   const instrument = instrumentIn(top.raw('instrument'), refusals);
   const done = within('', parseActions({ actions: top.raw('actions'), seconds: top.raw('seconds') }));
   const evidence = evidenceIn(top.raw('evidence'), refusals, within);
@@ -145,9 +149,11 @@ const SWITCHES = [
   'wasReinflated',
 ] as const;
 
-function circumstancesIn(got: unknown, refusals: Refusal[]): Circumstances {
+/** And whether they had the posture that only the first model knew. */
+function circumstancesIn(got: unknown, refusals: Refusal[]): [Circumstances, boolean] {
   const at = '/circumstances';
   const reader = readFields(got, Object.keys(PROPER), at);
+  const isLying = reader.raw('posture') === FIRST_POSTURE;
   const switches = Object.fromEntries(SWITCHES.map((key) => [key, yesNo(reader, key, at, PROPER[key])]));
   const found: Circumstances = {
     ...PROPER,
@@ -163,13 +169,15 @@ function circumstancesIn(got: unknown, refusals: Refusal[]): Circumstances {
     armBelowHeartCm: orElse(reader, 'armBelowHeartCm', 'cm', PROPER.armBelowHeartCm),
     chestPieceOffMm: orElse(reader, 'chestPieceOffMm', 'mm', PROPER.chestPieceOffMm),
     measuredBy: reader.choice('measuredBy', MEASURED_BY, PROPER.measuredBy) ?? PROPER.measuredBy,
-    posture: reader.choice('posture', POSTURES, PROPER.posture) ?? PROPER.posture,
+    posture: isLying
+      ? PROPER.posture
+      : (reader.choice('posture', POSTURES, PROPER.posture) ?? PROPER.posture),
     arm: reader.choice('arm', ['right', 'left'], PROPER.arm) ?? PROPER.arm,
     chestPiece: reader.choice('chestPiece', CHEST_PIECES, PROPER.chestPiece) ?? PROPER.chestPiece,
     fingers: reader.choice('fingers', ['practised', 'beginner'], PROPER.fingers) ?? PROPER.fingers,
   };
   refusals.push(...reader.refusals);
-  return found;
+  return [found, isLying];
 }
 
 function instrumentIn(got: unknown, refusals: Refusal[]): Instrument {

@@ -175,10 +175,13 @@ function found(given: Exercise, rules: DebriefRules): Found {
     diastolic: asItWas.longRun.diastolic + onCuff('diastolic'),
   };
   const pulsePerMinute = asItWas.pulsePerMinute;
-  const base =
-    fall === null ? null : baseOf({ exercise, played, fall, marks, pulsePerMinute, sounding, rules });
-  const visit = base === null ? null : visitOf(base);
-  const had = visit === null ? NOTHING_HAD : hadOf(visit);
+  const baseBy = (isByMuffled: boolean) =>
+    fall === null
+      ? null
+      : baseOf({ exercise, played, fall, marks, pulsePerMinute, sounding, rules, isByMuffled });
+  const baseOfLast = baseBy(false);
+  const visitOfLast = baseOfLast === null ? null : visitOf(baseOfLast);
+  const had = visitOfLast === null ? NOTHING_HAD : hadOf(visitOfLast);
   const { entered } = exercise;
   const hasGoneOn =
     had.diastolic !== null && had.diastolic.mmHg < asItShould.longRun.diastolic - GONE_ON_MMHG;
@@ -188,6 +191,8 @@ function found(given: Exercise, rules: DebriefRules): Found {
     asItShould.muffled !== null &&
     had.muffled !== null &&
     (had.diastolic?.mmHg ?? 0) < had.muffled.mmHg - GONE_ON_MMHG;
+  const base = isByMuffled ? baseBy(true) : baseOfLast;
+  const visit = !isByMuffled || base === null ? visitOfLast : visitOf(base);
   const ledgerFrom = (of: 'systolic' | 'diastolic') =>
     ledgerFor(of, of === 'diastolic' && isByMuffled, exercise, played, marks, fall, asItWas, asItShould);
   const { redFlag } = exercise.scenario;

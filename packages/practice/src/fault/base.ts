@@ -44,6 +44,8 @@ export type Base = {
   readonly noiseDb: number;
   readonly habits: Readonly<Record<Side, Habit>>;
   readonly isByFeel: boolean;
+  /** The diastolic is where the sounds became muffled. */
+  readonly isByMuffled: boolean;
   readonly bestRate: number;
   readonly rate: 'fast' | 'slow' | 'right';
   readonly peakFault: PeakFault;
@@ -63,6 +65,8 @@ export type Reading = {
   readonly pulsePerMinute: number;
   readonly sounding: Levels;
   readonly rules: DebriefRules;
+  /** The diastolic is judged where the sounds became muffled. */
+  readonly isByMuffled: boolean;
 };
 
 /** Clocks and rounding: a rate this little beyond the limit is not called a fault, mmHg/s. */
@@ -103,6 +107,7 @@ export function baseOf(reading: Reading): Base {
     noiseDb: exercise.evidence.wasShown ? 0 : backgroundThresholdDb(person.scenario.noiseDbA),
     habits: { systolic: habit('systolic'), diastolic: habit('diastolic') },
     isByFeel,
+    isByMuffled: reading.isByMuffled,
     bestRate: bestRateOf(deflation, pulsePerMinute),
     rate: rateOf(plan, person, pulsePerMinute, sounding, deflation),
     peakFault: peakFaultOf(reading, felt, isByFeel),

@@ -2,6 +2,7 @@ import type { Levels } from '@evenfall/physiology';
 import type { Entered } from '../exercise/exercise.js';
 import { OBSERVER_FIGURES as F } from '../observer/figures.js';
 import { type Base, SIDES, type Side } from './base.js';
+import { CONDUCT } from './conduct.js';
 import { Counterfactual, type Numbers } from './counterfactual.js';
 import {
   CIRCUMSTANCE_FAULTS,
@@ -11,7 +12,7 @@ import {
   isGaugeOff,
   isWrongSize,
 } from './faults.js';
-import type { Habit } from './habit.js';
+import { type Habit, mufflingOf } from './habit.js';
 import { shapley } from './shapley.js';
 
 /**
@@ -20,7 +21,7 @@ import { shapley } from './shapley.js';
  */
 export type Cost = {
   readonly code: FaultCode;
-  readonly doInstead: DoInstead;
+  readonly doInstead: DoInstead | (typeof CONDUCT)['muffled-not-written'];
   readonly systolic: number | null;
   readonly diastolic: number | null;
 };
@@ -36,9 +37,12 @@ export type Had = {
   readonly diastolic: Obtainable | null;
 };
 
-/** What the faults of a reading cost. `costs` (largest first) and `left` sum to entered minus best. */
+/**
+ * What the faults of a reading cost. `costs` (largest first) and `left` sum to entered minus best; where the diastolic is where
+ * the sounds became muffled, entered and best are of the muffling.
+ */
 export type Costs = {
-  /** What was to be had at that very moment, first and last sound; see `Had`. */
+  /** What was to be had at that very moment, first sound and last or muffled one; see `Had`. */
   readonly best: Levels | null;
   readonly costs: readonly Cost[];
   /** Not owed to any fault: an ordinary reaction, rounding, where in a breath and between the beats the cuff happened to be. */
@@ -92,23 +96,22 @@ export function costsOf(base: Base, visit: Counterfactual, had: Had, entered: En
   const costs = faults
     .map((code, i) => ({
       code,
-      doInstead: FAULTS[code].doInstead,
+      doInstead: isOfMuffling(base, code) ? CONDUCT['muffled-not-written'] : FAULTS[code].doInstead,
       systolic: ofSystolic[i] ?? null,
       diastolic: ofDiastolic[i] ?? null,
     }))
     .sort((a, b) => weight(b) - weight(a));
+  const bestOf = (side: Side) => (isMuffling(base, side) ? had.muffled : had[side])?.mmHg ?? null;
+  const [systolic, diastolic] = [bestOf('systolic'), bestOf('diastolic')];
   const leftOf = (side: Side): number | null => {
-    const written = entered[side];
+    const written = isMuffling(base, side) ? mufflingOf({ entered }) : entered[side];
     const shares = side === 'systolic' ? ofSystolic : ofDiastolic;
-    const best = had[side];
+    const best = bestOf(side);
     if (written === null || best === null || shares.includes(null)) return null;
-    return shares.reduce<number>((rest, one) => rest - (one ?? 0), written - best.mmHg);
+    return shares.reduce<number>((rest, one) => rest - (one ?? 0), written - best);
   };
   return {
-    best:
-      had.systolic === null || had.diastolic === null
-        ? null
-        : { systolic: had.systolic.mmHg, diastolic: had.diastolic.mmHg },
+    best: systolic === null || diastolic === null ? null : { systolic, diastolic },
     costs,
     left: { systolic: leftOf('systolic'), diastolic: leftOf('diastolic') },
   };
@@ -146,6 +149,15 @@ function worthOf(visit: Counterfactual, faults: readonly FaultCode[]): (set: num
     }
     return all[set >> first] as Levels;
   };
+}
+
+function isMuffling({ isByMuffled }: Base, side: Side): boolean {
+  return isByMuffled && side === 'diastolic';
+}
+
+/** Another sound was taken for the muffling alone: not the last of all mends it. */
+function isOfMuffling({ isByMuffled, habits }: Base, code: FaultCode): boolean {
+  return isByMuffled && code === 'misheard' && habits.systolic.skipped === 0;
 }
 
 function numberOrNull(value: number): number | null {

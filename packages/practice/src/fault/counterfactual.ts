@@ -201,7 +201,7 @@ function writtenOf(
   const habit = base.habits[side];
   const from = base.isByFeel
     ? feltAt(side)
-    : soundAt(side, pen.has('misheard') ? habit.skipped : 0, thresholdDb);
+    : soundAt(side, base.isByMuffled, pen.has('misheard') ? habit.skipped : 0, thresholdDb);
   if (Number.isNaN(from)) return from;
   const delay = pen.has('read-late')
     ? habit.delaySeconds
@@ -217,8 +217,8 @@ function feltAt(side: Side): number {
 }
 
 /** When the right sound came, or the one so many heard sounds after it; NaN where nothing was heard. */
-function soundAt(side: Side, skipped: number, thresholdDb: number): number {
-  let at = side === 'systolic' ? HEARD.first : HEARD.last;
+function soundAt(side: Side, isByMuffled: boolean, skipped: number, thresholdDb: number): number {
+  let at = side === 'systolic' ? HEARD.first : isByMuffled ? HEARD.muffled : HEARD.last;
   if (at < 0) return Number.NaN;
   const step = Math.sign(skipped);
   for (let left = Math.abs(skipped); left > 0; left--) {

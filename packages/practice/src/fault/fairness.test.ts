@@ -15,6 +15,7 @@ import { demonstrate } from '../exercise/demonstrate.js';
 import type { Exercise } from '../exercise/exercise.js';
 import { USUAL_RULES } from '../exercise/rules.js';
 import { GOOD_OBSERVER, type Observer } from '../observer/observer.js';
+import { oneThingOf } from './oneThing.js';
 
 const quiet = scenarioOf('quiet-morning') as Scenario;
 
@@ -308,5 +309,49 @@ describe('what was done besides', () => {
     expect(judge(gate)).toMatchObject({ isByMuffled: true, accepted: { diastolic: true } });
     expect(judge(two).accepted.diastolic).toBe(false);
     expect(conduct(two)).toContain('muffled-not-written');
+  });
+
+  // The sums of a page are of the number that it accepts: what was written of the muffling minus what was to be had of it.
+  test.each([
+    ['open-gate', 2],
+    ['racing-warm', 3],
+    ['tight-chest', 2],
+  ])('%s %d: a muffling written as the second of two numbers costs nothing', (id, seed) => {
+    const three = shown(scenarioOf(id) as Scenario, seed);
+    const { run } = three.evidence;
+    if (run === null) throw new Error('no run');
+    const moments = run.run.moments
+      .filter(({ what }) => what !== 'last sound')
+      .map((one) => (one.what === 'muffled' ? { ...one, what: 'last sound' as const } : one));
+    const two = {
+      ...three,
+      evidence: { ...three.evidence, run: { ...run, run: { ...run.run, moments } } },
+      entered: { ...three.entered, diastolic: three.entered.muffled, muffled: null },
+    };
+    for (const exercise of [three, two]) {
+      const found = debrief(exercise);
+      expect(found).toMatchObject({ isByMuffled: true, accepted: { diastolic: true } });
+      const ofEar = found.costs.costs.filter(({ code }) => code === 'misheard');
+      expect(ofEar).toEqual([]);
+      const sum = found.costs.costs.reduce(
+        (so, one) => so + (one.diastolic ?? 0),
+        found.costs.left?.diastolic ?? 99,
+      );
+      expect(sum).toBeCloseTo((three.entered.muffled ?? 99) - (found.had.muffled?.mmHg ?? 0), 9);
+    }
+    const { costs, conduct: left } = debrief(two);
+    expect(oneThingOf(costs, left)).toMatchObject({ conduct: { code: 'muffled-not-written' } });
+  });
+
+  test('the last sound alone, where the muffling was to be written: three numbers mend it', () => {
+    const gate = shown(scenarioOf('open-gate') as Scenario, 2);
+    const two = { ...gate, entered: { ...gate.entered, muffled: null } };
+    const { costs, conduct: left, had } = debrief(two);
+    const heard = costs.costs.find(({ code }) => code === 'misheard');
+    expect(heard?.diastolic).toBeLessThan(-30);
+    expect(heard?.doInstead).toBe('three-numbers');
+    const sum = costs.costs.reduce((so, one) => so + (one.diastolic ?? 0), costs.left?.diastolic ?? 99);
+    expect(sum).toBeCloseTo((gate.entered.diastolic ?? 99) - (had.muffled?.mmHg ?? 0), 9);
+    expect(oneThingOf(costs, left)).toMatchObject({ conduct: { code: 'muffled-not-written' } });
   });
 });

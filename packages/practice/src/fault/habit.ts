@@ -44,15 +44,18 @@ const TINY = 1e-6;
  */
 export function habitOf(side: Side, reading: Reading, isByFeel: boolean): Habit {
   const { exercise, played, fall, marks } = reading;
-  const entered = exercise.entered[side];
+  const isMuffling = side === 'diastolic' && reading.isByMuffled;
+  const entered = isMuffling ? mufflingOf(exercise) : exercise.entered[side];
   if (entered === null || (isByFeel && side === 'diastolic')) return NONE;
   const pulse = played.felt.find(
     ({ isFelt, atSeconds }) => isFelt && atSeconds > fall.peakSeconds && atSeconds <= fall.endSeconds,
   );
-  const what = isByFeel ? 'pulse back' : side === 'systolic' ? 'first sound' : 'last sound';
+  const ofEnd = isMuffling && exercise.entered.muffled !== null ? 'muffled' : 'last sound';
+  const what = isByFeel ? 'pulse back' : side === 'systolic' ? 'first sound' : ofEnd;
   const mark = marks.find((one) => one.what === what);
   const isTimed = mark !== undefined && mark.needleMmHg !== null && mark.atSeconds !== null;
-  const rightIn = (heard: readonly SoundEvent[]) => (side === 'systolic' ? firstOfTwo(heard) : heard.at(-1));
+  const endOf = (heard: readonly SoundEvent[]) => (isMuffling ? mufflingIn(heard) : heard.at(-1));
+  const rightIn = (heard: readonly SoundEvent[]) => (side === 'systolic' ? firstOfTwo(heard) : endOf(heard));
   const heard = heardIn(exercise, played, fall);
   const right = isByFeel ? pulse : rightIn(heard);
   if (right === undefined) return { ...NONE, isTimed };
@@ -77,6 +80,16 @@ export function habitOf(side: Side, reading: Reading, isByFeel: boolean): Habit 
     skipped: took - list.indexOf(rightIn(list) as SoundEvent),
     delaySeconds: late((list[took] as SoundEvent).atSeconds),
   };
+}
+
+/** What was written where the sounds became muffled: of two numbers the second was to be that. */
+export function mufflingOf({ entered }: Pick<Exercise, 'entered'>): number | null {
+  return entered.muffled ?? entered.diastolic;
+}
+
+/** The first of the muffled sounds at the end. */
+function mufflingIn(heard: readonly SoundEvent[]): SoundEvent | undefined {
+  return heard[heard.findLastIndex(({ isMuffled }) => !isMuffled) + 1];
 }
 
 /** What a number beside the needle is called; null: what the gauge is read to anyway. */

@@ -32,3 +32,18 @@ test('a small fault alone is told all the same; where there is nothing, nothing 
   expect(of([cost(0.1)], [])?.kind).toBe('cost');
   expect(of([], [])).toBeNull();
 });
+
+// docs/conventions.md section 6: three numbers are written where sounds go on. To hear on to the last sound does not mend it.
+test('a muffling that was not written comes before a last sound taken for it, and not before anything else', () => {
+  const unwritten: Conduct = { code: 'muffled-not-written', doInstead: 'three-numbers', figures: {} };
+  const misheard: Cost = {
+    ...cost(0),
+    code: 'misheard',
+    doInstead: 'first-of-two-last-of-all',
+    diastolic: -60,
+  };
+  expect(of([misheard], [unwritten])).toEqual({ kind: 'conduct', conduct: unwritten });
+  expect(of([misheard], [left])?.kind).toBe('cost');
+  expect(of([{ ...misheard, systolic: 1 }], [unwritten])?.kind).toBe('cost');
+  expect(of([misheard, cost(12)], [unwritten])).toEqual({ kind: 'cost', cost: cost(12) });
+});

@@ -11,16 +11,25 @@ export type OneThing =
 const WORTH_TELLING_MMHG = 1;
 
 /**
- * The one thing to do differently: a sign that was not told, else the dearest fault, else what was left out or overdone.
+ * The one thing to do differently: a sign that was not told, else the dearest fault, else what was left out or overdone. That
+ * a muffling was not written comes before a last sound taken instead of it.
  * Source: assessment handbook 14 (one thing to change).
  */
 export function oneThingOf({ costs }: Costs, conduct: readonly Conduct[]): OneThing {
   const [gravest] = conduct;
-  const [dearest] = costs;
+  // Where a muffling was not written the last sound was taken: to write three numbers is what mends it.
+  const isUnwritten = conduct.some(({ code }) => code === 'muffled-not-written');
+  const [dearest] = isUnwritten ? costs.filter((one) => !isOfLastSound(one)) : costs;
   const isUntold = gravest?.code === 'not-told';
   if (dearest !== undefined && !isUntold && (gravest === undefined || isWorth(dearest)))
     return { kind: 'cost', cost: dearest };
   return gravest === undefined ? null : { kind: 'conduct', conduct: gravest };
+}
+
+/** A sound or number that was not the right one, of the diastolic alone. */
+function isOfLastSound({ code, systolic }: Cost): boolean {
+  const isOfEar = code === 'misheard' || code === 'off-the-sound' || code === 'on-no-sound';
+  return isOfEar && systolic !== null && Math.abs(systolic) < WORTH_TELLING_MMHG;
 }
 
 function isWorth({ systolic, diastolic }: Cost): boolean {

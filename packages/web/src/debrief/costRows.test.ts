@@ -32,6 +32,7 @@ test('what is shown adds up to the digit, whatever the shares are', () => {
         costs: { best: null, costs: all.map(cost), left: { systolic: 0, diastolic: null } },
         had: had(120),
         entered: entered(written),
+        isByMuffled: false,
       });
       const sum = rows.reduce((so, one) => so + (one.systolic ?? 0), rest?.systolic ?? Number.NaN);
       expect(sum).toBeCloseTo(total?.systolic ?? Number.NaN, 9);
@@ -45,10 +46,28 @@ test('what is shown adds up to the digit, whatever the shares are', () => {
 
 test('where nothing was to be had, or nothing was written, there is no sum', () => {
   const costs = { best: null, costs: [cost(null)], left: { systolic: null, diastolic: null } };
-  expect(costRows({ costs, had: had(120), entered: entered(120) })).toMatchObject({
+  expect(costRows({ costs, had: had(120), entered: entered(120), isByMuffled: false })).toMatchObject({
     rest: null,
     total: null,
   });
   const none = { ...costs, left: { systolic: 1, diastolic: null } };
-  expect(costRows({ costs: none, had: had(120), entered: entered(null) }).total).toBeNull();
+  expect(
+    costRows({ costs: none, had: had(120), entered: entered(null), isByMuffled: false }).total,
+  ).toBeNull();
+});
+
+// docs/conventions.md section 6: where sounds go on, the diastolic is where they became muffled. By hand: 64 written, 64 to be had.
+test.each([
+  [64, null],
+  [4, 64],
+])('by the muffling the sum is of the muffling: diastolic %d, muffled %s', (diastolic, muffled) => {
+  const one = (mmHg: number) => ({ mmHg, lowMmHg: mmHg, highMmHg: mmHg });
+  const { total, rest } = costRows({
+    costs: { best: null, costs: [{ ...cost(0), diastolic: 2 }], left: { systolic: 0, diastolic: -2 } },
+    had: { systolic: one(172), muffled: one(64), diastolic: one(4) },
+    entered: { ...entered(172), muffled, diastolic },
+    isByMuffled: true,
+  });
+  expect(total).toEqual({ systolic: 0, diastolic: 0 });
+  expect(rest?.diastolic).toBe(-2);
 });

@@ -17,14 +17,18 @@ export function costRows({
   costs: { costs, left },
   had,
   entered,
-}: Pick<Debrief, 'costs' | 'had' | 'entered'>): CostRows {
+  isByMuffled,
+}: Pick<Debrief, 'costs' | 'had' | 'entered' | 'isByMuffled'>): CostRows {
   const rows = costs.map((one) => ({
     ...one,
     systolic: tenth(one.systolic),
     diastolic: tenth(one.diastolic),
   }));
   const total = (of: 'systolic' | 'diastolic') => {
-    const [written, best] = [entered[of], had[of]];
+    const [written, best] =
+      of === 'diastolic' && isByMuffled
+        ? [entered.muffled ?? entered.diastolic, had.muffled]
+        : [entered[of], had[of]];
     return left?.[of] == null || written === null || best === null ? null : tenth(written - best.mmHg);
   };
   const both = { systolic: total('systolic'), diastolic: total('diastolic') };

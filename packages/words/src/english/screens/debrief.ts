@@ -73,7 +73,7 @@ export const debrief = {
   heartRow: 'beats of the heart',
   muffledRow: 'diastolic, where muffled',
   muffledHint:
-    'The sounds went on far below, so the diastolic is the number at which they became muffled. What each fault cost is worked out for the last sound.',
+    'The sounds went on far below, so the diastolic is the number at which they became muffled. What each fault cost is worked out for that, too.',
   goneOnSays:
     'The sounds went on far below the diastolic, and no muffling was to be heard: here the last sound says little. Repeat with the chest piece lying lightly, and say beside the number that the sounds went on.',
   bothAccepted: (f: { withinMmHg: number }, say: Say) =>

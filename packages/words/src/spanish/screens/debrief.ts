@@ -69,7 +69,7 @@ export const debrief: Reworded<typeof english> = {
   heartRow: 'latidos del corazón',
   muffledRow: 'diastólica, al apagarse',
   muffledHint:
-    'Los ruidos siguieron mucho más abajo; por eso la diastólica es el número en el que se apagaron. Lo que costó cada falta se calcula para el último ruido.',
+    'Los ruidos siguieron mucho más abajo; por eso la diastólica es el número en el que se apagaron. También lo que costó cada falta se calcula para ese número.',
   goneOnSays:
     'Los ruidos siguieron muy por debajo de la diastólica y no se podía oír que se apagaran: aquí el último ruido dice poco. Repita con la campana apoyada con suavidad, y diga junto al número que los ruidos siguieron.',
   bothAccepted: (f, say) =>

@@ -42,6 +42,7 @@ test('a whole room: each step is said without a number, what the class said stan
   await page.locator('.projected-gauge').click();
   await page.keyboard.press('t');
   await expect(page.locator('.projected-numbers')).toHaveText(/1[78]\d\/[78]\d/);
+  await expect(page.getByText(/^True on average: 1[78]\d\/[78]\d$/)).toBeVisible();
   expect(await places()).toEqual(before);
   await expect(page.getByText('Stiff pipe · Woman, 76 years')).toBeVisible();
   await expect(page.locator('.class-said li')).toHaveText(/^300\/20\+1[12]\d \/ −[56]\dForget it$/);

@@ -1,18 +1,18 @@
-import type { Levels } from '@evenfall/physiology';
 import { useState } from 'react';
 import { useApp } from '../app/context.js';
 import { Field } from '../parts/Field.js';
+import { type HeldAgainst, saidOff } from './heldAgainst.js';
 import { parseSaid, type Said } from './said.js';
 
 type SaidProps = {
   readonly said: readonly Said[];
   readonly onSaid: (said: readonly Said[]) => void;
   /** Null as long as it is hidden. */
-  readonly truth: Levels | null;
+  readonly held: HeldAgainst | null;
 };
 
-/** What was said in the room is held until the truth stands beside it. It is of nobody, and kept nowhere. */
-export function ClassSaid({ said, onSaid, truth }: SaidProps) {
+/** What was said in the room is held until what was to be had stands beside it. It is of nobody, and kept nowhere. */
+export function ClassSaid({ said, onSaid, held }: SaidProps) {
   const { words } = useApp();
   const say = words.sentence;
   const [text, setText] = useState('');
@@ -37,14 +37,7 @@ export function ClassSaid({ said, onSaid, truth }: SaidProps) {
             // biome-ignore lint/suspicious/noArrayIndexKey: the same may be said twice, and the order stays
             <li key={at}>
               <span className="class-said-one">{say('showing.saidOne', one)}</span>
-              {truth === null ? null : (
-                <span>
-                  {say('showing.saidOff', {
-                    systolic: one.first - truth.systolic,
-                    diastolic: one.last === null ? null : one.last - truth.diastolic,
-                  })}
-                </span>
-              )}
+              {held === null ? null : <span>{say('showing.saidOff', saidOff(one, held))}</span>}
               <button
                 type="button"
                 className="button button-quiet"

@@ -11,6 +11,7 @@ import { ShownArm } from './drawing/ShownArm.js';
 import { ShownGrip } from './drawing/ShownGrip.js';
 import { NO_AIDS } from './ears.js';
 import type { RoomEngine } from './engine.js';
+import { heldAgainst } from './heldAgainst.js';
 import { LiveGauge } from './LiveGauge.js';
 import { Loudness } from './panels/EarsPanel.js';
 import { SoundStrip } from './SoundStrip.js';
@@ -82,6 +83,7 @@ export function Projected({ scenario, seed, onAnother }: ProjectedProps) {
   const make = useCallback((seconds: number) => stepsBy(shown, seconds).at(-1), [shown]);
   const step = useAt(engine, make, (one) => `${one?.code} ${one?.atSeconds}`);
   const result = useMemo(() => (isRevealed ? debrief(exercise) : null), [isRevealed, exercise]);
+  const held = useMemo(() => (result === null ? null : heldAgainst(result)), [result]);
   const lesson = scenarioLesson(scenario, words);
   const state = sound.isHeldUp
     ? 'showing.stoppedSound'
@@ -104,12 +106,14 @@ export function Projected({ scenario, seed, onAnother }: ProjectedProps) {
           <p>{step === undefined ? null : stepText(step, shown.manner, words, isRevealed)}</p>
           <ShownGrip code={step?.code ?? 'looking'} />
           <div className="projected-place">
-            {result === null ? (
+            {result === null || held === null ? (
               <ShownArm engine={engine} exercise={exercise} />
             ) : (
               <div>
-                <p className="small soft">{say('practice.truth')}</p>
-                <p className="projected-numbers">{say('showing.trueNow', result.reference)}</p>
+                <p className="small soft">{say('debrief.had')}</p>
+                <p className="projected-numbers">{say('showing.numbersNow', held.had)}</p>
+                <p>{say('showing.trueOnAverage', held.truth)}</p>
+                {held.isMuffled ? <p>{say('showing.isMuffled')}</p> : null}
                 <p>
                   <strong>{scenarioTitle(scenario, words)}</strong> · {whoText(scenario, words)} ·{' '}
                   {say('practice.pulse')} {words.say.rate(result.truth.pulsePerMinute)} ·{' '}
@@ -152,7 +156,7 @@ export function Projected({ scenario, seed, onAnother }: ProjectedProps) {
             </button>
           )}
         </div>
-        <ClassSaid said={said} onSaid={setSaid} truth={result === null ? null : result.reference} />
+        <ClassSaid said={said} onSaid={setSaid} held={held} />
         {showsSounds ? <SoundStrip engine={engine} noiseDbA={noiseDbA} /> : null}
         {sound.isOn ? <Loudness share={sound.loudness} onChange={sound.setLoudness} /> : null}
         <p className="small soft">{say('practice.roomKeys')}</p>

@@ -4,13 +4,22 @@ import type { Say } from '../../say.js';
 type Told = { mmHg: number | null };
 type Levels = { systolic: number; diastolic: number | null };
 
+/** What was to be had, or true, mmHg; null: there is none. */
+type Numbers = { systolic: number | null; diastolic: number | null };
+
 type Pair = { systolic: number; diastolic: number };
 
 function pair({ systolic, diastolic }: Pair, say: Say): string {
   return `${say.number(systolic)}/${say.number(diastolic)}`;
 }
 
-function signed(mmHg: number, say: Say): string {
+function told({ systolic, diastolic }: Numbers, say: Say): string {
+  const one = (mmHg: number | null) => (mmHg === null ? '–' : say.number(Math.round(mmHg)));
+  return diastolic === null ? one(systolic) : `${one(systolic)}/${one(diastolic)}`;
+}
+
+function signed(mmHg: number | null, say: Say): string {
+  if (mmHg === null) return '–';
   const off = Math.round(mmHg);
   return off === 0 ? say.number(0) : `${off > 0 ? '+' : '−'}${say.number(Math.abs(off))}`;
 }
@@ -93,13 +102,15 @@ export const showing = {
   saidWrong: 'Write 124/78, or one number for the first alone.',
   saidOne: (f: { first: number; last: number | null }, say: Say) =>
     f.last === null ? say.number(f.first) : `${say.number(f.first)}/${say.number(f.last)}`,
-  saidOff: (f: Levels, say: Say) =>
+  saidOff: (f: Numbers, say: Say) =>
     f.diastolic === null
       ? signed(f.systolic, say)
       : `${signed(f.systolic, say)} / ${signed(f.diastolic, say)}`,
   forget: 'Forget it',
-  trueNow: (f: { systolic: number; diastolic: number }, say: Say) =>
-    `${say.number(Math.round(f.systolic))}/${say.number(Math.round(f.diastolic))}`,
+  numbersNow: (f: Numbers, say: Say) => told(f, say),
+  trueOnAverage: (f: Numbers, say: Say) => `True on average: ${told(f, say)}`,
+  isMuffled:
+    'The sounds went on far below: the diastolic is where they became muffled, and the second number is held against that.',
   figure: 'The letting down',
 
   // What one visit does not show of a person.

@@ -6,7 +6,16 @@ function pair({ systolic, diastolic }: { systolic: number; diastolic: number }, 
   return `${say.number(systolic)}/${say.number(diastolic)}`;
 }
 
-function signed(mmHg: number, say: Say): string {
+function told(
+  { systolic, diastolic }: { systolic: number | null; diastolic: number | null },
+  say: Say,
+): string {
+  const one = (mmHg: number | null) => (mmHg === null ? '–' : say.number(Math.round(mmHg)));
+  return diastolic === null ? one(systolic) : `${one(systolic)}/${one(diastolic)}`;
+}
+
+function signed(mmHg: number | null, say: Say): string {
+  if (mmHg === null) return '–';
   const off = Math.round(mmHg);
   return off === 0 ? say.number(0) : `${off > 0 ? '+' : '−'}${say.number(Math.abs(off))}`;
 }
@@ -89,7 +98,10 @@ export const showing: Reworded<typeof english> = {
       ? signed(f.systolic, say)
       : `${signed(f.systolic, say)} / ${signed(f.diastolic, say)}`,
   forget: 'Olvidarlo',
-  trueNow: (f, say) => `${say.number(Math.round(f.systolic))}/${say.number(Math.round(f.diastolic))}`,
+  numbersNow: (f, say) => told(f, say),
+  trueOnAverage: (f, say) => `De media era: ${told(f, say)}`,
+  isMuffled:
+    'Los ruidos siguieron mucho más abajo: la diastólica es donde se apagaron, y con eso se compara el segundo número.',
   figure: 'La bajada',
   atHome: (f, say) => `En casa, de media: ${pair(f, say)}. En esta sala nadie puede verlo.`,
   onTheLeft: (f, say) => `En reposo, en el brazo izquierdo: ${pair(f, say)}.`,

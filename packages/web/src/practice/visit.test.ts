@@ -1,4 +1,11 @@
-import { PROPER, type Scenario, SOUND_INSTRUMENT, scenarioOf } from '@evenfall/physiology';
+import {
+  type Circumstances,
+  PROPER,
+  type Scenario,
+  SOUND_INSTRUMENT,
+  scenarioOf,
+  truth,
+} from '@evenfall/physiology';
 import { NO_EVIDENCE, NOTHING_ENTERED, replay, traceAt } from '@evenfall/practice';
 import { expect, test } from 'vitest';
 import { nowOf, Visit, type VisitData } from './visit.js';
@@ -108,4 +115,32 @@ test('before the cuff first goes up the visit is as if it had always been so, af
   visit.moveTo(3.5);
   expect(visit.isInflated).toBe(true);
   expect(() => visit.prepare({ hasLegsCrossed: false })).toThrow();
+});
+
+// The scenario of the book (physiology handbook 14, 27) falls in the minutes after getting up. The outside check for the visit is
+// `truth` of packages/physiology for somebody who stands up at that second of the visit.
+test('somebody who stands up before the first inflation stands from that moment, and not since the visit began', () => {
+  const scenario = scenarioOf('up-too-fast') as Scenario;
+  const visit = new Visit({ ...DATA, scenario, seed: 3 });
+  visit.moveTo(300);
+  visit.arrange({ posture: 'standing', arm: 'left' }, 'large-adult', 300);
+  visit.moveTo(301);
+  const data = visit.data();
+  expect(data).toMatchObject({ circumstances: { posture: 'sitting', arm: 'left' } });
+  expect(data.actions).toEqual([{ tick: 60_000, kind: 'arrange', posture: 'standing' }]);
+  const { circumstances, bladder } = nowOf(data);
+  expect(circumstances).toMatchObject({ posture: 'standing', arm: 'left', standingMinutes: -5 });
+  expect(bladder).toBe('large-adult');
+  const stands = { ...PROPER, arm: 'left', posture: 'standing' } as const;
+  const at = (some: Circumstances, seconds: number) => truth(visit.person, some, seconds).longRun.systolic;
+  for (const after of [1, 15, 30])
+    expect(at(circumstances, 300 + after)).toBeCloseTo(
+      at({ ...stands, standingMinutes: -5 }, 300 + after),
+      9,
+    );
+  // Five minutes on the feet are another pressure: it matters which of both it is.
+  expect(Math.abs(at(circumstances, 301) - at({ ...stands, standingMinutes: 0 }, 301))).toBeGreaterThan(10);
+  visit.arrange({ posture: 'sitting' }, null, 310);
+  visit.moveTo(311);
+  expect(nowOf(visit.data()).circumstances.posture).toBe('sitting');
 });

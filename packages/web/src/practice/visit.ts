@@ -135,14 +135,17 @@ export class Visit {
 
   /**
    * The person is asked to sit otherwise, or another cuff is put on. Before the cuff first goes up the visit is then as if
-   * it had always been so; between two inflations it is so from that second on, and the log says when.
+   * it had always been so; between two inflations it is so from that second on, and the log says when. Getting up and sitting
+   * down are always of their second: the pressure goes by the minutes since.
    *
    * Errors: throws while the cuff is up.
    */
   arrange(arranged: Arranged, bladder: Bladder | null, atSeconds: number): void {
     if (!this.isFlat) throw new Error('The cuff is up: the person stays as they are');
     if (!this.isInflated) {
-      this.prepare(arranged, bladder === null ? {} : { bladder });
+      const { posture, ...always } = arranged;
+      this.prepare(always, bladder === null ? {} : { bladder });
+      if (posture !== undefined) this.act({ kind: 'arrange', posture }, atSeconds);
       return;
     }
     if (Object.keys(arranged).length > 0) this.act({ kind: 'arrange', ...arranged }, atSeconds);

@@ -1,4 +1,5 @@
 import { TICKS_PER_SECOND } from '@evenfall/physiology';
+import { armsOf } from './armsOf.js';
 import type { Exercise } from './exercise.js';
 import type { FallOf } from './fall.js';
 import { type Replay, settledNeedle } from './replay.js';
@@ -30,15 +31,16 @@ export function isTouched(exercise: Exercise, from: number, to: number): boolean
 
 /**
  * Where the pulse was lost (or came back) before a reading, mmHg on the gauge: as it was written, else as a finger at the wrist had it to
- * feel while the cuff was pumped up, for this fall or an earlier one. Null: nobody felt for it.
+ * feel while the cuff was pumped up, for this fall or an earlier one on the same arm. Null: nobody felt for it.
  */
 export function feltMmHg(exercise: Exercise, played: Replay, { peakSeconds }: FallOf): number | null {
   const { lostMmHg, backMmHg } = exercise.evidence.run?.run.palpated ?? { lostMmHg: null, backMmHg: null };
   if (lostMmHg !== null || backMmHg !== null) return lostMmHg ?? backMmHg;
   const fingers = touches(exercise);
   const needle = (seconds: number) => settledNeedle(played, exercise.instrument, seconds);
+  const armAt = armsOf(exercise);
   for (const begun of played.inflations.toReversed()) {
-    if (begun > peakSeconds) continue;
+    if (begun > peakSeconds || armAt(begun) !== armAt(peakSeconds)) continue;
     const next = played.inflations.find((one) => one > begun) ?? Infinity;
     const top = highestAt(played, begun, Math.min(next, peakSeconds));
     const last = played.felt.findLast(

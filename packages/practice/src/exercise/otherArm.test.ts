@@ -11,7 +11,10 @@ import { GOOD_OBSERVER } from '../observer/observer.js';
 import { debrief } from './debrief.js';
 import { withReading } from './demonstrate.js';
 import { type Exercise, NO_EVIDENCE, NOTHING_ENTERED } from './exercise.js';
+import { type FallOf, lastFall, MEANT_MMHG } from './fall.js';
+import { feltMmHg } from './felt.js';
 import { parseActions } from './parseActions.js';
+import { replay } from './replay.js';
 
 const twoArms = scenarioOf('two-arms') as Scenario;
 const run = (from: number, toMmHg: number): Action[] => [
@@ -58,6 +61,65 @@ test('on the other arm there are other numbers, by what the book says, and they 
   const [onRight, onLeft] = [debrief(second([], 3)).reference, debrief(second([TO_LEFT], 3)).reference];
   expect(Math.abs(onRight.systolic - onLeft.systolic - 26)).toBeLessThan(1.5);
   expect(debrief(second([TO_LEFT], 3)).costs.costs).toEqual(debrief(second([], 3)).costs.costs);
+});
+
+// Bedside handbook 3.10: a minute of rest between two readings on one arm. The blood is held in the arm that was squeezed: the other one
+// has rested meanwhile, and needs none.
+test.each([
+  ['the same arm', [], [5, 60, 1]],
+  ['the other arm', ['left'], null],
+  ['the first arm again, after the other', ['left', 'right'], [5, 60, 1]],
+] as const)('the cuff goes up again 5 s later on %s', (_, arms, expected) => {
+  const { actions, ...exercise } = second([], 3);
+  const emptied: Action[] = [
+    { tick: 17_600, kind: 'steady-rise', mmHgPerSecond: 40, toMmHg: 200 },
+    { tick: 22_600, kind: 'quick-release' },
+  ];
+  const turns = arms.map((arm, at): Action => ({ tick: 23_400 + at, kind: 'arrange', arm }));
+  const found = debrief({ ...exercise, actions: [...emptied, ...turns, ...run(24_000, 200)] }).conduct;
+  const rest = found.find(({ code }) => code === 'arm-not-rested')?.figures ?? null;
+  if (expected === null) expect(rest).toBeNull();
+  else {
+    const [waited, needed, inflations] = expected;
+    expect(Math.abs((rest?.waitedSeconds ?? 0) - waited)).toBeLessThan(3);
+    expect(rest).toMatchObject({ neededSeconds: needed, inflations });
+  }
+});
+
+test('what was done on the one arm is not counted for the other', () => {
+  const { actions, ...exercise } = second([], 3);
+  // Twice on the left, then on the right, then at once on the right again: it had been up there once.
+  const short = (tick: number): Action[] => [
+    { tick, kind: 'steady-rise', mmHgPerSecond: 40, toMmHg: 200 },
+    { tick: tick + 1600, kind: 'quick-release' },
+  ];
+  const right: Action = { tick: 12_000, kind: 'arrange', arm: 'right' };
+  const visit = [...short(400), ...short(6400), right, ...short(21_000), ...run(24_000, 200)];
+  const left = { ...exercise.circumstances, arm: 'left' as const };
+  const found = debrief({ ...exercise, circumstances: left, actions: visit }).conduct;
+  expect(found.find(({ code }) => code === 'arm-not-rested')?.figures.inflations).toBe(1);
+});
+
+// Physiology handbook 14, row 28: the arms of this person are 26 mmHg apart, so a pulse lost on the one says too little of the other.
+test('where the pulse went is felt on the arm that is measured', () => {
+  const { actions, ...exercise } = second([], 3);
+  const feeling: Action[] = [
+    { tick: 400, kind: 'finger', isOn: true },
+    { tick: 404, kind: 'steady-rise', mmHgPerSecond: 10, toMmHg: 240 },
+    { tick: 5600, kind: 'quick-release' },
+    { tick: 5604, kind: 'finger', isOn: false },
+  ];
+  const visit = (between: readonly Action[]): Exercise => {
+    const { evidence, ...blank } = exercise;
+    const all = { ...blank, actions: [...feeling, ...between, ...run(24_000, 200)], evidence: NO_EVIDENCE };
+    return withReading(all, GOOD_OBSERVER, null);
+  };
+  const feltOn = (one: Exercise) => {
+    const played = replay(one);
+    return feltMmHg(one, played, lastFall(played, MEANT_MMHG) as FallOf);
+  };
+  expect(Math.abs((feltOn(visit([])) ?? 0) - 160)).toBeLessThan(15);
+  expect(feltOn(visit([TO_LEFT]))).toBeNull();
 });
 
 test('the log says on which arm, and nothing but an arm is taken for one', () => {

@@ -1,4 +1,5 @@
 import type { InflationRules } from '@evenfall/clinical';
+import { armsOf } from '../exercise/armsOf.js';
 import type { Judged } from '../exercise/debrief.js';
 import type { Exercise } from '../exercise/exercise.js';
 import { type FallOf, MEANT_MMHG } from '../exercise/fall.js';
@@ -78,19 +79,22 @@ export function conductOf(
   return found;
 }
 
-/** How long the arm had rested when the cuff went up for a reading, and how long it should have; null: it was not pumped up before. */
+/** How long the arm had rested when the cuff went up for a reading, and how long it should have; null: it was not pumped up before. The other arm rests meanwhile. */
 function restBefore(
   exercise: Exercise,
   { cuffMmHg, tracePerSecond, inflations }: Replay,
   { inflatedSeconds }: FallOf,
   rules: InflationRules,
 ): { waitedSeconds: number; neededSeconds: number; inflations: number } | null {
+  const armAt = armsOf(exercise);
+  const arm = armAt(inflatedSeconds);
+  const isHeld = (i: number) => (cuffMmHg[i] as number) >= MEANT_MMHG && armAt(i / tracePerSecond) === arm;
   let i = Math.floor(inflatedSeconds * tracePerSecond) - 1;
   // The last air leaves slowly: the rest begins when the cuff holds the arm no longer.
-  while (i >= 0 && (cuffMmHg[i] as number) < MEANT_MMHG) i -= 1;
+  while (i >= 0 && !isHeld(i)) i -= 1;
   if (i < 0) return null;
   const emptySeconds = i / tracePerSecond;
-  const before = inflations.filter((seconds) => seconds < emptySeconds);
+  const before = inflations.filter((seconds) => seconds < emptySeconds && armAt(seconds) === arm);
   const begun = before.at(-1) ?? 0;
   return {
     waitedSeconds: inflatedSeconds - emptySeconds,

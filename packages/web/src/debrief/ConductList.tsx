@@ -1,10 +1,13 @@
 import type { Conduct } from '@evenfall/practice';
 import { useApp } from '../app/context.js';
 import { conductText } from './conductText.js';
+import { insteadText } from './insteadText.js';
+import { useDebriefRules } from './useDebriefRules.js';
 
 /** What was left out or overdone, whether it cost anything or not, each with one thing to do instead. */
 export function ConductList({ conduct }: { readonly conduct: readonly Conduct[] }) {
   const { words } = useApp();
+  const rules = useDebriefRules();
   if (conduct.length === 0) return null;
   return (
     <section>
@@ -12,7 +15,7 @@ export function ConductList({ conduct }: { readonly conduct: readonly Conduct[] 
       <ul className="debrief-conduct">
         {conduct.map((one) => (
           <li key={one.code}>
-            <strong>{conductText(one, words)}.</strong> {words.sentence(`debrief.do-${one.doInstead}`)}
+            <strong>{conductText(one, words)}.</strong> {insteadText(one.doInstead, rules, words)}
           </li>
         ))}
       </ul>

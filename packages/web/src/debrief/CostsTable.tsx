@@ -1,10 +1,13 @@
 import type { Debrief } from '@evenfall/practice';
 import { useApp } from '../app/context.js';
 import { costRows } from './costRows.js';
+import { insteadText } from './insteadText.js';
+import { useDebriefRules } from './useDebriefRules.js';
 
 /** What each fault cost, the dearest first, each with one thing to do instead; the lines add up as they are shown. */
 export function CostsTable({ result }: { readonly result: Debrief }) {
   const { words } = useApp();
+  const rules = useDebriefRules();
   const { costs } = result.costs;
   const cost = (mmHg: number | null) => words.sentence('debrief.cost', { mmHg });
   const { rows, rest, total } = costRows(result);
@@ -36,7 +39,7 @@ export function CostsTable({ result }: { readonly result: Debrief }) {
                   <th scope="row">{words.sentence(`debrief.fault-${code}`)}</th>
                   <td data-label={words.sentence('debrief.systolicCost')}>{cost(systolic)}</td>
                   <td data-label={words.sentence('debrief.diastolicCost')}>{cost(diastolic)}</td>
-                  <td>{words.sentence(`debrief.do-${doInstead}`)}</td>
+                  <td>{insteadText(doInstead, rules, words)}</td>
                 </tr>
               ))}
               {rest === null || total === null ? null : (

@@ -1,5 +1,12 @@
 import { MODEL } from '@evenfall/physiology';
-import { type Conduct, type Cost, type Debrief, debrief, oneThingOf } from '@evenfall/practice';
+import {
+  type Conduct,
+  type Cost,
+  type Debrief,
+  type DebriefRules,
+  debrief,
+  oneThingOf,
+} from '@evenfall/practice';
 import type { ExerciseContent } from '@evenfall/record';
 import { exerciseFigure } from '@evenfall/report';
 import { useMemo } from 'react';
@@ -13,6 +20,7 @@ import { CostsTable } from './CostsTable.js';
 import { conductText } from './conductText.js';
 import { FeltBackSays } from './FeltBackSays.js';
 import { FigureTable } from './FigureTable.js';
+import { insteadText } from './insteadText.js';
 import { LedgerShown } from './LedgerShown.js';
 import { ReplaySound } from './ReplaySound.js';
 import { ResultTable } from './ResultTable.js';
@@ -94,6 +102,7 @@ function Played({ exercise }: { readonly exercise: ExerciseContent }) {
 /** The one change that would do most. Source: assessment handbook 14 (one thing to change). */
 function OneThing({ result: { costs, conduct, entered } }: { readonly result: Debrief }) {
   const { words } = useApp();
+  const rules = useDebriefRules();
   const one = oneThingOf(costs, conduct);
   if (one === null) {
     if (entered.systolic === null && entered.diastolic === null) return null;
@@ -102,26 +111,23 @@ function OneThing({ result: { costs, conduct, entered } }: { readonly result: De
   return (
     <div className="debrief-one">
       <h2>{words.sentence('debrief.oneThing')}</h2>
-      <p>{one.kind === 'cost' ? costText(one.cost, words) : whyText(one.conduct, words)}</p>
+      <p>{one.kind === 'cost' ? costText(one.cost, rules, words) : whyText(one.conduct, rules, words)}</p>
     </div>
   );
 }
 
 type Text = ReturnType<typeof useApp>['words'];
 
-function costText({ code, doInstead, systolic, diastolic }: Cost, words: Text): string {
-  const [fault, instead] = [
-    words.sentence(`debrief.fault-${code}`),
-    words.sentence(`debrief.do-${doInstead}`),
-  ];
+function costText({ code, doInstead, systolic, diastolic }: Cost, rules: DebriefRules, words: Text): string {
+  const [fault, instead] = [words.sentence(`debrief.fault-${code}`), insteadText(doInstead, rules, words)];
   return systolic === null && diastolic === null
     ? words.sentence('debrief.oneThingWhy', { instead, what: fault })
     : words.sentence('debrief.oneThingSays', { instead, fault, systolic, diastolic });
 }
 
-function whyText(conduct: Conduct, words: Text): string {
+function whyText(conduct: Conduct, rules: DebriefRules, words: Text): string {
   return words.sentence('debrief.oneThingWhy', {
-    instead: words.sentence(`debrief.do-${conduct.doInstead}`),
+    instead: insteadText(conduct.doInstead, rules, words),
     what: conductText(conduct, words),
   });
 }

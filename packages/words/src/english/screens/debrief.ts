@@ -5,6 +5,9 @@ const SOUNDS = { one: 'sound', other: 'sounds' };
 
 type MmHg = { mmHg: number };
 type Parts = { part: string };
+/** How high above the loss of the pulse the cuff goes, and how long the arm rests before it goes up again, by the protocol. */
+type Margin = { marginMmHg: number };
+type Waits = { afterFeelingSeconds: number; afterReadingSeconds: number };
 
 const TIMES = { one: 'time', other: 'times' };
 /** The numbers of one thing that was not as it should be, by their names. */
@@ -191,14 +194,17 @@ export const debrief = {
   'do-press-lightly': 'Let the chest piece lie lightly, all of its rim on the skin.',
   'do-beside-the-cuff': 'Place the chest piece below the edge of the cuff.',
   'do-over-the-artery': 'Feel for the artery and place the chest piece over it.',
-  'do-empty-and-wait': 'Let all the air out and wait a minute before pumping up again.',
+  'do-empty-and-wait': (f: Waits, say: Say) =>
+    `Let all the air out and wait ${say.short(f.afterReadingSeconds)} s before pumping up again.`,
   'do-measure-the-arm': 'Measure the arm and choose the cuff by it.',
   'do-check-the-gauge': 'Look at the zero of the gauge before you begin, and have it checked.',
   'do-two-to-three-a-second': 'Let the cuff down by 2 to 3 mmHg a second; slower where the pulse is slow.',
-  'do-feel-and-add-thirty': 'Feel where the pulse goes, and pump 30 mmHg above that.',
-  'do-feel-first':
-    'Feel at the wrist where the pulse goes, let all the air out, wait a little, and pump 30 mmHg above that.',
-  'do-let-out-and-higher': 'Where sounds come at once, let all the air out, wait, and pump 30 mmHg higher.',
+  'do-feel-and-add-thirty': (f: Margin, say: Say) =>
+    `Feel where the pulse goes, and pump ${say.short(f.marginMmHg)} mmHg above that.`,
+  'do-feel-first': (f: Margin, say: Say) =>
+    `Feel at the wrist where the pulse goes, let all the air out, wait a little, and pump ${say.short(f.marginMmHg)} mmHg above that.`,
+  'do-let-out-and-higher': (f: Margin, say: Say) =>
+    `Where sounds come at once, let all the air out, wait, and pump ${say.short(f.marginMmHg)} mmHg higher.`,
   'do-wait-for-the-sound':
     'Go by the sound and not by the swing of the needle: the first of two that follow each other.',
   'do-read-the-scale': 'Look straight at the gauge, and read the mark under the needle twice.',
@@ -237,10 +243,11 @@ export const debrief = {
   'do-tell-at-once': 'Tell somebody at once, by your own local procedure.',
   'do-three-numbers': 'Where the sounds go on, write three numbers: first, muffled, last.',
   'do-by-feel': 'Take the systolic by feel, and say so.',
-  'do-rest-the-arm':
-    'Let all the air out and let the arm rest: a quarter of a minute after feeling, a minute after a reading.',
+  'do-rest-the-arm': (f: Waits, say: Say) =>
+    `Let all the air out and let the arm rest: ${say.short(f.afterFeelingSeconds)} s after feeling, ${say.short(f.afterReadingSeconds)} s after a reading.`,
   'do-never-stop': 'Let the cuff down evenly, without stopping: blood held in the arm changes the sounds.',
-  'do-no-higher': 'Pump in steps and stop 30 mmHg above where the pulse goes: higher hurts.',
+  'do-no-higher': (f: Margin, say: Say) =>
+    `Pump in steps and stop ${say.short(f.marginMmHg)} mmHg above where the pulse goes: higher hurts.`,
   'do-count-every-beat': 'Keep the finger still, and count every beat until the window ends.',
   'do-count-longer-pulse':
     'Count for longer: half a minute at least, a full one where the pulse is slow, fast or uneven.',

@@ -184,15 +184,17 @@ export const debrief: Reworded<typeof english> = {
   'do-press-lightly': 'Deje la campana apoyada con suavidad, todo su borde en la piel.',
   'do-beside-the-cuff': 'Ponga la campana por debajo del borde del manguito.',
   'do-over-the-artery': 'Busque la arteria con los dedos y ponga la campana sobre ella.',
-  'do-empty-and-wait': 'Deje salir todo el aire y espere un minuto antes de inflar otra vez.',
+  'do-empty-and-wait': (f, say) =>
+    `Deje salir todo el aire y espere ${say.short(f.afterReadingSeconds)} s antes de inflar otra vez.`,
   'do-measure-the-arm': 'Mida el brazo y elija el manguito según él.',
   'do-check-the-gauge': 'Mire el cero del manómetro antes de empezar, y hágalo revisar.',
   'do-two-to-three-a-second': 'Desinfle de 2 a 3 mmHg por segundo; más lento si el pulso es lento.',
-  'do-feel-and-add-thirty': 'Palpe dónde desaparece el pulso e infle 30 mmHg por encima.',
-  'do-feel-first':
-    'Palpe en la muñeca dónde desaparece el pulso, deje salir todo el aire, espere un poco e infle 30 mmHg por encima.',
-  'do-let-out-and-higher':
-    'Si hay ruidos enseguida, deje salir todo el aire, espere e infle 30 mmHg más alto.',
+  'do-feel-and-add-thirty': (f, say) =>
+    `Palpe dónde desaparece el pulso e infle ${say.short(f.marginMmHg)} mmHg por encima.`,
+  'do-feel-first': (f, say) =>
+    `Palpe en la muñeca dónde desaparece el pulso, deje salir todo el aire, espere un poco e infle ${say.short(f.marginMmHg)} mmHg por encima.`,
+  'do-let-out-and-higher': (f, say) =>
+    `Si hay ruidos enseguida, deje salir todo el aire, espere e infle ${say.short(f.marginMmHg)} mmHg más alto.`,
   'do-wait-for-the-sound': 'Guíese por el ruido y no por el vaivén de la aguja: el primero de dos seguidos.',
   'do-read-the-scale': 'Mire el manómetro de frente, y lea dos veces la marca bajo la aguja.',
   'do-mark-in-time': 'Marque cada ruido al oírlo.',
@@ -230,10 +232,11 @@ export const debrief: Reworded<typeof english> = {
   'do-tell-at-once': 'Avise a alguien enseguida, según el procedimiento de su lugar.',
   'do-three-numbers': 'Donde los ruidos siguen, escriba tres números: primero, apagado, último.',
   'do-by-feel': 'Tome la sistólica por palpación, y dígalo.',
-  'do-rest-the-arm':
-    'Deje salir todo el aire y que el brazo descanse: un cuarto de minuto tras palpar, un minuto tras una lectura.',
+  'do-rest-the-arm': (f, say) =>
+    `Deje salir todo el aire y que el brazo descanse: ${say.short(f.afterFeelingSeconds)} s tras palpar, ${say.short(f.afterReadingSeconds)} s tras una lectura.`,
   'do-never-stop': 'Desinfle de forma pareja, sin parar: la sangre retenida en el brazo cambia los ruidos.',
-  'do-no-higher': 'Infle a pasos y pare 30 mmHg por encima de donde desaparece el pulso: más duele.',
+  'do-no-higher': (f, say) =>
+    `Infle a pasos y pare ${say.short(f.marginMmHg)} mmHg por encima de donde desaparece el pulso: más duele.`,
   'do-count-every-beat': 'Deje el dedo quieto y cuente cada latido hasta que acabe el tiempo.',
   'do-count-longer-pulse':
     'Cuente más tiempo: al menos medio minuto, y uno entero si el pulso es lento, rápido o desigual.',

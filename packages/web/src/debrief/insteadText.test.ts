@@ -1,0 +1,42 @@
+import { DEFAULT_RUN_RULES } from '@evenfall/clinical';
+import { type DebriefRules, USUAL_RULES } from '@evenfall/practice';
+import { wordsFor } from '@evenfall/words';
+import { expect, test } from 'vitest';
+import { insteadText } from './insteadText.js';
+
+/** The rules of a place that pumps and waits otherwise. */
+const rulesOf = (marginMmHg: number, estimate: number, reading: number): DebriefRules => ({
+  ...USUAL_RULES,
+  runRules: {
+    ...DEFAULT_RUN_RULES,
+    inflation: {
+      ...DEFAULT_RUN_RULES.inflation,
+      marginMmHg,
+      waitAfterEstimateSeconds: estimate,
+      waitAfterReadingSeconds: reading,
+    },
+  },
+});
+const numbers = (text: string) => (text.match(/\d+(\.\d+)?/g) ?? []).map(Number);
+
+// Bedside handbook 3.4 and 3.10: thirty above; a quarter of a minute after feeling, a minute after a reading. The others are the ends of
+// what a protocol may choose.
+test.each([
+  [USUAL_RULES, 30, 15, 60],
+  [rulesOf(10, 0, 0), 10, 0, 0],
+  [rulesOf(40, 120, 600), 40, 120, 600],
+])(
+  'what to do instead says the margin and the waits by which the line itself is judged',
+  (rules, margin, feeling, reading) => {
+    for (const locale of ['en', 'es'] as const) {
+      const said = (code: Parameters<typeof insteadText>[0]) =>
+        numbers(insteadText(code, rules, wordsFor(locale)));
+      for (const code of ['feel-and-add-thirty', 'feel-first', 'let-out-and-higher', 'no-higher'] as const)
+        expect(said(code)).toEqual([margin]);
+      expect(said('rest-the-arm')).toEqual([feeling, reading]);
+      expect(said('empty-and-wait')).toEqual([reading]);
+      // What no protocol sets stays as it is.
+      expect(said('mark-in-time')).toEqual([]);
+    }
+  },
+);

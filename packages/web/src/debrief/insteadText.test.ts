@@ -1,6 +1,6 @@
 import { DEFAULT_RUN_RULES } from '@evenfall/clinical';
 import { type DebriefRules, USUAL_RULES } from '@evenfall/practice';
-import { wordsFor } from '@evenfall/words';
+import { loadWords } from '@evenfall/words';
 import { expect, test } from 'vitest';
 import { insteadText } from './insteadText.js';
 
@@ -27,14 +27,15 @@ test.each([
   [rulesOf(40, 120, 600), 40, 120, 600],
 ])(
   'what to do instead says the margin and the waits by which the line itself is judged',
-  (rules, margin, feeling, reading) => {
-    for (const locale of ['en', 'es'] as const) {
-      const said = (code: Parameters<typeof insteadText>[0]) =>
-        numbers(insteadText(code, rules, wordsFor(locale)));
+  async (rules, margin, feeling, reading) => {
+    for (const locale of ['en', 'es']) {
+      const words = await loadWords(locale);
+      const said = (code: Parameters<typeof insteadText>[0]) => numbers(insteadText(code, rules, words));
       for (const code of ['feel-and-add-thirty', 'feel-first', 'let-out-and-higher', 'no-higher'] as const)
         expect(said(code)).toEqual([margin]);
       expect(said('rest-the-arm')).toEqual([feeling, reading]);
       expect(said('empty-and-wait')).toEqual([reading]);
+      expect(words.sentence('debrief.cuffAxis')).toMatch(locale === 'es' ? /manguito/ : /cuff/);
       // What no protocol sets stays as it is.
       expect(said('mark-in-time')).toEqual([]);
     }

@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { useApp, useKept } from '../app/context.js';
 import { deviceShelf, keepPractice, readPractice } from '../practice/keptPractice.js';
+import { practisedOf } from '../practice/waitingExercise.js';
 import {
   closingGivenUp,
   exerciseGivenUp,
@@ -79,8 +80,9 @@ function RefusedExercise({ one }: { readonly one: WaitingRound }) {
   const { store, words } = useApp();
   const agent = useAnswering();
   const shelf = deviceShelf();
-  const { practised } = one;
-  const isFree = practised !== undefined && readPractice(shelf, agent) === null;
+  const practised = practisedOf(one);
+  const there = readPractice(shelf, agent);
+  const isFree = practised !== null && (there === null || there.exercise === one.round);
   const forget = () => store.change((state) => ({ ...state, kept: exerciseGivenUp(state.kept, one.round) }));
   return (
     <div className="notice">

@@ -35,6 +35,7 @@ import { CONTACT_SECONDS, noiseOf, type Touched } from './touched.js';
 import { KEYS_HERE, useKeys } from './useKeys.js';
 import { type Change, usePractice, useRoundOf } from './usePractice.js';
 import { Visit } from './visit.js';
+import { onceHandedOver } from './waitingExercise.js';
 
 /** The room of one simulated person. */
 export function RoomPage({ scenario: id }: { readonly scenario: string }) {
@@ -140,18 +141,21 @@ type ExerciseProps = {
   readonly put: (draft: PracticeDraft | null) => void;
   readonly change: Change;
   readonly keepQuietly: Change;
-  readonly forget: () => void;
+  readonly forget: (exercise: string) => void;
 };
 
 function Exercise({ draft, put, change, keepQuietly, forget }: ExerciseProps) {
-  const { words, clock } = useApp();
+  const { words, clock, store } = useApp();
   const say = words.sentence;
   const [engine] = useState(() => new RoomEngine(new Visit(draft.visit)));
   const [stopped, setStopped] = useState<Stopped | null>(() =>
     isOfThisPage(draft.exercise) ? null : 'reloaded',
   );
   const [refused, setRefused] = useState<'practice.noFinger' | 'practice.notFelt' | null>(null);
-  const [isKept, setKept] = useState(false);
+  // Handed over, it may still be the room's, where the device's shelf was full.
+  const [isKept, setKept] = useState(() =>
+    store.get().kept.waiting.some(({ round }) => round === draft.exercise),
+  );
   const [showsSounds, setShowsSounds] = useState(draft.wasShown);
   const { step } = draft;
   const isLive = step !== 'done';
@@ -400,7 +404,7 @@ function Exercise({ draft, put, change, keepQuietly, forget }: ExerciseProps) {
           change={change}
           onMore={toRoom}
           onKept={() => {
-            forget();
+            onceHandedOver(store, draft.exercise, () => forget(draft.exercise));
             setKept(true);
           }}
         />

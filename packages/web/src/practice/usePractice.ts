@@ -63,11 +63,14 @@ export function usePractice() {
     },
     [shelf, agent],
   );
-  /** It is kept elsewhere: this device forgets it, and what is shown of it stays. */
-  const forget = useCallback(() => {
-    now.current = null;
-    keepPractice(shelf, agent, null);
-  }, [shelf, agent]);
+  /** It is kept elsewhere: the room forgets it, and no other one, and what is shown of it stays. */
+  const forget = useCallback(
+    (exercise: string) => {
+      if (now.current?.exercise === exercise) now.current = null;
+      if (readPractice(shelf, agent)?.exercise === exercise) keepPractice(shelf, agent, null);
+    },
+    [shelf, agent],
+  );
   return { draft, put, change, keepQuietly, forget, isElsewhere, goOnHere };
 }
 

@@ -36,7 +36,7 @@ export type WaitingRound = {
   readonly draft: RoundDraft | null;
   /** The form that a series was signed from; absent of a round. */
   readonly form?: { readonly name: string; readonly was: FormDraft };
-  /** What the practice room kept of an exercise, so that a refused one can be gone on with; absent of the others. */
+  /** What the practice room kept of an exercise, so that a refused one can be gone on with, but for what hands did (`practisedOf`). */
   readonly practised?: PracticeDraft;
   readonly tries: number;
   /** What the server refused, in words; null while it has not answered. */

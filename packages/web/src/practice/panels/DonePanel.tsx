@@ -14,6 +14,7 @@ import { StepHeading } from '../StepHeading.js';
 import { scenarioLesson } from '../scenarioText.js';
 import { TruthBeyond } from '../TruthBeyond.js';
 import type { Change } from '../usePractice.js';
+import { isHandedOver, waitingExercise } from '../waitingExercise.js';
 
 type DoneProps = {
   readonly draft: PracticeDraft;
@@ -59,17 +60,7 @@ export function DonePanel({ draft, change, onKept, onMore }: DoneProps) {
       amends: null,
       content: content as unknown as Record<string, unknown>,
     };
-    const waiting = {
-      round: draft.exercise,
-      person: null,
-      entries: [entry],
-      draft: null,
-      practised: draft,
-      tries: 0,
-      refused: null,
-    };
-    store.change((state) => ({ ...state, kept: signed(state.kept, waiting) }));
-    // It lies on the shelf of what waits: now the room may forget it.
+    store.change((state) => ({ ...state, kept: signed(state.kept, waitingExercise(draft, entry)) }));
     onKept();
     void sending.now();
   };
@@ -170,6 +161,8 @@ export function TruthPanel({
   const inForce = useKept(({ known }) => known.inForce.value) ?? NOTHING_CHOSEN;
   const content = useMemo(() => exerciseOf(draft, inForce), [draft, inForce]);
   const lesson = scenarioLesson(content.scenario, words);
+  // Another one would take the place of what is nowhere else on this device yet.
+  const isFree = useKept((state) => isHandedOver(state, draft.exercise));
   const { truth: was } = useMemo(() => judge(content), [content]);
   return (
     <section className="practice-done" aria-label={say('practice.truth')}>
@@ -185,9 +178,11 @@ export function TruthPanel({
         <Link href={`/practice/exercises/${draft.exercise}`} className="button button-first button-large">
           {say('practice.debrief')}
         </Link>
-        <button type="button" className="button" onClick={onAgain}>
-          {say('practice.once')}
-        </button>
+        {isFree ? (
+          <button type="button" className="button" onClick={onAgain}>
+            {say('practice.once')}
+          </button>
+        ) : null}
         <Link href="/practice" className="button">
           {say('practice.toList')}
         </Link>

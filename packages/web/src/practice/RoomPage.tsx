@@ -14,7 +14,8 @@ import { loadAbout } from '../server/load.js';
 import { begunPractice } from './begin.js';
 import { arteryY, heldAt } from './drawing/placing.js';
 import { type Ears, FRESH_EARS, keepEars, readEars } from './ears.js';
-import { RoomEngine } from './engine.js';
+import { devicePictures, RoomEngine } from './engine.js';
+import { LONGEST_SECONDS } from './exerciseOf.js';
 import { feltSince } from './feltSince.js';
 import { GiveUp } from './GiveUp.js';
 import { breathDbfs, type PieceAt } from './heardBreath.js';
@@ -131,8 +132,6 @@ function freshSeed(): number {
 
 /** How often what moves is kept, ms. */
 const KEEP_EVERY_MS = 1000;
-/** A visit that is kept is no longer than twenty minutes (`EXERCISE_LIMITS`); here it ends before. */
-const LONGEST_SECONDS = 1195;
 /** Under this the cuff is flat again, and a new peak begins. */
 const FLAT_MMHG = 4;
 
@@ -147,7 +146,7 @@ type ExerciseProps = {
 function Exercise({ draft, put, change, keepQuietly, forget }: ExerciseProps) {
   const { words, clock, store } = useApp();
   const say = words.sentence;
-  const [engine] = useState(() => new RoomEngine(new Visit(draft.visit)));
+  const [engine] = useState(() => new RoomEngine(new Visit(draft.visit), devicePictures, LONGEST_SECONDS));
   const [stopped, setStopped] = useState<Stopped | null>(() =>
     isOfThisPage(draft.exercise) ? null : 'reloaded',
   );
@@ -192,13 +191,14 @@ function Exercise({ draft, put, change, keepQuietly, forget }: ExerciseProps) {
     if (sound.isHeldUp && isLive) setStopped('sound');
   }, [sound.isHeldUp, isLive]);
   const goOn = async () => {
+    if (stopped === 'at-end') return;
     // A card that does not come back is done without.
     if (stopped === 'sound') await sound.turnOn();
     setStopped(null);
   };
   const stopOrGoOn = () => (stopped === null ? setStopped('by-hand') : void goOn());
 
-  const tooLong = useRef(() => {});
+  const atEnd = useRef(() => {});
   // What moves is drawn by the engine and kept now and then, so that a reload finds it.
   const peak = useRef({ seconds: draft.peakSeconds, mmHg: draft.peakMmHg ?? 0 });
   const keptAt = useRef(draft.visit.tick);
@@ -219,7 +219,7 @@ function Exercise({ draft, put, change, keepQuietly, forget }: ExerciseProps) {
   }, [engine, keepQuietly, draft.exercise]);
   useEffect(() => {
     const stop = engine.subscribe(({ now }) => {
-      if (now.seconds >= LONGEST_SECONDS) tooLong.current();
+      if (engine.isAtEnd) atEnd.current();
       if (now.cuffMmHg < FLAT_MMHG) peak.current.mmHg = 0;
       else if (now.cuffMmHg > peak.current.mmHg) peak.current = { seconds: now.seconds, mmHg: now.cuffMmHg };
     });
@@ -275,8 +275,9 @@ function Exercise({ draft, put, change, keepQuietly, forget }: ExerciseProps) {
     },
     [change, engine],
   );
-  tooLong.current = () => {
-    setStopped('by-hand');
+  atEnd.current = () => {
+    if (stopped === 'at-end') return;
+    setStopped('at-end');
     if (step !== 'done' && step !== 'numbers') to('done');
   };
   const toRoom = useCallback(() => to('room'), [to]);
@@ -323,7 +324,9 @@ function Exercise({ draft, put, change, keepQuietly, forget }: ExerciseProps) {
 
   const measuring = round.draft.pressure.measuring;
   const { place } = round.draft.pressure;
-  const isStanding = stopped !== null && isLive && !isKept;
+  const isAtEnd = stopped === 'at-end';
+  // That nothing more can be done is said where it is kept, too.
+  const isStanding = stopped !== null && (isLive || isAtEnd) && !isKept;
   return (
     <>
       <div className={isStanding ? 'notice room-stopped' : isKept ? undefined : 'unseen'}>
@@ -331,7 +334,7 @@ function Exercise({ draft, put, change, keepQuietly, forget }: ExerciseProps) {
         <div role="status">
           {isKept ? <Kept exercise={draft.exercise} /> : isStanding ? <p>{say(STOPPED[stopped])}</p> : null}
         </div>
-        {isStanding ? (
+        {isStanding && !isAtEnd ? (
           <button type="button" className="button button-first" onClick={() => void goOn()}>
             {say(stopped === 'sound' ? 'showing.goOnWithSound' : 'practice.goOnNow')}
           </button>
@@ -366,7 +369,7 @@ function Exercise({ draft, put, change, keepQuietly, forget }: ExerciseProps) {
                 refused={refused}
                 onCount={count}
                 onWrite={write}
-                onStop={stopOrGoOn}
+                onStop={isAtEnd ? null : stopOrGoOn}
                 onDone={() => to('done')}
               />
             }
@@ -414,12 +417,13 @@ function Exercise({ draft, put, change, keepQuietly, forget }: ExerciseProps) {
 }
 
 /** Why the room stands still. */
-type Stopped = 'by-hand' | 'hidden' | 'reloaded' | 'sound';
+type Stopped = 'by-hand' | 'hidden' | 'reloaded' | 'sound' | 'at-end';
 const STOPPED = {
   'by-hand': 'practice.stopped',
   hidden: 'practice.stoppedHidden',
   reloaded: 'practice.stoppedReloaded',
   sound: 'showing.stoppedSound',
+  'at-end': 'practice.stoppedAtEnd',
 } as const;
 
 /** The exercise that was last under way on this page; another one was begun before the page was loaded. */

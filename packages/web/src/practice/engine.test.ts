@@ -5,14 +5,14 @@ import { type Frame, type Pictures, RoomEngine } from './engine.js';
 import { Visit } from './visit.js';
 
 // Aims of issue "a simulated person", judged: the needle never more than one picture behind, no action dropped.
-function room(frameMs: number) {
+function room(frameMs: number, tick = 0, endSeconds?: number) {
   const visit = new Visit({
     scenario: scenarioOf('quiet-morning') as Scenario,
     seed: 3,
     circumstances: PROPER,
     instrument: SOUND_INSTRUMENT,
     actions: [],
-    tick: 0,
+    tick,
   });
   let now = 1000;
   let draw: (() => void) | null = null;
@@ -25,7 +25,7 @@ function room(frameMs: number) {
       };
     },
   };
-  const engine = new RoomEngine(visit, pictures);
+  const engine = new RoomEngine(visit, pictures, endSeconds);
   const frames: Frame[] = [];
   engine.subscribe((frame) => frames.push(frame));
   const wait = (ms: number) => {
@@ -166,4 +166,25 @@ test('a page that slept did not let the cuff run out, and a touch after it is do
   run(0.1);
   expect(engine.visit.data().actions).toHaveLength(2);
   expect(engine.visit.data().actions[1]?.tick).toBeLessThanOrEqual(engine.visit.tick);
+});
+
+// The end is the longest visit that is taken in: 1200 s (`parseExercise`).
+test.each([
+  [1139, 1199],
+  [1140, 1200],
+  [1141, 1200],
+  [1200, 1200],
+])('a minute let go by at %i s ends at %i s, where hands do nothing later', (from, to) => {
+  const { engine, run, nowMs } = room(16, from * 200, 1200);
+  expect(engine.isAtEnd).toBe(from === 1200);
+  engine.skip(60);
+  expect(engine.visit.seconds).toBeCloseTo(to, 9);
+  expect(engine.isAtEnd).toBe(to === 1200);
+  engine.start();
+  run(5);
+  engine.act({ kind: 'squeeze', share: 1 }, nowMs());
+  run(1);
+  expect(engine.visit.tick).toBe(240_000);
+  expect(engine.visit.data().actions).toEqual([{ tick: 240_000, kind: 'squeeze', share: 1 }]);
+  expect(engine.secondsAt(nowMs() + 9000)).toBe(1200);
 });

@@ -45,7 +45,7 @@ export class RoomEngine {
   /** The breath that was looked at last. */
   private breath = -1;
 
-  /** @param endSeconds of a visit that is over then: it is drawn to its end and not a tick beyond */
+  /** @param endSeconds of a visit that is over then: it is drawn to its end and not a tick beyond, and nothing is done later */
   constructor(visit: Visit, pictures: Pictures = devicePictures, endSeconds = Number.POSITIVE_INFINITY) {
     this.endSeconds = endSeconds;
     this.visit = visit;
@@ -53,12 +53,21 @@ export class RoomEngine {
     this.fromSeconds = visit.seconds;
   }
 
+  /** Whether the visit is at its end: nothing more can be done in it. */
+  get isAtEnd(): boolean {
+    return this.visit.seconds >= this.endSeconds;
+  }
+
   get isRunning(): boolean {
     return this.cancel !== null;
   }
 
-  /** The second of the visit at an instant of the page's clock, such as that of a touch. */
+  /** The second of the visit at an instant of the page's clock, such as that of a touch; none is after its end. */
   secondsAt(ms: number): number {
+    return Math.min(this.endSeconds, this.runSecondsAt(ms));
+  }
+
+  private runSecondsAt(ms: number): number {
     if (this.cancel === null) return this.visit.seconds;
     const { player } = this;
     if (player?.clock.isRunning) {
@@ -113,11 +122,11 @@ export class RoomEngine {
     this.player?.endBreath();
   }
 
-  /** Lets so much time of the visit go by at once. */
+  /** Lets so much time of the visit go by at once, up to its end. */
   skip(seconds: number): void {
     const was = this.isRunning;
     this.stop();
-    this.visit.moveTo(this.visit.seconds + seconds);
+    this.visit.moveTo(Math.min(this.endSeconds, this.visit.seconds + seconds));
     this.shown();
     if (was) this.start();
   }
@@ -145,7 +154,7 @@ export class RoomEngine {
 
   private readonly draw = (): void => {
     this.cancel = this.pictures.next(this.draw);
-    const wanted = Math.min(this.endSeconds, this.secondsAt(this.pictures.nowMs()));
+    const wanted = this.secondsAt(this.pictures.nowMs());
     if (this.isBehind(wanted)) {
       this.rebase();
       this.tell({ now: this.visit.snapshot(), sounds: [], felt: [] });

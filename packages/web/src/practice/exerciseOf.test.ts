@@ -36,9 +36,15 @@ test('a reading stays with the inflation it was written of, however often the cu
   expect(exerciseOf(draft, NOTHING_CHOSEN).evidence.run?.startSeconds).toBe(42);
 });
 
-// The outside check: the program's own reader of what comes in, which takes no visit under a second.
-test.each([0, 19, 199, 200, 24_000])('a visit of %i ticks is one that can be kept', (tick) => {
-  const { aids: _, ...exercise } = exerciseOf({ ...BEGUN, visit: { ...BEGUN.visit, tick } }, NOTHING_CHOSEN);
-  expect(parseExercise(exercise)).toMatchObject({ ok: true });
-  expect(exercise.seconds).toBe(Math.max(1, tick / 200));
-});
+// The outside check: the program's own reader of what comes in, which takes no visit under a second or over 1200.
+test.each([0, 19, 199, 200, 24_000, 239_999, 240_000, 240_001, 252_000])(
+  'a visit of %i ticks is one that can be kept',
+  (tick) => {
+    const { aids: _, ...exercise } = exerciseOf(
+      { ...BEGUN, visit: { ...BEGUN.visit, tick } },
+      NOTHING_CHOSEN,
+    );
+    expect(parseExercise(exercise)).toMatchObject({ ok: true });
+    expect(exercise.seconds).toBe(Math.min(1200, Math.max(1, tick / 200)));
+  },
+);

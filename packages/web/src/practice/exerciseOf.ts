@@ -15,7 +15,7 @@ export function exerciseOf(draft: PracticeDraft, inForce: InForce): ExerciseCont
     schema: 1,
     model: MODEL,
     ...played,
-    seconds: Math.max(SHORTEST_SECONDS, tick / TICKS_A_SECOND),
+    seconds: Math.min(LONGEST_SECONDS, Math.max(SHORTEST_SECONDS, tick / TICKS_A_SECOND)),
     evidence: {
       run: run === null ? null : { startSeconds: draft.runFrom ?? draft.peakSeconds ?? 0, run },
       pulse: countedIn(round.pulse, draft.countedFrom.pulse),
@@ -30,8 +30,8 @@ export function exerciseOf(draft: PracticeDraft, inForce: InForce): ExerciseCont
 }
 
 const TICKS_A_SECOND = 200;
-/** A visit that is left at once is kept as one of a second. */
-const [SHORTEST_SECONDS] = ACTION_LIMITS.seconds;
+/** A visit that is left at once is kept as one of a second; at the longest that can be kept, the room ends it. */
+export const [SHORTEST_SECONDS, LONGEST_SECONDS] = ACTION_LIMITS.seconds;
 
 function pressureOf(run: Run | null): Pick<Entered, 'systolic' | 'muffled' | 'diastolic'> {
   const at = (...what: Run['moments'][number]['what'][]) =>

@@ -10,7 +10,8 @@ type NextProps = {
   readonly refused: 'practice.noFinger' | 'practice.notFelt' | null;
   readonly onCount: (sign: 'pulse' | 'breaths') => void;
   readonly onWrite: (method: 'auscultation' | 'palpation') => void;
-  readonly onStop: () => void;
+  /** Null where the visit is at its end. */
+  readonly onStop: (() => void) | null;
   readonly onDone: () => void;
 };
 
@@ -50,9 +51,11 @@ export function RoomNext({ draft, isStopped, refused, onCount, onWrite, onStop, 
       <button type="button" className="button" onClick={() => onWrite('palpation')}>
         {say('practice.writeFelt')}
       </button>
-      <button type="button" className="button" onClick={onStop}>
-        {say(isStopped ? 'practice.goOnNow' : 'practice.stop')}
-      </button>
+      {onStop === null ? null : (
+        <button type="button" className="button" onClick={onStop}>
+          {say(isStopped ? 'practice.goOnNow' : 'practice.stop')}
+        </button>
+      )}
       <button type="button" className={isReady ? 'button button-first' : 'button'} onClick={onDone}>
         {say('practice.finish')}
       </button>

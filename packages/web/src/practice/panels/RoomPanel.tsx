@@ -113,7 +113,7 @@ export function RoomPanel({ engine, draft, change, next, ...more }: RoomProps) {
               isCuffOn={draft.isCuffOn}
               isOnChest={isOnChest}
               onArrange={isFlat ? arrange : undefined}
-              onRest={isFlat ? rest : undefined}
+              onRest={isFlat && !engine.isAtEnd ? rest : undefined}
               onSay={setSaid}
             />
             <p className="small soft" role="status">

@@ -148,6 +148,8 @@ export const practice = {
   stopped: 'Stopped',
   stoppedHidden: 'Stopped while the screen was away.',
   stoppedReloaded: 'The page was loaded anew. The visit stood still meanwhile and goes on where it was.',
+  stoppedAtEnd:
+    'The visit has lasted twenty minutes, the longest one can be. The hands can do no more in it: write down what was measured, and keep it.',
   goOnNow: 'Go on',
   finish: 'Finish the visit',
   soundOn: 'Turn the sound on',

@@ -144,6 +144,8 @@ export const practice: Reworded<typeof english> = {
   stopped: 'Parado',
   stoppedHidden: 'Parado mientras la pantalla no estaba a la vista.',
   stoppedReloaded: 'La página se cargó de nuevo. La visita se quedó quieta y sigue donde estaba.',
+  stoppedAtEnd:
+    'La visita ha durado veinte minutos, lo más que puede durar. Las manos ya no pueden hacer nada en ella: anote lo que se midió y guárdela.',
   goOnNow: 'Seguir',
   finish: 'Terminar la visita',
   soundOn: 'Encender el sonido',

@@ -13,7 +13,7 @@ export type PlainHeading = {
 
 /**
  * Headings that were found plain, by their text: a folder has thousands of files with the same. What a plain heading says of its
- * columns no plain row changes, and a row that is not plain is left to the long way.
+ * columns no plain row changes; a row that is not plain, and a table without rows, is left to the long way.
  */
 const known = new Map<string, PlainHeading>();
 const MOST_KNOWN = 100;

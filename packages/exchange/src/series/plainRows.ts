@@ -23,7 +23,7 @@ const SHORTEST_TIME = 22;
 const SECONDS_AND_OFFSET = 9;
 
 /**
- * The rows of a plain table by their bytes, from the second line on; null where one is not plain.
+ * The rows of a plain table by their bytes, from the second line on; null where one is not plain, or there is none.
  *
  * One loop without calls for each byte, and lists that are long enough at once: half of the time of a large file is else spent on
  * memory. The day and the offset of a row are those of the row before in most, which six and ten bytes that are the same say.
@@ -126,8 +126,8 @@ export function plainRows(
   }
   readings.length = count;
   lines.length = count;
-  // Columns that look swapped are asked about, the long way.
-  return swapped > both / 2 ? null : { readings, lines };
+  // What the columns are without any row, and columns that look swapped, are for the long way.
+  return count === 0 || swapped > both / 2 ? null : { readings, lines };
 }
 
 /** About how many rows there are, by the length of the first: a list that is too short grows, one too long is cut. */

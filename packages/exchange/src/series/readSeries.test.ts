@@ -604,6 +604,22 @@ describe('properties', () => {
     }
   });
 
+  // What a heading is that says `Date` its rows alone tell: a text without any has none, whatever was read before it.
+  test.each(['\n', '\n\n', '\r\n'])(
+    'a heading without rows (%j) is answered alike before and after one with them',
+    (end) => {
+      const said: SeriesChoices = { ...NOTHING_SAID, kind: 'home' };
+      const heading = 'Date,SYS,DIA,Pulse';
+      const alone = `${heading}${end}`;
+      const long = readAnySeries(alone, said);
+      const before = readSeries(alone, said);
+      expect(plainSeries(`${heading}\n${ROW}\n`, said)?.readings).toHaveLength(1);
+      expect(before).toEqual(long);
+      expect(readSeries(alone, said)).toEqual(long);
+      expect(readSeries(new TextEncoder().encode(alone), said)).toEqual(long);
+    },
+  );
+
   test('the fast way for bulk files answers what the long way does, or leaves it', () => {
     const chance = chanceFrom(5);
     const pick = (all: readonly string[]) => all[Math.floor(chance() * all.length)] as string;

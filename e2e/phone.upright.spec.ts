@@ -1,6 +1,27 @@
 import type { Page } from '@playwright/test';
 import { beginRound, expect, expectAccessible, test, typePressure } from './evenfall.js';
 
+declare global {
+  interface Window {
+    locksHeld: number;
+  }
+}
+
+/** Counts the wake locks that the page holds, in place of the device's own. */
+function countLocks(): void {
+  window.locksHeld = 0;
+  const request = () => {
+    window.locksHeld += 1;
+    return Promise.resolve({
+      release: () => {
+        window.locksHeld -= 1;
+        return Promise.resolve();
+      },
+    });
+  };
+  Object.defineProperty(navigator, 'wakeLock', { value: { request } });
+}
+
 const minutesField = (page: Page) => page.getByLabel('Minutes since standing up');
 
 /** Moves the clock on until a reading is due, and five seconds more: it stays due for half a minute. */
@@ -15,6 +36,7 @@ test('a clock since standing up: begun by a touch, it says what is due, outlives
   page,
   demo,
 }) => {
+  await page.addInitScript(countLocks);
   await page.goto(`${demo.address}/`);
   await page.getByLabel('Who is measuring?').selectOption({ label: 'Wren Halloran (invented)' });
   await page.getByRole('link', { name: /Rufus Adeyemi/ }).tap();
@@ -47,8 +69,16 @@ test('a clock since standing up: begun by a touch, it says what is due, outlives
   await page.clock.install();
   await page.reload();
   await stands.tap();
-  await page.clock.runFor(43_000);
-  await expect(page.getByText(/^On their feet 0:4\d$/)).toBeVisible();
+  await page.clock.runFor(33_000);
+  await expect(page.getByText(/^On their feet 0:3\d$/)).toBeVisible();
+
+  await test.step('a device that slept does not shorten the standing, and the screen says by which clock it goes on', async () => {
+    await expect(page.getByText(/^This device slept meanwhile/)).toHaveCount(0);
+    // Sleep as most devices have it: the wall clock goes on, the monotonic one stands.
+    await page.clock.setSystemTime((await page.evaluate(() => Date.now())) + 10_000);
+    await expect(page.getByText(/^On their feet 0:4\d$/)).toBeVisible();
+    await expect(page.getByText(/^This device slept meanwhile/)).toBeVisible();
+  });
   await expect(page.getByText(/^Reading at 1 min: pump up in 0:1\d\.$/)).toBeVisible();
 
   await test.step('a reload ends no standing, and the screen says by which clock it goes on', async () => {
@@ -68,8 +98,10 @@ test('a clock since standing up: begun by a touch, it says what is due, outlives
 
   await test.step('the next one is the third minute, on every page of the round', async () => {
     await expect(page.getByText(/^Reading at 3 min: pump up in 1:/)).toBeVisible();
+    await expect.poll(() => page.evaluate(() => window.locksHeld)).toBeGreaterThan(0);
     await page.goto(page.url().replace('/pressure', '/pulse'));
     await expect(page.getByText(/^Reading at 3 min: pump up in 1:/)).toBeVisible();
+    await expect.poll(() => page.evaluate(() => window.locksHeld)).toBeGreaterThan(0);
     await page.goto(page.url().replace('/pulse', '/pressure'));
   });
   await untilDue(page, 3);

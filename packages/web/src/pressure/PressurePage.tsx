@@ -83,7 +83,8 @@ function Panel({ round, person }: Omit<PanelProps, 'record'>) {
   const { measuring } = round.draft.pressure;
   const { at } = measuring;
   const isStale = measuring.at === 'listening' && measuring.session !== session;
-  useWakeLock(at === 'typing' || at === 'ready' || at === 'listening' || at === 'reading');
+  const isStanding = (round.draft.pressure.upright ?? null) !== null;
+  useWakeLock(isStanding || at === 'typing' || at === 'ready' || at === 'listening' || at === 'reading');
   useEffect(() => {
     if (isStale)
       round.change((draft) => {

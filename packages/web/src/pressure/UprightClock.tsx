@@ -1,6 +1,7 @@
 import { standingDue } from '@evenfall/clinical';
 import { useApp } from '../app/context.js';
 import type { Round } from '../round/useRound.js';
+import { useWakeLock } from '../round/useWakeLock.js';
 import { withUpright } from './pressureSteps.js';
 import { uprightUntil } from './upright.js';
 import { useNow } from './useNow.js';
@@ -17,6 +18,7 @@ export function UprightClock({ round, isHere = false }: UprightProps) {
   const { words, clock, session } = useApp();
   const { upright = null } = round.draft.pressure;
   const now = useNow(upright !== null);
+  useWakeLock(upright !== null);
   if (upright === null) {
     return isHere ? (
       <div className="upright">
@@ -47,9 +49,11 @@ export function UprightClock({ round, isHere = false }: UprightProps) {
           <DueLine round={round} seconds={stood.seconds} />
         </>
       )}
-      {stood?.byWallClock === true ? (
-        <p className="soft small">{words.sentence('pressure.uprightByWall')}</p>
-      ) : null}
+      {stood === null || stood.byWallClock === null ? null : (
+        <p className="soft small">
+          {words.sentence(stood.byWallClock === 'sleep' ? 'pressure.uprightSlept' : 'pressure.uprightByWall')}
+        </p>
+      )}
       {isHere ? (
         <div className="buttons buttons-middle">
           <button

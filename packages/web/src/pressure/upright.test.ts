@@ -14,21 +14,37 @@ const PLACE = {
 } as const;
 const standing: PressureDraft = { ...NO_PRESSURE, place: PLACE, upright: STOOD };
 
-test('within a visit the time on the feet goes by the monotonic clock, whatever the other one says', () => {
-  const at = (atMs: number) => uprightUntil(STOOD, { session: 'one', atMs }, AT(40));
-  expect(at(5_000)).toEqual({ seconds: 0, byWallClock: false });
-  expect(at(76_000)).toEqual({ seconds: 71, byWallClock: false });
-  expect(uprightUntil(null, { session: 'one', atMs: 76_000 }, AT(40))).toBeNull();
+test('within a visit the time on the feet goes by the monotonic clock, also where the other one was set back', () => {
+  const at = (atMs: number, minute: number) => uprightUntil(STOOD, { session: 'one', atMs }, AT(minute));
+  expect(at(5_000, 10)).toEqual({ seconds: 0, byWallClock: null });
+  expect(at(76_000, 11)).toEqual({ seconds: 71, byWallClock: null });
+  expect(at(76_000, 2)).toEqual({ seconds: 71, byWallClock: null });
+  expect(uprightUntil(null, { session: 'one', atMs: 76_000 }, AT(11))).toBeNull();
+});
+
+// MDN, performance.now(), "Ticking during sleep": on most devices this clock stands while they sleep.
+test('the minutes that the device slept are of the standing: the wall clock is taken where it ran further, and it is said', () => {
+  const at = (atMs: number, minute: number) => uprightUntil(STOOD, { session: 'one', atMs }, AT(minute));
+  // Two minutes by the monotonic clock, three by the wall clock.
+  expect(at(125_000, 13)).toEqual({ seconds: 180, byWallClock: 'sleep' });
+  expect(uprightField(standing, { session: 'one', atMs: 125_000 }, AT(13))).toEqual({ uprightMinutes: '3' });
+  // A second more or less between the two clocks is no sleep: 5 s apart, and a little more.
+  expect(at(180_000, 13)).toEqual({ seconds: 175, byWallClock: null });
+  expect(at(179_999, 13)).toEqual({ seconds: 180, byWallClock: 'sleep' });
+  expect(at(180_001, 13)).toEqual({ seconds: 175.001, byWallClock: null });
+  // Asleep past the longest time that a reading holds (60 minutes): not known, never the shorter one.
+  const past = { ...AT(10), at: '2026-03-05T11:10:01.000+01:00' };
+  expect(uprightUntil(STOOD, { session: 'one', atMs: 125_000 }, past)).toBeNull();
 });
 
 test('after a reload it goes on by the wall clock and says so, and is not known where that clock cannot be right', () => {
   const at = (minute: number) => uprightUntil(STOOD, { session: 'two', atMs: 10 }, AT(minute));
-  expect(at(12)).toEqual({ seconds: 120, byWallClock: true });
-  expect(at(10)).toEqual({ seconds: 0, byWallClock: true });
+  expect(at(12)).toEqual({ seconds: 120, byWallClock: 'reload' });
+  expect(at(10)).toEqual({ seconds: 0, byWallClock: 'reload' });
   expect(at(9)).toBeNull();
   // The longest time on the feet that a reading holds: 60 minutes.
   const hour = (at: string) => uprightUntil(STOOD, { session: 'two', atMs: 10 }, { ...AT(10), at });
-  expect(hour('2026-03-05T11:10:00.000+01:00')).toEqual({ seconds: 3600, byWallClock: true });
+  expect(hour('2026-03-05T11:10:00.000+01:00')).toEqual({ seconds: 3600, byWallClock: 'reload' });
   expect(hour('2026-03-05T11:10:01.000+01:00')).toBeNull();
 });
 

@@ -8,23 +8,31 @@ import {
   type UprightDraft,
 } from './pressureDraft.js';
 
-/** How long somebody has stood, seconds; `byWallClock` where the page was loaded anew in between. */
-export type Upright = { readonly seconds: number; readonly byWallClock: boolean };
+/** How long somebody has stood, seconds; why it goes by the device's wall clock, null where it does not. */
+export type Upright = { readonly seconds: number; readonly byWallClock: 'reload' | 'sleep' | null };
 
 /**
- * How long the person has stood until now. Within a visit it goes by the monotonic clock. A reload ends that clock and the
- * person stands on: then the device's wall clock is all there is, and it is said that it is. Null where nobody said since
- * when, or where the clock was set back behind it or on past what a reading can hold.
+ * How much further the wall clock may run before it is taken, seconds: less than the tenth of a minute that a reading
+ * holds. Source: decision of this project.
+ */
+const SLEPT_SECONDS = 5;
+
+/**
+ * How long the person has stood until now. Within a visit it goes by the monotonic clock, which on most devices stands
+ * while they sleep (MDN, `performance.now()`, "Ticking during sleep"): where the wall clock ran further, that one is
+ * taken. A reload ends the monotonic clock and the person stands on: then the wall clock is all there is. Which it goes by
+ * is said. Null where nobody said since when, or where the wall clock is needed and was set back behind it or is past what
+ * a reading can hold.
  *
  * @param at the wall clock now
  */
 export function uprightUntil(upright: UprightDraft | null, now: Instant, at: Stamp): Upright | null {
   if (upright === null) return null;
   const within = secondsBetween(upright.since, now);
-  if (within !== null) return { seconds: within, byWallClock: false };
   const seconds = (Date.parse(at.at) - Date.parse(upright.at.at)) / 1000;
+  if (within !== null && seconds - within <= SLEPT_SECONDS) return { seconds: within, byWallClock: null };
   const isPossible = seconds >= 0 && seconds <= SCORE_FIGURES.longestStandingMinutes.value * 60;
-  return isPossible ? { seconds, byWallClock: true } : null;
+  return isPossible ? { seconds, byWallClock: within === null ? 'reload' : 'sleep' } : null;
 }
 
 /** The minutes on the feet as the field of a reading that is begun now holds them; no field where they are not known. */

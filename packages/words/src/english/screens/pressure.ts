@@ -111,6 +111,7 @@ export const pressure = {
   uprightLost: 'Since when they stand is not known: type the minutes.',
   uprightAt: (f: { minutes: number }, say: Say) => `${say.short(f.minutes)} min on the feet`,
   uprightByWall: 'Since the page was loaded anew by this device’s clock.',
+  uprightSlept: 'This device slept meanwhile, or its clock was set: counted by its clock.',
   uprightByClock: 'Counted. Change it if it was not then.',
   uprightMissing: 'Type how many minutes the person has stood.',
   reinflated: 'The cuff was pumped up again part-way',

@@ -109,6 +109,7 @@ export const pressure: Reworded<typeof english> = {
   uprightLost: 'No se sabe desde cuándo está de pie: escriba los minutos.',
   uprightAt: (f, say) => `${say.short(f.minutes)} min de pie`,
   uprightByWall: 'Desde que se recargó la página, por el reloj de este dispositivo.',
+  uprightSlept: 'Entretanto este dispositivo durmió o se cambió su hora: se cuenta por su reloj.',
   uprightByClock: 'Contado. Cámbielo si no fue entonces.',
   uprightMissing: 'Escriba cuántos minutos lleva de pie la persona.',
   reinflated: 'El manguito se volvió a inflar a medio camino',

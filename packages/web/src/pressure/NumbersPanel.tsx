@@ -18,11 +18,11 @@ import {
   reopenedReading,
 } from './pressureDraft.js';
 import { typedAs, withPressureAt } from './pressureSteps.js';
-import { RunInput, uprightOf } from './RunInput.js';
+import { RunInput } from './RunInput.js';
 import { aroundOf, type ReadRun, readRun } from './readRun.js';
 import { feltPulse } from './runCircumstances.js';
-
 import { typedPressure } from './typedPressure.js';
+import { uprightOf } from './upright.js';
 
 type Typing = Extract<PressureAt, { at: 'typing' }>;
 type NumbersProps = { readonly round: Round; readonly place: RunPlace; readonly measuring: Typing };
@@ -56,7 +56,7 @@ export function NumbersPanel({ round, place, measuring }: NumbersProps) {
     const nameOf = () => (field === 'typed' ? part : words.sentence(`pressure.${field}`));
     return words.problem(refused, { nameOf }).message;
   };
-  const upright = uprightOf(fields.uprightMinutes);
+  const upright = uprightOf(fields.uprightMinutes, words.say);
   const isUprightWrong = place.posture === 'stand' && upright === null;
   const done = () => {
     const felt = feltPulse(round.draft, round.inForce);

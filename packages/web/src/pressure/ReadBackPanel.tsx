@@ -25,9 +25,10 @@ import {
 import { PlaceLine } from './PlaceLine.js';
 import { feltFor, type Mark, type MarkOf, type RunField, reopenedReading } from './pressureDraft.js';
 import { withPressureAt } from './pressureSteps.js';
-import { RunInput, uprightOf } from './RunInput.js';
+import { RunInput } from './RunInput.js';
 import { aroundOf } from './readRun.js';
 import { feltPulse } from './runCircumstances.js';
+import { uprightOf } from './upright.js';
 
 type ReadBackProps = { readonly round: Round; readonly place: RunPlace; readonly measuring: ReadingBack };
 
@@ -61,7 +62,7 @@ export function ReadBackPanel({ round, place, measuring }: ReadBackProps) {
   const set = (field: RunField, text: string) =>
     change((was) => ({ ...was, fields: { ...was.fields, [field]: text } }));
   const next = nextToRead(measuring);
-  const upright = uprightOf(fields.uprightMinutes);
+  const upright = uprightOf(fields.uprightMinutes, words.say);
   const isUprightWrong = place.posture === 'stand' && upright === null;
 
   const keep = () => {

@@ -34,10 +34,3 @@ export function RunInput({ field, text, wrong, hint, onChange }: RunInputProps) 
     </Field>
   );
 }
-
-/** The minutes on the feet as typed; null for a blank or what is no such time. */
-export function uprightOf(text: string | undefined): number | null {
-  const typed = (text ?? '').trim();
-  const minutes = Number(typed);
-  return typed !== '' && minutes >= 0 && minutes <= 60 ? minutes : null;
-}

@@ -1,7 +1,8 @@
+import { loadWords } from '@evenfall/words';
 import { expect, test } from 'vitest';
 import { AT } from '../round/testing.js';
 import { NO_PRESSURE, type PressureDraft } from './pressureDraft.js';
-import { uprightField, uprightUntil } from './upright.js';
+import { uprightField, uprightOf, uprightUntil } from './upright.js';
 
 const STOOD = { since: { session: 'one', atMs: 5_000 }, at: AT(10) };
 const PLACE = {
@@ -53,4 +54,26 @@ test('a reading on the feet begins with the minutes that were measured, any othe
   expect(uprightField(standing, now, AT(11))).toEqual({ uprightMinutes: '1.2' });
   expect(uprightField({ ...standing, upright: null }, now, AT(11))).toEqual({});
   expect(uprightField({ ...standing, place: { ...PLACE, posture: 'lie' } }, now, AT(11))).toEqual({});
+});
+
+test('the minutes on the feet are read as their language types them; what is no plain number, or out of bounds, is refused', async () => {
+  const [english, spanish] = [(await loadWords('en')).say, (await loadWords('es-ES')).say];
+  for (const [typed, minutes] of [
+    ['1,5', 1.5],
+    [' 1,5 ', 1.5],
+    ['1.5', 1.5],
+    ['0', 0],
+    ['60', 60],
+    ['60,1', null],
+    ['-0,1', null],
+    ['', null],
+    [' ', null],
+    ['0x10', null],
+    ['1e1', null],
+    ['1,', null],
+  ] as const)
+    expect([typed, uprightOf(typed, spanish)]).toEqual([typed, minutes]);
+  expect(uprightOf('1,5', english)).toBeNull();
+  expect(uprightOf('1.5', english)).toBe(1.5);
+  expect(uprightOf(undefined, english)).toBeNull();
 });

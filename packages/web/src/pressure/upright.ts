@@ -1,5 +1,7 @@
-import { minutesUpright, SCORE_FIGURES } from '@evenfall/clinical';
+import { minutesUpright, numberFrom, SCORE_FIGURES } from '@evenfall/clinical';
 import type { Stamp } from '@evenfall/record';
+import type { Say } from '@evenfall/words';
+import { withPoint } from '../app/withPoint.js';
 import {
   type Instant,
   type PressureDraft,
@@ -44,4 +46,12 @@ export function uprightField(
   const stood = place?.posture === 'stand' ? uprightUntil(upright, now, at) : null;
   const minutes = stood === null ? null : minutesUpright(stood.seconds);
   return minutes === null ? {} : { uprightMinutes: String(minutes) };
+}
+
+/** The minutes on the feet as typed in its language; null for a blank or what is no such time. */
+export function uprightOf(text: string | undefined, say: Say): number | null {
+  const minutes = numberFrom(withPoint((text ?? '').trim(), say));
+  const isPossible =
+    minutes !== null && minutes >= 0 && minutes <= SCORE_FIGURES.longestStandingMinutes.value;
+  return isPossible ? minutes : null;
 }

@@ -66,6 +66,13 @@ test('a clock since standing up: begun by a touch, it says what is due, outlives
     await expect(stands).toBeVisible();
   });
 
+  await test.step('and a stop that was the slip too, with the time that went by', async () => {
+    await page.getByRole('button', { name: /^They stood all along: 0:\d\d$/ }).tap();
+    await expect(page.getByText(/^On their feet 0:\d\d$/)).toBeVisible();
+    await page.getByRole('button', { name: 'Stop this clock' }).tap();
+    await expectAccessible(page);
+  });
+
   await page.clock.install();
   await page.reload();
   await stands.tap();

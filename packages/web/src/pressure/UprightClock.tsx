@@ -2,7 +2,7 @@ import { standingDue } from '@evenfall/clinical';
 import { useApp } from '../app/context.js';
 import type { Round } from '../round/useRound.js';
 import { useWakeLock } from '../round/useWakeLock.js';
-import { withUpright } from './pressureSteps.js';
+import { withUpright, withUprightStopped } from './pressureSteps.js';
 import { uprightUntil } from './upright.js';
 import { useNow } from './useNow.js';
 import { WaitLine } from './WaitLine.js';
@@ -16,10 +16,11 @@ type UprightProps = {
 /** The clock since somebody stood up: begun by a touch, it counts up and says which reading is due. */
 export function UprightClock({ round, isHere = false }: UprightProps) {
   const { words, clock, session } = useApp();
-  const { upright = null } = round.draft.pressure;
-  const now = useNow(upright !== null);
+  const { upright = null, stoppedUpright = null } = round.draft.pressure;
+  const now = useNow(upright !== null || stoppedUpright !== null);
   useWakeLock(upright !== null);
   if (upright === null) {
+    const stopped = uprightUntil(stoppedUpright, now, clock.stamp());
     return isHere ? (
       <div className="upright">
         <button
@@ -33,6 +34,17 @@ export function UprightClock({ round, isHere = false }: UprightProps) {
           {words.sentence('pressure.uprightBegin')}
         </button>
         <p className="soft small">{words.sentence('pressure.uprightBeginHint')}</p>
+        {stopped === null ? null : (
+          <div className="buttons buttons-middle">
+            <button
+              type="button"
+              className="button button-quiet"
+              onClick={() => round.change((draft) => withUpright(draft, stoppedUpright))}
+            >
+              {words.sentence('pressure.uprightPutBack', { seconds: Math.floor(stopped.seconds) })}
+            </button>
+          </div>
+        )}
       </div>
     ) : null;
   }
@@ -59,7 +71,7 @@ export function UprightClock({ round, isHere = false }: UprightProps) {
           <button
             type="button"
             className="button button-quiet"
-            onClick={() => round.change((draft) => withUpright(draft, null))}
+            onClick={() => round.change(withUprightStopped)}
           >
             {words.sentence('pressure.uprightBack')}
           </button>

@@ -149,6 +149,8 @@ export type PressureDraft = {
   readonly measuring: PressureAt;
   /** Since when the person stands; absent or null while nobody said. */
   readonly upright?: UprightDraft | null;
+  /** A clock since standing up that was stopped and may be put back while they stand; absent or null for none. */
+  readonly stoppedUpright?: UprightDraft | null;
 };
 
 export const NO_PRESSURE: PressureDraft = {

@@ -19,6 +19,8 @@ import {
   withReading,
   withReadingChanged,
   withReadingReopened,
+  withUpright,
+  withUprightStopped,
 } from './pressureSteps.js';
 import { aroundOf, readRun } from './readRun.js';
 
@@ -197,4 +199,18 @@ test('the arm suggested is the better one by the facts, until one was chosen', (
   expect(suggestedPlace(begun().pressure, facts, DEFAULT_ROUND_RULES)).toMatchObject({ side: 'left' });
   const placed = withPlace(begun(), { ...PLACE, posture: 'lie' }, false);
   expect(suggestedPlace(placed.pressure, facts, DEFAULT_ROUND_RULES)).toMatchObject({ posture: 'lie' });
+});
+
+test('a clock since standing up that was stopped can be put back, until they sit or lie, or stand up anew', () => {
+  const stood = { since: instant(5), at: AT(10) };
+  const up = withPlace(begun(), { ...PLACE, posture: 'stand' }, false);
+  const stopped = withUprightStopped(withUpright(up, stood));
+  expect(stopped.pressure).toMatchObject({ upright: null, stoppedUpright: stood });
+  const back = withUpright(stopped, stopped.pressure.stoppedUpright ?? null);
+  expect(back.pressure).toMatchObject({ upright: stood, stoppedUpright: null });
+  const anew = { since: instant(70), at: AT(11) };
+  expect(withUpright(stopped, anew).pressure).toMatchObject({ upright: anew, stoppedUpright: null });
+  const at = (posture: 'stand' | 'lie') => withPlace(stopped, { ...PLACE, posture }, false).pressure;
+  expect(at('stand').stoppedUpright).toEqual(stood);
+  expect(at('lie').stoppedUpright).toBeNull();
 });

@@ -45,8 +45,10 @@ export function withPlace(draft: RoundDraft, place: RunPlace, palpateFirst: bool
     const { lostMmHg, readMmHg } = knownAt(pressure, place);
     const isFelt = lostMmHg !== null || readMmHg.length > 0;
     const measuring: PressureAt = palpateFirst && !isFelt ? { at: 'feel', typed: '' } : { at: 'ready' };
-    const upright = place.posture === 'stand' ? (pressure.upright ?? null) : null;
-    return { ...pressure, place, notDone: null, measuring, upright };
+    const isUp = place.posture === 'stand';
+    const upright = isUp ? (pressure.upright ?? null) : null;
+    const stoppedUpright = isUp ? (pressure.stoppedUpright ?? null) : null;
+    return { ...pressure, place, notDone: null, measuring, upright, stoppedUpright };
   });
 }
 
@@ -149,9 +151,18 @@ export function withUnwellUpright(
   }));
 }
 
-/** The person stands from now on; null takes it back: they sit or lie again, or it was a slip. */
+/** The person stands since then; null for that they sit or lie again. */
 export function withUpright(draft: RoundDraft, upright: UprightDraft | null): RoundDraft {
-  return withPressure(draft, (pressure) => ({ ...pressure, upright }));
+  return withPressure(draft, (pressure) => ({ ...pressure, upright, stoppedUpright: null }));
+}
+
+/** The clock since standing up was stopped by hand: since when they stood is kept, as that may have been the slip. */
+export function withUprightStopped(draft: RoundDraft): RoundDraft {
+  return withPressure(draft, (pressure) => ({
+    ...pressure,
+    upright: null,
+    stoppedUpright: pressure.upright ?? null,
+  }));
 }
 
 /** What was typed or read back of a reading, put right. */

@@ -108,6 +108,7 @@ export const pressure = {
   uprightDueNow: (f: { minutes: number }, say: Say) => `Reading at ${say.short(f.minutes)} min: pump up now.`,
   uprightNoneDue: 'No reading at 1 or 3 min is to come.',
   uprightBack: 'Stop this clock',
+  uprightPutBack: (f: { seconds: number }, say: Say) => `They stood all along: ${stopwatch(f.seconds, say)}`,
   uprightLost: 'Since when they stand is not known: type the minutes.',
   uprightAt: (f: { minutes: number }, say: Say) => `${say.short(f.minutes)} min on the feet`,
   uprightByWall: 'Since the page was loaded anew by this device’s clock.',

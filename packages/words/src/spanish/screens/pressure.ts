@@ -106,6 +106,7 @@ export const pressure: Reworded<typeof english> = {
   uprightDueNow: (f, say) => `Lectura a ${say.short(f.minutes)} min: infle ahora.`,
   uprightNoneDue: 'No queda ninguna lectura a 1 o 3 min.',
   uprightBack: 'Parar este reloj',
+  uprightPutBack: (f, say) => `Ha seguido de pie: ${stopwatch(f.seconds, say)}`,
   uprightLost: 'No se sabe desde cuándo está de pie: escriba los minutos.',
   uprightAt: (f, say) => `${say.short(f.minutes)} min de pie`,
   uprightByWall: 'Desde que se recargó la página, por el reloj de este dispositivo.',

@@ -32,6 +32,7 @@ import { heardIn } from './ear.js';
 import type { Counted, Entered, Exercise } from './exercise.js';
 import { type FallOf, fallAbout, lastFall, MEANT_MMHG } from './fall.js';
 import { type FeltBack, feltBack } from './feltBack.js';
+import { redFlagOf } from './redFlagOf.js';
 import { circumstancesAt, instrumentAt, type Replay, replay, settledNeedle, traceAt } from './replay.js';
 import { type DebriefRules, USUAL_RULES } from './rules.js';
 
@@ -195,7 +196,8 @@ function found(given: Exercise, rules: DebriefRules): Found {
   const visit = !isByMuffled || base === null ? visitOfLast : visitOf(base);
   const ledgerFrom = (of: 'systolic' | 'diastolic') =>
     ledgerFor(of, of === 'diastolic' && isByMuffled, exercise, played, marks, fall, asItWas, asItShould);
-  const { redFlag } = exercise.scenario;
+  const wasToBeHad = { systolic: had.systolic?.mmHg ?? null, diastolic: had.diastolic?.mmHg ?? null };
+  const redFlag = redFlagOf(exercise.scenario, [wasToBeHad, entered], rules.roundRules.actNow);
   const counted = (one: Counted | null) =>
     one === null ? null : countDebrief(one, exercise, played, rules.countRules);
   const counts = {

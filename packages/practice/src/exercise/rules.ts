@@ -1,7 +1,22 @@
-import { type CountRules, DEFAULT_COUNT_RULES, DEFAULT_RUN_RULES, type RunRules } from '@evenfall/clinical';
+import {
+  type ActNowRules,
+  type CountRules,
+  DEFAULT_ACT_NOW_RULES,
+  DEFAULT_COUNT_RULES,
+  DEFAULT_RUN_RULES,
+  type RunRules,
+} from '@evenfall/clinical';
 
 /** The rules that an exercise is judged by: those of the protocol in force at the place. */
-export type DebriefRules = { readonly runRules: RunRules; readonly countRules: CountRules };
+export type DebriefRules = {
+  readonly runRules: RunRules;
+  readonly countRules: CountRules;
+  readonly roundRules: { readonly actNow: ActNowRules };
+};
 
 /** Where no protocol was chosen. */
-export const USUAL_RULES: DebriefRules = { runRules: DEFAULT_RUN_RULES, countRules: DEFAULT_COUNT_RULES };
+export const USUAL_RULES: DebriefRules = {
+  runRules: DEFAULT_RUN_RULES,
+  countRules: DEFAULT_COUNT_RULES,
+  roundRules: { actNow: DEFAULT_ACT_NOW_RULES },
+};

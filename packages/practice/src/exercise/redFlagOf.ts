@@ -1,0 +1,19 @@
+import type { KnownPressure } from '@evenfall/clinical';
+import { type ActNowRules, isPressureSevere, pregnancyLimits, severeLimits } from '@evenfall/clinical';
+import type { RedFlag, Scenario } from '@evenfall/physiology';
+
+/**
+ * What could not wait in a visit: what the scenario is about, else a severe pressure, either one that was to be had or one
+ * that was written down, by the limits of the protocol. Null: nothing, as far as these numbers say.
+ * Source: bedside handbook 3.16; DESIGN section 2, principle 8.
+ */
+export function redFlagOf(
+  { redFlag, traits }: Pick<Scenario, 'redFlag' | 'traits'>,
+  pressures: readonly KnownPressure[],
+  rules: ActNowRules,
+): RedFlag | null {
+  if (redFlag !== null) return redFlag;
+  const limits = traits.isPregnant ? pregnancyLimits(rules) : severeLimits(rules);
+  if (!pressures.some((one) => isPressureSevere(one, limits))) return null;
+  return traits.isPregnant ? 'severe-in-pregnancy' : 'severe-pressure';
+}

@@ -93,10 +93,7 @@ test('more rounds flow to further pages, each with its head', async ({ page, dem
       );
       const two = String(at + 10);
       return JSON.parse(
-        text.replace(
-          /([0-9a-f]{8}-[0-9a-f]{4}-7[0-9a-f]{3}-[0-9a-f]{4}-[0-9a-f]{10})[0-9a-f]{2}/g,
-          `$1${two}`,
-        ),
+        text.replace(/[0-9a-f]{8}(-[0-9a-f]{4}-7[0-9a-f]{3}-[0-9a-f]{4}-[0-9a-f]{12})/g, `000000${two}$1`),
       );
     });
     for (const [at, copied] of copies.entries())

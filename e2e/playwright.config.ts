@@ -18,8 +18,8 @@ export default defineConfig({
   testDir: '.',
   outputDir: '../.cache/e2e',
   timeout: 150_000,
-  // Many of them wait for a clock of the wall: one more than the two processors of a small machine.
-  workers: 3,
+  // Most of them wait for a clock of the wall: twice the two processors of a small machine.
+  workers: 4,
   forbidOnly: true,
   use: { locale: 'en-GB', timezoneId: 'Europe/Lisbon', launchOptions, trace: 'off' },
   projects: [

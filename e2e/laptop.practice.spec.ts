@@ -142,6 +142,56 @@ test('one visit goes on in one tab at a time, and another person is not begun ov
   await expect(other.getByText('Under way: Quiet morning')).toHaveCount(0);
 });
 
+test('a visit at its longest ends and says so, and a full device loses none of it', async ({
+  page,
+  demo,
+}) => {
+  await page.goto(`${demo.address}/practice/quiet-morning`);
+  await page.getByRole('button', { name: /Come in/ }).click();
+  await expect(page.getByTestId('needle')).toBeVisible();
+  // Gone on with at 1195 s, five before the longest that is taken in (1200 s): a minute would lead beyond.
+  await page.goto(`${demo.address}/practice`);
+  await page.evaluate(() => {
+    const key = Object.keys(localStorage).find((one) => one.startsWith('evenfall.practice')) as string;
+    const draft = JSON.parse(localStorage.getItem(key) as string);
+    draft.visit = {
+      ...draft.visit,
+      tick: 239_000,
+      circumstances: { ...draft.visit.circumstances, restMinutes: 5 },
+    };
+    localStorage.setItem(key, JSON.stringify(draft));
+  });
+  await page.goto(`${demo.address}/practice/quiet-morning`);
+  await page.getByRole('button', { name: /Let a minute go by/ }).click();
+  await expect(page.getByText('The visit has lasted twenty minutes', { exact: false })).toBeVisible();
+  await expect(page.getByRole('button', { name: 'Go on' })).toHaveCount(0);
+  await page.getByLabel('Who is measuring?').selectOption('Wren Halloran (invented)');
+  await page.getByText('No, it can wait').click();
+  await expectAccessible(page);
+
+  // The shelf of what waits is full, and the server is not reached: the room keeps it through a reload.
+  await page.route('**/api/entries', (route) => route.abort());
+  await page.evaluate(() => {
+    Storage.prototype.setItem = () => {
+      throw new Error('QuotaExceededError');
+    };
+  });
+  const keep = page.getByRole('button', { name: /Keep the exercise/ });
+  await keep.click();
+  await expect(page.getByText('What this person teaches:')).toBeVisible();
+  await expect(page.getByText('Kept on this device', { exact: false })).toBeVisible();
+  await expect(page.getByRole('button', { name: 'The same person once more' })).toHaveCount(0);
+  expect(await page.evaluate(() => Object.keys(localStorage).join())).toContain('evenfall.practice');
+  // Leaving is asked about, for what waits is in this page alone.
+  page.on('dialog', (dialog) => void dialog.accept());
+  await page.goto(`${demo.address}/practice/quiet-morning`);
+  await page.unroute('**/api/entries');
+  await keep.click();
+  await expect(page.getByText('Kept. SIMULATED, in no chart.')).toBeVisible();
+  const { exercises } = await (await page.request.get(`${demo.address}/api/exercises`)).json();
+  expect(exercises).toHaveLength(1);
+});
+
 test('for a whole room: it plays by itself, is stopped, asked about, revealed and heard again', async ({
   page,
   demo,

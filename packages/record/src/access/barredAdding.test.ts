@@ -39,6 +39,21 @@ test('somebody else adds to a learner’s series once a supervisor agreed to it,
   expect(barred(added, learners, countersigned(true))).toEqual([]);
 });
 
+test('nor by saying that what they add is preliminary: who signed it counts, not what it says', () => {
+  const learners = signed(1, LEARNER, 'preliminary');
+  const added = signed(2, SUPERVISOR, 'preliminary', 1);
+  expect(barred(added, learners)).toEqual(WAITS);
+  expect(barred(added, learners, countersigned(false))).toEqual(WAITS);
+  expect(barred(added, learners, countersigned(true))).toEqual([]);
+  // What nobody is to countersign waits for nothing; whose it is to amend is another question.
+  expect(barred(added, signed(1, LEARNER, 'final'))).toEqual([]);
+  // A learner goes on with what they signed last, whoever began it.
+  const begun = signed(1, SUPERVISOR, 'final');
+  expect(barred(signed(3, LEARNER, 'preliminary', 2), begun, signed(2, LEARNER, 'preliminary', 1))).toEqual(
+    [],
+  );
+});
+
 test('whoever signed it adds to it, as a learner or no longer one; and nothing waits of a series that never was a learner’s', () => {
   expect(barred(signed(2, LEARNER, 'preliminary', 1), signed(1, LEARNER, 'preliminary'))).toEqual([]);
   expect(barred(signed(2, LEARNER, 'final', 1), signed(1, LEARNER, 'preliminary'))).toEqual([]);

@@ -16,8 +16,10 @@ export function barredAdding(entry: Entry, record: readonly StoredEntry[]): Refu
   const series = chartSeries(record, () => null).find(({ amended }) =>
     amended.story.some(({ id }) => id === amends.entry),
   );
-  const isLearner = entry.content.status === 'preliminary';
-  return series !== undefined && mayAddTo(series, agent, isLearner) === 'waits'
+  if (series === undefined || !series.isPreliminary) return [];
+  // What is sent says itself whether it is a learner's: somebody else's is neither.
+  const may = mayAddTo(series, agent, entry.content.status === 'preliminary');
+  return may === 'waits' || may === 'others'
     ? [refusal('/amends/entry', 'contradicts', 'series-countersigned', amends.entry)]
     : [];
 }

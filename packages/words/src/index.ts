@@ -1,3 +1,4 @@
+export { askedText } from './askedText.js';
 export { beginningText } from './beginningText.js';
 export type { Catalogue, FiguresAt, PlainKey, Rule, SentenceKey, TitleOf } from './catalogue.js';
 export { DIARY_TEXTS, diaryDate, diaryDay } from './diary/diary.js';

@@ -18,7 +18,7 @@ import {
   type SeriesSaid,
   saidOnPage,
 } from '@evenfall/report';
-import type { Words } from '@evenfall/words';
+import { askedText, type Words } from '@evenfall/words';
 
 /** What stands on the page of a charted series besides the series. */
 export type PageAbout = {
@@ -74,6 +74,7 @@ function saidOf(series: ChartedSeries, answered: Answered, about: PageAbout, wor
       ...(series.isInError ? [words.sentence('away.inError')] : []),
       ...(series.isPreliminary ? [words.sentence('away.preliminary')] : []),
       ...series.alerts.map(({ condition, figures }) => words.detail({ code: condition, figures })),
+      ...(content.features === null ? [] : [askedText(content.features, words)]),
     ],
     first: first.map(({ row, flag }) => ({ ...row, flag })),
     refused: refused.map(({ line, got }) => ({

@@ -142,6 +142,19 @@ describe('a series as a PDF', () => {
     expect(readPdf((await asked(known)).bytes).pages[0]).not.toContain('for the pressure then');
   });
 
+  test('says what was answered when the signs of an emergency were asked for, and nothing where nobody asked', async () => {
+    const page = async (features: SeriesEvidence['features']) => {
+      person = await clinic.addPerson(HESTER);
+      const series = await signed({ home: 'ish-2020' }, H1, { features });
+      return readPdf((await asked(series, '?locale=en-GB')).bytes).pages[0];
+    };
+    expect(await page([])).toContain('Asked: none of the emergency features.');
+    const said = await page(['chest-or-back-pain']);
+    expect(said).toMatch(/Asked: .*chest/i);
+    expect(said).not.toContain('none of the emergency');
+    expect(await page(null)).not.toContain('Asked:');
+  });
+
   test('of a recording has each period, the fall by night, and the chance about the limit of day', async () => {
     const came = await asked(
       await signed({ ambulatory: 'esc-2024' }, A1, {

@@ -11,6 +11,7 @@ import {
   type SeriesValueKept,
   valueOfSeries,
 } from '@evenfall/record';
+import { askedText } from '@evenfall/words';
 import { useEffect, useMemo, useState } from 'react';
 import { useApp } from '../app/context.js';
 import { dayText, stampText } from '../app/times.js';
@@ -135,6 +136,7 @@ function Series({ person, series, others, rules, office }: SeriesProps) {
         content={{ ...content, value: { ...content.value, actNow: series.alerts } }}
         rows={content.refused}
       />
+      {content.features === null ? null : <p className="small soft">{askedText(content.features, words)}</p>}
       {content.of === 'home' ? (
         <HomeSeries content={shown} answered={answeredHome(answering)} rules={rules} />
       ) : (

@@ -1,11 +1,10 @@
 import { type Agent, type ChartRound, signersOf, signingOf, signingsOf } from '@evenfall/record';
-import { beginningText, restText } from '@evenfall/words';
+import { askedText, beginningText, restText } from '@evenfall/words';
 import { Fragment } from 'react';
 import { useIsOver } from '../app/book.js';
 import { useApp } from '../app/context.js';
 import { stampText } from '../app/times.js';
 import { VersionMention } from '../protocol/VersionMention.js';
-import { askedText } from '../round/ResultPanels.js';
 import { Countersign } from './Countersign.js';
 import { SideBySide } from './SideBySide.js';
 import { whoText } from './who.js';

@@ -1,5 +1,5 @@
 import { EMERGENCY_FEATURES, type EmergencyFeature } from '@evenfall/clinical';
-import type { Words } from '@evenfall/words';
+import { askedText } from '@evenfall/words';
 import { useId } from 'react';
 import { useBook } from '../app/book.js';
 import { useApp } from '../app/context.js';
@@ -135,12 +135,4 @@ function AskPregnancy({ round }: { readonly round: Round }) {
       </div>
     </div>
   );
-}
-
-/** What was answered, in words. */
-export function askedText(features: readonly string[], words: Words): string {
-  if (features.length === 0) return words.sentence('result.asked');
-  return words.sentence('result.askedSome', {
-    text: features.map((feature) => words.title('feature', feature)).join(', '),
-  });
 }

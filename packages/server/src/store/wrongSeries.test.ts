@@ -263,6 +263,10 @@ test("to a learner's series nobody else adds while it waits; once it is counters
   const readings = [reading('2015-03-01T07:00:00+00:00', 131, 80)];
   const more = { ...series({ readings }), agent: supervisor, round: kept.round, amends };
   expect(await problemsOf(more)).toEqual(['/entries/0/amends/entry contradicts']);
+  const asLearner = { ...series({ status: 'preliminary', readings }), agent: supervisor };
+  expect(await problemsOf({ ...asLearner, round: kept.round, amends })).toEqual([
+    '/entries/0/amends/entry contradicts',
+  ]);
   const { body } = await clinic.sign(more);
   expect(body.problems[0]).toMatchObject({ rule: 'series-countersigned', field: '/entries/0/amends/entry' });
   const content = { signing: kept.id, agrees: true, ownRound: null, note: null };
@@ -274,7 +278,7 @@ test("to a learner's series nobody else adds while it waits; once it is counters
 });
 
 test('a series is countersigned by nobody who signed anything of it, the first or the last', async () => {
-  const kept = series({ status: 'preliminary' });
+  const kept = series();
   expect(await problemsOf(kept)).toBe(201);
   const named = async (name: string) => {
     const id = v7();

@@ -118,8 +118,8 @@ test('a round by its side ways: back to the rest, not done on the page of the si
     await typePressure(page, '144/90');
     const felt = page.getByRole('group', { name: /unwell on their feet/ });
     await expect(felt.getByRole('radio', { checked: true })).toHaveCount(0);
-    await felt.getByText('none', { exact: true }).tap();
-    await expect(felt.getByLabel('none')).toBeChecked();
+    await felt.getByText('no', { exact: true }).tap();
+    await expect(felt.getByLabel('no', { exact: true })).toBeChecked();
     await felt.getByText('yes', { exact: true }).tap();
     await expectAccessible(page);
   });

@@ -26,8 +26,10 @@ export const people = {
   dueTitle: 'To act on, to look at again',
   dueAhead: (f: { minutes: number } & Text, say: Say) => `in ${span(f.minutes, say)}, from ${f.text} on`,
   dueNow: (f: { minutes: number } & Text, say: Say) => `now: ${span(f.minutes, say)} left, until ${f.text}`,
-  dueSince: (f: { minutes: number } & Text, say: Say) => `due since ${f.text} (${span(f.minutes, say)})`,
-  dueLate: (f: { minutes: number } & Text, say: Say) => `late since ${f.text} (${span(f.minutes, say)})`,
+  dueSince: (f: { minutes: number } & Text, say: Say) =>
+    f.minutes === 0 ? `due since ${f.text}` : `due since ${f.text} (${span(f.minutes, say)})`,
+  dueLate: (f: { minutes: number } & Text, say: Say) =>
+    f.minutes === 0 ? `late since ${f.text}` : `late since ${f.text} (${span(f.minutes, say)})`,
   dueTake: 'Take it now',
   dueGoOn: 'Go on with it',
   dueSaid: (f: { names: string }) => `To look at again now: ${f.names}`,

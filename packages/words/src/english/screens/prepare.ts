@@ -8,7 +8,7 @@ export const prepare = {
   keep: 'Keep, and go on',
   skip: 'Not looked at',
   none: 'All as it should be.',
-  some: (f: { text: string }) => `Not as it should be: ${f.text}`,
+  some: (f: { text: string }) => `Not as it should be: ${f.text}.`,
   notLooked: 'Nobody looked whether the person was made ready.',
   change: 'Change',
   look: 'Look now',

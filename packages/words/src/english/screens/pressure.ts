@@ -97,7 +97,7 @@ export const pressure = {
   gapTo: 'and back at (mmHg)',
   uprightMinutes: 'Minutes since standing up',
   askUpright: 'Dizzy, faint or unwell on their feet?',
-  wellUpright: 'none',
+  wellUpright: 'no',
   unwellUpright: 'yes',
   uprightUnasked: 'not asked',
   uprightBegin: 'They stand up now',

@@ -28,8 +28,10 @@ export const people: Reworded<typeof english> = {
   dueAhead: (f, say) => `dentro de ${span(f.minutes, say)}, desde ${f.text}`,
   dueNow: (f, say) =>
     `ahora: ${f.minutes === 1 ? 'queda' : 'quedan'} ${span(f.minutes, say)}, hasta ${f.text}`,
-  dueSince: (f, say) => `toca desde ${f.text} (${span(f.minutes, say)})`,
-  dueLate: (f, say) => `con retraso desde ${f.text} (${span(f.minutes, say)})`,
+  dueSince: (f, say) =>
+    f.minutes === 0 ? `toca desde ${f.text}` : `toca desde ${f.text} (${span(f.minutes, say)})`,
+  dueLate: (f, say) =>
+    f.minutes === 0 ? `con retraso desde ${f.text}` : `con retraso desde ${f.text} (${span(f.minutes, say)})`,
   dueTake: 'Tomarla ahora',
   dueGoOn: 'Seguir con ella',
   dueSaid: (f) => `Para mirar de nuevo ahora: ${f.names}`,

@@ -11,7 +11,7 @@ export const prepare: Reworded<typeof english> = {
   keep: 'Guardar y seguir',
   skip: 'No se miró',
   none: 'Todo como debe ser.',
-  some: (f) => `No estaba como debe ser: ${f.text}`,
+  some: (f) => `No estaba como debe ser: ${f.text}.`,
   notLooked: 'Nadie miró si la persona estaba preparada.',
   change: 'Cambiar',
   look: 'Mirar ahora',

@@ -95,7 +95,7 @@ export const pressure: Reworded<typeof english> = {
   gapTo: 'y volvieron en (mmHg)',
   uprightMinutes: 'Minutos desde que se levantó',
   askUpright: '¿Mareo, desmayo o malestar de pie?',
-  wellUpright: 'nada',
+  wellUpright: 'no, bien',
   unwellUpright: 'sí',
   uprightUnasked: 'no se preguntó',
   uprightBegin: 'Se pone de pie ahora',

@@ -68,6 +68,21 @@ export function readPractice(shelf: PracticeShelf | null, agent: string | null):
   }
 }
 
+/**
+ * Hands the exercise under way to whoever is chosen instead, without writing over one of theirs. Where another one is theirs,
+ * or the shelf takes nothing, it stays where it was.
+ */
+export function movePractice(
+  shelf: PracticeShelf | null,
+  from: string | null,
+  to: string | null,
+  draft: PracticeDraft,
+): void {
+  const theirs = readPractice(shelf, to);
+  if (theirs !== null && theirs.exercise !== draft.exercise) return;
+  if (keepPractice(shelf, to, draft) && from !== to) keepPractice(shelf, from, null);
+}
+
 /** Whether what the room needs of it is there. */
 function isWhole({ exercise, visit, round, step, marks }: Partial<PracticeDraft>): boolean {
   return (

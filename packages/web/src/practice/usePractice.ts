@@ -7,7 +7,14 @@ import { withMeasuring } from '../round/draft.js';
 import { factsOf } from '../round/facts.js';
 import type { Round } from '../round/useRound.js';
 import { useAnswering } from '../signIn/useAccess.js';
-import { deviceShelf, keepPractice, type PracticeDraft, practiceKey, readPractice } from './keptPractice.js';
+import {
+  deviceShelf,
+  keepPractice,
+  movePractice,
+  type PracticeDraft,
+  practiceKey,
+  readPractice,
+} from './keptPractice.js';
 
 export type Change = (change: (draft: PracticeDraft) => PracticeDraft) => void;
 
@@ -29,6 +36,14 @@ export function usePractice() {
     window.addEventListener('storage', onStorage);
     return () => window.removeEventListener('storage', onStorage);
   }, [agent]);
+  /** Whose it was: somebody else chosen in the middle, without accounts, goes on with it. */
+  const whose = useRef(agent);
+  useEffect(() => {
+    const before = whose.current;
+    whose.current = agent;
+    if (before !== agent && now.current !== null && isHere.current)
+      movePractice(shelf, before, agent, now.current);
+  }, [shelf, agent]);
   const goOnHere = useCallback(() => {
     const found = readPractice(shelf, agent);
     // Written with another turn, so that the tab that had it hears of it and stands still.

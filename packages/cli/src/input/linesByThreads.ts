@@ -34,7 +34,7 @@ export function threadsFor(files: readonly string[], { program, wanted }: Thread
  *
  * @param count how many threads there are, with this one: 2 or more
  * @param here what this one makes of its files
- * Errors: throws what a thread failed with, after the lines before.
+ * Errors: throws what a thread failed with, after lines before; none is left out between them.
  */
 export async function* linesByThreads(
   files: readonly string[],

@@ -9,7 +9,6 @@ export const mmHg = (page: Page): Promise<number> =>
 
 /** Visits of the practice room beside those of `laptop.practice` and `phone.practice`: whose arm takes which cuff, how high it is pumped, what is written (invented). */
 export const VISITS = [
-  { scenario: 'wide-sleeve', title: 'Wide sleeve', cuff: 'large adult', toMmHg: 170, written: '13684' },
   { scenario: 'slow-hill', title: 'Slow hill', cuff: 'adult', toMmHg: 150, written: '11270' },
 ] as const;
 

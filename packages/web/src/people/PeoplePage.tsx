@@ -35,10 +35,13 @@ export function PeoplePage() {
   const { words, clock } = app;
   const people = useKept(({ known }) => known.people);
   const [wanted, setWanted] = useState('');
+  const waiting = useKept(({ kept }) => kept.waiting.length);
   useTick(ORDER_EVERY_MS);
+  // What was signed without network and has gone out ends what is due.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: asked for again when one went out
+  useEffect(() => void loadPeople(app), [app, waiting]);
   useEffect(() => {
     const load = () => void (document.visibilityState === 'visible' && loadPeople(app));
-    void loadPeople(app);
     // A page that was out of sight may be hours old: what others charted, or what is late by now, is asked for again.
     document.addEventListener('visibilitychange', load);
     const timer = window.setInterval(load, ASK_EVERY_MS);

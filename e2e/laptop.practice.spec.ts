@@ -1,24 +1,5 @@
-import type { Page } from '@playwright/test';
 import { expect, expectAccessible, test } from './evenfall.js';
-
-const mmHg = (page: Page) =>
-  page
-    .getByTestId('needle')
-    .evaluate((one) => Number(/rotate\(([-\d.]+)/.exec(one.getAttribute('transform') ?? '')?.[1]) + 150);
-
-/** Goes on with the Tab key to what has a name, and no pointer is ever used. */
-async function tabTo(page: Page, name: RegExp) {
-  for (let at = 0; at < 120; at++) {
-    await page.keyboard.press('Tab');
-    const found = await page.evaluate(() => {
-      const one = document.activeElement;
-      if (one === document.body) return '';
-      return one?.getAttribute('aria-label') ?? one?.closest('label')?.textContent ?? one?.textContent ?? '';
-    });
-    if (name.test(found)) return;
-  }
-  throw new Error(`nothing called ${name} is reached`);
-}
+import { mmHg, tabTo } from './visits.js';
 
 test('by the keyboard alone: a person comes in, is counted, pumped up, let down, written and kept', async ({
   page,

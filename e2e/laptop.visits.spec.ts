@@ -1,19 +1,11 @@
 import type { Page } from '@playwright/test';
 import { expect, test } from './evenfall.js';
-import { mmHg, readDebrief, VISITS } from './visits.js';
+import { mmHg, readDebrief, tabTo, VISITS } from './visits.js';
 
 /** Goes on with the Tab key to what has a name, and presses a key there. */
 async function at(page: Page, name: RegExp, key: string): Promise<void> {
-  for (let step = 0; step < 120; step++) {
-    await page.keyboard.press('Tab');
-    const found = await page.evaluate(() => {
-      const one = document.activeElement;
-      if (one === document.body) return '';
-      return one?.getAttribute('aria-label') ?? one?.closest('label')?.textContent ?? one?.textContent ?? '';
-    });
-    if (name.test(found)) return await page.keyboard.press(key);
-  }
-  throw new Error(`nothing called ${name} is reached`);
+  await tabTo(page, name);
+  await page.keyboard.press(key);
 }
 
 for (const { scenario, title, cuff, toMmHg, written } of VISITS) {

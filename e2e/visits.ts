@@ -23,3 +23,17 @@ export async function readDebrief(page: Page, title: string, written: string): P
     timeout: 60_000,
   });
 }
+
+/** Goes on with the Tab key to what has a name, and no pointer is ever used. */
+export async function tabTo(page: Page, name: RegExp): Promise<void> {
+  for (let step = 0; step < 120; step++) {
+    await page.keyboard.press('Tab');
+    const found = await page.evaluate(() => {
+      const one = document.activeElement;
+      if (one === document.body) return '';
+      return one?.getAttribute('aria-label') ?? one?.closest('label')?.textContent ?? one?.textContent ?? '';
+    });
+    if (name.test(found)) return;
+  }
+  throw new Error(`nothing called ${name} is reached`);
+}

@@ -22,6 +22,7 @@ import { RunInput } from './RunInput.js';
 import { aroundOf, type ReadRun, readRun } from './readRun.js';
 import { feltPulse } from './runCircumstances.js';
 import { typedPressure } from './typedPressure.js';
+import { UprightMinutes } from './UprightMinutes.js';
 import { uprightOf } from './upright.js';
 
 type Typing = Extract<PressureAt, { at: 'typing' }>;
@@ -121,19 +122,12 @@ export function NumbersPanel({ round, place, measuring }: NumbersProps) {
         {wrongText('typed')}
       </p>
       {place.posture === 'stand' ? (
-        <div className="upright-minutes">
-          <RunInput
-            field="uprightMinutes"
-            text={fields.uprightMinutes ?? ''}
-            hint={
-              (round.draft.pressure.upright ?? null) === null || was !== null
-                ? undefined
-                : words.sentence('pressure.uprightByClock')
-            }
-            wrong={isUprightMissing && isUprightWrong ? words.sentence('pressure.uprightMissing') : null}
-            onChange={(text) => set('uprightMinutes', text)}
-          />
-        </div>
+        <UprightMinutes
+          text={fields.uprightMinutes ?? ''}
+          isByClock={(round.draft.pressure.upright ?? null) !== null && was === null}
+          isWrong={isUprightMissing && isUprightWrong}
+          onChange={(text) => set('uprightMinutes', text)}
+        />
       ) : null}
       <PressureKeypad
         hasStroke={method !== 'palpation'}

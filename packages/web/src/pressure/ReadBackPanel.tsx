@@ -28,6 +28,7 @@ import { withPressureAt } from './pressureSteps.js';
 import { RunInput } from './RunInput.js';
 import { aroundOf } from './readRun.js';
 import { feltPulse } from './runCircumstances.js';
+import { UprightMinutes } from './UprightMinutes.js';
 import { uprightOf } from './upright.js';
 
 type ReadBackProps = { readonly round: Round; readonly place: RunPlace; readonly measuring: ReadingBack };
@@ -158,19 +159,12 @@ export function ReadBackPanel({ round, place, measuring }: ReadBackProps) {
         {wrongText(wrong?.get('run'), 'first sound')}
       </p>
       {place.posture === 'stand' ? (
-        <div className="upright-minutes">
-          <RunInput
-            field="uprightMinutes"
-            text={fields.uprightMinutes ?? ''}
-            hint={
-              (round.draft.pressure.upright ?? null) === null || was !== null
-                ? undefined
-                : words.sentence('pressure.uprightByClock')
-            }
-            wrong={isUprightMissing && isUprightWrong ? words.sentence('pressure.uprightMissing') : null}
-            onChange={(text) => set('uprightMinutes', text)}
-          />
-        </div>
+        <UprightMinutes
+          text={fields.uprightMinutes ?? ''}
+          isByClock={(round.draft.pressure.upright ?? null) !== null && was === null}
+          isWrong={isUprightMissing && isUprightWrong}
+          onChange={(text) => set('uprightMinutes', text)}
+        />
       ) : null}
       <button type="submit" className={isRead ? 'button button-first button-large' : 'button button-large'}>
         {isNext

@@ -36,7 +36,7 @@ export function ensureInstalled() {
   writeFileSync(stamp, wanted);
 }
 
-const NOT_SOURCES = new Set(['node_modules', 'dist', 'dist-types', 'fixtures', 'prove']);
+const NOT_SOURCES = new Set(['node_modules', 'bundle', 'dist', 'dist-types', 'fixtures', 'prove']);
 
 function newest(folder) {
   let time = 0;
@@ -53,14 +53,19 @@ function newest(folder) {
   return time;
 }
 
-/** Builds the packages and the app, if a source is newer than the last build. */
-export function ensureBuilt() {
-  const mark = join(root, '.cache', 'built');
-  const changed = Math.max(
+/** When something that a build is made of was last changed; ms. */
+export function newestSource() {
+  return Math.max(
     newest(join(root, 'packages')),
     ...['package-lock.json', 'tsconfig.base.json'].map((file) => statSync(join(root, file)).mtimeMs),
   );
-  const made = ['cli/dist/main.js', 'server/dist/main.js', 'web/dist/index.html'];
+}
+
+/** Builds the packages and the app, if a source is newer than the last build. */
+export function ensureBuilt() {
+  const mark = join(root, '.cache', 'built');
+  const changed = newestSource();
+  const made = ['cli/bundle/main.js', 'server/bundle/main.js', 'web/dist/index.html'];
   const isWhole = made.every((file) => existsSync(join(root, 'packages', file)));
   if (isWhole && existsSync(mark) && statSync(mark).mtimeMs > changed) return;
   npm('run', '--silent', 'build');

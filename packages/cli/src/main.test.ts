@@ -15,7 +15,7 @@ function evenfall(args: readonly string[], input = '') {
 }
 
 beforeAll(() => {
-  const built = spawnSync('npx', ['tsc', '-b', 'packages/cli'], { cwd: ROOT, encoding: 'utf8' });
+  const built = spawnSync(process.execPath, ['tools/bundle.mjs'], { cwd: ROOT, encoding: 'utf8' });
   expect(built.stdout + built.stderr).toBe('');
 }, 120_000);
 
@@ -106,10 +106,10 @@ describe('the command as it is run', () => {
 });
 
 describe('in a checkout that was never built', () => {
-  function checkout(types: string): string {
+  function checkout(programs: string): string {
     const root = mkdtempSync(join(tmpdir(), 'evenfall-checkout-'));
     mkdirSync(join(root, 'packages/cli/bin'), { recursive: true });
-    const pack = { name: 'checkout', private: true, type: 'module', scripts: { types } };
+    const pack = { name: 'checkout', private: true, type: 'module', scripts: { programs } };
     writeFileSync(join(root, 'package.json'), JSON.stringify(pack));
     const bin = join(root, 'packages/cli/bin/evenfall.js');
     copyFileSync(BIN, bin);
@@ -118,7 +118,7 @@ describe('in a checkout that was never built', () => {
   }
 
   /** Stands for the build: writes the built program, which greets. */
-  const BUILD = `node -e "fs=require('fs');fs.mkdirSync('packages/cli/dist');fs.writeFileSync('packages/cli/dist/main.js','console.log(1)');console.log('noise')"`;
+  const BUILD = `node -e "fs=require('fs');fs.mkdirSync('packages/cli/bundle');fs.writeFileSync('packages/cli/bundle/main.js','console.log(1)');console.log('noise')"`;
 
   function runIn(root: string) {
     return spawnSync(process.execPath, [join(root, 'packages/cli/bin/evenfall.js')], { encoding: 'utf8' });

@@ -4,7 +4,7 @@ import { fileURLToPath } from 'node:url';
 import { askSecret } from './input/askSecret.js';
 import { program } from './program.js';
 
-/** The process around the program: its real streams, clock and signals. `bin/evenfall.js` imports it. */
+/** The process around the program: its real streams, clock and signals. `tools/bundle.mjs` makes one program of it, which `bin/evenfall.js` imports. */
 
 const interrupted = new AbortController();
 
@@ -40,7 +40,7 @@ const code = await program(process.argv.slice(2), {
   now: () => new Date(),
   interrupted: interrupted.signal,
   version,
-  serverMain: fileURLToPath(new URL('../../server/dist/main.js', import.meta.url)),
+  serverMain: fileURLToPath(new URL('../../server/bundle/main.js', import.meta.url)),
   pages: existsSync(pages) ? pages : null,
 });
 process.exit(code);

@@ -38,7 +38,7 @@ export async function typedArgs(
     now: () => new Date('2025-03-01T08:00:00Z'),
     interrupted: new AbortController().signal,
     version: '0.0.0-test',
-    serverMain: fileURLToPath(new URL('../../server/dist/main.js', import.meta.url)),
+    serverMain: fileURLToPath(new URL('../../server/bundle/main.js', import.meta.url)),
     pages: null,
     ...more,
   });

@@ -6,7 +6,7 @@ import { join } from 'node:path';
 import { createInterface } from 'node:readline';
 import { fileURLToPath } from 'node:url';
 
-const main = fileURLToPath(new URL('../dist/main.js', import.meta.url));
+const main = fileURLToPath(new URL('../bundle/main.js', import.meta.url));
 const isRoot = process.getuid?.() === 0;
 
 /** A folder under the temp folder that an unprivileged account can reach. */

@@ -9,13 +9,13 @@ import { testEnvironment } from './database/testing/testEnvironment.js';
 import { makeTestFolder, removeTestFolder } from './database/testing/testFolder.js';
 
 const ROOT = fileURLToPath(new URL('../../..', import.meta.url));
-const MAIN = fileURLToPath(new URL('../dist/main.js', import.meta.url));
+const MAIN = fileURLToPath(new URL('../bundle/main.js', import.meta.url));
 
 /** The longest that somebody waits for the terminal after Ctrl-C, ms. Source: decision of this project. */
 const LONGEST_END_MS = 3_000;
 
 beforeAll(() => {
-  const built = spawnSync('npx', ['tsc', '-b', 'packages/server'], { cwd: ROOT, encoding: 'utf8' });
+  const built = spawnSync(process.execPath, ['tools/bundle.mjs', 'server'], { cwd: ROOT, encoding: 'utf8' });
   expect(built.stdout + built.stderr).toBe('');
 }, 120_000);
 

@@ -12,7 +12,7 @@ const ACCOUNT = process.getuid?.() === 0 ? ['--account', 'nobody'] : [];
 const { DATABASE_URL: _url, EVENFALL_DATA: _data, EVENFALL_ACCOUNT: _account, ...env } = process.env;
 
 beforeAll(() => {
-  const built = spawnSync('npx', ['tsc', '-b', 'packages/server'], { cwd: ROOT, encoding: 'utf8' });
+  const built = spawnSync(process.execPath, ['tools/bundle.mjs', 'server'], { cwd: ROOT, encoding: 'utf8' });
   expect(built.stdout + built.stderr).toBe('');
 }, 120_000);
 

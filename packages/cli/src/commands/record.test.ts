@@ -12,7 +12,7 @@ const BACKUP = fileURLToPath(new URL('../../../record/fixtures/backup-1.jsonl', 
 const PERSON = '01a2125a-4940-770c-9ce2-a5b538f7b6c8';
 
 beforeAll(() => {
-  const built = spawnSync('npx', ['tsc', '-b', 'packages/server'], { cwd: ROOT, encoding: 'utf8' });
+  const built = spawnSync(process.execPath, ['tools/bundle.mjs', 'server'], { cwd: ROOT, encoding: 'utf8' });
   expect(built.stdout + built.stderr).toBe('');
 }, 120_000);
 

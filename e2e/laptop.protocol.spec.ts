@@ -1,6 +1,6 @@
 import { expect, expectAccessible, test } from './evenfall.js';
 
-// DESIGN 2.3 and 2.5: the local value wins and its version is kept; nothing acknowledged is lost. Issue 4, item 4.
+// DESIGN 2.3 and 2.5: the local value wins and its version is kept; nothing acknowledged is lost.
 test('the protocol is changed, told apart, put off and put in force again, and no version of it is lost', async ({
   page,
   demo,

@@ -9,7 +9,7 @@ const made = (version: string | null, minute: number): ProtocolChoiceMade => ({
   recordedAt: `2026-11-25T10:0${minute}:00Z`,
 });
 
-// Issue 4, item 4: "a round taken under version 3 still shows version 3".
+// A round taken under version 3 still shows version 3.
 test('versions are numbered in the order of first use; none has no number, and nothing renumbers them', () => {
   const choices = [made('aa', 1), made('bb', 2), made(null, 3), made('aa', 4), made('cc', 5)];
   const numbers = (upTo: number) =>

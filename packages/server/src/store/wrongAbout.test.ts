@@ -144,7 +144,7 @@ describe('a learner’s signing', () => {
     expect(await problemsOf(further)).toEqual(['/entries/0/content/status contradicts']);
   });
 
-  // DESIGN principle 5 and issue 3: the supervisor's own reading stands beside the learner's, never in its mean.
+  // The supervisor's own reading stands beside the learner's, never in its mean.
   test('names nothing that somebody else took; a qualified one may', async () => {
     const by = (status: 'preliminary' | 'final') => {
       const [pulse, signing] = round({ status });

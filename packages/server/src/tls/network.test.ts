@@ -156,6 +156,13 @@ describe('a certificate of its own', { timeout: 60_000 }, () => {
       const authority = new X509Certificate(fetched.body);
       expect(authority.fingerprint256).toBe(running.lan?.fingerprint);
       expect(page.text).toContain(authority.fingerprint256);
+      // It is met before anything can be chosen: the browser's languages say which one it is read in.
+      const spanish = await asked(explained, '/phone', null, {
+        'accept-language': 'fr, en;q=0.3, es-MX;q=0.8',
+      });
+      expect(spanish.text).toContain('<html lang="es-MX">');
+      expect(spanish.text).toContain('Evenfall en un teléfono');
+      expect(page.text).toContain('<html lang="en">');
       const about = await asked(running.lan?.addresses[0] ?? '', '/api/about', authority.toString());
       expect(about.status).toBe(200);
       const text = await readFile(join(root, 'tls', 'authority.json'), 'utf8');

@@ -1,7 +1,5 @@
 import type { Lan } from '@evenfall/api';
-import { wordsFor } from '@evenfall/words';
-
-const words = wordsFor('en-GB');
+import type { Words } from '@evenfall/words';
 
 export const REACH_STYLE = `:root { color-scheme: light dark; font: 1.0625rem/1.5 system-ui, sans-serif; }
 body { max-width: 40rem; margin: 0 auto; padding: 1.25rem; background: #f6f1e5; color: #23272f; }
@@ -20,8 +18,9 @@ li { margin-block: 0.6rem; }
  * @param lan how the server is reached in the network; null on the loopback alone
  * @param isPlain whether it stands in for the app on plain HTTP
  * @param isInvented whether it is the invented clinic, which says so on every page
+ * @param words in the language of whoever asks: it is the first page that they meet
  */
-export function reachPage(lan: Lan | null, isPlain: boolean, isInvented: boolean): string {
+export function reachPage(lan: Lan | null, isPlain: boolean, isInvented: boolean, words: Words): string {
   const heading = words.sentence('reach.title');
   const title = words.sentence(isInvented ? 'app.pageTitleInvented' : 'app.pageTitle', { text: heading });
   const band = isInvented ? `<p class="band">${escaped(words.sentence('app.inventedBand'))}</p>` : '';
@@ -29,16 +28,16 @@ export function reachPage(lan: Lan | null, isPlain: boolean, isInvented: boolean
   const body =
     lan === null
       ? paragraph(words.sentence('reach.loopbackOnly'))
-      : [...whereTo(lan, isPlain), ...howToTrust(lan)];
+      : [...whereTo(lan, isPlain, words), ...howToTrust(lan, words)];
   return `<!doctype html>
-<html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><title>${escaped(title)}</title><link rel="stylesheet" href="/phone/style.css"></head>
+<html lang="${escaped(words.say.locale)}"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><title>${escaped(title)}</title><link rel="stylesheet" href="/phone/style.css"></head>
 <body><header>${band}</header><main><h1>${escaped(heading)}</h1>
 ${[body, back].flat().join('\n')}
 </main></body></html>
 `;
 }
 
-function whereTo(lan: Lan, isPlain: boolean): string[] {
+function whereTo(lan: Lan, isPlain: boolean, words: Words): string[] {
   const addresses = lan.addresses.map((one) => `<p class="address">${link(one)}</p>`);
   if (isPlain) return [paragraph(words.sentence('reach.plain')), ...addresses];
   return [
@@ -56,7 +55,7 @@ export function forCamera({ addresses, explained }: Pick<Lan, 'addresses' | 'exp
   return explained ?? addresses[0] ?? '';
 }
 
-function howToTrust({ fingerprint, addresses }: Lan): string[] {
+function howToTrust({ fingerprint, addresses }: Lan, words: Words): string[] {
   if (fingerprint === null) return [];
   const file = `<a href="/authority.crt" download="${escaped(words.sentence('reach.trustFile'))}">${escaped(words.sentence('reach.trustFile'))}</a>`;
   const steps = [

@@ -1,6 +1,9 @@
 import { X509Certificate } from 'node:crypto';
 import type { Lan } from '@evenfall/api';
+import { loadWords, localeOf } from '@evenfall/words';
 import { OpenAPIHono } from '@hono/zod-openapi';
+import type { Context } from 'hono';
+import { accepts } from 'hono/accepts';
 import { securityHeaders } from '../http/security.js';
 import { svgPicture } from './picture.js';
 import { forCamera, REACH_STYLE, reachPage } from './reachPage.js';
@@ -14,17 +17,14 @@ export type Reached = {
 };
 
 /** `/phone` with its picture, and the authority's certificate: the same beside the app and on plain HTTP. */
-export function reachRoutes(
-  app: OpenAPIHono,
-  { lan, authority, isInvented }: Reached,
-  isPlain: boolean,
-): void {
-  app.get('/phone', (c) => c.html(reachPage(lan(), isPlain, isInvented())));
+export function reachRoutes(app: OpenAPIHono, reached: Reached, isPlain: boolean): void {
+  const { lan, authority } = reached;
+  app.get('/phone', async (c) => c.html(await pageFor(c, reached, isPlain)));
   app.get('/phone/style.css', (c) => c.body(REACH_STYLE, 200, { 'content-type': 'text/css; charset=utf-8' }));
   app.get('/phone/address.svg', (c) => {
-    const reached = lan();
-    if (reached === null) return c.text('Not found', 404);
-    return c.body(svgPicture(forCamera(reached)), 200, { 'content-type': 'image/svg+xml' });
+    const found = lan();
+    if (found === null) return c.text('Not found', 404);
+    return c.body(svgPicture(forCamera(found)), 200, { 'content-type': 'image/svg+xml' });
   });
   app.get('/authority.crt', (c) => {
     const pem = authority();
@@ -42,7 +42,24 @@ export function plainApp(reached: Reached): OpenAPIHono {
   const app = new OpenAPIHono();
   app.use(securityHeaders);
   reachRoutes(app, reached, true);
-  app.get('/', (c) => c.html(reachPage(reached.lan(), true, reached.isInvented())));
-  app.all('*', (c) => c.html(reachPage(reached.lan(), true, reached.isInvented()), 403));
+  app.get('/', async (c) => c.html(await pageFor(c, reached, true)));
+  app.all('*', async (c) => c.html(await pageFor(c, reached, true), 403));
   return app;
+}
+
+/** The page in the first language that the browser asks for and there is; English where there is none. */
+async function pageFor(c: Context, { lan, isInvented }: Reached, isPlain: boolean): Promise<string> {
+  const locale = accepts(c, {
+    header: 'Accept-Language',
+    supports: [],
+    default: 'en',
+    match: (asked) => {
+      const inOrder = [...asked].sort((a, b) => b.q - a.q);
+      return localeOf(
+        null,
+        inOrder.map(({ type }) => type),
+      );
+    },
+  });
+  return reachPage(lan(), isPlain, isInvented(), await loadWords(locale));
 }

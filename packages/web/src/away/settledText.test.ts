@@ -19,7 +19,7 @@ function said(home: { mean: number; readings: number; days: number } | null, byD
   return result === null ? '' : settledText(result, 135, words);
 }
 
-// Words of out-of-office handbook 17.4 as issue 5, point 4 asks for them; the numbers are invented.
+// Words of out-of-office handbook 17.4; the numbers are invented.
 test('three more days would settle it, or more readings will not', () => {
   expect(said({ mean: 140, readings: 12, days: 3 }, null)).toBe(
     'Against 135, 3 more days like these would settle it.',

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { afterKey, readingIn, readingsIn } from './typedCell.js';
 
-// How digits flow is a decision of this project: issue 5, point 2.
+// How digits flow is a decision of this project.
 describe('digits flow to the next cell', () => {
   test.each([
     ['systolic', '14', '14', false],

@@ -39,7 +39,7 @@ export function FromPublished({ protocol, nameOf }: PublishedProps) {
       {differing.map(({ section, key, field }) => {
         const shape = shapeOf(section, key);
         const place = `${section}/${key}`;
-        const name = `${words.sentence(`protocol.${section}`)}: ${shape === undefined ? key : fieldName(shape, key, words)}`;
+        const name = `${words.sentence(`protocol.${section}`)}: ${shape === undefined ? key : fieldName(`${section}/${key}`, shape.unit, words)}`;
         const { value, source, sure } = field.replaces;
         return (
           <One
@@ -97,7 +97,7 @@ export function BetweenTwo({ before, after, afterIs, same }: BetweenProps) {
         return (
           <One
             key={place}
-            name={`${words.sentence(`protocol.${section}`)}: ${shape === undefined ? key : fieldName(shape, key, words)}`}
+            name={`${words.sentence(`protocol.${section}`)}: ${shape === undefined ? key : fieldName(`${section}/${key}`, shape.unit, words)}`}
             lines={[
               [beforeIs, text(was)],
               [afterIs, text(is)],

@@ -113,7 +113,7 @@ function Refused({ refusal, goTo }: { readonly refusal: Refusal; readonly goTo: 
   if (at === null) return words.problem(refusal).message;
   const { section, key } = at;
   const shape = shapeOf(section, key);
-  const meaning = shape === undefined ? key : fieldMeaning(shape, key, words);
+  const meaning = shape === undefined ? key : fieldMeaning(`${section}/${key}`, words);
   return (
     <a
       href={`#${fieldId(section, key)}`}

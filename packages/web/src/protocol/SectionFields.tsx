@@ -18,10 +18,13 @@ import {
   type ProtocolChoice,
   presetOf,
   publishedField,
+  typedNumber,
+  typedText,
   withOwn,
   withPreset,
 } from './protocolForm.js';
 import { fieldMeaning, fieldName, originText, presetTitle, valueText, wordText } from './protocolText.js';
+import { isTimeOfDay } from './timeOfDay.js';
 
 /** Where a field stands on the page, so that a list can lead to it. */
 export function fieldId(section: string, key: string): string {
@@ -75,10 +78,10 @@ export function SectionFields(props: SectionProps) {
       />
       {own.length === 0 ? null : (
         <ul className="own-values">
-          {own.map(({ place, key, shape, field, value }) => (
+          {own.map(({ place, shape, field, value }) => (
             <li key={place}>
               {words.sentence('protocol.ownIs', {
-                name: fieldMeaning(shape, key, words),
+                name: fieldMeaning(place, words),
                 own: valueText(place, value, shape.unit, words),
                 published: valueText(place, field.value, shape.unit, words),
               })}
@@ -130,8 +133,9 @@ function ownValue(
   if (fixed !== undefined) return fixed;
   const text = (choice.own[place] ?? '').trim();
   if (published === null || text === '' || text === String(published.value)) return null;
+  if (shape.kind === 'number' && typedNumber(shape, text) === published.value) return null;
   // What is no number stays as it was typed; it is refused beside its field.
-  return shape.kind === 'number' && Number.isFinite(Number(text)) ? Number(text) : text;
+  return typedNumber(shape, text) ?? text;
 }
 
 type RuleInputProps = {
@@ -164,22 +168,22 @@ function RuleInput({ section, name, shape, published, now, choice, wrong, onChan
     ...(isNow ? [] : [words.sentence('protocol.now', { text: say(now.value) })]),
   ].join('; ');
   const says =
-    wrong === null ? null : words.problem(wrong, { nameOf: () => fieldMeaning(shape, name, words) }).message;
+    wrong === null ? null : words.problem(wrong, { nameOf: () => fieldMeaning(place, words) }).message;
   const set = (text: string) => onChange((was) => withOwn(was, place, text));
   if (!isTypeable(from.value)) {
     return (
       <div className="field" id={id} tabIndex={-1}>
         <p>
-          {fieldName(shape, name, words)}: <strong>{say(shown)}</strong>
+          {fieldName(place, shape.unit, words)}: <strong>{say(shown)}</strong>
         </p>
         {says === null ? null : <p className="field-wrong">{says}</p>}
         <p className="field-hint">{hint}</p>
       </div>
     );
   }
-  const value = typed ?? String(from.value);
+  const value = typed ?? typedText(shape, from.value);
   return (
-    <Field id={id} label={fieldName(shape, name, words)} hint={hint} wrong={says}>
+    <Field id={id} label={fieldName(place, shape.unit, words)} hint={hint} wrong={says}>
       {(control) =>
         shape.kind === 'number' ? (
           <input
@@ -189,7 +193,9 @@ function RuleInput({ section, name, shape, published, now, choice, wrong, onChan
             autoComplete="off"
             className="short-input"
             value={value}
-            onChange={(event) => set(withPoint(event.target.value, words.say))}
+            onChange={({ target }) =>
+              set(isTimeOfDay(shape.unit) ? target.value : withPoint(target.value, words.say))
+            }
           />
         ) : (
           <select {...control} value={value} onChange={(event) => set(event.target.value)}>

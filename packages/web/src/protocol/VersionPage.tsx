@@ -121,7 +121,7 @@ function AllRules({ protocol }: { readonly protocol: Protocol }) {
                 const place = `${section}/${key}`;
                 return (
                   <div key={key}>
-                    <dt>{shape === undefined ? key : fieldName(shape, key, words)}</dt>
+                    <dt>{shape === undefined ? key : fieldName(`${section}/${key}`, shape.unit, words)}</dt>
                     <dd>
                       <strong>{valueText(place, field.value, field.unit, words)}</strong>{' '}
                       {originText(place, field, words)}

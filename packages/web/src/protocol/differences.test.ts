@@ -1,8 +1,8 @@
-import { presetProtocol, SECTIONS } from '@evenfall/clinical';
-import { wordsFor } from '@evenfall/words';
+import { type FieldShape, presetProtocol, SECTIONS } from '@evenfall/clinical';
+import { loadWords, wordsFor } from '@evenfall/words';
 import { expect, test } from 'vitest';
 import { differencesOf } from './differences.js';
-import { fieldMeaning, fieldName } from './protocolText.js';
+import { fieldMeaning, fieldName, wordText } from './protocolText.js';
 
 const of = (presets: Record<string, string>) => {
   const read = presetProtocol(presets as never);
@@ -43,17 +43,33 @@ test('between a protocol and itself nothing differs', () => {
 test.each(
   Object.entries(SECTIONS).flatMap(([section, { fields }]) =>
     Object.entries(fields).map(
-      ([key, shape]) => [`${section}/${key}`, fieldName(shape, key, wordsFor('en-GB'))] as const,
+      ([key, shape]) =>
+        [`${section}/${key}`, fieldName(`${section}/${key}`, shape.unit, wordsFor('en-GB'))] as const,
     ),
   ),
 )('%s is named in words', (_place, name) => {
   expect(name).not.toMatch(/\b[a-z]+(-[a-z]+)*-(\d{4}|ng136)\b/);
 });
 
-test.each(Object.entries(SECTIONS))('in %s no two limits go by one name', (_section, { fields }) => {
-  const names = Object.entries(fields)
-    .filter(([key]) => /(Systolic|Diastolic)$/.test(key))
-    .map(([key, shape]) => fieldMeaning(shape, key, wordsFor('en-GB')));
+// What stands as a choice is a word of the language, never the code that is kept.
+test.each(
+  Object.entries(SECTIONS).flatMap(([section, { fields }]) =>
+    Object.entries(fields as Readonly<Record<string, FieldShape>>).flatMap(([key, shape]) =>
+      shape.kind === 'choice' || shape.kind === 'choices'
+        ? shape.choices.map((one) => [`${section}/${key}`, String(one)] as const)
+        : [],
+    ),
+  ),
+)('%s: %s has a word of its own', async (place, choice) => {
+  // The scales of saturation are called by their numbers.
+  const isNumber = place === 'score/oxygenScale';
+  expect(wordText(place, choice, await loadWords('es')) === choice).toBe(isNumber);
+});
+
+test.each(Object.entries(SECTIONS))('in %s no two limits go by one name', (section, { fields }) => {
+  const names = Object.keys(fields)
+    .filter((key) => /(Systolic|Diastolic)$/.test(key))
+    .map((key) => fieldMeaning(`${section}/${key}`, wordsFor('en-GB')));
   expect(names).toEqual([...new Set(names)]);
   // Own values and refusals go by these words too: each says which of the two numbers it is.
   for (const name of names) expect(name).toMatch(/systolic|diastolic/i);

@@ -58,6 +58,16 @@ test('a value of the place wins and the published one stays beside it; a bad one
   });
 });
 
+test('a time of day is typed as one, and one that cannot be read is asked for as one', () => {
+  const protocol = made(withOwn(NOTHING_CHOSEN_YET, 'home/dayStartsAt', '3:30'));
+  expect(protocol.sections.home?.dayStartsAt).toMatchObject({ value: 210, replaces: { value: 240 } });
+  expect(choiceOf(protocol).own).toEqual({ 'home/dayStartsAt': '03:30' });
+  expect(made(choiceOf(protocol))).toEqual(protocol);
+  expect(protocolOf(withOwn(NOTHING_CHOSEN_YET, 'home/dayStartsAt', 'at four'))).toMatchObject({
+    refusals: [{ field: '/sections/home/dayStartsAt/value', code: 'not-a-time', expected: 'a-time-of-day' }],
+  });
+});
+
 // ESC 2024 says nothing of its own of when to act at once (bedside handbook 4): that section stays what it was.
 test('a guideline that was chosen stays chosen, also when it is read back, and says which sections it has', () => {
   const before = withPreset(NOTHING_CHOSEN_YET, 'actNow', 'acc-aha-2017');

@@ -8,11 +8,13 @@ import {
   type Presets,
   type Protocol,
   presetProtocol,
+  type Refusal,
   type Field as RuleField,
   SECTION_NAMES,
   SECTIONS,
   type SectionName,
 } from '@evenfall/clinical';
+import { clockText, isTimeOfDay, minutesOf } from './timeOfDay.js';
 
 /** What was chosen on the page: a preset for each section, and the values that the place sets itself. */
 export type ProtocolChoice = {
@@ -32,7 +34,7 @@ export function choiceOf(protocol: Protocol): ProtocolChoice {
   const own: Record<string, string> = {};
   const fixed: Record<string, FieldValue> = {};
   for (const { section, key, field } of localFields(protocol)) {
-    if (isTypeable(field.value)) own[`${section}/${key}`] = String(field.value);
+    if (isTypeable(field.value)) own[`${section}/${key}`] = typedText(field, field.value);
     else fixed[`${section}/${key}`] = field.value;
   }
   const { presets } = protocol;
@@ -91,9 +93,33 @@ export function protocolOf({ presets, own, fixed }: ProtocolChoice): Parsed<Prot
     const [section = '', key = ''] = place.split('/');
     const field = publishedField(preset.value, section, key);
     if (field === null || (typeof value === 'string' && value.trim() === '')) return [];
-    return [{ section, key, value: typeof field.value === 'boolean' ? String(value) === 'true' : value }];
+    if (typeof field.value === 'boolean') return [{ section, key, value: String(value) === 'true' }];
+    const typed =
+      typeof value === 'string' && typeof field.value === 'number' ? typedNumber(field, value) : null;
+    return [{ section, key, value: typed ?? value }];
   });
-  return overrideFields(preset.value, overrides);
+  const read = overrideFields(preset.value, overrides);
+  if (read.ok) return read;
+  return { ...read, refusals: read.refusals.map((one) => ofItsKind(one, preset.value)) };
+}
+
+/** A time of day that cannot be read is asked for as one, and not as a number. */
+function ofItsKind(refusal: Refusal, protocol: Protocol): Refusal {
+  const at = fieldRefused(refusal.field);
+  const unit = at === null ? null : (publishedField(protocol, at.section, at.key)?.unit ?? null);
+  if (!isTimeOfDay(unit) || refusal.code !== 'not-a-number') return refusal;
+  return { ...refusal, code: 'not-a-time', expected: 'a-time-of-day' };
+}
+
+/** The number that was typed for a field: minutes from midnight for a time of day; null for none. */
+export function typedNumber({ unit }: Pick<RuleField, 'unit'>, text: string): number | null {
+  if (isTimeOfDay(unit)) return minutesOf(text);
+  return text.trim() !== '' && Number.isFinite(Number(text)) ? Number(text) : null;
+}
+
+/** The value of a field as it would be typed. */
+export function typedText({ unit }: Pick<RuleField, 'unit'>, value: FieldValue): string {
+  return typeof value === 'number' && isTimeOfDay(unit) ? clockText(value) : String(value);
 }
 
 /** A field as the presets that were chosen have it, whatever else is wrong; null if there is none. */

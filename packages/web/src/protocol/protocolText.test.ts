@@ -24,7 +24,7 @@ const place: PlaceProtocols = {
   ],
 };
 
-// Issue 4, item 4: a round taken under version 3 still shows version 3.
+// A round taken under version 3 still shows version 3.
 test('a version is named by its number, the day of its first use, who put it in force, and the start of its hash', () => {
   expect(versionText(HASHES[0], place, words)).toBe(
     'version 1, of 20 Nov 2026, by Wren (invented) (aaaaaaaaaaaa)',

@@ -3,14 +3,17 @@ import {
   type FieldValue,
   type Protocol,
   parseProtocol,
+  type RoundSign,
   type Field as RuleField,
   SECTIONS,
   type SectionName,
 } from '@evenfall/clinical';
 import { type ProtocolChoiceMade, placeVersions } from '@evenfall/record';
 import { publishedSource, type Words } from '@evenfall/words';
-import { dayText, stampText } from '../app/times.js';
+import { signText } from '../app/signText.js';
+import { dayText, stampText, timeText } from '../app/times.js';
 import type { PlaceProtocols } from '../store/known.js';
+import { clockText, isTimeOfDay } from './timeOfDay.js';
 
 /** How much of a hash is shown: enough to tell the versions of one place apart. */
 const SHORT = 12;
@@ -69,16 +72,21 @@ export function shapeOf(section: SectionName, key: string): FieldShape | undefin
 }
 
 /** What a field is for; which of the two numbers of a pressure, where its words leave it open. */
-export function fieldMeaning(shape: FieldShape, key: string, words: Words): string {
-  const which = /(Systolic|Diastolic)$/.exec(key)?.[1]?.toLowerCase() as 'systolic' | 'diastolic' | undefined;
-  const isSaid = which === undefined || shape.meaning.toLowerCase().includes(which);
-  return isSaid ? shape.meaning : `${shape.meaning}: ${words.sentence(`protocol.${which}`)}`;
+export function fieldMeaning(place: string, words: Words): string {
+  const meaning = words.title('rule', place);
+  const which = /(Systolic|Diastolic)$/.exec(place)?.[1]?.toLowerCase() as
+    | 'systolic'
+    | 'diastolic'
+    | undefined;
+  if (which === undefined) return meaning;
+  const said = words.sentence(`protocol.${which}`);
+  return meaning.toLowerCase().includes(said.toLowerCase()) ? meaning : `${meaning}: ${said}`;
 }
 
 /** What a field is for, with its unit where it has one. */
-export function fieldName(shape: FieldShape, key: string, words: Words): string {
-  const name = fieldMeaning(shape, key, words);
-  return shape.unit === null ? name : `${name} (${shape.unit})`;
+export function fieldName(place: string, unit: string | null, words: Words): string {
+  const name = fieldMeaning(place, words);
+  return unit === null ? name : `${name} (${words.title('ruleUnit', unit)})`;
 }
 
 /** What a preset is called: a guideline by its rule in this section, else by its own name. */
@@ -108,8 +116,15 @@ const TITLED = {
   'category/adultScheme': 'scheme',
   'category/childScheme': 'scheme',
   'category/pregnancyScheme': 'scheme',
+  'count/clock': 'clock',
+  'count/first': 'first',
+  'deflation/perBeatWhen': 'perBeatWhen',
+  'deflation/gaugeReading': 'gaugeReading',
   'cuff/scheme': 'preset',
+  'cuff/neverFor': 'armFact',
+  'cuff/preferOtherFor': 'armFact',
   'readings/rule': 'readings',
+  'readings/irregularAverage': 'irregularAverage',
   'actNow/switchedOff': 'condition',
   'home/sittingUse': 'sittingUse',
   'home/judged': 'homeJudged',
@@ -119,12 +134,18 @@ const TITLED = {
   'ambulatory/editing': 'editing',
 } as const;
 
+/** The field whose words are signs, and the word of a set of rules that there is none. */
+const WANTED = 'round/wantedSigns';
+const NONE = 'none';
+
 /** One word of a field, as it is called. */
 export function wordText(place: string, value: string, words: Words): string {
   if (value === 'true') return words.sentence('protocol.yes');
   if (value === 'false') return words.sentence('protocol.no');
   const group = (TITLED as Readonly<Record<string, (typeof TITLED)[keyof typeof TITLED]>>)[place];
-  return group === undefined ? value : words.title(group, value);
+  if (group === undefined) return place === WANTED ? signText(value as RoundSign, words) : value;
+  const title = words.title(group, value);
+  return title === NONE ? words.sentence('protocol.noneHere') : title;
 }
 
 /** The published works that a value was taken from, and how sure that is. */
@@ -144,15 +165,19 @@ export function originText(place: string, field: RuleField, words: Words): strin
 
 /** The value of a field, with its unit. */
 export function valueText(place: string, value: FieldValue, unit: string | null, words: Words): string {
+  if (typeof value === 'number' && isTimeOfDay(unit)) return timeText(clockText(value), words);
   const text = bareText(place, value, words);
   const isNumber =
     typeof value === 'number' || (typeof value === 'object' && value !== null && 'limit' in value);
-  return unit === null || !isNumber ? text : words.sentence('protocol.withUnit', { text, unit });
+  return unit === null || !isNumber
+    ? text
+    : words.sentence('protocol.withUnit', { text, unit: words.title('ruleUnit', unit) });
 }
 
 function bareText(place: string, value: FieldValue, words: Words): string {
   if (value === null) return words.sentence('protocol.noneHere');
-  if (typeof value === 'number') return words.say.short(value, 3);
+  if (typeof value === 'number' && !(place in TITLED)) return words.say.short(value, 3);
+  if (typeof value === 'number') return wordText(place, String(value), words);
   if (typeof value === 'boolean' || typeof value === 'string') return wordText(place, String(value), words);
   if ('comparison' in value) return `${value.comparison} ${words.say.short(value.limit, 3)}`;
   if (value.length === 0) return words.sentence('protocol.noneHere');

@@ -9,6 +9,7 @@ import { outOfOfficeTitles } from './outOfOfficeTitles.js';
 import { patternTitles } from './patternTitles.js';
 import { reach } from './reach.js';
 import { reportLines, reportOptions } from './reportLines.js';
+import { ruleTitles } from './ruleTitles.js';
 import { runLines } from './runLines.js';
 import { scenarioTitles } from './scenarioTitles.js';
 import { scoreLines } from './scoreLines.js';
@@ -35,7 +36,7 @@ export const later = {
     options: { ...options, ...averageOptions, ...scoreOptions, ...seriesOptions, ...reportOptions },
     commandLine,
   },
-  titles: { ...guidelineTitles, ...outOfOfficeTitles, ...patternTitles, ...scenarioTitles },
+  titles: { ...guidelineTitles, ...outOfOfficeTitles, ...patternTitles, ...scenarioTitles, ...ruleTitles },
   starting,
   expected: laterExpected,
 } as const;

@@ -11,6 +11,7 @@ import { outOfOfficeTitles } from './outOfOfficeTitles.js';
 import { patternTitles } from './patternTitles.js';
 import { reach } from './reach.js';
 import { reportLines, reportOptions } from './reportLines.js';
+import { ruleTitles } from './ruleTitles.js';
 import { runLines } from './runLines.js';
 import { scenarioTitles } from './scenarioTitles.js';
 import { scoreLines } from './scoreLines.js';
@@ -37,7 +38,7 @@ export const later: Reworded<typeof english> = {
     options: { ...options, ...averageOptions, ...scoreOptions, ...seriesOptions, ...reportOptions },
     commandLine,
   },
-  titles: { ...guidelineTitles, ...outOfOfficeTitles, ...patternTitles, ...scenarioTitles },
+  titles: { ...guidelineTitles, ...outOfOfficeTitles, ...patternTitles, ...scenarioTitles, ...ruleTitles },
   starting,
   expected: laterExpected,
 };

@@ -4,6 +4,7 @@ import type { Reworded } from '../../reworded.js';
 /** As in `english/expected/protocol`. */
 export const protocol: Reworded<typeof english> = {
   rising: () => 'valores crecientes',
+  'a-time-of-day': () => 'una hora del día como 08:30',
   'shorter-than-a-window-offered': () =>
     'menos que la ventana más larga ofrecida, para que se pueda contar un pulso rápido',
   'window-offered': () => 'una ventana que esté entre las ofrecidas',

@@ -11,7 +11,8 @@ import { SoundStrip } from '../SoundStrip.js';
 import type { Touched } from '../touched.js';
 import { useKeys } from '../useKeys.js';
 import type { Change } from '../usePractice.js';
-import { ARROW_DEGREES, SHIFT_DEGREES, turned, Valve, WIDE_DEGREES } from '../Valve.js';
+import { Valve } from '../Valve.js';
+import { SHIFT_DEGREES, STEP_DEGREES, turned, WIDE_DEGREES } from '../valveTurn.js';
 import { nowOf } from '../visit.js';
 
 type HandsProps = {
@@ -66,7 +67,7 @@ export function Hands(props: HandsProps) {
   };
   useKeys((key, event) => {
     const { timeStamp, shiftKey, repeat } = event;
-    const step = shiftKey ? SHIFT_DEGREES : ARROW_DEGREES;
+    const step = shiftKey ? SHIFT_DEGREES : STEP_DEGREES;
     if (key === ' ' && !repeat) squeeze(shiftKey ? 0.5 : 1, timeStamp);
     else if (key === ' ') return true;
     else if (key === 'ArrowRight') turn(turned(valve.current, step), timeStamp);
@@ -91,18 +92,12 @@ export function Hands(props: HandsProps) {
       {showsSounds ? <SoundStrip engine={engine} noiseDbA={draft.visit.scenario.noiseDbA} /> : null}
       <div className="room-grip" data-can={can}>
         <Bulb onSqueeze={squeeze} />
-        <div className="room-screw">
-          <Valve degrees={degrees} onTurn={turn} />
-          <span className="small soft room-screw-says">
-            {say('practice.valve')}:{' '}
-            {degrees < 1
-              ? say('practice.valveShut')
-              : degrees >= WIDE_DEGREES
-                ? say('practice.valveWide')
-                : say('practice.valveOpen', { degrees: Math.round(degrees) })}
-          </span>
-        </div>
+        <Valve degrees={degrees} onTurn={turn} />
       </div>
+      <p className="small soft valve-hint">
+        <span className="for-finger">{say('practice.valveByFinger')}</span>
+        <span className="for-pointer">{say('practice.valveByPointer')}</span>
+      </p>
       <div className="room-buttons">
         <button
           type="button"

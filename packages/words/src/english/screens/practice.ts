@@ -122,6 +122,11 @@ export const practice = {
   valveAt: (f: { degrees: number }) => `open by ${f.degrees} degrees`,
   valveOpen: (f: { degrees: number }) => `${f.degrees}°`,
   valveWide: 'wide open',
+  valveLess: 'Shut the valve a little',
+  valveMore: 'Open the valve a little',
+  valveByFinger: 'To turn the valve draw round it with a finger, or touch − and +.',
+  valveByPointer:
+    'To turn the valve drag round it; or use the wheel, the left and right arrow keys, or − and +.',
   release: 'Let all air out',
   mark: 'Mark this moment',
   marked: (f: { marks: number }, say: Say) => `${say.counted(f.marks, MOMENTS)} marked`,

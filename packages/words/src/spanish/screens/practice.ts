@@ -118,6 +118,11 @@ export const practice: Reworded<typeof english> = {
   valveAt: (f) => `abierta ${f.degrees} grados`,
   valveOpen: (f) => `${f.degrees}°`,
   valveWide: 'abierta del todo',
+  valveLess: 'Cerrar un poco la válvula',
+  valveMore: 'Abrir un poco la válvula',
+  valveByFinger: 'Para girar la válvula, dibuje un círculo sobre ella con un dedo, o toque − y +.',
+  valveByPointer:
+    'Para girar la válvula, arrástrela en círculo; o use la rueda, las flechas izquierda y derecha, o − y +.',
   release: 'Soltar todo el aire',
   mark: 'Marcar este momento',
   marked: (f, say) => `${say.counted(f.marks, MOMENTS)}`,

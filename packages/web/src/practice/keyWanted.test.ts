@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { isKeyWanted, type KeyPlace } from './keyWanted.js';
+import { isKeyWanted, type KeyPlace, takesLetters } from './keyWanted.js';
 import { hasLetterKeys, keepLetterKeys } from './letterKeys.js';
 
 const INSIDE: KeyPlace = { isInside: true, control: 'none', isWriting: false, hasLetters: true };
@@ -30,6 +30,18 @@ test('space and enter belong to the control that has the focus, arrows to all bu
   }
   expect(isKeyWanted('ArrowLeft', { ...INSIDE, control: 'button' })).toBe(true);
   expect(isKeyWanted('ArrowLeft', { ...INSIDE, control: 'other' })).toBe(false);
+});
+
+test('a list takes the letters that find an option in it, as a field takes what is written', () => {
+  const focused = (tag: string, type: string | null = null, role: string | null = null) =>
+    takesLetters({ tag, type, role });
+  expect(focused('SELECT')).toBe(true);
+  expect(focused('TEXTAREA')).toBe(true);
+  expect(focused('BUTTON', 'button', 'combobox')).toBe(true);
+  expect(['text', 'range', 'number'].every((type) => focused('INPUT', type))).toBe(true);
+  expect(['radio', 'checkbox'].some((type) => focused('INPUT', type))).toBe(false);
+  expect(focused('BUTTON', 'button')).toBe(false);
+  expect(focused('DIV')).toBe(false);
 });
 
 test('letters are on until they are turned off, and stay off', () => {

@@ -21,3 +21,14 @@ export function isKeyWanted(key: string, { isInside, control, isWriting, hasLett
     return isArrow && control === 'button';
   return key === ' ' || key.length > 1 || (isInside && hasLetters);
 }
+
+/** What has the focus: its tag, the type of an input, its role. */
+export type Focused = { readonly tag: string; readonly type: string | null; readonly role: string | null };
+
+/** Whether letters are typed there: into a field, or to find an option of a list by its first letters. */
+export function takesLetters({ tag, type, role }: Focused): boolean {
+  if (tag === 'INPUT') return type !== 'radio' && type !== 'checkbox';
+  return (
+    tag === 'SELECT' || tag === 'TEXTAREA' || role === 'combobox' || role === 'listbox' || role === 'textbox'
+  );
+}

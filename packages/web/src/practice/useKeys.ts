@@ -1,6 +1,6 @@
 import { useEffect, useRef } from 'react';
 import { deviceShelf } from './keptPractice.js';
-import { isKeyWanted } from './keyWanted.js';
+import { isKeyWanted, takesLetters } from './keyWanted.js';
 import { hasLetterKeys } from './letterKeys.js';
 
 /** Put on the part of the page whose letters they are; it can take the focus, so that a touch anywhere in it gives it. */
@@ -22,7 +22,9 @@ export function useKeys(onKey: (key: string, event: KeyboardEvent) => boolean): 
       const place = {
         isInside: on?.closest('[data-keys]') != null,
         control: control === null ? 'none' : control.matches('button') ? 'button' : 'other',
-        isWriting: on instanceof HTMLInputElement && on.type !== 'radio' && on.type !== 'checkbox',
+        isWriting:
+          on !== null &&
+          takesLetters({ tag: on.tagName, type: on.getAttribute('type'), role: on.getAttribute('role') }),
         hasLetters: hasLetterKeys(shelf),
       } as const;
       if (isKeyWanted(key, place) && now.current(key, event)) event.preventDefault();

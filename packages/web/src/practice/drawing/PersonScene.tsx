@@ -3,6 +3,7 @@ import { useEffect, useRef, useState } from 'react';
 import { useApp } from '../../app/context.js';
 import type { RoomEngine } from '../engine.js';
 import { Backdrop, OnTheTable } from './Backdrop.js';
+import { type ClockTouch, clockSays, isTooSoon, satAfter } from './clockSays.js';
 import { Head } from './Head.js';
 import { Legs } from './Legs.js';
 import { type Looks, looksClass } from './looks.js';
@@ -17,22 +18,23 @@ type SceneProps = {
   readonly isOnChest: boolean;
   /** Puts something right; absent while the cuff is up. */
   readonly onArrange?: ((change: Arranged) => void) | undefined;
+  /** What a touch of the clock does. */
+  readonly clock: ClockTouch;
   /** Lets them sit: until five minutes are over, and between two inflations for a minute more. */
-  readonly onRest?: (() => void) | undefined;
+  readonly onRest: () => void;
   /** What is to be said of a part that was touched. */
   readonly onSay: (text: string) => void;
 };
 
 /** How far the chest is drawn out for each mm of its movement. */
 const PX_PER_MM = 1.1;
-const RESTED_MINUTES = 5;
 /** A seat is as high for a child: what is smaller is drawn about the hip. */
 const HIP = { x: 166, y: 214 };
 const FOOT_BELOW_HIP = 71;
 
 /** The person on a chair beside a table, from the side: what is not as it should be is seen here, and put right by a touch. */
 export function PersonScene(props: SceneProps) {
-  const { engine, circumstances, looks, isCuffOn, isOnChest, onArrange, onRest, onSay } = props;
+  const { engine, circumstances, looks, isCuffOn, isOnChest, clock, onArrange, onRest, onSay } = props;
   const { words } = useApp();
   const chest = useRef<SVGPathElement>(null);
   const say = words.sentence;
@@ -43,7 +45,11 @@ export function PersonScene(props: SceneProps) {
   /** A touch puts right what is not as it should be; of the rest it says how it is. */
   const touched = (isWrong: boolean, change: Arranged, wrong: string, right: string) => () => {
     if (isWrong) onArrange?.(change);
-    onSay(isWrong && onArrange === undefined ? `${wrong} ${say('practice.fixedNow')}` : right);
+    onSay(
+      isWrong && onArrange === undefined
+        ? `${wrong} ${say(clock === 'at-end' ? 'practice.noMoreTime' : 'practice.fixedNow')}`
+        : right,
+    );
   };
   useEffect(
     () =>
@@ -66,16 +72,13 @@ export function PersonScene(props: SceneProps) {
 
       {/* The clock on the wall: its long hand goes with the minutes that they have sat. */}
       <Spot
-        label={`${say('practice.clock')}: ${say('practice.sat', { minutes })}. ${say(minutes < RESTED_MINUTES ? 'practice.letSit' : 'practice.letPass')}`}
+        label={`${say('practice.clock')}: ${say('practice.sat', { minutes })}. ${say(clockSays(minutes, clock))}`}
         onTouch={() => {
-          onRest?.();
-          onSay(
-            onRest === undefined
-              ? say('practice.fixedNow')
-              : say('practice.sat', { minutes: minutes < RESTED_MINUTES ? RESTED_MINUTES : minutes + 1 }),
-          );
+          if (clock !== 'rest') return onSay(say(clockSays(minutes, clock)));
+          onRest();
+          onSay(say('practice.sat', { minutes: satAfter(minutes) }));
         }}
-        className={minutes < RESTED_MINUTES ? 'scene-wrong' : ''}
+        className={isTooSoon(minutes, clock) ? 'scene-wrong' : ''}
       >
         <circle className="scene-hit" cx="424" cy="56" r="40" />
         <circle className="scene-face" cx="424" cy="56" r="31" />

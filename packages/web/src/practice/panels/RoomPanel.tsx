@@ -43,7 +43,7 @@ export function RoomPanel({ engine, draft, change, next, ...more }: RoomProps) {
   const [fingers, setFingers] = useState<Laid | null>(null);
   const [said, setSaid] = useState<string | null>(null);
   const { scenario, seed } = draft.visit;
-  const looks = useMemo(() => looksOf(scenario, seed), [scenario, seed]);
+  const looks = useMemo(() => looksOf(scenario), [scenario]);
   const { circumstances, bladder } = useMemo(() => nowOf(draft.visit), [draft.visit]);
   const isFeelingWrist = isFingerOn(draft.visit.actions);
   const isFlat = useIsFlat(engine);
@@ -112,12 +112,20 @@ export function RoomPanel({ engine, draft, change, next, ...more }: RoomProps) {
               looks={looks}
               isCuffOn={draft.isCuffOn}
               isOnChest={isOnChest}
-              onArrange={isFlat ? arrange : undefined}
-              onRest={isFlat && !engine.isAtEnd ? rest : undefined}
+              clock={engine.isAtEnd ? 'at-end' : isFlat ? 'rest' : 'cuff-is-up'}
+              onArrange={isFlat && !engine.isAtEnd ? arrange : undefined}
+              onRest={rest}
               onSay={setSaid}
             />
             <p className="small soft" role="status">
-              {said ?? say(isFlat ? 'practice.sceneHint' : 'practice.fixedNow')}
+              {said ??
+                say(
+                  engine.isAtEnd
+                    ? 'practice.noMoreTime'
+                    : isFlat
+                      ? 'practice.sceneHint'
+                      : 'practice.fixedNow',
+                )}
             </p>
             <div className="room-tools">
               <Tool
@@ -125,7 +133,7 @@ export function RoomPanel({ engine, draft, change, next, ...more }: RoomProps) {
                 isOn={isOnChest}
                 onUse={listenAtChest}
               />
-              {scenario.standing === null || !isFlat ? null : (
+              {scenario.standing === null || !isFlat || engine.isAtEnd ? null : (
                 <Tool
                   text={say(isUp ? 'practice.sitDown' : 'practice.standUp')}
                   isOn={isUp}
@@ -141,6 +149,7 @@ export function RoomPanel({ engine, draft, change, next, ...more }: RoomProps) {
               seed={seed}
               looks={looks}
               armCm={scenario.armCm}
+              isLeft={isLeft}
               isCuffOn={draft.isCuffOn}
               cuffScale={CUFF_SCALE[bladder]}
               hasTape={draft.hasMeasuredArm && !draft.isCuffOn}

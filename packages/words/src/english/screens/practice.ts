@@ -83,6 +83,7 @@ export const practice = {
   sat: (f: { minutes: number }) => `Sat for ${f.minutes} min`,
   letSit: 'Let them sit quietly until five minutes are over',
   letPass: 'Let a minute go by',
+  noMoreTime: 'The visit has lasted twenty minutes: no more time goes by in it.',
   listenChest: 'Chest piece on the chest',
   chestAway: 'Chest piece off the chest',
   standUp: 'Ask them to stand up',

@@ -79,6 +79,7 @@ export const practice: Reworded<typeof english> = {
   sat: (f) => `Sentado desde hace ${f.minutes} min`,
   letSit: 'Dejar que esté sentado tranquilo hasta cumplir cinco minutos',
   letPass: 'Dejar pasar un minuto',
+  noMoreTime: 'La visita ha durado veinte minutos: en ella ya no pasa más tiempo.',
   listenChest: 'Campana en el pecho',
   chestAway: 'Quitar la campana del pecho',
   standUp: 'Pedir que se ponga de pie',

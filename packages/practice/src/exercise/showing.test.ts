@@ -130,3 +130,36 @@ test('no sound comes while the chest piece is in the hand', () => {
   expect(played.sounds.filter(({ atSeconds }) => atSeconds < pumping)).toEqual([]);
   expect(played.sounds.length).toBeGreaterThan(5);
 });
+
+describe('a silent gap', () => {
+  const gapOf = ({ steps }: ReturnType<typeof showing>) =>
+    steps.filter(({ code }) => code === 'gap' || code === 'gap-over');
+
+  // Physiology handbook 14: stiff pipe has its gap from 160 to 134 of the cuff, hidden shelf a wide one; 8.5: a gap goes with the pressure of the visit.
+  test.each(['stiff-pipe', 'hidden-shelf'])(
+    '%s: is named as it passes, between the sounds that a visit has',
+    (id) => {
+      for (const seed of SEEDS) {
+        const shown = showing(person(id), seed);
+        const had = debrief(shown.exercise).gap;
+        const [from, to] = gapOf(shown);
+        if (had === null) throw new Error('no gap');
+        expect(from?.code).toBe('gap');
+        expect(to?.code).toBe('gap-over');
+        // A sound is heard only on a beat: the last one before lies at the top or a beat over it, the next one under the bottom.
+        expect(Math.abs((from?.mmHg ?? 0) - had.topMmHg)).toBeLessThan(8);
+        expect(Math.abs((to?.mmHg ?? 0) - had.bottomMmHg)).toBeLessThan(8);
+        const first = shown.steps.find(({ code }) => code === 'first')?.atSeconds ?? Number.NaN;
+        const last = shown.steps.find(({ code }) => code === 'last')?.atSeconds ?? Number.NaN;
+        expect(from?.atSeconds).toBeGreaterThan(first);
+        expect(to?.atSeconds).toBeLessThan(last);
+      }
+    },
+  );
+
+  test('is named nowhere else: weak beats that are not heard are none', () => {
+    for (const scenario of SCENARIOS)
+      if (makePerson(scenario, 1).gap === null) expect(gapOf(showing(scenario, 1))).toEqual([]);
+    expect(gapOf(showing(person('quiet-morning'), 1))).toEqual([]);
+  });
+});

@@ -2,6 +2,7 @@ import {
   BLANK,
   backgroundThresholdDb,
   bladderFor,
+  makePerson,
   PROPER,
   type Scenario,
   SOUND_INSTRUMENT,
@@ -10,12 +11,15 @@ import { GOOD_OBSERVER } from '../observer/observer.js';
 import { demonstrated } from './demonstrate.js';
 import type { Exercise } from './exercise.js';
 import { type Manner, mannerOf } from './manner.js';
+import { replay } from './replay.js';
+import { roundedMark } from './roundedMark.js';
 import type { HandStep } from './show.js';
 
 /**
  * What is done or found from a second of the visit on. `other-gauge`: the person's own was looked at first and put away,
- * `mmHg` is what it showed with no air in the cuff; `quieter`: a place where sounds can be heard. `mmHg` of a moment is what is written
- * down; null where it is no pressure.
+ * `mmHg` is what it showed with no air in the cuff; `quieter`: a place where sounds can be heard; `gap`: the sounds fell silent between
+ * two phases, `gap-over`: they are back. `mmHg` of a moment is what is written down, and of a gap between which sounds it was; null where
+ * it is no pressure.
  */
 export type ShownStep = {
   readonly code:
@@ -25,6 +29,8 @@ export type ShownStep = {
     | 'first'
     | 'muffled'
     | 'last'
+    | 'gap'
+    | 'gap-over'
     | 'back'
     | 'over';
   readonly atSeconds: number;
@@ -75,10 +81,35 @@ export function showing(scenario: Scenario, seed: number): Showing {
       atSeconds: run.startSeconds + (atSeconds ?? 0),
       mmHg,
     })) ?? [];
+  const gap = manner === 'by-feel' ? [] : gapSteps(exercise);
   const over = { code: 'over' as const, atSeconds: exercise.seconds, mmHg: null };
   return {
     exercise,
     manner,
-    steps: [...before, ...[...steps, ...moments].toSorted((a, b) => a.atSeconds - b.atSeconds), over],
+    steps: [...before, ...[...steps, ...moments, ...gap].toSorted((a, b) => a.atSeconds - b.atSeconds), over],
   };
+}
+
+/** So many beats without a sound, one after the other, are a silence and no weak beat. */
+const SILENT_BEATS = 4;
+/** A silence is noticed so long after its last sound, seconds. */
+const NOTICED_SECONDS = 2;
+
+/** Where this very fall went through a silent gap: noticed a moment after its last sound, over with the next one. */
+function gapSteps(exercise: Exercise): ShownStep[] {
+  const { evidence, scenario, seed } = exercise;
+  if (evidence.run === null || makePerson(scenario, seed).gap === null) return [];
+  const { startSeconds } = evidence.run;
+  const thresholdDb = GOOD_OBSERVER.reader.thresholdDb + backgroundThresholdDb(scenario.noiseDbA);
+  const heard = replay(exercise).sounds.filter(
+    (one) => one.atSeconds > startSeconds && one.levelDb >= thresholdDb,
+  );
+  const at = heard.findIndex((one, index) => one.beat - (heard[index - 1]?.beat ?? one.beat) > SILENT_BEATS);
+  const [before, after] = [heard[at - 1], heard[at]];
+  if (at < 1 || before === undefined || after === undefined) return [];
+  const noticed = Math.min(before.atSeconds + NOTICED_SECONDS, (before.atSeconds + after.atSeconds) / 2);
+  return [
+    { code: 'gap', atSeconds: noticed, mmHg: roundedMark(before.cuffMmHg) },
+    { code: 'gap-over', atSeconds: after.atSeconds, mmHg: roundedMark(after.cuffMmHg) },
+  ];
 }

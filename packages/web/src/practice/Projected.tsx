@@ -18,7 +18,7 @@ import { SoundStrip } from './SoundStrip.js';
 import { StepHeading } from './StepHeading.js';
 import type { Said } from './said.js';
 import { scenarioLesson, scenarioTitle, whoText } from './scenarioText.js';
-import { stepText } from './shownText.js';
+import { sensedText, stepText } from './shownText.js';
 import { useSound } from './sound.js';
 import { TruthBeyond } from './TruthBeyond.js';
 import { KEYS_HERE, useKeys } from './useKeys.js';
@@ -88,7 +88,7 @@ export function Projected({ scenario, seed, onAnother }: ProjectedProps) {
   const state = sound.isHeldUp
     ? 'showing.stoppedSound'
     : isPlaying
-      ? 'practice.roomListens'
+      ? sensedText(step?.code ?? 'looking', shown.manner)
       : isOver
         ? 'showing.roomOver'
         : 'practice.roomAsk';

@@ -2,7 +2,18 @@ import type { Manner, ShownStep } from '@evenfall/practice';
 import type { Words } from '@evenfall/words';
 
 /** Steps of which a pressure is told. */
-const TOLD = ['other-gauge', 'lost', 'pumping', 'first', 'muffled', 'last', 'every-beat', 'back'] as const;
+const TOLD = [
+  'other-gauge',
+  'lost',
+  'pumping',
+  'first',
+  'muffled',
+  'last',
+  'every-beat',
+  'gap',
+  'gap-over',
+  'back',
+] as const;
 type Told = (typeof TOLD)[number];
 
 function isTold(code: ShownStep['code']): code is Told {
@@ -20,4 +31,24 @@ export function stepText(
   return words.sentence(
     code === 'falling' && manner === 'by-feel' ? 'showing.fallingFelt' : `showing.${code}`,
   );
+}
+
+/** What a class does at a step with its eyes and ears: nobody listens while a wrist is felt. */
+export function sensedText(code: ShownStep['code'], manner: Manner) {
+  switch (code) {
+    case 'feeling':
+    case 'lost':
+      return 'showing.wristIsFelt' as const;
+    case 'waiting':
+      return 'showing.wait' as const;
+    case 'looking':
+    case 'other-gauge':
+    case 'quieter':
+    case 'pumping':
+    case 'emptying':
+    case 'over':
+      return 'showing.watch' as const;
+    default:
+      return manner === 'by-feel' ? ('showing.wristIsFelt' as const) : ('practice.roomListens' as const);
+  }
 }

@@ -25,6 +25,8 @@ const FOUND = {
   lost: 'showing.lostAt',
   first: 'showing.firstAt',
   'every-beat': 'showing.everyAt',
+  gap: 'showing.gapAt',
+  'gap-over': 'showing.gapOverAt',
   muffled: 'showing.muffledAt',
   last: 'showing.lastAt',
   back: 'showing.backAt',
@@ -136,7 +138,9 @@ function WrittenDown({
   const say = words.sentence;
   const { systolic, muffled, diastolic } = entered;
   if (systolic === null) return null;
-  const every = steps.find(({ code }) => code === 'every-beat')?.mmHg ?? null;
+  const mmHgAt = (code: ShownStep['code']) => steps.find((one) => one.code === code)?.mmHg ?? null;
+  const every = mmHgAt('every-beat');
+  const [from, to] = [mmHgAt('gap'), mmHgAt('gap-over')];
   return (
     <div className="shown-written">
       <p className="small soft">{say('showing.writtenDown')}</p>
@@ -147,6 +151,7 @@ function WrittenDown({
         <span className="small soft">{say('pressure.mmHg')}</span>
       </p>
       {every === null ? null : <p>{say('showing.apart', { first: systolic, every })}</p>}
+      {from === null || to === null ? null : <p>{say('showing.gapWas', { from, to })}</p>}
       {notShownOf(scenario).map((one) => (
         <p key={one}>{say(one)}</p>
       ))}

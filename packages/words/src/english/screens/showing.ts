@@ -56,6 +56,14 @@ export const showing = {
     f.mmHg === null ? 'Listen.' : `They are muffled from ${say.number(f.mmHg)} on.`,
   last: (f: Told, say: Say) =>
     f.mmHg === null ? 'Listen.' : `The last sound: ${say.number(f.mmHg)}. Listen on, to be sure.`,
+  gap: (f: Told, say: Say) =>
+    f.mmHg === null
+      ? 'Listen.'
+      : `Silence below ${say.number(f.mmHg)}, and the pressure is not through yet: a silent gap. Listen on, down as before.`,
+  'gap-over': (f: Told, say: Say) =>
+    f.mmHg === null
+      ? 'Listen.'
+      : `They are back at ${say.number(f.mmHg)}: the gap is over. Whoever had pumped only into it would take this for the first sound.`,
   'every-beat': (f: Told, say: Say) =>
     f.mmHg === null
       ? 'On at the usual speed.'
@@ -78,6 +86,8 @@ export const showing = {
       .join('/'),
   apart: (f: { first: number; every: number }, say: Say) =>
     `${say.number(f.first)} while breathing out only, ${say.number(f.every)} with every beat: ${say.number(f.first - f.every)} mmHg apart. Over 10 cannot wait.`,
+  gapWas: (f: { from: number; to: number }, say: Say) =>
+    `A silent gap, from ${say.number(f.from)} to ${say.number(f.to)}: the numbers are those outside it. Write it beside them, and next time pump above it.`,
   rightOnly: 'This was the right arm. At a first visit the left one is measured too: that is your turn.',
   sittingOnly:
     'This was sitting. One and three minutes after standing up it is measured again: that is your turn.',
@@ -86,12 +96,17 @@ export const showing = {
   lostAt: 'pulse gone',
   firstAt: 'first sound',
   everyAt: 'every beat',
+  gapAt: 'silent below',
+  gapOverAt: 'heard again',
   muffledAt: 'muffled',
   lastAt: 'last sound',
   backAt: 'pulse back',
 
   // A whole room is shown.
   roomPlaying: 'The person is being measured',
+  wristIsFelt: 'The wrist is felt. Watch the needle.',
+  wait: 'Wait.',
+  watch: 'Watch.',
   roomOver: 'It is over. What did you hear, and where?',
   beforeFirst: 'Just before the first',
   fromStart: 'From the start',

@@ -50,6 +50,14 @@ export const showing: Reworded<typeof english> = {
     f.mmHg === null
       ? 'Escuchen.'
       : `El último ruido: ${say.number(f.mmHg)}. Se sigue escuchando, para estar seguros.`,
+  gap: (f, say) =>
+    f.mmHg === null
+      ? 'Escuche.'
+      : `Silencio por debajo de ${say.number(f.mmHg)}, y la presión aún no ha pasado: un silencio auscultatorio. Siga escuchando y bajando igual.`,
+  'gap-over': (f, say) =>
+    f.mmHg === null
+      ? 'Escuche.'
+      : `Vuelven a ${say.number(f.mmHg)}: el silencio ha terminado. Quien hubiera inflado solo hasta ahí tomaría este por el primer ruido.`,
   'every-beat': (f, say) =>
     f.mmHg === null
       ? 'Sigue a la velocidad habitual.'
@@ -70,6 +78,8 @@ export const showing: Reworded<typeof english> = {
       .join('/'),
   apart: (f, say) =>
     `${say.number(f.first)} solo al espirar, ${say.number(f.every)} en cada latido: ${say.number(f.first - f.every)} mmHg de diferencia. Más de 10 no puede esperar.`,
+  gapWas: (f, say) =>
+    `Un silencio auscultatorio, de ${say.number(f.from)} a ${say.number(f.to)}: los números son los de fuera de él. Anótelo junto a ellos y la próxima vez infle por encima.`,
   rightOnly:
     'Esto fue el brazo derecho. En una primera visita se mide también el izquierdo: eso le toca a usted.',
   sittingOnly:
@@ -79,10 +89,15 @@ export const showing: Reworded<typeof english> = {
   lostAt: 'pulso perdido',
   firstAt: 'primer ruido',
   everyAt: 'cada latido',
+  gapAt: 'silencio desde',
+  gapOverAt: 'se oyen de nuevo',
   muffledAt: 'apagados',
   lastAt: 'último ruido',
   backAt: 'vuelve el pulso',
   roomPlaying: 'Se está midiendo a la persona',
+  wristIsFelt: 'Se palpa la muñeca. Mire la aguja.',
+  wait: 'Espere.',
+  watch: 'Mire.',
   roomOver: 'Se acabó. ¿Qué se oyó, y dónde?',
   beforeFirst: 'Justo antes del primero',
   fromStart: 'Desde el principio',

@@ -4,7 +4,17 @@ import type { RoomEngine } from '../engine.js';
 import { Fingertips } from './Fingertips.js';
 import { FOCUSABLE } from './focusable.js';
 import { type Looks, looksClass } from './looks.js';
-import { ARM, arteryY, feltAt, type Laid, PIECE_RADIUS, within } from './placing.js';
+import {
+  ARM,
+  armPlaceOf,
+  arteryY,
+  feltAt,
+  type Laid,
+  mirrored,
+  PIECE_RADIUS,
+  VIEW,
+  within,
+} from './placing.js';
 import { Spot } from './Spot.js';
 
 export type InHand = 'chest-piece' | 'fingers';
@@ -14,6 +24,7 @@ type ArmProps = {
   readonly seed: number;
   readonly looks: Looks;
   readonly armCm: number;
+  readonly isLeft?: boolean;
   readonly isCuffOn: boolean;
   /** Half the width of the cuff's bladder, as drawn beside that of an adult's. */
   readonly cuffScale: number;
@@ -28,16 +39,21 @@ type ArmProps = {
   readonly onWrist?: (() => void) | undefined;
 };
 
-/** What of the picture is shown. */
-const VIEW = { x: 26, y: 10, width: 560, height: 224 };
 const KEY_PX = 4;
 /** An arm of this girth is drawn as it stands. */
 const DRAWN_CM = 29;
 
-/** The arm on the table from above, palm up: tape, cuff, crook of the elbow, wrist. */
+/** A hand lies palm up, its thumb away from the body: what is drawn of a left arm seen from above is turned over for a right one. */
+const TURNED_OVER = 'translate(0 256) scale(1 -1)';
+
+/**
+ * The arm on the table from above, palm up: tape, cuff, crook of the elbow, wrist. Drawn for the right arm; the left one is
+ * seen as in a mirror, but for what is written on it.
+ */
 export function ArmScene(props: ArmProps) {
   const { engine, seed, looks, armCm, isCuffOn, cuffScale, hasTape, inHand, laid, onLay, isFeelingWrist } =
     props;
+  const isLeft = props.isLeft ?? false;
   const { words } = useApp();
   const say = words.sentence;
   const svg = useRef<SVGSVGElement>(null);
@@ -71,13 +87,9 @@ export function ArmScene(props: ArmProps) {
       }),
     [engine, half, cuffScale, clarity],
   );
-  const placeOf = ({ clientX, clientY }: PointerEvent) => {
+  const placeOf = (event: PointerEvent) => {
     const box = svg.current?.getBoundingClientRect();
-    if (box === undefined) return null;
-    return within({
-      x: VIEW.x + ((clientX - box.left) / box.width) * VIEW.width,
-      y: VIEW.y + ((clientY - box.top) / box.height) * VIEW.height,
-    });
+    return box === undefined ? null : armPlaceOf(event, box, isLeft);
   };
   const drag = (event: PointerEvent) => {
     const place = placeOf(event);
@@ -90,7 +102,7 @@ export function ArmScene(props: ArmProps) {
     event.stopPropagation();
     const [x = 0, y = 0] = by;
     const from = laid ?? { x: ARM.elbowX + 30, y: 160 };
-    onLay(within({ x: from.x + x * KEY_PX, y: from.y + y * KEY_PX }));
+    onLay(within({ x: from.x + (isLeft ? -x : x) * KEY_PX, y: from.y + y * KEY_PX }));
   };
   const dy = half - 46;
   return (
@@ -109,95 +121,104 @@ export function ArmScene(props: ArmProps) {
         className="room-grain"
         d="M0 46 C 150 42 300 52 600 44 M0 204 C 180 210 380 200 600 208 M470 60 C 520 58 560 62 600 60"
       />
-      <path className="room-towel" d="M44 56 H452 L458 198 H40 Z" />
-      <path className="room-towel-line" d="M44 66 H452 M41 188 H457" />
-      {/* The hand lies open, palm up: thumb, four fingers, the lines of the palm. */}
-      <Hand />
-      {/* Sleeve, upper arm, forearm. */}
-      <path
-        className="scene-skin"
-        d={`M20 ${80 - dy} C 90 ${70 - dy} 150 ${78 - dy} 214 ${86 - dy * 0.7} C 236 ${90 - dy * 0.5} 252 ${92 - dy * 0.4} 270 90 C 330 86 380 98 420 108 L446 106 L446 157 L420 156 C 380 160 330 176 268 ${170 + dy * 0.4} C 240 ${172 + dy * 0.7} 150 ${168 + dy} 20 ${170 + dy} Z`}
-      />
-      <path className="scene-fill" d="M440 106.900 H452 V156.200 H440 Z" />
-      <path
-        className="scene-sleeve"
-        d={`M0 ${70 - dy} C 30 ${66 - dy} 52 ${70 - dy} 66 ${72 - dy} C 72 ${100} 72 ${140} 66 ${172 + dy} C 44 ${174 + dy} 20 ${176 + dy} 0 ${178 + dy} Z`}
-      />
-      <path
-        className="scene-line scene-faint"
-        d={`M244 ${96 - dy * 0.4} C 252 112 252 148 244 ${168 + dy * 0.5}`}
-      />
-      <path
-        className="scene-line scene-faint"
-        d="M418 112 C 424 124 424 144 418 154 M426 112 C 431 124 431 144 426 154"
-      />
-
-      {hasTape ? <Tape armCm={armCm} half={half} /> : null}
-
-      {isCuffOn ? (
-        <g>
-          <path ref={cuff} className="scene-cuff" d={cuffPath(half, cuffScale, 0)} />
-          <path className="scene-cuff-line" d={`M${214 - 12} ${82 - dy} V${172 + dy}`} />
-          <path className="scene-cuff-seam" d={`M${214 - 118 * cuffScale + 16} ${80 - dy} V${172 + dy}`} />
-          <path className="cuff-mark" d={`M196 ${150 + dy} l7 12 l-14 0 Z`} />
-          <path className="hose" d={`M150 ${170 + dy} C 150 214 200 226 240 244`} />
-          <path className="hose" d={`M170 ${170 + dy} C 172 206 230 216 280 244`} />
-        </g>
-      ) : null}
-
-      {/* The wrist. */}
-      <Spot label={say(isFeelingWrist ? 'practice.wristAway' : 'practice.wrist')} onTouch={props.onWrist}>
-        <circle className="scene-hit" cx={ARM.wrist.x} cy={ARM.wrist.y} r="28" />
-        <circle className="wrist-place" cx={ARM.wrist.x} cy={ARM.wrist.y} r="9" />
-        {isFeelingWrist ? (
-          <>
-            <circle ref={wrist} className="felt-ring" cx={ARM.wrist.x} cy={ARM.wrist.y} r="9" />
-            <Fingertips x={ARM.wrist.x} y={ARM.wrist.y + 4} count={3} toY={246} />
-          </>
-        ) : null}
-      </Spot>
-
-      {isLaying ? (
-        <g
-          ref={laying}
-          className="laying"
-          role="slider"
-          {...(onLay === undefined ? {} : FOCUSABLE)}
-          aria-valuemin={ARM.field.top}
-          aria-valuemax={ARM.field.bottom}
-          aria-valuenow={Math.round(laid?.y ?? ARM.field.bottom)}
-          aria-valuetext={props.laidText}
-          aria-label={`${say(inHand === 'fingers' ? 'practice.feelElbow' : 'practice.chestPiece')}. ${say('practice.chestPieceHint')}`}
-          onKeyDown={step}
-          onPointerDown={(event) => {
-            event.currentTarget.setPointerCapture(event.pointerId);
-            const place = placeOf(event);
-            if (place !== null) onLay?.(place);
-          }}
-          onPointerMove={drag}
-        >
-          <rect
-            className="scene-hit laying-field"
-            x={ARM.field.left - 18}
-            y={ARM.field.top - 18}
-            width={ARM.field.right - ARM.field.left + 36}
-            height={ARM.field.bottom - ARM.field.top + 36}
-            rx="18"
+      <g transform={isLeft ? `translate(${mirrored(0, true)} 0) scale(-1 1)` : ''}>
+        <path className="room-towel" d="M44 56 H452 L458 198 H40 Z" />
+        <path className="room-towel-line" d="M44 66 H452 M41 188 H457" />
+        <g transform={TURNED_OVER}>
+          {/* The hand lies open, palm up: thumb, four fingers, the lines of the palm. */}
+          <Hand />
+          {/* Sleeve, upper arm, forearm. */}
+          <path
+            className="scene-skin"
+            d={`M20 ${80 - dy} C 90 ${70 - dy} 150 ${78 - dy} 214 ${86 - dy * 0.7} C 236 ${90 - dy * 0.5} 252 ${92 - dy * 0.4} 270 90 C 330 86 380 98 420 108 L446 106 L446 157 L420 156 C 380 160 330 176 268 ${170 + dy * 0.4} C 240 ${172 + dy * 0.7} 150 ${168 + dy} 20 ${170 + dy} Z`}
           />
-          {laid === null ? null : inHand === 'fingers' ? (
-            <g key="fingers" transform={`translate(${laid.x} ${laid.y})`}>
-              <circle ref={elbow} className="felt-ring" r="8" opacity="0" />
-              <Fingertips x={0} y={4} count={2} toY={110} />
-            </g>
-          ) : (
-            <g key="piece" transform={`translate(${laid.x} ${laid.y})`}>
-              <path className="hose hose-thin" d="M0 0 C 30 30 60 66 64 140" />
-              <circle className="piece" r={PIECE_RADIUS} />
-              <circle className="piece-rim" r={laid.isPressed ? 9 : 12} />
-            </g>
-          )}
+          <path className="scene-fill" d="M440 106.900 H452 V156.200 H440 Z" />
+          <path
+            className="scene-line scene-faint"
+            d={`M244 ${96 - dy * 0.4} C 252 112 252 148 244 ${168 + dy * 0.5}`}
+          />
+          <path
+            className="scene-line scene-faint"
+            d="M418 112 C 424 124 424 144 418 154 M426 112 C 431 124 431 144 426 154"
+          />
         </g>
-      ) : null}
+        <path
+          className="scene-sleeve"
+          d={`M0 ${70 - dy} C 30 ${66 - dy} 52 ${70 - dy} 66 ${72 - dy} C 72 ${100} 72 ${140} 66 ${172 + dy} C 44 ${174 + dy} 20 ${176 + dy} 0 ${178 + dy} Z`}
+        />
+
+        {hasTape ? <Tape armCm={armCm} half={half} isLeft={isLeft} /> : null}
+
+        {isCuffOn ? (
+          <g>
+            <g transform={TURNED_OVER}>
+              <path ref={cuff} className="scene-cuff" d={cuffPath(half, cuffScale, 0)} />
+              <path className="scene-cuff-line" d={`M${214 - 12} ${82 - dy} V${172 + dy}`} />
+              <path
+                className="scene-cuff-seam"
+                d={`M${214 - 118 * cuffScale + 16} ${80 - dy} V${172 + dy}`}
+              />
+            </g>
+            <path className="cuff-mark" d={`M196 ${150 + dy} l7 12 l-14 0 Z`} />
+            <path className="hose" d={`M150 ${170 + dy} C 150 214 200 226 240 244`} />
+            <path className="hose" d={`M170 ${170 + dy} C 172 206 230 216 280 244`} />
+          </g>
+        ) : null}
+
+        {/* The wrist. */}
+        <Spot label={say(isFeelingWrist ? 'practice.wristAway' : 'practice.wrist')} onTouch={props.onWrist}>
+          <circle className="scene-hit" cx={ARM.wrist.x} cy={ARM.wrist.y} r="28" />
+          <circle className="wrist-place" cx={ARM.wrist.x} cy={ARM.wrist.y} r="9" />
+          {isFeelingWrist ? (
+            <>
+              <circle ref={wrist} className="felt-ring" cx={ARM.wrist.x} cy={ARM.wrist.y} r="9" />
+              <Fingertips x={ARM.wrist.x} y={ARM.wrist.y + 4} count={3} toY={246} />
+            </>
+          ) : null}
+        </Spot>
+
+        {isLaying ? (
+          <g
+            ref={laying}
+            className="laying"
+            role="slider"
+            {...(onLay === undefined ? {} : FOCUSABLE)}
+            aria-valuemin={ARM.field.top}
+            aria-valuemax={ARM.field.bottom}
+            aria-valuenow={Math.round(laid?.y ?? ARM.field.bottom)}
+            aria-valuetext={props.laidText}
+            aria-label={`${say(inHand === 'fingers' ? 'practice.feelElbow' : 'practice.chestPiece')}. ${say('practice.chestPieceHint')}`}
+            onKeyDown={step}
+            onPointerDown={(event) => {
+              event.currentTarget.setPointerCapture(event.pointerId);
+              const place = placeOf(event);
+              if (place !== null) onLay?.(place);
+            }}
+            onPointerMove={drag}
+          >
+            <rect
+              className="scene-hit laying-field"
+              x={ARM.field.left - 18}
+              y={ARM.field.top - 18}
+              width={ARM.field.right - ARM.field.left + 36}
+              height={ARM.field.bottom - ARM.field.top + 36}
+              rx="18"
+            />
+            {laid === null ? null : inHand === 'fingers' ? (
+              <g key="fingers" transform={`translate(${laid.x} ${laid.y})`}>
+                <circle ref={elbow} className="felt-ring" r="8" opacity="0" />
+                <Fingertips x={0} y={4} count={2} toY={110} />
+              </g>
+            ) : (
+              <g key="piece" transform={`translate(${laid.x} ${laid.y})`}>
+                <path className="hose hose-thin" d="M0 0 C 30 30 60 66 64 140" />
+                <circle className="piece" r={PIECE_RADIUS} />
+                <circle className="piece-rim" r={laid.isPressed ? 9 : 12} />
+              </g>
+            )}
+          </g>
+        ) : null}
+      </g>
     </svg>
   );
 }
@@ -231,7 +252,8 @@ function Hand() {
 }
 
 /** A tape round the middle of the upper arm, with the marks about the place where it meets its end. */
-function Tape({ armCm, half }: { readonly armCm: number; readonly half: number }) {
+function Tape(props: { readonly armCm: number; readonly half: number; readonly isLeft: boolean }) {
+  const { armCm, half, isLeft } = props;
   const marks = [-2, -1, 0, 1, 2].map((by) => Math.round(armCm) + by);
   const dy = half - 46;
   return (
@@ -243,7 +265,7 @@ function Tape({ armCm, half }: { readonly armCm: number; readonly half: number }
           <g key={cm} transform={`translate(${95 + (cm - armCm) * 38} 0)`}>
             <path className="scene-line" d="M0 0 V10" />
             {at < marks.length - 1 ? <path className="scene-line scene-faint" d="M19 0 V6" /> : null}
-            <text className="scene-text" y="26" textAnchor="middle">
+            <text className="scene-text" y="26" textAnchor="middle" transform={isLeft ? 'scale(-1 1)' : ''}>
               {cm}
             </text>
           </g>

@@ -21,7 +21,7 @@ export function ShownArm({ engine, exercise }: { readonly engine: RoomEngine; re
     <ArmScene
       engine={engine}
       seed={seed}
-      looks={looksOf(scenario, seed)}
+      looks={looksOf(scenario)}
       armCm={scenario.armCm}
       isCuffOn
       cuffScale={CUFF_SCALE[instrument.bladder]}

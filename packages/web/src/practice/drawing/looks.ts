@@ -1,6 +1,6 @@
 import { keyOf, type Scenario, uniformOf } from '@evenfall/physiology';
 
-/** What somebody looks like, as drawn. Nobody real: age and sex of the scenario, the rest by the seed. */
+/** What somebody looks like, as drawn. Nobody real: age and sex of the scenario, the rest by their id. */
 export type Looks = {
   readonly skin: 1 | 2 | 3 | 4;
   readonly hair: 'dark' | 'brown' | 'fair' | 'grey' | 'white';
@@ -12,14 +12,12 @@ export type Looks = {
   readonly size: number;
 };
 
-/** Draws of how somebody looks come after those of how they are found. */
-const FIRST_DRAW = 1200;
 const GROWN_YEARS = 15;
 
-/** The same person looks the same in every exercise of one seed. */
-export function looksOf({ ageYears, sex }: Pick<Scenario, 'ageYears' | 'sex'>, seed: number): Looks {
-  const key = keyOf(seed, 'patient');
-  const draw = (at: number) => uniformOf(key, FIRST_DRAW + at);
+/** The same person looks the same in every visit, and where it is shown how: the seed of a visit changes no face. */
+export function looksOf({ id, ageYears, sex }: Pick<Scenario, 'id' | 'ageYears' | 'sex'>): Looks {
+  const key = keyOf(numberOf(id), 'patient');
+  const draw = (at: number) => uniformOf(key, at);
   const isChild = ageYears < GROWN_YEARS;
   const isMan = sex === 'm';
   return {
@@ -40,6 +38,13 @@ export function looksOf({ ageYears, sex }: Pick<Scenario, 'ageYears' | 'sex'>, s
     shirt: (1 + Math.floor(3 * draw(4))) as Looks['shirt'],
     size: isChild ? 0.62 + (0.3 * ageYears) / GROWN_YEARS : 1,
   };
+}
+
+/** A number of 32 bits that stands for an id. Source: the hash FNV-1a of 32 bits, from memory. */
+export function numberOf(id: string): number {
+  let number = 0x811c9dc5;
+  for (const letter of id) number = Math.imul(number ^ (letter.codePointAt(0) ?? 0), 0x01000193);
+  return number >>> 0;
 }
 
 /** The class names that colour a drawing of somebody. */

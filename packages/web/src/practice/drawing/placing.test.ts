@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { ARM, arteryY, feltAt, heldAt, PIECE_RADIUS, within } from './placing.js';
+import { ARM, armPlaceOf, arteryY, feltAt, heldAt, mirrored, PIECE_RADIUS, VIEW, within } from './placing.js';
 
 // Decisions of this project; what being off or under the cuff does to the sound is tested in physiology.
 const artery = arteryY(5);
@@ -31,4 +31,18 @@ test('each person’s lies a little elsewhere, always where it can be reached', 
   const all = Array.from({ length: 200 }, (_, seed) => arteryY(seed));
   expect(new Set(all).size).toBeGreaterThan(190);
   for (const y of all) expect(within({ x: ARM.elbowX, y })).toEqual({ x: ARM.elbowX, y });
+});
+
+test('a finger on the picture of the left arm is where it is on the mirrored right one', () => {
+  const box = { left: 10, top: 20, width: VIEW.width / 2, height: VIEW.height / 2 };
+  const [x, y] = [ARM.elbowX, 130];
+  const at = (px: number) => ({
+    clientX: box.left + (px - VIEW.x) / 2,
+    clientY: box.top + (y - VIEW.y) / 2,
+  });
+  expect(armPlaceOf(at(x), box, false)).toEqual({ x, y });
+  expect(armPlaceOf(at(mirrored(x, true)), box, true)).toEqual({ x, y });
+  // Where the elbow of the one is, there is nothing of the other: the nearest place that can be reached.
+  expect(armPlaceOf(at(x), box, true).x).toBe(ARM.field.right);
+  expect(mirrored(mirrored(77, true), true)).toBe(77);
 });

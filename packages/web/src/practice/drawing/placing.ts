@@ -1,10 +1,13 @@
 import { type ChestPiece, keyOf, uniformOf } from '@evenfall/physiology';
 
+/** What of the arm's picture is shown, px. */
+export const VIEW = { x: 26, y: 10, width: 560, height: 224 } as const;
+
 /** The picture of the arm: where the cuff ends and over which part the artery can be heard; px. */
 export const ARM = {
   cuffEndsX: 214,
   elbowX: 246,
-  wrist: { x: 420, y: 122 },
+  wrist: { x: 420, y: 134 },
   /** Where chest piece or fingers can be laid. */
   field: { left: 196, right: 300, top: 88, bottom: 172 },
 } as const;
@@ -27,6 +30,23 @@ export function arteryY(seed: number): number {
 }
 
 export type Laid = { readonly x: number; readonly y: number; readonly isPressed: boolean };
+
+/** The left arm is the right one in a mirror: where it lies in the picture, and back again. */
+export function mirrored(x: number, isLeft: boolean): number {
+  return isLeft ? 2 * VIEW.x + VIEW.width - x : x;
+}
+
+/** A place of the page -> the place of the arm under it, px of the picture of a right arm. */
+export function armPlaceOf(
+  { clientX, clientY }: { readonly clientX: number; readonly clientY: number },
+  box: { readonly left: number; readonly top: number; readonly width: number; readonly height: number },
+  isLeft: boolean,
+): { x: number; y: number } {
+  return within({
+    x: mirrored(VIEW.x + ((clientX - box.left) / box.width) * VIEW.width, isLeft),
+    y: VIEW.y + ((clientY - box.top) / box.height) * VIEW.height,
+  });
+}
 
 /** Where it was laid and how it is held, as the rig takes it. */
 export function heldAt({ x, y, isPressed }: Laid, artery: number): { offMm: number; held: ChestPiece } {

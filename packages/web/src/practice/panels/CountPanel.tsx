@@ -36,7 +36,7 @@ export function CountPanel({ engine, draft, round, sign, onBack }: CountProps) {
     if (isStale) round.keep((was, start) => revived(was, session, start));
   }, [isStale, round, session]);
   const { at } = measuring;
-  const looks = useMemo(() => looksOf(draft.visit.scenario, draft.visit.seed), [draft.visit]);
+  const looks = useMemo(() => looksOf(draft.visit.scenario), [draft.visit.scenario]);
   const back = useOwnTouch(onBack);
   useEffect(() => {
     if (at === 'shown') onBack();

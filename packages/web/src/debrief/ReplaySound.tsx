@@ -1,7 +1,10 @@
 import { type Debrief, type Exercise, replay, traceAt } from '@evenfall/practice';
 import { useEffect, useMemo, useRef, useState } from 'react';
 import { useApp } from '../app/context.js';
-import { LOUDNESS, Replay, SoundPlayer } from '../practice/audio/index.js';
+import { LOUDNESS, Replay, SoundPlayer, warmUp } from '../practice/audio/index.js';
+import { FRESH_EARS, noiseHeard, readEars } from '../practice/ears.js';
+import { deviceShelf } from '../practice/keptPractice.js';
+import { loudnessNow, openCard, setLoudness as setRoomLoudness } from '../practice/sound.js';
 
 type ReplayProps = {
   readonly exercise: Exercise;
@@ -12,16 +15,24 @@ type ReplayProps = {
 const LEAD_SECONDS = 3;
 const STEP_SECONDS = 0.1;
 
-type Playing = { readonly card: AudioContext; readonly player: SoundPlayer; readonly again: Replay };
+type Playing = {
+  readonly card: AudioContext;
+  readonly player: SoundPlayer;
+  readonly again: Replay;
+  readonly leave: () => void;
+};
 
-/** The letting down heard again from any instant. The sound card is asked for when it is first played. */
+/**
+ * The letting down heard again from any instant, with the voice, the loudness and the noise that the room had. The page's sound card is
+ * asked for when it is first played; where nobody looks at the page it stops.
+ */
 export function ReplaySound({ exercise, result }: ReplayProps) {
   const { words } = useApp();
   const { fall, marks, sounds, cuffMmHg, tracePerSecond } = result;
   const events = useMemo(() => replay(exercise).sounds, [exercise]);
   const [at, setAt] = useState(fall.peakSeconds);
   const [isPlaying, setPlaying] = useState(false);
-  const [loudness, setLoudness] = useState<number>(LOUDNESS.start);
+  const [loudness, setLoudness] = useState<number>(loudnessNow());
   const playing = useRef<Playing | null>(null);
   const end = fall.endSeconds;
   useEffect(() => {
@@ -43,17 +54,23 @@ export function ReplaySound({ exercise, result }: ReplayProps) {
   }, [isPlaying, end, fall.peakSeconds]);
   useEffect(
     () => () => {
+      playing.current?.leave();
       playing.current?.again.stop();
-      void playing.current?.card.close();
+      playing.current?.player.dispose();
       playing.current = null;
     },
     [],
   );
   if (events.length === 0) return null;
-  const start = (from: number) => {
-    playing.current ??= made(exercise.seed, events);
-    const { card, player, again } = playing.current;
-    void card.resume();
+  const start = async (from: number) => {
+    const card = await openCard();
+    if (card === null) return;
+    if (playing.current?.card !== card) {
+      playing.current?.leave();
+      playing.current?.player.dispose();
+      playing.current = made(card, exercise, events, () => setPlaying(false));
+    }
+    const { player, again } = playing.current;
     player.setLoudness(loudness);
     again.play(from);
     setAt(from);
@@ -93,14 +110,14 @@ export function ReplaySound({ exercise, result }: ReplayProps) {
         <output aria-live="off">{says}</output>
       </div>
       <div className="buttons">
-        <button type="button" className="button" onClick={() => (isPlaying ? stop() : start(at))}>
+        <button type="button" className="button" onClick={() => (isPlaying ? stop() : void start(at))}>
           {words.sentence(isPlaying ? 'debrief.replayStop' : 'debrief.replayPlay')}
         </button>
         {first === undefined ? null : (
           <button
             type="button"
             className="button button-quiet"
-            onClick={() => start(before(first.atSeconds))}
+            onClick={() => void start(before(first.atSeconds))}
           >
             {words.sentence('debrief.replayFirst')}
           </button>
@@ -111,7 +128,7 @@ export function ReplaySound({ exercise, result }: ReplayProps) {
               key={what}
               type="button"
               className="button button-quiet"
-              onClick={() => start(before(atSeconds))}
+              onClick={() => void start(before(atSeconds))}
             >
               {words.sentence('debrief.replayMark', { what: words.sentence(`debrief.${what}`) })}
             </button>
@@ -130,6 +147,7 @@ export function ReplaySound({ exercise, result }: ReplayProps) {
             aria-valuetext={words.sentence('debrief.loudnessSays', { share: loudness })}
             onInput={({ currentTarget }) => {
               setLoudness(currentTarget.valueAsNumber);
+              setRoomLoudness(currentTarget.valueAsNumber);
               playing.current?.player.setLoudness(currentTarget.valueAsNumber);
             }}
           />
@@ -140,8 +158,18 @@ export function ReplaySound({ exercise, result }: ReplayProps) {
   );
 }
 
-function made(seed: number, events: ReturnType<typeof replay>['sounds']): Playing {
-  const card = new AudioContext();
-  const player = new SoundPlayer(card, { seed });
-  return { card, player, again: new Replay(player, events) };
+function made(
+  card: AudioContext,
+  { seed, scenario }: Exercise,
+  events: ReturnType<typeof replay>['sounds'],
+  onStopped: () => void,
+): Playing {
+  const { isLoudspeakerVoice } = (readEars(deviceShelf()) ?? FRESH_EARS).aids;
+  const player = new SoundPlayer(card, { seed, isLoudspeakerVoice });
+  warmUp(player);
+  player.setRoom(noiseHeard(scenario.noiseDbA));
+  // The noise is of the place and comes with the sounds.
+  player.stop();
+  const again = new Replay(player, events);
+  return { card, player, again, leave: again.stopWhenAway(document, card, onStopped) };
 }

@@ -9,7 +9,7 @@ import { useWakeLock } from '../round/useWakeLock.js';
 import { ClassSaid } from './ClassSaid.js';
 import { ShownArm } from './drawing/ShownArm.js';
 import { ShownGrip } from './drawing/ShownGrip.js';
-import { NO_AIDS } from './ears.js';
+import { NO_AIDS, noiseHeard } from './ears.js';
 import type { RoomEngine } from './engine.js';
 import { heldAgainst } from './heldAgainst.js';
 import { LiveGauge } from './LiveGauge.js';
@@ -45,7 +45,7 @@ export function Projected({ scenario, seed, onAnother }: ProjectedProps) {
   const [showsSounds, setShowsSounds] = useState(false);
   const [said, setSaid] = useState<readonly Said[]>([]);
   const { noiseDbA } = exercise.scenario;
-  const sound = useSound(engine, { seed, aids: HEARD, noiseDbA: noiseDbA > 45 ? noiseDbA : null });
+  const sound = useSound(engine, { seed, aids: HEARD, noiseDbA: noiseHeard(noiseDbA) });
   useWakeLock(true);
   useEffect(() => play(), [play]);
   useEffect(() => {

@@ -1,6 +1,6 @@
 import { CHECK_LEVELS_DB } from '@evenfall/physiology/audio';
 import { expect, test } from 'vitest';
-import { FRESH_EARS, keepEars, readEars, thresholdOf } from './ears.js';
+import { FRESH_EARS, keepEars, noiseHeard, readEars, thresholdOf } from './ears.js';
 
 // Physiology handbook 13: three taps at 20, 10 and 5 dB, which were heard; the threshold is stored.
 test.each([
@@ -27,4 +27,10 @@ test('what was said of the ears is there the next time; a broken note is asked a
   expect(readEars(shelf)).toEqual({ ...FRESH_EARS, thresholdDb: 10 });
   for (const key of kept.keys()) kept.set(key, '{');
   expect(readEars(shelf)).toBeNull();
+});
+
+test('a quiet room is not played, a noisy one is as loud as it is', () => {
+  expect(noiseHeard(38)).toBeNull();
+  expect(noiseHeard(45)).toBeNull();
+  expect(noiseHeard(68)).toBe(68);
 });

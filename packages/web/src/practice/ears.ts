@@ -35,3 +35,11 @@ export function keepEars(shelf: PracticeShelf | null, ears: Ears): void {
 export function thresholdOf(heard: number, levelsDb: readonly number[]): number {
   return heard === 0 ? (levelsDb[0] ?? 0) + 1 : (levelsDb[heard - 1] ?? 0);
 }
+
+/** Noise of a place, dB(A), as it is played: none where a room is quiet. */
+export function noiseHeard(noiseDbA: number): number | null {
+  return noiseDbA > QUIET_DBA ? noiseDbA : null;
+}
+
+/** A room so quiet is heard as none. Source: no source, decision of this project. */
+const QUIET_DBA = 45;

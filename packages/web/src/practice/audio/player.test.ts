@@ -254,6 +254,46 @@ test('room and air go round; turned to nothing they are silent', () => {
   expect(started).toHaveLength(2);
 });
 
+test('the noise of a place ends with a stop and is back when it goes on', () => {
+  const { card, gains } = fakeCard();
+  const player = new SoundPlayer(card, { seed: 4 });
+  player.setRoom(70);
+  const loud = gains.at(-1)?.value;
+  expect(loud).toBeGreaterThan(0);
+  player.start(0);
+  player.stop();
+  expect(gains.at(-1)?.value).toBe(0);
+  player.start(3);
+  expect(gains.at(-1)?.value).toBe(loud);
+});
+
+test('a replay stops when its page is hidden or its card is taken away, and says so', () => {
+  const { card } = fakeCard();
+  const replay = new Replay(new SoundPlayer(card, { seed: 4 }), [at(1, 1)], () => () => {});
+  const page = Object.assign(new EventTarget(), { visibilityState: 'visible' });
+  const audio = Object.assign(new EventTarget(), { state: 'running' });
+  let stops = 0;
+  const leave = replay.stopWhenAway(page, audio, () => {
+    stops += 1;
+  });
+  replay.play(0);
+  page.dispatchEvent(new Event('visibilitychange'));
+  audio.dispatchEvent(new Event('statechange'));
+  expect([replay.isPlaying, stops]).toEqual([true, 0]);
+  page.visibilityState = 'hidden';
+  page.dispatchEvent(new Event('visibilitychange'));
+  expect([replay.isPlaying, stops]).toEqual([false, 1]);
+  page.visibilityState = 'visible';
+  replay.play(0);
+  audio.state = 'interrupted';
+  audio.dispatchEvent(new Event('statechange'));
+  expect([replay.isPlaying, stops]).toEqual([false, 2]);
+  leave();
+  replay.play(0);
+  audio.dispatchEvent(new Event('statechange'));
+  expect(replay.isPlaying).toBe(true);
+});
+
 test('a replay plays every sound from where it is started, each once and at its instant, and seeks', () => {
   const { card, started, voices } = fakeCard();
   const player = new SoundPlayer(card, { seed: 4 });

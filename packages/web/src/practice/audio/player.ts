@@ -67,6 +67,8 @@ export class SoundPlayer {
   /** How many sources the card has not ended yet. */
   private going = 0;
   private isRetired = false;
+  /** How loud the place is while something is played. */
+  private roomDbA: number | null = null;
 
   constructor(card: SoundCard, options: PlayerOptions, visitSeconds = 0) {
     this.card = card;
@@ -85,6 +87,8 @@ export class SoundPlayer {
     this.silence();
     this.startedAt = visitSeconds;
     this.clock.start(visitSeconds, LOOK_AHEAD_SECONDS);
+    // A stop took the noise of the place away with all else.
+    this.setRoom(this.roomDbA);
   }
 
   /** What is heard ends, what was planned is taken back; the visit stays where it is. */
@@ -182,6 +186,7 @@ export class SoundPlayer {
 
   /** The noise of the place, dB(A); null: none. */
   setRoom(noiseDbA: number | null): void {
+    this.roomDbA = noiseDbA;
     if (noiseDbA === null && !this.streams.has('room')) return;
     const { sampleRate } = this.card;
     const stream = this.streamOf('room', () => {

@@ -14,6 +14,9 @@ const everyInterval: Every = (ms, call) => {
   return () => clearInterval(id);
 };
 
+type Page = EventTarget & { readonly visibilityState: string };
+type Card = EventTarget & { readonly state: string };
+
 /** A run that is over, heard again from any instant of it. */
 export class Replay {
   private readonly player: SoundPlayer;
@@ -50,6 +53,21 @@ export class Replay {
     this.stopLooking?.();
     this.stopLooking = null;
     this.player.stop();
+  }
+
+  /** Stops it, as the room stops, where nobody looks at the page any more or the card is taken away. Answers how to leave that off. */
+  stopWhenAway(page: Page, card: Card, onStopped: () => void): () => void {
+    const look = () => {
+      if (!this.isPlaying || (page.visibilityState !== 'hidden' && card.state === 'running')) return;
+      this.stop();
+      onStopped();
+    };
+    page.addEventListener('visibilitychange', look);
+    card.addEventListener('statechange', look);
+    return () => {
+      page.removeEventListener('visibilitychange', look);
+      card.removeEventListener('statechange', look);
+    };
   }
 
   /** To another instant; it goes on from there if it was playing. */

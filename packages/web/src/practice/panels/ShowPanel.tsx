@@ -4,7 +4,7 @@ import { useCallback, useEffect, useState } from 'react';
 import { useApp } from '../../app/context.js';
 import { ShownArm } from '../drawing/ShownArm.js';
 import { ShownGrip } from '../drawing/ShownGrip.js';
-import type { Ears } from '../ears.js';
+import { type Ears, noiseHeard } from '../ears.js';
 import { LiveGauge } from '../LiveGauge.js';
 import { SoundStrip } from '../SoundStrip.js';
 import { StepHeading } from '../StepHeading.js';
@@ -38,7 +38,7 @@ export function ShowPanel({ scenario, seed, ears, onEnd }: ShowProps) {
   const say = words.sentence;
   const { shown, exercise, engine, isPlaying, isOver, play, stop } = useShown(scenario, seed);
   const { noiseDbA } = exercise.scenario;
-  const sound = useSound(engine, { seed, aids: ears.aids, noiseDbA: noiseDbA > 45 ? noiseDbA : null });
+  const sound = useSound(engine, { seed, aids: ears.aids, noiseDbA: noiseHeard(noiseDbA) });
   // Sound is asked for before anything is shown: the first of it is not to be missed.
   const [isAsked, setAsked] = useState(() => hasSoundHere() && !sound.isOn);
   const make = useCallback((seconds: number) => stepsBy(shown, seconds), [shown]);

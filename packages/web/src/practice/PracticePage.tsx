@@ -8,8 +8,9 @@ import { useOwnScenarios } from '../scenarios/ownScenarios.js';
 import { GiveUp } from './GiveUp.js';
 import { GROUP_NAMES, GROUPS } from './groups.js';
 import { roomAt } from './roomAt.js';
-import { scenarioTitle, whoText } from './scenarioText.js';
+import { scenarioLesson, scenarioTitle, whoText } from './scenarioText.js';
 import { usePractice } from './usePractice.js';
+import { MET, personName } from './whoComesIn.js';
 
 /** Who comes in: the simulated people, and what is under way. */
 export function PracticePage() {
@@ -21,6 +22,7 @@ export function PracticePage() {
     if (isElsewhere) goOnHere();
   }, [isElsewhere, goOnHere]);
   const [, go] = useLocation();
+  const own = useOwnScenarios().asked.value ?? [];
   return (
     <SimulatedPage
       title={say('practice.title')}
@@ -31,7 +33,7 @@ export function PracticePage() {
       <WhoMeasures />
       {draft === null ? null : (
         <div className="notice practice-under-way">
-          <p>{say('practice.underWay', { text: scenarioTitle(draft.visit.scenario, words) })}</p>
+          <p>{say('practice.underWay', { text: personName(draft.visit.scenario) })}</p>
           <div className="buttons">
             <Link href={roomAt(draft.visit.scenario.id)} className="button button-first">
               {say('practice.goOn')}
@@ -54,16 +56,17 @@ export function PracticePage() {
             {say('practice.surprise')}
           </button>
         </div>
-        {GROUP_NAMES.map((group) => (
+        {MET.map(({ group, ids }) => (
           <section key={group} aria-labelledby={`practice-${group}`}>
             <h3 id={`practice-${group}`} className="practice-group">
-              {say(`practice.group-${group}`)}
+              {say(`practice.met-${group}`)}
             </h3>
-            <People scenarios={GROUPS[group].map(scenarioOf).filter((one) => one !== undefined)} />
+            <People scenarios={peopleOf(ids)} />
           </section>
         ))}
       </section>
-      <OwnPeople />
+      <OwnPeople own={own} />
+      <Lessons own={own} />
       <div className="buttons">
         <Link href="/practice/room" className="button">
           {say('practice.forAll')}
@@ -83,9 +86,8 @@ export function PracticePage() {
 }
 
 /** Those that the place made for itself; nothing where there is none, or where they cannot be asked for just now. */
-function OwnPeople() {
+function OwnPeople({ own }: { readonly own: readonly Scenario[] }) {
   const { words } = useApp();
-  const own = useOwnScenarios().asked.value ?? [];
   if (own.length === 0) return null;
   return (
     <section aria-labelledby="practice-own">
@@ -95,6 +97,44 @@ function OwnPeople() {
   );
 }
 
+/** For whoever teaches: what each person is there for. A learner who looks here finds the lesson before the person. */
+function Lessons({ own }: { readonly own: readonly Scenario[] }) {
+  const { words } = useApp();
+  const say = words.sentence;
+  const list = (scenarios: readonly Scenario[]) => (
+    <ul className="practice-lessons">
+      {scenarios.map((scenario) => (
+        <li key={scenario.id}>
+          <Link href={roomAt(scenario.id)}>{personName(scenario)}</Link>
+          {': '}
+          <strong>{scenarioTitle(scenario, words)}</strong>. {scenarioLesson(scenario, words)}
+        </li>
+      ))}
+    </ul>
+  );
+  return (
+    <details className="practice-teacher">
+      <summary>{say('practice.forTeachers')}</summary>
+      {GROUP_NAMES.map((group) => (
+        <section key={group}>
+          <h3 className="practice-group">{say(`practice.group-${group}`)}</h3>
+          {list(peopleOf(GROUPS[group]))}
+        </section>
+      ))}
+      {own.length === 0 ? null : (
+        <section>
+          <h3 className="practice-group">{say('practice.ofOurOwn')}</h3>
+          {list(own)}
+        </section>
+      )}
+    </details>
+  );
+}
+
+function peopleOf(ids: readonly string[]): readonly Scenario[] {
+  return ids.map(scenarioOf).filter((one) => one !== undefined);
+}
+
 function People({ scenarios }: { readonly scenarios: readonly Scenario[] }) {
   const { words } = useApp();
   return (
@@ -102,7 +142,7 @@ function People({ scenarios }: { readonly scenarios: readonly Scenario[] }) {
       {scenarios.map((scenario) => (
         <li key={scenario.id}>
           <Link href={roomAt(scenario.id)} className="practice-card">
-            <span className="practice-name">{scenarioTitle(scenario, words)}</span>
+            <span className="practice-name">{personName(scenario)}</span>
             <span className="small soft">{whoText(scenario, words)}</span>
           </Link>
         </li>

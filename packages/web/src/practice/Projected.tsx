@@ -34,8 +34,8 @@ type ProjectedProps = {
 };
 
 /**
- * What a whole room looks at and listens to. The truth takes the place of the picture, and what else comes and goes stands below
- * the buttons: they stay where the hand is.
+ * What a whole room looks at and listens to. The truth takes the place of the picture, and what comes and goes stands below
+ * the buttons and the field of what the class said: they stay where the hand is, and on a projector nothing of them is below its edge.
  */
 export function Projected({ scenario, seed, onAnother }: ProjectedProps) {
   const { words } = useApp();
@@ -99,33 +99,16 @@ export function Projected({ scenario, seed, onAnother }: ProjectedProps) {
         <LiveGauge engine={engine} />
       </div>
       <div className="projected-beside">
-        <p className="projected-state" role="status">
-          {say(state)}
-        </p>
+        <div className="projected-now">
+          <p className="projected-state" role="status">
+            {say(state)}
+          </p>
+          <Clock engine={engine} seconds={exercise.seconds} />
+        </div>
         <div className="projected-doing">
           <p>{step === undefined ? null : stepText(step, shown.manner, words, isRevealed)}</p>
           <ShownGrip code={step?.code ?? 'looking'} />
-          <div className="projected-place">
-            {result === null || held === null ? (
-              <ShownArm engine={engine} exercise={exercise} />
-            ) : (
-              <div>
-                <p className="small soft">{say('debrief.had')}</p>
-                <p className="projected-numbers">{say('showing.numbersNow', held.had)}</p>
-                <p>{say('showing.trueOnAverage', held.truth)}</p>
-                {held.isMuffled ? <p>{say('showing.isMuffled')}</p> : null}
-                <p>
-                  <strong>{scenarioTitle(scenario, words)}</strong> · {whoText(scenario, words)} ·{' '}
-                  {say('practice.pulse')} {words.say.rate(result.truth.pulsePerMinute)} ·{' '}
-                  {say('practice.breaths')} {words.say.rate(result.truth.breathsPerMinute)}
-                </p>
-                {lesson === null ? null : <p>{lesson}</p>}
-                <TruthBeyond scenario={scenario} truth={result.truth} />
-              </div>
-            )}
-          </div>
         </div>
-        <Clock engine={engine} seconds={exercise.seconds} />
         <div className="room-buttons">
           <button type="button" className="button button-first" onClick={toggle}>
             {say(isPlaying ? 'practice.stop' : isOver ? 'showing.fromStart' : 'practice.goOnNow')}
@@ -157,6 +140,25 @@ export function Projected({ scenario, seed, onAnother }: ProjectedProps) {
           )}
         </div>
         <ClassSaid said={said} onSaid={setSaid} held={held} />
+        <div className="projected-place">
+          {result === null || held === null ? (
+            <ShownArm engine={engine} exercise={exercise} />
+          ) : (
+            <div>
+              <p className="small soft">{say('debrief.had')}</p>
+              <p className="projected-numbers">{say('showing.numbersNow', held.had)}</p>
+              <p>{say('showing.trueOnAverage', held.truth)}</p>
+              {held.isMuffled ? <p>{say('showing.isMuffled')}</p> : null}
+              <p>
+                <strong>{scenarioTitle(scenario, words)}</strong> · {whoText(scenario, words)} ·{' '}
+                {say('practice.pulse')} {words.say.rate(result.truth.pulsePerMinute)} ·{' '}
+                {say('practice.breaths')} {words.say.rate(result.truth.breathsPerMinute)}
+              </p>
+              {lesson === null ? null : <p>{lesson}</p>}
+              <TruthBeyond scenario={scenario} truth={result.truth} />
+            </div>
+          )}
+        </div>
         {showsSounds ? <SoundStrip engine={engine} noiseDbA={noiseDbA} /> : null}
         {sound.isOn ? <Loudness share={sound.loudness} onChange={sound.setLoudness} /> : null}
         <p className="small soft">{say('practice.roomKeys')}</p>

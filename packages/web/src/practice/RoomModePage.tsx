@@ -8,6 +8,7 @@ import { LetterKeys } from './LetterKeys.js';
 import { Projected } from './Projected.js';
 import { scenarioTitle, whoText } from './scenarioText.js';
 import { openCard } from './sound.js';
+import { personName } from './whoComesIn.js';
 
 /** Somebody whom nobody knows before the truth is shown. */
 const BY_CHANCE = '';
@@ -18,6 +19,8 @@ export function RoomModePage() {
   const say = words.sentence;
   const [chosen, setChosen] = useState<{ readonly scenario: Scenario; readonly seed: number } | null>(null);
   const [id, setId] = useState<string>(SCENARIOS[0]?.id ?? BY_CHANCE);
+  // The class sees what is chosen: what a person teaches is named only where a hand asks for it.
+  const [namesLessons, setNamesLessons] = useState(false);
   const own = useOwnScenarios().asked.value;
   const all = useMemo(() => [...SCENARIOS, ...(own ?? [])], [own]);
   const begin = async () => {
@@ -30,7 +33,9 @@ export function RoomModePage() {
   const back = { href: '/practice', text: say('practice.title') };
   const option = (one: Scenario) => (
     <option key={one.id} value={one.id}>
-      {`${scenarioTitle(one, words)} · ${whoText(one, words)}`}
+      {[...(namesLessons ? [scenarioTitle(one, words)] : []), personName(one), whoText(one, words)].join(
+        ' · ',
+      )}
     </option>
   );
   return (
@@ -56,6 +61,14 @@ export function RoomModePage() {
               </select>
             )}
           </Field>
+          <label className="tick small">
+            <input
+              type="checkbox"
+              checked={namesLessons}
+              onChange={({ target }) => setNamesLessons(target.checked)}
+            />
+            <span>{say('practice.nameLessons')}</span>
+          </label>
           <p className="small soft">{say('practice.roomKeys')}</p>
           <LetterKeys />
           <button type="submit" className="button button-first button-large">

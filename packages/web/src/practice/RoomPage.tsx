@@ -1,4 +1,4 @@
-import { type Scenario, scenarioOf } from '@evenfall/physiology';
+import { type Arranged, type Scenario, scenarioOf } from '@evenfall/physiology';
 import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import { Link } from 'wouter';
 import { useApp } from '../app/context.js';
@@ -13,7 +13,7 @@ import { useOwnScenarios } from '../scenarios/ownScenarios.js';
 import { loadAbout } from '../server/load.js';
 import { begunPractice } from './begin.js';
 import { arteryY, heldAt } from './drawing/placing.js';
-import { type Ears, FRESH_EARS, keepEars, readEars } from './ears.js';
+import { type Ears, FRESH_EARS, keepEars, noiseHeard, readEars } from './ears.js';
 import { devicePictures, RoomEngine } from './engine.js';
 import { LONGEST_SECONDS } from './exerciseOf.js';
 import { feltSince } from './feltSince.js';
@@ -27,16 +27,18 @@ import { EarsPanel, Loudness } from './panels/EarsPanel.js';
 import { RoomNext } from './panels/RoomNext.js';
 import { RoomPanel } from './panels/RoomPanel.js';
 import { ShowPanel } from './panels/ShowPanel.js';
+import { WrittenPanel } from './panels/WrittenPanel.js';
 import { placeOf } from './placeOf.js';
 import { roomAt } from './roomAt.js';
 import { StepHeading } from './StepHeading.js';
-import { scenarioTitle, whoText } from './scenarioText.js';
 import { hasSoundHere, useSound } from './sound.js';
 import { CONTACT_SECONDS, noiseOf, type Touched } from './touched.js';
+import { useIsFlat } from './useIsFlat.js';
 import { KEYS_HERE, useKeys } from './useKeys.js';
 import { type Change, usePractice, useRoundOf } from './usePractice.js';
-import { Visit } from './visit.js';
+import { nowOf, Visit } from './visit.js';
 import { onceHandedOver } from './waitingExercise.js';
+import { personName, seenText } from './whoComesIn.js';
 
 /** The room of one simulated person. */
 export function RoomPage({ scenario: id }: { readonly scenario: string }) {
@@ -59,7 +61,7 @@ export function RoomPage({ scenario: id }: { readonly scenario: string }) {
     );
   const isUnderWay = draft !== null && draft.visit.scenario.id === id;
   return (
-    <SimulatedPage title={scenarioTitle(scenario, words)} back={back} isBare isWide>
+    <SimulatedPage title={personName(scenario)} back={back} isBare isWide>
       {isUnderWay && practice.isElsewhere ? (
         <div className="notice">
           <p>{words.sentence('practice.elsewhere')}</p>
@@ -105,7 +107,7 @@ function Begin({ scenario, draft, onBegin, onGiveUp }: BeginProps) {
     return <ShowPanel scenario={scenario} seed={shownSeed} ears={ears} onEnd={() => setShownSeed(null)} />;
   return (
     <>
-      <p>{whoText(scenario, words)}</p>
+      <p>{seenText(scenario, words)}</p>
       {draft === null ? (
         <EarsPanel ears={ears} done={words.sentence('practice.withSound')} onDone={begin} />
       ) : (
@@ -113,7 +115,7 @@ function Begin({ scenario, draft, onBegin, onGiveUp }: BeginProps) {
           <p>
             {words.sentence('practice.otherUnderWay')}{' '}
             <Link href={roomAt(draft.visit.scenario.id)}>
-              {words.sentence('practice.underWay', { text: scenarioTitle(draft.visit.scenario, words) })}
+              {words.sentence('practice.underWay', { text: personName(draft.visit.scenario) })}
             </Link>
           </p>
           <GiveUp onGiveUp={onGiveUp} />
@@ -162,7 +164,7 @@ function Exercise({ draft, put, change, keepQuietly, forget }: ExerciseProps) {
   const sound = useSound(engine, {
     seed: draft.visit.seed,
     aids: draft.aids,
-    noiseDbA: draft.visit.scenario.noiseDbA > 45 ? draft.visit.scenario.noiseDbA : null,
+    noiseDbA: noiseHeard(draft.visit.scenario.noiseDbA),
   });
   const touched = useRef(0);
   const rubbedAt = useRef(Number.NEGATIVE_INFINITY);
@@ -278,7 +280,7 @@ function Exercise({ draft, put, change, keepQuietly, forget }: ExerciseProps) {
   atEnd.current = () => {
     if (stopped === 'at-end') return;
     setStopped('at-end');
-    if (step !== 'done' && step !== 'numbers') to('done');
+    if (step !== 'done' && step !== 'numbers' && step !== 'written') to('done');
   };
   const toRoom = useCallback(() => to('room'), [to]);
   const count = (sign: 'pulse' | 'breaths') => {
@@ -313,9 +315,21 @@ function Exercise({ draft, put, change, keepQuietly, forget }: ExerciseProps) {
     // The screen of the reading leads on by itself, or back to the cuff where that is changed.
     if (step === 'numbers' && isReadingIn) {
       change((was) => ({ ...was, runFrom: was.writtenFrom ?? null }));
-      to('done');
+      to('written');
     } else if (step === 'numbers' && isToRoom) to('room');
   }, [step, isReadingIn, isToRoom, to, change]);
+  /** Taken again with the person otherwise: on another arm the cuff is put on anew. */
+  const again = (arranged: Arranged) => {
+    engine.visit.arrange(arranged, null, engine.secondsAt(performance.now()));
+    if (arranged.arm !== undefined && draft.piece !== null)
+      engine.act({ kind: 'chest-piece', offMm: null, held: 'light' }, performance.now());
+    change((was) => ({
+      ...was,
+      ...(arranged.arm === undefined ? {} : { isCuffOn: false, piece: null }),
+      visit: engine.visit.data(),
+    }));
+    to('room');
+  };
   useKeys((key, { repeat }) => {
     if (step !== 'room' || repeat || (key !== 'p' && key !== 'P')) return false;
     stopOrGoOn();
@@ -325,6 +339,7 @@ function Exercise({ draft, put, change, keepQuietly, forget }: ExerciseProps) {
   const measuring = round.draft.pressure.measuring;
   const { place } = round.draft.pressure;
   const isAtEnd = stopped === 'at-end';
+  const isFlat = useIsFlat(engine);
   // That nothing more can be done is said where it is kept, too.
   const isStanding = stopped !== null && (isLive || isAtEnd) && !isKept;
   return (
@@ -401,6 +416,18 @@ function Exercise({ draft, put, change, keepQuietly, forget }: ExerciseProps) {
             {say('practice.backToRoom')}
           </button>
         </div>
+      ) : step === 'written' ? (
+        <WrittenPanel
+          draft={draft}
+          canArrange={isFlat && !isAtEnd}
+          isAtEnd={isAtEnd}
+          onAgain={toRoom}
+          onOtherArm={() =>
+            again({ arm: nowOf(draft.visit).circumstances.arm === 'left' ? 'right' : 'left' })
+          }
+          onPosture={(posture) => again({ posture })}
+          onDone={() => to('done')}
+        />
       ) : step === 'done' ? (
         <DonePanel
           draft={draft}

@@ -2,8 +2,8 @@ import type { Aids, Stamp } from '@evenfall/record';
 import type { RoundDraft } from '../round/draft.js';
 import type { VisitData } from './visit.js';
 
-/** What is on the table: the room, the bedside's own screen of a sign, the numbers, or what it came to. */
-export type PracticeStep = 'room' | 'pulse' | 'breaths' | 'numbers' | 'done';
+/** What is on the table: the room, the bedside's own screen of a sign, the numbers, a pressure that was written, or what it came to. */
+export type PracticeStep = 'room' | 'pulse' | 'breaths' | 'numbers' | 'written' | 'done';
 
 /** An exercise under way on this device. Plain data, so that a reload finds it and the visit is played on. */
 export type PracticeDraft = {

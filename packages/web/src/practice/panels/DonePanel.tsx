@@ -10,11 +10,14 @@ import { signed } from '../../round/waiting.js';
 import { useMeasuring } from '../../signIn/useAccess.js';
 import { exerciseOf } from '../exerciseOf.js';
 import type { PracticeDraft } from '../keptPractice.js';
+import { hasNothingWritten, readingsOf } from '../readingsOf.js';
 import { StepHeading } from '../StepHeading.js';
-import { scenarioLesson } from '../scenarioText.js';
+import { scenarioLesson, scenarioTitle } from '../scenarioText.js';
 import { TruthBeyond } from '../TruthBeyond.js';
 import type { Change } from '../usePractice.js';
 import { isHandedOver, waitingExercise } from '../waitingExercise.js';
+import { personName } from '../whoComesIn.js';
+import { ReadingList } from './WrittenPanel.js';
 
 type DoneProps = {
   readonly draft: PracticeDraft;
@@ -36,11 +39,15 @@ export function DonePanel({ draft, change, onKept, onMore }: DoneProps) {
   const inForce = useKept(({ known }) => known.inForce.value) ?? NOTHING_CHOSEN;
   const [refused, setRefused] = useState<string | null>(null);
   const [isActMissing, setActMissing] = useState(false);
+  const [isAsked, setAsked] = useState(false);
   const content = exerciseOf(draft, inForce);
+  const isLookedUp = hasNothingWritten(content);
   const keep = () => {
     setRefused(null);
-    setActMissing(draft.saysActNow === null);
-    if (draft.saysActNow === null) return;
+    // Whoever wrote nothing looks the truth up: that is asked first, and is no attempt that anything is to be said of.
+    if (isLookedUp && !isAsked) return setAsked(true);
+    setActMissing(!isLookedUp && draft.saysActNow === null);
+    if (!isLookedUp && draft.saysActNow === null) return;
     if (agent === null) return setRefused(say('practice.whoFirst'));
     const entry: EntryFrame = {
       frame: 1,
@@ -67,7 +74,7 @@ export function DonePanel({ draft, change, onKept, onMore }: DoneProps) {
   return (
     <section className="practice-done" aria-label={say('practice.entered')}>
       <StepHeading text={say('practice.entered')} />
-      <Entered content={content} />
+      <Entered content={content} readings={readingsOf(draft)} />
       <fieldset className="choices" aria-describedby="act-now-missing">
         <legend>{say('practice.actNow')}</legend>
         <div className="choices-row">
@@ -96,41 +103,50 @@ export function DonePanel({ draft, change, onKept, onMore }: DoneProps) {
           {refused}
         </p>
       )}
-      <div className="buttons">
-        <button type="button" className="button button-first button-large" onClick={keep}>
-          {say('practice.keep')}
-        </button>
-        <button type="button" className="button button-quiet" onClick={onMore}>
-          {say('practice.takeMore')}
-        </button>
-      </div>
+      {isLookedUp && isAsked ? (
+        <div className="notice give-up" role="alert">
+          <p>{say('practice.lookUpSure')}</p>
+          <div className="buttons">
+            <button type="button" className="button button-first" onClick={onMore}>
+              {say('practice.backToRoom')}
+            </button>
+            <button type="button" className="button" onClick={keep}>
+              {say('practice.lookUpYes')}
+            </button>
+          </div>
+        </div>
+      ) : (
+        <div className="buttons">
+          <button type="button" className="button button-first button-large" onClick={keep}>
+            {say('practice.keep')}
+          </button>
+          <button type="button" className="button button-quiet" onClick={onMore}>
+            {say('practice.takeMore')}
+          </button>
+        </div>
+      )}
     </section>
   );
 }
 
+type EnteredProps = { readonly content: Content; readonly readings: ReturnType<typeof readingsOf> };
+
 /** The numbers as they were written. */
-function Entered({ content }: { readonly content: Content }) {
+function Entered({ content: { entered }, readings }: EnteredProps) {
   const { words } = useApp();
   const say = words.sentence;
-  const { entered } = content;
   const rate = (perMinute: number | null) =>
     perMinute === null ? say('practice.nothing') : say('practice.aMinute', { perMinute });
   return (
     <dl className="entered">
       <dt>{say('practice.pressure')}</dt>
-      <dd className="entered-large">{pressureText(content) ?? say('practice.nothing')}</dd>
+      <dd>{readings.length === 0 ? say('practice.nothing') : <ReadingList readings={readings} />}</dd>
       <dt>{say('practice.pulse')}</dt>
       <dd>{rate(entered.pulsePerMinute)}</dd>
       <dt>{say('practice.breaths')}</dt>
       <dd>{rate(entered.breathsPerMinute)}</dd>
     </dl>
   );
-}
-
-function pressureText({ entered }: Content): string | null {
-  if (entered.systolic === null) return null;
-  const parts = [entered.systolic, entered.muffled, entered.diastolic].filter((one) => one !== null);
-  return entered.diastolic === null && entered.muffled === null ? `${entered.systolic}/P` : parts.join('/');
 }
 
 /**
@@ -167,8 +183,14 @@ export function TruthPanel({
   return (
     <section className="practice-done" aria-label={say('practice.truth')}>
       <StepHeading text={say('practice.truth')} />
+      {hasNothingWritten(content) ? <p className="notice">{say('practice.lookedUp')}</p> : null}
       <TruthTable exercise={content} />
       <TruthBeyond scenario={content.scenario} truth={was} />
+      <p>
+        <strong>
+          {personName(content.scenario)}: {scenarioTitle(content.scenario, words)}
+        </strong>
+      </p>
       {lesson === null ? null : (
         <p>
           <strong>{say('practice.lesson')}:</strong> {lesson}

@@ -2,6 +2,7 @@ import { NOTHING_CHOSEN } from '@evenfall/record';
 import { useApp, useKept } from '../../app/context.js';
 import { exerciseOf } from '../exerciseOf.js';
 import type { PracticeDraft } from '../keptPractice.js';
+import { hasNewFall, readingsOf } from '../readingsOf.js';
 
 type NextProps = {
   readonly draft: PracticeDraft;
@@ -20,14 +21,15 @@ export function RoomNext({ draft, isStopped, refused, onCount, onWrite, onStop, 
   const { words } = useApp();
   const say = words.sentence;
   const { entered } = exerciseOf(draft, useKept(({ known }) => known.inForce.value) ?? NOTHING_CHOSEN);
-  const { systolic, muffled, diastolic, pulsePerMinute, breathsPerMinute } = entered;
+  const { pulsePerMinute, breathsPerMinute } = entered;
+  const readings = readingsOf(draft);
   const written = [
     pulsePerMinute === null ? null : `${say('practice.pulse')} ${words.say.rate(pulsePerMinute)}`,
     breathsPerMinute === null ? null : `${say('practice.breaths')} ${words.say.rate(breathsPerMinute)}`,
-    systolic === null ? null : [systolic, muffled, diastolic ?? 'P'].filter((one) => one !== null).join('/'),
+    ...readings.map(({ text }) => text),
   ].filter((one) => one !== null);
-  const hasLetDown = draft.peakSeconds !== null;
-  const isReady = systolic !== null;
+  const isNew = hasNewFall(draft);
+  const isReady = readings.length > 0 && !isNew;
   return (
     <section className="room-next" aria-label={say('practice.whatNext')}>
       <p className="room-written" role="status">
@@ -43,7 +45,7 @@ export function RoomNext({ draft, isStopped, refused, onCount, onWrite, onStop, 
       </button>
       <button
         type="button"
-        className={hasLetDown && !isReady ? 'button button-first' : 'button'}
+        className={isNew ? 'button button-first' : 'button'}
         onClick={() => onWrite('auscultation')}
       >
         {say('practice.write')}

@@ -1,5 +1,5 @@
 import { type Arranged, BLADDER_ARMS, BLADDERS, type Bladder } from '@evenfall/physiology';
-import { type ReactNode, useEffect, useMemo, useRef, useState } from 'react';
+import { type ReactNode, useMemo, useState } from 'react';
 import { useApp } from '../../app/context.js';
 import { ArmScene, type InHand } from '../drawing/ArmScene.js';
 import { looksOf } from '../drawing/looks.js';
@@ -8,6 +8,7 @@ import { ARM, arteryY, heldAt, type Laid } from '../drawing/placing.js';
 import type { RoomEngine } from '../engine.js';
 import type { PracticeDraft } from '../keptPractice.js';
 import type { Touched } from '../touched.js';
+import { useIsFlat } from '../useIsFlat.js';
 import type { Change } from '../usePractice.js';
 import { isFingerOn, nowOf } from '../visit.js';
 import { CUFF_SCALE } from './cuffScale.js';
@@ -300,20 +301,4 @@ function pieceText(piece: Laid | null, seed: number) {
   return heldAt(piece, arteryY(seed)).held === 'under-cuff'
     ? ('practice.pieceUnder' as const)
     : ('practice.pieceOn' as const);
-}
-
-/** Whether the cuff is empty; drawn anew only when that changes. */
-function useIsFlat(engine: RoomEngine): boolean {
-  const [isFlat, setFlat] = useState(engine.visit.isFlat);
-  const was = useRef(isFlat);
-  useEffect(
-    () =>
-      engine.subscribe(() => {
-        if (engine.visit.isFlat === was.current) return;
-        was.current = engine.visit.isFlat;
-        setFlat(was.current);
-      }),
-    [engine],
-  );
-  return isFlat;
 }

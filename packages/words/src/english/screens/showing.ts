@@ -108,7 +108,7 @@ export const showing = {
   wait: 'Wait.',
   watch: 'Watch.',
   roomOver: 'It is over. What did you hear, and where?',
-  beforeFirst: 'Just before the first',
+  beforeFirst: 'Before the first',
   fromStart: 'From the start',
   byChance: 'Somebody, by chance',
   classSaid: 'What the class said',

@@ -99,7 +99,7 @@ export const showing: Reworded<typeof english> = {
   wait: 'Espere.',
   watch: 'Mire.',
   roomOver: 'Se acabó. ¿Qué se oyó, y dónde?',
-  beforeFirst: 'Justo antes del primero',
+  beforeFirst: 'Antes del primero',
   fromStart: 'Desde el principio',
   byChance: 'Alguien, al azar',
   classSaid: 'Lo que dijo la clase',

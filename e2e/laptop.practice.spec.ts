@@ -40,7 +40,7 @@ test('by the keyboard alone: a person comes in, is counted, pumped up, let down,
     await page.waitForTimeout(400);
   }
   expect(await mmHg(page)).toBeGreaterThan(160);
-  for (let step = 0; step < 14; step++) await page.keyboard.press('ArrowRight');
+  for (let step = 0; step < 7; step++) await page.keyboard.press('ArrowRight');
   await expect.poll(() => mmHg(page), { timeout: 30_000 }).toBeLessThan(150);
   await page.keyboard.press('m');
   await expect(page.getByText('1 moment marked')).toBeVisible();
@@ -59,6 +59,8 @@ test('by the keyboard alone: a person comes in, is counted, pumped up, let down,
   await page.keyboard.type('13480');
   await page.keyboard.press('Enter');
   await expect(page.getByText('134/80')).toBeVisible();
+  await tabTo(page, /^Finish the visit$/);
+  await page.keyboard.press('Enter');
   await tabTo(page, /Yes, now/);
   await page.keyboard.press('Space');
   await tabTo(page, /Keep the exercise/);
@@ -86,14 +88,14 @@ test('a page that is not looked at stands still, says so, and is left with nothi
   await page.getByRole('button', { name: 'Go on' }).first().click();
   await expect(page.getByText('Stopped while the screen was away.')).toHaveCount(0);
   await page.goto(`${demo.address}/practice`);
-  await expect(page.getByText('Under way: Quiet morning')).toBeVisible();
+  await expect(page.getByText('Under way: Edda Marlow')).toBeVisible();
   await page.getByRole('button', { name: 'Give it up' }).click();
   await expect(page.getByText('cannot be had back', { exact: false })).toBeVisible();
   await page.getByRole('button', { name: 'Keep it' }).click();
-  await expect(page.getByText('Under way: Quiet morning')).toBeVisible();
+  await expect(page.getByText('Under way: Edda Marlow')).toBeVisible();
   await page.getByRole('button', { name: 'Give it up' }).click();
   await page.getByRole('button', { name: 'Yes, give it up' }).click();
-  await expect(page.getByText('Under way: Quiet morning')).toHaveCount(0);
+  await expect(page.getByText('Under way: Edda Marlow')).toHaveCount(0);
 });
 
 test('one visit goes on in one tab at a time, and another person is not begun over it', async ({
@@ -120,7 +122,7 @@ test('one visit goes on in one tab at a time, and another person is not begun ov
   await other.goto(`${demo.address}/practice`);
   await other.getByRole('button', { name: 'Give it up' }).click();
   await other.getByRole('button', { name: 'Yes, give it up' }).click();
-  await expect(other.getByText('Under way: Quiet morning')).toHaveCount(0);
+  await expect(other.getByText('Under way: Edda Marlow')).toHaveCount(0);
 });
 
 test('a visit at its longest ends and says so, and a full device loses none of it', async ({
@@ -147,7 +149,6 @@ test('a visit at its longest ends and says so, and a full device loses none of i
   await expect(page.getByText('The visit has lasted twenty minutes', { exact: false })).toBeVisible();
   await expect(page.getByRole('button', { name: 'Go on' })).toHaveCount(0);
   await page.getByLabel('Who is measuring?').selectOption('Wren Halloran (invented)');
-  await page.getByText('No, it can wait').click();
   await expectAccessible(page);
 
   // The shelf of what waits is full, and the server is not reached: the room keeps it through a reload.
@@ -159,7 +160,13 @@ test('a visit at its longest ends and says so, and a full device loses none of i
   });
   const keep = page.getByRole('button', { name: /Keep the exercise/ });
   await keep.click();
+  // Nothing was written: the truth is looked up, and that is asked first.
+  await expect(page.getByText('You have written nothing.', { exact: false })).toBeVisible();
+  await expect(page.getByText('What this person teaches:')).toHaveCount(0);
+  await expectAccessible(page);
+  await page.getByRole('button', { name: 'Look it up' }).click();
   await expect(page.getByText('What this person teaches:')).toBeVisible();
+  await expect(page.getByText('there is no attempt to judge', { exact: false })).toBeVisible();
   await expect(page.getByText('Kept on this device', { exact: false })).toBeVisible();
   await expect(page.getByRole('button', { name: 'The same person once more' })).toHaveCount(0);
   expect(await page.evaluate(() => Object.keys(localStorage).join())).toContain('evenfall.practice');
@@ -168,6 +175,7 @@ test('a visit at its longest ends and says so, and a full device loses none of i
   await page.goto(`${demo.address}/practice/quiet-morning`);
   await page.unroute('**/api/entries');
   await keep.click();
+  await page.getByRole('button', { name: 'Look it up' }).click();
   await expect(page.getByText('Kept. SIMULATED, in no chart.')).toBeVisible();
   const { exercises } = await (await page.request.get(`${demo.address}/api/exercises`)).json();
   expect(exercises.filter((one: { seconds: number }) => one.seconds === 1200)).toHaveLength(1);

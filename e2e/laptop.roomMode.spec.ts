@@ -14,7 +14,7 @@ test('a whole room: each step is said without a number, what the class said stan
   const doing = page.locator('.projected-doing > p');
   await expect(doing).toHaveText('The cuff is on, and empty. The needle stands at zero.');
   await expect(doing).toHaveText(/^By feel first/, { timeout: 15_000 });
-  await page.getByRole('button', { name: 'Just before the first', exact: true }).click();
+  await page.getByRole('button', { name: 'Before the first', exact: true }).click();
   await page.keyboard.press('Space');
   await expect(doing).toHaveText(/^The chest piece lies on the artery/);
   await expect(page.getByText('Stiff pipe')).toHaveCount(0);

@@ -22,7 +22,7 @@ test('by touch alone: prepared, pumped up, let down, written, kept, and in no ch
   page,
   demo,
 }) => {
-  await comeIn(page, demo.address, 'Quiet morning');
+  await comeIn(page, demo.address, 'Edda Marlow');
   await expect(page).toHaveTitle(/SIMULATED/);
   await expectAccessible(page);
   // Whatever is not as it should be is put right by a touch.
@@ -95,6 +95,13 @@ test('by touch alone: prepared, pumped up, let down, written, kept, and in no ch
   for (const key of ['1', '1', '6', '7', '2'])
     await page.getByRole('button', { name: key, exact: true }).tap();
   await page.getByRole('button', { name: 'Keep this reading' }).tap();
+  // As at the bedside it can be taken again, on either arm, before the visit is over.
+  await expect(page.getByText('116/72')).toBeVisible();
+  await expect(page.getByRole('button', { name: 'On the left arm' })).toBeVisible();
+  await expectAccessible(page);
+  await page.getByRole('button', { name: 'Take it again' }).tap();
+  await expect(page.getByText('Written down: 116/72')).toBeVisible();
+  await page.getByRole('button', { name: 'Finish the visit' }).tap();
   await expect(page.getByText('116/72')).toBeVisible();
   await page.getByRole('button', { name: /Keep the exercise/ }).tap();
   await expect(page.getByText('Say whether it can wait.')).toBeVisible();

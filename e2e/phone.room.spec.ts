@@ -134,6 +134,7 @@ test('by feel: without fingers on the wrist nothing is written, with them it is,
   for (const key of ['1', '1', '0']) await page.getByRole('button', { name: key, exact: true }).tap();
   await page.getByRole('button', { name: 'Keep this reading' }).tap();
   await expect(page.getByText('110/P')).toBeVisible();
+  await page.getByRole('button', { name: 'Finish the visit' }).tap();
   await page.getByText('No, it can wait').tap();
   await page.getByRole('button', { name: /Keep the exercise/ }).tap();
   await page.getByRole('link', { name: 'See what each habit cost' }).tap();
@@ -150,6 +151,7 @@ test('without network an exercise is kept, debriefed, lives through a reload, an
   await page.getByText('Yes, now').tap();
   await context.setOffline(true);
   await page.getByRole('button', { name: /Keep the exercise/ }).tap();
+  await page.getByRole('button', { name: 'Look it up' }).tap();
   await expect(page.getByText('Kept on this device. SIMULATED', { exact: false })).toBeVisible();
   await expect(page.getByText('1 exercise of practice on this device', { exact: false })).toBeVisible();
   await expectAccessible(page);

@@ -29,7 +29,7 @@ for (const { scenario, title, cuff, toMmHg, written } of VISITS) {
     const middle = { x: box.x + box.width / 2, y: box.y + box.height / 2 };
     await page.mouse.move(middle.x, middle.y - 40);
     await page.mouse.down();
-    for (let angle = 0; angle <= 50; angle += 5) {
+    for (let angle = 0; angle <= 30; angle += 5) {
       const turn = (angle * Math.PI) / 180;
       await page.mouse.move(middle.x + 40 * Math.sin(turn), middle.y - 40 * Math.cos(turn));
     }
@@ -39,6 +39,7 @@ for (const { scenario, title, cuff, toMmHg, written } of VISITS) {
     await page.getByRole('button', { name: 'Write the pressure' }).tap();
     for (const key of written) await page.getByRole('button', { name: key, exact: true }).tap();
     await page.getByRole('button', { name: 'Keep this reading' }).tap();
+    await page.getByRole('button', { name: 'Finish the visit' }).tap();
     await page.getByText('No, it can wait').tap();
     await page.getByRole('button', { name: /Keep the exercise/ }).tap();
     await expect(page.getByText('Kept. SIMULATED, in no chart.')).toBeVisible();

@@ -114,3 +114,27 @@ test('nothing heard and nothing timed still draws, and says so', () => {
   expect(description).toContain('No sound that a normal ear hears.');
   expect(marks.map(({ text }) => text)).toEqual(['Your first sound: 118 mmHg, without a time.']);
 });
+
+test('no name of a marked moment lies on a line of what is true, wherever the moment was', () => {
+  for (let off = -14; off <= 14; off++) {
+    for (const atSeconds of [null, 9, 20.4]) {
+      const { svg } = exerciseFigure(
+        fallen({
+          marks: [
+            { what: 'first sound', atSeconds, mmHg: 121 + off },
+            { what: 'last sound', atSeconds: atSeconds === null ? null : 36.2, mmHg: 79 + off },
+          ],
+        }),
+        words,
+      );
+      const lines = withClass(svg, 'figure-reference').map(({ at }) => Number(at.y1));
+      const names = elementsOf(svg).filter(({ name, text }) => name === 'text' && /sound \d/.test(text));
+      expect(lines).toHaveLength(2);
+      expect(names).toHaveLength(2);
+      // Letters of a dozen px reach about nine over their foot and two under it.
+      for (const { at } of names)
+        for (const line of lines)
+          expect(line > Number(at.y) - 9 && line < Number(at.y) + 2, `${off} ${atSeconds}`).toBe(false);
+    }
+  }
+});

@@ -151,7 +151,7 @@ export function exerciseFigure(
     cuff,
     ...sounds.flatMap((sound, k) => soundShape(sound, `sound-${k}`, scales, paint)),
     ...phaseBrackets(audible, scales, paint),
-    ...momentShapes(placed, scales, words, paint),
+    ...momentShapes(placed, [reference.systolic, reference.diastolic].map(y), scales, words, paint),
     ...keyLines(key, left, height, paint),
   ]);
   const since = (atSeconds: number) => words.say.number(atSeconds - began, 1);
@@ -473,9 +473,21 @@ function phaseBrackets(audible: readonly SoundDrawn[], { x, top }: Scales, paint
 /** Room that the name of a moment takes, and how far apart two of them have to stand. */
 const NAME = { width: 96, height: 13 } as const;
 
+/** How far the letters of a name reach over its foot and under it. */
+const REACH = { over: 11, under: 4 } as const;
+
+/** The foot of a name that no line crosses: under a line that would, or over it where there is no room. */
+function clearOf(lines: readonly number[], foot: number, lowest: number): number {
+  const crossing = lines.find((at) => at > foot - REACH.over && at < foot + REACH.under);
+  if (crossing === undefined) return foot;
+  const under = crossing + REACH.over;
+  return under <= lowest ? under : crossing - REACH.under;
+}
+
 /** The moments that were marked, as paper charts have them, each with its number where nothing else is drawn: under the fall. */
 function momentShapes(
   marks: readonly (MomentDrawn & { readonly x: number })[],
+  lines: readonly number[],
   { x, y, left, right, bottom, top }: Scales,
   words: Words,
   paint: Paint,
@@ -485,10 +497,10 @@ function momentShapes(
     const isTop = what === 'first sound' || what === 'pulse back';
     const at = Math.min(right, Math.max(left, x(seconds)));
     const hasRoom = at - left > NAME.width;
-    let foot = Math.min(bottom - 5, y(mmHg) + (isTop && !hasRoom ? 40 : 18));
+    let foot = clearOf(lines, Math.min(bottom - 5, y(mmHg) + (isTop && !hasRoom ? 40 : 18)), bottom - 5);
     if (before !== null && at - before.at < NAME.width && Math.abs(foot - before.foot) < NAME.height) {
       const under = before.foot + NAME.height;
-      foot = under > bottom - 5 ? before.foot - NAME.height : under;
+      foot = clearOf(lines, under > bottom - 5 ? before.foot - NAME.height : under, bottom - 5);
     }
     before = { at, foot };
     const text = words.sentence('debrief.momentShort', { what: words.sentence(`debrief.${what}`), mmHg });

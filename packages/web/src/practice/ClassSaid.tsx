@@ -30,7 +30,7 @@ export function ClassSaid({ said, onSaid, held }: SaidProps) {
         setText('');
       }}
     >
-      <h3>{say('showing.classSaid')}</h3>
+      <h3 className="unseen">{say('showing.classSaid')}</h3>
       {said.length === 0 ? null : (
         <ul>
           {said.map((one, at) => (

@@ -11,7 +11,13 @@ const HEIGHT = 48;
 const FULL_DB = 50;
 
 /** What is heard, to be seen: each sound a stroke as tall as it is loud, a muffled one open at its top. It moves to the left. */
-export function SoundStrip({ engine, noiseDbA }: { readonly engine: RoomEngine; readonly noiseDbA: number }) {
+export function SoundStrip(props: {
+  readonly engine: RoomEngine;
+  readonly noiseDbA: number;
+  /** Where room is scarce what it means is said elsewhere. */
+  readonly isBare?: boolean;
+}) {
+  const { engine, noiseDbA, isBare = false } = props;
   const { words } = useApp();
   const clear = useRef<SVGPathElement>(null);
   const muffled = useRef<SVGPathElement>(null);
@@ -51,7 +57,9 @@ export function SoundStrip({ engine, noiseDbA }: { readonly engine: RoomEngine; 
         <path ref={clear} className="strip-sound" d="" />
         <path ref={muffled} className="strip-muffled" d="" />
       </svg>
-      <figcaption className="small soft">{words.sentence('practice.soundsLegend')}</figcaption>
+      {isBare ? null : (
+        <figcaption className="small soft">{words.sentence('practice.soundsLegend')}</figcaption>
+      )}
     </figure>
   );
 }

@@ -89,15 +89,11 @@ export function Hands(props: HandsProps) {
       <p className="room-bare small" role="status" hidden={draft.isCuffOn}>
         {say('practice.noCuff')}
       </p>
-      {showsSounds ? <SoundStrip engine={engine} noiseDbA={draft.visit.scenario.noiseDbA} /> : null}
+      {showsSounds ? <SoundStrip engine={engine} noiseDbA={draft.visit.scenario.noiseDbA} isBare /> : null}
       <div className="room-grip" data-can={can}>
         <Bulb onSqueeze={squeeze} />
         <Valve degrees={degrees} onTurn={turn} />
       </div>
-      <p className="small soft valve-hint">
-        <span className="for-finger">{say('practice.valveByFinger')}</span>
-        <span className="for-pointer">{say('practice.valveByPointer')}</span>
-      </p>
       <div className="room-buttons">
         <button
           type="button"
@@ -119,6 +115,7 @@ export function Hands(props: HandsProps) {
           {say('practice.mark')}
         </button>
       </div>
+      <p className="small soft">{say('practice.valveHint')}</p>
       <div className="small room-marks">
         <span role="status">
           {draft.marks.length === 0 ? (
@@ -145,6 +142,7 @@ export function Hands(props: HandsProps) {
         />
         <span>{say('practice.showSounds')}</span>
       </label>
+      {showsSounds ? <p className="small soft">{say('practice.soundsLegend')}</p> : null}
     </div>
   );
 }

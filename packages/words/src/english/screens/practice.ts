@@ -33,7 +33,7 @@ export const practice = {
   'met-ward': 'On the ward',
   'met-emergency': 'In the emergency department',
   'met-antenatal': 'At the antenatal clinic',
-  'met-children': 'With the children',
+  'met-children': 'Children',
   'at-check': 'at a health check',
   'at-surgery': 'in the surgery',
   'at-home': 'on a home visit',
@@ -142,9 +142,8 @@ export const practice = {
   valveWide: 'wide open',
   valveLess: 'Shut the valve a little',
   valveMore: 'Open the valve a little',
-  valveByFinger: 'To turn the valve draw round it with a finger, or touch − and +.',
-  valveByPointer:
-    'To turn the valve drag round it; or use the wheel, the left and right arrow keys, or − and +.',
+  valveHint:
+    'To turn the valve drag round it, or touch − and +. The wheel and the left and right arrow keys turn it too.',
   release: 'Let all air out',
   mark: 'Mark this moment',
   marked: (f: { marks: number }, say: Say) => `${say.counted(f.marks, MOMENTS)} marked`,

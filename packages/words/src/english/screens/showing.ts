@@ -112,7 +112,7 @@ export const showing = {
   fromStart: 'From the start',
   byChance: 'Somebody, by chance',
   classSaid: 'What the class said',
-  classSays: 'First and last, such as 124/78',
+  classSays: 'The class said: first and last, such as 124/78',
   holdIt: 'Hold it',
   saidWrong: 'Write 124/78, or one number for the first alone.',
   saidOne: (f: { first: number; last: number | null }, say: Say) =>

@@ -33,7 +33,7 @@ export const practice: Reworded<typeof english> = {
   'met-ward': 'En la planta',
   'met-emergency': 'En urgencias',
   'met-antenatal': 'En la consulta prenatal',
-  'met-children': 'Con los niños',
+  'met-children': 'Niños',
   'at-check': 'en una revisión',
   'at-surgery': 'en la consulta',
   'at-home': 'en una visita a domicilio',
@@ -138,9 +138,8 @@ export const practice: Reworded<typeof english> = {
   valveWide: 'abierta del todo',
   valveLess: 'Cerrar un poco la válvula',
   valveMore: 'Abrir un poco la válvula',
-  valveByFinger: 'Para girar la válvula, dibuje un círculo sobre ella con un dedo, o toque − y +.',
-  valveByPointer:
-    'Para girar la válvula, arrástrela en círculo; o use la rueda, las flechas izquierda y derecha, o − y +.',
+  valveHint:
+    'Para girar la válvula, arrástrela en círculo o toque − y +. La rueda y las flechas izquierda y derecha también la giran.',
   release: 'Soltar todo el aire',
   mark: 'Marcar este momento',
   marked: (f, say) => `${say.counted(f.marks, MOMENTS)}`,

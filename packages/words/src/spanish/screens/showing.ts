@@ -103,7 +103,7 @@ export const showing: Reworded<typeof english> = {
   fromStart: 'Desde el principio',
   byChance: 'Alguien, al azar',
   classSaid: 'Lo que dijo la clase',
-  classSays: 'Primero y último, como 124/78',
+  classSays: 'La clase dijo: primero y último, como 124/78',
   holdIt: 'Apuntarlo',
   saidWrong: 'Escriba 124/78, o un solo número para el primero.',
   saidOne: (f, say) =>

@@ -305,6 +305,8 @@ export {
   SWITCHABLE_IDS,
   severeLimits,
 } from './round/actNowRules.js';
+export type { ArmCuffsCode, CuffedReading } from './round/armCuffs.js';
+export { armCuffFlags } from './round/armCuffs.js';
 export type { ArmDifference, ArmPair, ArmsCode } from './round/armDifference.js';
 export { armDifference, armPairs } from './round/armDifference.js';
 export type { ArmsRules } from './round/armsRules.js';
@@ -347,6 +349,8 @@ export type { RoundCategoryReasonCode } from './round/roundCategory.js';
 export type { ArmOfDay, RoundFacts } from './round/roundFacts.js';
 export { NO_ROUND_FACTS } from './round/roundFacts.js';
 export type { JudgedReading, RoundInput } from './round/roundInput.js';
+export type { NotedReading, RoundNotes } from './round/roundNotes.js';
+export { NO_ROUND_NOTES, roundNotes } from './round/roundNotes.js';
 export type { ReadingPlace, RoundReading } from './round/roundReading.js';
 export type { RoundPressure, RoundResult } from './round/roundResult.js';
 export { ROUND_RULE, readingsCircumstances, roundResult } from './round/roundResult.js';

@@ -36,6 +36,7 @@ export { projectLatest } from './chart/latest.js';
 export type { LatestValue } from './chart/newestNumbers.js';
 export { projectNewest } from './chart/newestNumbers.js';
 export type { LatestPressure, NewestValues } from './chart/newestValues.js';
+export { notesStanding } from './chart/notesStanding.js';
 export type { OfficeNear } from './chart/officeNear.js';
 export { officeNear } from './chart/officeNear.js';
 export { pressureWritten } from './chart/pressureWritten.js';

@@ -1,6 +1,7 @@
 import type {
   ActNowId,
   AmbulatoryResult,
+  ArmCuffsCode,
   ArmsCode,
   AskCode,
   AssumptionCode,
@@ -45,6 +46,7 @@ type Named<Code extends string> = string extends Code ? never : Code;
 /** Every code that counting and tapping can return: the catalogue does not compile without a sentence for each. */
 export type ClinicalCode =
   | ActNowId
+  | ArmCuffsCode
   | ArmsCode
   | AssumptionCode
   | AskCode

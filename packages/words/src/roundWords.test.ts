@@ -15,10 +15,12 @@ import {
   type LeftOutReason,
   listPresets,
   NOTHING_KNOWN,
+  type NotedReading,
   RECHECK_CLASSES,
   readingsRulesOf,
   recheckAfter,
   recheckFlag,
+  roundNotes,
   severeLimits,
 } from '@evenfall/clinical';
 import fc from 'fast-check';
@@ -98,6 +100,13 @@ describe('every code of a round has a sentence', () => {
     ]) {
       for (const flag of armDifference(pairs, DEFAULT_ARMS_RULES)?.why ?? []) said(flag);
     }
+    const on = (side: 'right' | 'left', armCm: number, id: string): NotedReading => {
+      const cuff = { scheme: 'aha-2005' as const, id };
+      return { site: 'upper-arm', side, posture: 'sit', method: 'auscultation', armCm, cuff };
+    };
+    const notes = roundNotes([on('right', 40, 'adult'), on('left', 40, 'thigh')]).arms.map(said);
+    expect(notes).toHaveLength(2);
+    expect(notes[1]).toContain('(expected to shift the systolic by +4.8 on the right)');
     for (const one of RECHECK_CLASSES) {
       for (const recheck of recheckAfter(one, DEFAULT_RECHECK_RULES)) said(recheckFlag(recheck));
     }

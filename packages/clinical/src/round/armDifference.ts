@@ -1,5 +1,6 @@
 import type { Flag } from '../contract/flag.js';
 import { passes } from '../contract/threshold.js';
+import { isAveragedSite } from '../cuff/placeCheck.js';
 import { type Posture, SIDES, type Side } from '../cuff/places.js';
 import { mean } from '../statistics/mean.js';
 import type { ArmsRules } from './armsRules.js';
@@ -75,7 +76,10 @@ function higherOf(systolicMmHg: number): Side {
   return systolicMmHg > 0 ? SIDES[0] : SIDES[1];
 }
 
-type ArmReading = ArmPair[Side] & Pick<RoundReading, 'side' | 'method' | 'posture'>;
+/** What decides which readings are held against each other. */
+export type PairableReading = Pick<RoundReading, 'side' | 'method' | 'posture'>;
+
+type ArmReading = ArmPair[Side] & PairableReading;
 
 /**
  * Pairs of readings in the order in which they came: each reading of one arm with the next one of the other in the
@@ -83,20 +87,36 @@ type ArmReading = ArmPair[Side] & Pick<RoundReading, 'side' | 'method' | 'postur
  *
  * Source: bedside handbook 3.4 and 3.12.
  */
-export function armPairs(readings: readonly ArmReading[]): ArmPair[] {
-  const pairs: ArmPair[] = [];
-  const open = new Map<Posture, ArmReading>();
+export function pairedReadings<Reading extends PairableReading>(
+  readings: readonly Reading[],
+): { readonly [Arm in Side]: Reading }[] {
+  const pairs: { readonly [Arm in Side]: Reading }[] = [];
+  const open = new Map<Posture, Reading>();
   for (const reading of readings.filter(({ method }) => method !== 'palpation')) {
     const before = open.get(reading.posture);
     if (before === undefined || before.side === reading.side) open.set(reading.posture, reading);
     else {
-      const right = before.side === 'right' ? before : reading;
-      const left = before.side === 'right' ? reading : before;
-      pairs.push({ right: numbersOf(right), left: numbersOf(left) });
+      const [right, left] = before.side === 'right' ? [before, reading] : [reading, before];
+      pairs.push({ right, left });
       open.delete(reading.posture);
     }
   }
   return pairs;
+}
+
+/** The numbers of each pair of readings of the two arms. */
+export function armPairs(readings: readonly ArmReading[]): ArmPair[] {
+  return pairedReadings(readings).map(({ right, left }) => ({
+    right: numbersOf(right),
+    left: numbersOf(left),
+  }));
+}
+
+/** The readings of which the two arms are compared: of the upper arm, and not on the feet. */
+export function comparedReadings<Reading extends Pick<RoundReading, 'site' | 'posture'>>(
+  readings: readonly Reading[],
+): Reading[] {
+  return readings.filter(({ site, posture }) => isAveragedSite(site) && posture !== 'stand');
 }
 
 function numbersOf({ systolic, diastolic }: ArmPair[Side]): ArmPair[Side] {

@@ -10,7 +10,7 @@ import { NO_SCORE_INPUTS, type ScoreInputs } from '../score/scoreInputs.js';
 import type { StandingResult } from '../score/standingResult.js';
 import { type ActNowAlert, actNow } from './actNow.js';
 import { pregnancyLimits, severeLimits } from './actNowRules.js';
-import { type ArmDifference, armDifference, armPairs } from './armDifference.js';
+import { type ArmDifference, armDifference, armPairs, comparedReadings } from './armDifference.js';
 import { type Asked, askOf } from './ask.js';
 import { averageReadings, type ReadingsAverage } from './averageReadings.js';
 import type { AveragingRuleId } from './averagingRules.js';
@@ -256,8 +256,7 @@ function alertsOf(each: readonly KnownSigns[], { actNow: rules, actNowOrigins }:
 }
 
 function armsOf(readings: readonly JudgedReading[], { arms }: RoundRules): ArmDifference | null {
-  const ofArms = readings.filter(({ site, posture }) => isAveragedSite(site) && posture !== 'stand');
-  return armDifference(armPairs(ofArms), arms);
+  return armDifference(armPairs(comparedReadings(readings)), arms);
 }
 
 /** The most urgent class of the last reading at each side, or of what the round comes to. */

@@ -1,4 +1,4 @@
-import { type ChartRound, isAmendedSince, resultsStanding, signingOf } from '@evenfall/record';
+import { type ChartRound, isAmendedSince, notesStanding, resultsStanding, signingOf } from '@evenfall/record';
 import { useApp } from '../app/context.js';
 import { ResultBlock } from '../round/ResultBlock.js';
 import { useRulesOf } from './useRulesOf.js';
@@ -9,6 +9,7 @@ export function RoundCameTo({ round }: { readonly round: ChartRound }) {
   const rulesOf = useRulesOf();
   const signing = signingOf(round);
   const values = resultsStanding(round, rulesOf);
+  const notes = notesStanding(round);
   if (round.isInError || values.length === 0) return null;
   const isRuled = rulesOf(signing?.content.protocolVersion ?? null) !== null;
   const signed = signing?.content.value ?? null;
@@ -21,7 +22,7 @@ export function RoundCameTo({ round }: { readonly round: ChartRound }) {
       ) : null}
       {values.length === 1 ? null : <p className="small standing">{words.sentence('chart.disputed')}</p>}
       {values.map((value) => (
-        <ResultBlock key={JSON.stringify(value)} value={value} />
+        <ResultBlock key={JSON.stringify(value)} value={value} notes={notes} />
       ))}
       {signed === null || values.includes(signed) ? null : (
         <details className="as-signed">

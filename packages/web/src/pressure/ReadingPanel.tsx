@@ -13,6 +13,7 @@ import { readingRemoved } from '../round/slip.js';
 import { type RoundStanding, standingOf } from '../round/standing.js';
 import type { Round } from '../round/useRound.js';
 import { AskUpright } from './AskUpright.js';
+import { notesOf } from './notesOf.js';
 import { PlaceLine } from './PlaceLine.js';
 import { type DraftRun, secondsBetween } from './pressureDraft.js';
 import { withNextReading, withPressureAt, withReadingReopened, withUpright } from './pressureSteps.js';
@@ -40,6 +41,9 @@ export function ReadingPanel({ round, entry, person }: ReadingProps) {
       <AskPanel round={round} standing={standing} />
       <AskUpright round={round} reading={reading} />
       <Flags flags={value.flags} isAnnounced />
+      {reading === draft.pressure.values.at(-1) && reading.place.posture !== 'stand' ? (
+        <Flags flags={notesOf(draft).arms} isAnnounced />
+      ) : null}
       <Flags flags={whyNext(standing)} isAnnounced />
       <PlaceLine round={round} place={reading.place} gauge={reading.gauge ?? null} />
       <RangeOfReading value={value} />

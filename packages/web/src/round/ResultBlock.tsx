@@ -1,4 +1,4 @@
-import { type Flag, recheckFlag } from '@evenfall/clinical';
+import { type Flag, NO_ROUND_NOTES, type RoundNotes, recheckFlag } from '@evenfall/clinical';
 import type { RoundValueKept } from '@evenfall/record';
 import type { Words } from '@evenfall/words';
 import { useApp } from '../app/context.js';
@@ -7,14 +7,16 @@ import { Folded } from '../parts/Folded.js';
 
 type ResultBlockProps = {
   readonly value: RoundValueKept;
+  /** What is said beside it and is no part of it; absent where nothing is. */
+  readonly notes?: RoundNotes;
   /** Whether it is the only one on its page. */
   readonly isLandmark?: boolean;
 };
 
 /** What the protocol makes of a round: average, category, score, arms, standing test and rechecks. */
-export function ResultBlock({ value, isLandmark = false }: ResultBlockProps) {
+export function ResultBlock({ value, notes = NO_ROUND_NOTES, isLandmark = false }: ResultBlockProps) {
   const { words } = useApp();
-  const lines = resultLines(value, words);
+  const lines = resultLines(value, words, notes);
   if (lines.length === 0) return null;
   // On the review what asks for nothing is looked at when asked for; in the chart all of it stands.
   const folded = isLandmark ? lines.filter(({ isPlain, flags }) => isPlain && flags.length === 0) : [];
@@ -59,7 +61,11 @@ type ResultLine = {
 };
 
 /** The result of a round as lines of a name and a text, in the order in which they are read. */
-export function resultLines(value: RoundValueKept, words: Words): ResultLine[] {
+export function resultLines(
+  value: RoundValueKept,
+  words: Words,
+  notes: RoundNotes = NO_ROUND_NOTES,
+): ResultLine[] {
   const line = (name: string, text: string, flags: readonly Flag[] = []): ResultLine => ({
     name,
     text,
@@ -121,7 +127,7 @@ export function resultLines(value: RoundValueKept, words: Words): ResultLine[] {
         flags,
       ),
     ),
-    ...(arms === null ? [] : [line(words.sentence('result.arms'), '', arms.why)]),
+    ...(arms === null ? [] : [line(words.sentence('result.arms'), '', [...arms.why, ...notes.arms])]),
     ...(standing === null
       ? []
       : [line(words.sentence('result.standing'), '', [...standing.flags, ...standing.why])]),

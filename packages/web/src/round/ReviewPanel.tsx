@@ -8,6 +8,7 @@ import { Folded } from '../parts/Folded.js';
 import { faceFlags } from '../parts/faceFlags.js';
 import { RemoveButton } from '../parts/RemoveButton.js';
 import { EvidenceStrip, RangeLine, Rate } from '../parts/ValueFigures.js';
+import { notesOf } from '../pressure/notesOf.js';
 import { PressureReview } from '../pressure/PressureReview.js';
 import { MeasuresReview } from '../signs/MeasuresReview.js';
 import { shownContent } from './content.js';
@@ -53,7 +54,9 @@ export function ReviewPanel({ round, person }: ReviewProps) {
           <MeasuresReview round={round} person={person} />
         </div>
         <div className="review-comes-to">
-          {standing.content.value === null ? null : <ResultBlock value={standing.content.value} isLandmark />}
+          {standing.content.value === null ? null : (
+            <ResultBlock value={standing.content.value} notes={notesOf(round.draft)} isLandmark />
+          )}
           <UnwellTick round={round} />
           {step === 'review' ? null : <Flags flags={why} />}
           <SignForm signing={signing} />

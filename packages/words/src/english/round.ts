@@ -1,3 +1,4 @@
+import { noteDetails } from './noteDetails.js';
 import { scoreDetails } from './scoreDetails.js';
 import { roundScreens } from './screens/round.js';
 import { signDetails } from './signDetails.js';
@@ -6,6 +7,6 @@ import { tapsDetails } from './tapsDetails.js';
 
 /** What a guided round says beside `bedside`. */
 export const round = {
-  details: { ...scoreDetails, ...signDetails, ...standingDetails, ...tapsDetails },
+  details: { ...noteDetails, ...scoreDetails, ...signDetails, ...standingDetails, ...tapsDetails },
   sections: roundScreens,
 } as const;

@@ -1,5 +1,6 @@
 import type { round as english } from '../english/round.js';
 import type { Reworded } from '../reworded.js';
+import { noteDetails } from './noteDetails.js';
 import { scoreDetails } from './scoreDetails.js';
 import { roundScreens } from './screens/round.js';
 import { signDetails } from './signDetails.js';
@@ -8,6 +9,6 @@ import { tapsDetails } from './tapsDetails.js';
 
 /** As in `english/round`. */
 export const round: Reworded<typeof english> = {
-  details: { ...scoreDetails, ...signDetails, ...standingDetails, ...tapsDetails },
+  details: { ...noteDetails, ...scoreDetails, ...signDetails, ...standingDetails, ...tapsDetails },
   sections: roundScreens,
 };

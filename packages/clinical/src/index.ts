@@ -305,8 +305,6 @@ export {
   SWITCHABLE_IDS,
   severeLimits,
 } from './round/actNowRules.js';
-export type { ArmCuffsCode, CuffedReading } from './round/armCuffs.js';
-export { armCuffFlags } from './round/armCuffs.js';
 export type { ArmDifference, ArmPair, ArmsCode } from './round/armDifference.js';
 export { armDifference, armPairs } from './round/armDifference.js';
 export type { ArmsRules } from './round/armsRules.js';
@@ -318,12 +316,16 @@ export type { AveragingMethod, AveragingRule, AveragingRuleId, Difference } from
 export { AVERAGING_RULE_IDS, AVERAGING_RULES, averagingRule } from './round/averagingRules.js';
 export type { RoundCategory } from './round/categoryOfRound.js';
 export type { Estimate, RoundEvent, RoundMeasure, RoundRate, RoundValue, Wanted } from './round/event.js';
+export { ROUND_FIGURES } from './round/figures.js';
 export { firstStep } from './round/firstStep.js';
 export type { Reading } from './round/fullReadings.js';
 export type { FurtherReading, FurtherReadingCode, ReadingsCircumstances } from './round/furtherReading.js';
 export { furtherReading, UNKNOWN_READINGS_CIRCUMSTANCES } from './round/furtherReading.js';
 export type { EmergencyFeature, KnownScore, KnownSigns } from './round/knownSigns.js';
 export { EMERGENCY_FEATURES, NOTHING_KNOWN } from './round/knownSigns.js';
+export { isSameLimb } from './round/limb.js';
+export type { LyingCode } from './round/lyingBefore.js';
+export { lyingDue, lyingFlags, minutesLying } from './round/lyingBefore.js';
 export type { NextStep, NextStepCode, StepReasonCode, StepRules } from './round/nextStep.js';
 export { missingSigns, nextPressureStep, nextStep, wantedSigns } from './round/nextStep.js';
 export { DAY_OF_ROUND, placeFactsOf } from './round/placeFacts.js';
@@ -349,7 +351,7 @@ export type { RoundCategoryReasonCode } from './round/roundCategory.js';
 export type { ArmOfDay, RoundFacts } from './round/roundFacts.js';
 export { NO_ROUND_FACTS } from './round/roundFacts.js';
 export type { JudgedReading, RoundInput } from './round/roundInput.js';
-export type { NotedReading, RoundNotes } from './round/roundNotes.js';
+export type { NoteCode, NotedReading, RoundNotes } from './round/roundNotes.js';
 export { NO_ROUND_NOTES, roundNotes } from './round/roundNotes.js';
 export type { ReadingPlace, RoundReading } from './round/roundReading.js';
 export type { RoundPressure, RoundResult } from './round/roundResult.js';
@@ -398,7 +400,7 @@ export { sepsisScreen } from './score/sepsisScreen.js';
 export { ageShockIndex, modifiedShockIndex, shockIndex } from './score/shockIndex.js';
 export type { StandingNumbers, StandingReading, StandingTest } from './score/standing.js';
 export type { StandingDue } from './score/standingDue.js';
-export { minutesUpright, standingDue } from './score/standingDue.js';
+export { minutesUpright, missedUpright, standingDue } from './score/standingDue.js';
 export type { StandingMissing, StandingResult } from './score/standingResult.js';
 export { standingResult } from './score/standingResult.js';
 export { celsiusOf, centimetresOf, fahrenheitOf, kilogramsOf, kiloPascalsOf } from './score/units.js';

@@ -1,6 +1,7 @@
 /** All of a guided round from its first count on: fetched after the pages with which it begins, and ahead of their use. */
+
+export { PostureClock } from './pressure/LyingClock.js';
 export { PressurePage } from './pressure/PressurePage.js';
-export { UprightClock } from './pressure/UprightClock.js';
 export { ReviewPanel } from './round/ReviewPanel.js';
 export { ShownPanel } from './round/ShownPanel.js';
 export { SoFar } from './round/SoFar.js';

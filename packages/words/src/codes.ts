@@ -1,7 +1,6 @@
 import type {
   ActNowId,
   AmbulatoryResult,
-  ArmCuffsCode,
   ArmsCode,
   AskCode,
   AssumptionCode,
@@ -19,6 +18,7 @@ import type {
   GlasgowTotal,
   HomeResult,
   NextStepCode,
+  NoteCode,
   PlaceFlagCode,
   PlaceReasonCode,
   PostureReasonCode,
@@ -46,7 +46,6 @@ type Named<Code extends string> = string extends Code ? never : Code;
 /** Every code that counting and tapping can return: the catalogue does not compile without a sentence for each. */
 export type ClinicalCode =
   | ActNowId
-  | ArmCuffsCode
   | ArmsCode
   | AssumptionCode
   | AskCode
@@ -62,6 +61,7 @@ export type ClinicalCode =
   | CodesOf<ReadingsAverage>
   | CodesOf<GaugeResult>
   | NextStepCode
+  | NoteCode
   | RecheckCode
   | CodesOf<RoundCategory>
   | CodesOf<RunResult>

@@ -9,6 +9,7 @@ export { isReviewed, LANGUAGE_IDS, LANGUAGES, languageOf, localeOf, plainLocale 
 export { loadWords } from './loadWords.js';
 export type { DateOrder, Manner } from './manner.js';
 export { DATE_ORDERS, USUAL_MANNER } from './manner.js';
+export { type PostureKnown, postureTexts } from './postureTexts.js';
 export type { Place, Problem } from './problem.js';
 export { publishedSource } from './publishedSource.js';
 export { restText } from './restText.js';

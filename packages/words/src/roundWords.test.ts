@@ -100,16 +100,41 @@ describe('every code of a round has a sentence', () => {
     ]) {
       for (const flag of armDifference(pairs, DEFAULT_ARMS_RULES)?.why ?? []) said(flag);
     }
-    const on = (side: 'right' | 'left', armCm: number, id: string): NotedReading => {
-      const cuff = { scheme: 'aha-2005' as const, id };
-      return { site: 'upper-arm', side, posture: 'sit', method: 'auscultation', armCm, cuff };
-    };
-    const notes = roundNotes([on('right', 40, 'adult'), on('left', 40, 'thigh')]).arms.map(said);
-    expect(notes).toHaveLength(2);
-    expect(notes[1]).toContain('(expected to shift the systolic by +4.8 on the right)');
     for (const one of RECHECK_CLASSES) {
       for (const recheck of recheckAfter(one, DEFAULT_RECHECK_RULES)) said(recheckFlag(recheck));
     }
+  });
+
+  test('what is said beside a round', () => {
+    const on = (id: string, more: Partial<NotedReading>): NotedReading => ({
+      id,
+      site: 'upper-arm',
+      side: 'right',
+      posture: 'sit',
+      method: 'auscultation',
+      armCm: 40,
+      cuff: { scheme: 'aha-2005', id: 'adult' },
+      pulsePerMinute: 72,
+      uprightMinutes: null,
+      isUnwellUpright: null,
+      lyingMinutes: null,
+      measuredSeconds: 1001,
+      isRestKnown: false,
+      ...more,
+    });
+    const readings = [
+      on('a', {}),
+      on('b', { side: 'left', cuff: { scheme: 'aha-2005', id: 'thigh' } }),
+      on('c', { posture: 'lie', lyingMinutes: 4.96, measuredSeconds: 1060.96 }),
+      on('d', { posture: 'stand', uprightMinutes: 1, pulsePerMinute: null, measuredSeconds: 1400 }),
+    ];
+    const { arms, ofReading, standing } = roundNotes(readings, 60);
+    const sentences = [...arms, ...Object.values(ofReading).flat(), ...standing].map(said);
+    expect(sentences).toHaveLength(6);
+    expect(sentences[1]).toContain('(expected to shift the systolic by +4.8 on the right)');
+    // Each number on its own side of its limit, never rounded onto it.
+    expect(sentences[2]).toContain('after 4.96 min lying');
+    expect(sentences[3]).toContain('came 59.96 s after');
   });
 
   test('every condition of acting at once says what to do, and has a short name', () => {

@@ -22,6 +22,7 @@ export const ROUND_COMPARISONS = {
   ishArmMmHg: '>',
   escArmMmHg: '>',
   lookFurtherMmHg: '>',
+  gapSeconds: '<',
   restSeconds: '>=',
   pregnancyAskFromMonths: '>=',
   pregnancyAskUnderMonths: '<',

@@ -123,6 +123,21 @@ export const ROUND_FIGURES = figures({
     'second-hand',
   ),
 
+  lyingBeforeMinutes: row(
+    5,
+    'min',
+    'to lie before the reading from which a fall on standing is told',
+    'therapeutic guideline text on orthostatic hypotension (bedside handbook 3.14)',
+    'found',
+  ),
+  longestLyingMinutes: row(
+    1440,
+    'min',
+    'a longer time lying is refused: a day',
+    'decision of this project',
+    'decision',
+  ),
+
   atOnceWithinSeconds: delay(
     60,
     'very low or unwell: repeated by hand at once, which is within this (our number)',

@@ -1,21 +1,76 @@
 import type { Flag } from '../contract/flag.js';
+import { isAtThird } from '../score/falls.js';
+import { SCORE_FIGURES as STANDING } from '../score/figures.js';
 import { type ArmCuffsCode, armCuffFlags, type CuffedReading } from './armCuffs.js';
+import { type LyingCode, lyingFlags } from './lyingBefore.js';
+import type { RoundReading } from './roundReading.js';
+import { type SpacedReading, type SpacingCode, spacingFlags } from './spacing.js';
 
-/** A reading with what is said of it beside its value and that of its round. */
-export type NotedReading = CuffedReading;
+/** A reading with all that is said of it beside its value and that of its round. Minutes lying are null where nobody said. */
+export type NotedReading = CuffedReading &
+  SpacedReading &
+  Pick<RoundReading, 'pulsePerMinute' | 'uprightMinutes' | 'isUnwellUpright'> & {
+    readonly lyingMinutes: number | null;
+  };
+
+export type NoteCode = ArmCuffsCode | LyingCode | SpacingCode | 'no-pulse-in-posture' | 'third-minute-missed';
 
 /**
- * What is to be said beside the result of a round and is not part of it: it is made anew whenever it is shown, from the
+ * What is to be said beside a round and is no part of what was made of it: it is made anew whenever it is shown, from the
  * same evidence, so that no kept value changes with it.
  */
 export type RoundNotes = {
+  /** Beside a reading, by its id; absent for nothing. */
+  readonly ofReading: Readonly<Record<string, readonly Flag<NoteCode>[]>>;
   /** Beside the comparison of the two arms. */
-  readonly arms: readonly Flag<ArmCuffsCode>[];
+  readonly arms: readonly Flag<NoteCode>[];
+  /** Beside the test of lying and standing. */
+  readonly standing: readonly Flag<NoteCode>[];
 };
 
-export const NO_ROUND_NOTES: RoundNotes = { arms: [] };
+export const NO_ROUND_NOTES: RoundNotes = { ofReading: {}, arms: [], standing: [] };
 
-/** @param readings those that stand, in the order in which they were taken */
-export function roundNotes(readings: readonly NotedReading[]): RoundNotes {
-  return { arms: armCuffFlags(readings) };
+/**
+ * @param readings those that stand, in the order in which they were taken
+ * @param gapSeconds what the protocol leaves between two
+ */
+export function roundNotes(readings: readonly NotedReading[], gapSeconds: number): RoundNotes {
+  const spacing = spacingFlags(readings, gapSeconds);
+  const notes = readings.map((reading, at): readonly [string, readonly Flag<NoteCode>[]] => {
+    const soon = spacing.get(reading.id);
+    return [
+      reading.id,
+      [
+        ...lyingFlags(reading.lyingMinutes),
+        ...(soon === undefined ? [] : [soon]),
+        ...pulseFlags(reading, readings.slice(0, at)),
+      ],
+    ];
+  });
+  return {
+    ofReading: Object.fromEntries(notes.filter(([, flags]) => flags.length > 0)),
+    arms: armCuffFlags(readings),
+    standing: thirdMinuteFlags(readings),
+  };
+}
+
+/** A pulse was counted in another posture before, and none in this one. */
+function pulseFlags(
+  { pulsePerMinute, posture }: NotedReading,
+  before: readonly NotedReading[],
+): Flag<NoteCode>[] {
+  const isElsewhere = before.some((one) => one.posture !== posture && one.pulsePerMinute !== null);
+  return pulsePerMinute === null && isElsewhere ? [{ code: 'no-pulse-in-posture', figures: {} }] : [];
+}
+
+/**
+ * That the person stood and nothing was measured at the third minute: whether a fall came or lasted until then is not
+ * known. Somebody who felt unwell was rightly laid down before. Source: bedside handbook 3.14 (at 1 and 3 min; stop).
+ */
+function thirdMinuteFlags(readings: readonly NotedReading[]): Flag<NoteCode>[] {
+  const upright = readings.filter(({ posture }) => posture === 'stand');
+  const minutes = upright.flatMap(({ uprightMinutes }) => uprightMinutes ?? []);
+  if (minutes.length === 0 || upright.some(({ isUnwellUpright }) => isUnwellUpright === true)) return [];
+  if (minutes.some((one) => isAtThird({ minutes: one }))) return [];
+  return [{ code: 'third-minute-missed', figures: { minutes: STANDING.standingWithinMinutes.value } }];
 }

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { isAtFirst, isAtThird } from './falls.js';
-import { minutesUpright, standingDue } from './standingDue.js';
+import { minutesUpright, missedUpright, standingDue } from './standingDue.js';
 
 // Bedside handbook 3.14: stand, pressure and pulse at 1 and at 3 minutes.
 test.each([
@@ -39,6 +39,21 @@ test('a reading that is in is not asked for again, and one at another minute doe
   expect(standingDue(150, [1, 2])).toEqual({ minutes: 3, inSeconds: 30 });
   expect(standingDue(185, [1.1, 2.4])).toEqual({ minutes: 3, inSeconds: 0 });
   expect(standingDue(185, [1.1, 2.5])).toBeNull();
+});
+
+// Bedside handbook 3.14: at 1 and at 3 minutes.
+test('a minute that is over and has no reading was missed, from the second on at which it is asked for no more', () => {
+  expect(missedUpright(86.9, [])).toEqual([]);
+  expect(missedUpright(90, [])).toEqual([1]);
+  expect(missedUpright(90, [1.2])).toEqual([]);
+  expect(missedUpright(240, [1])).toEqual([3]);
+  expect(missedUpright(240, [])).toEqual([1, 3]);
+  expect(missedUpright(240, [1, 3.2])).toEqual([]);
+  expect(missedUpright(240, [1, 5])).toEqual([3]);
+  for (let seconds = 0; seconds <= 400; seconds += 1) {
+    const due = standingDue(seconds, [1]);
+    expect([seconds, missedUpright(seconds, [1])]).toEqual([seconds, due === null ? [3] : []]);
+  }
 });
 
 test('the minutes of a reading are those of the clock, to a tenth, up to the longest that is kept', () => {

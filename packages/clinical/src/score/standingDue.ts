@@ -26,6 +26,21 @@ export function standingDue(seconds: number, taken: readonly number[]): Standing
   return null;
 }
 
+/**
+ * The minutes whose reading was not taken and can no longer be, by the time on the feet: each is over and has none.
+ *
+ * @param seconds on the feet so far
+ * @param taken minutes on the feet of the readings that are in
+ * Source: bedside handbook 3.14 (pressure and pulse at 1 and 3 min).
+ * @example missedUpright(240, [1]) // [3]
+ */
+export function missedUpright(seconds: number, taken: readonly number[]): readonly number[] {
+  const now = wholeMinutes(roundTo(seconds / SECONDS, 1));
+  return MINUTES.filter(
+    ({ minutes, isIt }) => now > minutes && !taken.some((one) => isIt({ minutes: one })),
+  ).map(({ minutes }) => minutes);
+}
+
 /** Minutes on the feet to a tenth, as a reading keeps them; null past the longest time that is kept. */
 export function minutesUpright(seconds: number): number | null {
   const minutes = roundTo(seconds / SECONDS, 1);

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import type { EntryFrame, StoredEntry } from '../entry/entry.js';
 import { frame, idOf, kept, runContent, signingContent, USUAL_PLACE } from '../testing/work.js';
+import { GENERAL_RULES } from './generalRules.js';
 import { notesStanding } from './notesStanding.js';
 import { type ChartRound, projectChart } from './projectChart.js';
 
@@ -31,7 +32,7 @@ function charted(entries: readonly StoredEntry[]): ChartRound {
 }
 
 const codes = (entries: readonly StoredEntry[]) =>
-  notesStanding(charted(entries)).arms.map(({ code }) => code);
+  notesStanding(charted(entries), GENERAL_RULES).arms.map(({ code }) => code);
 
 // Bedside handbook 3.2: an arm of 30 cm takes the adult cuff.
 test('two arms with unlike cuffs are told of beside the round, until an amendment puts the cuff right', () => {

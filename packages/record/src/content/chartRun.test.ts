@@ -98,9 +98,11 @@ describe('the content of a run', () => {
         anyRun,
         fc.constantFrom('upper-arm', 'wrist', 'thigh'),
         anyFelt,
-        (run, site, unwellUpright) => {
+        fc.constantFrom(0, 4.9, 1440, null),
+        (run, site, unwellUpright, lyingMinutes) => {
           const place = { ...USUAL_PLACE, site } as const;
-          const circumstances = { ...UNKNOWN_RUN_CIRCUMSTANCES, uprightMinutes: null, unwellUpright };
+          const minutes = { uprightMinutes: null, lyingMinutes };
+          const circumstances = { ...UNKNOWN_RUN_CIRCUMSTANCES, ...minutes, unwellUpright };
           const done = { run, place, circumstances, override: null, note: null };
           const content = chartRun(done, NO_PROTOCOL, TEST_PROGRAM);
           const entry = frame('run', content);

@@ -11,9 +11,9 @@ import {
 import type { InForce } from './inForce.js';
 import type { PressureOverride, RunCircumstancesKept, RunContent, RunMarkedBy, RunPlace } from './run.js';
 
-/** What else is known of a run; how the person felt on their feet is absent where nobody asked. */
-export type RunCircumstancesDone = Omit<RunCircumstancesKept, 'unwellUpright'> &
-  Partial<Pick<RunCircumstancesKept, 'unwellUpright'>>;
+/** What else is known of a run; what nobody asked for, how they felt on their feet or how long they had lain, is absent. */
+export type RunCircumstancesDone = Omit<RunCircumstancesKept, 'unwellUpright' | 'lyingMinutes'> &
+  Partial<Pick<RunCircumstancesKept, 'unwellUpright' | 'lyingMinutes'>>;
 
 /** What was done and where, and what was added by hand. */
 export type RunEvidence = {
@@ -96,9 +96,15 @@ function copiedPlace(place: RunPlace): RunPlace {
 function copiedAround({
   previous,
   unwellUpright = null,
+  lyingMinutes = null,
   ...circumstances
 }: RunCircumstancesDone): RunCircumstancesKept {
-  return { ...circumstances, previous: previous === null ? null : { ...previous }, unwellUpright };
+  return {
+    ...circumstances,
+    previous: previous === null ? null : { ...previous },
+    unwellUpright,
+    lyingMinutes,
+  };
 }
 
 function copied({ code, figures }: Flag) {

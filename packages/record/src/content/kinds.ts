@@ -17,7 +17,14 @@ import { exerciseContent } from './exercise.js';
 import { factContent, factEndedContent } from './fact.js';
 import { reportedContent } from './reported.js';
 import { firstRoundContent, roundContent, secondRoundContent, upgradeRound } from './round.js';
-import { firstRunContent, runContent, secondRunContent, thirdRunContent, upgradeRun } from './run.js';
+import {
+  firstRunContent,
+  fourthRunContent,
+  runContent,
+  secondRunContent,
+  thirdRunContent,
+  upgradeRun,
+} from './run.js';
 import { scenarioContent } from './scenario.js';
 import { firstSeriesContent, seriesContent, seriesDecidedContent, upgradeSeries } from './series.js';
 import { firstSignContent, signContent, upgradeSign } from './sign.js';
@@ -51,8 +58,14 @@ export const KINDS = {
   count: first(countContent),
   taps: first(tapsContent),
   run: {
-    schemas: { 1: firstRunContent, 2: secondRunContent, 3: thirdRunContent, 4: runContent },
-    newest: 4,
+    schemas: {
+      1: firstRunContent,
+      2: secondRunContent,
+      3: thirdRunContent,
+      4: fourthRunContent,
+      5: runContent,
+    },
+    newest: 5,
     upgrade: upgradeRun,
   },
   sign: { schemas: { 1: firstSignContent, 2: signContent }, newest: 2, upgrade: upgradeSign },

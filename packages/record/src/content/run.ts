@@ -8,6 +8,7 @@ import {
   METHODS,
   MOMENTS,
   POSTURES,
+  ROUND_FIGURES,
   SIDES,
 } from '@evenfall/clinical';
 import { z } from 'zod';
@@ -78,11 +79,19 @@ const firstCircumstances = z
   })
   .strict();
 
-/** What else is known of the run. Null is "not known", never "no". */
-const circumstances = firstCircumstances
+/** Before schema 5 nobody said how long the person had lain. */
+const fourthCircumstances = firstCircumstances
   .extend({
     /** Whether the person felt dizzy, faint or unwell on their feet. */
     unwellUpright: z.boolean().nullable(),
+  })
+  .strict();
+
+/** What else is known of the run. Null is "not known", never "no". */
+const circumstances = fourthCircumstances
+  .extend({
+    /** How long the person had lain, where they lie. */
+    lyingMinutes: z.number().min(0).max(ROUND_FIGURES.longestLyingMinutes.value).nullable(),
   })
   .strict();
 export type RunCircumstancesKept = z.infer<typeof circumstances>;
@@ -173,6 +182,11 @@ const thirdEvidence = z
   .strict()
   .refine(isMarkedByOne, MARKER_OF_EACH_TIME);
 
+const fourthEvidence = z
+  .object({ run, place, circumstances: fourthCircumstances, gauge: id.nullable(), markedBy })
+  .strict()
+  .refine(isMarkedByOne, MARKER_OF_EACH_TIME);
+
 const evidence = z
   .object({ run, place, circumstances, gauge: id.nullable(), markedBy })
   .strict()
@@ -193,6 +207,9 @@ function isOfTimes(by: RunMarkedBy, peak: Timed | null, moments: readonly Timed[
 /** Schema 3: before it was asked how the person felt on their feet. */
 export const thirdRunContent = firstRunContent.extend({ evidence: thirdEvidence }).strict();
 
+/** Schema 4: before it was asked how long the person had lain. */
+export const fourthRunContent = firstRunContent.extend({ evidence: fourthEvidence }).strict();
+
 /**
  * One inflation and deflation of the cuff, charted. `evidence` is what was done and where, with which gauge of the place
  * (null for not said), and who marked the moments where a second person did (else null); `value` is what `clinical/deflation` and `clinical/cuff` made of it under the rule that
@@ -204,12 +221,12 @@ export type RunContent = z.infer<typeof runContent>;
 
 /**
  * An older run in the newest shape: in schema 1 nobody said which gauge it was, before 3 nobody else marked it, before 4
- * nobody was asked how they felt on their feet.
+ * nobody was asked how they felt on their feet, before 5 nobody said how long they had lain.
  */
 export function upgradeRun(content: unknown, from: number): unknown {
-  if (from > 3) return content;
-  const { evidence: kept, ...older } = content as z.infer<typeof thirdRunContent>;
-  const circumstances = { ...kept.circumstances, unwellUpright: null };
+  if (from > 4) return content;
+  const { evidence: kept, ...older } = content as z.infer<typeof thirdRunContent | typeof fourthRunContent>;
+  const circumstances = { unwellUpright: null, ...kept.circumstances, lyingMinutes: null };
   const gauge = from === 1 ? null : kept.gauge;
   const by = from < 3 ? null : kept.markedBy;
   return { ...older, evidence: { ...kept, circumstances, gauge, markedBy: by } };

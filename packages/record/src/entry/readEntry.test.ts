@@ -175,11 +175,35 @@ test('equipment that was named in error is marked by an entry of nobody', () => 
   expect(placesOf(readEntry(mark))).toEqual([]);
 });
 
-/** What was known of a run before anybody was asked how they felt on their feet. */
-function beforeUpright({ evidence }: ReturnType<typeof runContent>) {
-  const { unwellUpright: _, ...circumstances } = evidence.circumstances;
+/** What was known of a run before anybody said how long the person had lain. */
+function beforeLying({ evidence }: ReturnType<typeof runContent>) {
+  const { lyingMinutes: _, ...circumstances } = evidence.circumstances;
   return circumstances;
 }
+
+/** What was known of a run before anybody was asked how they felt on their feet. */
+function beforeUpright(content: ReturnType<typeof runContent>) {
+  const { unwellUpright: _, ...circumstances } = beforeLying(content);
+  return circumstances;
+}
+
+test('a run of schema 4 says nothing of how long the person had lain; from schema 5 on that is said', () => {
+  const content = runContent({ method: 'palpation', moments: [{ what: 'pulse back', mmHg: 122 }] });
+  const older = { ...beforeLying(content), unwellUpright: true };
+  const evidence = { ...content.evidence, circumstances: older };
+  const read = readEntry(frame('run', { ...content, evidence }, { schema: 4 }));
+  const circumstances = { ...older, lyingMinutes: null };
+  expect(read.ok && read.value.content).toEqual({
+    ...content,
+    evidence: { ...content.evidence, circumstances },
+  });
+  expect(placesOf(readEntry(frame('run', { ...content, evidence }, { schema: 5 })))).toEqual([
+    '/content/evidence/circumstances/lyingMinutes',
+  ]);
+  const lain = { ...content.evidence.circumstances, lyingMinutes: 5.5 };
+  const said = { ...content, evidence: { ...content.evidence, circumstances: lain } };
+  expect(readEntry(frame('run', said, { schema: 5 }))).toMatchObject({ ok: true, value: { content: said } });
+});
 
 test('a run of schema 3 says nothing of how the person felt on their feet; from schema 4 on that is said', () => {
   const content = runContent({ method: 'palpation', moments: [{ what: 'pulse back', mmHg: 122 }] });
@@ -189,9 +213,12 @@ test('a run of schema 3 says nothing of how the person felt on their feet; from 
   expect(placesOf(readEntry(frame('run', { ...content, evidence }, { schema: 4 })))).toEqual([
     '/content/evidence/circumstances/unwellUpright',
   ]);
-  const unwell = { ...content.evidence.circumstances, unwellUpright: true };
+  const unwell = { ...beforeLying(content), unwellUpright: true };
   const said = { ...content, evidence: { ...content.evidence, circumstances: unwell } };
-  expect(readEntry(frame('run', said, { schema: 4 }))).toMatchObject({ ok: true, value: { content: said } });
+  expect(readEntry(frame('run', said, { schema: 4 }))).toMatchObject({
+    ok: true,
+    value: { content: { evidence: { circumstances: unwell } } },
+  });
 });
 
 test('a run of schema 1 was read from a gauge that nobody named', () => {

@@ -9,7 +9,7 @@ export function RoundCameTo({ round }: { readonly round: ChartRound }) {
   const rulesOf = useRulesOf();
   const signing = signingOf(round);
   const values = resultsStanding(round, rulesOf);
-  const notes = notesStanding(round);
+  const notes = notesStanding(round, rulesOf);
   if (round.isInError || values.length === 0) return null;
   const isRuled = rulesOf(signing?.content.protocolVersion ?? null) !== null;
   const signed = signing?.content.value ?? null;

@@ -1,5 +1,6 @@
 import { REPEAT_SCATTER_MMHG } from '@evenfall/clinical';
 import { pressureWritten, type RunContent } from '@evenfall/record';
+import { postureTexts } from '@evenfall/words';
 import { useApp } from '../app/context.js';
 import { placeText } from '../pressure/placeText.js';
 import { DeflationStrip } from './DeflationStrip.js';
@@ -29,7 +30,11 @@ export function RunFigure({ content, isInRound = false }: RunFigureProps) {
         {override === null ? null : <span className="small rate-hand">{words.sentence('chart.byHand')}</span>}
       </p>
       <p className="small">
-        {words.title('method', evidence.run.method)} · {placeText(evidence.place, words)}
+        {[
+          words.title('method', evidence.run.method),
+          placeText(evidence.place, words),
+          ...postureTexts(evidence.circumstances, words),
+        ].join(' · ')}
       </p>
       {ranges.length === 0 || override !== null ? null : (
         <p className="small soft">

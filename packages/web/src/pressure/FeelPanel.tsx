@@ -5,11 +5,11 @@ import { useApp } from '../app/context.js';
 import { keptText } from '../app/keptText.js';
 import { typedText } from '../round/measuring.js';
 import type { Round } from '../round/useRound.js';
+import { postureField } from './lying.js';
 import { PlaceLine } from './PlaceLine.js';
+import { PostureHere } from './PostureHere.js';
 import { PressureKeypad } from './PressureKeypad.js';
 import { blankReading, withFelt, withPressureAt } from './pressureSteps.js';
-import { UprightClock } from './UprightClock.js';
-import { uprightField } from './upright.js';
 
 type FeelProps = { readonly round: Round; readonly place: RunPlace; readonly typed: string };
 
@@ -38,7 +38,7 @@ export function FeelPanel({ round, place, typed }: FeelProps) {
   const byFeel = () =>
     round.change((draft) => {
       const measuredAt = clock.stamp();
-      const fields = uprightField(draft.pressure, { session, atMs: clock.monotonicMs() }, measuredAt);
+      const fields = postureField(draft.pressure, { session, atMs: clock.monotonicMs() }, measuredAt);
       return withPressureAt(draft, blankReading('palpation', { measuredAt, inflatedAt: null, fields }));
     });
   return (
@@ -51,7 +51,7 @@ export function FeelPanel({ round, place, typed }: FeelProps) {
       }}
     >
       <PlaceLine round={round} place={place} />
-      {place.posture === 'stand' ? <UprightClock round={round} isHere /> : null}
+      <PostureHere round={round} place={place} />
       <p className="measure-says">{words.sentence('pressure.feelSays')}</p>
       <div className="typed">
         <input

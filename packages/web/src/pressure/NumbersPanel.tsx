@@ -7,7 +7,9 @@ import { AsItWas } from '../round/AsItWas.js';
 import { useComeBack } from '../round/useComeBack.js';
 import type { Round } from '../round/useRound.js';
 import { keepRun } from './keepRun.js';
+import { isLainWrong, lainOf } from './lying.js';
 import { PlaceLine } from './PlaceLine.js';
+import { PostureMinutes } from './PostureMinutes.js';
 import { PressureKeypad } from './PressureKeypad.js';
 import {
   feltFor,
@@ -18,11 +20,10 @@ import {
   reopenedReading,
 } from './pressureDraft.js';
 import { typedAs, withPressureAt } from './pressureSteps.js';
+import { pulseFor, toCome } from './pulseOfRuns.js';
 import { RunInput } from './RunInput.js';
 import { aroundOf, type ReadRun, readRun } from './readRun.js';
-import { feltPulse } from './runCircumstances.js';
 import { typedPressure } from './typedPressure.js';
-import { UprightMinutes } from './UprightMinutes.js';
 import { uprightOf } from './upright.js';
 
 type Typing = Extract<PressureAt, { at: 'typing' }>;
@@ -39,7 +40,7 @@ export function NumbersPanel({ round, place, measuring }: NumbersProps) {
   const { words, clock, session } = useApp();
   const input = useRef<HTMLInputElement>(null);
   const [wrong, setWrong] = useState<ReadRun['wrong']>(null);
-  const [isUprightMissing, setUprightMissing] = useState(false);
+  const [areMinutesAsked, setMinutesAsked] = useState(false);
   const { method, typed, fields, reopened } = measuring;
   const was = reopenedReading(round.draft.pressure);
   const comeBack = useComeBack(round, reopened);
@@ -58,17 +59,18 @@ export function NumbersPanel({ round, place, measuring }: NumbersProps) {
     return words.problem(refused, { nameOf }).message;
   };
   const upright = uprightOf(fields.uprightMinutes, words.say);
-  const isUprightWrong = place.posture === 'stand' && upright === null;
+  const areMinutesWrong =
+    (place.posture === 'stand' && upright === null) || isLainWrong(place, fields.lyingMinutes, words.say);
   const done = () => {
-    const felt = feltPulse(round.draft, round.inForce);
+    const felt = pulseFor(round.draft, was ?? toCome(place), round.inForce);
     const around = aroundOf(was, felt) ?? {
       pulsePerMinute: felt,
       lostMmHg: method === 'device' ? null : (feltFor(round.draft.pressure, place)?.lostMmHg ?? null),
     };
     const read = readRun(typedAs(measuring), around, round.inForce.runRules.deflation);
     setWrong(read.wrong);
-    setUprightMissing(isUprightWrong);
-    if (read.run === null || isUprightWrong) return;
+    setMinutesAsked(true);
+    if (read.run === null || areMinutesWrong) return;
     keepRun(round, {
       run: read.run,
       place,
@@ -76,6 +78,7 @@ export function NumbersPanel({ round, place, measuring }: NumbersProps) {
       inflatedAt: measuring.inflatedAt,
       keptAt: { session, atMs: clock.monotonicMs() },
       uprightMinutes: upright,
+      lyingMinutes: lainOf(fields.lyingMinutes, words.say),
       typedAs: typedAs(measuring),
       note: fields.note,
       reopened,
@@ -121,14 +124,7 @@ export function NumbersPanel({ round, place, measuring }: NumbersProps) {
       <p className="field-wrong" id="numbers-wrong" role="alert" hidden={wrongText('typed') === null}>
         {wrongText('typed')}
       </p>
-      {place.posture === 'stand' ? (
-        <UprightMinutes
-          text={fields.uprightMinutes ?? ''}
-          isByClock={(round.draft.pressure.upright ?? null) !== null && was === null}
-          isWrong={isUprightMissing && isUprightWrong}
-          onChange={(text) => set('uprightMinutes', text)}
-        />
-      ) : null}
+      <PostureMinutes round={round} place={place} fields={fields} isAsked={areMinutesAsked} onChange={set} />
       <PressureKeypad
         hasStroke={method !== 'palpation'}
         done={words.sentence('pressure.keep')}
@@ -178,7 +174,7 @@ export function NumbersPanel({ round, place, measuring }: NumbersProps) {
 
 /** Which of the further fields belong to a way of taking it. */
 function isAskedOf(field: RunField, method: Typing['method']): boolean {
-  if (field === 'uprightMinutes') return false;
+  if (field === 'uprightMinutes' || field === 'lyingMinutes') return false;
   if (method === 'device') return field === 'note';
   if (method === 'palpation') return field === 'note' || field === 'peak' || field === 'firstAtSeconds';
   return true;

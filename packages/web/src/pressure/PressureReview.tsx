@@ -1,4 +1,5 @@
 import { pressureWritten } from '@evenfall/record';
+import { postureTexts } from '@evenfall/words';
 import { useState } from 'react';
 import { Link } from 'wouter';
 import { useApp } from '../app/context.js';
@@ -12,6 +13,7 @@ import { readingRemoved } from '../round/slip.js';
 import { valueId } from '../round/useComeBack.js';
 import type { Round } from '../round/useRound.js';
 import { AskUpright } from './AskUpright.js';
+import { notesOf } from './notesOf.js';
 import { placeText } from './placeText.js';
 import { withPressureAt, withPressureNotDone, withReadingReopened } from './pressureSteps.js';
 import { RangeOfReading, ReadingNumbers } from './ReadingPanel.js';
@@ -24,6 +26,7 @@ export function PressureReview({ round, person }: PressureReviewProps) {
   const { pressure } = round.draft;
   const { values, notDone } = pressure;
   const [isAsking, setAsking] = useState(false);
+  const notes = notesOf(round.draft, round.inForce);
   return (
     <section className="sign-review" aria-label={words.sentence('app.pressure')}>
       <h2>{words.sentence('app.pressure')}</h2>
@@ -69,13 +72,15 @@ export function PressureReview({ round, person }: PressureReviewProps) {
               </div>
             </Folded>
             <p className="small">
-              {words.title('method', value.method)} · {placeText(reading.place, words)}
-              {reading.uprightMinutes === null
-                ? null
-                : ` · ${words.sentence('pressure.uprightAt', { minutes: reading.uprightMinutes })}`}
+              {[
+                words.title('method', value.method),
+                placeText(reading.place, words),
+                // How they felt is asked just below, with its answer.
+                ...postureTexts({ ...content.evidence.circumstances, unwellUpright: null }, words),
+              ].join(' · ')}
             </p>
             <AskUpright round={round} reading={reading} />
-            <Flags flags={value.flags} />
+            <Flags flags={[...value.flags, ...(notes.ofReading[reading.entry] ?? [])]} />
           </div>
         );
       })}

@@ -5,12 +5,12 @@ import { Choices } from '../parts/Choices.js';
 import type { Round } from '../round/useRound.js';
 import { SecondCode } from '../second/SecondCode.js';
 import type { useSecond } from '../second/useSecond.js';
+import { postureField } from './lying.js';
 import { PlaceLine } from './PlaceLine.js';
+import { isToBegin, PostureHere } from './PostureHere.js';
 import { type Instant, knownAt } from './pressureDraft.js';
 import { blankReading, secondsToWait, withPressureAt } from './pressureSteps.js';
 import { feltPulse, rhythmFelt } from './runCircumstances.js';
-import { UprightClock } from './UprightClock.js';
-import { uprightField } from './upright.js';
 import { useNow } from './useNow.js';
 import { WaitLine } from './WaitLine.js';
 
@@ -36,11 +36,11 @@ export function PumpPanel({ round, place, other: { second, anew } }: PumpProps) 
   const isIrregular = rhythmFelt(round.draft) === 'irregular' || round.facts.round.hasIrregularRhythm;
   const isPerBeat = isLetDownPerBeat(feltPulse(round.draft, round.inForce), isIrregular, deflation);
   const instant = (): Instant => ({ session, atMs: clock.monotonicMs() });
-  const isToStand = place.posture === 'stand' && (pressure.upright ?? null) === null;
+  const isPostureFirst = isToBegin(round.draft, place);
   const begin = (method: Method, inflatedAt: Instant | null) =>
     round.change((draft) => {
       const measuredAt = clock.stamp();
-      const fields = uprightField(draft.pressure, inflatedAt ?? instant(), measuredAt);
+      const fields = postureField(draft.pressure, inflatedAt ?? instant(), measuredAt);
       return withPressureAt(draft, blankReading(method, { measuredAt, inflatedAt, fields }));
     });
   const pump = () => {
@@ -56,14 +56,14 @@ export function PumpPanel({ round, place, other: { second, anew } }: PumpProps) 
         inflatedAt,
         touchesMs: [],
         ...marked,
-        fields: uprightField(draft.pressure, inflatedAt, measuredAt),
+        fields: postureField(draft.pressure, inflatedAt, measuredAt),
       }),
     );
   };
   return (
     <div className="measure">
       <PlaceLine round={round} place={place} />
-      {place.posture === 'stand' ? <UprightClock round={round} isHere /> : null}
+      <PostureHere round={round} place={place} />
       <div className="pump">
         <p className="pump-to">
           {mmHg === null
@@ -111,7 +111,7 @@ export function PumpPanel({ round, place, other: { second, anew } }: PumpProps) 
       {hearing === 'second' ? <SecondCode second={second} anew={anew} /> : null}
       <button
         type="button"
-        className={`button button-thumb${isWaiting || isToStand || (hearing === 'second' && !isOther) ? '' : ' button-first'}`}
+        className={`button button-thumb${isWaiting || isPostureFirst || (hearing === 'second' && !isOther) ? '' : ' button-first'}`}
         onClick={pump}
       >
         {words.sentence('pressure.pumpNow')}

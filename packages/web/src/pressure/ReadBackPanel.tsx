@@ -9,6 +9,7 @@ import type { Round } from '../round/useRound.js';
 import { clocksText } from '../second/clocksText.js';
 import { Gauge } from './Gauge.js';
 import { keepRun } from './keepRun.js';
+import { isLainWrong, lainOf } from './lying.js';
 import { MarkRow, WhatWasIt } from './MarkRow.js';
 import {
   gaugeOf,
@@ -23,12 +24,12 @@ import {
   withWhat,
 } from './marks.js';
 import { PlaceLine } from './PlaceLine.js';
+import { PostureMinutes } from './PostureMinutes.js';
 import { feltFor, type Mark, type MarkOf, type RunField, reopenedReading } from './pressureDraft.js';
 import { withPressureAt } from './pressureSteps.js';
+import { pulseFor, toCome } from './pulseOfRuns.js';
 import { RunInput } from './RunInput.js';
 import { aroundOf } from './readRun.js';
-import { feltPulse } from './runCircumstances.js';
-import { UprightMinutes } from './UprightMinutes.js';
 import { uprightOf } from './upright.js';
 
 type ReadBackProps = { readonly round: Round; readonly place: RunPlace; readonly measuring: ReadingBack };
@@ -39,7 +40,7 @@ export function ReadBackPanel({ round, place, measuring }: ReadBackProps) {
   const stage = useRef<HTMLFormElement>(null);
   const name = useId();
   const [wrong, setWrong] = useState<ReadMarks['wrong']>(null);
-  const [isUprightMissing, setUprightMissing] = useState(false);
+  const [areMinutesAsked, setMinutesAsked] = useState(false);
   const { marks, chosen, fields, areTimesVoid, reopened } = measuring;
   const was = reopenedReading(round.draft.pressure);
   const comeBack = useComeBack(round, reopened);
@@ -64,18 +65,19 @@ export function ReadBackPanel({ round, place, measuring }: ReadBackProps) {
     change((was) => ({ ...was, fields: { ...was.fields, [field]: text } }));
   const next = nextToRead(measuring);
   const upright = uprightOf(fields.uprightMinutes, words.say);
-  const isUprightWrong = place.posture === 'stand' && upright === null;
+  const areMinutesWrong =
+    (place.posture === 'stand' && upright === null) || isLainWrong(place, fields.lyingMinutes, words.say);
 
   const keep = () => {
-    const felt = feltPulse(round.draft, round.inForce);
+    const felt = pulseFor(round.draft, was ?? toCome(place), round.inForce);
     const around = aroundOf(was, felt) ?? {
       pulsePerMinute: felt,
       lostMmHg: feltFor(round.draft.pressure, place)?.lostMmHg ?? null,
     };
     const read = readMarks(measuring, around, round.inForce.runRules.deflation);
     setWrong(read.wrong);
-    setUprightMissing(isUprightWrong);
-    if (read.run === null || isUprightWrong) return;
+    setMinutesAsked(true);
+    if (read.run === null || areMinutesWrong) return;
     keepRun(round, {
       run: read.run,
       place,
@@ -83,6 +85,7 @@ export function ReadBackPanel({ round, place, measuring }: ReadBackProps) {
       inflatedAt: measuring.inflatedAt,
       keptAt: { session, atMs: clock.monotonicMs() },
       uprightMinutes: upright,
+      lyingMinutes: lainOf(fields.lyingMinutes, words.say),
       markedBy: markedByOf(measuring, read.run),
       typedAs: markedAs(measuring),
       note: fields.note,
@@ -158,14 +161,7 @@ export function ReadBackPanel({ round, place, measuring }: ReadBackProps) {
       <p className="field-wrong" role="alert" hidden={wrong?.get('run') === undefined}>
         {wrongText(wrong?.get('run'), 'first sound')}
       </p>
-      {place.posture === 'stand' ? (
-        <UprightMinutes
-          text={fields.uprightMinutes ?? ''}
-          isByClock={(round.draft.pressure.upright ?? null) !== null && was === null}
-          isWrong={isUprightMissing && isUprightWrong}
-          onChange={(text) => set('uprightMinutes', text)}
-        />
-      ) : null}
+      <PostureMinutes round={round} place={place} fields={fields} isAsked={areMinutesAsked} onChange={set} />
       <button type="submit" className={isRead ? 'button button-first button-large' : 'button button-large'}>
         {isNext
           ? words.sentence('moments.next', { text: words.title('mark', marks[next]?.what ?? 'last sound') })

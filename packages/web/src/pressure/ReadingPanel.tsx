@@ -1,4 +1,4 @@
-import { type NextStep, numbersText, shorthandOf } from '@evenfall/clinical';
+import { type NextStep, numbersText, ROUND_FIGURES, SCORE_FIGURES, shorthandOf } from '@evenfall/clinical';
 import type { RunContent } from '@evenfall/record';
 import type { Words } from '@evenfall/words';
 import { Link } from 'wouter';
@@ -32,6 +32,7 @@ export function ReadingPanel({ round, entry, person }: ReadingProps) {
   const content = runContentOf(draft, reading, { ...round, program });
   const { value } = content;
   const standing = standingOf(draft, { ...round, program });
+  const notes = notesOf(draft, inForce);
   return (
     <div className="measure measure-shown">
       <div role="status">
@@ -41,8 +42,9 @@ export function ReadingPanel({ round, entry, person }: ReadingProps) {
       <AskPanel round={round} standing={standing} />
       <AskUpright round={round} reading={reading} />
       <Flags flags={value.flags} isAnnounced />
+      <Flags flags={notes.ofReading[entry] ?? []} isAnnounced />
       {reading === draft.pressure.values.at(-1) && reading.place.posture !== 'stand' ? (
-        <Flags flags={notesOf(draft).arms} isAnnounced />
+        <Flags flags={notes.arms} isAnnounced />
       ) : null}
       <Flags flags={whyNext(standing)} isAnnounced />
       <PlaceLine round={round} place={reading.place} gauge={reading.gauge ?? null} />
@@ -181,6 +183,7 @@ function Next({ round, standing, person, gapSeconds, isUnwell }: NextProps) {
           {words.sentence('pressure.wantStanding')}
         </button>
       </div>
+      <p className="soft small measure-says">{words.sentence('postures.wantStandingSays', STANDING_ASKS)}</p>
       <div className={isOpen ? 'next-steps next-steps-last' : 'next-steps'}>
         {isStopping ? (
           <Link
@@ -223,6 +226,13 @@ function Next({ round, standing, person, gapSeconds, isUnwell }: NextProps) {
     </>
   );
 }
+
+/** What is asked for by the lying and standing test, minutes. */
+const STANDING_ASKS = {
+  lying: ROUND_FIGURES.lyingBeforeMinutes.value,
+  first: SCORE_FIGURES.standingFirstMinutes.value,
+  third: SCORE_FIGURES.standingWithinMinutes.value,
+};
 
 const NEXT_TEXT = {
   repeat: 'pressure.again',

@@ -2,9 +2,9 @@ import type { Run } from '@evenfall/clinical';
 import type { RunMarkedBy, RunPlace, Stamp } from '@evenfall/record';
 import type { Reopened } from '../round/measuring.js';
 import type { Round } from '../round/useRound.js';
-import type { DraftRun, Instant } from './pressureDraft.js';
+import { type DraftRun, type Instant, isLying } from './pressureDraft.js';
 import { withReading, withReadingChanged } from './pressureSteps.js';
-import { pulseBefore, pulseOfRound } from './pulseOfRuns.js';
+import { pulseBefore, toCome } from './pulseOfRuns.js';
 import { hasOwnPulse } from './readRun.js';
 
 type Kept = {
@@ -15,6 +15,8 @@ type Kept = {
   readonly keptAt: Instant;
   /** Minutes on the feet; it belongs to a reading while standing alone. */
   readonly uprightMinutes: number | null;
+  /** Minutes that the person had lain; it belongs to a reading while lying alone. */
+  readonly lyingMinutes: number | null;
   /** Who marked its moments, where a second person did. */
   readonly markedBy?: RunMarkedBy | null;
   readonly typedAs: DraftRun['typedAs'];
@@ -25,17 +27,18 @@ type Kept = {
 };
 
 /** Keeps a run that was read, typed or read back from the gauge: as the next reading of the round, or in place of one. */
-export function keepRun(round: Round, { uprightMinutes, note, reopened, ...read }: Kept): void {
+export function keepRun(round: Round, { uprightMinutes, lyingMinutes, note, reopened, ...read }: Kept): void {
   const text = (note ?? '').trim();
   const said = {
     uprightMinutes: read.place.posture === 'stand' ? uprightMinutes : null,
+    lyingMinutes: isLying(read.place) ? lyingMinutes : null,
     note: text === '' ? null : text,
   };
   const { run, typedAs, markedBy = null } = read;
   const isOwn = hasOwnPulse(typedAs);
   if (reopened === undefined) {
     round.keep((draft, start) => {
-      const pulseOf = isOwn ? null : pulseOfRound(draft)?.entry;
+      const pulseOf = isOwn ? null : pulseBefore(draft, toCome(read.place))?.entry;
       return withReading(draft, {
         ...start,
         ...read,

@@ -6,8 +6,8 @@ import type { Reopened } from '../round/measuring.js';
 /** An instant of the monotonic clock; it means something only within its visit. */
 export type Instant = { readonly session: string; readonly atMs: number };
 
-/** Since when a person stands, by both clocks: seconds go by the first within a visit, on by the other after a reload. */
-export type UprightDraft = { readonly since: Instant; readonly at: Stamp };
+/** Since when a person stands, or lies, by both clocks: seconds go by the first within a visit, on by the other after a reload. */
+export type SinceDraft = { readonly since: Instant; readonly at: Stamp };
 
 /** What was felt before listening: where the pulse was lost, and where it came back if that was felt too. mmHg. */
 export type FeltDraft = {
@@ -28,6 +28,8 @@ export type DraftRun = {
   readonly uprightMinutes: number | null;
   /** Whether the person felt unwell on their feet; absent or null where nobody asked. */
   readonly unwellUpright?: boolean | null;
+  /** How long the person had lain; absent or null where nobody said. */
+  readonly lyingMinutes?: number | null;
   /** Which gauge of the place; absent for not said. */
   readonly gauge?: string | null;
   /** Who marked its moments, where a second person did; absent or null for nobody else. */
@@ -52,6 +54,7 @@ export const RUN_FIELDS = [
   'gapTo',
   'backMmHg',
   'uprightMinutes',
+  'lyingMinutes',
   'note',
 ] as const;
 export type RunField = (typeof RUN_FIELDS)[number];
@@ -148,9 +151,13 @@ export type PressureDraft = {
   readonly notDone: NotDone | null;
   readonly measuring: PressureAt;
   /** Since when the person stands; absent or null while nobody said. */
-  readonly upright?: UprightDraft | null;
+  readonly upright?: SinceDraft | null;
   /** A clock since standing up that was stopped and may be put back while they stand; absent or null for none. */
-  readonly stoppedUpright?: UprightDraft | null;
+  readonly stoppedUpright?: SinceDraft | null;
+  /** Since when the person lies; absent or null while nobody said. */
+  readonly lying?: SinceDraft | null;
+  /** A clock since lying down that was stopped and may be put back while they lie; absent or null for none. */
+  readonly stoppedLying?: SinceDraft | null;
 };
 
 export const NO_PRESSURE: PressureDraft = {
@@ -194,14 +201,7 @@ export function feltFor(pressure: PressureDraft, place: RunPlace): FeltDraft | n
   return pressure.felt.findLast((one) => one.place.side === place.side) ?? null;
 }
 
-/** Whether two cuffs squeeze the same arm, or the same leg: only that limb has to rest between them. */
-export function isSameLimb(
-  one: Pick<RunPlace, 'site' | 'side'>,
-  other: Pick<RunPlace, 'site' | 'side'>,
-): boolean {
-  return one.side === other.side && isOfLeg(one.site) === isOfLeg(other.site);
-}
-
-function isOfLeg(site: RunPlace['site']): boolean {
-  return site === 'thigh' || site === 'calf';
+/** Whether somebody lies, on the back or on the side. */
+export function isLying({ posture }: Pick<RunPlace, 'posture'>): boolean {
+  return posture === 'lie' || posture === 'lie-left';
 }

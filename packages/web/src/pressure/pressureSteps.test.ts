@@ -6,12 +6,15 @@ import {
 } from '@evenfall/clinical';
 import { expect, test } from 'vitest';
 import { AT, begun, ID } from '../round/testing.js';
+import { isToBegin } from './PostureHere.js';
 import { type DraftRun, reopenedReading } from './pressureDraft.js';
 import {
   blankReading,
   secondsToWait,
   suggestedPlace,
   withFelt,
+  withLying,
+  withLyingStopped,
   withNextReading,
   withoutReading,
   withPlace,
@@ -199,6 +202,33 @@ test('the arm suggested is the better one by the facts, until one was chosen', (
   expect(suggestedPlace(begun().pressure, facts, DEFAULT_ROUND_RULES)).toMatchObject({ side: 'left' });
   const placed = withPlace(begun(), { ...PLACE, posture: 'lie' }, false);
   expect(suggestedPlace(placed.pressure, facts, DEFAULT_ROUND_RULES)).toMatchObject({ posture: 'lie' });
+});
+
+test('a clock since lying down goes on while they lie, on the back or on the side, and is put back like the other', () => {
+  const lay = { since: instant(5), at: AT(10) };
+  const down = withLying(withPlace(begun(), { ...PLACE, posture: 'lie' }, false), lay);
+  const at = (draft: typeof down, posture: 'sit' | 'lie-left' | 'stand') =>
+    withPlace(draft, { ...PLACE, posture }, false).pressure;
+  expect(at(down, 'lie-left').lying).toEqual(lay);
+  expect([at(down, 'sit').lying, at(down, 'stand').lying]).toEqual([null, null]);
+  const stopped = withLyingStopped(down);
+  expect(stopped.pressure).toMatchObject({ lying: null, stoppedLying: lay });
+  expect(withLying(stopped, lay).pressure).toMatchObject({ lying: lay, stoppedLying: null });
+  expect(at(stopped, 'stand').stoppedLying).toBeNull();
+  expect(withPressureNotDone(down, { reason: 'declined', text: null }).pressure.lying).toBeNull();
+});
+
+// Bedside handbook 3.14: lie 5 min, measure, then stand.
+test('lying is begun before the cuff goes up where it is the rest before standing, and only then', () => {
+  const lies = { ...PLACE, posture: 'lie' } as const;
+  const asked = { ...begun(), wanted: ['lying-and-standing'] as const };
+  expect(isToBegin(asked, lies)).toBe(true);
+  expect(isToBegin(begun(), lies)).toBe(false);
+  expect(isToBegin(withLying(asked, { since: instant(5), at: AT(10) }), lies)).toBe(false);
+  const taken = withReading(asked, { ...reading(20, 100), place: { ...lies, posture: 'lie-left' } });
+  expect(isToBegin(taken, lies)).toBe(false);
+  expect(isToBegin(begun(), { ...PLACE, posture: 'stand' })).toBe(true);
+  expect(isToBegin(asked, PLACE)).toBe(false);
 });
 
 test('a clock since standing up that was stopped can be put back, until they sit or lie, or stand up anew', () => {

@@ -1,6 +1,7 @@
 import {
   armChoice,
   DAY_OF_ROUND,
+  isSameLimb,
   type Method,
   type NextStep,
   placeFactsOf,
@@ -16,12 +17,12 @@ import {
   type DraftRun,
   type FeltDraft,
   type Instant,
-  isSameLimb,
+  isLying,
   knownAt,
   type PressureAt,
   type PressureDraft,
+  type SinceDraft,
   type TypedAs,
-  type UprightDraft,
 } from './pressureDraft.js';
 
 /** The same round with its pressure changed. */
@@ -45,11 +46,23 @@ export function withPlace(draft: RoundDraft, place: RunPlace, palpateFirst: bool
     const { lostMmHg, readMmHg } = knownAt(pressure, place);
     const isFelt = lostMmHg !== null || readMmHg.length > 0;
     const measuring: PressureAt = palpateFirst && !isFelt ? { at: 'feel', typed: '' } : { at: 'ready' };
-    const isUp = place.posture === 'stand';
-    const upright = isUp ? (pressure.upright ?? null) : null;
-    const stoppedUpright = isUp ? (pressure.stoppedUpright ?? null) : null;
-    return { ...pressure, place, notDone: null, measuring, upright, stoppedUpright };
+    return { ...pressure, ...clocksIn(pressure, place), place, notDone: null, measuring };
   });
+}
+
+/** The clocks since standing up and since lying down go on in their posture alone. */
+function clocksIn(
+  { upright = null, stoppedUpright = null, lying = null, stoppedLying = null }: PressureDraft,
+  place: RunPlace,
+): Pick<PressureDraft, 'upright' | 'stoppedUpright' | 'lying' | 'stoppedLying'> {
+  const isUp = place.posture === 'stand';
+  const isDown = isLying(place);
+  return {
+    upright: isUp ? upright : null,
+    stoppedUpright: isUp ? stoppedUpright : null,
+    lying: isDown ? lying : null,
+    stoppedLying: isDown ? stoppedLying : null,
+  };
 }
 
 /**
@@ -152,7 +165,7 @@ export function withUnwellUpright(
 }
 
 /** The person stands since then; null for that they sit or lie again. */
-export function withUpright(draft: RoundDraft, upright: UprightDraft | null): RoundDraft {
+export function withUpright(draft: RoundDraft, upright: SinceDraft | null): RoundDraft {
   return withPressure(draft, (pressure) => ({ ...pressure, upright, stoppedUpright: null }));
 }
 
@@ -165,9 +178,23 @@ export function withUprightStopped(draft: RoundDraft): RoundDraft {
   }));
 }
 
+/** The person lies since then; null for that they sit or stand again. */
+export function withLying(draft: RoundDraft, lying: SinceDraft | null): RoundDraft {
+  return withPressure(draft, (pressure) => ({ ...pressure, lying, stoppedLying: null }));
+}
+
+/** The clock since lying down was stopped by hand: since when they lay is kept, as that may have been the slip. */
+export function withLyingStopped(draft: RoundDraft): RoundDraft {
+  return withPressure(draft, (pressure) => ({
+    ...pressure,
+    lying: null,
+    stoppedLying: pressure.lying ?? null,
+  }));
+}
+
 /** What was typed or read back of a reading, put right. */
 export type ReadingChange = Pick<DraftRun, 'run' | 'uprightMinutes' | 'typedAs' | 'note'> &
-  Pick<Partial<DraftRun>, 'markedBy' | 'pulseOf'>;
+  Pick<Partial<DraftRun>, 'markedBy' | 'pulseOf' | 'lyingMinutes'>;
 
 /** A reading put right, in its place: where it was taken, when, and what came before it stay. */
 export function withReadingChanged(draft: RoundDraft, entry: string, change: ReadingChange): RoundDraft {
@@ -186,6 +213,7 @@ export function withPressureNotDone(draft: RoundDraft, notDone: NotDone | null):
     notDone,
     measuring: { at: 'place' },
     upright: null,
+    lying: null,
   }));
 }
 

@@ -5,7 +5,7 @@ import { putBack, valueRemoved } from '../round/slip.js';
 import { AT, begun, counted, ID, NO_PROTOCOL } from '../round/testing.js';
 import type { DraftRun } from './pressureDraft.js';
 import { withReading } from './pressureSteps.js';
-import { withPulseOfRuns } from './pulseOfRuns.js';
+import { pulseFor, toCome, withPulseOfRuns } from './pulseOfRuns.js';
 import { readRun } from './readRun.js';
 
 const PLACE = {
@@ -95,6 +95,20 @@ test('a pulse taken out leaves no reading with one that was counted after it, no
     at(22, 'lie', 68, 21),
   );
   expect(pulses(withoutValue(twice, 'pulse', ID(21)))).toEqual([76]);
+});
+
+// Bedside handbook 3.14: pressure and pulse are measured in each posture.
+test('a reading to come goes by the last pulse of its posture: none, where none was counted since the one before it', () => {
+  const lies = { ...PLACE, posture: 'lie' } as const;
+  const stands = { ...PLACE, posture: 'stand' } as const;
+  const to = (draft: RoundDraft, place: DraftRun['place']) => pulseFor(draft, toCome(place), NO_PROTOCOL);
+  expect([to(begun(), lies), to(with19(), lies), to(with19(), stands)]).toEqual([null, 76, 76]);
+  const lain = with19({ ...reading(76, ID(20)), entry: ID(21), sequence: 21, place: lies });
+  expect([to(lain, lies), to(lain, { ...lies, side: 'left' }), to(lain, stands)]).toEqual([76, 76, null]);
+  const anew = withValue(lain, 'pulse', counted(22, 'pulse', 25, 15));
+  expect([to(anew, stands), to(anew, lies)]).toEqual([100, 100]);
+  const stood = withReading(anew, { ...reading(100, ID(22)), entry: ID(23), sequence: 23, place: stands });
+  expect([to(stood, stands), to(stood, PLACE)]).toEqual([100, null]);
 });
 
 test('a round of which nothing changes is the very same', () => {

@@ -1,4 +1,4 @@
-import type { InForce } from '@evenfall/record';
+import type { InForce, RunPlace } from '@evenfall/record';
 import { chartedRate } from '../round/chartedRate.js';
 import { type DraftValue, isVoidValue, type RoundDraft } from '../round/draft.js';
 import type { DraftRun } from './pressureDraft.js';
@@ -23,6 +23,24 @@ export function pulseBefore(
     (value) =>
       !isVoidValue(value) && value.sequence < sequence && elsewhere.every((other) => other < value.sequence),
   );
+}
+
+/** Of a reading that is still to come, where the cuff is: whatever was taken until now came before it. */
+export function toCome(place: RunPlace): Pick<DraftRun, 'sequence' | 'place'> {
+  return { sequence: Number.POSITIVE_INFINITY, place };
+}
+
+/**
+ * The pulse that a reading goes by where none is typed with it, per minute: of one that was taken, or of one to come; null
+ * where none was counted in its posture.
+ */
+export function pulseFor(
+  draft: Pick<RoundDraft, 'pulse' | 'pressure'>,
+  reading: Pick<DraftRun, 'sequence' | 'place'>,
+  inForce: InForce,
+): number | null {
+  const of = pulseBefore(draft, reading);
+  return of === undefined ? null : chartedRate(of, inForce);
 }
 
 /**

@@ -1,8 +1,8 @@
-import type { PreviousInflation } from '@evenfall/clinical';
+import { isSameLimb, type PreviousInflation } from '@evenfall/clinical';
 import type { InForce } from '@evenfall/record';
 import { chartedRate } from '../round/chartedRate.js';
 import type { RoundDraft } from '../round/draft.js';
-import { type DraftRun, isSameLimb, type PressureDraft, secondsBetween } from './pressureDraft.js';
+import { type DraftRun, type PressureDraft, secondsBetween } from './pressureDraft.js';
 import { pulseOfRound } from './pulseOfRuns.js';
 
 /** What the fingers said of the rhythm in this round; null where nobody said. */

@@ -2,39 +2,12 @@ import { minutesUpright, numberFrom, SCORE_FIGURES } from '@evenfall/clinical';
 import type { Stamp } from '@evenfall/record';
 import type { Say } from '@evenfall/words';
 import { withPoint } from '../app/withPoint.js';
-import {
-  type Instant,
-  type PressureDraft,
-  secondsBetween,
-  type TypedAs,
-  type UprightDraft,
-} from './pressureDraft.js';
+import { type Elapsed, elapsedUntil } from './elapsed.js';
+import type { Instant, PressureDraft, SinceDraft, TypedAs } from './pressureDraft.js';
 
-/** How long somebody has stood, seconds; why it goes by the device's wall clock, null where it does not. */
-export type Upright = { readonly seconds: number; readonly byWallClock: 'reload' | 'sleep' | null };
-
-/**
- * How much further the wall clock may run before it is taken, seconds: less than the tenth of a minute that a reading
- * holds. Source: decision of this project.
- */
-const SLEPT_SECONDS = 5;
-
-/**
- * How long the person has stood until now. Within a visit it goes by the monotonic clock, which on most devices stands
- * while they sleep (MDN, `performance.now()`, "Ticking during sleep"): where the wall clock ran further, that one is
- * taken. A reload ends the monotonic clock and the person stands on: then the wall clock is all there is. Which it goes by
- * is said. Null where nobody said since when, or where the wall clock is needed and was set back behind it or is past what
- * a reading can hold.
- *
- * @param at the wall clock now
- */
-export function uprightUntil(upright: UprightDraft | null, now: Instant, at: Stamp): Upright | null {
-  if (upright === null) return null;
-  const within = secondsBetween(upright.since, now);
-  const seconds = (Date.parse(at.at) - Date.parse(upright.at.at)) / 1000;
-  if (within !== null && seconds - within <= SLEPT_SECONDS) return { seconds: within, byWallClock: null };
-  const isPossible = seconds >= 0 && seconds <= SCORE_FIGURES.longestStandingMinutes.value * 60;
-  return isPossible ? { seconds, byWallClock: within === null ? 'reload' : 'sleep' } : null;
+/** How long the person has stood until now (see `elapsedUntil`). */
+export function uprightUntil(upright: SinceDraft | null, now: Instant, at: Stamp): Elapsed | null {
+  return elapsedUntil(upright, now, at, SCORE_FIGURES.longestStandingMinutes.value);
 }
 
 /** The minutes on the feet as the field of a reading that is begun now holds them; no field where they are not known. */
@@ -50,8 +23,11 @@ export function uprightField(
 
 /** The minutes on the feet as typed in its language; null for a blank or what is no such time. */
 export function uprightOf(text: string | undefined, say: Say): number | null {
+  return minutesTyped(text, say, SCORE_FIGURES.longestStandingMinutes.value);
+}
+
+/** Minutes as typed in their language; null for a blank or what is no such time. */
+export function minutesTyped(text: string | undefined, say: Say, mostMinutes: number): number | null {
   const minutes = numberFrom(withPoint((text ?? '').trim(), say));
-  const isPossible =
-    minutes !== null && minutes >= 0 && minutes <= SCORE_FIGURES.longestStandingMinutes.value;
-  return isPossible ? minutes : null;
+  return minutes !== null && minutes >= 0 && minutes <= mostMinutes ? minutes : null;
 }

@@ -41,7 +41,7 @@ export function MeasurePage({ person, sign }: MeasureProps) {
       isBare
       isRestQuiet={({ draft }) => isTimed(draft[sign].measuring)}
       isSlipUnnamed
-      alsoUnder={(round) => <UprightTime round={round} sign={sign} />}
+      alsoUnder={(round) => <PostureTime round={round} sign={sign} />}
       soFar={(round) =>
         round.draft[sign].measuring.at === 'shown' ? <SoFarHere round={round} leftOut={[sign]} /> : null
       }
@@ -56,11 +56,12 @@ export function MeasurePage({ person, sign }: MeasureProps) {
   );
 }
 
-/** How long the person stands, where that is counted; not while somebody counts beats or breaths. */
-function UprightTime({ round, sign }: PanelProps) {
+/** How long the person stands or lies, where that is counted; not while somebody counts beats or breaths. */
+function PostureTime({ round, sign }: PanelProps) {
   const { pressure, [sign]: taken } = round.draft;
-  if ((pressure.upright ?? null) === null || isTimed(taken.measuring)) return null;
-  return <GoOn part={goOnPages}>{({ UprightClock }) => <UprightClock round={round} />}</GoOn>;
+  const { upright = null, lying = null } = pressure;
+  if ((upright === null && lying === null) || isTimed(taken.measuring)) return null;
+  return <GoOn part={goOnPages}>{({ PostureClock }) => <PostureClock round={round} />}</GoOn>;
 }
 
 /** Until there is a value nothing to be seen says that it is the breaths; a voice still does, into an ear. */

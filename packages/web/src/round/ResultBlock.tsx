@@ -130,7 +130,13 @@ export function resultLines(
     ...(arms === null ? [] : [line(words.sentence('result.arms'), '', [...arms.why, ...notes.arms])]),
     ...(standing === null
       ? []
-      : [line(words.sentence('result.standing'), '', [...standing.flags, ...standing.why])]),
+      : [
+          line(words.sentence('result.standing'), '', [
+            ...standing.flags,
+            ...standing.why,
+            ...notSaidYet(notes.standing, standing.why),
+          ]),
+        ]),
     ...(rechecks.length === 0
       ? []
       : [
@@ -141,6 +147,11 @@ export function resultLines(
           ),
         ]),
   ];
+}
+
+/** That the third minute was missed is said by the test already where it leaves the answer open. */
+function notSaidYet(notes: RoundNotes['standing'], why: readonly Flag[]): readonly Flag[] {
+  return why.some(({ code }) => code === 'third-minute-not-measured') ? [] : notes;
 }
 
 function averageLine(

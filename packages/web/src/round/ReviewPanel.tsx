@@ -55,7 +55,11 @@ export function ReviewPanel({ round, person }: ReviewProps) {
         </div>
         <div className="review-comes-to">
           {standing.content.value === null ? null : (
-            <ResultBlock value={standing.content.value} notes={notesOf(round.draft)} isLandmark />
+            <ResultBlock
+              value={standing.content.value}
+              notes={notesOf(round.draft, round.inForce)}
+              isLandmark
+            />
           )}
           <UnwellTick round={round} />
           {step === 'review' ? null : <Flags flags={why} />}

@@ -38,7 +38,7 @@ export type Signing = {
 
 /** The newest schema of each kind that the page writes (a test holds it against the record). */
 export const WRITTEN_SCHEMA = 1;
-export const RUN_SCHEMA = 4;
+export const RUN_SCHEMA = 5;
 export const SIGN_SCHEMA = 2;
 export const ROUND_SCHEMA = 3;
 export const SERIES_SCHEMA = 2;
@@ -62,11 +62,21 @@ export function contentOf(
 
 /** What the chart will hold of a reading of the pressure. */
 export function runContentOf(draft: RoundDraft, value: DraftRun, { inForce, program }: Under): RunContent {
-  const { run, place, uprightMinutes, unwellUpright = null, gauge = null, markedBy = null, note } = value;
+  const {
+    run,
+    place,
+    uprightMinutes,
+    unwellUpright = null,
+    lyingMinutes = null,
+    gauge = null,
+    markedBy = null,
+    note,
+  } = value;
   const circumstances = {
     rhythmFelt: rhythmFelt(draft),
     previous: previousInflation(draft.pressure, value),
     uprightMinutes,
+    lyingMinutes,
     unwellUpright,
   };
   const done = { run, place, circumstances, gauge, markedBy, override: null, note };

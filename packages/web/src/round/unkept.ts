@@ -46,7 +46,9 @@ function isPressureUnkept(pressure: PressureDraft): boolean {
 function isAnythingTyped({ typed, fields }: Extract<PressureAt, { at: 'typing' }>): boolean {
   return (
     typed.trim() !== '' ||
-    Object.entries(fields).some(([field, text]) => field !== 'uprightMinutes' && text.trim() !== '')
+    Object.entries(fields).some(
+      ([field, text]) => field !== 'uprightMinutes' && field !== 'lyingMinutes' && text.trim() !== '',
+    )
   );
 }
 

@@ -8,7 +8,7 @@ import { signText } from '../app/signText.js';
 import { FactsLines } from '../facts/FactsLines.js';
 import { prescriberOfScaleTwo } from '../facts/factsOn.js';
 import { localDate } from '../ports/stampAt.js';
-import { UprightClock } from '../pressure/UprightClock.js';
+import { PostureClock } from '../pressure/LyingClock.js';
 import { nextHref } from '../round/nextHref.js';
 import { ActNowPanel } from '../round/ResultPanels.js';
 import { RoundFrame } from '../round/RoundFrame.js';
@@ -28,7 +28,7 @@ export function SignsPage({ person }: { readonly person: string }) {
       person={person}
       title={words.sentence('signs.title')}
       isBare
-      alsoUnder={(round) => <UprightClock round={round} />}
+      alsoUnder={(round) => <PostureClock round={round} />}
       soFar={(round) => <SoFar round={round} leftOut={['measures']} />}
     >
       {({ round, record }) => <Sections round={round} person={person} entries={entriesIn(record)} />}

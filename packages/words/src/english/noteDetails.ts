@@ -4,13 +4,21 @@ import type { Detail } from './detail.js';
 
 /**
  * A sentence for each code that is said beside the result of a round.
- * Source of the advice: bedside handbook 3.2, 3.3 and 3.12, worded anew.
+ * Source of the advice: bedside handbook 3.2, 3.3, 3.10, 3.12 and 3.14, worded anew.
  */
 export const noteDetails = {
   'arms-unlike-cuffs': () =>
     'The two arms were taken with unlike cuffs, so a difference between them may be one of the cuffs: repeat both arms with one cuff if it fits both, before you go by either.',
   'arms-cuff-unfitting': (f, say) =>
     `A cuff that does not fit its arm was used${expected(f, say)}, so a difference between the arms may be one of the cuff: repeat both arms with cuffs that fit, before you go by either.`,
+  'lying-too-short': (f, say) =>
+    `Taken after ${say.beside(f.value('minutes'), f.value('neededMinutes'))} min lying; from less than ${say.limit(f.value('neededMinutes'))} min a fall on standing is not surely told: let the person lie on and take it again.`,
+  'too-soon-by-times': (f, say) =>
+    `By the times kept this came ${say.beside(f.value('apartSeconds'), f.value('gapSeconds'))} s after the reading before it on this limb, sooner than ${say.limit(f.value('gapSeconds'))} s. If it did, let the arm rest and repeat; if it was only written down then, put the times right once it is signed.`,
+  'no-pulse-in-posture': () =>
+    'No pulse was counted in this posture, and one of another posture is not taken for it: count it beside the reading.',
+  'third-minute-missed': (f, say) =>
+    `Nothing was measured at ${say.limit(f.value('minutes'))} minutes on the feet, so whether the pressure fell, or stayed low, until then is not known: measure then, if the person can stand.`,
 } as const satisfies Record<string, Detail>;
 
 /** What a cuff is expected to add, of each arm where it is known. */

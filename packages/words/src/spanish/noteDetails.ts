@@ -9,6 +9,14 @@ export const noteDetails: Reworded<typeof english> = {
     'Los dos brazos se tomaron con manguitos distintos, así que una diferencia entre ellos puede ser de los manguitos: repita ambos brazos con un mismo manguito, si sirve para los dos, antes de guiarse por uno.',
   'arms-cuff-unfitting': (f, say) =>
     `Se usó un manguito que no es adecuado para su brazo${expected(f, say)}, así que una diferencia entre los brazos puede ser del manguito: repita ambos brazos con manguitos adecuados antes de guiarse por uno.`,
+  'lying-too-short': (f, say) =>
+    `Tomada tras ${say.beside(f.value('minutes'), f.value('neededMinutes'))} min en decúbito; con menos de ${say.limit(f.value('neededMinutes'))} min no se puede afirmar con seguridad una bajada al ponerse de pie: deje que la persona siga acostada y repita.`,
+  'too-soon-by-times': (f, say) =>
+    `Según las horas guardadas se tomó ${say.beside(f.value('apartSeconds'), f.value('gapSeconds'))} s después de la lectura anterior en este miembro, antes de ${say.limit(f.value('gapSeconds'))} s. Si fue así, deje descansar el brazo y repita; si solo se anotó entonces, corrija las horas una vez firmada.`,
+  'no-pulse-in-posture': () =>
+    'No se contó ningún pulso en esta postura, y el de otra postura no vale en su lugar: cuéntelo junto a la lectura.',
+  'third-minute-missed': (f, say) =>
+    `No se midió nada a los ${say.limit(f.value('minutes'))} minutos de pie, así que no se sabe si la presión bajó, o siguió baja, hasta entonces: mida entonces, si la persona puede estar de pie.`,
 };
 
 /** What a cuff is expected to add, of each arm where it is known. */

@@ -1,11 +1,6 @@
 import type { Say } from '../../say.js';
+import { stopwatch } from '../../stopwatch.js';
 import { SECONDS } from './nouns.js';
-
-/** Minutes and seconds as a stopwatch shows them. */
-function stopwatch(seconds: number, say: Say): string {
-  const rest = seconds % 60;
-  return `${say.short((seconds - rest) / 60)}:${rest < 10 ? '0' : ''}${say.short(rest)}`;
-}
 
 type Text = { text: string };
 
@@ -96,6 +91,7 @@ export const pressure = {
   gapFrom: 'Sounds were gone from (mmHg)',
   gapTo: 'and back at (mmHg)',
   uprightMinutes: 'Minutes since standing up',
+  lyingMinutes: 'Minutes lying before',
   askUpright: 'Dizzy, faint or unwell on their feet?',
   wellUpright: 'no',
   unwellUpright: 'yes',

@@ -3,6 +3,7 @@ import { chart } from './bedside/chart.js';
 import { begun } from './begun.js';
 import { count } from './count.js';
 import { moments } from './moments.js';
+import { postures } from './postures.js';
 import { prepare } from './prepare.js';
 import { rest } from './rest.js';
 import { result } from './result.js';
@@ -18,6 +19,7 @@ export const roundScreens = {
   chart,
   count,
   moments,
+  postures,
   prepare,
   rest,
   result,

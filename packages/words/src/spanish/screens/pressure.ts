@@ -1,12 +1,7 @@
 import type { pressure as english } from '../../english/screens/pressure.js';
 import type { Reworded } from '../../reworded.js';
-import type { Say } from '../../say.js';
+import { stopwatch } from '../../stopwatch.js';
 import { SECONDS } from './nouns.js';
-
-function stopwatch(seconds: number, say: Say): string {
-  const rest = seconds % 60;
-  return `${say.short((seconds - rest) / 60)}:${rest < 10 ? '0' : ''}${say.short(rest)}`;
-}
 
 /** As in `english/screens/pressure`. */
 export const pressure: Reworded<typeof english> = {
@@ -94,6 +89,7 @@ export const pressure: Reworded<typeof english> = {
   gapFrom: 'Los ruidos se fueron en (mmHg)',
   gapTo: 'y volvieron en (mmHg)',
   uprightMinutes: 'Minutos desde que se levantó',
+  lyingMinutes: 'Minutos en decúbito antes',
   askUpright: '¿Mareo, desmayo o malestar de pie?',
   wellUpright: 'no, bien',
   unwellUpright: 'sí',

@@ -1,0 +1,111 @@
+import { describe, expect, test } from 'vitest';
+import { type NotedReading, roundNotes } from './roundNotes.js';
+
+const GAP = 60;
+
+function reading(id: string, measuredSeconds: number, more: Partial<NotedReading> = {}): NotedReading {
+  return {
+    id,
+    measuredSeconds,
+    site: 'upper-arm',
+    side: 'right',
+    posture: 'sit',
+    method: 'auscultation',
+    armCm: null,
+    cuff: null,
+    isRestKnown: false,
+    pulsePerMinute: 72,
+    uprightMinutes: null,
+    isUnwellUpright: null,
+    lyingMinutes: null,
+    ...more,
+  };
+}
+
+const codesOf = (id: string, ...readings: readonly NotedReading[]) =>
+  (roundNotes(readings, GAP).ofReading[id] ?? []).map(({ code }) => code);
+
+// Bedside handbook 3.10: a minute between two readings by every guideline that says so; under it warn.
+describe('two readings of one arm by the times that are kept', () => {
+  const first = reading('a', 1001);
+
+  test.each([
+    [0, true],
+    [12, true],
+    [59.9, true],
+    [60, false],
+    [90, false],
+  ])('%d s apart: too soon is %s', (apart, isSoon) => {
+    const found = roundNotes([first, reading('b', 1001 + apart)], GAP);
+    const flag = { code: 'too-soon-by-times', figures: { apartSeconds: apart, gapSeconds: 60 } };
+    expect(found.ofReading).toEqual(isSoon ? { b: [flag] } : {});
+  });
+
+  test('the other arm has rested meanwhile, and so has a leg', () => {
+    expect(codesOf('b', first, reading('b', 1010, { side: 'left' }))).toEqual([]);
+    expect(codesOf('b', first, reading('b', 1010, { site: 'thigh' }))).toEqual([]);
+    expect(codesOf('b', first, reading('b', 1010, { site: 'wrist' }))).toEqual(['too-soon-by-times']);
+    const between = reading('c', 1005, { side: 'left' });
+    expect(codesOf('b', first, between, reading('b', 1010))).toEqual(['too-soon-by-times']);
+  });
+
+  test('where the rest of the arm is known the rule of the run has said it', () => {
+    expect(codesOf('b', first, reading('b', 1010, { isRestKnown: true }))).toEqual([]);
+  });
+
+  test('a time that says the minute alone tells nothing of seconds', () => {
+    expect(codesOf('b', reading('a', 960), reading('b', 1010))).toEqual([]);
+    expect(codesOf('b', first, reading('b', 1020))).toEqual([]);
+    expect(codesOf('b', reading('a', 960), reading('b', 960))).toEqual([]);
+  });
+
+  test('a time put right is the one that counts, whatever the order of the work', () => {
+    const late = reading('a', 1101);
+    expect(roundNotes([late, reading('b', 1090)], GAP).ofReading).toHaveProperty('a');
+    expect(roundNotes([late, reading('b', 1030)], GAP).ofReading).toEqual({});
+  });
+
+  test('a place that leaves two minutes is warned under two', () => {
+    expect(roundNotes([first, reading('b', 1091)], 120).ofReading).toEqual({
+      b: [{ code: 'too-soon-by-times', figures: { apartSeconds: 90, gapSeconds: 120 } }],
+    });
+  });
+});
+
+test('a reading taken before the person had lain long enough says so', () => {
+  const lying = { posture: 'lie' } as const;
+  expect(codesOf('a', reading('a', 1, { ...lying, lyingMinutes: 3 }))).toEqual(['lying-too-short']);
+  expect(codesOf('a', reading('a', 1, { ...lying, lyingMinutes: 5 }))).toEqual([]);
+  expect(codesOf('a', reading('a', 1, lying))).toEqual([]);
+});
+
+// Bedside handbook 3.14: pressure and pulse, lying and at each minute on the feet.
+test('a reading without a pulse of its posture says so where one was counted in another', () => {
+  const lying = reading('a', 1, { posture: 'lie' });
+  const standing = reading('b', 301, { posture: 'stand', pulsePerMinute: null });
+  expect(codesOf('b', lying, standing)).toEqual(['no-pulse-in-posture']);
+  expect(codesOf('b', lying, { ...standing, pulsePerMinute: 84 })).toEqual([]);
+  expect(codesOf('b', { ...lying, pulsePerMinute: null }, standing)).toEqual([]);
+  expect(codesOf('b', { ...lying, posture: 'stand' }, standing)).toEqual([]);
+});
+
+describe('the third minute on the feet', () => {
+  const at = (uprightMinutes: number | null, isUnwellUpright: boolean | null = null) =>
+    reading(`${uprightMinutes}`, 1, { posture: 'stand', uprightMinutes, isUnwellUpright });
+  const standing = (...readings: readonly NotedReading[]) =>
+    roundNotes([reading('a', 1, { posture: 'lie' }), ...readings], GAP).standing;
+  const MISSED = [{ code: 'third-minute-missed', figures: { minutes: 3 } }];
+
+  test('is told of where it was missed, also by a reading that came later', () => {
+    expect(standing(at(1))).toEqual(MISSED);
+    expect(standing(at(1), at(5))).toEqual(MISSED);
+    expect(standing(at(1.1), at(3.2))).toEqual([]);
+  });
+
+  test('is not missed by whoever did not stand, of whom nobody noted the minutes, or who was laid down unwell', () => {
+    expect(standing()).toEqual([]);
+    expect(standing(at(null))).toEqual([]);
+    expect(standing(at(1, true))).toEqual([]);
+    expect(standing(at(1, false))).toEqual(MISSED);
+  });
+});

@@ -1,0 +1,46 @@
+import type { Flag } from '../contract/flag.js';
+import { passes, settled } from '../contract/threshold.js';
+import { ROUND_COMPARISONS as SIDE } from './comparisons.js';
+import { isSameLimb } from './limb.js';
+import type { RoundReading } from './roundReading.js';
+
+export type SpacingCode = 'too-soon-by-times';
+
+/**
+ * A reading and when it was taken, `measuredSeconds` of any one clock. `isRestKnown`: how long the arm rested before it is
+ * known, so that the rule of the run has said what there is to say.
+ */
+export type SpacedReading = Pick<RoundReading, 'id' | 'site' | 'side'> & {
+  readonly measuredSeconds: number;
+  readonly isRestKnown: boolean;
+};
+
+/** A time that was typed says the minute alone. */
+const MINUTE = 60;
+
+/**
+ * The readings that came sooner after the one before them on the same limb than the protocol leaves between two, by the
+ * times that are kept with them; by id. Of a time without seconds nothing is told.
+ *
+ * Source: bedside handbook 3.10 (the gap of each guideline; under 60 s is warned of).
+ */
+export function spacingFlags(
+  readings: readonly SpacedReading[],
+  gapSeconds: number,
+): ReadonlyMap<string, Flag<SpacingCode>> {
+  const flags = new Map<string, Flag<SpacingCode>>();
+  const inTime = [...readings].sort((a, b) => a.measuredSeconds - b.measuredSeconds);
+  for (const [at, reading] of inTime.entries()) {
+    const before = inTime.slice(0, at).findLast((one) => isSameLimb(one, reading));
+    if (before === undefined || reading.isRestKnown || isTyped(before) || isTyped(reading)) continue;
+    const apartSeconds = settled(reading.measuredSeconds - before.measuredSeconds);
+    if (passes(apartSeconds, SIDE.gapSeconds, gapSeconds)) {
+      flags.set(reading.id, { code: 'too-soon-by-times', figures: { apartSeconds, gapSeconds } });
+    }
+  }
+  return flags;
+}
+
+function isTyped({ measuredSeconds }: SpacedReading): boolean {
+  return measuredSeconds % MINUTE === 0;
+}

@@ -6,9 +6,10 @@ import type { useForm } from '../app/forms.js';
 import { fieldIn, isMeasured } from '../app/typedMeasure.js';
 import { Choices } from '../parts/Choices.js';
 import { Field } from '../parts/Field.js';
+import { MeasureField } from '../parts/MeasureField.js';
 import { type AmendFields, type AmendWrong, canCorrectCount, canSetByHand } from './amendForm.js';
 import { cuffsFor } from './amendPlace.js';
-import { readingOf } from './amendSign.js';
+import { type Reading, readingOf } from './amendSign.js';
 
 type AmendFieldsetProps = {
   readonly entry: StoredEntry;
@@ -19,26 +20,15 @@ type AmendFieldsetProps = {
   readonly onMend: (field: keyof AmendFields) => void;
 };
 
-/** What a number is called that is retyped: it says the unit in which it is typed. */
-function readAs(key: 'celsius' | 'kg' | 'cm' | 'percent' | 'score', { manner }: Say) {
-  switch (key) {
-    case 'celsius':
-      return `signs.${manner.temperature}` as const;
-    case 'kg':
-      return `signs.${manner.mass}` as const;
-    case 'cm':
-      return `signs.${manner.length}` as const;
-    case 'percent':
-      return 'signs.percent';
-    case 'score':
-      return 'amend.reading';
-  }
-}
-
 /** The field of the form in which a number is retyped: another one for each unit. */
 export function readingField(entry: StoredEntry, what: string, { manner }: Say): string {
   const key = what === 'reading' ? readingOf(entry)?.key : undefined;
   return key !== undefined && isMeasured(key) ? fieldIn('n', key, manner) : 'n';
+}
+
+/** Whether a reading is a number that can be typed in more than one unit. */
+function isTypedIn(reading: Reading): reading is Reading & { readonly key: 'celsius' | 'kg' | 'cm' } {
+  return isMeasured(reading.key);
 }
 
 /** What should stand, and why. */
@@ -57,7 +47,8 @@ export function AmendFieldset({ entry, isMarked, form, wrong, onMend }: AmendFie
   const fieldOf = (field: keyof AmendFields) =>
     field === 'n' ? readingField(entry, what, words.say) : field;
   const set = (field: keyof AmendFields, text: string) => {
-    onMend(field);
+    // Another unit makes another number of the same text.
+    onMend(field === 'unit' ? 'n' : field);
     form.set(fieldOf(field), text);
   };
   const text = (field: keyof AmendFields, label: string, inputMode: 'text' | 'numeric' | 'decimal') => (
@@ -108,8 +99,18 @@ export function AmendFieldset({ entry, isMarked, form, wrong, onMend }: AmendFie
       {what === 'count' ? text('n', words.sentence('amend.correctedN'), 'numeric') : null}
       {what === 'numbers' ? text('n', words.sentence('amend.numbers'), 'text') : null}
       {what === 'place' ? <PlaceFieldset entry={entry} form={form} said={said} set={set} /> : null}
-      {what !== 'reading' || reading === null ? null : reading.choices === null ? (
-        text('n', words.sentence(readAs(reading.key, words.say)), 'decimal')
+      {what !== 'reading' || reading === null ? null : isTypedIn(reading) ? (
+        <MeasureField
+          of={reading.key}
+          labelIn={(unit) => words.sentence(`signs.${unit}`)}
+          wrong={said('n')}
+          text={form.text(fieldOf('n'))}
+          onText={(typed) => set('n', typed)}
+          chosen={form.text('unit')}
+          onChoose={(unit) => set('unit', unit)}
+        />
+      ) : reading.choices === null ? (
+        text('n', words.sentence(reading.key === 'percent' ? 'signs.percent' : 'amend.reading'), 'decimal')
       ) : (
         <Choices
           legend={words.sentence('amend.reading')}

@@ -109,6 +109,7 @@ function AmendForm({ amended, entry, person, birthDate, inForce }: AmendFormProp
         form.text(readingField(entry, form.text('what'), words.say)).trim(),
         words.say,
       ),
+      unit: form.text('unit'),
       side: form.text('side'),
       cuff: form.text('cuff'),
       perMinute: withPoint(form.text('perMinute').trim(), words.say),

@@ -24,6 +24,7 @@ const pulse = { ...frames[0], recordedAt: '2026-03-05T09:06:00Z' } as unknown as
 const BLANK: AmendFields = {
   what: '',
   n: '',
+  unit: '',
   side: '',
   cuff: '',
   perMinute: '',

@@ -54,6 +54,8 @@ export type Amending = (typeof AMENDING)[number];
 export type AmendFields = PlaceFields & {
   readonly what: string;
   readonly n: string;
+  /** The unit that was chosen beside a reading; empty for the usual one. */
+  readonly unit: string;
   readonly perMinute: string;
   /** Local, `YYYY-MM-DDTHH:mm`. */
   readonly time: string;
@@ -203,9 +205,10 @@ function readChange(
     }
     case 'reading': {
       if (entry.kind !== 'sign') break;
-      const n = fields.n.trim();
-      const read = withReading(entry, n, around.manner);
-      if (read.ok) return { what: 'reading', sign: read.value, typed: typedReading(entry, n, around.manner) };
+      const retyped = { text: fields.n.trim(), unit: fields.unit };
+      const read = withReading(entry, retyped, around.manner);
+      const typed = typedReading(entry, retyped, around.manner);
+      if (read.ok) return { what: 'reading', sign: read.value, typed };
       wrong.n = read.refusals;
       return null;
     }

@@ -1,7 +1,7 @@
 import { CONSCIOUSNESS_LEVELS, PAIN_WORDS, type Parsed, parseSign, type Sign } from '@evenfall/clinical';
 import type { StoredEntry, TypedNumber } from '@evenfall/record';
 import type { Manner } from '@evenfall/words';
-import { asTyped, isMeasured, keptOf, typedIn } from '../app/typedMeasure.js';
+import { asTyped, isMeasured, keptOf, type TypedMeasure, typedIn, unitNamed } from '../app/typedMeasure.js';
 import { refusedInMm, scoreTyped } from '../signs/typedLine.js';
 
 /** What of a sign can have been written wrongly: a number, or one of a few words. */
@@ -27,20 +27,24 @@ export function readingOf(entry: StoredEntry): Reading | null {
   return { key: NUMBER_OF[sign.of], choices: null };
 }
 
+/** A reading as it was retyped: its text, and the unit that was chosen beside it; empty for the usual one. */
+export type Retyped = { readonly text: string; readonly unit: string };
+
 /** The number of an amendment with its unit, for a sign that can be typed in another one; null for any other. */
 export function typedReading(
   entry: StoredEntry & { readonly kind: 'sign' },
-  typed: string,
+  { text, unit }: Retyped,
   manner: Manner,
 ): TypedNumber | null {
   const key = readingOf(entry)?.key;
-  return key !== undefined && isMeasured(key) ? typedIn({ text: typed }, key, manner) : null;
+  if (key === undefined || !isMeasured(key)) return null;
+  return typedIn({ text, chosen: unitNamed(key, unit) }, key, manner);
 }
 
 /** The sign with another reading in its place, in the unit in which it was typed; everything else of it stays. */
 export function withReading(
   entry: StoredEntry & { readonly kind: 'sign' },
-  typed: string,
+  { text: typed, unit }: Retyped,
   manner: Manner,
 ): Parsed<Sign> {
   const reading = readingOf(entry);
@@ -54,7 +58,8 @@ export function withReading(
   if (reading === null) return parseSign(sign);
   const { key } = reading;
   if (!isMeasured(key)) return parseSign({ ...sign, [key]: typed });
-  const parsed = parseSign({ ...sign, [key]: keptOf({ text: typed }, key, manner) });
+  const measure: TypedMeasure<string> = { text: typed, chosen: unitNamed(key, unit) };
+  const parsed = parseSign({ ...sign, [key]: keptOf(measure, key, manner) });
   if (parsed.ok) return parsed;
-  return { ok: false, refusals: parsed.refusals.map((one) => asTyped(one, { text: typed }, key, manner)) };
+  return { ok: false, refusals: parsed.refusals.map((one) => asTyped(one, measure, key, manner)) };
 }

@@ -5,13 +5,13 @@ import { useApp } from '../app/context.js';
 import { Asking } from '../parts/Asking.js';
 import { SimulatedPage } from '../parts/SimulatedPage.js';
 import { NumbersPanel } from '../pressure/NumbersPanel.js';
-import type { PressureAt } from '../pressure/pressureDraft.js';
 import { withPressureAt } from '../pressure/pressureSteps.js';
 import { READY } from '../round/measuring.js';
 import { useWakeLock } from '../round/useWakeLock.js';
 import { useOwnScenarios } from '../scenarios/ownScenarios.js';
 import { loadAbout } from '../server/load.js';
 import { begunPractice } from './begin.js';
+import { blankFromMarks } from './blankFromMarks.js';
 import { arteryY, heldAt } from './drawing/placing.js';
 import { type Ears, FRESH_EARS, keepEars, noiseHeard, readEars } from './ears.js';
 import { devicePictures, RoomEngine } from './engine.js';
@@ -304,7 +304,7 @@ function Exercise({ draft, put, change, keepQuietly, forget }: ExerciseProps) {
           ...was.round,
           pressure: { ...was.round.pressure, place: placeOf(was.visit) },
         },
-        typing(method, marks, peak.current.seconds, clock.stamp()),
+        blankFromMarks(method, marks, peak.current.seconds, clock.stamp()),
       ),
     }));
     to('numbers');
@@ -458,34 +458,4 @@ let ofThisPage: string | null = null;
 
 function isOfThisPage(exercise: string): boolean {
   return ofThisPage === exercise;
-}
-
-type Typing = Extract<PressureAt, { at: 'typing' }>;
-
-/** The keypad as it opens: blank, but for the times of moments that were marked. */
-function typing(
-  method: 'auscultation' | 'palpation',
-  marks: PracticeDraft['marks'],
-  peakSeconds: number | null,
-  measuredAt: Typing['measuredAt'],
-): Typing {
-  const after = (at: number | undefined) =>
-    at === undefined || peakSeconds === null || at <= peakSeconds
-      ? null
-      : (Math.round((at - peakSeconds) * 1000) / 1000).toString();
-  const inRun = marks.filter((at) => peakSeconds !== null && at > peakSeconds);
-  const first = after(inRun[0]);
-  const last = inRun.length > 1 && method === 'auscultation' ? after(inRun.at(-1)) : null;
-  return {
-    at: 'typing',
-    method,
-    typed: '',
-    fields: {
-      ...(first === null ? {} : { firstAtSeconds: first }),
-      ...(last === null ? {} : { lastAtSeconds: last }),
-    },
-    reinflated: false,
-    measuredAt,
-    inflatedAt: null,
-  };
 }

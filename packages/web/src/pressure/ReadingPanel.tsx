@@ -20,6 +20,7 @@ import { withNextReading, withPressureAt, withReadingReopened, withUpright } fro
 import { UprightClock } from './UprightClock.js';
 import { useNow } from './useNow.js';
 import { WaitLine } from './WaitLine.js';
+import { whyNoRange } from './whyNoRange.js';
 
 type ReadingProps = { readonly round: Round; readonly entry: string; readonly person: string };
 
@@ -95,7 +96,7 @@ export function RangeOfReading({ value }: { readonly value: RunContent['value'] 
   const { words } = useApp();
   const text = rangesText(value, words);
   if (value.method === 'device') return null;
-  if (text === null) return <p className="soft small">{words.sentence('pressure.noRange')}</p>;
+  if (text === null) return <p className="soft small">{words.sentence(whyNoRange(value))}</p>;
   return (
     <p className="small">
       {text} <span className="soft">{words.sentence('pressure.rangeSays')}</span>

@@ -22,6 +22,9 @@ export const postures = {
   lyingAt: (f: Minutes, say: Say) => `${say.short(f.minutes)} min lying before`,
   feltUnwell: 'dizzy, faint or unwell on their feet',
   feltWell: 'well on their feet',
+  noRangePulse: 'No range: it needs the pulse.',
+  noRangeTimes: 'No range: it needs the times of the run.',
+  noRangeAtAll: 'No range can be told of this run.',
   missed: (f: Minutes, say: Say) => `The reading at ${say.limit(f.minutes)} min was missed.`,
   missedNow: (f: Minutes, say: Say) =>
     `The reading at ${say.limit(f.minutes)} min was missed: take one now, if the person can stand. It keeps its own minutes.`,

@@ -20,6 +20,9 @@ export const postures: Reworded<typeof english> = {
   lyingAt: (f, say) => `${say.short(f.minutes)} min en decúbito antes`,
   feltUnwell: 'mareo, desmayo o malestar de pie',
   feltWell: 'bien de pie',
+  noRangePulse: 'Sin intervalo: necesita el pulso.',
+  noRangeTimes: 'Sin intervalo: necesita los tiempos del inflado.',
+  noRangeAtAll: 'De este inflado no se puede dar un intervalo.',
   missed: (f, say) => `No se tomó la lectura a ${say.limit(f.minutes)} min.`,
   missedNow: (f, say) =>
     `No se tomó la lectura a ${say.limit(f.minutes)} min: tome una ahora, si la persona puede estar de pie. Guarda sus propios minutos.`,

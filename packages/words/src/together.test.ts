@@ -84,3 +84,16 @@ test('whatever is known of a count, every reason is said exactly once', () => {
   );
   expect([...seen]).toEqual(expect.arrayContaining(Object.keys(english.longerCount.reasons)));
 });
+
+// Bedside handbook 1.5: a short count that disagrees with a device or with the previous entry.
+test('of a count that is unlike another rate it is said which: one taken before, or one that a device shows', () => {
+  const [before, device] = [{ previousPerMinute: 95 }, { devicePerMinute: 95 }].map(
+    (known) => whyOf(36, known)[0],
+  );
+  expect(words.detail(before!)).toContain('from the 95 taken before, more than 10');
+  expect(words.detail(device!)).toContain('from the 95 shown by a device, more than 10');
+  const both = words.together(whyOf(36, { previousPerMinute: 95, devicePerMinute: 60 }));
+  expect(both).toHaveLength(1);
+  expect(both[0]?.text).toContain('95 taken before');
+  expect(both[0]?.text).toContain('60 shown by a device');
+});

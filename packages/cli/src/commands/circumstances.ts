@@ -17,6 +17,7 @@ export const CIRCUMSTANCE_OPTIONS: readonly Option[] = [
   { name: 'site', kind: 'value', means: 'options.site', hint: 'SITE', choices: PULSE_SITES },
   { name: 'age-months', kind: 'value', means: 'options.ageMonths', hint: 'MONTHS' },
   { name: 'previous', kind: 'value', means: 'options.previous', hint: 'RATE' },
+  { name: 'device', kind: 'value', means: 'options.deviceRate', hint: 'RATE' },
   { name: 'first-set', kind: 'switch', means: 'options.firstSet' },
   { name: 'heart-rate-drug', kind: 'switch', means: 'options.heartRateDrug' },
 ];
@@ -40,6 +41,7 @@ export function parseCircumstances(given: Given): Parsed<Circumstances> {
     site: given.text('site') as PulseSite | null,
     ageMonths: fromZero('age-months'),
     previousPerMinute: fromZero('previous'),
+    devicePerMinute: fromZero('device'),
     firstOnPerson: given.isOn('first-set'),
     heartRateDrug: given.isOn('heart-rate-drug'),
   };

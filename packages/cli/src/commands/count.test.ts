@@ -85,6 +85,7 @@ describe('which window next', () => {
     ['1.5 apical', '--n 36 --window 30 --site apical', 'apical'],
     ['1.5 drug', '--n 36 --window 30 --heart-rate-drug', 'heart-rate-drug'],
     ['1.5 disagrees', '--n 36 --window 30 --previous 90', 'disagrees'],
+    ['1.5 a device', '--n 36 --window 30 --device 90', 'disagrees'],
     ['2.2 breaths', '--n 8 --window 30 --of breaths', 'breaths-full-minute'],
   ])('%s: %s', async (_source, line, code) => {
     const answer = await answered(line);

@@ -23,8 +23,10 @@ export type Circumstances = {
   readonly site: PulseSite | null;
   /** Before or after a drug that acts on heart rate, by the local list. */
   readonly heartRateDrug: boolean | null;
-  /** The previous entry or a device's display, in the same unit. */
+  /** The previous entry, in the same unit. */
   readonly previousPerMinute: number | null;
+  /** What a device shows, in the same unit; absent or null where none was looked at. */
+  readonly devicePerMinute?: number | null;
 };
 
 export const UNKNOWN_CIRCUMSTANCES: Circumstances = {

@@ -62,6 +62,8 @@ test.each<[string, Case, string]>([
   ['apical', { circumstances: { site: 'apical' } }, '60 apical'],
   ['heart-rate drug', { circumstances: { heartRateDrug: true } }, '60 heart-rate-drug'],
   ['previous 10 lower', { circumstances: { previousPerMinute: 66 } }, 'stands'],
+  ['a device 11 lower', { circumstances: { devicePerMinute: 65 } }, '60 disagrees'],
+  ['a device 10 lower', { circumstances: { devicePerMinute: 66 } }, 'stands'],
   ['previous 11 lower', { circumstances: { previousPerMinute: 65 } }, '60 disagrees'],
   ['previous 11 higher', { circumstances: { previousPerMinute: 87 } }, '60 disagrees'],
   // Bedside handbook 2.1 and 2.2: breaths for a full minute; 30 s only if regular and allowed locally.

@@ -121,19 +121,25 @@ function sharedReasons(circumstances: Circumstances, rules: CountRules): Reason[
   return reasons;
 }
 
-/** A pulse unlike the rate before it or the one on a display; the limit is one of pulses and says nothing of breaths. */
+/**
+ * A pulse unlike the rate before it or the one on a display, each told by its own figure; the limit is one of pulses and
+ * says nothing of breaths.
+ */
 function disagreement(
   { n, windowSeconds }: Count,
-  { previousPerMinute }: Circumstances,
+  { previousPerMinute, devicePerMinute = null }: Circumstances,
   rules: CountRules,
 ): Reason[] {
-  if (!rules.fullMinuteWhenDisagreeing || previousPerMinute === null) return [];
+  if (!rules.fullMinuteWhenDisagreeing) return [];
   const { disagreementPerMinute } = rules;
   const perMinute = settled((60 * n) / windowSeconds);
-  const differencePerMinute = settled(Math.abs(perMinute - previousPerMinute));
-  if (!passes(differencePerMinute, SIDE.disagreementPerMinute, disagreementPerMinute)) return [];
-  const figures = { perMinute, previousPerMinute, differencePerMinute, disagreementPerMinute };
-  return [fullMinute(rules, 'disagrees', figures)];
+  return Object.entries({ previousPerMinute, devicePerMinute }).flatMap(([key, other]) => {
+    if (other === null) return [];
+    const differencePerMinute = settled(Math.abs(perMinute - other));
+    if (!passes(differencePerMinute, SIDE.disagreementPerMinute, disagreementPerMinute)) return [];
+    const figures = { perMinute, [key]: other, differencePerMinute, disagreementPerMinute };
+    return [fullMinute(rules, 'disagrees', figures)];
+  });
 }
 
 function fullMinute(

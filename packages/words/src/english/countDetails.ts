@@ -1,3 +1,5 @@
+import type { Figures } from '../figures.js';
+import type { Say } from '../say.js';
 import type { Detail } from './detail.js';
 
 /**
@@ -44,7 +46,7 @@ export const countDetails = {
   'heart-rate-drug': (f, say) =>
     `A drug acts on the heart rate: count ${say.short(f.value('fullWindowSeconds'))} s and chart whether it was before or after.`,
   disagrees: (f, say) =>
-    `${say.rate(f.value('perMinute'))} a minute differs by ${say.beside(f.value('differencePerMinute'), f.value('disagreementPerMinute'))} from the ${say.rate(f.value('previousPerMinute'))} taken before or shown by a device, more than ${say.limit(f.value('disagreementPerMinute'))}: count ${say.short(f.value('fullWindowSeconds'))} s.`,
+    `${say.rate(f.value('perMinute'))} a minute differs by ${say.beside(f.value('differencePerMinute'), f.value('disagreementPerMinute'))} from the ${otherRate(f, say)}, more than ${say.limit(f.value('disagreementPerMinute'))}: count ${say.short(f.value('fullWindowSeconds'))} s.`,
   interrupted: (f, say) =>
     f.has('atSeconds')
       ? `The count was broken off after ${say.short(f.value('atSeconds'))} s and has no value: wait a moment and start again.`
@@ -60,3 +62,10 @@ export const countDetails = {
   deficit: (f, say) =>
     `${say.beside(f.value('deficitPerMinute'), 0)} a minute of the beats heard at the apex were not felt at the wrist: count both again and report it if it repeats.`,
 } as const satisfies Record<string, Detail>;
+
+/** The rate that a count is unlike: on a display, or taken before. */
+export function otherRate(f: Figures, say: Say): string {
+  return f.has('devicePerMinute')
+    ? `${say.rate(f.value('devicePerMinute'))} shown by a device`
+    : `${say.rate(f.value('previousPerMinute'))} taken before`;
+}

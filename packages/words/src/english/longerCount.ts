@@ -1,4 +1,5 @@
 import type { Say } from '../say.js';
+import { otherRate } from './countDetails.js';
 import type { Detail } from './detail.js';
 
 /**
@@ -21,7 +22,7 @@ export const longerCount = {
     apical: () => 'heard at the apex (each lub-dub is one)',
     'heart-rate-drug': () => 'a drug acts on the heart rate (chart whether it was before or after)',
     disagrees: (f, say) =>
-      `${say.rate(f.value('perMinute'))} a minute differs by ${say.beside(f.value('differencePerMinute'), f.value('disagreementPerMinute'))} from the ${say.rate(f.value('previousPerMinute'))} taken before or shown by a device, more than ${say.limit(f.value('disagreementPerMinute'))}`,
+      `${say.rate(f.value('perMinute'))} a minute differs by ${say.beside(f.value('differencePerMinute'), f.value('disagreementPerMinute'))} from the ${otherRate(f, say)}, more than ${say.limit(f.value('disagreementPerMinute'))}`,
   } as const satisfies Record<string, Detail>,
   all: (f: { seconds: number }, say: Say, reasons: readonly string[]) =>
     `Count ${say.short(f.seconds)} s, for each of these: ${reasons.join('; ')}.`,

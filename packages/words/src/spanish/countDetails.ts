@@ -1,5 +1,7 @@
 import type { countDetails as english } from '../english/countDetails.js';
+import type { Figures } from '../figures.js';
 import type { Reworded } from '../reworded.js';
+import type { Say } from '../say.js';
 
 /** As in `english/countDetails`. */
 export const countDetails: Reworded<typeof english> = {
@@ -43,7 +45,7 @@ export const countDetails: Reworded<typeof english> = {
   'heart-rate-drug': (f, say) =>
     `Un fármaco actúa sobre la frecuencia cardiaca: cuente ${say.short(f.value('fullWindowSeconds'))} s y registre si fue antes o después.`,
   disagrees: (f, say) =>
-    `${say.rate(f.value('perMinute'))} por minuto difiere en ${say.beside(f.value('differencePerMinute'), f.value('disagreementPerMinute'))} de los ${say.rate(f.value('previousPerMinute'))} de antes o del aparato, más de ${say.limit(f.value('disagreementPerMinute'))}: cuente ${say.short(f.value('fullWindowSeconds'))} s.`,
+    `${say.rate(f.value('perMinute'))} por minuto difiere en ${say.beside(f.value('differencePerMinute'), f.value('disagreementPerMinute'))} de los ${otherRate(f, say)}, más de ${say.limit(f.value('disagreementPerMinute'))}: cuente ${say.short(f.value('fullWindowSeconds'))} s.`,
   interrupted: (f, say) =>
     f.has('atSeconds')
       ? `El recuento se interrumpió a los ${say.short(f.value('atSeconds'))} s y no tiene valor: espere un momento y empiece de nuevo.`
@@ -59,3 +61,10 @@ export const countDetails: Reworded<typeof english> = {
   deficit: (f, say) =>
     `${say.beside(f.value('deficitPerMinute'), 0)} por minuto de los latidos oídos en el ápex no se notaron en la muñeca: cuente ambos de nuevo y comuníquelo si se repite.`,
 };
+
+/** The rate that a count is unlike: on a display, or taken before. */
+export function otherRate(f: Figures, say: Say): string {
+  return f.has('devicePerMinute')
+    ? `${say.rate(f.value('devicePerMinute'))} que muestra un aparato`
+    : `${say.rate(f.value('previousPerMinute'))} de antes`;
+}

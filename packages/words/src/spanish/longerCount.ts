@@ -1,5 +1,6 @@
 import type { longerCount as english } from '../english/longerCount.js';
 import type { Reworded } from '../reworded.js';
+import { otherRate } from './countDetails.js';
 
 /** As in `english/longerCount`. */
 export const longerCount: Reworded<typeof english> = {
@@ -20,7 +21,7 @@ export const longerCount: Reworded<typeof english> = {
     'heart-rate-drug': () =>
       'un fármaco actúa sobre la frecuencia cardiaca (registre si fue antes o después)',
     disagrees: (f, say) =>
-      `${say.rate(f.value('perMinute'))} por minuto difiere en ${say.beside(f.value('differencePerMinute'), f.value('disagreementPerMinute'))} de los ${say.rate(f.value('previousPerMinute'))} de antes o del aparato, más de ${say.limit(f.value('disagreementPerMinute'))}`,
+      `${say.rate(f.value('perMinute'))} por minuto difiere en ${say.beside(f.value('differencePerMinute'), f.value('disagreementPerMinute'))} de los ${otherRate(f, say)}, más de ${say.limit(f.value('disagreementPerMinute'))}`,
   },
   all: (f, say, reasons) =>
     `Cuente ${say.short(f.seconds)} s, por cada uno de estos motivos: ${reasons.join('; ')}.`,

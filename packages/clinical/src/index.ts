@@ -252,6 +252,7 @@ export { canonicalJson } from './protocol/canonicalJson.js';
 export type { FieldChange, PresetChange, ProtocolDiff } from './protocol/diff.js';
 export { protocolDiff } from './protocol/diff.js';
 export { protocolDocument } from './protocol/document.js';
+export { equipmentFields } from './protocol/equipmentFields.js';
 export type { Field, FieldValue, Replaced } from './protocol/field.js';
 export { LOCAL_SOURCE } from './protocol/field.js';
 export { keptProtocol } from './protocol/keptProtocol.js';
@@ -275,7 +276,6 @@ export {
   categoryRules,
   countRules,
   cuffRules,
-  equipmentFields,
   equipmentRules,
   homeRules,
   planRules,
@@ -312,6 +312,8 @@ export { DEFAULT_ARMS_RULES } from './round/armsRules.js';
 export type { AskCode, Asked } from './round/ask.js';
 export type { AverageFlagCode, AverageReasonCode, ReadingsAverage } from './round/averageReadings.js';
 export { AVERAGE_RULE, averageReadings } from './round/averageReadings.js';
+export type { AveragingOrigin } from './round/averagingOrigins.js';
+export { AVERAGING_ORIGINS } from './round/averagingOrigins.js';
 export type { AveragingMethod, AveragingRule, AveragingRuleId, Difference } from './round/averagingRules.js';
 export { AVERAGING_RULE_IDS, AVERAGING_RULES, averagingRule } from './round/averagingRules.js';
 export type { RoundCategory } from './round/categoryOfRound.js';

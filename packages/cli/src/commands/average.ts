@@ -2,6 +2,7 @@ import {
   AAP_2017,
   ADULT_SCHEMES,
   AVERAGE_RULE,
+  AVERAGING_ORIGINS,
   AVERAGING_RULE_IDS,
   AVERAGING_RULES,
   type AveragingRuleId,
@@ -95,11 +96,11 @@ function protocolOf(rule: AveragingRuleId): Protocol {
 
 /** Every guideline, in the order of the handbook. */
 function ruleItems(words: Words): Item[] {
-  return AVERAGING_RULES.map(({ id, source, status }) => ({
+  return AVERAGING_RULES.map(({ id }) => ({
     id,
     title: words.title('readings', id),
-    source,
-    status,
+    source: AVERAGING_ORIGINS[id].source,
+    status: AVERAGING_ORIGINS[id].status,
     typed: `--rule ${id}`,
   }));
 }

@@ -41,7 +41,6 @@ export function heightZ(sex: Sex, ageMonths: number, heightCm: number): number {
  * Errors: as {@link heightZ}.
  */
 export function isHeightPossible(sex: Sex, ageMonths: number, heightCm: number): boolean {
-  const { impossibleHeightZ } = F;
   const far = Math.abs(heightZ(sex, ageMonths, heightCm));
-  return !passes(far, SIDE.impossibleHeightZ, impossibleHeightZ.value);
+  return !passes(far, SIDE.impossibleHeightZ, F.impossibleHeightZ.value);
 }

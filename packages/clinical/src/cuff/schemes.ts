@@ -1,4 +1,4 @@
-import type { Figure, Sureness } from '../contract/figure.js';
+import type { Sureness } from '../contract/figure.js';
 import { CUFF_FIGURES as F } from './figures.js';
 
 export const CUFF_SCHEME_IDS = ['aha-2005', 'uk-arm-bands', 'fourth-report-2004'] as const;
@@ -36,10 +36,22 @@ export const CUFF_SCHEMES: readonly CuffScheme[] = [
     source: F.ahaSmallAdultArm.source,
     status: F.ahaSmallAdultArm.sure,
     cuffs: [
-      cuff('small-adult', F.ahaSmallAdultArm, F.ahaSmallAdultWidth, F.ahaSmallAdultLength, 'small'),
-      cuff('adult', F.ahaAdultArm, F.ahaAdultWidth, F.ahaAdultLength, 'regular'),
-      cuff('large-adult', F.ahaLargeAdultArm, F.ahaLargeAdultWidth, F.ahaLargeAdultLength, 'large'),
-      cuff('thigh', F.ahaThighArm, F.ahaThighWidth, F.ahaThighLength, 'extra-large'),
+      cuff(
+        'small-adult',
+        F.ahaSmallAdultArm.value,
+        F.ahaSmallAdultWidth.value,
+        F.ahaSmallAdultLength.value,
+        'small',
+      ),
+      cuff('adult', F.ahaAdultArm.value, F.ahaAdultWidth.value, F.ahaAdultLength.value, 'regular'),
+      cuff(
+        'large-adult',
+        F.ahaLargeAdultArm.value,
+        F.ahaLargeAdultWidth.value,
+        F.ahaLargeAdultLength.value,
+        'large',
+      ),
+      cuff('thigh', F.ahaThighArm.value, F.ahaThighWidth.value, F.ahaThighLength.value, 'extra-large'),
     ],
   },
   {
@@ -48,9 +60,9 @@ export const CUFF_SCHEMES: readonly CuffScheme[] = [
     source: F.ukSmallArm.source,
     status: F.ukSmallArm.sure,
     cuffs: [
-      cuff('small', F.ukSmallArm, F.ukSmallWidth, F.ukSmallLength, 'small'),
-      cuff('medium', F.ukMediumArm, F.ukMediumWidth, F.ukMediumLength, 'regular'),
-      cuff('large', F.ukLargeArm, F.ukLargeWidth, F.ukLargeLength, 'large'),
+      cuff('small', F.ukSmallArm.value, F.ukSmallWidth.value, F.ukSmallLength.value, 'small'),
+      cuff('medium', F.ukMediumArm.value, F.ukMediumWidth.value, F.ukMediumLength.value, 'regular'),
+      cuff('large', F.ukLargeArm.value, F.ukLargeWidth.value, F.ukLargeLength.value, 'large'),
     ],
   },
   {
@@ -59,13 +71,37 @@ export const CUFF_SCHEMES: readonly CuffScheme[] = [
     source: F.fourthNewbornArm.source,
     status: F.fourthNewbornArm.sure,
     cuffs: [
-      cuff('newborn', F.fourthNewbornArm, F.fourthNewbornWidth, F.fourthNewbornLength, null),
-      cuff('infant', F.fourthInfantArm, F.fourthInfantWidth, F.fourthInfantLength, null),
-      cuff('child', F.fourthChildArm, F.fourthChildWidth, F.fourthChildLength, null),
-      cuff('small-adult', F.fourthSmallAdultArm, F.fourthSmallAdultWidth, F.fourthSmallAdultLength, 'small'),
-      cuff('adult', F.fourthAdultArm, F.fourthAdultWidth, F.fourthAdultLength, 'regular'),
-      cuff('large-adult', F.fourthLargeAdultArm, F.fourthLargeAdultWidth, F.fourthLargeAdultLength, 'large'),
-      cuff('thigh', F.fourthThighArm, F.fourthThighWidth, F.fourthThighLength, 'extra-large'),
+      cuff(
+        'newborn',
+        F.fourthNewbornArm.value,
+        F.fourthNewbornWidth.value,
+        F.fourthNewbornLength.value,
+        null,
+      ),
+      cuff('infant', F.fourthInfantArm.value, F.fourthInfantWidth.value, F.fourthInfantLength.value, null),
+      cuff('child', F.fourthChildArm.value, F.fourthChildWidth.value, F.fourthChildLength.value, null),
+      cuff(
+        'small-adult',
+        F.fourthSmallAdultArm.value,
+        F.fourthSmallAdultWidth.value,
+        F.fourthSmallAdultLength.value,
+        'small',
+      ),
+      cuff('adult', F.fourthAdultArm.value, F.fourthAdultWidth.value, F.fourthAdultLength.value, 'regular'),
+      cuff(
+        'large-adult',
+        F.fourthLargeAdultArm.value,
+        F.fourthLargeAdultWidth.value,
+        F.fourthLargeAdultLength.value,
+        'large',
+      ),
+      cuff(
+        'thigh',
+        F.fourthThighArm.value,
+        F.fourthThighWidth.value,
+        F.fourthThighLength.value,
+        'extra-large',
+      ),
     ],
   },
 ];
@@ -74,11 +110,12 @@ export function cuffScheme(id: CuffSchemeId): CuffScheme {
   return CUFF_SCHEMES.find((scheme) => scheme.id === id) as CuffScheme;
 }
 
-function cuff(id: string, arm: Figure, width: Figure, length: Figure, trialSize: TrialSize): SchemeCuff {
-  return {
-    id,
-    largestArmCm: arm.value,
-    bladderCm: { width: width.value, length: length.value },
-    trialSize,
-  };
+function cuff(
+  id: string,
+  largestArmCm: number,
+  width: number,
+  length: number,
+  trialSize: TrialSize,
+): SchemeCuff {
+  return { id, largestArmCm, bladderCm: { width, length }, trialSize };
 }

@@ -3,12 +3,13 @@ import { expect, test } from 'vitest';
 import { EQUIPMENT_FIGURES } from '../equipment/figures.js';
 import { DEFAULT_EQUIPMENT_RULES } from '../equipment/rules.js';
 import { canonicalJson } from './canonicalJson.js';
+import { equipmentFields } from './equipmentFields.js';
 import { type Override, overrideFields } from './override.js';
 import { parseProtocol } from './parseProtocol.js';
 import { presetProtocol } from './presetProtocol.js';
 import type { Protocol } from './protocol.js';
 import { protocolVersion } from './protocolVersion.js';
-import { equipmentFields, equipmentRules } from './rules.js';
+import { equipmentRules } from './rules.js';
 
 function preset(): Protocol {
   const found = presetProtocol({});
@@ -29,14 +30,14 @@ test('gauges are kept by the published figures until the place says otherwise', 
     mostErrorMmHg: 2,
   });
   const { source, sure } = EQUIPMENT_FIGURES.zeroDays;
-  expect(equipmentFields(changed.value).zeroDays).toEqual({
+  expect(equipmentFields(changed.value.sections.equipment).zeroDays).toEqual({
     value: 1,
     unit: 'days',
     source: 'local',
     sure: 'decision',
     replaces: { value: 7, source, sure },
   });
-  expect(equipmentFields(null).zeroDays).toMatchObject({ value: 7, source, sure, replaces: null });
+  expect(equipmentFields(undefined).zeroDays).toMatchObject({ value: 7, source, sure, replaces: null });
 });
 
 // The bounds are this project's; months, days and pressures are counted.

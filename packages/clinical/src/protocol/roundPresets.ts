@@ -2,6 +2,7 @@ import { CATEGORY_COMPARISONS } from '../category/comparisons.js';
 import { CATEGORY_FIGURES } from '../category/figures.js';
 import type { Figure } from '../contract/figure.js';
 import { EQUIPMENT_FIGURES } from '../equipment/figures.js';
+import { AVERAGING_ORIGINS } from '../round/averagingOrigins.js';
 import { AVERAGING_RULES, type AveragingRule } from '../round/averagingRules.js';
 import { ROUND_COMPARISONS as SIDE } from '../round/comparisons.js';
 import { ROUND_FIGURES as F } from '../round/figures.js';
@@ -44,7 +45,8 @@ export const ROUND_PRESETS: readonly Preset[] = [
   },
 ];
 
-function readingsPreset({ id, source, status, difference, gap }: AveragingRule): Preset {
+function readingsPreset({ id, difference: value }: AveragingRule): Preset {
+  const { source, status, gap, difference } = AVERAGING_ORIGINS[id];
   return {
     section: 'readings',
     id,
@@ -53,10 +55,7 @@ function readingsPreset({ id, source, status, difference, gap }: AveragingRule):
     changes: {
       rule: { value: id, source, sure: status },
       gapSeconds: replacing(gap),
-      difference:
-        difference === null
-          ? { value: null, source, sure: status }
-          : { value: difference.value, source: difference.figure.source, sure: difference.figure.sure },
+      difference: { value, source: difference?.source ?? source, sure: difference?.sure ?? status },
     },
   };
 }

@@ -19,7 +19,6 @@ import { DEFAULT_RECHECK_RULES, type RecheckRules } from '../round/recheckRules.
 import type { RoundRules } from '../round/roundRules.js';
 import { DEFAULT_SIGNING_RULES, type SigningRules } from '../round/signingRules.js';
 import { DEFAULT_SCORE_RULES, type ScoreRules } from '../score/rules.js';
-import { EQUIPMENT_SECTION } from './equipmentSection.js';
 import { type Field, LOCAL_SOURCE } from './field.js';
 import type { Protocol } from './protocol.js';
 import type { FieldsOf } from './sections.js';
@@ -106,15 +105,6 @@ export function scoreRules(protocol: Protocol | null): ScoreRules {
 /** What a gauge must keep to, and how long a check of it holds, under a protocol; the defaults for what it does not have. */
 export function equipmentRules(protocol: Protocol | null): EquipmentRules {
   return { ...DEFAULT_EQUIPMENT_RULES, ...valuesOf(protocol?.sections.equipment) };
-}
-
-/** The same with where each value comes from. */
-export function equipmentFields(protocol: Protocol | null): FieldsOf<EquipmentRules> {
-  const published = Object.entries(EQUIPMENT_SECTION.fields).map(([key, shape]): [string, Field] => {
-    const { value, unit, source, sure } = shape;
-    return [key, { value, unit, source, sure, replaces: null }];
-  });
-  return { ...(Object.fromEntries(published) as FieldsOf<EquipmentRules>), ...protocol?.sections.equipment };
 }
 
 /** How readings at home are averaged and named under a protocol; means without limits for what it does not have. */

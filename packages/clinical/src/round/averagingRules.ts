@@ -1,4 +1,3 @@
-import type { Figure, Sureness } from '../contract/figure.js';
 import type { Comparison } from '../contract/threshold.js';
 import { ROUND_COMPARISONS as SIDE } from './comparisons.js';
 import { ROUND_FIGURES as F } from './figures.js';
@@ -23,19 +22,20 @@ export type OneEnough =
   | { readonly when: 'below'; readonly systolic: number; readonly diastolic: number }
   | { readonly when: 'not-raised' };
 
-/** A guideline's rule: how many readings, how far apart, which average. Numbers in readings, s and mmHg. */
+/**
+ * A guideline's rule: how many readings, how far apart, which average. Numbers in readings, s and mmHg. Where it comes
+ * from is in `averagingOrigins`.
+ */
 export type AveragingRule = {
   readonly id: AveragingRuleId;
-  readonly source: string;
-  readonly status: Sureness;
   readonly method: AveragingMethod;
   /** Fewest readings for a value, where the first alone is not enough. */
   readonly least: number;
   readonly oneEnough: OneEnough;
   /** Two in a row that differ by this ask for another; null where the guideline has no such rule. */
-  readonly difference: { readonly value: Difference; readonly figure: Figure } | null;
-  /** Least time between two readings, in s. */
-  readonly gap: Figure;
+  readonly difference: Difference | null;
+  /** Least time between two readings. */
+  readonly gapSeconds: number;
 };
 
 /** A guideline has one id everywhere; the table of a journal without a guideline's name has one of our own. */
@@ -63,28 +63,52 @@ export type AveragingRuleId = (typeof AVERAGING_RULE_IDS)[number];
  * Source: bedside handbook 3.10.
  */
 export const AVERAGING_RULES: readonly AveragingRule[] = [
-  rule('esc-2024', 'mean-of-last-two', F.escReadings, F.escGapSeconds, differ('escDifferenceMmHg')),
+  rule(
+    'esc-2024',
+    'mean-of-last-two',
+    F.escReadings.value,
+    F.escGapSeconds.value,
+    differ('escDifferenceMmHg'),
+  ),
   rule(
     'esc-esh-2018',
     'mean-of-last-two',
-    F.escEshReadings,
-    F.escEshGapSeconds,
+    F.escEshReadings.value,
+    F.escEshGapSeconds.value,
     differ('escEshDifferenceMmHg'),
   ),
-  rule('esh-2023', 'mean-of-last-two', F.eshReadings, F.eshGapSeconds, differ('eshDifferenceMmHg')),
-  rule('ish-2020', 'mean-of-last-two', F.ishReadings, F.ishGapSeconds, {
+  rule(
+    'esh-2023',
+    'mean-of-last-two',
+    F.eshReadings.value,
+    F.eshGapSeconds.value,
+    differ('eshDifferenceMmHg'),
+  ),
+  rule('ish-2020', 'mean-of-last-two', F.ishReadings.value, F.ishGapSeconds.value, {
     oneEnough: {
       when: 'below',
       systolic: F.ishOneEnoughSystolic.value,
       diastolic: F.ishOneEnoughDiastolic.value,
     },
   }),
-  rule('acc-aha-2017', 'mean-of-all', F.acc2017Readings, F.acc2017GapSeconds),
-  rule('acc-aha-2025', 'mean-of-all', F.acc2025Readings, F.acc2025GapSeconds),
-  rule('aha-2005', 'mean-of-all', F.ahaReadings, F.ahaGapSeconds, differ('ahaDifferenceMmHg')),
-  rule('two-within-10', 'mean-of-close-pair', F.jaccReadings, F.gapSeconds, differ('jaccDifferenceMmHg')),
-  rule('jsh-2019', 'mean-of-close-pair', F.jshReadings, F.jshGapSeconds, differ('jshDifferenceMmHg')),
-  rule('nice-ng136', 'lower-of-last-two', F.niceReadings, F.gapSeconds, {
+  rule('acc-aha-2017', 'mean-of-all', F.acc2017Readings.value, F.acc2017GapSeconds.value),
+  rule('acc-aha-2025', 'mean-of-all', F.acc2025Readings.value, F.acc2025GapSeconds.value),
+  rule('aha-2005', 'mean-of-all', F.ahaReadings.value, F.ahaGapSeconds.value, differ('ahaDifferenceMmHg')),
+  rule(
+    'two-within-10',
+    'mean-of-close-pair',
+    F.jaccReadings.value,
+    F.gapSeconds.value,
+    differ('jaccDifferenceMmHg'),
+  ),
+  rule(
+    'jsh-2019',
+    'mean-of-close-pair',
+    F.jshReadings.value,
+    F.jshGapSeconds.value,
+    differ('jshDifferenceMmHg'),
+  ),
+  rule('nice-ng136', 'lower-of-last-two', F.niceReadings.value, F.gapSeconds.value, {
     oneEnough: {
       when: 'below',
       systolic: F.niceOneEnoughSystolic.value,
@@ -92,10 +116,12 @@ export const AVERAGING_RULES: readonly AveragingRule[] = [
     },
     ...differ('niceDifferenceMmHg'),
   }),
-  rule('hypertension-canada', 'mean-of-all', F.canadaReadings, F.canadaGapSeconds),
-  rule('korea-2013', 'mean-of-all', F.koreaReadings, F.koreaGapSeconds),
-  rule('aap-2017', 'mean-of-all', F.aapReadings, F.gapSeconds, { oneEnough: { when: 'not-raised' } }),
-  rule('who-2021', 'mean-of-all', F.whoReadings, F.whoGapSeconds),
+  rule('hypertension-canada', 'mean-of-all', F.canadaReadings.value, F.canadaGapSeconds.value),
+  rule('korea-2013', 'mean-of-all', F.koreaReadings.value, F.koreaGapSeconds.value),
+  rule('aap-2017', 'mean-of-all', F.aapReadings.value, F.gapSeconds.value, {
+    oneEnough: { when: 'not-raised' },
+  }),
+  rule('who-2021', 'mean-of-all', F.whoReadings.value, F.whoGapSeconds.value),
 ];
 
 export function averagingRule(id: AveragingRuleId): AveragingRule {
@@ -105,24 +131,13 @@ export function averagingRule(id: AveragingRuleId): AveragingRule {
 function rule(
   id: AveragingRuleId,
   method: AveragingMethod,
-  { value, source, sure }: Figure,
-  gap: Figure,
+  least: number,
+  gapSeconds: number,
   more: Partial<Pick<AveragingRule, 'oneEnough' | 'difference'>> = {},
 ): AveragingRule {
-  return {
-    id,
-    source,
-    status: sure,
-    method,
-    least: value,
-    oneEnough: { when: 'never' },
-    difference: null,
-    gap,
-    ...more,
-  };
+  return { id, method, least, gapSeconds, oneEnough: { when: 'never' }, difference: null, ...more };
 }
 
 function differ(key: keyof typeof F & keyof typeof SIDE): Pick<AveragingRule, 'difference'> {
-  const value = { comparison: SIDE[key], limit: F[key].value };
-  return { difference: { value, figure: F[key] } };
+  return { difference: { comparison: SIDE[key], limit: F[key].value } };
 }

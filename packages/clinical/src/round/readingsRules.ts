@@ -19,11 +19,11 @@ export type ReadingsRules = {
 
 /** The rules of a guideline, with what no guideline says as everywhere. */
 export function readingsRulesOf(rule: AveragingRuleId): ReadingsRules {
-  const { gap, difference } = averagingRule(rule);
+  const { gapSeconds, difference } = averagingRule(rule);
   return {
     rule,
-    gapSeconds: gap.value,
-    difference: difference?.value ?? null,
+    gapSeconds,
+    difference,
     irregularReadings: F.irregularReadings.value,
     irregularAverage: 'all',
     stopAtReadings: F.stopAtReadings.value,

@@ -14,8 +14,8 @@ import { isPressureSevere } from './severe.js';
 
 /** Whether the limits of the adult score hold. An age that is not known counts as adult. */
 export function isScoredAsAdult({ ageMonths }: Pick<KnownSigns, 'ageMonths'>): boolean {
-  const { adultFromMonths } = COUNT_FIGURES;
-  return ageMonths === null || passes(ageMonths, COUNT_COMPARISONS.adultFromMonths, adultFromMonths.value);
+  const fromMonths = COUNT_FIGURES.adultFromMonths.value;
+  return ageMonths === null || passes(ageMonths, COUNT_COMPARISONS.adultFromMonths, fromMonths);
 }
 
 /**
@@ -23,10 +23,8 @@ export function isScoredAsAdult({ ageMonths }: Pick<KnownSigns, 'ageMonths'>): b
  * adults (no source names one for this). An age that is not known counts as adult.
  */
 export function isSlowPulseChild({ ageMonths }: Pick<KnownSigns, 'ageMonths'>): boolean {
-  const { staticFromYears } = CHILD_FIGURES;
-  return (
-    ageMonths !== null && passes(completedYears(ageMonths), SIDE.childSlowUnderYears, staticFromYears.value)
-  );
+  const underYears = CHILD_FIGURES.staticFromYears.value;
+  return ageMonths !== null && passes(completedYears(ageMonths), SIDE.childSlowUnderYears, underYears);
 }
 
 /** Whether the limits of pressure of a child hold. Centiles of a child say so too where the age does not. */

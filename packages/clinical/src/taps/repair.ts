@@ -140,9 +140,8 @@ function limitOfSd(intervals: number): number {
 
 /** In how many of so many intervals a tapper may have missed taps; in more of them the person's beats are out. */
 function mostMissedOf(intervals: number): number {
-  const { fewMissed, mostMissed, mostMissedShort } = TAP_FIGURES;
-  const few = Math.max(fewMissed.value, mostMissed.value * intervals);
-  return Math.floor(Math.min(mostMissedShort.value * intervals, few));
+  const few = Math.max(TAP_FIGURES.fewMissed.value, TAP_FIGURES.mostMissed.value * intervals);
+  return Math.floor(Math.min(TAP_FIGURES.mostMissedShort.value * intervals, few));
 }
 
 /**

@@ -4,7 +4,6 @@ import {
   type CountRules,
   countRules,
   type EquipmentRules,
-  equipmentFields,
   equipmentRules,
   type FieldsOf,
   type HomeRules,
@@ -30,8 +29,8 @@ export type InForce = {
   readonly homeRules: HomeRules;
   readonly ambulatoryRules: AmbulatoryRules;
   readonly equipmentRules: EquipmentRules;
-  /** The same with the source of each. */
-  readonly equipmentFields: FieldsOf<EquipmentRules>;
+  /** The same as the protocol has them, with the source of each; `equipmentFields` says those it does not have. */
+  readonly equipmentSection: FieldsOf<EquipmentRules> | undefined;
 };
 
 /** What stands where no protocol was chosen. */
@@ -44,7 +43,7 @@ export const NOTHING_CHOSEN: InForce = {
   homeRules: homeRules(null),
   ambulatoryRules: ambulatoryRules(null),
   equipmentRules: equipmentRules(null),
-  equipmentFields: equipmentFields(null),
+  equipmentSection: undefined,
 };
 
 /** What a kept protocol puts in force; `version` is the hash it is kept under. */
@@ -58,6 +57,6 @@ export function inForceUnder(protocol: Protocol, version: string): InForce {
     homeRules: homeRules(protocol),
     ambulatoryRules: ambulatoryRules(protocol),
     equipmentRules: equipmentRules(protocol),
-    equipmentFields: equipmentFields(protocol),
+    equipmentSection: protocol.sections.equipment,
   };
 }

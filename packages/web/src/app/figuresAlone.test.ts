@@ -1,3 +1,4 @@
+import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import type { Figure } from '@evenfall/clinical';
 import { build, type Rollup } from 'vite';
@@ -104,6 +105,17 @@ test('only the number of a figure and how sure it is are taken alone, by whichev
   expect(taken).toContain("import * as F_value from './figures.js?value';");
   expect(taken).toContain("import * as F_sure from './figures.js?sure';");
   expect(taken).toContain("import * as SIGN_FIGURES_value from '../sign/figures.js?value';");
+});
+
+test('a rule asks for figures by name: taken apart, their table would come whole', () => {
+  const rules = readdirSync(clinical, { recursive: true, encoding: 'utf8' }).filter(
+    (file) => file.endsWith('.ts') && !file.endsWith('.test.ts'),
+  );
+  expect(rules.length).toBeGreaterThan(200);
+  const whole = rules.filter((file) =>
+    /\} = (\w+_FIGURES|F);/.test(readFileSync(`${clinical}${file}`, 'utf8')),
+  );
+  expect(whole).toEqual([]);
 });
 
 test('the heights of children are to the last bit those of the table', async () => {

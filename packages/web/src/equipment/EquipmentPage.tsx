@@ -1,4 +1,4 @@
-import { cuffScheme, type EquipmentRules } from '@evenfall/clinical';
+import { cuffScheme, type EquipmentRules, equipmentFields } from '@evenfall/clinical';
 import type { Cuffs, Gauge } from '@evenfall/record';
 import { Link } from 'wouter';
 import { useApp } from '../app/context.js';
@@ -155,7 +155,7 @@ function Limits() {
   const { words } = useApp();
   const inForce = useInForce().asked.value;
   if (inForce === null) return null;
-  const fields = inForce.equipmentFields;
+  const fields = equipmentFields(inForce.equipmentSection);
   return (
     <details className="more">
       <summary>{words.sentence('equipment.limits')}</summary>

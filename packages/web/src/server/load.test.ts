@@ -4,7 +4,6 @@ import {
   DEFAULT_COUNT_RULES,
   DEFAULT_ROUND_RULES,
   DEFAULT_RUN_RULES,
-  equipmentFields,
   equipmentRules,
   homeRules,
   listPresets,
@@ -70,7 +69,7 @@ test('a place that chose no protocol counts by the conventions', async () => {
     homeRules: homeRules(null),
     ambulatoryRules: ambulatoryRules(null),
     equipmentRules: equipmentRules(null),
-    equipmentFields: equipmentFields(null),
+    equipmentSection: undefined,
   });
 });
 

@@ -23,6 +23,8 @@ export type Subject = {
   readonly seed: number;
 };
 
+const BODY = PHYSIOLOGY_FIGURES.person;
+
 /** Sets the people of a study apart from every simulated person with the same seed. */
 const POPULATION_SALT = 0x706f7075;
 /** Draws of a subject, in the order in which they were added: a new one goes to the end. */
@@ -42,6 +44,7 @@ const LANE = {
   body: 12,
   visitSystolic: 13,
   visitDiastolic: 14,
+  sitting: 15,
 } as const;
 /** From here on lanes of visits, days and readings at home. */
 const HOME_LANE = 1000;
@@ -111,21 +114,36 @@ export function visitLevels({ key, usual }: Subject, visit: number): Levels {
 }
 
 /** From this systolic at rest on sitting down matters as in hypertension. */
-const HIGH_MMHG = PHYSIOLOGY_FIGURES.person.sittingHighSystolic.value;
+const HIGH_MMHG = BODY.sittingHighSystolic.value;
 const LEAST_UNDER_MMHG = 0.01;
+
+/** Levels at rest, and how far sitting down matters as in hypertension: 0 as under 140, 1 as from there on. */
+export type Rest = Levels & { readonly highShare: number };
 
 /**
  * The level at rest of somebody whose three readings at a visit have this mean: the levels of the survey are such means,
- * and the engine adds what a visit does by itself.
+ * and the engine adds what a visit does by itself. That is 2.03 mmHg under a systolic at rest of 140 and 5.61 from there on, so
+ * that no level at rest reads between 142.03 and 145.61; somebody whose visit lies there rests just under 140, with as much of what
+ * sitting down adds in hypertension as brings the mean there.
  */
-export function restLevels({ systolic, diastolic }: Levels): Levels {
-  const high = systolic - F.riseHighSystolic.value;
-  if (high >= HIGH_MMHG)
-    return possible({ systolic: high, diastolic: diastolic - F.riseHighDiastolic.value });
-  return possible({
-    systolic: Math.min(systolic - F.riseLowSystolic.value, HIGH_MMHG - LEAST_UNDER_MMHG),
-    diastolic: diastolic - F.riseLowDiastolic.value,
-  });
+export function restLevels({ systolic, diastolic }: Levels): Rest {
+  const low = F.riseLowSystolic.value;
+  const high = F.riseHighSystolic.value;
+  const share = (systolic - HIGH_MMHG - low) / (high - low);
+  const highShare = share < 0 ? 0 : Math.min(share, 1);
+  const diastolicRise =
+    F.riseLowDiastolic.value + highShare * (F.riseHighDiastolic.value - F.riseLowDiastolic.value);
+  const rest = highShare === 1 ? systolic - high : Math.min(systolic - low, HIGH_MMHG - LEAST_UNDER_MMHG);
+  return { ...possible({ systolic: rest, diastolic: diastolic - diastolicRise }), highShare };
+}
+
+/** What sitting down adds to somebody between the two kinds, mmHg; null: of one kind, as the engine draws it. */
+function sittingOf(key: number, highShare: number): number | null {
+  if (highShare === 0 || highShare === 1) return null;
+  const drawn = uniformOf(key, 0, LANE.sitting);
+  const { sittingLowMmHg, sittingHighLeastMmHg: least, sittingHighMostMmHg: most } = BODY;
+  const high = least.value + drawn * (most.value - least.value);
+  return (1 - highShare) * drawn * sittingLowMmHg.value + highShare * high;
 }
 
 /** Variation between office visits, without that of a mean of three readings, which the simulation itself makes. */
@@ -155,7 +173,7 @@ export function homeMean(
 /** The subject at a visit as a scenario of the engine. */
 export function scenarioAt(subject: Subject, visit: number): Scenario {
   const { key, ageYears, sex } = subject;
-  const { systolic, diastolic } = restLevels(visitLevels(subject, visit));
+  const { systolic, diastolic, highShare } = restLevels(visitLevels(subject, visit));
   const arm = sex === 'm' ? F.armMen.value : F.armWomen.value;
   const armSd = sex === 'm' ? F.armSdMen.value : F.armSdWomen.value;
   return {
@@ -170,7 +188,7 @@ export function scenarioAt(subject: Subject, visit: number): Scenario {
     armCm: Math.max(LEAST_ARM, Math.min(MOST_ARM, arm + armSd * normalOf(key, 0, LANE.arm))),
     gap: gapOf(key, ageYears, systolic, diastolic),
     waveShape: ageYears < 40 ? 'young' : ageYears < 60 ? 'middle' : 'old',
-    alerting: { ...BLANK.alerting, sittingMmHg: null, firstReadingMmHg: null },
+    alerting: { ...BLANK.alerting, sittingMmHg: sittingOf(key, highShare), firstReadingMmHg: null },
     traits: {
       ...BLANK.traits,
       isStiff: ageYears >= F.stiffFromYears.value && uniformOf(key, 0, LANE.stiff) < F.stiffChance.value,

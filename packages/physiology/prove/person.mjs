@@ -376,6 +376,27 @@ function readerErrors(rate, n) {
   const felt = new Map(
     gaps.map((person) => [person, run(person, plan({ peakMmHg: person.rest.systolic + 40 })).pulseCuffMmHg]),
   );
+  // Pumped to 10 over where the pulse came back. The book's 93 is that of a pressure that stands still (section 8.5, computed): what a
+  // finger misses is 5.2 (SD 2.5), and the fall to the next beat adds half of 2.5 mmHg/s x 0.857 s = 1.07 (SD 0.62); 10 - 6.27 = 3.73 over
+  // an SD of 2.58 is 1.45, of which 92.6 % lie under. With what the book's section 3.1 has a pressure wander from minute to minute (row
+  // 22) that SD becomes 4.5, and the share of those over their long-run systolic 85.7: the handbook's 93 does not follow from the whole of it.
+  const feltOver = (change) =>
+    share(
+      gaps.map((made) => {
+        const person = { ...made, ...change };
+        const top = run(person, plan({ peakMmHg: person.rest.systolic + 40 })).pulseCuffMmHg;
+        return top + 10 >= person.rest.systolic;
+      }),
+    );
+  const standing = { slowSdMmHg: 0, slowWaveMmHg: 0, beatSdMmHg: 0, breathingSwingMmHg: 0 };
+  near(
+    'section 8.5',
+    'pumped to palpated + 10, a pressure that stands still',
+    100 * feltOver(standing),
+    93,
+    3,
+    '%',
+  );
   for (const [name, peakOf, above, atOnce, isSilent] of [
     ['150', () => 150, 2, 47, 50],
     ['160', () => 160, 10, 47, 43],
@@ -387,7 +408,6 @@ function readerErrors(rate, n) {
     ['palpated + 30', (person) => felt.get(person) + 30, 100, 0, 0],
   ]) {
     const found = table(peakOf);
-    // What a finger misses differs by 4 mmHg between people (row 8): at palpated + 10 that decides for one in ten.
     near('section 8.5', `pumped to ${name}: over the systolic`, found('above'), above, 8, '%');
     near('section 8.5', 'sounds at once', found('at once'), atOnce, 8, '%');
     near('section 8.5', 'silent inside the gap', found('silent'), isSilent, 5, '%');
@@ -788,7 +808,9 @@ for (const [isFailing, target, allowed] of [
   near('33', 'diastolic', lap[1], 4, 1.5);
   const side = difference({ armBelowHeartCm: 8 });
   near('33', 'arm at the side, systolic', side[0], 6.5, 1.5);
-  // Not met, and said: a column of blood adds the same to both numbers; the study found less on the diastolic.
+  // The handbook does not follow: 8 cm of blood of 1055 kg/m3 are 0.776 x 8 = 6.2 mmHg on both numbers (its own section 12), which is
+  // within the row's 1.5 of the study's systolic (6.5) and 1.8 from its diastolic (4.4). No height gives both: 4.4 is 5.7 cm. The
+  // "muscle effort" of section 12 (+1.5/+2.5, said to be what is left) makes it worse: what is left is +0.3/-1.8. So the column stands.
   if (Math.abs(side[1] - 4.4) <= 1.5) near('33', 'diastolic', side[1], 4.4, 1.5);
   else
     seen(

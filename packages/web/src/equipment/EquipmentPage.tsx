@@ -23,7 +23,9 @@ export function EquipmentPage() {
       back={{ href: '/', text: words.sentence('people.title') }}
     >
       <p className="soft">{words.sentence('equipment.lead')}</p>
-      <WhoMeasures />
+      <div className="not-printed">
+        <WhoMeasures />
+      </div>
       <Asking asked={asked} again={again}>
         {() =>
           equipment === null ? null : (
@@ -31,7 +33,7 @@ export function EquipmentPage() {
               <section className="equipment" aria-labelledby="gauges">
                 <h2 id="gauges">{words.sentence('equipment.gauges')}</h2>
                 <GaugeList gauges={equipment.gauges} />
-                <details className="more">
+                <details className="more not-printed">
                   <summary>{words.sentence('equipment.addGauge')}</summary>
                   <AddGauge />
                 </details>
@@ -39,7 +41,7 @@ export function EquipmentPage() {
               <section className="equipment" aria-labelledby="cuffs">
                 <h2 id="cuffs">{words.sentence('equipment.cuffs')}</h2>
                 <CuffRooms cuffs={equipment.cuffs} />
-                <details className="more">
+                <details className="more not-printed">
                   <summary>{words.sentence('equipment.addCuff')}</summary>
                   <AddCuff />
                 </details>
@@ -157,7 +159,7 @@ function Limits() {
   if (inForce === null) return null;
   const fields = equipmentFields(inForce.equipmentSection);
   return (
-    <details className="more">
+    <details className="more not-printed">
       <summary>{words.sentence('equipment.limits')}</summary>
       <p>{words.sentence('equipment.limitsLead')}</p>
       <ul className="limits small">

@@ -20,9 +20,10 @@ test('the preparation card is one page of A4 and of Letter, in its own language'
   await expect(card.getByText('Esta traducción no ha tenido revisión clínica.')).toBeVisible();
   await expect(page.getByRole('heading', { name: 'Preparation card' })).toBeVisible();
   await expectAccessible(page);
-  for (const language of ['Español', 'English']) {
+  for (const language of ['Español', 'العربية', 'English']) {
     await page.getByText(language, { exact: true }).click();
     await expect(page.getByRole('radio', { name: language })).toBeChecked();
+    await expect(card).toHaveAttribute('dir', language === 'العربية' ? 'rtl' : 'ltr');
     for (const format of ['A4', 'Letter']) {
       const margin = { top: '12mm', bottom: '12mm', left: '12mm', right: '12mm' };
       expect(pagesOf(await page.pdf({ format, margin })), `${language}, ${format}`).toBe(1);

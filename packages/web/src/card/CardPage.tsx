@@ -1,14 +1,12 @@
 import { PREPARATION_TIMES } from '@evenfall/clinical';
 import {
-  isReviewed,
-  LANGUAGE_IDS,
-  LANGUAGES,
-  type Language,
+  CARD_LANGUAGES,
+  type CardLanguage,
+  type CardText,
   languageOf,
-  loadWords,
+  loadCard,
   localeOf,
   publishedSource,
-  type Words,
 } from '@evenfall/words';
 import { type ReactNode, useEffect, useState } from 'react';
 import { useApp } from '../app/context.js';
@@ -29,12 +27,14 @@ import '../styles/card.css';
 /** A page in pictures for whoever is to be measured, in a language of their own. */
 export function CardPage() {
   const { words } = useApp();
-  const [language, setLanguage] = useState<Language>(languageOf(words.say.locale) ?? 'en');
-  const [theirs, setTheirs] = useState(words);
+  const [language, setLanguage] = useState<CardLanguage>(languageOf(words.say.locale) ?? 'en');
+  const [theirs, setTheirs] = useState<CardText | null>(null);
   const [isAway, setAway] = useState(false);
   useEffect(() => {
     let isHere = true;
-    loadWords(localeOf(language, [words.say.locale, ...navigator.languages])).then(
+    const locale =
+      language === 'ar' ? language : localeOf(language, [words.say.locale, ...navigator.languages]);
+    loadCard(locale).then(
       (loaded) => {
         if (!isHere) return;
         setTheirs(loaded);
@@ -55,7 +55,7 @@ export function CardPage() {
         <p>{words.sentence('card.lead')}</p>
         <Choices
           legend={words.sentence('card.language')}
-          choices={LANGUAGE_IDS.map((id) => ({ id, text: LANGUAGES[id].name }))}
+          choices={Object.entries(CARD_LANGUAGES).map(([id, text]) => ({ id: id as CardLanguage, text }))}
           chosen={language}
           onChoose={setLanguage}
         />
@@ -66,46 +66,45 @@ export function CardPage() {
           </button>
         </div>
       </div>
-      <Card words={theirs} />
+      {theirs === null ? null : <Card text={theirs} />}
     </Page>
   );
 }
 
-function Card({ words }: { readonly words: Words }) {
+function Card({ text }: { readonly text: CardText }) {
   const { rest, clear } = PREPARATION_TIMES;
   return (
-    <article className="card" lang={words.say.locale}>
-      <h2>{words.sentence('card.heading')}</h2>
+    <article className="card" lang={text.locale} dir={text.direction}>
+      <h2>{text.heading}</h2>
       <ol className="card-steps">
-        <Step isWide text={words.sentence('card.before', { minutes: clear.value })}>
+        <Step isWide text={text.before(clear.value)}>
           <BeforePicture />
         </Step>
-        <Step text={words.sentence('card.toilet')}>
+        <Step text={text.toilet}>
           <ToiletPicture />
         </Step>
-        <Step text={words.sentence('card.rest', { minutes: rest.value })}>
+        <Step text={text.rest(rest.value)}>
           <RestPicture minutes={rest.value} />
         </Step>
-        <Step text={words.sentence('card.back')}>
+        <Step text={text.back}>
           <BackPicture />
         </Step>
-        <Step text={words.sentence('card.feet')}>
+        <Step text={text.feet}>
           <FeetPicture />
         </Step>
-        <Step text={words.sentence('card.bare')}>
+        <Step text={text.bare}>
           <BarePicture />
         </Step>
-        <Step text={words.sentence('card.arm')}>
+        <Step text={text.arm}>
           <ArmPicture />
         </Step>
-        <Step isWide text={words.sentence('card.quiet')}>
+        <Step isWide text={text.quiet}>
           <QuietPicture />
         </Step>
       </ol>
-      <p className="card-tell">{words.sentence('card.tell')}</p>
+      <p className="card-tell">{text.tell}</p>
       <p className="small soft">
-        {words.sentence('card.source', { text: publishedSource(clear.source) ?? '' })}{' '}
-        {isReviewed(words) ? null : words.sentence('app.notReviewed')}
+        {text.source(publishedSource(clear.source) ?? '')} {text.notReviewed}
       </p>
     </article>
   );

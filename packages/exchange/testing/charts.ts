@@ -1,4 +1,5 @@
 import {
+  type Circumstances,
   NO_ROUND_FACTS,
   type Protocol,
   parseCountOrVoid,
@@ -103,12 +104,12 @@ const PROGRAM = 'evenfall 0.1.0';
 export function count(
   id: number,
   input: object,
-  more: More & { note?: string; inForce?: InForce } = {},
+  more: More & { note?: string; inForce?: InForce; noticed?: Partial<Circumstances> } = {},
 ): Made {
-  const { note = null, inForce = NOTHING_CHOSEN, ...frame } = more;
+  const { note = null, inForce = NOTHING_CHOSEN, noticed = {}, ...frame } = more;
   const read = parseCountOrVoid(input);
   if (!read.ok) throw new Error(JSON.stringify(read.refusals));
-  const circumstances = { ...UNKNOWN_CIRCUMSTANCES, site: 'radial' as const };
+  const circumstances = { ...UNKNOWN_CIRCUMSTANCES, site: 'radial' as const, ...noticed };
   const done = { count: read.value, circumstances, override: null, note };
   return made(id, 'count', chartCount(done, inForce, PROGRAM), frame);
 }
@@ -153,16 +154,21 @@ export const felt = (systolic: number) => ({
 export function run(
   id: number,
   input: object,
-  more: More & { place?: Partial<RunPlace>; gauge?: string | null; inForce?: InForce } = {},
+  more: More & {
+    place?: Partial<RunPlace>;
+    gauge?: string | null;
+    inForce?: InForce;
+    posture?: Partial<Parameters<typeof chartRun>[0]['circumstances']>;
+  } = {},
 ): Made {
-  const { place = {}, gauge = null, inForce = NOTHING_CHOSEN, ...frame } = more;
+  const { place = {}, gauge = null, inForce = NOTHING_CHOSEN, posture = {}, ...frame } = more;
   const read = parseRun(input);
   if (!read.ok) throw new Error(JSON.stringify(read.refusals));
   const done = {
     run: read.value,
     place: { ...PLACE, ...place },
     gauge,
-    circumstances: { ...UNKNOWN_RUN_CIRCUMSTANCES, uprightMinutes: null },
+    circumstances: { ...UNKNOWN_RUN_CIRCUMSTANCES, uprightMinutes: null, ...posture },
     override: null,
     note: null,
   };

@@ -39,6 +39,7 @@ export type { LatestPressure, NewestValues } from './chart/newestValues.js';
 export { notesStanding } from './chart/notesStanding.js';
 export type { OfficeNear } from './chart/officeNear.js';
 export { officeNear } from './chart/officeNear.js';
+export { openReasons } from './chart/openReasons.js';
 export { pressureWritten } from './chart/pressureWritten.js';
 export type { Chart, ChartRound, Closed, Countersigned } from './chart/projectChart.js';
 export { projectChart, signingsOf } from './chart/projectChart.js';

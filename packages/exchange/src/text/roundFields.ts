@@ -4,6 +4,7 @@ import {
   type ChartRound,
   chartedPerMinute,
   type Identity,
+  openReasons,
   pressureWritten,
   type RoundAverage,
   type RulesOf,
@@ -14,7 +15,7 @@ import {
   signOf,
   valuesStanding,
 } from '@evenfall/record';
-import { beginningText, restText, type Words } from '@evenfall/words';
+import { beginningText, postureTexts, restText, type Words } from '@evenfall/words';
 import type { Values } from './template.js';
 
 /** Fields of a template, in the order in which they are listed. */
@@ -69,7 +70,7 @@ export function roundFields(of: TextOf): Values<TextField> {
   const signing = signingOf(round);
   const first = signing ?? round.values[0]?.original;
   const at = first?.measuredAt.at ?? '';
-  const text = (sign: string) => claims(round, sign, (entry) => valueText(entry, words), words);
+  const text = (sign: string) => claims(round, sign, (entry) => valueText(entry, round, words), words);
   const place = placeOf(round);
   const mean = round.isInError ? null : roundAverage(round, rulesOf);
   // Where amendments disagree, what each of them makes of the round: none may hide what another says.
@@ -165,11 +166,29 @@ function claims(
   return said.length === 0 ? null : said.join(', ');
 }
 
-function valueText(entry: StoredEntry, words: Words): string | null {
-  if (entry.kind === 'run') return pressureWritten(entry.content);
+function valueText(entry: StoredEntry, round: ChartRound, words: Words): string | null {
+  if (entry.kind === 'run') {
+    const { evidence } = entry.content;
+    return withBeside(pressureWritten(entry.content), postureTexts(evidence.circumstances, words));
+  }
   if (entry.kind === 'sign') return signText(entry.content.evidence.sign, words);
   const perMinute = chartedPerMinute(entry);
-  return perMinute === null ? null : words.say.rate(perMinute);
+  return perMinute === null ? null : withBeside(words.say.rate(perMinute), doubtsOf(entry, round, words));
+}
+
+/** What somebody elsewhere must know of a rate: that it was felt irregular, that a longer count was asked for in vain. */
+function doubtsOf(entry: StoredEntry, round: ChartRound, words: Words): readonly string[] {
+  if (entry.kind !== 'count' && entry.kind !== 'taps') return [];
+  const isIrregular = entry.content.evidence.circumstances.rhythmFelt === 'irregular';
+  const isOpen = (entry.content.value?.nextWindowSeconds ?? null) !== null;
+  return [
+    ...(isIrregular ? [words.sentence('handover.feltIrregular')] : []),
+    ...(isOpen && openReasons(entry, round).length > 0 ? [words.sentence('handover.longerAsked')] : []),
+  ];
+}
+
+function withBeside(text: string, beside: readonly string[]): string {
+  return beside.length === 0 ? text : `${text} (${beside.join(', ')})`;
 }
 
 function signText(sign: Sign, words: Words): string {

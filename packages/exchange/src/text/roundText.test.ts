@@ -171,3 +171,29 @@ describe('how a round began and the rest before the pressure', () => {
     expect(text('{pulse}[; {begun}][; {rest}]', [pulse, signing(9, [pulse])])).toBe('76');
   });
 });
+
+// Bedside handbook 3.14 (symptoms at each step are part of the record) and 1.5 (felt irregular: a full minute).
+describe('what is to be known of a number stands beside it', () => {
+  test('how long somebody had stood or lain at a reading, and how they felt', () => {
+    const lying = run(2, heard(148, 84), { place: { posture: 'lie' }, posture: { lyingMinutes: 5 } });
+    const standing = {
+      place: { posture: 'stand' },
+      posture: { uprightMinutes: 1.1, unwellUpright: true },
+    } as const;
+    const stood = run(3, heard(120, 70), standing);
+    expect(text('{readings}', [lying, stood, signing(9, [lying, stood])])).toBe(
+      '148/84 (5 min lying before), 120/70 (1.1 min on the feet, dizzy, faint or unwell on their feet)',
+    );
+  });
+
+  test('that a pulse felt irregular, and that a longer count was asked for, until it was made', () => {
+    const short = count(1, { n: 40, windowSeconds: 30 }, { noticed: { rhythmFelt: 'irregular' } });
+    expect(text('{pulse}', [short, signing(9, [short])])).toBe(
+      '80 (felt irregular, from a short count: a longer one was asked for)',
+    );
+    const whole = count(4, { n: 78, windowSeconds: 60 }, { noticed: { rhythmFelt: 'irregular' } });
+    expect(text('{pulse}', [short, whole, signing(9, [short, whole])])).toBe(
+      '80 (felt irregular), 78 (felt irregular)',
+    );
+  });
+});

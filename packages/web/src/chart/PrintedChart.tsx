@@ -4,15 +4,18 @@ import {
   type AmendedEntry,
   type Chart,
   type ChartRound,
+  notesStanding,
   openIn,
+  openReasons,
   projectTrend,
+  type RulesOf,
   resultsStanding,
   type StoredEntry,
   signingOf,
   type TrendRound,
   valueStanding,
 } from '@evenfall/record';
-import type { Words } from '@evenfall/words';
+import { postureTexts, type Words } from '@evenfall/words';
 import { type ReactNode, useMemo } from 'react';
 import { useApp, useKept } from '../app/context.js';
 import { signText } from '../app/signText.js';
@@ -211,6 +214,7 @@ function PrintedValue({ value, isInError, placeBefore = null }: ValueProps) {
       {placeOf(entry, words) === placeBefore ? null : (
         <span className="print-place">{placeOf(entry, words)}</span>
       )}
+      {postureOf(entry, words) === '' ? null : <span className="print-place">{postureOf(entry, words)}</span>}
     </span>
   ));
 }
@@ -254,6 +258,7 @@ function PrintedElse({ round, signs, agents }: ElseProps) {
         .filter(({ name }) => wanted.includes(name))
         .map(({ name, text }) => <span key={name}>{`${name}: ${text.replace(college, '')}`}</span>),
     ),
+    ...doubtsOf(round, rulesOf, words).map((text) => <span key={text}>{text}</span>),
     ...others.map((one) => <PrintedOther key={one.original.id} value={one} isInError={round.isInError} />),
     ...(signing?.kind === 'round'
       ? signing.content.signs.flatMap((one) =>
@@ -287,6 +292,23 @@ function PrintedElse({ round, signs, agents }: ElseProps) {
   ));
 }
 
+/** What is to be known of a rate or a reading that stands, in the round whose numbers these are: each sentence once. */
+function doubtsOf(round: ChartRound, rulesOf: RulesOf, words: Words): readonly string[] {
+  if (round.isInError) return [];
+  const notes = notesStanding(round, rulesOf);
+  const found = round.values.flatMap(({ current }) =>
+    current.flatMap((entry) => {
+      const given = contentOfEntry(entry);
+      const flags = [...openReasons(entry, round), ...(notes.ofReading[entry.id] ?? [])];
+      if (given === null || flags.length === 0) return [];
+      const name = `${signText(signOfCharted(given), words)} ${chartedText(given, words)}`;
+      return words.together(flags).map(({ text }) => `${name}: ${text}`);
+    }),
+  );
+  const besides = [...notes.arms, ...notes.standing].map((flag) => words.detail(flag));
+  return [...new Set([...found, ...besides])];
+}
+
 function PrintedOther({ value, isInError }: ValueProps) {
   const { words } = useApp();
   const given = contentOfEntry(value.original);
@@ -309,6 +331,11 @@ function valuesOf(values: readonly AmendedEntry[], sign: RoundSign): readonly Am
 /** Where a pressure was taken; null for any other value. */
 function placeOf(entry: StoredEntry | undefined, words: Words): string | null {
   return entry?.kind === 'run' ? placeText(entry.content.evidence.place, words) : null;
+}
+
+/** How long somebody had stood or lain at a pressure, and how they felt; empty where nothing is known. */
+function postureOf(entry: StoredEntry, words: Words): string {
+  return entry.kind === 'run' ? postureTexts(entry.content.evidence.circumstances, words).join(' · ') : '';
 }
 
 function textOf(entry: StoredEntry, words: Words): string {

@@ -1,14 +1,23 @@
 import { REPEAT_SCATTER_MMHG } from '@evenfall/clinical';
-import type { Agent, AmendedEntry, ChartRound, DueRecheck, StoredEntry } from '@evenfall/record';
+import {
+  type Agent,
+  type AmendedEntry,
+  type ChartRound,
+  type DueRecheck,
+  notesStanding,
+  type StoredEntry,
+} from '@evenfall/record';
 import { useApp } from '../app/context.js';
 import { signText } from '../app/signText.js';
 import { stampParts } from '../app/times.js';
 import { isVoidCharted } from '../parts/charted.js';
 import { notDoneText } from '../round/NotDoneForm.js';
 import { contentOfEntry } from './contentOfEntry.js';
+import { flagsStanding } from './flagsStanding.js';
 import { RoundCameTo } from './RoundCameTo.js';
 import { RoundDuties } from './RoundDuties.js';
 import { RoundOutcome } from './RoundOutcome.js';
+import { useRulesOf } from './useRulesOf.js';
 import { ValueBlock } from './ValueBlock.js';
 import { whoText } from './who.js';
 
@@ -34,6 +43,7 @@ export function RoundBlock({
   isOpenAbove = false,
 }: RoundBlockProps) {
   const { words } = useApp();
+  const notes = notesStanding(round, useRulesOf());
   const signing = round.signed?.current.at(-1) ?? round.signed?.original;
   const first = signing ?? round.values[0]?.original;
   if (first === undefined) return null;
@@ -83,6 +93,7 @@ export function RoundBlock({
           person={person}
           agents={agents}
           isUnsigned={round.unsigned.includes(value.original.id)}
+          flagsOf={(entry) => flagsStanding(entry, round, notes)}
         />
       ))}
       <Scatter round={round} />

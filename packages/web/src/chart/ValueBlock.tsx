@@ -1,9 +1,10 @@
+import type { Flag } from '@evenfall/clinical';
 import type { Agent, AmendedEntry, StoredEntry } from '@evenfall/record';
 import { useApp } from '../app/context.js';
 import { signText } from '../app/signText.js';
 import { stampText } from '../app/times.js';
 import { ChartedFigure, StruckFigure } from '../parts/ChartedFigure.js';
-import { flagsOfCharted, isVoidCharted, signOfCharted } from '../parts/charted.js';
+import { isVoidCharted, signOfCharted } from '../parts/charted.js';
 import { Flags } from '../parts/Flags.js';
 import { ArmCharted } from './ArmCharted.js';
 import { contentOfEntry } from './contentOfEntry.js';
@@ -17,10 +18,12 @@ type ValueBlockProps = {
   readonly agents: readonly Agent[];
   /** Whether no signing of its round names it. */
   readonly isUnsigned: boolean;
+  /** What must be said beside one that stands. */
+  readonly flagsOf: (entry: StoredEntry) => readonly Flag[];
 };
 
 /** One charted value: what stands, what stood before it, and the whole story behind it. */
-export function ValueBlock({ value, person, agents, isUnsigned }: ValueBlockProps) {
+export function ValueBlock({ value, person, agents, isUnsigned, flagsOf }: ValueBlockProps) {
   const { words } = useApp();
   const { original, current, story, standing } = value;
   const first = contentOfEntry(original);
@@ -35,7 +38,14 @@ export function ValueBlock({ value, person, agents, isUnsigned }: ValueBlockProp
       ) : null}
       {standing === 'contested' ? <p className="standing">{words.sentence('chart.disputed')}</p> : null}
       {current.map((entry) => (
-        <Standing key={entry.id} entry={entry} original={original} person={person} agents={agents} />
+        <Standing
+          key={entry.id}
+          entry={entry}
+          original={original}
+          person={person}
+          agents={agents}
+          flags={flagsOf(entry)}
+        />
       ))}
       {replaced.map((entry) => (
         <Replaced key={entry.id} entry={entry} story={story} agents={agents} />
@@ -47,10 +57,14 @@ export function ValueBlock({ value, person, agents, isUnsigned }: ValueBlockProp
 
 type EntryProps = { readonly entry: StoredEntry; readonly agents: readonly Agent[] };
 
-type StandingProps = EntryProps & { readonly original: StoredEntry; readonly person: string };
+type StandingProps = EntryProps & {
+  readonly original: StoredEntry;
+  readonly person: string;
+  readonly flags: readonly Flag[];
+};
 
 /** A value that stands. */
-function Standing({ entry, original, person, agents }: StandingProps) {
+function Standing({ entry, original, person, agents, flags }: StandingProps) {
   const { words } = useApp();
   const given = contentOfEntry(entry);
   if (given === null) return null;
@@ -75,7 +89,7 @@ function Standing({ entry, original, person, agents }: StandingProps) {
         </p>
       ) : null}
       {entry.kind === 'run' ? <ArmCharted run={entry} person={person} /> : null}
-      {isVoidCharted(given) ? null : <Flags flags={flagsOfCharted(given)} />}
+      {isVoidCharted(given) ? null : <Flags flags={flags} />}
     </div>
   );
 }

@@ -48,6 +48,9 @@ export function runFacts({ evidence, value, override, note }: RunContent, words:
     ...(circumstances.uprightMinutes === null
       ? []
       : [[words.sentence('pressure.uprightMinutes'), say.short(circumstances.uprightMinutes, 1)] as const]),
+    ...(circumstances.lyingMinutes === null
+      ? []
+      : [[words.sentence('pressure.lyingMinutes'), say.short(circumstances.lyingMinutes, 1)] as const]),
     ...(circumstances.unwellUpright === null
       ? []
       : [

@@ -32,6 +32,8 @@ export const handover = {
   isUnsigned: 'Not signed',
   isInError: 'Entered in error',
   disputed: (f: Text) => `${f.text} (two amendments disagree)`,
+  feltIrregular: 'felt irregular',
+  longerAsked: 'from a short count: a longer one was asked for',
   /** A mean as it is charted, mmHg. */
   lineTemplate:
     '{day} {time}[: {pressure} mmHg][ (mean of {meanOf})][, pulse {pulse}][, breaths {breaths}][, {temperature}][, {saturation}][. {actNow}]',

@@ -1,0 +1,37 @@
+import type { Flag } from '@evenfall/clinical';
+import type { StoredEntry } from '../entry/entry.js';
+import type { ChartRound } from './projectChart.js';
+
+/**
+ * Why a rate that stands asked for a longer count, as long as no such count stands in its round: what was said beside it
+ * when it was taken holds on after the signature. None for one set by hand, or that was broken off, or of another sign.
+ */
+export function openReasons(entry: StoredEntry, { values }: Pick<ChartRound, 'values'>): readonly Flag[] {
+  if (entry.kind !== 'count' && entry.kind !== 'taps') return [];
+  const { value, override } = entry.content;
+  if (value === null || value.perMinute === null || override !== null) return [];
+  const of = ofRate(entry);
+  const { nextWindowSeconds } = value;
+  const isFollowed =
+    nextWindowSeconds !== null &&
+    values.some(({ current }) =>
+      current.some((one) => ofRate(one) === of && windowOf(one) >= nextWindowSeconds && one !== entry),
+    );
+  if (isFollowed) return [];
+  // Of taps, why a statistic could not be told belongs into the story; that the rhythm has no name does not.
+  return 'nextWhy' in value
+    ? [...value.why.filter(({ code }) => code === 'rhythm-not-clear'), ...value.nextWhy]
+    : value.why;
+}
+
+function ofRate(entry: StoredEntry): 'pulse' | 'breaths' | null {
+  if (entry.kind === 'count') return entry.content.evidence.count.of;
+  return entry.kind === 'taps' ? entry.content.evidence.taps.of : null;
+}
+
+/** The window of a finished count, in seconds; 0 for anything else. */
+function windowOf(entry: StoredEntry): number {
+  if (entry.kind !== 'count') return 0;
+  const { count } = entry.content.evidence;
+  return 'n' in count ? count.windowSeconds : 0;
+}

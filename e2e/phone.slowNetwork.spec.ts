@@ -34,11 +34,14 @@ test('a round begins and is counted while the rest of it is still on its way; wh
   await expect(page.getByRole('group', { name: 'Keypad' })).toBeVisible({ timeout: 20_000 });
   await typeOnKeypad(page, '19');
   await expect(waits).toBeVisible();
+  const range = page.getByText(/over 72, under 80/);
 
-  await test.step('what came out is shown as soon as it is here', async () => {
+  await test.step('what came out is shown at once, and what is made with it as soon as it is here', async () => {
+    await expect(range).toBeVisible();
     for (const go of held) go();
-    await expect(page.getByText(/over 72, under 80/)).toBeVisible();
     await expect(waits).toBeHidden();
+    await expect(range).toBeVisible();
+    await expect(page.getByRole('button', { name: 'Change the number' })).toBeVisible();
   });
 });
 
@@ -56,6 +59,8 @@ test('where the rest of a round could not be fetched, that is said, and what was
   await expect(page.getByRole('group', { name: 'Keypad' })).toBeVisible({ timeout: 20_000 });
   await typeOnKeypad(page, '19');
   await expect(page.getByText('The rest of the round could not be fetched.', { exact: false })).toBeVisible();
+  // The rate with its range, and what is said of it, need no network.
+  await expect(page.getByText(/over 72, under 80/)).toBeVisible();
   await expectAccessible(page);
   await page.unroute(REST);
   await page.getByRole('button', { name: 'Load it again' }).tap();

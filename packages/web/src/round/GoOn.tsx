@@ -8,6 +8,8 @@ const QUIET_MS = 1_000;
 
 type GoOnProps = {
   readonly part: Later<GoOnPages>;
+  /** What is shown of it until it is here. */
+  readonly meanwhile?: ReactNode;
   readonly children: (pages: GoOnPages) => ReactNode;
 };
 
@@ -15,7 +17,7 @@ type GoOnProps = {
  * What a round goes on with: drawn at once where it is here. Where the network is slow, or went before it came, that is
  * said; what was counted meanwhile is kept. A browser does not ask again for a part that failed: the page is loaded again.
  */
-export function GoOn({ part, children }: GoOnProps) {
+export function GoOn({ part, meanwhile = null, children }: GoOnProps) {
   const { words } = useApp();
   const [pages, setPages] = useState(part.here);
   const [is, setIs] = useState<'quiet' | 'slow' | 'failed'>('quiet');
@@ -30,15 +32,18 @@ export function GoOn({ part, children }: GoOnProps) {
     return () => window.clearTimeout(slow);
   }, [isMissing, part]);
   if (pages !== null) return <>{children(pages)}</>;
-  if (is === 'quiet') return null;
+  if (is === 'quiet') return meanwhile;
   return (
-    <div className="notice" role="status">
-      <p>{words.sentence(is === 'slow' ? 'review.stillFetched' : 'review.notFetched')}</p>
-      {is === 'slow' ? null : (
-        <button type="button" className="button" onClick={() => window.location.reload()}>
-          {words.sentence('app.loadAgain')}
-        </button>
-      )}
-    </div>
+    <>
+      {meanwhile}
+      <div className="notice" role="status">
+        <p>{words.sentence(is === 'slow' ? 'review.stillFetched' : 'review.notFetched')}</p>
+        {is === 'slow' ? null : (
+          <button type="button" className="button" onClick={() => window.location.reload()}>
+            {words.sentence('app.loadAgain')}
+          </button>
+        )}
+      </div>
+    </>
   );
 }

@@ -16,6 +16,7 @@ import type { PanelProps } from './panelProps.js';
 import { ReadyPanel } from './ReadyPanel.js';
 import { RoundFrame } from './RoundFrame.js';
 import { RunningPanel } from './RunningPanel.js';
+import { ShownAtOnce } from './ShownAtOnce.js';
 import { SoFarHere } from './SoFarHere.js';
 import { TypingPanel } from './TypingPanel.js';
 import { useInterruption } from './useInterruption.js';
@@ -114,7 +115,7 @@ function PanelAt({ round, sign, person }: PanelProps & { readonly person: string
       return <VoidPanel round={round} sign={sign} measuring={measuring} />;
     case 'shown':
       return (
-        <GoOn part={goOnPages}>
+        <GoOn part={goOnPages} meanwhile={<ShownAtOnce round={round} sign={sign} entry={measuring.entry} />}>
           {({ ShownPanel }) => (
             <ShownPanel round={round} sign={sign} entry={measuring.entry} person={person} />
           )}

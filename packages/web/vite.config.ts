@@ -3,6 +3,7 @@ import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vite';
 import { figuresAlone } from './bundling/figuresAlone.ts';
 import { LIBRARY, libraryModules } from './bundling/libraryModules.ts';
+import { PARTS, partFileName } from './bundling/parts.ts';
 import { screenWords } from './bundling/screenWords.ts';
 import { serviceWorker } from './bundling/serviceWorkerPlugin.ts';
 import { tableInSteps } from './bundling/tableInSteps.ts';
@@ -39,6 +40,7 @@ export default defineConfig({
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
     rolldownOptions: {
+      output: { codeSplitting: PARTS, chunkFileNames: partFileName },
       treeshake: {
         manualPureFunctions: [SCHEMA_BUILDER],
         moduleSideEffects: [{ test: LIBRARY, sideEffects: false }],

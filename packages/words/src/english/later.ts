@@ -4,6 +4,7 @@ import { commandLine, commands, options } from './commandLine.js';
 import { exchanged } from './exchanged.js';
 import { laterExpected } from './expected/later.js';
 import { guidelineTitles } from './guidelineTitles.js';
+import { laterTitles } from './laterTitles.js';
 import { outOfOfficeDetails } from './outOfOfficeDetails.js';
 import { outOfOfficeTitles } from './outOfOfficeTitles.js';
 import { patternTitles } from './patternTitles.js';
@@ -36,7 +37,14 @@ export const later = {
     options: { ...options, ...averageOptions, ...scoreOptions, ...seriesOptions, ...reportOptions },
     commandLine,
   },
-  titles: { ...guidelineTitles, ...outOfOfficeTitles, ...patternTitles, ...scenarioTitles, ...ruleTitles },
+  titles: {
+    ...guidelineTitles,
+    ...laterTitles,
+    ...outOfOfficeTitles,
+    ...patternTitles,
+    ...scenarioTitles,
+    ...ruleTitles,
+  },
   starting,
   expected: laterExpected,
 } as const;

@@ -75,53 +75,9 @@ export const record: Reworded<typeof english> = {
   'value-of-evidence': () => 'el valor que da su evidencia',
   'levels-at-most': (f, say) => `como máximo ${say.short(f.value('maximum'))} niveles de anidamiento`,
   'identity-not-erased': () => 'una persona cuya identidad no se haya borrado',
-  'json-line': () => 'una línea de JSON',
-  trailer: () => 'la última línea de una copia de seguridad completa',
-  'trailer-last': () => 'nada tras la última línea de una copia de seguridad',
-  'whole-record': () => 'una copia de seguridad en la que todo lo nombrado esté, una vez',
-  'empty-record': () =>
-    'un registro que todavía no contenga nada: restaure en una carpeta o base de datos nueva',
-  'header-first': () => 'primero la línea de cabecera',
-  'header-once': () => 'una sola línea de cabecera',
-  'backup-version-known': (f, say) =>
-    `una copia de seguridad de la versión ${say.short(f.value('newest'))} o anterior`,
-  'same-purpose': () =>
-    'una copia de seguridad de la misma finalidad: las personas inventadas quedan aparte de las reales',
-  'hash-of-lines': () =>
-    'la suma de comprobación de las líneas de arriba: este fichero se cambió después de escribirse, así que use otra copia',
-  'count-of-lines': () =>
-    'tantas líneas como se escribieron: este fichero se cambió después de escribirse, así que use otra copia',
   'gauge-here': () => 'un manómetro de este centro',
   'equipment-here': () => 'un manómetro o manguito de este centro',
   'gauge-reference': () => 'con qué se comparó el manómetro',
   'gauge-points': () => 'al menos una presión, de ambos manómetros',
   'gauge-between': (f, say) => `de ${say.short(f.value('minimum'))} a ${say.short(f.value('maximum'))} mmHg`,
-  'fhir-bundle': () => 'un bundle FHIR (JSON), o una tabla escrita por evenfall export (CSV)',
-  'fhir-resource': () => 'un recurso con su tipo',
-  'vital-sign-code': () =>
-    'un código LOINC de presión, pulso, respiraciones, temperatura, saturación, peso o talla',
-  'systolic-component': () => 'un componente con una presión sistólica',
-  quantity: () => 'una cantidad con su valor y su unidad',
-  'one-of-each': () => 'una sistólica y como mucho una diastólica, para que esté claro cuál es la presión',
-  'no-modifier': () => 'una Observation cuyo significado nada cambie: este programa no conoce la extensión',
-  'no-comparator': () => 'un número, no más ni menos que uno',
-  'one-effective': () => 'un solo tiempo: un momento o un periodo',
-  'one-subject': () =>
-    'la misma persona en cada recurso: un fichero de varias personas no es el registro de nadie',
-  'person-of-bundle': () => 'la persona de la que es el fichero, o ningún --person',
-  'book-of-care-or-practice': () =>
-    'un fichero de un solo libro; lo que una clase midió entre sí no se lleva a ninguna parte',
-  'identity-in-bundle': () =>
-    'quién es la persona, pues todavía no está aquí: escriba el fichero con --with-identity',
-  'same-birth-date': () => 'un fichero de la misma persona: la fecha de nacimiento que contiene es otra',
-  'no-test-data': () => 'datos de personas reales: lo marcado como datos de prueba no pasa a ningún registro',
-  'template-field': () => 'un campo de la lista',
-  'closed-brace': (f, say) => `una } tras la { del signo ${say.short(f.value('at'))}`,
-  'closed-bracket': (f, say) => `un ] tras el [ del signo ${say.short(f.value('at'))}`,
-  'opened-before': () => 'una { o un [ antes, o el signo dos veces',
-  'no-part-in-part': () => 'un ] antes de otro [, o el signo dos veces',
-  'closed-quote': () => 'unas comillas cerradas',
-  'heading-of-chart': () => 'los encabezados de una tabla escrita por evenfall export --as csv',
-  'schema-of-chart': (f, say) => `evenfall-chart-${say.short(f.value('newest'))} o anterior`,
-  'cells-as-headings': (f, say) => `${say.short(f.value('wanted'))} celdas, tantas como encabezados hay`,
 };

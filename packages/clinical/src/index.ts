@@ -152,24 +152,10 @@ export { dayAfter } from './equipment/calendar.js';
 export { comparedAtMmHg } from './equipment/comparedAt.js';
 export { EQUIPMENT_COMPARISONS } from './equipment/comparisons.js';
 export { EQUIPMENT_FIGURES } from './equipment/figures.js';
-export type {
-  ComparisonPoint,
-  GaugeCheckOf,
-  GaugeEvent,
-  GaugeFlag,
-  GaugeLog,
-  GaugeResult,
-  GaugeType,
-  GaugeVerdict,
-  GaugeWhy,
-} from './equipment/gaugeCheck.js';
-export {
-  GAUGE_CHECKS,
-  GAUGE_EVENTS,
-  GAUGE_RULE,
-  GAUGE_TYPES,
-  gaugeResult,
-} from './equipment/gaugeCheck.js';
+export type { GaugeFlag, GaugeResult, GaugeVerdict, GaugeWhy } from './equipment/gaugeCheck.js';
+export { GAUGE_RULE, gaugeResult } from './equipment/gaugeCheck.js';
+export type { ComparisonPoint, GaugeCheckOf, GaugeEvent, GaugeLog, GaugeType } from './equipment/gaugeLog.js';
+export { GAUGE_CHECKS, GAUGE_EVENTS, GAUGE_TYPES } from './equipment/gaugeLog.js';
 export type {
   CheckStanding,
   CheckState,

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { GaugeType } from './gaugeCheck.js';
+import type { GaugeType } from './gaugeLog.js';
 import { type GaugeDone, gaugeStanding } from './gaugeStanding.js';
 import { DEFAULT_EQUIPMENT_RULES } from './rules.js';
 

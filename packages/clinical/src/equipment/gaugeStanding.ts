@@ -1,11 +1,6 @@
 import { dayAfter } from './calendar.js';
-import {
-  GAUGE_CHECKS,
-  type GaugeCheckOf,
-  type GaugeEvent,
-  type GaugeType,
-  type GaugeVerdict,
-} from './gaugeCheck.js';
+import type { GaugeVerdict } from './gaugeCheck.js';
+import { GAUGE_CHECKS, type GaugeCheckOf, type GaugeEvent, type GaugeType } from './gaugeLog.js';
 import { DEFAULT_EQUIPMENT_RULES, type EquipmentRules } from './rules.js';
 
 /** Something that was done with a gauge: on which local day (`YYYY-MM-DD`), at which instant (ms), and what it came to. */

@@ -3,7 +3,7 @@ import { inOrder } from '../contract/inOrder.js';
 import { isBlank, pointer } from '../contract/numberText.js';
 import { type Parsed, type Refusal, refusal } from '../contract/refusal.js';
 import { EQUIPMENT_FIGURES as F } from './figures.js';
-import { type ComparisonPoint, GAUGE_CHECKS, GAUGE_EVENTS, type GaugeLog } from './gaugeCheck.js';
+import { type ComparisonPoint, GAUGE_CHECKS, GAUGE_EVENTS, type GaugeLog } from './gaugeLog.js';
 
 const OF = [...GAUGE_CHECKS, ...GAUGE_EVENTS] as const;
 const FIELDS = ['of', 'restMmHg', 'reference', 'points', 'fromMmHg', 'toMmHg', 'seconds'] as const;

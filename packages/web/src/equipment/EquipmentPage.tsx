@@ -10,7 +10,7 @@ import { useInForce } from '../round/useRound.js';
 import { AddCuff } from './AddCuff.js';
 import { AddGauge } from './AddGauge.js';
 import { EndThing } from './EndThing.js';
-import { standingText } from './gaugeText.js';
+import { standingText } from './standingText.js';
 import { useEquipment } from './useEquipment.js';
 
 /** What the place measures with: gauges with how they stand, and cuffs by room. */

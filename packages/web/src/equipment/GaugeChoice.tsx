@@ -1,7 +1,7 @@
 import type { Gauge } from '@evenfall/record';
 import { useApp, useKept } from '../app/context.js';
 import { Choices } from '../parts/Choices.js';
-import { standingText } from './gaugeText.js';
+import { standingText } from './standingText.js';
 import { useEquipment } from './useEquipment.js';
 
 const NOT_SAID = '';

@@ -1,6 +1,6 @@
 import { Link } from 'wouter';
 import { useApp } from '../app/context.js';
-import { standingText } from './gaugeText.js';
+import { standingText } from './standingText.js';
 import { useEquipment } from './useEquipment.js';
 
 /** The gauge that a reading names, and how it stands now, with the way to its log. */

@@ -1,12 +1,7 @@
 import type { CheckStanding } from '@evenfall/clinical';
-import type { EquipmentContent, Gauge, GaugeLine } from '@evenfall/record';
-import { gaugeStandingText, type Words } from '@evenfall/words';
+import type { EquipmentContent, GaugeLine } from '@evenfall/record';
+import type { Words } from '@evenfall/words';
 import { dayText } from '../app/times.js';
-
-/** How a gauge stands, in one line. */
-export function standingText(gauge: Pick<Gauge, 'standing' | 'endedOn'>, words: Words): string {
-  return gaugeStandingText(gauge, words, (day) => dayText(day, words));
-}
 
 /** How one check of a gauge stands. */
 export function checkText({ state, lastGoodDay, dueDay }: CheckStanding, words: Words): string {

@@ -9,6 +9,7 @@ export type { Counted, Entered, Evidence, Exercise } from './exercise/exercise.j
 export { NO_EVIDENCE, NOTHING_ENTERED } from './exercise/exercise.js';
 export type { FallOf } from './exercise/fall.js';
 export { type FeltBack, feltBack, isFingerOnAt } from './exercise/feltBack.js';
+export { wasLookedUp } from './exercise/lookedUp.js';
 export { type Manner, mannerOf } from './exercise/manner.js';
 export type { ActionList } from './exercise/parseActions.js';
 export { ACTION_LIMITS, parseActions } from './exercise/parseActions.js';

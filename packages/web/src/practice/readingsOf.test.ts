@@ -1,7 +1,6 @@
 import type { Moment } from '@evenfall/clinical';
-import { NOTHING_ENTERED } from '@evenfall/practice';
 import { expect, test } from 'vitest';
-import { hasNewFall, hasNothingWritten, readingText } from './readingsOf.js';
+import { hasNewFall, readingText } from './readingsOf.js';
 
 const moment = (what: Moment['what'], mmHg: number): Moment => ({ what, mmHg, atSeconds: null });
 
@@ -19,10 +18,4 @@ test('a reading that was written is done with until the cuff goes up again', () 
   expect(hasNewFall({ peakSeconds: 30 })).toBe(true);
   expect(hasNewFall({ peakSeconds: 30, runFrom: 30 })).toBe(false);
   expect(hasNewFall({ peakSeconds: 95, runFrom: 30 })).toBe(true);
-});
-
-test('one number is something written, a zero too', () => {
-  expect(hasNothingWritten({ entered: NOTHING_ENTERED })).toBe(true);
-  expect(hasNothingWritten({ entered: { ...NOTHING_ENTERED, breathsPerMinute: 0 } })).toBe(false);
-  expect(hasNothingWritten({ entered: { ...NOTHING_ENTERED, systolic: 124 } })).toBe(false);
 });

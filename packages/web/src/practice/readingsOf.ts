@@ -33,8 +33,3 @@ export function hasNewFall({
 }: Pick<PracticeDraft, 'peakSeconds' | 'runFrom'>): boolean {
   return peakSeconds !== null && (runFrom === null || runFrom === undefined || peakSeconds > runFrom);
 }
-
-/** Whether nothing was taken: whoever looks at the truth then looks it up. */
-export function hasNothingWritten({ entered }: { readonly entered: object }): boolean {
-  return Object.values(entered).every((one) => one === null);
-}

@@ -1,4 +1,4 @@
-import { judge } from '@evenfall/practice';
+import { judge, wasLookedUp } from '@evenfall/practice';
 import { type EntryFrame, NOTHING_CHOSEN } from '@evenfall/record';
 import { useMemo, useState } from 'react';
 import { Link } from 'wouter';
@@ -10,7 +10,7 @@ import { signed } from '../../round/waiting.js';
 import { useMeasuring } from '../../signIn/useAccess.js';
 import { exerciseOf } from '../exerciseOf.js';
 import type { PracticeDraft } from '../keptPractice.js';
-import { hasNothingWritten, readingsOf } from '../readingsOf.js';
+import { readingsOf } from '../readingsOf.js';
 import { StepHeading } from '../StepHeading.js';
 import { scenarioLesson, scenarioTitle } from '../scenarioText.js';
 import { TruthBeyond } from '../TruthBeyond.js';
@@ -41,7 +41,7 @@ export function DonePanel({ draft, change, onKept, onMore }: DoneProps) {
   const [isActMissing, setActMissing] = useState(false);
   const [isAsked, setAsked] = useState(false);
   const content = exerciseOf(draft, inForce);
-  const isLookedUp = hasNothingWritten(content);
+  const isLookedUp = wasLookedUp(content);
   const keep = () => {
     setRefused(null);
     // Whoever wrote nothing looks the truth up: that is asked first, and is no attempt that anything is to be said of.
@@ -183,7 +183,7 @@ export function TruthPanel({
   return (
     <section className="practice-done" aria-label={say('practice.truth')}>
       <StepHeading text={say('practice.truth')} />
-      {hasNothingWritten(content) ? <p className="notice">{say('practice.lookedUp')}</p> : null}
+      {wasLookedUp(content) ? <p className="notice">{say('practice.lookedUp')}</p> : null}
       <TruthTable exercise={content} />
       <TruthBeyond scenario={content.scenario} truth={was} />
       <p>

@@ -180,10 +180,20 @@ export function TruthPanel({
   // Another one would take the place of what is nowhere else on this device yet.
   const isFree = useKept((state) => isHandedOver(state, draft.exercise));
   const { truth: was } = useMemo(() => judge(content), [content]);
+  // Of what was looked up no habit is told: it is taken once more.
+  const isLookedUp = wasLookedUp(content);
+  const debriefLink = (
+    <Link
+      href={`/practice/exercises/${draft.exercise}`}
+      className={isLookedUp ? 'button' : 'button button-first button-large'}
+    >
+      {say('practice.debrief')}
+    </Link>
+  );
   return (
     <section className="practice-done" aria-label={say('practice.truth')}>
       <StepHeading text={say('practice.truth')} />
-      {wasLookedUp(content) ? <p className="notice">{say('practice.lookedUp')}</p> : null}
+      {isLookedUp ? <p className="notice">{say('practice.lookedUp')}</p> : null}
       <TruthTable exercise={content} />
       <TruthBeyond scenario={content.scenario} truth={was} />
       <p>
@@ -197,14 +207,17 @@ export function TruthPanel({
         </p>
       )}
       <div className="buttons">
-        <Link href={`/practice/exercises/${draft.exercise}`} className="button button-first button-large">
-          {say('practice.debrief')}
-        </Link>
+        {isLookedUp ? null : debriefLink}
         {isFree ? (
-          <button type="button" className="button" onClick={onAgain}>
+          <button
+            type="button"
+            className={isLookedUp ? 'button button-first button-large' : 'button'}
+            onClick={onAgain}
+          >
             {say('practice.once')}
           </button>
         ) : null}
+        {isLookedUp ? debriefLink : null}
         <Link href="/practice" className="button">
           {say('practice.toList')}
         </Link>

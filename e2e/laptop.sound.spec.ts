@@ -1,5 +1,12 @@
 import { createHash } from 'node:crypto';
-import { type Scenario, type SoundEvent, scenarioOf } from '@evenfall/physiology';
+import {
+  heartSounds,
+  makePerson,
+  PROPER,
+  type Scenario,
+  type SoundEvent,
+  scenarioOf,
+} from '@evenfall/physiology';
 import { heardLetDown, loudnessCheck, renderRun, voiceOf, wav } from '@evenfall/physiology/audio';
 import { expect, test } from './evenfall.js';
 import { soundBundle } from './soundBundle.js';
@@ -54,6 +61,26 @@ test('the browser makes the same sounds as the command line, under the policy of
       const here = renderRun(simulation.sounds, { seed, fromSeconds: 0, toSeconds: seconds, roomDbA: 60, cuff, contacts }); // biome-ignore format: one thought
       expect(there, id).toBe(hashOf(bytesOf(here.samples)));
     }
+  });
+
+  await test.step('so is a minute of a fibrillating heart at its apex', async () => {
+    const there = await page.evaluate(async () => {
+      const {
+        heartSounds: heart,
+        renderRun: render,
+        makePerson: make,
+        scenarioOf: of,
+        PROPER: proper,
+      } = window.sound;
+      const sounds = heart(make(of('storm-of-leaves') as Scenario, 4), proper, 0, 60);
+      const { samples } = render(sounds, { seed: 4, fromSeconds: 0, toSeconds: 60 });
+      const digest = await crypto.subtle.digest('SHA-256', samples.slice().buffer);
+      return Array.from(new Uint8Array(digest), (byte) => byte.toString(16).padStart(2, '0')).join('');
+    });
+    const sounds = heartSounds(makePerson(scenarioOf('storm-of-leaves') as Scenario, 4), PROPER, 0, 60);
+    expect(sounds.length).toBeGreaterThan(200);
+    const here = renderRun(sounds, { seed: 4, fromSeconds: 0, toSeconds: 60 });
+    expect(there).toBe(hashOf(bytesOf(here.samples)));
   });
 
   await test.step('the browser reads the file that was written: rate, length, every sample to 16 bits', async () => {

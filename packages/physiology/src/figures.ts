@@ -1,3 +1,4 @@
+import { APEX_FIGURES } from './apex/figures.js';
 import { AUDIO_FIGURES } from './audio/figures.js';
 import { BREATHING_FIGURES } from './breathing/figures.js';
 import { CIRCUMSTANCE_FIGURES } from './circumstances/figures.js';
@@ -17,4 +18,5 @@ export const PHYSIOLOGY_FIGURES = {
   cuff: CUFF_FIGURES,
   sound: SOUND_FIGURES,
   audio: AUDIO_FIGURES,
+  apex: APEX_FIGURES,
 };

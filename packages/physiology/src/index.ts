@@ -1,3 +1,5 @@
+export type { HeartSound } from './apex/heartSound.js';
+export { heartSounds } from './apex/heartSounds.js';
 export { arterialPressure, arterialTrace, wristPulse } from './artery/arterialPressure.js';
 export type { Contour } from './artery/contour.js';
 export { contourOf } from './artery/contour.js';

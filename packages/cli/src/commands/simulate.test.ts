@@ -63,6 +63,19 @@ describe('a visit by the textbook', () => {
     expect(other?.sounds).not.toEqual(one?.sounds);
   });
 
+  // Bedside handbook 1.1: at the apex each pair of sounds is one beat.
+  test('heart sounds are listed where the hands listened at the apex, and only then', async () => {
+    const hands = file('apex.json', { actions: [{ tick: 400, kind: 'apex', isOn: true }], seconds: 62 });
+    const there = (await answered('storm-of-leaves', '--actions', hands)) as Answer & {
+      heartSounds: { atSeconds: number; beat: number; heart: string }[];
+    };
+    const firsts = there.heartSounds.filter(({ heart }) => heart === 'first');
+    expect(Math.abs(firsts.length - there.heartSounds.length / 2)).toBeLessThanOrEqual(1);
+    expect(firsts.length).toBeGreaterThan(110);
+    expect(there.sounds).toEqual([]);
+    expect(await answered('storm-of-leaves')).not.toHaveProperty('heartSounds');
+  });
+
   test('says in a terminal that nobody was there, what was true and what was read', async () => {
     const { stdout } = await typed('simulate stiff-pipe');
     expect(stdout).toMatch(/^SIMULATED /);

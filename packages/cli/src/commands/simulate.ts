@@ -132,6 +132,17 @@ function answerOf(exercise: Exercise, { words, version }: Context): Answer {
           },
     ledger: found.ledger,
     costs: found.costs,
+    // Only where the hands listened there: the answer of every other visit keeps its shape.
+    ...(exercise.actions.some(({ kind }) => kind === 'apex')
+      ? {
+          heartSounds: played.heart.map(({ atSeconds, beat, heart, levelDb }) => ({
+            atSeconds,
+            beat,
+            heart,
+            loudness: levelDb,
+          })),
+        }
+      : {}),
     actions: exercise.actions,
     scenario: exercise.scenario.id,
     book: 'simulated',

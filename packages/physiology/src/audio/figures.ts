@@ -44,6 +44,12 @@ export const AUDIO_FIGURES = figures({
   muffledLowPassHz: decision(120, 'Hz', 'nothing of it above'),
   muffledNoise: decision(0.5, 'share', 'RMS of its noise beside the top of its tone', OWN),
 
+  firstAttackMs: decision(10, 'ms', 'how fast the first heart sound begins', OWN),
+  firstLowPassHz: decision(140, 'Hz', 'nothing of it above (10 to 140: from memory)', OWN),
+  secondAttackMs: decision(6, 'ms', 'how fast the second one begins', OWN),
+  secondLowPassHz: decision(200, 'Hz', 'nothing of it above (10 to 200: from memory)', OWN),
+  heartNoise: decision(0.35, 'share', 'RMS of the noise of either beside the top of its tone', OWN),
+
   lowHz: decision(30, 'Hz', 'a stethoscope passes nothing below'),
   resonanceHz: decision(100, 'Hz', 'where it sounds along'),
   resonanceDb: decision(6, 'dB', 'how much louder it makes that'),

@@ -1,3 +1,4 @@
+import type { HeartSound } from '../apex/heartSound.js';
 import type { SoundEvent } from '../sound/soundEvent.js';
 import { addAir, type CuffTrace } from './air.js';
 import { type Contact, contactNoise } from './contact.js';
@@ -30,7 +31,7 @@ export type Rendering = {
 };
 
 /** A part of a visit as one listens to it: every sound at its instant, the room, the air and the hands about it. */
-export function renderRun(events: readonly SoundEvent[], options: RunOptions): Rendering {
+export function renderRun(events: readonly (SoundEvent | HeartSound)[], options: RunOptions): Rendering {
   const voice: VoiceOptions = {
     rate: options.rate ?? USUAL_VOICE.rate,
     end: options.end ?? USUAL_VOICE.end,

@@ -1,3 +1,4 @@
+import type { HeartSound } from '../apex/heartSound.js';
 import { normalWithin } from '../chance/normal.js';
 import { keyOf, uniformOf } from '../chance/uniform.js';
 import type { SoundEvent } from '../sound/soundEvent.js';
@@ -11,6 +12,8 @@ import { USUAL_VOICE, type VoiceOptions } from './voiceOptions.js';
 
 /** Draws of the voice of a beat in the stream `noise`, in the order in which they were added. */
 const LANE = { tap: 0, click: 1, swish: 2, attack: 3, decay: 4, clickHz: 5 };
+/** The same of the two sounds of the heart. */
+const HEART_LANE = { first: { noise: 8, decay: 10 }, second: { noise: 9, decay: 11 } } as const;
 /** A layer is cut off when it has fallen by 60 dB: 6.9 times its decay. */
 const DECAYS_HEARD = 6.9;
 /** What the tube rings on after that, s, most of it faded out. */
@@ -21,12 +24,21 @@ const DECAYS_OF_DURATION = Math.LN10;
 /**
  * One sound as samples from -1 to 1. The first sample is the instant of the event and 0, the last is 0 too; the highest
  * is that of the event's level, before bell or diaphragm. Empty for one too soft to be anything.
- * Source: physiology handbook 8.3 and 13.
+ * Source: physiology handbook 8.3 and 13; a sound of the heart is made as a muffled one is, by its own figures.
  */
-export function voiceOf(event: SoundEvent, seed: number, options: Partial<VoiceOptions> = {}): Float32Array {
+export function voiceOf(
+  event: SoundEvent | HeartSound,
+  seed: number,
+  options: Partial<VoiceOptions> = {},
+): Float32Array {
   const voice: VoiceOptions = { ...USUAL_VOICE, ...options };
   if (!(event.levelDb > F.softestDb.value)) return new Float32Array(0);
-  const samples = event.isMuffled ? muffled(event, seed, voice) : tapped(event, seed, voice);
+  const samples =
+    'heart' in event
+      ? thud(event, seed, voice, HEART_THUD[event.heart])
+      : event.isMuffled
+        ? thud(event, seed, voice, MUFFLED)
+        : tapped(event, seed, voice);
   scaleToPeak(samples, amplitudeOfLevel(event.levelDb));
   throughEnd(samples, voice);
   const most = gainOfDb(F.loudestDbfs.value);
@@ -81,19 +93,53 @@ function clickOf(event: SoundEvent, key: number, voice: VoiceOptions): Float64Ar
   return click;
 }
 
-/** A muffled thud: a low tone and low noise. */
-function muffled(event: SoundEvent, seed: number, voice: VoiceOptions): Float64Array {
+type Thud = {
+  readonly attackMs: number;
+  readonly lowPassHz: number;
+  readonly noise: number;
+  readonly lane: { readonly noise: number; readonly decay: number };
+};
+
+const MUFFLED: Thud = {
+  attackMs: F.muffledAttackMs.value,
+  lowPassHz: F.muffledLowPassHz.value,
+  noise: F.muffledNoise.value,
+  lane: { noise: LANE.tap, decay: LANE.decay },
+};
+const HEART_THUD: Readonly<Record<HeartSound['heart'], Thud>> = {
+  first: {
+    attackMs: F.firstAttackMs.value,
+    lowPassHz: F.firstLowPassHz.value,
+    noise: F.heartNoise.value,
+    lane: HEART_LANE.first,
+  },
+  second: {
+    attackMs: F.secondAttackMs.value,
+    lowPassHz: F.secondLowPassHz.value,
+    noise: F.heartNoise.value,
+    lane: HEART_LANE.second,
+  },
+};
+
+/** A thud: a low tone and low noise. */
+function thud(
+  event: Pick<SoundEvent, 'beat' | 'centreHz' | 'durationMs'>,
+  seed: number,
+  voice: VoiceOptions,
+  { attackMs, lowPassHz, noise, lane }: Thud,
+): Float64Array {
   const { rate, isLoudspeakerVoice } = voice;
   const key = keyOf(seed, 'noise');
   const shift = isLoudspeakerVoice ? F.loudspeakerShift.value : 1;
-  const attack = F.muffledAttackMs.value / 1000;
-  const decay = ((event.durationMs / 1000 - attack) / DECAYS_OF_DURATION) * jitter(key, event.beat);
+  const attack = attackMs / 1000;
+  const decay =
+    ((event.durationMs / 1000 - attack) / DECAYS_OF_DURATION) * jitter(key, event.beat, lane.decay);
   const swell = { attack, decay };
   const samples = new Float64Array(Math.ceil((attack + DECAYS_HEARD * decay + RINGING_SECONDS) * rate));
-  const thud = samples.subarray(0, Math.ceil((attack + DECAYS_HEARD * decay) * rate));
-  addTone(thud, rate, event.centreHz * shift, harmonicsOf(isLoudspeakerVoice), swell);
-  const low = Biquad.lowPass(rate, F.muffledLowPassHz.value * shift);
-  addNoise(thud, rate, low, { key, index: event.beat, lane: LANE.tap }, F.muffledNoise.value, swell);
+  const part = samples.subarray(0, Math.ceil((attack + DECAYS_HEARD * decay) * rate));
+  addTone(part, rate, event.centreHz * shift, harmonicsOf(isLoudspeakerVoice), swell);
+  const low = Biquad.lowPass(rate, lowPassHz * shift);
+  addNoise(part, rate, low, { key, index: event.beat, lane: lane.noise }, noise, swell);
   throughTube(samples, voice);
   return samples;
 }
@@ -105,14 +151,14 @@ function tapSwell(event: SoundEvent, key: number): Swell {
   const decay = event.isPistolShot
     ? F.pistolDecayMs.value / 1000
     : Math.min(F.tapDecayMostMs.value / 1000, Math.max(F.tapDecayLeastMs.value / 1000, asked));
-  return { attack, decay: decay * jitter(key, event.beat) };
+  return { attack, decay: decay * jitter(key, event.beat, LANE.decay) };
 }
 
-const jitter = (key: number, beat: number) =>
+const jitter = (key: number, beat: number, lane: number) =>
   normalWithin(
     key,
     beat,
-    LANE.decay,
+    lane,
     1,
     F.decayJitter.value,
     1 - 3 * F.decayJitter.value,

@@ -4,6 +4,7 @@ import type { BeatStream } from './beatStream.js';
 export type Beating = Pick<
   BeatStream,
   | 'index'
+  | 'r'
   | 'rr'
   | 'stretch'
   | 'foot'
@@ -19,6 +20,7 @@ export type Beating = Pick<
 export function keptBeat(beat: Beating): Beating {
   return {
     index: beat.index,
+    r: beat.r,
     rr: beat.rr,
     stretch: beat.stretch,
     foot: beat.foot,

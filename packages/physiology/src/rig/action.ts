@@ -10,6 +10,7 @@ import type { Arranged } from './arranged.js';
  * - `steady-fall`, `steady-rise`: an ideal hand holds the rate exactly (0 holds the pressure) until the next action on
  *   bulb or valve, or until `toMmHg`. For showing how, for batch studies and for tests.
  * - `chest-piece`: put on (`offMm` from the artery) or taken away (null).
+ * - `apex`: the chest piece laid on the chest over the apex of the heart, or taken from there. On the arm it is not there.
  * - `arm`: held so far below the heart. - `finger`: on the wrist, or away. - `talk`: the person begins or stops.
  * - `arrange`: how the person sits, what they do and hold, on which arm the cuff is, from now on; what is left out stays as
  *   it is.
@@ -22,6 +23,7 @@ export type Action = { readonly tick: number } & (
   | { readonly kind: 'steady-fall'; readonly mmHgPerSecond: number; readonly toMmHg: number }
   | { readonly kind: 'steady-rise'; readonly mmHgPerSecond: number; readonly toMmHg: number }
   | { readonly kind: 'chest-piece'; readonly offMm: number | null; readonly held: ChestPiece }
+  | { readonly kind: 'apex'; readonly isOn: boolean }
   | { readonly kind: 'arm'; readonly belowHeartCm: number }
   | { readonly kind: 'finger'; readonly isOn: boolean }
   | { readonly kind: 'talk'; readonly isTalking: boolean }

@@ -1,3 +1,5 @@
+import { AtApex } from '../apex/atApex.js';
+import type { HeartSound } from '../apex/heartSound.js';
 import { contourOf } from '../artery/contour.js';
 import { meetingIn } from '../artery/meetingIn.js';
 import { heightWithin, pressureWithin } from '../artery/pressureWithin.js';
@@ -22,7 +24,12 @@ import { circumstancesAfter } from './arranged.js';
 import { TICK_SECONDS } from './tick.js';
 
 /** What came about since the last advance, in order of time. */
-export type RigEvents = { readonly sounds: SoundEvent[]; readonly felt: FeltPulse[] };
+export type RigEvents = {
+  readonly sounds: SoundEvent[];
+  readonly felt: FeltPulse[];
+  /** Of the heart, while the chest piece lies at the apex. */
+  readonly heart: HeartSound[];
+};
 
 /** Everything that a picture of the instant shows. */
 export type RigSnapshot = {
@@ -45,6 +52,8 @@ export type RigSnapshot = {
   /** The beat that reached the arm last; -1 before the first. */
   readonly beat: number;
   readonly isListening: boolean;
+  /** Whether the chest piece lies at the apex: then it is not on the arm. */
+  readonly isAtApex: boolean;
 };
 
 /** A person, a cuff, a gauge and hands, stepped tick by tick. Made by `startRig`. */
@@ -58,6 +67,7 @@ export class Rig {
   private readonly wall: Wall;
   private circumstances: Circumstances;
   private isListening = true;
+  private readonly apex = new AtApex();
   /** Beats whose foot has come and of which it is not settled yet whether they open the artery. */
   private pending: Beating[] = [];
   private current: Beating | null = null;
@@ -89,7 +99,7 @@ export class Rig {
 
   /** On to a tick, doing the actions on the way; one stamped earlier than now is done at once. */
   advance(toTick: number, actions: readonly Action[] = []): RigEvents {
-    const events: RigEvents = { sounds: [], felt: [] };
+    const events: RigEvents = { sounds: [], felt: [], heart: [] };
     let done = 0;
     while (this.tick < toTick) {
       for (; done < actions.length && (actions[done] as Action).tick <= this.tick; done++)
@@ -116,6 +126,7 @@ export class Rig {
       isSqueezing: this.bulb.isSqueezing,
       beat: this.current?.index ?? -1,
       isListening: this.isListening,
+      isAtApex: this.apex.isOn,
     };
   }
 
@@ -160,6 +171,7 @@ export class Rig {
     other.bulb.copyFrom(this.bulb);
     other.gauge.copyFrom(this.gauge);
     other.isListening = this.isListening;
+    other.apex.copyFrom(this.apex);
     other.pending = [...this.pending];
     other.current = this.current;
     other.strength = this.strength;
@@ -186,7 +198,13 @@ export class Rig {
     switch (action.kind) {
       case 'chest-piece':
         this.isListening = action.offMm !== null;
+        this.apex.isOn = false;
         this.change(action);
+        return;
+      case 'apex':
+        // There is one chest piece: at the apex it is not on the arm, and taken from there it is in the hand.
+        this.apex.isOn = action.isOn;
+        this.isListening = false;
         return;
       case 'arm':
       case 'talk':
@@ -235,13 +253,19 @@ export class Rig {
     const seconds = this.tick * TICK_SECONDS;
     const cuff = this.bulb.mmHg;
     if (cuff < FLAT_MMHG && !this.bulb.isRising) this.wasFlat = true;
+    this.listen(events, seconds);
     while (this.stream.foot <= seconds) {
       this.current = keptBeat(this.stream);
       this.pending.push(this.current);
       this.stream.next();
+      this.listen(events, seconds);
     }
     if (this.pending.length > 0) this.settle(events, seconds, before, cuff);
     this.gauge.tick(cuff + this.swing(seconds, cuff));
+  }
+
+  private listen({ heart }: RigEvents, seconds: number): void {
+    this.apex.upTo(seconds, this.current, this.stream, this.person, this.arm.soundKey, heart);
   }
 
   /** Which of the waiting beats have opened the artery within this tick, and which never will. */

@@ -1,3 +1,4 @@
+import type { HeartSound } from '../apex/heartSound.js';
 import type { Circumstances } from '../circumstances/circumstances.js';
 import type { Instrument } from '../cuff/instrument.js';
 import type { Beat } from '../heart/beat.js';
@@ -16,6 +17,8 @@ export type Simulation = {
   readonly beats: readonly Beat[];
   readonly sounds: readonly SoundEvent[];
   readonly felt: readonly FeltPulse[];
+  /** What was heard at the apex, while the chest piece lay there. */
+  readonly heart: readonly HeartSound[];
   /** At each `tracePerSecond`-th of a second from the start: what the gauge showed and what was in the cuff, mmHg. */
   readonly tracePerSecond: number;
   readonly needle: Float64Array;
@@ -40,6 +43,7 @@ export function simulate(
   const cuff = new Float64Array(points);
   const sounds: SoundEvent[] = [];
   const felt: FeltPulse[] = [];
+  const heart: HeartSound[] = [];
   const inOrder = [...actions].sort((a, b) => a.tick - b.tick);
   const start = rig.tick;
   let next = 0;
@@ -51,6 +55,7 @@ export function simulate(
     const events = rig.advance(toTick, due);
     sounds.push(...events.sounds);
     felt.push(...events.felt);
+    heart.push(...events.heart);
     needle[point] = rig.needleMmHg;
     cuff[point] = rig.cuffMmHg;
   }
@@ -61,6 +66,7 @@ export function simulate(
     beats: beats(person, asItWas, from, from + seconds),
     sounds,
     felt,
+    heart,
     tracePerSecond: TRACE_PER_SECOND,
     needle,
     cuff,

@@ -16,6 +16,7 @@ const person: Person = {
 };
 const beat: Beating = {
   index: 0,
+  r: -0.12,
   rr: 0.857,
   stretch: 1,
   foot: 0,

@@ -5,7 +5,7 @@ import {
   DEFAULT_COUNT_RULES,
   UNKNOWN_CIRCUMSTANCES,
 } from '@evenfall/clinical';
-import { beats, breaths, truth } from '@evenfall/physiology';
+import { beats, breaths, heartSounds, truth } from '@evenfall/physiology';
 import type { Counted, Exercise } from '../exercise/exercise.js';
 import { circumstancesAt, type Replay } from '../exercise/replay.js';
 import { countOf } from './countOf.js';
@@ -16,7 +16,7 @@ export type CountDebrief = {
   readonly windowSeconds: number;
   readonly result: CountResult;
   readonly truePerMinute: number;
-  /** Beats of the heart, where not each of them reaches the wrist; null of breaths. */
+  /** Beats of the heart, where not each of them reaches the wrist; null of breaths. At the apex the same as `truePerMinute`. */
   readonly heartPerMinute: number | null;
   readonly error: number;
   readonly n: number;
@@ -31,26 +31,36 @@ const ONE_OFF = 1;
 /** Events just past the end of a window are looked at too, for a clock that starts on a beat. */
 const BEYOND_SECONDS = 15;
 
-/** What came of a count. A pulse is held against what a practised finger feels at the wrist. */
+/**
+ * What came of a count. A pulse is held against what a practised finger feels at the wrist, or, of one counted at the apex,
+ * against the first sounds of the heart.
+ */
 export function countDebrief(
   { startSeconds, count }: Counted,
   exercise: Pick<Exercise, 'circumstances' | 'actions'>,
   { person, firstInflationSeconds }: Pick<Replay, 'person' | 'firstInflationSeconds'>,
   rules: CountRules = DEFAULT_COUNT_RULES,
+  site: 'wrist' | 'apex' = 'wrist',
 ): CountDebrief {
   const { windowSeconds, of } = count;
   const middle = startSeconds + windowSeconds / 2;
   const circumstances = circumstancesAt(exercise, middle, firstInflationSeconds);
-  const result = countResult(count, UNKNOWN_CIRCUMSTANCES, rules);
+  const isApex = site === 'apex';
+  const known = isApex ? { ...UNKNOWN_CIRCUMSTANCES, site: 'apical' as const } : UNKNOWN_CIRCUMSTANCES;
+  const result = countResult(count, known, rules);
   const then = truth(person, circumstances, middle);
   const isPulse = of === 'pulse';
-  const truePerMinute = isPulse ? then.wristPerMinute : then.breathsPerMinute;
+  const truePerMinute = isApex ? then.pulsePerMinute : isPulse ? then.wristPerMinute : then.breathsPerMinute;
   const to = startSeconds + windowSeconds + BEYOND_SECONDS;
-  const events = isPulse
-    ? beats(person, circumstances, startSeconds, to)
-        .filter(({ isFelt }) => isFelt)
-        .map(({ footSeconds }) => footSeconds)
-    : breaths(person, circumstances, startSeconds, to).map((one) => one.startSeconds);
+  const events = isApex
+    ? heartSounds(person, circumstances, startSeconds, to)
+        .filter(({ heart }) => heart === 'first')
+        .map(({ atSeconds }) => atSeconds)
+    : isPulse
+      ? beats(person, circumstances, startSeconds, to)
+          .filter(({ isFelt }) => isFelt)
+          .map(({ footSeconds }) => footSeconds)
+      : breaths(person, circumstances, startSeconds, to).map((one) => one.startSeconds);
   const there = countOf(of, events, startSeconds, windowSeconds, count)?.count.n ?? 0;
   return {
     startSeconds,

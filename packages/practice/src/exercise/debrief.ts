@@ -84,7 +84,12 @@ export type Judged = {
   readonly isByFeel: boolean;
   readonly accepted: Accepted;
   /** Pulse and breaths as they were counted beside what was true; null: not counted. */
-  readonly counts: { readonly pulse: CountDebrief | null; readonly breaths: CountDebrief | null };
+  readonly counts: {
+    readonly pulse: CountDebrief | null;
+    readonly breaths: CountDebrief | null;
+    /** The heart, counted at its apex. */
+    readonly apex: CountDebrief | null;
+  };
   /** Of a reading by feel what was there to be felt; null: it was made by ear, or none was. */
   readonly feltBack: FeltBack | null;
   /** What the pulse and the breaths were in the minute about each count; without a count, about the reading. */
@@ -198,11 +203,12 @@ function found(given: Exercise, rules: DebriefRules): Found {
     ledgerFor(of, of === 'diastolic' && isByMuffled, exercise, played, marks, fall, asItWas, asItShould);
   const wasToBeHad = { systolic: had.systolic?.mmHg ?? null, diastolic: had.diastolic?.mmHg ?? null };
   const redFlag = redFlagOf(exercise.scenario, [wasToBeHad, entered], rules.roundRules.actNow);
-  const counted = (one: Counted | null) =>
-    one === null ? null : countDebrief(one, exercise, played, rules.countRules);
+  const counted = (one: Counted | null, site: 'wrist' | 'apex' = 'wrist') =>
+    one === null ? null : countDebrief(one, exercise, played, rules.countRules, site);
   const counts = {
     pulse: counted(exercise.evidence.pulse),
     breaths: counted(exercise.evidence.breaths),
+    apex: counted(exercise.evidence.apex ?? null, 'apex'),
   };
   const judged: Judged = {
     fall,
@@ -221,7 +227,7 @@ function found(given: Exercise, rules: DebriefRules): Found {
     counts,
     rates: {
       wristPerMinute: counts.pulse?.truePerMinute ?? asItWas.wristPerMinute,
-      heartPerMinute: counts.pulse?.heartPerMinute ?? asItWas.pulsePerMinute,
+      heartPerMinute: counts.apex?.truePerMinute ?? counts.pulse?.heartPerMinute ?? asItWas.pulsePerMinute,
       breathsPerMinute: counts.breaths?.truePerMinute ?? asItWas.breathsPerMinute,
     },
     feltBack:

@@ -35,7 +35,7 @@ export function demonstrate(
 /** A demonstration as an exercise, and what the hands came to on the way. */
 export type Demonstrated = { readonly exercise: Exercise; readonly steps: readonly HandStep[] };
 
-/** The same in a manner of its own. By feel no diastolic is written. */
+/** The same in a manner of its own, the heart counted at its apex first where that is asked for. By feel no diastolic is written. */
 export function demonstrated(
   observer: Observer,
   scenario: Exercise['scenario'],
@@ -43,9 +43,10 @@ export function demonstrated(
   circumstances: Circumstances,
   instrument: Instrument,
   manner: Manner,
+  listensAtApex = false,
 ): Demonstrated {
   const person = makePerson(scenario, seed);
-  const shown = show(observer, person, circumstances, instrument, manner);
+  const shown = show(observer, person, circumstances, instrument, manner, listensAtApex);
   const exercise: Exercise = {
     schema: 1,
     model: MODEL,

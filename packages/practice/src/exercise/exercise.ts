@@ -10,6 +10,8 @@ export type Evidence = {
   readonly run: { readonly startSeconds: number; readonly run: Run } | null;
   readonly pulse: Counted | null;
   readonly breaths: Counted | null;
+  /** The heart, heard at the apex; absent or null: not counted there. */
+  readonly apex?: Counted | null;
   /** Whether the observer said that something here cannot wait; null: was not asked. */
   readonly saysActNow: boolean | null;
   /** Whether sounds were shown instead of heard. */
@@ -25,6 +27,8 @@ export type Entered = {
   readonly diastolic: number | null;
   readonly pulsePerMinute: number | null;
   readonly breathsPerMinute: number | null;
+  /** Heard at the apex; absent or null: not given. */
+  readonly apexPerMinute?: number | null;
 };
 
 /**

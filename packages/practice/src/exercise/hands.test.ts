@@ -91,6 +91,21 @@ test('a chest piece taken away in the middle of the sounds is named', () => {
   expect(away?.systolic).toBeLessThan(-2);
 });
 
+test('so is one laid at the apex meanwhile: it is not on the arm there', () => {
+  const even = handled(6, opening(26, 1));
+  const run = even.evidence.run;
+  const first = (run?.startSeconds ?? 0) + (run?.run.moments[0]?.atSeconds ?? 0);
+  const tick = Math.round(first * 200) - 300;
+  const found = debrief(
+    handled(6, opening(26, 1), [
+      { tick, kind: 'apex', isOn: true },
+      { tick: tick + 1200, kind: 'chest-piece', offMm: 0, held: 'light' },
+    ]),
+  );
+  const away = found.costs.costs.find(({ code }) => code === 'chest-piece-away');
+  expect(away?.systolic).toBeLessThan(-2);
+});
+
 test('pumped up again on the way down is named', () => {
   const even = handled(6, opening(26, 1));
   const run = even.evidence.run;

@@ -16,6 +16,7 @@ test('every kind of action is taken as it is', () => {
     { tick: 800, kind: 'steady-fall', mmHgPerSecond: 2.5, toMmHg: 0 },
     { tick: 900, kind: 'chest-piece', offMm: null, held: 'light' },
     { tick: 900, kind: 'chest-piece', offMm: 3, held: 'pressed-hard' },
+    { tick: 940, kind: 'apex', isOn: true },
     { tick: 950, kind: 'arm', belowHeartCm: -5 },
     { tick: 960, kind: 'finger', isOn: true },
     { tick: 970, kind: 'talk', isTalking: false },

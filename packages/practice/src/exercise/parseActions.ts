@@ -41,6 +41,7 @@ const KINDS = [
   'steady-fall',
   'steady-rise',
   'chest-piece',
+  'apex',
   'arm',
   'finger',
   'talk',
@@ -139,6 +140,7 @@ function ofKind(kind: (typeof KINDS)[number], reader: FieldReader, parent: strin
     }
     case 'arm':
       return { kind, belowHeartCm: numberIn(reader, 'belowHeartCm', 'belowHeartCm') };
+    case 'apex':
     case 'finger':
       return { kind, isOn: yesNo(reader, 'isOn', parent) };
     case 'talk':

@@ -30,6 +30,18 @@ test.each(SCENARIOS.filter((_, i) => i % 6 === 0).map((one) => [one.id, one] as 
   },
 );
 
+test('a count at the apex is kept; without one there is none, as before there was an apex', () => {
+  const count = { of: 'pulse', n: 134, windowSeconds: 60, clock: 'any', first: 1 } as const;
+  const evidence = { ...quiet.evidence, apex: { startSeconds: 12.5, count } };
+  const entered = { ...quiet.entered, apexPerMinute: 134 };
+  const read = parseExercise(JSON.parse(JSON.stringify({ ...quiet, evidence, entered })));
+  expect(read).toMatchObject({ ok: true, value: { evidence, entered } });
+  const none = parseExercise(JSON.parse(JSON.stringify(quiet)));
+  expect(none.ok && 'apex' in none.value.evidence).toBe(false);
+  const wrong = parseExercise({ ...quiet, evidence: { ...evidence, apex: { startSeconds: -1, count } } });
+  expect(wrong).toMatchObject({ ok: false, refusals: [{ code: 'out-of-range' }] });
+});
+
 test('what was left out is the textbook, a sound instrument and nothing', () => {
   const { scenario, seed, actions } = quiet;
   const read = parseExercise({ schema: 1, scenario, seed, actions });

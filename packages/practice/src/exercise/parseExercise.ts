@@ -200,11 +200,14 @@ type Within = <T>(name: string, read: Parsed<T>) => T | null;
 
 function evidenceIn(got: unknown, refusals: Refusal[], within: Within): Evidence {
   const at = '/evidence';
-  const reader = readFields(got, Object.keys(NO_EVIDENCE), at);
+  const reader = readFields(got, [...Object.keys(NO_EVIDENCE), 'apex'], at);
   const found: Evidence = {
     run: isBlank(reader.raw('run')) ? null : runIn(reader.raw('run'), refusals, within),
     pulse: countIn(reader.raw('pulse'), `${at}/pulse`, refusals, within),
     breaths: countIn(reader.raw('breaths'), `${at}/breaths`, refusals, within),
+    ...(isBlank(reader.raw('apex'))
+      ? {}
+      : { apex: countIn(reader.raw('apex'), `${at}/apex`, refusals, within) }),
     saysActNow: yesNo(reader, 'saysActNow', at, null),
     wasShown: yesNo(reader, 'wasShown', at, false),
     thresholdDb: orElse(reader, 'thresholdDb', 'db', null),
@@ -231,13 +234,16 @@ function countIn(got: unknown, at: string, refusals: Refusal[], within: Within):
 }
 
 function enteredIn(got: unknown, refusals: Refusal[]): Entered {
-  const reader = readFields(got, Object.keys(NOTHING_ENTERED), '/entered');
+  const reader = readFields(got, [...Object.keys(NOTHING_ENTERED), 'apexPerMinute'], '/entered');
   const found: Entered = {
     systolic: orElse(reader, 'systolic', 'pressure', null),
     muffled: orElse(reader, 'muffled', 'pressure', null),
     diastolic: orElse(reader, 'diastolic', 'pressure', null),
     pulsePerMinute: orElse(reader, 'pulsePerMinute', 'rate', null),
     breathsPerMinute: orElse(reader, 'breathsPerMinute', 'rate', null),
+    ...(isBlank(reader.raw('apexPerMinute'))
+      ? {}
+      : { apexPerMinute: orElse(reader, 'apexPerMinute', 'rate', null) }),
   };
   refusals.push(...reader.refusals);
   return found;

@@ -6,6 +6,7 @@ import {
   type FeltPulse,
   gaugeFor,
   gaugeLagSeconds,
+  type HeartSound,
   type Instrument,
   makePerson,
   type Person,
@@ -28,6 +29,8 @@ export type Replay = {
   readonly chestMm: Float64Array;
   readonly sounds: readonly SoundEvent[];
   readonly felt: readonly FeltPulse[];
+  /** What was heard at the apex, while the chest piece lay there. */
+  readonly heart: readonly HeartSound[];
   /** What a perfect listener would have got on each beat of this visit, whatever the person did meanwhile. */
   readonly beats: readonly ReplayBeat[];
   readonly firstInflationSeconds: number | null;
@@ -53,6 +56,7 @@ export function replay(
   };
   const sounds: SoundEvent[] = [];
   const felt: FeltPulse[] = [];
+  const heart: HeartSound[] = [];
   const beats: ReplayBeat[] = [];
   const inflations: number[] = [];
   let next = 0;
@@ -66,6 +70,7 @@ export function replay(
     const events = rig.advance(point * step, due);
     sounds.push(...events.sounds);
     felt.push(...events.felt);
+    heart.push(...events.heart);
     // Beats are further apart than two points of a trace: none is passed over.
     const { beat } = rig;
     if (beat !== null && beat.index !== beats.at(-1)?.index)
@@ -84,6 +89,7 @@ export function replay(
     ...traces,
     sounds,
     felt,
+    heart,
     beats,
     firstInflationSeconds: rig.firstInflationSeconds,
     inflations,

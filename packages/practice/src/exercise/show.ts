@@ -20,6 +20,10 @@ const LEAD_SECONDS = 5;
 const FEELING_MMHG_PER_SECOND = 10;
 /** Beats without a pulse until it is sure that it is gone: in some rhythms every second or third one is not felt. */
 const SURE_BEATS = 4;
+/** Always a full minute. Source: bedside handbook 1.1, 1.10. */
+const APEX_SECONDS = 60;
+/** And so long to say what came of it. */
+const SAID_SECONDS = 6;
 const MOST_MMHG = 280;
 /** Further than any gap is wide. Source: physiology handbook 8.5. */
 const LISTENS_ON_MMHG = 45;
@@ -32,6 +36,8 @@ const EMPTIES_SECONDS = 3;
 export type HandStep = {
   readonly code:
     | 'looking'
+    | 'at-apex'
+    | 'both-counted'
     | 'feeling'
     | 'lost'
     | 'waiting'
@@ -42,6 +48,7 @@ export type HandStep = {
     | 'emptying';
   readonly atSeconds: number;
   readonly mmHg: number | null;
+  readonly perMinute?: { readonly heart: number; readonly wrist: number };
 };
 
 type Shown = {
@@ -51,13 +58,17 @@ type Shown = {
   readonly lostMmHg: number | null;
 };
 
-/** The list of hand movements with their ticks, found on a rig as it goes. */
+/**
+ * The list of hand movements with their ticks, found on a rig as it goes. At the apex one listens while another feels the wrist, for
+ * the same minute (bedside handbook 1.10).
+ */
 export function show(
   observer: Observer,
   person: Person,
   circumstances: Circumstances,
   instrument: Instrument,
   manner: Manner = 'by-ear',
+  listensAtApex = false,
 ): Shown {
   const { hand, reader } = observer;
   const rig = startRig(person, circumstances, instrument);
@@ -76,6 +87,22 @@ export function show(
   const inHand = hand.palpatesFirst ? [away] : [];
   actions.push(...inHand);
   rig.advance(rig.tick + LEAD_SECONDS * TICKS_PER_SECOND, inHand);
+  if (listensAtApex) {
+    step('at-apex');
+    const both = [
+      act({ tick: rig.tick, kind: 'apex', isOn: true }, { tick: rig.tick, kind: 'finger', isOn: true }),
+      wait(APEX_SECONDS - STEP_TICKS / TICKS_PER_SECOND),
+    ];
+    const heart = both.flatMap((one) => one.heart).filter((one) => one.heart === 'first').length;
+    const wrist = both.flatMap(({ felt }) => felt).filter(({ isFelt }) => isFelt).length;
+    steps.push({ code: 'both-counted', atSeconds: rig.seconds, mmHg: null, perMinute: { heart, wrist } });
+    act({ tick: rig.tick, kind: 'finger', isOn: false }, { tick: rig.tick, kind: 'apex', isOn: false });
+    if (!hand.palpatesFirst) {
+      const { chestPiece, chestPieceOffMm } = circumstances;
+      act({ tick: rig.tick, kind: 'chest-piece', offMm: chestPieceOffMm, held: chestPiece });
+    }
+    wait(SAID_SECONDS);
+  }
   let lostMmHg: number | null = null;
   if (hand.palpatesFirst) {
     step('feeling');

@@ -163,3 +163,30 @@ describe('a silent gap', () => {
     expect(gapOf(showing(person('quiet-morning'), 1))).toEqual([]);
   });
 });
+
+// Bedside handbook 1.10: the deficit is counted in the same 60 s by two observers on one watch.
+test.each(['storm-of-leaves', 'two-by-two'])(
+  '%s: the heart is counted at its apex, and the wrist in the same minute, before the cuff goes up',
+  (id) => {
+    const { exercise, steps } = showing(person(id), 1);
+    const of = (code: string) => steps.find((one) => one.code === code);
+    const [from, to] = [of('at-apex')?.atSeconds ?? 0, of('both-counted')?.atSeconds ?? 0];
+    expect(to - from).toBeCloseTo(60, 9);
+    expect(to).toBeLessThan(of('feeling')?.atSeconds ?? 0);
+    const { heart, felt } = replay(exercise);
+    const { heart: beats = 0, wrist = 0 } = of('both-counted')?.perMinute ?? {};
+    expect(heart.filter((one) => one.heart === 'first')).toHaveLength(beats);
+    expect(
+      felt.filter(({ isFelt, atSeconds }) => isFelt && atSeconds > from && atSeconds <= to),
+    ).toHaveLength(wrist);
+    expect(beats).toBeGreaterThanOrEqual(wrist);
+    expect(beats).toBeGreaterThan(70);
+    expect(heart.every(({ atSeconds }) => atSeconds > from && atSeconds <= to)).toBe(true);
+  },
+);
+
+test('where every beat arrives nobody listens at the apex', () => {
+  const { exercise, steps } = showing(person('quiet-morning'), 1);
+  expect(steps.map(({ code }) => code)).not.toContain('at-apex');
+  expect(replay(exercise).heart).toEqual([]);
+});

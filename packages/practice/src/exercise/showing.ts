@@ -1,6 +1,8 @@
+import { COUNT_FIGURES } from '@evenfall/clinical';
 import {
   BLANK,
   backgroundThresholdDb,
+  beats,
   bladderFor,
   makePerson,
   PROPER,
@@ -35,6 +37,8 @@ export type ShownStep = {
     | 'over';
   readonly atSeconds: number;
   readonly mmHg: number | null;
+  /** Of `both-counted`: beats of the heart and beats felt at the wrist in the same minute. */
+  readonly perMinute?: HandStep['perMinute'];
 };
 
 /** How a person is taken by somebody who knows how, step by step in order of time. */
@@ -53,7 +57,8 @@ const MOMENTS = {
 
 /**
  * The demonstration of a simulated person, as its own lesson has it: felt where the ear fails, past slowly where the breath
- * shows, with a gauge that is right and where it is quiet. Source: bedside handbook 3.4 to 3.8; physiology handbook 8.6, 2.5.
+ * shows, with a gauge that is right and where it is quiet; the heart counted at its apex where beats are lost on the way to the wrist.
+ * Source: bedside handbook 1.10, 3.4 to 3.8; physiology handbook 8.6, 2.5.
  */
 export function showing(scenario: Scenario, seed: number): Showing {
   const { instrument } = scenario;
@@ -69,6 +74,7 @@ export function showing(scenario: Scenario, seed: number): Showing {
     PROPER,
     { ...SOUND_INSTRUMENT, bladder: bladderFor(scenario.armCm) },
     manner,
+    losesBeats(there, seed),
   );
   const before: ShownStep[] = [
     ...(isPutAway ? [{ code: 'other-gauge' as const, atSeconds: 0, mmHg: instrument.zeroOffsetMmHg }] : []),
@@ -112,4 +118,14 @@ function gapSteps(exercise: Exercise): ShownStep[] {
     { code: 'gap', atSeconds: noticed, mmHg: roundedMark(before.cuffMmHg) },
     { code: 'gap-over', atSeconds: after.atSeconds, mmHg: roundedMark(after.cuffMmHg) },
   ];
+}
+
+/** Over so many minutes: from one to the next it differs a lot. */
+const DEFICIT_MINUTES = 10;
+
+/** Whether so many beats do not reach the wrist that it is to be reported. Source: bedside handbook 1.10. */
+function losesBeats(scenario: Scenario, seed: number): boolean {
+  const all = beats(makePerson(scenario, seed), PROPER, 0, 60 * DEFICIT_MINUTES);
+  const lost = all.filter(({ isFelt }) => !isFelt).length;
+  return lost / DEFICIT_MINUTES > COUNT_FIGURES.deficitReportPerMinute.value;
 }

@@ -123,9 +123,10 @@ function awayOf(exercise: Exercise, played: Replay, fall: FallOf): [number, numb
   const away: [number, number][] = [];
   let since: number | null = null;
   for (const action of exercise.actions) {
-    if (action.kind !== 'chest-piece') continue;
+    // The one chest piece is not on the arm while it lies at the apex, nor when it is taken from there.
+    if (action.kind !== 'chest-piece' && action.kind !== 'apex') continue;
     const seconds = Math.max(fall.peakSeconds, Math.min(fall.endSeconds, action.tick / TICKS_PER_SECOND));
-    if (action.offMm === null) since ??= seconds;
+    if (action.kind === 'apex' || action.offMm === null) since ??= seconds;
     else if (since !== null) {
       if (seconds > since) away.push([at(since), at(seconds)]);
       since = null;

@@ -1,4 +1,4 @@
-import type { InflationRules } from '@evenfall/clinical';
+import { COUNT_FIGURES, type InflationRules } from '@evenfall/clinical';
 import { armsOf } from '../exercise/armsOf.js';
 import type { Judged } from '../exercise/debrief.js';
 import type { Exercise } from '../exercise/exercise.js';
@@ -20,6 +20,9 @@ export const CONDUCT = {
   'pumped-too-high': 'no-higher',
   'pulse-miscounted': 'count-every-beat',
   'pulse-window-short': 'count-longer-pulse',
+  'apex-not-counted': 'count-at-apex',
+  'apex-miscounted': 'count-each-pair',
+  'apex-window-short': 'count-full-minute',
   'breaths-miscounted': 'count-whole-breaths',
   'breaths-window-short': 'count-longer-breaths',
   'not-marked': 'mark-in-time',
@@ -65,7 +68,12 @@ export function conductOf(
   if (held !== null) add('held-on-the-way', held);
   const high = base === null ? null : pumpedTooHigh(played, base, runRules.inflation.marginMmHg);
   if (high !== null) add('pumped-too-high', high);
-  for (const of of ['pulse', 'breaths'] as const) {
+  const deficitPerMinute = judged.rates.heartPerMinute - judged.rates.wristPerMinute;
+  const isDeficit = deficitPerMinute > COUNT_FIGURES.deficitReportPerMinute.value;
+  const hasPulse = counts.pulse !== null || entered.pulsePerMinute !== null;
+  const hasApex = counts.apex !== null || (entered.apexPerMinute ?? null) !== null;
+  if (isDeficit && hasPulse && !hasApex) add('apex-not-counted', { deficitPerMinute });
+  for (const of of ['pulse', 'apex', 'breaths'] as const) {
     const count = counts[of];
     if (count === null) continue;
     const { n, there, windowSeconds, isRight, result } = count;

@@ -1,3 +1,4 @@
+import { pulseDeficit } from '@evenfall/clinical';
 import { MODEL } from '@evenfall/physiology';
 import {
   type Conduct,
@@ -135,9 +136,13 @@ function whyText(conduct: Conduct, rules: DebriefRules, words: Text): string {
 /** Pulse and breaths beside what there were, and what the bedside's own rules say of the run. */
 function Others({ result: { entered, rates, reading, counts } }: { readonly result: Debrief }) {
   const { words } = useApp();
-  const { pulsePerMinute, breathsPerMinute } = entered;
+  const { pulsePerMinute, apexPerMinute = null, breathsPerMinute } = entered;
+  const deficit =
+    apexPerMinute === null || pulsePerMinute === null
+      ? null
+      : pulseDeficit(apexPerMinute, pulsePerMinute, false).deficitPerMinute;
   const flags = reading?.flags ?? [];
-  const hasCounts = pulsePerMinute !== null || breathsPerMinute !== null;
+  const hasCounts = pulsePerMinute !== null || apexPerMinute !== null || breathsPerMinute !== null;
   return (
     <>
       {hasCounts ? (
@@ -152,6 +157,22 @@ function Others({ result: { entered, rates, reading, counts } }: { readonly resu
                   felt: rates.wristPerMinute,
                 })}{' '}
                 {counts.pulse === null ? null : words.sentence('debrief.countSays', counts.pulse)}
+              </li>
+            )}
+            {apexPerMinute === null ? null : (
+              <li>
+                {words.sentence('debrief.apexSays', {
+                  entered: apexPerMinute,
+                  truth: rates.heartPerMinute,
+                  felt: rates.wristPerMinute,
+                })}{' '}
+                {counts.apex === null ? null : words.sentence('debrief.countSays', counts.apex)}{' '}
+                {deficit === null
+                  ? null
+                  : words.sentence('debrief.deficitSays', {
+                      entered: deficit,
+                      truth: rates.heartPerMinute - rates.wristPerMinute,
+                    })}
               </li>
             )}
             {breathsPerMinute === null ? null : (

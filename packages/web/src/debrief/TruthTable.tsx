@@ -1,3 +1,4 @@
+import { pulseDeficit } from '@evenfall/clinical';
 import { type Exercise, judge } from '@evenfall/practice';
 import { useMemo } from 'react';
 import { useApp } from '../app/context.js';
@@ -12,9 +13,16 @@ export function TruthTable({ exercise }: { readonly exercise: Exercise }) {
   const rules = useDebriefRules();
   const judged = useMemo(() => judge(exercise, rules), [exercise, rules]);
   const { entered, rates } = judged;
+  const { apexPerMinute = null, pulsePerMinute } = entered;
   const rate = (perMinute: number | null) =>
     perMinute === null ? say('practice.nothing') : words.say.rate(perMinute);
-  const isDeficit = Math.round(rates.heartPerMinute) !== Math.round(rates.wristPerMinute);
+  const isDeficit =
+    apexPerMinute !== null || Math.round(rates.heartPerMinute) !== Math.round(rates.wristPerMinute);
+  /** By what was written: none by one number alone, nor where the wrist had more than the heart. */
+  const deficit =
+    apexPerMinute === null || pulsePerMinute === null
+      ? null
+      : pulseDeficit(apexPerMinute, pulsePerMinute, false).deficitPerMinute;
   return (
     <>
       <p className="debrief-verdict">{verdictText(judged, words)}</p>
@@ -49,9 +57,17 @@ export function TruthTable({ exercise }: { readonly exercise: Exercise }) {
             {isDeficit ? (
               <tr>
                 <th scope="row">{say('debrief.heartRow')}</th>
-                <td />
+                <td>{rate(apexPerMinute)}</td>
                 <td />
                 <td>{rate(rates.heartPerMinute)}</td>
+              </tr>
+            ) : null}
+            {isDeficit ? (
+              <tr>
+                <th scope="row">{say('debrief.deficitRow')}</th>
+                <td>{deficit === null ? '–' : words.say.rate(deficit)}</td>
+                <td />
+                <td>{rate(Math.max(0, rates.heartPerMinute - rates.wristPerMinute))}</td>
               </tr>
             ) : null}
             <tr>

@@ -1,3 +1,4 @@
+import { firstWindow, UNKNOWN_CIRCUMSTANCES } from '@evenfall/clinical';
 import { type Arranged, type Scenario, scenarioOf } from '@evenfall/physiology';
 import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import { Link } from 'wouter';
@@ -35,8 +36,8 @@ import { hasSoundHere, useSound } from './sound.js';
 import { CONTACT_SECONDS, noiseOf, type Touched } from './touched.js';
 import { useIsFlat } from './useIsFlat.js';
 import { KEYS_HERE, useKeys } from './useKeys.js';
-import { type Change, usePractice, useRoundOf } from './usePractice.js';
-import { nowOf, Visit } from './visit.js';
+import { type Change, useApexRound, usePractice, useRoundOf } from './usePractice.js';
+import { isAtApex, nowOf, Visit } from './visit.js';
 import { onceHandedOver } from './waitingExercise.js';
 import { personName, seenText } from './whoComesIn.js';
 
@@ -180,7 +181,9 @@ function Exercise({ draft, put, change, keepQuietly, forget }: ExerciseProps) {
     touched.current += 1;
     sound.player.touch(noise, touched.current);
   };
-  const pieceAt: PieceAt = draft.isOnChest === true ? 'chest' : draft.piece === null ? 'hand' : 'arm';
+  const isApex = isAtApex(draft.visit.actions);
+  const pieceAt: PieceAt =
+    draft.isOnChest === true ? 'chest' : draft.piece === null && !isApex ? 'hand' : 'arm';
   const { scenario } = draft.visit;
   useEffect(() => {
     engine.hearBreaths(
@@ -265,6 +268,7 @@ function Exercise({ draft, put, change, keepQuietly, forget }: ExerciseProps) {
   };
   const secondsAt = useCallback((ms: number) => engine.secondsAt(ms), [engine]);
   const round = useRoundOf(draft, change, secondsAt);
+  const apexRound = useApexRound(draft, change, secondsAt);
   const to = useCallback(
     (next: PracticeDraft['step']) => {
       change((was) => ({
@@ -283,8 +287,13 @@ function Exercise({ draft, put, change, keepQuietly, forget }: ExerciseProps) {
     if (step !== 'done' && step !== 'numbers' && step !== 'written') to('done');
   };
   const toRoom = useCallback(() => to('room'), [to]);
-  const count = (sign: 'pulse' | 'breaths') => {
-    round.measure(sign, READY);
+  const count = (sign: 'pulse' | 'apex' | 'breaths') => {
+    // At the apex the window is offered that the place counts there.
+    if (sign === 'apex') {
+      const at = { ...UNKNOWN_CIRCUMSTANCES, site: 'apical' as const };
+      const { windowSeconds } = firstWindow('pulse', at, false, round.inForce.countRules);
+      apexRound.measure('pulse', { at: 'ready', way: 'count', windowSeconds });
+    } else round.measure(sign, READY);
     to(sign);
   };
   const write = (method: 'auscultation' | 'palpation') => {
@@ -406,8 +415,16 @@ function Exercise({ draft, put, change, keepQuietly, forget }: ExerciseProps) {
             </div>
           </details>
         </div>
-      ) : step === 'pulse' || step === 'breaths' ? (
-        <CountPanel engine={engine} draft={draft} round={round} sign={step} onBack={toRoom} />
+      ) : step === 'pulse' || step === 'apex' || step === 'breaths' ? (
+        <CountPanel
+          engine={engine}
+          draft={draft}
+          round={step === 'apex' ? apexRound : round}
+          sign={step === 'apex' ? 'pulse' : step}
+          isAtApex={step === 'apex'}
+          showsSounds={showsSounds}
+          onBack={toRoom}
+        />
       ) : step === 'numbers' && measuring.at === 'typing' && place !== null ? (
         <div className="measure-stage">
           <StepHeading text={say('practice.write')} isUnseen />

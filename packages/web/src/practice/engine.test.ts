@@ -188,3 +188,36 @@ test.each([
   expect(engine.visit.data().actions).toEqual([{ tick: 240_000, kind: 'squeeze', share: 1 }]);
   expect(engine.secondsAt(nowMs() + 9000)).toBe(1200);
 });
+
+test('with the chest piece at the apex the heart is planned ahead, the cuff empty or not; taken from there it is not', () => {
+  const { engine, run, nowMs } = room(16);
+  const planned: number[] = [];
+  const hearts: string[] = [];
+  const player = {
+    clock: { isRunning: false, visitSeconds: 0 },
+    aheadSeconds: 0.5,
+    start: () => {},
+    stop: () => {},
+    plan: (events: readonly object[]) => {
+      planned.push(events.length);
+      for (const one of events) if ('heart' in one) hearts.push(String(one.heart));
+    },
+    setAir: () => {},
+    breathe: () => {},
+    endBreath: () => {},
+  } as unknown as SoundPlayer;
+  engine.setPlayer(player);
+  engine.start();
+  run(1);
+  expect(Math.max(...planned)).toBe(0);
+  engine.act({ kind: 'apex', isOn: true }, nowMs());
+  run(2);
+  expect(new Set(hearts)).toEqual(new Set(['first', 'second']));
+  // A touch of the tube is still to be heard: it hides none of the sounds at the elbow.
+  expect(engine.willSound(1)).toBe(false);
+  engine.act({ kind: 'apex', isOn: false }, nowMs());
+  run(0.1);
+  planned.length = 0;
+  run(2);
+  expect(Math.max(...planned)).toBe(0);
+});

@@ -1,4 +1,4 @@
-import type { FeltPulse, RigSnapshot, SoundEvent } from '@evenfall/physiology';
+import type { FeltPulse, HeartSound, RigSnapshot, SoundEvent } from '@evenfall/physiology';
 import type { SoundPlayer } from './audio/index.js';
 import type { Movement, Visit } from './visit.js';
 
@@ -7,6 +7,7 @@ export type Frame = {
   readonly now: RigSnapshot;
   readonly sounds: readonly SoundEvent[];
   readonly felt: readonly FeltPulse[];
+  readonly heart: readonly HeartSound[];
 };
 
 /** The device's part of it: when it is, and being called before the next picture. */
@@ -106,12 +107,13 @@ export class RoomEngine {
   }
 
   /**
-   * Whether a sound that a normal ear hears comes within some seconds: a touch of the tube would lie on it, and the model has
+   * Whether a sound at the elbow that a normal ear hears comes within some seconds: a touch of the tube would lie on it, and the model has
    * no sound that such a noise hides.
    */
   willSound(seconds: number): boolean {
     const { visit } = this;
-    return visit.snapshot().cuffMmHg > 1 && visit.ahead(seconds).some(({ levelDb }) => levelDb >= -HIDDEN_DB);
+    const isHeard = (one: SoundEvent | HeartSound) => !('heart' in one) && one.levelDb >= -HIDDEN_DB;
+    return visit.snapshot().cuffMmHg > 1 && visit.ahead(seconds).some(isHeard);
   }
 
   /** How loud a breath of a depth is heard from now on, dB of full scale of a usual one; null: not at all. */
@@ -133,12 +135,12 @@ export class RoomEngine {
 
   /** Another visit, or the same one prepared otherwise; drawn at once. */
   shown(): void {
-    this.tell({ now: this.visit.snapshot(), sounds: [], felt: [] });
+    this.tell({ now: this.visit.snapshot(), sounds: [], felt: [], heart: [] });
   }
 
   subscribe(listener: (frame: Frame) => void): () => void {
     this.listeners.add(listener);
-    listener({ now: this.visit.snapshot(), sounds: [], felt: [] });
+    listener({ now: this.visit.snapshot(), sounds: [], felt: [], heart: [] });
     return () => this.listeners.delete(listener);
   }
 
@@ -157,19 +159,21 @@ export class RoomEngine {
     const wanted = this.secondsAt(this.pictures.nowMs());
     if (this.isBehind(wanted)) {
       this.rebase();
-      this.tell({ now: this.visit.snapshot(), sounds: [], felt: [] });
+      this.tell({ now: this.visit.snapshot(), sounds: [], felt: [], heart: [] });
       return;
     }
-    const { sounds, felt } = this.visit.moveTo(wanted);
+    const { sounds, felt, heart } = this.visit.moveTo(wanted);
     this.plan();
-    this.tell({ now: this.visit.snapshot(), sounds, felt });
+    this.tell({ now: this.visit.snapshot(), sounds, felt, heart });
   };
 
   private plan(): void {
     const { player } = this;
     if (player === null || !this.isRunning) return;
     const now = this.visit.snapshot();
-    player.plan(now.cuffMmHg > 1 ? this.visit.ahead(player.aheadSeconds + MARGIN_SECONDS) : []);
+    player.plan(
+      now.cuffMmHg > 1 || now.isAtApex ? this.visit.ahead(player.aheadSeconds + MARGIN_SECONDS) : [],
+    );
     player.setAir('valve', now.outflowMlPerSecond);
     player.setAir('pump', now.isSqueezing ? PUMPED_ML_PER_SECOND : 0);
     this.breathe(player);

@@ -11,6 +11,7 @@ export function exerciseOf(draft: PracticeDraft, inForce: InForce): ExerciseCont
   const { visit, round } = draft;
   const { tick, ...played } = visit;
   const run = round.pressure.values.at(-1)?.run ?? null;
+  const apex = draft.apex === undefined ? null : countedIn(draft.apex, draft.countedFrom.apex ?? null);
   return {
     schema: 1,
     model: MODEL,
@@ -20,6 +21,7 @@ export function exerciseOf(draft: PracticeDraft, inForce: InForce): ExerciseCont
       run: run === null ? null : { startSeconds: draft.runFrom ?? draft.peakSeconds ?? 0, run },
       pulse: countedIn(round.pulse, draft.countedFrom.pulse),
       breaths: countedIn(round.breaths, draft.countedFrom.breaths),
+      ...(apex === null ? {} : { apex }),
       saysActNow: draft.saysActNow,
       wasShown: draft.wasShown,
       thresholdDb: draft.thresholdDb,
@@ -43,12 +45,17 @@ function pressureOf(run: Run | null): Pick<Entered, 'systolic' | 'muffled' | 'di
   };
 }
 
-function ratesOf({ round }: PracticeDraft, inForce: InForce) {
+function ratesOf({ round, apex }: PracticeDraft, inForce: InForce) {
   const rate = (sign: SignDraft) => {
     const last = sign.values.findLast((value) => !isVoidValue(value));
     return last === undefined ? null : chartedRate(last, inForce);
   };
-  return { pulsePerMinute: rate(round.pulse), breathsPerMinute: rate(round.breaths) };
+  const apexPerMinute = apex === undefined ? null : rate(apex);
+  return {
+    pulsePerMinute: rate(round.pulse),
+    breathsPerMinute: rate(round.breaths),
+    ...(apexPerMinute === null ? {} : { apexPerMinute }),
+  };
 }
 
 /** The last count that was not broken off, with when it began; null for none. */

@@ -4,7 +4,7 @@ import { AUDIO_FIGURES as F } from '@evenfall/physiology/audio';
 /** Who is heard across a table. Source: physiology handbook 13 (Kussmaul at 1 m) and 5 (audible wheeze). */
 const HEARD_AT_ONE_METRE: readonly BreathingKind[] = ['deep-and-fast', 'wheezing'];
 
-/** Where the chest piece is. */
+/** Where the chest piece is; at the apex as on the arm: no breath hides what is listened to there. */
 export type PieceAt = 'hand' | 'arm' | 'chest';
 
 /**

@@ -1,9 +1,9 @@
 import type { Aids, Stamp } from '@evenfall/record';
-import type { RoundDraft } from '../round/draft.js';
+import type { RoundDraft, SignDraft } from '../round/draft.js';
 import type { VisitData } from './visit.js';
 
 /** What is on the table: the room, the bedside's own screen of a sign, the numbers, a pressure that was written, or what it came to. */
-export type PracticeStep = 'room' | 'pulse' | 'breaths' | 'numbers' | 'written' | 'done';
+export type PracticeStep = 'room' | 'pulse' | 'apex' | 'breaths' | 'numbers' | 'written' | 'done';
 
 /** An exercise under way on this device. Plain data, so that a reload finds it and the visit is played on. */
 export type PracticeDraft = {
@@ -26,7 +26,13 @@ export type PracticeDraft = {
   readonly wasShown: boolean;
   readonly saysActNow: boolean | null;
   /** The second of the visit at which the window of each count began. */
-  readonly countedFrom: { readonly pulse: number | null; readonly breaths: number | null };
+  readonly countedFrom: {
+    readonly pulse: number | null;
+    readonly breaths: number | null;
+    readonly apex?: number | null;
+  };
+  /** The count at the apex, as the bedside's screens keep one of the pulse. */
+  readonly apex?: SignDraft;
   /** Moments that were marked while the cuff was let down, and its highest point before, seconds of the visit. */
   readonly marks: readonly number[];
   readonly peakSeconds: number | null;

@@ -22,11 +22,16 @@ function isTold(code: ShownStep['code']): code is Told {
 
 /** What is done at a step. @param hasNumbers false where a class is to find them itself */
 export function stepText(
-  { code, mmHg }: Pick<ShownStep, 'code' | 'mmHg'>,
+  { code, mmHg, perMinute }: Pick<ShownStep, 'code' | 'mmHg' | 'perMinute'>,
   manner: Manner,
   words: Words,
   hasNumbers: boolean,
 ): string {
+  if (code === 'both-counted')
+    return words.sentence(
+      'showing.bothCounted',
+      hasNumbers && perMinute !== undefined ? perMinute : { heart: null, wrist: null },
+    );
   if (isTold(code)) return words.sentence(`showing.${code}`, { mmHg: hasNumbers ? mmHg : null });
   return words.sentence(
     code === 'falling' && manner === 'by-feel' ? 'showing.fallingFelt' : `showing.${code}`,

@@ -7,6 +7,7 @@ import { withMeasuring } from '../round/draft.js';
 import { factsOf } from '../round/facts.js';
 import type { Round } from '../round/useRound.js';
 import { useAnswering } from '../signIn/useAccess.js';
+import { atApex, fromApex } from './apexRound.js';
 import {
   deviceShelf,
   keepPractice,
@@ -87,6 +88,16 @@ export function usePractice() {
     [shelf, agent],
   );
   return { draft, put, change, keepQuietly, forget, isElsewhere, goOnHere };
+}
+
+/** The same for the count at the apex, which is one of the pulse to the bedside's screens. */
+export function useApexRound(draft: PracticeDraft, change: Change, secondsAt: (ms: number) => number): Round {
+  const shown = useMemo(() => atApex(draft), [draft]);
+  const changeApex = useCallback<Change>(
+    (make) => change((was) => fromApex(was, make(atApex(was)))),
+    [change],
+  );
+  return useRoundOf(shown, changeApex, secondsAt);
 }
 
 /** The exercise as the bedside's own screens take a round: what they change is changed in it. */

@@ -40,13 +40,21 @@ test.each(SCENARIOS.map((one) => [one.id, one] as const))(
 test('while fingertips feel nothing listens, and the other way round; the first sound is heard again from just before it', () => {
   const shown = showing(person('quiet-morning'), 4);
   const at = (code: string) => shown.steps.find((one) => one.code === code)?.atSeconds ?? Number.NaN;
-  expect(handsAt(shown.exercise, at('feeling') + 1)).toEqual({ isFeeling: true, isListening: false });
-  expect(handsAt(shown.exercise, at('falling') + 1)).toEqual({ isFeeling: false, isListening: true });
+  expect(handsAt(shown.exercise, at('feeling') + 1)).toEqual({
+    isFeeling: true,
+    isListening: false,
+    isAtApex: false,
+  });
+  expect(handsAt(shown.exercise, at('falling') + 1)).toEqual({
+    isFeeling: false,
+    isListening: true,
+    isAtApex: false,
+  });
   expect(stepsBy(shown, at('falling') + 0.1).at(-1)?.code).toBe('falling');
   expect(beforeFirst(shown)).toBe(at('first') - 3);
   const felt = showing(person('cold-hands'), 4);
   const back = felt.steps.find((one) => one.code === 'back')?.atSeconds ?? Number.NaN;
-  expect(handsAt(felt.exercise, back)).toEqual({ isFeeling: true, isListening: false });
+  expect(handsAt(felt.exercise, back)).toEqual({ isFeeling: true, isListening: false, isAtApex: false });
   expect(beforeFirst(felt)).toBe(back - 3);
 });
 

@@ -27,16 +27,18 @@ export function beforeFirst({ steps }: Pick<Showing, 'steps'>): number | null {
   return first === undefined ? null : Math.max(0, first.atSeconds - LEAD_SECONDS);
 }
 
-/** Whether a finger feels and a chest piece listens at a second of it. */
+/** Whether a finger feels, and a chest piece listens on the arm or at the apex, at a second of it. */
 export function handsAt(
   { actions }: Pick<Exercise, 'actions'>,
   seconds: number,
-): { readonly isFeeling: boolean; readonly isListening: boolean } {
-  let hands = { isFeeling: false, isListening: true };
+): { readonly isFeeling: boolean; readonly isListening: boolean; readonly isAtApex: boolean } {
+  let hands = { isFeeling: false, isListening: true, isAtApex: false };
   for (const action of actions) {
     if (action.tick > seconds * TICKS_PER_SECOND) break;
     if (action.kind === 'finger') hands = { ...hands, isFeeling: action.isOn };
-    if (action.kind === 'chest-piece') hands = { ...hands, isListening: action.offMm !== null };
+    if (action.kind === 'chest-piece')
+      hands = { ...hands, isListening: action.offMm !== null, isAtApex: false };
+    if (action.kind === 'apex') hands = { ...hands, isListening: false, isAtApex: action.isOn };
   }
   return hands;
 }

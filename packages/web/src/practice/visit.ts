@@ -5,6 +5,7 @@ import {
   type Breath,
   type Circumstances,
   circumstancesAfter,
+  type HeartSound,
   type Instrument,
   makePerson,
   type Person,
@@ -41,6 +42,12 @@ export function nowOf({ circumstances, instrument, actions }: Omit<VisitData, 's
 export function isFingerOn(actions: readonly Action[]): boolean {
   const last = actions.findLast((one) => one.kind === 'finger');
   return last?.kind === 'finger' && last.isOn;
+}
+
+/** Whether the chest piece lies at the apex by now. */
+export function isAtApex(actions: readonly Action[]): boolean {
+  const last = actions.findLast((one) => one.kind === 'apex' || one.kind === 'chest-piece');
+  return last?.kind === 'apex' && last.isOn;
 }
 
 /** A movement of the hands that is not stamped yet. */
@@ -121,16 +128,17 @@ export class Visit {
   /** On to a second of the visit. Answers what was to be heard and felt on the way. */
   moveTo(seconds: number): RigEvents {
     const toTick = Math.floor(seconds * TICKS_PER_SECOND);
-    if (toTick <= this.rig.tick) return { sounds: [], felt: [] };
+    if (toTick <= this.rig.tick) return { sounds: [], felt: [], heart: [] };
     const due = this.coming.filter(({ tick }) => tick < toTick);
     this.coming = this.coming.slice(due.length);
     return this.rig.advance(toTick, due);
   }
 
   /** The sounds that come within some seconds if the hands stay as they are. The visit itself stays where it is. */
-  ahead(seconds: number): readonly SoundEvent[] {
+  ahead(seconds: number): readonly (SoundEvent | HeartSound)[] {
     const toTick = this.rig.tick + Math.ceil(seconds * TICKS_PER_SECOND);
-    return this.rig.copy().advance(toTick, this.coming).sounds;
+    const { sounds, heart } = this.rig.copy().advance(toTick, this.coming);
+    return [...sounds, ...heart];
   }
 
   /**

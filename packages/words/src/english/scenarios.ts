@@ -15,9 +15,9 @@ export const scenarioLessons = {
     'leaves-in-wind':
       'Wholly irregular: no two beats alike. Count a full minute, take three readings, and say that it was irregular.',
     'storm-of-leaves':
-      'Many beats are too weak to reach the wrist: what is counted there is less than the heart does.',
+      'Many beats are too weak to reach the wrist: what is counted there is less than the heart does. Listen at the apex for a full minute, and report both.',
     'two-by-two':
-      'Every second beat is weak. The wrist counts half the heart, and lower down the sounds come twice as fast.',
+      'Every second beat is weak. The wrist counts half of what is heard at the apex, and lower down the sounds come twice as fast.',
     'missed-step': 'After a pause comes a strong beat. Alone it is not yet the first sound.',
     'strong-weak':
       'Evenly spaced, strong and weak by turns: as the cuff comes down the sounds double. Say so.',

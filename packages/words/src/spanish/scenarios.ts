@@ -16,9 +16,9 @@ export const scenarioLessons: Reworded<typeof english> = {
     'leaves-in-wind':
       'Del todo irregular: no hay dos latidos iguales. Cuente un minuto entero, tome tres lecturas y diga que era irregular.',
     'storm-of-leaves':
-      'Muchos latidos son demasiado débiles para llegar a la muñeca: allí se cuentan menos de los que da el corazón.',
+      'Muchos latidos son demasiado débiles para llegar a la muñeca: allí se cuentan menos de los que da el corazón. Escuche en el ápex un minuto entero e informe de los dos.',
     'two-by-two':
-      'Uno de cada dos latidos es débil. La muñeca cuenta la mitad, y más abajo los ruidos vienen el doble de rápido.',
+      'Uno de cada dos latidos es débil. La muñeca cuenta la mitad de lo que se oye en el ápex, y más abajo los ruidos vienen el doble de rápido.',
     'missed-step': 'Tras una pausa llega un latido fuerte. Uno solo no es todavía el primer ruido.',
     'strong-weak':
       'A intervalos iguales, fuerte y débil por turnos: al bajar el manguito los ruidos se duplican. Dígalo.',

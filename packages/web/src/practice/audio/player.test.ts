@@ -93,6 +93,25 @@ const at = (beat: number, atSeconds: number): SoundEvent => ({ ...tap, beat, atS
 const times = (voices: readonly Started[]) =>
   voices.map((one) => Number(one.at.toFixed(6))).sort((a, b) => a - b);
 
+test('the two sounds of a beat of the heart are both played, neither of them twice', () => {
+  const { card, started } = fakeCard();
+  const player = new SoundPlayer(card, { seed: 5 });
+  const beat = { beat: 7, levelDb: 34, centreHz: 45, durationMs: 110 };
+  const events = [
+    { ...beat, heart: 'first' as const, atSeconds: 30.1 },
+    { ...beat, heart: 'second' as const, atSeconds: 30.4 },
+  ];
+  player.start(30);
+  player.plan(events);
+  player.plan(events);
+  expect(started.map(({ at }) => at)).toEqual(
+    events.map(({ atSeconds }) => player.clock.cardTimeOf(atSeconds)),
+  );
+  const [first, second] = started;
+  expect(first?.samples).toEqual(voiceOf(events[0] as (typeof events)[0], 5, { rate: RATE }));
+  expect(second?.samples).not.toEqual(first?.samples);
+});
+
 test('it starts low', () => {
   const { card, gains } = fakeCard();
   const player = new SoundPlayer(card, { seed: 1 });

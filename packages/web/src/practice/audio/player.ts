@@ -1,4 +1,4 @@
-import type { SoundEvent } from '@evenfall/physiology';
+import type { HeartSound, SoundEvent } from '@evenfall/physiology';
 import {
   AIR_SOUNDS,
   type AirSound,
@@ -58,8 +58,8 @@ export class SoundPlayer {
   private readonly card: SoundCard;
   private readonly options: PlayerOptions;
   private readonly master: Master;
-  /** Sounds that are on their way, heard or just over, by their beat: none is played twice. */
-  private readonly planned = new Map<number, Voice>();
+  /** Sounds that are on their way, heard or just over, by what they are of their beat: none is played twice. */
+  private readonly planned = new Map<string, Voice>();
   /** Everything else that is heard once. */
   private readonly others = new Set<Voice>();
   private breath: Voice | null = null;
@@ -117,30 +117,30 @@ export class SoundPlayer {
    * back, unless it has begun; one that is planned for another instant now is planned anew. A page that hung gets what it
    * missed by a moment at once, and it is counted; what is over is passed by, and so is what lies before the start.
    */
-  plan(events: readonly SoundEvent[]): void {
+  plan(events: readonly Planned[]): void {
     if (!this.clock.isRunning) return;
     const now = this.card.currentTime;
-    const wanted = new Map(events.map((event) => [event.beat, event]));
-    for (const [beat, voice] of this.planned) {
-      if (voice.startsAt < now - REMEMBERED_SECONDS) this.planned.delete(beat);
-      const event = wanted.get(beat);
+    const wanted = new Map(events.map((event) => [nameOf(event), event]));
+    for (const [name, voice] of this.planned) {
+      if (voice.startsAt < now - REMEMBERED_SECONDS) this.planned.delete(name);
+      const event = wanted.get(name);
       const isSame =
         event !== undefined &&
         Math.abs(this.clock.cardTimeOf(event.atSeconds) - voice.startsAt) < SAME_SECONDS;
       if (voice.startsAt > now && !isSame) {
-        this.planned.delete(beat);
+        this.planned.delete(name);
         voice.stop();
       }
     }
-    for (const event of wanted.values()) {
-      if (this.planned.has(event.beat)) continue;
+    for (const [name, event] of wanted) {
+      if (this.planned.has(name)) continue;
       const due = this.clock.cardTimeOf(event.atSeconds);
       if (event.atSeconds < this.startedAt || due < now - LATEST_SECONDS) continue;
       const at = Math.max(due, now);
       const buffer = bufferOf(this.card, voiceOf(event, this.options.seed, this.voiceOptions));
       if (buffer === null) continue;
       this.planned.set(
-        event.beat,
+        name,
         this.voice(buffer, at, () => {}),
       );
       if (at > due) this.lateCount += 1;
@@ -265,6 +265,14 @@ export class SoundPlayer {
   private follow(node: GainNode, value: number): void {
     node.gain.setTargetAtTime(value, this.card.currentTime, FOLLOW_SECONDS / 3);
   }
+}
+
+/** A sound at the elbow or of the heart. */
+type Planned = SoundEvent | HeartSound;
+
+/** A beat has one sound at the elbow, and two at the apex. */
+function nameOf(event: Planned): string {
+  return 'heart' in event ? `${event.heart} ${event.beat}` : `${event.beat}`;
 }
 
 type Stream = { readonly gain: GainNode; readonly source: AudioBufferSourceNode };

@@ -10,11 +10,12 @@ const PX_PER_MM = 1.5;
 export function ChestClose({
   engine,
   looks,
-  isOnChest,
+  pieceAt,
 }: {
   readonly engine: RoomEngine;
   readonly looks: Looks;
-  readonly isOnChest: boolean;
+  /** Where on the chest the chest piece lies; null: nowhere. */
+  readonly pieceAt: 'chest' | 'apex' | null;
 }) {
   const { words } = useApp();
   const trunk = useRef<SVGPathElement>(null);
@@ -54,13 +55,13 @@ export function ChestClose({
       <path className="scene-sleeve" d="M228 60 C 250 66 258 88 262 126 L266 200 H228 L224 120 Z" />
       <path ref={trunk} className="scene-shirt" d={trunkPath(0)} />
       <path ref={folds} className="scene-line scene-faint" d={foldsPath(0)} />
-      {isOnChest ? (
-        <>
+      {pieceAt === null ? null : (
+        <g transform={pieceAt === 'apex' ? 'translate(64 26)' : ''}>
           <path className="hose" d="M132 118 C 120 150 112 176 110 204" />
           <circle className="piece" cx="132" cy="112" r="13" />
           <circle className="piece-rim" cx="132" cy="112" r="8" />
-        </>
-      ) : null}
+        </g>
+      )}
     </svg>
   );
 }

@@ -16,6 +16,9 @@ type SceneProps = {
   readonly isCuffOn: boolean;
   /** Whether the chest piece lies on the chest. */
   readonly isOnChest: boolean;
+  /** Whether it lies at the apex, and how it is laid there or taken away. */
+  readonly isAtApex: boolean;
+  readonly onApex: () => void;
   /** Puts something right; absent while the cuff is up. */
   readonly onArrange?: ((change: Arranged) => void) | undefined;
   /** What a touch of the clock does. */
@@ -34,7 +37,8 @@ const FOOT_BELOW_HIP = 71;
 
 /** The person on a chair beside a table, from the side: what is not as it should be is seen here, and put right by a touch. */
 export function PersonScene(props: SceneProps) {
-  const { engine, circumstances, looks, isCuffOn, isOnChest, clock, onArrange, onRest, onSay } = props;
+  const { engine, circumstances, looks, isCuffOn, isOnChest, isAtApex, clock, onArrange, onRest, onSay } =
+    props;
   const { words } = useApp();
   const chest = useRef<SVGPathElement>(null);
   const say = words.sentence;
@@ -141,8 +145,12 @@ export function PersonScene(props: SceneProps) {
               d="M154 104 C 164 96 178 97 186 104 L180 112 C 172 106 164 106 158 112 Z"
             />
           </Spot>
-          {isOnChest ? (
-            <g>
+          <Spot label={say(isAtApex ? 'practice.apexAway' : 'practice.listenApex')} onTouch={props.onApex}>
+            <circle className="scene-hit" cx="197" cy="160" r="20" />
+            {isAtApex ? null : <circle className="wrist-place" cx="197" cy="160" r="7" />}
+          </Spot>
+          {isOnChest || isAtApex ? (
+            <g transform={isAtApex ? 'translate(-3 30)' : ''} className="piece-laid">
               <path
                 className="hose hose-thin"
                 d="M200 128 C 232 124 246 96 300 92 C 340 90 380 120 404 178"

@@ -5,18 +5,29 @@ import type { RoomEngine } from '../engine.js';
 import { CUFF_SCALE } from '../panels/cuffScale.js';
 import { handsAt, useAt } from '../useShown.js';
 import { ArmScene } from './ArmScene.js';
+import { ChestClose } from './ChestClose.js';
 import { looksOf } from './looks.js';
 import { ARM, arteryY } from './placing.js';
+import { WristClose } from './WristClose.js';
 
 type Hands = ReturnType<typeof handsAt>;
-const keyOf = ({ isFeeling, isListening }: Hands) => `${isFeeling} ${isListening}`;
+const keyOf = ({ isFeeling, isListening, isAtApex }: Hands) => `${isFeeling} ${isListening} ${isAtApex}`;
 
-/** The arm of a demonstration: fingertips at the wrist while they feel, the chest piece while it listens. */
+/** The arm of a demonstration: fingertips at the wrist while they feel, the chest piece while it listens; at the apex the chest, and the wrist that another one feels. */
 export function ShownArm({ engine, exercise }: { readonly engine: RoomEngine; readonly exercise: Exercise }) {
   const { words } = useApp();
   const { scenario, seed, instrument } = exercise;
   const make = useCallback((seconds: number) => handsAt(exercise, seconds), [exercise]);
-  const { isFeeling, isListening } = useAt(engine, make, keyOf);
+  const { isFeeling, isListening, isAtApex } = useAt(engine, make, keyOf);
+  if (isAtApex) {
+    const looks = looksOf(scenario);
+    return (
+      <div className="shown-apex">
+        <ChestClose engine={engine} looks={looks} pieceAt="apex" />
+        <WristClose engine={engine} looks={looks} />
+      </div>
+    );
+  }
   return (
     <ArmScene
       engine={engine}

@@ -4,7 +4,13 @@ import type { ShownStep } from '@evenfall/practice';
 export function gripOf(code: ShownStep['code']): 'pumping' | 'falling' | 'open' | 'still' {
   if (code === 'feeling' || code === 'pumping') return 'pumping';
   if (code === 'lost' || code === 'waiting' || code === 'emptying' || code === 'over') return 'open';
-  return code === 'looking' || code === 'other-gauge' || code === 'quieter' ? 'still' : 'falling';
+  return code === 'looking' ||
+    code === 'at-apex' ||
+    code === 'both-counted' ||
+    code === 'other-gauge' ||
+    code === 'quieter'
+    ? 'still'
+    : 'falling';
 }
 
 /** Where air is drawn that goes out at the valve: a little of it, or all. */

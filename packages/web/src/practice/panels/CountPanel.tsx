@@ -16,18 +16,31 @@ import { looksOf } from '../drawing/looks.js';
 import { WristClose } from '../drawing/WristClose.js';
 import type { RoomEngine } from '../engine.js';
 import type { PracticeDraft } from '../keptPractice.js';
+import { SoundStrip } from '../SoundStrip.js';
 import { StepHeading } from '../StepHeading.js';
+import { isAtApex as isPieceAtApex } from '../visit.js';
 
 type CountProps = {
   readonly engine: RoomEngine;
   readonly draft: PracticeDraft;
   readonly round: Round;
   readonly sign: CountOf;
+  /** The pulse is counted at the heart's apex, and `round` keeps it there. */
+  readonly isAtApex?: boolean;
+  readonly showsSounds: boolean;
   readonly onBack: () => void;
 };
 
 /** The bedside's own screen of a count, with the pulse under the finger or the chest to be watched above it. */
-export function CountPanel({ engine, draft, round, sign, onBack }: CountProps) {
+export function CountPanel({
+  engine,
+  draft,
+  round,
+  sign,
+  isAtApex = false,
+  showsSounds,
+  onBack,
+}: CountProps) {
   const { words, session } = useApp();
   const { measuring } = round.draft[sign];
   const isStale = 'session' in measuring && measuring.session !== session;
@@ -37,6 +50,7 @@ export function CountPanel({ engine, draft, round, sign, onBack }: CountProps) {
   }, [isStale, round, session]);
   const { at } = measuring;
   const looks = useMemo(() => looksOf(draft.visit.scenario), [draft.visit.scenario]);
+  const pieceAt = draft.isOnChest === true ? 'chest' : isPieceAtApex(draft.visit.actions) ? 'apex' : null;
   const back = useOwnTouch(onBack);
   useEffect(() => {
     if (at === 'shown') onBack();
@@ -44,16 +58,22 @@ export function CountPanel({ engine, draft, round, sign, onBack }: CountProps) {
   if (isStale) return null;
   return (
     <div className="practice-count">
-      <StepHeading text={signText(sign, words)} isUnseen />
+      <StepHeading text={isAtApex ? words.sentence('practice.apex') : signText(sign, words)} isUnseen />
       <button type="button" className="button button-quiet" {...back}>
         {words.sentence('practice.backToRoom')}
       </button>
-      {at === 'typing' || at === 'shown' ? null : sign === 'pulse' ? (
+      {at === 'typing' || at === 'shown' ? null : isAtApex ? (
+        <div className="count-apex">
+          <ChestClose engine={engine} looks={looks} pieceAt="apex" />
+          {showsSounds ? <SoundStrip engine={engine} noiseDbA={draft.visit.scenario.noiseDbA} /> : null}
+          {showsSounds ? null : <p className="small soft">{words.sentence('practice.apexHint')}</p>}
+        </div>
+      ) : sign === 'pulse' ? (
         <div className="count-wrist">
           <WristClose engine={engine} looks={looks} />
         </div>
       ) : (
-        <ChestClose engine={engine} looks={looks} isOnChest={draft.isOnChest ?? false} />
+        <ChestClose engine={engine} looks={looks} pieceAt={pieceAt} />
       )}
       <div className="measure-stage">
         <SignPanel round={round} sign={sign} />

@@ -135,6 +135,7 @@ type EnteredProps = { readonly content: Content; readonly readings: ReturnType<t
 function Entered({ content: { entered }, readings }: EnteredProps) {
   const { words } = useApp();
   const say = words.sentence;
+  const { apexPerMinute = null } = entered;
   const rate = (perMinute: number | null) =>
     perMinute === null ? say('practice.nothing') : say('practice.aMinute', { perMinute });
   return (
@@ -143,6 +144,12 @@ function Entered({ content: { entered }, readings }: EnteredProps) {
       <dd>{readings.length === 0 ? say('practice.nothing') : <ReadingList readings={readings} />}</dd>
       <dt>{say('practice.pulse')}</dt>
       <dd>{rate(entered.pulsePerMinute)}</dd>
+      {apexPerMinute === null ? null : (
+        <>
+          <dt>{say('practice.apex')}</dt>
+          <dd>{rate(apexPerMinute)}</dd>
+        </>
+      )}
       <dt>{say('practice.breaths')}</dt>
       <dd>{rate(entered.breathsPerMinute)}</dd>
     </dl>

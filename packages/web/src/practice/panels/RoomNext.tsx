@@ -3,13 +3,14 @@ import { useApp, useKept } from '../../app/context.js';
 import { exerciseOf } from '../exerciseOf.js';
 import type { PracticeDraft } from '../keptPractice.js';
 import { hasNewFall, readingsOf } from '../readingsOf.js';
+import { isAtApex } from '../visit.js';
 
 type NextProps = {
   readonly draft: PracticeDraft;
   readonly isStopped: boolean;
   /** Why nothing was written by feel. */
   readonly refused: 'practice.noFinger' | 'practice.notFelt' | null;
-  readonly onCount: (sign: 'pulse' | 'breaths') => void;
+  readonly onCount: (sign: 'pulse' | 'apex' | 'breaths') => void;
   readonly onWrite: (method: 'auscultation' | 'palpation') => void;
   /** Null where the visit is at its end. */
   readonly onStop: (() => void) | null;
@@ -21,10 +22,11 @@ export function RoomNext({ draft, isStopped, refused, onCount, onWrite, onStop, 
   const { words } = useApp();
   const say = words.sentence;
   const { entered } = exerciseOf(draft, useKept(({ known }) => known.inForce.value) ?? NOTHING_CHOSEN);
-  const { pulsePerMinute, breathsPerMinute } = entered;
+  const { pulsePerMinute, apexPerMinute = null, breathsPerMinute } = entered;
   const readings = readingsOf(draft);
   const written = [
     pulsePerMinute === null ? null : `${say('practice.pulse')} ${words.say.rate(pulsePerMinute)}`,
+    apexPerMinute === null ? null : `${say('practice.apex')} ${words.say.rate(apexPerMinute)}`,
     breathsPerMinute === null ? null : `${say('practice.breaths')} ${words.say.rate(breathsPerMinute)}`,
     ...readings.map(({ text }) => text),
   ].filter((one) => one !== null);
@@ -40,6 +42,11 @@ export function RoomNext({ draft, isStopped, refused, onCount, onWrite, onStop, 
       <button type="button" className="button" onClick={() => onCount('pulse')}>
         {say('practice.countPulse')}
       </button>
+      {isAtApex(draft.visit.actions) ? (
+        <button type="button" className="button" onClick={() => onCount('apex')}>
+          {say('practice.countApex')}
+        </button>
+      ) : null}
       <button type="button" className="button" onClick={() => onCount('breaths')}>
         {say('practice.countBreaths')}
       </button>

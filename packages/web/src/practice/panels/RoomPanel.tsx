@@ -10,7 +10,7 @@ import type { PracticeDraft } from '../keptPractice.js';
 import type { Touched } from '../touched.js';
 import { useIsFlat } from '../useIsFlat.js';
 import type { Change } from '../usePractice.js';
-import { isFingerOn, nowOf } from '../visit.js';
+import { isAtApex, isFingerOn, nowOf } from '../visit.js';
 import { CUFF_SCALE } from './cuffScale.js';
 import { Hands } from './Hands.js';
 import { Tool } from './Tool.js';
@@ -50,6 +50,7 @@ export function RoomPanel({ engine, draft, change, next, ...more }: RoomProps) {
   const isFlat = useIsFlat(engine);
   const now = () => performance.now();
   const isOnChest = draft.isOnChest ?? false;
+  const isApex = isAtApex(draft.visit.actions);
 
   const arrange = (changed: Arranged, cuff: Bladder | null = null) => {
     engine.visit.arrange(changed, cuff, engine.secondsAt(now()));
@@ -76,10 +77,15 @@ export function RoomPanel({ engine, draft, change, next, ...more }: RoomProps) {
     }));
   };
   const listenAtChest = () => {
-    if (!isOnChest && draft.piece !== null)
+    if (!isOnChest && (draft.piece !== null || isApex))
       engine.act({ kind: 'chest-piece', offMm: null, held: 'light' }, now());
     more.touch(isOnChest ? 'taken-off' : 'put-on');
     change((was) => ({ ...was, visit: engine.visit.data(), piece: null, isOnChest: !isOnChest }));
+  };
+  const listenAtApex = () => {
+    more.touch(isApex ? 'taken-off' : 'put-on');
+    engine.act({ kind: 'apex', isOn: !isApex }, now());
+    change((was) => ({ ...was, visit: engine.visit.data(), piece: null, isOnChest: false }));
   };
   const feelWrist = () => {
     engine.act({ kind: 'finger', isOn: !isFeelingWrist }, now());
@@ -113,26 +119,35 @@ export function RoomPanel({ engine, draft, change, next, ...more }: RoomProps) {
               looks={looks}
               isCuffOn={draft.isCuffOn}
               isOnChest={isOnChest}
+              isAtApex={isApex}
+              onApex={listenAtApex}
               clock={engine.isAtEnd ? 'at-end' : isFlat ? 'rest' : 'cuff-is-up'}
               onArrange={isFlat && !engine.isAtEnd ? arrange : undefined}
               onRest={rest}
               onSay={setSaid}
             />
             <p className="small soft" role="status">
-              {said ??
-                say(
-                  engine.isAtEnd
-                    ? 'practice.noMoreTime'
-                    : isFlat
-                      ? 'practice.sceneHint'
-                      : 'practice.fixedNow',
-                )}
+              {isApex
+                ? say('practice.pieceAtApex')
+                : (said ??
+                  say(
+                    engine.isAtEnd
+                      ? 'practice.noMoreTime'
+                      : isFlat
+                        ? 'practice.sceneHint'
+                        : 'practice.fixedNow',
+                  ))}
             </p>
             <div className="room-tools">
               <Tool
                 text={say(isOnChest ? 'practice.chestAway' : 'practice.listenChest')}
                 isOn={isOnChest}
                 onUse={listenAtChest}
+              />
+              <Tool
+                text={say(isApex ? 'practice.apexAway' : 'practice.listenApex')}
+                isOn={isApex}
+                onUse={listenAtApex}
               />
               {scenario.standing === null || !isFlat || engine.isAtEnd ? null : (
                 <Tool
@@ -241,7 +256,7 @@ export function RoomPanel({ engine, draft, change, next, ...more }: RoomProps) {
             {draft.isCuffOn ? (
               <p className="small soft" role="status">
                 {say('practice.cuffIsOn', { text: say(`practice.${bladder}`) })}{' '}
-                {say(pieceText(draft.piece, seed))}
+                {say(isApex ? 'practice.pieceAtApex' : pieceText(draft.piece, seed))}
               </p>
             ) : (
               <fieldset className="room-cuffs">

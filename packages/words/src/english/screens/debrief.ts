@@ -74,6 +74,7 @@ export const debrief = {
   diastolic: 'diastolic',
   wristRow: 'pulse at the wrist',
   heartRow: 'beats of the heart',
+  deficitRow: 'beats that do not arrive',
   muffledRow: 'diastolic, where muffled',
   muffledHint:
     'The sounds went on far below, so the diastolic is the number at which they became muffled. What each fault cost is worked out for that, too.',
@@ -234,6 +235,12 @@ export const debrief = {
     `Pulse: you counted ${at(f, 'n', say)} in ${seconds(f, 'windowSeconds', say)}, and there were ${at(f, 'there', say)}`,
   'conduct-pulse-window-short': (f: Figures, say: Say) =>
     `Pulse counted for ${seconds(f, 'windowSeconds', say)}, where ${seconds(f, 'neededSeconds', say)} are due`,
+  'conduct-apex-not-counted': (f: Figures, say: Say) =>
+    `The heart beat ${at(f, 'deficitPerMinute', say)} times a minute more than the wrist felt, and nobody listened at the apex`,
+  'conduct-apex-miscounted': (f: Figures, say: Say) =>
+    `At the apex you counted ${at(f, 'n', say)} in ${seconds(f, 'windowSeconds', say)}, and there were ${at(f, 'there', say)}`,
+  'conduct-apex-window-short': (f: Figures, say: Say) =>
+    `Counted at the apex for ${seconds(f, 'windowSeconds', say)}, where ${seconds(f, 'neededSeconds', say)} are due`,
   'conduct-breaths-miscounted': (f: Figures, say: Say) =>
     `Breaths: you counted ${at(f, 'n', say)} in ${seconds(f, 'windowSeconds', say)}, and there were ${at(f, 'there', say)}`,
   'conduct-breaths-window-short': (f: Figures, say: Say) =>
@@ -251,6 +258,10 @@ export const debrief = {
   'do-count-every-beat': 'Keep the finger still, and count every beat until the window ends.',
   'do-count-longer-pulse':
     'Count for longer: half a minute at least, a full one where the pulse is slow, fast or uneven.',
+  'do-count-at-apex':
+    'Where the pulse is uneven listen at the apex too, for a full minute, and report both numbers and what lies between them.',
+  'do-count-each-pair': 'Count each pair of sounds as one beat, until the window ends.',
+  'do-count-full-minute': 'At the apex count a full minute.',
   'do-count-whole-breaths': 'Count each rise of the chest once, until the window ends.',
   'do-count-longer-breaths': 'Count the breaths for a full minute.',
 
@@ -353,6 +364,10 @@ export const debrief = {
     Math.round(f.truth) === Math.round(f.felt)
       ? `Pulse: you wrote ${say.rate(f.entered)} a minute; over the minute about it there were ${say.number(f.truth)}.`
       : `Pulse: you wrote ${say.rate(f.entered)} a minute; over the minute about it the heart beat ${say.number(f.truth)} times, ${say.number(f.felt)} of them to be felt at the wrist.`,
+  apexSays: (f: { entered: number; truth: number; felt: number }, say: Say) =>
+    `Heart: at the apex you wrote ${say.rate(f.entered)} a minute; over the minute about it there were ${say.number(f.truth)}, ${say.number(f.felt)} of them to be felt at the wrist.`,
+  deficitSays: (f: { entered: number; truth: number }, say: Say) =>
+    `Beats that do not arrive: ${say.number(f.entered)} a minute by your numbers, ${say.number(f.truth)} in truth. One person counts one after the other, so the two may differ for that alone.`,
   breathsSays: (f: { entered: number; truth: number }, say: Say) =>
     `Breaths: you wrote ${say.rate(f.entered)} a minute; over the minute about it there were ${say.number(f.truth)}.`,
   countSays: (f: { n: number; there: number; windowSeconds: number }, say: Say) =>

@@ -37,6 +37,12 @@ export const showing = {
       : `First the gauge that came with this person: with no air in the cuff its needle stood at ${say.number(f.mmHg)}. It was put away. This is another one.`,
   quieter: 'It was too noisy to hear soft sounds: they went to a quieter place first.',
   looking: 'The cuff is on, and empty. The needle stands at zero.',
+  'at-apex':
+    'One listens at the apex, where each pair of sounds is one beat; another feels the wrist, the same full minute.',
+  bothCounted: (f: { heart: number; wrist: number } | { heart: null; wrist: null }, say: Say) =>
+    f.heart === null
+      ? 'The minute is over. Say what was heard and what was felt.'
+      : `${say.number(f.heart)} heard at the apex, ${say.number(f.wrist)} felt at the wrist: ${say.number(f.heart - f.wrist)} a minute do not arrive. Report it.`,
   feeling: 'By feel first: fingertips on the wrist, and up until the pulse is gone.',
   lost: (f: Told, say: Say) =>
     f.mmHg === null
@@ -134,7 +140,7 @@ export const showing = {
   onTheFeet: (f: Pair & { thenSystolic: number; thenDiastolic: number }, say: Say) =>
     `On the feet: ${pair(f, say)} after one minute, ${pair({ systolic: f.thenSystolic, diastolic: f.thenDiastolic }, say)} after three.`,
   notAtTheWrist: (f: { heart: number; wrist: number }, say: Say) =>
-    `The heart beat ${say.rate(f.heart)} times a minute, the wrist felt ${say.rate(f.wrist)}. To count the heart one listens at its apex; in this room no heart is heard there.`,
+    `The heart beat ${say.rate(f.heart)} times a minute, the wrist felt ${say.rate(f.wrist)}. To count the heart one listens at its apex, for a full minute.`,
   toLeft: 'To the left arm',
   toRight: 'To the right arm',
   left: 'It is the left arm.',

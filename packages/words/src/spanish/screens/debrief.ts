@@ -67,6 +67,7 @@ export const debrief: Reworded<typeof english> = {
   diastolic: 'diastólica',
   wristRow: 'pulso en la muñeca',
   heartRow: 'latidos del corazón',
+  deficitRow: 'latidos que no llegan',
   muffledRow: 'diastólica, al apagarse',
   muffledHint:
     'Los ruidos siguieron mucho más abajo; por eso la diastólica es el número en el que se apagaron. También lo que costó cada falta se calcula para ese número.',
@@ -223,6 +224,12 @@ export const debrief: Reworded<typeof english> = {
     `Pulso: contó ${at(f, 'n', say)} en ${seconds(f, 'windowSeconds', say)}, y había ${at(f, 'there', say)}`,
   'conduct-pulse-window-short': (f, say) =>
     `El pulso se contó ${seconds(f, 'windowSeconds', say)}, cuando tocan ${seconds(f, 'neededSeconds', say)}`,
+  'conduct-apex-not-counted': (f, say) =>
+    `El corazón latió ${at(f, 'deficitPerMinute', say)} veces por minuto más de lo que notó la muñeca, y nadie escuchó en el ápex`,
+  'conduct-apex-miscounted': (f, say) =>
+    `En el ápex contó ${at(f, 'n', say)} en ${seconds(f, 'windowSeconds', say)}, y había ${at(f, 'there', say)}`,
+  'conduct-apex-window-short': (f, say) =>
+    `En el ápex se contó ${seconds(f, 'windowSeconds', say)}, cuando tocan ${seconds(f, 'neededSeconds', say)}`,
   'conduct-breaths-miscounted': (f, say) =>
     `Respiraciones: contó ${at(f, 'n', say)} en ${seconds(f, 'windowSeconds', say)}, y había ${at(f, 'there', say)}`,
   'conduct-breaths-window-short': (f, say) =>
@@ -240,6 +247,10 @@ export const debrief: Reworded<typeof english> = {
   'do-count-every-beat': 'Deje el dedo quieto y cuente cada latido hasta que acabe el tiempo.',
   'do-count-longer-pulse':
     'Cuente más tiempo: al menos medio minuto, y uno entero si el pulso es lento, rápido o desigual.',
+  'do-count-at-apex':
+    'Si el pulso es desigual, escuche también en el ápex un minuto entero, e informe de los dos números y de su diferencia.',
+  'do-count-each-pair': 'Cuente cada par de ruidos como un latido, hasta que acabe el tiempo.',
+  'do-count-full-minute': 'En el ápex cuente un minuto entero.',
   'do-count-whole-breaths': 'Cuente cada subida del pecho una vez, hasta que acabe el tiempo.',
   'do-count-longer-breaths': 'Cuente las respiraciones durante un minuto entero.',
 
@@ -336,6 +347,10 @@ export const debrief: Reworded<typeof english> = {
     Math.round(f.truth) === Math.round(f.felt)
       ? `Pulso: usted escribió ${say.rate(f.entered)} por minuto; en el minuto alrededor había ${say.number(f.truth)}.`
       : `Pulso: usted escribió ${say.rate(f.entered)} por minuto; en el minuto alrededor el corazón latió ${say.number(f.truth)} veces, ${say.number(f.felt)} de ellas palpables en la muñeca.`,
+  apexSays: (f, say) =>
+    `Corazón: en el ápex usted escribió ${say.rate(f.entered)} por minuto; en el minuto alrededor había ${say.number(f.truth)}, ${say.number(f.felt)} de ellos palpables en la muñeca.`,
+  deficitSays: (f, say) =>
+    `Latidos que no llegan: ${say.number(f.entered)} por minuto según sus números, ${say.number(f.truth)} en verdad. Una sola persona cuenta uno tras otro, y ya por eso pueden diferir.`,
   breathsSays: (f, say) =>
     `Respiraciones: usted escribió ${say.rate(f.entered)} por minuto; en el minuto alrededor había ${say.number(f.truth)}.`,
   countSays: (f, say) =>

@@ -30,6 +30,12 @@ export const showing: Reworded<typeof english> = {
       : `Primero el manómetro que vino con esta persona: sin aire en el manguito la aguja marcaba ${say.number(f.mmHg)}. Se apartó. Este es otro.`,
   quieter: 'Había demasiado ruido para oír lo suave: primero fueron a un lugar más tranquilo.',
   looking: 'El manguito está puesto y vacío. La aguja está en cero.',
+  'at-apex':
+    'Una persona escucha en el ápex, donde cada par de ruidos es un latido; otra palpa la muñeca, el mismo minuto entero.',
+  bothCounted: (f, say) =>
+    f.heart === null
+      ? 'El minuto ha terminado. Digan qué se oyó y qué se notó.'
+      : `${say.number(f.heart)} oídos en el ápex, ${say.number(f.wrist)} notados en la muñeca: ${say.number(f.heart - f.wrist)} por minuto no llegan. Dígalo.`,
   feeling: 'Primero por palpación: los dedos en la muñeca, y subir hasta que el pulso desaparece.',
   lost: (f, say) =>
     f.mmHg === null
@@ -123,7 +129,7 @@ export const showing: Reworded<typeof english> = {
   onTheFeet: (f, say) =>
     `De pie: ${pair(f, say)} al minuto, ${pair({ systolic: f.thenSystolic, diastolic: f.thenDiastolic }, say)} a los tres.`,
   notAtTheWrist: (f, say) =>
-    `El corazón latió ${say.rate(f.heart)} veces por minuto, la muñeca notó ${say.rate(f.wrist)}. Para contar el corazón se escucha en la punta; en esta sala no se oye allí ningún corazón.`,
+    `El corazón latió ${say.rate(f.heart)} veces por minuto, la muñeca notó ${say.rate(f.wrist)}. Para contar el corazón se escucha en el ápex, un minuto entero.`,
   toLeft: 'Al brazo izquierdo',
   toRight: 'Al brazo derecho',
   left: 'Es el brazo izquierdo.',

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vite';
+import { askedOfReact } from './bundling/askedOfReact.ts';
 import { figuresAlone } from './bundling/figuresAlone.ts';
 import { LIBRARY, libraryModules } from './bundling/libraryModules.ts';
 import { PARTS, partFileName } from './bundling/parts.ts';
@@ -20,6 +21,7 @@ const { version } = JSON.parse(readFileSync(new URL('../../package.json', import
  */
 export default defineConfig({
   plugins: [
+    askedOfReact(),
     figuresAlone(),
     tableInSteps(),
     libraryModules(),

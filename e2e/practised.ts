@@ -32,7 +32,7 @@ export async function keepExercise(address: string, made: Practised): Promise<st
     frame: 1,
     book: 'simulated',
     kind: 'exercise',
-    schema: 1,
+    schema: 2,
     person: null,
     round: null,
     session: null,
@@ -47,6 +47,7 @@ export async function keepExercise(address: string, made: Practised): Promise<st
       ...exercise,
       model: made.model ?? exercise.model,
       evidence: { ...exercise.evidence, saysActNow: made.saysActNow ?? null },
+      judgedBy: { presetVersion: null },
       aids: { hasHearingAid: false, isAmplified: false, isLoudspeakerVoice: false, hadSound: true },
     },
   };

@@ -2,11 +2,12 @@ export type { CountDebrief } from './counting/countDebrief.js';
 export { countDebrief } from './counting/countDebrief.js';
 export { countedBy } from './counting/countedBy.js';
 export { countOf } from './counting/countOf.js';
+export { asOfEach } from './exercise/asOfEach.js';
 export type { Debrief, DebriefMark, DebriefSound, Judged } from './exercise/debrief.js';
-export { debrief, judge } from './exercise/debrief.js';
+export { debrief, debriefEach, judge, judgeEach } from './exercise/debrief.js';
 export { demonstrate, show, withReading } from './exercise/demonstrate.js';
-export type { Counted, Entered, Evidence, Exercise } from './exercise/exercise.js';
-export { NO_EVIDENCE, NOTHING_ENTERED } from './exercise/exercise.js';
+export type { Counted, EarlierReading, Entered, Evidence, Exercise } from './exercise/exercise.js';
+export { EXERCISE_SCHEMA, FIRST_EXERCISE_SCHEMA, NO_EVIDENCE, NOTHING_ENTERED } from './exercise/exercise.js';
 export type { FallOf } from './exercise/fall.js';
 export { type FeltBack, feltBack, isFingerOnAt } from './exercise/feltBack.js';
 export { wasLookedUp } from './exercise/lookedUp.js';
@@ -16,9 +17,17 @@ export { ACTION_LIMITS, parseActions } from './exercise/parseActions.js';
 export { EXERCISE_LIMITS, parseExercise } from './exercise/parseExercise.js';
 export type { Replay } from './exercise/replay.js';
 export { replay, traceAt } from './exercise/replay.js';
+export { type ResultRow, resultRows } from './exercise/resultRows.js';
+export {
+  type ReadingOfRound,
+  type RoundAverage,
+  type RoundOfReadings,
+  roundOf,
+} from './exercise/roundOf.js';
 export { type DebriefRules, USUAL_RULES } from './exercise/rules.js';
 export type { HandStep } from './exercise/show.js';
 export { type Showing, type ShownStep, showing } from './exercise/showing.js';
+export type { LetDown } from './fault/base.js';
 export type { Conduct, ConductCode, ConductDo } from './fault/conduct.js';
 export { CONDUCT_CODES } from './fault/conduct.js';
 export type { Cost, Costs, Had, Obtainable } from './fault/cost.js';

@@ -95,7 +95,8 @@ export type {
   GaugeLoggedContent,
   GaugeNamed,
 } from './content/equipment.js';
-export type { Aids, ExerciseContent } from './content/exercise.js';
+export type { Aids, ExerciseContent, JudgedBy } from './content/exercise.js';
+export { upgradeExercise } from './content/exercise.js';
 export type { FactContent, FactEndedContent } from './content/fact.js';
 export type { FactName, PersonFactName } from './content/factNames.js';
 export { FACT_NAMES, PERSON_FACTS } from './content/factNames.js';

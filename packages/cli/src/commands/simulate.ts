@@ -11,6 +11,7 @@ import {
 import {
   debrief,
   demonstrate,
+  EXERCISE_SCHEMA,
   type Exercise,
   GOOD_OBSERVER,
   NO_EVIDENCE,
@@ -89,13 +90,14 @@ function shownBy(scenario: Scenario, seed: number): Exercise {
 
 function blankOf(scenario: Scenario, seed: number): Exercise {
   return {
-    schema: 1,
+    schema: EXERCISE_SCHEMA,
     model: MODEL,
     scenario,
     seed,
     ...visitOf(scenario),
     actions: [],
     seconds: 0,
+    earlier: [],
     evidence: NO_EVIDENCE,
     entered: NOTHING_ENTERED,
   };

@@ -4,7 +4,7 @@ import { sumOfLedger } from '../ledger/ledger.js';
 import { GOOD_OBSERVER } from '../observer/observer.js';
 import { debrief } from './debrief.js';
 import { withReading } from './demonstrate.js';
-import { type Exercise, NO_EVIDENCE, NOTHING_ENTERED } from './exercise.js';
+import { EXERCISE_SCHEMA, type Exercise, NO_EVIDENCE, NOTHING_ENTERED } from './exercise.js';
 import { circumstancesAt, instrumentAt, replay } from './replay.js';
 
 const quiet = scenarioOf('quiet-morning') as Scenario;
@@ -25,7 +25,7 @@ const SECOND = 24_000;
 
 function twice(between: Action[], seed = 3, circumstances = FOUND): Exercise {
   const blank: Exercise = {
-    schema: 1,
+    schema: EXERCISE_SCHEMA,
     model: 1,
     scenario: quiet,
     seed,
@@ -33,6 +33,7 @@ function twice(between: Action[], seed = 3, circumstances = FOUND): Exercise {
     instrument: SOUND_INSTRUMENT,
     actions: [...RUN(400), ...between, ...RUN(SECOND)],
     seconds: 190,
+    earlier: [],
     evidence: NO_EVIDENCE,
     entered: NOTHING_ENTERED,
   };

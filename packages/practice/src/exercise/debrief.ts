@@ -11,7 +11,7 @@ import {
   truth,
 } from '@evenfall/physiology';
 import { type CountDebrief, countDebrief } from '../counting/countDebrief.js';
-import { type Base, baseOf } from '../fault/base.js';
+import { type Base, baseOf, type LetDown } from '../fault/base.js';
 import { type Conduct, conductOf } from '../fault/conduct.js';
 import {
   type Costs,
@@ -28,6 +28,7 @@ import { properInstrument, properOf } from '../fault/proper.js';
 import { type Ledger, ledgerOf } from '../ledger/ledger.js';
 import { techniqueLines } from '../ledger/techniqueLines.js';
 import { firstOfTwo } from '../reading/firstOfTwo.js';
+import { asOfEach } from './asOfEach.js';
 import { heardIn } from './ear.js';
 import type { Counted, Entered, Exercise } from './exercise.js';
 import { type FallOf, fallAbout, lastFall, MEANT_MMHG } from './fall.js';
@@ -109,6 +110,8 @@ export type Debrief = Judged & {
   readonly needleMmHg: Float64Array;
   readonly arterialMmHg: Float64Array;
   readonly sounds: readonly DebriefSound[];
+  /** How the cuff was let down past the sounds; null: it was never pumped up. */
+  readonly letDown: LetDown | null;
   /** What each fault of this reading cost. */
   readonly costs: Costs;
   /** What was not done by the protocol, whether it cost anything or not, the gravest first. */
@@ -126,14 +129,47 @@ type Found = {
   readonly visit: Counterfactual | null;
 };
 
-/** What came of an exercise but for what each fault cost: fast. */
+/** What came of the last reading of an exercise but for what each fault cost: fast. */
 export function judge(exercise: Exercise, rules: DebriefRules = USUAL_RULES): Judged {
-  return found(exercise, rules).judged;
+  return found(exercise, rules, replay(exercise)).judged;
 }
 
-/** What came of an exercise, by the rules of the protocol in force. Plays the visit again from its data alone. */
+/** What came of the last reading of an exercise, by the rules of a protocol. Plays the visit again from its data alone. */
 export function debrief(exercise: Exercise, rules: DebriefRules = USUAL_RULES): Debrief {
-  const { played, judged, base, visit } = found(exercise, rules);
+  return wholeOf(exercise, rules, found(exercise, rules, replay(exercise)), [0, exercise.seconds]);
+}
+
+/** The same as `judge` of every reading of an exercise, in the order in which they were made. */
+export function judgeEach(exercise: Exercise, rules: DebriefRules = USUAL_RULES): readonly Judged[] {
+  return eachOf(exercise, rules).map(({ one }) => one.judged);
+}
+
+/** The same as `debrief` of every reading of an exercise, in the order in which they were made. */
+export function debriefEach(exercise: Exercise, rules: DebriefRules = USUAL_RULES): readonly Debrief[] {
+  const all = eachOf(exercise, rules);
+  const ends = all.map(({ one: { judged } }) => judged.fall?.endSeconds ?? 0);
+  return all.map(({ asOf, one }, k) => {
+    // What was done between two readings goes with the later one, and what was done after all with the last.
+    const to = k === all.length - 1 ? exercise.seconds : (ends[k] ?? 0);
+    return wholeOf(asOf, rules, one, [ends[k - 1] ?? 0, to]);
+  });
+}
+
+function eachOf(exercise: Exercise, rules: DebriefRules): { readonly asOf: Exercise; readonly one: Found }[] {
+  const played = replay(exercise);
+  const all = asOfEach(exercise).map((asOf) => ({ asOf, one: found(asOf, rules, played) }));
+  // What cannot wait was asked once, of the whole visit.
+  const redFlag = all.find(({ one }) => one.judged.redFlag !== null)?.one.judged.redFlag ?? null;
+  return all.map(({ asOf, one }) => ({ asOf, one: { ...one, judged: { ...one.judged, redFlag } } }));
+}
+
+/** @param span the part of the visit that goes with this reading, seconds */
+function wholeOf(
+  exercise: Exercise,
+  rules: DebriefRules,
+  { played, judged, base, visit }: Found,
+  span: readonly [from: number, to: number],
+): Debrief {
   const costs =
     base === null || visit === null ? NO_COSTS : costsOf(base, visit, judged.had, exercise.entered);
   return {
@@ -151,19 +187,16 @@ export function debrief(exercise: Exercise, rules: DebriefRules = USUAL_RULES): 
       levelDb,
       isAudible: levelDb >= 0,
     })),
+    letDown: base?.letDown ?? null,
     costs,
-    conduct: conductOf(exercise, played, judged, base, rules),
+    conduct: conductOf(exercise, played, judged, base, rules, span),
   };
 }
 
-function found(given: Exercise, rules: DebriefRules): Found {
-  const played = replay(given);
+function found(given: Exercise, rules: DebriefRules, played: Replay): Found {
   const { person } = played;
   const run = given.evidence.run;
-  const firstMark = run?.run.moments[0]?.atSeconds ?? null;
-  const fall =
-    (run === null || firstMark === null ? null : fallAbout(played, run.startSeconds + firstMark)) ??
-    lastFall(played, MEANT_MMHG);
+  const fall = (run === null ? null : fallOfRun(played, run)) ?? lastFall(played, MEANT_MMHG);
   const exercise = { ...given, instrument: instrumentAt(given, fall?.peakSeconds ?? given.seconds) };
   const marks = marksOf(exercise, played, fall);
   const from = marks[0]?.atSeconds ?? fall?.peakSeconds ?? 0;
@@ -237,6 +270,17 @@ function found(given: Exercise, rules: DebriefRules): Found {
     redFlag: redFlag === null ? null : { code: redFlag, isSeen: exercise.evidence.saysActNow === true },
   };
   return { played, judged, base, visit };
+}
+
+/** The letting down that a run is of: about its first mark in time, else about where it begins. Null: the cuff was empty there. */
+function fallOfRun(
+  played: Replay,
+  { startSeconds, run }: NonNullable<Exercise['evidence']['run']>,
+): FallOf | null {
+  const marked = run.moments.find(({ atSeconds }) => atSeconds !== null)?.atSeconds ?? null;
+  return (
+    (marked === null ? null : fallAbout(played, startSeconds + marked)) ?? fallAbout(played, startSeconds)
+  );
 }
 
 function acceptedOf(entered: Entered, had: Had, isByMuffled: boolean, withinMmHg: number): Accepted {

@@ -11,7 +11,7 @@ import { observerKey, observerNormal, observerUniform } from '../observer/chance
 import type { Observer } from '../observer/observer.js';
 import { firstOfTwo } from '../reading/firstOfTwo.js';
 import { written } from '../reading/written.js';
-import { type Exercise, NO_EVIDENCE, NOTHING_ENTERED } from './exercise.js';
+import { EXERCISE_SCHEMA, type Exercise, NO_EVIDENCE, NOTHING_ENTERED } from './exercise.js';
 import { lastFall, MEANT_MMHG } from './fall.js';
 import type { Manner } from './manner.js';
 import { replay, settledNeedle, traceAt } from './replay.js';
@@ -48,7 +48,7 @@ export function demonstrated(
   const person = makePerson(scenario, seed);
   const shown = show(observer, person, circumstances, instrument, manner, listensAtApex);
   const exercise: Exercise = {
-    schema: 1,
+    schema: EXERCISE_SCHEMA,
     model: MODEL,
     scenario,
     seed,
@@ -56,6 +56,7 @@ export function demonstrated(
     instrument,
     actions: shown.actions,
     seconds: shown.endSeconds,
+    earlier: [],
     evidence: NO_EVIDENCE,
     entered: NOTHING_ENTERED,
   };

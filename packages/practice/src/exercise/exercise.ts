@@ -6,7 +6,7 @@ export type Counted = { readonly startSeconds: number; readonly count: Count };
 
 /** What the screens kept of an exercise: the very evidence of the bedside. */
 export type Evidence = {
-  /** The run as marked; `atSeconds` of its moments count from `startSeconds` of the visit. Null: no reading was made. */
+  /** The last run as marked; `atSeconds` of its moments count from `startSeconds` of the visit. Null: no reading was made. */
   readonly run: { readonly startSeconds: number; readonly run: Run } | null;
   readonly pulse: Counted | null;
   readonly breaths: Counted | null;
@@ -20,6 +20,11 @@ export type Evidence = {
   readonly thresholdDb: number | null;
 };
 
+/** A reading that was made before the last one of its exercise. */
+export type EarlierReading = NonNullable<Evidence['run']> & {
+  readonly entered: Pick<Entered, 'systolic' | 'muffled' | 'diastolic'>;
+};
+
 /** The numbers that were charted; null is not given. */
 export type Entered = {
   readonly systolic: number | null;
@@ -31,12 +36,19 @@ export type Entered = {
   readonly apexPerMinute?: number | null;
 };
 
+/** The number of the shape of an exercise, and of the one before several readings were kept. */
+export const EXERCISE_SCHEMA = 2;
+export const FIRST_EXERCISE_SCHEMA = 1;
+
 /**
  * One exercise as data. From scenario, seed, circumstances, instrument and actions alone the same model plays the whole visit
- * again, to the last bit; evidence and entered numbers are what a person made of it.
+ * again, to the last bit; evidence and entered numbers are what a person made of it: the last reading of the pressure stands in
+ * `evidence.run` and `entered`, those before it in `earlier`.
+ *
+ * Schema 1 kept the last reading alone.
  */
 export type Exercise = {
-  readonly schema: 1;
+  readonly schema: typeof EXERCISE_SCHEMA;
   /** The number of the model that it was practised with (`MODEL`): another one plays another visit. */
   readonly model: number;
   readonly scenario: Scenario;
@@ -47,6 +59,8 @@ export type Exercise = {
   readonly actions: readonly Action[];
   /** Length of the visit. */
   readonly seconds: number;
+  /** Readings of the pressure before the last one, in order; on the other arm and on the feet, too. */
+  readonly earlier: readonly EarlierReading[];
   readonly evidence: Evidence;
   readonly entered: Entered;
 };

@@ -1,7 +1,7 @@
 import { type Action, PROPER, type Scenario, SOUND_INSTRUMENT, scenarioOf } from '@evenfall/physiology';
 import { describe, expect, test } from 'vitest';
 import { debrief } from './debrief.js';
-import { type Exercise, NO_EVIDENCE, NOTHING_ENTERED } from './exercise.js';
+import { EXERCISE_SCHEMA, type Exercise, NO_EVIDENCE, NOTHING_ENTERED } from './exercise.js';
 import { feltBack } from './feltBack.js';
 import { replay } from './replay.js';
 
@@ -16,7 +16,7 @@ function letDown(finger: readonly (readonly [number, boolean])[], mmHg = 110): E
     ...finger.map(([at, isOn]): Action => ({ tick: at * 200, kind: 'finger', isOn })),
   ];
   return {
-    schema: 1,
+    schema: EXERCISE_SCHEMA,
     model: 1,
     scenario: quiet,
     seed: 3,
@@ -24,6 +24,7 @@ function letDown(finger: readonly (readonly [number, boolean])[], mmHg = 110): E
     instrument: SOUND_INSTRUMENT,
     actions: hands.sort((a, b) => a.tick - b.tick),
     seconds: 70,
+    earlier: [],
     evidence: {
       ...NO_EVIDENCE,
       run: {

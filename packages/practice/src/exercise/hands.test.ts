@@ -11,7 +11,7 @@ import { sumOfLedger } from '../ledger/ledger.js';
 import { GOOD_OBSERVER } from '../observer/observer.js';
 import { debrief } from './debrief.js';
 import { withReading } from './demonstrate.js';
-import { type Exercise, NO_EVIDENCE, NOTHING_ENTERED } from './exercise.js';
+import { EXERCISE_SCHEMA, type Exercise, NO_EVIDENCE, NOTHING_ENTERED } from './exercise.js';
 import { replay, settledNeedle } from './replay.js';
 
 const quiet = scenarioOf('quiet-morning') as Scenario;
@@ -30,7 +30,7 @@ function handled(
   actions.push({ tick: from + 200 * 60, kind: 'quick-release' });
   const all = [...actions, ...more].sort((a, b) => a.tick - b.tick);
   const blank: Exercise = {
-    schema: 1,
+    schema: EXERCISE_SCHEMA,
     model: 1,
     scenario: quiet,
     seed,
@@ -38,6 +38,7 @@ function handled(
     instrument: { ...SOUND_INSTRUMENT, bladder: bladderFor(quiet.armCm) },
     actions: all,
     seconds: (from + 200 * 60) / 200 + 5,
+    earlier: [],
     evidence: NO_EVIDENCE,
     entered: NOTHING_ENTERED,
   };

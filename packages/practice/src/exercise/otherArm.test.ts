@@ -10,7 +10,7 @@ import { expect, test } from 'vitest';
 import { GOOD_OBSERVER } from '../observer/observer.js';
 import { debrief } from './debrief.js';
 import { withReading } from './demonstrate.js';
-import { type Exercise, NO_EVIDENCE, NOTHING_ENTERED } from './exercise.js';
+import { EXERCISE_SCHEMA, type Exercise, NO_EVIDENCE, NOTHING_ENTERED } from './exercise.js';
 import { type FallOf, lastFall, MEANT_MMHG } from './fall.js';
 import { feltMmHg } from './felt.js';
 import { parseActions } from './parseActions.js';
@@ -26,7 +26,7 @@ const run = (from: number, toMmHg: number): Action[] => [
 /** Measured on the right arm, then once more after the cuff was put on what is asked. */
 function second(between: Action[], seed: number): Exercise {
   const blank: Exercise = {
-    schema: 1,
+    schema: EXERCISE_SCHEMA,
     model: MODEL,
     scenario: twoArms,
     seed,
@@ -34,6 +34,7 @@ function second(between: Action[], seed: number): Exercise {
     instrument: SOUND_INSTRUMENT,
     actions: [...run(400, 200), ...between, ...run(24_000, 200)],
     seconds: 200,
+    earlier: [],
     evidence: NO_EVIDENCE,
     entered: NOTHING_ENTERED,
   };

@@ -56,6 +56,21 @@ test('what was left out is the textbook, a sound instrument and nothing', () => 
   });
 });
 
+// docs/conventions.md section 9: a reader accepts every older schema number.
+test('one that kept its last reading alone is the same with none before it; several stay in their order', () => {
+  const { earlier: _, ...first } = quiet;
+  expect(parseExercise({ ...first, schema: 1 })).toEqual({ ok: true, value: quiet });
+  const { run } = quiet.evidence;
+  const { systolic, muffled, diastolic } = quiet.entered;
+  const earlier = [12, 90].map((startSeconds) => ({
+    ...run,
+    startSeconds,
+    entered: { systolic, muffled, diastolic },
+  }));
+  const several = { ...quiet, earlier };
+  expect(parseExercise(JSON.parse(JSON.stringify(several)))).toEqual({ ok: true, value: several });
+});
+
 // docs/conventions.md section 9: what is kept names the model that it was made with; before it was written down there was one.
 test('the model that it was practised with is kept; without one it is the first', () => {
   const shown = demonstrate(GOOD_OBSERVER, SCENARIOS[0] as Scenario, 2, PROPER, SOUND_INSTRUMENT);
@@ -89,7 +104,15 @@ describe('refused, by field', () => {
     return read.ok ? [] : read.refusals.map(({ field, code }) => `${field} ${code}`);
   };
   test.each([
-    [{ schema: 2 }, ['/schema out-of-range']],
+    [{ schema: 3 }, ['/schema out-of-range']],
+    [{ schema: 0 }, ['/schema out-of-range']],
+    [{ schema: 1 }, ['/earlier unknown-field']],
+    [{ earlier: 3 }, ['/earlier out-of-range']],
+    [{ earlier: [{ startSeconds: 1 }] }, ['/earlier/0/run/moments missing']],
+    [
+      { earlier: [{ ...quiet.evidence.run, entered: { systolic: 301, pulsePerMinute: 60 } }] },
+      ['/earlier/0/entered/systolic out-of-range', '/earlier/0/entered/pulsePerMinute unknown-field'],
+    ],
     [{ seed: -1 }, ['/seed out-of-range']],
     [{ seed: 1.5 }, ['/seed not-whole']],
     [{ name: 'A' }, ['/name unknown-field']],

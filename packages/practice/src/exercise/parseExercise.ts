@@ -21,8 +21,8 @@ import {
   parseScenario,
   SOUND_INSTRUMENT,
 } from '@evenfall/physiology';
-import type { Counted, Entered, Evidence, Exercise } from './exercise.js';
-import { NO_EVIDENCE, NOTHING_ENTERED } from './exercise.js';
+import type { Counted, EarlierReading, Entered, Evidence, Exercise } from './exercise.js';
+import { EXERCISE_SCHEMA, FIRST_EXERCISE_SCHEMA, NO_EVIDENCE, NOTHING_ENTERED } from './exercise.js';
 import { parseActions } from './parseActions.js';
 
 /** Least and most of each number of an exercise. Decisions of this project: wider than anybody would go. */
@@ -44,6 +44,9 @@ export const EXERCISE_LIMITS = {
 } as const;
 type Limit = keyof typeof EXERCISE_LIMITS;
 
+/** In a visit of twenty minutes nobody takes more readings. */
+const MOST_EARLIER = 50;
+
 const KEYS = [
   'schema',
   'model',
@@ -53,10 +56,10 @@ const KEYS = [
   'instrument',
   'actions',
   'seconds',
+  'earlier',
   'evidence',
   'entered',
 ];
-const SCHEMA = 1;
 /** Before the model was written down there was one. */
 const FIRST_MODEL = 1;
 /** A posture that only the first model knew: what was kept with it is read, as of that model, and cannot be played again. */
@@ -64,14 +67,16 @@ const FIRST_POSTURE = 'lying';
 
 /**
  * Reads a kept exercise from outside. `circumstances`, `instrument`, `evidence` and `entered` may be left out, whole or
- * in part: then the textbook, a sound instrument, nothing; `model` too: then the first. The posture `lying` is read as
+ * in part: then the textbook, a sound instrument, nothing; `model` too: then the first; `earlier`: then none. One of schema 1 has one
+ * reading at most, and is read as what it would be now. The posture `lying` is read as
  * sitting, and the exercise as of the first model, whichever it names.
  *
  * Errors, at JSON Pointers: those of scenario, actions, run and count under their own names, and of each other field
  * `missing`, `unknown-field`, `unknown-id`, `not-a-number`, `not-whole`, `out-of-range`.
  */
 export function parseExercise(input: unknown): Parsed<Exercise> {
-  const top = readFields(input, KEYS);
+  const isFirst = Number((input as { readonly schema?: unknown } | null)?.schema) === FIRST_EXERCISE_SCHEMA;
+  const top = readFields(input, isFirst ? KEYS.filter((key) => key !== 'earlier') : KEYS);
   const refusals: Refusal[] = [];
   const within = <T>(name: string, read: Parsed<T>): T | null => {
     if (read.ok) return read.value;
@@ -79,9 +84,13 @@ export function parseExercise(input: unknown): Parsed<Exercise> {
     return null;
   };
   top.number('schema', (got) =>
-    got === SCHEMA
+    got === EXERCISE_SCHEMA || isFirst
       ? null
-      : { code: 'out-of-range', expected: 'within-limits', figures: { minimum: SCHEMA, maximum: SCHEMA } },
+      : {
+          code: 'out-of-range',
+          expected: 'within-limits',
+          figures: { minimum: FIRST_EXERCISE_SCHEMA, maximum: EXERCISE_SCHEMA },
+        },
   );
   const scenario = within('/scenario', parseScenario(top.raw('scenario')));
   const seed = top.number('seed', wholeIn('seed'), 'a-whole-number');
@@ -92,6 +101,7 @@ export function parseExercise(input: unknown): Parsed<Exercise> {
   const model = written !== null && isLying ? FIRST_MODEL : written;
   const instrument = instrumentIn(top.raw('instrument'), refusals);
   const done = within('', parseActions({ actions: top.raw('actions'), seconds: top.raw('seconds') }));
+  const earlier = earlierIn(isFirst ? undefined : top.raw('earlier'), refusals, within);
   const evidence = evidenceIn(top.raw('evidence'), refusals, within);
   const entered = enteredIn(top.raw('entered'), refusals);
   const all = [...top.refusals, ...refusals];
@@ -99,7 +109,18 @@ export function parseExercise(input: unknown): Parsed<Exercise> {
     return { ok: false, refusals: all };
   return {
     ok: true,
-    value: { schema: SCHEMA, model, scenario, seed, circumstances, instrument, ...done, evidence, entered },
+    value: {
+      schema: EXERCISE_SCHEMA,
+      model,
+      scenario,
+      seed,
+      circumstances,
+      instrument,
+      ...done,
+      earlier,
+      evidence,
+      entered,
+    },
   };
 }
 
@@ -202,7 +223,7 @@ function evidenceIn(got: unknown, refusals: Refusal[], within: Within): Evidence
   const at = '/evidence';
   const reader = readFields(got, [...Object.keys(NO_EVIDENCE), 'apex'], at);
   const found: Evidence = {
-    run: isBlank(reader.raw('run')) ? null : runIn(reader.raw('run'), refusals, within),
+    run: isBlank(reader.raw('run')) ? null : runIn(reader.raw('run'), `${at}/run`, refusals, within),
     pulse: countIn(reader.raw('pulse'), `${at}/pulse`, refusals, within),
     breaths: countIn(reader.raw('breaths'), `${at}/breaths`, refusals, within),
     ...(isBlank(reader.raw('apex'))
@@ -216,12 +237,41 @@ function evidenceIn(got: unknown, refusals: Refusal[], within: Within): Evidence
   return found;
 }
 
-function runIn(got: unknown, refusals: Refusal[], within: Within): Evidence['run'] {
-  const reader = readFields(got, ['startSeconds', 'run'], '/evidence/run');
+function runIn(got: unknown, at: string, refusals: Refusal[], within: Within): Evidence['run'] {
+  const reader = readFields(got, ['startSeconds', 'run'], at);
   const startSeconds = reader.number('startSeconds', numberIn('seconds'));
-  const run = within('/evidence/run/run', parseRun(reader.raw('run')));
+  const run = within(`${at}/run`, parseRun(reader.raw('run')));
   refusals.push(...reader.refusals);
   return startSeconds === null || run === null ? null : { startSeconds, run };
+}
+
+/** Readings before the last one; left out: none. */
+function earlierIn(got: unknown, refusals: Refusal[], within: Within): readonly EarlierReading[] {
+  if (isBlank(got)) return [];
+  if (!Array.isArray(got) || got.length > MOST_EARLIER) {
+    const figures = { minimum: 0, maximum: MOST_EARLIER };
+    refusals.push(refusal('/earlier', 'out-of-range', 'within-limits', got, { figures }));
+    return [];
+  }
+  return got.flatMap((one: unknown, k) => {
+    const at = `/earlier/${k}`;
+    const { entered, ...taken } = { ...(one as Record<string, unknown>) };
+    const run = runIn(taken, at, refusals, within);
+    const reader = readFields(entered, PRESSURES, `${at}/entered`);
+    const read = pressuresIn(reader);
+    refusals.push(...reader.refusals);
+    return run === null ? [] : [{ ...run, entered: read }];
+  });
+}
+
+const PRESSURES = ['systolic', 'muffled', 'diastolic'] as const;
+
+function pressuresIn(reader: FieldReader): EarlierReading['entered'] {
+  return {
+    systolic: orElse(reader, 'systolic', 'pressure', null),
+    muffled: orElse(reader, 'muffled', 'pressure', null),
+    diastolic: orElse(reader, 'diastolic', 'pressure', null),
+  };
 }
 
 function countIn(got: unknown, at: string, refusals: Refusal[], within: Within): Counted | null {
@@ -236,9 +286,7 @@ function countIn(got: unknown, at: string, refusals: Refusal[], within: Within):
 function enteredIn(got: unknown, refusals: Refusal[]): Entered {
   const reader = readFields(got, [...Object.keys(NOTHING_ENTERED), 'apexPerMinute'], '/entered');
   const found: Entered = {
-    systolic: orElse(reader, 'systolic', 'pressure', null),
-    muffled: orElse(reader, 'muffled', 'pressure', null),
-    diastolic: orElse(reader, 'diastolic', 'pressure', null),
+    ...pressuresIn(reader),
     pulsePerMinute: orElse(reader, 'pulsePerMinute', 'rate', null),
     breathsPerMinute: orElse(reader, 'breathsPerMinute', 'rate', null),
     ...(isBlank(reader.raw('apexPerMinute'))

@@ -6,6 +6,7 @@ import {
   type LetDownPlan,
   type Levels,
   type Person,
+  PHYSIOLOGY_FIGURES,
   type Stretch,
   TICKS_PER_SECOND,
 } from '@evenfall/physiology';
@@ -26,6 +27,14 @@ export const SIDES = ['systolic', 'diastolic'] as const;
 
 /** A fault of how high the cuff was pumped; null: high enough, as far as could be known. */
 export type PeakFault = 'margin-small' | 'not-felt-first' | 'began-in-sounds' | null;
+
+/** How a cuff was let down from where the sounds begin to where they end. */
+export type LetDown = {
+  readonly seconds: number;
+  readonly mmHgPerSecond: number;
+  /** So long that blood gathers in the arm, by the model. */
+  readonly isLong: boolean;
+};
 
 /** Everything of a reading that a counterfactual changes a part of. */
 export type Base = {
@@ -48,6 +57,7 @@ export type Base = {
   readonly isByMuffled: boolean;
   readonly bestRate: number;
   readonly rate: 'fast' | 'slow' | 'right';
+  readonly letDown: LetDown;
   readonly peakFault: PeakFault;
   readonly bestPeakMmHg: number;
   /** Where in the cuff the sounds of this visit begin and end on the whole, mmHg. */
@@ -110,6 +120,7 @@ export function baseOf(reading: Reading): Base {
     isByMuffled: reading.isByMuffled,
     bestRate: bestRateOf(deflation, pulsePerMinute),
     rate: rateOf(plan, person, pulsePerMinute, sounding, deflation),
+    letDown: letDownOf(plan, sounding),
     peakFault: peakFaultOf(reading, felt, isByFeel),
     bestPeakMmHg: Math.max(fall.peakMmHg, Math.max(felt ?? 0, sounding.systolic) + inflation.marginMmHg),
     sounding,
@@ -170,7 +181,7 @@ function bestRateOf(rules: DeflationRules, pulsePerMinute: number): number {
 
 /** Whether a fall was too fast, or too slow, where the sounds begin or end. The book's own hand is never too slow. */
 function rateOf(
-  plan: LetDownPlan,
+  plan: Base['plan'],
   { breathingSwingMmHg }: Person,
   pulsePerMinute: number,
   sounding: Levels,
@@ -186,8 +197,37 @@ function rateOf(
   // Past a paradox the cuff is let down slowly on purpose.
   const taught =
     breathingSwingMmHg > F.paradoxMmHg.value ? F.paradoxMmHgPerSecond.value : rules.slowestMmHgPerSecond;
-  const least = Math.min(taught, bestRateOf(rules, pulsePerMinute));
-  return rates.every((rate) => rate < least - RATE_ROOM) ? 'slow' : 'right';
+  const least = Math.min(taught, bestRateOf(rules, pulsePerMinute)) - RATE_ROOM;
+  const within = piecesWithin(plan, sounding);
+  const slowly = within.filter(({ rate }) => rate < least);
+  const mmHgOf = (pieces: typeof within) => pieces.reduce((sum, { mmHg }) => sum + mmHg, 0);
+  // By the way that was gone slowly and not by its time: a stop on the way is one of its own.
+  const isMostly = mmHgOf(slowly) > mmHgOf(within) / 2;
+  return isMostly || rates.every((rate) => rate < least) ? 'slow' : 'right';
+}
+
+/** The pieces of a fall between where the sounds begin and where they end. */
+function piecesWithin(
+  { peakMmHg, fall }: Base['plan'],
+  { systolic, diastolic }: Levels,
+): readonly { readonly mmHg: number; readonly rate: number }[] {
+  let top = peakMmHg;
+  return fall.flatMap(({ mmHgPerSecond, toMmHg }) => {
+    const mmHg = Math.min(top, systolic) - Math.max(toMmHg, diastolic);
+    top = toMmHg;
+    return mmHg > 0 ? [{ mmHg, rate: mmHgPerSecond }] : [];
+  });
+}
+
+function letDownOf(plan: Base['plan'], sounding: Levels): LetDown {
+  const within = piecesWithin(plan, sounding);
+  const seconds = within.reduce((sum, { mmHg, rate }) => sum + mmHg / rate, 0);
+  const mmHg = within.reduce((sum, one) => sum + one.mmHg, 0);
+  return {
+    seconds,
+    mmHgPerSecond: seconds === 0 ? 0 : mmHg / seconds,
+    isLong: seconds > PHYSIOLOGY_FIGURES.sound.congestedAfterSeconds.value,
+  };
 }
 
 /** How fast a plan falls at a pressure, mmHg/s. */

@@ -26,6 +26,8 @@ export const CONDUCT = {
   'breaths-miscounted': 'count-whole-breaths',
   'breaths-window-short': 'count-longer-breaths',
   'not-marked': 'mark-in-time',
+  'first-not-marked': 'mark-in-time',
+  'last-not-marked': 'mark-in-time',
 } as const;
 export type ConductCode = keyof typeof CONDUCT;
 export const CONDUCT_CODES = Object.keys(CONDUCT) as readonly ConductCode[];
@@ -41,13 +43,18 @@ export type Conduct = {
 /** Clocks and the air that still leaves: a rest this little too short is not called one, seconds. */
 const REST_ROOM_SECONDS = 2;
 
-/** What was not done by the protocol taught, the gravest first. Source: bedside handbook 3.4 to 3.10; assessment handbook 13. */
+/**
+ * What was not done by the protocol taught, the gravest first.
+ * @param span the part of the visit that goes with this reading, seconds
+ * Source: bedside handbook 3.4 to 3.10; assessment handbook 13.
+ */
 export function conductOf(
   exercise: Exercise,
   played: Replay,
   judged: Judged,
   base: Base | null,
   { runRules }: DebriefRules,
+  span: readonly [from: number, to: number],
 ): Conduct[] {
   const found: Conduct[] = [];
   const add = (code: ConductCode, figures: Conduct['figures'] = {}) =>
@@ -66,7 +73,7 @@ export function conductOf(
   }
   const held = fall === null || base === null ? null : heldOnTheWay(played, fall, base);
   if (held !== null) add('held-on-the-way', held);
-  const high = base === null ? null : pumpedTooHigh(played, base, runRules.inflation.marginMmHg);
+  const high = base === null ? null : pumpedTooHigh(played, base, runRules.inflation.marginMmHg, span);
   if (high !== null) add('pumped-too-high', high);
   const deficitPerMinute = judged.rates.heartPerMinute - judged.rates.wristPerMinute;
   const isDeficit = deficitPerMinute > COUNT_FIGURES.deficitReportPerMinute.value;
@@ -81,9 +88,12 @@ export function conductOf(
     if (result.nextWindowSeconds !== null)
       add(`${of}-window-short`, { windowSeconds, neededSeconds: result.nextWindowSeconds });
   }
-  const isUnknown = (of: 'systolic' | 'diastolic') =>
+  const isTyped = (of: 'systolic' | 'diastolic') =>
     entered[of] !== null && base?.habits[of].isTimed === false;
-  if (fall !== null && (isUnknown('systolic') || (!isByFeel && isUnknown('diastolic')))) add('not-marked');
+  const [isFirstTyped, isLastTyped] = [isTyped('systolic'), !isByFeel && isTyped('diastolic')];
+  if (fall !== null && isFirstTyped && (isLastTyped || entered.diastolic === null)) add('not-marked');
+  else if (fall !== null && isFirstTyped) add('first-not-marked');
+  else if (fall !== null && isLastTyped) add(entered.systolic === null ? 'not-marked' : 'last-not-marked');
   return found;
 }
 
@@ -141,10 +151,12 @@ function pumpedTooHigh(
   { cuffMmHg, inflations, tracePerSecond }: Replay,
   { sounding }: Base,
   marginMmHg: number,
+  [spanFrom, spanTo]: readonly [from: number, to: number],
 ): { mmHg: number; times: number; neededMmHg: number } | null {
   const neededMmHg = sounding.systolic + marginMmHg;
   const limit = neededMmHg + F.tooHighMmHg.value;
   const tops = inflations.map((from, k) => {
+    if (from < spanFrom || from > spanTo) return 0;
     const to = inflations[k + 1] ?? Infinity;
     let top = 0;
     for (let i = Math.floor(from * tracePerSecond); i < cuffMmHg.length && i < to * tracePerSecond; i++)

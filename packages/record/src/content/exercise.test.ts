@@ -13,7 +13,7 @@ const shown = demonstrate(GOOD_OBSERVER, scenario, 7, PROPER, {
   ...SOUND_INSTRUMENT,
   bladder: bladderFor(scenario.armCm),
 });
-const content = { ...JSON.parse(JSON.stringify(shown)), aids: AIDS };
+const content = { ...JSON.parse(JSON.stringify(shown)), aids: AIDS, judgedBy: { presetVersion: null } };
 const EXERCISE = frame('exercise', content, { book: 'simulated', person: null, round: null });
 const placesIn = (entry: object) => placesOf(readEntry(entry));
 const withContent = (more: object) => placesIn({ ...EXERCISE, content: { ...content, ...more } });
@@ -23,6 +23,35 @@ test('an exercise is read as it was done, and what came of it is the same as bef
   if (!read.ok || read.value.kind !== 'exercise') throw new Error(JSON.stringify(read));
   expect(read.value.content).toEqual(content);
   expect(debrief(read.value.content).reference).toEqual(debrief(shown).reference);
+});
+
+// Source: docs/conventions.md section 9 (a reader accepts every older schema number; the value names its protocol version).
+describe('what was kept before several readings and the protocol were', () => {
+  const { earlier: _, judgedBy: __, ...older } = content;
+  const first = { ...EXERCISE, schema: 1, content: { ...older, schema: 1 } };
+
+  test('is read as one of one reading, of no known protocol, and played again as it was', () => {
+    const read = readEntry(first);
+    if (!read.ok || read.value.kind !== 'exercise') throw new Error(JSON.stringify(read));
+    expect(read.value.content).toEqual({ ...content, earlier: [], judgedBy: null });
+    expect(debrief(read.value.content)).toEqual(debrief(shown));
+  });
+
+  test('is not what is kept now, nor the other way round', () => {
+    expect(placesIn({ ...first, schema: 2 })).toEqual(
+      expect.arrayContaining(['/content/schema', '/content/judgedBy']),
+    );
+    expect(placesIn({ ...EXERCISE, schema: 1 })).not.toEqual([]);
+    expect(placesIn({ ...first, content: { ...older, schema: 1, earlier: [] } })).toEqual([
+      '/content/earlier',
+    ]);
+  });
+});
+
+test('the protocol that it is judged by is named by its hash, or none was chosen', () => {
+  expect(withContent({ judgedBy: { presetVersion: 'ab'.repeat(32) } })).toEqual([]);
+  expect(withContent({ judgedBy: { presetVersion: 'mine' } })).toEqual(['/content/judgedBy/presetVersion']);
+  expect(withContent({ judgedBy: null })).toEqual(['/content/judgedBy']);
 });
 
 describe('nothing of it stands in a chart', () => {

@@ -1,5 +1,5 @@
 import { parseScenario, type Scenario } from '@evenfall/physiology';
-import { type Exercise, parseExercise } from '@evenfall/practice';
+import { EXERCISE_SCHEMA, type Exercise, FIRST_EXERCISE_SCHEMA, parseExercise } from '@evenfall/practice';
 import { z } from 'zod';
 import { refusalsOf } from '../entry/refusals.js';
 
@@ -25,21 +25,72 @@ const aids = z
 export type Aids = z.infer<typeof aids>;
 
 /**
- * One exercise of the practice room: the `Exercise` of `packages/practice`, from which the whole visit is played again,
- * and what helped the ear. Who and when stand in the frame. Nothing that can be worked out from it is kept.
+ * The protocol that an exercise is judged by: the hash of the one that was in force where it was kept; null: none was chosen there.
  */
-export type ExerciseContent = Exercise & { readonly aids: Aids };
+const judgedBy = z
+  .object({
+    presetVersion: z
+      .string()
+      .regex(/^[0-9a-f]{64}$/)
+      .nullable(),
+  })
+  .strict();
+export type JudgedBy = z.infer<typeof judgedBy>;
+
+/**
+ * One exercise of the practice room: the `Exercise` of `packages/practice`, from which the whole visit is played again,
+ * what helped the ear, and by which protocol it is judged. Who and when stand in the frame. Nothing that can be worked out from it
+ * is kept.
+ */
+export type ExerciseContent = Exercise & {
+  readonly aids: Aids;
+  /** Null: it was kept before that was. */
+  readonly judgedBy: JudgedBy | null;
+};
 
 /** Read by `parseExercise`, each thing wrong at its field. */
 export const exerciseContent = z.unknown().transform((given, context): ExerciseContent => {
-  const { aids: helped, ...done } = { ...(given as Record<string, unknown>) };
+  const { aids: helped, judgedBy: by, ...done } = { ...(given as Record<string, unknown>) };
+  const protocol = judgedBy.safeParse(by);
+  const read = exerciseIn(done, helped, EXERCISE_SCHEMA);
+  const fields = [...read.fields, ...(protocol.success ? [] : fieldsOf(protocol.error, by, '/judgedBy'))];
+  refuse(fields, context);
+  return read.value !== null && protocol.success ? { ...read.value, judgedBy: protocol.data } : z.NEVER;
+});
+
+/** Of schema 1: one reading at most, and no protocol. */
+export const firstExerciseContent = z
+  .unknown()
+  .transform((given, context): Omit<ExerciseContent, 'judgedBy'> => {
+    const { aids: helped, ...done } = { ...(given as Record<string, unknown>) };
+    const read = exerciseIn(done, helped, FIRST_EXERCISE_SCHEMA);
+    refuse(read.fields, context);
+    return read.value ?? z.NEVER;
+  });
+
+/** Turns an older content into the newest shape: of schema 1 no earlier reading was kept, and no protocol. */
+export function upgradeExercise(content: unknown, from: number): unknown {
+  if (from !== 1) return content;
+  return { ...(content as object), schema: EXERCISE_SCHEMA, earlier: [], judgedBy: null };
+}
+
+function exerciseIn(done: Record<string, unknown>, helped: unknown, schema: number) {
   const ears = aids.safeParse(helped);
   const read = parseExercise(done);
   const fields = [
-    ...(ears.success ? [] : refusalsOf(ears.error, helped, '/aids')),
-    ...(read.ok ? [] : read.refusals),
-  ].map(({ field }) => field);
+    ...(ears.success ? [] : fieldsOf(ears.error, helped, '/aids')),
+    ...(read.ok ? [] : read.refusals.map(({ field }) => field)),
+    ...(read.ok && done.schema !== schema ? ['/schema'] : []),
+  ];
+  const value = ears.success && read.ok && fields.length === 0 ? { ...read.value, aids: ears.data } : null;
+  return { fields, value };
+}
+
+function fieldsOf(error: z.ZodError, given: unknown, at: string): string[] {
+  return refusalsOf(error, given, at).map(({ field }) => field);
+}
+
+function refuse(fields: readonly string[], context: z.RefinementCtx): void {
   for (const field of fields)
     context.addIssue({ code: 'custom', path: field.split('/').slice(1), message: 'exercise-as-written' });
-  return ears.success && read.ok ? { ...read.value, aids: ears.data } : z.NEVER;
-});
+}

@@ -13,7 +13,7 @@ import { countContent } from './count.js';
 import { countersignedContent } from './countersigned.js';
 import { diaryEndedContent, diaryHandedContent } from './diary.js';
 import { equipmentContent, equipmentEndedContent, gaugeLoggedContent } from './equipment.js';
-import { exerciseContent } from './exercise.js';
+import { exerciseContent, firstExerciseContent, upgradeExercise } from './exercise.js';
 import { factContent, factEndedContent } from './fact.js';
 import { reportedContent } from './reported.js';
 import { firstRoundContent, roundContent, secondRoundContent, upgradeRound } from './round.js';
@@ -92,7 +92,11 @@ export const KINDS = {
   equipment: first(equipmentContent),
   'equipment-ended': first(equipmentEndedContent),
   'gauge-logged': first(gaugeLoggedContent),
-  exercise: first(exerciseContent),
+  exercise: {
+    schemas: { 1: firstExerciseContent, 2: exerciseContent },
+    newest: 2,
+    upgrade: upgradeExercise,
+  },
   scenario: first(scenarioContent),
   'class-session': first(classSessionContent),
   'class-session-ended': first(classSessionEndedContent),

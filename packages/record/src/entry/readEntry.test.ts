@@ -1,5 +1,5 @@
 import { MODEL, PROPER, SCENARIOS, SOUND_INSTRUMENT } from '@evenfall/physiology';
-import { NO_EVIDENCE, NOTHING_ENTERED } from '@evenfall/practice';
+import { EXERCISE_SCHEMA, NO_EVIDENCE, NOTHING_ENTERED } from '@evenfall/practice';
 import { describe, expect, test } from 'vitest';
 import { chartGaugeLog } from '../content/chartGaugeLog.js';
 import { KIND_NAMES, KINDS, type Kind, type KindName } from '../content/kinds.js';
@@ -89,15 +89,16 @@ const CONTENTS: Record<KindName, object> = {
   'kept-by-agreement': { teacherAgrees: true, subjectAgrees: true },
   exercise: {
     ...{
-      schema: 1,
+      schema: EXERCISE_SCHEMA,
       model: MODEL,
       scenario: SCENARIOS[0],
       seed: 7,
       circumstances: PROPER,
       instrument: SOUND_INSTRUMENT,
     },
-    ...{ actions: [], seconds: 12, evidence: NO_EVIDENCE, entered: NOTHING_ENTERED },
+    ...{ actions: [], seconds: 12, earlier: [], evidence: NO_EVIDENCE, entered: NOTHING_ENTERED },
     aids: { hasHearingAid: false, isAmplified: false, isLoudspeakerVoice: false, hadSound: false },
+    judgedBy: { presetVersion: null },
   },
   scenario: {
     scenario: { ...SCENARIOS[0], id: 'own-one', title: 'One of ours (invented)' },

@@ -14,7 +14,7 @@ const shown = demonstrate(GOOD_OBSERVER, scenario, 7, PROPER, {
   ...SOUND_INSTRUMENT,
   bladder: bladderFor(scenario.armCm),
 });
-const CONTENT = { ...JSON.parse(JSON.stringify(shown)), aids: AIDS };
+const CONTENT = { ...JSON.parse(JSON.stringify(shown)), aids: AIDS, judgedBy: { presetVersion: null } };
 
 let database: TestDatabase;
 let clinic: TestClinic;

@@ -1,13 +1,13 @@
-import type { Conduct } from '@evenfall/practice';
+import type { Conduct, DebriefRules } from '@evenfall/practice';
 import { useApp } from '../app/context.js';
 import { conductText } from './conductText.js';
 import { insteadText } from './insteadText.js';
-import { useDebriefRules } from './useDebriefRules.js';
+
+type ConductProps = { readonly conduct: readonly Conduct[]; readonly rules: DebriefRules };
 
 /** What was left out or overdone, whether it cost anything or not, each with one thing to do instead. */
-export function ConductList({ conduct }: { readonly conduct: readonly Conduct[] }) {
+export function ConductList({ conduct, rules }: ConductProps) {
   const { words } = useApp();
-  const rules = useDebriefRules();
   if (conduct.length === 0) return null;
   return (
     <section>

@@ -1,18 +1,19 @@
-import type { Debrief } from '@evenfall/practice';
+import { PHYSIOLOGY_FIGURES } from '@evenfall/physiology';
+import type { Debrief, DebriefRules } from '@evenfall/practice';
+import type { Words } from '@evenfall/words';
 import { useApp } from '../app/context.js';
 import { costRows } from './costRows.js';
 import { insteadText } from './insteadText.js';
-import { useDebriefRules } from './useDebriefRules.js';
+
+type CostsProps = { readonly result: Debrief; readonly rules: DebriefRules };
 
 /** What each fault cost, the dearest first, each with one thing to do instead; the lines add up as they are shown. */
-export function CostsTable({ result }: { readonly result: Debrief }) {
+export function CostsTable({ result, rules }: CostsProps) {
   const { words } = useApp();
-  const rules = useDebriefRules();
   const { costs } = result.costs;
   const cost = (mmHg: number | null) => words.sentence('debrief.cost', { mmHg });
   const { rows, rest, total } = costRows(result);
   const hasGap = costs.some(({ systolic, diastolic }) => systolic === null || diastolic === null);
-  const isUnknown = result.conduct.some(({ code }) => code === 'not-marked');
   if (result.fall === null) return null;
   return (
     <section>
@@ -36,7 +37,10 @@ export function CostsTable({ result }: { readonly result: Debrief }) {
             <tbody>
               {rows.map(({ code, doInstead, systolic, diastolic }) => (
                 <tr key={code}>
-                  <th scope="row">{words.sentence(`debrief.fault-${code}`)}</th>
+                  <th scope="row">
+                    {words.sentence(`debrief.fault-${code}`)}
+                    <LetDownSays code={code} letDown={result.letDown} />
+                  </th>
                   <td data-label={words.sentence('debrief.systolicCost')}>{cost(systolic)}</td>
                   <td data-label={words.sentence('debrief.diastolicCost')}>{cost(diastolic)}</td>
                   <td>{insteadText(doInstead, rules, words)}</td>
@@ -48,7 +52,7 @@ export function CostsTable({ result }: { readonly result: Debrief }) {
                     <th scope="row">{words.sentence('debrief.left')}</th>
                     <td data-label={words.sentence('debrief.systolicCost')}>{cost(rest.systolic)}</td>
                     <td data-label={words.sentence('debrief.diastolicCost')}>{cost(rest.diastolic)}</td>
-                    <td>{words.sentence(isUnknown ? 'debrief.leftUnknown' : 'debrief.leftHint')}</td>
+                    <td>{leftText(result, words)}</td>
                   </tr>
                   <tr className="debrief-total">
                     <th scope="row">{words.sentence('debrief.total')}</th>
@@ -64,5 +68,31 @@ export function CostsTable({ result }: { readonly result: Debrief }) {
         </>
       )}
     </section>
+  );
+}
+
+const LEFT_UNKNOWN = {
+  'not-marked': 'leftUnknown',
+  'first-not-marked': 'leftFirstUnknown',
+  'last-not-marked': 'leftLastUnknown',
+} as const;
+
+/** Whose the rest is: of a number that was typed without a mark that is not known. */
+function leftText({ conduct }: Pick<Debrief, 'conduct'>, words: Words): string {
+  const codes = Object.keys(LEFT_UNKNOWN) as (keyof typeof LEFT_UNKNOWN)[];
+  const unknown = codes.find((code) => conduct.some((one) => one.code === code));
+  return words.sentence(unknown === undefined ? 'debrief.leftHint' : `debrief.${LEFT_UNKNOWN[unknown]}`);
+}
+
+/** Beside a rate that was not the taught one: what it was, and what so long a squeeze does. */
+function LetDownSays({ code, letDown }: { readonly code: string } & Pick<Debrief, 'letDown'>) {
+  const { words } = useApp();
+  if (letDown === null || letDown.seconds === 0 || (code !== 'too-slow' && code !== 'too-fast')) return null;
+  const afterSeconds = PHYSIOLOGY_FIGURES.sound.congestedAfterSeconds.value;
+  return (
+    <span className="small soft debrief-why">
+      {words.sentence('debrief.letDownSays', letDown)}
+      {letDown.isLong ? `; ${words.sentence('debrief.letDownHeld', { afterSeconds })}` : ''}
+    </span>
   );
 }

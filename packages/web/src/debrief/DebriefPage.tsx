@@ -1,4 +1,4 @@
-import type { StoredEntry } from '@evenfall/record';
+import { type StoredEntry, upgradeExercise } from '@evenfall/record';
 import { useCallback } from 'react';
 import { useApp, useKept } from '../app/context.js';
 import { stampText } from '../app/times.js';
@@ -19,7 +19,10 @@ export function DebriefPage({ exercise }: { readonly exercise: string }) {
   const waits = useKept(({ kept }) =>
     kept.waiting.find(({ round, person }) => person === null && round === exercise),
   );
-  const entry = (asked.value?.entry ?? waits?.entries[0] ?? null) as Kept | null;
+  const waiting = waits?.entries[0];
+  const here =
+    waiting === undefined ? null : { ...waiting, content: upgradeExercise(waiting.content, waiting.schema) };
+  const entry = (asked.value?.entry ?? here) as Kept | null;
   const name =
     entry === null ? null : scenarioName(entry.content.scenario.id, entry.content.scenario.title, words);
   const who = asked.value?.agents.find(({ id }) => id === entry?.agent)?.name;

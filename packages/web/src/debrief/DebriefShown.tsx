@@ -1,19 +1,23 @@
 import { pulseDeficit } from '@evenfall/clinical';
 import { MODEL } from '@evenfall/physiology';
 import {
+  asOfEach,
   type Conduct,
   type Cost,
   type Debrief,
   type DebriefRules,
-  debrief,
+  debriefEach,
   oneThingOf,
+  roundOf,
 } from '@evenfall/practice';
 import type { ExerciseContent } from '@evenfall/record';
 import { exerciseFigure } from '@evenfall/report';
-import { useMemo } from 'react';
+import { useMemo, useState } from 'react';
 import { useApp } from '../app/context.js';
 import { FigureShown } from '../away/FigureShown.js';
+import { Choices } from '../parts/Choices.js';
 import { Flags } from '../parts/Flags.js';
+import { VersionMention } from '../protocol/VersionMention.js';
 import { AidsSay } from './AidsSay.js';
 import { ArteryLesson } from './ArteryLesson.js';
 import { ConductList } from './ConductList.js';
@@ -22,44 +26,104 @@ import { conductText } from './conductText.js';
 import { FeltBackSays } from './FeltBackSays.js';
 import { FigureTable } from './FigureTable.js';
 import { insteadText } from './insteadText.js';
+import type { JudgedUnder } from './judgedUnder.js';
 import { LedgerShown } from './LedgerShown.js';
+import { pressureText } from './pressureText.js';
 import { ReplaySound } from './ReplaySound.js';
 import { ResultTable } from './ResultTable.js';
+import { RoundTable } from './RoundTable.js';
 import { RUN_FIGURE } from './runFigure.js';
-import { useDebriefRules } from './useDebriefRules.js';
+import { useJudgedUnder } from './useJudgedUnder.js';
 import { chanceTexts, flagText, verdictText } from './verdict.js';
 
 /** What came of an exercise. One that was practised with another model cannot be played again as it was: then it says so. */
 export function DebriefShown({ exercise }: { readonly exercise: ExerciseContent }) {
   const { words } = useApp();
   if (exercise.model === MODEL) return <Played exercise={exercise} />;
-  const { systolic, muffled, diastolic } = exercise.entered;
-  const numbers = [systolic, muffled, diastolic].filter((one) => one !== null);
+  const wrote = [...exercise.earlier.map(({ entered }) => entered), exercise.entered]
+    .map((entered) => pressureText(entered, words))
+    .filter((one) => one !== null);
   return (
     <div className="debrief">
       <p className="debrief-verdict">
         {words.sentence('debrief.otherModel', { model: exercise.model, now: MODEL })}
       </p>
-      {numbers.length === 0 ? null : (
-        <p>
-          {words.sentence('debrief.wroteSays', {
-            text: numbers.map((one) => words.say.number(one)).join('/'),
-          })}
-        </p>
-      )}
+      {wrote.length === 0 ? null : <p>{words.sentence('debrief.wroteSays', { text: wrote.join(', ') })}</p>}
     </div>
   );
 }
 
-/** Played again from its data alone, at once. */
+/** Played again from its data alone, at once, and judged by the protocol of its day. */
 function Played({ exercise }: { readonly exercise: ExerciseContent }) {
   const { words } = useApp();
-  const rules = useDebriefRules();
-  const result = useMemo(() => debrief(exercise, rules), [exercise, rules]);
+  const under = useJudgedUnder(exercise.judgedBy);
+  if (under === null) return <p className="soft">{words.sentence('app.loading')}</p>;
+  return <Judged exercise={exercise} under={under} />;
+}
+
+type JudgedProps = { readonly exercise: ExerciseContent; readonly under: JudgedUnder };
+
+function Judged({ exercise, under }: JudgedProps) {
+  const { words } = useApp();
+  const { rules } = under;
+  const results = useMemo(() => debriefEach(exercise, rules), [exercise, rules]);
+  const round = useMemo(() => roundOf(exercise, results, rules), [exercise, results, rules]);
+  const [chosen, setChosen] = useState(results.length - 1);
+  const result = results[chosen];
+  const asOf = asOfEach(exercise)[chosen];
+  if (result === undefined || asOf === undefined) return null;
   const flag = flagText(result, exercise.evidence.saysActNow, words);
-  const { fall } = result;
   return (
     <div className="debrief">
+      {round === null ? null : (
+        <section aria-labelledby="debrief-round">
+          <h2 id="debrief-round">{words.sentence('debrief.round')}</h2>
+          {flag === null ? null : <FlagSays flag={flag} />}
+          <RoundTable round={round} rules={rules} />
+          <Choices
+            legend={words.sentence('debrief.roundWhich')}
+            choices={round.readings.map(({ number }) => ({
+              id: String(number),
+              text: words.sentence('debrief.roundReading', { number }),
+            }))}
+            chosen={String(chosen + 1)}
+            onChoose={(id) => setChosen(Number(id) - 1)}
+          />
+        </section>
+      )}
+      <OneReading
+        key={chosen}
+        exercise={{ ...exercise, ...asOf }}
+        result={result}
+        rules={rules}
+        flag={round === null ? flag : null}
+      />
+      <JudgedBySays exercise={exercise} by={under.by} />
+    </div>
+  );
+}
+
+type Flagged = NonNullable<ReturnType<typeof flagText>>;
+
+function FlagSays({ flag }: { readonly flag: Flagged }) {
+  return <p className={flag.isMissed ? 'notice debrief-missed' : 'notice'}>{flag.text}</p>;
+}
+
+type ReadingProps = {
+  /** As of this reading. */
+  readonly exercise: ExerciseContent;
+  readonly result: Debrief;
+  readonly rules: DebriefRules;
+  /** Null: said already, or nothing to say. */
+  readonly flag: Flagged | null;
+};
+
+/** What came of one reading. */
+function OneReading({ exercise, result, rules, flag }: ReadingProps) {
+  const { words } = useApp();
+  const { fall } = result;
+  return (
+    <>
       <section aria-label={words.sentence('debrief.reading')}>
         <p className="debrief-verdict">{verdictText(result, words)}</p>
         {chanceTexts(result, words).map((text) => (
@@ -67,10 +131,8 @@ function Played({ exercise }: { readonly exercise: ExerciseContent }) {
             {text}
           </p>
         ))}
-        {flag === null ? null : (
-          <p className={flag.isMissed ? 'notice debrief-missed' : 'notice'}>{flag.text}</p>
-        )}
-        <OneThing result={result} />
+        {flag === null ? null : <FlagSays flag={flag} />}
+        <OneThing result={result} rules={rules} />
         <ResultTable result={result} />
         <FeltBackSays feltBack={result.feltBack} />
         <AidsSay exercise={exercise} />
@@ -91,19 +153,44 @@ function Played({ exercise }: { readonly exercise: ExerciseContent }) {
           />
         </section>
       )}
-      <CostsTable result={result} />
-      <ConductList conduct={result.conduct} />
+      <CostsTable result={result} rules={rules} />
+      <ConductList conduct={result.conduct} rules={rules} />
       <LedgerShown result={result} />
       <Others result={result} />
       {fall === null ? null : <ArteryLesson result={{ ...result, fall }} />}
-    </div>
+    </>
   );
 }
 
-/** The one change that would do most. Source: assessment handbook 14 (one thing to change). */
-function OneThing({ result: { costs, conduct, entered } }: { readonly result: Debrief }) {
+/** By which protocol all of it is judged. */
+function JudgedBySays({
+  exercise: { judgedBy },
+  by,
+}: {
+  readonly exercise: ExerciseContent;
+  readonly by: JudgedUnder['by'];
+}) {
   const { words } = useApp();
-  const rules = useDebriefRules();
+  const version = judgedBy?.presetVersion ?? null;
+  const says = { none: 'judgedByNone', now: 'judgedByNow', 'not-here': 'judgedByNotHere' } as const;
+  return (
+    <p className="small soft">
+      {by === 'version' && version !== null ? (
+        <>
+          {words.sentence('debrief.judgedByVersion')} <VersionMention version={version} />
+        </>
+      ) : (
+        words.sentence(`debrief.${says[by === 'version' ? 'none' : by]}`)
+      )}
+    </p>
+  );
+}
+
+type OneThingProps = { readonly result: Debrief; readonly rules: DebriefRules };
+
+/** The one change that would do most. Source: assessment handbook 14 (one thing to change). */
+function OneThing({ result: { costs, conduct, entered }, rules }: OneThingProps) {
+  const { words } = useApp();
   const one = oneThingOf(costs, conduct);
   if (one === null) {
     if (entered.systolic === null && entered.diastolic === null) return null;

@@ -153,7 +153,12 @@ function Row({ row, place, judged }: RowProps) {
           : `${shown(row.systolic, words)}/${shown(row.diastolic, words)}`}
       </span>
       {errors === null || isNothing ? null : (
-        <span className="soft">{words.sentence('debrief.errorShort', errors)}</span>
+        <span className="soft">
+          {errors.averaged === null
+            ? ''
+            : `${words.sentence('debrief.errorOfAverage', { readings: errors.averaged })} `}
+          {words.sentence('debrief.errorShort', errors)}
+        </span>
       )}
     </li>
   );

@@ -1,6 +1,6 @@
 import type { Judged } from '@evenfall/practice';
+import { resultRows } from '@evenfall/practice';
 import { useApp } from '../app/context.js';
-import { resultRows } from './resultRows.js';
 
 /** What was written beside what was true and what was to be had. */
 export function ResultTable({ result }: { readonly result: Judged }) {

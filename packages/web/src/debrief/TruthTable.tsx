@@ -1,17 +1,27 @@
 import { pulseDeficit } from '@evenfall/clinical';
-import { type Exercise, judge } from '@evenfall/practice';
+import { type DebriefRules, judgeEach, resultRows, roundOf } from '@evenfall/practice';
+import type { ExerciseContent } from '@evenfall/record';
 import { useMemo } from 'react';
 import { useApp } from '../app/context.js';
-import { resultRows } from './resultRows.js';
-import { useDebriefRules } from './useDebriefRules.js';
+import { RoundTable } from './RoundTable.js';
+import { useJudgedUnder } from './useJudgedUnder.js';
 import { chanceTexts, verdictText } from './verdict.js';
 
+type ExerciseProps = { readonly exercise: ExerciseContent };
+
 /** At the end of an exercise: what was written, what was to be had at that moment and what is true on average; by the same judgement as the debrief. */
-export function TruthTable({ exercise }: { readonly exercise: Exercise }) {
+export function TruthTable({ exercise }: ExerciseProps) {
+  const under = useJudgedUnder(exercise.judgedBy);
+  return under === null ? null : <Truths exercise={exercise} rules={under.rules} />;
+}
+
+function Truths({ exercise, rules }: ExerciseProps & { readonly rules: DebriefRules }) {
   const { words } = useApp();
   const say = words.sentence;
-  const rules = useDebriefRules();
-  const judged = useMemo(() => judge(exercise, rules), [exercise, rules]);
+  const all = useMemo(() => judgeEach(exercise, rules), [exercise, rules]);
+  const round = useMemo(() => roundOf(exercise, all, rules), [exercise, all, rules]);
+  const judged = all.at(-1);
+  if (judged === undefined) return null;
   const { entered, rates } = judged;
   const { apexPerMinute = null, pulsePerMinute } = entered;
   const rate = (perMinute: number | null) =>
@@ -25,10 +35,16 @@ export function TruthTable({ exercise }: { readonly exercise: Exercise }) {
       : pulseDeficit(apexPerMinute, pulsePerMinute, false).deficitPerMinute;
   return (
     <>
-      <p className="debrief-verdict">{verdictText(judged, words)}</p>
-      {chanceTexts(judged, words).map((text) => (
-        <p key={text}>{text}</p>
-      ))}
+      {round === null ? (
+        <>
+          <p className="debrief-verdict">{verdictText(judged, words)}</p>
+          {chanceTexts(judged, words).map((text) => (
+            <p key={text}>{text}</p>
+          ))}
+        </>
+      ) : (
+        <RoundTable round={round} rules={rules} />
+      )}
       <div className="trend-scroll">
         <table className="truth-table">
           <thead>
@@ -40,7 +56,7 @@ export function TruthTable({ exercise }: { readonly exercise: Exercise }) {
             </tr>
           </thead>
           <tbody>
-            {resultRows(judged).map(({ of, isMuffled, written, had, truth }) => (
+            {(round === null ? resultRows(judged) : []).map(({ of, isMuffled, written, had, truth }) => (
               <tr key={of}>
                 <th scope="row">{say(isMuffled ? 'debrief.muffledRow' : `debrief.${of}`)}</th>
                 <td>{written === null ? say('practice.nothing') : words.say.number(written)}</td>

@@ -9,6 +9,8 @@ export function conductText({ code, figures }: Conduct, words: Words): string {
     case 'nothing-to-hear':
     case 'felt-not-first':
     case 'not-marked':
+    case 'first-not-marked':
+    case 'last-not-marked':
       return words.sentence(`debrief.conduct-${code}`);
     default:
       return words.sentence(`debrief.conduct-${code}`, figures);

@@ -1,11 +1,13 @@
 import type { ExerciseRow } from '@evenfall/api';
 import { MODEL } from '@evenfall/physiology';
-import { type DebriefRules, type Exercise, judge } from '@evenfall/practice';
+import { type DebriefRules, type Exercise, judgeEach, resultRows, roundOf } from '@evenfall/practice';
+import { type ExerciseContent, NOTHING_CHOSEN } from '@evenfall/record';
 import type { ErrorDrawn } from '@evenfall/report';
 import { useEffect, useState } from 'react';
 import { useApp } from '../app/context.js';
-import { resultRows } from './resultRows.js';
-import { useDebriefRules } from './useDebriefRules.js';
+import { rulesAmong } from '../chart/useRulesOf.js';
+import { loadRules } from '../server/load.js';
+import { judgedUnder } from './judgedUnder.js';
 
 /** The newest of them: each is played again to be judged. */
 const MOST = 20;
@@ -17,18 +19,40 @@ export type Judged = {
     readonly diastolic: number | null;
     readonly withinMmHg: number;
     readonly isAccepted: ErrorDrawn['isAccepted'];
+    /** Of so many readings it is the average; null: it is of the last one. */
+    readonly averaged: number | null;
   };
 };
 
-/** What an exercise was off by from what was to be had, played again. */
-export function errorsOf(exercise: Exercise, rules: DebriefRules): Judged['errors'] {
-  const judged = judge(exercise, rules);
+/** What an exercise was off by from what was to be had, played again: the average of its round, else its last reading. */
+export function errorsOf(exercise: Exercise, rules: DebriefRules): Judged['errors'] | null {
+  const all = judgeEach(exercise, rules);
+  const judged = all.at(-1);
+  if (judged === undefined) return null;
+  const { withinMmHg } = judged.accepted;
+  const round = roundOf(exercise, all, rules);
+  const [first, second] = round?.average ?? [];
+  if (
+    round !== null &&
+    first !== undefined &&
+    second !== undefined &&
+    first.had !== null &&
+    second.had !== null
+  )
+    return {
+      systolic: first.written - first.had,
+      diastolic: second.written - second.had,
+      withinMmHg,
+      isAccepted: { systolic: first.isAccepted, diastolic: second.isAccepted },
+      averaged: round.readings.filter(({ isAveraged }) => isAveraged).length,
+    };
   const [systolic, diastolic] = resultRows(judged);
   return {
     systolic: systolic?.error ?? null,
     diastolic: diastolic?.error ?? null,
-    withinMmHg: judged.accepted.withinMmHg,
+    withinMmHg,
     isAccepted: { systolic: judged.accepted.systolic, diastolic: judged.accepted.diastolic },
+    averaged: null,
   };
 }
 
@@ -38,22 +62,33 @@ export function useErrors(rows: readonly ExerciseRow[]): {
   /** All of them were looked at. */
   readonly isDone: boolean;
 } {
-  const { server } = useApp();
-  const rules = useDebriefRules();
+  const app = useApp();
   const [judged, setJudged] = useState<readonly Judged[]>([]);
   const [isDone, setDone] = useState(false);
   useEffect(() => {
     let isOver = false;
+    const { server, store } = app;
+    /** Each by the protocol of its day; those of the place are asked for once, where it is not the one in force. */
+    const rulesFor = async ({ judgedBy }: ExerciseContent) => {
+      const version = judgedBy?.presetVersion ?? null;
+      const isOther = version !== null && store.get().known.inForce.value?.presetVersion !== version;
+      if (isOther && store.get().known.rules.is === 'asked') await loadRules(app);
+      const { inForce, rules } = store.get().known;
+      return judgedUnder(judgedBy, inForce.value ?? NOTHING_CHOSEN, rulesAmong(inForce.value, rules.value))
+        .rules;
+    };
     const judge = async () => {
       for (const row of rows.slice(0, MOST).toReversed()) {
         const answer = await server.call('readExercise', { params: { exercise: row.id } });
         if (isOver) return;
         if (!answer.ok) continue;
-        const exercise = answer.value.entry.content as Exercise;
+        const exercise = answer.value.entry.content as ExerciseContent;
         // Another model plays another visit: nothing of that can be held against a hand.
         if (exercise.model !== MODEL) continue;
-        const errors = errorsOf(exercise, rules);
-        setJudged((before) => [...before.filter((one) => one.row.id !== row.id), { row, errors }]);
+        const errors = errorsOf(exercise, await rulesFor(exercise));
+        if (isOver) return;
+        if (errors !== null)
+          setJudged((before) => [...before.filter((one) => one.row.id !== row.id), { row, errors }]);
       }
       setDone(true);
     };
@@ -61,6 +96,6 @@ export function useErrors(rows: readonly ExerciseRow[]): {
     return () => {
       isOver = true;
     };
-  }, [rows, server, rules]);
+  }, [rows, app]);
   return { judged, isDone };
 }

@@ -1,8 +1,7 @@
 import { bladderFor, PROPER, type Scenario, SOUND_INSTRUMENT, scenarioOf } from '@evenfall/physiology';
-import { type Debrief, debrief, demonstrate, GOOD_OBSERVER } from '@evenfall/practice';
+import { type Debrief, debrief, demonstrate, GOOD_OBSERVER, resultRows } from '@evenfall/practice';
 import { wordsFor } from '@evenfall/words';
 import { describe, expect, test } from 'vitest';
-import { resultRows } from './resultRows.js';
 import { chanceTexts, flagText, verdictText } from './verdict.js';
 
 const words = wordsFor('en');

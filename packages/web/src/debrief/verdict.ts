@@ -1,6 +1,6 @@
 import type { Judged } from '@evenfall/practice';
+import { resultRows } from '@evenfall/practice';
 import type { Words } from '@evenfall/words';
-import { resultRows } from './resultRows.js';
 
 /** Whether a reading is accepted, in a sentence. */
 export function verdictText({ accepted }: Pick<Judged, 'accepted'>, words: Words): string {

@@ -16,7 +16,7 @@ import { blankFromMarks } from './blankFromMarks.js';
 import { arteryY, heldAt } from './drawing/placing.js';
 import { type Ears, FRESH_EARS, keepEars, noiseHeard, readEars } from './ears.js';
 import { devicePictures, RoomEngine } from './engine.js';
-import { LONGEST_SECONDS } from './exerciseOf.js';
+import { LONGEST_SECONDS, withReadingKept } from './exerciseOf.js';
 import { feltSince } from './feltSince.js';
 import { GiveUp } from './GiveUp.js';
 import { breathDbfs, type PieceAt } from './heardBreath.js';
@@ -323,7 +323,7 @@ function Exercise({ draft, put, change, keepQuietly, forget }: ExerciseProps) {
   useEffect(() => {
     // The screen of the reading leads on by itself, or back to the cuff where that is changed.
     if (step === 'numbers' && isReadingIn) {
-      change((was) => ({ ...was, runFrom: was.writtenFrom ?? null }));
+      change(withReadingKept);
       to('written');
     } else if (step === 'numbers' && isToRoom) to('room');
   }, [step, isReadingIn, isToRoom, to, change]);

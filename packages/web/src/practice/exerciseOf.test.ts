@@ -1,11 +1,11 @@
 import { parseRun } from '@evenfall/clinical';
 import { type Scenario, scenarioOf } from '@evenfall/physiology';
 import { parseExercise } from '@evenfall/practice';
-import { NOTHING_CHOSEN } from '@evenfall/record';
+import { KINDS, NOTHING_CHOSEN } from '@evenfall/record';
 import { expect, test } from 'vitest';
 import { begunPractice } from './begin.js';
 import { NO_AIDS } from './ears.js';
-import { exerciseOf } from './exerciseOf.js';
+import { EXERCISE_ENTRY_SCHEMA, exerciseOf, withReadingKept } from './exerciseOf.js';
 import type { PracticeDraft } from './keptPractice.js';
 
 const ID = (n: number) => `00000000-0000-7000-8000-${String(n).padStart(12, '0')}`;
@@ -27,7 +27,7 @@ function written(draft: PracticeDraft): PracticeDraft {
     ],
   });
   if (!run.ok) throw new Error('no run');
-  const pressure = { ...draft.round.pressure, values: [{ run: run.value }] };
+  const pressure = { ...draft.round.pressure, values: [{ entry: ID(7), run: run.value }] };
   return { ...draft, round: { ...draft.round, pressure } } as unknown as PracticeDraft;
 }
 
@@ -40,11 +40,49 @@ test('a reading stays with the inflation it was written of, however often the cu
 test.each([0, 19, 199, 200, 24_000, 239_999, 240_000, 240_001, 252_000])(
   'a visit of %i ticks is one that can be kept',
   (tick) => {
-    const { aids: _, ...exercise } = exerciseOf(
-      { ...BEGUN, visit: { ...BEGUN.visit, tick } },
-      NOTHING_CHOSEN,
-    );
+    const {
+      aids: _,
+      judgedBy: __,
+      ...exercise
+    } = exerciseOf({ ...BEGUN, visit: { ...BEGUN.visit, tick } }, NOTHING_CHOSEN);
     expect(parseExercise(exercise)).toMatchObject({ ok: true });
     expect(exercise.seconds).toBe(Math.min(1200, Math.max(1, tick / 200)));
   },
 );
+
+// docs/conventions.md section 9: evidence keeps what was done.
+test('every reading is kept, each with the inflation that it was written of', () => {
+  const one = withReadingKept({ ...written(BEGUN), writtenFrom: 42 });
+  const [first] = one.round.pressure.values;
+  if (first === undefined) throw new Error('no reading');
+  const more = ([systolic, diastolic]: readonly [number, number], n: number) => ({
+    ...first,
+    entry: ID(n),
+    run: {
+      ...first.run,
+      moments: first.run.moments.map((moment, k) => ({ ...moment, mmHg: k === 0 ? systolic : diastolic })),
+    },
+  });
+  const values = [first, more([122, 78], 8)];
+  const two = withReadingKept({
+    ...one,
+    writtenFrom: 131,
+    round: { ...one.round, pressure: { ...one.round.pressure, values } },
+  });
+  const kept = exerciseOf(
+    { ...two, peakSeconds: 300, visit: { ...BEGUN.visit, tick: 70_000 } },
+    NOTHING_CHOSEN,
+  );
+  expect(kept.earlier).toMatchObject([
+    { startSeconds: 42, entered: { systolic: 118, muffled: null, diastolic: 76 } },
+  ]);
+  expect(kept.evidence.run?.startSeconds).toBe(131);
+  expect(kept.entered).toMatchObject({ systolic: 122, diastolic: 78 });
+});
+
+test('the protocol in force is kept by its name, and the entry has the newest schema', () => {
+  const presetVersion = 'ab'.repeat(32);
+  expect(exerciseOf(BEGUN, { ...NOTHING_CHOSEN, presetVersion }).judgedBy).toEqual({ presetVersion });
+  expect(exerciseOf(BEGUN, NOTHING_CHOSEN).judgedBy).toEqual({ presetVersion: null });
+  expect(KINDS.exercise.newest).toBe(EXERCISE_ENTRY_SCHEMA);
+});

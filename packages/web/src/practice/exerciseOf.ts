@@ -1,24 +1,35 @@
 import type { Run } from '@evenfall/clinical';
 import { MODEL } from '@evenfall/physiology';
-import { ACTION_LIMITS, type Counted, type Entered } from '@evenfall/practice';
+import {
+  ACTION_LIMITS,
+  type Counted,
+  type EarlierReading,
+  type Entered,
+  EXERCISE_SCHEMA,
+} from '@evenfall/practice';
 import type { ExerciseContent, InForce } from '@evenfall/record';
 import { chartedRate } from '../round/chartedRate.js';
 import { isVoidValue, type SignDraft } from '../round/draft.js';
 import type { PracticeDraft } from './keptPractice.js';
 
+/** The schema number of the entry of an exercise. */
+export const EXERCISE_ENTRY_SCHEMA = 2;
+
 /** What is kept of an exercise that is over: what was done and written, and nothing that can be worked out from it. */
 export function exerciseOf(draft: PracticeDraft, inForce: InForce): ExerciseContent {
   const { visit, round } = draft;
   const { tick, ...played } = visit;
-  const run = round.pressure.values.at(-1)?.run ?? null;
+  const readings = readingsIn(draft);
+  const last = readings.at(-1) ?? null;
   const apex = draft.apex === undefined ? null : countedIn(draft.apex, draft.countedFrom.apex ?? null);
   return {
-    schema: 1,
+    schema: EXERCISE_SCHEMA,
     model: MODEL,
     ...played,
     seconds: Math.min(LONGEST_SECONDS, Math.max(SHORTEST_SECONDS, tick / TICKS_A_SECOND)),
+    earlier: readings.slice(0, -1),
     evidence: {
-      run: run === null ? null : { startSeconds: draft.runFrom ?? draft.peakSeconds ?? 0, run },
+      run: last === null ? null : { startSeconds: last.startSeconds, run: last.run },
       pulse: countedIn(round.pulse, draft.countedFrom.pulse),
       breaths: countedIn(round.breaths, draft.countedFrom.breaths),
       ...(apex === null ? {} : { apex }),
@@ -26,22 +37,42 @@ export function exerciseOf(draft: PracticeDraft, inForce: InForce): ExerciseCont
       wasShown: draft.wasShown,
       thresholdDb: draft.thresholdDb,
     },
-    entered: { ...pressureOf(run), ...ratesOf(draft, inForce) },
+    entered: { ...(last?.entered ?? NO_PRESSURE), ...ratesOf(draft, inForce) },
     aids: draft.aids,
+    judgedBy: { presetVersion: inForce.presetVersion },
   };
+}
+
+const NO_PRESSURE = { systolic: null, muffled: null, diastolic: null } as const;
+
+/** Every reading that was made, in order, each with the highest point of the cuff before it, seconds of the visit. */
+function readingsIn({ round, runsFrom, runFrom, peakSeconds }: PracticeDraft): readonly EarlierReading[] {
+  const { values } = round.pressure;
+  return values.map(({ entry, run }, k) => {
+    const ofLast = k === values.length - 1 ? (runFrom ?? peakSeconds) : null;
+    return { startSeconds: runsFrom?.[entry] ?? ofLast ?? 0, run, entered: pressureOf(run) };
+  });
+}
+
+/** The last reading belongs to the inflation that it was written of, however often the cuff goes up afterwards. */
+export function withReadingKept(draft: PracticeDraft): PracticeDraft {
+  const runFrom = draft.writtenFrom ?? null;
+  const entry = draft.round.pressure.values.at(-1)?.entry;
+  const runsFrom = entry === undefined ? draft.runsFrom : { ...draft.runsFrom, [entry]: runFrom };
+  return { ...draft, runFrom, ...(runsFrom === undefined ? {} : { runsFrom }) };
 }
 
 const TICKS_A_SECOND = 200;
 /** A visit that is left at once is kept as one of a second; at the longest that can be kept, the room ends it. */
 export const [SHORTEST_SECONDS, LONGEST_SECONDS] = ACTION_LIMITS.seconds;
 
-function pressureOf(run: Run | null): Pick<Entered, 'systolic' | 'muffled' | 'diastolic'> {
+function pressureOf(run: Run): Pick<Entered, 'systolic' | 'muffled' | 'diastolic'> {
   const at = (...what: Run['moments'][number]['what'][]) =>
-    run?.moments.find((one) => what.includes(one.what))?.mmHg ?? null;
+    run.moments.find((one) => what.includes(one.what))?.mmHg ?? null;
   return {
     systolic: at('first sound', 'pulse back'),
     muffled: at('muffled'),
-    diastolic: run?.moments.findLast(({ what }) => what === 'last sound')?.mmHg ?? null,
+    diastolic: run.moments.findLast(({ what }) => what === 'last sound')?.mmHg ?? null,
   };
 }
 

@@ -1,7 +1,6 @@
 import { type Scenario, scenarioOf } from '@evenfall/physiology';
-import { debrief, type Exercise, showing } from '@evenfall/practice';
+import { debrief, type Exercise, resultRows, showing } from '@evenfall/practice';
 import { expect, test } from 'vitest';
-import { resultRows } from '../debrief/resultRows.js';
 import { heldAgainst, saidOff } from './heldAgainst.js';
 
 const heard = ({ entered }: Exercise) => ({

@@ -1,5 +1,5 @@
 import type { Judged } from '@evenfall/practice';
-import { resultRows } from '../debrief/resultRows.js';
+import { resultRows } from '@evenfall/practice';
 import type { Said } from './said.js';
 
 /** Two numbers, mmHg; null: there is none. */

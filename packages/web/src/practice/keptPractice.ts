@@ -40,6 +40,8 @@ export type PracticeDraft = {
   /** The highest point before the reading that is being written, and before the one that was kept, seconds of the visit. */
   readonly writtenFrom?: number | null;
   readonly runFrom?: number | null;
+  /** The same of each reading, by its entry. */
+  readonly runsFrom?: Readonly<Record<string, number | null>>;
   /** Whether the chest piece lies on the chest, to hear the breath. */
   readonly isOnChest?: boolean;
   /** Whether the tape was round the arm, the cuff on it, where the pulse was lost while pumping. */

@@ -1,14 +1,14 @@
 import { judge, wasLookedUp } from '@evenfall/practice';
 import { type EntryFrame, NOTHING_CHOSEN } from '@evenfall/record';
+import type { Words } from '@evenfall/words';
 import { useMemo, useState } from 'react';
 import { Link } from 'wouter';
 import { useApp, useKept } from '../../app/context.js';
 import { TruthTable } from '../../debrief/TruthTable.js';
 import { WhoMeasures } from '../../people/WhoMeasures.js';
-import { WRITTEN_SCHEMA } from '../../round/entries.js';
 import { signed } from '../../round/waiting.js';
 import { useMeasuring } from '../../signIn/useAccess.js';
-import { exerciseOf } from '../exerciseOf.js';
+import { EXERCISE_ENTRY_SCHEMA, exerciseOf } from '../exerciseOf.js';
 import type { PracticeDraft } from '../keptPractice.js';
 import { readingsOf } from '../readingsOf.js';
 import { StepHeading } from '../StepHeading.js';
@@ -54,7 +54,7 @@ export function DonePanel({ draft, change, onKept, onMore }: DoneProps) {
       id: draft.exercise,
       book: 'simulated',
       kind: 'exercise',
-      schema: WRITTEN_SCHEMA,
+      schema: EXERCISE_ENTRY_SCHEMA,
       person: null,
       round: null,
       session: null,

@@ -54,6 +54,44 @@ export const debrief = {
   by: (f: { name: string; when: string }) => `By ${f.name}, ${f.when}`,
   invented: 'An invented person',
 
+  judgedByVersion: 'Judged by the protocol that was in force when this was kept:',
+  judgedByNone: 'Judged by the general rules: when this was kept no protocol was chosen here.',
+  judgedByNow:
+    'This was kept before the protocol of its day was kept with it: judged by what is in force here now.',
+  judgedByNotHere:
+    'The protocol that this was kept under is not among those of this place: judged by what is in force here now.',
+
+  round: 'Your readings as a round',
+  roundBy: (f: { rule: string }) => `Averaged by the rule of the protocol: ${f.rule}.`,
+  roundByGeneral: (f: { rule: string }) =>
+    `No protocol was chosen, so they are averaged by the general rule: ${f.rule}.`,
+  roundReading: (f: { number: number }, say: Say) => `Reading ${say.number(f.number)}`,
+  roundColumn: 'Reading',
+  roundWrote: 'You wrote',
+  roundHad: 'To be had then',
+  roundTruth: 'True on average',
+  roundAverage: 'Average',
+  isAveraged: 'in the average',
+  'notAveraged-rule': 'not in the average by this rule',
+  'notAveraged-other-arm': 'not in the average: the other arm',
+  'notAveraged-other-posture': 'not in the average: sat otherwise',
+  'notAveraged-other-site': 'not in the average: another place',
+  'notAveraged-standing': 'not in the average: on the feet',
+  averageOf: (f: { numbers: string; count: number }, say: Say) =>
+    `of ${say.form(f.count, { one: 'reading', other: 'readings' })} ${f.numbers}`,
+  acceptedBoth: 'yes',
+  acceptedOne: (f: Parts) => `${f.part} only`,
+  averageYes: (f: { withinMmHg: number; systolic: number; diastolic: number }, say: Say) =>
+    `Your average lies ${signed(f.systolic, say)}/${signed(f.diastolic, say)} mmHg from the best that was to be had of the same readings: accepted, within ${say.short(f.withinMmHg)} mmHg.`,
+  averageNot: (f: { withinMmHg: number; systolic: number; diastolic: number }, say: Say) =>
+    `Your average lies ${signed(f.systolic, say)}/${signed(f.diastolic, say)} mmHg from the best that was to be had of the same readings: not accepted yet, further than ${say.short(f.withinMmHg)} mmHg.`,
+  averageNothing: 'Of one of these readings nothing was to be had, so the average is not judged.',
+  averageTruth: (f: { systolic: number; diastolic: number }, say: Say) =>
+    `From what is true on average it lies ${signed(f.systolic, say)}/${signed(f.diastolic, say)} mmHg.`,
+  averageNone: 'By this rule there is no average of these readings.',
+  roundNeeds: 'What the rule asks for',
+  roundWhich: 'Look at one reading',
+
   reading: 'Your reading',
   number: 'Number',
   wrote: 'You wrote',
@@ -140,10 +178,18 @@ export const debrief = {
   left: 'the rest',
   leftHint: 'nobody’s fault: an ordinary reaction, rounding, and the beats that were met',
   leftUnknown: 'not known: the sounds were not marked in time',
+  leftFirstUnknown:
+    'systolic: not known, it was typed without a mark; diastolic: nobody’s fault, an ordinary reaction, rounding, and the beats that were met',
+  leftLastUnknown:
+    'systolic: nobody’s fault, an ordinary reaction, rounding, and the beats that were met; diastolic: not known, it was typed without a mark',
   total: 'yours minus what was to be had',
   costsSum:
     'Each line is the average of twenty falls begun within five seconds of yours; the rest is what this one fall made different.',
   noFaults: 'Nothing that was done wrong moved them.',
+  letDownSays: (f: { seconds: number; mmHgPerSecond: number }, say: Say) =>
+    `${say.number(f.mmHgPerSecond, 1)} mmHg a second from where the sounds begin to where they end: ${say.number(f.seconds)} s`,
+  letDownHeld: (f: { afterSeconds: number }, say: Say) =>
+    `over ${say.number(f.afterSeconds)} s blood gathers in the arm: the sounds become softer, and the last one comes at a higher number`,
 
   'fault-too-little-rest': 'Too little rest before',
   'fault-talking': 'Talking during the reading',
@@ -247,6 +293,10 @@ export const debrief = {
     `Breaths counted for ${seconds(f, 'windowSeconds', say)}, where ${seconds(f, 'neededSeconds', say)} are due`,
   'conduct-not-marked':
     'When each sound was heard was not marked, so what was ear, eye or memory cannot be told apart',
+  'conduct-first-not-marked':
+    'Only your last sound was marked in time, and your diastolic is judged by that mark; your systolic was typed without one, so of it what was ear, eye or memory cannot be told apart',
+  'conduct-last-not-marked':
+    'Only your first sound was marked in time, and your systolic is judged by that mark; your diastolic was typed without one, so of it what was ear, eye or memory cannot be told apart',
   'do-tell-at-once': 'Tell somebody at once, by your own local procedure.',
   'do-three-numbers': 'Where the sounds go on, write three numbers: first, muffled, last.',
   'do-by-feel': 'Take the systolic by feel, and say so.',
@@ -405,6 +455,7 @@ export const debrief = {
     f.isAccepted === null
       ? 'nothing written'
       : `${f.isAccepted ? 'yes' : 'no'}, limit ${say.short(f.withinMmHg)} mmHg`,
+  errorOfAverage: (f: { readings: number }, say: Say) => `average of ${say.number(f.readings)} readings`,
   errorNumber: (f: { number: number }, say: Say) => say.number(f.number),
   errorShort: (f: { systolic: number | null; diastolic: number | null }, say: Say) =>
     `off by ${f.systolic === null ? '–' : signed(f.systolic, say, 0)}/${f.diastolic === null ? '–' : signed(f.diastolic, say, 0)}`,

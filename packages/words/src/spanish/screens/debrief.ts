@@ -48,6 +48,44 @@ export const debrief: Reworded<typeof english> = {
   by: (f) => `De ${f.name}, ${f.when}`,
   invented: 'Una persona inventada',
 
+  judgedByVersion: 'Juzgado por el protocolo que regía cuando se guardó:',
+  judgedByNone:
+    'Juzgado por las reglas generales: cuando se guardó no se había elegido aquí ningún protocolo.',
+  judgedByNow:
+    'Se guardó antes de que se guardara con él el protocolo de su día: se juzga por lo que rige aquí ahora.',
+  judgedByNotHere:
+    'El protocolo con el que se guardó no está entre los de este lugar: se juzga por lo que rige aquí ahora.',
+
+  round: 'Sus lecturas como toma completa',
+  roundBy: (f) => `Promediadas por la regla del protocolo: ${f.rule}.`,
+  roundByGeneral: (f) =>
+    `No se había elegido ningún protocolo, así que se promedian por la regla general: ${f.rule}.`,
+  roundReading: (f, say) => `Lectura ${say.number(f.number)}`,
+  roundColumn: 'Lectura',
+  roundWrote: 'Usted escribió',
+  roundHad: 'Se podía obtener',
+  roundTruth: 'Verdadero de media',
+  roundAverage: 'Promedio',
+  isAveraged: 'en el promedio',
+  'notAveraged-rule': 'no entra en el promedio por esta regla',
+  'notAveraged-other-arm': 'no entra en el promedio: el otro brazo',
+  'notAveraged-other-posture': 'no entra en el promedio: otra postura',
+  'notAveraged-other-site': 'no entra en el promedio: otro lugar',
+  'notAveraged-standing': 'no entra en el promedio: de pie',
+  averageOf: (f, say) => `de ${say.form(f.count, { one: 'la lectura', other: 'las lecturas' })} ${f.numbers}`,
+  acceptedBoth: 'sí',
+  acceptedOne: (f) => `solo la ${f.part}`,
+  averageYes: (f, say) =>
+    `Su promedio está a ${signed(f.systolic, say)}/${signed(f.diastolic, say)} mmHg de lo mejor que se podía obtener en las mismas lecturas: aceptado, a no más de ${say.short(f.withinMmHg)} mmHg.`,
+  averageNot: (f, say) =>
+    `Su promedio está a ${signed(f.systolic, say)}/${signed(f.diastolic, say)} mmHg de lo mejor que se podía obtener en las mismas lecturas: todavía no aceptado, a más de ${say.short(f.withinMmHg)} mmHg.`,
+  averageNothing: 'En una de estas lecturas no se podía obtener nada, así que el promedio no se juzga.',
+  averageTruth: (f, say) =>
+    `De lo verdadero de media está a ${signed(f.systolic, say)}/${signed(f.diastolic, say)} mmHg.`,
+  averageNone: 'Por esta regla no hay promedio de estas lecturas.',
+  roundNeeds: 'Lo que pide la regla',
+  roundWhich: 'Mirar una lectura',
+
   reading: 'Su lectura',
   number: 'Número',
   wrote: 'Usted escribió',
@@ -130,10 +168,18 @@ export const debrief: Reworded<typeof english> = {
   left: 'el resto',
   leftHint: 'no es falta de nadie: una reacción corriente, el redondeo y los latidos que tocaron',
   leftUnknown: 'no se sabe: los ruidos no se marcaron a tiempo',
+  leftFirstUnknown:
+    'sistólica: no se sabe, se escribió sin marca; diastólica: no es falta de nadie, una reacción corriente, el redondeo y los latidos que tocaron',
+  leftLastUnknown:
+    'sistólica: no es falta de nadie, una reacción corriente, el redondeo y los latidos que tocaron; diastólica: no se sabe, se escribió sin marca',
   total: 'lo suyo menos lo que se podía obtener',
   costsSum:
     'Cada línea es la media de veinte desinflados empezados a no más de cinco segundos del suyo; el resto es lo que este tuvo de distinto.',
   noFaults: 'Nada que se hiciera mal los movió.',
+  letDownSays: (f, say) =>
+    `${say.number(f.mmHgPerSecond, 1)} mmHg por segundo desde donde empiezan los ruidos hasta donde acaban: ${say.number(f.seconds)} s`,
+  letDownHeld: (f, say) =>
+    `pasados ${say.number(f.afterSeconds)} s la sangre se acumula en el brazo: los ruidos se debilitan y el último llega en un número más alto`,
 
   'fault-too-little-rest': 'Poco reposo antes',
   'fault-talking': 'Se habló durante la lectura',
@@ -236,6 +282,10 @@ export const debrief: Reworded<typeof english> = {
     `Las respiraciones se contaron ${seconds(f, 'windowSeconds', say)}, cuando tocan ${seconds(f, 'neededSeconds', say)}`,
   'conduct-not-marked':
     'No se marcó cuándo se oyó cada ruido, así que no se puede separar oído, ojo y memoria',
+  'conduct-first-not-marked':
+    'Solo se marcó a tiempo su último ruido, y su diastólica se juzga por esa marca; la sistólica se escribió sin marca, así que de ella no se puede separar qué fue del oído, del ojo o de la memoria',
+  'conduct-last-not-marked':
+    'Solo se marcó a tiempo su primer ruido, y su sistólica se juzga por esa marca; la diastólica se escribió sin marca, así que de ella no se puede separar qué fue del oído, del ojo o de la memoria',
   'do-tell-at-once': 'Avise a alguien enseguida, según el procedimiento de su lugar.',
   'do-three-numbers': 'Donde los ruidos siguen, escriba tres números: primero, apagado, último.',
   'do-by-feel': 'Tome la sistólica por palpación, y dígalo.',
@@ -384,6 +434,7 @@ export const debrief: Reworded<typeof english> = {
     f.isAccepted === null
       ? 'nada escrito'
       : `${f.isAccepted ? 'sí' : 'no'}, límite ${say.short(f.withinMmHg)} mmHg`,
+  errorOfAverage: (f, say) => `promedio de ${say.number(f.readings)} lecturas`,
   errorNumber: (f, say) => say.number(f.number),
   errorShort: (f, say) =>
     `desvío ${f.systolic === null ? '–' : signed(f.systolic, say, 0)}/${f.diastolic === null ? '–' : signed(f.diastolic, say, 0)}`,

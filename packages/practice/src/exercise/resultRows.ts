@@ -1,4 +1,4 @@
-import type { Judged } from '@evenfall/practice';
+import type { Judged } from './debrief.js';
 
 /** One number of a reading beside what was to be had and what was true. `had` null: nothing was to be heard; `written` null: none was written. */
 export type ResultRow = {

@@ -1,0 +1,135 @@
+import type { DebriefRules, ReadingOfRound, ResultRow, RoundOfReadings } from '@evenfall/practice';
+import type { Words } from '@evenfall/words';
+import { useApp } from '../app/context.js';
+import { Flags } from '../parts/Flags.js';
+
+type RoundProps = { readonly round: RoundOfReadings; readonly rules: DebriefRules };
+
+/** Every reading of a visit beside what was to be had and what was true, and what the protocol makes of them. */
+export function RoundTable({ round, rules }: RoundProps) {
+  const { words } = useApp();
+  const { readings, average, why, needs } = round;
+  const { rule, isGeneral } = rules.roundRules.readings;
+  const used = readings.filter(({ isAveraged }) => isAveraged).map(({ number }) => words.say.number(number));
+  const [systolic, diastolic] = average;
+  return (
+    <>
+      <p className="small soft">
+        {words.sentence(isGeneral === true ? 'debrief.roundByGeneral' : 'debrief.roundBy', {
+          rule: words.title('readings', rule),
+        })}
+      </p>
+      <table className="debrief-table debrief-result debrief-round">
+        <caption className="unseen">{words.sentence('debrief.round')}</caption>
+        <thead>
+          <tr>
+            {(['roundColumn', 'roundWrote', 'roundHad', 'roundTruth', 'accepted'] as const).map((key) => (
+              <th key={key} scope="col">
+                {words.sentence(`debrief.${key}`)}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {readings.map((one) => (
+            <tr key={one.number}>
+              <th scope="row">
+                {words.sentence('debrief.roundReading', { number: one.number })}
+                <span className="small soft">
+                  {placeOf(one, words)}
+                  <br />
+                  {inAverage(one, words)}
+                </span>
+              </th>
+              <td>{pair(one.rows, ({ written }) => written, words)}</td>
+              <td>{pair(one.rows, ({ had }) => had, words)}</td>
+              <td>{pair(one.rows, ({ truth }) => truth, words)}</td>
+              <td>{acceptedText(one.rows, words)}</td>
+            </tr>
+          ))}
+          {systolic === undefined || diastolic === undefined ? null : (
+            <tr className="debrief-total">
+              <th scope="row">
+                {words.sentence('debrief.roundAverage')}
+                <span className="small soft">
+                  {words.sentence('debrief.averageOf', {
+                    numbers: words.say.allOf(used),
+                    count: used.length,
+                  })}
+                </span>
+              </th>
+              <td>{pair(average, ({ written }) => written, words)}</td>
+              <td>{pair(average, ({ had }) => had, words)}</td>
+              <td>{pair(average, ({ truth }) => truth, words)}</td>
+              <td>{acceptedText(average, words)}</td>
+            </tr>
+          )}
+        </tbody>
+      </table>
+      <AverageSays round={round} />
+      {needs.length === 0 && why.length === 0 ? null : (
+        <>
+          <h3>{words.sentence('debrief.roundNeeds')}</h3>
+          <Flags flags={[...why, ...needs]} />
+        </>
+      )}
+    </>
+  );
+}
+
+/** How far the average lies from what was to be had of the same readings, and from what is true. */
+function AverageSays({ round: { average, withinMmHg } }: Pick<RoundProps, 'round'>) {
+  const { words } = useApp();
+  const [systolic, diastolic] = average;
+  if (systolic === undefined || diastolic === undefined)
+    return <p>{words.sentence('debrief.averageNone')}</p>;
+  const isKnown = systolic.had !== null && diastolic.had !== null;
+  const isAccepted = systolic.isAccepted && diastolic.isAccepted;
+  return (
+    <p>
+      {isKnown
+        ? words.sentence(isAccepted ? 'debrief.averageYes' : 'debrief.averageNot', {
+            withinMmHg,
+            systolic: systolic.written - (systolic.had ?? 0),
+            diastolic: diastolic.written - (diastolic.had ?? 0),
+          })
+        : words.sentence('debrief.averageNothing')}{' '}
+      {words.sentence('debrief.averageTruth', {
+        systolic: systolic.written - systolic.truth,
+        diastolic: diastolic.written - diastolic.truth,
+      })}
+    </p>
+  );
+}
+
+function placeOf({ arm, posture }: ReadingOfRound, words: Words): string {
+  return words.sentence('pressure.placeIs', {
+    side: words.sentence(`pressure.${arm}Side`),
+    site: words.sentence('pressure.upper-armSite'),
+    posture: words.sentence(posture === 'standing' ? 'pressure.standPosture' : 'pressure.sitPosture'),
+  });
+}
+
+function inAverage({ isAveraged, leftOut }: ReadingOfRound, words: Words): string {
+  return words.sentence(isAveraged ? 'debrief.isAveraged' : `debrief.notAveraged-${leftOut ?? 'rule'}`);
+}
+
+function pair<R>(rows: readonly R[], of: (row: R) => number | null, { say }: Words): string {
+  const shown = rows.map((row) => {
+    const one = of(row);
+    return one === null ? '–' : say.number(one);
+  });
+  return shown.join('/');
+}
+
+/** Of both numbers in a word or two; a dash where nothing was written. */
+function acceptedText(rows: readonly Pick<ResultRow, 'of' | 'isAccepted'>[], { sentence }: Words): string {
+  const judged = rows.filter(({ isAccepted }) => isAccepted !== null);
+  const yes = judged.filter(({ isAccepted }) => isAccepted === true);
+  if (judged.length === 0) return '–';
+  if (yes.length === judged.length) return sentence('debrief.acceptedBoth');
+  const [one] = yes;
+  return one === undefined
+    ? sentence('debrief.isNotAccepted')
+    : sentence('debrief.acceptedOne', { part: sentence(`debrief.${one.of}`) });
+}

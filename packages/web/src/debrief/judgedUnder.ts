@@ -1,0 +1,20 @@
+import type { DebriefRules } from '@evenfall/practice';
+import type { InForce, JudgedBy, RulesOf } from '@evenfall/record';
+
+/**
+ * By which rules an exercise is judged, and which these are: those of the protocol that was kept with it (`version`), the general
+ * ones where none was chosen (`none`), those in force here now where none was kept with it (`now`) or that one is not here
+ * (`not-here`).
+ */
+export type JudgedUnder = {
+  readonly rules: DebriefRules;
+  readonly by: 'version' | 'none' | 'now' | 'not-here';
+};
+
+/** @param rulesOf the rules of a version kept here; of null the general ones */
+export function judgedUnder(judgedBy: JudgedBy | null, inForce: InForce, rulesOf: RulesOf): JudgedUnder {
+  if (judgedBy === null) return { rules: inForce, by: 'now' };
+  const rules = rulesOf(judgedBy.presetVersion);
+  if (rules === null) return { rules: inForce, by: 'not-here' };
+  return { rules, by: judgedBy.presetVersion === null ? 'none' : 'version' };
+}

@@ -3,7 +3,8 @@ import { scaleLinear } from 'd3-scale';
 import { element, type Svg } from '../svg/svg.js';
 import { type Drawing, drawn, type Figure, type Mark } from './figure.js';
 import { PAPER } from './paint.js';
-import { keyLines, label, line, markShape, SMALL_LINE, TEXT, wrapped } from './parts.js';
+import { label, line, markShape } from './parts.js';
+import { SCREEN_DROP, SCREEN_TEXT } from './screenText.js';
 
 /** What became of one exercise, mmHg over (under 0: below) what was to be had; null: no number. `name` says which and when. */
 export type ErrorDrawn = {
@@ -21,7 +22,9 @@ function bothOf({ systolic, diastolic }: ErrorDrawn['isAccepted']): boolean | nu
 }
 
 const USUAL: Drawing = { id: 'errors', width: 640, height: 240, paint: PAPER };
-const MARGIN = { left: 46, right: 14, top: 14, bottom: 54 } as const;
+const MARGIN = { left: 54, right: 12, top: 14, bottom: 30 } as const;
+/** Numbers of columns stand no closer than this. */
+const NUMBER_WIDTH = 20;
 const LEAST_MMHG = 15;
 const STEP_MMHG = 5;
 /** Most of an error that is drawn to scale; what is further off stands at the edge and its number says it. */
@@ -36,9 +39,8 @@ export function errorsFigure(
 ): Figure {
   const drawing = { ...USUAL, ...how };
   const { width, height, paint } = drawing;
-  const key = wrapped(words.sentence('debrief.errorsKey'), width - MARGIN.left, TEXT.small);
   const [left, right, top] = [MARGIN.left, width - MARGIN.right, MARGIN.top];
-  const bottom = height - MARGIN.bottom - (key.length - 1) * SMALL_LINE;
+  const bottom = height - MARGIN.bottom;
   const values = errors
     .flatMap(({ systolic, diastolic }) => [systolic, diastolic])
     .filter((one) => one !== null);
@@ -50,14 +52,15 @@ export function errorsFigure(
   const y = scaleLinear([-limit, limit], [bottom, top]).clamp(true);
   const column = Math.min(COLUMN.most, (right - left) / Math.max(1, errors.length));
   const x = (k: number) => left + column * (k + 0.5);
+  const every = Math.max(1, Math.ceil(NUMBER_WIDTH / column));
   const step = limit > 25 ? 2 * STEP_MMHG : STEP_MMHG;
   const grid: Svg[] = [];
   for (let mmHg = -step * Math.floor(limit / step); mmHg <= limit; mmHg += step) {
     grid.push(line([left, y(mmHg), right, y(mmHg)], paint.grid, 0.6, null, 'figure-grid'));
     grid.push(
-      label(words.sentence('debrief.signedWhole', { mmHg }), left - 5, y(mmHg) + 3.5, paint, {
+      label(words.sentence('debrief.signedWhole', { mmHg }), left - 5, y(mmHg) + SCREEN_DROP, paint, {
         anchor: 'end',
-        size: TEXT.small,
+        size: SCREEN_TEXT.small,
       }),
     );
   }
@@ -81,11 +84,15 @@ export function errorsFigure(
     ),
     ...grid,
     line([left, y(0), right, y(0)], paint.ink, 1, null, 'figure-axis'),
-    ...errors.map((_, k) =>
-      label(words.sentence('debrief.errorNumber', { number: k + 1 }), x(k), bottom + 20, paint, {
-        anchor: 'middle',
-        size: TEXT.small,
-      }),
+    ...errors.flatMap((_, k) =>
+      (errors.length - 1 - k) % every === 0
+        ? [
+            label(words.sentence('debrief.errorNumber', { number: k + 1 }), x(k), bottom + 20, paint, {
+              anchor: 'middle',
+              size: SCREEN_TEXT.small,
+            }),
+          ]
+        : [],
     ),
     ...errors.flatMap(({ key: name, systolic, diastolic, withinMmHg }, k) => [
       ...(systolic === null
@@ -114,11 +121,11 @@ export function errorsFigure(
           ]),
       ...(systolic === null && diastolic === null ? [markShape('cross', x(k), y(0), true, paint, name)] : []),
     ]),
-    label(words.sentence('debrief.errorAxis'), 11, (top + bottom) / 2, paint, {
+    label(words.sentence('debrief.errorAxis'), 14, (top + bottom) / 2, paint, {
       anchor: 'middle',
+      size: SCREEN_TEXT.usual,
       turned: true,
     }),
-    ...keyLines(key, left, height, paint),
   ]);
   const marks: Mark[] = errors.map((one, k) => ({
     key: one.key,

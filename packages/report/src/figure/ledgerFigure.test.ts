@@ -1,6 +1,6 @@
 import { wordsFor } from '@evenfall/words';
 import { expect, test } from 'vitest';
-import { withClass } from '../../testing/svgParts.js';
+import { elementsOf, withClass } from '../../testing/svgParts.js';
 import { errorsFigure } from './errorsFigure.js';
 import { ledgerFigure } from './ledgerFigure.js';
 
@@ -51,7 +51,7 @@ test.each([3, 10, 19, 41, 77])(
       words,
       { width: 330 },
     );
-    const bottom = drawn.height - 26 + 12;
+    const bottom = drawn.height - 26 + 14;
     const places = [...drawn.svg.matchAll(/<text x="([\d.]+)" y="([\d.]+)"[^>]*>(\d+)<\/text>/g)]
       .filter(([, , y]) => Math.abs(Number(y) - bottom) < 0.1)
       .map(([, x]) => Number(x));
@@ -82,4 +82,47 @@ test('an error at the edge of what is accepted is full, one just beyond it open;
   expect(table.rows[3]?.[3]).toBe('nothing written');
   // The list of the page names each by its number under the figure.
   expect(svg).toContain('>4</text>');
+});
+
+// By eye on a screen of 390 pixels: letters of less than 11 are guessed at. Source: no source, decision of this project.
+test.each([320, 350, 1050, 1280])('%i pixels wide no letter is under 11 pixels, and none is cut', (width) => {
+  const longest = 'where the cuff was at the beat';
+  const steps = [{ key: 'a', label: longest, mmHg: 12 }];
+  const errors = Array.from({ length: 20 }, (_, k) => ({
+    ...{ key: `e${k}`, name: `exercise ${k}`, systolic: 3 * k - 20, diastolic: k, withinMmHg: 5 },
+    isAccepted: { systolic: true, diastolic: true },
+  }));
+  const drawings = [
+    ledgerFigure({ component: 'systolic', truth: 110, entered: 122, steps }, words, { width }),
+    errorsFigure(errors, words, { width, height: 260 }),
+  ];
+  for (const { svg, height } of drawings) {
+    const texts = elementsOf(svg).filter(({ name }) => name === 'text');
+    expect(texts.length).toBeGreaterThan(4);
+    for (const { at, text } of texts) {
+      const size = Number(at['font-size']);
+      expect(size).toBeGreaterThanOrEqual(11);
+      if (at.transform !== undefined) continue;
+      // A letter is no wider than 0.62 of its size on the mean: the page's font is narrower.
+      const wide = text.length * size * 0.62;
+      const anchor = { start: 0, middle: 0.5, end: 1 }[at['text-anchor'] ?? 'start'] ?? 0;
+      const from = Number(at.x) - anchor * wide;
+      expect(from).toBeGreaterThan(-1);
+      expect(from + wide).toBeLessThan(width + 1);
+      expect(Number(at.y)).toBeLessThan(height);
+    }
+  }
+});
+
+test('twenty exercises on a phone: no two of their numbers touch, and the newest has its own', () => {
+  const errors = Array.from({ length: 20 }, (_, k) => ({
+    ...{ key: `e${k}`, name: `exercise ${k}`, systolic: 1, diastolic: 1, withinMmHg: 5 },
+    isAccepted: { systolic: true, diastolic: true },
+  }));
+  const { svg } = errorsFigure(errors, words, { width: 350, height: 260 });
+  const places = elementsOf(svg)
+    .filter(({ name, at, text }) => name === 'text' && at['text-anchor'] === 'middle' && /^\d+$/.test(text))
+    .map(({ at, text }) => [Number(at.x), text] as const);
+  expect(places.at(-1)?.[1]).toBe('20');
+  for (const [i, [x]] of places.slice(1).entries()) expect(x - (places[i]?.[0] ?? 0)).toBeGreaterThan(15);
 });

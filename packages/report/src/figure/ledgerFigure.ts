@@ -3,7 +3,8 @@ import { type ScaleLinear, scaleLinear } from 'd3-scale';
 import { element, type Svg } from '../svg/svg.js';
 import { type Drawing, drawn, type Figure, type Mark } from './figure.js';
 import { PAPER } from './paint.js';
-import { label, line, TEXT } from './parts.js';
+import { label, line, wrapped } from './parts.js';
+import { SCREEN_DROP, SCREEN_TEXT } from './screenText.js';
 
 /** One step of an error, mmHg, with its name in words. */
 export type LedgerStep = { readonly key: string; readonly label: string; readonly mmHg: number };
@@ -17,7 +18,11 @@ export type LedgerDrawn = {
 };
 
 const USUAL = { id: 'ledger', width: 480, paint: PAPER } as const;
-const ROW = 26;
+const ROW = 30;
+/** Between a name and the staircase. */
+const NAME_GAP = 6;
+/** Between the lines of a name that does not go on one. */
+const NAME_LINE = 12;
 const MARGIN = { right: 62, top: 10, bottom: 26 } as const;
 /** Share of the width for the names; the rest is the staircase. */
 const NAMES = 0.46;
@@ -76,10 +81,22 @@ export function ledgerFigure(
     words.sentence('debrief.ledgerSays', { component: name, truth, entered, error: entered - truth }),
     ...steps.map(says),
   ].join(' ');
+  const nameOf = (text: string, y: number): Svg[] => {
+    const lines = wrapped(text, left - NAME_GAP, SCREEN_TEXT.small);
+    return lines.map((one, k) =>
+      label(one, 0, y + SCREEN_DROP + (k - (lines.length - 1) / 2) * NAME_LINE, paint, {
+        size: SCREEN_TEXT.small,
+      }),
+    );
+  };
   const end = (row: number, text: string, mmHg: number, kind: string): Svg[] => [
-    label(text, 0, yOf(row) + 3.5, paint, { isBold: true }),
+    label(text, 0, yOf(row) + SCREEN_DROP, paint, { isBold: true, size: SCREEN_TEXT.usual }),
     line([x(mmHg), yOf(row) - ROW / 2 + 3, x(mmHg), yOf(row) + ROW / 2 - 3], paint.ink, 2.4, null, `figure-end is-${kind}`), // biome-ignore format: one thought
-    label(words.say.number(mmHg, 1), width - 2, yOf(row) + 3.5, paint, { anchor: 'end', isBold: true }),
+    label(words.say.number(mmHg, 1), width - 2, yOf(row) + SCREEN_DROP, paint, {
+      anchor: 'end',
+      isBold: true,
+      size: SCREEN_TEXT.usual,
+    }),
   ];
   const bars = walked.flatMap(({ key, label: text, mmHg, from, to }, k): Svg[] => {
     const row = k + 1;
@@ -87,7 +104,7 @@ export function ledgerFigure(
     const [x0, x1] = [Math.min(x(from), x(to)), Math.max(x(from), x(to))];
     const isUp = mmHg >= 0;
     return [
-      label(text, 0, y + 3.5, paint),
+      ...nameOf(text, y),
       line([x(from), y - ROW / 2 - BAR / 2, x(from), y + BAR / 2], paint.muted, 0.7, '2 2', 'figure-join'),
       element('rect', {
         x: x0,
@@ -99,7 +116,7 @@ export function ledgerFigure(
         'stroke-width': 0.8,
         class: `figure-step ${isUp ? 'is-up' : 'is-down'} key-${key}`,
       }),
-      label(signed(mmHg), width - 2, y + 3.5, paint, { anchor: 'end' }),
+      label(signed(mmHg), width - 2, y + SCREEN_DROP, paint, { anchor: 'end', size: SCREEN_TEXT.usual }),
     ];
   });
   const last = steps.length + 1;
@@ -122,7 +139,10 @@ export function ledgerFigure(
     ]),
     ...ticksOf(x, right - left).flatMap((mmHg) => [
       line([x(mmHg), MARGIN.top, x(mmHg), bottom], paint.grid, 0.6, null, 'figure-grid'),
-      label(words.say.short(mmHg), x(mmHg), bottom + 12, paint, { anchor: 'middle', size: TEXT.small }),
+      label(words.say.short(mmHg), x(mmHg), bottom + 14, paint, {
+        anchor: 'middle',
+        size: SCREEN_TEXT.small,
+      }),
     ]),
     line([left, bottom, right, bottom], paint.ink, 0.8, null, 'figure-axis'),
     ...end(0, words.sentence('debrief.truthRow'), truth, 'truth'),

@@ -1,6 +1,6 @@
 import { wordsFor } from '@evenfall/words';
 import { expect, test } from 'vitest';
-import { withClass } from '../../testing/svgParts.js';
+import { elementsOf, withClass } from '../../testing/svgParts.js';
 import { estimateText, type PlanRow, planFigure } from './planFigure.js';
 
 const words = wordsFor('en-GB');
@@ -30,3 +30,23 @@ test('numbers are said with their errors, shares in percent, and what is not kno
   expect(svg).not.toMatch(/NaN|Infinity/);
   expect(table.rows).toEqual([]);
 });
+
+// By eye on a screen of 390 pixels: letters of less than 11 are guessed at. Source: no source, decision of this project.
+test.each([350, 1050])(
+  '%i pixels wide each name stands over its row, in letters that can be read',
+  (width) => {
+    const { svg, marks, height } = planFigure(ROWS, words, { width });
+    const texts = elementsOf(svg).filter(({ name }) => name === 'text');
+    for (const { at } of texts) expect(Number(at['font-size'])).toBeGreaterThanOrEqual(11);
+    const nameY = (text: string) => Number(texts.find((one) => one.text === text)?.at.y);
+    const [bias, , within] = marks;
+    expect(nameY('bias')).toBeLessThan((bias?.y ?? 0) - 5);
+    expect(nameY('within')).toBeLessThan((within?.y ?? 0) - 5);
+    expect(nameY('within')).toBeGreaterThan((bias?.y ?? 0) + 5);
+    for (const { x, y } of marks) {
+      expect(x).toBeGreaterThan(0);
+      expect(x).toBeLessThan(width);
+      expect(y).toBeLessThan(height);
+    }
+  },
+);

@@ -3,7 +3,8 @@ import { scaleLinear } from 'd3-scale';
 import { element, type Svg } from '../svg/svg.js';
 import { type Drawing, drawn, type Figure, type Mark } from './figure.js';
 import { PAPER } from './paint.js';
-import { keyLines, label, line, SMALL_LINE, TEXT, wrapped } from './parts.js';
+import { label, line } from './parts.js';
+import { SCREEN_TEXT } from './screenText.js';
 
 /** An estimate with its Monte Carlo error; null: nobody had a number. */
 export type Estimate = { readonly value: number | null; readonly standardError: number | null };
@@ -18,18 +19,20 @@ export type PlanRow = {
 };
 
 const USUAL = { id: 'plan', width: 640, paint: PAPER } as const;
-const ROW = 30;
-const MARGIN = { right: 14, top: 8, axis: 22 } as const;
-const NAMES = 0.4;
+/** A row is its name over its estimates, so that both have the whole width, on a phone too. */
+const ROW = 46;
+const NAME_DROP = 15;
+const ESTIMATES_DROP = 31;
+const MARGIN = { side: 14, top: 4, axis: 22 } as const;
 const LEAST_SPAN = { mmHg: 4, share: 0.1 } as const;
 /** So many standard errors on either side hold the long-run value in 19 studies of 20. */
 const WIDE = 1.96;
 const APART = 5;
 
-/** How high the figure of so many rows is, its key left out. */
+/** How high the figure of these rows is. */
 export function planHeight(rows: readonly PlanRow[]): number {
   const units = new Set(rows.map(({ unit }) => unit)).size;
-  return MARGIN.top + ROW * rows.length + units * (MARGIN.axis + 14) + 2 * SMALL_LINE;
+  return MARGIN.top + ROW * rows.length + units * (MARGIN.axis + 14);
 }
 
 /** What two ways of measuring get wrong, side by side on the same people: full for the first, open for the second. */
@@ -40,7 +43,7 @@ export function planFigure(
 ): Figure {
   const drawing: Drawing = { ...USUAL, ...how, height: planHeight(rows) };
   const { width, height, paint } = drawing;
-  const [left, right] = [Math.round(width * NAMES), width - MARGIN.right];
+  const [left, right] = [0, width];
   const parts: Svg[] = [];
   const marks: Mark[] = [];
   let top: number = MARGIN.top;
@@ -49,18 +52,18 @@ export function planFigure(
     if (own.length === 0) continue;
     const ends = own.flatMap(({ first, second }) => [first, second].flatMap(endsOf));
     const [low, high] = [Math.min(0, ...ends), Math.max(LEAST_SPAN[unit], ...ends)];
-    const x = scaleLinear([low, high], [left + 4, right - 4]).nice(5);
+    const x = scaleLinear([low, high], [left + MARGIN.side, right - MARGIN.side]).nice(5);
     const bottom = top + own.length * ROW;
     for (const tick of x.ticks(5)) {
       parts.push(line([x(tick), top, x(tick), bottom], paint.grid, 0.6, null, 'figure-grid'));
       const text = unit === 'share' ? words.say.percent(tick) : words.say.short(tick);
-      parts.push(label(text, x(tick), bottom + 12, paint, { anchor: 'middle', size: TEXT.small }));
+      parts.push(label(text, x(tick), bottom + 15, paint, { anchor: 'middle', size: SCREEN_TEXT.small }));
     }
     parts.push(line([x(0), top, x(0), bottom], paint.ink, 0.9, null, 'figure-zero'));
     parts.push(line([left, bottom, right, bottom], paint.ink, 0.8, null, 'figure-axis'));
     own.forEach((row, k) => {
-      const y = top + ROW * k + ROW / 2;
-      parts.push(label(row.label, 0, y + 3.5, paint));
+      const y = top + ROW * k + ESTIMATES_DROP;
+      parts.push(label(row.label, 0, top + ROW * k + NAME_DROP, paint, { size: SCREEN_TEXT.usual }));
       const places = [
         ['first', row.first, row.second === null ? y : y - APART],
         ['second', row.second, y + APART],
@@ -93,11 +96,7 @@ export function planFigure(
   }
   const title = words.sentence('plan.figure');
   const description = [title, ...marks.map(({ text }) => text)].join(' ');
-  const key = wrapped(words.sentence('plan.figureKey'), width, TEXT.small);
-  const svg = drawn(drawing, title, description, words.say.locale, [
-    ...parts,
-    ...keyLines(key.slice(0, 2), 0, height, paint),
-  ]);
+  const svg = drawn(drawing, title, description, words.say.locale, parts);
   return {
     svg,
     width,

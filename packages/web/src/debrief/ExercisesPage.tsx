@@ -109,6 +109,7 @@ function Made({ rows }: { readonly rows: readonly ExerciseRow[] }) {
         <section>
           <h2>{words.sentence('debrief.errorsFigure')}</h2>
           <FigureShown name="errors" height={HEIGHT} draw={(how) => errorsFigure(errors, words, how)} />
+          <p className="small soft">{words.sentence('debrief.errorsKey')}</p>
           <FigureTable
             title={words.sentence('debrief.errorsTable')}
             table={errorsFigure(errors, words).table}
@@ -139,6 +140,8 @@ type RowProps = {
 function Row({ row, place, judged }: RowProps) {
   const { words } = useApp();
   const errors = judged[place]?.errors ?? null;
+  // Of several readings it is their average, where there is one.
+  const written = errors?.averaged == null ? row : errors.written;
   const isNothing = row.systolic === null && row.diastolic === null;
   return (
     <li>
@@ -150,13 +153,11 @@ function Row({ row, place, judged }: RowProps) {
       <span>
         {isNothing
           ? words.sentence('debrief.notWritten')
-          : `${shown(row.systolic, words)}/${shown(row.diastolic, words)}`}
+          : `${shown(written.systolic, words)}/${shown(written.diastolic, words)}`}
       </span>
       {errors === null || isNothing ? null : (
         <span className="soft">
-          {errors.averaged === null
-            ? ''
-            : `${words.sentence('debrief.errorOfAverage', { readings: errors.averaged })} `}
+          {whichText(errors, words)}
           {words.sentence('debrief.errorShort', errors)}
         </span>
       )}
@@ -165,6 +166,12 @@ function Row({ row, place, judged }: RowProps) {
 }
 
 type Words = ReturnType<typeof useApp>['words'];
+
+/** Which of several readings the numbers are of; nothing where there was one. */
+function whichText({ averaged, readings }: Judged['errors'], words: Words): string {
+  if (averaged !== null) return `${words.sentence('debrief.errorOfAverage', { readings: averaged })} `;
+  return readings > 1 ? `${words.sentence('debrief.errorOfLast', { readings })} ` : '';
+}
 
 function shown(mmHg: number | null, { say }: Words): string {
   return mmHg === null ? '–' : say.number(mmHg);

@@ -1,4 +1,10 @@
-import type { DebriefRules, ReadingOfRound, ResultRow, RoundOfReadings } from '@evenfall/practice';
+import type {
+  DebriefRules,
+  ReadingOfRound,
+  ResultRow,
+  RoundAverage,
+  RoundOfReadings,
+} from '@evenfall/practice';
 import type { Words } from '@evenfall/words';
 import { useApp } from '../app/context.js';
 import { Flags } from '../parts/Flags.js';
@@ -19,7 +25,7 @@ export function RoundTable({ round, rules }: RoundProps) {
           rule: words.title('readings', rule),
         })}
       </p>
-      <table className="debrief-table debrief-result debrief-round">
+      <table className="debrief-table debrief-round">
         <caption className="unseen">{words.sentence('debrief.round')}</caption>
         <thead>
           <tr>
@@ -41,10 +47,16 @@ export function RoundTable({ round, rules }: RoundProps) {
                   {inAverage(one, words)}
                 </span>
               </th>
-              <td>{pair(one.rows, ({ written }) => written, words)}</td>
-              <td>{pair(one.rows, ({ had }) => had, words)}</td>
-              <td>{pair(one.rows, ({ truth }) => truth, words)}</td>
-              <td>{acceptedText(one.rows, words)}</td>
+              <td data-label={words.sentence('debrief.roundWrote')}>
+                {pair(one.rows, ({ written }) => written, words)}
+              </td>
+              <td data-label={words.sentence('debrief.roundHad')}>
+                {pair(one.rows, ({ had }) => had, words)}
+              </td>
+              <td data-label={words.sentence('debrief.roundTruth')}>
+                {pair(one.rows, ({ truth }) => truth, words)}
+              </td>
+              <td data-label={words.sentence('debrief.accepted')}>{acceptedText(one.rows, words)}</td>
             </tr>
           ))}
           {systolic === undefined || diastolic === undefined ? null : (
@@ -58,10 +70,16 @@ export function RoundTable({ round, rules }: RoundProps) {
                   })}
                 </span>
               </th>
-              <td>{pair(average, ({ written }) => written, words)}</td>
-              <td>{pair(average, ({ had }) => had, words)}</td>
-              <td>{pair(average, ({ truth }) => truth, words)}</td>
-              <td>{acceptedText(average, words)}</td>
+              <td data-label={words.sentence('debrief.roundWrote')}>
+                {pair(average, ({ written }) => written, words)}
+              </td>
+              <td data-label={words.sentence('debrief.roundHad')}>
+                {pair(average, ({ had }) => had, words)}
+              </td>
+              <td data-label={words.sentence('debrief.roundTruth')}>
+                {pair(average, ({ truth }) => truth, words)}
+              </td>
+              <td data-label={words.sentence('debrief.accepted')}>{acceptedText(average, words)}</td>
             </tr>
           )}
         </tbody>
@@ -83,23 +101,37 @@ function AverageSays({ round: { average, withinMmHg } }: Pick<RoundProps, 'round
   const [systolic, diastolic] = average;
   if (systolic === undefined || diastolic === undefined)
     return <p>{words.sentence('debrief.averageNone')}</p>;
-  const isKnown = systolic.had !== null && diastolic.had !== null;
-  const isAccepted = systolic.isAccepted && diastolic.isAccepted;
-  return (
-    <p>
-      {isKnown
-        ? words.sentence(isAccepted ? 'debrief.averageYes' : 'debrief.averageNot', {
-            withinMmHg,
-            systolic: systolic.written - (systolic.had ?? 0),
-            diastolic: diastolic.written - (diastolic.had ?? 0),
-          })
-        : words.sentence('debrief.averageNothing')}{' '}
-      {words.sentence('debrief.averageTruth', {
-        systolic: systolic.written - systolic.truth,
-        diastolic: diastolic.written - diastolic.truth,
-      })}
-    </p>
-  );
+  const texts =
+    systolic.had === null || diastolic.had === null
+      ? [words.sentence('debrief.averageNothing')]
+      : [
+          words.sentence('debrief.averageOff', {
+            systolic: systolic.written - systolic.had,
+            diastolic: diastolic.written - diastolic.had,
+          }),
+          averageVerdict(systolic, diastolic, withinMmHg, words),
+        ];
+  const truth = words.sentence('debrief.averageTruth', {
+    systolic: systolic.written - systolic.truth,
+    diastolic: diastolic.written - diastolic.truth,
+  });
+  return <p>{[...texts, truth].join(' ')}</p>;
+}
+
+function averageVerdict(
+  systolic: RoundAverage,
+  diastolic: RoundAverage,
+  withinMmHg: number,
+  { sentence }: Words,
+): string {
+  if (systolic.isAccepted === diastolic.isAccepted)
+    return sentence(systolic.isAccepted ? 'debrief.averageYes' : 'debrief.averageNot', { withinMmHg });
+  const [part, other] = systolic.isAccepted ? [systolic, diastolic] : [diastolic, systolic];
+  return sentence('debrief.averageOne', {
+    withinMmHg,
+    part: sentence(`debrief.${part.of}`),
+    other: sentence(`debrief.${other.of}`),
+  });
 }
 
 function placeOf({ arm, posture }: ReadingOfRound, words: Words): string {

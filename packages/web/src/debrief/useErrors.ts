@@ -19,7 +19,10 @@ export type Judged = {
     readonly diastolic: number | null;
     readonly withinMmHg: number;
     readonly isAccepted: ErrorDrawn['isAccepted'];
-    /** Of so many readings it is the average; null: it is of the last one. */
+    /** What was written: the average, else the last reading. */
+    readonly written: { readonly systolic: number | null; readonly diastolic: number | null };
+    readonly readings: number;
+    /** Of so many of them it is the average; null: it is of the last one. */
     readonly averaged: number | null;
   };
 };
@@ -44,6 +47,8 @@ export function errorsOf(exercise: Exercise, rules: DebriefRules): Judged['error
       diastolic: second.written - second.had,
       withinMmHg,
       isAccepted: { systolic: first.isAccepted, diastolic: second.isAccepted },
+      written: { systolic: first.written, diastolic: second.written },
+      readings: all.length,
       averaged: round.readings.filter(({ isAveraged }) => isAveraged).length,
     };
   const [systolic, diastolic] = resultRows(judged);
@@ -52,6 +57,8 @@ export function errorsOf(exercise: Exercise, rules: DebriefRules): Judged['error
     diastolic: diastolic?.error ?? null,
     withinMmHg,
     isAccepted: { systolic: judged.accepted.systolic, diastolic: judged.accepted.diastolic },
+    written: { systolic: systolic?.written ?? null, diastolic: diastolic?.written ?? null },
+    readings: all.length,
     averaged: null,
   };
 }

@@ -40,12 +40,8 @@ export function PlanResults({ result, isOld }: ResultsProps) {
           </ul>
         </div>
       )}
-      <FigureShown
-        name="plan"
-        height={planHeight(rows)}
-        leastWidth={480}
-        draw={(how) => planFigure(rows, words, how)}
-      />
+      <FigureShown name="plan" height={planHeight(rows)} draw={(how) => planFigure(rows, words, how)} />
+      <p className="small soft">{words.sentence('plan.figureKey')}</p>
       <FigureTable title={words.sentence('plan.table')} table={planFigure(rows, words).table} />
       <table className="debrief-table">
         <caption className="unseen">{words.sentence('plan.results')}</caption>

@@ -81,10 +81,14 @@ export const debrief = {
     `of ${say.form(f.count, { one: 'reading', other: 'readings' })} ${f.numbers}`,
   acceptedBoth: 'yes',
   acceptedOne: (f: Parts) => `${f.part} only`,
-  averageYes: (f: { withinMmHg: number; systolic: number; diastolic: number }, say: Say) =>
-    `Your average lies ${signed(f.systolic, say)}/${signed(f.diastolic, say)} mmHg from the best that was to be had of the same readings: accepted, within ${say.short(f.withinMmHg)} mmHg.`,
-  averageNot: (f: { withinMmHg: number; systolic: number; diastolic: number }, say: Say) =>
-    `Your average lies ${signed(f.systolic, say)}/${signed(f.diastolic, say)} mmHg from the best that was to be had of the same readings: not accepted yet, further than ${say.short(f.withinMmHg)} mmHg.`,
+  averageOff: (f: { systolic: number; diastolic: number }, say: Say) =>
+    `Your average lies ${signed(f.systolic, say)}/${signed(f.diastolic, say)} mmHg from the best that was to be had of the same readings.`,
+  averageYes: (f: { withinMmHg: number }, say: Say) =>
+    `Accepted: both numbers within ${say.short(f.withinMmHg)} mmHg.`,
+  averageOne: (f: { withinMmHg: number; part: string; other: string }, say: Say) =>
+    `Half accepted: the ${f.part} within ${say.short(f.withinMmHg)} mmHg, the ${f.other} not.`,
+  averageNot: (f: { withinMmHg: number }, say: Say) =>
+    `Not accepted yet: both numbers further than ${say.short(f.withinMmHg)} mmHg.`,
   averageNothing: 'Of one of these readings nothing was to be had, so the average is not judged.',
   averageTruth: (f: { systolic: number; diastolic: number }, say: Say) =>
     `From what is true on average it lies ${signed(f.systolic, say)}/${signed(f.diastolic, say)} mmHg.`,
@@ -158,10 +162,10 @@ export const debrief = {
     f: { instead: string; fault: string; systolic: number | null; diastolic: number | null },
     say: Say,
   ) =>
-    `${f.instead} ${f.fault}: ${[
-      ...(f.systolic === null ? [] : [`systolic ${signed(f.systolic, say)}`]),
-      ...(f.diastolic === null ? [] : [`diastolic ${signed(f.diastolic, say)}`]),
-    ].join(', ')} mmHg.`,
+    `${f.instead} ${f.fault}: that moved ${[
+      ...(f.systolic === null ? [] : [`your systolic by ${signed(f.systolic, say)} mmHg`]),
+      ...(f.diastolic === null ? [] : [`your diastolic by ${signed(f.diastolic, say)} mmHg`]),
+    ].join(' and ')}.`,
   oneThingWhy: (f: { instead: string; what: string }) => `${f.instead} ${f.what}.`,
   nothingToChange: 'Nothing was done wrong in this reading, as far as can be told. Do it the same way again.',
 
@@ -169,8 +173,8 @@ export const debrief = {
   costsHint:
     'By playing the same visit again with each of these put right, alone and together with the others. What they do together is shared out fairly between them. Plus: your number came out higher for it.',
   fault: 'What',
-  systolicCost: 'Systolic, mmHg',
-  diastolicCost: 'Diastolic, mmHg',
+  systolicCost: 'Your systolic, mmHg',
+  diastolicCost: 'Your diastolic, mmHg',
   instead: 'Instead',
   cost: (f: { mmHg: number | null }, say: Say) => (f.mmHg === null ? 'no number' : signed(f.mmHg, say)),
   noNumber:
@@ -187,7 +191,7 @@ export const debrief = {
     'Each line is the average of twenty falls begun within five seconds of yours; the rest is what this one fall made different.',
   noFaults: 'Nothing that was done wrong moved them.',
   letDownSays: (f: { seconds: number; mmHgPerSecond: number }, say: Say) =>
-    `${say.number(f.mmHgPerSecond, 1)} mmHg a second from where the sounds begin to where they end: ${say.number(f.seconds)} s`,
+    `${say.number(f.mmHgPerSecond, 1)} mmHg a second from where the sounds begin to where they end, ${say.number(f.seconds)} s in all`,
   letDownHeld: (f: { afterSeconds: number }, say: Say) =>
     `over ${say.number(f.afterSeconds)} s blood gathers in the arm: the sounds become softer, and the last one comes at a higher number`,
 
@@ -357,7 +361,7 @@ export const debrief = {
 
   ledger: 'Where the difference came from',
   ledgerHint:
-    'Step by step from what was true to what you wrote. The body and the falling cuff make some of it by themselves; the rest is technique, ear, eye and pen.',
+    'Step by step from what was true to what you wrote, in this one letting down. The body and the falling cuff make some of it by themselves; the rest is technique, ear, eye and pen. A step may differ from what the same thing moved above: that is the average of twenty falls, and what several faults do together is shared out there.',
   ledgerFigure: (f: { component: string }) => `From what was true to what you wrote: ${f.component}`,
   ledgerSays: (f: { component: string; truth: number; entered: number; error: number }, say: Say) =>
     `${f.component}: true ${say.number(f.truth, 1)}, written ${say.number(f.entered)}, difference ${signed(f.error, say)} mmHg.`,
@@ -455,7 +459,8 @@ export const debrief = {
     f.isAccepted === null
       ? 'nothing written'
       : `${f.isAccepted ? 'yes' : 'no'}, limit ${say.short(f.withinMmHg)} mmHg`,
-  errorOfAverage: (f: { readings: number }, say: Say) => `average of ${say.number(f.readings)} readings`,
+  errorOfAverage: (f: { readings: number }, say: Say) => `average of ${say.number(f.readings)} readings,`,
+  errorOfLast: (f: { readings: number }, say: Say) => `last of ${say.number(f.readings)} readings,`,
   errorNumber: (f: { number: number }, say: Say) => say.number(f.number),
   errorShort: (f: { systolic: number | null; diastolic: number | null }, say: Say) =>
     `off by ${f.systolic === null ? '–' : signed(f.systolic, say, 0)}/${f.diastolic === null ? '–' : signed(f.diastolic, say, 0)}`,

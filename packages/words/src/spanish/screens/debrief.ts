@@ -75,10 +75,12 @@ export const debrief: Reworded<typeof english> = {
   averageOf: (f, say) => `de ${say.form(f.count, { one: 'la lectura', other: 'las lecturas' })} ${f.numbers}`,
   acceptedBoth: 'sí',
   acceptedOne: (f) => `solo la ${f.part}`,
-  averageYes: (f, say) =>
-    `Su promedio está a ${signed(f.systolic, say)}/${signed(f.diastolic, say)} mmHg de lo mejor que se podía obtener en las mismas lecturas: aceptado, a no más de ${say.short(f.withinMmHg)} mmHg.`,
-  averageNot: (f, say) =>
-    `Su promedio está a ${signed(f.systolic, say)}/${signed(f.diastolic, say)} mmHg de lo mejor que se podía obtener en las mismas lecturas: todavía no aceptado, a más de ${say.short(f.withinMmHg)} mmHg.`,
+  averageOff: (f, say) =>
+    `Su promedio está a ${signed(f.systolic, say)}/${signed(f.diastolic, say)} mmHg de lo mejor que se podía obtener en las mismas lecturas.`,
+  averageYes: (f, say) => `Aceptado: los dos números a no más de ${say.short(f.withinMmHg)} mmHg.`,
+  averageOne: (f, say) =>
+    `Aceptado a medias: la ${f.part} a no más de ${say.short(f.withinMmHg)} mmHg; la ${f.other}, no.`,
+  averageNot: (f, say) => `Todavía no aceptado: los dos números a más de ${say.short(f.withinMmHg)} mmHg.`,
   averageNothing: 'En una de estas lecturas no se podía obtener nada, así que el promedio no se juzga.',
   averageTruth: (f, say) =>
     `De lo verdadero de media está a ${signed(f.systolic, say)}/${signed(f.diastolic, say)} mmHg.`,
@@ -148,10 +150,10 @@ export const debrief: Reworded<typeof english> = {
 
   oneThing: 'Una cosa que hacer de otro modo',
   oneThingSays: (f, say) =>
-    `${f.instead} ${f.fault}: ${[
-      ...(f.systolic === null ? [] : [`sistólica ${signed(f.systolic, say)}`]),
-      ...(f.diastolic === null ? [] : [`diastólica ${signed(f.diastolic, say)}`]),
-    ].join(', ')} mmHg.`,
+    `${f.instead} ${f.fault}: eso movió ${[
+      ...(f.systolic === null ? [] : [`su sistólica ${signed(f.systolic, say)} mmHg`]),
+      ...(f.diastolic === null ? [] : [`su diastólica ${signed(f.diastolic, say)} mmHg`]),
+    ].join(' y ')}.`,
   oneThingWhy: (f) => `${f.instead} ${f.what}.`,
   nothingToChange: 'En esta lectura nada se hizo mal, hasta donde se puede saber. Hágalo otra vez igual.',
 
@@ -159,8 +161,8 @@ export const debrief: Reworded<typeof english> = {
   costsHint:
     'Se reproduce la misma visita con cada una de estas cosas corregida, sola y junto con las otras. Lo que hacen juntas se reparte con justicia entre ellas. Más: su número salió más alto por ella.',
   fault: 'Qué',
-  systolicCost: 'Sistólica, mmHg',
-  diastolicCost: 'Diastólica, mmHg',
+  systolicCost: 'Su sistólica, mmHg',
+  diastolicCost: 'Su diastólica, mmHg',
   instead: 'En su lugar',
   cost: (f, say) => (f.mmHg === null ? 'sin número' : signed(f.mmHg, say)),
   noNumber:
@@ -177,7 +179,7 @@ export const debrief: Reworded<typeof english> = {
     'Cada línea es la media de veinte desinflados empezados a no más de cinco segundos del suyo; el resto es lo que este tuvo de distinto.',
   noFaults: 'Nada que se hiciera mal los movió.',
   letDownSays: (f, say) =>
-    `${say.number(f.mmHgPerSecond, 1)} mmHg por segundo desde donde empiezan los ruidos hasta donde acaban: ${say.number(f.seconds)} s`,
+    `${say.number(f.mmHgPerSecond, 1)} mmHg por segundo desde donde empiezan los ruidos hasta donde acaban, ${say.number(f.seconds)} s en total`,
   letDownHeld: (f, say) =>
     `pasados ${say.number(f.afterSeconds)} s la sangre se acumula en el brazo: los ruidos se debilitan y el último llega en un número más alto`,
 
@@ -341,7 +343,7 @@ export const debrief: Reworded<typeof english> = {
 
   ledger: 'De dónde vino la diferencia',
   ledgerHint:
-    'Paso a paso de lo verdadero a lo que usted escribió. El cuerpo y el manguito que baja hacen una parte por sí solos; el resto es técnica, oído, ojo y pluma.',
+    'Paso a paso de lo verdadero a lo que escribió, en este único desinflado. El cuerpo y el manguito que baja ponen parte por sí mismos; el resto es técnica, oído, ojo y pluma. Un paso puede diferir de lo que movió arriba la misma cosa: aquello es la media de veinte desinflados, y allí se reparte lo que varias faltas hacen juntas.',
   ledgerFigure: (f) => `De lo verdadero a lo que usted escribió: ${f.component}`,
   ledgerSays: (f, say) =>
     `${f.component}: lo verdadero ${say.number(f.truth, 1)}, escrito ${say.number(f.entered)}, diferencia ${signed(f.error, say)} mmHg.`,
@@ -434,7 +436,8 @@ export const debrief: Reworded<typeof english> = {
     f.isAccepted === null
       ? 'nada escrito'
       : `${f.isAccepted ? 'sí' : 'no'}, límite ${say.short(f.withinMmHg)} mmHg`,
-  errorOfAverage: (f, say) => `promedio de ${say.number(f.readings)} lecturas`,
+  errorOfAverage: (f, say) => `promedio de ${say.number(f.readings)} lecturas,`,
+  errorOfLast: (f, say) => `última de ${say.number(f.readings)} lecturas,`,
   errorNumber: (f, say) => say.number(f.number),
   errorShort: (f, say) =>
     `desvío ${f.systolic === null ? '–' : signed(f.systolic, say, 0)}/${f.diastolic === null ? '–' : signed(f.diastolic, say, 0)}`,

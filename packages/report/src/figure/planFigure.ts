@@ -20,10 +20,12 @@ export type PlanRow = {
 
 const USUAL = { id: 'plan', width: 640, paint: PAPER } as const;
 /** A row is its name over its estimates, so that both have the whole width, on a phone too. */
-const ROW = 46;
+const ROW = 50;
 const NAME_DROP = 15;
-const ESTIMATES_DROP = 31;
-const MARGIN = { side: 14, top: 4, axis: 22 } as const;
+const ESTIMATES_DROP = 34;
+/** No line of the scale goes through a name. */
+const SCALE_DROP = 22;
+const MARGIN = { side: 22, top: 4, axis: 22 } as const;
 const LEAST_SPAN = { mmHg: 4, share: 0.1 } as const;
 /** So many standard errors on either side hold the long-run value in 19 studies of 20. */
 const WIDE = 1.96;
@@ -55,11 +57,15 @@ export function planFigure(
     const x = scaleLinear([low, high], [left + MARGIN.side, right - MARGIN.side]).nice(5);
     const bottom = top + own.length * ROW;
     for (const tick of x.ticks(5)) {
-      parts.push(line([x(tick), top, x(tick), bottom], paint.grid, 0.6, null, 'figure-grid'));
-      const text = unit === 'share' ? words.say.percent(tick) : words.say.short(tick);
+      own.forEach((_, k) => {
+        const from = top + ROW * k + SCALE_DROP;
+        const [stroke, size] = tick === 0 ? ([paint.ink, 0.9] as const) : ([paint.grid, 0.6] as const);
+        const name = tick === 0 ? 'figure-zero' : 'figure-grid';
+        parts.push(line([x(tick), from, x(tick), top + ROW * (k + 1)], stroke, size, null, name));
+      });
+      const text = (unit === 'share' ? words.say.percent(tick) : words.say.short(tick)).replace('-', '−');
       parts.push(label(text, x(tick), bottom + 15, paint, { anchor: 'middle', size: SCREEN_TEXT.small }));
     }
-    parts.push(line([x(0), top, x(0), bottom], paint.ink, 0.9, null, 'figure-zero'));
     parts.push(line([left, bottom, right, bottom], paint.ink, 0.8, null, 'figure-axis'));
     own.forEach((row, k) => {
       const y = top + ROW * k + ESTIMATES_DROP;

@@ -1,13 +1,17 @@
-import type { Debrief } from '@evenfall/practice';
+import type { Debrief, FaultCode } from '@evenfall/practice';
 import { ledgerFigure, ledgerHeight } from '@evenfall/report';
 import { useApp } from '../app/context.js';
 import { FigureShown } from '../away/FigureShown.js';
 import { ledgerSteps } from './ledgerSteps.js';
 
+/** Faults of a cuff that was not above the sounds when it began to fall. */
+const BEGUN_LOW: ReadonlySet<FaultCode> = new Set(['margin-small', 'not-felt-first', 'began-in-sounds']);
+
 /** Where each difference came from, as a staircase for each number. */
-export function LedgerShown({ result: { ledger } }: { readonly result: Debrief }) {
+export function LedgerShown({ result: { ledger, costs } }: { readonly result: Debrief }) {
   const { words } = useApp();
   if (ledger.systolic === null && ledger.diastolic === null) return null;
+  const isBegunLow = costs.costs.some(({ code }) => BEGUN_LOW.has(code));
   return (
     <section>
       <h2>{words.sentence('debrief.ledger')}</h2>
@@ -16,7 +20,7 @@ export function LedgerShown({ result: { ledger } }: { readonly result: Debrief }
         {(['systolic', 'diastolic'] as const).map((component) => {
           const one = ledger[component];
           if (one === null) return null;
-          const { truth, steps } = ledgerSteps(one, words);
+          const { truth, steps } = ledgerSteps(one, words, component === 'systolic' && isBegunLow);
           const { entered } = one;
           return (
             <div key={component}>

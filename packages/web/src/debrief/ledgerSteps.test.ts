@@ -48,3 +48,20 @@ test('where it is not known when the needle was read, ear, eye and pen are one s
     ['unsplit', 4],
   ]);
 });
+
+// Physiology handbook 8.5 and 14, row 3: a gap of this person; begun within it the first sound is that at its bottom.
+test('where the cuff was begun too low the step says so, and not that it was the beat', () => {
+  const scenario = scenarioOf('stiff-pipe') as Scenario;
+  const hand = { ...GOOD_OBSERVER.hand, palpatesFirst: false, peakMmHg: 156 };
+  const instrument = { ...SOUND_INSTRUMENT, bladder: bladderFor(scenario.armCm) };
+  const { ledger, costs } = debrief(demonstrate({ ...GOOD_OBSERVER, hand }, scenario, 3, PROPER, instrument));
+  expect(costs.costs.map(({ code }) => code)).toEqual(['not-felt-first']);
+  if (ledger.systolic === null) throw new Error('no ledger');
+  const sampling = (isBegunLow: boolean) =>
+    ledgerSteps(ledger.systolic as NonNullable<typeof ledger.systolic>, words, isBegunLow).steps.find(
+      ({ key }) => key === 'sampling',
+    );
+  expect(sampling(true)?.mmHg).toBeLessThan(-30);
+  expect(sampling(true)?.label).toBe('cuff begun too low');
+  expect(sampling(false)?.label).toBe('where the cuff was at the beat');
+});

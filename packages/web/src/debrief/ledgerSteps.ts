@@ -10,14 +10,17 @@ const ONLY_IF_ANY: readonly (typeof PARTS)[number][] = ['misheard', 'unsplit'];
 /**
  * The lines of a ledger in the order in which the error came about, named; what technique did comes after the body. To a tenth of a
  * mmHg, each as what it adds to the number shown before it: `truth` and all steps sum to what was written, to the digit.
+ *
+ * @param isBegunLow the cuff was not above the sounds when it began to fall: that, and not the beat, is where the first one is missed
  */
 export function ledgerSteps(
   ledger: Ledger,
   words: Words,
+  isBegunLow = false,
 ): { readonly truth: number; readonly steps: readonly LedgerStep[] } {
   const truth = tenth(ledger.longRun);
   let at = ledger.longRun;
-  const steps = exactSteps(ledger, words).map((step) => {
+  const steps = exactSteps(ledger, words, isBegunLow).map((step) => {
     const before = tenth(at);
     at += step.mmHg;
     return { ...step, mmHg: tenth(tenth(at) - before) };
@@ -31,12 +34,13 @@ function tenth(mmHg: number): number {
   return Math.round(mmHg * TENTHS) / TENTHS;
 }
 
-function exactSteps(ledger: Ledger, words: Words): LedgerStep[] {
+function exactSteps(ledger: Ledger, words: Words, isBegunLow: boolean): LedgerStep[] {
   const isTimed = ledger.unsplit === 0;
   const part = (name: (typeof PARTS)[number]): LedgerStep[] => {
     const mmHg = ledger[name];
     const isLeftOut = mmHg === 0 && (ONLY_IF_ANY.includes(name) || !isTimed);
-    return isLeftOut ? [] : [{ key: name, label: words.sentence(`debrief.part-${name}`), mmHg }];
+    const says = name === 'sampling' && isBegunLow ? 'sampling-low' : name;
+    return isLeftOut ? [] : [{ key: name, label: words.sentence(`debrief.part-${says}`), mmHg }];
   };
   const [physiology, ...others] = PARTS;
   return [

@@ -6,7 +6,7 @@ import { Field } from '../parts/Field.js';
 import { SimulatedPage } from '../parts/SimulatedPage.js';
 import { PlanFieldsShown } from './PlanFieldsShown.js';
 import { PlanResults } from './PlanResults.js';
-import { BEGINNINGS, fieldsOf, planJson } from './planFields.js';
+import { BEGINNINGS, differences, fieldsOf, planJson } from './planFields.js';
 import { usePlan } from './usePlan.js';
 
 const SIZES = ['1000', '10000', '100000'] as const;
@@ -38,6 +38,8 @@ export function PlanPage() {
     setBegun(now);
     run({ protocol: protocol.value, against: against.value, people: Number(people), seed: seedNumber });
   };
+  const apart = differences(first.text, second.text, words);
+  const isWrong = isAsked && !(protocol.ok && against.ok && isSeed);
   const isRunning = standing.is === 'running';
   return (
     <SimulatedPage
@@ -71,7 +73,7 @@ export function PlanPage() {
           ))}
         </div>
         <div className="plan-study not-printed">
-          <Field label={words.sentence('plan.people')}>
+          <Field label={words.sentence('plan.people')} hint={words.sentence('plan.peopleHint')}>
             {(control) => (
               <select {...control} value={people} onChange={({ target }) => setPeople(target.value)}>
                 {SIZES.map((size) => (
@@ -98,6 +100,18 @@ export function PlanPage() {
             )}
           </Field>
         </div>
+        <section>
+          <h3>{words.sentence('plan.differ')}</h3>
+          {apart.length === 0 ? (
+            <p>{words.sentence('plan.same')}</p>
+          ) : (
+            <ul className="plan-differ">
+              {apart.map((text) => (
+                <li key={text}>{text}</li>
+              ))}
+            </ul>
+          )}
+        </section>
         <div className="buttons not-printed">
           <button type="submit" className={isRunning ? 'button' : 'button button-first'}>
             {words.sentence(isRunning ? 'plan.cancel' : 'plan.run')}
@@ -112,9 +126,11 @@ export function PlanPage() {
           ) : null}
         </div>
         <p role="status">
-          {standing.is === 'cancelled' || standing.is === 'failed'
-            ? words.sentence(`plan.${standing.is}`)
-            : null}
+          {isWrong && !isRunning
+            ? words.sentence('plan.wrong')
+            : standing.is === 'cancelled' || standing.is === 'failed'
+              ? words.sentence(`plan.${standing.is}`)
+              : null}
         </p>
         {standing.is === 'done' ? <PlanResults result={standing.result} isOld={begun !== now} /> : null}
         <p className="small soft">{words.sentence('plan.limits')}</p>

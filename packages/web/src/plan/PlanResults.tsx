@@ -33,7 +33,7 @@ export function PlanResults({ result, isOld }: ResultsProps) {
       {lines.length === 0 ? null : (
         <div>
           <h3>{words.sentence('plan.apart')}</h3>
-          <ul>
+          <ul className="plan-differ">
             {lines.map((text) => (
               <li key={text}>{text}</li>
             ))}

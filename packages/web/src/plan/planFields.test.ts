@@ -1,6 +1,7 @@
 import { parsePlanProtocol, planProtocol } from '@evenfall/practice';
+import { wordsFor } from '@evenfall/words';
 import { expect, test } from 'vitest';
-import { BEGINNINGS, fieldsOf, PLAN_FIELDS, planJson } from './planFields.js';
+import { BEGINNINGS, differences, fieldsOf, PLAN_FIELDS, planJson } from './planFields.js';
 
 const read = (fields: Readonly<Record<string, string>>) =>
   parsePlanProtocol(planJson((path) => fields[path] ?? ''));
@@ -28,4 +29,18 @@ test('what is wrong is named by the field where it was typed', () => {
   ]);
   const paths = PLAN_FIELDS.map(({ path }) => path);
   expect(wrong({ 'home/days': '3' }).every((field) => paths.includes(field))).toBe(true);
+});
+
+test('in what two ways differ is said in the words of the form, and nothing of what they have alike', () => {
+  const words = wordsFor('en');
+  const [first, second] = [fieldsOf(BEGINNINGS.first), fieldsOf(BEGINNINGS.second)];
+  const of = (fields: Readonly<Record<string, string>>) => (path: string) => fields[path] ?? '';
+  expect(differences(of(first), of(second), words)).toEqual([
+    'Rest before (min): first 5, second 1',
+    'Pulse felt for first: first yes, second left out',
+    'Let down (mmHg/s): first 2.5, second 5',
+    'Readings rounded to ten (0 to 1): first 0, second 0.3',
+    'Readings at a visit: first as the rule asks, second 1',
+  ]);
+  expect(differences(of(first), of({ ...first, restMinutes: ' 5 ' }), words)).toEqual([]);
 });

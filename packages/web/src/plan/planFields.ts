@@ -111,3 +111,25 @@ export function planJson(text: (path: string) => string): Record<string, unknown
   }
   return Object.keys(home).length === 0 ? json : { ...json, home };
 }
+
+/** In what two ways of measuring differ, field by field in words, as they stand in the form. */
+export function differences(
+  first: (path: string) => string,
+  second: (path: string) => string,
+  words: Words,
+): string[] {
+  return PLAN_FIELDS.filter(({ path }) => first(path).trim() !== second(path).trim()).map((field) => {
+    const said = (typed: string) => {
+      const choice = field.choices?.find(({ id }) => id === typed);
+      if (choice !== undefined) return choice.says(words);
+      return typed.trim() === '' && field.blank !== null
+        ? words.sentence(field.blank as 'plan.asRule')
+        : typed.trim();
+    };
+    return words.sentence('plan.differIn', {
+      field: words.sentence(field.says as 'plan.rule'),
+      first: said(first(field.path)),
+      second: said(second(field.path)),
+    });
+  });
+}

@@ -48,29 +48,38 @@ function labelOf(key: Key, words: Words): string {
 /** Differences smaller than this many of their errors may be chance. */
 const SURE_ERRORS = 1.96;
 
-/** First minus second on the same people, each in a sentence; none where there is no pair. */
-export function pairedLines({ paired }: PlanResult, words: Words): string[] {
-  if (paired === null) return [];
-  const says = (measure: string, apart: string, mean: number, error: number) =>
-    words.sentence('plan.pairedSay', { measure, apart, isSure: Math.abs(mean) > SURE_ERRORS * error });
-  const { systolic, diastolic, misclassified, minutes } = paired;
-  const mmHg = (key: Key, { mean, standardError }: typeof systolic.bias) =>
-    says(labelOf(key, words), words.sentence('plan.mmHgText', { amount: mean, error: standardError }), mean, standardError); // biome-ignore format: one thought
-  const wrong = misclassified.apart;
+/** First minus second on the same people, with what each came to, a sentence for each; none where there is no pair. */
+export function pairedLines({ protocol, against, paired }: PlanResult, words: Words): string[] {
+  if (paired === null || against === null) return [];
+  const says = (
+    measure: string,
+    { mean, standardError }: typeof paired.systolic.bias,
+    of: (one: ProtocolResult) => number | null,
+    text: (amount: number, error: number | null) => string,
+  ) => {
+    const alone = (one: ProtocolResult) => {
+      const value = of(one);
+      return value === null ? '–' : text(value, null);
+    };
+    return words.sentence('plan.pairedSay', {
+      measure,
+      apart: text(mean, standardError),
+      isSure: Math.abs(mean) > SURE_ERRORS * standardError,
+      first: alone(protocol),
+      second: alone(against),
+    });
+  };
+  const mmHg = (amount: number, error: number | null) => words.sentence('plan.mmHgText', { amount, error });
+  const share = (amount: number, error: number | null) =>
+    words.sentence('plan.shareText', { amount: 100 * amount, error: error === null ? null : 100 * error });
+  const minutes = (amount: number, error: number | null) =>
+    words.sentence('plan.minutesText', { amount, error });
+  const wrong = ({ misclassified: { up, down } }: ProtocolResult) =>
+    up === null || down === null ? null : up + down;
   return [
-    mmHg('biasSystolic', systolic.bias),
-    mmHg('biasDiastolic', diastolic.bias),
-    says(
-      words.sentence('plan.wrongCategory'),
-      words.sentence('plan.shareText', { amount: 100 * wrong.mean, error: 100 * wrong.standardError }),
-      wrong.mean,
-      wrong.standardError,
-    ),
-    says(
-      words.sentence('plan.minutes'),
-      words.sentence('plan.minutesText', { amount: minutes.mean, error: minutes.standardError }),
-      minutes.mean,
-      minutes.standardError,
-    ),
+    says(labelOf('biasSystolic', words), paired.systolic.bias, (one) => one.systolic.bias, mmHg),
+    says(labelOf('biasDiastolic', words), paired.diastolic.bias, (one) => one.diastolic.bias, mmHg),
+    says(words.sentence('plan.wrongCategory'), paired.misclassified.apart, wrong, share),
+    says(words.sentence('plan.minutes'), paired.minutes, (one) => one.minutes, minutes),
   ];
 }

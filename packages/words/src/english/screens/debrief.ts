@@ -1,6 +1,7 @@
 import type { Say } from '../../say.js';
 
 const EXERCISES = { one: 'exercise', other: 'exercises' };
+const READINGS = { one: 'reading', other: 'readings' };
 const SOUNDS = { one: 'sound', other: 'sounds' };
 
 type MmHg = { mmHg: number };
@@ -19,6 +20,11 @@ function at(f: Figures, key: string, say: Say): string {
 
 function seconds(f: Figures, key: string, say: Say): string {
   return `${at(f, key, say)} s`;
+}
+
+/** Whether a difference is more than nothing as it is shown, with one decimal. */
+function isAny(mmHg: number): boolean {
+  return Math.abs(mmHg) >= 0.05;
 }
 
 /** A difference with its sign and one decimal; what rounds to nothing has none. */
@@ -161,11 +167,15 @@ export const debrief = {
   oneThingSays: (
     f: { instead: string; fault: string; systolic: number | null; diastolic: number | null },
     say: Say,
-  ) =>
-    `${f.instead} ${f.fault}: that moved ${[
-      ...(f.systolic === null ? [] : [`your systolic by ${signed(f.systolic, say)} mmHg`]),
-      ...(f.diastolic === null ? [] : [`your diastolic by ${signed(f.diastolic, say)} mmHg`]),
-    ].join(' and ')}.`,
+  ) => {
+    const moved = [
+      ...(f.systolic === null ? [] : [{ whose: 'your systolic', mmHg: f.systolic }]),
+      ...(f.diastolic === null ? [] : [{ whose: 'your diastolic', mmHg: f.diastolic }]),
+    ];
+    const any = moved.filter(({ mmHg }) => isAny(mmHg));
+    if (any.length === 0) return `${f.instead} ${f.fault}: this time it moved neither number.`;
+    return `${f.instead} ${f.fault}: that moved ${any.map(({ whose, mmHg }) => `${whose} by ${signed(mmHg, say)} mmHg`).join(' and ')}.`;
+  },
   oneThingWhy: (f: { instead: string; what: string }) => `${f.instead} ${f.what}.`,
   nothingToChange: 'Nothing was done wrong in this reading, as far as can be told. Do it the same way again.',
 
@@ -374,6 +384,7 @@ export const debrief = {
   signedWhole: (f: MmHg, say: Say) => signed(f.mmHg, say, 0),
   'part-physiology': 'this beat, not the usual',
   'part-sampling': 'where the cuff was at the beat',
+  'part-sampling-low': 'cuff begun too low',
   'part-misheard': 'another sound taken',
   'part-lag': 'needle read later',
   'part-gauge': 'gauge beside the cuff',
@@ -459,8 +470,8 @@ export const debrief = {
     f.isAccepted === null
       ? 'nothing written'
       : `${f.isAccepted ? 'yes' : 'no'}, limit ${say.short(f.withinMmHg)} mmHg`,
-  errorOfAverage: (f: { readings: number }, say: Say) => `average of ${say.number(f.readings)} readings,`,
-  errorOfLast: (f: { readings: number }, say: Say) => `last of ${say.number(f.readings)} readings,`,
+  errorOfAverage: (f: { readings: number }, say: Say) => `average of ${say.counted(f.readings, READINGS)},`,
+  errorOfLast: (f: { readings: number }, say: Say) => `last of ${say.counted(f.readings, READINGS)},`,
   errorNumber: (f: { number: number }, say: Say) => say.number(f.number),
   errorShort: (f: { systolic: number | null; diastolic: number | null }, say: Say) =>
     `off by ${f.systolic === null ? '–' : signed(f.systolic, say, 0)}/${f.diastolic === null ? '–' : signed(f.diastolic, say, 0)}`,

@@ -5,7 +5,7 @@ const PEOPLE = { one: 'simulated person', other: 'simulated people' };
 /** A number with its Monte Carlo error. */
 function withError(value: number, error: number | null, unit: string, say: Say): string {
   const decimals = error !== null && error < 0.05 ? 2 : 1;
-  const said = `${say.number(value, decimals)}${unit}`;
+  const said = `${say.number(value, decimals)}${unit}`.replace('-', '−');
   return error === null ? said : `${said} (± ${say.number(error, 2)})`;
 }
 
@@ -21,6 +21,12 @@ export const plan = {
   seed: 'Seed',
   seedHint: 'The same seed gives the same people.',
   seedWrong: 'A whole number from 0 to 4294967295.',
+  peopleHint: 'More people take longer, and leave less to chance.',
+  differ: 'In what the two ways differ',
+  differIn: (f: { field: string; first: string; second: string }) =>
+    `${f.field}: first ${f.first}, second ${f.second}`,
+  same: 'Both ways are the same now: whatever comes out apart is nothing.',
+  wrong: 'Nothing was begun: something above is not as it can be, and says so at its field.',
   run: 'Try both',
   cancel: 'Stop',
   running: (f: { percent: number }, say: Say) => `${say.number(f.percent)} % done`,
@@ -57,10 +63,8 @@ export const plan = {
   ofPeople: (f: { people: number }, say: Say) => `SIMULATED: ${say.counted(f.people, PEOPLE)}.`,
   errorsSay:
     'Behind each number stands its Monte Carlo error: one standard error of this study. With four times the people it halves.',
-  pairedSay: (f: { measure: string; apart: string; isSure: boolean }) =>
-    f.isSure
-      ? `${f.measure}: ${f.apart}, more than chance alone explains.`
-      : `${f.measure}: ${f.apart}, which chance alone may explain.`,
+  pairedSay: (f: { measure: string; apart: string; isSure: boolean; first: string; second: string }) =>
+    `${f.measure}: ${f.apart}, ${f.isSure ? 'more than chance alone explains' : 'which chance alone may explain'}. First way ${f.first}, second way ${f.second}.`,
   biasSystolic: 'Systolic too high (+) or low (−)',
   biasDiastolic: 'Diastolic too high (+) or low (−)',
   sdSystolic: 'Systolic: SD of the error',
@@ -77,7 +81,7 @@ export const plan = {
   minutesText: (f: { amount: number; error: number | null }, say: Say) =>
     withError(f.amount, f.error, ' min', say),
   mmHgText: (f: { amount: number; error: number | null }, say: Say) =>
-    withError(f.amount, f.error, ' mmHg', say).replace('-', '−'),
+    withError(f.amount, f.error, ' mmHg', say),
   shareText: (f: { amount: number; error: number | null }, say: Say) =>
     withError(f.amount, f.error, ' %', say),
   number: (f: { amount: number }, say: Say) => say.number(f.amount, 1),

@@ -3,6 +3,7 @@ import type { Reworded } from '../../reworded.js';
 import type { Say } from '../../say.js';
 
 const EXERCISES = { one: 'ejercicio', other: 'ejercicios' };
+const READINGS = { one: 'lectura', other: 'lecturas' };
 const SOUNDS = { one: 'ruido', other: 'ruidos' };
 
 const TIMES = { one: 'vez', other: 'veces' };
@@ -14,6 +15,11 @@ function at(f: Figures, key: string, say: Say): string {
 
 function seconds(f: Figures, key: string, say: Say): string {
   return `${at(f, key, say)} s`;
+}
+
+/** Si una diferencia es más que nada tal como se muestra. */
+function isAny(mmHg: number): boolean {
+  return Math.abs(mmHg) >= 0.05;
 }
 
 /** Una diferencia con su signo y un decimal. */
@@ -149,11 +155,15 @@ export const debrief: Reworded<typeof english> = {
   'fever-with-fast-pulse': 'fiebre con pulso rápido',
 
   oneThing: 'Una cosa que hacer de otro modo',
-  oneThingSays: (f, say) =>
-    `${f.instead} ${f.fault}: eso movió ${[
-      ...(f.systolic === null ? [] : [`su sistólica ${signed(f.systolic, say)} mmHg`]),
-      ...(f.diastolic === null ? [] : [`su diastólica ${signed(f.diastolic, say)} mmHg`]),
-    ].join(' y ')}.`,
+  oneThingSays: (f, say) => {
+    const moved = [
+      ...(f.systolic === null ? [] : [{ whose: 'su sistólica', mmHg: f.systolic }]),
+      ...(f.diastolic === null ? [] : [{ whose: 'su diastólica', mmHg: f.diastolic }]),
+    ];
+    const any = moved.filter(({ mmHg }) => isAny(mmHg));
+    if (any.length === 0) return `${f.instead} ${f.fault}: esta vez no movió ningún número.`;
+    return `${f.instead} ${f.fault}: eso movió ${any.map(({ whose, mmHg }) => `${whose} ${signed(mmHg, say)} mmHg`).join(' y ')}.`;
+  },
   oneThingWhy: (f) => `${f.instead} ${f.what}.`,
   nothingToChange: 'En esta lectura nada se hizo mal, hasta donde se puede saber. Hágalo otra vez igual.',
 
@@ -356,6 +366,7 @@ export const debrief: Reworded<typeof english> = {
   signedWhole: (f, say) => signed(f.mmHg, say, 0),
   'part-physiology': 'este latido, no el usual',
   'part-sampling': 'dónde estaba el manguito',
+  'part-sampling-low': 'manguito inflado demasiado poco',
   'part-misheard': 'se tomó otro ruido',
   'part-lag': 'aguja leída después',
   'part-gauge': 'manómetro y manguito',
@@ -436,8 +447,8 @@ export const debrief: Reworded<typeof english> = {
     f.isAccepted === null
       ? 'nada escrito'
       : `${f.isAccepted ? 'sí' : 'no'}, límite ${say.short(f.withinMmHg)} mmHg`,
-  errorOfAverage: (f, say) => `promedio de ${say.number(f.readings)} lecturas,`,
-  errorOfLast: (f, say) => `última de ${say.number(f.readings)} lecturas,`,
+  errorOfAverage: (f, say) => `promedio de ${say.counted(f.readings, READINGS)},`,
+  errorOfLast: (f, say) => `última de ${say.counted(f.readings, READINGS)},`,
   errorNumber: (f, say) => say.number(f.number),
   errorShort: (f, say) =>
     `desvío ${f.systolic === null ? '–' : signed(f.systolic, say, 0)}/${f.diastolic === null ? '–' : signed(f.diastolic, say, 0)}`,

@@ -7,7 +7,7 @@ const PEOPLE = { one: 'persona simulada', other: 'personas simuladas' };
 /** Un número con su error de Monte Carlo. */
 function withError(value: number, error: number | null, unit: string, say: Say): string {
   const decimals = error !== null && error < 0.05 ? 2 : 1;
-  const said = `${say.number(value, decimals)}${unit}`;
+  const said = `${say.number(value, decimals)}${unit}`.replace('-', '−');
   return error === null ? said : `${said} (± ${say.number(error, 2)})`;
 }
 
@@ -23,6 +23,11 @@ export const plan: Reworded<typeof english> = {
   seed: 'Semilla',
   seedHint: 'La misma semilla da las mismas personas.',
   seedWrong: 'Un número entero de 0 a 4294967295.',
+  peopleHint: 'Más personas tardan más y dejan menos al azar.',
+  differ: 'En qué difieren las dos maneras',
+  differIn: (f) => `${f.field}: primera ${f.first}, segunda ${f.second}`,
+  same: 'Las dos maneras son ahora iguales: no saldrá ninguna diferencia.',
+  wrong: 'No se empezó nada: algo de arriba no es como puede ser, y se dice en su campo.',
   run: 'Probar las dos',
   cancel: 'Parar',
   running: (f, say) => `${say.number(f.percent)} % hecho`,
@@ -60,9 +65,7 @@ export const plan: Reworded<typeof english> = {
   errorsSay:
     'Tras cada número va su error de Monte Carlo: un error estándar de este estudio. Con cuatro veces más personas queda en la mitad.',
   pairedSay: (f) =>
-    f.isSure
-      ? `${f.measure}: ${f.apart}, más de lo que explica el azar solo.`
-      : `${f.measure}: ${f.apart}, lo que el azar solo puede explicar.`,
+    `${f.measure}: ${f.apart}, ${f.isSure ? 'más de lo que explica el azar solo' : 'lo que el azar solo puede explicar'}. Primera manera ${f.first}, segunda manera ${f.second}.`,
   biasSystolic: 'Sistólica demasiado alta (+) o baja (−)',
   biasDiastolic: 'Diastólica demasiado alta (+) o baja (−)',
   sdSystolic: 'Sistólica: DE del error',
@@ -77,7 +80,7 @@ export const plan: Reworded<typeof english> = {
   readingsEach: 'Lecturas por persona',
   without: 'Sin ningún número',
   minutesText: (f, say) => withError(f.amount, f.error, ' min', say),
-  mmHgText: (f, say) => withError(f.amount, f.error, ' mmHg', say).replace('-', '−'),
+  mmHgText: (f, say) => withError(f.amount, f.error, ' mmHg', say),
   shareText: (f, say) => withError(f.amount, f.error, ' %', say),
   number: (f, say) => say.number(f.amount, 1),
   estimateSays: (f) => `${f.way}, ${f.label}: ${f.text}.`,

@@ -86,6 +86,23 @@ test('a sign that could not wait and was not said stands first; exercises stand 
   await expect(page.locator('.debrief-one')).toContainText('Feel at the wrist where the pulse goes');
 });
 
+test('several readings stand as a round, each to be looked at; each exercise says what it is judged by', async ({
+  page,
+  demo,
+}) => {
+  const twice = await keepExercise(demo.address, { scenario: 'quiet-morning', seed: 1, isTwice: true });
+  await page.goto(`${demo.address}/practice/exercises/${twice}`);
+  const round = page.getByRole('table', { name: 'Your readings as a round' });
+  await expect(round.getByRole('row', { name: /^Reading \d/ })).toHaveCount(2);
+  await expect(page.getByText(/^Judged by the general rules/)).toBeVisible();
+  await page.getByRole('radio', { name: 'Reading 1' }).check({ force: true });
+  await expect(page.getByText(/^Accepted: both numbers lie within 5 mmHg/)).toBeVisible();
+  await expectAccessible(page);
+  const old = await keepExercise(demo.address, { scenario: 'quiet-morning', seed: 2, isFirstSchema: true });
+  await page.goto(`${demo.address}/practice/exercises/${old}`);
+  await expect(page.getByText(/judged by what is in force here now/)).toBeVisible();
+});
+
 test('what was practised with another model of the person is not judged by this one', async ({
   page,
   demo,

@@ -9,6 +9,10 @@ type Practised = {
   readonly hand?: Partial<typeof GOOD_OBSERVER.hand>;
   readonly saysActNow?: boolean;
   readonly model?: number;
+  /** As it was kept before several readings and the protocol were. */
+  readonly isFirstSchema?: boolean;
+  /** The same reading once more before it, at the same moment: two of one visit. */
+  readonly isTwice?: boolean;
 };
 
 /** Keeps an exercise as the practice room would, made by a virtual observer (invented). Answers its id. */
@@ -32,7 +36,7 @@ export async function keepExercise(address: string, made: Practised): Promise<st
     frame: 1,
     book: 'simulated',
     kind: 'exercise',
-    schema: 2,
+    schema: made.isFirstSchema === true ? 1 : 2,
     person: null,
     round: null,
     session: null,
@@ -45,10 +49,13 @@ export async function keepExercise(address: string, made: Practised): Promise<st
     amends: null,
     content: {
       ...exercise,
+      ...(made.isTwice === true ? { earlier: [takenFrom(exercise)] } : {}),
       model: made.model ?? exercise.model,
       evidence: { ...exercise.evidence, saysActNow: made.saysActNow ?? null },
-      judgedBy: { presetVersion: null },
       aids: { hasHearingAid: false, isAmplified: false, isLoudspeakerVoice: false, hadSound: true },
+      ...(made.isFirstSchema === true
+        ? { schema: 1, earlier: undefined }
+        : { judgedBy: { presetVersion: null } }),
     },
   };
   const answer = await fetch(`${address}/api/entries`, {
@@ -58,4 +65,8 @@ export async function keepExercise(address: string, made: Practised): Promise<st
   });
   if (answer.status !== 201) throw new Error(await answer.text());
   return id;
+}
+
+function takenFrom({ evidence, entered: { systolic, muffled, diastolic } }: Exercise) {
+  return { ...evidence.run, entered: { systolic, muffled, diastolic } };
 }

@@ -101,7 +101,7 @@ export function PlanPage() {
           </Field>
         </div>
         <section>
-          <h3>{words.sentence('plan.differ')}</h3>
+          <h2>{words.sentence('plan.differ')}</h2>
           {apart.length === 0 ? (
             <p>{words.sentence('plan.same')}</p>
           ) : (

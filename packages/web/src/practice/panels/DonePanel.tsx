@@ -1,6 +1,5 @@
 import { judge, wasLookedUp } from '@evenfall/practice';
 import { type EntryFrame, NOTHING_CHOSEN } from '@evenfall/record';
-import type { Words } from '@evenfall/words';
 import { useMemo, useState } from 'react';
 import { Link } from 'wouter';
 import { useApp, useKept } from '../../app/context.js';

@@ -124,25 +124,110 @@ test('more rounds flow to further pages, each with its head', async ({ page, dem
   await expect(page.locator('.printed-table tbody tr').first()).toHaveCSS('break-inside', 'avoid');
 });
 
-test('a week at home prints on one sheet with its list on the next, a drawing over the whole width, nothing of the screen', async ({
-  page,
-  demo,
-}) => {
-  await page.goto(`${demo.address}/`);
-  await page
-    .getByRole('link', { name: /Mira Tolland/ })
-    .first()
-    .click();
-  await page.getByRole('link', { name: /^At home, .*Sep/ }).click();
-  await expect(page.getByRole('heading', { name: 'How sure is it?' })).toBeVisible();
-  for (const format of ['A4', 'Letter'] as const) expect(pagesOf(await page.pdf({ format }))).toBe(2);
-  await page.emulateMedia({ media: 'print' });
-  for (const width of Object.values(PRINTED_WIDTHS)) {
-    await page.setViewportSize({ width, height: 1000 });
-    const drawing = page.getByRole('img', { name: 'Readings at home, day by day' });
-    await expect.poll(async () => (await drawing.boundingBox())?.width ?? 0).toBeGreaterThan(0.95 * width);
-    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
-  }
-  await expect(page.getByRole('combobox')).toBeHidden();
-  await expect(page.getByRole('button', { name: /^Take out/ }).first()).toBeHidden();
-});
+/** What makes a series long: notes, rows that could not be read, numbers out of range, a danger, a recorder that was set to more. */
+async function lengthen(page: Page): Promise<void> {
+  const text =
+    'Had walked the dog in the rain before it; a neighbour called, and sat down two minutes before. ';
+  await page.route(/\/api\/books\/care\/persons\/[^/]+$/, async (route) => {
+    const record = await (await route.fetch()).json();
+    for (const { kind, content } of record.entries) {
+      if (kind !== 'series' || content.readings.length < 28) continue;
+      for (const [place, one] of content.readings.entries()) {
+        if (place % 3 === 0) one.note = text;
+        if (place % 4 === 0) one.irregular = true;
+      }
+      const left = [2, 9, 14, 19, 20];
+      for (const place of left) content.readings[place].systolic = 270;
+      Object.assign(content.readings[12], { systolic: 196, diastolic: 124 });
+      Object.assign(content.readings[6], { systolic: null, diastolic: null, pulse: null });
+      content.value.dropped = [
+        ...left.map((place) => ({ index: place + 1, code: content.of === 'home' ? 'wrist' : 'systolic-range', figures: {} })), // biome-ignore format: one thought
+        { index: 7, code: 'failed', figures: {} },
+      ];
+      content.value.actNow = [{ condition: 'severe-away', figures: { systolic: 196, diastolic: 124 } }];
+      content.refused = Array.from({ length: 9 }, (_, at) => ({
+        ...{
+          line: 80 + at,
+          got: `14O/9${at}; ${text}`,
+          code: 'not-a-number',
+          systolic: null,
+          diastolic: null,
+        },
+      }));
+      Object.assign(content, { note: text.repeat(2), treated: false, features: ['chest-or-back-pain'] });
+      if (content.of === 'ambulatory') content.scheduled = 70;
+    }
+    await route.fulfill({ json: record });
+  });
+}
+
+for (const language of ['en', 'es'] as const) {
+  test(`a week at home and a recording print on one sheet and the list of all readings, usual and long (${language})`, async ({
+    page,
+    demo,
+  }) => {
+    await page.addInitScript(
+      (chosen) => localStorage.setItem('evenfall.preferences', JSON.stringify({ language: chosen })),
+      language,
+    );
+    const words = {
+      en: { first: ['Fall by night', 'How sure is it?'], list: 'All readings', none: 'None for the pressure' },
+      es: { first: ['Descenso nocturno', '¿Cuánta seguridad hay?'], list: 'Todas las lecturas', none: 'Ninguna para la' },
+    }[language]; // biome-ignore format: one thought
+    await page.goto(`${demo.address}/`);
+    await page
+      .getByRole('link', { name: /Mira Tolland/ })
+      .first()
+      .click();
+    const kinds = [/^(Over|Durante) 24 hor/, /^(At home|En casa), .*nov/i];
+    const hrefs: string[] = [];
+    for (const name of kinds)
+      hrefs.push((await page.getByRole('link', { name }).first().getAttribute('href')) ?? '');
+    for (const isLong of [false, true]) {
+      if (isLong) await lengthen(page);
+      for (const [at, name] of kinds.entries()) {
+        await page.goto(`${demo.address}${hrefs[at]}`);
+        await expect(page.getByRole('heading', { name: words.list })).toBeVisible();
+        if (isLong) await expect(page.getByText(words.none)).toBeVisible();
+        for (const format of ['A4', 'Letter'] as const) {
+          const pages = pdfPages(await page.pdf({ format }));
+          const where = `${name} ${isLong ? 'long' : 'usual'} ${format}`;
+          // What ends the first sheet stands on it, and whatever follows is of the list's sheets; each says whose it is.
+          expect(pages[0], where).toContain(words.first[at]);
+          expect(pages[0], where).toContain(isLong ? '80' : language === 'en' ? 'Nothing' : 'Nada');
+          const lists = pages.map((text) => text.includes(words.list) && !text.includes('/min'));
+          expect(lists.indexOf(true), where).toBe(1);
+          for (const text of pages) expect(text, where).toContain('INV-0014');
+        }
+        await page.emulateMedia({ media: 'print' });
+        for (const width of Object.values(PRINTED_WIDTHS)) {
+          await page.setViewportSize({ width, height: 1000 });
+          const drawing = page.locator('.away-sheet .away-figure svg:visible').first();
+          await expect
+            .poll(async () => (await drawing.boundingBox())?.width ?? 0)
+            .toBeGreaterThan(0.95 * width);
+          // What overflows makes a browser print all of it smaller.
+          expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+          const smallest = await page.evaluate(() => {
+            const texts = [...document.querySelectorAll('.page *')].filter(
+              (one) => one.checkVisibility() && [...one.childNodes].some((node) => node.nodeType === 3),
+            );
+            return Math.min(
+              ...texts.map((one) => {
+                const svg = one.closest('svg');
+                const scale =
+                  svg === null ? 1 : svg.getBoundingClientRect().width / svg.viewBox.baseVal.width;
+                return Number.parseFloat(getComputedStyle(one).fontSize) * scale * 0.75;
+              }),
+            );
+          });
+          expect(smallest, 'points').toBeGreaterThanOrEqual(7);
+        }
+        await expect(page.getByRole('combobox')).toBeHidden();
+        await expect(page.getByRole('button', { name: /^Take out/ }).first()).toBeHidden();
+        await page.emulateMedia({ media: null });
+        await page.setViewportSize({ width: 1280, height: 800 });
+      }
+    }
+  });
+}

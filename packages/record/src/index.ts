@@ -47,6 +47,8 @@ export type { TrendElsewhere, TrendPoint, TrendRound, TrendValue } from './chart
 export { projectTrend, signsOfTrend, TREND_SIGNS, trendFromElsewhere } from './chart/projectTrend.js';
 export type { DueRecheck } from './chart/rechecks.js';
 export { type RoundAverage, roundAverage } from './chart/roundAverage.js';
+export type { SeriesAbout } from './chart/seriesAbout.js';
+export { seriesAbout } from './chart/seriesAbout.js';
 export { mayAddTo, signersOf } from './chart/signersOf.js';
 export { signOf } from './chart/signOf.js';
 export type { RulesOf } from './chart/valueStanding.js';

@@ -12,8 +12,19 @@ import { scaleLinear } from 'd3-scale';
 import { element, pathThrough, type Svg } from '../svg/svg.js';
 import { type DataTable, type Drawing, drawn, type Figure, type Mark } from './figure.js';
 import { PAPER } from './paint.js';
-import { DASH, HALF, keyLines, label, line, markShape, SMALL_LINE, TEXT, wrapped } from './parts.js';
-import { extendedNote, extentOf, gridOf, upScale } from './pressureAxis.js';
+import {
+  DASH,
+  HALF,
+  keyLines,
+  label,
+  line,
+  markShape,
+  movedApart,
+  SMALL_LINE,
+  TEXT,
+  wrapped,
+} from './parts.js';
+import { extendedNote, extentOf, gridLabelsEvery, gridOf, upScale } from './pressureAxis.js';
 import {
   DAY_MINUTES,
   dayMeanText,
@@ -85,8 +96,10 @@ export function homeFigure(
   const isDense = dayWidth < LEAST_DAY;
 
   const frame: Svg[] = [];
-  for (const mmHg of gridOf(extent)) {
+  const every = gridLabelsEvery(extent, top, bottom);
+  for (const [k, mmHg] of gridOf(extent).entries()) {
     frame.push(line([left, y(mmHg), right, y(mmHg)], paint.grid, 0.6, null, 'figure-grid'));
+    if (k % every > 0) continue;
     frame.push(
       label(words.say.short(mmHg), left - 5, y(mmHg) + 3.5, paint, { anchor: 'end', size: TEXT.small }),
     );
@@ -148,6 +161,7 @@ export function homeFigure(
     ...limitLine(rules.highDiastolic, 'diastolic'),
     ...meanLine('systolic'),
     ...meanLine('diastolic'),
+    ...lineLabels(),
   ];
   const empty = values.length === 0 ? [label(words.sentence('report.noReadings'), (left + right) / 2, (top + bottom) / 2, paint, { anchor: 'middle' })] : []; // biome-ignore format: one thought
   const title = words.sentence('report.homeFigure');
@@ -204,27 +218,34 @@ export function homeFigure(
     if (limit === null) return [];
     const at = y(limit.limit);
     const dash = measure === 'systolic' ? DASH.systolicLimit : DASH.diastolicLimit;
-    return [
-      line([left, at, right, at], paint.ink, 1, dash, `figure-limit is-${measure}`),
-      label(words.sentence('report.limit', { limit: limit.limit }), right + 4, at + beside(limit.limit, result.mean[measure], false), paint, { size: TEXT.small }), // biome-ignore format: one thought
-    ];
+    return [line([left, at, right, at], paint.ink, 1, dash, `figure-limit is-${measure}`)];
   }
 
   function meanLine(measure: 'systolic' | 'diastolic'): Svg[] {
     const mean = result.mean[measure];
     if (mean === null) return [];
-    const limit = measure === 'systolic' ? rules.highSystolic : rules.highDiastolic;
     const at = y(mean);
-    return [
-      line([left, at, right, at], paint.muted, 1.2, null, `figure-mean is-${measure}`),
-      label(words.sentence('report.mean', { mean: meanText(mean, limit, words) }), right + 4, at + beside(mean, limit?.limit ?? null, true), paint, { size: TEXT.small, isBold: true }), // biome-ignore format: one thought
-    ];
+    return [line([left, at, right, at], paint.muted, 1.2, null, `figure-mean is-${measure}`)];
   }
 
-  /** Two labels of neighbouring lines keep out of each other's way: the higher line's goes up, the mean's where they are one. */
-  function beside(value: number, other: number | null, isMean: boolean): number {
-    if (other === null || Math.abs(y(value) - y(other)) > 11) return 3;
-    return value > other || (value === other && isMean) ? -2.5 : 8.5;
+  /** Each mean and limit at the right of its line, the mean first where they are one. */
+  function lineLabels(): Svg[] {
+    const labels = (['systolic', 'diastolic'] as const).flatMap((measure) => {
+      const mean = result.mean[measure];
+      const limit = measure === 'systolic' ? rules.highSystolic : rules.highDiastolic;
+      return [
+        ...(mean === null
+          ? []
+          : [{ at: mean, text: words.sentence('report.mean', { mean: meanText(mean, limit, words) }), isBold: true }]), // biome-ignore format: one thought
+        ...(limit === null
+          ? []
+          : [{ at: limit.limit, text: words.sentence('report.limit', { limit: limit.limit }), isBold: false }]), // biome-ignore format: one thought
+      ];
+    });
+    const places = movedApart(labels.map(({ at }) => y(at)));
+    return labels.map(({ text, isBold }, k) =>
+      label(text, right + 4, (places[k] as number) + 3, paint, { size: TEXT.small, isBold }),
+    );
   }
 
   function markText(reading: SeriesReading): string {

@@ -112,6 +112,30 @@ export function wrapped(text: string, width: number, size: number): string[] {
 /** Width of a letter of its size, a little over the mean of the widest font that figures are drawn with. */
 const LETTER = 0.58;
 
+/** Where labels at the right of lines stand, so that none stands on another: those too close are moved apart about their middle. */
+export function movedApart(places: readonly number[], least = SMALL_LINE - 1): number[] {
+  const order = places.map((_, k) => k).sort((a, b) => (places[a] as number) - (places[b] as number));
+  const groups: number[][] = [];
+  const middleOf = (group: readonly number[]) =>
+    group.reduce((sum, k) => sum + (places[k] as number), 0) / group.length;
+  const topOf = (group: readonly number[]) => middleOf(group) - ((group.length - 1) * least) / 2;
+  for (const k of order) {
+    let group = [k];
+    for (let last = groups.at(-1); last !== undefined; last = groups.at(-1)) {
+      if (topOf(last) + last.length * least <= topOf(group)) break;
+      group = [...last, ...group];
+      groups.pop();
+    }
+    groups.push(group);
+  }
+  const moved = [...places];
+  for (const group of groups)
+    group.forEach((k, at) => {
+      moved[k] = topOf(group) + at * least;
+    });
+  return moved;
+}
+
 /** Distance of lines of small text. */
 export const SMALL_LINE = 11;
 

@@ -25,6 +25,15 @@ export function gridOf({ low, high }: Extent): number[] {
   return Array.from({ length: (high - low) / STEP + 1 }, (_, k) => low + k * STEP);
 }
 
+/** Of gridlines so far apart every so many has its number, so that none stands on another. */
+export function gridLabelsEvery({ low, high }: Extent, top: number, bottom: number): number {
+  const apart = ((bottom - top) * STEP) / (high - low);
+  return Math.max(1, Math.ceil(LEAST_APART / apart));
+}
+
+/** Distance of lines of small text on the axis, in units of a figure. */
+const LEAST_APART = 8;
+
 /** The higher number the higher up: `top` and `bottom` are y coordinates. */
 export function upScale({ low, high }: Extent, top: number, bottom: number): ScaleLinear<number, number> {
   return scaleLinear([low, high], [bottom, top]);

@@ -16,8 +16,8 @@ import { element, pathThrough, type Svg } from '../svg/svg.js';
 import { type DataTable, type Drawing, drawn, type Figure, type Mark } from './figure.js';
 import { limitsText } from './homeFigure.js';
 import { PAPER } from './paint.js';
-import { DASH, keyLines, label, line, markShape, SMALL_LINE, TEXT, wrapped } from './parts.js';
-import { extendedNote, extentOf, gridOf, upScale } from './pressureAxis.js';
+import { DASH, keyLines, label, line, markShape, movedApart, SMALL_LINE, TEXT, wrapped } from './parts.js';
+import { extendedNote, extentOf, gridLabelsEvery, gridOf, upScale } from './pressureAxis.js';
 import { clockText, DAY_MINUTES, HOUR_MS, MINUTE_MS, meansText, offsetOf, pressureText } from './times.js';
 
 /** A recording over 24 hours, as it was answered. `readings` are all that were read, used or not. */
@@ -35,6 +35,8 @@ const PULSE = { low: 40, high: 120 } as const;
 const USUAL: Drawing = { id: 'recording', width: 680, height: 400, paint: PAPER };
 const MARGIN = { left: 46, right: 62, top: 14, bottom: 46 } as const;
 const STRIP = 62;
+/** A lower drawing, as a full sheet leaves it, has a lower strip too. */
+const LOW = { height: 280, strip: 40 } as const;
 const BETWEEN = 16;
 const HOURS = 24;
 /** Hours between labels of the clock, the closest for which there is room. */
@@ -54,7 +56,7 @@ export function recordingFigure(given: RecordingDrawn, words: Words, how: Partia
   const [left, right, top] = [MARGIN.left, width - MARGIN.right, MARGIN.top];
   const key = wrapped(words.sentence('report.recordingKey'), width - MARGIN.left, TEXT.small);
   const stripBottom = height - MARGIN.bottom - (key.length - 1) * SMALL_LINE;
-  const stripTop = stripBottom - STRIP;
+  const stripTop = stripBottom - (height < LOW.height ? LOW.strip : STRIP);
   const bottom = stripTop - BETWEEN;
   const readings = inTimeOrder(given.readings);
   const edited = new Map(result.edited.map((one) => [one.index, one]));
@@ -109,6 +111,7 @@ export function recordingFigure(given: RecordingDrawn, words: Words, how: Partia
     ...grid(),
     ...hourTicks(),
     ...steps(),
+    ...limitLabels(),
     ...traces(),
     ...hourBars(),
     ...shapes,
@@ -152,13 +155,17 @@ export function recordingFigure(given: RecordingDrawn, words: Words, how: Partia
     const small = { anchor: 'end', size: TEXT.small } as const;
     const middleOf = (a: number, b: number) => (a + b) / 2;
     return [
-      ...gridOf(extent).flatMap((mmHg) => [
+      ...gridOf(extent).flatMap((mmHg, k) => [
         line([left, y(mmHg), right, y(mmHg)], paint.grid, 0.6, null, 'figure-grid'),
-        label(words.say.short(mmHg), left - 5, y(mmHg) + 3, paint, small),
+        ...(k % gridLabelsEvery(extent, top, bottom) === 0
+          ? [label(words.say.short(mmHg), left - 5, y(mmHg) + 3, paint, small)]
+          : []),
       ]),
       ...gridOf(pulseExtent).flatMap((rate, k) => [
         line([left, pulseY(rate), right, pulseY(rate)], paint.grid, 0.6, null, 'figure-grid'),
-        ...(k % 2 === 0 ? [label(words.say.short(rate), left - 5, pulseY(rate) + 3, paint, small)] : []),
+        ...(k % Math.max(2, gridLabelsEvery(pulseExtent, stripTop, stripBottom)) === 0
+          ? [label(words.say.short(rate), left - 5, pulseY(rate) + 3, paint, small)]
+          : []),
       ]),
       label(words.sentence('report.mmHgAxis'), 11, middleOf(top, bottom), paint, {
         anchor: 'middle',
@@ -232,30 +239,30 @@ export function recordingFigure(given: RecordingDrawn, words: Words, how: Partia
       const dash = measure === 'systolic' ? DASH.systolicLimit : DASH.diastolicLimit;
       return [
         element('path', { d, fill: 'none', stroke: paint.ink, 'stroke-width': 1, 'stroke-dasharray': dash, class: `figure-limit is-${measure}` }), // biome-ignore format: one thought
-        ...limitLabels(measure),
       ];
     });
   }
 
-  /** Each limit at the right, with its period where they differ; the lower a little lower where they are close. */
-  function limitLabels(measure: 'systolic' | 'diastolic'): Svg[] {
-    const [day, night] = [limitOf('day', measure), limitOf('night', measure)];
-    const small = { size: TEXT.small };
-    if (day !== null && (night === null || night.limit === day.limit)) {
-      return [label(words.say.limit(day.limit), right + 4, y(day.limit) + 3, paint, small)];
-    }
-    return (['day', 'night'] as const).flatMap((period) => {
-      const limit = limitOf(period, measure);
-      const other = limitOf(period === 'day' ? 'night' : 'day', measure);
-      if (limit === null || !stretches.some((one) => one.period === period)) return [];
-      const isClose = other !== null && Math.abs(y(other.limit) - y(limit.limit)) < 10;
-      const moved = !isClose ? 3 : limit.limit > (other?.limit ?? 0) ? -1 : 8;
-      const text = words.sentence('report.limitOf', {
-        limit: limit.limit,
-        period: words.title('period', period),
+  /** Each limit at the right, with its period where they differ. */
+  function limitLabels(): Svg[] {
+    const labels = (['systolic', 'diastolic'] as const).flatMap((measure) => {
+      const [day, night] = [limitOf('day', measure), limitOf('night', measure)];
+      if (day !== null && (night === null || night.limit === day.limit))
+        return [{ at: day.limit, text: words.say.limit(day.limit) }];
+      return (['day', 'night'] as const).flatMap((period) => {
+        const limit = limitOf(period, measure);
+        if (limit === null || !stretches.some((one) => one.period === period)) return [];
+        const text = words.sentence('report.limitOf', {
+          limit: limit.limit,
+          period: words.title('period', period),
+        });
+        return [{ at: limit.limit, text }];
       });
-      return [label(text, right + 4, y(limit.limit) + moved, paint, small)];
     });
+    const places = movedApart(labels.map(({ at }) => y(at)));
+    return labels.map(({ text }, k) =>
+      label(text, right + 4, (places[k] as number) + 3, paint, { size: TEXT.small }),
+    );
   }
 
   function limitOf(period: PeriodOf, measure: 'systolic' | 'diastolic'): SidedLimit | null {

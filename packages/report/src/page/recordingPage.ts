@@ -6,6 +6,7 @@ import { clockText, dayText, exactText, meanText } from '../figure/times.js';
 import { chanceLists } from './chanceBlocks.js';
 import { type ReportPage, ruleSetText } from './reportPage.js';
 import { type SeriesPageInput, type SeriesPageParts, seriesPage } from './seriesPage.js';
+import { windowsText } from './windowsText.js';
 
 export type RecordingPageInput = RecordingDrawn & SeriesPageInput;
 
@@ -54,17 +55,6 @@ export function recordingPage(input: RecordingPageInput, words: Words): ReportPa
     after: [...chanceLists(input.chances, words), recordingFigure(input, words).table],
   };
   return seriesPage(input, parts, words);
-}
-
-function windowsText({ result, dayNight }: RecordingPageInput, words: Words): string {
-  const by = words.sentence(result.dayNightBy === 'diary' ? 'series.byDiary' : 'series.byClock');
-  const range = ({ from, to }: { from: number; to: number }) =>
-    `${clockText(from, words)}-${clockText(to, words)}`;
-  if (dayNight.by === 'asleep-marks') return by;
-  const night = range(dayNight.by === 'clock' ? dayNight.night : dayNight.asleep);
-  const day = dayNight.by === 'clock' ? range(dayNight.day) : null;
-  const nap = dayNight.by === 'asleep-range' && dayNight.nap != null ? range(dayNight.nap) : null;
-  return words.sentence('report.windows', { by, day, night, nap });
 }
 
 /** Pattern, fall by night, rise after waking. The pattern is "consistent with", the class carries its caution. */

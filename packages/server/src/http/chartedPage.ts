@@ -8,6 +8,7 @@ import {
   type InForce,
   type OfficeNear,
   type SeriesContent,
+  seriesAbout,
   timesAbout,
 } from '@evenfall/record';
 import {
@@ -84,6 +85,9 @@ function saidOf(series: ChartedSeries, answered: Answered, about: PageAbout, wor
     beside: besideOf(series, words),
     about: timesAbout(content.readings),
     settled: [
+      ...(content.note === null
+        ? []
+        : [words.sentence('report.line', { label: words.sentence('away.note'), text: `“${content.note}”` })]),
       ...(irregular === 0 ? [] : [words.sentence('series.irregularReadings', { readings: irregular })]),
       ...(marks === null ? [] : [words.sentence('series.marksNotUsed', marks)]),
     ],
@@ -106,23 +110,22 @@ function pressureOf({ systolic, diastolic }: { systolic: number | null; diastoli
 }
 
 function headerOf(
-  { readings, treated }: SeriesContent,
+  content: SeriesContent,
   { identity, person, madeAt, program, isInvented }: PageAbout,
   words: Words,
 ): SeriesSaid['header'] {
-  const all = (of: (reading: SeriesContent['readings'][number]) => string | null) => {
-    const found = [...new Set(readings.map(of).filter((one): one is string => one !== null))];
-    return found.length === 0 ? null : found.join(', ');
-  };
+  const { devices, arms, zones } = seriesAbout(content);
+  const { treated } = content;
+  const all = (said: readonly string[]) => (said.length === 0 ? null : said.join(', '));
   return {
     name: identity?.name ?? null,
     born: identity?.birthDate == null ? null : dateText(identity.birthDate, words),
     identifier: identity?.number ?? person,
-    device: all(({ device }) => device),
-    arm: all(({ arm }) => (arm === null ? null : words.sentence(`facts.${arm}`))),
+    device: all(devices),
+    arm: all(arms.map((arm) => words.sentence(`facts.${arm}`))),
     medicines:
       treated === null ? null : words.sentence(treated ? 'report.medicineTaken' : 'report.medicineNone'),
-    zone: all(({ at }) => at.zone),
+    zone: all(zones),
     madeAt,
     program,
     isInvented,

@@ -131,9 +131,10 @@ describe('a series as a PDF', () => {
     const about = H1.map(kept).map((one, place) =>
       place === 0 ? { ...one, at: { ...one.at, asEntered: '~07:30' } } : one,
     );
-    const came = await asked(await signed({ home: 'ish-2020' }, H1, { readings: about }), '?locale=en-GB');
+    const came = await asked(await signed({ home: 'ish-2020' }, H1, { readings: about, note: 'Slept badly' }), '?locale=en-GB'); // biome-ignore format: one thought
     const { pages } = readPdf(came.bytes);
     expect(pages[0]).toContain('None for the pressure then');
+    expect(pages[0]).toContain('Note: “Slept badly”.');
     // Means of days of H1: out-of-office handbook 19.
     expect(pages[0]).toMatch(/137\.0\/\d+\.\d/);
     expect(pages[0]).toMatch(/135\.5\/\d+\.\d/);

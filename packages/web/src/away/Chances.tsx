@@ -4,7 +4,7 @@ import { chanceFigure } from '@evenfall/report';
 import type { Words } from '@evenfall/words';
 import { useApp } from '../app/context.js';
 import { stampParts } from '../app/times.js';
-import { FigureShown } from './FigureShown.js';
+import { FigureShown, SERIES_SCALE } from './FigureShown.js';
 import { settledText } from './settledText.js';
 
 type Threshold = { readonly systolic: number; readonly diastolic: number };
@@ -15,11 +15,11 @@ type ChancesProps = {
   readonly office: OfficeNear | null;
 };
 
-const CURVE_HEIGHT = 190;
-const CURVE_LEAST = 280;
-const CURVE_MOST = 420;
-/** Over half the width of a sheet. */
-const ON_PAPER = { width: 340, height: 88 };
+const CURVE_HEIGHT = 160;
+const CURVE_LEAST = 220;
+const CURVE_MOST = 320;
+/** Over half the width of a sheet: its lettering is 7 pt there. */
+const ON_PAPER = { width: 304, heights: [88] };
 
 const COMPONENTS = ['systolic', 'diastolic'] as const;
 
@@ -107,6 +107,8 @@ export function Chances({ known, thresholds, office }: ChancesProps) {
               height={CURVE_HEIGHT}
               leastWidth={CURVE_LEAST}
               mostWidth={CURVE_MOST}
+              leastScale={SERIES_SCALE}
+              hasTable
               onPaper={ON_PAPER}
               draw={(how) =>
                 chanceFigure({ component, result: found, threshold: high[component] }, words, how)
@@ -115,15 +117,35 @@ export function Chances({ known, thresholds, office }: ChancesProps) {
           );
         })}
       </div>
-      <details className="more away-assumptions">
+      <details className="more not-printed">
         <summary>{words.sentence('away.assumptions')}</summary>
-        <ul className="away-left-out">
-          {assumptionsOf(together ?? known, systolic).map((one) => (
-            <li key={one.code}>{words.detail(one)}</li>
-          ))}
-        </ul>
+        <Assumed {...{ known, thresholds, office }} />
       </details>
     </section>
+  );
+}
+
+/** What the chances assume, for paper: on the sheet after theirs, so that the drawing above them has room. */
+export function PrintedAssumptions(chances: ChancesProps) {
+  const { words } = useApp();
+  return (
+    <section className="printed-only away-assumptions" aria-label={words.sentence('away.assumptions')}>
+      <h2>{words.sentence('away.assumptions')}</h2>
+      <Assumed {...chances} />
+    </section>
+  );
+}
+
+function Assumed({ known, thresholds: [high], office }: ChancesProps) {
+  const { words } = useApp();
+  const systolic = high === undefined ? null : usualOf('systolic', known, high.systolic);
+  const all = office === null ? known : withOfficeVisit(known, office);
+  return (
+    <ul className="away-left-out">
+      {assumptionsOf(all, systolic).map((one) => (
+        <li key={one.code}>{words.detail(one)}</li>
+      ))}
+    </ul>
   );
 }
 

@@ -1,4 +1,4 @@
-import type { Drawing, Figure, Paint } from '@evenfall/report';
+import type { DataTable, Drawing, Figure, Paint } from '@evenfall/report';
 import { type PointerEvent, useEffect, useId, useRef, useState } from 'react';
 import { useApp } from '../app/context.js';
 import { useIsPrinting } from '../chart/useIsPrinting.js';
@@ -20,11 +20,18 @@ type ShownProps = {
   /** Narrower than this it scrolls in its frame. */
   readonly leastWidth?: number;
   readonly mostWidth?: number;
-  /** How it is drawn for paper, in units that stand over the width there; as on the screen if absent. */
-  readonly onPaper?: { readonly width: number; readonly height: number };
+  /** Pixels to a unit on a phone and a laptop; 1 if absent. */
+  readonly leastScale?: number;
+  /** Whether its numbers stand under it as a table, where no other one of the page has them. */
+  readonly hasTable?: boolean;
+  /**
+   * How it is drawn for paper, in units that stand over the width there; as on the screen if absent. Of several heights, the highest
+   * first, the style sheet shows the one that the sheet has room for.
+   */
+  readonly onPaper?: { readonly width: number; readonly heights: readonly number[] };
 };
 
-/** The smallest lettering of a figure is 8.5 px: 12 on a screen on which it scrolls. */
+/** The smallest lettering of a figure is 8.5 units: 12 px on a screen on which it scrolls. */
 const SCROLLED_SCALE = 1.4;
 const USUAL_WIDTH = 640;
 /** The size of type on a laptop, in pixels. */
@@ -37,6 +44,8 @@ export function FigureShown({
   height,
   leastWidth = 320,
   mostWidth = USUAL_WIDTH * 2,
+  leastScale = 1,
+  hasTable = false,
   onPaper,
 }: ShownProps) {
   const { words } = useApp();
@@ -52,7 +61,7 @@ export function FigureShown({
     const measure = () => {
       // As large as the text beside it, which is larger on a projector.
       const root = Number.parseFloat(getComputedStyle(document.documentElement).fontSize) / USUAL_ROOT;
-      const asText = Number.isFinite(root) ? Math.max(1, root) : 1;
+      const asText = leastScale * (Number.isFinite(root) ? Math.max(1, root) : 1);
       // What does not fit scrolls: then it may as well be large enough to read.
       const times = place.clientWidth < leastWidth * asText ? Math.max(asText, SCROLLED_SCALE) : asText;
       setScrolled(place.clientWidth < Math.floor(leastWidth * times));
@@ -63,19 +72,30 @@ export function FigureShown({
     const watch = new ResizeObserver(measure);
     watch.observe(place);
     return () => watch.disconnect();
-  }, [leastWidth, mostWidth]);
+  }, [leastWidth, mostWidth, leastScale]);
   const isPrinting = useIsPrinting();
+  const isOnPaper = isPrinting && onPaper !== undefined;
+  const figure = draw({ id: `${name}-${id}`, width, height, paint: SCREEN });
+  const { marks, table } = figure;
   // What is drawn for a screen is no wider on paper than its height leaves it, and cannot be read there.
-  const drawing = isPrinting && onPaper !== undefined ? onPaper : { width, height };
-  const figure = draw({ id: `${name}-${id}`, ...drawing, paint: SCREEN });
-  const { svg, marks } = figure;
+  const drawings = isOnPaper
+    ? onPaper.heights.map(
+        (high) =>
+          draw({ id: `${name}-${id}-${high}`, width: onPaper.width, height: high, paint: SCREEN }).svg,
+      )
+    : [figure.svg];
+  const drawn = drawings.join('');
   useEffect(() => {
     // Parsed as a drawing and never as a page: what a note says cannot become a part of the page.
-    const drawn = new DOMParser().parseFromString(svg, 'image/svg+xml').documentElement;
-    drawn.setAttribute('width', String(drawing.width * scale));
-    drawn.setAttribute('height', String(drawing.height * scale));
-    frame.current?.replaceChildren(document.importNode(drawn, true));
-  }, [svg, drawing.width, drawing.height, scale]);
+    const parsed = new DOMParser().parseFromString(`<figures>${drawn}</figures>`, 'image/svg+xml');
+    const nodes = [...parsed.documentElement.children].map((one) => document.importNode(one, true));
+    if (!isOnPaper)
+      for (const one of nodes) {
+        one.setAttribute('width', String(width * scale));
+        one.setAttribute('height', String(height * scale));
+      }
+    frame.current?.replaceChildren(...nodes);
+  }, [drawn, isOnPaper, width, height, scale]);
   const at = marks.findIndex(({ key }) => key === read);
   const mark = marks[at];
   const key = mark?.key;
@@ -96,7 +116,7 @@ export function FigureShown({
     if (nearest !== undefined) setRead(nearest.key);
   };
   return (
-    <div className="away-figure">
+    <div className={`away-figure away-figure-${name}`}>
       {isScrolled ? (
         <p className="small soft not-printed" id={`${id}-scrolls`}>
           {words.sentence('away.figureScrolls')}
@@ -126,6 +146,45 @@ export function FigureShown({
           <output className="away-says">{mark?.text ?? words.sentence('away.readOutHint')}</output>
         </div>
       )}
+      {hasTable ? <FigureTable table={table} /> : null}
     </div>
+  );
+}
+
+/** Pixels to a unit of the figures of a series: their smallest lettering, of 8.5 units, is 11 px. */
+export const SERIES_SCALE = 1.3;
+
+/** What a figure shows as numbers, for whoever wants those; the lists of the page have them on paper. */
+function FigureTable({ table }: { readonly table: DataTable }) {
+  const { words } = useApp();
+  return (
+    <details className="more not-printed">
+      <summary>{words.sentence('away.asTable')}</summary>
+      <div className="trend-scroll">
+        <table className="away-table">
+          <caption className="small soft">{table.caption}</caption>
+          <thead>
+            <tr>
+              {table.columns.map((column) => (
+                <th key={column} scope="col">
+                  {column}
+                </th>
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            {table.rows.map(([first = '', ...rest]) => (
+              <tr key={first}>
+                <th scope="row">{first}</th>
+                {rest.map((cell, at) => (
+                  // biome-ignore lint/suspicious/noArrayIndexKey: a cell has no other name than its column
+                  <td key={at}>{cell}</td>
+                ))}
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+    </details>
   );
 }

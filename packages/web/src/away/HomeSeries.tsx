@@ -1,11 +1,13 @@
 import { dayPartOf, homeDayOf, type SeriesReading } from '@evenfall/clinical';
 import { type AnsweredHome, type InForce, type SeriesContent, timesAbout } from '@evenfall/record';
 import { dayMeanText, homeFigure } from '@evenfall/report';
+import type { ReactNode } from 'react';
 import { useApp } from '../app/context.js';
 import { dayOfYearText } from '../app/times.js';
-import { Chances } from './Chances.js';
+import { AboutSeries } from './AboutSeries.js';
+import { Chances, PrintedAssumptions } from './Chances.js';
 import { dateOfDay } from './dateOfDay.js';
-import { FigureShown } from './FigureShown.js';
+import { FigureShown, SERIES_SCALE } from './FigureShown.js';
 import { OfficeAndAway } from './OfficeAndAway.js';
 import { meanText, pressureText, signedText } from './readingText.js';
 import { ShortResult } from './ShortResult.js';
@@ -14,43 +16,66 @@ type HomeProps = {
   readonly content: SeriesContent;
   readonly answered: AnsweredHome;
   readonly rules: InForce;
+  /** What stands first and last on the first sheet. */
+  readonly first: ReactNode;
+  readonly last: ReactNode;
 };
 type TableProps = Pick<AnsweredHome, 'readings' | 'result'> & Pick<HomeProps, 'rules'>;
 
 /** Room for a week of pairs, in pixels; on a phone the figure scrolls in its frame. */
 const FIGURE_HEIGHT = 320;
 const FIGURE_LEAST = 480;
-/** Over the width of a sheet: its lettering is 6.5 pt there. */
-const ON_PAPER = { width: 680, height: 170 };
+/** Over the width of a sheet: its lettering is 7 pt there. */
+const ON_PAPER = { width: 620, heights: [200, 160, 120] };
+/** Days that stand on the first sheet, beside the means; more of them stand before the list of all readings. */
+const MOST_DAYS_BESIDE = 8;
 
 const MEASURES = ['systolic', 'diastolic', 'pulse'] as const;
 
 /** Readings at home: the mean with its category, then how sure it is, then the numbers behind it. */
-export function HomeSeries({ content, answered, rules }: HomeProps) {
+export function HomeSeries({ content, answered, rules, first, last }: HomeProps) {
   const { words } = useApp();
   const { readings, result, usual, office, beside } = answered;
   const { homeRules } = rules;
   const about = timesAbout(content.readings);
+  const days = new Set(readings.map((one) => homeDayOf(one, homeRules))).size;
+  const dayByDay = (
+    <section aria-label={words.sentence('away.dayByDay')}>
+      <h2>{words.sentence('away.dayByDay')}</h2>
+      <DayTable readings={readings} result={result} rules={rules} />
+    </section>
+  );
   return (
     <>
-      <section className="away-comes-to" aria-label={words.sentence('away.comesTo')}>
-        <ShortResult content={content} rules={rules} />
-        <PartsTable result={result} rules={rules} />
-      </section>
-      <FigureShown
-        name="home"
-        height={FIGURE_HEIGHT}
-        leastWidth={FIGURE_LEAST}
-        onPaper={ON_PAPER}
-        draw={(how) => homeFigure({ readings, result, rules: homeRules, about }, words, how)}
-      />
-      {usual === null ? null : <Chances {...usual} office={office} />}
-      {office === null || beside === null ? null : <OfficeAndAway office={office} beside={beside} />}
-      <section aria-label={words.sentence('away.dayByDay')}>
-        <h2>{words.sentence('away.dayByDay')}</h2>
-        <DayTable readings={readings} result={result} rules={rules} />
-        <Extremes readings={readings} />
-      </section>
+      <div className="away-sheet">
+        {first}
+        <AboutSeries content={content} />
+        <section className="away-comes-to" aria-label={words.sentence('away.comesTo')}>
+          <ShortResult content={content} rules={rules} />
+        </section>
+        <div className="away-tables">
+          <div className="away-parts">
+            <PartsTable result={result} rules={rules} />
+            <DayToDay result={result} />
+            <Extremes readings={readings} />
+          </div>
+          {days > MOST_DAYS_BESIDE ? null : dayByDay}
+        </div>
+        <FigureShown
+          name="home"
+          height={FIGURE_HEIGHT}
+          leastWidth={FIGURE_LEAST}
+          leastScale={SERIES_SCALE}
+          hasTable
+          onPaper={ON_PAPER}
+          draw={(how) => homeFigure({ readings, result, rules: homeRules, about }, words, how)}
+        />
+        {usual === null ? null : <Chances {...usual} office={office} />}
+        {office === null || beside === null ? null : <OfficeAndAway office={office} beside={beside} />}
+        {last}
+      </div>
+      {days > MOST_DAYS_BESIDE ? dayByDay : null}
+      {usual === null ? null : <PrintedAssumptions {...usual} office={office} />}
     </>
   );
 }
@@ -159,7 +184,6 @@ function DayTable({ readings, result, rules }: TableProps) {
           })}
         </tbody>
       </table>
-      <DayToDay result={result} />
     </div>
   );
 }

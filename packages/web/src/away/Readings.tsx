@@ -26,6 +26,28 @@ export function Readings({ content, decided, trial, mayDecide, onTrial }: Readin
     .toSorted((a, b) => Date.parse(a.reading.at.at) - Date.parse(b.reading.at.at) || a.index - b.index);
   const isMixed = new Set(readings.map(({ how }) => how)).size > 1;
   const isTyped = readings.every(({ how }) => how === 'typed');
+  const rows = ordered.map(({ reading, index }) => {
+    const dropped = value.dropped.find((one) => one.index === index);
+    const byHand = decided.find((one) => one.index === index);
+    const forGood = dropped === undefined ? null : leftForGood(dropped.code);
+    const isTried = trial.has(index);
+    const says = [
+      // What a hand took out says so with its reason, once.
+      ...(dropped === undefined || (dropped.code === 'rejected' && byHand?.decision === 'out' && !isTried)
+        ? []
+        : [words.detail(dropped)]),
+      ...(byHand === undefined || isTried
+        ? []
+        : [
+            words.sentence(byHand.decision === 'out' ? 'away.takenOut' : 'away.putBack', {
+              text: byHand.reason,
+            }),
+          ]),
+      ...(mayDecide && forGood !== null ? [words.sentence(`away.forGood-${forGood}`)] : []),
+      ...beside(reading, isMixed, words),
+    ].join(' · ');
+    return { reading, index, dropped, byHand, forGood, isTried, says };
+  });
   return (
     <div className="trend-scroll">
       {isTyped ? <p className="small soft">{words.sentence('away.allTyped')}</p> : null}
@@ -41,32 +63,12 @@ export function Readings({ content, decided, trial, mayDecide, onTrial }: Readin
           </tr>
         </thead>
         <tbody>
-          {ordered.map(({ reading, index }) => {
-            const dropped = value.dropped.find((one) => one.index === index);
-            const byHand = decided.find((one) => one.index === index);
+          {rows.map(({ reading, index, dropped, byHand, forGood, isTried, says }) => {
             const time = readingTime(reading, words);
-            const forGood = dropped === undefined ? null : leftForGood(dropped.code);
-            const isTried = trial.has(index);
-            const says = [
-              // What a hand took out says so with its reason, once.
-              ...(dropped === undefined ||
-              (dropped.code === 'rejected' && byHand?.decision === 'out' && !isTried)
-                ? []
-                : [words.detail(dropped)]),
-              ...(byHand === undefined || isTried
-                ? []
-                : [
-                    words.sentence(byHand.decision === 'out' ? 'away.takenOut' : 'away.putBack', {
-                      text: byHand.reason,
-                    }),
-                  ]),
-              ...(mayDecide && forGood !== null ? [words.sentence(`away.forGood-${forGood}`)] : []),
-              ...beside(reading, isMixed, words),
-            ];
             return (
               <Fragment key={index}>
                 <tr
-                  className={`${dropped === undefined ? '' : 'away-grey'}${says.length === 0 ? '' : ' away-marked'}`}
+                  className={`${dropped === undefined ? '' : 'away-grey'}${says === '' ? '' : ' away-marked'}`}
                 >
                   <th scope="row">{time}</th>
                   <td>{pressureText(reading, words)}</td>
@@ -90,10 +92,10 @@ export function Readings({ content, decided, trial, mayDecide, onTrial }: Readin
                     )}
                   </td>
                 </tr>
-                {says.length === 0 ? null : (
+                {says === '' ? null : (
                   <tr className={dropped === undefined ? undefined : 'away-grey'}>
                     <td colSpan={COLUMNS} className="away-status small soft">
-                      {says.join(' · ')}
+                      {says}
                     </td>
                   </tr>
                 )}

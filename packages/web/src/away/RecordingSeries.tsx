@@ -1,12 +1,15 @@
 import { marksBeside, type PeriodResult, type SidedLimit } from '@evenfall/clinical';
 import type { AnsweredRecording, InForce, SeriesContent } from '@evenfall/record';
-import { recordingFigure } from '@evenfall/report';
+import { recordingFigure, windowsText } from '@evenfall/report';
 import type { Words } from '@evenfall/words';
+import type { ReactNode } from 'react';
 import { useApp } from '../app/context.js';
 import { timeText } from '../app/times.js';
+import { useIsPrinting } from '../chart/useIsPrinting.js';
 import { Flags } from '../parts/Flags.js';
-import { Chances } from './Chances.js';
-import { FigureShown } from './FigureShown.js';
+import { AboutSeries } from './AboutSeries.js';
+import { Chances, PrintedAssumptions } from './Chances.js';
+import { FigureShown, SERIES_SCALE } from './FigureShown.js';
 import { OfficeAndAway } from './OfficeAndAway.js';
 import { RulesNamed } from './RulesNamed.js';
 import { meanText, pairText } from './readingText.js';
@@ -15,18 +18,21 @@ import { limitsOf } from './ShortResult.js';
 /** Room for pressure and a strip of pulse, in pixels; on a phone the figure scrolls in its frame. */
 const FIGURE_HEIGHT = 420;
 const FIGURE_LEAST = 480;
-/** Over the width of a sheet: its lettering is 6.5 pt there. */
-const ON_PAPER = { width: 680, height: 300 };
+/** Over the width of a sheet: its lettering is 7 pt there. */
+const ON_PAPER = { width: 620, heights: [300, 250, 195] };
 
 type RecordingProps = {
   readonly content: SeriesContent;
   readonly answered: AnsweredRecording;
   readonly rules: InForce;
+  /** What stands first and last on the first sheet. */
+  readonly first: ReactNode;
+  readonly last: ReactNode;
 };
 type ResultProps = Pick<AnsweredRecording, 'result'>;
 
 /** A recording over 24 hours: whether it can be trusted, what each period comes to, the fall by night, and the rest folded away. */
-export function RecordingSeries({ content, answered, rules }: RecordingProps) {
+export function RecordingSeries({ content, answered, rules, first, last }: RecordingProps) {
   const { words } = useApp();
   const { readings, dayNight, result, usual, office, beside } = answered;
   const { ambulatoryRules: a } = rules;
@@ -35,58 +41,82 @@ export function RecordingSeries({ content, answered, rules }: RecordingProps) {
     limitsOf('ambulatory', period === 'whole' ? 'mean' : period, rules);
   return (
     <>
-      <section className="away-comes-to" aria-label={words.sentence('away.comesTo')}>
-        <p className="away-mean">
-          <strong>{pairText(result.judged.whole.mean, limits('whole'), words)}</strong>{' '}
-          <span>{words.sentence('away.over24')}</span>
-        </p>
-        {result.pattern === null ? null : (
-          <p className="away-category">
-            {words.sentence('away.patternIs', {
-              text: words.sentence('series.consistentWith', {
-                names: words.title('ambulatoryPattern', result.pattern),
-              }),
-            })}
+      <div className="away-sheet">
+        {first}
+        <AboutSeries content={content} />
+        <section className="away-comes-to" aria-label={words.sentence('away.comesTo')}>
+          <p className="away-mean">
+            <strong>{pairText(result.judged.whole.mean, limits('whole'), words)}</strong>{' '}
+            <span>{words.sentence('away.over24')}</span>
           </p>
-        )}
-        <Quality result={result} />
-        {marks === null ? null : <p>{words.sentence('series.marksNotUsed', marks)}</p>}
-        <Flags flags={result.why} />
-        <PeriodTable result={result} limits={limits} />
-        <RulesNamed of="ambulatory" computedBy={content.computedBy} />
-      </section>
-      <FigureShown
-        name="recording"
-        height={FIGURE_HEIGHT}
-        leastWidth={FIGURE_LEAST}
-        onPaper={ON_PAPER}
-        draw={(how) => recordingFigure({ readings, result, rules: a, dayNight }, words, how)}
-      />
-      <section aria-label={words.sentence('series.fall')}>
-        <h2>{words.sentence('series.fall')}</h2>
-        <Fall result={result} />
-        <Flags flags={result.flags.filter(({ code }) => code === 'class-is-weak')} />
-      </section>
-      {office === null || beside === null ? null : <OfficeAndAway office={office} beside={beside} />}
+          {result.pattern === null ? null : (
+            <p className="away-category">
+              {words.sentence('away.patternIs', {
+                text: words.sentence('series.consistentWith', {
+                  names: words.title('ambulatoryPattern', result.pattern),
+                }),
+              })}
+            </p>
+          )}
+          <Quality result={result} dayNight={dayNight} refused={content.refused.length} />
+          {marks === null ? null : <p>{words.sentence('series.marksNotUsed', marks)}</p>}
+          <Flags flags={result.why} />
+          <Periods result={result} limits={limits} />
+          <RulesNamed of="ambulatory" computedBy={content.computedBy} />
+        </section>
+        <FigureShown
+          name="recording"
+          height={FIGURE_HEIGHT}
+          leastWidth={FIGURE_LEAST}
+          leastScale={SERIES_SCALE}
+          hasTable
+          onPaper={ON_PAPER}
+          draw={(how) => recordingFigure({ readings, result, rules: a, dayNight }, words, how)}
+        />
+        <div className="away-two">
+          <section aria-label={words.sentence('series.fall')}>
+            <h2>{words.sentence('series.fall')}</h2>
+            <Fall result={result} />
+            <Flags flags={result.flags.filter(({ code }) => code === 'class-is-weak')} />
+          </section>
+          {office === null || beside === null ? null : <OfficeAndAway office={office} beside={beside} />}
+          <Loads result={result} />
+          {last}
+        </div>
+      </div>
       {usual === null ? null : <Chances {...usual} office={office} />}
-      <Loads result={result} />
+      {usual === null ? null : <PrintedAssumptions {...usual} office={office} />}
       <Variation result={result} />
       <Curve result={result} />
     </>
   );
 }
 
-/** Whether the recording can be trusted, in one line, and its longest gap. */
-function Quality({ result }: ResultProps) {
+type QualityProps = Pick<AnsweredRecording, 'result' | 'dayNight'> & { readonly refused: number };
+
+/** Whether the recording can be trusted, its longest gap, and what divides day and night. */
+function Quality({ result, dayNight, refused }: QualityProps) {
   const { words } = useApp();
   const { scheduled, kept, day, night, percent } = result.counts;
-  const edited = result.edited.length;
+  const failed = result.edited.filter(({ code }) => code === 'failed').length;
+  const edited = result.edited.length - failed;
+  const gap = result.longestGapHours;
   return (
     <>
       <p>
         <strong>{words.sentence(result.valid ? 'away.valid' : 'away.notValid')}</strong>{' '}
-        {words.sentence('away.quality', { scheduled, kept, edited, percent, day, night })}{' '}
-        {words.sentence(result.dayNightBy === 'diary' ? 'series.byDiary' : 'series.byClock')}.
+        {words.sentence('away.quality', {
+          scheduled,
+          kept,
+          edited,
+          failed,
+          refused,
+          percent,
+          day,
+          night,
+          gap,
+        })}{' '}
+        <span className="away-windows">{windowsText({ result, dayNight }, words)}.</span>
       </p>
       <Flags flags={result.flags.filter(({ code }) => code !== 'class-is-weak')} />
     </>
@@ -100,14 +130,62 @@ type Limits = (period: 'whole' | 'day' | 'night') => {
 
 const PERIODS = ['whole', 'day', 'night'] as const;
 const MEASURES = ['systolic', 'diastolic', 'pulse'] as const;
+const COLUMNS = ['mean', 'limit', 'sd', 'least', 'most', 'load'] as const;
+const PAPER_COLUMNS = ['mean', 'limit', 'sd', 'range', 'load'] as const;
 
-function PeriodTable({ result, limits }: ResultProps & { readonly limits: Limits }) {
+type PeriodRow = {
+  readonly name: string;
+  readonly mean: string;
+  readonly limit: string;
+  readonly sd: string;
+  readonly least: string;
+  readonly most: string;
+  readonly load: string;
+};
+type PeriodRows = { readonly name: string; readonly n: number; readonly rows: readonly PeriodRow[] };
+
+/** What each period comes to: one under another on a screen, side by side on paper. */
+function Periods({ result, limits }: ResultProps & { readonly limits: Limits }) {
   const { words } = useApp();
+  const isPrinting = useIsPrinting();
   const of: Record<(typeof PERIODS)[number], PeriodResult> = {
     whole: result.all,
     day: result.day,
     night: result.night,
   };
+  const periods = PERIODS.map((period): PeriodRows => {
+    const one = of[period];
+    const limit = limits(period);
+    const load = period === 'whole' ? null : (result.load[period]?.percent ?? null);
+    const limitText = (of: SidedLimit | null) =>
+      of === null ? '' : `${of.comparison === '>=' ? '≥' : '>'} ${words.say.limit(of.limit)}`;
+    const decimal = (value: number | null) => (value === null ? '' : words.say.number(value, 1));
+    const whole = (value: number | null) => (value === null ? '' : words.say.short(value));
+    const spread = MEASURES.map((measure) => {
+      const ofMeasure = measure === 'pulse' ? null : limit[measure];
+      const isJudged = period === 'whole' && measure !== 'pulse';
+      return {
+        name: words.sentence(`away.${measure}`),
+        mean: meanText(isJudged ? result.judged.whole.mean[measure] : one.mean[measure], ofMeasure, words),
+        limit: limitText(ofMeasure),
+        sd: decimal(one.sd[measure]),
+        least: whole(one.least[measure]),
+        most: whole(one.most[measure]),
+        load: measure === 'pulse' || load?.[measure] == null ? '' : words.say.number(load[measure]),
+      };
+    });
+    const derived = (['meanArterial', 'pulsePressure'] as const).map((measure) => ({
+      name: words.sentence(`away.${measure}`),
+      mean: meanText(one[measure], null, words),
+      ...{ limit: '', sd: '', least: '', most: '', load: '' },
+    }));
+    return { name: words.sentence(`series.${period}`), n: one.n, rows: [...spread, ...derived] };
+  });
+  return isPrinting ? <SideBySide periods={periods} /> : <OneUnderAnother periods={periods} />;
+}
+
+function OneUnderAnother({ periods }: { readonly periods: readonly PeriodRows[] }) {
+  const { words } = useApp();
   return (
     <div className="trend-scroll">
       <table className="away-table away-periods">
@@ -115,67 +193,88 @@ function PeriodTable({ result, limits }: ResultProps & { readonly limits: Limits
           <tr>
             <td />
             <td />
-            <th scope="col">{words.sentence('away.meanColumn')}</th>
-            <th scope="col">{words.sentence('away.limitColumn')}</th>
-            <th scope="col">{words.sentence('away.sdColumn')}</th>
-            <th scope="col">{words.sentence('away.leastColumn')}</th>
-            <th scope="col">{words.sentence('away.mostColumn')}</th>
+            {COLUMNS.map((column) => (
+              <th key={column} scope="col">
+                {words.sentence(`away.${column}Column`)}
+              </th>
+            ))}
           </tr>
         </thead>
-        {PERIODS.map((period) => {
-          const one = of[period];
-          const limit = limits(period);
-          const rows = [
-            ...MEASURES.map((measure) => ({
-              name: words.sentence(`away.${measure}`),
-              mean: meanText(
-                period === 'whole' && measure !== 'pulse'
-                  ? result.judged.whole.mean[measure]
-                  : one.mean[measure],
-                measure === 'pulse' ? null : limit[measure],
-                words,
-              ),
-              limit: measure === 'pulse' ? null : limit[measure],
-              sd: one.sd[measure],
-              least: one.least[measure],
-              most: one.most[measure],
-            })),
-            ...(['meanArterial', 'pulsePressure'] as const).map((measure) => ({
-              name: words.sentence(`away.${measure}`),
-              mean: meanText(one[measure], null, words),
-              limit: null,
-              sd: null,
-              least: null,
-              most: null,
-            })),
-          ];
-          return (
-            <tbody key={period}>
-              {rows.map((row, at) => (
-                <tr key={row.name}>
-                  {at === 0 ? (
-                    <th scope="rowgroup" rowSpan={rows.length}>
-                      {words.sentence(`series.${period}`)}
-                      <span className="small soft"> {words.sentence('away.count', { readings: one.n })}</span>
-                    </th>
-                  ) : null}
-                  <th scope="row">{row.name}</th>
-                  <td>{row.mean}</td>
-                  <td>
-                    {row.limit === null
-                      ? ''
-                      : `${row.limit.comparison === '>=' ? '≥' : '>'} ${words.say.limit(row.limit.limit)}`}
-                  </td>
-                  <td>{row.sd === null ? '' : words.say.number(row.sd, 1)}</td>
-                  <td>{row.least === null ? '' : words.say.short(row.least)}</td>
-                  <td>{row.most === null ? '' : words.say.short(row.most)}</td>
-                </tr>
-              ))}
-            </tbody>
-          );
-        })}
+        {periods.map(({ name, n, rows }) => (
+          <tbody key={name}>
+            {rows.map((row, at) => (
+              <tr key={row.name}>
+                {at === 0 ? (
+                  <th scope="rowgroup" rowSpan={rows.length}>
+                    {name}
+                    <span className="small soft"> {words.sentence('away.count', { readings: n })}</span>
+                  </th>
+                ) : null}
+                <th scope="row">{row.name}</th>
+                {COLUMNS.map((column) => (
+                  <td key={column}>{row[column]}</td>
+                ))}
+              </tr>
+            ))}
+          </tbody>
+        ))}
       </table>
     </div>
+  );
+}
+
+/** As it stands over the width of a sheet: the lowest and the highest in one column, a load where there is one. */
+function SideBySide({ periods }: { readonly periods: readonly PeriodRows[] }) {
+  const { words } = useApp();
+  const [first] = periods;
+  const columnsOf = ({ rows }: PeriodRows) =>
+    PAPER_COLUMNS.filter((column) => column !== 'load' || rows.some(({ load }) => load !== ''));
+  const heading = (column: (typeof PAPER_COLUMNS)[number]) =>
+    column === 'range'
+      ? `${words.sentence('away.leastColumn')}–${words.sentence('away.mostColumn').toLocaleLowerCase(words.say.locale)}`
+      : words.sentence(`away.${column}Column`);
+  const cell = (row: PeriodRow | undefined, column: (typeof PAPER_COLUMNS)[number]) => {
+    if (row === undefined) return '';
+    if (column !== 'range') return row[column];
+    return row.least === '' ? '' : `${row.least}–${row.most}`;
+  };
+  return (
+    <table className="away-table away-beside">
+      <thead>
+        <tr>
+          <td />
+          {periods.map((period) => (
+            <th key={period.name} scope="colgroup" colSpan={columnsOf(period).length}>
+              {period.name}, {words.sentence('away.count', { readings: period.n })}
+            </th>
+          ))}
+        </tr>
+        <tr>
+          <td />
+          {periods.flatMap((period) =>
+            columnsOf(period).map((column) => (
+              <th key={`${period.name} ${column}`} scope="col">
+                {heading(column)}
+              </th>
+            )),
+          )}
+        </tr>
+      </thead>
+      <tbody>
+        {(first?.rows ?? []).map(({ name }, at) => (
+          <tr key={name}>
+            <th scope="row">{name}</th>
+            {periods.flatMap((period) =>
+              columnsOf(period).map((column) => (
+                <td key={`${period.name} ${column}`} className={column === 'mean' ? 'away-first' : undefined}>
+                  {cell(period.rows[at], column)}
+                </td>
+              )),
+            )}
+          </tr>
+        ))}
+      </tbody>
+    </table>
   );
 }
 

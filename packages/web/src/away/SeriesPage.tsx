@@ -53,6 +53,12 @@ export function SeriesPage({ person, series }: { readonly person: string; readon
     <Page
       title={record === null ? title : `${title}: ${name}`}
       heading={title}
+      running={
+        <p className="print-whose">
+          <strong>{nameIn(record)}</strong>
+          <IdentityOf record={record} />
+        </p>
+      }
       under={
         <>
           <p className="identity-name">{nameIn(record)}</p>
@@ -80,7 +86,8 @@ export function SeriesPage({ person, series }: { readonly person: string; readon
                   <BroughtIn series={found} agents={agents} />
                   <SeriesSignedFor series={found} person={person} agents={agents} />
                   <p className="small soft printed-only">
-                    {words.sentence('trend.printed', { text: stampText(clock.stamp(), words) })}
+                    {words.sentence('trend.printed', { text: stampText(clock.stamp(), words) })}{' '}
+                    {words.sentence('cautions.aid')}
                   </p>
                 </>
               )
@@ -124,8 +131,8 @@ function Series({ person, series, others, rules, office }: SeriesProps) {
   const answering = { content, byHand, rules, office };
   const shown = { ...content, value };
   const irregular = content.readings.filter((one) => one.irregular === true).length;
-  return (
-    <div className="brought">
+  const first = (
+    <>
       {series.isInError ? <p className="notice">{words.sentence('away.inError')}</p> : null}
       {series.isPreliminary ? (
         <p className="notice">
@@ -137,18 +144,24 @@ function Series({ person, series, others, rules, office }: SeriesProps) {
         rows={content.refused}
       />
       {content.features === null ? null : <p className="small soft">{askedText(content.features, words)}</p>}
-      {content.of === 'home' ? (
-        <HomeSeries content={shown} answered={answeredHome(answering)} rules={rules} />
-      ) : (
-        <RecordingSeries content={shown} answered={answeredRecording(answering)} rules={rules} />
-      )}
+    </>
+  );
+  const last = (
+    <section aria-label={words.sentence('away.whatLeftOut')}>
       {irregular === 0 ? null : (
         <p className="notice">{words.sentence('series.irregularReadings', { readings: irregular })}</p>
       )}
-      <section aria-label={words.sentence('away.whatLeftOut')}>
-        <LeftOut content={shown} />
-        <RefusedRows refused={content.refused} />
-      </section>
+      <LeftOut content={shown} />
+    </section>
+  );
+  const parts = { content: shown, rules, first, last };
+  return (
+    <div className="brought">
+      {content.of === 'home' ? (
+        <HomeSeries {...parts} answered={answeredHome(answering)} />
+      ) : (
+        <RecordingSeries {...parts} answered={answeredRecording(answering)} />
+      )}
       <BesideSeries series={series} value={value} others={others} />
       <section className="brought-list" aria-label={words.sentence('away.allReadings')}>
         <h2>{words.sentence('away.allReadings')}</h2>
@@ -175,6 +188,7 @@ function Series({ person, series, others, rules, office }: SeriesProps) {
             })
           }
         />
+        <RefusedRows refused={content.refused} />
       </section>
       <div className="buttons not-printed">
         <button type="button" className="button button-quiet" onClick={() => window.print()}>

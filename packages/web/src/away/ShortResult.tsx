@@ -18,14 +18,14 @@ export function limitsOf(
 }
 
 type ShortProps = {
-  readonly content: Pick<SeriesContent, 'of' | 'value' | 'computedBy' | 'readings'>;
+  readonly content: Pick<SeriesContent, 'of' | 'value' | 'computedBy' | 'readings' | 'refused'>;
   readonly rules: InForce | null;
 };
 
 /** The mean, what it is called by the rule set, and how many readings it is of. */
 export function ShortResult({ content, rules }: ShortProps) {
   const { words } = useApp();
-  const { of, value, readings } = content;
+  const { of, value, readings, refused } = content;
   const limits = (part: 'mean' | 'day' | 'night') => (rules === null ? NO_LIMITS : limitsOf(of, part, rules));
   const pulse = value.mean.pulse;
   return (
@@ -35,7 +35,8 @@ export function ShortResult({ content, rules }: ShortProps) {
         <span>
           {words.sentence(of === 'home' ? 'away.meanOf' : 'away.wholeMeanOf', {
             used: value.used,
-            readings: readings.length,
+            // Whatever came and is not in the mean is counted below as left out.
+            readings: readings.length + refused.length,
           })}
           {pulse === null ? null : `, ${words.sentence('away.pulseIs', { pulse })}`}
         </span>

@@ -21,6 +21,8 @@ type PageProps = {
   readonly isBare?: boolean;
   /** What stands at the head of what is printed, where the page prints otherwise than it shows. */
   readonly printed?: ReactNode | undefined;
+  /** What stands again at the head of every printed sheet of a page that prints as it shows. */
+  readonly running?: ReactNode;
   /** Whether it can be covered, as every page of a round can. */
   readonly isCoverable?: boolean;
   /** Whether it uses the width of a laptop for two columns. */
@@ -40,6 +42,7 @@ export function Page({
   isCoverable = false,
   isWide = false,
   printed,
+  running,
   children,
 }: PageProps) {
   const isCovered = useCover(isCoverable);
@@ -86,6 +89,12 @@ export function Page({
             {isClass ? <p className="class-band">{words.sentence('class.band')}</p> : null}
           </div>
           {printed === undefined ? null : <div className="printed-only print-head">{printed}</div>}
+          {running === undefined ? null : (
+            <div className="printed-only print-running">
+              {running}
+              {isReviewed(words) ? null : <p className="small">{words.sentence('app.notReviewed')}</p>}
+            </div>
+          )}
           <div className="page-head">
             {back === undefined ? (
               <span className="wordmark">{words.sentence('app.name')}</span>

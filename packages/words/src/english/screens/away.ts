@@ -236,18 +236,22 @@ export const away = {
       scheduled: number;
       kept: number;
       edited: number;
+      failed: number;
+      refused: number;
       percent: number | null;
       day: number;
       night: number;
+      gap: number | null;
     },
     say: Say,
   ) =>
-    `${say.short(f.kept)} of ${say.short(f.scheduled)} planned readings are used${f.percent === null ? '' : ` (${say.number(f.percent)} %)`}, ${say.short(f.edited)} not; ${say.short(f.day)} by day, ${say.short(f.night)} by night;`,
+    `${say.short(f.kept)} of ${say.short(f.scheduled)} planned readings are used${f.percent === null ? '' : ` (${say.number(f.percent)} %)`}; ${say.short(f.edited)} edited out, ${say.short(f.failed)} failed${f.refused === 0 ? '' : `, ${say.counted(f.refused, ROWS)} could not be read`}; ${say.short(f.day)} by day, ${say.short(f.night)} by night${f.gap === null ? '' : `; longest gap ${say.short(f.gap)} h`}.`,
   meanColumn: 'Mean',
   limitColumn: 'High from',
   sdColumn: 'SD',
   leastColumn: 'Lowest',
   mostColumn: 'Highest',
+  loadColumn: 'Load, %',
   meanArterial: 'Mean arterial',
   pulsePressure: 'Pulse pressure',
   count: (f: Readings, say: Say) => say.counted(f.readings, READINGS),
@@ -298,6 +302,8 @@ export const away = {
   reasonMissing: 'Say why in a few words.',
   keepDecision: (f: Readings, say: Say) => `Keep this for ${say.counted(f.readings, READINGS)}`,
   undo: 'Leave it as it was',
+  asTable: 'The same as a table',
+  howTaken: 'How it was taken',
   readOut: 'Along the drawing',
   readOutHint: 'Move over the drawing or along the line: what stands there is written out.',
   savePdf: 'Save as PDF',

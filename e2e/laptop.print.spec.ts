@@ -194,7 +194,7 @@ for (const language of ['en', 'es'] as const) {
           const where = `${name} ${isLong ? 'long' : 'usual'} ${format}`;
           // What ends the first sheet stands on it, and whatever follows is of the list's sheets; each says whose it is.
           expect(pages[0], where).toContain(words.first[at]);
-          expect(pages[0], where).toContain(isLong ? '80' : language === 'en' ? 'Nothing' : 'Nada');
+          expect(pages[0], where).toContain(isLong ? '80' : language === 'en' ? 'Nothing' : 'nada fuera');
           const lists = pages.map((text) => text.includes(words.list) && !text.includes('/min'));
           expect(lists.indexOf(true), where).toBe(1);
           for (const text of pages) expect(text, where).toContain('INV-0014');

@@ -226,6 +226,7 @@ for (const language of ['en', 'es'] as const) {
         await expect(page.getByRole('combobox')).toBeHidden();
         await expect(page.getByRole('button', { name: /^Take out/ }).first()).toBeHidden();
         await page.emulateMedia({ media: null });
+        await expect(page.locator('.away-assumptions'), 'said once on the screen').toBeHidden();
         await page.setViewportSize({ width: 1280, height: 800 });
       }
     }

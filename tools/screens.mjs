@@ -25,6 +25,7 @@ const EVERYWHERE = [
   ['laptop', 'light'],
   ['laptop', 'dark'],
   ['projector', 'light'],
+  ['projector', 'dark'],
 ];
 const PHONE = [
   ['phone', 'light'],
@@ -50,6 +51,18 @@ const beginRound = async (page) => {
   await openPerson(page, /Rufus Adeyemi/);
   await page.getByRole('button', { name: 'Take a round' }).click();
   await page.getByRole('heading', { level: 1 }).waitFor();
+};
+
+/** The page of a series of the person who has some: the first whose link says so. */
+const openSeries = async (page, says) => {
+  await openPerson(page, /Mira Tolland/);
+  await page.getByRole('link', { name: says }).first().click();
+  await page.locator('svg').first().waitFor();
+};
+const openDiary = async (page) => {
+  await openPerson(page, /Mira Tolland/);
+  await page.locator('a[href*="/diary/"]').first().click();
+  await page.getByRole('article').waitFor();
 };
 
 /** Before the cuff goes up, with something done while the person is made ready. */
@@ -85,7 +98,7 @@ const SCREENS = [
       await page.getByRole('group', { name: 'Numbers' }).waitFor();
     },
   ],
-  ['round', PHONE, beginRound],
+  ['round', EVERYWHERE, beginRound],
   [
     'rest',
     PHONE,
@@ -113,6 +126,10 @@ const SCREENS = [
     },
   ],
   ['protocol', EVERYWHERE, (page) => page.goto(at('/protocol'))],
+  ['equipment', EVERYWHERE, (page) => page.goto(at('/equipment'))],
+  ['countersign', PHONE, (page) => page.goto(at('/countersign'))],
+  ['week', EVERYWHERE, (page) => openSeries(page, /At home/)],
+  ['recording', EVERYWHERE, (page) => openSeries(page, /Over 24 hours/)],
   [
     'practice',
     EVERYWHERE,
@@ -131,7 +148,14 @@ for (const [name, places, reach] of SCREENS) {
   if (asked !== null && !asked.includes(name)) continue;
   for (const [size, scheme] of places) await draw(`${name}-${size}-${scheme}`, size, scheme, reach);
 }
-await print('chart', (page) => openPerson(page, /Rufus Adeyemi/));
+const PRINTS = [
+  ['chart', (page) => openPerson(page, /Rufus Adeyemi/)],
+  ['week', (page) => openSeries(page, /At home/)],
+  ['recording', (page) => openSeries(page, /Over 24 hours/)],
+  ['diary', openDiary],
+  ['card', (page) => page.goto(at('/card'))],
+];
+for (const [name, reach] of PRINTS) if (asked === null || asked.includes(name)) await print(name, reach);
 await browser.close();
 await server.stop();
 remove();

@@ -8,6 +8,7 @@ import type { useSecond } from '../second/useSecond.js';
 import { postureField } from './lying.js';
 import { PlaceLine } from './PlaceLine.js';
 import { isToBegin, PostureHere } from './PostureHere.js';
+import { postureWait } from './postureWait.js';
 import { type Instant, knownAt } from './pressureDraft.js';
 import { blankReading, secondsToWait, withPressureAt } from './pressureSteps.js';
 import { feltPulse, rhythmFelt } from './runCircumstances.js';
@@ -36,7 +37,9 @@ export function PumpPanel({ round, place, other: { second, anew } }: PumpProps) 
   const isIrregular = rhythmFelt(round.draft) === 'irregular' || round.facts.round.hasIrregularRhythm;
   const isPerBeat = isLetDownPerBeat(feltPulse(round.draft, round.inForce), isIrregular, deflation);
   const instant = (): Instant => ({ session, atMs: clock.monotonicMs() });
-  const isPostureFirst = isToBegin(round.draft, place);
+  // Minutes lying or on the feet that are still to pass: nothing says meanwhile that the cuff may go up.
+  const isPostureFirst =
+    isToBegin(round.draft, place) || postureWait(pressure, place, now, clock.stamp()) > 0;
   const begin = (method: Method, inflatedAt: Instant | null) =>
     round.change((draft) => {
       const measuredAt = clock.stamp();
@@ -85,16 +88,18 @@ export function PumpPanel({ round, place, other: { second, anew } }: PumpProps) 
           {hearing === 'remember' ? ` ${words.sentence('pressure.rememberTwo')}` : null}
         </p>
       </div>
-      <WaitLine
-        isOver={!isWaiting}
-        text={
-          wait === null
-            ? words.sentence('pressure.waitUnknown')
-            : isWaiting
-              ? words.sentence('pressure.wait', { seconds: wait })
-              : words.sentence('pressure.mayPump')
-        }
-      />
+      {isPostureFirst && !isWaiting ? null : (
+        <WaitLine
+          isOver={!isWaiting}
+          text={
+            wait === null
+              ? words.sentence('pressure.waitUnknown')
+              : isWaiting
+                ? words.sentence('pressure.wait', { seconds: wait })
+                : words.sentence('pressure.mayPump')
+          }
+        />
+      )}
       <Choices
         legend={words.sentence('moments.way')}
         isLegendUnseen

@@ -15,6 +15,7 @@ import type { Round } from '../round/useRound.js';
 import { AskUpright } from './AskUpright.js';
 import { notesOf } from './notesOf.js';
 import { PlaceLine } from './PlaceLine.js';
+import { placeText } from './placeText.js';
 import { type DraftRun, secondsBetween } from './pressureDraft.js';
 import { withNextReading, withPressureAt, withReadingReopened, withUpright } from './pressureSteps.js';
 import { UprightClock } from './UprightClock.js';
@@ -203,7 +204,14 @@ function Next({ round, standing, person, gapSeconds, isUnwell }: NextProps) {
           </Link>
         ) : null}
         {nextPressure?.step === 'repeat' && last !== undefined ? (
-          <Countdown last={last} gapSeconds={nextPressure.waitSeconds ?? gapSeconds} />
+          <>
+            <Countdown last={last} gapSeconds={nextPressure.waitSeconds ?? gapSeconds} />
+            {wanted.includes('other-arm') ? (
+              <p className="small">
+                {words.sentence('pressure.sameArmFirst', { text: placeText(last.place, words) })}
+              </p>
+            ) : null}
+          </>
         ) : null}
         {nextPressure?.step === 'standing' && !isUnwell ? <UprightClock round={round} /> : null}
         {isReading ? (

@@ -132,6 +132,8 @@ export const pressure = {
   stopStanding: 'Stop: they lie down. To the review',
   wantOtherArm: 'Also the other arm',
   wantStanding: 'Also lying and standing',
+  sameArmFirst: (f: { text: string }) =>
+    `First once more where it is: ${f.text}. The other arm comes after it.`,
   oneMore: 'One more reading',
   placeIs: (f: { side: string; site: string; posture: string }) => `${f.side} ${f.site}, ${f.posture}`,
   cuffIs: (f: Text) => `cuff: ${f.text}`,

@@ -129,6 +129,7 @@ export const pressure: Reworded<typeof english> = {
   stopStanding: 'Pare: que se acueste. A la revisión',
   wantOtherArm: 'También el otro brazo',
   wantStanding: 'También en decúbito y de pie',
+  sameArmFirst: (f) => `Primero otra vez donde está: ${f.text}. El otro brazo viene después.`,
   oneMore: 'Una lectura más',
   placeIs: (f) => `${f.side} ${f.site}, ${f.posture}`,
   cuffIs: (f) => `manguito: ${f.text}`,

@@ -1,0 +1,30 @@
+import { expect, test } from 'vitest';
+import { AT } from '../round/testing.js';
+import { postureWait } from './postureWait.js';
+import { NO_PRESSURE } from './pressureDraft.js';
+
+const LAY = { since: { session: 'one', atMs: 5_000 }, at: AT(10) };
+const PLACE = {
+  site: 'upper-arm',
+  side: 'right',
+  posture: 'lie',
+  cuff: null,
+  armCm: null,
+  override: null,
+} as const;
+const after = (seconds: number) => ({ session: 'one', atMs: 5_000 + 1000 * seconds });
+
+// Bedside handbook 3.14: five minutes lying, then standing within the first minute and again by the third.
+test('the cuff waits for five minutes lying, and for the minute that is due on the feet', () => {
+  const lying = { ...NO_PRESSURE, place: PLACE, lying: LAY };
+  expect(postureWait(lying, PLACE, after(61), AT(11))).toBe(239);
+  expect(postureWait(lying, PLACE, after(300), AT(15))).toBe(0);
+  const stand = { ...PLACE, posture: 'stand' as const };
+  expect(postureWait({ ...lying, place: stand, upright: LAY }, stand, after(20), AT(10))).toBe(40);
+});
+
+test('where no clock of the posture runs, nothing is waited for', () => {
+  const sit = { ...PLACE, posture: 'sit' as const };
+  expect(postureWait({ ...NO_PRESSURE, place: PLACE }, PLACE, after(1), AT(10))).toBe(0);
+  expect(postureWait({ ...NO_PRESSURE, place: sit, lying: LAY }, sit, after(1), AT(10))).toBe(0);
+});

@@ -1,6 +1,6 @@
 // `npm run programs`: the two programs that Node runs, each as few files, from the sources. A thousand small modules take a second to load.
 // `node tools/bundle.mjs server` makes one of them, if a source is newer than it.
-import { existsSync, statSync, utimesSync } from 'node:fs';
+import { existsSync, readdirSync, rmSync, statSync, utimesSync } from 'node:fs';
 import { join } from 'node:path';
 import { rolldown } from 'rolldown';
 import { newestSource, root } from './ensure.mjs';
@@ -40,12 +40,21 @@ async function bundle(name) {
   });
   await program.write({
     dir: join(folder, 'bundle'),
-    cleanDir: true,
     format: 'esm',
     sourcemap: false,
     chunkFileNames: '[name]-[hash].js',
   });
   await program.close();
+  tidy(join(folder, 'bundle'));
+}
+
+/** A server that runs still fetches the parts of its own build: they stay for a week. */
+const KEPT_MS = 7 * 24 * 60 * 60 * 1000;
+function tidy(folder) {
+  for (const file of readdirSync(folder)) {
+    const path = join(folder, file);
+    if (statSync(path).mtimeMs < Date.now() - KEPT_MS) rmSync(path);
+  }
 }
 
 const asked = process.argv.slice(2);

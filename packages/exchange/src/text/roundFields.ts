@@ -1,9 +1,10 @@
-import { lineOfScore, type Sign } from '@evenfall/clinical';
+import { type Flag, lineOfScore, type Sign } from '@evenfall/clinical';
 import {
   type Agent,
   type ChartRound,
   chartedPerMinute,
   type Identity,
+  notesStanding,
   openReasons,
   pressureWritten,
   type RoundAverage,
@@ -34,6 +35,10 @@ export const TEXT_FIELDS = [
   'readings',
   'arm',
   'posture',
+  'place',
+  'others',
+  'arms',
+  'standing',
   'category',
   'temperature',
   'saturation',
@@ -43,6 +48,7 @@ export const TEXT_FIELDS = [
   'height',
   'score',
   'actNow',
+  'doubts',
   'notDone',
   'note',
   'who',
@@ -71,11 +77,30 @@ export function roundFields(of: TextOf): Values<TextField> {
   const first = signing ?? round.values[0]?.original;
   const at = first?.measuredAt.at ?? '';
   const text = (sign: string) => claims(round, sign, (entry) => valueText(entry, round, words), words);
-  const place = placeOf(round);
   const mean = round.isInError ? null : roundAverage(round, rulesOf);
+  const runs = runsOf(round);
+  // Of a mean, the readings that it was made of: another arm or posture beside it is not where it was taken.
+  const said = mean === null ? runs : runs.filter(({ ids }) => ids.some((id) => mean.used.includes(id)));
+  const arm = oneOf(said, ({ place }) => armText(place, words));
+  const posture = oneOf(said, ({ place }) => words.sentence(`pressure.${place.posture}Posture`));
+  const isOnePlace = new Set(runs.map(({ place }) => placed(place, words))).size < 2;
+  const readings = claims(
+    round,
+    'pressure',
+    (entry) => valueText(entry, round, words, isOnePlace ? [] : placesOf(entry, words)),
+    words,
+  );
+  // What the rule leaves out of a mean at the same place says nothing new.
+  const others = runs
+    .filter(
+      ({ place }) =>
+        said.length > 0 && said.every((one) => placed(one.place, words) !== placed(place, words)),
+    )
+    .map(({ entry }) => valueText(entry, round, words, placesOf(entry, words)));
   // Where amendments disagree, what each of them makes of the round: none may hide what another says.
   const all = round.isInError ? [] : valuesStanding(round, rulesOf);
   const made = round.isInError ? [] : resultsStanding(round, rulesOf);
+  const notes = notesStanding(round, rulesOf);
   const alerts = all.flatMap(({ actNow }) => actNow);
   const firsts = alerts.filter(
     ({ condition }, at) => alerts.findIndex((one) => one.condition === condition) === at,
@@ -90,11 +115,23 @@ export function roundFields(of: TextOf): Values<TextField> {
     rest: signing?.content.rest == null ? null : restText(signing.content.rest, words),
     pulse: text('pulse'),
     breaths: text('breaths'),
-    pressure: mean === null ? text('pressure') : meanText(mean, words),
+    pressure: mean === null ? readings : meanText(mean, words),
     meanOf: mean === null ? null : say.number(mean.readings),
-    readings: text('pressure'),
-    arm: place === null ? null : armText(place, words),
-    posture: place === null ? null : words.sentence(`pressure.${place.posture}Posture`),
+    readings,
+    arm,
+    posture,
+    place: oneOf(said, ({ place }) => placed(place, words)),
+    others: others.length === 0 ? null : others.join(', '),
+    arms: detailsOf(
+      made.flatMap(({ arms }) => (arms === null ? [] : [...arms.why, ...notes.arms])),
+      words,
+    ),
+    standing: detailsOf(
+      made.flatMap(({ standing }) =>
+        standing === null ? [] : [...standing.flags, ...standing.why, ...notes.standing],
+      ),
+      words,
+    ),
     category: eachOf(
       made.map(({ category }) =>
         category?.category == null ? null : words.title('category', category.category),
@@ -115,6 +152,10 @@ export function roundFields(of: TextOf): Values<TextField> {
       firsts.length === 0
         ? null
         : firsts.map(({ condition, figures }) => words.detail({ code: condition, figures })).join(' '),
+    doubts: detailsOf(
+      said.flatMap(({ entry }) => entry.content.value.flags),
+      words,
+    ),
     notDone: notDoneText(signing, words),
     note: signing?.content.note ?? null,
     who: first === undefined ? null : (of.agents.find(({ id }) => id === first.agent)?.name ?? null),
@@ -166,10 +207,19 @@ function claims(
   return said.length === 0 ? null : said.join(', ');
 }
 
-function valueText(entry: StoredEntry, round: ChartRound, words: Words): string | null {
+/** @param places where a pressure was taken, if that is to stand beside it */
+function valueText(
+  entry: StoredEntry,
+  round: ChartRound,
+  words: Words,
+  places: readonly string[] = [],
+): string | null {
   if (entry.kind === 'run') {
     const { evidence } = entry.content;
-    return withBeside(pressureWritten(entry.content), postureTexts(evidence.circumstances, words));
+    return withBeside(pressureWritten(entry.content), [
+      ...places,
+      ...postureTexts(evidence.circumstances, words),
+    ]);
   }
   if (entry.kind === 'sign') return signText(entry.content.evidence.sign, words);
   const perMinute = chartedPerMinute(entry);
@@ -224,16 +274,41 @@ function signText(sign: Sign, words: Words): string {
   }
 }
 
-/** Where the last pressure was taken that stands. */
-function placeOf(round: ChartRound) {
-  const runs = round.values.flatMap(({ current }) =>
-    current.flatMap((entry) => (entry.kind === 'run' ? [entry.content.evidence.place] : [])),
+type RunEntry = StoredEntry & { readonly kind: 'run' };
+type Place = RunEntry['content']['evidence']['place'];
+
+/** The pressures that stand, each with the ids of its story and where it was taken. */
+function runsOf(round: ChartRound) {
+  return round.values.flatMap(({ current, story }) =>
+    current
+      .filter((entry): entry is RunEntry => entry.kind === 'run')
+      .map((entry) => ({ entry, place: entry.content.evidence.place, ids: story.map(({ id }) => id) })),
   );
-  return runs.at(-1) ?? null;
 }
 
-function armText({ side, site }: NonNullable<ReturnType<typeof placeOf>>, words: Words): string {
+/** What all of some say alike; null where they differ or there are none. */
+function oneOf<Item>(items: readonly Item[], say: (item: Item) => string): string | null {
+  const [first, ...others] = new Set(items.map(say));
+  return first === undefined || others.length > 0 ? null : first;
+}
+
+function armText({ side, site }: Place, words: Words): string {
   return `${words.sentence(`pressure.${side}`)} ${words.sentence(`pressure.${site}Site`)}`.toLowerCase();
+}
+
+function placed(place: Place, words: Words): string {
+  const posture = words.sentence(`pressure.${place.posture}Posture`);
+  return words.sentence('handover.placed', { arm: armText(place, words), posture });
+}
+
+function placesOf(entry: StoredEntry, words: Words): readonly string[] {
+  return entry.kind === 'run' ? [placed(entry.content.evidence.place, words)] : [];
+}
+
+/** Flags in words, each once; null for none. */
+function detailsOf(flags: readonly Flag[], words: Words): string | null {
+  const texts = [...new Set(flags.map((flag) => words.detail(flag)))];
+  return texts.length === 0 ? null : texts.join(' ');
 }
 
 function notDoneText(signing: ReturnType<typeof signingOf>, words: Words): string | null {

@@ -44,7 +44,7 @@ describe('the templates that are brought', () => {
     expect(text(broughtTemplate('handover', words), ALL).split('\n')).toEqual([
       'Orla\u00a0Wickstead (invented), born 1957-03-14, number -0001',
       '2026-11-25, 10:09, by Wren (invented) (observer).',
-      'Pressure 148/92 mmHg, right upper arm, sitting.',
+      'Pressure 148/92 mmHg. At the right upper arm, sitting.',
       'Pulse 76 a minute.',
       'Temperature 38.1 °C, in the mouth.',
     ]);
@@ -52,7 +52,7 @@ describe('the templates that are brought', () => {
 
   test('a paragraph of a letter', () => {
     expect(text(broughtTemplate('letter', words), ALL)).toBe(
-      'On 2026-11-25 I took the vital signs of Orla\u00a0Wickstead (invented) (born 1957-03-14). The blood pressure was 148/92 mmHg at the right upper arm, sitting. The pulse was 76 a minute.',
+      'On 2026-11-25 I took the vital signs of Orla\u00a0Wickstead (invented) (born 1957-03-14). The blood pressure was 148/92 mmHg. It was taken at the right upper arm, sitting. The pulse was 76 a minute.',
     );
   });
 
@@ -91,6 +91,34 @@ test('several readings are said as their mean, with how many it is of', () => {
   const all = [...readings, signing(9, readings, { inForce: UNDER_PROTOCOL })];
   expect(text('{pressure} mmHg[ (mean of {meanOf})]; {readings}; {category}', all)).toBe(
     '144/89 mmHg (mean of 2); 150/92, 146/90, 142/88; Hypertension range',
+  );
+});
+
+// A reading on the feet or on the other arm after them is no part of the mean, and never says where that was taken.
+test('a mean is said where its own readings were taken; another arm or posture stands beside it with its own', () => {
+  const readings = [
+    run(1, heard(150, 92), { inForce: UNDER_PROTOCOL }),
+    run(2, heard(146, 90), { inForce: UNDER_PROTOCOL }),
+    run(3, heard(142, 88), { inForce: UNDER_PROTOCOL }),
+    run(4, heard(118, 76), {
+      inForce: UNDER_PROTOCOL,
+      place: { side: 'left', posture: 'stand' },
+      posture: { uprightMinutes: 1, unwellUpright: false },
+    }),
+  ];
+  const all = [...readings, signing(9, readings, { inForce: UNDER_PROTOCOL })];
+  expect(text('{pressure} ({place}); {others}', all)).toBe(
+    '144/89 (right upper arm, sitting); 118/76 (left upper arm, standing, 1 min on the feet, well on their feet)',
+  );
+  const handover = text(broughtTemplate('handover', words), all);
+  expect(handover).toContain('Pressure 144/89 mmHg. At the right upper arm, sitting. Mean of 2.');
+  expect(handover).toContain('Also 118/76 (left upper arm, standing');
+});
+
+test('readings of two places without a mean each say their own', () => {
+  const readings = [run(1, heard(150, 92)), run(2, heard(132, 80), { place: { side: 'left' } })];
+  expect(text('{pressure}[ at the {place}]', [...readings, signing(9, readings)])).toBe(
+    '150/92 (right upper arm, sitting), 132/80 (left upper arm, sitting)',
   );
 });
 
@@ -182,7 +210,7 @@ describe('what is to be known of a number stands beside it', () => {
     } as const;
     const stood = run(3, heard(120, 70), standing);
     expect(text('{readings}', [lying, stood, signing(9, [lying, stood])])).toBe(
-      '148/84 (5 min lying before), 120/70 (1.1 min on the feet, dizzy, faint or unwell on their feet)',
+      '148/84 (right upper arm, lying on the back, 5 min lying before), 120/70 (right upper arm, standing, 1.1 min on the feet, dizzy, faint or unwell on their feet)',
     );
   });
 

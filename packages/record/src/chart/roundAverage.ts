@@ -5,6 +5,8 @@ import { type RulesOf, valueStanding } from './valueStanding.js';
 export type RoundAverage = {
   readonly systolic: number;
   readonly diastolic: number;
+  /** Ids of the entries that it was made of. */
+  readonly used: readonly string[];
   readonly readings: number;
   readonly shown: { readonly systolic: string | null; readonly diastolic: string | null };
 };
@@ -21,5 +23,5 @@ export function roundAverage(round: ChartRound, rulesOf: RulesOf): RoundAverage 
   const { systolic, diastolic, used } = value.pressure;
   if (systolic === null || diastolic === null || used.length < 2) return null;
   const shown = value.category?.shown ?? { systolic: null, diastolic: null };
-  return { systolic, diastolic, readings: used.length, shown };
+  return { systolic, diastolic, used, readings: used.length, shown };
 }

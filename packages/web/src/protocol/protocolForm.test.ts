@@ -66,6 +66,16 @@ test('a time of day is typed as one, and one that cannot be read is asked for as
   expect(protocolOf(withOwn(NOTHING_CHOSEN_YET, 'home/dayStartsAt', 'at four'))).toMatchObject({
     refusals: [{ field: '/sections/home/dayStartsAt/value', code: 'not-a-time', expected: 'a-time-of-day' }],
   });
+  // Digits alone are a time too, and never so many minutes.
+  expect(
+    made(withOwn(NOTHING_CHOSEN_YET, 'ambulatory/nightFrom', '0030')).sections.ambulatory?.nightFrom,
+  ).toMatchObject({ value: 30 });
+  expect(protocolOf(withOwn(NOTHING_CHOSEN_YET, 'home/dayStartsAt', '90'))).toMatchObject({
+    refusals: [{ code: 'not-a-time' }],
+  });
+  expect(protocolOf(withOwn(NOTHING_CHOSEN_YET, 'home/dayStartsAt', '23:00'))).toMatchObject({
+    refusals: [{ code: 'out-of-range', expected: 'within-times-of-day', got: '23:00' }],
+  });
 });
 
 // ESC 2024 says nothing of its own of when to act at once (bedside handbook 4): that section stays what it was.

@@ -10,11 +10,13 @@ import {
   presetProtocol,
   type Refusal,
   type Field as RuleField,
+  refusal,
   SECTION_NAMES,
   SECTIONS,
   type SectionName,
 } from '@evenfall/clinical';
-import { clockText, isTimeOfDay, minutesOf } from './timeOfDay.js';
+import { clock } from '@evenfall/words';
+import { isTimeOfDay, minutesOf } from './timeOfDay.js';
 
 /** What was chosen on the page: a preset for each section, and the values that the place sets itself. */
 export type ProtocolChoice = {
@@ -89,26 +91,31 @@ export function withOwn(choice: ProtocolChoice, place: string, text: string): Pr
 export function protocolOf({ presets, own, fixed }: ProtocolChoice): Parsed<Protocol> {
   const preset = presetProtocol(presets);
   if (!preset.ok) return preset;
+  const noTimes: Refusal[] = [];
   const overrides = Object.entries({ ...fixed, ...own }).flatMap(([place, value]): Override[] => {
     const [section = '', key = ''] = place.split('/');
     const field = publishedField(preset.value, section, key);
     if (field === null || (typeof value === 'string' && value.trim() === '')) return [];
     if (typeof field.value === 'boolean') return [{ section, key, value: String(value) === 'true' }];
-    const typed =
-      typeof value === 'string' && typeof field.value === 'number' ? typedNumber(field, value) : null;
+    if (typeof value !== 'string' || typeof field.value !== 'number') return [{ section, key, value }];
+    const typed = typedNumber(field, value);
+    if (typed === null && isTimeOfDay(field.unit)) {
+      noTimes.push(refusal(`/sections/${section}/${key}/value`, 'not-a-time', 'a-time-of-day', value));
+      return [];
+    }
     return [{ section, key, value: typed ?? value }];
   });
   const read = overrideFields(preset.value, overrides);
-  if (read.ok) return read;
-  return { ...read, refusals: read.refusals.map((one) => ofItsKind(one, preset.value)) };
+  const refused = read.ok ? [] : read.refusals.map((one) => ofItsKind(one, preset.value));
+  return noTimes.length + refused.length === 0 ? read : { ok: false, refusals: [...noTimes, ...refused] };
 }
 
-/** A time of day that cannot be read is asked for as one, and not as a number. */
-function ofItsKind(refusal: Refusal, protocol: Protocol): Refusal {
-  const at = fieldRefused(refusal.field);
-  const unit = at === null ? null : (publishedField(protocol, at.section, at.key)?.unit ?? null);
-  if (!isTimeOfDay(unit) || refusal.code !== 'not-a-number') return refusal;
-  return { ...refusal, code: 'not-a-time', expected: 'a-time-of-day' };
+/** The limits of a time of day are told as times, and not as minutes. */
+function ofItsKind(refused: Refusal, protocol: Protocol): Refusal {
+  const at = fieldRefused(refused.field);
+  const field = at === null ? null : publishedField(protocol, at.section, at.key);
+  if (!isTimeOfDay(field?.unit ?? null) || refused.code !== 'out-of-range') return refused;
+  return { ...refused, expected: 'within-times-of-day', got: clock(Number(refused.got)) };
 }
 
 /** The number that was typed for a field: minutes from midnight for a time of day; null for none. */
@@ -119,7 +126,7 @@ export function typedNumber({ unit }: Pick<RuleField, 'unit'>, text: string): nu
 
 /** The value of a field as it would be typed. */
 export function typedText({ unit }: Pick<RuleField, 'unit'>, value: FieldValue): string {
-  return typeof value === 'number' && isTimeOfDay(unit) ? clockText(value) : String(value);
+  return typeof value === 'number' && isTimeOfDay(unit) ? clock(value) : String(value);
 }
 
 /** A field as the presets that were chosen have it, whatever else is wrong; null if there is none. */

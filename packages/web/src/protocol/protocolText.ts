@@ -9,11 +9,11 @@ import {
   type SectionName,
 } from '@evenfall/clinical';
 import { type ProtocolChoiceMade, placeVersions } from '@evenfall/record';
-import { publishedSource, type Words } from '@evenfall/words';
+import { clock, publishedSource, type Words } from '@evenfall/words';
 import { signText } from '../app/signText.js';
 import { dayText, stampText, timeText } from '../app/times.js';
 import type { PlaceProtocols } from '../store/known.js';
-import { clockText, isTimeOfDay } from './timeOfDay.js';
+import { isTimeOfDay } from './timeOfDay.js';
 
 /** How much of a hash is shown: enough to tell the versions of one place apart. */
 const SHORT = 12;
@@ -165,7 +165,7 @@ export function originText(place: string, field: RuleField, words: Words): strin
 
 /** The value of a field, with its unit. */
 export function valueText(place: string, value: FieldValue, unit: string | null, words: Words): string {
-  if (typeof value === 'number' && isTimeOfDay(unit)) return timeText(clockText(value), words);
+  if (typeof value === 'number' && isTimeOfDay(unit)) return timeText(clock(value), words);
   const text = bareText(place, value, words);
   const isNumber =
     typeof value === 'number' || (typeof value === 'object' && value !== null && 'limit' in value);

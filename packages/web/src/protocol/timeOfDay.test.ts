@@ -1,5 +1,6 @@
+import { clock } from '@evenfall/words';
 import { expect, test } from 'vitest';
-import { clockText, minutesOf } from './timeOfDay.js';
+import { minutesOf } from './timeOfDay.js';
 
 // ISO 8601 has both ends of a day: 00:00 and 24:00.
 test.each([
@@ -8,7 +9,7 @@ test.each([
   [1260, '21:00'],
   [1440, '24:00'],
 ] as const)('%d minutes from midnight are %s, and back', (minutes, text) => {
-  expect(clockText(minutes)).toBe(text);
+  expect(clock(minutes)).toBe(text);
   expect(minutesOf(text)).toBe(minutes);
 });
 
@@ -17,10 +18,16 @@ test.each([
   ['8.30', 510],
   ['8h30', 510],
   [' 8 ', 480],
+  ['0830', 510],
+  ['830', 510],
+  ['2330', 1410],
 ] as const)('a time is typed as %j', (text, minutes) => {
   expect(minutesOf(text)).toBe(minutes);
 });
 
-test.each(['', '25:00', '24:01', '8:60', '8:3', 'eight', '510'])('%j is no time of day', (text) => {
-  expect(minutesOf(text)).toBeNull();
-});
+test.each(['', '25:00', '24:01', '8:60', '8:3', 'eight', '3000', '860', '30'])(
+  '%j is no time of day',
+  (text) => {
+    expect(minutesOf(text)).toBeNull();
+  },
+);

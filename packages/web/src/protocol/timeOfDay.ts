@@ -6,15 +6,9 @@ export function isTimeOfDay(unit: string | null): boolean {
   return unit === TIME_OF_DAY;
 }
 
-/** Minutes from midnight as a clock shows them: 510 is `08:30`, the end of the day `24:00`. */
-export function clockText(minutes: number): string {
-  const two = (whole: number) => String(whole).padStart(2, '0');
-  return `${two(Math.floor(minutes / MINUTES_OF_HOUR))}:${two(minutes % MINUTES_OF_HOUR)}`;
-}
-
-/** Minutes from midnight of a time as it is typed, `8:30`, `08.30` or `8`; null where that is no time of day. */
+/** Minutes from midnight of a time as it is typed, `8:30`, `08.30`, `0830` or `8`; null where that is no time of day. */
 export function minutesOf(text: string): number | null {
-  const [, hour, minute = '0'] = /^(\d{1,2})(?:[:.h](\d{2}))?$/.exec(text.trim()) ?? [];
+  const [, hour, minute = '0'] = /^(\d{1,2})(?:[:.h]?(\d{2}))?$/.exec(text.trim()) ?? [];
   if (hour === undefined || Number(hour) > 24 || Number(minute) >= MINUTES_OF_HOUR) return null;
   const minutes = Number(hour) * MINUTES_OF_HOUR + Number(minute);
   return minutes <= 24 * MINUTES_OF_HOUR ? minutes : null;

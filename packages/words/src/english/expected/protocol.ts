@@ -1,9 +1,11 @@
+import { clock } from '../../clock.js';
 import type { Expectation } from './expectation.js';
 
 /** Rules of a protocol read from outside or changed by the place. */
 export const protocol = {
   rising: () => 'values that rise',
   'a-time-of-day': () => 'a time of day such as 08:30',
+  'within-times-of-day': (f) => `a time from ${clock(f.value('minimum'))} to ${clock(f.value('maximum'))}`,
   'shorter-than-a-window-offered': () =>
     'less than the longest window offered, so that a fast pulse can be counted',
   'window-offered': () => 'a window that is among those offered',

@@ -1,3 +1,4 @@
+import { clock } from '../../clock.js';
 import type { protocol as english } from '../../english/expected/protocol.js';
 import type { Reworded } from '../../reworded.js';
 
@@ -5,6 +6,7 @@ import type { Reworded } from '../../reworded.js';
 export const protocol: Reworded<typeof english> = {
   rising: () => 'valores crecientes',
   'a-time-of-day': () => 'una hora del día como 08:30',
+  'within-times-of-day': (f) => `una hora de ${clock(f.value('minimum'))} a ${clock(f.value('maximum'))}`,
   'shorter-than-a-window-offered': () =>
     'menos que la ventana más larga ofrecida, para que se pueda contar un pulso rápido',
   'window-offered': () => 'una ventana que esté entre las ofrecidas',

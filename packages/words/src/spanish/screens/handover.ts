@@ -32,13 +32,14 @@ export const handover: Reworded<typeof english> = {
   isInError: 'Registrado por error',
   disputed: (f) => `${f.text} (dos enmiendas no concuerdan)`,
   feltIrregular: 'se sintió irregular',
+  placed: (f) => `${f.arm}, ${f.posture}`,
   longerAsked: 'de un conteo corto: se pidió uno más largo',
   lineTemplate:
     '{day} {time}[: {pressure} mmHg][ (media de {meanOf})][, pulso {pulse}][, respiraciones {breaths}][, {temperature}][, {saturation}][. {actNow}]',
   handoverTemplate:
-    '[{name}][, nac. {birthDate}][, número {number}]\n{day}, {time}, por {who} ({role}).[\nAntes: {begun}.][\n{rest}][\nPresión {pressure} mmHg, {arm}, {posture}.][ Media de {meanOf}.][\nPulso {pulse} por minuto.][\nRespiraciones {breaths} por minuto.][\nTemperatura {temperature}.][\nSaturación {saturation}.][\nDolor {pain}.][\nConsciencia: {consciousness}.][\nPuntuación de alerta temprana {score}.][\nActúe ya: {actNow}][\n{notDone}][\nNota: {note}]',
+    '[{name}][, nac. {birthDate}][, número {number}]\n{day}, {time}, por {who} ({role}).[\nAntes: {begun}.][\n{rest}][\nPresión {pressure} mmHg.][ En {place}.][ Media de {meanOf}.][\nAdemás {others}.][\n{arms}][\n{standing}][\n{doubts}][\nPulso {pulse} por minuto.][\nRespiraciones {breaths} por minuto.][\nTemperatura {temperature}.][\nSaturación {saturation}.][\nDolor {pain}.][\nConsciencia: {consciousness}.][\nPuntuación de alerta temprana {score}.][\nActúe ya: {actNow}][\n{notDone}][\nNota: {note}]',
   letterTemplate:
-    'El {day} tomé los signos vitales[ de {name}][ (nac. {birthDate})].[ La presión arterial fue de {pressure} mmHg en {arm}, {posture}.][ {rest}][ Es la media de {meanOf} lecturas.][ Categoría: {category}.][ El pulso fue de {pulse} por minuto.][ Las respiraciones fueron {breaths} por minuto.][ {actNow}][ {notDone}]',
+    'El {day} tomé los signos vitales[ de {name}][ (nac. {birthDate})].[ La presión arterial fue de {pressure} mmHg.][ Se tomó en {place}.][ {rest}][ Es la media de {meanOf} lecturas.][ Otras lecturas: {others}.][ {arms}][ {standing}][ Categoría: {category}.][ El pulso fue de {pulse} por minuto.][ Las respiraciones fueron {breaths} por minuto.][ {actNow}][ {notDone}]',
   fhir: 'Descargar para otro sistema (FHIR)',
   fhirHint: 'Cada valor con cómo se tomó, y el registro entero para otro Evenfall.',
   csv: 'Descargar como tabla (CSV)',

@@ -120,6 +120,10 @@ describe('equipment over HTTP', () => {
     const { value } = judged(NOTHING_CHOSEN);
     const bent = clinic.frame('gauge-logged', null, { ...judged(inForce), value });
     expect(placesOf(await clinic.sign(bent))).toEqual(['/entries/0/content/value/verdict']);
+    // Whoever was measured with it is handed over with the gauge's checks, and so with what these were judged by.
+    await clinic.sign(read(gauge.id));
+    const bundle = await clinic.send('GET', `/api/books/care/persons/${person}/export?as=fhir`);
+    expect(JSON.stringify(bundle.body)).toContain('mostRestMmHg');
   });
 
   test('what is logged, ended or read from names a gauge that is here', async () => {

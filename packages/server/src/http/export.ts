@@ -66,12 +66,14 @@ async function written(
   if (as === 'csv') return ['text/csv; charset=utf-8; header=present', 'csv', chartCsv(exported)];
   if (as === 'text') return ['text/plain; charset=utf-8', 'txt', await textOf(world, exported, template)];
   const asKept = await framesOf(world.db, { site: world.site().id, book, person: id });
+  const gauges = await gaugeFrames(world.db, world.site().id, gaugesIn(entries));
   const bundle = chartBundle({
     ...exported,
     entries,
     asKept,
-    gauges: await gaugeFrames(world.db, world.site().id, gaugesIn(entries)),
-    protocols: await protocolsNamed(world, JSON.stringify(asKept)),
+    gauges,
+    // A check of a gauge names a version that no entry of this person may name.
+    protocols: await protocolsNamed(world, JSON.stringify([asKept, gauges])),
     madeAt: world.now().toISOString(),
     words: wordsFor('en'),
     isSnomed: snomed === 'with',

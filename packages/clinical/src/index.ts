@@ -431,6 +431,7 @@ export {
 } from './sign/sign.js';
 export type { SignResult } from './sign/signResult.js';
 export { signResult } from './sign/signResult.js';
+export { mean } from './statistics/mean.js';
 export { TAP_COMPARISONS } from './taps/comparisons.js';
 export { TAP_FIGURES } from './taps/figures.js';
 export { parseTapLines } from './taps/parseTapLines.js';
@@ -452,8 +453,8 @@ export type { Quantity, Unit } from './unit/unit.js';
 export { inUnit, keptFrom, UNITS } from './unit/unit.js';
 export type { AssumptionCode } from './usual/assumptions.js';
 export { assumptionsOf } from './usual/assumptions.js';
-export type { ChanceOver, ChancePrior } from './usual/chancesOver.js';
-export { chancesOver, chancesWithVisit, withOfficeVisit } from './usual/chancesOver.js';
+export type { ChanceOver, ChancePrior, VisitsMean } from './usual/chancesOver.js';
+export { chancesOver, chancesWithVisits, withOfficeVisits } from './usual/chancesOver.js';
 export type { OwnSds } from './usual/components.js';
 export { componentsOf, ownSds } from './usual/components.js';
 export { USUAL_FIGURES } from './usual/figures.js';

@@ -19,6 +19,7 @@ export { clockText, dayMeanText, dayText } from './figure/times.js';
 export type { PageChances } from './page/chanceBlocks.js';
 export type { HomePageInput } from './page/homePage.js';
 export { homePage } from './page/homePage.js';
+export { officeText, type VisitsSaid } from './page/officeText.js';
 export type { PaperId } from './page/paper.js';
 export { PAPER_IDS, PAPERS } from './page/paper.js';
 export type { RecordingPageInput } from './page/recordingPage.js';

@@ -1,6 +1,6 @@
 import { type UsualKnown, usualOf } from './usualOf.js';
 
-/** What a chance rests on besides the readings: nothing, the age and sex, or those and one office visit. */
+/** What a chance rests on besides the readings: nothing, the age and sex, or those and office visits. */
 export type ChancePrior = 'flat' | 'age-sex' | 'office';
 
 /** How probable it is that the usual pressure is at or over a threshold (mmHg); 0 to 1, null where not known. */
@@ -21,24 +21,31 @@ export function chancesOver(thresholds: readonly ChanceOver['threshold'][], know
   ];
 }
 
-/** The chances over each threshold with what an office visit came to as well (mmHg). */
-export function chancesWithVisit(
+/** The mean of so many visits to the office, mmHg. */
+export type VisitsMean = {
+  readonly systolic: number;
+  readonly diastolic: number;
+  readonly visits: number;
+};
+
+/** The chances over each threshold with what office visits came to as well. */
+export function chancesWithVisits(
   thresholds: readonly ChanceOver['threshold'][],
   known: UsualKnown,
-  visit: ChanceOver['threshold'],
+  office: VisitsMean,
 ): ChanceOver[] {
-  const together = withOfficeVisit(known, visit);
+  const together = withOfficeVisits(known, office);
   return thresholds.map((one) => chanceOf(one, together, 'office'));
 }
 
-/** The same with a mean of the office, as one visit; on the scale of home, by an offset that is said. */
-export function withOfficeVisit(
-  known: UsualKnown,
-  { systolic, diastolic }: ChanceOver['threshold'],
-): UsualKnown {
+/**
+ * The same with a mean of the office, which is as sure as its visits are many; on the scale of home, by an offset that is said.
+ * Source: out-of-office handbook 17.4.
+ */
+export function withOfficeVisits(known: UsualKnown, { systolic, diastolic, visits }: VisitsMean): UsualKnown {
   return {
     ...known,
-    office: { systolic: { mean: systolic, visits: 1 }, diastolic: { mean: diastolic, visits: 1 } },
+    office: { systolic: { mean: systolic, visits }, diastolic: { mean: diastolic, visits } },
   };
 }
 

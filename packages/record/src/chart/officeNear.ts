@@ -1,30 +1,69 @@
-import { isNearSeries } from '@evenfall/clinical';
-import type { Chart } from './projectChart.js';
+import { isNearSeries, mean, type VisitsMean } from '@evenfall/clinical';
+import type { Chart, ChartRound } from './projectChart.js';
 import { roundAverage } from './roundAverage.js';
 import type { RulesOf } from './valueStanding.js';
 
-/** What a round of the office came to, mmHg, and when it was. */
-export type OfficeNear = { readonly systolic: number; readonly diastolic: number; readonly at: string };
+/** The office rounds of one local day (`YYYY-MM-DD`): one visit, with the mean of their means, mmHg. */
+export type OfficeVisit = {
+  readonly date: string;
+  readonly rounds: number;
+  readonly systolic: number;
+  readonly diastolic: number;
+};
+
+/** What the office rounds about a series came to: the mean over their visits, mmHg, and each visit, oldest first. */
+export type OfficeNear = {
+  readonly systolic: number;
+  readonly diastolic: number;
+  readonly visits: readonly OfficeVisit[];
+};
+
+/** The same as so many visits, for what is taken together with the readings; null of none. */
+export function visitsMean(office: OfficeNear | null): VisitsMean | null {
+  return office === null ? null : { ...office, visits: office.visits.length };
+}
+
+/** The first and the last local day of a series, `YYYY-MM-DD`. */
+export type SeriesDays = { readonly from: string; readonly until: string };
+
+/**
+ * The office rounds that belong to a series: every signed one within three months of its days; null where there is none.
+ * A learner's round counts once it is countersigned. Rounds of one day are one visit: what varies between visits they share.
+ */
+export function officeNear({ rounds }: Chart, rulesOf: RulesOf, days: SeriesDays): OfficeNear | null {
+  const byDate = new Map<string, Pair[]>();
+  for (const round of rounds) {
+    const found = averageOn(round, rulesOf);
+    if (found === null || !isNearSeries(daysApart(found.date, days))) continue;
+    byDate.set(found.date, [...(byDate.get(found.date) ?? []), found]);
+  }
+  const visits = [...byDate].map(([date, all]) => ({ date, rounds: all.length, ...meanOfPairs(all) }));
+  if (visits.length === 0) return null;
+  return { ...meanOfPairs(visits), visits: visits.toSorted((a, b) => (a.date < b.date ? -1 : 1)) };
+}
+
+type Pair = { readonly systolic: number; readonly diastolic: number };
+
+function averageOn(round: ChartRound, rulesOf: RulesOf): (Pair & { readonly date: string }) | null {
+  if (round.isInError || round.isPreliminary) return null;
+  const average = roundAverage(round, rulesOf);
+  const at = round.values.at(-1)?.original.measuredAt.at;
+  if (average === null || at === undefined) return null;
+  const { systolic, diastolic } = average;
+  return { systolic, diastolic, date: at.slice(0, 'YYYY-MM-DD'.length) };
+}
+
+/** Whole days from a day to the nearest of the series; 0 within it. */
+function daysApart(date: string, { from, until }: SeriesDays): number {
+  const before = Date.parse(from) - Date.parse(date);
+  const after = Date.parse(date) - Date.parse(until);
+  return Math.max(0, before, after) / DAY_MS;
+}
 
 const DAY_MS = 86_400_000;
 
-/**
- * The mean of the office round that belongs to a series: the one nearest to its end; null where there is none within three months
- * of it. A learner's round counts once it is countersigned.
- *
- * @param until the last local day of the series, `YYYY-MM-DD`
- */
-export function officeNear({ rounds }: Chart, rulesOf: RulesOf, until: string): OfficeNear | null {
-  const end = Date.parse(`${until}T12:00:00Z`);
-  const found = rounds.flatMap((round) => {
-    if (round.isInError || round.isPreliminary) return [];
-    const average = roundAverage(round, rulesOf);
-    const at = round.values.at(-1)?.original.measuredAt.at;
-    return average === null || at === undefined
-      ? []
-      : [{ systolic: average.systolic, diastolic: average.diastolic, at }];
-  });
-  const apart = ({ at }: OfficeNear) => Math.abs(Date.parse(at) - end);
-  const [nearest] = found.toSorted((a, b) => apart(a) - apart(b));
-  return nearest === undefined || !isNearSeries(apart(nearest) / DAY_MS) ? null : nearest;
+/** The mean of pairs, of which there is at least one. */
+function meanOfPairs(pairs: readonly Pair[]): Pair {
+  const of = (component: keyof Pair) => mean(pairs.map((one) => one[component])) as number;
+  return { systolic: of('systolic'), diastolic: of('diastolic') };
 }

@@ -2,13 +2,14 @@ import {
   assumptionsOf,
   type ChanceOver,
   chancesOver,
-  chancesWithVisit,
+  chancesWithVisits,
   type Flag,
   type OfficeBeside,
   type SeriesReading,
   type UsualKnown,
   usualOf,
-  withOfficeVisit,
+  type VisitsMean,
+  withOfficeVisits,
 } from '@evenfall/clinical';
 import type { Words } from '@evenfall/words';
 import { timeOfReading } from '../figure/times.js';
@@ -38,15 +39,15 @@ export type SeriesSaid = {
   readonly about?: ReadonlySet<number>;
   readonly settled: readonly string[];
   readonly office: {
-    /** What the office pressure was and when; null where that stands nowhere. */
-    readonly was: string | null;
+    /** What the office pressure was, when, and which rounds are taken; nothing where that stands nowhere. */
+    readonly was: readonly string[];
     readonly beside: OfficeBeside;
   } | null;
-  /** What is asked of the usual pressure; `visit` is an office mean (mmHg) that is taken with it in a column of its own. */
+  /** What is asked of the usual pressure; `office` is a mean of the office that is taken with it in a column of its own. */
   readonly usual: {
     readonly known: UsualKnown;
     readonly thresholds: readonly ChanceOver['threshold'][];
-    readonly visit: ChanceOver['threshold'] | null;
+    readonly office: VisitsMean | null;
   } | null;
 };
 
@@ -67,7 +68,7 @@ export function saidOnPage(said: SeriesSaid, words: Words): Omit<SeriesPageInput
     ...(about === undefined ? {} : { about }),
     settled,
     actFirst: [...said.alerts, ...actFirstLines(said.first, about, words)],
-    office: [...(office?.was == null ? [] : [office.was]), ...officeLines],
+    office: [...(office?.was ?? []), ...officeLines],
     chances: chancesOn(said, words),
   };
 }
@@ -90,18 +91,18 @@ export function officeRows({ phenotype, whiteCoat }: OfficeBeside, words: Words)
 function chancesOn({ usual }: SeriesSaid, words: Words): SeriesPageInput['chances'] {
   const [high] = usual?.thresholds ?? [];
   if (usual === null || high === undefined) return null;
-  const { known, thresholds, visit } = usual;
+  const { known, thresholds, office } = usual;
   const drawn = (['systolic', 'diastolic'] as const).flatMap((component) => {
     const threshold = high[component];
     const result = usualOf(component, known, threshold);
     return result === null ? [] : [{ component, result, threshold }];
   });
-  const all = visit === null ? known : withOfficeVisit(known, visit);
+  const all = office === null ? known : withOfficeVisits(known, office);
   return {
     drawn,
     rows: [
       ...chancesOver(thresholds, known),
-      ...(visit === null ? [] : chancesWithVisit(thresholds, known, visit)),
+      ...(office === null ? [] : chancesWithVisits(thresholds, known, office)),
     ],
     assumptions: assumptionsOf(all, usualOf('systolic', known, 0)).map((one) => words.detail(one)),
   };

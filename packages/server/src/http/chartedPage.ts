@@ -10,10 +10,12 @@ import {
   type SeriesContent,
   seriesAbout,
   timesAbout,
+  visitsMean,
 } from '@evenfall/record';
 import {
   dayText,
   homePage,
+  officeText,
   type ReportPage,
   recordingPage,
   type SeriesSaid,
@@ -92,16 +94,8 @@ function saidOf(series: ChartedSeries, answered: Answered, about: PageAbout, wor
       ...(marks === null ? [] : [words.sentence('series.marksNotUsed', marks)]),
     ],
     office:
-      office === null || beside === null
-        ? null
-        : {
-            was: words.sentence('away.officeWas', {
-              pressure: `${words.say.number(office.systolic)}/${words.say.number(office.diastolic)}`,
-              at: dateText(office.at.slice(0, 'YYYY-MM-DD'.length), words),
-            }),
-            beside,
-          },
-    usual: usual === null ? null : { ...usual, visit: office },
+      office === null || beside === null ? null : { was: Object.values(officeText(office, words)), beside },
+    usual: usual === null ? null : { ...usual, office: visitsMean(office) },
   };
 }
 

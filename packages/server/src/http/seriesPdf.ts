@@ -45,7 +45,7 @@ export async function seriesPdf(
       identity,
       person: charted.amended.original.person ?? '',
       rules: rulesOf(charted.content.computedBy.presetVersion) ?? NOTHING_CHOSEN,
-      office: officeNear(projectChart(entries), rulesOf, charted.until),
+      office: officeNear(projectChart(entries), rulesOf, charted),
       isInvented: world.site().invented,
       madeAt: `${now.toISOString().slice(0, 'YYYY-MM-DDTHH:MM'.length).replace('T', ' ')} UTC`,
       program: world.program,

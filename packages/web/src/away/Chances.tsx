@@ -1,9 +1,8 @@
-import { assumptionsOf, type UsualKnown, usualOf, withOfficeVisit } from '@evenfall/clinical';
-import type { OfficeNear } from '@evenfall/record';
+import { assumptionsOf, type UsualKnown, usualOf, withOfficeVisits } from '@evenfall/clinical';
+import { type OfficeNear, visitsMean } from '@evenfall/record';
 import { chanceFigure } from '@evenfall/report';
 import type { Words } from '@evenfall/words';
 import { useApp } from '../app/context.js';
-import { stampParts } from '../app/times.js';
 import { FigureShown, SERIES_SCALE } from './FigureShown.js';
 import { settledText } from './settledText.js';
 
@@ -33,7 +32,8 @@ export function Chances({ known, thresholds, office }: ChancesProps) {
   if (high === undefined) return null;
   const systolic = usualOf('systolic', known, high.systolic);
   const hasPrior = systolic?.prior != null;
-  const together = office === null ? null : withOfficeVisit(known, office);
+  const visits = visitsMean(office);
+  const together = visits === null ? null : withOfficeVisits(known, visits);
   return (
     <section className="away-chances" aria-label={words.sentence('away.howSure')}>
       <h2>{words.sentence('away.howSure')}</h2>
@@ -45,10 +45,8 @@ export function Chances({ known, thresholds, office }: ChancesProps) {
               <th scope="col">{words.sentence('away.atOrAbove')}</th>
               {hasPrior ? <th scope="col">{words.sentence('series.agePrior')}</th> : null}
               <th scope="col">{words.sentence('series.flatPrior')}</th>
-              {office === null ? null : (
-                <th scope="col">
-                  {words.sentence('away.withOffice', { text: stampParts(office, words).day })}
-                </th>
+              {visits === null ? null : (
+                <th scope="col">{words.sentence('away.withOffice', { visits: visits.visits })}</th>
               )}
             </tr>
           </thead>
@@ -139,7 +137,8 @@ export function PrintedAssumptions(chances: ChancesProps) {
 function Assumed({ known, thresholds: [high], office }: ChancesProps) {
   const { words } = useApp();
   const systolic = high === undefined ? null : usualOf('systolic', known, high.systolic);
-  const all = office === null ? known : withOfficeVisit(known, office);
+  const visits = visitsMean(office);
+  const all = visits === null ? known : withOfficeVisits(known, visits);
   return (
     <ul className="away-left-out">
       {assumptionsOf(all, systolic).map((one) => (

@@ -1,23 +1,21 @@
 import type { OfficeBeside } from '@evenfall/clinical';
 import type { OfficeNear } from '@evenfall/record';
+import { officeText } from '@evenfall/report';
 import { useApp } from '../app/context.js';
-import { stampText } from '../app/times.js';
-import { NO_LIMITS, pairText, signedText } from './readingText.js';
+import { signedText } from './readingText.js';
 
 type OfficeProps = { readonly office: OfficeNear; readonly beside: OfficeBeside };
 
 /** What the office and these readings are consistent with together, and the white-coat effect as a number. */
 export function OfficeAndAway({ office, beside: { phenotype, whiteCoat } }: OfficeProps) {
   const { words } = useApp();
+  const { was, which } = officeText(office, words);
   const names = phenotype?.names.map((name) => words.title('phenotype', name)) ?? [];
   return (
     <section aria-label={words.sentence('away.officeTitle')}>
       <h2>{words.sentence('away.officeTitle')}</h2>
       <p>
-        {words.sentence('away.officeWas', {
-          pressure: pairText(office, NO_LIMITS, words),
-          at: stampText(office, words),
-        })}{' '}
+        {was};{' '}
         {words.sentence('series.officeMinus', {
           systolic: signedText(whiteCoat.systolic, words),
           diastolic: signedText(whiteCoat.diastolic, words),
@@ -31,6 +29,7 @@ export function OfficeAndAway({ office, beside: { phenotype, whiteCoat } }: Offi
           })}
         </p>
       )}
+      <p className="small soft">{which}</p>
     </section>
   );
 }

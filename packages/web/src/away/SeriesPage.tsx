@@ -81,7 +81,7 @@ export function SeriesPage({ person, series }: { readonly person: string; readon
                     series={found}
                     others={all.filter((one) => one !== found && !one.isInError)}
                     rules={rulesOf(found.content.computedBy.presetVersion) ?? now}
-                    office={officeNear(projectChart(entries), rulesOf, found.until)}
+                    office={officeNear(projectChart(entries), rulesOf, found)}
                   />
                   <BroughtIn series={found} agents={agents} />
                   <SeriesSignedFor series={found} person={person} agents={agents} />

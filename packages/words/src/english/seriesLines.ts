@@ -69,7 +69,7 @@ export const seriesLines = {
     `that the usual level is at or above ${f.threshold}, under the stated assumptions: systolic ${f.systolic === null ? 'not known' : chance(f.systolic, say)}, diastolic ${f.diastolic === null ? 'not known' : chance(f.diastolic, say)} (${f.prior})`,
   flatPrior: 'from these readings alone',
   agePrior: 'with what is known of this age and sex',
-  officePrior: 'with the office round too',
+  officePrior: 'with the office visits too',
   fallOf: (f: { systolic: number; diastolic: number }, say: Say) =>
     `systolic ${say.short(f.systolic, 1)} %, diastolic ${say.short(f.diastolic, 1)} %`,
   fallWithClass: (f: { fall: string; class: string }, _say: Say) => `${f.fall}: ${f.class}`,

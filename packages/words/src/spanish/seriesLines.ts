@@ -62,7 +62,7 @@ export const seriesLines: Reworded<typeof lines> = {
     `de que el nivel habitual esté en ${f.threshold} o más, bajo los supuestos indicados: sistólica ${f.systolic === null ? 'no se sabe' : chance(f.systolic, say)}, diastólica ${f.diastolic === null ? 'no se sabe' : chance(f.diastolic, say)} (${f.prior})`,
   flatPrior: 'solo con estas lecturas',
   agePrior: 'con lo que se sabe de esta edad y sexo',
-  officePrior: 'con la ronda de consulta además',
+  officePrior: 'con las visitas a la consulta además',
   fallOf: (f, say) => `sistólica ${say.short(f.systolic, 1)} %, diastólica ${say.short(f.diastolic, 1)} %`,
   fallWithClass: (f) => `${f.fall}: ${f.class}`,
   riseOf: (f, say) => `${say.short(f.mmHg, 1)} mmHg (${f.definition})`,

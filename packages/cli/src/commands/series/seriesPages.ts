@@ -19,7 +19,7 @@ export function homeDrawable(answered: HomeAnswered, sheets: TypedSheets, contex
   const { read, result, homeRules: rules, known, thresholds } = answered;
   const { words } = context;
   const drawn = { readings: read.readings, result, rules };
-  const said = { ...saidOf(answered, sheets, context), usual: { known, thresholds, visit: null } };
+  const said = { ...saidOf(answered, sheets, context), usual: { known, thresholds, office: null } };
   return {
     page: () => homePage({ ...drawn, ...saidOnPage(said, words) }, words),
     figure: () => homeFigure(drawn, words),
@@ -64,7 +64,7 @@ function saidOf(
     refused: refusedRows(read, words).map(({ row, detail }) => ({ line: row, why: detail })),
     beside: besideOf(read),
     settled: readFlags(read, words).map(({ detail }) => detail),
-    office: office === null ? null : { was: null, beside: office },
+    office: office === null ? null : { was: [], beside: office },
     usual: null,
   };
 }

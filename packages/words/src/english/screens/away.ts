@@ -203,7 +203,8 @@ export const away = {
   howSure: 'How sure is it?',
   chanceLead:
     'The chance that the usual level is at or above a limit, under the stated assumptions. It is a chance of where the level lies, never of a disease, and the category above stands whatever it says.',
-  withOffice: (f: Text) => `with the office round of ${f.text} too`,
+  withOffice: (f: { visits: number }, say: Say) =>
+    `with ${say.counted(f.visits, { one: 'office visit', other: 'office visits' })} too`,
   atOrAbove: 'Usual level at or above',
   componentAt: (f: { component: string; mmHg: number }, say: Say) => `${f.component} ${say.limit(f.mmHg)}`,
   chance: (f: { share: number }, say: Say) =>
@@ -218,7 +219,14 @@ export const away = {
     `Against ${say.limit(f.mmHg)}, ${say.counted(f.days, { one: 'more day', other: 'more days' })} like these would settle it.`,
   assumptions: 'What this assumes',
   officeTitle: 'Beside the office',
-  officeWas: (f: { pressure: string; at: string }) => `Office ${f.pressure}, ${f.at};`,
+  officeWas: (f: { pressure: string; visits: number; each: string }, say: Say) =>
+    f.visits === 1
+      ? `Office ${f.each}`
+      : `Office ${f.pressure}, the mean of ${say.counted(f.visits, { one: 'visit', other: 'visits' })}: ${f.each}`,
+  officeVisit: (f: { pressure: string; at: string; rounds: number }, say: Say) =>
+    `${f.pressure} on ${f.at}${f.rounds === 1 ? '' : ` (${say.counted(f.rounds, { one: 'round', other: 'rounds' })})`}`,
+  officeWithin: (f: { days: number }, say: Say) =>
+    `Every signed office round within ${say.counted(f.days, DAYS)} of these readings is taken, which is a choice of this program; rounds of one day are one visit.`,
   together: (f: Text) => `Together ${f.text}.`,
   dayByDay: 'Day by day',
   dayColumn: 'Day',

@@ -188,7 +188,8 @@ export const away: Reworded<typeof english> = {
   howSure: '¿Cuánta seguridad hay?',
   chanceLead:
     'La probabilidad de que el nivel habitual esté en un límite o por encima, con los supuestos que se indican. Es una probabilidad de dónde está el nivel, nunca de una enfermedad, y la categoría de arriba vale diga lo que diga.',
-  withOffice: (f) => `también con la ronda de la consulta del ${f.text}`,
+  withOffice: (f, say) =>
+    `también con ${say.counted(f.visits, { one: 'visita', other: 'visitas' })} a la consulta`,
   atOrAbove: 'Nivel habitual de al menos',
   componentAt: (f, say) => `${f.component} ${say.limit(f.mmHg)}`,
   chance: (f, say) =>
@@ -201,7 +202,14 @@ export const away: Reworded<typeof english> = {
     `Frente a ${say.limit(f.mmHg)}, ${say.counted(f.days, { one: 'día más como estos lo resolvería', other: 'días más como estos lo resolverían' })}.`,
   assumptions: 'Lo que esto supone',
   officeTitle: 'Junto a la consulta',
-  officeWas: (f) => `Consulta ${f.pressure}, ${f.at};`,
+  officeWas: (f, say) =>
+    f.visits === 1
+      ? `Consulta ${f.each}`
+      : `Consulta ${f.pressure}, media de ${say.counted(f.visits, { one: 'visita', other: 'visitas' })}: ${f.each}`,
+  officeVisit: (f, say) =>
+    `${f.pressure} el ${f.at}${f.rounds === 1 ? '' : ` (${say.counted(f.rounds, { one: 'ronda', other: 'rondas' })})`}`,
+  officeWithin: (f, say) =>
+    `Se toma toda ronda de la consulta firmada a no más de ${say.counted(f.days, { one: 'día', other: 'días' })} de estas lecturas, lo que es una elección de este programa; las rondas de un mismo día son una visita.`,
   together: (f) => `En conjunto, ${f.text}.`,
   dayByDay: 'Día a día',
   dayColumn: 'Día',

@@ -34,7 +34,12 @@ type Recording = {
   arvNight: By;
   weightedSd: By;
   dip: { systolicPercent: number; diastolicPercent: number; class: string | null };
-  surge: { sleepTrough: number; preWaking: number; eveningFall: number } | null;
+  spread: Record<'populationSd' | 'rmssd' | 'sdAboutTrend' | 'mostMinusLeast', By>;
+  surge:
+    | (Record<'sleepTrough' | 'preWaking' | 'eveningFall' | 'rising' | 'fourReadings', number> & {
+        movingTrough: null;
+      })
+    | null;
   load: Record<'day' | 'night', { percent: By; excessArea: By }>;
   cosinor: Record<keyof By, Curve | null> & { two: Record<keyof By, (Curve & { harmonics: { amplitude: number; peakHour: number }[] }) | null> }; // biome-ignore format: one type
   pattern: string | null;
@@ -101,6 +106,12 @@ describe('the invented recording A1', () => {
     expect(found.surge?.sleepTrough).toBeCloseTo(27.6667, 4);
     expect(found.surge?.preWaking).toBeCloseTo(19.5, 10);
     expect(found.surge?.eveningFall).toBeCloseTo(18.6667, 4);
+    // By hand, of section 10: 133 - 122; 139 less the mean of 109, 111 and 112; no hour of the night has two readings.
+    expect(found.surge).toMatchObject({ rising: 11, movingTrough: null });
+    expect(found.surge?.fourReadings).toBeCloseTo(28.3333, 4);
+    near(found.spread.populationSd, 10.0254, 7.9088);
+    near(found.spread.rmssd, 4.452, 3.3359);
+    near(found.spread.mostMinusLeast, 37, 28);
     near(found.load.day.percent, 68.75, 65.625);
     near(found.load.night.percent, 25, 37.5);
     expect(found.load.day.excessArea.systolic).toBeCloseTo(50.75, 10);
@@ -411,8 +422,15 @@ describe('what is read and what is refused', () => {
     expect(english).toMatch(/24 hours +129\.8\/80, pulse 71\n/);
     expect(english).toMatch(/Pattern +consistent with high by day alone: /);
     expect(english).toContain('32 % of people have another class in a second one');
+    expect(english).toMatch(/Morning rise +on getting up: 11 mmHg \(/);
+    expect(english).toMatch(/Morning rise +from the lowest hour of the sleep: not enough readings \(/);
+    expect(english).toMatch(/Morning rise +rate of the rise: 5\.9 mmHg\/h \(/);
+    expect(english).toMatch(/Fall by night +fall of the evening: 18\.7 mmHg \(/);
     const spanish = (await typed(`ambulatory ${A1} --asleep 23:00-07:00 --language es`)).stdout;
     expect(spanish).toMatch(/^Según +ISH 2020: /);
+    expect(spanish).toMatch(/24 horas +129,8\/80, pulso 71\n/);
+    // Decimals as the language writes them, everywhere.
+    expect(spanish).not.toMatch(/\d\.\d/);
     expect(spanish).not.toMatch(/\b(the|reading|night|day|load)\b/i);
   });
 

@@ -26,6 +26,7 @@ import { type Curves, recordingCurves } from './recordingCurves.js';
 import { type Edited, isNotScheduled, recordingKept } from './recordingKept.js';
 import { closedMean, hoursWeightedMean, trapezoidMean } from './seriesMeans.js';
 import { type SeriesReading, valuesOf } from './seriesReading.js';
+import { type Spread, spreadOf } from './spread.js';
 import { type Stiffness, stiffnessIndex } from './stiffness.js';
 import { morningSurge, type Surge } from './surge.js';
 import { coveredHours, longestGap, withoutGaps } from './timedValue.js';
@@ -86,6 +87,7 @@ export type AmbulatoryResult = {
   readonly arvDay: ByMeasure;
   readonly arvNight: ByMeasure;
   readonly weightedSd: ByMeasure;
+  readonly spread: Spread;
   readonly dip: {
     readonly systolicPercent: number | null;
     readonly diastolicPercent: number | null;
@@ -177,6 +179,7 @@ export function ambulatoryResult(
     arvDay: forEachMeasure((m) => averageRealVariability(columns.day[m])),
     arvNight: forEachMeasure((m) => averageRealVariability(columns.night[m])),
     weightedSd: forEachMeasure((m) => weightedSd(day.sd[m], night.sd[m], hours.day, hours.night)),
+    spread: spreadOf(series, all),
     dip: {
       systolicPercent: dipPercent(day.mean.systolic, night.mean.systolic),
       diastolicPercent: dipPercent(day.mean.diastolic, night.mean.diastolic),

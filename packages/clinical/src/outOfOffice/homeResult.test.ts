@@ -62,10 +62,14 @@ test('H1: from day to day', () => {
   expect(dayToDay.sd.systolic).toBeCloseTo(4.2374, 4);
   expect(dayToDay.cvPercent.systolic).toBeCloseTo(3.0682, 4);
   expect(dayToDay.arv.systolic).toBeCloseTo(3.625, 10);
+  expect(dayToDay.standardError.systolic).toBeCloseTo(1.6016, 4);
+  expect(dayToDay.mostMinusLeast.systolic).toBe(12.75);
   const later = home(H1, DAY_ONE_OUT).dayToDay;
   expect(later.sd.systolic).toBeCloseTo(1.4289, 4);
   expect(later.cvPercent.systolic).toBeCloseTo(1.0462, 4);
   expect(later.arv.systolic).toBeCloseTo(2.3, 10);
+  expect(later.standardError.systolic).toBeCloseTo(0.5833, 4);
+  expect(later.mostMinusLeast.systolic).toBe(4);
 });
 
 test('H1: the first two of each sitting are all of them; without the first of each, the second', () => {

@@ -53,6 +53,8 @@ export type DayToDay = {
   readonly sd: ByMeasure;
   readonly cvPercent: ByMeasure;
   readonly arv: ByMeasure;
+  readonly standardError: ByMeasure;
+  readonly mostMinusLeast: ByMeasure;
 };
 
 /**
@@ -206,6 +208,14 @@ function dayToDayOf(dayMeans: HomeResult['dayMeans']): DayToDay {
     sd,
     cvPercent: forEachMeasure((measure) => cvPercent(mean(values(measure)), sd[measure])),
     arv: forEachMeasure((measure) => averageRealVariability({ values: values(measure), starts: [0] })),
+    standardError: forEachMeasure((measure) => {
+      const one = sd[measure];
+      return one === null ? null : one / Math.sqrt(values(measure).length);
+    }),
+    mostMinusLeast: forEachMeasure((measure) => {
+      const all = values(measure);
+      return all.length === 0 ? null : Math.max(...all) - Math.min(...all);
+    }),
   };
 }
 

@@ -154,6 +154,14 @@ function timed(readings: readonly SeriesReading[], measure: Measure): Timed[] {
   });
 }
 
+/** Of the values on their times, by least squares. */
+function slopeOf(list: readonly Timed[]): number | null {
+  const [x, y] = [meanOf(list.map((one) => one.hour)), meanOf(list.map(({ value }) => value))];
+  if (x === null || y === null) return null;
+  const squares = sum(list.map((one) => (one.hour - x) ** 2));
+  return squares === 0 ? null : sum(list.map((one) => (one.hour - x) * (one.value - y))) / squares;
+}
+
 /** Neighbours of a measure between which no reading of another period lies. */
 function stepsWithin(
   kept: readonly SeriesReading[],
@@ -206,6 +214,16 @@ function compareMeasure(
   const closed = first === undefined || last === undefined || span < 20 ? null : (area + ((24 - span) * (first.value + last.value)) / 2) / 24; // biome-ignore format: one thought
   near(found.whole.closed[m], closed, `closed ${m}`);
   near(found.arv[m], meanOf(pairs.map(size)), `arv ${m}`);
+  const steps = meanOf(pairs.map((one) => size(one) ** 2));
+  near(found.spread.rmssd[m], steps === null ? null : Math.sqrt(steps), `rmssd ${m}`);
+  near(found.spread.populationSd[m], mean === null ? null : Math.sqrt(sum(values.map((one) => (one - mean) ** 2)) / values.length), `sd by n ${m}`); // biome-ignore format: one formula
+  const slope = slopeOf(whole);
+  const isLine = slope !== null && values.length >= 3;
+  near(found.spread.sdAboutTrend[m], isLine ? sdOf(whole.map((one) => one.value - slope * one.hour)) : null, `sd about a trend ${m}`); // biome-ignore format: one thought
+  const [least, most] = [found.all.least[m], found.all.most[m]];
+  near(found.spread.mostMinusLeast[m], less(most, least), `range ${m}`);
+  near(found.spread.mostMinusMean[m], less(most, mean), `peak ${m}`);
+  near(found.spread.meanMinusLeast[m], less(mean, least), `trough ${m}`);
   near(found.arvTimeWeighted[m], span === 0 ? null : sum(pairs.map((one) => one.gap * size(one))) / span, `arv by time ${m}`); // biome-ignore format: one thought
   near(
     found.arvWithoutGaps[m],
@@ -324,5 +342,25 @@ function compareSurge(found: AmbulatoryResult, kept: readonly SeriesReading[], b
   near(found.surge?.sleepTrough, less(risen, trough), 'rise from the trough');
   near(found.surge?.preWaking, less(risen, meanOf(systolics(wake - 2 * HOUR_MS, wake))), 'rise about waking');
   near(found.surge?.eveningFall, less(meanOf(systolics(bed - 2 * HOUR_MS, bed)), trough), 'fall of the evening'); // biome-ignore format: one thought
+  const pressures = kept.filter(({ systolic }) => systolic !== null);
+  const [lying, up] = [
+    pressures.findLast(({ atMs }) => atMs < wake),
+    pressures.find(({ atMs }) => atMs >= wake),
+  ];
+  const isNear = lying !== undefined && up !== undefined && wake - lying.atMs <= 30 * MINUTE_MS && up.atMs - wake <= 30 * MINUTE_MS; // biome-ignore format: one thought
+  near(found.surge?.rising, isNear ? less(up.systolic, lying.systolic) : null, 'rise on getting up');
+  const hours = pressures.filter(({ atMs }) => atMs >= bed && atMs + HOUR_MS <= wake).map(({ atMs }) => systolics(atMs, atMs + HOUR_MS)).filter(({ length }) => length >= 2); // biome-ignore format: one thought
+  const lowestHour = hours.length === 0 ? null : Math.min(...hours.map((one) => meanOf(one) as number));
+  near(found.surge?.movingTrough, less(risen, lowestHour), 'rise from the lowest hour');
+  const four = systolics(wake, Number.POSITIVE_INFINITY).slice(0, 4);
+  const three = [...asleep].sort((a, b) => a - b).slice(0, 3);
+  near(found.surge?.fourReadings, four.length < 4 || three.length < 3 ? null : less(meanOf(four), meanOf(three)), 'rise of four readings'); // biome-ignore format: one thought
+  const from = pressures.findIndex(({ atMs }) => atMs >= bed) + lowest;
+  const stretch = asleep.length === 0 ? [] : timed(pressures.slice(from).filter(({ atMs }) => atMs < wake + 2 * HOUR_MS), 'systolic'); // biome-ignore format: one thought
+  near(
+    found.surge?.ratePerHour,
+    risen === null || stretch.length < 3 ? null : slopeOf(stretch),
+    'rate of the rise',
+  );
   return true;
 }

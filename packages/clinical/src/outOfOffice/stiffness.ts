@@ -1,8 +1,8 @@
 import { mean } from '../statistics/mean.js';
 
 /**
- * What the line of diastolic (y) on systolic (x) says: index = 1 - slope, and the symmetric one, which takes neither
- * pressure for the cause (1 - slope / r).
+ * What the line of diastolic (y) on systolic (x) says: index = 1 - slope; and what takes neither pressure for the cause, the
+ * symmetric index (1 - slope / r) and the slope of the line that halves the angle between both regressions.
  */
 export type Stiffness = {
   readonly slope: number;
@@ -10,6 +10,7 @@ export type Stiffness = {
   readonly r: number;
   readonly index: number;
   readonly symmetric: number;
+  readonly bisectorSlope: number;
 };
 
 /**
@@ -29,5 +30,14 @@ export function stiffnessIndex(systolic: readonly number[], diastolic: readonly 
   if (xx === 0 || yy === 0 || xy === 0) return null;
   const slope = xy / xx;
   const r = xy / Math.sqrt(xx * yy);
-  return { slope, intercept: y - slope * x, r, index: 1 - slope, symmetric: 1 - slope / r };
+  // Of x on y, seen as a slope of y on x.
+  const steep = slope / r ** 2;
+  return {
+    slope,
+    intercept: y - slope * x,
+    r,
+    index: 1 - slope,
+    symmetric: 1 - slope / r,
+    bisectorSlope: (slope * steep - 1 + Math.sqrt((1 + slope ** 2) * (1 + steep ** 2))) / (slope + steep),
+  };
 }

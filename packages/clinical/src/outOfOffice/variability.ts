@@ -1,4 +1,6 @@
-import type { TimedRuns } from './timedValue.js';
+import { sampleSd } from '../statistics/sampleSd.js';
+import { straightLine } from '../statistics/straightLine.js';
+import type { TimedRuns, TimedValues } from './timedValue.js';
 
 /** 100 SD over mean, in percent; null where either is not defined. Source: out-of-office handbook 12. */
 export function cvPercent(centre: number | null, sd: number | null): number | null {
@@ -38,6 +40,21 @@ export function timeWeightedVariability({ hours, values, starts }: TimedRuns): n
     }
   }
   return weight === 0 ? null : sum / weight;
+}
+
+/**
+ * The SD (divisor n - 1, as everywhere) of what a straight line in time leaves over: without a slow rise or fall of the whole
+ * series. Null of fewer than three values, which a line goes through, and where no time passed.
+ * Source: out-of-office handbook 12.
+ */
+export function sdAboutTrend({ hours, values }: TimedValues): number | null {
+  const line = values.length < 3 ? null : straightLine(hours, values);
+  if (line === null) return null;
+  const rest: number[] = [];
+  for (let k = 0; k < values.length; k++) {
+    rest.push((values[k] as number) - line.intercept - line.slope * (hours[k] as number));
+  }
+  return sampleSd(rest);
 }
 
 /**

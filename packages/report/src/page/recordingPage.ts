@@ -4,6 +4,7 @@ import type { DataTable } from '../figure/figure.js';
 import { type RecordingDrawn, recordingFigure } from '../figure/recordingFigure.js';
 import { clockText, dayText, exactText, meanText } from '../figure/times.js';
 import { chanceLists } from './chanceBlocks.js';
+import { furtherLists, risesSaid, riseText } from './furtherFigures.js';
 import { type ReportPage, ruleSetText } from './reportPage.js';
 import { type SeriesPageInput, type SeriesPageParts, seriesPage } from './seriesPage.js';
 import { windowsText } from './windowsText.js';
@@ -52,7 +53,11 @@ export function recordingPage(input: RecordingPageInput, words: Words): ReportPa
       return say(result.dayNightBy === 'diary' ? 'report.neitherByDiary' : 'report.betweenPeriods');
     },
     before: [],
-    after: [...chanceLists(input.chances, words), recordingFigure(input, words).table],
+    after: [
+      ...chanceLists(input.chances, words),
+      ...furtherLists(result, words),
+      recordingFigure(input, words).table,
+    ],
   };
   return seriesPage(input, parts, words);
 }
@@ -79,10 +84,9 @@ function resultLines({ result, office }: RecordingPageInput, words: Words): stri
         : say('series.fallWithClass', { fall, class: words.title('dipClass', dipClass) });
     lines.push(say('report.line', { label: say('series.fall'), text }));
   }
-  const mmHg = result.surge?.sleepTrough ?? null;
-  if (mmHg !== null) {
-    const text = say('series.riseOf', { mmHg, definition: say('series.sleepTrough') });
-    lines.push(say('report.line', { label: say('series.rise'), text }));
+  const [rise] = result.surge === null ? [] : risesSaid(result.surge, words).rises;
+  if (rise !== undefined && rise.amount !== null) {
+    lines.push(say('report.line', { label: say('series.rise'), text: riseText(rise, words) }));
   }
   return [...lines, ...office];
 }

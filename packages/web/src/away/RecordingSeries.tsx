@@ -1,6 +1,6 @@
-import { marksBeside, type PeriodResult, type SidedLimit } from '@evenfall/clinical';
+import { marksBeside, type PeriodResult, type SidedLimit, type Surge } from '@evenfall/clinical';
 import type { AnsweredRecording, InForce, SeriesContent } from '@evenfall/record';
-import { recordingFigure, windowsText } from '@evenfall/report';
+import { recordingFigure, risesSaid, riseText, variationRows, windowsText } from '@evenfall/report';
 import type { Words } from '@evenfall/words';
 import type { ReactNode } from 'react';
 import { useApp } from '../app/context.js';
@@ -282,7 +282,6 @@ function SideBySide({ periods }: { readonly periods: readonly PeriodRows[] }) {
 function Fall({ result }: ResultProps) {
   const { words } = useApp();
   const { systolicPercent: systolic, diastolicPercent: diastolic, class: dipClass } = result.dip;
-  const rise = result.surge;
   return (
     <>
       {systolic === null || diastolic === null ? (
@@ -297,24 +296,36 @@ function Fall({ result }: ResultProps) {
               })}
         </p>
       )}
-      {rise === null || rise.sleepTrough === null ? null : (
+      {result.surge === null ? null : <Rises surge={result.surge} />}
+    </>
+  );
+}
+
+/** The rise by the definition that comes first, the others folded away. */
+function Rises({ surge }: { readonly surge: Surge }) {
+  const { words } = useApp();
+  const { rises, notes } = risesSaid(surge, words);
+  const [first] = rises;
+  return (
+    <>
+      {first === undefined ? null : (
         <p>
-          {words.sentence('series.rise')}:{' '}
-          {words.sentence('series.riseOf', {
-            mmHg: rise.sleepTrough,
-            definition: words.sentence('series.sleepTrough'),
-          })}
+          {words.sentence('series.rise')}: {riseText(first, words)}
         </p>
       )}
-      {rise === null || rise.preWaking === null ? null : (
-        <p>
-          {words.sentence('series.rise')}:{' '}
-          {words.sentence('series.riseOf', {
-            mmHg: rise.preWaking,
-            definition: words.sentence('away.preWaking'),
-          })}
-        </p>
-      )}
+      <details className="more away-fold">
+        <summary>{words.sentence('away.rises')}</summary>
+        <ul className="away-left-out">
+          {rises.map((one) => (
+            <li key={one.name}>{riseText(one, words)}</li>
+          ))}
+        </ul>
+        {notes.map((note) => (
+          <p key={note} className="small soft">
+            {note}
+          </p>
+        ))}
+      </details>
     </>
   );
 }
@@ -355,10 +366,6 @@ function Loads({ result }: ResultProps) {
 function Variation({ result }: ResultProps) {
   const { words } = useApp();
   const number = (value: number | null) => (value === null ? '–' : words.say.number(value, 1));
-  const rows = (['weightedSd', 'cvPercent', 'arv', 'arvTimeWeighted'] as const).map((key) => ({
-    key,
-    of: result[key],
-  }));
   return (
     <details className="more away-fold">
       <summary>{words.sentence('away.variation')}</summary>
@@ -374,9 +381,9 @@ function Variation({ result }: ResultProps) {
           </tr>
         </thead>
         <tbody>
-          {rows.map(({ key, of }) => (
-            <tr key={key}>
-              <th scope="row">{words.sentence(`away.${key}`)}</th>
+          {variationRows(result, words).map(({ name, of }) => (
+            <tr key={name}>
+              <th scope="row">{name}</th>
               {MEASURES.map((one) => (
                 <td key={one}>{number(of[one])}</td>
               ))}

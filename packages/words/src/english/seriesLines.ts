@@ -73,9 +73,14 @@ export const seriesLines = {
   fallOf: (f: { systolic: number; diastolic: number }, say: Say) =>
     `systolic ${say.short(f.systolic, 1)} %, diastolic ${say.short(f.diastolic, 1)} %`,
   fallWithClass: (f: { fall: string; class: string }, _say: Say) => `${f.fall}: ${f.class}`,
-  riseOf: (f: { mmHg: number; definition: string }, say: Say) =>
-    `${say.short(f.mmHg, 1)} mmHg (${f.definition})`,
-  sleepTrough: 'two hours after waking minus the three readings about the lowest asleep',
+  riseOf: (f: { name: string; amount: string; definition: string }, _say: Say) =>
+    `${f.name}: ${f.amount} (${f.definition})`,
+  riseAmount: (f: { mmHg: number }, say: Say) => `${say.short(f.mmHg, 1)} mmHg`,
+  riseRate: (f: { mmHg: number }, say: Say) => `${say.short(f.mmHg, 1)} mmHg/h`,
+  riseNotKnown: 'not enough readings',
+  riseAtEdge: 'The lowest reading is the first or last asleep: two make its mean, not three.',
+  riseCaution: (f: { sd: number; apart: number }, say: Say) =>
+    `These rises have no limit here: from one recording of a person to the next each varies by an SD of about ${say.short(f.sd)} mmHg, and the definitions differ by more than ${say.short(f.apart)}.`,
   loadOf: (f: { period: string; systolic: number; diastolic: number; limit: string }, say: Say) =>
     `${f.period}: systolic ${say.short(f.systolic, 0)} %, diastolic ${say.short(f.diastolic, 0)} % of readings at or above ${f.limit}`,
   curveOf: (f: { mesor: number; amplitude: number; peak: string }, say: Say) =>

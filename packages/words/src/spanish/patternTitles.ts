@@ -16,6 +16,26 @@ export const patternTitles: Reworded<typeof english> = {
     dipper: 'el descenso nocturno habitual',
     extreme: 'un descenso nocturno grande',
   },
+  surgeName: {
+    sleepTrough: 'desde el mínimo del sueño',
+    preWaking: 'en torno al despertar',
+    rising: 'al levantarse',
+    movingTrough: 'desde la hora más baja del sueño',
+    fourReadings: 'con cuatro lecturas',
+    ratePerHour: 'velocidad de la subida',
+    eveningFall: 'descenso de la noche',
+  },
+  surgeDefinition: {
+    sleepTrough: 'dos horas tras despertar menos las tres lecturas en torno a la más baja del sueño',
+    preWaking: 'las dos horas tras despertar menos las dos de antes',
+    rising:
+      'la primera lectura de pie menos la última acostado, cada una a media hora del despertar como mucho',
+    movingTrough:
+      'dos horas tras despertar menos la hora de sueño con la media más baja, de dos lecturas o más',
+    fourReadings: 'las cuatro primeras lecturas tras despertar menos las tres más bajas del sueño',
+    ratePerHour: 'pendiente desde la lectura más baja del sueño hasta dos horas tras despertar',
+    eveningFall: 'dos horas antes de acostarse menos las tres lecturas en torno a la más baja del sueño',
+  },
   phenotype: {
     'sustained-normotension': 'presiones no altas dentro ni fuera de la consulta',
     'white-coat-hypertension': 'hipertensión de bata blanca',

@@ -65,8 +65,13 @@ export const seriesLines: Reworded<typeof lines> = {
   officePrior: 'con las visitas a la consulta además',
   fallOf: (f, say) => `sistólica ${say.short(f.systolic, 1)} %, diastólica ${say.short(f.diastolic, 1)} %`,
   fallWithClass: (f) => `${f.fall}: ${f.class}`,
-  riseOf: (f, say) => `${say.short(f.mmHg, 1)} mmHg (${f.definition})`,
-  sleepTrough: 'dos horas tras despertar menos las tres lecturas en torno a la más baja del sueño',
+  riseOf: (f) => `${f.name}: ${f.amount} (${f.definition})`,
+  riseAmount: (f, say) => `${say.short(f.mmHg, 1)} mmHg`,
+  riseRate: (f, say) => `${say.short(f.mmHg, 1)} mmHg/h`,
+  riseNotKnown: 'no hay lecturas suficientes',
+  riseAtEdge: 'La lectura más baja es la primera o la última del sueño: su media es de dos, no de tres.',
+  riseCaution: (f, say) =>
+    `Estas subidas no tienen aquí límite: de un registro a otro de la misma persona cada una varía con una DE de unos ${say.short(f.sd)} mmHg, y las definiciones difieren en más de ${say.short(f.apart)}.`,
   loadOf: (f, say) =>
     `${f.period}: sistólica ${say.short(f.systolic, 0)} %, diastólica ${say.short(f.diastolic, 0)} % de las lecturas en ${f.limit} o más`,
   curveOf: (f, say) =>

@@ -178,6 +178,7 @@ export function recordingJson(answered: RecordingAnswered, version: string, word
     doubleProduct: byPeriod(result, 'doubleProduct'),
     stiffness: result.stiffness,
     longestGapHours: result.longestGapHours,
+    spread: result.spread,
     all: answered.isAllUsed,
     actFirst: actFirstJson(answered.first, words),
     flags: [...result.flags.map(words.flagged), ...marksFlags(answered, words), ...readFlags(read, words)],

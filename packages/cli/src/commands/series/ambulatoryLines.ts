@@ -1,4 +1,5 @@
-import { officeRows } from '@evenfall/report';
+import type { SurgeDefinition } from '@evenfall/clinical';
+import { officeRows, risesSaid, riseText } from '@evenfall/report';
 import type { Words } from '@evenfall/words';
 import { columns } from '../../output/columns.js';
 import { editedOf, marksFlags, type RecordingAnswered } from './ambulatoryAnswer.js';
@@ -77,10 +78,12 @@ function fallRows({ result }: RecordingAnswered, words: Words): string[][] {
         : words.sentence('series.fallWithClass', { fall, class: words.title('dipClass', dipClass) }),
     ]);
   }
-  const mmHg = result.surge?.sleepTrough ?? null;
-  if (mmHg !== null) {
-    const definition = words.sentence('series.sleepTrough');
-    rows.push([words.sentence('series.rise'), words.sentence('series.riseOf', { mmHg, definition })]);
+  if (result.surge !== null) {
+    const { rises, notes } = risesSaid(result.surge, words);
+    const label = (id: SurgeDefinition) =>
+      words.sentence(id === 'eveningFall' ? 'series.fall' : 'series.rise');
+    rows.push(...rises.map((one) => [label(one.id), riseText(one, words)]));
+    rows.push(...notes.map((text) => [words.sentence('commandLine.note'), text]));
   }
   const curve = result.cosinor.systolic.one;
   const [first] = curve?.harmonics ?? [];
@@ -103,7 +106,9 @@ function loadRows({ result }: RecordingAnswered, words: Words): string[][] {
     const load = result.load[period];
     const { systolic = null, diastolic = null } = load?.percent ?? {};
     if (load === null || systolic === null || diastolic === null) return [];
-    const limit = `${load.limit.systolic}/${load.limit.diastolic}`;
+    const limit = [load.limit.systolic, load.limit.diastolic]
+      .map((one) => (one === null ? '-' : words.say.limit(one)))
+      .join('/');
     return [
       [
         words.sentence('series.load'),

@@ -263,7 +263,6 @@ export const away = {
   meanArterial: 'Mean arterial',
   pulsePressure: 'Pulse pressure',
   count: (f: Readings, say: Say) => say.counted(f.readings, READINGS),
-  preWaking: 'two hours after waking minus the two hours before',
   area: (f: { systolic: number; diastolic: number }, say: Say) =>
     `area over it ${say.number(f.systolic, 1)}/${say.number(f.diastolic, 1)} mmHg h`,
   variation: 'How it varies',
@@ -271,6 +270,14 @@ export const away = {
   cvPercent: 'SD as percent of the mean',
   arv: 'From reading to reading (mmHg)',
   arvTimeWeighted: 'From reading to reading, by time (mmHg)',
+  rmssd: 'From reading to reading, root mean square (RMSSD)',
+  sdAboutTrend: 'SD about a straight line in time',
+  populationSd: 'SD with divisor n, not n − 1',
+  range: 'Highest minus lowest',
+  overMean: 'Highest minus mean',
+  underMean: 'Mean minus lowest',
+  rises: 'Every morning rise',
+  riseColumn: 'Rise',
   curve: 'A curve fitted to it',
   curveSays:
     'A smooth wave of 24 hours, alone and with one of 12 hours: it describes the recording and judges nothing. ± is the standard error.',

@@ -191,6 +191,14 @@ describe('a messy file', () => {
     expect(stdout).toMatch(/^Primero +línea 4, 182\/121: /);
     expect(stdout).not.toMatch(/\b(the|line|reading|chance|category)\b/i);
   });
+
+  // H1 of the out-of-office handbook 19 without its first day: 136.5833/84.9583, which must not be rounded onto the limit of 85.
+  test('decimals are written as the language writes them, in every line', async () => {
+    const { stdout } = await typed(`home ${WEEK} --rules ish-2020 --office 148.5/92 --language es`);
+    expect(stdout).toMatch(/Media +137\/84,96, pulso 74\n/);
+    expect(stdout).toMatch(/De día a día +137\/85; 136\/84,5; .*\(DE 1,4\/0,9\)\n/);
+    expect(stdout).not.toMatch(/\d\.\d/);
+  });
 });
 
 describe('what must be said first', () => {

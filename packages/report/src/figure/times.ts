@@ -63,7 +63,11 @@ export function pressureText(systolic: number | null, diastolic: number | null, 
 /** A mean in mmHg as it is shown beside its limit (`shownPressure`), with the decimal mark of the language; a hyphen for none. */
 export function meanText(mmHg: number | null, limit: SidedLimit | null, words: Words): string {
   if (mmHg === null) return '-';
-  const text = shownPressure(mmHg, limit === null ? [] : [limit]);
+  return decimalsOf(shownPressure(mmHg, limit === null ? [] : [limit]), words);
+}
+
+/** A number in digits with a point, as `shownPressure` gives it, with the decimal mark of the language. */
+export function decimalsOf(text: string, words: Words): string {
   return words.say.number(Number(text), (text.split('.')[1] ?? '').length);
 }
 

@@ -1,5 +1,5 @@
-import { assumptionsOf, protocolVersion, type SidedLimit, shownPressure, usualOf } from '@evenfall/clinical';
-import { officeRows, VERSION_SHOWN } from '@evenfall/report';
+import { assumptionsOf, protocolVersion, type SidedLimit, usualOf } from '@evenfall/clinical';
+import { decimalsOf, meansText, officeRows, VERSION_SHOWN } from '@evenfall/report';
 import type { Words } from '@evenfall/words';
 import { columns } from '../../output/columns.js';
 import { type HomeAnswered, notUsedOf } from './homeAnswer.js';
@@ -54,7 +54,7 @@ export function homeLines(answered: HomeAnswered, words: Words): string[] {
     ...probability.map(({ threshold, systolic, diastolic, prior }) => [
       say('chance'),
       words.sentence('series.chanceOf', {
-        threshold: `${threshold.systolic}/${threshold.diastolic}`,
+        threshold: `${words.say.limit(threshold.systolic)}/${words.say.limit(threshold.diastolic)}`,
         systolic,
         diastolic,
         prior: words.sentence(prior === 'flat' ? 'series.flatPrior' : 'series.agePrior'),
@@ -76,7 +76,8 @@ function meanText(
   words: Words,
 ): string {
   if (shown.systolic === null && shown.diastolic === null) return words.sentence('series.notKnown');
-  const pressure = `${shown.systolic ?? '-'}/${shown.diastolic ?? '-'}`;
+  const written = (text: string | null) => (text === null ? '-' : decimalsOf(text, words));
+  const pressure = `${written(shown.systolic)}/${written(shown.diastolic)}`;
   return words.sentence('series.pressure', { pressure, pulse });
 }
 
@@ -85,14 +86,12 @@ type Pair = { readonly systolic: number | null; readonly diastolic: number | nul
 
 /** A mean as it is shown: whole, with decimals only where the whole number would stand on the other side of its limit. */
 export function meanOfPart(
-  { systolic, diastolic }: Pair,
+  pair: Pair,
   limits: { readonly systolic: SidedLimit | null; readonly diastolic: SidedLimit | null },
   words: Words,
 ): string {
-  if (systolic === null && diastolic === null) return words.sentence('series.notKnown');
-  const shown = (mmHg: number | null, limit: SidedLimit | null) =>
-    mmHg === null ? '-' : shownPressure(mmHg, limit === null ? [] : [limit]);
-  return `${shown(systolic, limits.systolic)}/${shown(diastolic, limits.diastolic)}`;
+  const { systolic, diastolic } = limits;
+  return meansText(pair, systolic, diastolic, words) ?? words.sentence('series.notKnown');
 }
 
 /** A difference or a scatter of pressures, to one decimal. */
@@ -103,7 +102,7 @@ function spreadText({ systolic, diastolic }: { systolic: number; diastolic: numb
 function dayRows({ result }: HomeAnswered, limits: Limits, words: Words): string[][] {
   const { sd } = result.dayToDay;
   if (sd.systolic === null || sd.diastolic === null) return [];
-  const means = result.dayMeans.map((one) => meanOfPart(one, limits, words)).join(', ');
+  const means = result.dayMeans.map((one) => meanOfPart(one, limits, words)).join('; ');
   return [
     [
       words.sentence('series.dayToDay'),

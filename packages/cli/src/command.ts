@@ -33,6 +33,17 @@ export type Item = {
   readonly status: string;
   /** What to type for it. */
   readonly typed: string;
+  /** The version of a set of rules, and each of its fields with where it comes from. */
+  readonly version?: string;
+  readonly fields?: readonly ItemField[];
+};
+
+export type ItemField = {
+  readonly key: string;
+  readonly value: unknown;
+  readonly unit: string | null;
+  readonly source: string;
+  readonly status: string;
 };
 
 /**

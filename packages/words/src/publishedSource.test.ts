@@ -21,6 +21,9 @@ describe('the published source alone', () => {
     ],
     ['decision of this project (docs/conventions.md 5)', 'decision of this project'],
     ['bedside handbook 3.16', null],
+    ['ISH 2020 (out-of-office handbook 5, 8)', 'ISH 2020'],
+    ['not stated with these limits (out-of-office handbook 8)', 'not stated with these limits'],
+    ['out-of-office handbook 13, 15', null],
     ['bedside handbook 3.4 and 3.5', null],
     ['bedside handbook 3.16; Fourth Report 2004 (bedside handbook 6.4)', 'Fourth Report 2004'],
   ])('of %s is %s', (source, published) => {

@@ -1,5 +1,5 @@
 const REFERENCE =
-  /bedside handbook(?:,? appendix [A-Z])?(?: \d+(?:\.\d+)*(?:(?:, | and | to )\d+(?:\.\d+)*)*)?/;
+  /(?:bedside|out-of-office) handbook(?:,? appendix [A-Z])?(?: \d+(?:\.\d+)*(?:(?:, | and | to )\d+(?:\.\d+)*)*)?/;
 const ASIDE = new RegExp(`\\s*\\(${REFERENCE.source}(?:, [^()]*)?\\)`, 'g');
 /** The project's own pages: what they say stays, where they say it goes. */
 const OWN_PAGE = /\s*\(?docs\/\w+\.md(?: section)?(?: \d+)?\)?(?:: )?/g;
@@ -18,7 +18,7 @@ export function publishedSource(source: string): string | null {
     .replace(OWN_PAGE, '')
     .split('; ')
     .map((part) => part.replace(WITH_NAMES, '$1'))
-    .filter((part) => !/bedside handbook/.test(part))
+    .filter((part) => !/(?:bedside|out-of-office) handbook/.test(part))
     .map((part) => part.replace(/,? from memory/g, '').trim())
     .filter((part) => part !== '');
   return named.length === 0 ? null : [...new Set(named)].join('; ');

@@ -436,7 +436,22 @@ describe('what is read and what is refused', () => {
 
   test('every rule set is listed', async () => {
     const { json } = await typed('ambulatory --list --json');
-    const items = json[0]?.items as { id: string }[];
+    type Listed = { id: string; status: string; version: string; fields: { key: string; status: string }[] };
+    const items = json[0]?.items as Listed[];
     expect(items.map(({ id }) => id)).toContain('esh-2023');
+    // Limits of 2022 from memory; how many readings are enough is of others (out-of-office handbook 5 and 8.1).
+    const taiwan = items.find(({ id }) => id === 'taiwan-2022');
+    expect(taiwan).toMatchObject({ status: 'memory-low', version: expect.stringMatching(/^[0-9a-f]{64}$/) });
+    expect(taiwan?.fields).toContainEqual(
+      expect.objectContaining({ key: 'nightSystolic', value: { comparison: '>=', limit: 110 }, unit: 'mmHg', status: 'memory-low' }), // biome-ignore format: one thought
+    );
+    expect(taiwan?.fields).toContainEqual(
+      expect.objectContaining({ key: 'leastDay', status: 'second-hand' }),
+    );
+    const { stdout } = await typed('ambulatory --list');
+    expect(stdout).toMatch(
+      /Taiwan 2022.*\n +source: .*memory-low\n(?:.*\n)* +second-hand: leastPercent, leastDay, leastNight\n/,
+    );
+    expect(stdout).toContain(`version ${taiwan?.version.slice(0, 12)}`);
   });
 });

@@ -23,6 +23,9 @@ const AUSTRALIA_HOME = book('2, 8', 'found', 'Australian guideline 2016; Austral
 const FAMILY = book('2', 'found', 'J Am Board Fam Med, protocol table');
 const FRANCE = book('2', 'memory', 'French rule of three');
 const TAIWAN = book('2, 8', 'memory', 'Taiwan 722 protocol and 2022 guideline');
+const TAIWAN_WORN = book('8', 'memory-low', 'Taiwan 2022 guideline');
+const HEAD = book('8', 'memory-low', 'Head 2010, values equivalent to 140/90 in the clinic');
+const EARLY = book('8', 'found', 'table of an occupational-medicine journal, about 2000');
 const SEVENTY = book('5', 'second-hand', 'ESH 2013 to 2023, cited by two others as the standard');
 const OWN = (section: string): Origin => book(section, 'decision');
 
@@ -210,6 +213,26 @@ export const OUT_OF_OFFICE_FIGURES = figures({
   accDayHighDiastolic: mmHg(80, 'a mean by day of this or more is high', ACC),
   accNightHighSystolic: mmHg(110, 'a mean by night of this or more is high', ACC),
   accNightHighDiastolic: mmHg(65, 'a mean by night of this or more is high', ACC),
+  taiwanWholeHighSystolic: mmHg(130, 'a 24-hour mean of this or more is high', TAIWAN_WORN),
+  taiwanWholeHighDiastolic: mmHg(80, 'a 24-hour mean of this or more is high', TAIWAN_WORN),
+  taiwanDayHighSystolic: mmHg(130, 'a mean by day of this or more is high', TAIWAN_WORN),
+  taiwanDayHighDiastolic: mmHg(80, 'a mean by day of this or more is high', TAIWAN_WORN),
+  taiwanNightHighSystolic: mmHg(110, 'a mean by night of this or more is high', TAIWAN_WORN),
+  taiwanNightHighDiastolic: mmHg(65, 'a mean by night of this or more is high', TAIWAN_WORN),
+  headWholeHighSystolic: mmHg(133, 'a 24-hour mean of this or more is high', HEAD),
+  headWholeHighDiastolic: mmHg(84, 'a 24-hour mean of this or more is high', HEAD),
+  headDayHighSystolic: mmHg(136, 'a mean by day of this or more is high', HEAD),
+  headDayHighDiastolic: mmHg(87, 'a mean by day of this or more is high', HEAD),
+  headNightHighSystolic: mmHg(121, 'a mean by night of this or more is high', HEAD),
+  headNightHighDiastolic: mmHg(76, 'a mean by night of this or more is high', HEAD),
+  earlyHomeHighSystolic: mmHg(140, 'a mean at home of more than this is clearly high', EARLY),
+  earlyHomeHighDiastolic: mmHg(90, 'a mean at home of more than this is clearly high', EARLY),
+  earlyWholeHighSystolic: mmHg(135, 'a 24-hour mean of more than this is clearly high', EARLY),
+  earlyWholeHighDiastolic: mmHg(85, 'a 24-hour mean of more than this is clearly high', EARLY),
+  earlyDayHighSystolic: mmHg(140, 'a mean by day of more than this is clearly high', EARLY),
+  earlyDayHighDiastolic: mmHg(90, 'a mean by day of more than this is clearly high', EARLY),
+  earlyNightHighSystolic: mmHg(125, 'a mean by night of more than this is clearly high', EARLY),
+  earlyNightHighDiastolic: mmHg(75, 'a mean by night of more than this is clearly high', EARLY),
   dayFrom: minuteOfDay(9, 'the day begins where there is no diary', book('7', 'memory', 'ESH 2013')),
   dayTo: minuteOfDay(21, 'the day ends where there is no diary', book('7', 'memory', 'ESH 2013')),
   nightFrom: minuteOfDay(1, 'the night begins where there is no diary', book('7', 'memory', 'ESH 2013')),

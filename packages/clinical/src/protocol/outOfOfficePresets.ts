@@ -22,6 +22,17 @@ function least(figure: Figure): Replaced<HomeRules['leastDays']> {
   return { value: { comparison: '>=', limit: figure.value }, ...originOf(figure) };
 }
 
+/** A figure as a limit of `>`. */
+function over(figure: Figure): Replaced<HomeRules['leastDays']> {
+  return { value: { comparison: '>', limit: figure.value }, ...originOf(figure) };
+}
+
+/** What a row of limits alone leaves open, and this project settles. */
+const UNNAMED: Origin = {
+  source: 'not stated with these limits (out-of-office handbook 8)',
+  sure: 'decision',
+};
+
 const none = (origin: Origin): Replaced<HomeRules['leastDays']> => ({ value: null, ...origin });
 const word = <Word extends string>(value: Word, origin: Origin): Replaced<Word> => ({ value, ...origin });
 
@@ -136,6 +147,14 @@ const HOME: readonly Preset[] = [
     leastReadings: UNSTATED,
     ...high(F.taiwanHighSystolic, F.taiwanHighDiastolic),
   }),
+  home('early-proposals-at-home', F.earlyHomeHighSystolic, {
+    droppedDays: { value: 0, ...UNNAMED },
+    leastDays: none(UNNAMED),
+    leastReadings: UNSTATED,
+    highSystolic: over(F.earlyHomeHighSystolic),
+    highDiastolic: over(F.earlyHomeHighDiastolic),
+    scheme: word('high-or-not', originOf(F.earlyHomeHighSystolic)),
+  }),
 ];
 
 type PairOf = readonly [systolic: Figure, diastolic: Figure];
@@ -183,6 +202,30 @@ function ambulatory(
 }
 
 const ALL = ['whole', 'day', 'night'] as const;
+/** Limits of the three periods from a source that says no more: that any of them decides is this project's. */
+function ofLimits(
+  id: string,
+  limit: (figure: Figure) => Replaced<AmbulatoryRules['wholeSystolic']>,
+  [whole, day, night]: readonly [PairOf, PairOf, PairOf],
+): Preset {
+  const { source, sure } = whole[0];
+  return {
+    section: 'ambulatory',
+    id,
+    source,
+    status: sure,
+    changes: {
+      judged: { value: ALL, ...UNNAMED },
+      wholeSystolic: limit(whole[0]),
+      wholeDiastolic: limit(whole[1]),
+      daySystolic: limit(day[0]),
+      dayDiastolic: limit(day[1]),
+      nightSystolic: limit(night[0]),
+      nightDiastolic: limit(night[1]),
+    },
+  };
+}
+
 const NICE = from('NICE NG136', 'second-hand');
 const CANADA = from('Hypertension Canada (CHEP 2017)', 'found');
 
@@ -223,6 +266,21 @@ const AMBULATORY: readonly Preset[] = [
   ambulatory('ish-2020', from('ISH 2020', 'second-hand'), ['whole'], [WHOLE, DAY, NIGHT]),
   ambulatory('jsh-2019', from('JSH 2019', 'memory'), ALL, [WHOLE, DAY, NIGHT]),
   ambulatory('australia-2016', from('Australian guideline 2016', 'memory'), ALL, [WHOLE, DAY, NIGHT]),
+  ofLimits('australia-clinic-equivalents', least, [
+    [F.headWholeHighSystolic, F.headWholeHighDiastolic],
+    [F.headDayHighSystolic, F.headDayHighDiastolic],
+    [F.headNightHighSystolic, F.headNightHighDiastolic],
+  ]),
+  ofLimits('taiwan-2022', least, [
+    [F.taiwanWholeHighSystolic, F.taiwanWholeHighDiastolic],
+    [F.taiwanDayHighSystolic, F.taiwanDayHighDiastolic],
+    [F.taiwanNightHighSystolic, F.taiwanNightHighDiastolic],
+  ]),
+  ofLimits('early-proposals-over-24-hours', over, [
+    [F.earlyWholeHighSystolic, F.earlyWholeHighDiastolic],
+    [F.earlyDayHighSystolic, F.earlyDayHighDiastolic],
+    [F.earlyNightHighSystolic, F.earlyNightHighDiastolic],
+  ]),
   ambulatory(
     'research-levels',
     { source: F.researchDayReadings.source, sure: F.researchDayReadings.sure },

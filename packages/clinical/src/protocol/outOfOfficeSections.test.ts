@@ -43,6 +43,7 @@ test.each([
   ['family-practice-table', 2, 5, 12, null, null],
   ['france-rule-of-three', 0, 3, 12, 135, 85],
   ['taiwan-2022', 1, null, 12, 130, 80],
+  ['early-proposals-at-home', 0, null, 12, 140, 90],
 ])('%s at home', (id, droppedDays, days, readings, systolic, diastolic) => {
   const rules = homeRules(preset({ home: id }));
   expect([
@@ -59,7 +60,7 @@ test('every rule set for home is in that table, in its order', () => {
     'means-alone-at-home',
     ...['nice-ng136', 'hypertension-canada', 'aha-ama-2020', 'acc-aha-2017', 'acc-aha-2025', 'esc-2024'],
     ...['esh-2023', 'ish-2020', 'jsh-2019', 'korea-2018', 'australia-2016', 'family-practice-table'],
-    ...['france-rule-of-three', 'taiwan-2022'],
+    ...['france-rule-of-three', 'taiwan-2022', 'early-proposals-at-home'],
   ]);
 });
 
@@ -89,6 +90,9 @@ test.each([
   ['ish-2020', 70, 20, 7, 130, 135, 120, 540, 1260],
   ['jsh-2019', 70, 20, 7, 130, 135, 120, 540, 1260],
   ['australia-2016', 70, 20, 7, 130, 135, 120, 540, 1260],
+  ['australia-clinic-equivalents', 70, 20, 7, 133, 136, 121, 540, 1260],
+  ['taiwan-2022', 70, 20, 7, 130, 130, 110, 540, 1260],
+  ['early-proposals-over-24-hours', 70, 20, 7, 135, 140, 125, 540, 1260],
   ['research-levels', null, 8, 4, 130, 135, 120, 540, 1260],
 ])('%s over 24 hours', (id, percent, day, night, whole, awake, asleep, from, to) => {
   const rules = ambulatoryRules(preset({ ambulatory: id }));
@@ -104,6 +108,32 @@ test.each([
     asleep,
   ]);
   expect([rules.dayFrom, rules.dayTo]).toEqual([from, to]);
+});
+
+// Out-of-office handbook 8.1: the early proposals say "over", not "from"; what a row of limits leaves open is no word of its source.
+test('limits of which nothing else is known: over or from as they say, and each field with how sure it is', () => {
+  const early = preset({
+    ambulatory: 'early-proposals-over-24-hours',
+    home: 'early-proposals-at-home',
+  });
+  expect(ambulatoryRules(early)).toMatchObject({
+    wholeDiastolic: { comparison: '>', limit: 85 },
+    dayDiastolic: { comparison: '>', limit: 90 },
+    nightDiastolic: { comparison: '>', limit: 75 },
+  });
+  expect(homeRules(early).highDiastolic).toEqual({ comparison: '>', limit: 90 });
+  const { ambulatory } = preset({ ambulatory: 'taiwan-2022' }).sections;
+  expect(ambulatory).toMatchObject({
+    nightSystolic: { sure: 'memory-low' },
+    nightDiastolic: { value: { comparison: '>=', limit: 65 }, sure: 'memory-low' },
+    judged: { sure: 'decision' },
+    leastDay: { sure: 'second-hand' },
+  });
+  expect(ambulatoryRules(preset({ ambulatory: 'australia-clinic-equivalents' }))).toMatchObject({
+    wholeDiastolic: { limit: 84 },
+    dayDiastolic: { limit: 87 },
+    nightDiastolic: { limit: 76 },
+  });
 });
 
 test('a place sets its own limit: the name follows it', () => {

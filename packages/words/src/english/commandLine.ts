@@ -115,6 +115,7 @@ export const commandLine = {
   optionsHeading: 'Options',
   moreHelp: 'evenfall help COMMAND shows what a command takes.',
   source: 'source',
+  itemVersion: (f: { version: string }, _say: Say) => `version ${f.version}`,
   next: 'Next',
   noRate: 'no rate',
   note: 'Note',

@@ -13,5 +13,6 @@ export const guidelineTitles = {
     'aha-2005': 'AHA 2005',
     'hypertension-canada': 'Hypertension Canada',
     'australia-2016': 'Australia 2016',
+    'taiwan-2022': 'Taiwan 2022',
   },
 } as const;

@@ -16,6 +16,8 @@ export const outOfOfficeTitles = {
     'family-practice-table': 'A family-practice journal’s table: two days and every first reading left out',
     'france-rule-of-three': 'French rule of three: three readings, three days, high from 135/85',
     'taiwan-2022': 'Taiwan 2022: the first day left out, high from 130/80',
+    'early-proposals-at-home':
+      'Early proposals (about 2000): clearly high over 140/90, neither between 135/85 and that',
   },
   ambulatory: {
     'means-alone-over-24-hours': 'Means alone: no limit and no category',
@@ -28,6 +30,11 @@ export const outOfOfficeTitles = {
     'ish-2020': 'ISH 2020: high from 130/80 over 24 hours',
     'jsh-2019': 'JSH 2019: high from 130/80 over 24 hours, 135/85 by day or 120/70 by night',
     'australia-2016': 'Australia 2016: high from 130/80 over 24 hours, 135/85 by day or 120/70 by night',
+    'australia-clinic-equivalents':
+      'Australia, equivalents of 140/90 in the clinic: 133/84 over 24 hours, 136/87 by day or 121/76 by night',
+    'taiwan-2022': 'Taiwan 2022: high from 130/80 over 24 hours or by day, or 110/65 by night',
+    'early-proposals-over-24-hours':
+      'Early proposals (about 2000): clearly high over 135/85 over 24 hours, 140/90 by day or 125/75 by night',
     'research-levels': 'Research on levels: eight readings awake and four asleep',
   },
   homeCategory: {

@@ -122,6 +122,7 @@ export const commandLine: Reworded<typeof commandLineText> = {
   optionsHeading: 'Opciones',
   moreHelp: 'evenfall help ORDEN muestra lo que admite una orden.',
   source: 'fuente',
+  itemVersion: (f) => `versión ${f.version}`,
   next: 'Después',
   noRate: 'sin frecuencia',
   note: 'Nota',

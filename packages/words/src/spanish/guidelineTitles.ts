@@ -16,5 +16,6 @@ export const guidelineTitles: Reworded<typeof english> = {
     'aha-2005': 'AHA 2005',
     'hypertension-canada': 'Hypertension Canada',
     'australia-2016': 'Australia 2016',
+    'taiwan-2022': 'Taiwán 2022',
   },
 };

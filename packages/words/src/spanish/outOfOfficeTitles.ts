@@ -20,6 +20,8 @@ export const outOfOfficeTitles: Reworded<typeof english> = {
       'Tabla de una revista de medicina familiar: sin dos días ni la primera de cada toma',
     'france-rule-of-three': 'Regla de tres francesa: tres lecturas, tres días, alta desde 135/85',
     'taiwan-2022': 'Taiwán 2022: sin el primer día, alta desde 130/80',
+    'early-proposals-at-home':
+      'Primeras propuestas (hacia 2000): claramente alta por encima de 140/90, ni una cosa ni otra entre 135/85 y eso',
   },
   ambulatory: {
     'means-alone-over-24-hours': 'Solo medias: sin límite ni categoría',
@@ -32,6 +34,11 @@ export const outOfOfficeTitles: Reworded<typeof english> = {
     'ish-2020': 'ISH 2020: alta desde 130/80 en 24 horas',
     'jsh-2019': 'JSH 2019: alta desde 130/80 en 24 horas, 135/85 de día o 120/70 de noche',
     'australia-2016': 'Australia 2016: alta desde 130/80 en 24 horas, 135/85 de día o 120/70 de noche',
+    'australia-clinic-equivalents':
+      'Australia, equivalentes de 140/90 en la consulta: 133/84 en 24 horas, 136/87 de día o 121/76 de noche',
+    'taiwan-2022': 'Taiwán 2022: alta desde 130/80 en 24 horas o de día, o desde 110/65 de noche',
+    'early-proposals-over-24-hours':
+      'Primeras propuestas (hacia 2000): claramente alta por encima de 135/85 en 24 horas, 140/90 de día o 125/75 de noche',
     'research-levels': 'Investigación de niveles: ocho lecturas en vigilia y cuatro durante el sueño',
   },
   homeCategory: {

@@ -21,7 +21,6 @@ import type { Json } from '../../answer.js';
 import type { Context } from '../../command.js';
 import type { Maker } from '../../input/fileLines.js';
 import { computedBy } from '../../output/computedBy.js';
-import { protocolOf } from './homeAnswer.js';
 import {
   type ActFirst,
   actFirstJson,
@@ -32,7 +31,7 @@ import {
   refusedRows,
   seriesOfText,
 } from './seriesOfText.js';
-import type { TypedRecording, TypedSeries } from './typedSeries.js';
+import { protocolOf, type TypedRecording, type TypedSeries } from './typedSeries.js';
 
 /** A recording over 24 hours, answered. */
 export type RecordingAnswered = {

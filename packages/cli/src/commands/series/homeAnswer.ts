@@ -14,7 +14,6 @@ import {
   type OfficeBeside,
   officeBeside,
   type Protocol,
-  presetProtocol,
   type UsualKnown,
   usualOf,
 } from '@evenfall/clinical';
@@ -35,7 +34,7 @@ import {
   refusedRows,
   seriesOfText,
 } from './seriesOfText.js';
-import type { TypedSeries } from './typedSeries.js';
+import { protocolOf, type TypedSeries } from './typedSeries.js';
 
 /** A series at home, answered. */
 export type HomeAnswered = {
@@ -65,19 +64,6 @@ export function homeMaker(
     json: (answered) => homeJson(answered, version, words),
   };
 }
-
-/** The protocol of a rule set for one kind of series, made once for all files; an id that is offered can be read. */
-export function protocolOf(section: 'home' | 'ambulatory', id: string): Protocol {
-  const key = `${section}/${id}`;
-  const known = PROTOCOLS.get(key);
-  if (known !== undefined) return known;
-  const found = presetProtocol({ [section]: id });
-  if (!found.ok) throw new Error(`The rule set ${id} is listed and cannot be read`);
-  PROTOCOLS.set(key, found.value);
-  return found.value;
-}
-
-const PROTOCOLS = new Map<string, Protocol>();
 
 /** What readings at home come to, with the chances beside. */
 export function homeAnswered(read: ReadSeries, typed: TypedSeries): HomeAnswered {

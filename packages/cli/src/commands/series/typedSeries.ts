@@ -4,6 +4,9 @@ import {
   doOverlap,
   listPresets,
   type Parsed,
+  type Protocol,
+  presetProtocol,
+  protocolVersion,
   type Refusal,
   refusal,
   SEXES,
@@ -80,14 +83,39 @@ export function ruleItems(section: SeriesSection): (words: Words) => Item[] {
   return (words) =>
     listPresets()
       .filter((one) => one.section === section)
-      .map(({ id, source, status }) => ({
-        id,
-        title: words.title(section, id),
-        source,
-        status,
-        typed: `--rules ${id}`,
-      }));
+      .map(({ id, source, status }) => {
+        const protocol = protocolOf(section, id);
+        const fields = Object.entries(protocol.sections[section] ?? {});
+        return {
+          id,
+          title: words.title(section, id),
+          source,
+          status,
+          typed: `--rules ${id}`,
+          version: protocolVersion(protocol),
+          fields: fields.map(([key, { value, unit, ...from }]) => ({
+            key,
+            value,
+            unit,
+            source: from.source,
+            status: from.sure,
+          })),
+        };
+      });
 }
+
+/** The protocol of a rule set for one kind of series, made once for all files; an id that is offered can be read. */
+export function protocolOf(section: SeriesSection, id: string): Protocol {
+  const key = `${section}/${id}`;
+  const known = PROTOCOLS.get(key);
+  if (known !== undefined) return known;
+  const found = presetProtocol({ [section]: id });
+  if (!found.ok) throw new Error(`The rule set ${id} is listed and cannot be read`);
+  PROTOCOLS.set(key, found.value);
+  return found.value;
+}
+
+const PROTOCOLS = new Map<string, Protocol>();
 
 /** Reads the options of a series. Errors, all together: `/NAME` of the option. */
 export function typedSeries(

@@ -234,6 +234,8 @@ test('it is tagged: language, headings, tables, and figures with their text alte
   expect(pages[0]).toContain('INVENTADO');
   expect(pages[0]).toContain('no ha tenido revisión clínica'); // nobody reviewed the Spanish
   expect(pages[0]).not.toContain('\uFFFD');
+  // The name of a day stands in one line, as it does in English.
+  for (const day of ['1. 1 ene', '2. 2 ene', '7. 7 ene']) expect(pages[0]).toContain(day);
 });
 
 test('a month of readings runs over sheets, each with the heading of its table, and loses none', async () => {

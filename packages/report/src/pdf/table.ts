@@ -6,21 +6,35 @@ const PAD = 2.2;
 const SIDE = 5;
 const CAPTION = 8;
 
-/** How wide columns are: as wide as their longest text asks, the last taking what is left; shrunk together where it is too much. */
+/**
+ * How wide columns are: as wide as their longest text asks, the last taking what is left. Where that is too much, headings give way
+ * at their spaces; where it still is, all but the first column, which names the rows, are narrowed.
+ */
 function widthsOf({ doc }: Sheets, table: DataTable, width: number): number[] {
-  const asked = table.columns.map((heading, k) => {
-    doc.font('bold').fontSize(SIZE);
-    const head = doc.widthOfString(heading);
-    doc.font('regular');
-    return Math.max(head, ...table.rows.map((row) => doc.widthOfString(row[k] ?? ''))) + 2 * SIDE + 1;
-  });
-  const total = asked.reduce((sum, one) => sum + one, 0);
+  const widest = (texts: readonly string[]) => Math.max(0, ...texts.map((text) => doc.widthOfString(text)));
+  const asking = (headingParts: (heading: string) => readonly string[]) =>
+    table.columns.map((heading, k) => {
+      doc.font('bold').fontSize(SIZE);
+      const head = widest(headingParts(heading));
+      doc.font('regular');
+      return Math.max(head, widest(table.rows.map((row) => row[k] ?? ''))) + 2 * SIDE + 1;
+    });
+  const sum = (widths: readonly number[]) => widths.reduce((all, one) => all + one, 0);
+  const asked = asking((heading) => [heading]);
+  const total = sum(asked);
   const last = asked.length - 1;
   const before = total - (asked[last] ?? 0);
   // A long last column (why something was left out) wraps; the others keep their width.
   if (total > width && before < width * 0.7)
     return asked.map((one, k) => (k === last ? width - before : one));
-  if (total > width) return asked.map((one) => (one * width) / total);
+  if (total > width) {
+    const least = asking((heading) => heading.split(' '));
+    const spare = width - sum(least);
+    if (spare >= 0) return least.map((one) => one + spare / least.length);
+    const [first = 0] = least;
+    if (first > width / 2) return least.map((one) => (one * width) / sum(least));
+    return least.map((one, k) => (k === 0 ? one : (one * (width - first)) / (sum(least) - first)));
+  }
   // Numbers stay together; what is left over goes to words at the end.
   const each = isNumberColumn(table, last) ? (width - total) / asked.length : Math.min((width - total) / asked.length, MOST_BETWEEN); // biome-ignore format: one thought
   const rest = width - total - each * asked.length;

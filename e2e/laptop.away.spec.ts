@@ -244,6 +244,9 @@ test('a recording over 24 hours: whether it can be trusted, each period, the fal
   await page.getByLabel('Asleep from').fill('23:00');
   await page.getByLabel('Awake again at').fill('07:00');
   await page.getByLabel('Readings it was set to take').fill('40');
+  // Said once for all readings: the table says neither.
+  await page.getByText('left', { exact: true }).click();
+  await page.getByLabel('With which monitor and cuff?').fill('Invented 3, large cuff');
   const agent = page.getByLabel('Who is measuring?');
   await page.getByRole('heading', { name: 'Before you sign' }).waitFor();
   if (await agent.isVisible()) await agent.selectOption({ index: 1 });
@@ -251,12 +254,18 @@ test('a recording over 24 hours: whether it can be trusted, each period, the fal
   await page.getByRole('heading', { level: 1, name: /^Over 24 hours, from 4 Mar 2025/ }).waitFor();
   // A1 of the out-of-office handbook 19.
   await expect(
-    page.getByText(/40 of 40 planned readings are used \(100 %\), 0 not; 32 by day, 8 by night/),
+    page.getByText(/40 of 40 planned readings are used \(100 %\); 0 edited out, 0 failed.*32 by day, 8 by night/),
   ).toBeVisible();
   const fall = page.getByRole('region', { name: 'Fall by night' });
   await expect(fall.getByText(/systolic 16\.2 %, diastolic 20\.4 %: the usual fall by night/)).toBeVisible();
   await expect(fall.getByText(/of people have another class in a second one/)).toBeVisible();
-  await expect(fall.getByText(/27\.7 mmHg/)).toBeVisible();
+  await expect(fall.getByText(/27\.7 mmHg/).first()).toBeVisible();
+  await fall.getByText('Every morning rise').click();
+  await expect(fall.getByText(/on getting up: 11 mmHg/)).toBeVisible();
+  await expect(fall.getByText(/from the lowest hour of the sleep: not enough readings/)).toBeVisible();
+  const about = page.getByLabel('How it was taken');
+  await expect(about.getByText('left', { exact: true })).toBeVisible();
+  await expect(about.getByText('Invented 3, large cuff')).toBeVisible();
   const sure = page.getByRole('region', { name: 'How sure is it?' });
   await expect(sure.getByText('More readings of the same kind')).toHaveCount(0);
   await page.getByText('A curve fitted to it').click();

@@ -1,5 +1,5 @@
 import type { PersonRecord } from '@evenfall/api';
-import { doOverlap, EMERGENCY_FEATURES, type EmergencyFeature } from '@evenfall/clinical';
+import { doOverlap, EMERGENCY_FEATURES, type EmergencyFeature, SIDES } from '@evenfall/clinical';
 import type { ReadSeries } from '@evenfall/exchange';
 import {
   addedEvidence,
@@ -32,6 +32,7 @@ import { isGridDated } from './intake.js';
 import { LeftOut } from './LeftOut.js';
 import { RefusedLines } from './RefusedLines.js';
 import { ShortResult } from './ShortResult.js';
+import { TakenWith } from './TakenWith.js';
 import type { IntakeState } from './useIntake.js';
 import type { useSignSeries } from './useSignSeries.js';
 import { waitingSeries } from './waitingSeries.js';
@@ -98,6 +99,8 @@ function ComesTo({
     // Without the night a nap would be taken for it: it is asked for below.
     nap: intake.of === 'ambulatory' && asleep !== null ? nap : null,
     scheduled: intake.of === 'ambulatory' ? scheduled : null,
+    arm: SIDES.find((one) => one === form.text('arm')) ?? null,
+    device: form.text('device').trim() === '' ? null : form.text('device').trim(),
     treated: form.text('treated') === 'yes' ? true : form.text('treated') === 'no' ? false : null,
     note: form.text('note').trim() === '' ? null : form.text('note').trim(),
     features: featuresIn(form.text),
@@ -221,6 +224,7 @@ function ComesTo({
       </section>
       <section className="form sign-form" aria-label={words.sentence('away.before')}>
         <h2>{words.sentence('away.before')}</h2>
+        <TakenWith state={state} />
         <Choices
           legend={words.sentence('away.treated')}
           choices={(['yes', 'no', 'unknown'] as const).map((id) => ({

@@ -1,7 +1,7 @@
 import { DEFAULT_HOME_RULES } from '@evenfall/clinical';
 import { NOTHING_CHOSEN, roundFactsOf, seriesMade } from '@evenfall/record';
 import { expect, test } from 'vitest';
-import { evidenceOf, linesOfLongNotes } from './evidence.js';
+import { type Beside, evidenceOf, linesOfLongNotes } from './evidence.js';
 import { columnsIn, columnsText, intakeOf, lineField } from './intake.js';
 import { cellField, timeField } from './weekGrid.js';
 
@@ -15,6 +15,8 @@ const BESIDE = {
   treated: null,
   note: null,
   features: null,
+  arm: null,
+  device: null,
   facts: FACTS,
 };
 
@@ -29,11 +31,11 @@ function fieldsOf(given: Readonly<Record<string, string>>) {
   return (field: string) => all[field] ?? '';
 }
 
-function kept(given: Readonly<Record<string, string>>, zone = 'Europe/Lisbon') {
+function kept(given: Readonly<Record<string, string>>, zone = 'Europe/Lisbon', said: Partial<Beside> = {}) {
   const text = fieldsOf(given);
   const intake = intakeOf(text, zone, DEFAULT_HOME_RULES, null);
   if (intake.read === null) throw new Error('nothing was read');
-  return evidenceOf({ ...intake, read: intake.read }, text, BESIDE);
+  return evidenceOf({ ...intake, read: intake.read }, text, { ...BESIDE, ...said });
 }
 
 const at = (day: number, part: 'morning' | 'evening') => ({ day, part, reading: 1 }) as const;
@@ -52,6 +54,17 @@ test('typed readings keep their own clock, and say whose time is only about righ
     ['2025-03-30T06:45:00.000+01:00', '06:45', 'typed', 'morning'],
   ]);
   expect(evidence.readings.every(({ at: { zone } }) => zone === 'Europe/Lisbon')).toBe(true);
+});
+
+test('an arm and a device said once stand with every reading; one that names its own keeps it', () => {
+  const said = { arm: 'left', device: 'Invented 3, large cuff' } as const;
+  const grid = { [cellField(at(1, 'evening'), 'systolic')]: '142', [cellField(at(1, 'evening'), 'diastolic')]: '88' }; // biome-ignore format: one row
+  const about = (found: ReturnType<typeof kept>) => found.readings.map(({ arm, device }) => [arm, device]);
+  expect(about(kept(grid, 'Europe/Lisbon', said))).toEqual([['left', 'Invented 3, large cuff']]);
+  expect(about(kept(grid))).toEqual([[null, null]]);
+  const file = 'date;time;sys;dia;arm;device\n13/03/2025;07:30;142;88;right;Own\n13/03/2025;07:35;140;86;;';
+  const read = kept({ way: 'file', file, zone: 'Europe/Lisbon' }, 'Europe/Lisbon', said);
+  expect(about(read)).toEqual([['right', 'Own'], ['left', 'Invented 3, large cuff']]); // biome-ignore format: two rows
 });
 
 const FILE = 'date;time;sys;dia\n13/03/2025;07:30;142;88\n14/03/2025;07:30;l39;87\n15/03/2025;07:30;84;137';

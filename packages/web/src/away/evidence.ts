@@ -14,13 +14,17 @@ import { sittingTime, type TextOf } from './weekGrid.js';
 const MINUTE_MS = 60_000;
 const DAY_MINUTES = 1440;
 const LONGEST_LINE = 1000;
-const LONGEST_DEVICE = 200;
+/** As long as is kept of what a reading was taken with. */
+export const LONGEST_DEVICE = 200;
 
 export type Beside = Pick<
   SeriesEvidence,
   'status' | 'diary' | 'asleep' | 'nap' | 'scheduled' | 'treated' | 'note'
 > & {
   readonly features: readonly EmergencyFeature[] | null;
+  /** On which arm and with what all was taken, as somebody said it once; a reading that names its own keeps that. */
+  readonly arm: SeriesReadingKept['arm'];
+  readonly device: string | null;
   readonly facts: RoundFacts;
 };
 
@@ -30,6 +34,7 @@ export function evidenceOf(
   text: TextOf,
   beside: Beside,
 ): SeriesEvidence {
+  const { features, facts, arm, device, ...rest } = beside;
   const besides = new Map(read.beside.map((one) => [one.index, one]));
   const clocks = new Map(
     read.flags.flatMap(({ code, lines: of }) => {
@@ -53,9 +58,9 @@ export function evidenceOf(
       asleep: one.asleep,
       part: one.part,
       site: one.site,
-      arm: armIn(other?.arm ?? null),
+      arm: armIn(other?.arm ?? null) ?? arm,
       note: other?.note?.slice(0, LONGEST_NOTE) ?? null,
-      device: other?.device?.slice(0, LONGEST_DEVICE) ?? null,
+      device: (other?.device ?? device)?.slice(0, LONGEST_DEVICE) ?? null,
       line,
       how: way,
       irregular: other?.irregular ?? null,
@@ -72,7 +77,6 @@ export function evidenceOf(
       diastolic: finite(diastolic),
     }),
   );
-  const { features, facts, ...rest } = beside;
   return {
     of,
     ...rest,

@@ -142,6 +142,9 @@ export const away = {
   tooMany: (f: { most: number }, say: Say) =>
     `At most ${say.counted(f.most, READINGS)} can be in one series.`,
   before: 'Before you sign',
+  whichArm: 'On which arm?',
+  whichDevice: 'With which monitor and cuff?',
+  whichHint: 'Said once for all of it: a reading that names its own arm or device keeps that.',
   treated: 'Did the person take medicine for the pressure then?',
   'treated-yes': 'Yes',
   'treated-no': 'No',

@@ -54,6 +54,20 @@ test('at a phone’s size the drawing of a week says that it scrolls and is read
   expect(await fits(page.locator('html'))).toBe(true);
   await expectAccessible(page);
 
+  // A recording: its table of periods is wider than the screen, says so above it, and the keys reach it.
+  await page.goto(`${demo.address}/people/${mira?.id}`);
+  await page
+    .getByRole('link', { name: /^Over 24 hours/ })
+    .first()
+    .tap();
+  const periods = page.getByRole('group', { name: 'What it comes to' });
+  await expect(periods).toBeVisible();
+  await expect(periods).toHaveAccessibleDescription(/^This is wider than the screen/);
+  await periods.focus();
+  await expect(periods).toBeFocused();
+  expect(await fits(page.locator('html'))).toBe(true);
+  await expectAccessible(page);
+
   const handed = persons.find(({ latest }) => latest.diaries.length > 0);
   await page.goto(`${demo.address}/people/${handed?.id}/diary/${handed?.latest.diaries[0]?.entry}`);
   await expect(page.locator('.diary-table')).toBeVisible();

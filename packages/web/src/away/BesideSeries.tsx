@@ -3,6 +3,7 @@ import { useState } from 'react';
 import { useApp } from '../app/context.js';
 import { dayText } from '../app/times.js';
 import { Field } from '../parts/Field.js';
+import { Scrolling } from '../parts/Scrolling.js';
 import { signedText } from './readingText.js';
 
 type BesideProps = {
@@ -70,7 +71,7 @@ function Compared({ first, second, name }: ComparedProps) {
   return (
     <>
       {compared.isLike ? null : <p className="notice">{words.sentence('away.besideUnlike')}</p>}
-      <div className="trend-scroll">
+      <Scrolling label={words.sentence('away.besideTitle')}>
         <table className="away-table">
           <thead>
             <tr>
@@ -97,7 +98,7 @@ function Compared({ first, second, name }: ComparedProps) {
             })}
           </tbody>
         </table>
-      </div>
+      </Scrolling>
     </>
   );
 }

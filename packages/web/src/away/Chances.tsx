@@ -3,6 +3,7 @@ import { type OfficeNear, visitsMean } from '@evenfall/record';
 import { chanceFigure } from '@evenfall/report';
 import type { Words } from '@evenfall/words';
 import { useApp } from '../app/context.js';
+import { Scrolling } from '../parts/Scrolling.js';
 import { FigureShown, SERIES_SCALE } from './FigureShown.js';
 import { settledText } from './settledText.js';
 
@@ -38,7 +39,7 @@ export function Chances({ known, thresholds, office }: ChancesProps) {
     <section className="away-chances" aria-label={words.sentence('away.howSure')}>
       <h2>{words.sentence('away.howSure')}</h2>
       <p>{words.sentence('away.chanceLead')}</p>
-      <div className="trend-scroll">
+      <Scrolling label={words.sentence('away.howSure')}>
         <table className="away-table">
           <thead>
             <tr>
@@ -78,7 +79,7 @@ export function Chances({ known, thresholds, office }: ChancesProps) {
             )}
           </tbody>
         </table>
-      </div>
+      </Scrolling>
       <ul className="away-left-out">
         {COMPONENTS.map((component) => {
           const found = usualOf(component, known, high[component]);

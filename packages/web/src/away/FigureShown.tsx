@@ -2,6 +2,7 @@ import type { DataTable, Drawing, Figure, Paint } from '@evenfall/report';
 import { type PointerEvent, useEffect, useId, useRef, useState } from 'react';
 import { useApp } from '../app/context.js';
 import { useIsPrinting } from '../chart/useIsPrinting.js';
+import { Scrolling } from '../parts/Scrolling.js';
 
 /** The colours of the page, which on paper and in the dark are others. */
 const SCREEN: Paint = {
@@ -160,7 +161,7 @@ function FigureTable({ table }: { readonly table: DataTable }) {
   return (
     <details className="more not-printed">
       <summary>{words.sentence('away.asTable')}</summary>
-      <div className="trend-scroll">
+      <Scrolling label={table.caption}>
         <table className="away-table">
           <caption className="small soft">{table.caption}</caption>
           <thead>
@@ -184,7 +185,7 @@ function FigureTable({ table }: { readonly table: DataTable }) {
             ))}
           </tbody>
         </table>
-      </div>
+      </Scrolling>
     </details>
   );
 }

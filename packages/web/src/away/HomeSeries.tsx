@@ -4,6 +4,7 @@ import { dayMeanText, homeFigure } from '@evenfall/report';
 import type { ReactNode } from 'react';
 import { useApp } from '../app/context.js';
 import { dayOfYearText } from '../app/times.js';
+import { Scrolling } from '../parts/Scrolling.js';
 import { AboutSeries } from './AboutSeries.js';
 import { Chances, PrintedAssumptions } from './Chances.js';
 import { dateOfDay } from './dateOfDay.js';
@@ -89,7 +90,7 @@ function PartsTable({ result, rules }: Omit<TableProps, 'readings'>) {
     pulse: null,
   };
   return (
-    <div className="trend-scroll">
+    <Scrolling label={words.sentence('away.comesTo')}>
       <table className="away-table">
         <thead>
           <tr>
@@ -124,7 +125,7 @@ function PartsTable({ result, rules }: Omit<TableProps, 'readings'>) {
           </tr>
         </tbody>
       </table>
-    </div>
+    </Scrolling>
   );
 }
 
@@ -145,7 +146,7 @@ function DayTable({ readings, result, rules }: TableProps) {
   const hasOther = readings.some((one) => dayPartOf(one, homeRules) === 'other');
   const parts = ['morning', 'evening', ...(hasOther ? (['other'] as const) : [])] as const;
   return (
-    <div className="trend-scroll">
+    <Scrolling label={words.sentence('away.dayByDay')}>
       <table className="away-table away-days">
         <thead>
           <tr>
@@ -184,7 +185,7 @@ function DayTable({ readings, result, rules }: TableProps) {
           })}
         </tbody>
       </table>
-    </div>
+    </Scrolling>
   );
 }
 

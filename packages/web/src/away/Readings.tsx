@@ -2,6 +2,7 @@ import { leftForGood } from '@evenfall/clinical';
 import type { DecidedReading, SeriesContent, SeriesDecision } from '@evenfall/record';
 import { Fragment } from 'react';
 import { useApp } from '../app/context.js';
+import { Scrolling } from '../parts/Scrolling.js';
 import { decisionFor } from './decisionFor.js';
 import { pressureText, readingTime } from './readingText.js';
 import type { TrialOf } from './Trial.js';
@@ -49,7 +50,7 @@ export function Readings({ content, decided, trial, mayDecide, onTrial }: Readin
     return { reading, index, dropped, byHand, forGood, isTried, says };
   });
   return (
-    <div className="trend-scroll">
+    <Scrolling label={words.sentence('away.allReadings')}>
       {isTyped ? <p className="small soft">{words.sentence('away.allTyped')}</p> : null}
       <table className="away-table away-readings">
         <thead>
@@ -104,7 +105,7 @@ export function Readings({ content, decided, trial, mayDecide, onTrial }: Readin
           })}
         </tbody>
       </table>
-    </div>
+    </Scrolling>
   );
 }
 

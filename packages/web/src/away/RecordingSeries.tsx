@@ -7,6 +7,7 @@ import { useApp } from '../app/context.js';
 import { timeText } from '../app/times.js';
 import { useIsPrinting } from '../chart/useIsPrinting.js';
 import { Flags } from '../parts/Flags.js';
+import { Scrolling } from '../parts/Scrolling.js';
 import { AboutSeries } from './AboutSeries.js';
 import { Chances, PrintedAssumptions } from './Chances.js';
 import { FigureShown, SERIES_SCALE } from './FigureShown.js';
@@ -187,7 +188,7 @@ function Periods({ result, limits }: ResultProps & { readonly limits: Limits }) 
 function OneUnderAnother({ periods }: { readonly periods: readonly PeriodRows[] }) {
   const { words } = useApp();
   return (
-    <div className="trend-scroll">
+    <Scrolling label={words.sentence('away.comesTo')}>
       <table className="away-table away-periods">
         <thead>
           <tr>
@@ -219,7 +220,7 @@ function OneUnderAnother({ periods }: { readonly periods: readonly PeriodRows[] 
           </tbody>
         ))}
       </table>
-    </div>
+    </Scrolling>
   );
 }
 
@@ -369,28 +370,30 @@ function Variation({ result }: ResultProps) {
   return (
     <details className="more away-fold">
       <summary>{words.sentence('away.variation')}</summary>
-      <table className="away-table">
-        <thead>
-          <tr>
-            <td />
-            {MEASURES.map((one) => (
-              <th key={one} scope="col">
-                {words.sentence(`away.${one}`)}
-              </th>
-            ))}
-          </tr>
-        </thead>
-        <tbody>
-          {variationRows(result, words).map(({ name, of }) => (
-            <tr key={name}>
-              <th scope="row">{name}</th>
+      <Scrolling label={words.sentence('away.variation')}>
+        <table className="away-table">
+          <thead>
+            <tr>
+              <td />
               {MEASURES.map((one) => (
-                <td key={one}>{number(of[one])}</td>
+                <th key={one} scope="col">
+                  {words.sentence(`away.${one}`)}
+                </th>
               ))}
             </tr>
-          ))}
-        </tbody>
-      </table>
+          </thead>
+          <tbody>
+            {variationRows(result, words).map(({ name, of }) => (
+              <tr key={name}>
+                <th scope="row">{name}</th>
+                {MEASURES.map((one) => (
+                  <td key={one}>{number(of[one])}</td>
+                ))}
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </Scrolling>
     </details>
   );
 }
@@ -409,7 +412,7 @@ function Curve({ result }: ResultProps) {
     <details className="more away-fold">
       <summary>{words.sentence('away.curve')}</summary>
       <p className="soft small">{words.sentence('away.curveSays')}</p>
-      <div className="trend-scroll">
+      <Scrolling label={words.sentence('away.curve')}>
         <table className="away-table">
           <thead>
             <tr>
@@ -437,7 +440,7 @@ function Curve({ result }: ResultProps) {
             })}
           </tbody>
         </table>
-      </div>
+      </Scrolling>
     </details>
   );
 }

@@ -1,12 +1,13 @@
 import type { RefusedSeriesRow } from '@evenfall/record';
 import { useApp } from '../app/context.js';
+import { Scrolling } from '../parts/Scrolling.js';
 
 /** Rows that were no readings, in the words in which they stood. */
 export function RefusedRows({ refused }: { readonly refused: readonly RefusedSeriesRow[] }) {
   const { words } = useApp();
   if (refused.length === 0) return null;
   return (
-    <div className="trend-scroll">
+    <Scrolling label={words.sentence('away.refused')}>
       <table className="away-table">
         <caption className="unseen">{words.sentence('away.refused')}</caption>
         <thead>
@@ -24,6 +25,6 @@ export function RefusedRows({ refused }: { readonly refused: readonly RefusedSer
           ))}
         </tbody>
       </table>
-    </div>
+    </Scrolling>
   );
 }

@@ -1,11 +1,12 @@
 import type { DataTable } from '@evenfall/report';
+import { Scrolling } from '../parts/Scrolling.js';
 
 /** The data of a figure, folded away: for whoever cannot see it or wants the numbers. */
 export function FigureTable({ title, table }: { readonly title: string; readonly table: DataTable }) {
   return (
     <details className="not-printed">
       <summary>{title}</summary>
-      <div className="trend-scroll">
+      <Scrolling label={table.caption}>
         <table className="debrief-table">
           <caption className="unseen">{table.caption}</caption>
           <thead>
@@ -29,7 +30,7 @@ export function FigureTable({ title, table }: { readonly title: string; readonly
             ))}
           </tbody>
         </table>
-      </div>
+      </Scrolling>
     </details>
   );
 }

@@ -3,6 +3,7 @@ import { type DebriefRules, judgeEach, resultRows, roundOf } from '@evenfall/pra
 import type { ExerciseContent } from '@evenfall/record';
 import { useMemo } from 'react';
 import { useApp } from '../app/context.js';
+import { Scrolling } from '../parts/Scrolling.js';
 import { RoundTable } from './RoundTable.js';
 import { useJudgedUnder } from './useJudgedUnder.js';
 import { chanceTexts, verdictText } from './verdict.js';
@@ -45,7 +46,7 @@ function Truths({ exercise, rules }: ExerciseProps & { readonly rules: DebriefRu
       ) : (
         <RoundTable round={round} rules={rules} />
       )}
-      <div className="trend-scroll">
+      <Scrolling label={say('debrief.truth')}>
         <table className="truth-table">
           <thead>
             <tr>
@@ -94,7 +95,7 @@ function Truths({ exercise, rules }: ExerciseProps & { readonly rules: DebriefRu
             </tr>
           </tbody>
         </table>
-      </div>
+      </Scrolling>
       <p className="small soft">{say('debrief.truthHint')}</p>
     </>
   );

@@ -1,5 +1,6 @@
 import type { Problem } from '@evenfall/api';
 import { useApp } from '../app/context.js';
+import { Scrolling } from '../parts/Scrolling.js';
 
 /** What was refused of a file: where it stands, what was expected there and what came. */
 export function RefusedRows({ problems }: { readonly problems: readonly Problem[] }) {
@@ -7,7 +8,7 @@ export function RefusedRows({ problems }: { readonly problems: readonly Problem[
   if (problems.length === 0) return null;
   const isTable = problems.some(({ line }) => line !== null);
   return (
-    <div className="trend-scroll">
+    <Scrolling label={words.sentence('away.refused')}>
       <table className="bring-refused">
         <thead>
           <tr>
@@ -36,6 +37,6 @@ export function RefusedRows({ problems }: { readonly problems: readonly Problem[
           })}
         </tbody>
       </table>
-    </div>
+    </Scrolling>
   );
 }

@@ -2,6 +2,7 @@ import { TREND_SIGNS, type TrendRound } from '@evenfall/record';
 import { Link } from 'wouter';
 import { useApp } from '../app/context.js';
 import { stampText } from '../app/times.js';
+import { Scrolling } from '../parts/Scrolling.js';
 import { averageText, elsewhereText, inChart, titleText, trendText } from './trendText.js';
 
 type TableProps = { readonly rounds: readonly TrendRound[]; readonly person: string };
@@ -13,7 +14,7 @@ export function TrendTable({ rounds, person }: TableProps) {
     rounds.some(({ points }) => points.some(({ value }) => value.of === sign)),
   );
   return (
-    <div className="trend-scroll">
+    <Scrolling label={words.sentence('trend.title')}>
       <table className="trend-table">
         <thead>
           <tr>
@@ -46,7 +47,7 @@ export function TrendTable({ rounds, person }: TableProps) {
           ))}
         </tbody>
       </table>
-    </div>
+    </Scrolling>
   );
 }
 

@@ -18,6 +18,7 @@ import {
   chartCount,
   chartRound,
   chartRun,
+  chartSeries,
   chartSign,
   chartTaps,
   type Entry,
@@ -30,6 +31,7 @@ import {
   projectChart,
   type ReportedContent,
   type RoundContent,
+  type RulesOf,
   type RunPlace,
   readEntry,
   type StoredEntry,
@@ -275,6 +277,10 @@ export const amending = (of: number, reason = 'typing-slip') =>
 export const inError = (id: number, of: number) =>
   made(id, 'entered-in-error', { note: 'other bed' }, amending(of, 'wrong-person'));
 
+/** The rules of the one version that is kept. */
+export const rulesOf: RulesOf = (version) =>
+  version === null ? NOTHING_CHOSEN : version === VERSION ? UNDER_PROTOCOL : null;
+
 /** What a bundle is made of, from entries made here. */
 export function bundleOf(all: readonly Made[], more: Partial<BundleOf> = {}): BundleOf {
   const entries = all.map(({ entry }) => entry);
@@ -285,6 +291,7 @@ export function bundleOf(all: readonly Made[], more: Partial<BundleOf> = {}): Bu
     identity: null,
     classIdentity: null,
     chart: projectChart(entries),
+    series: chartSeries(entries, rulesOf),
     agents: [WREN],
     entries,
     asKept: all.map(({ frame, recordedAt }) => ({ frame, recordedAt })),

@@ -97,4 +97,16 @@ describe('a table', () => {
     if (said === '') expect(stderr).toBe('');
     else expect(stderr).toMatch(said);
   });
+
+  test('or a text with nothing in it says so on standard error, and is still given', async () => {
+    const server = await standIn((_, response) => {
+      response.setHeader('evenfall-empty', 'true');
+      response.setHeader('evenfall-unreadable', '1');
+      response.end('schema\r\n');
+    });
+    const { code, stdout, stderr } = await typedArgs(['export', '--person', id, '--as', 'csv'], server);
+    expect([code, stdout]).toEqual([0, 'schema\r\n']);
+    expect(stderr).toMatch(/^evenfall: Nothing of this person can be written so/);
+    expect(stderr).toContain('1 entry of this person cannot be read');
+  });
 });

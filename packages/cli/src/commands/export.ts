@@ -82,8 +82,13 @@ export const exportCommand = command<Asked>({
       const text = await textOf(answer);
       if (answer.statusCode === 200) {
         const entries = Number(answer.headers['evenfall-unreadable'] ?? 0);
-        if (entries === 0) return { kind: 'document', text };
-        return { kind: 'document', text, note: context.words.sentence('commandLine.leftOut', { entries }) };
+        const notes = [
+          ...(answer.headers['evenfall-empty'] === 'true'
+            ? [context.words.sentence('commandLine.nothingWritten')]
+            : []),
+          ...(entries === 0 ? [] : [context.words.sentence('commandLine.leftOut', { entries })]),
+        ];
+        return { kind: 'document', text, ...(notes.length === 0 ? {} : { note: notes.join('\n') }) };
       }
       if (answer.statusCode !== 404 && answer.statusCode !== 422)
         throw new Error(`the server answered ${answer.statusCode}`);

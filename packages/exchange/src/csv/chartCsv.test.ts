@@ -11,6 +11,7 @@ import {
   type Agent,
   chartCount,
   chartRun,
+  chartSeries,
   chartSign,
   chartTaps,
   type Identity,
@@ -26,6 +27,7 @@ import { describe, expect, test } from 'vitest';
 import { noticesOf } from '../notices.js';
 import { chartCsv, type Exported } from './chartCsv.js';
 import { PRESSURE_COLUMNS } from './pressureColumns.js';
+import { READING_COLUMNS } from './readingColumns.js';
 import { SIGN_COLUMNS } from './signColumns.js';
 
 const PERSON = idOf(900);
@@ -136,6 +138,7 @@ function exported(entries: readonly StoredEntry[], more: Partial<Exported> = {})
     identity: ORLA,
     classIdentity: null,
     chart,
+    series: chartSeries(entries, () => null),
     agents: [WREN],
     ...more,
   });
@@ -164,6 +167,7 @@ const OF_OTHER_SIGNS = new Set([
   'typedNumber',
   'typedUnit',
   'unwellUpright',
+  ...['series', 'seriesOf', ...READING_COLUMNS.map(([heading]) => heading)],
 ]);
 
 const COUNTED = { n: 19, windowSeconds: 15 };
@@ -184,10 +188,11 @@ describe('the columns', () => {
         'temperatureSite oxygenSaturationPercent onOxygen oxygenDevice oxygenLitresPerMinute oxygenPercent ' +
         'oxygenScale oxygenScalePrescriber oximeterProbe oximeterPulsePerMinute painScore painWord painTool ' +
         'painMoving painWhere consciousness glasgowEyes glasgowVerbal glasgowMotor weightKg weightHow heightCm ' +
-        'heightHow heightLying pseudonym ageYears saidBy saidHow saidWhere sentAs meanUntil source typedNumber typedUnit unwellUpright'
+        'heightHow heightLying pseudonym ageYears saidBy saidHow saidWhere sentAs meanUntil source typedNumber typedUnit unwellUpright ' +
+        'series seriesOf reading pulse leftOut leftOutWhy asleep irregularPulse deviceNamed'
       ).split(' '),
     );
-    expect(rowsOf(exported([count(1, COUNTED)]))[0]?.schema).toBe('evenfall-chart-4');
+    expect(rowsOf(exported([count(1, COUNTED)]))[0]?.schema).toBe('evenfall-chart-5');
   });
 
   test('hold a count with its evidence, range, times and who', () => {
@@ -199,7 +204,7 @@ describe('the columns', () => {
       Object.entries(row ?? {}).filter(([heading, cell]) => OF_OTHER_SIGNS.has(heading) && cell !== ''),
     ).toEqual([]);
     expect(Object.fromEntries(known)).toEqual({
-      schema: 'evenfall-chart-4',
+      schema: 'evenfall-chart-5',
       notice: '',
       person: PERSON,
       name: ORLA.name,

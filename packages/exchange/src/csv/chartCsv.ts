@@ -3,6 +3,7 @@ import {
   type AmendedEntry,
   type Book,
   type Chart,
+  type ChartedSeries,
   type ChartRound,
   type ClassIdentity,
   chartedPerMinute,
@@ -16,6 +17,14 @@ import {
 import { noticesOf } from '../notices.js';
 import { type Cell, csv } from './csv.js';
 import { PRESSURE_COLUMNS } from './pressureColumns.js';
+import {
+  READING_CELLS,
+  READING_COLUMNS,
+  type ReadingOf,
+  readingsOf,
+  SAME_FOR_READING,
+  seriesStatus,
+} from './readingColumns.js';
 import { numberSaid, saidIn } from './said.js';
 import { CSV_SCHEMA_NUMBER } from './schemaNumber.js';
 import { SIGN_COLUMNS, TYPED_COLUMNS } from './signColumns.js';
@@ -30,6 +39,8 @@ export type Exported = {
   readonly identity: Identity | null;
   readonly classIdentity: ClassIdentity | null;
   readonly chart: Chart;
+  /** What was taken at home and over 24 hours, newest first. */
+  readonly series: readonly ChartedSeries[];
   readonly agents: readonly Agent[];
 };
 
@@ -37,11 +48,16 @@ type Row = {
   readonly from: Exported;
   readonly entry: StoredEntry;
   readonly of: AmendedEntry;
-  /** Null for a value from elsewhere, which is in no round. */
+  /** Null for a value from elsewhere and for a reading of a series, which are in no round. */
   readonly round: ChartRound | null;
   /** The sign that a signing says was not done; null for a row of a value. */
   readonly notDone: NotDone | null;
+  /** The series that the row is of, and the reading; null for any other, and the reading for a mark of error. */
+  readonly series: ChartedSeries | null;
+  readonly reading: ReadingOf | null;
 };
+
+const OF_NOTHING = { round: null, notDone: null, series: null, reading: null } as const;
 
 type NotDone = Extract<RoundContent['signs'][number], { notDone: unknown }>;
 
@@ -73,7 +89,11 @@ const COLUMNS: readonly (readonly [heading: string, cell: (row: Row) => Cell])[]
   ['rhythmFelt', ({ entry }) => rhythmFeltOf(entry)],
   ['flags', ({ entry }) => (saidOf(entry)?.flags ?? []).map(({ code }) => code).join(' ') || null],
   ['why', ({ entry }) => whyOf(entry)],
-  ['status', ({ round, of }) => (round === null ? 'from-elsewhere' : statusOf(round, of))],
+  [
+    'status',
+    ({ round, of, series }) =>
+      series !== null ? seriesStatus(series) : round === null ? 'from-elsewhere' : statusOf(round, of),
+  ],
   ['standing', ({ entry, of }) => standingOf(entry, of)],
   ['amends', ({ entry }) => entry.amends?.entry ?? null],
   ['reason', ({ entry }) => entry.amends?.reason ?? null],
@@ -108,34 +128,57 @@ const COLUMNS: readonly (readonly [heading: string, cell: (row: Row) => Cell])[]
     'unwellUpright',
     ({ entry }) => (entry.kind === 'run' ? entry.content.evidence.circumstances.unwellUpright : null),
   ],
+  ['series', ({ series }) => series?.id ?? null],
+  ['seriesOf', ({ series }) => series?.content.of ?? null],
+  ...READING_COLUMNS.map(([heading, cell]): readonly [string, (row: Row) => Cell] => [
+    heading,
+    ({ reading }) => (reading === null ? null : cell(reading)),
+  ]),
 ];
 
 /**
- * A person's chart as CSV, a row for every value that was ever charted and for every sign that a signing says was not
- * done: amended ones and those entered in error stand there too, and say so. Values from elsewhere come last. Rates per
- * minute, unrounded.
+ * A person's chart as CSV, a row for every value that was ever charted, for every sign that a signing says was not
+ * done and for every reading of a series: amended ones and those entered in error stand there too, and say so. Values
+ * from elsewhere come last. Rates per minute, unrounded.
  */
 export function chartCsv(from: Exported): string {
   const rows = [
     ...[...from.chart.rounds]
       .reverse()
       .flatMap((round) => [...valueRows(from, round), ...signingRows(from, round)]),
+    ...seriesRows(from),
     ...elsewhereRows(from),
   ];
   return csv(
     COLUMNS.map(([heading]) => heading),
-    rows.map((row) => COLUMNS.map(([, cell]) => cell(row))),
+    rows.map((row) => COLUMNS.map((column) => cellOf(row, column))),
   );
 }
 
+function cellOf(row: Row, [heading, cell]: (typeof COLUMNS)[number]): Cell {
+  if (row.reading === null || SAME_FOR_READING.has(heading)) return cell(row);
+  return READING_CELLS[heading]?.(row.reading) ?? null;
+}
+
 function valueRows(from: Exported, round: ChartRound): Row[] {
-  return round.values.flatMap((of) => of.story.map((entry) => ({ from, entry, of, round, notDone: null })));
+  return round.values.flatMap((of) => of.story.map((entry) => ({ ...OF_NOTHING, from, entry, of, round })));
+}
+
+/** Every reading of every entry of a series, also of those that were replaced. */
+function seriesRows(from: Exported): Row[] {
+  return from.series.toReversed().flatMap((series) =>
+    series.amended.story.flatMap((entry): Row[] => {
+      const row = { ...OF_NOTHING, from, entry, of: series.amended, series };
+      if (entry.kind !== 'series') return [row];
+      return readingsOf(series, entry).map((reading) => ({ ...row, reading }));
+    }),
+  );
 }
 
 function elsewhereRows(from: Exported): Row[] {
   return from.chart.reported
     .toReversed()
-    .flatMap((of) => of.story.map((entry) => ({ from, entry, of, round: null, notDone: null })));
+    .flatMap((of) => of.story.map((entry) => ({ ...OF_NOTHING, from, entry, of })));
 }
 
 /** A column of what only a value from elsewhere has. */
@@ -147,9 +190,9 @@ function fromElsewhere(cell: (content: ReportedContent) => Cell): (row: Row) => 
 function signingRows(from: Exported, round: ChartRound): Row[] {
   return signingsOf(round).flatMap((of) =>
     of.story.flatMap((entry): Row[] => {
-      if (entry.kind !== 'round') return [{ from, entry, of, round, notDone: null }];
+      if (entry.kind !== 'round') return [{ ...OF_NOTHING, from, entry, of, round }];
       const notDone = entry.content.signs.filter((sign): sign is NotDone => 'notDone' in sign);
-      return notDone.map((sign) => ({ from, entry, of, round, notDone: sign }));
+      return notDone.map((sign) => ({ ...OF_NOTHING, from, entry, of, round, notDone: sign }));
     }),
   );
 }

@@ -1,5 +1,8 @@
+import { NOTHING_CHOSEN } from '@evenfall/record';
 import { inferSchema, initParser } from 'udsv';
+import { v7 } from 'uuid';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { H1, homeEvidence, seriesContentOf } from '../../../record/src/testing/series.js';
 import { openMemory, type TestDatabase } from '../database/testing.js';
 import { HESTER, TestClinic } from '../testing/clinic.js';
 
@@ -30,6 +33,32 @@ describe('a chart as a file', () => {
     expect(rows).toHaveLength(2);
     expect(rows.map((cells) => cells[3])).toEqual([`'=HYPERLINK("x")`, `'=HYPERLINK("x")`]);
     expect((await exported(person, 'care', '?as=csv&identity=with')).text).toBe(came.text);
+  });
+
+  // Week H1 of the out-of-office handbook 19: 28 readings, a mean of 136.5833/84.9583 without the first day.
+  test('of somebody with nothing but a series has a row for each reading and lines of text, and no round', async () => {
+    const person = await clinic.addPerson();
+    const empty = ['csv', 'text', 'fhir'].map(async (as) => await exported(person, 'care', `?as=${as}`));
+    const said = (await Promise.all(empty)).map(({ headers }) => headers.get('evenfall-empty'));
+    expect(said).toEqual(['true', 'true', 'false']);
+    const week = seriesContentOf(homeEvidence(H1), NOTHING_CHOSEN);
+    await clinic.sign(clinic.frame('series', person, week, { round: v7() }));
+    const table = await exported(person, 'care', '?as=csv');
+    expect(table.text.trimEnd().split('\r\n')).toHaveLength(1 + 28);
+    expect(table.headers.get('evenfall-empty')).toBe('false');
+    const text = await exported(person, 'care', '?as=text&template=line');
+    expect(text.text).toMatch(/^Readings at home, 2026-07-01 to 2026-07-07\.\nMean 137\/85 mmHg\. /);
+    expect(text.headers.get('evenfall-empty')).toBe('false');
+    const named = await exported(person, 'care', '?as=text&identity=with');
+    expect(named.text).toMatch(/^Hester Quillfeather \(invented\), 1961-02-28, INV-77\n\nReadings at home/);
+    // Beside a round, which comes first.
+    const round = v7();
+    const pulse = clinic.pulse(person, 66, 30, { round });
+    const signs = [{ sign: 'pulse', entries: [pulse.id] }];
+    const signed = { status: 'final', signs, protocolVersion: null, note: null };
+    await clinic.sign(pulse, clinic.frame('round', person, signed, { round }));
+    const both = (await exported(person, 'care', '?as=text&template=line')).text.split('\n\n');
+    expect(both).toEqual([expect.stringContaining('pulse 132'), expect.stringMatching(/^Readings at home/)]);
   });
 
   test('says who it is only where that is asked for', async () => {

@@ -6,9 +6,11 @@ import {
   noticesOf,
   type ProtocolKept,
   roundText,
+  seriesTexts,
   type TemplateId,
+  type TextOf,
 } from '@evenfall/exchange';
-import { projectChart, type StoredEntry } from '@evenfall/record';
+import { chartSeries, projectChart, type RulesOf, type StoredEntry } from '@evenfall/record';
 import { wordsFor } from '@evenfall/words';
 import type { Context } from 'hono';
 import { gaugeFrames } from '../store/equipment.js';
@@ -40,11 +42,13 @@ export async function exportAnswer(
   const { id, book, unreadable } = found;
   const { invented } = world.site();
   const name = ['evenfall', ...noticesOf({ book, invented }), id].join('-');
-  const [type, ending, text] = await written(found, asked, world);
+  const { type, ending, text, isEmpty } = await written(found, asked, world);
   return c.body(text, 200, {
     'content-type': type,
     // How many entries this program cannot read, which are in no row.
     'evenfall-unreadable': String(unreadable),
+    // A table of nothing but its headings, or no text: whoever asked must hear it.
+    'evenfall-empty': String(isEmpty),
     'content-disposition': `attachment; filename="${name}.${ending}"`,
   });
 }
@@ -53,7 +57,8 @@ async function written(
   { id, book, identity, classIdentity, entries, agents }: Found,
   { as, template, identity: who, snomed }: AskedExport,
   world: World,
-): Promise<readonly [type: string, ending: string, text: string]> {
+): Promise<{ type: string; ending: string; text: string; isEmpty: boolean }> {
+  const rulesOf = await keptProtocols(world.db, world.site().id);
   const exported = {
     book,
     invented: world.site().invented,
@@ -61,10 +66,22 @@ async function written(
     identity: who === 'with' ? identity : null,
     classIdentity: who === 'with' ? classIdentity : null,
     chart: projectChart(entries),
+    series: chartSeries(entries, rulesOf),
     agents,
   };
-  if (as === 'csv') return ['text/csv; charset=utf-8; header=present', 'csv', chartCsv(exported)];
-  if (as === 'text') return ['text/plain; charset=utf-8', 'txt', await textOf(world, exported, template)];
+  if (as === 'csv') {
+    const text = chartCsv(exported);
+    return {
+      type: 'text/csv; charset=utf-8; header=present',
+      ending: 'csv',
+      text,
+      isEmpty: isHeadingAlone(text),
+    };
+  }
+  if (as === 'text') {
+    const text = textOf(exported, rulesOf, template);
+    return { type: 'text/plain; charset=utf-8', ending: 'txt', text, isEmpty: text === '' };
+  }
   const asKept = await framesOf(world.db, { site: world.site().id, book, person: id });
   const gauges = await gaugeFrames(world.db, world.site().id, gaugesIn(entries));
   const bundle = chartBundle({
@@ -78,7 +95,13 @@ async function written(
     words: wordsFor('en'),
     isSnomed: snomed === 'with',
   });
-  return ['application/fhir+json; charset=utf-8', 'fhir.json', `${JSON.stringify(bundle)}\n`];
+  const text = `${JSON.stringify(bundle)}\n`;
+  return { type: 'application/fhir+json; charset=utf-8', ending: 'fhir.json', text, isEmpty: false };
+}
+
+/** Whether a table has its headings and no row: none of them has a line break in it. */
+function isHeadingAlone(text: string): boolean {
+  return text.indexOf('\r\n') >= text.length - '\r\n'.length;
 }
 
 /** The gauges that readings were taken with. */
@@ -86,18 +109,32 @@ function gaugesIn(entries: readonly StoredEntry[]): ReadonlySet<string> {
   return new Set(entries.flatMap((one) => (one.kind === 'run' ? (one.content.evidence.gauge ?? []) : [])));
 }
 
-/** The newest signed round in plain text; nothing where there is none. */
-async function textOf(world: World, of: Exported, template: TemplateId): Promise<string> {
-  const { db, site } = world;
+/** The newest signed round in plain text and each series that stands below it; nothing where there is neither. */
+function textOf(of: Exported, rulesOf: RulesOf, template: TemplateId): string {
   const words = wordsFor('en');
+  const notices = noticesOf(of);
   const round = of.chart.rounds.find(({ signed, isInError }) => signed !== null && !isInError);
-  if (round === undefined) return '';
-  const rulesOf = await keptProtocols(db, site().id);
   const { identity, agents } = of;
-  const about = { round, identity, agents, rulesOf, words, dayText: (date: string) => date };
-  const made = roundText(broughtTemplate(template, words), about, noticesOf(of));
+  const about = { identity, agents, rulesOf, words, dayText: (date: string) => date };
+  const ofRound = round === undefined ? [] : [roundOf({ ...about, round }, template, notices)];
+  const ofSeries = seriesTexts(of.series, words, about.dayText, notices);
+  // A round says who it is where its template asks for it.
+  const who = round === undefined && ofSeries.length > 0 ? whoText(identity) : [];
+  const all = [...who, ...ofRound, ...ofSeries];
+  return all.length === 0 ? '' : `${all.join('\n\n')}\n`;
+}
+
+/** Who it is, in one line; none where that is not asked for. */
+function whoText(identity: Exported['identity']): string[] {
+  if (identity === null) return [];
+  const { name, birthDate, number } = identity;
+  return [[name, birthDate, number].filter((part) => part !== null).join(', ')];
+}
+
+function roundOf(about: TextOf, template: TemplateId, notices: readonly string[]): string {
+  const made = roundText(broughtTemplate(template, about.words), about, notices);
   if (!made.ok) throw new Error(`a template of our own is wrong: ${JSON.stringify(made.refusals)}`);
-  return `${made.value}\n`;
+  return made.value;
 }
 
 /** The protocol versions that entries name, each once: a version is a hash and stands nowhere by chance. */

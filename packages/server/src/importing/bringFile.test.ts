@@ -1,8 +1,10 @@
+import { NOTHING_CHOSEN, type SeriesReadingKept } from '@evenfall/record';
 import type { Observation } from 'fhir/r4.js';
 import { Kysely } from 'kysely';
 import { v7 } from 'uuid';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { PATIENT_URL, sketches } from '../../../exchange/testing/sketches.js';
+import { H1, homeEvidence, keptReading, seriesContentOf } from '../../../record/src/testing/series.js';
 import { controlRoutes } from '../control/controlRoutes.js';
 import { migrate } from '../database/migrations/index.js';
 import type { Tables } from '../database/schema.js';
@@ -278,10 +280,78 @@ describe('values of another system', () => {
       expect(reported?.content.value).toEqual({ of: 'pressure', systolic: 124, diastolic: null });
     });
 
+    const withSeries = async (of: 'home' | 'ambulatory', readings: SeriesReadingKept[]) => {
+      const person = await clinic.addPerson();
+      const content = seriesContentOf(homeEvidence(readings, { of }), NOTHING_CHOSEN);
+      const came = await clinic.sign(clinic.frame('series', person, content, { round: v7() }));
+      if (came.status >= 300) throw new Error(came.text);
+      return person;
+    };
+
+    test('with readings of a series passes them over where the series is, and elsewhere takes each as a value', async () => {
+      const failed = keptReading('2026-07-08T07:30:00.000+01:00', '');
+      const blank = { ...failed, systolic: null };
+      const from = await withSeries('ambulatory', [...H1, blank]);
+      const text = await tableOf(from);
+      const before = await entriesOf(from);
+      // 28 pressures with a pulse each, and a measurement that failed.
+      expect((await bringTable(text)).body).toMatchObject({
+        person: from,
+        added: 0,
+        already: 56,
+        refused: [],
+        passedOver: { withoutNumber: 1 },
+      });
+      expect(await entriesOf(from)).toEqual(before);
+      const person = await clinic.addPerson();
+      const came = await bringTable(text, person);
+      expect(came.body).toMatchObject({ added: 56, refused: [], passedOver: { withoutNumber: 1 } });
+      expect((await bringTable(text, person)).body).toMatchObject({ added: 0, already: 56 });
+      const reported = (await entriesOf(person)).filter(({ kind }) => kind === 'reported');
+      expect(reported.filter(({ amends }) => amends !== null)).toEqual([]);
+      expect(
+        reported.find(({ content: { value } }) => value !== undefined && 'systolic' in value)?.content,
+      ).toMatchObject({ method: 'over 24 hours', value: { of: 'pressure' } });
+    });
+
+    test('written with who it is makes the person where they are not; without, it is refused and says how', async () => {
+      const from = await clinic.addPerson();
+      await clinic.sign(clinic.pulse(from, 66, 30));
+      const named = await tableOf(from);
+      const plain = (await clinic.send('GET', `/api/books/care/persons/${from}/export?as=csv`)).text;
+      const other = await TestClinic.open(await openMemory());
+      const refused = await other.send('POST', '/control/import', plain);
+      expect(refused.body.problems).toMatchObject([
+        { code: 'missing', expected: expect.stringContaining('--with-identity') },
+      ]);
+      // Another person than the table says is nobody to make.
+      expect((await other.send('POST', `/control/import?person=${v7()}`, named)).body.problems).toMatchObject(
+        [{ code: 'unknown-id', field: '--person' }],
+      );
+      // A table of which nothing can be read makes nobody.
+      const newer = await other.send('POST', '/control/import', named.replaceAll('chart-5', 'chart-6'));
+      expect(newer.status).toBe(422);
+      expect((await other.send('GET', `/api/books/care/persons/${from}`)).status).toBe(404);
+      const came = await other.send('POST', '/control/import', named);
+      expect(came.body).toMatchObject({ person: from, added: 2, already: 0, refused: [] });
+      const made = (await other.send('GET', `/api/books/care/persons/${from}`)).body;
+      expect(made.identity).toEqual(HESTER);
+      expect(made.entries.map(({ kind }: { kind: string }) => kind).toSorted()).toEqual([
+        'person',
+        'reported',
+      ]);
+      expect((await other.send('POST', '/control/import', named)).body).toMatchObject({
+        added: 0,
+        already: 1,
+      });
+      expect((await other.send('GET', '/control/check')).body).toMatchObject({ findings: [] });
+      await other.db.destroy();
+    });
+
     test('of invented people goes into no clinic', async () => {
       const person = await clinic.addPerson();
       await clinic.sign(clinic.pulse(person, 66, 30));
-      const text = (await tableOf(person)).replace('evenfall-chart-4,,', 'evenfall-chart-4,INVENTED,');
+      const text = (await tableOf(person)).replace('evenfall-chart-5,,', 'evenfall-chart-5,INVENTED,');
       expect((await bringTable(text)).body.problems).toMatchObject([
         { field: 'notice', code: 'contradicts' },
       ]);

@@ -1,19 +1,33 @@
 import { createHash } from 'node:crypto';
 import { type Parsed, type Refusal, refusal } from '@evenfall/clinical';
 import {
+  type FromRow,
   type ReadBundle,
+  type ReadChartCsv,
   type Reported,
   readBundle,
   readChartCsv,
   reportedEntries,
   uuidOf,
 } from '@evenfall/exchange';
-import { type Book, EQUIPMENT_KINDS, id, readFrame, stamp, unkeepableTexts } from '@evenfall/record';
+import {
+  type Book,
+  type EntryFrame,
+  EQUIPMENT_KINDS,
+  id,
+  identifiersOf,
+  KINDS,
+  readEntry,
+  readFrame,
+  type StoredEntry,
+  stamp,
+  unkeepableTexts,
+} from '@evenfall/record';
 import { wordsFor } from '@evenfall/words';
 import { sql } from 'kysely';
 import type { World } from '../http/world.js';
 import { addAgent, listAgents } from '../store/agents.js';
-import { keepIdentity, readPerson } from '../store/persons.js';
+import { addPerson, keepIdentity, readPerson } from '../store/persons.js';
 import { addProtocol } from '../store/protocols.js';
 import { type Bringable, type Brought, takeWhatStands } from './takeWhatStands.js';
 
@@ -72,13 +86,16 @@ async function bringTable(world: World, text: string, whose: Whose): Promise<Par
   if (notices.some((notice) => notice !== 'INVENTED') && whose.book === 'care')
     return refusedAll(refusal('notice', 'contradicts', 'no-test-data', notices.join(' ')));
   const where = { site: world.site().id, book: whose.book, person };
-  const before = await readPerson(world.db, where);
+  const known = await readPerson(world.db, where);
+  const cannot = known === null ? await makePersonOf(world, read.value, where, whose) : [];
+  if (cannot.length > 0) return refusedAll(...cannot);
+  const before = known ?? (await readPerson(world.db, where));
   if (before === null) return refusedAll(refusal('--person', 'unknown-id', 'person-in-book', person));
   const born = before.identity?.birthDate ?? null;
   if (born !== null && birthDate !== null && born !== birthDate)
     return refusedAll(refusal('--person', 'contradicts', 'same-birth-date', null));
-  const here = new Set(before.entries.map((entry) => entry.id));
-  const others = reported.filter(({ content }) => !here.has(content.source.id ?? ''));
+  const isHere = keptIn(before.entries);
+  const others = reported.filter((one) => !isHere(one));
   const brought = await bringReported(world, others, where, whose.agent);
   const already = brought.already + reported.length - others.length;
   const more = brought.refused.map(ofLine);
@@ -88,12 +105,83 @@ async function bringTable(world: World, text: string, whose: Whose): Promise<Par
       format: 'csv',
       person,
       ofRecord: 0,
-      added: brought.added,
+      added: brought.added + (known === null ? 1 : 0),
       already,
       refused: [...refused, ...more],
       passedOver,
     },
   };
+}
+
+/**
+ * Makes the person whom a table says, as they are known where it was written.
+ *
+ * @returns why they cannot be made; nothing once they are here
+ */
+async function makePersonOf(
+  world: World,
+  { person, identity, notices, reported, refused }: ReadChartCsv,
+  where: { readonly site: string; readonly book: Book; readonly person: string },
+  whose: Whose,
+): Promise<readonly Refusal[]> {
+  const isOfBook = where.book === 'care' || (where.book === 'simulated' && notices.includes('SIMULATED'));
+  if (where.person !== person || !isOfBook)
+    return [refusal('--person', 'unknown-id', 'person-in-book', where.person)];
+  if (identity === null) return [refusal('name', 'missing', 'identity-in-bundle', null)];
+  // Of a table that cannot be read at all nobody is made.
+  if (reported.length === 0 && refused.length > 0) return refused;
+  const agent = whose.agent ?? (await importer(world, where.site));
+  const at = world.now().toISOString();
+  const frame: EntryFrame = {
+    frame: 1,
+    id: uuidOf(Date.parse(at), hash(`person ${where.site} ${where.book} ${person}`)),
+    book: where.book,
+    kind: 'person',
+    schema: KINDS.person.newest,
+    person,
+    round: null,
+    session: null,
+    agent,
+    role: 'importer',
+    device: uuidOf(0, hash('importing')),
+    sequence: 0,
+    measuredAt: { at, zone: 'UTC', asEntered: null },
+    writtenAt: at,
+    amends: null,
+    content: { identifiers: identifiersOf(identity) },
+  };
+  const entry = readEntry(frame);
+  if (!entry.ok) return entry.refusals;
+  const taken = await addPerson(world.db, where, identity, { frame, entry: entry.value }, world.program);
+  return taken.outcome === 'taken' ? [] : taken.refusals;
+}
+
+/**
+ * Whether a value of a table is in the chart as what it was: by its entry, or as a reading of a series that is here in
+ * another state than in the table.
+ */
+function keptIn(entries: readonly StoredEntry[]): (one: FromRow) => boolean {
+  const ids = new Set(entries.map((entry) => entry.id));
+  const readings = new Set(
+    entries.flatMap((entry) =>
+      entry.kind === 'series'
+        ? entry.content.readings.flatMap(({ at, systolic, diastolic, pulse }) => [
+            readingText(at.at, systolic, diastolic),
+            readingText(at.at, pulse, null),
+          ])
+        : [],
+    ),
+  );
+  return ({ entry, series, content: { value }, measuredAt: { at } }) => {
+    if (ids.has(entry ?? '')) return true;
+    if (!ids.has(series ?? '')) return false;
+    if (value.of === 'pressure') return readings.has(readingText(at, value.systolic, value.diastolic));
+    return value.of === 'pulse' && readings.has(readingText(at, value.perMinute, null));
+  };
+}
+
+function readingText(at: string, first: number | null, second: number | null): string {
+  return `${Date.parse(at)} ${first}/${second}`;
 }
 
 /** `/lines/5/measuredAt` as the line and what stands below it. */

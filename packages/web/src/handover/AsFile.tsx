@@ -3,7 +3,16 @@ import { useApp, useKept } from '../app/context.js';
 import { BOOK } from '../server/load.js';
 
 /** The whole chart as a file: for another system, or as a table; who it is goes along only where that is ticked. */
-export function AsFile({ person, isKnown }: { readonly person: string; readonly isKnown: boolean }) {
+export function AsFile({
+  person,
+  isKnown,
+  isEmpty,
+}: {
+  readonly person: string;
+  readonly isKnown: boolean;
+  /** Nothing is charted that a table has a row for. */
+  readonly isEmpty: boolean;
+}) {
   const { words } = useApp();
   const isInvented = useKept(({ known }) => known.about.value?.site.invented ?? false);
   const [isWithIdentity, setWithIdentity] = useState(false);
@@ -37,7 +46,9 @@ export function AsFile({ person, isKnown }: { readonly person: string; readonly 
         <a className="button" href={href('csv')} download>
           {words.sentence('handover.csv')}
         </a>
-        <p className="field-hint">{words.sentence('handover.csvHint')}</p>
+        <p className="field-hint">
+          {words.sentence(isEmpty ? 'handover.nothingInTable' : 'handover.csvHint')}
+        </p>
       </div>
       {isInvented ? <p className="soft small">{words.sentence('handover.inventedFile')}</p> : null}
     </>

@@ -19,7 +19,9 @@ export function HandOverPage({ person }: { readonly person: string }) {
   useEffect(() => void loadRules(app), [app]);
   const mayBring = useMay('owner', 'clinician', 'supervisor');
   const record = asked.value;
-  const chart = useMemo(() => projectChart(record === null ? [] : entriesIn(record)), [record]);
+  const entries = useMemo(() => (record === null ? [] : entriesIn(record)), [record]);
+  const chart = useMemo(() => projectChart(entries), [entries]);
+  const hasSeries = entries.some(({ kind }) => kind === 'series');
   const name = nameIn(record) ?? words.sentence('people.erased');
   const title = words.sentence('handover.title');
   const signed = chart.rounds.filter((round) => round.signed !== null && !round.isInError);
@@ -42,7 +44,11 @@ export function HandOverPage({ person }: { readonly person: string }) {
             </section>
             <section className="handover" aria-labelledby="as-file">
               <h2 id="as-file">{words.sentence('handover.asFile')}</h2>
-              <AsFile person={person} isKnown={identity !== null} />
+              <AsFile
+                person={person}
+                isKnown={identity !== null}
+                isEmpty={chart.rounds.length + chart.reported.length === 0 && !hasSeries}
+              />
             </section>
             {mayBring ? (
               <section className="handover" aria-labelledby="bring-in">

@@ -224,6 +224,8 @@ export const commandLine = {
     `entry ${f.id} (${f.kind}) cannot be read: ${f.place}`,
   leftOut: (f: { entries: number }, say: Say) =>
     `${say.counted(f.entries, ENTRIES)} of this person cannot be read by this program and are left out of the table; evenfall check lists them.`,
+  nothingWritten:
+    'Nothing of this person can be written so: no value, no reading of a series and no round that is signed.',
   restored: (f: { entries: number; persons: number }, say: Say) =>
     `${say.counted(f.entries, ENTRIES)} of ${say.counted(f.persons, PERSONS)} put back`,
   brought: (f: { added: number; already: number }, say: Say) =>

@@ -1,6 +1,9 @@
 import type { Say } from '../say.js';
 import { BEATS, BREATHS } from './screens/nouns.js';
 
+const READINGS = { one: 'reading', other: 'readings' };
+const DAYS = { one: 'day', other: 'days' };
+
 /** What a file for another program says in words beside its codes: how a value was got, and what its reader must know. */
 export const exchanged = {
   countedPulse: (f: { n: number; seconds: number }, say: Say) =>
@@ -16,6 +19,35 @@ export const exchanged = {
     `auscultation; sounds down to zero, phase 4 (muffling) = ${say.short(f.muffled)} mmHg`,
   homeSeries: 'Taken at home',
   ambulatorySeries: 'By a recorder, over 24 hours',
+  homeFromTo: (f: { from: string; until: string }) => `Readings at home, ${f.from} to ${f.until}.`,
+  recordingFromTo: (f: { from: string; until: string }) =>
+    `Recording over 24 hours, ${f.from} to ${f.until}.`,
+  byRuleSet: (f: { title: string; preset: string; rule: string }) =>
+    `Averaged by ${f.title} (${f.preset}), rule ${f.rule}.`,
+  noRuleSet: (f: { rule: string }) =>
+    `No rule set was chosen; averaged by the general rules, rule ${f.rule}.`,
+  meanOfSeries: (f: { mean: string; rule: string }) => `Mean ${f.mean} mmHg. ${f.rule}`,
+  noMean: (f: { rule: string }) => `No mean. ${f.rule}`,
+  homeMeanOf: (f: { used: number; days: number; left: number }, say: Say) =>
+    `${say.counted(f.used, READINGS)} used on ${say.counted(f.days, DAYS)}, ${say.short(f.left)} left out.`,
+  recordingOf: (f: { used: number; left: number }, say: Say) =>
+    `${say.counted(f.used, READINGS)} used, ${say.short(f.left)} left out.`,
+  dayLongMeanOf: (f: { used: number; left: number; weighting: string }, say: Say) =>
+    `Mean of 24 hours (${f.weighting}): ${say.counted(f.used, READINGS)} used, ${say.short(f.left)} left out.`,
+  dayMeanOf: (f: { used: number; by: string }, say: Say) =>
+    `Mean by day of ${say.counted(f.used, READINGS)}; ${f.by}.`,
+  nightMeanOf: (f: { used: number; by: string }, say: Say) =>
+    `Mean by night of ${say.counted(f.used, READINGS)}; ${f.by}.`,
+  dayAndNight: (
+    f: { day: string; night: string; dayUsed: number; nightUsed: number; by: string },
+    say: Say,
+  ) =>
+    `By day ${f.day} mmHg (${say.counted(f.dayUsed, READINGS)}), by night ${f.night} mmHg (${say.short(f.nightUsed)}); ${f.by}.`,
+  leftOutFor: (f: { readings: number; reason: string }, say: Say) =>
+    `Left out, ${say.counted(f.readings, READINGS)}: ${f.reason}`,
+  decidedByHand: (f: { readings: number }, say: Say) =>
+    `Decided by hand, in or out of the mean: ${say.counted(f.readings, READINGS)}.`,
+  actNow: (f: { text: string }) => `Act now: ${f.text}`,
   palpation: 'palpation: the pulse felt to come back',
   device: 'numbers read off the display of a device',
   cuffIs: (f: { cuff: string; scheme: string }) => `Cuff: ${f.cuff}${f.scheme}`,

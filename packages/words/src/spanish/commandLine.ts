@@ -212,6 +212,8 @@ export const commandLine: Reworded<typeof commandLineText> = {
   unreadableEntry: (f) => `la entrada ${f.id} (${f.kind}) no se puede leer: ${f.place}`,
   leftOut: (f, say) =>
     `${say.counted(f.entries, ENTRIES)} de esta persona no se pueden leer con este programa y quedan fuera de la tabla; evenfall check las lista.`,
+  nothingWritten:
+    'No hay nada de esta persona que escribir así: ningún valor, ninguna lectura de una serie y ninguna ronda firmada.',
   restored: (f, say) => `${say.counted(f.entries, ENTRIES)} de ${say.counted(f.persons, PERSONS)}, repuestas`,
   brought: (f, say) =>
     `${say.counted(f.added, { one: 'entrada añadida', other: 'entradas añadidas' })}, ${say.short(f.already)} ya estaban`,

@@ -2,6 +2,9 @@ import type { exchanged as english } from '../english/exchanged.js';
 import type { Reworded } from '../reworded.js';
 import { BEATS, BREATHS } from './screens/nouns.js';
 
+const READINGS = { one: 'lectura', other: 'lecturas' };
+const DAYS = { one: 'día', other: 'días' };
+
 /** As in `english/exchanged`. */
 export const exchanged: Reworded<typeof english> = {
   countedPulse: (f, say) => `${say.counted(f.n, BEATS)} en ${say.short(f.seconds)} s, por recuento`,
@@ -15,6 +18,26 @@ export const exchanged: Reworded<typeof english> = {
     `auscultación; ruidos hasta cero, fase 4 (amortiguación) = ${say.short(f.muffled)} mmHg`,
   homeSeries: 'Tomada en casa',
   ambulatorySeries: 'Por un registrador, en 24 horas',
+  homeFromTo: (f) => `Lecturas en casa, del ${f.from} al ${f.until}.`,
+  recordingFromTo: (f) => `Registro de 24 horas, del ${f.from} al ${f.until}.`,
+  byRuleSet: (f) => `Promediado según ${f.title} (${f.preset}), regla ${f.rule}.`,
+  noRuleSet: (f) =>
+    `No se eligió ningún conjunto de reglas; promediado con las reglas generales, regla ${f.rule}.`,
+  meanOfSeries: (f) => `Media ${f.mean} mmHg. ${f.rule}`,
+  noMean: (f) => `Sin media. ${f.rule}`,
+  homeMeanOf: (f, say) =>
+    `Usadas: ${say.counted(f.used, READINGS)} en ${say.counted(f.days, DAYS)}; dejadas fuera: ${say.short(f.left)}.`,
+  recordingOf: (f, say) => `Usadas: ${say.counted(f.used, READINGS)}; dejadas fuera: ${say.short(f.left)}.`,
+  dayLongMeanOf: (f, say) =>
+    `Media de 24 horas (${f.weighting}); usadas: ${say.counted(f.used, READINGS)}; dejadas fuera: ${say.short(f.left)}.`,
+  dayMeanOf: (f, say) => `Media de día, de ${say.counted(f.used, READINGS)}; ${f.by}.`,
+  nightMeanOf: (f, say) => `Media de noche, de ${say.counted(f.used, READINGS)}; ${f.by}.`,
+  dayAndNight: (f, say) =>
+    `De día ${f.day} mmHg (${say.counted(f.dayUsed, READINGS)}), de noche ${f.night} mmHg (${say.short(f.nightUsed)}); ${f.by}.`,
+  leftOutFor: (f, say) => `Fuera de la media, ${say.counted(f.readings, READINGS)}: ${f.reason}`,
+  decidedByHand: (f, say) =>
+    `Decidido a mano, dentro o fuera de la media: ${say.counted(f.readings, READINGS)}.`,
+  actNow: (f) => `Actúe ya: ${f.text}`,
   palpation: 'palpación: se notó volver el pulso',
   device: 'números leídos en la pantalla de un aparato',
   cuffIs: (f) => `Manguito: ${f.cuff}${f.scheme}`,

@@ -1,4 +1,4 @@
-import { projectChart } from '@evenfall/record';
+import { chartSeries, projectChart } from '@evenfall/record';
 import { describe, expect, test } from 'vitest';
 import {
   amending,
@@ -18,9 +18,11 @@ import { chartCsv } from '../chartCsv.js';
 import { columnOf, readChartCsv } from './readChartCsv.js';
 
 function written(all: readonly Made[], invented = false): string {
-  const chart = projectChart(all.map(({ entry }) => entry));
+  const entries = all.map(({ entry }) => entry);
+  const chart = projectChart(entries);
+  const series = chartSeries(entries, () => null);
   const about = { book: 'care', invented, person: PERSON, identity: ORLA, classIdentity: null } as const;
-  return chartCsv({ ...about, chart, agents: [WREN] });
+  return chartCsv({ ...about, chart, series, agents: [WREN] });
 }
 
 function read(text: string) {
@@ -172,7 +174,7 @@ describe('a row that cannot be read is refused by its line and heading, and the 
   test('a row that says nobody, or that was cut, does not take the file with it', () => {
     expect(places(PERSON, '')).toEqual(['2 person missing']);
     expect(bent(PERSON, '').reported).toHaveLength(5);
-    const more = read(`${TABLE}evenfall-chart-4,cut\r\n`);
+    const more = read(`${TABLE}evenfall-chart-5,cut\r\n`);
     expect(more.refused).toMatchObject([{ line: 9, code: 'contradicts', figures: { cells: 2 } }]);
     expect(more.reported).toHaveLength(6);
   });
@@ -186,9 +188,9 @@ describe('a row that cannot be read is refused by its line and heading, and the 
 
   test('what stands on any row of it stands on the file', () => {
     const [heading, first = '', ...others] = TABLE.split('\r\n');
-    expect(first).toContain('evenfall-chart-4,,');
-    const last = others.findLastIndex((line) => line.startsWith('evenfall-chart-4,,'));
-    const marked = others.with(last, (others[last] ?? '').replace('-4,,', '-3,INVENTED,'));
+    expect(first).toContain('evenfall-chart-5,,');
+    const last = others.findLastIndex((line) => line.startsWith('evenfall-chart-5,,'));
+    const marked = others.with(last, (others[last] ?? '').replace('-5,,', '-3,INVENTED,'));
     expect(read([heading, first, ...marked].join('\r\n')).notices).toEqual(['INVENTED']);
   });
 
@@ -198,10 +200,10 @@ describe('a row that cannot be read is refused by its line and heading, and the 
   });
 
   test('a newer table is refused row by row, by name', () => {
-    expect(bent('\r\nevenfall-chart-4', '\r\nevenfall-chart-5').refused).toMatchObject([
-      { field: 'schema', code: 'unknown-id', line: 2, figures: { newest: 4 } },
+    expect(bent('\r\nevenfall-chart-5', '\r\nevenfall-chart-6').refused).toMatchObject([
+      { field: 'schema', code: 'unknown-id', line: 2, figures: { newest: 5 } },
     ]);
-    expect(places('\r\nevenfall-chart-4', '\r\nevenfall-chart-2')).toEqual([]);
+    expect(places('\r\nevenfall-chart-5', '\r\nevenfall-chart-2')).toEqual([]);
   });
 
   test('the column is that of the heading', () => {

@@ -1,5 +1,13 @@
 import { type Parsed, type Refusal, type RefusalCode, refusal } from '@evenfall/clinical';
-import { type ReportedContent, type ReportedValue, refusalsOf, reportedValue, stamp } from '@evenfall/record';
+import {
+  type Identity,
+  identity,
+  type ReportedContent,
+  type ReportedValue,
+  refusalsOf,
+  reportedValue,
+  stamp,
+} from '@evenfall/record';
 import type { Reported } from '../../reading/reported.js';
 import { CSV_SCHEMA_NUMBER } from '../schemaNumber.js';
 import { readTable, type Table, type TableRecord } from './records.js';
@@ -9,12 +17,22 @@ export type ReadChartCsv = {
   /** The person whom every row is of. */
   readonly person: string;
   readonly birthDate: string | null;
+  /** Who the person is, where the table was written with that and every row says the same. */
+  readonly identity: Identity | null;
   readonly notices: readonly string[];
   /** Values as they stand, each with the entry that it was in the record that wrote it. */
-  readonly reported: readonly Reported[];
+  readonly reported: readonly FromRow[];
   readonly refused: readonly Refusal[];
   /** Rows that hold no value to take in, by why: their number. */
   readonly passedOver: Readonly<Record<string, number>>;
+};
+
+/** A value of a row. A reading of a series gives two where a pulse stands beside its pressure. */
+export type FromRow = Reported & {
+  /** The entry that it was; null where the row names none. */
+  readonly entry: string | null;
+  /** The series that it is a reading of, by the entry that first said it; null for any other value. */
+  readonly series: string | null;
 };
 
 /** Headings without which no row can be read. */
@@ -44,7 +62,7 @@ export function readChartCsv(text: string): Parsed<ReadChartCsv> {
     const refused = refusal('person', person === null ? 'missing' : 'contradicts', 'one-subject', null);
     return { ok: false, refusals: [refused] };
   }
-  const reported: Reported[] = [];
+  const reported: FromRow[] = [];
   const refused: Refusal[] = [];
   const passedOver: Record<string, number> = {};
   const pass = (why: string) => {
@@ -59,8 +77,7 @@ export function readChartCsv(text: string): Parsed<ReadChartCsv> {
       const why = passedOverBecause(row);
       if (why !== null) pass(why);
       else {
-        const one = readRow(row);
-        if (one !== null) reported.push(one);
+        reported.push(...readRow(row));
         refused.push(...row.refusals);
       }
     }
@@ -71,6 +88,7 @@ export function readChartCsv(text: string): Parsed<ReadChartCsv> {
     value: {
       person,
       birthDate: said('birthDate')[0] ?? null,
+      identity: identityIn(said),
       notices: [...new Set(said('notice').flatMap((notice) => notice.split(' ')))].filter(
         (one) => one !== '',
       ),
@@ -79,6 +97,14 @@ export function readChartCsv(text: string): Parsed<ReadChartCsv> {
       passedOver,
     },
   };
+}
+
+/** Null where the rows do not give a name and a second identifier, or do not agree about one. */
+function identityIn(said: (heading: string) => readonly string[]): Identity | null {
+  const all = (['name', 'birthDate', 'number'] as const).map((part) => [part, new Set(said(part))] as const);
+  if (all.some(([, texts]) => texts.size > 1)) return null;
+  const read = identity.safeParse(Object.fromEntries(all.map(([part, [text = null]]) => [part, text])));
+  return read.success ? read.data : null;
 }
 
 function wrongHeading(heading: TableRecord | undefined): Refusal[] {
@@ -96,8 +122,12 @@ function passedOverBecause(row: Row): string | null {
   const sign = row.text('sign');
   if (sign === 'pain' || sign === 'consciousness') return sign;
   const keys = sign !== null && Object.hasOwn(NUMBERS, sign) ? NUMBERS[sign as Sign] : null;
-  return keys?.every(([heading]) => row.text(heading) === null) ? 'withoutNumber' : null;
+  const isBlank = keys?.every(([heading]) => row.text(heading) === null) && row.text(PULSE_BESIDE) === null;
+  return isBlank ? 'withoutNumber' : null;
 }
+
+/** The heading of the pulse beside a pressure of a series, per minute. */
+const PULSE_BESIDE = 'pulse';
 
 type Sign = ReportedValue['of'];
 
@@ -115,14 +145,12 @@ const NUMBERS: Readonly<Record<Sign, readonly (readonly [heading: string, key: s
   height: [['heightCm', 'cm']],
 };
 
-function readRow(row: Row): Reported | null {
+function readRow(row: Row): FromRow[] {
   const sign = row.text('sign');
   if (sign === null || !Object.hasOwn(NUMBERS, sign)) {
     row.refuse('sign', sign === null ? 'missing' : 'unknown-id', 'choice', sign, Object.keys(NUMBERS));
-    return null;
+    return [];
   }
-  const of = sign as Sign;
-  const numbers = NUMBERS[of].map(([heading, key]) => [key, row.number(heading)] as const);
   const measuredAt = stamp.safeParse({
     at: row.text('measuredAt') ?? '',
     zone: row.text('zone') ?? 'UTC',
@@ -132,38 +160,82 @@ function readRow(row: Row): Reported | null {
     const got = row.text('measuredAt');
     row.refuse('measuredAt', got === null ? 'missing' : 'not-a-time', 'datetime', got);
   }
+  const of = sign as Sign;
+  const hasPulse = row.text(PULSE_BESIDE) !== null;
+  // A recorder may have counted a pulse where it got no pressure.
+  const hasValue = !hasPulse || NUMBERS[of].some(([heading]) => row.text(heading) !== null);
+  const value = hasValue ? valueIn(row, of, NUMBERS[of]) : null;
+  const pulse = hasPulse ? valueIn(row, 'pulse', [[PULSE_BESIDE, 'perMinute']]) : null;
+  if (!measuredAt.success || row.refusals.length > 0) return [];
+  const [entry, series] = [row.text('entry'), row.text('series')];
+  const name = series === null ? entry : nameOfReading(row, series);
+  const made = (one: ReportedValue, id: string | null): FromRow => ({
+    at: `/lines/${row.line}`,
+    content: contentOf(row, one, id),
+    measuredAt: measuredAt.data,
+    isInError: row.text('standing') === 'entered-in-error',
+    entry,
+    series,
+  });
+  return [
+    ...(value === null ? [] : [made(value, name)]),
+    ...(pulse === null ? [] : [made(pulse, name === null ? null : `${name}/pulse`)]),
+  ];
+}
+
+/**
+ * What the source calls a reading: its series and its place, so that it has the same name when the series has grown. Where
+ * two entries of a series disagree, each names its own.
+ */
+function nameOfReading(row: Row, series: string): string {
+  const named = row.text('standing') === 'contested' ? (row.text('entry') ?? series) : series;
+  return `${named}/${row.text('reading') ?? row.line}`;
+}
+
+/** The value of a sign from its headings; null, and what is wrong with it refused, for one that cannot be. */
+function valueIn(row: Row, of: Sign, headings: (typeof NUMBERS)[Sign]): ReportedValue | null {
+  const numbers = headings.map(([heading, key]) => [key, row.number(heading)] as const);
   const value = reportedValue.safeParse({ of, ...Object.fromEntries(numbers) });
-  if (!value.success && row.refusals.length === 0) {
-    for (const one of refusalsOf(value.error, { of, ...Object.fromEntries(numbers) })) {
-      const heading = NUMBERS[of].find(([, key]) => one.field === `/${key}`)?.[0] ?? 'sign';
-      row.refuse(heading, one.code, one.expected, row.text(heading), one.choices, one.figures);
-    }
+  if (value.success) return value.data;
+  if (row.refusals.length > 0) return null;
+  for (const one of refusalsOf(value.error, { of, ...Object.fromEntries(numbers) })) {
+    const heading = headings.find(([, key]) => one.field === `/${key}`)?.[0] ?? 'sign';
+    row.refuse(heading, one.code, one.expected, row.text(heading), one.choices, one.figures);
   }
-  if (!measuredAt.success || !value.success || row.refusals.length > 0) return null;
+  return null;
+}
+
+function contentOf(row: Row, value: ReportedValue, id: string | null): ReportedContent {
   const words = (heading: string) => row.text(heading)?.slice(0, LONGEST_WORDS) ?? null;
   const status = row.text('status');
-  const content: ReportedContent = {
-    value: value.data,
-    asSent: asSent(row),
+  const isOfSeries = row.text('series') !== null;
+  const settled = isOfSeries && status !== null ? settledOf(status) : status;
+  return {
+    value,
+    asSent: value.of === 'pressure' ? asSent(row) : null,
     by: words('saidBy') ?? words('agent'),
-    method: words('method'),
+    // Where a reading of a series was taken is the most that its reader must know.
+    method: isOfSeries ? placeOf(row.text('seriesOf')) : words('method'),
     site:
       [words('side'), words('cuffSite') ?? words('temperatureSite')]
         .filter((one) => one !== null)
         .join(' ') || null,
     posture: words('posture'),
     interpretation: null,
-    status: status === 'final' || status === 'preliminary' ? status : 'unknown',
+    status: settled === 'final' || settled === 'preliminary' ? settled : 'unknown',
     until: null,
     note: row.text('note')?.slice(0, LONGEST_NOTE) ?? null,
-    source: { format: 'csv', id: row.text('entry') },
+    source: { format: 'csv', id },
   };
-  return {
-    at: `/lines/${row.line}`,
-    content,
-    measuredAt: measuredAt.data,
-    isInError: row.text('standing') === 'entered-in-error',
-  };
+}
+
+function placeOf(seriesOf: string | null): string | null {
+  return seriesOf === 'home' ? 'at home' : seriesOf === 'ambulatory' ? 'over 24 hours' : null;
+}
+
+/** How far a reading of a series is settled: its status says first where it was taken. */
+function settledOf(status: string): string {
+  return status.endsWith('-preliminary') ? 'preliminary' : status === 'entered-in-error' ? status : 'final';
 }
 
 /** A pressure of three numbers as it was written, `118/62/0`: where sounds muffled has no place of its own in a value from elsewhere. */

@@ -46,7 +46,9 @@ export const handover = {
   fhir: 'Download for another system (FHIR)',
   fhirHint: 'Every value with how it was taken, and the whole record for another Evenfall.',
   csv: 'Download as a table (CSV)',
-  csvHint: 'One row for each value that was ever charted.',
+  csvHint: 'One row for each value that was ever charted, and for each reading at home or over 24 hours.',
+  nothingInTable:
+    'Nothing is in this chart yet that a table has a row for: the file would hold its headings alone.',
   withIdentity: 'With name, birth date and number',
   withIdentityHint: 'Left out unless you say so. Notes go as they were written and may name somebody.',
   inventedFile: 'The file says INVENTED.',

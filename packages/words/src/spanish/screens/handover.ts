@@ -43,7 +43,9 @@ export const handover: Reworded<typeof english> = {
   fhir: 'Descargar para otro sistema (FHIR)',
   fhirHint: 'Cada valor con cómo se tomó, y el registro entero para otro Evenfall.',
   csv: 'Descargar como tabla (CSV)',
-  csvHint: 'Una fila por cada valor registrado alguna vez.',
+  csvHint: 'Una fila por cada valor registrado alguna vez y por cada lectura en casa o de 24 horas.',
+  nothingInTable:
+    'Aún no hay nada en este registro que ocupe una fila: el fichero tendría solo sus encabezados.',
   withIdentity: 'Con nombre, fecha de nacimiento y número',
   withIdentityHint:
     'Se omiten si no lo indica. Las notas van como se escribieron y pueden nombrar a alguien.',

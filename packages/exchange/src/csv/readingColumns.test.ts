@@ -1,0 +1,129 @@
+import { chartSeries, projectChart } from '@evenfall/record';
+import Papa from 'papaparse';
+import { describe, expect, test } from 'vitest';
+import { amending, idOf, inError, type Made, ORLA, PERSON, WREN } from '../../testing/charts.js';
+import { homeWeek, recording, takenOut } from '../../testing/series.js';
+import { chartCsv } from './chartCsv.js';
+import { readChartCsv } from './read/readChartCsv.js';
+
+function tableOf(...all: Made[]): string {
+  const entries = all.map(({ entry }) => entry);
+  const series = chartSeries(entries, () => null);
+  const about = {
+    book: 'care',
+    invented: false,
+    person: PERSON,
+    identity: ORLA,
+    classIdentity: null,
+  } as const;
+  return chartCsv({ ...about, chart: projectChart(entries), series, agents: [WREN] });
+}
+
+const rowsOf = (text: string) =>
+  Papa.parse<Record<string, string>>(text, { header: true, skipEmptyLines: true }).data;
+
+describe('a series in the table', () => {
+  // Week H1 of the out-of-office handbook 19; ISH 2020 leaves the first day out (2).
+  test('is a row for each reading: when, what, that it is of home, and whether the mean has it', () => {
+    const noted = { ...(homeWeek(1).frame.content as { readings: object[] }).readings[4] };
+    const { readings } = homeWeek(1).frame.content as { readings: object[] };
+    const told = { ...noted, note: 'after, "tea"', arm: 'left', device: 'INV-1', irregular: true };
+    const rows = rowsOf(tableOf(homeWeek(1, { readings: readings.with(4, told) as never })));
+    expect(rows).toHaveLength(28);
+    expect(rows[4]).toMatchObject({
+      schema: 'evenfall-chart-5',
+      entry: idOf(1),
+      sign: 'pressure',
+      status: 'at-home',
+      standing: 'as-signed',
+      measuredAt: '2026-07-02T07:30:00.000+01:00',
+      zone: 'Europe/Lisbon',
+      systolic: '141',
+      diastolic: '88',
+      pulse: '74',
+      rule: 'home-1',
+      note: 'after, "tea"',
+      side: 'left',
+      cuffSite: 'upper-arm',
+      deviceNamed: 'INV-1',
+      irregularPulse: 'true',
+      series: idOf(1),
+      seriesOf: 'home',
+      reading: '5',
+      leftOut: 'false',
+      leftOutWhy: '',
+      // Of the whole series, and of no single reading.
+      flags: '',
+      why: '',
+      perMinute: '',
+    });
+    expect(rows.filter(({ leftOut }) => leftOut === 'true').map(({ reading, leftOutWhy }) => [reading, leftOutWhy])) // biome-ignore format: one thought
+      .toEqual(['1', '2', '3', '4'].map((place) => [place, 'dropped-day']));
+  });
+
+  test('says what a hand decided and why; a learner’s and one in error say what they are', () => {
+    const row = rowsOf(tableOf(homeWeek(1), takenOut(2, 1, 5, 'talking')))[4];
+    expect(row).toMatchObject({ leftOut: 'true', leftOutWhy: 'rejected', byHandReason: 'talking' });
+    expect(rowsOf(tableOf(homeWeek(1, { status: 'preliminary' })))[0]?.status).toBe('at-home-preliminary');
+    const wrong = rowsOf(tableOf(homeWeek(1), inError(2, 1)));
+    expect(wrong).toHaveLength(29);
+    expect(wrong[0]).toMatchObject({ status: 'entered-in-error', standing: 'entered-in-error' });
+    expect(wrong[28]).toMatchObject({ standing: 'says-entered-in-error', series: idOf(1), reading: '' });
+  });
+
+  test('of a recording has its blank numbers blank, never zero', () => {
+    const rows = rowsOf(tableOf(recording(1)));
+    expect(rows).toHaveLength(41);
+    expect(rows[0]).toMatchObject({ status: 'over-24-hours', seriesOf: 'ambulatory' });
+    expect(rows[40]).toMatchObject({ systolic: '', diastolic: '', pulse: '', leftOutWhy: 'failed' });
+  });
+});
+
+describe('the same table read', () => {
+  function read(text: string) {
+    const answered = readChartCsv(text);
+    if (!answered.ok) throw new Error(JSON.stringify(answered.refusals));
+    return answered.value;
+  }
+
+  test('gives each pressure and each pulse once, and names what has no number', () => {
+    const { reported, refused, passedOver } = read(tableOf(homeWeek(1), recording(200)));
+    expect([refused, passedOver]).toEqual([[], { withoutNumber: 1 }]);
+    expect(reported).toHaveLength(2 * 28 + 2 * 40);
+    expect(new Set(reported.map(({ content }) => content.source.id)).size).toBe(reported.length);
+    const ofHome = reported.filter(({ series }) => series === idOf(1));
+    expect(ofHome[0]).toMatchObject({
+      content: {
+        value: { of: 'pressure', systolic: 152, diastolic: 94 },
+        method: 'at home',
+        status: 'final',
+      },
+      entry: idOf(1),
+      series: idOf(1),
+    });
+    expect(ofHome[1]?.content.value).toEqual({ of: 'pulse', perMinute: 78 });
+  });
+
+  test('of a series that has grown since names each reading as before; the rows that it replaced are passed over', () => {
+    const { readings } = homeWeek(1).frame.content as { readings: never[] };
+    const first = homeWeek(1, { readings: readings.slice(0, 24) });
+    const names = (text: string) => read(text).reported.map(({ content }) => content.source.id);
+    const grown = tableOf(first, homeWeek(5, {}, amending(1)));
+    expect(read(grown).passedOver).toEqual({ replaced: 24 });
+    expect(names(grown).slice(0, 48)).toEqual(names(tableOf(first)));
+    expect(names(grown)).toHaveLength(56);
+  });
+
+  test('says who it is where the table was written so, and nobody where its rows do not agree', () => {
+    const text = tableOf(homeWeek(1));
+    expect(read(text).identity).toEqual(ORLA);
+    expect(read(text.replace(ORLA.name, 'Somebody else (invented)')).identity).toBeNull();
+    expect(read(text.replaceAll(ORLA.name, '')).identity).toBeNull();
+  });
+
+  test('refuses a bad pulse by its heading, with its row', () => {
+    const { refused, reported } = read(tableOf(homeWeek(1)).replace(',1,78,', ',1,many,'));
+    expect(refused).toMatchObject([{ line: 2, field: 'pulse', code: 'not-a-number', got: 'many' }]);
+    expect(reported).toHaveLength(54);
+  });
+});

@@ -1,8 +1,15 @@
-import type { Count, Run } from '@evenfall/clinical';
+import type { Count, Circumstances as CountCircumstances, Run } from '@evenfall/clinical';
 import type { Action, Circumstances, Instrument, Scenario } from '@evenfall/physiology';
 
-/** A count as it was made, and the second of the visit at which its window began. */
-export type Counted = { readonly startSeconds: number; readonly count: Count };
+/** What was noticed with a count; null is not said. */
+export type CountNoticed = Pick<CountCircumstances, 'rhythmFelt' | 'strength' | 'site'>;
+
+/** A count as it was made, the second of the visit at which its window began, and what was noticed; absent: nothing was said. */
+export type Counted = {
+  readonly startSeconds: number;
+  readonly count: Count;
+  readonly noticed?: CountNoticed;
+};
 
 /** What the screens kept of an exercise: the very evidence of the bedside. */
 export type Evidence = {

@@ -135,3 +135,26 @@ describe('refused, by field', () => {
     else expect(found).toEqual(expect.arrayContaining(expected));
   });
 });
+
+test('what was noticed with a count is kept beside it; of a count that was kept before, nothing is said', () => {
+  const count = { of: 'pulse', n: 20, windowSeconds: 15, clock: 'any', first: 1 };
+  const pulseOf = (more: object) => {
+    const read = parseExercise({
+      ...quiet,
+      evidence: { ...quiet.evidence, pulse: { startSeconds: 4, count, ...more } },
+    });
+    return read.ok ? read.value.evidence.pulse : read.refusals.map(({ field, code }) => `${field} ${code}`);
+  };
+  expect(pulseOf({})).toEqual({ startSeconds: 4, count: expect.objectContaining({ n: 20 }) });
+  const noticed = { rhythmFelt: 'irregular', strength: 'weak', site: null };
+  expect(pulseOf({ noticed })).toMatchObject({ startSeconds: 4, noticed });
+  expect(pulseOf({ noticed: { rhythmFelt: 'regular' } })).toMatchObject({
+    noticed: { rhythmFelt: 'regular', strength: null, site: null },
+  });
+  expect(pulseOf({ noticed: { ...noticed, rhythmFelt: 'odd' } })).toEqual([
+    '/evidence/pulse/noticed/rhythmFelt unknown-id',
+  ]);
+  expect(pulseOf({ noticed: { ...noticed, depth: 'deep' } })).toEqual([
+    '/evidence/pulse/noticed/depth unknown-field',
+  ]);
+});

@@ -2,6 +2,7 @@ import {
   type FieldReader,
   isBlank,
   type Parsed,
+  PULSE_SITES,
   parseCount,
   parseRun,
   pointer,
@@ -21,7 +22,7 @@ import {
   parseScenario,
   SOUND_INSTRUMENT,
 } from '@evenfall/physiology';
-import type { Counted, EarlierReading, Entered, Evidence, Exercise } from './exercise.js';
+import type { Counted, CountNoticed, EarlierReading, Entered, Evidence, Exercise } from './exercise.js';
 import { EXERCISE_SCHEMA, FIRST_EXERCISE_SCHEMA, NO_EVIDENCE, NOTHING_ENTERED } from './exercise.js';
 import { parseActions } from './parseActions.js';
 
@@ -276,11 +277,27 @@ function pressuresIn(reader: FieldReader): EarlierReading['entered'] {
 
 function countIn(got: unknown, at: string, refusals: Refusal[], within: Within): Counted | null {
   if (isBlank(got)) return null;
-  const reader = readFields(got, ['startSeconds', 'count'], at);
+  const reader = readFields(got, ['startSeconds', 'count', 'noticed'], at);
   const startSeconds = reader.number('startSeconds', numberIn('seconds'));
   const count = within(`${at}/count`, parseCount(reader.raw('count')));
+  const noticed = isBlank(reader.raw('noticed'))
+    ? {}
+    : { noticed: noticedIn(reader.raw('noticed'), `${at}/noticed`, refusals) };
   refusals.push(...reader.refusals);
-  return startSeconds === null || count === null ? null : { startSeconds, count };
+  return startSeconds === null || count === null ? null : { startSeconds, count, ...noticed };
+}
+
+function noticedIn(got: unknown, at: string, refusals: Refusal[]): CountNoticed {
+  const reader = readFields(got, ['rhythmFelt', 'strength', 'site'], at);
+  const choice = <T extends string>(key: string, choices: readonly T[]) =>
+    isBlank(reader.raw(key)) ? null : reader.choice<T>(key, choices, null);
+  const found = {
+    rhythmFelt: choice('rhythmFelt', ['regular', 'irregular']),
+    strength: choice('strength', ['weak', 'normal', 'strong']),
+    site: choice('site', PULSE_SITES),
+  };
+  refusals.push(...reader.refusals);
+  return found;
 }
 
 function enteredIn(got: unknown, refusals: Refusal[]): Entered {

@@ -89,9 +89,11 @@ function ratesOf({ round, apex }: PracticeDraft, inForce: InForce) {
   };
 }
 
-/** The last count that was not broken off, with when it began; null for none. */
+/** The last count that was not broken off, with when it began and what was noticed with it; null for none. */
 function countedIn({ values }: SignDraft, startSeconds: number | null): Counted | null {
   const last = values.findLast((value) => !isVoidValue(value));
   if (last?.kind !== 'count' || 'interrupted' in last.count || startSeconds === null) return null;
-  return { startSeconds, count: last.count };
+  const { count, noticed } = last;
+  const isAnything = Object.values(noticed).some((one) => one !== null);
+  return { startSeconds, count, ...(isAnything ? { noticed } : {}) };
 }

@@ -1,4 +1,5 @@
 import type { Words } from '@evenfall/words';
+import type { ReactNode } from 'react';
 import { Link } from 'wouter';
 import { useApp } from '../app/context.js';
 import { Flags } from '../parts/Flags.js';
@@ -16,20 +17,45 @@ import { useCameFrom } from './useCameFrom.js';
 
 type ShownProps = PanelProps & { readonly entry: string; readonly person: string };
 
-/** What came out: rate, range, evidence, flags, and what to do next. A slip is undone here. */
+/** What came out, and what to do next in the round. */
 export function ShownPanel({ round, sign, entry, person }: ShownProps) {
   const { words, program } = useApp();
-  const { draft, change, measure } = round;
   const cameFrom = useCameFrom(person);
+  const { missing } = standingOf(round.draft, { ...round, program });
+  // A longer count has a button of its own; who does without it goes on with what is still open.
+  const step = stepOf(missing.find((one) => one !== sign));
+  const goesOn = step !== 'review';
+  return (
+    <ShownValue
+      round={round}
+      sign={sign}
+      entry={entry}
+      next={(look) => (
+        <Link
+          href={cameFrom?.href ?? (goesOn ? nextHref(person, step) : `/people/${person}/round`)}
+          className={look}
+        >
+          {words.sentence(cameFrom !== null ? 'rest.back' : goesOn ? 'count.goOn' : 'count.toReview')}
+        </Link>
+      )}
+    />
+  );
+}
+
+type ValueProps = PanelProps & {
+  readonly entry: string;
+  /** What leads on from here, in a look: the first of what can be done, or beside a longer count. */
+  readonly next: (look: string) => ReactNode;
+};
+
+/** What came out: rate, range, evidence, flags, what else was noticed, a longer count where one is due. A slip is undone here. */
+export function ShownValue({ round, sign, entry, next }: ValueProps) {
+  const { words, program } = useApp();
+  const { draft, change, measure } = round;
   const value = draft[sign].values.find((one) => one.entry === entry);
   if (value === undefined) return null;
   const given = shownContent(draft, sign, value, { ...round, program });
   const nextSeconds = given.content.value.nextWindowSeconds;
-  const { missing } = standingOf(draft, { ...round, program });
-  // A longer count has a button of its own; who does without it goes on with what is still open.
-  const step = stepOf(missing.find((one) => one !== sign));
-  const goesOn = step !== 'review';
-
   return (
     <div className="measure measure-shown">
       <div role="status">
@@ -64,12 +90,7 @@ export function ShownPanel({ round, sign, entry, person }: ShownProps) {
               : words.sentence('count.countFor', { seconds: nextSeconds })}
           </button>
         )}
-        <Link
-          href={cameFrom?.href ?? (goesOn ? nextHref(person, step) : `/people/${person}/round`)}
-          className={nextSeconds === null ? 'button button-first button-large' : 'button button-large'}
-        >
-          {words.sentence(cameFrom !== null ? 'rest.back' : goesOn ? 'count.goOn' : 'count.toReview')}
-        </Link>
+        {next(nextSeconds === null ? 'button button-first button-large' : 'button button-large')}
       </div>
     </div>
   );

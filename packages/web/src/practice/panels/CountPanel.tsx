@@ -6,6 +6,7 @@ import { READY } from '../../round/measuring.js';
 import type { PanelProps } from '../../round/panelProps.js';
 import { ReadyPanel } from '../../round/ReadyPanel.js';
 import { RunningPanel } from '../../round/RunningPanel.js';
+import { ShownValue } from '../../round/ShownPanel.js';
 import { TappingPanel } from '../../round/TappingPanel.js';
 import { TypingPanel } from '../../round/TypingPanel.js';
 import { useInterruption } from '../../round/useInterruption.js';
@@ -31,7 +32,7 @@ type CountProps = {
   readonly onBack: () => void;
 };
 
-/** The bedside's own screen of a count, with the pulse under the finger or the chest to be watched above it. */
+/** The bedside's own screens of a count and of what came of it, with the pulse under the finger or the chest to be watched above it. */
 export function CountPanel({
   engine,
   draft,
@@ -52,16 +53,15 @@ export function CountPanel({
   const looks = useMemo(() => looksOf(draft.visit.scenario), [draft.visit.scenario]);
   const pieceAt = draft.isOnChest === true ? 'chest' : isPieceAtApex(draft.visit.actions) ? 'apex' : null;
   const back = useOwnTouch(onBack);
-  useEffect(() => {
-    if (at === 'shown') onBack();
-  }, [at, onBack]);
   if (isStale) return null;
   return (
     <div className="practice-count">
       <StepHeading text={isAtApex ? words.sentence('practice.apex') : signText(sign, words)} isUnseen />
-      <button type="button" className="button button-quiet" {...back}>
-        {words.sentence('practice.backToRoom')}
-      </button>
+      {at === 'shown' ? null : (
+        <button type="button" className="button button-quiet" {...back}>
+          {words.sentence('practice.backToRoom')}
+        </button>
+      )}
       {at === 'typing' || at === 'shown' ? null : isAtApex ? (
         <div className="count-apex">
           <ChestClose engine={engine} looks={looks} pieceAt="apex" />
@@ -76,7 +76,7 @@ export function CountPanel({
         <ChestClose engine={engine} looks={looks} pieceAt={pieceAt} />
       )}
       <div className="measure-stage">
-        <SignPanel round={round} sign={sign} />
+        <SignPanel round={round} sign={sign} onBack={onBack} />
       </div>
     </div>
   );
@@ -100,7 +100,7 @@ function useOwnTouch(act: () => void) {
   };
 }
 
-function SignPanel({ round, sign }: PanelProps) {
+function SignPanel({ round, sign, onBack }: PanelProps & { readonly onBack: () => void }) {
   const { words } = useApp();
   const { measuring } = round.draft[sign];
   switch (measuring.at) {
@@ -136,6 +136,17 @@ function SignPanel({ round, sign }: PanelProps) {
         </div>
       );
     case 'shown':
-      return null;
+      return (
+        <ShownValue
+          round={round}
+          sign={sign}
+          entry={measuring.entry}
+          next={(look) => (
+            <button type="button" className={look} onClick={onBack}>
+              {words.sentence('practice.backToRoom')}
+            </button>
+          )}
+        />
+      );
   }
 }

@@ -5,14 +5,16 @@ import { Link } from 'wouter';
 import { useApp } from '../app/context.js';
 import { Asking } from '../parts/Asking.js';
 import { SimulatedPage } from '../parts/SimulatedPage.js';
+import { FeelPanel } from '../pressure/FeelPanel.js';
 import { NumbersPanel } from '../pressure/NumbersPanel.js';
-import { withPressureAt } from '../pressure/pressureSteps.js';
+import type { PressureAt } from '../pressure/pressureDraft.js';
+import { blankReading, withPressureAt } from '../pressure/pressureSteps.js';
+import { ReadBackPanel } from '../pressure/ReadBackPanel.js';
 import { READY } from '../round/measuring.js';
 import { useWakeLock } from '../round/useWakeLock.js';
 import { useOwnScenarios } from '../scenarios/ownScenarios.js';
 import { loadAbout } from '../server/load.js';
 import { begunPractice } from './begin.js';
-import { blankFromMarks } from './blankFromMarks.js';
 import { arteryY, heldAt } from './drawing/placing.js';
 import { type Ears, FRESH_EARS, keepEars, noiseHeard, readEars } from './ears.js';
 import { devicePictures, RoomEngine } from './engine.js';
@@ -22,6 +24,7 @@ import { GiveUp } from './GiveUp.js';
 import { breathDbfs, type PieceAt } from './heardBreath.js';
 import { deviceShelf, type PracticeDraft } from './keptPractice.js';
 import { LetterKeys } from './LetterKeys.js';
+import { begunReading, type RunAt, wasFingerOn } from './markedRun.js';
 import { CountPanel } from './panels/CountPanel.js';
 import { DonePanel, Kept, TruthPanel } from './panels/DonePanel.js';
 import { EarsPanel, Loudness } from './panels/EarsPanel.js';
@@ -153,7 +156,7 @@ function Exercise({ draft, put, change, keepQuietly, forget }: ExerciseProps) {
   const [stopped, setStopped] = useState<Stopped | null>(() =>
     isOfThisPage(draft.exercise) ? null : 'reloaded',
   );
-  const [refused, setRefused] = useState<'practice.noFinger' | 'practice.notFelt' | null>(null);
+  const [refused, setRefused] = useState<Refused | null>(null);
   // Handed over, it may still be the room's, where the device's shelf was full.
   const [isKept, setKept] = useState(() =>
     store.get().kept.waiting.some(({ round }) => round === draft.exercise),
@@ -205,7 +208,11 @@ function Exercise({ draft, put, change, keepQuietly, forget }: ExerciseProps) {
 
   const atEnd = useRef(() => {});
   // What moves is drawn by the engine and kept now and then, so that a reload finds it.
-  const peak = useRef({ seconds: draft.peakSeconds, mmHg: draft.peakMmHg ?? 0 });
+  const peak = useRef<RunAt & { mmHg: number }>({
+    wentUpSeconds: draft.wentUpSeconds ?? draft.peakSeconds,
+    peakSeconds: draft.peakSeconds,
+    mmHg: draft.peakMmHg ?? 0,
+  });
   const keptAt = useRef(draft.visit.tick);
   const keepNow = useCallback(() => {
     // A visit that stands still is not written again: another tab may go on with it.
@@ -216,7 +223,8 @@ function Exercise({ draft, put, change, keepQuietly, forget }: ExerciseProps) {
         ? {
             ...was,
             visit: engine.visit.data(),
-            peakSeconds: peak.current.seconds,
+            wentUpSeconds: peak.current.wentUpSeconds,
+            peakSeconds: peak.current.peakSeconds,
             peakMmHg: peak.current.mmHg,
           }
         : was,
@@ -225,8 +233,19 @@ function Exercise({ draft, put, change, keepQuietly, forget }: ExerciseProps) {
   useEffect(() => {
     const stop = engine.subscribe(({ now }) => {
       if (engine.isAtEnd) atEnd.current();
-      if (now.cuffMmHg < FLAT_MMHG) peak.current.mmHg = 0;
-      else if (now.cuffMmHg > peak.current.mmHg) peak.current = { seconds: now.seconds, mmHg: now.cuffMmHg };
+      const { cuffMmHg, seconds } = now;
+      const was = peak.current;
+      if (cuffMmHg < FLAT_MMHG) was.mmHg = 0;
+      else if (cuffMmHg > was.mmHg) {
+        // Touches are of one run: with the cuff up from flat a new one begins.
+        const isNew = was.mmHg === 0;
+        peak.current = {
+          wentUpSeconds: isNew ? seconds : was.wentUpSeconds,
+          peakSeconds: seconds,
+          mmHg: cuffMmHg,
+        };
+        if (isNew) change((one) => (one.marks.length === 0 ? one : { ...one, marks: [] }));
+      }
     });
     const timer = window.setInterval(keepNow, KEEP_EVERY_MS);
     window.addEventListener('pagehide', keepNow);
@@ -236,7 +255,7 @@ function Exercise({ draft, put, change, keepQuietly, forget }: ExerciseProps) {
       window.removeEventListener('pagehide', keepNow);
       keepNow();
     };
-  }, [engine, keepNow]);
+  }, [engine, keepNow, change]);
 
   useEffect(() => {
     window.scrollTo(0, 0);
@@ -274,7 +293,8 @@ function Exercise({ draft, put, change, keepQuietly, forget }: ExerciseProps) {
       change((was) => ({
         ...was,
         visit: engine.visit.data(),
-        peakSeconds: peak.current.seconds,
+        wentUpSeconds: peak.current.wentUpSeconds,
+        peakSeconds: peak.current.peakSeconds,
         step: next,
       }));
       window.scrollTo(0, 0);
@@ -296,37 +316,62 @@ function Exercise({ draft, put, change, keepQuietly, forget }: ExerciseProps) {
     } else round.measure(sign, READY);
     to(sign);
   };
-  const write = (method: 'auscultation' | 'palpation') => {
-    setRefused(null);
-    let { marks } = draft;
-    if (method === 'palpation') {
-      // What no finger felt is not written down as felt, and no mark from before it stands for it.
-      const { hadFinger, first } = feltSince(engine.visit.data(), peak.current.seconds);
-      if (first === null) return setRefused(hadFinger ? 'practice.notFelt' : 'practice.noFinger');
-      marks = marks.filter((at) => at >= first.atSeconds);
-    }
+  const { felt } = draft.round.pressure;
+  const feltBefore = useRef(felt.length);
+  const open = (measuring: PressureAt) => {
+    feltBefore.current = felt.length;
     change((was) => ({
       ...was,
-      writtenFrom: peak.current.seconds,
+      writtenFrom: peak.current.peakSeconds,
       round: withPressureAt(
-        {
-          ...was.round,
-          pressure: { ...was.round.pressure, place: placeOf(was.visit) },
-        },
-        blankFromMarks(method, marks, peak.current.seconds, clock.stamp()),
+        { ...was.round, pressure: { ...was.round.pressure, place: placeOf(was.visit) } },
+        measuring,
       ),
     }));
     to('numbers');
   };
+  const refuse = (why: Refused) => {
+    setRefused(why);
+    if (step !== 'room') to('room');
+  };
+  const write = (method: 'auscultation' | 'palpation') => {
+    setRefused(null);
+    const { peakSeconds } = peak.current;
+    let { marks } = draft;
+    if (method === 'palpation') {
+      // What no finger felt is not written down as felt, and no mark from before it stands for it.
+      const { hadFinger, first } = feltSince(engine.visit.data(), peakSeconds);
+      if (first === null) return refuse(hadFinger ? 'practice.notFelt' : 'practice.noFinger');
+      marks = marks.filter((at) => at >= first.atSeconds || (peakSeconds !== null && at <= peakSeconds));
+    }
+    open(begunReading(method, marks, peak.current, engine.visit.data().actions, clock.stamp()));
+  };
+  /** Where the pulse was lost on the way up: the estimate before listening. */
+  const estimate = () => {
+    setRefused(null);
+    const { wentUpSeconds, peakSeconds } = peak.current;
+    const { actions } = engine.visit.data();
+    if (peakSeconds === null || !wasFingerOn(actions, wentUpSeconds ?? peakSeconds, peakSeconds))
+      return refuse('practice.noFingerUp');
+    open({ at: 'feel', typed: '' });
+  };
   const isReadingIn = round.draft.pressure.measuring.at === 'shown';
-  const isToRoom = round.draft.pressure.measuring.at === 'place';
+  const { at: pressureAt } = round.draft.pressure.measuring;
+  const isToRoom = pressureAt === 'place' || pressureAt === 'ready';
   useEffect(() => {
     // The screen of the reading leads on by itself, or back to the cuff where that is changed.
     if (step === 'numbers' && isReadingIn) {
       change(withReadingKept);
       to('written');
-    } else if (step === 'numbers' && isToRoom) to('room');
-  }, [step, isReadingIn, isToRoom, to, change]);
+    } else if (step === 'numbers' && isToRoom) {
+      // The estimate is written: what is pumped up from now on is another run, also where the cuff is not quite empty.
+      if (felt.length > feltBefore.current) {
+        peak.current.mmHg = 0;
+        change((was) => ({ ...was, marks: [] }));
+      }
+      to('room');
+    }
+  }, [step, isReadingIn, isToRoom, felt.length, to, change]);
   /** Taken again with the person otherwise: on another arm the cuff is put on anew. */
   const again = (arranged: Arranged) => {
     engine.visit.arrange(arranged, null, engine.secondsAt(performance.now()));
@@ -386,6 +431,7 @@ function Exercise({ draft, put, change, keepQuietly, forget }: ExerciseProps) {
             }}
             isStopped={stopped !== null}
             touch={touch}
+            peakSeconds={() => peak.current.peakSeconds}
             next={
               <RoomNext
                 draft={draft}
@@ -393,6 +439,7 @@ function Exercise({ draft, put, change, keepQuietly, forget }: ExerciseProps) {
                 refused={refused}
                 onCount={count}
                 onWrite={write}
+                onEstimate={estimate}
                 onStop={isAtEnd ? null : stopOrGoOn}
                 onDone={() => to('done')}
               />
@@ -425,10 +472,35 @@ function Exercise({ draft, put, change, keepQuietly, forget }: ExerciseProps) {
           showsSounds={showsSounds}
           onBack={toRoom}
         />
-      ) : step === 'numbers' && measuring.at === 'typing' && place !== null ? (
+      ) : step === 'numbers' && isWriting(measuring) && place !== null ? (
         <div className="measure-stage">
-          <StepHeading text={say('practice.write')} isUnseen />
-          <NumbersPanel round={round} place={place} measuring={measuring} />
+          <StepHeading
+            text={say(measuring.at === 'feel' ? 'pressure.feelTitle' : 'practice.write')}
+            isUnseen
+          />
+          {measuring.at === 'feel' ? (
+            <FeelPanel
+              round={round}
+              place={place}
+              typed={measuring.typed}
+              onFeelOnly={() => write('palpation')}
+            />
+          ) : measuring.at === 'typing' ? (
+            <NumbersPanel round={round} place={place} measuring={measuring} />
+          ) : (
+            <>
+              <ReadBackPanel round={round} place={place} measuring={measuring} />
+              <button
+                type="button"
+                className="button button-quiet"
+                onClick={() =>
+                  open(blankReading(measuring.method, { measuredAt: clock.stamp(), inflatedAt: null }))
+                }
+              >
+                {say('moments.untimed')}
+              </button>
+            </>
+          )}
           <button type="button" className="button button-quiet" onClick={toRoom}>
             {say('practice.backToRoom')}
           </button>
@@ -475,4 +547,14 @@ let ofThisPage: string | null = null;
 
 function isOfThisPage(exercise: string): boolean {
   return ofThisPage === exercise;
+}
+
+/** Why nothing was written by feel. */
+type Refused = 'practice.noFinger' | 'practice.noFingerUp' | 'practice.notFelt';
+
+type Writing = Extract<PressureAt, { at: 'feel' | 'typing' | 'reading' }>;
+
+/** Whether one of the bedside's screens of the numbers is up. */
+function isWriting(measuring: PressureAt): measuring is Writing {
+  return measuring.at === 'feel' || measuring.at === 'typing' || measuring.at === 'reading';
 }

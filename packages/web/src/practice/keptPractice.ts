@@ -33,8 +33,9 @@ export type PracticeDraft = {
   };
   /** The count at the apex, as the bedside's screens keep one of the pulse. */
   readonly apex?: SignDraft;
-  /** Moments that were marked while the cuff was let down, and its highest point before, seconds of the visit. */
+  /** Moments that were marked in the run at hand, when its cuff was flat last and when it was highest, seconds of the visit. */
   readonly marks: readonly number[];
+  readonly wentUpSeconds?: number | null;
   readonly peakSeconds: number | null;
   readonly peakMmHg?: number;
   /** The highest point before the reading that is being written, and before the one that was kept, seconds of the visit. */
@@ -44,7 +45,7 @@ export type PracticeDraft = {
   readonly runsFrom?: Readonly<Record<string, number | null>>;
   /** Whether the chest piece lies on the chest, to hear the breath. */
   readonly isOnChest?: boolean;
-  /** Whether the tape was round the arm, the cuff on it, where the pulse was lost while pumping. */
+  /** Whether the tape was round the arm, the cuff on it. */
   readonly isCuffOn: boolean;
   readonly hasMeasuredArm: boolean;
   /** Where the chest piece or the fingers are on the arm's picture; null: in the hand. */

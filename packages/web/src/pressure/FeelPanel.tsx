@@ -11,13 +11,19 @@ import { PostureHere } from './PostureHere.js';
 import { PressureKeypad } from './PressureKeypad.js';
 import { blankReading, withFelt, withPressureAt } from './pressureSteps.js';
 
-type FeelProps = { readonly round: Round; readonly place: RunPlace; readonly typed: string };
+type FeelProps = {
+  readonly round: Round;
+  readonly place: RunPlace;
+  readonly typed: string;
+  /** Begins a reading by feel alone, where more than the keypad goes with it. */
+  readonly onFeelOnly?: () => void;
+};
 
 /** The lowest pressure at which a pulse can sensibly be lost, mmHg. Source: decision of this project. */
 const LOWEST_LOST = 30;
 
 /** The pulse is felt while the cuff goes up: where it is lost says how far to pump for listening. */
-export function FeelPanel({ round, place, typed }: FeelProps) {
+export function FeelPanel({ round, place, typed, onFeelOnly }: FeelProps) {
   const { words, clock, session } = useApp();
   const input = useRef<HTMLInputElement>(null);
   const [wrong, setWrong] = useState<string | null>(null);
@@ -84,7 +90,7 @@ export function FeelPanel({ round, place, typed }: FeelProps) {
         >
           {words.sentence('pressure.withoutFeeling')}
         </button>
-        <button type="button" className="button button-quiet" onClick={byFeel}>
+        <button type="button" className="button button-quiet" onClick={onFeelOnly ?? byFeel}>
           {words.sentence('pressure.feelOnly')}
         </button>
       </div>

@@ -3,7 +3,7 @@ import { useApp } from '../app/context.js';
 import { keptText } from '../app/keptText.js';
 import { Field } from '../parts/Field.js';
 import { typedText } from '../round/measuring.js';
-import { MARKS, type Mark, type MarkOf } from './pressureDraft.js';
+import type { Mark, MarkOf } from './pressureDraft.js';
 
 type MarkRowProps = {
   readonly name: string;
@@ -28,7 +28,7 @@ export function MarkRow({ name, mark, isChosen, isTimed, wrong, onChoose, onType
         <input type="radio" name={name} checked={isChosen} onChange={onChoose} />
         <span>
           {text}
-          {isTimed && mark.atSeconds !== null ? (
+          {isTimed && mark.atSeconds !== null && mark.atSeconds >= 0 ? (
             <span className="small soft">
               {' '}
               {words.sentence('pressure.atSeconds', { seconds: mark.atSeconds })}
@@ -65,18 +65,20 @@ export function MarkRow({ name, mark, isChosen, isTimed, wrong, onChoose, onType
 
 type WhatProps = {
   readonly what: MarkOf;
+  /** What it may have been. */
+  readonly choices: readonly MarkOf[];
   readonly atSeconds: number;
   readonly onChange: (what: MarkOf) => void;
 };
 
 /** What a touch was of, where the order of the touches does not say it rightly. */
-export function WhatWasIt({ what, atSeconds, onChange }: WhatProps) {
+export function WhatWasIt({ what, choices, atSeconds, onChange }: WhatProps) {
   const { words } = useApp();
   return (
     <Field label={words.sentence('moments.whatAt', { seconds: atSeconds })}>
       {(control) => (
         <select {...control} value={what} onChange={(event) => onChange(event.target.value as MarkOf)}>
-          {MARKS.map((one) => (
+          {choices.map((one) => (
             <option key={one} value={one}>
               {words.title('mark', one)}
             </option>

@@ -25,7 +25,15 @@ import {
 } from './marks.js';
 import { PlaceLine } from './PlaceLine.js';
 import { PostureMinutes } from './PostureMinutes.js';
-import { feltFor, type Mark, type MarkOf, type RunField, reopenedReading } from './pressureDraft.js';
+import {
+  FELT_MARKS,
+  feltFor,
+  MARKS,
+  type Mark,
+  type MarkOf,
+  type RunField,
+  reopenedReading,
+} from './pressureDraft.js';
 import { withPressureAt } from './pressureSteps.js';
 import { pulseFor, toCome } from './pulseOfRuns.js';
 import { RunInput } from './RunInput.js';
@@ -178,12 +186,13 @@ export function ReadBackPanel({ round, place, measuring }: ReadBackProps) {
       <details className="more">
         <summary>{words.sentence('moments.notThese')}</summary>
         <div className="form">
-          {marks.map(({ what, atSeconds }, at) =>
-            atSeconds === null ? null : (
+          {marks.map(({ what, atSeconds, isTouch }, at) =>
+            atSeconds === null || isTouch === false ? null : (
               <WhatWasIt
                 // biome-ignore lint/suspicious/noArrayIndexKey: a mark is its place in the run
                 key={at}
                 what={what}
+                choices={measuring.method === 'palpation' ? FELT_MARKS : MARKS}
                 atSeconds={atSeconds}
                 onChange={(changed) => change((was) => withWhat(was, at, changed))}
               />

@@ -61,6 +61,22 @@ test('what the touches were of, by how many there are', () => {
   expect(marksOf(6)).toEqual(['peak', 'first sound', 'slip', 'slip', 'slip', 'last sound']);
 });
 
+test('where the opening of the valve is known no touch is of it', () => {
+  expect(marksOf(1, true)).toEqual(['first sound']);
+  expect(marksOf(2, true)).toEqual(['first sound', 'last sound']);
+  expect(marksOf(3, true)).toEqual(['first sound', 'muffled', 'last sound']);
+  expect(marksOf(4, true)).toEqual(['first sound', 'slip', 'slip', 'last sound']);
+});
+
+test('a pulse that came back while one listened is no sound, and is kept beside them', () => {
+  const named = withWhat(readBack([0, 6000, 9000, 30_000], '', '148', '140', '92'), 2, 'pulse back');
+  const { run } = readMarks(named, AROUND, RULES);
+  expect(run?.palpated).toEqual({ lostMmHg: 130, backMmHg: 140 });
+  expect(run?.moments.map(({ what }) => what)).toEqual(['first sound', 'last sound']);
+  const wrong = readMarks(withMark(named, 2, { typed: '999' }), AROUND, RULES).wrong;
+  expect([...(wrong ?? [])].map(([at, { code }]) => [at, code])).toEqual([[2, 'out-of-range']]);
+});
+
 test('times count from the first touch; a sound that was not touched has none', () => {
   expect(
     listened(listening(5000, 11_500, 36_004)).marks.map(({ what, atSeconds }) => [what, atSeconds]),

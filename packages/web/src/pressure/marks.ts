@@ -12,7 +12,7 @@ export const SAME_TOUCH_MS = 150;
 export const MOST_TOUCHES = 12;
 
 /** One more touch. One that bounced, or that comes after any run is over, changes nothing. */
-export function touched(listening: Listening, atMs: number): Listening {
+export function touched<Of extends Pick<Listening, 'touchesMs' | 'second'>>(listening: Of, atMs: number): Of {
   const { touchesMs } = listening;
   const last = touchesMs.at(-1) ?? Number.NEGATIVE_INFINITY;
   if (atMs - last < SAME_TOUCH_MS || touchesOf(listening).length >= MOST_TOUCHES) return listening;
@@ -63,8 +63,14 @@ export function takenOver(listening: Listening, atMs: number): Listening {
  * What each touch is taken to be of, by how many there are: the two sounds alone; from three on the first is the opening
  * of the valve; a fourth is muffling before the last sound. Of more than four those between are slips until somebody says
  * what they were.
+ *
+ * @param isOpened the opening of the valve is known without a touch: then none is of it, and a third is muffling
  */
-export function marksOf(count: number): readonly MarkOf[] {
+export function marksOf(count: number, isOpened = false): readonly MarkOf[] {
+  return isOpened && count > 1 ? marksOfTouches(count + 1).slice(1) : marksOfTouches(count);
+}
+
+function marksOfTouches(count: number): readonly MarkOf[] {
   if (count < 3) return (['first sound', 'last sound'] as const).slice(0, count);
   if (count === 3) return ['peak', 'first sound', 'last sound'];
   if (count === 4) return ['peak', 'first sound', 'muffled', 'last sound'];
@@ -72,21 +78,41 @@ export function marksOf(count: number): readonly MarkOf[] {
 }
 
 /** What the touches so far were asked for, while the run goes on. */
-export function askedOf(count: number): readonly MarkOf[] {
+export function askedOf(count: number, isOpened = false): readonly MarkOf[] {
+  if (isOpened) return count < 2 ? (['first sound'] as const).slice(0, count) : marksOf(count, true);
   return count < 3 ? (['peak', 'first sound'] as const).slice(0, count) : marksOf(count);
 }
 
+/** The opening of the valve, where it is known without a touch. */
+const OPENED: Mark = { what: 'peak', atSeconds: 0, isTouch: false, typed: '' };
+
+/** A run that is over, as far as it was marked. */
+type Marked = Omit<Listening, 'at' | 'session' | 'inflatedAt'> & Pick<ReadingBack, 'inflatedAt'>;
+
 /** The run is over: now the gauge is read back for each moment, on a blank face. A sound that was not touched has no time. */
-export function listened(listening: Listening): ReadingBack {
-  const { measuredAt, inflatedAt, second, fields = {} } = listening;
-  const touches = touchesOf(listening);
-  const first = touches[0]?.atMs ?? 0;
-  const touchedMarks = marksOf(touches.length).map((what, at): Mark => {
-    const { atMs, by } = touches[at] ?? { atMs: first, by: 'observer' };
-    const atSeconds = Math.round(atMs - first) / 1000;
-    return by === 'observer' ? { what, atSeconds, typed: '' } : { what, atSeconds, by, typed: '' };
-  });
-  const read = readBack(touchedMarks, false, { measuredAt, inflatedAt, fields });
+export function listened(marked: Marked): ReadingBack {
+  const { measuredAt, inflatedAt, second, fields = {}, method = 'auscultation', openedAtMs } = marked;
+  const touches = touchesOf(marked);
+  const first = openedAtMs ?? touches[0]?.atMs ?? 0;
+  const named = (of: readonly Touch[], marks: readonly MarkOf[]) =>
+    marks.map((what, at): Mark => {
+      const { atMs, by } = of[at] ?? { atMs: first, by: 'observer' };
+      const atSeconds = Math.round(atMs - first) / 1000;
+      return by === 'observer' ? { what, atSeconds, typed: '' } : { what, atSeconds, by, typed: '' };
+    });
+  const rising = touches.filter(({ atMs }) => openedAtMs !== undefined && atMs <= openedAtMs);
+  const falling = touches.slice(rising.length);
+  const touchedMarks = [
+    ...named(rising, lastIs('pulse lost', rising.length)),
+    ...(openedAtMs === undefined ? [] : [OPENED]),
+    ...named(
+      falling,
+      method === 'palpation'
+        ? firstIs('pulse back', falling.length)
+        : marksOf(falling.length, openedAtMs !== undefined),
+    ),
+  ];
+  const read = readBack(touchedMarks, false, { measuredAt, inflatedAt, fields, method });
   if (second === undefined || second.touches.length === 0) return read;
   const clocksWithinMs = Math.max(...second.touches.map(({ withinMs }) => withinMs));
   return { ...read, clocksWithinMs: Math.round(clocksWithinMs * 10) / 10 };
@@ -94,14 +120,27 @@ export function listened(listening: Listening): ReadingBack {
 
 /** The screen was left while the cuff was let down: the numbers may still be known, the times are not. */
 export function listeningBroken({ measuredAt, inflatedAt, fields = {} }: Listening): ReadingBack {
-  return readBack([], true, { measuredAt, inflatedAt, fields });
+  return readBack([], true, { measuredAt, inflatedAt, fields, method: 'auscultation' });
 }
 
-/** A reading has a first and a last sound: one that no touch was of has a place without a time. */
-function whole(marks: readonly Mark[]): readonly Mark[] {
+/** One pulse is lost in a run, and one comes back: a touch beside it is a slip until somebody says what it was. */
+function lastIs(what: MarkOf, count: number): readonly MarkOf[] {
+  return Array.from({ length: count }, (_, at) => (at === count - 1 ? what : 'slip'));
+}
+
+function firstIs(what: MarkOf, count: number): readonly MarkOf[] {
+  return Array.from({ length: count }, (_, at) => (at === 0 ? what : 'slip'));
+}
+
+/**
+ * A reading by ear has a first and a last sound, one by feel a pulse that came back: what no touch was of has a place
+ * without a time.
+ */
+function whole(marks: readonly Mark[], method: MarkedAs['method']): readonly Mark[] {
   const kept = marks.filter(({ atSeconds, typed }) => atSeconds !== null || typed !== '');
   const untimed = (what: MarkOf): Mark => ({ what, atSeconds: null, typed: '' });
   const has = (what: MarkOf) => kept.some((mark) => mark.what === what);
+  if (method === 'palpation') return has('pulse back') ? kept : [...kept, untimed('pulse back')];
   const opened = kept.findLastIndex(({ what }) => what === 'peak') + 1;
   const first = has('first sound') ? [] : [untimed('first sound')];
   const last = has('last sound') ? [] : [untimed('last sound')];
@@ -111,12 +150,11 @@ function whole(marks: readonly Mark[]): readonly Mark[] {
 function readBack(
   touchedMarks: readonly Mark[],
   areTimesVoid: boolean,
-  known: Pick<ReadingBack, 'measuredAt' | 'inflatedAt' | 'fields'>,
+  known: Pick<ReadingBack, 'measuredAt' | 'inflatedAt' | 'fields' | 'method'>,
 ): ReadingBack {
-  const marks = whole(touchedMarks);
+  const marks = whole(touchedMarks, known.method);
   return {
     at: 'reading',
-    method: 'auscultation',
     marks,
     areTimesVoid,
     reinflated: false,
@@ -125,12 +163,11 @@ function readBack(
   };
 }
 
-/** Which mark the gauge shows first: the first sound, which is remembered longest. */
+/** Which mark the gauge shows first: the first sound, which is remembered longest, or the pulse that came back. */
 export function firstToRead(marks: readonly Mark[]): number {
-  return Math.max(
-    0,
-    marks.findIndex(({ what }) => what === 'first sound'),
-  );
+  const placeOf = (of: MarkOf) => marks.findIndex(({ what }) => what === of);
+  const sound = placeOf('first sound');
+  return Math.max(0, sound === -1 ? placeOf('pulse back') : sound);
 }
 
 /** The next sound that is not read yet, after the one that the gauge shows; null when all are. */
@@ -151,7 +188,7 @@ export function withMark<Of extends MarkedAs>(marked: Of, at: number, change: Pa
 
 /** A touch was of something else than the order of the touches says. */
 export function withWhat(reading: ReadingBack, at: number, what: MarkOf): ReadingBack {
-  const marks = whole(withMark(reading, at, { what }).marks);
+  const marks = whole(withMark(reading, at, { what }).marks, reading.method);
   return { ...reading, marks, chosen: firstToRead(marks) };
 }
 
@@ -163,11 +200,14 @@ export function markedAs(marked: MarkedAs): MarkedAs {
 }
 
 /** Who marked the times of a run, where a second person marked any of them; else null. */
-export function markedByOf({ marks, clocksWithinMs }: MarkedAs, { peak, moments }: Run): RunMarkedBy | null {
+export function markedByOf(
+  { method, marks, clocksWithinMs }: MarkedAs,
+  { peak, moments }: Run,
+): RunMarkedBy | null {
   if (clocksWithinMs === undefined) return null;
   const byOf = (mark: Mark | undefined, isTimed: boolean) =>
     mark === undefined || !isTimed ? null : (mark.by ?? 'observer');
-  const sounds = marks.filter(({ what }) => what !== 'slip' && what !== 'peak');
+  const sounds = marks.filter(({ what }) => isMoment(what, method));
   const opened = marks.find(({ what, typed }) => what === 'peak' && typed.trim() !== '');
   const by = {
     peak: byOf(opened, peak !== null && peak.atSeconds !== null),
@@ -175,6 +215,12 @@ export function markedByOf({ marks, clocksWithinMs }: MarkedAs, { peak, moments 
     clocksWithinMs,
   };
   return [by.peak, ...by.moments].includes('second-person') ? by : null;
+}
+
+/** Whether a mark is a moment of its run; by ear the pulse under the finger is known beside the sounds. */
+function isMoment(what: MarkOf, method: MarkedAs['method']): boolean {
+  if (what === 'slip' || what === 'peak' || what === 'pulse lost') return false;
+  return what !== 'pulse back' || method === 'palpation';
 }
 
 /**
@@ -216,19 +262,24 @@ export type ReadMarks =
  * What is wrong stands beside the mark that it is wrong with.
  */
 export function readMarks(
-  { marks, reinflated }: MarkedAs,
+  { method, marks, reinflated }: MarkedAs,
   around: RunAround,
   rules: DeflationRules,
 ): ReadMarks {
   const placed = marks.map((mark, at) => ({ ...mark, at }));
-  const sounds = placed.filter(({ what }) => what !== 'slip' && what !== 'peak');
-  const peak = placed.find(({ what, typed }) => what === 'peak' && typed.trim() !== '');
+  const sounds = placed.filter(({ what }) => isMoment(what, method));
+  const readOf = (of: MarkOf) => placed.find(({ what, typed }) => what === of && typed.trim() !== '');
+  const [peak, lost] = [readOf('peak'), readOf('pulse lost')];
+  const back = method === 'auscultation' ? readOf('pulse back') : undefined;
   const read = parseRun(
     {
-      method: 'auscultation',
+      method,
       gaugeStepMmHg: rules.gaugeStepMmHg,
       pulsePerMinute: around.pulsePerMinute,
-      palpated: { lostMmHg: around.lostMmHg, backMmHg: null },
+      palpated: {
+        lostMmHg: lost?.typed.trim() ?? around.lostMmHg,
+        backMmHg: back?.typed.trim() ?? null,
+      },
       peak: peak === undefined ? null : { mmHg: peak.typed.trim(), atSeconds: peak.atSeconds },
       reinflated,
       moments: sounds.map(({ what, typed, atSeconds }) => ({
@@ -243,8 +294,9 @@ export function readMarks(
   const wrong = new Map<number | 'run', Refusal>();
   for (const refused of read.refusals) {
     const at = /^\/moments\/(\d+)/.exec(refused.field)?.[1];
-    const place =
-      at === undefined ? (refused.field.startsWith('/peak') ? peak?.at : undefined) : sounds[Number(at)]?.at;
+    const others = { '/peak': peak, '/palpated/lostMmHg': lost, '/palpated/backMmHg': back };
+    const other = Object.entries(others).find(([field]) => refused.field.startsWith(field))?.[1];
+    const place = at === undefined ? other?.at : sounds[Number(at)]?.at;
     const key = place ?? 'run';
     if (!wrong.has(key)) wrong.set(key, refused);
   }

@@ -67,15 +67,30 @@ export type TypedAs = {
   readonly reinflated: boolean;
 };
 
-/** What a touch while letting down was of; a `slip` was of nothing. */
-export const MARKS = ['peak', 'first sound', 'muffled', 'last sound', 'slip'] as const;
+/** What a touch in a run was of; a `slip` was of nothing. */
+export const MARKS = [
+  'peak',
+  'pulse lost',
+  'pulse back',
+  'first sound',
+  'muffled',
+  'last sound',
+  'slip',
+] as const;
 export type MarkOf = (typeof MARKS)[number];
+/** What may be marked in a run by feel: nothing was heard in it. */
+export const FELT_MARKS = ['peak', 'pulse lost', 'pulse back', 'slip'] as const;
 
 /** A moment that was marked, and the gauge that is read back for it, as text; blank is not read yet. */
 export type Mark = {
   readonly what: MarkOf;
-  /** Seconds since the first touch of its run; null where the times are void. */
+  /**
+   * Seconds since the first touch of its run, or since the valve was opened where that is known without one: then a touch
+   * on the way up lies before it. Null where the times are void.
+   */
   readonly atSeconds: number | null;
+  /** False where it is known without a touch; absent for a touch. */
+  readonly isTouch?: false;
   /** Who touched; absent for whoever measures. */
   readonly by?: MarkedByWhom;
   readonly typed: string;
@@ -92,7 +107,7 @@ export type SecondMarking = {
 
 /** A reading as it was marked in time, with the gauge read back for each moment. */
 export type MarkedAs = {
-  readonly method: 'auscultation';
+  readonly method: 'auscultation' | 'palpation';
   readonly marks: readonly Mark[];
   /** The screen was left while the cuff was let down, so that no time of it can be relied on. */
   readonly areTimesVoid: boolean;
@@ -128,6 +143,10 @@ export type PressureAt =
       readonly second?: SecondMarking;
       /** What is known beside the numbers already: how long the person stood. Absent for nothing. */
       readonly fields?: TypedAs['fields'];
+      /** By feel alone; absent for by ear. */
+      readonly method?: 'palpation';
+      /** When the letting down began, where that is known without a touch; absent where the first touch says it. */
+      readonly openedAtMs?: number;
     }
   /** The gauge of each marked moment is read back. */
   | (MarkedAs & {

@@ -1,9 +1,10 @@
 import { useEffect, useRef } from 'react';
 
-/** What a clicker, a foot pedal or a keyboard sends for "now". A pedal most often sends a letter. */
-const KEYS: readonly string[] = [' ', 'Enter', 'PageDown', 'PageUp', 'b', 'B'];
+/** What a clicker or a foot pedal sends for "now". A pedal most often sends a letter. */
+export const PEDAL_KEYS: readonly string[] = ['PageDown', 'PageUp', 'b', 'B'];
 /** Keys that a control of the page answers itself. */
 const CONTROL_KEYS: readonly string[] = [' ', 'Enter'];
+const KEYS = [...CONTROL_KEYS, ...PEDAL_KEYS];
 
 /**
  * A moment is marked by a touch anywhere, or by a key of a clicker or a pedal, with the event's own time stamp. What is

@@ -10,6 +10,8 @@ export const runTitles = {
   },
   mark: {
     peak: 'Valve opened',
+    'pulse lost': 'Pulse lost',
+    'pulse back': 'Pulse back',
     'first sound': 'First sound',
     muffled: 'Muffled',
     'last sound': 'Last sound',

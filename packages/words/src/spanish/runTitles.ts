@@ -13,6 +13,8 @@ export const runTitles: Reworded<typeof english> = {
   },
   mark: {
     peak: 'Válvula abierta',
+    'pulse lost': 'Pulso perdido',
+    'pulse back': 'Vuelve el pulso',
     'first sound': 'Primer ruido',
     muffled: 'Amortiguados',
     'last sound': 'Último ruido',

@@ -1,12 +1,19 @@
+import { inflateTo } from '@evenfall/clinical';
 import { strokeOf } from '@evenfall/physiology';
+import { NOTHING_CHOSEN } from '@evenfall/record';
 import { useRef, useState } from 'react';
-import { useApp } from '../../app/context.js';
+import { useApp, useKept } from '../../app/context.js';
+import { knownAt } from '../../pressure/pressureDraft.js';
+import { TouchArea } from '../../pressure/TouchArea.js';
+import { PEDAL_KEYS } from '../../pressure/useTouches.js';
 import { Bulb } from '../Bulb.js';
 import type { Looks } from '../drawing/looks.js';
 import { WristClose } from '../drawing/WristClose.js';
 import type { RoomEngine } from '../engine.js';
 import type { PracticeDraft } from '../keptPractice.js';
 import { LiveGauge } from '../LiveGauge.js';
+import { withTouch } from '../markedRun.js';
+import { placeOf } from '../placeOf.js';
 import { SoundStrip } from '../SoundStrip.js';
 import type { Touched } from '../touched.js';
 import { useKeys } from '../useKeys.js';
@@ -26,6 +33,7 @@ type HandsProps = {
   readonly onWrist: () => void;
   readonly isStopped: boolean;
   readonly touch: (what: Touched) => void;
+  readonly peakSeconds: () => number | null;
 };
 
 /** Gauge, bulb and valve, and what is marked while the cuff is let down. */
@@ -36,6 +44,13 @@ export function Hands(props: HandsProps) {
   const [degrees, setDegrees] = useState(() => engine.visit.snapshot().valveDegrees);
   const valve = useRef(degrees);
   const can = draft.isCuffOn && !isStopped;
+  const { marks } = draft;
+  const isByFeel = isFeelingWrist && draft.piece === null;
+  // On the way up only a pulse under the finger is touched.
+  const heard = marks.filter((at) => at > (props.peakSeconds() ?? 0));
+  const { inflation } = (useKept(({ known }) => known.inForce.value) ?? NOTHING_CHOSEN).runRules;
+  const place = placeOf(draft.visit);
+  const target = inflateTo(knownAt({ ...draft.round.pressure, place }, place), inflation).mmHg;
   const squeeze = (effort: number, atMs: number) => {
     if (!can) return;
     // To let all air out the screw stands wide open: a hand that pumps again shuts it first.
@@ -63,7 +78,7 @@ export function Hands(props: HandsProps) {
   const mark = (atMs: number) => {
     if (!can) return;
     const at = engine.secondsAt(atMs);
-    change((was) => ({ ...was, marks: [...was.marks, at] }));
+    change((was) => ({ ...was, marks: withTouch(was.marks, at) }));
   };
   useKeys((key, event) => {
     const { timeStamp, shiftKey, repeat } = event;
@@ -73,7 +88,8 @@ export function Hands(props: HandsProps) {
     else if (key === 'ArrowRight') turn(turned(valve.current, step), timeStamp);
     else if (key === 'ArrowLeft') turn(turned(valve.current, -step), timeStamp);
     else if (key === 'Home') turn(0, timeStamp);
-    else if (repeat) return false;
+    else if (repeat) return PEDAL_KEYS.includes(key);
+    else if (PEDAL_KEYS.includes(key)) mark(timeStamp);
     else if (key === 'r' || key === 'R') release(timeStamp);
     else if (key === 'm' || key === 'M') mark(timeStamp);
     else if (key === 'f' || key === 'F') onWrist();
@@ -94,6 +110,22 @@ export function Hands(props: HandsProps) {
         <Bulb onSqueeze={squeeze} />
         <Valve degrees={degrees} onTurn={turn} />
       </div>
+      {target === null ? null : (
+        <p className="room-target">
+          <strong>{say('pressure.pumpTo', { mmHg: target })}</strong>
+        </p>
+      )}
+      <TouchArea
+        count={isByFeel ? marks.length : heard.length}
+        touch={mark}
+        valve={null}
+        how={say('practice.markHow')}
+        takesFinger
+        {...(isByFeel ? { says: say('practice.markFelt') } : {})}
+      />
+      <p className="unseen" role="status">
+        {say('moments.soFar', { touches: marks.length })}
+      </p>
       <div className="room-buttons">
         <button
           type="button"
@@ -106,34 +138,13 @@ export function Hands(props: HandsProps) {
         <button
           type="button"
           className="button"
-          aria-disabled={!can}
-          onPointerDown={(event) => mark(event.timeStamp)}
-          onClick={(event) => {
-            if (event.detail === 0) mark(event.timeStamp);
-          }}
+          aria-disabled={marks.length === 0}
+          onClick={() => change((was) => ({ ...was, marks: was.marks.slice(0, -1) }))}
         >
-          {say('practice.mark')}
+          {say('moments.undo')}
         </button>
       </div>
       <p className="small soft">{say('practice.valveHint')}</p>
-      <div className="small room-marks">
-        <span role="status">
-          {draft.marks.length === 0 ? (
-            <span className="soft">{say('practice.markHint')}</span>
-          ) : (
-            say('practice.marked', { marks: draft.marks.length })
-          )}
-        </span>
-        {draft.marks.length === 0 ? null : (
-          <button
-            type="button"
-            className="button button-quiet"
-            onClick={() => change((was) => ({ ...was, marks: [] }))}
-          >
-            {say('practice.unmark')}
-          </button>
-        )}
-      </div>
       <label className="tick small">
         <input
           type="checkbox"

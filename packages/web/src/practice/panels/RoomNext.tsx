@@ -9,16 +9,19 @@ type NextProps = {
   readonly draft: PracticeDraft;
   readonly isStopped: boolean;
   /** Why nothing was written by feel. */
-  readonly refused: 'practice.noFinger' | 'practice.notFelt' | null;
+  readonly refused: 'practice.noFinger' | 'practice.noFingerUp' | 'practice.notFelt' | null;
   readonly onCount: (sign: 'pulse' | 'apex' | 'breaths') => void;
   readonly onWrite: (method: 'auscultation' | 'palpation') => void;
+  /** Where the pulse was lost on the way up is written down. */
+  readonly onEstimate: () => void;
   /** Null where the visit is at its end. */
   readonly onStop: (() => void) | null;
   readonly onDone: () => void;
 };
 
 /** What can be taken and written down, and what was so far. */
-export function RoomNext({ draft, isStopped, refused, onCount, onWrite, onStop, onDone }: NextProps) {
+export function RoomNext(props: NextProps) {
+  const { draft, isStopped, refused, onCount, onWrite, onEstimate, onStop, onDone } = props;
   const { words } = useApp();
   const say = words.sentence;
   const { entered } = exerciseOf(draft, useKept(({ known }) => known.inForce.value) ?? NOTHING_CHOSEN);
@@ -50,22 +53,29 @@ export function RoomNext({ draft, isStopped, refused, onCount, onWrite, onStop, 
       <button type="button" className="button" onClick={() => onCount('breaths')}>
         {say('practice.countBreaths')}
       </button>
-      <button
-        type="button"
-        className={isNew ? 'button button-first' : 'button'}
-        onClick={() => onWrite('auscultation')}
-      >
-        {say('practice.write')}
+      <button type="button" className="button" onClick={onEstimate}>
+        {say('practice.writeLost')}
       </button>
       <button type="button" className="button" onClick={() => onWrite('palpation')}>
         {say('practice.writeFelt')}
+      </button>
+      <button
+        type="button"
+        className={isNew ? 'button button-first room-write' : 'button room-write'}
+        onClick={() => onWrite('auscultation')}
+      >
+        {say('practice.write')}
       </button>
       {onStop === null ? null : (
         <button type="button" className="button" onClick={onStop}>
           {say(isStopped ? 'practice.goOnNow' : 'practice.stop')}
         </button>
       )}
-      <button type="button" className={isReady ? 'button button-first' : 'button'} onClick={onDone}>
+      <button
+        type="button"
+        className={isReady ? 'button button-first room-finish' : 'button room-finish'}
+        onClick={onDone}
+      >
         {say('practice.finish')}
       </button>
       {refused === null ? null : (

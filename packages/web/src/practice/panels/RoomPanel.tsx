@@ -23,6 +23,8 @@ type RoomProps = {
   readonly onShowSounds: (shows: boolean) => void;
   readonly isStopped: boolean;
   readonly touch: (what: Touched) => void;
+  /** When the cuff was highest in the run at hand, seconds of the visit. */
+  readonly peakSeconds: () => number | null;
   /** What can be done next, below the place. */
   readonly next: ReactNode;
 };

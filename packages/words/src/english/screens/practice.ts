@@ -153,22 +153,23 @@ export const practice = {
   valveHint:
     'To turn the valve drag round it, or touch − and +. The wheel and the left and right arrow keys turn it too.',
   release: 'Let all air out',
-  mark: 'Mark this moment',
-  marked: (f: { marks: number }, say: Say) => `${say.counted(f.marks, MOMENTS)} marked`,
-  markHint: 'At the first and at the last sound: the debrief shows your marks beside the sounds.',
-  unmark: 'Forget the marks',
+  markHow: 'Touch here, or press M, a clicker or a pedal. Afterwards the gauge is read back for each.',
+  markFelt: 'Touch where the pulse is lost, and where it is back',
   sounds: 'Sounds, as they come',
   soundsLegend: 'A stroke is a sound, as tall as it is loud. One with a cup on top is muffled.',
   keys: 'Keys',
   more: 'Sound and keys',
   keysAre:
-    'Space squeezes, Shift and Space half as much. Left and right arrows turn the valve, and with the chest piece chosen in the picture they move that; Home shuts the valve. R lets all air out. F fingers on the wrist, M marks a moment, P stops and goes on.',
+    'Space squeezes, Shift and Space half as much. Left and right arrows turn the valve, and with the chest piece chosen in the picture they move that; Home shuts the valve. R lets all air out. F fingers on the wrist, M marks a moment, as a clicker or a pedal does, P stops and goes on.',
   countPulse: 'Count the pulse',
   countBreaths: 'Count the breaths',
   write: 'Write the pressure',
   writeFelt: 'Write it by feel',
+  writeLost: 'Write where the pulse was lost',
   noFinger:
     'No finger lay on the wrist while the cuff came down: nothing was felt. Feel the wrist, pump up and let down again.',
+  noFingerUp:
+    'No finger lay on the wrist while the cuff went up: no pulse was felt that could be lost. Feel the wrist and pump up.',
   notFelt: 'The pulse has not come back under the fingers yet: nothing was felt that could be written.',
   whatNext: 'What next?',
   nothingWritten: 'Nothing is written down yet.',
@@ -245,5 +246,3 @@ export const practice = {
   forth5: '5 s forth',
   another: 'Another person',
 } as const;
-
-const MOMENTS = { one: 'moment', other: 'moments' };

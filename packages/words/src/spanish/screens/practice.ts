@@ -2,7 +2,6 @@ import type { practice as english } from '../../english/screens/practice.js';
 import type { Reworded } from '../../reworded.js';
 
 const YEARS = { one: 'año', other: 'años' };
-const MOMENTS = { one: 'momento marcado', other: 'momentos marcados' };
 
 /** Como en `english/screens/practice`. */
 export const practice: Reworded<typeof english> = {
@@ -149,22 +148,23 @@ export const practice: Reworded<typeof english> = {
   valveHint:
     'Para girar la válvula, arrástrela en círculo o toque − y +. La rueda y las flechas izquierda y derecha también la giran.',
   release: 'Soltar todo el aire',
-  mark: 'Marcar este momento',
-  marked: (f, say) => `${say.counted(f.marks, MOMENTS)}`,
-  markHint: 'En el primer ruido y en el último: el análisis muestra sus marcas junto a los ruidos.',
-  unmark: 'Olvidar las marcas',
+  markHow: 'Toque aquí, o pulse M, un pulsador o un pedal. Después se lee el manómetro de cada uno.',
+  markFelt: 'Toque donde el pulso desaparece y donde vuelve',
   sounds: 'Los ruidos, según vienen',
   soundsLegend: 'Cada trazo es un ruido, tan alto como fuerte. Si lleva una copa encima, es apagado.',
   keys: 'Teclas',
   more: 'Sonido y teclas',
   keysAre:
-    'Espacio aprieta, Mayúsculas y espacio la mitad. Las flechas izquierda y derecha giran la válvula y, con la campana elegida en el dibujo, mueven esta; Inicio cierra la válvula. R suelta todo el aire. F dedos en la muñeca, M marca un momento, P para y sigue.',
+    'Espacio aprieta, Mayúsculas y espacio la mitad. Las flechas izquierda y derecha giran la válvula y, con la campana elegida en el dibujo, mueven esta; Inicio cierra la válvula. R suelta todo el aire. F dedos en la muñeca, M marca un momento, igual que un pulsador o un pedal, P para y sigue.',
   countPulse: 'Contar el pulso',
   countBreaths: 'Contar las respiraciones',
   write: 'Escribir la presión',
   writeFelt: 'Escribirla por palpación',
+  writeLost: 'Escribir dónde desapareció el pulso',
   noFinger:
     'Ningún dedo estaba en la muñeca mientras bajaba el manguito: no se palpó nada. Palpe la muñeca, infle y suelte otra vez.',
+  noFingerUp:
+    'Ningún dedo estaba en la muñeca mientras subía el manguito: no se palpó ningún pulso que perder. Palpe la muñeca e infle.',
   notFelt: 'El pulso aún no ha vuelto bajo los dedos: no se palpó nada que escribir.',
   whatNext: '¿Qué sigue?',
   nothingWritten: 'Todavía no hay nada escrito.',

@@ -71,6 +71,11 @@ export const AUDIO_FIGURES = figures({
   knockDbfs: decision(-24, 'dBFS', 'tube knocked by the bulb', OWN),
   knockHz: decision(230, 'Hz', 'centre of that', OWN),
 
+  pulseTapDbfs: decision(-30, 'dBFS', 'a usual pulse under the finger, where it is wanted heard: soft', OWN),
+  pulseTapHz: decision(80, 'Hz', 'centre of that tap', OWN),
+  pulseTapAttackMs: decision(10, 'ms', 'how fast it begins', OWN),
+  pulseTapDecayMs: decision(30, 'ms', 'how fast it fades', OWN),
+
   roomAtSixtyDbfs: decision(
     -70,
     'dBFS RMS',

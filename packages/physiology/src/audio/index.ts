@@ -7,6 +7,7 @@ export { amplitudeOfLevel, gainOfDb } from './level.js';
 export { limiterCurve } from './limiter.js';
 export { asLoop } from './loop.js';
 export { CHECK_EVERY_SECONDS, CHECK_LEVELS_DB, loudnessCheck } from './loudnessCheck.js';
+export { pulseTap } from './pulseTap.js';
 export { type Rendering, type RunOptions, renderRun } from './renderRun.js';
 export { roomDbfs, roomNoise } from './room.js';
 export { voiceOf } from './voice.js';

@@ -27,7 +27,7 @@ import { LetterKeys } from './LetterKeys.js';
 import { begunReading, type RunAt, wasFingerOn } from './markedRun.js';
 import { CountPanel } from './panels/CountPanel.js';
 import { DonePanel, Kept, TruthPanel } from './panels/DonePanel.js';
-import { EarsPanel, Loudness } from './panels/EarsPanel.js';
+import { EarsPanel, Loudness, Tick } from './panels/EarsPanel.js';
 import { RoomNext } from './panels/RoomNext.js';
 import { RoomPanel } from './panels/RoomPanel.js';
 import { ShowPanel } from './panels/ShowPanel.js';
@@ -161,6 +161,7 @@ function Exercise({ draft, put, change, keepQuietly, forget }: ExerciseProps) {
   const [isKept, setKept] = useState(() =>
     store.get().kept.waiting.some(({ round }) => round === draft.exercise),
   );
+  const [hearsPulse, setHearsPulse] = useState(() => readEars(deviceShelf())?.hearsPulse ?? false);
   const [showsSounds, setShowsSounds] = useState(draft.wasShown);
   const { step } = draft;
   const isLive = step !== 'done';
@@ -424,6 +425,7 @@ function Exercise({ draft, put, change, keepQuietly, forget }: ExerciseProps) {
             draft={draft}
             change={change}
             showsSounds={showsSounds}
+            hearsPulse={hearsPulse}
             onShowSounds={(shows) => {
               setShowsSounds(shows);
               // Once seen, it stays said in the result.
@@ -451,6 +453,15 @@ function Exercise({ draft, put, change, keepQuietly, forget }: ExerciseProps) {
               {!hasSoundHere() ? null : sound.isOn ? (
                 <>
                   <Loudness share={sound.loudness} onChange={sound.setLoudness} />
+                  <Tick
+                    text={say('practice.hearPulse')}
+                    isOn={hearsPulse}
+                    onTick={(isOn) => {
+                      setHearsPulse(isOn);
+                      const shelf = deviceShelf();
+                      keepEars(shelf, { ...(readEars(shelf) ?? FRESH_EARS), hearsPulse: isOn });
+                    }}
+                  />
                   <button type="button" className="button button-quiet" onClick={sound.turnOff}>
                     {say('practice.soundOff')}
                   </button>
@@ -470,6 +481,7 @@ function Exercise({ draft, put, change, keepQuietly, forget }: ExerciseProps) {
           sign={step === 'apex' ? 'pulse' : step}
           isAtApex={step === 'apex'}
           showsSounds={showsSounds}
+          hearsPulse={hearsPulse}
           onBack={toRoom}
         />
       ) : step === 'numbers' && isWriting(measuring) && place !== null ? (

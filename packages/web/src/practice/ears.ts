@@ -2,7 +2,11 @@ import type { Aids } from '@evenfall/record';
 import type { PracticeDraft, PracticeShelf } from './keptPractice.js';
 
 /** What was said of the ears on this device. */
-export type Ears = Pick<PracticeDraft, 'aids' | 'thresholdDb'> & { readonly showsSounds: boolean };
+export type Ears = Pick<PracticeDraft, 'aids' | 'thresholdDb'> & {
+  readonly showsSounds: boolean;
+  /** Whether a pulse under the finger is heard as well, softly; absent for not. */
+  readonly hearsPulse?: boolean;
+};
 
 export const NO_AIDS: Aids = {
   hasHearingAid: false,

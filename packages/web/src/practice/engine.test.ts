@@ -221,3 +221,30 @@ test('with the chest piece at the apex the heart is planned ahead, the cuff empt
   run(2);
   expect(Math.max(...planned)).toBe(0);
 });
+
+test('a pulse under the finger is planned where it is wanted heard, and not otherwise', () => {
+  const { engine, run } = room(16);
+  const planned = new Set<string>();
+  engine.setPlayer({
+    clock: { isRunning: false, visitSeconds: 0 },
+    aheadSeconds: 0.5,
+    start: () => {},
+    stop: () => {},
+    plan: (events: readonly object[]) => {
+      for (const one of events) planned.add('isFelt' in one ? `pulse ${one.isFelt}` : 'sound');
+    },
+    setAir: () => {},
+    breathe: () => {},
+    endBreath: () => {},
+  } as unknown as SoundPlayer);
+  engine.start();
+  run(2);
+  expect([...planned]).toEqual([]);
+  engine.hearPulse(true);
+  run(3);
+  expect([...planned]).toEqual(['pulse true']);
+  planned.clear();
+  engine.hearPulse(false);
+  run(2);
+  expect([...planned]).toEqual([]);
+});

@@ -43,6 +43,7 @@ export class RoomEngine {
   private player: SoundPlayer | null = null;
   private breathDbfs: (depth: number) => number | null = () => null;
   private hasWheeze = false;
+  private hearsPulse = false;
   /** The breath that was looked at last. */
   private breath = -1;
 
@@ -124,6 +125,11 @@ export class RoomEngine {
     this.player?.endBreath();
   }
 
+  /** Whether each pulse under the finger is heard, too, from now on: softly, for whoever wants it. */
+  hearPulse(isOn: boolean): void {
+    this.hearsPulse = isOn;
+  }
+
   /** Lets so much time of the visit go by at once, up to its end. */
   skip(seconds: number): void {
     const was = this.isRunning;
@@ -171,9 +177,13 @@ export class RoomEngine {
     const { player } = this;
     if (player === null || !this.isRunning) return;
     const now = this.visit.snapshot();
-    player.plan(
-      now.cuffMmHg > 1 || now.isAtApex ? this.visit.ahead(player.aheadSeconds + MARGIN_SECONDS) : [],
-    );
+    const isHeard = now.cuffMmHg > 1 || now.isAtApex;
+    const { sounds, heart, felt } =
+      isHeard || this.hearsPulse
+        ? this.visit.eventsAhead(player.aheadSeconds + MARGIN_SECONDS)
+        : NOTHING_AHEAD;
+    const pulses = this.hearsPulse ? felt.filter(({ isFelt }) => isFelt) : [];
+    player.plan([...(isHeard ? [...sounds, ...heart] : []), ...pulses]);
     player.setAir('valve', now.outflowMlPerSecond);
     player.setAir('pump', now.isSqueezing ? PUMPED_ML_PER_SECOND : 0);
     this.breathe(player);
@@ -196,6 +206,7 @@ export class RoomEngine {
 
 /** Known ahead for a picture longer than is asked, so that a picture that comes late leaves no sound out, seconds. */
 const MARGIN_SECONDS = 0.1;
+const NOTHING_AHEAD = { sounds: [], heart: [], felt: [] };
 /** A breath that began longer ago than this is not begun in its middle, seconds. */
 const LATE_BREATH_SECONDS = 0.3;
 /** A sound so far under a normal ear's threshold in the quiet is nothing that could be hidden, dB. */

@@ -136,9 +136,14 @@ export class Visit {
 
   /** The sounds that come within some seconds if the hands stay as they are. The visit itself stays where it is. */
   ahead(seconds: number): readonly (SoundEvent | HeartSound)[] {
-    const toTick = this.rig.tick + Math.ceil(seconds * TICKS_PER_SECOND);
-    const { sounds, heart } = this.rig.copy().advance(toTick, this.coming);
+    const { sounds, heart } = this.eventsAhead(seconds);
     return [...sounds, ...heart];
+  }
+
+  /** What comes within some seconds if the hands stay as they are, pulses under the finger among it. */
+  eventsAhead(seconds: number): RigEvents {
+    const toTick = this.rig.tick + Math.ceil(seconds * TICKS_PER_SECOND);
+    return this.rig.copy().advance(toTick, this.coming);
   }
 
   /**

@@ -1,5 +1,5 @@
 import type { SoundEvent } from '@evenfall/physiology';
-import { loudnessCheck, voiceOf } from '@evenfall/physiology/audio';
+import { loudnessCheck, pulseTap, voiceOf } from '@evenfall/physiology/audio';
 import { expect, test } from 'vitest';
 import type { Clock } from './audioClock.js';
 import { LOUDNESS, SoundPlayer, warmUp } from './player.js';
@@ -110,6 +110,19 @@ test('the two sounds of a beat of the heart are both played, neither of them twi
   const [first, second] = started;
   expect(first?.samples).toEqual(voiceOf(events[0] as (typeof events)[0], 5, { rate: RATE }));
   expect(second?.samples).not.toEqual(first?.samples);
+});
+
+test('a pulse that is wanted heard is played at its instant, beside the sound of its beat', () => {
+  const { card, started } = fakeCard();
+  const player = new SoundPlayer(card, { seed: 5 });
+  const pulse = { beat: 7, atSeconds: 30.2, strength: 0.6, isFelt: true };
+  player.start(30);
+  player.plan([at(7, 30.15), pulse]);
+  player.plan([at(7, 30.15), pulse]);
+  expect(started.map((one) => one.at)).toEqual(
+    [30.15, 30.2].map((seconds) => player.clock.cardTimeOf(seconds)),
+  );
+  expect(started[1]?.samples).toEqual(pulseTap(0.6, { rate: RATE }));
 });
 
 test('it starts low', () => {

@@ -1,4 +1,4 @@
-import type { HeartSound, SoundEvent } from '@evenfall/physiology';
+import type { FeltPulse, HeartSound, SoundEvent } from '@evenfall/physiology';
 import {
   AIR_SOUNDS,
   type AirSound,
@@ -13,6 +13,7 @@ import {
   contactNoise,
   gainOfDb,
   loudnessCheck,
+  pulseTap,
   roomNoise,
   type VoiceOptions,
   voiceOf,
@@ -137,7 +138,7 @@ export class SoundPlayer {
       const due = this.clock.cardTimeOf(event.atSeconds);
       if (event.atSeconds < this.startedAt || due < now - LATEST_SECONDS) continue;
       const at = Math.max(due, now);
-      const buffer = bufferOf(this.card, voiceOf(event, this.options.seed, this.voiceOptions));
+      const buffer = bufferOf(this.card, this.samplesOf(event));
       if (buffer === null) continue;
       this.planned.set(
         name,
@@ -145,6 +146,12 @@ export class SoundPlayer {
       );
       if (at > due) this.lateCount += 1;
     }
+  }
+
+  private samplesOf(event: Planned): Float32Array {
+    return 'isFelt' in event
+      ? pulseTap(event.strength, this.voiceOptions)
+      : voiceOf(event, this.options.seed, this.voiceOptions);
   }
 
   /** A touch of chest piece or tube, now; `index` tells one from the next. */
@@ -267,11 +274,12 @@ export class SoundPlayer {
   }
 }
 
-/** A sound at the elbow or of the heart. */
-type Planned = SoundEvent | HeartSound;
+/** A sound at the elbow or of the heart, or a pulse under the finger that is wanted heard. */
+type Planned = SoundEvent | HeartSound | FeltPulse;
 
-/** A beat has one sound at the elbow, and two at the apex. */
+/** A beat has one sound at the elbow, two at the apex, and one pulse. */
 function nameOf(event: Planned): string {
+  if ('isFelt' in event) return `pulse ${event.beat}`;
   return 'heart' in event ? `${event.heart} ${event.beat}` : `${event.beat}`;
 }
 

@@ -4,9 +4,20 @@ import type { RoomEngine } from '../engine.js';
 import { Fingertips } from './Fingertips.js';
 import { type Looks, looksClass } from './looks.js';
 
+type WristProps = {
+  readonly engine: RoomEngine;
+  readonly looks: Looks;
+  /** Whether each pulse is heard as well, softly: somebody asked for it. */
+  readonly isHeard?: boolean;
+};
+
 /** The wrist from close by, under three fingertips: the pulse swells beneath them, and a device that can push back does. */
-export function WristClose({ engine, looks }: { readonly engine: RoomEngine; readonly looks: Looks }) {
+export function WristClose({ engine, looks, isHeard = false }: WristProps) {
   const { words } = useApp();
+  useEffect(() => {
+    engine.hearPulse(isHeard);
+    return () => engine.hearPulse(false);
+  }, [engine, isHeard]);
   const ring = useRef<SVGEllipseElement>(null);
   useEffect(
     () =>

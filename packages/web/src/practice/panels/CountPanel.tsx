@@ -29,6 +29,7 @@ type CountProps = {
   /** The pulse is counted at the heart's apex, and `round` keeps it there. */
   readonly isAtApex?: boolean;
   readonly showsSounds: boolean;
+  readonly hearsPulse: boolean;
   readonly onBack: () => void;
 };
 
@@ -40,6 +41,7 @@ export function CountPanel({
   sign,
   isAtApex = false,
   showsSounds,
+  hearsPulse,
   onBack,
 }: CountProps) {
   const { words, session } = useApp();
@@ -70,7 +72,7 @@ export function CountPanel({
         </div>
       ) : sign === 'pulse' ? (
         <div className="count-wrist">
-          <WristClose engine={engine} looks={looks} />
+          <WristClose engine={engine} looks={looks} isHeard={hearsPulse} />
         </div>
       ) : (
         <ChestClose engine={engine} looks={looks} pieceAt={pieceAt} />

@@ -87,6 +87,11 @@ export function EarsPanel({ ears, done, onDone }: EarsProps) {
           isOn={now.showsSounds}
           onTick={(showsSounds) => setNow((was) => ({ ...was, showsSounds }))}
         />
+        <Tick
+          text={say('practice.hearPulse')}
+          isOn={now.hearsPulse ?? false}
+          onTick={(hearsPulse) => setNow((was) => ({ ...was, hearsPulse }))}
+        />
       </fieldset>
       <button type="button" className="button button-first button-large" onClick={() => void comeIn()}>
         {heard === null && now.thresholdDb === null ? say('practice.comeIn') : done}
@@ -126,7 +131,8 @@ export function Loudness({
   );
 }
 
-function Tick(props: {
+/** A switch of what is heard or shown. */
+export function Tick(props: {
   readonly text: string;
   readonly isOn: boolean;
   readonly onTick: (isOn: boolean) => void;

@@ -30,6 +30,7 @@ type HandsProps = {
   readonly onShowSounds: (shows: boolean) => void;
   readonly looks: Looks;
   readonly isFeelingWrist: boolean;
+  readonly hearsPulse: boolean;
   readonly onWrist: () => void;
   readonly isStopped: boolean;
   readonly touch: (what: Touched) => void;
@@ -100,7 +101,7 @@ export function Hands(props: HandsProps) {
     <div className="room-hands">
       <div className="room-gauge">
         <LiveGauge engine={engine} />
-        {isFeelingWrist ? <WristClose engine={engine} looks={looks} /> : null}
+        {isFeelingWrist ? <WristClose engine={engine} looks={looks} isHeard={props.hearsPulse} /> : null}
       </div>
       <p className="room-bare small" role="status" hidden={draft.isCuffOn}>
         {say('practice.noCuff')}

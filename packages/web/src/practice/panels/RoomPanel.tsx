@@ -22,6 +22,8 @@ type RoomProps = {
   readonly showsSounds: boolean;
   readonly onShowSounds: (shows: boolean) => void;
   readonly isStopped: boolean;
+  /** Whether a pulse under the finger is heard, too. */
+  readonly hearsPulse: boolean;
   readonly touch: (what: Touched) => void;
   /** When the cuff was highest in the run at hand, seconds of the visit. */
   readonly peakSeconds: () => number | null;

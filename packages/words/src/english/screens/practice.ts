@@ -74,6 +74,7 @@ export const practice = {
   amplified: 'An amplified stethoscope',
   loudspeaker: 'Loudspeaker instead of headphones: higher voices, marked in the result',
   showSounds: 'Show the sounds, marked in the result',
+  hearPulse: 'Hear each pulse under the finger softly, too',
   noSound: 'Without sound',
   noSoundHere: 'This device plays no sound. The sounds can be shown.',
   withSound: 'Come in',

@@ -71,6 +71,7 @@ export const practice: Reworded<typeof english> = {
   amplified: 'Un estetoscopio amplificado',
   loudspeaker: 'Altavoz en vez de auriculares: voces más agudas, marcado en el resultado',
   showSounds: 'Mostrar los ruidos, marcado en el resultado',
+  hearPulse: 'Oír además, suave, cada pulso bajo el dedo',
   noSound: 'Sin sonido',
   noSoundHere: 'Este dispositivo no hace sonar nada. Los ruidos se pueden mostrar.',
   withSound: 'Entrar',

@@ -12,8 +12,18 @@ const SLOWER = 4;
 const AIM_SOUND_MS = 1;
 /** A step of the model, ms: what is drawn is never nearer to it. */
 const TICK_MS = 5;
-const STROKES = 5;
-const LISTEN_MS = 35_000;
+/** A visit is kept every second; sounds are handed over so long before they are heard, at most. */
+const KEPT_MS = 2000;
+const AHEAD_MS = 1500;
+/** The clock of a sound card moves on by so much at once, ms. */
+const CARD_STEP_MS = 12;
+/** Pumped up well over the systolic of this person; a stroke of an ordinary hand is at most 15 mmHg. */
+const STROKES = 14;
+/** Let down until the sounds are well under way: so long, and at least so many of them. */
+const LISTEN_MS = 40_000;
+const LEAST_SOUNDS = 15;
+/** Steps of the valve: some 2 to 3 mmHg a second. */
+const TURNS = 7;
 
 const dist = join(root, 'packages', 'web', 'dist');
 if (!readdirSync(join(dist, 'assets')).some((name) => name.startsWith('practicePages-')))
@@ -50,9 +60,9 @@ await page.getByRole('button', { name: /Come in/ }).click();
 await page.locator('.room-tab-arm').click();
 await page
   .locator('.room-cuff')
-  .filter({ hasText: /^adult$/ })
+  .filter({ hasText: /^adult\b/ })
   .click();
-await page.getByRole('button', { name: 'Put it on the arm' }).click();
+await page.getByRole('button', { name: 'Put the chest piece on' }).click();
 const session = await page.context().newCDPSession(page);
 await session.send('Emulation.setCPUThrottlingRate', { rate: SLOWER });
 await page.locator('.bulb').focus();
@@ -60,7 +70,7 @@ for (let stroke = 0; stroke < STROKES; stroke++) {
   await page.keyboard.press('Space');
   await page.waitForTimeout(420);
 }
-for (let turn = 0; turn < 16; turn++) await page.keyboard.press('ArrowRight');
+for (let turn = 0; turn < TURNS; turn++) await page.keyboard.press('ArrowRight');
 await page.evaluate(() => {
   window.starts.length = 0;
   window.watch();
@@ -80,7 +90,8 @@ remove();
 const { visit } = JSON.parse(kept);
 const squeezes = visit.actions.filter(({ kind }) => kind === 'squeeze').length;
 const rig = startRig(makePerson(visit.scenario, visit.seed), visit.circumstances, visit.instrument);
-const { sounds } = rig.advance(visit.tick, visit.actions);
+// What was handed over last lies ahead of what is kept: the hands are still by then.
+const { sounds } = rig.advance(visit.tick + (AHEAD_MS + KEPT_MS) / TICK_MS, visit.actions);
 // The offset between card and visit is one number: each sound is held against it by its nearest neighbour in the model.
 const model = sounds.map(({ atSeconds }) => atSeconds);
 const planned = starts.map(({ when }) => when);
@@ -94,17 +105,19 @@ const gaps = moving.slice(1).map(({ ms }, at) => ms - moving[at].ms);
 // By the clock of the sound card, which the visit goes by. The picture furthest ahead says how the two lie.
 const ahead = Math.max(...moving.map(({ cardMs, tick }) => tick * 5 - cardMs));
 const behind = moving.map(({ cardMs, tick }) => ahead + cardMs - tick * 5);
+// Never more than the frame that it was drawn in, or the one before it: beyond that only what the two clocks step by.
+const over = behind.slice(1).map((ms, at) => ms - Math.max(gaps[at], gaps[at - 1] ?? 0));
 const [frame, long] = [quantile(gaps, 0.5), quantile(gaps, 0.99)];
 console.log(
-  `${moving.length} pictures, median ${frame.toFixed(1)} ms apart, 99 in 100 under ${long.toFixed(1)} ms; needle behind the model: median ${quantile(behind, 0.5).toFixed(1)} ms, 99 in 100 under ${quantile(behind, 0.99).toFixed(1)} ms`,
+  `${moving.length} pictures, median ${frame.toFixed(1)} ms apart, 99 in 100 under ${long.toFixed(1)} ms; needle behind the model: median ${quantile(behind, 0.5).toFixed(1)} ms, 99 in 100 under ${quantile(behind, 0.99).toFixed(1)} ms; beyond its own frame at worst ${Math.max(0, ...over).toFixed(1)} ms (of which clocks step ${TICK_MS + CARD_STEP_MS} ms)`,
 );
 console.log(`${squeezes} of ${STROKES} squeezes in the log`);
 if (
-  starts.length < 5 ||
+  starts.length < LEAST_SOUNDS ||
   late > 0 ||
   Math.max(...errors) > AIM_SOUND_MS ||
   squeezes !== STROKES ||
-  quantile(behind, 0.99) > long + TICK_MS
+  Math.max(...over) > TICK_MS + CARD_STEP_MS
 )
   process.exitCode = 1;
 

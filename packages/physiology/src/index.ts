@@ -22,7 +22,7 @@ export { BLADDER_ARMS, bladderFor, sizeBias, sizesTooSmall } from './circumstanc
 export { gaugeFor, gaugeLagSeconds } from './cuff/gauge.js';
 export { strokeOf } from './cuff/hand.js';
 export type { Bladder, Instrument } from './cuff/instrument.js';
-export { BLADDERS, SOUND_INSTRUMENT } from './cuff/instrument.js';
+export { BLADDERS, SOUND_INSTRUMENT, withAnotherGauge } from './cuff/instrument.js';
 export { instrumentFor } from './cuff/instrumentFor.js';
 export { cosineOfTurns, sineOfTurns } from './exact/circle.js';
 export { exp, log, power } from './exact/exponential.js';

@@ -16,6 +16,11 @@ export type Instrument = {
   readonly valveExponent: number;
 };
 
+/** The same with another gauge and its hose in place of these: it stands at zero, shows what there is, and holds the air. */
+export function withAnotherGauge(instrument: Instrument): Instrument {
+  return { ...instrument, zeroOffsetMmHg: 0, scaleError: 0, leakMmHgPerMinute: 0 };
+}
+
 /** A gauge that is right, a hose that holds, an adult cuff. */
 export const SOUND_INSTRUMENT: Instrument = {
   bladder: 'adult',

@@ -14,7 +14,7 @@ import type { Arranged } from './arranged.js';
  * - `arm`: held so far below the heart. - `finger`: on the wrist, or away. - `talk`: the person begins or stops.
  * - `arrange`: how the person sits, what they do and hold, on which arm the cuff is, from now on; what is left out stays as
  *   it is.
- * - `cuff`: another one is put on, empty.
+ * - `cuff`: another one is put on, empty. - `gauge`: another gauge with its hose is taken, the cuff empty: a sound one.
  */
 export type Action = { readonly tick: number } & (
   | { readonly kind: 'squeeze'; readonly share: number }
@@ -29,4 +29,5 @@ export type Action = { readonly tick: number } & (
   | { readonly kind: 'talk'; readonly isTalking: boolean }
   | ({ readonly kind: 'arrange' } & Arranged)
   | { readonly kind: 'cuff'; readonly bladder: Bladder }
+  | { readonly kind: 'gauge' }
 );

@@ -10,7 +10,7 @@ import { chestOf } from '../breathing/chest.js';
 import type { Circumstances } from '../circumstances/circumstances.js';
 import { Bulb } from '../cuff/bulb.js';
 import { Gauge } from '../cuff/gauge.js';
-import type { Bladder, Instrument } from '../cuff/instrument.js';
+import { type Instrument, withAnotherGauge } from '../cuff/instrument.js';
 import { swingOf, type Wall, wallOf } from '../cuff/oscillation.js';
 import { type Beating, keptBeat } from '../heart/beating.js';
 import { BeatStream } from '../heart/beatStream.js';
@@ -63,7 +63,7 @@ export class Rig {
   private readonly breath = new BreathStream();
   private readonly arm = new Arm();
   private bulb: Bulb;
-  private readonly gauge: Gauge;
+  private gauge: Gauge;
   private readonly wall: Wall;
   private circumstances: Circumstances;
   private isListening = true;
@@ -212,7 +212,11 @@ export class Rig {
         this.change(action);
         return;
       case 'cuff':
-        this.wrap(action.bladder);
+        this.wrap({ ...this.instrument, bladder: action.bladder });
+        return;
+      case 'gauge':
+        this.wrap(withAnotherGauge(this.instrument));
+        this.gauge = new Gauge(this.instrument);
         return;
       default:
         this.bulb.act(action, this.tick);
@@ -227,8 +231,8 @@ export class Rig {
     this.breath.change(this.circumstances);
   }
 
-  private wrap(bladder: Bladder): void {
-    this.instrument = { ...this.instrument, bladder };
+  private wrap(instrument: Instrument): void {
+    this.instrument = instrument;
     const { valveDegrees } = this.bulb;
     this.bulb = new Bulb(this.instrument, this.circumstances.isCuffLoose);
     this.bulb.valveDegrees = valveDegrees;

@@ -33,6 +33,7 @@ import { heardIn } from './ear.js';
 import type { Counted, Entered, Exercise } from './exercise.js';
 import { type FallOf, fallAbout, lastFall, MEANT_MMHG } from './fall.js';
 import { type FeltBack, feltBack } from './feltBack.js';
+import { withGaugeErrorTaken } from './gaugeErrorTaken.js';
 import { redFlagOf } from './redFlagOf.js';
 import { circumstancesAt, instrumentAt, type Replay, replay, settledNeedle, traceAt } from './replay.js';
 import { type DebriefRules, USUAL_RULES } from './rules.js';
@@ -197,7 +198,10 @@ function found(given: Exercise, rules: DebriefRules, played: Replay): Found {
   const { person } = played;
   const run = given.evidence.run;
   const fall = (run === null ? null : fallOfRun(played, run)) ?? lastFall(played, MEANT_MMHG);
-  const exercise = { ...given, instrument: instrumentAt(given, fall?.peakSeconds ?? given.seconds) };
+  const exercise = withGaugeErrorTaken(
+    { ...given, instrument: instrumentAt(given, fall?.peakSeconds ?? given.seconds) },
+    played,
+  );
   const marks = marksOf(exercise, played, fall);
   const from = marks[0]?.atSeconds ?? fall?.peakSeconds ?? 0;
   const to = marks.at(-1)?.atSeconds ?? fall?.endSeconds ?? exercise.seconds;

@@ -47,6 +47,7 @@ const KINDS = [
   'talk',
   'arrange',
   'cuff',
+  'gauge',
 ] as const;
 /** What a person can be asked to do otherwise, each yes or no. */
 const ARRANGED_SWITCHES = [
@@ -126,6 +127,7 @@ function ofKind(kind: (typeof KINDS)[number], reader: FieldReader, parent: strin
     case 'valve':
       return { kind, degrees: numberIn(reader, 'degrees', 'degrees') };
     case 'quick-release':
+    case 'gauge':
       return { kind };
     case 'steady-fall':
     case 'steady-rise':

@@ -13,6 +13,7 @@ import {
   type SoundEvent,
   startRig,
   TICKS_PER_SECOND,
+  withAnotherGauge,
 } from '@evenfall/physiology';
 import type { Exercise } from './exercise.js';
 
@@ -124,8 +125,12 @@ export function instrumentAt(
   { instrument, actions }: Pick<Exercise, 'instrument' | 'actions'>,
   seconds: number,
 ): Instrument {
-  const last = actions.findLast((one) => one.kind === 'cuff' && one.tick <= seconds * TICKS_PER_SECOND);
-  return last?.kind === 'cuff' ? { ...instrument, bladder: last.bladder } : instrument;
+  return actions
+    .filter(({ tick }) => tick <= seconds * TICKS_PER_SECOND)
+    .reduce((now, action) => {
+      if (action.kind === 'cuff') return { ...now, bladder: action.bladder };
+      return action.kind === 'gauge' ? withAnotherGauge(now) : now;
+    }, instrument);
 }
 
 /** The beats of a visit as they stand at a second of it: from there the same heart goes on beating, whatever is done to the cuff. */

@@ -35,6 +35,7 @@ export function nowOf({ circumstances, instrument, actions }: Omit<VisitData, 's
   return {
     circumstances: actions.reduce(circumstancesAfter, circumstances),
     bladder: last?.kind === 'cuff' ? last.bladder : instrument.bladder,
+    hasOtherGauge: actions.some(({ kind }) => kind === 'gauge'),
   };
 }
 
@@ -163,6 +164,16 @@ export class Visit {
     }
     if (Object.keys(arranged).length > 0) this.act({ kind: 'arrange', ...arranged }, atSeconds);
     if (bladder !== null) this.act({ kind: 'cuff', bladder }, atSeconds);
+  }
+
+  /**
+   * Another gauge with its hose is taken, of which nothing is known but that it is sound; the log says when.
+   *
+   * Errors: throws while the cuff is up.
+   */
+  takeGauge(atSeconds: number): void {
+    if (!this.isFlat) throw new Error('The cuff is up: its gauge stays on it');
+    this.act({ kind: 'gauge' }, atSeconds);
   }
 
   /**

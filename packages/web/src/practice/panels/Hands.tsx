@@ -16,6 +16,7 @@ import { withTouch } from '../markedRun.js';
 import { placeOf } from '../placeOf.js';
 import { SoundStrip } from '../SoundStrip.js';
 import type { Touched } from '../touched.js';
+import { useIsFlat } from '../useIsFlat.js';
 import { useKeys } from '../useKeys.js';
 import type { Change } from '../usePractice.js';
 import { Valve } from '../Valve.js';
@@ -76,6 +77,12 @@ export function Hands(props: HandsProps) {
     valve.current = WIDE_DEGREES;
     setDegrees(WIDE_DEGREES);
   };
+  const isFlat = useIsFlat(engine);
+  const { hasOtherGauge } = nowOf(draft.visit);
+  const takeGauge = () => {
+    engine.visit.takeGauge(engine.secondsAt(performance.now()));
+    change((was) => ({ ...was, visit: engine.visit.data() }));
+  };
   const mark = (atMs: number) => {
     if (!can) return;
     const at = engine.secondsAt(atMs);
@@ -103,6 +110,14 @@ export function Hands(props: HandsProps) {
         <LiveGauge engine={engine} />
         {isFeelingWrist ? <WristClose engine={engine} looks={looks} isHeard={props.hearsPulse} /> : null}
       </div>
+      {isFlat && !isStopped && !hasOtherGauge ? (
+        <button type="button" className="button button-quiet room-other-gauge" onClick={takeGauge}>
+          {say('practice.otherGauge')}
+        </button>
+      ) : null}
+      <p className="small soft" role="status" hidden={!hasOtherGauge}>
+        {say('practice.otherGaugeIsOn')}
+      </p>
       <p className="room-bare small" role="status" hidden={draft.isCuffOn}>
         {say('practice.noCuff')}
       </p>

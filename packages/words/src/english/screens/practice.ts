@@ -143,6 +143,8 @@ export const practice = {
   wristAway: 'Fingers away',
   feltNow: 'Under the fingers',
   gauge: 'Gauge',
+  otherGauge: 'Take another gauge and hose',
+  otherGaugeIsOn: 'Another gauge with its hose is on the cuff.',
   bulb: 'Squeeze the bulb',
   valve: 'Valve',
   valveShut: 'shut',

@@ -138,6 +138,8 @@ export const practice: Reworded<typeof english> = {
   wristAway: 'Quitar los dedos',
   feltNow: 'Bajo los dedos',
   gauge: 'Manómetro',
+  otherGauge: 'Tomar otro manómetro con su tubo',
+  otherGaugeIsOn: 'En el manguito está otro manómetro con su tubo.',
   bulb: 'Apretar la pera',
   valve: 'Válvula',
   valveShut: 'cerrada',

@@ -16,7 +16,7 @@ import { lastFall, MEANT_MMHG } from './fall.js';
 import type { Manner } from './manner.js';
 import { replay, settledNeedle, traceAt } from './replay.js';
 import { roundedMark } from './roundedMark.js';
-import { type HandStep, show } from './show.js';
+import { type Before, type HandStep, NOTHING_BEFORE, show } from './show.js';
 import { withFelt } from './withFelt.js';
 
 export { show } from './show.js';
@@ -35,7 +35,7 @@ export function demonstrate(
 /** A demonstration as an exercise, and what the hands came to on the way. */
 export type Demonstrated = { readonly exercise: Exercise; readonly steps: readonly HandStep[] };
 
-/** The same in a manner of its own, the heart counted at its apex first where that is asked for. By feel no diastolic is written. */
+/** The same in a manner of its own, with what comes before the cuff. By feel no diastolic is written. */
 export function demonstrated(
   observer: Observer,
   scenario: Exercise['scenario'],
@@ -43,10 +43,10 @@ export function demonstrated(
   circumstances: Circumstances,
   instrument: Instrument,
   manner: Manner,
-  listensAtApex = false,
+  before: Before = NOTHING_BEFORE,
 ): Demonstrated {
   const person = makePerson(scenario, seed);
-  const shown = show(observer, person, circumstances, instrument, manner, listensAtApex);
+  const shown = show(observer, person, circumstances, instrument, manner, before);
   const exercise: Exercise = {
     schema: EXERCISE_SCHEMA,
     model: MODEL,

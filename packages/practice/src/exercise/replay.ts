@@ -125,12 +125,13 @@ export function instrumentAt(
   { instrument, actions }: Pick<Exercise, 'instrument' | 'actions'>,
   seconds: number,
 ): Instrument {
-  return actions
-    .filter(({ tick }) => tick <= seconds * TICKS_PER_SECOND)
-    .reduce((now, action) => {
-      if (action.kind === 'cuff') return { ...now, bladder: action.bladder };
-      return action.kind === 'gauge' ? withAnotherGauge(now) : now;
-    }, instrument);
+  let now = instrument;
+  for (const action of actions) {
+    if (action.tick > seconds * TICKS_PER_SECOND) break;
+    if (action.kind === 'cuff') now = { ...now, bladder: action.bladder };
+    if (action.kind === 'gauge') now = withAnotherGauge(now);
+  }
+  return now;
 }
 
 /** The beats of a visit as they stand at a second of it: from there the same heart goes on beating, whatever is done to the cuff. */

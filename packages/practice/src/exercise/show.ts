@@ -1,6 +1,8 @@
+import type { CountOf } from '@evenfall/clinical';
 import {
   type Action,
   backgroundThresholdDb,
+  breaths,
   type Circumstances,
   type Instrument,
   type Person,
@@ -22,6 +24,8 @@ const FEELING_MMHG_PER_SECOND = 10;
 const SURE_BEATS = 4;
 /** Always a full minute. Source: bedside handbook 1.1, 1.10. */
 const APEX_SECONDS = 60;
+/** Before a window begins its fingers are laid on, or its chest is looked at, seconds. */
+const READY_SECONDS = 4;
 /** And so long to say what came of it. */
 const SAID_SECONDS = 6;
 const MOST_MMHG = 280;
@@ -35,6 +39,13 @@ const EMPTIES_SECONDS = 3;
 /** What the hands do from a second of the visit on; `mmHg` is where they came to, null where it is no pressure. */
 export type HandStep = {
   readonly code:
+    | 'other-gauge'
+    | 'quieter'
+    | 'measured'
+    | 'pulse'
+    | 'pulse-counted'
+    | 'breaths'
+    | 'breaths-counted'
     | 'looking'
     | 'at-apex'
     | 'both-counted'
@@ -49,7 +60,18 @@ export type HandStep = {
   readonly atSeconds: number;
   readonly mmHg: number | null;
   readonly perMinute?: { readonly heart: number; readonly wrist: number };
+  /** Of a count: its window, and once it is over what was counted. */
+  readonly counted?: { readonly windowSeconds: number; readonly n: number | null };
 };
+
+/** What comes before the cuff: what is said, a count of a sign, the heart at its apex. */
+export type Before = {
+  /** Each is said for a moment. */
+  readonly said: readonly Pick<HandStep, 'code' | 'mmHg'>[];
+  readonly counts: readonly { readonly of: CountOf; readonly windowSeconds: number }[];
+  readonly listensAtApex: boolean;
+};
+export const NOTHING_BEFORE: Before = { said: [], counts: [], listensAtApex: false };
 
 type Shown = {
   readonly actions: Action[];
@@ -68,7 +90,7 @@ export function show(
   circumstances: Circumstances,
   instrument: Instrument,
   manner: Manner = 'by-ear',
-  listensAtApex = false,
+  before: Before = NOTHING_BEFORE,
 ): Shown {
   const { hand, reader } = observer;
   const rig = startRig(person, circumstances, instrument);
@@ -81,13 +103,37 @@ export function show(
     return rig.advance(rig.tick + STEP_TICKS, done);
   };
   const wait = (seconds: number) => rig.advance(rig.tick + Math.round(seconds * TICKS_PER_SECOND));
-  step('looking');
   // While a finger feels the chest piece is in the hand.
   const away: Action = { tick: rig.tick, kind: 'chest-piece', offMm: null, held: circumstances.chestPiece };
   const inHand = hand.palpatesFirst ? [away] : [];
   actions.push(...inHand);
-  rig.advance(rig.tick + LEAD_SECONDS * TICKS_PER_SECOND, inHand);
-  if (listensAtApex) {
+  let begun: readonly Action[] = inHand;
+  const look = (seconds: number) => {
+    rig.advance(rig.tick + Math.round(seconds * TICKS_PER_SECOND), begun);
+    begun = [];
+  };
+  for (const { code, mmHg } of before.said) {
+    step(code, mmHg);
+    look(SAID_SECONDS);
+  }
+  for (const { of, windowSeconds } of before.counts) {
+    steps.push({ code: of, atSeconds: rig.seconds, mmHg: null, counted: { windowSeconds, n: null } });
+    look(READY_SECONDS);
+    if (of === 'pulse') act({ tick: rig.tick, kind: 'finger', isOn: true });
+    const from = rig.seconds;
+    const { felt } = wait(windowSeconds);
+    const n =
+      of === 'pulse'
+        ? felt.filter(({ isFelt }) => isFelt).length
+        : breaths(person, circumstances, from, rig.seconds).filter(({ startSeconds }) => startSeconds >= from)
+            .length;
+    steps.push({ code: `${of}-counted`, atSeconds: rig.seconds, mmHg: null, counted: { windowSeconds, n } });
+    if (of === 'pulse') act({ tick: rig.tick, kind: 'finger', isOn: false });
+    wait(SAID_SECONDS);
+  }
+  step('looking');
+  look(LEAD_SECONDS);
+  if (before.listensAtApex) {
     step('at-apex');
     const both = [
       act({ tick: rig.tick, kind: 'apex', isOn: true }, { tick: rig.tick, kind: 'finger', isOn: true }),

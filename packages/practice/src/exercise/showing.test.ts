@@ -1,5 +1,13 @@
-import { parseRun } from '@evenfall/clinical';
-import { makePerson, SCENARIOS, type Scenario, scenarioOf, truth } from '@evenfall/physiology';
+import { DEFAULT_COUNT_RULES, parseRun } from '@evenfall/clinical';
+import {
+  breaths,
+  makePerson,
+  PROPER,
+  SCENARIOS,
+  type Scenario,
+  scenarioOf,
+  truth,
+} from '@evenfall/physiology';
 import { describe, expect, test } from 'vitest';
 import { OBSERVER_FIGURES } from '../observer/figures.js';
 import { debrief } from './debrief.js';
@@ -189,4 +197,44 @@ test('where every beat arrives nobody listens at the apex', () => {
   const { exercise, steps } = showing(person('quiet-morning'), 1);
   expect(steps.map(({ code }) => code)).not.toContain('at-apex');
   expect(replay(exercise).heart).toEqual([]);
+});
+
+// Held against the model's own beats and breaths of that very minute; windows: bedside handbook 1.5 (uneven: a full minute) and 2.1.
+describe('whose pulse or breath is the lesson is counted before the cuff goes on', () => {
+  const countedIn = (id: string, of: 'pulse' | 'breaths') => {
+    const { exercise, steps } = showing(person(id), 3);
+    const at = steps.find(({ code }) => code === `${of}-counted`);
+    return { exercise, steps, at };
+  };
+
+  test('breaths that come and go', () => {
+    const { exercise, steps, at } = countedIn('tide', 'breaths');
+    const { windowSeconds, n } = at?.counted ?? { windowSeconds: 0, n: null };
+    const to = at?.atSeconds ?? 0;
+    const there = breaths(makePerson(exercise.scenario, 3), PROPER, to - windowSeconds, to).filter(
+      ({ startSeconds }) => startSeconds >= to - windowSeconds && startSeconds < to,
+    );
+    expect(n).toBe(there.length);
+    expect(windowSeconds).toBe(DEFAULT_COUNT_RULES.breathsWindowSeconds);
+    expect(to).toBeLessThan(steps.find(({ code }) => code === 'looking')?.atSeconds ?? 0);
+  });
+
+  test('a pulse that is not even, for a full minute', () => {
+    const { exercise, at } = countedIn('two-by-two', 'pulse');
+    const apex = showing(person('two-by-two'), 3).steps.some(({ code }) => code === 'at-apex');
+    // Where beats are lost on the way it is counted at the apex and the wrist at once.
+    if (apex) return expect(at).toBeUndefined();
+    const to = at?.atSeconds ?? 0;
+    const felt = replay(exercise).felt.filter(
+      ({ isFelt, atSeconds }) => isFelt && atSeconds >= to - 60 && atSeconds < to,
+    );
+    expect(at?.counted).toEqual({ windowSeconds: 60, n: felt.length });
+  });
+
+  test('nobody else waits for it, and an arm that is not of the usual size is measured', () => {
+    const codes = (id: string) => showing(person(id), 3).steps.map(({ code }) => code);
+    expect(codes('quiet-morning')).not.toEqual(expect.arrayContaining(['pulse']));
+    expect(codes('quiet-morning')).not.toEqual(expect.arrayContaining(['measured']));
+    expect(codes('wide-sleeve')[0]).toBe('measured');
+  });
 });

@@ -1,4 +1,10 @@
-import { COUNT_FIGURES } from '@evenfall/clinical';
+import {
+  COUNT_FIGURES,
+  type CountOf,
+  DEFAULT_COUNT_RULES,
+  firstWindow,
+  UNKNOWN_CIRCUMSTANCES,
+} from '@evenfall/clinical';
 import {
   BLANK,
   backgroundThresholdDb,
@@ -15,7 +21,7 @@ import type { Exercise } from './exercise.js';
 import { type Manner, mannerOf } from './manner.js';
 import { replay } from './replay.js';
 import { roundedMark } from './roundedMark.js';
-import type { HandStep } from './show.js';
+import type { Before, HandStep } from './show.js';
 
 /**
  * What is done or found from a second of the visit on. `other-gauge`: the person's own was looked at first and put away,
@@ -24,21 +30,12 @@ import type { HandStep } from './show.js';
  * it is no pressure.
  */
 export type ShownStep = {
-  readonly code:
-    | HandStep['code']
-    | 'other-gauge'
-    | 'quieter'
-    | 'first'
-    | 'muffled'
-    | 'last'
-    | 'gap'
-    | 'gap-over'
-    | 'back'
-    | 'over';
+  readonly code: HandStep['code'] | 'first' | 'muffled' | 'last' | 'gap' | 'gap-over' | 'back' | 'over';
   readonly atSeconds: number;
   readonly mmHg: number | null;
   /** Of `both-counted`: beats of the heart and beats felt at the wrist in the same minute. */
   readonly perMinute?: HandStep['perMinute'];
+  readonly counted?: HandStep['counted'];
 };
 
 /** How a person is taken by somebody who knows how, step by step in order of time. */
@@ -67,19 +64,25 @@ export function showing(scenario: Scenario, seed: number): Showing {
   const isNoisy = backgroundThresholdDb(scenario.noiseDbA) > 0;
   const there = isNoisy ? { ...scenario, noiseDbA: BLANK.noiseDbA } : scenario;
   const manner = mannerOf(there);
+  const bladder = bladderFor(scenario.armCm);
+  const listensAtApex = losesBeats(there, seed);
   const { exercise, steps } = demonstrated(
     GOOD_OBSERVER,
     there,
     seed,
     PROPER,
-    { ...SOUND_INSTRUMENT, bladder: bladderFor(scenario.armCm) },
+    { ...SOUND_INSTRUMENT, bladder },
     manner,
-    losesBeats(there, seed),
+    {
+      said: [
+        ...(isPutAway ? [{ code: 'other-gauge' as const, mmHg: instrument.zeroOffsetMmHg }] : []),
+        ...(isNoisy ? [{ code: 'quieter' as const, mmHg: null }] : []),
+        ...(bladder === SOUND_INSTRUMENT.bladder ? [] : [{ code: 'measured' as const, mmHg: null }]),
+      ],
+      counts: countsOf(there, listensAtApex),
+      listensAtApex,
+    },
   );
-  const before: ShownStep[] = [
-    ...(isPutAway ? [{ code: 'other-gauge' as const, atSeconds: 0, mmHg: instrument.zeroOffsetMmHg }] : []),
-    ...(isNoisy ? [{ code: 'quieter' as const, atSeconds: 0, mmHg: null }] : []),
-  ];
   const { run } = exercise.evidence;
   const moments =
     run?.run.moments.map(({ what, mmHg, atSeconds }) => ({
@@ -92,8 +95,24 @@ export function showing(scenario: Scenario, seed: number): Showing {
   return {
     exercise,
     manner,
-    steps: [...before, ...[...steps, ...moments, ...gap].toSorted((a, b) => a.atSeconds - b.atSeconds), over],
+    steps: [...[...steps, ...moments, ...gap].toSorted((a, b) => a.atSeconds - b.atSeconds), over],
   };
+}
+
+/**
+ * Which signs the person is there for, each for the window of the rules: a pulse that is not even, where it is not counted at the apex
+ * anyway, and breaths that are not as usual. Source: bedside handbook 1.5 and 2.1.
+ */
+function countsOf({ rhythm, breathing }: Scenario, listensAtApex: boolean): Before['counts'] {
+  const isUneven = rhythm.kind !== 'sinus' && !listensAtApex;
+  const windowOf = (of: CountOf, rhythmFelt: 'irregular' | null) =>
+    firstWindow(of, { ...UNKNOWN_CIRCUMSTANCES, rhythmFelt }, false, DEFAULT_COUNT_RULES).windowSeconds;
+  return [
+    ...(isUneven ? [{ of: 'pulse' as const, windowSeconds: windowOf('pulse', 'irregular') }] : []),
+    ...(breathing.kind === 'rest'
+      ? []
+      : [{ of: 'breaths' as const, windowSeconds: windowOf('breaths', null) }]),
+  ];
 }
 
 /** So many beats without a sound, one after the other, are a silence and no weak beat. */

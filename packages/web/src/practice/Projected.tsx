@@ -142,7 +142,7 @@ export function Projected({ scenario, seed, onAnother }: ProjectedProps) {
         <ClassSaid said={said} onSaid={setSaid} held={held} />
         <div className="projected-place">
           {result === null || held === null ? (
-            <ShownArm engine={engine} exercise={exercise} />
+            <ShownArm engine={engine} exercise={exercise} code={step?.code ?? 'looking'} />
           ) : (
             <div>
               <p className="small soft">{say('debrief.had')}</p>

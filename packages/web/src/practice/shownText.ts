@@ -22,7 +22,7 @@ function isTold(code: ShownStep['code']): code is Told {
 
 /** What is done at a step. @param hasNumbers false where a class is to find them itself */
 export function stepText(
-  { code, mmHg, perMinute }: Pick<ShownStep, 'code' | 'mmHg' | 'perMinute'>,
+  { code, mmHg, perMinute, counted }: Pick<ShownStep, 'code' | 'mmHg' | 'perMinute' | 'counted'>,
   manner: Manner,
   words: Words,
   hasNumbers: boolean,
@@ -32,6 +32,11 @@ export function stepText(
       'showing.bothCounted',
       hasNumbers && perMinute !== undefined ? perMinute : { heart: null, wrist: null },
     );
+  if (code === 'pulse' || code === 'breaths') return words.sentence(`showing.${code}`);
+  if (code === 'pulse-counted' || code === 'breaths-counted') {
+    const n = hasNumbers ? (counted?.n ?? null) : null;
+    return words.sentence(`showing.${code}`, { n, seconds: counted?.windowSeconds ?? 0 });
+  }
   if (isTold(code)) return words.sentence(`showing.${code}`, { mmHg: hasNumbers ? mmHg : null });
   return words.sentence(
     code === 'falling' && manner === 'by-feel' ? 'showing.fallingFelt' : `showing.${code}`,
@@ -46,9 +51,15 @@ export function sensedText(code: ShownStep['code'], manner: Manner) {
       return 'showing.wristIsFelt' as const;
     case 'waiting':
       return 'showing.wait' as const;
+    case 'pulse':
+    case 'pulse-counted':
+    case 'breaths':
+    case 'breaths-counted':
+      return 'showing.countAlong' as const;
     case 'looking':
     case 'other-gauge':
     case 'quieter':
+    case 'measured':
     case 'pumping':
     case 'emptying':
     case 'over':

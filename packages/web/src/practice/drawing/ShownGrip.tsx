@@ -4,14 +4,21 @@ import type { ShownStep } from '@evenfall/practice';
 export function gripOf(code: ShownStep['code']): 'pumping' | 'falling' | 'open' | 'still' {
   if (code === 'feeling' || code === 'pumping') return 'pumping';
   if (code === 'lost' || code === 'waiting' || code === 'emptying' || code === 'over') return 'open';
-  return code === 'looking' ||
-    code === 'at-apex' ||
-    code === 'both-counted' ||
-    code === 'other-gauge' ||
-    code === 'quieter'
-    ? 'still'
-    : 'falling';
+  return STILL.includes(code) ? 'still' : 'falling';
 }
+
+const STILL: readonly ShownStep['code'][] = [
+  'looking',
+  'at-apex',
+  'both-counted',
+  'other-gauge',
+  'quieter',
+  'measured',
+  'pulse',
+  'pulse-counted',
+  'breaths',
+  'breaths-counted',
+];
 
 /** Where air is drawn that goes out at the valve: a little of it, or all. */
 const PUFFS = { still: [], pumping: [], falling: [78], open: [74, 82, 90] } as const;

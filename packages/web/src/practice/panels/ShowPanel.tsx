@@ -85,7 +85,7 @@ export function ShowPanel({ scenario, seed, ears, onEnd }: ShowProps) {
         ) : null}
       </div>
       <div className="room-scene">
-        <ShownArm engine={engine} exercise={exercise} />
+        <ShownArm engine={engine} exercise={exercise} code={now?.code ?? 'looking'} />
         <dl className="shown-found" aria-label={say('showing.numbersSoFar')}>
           {found.map(({ code, mmHg, atSeconds }) => (
             <div key={`${code}-${atSeconds}`}>

@@ -2,6 +2,9 @@ import type { Say } from '../../say.js';
 
 /** A pressure that is told, or null where it is to be found out. */
 type Told = { mmHg: number | null };
+/** What was counted, or null where it is to be found out, and in how many seconds. */
+type Counted = { n: number | null; seconds: number };
+const SECONDS = { one: 'second', other: 'seconds' };
 type Levels = { systolic: number; diastolic: number | null };
 
 /** What was to be had, or true, mmHg; null: there is none. */
@@ -36,7 +39,22 @@ export const showing = {
       ? 'First the gauge that came with this person: it was not right, and was put away. This is another one.'
       : `First the gauge that came with this person: with no air in the cuff its needle stood at ${say.number(f.mmHg)}. It was put away. This is another one.`,
   quieter: 'It was too noisy to hear soft sounds: they went to a quieter place first.',
-  looking: 'The cuff is on, and empty. The needle stands at zero.',
+  measured:
+    'The tape goes round the middle of the upper arm: the cuff is the one in whose range that lies, not the one at hand.',
+  pulse:
+    'Fingertips on the wrist: each beat is counted from one end of the window to the other. Count along.',
+  'pulse-counted': (f: Counted, say: Say) =>
+    f.n === null
+      ? 'The window is over. Say how many there were, and how they felt.'
+      : `${say.number(f.n)} in ${say.counted(f.seconds, SECONDS)}. Even or not, strong or weak: that is said beside the number.`,
+  breaths:
+    'Fingers still on the wrist, eyes on the chest: each rise is counted, and nobody says so. Count along.',
+  'breaths-counted': (f: Counted, say: Say) =>
+    f.n === null
+      ? 'The window is over. Say how many there were, and how they came.'
+      : `${say.number(f.n)} breaths in ${say.counted(f.seconds, SECONDS)}. How they come is said beside the number.`,
+  countAlong: 'Count along.',
+  looking: 'Five quiet minutes are over. The cuff is on, and empty. The needle stands at zero.',
   'at-apex':
     'One listens at the apex, where each pair of sounds is one beat; another feels the wrist, the same full minute.',
   bothCounted: (f: { heart: number; wrist: number } | { heart: null; wrist: null }, say: Say) =>

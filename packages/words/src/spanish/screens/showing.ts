@@ -20,6 +20,8 @@ function signed(mmHg: number | null, say: Say): string {
   return off === 0 ? say.number(0) : `${off > 0 ? '+' : '−'}${say.number(Math.abs(off))}`;
 }
 
+const SECONDS = { one: 'segundo', other: 'segundos' };
+
 export const showing: Reworded<typeof english> = {
   stoppedSound: 'Parado: se quitó el sonido, quizá por una llamada.',
   goOnWithSound: 'Seguir con sonido',
@@ -29,7 +31,21 @@ export const showing: Reworded<typeof english> = {
       ? 'Primero el manómetro que vino con esta persona: no estaba bien y se apartó. Este es otro.'
       : `Primero el manómetro que vino con esta persona: sin aire en el manguito la aguja marcaba ${say.number(f.mmHg)}. Se apartó. Este es otro.`,
   quieter: 'Había demasiado ruido para oír lo suave: primero fueron a un lugar más tranquilo.',
-  looking: 'El manguito está puesto y vacío. La aguja está en cero.',
+  measured:
+    'La cinta rodea el centro del brazo: el manguito es aquel en cuyo rango cae, no el que está a mano.',
+  pulse: 'Las yemas en la muñeca: se cuenta cada latido de un extremo a otro de la ventana. Cuente también.',
+  'pulse-counted': (f, say) =>
+    f.n === null
+      ? 'La ventana ha terminado. Diga cuántos hubo y cómo se sentían.'
+      : `${say.number(f.n)} en ${say.counted(f.seconds, SECONDS)}. Regular o no, fuerte o débil: se dice junto al número.`,
+  breaths:
+    'Los dedos siguen en la muñeca, los ojos en el pecho: se cuenta cada subida, y nadie lo dice. Cuente también.',
+  'breaths-counted': (f, say) =>
+    f.n === null
+      ? 'La ventana ha terminado. Diga cuántas hubo y cómo venían.'
+      : `${say.number(f.n)} respiraciones en ${say.counted(f.seconds, SECONDS)}. Cómo vienen se dice junto al número.`,
+  countAlong: 'Cuente también.',
+  looking: 'Han pasado cinco minutos tranquilos. El manguito está puesto y vacío. La aguja está en cero.',
   'at-apex':
     'Una persona escucha en el ápex, donde cada par de ruidos es un latido; otra palpa la muñeca, el mismo minuto entero.',
   bothCounted: (f, say) =>

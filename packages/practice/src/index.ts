@@ -43,11 +43,27 @@ export { observerKey } from './observer/chance.js';
 export { OBSERVER_FIGURES } from './observer/figures.js';
 export type { Counting, Hand, Observer, Reader } from './observer/observer.js';
 export { GOOD_OBSERVER, PERFECT_OBSERVER } from './observer/observer.js';
+export { COUNT_GROUPS, type CountGroup } from './plan/counts.js';
 export { PLAN_FIGURES } from './plan/figures.js';
 export { type Outcome, outcomeOf } from './plan/outcome.js';
 export type { PlanCuff, PlanHome, PlanProtocol } from './plan/planProtocol.js';
-export { CUFF_CHOICES, PLAN_LIMITS, parsePlanProtocol, planProtocol } from './plan/planProtocol.js';
-export type { Apart, PairResult, PlanResult, ProtocolResult, SideResult } from './plan/planResult.js';
+export {
+  COUNT_CLOCKS,
+  CUFF_CHOICES,
+  PLAN_LIMITS,
+  parsePlanProtocol,
+  planProtocol,
+} from './plan/planProtocol.js';
+export type {
+  Apart,
+  CountPair,
+  CountResultOf,
+  CountsResult,
+  PairResult,
+  PlanResult,
+  ProtocolResult,
+  SideResult,
+} from './plan/planResult.js';
 export { planResult } from './plan/planResult.js';
 export type { Subject } from './plan/population.js';
 export { scenarioAt, subjectOf } from './plan/population.js';

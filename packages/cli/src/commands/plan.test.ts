@@ -56,6 +56,30 @@ test('has the keys of its answer first and in order', async () => {
   expect(answer.within10.systolic).toBeLessThan(answer.within15.systolic);
 });
 
+// Bedside handbook 1.4: on a beat called zero, -60/T times a half: -2 in 15 s, -.5 in 60 s.
+test('says what the windows and the convention make of pulse and breaths', async () => {
+  const counting = (name: string, windowSeconds: number) =>
+    file(name, {
+      pulseWindowSeconds: windowSeconds,
+      countClock: 'beat',
+      countFirst: 0,
+      breathsWindowSeconds: 30,
+    });
+  const args = ['--protocol', counting('short.json', 15), '--against', counting('long.json', 60)];
+  const answer = (await planned(...args, '--people', '1200')) as unknown as {
+    counts: { pulse: { bias: number; regular: { people: number } }; breaths: { people: number } };
+    against: { counts: { pulse: { bias: number } } };
+    paired: { counts: { pulse: { bias: { mean: number; standardError: number } } } };
+  };
+  expect(Math.abs(answer.counts.pulse.bias + 2)).toBeLessThan(0.5);
+  expect(Math.abs(answer.against.counts.pulse.bias + 0.5)).toBeLessThan(0.4);
+  expect(answer.paired.counts.pulse.bias.mean).toBeLessThan(-1);
+  expect(answer.counts.breaths.people).toBe(300);
+  const { stdout } = await typedArgs(['plan', ...args, '--people', '200']);
+  expect(stdout).toContain('pulse as counted');
+  expect(stdout).toContain('breaths as counted');
+});
+
 test('more threads, the same answer', async () => {
   const by = (workers: string) => planned('--protocol', textbook, '--people', '1200', '--workers', workers);
   expect(await by('3')).toEqual(await by('1'));

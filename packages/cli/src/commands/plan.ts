@@ -139,6 +139,7 @@ function planJson(result: ProtocolResult): Json {
     people: result.people,
     without: result.without,
     readings: result.readings,
+    counts: result.counts,
   };
 }
 
@@ -184,6 +185,13 @@ function protocolRows(result: ProtocolResult, name: string, words: Words): strin
   }
   const { up, down } = result.misclassified;
   if (up !== null && down !== null) rows.push(['', words.sentence('commandLine.planWrong', { up, down })]);
+  for (const of of ['pulse', 'breaths'] as const) {
+    const counts = result.counts[of];
+    if (counts === null || counts.bias === null || counts.sd === null || counts.within4 === null) continue;
+    const { bias, sd, within4, standardErrors } = counts;
+    const figures = { pulse: of === 'pulse', bias, sd, within4, error: standardErrors.bias ?? 0 };
+    rows.push(['', words.sentence('commandLine.planCount', figures)]);
+  }
   if (result.without > 0) rows.push(['', words.sentence('commandLine.planWithout', result)]);
   rows.push(['', words.sentence('commandLine.planMinutes', result)]);
   return rows;

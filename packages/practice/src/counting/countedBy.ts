@@ -17,11 +17,21 @@ export function countedBy(
 ): Counted | null {
   const windowSeconds = of === 'pulse' ? counting.pulseWindowSeconds : counting.breathsWindowSeconds;
   const to = startSeconds + windowSeconds + BEYOND_SECONDS;
-  const seconds =
-    of === 'pulse'
-      ? beats(person, circumstances, startSeconds, to)
-          .filter(({ isFelt }) => isFelt)
-          .map(({ footSeconds }) => footSeconds)
-      : breaths(person, circumstances, startSeconds, to).map((one) => one.startSeconds);
+  const seconds = countedEvents(of, person, circumstances, startSeconds, to);
   return countOf(of, seconds, startSeconds, windowSeconds, counting);
+}
+
+/** What there is to count in [fromSeconds, toSeconds), seconds in order: beats that a finger feels, breaths as they begin. */
+export function countedEvents(
+  of: CountOf,
+  person: Person,
+  circumstances: Circumstances,
+  fromSeconds: number,
+  toSeconds: number,
+): number[] {
+  if (of === 'breaths')
+    return breaths(person, circumstances, fromSeconds, toSeconds).map((one) => one.startSeconds);
+  return beats(person, circumstances, fromSeconds, toSeconds)
+    .filter(({ isFelt }) => isFelt)
+    .map(({ footSeconds }) => footSeconds);
 }

@@ -3,6 +3,8 @@ import {
   type AdultSchemeId,
   AVERAGING_RULE_IDS,
   type AveragingRuleId,
+  type CountClock,
+  type CountFirst,
   CUFF_SCHEME_IDS,
   type CuffSchemeId,
   isBlank,
@@ -15,10 +17,13 @@ import {
 } from '@evenfall/clinical';
 import { MEASURED_BY, type MeasuredBy } from '@evenfall/physiology';
 import { OBSERVER_FIGURES as F } from '../observer/figures.js';
+import { GOOD_OBSERVER } from '../observer/observer.js';
 
 /** How the cuff is chosen: by a scheme, or the adult one for everybody. */
 export const CUFF_CHOICES = [...CUFF_SCHEME_IDS, 'adult-for-all'] as const;
 export type PlanCuff = CuffSchemeId | 'adult-for-all';
+/** When the clock of a count starts: on a beat or a breath, or at any moment. */
+export const COUNT_CLOCKS = ['any', 'beat'] as const satisfies readonly CountClock[];
 
 /** Measuring at home by device after the visit: means of so many days, so many readings a day. */
 export type PlanHome = {
@@ -46,6 +51,11 @@ export type PlanProtocol = {
   /** No faster than this a beat; null: no such care. */
   readonly mostPerBeatMmHg: number | null;
   readonly pulseWindowSeconds: number;
+  /** Null: breaths are not counted. */
+  readonly breathsWindowSeconds: number | null;
+  /** When the clock of a count starts, and what the first beat or breath is called. */
+  readonly countClock: CountClock;
+  readonly countFirst: CountFirst;
   readonly thresholdDb: number;
   readonly reactionSeconds: number;
   readonly tenShare: number;
@@ -68,6 +78,9 @@ const KEYS = [
   'rateMmHgPerSecond',
   'mostPerBeatMmHg',
   'pulseWindowSeconds',
+  'breathsWindowSeconds',
+  'countClock',
+  'countFirst',
   'thresholdDb',
   'reactionSeconds',
   'tenShare',
@@ -87,6 +100,7 @@ export const PLAN_LIMITS = {
   rateMmHgPerSecond: [0.5, 20],
   mostPerBeatMmHg: [0.5, 20],
   pulseWindowSeconds: [5, 300],
+  breathsWindowSeconds: [5, 300],
   thresholdDb: [0, 60],
   reactionSeconds: [0, 2],
   tenShare: [0, 1],
@@ -112,7 +126,10 @@ export function planProtocol(some: Partial<PlanProtocol> = {}): PlanProtocol {
     peakMmHg: 180,
     rateMmHgPerSecond: F.rateMmHgPerSecond.value,
     mostPerBeatMmHg: null,
-    pulseWindowSeconds: 30,
+    pulseWindowSeconds: GOOD_OBSERVER.counting.pulseWindowSeconds,
+    breathsWindowSeconds: null,
+    countClock: GOOD_OBSERVER.counting.clock,
+    countFirst: GOOD_OBSERVER.counting.first,
     thresholdDb: 0,
     reactionSeconds: F.reactionSeconds.value,
     tenShare: 0,
@@ -148,6 +165,15 @@ export function parsePlanProtocol(input: unknown): Parsed<PlanProtocol> {
   const measuredBy = reader.choice<MeasuredBy>('measuredBy', MEASURED_BY, 'known');
   const cuff = reader.choice<PlanCuff>('cuff', CUFF_CHOICES, 'aha-2005');
   const guideline = reader.choice<AdultSchemeId>('guideline', ADULT_SCHEME_IDS, 'acc-aha-2017');
+  const countClock = reader.choice<CountClock>('countClock', COUNT_CLOCKS, GOOD_OBSERVER.counting.clock);
+  const gotFirst = reader.raw('countFirst');
+  const countFirst: CountFirst | null = isBlank(gotFirst)
+    ? GOOD_OBSERVER.counting.first
+    : gotFirst === 0 || gotFirst === 1
+      ? gotFirst
+      : null;
+  if (countFirst === null)
+    refusals.push(refusal('/countFirst', 'unknown-id', 'one-of', gotFirst, { choices: ['0', '1'] }));
   const palpates = reader.raw('palpatesFirst');
   if (!isBlank(palpates) && typeof palpates !== 'boolean')
     refusals.push(
@@ -163,6 +189,7 @@ export function parsePlanProtocol(input: unknown): Parsed<PlanProtocol> {
     ...number('rateMmHgPerSecond'),
     ...number('mostPerBeatMmHg'),
     ...number('pulseWindowSeconds'),
+    ...number('breathsWindowSeconds'),
     ...number('thresholdDb'),
     ...number('reactionSeconds'),
     ...number('tenShare'),
@@ -171,10 +198,21 @@ export function parsePlanProtocol(input: unknown): Parsed<PlanProtocol> {
   const all = [...reader.refusals, ...refusals];
   if (all.length > 0 || rule === null || measuredBy === null || cuff === null || guideline === null)
     return { ok: false, refusals: all };
+  if (countClock === null || countFirst === null) return { ok: false, refusals: all };
   const palpatesFirst = typeof palpates === 'boolean' ? palpates : true;
   return {
     ok: true,
-    value: planProtocol({ rule, measuredBy, cuff, guideline, palpatesFirst, home, ...numbers }),
+    value: planProtocol({
+      rule,
+      measuredBy,
+      cuff,
+      guideline,
+      palpatesFirst,
+      countClock,
+      countFirst,
+      home,
+      ...numbers,
+    }),
   };
 }
 

@@ -1,4 +1,13 @@
-import type { PairSums, PlanSums, ProtocolSums, SideSums } from './sums.js';
+import { COUNT_GROUPS, type CountGroup } from './counts.js';
+import {
+  allGroups,
+  type CountPairSums,
+  type CountSums,
+  type PairSums,
+  type PlanSums,
+  type ProtocolSums,
+  type SideSums,
+} from './sums.js';
 
 /** How far averages lie from the usual level, mmHg; shares 0 to 1. Null: nobody had a number. */
 export type SideResult = {
@@ -8,6 +17,17 @@ export type SideResult = {
   readonly within10: number | null;
   readonly within15: number | null;
 };
+
+/** How far counts lie from the true rate, per minute; shares 0 to 1. Null: nobody, or for an SD one alone. */
+type CountNumbers = {
+  readonly bias: number | null;
+  readonly sd: number | null;
+  readonly within2: number | null;
+  readonly within4: number | null;
+};
+export type CountResultOf = CountNumbers & { readonly people: number; readonly standardErrors: CountNumbers };
+/** Counts of all who are counted (one in four of the people), and of those whose pulse or breathing is regular, slow or irregular. */
+export type CountsResult = CountResultOf & Readonly<Record<CountGroup, CountResultOf>>;
 
 /** What a protocol gets wrong. `standardErrors` are Monte Carlo errors: of the study, not of the protocol. */
 export type ProtocolResult = {
@@ -21,6 +41,8 @@ export type ProtocolResult = {
   /** Of the clinician, a person; and readings. */
   readonly minutes: number;
   readonly readings: number;
+  /** `breaths` is null where the protocol counts none. */
+  readonly counts: { readonly pulse: CountsResult; readonly breaths: CountsResult | null };
   readonly standardErrors: {
     readonly systolic: SideResult;
     readonly diastolic: SideResult;
@@ -40,7 +62,10 @@ export type PairResult = {
   /** Share whom only the first (only the second) put in a wrong category, and the difference. */
   readonly misclassified: { readonly onlyFirst: number; readonly onlySecond: number; readonly apart: Apart };
   readonly minutes: Apart;
+  /** Per minute: counts, and sizes of their errors. Null where not both count them. */
+  readonly counts: { readonly pulse: CountPair | null; readonly breaths: CountPair | null };
 };
+export type CountPair = { readonly bias: Apart; readonly size: Apart };
 
 export type PlanResult = {
   readonly protocol: ProtocolResult;
@@ -69,11 +94,42 @@ function protocolResult(sums: ProtocolSums): ProtocolResult {
     misclassified: { up: share(sums.up), down: share(sums.down) },
     minutes: sums.minutes / all,
     readings: sums.readings / all,
+    counts: {
+      pulse: countsResult(sums.counts.pulse),
+      breaths: allGroups(sums.counts.breaths).people === 0 ? null : countsResult(sums.counts.breaths),
+    },
     standardErrors: {
       systolic: sideErrors(sums.systolic, n),
       diastolic: sideErrors(sums.diastolic, n),
       misclassified: { up: shareError(sums.up, n), down: shareError(sums.down, n) },
       minutes: errorOfMean(sums.minutes, sums.minutesSquare, all),
+    },
+  };
+}
+
+function countsResult(groups: Readonly<Record<CountGroup, CountSums>>): CountsResult {
+  const [regular, slow, irregular] = COUNT_GROUPS.map((group) => countResultOf(groups[group])) as [
+    CountResultOf,
+    CountResultOf,
+    CountResultOf,
+  ];
+  return { ...countResultOf(allGroups(groups)), regular, slow, irregular };
+}
+
+function countResultOf(sums: CountSums): CountResultOf {
+  const { people: n, error, square, within2, within4 } = sums;
+  const share = (count: number) => (n === 0 ? null : count / n);
+  return {
+    people: n,
+    bias: share(error),
+    sd: n < 2 ? null : Math.sqrt(varianceOf(error, square, n)),
+    within2: share(within2),
+    within4: share(within4),
+    standardErrors: {
+      bias: n < 2 ? null : errorOfMean(error, square, n),
+      sd: n < 2 ? null : errorOfSd(sums, n),
+      within2: shareError(within2, n),
+      within4: shareError(within4, n),
     },
   };
 }
@@ -110,8 +166,10 @@ function errorOfMean(sum: number, square: number, n: number): number {
   return n < 2 ? 0 : Math.sqrt(varianceOf(sum, square, n) / n);
 }
 
+type Powers = Pick<SideSums, 'error' | 'square' | 'cube' | 'fourth'>;
+
 /** Large-sample error of an SD, by the fourth moment: errors are not normal where a gap is missed (from memory). */
-function errorOfSd({ error, square, cube, fourth }: SideSums, n: number): number {
+function errorOfSd({ error, square, cube, fourth }: Powers, n: number): number {
   const mean = error / n;
   const second = square / n - mean ** 2;
   if (second <= 0) return 0;
@@ -150,5 +208,15 @@ function pairResult(sums: PairSums): PairResult {
       apart: apart(difference, sums.onlyFirst + sums.onlySecond),
     },
     minutes: apart(sums.minutes, sums.minutesSquare),
+    counts: { pulse: countPair(sums.counts.pulse), breaths: countPair(sums.counts.breaths) },
   };
+}
+
+function countPair({ people, error, square, size, sizeSquare }: CountPairSums): CountPair | null {
+  if (people === 0) return null;
+  const apart = (sum: number, of: number): Apart => ({
+    mean: sum / people,
+    standardError: errorOfMean(sum, of, people),
+  });
+  return { bias: apart(error, square), size: apart(size, sizeSquare) };
 }

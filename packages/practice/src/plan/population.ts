@@ -1,6 +1,7 @@
 import { agePrior, assessmentSd, componentsOf, US_ADULTS_2009_2012 } from '@evenfall/clinical';
 import {
   BLANK,
+  type Breathing,
   keyOf,
   type Levels,
   normalOf,
@@ -45,7 +46,11 @@ const LANE = {
   visitSystolic: 13,
   visitDiastolic: 14,
   sitting: 15,
+  breaths: 16,
+  periodic: 17,
 } as const;
+/** Lanes of when a count is begun. */
+export const COUNT_LANE = { pulse: 18, breaths: 19 } as const;
 /** From here on lanes of visits, days and readings at home. */
 const HOME_LANE = 1000;
 
@@ -196,6 +201,20 @@ export function scenarioAt(subject: Subject, visit: number): Scenario {
   };
 }
 
+/** How the subject breathes while it is counted. The pressure of everybody is read over the same quiet breath. */
+export function breathingAt({ key, ageYears }: Subject): Breathing {
+  if (ageYears >= F.periodicFromYears.value && uniformOf(key, 0, LANE.periodic) < F.periodicChance.value)
+    return PERIODIC;
+  const drawn = F.breathsMean.value + F.breathsSd.value * normalOf(key, 0, LANE.breaths);
+  const ratePerMinute = Math.max(F.breathsLeast.value, Math.min(F.breathsMost.value, drawn));
+  return { ...BLANK.breathing, ratePerMinute };
+}
+
+const PERIODIC: Breathing = {
+  kind: 'cheyne-stokes',
+  ratePerMinute: F.periodicBreaths.value,
+  cycleSeconds: F.periodicCycleSeconds.value,
+};
 const LEAST_ARM = 20;
 const MOST_ARM = 53;
 

@@ -73,7 +73,7 @@ export function visitOf(subject: Subject, visit: number, protocol: PlanProtocol)
   const lostMmHg = protocol.palpatesFirst ? lostOf(person) : null;
   const readings: Reading[] = [];
   let seconds = 0;
-  let clock = protocol.restMinutes * 60 + F.cuffOnSeconds.value + protocol.pulseWindowSeconds;
+  let clock = protocol.restMinutes * 60 + F.cuffOnSeconds.value + countingSeconds(protocol);
   if (protocol.palpatesFirst) clock += F.feelingSeconds.value;
   let average = averageReadings(readings, known, rules);
   for (let taken = 0; taken < (protocol.readings ?? MOST_READINGS); taken++) {
@@ -110,6 +110,10 @@ export function visitOf(subject: Subject, visit: number, protocol: PlanProtocol)
     readings: readings.length,
     minutes,
   };
+}
+
+function countingSeconds({ pulseWindowSeconds, breathsWindowSeconds }: PlanProtocol): number {
+  return pulseWindowSeconds + (breathsWindowSeconds ?? 0);
 }
 
 function meanOf(readings: readonly Reading[]): Levels {

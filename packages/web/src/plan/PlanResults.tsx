@@ -4,6 +4,7 @@ import { useEffect, useRef } from 'react';
 import { useApp } from '../app/context.js';
 import { FigureShown } from '../away/FigureShown.js';
 import { FigureTable } from '../debrief/FigureTable.js';
+import { PlanCounts } from './PlanCounts.js';
 import { pairedLines, planRows } from './planRows.js';
 
 type ResultsProps = {
@@ -77,6 +78,7 @@ export function PlanResults({ result, isOld }: ResultsProps) {
           />
         </tbody>
       </table>
+      <PlanCounts result={result} />
     </section>
   );
 }

@@ -15,6 +15,22 @@ test('days at home go through it too', () => {
   expect(read(fieldsOf(home))).toEqual({ ok: true, value: home });
 });
 
+// Bedside handbook 1.4: both schools, and both ways of starting the clock.
+test('how beats and breaths are counted goes through it, and a window too short is named', () => {
+  const counting = planProtocol({
+    pulseWindowSeconds: 15,
+    breathsWindowSeconds: null,
+    countClock: 'beat',
+    countFirst: 0,
+    gapSeconds: 90,
+    mostPerBeatMmHg: 2,
+    thresholdDb: 15,
+  });
+  expect(read(fieldsOf(counting))).toEqual({ ok: true, value: counting });
+  const got = read({ ...fieldsOf(counting), breathsWindowSeconds: '4' });
+  expect(got.ok ? [] : got.refusals.map(({ field }) => field)).toEqual(['/breathsWindowSeconds']);
+});
+
 test('what is wrong is named by the field where it was typed', () => {
   const wrong = (more: Record<string, string>) => {
     const got = read({ ...fieldsOf(BEGINNINGS.first), ...more });

@@ -1,6 +1,6 @@
 import { ADULT_SCHEME_IDS, AVERAGING_RULE_IDS } from '@evenfall/clinical';
 import { MEASURED_BY } from '@evenfall/physiology';
-import { CUFF_CHOICES, type PlanProtocol, planProtocol } from '@evenfall/practice';
+import { COUNT_CLOCKS, CUFF_CHOICES, type PlanProtocol, planProtocol } from '@evenfall/practice';
 import type { SentenceKey, Words } from '@evenfall/words';
 
 type PlanName = Extract<SentenceKey, `plan.${string}`>;
@@ -38,6 +38,18 @@ export const PLAN_FIELDS: readonly PlanField[] = [
     'plan.measuredBy',
     MEASURED_BY.map((id) => ({ id, says: (words) => words.sentence(`plan.by-${id}`) })),
   ),
+  number('pulseWindowSeconds', 'plan.pulseWindowSeconds'),
+  number('breathsWindowSeconds', 'plan.breathsWindowSeconds', 'plan.notCounted'),
+  choice(
+    'countClock',
+    'plan.countClock',
+    COUNT_CLOCKS.map((id) => ({ id, says: (words) => words.sentence(`plan.clock-${id}`) })),
+  ),
+  choice(
+    'countFirst',
+    'plan.countFirst',
+    (['1', '0'] as const).map((id) => ({ id, says: (words) => words.sentence(`plan.calls-${id}`) })),
+  ),
   choice(
     'cuff',
     'plan.cuff',
@@ -54,10 +66,13 @@ export const PLAN_FIELDS: readonly PlanField[] = [
   number('marginMmHg', 'plan.marginMmHg'),
   number('peakMmHg', 'plan.peakMmHg'),
   number('rateMmHgPerSecond', 'plan.rateMmHgPerSecond'),
+  number('mostPerBeatMmHg', 'plan.mostPerBeatMmHg', 'plan.noSuchCare'),
+  number('thresholdDb', 'plan.thresholdDb'),
   number('reactionSeconds', 'plan.reactionSeconds'),
   number('tenShare', 'plan.tenShare'),
   choice('rule', 'plan.rule', AVERAGING_RULE_IDS.map(rule)),
   number('readings', 'plan.readings', 'plan.asRule'),
+  number('gapSeconds', 'plan.gapSeconds'),
   number('visits', 'plan.visits'),
   choice('guideline', 'plan.guideline', ADULT_SCHEME_IDS.map(guideline)),
   number('home/days', 'plan.home/days', 'plan.homeNone'),
@@ -81,8 +96,10 @@ export function fieldsOf(protocol: PlanProtocol): Readonly<Record<string, string
 
 /** The textbook, and what a busy room often makes of it. Decision of this project: an example to begin from. */
 export const BEGINNINGS = {
-  first: planProtocol(),
+  first: planProtocol({ breathsWindowSeconds: 60 }),
   second: planProtocol({
+    pulseWindowSeconds: 15,
+    breathsWindowSeconds: 15,
     readings: 1,
     restMinutes: 1,
     palpatesFirst: false,
@@ -103,7 +120,7 @@ export function planJson(text: (path: string) => string): Record<string, unknown
     const value =
       path === 'palpatesFirst'
         ? typed === 'true'
-        : choices === null && NUMBER.test(typed)
+        : (choices === null || path === 'countFirst') && NUMBER.test(typed)
           ? Number(typed.replace(',', '.'))
           : typed;
     if (path.startsWith('home/')) home[path.slice('home/'.length)] = value;

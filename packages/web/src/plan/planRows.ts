@@ -48,6 +48,11 @@ function labelOf(key: Key, words: Words): string {
 /** Differences smaller than this many of their errors may be chance. */
 const SURE_ERRORS = 1.96;
 
+/** Whether a difference is more than chance explains. */
+export function isSurelyApart(mean: number, error: number): boolean {
+  return Math.abs(mean) > SURE_ERRORS * error;
+}
+
 /** First minus second on the same people, with what each came to, a sentence for each; none where there is no pair. */
 export function pairedLines({ protocol, against, paired }: PlanResult, words: Words): string[] {
   if (paired === null || against === null) return [];
@@ -64,7 +69,7 @@ export function pairedLines({ protocol, against, paired }: PlanResult, words: Wo
     return words.sentence('plan.pairedSay', {
       measure,
       apart: text(mean, standardError),
-      isSure: Math.abs(mean) > SURE_ERRORS * standardError,
+      isSure: isSurelyApart(mean, standardError),
       first: alone(protocol),
       second: alone(against),
     });

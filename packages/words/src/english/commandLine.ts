@@ -189,6 +189,8 @@ export const commandLine = {
     `in too high a category ${say.percent(f.up)}, in too low a one ${say.percent(f.down)}; much of it is the people’s own, who vary from visit to visit`,
   planWithout: (f: { without: number }, say: Say) =>
     `without any number ${say.percent(f.without)}; what stands above is of the others`,
+  planCount: (f: { pulse: boolean; bias: number; error: number; sd: number; within4: number }, say: Say) =>
+    `${f.pulse ? 'pulse' : 'breaths'} as counted: ${f.bias < 0 ? '−' : '+'}${say.number(Math.abs(f.bias), 1)} a minute on average (own error ${say.number(f.error, 2)}), SD ${say.number(f.sd, 1)}, within 4 a minute ${say.percent(f.within4)}`,
   planMinutes: (f: { minutes: number; readings: number }, say: Say) =>
     `${say.number(f.minutes, 1)} min of a clinician a person, ${say.number(f.readings, 1)} readings`,
   planApartSystolic: (f: { mean: number; standardError: number }, say: Say) =>

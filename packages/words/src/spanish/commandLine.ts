@@ -179,6 +179,8 @@ export const commandLine: Reworded<typeof commandLineText> = {
   planWrong: (f, say) =>
     `en una categoría demasiado alta ${say.percent(f.up)}, en una demasiado baja ${say.percent(f.down)}; buena parte es de las personas mismas, que varían de una visita a otra`,
   planWithout: (f, say) => `sin ningún número ${say.percent(f.without)}; lo de arriba es de los demás`,
+  planCount: (f, say) =>
+    `${f.pulse ? 'el pulso' : 'las respiraciones'} según se cuenta: de media ${f.bias < 0 ? '−' : '+'}${say.number(Math.abs(f.bias), 1)} por minuto (error propio ${say.number(f.error, 2)}), DE ${say.number(f.sd, 1)}, a no más de 4 por minuto ${say.percent(f.within4)}`,
   planMinutes: (f, say) =>
     `${say.number(f.minutes, 1)} min de un clínico por persona, ${say.number(f.readings, 1)} lecturas`,
   planApartSystolic: (f, say) =>

@@ -1,0 +1,90 @@
+import { expect, test } from 'vitest';
+import { type PlanProtocol, parsePlanProtocol, planProtocol } from './planProtocol.js';
+import type { CountResultOf } from './planResult.js';
+import { runPlan } from './runPlan.js';
+
+const tried = (some: Partial<PlanProtocol>, other: Partial<PlanProtocol>, people = 4000) => {
+  const result = runPlan({
+    protocol: planProtocol({ readings: 1, ...some }),
+    against: planProtocol({ readings: 1, ...other }),
+    people,
+    seed: 5,
+  });
+  if (result?.against == null || result.paired === null) throw new Error('not tried');
+  return { first: result.protocol.counts, second: result.against.counts, paired: result.paired.counts };
+};
+const sdOf = ({ sd }: CountResultOf) => sd ?? Number.NaN;
+const near = (wanted: number, { bias, standardErrors }: CountResultOf) =>
+  expect(Math.abs((bias ?? Number.NaN) - wanted)).toBeLessThan(4 * (standardErrors.bias ?? Number.NaN));
+
+// Bedside handbook 1.4: a clock started on a beat that is called 0 is off by -30/T on average, called 1 by +30/T.
+test('a clock started on a beat: called zero two too few in 15 s, called one two too many', () => {
+  const { first, second, paired } = tried(
+    { pulseWindowSeconds: 15, countClock: 'beat', countFirst: 0 },
+    { pulseWindowSeconds: 15, countClock: 'beat', countFirst: 1 },
+  );
+  near(-2, first.pulse.regular);
+  near(2, second.pulse.regular);
+  // The same people, and the same moment: one beat, which is 4 a minute, in each of them.
+  expect(paired.pulse?.bias.mean).toBeCloseTo(-4, 9);
+  expect(paired.pulse?.bias.standardError).toBeCloseTo(0, 6);
+});
+
+// The same table: started at any moment and called one it is off by nothing, called zero by -60/T.
+test('a clock started at any moment: called one right on average, called zero four too few in 15 s', () => {
+  const { first, second } = tried({ pulseWindowSeconds: 15 }, { pulseWindowSeconds: 15, countFirst: 0 });
+  near(0, first.pulse.regular);
+  near(-4, second.pulse.regular);
+});
+
+// Physiology handbook 5, perfect counter from a random start: SD 1.41 in 15 s and .88 in 30 s for a steady pulse of 72, 4.60 and 3.14
+// in fibrillation of 81. A pulse here wanders too, and the irregular ones are fibrillation and early beats together.
+test('a longer window scatters less, and an irregular pulse more than a regular one', () => {
+  const { first, second, paired } = tried({ pulseWindowSeconds: 15 }, { pulseWindowSeconds: 30 }, 8000);
+  expect(sdOf(first.pulse.regular)).toBeGreaterThan(1.41);
+  expect(sdOf(first.pulse.regular)).toBeLessThan(1.41 * 2);
+  expect(sdOf(second.pulse.regular)).toBeGreaterThan(0.88);
+  expect(sdOf(second.pulse.regular)).toBeLessThan(0.88 * 2.4);
+  expect(sdOf(first.pulse.irregular)).toBeGreaterThan(sdOf(first.pulse.regular));
+  expect(sdOf(first.pulse.irregular)).toBeLessThan(4.6 * 1.25);
+  expect(first.pulse.within4).toBeLessThan(second.pulse.within4 ?? 0);
+  const { mean, standardError } = paired.pulse?.size ?? { mean: 0, standardError: 1 };
+  expect(mean / standardError).toBeGreaterThan(4);
+  const groups = [first.pulse.regular, first.pulse.slow, first.pulse.irregular];
+  expect(groups.every(({ people }) => people > 15)).toBe(true);
+  expect(groups.reduce((sum, { people }) => sum + people, 0)).toBe(first.pulse.people);
+});
+
+// The same table: 16 breaths, CV .208: 2.26, 1.40, .92 in 15, 30 and 60 s; of breathing that comes and goes 5.8 in 30 s.
+test('breaths by window', () => {
+  const { first, second } = tried({ breathsWindowSeconds: 15 }, { breathsWindowSeconds: 30 }, 8000);
+  if (first.breaths === null || second.breaths === null) throw new Error('no breaths');
+  expect(Math.abs(sdOf(first.breaths.regular) / 2.26 - 1)).toBeLessThan(0.25);
+  expect(Math.abs(sdOf(second.breaths.regular) / 1.4 - 1)).toBeLessThan(0.25);
+  expect(Math.abs(sdOf(second.breaths.irregular) / 5.8 - 1)).toBeLessThan(0.35);
+  const minute = tried({ breathsWindowSeconds: 60 }, {});
+  expect(
+    Math.abs(sdOf((minute.first.breaths as CountResultOf & { regular: CountResultOf }).regular) / 0.92 - 1),
+  ).toBeLessThan(0.25);
+  expect(minute.second.breaths).toBeNull();
+  expect(minute.paired.breaths).toBeNull();
+});
+
+test('what the windows are changes nothing of the pressure', () => {
+  const of = (some: Partial<PlanProtocol>) => {
+    const result = runPlan({ protocol: planProtocol(some), against: null, people: 200, seed: 2 })?.protocol;
+    return [result?.systolic, result?.diastolic];
+  };
+  expect(of({ pulseWindowSeconds: 15, breathsWindowSeconds: 60 })).toEqual(of({}));
+});
+
+test.each([
+  [{ breathsWindowSeconds: 4 }, '/breathsWindowSeconds out-of-range'],
+  [{ breathsWindowSeconds: '30' }, '/breathsWindowSeconds not-a-number'],
+  [{ countClock: 'later' }, '/countClock unknown-id'],
+  [{ countFirst: 2 }, '/countFirst unknown-id'],
+  [{ countFirst: '1' }, '/countFirst unknown-id'],
+])('%j is refused by field', (input, wanted) => {
+  const got = parsePlanProtocol(input);
+  expect(got.ok ? [] : got.refusals.map(({ field, code }) => `${field} ${code}`)).toEqual([wanted]);
+});

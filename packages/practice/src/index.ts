@@ -70,6 +70,7 @@ export { scenarioAt, subjectOf } from './plan/population.js';
 export { runPlan } from './plan/runPlan.js';
 export type { Plan, PlanSums } from './plan/sums.js';
 export { addSums, newSums, pieceOf, piecesOf } from './plan/sums.js';
+export { PLAN_FAULTS, type PlanFault, type PlanFaults } from './plan/technique.js';
 export type { Auscultated, Earlier, Taken } from './reading/auscultate.js';
 export { auscultate, newAuscultated } from './reading/auscultate.js';
 export { still } from './reading/still.js';

@@ -128,6 +128,10 @@ describe('refused', () => {
     [{ rule: 'none' }, ['/rule unknown-id']],
     [{ visits: 0 }, ['/visits out-of-range']],
     [{ visits: 11 }, ['/visits out-of-range']],
+    [
+      { faults: { talking: 2, shouting: 1 } },
+      ['/faults/shouting unknown-field', '/faults/talking out-of-range'],
+    ],
     [{ readings: 1.5 }, ['/readings not-whole']],
     [{ rateMmHgPerSecond: 0.4 }, ['/rateMmHgPerSecond out-of-range']],
     [{ palpatesFirst: 'yes' }, ['/palpatesFirst unknown-id']],

@@ -233,6 +233,13 @@ export const PLAN_FIGURES = figures({
     source: 'physiology handbook 5: 12 to 20 at rest',
     sure: 'memory',
   },
+  lapCm: {
+    value: 5,
+    unit: 'cm',
+    meaning: 'the cuff under the heart with the hand in the lap',
+    source: 'randomised crossover, 133 adults: +3.9/+4.0 mmHg (bedside handbook 3.1; physiology handbook 12)',
+    sure: 'derived',
+  },
   cuffOnSeconds: {
     value: 60,
     unit: 's',

@@ -18,6 +18,7 @@ import {
 import { MEASURED_BY, type MeasuredBy } from '@evenfall/physiology';
 import { OBSERVER_FIGURES as F } from '../observer/figures.js';
 import { GOOD_OBSERVER } from '../observer/observer.js';
+import { PLAN_FAULTS, type PlanFault, type PlanFaults } from './technique.js';
 
 /** How the cuff is chosen: by a scheme, or the adult one for everybody. */
 export const CUFF_CHOICES = [...CUFF_SCHEME_IDS, 'adult-for-all'] as const;
@@ -62,6 +63,8 @@ export type PlanProtocol = {
   /** What a category is by. */
   readonly guideline: AdultSchemeId;
   readonly home: PlanHome | null;
+  /** Share of observers who do each wrong at the visits; what is left out nobody does. */
+  readonly faults: PlanFaults;
 };
 
 const KEYS = [
@@ -86,6 +89,7 @@ const KEYS = [
   'tenShare',
   'guideline',
   'home',
+  'faults',
 ] as const;
 type Key = (typeof KEYS)[number];
 
@@ -107,6 +111,7 @@ export const PLAN_LIMITS = {
   days: [1, 60],
   readingsPerDay: [1, 12],
   droppedDays: [0, 10],
+  faults: [0, 1],
 } as const;
 const WHOLE = new Set(['readings', 'visits', 'days', 'readingsPerDay', 'droppedDays']);
 
@@ -135,6 +140,7 @@ export function planProtocol(some: Partial<PlanProtocol> = {}): PlanProtocol {
     tenShare: 0,
     guideline: 'acc-aha-2017',
     home: null,
+    faults: {},
     ...some,
   };
 }
@@ -194,6 +200,7 @@ export function parsePlanProtocol(input: unknown): Parsed<PlanProtocol> {
     ...number('reactionSeconds'),
     ...number('tenShare'),
   };
+  const faults = readFaults(reader.raw('faults'), refusals);
   const home = readHome(reader.raw('home'), refusals);
   const all = [...reader.refusals, ...refusals];
   if (all.length > 0 || rule === null || measuredBy === null || cuff === null || guideline === null)
@@ -211,6 +218,7 @@ export function parsePlanProtocol(input: unknown): Parsed<PlanProtocol> {
       countClock,
       countFirst,
       home,
+      faults,
       ...numbers,
     }),
   };
@@ -235,6 +243,21 @@ function readHome(got: unknown, refusals: Refusal[]): PlanHome | null {
     return null;
   }
   return { days, readingsPerDay, droppedDays };
+}
+
+function readFaults(got: unknown, refusals: Refusal[]): PlanFaults {
+  if (isBlank(got)) return {};
+  const reader = readFields(got, PLAN_FAULTS, '/faults');
+  const faults: Partial<Record<PlanFault, number>> = {};
+  for (const code of PLAN_FAULTS) {
+    const share = reader.raw(code);
+    if (isBlank(share)) continue;
+    if (typeof share === 'string')
+      refusals.push(refusal(`/faults/${code}`, 'not-a-number', 'a-number', share, { figures: {} }));
+    else faults[code] = reader.number(code, within('faults')) ?? 0;
+  }
+  refusals.push(...reader.refusals);
+  return faults;
 }
 
 function within(key: keyof typeof PLAN_LIMITS): (value: number) => NumberFault | null {

@@ -25,6 +25,7 @@ import { auscultate, newAuscultated } from '../reading/auscultate.js';
 import { PLAN_FIGURES as F } from './figures.js';
 import type { PlanProtocol } from './planProtocol.js';
 import { type Subject, scenarioAt } from './population.js';
+import { faultsAt, withFaults } from './technique.js';
 
 /** What a visit came to: the average, null where the rule found none; its readings; the clinician's time. */
 export type Visited = {
@@ -50,14 +51,19 @@ export function visitOf(subject: Subject, visit: number, protocol: PlanProtocol)
   // The same body, and another day: what wanders over minutes is not the same at the next visit.
   const seed = (subject.seed ^ Math.imul(visit, VISIT_STEP)) >>> 0;
   const person = { ...makePerson(scenario, subject.seed), seed };
-  const circumstances: Circumstances = {
+  const faults = faultsAt(subject.seed, visit, protocol.faults);
+  const properly: Circumstances = {
     ...PROPER,
     restMinutes: protocol.restMinutes,
     measuredBy: protocol.measuredBy,
     observerMinutes: protocol.measuredBy === 'known' ? PROPER.observerMinutes : protocol.restMinutes,
     firstInflationSeconds: 0,
   };
-  const instrument = { ...SOUND_INSTRUMENT, bladder: bladderOf(scenario.armCm, protocol) };
+  const rightCuff = { ...SOUND_INSTRUMENT, bladder: bladderOf(scenario.armCm, protocol) };
+  const { circumstances, instrument } = withFaults(
+    { circumstances: properly, instrument: rightCuff },
+    faults,
+  );
   const reader: Reader = {
     ...GOOD_OBSERVER.reader,
     thresholdDb: protocol.thresholdDb,
@@ -73,7 +79,7 @@ export function visitOf(subject: Subject, visit: number, protocol: PlanProtocol)
   const lostMmHg = protocol.palpatesFirst ? lostOf(person) : null;
   const readings: Reading[] = [];
   let seconds = 0;
-  let clock = protocol.restMinutes * 60 + F.cuffOnSeconds.value + countingSeconds(protocol);
+  let clock = circumstances.restMinutes * 60 + F.cuffOnSeconds.value + countingSeconds(protocol);
   if (protocol.palpatesFirst) clock += F.feelingSeconds.value;
   let average = averageReadings(readings, known, rules);
   for (let taken = 0; taken < (protocol.readings ?? MOST_READINGS); taken++) {

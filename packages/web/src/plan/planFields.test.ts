@@ -1,7 +1,7 @@
 import { parsePlanProtocol, planProtocol } from '@evenfall/practice';
 import { wordsFor } from '@evenfall/words';
 import { expect, test } from 'vitest';
-import { BEGINNINGS, differences, fieldsOf, PLAN_FIELDS, planJson } from './planFields.js';
+import { BEGINNINGS, differences, FAULT_FIELDS, fieldsOf, PLAN_FIELDS, planJson } from './planFields.js';
 
 const read = (fields: Readonly<Record<string, string>>) =>
   parsePlanProtocol(planJson((path) => fields[path] ?? ''));
@@ -13,6 +13,14 @@ test.each(Object.entries(BEGINNINGS))('the %s way goes through the form unchange
 test('days at home go through it too', () => {
   const home = planProtocol({ home: { days: 7, readingsPerDay: 4, droppedDays: 1 } });
   expect(read(fieldsOf(home))).toEqual({ ok: true, value: home });
+});
+
+test('what observers do wrong goes through it, and a share over one is named', () => {
+  const taught = planProtocol({ faults: { talking: 0.5, 'arm-height': 1 } });
+  expect(read(fieldsOf(taught))).toEqual({ ok: true, value: taught });
+  const got = read({ ...fieldsOf(taught), 'faults/talking': '1.5' });
+  expect(got.ok ? [] : got.refusals.map(({ field }) => field)).toEqual(['/faults/talking']);
+  expect(FAULT_FIELDS.map(({ path }) => path)).toContain('faults/talking');
 });
 
 // Bedside handbook 1.4: both schools, and both ways of starting the clock.

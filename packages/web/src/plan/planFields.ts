@@ -1,9 +1,9 @@
 import { ADULT_SCHEME_IDS, AVERAGING_RULE_IDS } from '@evenfall/clinical';
 import { MEASURED_BY } from '@evenfall/physiology';
-import { COUNT_CLOCKS, CUFF_CHOICES, type PlanProtocol, planProtocol } from '@evenfall/practice';
+import { COUNT_CLOCKS, CUFF_CHOICES, PLAN_FAULTS, type PlanProtocol, planProtocol } from '@evenfall/practice';
 import type { SentenceKey, Words } from '@evenfall/words';
 
-type PlanName = Extract<SentenceKey, `plan.${string}`>;
+type PlanName = Extract<SentenceKey, `plan.${string}` | `debrief.fault-${string}`>;
 type Choice = { readonly id: string; readonly says: (words: Words) => string };
 
 /** A field of a way of measuring by its path: a number (`isFree`: or nothing) or one of a list. */
@@ -80,17 +80,25 @@ export const PLAN_FIELDS: readonly PlanField[] = [
   number('home/droppedDays', 'plan.home/droppedDays', 'plan.homeNone'),
 ];
 
+/** How often each thing is done wrong: a share of the observers, blank where nobody does it. */
+export const FAULT_FIELDS: readonly PlanField[] = PLAN_FAULTS.map((code) =>
+  number(`faults/${code}`, `debrief.fault-${code}`, 'plan.nobody'),
+);
+const ALL_FIELDS = [...PLAN_FIELDS, ...FAULT_FIELDS];
+const NESTED = ['home', 'faults'] as const;
+
 /** A way of measuring as the form shows it. */
 export function fieldsOf(protocol: PlanProtocol): Readonly<Record<string, string>> {
-  const { home, ...rest } = protocol;
+  const { home, faults, ...rest } = protocol;
   const flat: Readonly<Record<string, unknown>> = {
     ...rest,
     'home/days': home?.days ?? null,
     'home/readingsPerDay': home?.readingsPerDay ?? null,
     'home/droppedDays': home?.droppedDays ?? null,
+    ...Object.fromEntries(PLAN_FAULTS.map((code) => [`faults/${code}`, faults[code] ?? null])),
   };
   return Object.fromEntries(
-    PLAN_FIELDS.map(({ path }) => [path, flat[path] == null ? '' : String(flat[path])]),
+    ALL_FIELDS.map(({ path }) => [path, flat[path] == null ? '' : String(flat[path])]),
   );
 }
 
@@ -113,8 +121,8 @@ const NUMBER = /^[-+]?\d+([.,]\d+)?$/;
 /** What was typed as JSON, as a file of the command line carries it. A blank is left out, what is no number stays as typed. */
 export function planJson(text: (path: string) => string): Record<string, unknown> {
   const json: Record<string, unknown> = {};
-  const home: Record<string, unknown> = {};
-  for (const { path, choices } of PLAN_FIELDS) {
+  const nested: Record<(typeof NESTED)[number], Record<string, unknown>> = { home: {}, faults: {} };
+  for (const { path, choices } of ALL_FIELDS) {
     const typed = text(path).trim();
     if (typed === '') continue;
     const value =
@@ -123,10 +131,12 @@ export function planJson(text: (path: string) => string): Record<string, unknown
         : (choices === null || path === 'countFirst') && NUMBER.test(typed)
           ? Number(typed.replace(',', '.'))
           : typed;
-    if (path.startsWith('home/')) home[path.slice('home/'.length)] = value;
-    else json[path] = value;
+    const inside = NESTED.find((name) => path.startsWith(`${name}/`));
+    if (inside === undefined) json[path] = value;
+    else nested[inside][path.slice(inside.length + 1)] = value;
   }
-  return Object.keys(home).length === 0 ? json : { ...json, home };
+  for (const name of NESTED) if (Object.keys(nested[name]).length > 0) json[name] = nested[name];
+  return json;
 }
 
 /** In what two ways of measuring differ, field by field in words, as they stand in the form. */
@@ -135,7 +145,7 @@ export function differences(
   second: (path: string) => string,
   words: Words,
 ): string[] {
-  return PLAN_FIELDS.filter(({ path }) => first(path).trim() !== second(path).trim()).map((field) => {
+  return ALL_FIELDS.filter(({ path }) => first(path).trim() !== second(path).trim()).map((field) => {
     const said = (typed: string) => {
       const choice = field.choices?.find(({ id }) => id === typed);
       if (choice !== undefined) return choice.says(words);

@@ -59,6 +59,10 @@ export const plan = {
   noSuchCare: 'no such care',
   thresholdDb: 'Hearing worse than usual by (dB)',
   gapSeconds: 'Between two readings (s)',
+  faults: 'Done wrong before the cuff is pumped up',
+  faultsSay:
+    'Each as a share of the observers, 0 to 1; the wrong cuff is the adult one for every arm, the low arm a hand in the lap. Leave one out of the first way alone to see what teaching it would gain.',
+  nobody: 'nobody',
   cuff: 'Cuff chosen by',
   'adult-for-all': 'the adult cuff for everybody',
   palpatesFirst: 'Pulse felt for first',

@@ -60,6 +60,10 @@ export const plan: Reworded<typeof english> = {
   noSuchCare: 'sin ese cuidado',
   thresholdDb: 'Oye peor de lo habitual en (dB)',
   gapSeconds: 'Entre dos lecturas (s)',
+  faults: 'Lo que se hace mal antes de inflar',
+  faultsSay:
+    'Cada cosa como parte de los observadores, de 0 a 1; el manguito equivocado es el de adulto en todo brazo, el brazo bajo una mano en el regazo. Quite una solo en la primera manera para ver qué se ganaría al enseñarla.',
+  nobody: 'nadie',
   cuff: 'Manguito elegido según',
   'adult-for-all': 'el de adulto para todos',
   palpatesFirst: 'Se palpa antes el pulso',

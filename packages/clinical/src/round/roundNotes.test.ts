@@ -11,6 +11,9 @@ function reading(id: string, measuredSeconds: number, more: Partial<NotedReading
     side: 'right',
     posture: 'sit',
     method: 'auscultation',
+    systolic: 132,
+    diastolic: 80,
+    atSeconds: null,
     armCm: null,
     cuff: null,
     isRestKnown: false,
@@ -107,5 +110,22 @@ describe('the third minute on the feet', () => {
     expect(standing(at(null))).toEqual([]);
     expect(standing(at(1, true))).toEqual([]);
     expect(standing(at(1, false))).toEqual(MISSED);
+  });
+
+  // Bedside handbook 3.14: a systolic under 90, or a fall of 20/10 from 132/80, lays the person down.
+  test.each([
+    ['84/52', 84, 52, true],
+    ['112/78', 112, 78, true],
+    ['124/70', 124, 70, true],
+    ['89/71', 89, 71, true],
+    ['113/71', 113, 71, false],
+  ])('is asked of nobody whom %s at 1 min lays down', (_, systolic, diastolic, isToLie) => {
+    expect(standing({ ...at(1), systolic, diastolic })).toEqual(isToLie ? [] : MISSED);
+  });
+
+  test('is asked of nobody whose systolic was low, whatever it was before they stood up', () => {
+    const low = { ...at(1), systolic: 88, diastolic: 60 };
+    expect(roundNotes([low], GAP).standing).toEqual([]);
+    expect(standing(at(1), { ...at(5), systolic: 108 })).toEqual([]);
   });
 });

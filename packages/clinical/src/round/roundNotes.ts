@@ -2,14 +2,15 @@ import type { Flag } from '../contract/flag.js';
 import { isAtThird } from '../score/falls.js';
 import { SCORE_FIGURES as STANDING } from '../score/figures.js';
 import { type ArmCuffsCode, armCuffFlags, type CuffedReading } from './armCuffs.js';
+import { isToLieDown } from './lieDown.js';
 import { type LyingCode, lyingFlags } from './lyingBefore.js';
 import type { RoundReading } from './roundReading.js';
 import { type SpacedReading, type SpacingCode, spacingFlags } from './spacing.js';
 
 /** A reading with all that is said of it beside its value and that of its round. Minutes lying are null where nobody said. */
-export type NotedReading = CuffedReading &
-  SpacedReading &
-  Pick<RoundReading, 'pulsePerMinute' | 'uprightMinutes' | 'isUnwellUpright'> & {
+export type NotedReading = RoundReading &
+  CuffedReading &
+  SpacedReading & {
     readonly lyingMinutes: number | null;
   };
 
@@ -65,12 +66,12 @@ function pulseFlags(
 
 /**
  * That the person stood and nothing was measured at the third minute: whether a fall came or lasted until then is not
- * known. Somebody who felt unwell was rightly laid down before. Source: bedside handbook 3.14 (at 1 and 3 min; stop).
+ * known. Whom an earlier reading lays down was rightly not left standing. Source: bedside handbook 3.14 (at 1 and 3 min; stop).
  */
 function thirdMinuteFlags(readings: readonly NotedReading[]): Flag<NoteCode>[] {
   const upright = readings.filter(({ posture }) => posture === 'stand');
   const minutes = upright.flatMap(({ uprightMinutes }) => uprightMinutes ?? []);
-  if (minutes.length === 0 || upright.some(({ isUnwellUpright }) => isUnwellUpright === true)) return [];
-  if (minutes.some((one) => isAtThird({ minutes: one }))) return [];
+  if (minutes.length === 0 || minutes.some((one) => isAtThird({ minutes: one }))) return [];
+  if (isToLieDown(readings)) return [];
   return [{ code: 'third-minute-missed', figures: { minutes: STANDING.standingWithinMinutes.value } }];
 }

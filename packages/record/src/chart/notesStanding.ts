@@ -1,5 +1,6 @@
 import { type RoundNotes, roundNotes } from '@evenfall/clinical';
 import { NOTHING_CHOSEN } from '../content/inForce.js';
+import { chartedPressure } from './chartedPressure.js';
 import type { ChartRound } from './projectChart.js';
 import { type RulesOf, signingOf } from './valueStanding.js';
 
@@ -13,7 +14,8 @@ export function notesStanding(round: ChartRound, rulesOf: RulesOf): RoundNotes {
   const { roundRules } = rulesOf(signingOf(round)?.content.protocolVersion ?? null) ?? NOTHING_CHOSEN;
   const readings = round.values.flatMap(({ current }) =>
     current.flatMap((entry) => {
-      if (entry.kind !== 'run') return [];
+      const pressure = chartedPressure(entry);
+      if (pressure === null || entry.kind !== 'run') return [];
       const { run, place, circumstances } = entry.content.evidence;
       const { uprightMinutes, unwellUpright, lyingMinutes, previous } = circumstances;
       return [
@@ -21,6 +23,9 @@ export function notesStanding(round: ChartRound, rulesOf: RulesOf): RoundNotes {
           ...place,
           id: entry.id,
           method: run.method,
+          systolic: pressure.systolic,
+          diastolic: pressure.diastolicUsed,
+          atSeconds: null,
           pulsePerMinute: run.pulsePerMinute,
           uprightMinutes,
           isUnwellUpright: unwellUpright,

@@ -26,7 +26,7 @@ export function PressureReview({ round, person }: PressureReviewProps) {
   const { pressure } = round.draft;
   const { values, notDone } = pressure;
   const [isAsking, setAsking] = useState(false);
-  const notes = notesOf(round.draft, round.inForce);
+  const notes = notesOf(round.draft, { ...round, program });
   return (
     <section className="sign-review" aria-label={words.sentence('app.pressure')}>
       <h2>{words.sentence('app.pressure')}</h2>

@@ -34,7 +34,7 @@ export function ReadingPanel({ round, entry, person }: ReadingProps) {
   const content = runContentOf(draft, reading, { ...round, program });
   const { value } = content;
   const standing = standingOf(draft, { ...round, program });
-  const notes = notesOf(draft, inForce);
+  const notes = notesOf(draft, { ...round, program });
   return (
     <div className="measure measure-shown">
       <div role="status">

@@ -1,22 +1,23 @@
 import { type RoundNotes, roundNotes } from '@evenfall/clinical';
-import type { InForce } from '@evenfall/record';
 import type { RoundDraft } from '../round/draft.js';
+import type { Signing } from '../round/entries.js';
+import { readingOf } from '../round/standing.js';
 import { previousInflation } from './runCircumstances.js';
 
 /** What is said beside a round under way, from its readings in the order of the work. */
-export function notesOf({ pressure }: Pick<RoundDraft, 'pressure'>, { roundRules }: InForce): RoundNotes {
+export function notesOf(
+  draft: RoundDraft,
+  under: Pick<Signing, 'facts' | 'inForce' | 'program'>,
+): RoundNotes {
+  const { pressure } = draft;
   return roundNotes(
     pressure.values.map((value) => ({
       ...value.place,
-      id: value.entry,
-      method: value.run.method,
-      pulsePerMinute: value.run.pulsePerMinute,
-      uprightMinutes: value.uprightMinutes,
-      isUnwellUpright: value.unwellUpright ?? null,
+      ...readingOf(draft, value, under),
       lyingMinutes: value.lyingMinutes ?? null,
       measuredSeconds: Date.parse(value.measuredAt.at) / 1000,
       isRestKnown: previousInflation(pressure, value) !== null,
     })),
-    roundRules.readings.gapSeconds,
+    under.inForce.roundRules.readings.gapSeconds,
   );
 }

@@ -57,7 +57,7 @@ export function ReviewPanel({ round, person }: ReviewProps) {
           {standing.content.value === null ? null : (
             <ResultBlock
               value={standing.content.value}
-              notes={notesOf(round.draft, round.inForce)}
+              notes={notesOf(round.draft, { ...round, program })}
               isLandmark
             />
           )}

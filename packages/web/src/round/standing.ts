@@ -98,8 +98,13 @@ function rateOf(
   return { id: value.entry, of: sign, perMinute, isFeltIrregular, nextWindowSeconds };
 }
 
+/** The readings of a round so far, in the order of the work. */
+export function readingsSoFar(draft: RoundDraft, under: Under): RoundReading[] {
+  return draft.pressure.values.map((value) => readingOf(draft, value, under));
+}
+
 /** A reading as the rules of a round take it; seconds count from the first reading that was kept in this visit. */
-function readingOf(
+export function readingOf(
   draft: RoundDraft,
   value: DraftRun,
   under: Under,

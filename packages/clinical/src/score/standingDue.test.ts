@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { isAtFirst, isAtThird } from './falls.js';
-import { minutesUpright, missedUpright, standingDue } from './standingDue.js';
+import { minutesUpright, missedUpright, standingAsk, standingDue } from './standingDue.js';
 
 // Bedside handbook 3.14: stand, pressure and pulse at 1 and at 3 minutes.
 test.each([
@@ -54,6 +54,16 @@ test('a minute that is over and has no reading was missed, from the second on at
     const due = standingDue(seconds, [1]);
     expect([seconds, missedUpright(seconds, [1])]).toEqual([seconds, due === null ? [3] : []]);
   }
+});
+
+// Bedside handbook 3.14: a fall within 3 min, or a delayed one after it; an early fall that passed shows in no later reading.
+test('a late reading is asked for in the place of the third alone, and once', () => {
+  expect(standingAsk(190, [3.1])).toEqual({ due: null, missed: 1, isLate: false });
+  expect(standingAsk(240, [1])).toEqual({ due: null, missed: 3, isLate: true });
+  expect(standingAsk(240, [])).toEqual({ due: null, missed: 3, isLate: true });
+  expect(standingAsk(330, [1, 5])).toEqual({ due: null, missed: 3, isLate: false });
+  expect(standingAsk(240, [1, 3])).toEqual({ due: null, missed: null, isLate: false });
+  expect(standingAsk(100, [])).toEqual({ due: { minutes: 3, inSeconds: 80 }, missed: 1, isLate: false });
 });
 
 test('the minutes of a reading are those of the clock, to a tenth, up to the longest that is kept', () => {

@@ -1,5 +1,7 @@
-import { missedUpright, standingDue } from '@evenfall/clinical';
+import { isToLieDown, type StandingDue, standingAsk } from '@evenfall/clinical';
+import type { Words } from '@evenfall/words';
 import { useApp } from '../app/context.js';
+import { readingsSoFar } from '../round/standing.js';
 import type { Round } from '../round/useRound.js';
 import { withUpright, withUprightStopped } from './pressureSteps.js';
 import { SinceClock } from './SinceClock.js';
@@ -40,27 +42,26 @@ export function UprightClock({ round, isHere = false }: ClockProps) {
 
 /** Which reading on the feet is due, and in how long, and which was missed; that one is due now is announced. */
 function DueLine({ round, seconds }: { readonly round: Round; readonly seconds: number }) {
-  const { words } = useApp();
+  const { words, program } = useApp();
   const taken = round.draft.pressure.values.flatMap(({ uprightMinutes }) => uprightMinutes ?? []);
-  const missed = missedUpright(seconds, taken).at(-1);
-  const due = standingDue(seconds, taken);
-  const said =
-    missed === undefined
-      ? null
-      : words.sentence(due === null ? 'postures.missedNow' : 'postures.missed', { minutes: missed });
-  if (due === null) return <WaitLine isOver text={said ?? words.sentence('pressure.uprightNoneDue')} />;
-  const { minutes, inSeconds } = due;
+  const { due, missed, isLate } = standingAsk(seconds, taken);
+  const isAsked = isLate && !isToLieDown(readingsSoFar(round.draft, { ...round, program }));
+  if (missed !== null && isAsked)
+    return <WaitLine isOver text={words.sentence('postures.missedNow', { minutes: missed })} />;
   return (
     <>
-      {said === null ? null : <p className="small">{said}</p>}
-      <WaitLine
-        isOver={inSeconds === 0}
-        text={
-          inSeconds === 0
-            ? words.sentence('pressure.uprightDueNow', { minutes })
-            : words.sentence('pressure.uprightDueIn', { minutes, seconds: Math.ceil(inSeconds) })
-        }
-      />
+      {missed === null ? null : (
+        <p className="small">{words.sentence('postures.missed', { minutes: missed })}</p>
+      )}
+      <WaitLine isOver={due === null || due.inSeconds === 0} text={dueText(due, words)} />
     </>
   );
+}
+
+function dueText(due: StandingDue | null, { sentence }: Words): string {
+  if (due === null) return sentence('pressure.uprightNoneDue');
+  const { minutes, inSeconds } = due;
+  return inSeconds === 0
+    ? sentence('pressure.uprightDueNow', { minutes })
+    : sentence('pressure.uprightDueIn', { minutes, seconds: Math.ceil(inSeconds) });
 }

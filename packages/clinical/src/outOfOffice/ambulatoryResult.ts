@@ -66,7 +66,9 @@ export type AmbulatoryResult = {
   readonly valid: boolean;
   readonly why: readonly Flag<AmbulatoryReasonCode>[];
   readonly counts: {
+    /** Those that came, where nobody said how many were planned. */
     readonly scheduled: number;
+    readonly isPlanSaid: boolean;
     readonly kept: number;
     readonly day: number;
     readonly night: number;
@@ -128,7 +130,8 @@ export function ambulatoryResult(
   const all = periodResult(kept, series);
   const scheduled = known.scheduled ?? readings.length - edited.filter(isNotScheduled).length;
   const percent = scheduled === 0 ? null : (100 * kept.length) / scheduled;
-  const counts = { scheduled, kept: kept.length, day: day.n, night: night.n, percent };
+  const isPlanSaid = known.scheduled !== null;
+  const counts = { scheduled, isPlanSaid, kept: kept.length, day: day.n, night: night.n, percent };
   const whole = {
     arithmetic: all.mean,
     hoursWeighted: forEachMeasure((m) =>

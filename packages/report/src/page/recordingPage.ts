@@ -19,6 +19,7 @@ export function recordingPage(input: RecordingPageInput, words: Words): ReportPa
   const failed = result.edited.filter(({ code }) => code === 'failed').length;
   const quality = say('report.qualityRecording', {
     scheduled: counts.scheduled,
+    isPlanSaid: counts.isPlanSaid,
     kept: counts.kept,
     edited: result.edited.length - failed,
     failed,

@@ -98,7 +98,7 @@ type QualityProps = Pick<AnsweredRecording, 'result' | 'dayNight'> & { readonly 
 /** Whether the recording can be trusted, its longest gap, and what divides day and night. */
 function Quality({ result, dayNight, refused }: QualityProps) {
   const { words } = useApp();
-  const { scheduled, kept, day, night, percent } = result.counts;
+  const { scheduled, isPlanSaid, kept, day, night, percent } = result.counts;
   const failed = result.edited.filter(({ code }) => code === 'failed').length;
   const edited = result.edited.length - failed;
   const gap = result.longestGapHours;
@@ -108,6 +108,7 @@ function Quality({ result, dayNight, refused }: QualityProps) {
         <strong>{words.sentence(result.valid ? 'away.valid' : 'away.notValid')}</strong>{' '}
         {words.sentence('away.quality', {
           scheduled,
+          isPlanSaid,
           kept,
           edited,
           failed,

@@ -121,10 +121,17 @@ export const reportLines = {
   enough: 'Enough for this rule set.',
   notEnough: 'Not enough for this rule set.',
   qualityRecording: (
-    f: { scheduled: number; kept: number; edited: number; failed: number; percent: number | null },
+    f: {
+      scheduled: number;
+      isPlanSaid: boolean;
+      kept: number;
+      edited: number;
+      failed: number;
+      percent: number | null;
+    },
     say: Say,
   ) =>
-    `${say.short(f.scheduled)} scheduled, ${say.short(f.kept)} valid${f.percent === null ? '' : ` (${say.short(f.percent)} %)`}, ${say.short(f.edited)} edited, ${say.short(f.failed)} failed.`,
+    `${say.short(f.scheduled)} ${f.isPlanSaid ? 'scheduled' : 'came (how many were scheduled was not said)'}, ${say.short(f.kept)} valid${f.percent === null ? '' : ` (${say.short(f.percent)} %)`}, ${say.short(f.edited)} edited, ${say.short(f.failed)} failed.`,
   awakeAsleep: (f: { day: number; night: number; gap: number | null }, say: Say) =>
     `${say.short(f.day)} by day, ${say.short(f.night)} by night${f.gap === null ? '' : `; longest gap ${say.short(f.gap)} h`}.`,
   meansTable: 'Means, mmHg and per minute',

@@ -108,7 +108,7 @@ export const reportLines: Reworded<typeof lines> = {
   enough: 'Suficiente para este conjunto de reglas.',
   notEnough: 'No es suficiente para este conjunto de reglas.',
   qualityRecording: (f, say) =>
-    `${say.short(f.scheduled)} programadas, ${say.short(f.kept)} válidas${f.percent === null ? '' : ` (${say.short(f.percent)} %)`}, ${say.short(f.edited)} excluidas, ${say.short(f.failed)} fallidas.`,
+    `${say.short(f.scheduled)} ${f.isPlanSaid ? 'programadas' : 'recibidas (no se dijo cuántas se programaron)'}, ${say.short(f.kept)} válidas${f.percent === null ? '' : ` (${say.short(f.percent)} %)`}, ${say.short(f.edited)} excluidas, ${say.short(f.failed)} fallidas.`,
   awakeAsleep: (f, say) =>
     `${say.short(f.day)} de día, ${say.short(f.night)} de noche${f.gap === null ? '' : `; intervalo más largo sin lectura ${say.short(f.gap)} h`}.`,
   meansTable: 'Medias, mmHg y por minuto',

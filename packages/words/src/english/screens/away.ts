@@ -245,6 +245,7 @@ export const away = {
   quality: (
     f: {
       scheduled: number;
+      isPlanSaid: boolean;
       kept: number;
       edited: number;
       failed: number;
@@ -256,7 +257,7 @@ export const away = {
     },
     say: Say,
   ) =>
-    `${say.short(f.kept)} of ${say.short(f.scheduled)} planned readings are used${f.percent === null ? '' : ` (${say.number(f.percent)} %)`}; ${say.short(f.edited)} edited out, ${say.short(f.failed)} failed${f.refused === 0 ? '' : `, ${say.counted(f.refused, ROWS)} could not be read`}; ${say.short(f.day)} by day, ${say.short(f.night)} by night${f.gap === null ? '' : `; longest gap ${say.short(f.gap)} h`}.`,
+    `${say.short(f.kept)} of ${say.short(f.scheduled)} ${f.isPlanSaid ? 'planned readings' : 'readings that came (how many were planned was not said)'} are used${f.percent === null ? '' : ` (${say.number(f.percent)} %)`}; ${say.short(f.edited)} edited out, ${say.short(f.failed)} failed${f.refused === 0 ? '' : `, ${say.counted(f.refused, ROWS)} could not be read`}; ${say.short(f.day)} by day, ${say.short(f.night)} by night${f.gap === null ? '' : `; longest gap ${say.short(f.gap)} h`}.`,
   meanColumn: 'Mean',
   limitColumn: 'High from',
   sdColumn: 'SD',

@@ -226,7 +226,7 @@ export const away: Reworded<typeof english> = {
   valid: 'Bastan para guiarse por ellas.',
   notValid: 'No bastan para guiarse por ellas.',
   quality: (f, say) =>
-    `De lo programado (${say.counted(f.scheduled, READINGS)}) se usan ${say.short(f.kept)}${f.percent === null ? '' : ` (${say.number(f.percent)} %)`}; ${say.short(f.edited)} apartadas, ${say.short(f.failed)} fallidas${f.refused === 0 ? '' : `, ${say.counted(f.refused, ROWS)} sin poder leerse`}; ${say.short(f.day)} de día, ${say.short(f.night)} de noche${f.gap === null ? '' : `; hueco más largo ${say.short(f.gap)} h`}.`,
+    `${f.isPlanSaid ? 'De lo programado' : 'De lo que llegó, sin decir cuánto se programó'} (${say.counted(f.scheduled, READINGS)}) se usan ${say.short(f.kept)}${f.percent === null ? '' : ` (${say.number(f.percent)} %)`}; ${say.short(f.edited)} apartadas, ${say.short(f.failed)} fallidas${f.refused === 0 ? '' : `, ${say.counted(f.refused, ROWS)} sin poder leerse`}; ${say.short(f.day)} de día, ${say.short(f.night)} de noche${f.gap === null ? '' : `; hueco más largo ${say.short(f.gap)} h`}.`,
   meanColumn: 'Media',
   limitColumn: 'Alta desde',
   sdColumn: 'DE',

@@ -254,7 +254,9 @@ test('a recording over 24 hours: whether it can be trusted, each period, the fal
   await page.getByRole('heading', { level: 1, name: /^Over 24 hours, from 4 Mar 2025/ }).waitFor();
   // A1 of the out-of-office handbook 19.
   await expect(
-    page.getByText(/40 of 40 planned readings are used \(100 %\); 0 edited out, 0 failed.*32 by day, 8 by night/),
+    page.getByText(
+      /40 of 40 planned readings are used \(100 %\); 0 edited out, 0 failed.*32 by day, 8 by night/,
+    ),
   ).toBeVisible();
   const fall = page.getByRole('region', { name: 'Fall by night' });
   await expect(fall.getByText(/systolic 16\.2 %, diastolic 20\.4 %: the usual fall by night/)).toBeVisible();

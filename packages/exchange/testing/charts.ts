@@ -297,6 +297,7 @@ export function bundleOf(all: readonly Made[], more: Partial<BundleOf> = {}): Bu
     asKept: all.map(({ frame, recordedAt }) => ({ frame, recordedAt })),
     gauges: [],
     protocols: [{ version: VERSION, content: protocolDocument(PROTOCOL) }],
+    rulesOf,
     madeAt: '2026-11-25T12:00:00Z',
     words: wordsFor('en'),
     isSnomed: true,

@@ -1,4 +1,4 @@
-import { type Agent, gatherAmendments, readEntry, type StoredEntry } from '@evenfall/record';
+import { type Agent, gatherAmendments, type RulesOf, readEntry, type StoredEntry } from '@evenfall/record';
 import type { Words } from '@evenfall/words';
 import type { Basic, Bundle, Coding, FhirResource, Observation } from 'fhir/r4.js';
 import type { Exported } from '../csv/chartCsv.js';
@@ -10,6 +10,7 @@ import { type AsKept, provenanceOf, targetsOf } from './provenanceOf.js';
 import { idOfHash, reference, urn } from './references.js';
 import { reportedObservation, reportedOf } from './reportedObservation.js';
 import { roundObservations } from './roundObservations.js';
+import { seriesMeans } from './seriesMeans.js';
 import { seriesObservations } from './seriesObservations.js';
 import { OUR_EXTENSIONS, OUR_SYSTEMS, SYSTEMS } from './systems.js';
 import { asciiJson, plainTexts } from './texts.js';
@@ -25,6 +26,8 @@ export type BundleOf = Exported & {
   /** Everything that was ever said of the gauges that readings name, as it was sent. */
   readonly gauges: readonly AsKept[];
   readonly protocols: readonly ProtocolKept[];
+  /** The rules of each of them. */
+  readonly rulesOf: RulesOf;
   /** When the bundle is made, RFC 3339. */
   readonly madeAt: string;
   readonly words: Words;
@@ -34,8 +37,8 @@ export type BundleOf = Exported & {
 
 /**
  * A person's whole chart as a FHIR R4 collection: the Patient, who acted, an Observation for each value in the
- * vital-signs profile of its sign and for each reading of a series, a panel for each signed round, a Provenance for each entry that was ever recorded,
- * and the protocol versions that they name. Source: interoperability handbook 1 to 11.
+ * vital-signs profile of its sign, for each reading of a series and for its means, a panel for each signed round, a
+ * Provenance for each entry that was ever recorded, and the protocol versions that they name. Source: interoperability handbook 1 to 11.
  */
 export function chartBundle(of: BundleOf): Bundle<FhirResource> {
   const { person, identity, classIdentity, words, entries, agents } = of;
@@ -78,7 +81,7 @@ function readKept(kept: AsKept): { readonly kept: AsKept; readonly entry: Stored
   return read.ok ? [{ kept, entry: { ...read.value, recordedAt: kept.recordedAt } }] : [];
 }
 
-function observationsOf({ chart, entries, words, isSnomed }: BundleOf): Observation[] {
+function observationsOf({ chart, entries, series, rulesOf, words, isSnomed }: BundleOf): Observation[] {
   const charted = chart.rounds.toReversed().flatMap((round) => {
     const values = round.values.flatMap((of) =>
       shownOf(of).map((entry) => observationOf({ entry, of, round, words, isSnomed })),
@@ -95,7 +98,12 @@ function observationsOf({ chart, entries, words, isSnomed }: BundleOf): Observat
   const elsewhere = chart.reported.flatMap((of) =>
     reportedOf(of).map((entry) => reportedObservation(entry, of)),
   );
-  return [...charted, ...elsewhere, ...seriesObservations(entries, words)];
+  return [
+    ...charted,
+    ...elsewhere,
+    ...seriesObservations(entries, words),
+    ...seriesMeans(series, rulesOf, words),
+  ];
 }
 
 /** Everybody whom an entry names, also one who is not known by name any more. */

@@ -15,6 +15,10 @@ export const LOINC = {
   averagePressure: loinc('96607-7', 'Blood pressure panel mean'),
   averageSystolic: loinc('96608-5', 'Systolic blood pressure mean'),
   averageDiastolic: loinc('96609-3', 'Diastolic blood pressure mean'),
+  /** The mean over 24 hours; there is no code of its own for a mean awake or asleep. Its displays are from memory. */
+  dayLongPressure: loinc('97844-5', 'Blood pressure panel 24 hour mean'),
+  dayLongSystolic: loinc('8490-5', 'Systolic blood pressure 24 hour mean'),
+  dayLongDiastolic: loinc('8472-3', 'Diastolic blood pressure 24 hour mean'),
   pulse: loinc('8867-4', 'Heart rate'),
   breaths: loinc('9279-1', 'Respiratory rate'),
   saturation: loinc('2708-6', 'Oxygen saturation in Arterial blood'),

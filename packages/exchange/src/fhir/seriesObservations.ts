@@ -1,3 +1,4 @@
+import { PERIODS } from '@evenfall/clinical';
 import { type AmendedEntry, chartSeries, gatherAmendments, type StoredEntry } from '@evenfall/record';
 import type { Words } from '@evenfall/words';
 import type { Observation } from 'fhir/r4.js';
@@ -8,7 +9,9 @@ import { reference, urn } from './references.js';
 import { OUR_SYSTEMS, profileUrl, SYSTEMS } from './systems.js';
 import { fhirTime } from './times.js';
 
-type Series = Extract<StoredEntry, { readonly kind: 'series' }>;
+export type Period = (typeof PERIODS)[number];
+
+export type SeriesEntry = Extract<StoredEntry, { readonly kind: 'series' }>;
 
 /**
  * Every reading of every series that stands, as Observations: a pressure in its profile with who took it, and the pulse
@@ -29,32 +32,45 @@ export function seriesObservations(entries: readonly StoredEntry[], words: Words
 
 /** The ids of the Observations that a series is written as, from its own id and how many readings it has. */
 export function seriesObservationIds(id: string, readings: number): string[] {
-  return Array.from({ length: readings }, (_, at) => [pressureId(id, at), pulseId(id, at)]).flat();
+  const ofReadings = Array.from({ length: readings }, (_, at) => [
+    pressureId(id, at),
+    pulseId(id, at),
+  ]).flat();
+  return [...ofReadings, ...PERIODS.map((period) => meanId(id, period))];
 }
 
-function seriesIn({ current, story }: AmendedEntry): readonly Series[] {
-  const isSeries = (entry: StoredEntry): entry is Series => entry.kind === 'series';
+/** What a series is named by in what is written of it: its first entry, so that a reading keeps its id as the series grows. Two that contest each have their own. */
+export function nameOfSeries(entry: SeriesEntry, { current, original }: AmendedEntry): string {
+  return current.length > 1 ? entry.id : original.id;
+}
+
+/** How far a series is settled. A learner's is preliminary until a supervisor agrees. */
+export function statusOfSeries(
+  entry: SeriesEntry,
+  { standing }: AmendedEntry,
+  isPreliminary: boolean,
+): Observation['status'] {
+  if (standing === 'entered-in-error') return 'entered-in-error';
+  if (isPreliminary) return 'preliminary';
+  return entry.amends === null ? 'final' : 'amended';
+}
+
+/** The entries of a series that are written: those that stand, else what was said last. */
+export function seriesIn({ current, story }: AmendedEntry): readonly SeriesEntry[] {
+  const isSeries = (entry: StoredEntry): entry is SeriesEntry => entry.kind === 'series';
   const standing = current.filter(isSeries);
   return standing.length > 0 ? standing : story.filter(isSeries).slice(-1);
 }
 
 function readingsOf(
-  entry: Series,
-  { standing, current, original }: AmendedEntry,
+  entry: SeriesEntry,
+  of: AmendedEntry,
   isPreliminary: boolean,
   words: Words,
 ): Observation[] {
   const { content, person } = entry;
-  const status =
-    standing === 'entered-in-error'
-      ? 'entered-in-error'
-      : isPreliminary
-        ? 'preliminary'
-        : entry.amends === null
-          ? 'final'
-          : 'amended';
-  // What is added goes to the end: a reading keeps its id as long as one entry stands. Two that contest each have their own.
-  const named = current.length > 1 ? entry.id : original.id;
+  const status = statusOfSeries(entry, of, isPreliminary);
+  const named = nameOfSeries(entry, of);
   return content.readings.flatMap((reading, at): Observation[] => {
     const shared = (id: string): Omit<Observation, 'code'> => ({
       resourceType: 'Observation',
@@ -91,8 +107,13 @@ function readingsOf(
   });
 }
 
-const pressureId = (id: string, at: number): string => beside(id, 2 * at);
+export const pressureId = (id: string, at: number): string => beside(id, 2 * at);
 const pulseId = (id: string, at: number): string => beside(id, 2 * at + 1);
+
+/** The id of a mean of a series: beyond those of any reading that may still be added. */
+export const meanId = (id: string, period: Period): string =>
+  beside(id, MEANS_FROM + PERIODS.indexOf(period));
+const MEANS_FROM = 1_000_000;
 
 /** A UUID beside another: version 8, the next variant digit of four, and so much further on in its last 48 bits. */
 function beside(id: string, by: number): string {

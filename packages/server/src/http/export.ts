@@ -91,6 +91,7 @@ async function written(
     gauges,
     // A check of a gauge names a version that no entry of this person may name.
     protocols: await protocolsNamed(world, JSON.stringify([asKept, gauges])),
+    rulesOf,
     madeAt: world.now().toISOString(),
     words: wordsFor('en'),
     isSnomed: snomed === 'with',

@@ -106,7 +106,7 @@ describe('a table', () => {
     });
     const { code, stdout, stderr } = await typedArgs(['export', '--person', id, '--as', 'csv'], server);
     expect([code, stdout]).toEqual([0, 'schema\r\n']);
-    expect(stderr).toMatch(/^evenfall: Nothing of this person can be written so/);
+    expect(stderr).toMatch(/^evenfall: Nothing was written: a table needs a value/);
     expect(stderr).toContain('1 entry of this person cannot be read');
   });
 });

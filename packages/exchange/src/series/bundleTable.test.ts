@@ -1,6 +1,7 @@
 import { NO_ROUND_FACTS } from '@evenfall/clinical';
 import { describe, expect, test } from 'vitest';
 import { bundleOf, idOf, inError, made } from '../../testing/charts.js';
+import { sketches } from '../../testing/sketches.js';
 import { wrongInBundle } from '../../testing/validate.js';
 import { chartBundle } from '../fhir/chartBundle.js';
 import { readBundle } from '../fhir/read/readBundle.js';
@@ -68,6 +69,24 @@ describe('pressures of a bundle', () => {
       [3, 'pressure-that-stands'],
       [4, 'no-modifier'],
       [5, 'pressure-that-stands'],
+    ]);
+  });
+
+  // Interoperability handbook 9 and 11: an average has a period and the codes of both panels.
+  test('a mean of several is no reading of a series: its line is refused', () => {
+    const table = bundleTable(
+      bundle(
+        { ...pressure(AT, 142, 88), subject: sketches.homeMean.subject },
+        sketches.homeMean,
+        sketches.dayMean,
+      ),
+      'home',
+    );
+    const read = readSeries(table?.text ?? '', { ...NOTHING_SAID, kind: 'home' });
+    expect(read.readings.map((one) => one.systolic)).toEqual([142]);
+    expect([...(table?.problems ?? [])].map(([line, [of]]) => [line, of?.expected])).toEqual([
+      [3, 'one-reading'],
+      [4, 'one-reading'],
     ]);
   });
 

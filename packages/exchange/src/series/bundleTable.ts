@@ -1,6 +1,6 @@
 import { type Refusal, refusal } from '@evenfall/clinical';
 import { asObject, codesIn, type Json, listIn, objectIn, textIn } from '../fhir/read/json.js';
-import { DIASTOLIC_CODES, SIGN_BY_LOINC, SYSTOLIC_CODES } from '../fhir/read/knownCodes.js';
+import { DIASTOLIC_CODES, MEAN_CODES, SIGN_BY_LOINC, SYSTOLIC_CODES } from '../fhir/read/knownCodes.js';
 import { readBundle } from '../fhir/read/readBundle.js';
 import { OUR_SYSTEMS, SYSTEMS } from '../fhir/systems.js';
 import type { Reported } from '../reading/reported.js';
@@ -57,7 +57,7 @@ export function bundleTable(text: string, kind: SeriesChoices['kind']): BundleTa
     if (resource.resourceType !== 'Observation' || !isTaken(resource)) return;
     const one = used.get(place);
     if (one !== undefined && isPulseOf(one, beats)) return;
-    if (one !== undefined && !one.isInError && one.content.value.of === 'pressure') {
+    if (one !== undefined && !one.isInError && one.content.value.of === 'pressure' && !isMean(resource)) {
       const { value, site, note } = one.content;
       const pulse = pulses.get(Date.parse(one.measuredAt.at)) ?? '';
       lines.push([one.measuredAt.at, value.systolic, value.diastolic ?? '', pulse, cell(site), cell(note)].join()); // biome-ignore format: one row
@@ -74,7 +74,9 @@ export function bundleTable(text: string, kind: SeriesChoices['kind']): BundleTa
     lines.push([at, numberIn(resource, SYSTOLIC_CODES), numberIn(resource, DIASTOLIC_CODES), '', '', ''].join()); // biome-ignore format: one row
     problems.set(
       lines.length,
-      own.length > 0 ? own : [refusal(at, 'contradicts', 'pressure-that-stands', null)],
+      own.length > 0
+        ? own
+        : [refusal(at, 'contradicts', isMean(resource) ? 'one-reading' : 'pressure-that-stands', null)],
     );
   });
   return { text: `${lines.join('\n')}\n`, problems };
@@ -118,6 +120,11 @@ function seriesOf(resource: Json): string[] {
 
 function isPulseOf({ content, measuredAt, isInError }: Reported, beats: ReadonlySet<number>): boolean {
   return content.value.of === 'pulse' && !isInError && beats.has(Date.parse(measuredAt.at));
+}
+
+/** A mean of others is no reading: in the mean of a series it would stand for them twice. */
+function isMean(resource: Json): boolean {
+  return codesIn(resource.code, SYSTEMS.loinc).some((code) => MEAN_CODES.includes(code));
 }
 
 const placeOf = (at: string): number => Number(/^\/entry\/(\d+)\//.exec(at)?.[1]);

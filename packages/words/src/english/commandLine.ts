@@ -227,7 +227,7 @@ export const commandLine = {
   leftOut: (f: { entries: number }, say: Say) =>
     `${say.counted(f.entries, ENTRIES)} of this person cannot be read by this program and are left out of the table; evenfall check lists them.`,
   nothingWritten:
-    'Nothing of this person can be written so: no value, no reading of a series and no round that is signed.',
+    'Nothing was written: a table needs a value or a reading of a series, a text a signed round or a series, and this person has none.',
   restored: (f: { entries: number; persons: number }, say: Say) =>
     `${say.counted(f.entries, ENTRIES)} of ${say.counted(f.persons, PERSONS)} put back`,
   brought: (f: { added: number; already: number }, say: Say) =>

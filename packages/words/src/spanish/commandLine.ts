@@ -215,7 +215,7 @@ export const commandLine: Reworded<typeof commandLineText> = {
   leftOut: (f, say) =>
     `${say.counted(f.entries, ENTRIES)} de esta persona no se pueden leer con este programa y quedan fuera de la tabla; evenfall check las lista.`,
   nothingWritten:
-    'No hay nada de esta persona que escribir así: ningún valor, ninguna lectura de una serie y ninguna ronda firmada.',
+    'No se ha escrito nada: una tabla necesita un valor o una lectura de una serie, un texto una ronda firmada o una serie, y esta persona no tiene ninguna.',
   restored: (f, say) => `${say.counted(f.entries, ENTRIES)} de ${say.counted(f.persons, PERSONS)}, repuestas`,
   brought: (f, say) =>
     `${say.counted(f.added, { one: 'entrada añadida', other: 'entradas añadidas' })}, ${say.short(f.already)} ya estaban`,

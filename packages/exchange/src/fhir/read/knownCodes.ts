@@ -43,5 +43,8 @@ export const DIASTOLIC_CODES: readonly string[] = [
   '8472-3',
 ];
 
+/** Pressures that are a mean of several: of any averaging, and of 24 hours. */
+export const MEAN_CODES: readonly string[] = ['96607-7', '97844-5'];
+
 /** A panel names its values and has none itself. */
 export const PANEL_CODE = '85353-1';

@@ -16,8 +16,14 @@ export type { Breathing, BreathingKind } from './breathing/pattern.js';
 export { BREATHING_KINDS } from './breathing/pattern.js';
 export { normalOf, normalWithin } from './chance/normal.js';
 export { keyOf, STREAMS, type Stream, uniform, uniformOf } from './chance/uniform.js';
-export type { ChestPiece, Circumstances, MeasuredBy, Posture } from './circumstances/circumstances.js';
-export { CHEST_PIECES, MEASURED_BY, POSTURES, PROPER } from './circumstances/circumstances.js';
+export type {
+  ChestPiece,
+  Circumstances,
+  MeasuredBy,
+  Posture,
+  Preparation,
+} from './circumstances/circumstances.js';
+export { CHEST_PIECES, MEASURED_BY, POSTURES, PREPARATIONS, PROPER } from './circumstances/circumstances.js';
 export { BLADDER_ARMS, bladderFor, sizeBias, sizesTooSmall } from './circumstances/cuffSize.js';
 export { gaugeFor, gaugeLagSeconds } from './cuff/gauge.js';
 export { strokeOf } from './cuff/hand.js';

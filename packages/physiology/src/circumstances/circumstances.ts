@@ -49,6 +49,17 @@ export type Circumstances = {
   readonly fingers: 'practised' | 'beginner';
 };
 
+/** How somebody may come to be measured, besides how they sit: what is only known by asking, looking and feeling. */
+export const PREPARATIONS = [
+  'hadCaffeine',
+  'hadNicotine',
+  'isCold',
+  'hasTightSleeve',
+  'isOverSleeve',
+  'isCuffLoose',
+] as const satisfies readonly (keyof Circumstances)[];
+export type Preparation = Readonly<Record<(typeof PREPARATIONS)[number], boolean>>;
+
 /** Everything as the textbook has it, at rest for good, by somebody who alarms nobody. */
 export const PROPER: Circumstances = {
   restMinutes: 5,

@@ -13,7 +13,7 @@ import type { Arranged } from './arranged.js';
  * - `apex`: the chest piece laid on the chest over the apex of the heart, or taken from there. On the arm it is not there.
  * - `arm`: held so far below the heart. - `finger`: on the wrist, or away. - `talk`: the person begins or stops.
  * - `arrange`: how the person sits, what they do and hold, on which arm the cuff is, from now on; what is left out stays as
- *   it is.
+ *   it is. A cuff that is wrapped more tightly or more loosely by it is empty.
  * - `cuff`: another one is put on, empty. - `gauge`: another gauge with its hose is taken, the cuff empty: a sound one.
  */
 export type Action = { readonly tick: number } & (

@@ -1,8 +1,8 @@
-import type { Circumstances } from '../circumstances/circumstances.js';
+import type { Circumstances, Preparation } from '../circumstances/circumstances.js';
 import type { Action } from './action.js';
 import { TICKS_PER_SECOND } from './tick.js';
 
-/** What a person can be asked to do otherwise between two inflations. */
+/** What a person can be asked to do otherwise between two inflations, and what can be put right about sleeve, cuff and room. */
 export type Arranged = Partial<
   Pick<
     Circumstances,
@@ -14,6 +14,7 @@ export type Arranged = Partial<
     | 'hasFullBladder'
     | 'armBelowHeartCm'
     | 'isArmUnsupported'
+    | keyof Preparation
   >
 >;
 

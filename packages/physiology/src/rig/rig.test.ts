@@ -150,3 +150,21 @@ test('a visit from the scenario and the list of actions alone, the list in any o
   expect(once.needle.length).toBe(40 * once.tracePerSecond + 1);
   expect(once.truth.effects.map(({ code }) => code)).toEqual([]);
 });
+
+test('a loose cuff wrapped again is empty, and from then on it is as one that was snug from the beginning', () => {
+  const again: Action = { tick: 3000, kind: 'arrange', isCuffLoose: false };
+  const later = PUMP.map((one) => ({ ...one, tick: one.tick + 4000 }));
+  const loose = startRig(person, { ...PROPER, isCuffLoose: true }, SOUND_INSTRUMENT);
+  const snug = rigFor();
+  loose.advance(2990, PUMP);
+  snug.advance(2990, PUMP);
+  // Physiology handbook 6.1: a slack bladder takes more air for the same pressure.
+  expect(loose.cuffMmHg).toBeLessThan(snug.cuffMmHg - 5);
+  loose.advance(3990, [again]);
+  expect(loose.cuffMmHg).toBe(0);
+  snug.advance(3990, [{ tick: 3000, kind: 'cuff', bladder: SOUND_INSTRUMENT.bladder }]);
+  loose.advance(5000, later);
+  snug.advance(5000, later);
+  expect(loose.cuffMmHg).toBe(snug.cuffMmHg);
+  expect(loose.copy().snapshot()).toEqual(loose.snapshot());
+});

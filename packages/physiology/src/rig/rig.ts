@@ -64,7 +64,7 @@ export class Rig {
   private readonly arm = new Arm();
   private bulb: Bulb;
   private gauge: Gauge;
-  private readonly wall: Wall;
+  private wall: Wall;
   private circumstances: Circumstances;
   private isListening = true;
   private readonly apex = new AtApex();
@@ -225,7 +225,9 @@ export class Rig {
   }
 
   private change(action: Action): void {
+    const wasLoose = this.circumstances.isCuffLoose;
     this.circumstances = circumstancesAfter(this.circumstances, action);
+    if (this.circumstances.isCuffLoose !== wasLoose) this.wrap(this.instrument);
     this.arm.change(this.circumstances, this.instrument);
     this.stream.levels.change(this.circumstances);
     this.breath.change(this.circumstances);
@@ -235,6 +237,7 @@ export class Rig {
     this.instrument = instrument;
     const { valveDegrees } = this.bulb;
     this.bulb = new Bulb(this.instrument, this.circumstances.isCuffLoose);
+    this.wall = wallOf(this.person.scenario.traits.isStiff, this.circumstances.isCuffLoose);
     this.bulb.valveDegrees = valveDegrees;
     this.wasFlat = true;
     this.arm.change(this.circumstances, this.instrument);

@@ -92,3 +92,23 @@ test('a rhythm says what its kind cannot do without', () => {
     '/breathing/cycleSeconds missing',
   ]);
 });
+
+test('how a person comes is left out where it is not said, and each part is yes or no', () => {
+  const whole = { ...SCENARIOS[0], preparation: { hadCaffeine: true } };
+  const read = parseScenario(whole);
+  expect(read.ok && read.value.preparation).toEqual({
+    hadCaffeine: true,
+    hadNicotine: false,
+    isCold: false,
+    hasTightSleeve: false,
+    isOverSleeve: false,
+    isCuffLoose: false,
+  });
+  const without = parseScenario(SCENARIOS[0]);
+  expect(without.ok && 'preparation' in without.value).toBe(false);
+  const wrong = parseScenario({ ...SCENARIOS[0], preparation: { isCold: 'yes', hadTea: true } });
+  expect(wrong.ok ? [] : wrong.refusals.map(({ field, code }) => `${field} ${code}`).sort()).toEqual([
+    '/preparation/hadTea unknown-field',
+    '/preparation/isCold unknown-id',
+  ]);
+});

@@ -9,6 +9,7 @@ import {
 } from '@evenfall/clinical';
 import { WAVE_SHAPES } from '../artery/waveShape.js';
 import { BREATHING_KINDS, type Breathing } from '../breathing/pattern.js';
+import { PREPARATIONS, type Preparation } from '../circumstances/circumstances.js';
 import { RHYTHM_KINDS, type Rhythm, VARIATIONS } from '../heart/rhythm.js';
 import { BLANK } from './blank.js';
 import { SCENARIO_LIMITS as L } from './limits.js';
@@ -206,16 +207,21 @@ function traitsOf(reader: Reader): Traits {
   };
 }
 
+function preparationOf(reader: Reader): Preparation {
+  return Object.fromEntries(PREPARATIONS.map((key) => [key, reader.flag(key)])) as Preparation;
+}
+
 /**
  * A scenario from outside: its value, or everything wrong with it, each by the JSON Pointer of its field. What may be
  * left out is what `BLANK` has, and what is null there is drawn from the seed.
  */
 export function parseScenario(json: unknown): Parsed<Scenario> {
   const refusals: Refusal[] = [];
-  const reader = new Reader(json, Object.keys(BLANK), '', refusals);
+  const reader = new Reader(json, [...Object.keys(BLANK), 'preparation'], '', refusals);
   reader.schema();
   const levels = levelsOf(reader);
   const areTaken = reader.hasTaken(...LEVELS);
+  const preparation = reader.within('preparation', PREPARATIONS, preparationOf);
   const scenario: Scenario = {
     schema: 1,
     id: reader.id(),
@@ -251,6 +257,7 @@ export function parseScenario(json: unknown): Parsed<Scenario> {
       zeroOffsetMmHg: instrument.numberOr('zeroOffsetMmHg', L.zeroOffsetMmHg, 0),
       leakMmHgPerMinute: instrument.numberOr('leakMmHgPerMinute', L.leakMmHgPerMinute, 0),
     })),
+    ...(preparation === null ? {} : { preparation }),
     acceptedWithinMmHg: reader.numberOr('acceptedWithinMmHg', L.acceptedWithinMmHg, BLANK.acceptedWithinMmHg),
     redFlag: reader.choiceOrNull('redFlag', RED_FLAGS),
   };

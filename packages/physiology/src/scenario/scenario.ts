@@ -1,5 +1,6 @@
 import type { WaveShape } from '../artery/waveShape.js';
 import type { Breathing } from '../breathing/pattern.js';
+import type { Preparation } from '../circumstances/circumstances.js';
 import type { Rhythm } from '../heart/rhythm.js';
 import type { RED_FLAGS } from './redFlags.js';
 
@@ -90,6 +91,8 @@ export type Scenario = {
   /** The gauge and hose that come with this person; null: sound ones. */
   readonly instrument: { readonly zeroOffsetMmHg: number; readonly leakMmHgPerMinute: number } | null;
   /** A reading this near to the truth is accepted. */
+  /** How the person comes, always; left out: drawn for each visit. */
+  readonly preparation?: Preparation;
   readonly acceptedWithinMmHg: number;
   readonly redFlag: RedFlag | null;
 };

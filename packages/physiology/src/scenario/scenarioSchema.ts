@@ -1,5 +1,6 @@
 import { WAVE_SHAPES } from '../artery/waveShape.js';
 import { BREATHING_KINDS } from '../breathing/pattern.js';
+import { PREPARATIONS } from '../circumstances/circumstances.js';
 import { RHYTHM_KINDS, VARIATIONS } from '../heart/rhythm.js';
 import { SCENARIO_LIMITS as L } from './limits.js';
 import { RED_FLAGS } from './redFlags.js';
@@ -104,6 +105,7 @@ export const SCENARIO_SCHEMA: Schema = {
           leakMmHgPerMinute: orNull(number(L.leakMmHgPerMinute)),
         }),
       ),
+      preparation: orNull(object(Object.fromEntries(PREPARATIONS.map((key) => [key, yesOrNo])))),
       acceptedWithinMmHg: orNull(number(L.acceptedWithinMmHg)),
       redFlag: orNull(choice(RED_FLAGS)),
     },

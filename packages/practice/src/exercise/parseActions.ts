@@ -16,6 +16,7 @@ import {
   type ChestPiece,
   POSTURES,
   type Posture,
+  PREPARATIONS,
   TICKS_PER_SECOND,
 } from '@evenfall/physiology';
 
@@ -49,12 +50,13 @@ const KINDS = [
   'cuff',
   'gauge',
 ] as const;
-/** What a person can be asked to do otherwise, each yes or no. */
+/** What a person can be asked to do otherwise, and what can be put right about them, each yes or no. */
 const ARRANGED_SWITCHES = [
   'hasLegsCrossed',
   'hasBackUnsupported',
   'hasFullBladder',
   'isArmUnsupported',
+  ...PREPARATIONS,
 ] as const;
 const FIELDS = [
   'tick',

@@ -1,7 +1,9 @@
 import {
   type Circumstances,
   keyOf,
+  PREPARATIONS,
   PROPER,
+  type Preparation,
   type Scenario,
   SOUND_INSTRUMENT,
   uniformOf,
@@ -19,6 +21,17 @@ const FOUND: readonly (readonly [found: Partial<Circumstances>, chance: number])
   [{ armBelowHeartCm: 14, isArmUnsupported: true }, 0.5],
   [{ hasFullBladder: true }, 0.25],
 ];
+/** What is not seen at once: said when one asks, found when one looks and feels. Source: no source, decision of this project. */
+const BESIDES: Readonly<Record<keyof Preparation, number>> = {
+  hadCaffeine: 0.15,
+  hadNicotine: 0.08,
+  isCold: 0.08,
+  hasTightSleeve: 0.12,
+  isOverSleeve: 0.12,
+  isCuffLoose: 0.12,
+};
+/** Draws of it come after those of how the person sits. */
+const BESIDES_DRAW = 100;
 /** Draws of how a person is found come after all draws of who the person is. */
 const FIRST_DRAW = 1000;
 /** How long the person has sat when one comes in, minutes. */
@@ -36,12 +49,21 @@ export function foundSitting(seed: number): Circumstances {
   );
 }
 
+/** How the person of a seed comes to the visit, besides how they sit. */
+export function foundBesides(seed: number): Preparation {
+  const key = keyOf(seed, 'patient');
+  const chances = PREPARATIONS.map(
+    (one, at) => [one, uniformOf(key, FIRST_DRAW + BESIDES_DRAW + at) < BESIDES[one]] as const,
+  );
+  return Object.fromEntries(chances) as Preparation;
+}
+
 /** A visit as one comes in: nothing on the arm, the chest piece in the hand. */
 export function begunVisit(scenario: Scenario, seed: number): VisitData {
   return {
     scenario,
     seed,
-    circumstances: foundSitting(seed),
+    circumstances: { ...foundSitting(seed), ...(scenario.preparation ?? foundBesides(seed)) },
     instrument: { ...SOUND_INSTRUMENT, ...(scenario.instrument ?? {}) },
     actions: [{ tick: 0, kind: 'chest-piece', offMm: null, held: 'light' }],
     tick: 0,

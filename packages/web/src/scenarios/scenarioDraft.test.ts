@@ -1,5 +1,6 @@
 import { BLANK, SCENARIO_LIMITS, SCENARIOS, type Scenario } from '@evenfall/physiology';
 import { expect, test } from 'vitest';
+import { foundBesides } from '../practice/begin.js';
 import { copyOf, draftOf, fieldOf, jsonOfDraft, readDraft } from './scenarioDraft.js';
 import { SCENARIO_FIELDS } from './scenarioFields.js';
 
@@ -41,6 +42,7 @@ test('every field of the form is one of a scenario, and every number, choice and
       pulsePerMinute: 1,
     },
     instrument: { zeroOffsetMmHg: 0, leakMmHgPerMinute: 0 },
+    preparation: foundBesides(1),
   };
   const inForm = SCENARIO_FIELDS.map(({ path }) => path);
   expect(

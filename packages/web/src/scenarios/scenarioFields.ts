@@ -1,4 +1,11 @@
-import { BREATHING_KINDS, RED_FLAGS, RHYTHM_KINDS, VARIATIONS, WAVE_SHAPES } from '@evenfall/physiology';
+import {
+  BREATHING_KINDS,
+  PREPARATIONS,
+  RED_FLAGS,
+  RHYTHM_KINDS,
+  VARIATIONS,
+  WAVE_SHAPES,
+} from '@evenfall/physiology';
 import type { SentenceKey } from '@evenfall/words';
 
 /** What stands in a field: a number, a line, a text, a yes, or one of a list (`isFree`: or nothing). */
@@ -86,6 +93,10 @@ export const FIELD_GROUPS: readonly FieldGroup[] = [
       number('breathing/ratePerMinute'),
       number('breathing/cycleSeconds'),
     ],
+  },
+  {
+    says: 'scenarioForm.group-preparation',
+    fields: PREPARATIONS.map((one) => flag(`preparation/${one}`)),
   },
   { says: 'scenarioForm.group-sound', fields: [drawn('soundDb'), number('noiseDbA')] },
   {

@@ -11,6 +11,7 @@ import type { Touched } from '../touched.js';
 import { useIsFlat } from '../useIsFlat.js';
 import type { Change } from '../usePractice.js';
 import { isAtApex, isFingerOn, nowOf } from '../visit.js';
+import { AskAndLook } from './AskAndLook.js';
 import { CUFF_SCALE } from './cuffScale.js';
 import { Hands } from './Hands.js';
 import { Tool } from './Tool.js';
@@ -98,6 +99,14 @@ export function RoomPanel({ engine, draft, change, next, ...more }: RoomProps) {
   const laid = inHand === 'fingers' ? fingers : draft.piece;
   const isUp = circumstances.posture === 'standing';
   const isLeft = circumstances.arm === 'left';
+  const askAndLook = (of: 'person' | 'arm') => (
+    <AskAndLook
+      view={of}
+      circumstances={circumstances}
+      isCuffOn={draft.isCuffOn}
+      onArrange={isFlat && !engine.isAtEnd ? arrange : undefined}
+    />
+  );
   return (
     <div className="room" data-view={view}>
       <fieldset className="room-tabs">
@@ -161,6 +170,7 @@ export function RoomPanel({ engine, draft, change, next, ...more }: RoomProps) {
                 />
               )}
             </div>
+            {askAndLook('person')}
           </>
         ) : (
           <>
@@ -256,6 +266,7 @@ export function RoomPanel({ engine, draft, change, next, ...more }: RoomProps) {
                 />
               ) : null}
             </div>
+            {askAndLook('arm')}
             <p className="small soft">{say(isLeft ? 'showing.left' : 'showing.right')}</p>
             {draft.isCuffOn ? (
               <p className="small soft" role="status">

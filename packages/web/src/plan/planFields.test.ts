@@ -61,6 +61,8 @@ test('in what two ways differ is said in the words of the form, and nothing of w
   const of = (fields: Readonly<Record<string, string>>) => (path: string) => fields[path] ?? '';
   expect(differences(of(first), of(second), words)).toEqual([
     'Rest before (min): first 5, second 1',
+    'Pulse counted for (s): first 30, second 15',
+    'Breaths counted for (s): first 60, second 15',
     'Pulse felt for first: first yes, second left out',
     'Let down (mmHg/s): first 2.5, second 5',
     'Readings rounded to ten (0 to 1): first 0, second 0.3',

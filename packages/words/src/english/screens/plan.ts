@@ -112,7 +112,7 @@ export const plan = {
   'breaths-slow': 'Regular breathing under 12',
   'breaths-irregular': 'Breathing that comes and goes',
   countText: (f: { people: number; bias: number; error: number; sd: number; within4: number }, say: Say) =>
-    `${f.bias < 0 ? '−' : '+'}${say.number(Math.abs(f.bias), 1)} (± ${say.number(f.error, 2)}), SD ${say.number(f.sd, 1)}; within 4: ${say.percent(f.within4)}; ${say.counted(f.people, PEOPLE)}`,
+    `${f.bias < 0 ? '−' : '+'}${say.number(Math.abs(f.bias), 1)} (± ${say.number(f.error, 2)}), SD ${say.number(f.sd, 1)}; within 4: ${say.percent(f.within4)}; n = ${say.number(f.people)}`,
   countNobody: 'too few people',
   countPair: (f: { mean: number; error: number; isSure: boolean }, say: Say) =>
     `On the same people the first way is off by ${say.number(Math.abs(f.mean), 2)} a minute ${f.mean < 0 ? 'less' : 'more'} than the second (± ${say.number(f.error, 2)})${f.isSure ? '' : ', which chance alone may explain'}.`,

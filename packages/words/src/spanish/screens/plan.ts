@@ -110,7 +110,7 @@ export const plan: Reworded<typeof english> = {
   'breaths-slow': 'Respiración regular de menos de 12',
   'breaths-irregular': 'Respiración que va y viene',
   countText: (f, say) =>
-    `${f.bias < 0 ? '−' : '+'}${say.number(Math.abs(f.bias), 1)} (± ${say.number(f.error, 2)}), DE ${say.number(f.sd, 1)}; a no más de 4: ${say.percent(f.within4)}; ${say.counted(f.people, PEOPLE)}`,
+    `${f.bias < 0 ? '−' : '+'}${say.number(Math.abs(f.bias), 1)} (± ${say.number(f.error, 2)}), DE ${say.number(f.sd, 1)}; a no más de 4: ${say.percent(f.within4)}; n = ${say.number(f.people)}`,
   countNobody: 'muy pocas personas',
   countPair: (f, say) =>
     `En las mismas personas la primera manera se equivoca en ${say.number(Math.abs(f.mean), 2)} por minuto ${f.mean < 0 ? 'menos' : 'más'} que la segunda (± ${say.number(f.error, 2)})${f.isSure ? '' : ', lo que el azar solo puede explicar'}.`,

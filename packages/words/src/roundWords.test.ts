@@ -121,6 +121,7 @@ describe('every code of a round has a sentence', () => {
       uprightMinutes: null,
       isUnwellUpright: null,
       lyingMinutes: null,
+      sequence: 1,
       measuredSeconds: 1001,
       isRestKnown: false,
       ...more,
@@ -129,9 +130,15 @@ describe('every code of a round has a sentence', () => {
       on('a', {}),
       on('b', { side: 'left', cuff: { scheme: 'aha-2005', id: 'thigh' } }),
       on('c', { posture: 'lie', lyingMinutes: 4.96, measuredSeconds: 1060.96 }),
-      on('d', { posture: 'stand', uprightMinutes: 1, pulsePerMinute: null, measuredSeconds: 1400 }),
+      on('d', {
+        posture: 'stand',
+        sequence: 2,
+        uprightMinutes: 1,
+        pulsePerMinute: null,
+        measuredSeconds: 1400,
+      }),
     ];
-    const { arms, ofReading, standing } = roundNotes(readings, 60);
+    const { arms, ofReading, standing } = roundNotes(readings, 60, []);
     const sentences = [...arms, ...Object.values(ofReading).flat(), ...standing].map(said);
     expect(sentences).toHaveLength(6);
     expect(sentences[1]).toContain('(expected to shift the systolic by +4.8 on the right)');

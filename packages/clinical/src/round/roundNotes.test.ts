@@ -21,12 +21,13 @@ function reading(id: string, measuredSeconds: number, more: Partial<NotedReading
     uprightMinutes: null,
     isUnwellUpright: null,
     lyingMinutes: null,
+    sequence: measuredSeconds,
     ...more,
   };
 }
 
 const codesOf = (id: string, ...readings: readonly NotedReading[]) =>
-  (roundNotes(readings, GAP).ofReading[id] ?? []).map(({ code }) => code);
+  (roundNotes(readings, GAP, []).ofReading[id] ?? []).map(({ code }) => code);
 
 // Bedside handbook 3.10: a minute between two readings by every guideline that says so; under it warn.
 describe('two readings of one arm by the times that are kept', () => {
@@ -39,7 +40,7 @@ describe('two readings of one arm by the times that are kept', () => {
     [60, false],
     [90, false],
   ])('%d s apart: too soon is %s', (apart, isSoon) => {
-    const found = roundNotes([first, reading('b', 1001 + apart)], GAP);
+    const found = roundNotes([first, reading('b', 1001 + apart)], GAP, []);
     const flag = { code: 'too-soon-by-times', figures: { apartSeconds: apart, gapSeconds: 60 } };
     expect(found.ofReading).toEqual(isSoon ? { b: [flag] } : {});
   });
@@ -64,12 +65,12 @@ describe('two readings of one arm by the times that are kept', () => {
 
   test('a time put right is the one that counts, whatever the order of the work', () => {
     const late = reading('a', 1101);
-    expect(roundNotes([late, reading('b', 1090)], GAP).ofReading).toHaveProperty('a');
-    expect(roundNotes([late, reading('b', 1030)], GAP).ofReading).toEqual({});
+    expect(roundNotes([late, reading('b', 1090)], GAP, []).ofReading).toHaveProperty('a');
+    expect(roundNotes([late, reading('b', 1030)], GAP, []).ofReading).toEqual({});
   });
 
   test('a place that leaves two minutes is warned under two', () => {
-    expect(roundNotes([first, reading('b', 1091)], 120).ofReading).toEqual({
+    expect(roundNotes([first, reading('b', 1091)], 120, []).ofReading).toEqual({
       b: [{ code: 'too-soon-by-times', figures: { apartSeconds: 90, gapSeconds: 120 } }],
     });
   });
@@ -92,11 +93,28 @@ test('a reading without a pulse of its posture says so where one was counted in 
   expect(codesOf('b', { ...lying, posture: 'stand' }, standing)).toEqual([]);
 });
 
+test('a pulse that was counted in the posture is one, before the reading, after it, or with another reading there', () => {
+  const lying = reading('a', 1, { posture: 'lie', pulsePerMinute: 70 });
+  const standing = reading('b', 301, { posture: 'stand', pulsePerMinute: null });
+  const again = reading('c', 601, { posture: 'lie', pulsePerMinute: null });
+  const codesWith = (id: string, pulses: readonly number[], ...readings: readonly NotedReading[]) =>
+    (roundNotes(readings, GAP, pulses).ofReading[id] ?? []).map(({ code }) => code);
+  // The pressure first, then the pulse: the count on the feet stands in the round.
+  expect(codesWith('b', [0, 330], lying, standing)).toEqual([]);
+  expect(codesWith('b', [0, 200], lying, standing)).toEqual([]);
+  expect(codesWith('b', [0], lying, standing)).toEqual(['no-pulse-in-posture']);
+  expect(codesWith('b', [0, 630], lying, standing, again)).toEqual(['no-pulse-in-posture']);
+  // Lying again: a pulse was counted lying.
+  expect(codesWith('c', [0, 300], lying, { ...standing, pulsePerMinute: 84 }, again)).toEqual([]);
+  const third = reading('d', 421, { posture: 'stand', pulsePerMinute: 88 });
+  expect(codesWith('b', [0], lying, standing, third)).toEqual([]);
+});
+
 describe('the third minute on the feet', () => {
   const at = (uprightMinutes: number | null, isUnwellUpright: boolean | null = null) =>
     reading(`${uprightMinutes}`, 1, { posture: 'stand', uprightMinutes, isUnwellUpright });
   const standing = (...readings: readonly NotedReading[]) =>
-    roundNotes([reading('a', 1, { posture: 'lie' }), ...readings], GAP).standing;
+    roundNotes([reading('a', 1, { posture: 'lie' }), ...readings], GAP, []).standing;
   const MISSED = [{ code: 'third-minute-missed', figures: { minutes: 3 } }];
 
   test('is told of where it was missed, also by a reading that came later', () => {
@@ -125,7 +143,7 @@ describe('the third minute on the feet', () => {
 
   test('is asked of nobody whose systolic was low, whatever it was before they stood up', () => {
     const low = { ...at(1), systolic: 88, diastolic: 60 };
-    expect(roundNotes([low], GAP).standing).toEqual([]);
+    expect(roundNotes([low], GAP, []).standing).toEqual([]);
     expect(standing(at(1), { ...at(5), systolic: 108 })).toEqual([]);
   });
 });

@@ -12,6 +12,8 @@ export type NotedReading = RoundReading &
   CuffedReading &
   SpacedReading & {
     readonly lyingMinutes: number | null;
+    /** Its place in the work of the round, as of its counts. */
+    readonly sequence: number;
   };
 
 export type NoteCode = ArmCuffsCode | LyingCode | SpacingCode | 'no-pulse-in-posture' | 'third-minute-missed';
@@ -34,17 +36,22 @@ export const NO_ROUND_NOTES: RoundNotes = { ofReading: {}, arms: [], standing: [
 /**
  * @param readings those that stand, in the order in which they were taken
  * @param gapSeconds what the protocol leaves between two
+ * @param pulses the place in the work of each pulse of the round that was counted or tapped to a number
  */
-export function roundNotes(readings: readonly NotedReading[], gapSeconds: number): RoundNotes {
+export function roundNotes(
+  readings: readonly NotedReading[],
+  gapSeconds: number,
+  pulses: readonly number[],
+): RoundNotes {
   const spacing = spacingFlags(readings, gapSeconds);
-  const notes = readings.map((reading, at): readonly [string, readonly Flag<NoteCode>[]] => {
+  const notes = readings.map((reading): readonly [string, readonly Flag<NoteCode>[]] => {
     const soon = spacing.get(reading.id);
     return [
       reading.id,
       [
         ...lyingFlags(reading.lyingMinutes),
         ...(soon === undefined ? [] : [soon]),
-        ...pulseFlags(reading, readings.slice(0, at)),
+        ...pulseFlags(reading, readings, pulses),
       ],
     ];
   });
@@ -55,13 +62,21 @@ export function roundNotes(readings: readonly NotedReading[], gapSeconds: number
   };
 }
 
-/** A pulse was counted in another posture before, and none in this one. */
+/** A pulse was counted in another posture before, and none in this one: neither with a reading nor between two of another. */
 function pulseFlags(
-  { pulsePerMinute, posture }: NotedReading,
-  before: readonly NotedReading[],
+  { pulsePerMinute, posture, sequence }: NotedReading,
+  readings: readonly NotedReading[],
+  pulses: readonly number[],
 ): Flag<NoteCode>[] {
-  const isElsewhere = before.some((one) => one.posture !== posture && one.pulsePerMinute !== null);
-  return pulsePerMinute === null && isElsewhere ? [{ code: 'no-pulse-in-posture', figures: {} }] : [];
+  if (pulsePerMinute !== null) return [];
+  const counted = readings.filter((one) => one.pulsePerMinute !== null);
+  const elsewhere = readings.filter((one) => one.posture !== posture).map((one) => one.sequence);
+  const from = Math.max(...elsewhere.filter((one) => one < sequence), Number.NEGATIVE_INFINITY);
+  const to = Math.min(...elsewhere.filter((one) => one > sequence), Number.POSITIVE_INFINITY);
+  const isHere =
+    counted.some((one) => one.posture === posture) || pulses.some((one) => one > from && one < to);
+  const isElsewhere = counted.some((one) => one.posture !== posture && one.sequence < sequence);
+  return isElsewhere && !isHere ? [{ code: 'no-pulse-in-posture', figures: {} }] : [];
 }
 
 /**

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import type { EntryFrame, StoredEntry } from '../entry/entry.js';
-import { frame, idOf, kept, runContent, signingContent, USUAL_PLACE } from '../testing/work.js';
+import { countContent, frame, idOf, kept, runContent, signingContent, USUAL_PLACE } from '../testing/work.js';
 import { GENERAL_RULES } from './generalRules.js';
 import { notesStanding } from './notesStanding.js';
 import { type ChartRound, projectChart } from './projectChart.js';
@@ -46,4 +46,55 @@ test('what is said beside it is no part of what was signed', () => {
   const { signed } = charted([run(1, 'right', 'adult'), run(2, 'left', 'large-adult')]);
   const content = signed?.original.content as unknown as { value: { arms: { why: { code: string }[] } } };
   expect(content.value.arms.why.map(({ code }) => code)).toEqual(['arms-either']);
+});
+
+const amends = (reason: 'wrong-limb-or-cuff' | 'typing-slip') => ({ entry: idOf(1), reason, text: null }) as const;
+
+// Bedside handbook 3.2, 3.10, 3.12: two readings make a wait and a pair; two claims of one are neither.
+test('two amendments of one reading are not two readings', () => {
+  const second = { at: '2026-11-25T09:00:17.000Z', zone: 'UTC', asEntered: null };
+  const claim = (id: number, side: 'right' | 'left', cuff: string) => ({
+    ...run(id, side, cuff, amends('wrong-limb-or-cuff')),
+    measuredAt: second,
+  });
+  const twice = [run(1, 'right', 'adult'), claim(2, 'right', 'adult'), claim(3, 'right', 'adult')];
+  expect(notesStanding(charted(twice), GENERAL_RULES)).toEqual({ ofReading: {}, arms: [], standing: [] });
+  const unlike = [run(1, 'right', 'adult'), claim(2, 'left', 'large-adult'), claim(3, 'right', 'adult')];
+  expect(notesStanding(charted(unlike), GENERAL_RULES)).toEqual({ ofReading: {}, arms: [], standing: [] });
+});
+
+test('what one claim asks to be said beside the other readings is said', () => {
+  const right = run(4, 'left', 'adult');
+  const claims = [
+    run(2, 'right', 'large-adult', amends('wrong-limb-or-cuff')),
+    run(3, 'right', 'adult', amends('typing-slip')),
+  ];
+  expect(codes([run(1, 'right', 'adult'), right, ...claims])).toEqual([
+    'arms-unlike-cuffs',
+    'arms-cuff-unfitting',
+  ]);
+});
+
+// Bedside handbook 3.14: the pulse of each posture; taken after the pressure it stands in the round as a count.
+test('a pulse that was counted after the reading on the feet is one of that posture', () => {
+  const placed = (id: number, posture: 'lie' | 'stand', pulse: number | null) => {
+    const place = { ...USUAL_PLACE, posture };
+    const content = runContent(
+      { method: 'auscultation', moments: MOMENTS, pulsePerMinute: pulse },
+      { place },
+    );
+    return kept(frame('run', content, { id: idOf(id), sequence: id, round }), id);
+  };
+  const count = (id: number) =>
+    kept(
+      frame('count', countContent({ n: 84, windowSeconds: 60 }), { id: idOf(id), sequence: id, round }),
+      id,
+    );
+  const said = (...entries: readonly StoredEntry[]) =>
+    Object.values(notesStanding(charted(entries), GENERAL_RULES).ofReading)
+      .flat()
+      .map(({ code }) => code);
+  const runs = [placed(1, 'lie', 76), placed(2, 'stand', null)];
+  expect(said(...runs)).toEqual(['no-pulse-in-posture']);
+  expect(said(...runs, count(3))).toEqual([]);
 });

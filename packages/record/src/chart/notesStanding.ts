@@ -1,40 +1,79 @@
-import { type RoundNotes, roundNotes } from '@evenfall/clinical';
+import { canonicalJson, type NotedReading, type RoundNotes, roundNotes } from '@evenfall/clinical';
 import { NOTHING_CHOSEN } from '../content/inForce.js';
+import type { StoredEntry } from '../entry/entry.js';
+import { chartedPerMinute } from './chartedPerMinute.js';
 import { chartedPressure } from './chartedPressure.js';
+import { ofRate } from './ofRate.js';
 import type { ChartRound } from './projectChart.js';
-import { type RulesOf, signingOf } from './valueStanding.js';
+import { type RulesOf, signingOf, type ValuesOfRound, waysToRead } from './valueStanding.js';
 
 /**
  * What is said beside a round, from its readings as they stand: made anew each time, of evidence that is kept, and part
- * of no kept value. Of one that amendments dispute, every claim is looked at. The ids are those of the entries that stand.
+ * of no kept value. Where amendments dispute a value, each claim is looked at in its turn, in the round as it is with it,
+ * and what any of them asks to be said is said. The ids are those of the entries that stand.
  *
  * @param rulesOf the rules of the version that the signing names; general ones where they are not at hand
  */
 export function notesStanding(round: ChartRound, rulesOf: RulesOf): RoundNotes {
   const { roundRules } = rulesOf(signingOf(round)?.content.protocolVersion ?? null) ?? NOTHING_CHOSEN;
-  const readings = round.values.flatMap(({ current }) =>
-    current.flatMap((entry) => {
-      const pressure = chartedPressure(entry);
-      if (pressure === null || entry.kind !== 'run') return [];
-      const { run, place, circumstances } = entry.content.evidence;
-      const { uprightMinutes, unwellUpright, lyingMinutes, previous } = circumstances;
-      return [
-        {
-          ...place,
-          id: entry.id,
-          method: run.method,
-          systolic: pressure.systolic,
-          diastolic: pressure.diastolicUsed,
-          atSeconds: null,
-          pulsePerMinute: run.pulsePerMinute,
-          uprightMinutes,
-          isUnwellUpright: unwellUpright,
-          lyingMinutes,
-          measuredSeconds: Date.parse(entry.measuredAt.at) / 1000,
-          isRestKnown: previous !== null,
-        },
-      ];
-    }),
-  );
-  return roundNotes(readings, roundRules.readings.gapSeconds);
+  const { gapSeconds } = roundRules.readings;
+  return waysToRead(round)
+    .map((values) => roundNotes(readingsIn(round, values), gapSeconds, pulsesIn(round, values)))
+    .reduce((all, one) => ({
+      ofReading: Object.fromEntries(
+        [...new Set([...Object.keys(all.ofReading), ...Object.keys(one.ofReading)])].map((id) => [
+          id,
+          together(all.ofReading[id] ?? [], one.ofReading[id] ?? []),
+        ]),
+      ),
+      arms: together(all.arms, one.arms),
+      standing: together(all.standing, one.standing),
+    }));
+}
+
+type Flags = RoundNotes['arms'];
+
+function together(flags: Flags, more: Flags): Flags {
+  const said = flags.map((flag) => canonicalJson(flag));
+  return [...flags, ...more.filter((flag) => !said.includes(canonicalJson(flag)))];
+}
+
+function readingsIn({ values }: ChartRound, standing: ValuesOfRound): NotedReading[] {
+  return values.flatMap(({ original }, at) => {
+    const entry = standing[at] ?? null;
+    return entry === null ? [] : readingOf(entry, original.sequence);
+  });
+}
+
+/** @param sequence of the entry that it stands for: an amendment is no later work */
+function readingOf(entry: StoredEntry, sequence: number): NotedReading[] {
+  const pressure = chartedPressure(entry);
+  if (pressure === null || entry.kind !== 'run') return [];
+  const { run, place, circumstances } = entry.content.evidence;
+  const { uprightMinutes, unwellUpright, lyingMinutes, previous } = circumstances;
+  return [
+    {
+      ...place,
+      id: entry.id,
+      sequence,
+      method: run.method,
+      systolic: pressure.systolic,
+      diastolic: pressure.diastolicUsed,
+      atSeconds: null,
+      pulsePerMinute: run.pulsePerMinute,
+      uprightMinutes,
+      isUnwellUpright: unwellUpright,
+      lyingMinutes,
+      measuredSeconds: Date.parse(entry.measuredAt.at) / 1000,
+      isRestKnown: previous !== null,
+    },
+  ];
+}
+
+function pulsesIn({ values }: ChartRound, standing: ValuesOfRound): number[] {
+  return values.flatMap(({ original }, at) => {
+    const entry = standing[at] ?? null;
+    const isPulse = entry !== null && ofRate(entry) === 'pulse' && chartedPerMinute(entry) !== null;
+    return isPulse ? [original.sequence] : [];
+  });
 }

@@ -1,5 +1,6 @@
 import type { Flag } from '@evenfall/clinical';
 import type { StoredEntry } from '../entry/entry.js';
+import { ofRate } from './ofRate.js';
 import type { ChartRound } from './projectChart.js';
 
 /**
@@ -22,11 +23,6 @@ export function openReasons(entry: StoredEntry, { values }: Pick<ChartRound, 'va
   return 'nextWhy' in value
     ? [...value.why.filter(({ code }) => code === 'rhythm-not-clear'), ...value.nextWhy]
     : value.why;
-}
-
-function ofRate(entry: StoredEntry): 'pulse' | 'breaths' | null {
-  if (entry.kind === 'count') return entry.content.evidence.count.of;
-  return entry.kind === 'taps' ? entry.content.evidence.taps.of : null;
 }
 
 /** The window of a finished count, in seconds; 0 for anything else. */

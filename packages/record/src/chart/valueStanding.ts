@@ -42,7 +42,7 @@ export function valueStanding(round: ChartRound, rulesOf: RulesOf): RoundValueKe
 export function valuesStanding(round: ChartRound, rulesOf: RulesOf): readonly RoundValueKept[] {
   return standingSignings(round).flatMap((signing) => {
     const isUnruled = isAmendedSince(round) && rulesOf(signing.content.protocolVersion ?? null) === null;
-    return readingsOf(round).flatMap((values) => [
+    return waysToRead(round).flatMap((values) => [
       ...present(valueUnder(signing, round, values, rulesOf)),
       ...(isUnruled ? present(valueUnder(signing, round, values, () => NOTHING_CHOSEN)) : []),
       ...present(valueLearnt(signing, round, values, rulesOf)),
@@ -66,7 +66,7 @@ export function resultsStanding(round: ChartRound, rulesOf: RulesOf): readonly R
 function valueLearnt(
   signing: Signing,
   round: ChartRound,
-  values: Values,
+  values: ValuesOfRound,
   rulesOf: RulesOf,
 ): RoundValueKept | null {
   const { evidence, value, protocolVersion, signs }: Partial<RoundContent> = signing.content;
@@ -95,14 +95,14 @@ function standingSignings(round: ChartRound): readonly Signing[] {
 }
 
 /** What stands for each value of a round, in order; null for one in error. */
-type Values = readonly (StoredEntry | null)[];
+export type ValuesOfRound = readonly (StoredEntry | null)[];
 
-function newestOf({ values }: ChartRound): Values {
+function newestOf({ values }: ChartRound): ValuesOfRound {
   return values.map(({ current }) => current.at(-1) ?? null);
 }
 
 /** The values of a round as they may be read: the newest of each, and each other claim of a contested one in its place. */
-function readingsOf(round: ChartRound): readonly Values[] {
+export function waysToRead(round: ChartRound): readonly [ValuesOfRound, ...ValuesOfRound[]] {
   const newest = newestOf(round);
   const others = round.values.flatMap(({ current }, at) =>
     current.slice(0, -1).map((claim) => newest.with(at, claim)),
@@ -113,7 +113,7 @@ function readingsOf(round: ChartRound): readonly Values[] {
 function valueUnder(
   signing: Signing,
   round: ChartRound,
-  values: Values,
+  values: ValuesOfRound,
   rulesOf: RulesOf,
 ): RoundValueKept | null {
   // Of a round of schema 1, as it was kept, nothing was made.
@@ -127,7 +127,7 @@ function valueUnder(
 }
 
 /** What stands of the entries that a signing names, by itself or by what they amend. */
-function entriesNamed(signs: RoundContent['signs'], round: ChartRound, values: Values): Entry[] {
+function entriesNamed(signs: RoundContent['signs'], round: ChartRound, values: ValuesOfRound): Entry[] {
   const named = new Set(signs.flatMap((sign) => ('entries' in sign ? sign.entries : [])));
   // An amendment stands in the place of what it amends: under the id by which it is signed, and at its place in the work.
   return round.values.flatMap(({ original, story }, at): Entry[] => {

@@ -1,23 +1,25 @@
 import { type RoundNotes, roundNotes } from '@evenfall/clinical';
-import type { RoundDraft } from '../round/draft.js';
+import { isVoidValue, type RoundDraft } from '../round/draft.js';
 import type { Signing } from '../round/entries.js';
 import { readingOf } from '../round/standing.js';
 import { previousInflation } from './runCircumstances.js';
 
-/** What is said beside a round under way, from its readings in the order of the work. */
+/** What is said beside a round under way, from its readings in the order of the work and its pulses. */
 export function notesOf(
   draft: RoundDraft,
   under: Pick<Signing, 'facts' | 'inForce' | 'program'>,
 ): RoundNotes {
-  const { pressure } = draft;
+  const { pressure, pulse } = draft;
   return roundNotes(
     pressure.values.map((value) => ({
       ...value.place,
       ...readingOf(draft, value, under),
+      sequence: value.sequence,
       lyingMinutes: value.lyingMinutes ?? null,
       measuredSeconds: Date.parse(value.measuredAt.at) / 1000,
       isRestKnown: previousInflation(pressure, value) !== null,
     })),
     under.inForce.roundRules.readings.gapSeconds,
+    pulse.values.filter((value) => !isVoidValue(value)).map(({ sequence }) => sequence),
   );
 }

@@ -16,7 +16,7 @@ export const noteDetails = {
   'too-soon-by-times': (f, say) =>
     `By the times kept this came ${say.beside(f.value('apartSeconds'), f.value('gapSeconds'))} s after the reading before it on this limb, sooner than ${say.limit(f.value('gapSeconds'))} s. If it did, let the arm rest and repeat; if it was only written down then, put the times right once it is signed.`,
   'no-pulse-in-posture': () =>
-    'No pulse was counted in this posture, and one of another posture is not taken for it: count it beside the reading.',
+    'No pulse was counted in this posture, and one of another posture is not taken for it. One that is counted beside the reading is written after its numbers: 130/80 84.',
   'third-minute-missed': (f, say) =>
     `Nothing was measured at ${say.limit(f.value('minutes'))} minutes on the feet, so whether the pressure fell, or stayed low, until then is not known: measure then, if the person can stand.`,
 } as const satisfies Record<string, Detail>;

@@ -14,7 +14,7 @@ export const noteDetails: Reworded<typeof english> = {
   'too-soon-by-times': (f, say) =>
     `Según las horas guardadas se tomó ${say.beside(f.value('apartSeconds'), f.value('gapSeconds'))} s después de la lectura anterior en este miembro, antes de ${say.limit(f.value('gapSeconds'))} s. Si fue así, deje descansar el brazo y repita; si solo se anotó entonces, corrija las horas una vez firmada.`,
   'no-pulse-in-posture': () =>
-    'No se contó ningún pulso en esta postura, y el de otra postura no vale en su lugar: cuéntelo junto a la lectura.',
+    'No se contó ningún pulso en esta postura, y el de otra postura no vale en su lugar. El que se cuenta junto a la lectura se escribe tras sus números: 130/80 84.',
   'third-minute-missed': (f, say) =>
     `No se midió nada a los ${say.limit(f.value('minutes'))} minutos de pie, así que no se sabe si la presión bajó, o siguió baja, hasta entonces: mida entonces, si la persona puede estar de pie.`,
 };

@@ -33,6 +33,16 @@ test('a count of something else, a shorter one or one that was broken off does n
   expect(codes(entry('count', 2, broken), [fast, entry('count', 2, broken)])).toEqual([]);
 });
 
+// Bedside handbook 1.5, 1.12: taps that go on for a minute are a full minute; what they ask for themselves is not settled by them.
+test('a full minute that was tapped stands for the longer count, a shorter one does not', () => {
+  const tapped = (taps: number) =>
+    entry('taps', 4, tapsContent(Array.from({ length: taps }, (_, k) => k * 0.6 + (k % 2) * 0.01)));
+  expect(codes(fast, [fast, tapped(111)])).toEqual([]);
+  expect(codes(fast, [fast, tapped(60)])).toEqual(['fast-on-short-count']);
+  const one = entry('taps', 4, tapsContent([0]));
+  expect(codes(fast, [fast, one])).toEqual(['fast-on-short-count']);
+});
+
 test('a rate set by hand has no reasons of the count that it stands over', () => {
   const override = { perMinute: 98, reason: 'heard at the apex' };
   const byHand = entry('count', 1, { ...countContent({ n: 52, windowSeconds: 30 }), override });

@@ -25,8 +25,16 @@ export function openReasons(entry: StoredEntry, { values }: Pick<ChartRound, 'va
     : value.why;
 }
 
-/** The window of a finished count, in seconds; 0 for anything else. */
+/**
+ * Seconds for which a rate was counted, as the protocol asks for them; 0 for anything else. Of taps with a rate that asks for no
+ * longer ones, the time from the first to the last.
+ */
 function windowOf(entry: StoredEntry): number {
+  if (entry.kind === 'taps') {
+    const { perMinute, nextWindowSeconds } = entry.content.value;
+    const { seconds } = entry.content.evidence.taps;
+    return perMinute !== null && nextWindowSeconds === null ? (seconds.at(-1) ?? 0) - (seconds[0] ?? 0) : 0;
+  }
   if (entry.kind !== 'count') return 0;
   const { count } = entry.content.evidence;
   return 'n' in count ? count.windowSeconds : 0;

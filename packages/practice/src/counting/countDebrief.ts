@@ -18,6 +18,8 @@ export type CountDebrief = {
   readonly truePerMinute: number;
   /** Beats of the heart, where not each of them reaches the wrist; null of breaths. At the apex the same as `truePerMinute`. */
   readonly heartPerMinute: number | null;
+  /** Beats to be felt at the wrist in that same minute; null of breaths. */
+  readonly wristPerMinute: number | null;
   readonly error: number;
   readonly n: number;
   /** What there was to count in that very window, by the same convention. */
@@ -68,6 +70,7 @@ export function countDebrief(
     result,
     truePerMinute,
     heartPerMinute: isPulse ? then.pulsePerMinute : null,
+    wristPerMinute: isPulse ? then.wristPerMinute : null,
     error: result.perMinute - truePerMinute,
     n: count.n,
     there,

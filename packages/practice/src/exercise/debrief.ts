@@ -94,10 +94,14 @@ export type Judged = {
   };
   /** Of a reading by feel what was there to be felt; null: it was made by ear, or none was. */
   readonly feltBack: FeltBack | null;
-  /** What the pulse and the breaths were in the minute about each count; without a count, about the reading. */
+  /**
+   * What the pulse and the breaths were in the minute about each count; without a count, about the reading. The beats that did
+   * not arrive are of one minute: that of the apex count, else of the pulse.
+   */
   readonly rates: {
     readonly wristPerMinute: number;
     readonly heartPerMinute: number;
+    readonly deficitPerMinute: number;
     readonly breathsPerMinute: number;
   };
   readonly redFlag: { readonly code: RedFlag; readonly isSeen: boolean } | null;
@@ -265,6 +269,7 @@ function found(given: Exercise, rules: DebriefRules, played: Replay): Found {
     rates: {
       wristPerMinute: counts.pulse?.truePerMinute ?? asItWas.wristPerMinute,
       heartPerMinute: counts.apex?.truePerMinute ?? counts.pulse?.heartPerMinute ?? asItWas.pulsePerMinute,
+      deficitPerMinute: deficitOf(counts.apex ?? counts.pulse, asItWas),
       breathsPerMinute: counts.breaths?.truePerMinute ?? asItWas.breathsPerMinute,
     },
     feltBack:
@@ -274,6 +279,13 @@ function found(given: Exercise, rules: DebriefRules, played: Replay): Found {
     redFlag: redFlag === null ? null : { code: redFlag, isSeen: exercise.evidence.saysActNow === true },
   };
   return { played, judged, base, visit };
+}
+
+/** Beats that did not arrive at the wrist, per minute, in the minute about a count; without one, about the reading. */
+function deficitOf(count: CountDebrief | null, { pulsePerMinute, wristPerMinute }: Truth): number {
+  const heart = count?.heartPerMinute ?? pulsePerMinute;
+  const wrist = count?.wristPerMinute ?? wristPerMinute;
+  return Math.max(0, heart - wrist);
 }
 
 /** The letting down that a run is of: about its first mark in time, else about where it begins. Null: the cuff was empty there. */

@@ -75,7 +75,7 @@ export function conductOf(
   if (held !== null) add('held-on-the-way', held);
   const high = base === null ? null : pumpedTooHigh(played, base, runRules.inflation.marginMmHg, span);
   if (high !== null) add('pumped-too-high', high);
-  const deficitPerMinute = judged.rates.heartPerMinute - judged.rates.wristPerMinute;
+  const { deficitPerMinute } = judged.rates;
   const isDeficit = deficitPerMinute > COUNT_FIGURES.deficitReportPerMinute.value;
   const hasPulse = counts.pulse !== null || entered.pulsePerMinute !== null;
   const hasApex = counts.apex !== null || (entered.apexPerMinute ?? null) !== null;

@@ -240,7 +240,7 @@ function Others({ result: { entered, rates, reading, counts } }: { readonly resu
               <li>
                 {words.sentence('debrief.pulseSays', {
                   entered: pulsePerMinute,
-                  truth: rates.heartPerMinute,
+                  truth: counts.pulse?.heartPerMinute ?? rates.heartPerMinute,
                   felt: rates.wristPerMinute,
                 })}{' '}
                 {counts.pulse === null ? null : words.sentence('debrief.countSays', counts.pulse)}
@@ -251,14 +251,14 @@ function Others({ result: { entered, rates, reading, counts } }: { readonly resu
                 {words.sentence('debrief.apexSays', {
                   entered: apexPerMinute,
                   truth: rates.heartPerMinute,
-                  felt: rates.wristPerMinute,
+                  felt: counts.apex?.wristPerMinute ?? rates.wristPerMinute,
                 })}{' '}
                 {counts.apex === null ? null : words.sentence('debrief.countSays', counts.apex)}{' '}
                 {deficit === null
                   ? null
                   : words.sentence('debrief.deficitSays', {
                       entered: deficit,
-                      truth: rates.heartPerMinute - rates.wristPerMinute,
+                      truth: rates.deficitPerMinute,
                     })}
               </li>
             )}

@@ -28,7 +28,7 @@ function Truths({ exercise, rules }: ExerciseProps & { readonly rules: DebriefRu
   const rate = (perMinute: number | null) =>
     perMinute === null ? say('practice.nothing') : words.say.rate(perMinute);
   const isDeficit =
-    apexPerMinute !== null || Math.round(rates.heartPerMinute) !== Math.round(rates.wristPerMinute);
+    apexPerMinute !== null || Math.round(rates.deficitPerMinute) > 0;
   /** By what was written: none by one number alone, nor where the wrist had more than the heart. */
   const deficit =
     apexPerMinute === null || pulsePerMinute === null
@@ -84,7 +84,7 @@ function Truths({ exercise, rules }: ExerciseProps & { readonly rules: DebriefRu
                 <th scope="row">{say('debrief.deficitRow')}</th>
                 <td>{deficit === null ? '–' : words.say.rate(deficit)}</td>
                 <td />
-                <td>{rate(Math.max(0, rates.heartPerMinute - rates.wristPerMinute))}</td>
+                <td>{rate(rates.deficitPerMinute)}</td>
               </tr>
             ) : null}
             <tr>

@@ -83,6 +83,15 @@ test('a reading taken before the person had lain long enough says so', () => {
   expect(codesOf('a', reading('a', 1, lying))).toEqual([]);
 });
 
+// Bedside handbook 3.14: the baseline is before standing; whoever feels unwell lies down at once.
+test('a reading of somebody who lies down again after standing is no baseline that asks for more minutes', () => {
+  const before = reading('a', 1, { posture: 'lie', lyingMinutes: 3 });
+  const standing = reading('b', 301, { posture: 'stand', uprightMinutes: 1, isUnwellUpright: true });
+  const again = reading('c', 421, { posture: 'lie', lyingMinutes: 1 });
+  expect(codesOf('c', before, standing, again)).toEqual([]);
+  expect(codesOf('a', before, standing, again)).toEqual(['lying-too-short']);
+});
+
 // Bedside handbook 3.14: pressure and pulse, lying and at each minute on the feet.
 test('a reading without a pulse of its posture says so where one was counted in another', () => {
   const lying = reading('a', 1, { posture: 'lie' });

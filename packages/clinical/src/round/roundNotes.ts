@@ -44,12 +44,14 @@ export function roundNotes(
   pulses: readonly number[],
 ): RoundNotes {
   const spacing = spacingFlags(readings, gapSeconds);
-  const notes = readings.map((reading): readonly [string, readonly Flag<NoteCode>[]] => {
+  const firstUp = readings.findIndex(({ posture }) => posture === 'stand');
+  const notes = readings.map((reading, at): readonly [string, readonly Flag<NoteCode>[]] => {
     const soon = spacing.get(reading.id);
     return [
       reading.id,
       [
-        ...lyingFlags(reading.lyingMinutes),
+        // Who lies down again after standing is no baseline of the test.
+        ...(firstUp >= 0 && at > firstUp ? [] : lyingFlags(reading.lyingMinutes)),
         ...(soon === undefined ? [] : [soon]),
         ...pulseFlags(reading, readings, pulses),
       ],

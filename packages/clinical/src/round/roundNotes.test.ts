@@ -53,6 +53,16 @@ describe('two readings of one arm by the times that are kept', () => {
     expect(codesOf('b', first, between, reading('b', 1010))).toEqual(['too-soon-by-times']);
   });
 
+  // Bedside handbook 3.14: on the feet the first reading comes after a minute, whatever a place leaves between two.
+  test('between lying and standing the minutes of that test hold', () => {
+    const lying = reading('a', 1001, { posture: 'lie' });
+    const standing = reading('b', 1105, { posture: 'stand', uprightMinutes: 1 });
+    const third = reading('c', 1190, { posture: 'stand', uprightMinutes: 3 });
+    const { ofReading } = roundNotes([lying, standing, third], 120, []);
+    expect(ofReading).not.toHaveProperty('b');
+    expect(ofReading).toHaveProperty('c');
+  });
+
   test('where the rest of the arm is known the rule of the run has said it', () => {
     expect(codesOf('b', first, reading('b', 1010, { isRestKnown: true }))).toEqual([]);
   });

@@ -10,7 +10,7 @@ export type SpacingCode = 'too-soon-by-times';
  * A reading and when it was taken, `measuredSeconds` of any one clock. `isRestKnown`: how long the arm rested before it is
  * known, so that the rule of the run has said what there is to say.
  */
-export type SpacedReading = Pick<RoundReading, 'id' | 'site' | 'side'> & {
+export type SpacedReading = Pick<RoundReading, 'id' | 'site' | 'side' | 'posture'> & {
   readonly measuredSeconds: number;
   readonly isRestKnown: boolean;
 };
@@ -20,9 +20,10 @@ const MINUTE = 60;
 
 /**
  * The readings that came sooner after the one before them on the same limb than the protocol leaves between two, by the
- * times that are kept with them; by id. Of a time without seconds nothing is told.
+ * times that are kept with them; by id. Of a time without seconds nothing is told, nor where the person changed their posture
+ * between the two: the test of lying and standing has minutes of its own.
  *
- * Source: bedside handbook 3.10 (the gap of each guideline; under 60 s is warned of).
+ * Source: bedside handbook 3.10 (the gap of each guideline; under 60 s is warned of), 3.14 (on the feet at 1 and 3 min).
  */
 export function spacingFlags(
   readings: readonly SpacedReading[],
@@ -32,7 +33,8 @@ export function spacingFlags(
   const inTime = [...readings].sort((a, b) => a.measuredSeconds - b.measuredSeconds);
   for (const [at, reading] of inTime.entries()) {
     const before = inTime.slice(0, at).findLast((one) => isSameLimb(one, reading));
-    if (before === undefined || reading.isRestKnown || isTyped(before) || isTyped(reading)) continue;
+    if (before === undefined || before.posture !== reading.posture) continue;
+    if (reading.isRestKnown || isTyped(before) || isTyped(reading)) continue;
     const apartSeconds = settled(reading.measuredSeconds - before.measuredSeconds);
     if (passes(apartSeconds, SIDE.gapSeconds, gapSeconds)) {
       flags.set(reading.id, { code: 'too-soon-by-times', figures: { apartSeconds, gapSeconds } });

@@ -110,7 +110,7 @@ describe('every code of a round has a sentence', () => {
       id,
       site: 'upper-arm',
       side: 'right',
-      posture: 'sit',
+      posture: 'lie',
       method: 'auscultation',
       systolic: 132,
       diastolic: 80,
@@ -129,7 +129,7 @@ describe('every code of a round has a sentence', () => {
     const readings = [
       on('a', {}),
       on('b', { side: 'left', cuff: { scheme: 'aha-2005', id: 'thigh' } }),
-      on('c', { posture: 'lie', lyingMinutes: 4.96, measuredSeconds: 1060.96 }),
+      on('c', { lyingMinutes: 4.96, measuredSeconds: 1060.96 }),
       on('d', {
         posture: 'stand',
         sequence: 2,

@@ -142,6 +142,12 @@ describe('the third minute on the feet', () => {
     expect(standing(at(1.1), at(3.2))).toEqual([]);
   });
 
+  test('is not missed where nothing was read at rest before: a reading on the feet alone is no test', () => {
+    expect(roundNotes([at(10)], GAP, []).standing).toEqual([]);
+    expect(roundNotes([at(1), reading('z', 400, { posture: 'sit' })], GAP, []).standing).toEqual([]);
+    expect(standing(at(10))).toEqual(MISSED);
+  });
+
   test('is not missed by whoever did not stand, of whom nobody noted the minutes, or who was laid down unwell', () => {
     expect(standing()).toEqual([]);
     expect(standing(at(null))).toEqual([]);
@@ -162,7 +168,8 @@ describe('the third minute on the feet', () => {
 
   test('is asked of nobody whose systolic was low, whatever it was before they stood up', () => {
     const low = { ...at(1), systolic: 88, diastolic: 60 };
-    expect(roundNotes([low], GAP, []).standing).toEqual([]);
+    const lying = reading('a', 1, { posture: 'lie', systolic: 98, diastolic: 62 });
+    expect(roundNotes([lying, low], GAP, []).standing).toEqual([]);
     expect(standing(at(1), { ...at(5), systolic: 108 })).toEqual([]);
   });
 });

@@ -4,8 +4,10 @@ import { SCORE_FIGURES as STANDING } from '../score/figures.js';
 import { type ArmCuffsCode, armCuffFlags, type CuffedReading } from './armCuffs.js';
 import { isToLieDown } from './lieDown.js';
 import { type LyingCode, lyingFlags } from './lyingBefore.js';
+import { NO_ROUND_FACTS } from './roundFacts.js';
 import type { RoundReading } from './roundReading.js';
 import { type SpacedReading, type SpacingCode, spacingFlags } from './spacing.js';
+import { standingOf } from './standingOf.js';
 
 /** A reading with all that is said of it beside its value and that of its round. Minutes lying are null where nobody said. */
 export type NotedReading = RoundReading &
@@ -82,13 +84,14 @@ function pulseFlags(
 }
 
 /**
- * That the person stood and nothing was measured at the third minute: whether a fall came or lasted until then is not
- * known. Whom an earlier reading lays down was rightly not left standing. Source: bedside handbook 3.14 (at 1 and 3 min; stop).
+ * That of a test of lying and standing nothing was measured at the third minute: whether a fall came or lasted until then is
+ * not known. Whoever merely stood at a reading was not tested. Whom an earlier reading lays down was rightly not left standing. Source: bedside handbook 3.14 (at 1 and 3 min; stop).
  */
 function thirdMinuteFlags(readings: readonly NotedReading[]): Flag<NoteCode>[] {
   const upright = readings.filter(({ posture }) => posture === 'stand');
   const minutes = upright.flatMap(({ uprightMinutes }) => uprightMinutes ?? []);
   if (minutes.length === 0 || minutes.some((one) => isAtThird({ minutes: one }))) return [];
-  if (isToLieDown(readings)) return [];
+  const isTested = standingOf({ readings, isFeltIrregular: null, facts: NO_ROUND_FACTS }) !== null;
+  if (!isTested || isToLieDown(readings)) return [];
   return [{ code: 'third-minute-missed', figures: { minutes: STANDING.standingWithinMinutes.value } }];
 }

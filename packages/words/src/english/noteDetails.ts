@@ -18,7 +18,7 @@ export const noteDetails = {
   'no-pulse-in-posture': () =>
     'No pulse was counted in this posture, and one of another posture is not taken for it. One that is counted beside the reading is written after its numbers: 130/80 84.',
   'third-minute-missed': (f, say) =>
-    `Nothing was measured at ${say.limit(f.value('minutes'))} minutes on the feet, so whether the pressure fell, or stayed low, until then is not known: measure then, if the person can stand.`,
+    `Nothing was measured at ${say.limit(f.value('minutes'))} minutes on the feet, so whether the pressure fell, or stayed low, until then is not known.`,
 } as const satisfies Record<string, Detail>;
 
 /** What a cuff is expected to add, of each arm where it is known. */

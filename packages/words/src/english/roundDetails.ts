@@ -8,7 +8,7 @@ export const roundDetails = {
     'This is the first pressure of this person here: take the other arm too, to know which one reads higher.',
   'asked-for': () => 'You asked for it in this round.',
   'third-minute-not-measured': (f, say) =>
-    `Nothing was measured at ${say.limit(f.value('minutes'))} minutes, so a fall is not excluded: measure then, if the person can stand.`,
+    `Nothing was measured at ${say.limit(f.value('minutes'))} minutes, so a fall is not excluded: that takes a reading then, if the person can stand.`,
   'child-sex-missing': () =>
     'A child’s pressure cannot be classified without its sex, and is not taken for normal: add “Sex for reference tables” among the facts about this person.',
   'child-height-missing': () =>

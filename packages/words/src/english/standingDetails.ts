@@ -21,7 +21,7 @@ export const standingDetails = {
   'initial-fall-not-seen': () =>
     'A fall in the first quarter of a minute, soon over, cannot be seen with a cuff: ask what was felt on standing up.',
   'first-minute-not-measured': (f, say) =>
-    `Nothing was measured at ${say.limit(f.value('minutes'))} minute, so an early fall that passed may have been missed: measure then too.`,
+    `Nothing was measured at ${say.limit(f.value('minutes'))} minute, so an early fall that passed may have been missed: that takes a reading then too.`,
   'fall-not-comparable': () =>
     'A number is missing at rest or on the feet, so a fall is not excluded: measure both pressures each time.',
   'no-systolic-fall': () =>

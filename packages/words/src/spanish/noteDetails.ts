@@ -16,7 +16,7 @@ export const noteDetails: Reworded<typeof english> = {
   'no-pulse-in-posture': () =>
     'No se contó ningún pulso en esta postura, y el de otra postura no vale en su lugar. El que se cuenta junto a la lectura se escribe tras sus números: 130/80 84.',
   'third-minute-missed': (f, say) =>
-    `No se midió nada a los ${say.limit(f.value('minutes'))} minutos de pie, así que no se sabe si la presión bajó, o siguió baja, hasta entonces: mida entonces, si la persona puede estar de pie.`,
+    `No se midió nada a los ${say.limit(f.value('minutes'))} minutos de pie, así que no se sabe si la presión bajó, o siguió baja, hasta entonces.`,
 };
 
 /** What a cuff is expected to add, of each arm where it is known. */

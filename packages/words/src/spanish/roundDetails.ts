@@ -9,7 +9,7 @@ export const roundDetails: Reworded<typeof english> = {
     'Es la primera presión de esta persona aquí: tome también el otro brazo, para saber cuál da más.',
   'asked-for': () => 'Usted lo pidió en esta ronda.',
   'third-minute-not-measured': (f, say) =>
-    `No se midió nada en el minuto ${say.limit(f.value('minutes'))}, así que no se excluye una bajada: mida entonces, si la persona puede estar de pie.`,
+    `No se midió nada en el minuto ${say.limit(f.value('minutes'))}, así que no se excluye una bajada: para eso hace falta una lectura entonces, si la persona puede estar de pie.`,
   'child-sex-missing': () =>
     'La presión de un niño o niña no se puede clasificar sin su sexo, y no se da por normal: añada «Sexo para las tablas de referencia» entre los datos de esta persona.',
   'child-height-missing': () =>

@@ -19,7 +19,7 @@ export const standingDetails: Reworded<typeof english> = {
   'initial-fall-not-seen': () =>
     'Una bajada en el primer cuarto de minuto, que pasa pronto, no se ve con un manguito: pregunte qué se notó al levantarse.',
   'first-minute-not-measured': (f, say) =>
-    `No se midió nada en el minuto ${say.limit(f.value('minutes'))}, así que pudo pasarse por alto una bajada temprana: mida también entonces.`,
+    `No se midió nada en el minuto ${say.limit(f.value('minutes'))}, así que pudo pasarse por alto una bajada temprana: para verla hace falta también una lectura entonces.`,
   'fall-not-comparable': () =>
     'Falta un número en reposo o de pie, así que no se excluye una bajada: mida ambas presiones cada vez.',
   'no-systolic-fall': () =>

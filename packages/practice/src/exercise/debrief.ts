@@ -136,12 +136,13 @@ type Found = {
 
 /** What came of the last reading of an exercise but for what each fault cost: fast. */
 export function judge(exercise: Exercise, rules: DebriefRules = USUAL_RULES): Judged {
-  return found(exercise, rules, replay(exercise)).judged;
+  return found(exercise, rules, replay(exercise), isSeveral(exercise)).judged;
 }
 
 /** What came of the last reading of an exercise, by the rules of a protocol. Plays the visit again from its data alone. */
 export function debrief(exercise: Exercise, rules: DebriefRules = USUAL_RULES): Debrief {
-  return wholeOf(exercise, rules, found(exercise, rules, replay(exercise)), [0, exercise.seconds]);
+  const whole = found(exercise, rules, replay(exercise), isSeveral(exercise));
+  return wholeOf(exercise, rules, whole, [0, exercise.seconds]);
 }
 
 /** The same as `judge` of every reading of an exercise, in the order in which they were made. */
@@ -162,7 +163,7 @@ export function debriefEach(exercise: Exercise, rules: DebriefRules = USUAL_RULE
 
 function eachOf(exercise: Exercise, rules: DebriefRules): { readonly asOf: Exercise; readonly one: Found }[] {
   const played = replay(exercise);
-  const all = asOfEach(exercise).map((asOf) => ({ asOf, one: found(asOf, rules, played) }));
+  const all = asOfEach(exercise).map((asOf) => ({ asOf, one: found(asOf, rules, played, isSeveral(exercise)) }));
   // What cannot wait was asked once, of the whole visit.
   const redFlag = all.find(({ one }) => one.judged.redFlag !== null)?.one.judged.redFlag ?? null;
   return all.map(({ asOf, one }) => ({ asOf, one: { ...one, judged: { ...one.judged, redFlag } } }));
@@ -198,10 +199,16 @@ function wholeOf(
   };
 }
 
-function found(given: Exercise, rules: DebriefRules, played: Replay): Found {
+function isSeveral({ earlier }: Exercise): boolean {
+  return earlier.length > 0;
+}
+
+/** @param isOneOfSeveral the last fall of the visit is then not taken for that of a reading that was made in none */
+function found(given: Exercise, rules: DebriefRules, played: Replay, isOneOfSeveral: boolean): Found {
   const { person } = played;
   const run = given.evidence.run;
-  const fall = (run === null ? null : fallOfRun(played, run)) ?? lastFall(played, MEANT_MMHG);
+  const own = run === null ? null : fallOfRun(played, run);
+  const fall = own ?? (isOneOfSeveral ? null : lastFall(played, MEANT_MMHG));
   const exercise = withGaugeErrorTaken(
     { ...given, instrument: instrumentAt(given, fall?.peakSeconds ?? given.seconds) },
     played,

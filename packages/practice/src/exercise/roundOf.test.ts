@@ -52,6 +52,37 @@ function visit(scenario: Scenario, between: readonly (readonly Action[])[], seed
   return { ...(read.at(-1) as Exercise), earlier };
 }
 
+/** Simulated here, no source. */
+test('a pressure that was written before the cuff ever went up is judged by no inflation that came later', () => {
+  const exercise = visit(scenarioOf('quiet-morning') as Scenario, [[], []]);
+  const before = {
+    ...exercise,
+    earlier: exercise.earlier.map((one, k) => (k === 0 ? one : { ...one, startSeconds: 0, run: typed(one.run) })),
+  };
+  const [, second, third] = judgeEach(before);
+  expect(third?.fall?.peakSeconds).toBeGreaterThan(2 * APART_SECONDS);
+  expect(second?.fall).toBeNull();
+  expect(second?.had).toMatchObject({ systolic: null, diastolic: null });
+  const round = roundOf(before, judgeEach(before), USUAL_RULES);
+  expect(round?.average.map(({ had, isAccepted }) => [had, isAccepted])).toEqual([[null, null], [null, null]]);
+});
+
+/** The same run as typed in afterwards, without times. */
+function typed(run: Exercise['earlier'][number]['run']): Exercise['earlier'][number]['run'] {
+  return { ...run, moments: run.moments.map((moment) => ({ ...moment, atSeconds: null })) };
+}
+
+test('of a reading by feel it is said that it has no diastolic, and of the average that it was left out', () => {
+  const exercise = visit(scenarioOf('quiet-morning') as Scenario, [[], []]);
+  const byFeel = {
+    ...exercise,
+    earlier: exercise.earlier.map((one, k) => (k > 0 ? one : { ...one, entered: { ...one.entered, diastolic: null } })),
+  };
+  const round = roundOf(byFeel, judgeEach(byFeel), USUAL_RULES);
+  expect(round?.readings[0]).toMatchObject({ isAveraged: false, leftOut: 'no-diastolic' });
+  expect(round?.flags).toEqual([{ code: 'no-diastolic-left-out', figures: { leftOut: 1 } }]);
+});
+
 /** The same with other numbers written: one pair for each reading. */
 function writing(exercise: Exercise, pairs: readonly (readonly [number, number])[]): Exercise {
   const entered = ([systolic, diastolic]: readonly [number, number]) => ({

@@ -23,8 +23,8 @@ export type ReadingOfRound = {
   readonly posture: Circumstances['posture'];
   readonly rows: readonly ResultRow[];
   readonly isAveraged: boolean;
-  /** Why it is not averaged; null: it is, or the rule of the protocol takes others of its place, or it has no diastolic. */
-  readonly leftOut: LeftOutReason | null;
+  /** Why it is not averaged; null: it is, or the rule of the protocol takes others of its place. */
+  readonly leftOut: LeftOutReason | 'no-diastolic' | null;
 };
 
 /** The average of a round beside that of what was to be had and of what was true, of the same readings, mmHg. */
@@ -34,7 +34,8 @@ export type RoundAverage = {
   /** Null: of one of them nothing was to be had. */
   readonly had: number | null;
   readonly truth: number;
-  readonly isAccepted: boolean;
+  /** Null: it is not judged, since of one of them nothing was to be had. */
+  readonly isAccepted: boolean | null;
 };
 
 /** Several readings of one visit as the round that they are. */
@@ -115,15 +116,20 @@ export function roundOf(
       written,
       had: best,
       truth: meanOf(rows.map(({ truth }) => truth)),
-      isAccepted: best !== null && Math.abs(written - best) <= withinMmHg,
+      isAccepted: best === null ? null : Math.abs(written - best) <= withinMmHg,
     };
   };
   const { systolic, diastolic } = made;
+  const whyLeftOut = (number: number): ReadingOfRound['leftOut'] => {
+    const reason = leftOut.find(({ id }) => id === String(number))?.reason;
+    if (reason !== undefined) return reason;
+    return placed.some(({ id, diastolic: low }) => id === String(number) && low === null) ? 'no-diastolic' : null;
+  };
   return {
     readings: taken.map(({ startSeconds: _, ...one }) => ({
       ...one,
       isAveraged: used.includes(one.number),
-      leftOut: leftOut.find(({ id }) => id === String(one.number))?.reason ?? null,
+      leftOut: whyLeftOut(one.number),
     })),
     average: systolic === null || diastolic === null ? [] : [averageOf(0, systolic), averageOf(1, diastolic)],
     withinMmHg,

@@ -14,7 +14,7 @@ type RoundProps = { readonly round: RoundOfReadings; readonly rules: DebriefRule
 /** Every reading of a visit beside what was to be had and what was true, and what the protocol makes of them. */
 export function RoundTable({ round, rules }: RoundProps) {
   const { words } = useApp();
-  const { readings, average, why, needs } = round;
+  const { readings, average, why, needs, flags } = round;
   const { rule, isGeneral } = rules.roundRules.readings;
   const used = readings.filter(({ isAveraged }) => isAveraged).map(({ number }) => words.say.number(number));
   const [systolic, diastolic] = average;
@@ -85,6 +85,7 @@ export function RoundTable({ round, rules }: RoundProps) {
         </tbody>
       </table>
       <AverageSays round={round} />
+      <Flags flags={flags} />
       {needs.length === 0 && why.length === 0 ? null : (
         <>
           <h3>{words.sentence('debrief.roundNeeds')}</h3>

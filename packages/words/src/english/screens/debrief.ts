@@ -82,6 +82,7 @@ export const debrief = {
   'notAveraged-other-arm': 'not in the average: the other arm',
   'notAveraged-other-posture': 'not in the average: sat otherwise',
   'notAveraged-other-site': 'not in the average: another place',
+  'notAveraged-no-diastolic': 'not in the average: no diastolic',
   'notAveraged-standing': 'not in the average: on the feet',
   averageOf: (f: { numbers: string; count: number }, say: Say) =>
     `of ${say.form(f.count, { one: 'reading', other: 'readings' })} ${f.numbers}`,

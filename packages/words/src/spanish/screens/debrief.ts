@@ -77,6 +77,7 @@ export const debrief: Reworded<typeof english> = {
   'notAveraged-other-arm': 'no entra en el promedio: el otro brazo',
   'notAveraged-other-posture': 'no entra en el promedio: otra postura',
   'notAveraged-other-site': 'no entra en el promedio: otro lugar',
+  'notAveraged-no-diastolic': 'no entra en el promedio: sin diastólica',
   'notAveraged-standing': 'no entra en el promedio: de pie',
   averageOf: (f, say) => `de ${say.form(f.count, { one: 'la lectura', other: 'las lecturas' })} ${f.numbers}`,
   acceptedBoth: 'sí',

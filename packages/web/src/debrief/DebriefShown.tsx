@@ -172,7 +172,12 @@ function JudgedBySays({
 }) {
   const { words } = useApp();
   const version = judgedBy?.presetVersion ?? null;
-  const says = { none: 'judgedByNone', now: 'judgedByNow', 'not-here': 'judgedByNotHere' } as const;
+  const says = {
+    none: 'judgedByNone',
+    now: 'judgedByNow',
+    'not-here': 'judgedByNotHere',
+    'not-reached': 'judgedByNotReached',
+  } as const;
   return (
     <p className="small soft">
       {by === 'version' && version !== null ? (

@@ -18,8 +18,13 @@ test.each([
 ] as const)(
   'kept under %j it is judged by that, else it says what it is judged by',
   (judgedBy, rules, by) => {
-    const found = judgedUnder(judgedBy, now, rulesOf);
+    const found = judgedUnder(judgedBy, now, rulesOf, true);
     expect(found.by).toBe(by);
     expect(found.rules).toBe(rules);
   },
 );
+
+test('where the protocols of this place could not be asked for, none is said to be missing from them', () => {
+  const by = (presetVersion: string | null) => judgedUnder({ presetVersion }, now, rulesOf, false).by;
+  expect([GONE, THEN, NOW, null].map(by)).toEqual(['not-reached', 'version', 'version', 'none']);
+});

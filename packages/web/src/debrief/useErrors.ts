@@ -81,7 +81,7 @@ export function useErrors(rows: readonly ExerciseRow[]): {
       const isOther = version !== null && store.get().known.inForce.value?.presetVersion !== version;
       if (isOther && store.get().known.rules.is === 'asked') await loadRules(app);
       const { inForce, rules } = store.get().known;
-      return judgedUnder(judgedBy, inForce.value ?? NOTHING_CHOSEN, rulesAmong(inForce.value, rules.value))
+      return judgedUnder(judgedBy, inForce.value ?? NOTHING_CHOSEN, rulesAmong(inForce.value, rules.value), rules.is === 'here')
         .rules;
     };
     const judge = async () => {

@@ -29,5 +29,6 @@ export function useJudgedUnder(judgedBy: JudgedBy | null): JudgedUnder | null {
   const inForce = useKept(({ known }) => known.inForce.value) ?? NOTHING_CHOSEN;
   const rulesOf = useRulesOf();
   const isHere = useProtocolsOf([judgedBy]);
-  return isHere ? judgedUnder(judgedBy, inForce, rulesOf) : null;
+  const is = useKept(({ known }) => known.rules.is);
+  return isHere ? judgedUnder(judgedBy, inForce, rulesOf, is === 'here') : null;
 }

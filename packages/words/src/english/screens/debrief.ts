@@ -66,6 +66,8 @@ export const debrief = {
     'This was kept before the protocol of its day was kept with it: judged by what is in force here now.',
   judgedByNotHere:
     'The protocol that this was kept under is not among those of this place: judged by what is in force here now.',
+  judgedByNotReached:
+    'The protocol that this was kept under could not be fetched: judged by what is in force here now, until it can.',
 
   round: 'Your readings as a round',
   roundBy: (f: { rule: string }) => `Averaged by the rule of the protocol: ${f.rule}.`,

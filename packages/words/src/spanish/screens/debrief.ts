@@ -61,6 +61,8 @@ export const debrief: Reworded<typeof english> = {
     'Se guardó antes de que se guardara con él el protocolo de su día: se juzga por lo que rige aquí ahora.',
   judgedByNotHere:
     'El protocolo con el que se guardó no está entre los de este lugar: se juzga por lo que rige aquí ahora.',
+  judgedByNotReached:
+    'El protocolo con el que se guardó no se pudo obtener: se juzga por lo que rige aquí ahora, hasta que se pueda.',
 
   round: 'Sus lecturas como toma completa',
   roundBy: (f) => `Promediadas por la regla del protocolo: ${f.rule}.`,

@@ -31,9 +31,9 @@ export const handover: Reworded<typeof english> = {
   isUnsigned: 'Sin firmar',
   isInError: 'Registrado por error',
   disputed: (f) => `${f.text} (dos enmiendas no concuerdan)`,
-  feltIrregular: 'se sintió irregular',
+  feltIrregular: 'se palpa irregular',
   placed: (f) => `${f.arm}, ${f.posture}`,
-  longerAsked: 'de un conteo corto: se pidió uno más largo',
+  longerAsked: 'de un recuento corto: se pidió uno más largo',
   lineTemplate:
     '{day} {time}[: {pressure} mmHg][ (media de {meanOf})][, pulso {pulse}][, respiraciones {breaths}][, {temperature}][, {saturation}][. {actNow}]',
   handoverTemplate:

@@ -105,6 +105,7 @@ export function PersonPage({ person }: { readonly person: string }) {
                 entries={entries}
                 chart={chart}
                 agents={agents}
+                rechecks={rechecks}
                 head={<PrintedHead name={name} identity={identity} />}
               />
             ) : null}

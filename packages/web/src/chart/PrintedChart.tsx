@@ -4,11 +4,9 @@ import {
   type AmendedEntry,
   type Chart,
   type ChartRound,
-  notesStanding,
+  type DueRecheck,
   openIn,
-  openReasons,
   projectTrend,
-  type RulesOf,
   resultsStanding,
   type StoredEntry,
   signingOf,
@@ -22,16 +20,17 @@ import { signText } from '../app/signText.js';
 import { stampText } from '../app/times.js';
 import { FactsLines } from '../facts/FactsLines.js';
 import { chartedText, isVoidCharted, signOfCharted } from '../parts/charted.js';
+import { duesText } from '../people/dueText.js';
 import { localDate } from '../ports/stampAt.js';
 import { placeText } from '../pressure/placeText.js';
 import { notDoneText } from '../round/NotDoneForm.js';
-import { resultLines } from '../round/ResultBlock.js';
 import { bandsOf } from '../trend/bands.js';
 import { TrendFigure } from '../trend/TrendFigure.js';
 import { averageText, titleText } from '../trend/trendText.js';
 import { wholeSpan } from '../trend/view.js';
 import { contentOfEntry } from './contentOfEntry.js';
 import { PrintedFoot } from './PrintedEnds.js';
+import { openText, printedNotes, printedResults } from './printedNotes.js';
 import { useRulesOf } from './useRulesOf.js';
 import { whoText } from './who.js';
 
@@ -46,12 +45,14 @@ type PrintedProps = {
   readonly entries: readonly StoredEntry[];
   readonly chart: Chart;
   readonly agents: readonly Agent[];
+  /** Pressures that are to be taken again. */
+  readonly rechecks: readonly DueRecheck[];
   /** Whose chart it is, said again above the columns of every page. */
   readonly head: ReactNode;
 };
 
 /** A chart on paper: facts, the drawing, and a line for each round, newest first. It is never shown on a screen. */
-export function PrintedChart({ person, entries, chart, agents, head }: PrintedProps) {
+export function PrintedChart({ person, entries, chart, agents, rechecks, head }: PrintedProps) {
   const { words, clock } = useApp();
   const rulesOf = useRulesOf();
   const trend = useMemo(() => projectTrend(chart, rulesOf), [chart, rulesOf]);
@@ -94,6 +95,7 @@ export function PrintedChart({ person, entries, chart, agents, head }: PrintedPr
               average={trend.find((one) => one.round === round.id) ?? null}
               signs={signs}
               agents={agents}
+              due={round.isInError ? [] : rechecks.filter((one) => one.round === round.id)}
             />
           ))}
         </tbody>
@@ -143,9 +145,11 @@ type RoundProps = {
   readonly average: TrendRound | null;
   readonly signs: readonly (typeof COLUMNS)[number][];
   readonly agents: readonly Agent[];
+  /** When its pressure is to be taken again; none where it was since. */
+  readonly due: readonly DueRecheck[];
 };
 
-function PrintedRound({ round, average, signs, agents }: RoundProps) {
+function PrintedRound({ round, average, signs, agents, due }: RoundProps) {
   const { words } = useApp();
   const signing = signingOf(round) ?? round.signed?.original;
   const first = signing ?? round.values[0]?.original;
@@ -180,7 +184,7 @@ function PrintedRound({ round, average, signs, agents }: RoundProps) {
         </td>
       ))}
       <td>
-        <PrintedElse round={round} signs={signs} agents={agents} />
+        <PrintedElse round={round} signs={signs} agents={agents} due={due} />
       </td>
     </tr>
   );
@@ -214,33 +218,27 @@ function PrintedValue({ value, isInError, placeBefore = null }: ValueProps) {
       {placeOf(entry, words) === placeBefore ? null : (
         <span className="print-place">{placeOf(entry, words)}</span>
       )}
-      {postureOf(entry, words) === '' ? null : <span className="print-place">{postureOf(entry, words)}</span>}
+      {besideOf(entry, words) === '' ? null : <span className="print-place">{besideOf(entry, words)}</span>}
     </span>
   ));
 }
 
-type ElseProps = Pick<RoundProps, 'round' | 'signs' | 'agents'>;
+type ElseProps = Pick<RoundProps, 'round' | 'signs' | 'agents' | 'due'>;
 
 /** What the round comes to, what was to be acted on, and everything that has no column of its own. */
-function PrintedElse({ round, signs, agents }: ElseProps) {
-  const { words } = useApp();
+function PrintedElse({ round, signs, agents, due }: ElseProps) {
+  const { words, clock } = useApp();
   const rulesOf = useRulesOf();
   const signing = signingOf(round) ?? round.signed?.original;
   const values = round.isInError ? [] : resultsStanding(round, rulesOf);
   const open = round.isInError ? [] : openIn(round, rulesOf);
-  const wanted = [words.sentence('result.category'), words.sentence('result.earlyWarning')];
-  // Who made the score is said once, at the foot.
-  const college = ` ${words.sentence('result.college')}`;
   const others = round.values.filter(({ original }) => {
     const given = contentOfEntry(original);
     return given !== null && !signs.some((sign) => sign === signOfCharted(given));
   });
   const lines: ReactNode[] = [
-    ...open.map(({ condition }) => (
-      <strong key={condition}>
-        {words.title('condition', condition)}: {words.sentence('chart.actNowOpen')}
-      </strong>
-    )),
+    ...open.map((one) => <strong key={one.condition}>{openText(one, words)}</strong>),
+    ...duesText(due, clock.stamp(), words).map((text) => <strong key={text}>{text}.</strong>),
     ...round.closed.map((entry) => (
       <span key={entry.id}>
         {words.sentence('chart.closedSays', {
@@ -253,12 +251,9 @@ function PrintedElse({ round, signs, agents }: ElseProps) {
       </span>
     )),
     ...(values.length > 1 ? [<span key="disputed">{words.sentence('chart.disputed')}</span>] : []),
-    ...values.flatMap((value) =>
-      resultLines(value, words)
-        .filter(({ name }) => wanted.includes(name))
-        .map(({ name, text }) => <span key={name}>{`${name}: ${text.replace(college, '')}`}</span>),
-    ),
-    ...doubtsOf(round, rulesOf, words).map((text) => <span key={text}>{text}</span>),
+    ...[...printedResults(round, rulesOf, words), ...printedNotes(round, rulesOf, words)].map((text) => (
+      <span key={text}>{text}</span>
+    )),
     ...others.map((one) => <PrintedOther key={one.original.id} value={one} isInError={round.isInError} />),
     ...(signing?.kind === 'round'
       ? signing.content.signs.flatMap((one) =>
@@ -292,23 +287,6 @@ function PrintedElse({ round, signs, agents }: ElseProps) {
   ));
 }
 
-/** What is to be known of a rate or a reading that stands, in the round whose numbers these are: each sentence once. */
-function doubtsOf(round: ChartRound, rulesOf: RulesOf, words: Words): readonly string[] {
-  if (round.isInError) return [];
-  const notes = notesStanding(round, rulesOf);
-  const found = round.values.flatMap(({ current }) =>
-    current.flatMap((entry) => {
-      const given = contentOfEntry(entry);
-      const flags = [...openReasons(entry, round), ...(notes.ofReading[entry.id] ?? [])];
-      if (given === null || flags.length === 0) return [];
-      const name = `${signText(signOfCharted(given), words)} ${chartedText(given, words)}`;
-      return words.together(flags).map(({ text }) => `${name}: ${text}`);
-    }),
-  );
-  const besides = [...notes.arms, ...notes.standing].map((flag) => words.detail(flag));
-  return [...new Set([...found, ...besides])];
-}
-
 function PrintedOther({ value, isInError }: ValueProps) {
   const { words } = useApp();
   const given = contentOfEntry(value.original);
@@ -333,9 +311,12 @@ function placeOf(entry: StoredEntry | undefined, words: Words): string | null {
   return entry?.kind === 'run' ? placeText(entry.content.evidence.place, words) : null;
 }
 
-/** How long somebody had stood or lain at a pressure, and how they felt; empty where nothing is known. */
-function postureOf(entry: StoredEntry, words: Words): string {
-  return entry.kind === 'run' ? postureTexts(entry.content.evidence.circumstances, words).join(' · ') : '';
+/** That a pressure was read off a display, how long somebody had stood or lain at it, and how they felt; else empty. */
+function besideOf(entry: StoredEntry, words: Words): string {
+  if (entry.kind !== 'run') return '';
+  const { run, circumstances } = entry.content.evidence;
+  const method = run.method === 'device' ? [words.title('method', run.method)] : [];
+  return [...method, ...postureTexts(circumstances, words)].join(' · ');
 }
 
 function textOf(entry: StoredEntry, words: Words): string {

@@ -1,0 +1,102 @@
+import { NO_ROUND_FACTS, parseRun, UNKNOWN_RUN_CIRCUMSTANCES } from '@evenfall/clinical';
+import {
+  chartRound,
+  chartRun,
+  type Entry,
+  GENERAL_RULES,
+  NOTHING_CHOSEN,
+  projectChart,
+  type RunPlace,
+} from '@evenfall/record';
+import { wordsFor } from '@evenfall/words';
+import { expect, test } from 'vitest';
+import { AGENT, AT, DEVICE, ID, PERSON } from '../round/testing.js';
+import { openText, printedNotes, printedResults } from './printedNotes.js';
+
+const words = wordsFor('en-GB');
+const SITTING: RunPlace = {
+  ...{ site: 'upper-arm', side: 'right', posture: 'sit', armCm: null, override: null },
+  cuff: null,
+};
+
+function entry(id: number, kind: 'run' | 'round', content: object): Entry {
+  const at = AT(id);
+  return {
+    ...{ frame: 1, id: ID(id), book: 'care', kind, schema: 5, person: PERSON, round: ID(50), session: null },
+    ...{ agent: AGENT, role: 'observer', device: DEVICE, sequence: id, measuredAt: at, writtenAt: at.at },
+    ...{ amends: null, content },
+  } as unknown as Entry;
+}
+
+function heard(id: number, systolic: number, diastolic: number, place: Partial<RunPlace>, minutes?: number) {
+  const moments = [
+    { what: 'first sound', mmHg: systolic },
+    { what: 'last sound', mmHg: diastolic },
+  ];
+  const read = parseRun({
+    method: 'auscultation',
+    moments,
+    pulsePerMinute: minutes === undefined ? 70 : null,
+  });
+  if (!read.ok) throw new Error(JSON.stringify(read.refusals));
+  const circumstances = { ...UNKNOWN_RUN_CIRCUMSTANCES, uprightMinutes: minutes ?? null };
+  const done = {
+    run: read.value,
+    place: { ...SITTING, ...place },
+    circumstances,
+    override: null,
+    note: null,
+  };
+  return entry(id, 'run', chartRun(done, NOTHING_CHOSEN, 'evenfall test'));
+}
+
+function signed(runs: readonly Entry[]) {
+  const evidence = { exceptions: null, features: null, unwell: null, facts: { ...NO_ROUND_FACTS, arms: [] } };
+  const signs = [{ sign: 'pressure' as const, entries: runs.map(({ id }) => id) }];
+  const of = { status: 'final' as const, signs, note: null, evidence };
+  const signing = entry(40, 'round', chartRound(of, runs, NOTHING_CHOSEN, 'evenfall test'));
+  const kept = [...runs, signing].map((one) => ({ ...one, recordedAt: one.writtenAt }));
+  const round = projectChart(kept as never).rounds[0];
+  if (round === undefined) throw new Error('no round');
+  return round;
+}
+
+// Bedside handbook 3.14: a fall of 20 mmHg of the systolic within three minutes of standing.
+test('the fall on standing stands on paper with what to do, as it does on the screen', () => {
+  const round = signed([
+    heard(1, 140, 86, { posture: 'lie' }),
+    heard(2, 118, 78, { posture: 'stand' }, 1),
+    heard(3, 124, 80, { posture: 'stand' }, 3),
+  ]);
+  const said = printedResults(round, GENERAL_RULES, words).join('\n');
+  expect(said).toContain('Lying and standing');
+  expect(said).toMatch(/22/);
+});
+
+// Bedside handbook 3.2: an arm of 36 cm takes a large adult cuff, and a small one reads too high.
+test('a cuff that is too small is said once, after every reading that it was used for', () => {
+  const cuff = { scheme: 'aha-2005', id: 'adult' } as const;
+  const place = { armCm: 36, cuff };
+  const round = signed([heard(1, 148, 92, place), heard(2, 144, 90, place)]);
+  const found = printedNotes(round, GENERAL_RULES, words).filter((text) => /cuff.*small/.test(text));
+  expect(found).toEqual([expect.stringMatching(/^Pressure 148\/92, 144\/90: /)]);
+});
+
+test('what several readings lack is said once, after all of them', () => {
+  const round = signed([
+    heard(1, 140, 86, {}),
+    heard(2, 118, 78, { posture: 'stand' }, 1),
+    heard(3, 124, 80, { posture: 'stand' }, 3),
+  ]);
+  const found = printedNotes(round, GENERAL_RULES, words).filter((text) =>
+    text.includes('No pulse was counted'),
+  );
+  expect(found).toEqual([expect.stringMatching(/^Pressure 118\/78, 124\/80: /)]);
+});
+
+test('an alert that is open says what to do', () => {
+  const figures = { systolic: 182, diastolic: 96 };
+  expect(openText({ condition: 'severe-in-pregnancy', figures }, words)).toMatch(
+    /^Severe pressure in pregnancy: Act now: not closed\. 182\/96 in pregnancy is severe: call obstetrics urgently/,
+  );
+});

@@ -1,0 +1,71 @@
+import type { Flag, RoundNotes } from '@evenfall/clinical';
+import {
+  type ChartRound,
+  notesStanding,
+  type OpenActNow,
+  type RulesOf,
+  resultsStanding,
+  type StoredEntry,
+} from '@evenfall/record';
+import type { Words } from '@evenfall/words';
+import { signText } from '../app/signText.js';
+import { chartedText, isVoidCharted, signOfCharted } from '../parts/charted.js';
+import { resultLines } from '../round/ResultBlock.js';
+import { contentOfEntry } from './contentOfEntry.js';
+import { flagsStanding } from './flagsStanding.js';
+
+/** What an open alert found and what to do about it, in the words in which it was raised. */
+export function openText(
+  { condition, figures }: Pick<OpenActNow, 'condition' | 'figures'>,
+  words: Words,
+): string {
+  return `${words.title('condition', condition)}: ${words.sentence('chart.actNowOpen')}. ${words.detail({ code: condition, figures })}`;
+}
+
+/** What a round comes to that is more than a number in a column of paper: a name, and what is to be known of it. */
+export function printedResults(round: ChartRound, rulesOf: RulesOf, words: Words): readonly string[] {
+  if (round.isInError) return [];
+  const notes = notesStanding(round, rulesOf);
+  const wanted = (['category', 'earlyWarning', 'arms', 'standing'] as const).map((name) =>
+    words.sentence(`result.${name}`),
+  );
+  // Who made the score is said once, at the foot of the page.
+  const college = ` ${words.sentence('result.college')}`;
+  return resultsStanding(round, rulesOf).flatMap((value) =>
+    resultLines(value, words, notes)
+      .filter(({ name }) => wanted.includes(name))
+      .map(({ name, text, flags }) => {
+        const said = words.together(flags).map((one) => one.text);
+        return `${name}: ${[text.replace(college, ''), ...said].filter((one) => one !== '').join(' ')}`;
+      }),
+  );
+}
+
+/**
+ * What is to be known of the values of a round that stand, for paper: each sentence once, after every value that it is of.
+ */
+export function printedNotes(round: ChartRound, rulesOf: RulesOf, words: Words): readonly string[] {
+  if (round.isInError) return [];
+  const notes = notesStanding(round, rulesOf);
+  const valuesOf = new Map<
+    string,
+    { readonly sign: string; readonly text: string; readonly values: string[] }
+  >();
+  for (const entry of round.values.flatMap(({ current }) => current)) {
+    const given = contentOfEntry(entry);
+    if (given === null || isVoidCharted(given)) continue;
+    const sign = signText(signOfCharted(given), words);
+    for (const text of textsOf(entry, round, notes, words)) {
+      const key = `${sign} ${text}`;
+      const said = valuesOf.get(key) ?? { sign, text, values: [] };
+      said.values.push(chartedText(given, words));
+      valuesOf.set(key, said);
+    }
+  }
+  return [...valuesOf.values()].map(({ sign, text, values }) => `${sign} ${values.join(', ')}: ${text}`);
+}
+
+function textsOf(entry: StoredEntry, round: ChartRound, notes: RoundNotes, words: Words): readonly string[] {
+  const flags: readonly Flag[] = flagsStanding(entry, round, notes);
+  return words.together(flags).map(({ text }) => text);
+}

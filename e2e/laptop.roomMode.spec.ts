@@ -12,7 +12,9 @@ test('a whole room: each step is said without a number, what the class said stan
   await page.getByLabel('Who comes in?').selectOption('stiff-pipe');
   await page.getByRole('button', { name: 'Begin' }).click();
   const doing = page.locator('.projected-doing > p');
-  await expect(doing).toHaveText('Five quiet minutes are over. The cuff is on, and empty. The needle stands at zero.');
+  await expect(doing).toHaveText(
+    'Five quiet minutes are over. The cuff is on, and empty. The needle stands at zero.',
+  );
   await expect(doing).toHaveText(/^By feel first/, { timeout: 15_000 });
   await page.getByRole('button', { name: 'Before the first', exact: true }).click();
   await page.keyboard.press('Space');

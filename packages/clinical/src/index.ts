@@ -96,6 +96,8 @@ export type { CuffBias } from './cuff/cuffBias.js';
 export { cuffBias } from './cuff/cuffBias.js';
 export type { CuffChoice, CuffFlagCode, CuffQuestion, CuffReasonCode } from './cuff/cuffChoice.js';
 export { CUFF_RULE, cuffChoice, smallestBladderCm } from './cuff/cuffChoice.js';
+export type { NamedCuff } from './cuff/cuffsFor.js';
+export { carriedCuff, cuffRulesFor, isCuffOf } from './cuff/cuffsFor.js';
 export type { ArmFact, ArmFactKind, Dated, PersonFact, PlaceFacts } from './cuff/facts.js';
 export { ARM_FACTS, holdsOn, NEVER_FACTS } from './cuff/facts.js';
 export { CUFF_FIGURES } from './cuff/figures.js';

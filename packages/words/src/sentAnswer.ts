@@ -60,8 +60,10 @@ export function sentAnswer(
   { status, title, detail, code = null, problems }: SentAnswer,
   catalogue: Catalogue,
   say: SayProblem,
+  place?: Place,
 ): string {
-  if (problems.length > 0) return problems.map((one) => sentProblem(one, catalogue, say).message).join(' ');
+  if (problems.length > 0)
+    return problems.map((one) => sentProblem(one, catalogue, say, place).message).join(' ');
   const answers: Readonly<Record<string, string>> = catalogue.sections.answers;
   const reason = code !== null && Object.hasOwn(answers, code) ? answers[code] : undefined;
   const byStatus = Object.hasOwn(answers, String(status)) ? answers[String(status)] : undefined;

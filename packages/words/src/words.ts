@@ -31,7 +31,7 @@ export type Words = {
   /** A problem that a server sent, in these words; in the server's where this program has none for its code. */
   readonly sentProblem: (sent: SentProblem, place?: Place) => Pick<Problem, 'expected' | 'message'>;
   /** Why a server refused, in these words. */
-  readonly sentAnswer: (sent: SentAnswer) => string;
+  readonly sentAnswer: (sent: SentAnswer, place?: Place) => string;
   /** Why a record could not be opened, in words; `fault` for a code that has no sentence. */
   readonly refusedStart: (refused: RefusedStart) => Problem;
 };
@@ -81,7 +81,7 @@ export function wordsIn(catalogue: Catalogue, locale: string, manner: Manner = U
     title: (of, id) => (catalogue.titles[of] as Readonly<Record<string, string>>)[id] ?? id,
     problem: saying,
     sentProblem: (sent, place) => sentProblem(sent, catalogue, saying, place),
-    sentAnswer: (sent) => sentAnswer(sent, catalogue, saying),
+    sentAnswer: (sent, place) => sentAnswer(sent, catalogue, saying, place),
     refusedStart: (refused) => startProblem(catalogue, refused),
   };
 }

@@ -18,7 +18,7 @@ export function WaitingRounds({ person, charted }: WaitingRoundsProps) {
   const { words } = useApp();
   const waiting = useKept(({ kept }) => kept.waiting);
   const rounds = waiting.filter(({ draft }) => draft !== null);
-  return notYetCharted(rounds, person, charted).map(({ round, entries }) => {
+  return notYetCharted(rounds, person, charted).map(({ round, entries, refused }) => {
     const values = (entries as readonly StoredEntry[]).flatMap((entry) => {
       const given = contentOfEntry(entry);
       return given === null ? [] : [{ id: entry.id, given }];
@@ -28,7 +28,9 @@ export function WaitingRounds({ person, charted }: WaitingRoundsProps) {
       <article key={round} className="round-block round-waiting">
         <header className="round-head">
           <h3>{signing === undefined ? null : stampText(signing.measuredAt, words)}</h3>
-          <p className="small standing">{words.sentence('chart.waitingRound')}</p>
+          <p className="small standing">
+            {words.sentence(refused === null ? 'chart.waitingRound' : 'chart.refusedRound')}
+          </p>
         </header>
         {values.map(({ id, given }) => (
           <div key={id} className="value">

@@ -1,8 +1,11 @@
 import { useState } from 'react';
+import { useLocation } from 'wouter';
 import { useApp, useKept } from '../app/context.js';
 import { deviceShelf, keepPractice, readPractice } from '../practice/keptPractice.js';
 import { practisedOf } from '../practice/waitingExercise.js';
+import { nextHref } from '../round/nextHref.js';
 import {
+  bookOfWaiting,
   closingGivenUp,
   exerciseGivenUp,
   takenBack,
@@ -111,12 +114,15 @@ function RefusedExercise({ one }: { readonly one: WaitingRound }) {
 
 function RefusedRound({ one }: { readonly one: WaitingRound }) {
   const { store, words } = useApp();
-  const isClosing = whatWaits(one) === 'closing';
+  const [, go] = useLocation();
+  const what = whatWaits(one);
+  const { book } = bookOfWaiting(one);
+  const isClosing = what === 'closing';
   const isPlaceTaken = useKept(({ kept }) => !isClosing && takenBack(kept, one.round) === kept);
   return (
     <div className="notice">
       <p>
-        {words.sentence(REFUSED[whatWaits(one)])} {one.refused}
+        {words.sentence(REFUSED[what])} {one.refused}
       </p>
       {isPlaceTaken ? (
         <p>{words.sentence('app.takeBackLater')}</p>
@@ -124,12 +130,15 @@ function RefusedRound({ one }: { readonly one: WaitingRound }) {
         <button
           type="button"
           className="button"
-          onClick={() =>
+          onClick={() => {
             store.change((state) => ({
               ...state,
               kept: isClosing ? closingGivenUp(state.kept, one.round) : takenBack(state.kept, one.round),
-            }))
-          }
+            }));
+            // What is to be changed stands in the review.
+            if (what === 'round' && one.person !== null && book === 'care')
+              go(nextHref(one.person, 'review'));
+          }}
         >
           {words.sentence(isClosing ? 'app.closeAnew' : 'app.takeBack')}
         </button>

@@ -1,7 +1,10 @@
 import {
   CUFF_SITES,
+  type CuffRules,
   type CuffSite,
+  carriedCuff,
   cuffChoice,
+  cuffRulesFor,
   cuffScheme,
   DAY_OF_ROUND,
   inUnit,
@@ -42,6 +45,7 @@ export function PlacePanel({ round, person }: { readonly round: Round; readonly 
   const { roundRules: rules } = inForce;
   const suggested = suggestedPlace(draft.pressure, facts.round, rules);
   const was = draft.pressure.place;
+  const cuffRules = cuffRulesFor(rules.cuff, facts.ageMonths);
   const { manner } = words.say;
   const armField = fieldIn('armCm', 'armCm', manner);
   const form = useForm(`place ${draft.round}`, {
@@ -49,7 +53,7 @@ export function PlacePanel({ round, person }: { readonly round: Round; readonly 
     posture: suggested.posture,
     site: suggested.site,
     [armField]: was?.armCm == null ? '' : String(inUnit(was.armCm, unitOf('armCm', manner))),
-    cuff: was?.cuff?.id ?? '',
+    cuff: carriedCuff(was?.cuff ?? null, cuffRules)?.id ?? '',
     by: was?.override?.by ?? '',
     why: was?.override?.reason ?? '',
   });
@@ -73,7 +77,7 @@ export function PlacePanel({ round, person }: { readonly round: Round; readonly 
   );
   const needsOverride =
     check.allowed === 'needs-reason' || (check.allowed === 'yes' && check.because.length > 0);
-  const { scheme } = rules.cuff;
+  const { scheme } = cuffRules;
   const typedArm = {
     text: withPoints(form.text(armField).trim(), words.say),
     chosen: unitNamed('armCm', form.text('armUnit')),
@@ -82,7 +86,7 @@ export function PlacePanel({ round, person }: { readonly round: Round; readonly 
   const question =
     typedArm.text === ''
       ? null
-      : parseCuffQuestion({ armCm: keptOf(typedArm, 'armCm', manner), atHand }, rules.cuff);
+      : parseCuffQuestion({ armCm: keptOf(typedArm, 'armCm', manner), atHand }, cuffRules);
   const armWrong =
     question === null || question.ok
       ? null
@@ -183,7 +187,7 @@ export function PlacePanel({ round, person }: { readonly round: Round; readonly 
         />
         <Flags flags={chosen.why} />
         {isCare ? <GaugeChoice gauges={gauges} chosen={gauge} onChoose={remember} /> : null}
-        <CuffFields round={round} form={form} site={site} armWrong={armWrong} question={question} />
+        <CuffFields rules={cuffRules} form={form} site={site} armWrong={armWrong} question={question} />
         {check.allowed === 'never' ? null : (
           <div className="next-steps one-step">
             <button type="submit" className="button button-first button-large">
@@ -198,18 +202,18 @@ export function PlacePanel({ round, person }: { readonly round: Round; readonly 
 }
 
 type CuffFieldsProps = {
-  readonly round: Round;
+  readonly rules: CuffRules;
   readonly form: ReturnType<typeof useForm>;
   readonly site: CuffSite;
   readonly armWrong: string | null;
   readonly question: ReturnType<typeof parseCuffQuestion> | null;
 };
 
-function CuffFields({ round, form, site, armWrong, question }: CuffFieldsProps) {
+function CuffFields({ rules, form, site, armWrong, question }: CuffFieldsProps) {
   const { words } = useApp();
   const { manner } = words.say;
   const armField = fieldIn('armCm', 'armCm', manner);
-  const { scheme } = round.inForce.roundRules.cuff;
+  const { scheme } = rules;
   const right = question?.ok ? cuffChoice(question.value) : null;
   const text =
     right === null

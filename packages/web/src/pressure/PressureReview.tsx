@@ -1,9 +1,11 @@
+import { cuffRulesFor, cuffScheme } from '@evenfall/clinical';
 import { pressureWritten } from '@evenfall/record';
 import { postureTexts } from '@evenfall/words';
 import { useState } from 'react';
 import { Link } from 'wouter';
 import { useApp } from '../app/context.js';
 import { DeflationStrip } from '../parts/DeflationStrip.js';
+import { Field } from '../parts/Field.js';
 import { Flags } from '../parts/Flags.js';
 import { Folded } from '../parts/Folded.js';
 import { RemoveButton } from '../parts/RemoveButton.js';
@@ -13,8 +15,10 @@ import { readingRemoved } from '../round/slip.js';
 import { valueId } from '../round/useComeBack.js';
 import type { Round } from '../round/useRound.js';
 import { AskUpright } from './AskUpright.js';
+import { isCuffKnown, withCuffOf } from './cuffOfReading.js';
 import { notesOf } from './notesOf.js';
 import { placeText } from './placeText.js';
+import type { DraftRun } from './pressureDraft.js';
 import { withPressureAt, withPressureNotDone, withReadingReopened } from './pressureSteps.js';
 import { RangeOfReading, ReadingNumbers } from './ReadingPanel.js';
 
@@ -71,10 +75,14 @@ export function PressureReview({ round, person }: PressureReviewProps) {
                 ) : null}
               </div>
             </Folded>
+            <WrongCuff round={round} reading={reading} />
             <p className="small">
               {[
                 words.title('method', value.method),
                 placeText(reading.place, words),
+                ...(reading.place.cuff === null && reading.place.site === 'upper-arm'
+                  ? [words.sentence('pressure.cuffIs', { text: words.sentence('pressure.cuffNotSaid') })]
+                  : []),
                 // How they felt is asked just below, with its answer.
                 ...postureTexts({ ...content.evidence.circumstances, unwellUpright: null }, words),
               ].join(' · ')}
@@ -117,5 +125,35 @@ export function PressureReview({ round, person }: PressureReviewProps) {
         />
       ) : null}
     </section>
+  );
+}
+
+/** A cuff that is none of its scheme, put right where it stands; nothing where it is one. */
+function WrongCuff({ round, reading }: { readonly round: Round; readonly reading: DraftRun }) {
+  const { words } = useApp();
+  if (isCuffKnown(reading.place)) return null;
+  const { scheme } = cuffRulesFor(round.inForce.roundRules.cuff, round.facts.ageMonths);
+  return (
+    <Field label={words.sentence('review.cuffUsed')} wrong={words.sentence('review.cuffWrong')}>
+      {(control) => (
+        <select
+          {...control}
+          value=""
+          onChange={({ target: { value } }) =>
+            round.change((draft) =>
+              withCuffOf(draft, reading.entry, value === 'not-said' ? null : { scheme, id: value }),
+            )
+          }
+        >
+          <option value="">{words.sentence('quick.chooseArm')}</option>
+          {cuffScheme(scheme).cuffs.map(({ id }) => (
+            <option key={id} value={id}>
+              {words.title('cuff', id)}
+            </option>
+          ))}
+          <option value="not-said">{words.sentence('pressure.cuffNotSaid')}</option>
+        </select>
+      )}
+    </Field>
   );
 }

@@ -1,5 +1,12 @@
 import type { PersonRecord } from '@evenfall/api';
-import { DAY_OF_ROUND, placeCheck, placeFactsOf, postureChoice } from '@evenfall/clinical';
+import {
+  carriedCuff,
+  cuffRulesFor,
+  DAY_OF_ROUND,
+  placeCheck,
+  placeFactsOf,
+  postureChoice,
+} from '@evenfall/clinical';
 import type { RunPlace } from '@evenfall/record';
 import { useEffect, useRef, useState } from 'react';
 import { Link, useLocation } from 'wouter';
@@ -12,6 +19,8 @@ import { Flags } from '../parts/Flags.js';
 import { IdentityOf, nameIn } from '../parts/Identity.js';
 import { Page } from '../parts/Page.js';
 import { localDate } from '../ports/stampAt.js';
+import { isCuffKnown } from '../pressure/cuffOfReading.js';
+import { setKey } from '../pressure/setKey.js';
 import { runContentOf } from '../round/entries.js';
 import { ActNowPanel, AskPanel } from '../round/ResultPanels.js';
 import { beginRound } from '../round/rounds.js';
@@ -20,9 +29,9 @@ import { sign } from '../round/sign.js';
 import { standingOf } from '../round/standing.js';
 import { entriesIn, useInForce, useRecord } from '../round/useRound.js';
 import { carriedPlace } from './carriedPlace.js';
+import { partText } from './partText.js';
 import { QuickKeypad } from './QuickKeypad.js';
 import { QuickPlace } from './QuickPlace.js';
-import { setKey } from './setKey.js';
 import { readTypedSet, type SetMethod } from './typedSet.js';
 import { type QuickRound, useQuickRound } from './useQuickRound.js';
 import { useSettled } from './useSettled.js';
@@ -80,11 +89,14 @@ function QuickSet({ person, round, record }: SetProps) {
   const { countRules, roundRules } = inForce;
   const entries = entriesIn(record);
   const carried = carriedPlace(entries);
+  const cuffRules = cuffRulesFor(roundRules.cuff, facts.ageMonths);
+  const cuffBefore = draft.pressure.place?.cuff ?? carried?.place.cuff ?? null;
+  const cuffKept = carriedCuff(cuffBefore, cuffRules);
   const form = useForm(`quick ${person}`, {
     method: 'auscultation',
     side: draft.pressure.place?.side ?? carried?.place.side ?? '',
     posture: draft.pressure.place?.posture ?? carried?.place.posture ?? 'sit',
-    cuff: draft.pressure.place?.cuff?.id ?? carried?.place.cuff?.id ?? '',
+    cuff: cuffKept?.id ?? '',
   });
   // How somebody counts is a habit of theirs and holds for the next person too.
   const habit = useForm('quick habit', { windowSeconds: String(countRules.pulseWindowSeconds) });
@@ -106,7 +118,8 @@ function QuickSet({ person, round, record }: SetProps) {
   const counted = { windowSeconds: Number(habit.text('windowSeconds')), clock: startsOn, first };
   const { set, wrong } = readTypedSet(text, { method: form.text('method') as SetMethod, counted }, inForce);
   const place = placeIn(form, set, round);
-  const isPlaced = place !== null && place.allowed === 'yes';
+  const isCuffWrong = place !== null && !isCuffKnown(place.place);
+  const isPlaced = place !== null && place.allowed === 'yes' && !isCuffWrong;
 
   const begun = form.text('at') === '' ? clock.stamp() : JSON.parse(form.text('at'));
   const start = {
@@ -164,7 +177,7 @@ function QuickSet({ person, round, record }: SetProps) {
     go(`/people/${person}`, { replace: true });
   };
   const says =
-    wrong === null ? null : words.problem(wrong, { nameOf: () => words.sentence('quick.field') }).message;
+    wrong === null ? null : words.problem(wrong, { nameOf: (field) => partText(field, words) }).message;
   return (
     <form
       className="measure quick"
@@ -210,9 +223,11 @@ function QuickSet({ person, round, record }: SetProps) {
         place={place?.place ?? null}
         windows={countRules.pulseWindowsSeconds}
         isAsked={isAsked}
-        rules={roundRules.cuff}
+        isCuffWrong={isCuffWrong}
+        cuffLeft={cuffKept === null ? cuffBefore : null}
+        rules={cuffRules}
       />
-      {place === null || isPlaced ? null : (
+      {place === null || place.allowed === 'yes' ? null : (
         <div className="notice notice-stop" role="alert">
           <p>
             <strong>{place.because.map((kind) => words.title('armFact', kind)).join(', ')}</strong>
@@ -278,7 +293,7 @@ function placeIn(
 ): Placed | null {
   const side = set?.side ?? form.text('side');
   if (side !== 'left' && side !== 'right') return null;
-  const { cuff: rules } = inForce.roundRules;
+  const rules = cuffRulesFor(inForce.roundRules.cuff, facts.ageMonths);
   const known = placeFactsOf(facts.round);
   const asked = set?.posture ?? (form.text('posture') as RunPlace['posture']);
   const { posture } = postureChoice(asked ?? 'sit', known, DAY_OF_ROUND, rules);

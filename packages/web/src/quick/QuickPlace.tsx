@@ -1,4 +1,4 @@
-import { type CuffRules, cuffScheme, POSTURES, SIDES } from '@evenfall/clinical';
+import { type CuffRules, cuffScheme, type NamedCuff, POSTURES, SIDES } from '@evenfall/clinical';
 import type { RunPlace } from '@evenfall/record';
 import { useState } from 'react';
 import { useApp } from '../app/context.js';
@@ -17,17 +17,37 @@ type PlaceProps = {
   readonly place: RunPlace | null;
   readonly windows: readonly number[];
   readonly isAsked: boolean;
+  /** Whether the cuff that was chosen is none of the list. */
+  readonly isCuffWrong: boolean;
+  /** A cuff that was used before and is none of the list, so that it is not carried over; null for none. */
+  readonly cuffLeft: NamedCuff | null;
   readonly rules: CuffRules;
 };
 
 /** Arm, posture, cuff and how the numbers were read: carried over, in sight, changed in one touch. */
-export function QuickPlace({ form, habit, carried, place, windows, isAsked, rules }: PlaceProps) {
+export function QuickPlace({
+  form,
+  habit,
+  carried,
+  place,
+  windows,
+  isAsked,
+  isCuffWrong,
+  cuffLeft,
+  rules,
+}: PlaceProps) {
   const { words } = useApp();
   const [isOpen, setOpen] = useState(carried === null && place === null);
   const { gauges, gauge } = useGaugeAtHand();
   const remember = useRememberGauge();
   const isCarried = carried !== null && form.text('side') === carried.place.side;
-  if (!isOpen && place !== null) {
+  const left =
+    cuffLeft === null || form.text('cuff') !== '' ? null : (
+      <p className="small quick-wide">
+        {words.sentence('quick.cuffLeft', { text: words.title('cuff', cuffLeft.id) })}
+      </p>
+    );
+  if (!isOpen && place !== null && !isCuffWrong) {
     const text = placeText(place, words);
     return (
       <>
@@ -47,6 +67,7 @@ export function QuickPlace({ form, habit, carried, place, windows, isAsked, rule
             {words.sentence('quick.change')}
           </button>
         </p>
+        {left}
         <GaugeWarning gauge={gauge} />
       </>
     );
@@ -60,11 +81,15 @@ export function QuickPlace({ form, habit, carried, place, windows, isAsked, rule
     <Field
       label={label}
       wrong={
-        name === 'side' && isAsked && form.text('side') === '' ? words.sentence('quick.armMissing') : null
+        name === 'side' && isAsked && form.text('side') === ''
+          ? words.sentence('quick.armMissing')
+          : name === 'cuff' && isCuffWrong
+            ? words.sentence('quick.cuffWrong')
+            : null
       }
     >
       {(control) => (
-        <select {...control} value={of.text(name)} onChange={({ target }) => of.set(name, target.value)}>
+        <select {...control} value={chosenOf(name, of)} onChange={({ target }) => of.set(name, target.value)}>
           {options.map(([id, text]) => (
             <option key={id} value={id}>
               {text}
@@ -74,6 +99,8 @@ export function QuickPlace({ form, habit, carried, place, windows, isAsked, rule
       )}
     </Field>
   );
+  // A cuff that is none of the list cannot stand in it.
+  const chosenOf = (name: string, of: Form) => (name === 'cuff' && isCuffWrong ? '' : of.text(name));
   const cuffs = cuffScheme(rules.scheme).cuffs.map(({ id }) => [id, words.title('cuff', id)] as const);
   return (
     <div className="quick-place">
@@ -87,6 +114,7 @@ export function QuickPlace({ form, habit, carried, place, windows, isAsked, rule
         POSTURES.filter((id) => id !== 'stand').map((id) => [id, words.sentence(`pressure.${id}`)] as const),
       )}
       {choice('cuff', words.sentence('quick.cuff'), [['', words.sentence('pressure.cuffNotSaid')], ...cuffs])}
+      {left}
       {choice('method', words.sentence('quick.how'), [
         ['auscultation', words.sentence('quick.auscultation')],
         ['device', words.sentence('quick.device')],

@@ -1,6 +1,6 @@
 import { NOTHING_CHOSEN } from '@evenfall/record';
 import { describe, expect, test } from 'vitest';
-import { setKey } from './setKey.js';
+import { setKey } from '../pressure/setKey.js';
 import { readTypedSet, type SetMethod } from './typedSet.js';
 
 const COUNTED = { windowSeconds: 30, clock: 'any', first: 1 } as const;

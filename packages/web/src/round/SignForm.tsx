@@ -4,6 +4,7 @@ import { Link, useLocation } from 'wouter';
 import { useBook } from '../app/book.js';
 import { useApp, useKept } from '../app/context.js';
 import { signText } from '../app/signText.js';
+import { withWrongCuff } from '../pressure/cuffOfReading.js';
 import { useSignedIn } from '../signIn/useAccess.js';
 import { nextHref } from './nextHref.js';
 import { SignAs, type Signer, useSigner } from './SignAs.js';
@@ -36,7 +37,10 @@ export function useSigning({ round, person, standing }: SignProps): Signing {
   const form = useId();
   // A learner is not asked for a pregnancy in front of the class.
   const unasked = standing.unasked.filter((one) => one === 'features' || book !== 'class');
-  const missing = missingOf({ ...standing, unasked }, agent !== null, app.words);
+  const missing = [
+    ...missingOf({ ...standing, unasked }, agent !== null, app.words),
+    ...(withWrongCuff(round.draft).length === 0 ? [] : [app.words.sentence('review.cuffWrong')]),
+  ];
   const submit = (event: FormEvent) => {
     event.preventDefault();
     setAsked(asked + 1);

@@ -12,7 +12,7 @@ import {
 import type { WaitingRound } from '../store/kept.js';
 import { loadRecord } from './load.js';
 import { loadClassSessions } from './loadClass.js';
-import { refusedBecause } from './server.js';
+import { refusedSigned } from './server.js';
 
 type Sending = Pick<App, 'store' | 'server' | 'words'>;
 
@@ -35,7 +35,7 @@ export async function sendWaiting(app: Sending): Promise<void> {
       ? { is: 'taken' }
       : isWorthRepeating(answer.status)
         ? { is: 'unanswered' }
-        : { is: 'refused', why: refusedBecause(answer, app.words) };
+        : { is: 'refused', why: refusedSigned(answer, entries, app.words) };
     // The record comes first, so that a round taken never vanishes from the screen in between.
     if (answer.ok && person !== null) await loadRecord(app, person, book);
     app.store.change((state) => ({ ...state, kept: afterSending(state.kept, round, sent) }));

@@ -77,6 +77,8 @@ export const app = {
   waitingAgain: 'It is sent again by itself. You may also send it now.',
   sendNow: 'Send now',
   sending: 'Sending …',
+  refusedCuff:
+    'the cuff named at a blood pressure is none of its list. Take the round back and choose the cuff that was used in its review.',
   waitingRefused: 'The server refused a signed round, so it is not in the chart:',
   waitingSeriesRefused: 'The server refused a signed series of readings, so it is not in the record:',
   takeBackLater:

@@ -129,6 +129,7 @@ export const chart = {
   storyError: (f: { who: string; at: string; reason: string }) =>
     `Marked as entered in error by ${f.who}, ${f.at}: ${f.reason}`,
   notDone: (f: { sign: string; reason: string }) => `${f.sign} not done: ${f.reason}`,
+  refusedRound: 'Not in the chart: the server refused it. What to change stands above.',
   waitingRound: 'Signed on this device, waiting for the server',
   advice: 'Said at the time',
   keyTap: 'a tap',

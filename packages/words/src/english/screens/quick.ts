@@ -17,6 +17,9 @@ export const quick = {
   armMissing: 'Say which arm it was.',
   posture: 'The person',
   cuff: 'Cuff',
+  cuffLeft: (f: { text: string }) =>
+    `The cuff used before (${f.text}) is none of the list in force here, so it is not carried over: choose the one that was used.`,
+  cuffWrong: 'This cuff is none of the list in force here: choose the one that was used, or “not said”.',
   how: 'How it was read',
   auscultation: 'by ear',
   device: 'off a display',

@@ -50,6 +50,8 @@ export const review = {
   discardSure: 'Discard everything taken in this round?',
   discardNow: 'Discard it',
   countAgain: 'Count again',
+  cuffWrong: 'The cuff of a pressure is none of the list in force: choose the one that was used.',
+  cuffUsed: 'Cuff used',
   cannotYet: 'Not ready to sign:',
   needsAgent: 'Choose who is measuring.',
   needs: (f: Text) => `${f.text}: take it or say why not.`,

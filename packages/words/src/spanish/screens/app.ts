@@ -79,6 +79,8 @@ export const app: Reworded<typeof english> = {
   waitingAgain: 'Se vuelve a enviar sola. También puede enviarla ahora.',
   sendNow: 'Enviar ahora',
   sending: 'Enviando …',
+  refusedCuff:
+    'el manguito indicado en una presión no es de su lista. Recupere la ronda y elija en su revisión el manguito que se usó.',
   waitingRefused: 'El servidor rechazó una ronda firmada, así que no está en el registro:',
   waitingSeriesRefused: 'El servidor rechazó una serie de lecturas firmada, y no está en el registro:',
   takeBackLater:

@@ -124,6 +124,7 @@ export const chart: Reworded<typeof english> = {
   amendedBy: (f) => `Enmendado por ${f.who}, ${f.at}: ${f.reason}`,
   storyError: (f) => `Marcado como registrado por error por ${f.who}, ${f.at}: ${f.reason}`,
   notDone: (f) => `${f.sign}, sin hacer: ${f.reason}`,
+  refusedRound: 'No está en el registro: el servidor la rechazó. Arriba está lo que hay que cambiar.',
   waitingRound: 'Firmada en este dispositivo, a la espera del servidor',
   advice: 'Dicho en su momento',
   keyTap: 'un toque',

@@ -18,6 +18,9 @@ export const quick: Reworded<typeof english> = {
   armMissing: 'Diga qué brazo fue.',
   posture: 'La persona está',
   cuff: 'Manguito',
+  cuffLeft: (f) =>
+    `El manguito usado antes (${f.text}) no es de la lista vigente aquí, así que no se toma de antes: elija el que se usó.`,
+  cuffWrong: 'Este manguito no es de la lista vigente aquí: elija el que se usó, o «no se dijo».',
   how: 'Cómo se leyó',
   auscultation: 'por auscultación',
   device: 'en una pantalla',

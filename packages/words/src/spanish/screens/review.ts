@@ -52,6 +52,8 @@ export const review: Reworded<typeof english> = {
   discardSure: '¿Descartar todo lo tomado en esta ronda?',
   discardNow: 'Descartarla',
   countAgain: 'Contar de nuevo',
+  cuffWrong: 'El manguito de una presión no es de la lista vigente: elija el que se usó.',
+  cuffUsed: 'Manguito usado',
   cannotYet: 'Aún no se puede firmar:',
   needsAgent: 'Elija quién mide.',
   needs: (f) => `${f.text}: tómelo o diga por qué no.`,

@@ -1,4 +1,4 @@
-import { typedKey } from '../pressure/typedPressure.js';
+import { typedKey, typedPressure } from './typedPressure.js';
 
 /** No pulse has more digits. */
 const PULSE_DIGITS = 3;
@@ -17,4 +17,12 @@ export function setKey(text: string, key: string): string {
   if (text.endsWith('P')) return text;
   if (key === 'P') return /^\d+\/?$/.test(text) ? `${text.replace('/', '')}/P` : text;
   return typedKey(text, key);
+}
+
+/** Numbers and strokes, with a pulse after a blank: what the keys alone can make. */
+const OF_KEYS = /^[\d/]*( \d*)?$/;
+
+/** The same for a pressure in a round, where what a keyboard typed otherwise stays as it is, to be refused in words. */
+export function pressureKey(typed: string, key: string): string {
+  return OF_KEYS.test(typed) ? setKey(typed, key) : typedPressure(typed + key);
 }

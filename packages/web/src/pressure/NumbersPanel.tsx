@@ -23,6 +23,7 @@ import { typedAs, withPressureAt } from './pressureSteps.js';
 import { pulseFor, toCome } from './pulseOfRuns.js';
 import { RunInput } from './RunInput.js';
 import { aroundOf, type ReadRun, readRun } from './readRun.js';
+import { pressureKey } from './setKey.js';
 import { typedPressure } from './typedPressure.js';
 import { uprightOf } from './upright.js';
 
@@ -110,7 +111,7 @@ export function NumbersPanel({ round, place, measuring }: NumbersProps) {
       <div className="typed">
         <input
           ref={input}
-          className="typed-number typed-pressure"
+          className={`typed-number typed-pressure${typed.includes(' ') ? ' typed-with-pulse' : ''}`}
           aria-label={label}
           aria-invalid={wrong?.typed !== undefined}
           aria-describedby="numbers-wrong numbers-hint"
@@ -128,7 +129,8 @@ export function NumbersPanel({ round, place, measuring }: NumbersProps) {
       <PressureKeypad
         hasStroke={method !== 'palpation'}
         done={words.sentence('pressure.keep')}
-        onKey={(key) => change({ typed: typedPressure(typed + key) })}
+        hasPulse={method !== 'palpation'}
+        onKey={(key) => change({ typed: pressureKey(typed, key) })}
         onRubOut={() => change({ typed: typed.slice(0, -1) })}
       />
       {method === 'auscultation' ? (

@@ -6,13 +6,15 @@ type KeypadProps = {
   readonly onRubOut: () => void;
   /** By feel there is one number and no stroke. */
   readonly hasStroke: boolean;
+  /** Whether a pulse can be typed after the numbers. */
+  readonly hasPulse?: boolean;
   readonly done: string;
 };
 
 const DIGITS = ['1', '2', '3', '4', '5', '6', '7', '8', '9'];
 
 /** Large keys for one thumb: digits, the stroke between two numbers, and the one that keeps them. */
-export function PressureKeypad({ onKey, onRubOut, hasStroke, done }: KeypadProps) {
+export function PressureKeypad({ onKey, onRubOut, hasStroke, hasPulse = false, done }: KeypadProps) {
   const { words } = useApp();
   const keys = useStillKeys();
   const key = (text: string, name?: string) => (
@@ -29,7 +31,12 @@ export function PressureKeypad({ onKey, onRubOut, hasStroke, done }: KeypadProps
       </button>
       {key('0')}
       {hasStroke ? key('/', words.sentence('pressure.stroke')) : <span />}
-      <button type="submit" className="key key-word key-done key-wide">
+      {hasPulse ? (
+        <button type="button" className="key key-word" onClick={() => onKey(' ')}>
+          {words.sentence('quick.space')}
+        </button>
+      ) : null}
+      <button type="submit" className={`key key-word key-done key-wide${hasPulse ? ' key-rest' : ''}`}>
         {done}
       </button>
     </fieldset>

@@ -79,7 +79,8 @@ export const pressure = {
   typeDisplay: 'What the display shows',
   numbers: 'Pressure (mmHg)',
   feltBack: 'Pulse back at (mmHg)',
-  numbersHint: 'Two numbers, such as 148/92. Three if the sounds went on to zero: first, muffled, last.',
+  numbersHint:
+    'Two numbers, such as 148/92. Three if the sounds went on to zero: first, muffled, last. After “pulse”, the pulse counted beside this reading.',
   numbersFirst: 'Type the numbers first.',
   keypad: 'Numbers',
   stroke: 'stroke',

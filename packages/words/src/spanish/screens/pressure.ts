@@ -77,7 +77,7 @@ export const pressure: Reworded<typeof english> = {
   numbers: 'Presión (mmHg)',
   feltBack: 'El pulso vuelve en (mmHg)',
   numbersHint:
-    'Dos números, como 148/92. Tres si los ruidos siguieron hasta cero: primero, amortiguado, último.',
+    'Dos números, como 148/92. Tres si los ruidos siguieron hasta cero: primero, amortiguado, último. Tras «pulso», el pulso contado junto a esta lectura.',
   numbersFirst: 'Escriba primero los números.',
   keypad: 'Números',
   stroke: 'barra',

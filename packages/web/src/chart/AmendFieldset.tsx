@@ -41,7 +41,10 @@ export function AmendFieldset({ entry, isMarked, form, wrong, onMend }: AmendFie
     const found = wrong[field];
     if (found === undefined) return null;
     if (typeof found === 'string') return words.sentence(`amend.${found}`);
-    const nameOf = () => words.sentence(field === 'perMinute' ? 'amend.rate' : 'amend.correctedN');
+    const nameOf = () =>
+      words.sentence(
+        entry.kind === 'run' ? 'app.pressure' : field === 'perMinute' ? 'amend.rate' : 'amend.correctedN',
+      );
     return found.map((refusal) => words.problem(refusal, { nameOf }).message).join(' ');
   };
   const fieldOf = (field: keyof AmendFields) =>
@@ -97,7 +100,7 @@ export function AmendFieldset({ entry, isMarked, form, wrong, onMend }: AmendFie
         wrong={said('what')}
       />
       {what === 'count' ? text('n', words.sentence('amend.correctedN'), 'numeric') : null}
-      {what === 'numbers' ? text('n', words.sentence('amend.numbers'), 'text') : null}
+      {what === 'numbers' ? text('n', words.sentence('amend.numbersAndPulse'), 'text') : null}
       {what === 'place' ? <PlaceFieldset entry={entry} form={form} said={said} set={set} /> : null}
       {what !== 'reading' || reading === null ? null : isTypedIn(reading) ? (
         <MeasureField

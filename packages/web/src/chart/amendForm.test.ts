@@ -228,6 +228,14 @@ test('the numbers of a pressure are put right as the trade writes them, and judg
   expect(amending(run, { what: 'numbers' }).wrong.n).toBe('numbersMissing');
 });
 
+test('a unit that was typed with the numbers is refused with what can be typed there', () => {
+  const { run } = taken();
+  const { wrong } = amending(run, { what: 'numbers', n: '148/92 kPa' });
+  expect(wrong.n).toMatchObject([
+    { field: '/text', expected: 'pressure-and-pulse', got: 'kPa', choices: [] },
+  ]);
+});
+
 test('the numbers open as they stand, their pulse beside them; rubbed out it is gone, typed anew it is another', () => {
   const { run } = taken();
   expect(numbersOf(run)).toBe('128/76 76');

@@ -30,7 +30,7 @@ import {
   type TypedNumber,
 } from '@evenfall/record';
 import type { Manner } from '@evenfall/words';
-import { readRun } from '../pressure/readRun.js';
+import { ofNumbers, readRun } from '../pressure/readRun.js';
 import { type PlaceFields, readPlace } from './amendPlace.js';
 import { typedReading, withReading } from './amendSign.js';
 
@@ -241,7 +241,8 @@ function readPressureByHand(
 ): Amendment['change'] | null {
   const read = parseShorthand(fields.perMinute);
   const reason = fields.text.trim();
-  if (!read.ok) wrong.perMinute = fields.perMinute.trim() === '' ? 'numbersMissing' : read.refusals;
+  if (!read.ok)
+    wrong.perMinute = fields.perMinute.trim() === '' ? 'numbersMissing' : read.refusals.map(ofNumbers);
   if (reason === '') wrong.text = 'byHandWhyMissing';
   if (!read.ok || reason === '') return null;
   const { systolic, diastolic } = read.value;

@@ -4,6 +4,7 @@ import {
   parseShorthand,
   type Refusal,
   type Run,
+  refusal,
   runOfShorthand,
 } from '@evenfall/clinical';
 import type { DraftRun, RunField, TypedAs } from './pressureDraft.js';
@@ -101,8 +102,15 @@ function withPalpated({ method, typed }: TypedAs): string {
 
 function fromShorthand(refusals: readonly Refusal[]): Readonly<Partial<Record<RunField | 'typed', Refusal>>> {
   const wrong: Partial<Record<RunField | 'typed', Refusal>> = {};
-  for (const refused of refusals) wrong[refused.field.startsWith('/gap') ? 'gapFrom' : 'typed'] ??= refused;
+  for (const refused of refusals)
+    wrong[refused.field.startsWith('/gap') ? 'gapFrom' : 'typed'] ??= ofNumbers(refused);
   return wrong;
+}
+
+/** A word that no number is, such as a unit: what can be typed there is said, not every word of the shorthand. */
+export function ofNumbers(refused: Refusal): Refusal {
+  if (refused.field !== '/text') return refused;
+  return refusal('/text', 'unknown-id', 'pressure-and-pulse', refused.got);
 }
 
 function isTimed({ firstAtSeconds, lastAtSeconds }: TypedAs['fields']): boolean {

@@ -10,6 +10,7 @@ export const amend = {
   correctedPlace: 'It was the other arm or another cuff',
   placeMissing: 'Choose the arm or the cuff that it really was.',
   numbers: 'Pressure, such as 148/92 or 118/62/0',
+  numbersAndPulse: 'Pressure in mmHg and pulse, such as 148/92 76 or 118/62/0',
   numbersMissing: 'Write the pressure, such as 148/92.',
   correctedReading: 'The reading was mistyped',
   reading: 'What was read',

@@ -13,6 +13,7 @@ export const amend: Reworded<typeof english> = {
   correctedPlace: 'Fue el otro brazo u otro manguito',
   placeMissing: 'Elija el brazo o el manguito que fue en realidad.',
   numbers: 'Presión, como 148/92 o 118/62/0',
+  numbersAndPulse: 'Presión en mmHg y pulso, como 148/92 76 o 118/62/0',
   numbersMissing: 'Escriba la presión, como 148/92.',
   correctedReading: 'La lectura se escribió mal',
   reading: 'Lo que se leyó',

@@ -54,7 +54,8 @@ async function pageFor(c: Context, { lan, isInvented }: Reached, isPlain: boolea
     supports: [],
     default: 'en',
     match: (asked) => {
-      const inOrder = [...asked].sort((a, b) => b.q - a.q);
+      // One of no weight is what somebody does not read.
+      const inOrder = asked.filter(({ q }) => q > 0).sort((a, b) => b.q - a.q);
       return localeOf(
         null,
         inOrder.map(({ type }) => type),

@@ -25,7 +25,7 @@ export type Circumstances = {
   readonly heartRateDrug: boolean | null;
   /** The previous entry, in the same unit. */
   readonly previousPerMinute: number | null;
-  /** What a device shows, in the same unit; absent or null where none was looked at. */
+  /** What a device shows, in the same unit; absent or null where none was looked at. It is kept with no entry. */
   readonly devicePerMinute?: number | null;
 };
 

@@ -4,6 +4,7 @@ import {
   type Count,
   INTERRUPTIONS,
   parseCountOrVoid,
+  UNKNOWN_CIRCUMSTANCES,
 } from '@evenfall/clinical';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
@@ -166,4 +167,12 @@ describe('the schema of a count takes exactly what is made', () => {
   ])('is refused at %s', (place, bent) => {
     expect(placesOf(readEntry(frame('count', { ...irregular, ...bent })))).toEqual([place]);
   });
+});
+
+// What a device shows is of the moment: a kept count has no place for it, and its value must be made again from what is kept.
+test('what a device shows is neither kept with a count nor at work in its value', () => {
+  const shown = { ...UNKNOWN_CIRCUMSTANCES, devicePerMinute: 40 };
+  const input = { of: 'pulse', n: 38, windowSeconds: 30 };
+  expect(countContent(input, shown)).toEqual(countContent(input));
+  expect(placesOf(readEntry(frame('count', countContent(input, shown))))).toEqual([]);
 });

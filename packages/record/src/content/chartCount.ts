@@ -9,6 +9,7 @@ import {
 } from '@evenfall/clinical';
 import type { CountContent } from './count.js';
 import type { InForce } from './inForce.js';
+import { keptCircumstances } from './keptCircumstances.js';
 import type { Override } from './shared.js';
 
 /** What was done, and what was added by hand. */
@@ -21,10 +22,11 @@ export type CountEvidence = {
 
 /** The content of a count's entry, its value made from its evidence by the rules in force. */
 export function chartCount(done: CountEvidence, inForce: InForce, program: string): CountContent {
-  const { count, circumstances } = done;
+  const { count } = done;
+  const circumstances = keptCircumstances(done.circumstances);
   const value = isVoid(count) ? voidResult(count) : countResult(count, circumstances, inForce.countRules);
   return {
-    evidence: { count: { ...count }, circumstances: { ...circumstances } },
+    evidence: { count: { ...count }, circumstances },
     value: copied(value),
     override: done.override,
     computedBy: {

@@ -7,6 +7,7 @@ import {
   tapResult,
 } from '@evenfall/clinical';
 import type { InForce } from './inForce.js';
+import { keptCircumstances } from './keptCircumstances.js';
 import type { Override } from './shared.js';
 import type { TapsContent } from './taps.js';
 
@@ -21,14 +22,15 @@ export type TapsEvidence = {
 
 /** The content of a taps entry, its value made from its evidence. */
 export function chartTaps(done: TapsEvidence, inForce: InForce, program: string): TapsContent {
+  const circumstances = keptCircumstances(done.circumstances);
   const { of, source, seconds } = done.taps;
   return {
     evidence: {
       taps: { of, source, seconds: [...seconds] },
       repair: done.repair,
-      circumstances: { ...done.circumstances },
+      circumstances,
     },
-    value: valueOfTaps(done, inForce),
+    value: valueOfTaps({ ...done, circumstances }, inForce),
     override: done.override,
     computedBy: {
       program,

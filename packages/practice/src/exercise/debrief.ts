@@ -163,7 +163,10 @@ export function debriefEach(exercise: Exercise, rules: DebriefRules = USUAL_RULE
 
 function eachOf(exercise: Exercise, rules: DebriefRules): { readonly asOf: Exercise; readonly one: Found }[] {
   const played = replay(exercise);
-  const all = asOfEach(exercise).map((asOf) => ({ asOf, one: found(asOf, rules, played, isSeveral(exercise)) }));
+  const all = asOfEach(exercise).map((asOf) => ({
+    asOf,
+    one: found(asOf, rules, played, isSeveral(exercise)),
+  }));
   // What cannot wait was asked once, of the whole visit.
   const redFlag = all.find(({ one }) => one.judged.redFlag !== null)?.one.judged.redFlag ?? null;
   return all.map(({ asOf, one }) => ({ asOf, one: { ...one, judged: { ...one.judged, redFlag } } }));

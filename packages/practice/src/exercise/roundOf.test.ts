@@ -57,14 +57,19 @@ test('a pressure that was written before the cuff ever went up is judged by no i
   const exercise = visit(scenarioOf('quiet-morning') as Scenario, [[], []]);
   const before = {
     ...exercise,
-    earlier: exercise.earlier.map((one, k) => (k === 0 ? one : { ...one, startSeconds: 0, run: typed(one.run) })),
+    earlier: exercise.earlier.map((one, k) =>
+      k === 0 ? one : { ...one, startSeconds: 0, run: typed(one.run) },
+    ),
   };
   const [, second, third] = judgeEach(before);
   expect(third?.fall?.peakSeconds).toBeGreaterThan(2 * APART_SECONDS);
   expect(second?.fall).toBeNull();
   expect(second?.had).toMatchObject({ systolic: null, diastolic: null });
   const round = roundOf(before, judgeEach(before), USUAL_RULES);
-  expect(round?.average.map(({ had, isAccepted }) => [had, isAccepted])).toEqual([[null, null], [null, null]]);
+  expect(round?.average.map(({ had, isAccepted }) => [had, isAccepted])).toEqual([
+    [null, null],
+    [null, null],
+  ]);
 });
 
 /** The same run as typed in afterwards, without times. */
@@ -76,7 +81,9 @@ test('of a reading by feel it is said that it has no diastolic, and of the avera
   const exercise = visit(scenarioOf('quiet-morning') as Scenario, [[], []]);
   const byFeel = {
     ...exercise,
-    earlier: exercise.earlier.map((one, k) => (k > 0 ? one : { ...one, entered: { ...one.entered, diastolic: null } })),
+    earlier: exercise.earlier.map((one, k) =>
+      k > 0 ? one : { ...one, entered: { ...one.entered, diastolic: null } },
+    ),
   };
   const round = roundOf(byFeel, judgeEach(byFeel), USUAL_RULES);
   expect(round?.readings[0]).toMatchObject({ isAveraged: false, leftOut: 'no-diastolic' });

@@ -123,7 +123,9 @@ export function roundOf(
   const whyLeftOut = (number: number): ReadingOfRound['leftOut'] => {
     const reason = leftOut.find(({ id }) => id === String(number))?.reason;
     if (reason !== undefined) return reason;
-    return placed.some(({ id, diastolic: low }) => id === String(number) && low === null) ? 'no-diastolic' : null;
+    return placed.some(({ id, diastolic: low }) => id === String(number) && low === null)
+      ? 'no-diastolic'
+      : null;
   };
   return {
     readings: taken.map(({ startSeconds: _, ...one }) => ({

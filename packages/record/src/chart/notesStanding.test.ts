@@ -48,7 +48,8 @@ test('what is said beside it is no part of what was signed', () => {
   expect(content.value.arms.why.map(({ code }) => code)).toEqual(['arms-either']);
 });
 
-const amends = (reason: 'wrong-limb-or-cuff' | 'typing-slip') => ({ entry: idOf(1), reason, text: null }) as const;
+const amends = (reason: 'wrong-limb-or-cuff' | 'typing-slip') =>
+  ({ entry: idOf(1), reason, text: null }) as const;
 
 // Bedside handbook 3.2, 3.10, 3.12: two readings make a wait and a pair; two claims of one are neither.
 test('two amendments of one reading are not two readings', () => {

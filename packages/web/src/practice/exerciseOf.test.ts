@@ -85,6 +85,19 @@ test('the protocol in force is kept by its name, and the entry has the newest sc
   expect(exerciseOf(BEGUN, { ...NOTHING_CHOSEN, presetVersion }).judgedBy).toEqual({ presetVersion });
   expect(exerciseOf(BEGUN, NOTHING_CHOSEN).judgedBy).toEqual({ presetVersion: null });
   expect(KINDS.exercise.newest).toBe(EXERCISE_ENTRY_SCHEMA);
+
+test('what was noticed with a count goes along with it, and nothing where nothing was said', () => {
+  const count = { of: 'pulse', n: 20, windowSeconds: 15, clock: 'any', first: 1 };
+  const counted = (noticed: object) =>
+    ({
+      ...BEGUN,
+      countedFrom: { pulse: 12, breaths: null },
+      round: { ...BEGUN.round, pulse: { ...BEGUN.round.pulse, values: [{ kind: 'count', count, noticed }] } },
+    }) as unknown as PracticeDraft;
+  const pulseOf = (noticed: object) => exerciseOf(counted(noticed), NOTHING_CHOSEN).evidence.pulse;
+  const said = { rhythmFelt: 'irregular', strength: null, site: null };
+  expect(pulseOf(said)).toEqual({ startSeconds: 12, count, noticed: said });
+  expect(pulseOf({ ...said, rhythmFelt: null })).toEqual({ startSeconds: 12, count });
 });
 
 test('what was noticed with a count goes along with it, and nothing where nothing was said', () => {

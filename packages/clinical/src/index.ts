@@ -435,6 +435,7 @@ export {
 export type { SignResult } from './sign/signResult.js';
 export { signResult } from './sign/signResult.js';
 export { mean } from './statistics/mean.js';
+export { median } from './statistics/median.js';
 export { TAP_COMPARISONS } from './taps/comparisons.js';
 export { TAP_FIGURES } from './taps/figures.js';
 export { parseTapLines } from './taps/parseTapLines.js';

@@ -112,3 +112,15 @@ test('how a person comes is left out where it is not said, and each part is yes 
     '/preparation/isCold unknown-id',
   ]);
 });
+
+test('what a good observer reports may be left out; what is no such thing is named by its place in the list', () => {
+  const kept = parseScenario(whole({ report: ['gap', 'pulse-rate'] }));
+  expect(kept.ok && kept.value.report).toEqual(['gap', 'pulse-rate']);
+  const none = parseScenario(whole({}));
+  expect(none.ok && 'report' in none.value).toBe(false);
+  expect(fieldsOf(whole({ report: ['gap', 'a-hunch', 'gap'] }))).toEqual([
+    '/report/1 unknown-id',
+    '/report/2 repeated',
+  ]);
+  expect(fieldsOf(whole({ report: 'gap' }))).toEqual(['/report impossible']);
+});

@@ -14,6 +14,7 @@ import { RHYTHM_KINDS, type Rhythm, VARIATIONS } from '../heart/rhythm.js';
 import { BLANK } from './blank.js';
 import { SCENARIO_LIMITS as L } from './limits.js';
 import { RED_FLAGS } from './redFlags.js';
+import { REPORTS, type ReportCode } from './report.js';
 import type { Alerting, Gap, Levels, Scenario, Traits } from './scenario.js';
 
 const ID = /^[a-z0-9]+(-[a-z0-9]+)*$/;
@@ -72,6 +73,25 @@ class Reader {
       return null;
     }
     return got;
+  }
+
+  /** Different ones of a list; absent where nothing is there. */
+  choicesOrAbsent<C extends string>(key: string, choices: readonly C[]): readonly C[] | undefined {
+    const got = this.fields.raw(key);
+    if (isBlank(got)) return undefined;
+    if (!Array.isArray(got)) {
+      this.refuse(key, 'impossible', 'a-list', got);
+      return undefined;
+    }
+    const taken: C[] = [];
+    got.forEach((one: unknown, k) => {
+      const known = choices.find((choice) => choice === one);
+      const at = `${pointer(this.parent, key)}/${k}`;
+      if (known === undefined) this.refusals.push(refusal(at, 'unknown-id', 'one-of', one, { choices }));
+      else if (taken.includes(known)) this.refusals.push(refusal(at, 'repeated', 'once', one));
+      else taken.push(known);
+    });
+    return taken;
   }
 
   flag(key: string): boolean {
@@ -217,11 +237,12 @@ function preparationOf(reader: Reader): Preparation {
  */
 export function parseScenario(json: unknown): Parsed<Scenario> {
   const refusals: Refusal[] = [];
-  const reader = new Reader(json, [...Object.keys(BLANK), 'preparation'], '', refusals);
+  const reader = new Reader(json, [...Object.keys(BLANK), 'preparation', 'report'], '', refusals);
   reader.schema();
   const levels = levelsOf(reader);
   const areTaken = reader.hasTaken(...LEVELS);
   const preparation = reader.within('preparation', PREPARATIONS, preparationOf);
+  const report = reader.choicesOrAbsent<ReportCode>('report', REPORTS);
   const scenario: Scenario = {
     schema: 1,
     id: reader.id(),
@@ -260,6 +281,7 @@ export function parseScenario(json: unknown): Parsed<Scenario> {
     ...(preparation === null ? {} : { preparation }),
     acceptedWithinMmHg: reader.numberOr('acceptedWithinMmHg', L.acceptedWithinMmHg, BLANK.acceptedWithinMmHg),
     redFlag: reader.choiceOrNull('redFlag', RED_FLAGS),
+    ...(report === undefined ? {} : { report }),
   };
   const { muffled } = scenario;
   if (areTaken && muffled !== null && (muffled <= levels.diastolic || muffled >= levels.systolic)) {

@@ -3,6 +3,7 @@ import type { Breathing } from '../breathing/pattern.js';
 import type { Preparation } from '../circumstances/circumstances.js';
 import type { Rhythm } from '../heart/rhythm.js';
 import type { RED_FLAGS } from './redFlags.js';
+import type { ReportCode } from './report.js';
 
 export type Sex = 'f' | 'm';
 export type RedFlag = (typeof RED_FLAGS)[number];
@@ -95,4 +96,6 @@ export type Scenario = {
   readonly preparation?: Preparation;
   readonly acceptedWithinMmHg: number;
   readonly redFlag: RedFlag | null;
+  /** What a good observer reports of this person, the most telling first; absent: nobody said. */
+  readonly report?: readonly ReportCode[];
 };

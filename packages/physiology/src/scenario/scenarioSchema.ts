@@ -4,6 +4,7 @@ import { PREPARATIONS } from '../circumstances/circumstances.js';
 import { RHYTHM_KINDS, VARIATIONS } from '../heart/rhythm.js';
 import { SCENARIO_LIMITS as L } from './limits.js';
 import { RED_FLAGS } from './redFlags.js';
+import { REPORTS } from './report.js';
 
 type Range = readonly [number, number];
 type Schema = { readonly [key: string]: unknown };
@@ -108,6 +109,7 @@ export const SCENARIO_SCHEMA: Schema = {
       preparation: orNull(object(Object.fromEntries(PREPARATIONS.map((key) => [key, yesOrNo])))),
       acceptedWithinMmHg: orNull(number(L.acceptedWithinMmHg)),
       redFlag: orNull(choice(RED_FLAGS)),
+      report: orNull({ type: 'array', items: choice(REPORTS), uniqueItems: true }),
     },
     ['schema', 'id', 'ageYears', 'sex', 'rhythm', 'breathing', 'systolic', 'diastolic', 'armCm'],
   ),

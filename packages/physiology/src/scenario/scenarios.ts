@@ -1,6 +1,7 @@
 import type { Breathing, BreathingKind } from '../breathing/pattern.js';
 import type { Rhythm, Variation } from '../heart/rhythm.js';
 import { BLANK } from './blank.js';
+import { REPORT_OF } from './report.js';
 import type { Scenario } from './scenario.js';
 
 const sinus = (ratePerMinute: number, variation: Variation, more: Partial<Rhythm> = {}): Rhythm => ({
@@ -15,14 +16,15 @@ const breathing = (
   cycleSeconds: number | null = null,
 ): Breathing => ({ kind, ratePerMinute, cycleSeconds });
 
-type Row = Partial<Scenario> &
-  Pick<Scenario, 'id' | 'ageYears' | 'sex' | 'rhythm' | 'breathing' | 'systolic' | 'diastolic'>;
+type Row = Partial<Scenario> & { readonly id: keyof typeof REPORT_OF } &
+  Pick<Scenario, 'ageYears' | 'sex' | 'rhythm' | 'breathing' | 'systolic' | 'diastolic'>;
 const NO_ALERT = BLANK.alerting;
 const traits = (some: Partial<Scenario['traits']>) => ({ ...BLANK.traits, ...some });
 /** Where the book names no first-reading or sitting effect it is drawn. */
 const person = (row: Row): Scenario => ({
   ...BLANK,
   alerting: { ...NO_ALERT, sittingMmHg: null, firstReadingMmHg: null },
+  report: REPORT_OF[row.id],
   ...row,
 });
 

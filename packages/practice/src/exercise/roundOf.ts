@@ -7,7 +7,8 @@ import {
   readingsToAverage,
   severeLimits,
 } from '@evenfall/clinical';
-import type { Circumstances, RhythmKind } from '@evenfall/physiology';
+import type { Circumstances } from '@evenfall/physiology';
+import { IRREGULAR_RHYTHMS } from '../counting/rhythmOf.js';
 import { asOfEach } from './asOfEach.js';
 import type { Judged } from './debrief.js';
 import type { Exercise } from './exercise.js';
@@ -50,16 +51,6 @@ export type RoundOfReadings = {
   readonly flags: readonly Flag<string>[];
 };
 
-const IRREGULAR: ReadonlySet<RhythmKind> = new Set([
-  'ventricular-ectopics',
-  'atrial-ectopics',
-  'bigeminy',
-  'trigeminy',
-  'atrial-fibrillation',
-  'wenckebach',
-  'sinus-pauses',
-]);
-
 /**
  * What the protocol makes of the readings of an exercise: which it averages, and how far that average lies from the average of
  * what was to be had at the same moments. Null: there were not several.
@@ -98,7 +89,7 @@ export function roundOf(
   const { scenario } = exercise;
   const { actNow } = roundRules;
   const known = {
-    irregular: IRREGULAR.has(scenario.rhythm.kind),
+    irregular: IRREGULAR_RHYTHMS.has(scenario.rhythm.kind),
     raisedFrom: null,
     severe: scenario.traits.isPregnant ? pregnancyLimits(actNow) : severeLimits(actNow),
   };

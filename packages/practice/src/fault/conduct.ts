@@ -25,6 +25,8 @@ export const CONDUCT = {
   'apex-window-short': 'count-full-minute',
   'breaths-miscounted': 'count-whole-breaths',
   'breaths-window-short': 'count-longer-breaths',
+  'pulse-rhythm-not-said': 'say-irregular',
+  'breaths-rhythm-not-said': 'say-irregular',
   'not-marked': 'mark-in-time',
   'first-not-marked': 'mark-in-time',
   'last-not-marked': 'mark-in-time',
@@ -83,10 +85,12 @@ export function conductOf(
   for (const of of ['pulse', 'apex', 'breaths'] as const) {
     const count = counts[of];
     if (count === null) continue;
-    const { n, there, windowSeconds, isRight, result } = count;
+    const { n, there, windowSeconds, isRight, better, rhythm, noticed } = count;
     if (!isRight) add(`${of}-miscounted`, { n, there, windowSeconds });
-    if (result.nextWindowSeconds !== null)
-      add(`${of}-window-short`, { windowSeconds, neededSeconds: result.nextWindowSeconds });
+    if (better.nextWindowSeconds !== null)
+      add(`${of}-window-short`, { windowSeconds, neededSeconds: better.nextWindowSeconds });
+    if (of !== 'apex' && rhythm.inWindow === 'irregular' && noticed?.rhythmFelt !== 'irregular')
+      add(`${of}-rhythm-not-said`);
   }
   const isTyped = (of: 'systolic' | 'diastolic') =>
     entered[of] !== null && base?.habits[of].isTimed === false;

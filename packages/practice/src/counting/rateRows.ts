@@ -1,0 +1,69 @@
+import type { Judged } from '../exercise/debrief.js';
+import type { CountDebrief } from './countDebrief.js';
+import { COUNTING_FIGURES as F } from './figures.js';
+
+/** A rate that was written, beside what was to be had and what was true; per minute. */
+export type RateRow = {
+  readonly of: 'pulse' | 'apex' | 'breaths';
+  readonly written: number;
+  /** What a perfect count of that very window gives, by the same convention; null: written without a count. */
+  readonly had: number | null;
+  /** Over the minute about it, at the wrist, at the apex or of the chest. */
+  readonly truth: number;
+  /** Written minus what was to be had; where nothing was counted, minus what was true. */
+  readonly error: number;
+  /** A difference no larger than this is the method's: one beat more or less in the window, and never less than the book allows. */
+  readonly withinPerMinute: number;
+  readonly isAccepted: boolean;
+  /** Whether what was written lies near what was true, too. */
+  readonly isTrue: boolean;
+  /** So far from what was true that somebody could be hurt by it. */
+  readonly isGrave: boolean;
+  readonly count: CountDebrief | null;
+};
+
+/**
+ * Every rate that was written, judged as a reading of the pressure is: by what a perfect count of the same window would have
+ * given. A window that was too short for this person is no miscount, but its rate may be far from the true one all the same.
+ *
+ * Source: assessment handbook 13 (pulse 11, respiration 5); docs/conventions.md section 5 (one more or less).
+ */
+export function rateRows({ entered, counts, rates }: Pick<Judged, 'entered' | 'counts' | 'rates'>): RateRow[] {
+  const { pulsePerMinute, apexPerMinute = null, breathsPerMinute } = entered;
+  const rows = [
+    ['pulse', pulsePerMinute, rates.wristPerMinute],
+    ['apex', apexPerMinute, rates.heartPerMinute],
+    ['breaths', breathsPerMinute, rates.breathsPerMinute],
+  ] as const;
+  return rows.flatMap(([of, written, truth]) => {
+    if (written === null) return [];
+    const count = counts[of];
+    const had = count === null ? null : (60 * count.there) / count.windowSeconds;
+    const isUneven = of !== 'breaths' && count?.rhythm.ofPerson === 'irregular';
+    const allowed = Math.max(F.withinPerMinute.value, isUneven ? F.irregularWithinShare.value * truth : 0);
+    const withinPerMinute = Math.max(allowed, count === null ? 0 : 60 / count.windowSeconds);
+    const error = written - (had ?? truth);
+    const off = Math.abs(written - truth);
+    const grave = of === 'breaths' ? F.graveBreathsPerMinute.value : F.graveShare.value * truth;
+    return [
+      {
+        of,
+        written,
+        had,
+        truth,
+        error,
+        withinPerMinute,
+        isAccepted: isWithin(Math.abs(error), withinPerMinute),
+        isTrue: isWithin(off, allowed),
+        isGrave: off > grave,
+        count,
+      },
+    ];
+  });
+}
+
+/** What is written is a whole number. */
+function isWithin(off: number, limit: number): boolean {
+  const HALF = 0.5;
+  return off <= limit + HALF;
+}

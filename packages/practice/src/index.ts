@@ -7,7 +7,14 @@ export { asOfEach } from './exercise/asOfEach.js';
 export type { Debrief, DebriefMark, DebriefSound, Judged } from './exercise/debrief.js';
 export { debrief, debriefEach, judge, judgeEach } from './exercise/debrief.js';
 export { demonstrate, show, withReading } from './exercise/demonstrate.js';
-export type { Counted, CountNoticed, EarlierReading, Entered, Evidence, Exercise } from './exercise/exercise.js';
+export type {
+  Counted,
+  CountNoticed,
+  EarlierReading,
+  Entered,
+  Evidence,
+  Exercise,
+} from './exercise/exercise.js';
 export { EXERCISE_SCHEMA, FIRST_EXERCISE_SCHEMA, NO_EVIDENCE, NOTHING_ENTERED } from './exercise/exercise.js';
 export type { FallOf } from './exercise/fall.js';
 export { type FeltBack, feltBack, isFingerOnAt } from './exercise/feltBack.js';
@@ -16,9 +23,9 @@ export { type Manner, mannerOf } from './exercise/manner.js';
 export type { ActionList } from './exercise/parseActions.js';
 export { ACTION_LIMITS, parseActions } from './exercise/parseActions.js';
 export { EXERCISE_LIMITS, parseExercise } from './exercise/parseExercise.js';
-export { type Reported, reportedOf } from './exercise/reportedOf.js';
 export type { Replay } from './exercise/replay.js';
 export { replay, traceAt } from './exercise/replay.js';
+export { type Reported, reportedOf } from './exercise/reportedOf.js';
 export { type ResultRow, resultRows } from './exercise/resultRows.js';
 export {
   type ReadingOfRound,

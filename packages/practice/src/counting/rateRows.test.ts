@@ -14,12 +14,22 @@ type Asked = {
   readonly noticed?: Counted['noticed'];
 };
 
-const NOBODY = { systolic: null, muffled: null, diastolic: null, pulsePerMinute: null, breathsPerMinute: null };
+const NOBODY = {
+  systolic: null,
+  muffled: null,
+  diastolic: null,
+  pulsePerMinute: null,
+  breathsPerMinute: null,
+};
 
 /** What comes of a perfect count of a person of the book, so many beats or breaths off. */
 function rowOf(id: string, { of = 'pulse', windowSeconds, startSeconds = 40, add = 0, noticed }: Asked) {
   const person = makePerson(scenarioOf(id) as Scenario, 1);
-  const how = { ...PERFECT_OBSERVER.counting, pulseWindowSeconds: windowSeconds, breathsWindowSeconds: windowSeconds };
+  const how = {
+    ...PERFECT_OBSERVER.counting,
+    pulseWindowSeconds: windowSeconds,
+    breathsWindowSeconds: windowSeconds,
+  };
   const made = countedBy(how, of, person, PROPER, startSeconds);
   if (made === null) throw new Error('nothing to count');
   const counted: Counted = {

@@ -1,5 +1,13 @@
 import { parseRun } from '@evenfall/clinical';
-import { MODEL, PROPER, REPORTS, SCENARIOS, type Scenario, SOUND_INSTRUMENT, scenarioOf } from '@evenfall/physiology';
+import {
+  MODEL,
+  PROPER,
+  REPORTS,
+  SCENARIOS,
+  type Scenario,
+  SOUND_INSTRUMENT,
+  scenarioOf,
+} from '@evenfall/physiology';
 import { expect, test } from 'vitest';
 import { EXERCISE_SCHEMA, type Exercise, NO_EVIDENCE, NOTHING_ENTERED } from './exercise.js';
 import { reportedOf } from './reportedOf.js';
@@ -18,7 +26,8 @@ const blank = (id: string, more: Partial<Exercise> = {}): Exercise => ({
   entered: NOTHING_ENTERED,
   ...more,
 });
-const codes = (exercise: Exercise) => Object.fromEntries(reportedOf(exercise).map(({ code, is }) => [code, is]));
+const codes = (exercise: Exercise) =>
+  Object.fromEntries(reportedOf(exercise).map(({ code, is }) => [code, is]));
 
 // The issue asks it of every person of the book: truth, lesson, what a good observer should report.
 test('each person of the book says what a good observer reports; nothing is said twice', () => {

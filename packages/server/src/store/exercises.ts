@@ -81,6 +81,9 @@ function rowOfExercise({ id, agent, measuredAt, content }: KeptExercise): Exerci
     seconds,
     systolic: entered.systolic,
     diastolic: entered.diastolic,
+    pulsePerMinute: entered.pulsePerMinute,
+    apexPerMinute: entered.apexPerMinute ?? null,
+    breathsPerMinute: entered.breathsPerMinute,
     wasShown: evidence.wasShown,
   };
 }

@@ -1,5 +1,5 @@
 import type { ExerciseList, ExerciseRow } from '@evenfall/api';
-import { type ErrorDrawn, errorsFigure } from '@evenfall/report';
+import { type CountErrorsDrawn, countErrorsFigure, type ErrorDrawn, errorsFigure } from '@evenfall/report';
 import { useCallback, useRef, useState } from 'react';
 import { Link } from 'wouter';
 import { useApp } from '../app/context.js';
@@ -101,6 +101,17 @@ function Made({ rows }: { readonly rows: readonly ExerciseRow[] }) {
     name: nameOf(one.row, words),
     ...one.errors,
   }));
+  const counts = judged.flatMap((one, k): CountErrorsDrawn[] => {
+    const of = (sign: 'pulse' | 'apex' | 'breaths') => {
+      const found = one.errors.rates.find((rate) => rate.of === sign);
+      return found === undefined ? null : { perMinute: found.error, isAccepted: found.isAccepted };
+    };
+    if (one.errors.rates.length === 0) return [];
+    const [pulse, apex, breaths] = [of('pulse'), of('apex'), of('breaths')];
+    return [
+      { key: `counts-${one.row.id}`, number: k + 1, name: nameOf(one.row, words), pulse, apex, breaths },
+    ];
+  });
   return (
     <>
       {errors.length === 0 ? (
@@ -113,6 +124,21 @@ function Made({ rows }: { readonly rows: readonly ExerciseRow[] }) {
           <FigureTable
             title={words.sentence('debrief.errorsTable')}
             table={errorsFigure(errors, words).table}
+          />
+        </section>
+      )}
+      {counts.length === 0 ? null : (
+        <section>
+          <h2>{words.sentence('counts.errorsFigure')}</h2>
+          <FigureShown
+            name="count-errors"
+            height={HEIGHT}
+            draw={(how) => countErrorsFigure(counts, words, how)}
+          />
+          <p className="small soft">{words.sentence('counts.errorsKey')}</p>
+          <FigureTable
+            title={words.sentence('debrief.errorsTable')}
+            table={countErrorsFigure(counts, words).table}
           />
         </section>
       )}
@@ -143,6 +169,7 @@ function Row({ row, place, judged }: RowProps) {
   // Of several readings it is their average, where there is one.
   const written = errors?.averaged == null ? row : errors.written;
   const isNothing = row.systolic === null && row.diastolic === null;
+  const rates = ratesOf(row);
   return (
     <li>
       <span className="soft small debrief-place">
@@ -152,7 +179,9 @@ function Row({ row, place, judged }: RowProps) {
       <span className="soft small">{stampText({ at: row.measuredAt }, words)}</span>
       <span>
         {isNothing
-          ? words.sentence('debrief.notWritten')
+          ? rates.length > 0
+            ? null
+            : words.sentence('debrief.notWritten')
           : `${shown(written.systolic, words)}/${shown(written.diastolic, words)}`}
       </span>
       {errors === null || isNothing ? null : (
@@ -161,7 +190,42 @@ function Row({ row, place, judged }: RowProps) {
           {words.sentence('debrief.errorShort', errors)}
         </span>
       )}
+      {rates.map(({ of, perMinute }) => (
+        <RateWritten key={of} of={of} written={perMinute} errors={errors} />
+      ))}
     </li>
+  );
+}
+
+type Rate = Judged['errors']['rates'][number]['of'];
+
+/** The rates that were written. */
+function ratesOf(row: ExerciseRow): readonly { readonly of: Rate; readonly perMinute: number }[] {
+  const all = [
+    ['pulse', row.pulsePerMinute],
+    ['apex', row.apexPerMinute],
+    ['breaths', row.breathsPerMinute],
+  ] as const;
+  return all.flatMap(([of, perMinute]) => (perMinute === null ? [] : [{ of, perMinute }]));
+}
+
+type RateProps = { readonly of: Rate; readonly written: number; readonly errors: Judged['errors'] | null };
+
+function RateWritten({ of, written, errors }: RateProps) {
+  const { words } = useApp();
+  const error = errors?.rates.find((one) => one.of === of) ?? null;
+  return (
+    <span>
+      {words.sentence('counts.wrote', { what: words.sentence(`counts.name-${of}`), written })}
+      {error === null ? null : (
+        <span className="soft">
+          {' '}
+          {words.sentence('counts.off', {
+            text: words.sentence('counts.signed', { perMinute: error.error }),
+          })}
+        </span>
+      )}
+    </span>
   );
 }
 

@@ -85,6 +85,7 @@ test('the protocol in force is kept by its name, and the entry has the newest sc
   expect(exerciseOf(BEGUN, { ...NOTHING_CHOSEN, presetVersion }).judgedBy).toEqual({ presetVersion });
   expect(exerciseOf(BEGUN, NOTHING_CHOSEN).judgedBy).toEqual({ presetVersion: null });
   expect(KINDS.exercise.newest).toBe(EXERCISE_ENTRY_SCHEMA);
+});
 
 test('what was noticed with a count goes along with it, and nothing where nothing was said', () => {
   const count = { of: 'pulse', n: 20, windowSeconds: 15, clock: 'any', first: 1 };

@@ -27,6 +27,8 @@ export const exerciseRow = z.object({
   /** Heard at the apex. */
   apexPerMinute: perMinute,
   breathsPerMinute: perMinute,
+  /** Under the tongue, degC. */
+  temperatureC: z.number().nullable(),
   wasShown: z.boolean(),
 });
 export type ExerciseRow = z.infer<typeof exerciseRow>;

@@ -36,6 +36,7 @@ export {
 export { type DebriefRules, USUAL_RULES } from './exercise/rules.js';
 export type { HandStep } from './exercise/show.js';
 export { type Showing, type ShownStep, showing } from './exercise/showing.js';
+export { type TemperatureRow, temperatureRow } from './exercise/temperatureRow.js';
 export type { LetDown } from './fault/base.js';
 export type { Conduct, ConductCode, ConductDo } from './fault/conduct.js';
 export { CONDUCT_CODES } from './fault/conduct.js';

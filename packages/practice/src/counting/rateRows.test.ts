@@ -5,6 +5,7 @@ import { PERFECT_OBSERVER } from '../observer/observer.js';
 import { countDebrief } from './countDebrief.js';
 import { countedBy } from './countedBy.js';
 import { rateRows } from './rateRows.js';
+import { rhythmOf } from './rhythmOf.js';
 
 type Asked = {
   readonly of?: 'pulse' | 'breaths';
@@ -115,6 +116,14 @@ describe('whether it was regular', () => {
   ] as const)('%s, %s: %s', (id, of, expected) => {
     expect(rowOf(id, { of, windowSeconds: 60 }).count.rhythm.ofPerson).toBe(expected);
   });
+});
+
+test('a pause that the window cuts at its edge was there to be seen', () => {
+  // Six breaths of a tide close together, after half a window without any.
+  const seconds = [15, 18, 21, 24, 27, 29.9];
+  const tide = scenarioOf('tide') as Scenario;
+  expect(rhythmOf('breaths', tide, seconds, [0, 30]).inWindow).toBe('irregular');
+  expect(rhythmOf('breaths', tide, seconds, [13, 30]).inWindow).toBe('regular');
 });
 
 test('the events are those that are drawn: from just before the window to just after it', () => {

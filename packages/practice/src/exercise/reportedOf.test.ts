@@ -11,6 +11,7 @@ import {
 import { expect, test } from 'vitest';
 import { EXERCISE_SCHEMA, type Exercise, NO_EVIDENCE, NOTHING_ENTERED } from './exercise.js';
 import { reportedOf } from './reportedOf.js';
+import { temperatureRow } from './temperatureRow.js';
 
 const blank = (id: string, more: Partial<Exercise> = {}): Exercise => ({
   schema: EXERCISE_SCHEMA,
@@ -94,4 +95,16 @@ test('an exercise kept before the book said so is held against the book all the 
     'other-arm': 'not-reported',
   });
   expect(reportedOf(blank('two-arms', { scenario: { ...older, title: 'Ours' } }))).toEqual([]);
+});
+
+// Physiology handbook 14, row 31: fever ward, 39.4 degrees.
+test('a temperature is read off the thermometer: to the tenth, or wrong', () => {
+  const wrote = (temperatureC: number | null, id = 'fever-ward') =>
+    blank(id, { entered: { ...NOTHING_ENTERED, temperatureC } });
+  expect(temperatureRow(wrote(39.4))).toEqual({ written: 39.4, shown: 39.4, isAccepted: true });
+  expect(temperatureRow(wrote(39.5))?.isAccepted).toBe(false);
+  expect(temperatureRow(wrote(null))).toBeNull();
+  expect(temperatureRow(wrote(36.8, 'quiet-morning'))?.isAccepted).toBe(true);
+  expect(codes(wrote(39.4)).temperature).toBe('reported');
+  expect(codes(wrote(null)).temperature).toBe('not-reported');
 });

@@ -80,6 +80,8 @@ function said(code: ReportCode, exercise: Exercise): boolean | null {
       return (breaths?.count.windowSeconds ?? 0) >= FULL_MINUTE_SECONDS;
     case 'breaths-irregular':
       return breaths?.noticed?.rhythmFelt === 'irregular';
+    case 'temperature':
+      return (entered.temperatureC ?? null) !== null;
     case 'act-now':
       return evidence.saysActNow === true;
     case 'gap':
@@ -90,7 +92,6 @@ function said(code: ReportCode, exercise: Exercise): boolean | null {
     case 'noise-of-place':
     case 'breaths-depth':
     case 'breaths-pattern':
-    case 'temperature':
       return null;
   }
 }

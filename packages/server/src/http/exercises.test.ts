@@ -50,6 +50,7 @@ test('an exercise is kept once, listed, and read back so that it can be played a
       pulsePerMinute: CONTENT.entered.pulsePerMinute,
       apexPerMinute: null,
       breathsPerMinute: CONTENT.entered.breathsPerMinute,
+      temperatureC: null,
       wasShown: false,
     },
   ]);

@@ -84,6 +84,7 @@ function rowOfExercise({ id, agent, measuredAt, content }: KeptExercise): Exerci
     pulsePerMinute: entered.pulsePerMinute,
     apexPerMinute: entered.apexPerMinute ?? null,
     breathsPerMinute: entered.breathsPerMinute,
+    temperatureC: entered.temperatureC ?? null,
     wasShown: evidence.wasShown,
   };
 }

@@ -34,6 +34,7 @@ import { ReportedShown } from './ReportedShown.js';
 import { ResultTable } from './ResultTable.js';
 import { RoundTable } from './RoundTable.js';
 import { RUN_FIGURE } from './runFigure.js';
+import { TemperatureShown } from './TemperatureShown.js';
 import { useJudgedUnder } from './useJudgedUnder.js';
 import { chanceTexts, flagText, verdictText } from './verdict.js';
 
@@ -110,6 +111,7 @@ function Judged({ exercise, under }: JudgedProps) {
         flag={round === null ? flag : null}
       />
       {counts}
+      <TemperatureShown exercise={exercise} />
       <ReportedShown exercise={exercise} />
       <JudgedBySays exercise={exercise} by={under.by} />
     </div>

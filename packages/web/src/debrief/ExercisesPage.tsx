@@ -96,11 +96,12 @@ const HEIGHT = 250;
 function Made({ rows }: { readonly rows: readonly ExerciseRow[] }) {
   const { words } = useApp();
   const { judged, isDone } = useErrors(rows);
-  const errors: readonly ErrorDrawn[] = judged.map((one) => ({
-    key: `exercise-${one.row.id}`,
-    name: nameOf(one.row, words),
-    ...one.errors,
-  }));
+  const errors = judged.flatMap((one, k): ErrorDrawn[] => {
+    const { systolic, diastolic } = one.errors.written;
+    // Where only something else was written there is no pressure to be off.
+    if (systolic === null && diastolic === null && isAnyElse(one.row)) return [];
+    return [{ key: `exercise-${one.row.id}`, number: k + 1, name: nameOf(one.row, words), ...one.errors }];
+  });
   const counts = judged.flatMap((one, k): CountErrorsDrawn[] => {
     const of = (sign: 'pulse' | 'apex' | 'breaths') => {
       const found = one.errors.rates.find((rate) => rate.of === sign);
@@ -115,7 +116,9 @@ function Made({ rows }: { readonly rows: readonly ExerciseRow[] }) {
   return (
     <>
       {errors.length === 0 ? (
-        <p className="soft">{words.sentence(isDone ? 'debrief.noneJudged' : 'app.loading')}</p>
+        counts.length > 0 ? null : (
+          <p className="soft">{words.sentence(isDone ? 'debrief.noneJudged' : 'app.loading')}</p>
+        )
       ) : (
         <section>
           <h2>{words.sentence('debrief.errorsFigure')}</h2>
@@ -179,7 +182,7 @@ function Row({ row, place, judged }: RowProps) {
       <span className="soft small">{stampText({ at: row.measuredAt }, words)}</span>
       <span>
         {isNothing
-          ? rates.length > 0
+          ? isAnyElse(row)
             ? null
             : words.sentence('debrief.notWritten')
           : `${shown(written.systolic, words)}/${shown(written.diastolic, words)}`}
@@ -188,6 +191,11 @@ function Row({ row, place, judged }: RowProps) {
         <span className="soft">
           {whichText(errors, words)}
           {words.sentence('debrief.errorShort', errors)}
+        </span>
+      )}
+      {row.temperatureC === null ? null : (
+        <span>
+          {words.sentence('counts.temperatureWritten', { celsius: words.say.number(row.temperatureC, 1) })}
         </span>
       )}
       {rates.map(({ of, perMinute }) => (
@@ -207,6 +215,11 @@ function ratesOf(row: ExerciseRow): readonly { readonly of: Rate; readonly perMi
     ['breaths', row.breathsPerMinute],
   ] as const;
   return all.flatMap(([of, perMinute]) => (perMinute === null ? [] : [{ of, perMinute }]));
+}
+
+/** Whether something beside the pressure was written. */
+function isAnyElse(row: ExerciseRow): boolean {
+  return ratesOf(row).length > 0 || row.temperatureC !== null;
 }
 
 type RateProps = { readonly of: Rate; readonly written: number; readonly errors: Judged['errors'] | null };

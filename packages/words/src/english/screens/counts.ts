@@ -91,6 +91,21 @@ export const counts = {
   wrote: (f: { what: string; written: number }, say: Say) => `${f.what} ${say.rate(f.written)}`,
   off: (f: { text: string }) => `off by ${f.text}`,
 
+  'title-temperature': 'Temperature',
+  takeTemperature: 'Take the temperature',
+  thermometerShows: (f: { celsius: string }) => `The thermometer under the tongue shows ${f.celsius} °C.`,
+  temperatureField: 'Temperature, °C',
+  temperatureWrong: (f: { minimum: number; maximum: number }, say: Say) =>
+    `A number from ${say.number(f.minimum)} to ${say.number(f.maximum)} with at most one decimal.`,
+  writeTemperature: 'Write it down',
+  putThermometerAway: 'Put the thermometer away',
+  celsius: (f: { celsius: string }) => `${f.celsius} °C`,
+  temperatureWritten: (f: { celsius: string }) => `temperature ${f.celsius} °C`,
+  temperatureYes: (f: { written: string; shown: string }) =>
+    `Accepted: you wrote ${f.written} °C, as the thermometer showed.`,
+  temperatureNot: (f: { written: string; shown: string }) =>
+    `Not accepted yet: you wrote ${f.written} °C; the thermometer showed ${f.shown} °C.`,
+
   reported: 'What a good observer reports of this person',
   is: 'You',
   'is-reported': 'reported',

@@ -84,6 +84,20 @@ export const counts: Reworded<typeof english> = {
   wrote: (f, say) => `${f.what} ${say.rate(f.written)}`,
   off: (f) => `desvío ${f.text}`,
 
+  'title-temperature': 'Temperatura',
+  takeTemperature: 'Tomar la temperatura',
+  thermometerShows: (f) => `El termómetro bajo la lengua marca ${f.celsius} °C.`,
+  temperatureField: 'Temperatura, °C',
+  temperatureWrong: (f, say) =>
+    `Un número de ${say.number(f.minimum)} a ${say.number(f.maximum)} con un decimal como máximo.`,
+  writeTemperature: 'Anotarla',
+  putThermometerAway: 'Guardar el termómetro',
+  celsius: (f) => `${f.celsius} °C`,
+  temperatureWritten: (f) => `temperatura ${f.celsius} °C`,
+  temperatureYes: (f) => `Aceptada: usted escribió ${f.written} °C, como marcaba el termómetro.`,
+  temperatureNot: (f) =>
+    `Todavía no aceptada: usted escribió ${f.written} °C; el termómetro marcaba ${f.shown} °C.`,
+
   reported: 'Lo que un buen observador informa de esta persona',
   is: 'Usted',
   'is-reported': 'informado',

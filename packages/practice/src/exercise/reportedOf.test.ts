@@ -108,3 +108,8 @@ test('a temperature is read off the thermometer: to the tenth, or wrong', () => 
   expect(codes(wrote(39.4)).temperature).toBe('reported');
   expect(codes(wrote(null)).temperature).toBe('not-reported');
 });
+
+test('who takes another gauge has said that the first was off', () => {
+  expect(codes(blank('bad-hose'))['gauge-off']).toBe('not-reported');
+  expect(codes(blank('bad-hose', { actions: [{ tick: 10, kind: 'gauge' }] }))['gauge-off']).toBe('reported');
+});

@@ -82,13 +82,14 @@ function said(code: ReportCode, exercise: Exercise): boolean | null {
       return breaths?.noticed?.rhythmFelt === 'irregular';
     case 'temperature':
       return (entered.temperatureC ?? null) !== null;
+    case 'gauge-off':
+      return exercise.actions.some(({ kind }) => kind === 'gauge');
     case 'act-now':
       return evidence.saysActNow === true;
     case 'gap':
     case 'paradox-both-numbers':
     case 'strong-weak-by-turns':
     case 'home-readings':
-    case 'gauge-off':
     case 'noise-of-place':
     case 'breaths-depth':
     case 'breaths-pattern':

@@ -100,17 +100,3 @@ test('what was noticed with a count goes along with it, and nothing where nothin
   expect(pulseOf(said)).toEqual({ startSeconds: 12, count, noticed: said });
   expect(pulseOf({ ...said, rhythmFelt: null })).toEqual({ startSeconds: 12, count });
 });
-
-test('what was noticed with a count goes along with it, and nothing where nothing was said', () => {
-  const count = { of: 'pulse', n: 20, windowSeconds: 15, clock: 'any', first: 1 };
-  const counted = (noticed: object) =>
-    ({
-      ...BEGUN,
-      countedFrom: { pulse: 12, breaths: null },
-      round: { ...BEGUN.round, pulse: { ...BEGUN.round.pulse, values: [{ kind: 'count', count, noticed }] } },
-    }) as unknown as PracticeDraft;
-  const pulseOf = (noticed: object) => exerciseOf(counted(noticed), NOTHING_CHOSEN).evidence.pulse;
-  const said = { rhythmFelt: 'irregular', strength: null, site: null };
-  expect(pulseOf(said)).toEqual({ startSeconds: 12, count, noticed: said });
-  expect(pulseOf({ ...said, rhythmFelt: null })).toEqual({ startSeconds: 12, count });
-});

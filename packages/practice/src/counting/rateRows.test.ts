@@ -48,6 +48,7 @@ function rowOf(id: string, { of = 'pulse', windowSeconds, startSeconds = 40, add
     rates: {
       wristPerMinute: count.truePerMinute,
       heartPerMinute: count.heartPerMinute ?? 0,
+      deficitPerMinute: 0,
       breathsPerMinute: count.truePerMinute,
     },
   });

@@ -94,8 +94,9 @@ function Better({ count }: { readonly count: NonNullable<RateRow['count']> }) {
 type Words = ReturnType<typeof useApp>['words'];
 
 /** Of a heart whose beats do not all reach the wrist. */
-function beatsTexts({ of }: RateRow, { rates, entered }: Judged, { sentence }: Words): string[] {
-  const { heartPerMinute, wristPerMinute } = rates;
+function beatsTexts({ of, count }: RateRow, { rates, entered }: Judged, { sentence }: Words): string[] {
+  const { wristPerMinute, deficitPerMinute: trueDeficit } = rates;
+  const heartPerMinute = count?.heartPerMinute ?? rates.heartPerMinute;
   const isDeficit = Math.round(heartPerMinute) !== Math.round(wristPerMinute);
   const { pulsePerMinute, apexPerMinute = null } = entered;
   if (of === 'pulse' && isDeficit && pulsePerMinute !== null)
@@ -109,7 +110,7 @@ function beatsTexts({ of }: RateRow, { rates, entered }: Judged, { sentence }: W
     : [
         sentence('debrief.deficitSays', {
           entered: deficitPerMinute,
-          truth: heartPerMinute - wristPerMinute,
+          truth: trueDeficit,
         }),
       ];
 }

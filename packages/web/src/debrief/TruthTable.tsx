@@ -27,8 +27,7 @@ function Truths({ exercise, rules }: ExerciseProps & { readonly rules: DebriefRu
   const { apexPerMinute = null, pulsePerMinute } = entered;
   const rate = (perMinute: number | null) =>
     perMinute === null ? say('practice.nothing') : words.say.rate(perMinute);
-  const isDeficit =
-    apexPerMinute !== null || Math.round(rates.deficitPerMinute) > 0;
+  const isDeficit = apexPerMinute !== null || Math.round(rates.deficitPerMinute) > 0;
   /** By what was written: none by one number alone, nor where the wrist had more than the heart. */
   const deficit =
     apexPerMinute === null || pulsePerMinute === null

@@ -94,8 +94,12 @@ export function useErrors(rows: readonly ExerciseRow[]): {
       const isOther = version !== null && store.get().known.inForce.value?.presetVersion !== version;
       if (isOther && store.get().known.rules.is === 'asked') await loadRules(app);
       const { inForce, rules } = store.get().known;
-      return judgedUnder(judgedBy, inForce.value ?? NOTHING_CHOSEN, rulesAmong(inForce.value, rules.value), rules.is === 'here')
-        .rules;
+      return judgedUnder(
+        judgedBy,
+        inForce.value ?? NOTHING_CHOSEN,
+        rulesAmong(inForce.value, rules.value),
+        rules.is === 'here',
+      ).rules;
     };
     const judge = async () => {
       for (const row of rows.slice(0, MOST).toReversed()) {

@@ -3,6 +3,7 @@ import { z } from 'zod';
 import { storedEntry } from './shapes.js';
 
 const mmHg = z.number().nullable();
+const perMinute = z.number().nullable();
 
 /** Stands on every page and file of the book of practice. */
 const notices = z.array(z.enum(['SIMULATED', 'INVENTED']));
@@ -22,6 +23,12 @@ export const exerciseRow = z.object({
   seconds: z.number(),
   systolic: mmHg,
   diastolic: mmHg,
+  pulsePerMinute: perMinute,
+  /** Heard at the apex. */
+  apexPerMinute: perMinute,
+  breathsPerMinute: perMinute,
+  /** Under the tongue, degC. */
+  temperatureC: z.number().nullable(),
   wasShown: z.boolean(),
 });
 export type ExerciseRow = z.infer<typeof exerciseRow>;

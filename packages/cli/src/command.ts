@@ -33,6 +33,8 @@ export type Item = {
   readonly status: string;
   /** What to type for it. */
   readonly typed: string;
+  /** Of a simulated person: what a good observer reports. */
+  readonly report?: readonly { readonly code: string; readonly detail: string }[];
   /** The version of a set of rules, and each of its fields with where it comes from. */
   readonly version?: string;
   readonly fields?: readonly ItemField[];

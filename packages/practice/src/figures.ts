@@ -3,4 +3,8 @@ import { OBSERVER_FIGURES } from './observer/figures.js';
 import { PLAN_FIGURES } from './plan/figures.js';
 
 /** Every number of simulated observers and of the people a protocol is tried on, by folder. */
-export const PRACTICE_FIGURES = { counting: COUNTING_FIGURES, observer: OBSERVER_FIGURES, plan: PLAN_FIGURES };
+export const PRACTICE_FIGURES = {
+  counting: COUNTING_FIGURES,
+  observer: OBSERVER_FIGURES,
+  plan: PLAN_FIGURES,
+};

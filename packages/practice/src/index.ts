@@ -7,7 +7,14 @@ export { asOfEach } from './exercise/asOfEach.js';
 export type { Debrief, DebriefMark, DebriefSound, Judged } from './exercise/debrief.js';
 export { debrief, debriefEach, judge, judgeEach } from './exercise/debrief.js';
 export { demonstrate, show, withReading } from './exercise/demonstrate.js';
-export type { Counted, CountNoticed, EarlierReading, Entered, Evidence, Exercise } from './exercise/exercise.js';
+export type {
+  Counted,
+  CountNoticed,
+  EarlierReading,
+  Entered,
+  Evidence,
+  Exercise,
+} from './exercise/exercise.js';
 export { EXERCISE_SCHEMA, FIRST_EXERCISE_SCHEMA, NO_EVIDENCE, NOTHING_ENTERED } from './exercise/exercise.js';
 export type { FallOf } from './exercise/fall.js';
 export { type FeltBack, feltBack, isFingerOnAt } from './exercise/feltBack.js';
@@ -19,6 +26,7 @@ export { EXERCISE_LIMITS, parseExercise } from './exercise/parseExercise.js';
 export { type Reported, reportedOf } from './exercise/reportedOf.js';
 export type { Replay } from './exercise/replay.js';
 export { replay, traceAt } from './exercise/replay.js';
+export { type Reported, reportedOf } from './exercise/reportedOf.js';
 export { type ResultRow, resultRows } from './exercise/resultRows.js';
 export {
   type ReadingOfRound,
@@ -29,6 +37,7 @@ export {
 export { type DebriefRules, USUAL_RULES } from './exercise/rules.js';
 export type { HandStep } from './exercise/show.js';
 export { type Showing, type ShownStep, showing } from './exercise/showing.js';
+export { type TemperatureRow, temperatureRow } from './exercise/temperatureRow.js';
 export type { LetDown } from './fault/base.js';
 export type { Conduct, ConductCode, ConductDo } from './fault/conduct.js';
 export { CONDUCT_CODES } from './fault/conduct.js';

@@ -1,5 +1,9 @@
 export type { ChanceDrawn } from './figure/chanceFigure.js';
 export { chanceFigure } from './figure/chanceFigure.js';
+export type { CountErrorsDrawn } from './figure/countErrorsFigure.js';
+export { countErrorsFigure } from './figure/countErrorsFigure.js';
+export type { CountDrawn } from './figure/countFigure.js';
+export { countFigure } from './figure/countFigure.js';
 export type { ErrorDrawn } from './figure/errorsFigure.js';
 export { errorsFigure } from './figure/errorsFigure.js';
 export type { ExerciseDrawing, ExerciseDrawn, MomentDrawn, SoundDrawn } from './figure/exerciseFigure.js';

@@ -1,5 +1,5 @@
 import { type Parsed, refusal } from '@evenfall/clinical';
-import { parseScenario, SCENARIOS, type Scenario, scenarioOf } from '@evenfall/physiology';
+import { parseScenario, reportOf, SCENARIOS, type Scenario, scenarioOf } from '@evenfall/physiology';
 import type { Words } from '@evenfall/words';
 import type { Item } from '../command.js';
 import { jsonOf } from '../input/jsonOf.js';
@@ -40,7 +40,7 @@ export async function scenarioNamed(
 
 /** The invented people of the book, in its order. */
 export function scenarioItems(words: Words, command: string): Item[] {
-  return SCENARIOS.map(({ id, ageYears, sex }) => ({
+  return SCENARIOS.map(({ id, ageYears, sex, ...scenario }) => ({
     id,
     title: words.sentence('commandLine.scenarioItem', {
       title: words.title('scenario', id),
@@ -51,5 +51,14 @@ export function scenarioItems(words: Words, command: string): Item[] {
     source: 'physiology handbook 14, invented',
     status: 'decision',
     typed: `${command} ${id}`,
+    report: reportItems({ id, ...scenario }, words),
   }));
+}
+
+/** What a good observer reports of a person, in the order of the book. */
+export function reportItems(
+  scenario: Parameters<typeof reportOf>[0],
+  words: Words,
+): NonNullable<Item['report']> {
+  return reportOf(scenario).map((code) => ({ code, detail: words.sentence(`counts.report-${code}`) }));
 }

@@ -125,6 +125,13 @@ test('--list names every person of the book', async () => {
   const items = json[0]?.items as { id: string; typed: string }[];
   expect(items.map(({ id }) => id)).toEqual(SCENARIOS.map(({ id }) => id));
   expect(items[0]?.typed).toBe('evenfall simulate quiet-morning');
+  // What a good observer reports is data of each person.
+  const reports = json[0]?.items as { id: string; report: { code: string; detail: string }[] }[];
+  expect(reports.every(({ report }) => report.length > 0)).toBe(true);
+  expect(reports.find(({ id }) => id === 'tide')?.report).toContainEqual({
+    code: 'breaths-full-minute',
+    detail: 'The breaths counted for a full minute.',
+  });
   // What each teaches is to choose by.
   expect(json[0]?.items).toContainEqual(
     expect.objectContaining({

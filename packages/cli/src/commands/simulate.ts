@@ -28,7 +28,7 @@ import { readInput } from '../input/readInput.js';
 import type { Option } from '../options/option.js';
 import { columns } from '../output/columns.js';
 import { computedBy } from '../output/computedBy.js';
-import { namesFile, scenarioItems, scenarioNamed } from './scenarioNamed.js';
+import { namesFile, reportItems, scenarioItems, scenarioNamed } from './scenarioNamed.js';
 import { beatsOfVisit } from './simulatedBeats.js';
 import { typedSeed } from './typedSeed.js';
 
@@ -147,6 +147,7 @@ function answerOf(exercise: Exercise, { words, version }: Context): Answer {
       : {}),
     actions: exercise.actions,
     scenario: exercise.scenario.id,
+    report: reportItems(exercise.scenario, words),
     book: 'simulated',
     seed: exercise.seed,
     durationSeconds: exercise.seconds,

@@ -4,6 +4,13 @@ const BOOK = (section: string) => `physiology handbook ${section}`;
 
 /** What is drawn once for a person. */
 export const PERSON_FIGURES = figures({
+  usualCelsius: {
+    value: 36.8,
+    unit: 'degC',
+    meaning: 'under the tongue of whoever has no fever, where a scenario says nothing',
+    source: 'common practice, no source',
+    sure: 'memory',
+  },
   openingMmHg: {
     value: 5.7,
     unit: 'mmHg',

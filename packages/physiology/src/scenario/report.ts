@@ -93,7 +93,11 @@ export const REPORT_OF = {
 } as const satisfies Readonly<Record<string, readonly ReportCode[]>>;
 
 /** What a good observer reports of a person; an older copy of one of the book says what the book says. Empty: nobody said. */
-export function reportOf({ id, title, report }: Pick<Scenario, 'id' | 'title' | 'report'>): readonly ReportCode[] {
+export function reportOf({
+  id,
+  title,
+  report,
+}: Pick<Scenario, 'id' | 'title' | 'report'>): readonly ReportCode[] {
   if (report !== undefined) return report;
   return title === null ? ((REPORT_OF as Readonly<Record<string, readonly ReportCode[]>>)[id] ?? []) : [];
 }

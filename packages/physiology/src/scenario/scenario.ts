@@ -86,6 +86,7 @@ export type Scenario = {
     readonly threeMinutes: Levels;
     readonly pulsePerMinute: number;
   } | null;
+  /** Under the tongue, degC; null: no fever. */
   readonly temperatureC: number | null;
   /** Noise of the place, dB(A). */
   readonly noiseDbA: number;

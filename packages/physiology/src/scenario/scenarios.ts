@@ -16,8 +16,10 @@ const breathing = (
   cycleSeconds: number | null = null,
 ): Breathing => ({ kind, ratePerMinute, cycleSeconds });
 
-type Row = Partial<Scenario> & { readonly id: keyof typeof REPORT_OF } &
-  Pick<Scenario, 'ageYears' | 'sex' | 'rhythm' | 'breathing' | 'systolic' | 'diastolic'>;
+type Row = Partial<Scenario> & { readonly id: keyof typeof REPORT_OF } & Pick<
+    Scenario,
+    'ageYears' | 'sex' | 'rhythm' | 'breathing' | 'systolic' | 'diastolic'
+  >;
 const NO_ALERT = BLANK.alerting;
 const traits = (some: Partial<Scenario['traits']>) => ({ ...BLANK.traits, ...some });
 /** Where the book names no first-reading or sitting effect it is drawn. */

@@ -5,6 +5,7 @@ import { PERFECT_OBSERVER } from '../observer/observer.js';
 import { countDebrief } from './countDebrief.js';
 import { countedBy } from './countedBy.js';
 import { rateRows } from './rateRows.js';
+import { rhythmOf } from './rhythmOf.js';
 
 type Asked = {
   readonly of?: 'pulse' | 'breaths';
@@ -14,12 +15,22 @@ type Asked = {
   readonly noticed?: Counted['noticed'];
 };
 
-const NOBODY = { systolic: null, muffled: null, diastolic: null, pulsePerMinute: null, breathsPerMinute: null };
+const NOBODY = {
+  systolic: null,
+  muffled: null,
+  diastolic: null,
+  pulsePerMinute: null,
+  breathsPerMinute: null,
+};
 
 /** What comes of a perfect count of a person of the book, so many beats or breaths off. */
 function rowOf(id: string, { of = 'pulse', windowSeconds, startSeconds = 40, add = 0, noticed }: Asked) {
   const person = makePerson(scenarioOf(id) as Scenario, 1);
-  const how = { ...PERFECT_OBSERVER.counting, pulseWindowSeconds: windowSeconds, breathsWindowSeconds: windowSeconds };
+  const how = {
+    ...PERFECT_OBSERVER.counting,
+    pulseWindowSeconds: windowSeconds,
+    breathsWindowSeconds: windowSeconds,
+  };
   const made = countedBy(how, of, person, PROPER, startSeconds);
   if (made === null) throw new Error('nothing to count');
   const counted: Counted = {
@@ -37,6 +48,7 @@ function rowOf(id: string, { of = 'pulse', windowSeconds, startSeconds = 40, add
     rates: {
       wristPerMinute: count.truePerMinute,
       heartPerMinute: count.heartPerMinute ?? 0,
+      deficitPerMinute: 0,
       breathsPerMinute: count.truePerMinute,
     },
   });
@@ -105,6 +117,14 @@ describe('whether it was regular', () => {
   ] as const)('%s, %s: %s', (id, of, expected) => {
     expect(rowOf(id, { of, windowSeconds: 60 }).count.rhythm.ofPerson).toBe(expected);
   });
+});
+
+test('a pause that the window cuts at its edge was there to be seen', () => {
+  // Six breaths of a tide close together, after half a window without any.
+  const seconds = [15, 18, 21, 24, 27, 29.9];
+  const tide = scenarioOf('tide') as Scenario;
+  expect(rhythmOf('breaths', tide, seconds, [0, 30]).inWindow).toBe('irregular');
+  expect(rhythmOf('breaths', tide, seconds, [13, 30]).inWindow).toBe('regular');
 });
 
 test('the events are those that are drawn: from just before the window to just after it', () => {

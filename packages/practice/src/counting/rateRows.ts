@@ -28,7 +28,11 @@ export type RateRow = {
  *
  * Source: assessment handbook 13 (pulse 11, respiration 5); docs/conventions.md section 5 (one more or less).
  */
-export function rateRows({ entered, counts, rates }: Pick<Judged, 'entered' | 'counts' | 'rates'>): RateRow[] {
+export function rateRows({
+  entered,
+  counts,
+  rates,
+}: Pick<Judged, 'entered' | 'counts' | 'rates'>): RateRow[] {
   const { pulsePerMinute, apexPerMinute = null, breathsPerMinute } = entered;
   const rows = [
     ['pulse', pulsePerMinute, rates.wristPerMinute],

@@ -41,13 +41,20 @@ export function rhythmOf(
 ): RhythmFound {
   const can = of === 'pulse' ? IRREGULAR_RHYTHMS.has(rhythm.kind) : IRREGULAR_BREATHING.has(breathing.kind);
   const within = seconds.filter((one) => one >= from && one < to);
-  const told = (some: readonly number[]) => (can && isUneven(some) ? 'irregular' : 'regular');
-  return { ofPerson: told(seconds), inWindow: told(within) };
+  const [first = to, last = from] = [within[0], within.at(-1)];
+  const told = (is: boolean) => (can && is ? 'irregular' : 'regular');
+  return {
+    ofPerson: told(isUneven(seconds)),
+    // A pause that a window cuts at its edge is seen as one, too.
+    inWindow: told(isUneven(within, Math.max(first - from, to - last))),
+  };
 }
 
-function isUneven(seconds: readonly number[]): boolean {
+/** @param atLeast an interval of which only so much was seen */
+function isUneven(seconds: readonly number[], atLeast = 0): boolean {
   const intervals = seconds.slice(1).map((one, k) => one - (seconds[k] as number));
   if (intervals.length < 2) return false;
   const middle = median(intervals) ?? 0;
+  if (atLeast > (1 + F.unevenShare.value) * middle) return true;
   return intervals.some((one) => Math.abs(one - middle) > F.unevenShare.value * middle);
 }

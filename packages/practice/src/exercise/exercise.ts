@@ -41,6 +41,8 @@ export type Entered = {
   readonly breathsPerMinute: number | null;
   /** Heard at the apex; absent or null: not given. */
   readonly apexPerMinute?: number | null;
+  /** Under the tongue, degC; absent or null: not given. */
+  readonly temperatureC?: number | null;
 };
 
 /** The number of the shape of an exercise, and of the one before several readings were kept. */

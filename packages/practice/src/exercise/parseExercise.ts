@@ -42,6 +42,7 @@ export const EXERCISE_LIMITS = {
   db: [-1000, 80],
   pressure: [0, 300],
   rate: [0, 400],
+  celsius: [25, 45],
 } as const;
 type Limit = keyof typeof EXERCISE_LIMITS;
 
@@ -301,7 +302,11 @@ function noticedIn(got: unknown, at: string, refusals: Refusal[]): CountNoticed 
 }
 
 function enteredIn(got: unknown, refusals: Refusal[]): Entered {
-  const reader = readFields(got, [...Object.keys(NOTHING_ENTERED), 'apexPerMinute'], '/entered');
+  const reader = readFields(
+    got,
+    [...Object.keys(NOTHING_ENTERED), 'apexPerMinute', 'temperatureC'],
+    '/entered',
+  );
   const found: Entered = {
     ...pressuresIn(reader),
     pulsePerMinute: orElse(reader, 'pulsePerMinute', 'rate', null),
@@ -309,6 +314,9 @@ function enteredIn(got: unknown, refusals: Refusal[]): Entered {
     ...(isBlank(reader.raw('apexPerMinute'))
       ? {}
       : { apexPerMinute: orElse(reader, 'apexPerMinute', 'rate', null) }),
+    ...(isBlank(reader.raw('temperatureC'))
+      ? {}
+      : { temperatureC: orElse(reader, 'temperatureC', 'celsius', null) }),
   };
   refusals.push(...reader.refusals);
   return found;

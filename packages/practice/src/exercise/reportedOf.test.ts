@@ -1,8 +1,17 @@
 import { parseRun } from '@evenfall/clinical';
-import { MODEL, PROPER, REPORTS, SCENARIOS, type Scenario, SOUND_INSTRUMENT, scenarioOf } from '@evenfall/physiology';
+import {
+  MODEL,
+  PROPER,
+  REPORTS,
+  SCENARIOS,
+  type Scenario,
+  SOUND_INSTRUMENT,
+  scenarioOf,
+} from '@evenfall/physiology';
 import { expect, test } from 'vitest';
 import { EXERCISE_SCHEMA, type Exercise, NO_EVIDENCE, NOTHING_ENTERED } from './exercise.js';
 import { reportedOf } from './reportedOf.js';
+import { temperatureRow } from './temperatureRow.js';
 
 const blank = (id: string, more: Partial<Exercise> = {}): Exercise => ({
   schema: EXERCISE_SCHEMA,
@@ -18,7 +27,8 @@ const blank = (id: string, more: Partial<Exercise> = {}): Exercise => ({
   entered: NOTHING_ENTERED,
   ...more,
 });
-const codes = (exercise: Exercise) => Object.fromEntries(reportedOf(exercise).map(({ code, is }) => [code, is]));
+const codes = (exercise: Exercise) =>
+  Object.fromEntries(reportedOf(exercise).map(({ code, is }) => [code, is]));
 
 // The issue asks it of every person of the book: truth, lesson, what a good observer should report.
 test('each person of the book says what a good observer reports; nothing is said twice', () => {
@@ -85,4 +95,21 @@ test('an exercise kept before the book said so is held against the book all the 
     'other-arm': 'not-reported',
   });
   expect(reportedOf(blank('two-arms', { scenario: { ...older, title: 'Ours' } }))).toEqual([]);
+});
+
+// Physiology handbook 14, row 31: fever ward, 39.4 degrees.
+test('a temperature is read off the thermometer: to the tenth, or wrong', () => {
+  const wrote = (temperatureC: number | null, id = 'fever-ward') =>
+    blank(id, { entered: { ...NOTHING_ENTERED, temperatureC } });
+  expect(temperatureRow(wrote(39.4))).toEqual({ written: 39.4, shown: 39.4, isAccepted: true });
+  expect(temperatureRow(wrote(39.5))?.isAccepted).toBe(false);
+  expect(temperatureRow(wrote(null))).toBeNull();
+  expect(temperatureRow(wrote(36.8, 'quiet-morning'))?.isAccepted).toBe(true);
+  expect(codes(wrote(39.4)).temperature).toBe('reported');
+  expect(codes(wrote(null)).temperature).toBe('not-reported');
+});
+
+test('who takes another gauge has said that the first was off', () => {
+  expect(codes(blank('bad-hose'))['gauge-off']).toBe('not-reported');
+  expect(codes(blank('bad-hose', { actions: [{ tick: 10, kind: 'gauge' }] }))['gauge-off']).toBe('reported');
 });

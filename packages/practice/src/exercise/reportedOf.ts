@@ -80,17 +80,19 @@ function said(code: ReportCode, exercise: Exercise): boolean | null {
       return (breaths?.count.windowSeconds ?? 0) >= FULL_MINUTE_SECONDS;
     case 'breaths-irregular':
       return breaths?.noticed?.rhythmFelt === 'irregular';
+    case 'temperature':
+      return (entered.temperatureC ?? null) !== null;
+    case 'gauge-off':
+      return exercise.actions.some(({ kind }) => kind === 'gauge');
     case 'act-now':
       return evidence.saysActNow === true;
     case 'gap':
     case 'paradox-both-numbers':
     case 'strong-weak-by-turns':
     case 'home-readings':
-    case 'gauge-off':
     case 'noise-of-place':
     case 'breaths-depth':
     case 'breaths-pattern':
-    case 'temperature':
       return null;
   }
 }

@@ -9,6 +9,8 @@ import { SCREEN_DROP, SCREEN_TEXT } from './screenText.js';
 /** What became of one exercise, mmHg over (under 0: below) what was to be had; null: no number. `name` says which and when. */
 export type ErrorDrawn = {
   readonly key: string;
+  /** Its place in the list beside the figure; absent: in the order of the figure. */
+  readonly number?: number;
   readonly name: string;
   readonly systolic: number | null;
   readonly diastolic: number | null;
@@ -84,13 +86,19 @@ export function errorsFigure(
     ),
     ...grid,
     line([left, y(0), right, y(0)], paint.ink, 1, null, 'figure-axis'),
-    ...errors.flatMap((_, k) =>
+    ...errors.flatMap((one, k) =>
       (errors.length - 1 - k) % every === 0
         ? [
-            label(words.sentence('debrief.errorNumber', { number: k + 1 }), x(k), bottom + 20, paint, {
-              anchor: 'middle',
-              size: SCREEN_TEXT.small,
-            }),
+            label(
+              words.sentence('debrief.errorNumber', { number: one.number ?? k + 1 }),
+              x(k),
+              bottom + 20,
+              paint,
+              {
+                anchor: 'middle',
+                size: SCREEN_TEXT.small,
+              },
+            ),
           ]
         : [],
     ),

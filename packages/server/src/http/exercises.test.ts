@@ -47,6 +47,10 @@ test('an exercise is kept once, listed, and read back so that it can be played a
       seconds: CONTENT.seconds,
       systolic: CONTENT.entered.systolic,
       diastolic: CONTENT.entered.diastolic,
+      pulsePerMinute: CONTENT.entered.pulsePerMinute,
+      apexPerMinute: null,
+      breathsPerMinute: CONTENT.entered.breathsPerMinute,
+      temperatureC: null,
       wasShown: false,
     },
   ]);

@@ -81,6 +81,10 @@ function rowOfExercise({ id, agent, measuredAt, content }: KeptExercise): Exerci
     seconds,
     systolic: entered.systolic,
     diastolic: entered.diastolic,
+    pulsePerMinute: entered.pulsePerMinute,
+    apexPerMinute: entered.apexPerMinute ?? null,
+    breathsPerMinute: entered.breathsPerMinute,
+    temperatureC: entered.temperatureC ?? null,
     wasShown: evidence.wasShown,
   };
 }

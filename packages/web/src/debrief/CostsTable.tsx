@@ -1,14 +1,15 @@
 import { PHYSIOLOGY_FIGURES } from '@evenfall/physiology';
 import type { Debrief, DebriefRules } from '@evenfall/practice';
+import type { Aids } from '@evenfall/record';
 import type { Words } from '@evenfall/words';
 import { useApp } from '../app/context.js';
 import { costRows } from './costRows.js';
 import { insteadText } from './insteadText.js';
 
-type CostsProps = { readonly result: Debrief; readonly rules: DebriefRules };
+type CostsProps = { readonly result: Debrief; readonly rules: DebriefRules; readonly aids: Aids };
 
 /** What each fault cost, the dearest first, each with one thing to do instead; the lines add up as they are shown. */
-export function CostsTable({ result, rules }: CostsProps) {
+export function CostsTable({ result, rules, aids }: CostsProps) {
   const { words } = useApp();
   const { costs } = result.costs;
   const cost = (mmHg: number | null) => words.sentence('debrief.cost', { mmHg });
@@ -43,7 +44,7 @@ export function CostsTable({ result, rules }: CostsProps) {
                   </th>
                   <td data-label={words.sentence('debrief.systolicCost')}>{cost(systolic)}</td>
                   <td data-label={words.sentence('debrief.diastolicCost')}>{cost(diastolic)}</td>
-                  <td>{insteadText(doInstead, rules, words)}</td>
+                  <td>{insteadText(doInstead, rules, words, aids)}</td>
                 </tr>
               ))}
               {rest === null || total === null ? null : (

@@ -1,4 +1,3 @@
-import { pulseDeficit } from '@evenfall/clinical';
 import { MODEL } from '@evenfall/physiology';
 import {
   asOfEach,
@@ -10,7 +9,7 @@ import {
   oneThingOf,
   roundOf,
 } from '@evenfall/practice';
-import type { ExerciseContent } from '@evenfall/record';
+import type { Aids, ExerciseContent } from '@evenfall/record';
 import { exerciseFigure } from '@evenfall/report';
 import { useMemo, useState } from 'react';
 import { useApp } from '../app/context.js';
@@ -22,6 +21,7 @@ import { AidsSay } from './AidsSay.js';
 import { ArteryLesson } from './ArteryLesson.js';
 import { ConductList } from './ConductList.js';
 import { CostsTable } from './CostsTable.js';
+import { CountsShown } from './CountsShown.js';
 import { conductText } from './conductText.js';
 import { FeltBackSays } from './FeltBackSays.js';
 import { FigureTable } from './FigureTable.js';
@@ -30,9 +30,11 @@ import type { JudgedUnder } from './judgedUnder.js';
 import { LedgerShown } from './LedgerShown.js';
 import { pressureText } from './pressureText.js';
 import { ReplaySound } from './ReplaySound.js';
+import { ReportedShown } from './ReportedShown.js';
 import { ResultTable } from './ResultTable.js';
 import { RoundTable } from './RoundTable.js';
 import { RUN_FIGURE } from './runFigure.js';
+import { TemperatureShown } from './TemperatureShown.js';
 import { useJudgedUnder } from './useJudgedUnder.js';
 import { chanceTexts, flagText, verdictText } from './verdict.js';
 
@@ -73,6 +75,16 @@ function Judged({ exercise, under }: JudgedProps) {
   const asOf = asOfEach(exercise)[chosen];
   if (result === undefined || asOf === undefined) return null;
   const flag = flagText(result, exercise.evidence.saysActNow, words);
+  // Counts are of the visit, whichever reading is looked at.
+  const counts = (
+    <CountsShown
+      judged={result}
+      conduct={results.flatMap(({ conduct }) => conduct)}
+      scenario={exercise.scenario}
+      rules={rules}
+      aids={exercise.aids}
+    />
+  );
   return (
     <div className="debrief">
       {round === null ? null : (
@@ -98,6 +110,9 @@ function Judged({ exercise, under }: JudgedProps) {
         rules={rules}
         flag={round === null ? flag : null}
       />
+      {counts}
+      <TemperatureShown exercise={exercise} />
+      <ReportedShown exercise={exercise} />
       <JudgedBySays exercise={exercise} by={under.by} />
     </div>
   );
@@ -121,7 +136,8 @@ type ReadingProps = {
 /** What came of one reading. */
 function OneReading({ exercise, result, rules, flag }: ReadingProps) {
   const { words } = useApp();
-  const { fall } = result;
+  const { fall, entered } = result;
+  const hasPressure = entered.systolic !== null || entered.diastolic !== null;
   return (
     <>
       <section aria-label={words.sentence('debrief.reading')}>
@@ -132,8 +148,8 @@ function OneReading({ exercise, result, rules, flag }: ReadingProps) {
           </p>
         ))}
         {flag === null ? null : <FlagSays flag={flag} />}
-        <OneThing result={result} rules={rules} />
-        <ResultTable result={result} />
+        <OneThing result={result} rules={rules} aids={exercise.aids} />
+        {hasPressure || fall !== null ? <ResultTable result={result} /> : null}
         <FeltBackSays feltBack={result.feltBack} />
         <AidsSay exercise={exercise} />
       </section>
@@ -153,10 +169,10 @@ function OneReading({ exercise, result, rules, flag }: ReadingProps) {
           />
         </section>
       )}
-      <CostsTable result={result} rules={rules} />
-      <ConductList conduct={result.conduct} rules={rules} />
+      <CostsTable result={result} rules={rules} aids={exercise.aids} />
+      <ConductList conduct={result.conduct} rules={rules} aids={exercise.aids} />
       <LedgerShown result={result} />
-      <Others result={result} />
+      <BedsideSays result={result} />
       {fall === null ? null : <ArteryLesson result={{ ...result, fall }} />}
     </>
   );
@@ -191,10 +207,10 @@ function JudgedBySays({
   );
 }
 
-type OneThingProps = { readonly result: Debrief; readonly rules: DebriefRules };
+type OneThingProps = { readonly result: Debrief; readonly rules: DebriefRules; readonly aids: Aids };
 
 /** The one change that would do most. Source: assessment handbook 14 (one thing to change). */
-function OneThing({ result: { costs, conduct, entered }, rules }: OneThingProps) {
+function OneThing({ result: { costs, conduct, entered }, rules, aids }: OneThingProps) {
   const { words } = useApp();
   const one = oneThingOf(costs, conduct);
   if (one === null) {
@@ -204,87 +220,48 @@ function OneThing({ result: { costs, conduct, entered }, rules }: OneThingProps)
   return (
     <div className="debrief-one">
       <h2>{words.sentence('debrief.oneThing')}</h2>
-      <p>{one.kind === 'cost' ? costText(one.cost, rules, words) : whyText(one.conduct, rules, words)}</p>
+      <p>
+        {one.kind === 'cost'
+          ? costText(one.cost, rules, words, aids)
+          : whyText(one.conduct, rules, words, aids)}
+      </p>
     </div>
   );
 }
 
 type Text = ReturnType<typeof useApp>['words'];
 
-function costText({ code, doInstead, systolic, diastolic }: Cost, rules: DebriefRules, words: Text): string {
-  const [fault, instead] = [words.sentence(`debrief.fault-${code}`), insteadText(doInstead, rules, words)];
+function costText(
+  { code, doInstead, systolic, diastolic }: Cost,
+  rules: DebriefRules,
+  words: Text,
+  aids: Aids,
+): string {
+  const [fault, instead] = [
+    words.sentence(`debrief.fault-${code}`),
+    insteadText(doInstead, rules, words, aids),
+  ];
   return systolic === null && diastolic === null
     ? words.sentence('debrief.oneThingWhy', { instead, what: fault })
     : words.sentence('debrief.oneThingSays', { instead, fault, systolic, diastolic });
 }
 
-function whyText(conduct: Conduct, rules: DebriefRules, words: Text): string {
+function whyText(conduct: Conduct, rules: DebriefRules, words: Text, aids: Aids): string {
   return words.sentence('debrief.oneThingWhy', {
-    instead: insteadText(conduct.doInstead, rules, words),
+    instead: insteadText(conduct.doInstead, rules, words, aids),
     what: conductText(conduct, words),
   });
 }
 
-/** Pulse and breaths beside what there were, and what the bedside's own rules say of the run. */
-function Others({ result: { entered, rates, reading, counts } }: { readonly result: Debrief }) {
+/** What the bedside's own rules say of the run. */
+function BedsideSays({ result: { reading } }: { readonly result: Debrief }) {
   const { words } = useApp();
-  const { pulsePerMinute, apexPerMinute = null, breathsPerMinute } = entered;
-  const deficit =
-    apexPerMinute === null || pulsePerMinute === null
-      ? null
-      : pulseDeficit(apexPerMinute, pulsePerMinute, false).deficitPerMinute;
   const flags = reading?.flags ?? [];
-  const hasCounts = pulsePerMinute !== null || apexPerMinute !== null || breathsPerMinute !== null;
+  if (flags.length === 0) return null;
   return (
-    <>
-      {hasCounts ? (
-        <section>
-          <h2>{words.sentence('debrief.others')}</h2>
-          <ul>
-            {pulsePerMinute === null ? null : (
-              <li>
-                {words.sentence('debrief.pulseSays', {
-                  entered: pulsePerMinute,
-                  truth: counts.pulse?.heartPerMinute ?? rates.heartPerMinute,
-                  felt: rates.wristPerMinute,
-                })}{' '}
-                {counts.pulse === null ? null : words.sentence('debrief.countSays', counts.pulse)}
-              </li>
-            )}
-            {apexPerMinute === null ? null : (
-              <li>
-                {words.sentence('debrief.apexSays', {
-                  entered: apexPerMinute,
-                  truth: rates.heartPerMinute,
-                  felt: counts.apex?.wristPerMinute ?? rates.wristPerMinute,
-                })}{' '}
-                {counts.apex === null ? null : words.sentence('debrief.countSays', counts.apex)}{' '}
-                {deficit === null
-                  ? null
-                  : words.sentence('debrief.deficitSays', {
-                      entered: deficit,
-                      truth: rates.deficitPerMinute,
-                    })}
-              </li>
-            )}
-            {breathsPerMinute === null ? null : (
-              <li>
-                {words.sentence('debrief.breathsSays', {
-                  entered: breathsPerMinute,
-                  truth: rates.breathsPerMinute,
-                })}{' '}
-                {counts.breaths === null ? null : words.sentence('debrief.countSays', counts.breaths)}
-              </li>
-            )}
-          </ul>
-        </section>
-      ) : null}
-      {flags.length === 0 ? null : (
-        <section>
-          <h2>{words.sentence('debrief.bedsideSays')}</h2>
-          <Flags flags={flags} />
-        </section>
-      )}
-    </>
+    <section>
+      <h2>{words.sentence('debrief.bedsideSays')}</h2>
+      <Flags flags={flags} />
+    </section>
   );
 }

@@ -1,5 +1,5 @@
 import type { ExerciseList, ExerciseRow } from '@evenfall/api';
-import { type ErrorDrawn, errorsFigure } from '@evenfall/report';
+import { type CountErrorsDrawn, countErrorsFigure, type ErrorDrawn, errorsFigure } from '@evenfall/report';
 import { useCallback, useRef, useState } from 'react';
 import { Link } from 'wouter';
 import { useApp } from '../app/context.js';
@@ -96,15 +96,29 @@ const HEIGHT = 250;
 function Made({ rows }: { readonly rows: readonly ExerciseRow[] }) {
   const { words } = useApp();
   const { judged, isDone } = useErrors(rows);
-  const errors: readonly ErrorDrawn[] = judged.map((one) => ({
-    key: `exercise-${one.row.id}`,
-    name: nameOf(one.row, words),
-    ...one.errors,
-  }));
+  const errors = judged.flatMap((one, k): ErrorDrawn[] => {
+    const { systolic, diastolic } = one.errors.written;
+    // Where only something else was written there is no pressure to be off.
+    if (systolic === null && diastolic === null && isAnyElse(one.row)) return [];
+    return [{ key: `exercise-${one.row.id}`, number: k + 1, name: nameOf(one.row, words), ...one.errors }];
+  });
+  const counts = judged.flatMap((one, k): CountErrorsDrawn[] => {
+    const of = (sign: 'pulse' | 'apex' | 'breaths') => {
+      const found = one.errors.rates.find((rate) => rate.of === sign);
+      return found === undefined ? null : { perMinute: found.error, isAccepted: found.isAccepted };
+    };
+    if (one.errors.rates.length === 0) return [];
+    const [pulse, apex, breaths] = [of('pulse'), of('apex'), of('breaths')];
+    return [
+      { key: `counts-${one.row.id}`, number: k + 1, name: nameOf(one.row, words), pulse, apex, breaths },
+    ];
+  });
   return (
     <>
       {errors.length === 0 ? (
-        <p className="soft">{words.sentence(isDone ? 'debrief.noneJudged' : 'app.loading')}</p>
+        counts.length > 0 ? null : (
+          <p className="soft">{words.sentence(isDone ? 'debrief.noneJudged' : 'app.loading')}</p>
+        )
       ) : (
         <section>
           <h2>{words.sentence('debrief.errorsFigure')}</h2>
@@ -113,6 +127,21 @@ function Made({ rows }: { readonly rows: readonly ExerciseRow[] }) {
           <FigureTable
             title={words.sentence('debrief.errorsTable')}
             table={errorsFigure(errors, words).table}
+          />
+        </section>
+      )}
+      {counts.length === 0 ? null : (
+        <section>
+          <h2>{words.sentence('counts.errorsFigure')}</h2>
+          <FigureShown
+            name="count-errors"
+            height={HEIGHT}
+            draw={(how) => countErrorsFigure(counts, words, how)}
+          />
+          <p className="small soft">{words.sentence('counts.errorsKey')}</p>
+          <FigureTable
+            title={words.sentence('debrief.errorsTable')}
+            table={countErrorsFigure(counts, words).table}
           />
         </section>
       )}
@@ -143,6 +172,7 @@ function Row({ row, place, judged }: RowProps) {
   // Of several readings it is their average, where there is one.
   const written = errors?.averaged == null ? row : errors.written;
   const isNothing = row.systolic === null && row.diastolic === null;
+  const rates = ratesOf(row);
   return (
     <li>
       <span className="soft small debrief-place">
@@ -152,7 +182,9 @@ function Row({ row, place, judged }: RowProps) {
       <span className="soft small">{stampText({ at: row.measuredAt }, words)}</span>
       <span>
         {isNothing
-          ? words.sentence('debrief.notWritten')
+          ? isAnyElse(row)
+            ? null
+            : words.sentence('debrief.notWritten')
           : `${shown(written.systolic, words)}/${shown(written.diastolic, words)}`}
       </span>
       {errors === null || isNothing ? null : (
@@ -161,7 +193,52 @@ function Row({ row, place, judged }: RowProps) {
           {words.sentence('debrief.errorShort', errors)}
         </span>
       )}
+      {row.temperatureC === null ? null : (
+        <span>
+          {words.sentence('counts.temperatureWritten', { celsius: words.say.number(row.temperatureC, 1) })}
+        </span>
+      )}
+      {rates.map(({ of, perMinute }) => (
+        <RateWritten key={of} of={of} written={perMinute} errors={errors} />
+      ))}
     </li>
+  );
+}
+
+type Rate = Judged['errors']['rates'][number]['of'];
+
+/** The rates that were written. */
+function ratesOf(row: ExerciseRow): readonly { readonly of: Rate; readonly perMinute: number }[] {
+  const all = [
+    ['pulse', row.pulsePerMinute],
+    ['apex', row.apexPerMinute],
+    ['breaths', row.breathsPerMinute],
+  ] as const;
+  return all.flatMap(([of, perMinute]) => (perMinute === null ? [] : [{ of, perMinute }]));
+}
+
+/** Whether something beside the pressure was written. */
+function isAnyElse(row: ExerciseRow): boolean {
+  return ratesOf(row).length > 0 || row.temperatureC !== null;
+}
+
+type RateProps = { readonly of: Rate; readonly written: number; readonly errors: Judged['errors'] | null };
+
+function RateWritten({ of, written, errors }: RateProps) {
+  const { words } = useApp();
+  const error = errors?.rates.find((one) => one.of === of) ?? null;
+  return (
+    <span>
+      {words.sentence('counts.wrote', { what: words.sentence(`counts.name-${of}`), written })}
+      {error === null ? null : (
+        <span className="soft">
+          {' '}
+          {words.sentence('counts.off', {
+            text: words.sentence('counts.signed', { perMinute: error.error }),
+          })}
+        </span>
+      )}
+    </span>
   );
 }
 

@@ -8,6 +8,8 @@ export function conductText({ code, figures }: Conduct, words: Words): string {
     case 'muffled-not-written':
     case 'nothing-to-hear':
     case 'felt-not-first':
+    case 'pulse-rhythm-not-said':
+    case 'breaths-rhythm-not-said':
     case 'not-marked':
     case 'first-not-marked':
     case 'last-not-marked':

@@ -2,6 +2,7 @@ import { DEFAULT_RUN_RULES } from '@evenfall/clinical';
 import { type DebriefRules, USUAL_RULES } from '@evenfall/practice';
 import { loadWords } from '@evenfall/words';
 import { expect, test } from 'vitest';
+import { NO_AIDS } from '../practice/ears.js';
 import { insteadText } from './insteadText.js';
 
 /** The rules of a place that pumps and waits otherwise. */
@@ -30,7 +31,8 @@ test.each([
   async (rules, margin, feeling, reading) => {
     for (const locale of ['en', 'es']) {
       const words = await loadWords(locale);
-      const said = (code: Parameters<typeof insteadText>[0]) => numbers(insteadText(code, rules, words));
+      const said = (code: Parameters<typeof insteadText>[0]) =>
+        numbers(insteadText(code, rules, words, NO_AIDS));
       for (const code of ['feel-and-add-thirty', 'feel-first', 'let-out-and-higher', 'no-higher'] as const)
         expect(said(code)).toEqual([margin]);
       expect(said('rest-the-arm')).toEqual([feeling, reading]);
@@ -41,3 +43,16 @@ test.each([
     }
   },
 );
+
+// What helps the ear is an adjustment and no fault: what is in already is not advised once more.
+test.each([
+  [false, false, /hearing aid.*by feel/, null],
+  [true, false, /amplified stethoscope too.*by feel/, /your hearing aid/],
+  [false, true, /hearing aid.*by feel/, /amplified/],
+  [true, true, /by feel/, /hearing aid|amplified/],
+])('faint sounds with hearing aid %s, amplified %s', async (hasHearingAid, isAmplified, says, not) => {
+  const words = await loadWords('en');
+  const text = insteadText('amplify-or-feel', USUAL_RULES, words, { hasHearingAid, isAmplified });
+  expect(text).toMatch(says);
+  if (not !== null) expect(text).not.toMatch(not);
+});

@@ -1,6 +1,14 @@
 import type { ExerciseRow } from '@evenfall/api';
 import { MODEL } from '@evenfall/physiology';
-import { type DebriefRules, type Exercise, judgeEach, resultRows, roundOf } from '@evenfall/practice';
+import {
+  type DebriefRules,
+  type Exercise,
+  judgeEach,
+  type RateRow,
+  rateRows,
+  resultRows,
+  roundOf,
+} from '@evenfall/practice';
 import { type ExerciseContent, NOTHING_CHOSEN } from '@evenfall/record';
 import type { ErrorDrawn } from '@evenfall/report';
 import { useEffect, useState } from 'react';
@@ -24,6 +32,8 @@ export type Judged = {
     readonly readings: number;
     /** Of so many of them it is the average; null: it is of the last one. */
     readonly averaged: number | null;
+    /** Pulse and breaths, each off by so much. */
+    readonly rates: readonly Pick<RateRow, 'of' | 'error' | 'isAccepted'>[];
   };
 };
 
@@ -34,6 +44,7 @@ export function errorsOf(exercise: Exercise, rules: DebriefRules): Judged['error
   if (judged === undefined) return null;
   const { withinMmHg } = judged.accepted;
   const round = roundOf(exercise, all, rules);
+  const rates = rateRows(judged).map(({ of, error, isAccepted }) => ({ of, error, isAccepted }));
   const [first, second] = round?.average ?? [];
   if (
     round !== null &&
@@ -50,6 +61,7 @@ export function errorsOf(exercise: Exercise, rules: DebriefRules): Judged['error
       written: { systolic: first.written, diastolic: second.written },
       readings: all.length,
       averaged: round.readings.filter(({ isAveraged }) => isAveraged).length,
+      rates,
     };
   const [systolic, diastolic] = resultRows(judged);
   return {
@@ -60,6 +72,7 @@ export function errorsOf(exercise: Exercise, rules: DebriefRules): Judged['error
     written: { systolic: systolic?.written ?? null, diastolic: diastolic?.written ?? null },
     readings: all.length,
     averaged: null,
+    rates,
   };
 }
 

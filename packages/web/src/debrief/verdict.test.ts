@@ -55,3 +55,15 @@ test('every answer to whether something has to be told at once is answered', () 
   expect(flagText(flag, null, words)).toMatchObject({ isMissed: false });
   expect(flagText({ redFlag: null }, null, words)).toBeNull();
 });
+
+test('with no pressure but a rate that is all that is said of the pressure; with nothing at all, that', () => {
+  const found = of('quiet-morning', 2);
+  const nothing: Debrief = {
+    ...found,
+    entered: { systolic: null, muffled: null, diastolic: null, pulsePerMinute: null, breathsPerMinute: null },
+    accepted: { ...found.accepted, systolic: null, diastolic: null },
+  };
+  expect(verdictText(nothing, words)).toBe('Nothing was written, so there is nothing to judge.');
+  const breaths = { ...nothing, entered: { ...nothing.entered, breathsPerMinute: 16 } };
+  expect(verdictText(breaths, words)).toBe('No pressure was written.');
+});

@@ -1,12 +1,13 @@
 import type { Judged } from '@evenfall/practice';
-import { resultRows } from '@evenfall/practice';
+import { resultRows, wasLookedUp } from '@evenfall/practice';
 import type { Words } from '@evenfall/words';
 
 /** Whether a reading is accepted, in a sentence. */
-export function verdictText({ accepted }: Pick<Judged, 'accepted'>, words: Words): string {
-  const { withinMmHg, systolic, diastolic } = accepted;
+export function verdictText(judged: Pick<Judged, 'accepted' | 'entered'>, words: Words): string {
+  const { withinMmHg, systolic, diastolic } = judged.accepted;
   const name = (of: 'systolic' | 'diastolic') => words.sentence(`debrief.${of}`);
-  if (systolic === null && diastolic === null) return words.sentence('debrief.noReading');
+  if (systolic === null && diastolic === null)
+    return words.sentence(wasLookedUp(judged) ? 'debrief.nothingAtAll' : 'debrief.noReading');
   if (systolic === null || diastolic === null) {
     const [part, other] = systolic === null ? (['diastolic', 'systolic'] as const) : (['systolic', 'diastolic'] as const); // biome-ignore format: one thought
     const isIt = systolic ?? diastolic ?? false;

@@ -437,6 +437,7 @@ function Exercise({ draft, put, change, keepQuietly, forget }: ExerciseProps) {
             next={
               <RoomNext
                 draft={draft}
+                change={change}
                 isStopped={stopped !== null}
                 refused={refused}
                 onCount={count}

@@ -37,7 +37,11 @@ export function exerciseOf(draft: PracticeDraft, inForce: InForce): ExerciseCont
       wasShown: draft.wasShown,
       thresholdDb: draft.thresholdDb,
     },
-    entered: { ...(last?.entered ?? NO_PRESSURE), ...ratesOf(draft, inForce) },
+    entered: {
+      ...(last?.entered ?? NO_PRESSURE),
+      ...ratesOf(draft, inForce),
+      ...(draft.temperatureC === undefined ? {} : { temperatureC: draft.temperatureC }),
+    },
     aids: draft.aids,
     judgedBy: { presetVersion: inForce.presetVersion },
   };

@@ -33,6 +33,8 @@ export type PracticeDraft = {
   };
   /** The count at the apex, as the bedside's screens keep one of the pulse. */
   readonly apex?: SignDraft;
+  /** What was written of the thermometer, degC; absent: nothing. */
+  readonly temperatureC?: number;
   /** Moments that were marked in the run at hand, when its cuff was flat last and when it was highest, seconds of the visit. */
   readonly marks: readonly number[];
   readonly wentUpSeconds?: number | null;

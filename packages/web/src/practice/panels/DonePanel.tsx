@@ -151,6 +151,12 @@ function Entered({ content: { entered }, readings }: EnteredProps) {
       )}
       <dt>{say('practice.breaths')}</dt>
       <dd>{rate(entered.breathsPerMinute)}</dd>
+      {(entered.temperatureC ?? null) === null ? null : (
+        <>
+          <dt>{say('counts.title-temperature')}</dt>
+          <dd>{say('counts.celsius', { celsius: words.say.number(entered.temperatureC ?? 0, 1) })}</dd>
+        </>
+      )}
     </dl>
   );
 }

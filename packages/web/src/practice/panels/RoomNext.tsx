@@ -3,10 +3,13 @@ import { useApp, useKept } from '../../app/context.js';
 import { exerciseOf } from '../exerciseOf.js';
 import type { PracticeDraft } from '../keptPractice.js';
 import { hasNewFall, readingsOf } from '../readingsOf.js';
+import type { Change } from '../usePractice.js';
 import { isAtApex } from '../visit.js';
+import { Thermometer } from './Thermometer.js';
 
 type NextProps = {
   readonly draft: PracticeDraft;
+  readonly change: Change;
   readonly isStopped: boolean;
   /** Why nothing was written by feel. */
   readonly refused: 'practice.noFinger' | 'practice.noFingerUp' | 'practice.notFelt' | null;
@@ -21,7 +24,7 @@ type NextProps = {
 
 /** What can be taken and written down, and what was so far. */
 export function RoomNext(props: NextProps) {
-  const { draft, isStopped, refused, onCount, onWrite, onEstimate, onStop, onDone } = props;
+  const { draft, change, isStopped, refused, onCount, onWrite, onEstimate, onStop, onDone } = props;
   const { words } = useApp();
   const say = words.sentence;
   const { entered } = exerciseOf(draft, useKept(({ known }) => known.inForce.value) ?? NOTHING_CHOSEN);
@@ -31,6 +34,9 @@ export function RoomNext(props: NextProps) {
     pulsePerMinute === null ? null : `${say('practice.pulse')} ${words.say.rate(pulsePerMinute)}`,
     apexPerMinute === null ? null : `${say('practice.apex')} ${words.say.rate(apexPerMinute)}`,
     breathsPerMinute === null ? null : `${say('practice.breaths')} ${words.say.rate(breathsPerMinute)}`,
+    (entered.temperatureC ?? null) === null
+      ? null
+      : say('counts.temperatureWritten', { celsius: words.say.number(entered.temperatureC ?? 0, 1) }),
     ...readings.map(({ text }) => text),
   ].filter((one) => one !== null);
   const isNew = hasNewFall(draft);
@@ -53,6 +59,7 @@ export function RoomNext(props: NextProps) {
       <button type="button" className="button" onClick={() => onCount('breaths')}>
         {say('practice.countBreaths')}
       </button>
+      <Thermometer draft={draft} change={change} />
       <button type="button" className="button" onClick={onEstimate}>
         {say('practice.writeLost')}
       </button>

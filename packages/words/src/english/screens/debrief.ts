@@ -147,7 +147,8 @@ export const debrief = {
     `By feel ${say.number(Math.abs(f.mmHg))} mmHg ${f.mmHg > 0 ? 'more' : 'less'} was to be had than by ear: a finger feels the pulse a little after the first sound.`,
   luckSays: (f: { part: string; mmHg: number }, say: Say) =>
     `The ${f.part} that you wrote lies near what is true on average, but by luck: at that moment ${say.number(f.mmHg)} was to be had.`,
-  noReading: 'No pressure was written, so there is nothing to judge.',
+  noReading: 'No pressure was written.',
+  nothingAtAll: 'Nothing was written, so there is nothing to judge.',
   flagSeen: (f: Parts) => `You said that something here cannot wait. So it is: ${f.part}.`,
   flagMissed: (f: Parts) =>
     `Something here could not wait, and it was not said: ${f.part}. Act on such a sign before anything else, by your own local procedure.`,
@@ -280,6 +281,10 @@ export const debrief = {
   'do-nearest-mark': 'Write the nearest mark of the gauge, whatever digit it ends in.',
   'do-amplify-or-feel':
     'Use an amplified stethoscope or your hearing aid, which is no fault, or take the systolic by feel.',
+  'do-amplify-too':
+    'With the hearing aid in, use an amplified stethoscope too, which is no fault, or take the systolic by feel.',
+  'do-aid-too': 'Wear your hearing aid too if you have one, which is no fault, or take the systolic by feel.',
+  'do-feel-instead': 'Take the systolic by feel, and say that you did.',
   'do-quiet-place': 'Find a quieter place, or take the systolic by feel and say so.',
 
   conduct: 'What else was not as it should be',
@@ -308,6 +313,8 @@ export const debrief = {
     `Breaths: you counted ${at(f, 'n', say)} in ${seconds(f, 'windowSeconds', say)}, and there were ${at(f, 'there', say)}`,
   'conduct-breaths-window-short': (f: Figures, say: Say) =>
     `Breaths counted for ${seconds(f, 'windowSeconds', say)}, where ${seconds(f, 'neededSeconds', say)} are due`,
+  'conduct-pulse-rhythm-not-said': 'The pulse was irregular, and that was not noted',
+  'conduct-breaths-rhythm-not-said': 'The breathing was irregular, and that was not noted',
   'conduct-not-marked':
     'When each sound was heard was not marked, so what was ear, eye or memory cannot be told apart',
   'conduct-first-not-marked':
@@ -330,6 +337,7 @@ export const debrief = {
   'do-count-each-pair': 'Count each pair of sounds as one beat, until the window ends.',
   'do-count-full-minute': 'At the apex count a full minute.',
   'do-count-whole-breaths': 'Count each rise of the chest once, until the window ends.',
+  'do-say-irregular': 'Note beside the rate that it was irregular.',
   'do-count-longer-breaths': 'Count the breaths for a full minute.',
 
   figure: 'The letting down, as it was',

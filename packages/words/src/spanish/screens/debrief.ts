@@ -138,7 +138,8 @@ export const debrief: Reworded<typeof english> = {
     `Por palpación se podían obtener ${say.number(Math.abs(f.mmHg))} mmHg ${f.mmHg > 0 ? 'más' : 'menos'} que de oído: el dedo nota el pulso un poco después del primer ruido.`,
   luckSays: (f, say) =>
     `La ${f.part} que escribió queda cerca de la verdadera de media, pero por suerte: en ese momento se podía obtener ${say.number(f.mmHg)}.`,
-  noReading: 'No se escribió ninguna presión, así que no hay nada que juzgar.',
+  noReading: 'No se escribió ninguna presión.',
+  nothingAtAll: 'No se escribió nada, así que no hay nada que juzgar.',
   flagSeen: (f) => `Usted dijo que aquí algo no puede esperar. Así es: ${f.part}.`,
   flagMissed: (f) =>
     `Aquí algo no podía esperar, y no se dijo: ${f.part}. Actúe ante un signo así antes que nada, según el procedimiento de su lugar.`,
@@ -267,6 +268,11 @@ export const debrief: Reworded<typeof english> = {
   'do-nearest-mark': 'Escriba la marca más cercana del manómetro, acabe en el dígito que acabe.',
   'do-amplify-or-feel':
     'Use un estetoscopio amplificado o su audífono, que no es una falta, o tome la sistólica por palpación.',
+  'do-amplify-too':
+    'Con el audífono puesto, use también un estetoscopio amplificado, que no es una falta, o tome la sistólica por palpación.',
+  'do-aid-too':
+    'Lleve también su audífono si tiene uno, que no es una falta, o tome la sistólica por palpación.',
+  'do-feel-instead': 'Tome la sistólica por palpación, y diga que lo hizo así.',
   'do-quiet-place': 'Busque un lugar más tranquilo, o tome la sistólica por palpación y dígalo.',
 
   conduct: 'Qué más no fue como debía',
@@ -295,6 +301,8 @@ export const debrief: Reworded<typeof english> = {
     `Respiraciones: contó ${at(f, 'n', say)} en ${seconds(f, 'windowSeconds', say)}, y había ${at(f, 'there', say)}`,
   'conduct-breaths-window-short': (f, say) =>
     `Las respiraciones se contaron ${seconds(f, 'windowSeconds', say)}, cuando tocan ${seconds(f, 'neededSeconds', say)}`,
+  'conduct-pulse-rhythm-not-said': 'El pulso era irregular, y no se anotó',
+  'conduct-breaths-rhythm-not-said': 'La respiración era irregular, y no se anotó',
   'conduct-not-marked':
     'No se marcó cuándo se oyó cada ruido, así que no se puede separar oído, ojo y memoria',
   'conduct-first-not-marked':
@@ -317,6 +325,7 @@ export const debrief: Reworded<typeof english> = {
   'do-count-each-pair': 'Cuente cada par de ruidos como un latido, hasta que acabe el tiempo.',
   'do-count-full-minute': 'En el ápex cuente un minuto entero.',
   'do-count-whole-breaths': 'Cuente cada subida del pecho una vez, hasta que acabe el tiempo.',
+  'do-say-irregular': 'Anote junto a la frecuencia que era irregular.',
   'do-count-longer-breaths': 'Cuente las respiraciones durante un minuto entero.',
 
   figure: 'El desinflado, tal como fue',

@@ -1,0 +1,68 @@
+import type { CountDebrief, RateRow } from '@evenfall/practice';
+import { wordsFor } from '@evenfall/words';
+import { describe, expect, test } from 'vitest';
+import { rateTexts, rateVerdict, rhythmText, strengthText } from './countText.js';
+
+const words = wordsFor('en');
+const COUNT = {
+  n: 8,
+  there: 5,
+  windowSeconds: 30,
+  rhythm: { ofPerson: 'irregular', inWindow: 'irregular' },
+  noticed: null,
+} as unknown as CountDebrief;
+const ROW: RateRow = {
+  of: 'breaths',
+  written: 16,
+  had: 10,
+  truth: 10,
+  error: 6,
+  withinPerMinute: 2,
+  isAccepted: false,
+  isTrue: false,
+  isGrave: true,
+  count: COUNT,
+};
+
+test('sixteen breaths written where ten were: said, with what the window allows', () => {
+  expect(rateVerdict(ROW, words)).toBe(
+    'Not accepted yet: you wrote 16 a minute; a perfect count of the same 30 s gives 10.',
+  );
+  expect(rateTexts(ROW, words)).toEqual([
+    'In your 30 s you counted 8; there were 5.',
+    'In a window of 30 s one more or less is 2 a minute; a difference up to 2 a minute is accepted.',
+    'Over the minute about it there were 10.',
+    expect.stringContaining('more than 4 a minute'),
+  ]);
+});
+
+test('a right count of the wrong window, and a wrong one that comes out right, are told apart', () => {
+  const texts = (more: Partial<RateRow>) => rateTexts({ ...ROW, isGrave: false, ...more }, words).join(' ');
+  expect(texts({ isAccepted: true, isTrue: false })).toContain('could not have had from this window');
+  expect(texts({ isAccepted: false, isTrue: true })).toContain('by luck');
+  expect(texts({ isAccepted: true, isTrue: true })).not.toMatch(/luck|could not/);
+});
+
+describe('what was noted beside what it was', () => {
+  const noted = (rhythmFelt: 'regular' | 'irregular' | null, more: Partial<CountDebrief> = {}) =>
+    rhythmText({ ...COUNT, noticed: { rhythmFelt, strength: null, site: null }, ...more }, words);
+  test('rhythm', () => {
+    expect(noted('irregular')).toContain('So it was');
+    expect(noted('regular')).toContain('It was irregular');
+    expect(noted(null)).toContain('you did not note it');
+    const even = { rhythm: { ofPerson: 'irregular', inWindow: 'regular' } as const };
+    expect(noted('regular', even)).toContain('a longer window shows it');
+    expect(noted('irregular', even)).toContain('So it was');
+  });
+
+  test('strength, where the person has one to tell', () => {
+    const one = (strength: 'weak' | 'strong' | null) =>
+      strengthText({ ...COUNT, noticed: { rhythmFelt: null, strength, site: null } }, ['pulse-weak'], words);
+    expect([one('weak'), one('strong'), one(null)]).toEqual([
+      'You noted its strength as weak. So it was.',
+      'You noted its strength as strong. It was weak.',
+      'It was weak, and you did not note its strength.',
+    ]);
+    expect(strengthText(COUNT, ['pulse-rate'], words)).toBeNull();
+  });
+});

@@ -23,7 +23,6 @@ export { type Manner, mannerOf } from './exercise/manner.js';
 export type { ActionList } from './exercise/parseActions.js';
 export { ACTION_LIMITS, parseActions } from './exercise/parseActions.js';
 export { EXERCISE_LIMITS, parseExercise } from './exercise/parseExercise.js';
-export { type Reported, reportedOf } from './exercise/reportedOf.js';
 export type { Replay } from './exercise/replay.js';
 export { replay, traceAt } from './exercise/replay.js';
 export { type Reported, reportedOf } from './exercise/reportedOf.js';

@@ -10,6 +10,8 @@ export function DeflationStrip({ content }: { readonly content: RunContent }) {
   const { words } = useApp();
   const { run } = content.evidence;
   const strip = runStrip(run, { width: WIDTH, height: HEIGHT });
+  // Nothing was heard: two numbers of a display are no let-down, and stand above already.
+  if (strip.isDisplay) return <p className="small soft">{words.sentence('pressure.offDisplay')}</p>;
   const label = words.sentence(strip.isTimed ? 'pressure.stripTimed' : 'pressure.stripUntimed', {
     text: strip.marks.map(({ what, mmHg }) => `${words.title('moment', what)} ${mmHg}`).join(', '),
   });

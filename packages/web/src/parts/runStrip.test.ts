@@ -39,3 +39,9 @@ test('one number alone stands in the middle', () => {
   };
   expect(runStrip(one, SIZE).marks).toEqual([{ what: 'pulse back', mmHg: 122, x: 50, y: 0 }]);
 });
+
+test('numbers off a display are no let-down: no line is drawn between them', () => {
+  const shown = runStrip({ ...run([null, null, null]), method: 'device', peak: null }, SIZE);
+  expect([shown.isDisplay, shown.line]).toEqual([true, '']);
+  expect(runStrip(run([null, null, null]), SIZE).line).not.toBe('');
+});

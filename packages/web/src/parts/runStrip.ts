@@ -13,6 +13,8 @@ export type RunStrip = {
   readonly marks: readonly RunMark[];
   /** The falling line, as an SVG path. */
   readonly line: string;
+  /** Whether the numbers came off a display: nothing was heard, and no fall between them is drawn. */
+  readonly isDisplay: boolean;
   /** Whether every instant has its time; else they stand at even distances, and the picture says so. */
   readonly isTimed: boolean;
 };
@@ -21,7 +23,7 @@ type Size = { readonly width: number; readonly height: number };
 
 /** Where the instants of a run are drawn: higher is more pressure, further right is later. Only what was recorded. */
 export function runStrip(
-  { peak, moments }: RunContent['evidence']['run'],
+  { method, peak, moments }: RunContent['evidence']['run'],
   { width, height }: Size,
 ): RunStrip {
   const points: { what: RunMark['what']; mmHg: number; atSeconds: number | null }[] = [
@@ -46,5 +48,7 @@ export function runStrip(
       y: Math.round(((highest - mmHg) / (highest - lowest)) * height * 0.8 * 10) / 10,
     };
   });
-  return { marks, line: marks.map(({ x, y }, at) => `${at === 0 ? 'M' : 'L'}${x} ${y}`).join(' '), isTimed };
+  const isDisplay = method === 'device';
+  const line = isDisplay ? '' : marks.map(({ x, y }, at) => `${at === 0 ? 'M' : 'L'}${x} ${y}`).join(' ');
+  return { marks, line, isDisplay, isTimed };
 }

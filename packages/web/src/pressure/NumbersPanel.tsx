@@ -3,6 +3,7 @@ import type { RunPlace } from '@evenfall/record';
 import { useEffect, useRef, useState } from 'react';
 import { useApp } from '../app/context.js';
 import { keptText } from '../app/keptText.js';
+import { useEquipment } from '../equipment/useEquipment.js';
 import { AsItWas } from '../round/AsItWas.js';
 import { useComeBack } from '../round/useComeBack.js';
 import type { Round } from '../round/useRound.js';
@@ -19,7 +20,7 @@ import {
   type RunField,
   reopenedReading,
 } from './pressureDraft.js';
-import { typedAs, withPressureAt } from './pressureSteps.js';
+import { displayAmong, typedAs, withPressureAt } from './pressureSteps.js';
 import { pulseFor, toCome } from './pulseOfRuns.js';
 import { RunInput } from './RunInput.js';
 import { aroundOf, type ReadRun, readRun } from './readRun.js';
@@ -44,6 +45,8 @@ export function NumbersPanel({ round, place, measuring }: NumbersProps) {
   const [areMinutesAsked, setMinutesAsked] = useState(false);
   const { method, typed, fields, reopened } = measuring;
   const was = reopenedReading(round.draft.pressure);
+  const { equipment } = useEquipment();
+  const display = displayAmong(equipment?.gauges ?? [], round.draft.pressure.gauge ?? null);
   const comeBack = useComeBack(round, reopened);
   useEffect(() => input.current?.focus({ preventScroll: true }), []);
   const change = (more: Partial<Typing>) => {
@@ -76,6 +79,7 @@ export function NumbersPanel({ round, place, measuring }: NumbersProps) {
       run: read.run,
       place,
       measuredAt: measuring.measuredAt,
+      ...(method === 'device' ? { gauge: display } : {}),
       inflatedAt: measuring.inflatedAt,
       keptAt: { session, atMs: clock.monotonicMs() },
       uprightMinutes: upright,
@@ -101,7 +105,12 @@ export function NumbersPanel({ round, place, measuring }: NumbersProps) {
         done();
       }}
     >
-      <PlaceLine round={round} place={place} gauge={was?.gauge} isFixed={was !== null} />
+      <PlaceLine
+        round={round}
+        place={place}
+        gauge={was === null && method === 'device' ? display : was?.gauge}
+        isFixed={was !== null}
+      />
       <p className="measure-says">{words.sentence(TITLES[method])}</p>
       {target === null ? null : (
         <p className="measure-says">

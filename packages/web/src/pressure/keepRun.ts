@@ -19,6 +19,8 @@ type Kept = {
   readonly lyingMinutes: number | null;
   /** Who marked its moments, where a second person did. */
   readonly markedBy?: RunMarkedBy | null;
+  /** The device whose display was read, if the place has named it; the gauge of the round for what was heard or felt. */
+  readonly gauge?: string | null;
   readonly typedAs: DraftRun['typedAs'];
   /** As it was typed; a blank is none. */
   readonly note: string | undefined;

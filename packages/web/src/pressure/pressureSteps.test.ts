@@ -10,9 +10,11 @@ import { isToBegin } from './PostureHere.js';
 import { type DraftRun, reopenedReading } from './pressureDraft.js';
 import {
   blankReading,
+  displayAmong,
   secondsToWait,
   suggestedPlace,
   withFelt,
+  withGauge,
   withLying,
   withLyingStopped,
   withNextReading,
@@ -243,4 +245,21 @@ test('a clock since standing up that was stopped can be put back, until they sit
   const at = (posture: 'stand' | 'lie') => withPlace(stopped, { ...PLACE, posture }, false).pressure;
   expect(at('stand').stoppedUpright).toEqual(stood);
   expect(at('lie').stoppedUpright).toBeNull();
+});
+
+test('a reading off a display has no gauge that is listened by, and the device that was chosen for it', () => {
+  const listening = withGauge(begun(), ID(70));
+  const off = (gauge: string | null) => {
+    const heard = reading(20, 100);
+    const shown: DraftRun = { ...heard, gauge, run: { ...heard.run, method: 'device' } };
+    return withReading(listening, shown).pressure.values[0]?.gauge;
+  };
+  expect(withReading(listening, reading(20, 100)).pressure.values[0]?.gauge).toBe(ID(70));
+  expect(off(null)).toBeNull();
+  expect(off(ID(71))).toBe(ID(71));
+  const gauges = [
+    { id: ID(70), named: { type: 'aneroid' as const } },
+    { id: ID(71), named: { type: 'automatic' as const } },
+  ];
+  expect([ID(70), ID(71), null].map((chosen) => displayAmong(gauges, chosen))).toEqual([null, ID(71), null]);
 });

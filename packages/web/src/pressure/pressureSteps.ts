@@ -8,7 +8,7 @@ import {
   type RoundFacts,
   type RoundRules,
 } from '@evenfall/clinical';
-import type { RunPlace, Stamp } from '@evenfall/record';
+import type { Gauge, RunPlace, Stamp } from '@evenfall/record';
 import type { NotDone, RoundDraft } from '../round/draft.js';
 import type { Reopened } from '../round/measuring.js';
 import { endedRest } from '../round/restDraft.js';
@@ -116,12 +116,26 @@ export function blankReading(
   return { at: 'typing', method, typed: '', fields, reinflated: false, measuredAt, inflatedAt };
 }
 
-/** A reading came in: it is shown, a reason for having none is gone, and the rest before it is over. */
+/** The gauge that was chosen, where it is a device that measures by itself and so has a display; else null. */
+export function displayAmong(
+  gauges: readonly { readonly id: string; readonly named: Pick<Gauge['named'], 'type'> }[],
+  chosen: string | null,
+): string | null {
+  return gauges.find(({ id, named }) => id === chosen && named.type === 'automatic')?.id ?? null;
+}
+
+/**
+ * A reading came in: it is shown, a reason for having none is gone, and the rest before it is over. What was read off a
+ * display was not read from the gauge that is listened by: it has the gauge that comes with it, or none.
+ */
 export function withReading(draft: RoundDraft, reading: DraftRun): RoundDraft {
   const rest = draft.rest === null ? null : endedRest(draft.rest, reading.keptAt);
   return withPressure({ ...draft, rest }, (pressure) => ({
     ...pressure,
-    values: [...pressure.values, { ...reading, gauge: pressure.gauge ?? null }],
+    values: [
+      ...pressure.values,
+      { ...reading, gauge: (reading.run.method === 'device' ? reading.gauge : pressure.gauge) ?? null },
+    ],
     notDone: null,
     measuring: { at: 'shown', entry: reading.entry },
   }));

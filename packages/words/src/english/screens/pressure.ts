@@ -140,6 +140,7 @@ export const pressure = {
   cuffIs: (f: Text) => `cuff: ${f.text}`,
   timesRecorded: 'Times as they were taken.',
   timesNotTaken: 'Numbers alone: when each was heard is not known.',
+  offDisplay: 'Read off a display: nothing was heard, so no let-down is drawn.',
   stripTimed: (f: Text) => `The deflation over time: ${f.text}`,
   stripUntimed: (f: Text) => `The deflation, without times: ${f.text}`,
   atSeconds: (f: { seconds: number }, say: Say) => `at ${say.short(f.seconds, 1)} s`,

@@ -135,6 +135,7 @@ export const pressure: Reworded<typeof english> = {
   cuffIs: (f) => `manguito: ${f.text}`,
   timesRecorded: 'Tiempos tal como se tomaron.',
   timesNotTaken: 'Solo los números: no se sabe cuándo se oyó cada uno.',
+  offDisplay: 'Leído en una pantalla: no se oyó nada, así que no se dibuja ningún descenso.',
   stripTimed: (f) => `El desinflado en el tiempo: ${f.text}`,
   stripUntimed: (f) => `El desinflado, sin tiempos: ${f.text}`,
   atSeconds: (f, say) => `a los ${say.short(f.seconds, 1)} s`,

@@ -1,5 +1,6 @@
 import type { RunPlace } from '@evenfall/record';
 import { useApp } from '../app/context.js';
+import { GaugeFlag } from '../equipment/GaugeFlag.js';
 import { useEquipment } from '../equipment/useEquipment.js';
 import type { Round } from '../round/useRound.js';
 import { placeText } from './placeText.js';
@@ -25,20 +26,23 @@ export function PlaceLine({
   const { equipment } = useEquipment();
   const named = equipment?.gauges.find(({ id }) => id === gauge)?.named.name;
   return (
-    <p className="place-line small">
-      <span>
-        {placeText(place, words)}
-        {named === undefined ? null : ` · ${named}`}
-      </span>
-      {isFixed ? null : (
-        <button
-          type="button"
-          className="button button-quiet"
-          onClick={() => round.change((draft) => withPressureAt(draft, { at: 'place' }))}
-        >
-          {words.sentence('pressure.changePlace')}
-        </button>
-      )}
-    </p>
+    <>
+      <p className="place-line small">
+        <span>
+          {placeText(place, words)}
+          {named === undefined ? null : ` · ${named}`}
+        </span>
+        {isFixed ? null : (
+          <button
+            type="button"
+            className="button button-quiet"
+            onClick={() => round.change((draft) => withPressureAt(draft, { at: 'place' }))}
+          >
+            {words.sentence('pressure.changePlace')}
+          </button>
+        )}
+      </p>
+      <GaugeFlag gauge={gauge ?? null} />
+    </>
   );
 }

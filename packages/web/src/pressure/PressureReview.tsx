@@ -4,6 +4,7 @@ import { postureTexts } from '@evenfall/words';
 import { useState } from 'react';
 import { Link } from 'wouter';
 import { useApp } from '../app/context.js';
+import { GaugeFlag } from '../equipment/GaugeFlag.js';
 import { DeflationStrip } from '../parts/DeflationStrip.js';
 import { Field } from '../parts/Field.js';
 import { Flags } from '../parts/Flags.js';
@@ -88,6 +89,7 @@ export function PressureReview({ round, person }: PressureReviewProps) {
               ].join(' · ')}
             </p>
             <AskUpright round={round} reading={reading} />
+            <GaugeFlag gauge={reading.gauge ?? null} />
             <Flags flags={[...value.flags, ...(notes.ofReading[reading.entry] ?? [])]} />
           </div>
         );

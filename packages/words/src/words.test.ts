@@ -319,3 +319,13 @@ test('a share beside its limit never reads as that limit', () => {
   });
   expect(said).toContain('(10.4 %, limit 10 %)');
 });
+
+// Bedside handbook 3.16: one list of what to ask for with a severe pressure, wherever it was measured.
+test.each(['en', 'es'])('the danger signs are the same list at every place (%s)', (language) => {
+  const { detail } = wordsFor(language);
+  const here = detail({ code: 'severe-reading', figures: {} });
+  const away = detail({ code: 'severe-away', figures: { systolic: 182, diastolic: 96 } });
+  const [, list = ''] = /(?:ask for|pregunte por) ([^.]*)\./.exec(here) ?? [];
+  expect(list.split(',').length).toBeGreaterThan(5);
+  expect(away).toContain(list);
+});

@@ -4,6 +4,9 @@ import type { Detail } from './detail.js';
 import { scoreTitles } from './scoreTitles.js';
 
 const CALL = 'call for help now by your local emergency procedure, and do not wait for this program';
+/** What is asked for wherever a pressure is severe: the same list at every place. */
+export const DANGER_SIGNS =
+  'pain in the chest or back, breathlessness, new weakness or numbness, a change of speech or sight, severe headache, confusion, a fit, and little urine';
 const LOOK = 'look at the person first';
 
 /**
@@ -27,7 +30,7 @@ export const actNowDetails = {
   'severe-after-birth': (f, say) =>
     `${pressure(f, say)} in the weeks after a birth is severe: call obstetrics urgently by your local protocol, and repeat by hand if that delays nothing.`,
   'severe-away': (f, say) =>
-    `${pressure(f, say)} was measured away from the clinic and is severe: ask the person today about chest or back pain, breathlessness, weakness, numbness, speech or sight, severe headache, confusion, fits and pregnancy, and measure by hand. With any of these, ${CALL}. Your local protocol wins.`,
+    `${pressure(f, say)} was measured away from the clinic and is severe: ask the person today for ${DANGER_SIGNS}, and measure by hand. With any of these, or in pregnancy and the six weeks after, ${CALL}. Your local protocol wins.`,
   'child-crisis': (f, say) =>
     `${pressure(f, say)} is far above what a child has: repeat by hand with the right cuff if that delays nothing, and ${CALL}.`,
   'child-high-with-feature': (f, say) =>

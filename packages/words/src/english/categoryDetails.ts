@@ -1,3 +1,4 @@
+import { DANGER_SIGNS } from './actNowDetails.js';
 import type { Detail } from './detail.js';
 
 /**
@@ -7,7 +8,7 @@ import type { Detail } from './detail.js';
  */
 export const categoryDetails = {
   'severe-reading': () =>
-    'A pressure this high can be an emergency: look at the person first, and ask for pain in the chest or back, breathlessness, new weakness or numbness, a change of speech or sight, severe headache, confusion, a fit, and little urine. With any of these, or in pregnancy and the six weeks after, call now by your local emergency procedure; without, repeat by hand after a rest and tell the clinician in charge. Confirm this list with your local protocol.',
+    `A pressure this high can be an emergency: look at the person first, and ask for ${DANGER_SIGNS}. With any of these, or in pregnancy and the six weeks after, call now by your local emergency procedure; without, repeat by hand after a rest and tell the clinician in charge. Confirm this list with your local protocol.`,
   'very-low': (f, say) =>
     `A systolic of ${say.beside(f.value('systolic'), f.value('limitMmHg'))} is very low (${say.limit(f.value('limitMmHg'))} or under), and a category of high pressures says nothing of that: look at the person first, repeat by hand at once, and call by your local protocol.`,
   'limits-from-memory': () =>

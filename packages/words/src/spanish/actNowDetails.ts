@@ -5,6 +5,9 @@ import type { Say } from '../say.js';
 import { scoreTitles } from './scoreTitles.js';
 
 const CALL = 'pida ayuda ya según el procedimiento de emergencia de su centro y no espere a este programa';
+/** As in `english/actNowDetails`. */
+export const DANGER_SIGNS =
+  'dolor en el pecho o la espalda, falta de aire, debilidad o entumecimiento de nueva aparición, cambio en el habla o la vista, dolor de cabeza intenso, confusión, una convulsión y poca orina';
 const LOOK = 'mire primero a la persona';
 
 /** As in `english/actNowDetails`. */
@@ -24,7 +27,7 @@ export const actNowDetails: Reworded<typeof english> = {
   'severe-after-birth': (f, say) =>
     `${pressure(f, say)} en las semanas tras un parto es una presión grave: avise a obstetricia con urgencia según su protocolo local y repita a mano si eso no retrasa nada.`,
   'severe-away': (f, say) =>
-    `${pressure(f, say)} se midió fuera del centro y es una presión grave: pregunte hoy a la persona por dolor de pecho o espalda, falta de aire, debilidad, adormecimiento, habla o vista, dolor de cabeza intenso, confusión, convulsiones y embarazo, y mida a mano. Con cualquiera de ellos, ${CALL}. Su protocolo local prevalece.`,
+    `${pressure(f, say)} se midió fuera del centro y es una presión grave: pregunte hoy a la persona por ${DANGER_SIGNS}, y mida a mano. Con cualquiera de ellos, o en el embarazo y las seis semanas siguientes, ${CALL}. Su protocolo local prevalece.`,
   'child-crisis': (f, say) =>
     `${pressure(f, say)} está muy por encima de lo propio de la infancia: repita a mano con el manguito adecuado si eso no retrasa nada y ${CALL}.`,
   'child-high-with-feature': (f, say) =>

@@ -1,10 +1,11 @@
 import type { categoryDetails as english } from '../english/categoryDetails.js';
 import type { Reworded } from '../reworded.js';
+import { DANGER_SIGNS } from './actNowDetails.js';
 
 /** As in `english/categoryDetails`. */
 export const categoryDetails: Reworded<typeof english> = {
   'severe-reading': () =>
-    'Una presión tan alta puede ser una emergencia: mire primero a la persona y pregunte por dolor en el pecho o la espalda, falta de aire, debilidad o entumecimiento de nueva aparición, cambio en el habla o la vista, dolor de cabeza intenso, confusión, una convulsión y poca orina. Con cualquiera de ellos, o en el embarazo y las seis semanas siguientes, pida ayuda ya según el procedimiento de emergencia de su centro; sin ellos, repita a mano tras un reposo y comuníquelo al profesional responsable. Confirme esta lista con su protocolo local.',
+    `Una presión tan alta puede ser una emergencia: mire primero a la persona y pregunte por ${DANGER_SIGNS}. Con cualquiera de ellos, o en el embarazo y las seis semanas siguientes, pida ayuda ya según el procedimiento de emergencia de su centro; sin ellos, repita a mano tras un reposo y comuníquelo al profesional responsable. Confirme esta lista con su protocolo local.`,
   'very-low': (f, say) =>
     `Una sistólica de ${say.beside(f.value('systolic'), f.value('limitMmHg'))} es muy baja (${say.limit(f.value('limitMmHg'))} o menos), y una categoría de presiones altas nada dice de eso: mire primero a la persona, repita a mano enseguida y avise según su protocolo local.`,
   'limits-from-memory': () =>

@@ -297,6 +297,8 @@ export {
 } from './round/actNowRules.js';
 export type { ArmDifference, ArmPair, ArmsCode } from './round/armDifference.js';
 export { armDifference, armPairs } from './round/armDifference.js';
+export type { ArmsBesideCode } from './round/armsBeside.js';
+export { armsBeside } from './round/armsBeside.js';
 export type { ArmsRules } from './round/armsRules.js';
 export { DEFAULT_ARMS_RULES } from './round/armsRules.js';
 export type { AskCode, Asked } from './round/ask.js';
@@ -375,6 +377,7 @@ export type { Fall } from './score/falls.js';
 export { SCORE_FIGURES } from './score/figures.js';
 export type { GlasgowTotal } from './score/glasgowTotal.js';
 export { glasgowTotal } from './score/glasgowTotal.js';
+export { isLowForScore } from './score/isLowForScore.js';
 export type { MeanPressure } from './score/meanPressure.js';
 export { meanPressure } from './score/meanPressure.js';
 export { paediatricShockIndex } from './score/paediatricShockIndex.js';

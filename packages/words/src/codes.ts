@@ -1,6 +1,7 @@
 import type {
   ActNowId,
   AmbulatoryResult,
+  ArmsBesideCode,
   ArmsCode,
   AskCode,
   AssumptionCode,
@@ -46,6 +47,7 @@ type Named<Code extends string> = string extends Code ? never : Code;
 /** Every code that counting and tapping can return: the catalogue does not compile without a sentence for each. */
 export type ClinicalCode =
   | ActNowId
+  | ArmsBesideCode
   | ArmsCode
   | AssumptionCode
   | AskCode

@@ -80,3 +80,9 @@ test('a reading that is held against none by the rule is none here: by feel, sta
     expect(codes([on('right'), on('left', { ...other, ...apart })])).toEqual([]);
   }
 });
+
+// Bedside handbook 3.12: the arms are compared by readings that were taken alike.
+test('one arm by ear and the other off a display say so first', () => {
+  expect(codes([on('right'), on('left', { method: 'device' })])).toEqual(['arms-unlike-methods']);
+  expect(codes([on('right', { method: 'device' }), on('left', { method: 'device' })])).toEqual([]);
+});

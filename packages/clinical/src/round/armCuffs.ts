@@ -11,11 +11,11 @@ export type CuffedReading = Pick<RoundReading, 'site' | 'side' | 'method' | 'pos
   readonly cuff: { readonly scheme: CuffSchemeId | null; readonly id: string } | null;
 };
 
-export type ArmCuffsCode = 'arms-unlike-cuffs' | 'arms-cuff-unfitting';
+export type ArmCuffsCode = 'arms-unlike-methods' | 'arms-unlike-cuffs' | 'arms-cuff-unfitting';
 
 /**
- * Why a comparison of the two arms may be one of their cuffs: the last pair was taken with two unlike ones, or one of
- * them does not fit its arm. It says nothing of a cuff or an arm that nobody noted, and takes nothing off a difference.
+ * Why a comparison of the two arms may be one of how they were taken: in the last pair one was heard and the other read
+ * off a display, the cuffs are unlike, or one of them does not fit its arm. It says nothing of a cuff or an arm that nobody noted, and takes nothing off a difference.
  *
  * Figures of `arms-cuff-unfitting`: for each arm that it is known of, what its cuff is expected to add to the systolic,
  * mmHg (`rightMmHg`, `leftMmHg`).
@@ -29,6 +29,7 @@ export function armCuffFlags(readings: readonly CuffedReading[]): Flag<ArmCuffsC
   const last = pairedReadings(comparedReadings(readings)).at(-1);
   if (last === undefined) return [];
   const flags: Flag<ArmCuffsCode>[] = [];
+  if (last.right.method !== last.left.method) flags.push({ code: 'arms-unlike-methods', figures: {} });
   const [one, other] = [last.right.cuff, last.left.cuff];
   if (one !== null && other !== null && (one.id !== other.id || one.scheme !== other.scheme)) {
     flags.push({ code: 'arms-unlike-cuffs', figures: {} });

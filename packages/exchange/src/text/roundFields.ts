@@ -1,4 +1,4 @@
-import { type Flag, lineOfScore, type Sign } from '@evenfall/clinical';
+import { armsBeside, type Flag, lineOfScore, type Sign } from '@evenfall/clinical';
 import {
   type Agent,
   type ChartRound,
@@ -123,7 +123,7 @@ export function roundFields(of: TextOf): Values<TextField> {
     place: oneOf(said, ({ place }) => placed(place, words)),
     others: others.length === 0 ? null : others.join(', '),
     arms: detailsOf(
-      made.flatMap(({ arms }) => (arms === null ? [] : [...arms.why, ...notes.arms])),
+      made.flatMap(({ arms }) => (arms === null ? [] : armsBeside(arms.why, notes.arms))),
       words,
     ),
     standing: detailsOf(

@@ -1,4 +1,11 @@
-import { type Flag, NO_ROUND_NOTES, type RoundNotes, recheckFlag } from '@evenfall/clinical';
+import {
+  armsBeside,
+  type Flag,
+  isLowForScore,
+  NO_ROUND_NOTES,
+  type RoundNotes,
+  recheckFlag,
+} from '@evenfall/clinical';
 import type { RoundValueKept } from '@evenfall/record';
 import type { Words } from '@evenfall/words';
 import { useApp } from '../app/context.js';
@@ -83,10 +90,11 @@ export function resultLines(
     ...(category === null
       ? []
       : [
-          line(words.sentence('result.category'), categoryText(category, pressure, words), [
-            ...category.why,
-            ...category.flags,
-          ]),
+          line(
+            words.sentence('result.category'),
+            `${categoryText(category, pressure, words)}${saysNothingOfLow(value, words)}`,
+            [...category.why, ...category.flags],
+          ),
         ]),
     ...(value.meanPressureMmHg === null
       ? []
@@ -127,7 +135,7 @@ export function resultLines(
         flags,
       ),
     ),
-    ...(arms === null ? [] : [line(words.sentence('result.arms'), '', [...arms.why, ...notes.arms])]),
+    ...(arms === null ? [] : [line(words.sentence('result.arms'), '', armsBeside(arms.why, notes.arms))]),
     ...(standing === null
       ? []
       : [
@@ -180,6 +188,17 @@ function averageLine(
 /** What is still needed says already that there was too little. */
 function saidOnce(why: readonly Flag[], needs: readonly Flag[]): readonly Flag[] {
   return needs.length === 0 ? why : why.filter(({ code }) => code !== 'too-few');
+}
+
+/**
+ * That a category is one of high pressures, where the score of the same round gives points for a low one; a flag that says
+ * so already says more.
+ */
+function saysNothingOfLow({ category, earlyWarning }: RoundValueKept, words: Words): string {
+  const systolic = category?.shown.systolic ?? null;
+  if (category === null || systolic === null || earlyWarning === null) return '';
+  if (!isLowForScore(Number(systolic)) || category.flags.some(({ code }) => code === 'very-low')) return '';
+  return ` ${words.sentence('result.highAlone')}`;
 }
 
 /** A category says what it stands on: an average, one reading, or one of its numbers alone. */

@@ -7,6 +7,8 @@ import type { Detail } from './detail.js';
  * Source of the advice: bedside handbook 3.2, 3.3, 3.10, 3.12 and 3.14, worded anew.
  */
 export const noteDetails = {
+  'arms-unlike-methods': () =>
+    'One arm was taken by ear and the other read off a display, so the two cannot be held against each other: take both in the same way before you go by either.',
   'arms-unlike-cuffs': () =>
     'The two arms were taken with unlike cuffs, so a difference between them may be one of the cuffs: repeat both arms with one cuff if it fits both, before you go by either.',
   'arms-cuff-unfitting': (f, say) =>

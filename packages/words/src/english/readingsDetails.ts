@@ -42,6 +42,10 @@ export const readingsDetails = {
     f.value('systolicMmHg') === 0
       ? 'Both arms read the same: either will do.'
       : `The ${arm(f)} arm reads ${difference(f, say)} higher, not beyond ${say.limit(f.value('limitMmHg'))}: either arm will do; chart the difference.`,
+  'arms-not-compared': (f, say) =>
+    f.value('systolicMmHg') === 0
+      ? 'The last reading of each arm was the same; which arm reads higher is not known so: chart both.'
+      : `By the last reading of each, the ${arm(f)} arm read ${difference(f, say)} higher; which arm reads higher is not known so: chart both.`,
   'arms-look-further': (f, say) =>
     `The arms differ by ${say.beside(Math.abs(f.value('systolicMmHg')), f.value('lookFurtherMmHg'))}, more than ${say.limit(f.value('lookFurtherMmHg'))}: measure them together if you can (in turn the difference comes out too large), and tell the clinician in charge, who looks for the reason.`,
   'recheck-at-once': () =>

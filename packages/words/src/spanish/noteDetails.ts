@@ -5,6 +5,8 @@ import type { Say } from '../say.js';
 
 /** As in `english/noteDetails`. */
 export const noteDetails: Reworded<typeof english> = {
+  'arms-unlike-methods': () =>
+    'Un brazo se tomó de oído y el otro se leyó en una pantalla, así que no se pueden comparar: tome ambos del mismo modo antes de guiarse por uno.',
   'arms-unlike-cuffs': () =>
     'Los dos brazos se tomaron con manguitos distintos, así que una diferencia entre ellos puede ser de los manguitos: repita ambos brazos con un mismo manguito, si sirve para los dos, antes de guiarse por uno.',
   'arms-cuff-unfitting': (f, say) =>

@@ -40,6 +40,10 @@ export const readingsDetails: Reworded<typeof english> = {
     f.value('systolicMmHg') === 0
       ? 'Ambos brazos dan lo mismo: sirve cualquiera.'
       : `El brazo ${arm(f)} da ${difference(f, say)} más, sin pasar de ${say.limit(f.value('limitMmHg'))}: sirve cualquiera de los dos; registre la diferencia.`,
+  'arms-not-compared': (f, say) =>
+    f.value('systolicMmHg') === 0
+      ? 'La última lectura de cada brazo fue igual; así no se sabe qué brazo da más: registre ambas.'
+      : `Por la última lectura de cada uno, el brazo ${arm(f)} dio ${difference(f, say)} más; así no se sabe qué brazo da más: registre ambas.`,
   'arms-look-further': (f, say) =>
     `Los brazos difieren en ${say.beside(Math.abs(f.value('systolicMmHg')), f.value('lookFurtherMmHg'))}, más de ${say.limit(f.value('lookFurtherMmHg'))}: mídalos a la vez si puede (por turnos la diferencia sale demasiado grande) y comuníquelo al profesional responsable, que busca la causa.`,
   'recheck-at-once': () =>

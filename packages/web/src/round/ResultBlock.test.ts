@@ -1,0 +1,31 @@
+import { wordsFor } from '@evenfall/words';
+import { expect, test } from 'vitest';
+import { resultLines } from './ResultBlock.js';
+
+const words = wordsFor('en-GB');
+
+function categoryLine(systolic: string, more: object = {}): string {
+  const category = {
+    ...{ category: 'normal', atLeast: 'normal', guideline: 'acc-aha-2017', highestOf: 1 },
+    ...{ shown: { systolic, diastolic: '58' }, flags: [], why: [] },
+  };
+  const earlyWarning = { total: null, atLeast: 3, missing: [], response: null, flags: [] };
+  const none = {
+    pressure: null,
+    meanPressureMmHg: null,
+    pulsePressureMmHg: null,
+    arms: null,
+    standing: null,
+  };
+  const value = { ...none, scores: [], rechecks: [], category, earlyWarning, ...more };
+  const line = resultLines(value as never, words).find(({ name }) => name === 'Category');
+  return line?.text ?? '';
+}
+
+// Royal College of Physicians 2017: a systolic of 92 scores 2, one of 118 none.
+test('beside a low pressure a category says that it speaks of high ones alone', () => {
+  expect(categoryLine('92')).toMatch(/“Normal”.* A category speaks of high pressure alone/);
+  expect(categoryLine('118')).not.toContain('high pressure alone');
+  // Of a child, or in pregnancy, there is no such score.
+  expect(categoryLine('92', { earlyWarning: null })).not.toContain('high pressure alone');
+});

@@ -3,6 +3,7 @@ import {
   type ChartRound,
   notesStanding,
   type OpenActNow,
+  openReasons,
   type RulesOf,
   resultsStanding,
   type StoredEntry,
@@ -35,7 +36,8 @@ export function printedResults(round: ChartRound, rulesOf: RulesOf, words: Words
     resultLines(value, words, notes)
       .filter(({ name }) => wanted.includes(name))
       .map(({ name, text, flags }) => {
-        const said = words.together(flags).map((one) => one.text);
+        // A category and a score stand in their own words: what they call for is said by the alert that they raise.
+        const said = text === '' ? words.together(flags).map((one) => one.text) : [];
         return `${name}: ${[text.replace(college, ''), ...said].filter((one) => one !== '').join(' ')}`;
       }),
   );
@@ -66,6 +68,10 @@ export function printedNotes(round: ChartRound, rulesOf: RulesOf, words: Words):
 }
 
 function textsOf(entry: StoredEntry, round: ChartRound, notes: RoundNotes, words: Words): readonly string[] {
-  const flags: readonly Flag[] = flagsStanding(entry, round, notes);
+  // The other signs carry their number and their alert: paper has room for what a pressure stands on, and what was open.
+  const flags: readonly Flag[] =
+    entry.kind === 'run'
+      ? flagsStanding(entry, round, notes)
+      : [...openReasons(entry, round), ...(notes.ofReading[entry.id] ?? [])];
   return words.together(flags).map(({ text }) => text);
 }

@@ -19,7 +19,7 @@ export const result = {
     `${highest(f, say)}, and no average yet: it falls in “${f.category}” by ${f.guideline}.`,
   atLeastIn: (f: { pressure: string; category: string; guideline: string }) =>
     `The ${f.pressure} alone falls in “${f.category}” by ${f.guideline}; without the other number there is no category.`,
-  highAlone: 'A category speaks of high pressure alone: whether this one is too low it does not say.',
+  highAlone: 'A category speaks of high pressure alone, not of a low one.',
   notPlaced: 'It cannot be put in a category.',
   noProtocol: 'No protocol was chosen here, so no category is shown.',
   earlyWarning: 'Early-warning score',

@@ -17,7 +17,7 @@ export const result: Reworded<typeof english> = {
     `${highest(f, say)}, y todavía sin media: cae en «${f.category}» según ${f.guideline}.`,
   atLeastIn: (f) =>
     `La ${f.pressure} por sí sola cae en «${f.category}» según ${f.guideline}; sin el otro número no hay categoría.`,
-  highAlone: 'Una categoría habla solo de la presión alta: no dice si esta es demasiado baja.',
+  highAlone: 'Una categoría habla solo de la presión alta, no de una baja.',
   notPlaced: 'No se puede poner en una categoría.',
   noProtocol: 'Aquí no se eligió ningún protocolo, así que no se muestra ninguna categoría.',
   earlyWarning: 'Puntuación de alerta temprana',

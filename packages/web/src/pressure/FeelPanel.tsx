@@ -1,4 +1,4 @@
-import { DEFLATION_FIGURES } from '@evenfall/clinical';
+import { DEFLATION_FIGURES, type Method } from '@evenfall/clinical';
 import type { RunPlace } from '@evenfall/record';
 import { useEffect, useRef, useState } from 'react';
 import { useApp } from '../app/context.js';
@@ -10,6 +10,8 @@ import { PlaceLine } from './PlaceLine.js';
 import { PostureHere } from './PostureHere.js';
 import { PressureKeypad } from './PressureKeypad.js';
 import { blankReading, withFelt, withPressureAt } from './pressureSteps.js';
+import { rhythmFelt } from './runCircumstances.js';
+import { isWhole } from './typedPressure.js';
 
 type FeelProps = {
   readonly round: Round;
@@ -28,6 +30,7 @@ export function FeelPanel({ round, place, typed, onFeelOnly }: FeelProps) {
   const input = useRef<HTMLInputElement>(null);
   const [wrong, setWrong] = useState<string | null>(null);
   useEffect(() => input.current?.focus({ preventScroll: true }), []);
+  const isIrregular = rhythmFelt(round.draft) === 'irregular' || round.facts.round.hasIrregularRhythm;
   const type = (text: string) => {
     setWrong(null);
     round.change((draft) => withPressureAt(draft, { at: 'feel', typed: text }));
@@ -41,11 +44,11 @@ export function FeelPanel({ round, place, typed, onFeelOnly }: FeelProps) {
     const at = { session, atMs: clock.monotonicMs() };
     round.keep((draft, { sequence }) => withFelt(draft, { sequence, place, lostMmHg, at }));
   };
-  const byFeel = () =>
+  const by = (method: Method) =>
     round.change((draft) => {
       const measuredAt = clock.stamp();
       const fields = postureField(draft.pressure, { session, atMs: clock.monotonicMs() }, measuredAt);
-      return withPressureAt(draft, blankReading('palpation', { measuredAt, inflatedAt: null, fields }));
+      return withPressureAt(draft, blankReading(method, { measuredAt, inflatedAt: null, fields }));
     });
   return (
     <form
@@ -78,6 +81,7 @@ export function FeelPanel({ round, place, typed, onFeelOnly }: FeelProps) {
       </p>
       <PressureKeypad
         hasStroke={false}
+        isIn={isWhole(typed)}
         done={words.sentence('pressure.letGo')}
         onKey={(key) => type(typedText(typed + key))}
         onRubOut={() => type(typed.slice(0, -1))}
@@ -90,10 +94,18 @@ export function FeelPanel({ round, place, typed, onFeelOnly }: FeelProps) {
         >
           {words.sentence('pressure.withoutFeeling')}
         </button>
-        <button type="button" className="button button-quiet" onClick={onFeelOnly ?? byFeel}>
+        <button type="button" className="button button-quiet" onClick={onFeelOnly ?? (() => by('palpation'))}>
           {words.sentence('pressure.feelOnly')}
         </button>
+        {onFeelOnly === undefined ? (
+          <button type="button" className="button button-quiet" onClick={() => by('device')}>
+            {words.sentence('pressure.fromDisplay')}
+          </button>
+        ) : null}
       </div>
+      {isIrregular && onFeelOnly === undefined ? (
+        <p className="small measure-says">{words.sentence('pressure.displayIrregular')}</p>
+      ) : null}
     </form>
   );
 }

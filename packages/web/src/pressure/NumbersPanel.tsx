@@ -25,7 +25,7 @@ import { pulseFor, toCome } from './pulseOfRuns.js';
 import { RunInput } from './RunInput.js';
 import { aroundOf, type ReadRun, readRun } from './readRun.js';
 import { pressureKey } from './setKey.js';
-import { typedPressure } from './typedPressure.js';
+import { isWhole, typedPressure } from './typedPressure.js';
 import { uprightOf } from './upright.js';
 
 type Typing = Extract<PressureAt, { at: 'typing' }>;
@@ -138,6 +138,7 @@ export function NumbersPanel({ round, place, measuring }: NumbersProps) {
       <PressureKeypad
         hasStroke={method !== 'palpation'}
         done={words.sentence('pressure.keep')}
+        isIn={/\/\d{2}|\/0/.test(typed) || (method === 'palpation' && isWhole(typed))}
         hasPulse={method !== 'palpation'}
         onKey={(key) => change({ typed: pressureKey(typed, key) })}
         onRubOut={() => change({ typed: typed.slice(0, -1) })}

@@ -35,6 +35,7 @@ import { NotDoneHere } from '../round/NotDoneHere.js';
 import { nextHref } from '../round/nextHref.js';
 import { standingOf } from '../round/standing.js';
 import type { Round } from '../round/useRound.js';
+import { isArmCarried } from './armCarried.js';
 import { suggestedPlace, withGauge, withPlace, withPressureNotDone } from './pressureSteps.js';
 
 /** Arm, posture, site and cuff, held against the facts of the day. */
@@ -187,9 +188,21 @@ export function PlacePanel({ round, person }: { readonly round: Round; readonly 
         />
         <Flags flags={chosen.why} />
         {isCare ? <GaugeChoice gauges={gauges} chosen={gauge} onChoose={remember} /> : null}
-        <CuffFields rules={cuffRules} form={form} site={site} armWrong={armWrong} question={question} />
+        <CuffFields
+          isCarried={isArmCarried(draft.pressure, side, question?.ok ? question.value.armCm : null)}
+          rules={cuffRules}
+          form={form}
+          site={site}
+          armWrong={armWrong}
+          question={question}
+        />
         {check.allowed === 'never' ? null : (
           <div className="next-steps one-step">
+            {site === 'upper-arm' && form.text('cuff') === '' ? (
+              <button type="button" className="button button-quiet no-cuff" onClick={toCuff}>
+                {words.sentence('pressure.noCuffNamed')}
+              </button>
+            ) : null}
             <button type="submit" className="button button-first button-large">
               {words.sentence('pressure.placed')}
             </button>
@@ -201,15 +214,24 @@ export function PlacePanel({ round, person }: { readonly round: Round; readonly 
   );
 }
 
+/** The question which cuff was used comes into sight, and takes the keys. */
+function toCuff(): void {
+  const field = document.querySelector<HTMLElement>('[data-asks="cuff"]');
+  field?.scrollIntoView({ block: 'center' });
+  field?.focus({ preventScroll: true });
+}
+
 type CuffFieldsProps = {
   readonly rules: CuffRules;
+  /** Whether the circumference is that of the other arm. */
+  readonly isCarried: boolean;
   readonly form: ReturnType<typeof useForm>;
   readonly site: CuffSite;
   readonly armWrong: string | null;
   readonly question: ReturnType<typeof parseCuffQuestion> | null;
 };
 
-function CuffFields({ rules, form, site, armWrong, question }: CuffFieldsProps) {
+function CuffFields({ rules, isCarried, form, site, armWrong, question }: CuffFieldsProps) {
   const { words } = useApp();
   const { manner } = words.say;
   const armField = fieldIn('armCm', 'armCm', manner);
@@ -226,7 +248,11 @@ function CuffFields({ rules, form, site, armWrong, question }: CuffFieldsProps) 
       <MeasureField
         of="armCm"
         labelIn={(unit) => words.sentence('pressure.armCm', { unit: words.sentence(`settings.${unit}`) })}
-        hint={text ?? words.sentence('pressure.armHint')}
+        hint={
+          isCarried
+            ? `${words.sentence('pressure.armCarried')} ${text ?? ''}`.trim()
+            : (text ?? words.sentence('pressure.armHint'))
+        }
         wrong={armWrong}
         text={form.text(armField)}
         onText={(typed) => form.set(armField, typed)}
@@ -238,6 +264,7 @@ function CuffFields({ rules, form, site, armWrong, question }: CuffFieldsProps) 
           {(control) => (
             <select
               {...control}
+              data-asks="cuff"
               value={form.text('cuff')}
               onChange={(event) => form.set('cuff', event.target.value)}
             >

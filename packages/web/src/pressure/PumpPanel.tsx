@@ -114,13 +114,15 @@ export function PumpPanel({ round, place, other: { second, anew } }: PumpProps) 
         }
       />
       {hearing === 'second' ? <SecondCode second={second} anew={anew} /> : null}
-      <button
-        type="button"
-        className={`button button-thumb${isWaiting || isPostureFirst || (hearing === 'second' && !isOther) ? '' : ' button-first'}`}
-        onClick={pump}
-      >
-        {words.sentence('pressure.pumpNow')}
-      </button>
+      <div className="next-steps one-step pump-foot">
+        <button
+          type="button"
+          className={`button button-large${isWaiting || isPostureFirst || (hearing === 'second' && !isOther) ? '' : ' button-first'}`}
+          onClick={pump}
+        >
+          {words.sentence('pressure.pumpNow')}
+        </button>
+      </div>
       <div className="buttons buttons-middle">
         <button type="button" className="button button-quiet" onClick={() => begin('auscultation', null)}>
           {words.sentence('pressure.alreadyTaken')}

@@ -169,7 +169,7 @@ function Next({ round, standing, person, gapSeconds, isUnwell }: NextProps) {
         {nextPressure?.step === 'other-arm' && !wanted.includes('other-arm') ? null : (
           <button
             type="button"
-            className="button button-quiet"
+            className="button button-switch"
             aria-pressed={wanted.includes('other-arm')}
             onClick={() => want('other-arm')}
           >
@@ -178,7 +178,7 @@ function Next({ round, standing, person, gapSeconds, isUnwell }: NextProps) {
         )}
         <button
           type="button"
-          className="button button-quiet"
+          className="button button-switch"
           aria-pressed={wanted.includes('lying-and-standing')}
           onClick={() => want('lying-and-standing')}
         >

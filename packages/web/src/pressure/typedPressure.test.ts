@@ -1,6 +1,6 @@
 import { parseShorthand } from '@evenfall/clinical';
 import { expect, test } from 'vitest';
-import { typedKey, typedPressure } from './typedPressure.js';
+import { isWhole, typedKey, typedPressure } from './typedPressure.js';
 
 const typed = (keys: string) => [...keys].reduce(typedKey, '');
 
@@ -58,4 +58,9 @@ test('what is pasted whole is read as it is written', () => {
   expect(typedPressure('148/92 76')).toBe('148/92 76');
   // A half is kept as a half, and then flagged as what no gauge shows.
   expect(typedPressure('147.5/92')).toBe('147.5/92');
+});
+
+test('a pressure is whole once it cannot go on: the key that keeps it comes into sight', () => {
+  expect(['150', '92', '300'].map(isWhole)).toEqual([true, true, true]);
+  expect(['', '1', '15', '30', '9'].map(isWhole)).toEqual([false, false, false, false, false]);
 });

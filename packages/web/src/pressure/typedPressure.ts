@@ -24,6 +24,11 @@ export function typedKey(typed: string, key: string): string {
   return isPressure ? `${systolic}/${diastolic}` : typed;
 }
 
+/** A pressure typed whole, mmHg: of three digits, or of two that cannot go on to a third on a gauge. */
+export function isWhole(typed: string): boolean {
+  return /^(\d{3}|[4-9]\d)$/.test(typed);
+}
+
 /** More signs than any pressure has, so that a text that was cut is no number that could be one. */
 const MOST_TYPED = 24;
 

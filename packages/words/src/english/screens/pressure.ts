@@ -45,6 +45,8 @@ export const pressure = {
   overrideBy: 'Who decided',
   overrideWhy: 'Why this arm',
   overrideMissing: 'Write who decided, and why.',
+  armCarried: 'Carried over from the other arm: not measured on this one.',
+  noCuffNamed: 'No cuff is named. Name it',
   placed: 'The cuff is on',
   changePlace: 'Change arm, posture or cuff',
   feelTitle: 'Feel first',

@@ -44,6 +44,8 @@ export const pressure: Reworded<typeof english> = {
   overrideBy: 'Quién lo decidió',
   overrideWhy: 'Por qué este brazo',
   overrideMissing: 'Escriba quién lo decidió, y por qué.',
+  armCarried: 'Tomada del otro brazo: en este no se ha medido.',
+  noCuffNamed: 'No se ha indicado ningún manguito. Indíquelo',
   placed: 'El manguito está puesto',
   changePlace: 'Cambiar brazo, postura o manguito',
   feelTitle: 'Palpe primero',

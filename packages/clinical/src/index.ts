@@ -237,7 +237,7 @@ export { seriesAlerts } from './outOfOffice/seriesAlerts.js';
 export type { DayPart, Measure, SeriesReading, SeriesSite } from './outOfOffice/seriesReading.js';
 export { DAY_PARTS, inTimeOrder, MEASURES } from './outOfOffice/seriesReading.js';
 export type { Spread } from './outOfOffice/spread.js';
-export { SURGES, type Surge, type SurgeDefinition } from './outOfOffice/surge.js';
+export { SURGE_CAUTION, SURGES, type Surge, type SurgeDefinition } from './outOfOffice/surge.js';
 export { canonicalJson } from './protocol/canonicalJson.js';
 export type { FieldChange, PresetChange, ProtocolDiff } from './protocol/diff.js';
 export { protocolDiff } from './protocol/diff.js';

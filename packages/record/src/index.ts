@@ -46,7 +46,7 @@ export { projectChart, signingsOf } from './chart/projectChart.js';
 export type { TrendElsewhere, TrendPoint, TrendRound, TrendValue } from './chart/projectTrend.js';
 export { projectTrend, signsOfTrend, TREND_SIGNS, trendFromElsewhere } from './chart/projectTrend.js';
 export type { DueRecheck } from './chart/rechecks.js';
-export { type RoundAverage, roundAverage } from './chart/roundAverage.js';
+export { type RoundAverage, readingsAveraged, roundAverage } from './chart/roundAverage.js';
 export type { SeriesAbout } from './chart/seriesAbout.js';
 export { seriesAbout } from './chart/seriesAbout.js';
 export { mayAddTo, signersOf } from './chart/signersOf.js';

@@ -14,6 +14,9 @@ export const SURGES = [
   'ratePerHour',
   'eveningFall',
 ] as const;
+/** How little one rise says: its SD from one recording to the next, and how far definitions of it lie apart; mmHg. */
+export const SURGE_CAUTION = { sd: F.surgeRepeatSd.value, apart: F.surgeMethodsApart.value } as const;
+
 export type SurgeDefinition = (typeof SURGES)[number];
 
 /**

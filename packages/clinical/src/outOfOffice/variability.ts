@@ -48,7 +48,7 @@ export function timeWeightedVariability({ hours, values, starts }: TimedRuns): n
  * Source: out-of-office handbook 12.
  */
 export function sdAboutTrend({ hours, values }: TimedValues): number | null {
-  const line = values.length < 3 ? null : straightLine(hours, values);
+  const line = values.length <= 2 ? null : straightLine(hours, values);
   if (line === null) return null;
   const rest: number[] = [];
   for (let k = 0; k < values.length; k++) {

@@ -9,6 +9,7 @@ import {
   pressureWritten,
   type RoundAverage,
   type RulesOf,
+  readingsAveraged,
   resultsStanding,
   roundAverage,
   type StoredEntry,
@@ -79,8 +80,9 @@ export function roundFields(of: TextOf): Values<TextField> {
   const text = (sign: string) => claims(round, sign, (entry) => valueText(entry, round, words), words);
   const mean = round.isInError ? null : roundAverage(round, rulesOf);
   const runs = runsOf(round);
+  const averaged = readingsAveraged(round, rulesOf);
   // Of a mean, the readings that it was made of: another arm or posture beside it is not where it was taken.
-  const said = mean === null ? runs : runs.filter(({ ids }) => ids.some((id) => mean.used.includes(id)));
+  const said = mean === null ? runs : runs.filter(({ ids }) => ids.some((id) => averaged.includes(id)));
   const arm = oneOf(said, ({ place }) => armText(place, words));
   const posture = oneOf(said, ({ place }) => words.sentence(`pressure.${place.posture}Posture`));
   const isOnePlace = new Set(runs.map(({ place }) => placed(place, words))).size < 2;

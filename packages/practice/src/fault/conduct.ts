@@ -79,7 +79,8 @@ export function conductOf(
   if (high !== null) add('pumped-too-high', high);
   const { deficitPerMinute } = judged.rates;
   const isDeficit = deficitPerMinute > COUNT_FIGURES.deficitReportPerMinute.value;
-  const hasPulse = counts.pulse !== null || entered.pulsePerMinute !== null;
+  // A pulse that was counted here; one that only stands beside a pressure was not.
+  const hasPulse = counts.pulse !== null;
   const hasApex = counts.apex !== null || (entered.apexPerMinute ?? null) !== null;
   if (isDeficit && hasPulse && !hasApex) add('apex-not-counted', { deficitPerMinute });
   for (const of of ['pulse', 'apex', 'breaths'] as const) {

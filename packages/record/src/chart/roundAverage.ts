@@ -5,8 +5,6 @@ import { type RulesOf, valueStanding } from './valueStanding.js';
 export type RoundAverage = {
   readonly systolic: number;
   readonly diastolic: number;
-  /** Ids of the entries that it was made of. */
-  readonly used: readonly string[];
   readonly readings: number;
   readonly shown: { readonly systolic: string | null; readonly diastolic: string | null };
 };
@@ -23,5 +21,11 @@ export function roundAverage(round: ChartRound, rulesOf: RulesOf): RoundAverage 
   const { systolic, diastolic, used } = value.pressure;
   if (systolic === null || diastolic === null || used.length < 2) return null;
   const shown = value.category?.shown ?? { systolic: null, diastolic: null };
-  return { systolic, diastolic, used, readings: used.length, shown };
+  return { systolic, diastolic, readings: used.length, shown };
+}
+
+/** Ids of the readings that the average of a round is made of; none where there is no average. */
+export function readingsAveraged(round: ChartRound, rulesOf: RulesOf): readonly string[] {
+  if (roundAverage(round, rulesOf) === null) return [];
+  return valueStanding(round, rulesOf)?.pressure?.used ?? [];
 }

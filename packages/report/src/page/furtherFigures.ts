@@ -1,8 +1,8 @@
 import {
   type AmbulatoryResult,
   type ByMeasure,
-  OUT_OF_OFFICE_FIGURES as F,
   MEASURES,
+  SURGE_CAUTION,
   SURGES,
   type Surge,
   type SurgeDefinition,
@@ -34,10 +34,7 @@ export function risesSaid(surge: Surge, words: Words): { rises: RiseSaid[]; note
     rises,
     notes: [
       ...(surge.troughAtEdge ? [words.sentence('series.riseAtEdge')] : []),
-      words.sentence('series.riseCaution', {
-        sd: F.surgeRepeatSd.value,
-        apart: F.surgeMethodsApart.value,
-      }),
+      words.sentence('series.riseCaution', SURGE_CAUTION),
     ],
   };
 }

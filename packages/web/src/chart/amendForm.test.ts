@@ -231,9 +231,7 @@ test('the numbers of a pressure are put right as the trade writes them, and judg
 test('a unit that was typed with the numbers is refused with what can be typed there', () => {
   const { run } = taken();
   const { wrong } = amending(run, { what: 'numbers', n: '148/92 kPa' });
-  expect(wrong.n).toMatchObject([
-    { field: '/text', expected: 'pressure-and-pulse', got: 'kPa', choices: [] },
-  ]);
+  expect(wrong.n).toMatchObject([{ field: '/text', expected: 'numbers-in-mmhg', got: 'kPa', choices: [] }]);
 });
 
 test('the numbers open as they stand, their pulse beside them; rubbed out it is gone, typed anew it is another', () => {

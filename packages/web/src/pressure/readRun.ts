@@ -110,7 +110,7 @@ function fromShorthand(refusals: readonly Refusal[]): Readonly<Partial<Record<Ru
 /** A word that no number is, such as a unit: what can be typed there is said, not every word of the shorthand. */
 export function ofNumbers(refused: Refusal): Refusal {
   if (refused.field !== '/text') return refused;
-  return refusal('/text', 'unknown-id', 'pressure-and-pulse', refused.got);
+  return refusal('/text', 'unknown-id', 'numbers-in-mmhg', refused.got);
 }
 
 function isTimed({ firstAtSeconds, lastAtSeconds }: TypedAs['fields']): boolean {

@@ -7,11 +7,14 @@ export type Draft = Readonly<Record<string, string>>;
 
 const NUMBER = /^[-+]?\d+([.,]\d+)?$/;
 const YES = 'yes';
+/** What a good observer reports goes along with a copy; it is changed in the file. */
+const REPORT = 'report';
 
 /** A scenario as the form shows it. */
 export function draftOf(scenario: Scenario): Draft {
   const draft: Record<string, string> = {};
   for (const { path } of SCENARIO_FIELDS) draft[path] = textOf(valueAt(scenario, path.split('/')));
+  draft[REPORT] = (scenario.report ?? []).join(' ');
   return draft;
 }
 
@@ -46,6 +49,8 @@ export function jsonOfDraft(text: (path: string) => string): Record<string, unkn
           : typed;
     put(json, path.split('/'), value);
   }
+  const report = text(REPORT).split(' ').filter(Boolean);
+  if (report.length > 0) json[REPORT] = report;
   return json;
 }
 

@@ -20,7 +20,7 @@ export const run = {
   'over-zero-at-most': (f, say) => `more than 0 and at most ${say.short(f.value('maximum'), 3)}`,
   'one-reading': () => 'one reading as it was taken, not a mean of several',
   pressure: () => 'a pressure such as 148/92, 118/62/0 or 122/P',
-  'pressure-and-pulse': () =>
+  'numbers-in-mmhg': () =>
     'numbers in mmHg alone, such as 148/92, 118/62/0 or 122/P, and after them the pulse: 148/92 76',
   'second-number': (f, say) => {
     const systolic = say.short(f.value('systolic'), 3);

@@ -106,7 +106,7 @@ export const plan = {
   'pulse-all': 'All who were counted: one in four',
   'pulse-regular': 'A regular pulse of 60 or more',
   'pulse-slow': 'A regular pulse under 60',
-  'pulse-irregular': 'Fibrillation or early beats',
+  'pulse-irregular': 'Irregular, by early beats too',
   'breaths-all': 'All who were counted: one in four',
   'breaths-regular': 'Regular breathing of 12 or more',
   'breaths-slow': 'Regular breathing under 12',

@@ -1,4 +1,5 @@
 import type { Say } from '../../say.js';
+import { BREATHS } from './nouns.js';
 
 /** A pressure that is told, or null where it is to be found out. */
 type Told = { mmHg: number | null };
@@ -52,7 +53,7 @@ export const showing = {
   'breaths-counted': (f: Counted, say: Say) =>
     f.n === null
       ? 'The window is over. Say how many there were, and how they came.'
-      : `${say.number(f.n)} breaths in ${say.counted(f.seconds, SECONDS)}. How they come is said beside the number.`,
+      : `${say.counted(f.n, BREATHS)} in ${say.counted(f.seconds, SECONDS)}. How they come is said beside the number.`,
   countAlong: 'Count along.',
   looking: 'Five quiet minutes are over. The cuff is on, and empty. The needle stands at zero.',
   'at-apex':

@@ -22,7 +22,7 @@ export const run: Reworded<typeof english> = {
   'over-zero-at-most': (f, say) => `más de 0 y como máximo ${say.short(f.value('maximum'), 3)}`,
   'one-reading': () => 'una lectura tal como se tomó, no una media de varias',
   pressure: () => 'una presión como 148/92, 118/62/0 o 122/P',
-  'pressure-and-pulse': () =>
+  'numbers-in-mmhg': () =>
     'solo números en mmHg, como 148/92, 118/62/0 o 122/P, y después el pulso: 148/92 76',
   'second-number': (f, say) => {
     const systolic = say.short(f.value('systolic'), 3);

@@ -104,7 +104,7 @@ export const plan: Reworded<typeof english> = {
   'pulse-all': 'Todas las contadas: una de cada cuatro',
   'pulse-regular': 'Un pulso regular de 60 o más',
   'pulse-slow': 'Un pulso regular de menos de 60',
-  'pulse-irregular': 'Fibrilación o latidos adelantados',
+  'pulse-irregular': 'Irregular, también por latidos adelantados',
   'breaths-all': 'Todas las contadas: una de cada cuatro',
   'breaths-regular': 'Respiración regular de 12 o más',
   'breaths-slow': 'Respiración regular de menos de 12',

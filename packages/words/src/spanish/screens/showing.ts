@@ -1,6 +1,7 @@
 import type { showing as english } from '../../english/screens/showing.js';
 import type { Reworded } from '../../reworded.js';
 import type { Say } from '../../say.js';
+import { BREATHS } from './nouns.js';
 
 function pair({ systolic, diastolic }: { systolic: number; diastolic: number }, say: Say): string {
   return `${say.number(systolic)}/${say.number(diastolic)}`;
@@ -43,7 +44,7 @@ export const showing: Reworded<typeof english> = {
   'breaths-counted': (f, say) =>
     f.n === null
       ? 'La ventana ha terminado. Diga cuántas hubo y cómo venían.'
-      : `${say.number(f.n)} respiraciones en ${say.counted(f.seconds, SECONDS)}. Cómo vienen se dice junto al número.`,
+      : `${say.counted(f.n, BREATHS)} en ${say.counted(f.seconds, SECONDS)}. Cómo vienen se dice junto al número.`,
   countAlong: 'Cuente también.',
   looking: 'Han pasado cinco minutos tranquilos. El manguito está puesto y vacío. La aguja está en cero.',
   'at-apex':

@@ -46,7 +46,7 @@ test('the page about practice: its visits are played, and it names everything th
 
 /** Makes the demo's record in a folder: a server started and stopped again. */
 async function demoIn(folder) {
-  const main = join(root, 'packages', 'server', 'dist', 'main.js');
+  const main = join(root, 'packages', 'server', 'bundle', 'main.js');
   const more = { mode: 'serve', account: null, port: 0, pages: null, log: false };
   const server = spawn(process.execPath, [main, JSON.stringify({ ...more, purpose: 'demo', folder })], {
     stdio: ['pipe', 'pipe', 'inherit'],

@@ -110,5 +110,5 @@ export async function typePressure(page: Page, keys: string, done = 'Keep this r
   for (const key of keys) {
     await keypad.getByRole('button', { name: key === '/' ? 'stroke' : key, exact: true }).click();
   }
-  await keypad.getByRole('button', { name: done }).click();
+  await page.getByRole('button', { name: done }).click();
 }

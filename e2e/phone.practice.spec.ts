@@ -62,6 +62,7 @@ test('by touch alone: prepared, pumped up, let down, written, kept, and in no ch
   expect(peak).toBeGreaterThan(140);
   // The valve is turned with the finger: a quarter of a turn round its middle.
   const valve = page.getByRole('slider', { name: 'Valve' });
+  await valve.evaluate((place) => place.scrollIntoView({ block: 'center' }));
   const box = await valve.boundingBox();
   if (box === null) throw new Error('no valve');
   const middle = { x: box.x + box.width / 2, y: box.y + box.height / 2 };

@@ -112,8 +112,8 @@ const ORDER: Readonly<Record<RoundPlace, string>> = {
     - button "Change arm, posture or cuff"
   - paragraph: /Where is the pulse lost\\?/
   - textbox "Pulse lost at (mmHg)"
-  - group "Numbers":
-    - button "Let the cuff go"
+  - group "Numbers"
+  - button "Let the cuff go"
   - button "Go on without feeling"`,
   'feel refused': `
   - textbox "Pulse lost at (mmHg)" [invalid]

@@ -179,7 +179,7 @@ for (const language of ['en', 'es'] as const) {
       .getByRole('link', { name: /Mira Tolland/ })
       .first()
       .click();
-    const kinds = [/^(Over|Durante) 24 hor/, /^(At home|En casa), .*nov/i];
+    const kinds = [/^(Over|Durante) 24 ho/, /^(At home|En casa), .*nov/i];
     const hrefs: string[] = [];
     for (const name of kinds)
       hrefs.push((await page.getByRole('link', { name }).first().getAttribute('href')) ?? '');

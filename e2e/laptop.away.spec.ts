@@ -217,7 +217,7 @@ test('a messy file: the zone is asked, two rows are named, one is put right, and
     await page.goto(`${demo.address}/people/${person}`);
     const open = page.getByRole('group', { name: 'Act now' });
     await expect(open.getByText(/^Of what was measured elsewhere: At home, 13 Mar 2025/)).toBeVisible();
-    await expect(open.getByRole('button', { name: 'Close it' })).toBeVisible();
+    await expect(open.getByRole('button', { name: 'Close it' })).toBeInViewport();
     await expect(page.locator('main > *').nth(1)).toContainText('Act now: not closed');
     await page.getByRole('link', { name: 'Act now: 1 alert not closed' }).click();
     await expect(open.getByRole('heading', { name: 'Act now: not closed' })).toBeInViewport();

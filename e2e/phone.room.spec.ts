@@ -21,6 +21,11 @@ async function cuffOn(page: Page, cuff = 'adult') {
     .locator('.room-cuff')
     .filter({ hasText: new RegExp(`^${cuff} `) })
     .tap();
+  // Some are found with a cuff that is wrapped loosely: it is felt for, and put right.
+  await page.getByRole('button', { name: 'Two fingers under the cuff' }).tap();
+  const loose = page.getByRole('button', { name: 'Wrap it again, snugly' });
+  await expect(loose.or(page.getByText('the cuff is snug', { exact: false }))).toBeVisible();
+  if (await loose.isVisible()) await loose.tap();
 }
 
 async function pumpTo(page: Page, wanted: number) {
@@ -76,8 +81,7 @@ test('hands: squeezes go up evenly, let out and pumped again it holds, and a fin
       expect(now - last).toBeLessThan(24);
       last = now;
     }
-    // A person may be found with a cuff that is loose: more air goes into it.
-    expect(last).toBeGreaterThan(55);
+    expect(last).toBeGreaterThan(90);
   });
 
   await test.step('all air out, and pumped up again', async () => {
@@ -85,7 +89,7 @@ test('hands: squeezes go up evenly, let out and pumped again it holds, and a fin
     await expect(page.getByText('wide open')).toBeVisible();
     await expect.poll(() => mmHg(page), { timeout: 10_000 }).toBeLessThan(4);
     await pumpTo(page, 60);
-    expect(await mmHg(page)).toBeGreaterThan(30);
+    expect(await mmHg(page)).toBeGreaterThan(50);
     await expect(page.getByText('shut', { exact: false }).first()).toBeVisible();
   });
 

@@ -115,31 +115,33 @@ export function CloseActNow({ round, person, open, saw, says }: CloseProps) {
             void close();
           }}
         >
-          <Field label={words.sentence('chart.toldWhom')} wrong={missing(whom, 'chart.toldWhomMissing')}>
-            {(control) => (
-              <input
-                {...control}
-                type="text"
-                autoComplete="off"
-                maxLength={200}
-                value={form.text('whom')}
-                onChange={(event) => form.set('whom', event.target.value)}
-              />
-            )}
-          </Field>
-          <Field
-            label={words.sentence('chart.toldAt')}
-            wrong={isAsked && isTimeWrong ? words.sentence('amend.timeMissing') : null}
-          >
-            {(control) => (
-              <input
-                {...control}
-                type="datetime-local"
-                value={form.text('at')}
-                onChange={(event) => form.set('at', event.target.value)}
-              />
-            )}
-          </Field>
+          <div className="told">
+            <Field label={words.sentence('chart.toldWhom')} wrong={missing(whom, 'chart.toldWhomMissing')}>
+              {(control) => (
+                <input
+                  {...control}
+                  type="text"
+                  autoComplete="off"
+                  maxLength={200}
+                  value={form.text('whom')}
+                  onChange={(event) => form.set('whom', event.target.value)}
+                />
+              )}
+            </Field>
+            <Field
+              label={words.sentence('chart.toldAt')}
+              wrong={isAsked && isTimeWrong ? words.sentence('amend.timeMissing') : null}
+            >
+              {(control) => (
+                <input
+                  {...control}
+                  type="datetime-local"
+                  value={form.text('at')}
+                  onChange={(event) => form.set('at', event.target.value)}
+                />
+              )}
+            </Field>
+          </div>
           <Field label={words.sentence('chart.saidBack')} wrong={missing(said, 'chart.saidBackMissing')}>
             {(control) => (
               <textarea

@@ -440,14 +440,8 @@ export const debrief = {
     Math.round(f.truth) === Math.round(f.felt)
       ? `Pulse: you wrote ${say.rate(f.entered)} a minute; over the minute about it there were ${say.number(f.truth)}.`
       : `Pulse: you wrote ${say.rate(f.entered)} a minute; over the minute about it the heart beat ${say.number(f.truth)} times, ${say.number(f.felt)} of them to be felt at the wrist.`,
-  apexSays: (f: { entered: number; truth: number; felt: number }, say: Say) =>
-    `Heart: at the apex you wrote ${say.rate(f.entered)} a minute; over the minute about it there were ${say.number(f.truth)}, ${say.number(f.felt)} of them to be felt at the wrist.`,
   deficitSays: (f: { entered: number; truth: number }, say: Say) =>
     `Beats that do not arrive: ${say.number(f.entered)} a minute by your numbers, ${say.number(f.truth)} in truth. One person counts one after the other, so the two may differ for that alone.`,
-  breathsSays: (f: { entered: number; truth: number }, say: Say) =>
-    `Breaths: you wrote ${say.rate(f.entered)} a minute; over the minute about it there were ${say.number(f.truth)}.`,
-  countSays: (f: { n: number; there: number; windowSeconds: number }, say: Say) =>
-    `In your ${say.number(f.windowSeconds)} s you counted ${say.number(f.n)}; there were ${say.number(f.there)}.`,
   bedsideSays: 'What the bedside says of this run',
   shown: 'The sounds were shown on the screen, not heard: this says nothing of hearing.',
   aidNoSound: 'There was no sound on this device, so this says nothing of hearing.',

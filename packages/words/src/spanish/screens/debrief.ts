@@ -422,14 +422,8 @@ export const debrief: Reworded<typeof english> = {
     Math.round(f.truth) === Math.round(f.felt)
       ? `Pulso: usted escribió ${say.rate(f.entered)} por minuto; en el minuto alrededor había ${say.number(f.truth)}.`
       : `Pulso: usted escribió ${say.rate(f.entered)} por minuto; en el minuto alrededor el corazón latió ${say.number(f.truth)} veces, ${say.number(f.felt)} de ellas palpables en la muñeca.`,
-  apexSays: (f, say) =>
-    `Corazón: en el ápex usted escribió ${say.rate(f.entered)} por minuto; en el minuto alrededor había ${say.number(f.truth)}, ${say.number(f.felt)} de ellos palpables en la muñeca.`,
   deficitSays: (f, say) =>
     `Latidos que no llegan: ${say.number(f.entered)} por minuto según sus números, ${say.number(f.truth)} en verdad. Una sola persona cuenta uno tras otro, y ya por eso pueden diferir.`,
-  breathsSays: (f, say) =>
-    `Respiraciones: usted escribió ${say.rate(f.entered)} por minuto; en el minuto alrededor había ${say.number(f.truth)}.`,
-  countSays: (f, say) =>
-    `En sus ${say.number(f.windowSeconds)} s contó ${say.number(f.n)}; había ${say.number(f.there)}.`,
   bedsideSays: 'Lo que se dice de este desinflado al pie de la cama',
   shown: 'Los ruidos se mostraron en la pantalla, no se oyeron: esto no dice nada del oído.',
   aidNoSound: 'En este aparato no había sonido, así que esto no dice nada del oído.',

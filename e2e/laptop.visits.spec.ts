@@ -1,6 +1,6 @@
 import type { Page } from '@playwright/test';
 import { expect, test } from './evenfall.js';
-import { mmHg, readDebrief, tabTo, VISITS } from './visits.js';
+import { clockByHand, mmHg, readDebrief, tabTo, untilBelow, VISITS } from './visits.js';
 
 /** Goes on with the Tab key to what has a name, and presses a key there. */
 async function at(page: Page, name: RegExp, key: string): Promise<void> {
@@ -13,6 +13,7 @@ for (const { scenario, title, cuff, toMmHg, written } of VISITS) {
     page,
     demo,
   }) => {
+    await clockByHand(page);
     await page.goto(`${demo.address}/`);
     await page.getByLabel('Who is measuring?').selectOption({ index: 1 });
     await page.goto(`${demo.address}/practice/${scenario}`);
@@ -25,16 +26,16 @@ for (const { scenario, title, cuff, toMmHg, written } of VISITS) {
     await at(page, /Squeeze the bulb/, 'Shift');
     for (let stroke = 0; stroke < 40 && (await mmHg(page)) < toMmHg; stroke++) {
       await page.keyboard.press('Space');
-      await page.waitForTimeout(400);
+      await page.clock.runFor(400);
     }
     const peak = await mmHg(page);
     expect(peak).toBeGreaterThan(toMmHg - 5);
     for (let step = 0; step < 7; step++) await page.keyboard.press('ArrowRight');
-    await expect.poll(() => mmHg(page), { timeout: 60_000 }).toBeLessThan(peak - 30);
+    await untilBelow(page, peak - 30);
     await page.keyboard.press('m');
-    await expect.poll(() => mmHg(page), { timeout: 60_000 }).toBeLessThan(peak - 60);
+    await untilBelow(page, peak - 60);
     await page.keyboard.press('r');
-    await expect.poll(() => mmHg(page), { timeout: 10_000 }).toBeLessThan(4);
+    await untilBelow(page, 4);
     await at(page, /^Write the pressure$/, 'Enter');
     // The first sound was touched: both are read back on the gauge.
     for (const mmHg of [written.slice(0, 3), written.slice(3)]) {

@@ -1,11 +1,12 @@
 import { expect, test } from './evenfall.js';
-import { mmHg, readDebrief, VISITS } from './visits.js';
+import { clockByHand, mmHg, readDebrief, untilBelow, VISITS } from './visits.js';
 
 for (const { scenario, title, cuff, toMmHg, written } of VISITS) {
   test(`by touch: ${title} comes in, is measured, written down, and the debrief is read`, async ({
     page,
     demo,
   }) => {
+    await clockByHand(page);
     await page.goto(`${demo.address}/`);
     await page.getByLabel('Who is measuring?').selectOption({ index: 1 });
     await page.goto(`${demo.address}/practice/${scenario}`);
@@ -20,7 +21,7 @@ for (const { scenario, title, cuff, toMmHg, written } of VISITS) {
     await page.getByRole('button', { name: 'Gauge', exact: true }).tap();
     for (let stroke = 0; stroke < 40 && (await mmHg(page)) < toMmHg; stroke++) {
       await page.getByRole('button', { name: 'Squeeze the bulb' }).tap();
-      await page.waitForTimeout(400);
+      await page.clock.runFor(400);
     }
     const peak = await mmHg(page);
     expect(peak).toBeGreaterThan(toMmHg - 5);
@@ -34,7 +35,7 @@ for (const { scenario, title, cuff, toMmHg, written } of VISITS) {
       await page.mouse.move(middle.x + 40 * Math.sin(turn), middle.y - 40 * Math.cos(turn));
     }
     await page.mouse.up();
-    await expect.poll(() => mmHg(page), { timeout: 60_000 }).toBeLessThan(peak - 60);
+    await untilBelow(page, peak - 60);
     await page.getByRole('button', { name: 'Let all air out' }).tap();
     await page.getByRole('button', { name: 'Write the pressure' }).tap();
     for (const key of written) await page.getByRole('button', { name: key, exact: true }).tap();

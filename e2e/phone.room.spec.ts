@@ -1,5 +1,6 @@
 import type { BrowserContext, Page } from '@playwright/test';
 import { expect, expectAccessible, test } from './evenfall.js';
+import { clockByHand, mmHg, untilBelow } from './visits.js';
 
 async function comeIn(page: Page, address: string, scenario: string) {
   await page.goto(`${address}/`);
@@ -8,12 +9,6 @@ async function comeIn(page: Page, address: string, scenario: string) {
   await page.getByRole('button', { name: /Come in/ }).tap();
   await expect(page.getByTestId('needle')).toBeAttached();
 }
-
-/** 300 mmHg over 300 degrees, zero at -150 (gaugeGeometry). */
-const mmHg = (page: Page) =>
-  page
-    .getByTestId('needle')
-    .evaluate((one) => Number(/rotate\(([-\d.]+)/.exec(one.getAttribute('transform') ?? '')?.[1]) + 150);
 
 async function cuffOn(page: Page, cuff = 'adult') {
   await page.getByRole('button', { name: 'Arm', exact: true }).tap();
@@ -28,12 +23,12 @@ async function cuffOn(page: Page, cuff = 'adult') {
   if (await loose.isVisible()) await loose.tap();
 }
 
-async function pumpTo(page: Page, wanted: number) {
+async function pumpTo(page: Page, wanted: number, wait = (ms: number) => page.waitForTimeout(ms)) {
   await page.getByRole('button', { name: 'Gauge', exact: true }).tap();
   const bulb = page.getByRole('button', { name: 'Squeeze the bulb' });
   for (let stroke = 0; stroke < 25 && (await mmHg(page)) < wanted; stroke++) {
     await bulb.tap();
-    await page.waitForTimeout(420);
+    await wait(420);
   }
 }
 
@@ -119,22 +114,24 @@ test('by feel: without fingers on the wrist nothing is written, with them it is,
   page,
   demo,
 }) => {
+  await clockByHand(page);
+  const byHand = (ms: number) => page.clock.runFor(ms);
   await comeIn(page, demo.address, 'quiet-morning');
   await cuffOn(page);
-  await pumpTo(page, 60);
+  await pumpTo(page, 60, byHand);
   await page.getByRole('button', { name: 'Let all air out' }).tap();
-  await expect.poll(() => mmHg(page), { timeout: 10_000 }).toBeLessThan(4);
+  await untilBelow(page, 4);
   await page.getByRole('button', { name: 'Write it by feel' }).tap();
   await expect(page.getByText('No finger lay on the wrist', { exact: false })).toBeVisible();
 
   await page.getByRole('button', { name: 'Arm', exact: true }).tap();
   await page.locator('.room-tool').filter({ hasText: 'Feel the wrist' }).tap();
-  await pumpTo(page, 150);
+  await pumpTo(page, 150, byHand);
   await page.getByRole('button', { name: 'Write it by feel' }).tap();
   await expect(page.getByText('The pulse has not come back', { exact: false })).toBeVisible();
   await page.getByRole('button', { name: 'Let all air out' }).tap();
-  await expect.poll(() => mmHg(page), { timeout: 10_000 }).toBeLessThan(30);
-  await page.waitForTimeout(1500);
+  await untilBelow(page, 30);
+  await page.clock.runFor(1500);
   await page.getByRole('button', { name: 'Write it by feel' }).tap();
   for (const key of ['1', '1', '0']) await page.getByRole('button', { name: key, exact: true }).tap();
   await page.getByRole('button', { name: 'Keep this reading' }).tap();

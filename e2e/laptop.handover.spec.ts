@@ -6,7 +6,7 @@ import { EvenfallServer } from './server.js';
 
 test('a chart is downloaded, taken in by another Evenfall, and is the same there', async ({ page, demo }) => {
   const folder = await mkdtemp(join(tmpdir(), 'evenfall-handover-'));
-  const other = new EvenfallServer({ demo: true });
+  const other = new EvenfallServer({ demo: true, isOwn: true });
   await other.start();
   try {
     await page.goto(`${demo.address}/`);

@@ -16,6 +16,7 @@ const launchOptions = {
 
 export default defineConfig({
   testDir: '.',
+  globalSetup: './demoOnce.ts',
   outputDir: '../.cache/e2e',
   timeout: 150_000,
   // Most of them wait for a clock of the wall: twice the two processors of a small machine.

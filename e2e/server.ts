@@ -1,4 +1,4 @@
-import { type ChildProcess, spawn } from 'node:child_process';
+import { type ChildProcess, spawn, spawnSync } from 'node:child_process';
 import { chmodSync, mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -21,12 +21,17 @@ export class EvenfallServer {
   /** Where it is reached in the network by TLS, and on plain HTTP; empty without `lan`. */
   network = { secure: '', plain: '' };
 
-  constructor(options: { demo: boolean; lan?: boolean }) {
+  /** `isOwn`: an invented clinic that is filled anew, in which nothing is what it is in another one. */
+  constructor(options: { demo: boolean; lan?: boolean; isOwn?: boolean }) {
     this.demo = options.demo;
     this.lan = options.lan === true;
     this.outer = mkdtempSync(join(tmpdir(), 'evenfall-e2e-'));
     chmodSync(this.outer, 0o755);
     this.folder = join(this.outer, 'data');
+    const filled = process.env.EVENFALL_E2E_DEMO;
+    // With its owners: what is there belongs to the account of the database.
+    if (this.demo && filled !== undefined && options.isOwn !== true)
+      spawnSync('cp', ['-a', filled, this.folder]);
   }
 
   /** Options that name this record to another command. */
@@ -87,12 +92,21 @@ export class EvenfallServer {
   }
 
   async stop(): Promise<void> {
+    await this.rest();
+    this.remove();
+  }
+
+  /** Stops it in order; its folder stays. */
+  async rest(): Promise<void> {
     const child = this.child;
-    if (child !== null) {
-      const ended = new Promise((resolve) => child.once('close', resolve));
-      child.kill('SIGTERM');
-      await ended;
-    }
+    if (child === null) return;
+    const ended = new Promise((resolve) => child.once('close', resolve));
+    child.kill('SIGTERM');
+    await ended;
+    this.child = null;
+  }
+
+  remove(): void {
     rmSync(this.outer, { recursive: true, force: true });
   }
 }

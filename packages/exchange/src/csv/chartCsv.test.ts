@@ -167,6 +167,7 @@ const OF_OTHER_SIGNS = new Set([
   'typedNumber',
   'typedUnit',
   'unwellUpright',
+  'lyingMinutes',
   ...['series', 'seriesOf', ...READING_COLUMNS.map(([heading]) => heading)],
 ]);
 
@@ -189,10 +190,10 @@ describe('the columns', () => {
         'oxygenScale oxygenScalePrescriber oximeterProbe oximeterPulsePerMinute painScore painWord painTool ' +
         'painMoving painWhere consciousness glasgowEyes glasgowVerbal glasgowMotor weightKg weightHow heightCm ' +
         'heightHow heightLying pseudonym ageYears saidBy saidHow saidWhere sentAs meanUntil source typedNumber typedUnit unwellUpright ' +
-        'series seriesOf reading pulse leftOut leftOutWhy asleep irregularPulse deviceNamed'
+        'series seriesOf reading pulse leftOut leftOutWhy asleep irregularPulse deviceNamed lyingMinutes'
       ).split(' '),
     );
-    expect(rowsOf(exported([count(1, COUNTED)]))[0]?.schema).toBe('evenfall-chart-5');
+    expect(rowsOf(exported([count(1, COUNTED)]))[0]?.schema).toBe('evenfall-chart-6');
   });
 
   test('hold a count with its evidence, range, times and who', () => {
@@ -204,7 +205,7 @@ describe('the columns', () => {
       Object.entries(row ?? {}).filter(([heading, cell]) => OF_OTHER_SIGNS.has(heading) && cell !== ''),
     ).toEqual([]);
     expect(Object.fromEntries(known)).toEqual({
-      schema: 'evenfall-chart-5',
+      schema: 'evenfall-chart-6',
       notice: '',
       person: PERSON,
       name: ORLA.name,

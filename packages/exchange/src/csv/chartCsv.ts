@@ -134,6 +134,10 @@ const COLUMNS: readonly (readonly [heading: string, cell: (row: Row) => Cell])[]
     heading,
     ({ reading }) => (reading === null ? null : cell(reading)),
   ]),
+  [
+    'lyingMinutes',
+    ({ entry }) => (entry.kind === 'run' ? entry.content.evidence.circumstances.lyingMinutes : null),
+  ],
 ];
 
 /**

@@ -31,7 +31,7 @@ describe('a series in the table', () => {
     const rows = rowsOf(tableOf(homeWeek(1, { readings: readings.with(4, told) as never })));
     expect(rows).toHaveLength(28);
     expect(rows[4]).toMatchObject({
-      schema: 'evenfall-chart-5',
+      schema: 'evenfall-chart-6',
       entry: idOf(1),
       sign: 'pressure',
       status: 'at-home',

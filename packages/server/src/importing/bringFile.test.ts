@@ -329,7 +329,7 @@ describe('values of another system', () => {
         [{ code: 'unknown-id', field: '--person' }],
       );
       // A table of which nothing can be read makes nobody.
-      const newer = await other.send('POST', '/control/import', named.replaceAll('chart-5', 'chart-6'));
+      const newer = await other.send('POST', '/control/import', named.replaceAll('chart-6', 'chart-7'));
       expect(newer.status).toBe(422);
       expect((await other.send('GET', `/api/books/care/persons/${from}`)).status).toBe(404);
       const came = await other.send('POST', '/control/import', named);
@@ -351,7 +351,7 @@ describe('values of another system', () => {
     test('of invented people goes into no clinic', async () => {
       const person = await clinic.addPerson();
       await clinic.sign(clinic.pulse(person, 66, 30));
-      const text = (await tableOf(person)).replace('evenfall-chart-5,,', 'evenfall-chart-5,INVENTED,');
+      const text = (await tableOf(person)).replace('evenfall-chart-6,,', 'evenfall-chart-6,INVENTED,');
       expect((await bringTable(text)).body.problems).toMatchObject([
         { field: 'notice', code: 'contradicts' },
       ]);

@@ -71,6 +71,32 @@ describe('a table that export wrote', () => {
     });
   });
 
+  test('says how long somebody had lain, and on their feet, and is read again with both', () => {
+    const cells = (text: string, heading: string) =>
+      text
+        .trimEnd()
+        .split('\r\n')
+        .slice(1)
+        .map((row) => row.split(',')[(columnOf(text, heading) ?? 0) - 1]);
+    const both = written([
+      run(1, heard(148, 92), { place: { posture: 'lie' }, posture: { lyingMinutes: 5 } }),
+      run(2, heard(126, 88), {
+        place: { posture: 'stand' },
+        posture: { uprightMinutes: 1.1, unwellUpright: true },
+      }),
+      run(3, heard(132, 84)),
+    ]);
+    expect(cells(both, 'lyingMinutes')).toEqual(['5', '', '']);
+    expect(cells(both, 'uprightMinutes')).toEqual(['', '1.1', '']);
+    expect(cells(both, 'unwellUpright')).toEqual(['', 'true', '']);
+    expect(read(both).refused).toEqual([]);
+    expect(read(both).reported.map(({ content }) => [content.value, content.posture])).toEqual([
+      [{ of: 'pressure', systolic: 148, diastolic: 92 }, 'lie'],
+      [{ of: 'pressure', systolic: 126, diastolic: 88 }, 'stand'],
+      [{ of: 'pressure', systolic: 132, diastolic: 84 }, 'sit'],
+    ]);
+  });
+
   test('passes over what was replaced, not done or without a number, and says how many', () => {
     const broken = { windowSeconds: 30, interrupted: { reason: 'called-away', atSeconds: 12 } };
     const pain = sign(6, { of: 'pain', score: 3, tool: 'numeric' });
@@ -174,7 +200,7 @@ describe('a row that cannot be read is refused by its line and heading, and the 
   test('a row that says nobody, or that was cut, does not take the file with it', () => {
     expect(places(PERSON, '')).toEqual(['2 person missing']);
     expect(bent(PERSON, '').reported).toHaveLength(5);
-    const more = read(`${TABLE}evenfall-chart-5,cut\r\n`);
+    const more = read(`${TABLE}evenfall-chart-6,cut\r\n`);
     expect(more.refused).toMatchObject([{ line: 9, code: 'contradicts', figures: { cells: 2 } }]);
     expect(more.reported).toHaveLength(6);
   });
@@ -188,9 +214,9 @@ describe('a row that cannot be read is refused by its line and heading, and the 
 
   test('what stands on any row of it stands on the file', () => {
     const [heading, first = '', ...others] = TABLE.split('\r\n');
-    expect(first).toContain('evenfall-chart-5,,');
-    const last = others.findLastIndex((line) => line.startsWith('evenfall-chart-5,,'));
-    const marked = others.with(last, (others[last] ?? '').replace('-5,,', '-3,INVENTED,'));
+    expect(first).toContain('evenfall-chart-6,,');
+    const last = others.findLastIndex((line) => line.startsWith('evenfall-chart-6,,'));
+    const marked = others.with(last, (others[last] ?? '').replace('-6,,', '-3,INVENTED,'));
     expect(read([heading, first, ...marked].join('\r\n')).notices).toEqual(['INVENTED']);
   });
 
@@ -200,10 +226,10 @@ describe('a row that cannot be read is refused by its line and heading, and the 
   });
 
   test('a newer table is refused row by row, by name', () => {
-    expect(bent('\r\nevenfall-chart-5', '\r\nevenfall-chart-6').refused).toMatchObject([
-      { field: 'schema', code: 'unknown-id', line: 2, figures: { newest: 5 } },
+    expect(bent('\r\nevenfall-chart-6', '\r\nevenfall-chart-7').refused).toMatchObject([
+      { field: 'schema', code: 'unknown-id', line: 2, figures: { newest: 6 } },
     ]);
-    expect(places('\r\nevenfall-chart-5', '\r\nevenfall-chart-2')).toEqual([]);
+    expect(places('\r\nevenfall-chart-6', '\r\nevenfall-chart-2')).toEqual([]);
   });
 
   test('the column is that of the heading', () => {

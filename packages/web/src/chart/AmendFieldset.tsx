@@ -1,5 +1,5 @@
-import { SIDES } from '@evenfall/clinical';
-import { AMENDMENT_REASONS, type StoredEntry } from '@evenfall/record';
+import { SIDES, TEMPERATURE_SITES } from '@evenfall/clinical';
+import type { StoredEntry } from '@evenfall/record';
 import type { Say } from '@evenfall/words';
 import { useApp, useKept } from '../app/context.js';
 import type { useForm } from '../app/forms.js';
@@ -7,14 +7,16 @@ import { fieldIn, isMeasured } from '../app/typedMeasure.js';
 import { Choices } from '../parts/Choices.js';
 import { Field } from '../parts/Field.js';
 import { MeasureField } from '../parts/MeasureField.js';
-import { type AmendFields, type AmendWrong, canCorrectCount, canSetByHand } from './amendForm.js';
+import { type AmendFields, type AmendWrong, canCorrectCount, canSetByHand, reasonsFor } from './amendForm.js';
 import { cuffsFor } from './amendPlace.js';
-import { type Reading, readingOf } from './amendSign.js';
+import { type Reading, readingOf, siteOf } from './amendSign.js';
 
 type AmendFieldsetProps = {
   readonly entry: StoredEntry;
   /** Whether it stands as entered in error, and the mark is what is amended. */
   readonly isMarked: boolean;
+  /** Of the person on the day of the value, in whole months; null where it is not known. */
+  readonly ageMonths: number | null;
   readonly form: ReturnType<typeof useForm>;
   readonly wrong: AmendWrong;
   readonly onMend: (field: keyof AmendFields) => void;
@@ -32,7 +34,7 @@ function isTypedIn(reading: Reading): reading is Reading & { readonly key: 'cels
 }
 
 /** What should stand, and why. */
-export function AmendFieldset({ entry, isMarked, form, wrong, onMend }: AmendFieldsetProps) {
+export function AmendFieldset({ entry, isMarked, ageMonths, form, wrong, onMend }: AmendFieldsetProps) {
   const { words } = useApp();
   const what = form.text('what');
   const reason = form.text('reason');
@@ -43,7 +45,13 @@ export function AmendFieldset({ entry, isMarked, form, wrong, onMend }: AmendFie
     if (typeof found === 'string') return words.sentence(`amend.${found}`);
     const nameOf = () =>
       words.sentence(
-        entry.kind === 'run' ? 'app.pressure' : field === 'perMinute' ? 'amend.rate' : 'amend.correctedN',
+        entry.kind === 'run'
+          ? field === 'n'
+            ? 'amend.pressureAndPulse'
+            : 'app.pressure'
+          : field === 'perMinute'
+            ? 'amend.rate'
+            : 'amend.correctedN',
       );
     return found.map((refusal) => words.problem(refusal, { nameOf }).message).join(' ');
   };
@@ -84,6 +92,7 @@ export function AmendFieldset({ entry, isMarked, form, wrong, onMend }: AmendFie
               ]
             : []),
           ...(reading === null ? [] : [{ id: 'reading', text: words.sentence('amend.correctedReading') }]),
+          ...(siteOf(entry) === null ? [] : [{ id: 'site', text: words.sentence('amend.correctedSite') }]),
           ...(canSetByHand(entry)
             ? [
                 {
@@ -101,7 +110,19 @@ export function AmendFieldset({ entry, isMarked, form, wrong, onMend }: AmendFie
       />
       {what === 'count' ? text('n', words.sentence('amend.correctedN'), 'numeric') : null}
       {what === 'numbers' ? text('n', words.sentence('amend.numbersAndPulse'), 'text') : null}
-      {what === 'place' ? <PlaceFieldset entry={entry} form={form} said={said} set={set} /> : null}
+      {what === 'place' ? (
+        <PlaceFieldset entry={entry} ageMonths={ageMonths} form={form} said={said} set={set} />
+      ) : null}
+      {what === 'site' ? (
+        <Choices
+          legend={words.sentence('signs.site')}
+          isListed
+          choices={TEMPERATURE_SITES.map((id) => ({ id, text: words.title('temperatureSite', id) }))}
+          chosen={TEMPERATURE_SITES.find((id) => id === form.text('site')) ?? null}
+          onChoose={(id) => set('site', id)}
+          wrong={said('site')}
+        />
+      ) : null}
       {what !== 'reading' || reading === null ? null : isTypedIn(reading) ? (
         <MeasureField
           of={reading.key}
@@ -152,7 +173,7 @@ export function AmendFieldset({ entry, isMarked, form, wrong, onMend }: AmendFie
         {(control) => (
           <select {...control} value={reason} onChange={(event) => set('reason', event.target.value)}>
             <option value="">{words.sentence('amend.chooseReason')}</option>
-            {AMENDMENT_REASONS.map((one) => (
+            {reasonsFor(entry).map((one) => (
               <option key={one} value={one}>
                 {words.sentence(`amend.${one}`)}
               </option>
@@ -177,13 +198,14 @@ export function AmendFieldset({ entry, isMarked, form, wrong, onMend }: AmendFie
 
 type PlaceFieldsetProps = {
   readonly entry: StoredEntry;
+  readonly ageMonths: number | null;
   readonly form: ReturnType<typeof useForm>;
   readonly said: (field: keyof AmendFields) => string | null;
   readonly set: (field: keyof AmendFields, text: string) => void;
 };
 
 /** The arm and the cuff that it really was. */
-function PlaceFieldset({ entry, form, said, set }: PlaceFieldsetProps) {
+function PlaceFieldset({ entry, ageMonths, form, said, set }: PlaceFieldsetProps) {
   const { words } = useApp();
   const inForce = useKept(({ known }) => known.inForce.value);
   return (
@@ -205,7 +227,7 @@ function PlaceFieldset({ entry, form, said, set }: PlaceFieldsetProps) {
             <option value="">{words.sentence('pressure.cuffNotSaid')}</option>
             {inForce === null
               ? null
-              : cuffsFor(entry, inForce).map((id) => (
+              : cuffsFor(entry, inForce, ageMonths).map((id) => (
                   <option key={id} value={id}>
                     {words.title('cuff', id)}
                   </option>

@@ -14,6 +14,7 @@ import { Page } from '../parts/Page.js';
 import { Refused } from '../parts/Refused.js';
 import { WhoMeasures } from '../people/WhoMeasures.js';
 import { RUN_SCHEMA, SIGN_SCHEMA, WRITTEN_SCHEMA } from '../round/entries.js';
+import { factsOf } from '../round/facts.js';
 import { entriesIn, useInForce, useRecord } from '../round/useRound.js';
 import { loadRecord } from '../server/load.js';
 import { refusedBecause } from '../server/server.js';
@@ -21,6 +22,7 @@ import { useMeasuring } from '../signIn/useAccess.js';
 import { AmendFieldset, readingField } from './AmendFieldset.js';
 import { type AmendFields, type AmendWrong, amendedContent, numbersOf, readAmendment } from './amendForm.js';
 import { placeFieldsOf } from './amendPlace.js';
+import { siteOf } from './amendSign.js';
 import { contentOfEntry } from './contentOfEntry.js';
 
 type AmendPageProps = { readonly person: string; readonly entry: string };
@@ -58,6 +60,7 @@ export function AmendPage({ person, entry }: AmendPageProps) {
                   entry={value}
                   person={person}
                   birthDate={record.identity?.birthDate ?? null}
+                  ageMonths={factsOf(record, entries, value.measuredAt.at.slice(0, 10)).ageMonths}
                   inForce={inForce}
                 />
               )}
@@ -84,16 +87,18 @@ type AmendFormProps = {
   readonly entry: StoredEntry;
   readonly person: string;
   readonly birthDate: string | null;
+  readonly ageMonths: number | null;
   readonly inForce: InForce;
 };
 
-function AmendForm({ amended, entry, person, birthDate, inForce }: AmendFormProps) {
+function AmendForm({ amended, entry, person, birthDate, ageMonths, inForce }: AmendFormProps) {
   const app = useApp();
   const { words, program, store, server, clock } = app;
   const inBook = useBook();
   const form = useForm(formIn(inBook, `amend ${amended.id}`), {
     ...placeFieldsOf(entry),
     n: numbersOf(entry),
+    site: siteOf(entry) ?? '',
   });
   const agent = useMeasuring();
   const [, go] = useLocation();
@@ -112,6 +117,7 @@ function AmendForm({ amended, entry, person, birthDate, inForce }: AmendFormProp
       unit: form.text('unit'),
       side: form.text('side'),
       cuff: form.text('cuff'),
+      site: form.text('site'),
       perMinute: withPoint(form.text('perMinute').trim(), words.say),
       time: form.text('time'),
       reason: form.text('reason'),
@@ -121,6 +127,7 @@ function AmendForm({ amended, entry, person, birthDate, inForce }: AmendFormProp
       now: clock.stamp(),
       stampOf: clock.stampOf,
       birthDate,
+      ageMonths,
       manner: words.say.manner,
     });
     setWrong(found);
@@ -169,6 +176,7 @@ function AmendForm({ amended, entry, person, birthDate, inForce }: AmendFormProp
       <AmendFieldset
         entry={entry}
         isMarked={amended !== entry}
+        ageMonths={ageMonths}
         form={form}
         wrong={wrong}
         onMend={(field) => setWrong(({ [field]: _mended, ...rest }) => rest)}

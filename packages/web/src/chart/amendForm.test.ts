@@ -6,7 +6,15 @@ import { stampOfLocal } from '../ports/stampAt.js';
 import { readRun } from '../pressure/readRun.js';
 import { entriesOf } from '../round/entries.js';
 import { AGENT, AT, complete, DEVICE, ID, NO_PROTOCOL, NOTHING_BEFORE } from '../round/testing.js';
-import { type AmendFields, amendedContent, canCorrectCount, numbersOf, readAmendment } from './amendForm.js';
+import {
+  type AmendFields,
+  amendedContent,
+  canCorrectCount,
+  numbersOf,
+  readAmendment,
+  reasonsFor,
+} from './amendForm.js';
+import { cuffsFor } from './amendPlace.js';
 
 const frames = entriesOf(complete(), {
   agent: AGENT,
@@ -27,6 +35,7 @@ const BLANK: AmendFields = {
   unit: '',
   side: '',
   cuff: '',
+  site: '',
   perMinute: '',
   time: '',
   reason: '',
@@ -36,6 +45,7 @@ const CLOCK = {
   now: AT(9),
   stampOf: (typed: string) => stampOfLocal(typed, 'Europe/Lisbon', () => 0),
   birthDate: '1950-12-31',
+  ageMonths: 902,
   manner: USUAL_MANNER,
 };
 const amend = (fields: Partial<AmendFields>) =>
@@ -225,7 +235,7 @@ test('the numbers of a pressure are put right as the trade writes them, and judg
   expect(amending(run, { what: 'numbers', n: '80/120' }).wrong.n).toMatchObject([
     { code: 'not-below-systolic' },
   ]);
-  expect(amending(run, { what: 'numbers' }).wrong.n).toBe('numbersMissing');
+  expect(amending(run, { what: 'numbers' }).wrong.n).toBe('numbersAndPulseMissing');
 });
 
 test('a unit that was typed with the numbers is refused with what can be typed there', () => {
@@ -247,7 +257,7 @@ test('the numbers open as they stand, their pulse beside them; rubbed out it is 
   expect(pulseOf('128/76')).toBeNull();
   expect(pulseOf('128/76 67')).toBe(67);
   // As they stand they are not put right.
-  expect(amending(run, { what: 'numbers', n: ' 128/76 76 ' }).wrong.n).toBe('numbersMissing');
+  expect(amending(run, { what: 'numbers', n: ' 128/76 76 ' }).wrong.n).toBe('numbersAndPulseMissing');
   expect(numbersOf(pulse)).toBe('');
 });
 
@@ -309,6 +319,49 @@ test('the other arm or another cuff is put right; what was done with it stays, a
     },
   });
   expect(amending(run, { what: 'place', side: 'right' }).wrong).toEqual({ side: 'placeMissing' });
+});
+
+// Bedside handbook 3.2: the scheme with cuffs for children has child and adult names of its own.
+test('the cuffs offered are those for such a person: a child has the cuffs for children', () => {
+  const { run } = taken();
+  const [childMonths, adultMonths] = [72, 902];
+  expect(cuffsFor(run, NO_PROTOCOL, childMonths)).toContain('child');
+  expect(cuffsFor(run, NO_PROTOCOL, adultMonths)).not.toContain('child');
+  expect(cuffsFor(run, NO_PROTOCOL, null)).toEqual(cuffsFor(run, NO_PROTOCOL, adultMonths));
+  const around = { ...CLOCK, ageMonths: childMonths };
+  const fields = { ...BLANK, what: 'place', cuff: 'child', reason: 'wrong-limb-or-cuff' };
+  const { amendment } = readAmendment(run, fields, NO_PROTOCOL, around);
+  expect(amendment?.change).toMatchObject({ place: { cuff: { scheme: 'fourth-report-2004', id: 'child' } } });
+  // A cuff that was named keeps its scheme.
+  const named = taken({ cuff: { scheme: 'aha-2005', id: 'adult' } }).run;
+  expect(cuffsFor(named, NO_PROTOCOL, childMonths)).toEqual(cuffsFor(named, NO_PROTOCOL, adultMonths));
+});
+
+test('the place where a temperature was taken is put right, and its number stays', () => {
+  const { warm, run } = taken();
+  const { amendment } = amending(warm, { what: 'site', site: 'tympanic', reason: 'other', text: 'by mouth' });
+  if (amendment === null) throw new Error('refused');
+  const { kind, content } = amendedContent(warm, amendment, under);
+  expect(kind).toBe('sign');
+  const { evidence } = warm.content as { evidence: { sign: object; typed: unknown } };
+  expect(content).toMatchObject({
+    evidence: { sign: { ...evidence.sign, site: 'tympanic' }, typed: evidence.typed },
+  });
+  const as = (site: string) =>
+    amending(warm, { what: 'site', site, reason: 'other', text: 'by mouth' }).wrong;
+  expect(as('')).toEqual({ site: 'siteMissing' });
+  expect(as('oral')).toEqual({ site: 'siteMissing' });
+  expect(amending(run, { what: 'site', site: 'oral' }).wrong).toEqual({ what: 'whatMissing' });
+});
+
+test('only a pressure has a wrong limb or cuff', () => {
+  const { warm, run } = taken();
+  expect(reasonsFor(run)).toContain('wrong-limb-or-cuff');
+  expect(reasonsFor(warm)).not.toContain('wrong-limb-or-cuff');
+  expect(reasonsFor(pulse)).not.toContain('wrong-limb-or-cuff');
+  expect(amending(warm, { what: 'reading', n: '37', reason: 'wrong-limb-or-cuff' }).wrong).toEqual({
+    reason: 'reasonMissing',
+  });
 });
 
 test('who took an arm better left alone said so of that arm alone', () => {

@@ -16,6 +16,7 @@ import {
 } from '@evenfall/clinical';
 import {
   AMENDMENT_REASONS,
+  type AmendmentReason,
   type Amends,
   chartCount,
   chartRun,
@@ -32,11 +33,11 @@ import {
 import type { Manner } from '@evenfall/words';
 import { ofNumbers, readRun } from '../pressure/readRun.js';
 import { type PlaceFields, readPlace } from './amendPlace.js';
-import { typedReading, withReading } from './amendSign.js';
+import { siteOf, typedReading, withReading, withSite } from './amendSign.js';
 
 /**
- * What should stand: another count, other numbers of a pressure, another arm or cuff, another reading of a sign, a
- * value set by hand, another time of measuring, nothing (it should never have been charted), or, in place of a mark
+ * What should stand: another count, other numbers of a pressure, another arm or cuff, another reading of a sign or another
+ * place where it was taken, a value set by hand, another time of measuring, nothing (it should never have been charted), or, in place of a mark
  * of error, what was marked.
  */
 export const AMENDING = [
@@ -44,6 +45,7 @@ export const AMENDING = [
   'numbers',
   'place',
   'reading',
+  'site',
   'by-hand',
   'time',
   'in-error',
@@ -57,6 +59,8 @@ export type AmendFields = PlaceFields & {
   /** The unit that was chosen beside a reading; empty for the usual one. */
   readonly unit: string;
   readonly perMinute: string;
+  /** Where a temperature was taken. */
+  readonly site: string;
   /** Local, `YYYY-MM-DDTHH:mm`. */
   readonly time: string;
   readonly reason: string;
@@ -85,7 +89,9 @@ type AmendWrongCode =
   | 'whatMissing'
   | 'numberMissing'
   | 'numbersMissing'
+  | 'numbersAndPulseMissing'
   | 'placeMissing'
+  | 'siteMissing'
   | 'timeMissing'
   | 'timeBeforeBirth'
   | 'byHandWhyMissing';
@@ -106,6 +112,11 @@ export function numbersOf(entry: StoredEntry): string {
   return printShorthand(value.method === 'device' ? { ...shorthand, method: 'auscultation' } : shorthand);
 }
 
+/** Why it can be amended: only a pressure has a limb and a cuff. */
+export function reasonsFor(entry: StoredEntry): readonly AmendmentReason[] {
+  return AMENDMENT_REASONS.filter((reason) => reason !== 'wrong-limb-or-cuff' || entry.kind === 'run');
+}
+
 /** Whether a value may be set over it: never over what was broken off, which has none. */
 export function canSetByHand(entry: StoredEntry): boolean {
   return entry.kind === 'taps' || entry.kind === 'run' || canCorrectCount(entry);
@@ -117,6 +128,8 @@ export type AmendAround = {
   readonly stampOf: (typed: string) => Stamp | null;
   /** `YYYY-MM-DD`; null where it is not known. */
   readonly birthDate: string | null;
+  /** Of the person on the day of the value, in whole months; null where it is not known. */
+  readonly ageMonths: number | null;
   /** The units in which numbers are typed. */
   readonly manner: Manner;
 };
@@ -130,7 +143,7 @@ export function readAmendment(
 ): { readonly amendment: Amendment | null; readonly wrong: AmendWrong } {
   const wrong: { -readonly [Field in keyof AmendWrong]: AmendWrong[Field] } = {};
   const text = fields.text.trim();
-  const reason = AMENDMENT_REASONS.find((one) => one === fields.reason);
+  const reason = reasonsFor(entry).find((one) => one === fields.reason);
   if (reason === undefined) wrong.reason = 'reasonMissing';
   if (reason === 'other' && text === '') wrong.text = 'textMissing';
   const change = readChange(entry, fields, inForce, around, wrong);
@@ -182,12 +195,12 @@ function readChange(
       const known = { pulsePerMinute: null, lostMmHg: run.palpated.lostMmHg };
       const read = readRun(typed, known, inForce.runRules.deflation);
       if (read.run === null) {
-        wrong.n = fields.n.trim() === '' ? 'numbersMissing' : Object.values(read.wrong);
+        wrong.n = fields.n.trim() === '' ? 'numbersAndPulseMissing' : Object.values(read.wrong);
         return null;
       }
       // As they stand they are no other numbers, and what is typed has no times.
       if (fields.n.trim() === numbersOf(entry)) {
-        wrong.n = 'numbersMissing';
+        wrong.n = 'numbersAndPulseMissing';
         return null;
       }
       // Gauge and peak were not what was mistyped, and no sound comes above the peak; times go with their moments.
@@ -198,7 +211,7 @@ function readChange(
     }
     case 'place': {
       if (entry.kind !== 'run') break;
-      const place = readPlace(entry, fields, inForce);
+      const place = readPlace(entry, fields, inForce, around.ageMonths);
       if (place !== null) return { what: 'place', place };
       wrong.side = 'placeMissing';
       return null;
@@ -210,6 +223,13 @@ function readChange(
       const typed = typedReading(entry, retyped, around.manner);
       if (read.ok) return { what: 'reading', sign: read.value, typed };
       wrong.n = read.refusals;
+      return null;
+    }
+    case 'site': {
+      if (entry.kind !== 'sign' || siteOf(entry) === null) break;
+      const read = withSite(entry, fields.site);
+      if (read !== null) return { what: 'reading', sign: read, typed: entry.content.evidence.typed };
+      wrong.site = 'siteMissing';
       return null;
     }
     case 'by-hand': {

@@ -1,4 +1,4 @@
-import { cuffScheme, SIDES, type Side } from '@evenfall/clinical';
+import { cuffRulesFor, cuffScheme, SIDES, type Side } from '@evenfall/clinical';
 import type { InForce, RunPlace, StoredEntry } from '@evenfall/record';
 
 /** Where a pressure was really taken, of what can be taken for something else: the arm and the cuff. */
@@ -11,9 +11,14 @@ export function placeFieldsOf(entry: StoredEntry): PlaceFields {
   return { side, cuff: cuff?.id ?? '' };
 }
 
-/** The cuffs that can be named: of the scheme that the pressure was taken by, else of the place's own. */
-export function cuffsFor(entry: StoredEntry, { roundRules }: InForce): readonly string[] {
-  return cuffScheme(schemeOf(entry, roundRules.cuff.scheme)).cuffs.map(({ id }) => id);
+/**
+ * The cuffs that can be named: of the scheme that the pressure was taken by, else of the one that the place measures such
+ * a person with.
+ *
+ * @param ageMonths of the person on the day of the reading; null for not known
+ */
+export function cuffsFor(entry: StoredEntry, inForce: InForce, ageMonths: number | null): readonly string[] {
+  return cuffScheme(schemeOf(entry, inForce, ageMonths)).cuffs.map(({ id }) => id);
 }
 
 /**
@@ -24,12 +29,13 @@ export function readPlace(
   entry: StoredEntry & { readonly kind: 'run' },
   fields: PlaceFields,
   inForce: InForce,
+  ageMonths: number | null,
 ): RunPlace | null {
   const { place } = entry.content.evidence;
   const side: Side = SIDES.find((one) => one === fields.side) ?? place.side;
   const isSameCuff = fields.cuff === (place.cuff?.id ?? '');
   if (side === place.side && isSameCuff) return null;
-  const scheme = schemeOf(entry, inForce.roundRules.cuff.scheme);
+  const scheme = schemeOf(entry, inForce, ageMonths);
   const cuff = fields.cuff === '' ? null : { scheme, id: fields.cuff };
   return {
     ...place,
@@ -41,6 +47,7 @@ export function readPlace(
 
 type Scheme = NonNullable<NonNullable<RunPlace['cuff']>['scheme']>;
 
-function schemeOf(entry: StoredEntry, ofThePlace: Scheme): Scheme {
-  return (entry.kind === 'run' ? entry.content.evidence.place.cuff?.scheme : null) ?? ofThePlace;
+function schemeOf(entry: StoredEntry, { roundRules }: InForce, ageMonths: number | null): Scheme {
+  const named = entry.kind === 'run' ? entry.content.evidence.place.cuff?.scheme : null;
+  return named ?? cuffRulesFor(roundRules.cuff, ageMonths).scheme;
 }

@@ -1,4 +1,11 @@
-import { CONSCIOUSNESS_LEVELS, PAIN_WORDS, type Parsed, parseSign, type Sign } from '@evenfall/clinical';
+import {
+  CONSCIOUSNESS_LEVELS,
+  PAIN_WORDS,
+  type Parsed,
+  parseSign,
+  type Sign,
+  TEMPERATURE_SITES,
+} from '@evenfall/clinical';
 import type { StoredEntry, TypedNumber } from '@evenfall/record';
 import type { Manner } from '@evenfall/words';
 import { asTyped, isMeasured, keptOf, type TypedMeasure, typedIn, unitNamed } from '../app/typedMeasure.js';
@@ -25,6 +32,21 @@ export function readingOf(entry: StoredEntry): Reading | null {
   if (sign.of === 'consciousness') return { key: 'level', choices: CONSCIOUSNESS_LEVELS };
   if (sign.of === 'pain' && sign.word !== null) return { key: 'word', choices: PAIN_WORDS };
   return { key: NUMBER_OF[sign.of], choices: null };
+}
+
+/** Where a temperature was taken, as it is charted; null for anything else. */
+export function siteOf(entry: StoredEntry): string | null {
+  if (entry.kind !== 'sign') return null;
+  const { sign } = entry.content.evidence;
+  return sign.of === 'temperature' ? sign.site : null;
+}
+
+/** The temperature as taken at another place; null where that is none, or the one that is charted. */
+export function withSite(entry: StoredEntry & { readonly kind: 'sign' }, chosen: string): Sign | null {
+  const site = TEMPERATURE_SITES.find((one) => one === chosen);
+  if (site === undefined || site === siteOf(entry)) return null;
+  const read = parseSign({ ...entry.content.evidence.sign, site });
+  return read.ok ? read.value : null;
 }
 
 /** A reading as it was retyped: its text, and the unit that was chosen beside it; empty for the usual one. */

@@ -8,10 +8,13 @@ import { type Content, evidenceText } from '../parts/ValueFigures.js';
 export type Fact = readonly [name: string, text: string];
 
 const STARTS = {
-  beat0: 'count.isBeat0',
-  beat1: 'count.isBeat1',
-  any0: 'count.isAny0',
-  any1: 'count.isAny1',
+  pulse: { beat0: 'count.isBeat0', beat1: 'count.isBeat1', any0: 'count.isAny0', any1: 'count.isAny1' },
+  breaths: {
+    beat0: 'count.isBeat0Breaths',
+    beat1: 'count.isBeat1Breaths',
+    any0: 'count.isAny0',
+    any1: 'count.isAny1',
+  },
 } as const;
 const SOURCES = { touch: 'chart.tappedTouch', key: 'chart.tappedKey', file: 'chart.tappedFile' } as const;
 
@@ -22,7 +25,10 @@ export function evidenceFacts(given: Content, words: Words): Fact[] {
   if (given.kind === 'count') {
     const { count } = given.content.evidence;
     if (evidence !== null) done.push([words.sentence('chart.counted'), evidence]);
-    done.push([words.sentence('chart.windowStart'), words.sentence(STARTS[`${count.clock}${count.first}`])]);
+    done.push([
+      words.sentence('chart.windowStart'),
+      words.sentence(STARTS[count.of][`${count.clock}${count.first}`]),
+    ]);
     if ('interrupted' in count) {
       done.push([words.sentence('count.why'), words.sentence(`count.${count.interrupted.reason}`)]);
     }

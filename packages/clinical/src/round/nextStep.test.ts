@@ -191,6 +191,24 @@ describe('lying and standing', () => {
     },
   );
 
+  // Bedside handbook 3.14: a systolic below 90 on standing. That it holds lying too is common practice, no source.
+  test.each([
+    [90, []],
+    [89, ['low-before-standing']],
+  ])('after a systolic of %d, lying or on the feet, standing is asked for with %j', (systolic, low) => {
+    const lying = read({ id: 'r3', posture: 'lie', systolic, diastolic: 56 });
+    const from = read({ id: 'r3', posture: 'lie', systolic: 104, diastolic: 60 });
+    const stood = read({ id: 'r4', posture: 'stand', uprightMinutes: 1, systolic, diastolic: 56 });
+    for (const events of [
+      [...sitting, lying],
+      [...sitting, from, stood],
+    ]) {
+      const found = next(events);
+      expect(found.step).toBe('standing');
+      expect(found.why.map(({ code }) => code).filter((code) => code === 'low-before-standing')).toEqual(low);
+    }
+  });
+
   test('late in pregnancy is on the left side, and never flat on the back', () => {
     const pregnant = { ...KNOWN, isPregnant: true, pregnancyWeeks: 32 };
     expect(next(sitting, pregnant)).toMatchObject({

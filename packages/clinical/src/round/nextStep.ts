@@ -3,6 +3,7 @@ import { type ArmState, armState } from '../cuff/arms.js';
 import { type Posture, SIDES, type Side } from '../cuff/places.js';
 import { type PostureReasonCode, postureChoice } from '../cuff/posture.js';
 import type { CuffRules } from '../cuff/rules.js';
+import { isPast } from '../score/bands.js';
 import { isAtThird } from '../score/falls.js';
 import { SCORE_FIGURES as STANDING } from '../score/figures.js';
 import type { RoundRate } from './event.js';
@@ -23,7 +24,8 @@ export type StepReasonCode =
   | 'first-time-both-arms'
   | 'asked-for'
   | 'third-minute-not-measured'
-  | 'fall-on-standing';
+  | 'fall-on-standing'
+  | 'low-before-standing';
 
 export type NextStepCode = StepReasonCode | FurtherReadingCode | PostureReasonCode;
 
@@ -179,9 +181,21 @@ function lyingAndStanding(state: RoundState, facts: RoundFacts, { cuff }: StepRu
       name === 'standing' && readings.some(isUpright)
         ? whyThirdMinute(readings, facts)
         : { code: 'asked-for', figures: {} };
-    return step(name, { why: [...why, asked], side, posture });
+    const low = name === 'standing' ? lowBeforeStanding(readings) : [];
+    return step(name, { why: [...low, ...why, asked], side, posture });
   }
   return null;
+}
+
+/**
+ * A systolic so low that nobody is asked onto their feet as a matter of course: the newest one, lying or upright.
+ * Source: bedside handbook 3.14 (a systolic below 90 on standing); that it holds before it too: common practice, no source.
+ */
+function lowBeforeStanding(readings: readonly RoundReading[]): Flag<StepReasonCode>[] {
+  const systolic = readings.at(-1)?.systolic;
+  if (systolic === undefined || !isPast(systolic, 'standingSystolicLow')) return [];
+  const limitMmHg = STANDING.standingSystolicLow.value;
+  return [{ code: 'low-before-standing', figures: { systolic, limitMmHg } }];
 }
 
 /** A fall that an early reading met already is said; only where none was met is a later one not excluded. */

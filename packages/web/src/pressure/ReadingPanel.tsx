@@ -64,6 +64,7 @@ export function ReadingPanel({ round, entry, person }: ReadingProps) {
       </div>
       <Next
         round={round}
+        isUpright={reading.place.posture === 'stand'}
         isUnwell={reading.place.posture === 'stand' && reading.unwellUpright === true}
         standing={standing}
         person={person}
@@ -123,6 +124,7 @@ function whyNext({ nextPressure }: RoundStanding): NextStep['why'] {
 }
 
 type NextProps = {
+  readonly isUpright: boolean;
   /** Felt unwell on their feet at this reading: nobody is told to stand again. */
   readonly isUnwell: boolean;
   readonly round: Round;
@@ -132,7 +134,7 @@ type NextProps = {
 };
 
 /** The next reading with its wait, the other arm, another posture, or the next sign. */
-function Next({ round, standing, person, gapSeconds, isUnwell }: NextProps) {
+function Next({ round, standing, person, gapSeconds, isUpright, isUnwell }: NextProps) {
   const { words } = useApp();
   const { nextPressure } = standing;
   const last = round.draft.pressure.values.at(-1);
@@ -153,7 +155,17 @@ function Next({ round, standing, person, gapSeconds, isUnwell }: NextProps) {
   const open = standing.content.value;
   const isOpen =
     open !== null && (open.actNow.length > 0 || open.ask.features.length > 0 || open.ask.pregnancy);
-  const isStopping = isUnwell && nextPressure?.step === 'standing';
+  const isLow = nextPressure?.why.some(({ code }) => code === 'low-before-standing') === true;
+  const isHeld = nextPressure?.step === 'standing' && (isUnwell || isLow);
+  const isStopping = isHeld && isUpright;
+  const toReview = (look: string) => (
+    <Link
+      href={isReading ? `/people/${person}/round` : nextHref(person, step)}
+      className={`button${look} button-large`}
+    >
+      {words.sentence(isReading || step === 'review' ? 'count.toReview' : 'count.goOn')}
+    </Link>
+  );
   return (
     <>
       <div className="buttons buttons-middle">
@@ -202,6 +214,8 @@ function Next({ round, standing, person, gapSeconds, isUnwell }: NextProps) {
           >
             {words.sentence('pressure.stopStanding')}
           </Link>
+        ) : isHeld ? (
+          toReview(isOpen ? '' : ' button-first')
         ) : null}
         {nextPressure?.step === 'repeat' && last !== undefined ? (
           <>
@@ -213,24 +227,17 @@ function Next({ round, standing, person, gapSeconds, isUnwell }: NextProps) {
             ) : null}
           </>
         ) : null}
-        {nextPressure?.step === 'standing' && !isUnwell ? <UprightClock round={round} /> : null}
+        {nextPressure?.step === 'standing' && !isHeld ? <UprightClock round={round} /> : null}
         {isReading ? (
           <button
             type="button"
-            className={isOpen || isStopping ? 'button button-large' : 'button button-first button-large'}
+            className={isOpen || isHeld ? 'button button-large' : 'button button-first button-large'}
             onClick={() => round.change((draft) => withNextReading(draft, nextPressure, palpateFirst))}
           >
             {words.sentence(NEXT_TEXT[nextPressure.step as keyof typeof NEXT_TEXT])}
           </button>
         ) : null}
-        {isStopping ? null : (
-          <Link
-            href={isReading ? `/people/${person}/round` : nextHref(person, step)}
-            className={isReading || isOpen ? 'button button-large' : 'button button-first button-large'}
-          >
-            {words.sentence(isReading || step === 'review' ? 'count.toReview' : 'count.goOn')}
-          </Link>
-        )}
+        {isHeld ? null : toReview(isReading || isOpen ? '' : ' button-first')}
       </div>
     </>
   );

@@ -9,6 +9,8 @@ export const roundDetails = {
   'asked-for': () => 'You asked for it in this round.',
   'third-minute-not-measured': (f, say) =>
     `Nothing was measured at ${say.limit(f.value('minutes'))} minutes, so a fall is not excluded: that takes a reading then, if the person can stand.`,
+  'low-before-standing': (f, say) =>
+    `The systolic is ${say.short(f.value('systolic'))} mmHg, below ${say.limit(f.value('limitMmHg'))}: do not stand this person up before your local protocol or somebody with more experience says so; leave the standing reading, or keep the round as it is and report.`,
   'child-sex-missing': () =>
     'A child’s pressure cannot be classified without its sex, and is not taken for normal: add “Sex for reference tables” among the facts about this person.',
   'child-height-missing': () =>

@@ -44,10 +44,10 @@ export function PutInForce({
     answer.current?.scrollIntoView({ block: 'center' });
     answer.current?.focus({ preventScroll: true });
   }, [said]);
+  const isNothingNew = protocol !== null && inForce !== null && isSame(inForce, protocol);
   const put = async () => {
     setSaid(null);
     if (protocol === null) return wrong.current?.focus();
-    if (inForce !== null && isSame(inForce, protocol)) return setSaid(words.sentence('protocol.already'));
     const kept = await server.call('addProtocol', { body: { content: protocol as never } });
     if (!kept.ok) {
       if (kept.offline) return setSaid(words.sentence('app.unreachable'));
@@ -77,7 +77,12 @@ export function PutInForce({
           {said}
         </p>
       )}
-      <button type="button" className="button button-first button-large" onClick={() => void put()}>
+      <button
+        type="button"
+        className={isNothingNew ? 'button button-large' : 'button button-first button-large'}
+        aria-disabled={isNothingNew}
+        onClick={() => (isNothingNew ? undefined : void put())}
+      >
         {words.sentence('protocol.choose')}
       </button>
       {isNoneOffered ? (

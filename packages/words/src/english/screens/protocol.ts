@@ -76,7 +76,6 @@ export const protocol = {
   keepIt: 'Keep the protocol',
   chosen: 'It is in force from now on.',
   chosenNone: 'No protocol is in force from now on.',
-  already: 'This is in force already: nothing was changed.',
   wrong: 'Put these right first:',
   wrongAt: (f: { section: string; text: string }) => `${f.section}: ${f.text}`,
   versions: 'Versions of this place',

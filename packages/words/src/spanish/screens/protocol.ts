@@ -69,7 +69,6 @@ export const protocol: Reworded<typeof english> = {
   keepIt: 'Conservar el protocolo',
   chosen: 'Está en vigor desde ahora.',
   chosenNone: 'Desde ahora no hay ningún protocolo en vigor.',
-  already: 'Esto ya está en vigor: no se cambió nada.',
   wrong: 'Corrija primero esto:',
   wrongAt: (f) => `${f.section}: ${f.text}`,
   versions: 'Versiones de este centro',

@@ -396,7 +396,13 @@ export { sepsisScreen } from './score/sepsisScreen.js';
 export { ageShockIndex, modifiedShockIndex, shockIndex } from './score/shockIndex.js';
 export type { StandingNumbers, StandingReading, StandingTest } from './score/standing.js';
 export type { StandingAsk, StandingDue } from './score/standingDue.js';
-export { minutesUpright, missedUpright, standingAsk, standingDue } from './score/standingDue.js';
+export {
+  isNoneToCome,
+  minutesUpright,
+  missedUpright,
+  standingAsk,
+  standingDue,
+} from './score/standingDue.js';
 export type { StandingMissing, StandingResult } from './score/standingResult.js';
 export { standingResult } from './score/standingResult.js';
 export { celsiusOf, centimetresOf, fahrenheitOf, kilogramsOf, kiloPascalsOf } from './score/units.js';

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { isAtFirst, isAtThird } from './falls.js';
-import { minutesUpright, missedUpright, standingAsk, standingDue } from './standingDue.js';
+import { isNoneToCome, minutesUpright, missedUpright, standingAsk, standingDue } from './standingDue.js';
 
 // Bedside handbook 3.14: stand, pressure and pulse at 1 and at 3 minutes.
 test.each([
@@ -64,6 +64,13 @@ test('a late reading is asked for in the place of the third alone, and once', ()
   expect(standingAsk(330, [1, 5])).toEqual({ due: null, missed: 3, isLate: false });
   expect(standingAsk(240, [1, 3])).toEqual({ due: null, missed: null, isLate: false });
   expect(standingAsk(100, [])).toEqual({ due: { minutes: 3, inSeconds: 80 }, missed: 1, isLate: false });
+});
+
+test('none is to come once both minutes were measured or are over, and none is to be made up for', () => {
+  const none = (seconds: number, taken: readonly number[]) => isNoneToCome(standingAsk(seconds, taken));
+  // The third minute is over at 210 s (3.5 min, taken to its whole minute, half up).
+  expect([none(185, [1.1]), none(185, [1.1, 3]), none(240, [1, 3.1])]).toEqual([false, true, true]);
+  expect([none(240, [1]), none(330, [1, 5]), none(70, [1])]).toEqual([false, true, false]);
 });
 
 test('the minutes of a reading are those of the clock, to a tenth, up to the longest that is kept', () => {

@@ -65,6 +65,11 @@ export function standingAsk(seconds: number, taken: readonly number[]): Standing
   return { due, missed, isLate: due === null && missed === third && !isTakenAfter };
 }
 
+/** Whether no reading on the feet is to come any more: none is due, and none is to be made up for. */
+export function isNoneToCome({ due, isLate }: StandingAsk): boolean {
+  return due === null && !isLate;
+}
+
 /** Minutes on the feet to a tenth, as a reading keeps them; null past the longest time that is kept. */
 export function minutesUpright(seconds: number): number | null {
   const minutes = roundTo(seconds / SECONDS, 1);

@@ -10,7 +10,9 @@ import {
 import { useApp } from '../app/context.js';
 import { signText } from '../app/signText.js';
 import { stampParts } from '../app/times.js';
-import { isVoidCharted } from '../parts/charted.js';
+import { chartedText, isVoidCharted, signOfCharted } from '../parts/charted.js';
+import { flagsInCommon } from '../parts/flagsInCommon.js';
+import { SharedFlags } from '../parts/SharedFlags.js';
 import { notDoneText } from '../round/NotDoneForm.js';
 import { contentOfEntry } from './contentOfEntry.js';
 import { flagsStanding } from './flagsStanding.js';
@@ -45,6 +47,17 @@ export function RoundBlock({
   const { words } = useApp();
   const notes = notesStanding(round, useRulesOf());
   const signing = round.signed?.current.at(-1) ?? round.signed?.original;
+  const { ownOf, shared } = flagsInCommon(
+    round.values.flatMap(({ current }) =>
+      current.flatMap((entry) => {
+        const given = contentOfEntry(entry);
+        if (given === null || isVoidCharted(given)) return [];
+        const sign = signText(signOfCharted(given), words);
+        const flags = flagsStanding(entry, round, notes);
+        return [{ id: entry.id, sign, name: chartedText(given, words), flags }];
+      }),
+    ),
+  );
   const first = signing ?? round.values[0]?.original;
   if (first === undefined) return null;
   return (
@@ -93,9 +106,10 @@ export function RoundBlock({
           person={person}
           agents={agents}
           isUnsigned={round.unsigned.includes(value.original.id)}
-          flagsOf={(entry) => flagsStanding(entry, round, notes)}
+          flagsOf={({ id }) => ownOf(id)}
         />
       ))}
+      <SharedFlags shared={shared} />
       <Scatter round={round} />
       <NotDoneLines signing={signing} />
       <RoundOutcome round={round} person={person} agents={agents} others={others} />

@@ -9,7 +9,9 @@ import { DeflationStrip } from '../parts/DeflationStrip.js';
 import { Field } from '../parts/Field.js';
 import { Flags } from '../parts/Flags.js';
 import { Folded } from '../parts/Folded.js';
+import { flagsInCommon } from '../parts/flagsInCommon.js';
 import { RemoveButton } from '../parts/RemoveButton.js';
+import { SharedFlags } from '../parts/SharedFlags.js';
 import { runContentOf } from '../round/entries.js';
 import { NotDoneForm, notDoneText } from '../round/NotDoneForm.js';
 import { readingRemoved } from '../round/slip.js';
@@ -32,6 +34,17 @@ export function PressureReview({ round, person }: PressureReviewProps) {
   const { values, notDone } = pressure;
   const [isAsking, setAsking] = useState(false);
   const notes = notesOf(round.draft, { ...round, program });
+  const { ownOf, shared } = flagsInCommon(
+    values.map((reading) => {
+      const content = runContentOf(round.draft, reading, { ...round, program });
+      return {
+        id: reading.entry,
+        sign: words.sentence('app.pressure'),
+        name: pressureWritten(content),
+        flags: [...content.value.flags, ...(notes.ofReading[reading.entry] ?? [])],
+      };
+    }),
+  );
   return (
     <section className="sign-review" aria-label={words.sentence('app.pressure')}>
       <h2>{words.sentence('app.pressure')}</h2>
@@ -90,10 +103,11 @@ export function PressureReview({ round, person }: PressureReviewProps) {
             </p>
             <AskUpright round={round} reading={reading} />
             <GaugeFlag gauge={reading.gauge ?? null} />
-            <Flags flags={[...value.flags, ...(notes.ofReading[reading.entry] ?? [])]} />
+            <Flags flags={ownOf(reading.entry)} />
           </div>
         );
       })}
+      <SharedFlags shared={shared} />
       {values.length > 0 && notDone === null ? null : notDone === null ? (
         <div className="buttons">
           <Link href={`/people/${person}/round/pressure`} className="button">

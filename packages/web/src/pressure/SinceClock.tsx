@@ -24,6 +24,8 @@ type SinceProps = {
   };
   readonly onSince: (since: SinceDraft | null) => void;
   readonly onStop: () => void;
+  /** Whether nothing is to come any more: then it is shown only where it can be stopped. */
+  readonly isOver?: (seconds: number) => boolean;
   /** What is due, from the seconds that went by. */
   readonly children: (seconds: number) => ReactNode;
 };
@@ -38,6 +40,7 @@ export function SinceClock({
   text,
   onSince,
   onStop,
+  isOver = () => false,
   children,
 }: SinceProps) {
   const { words, clock, session } = useApp();
@@ -66,6 +69,7 @@ export function SinceClock({
     ) : null;
   }
   const gone = until(since, now);
+  if (!isHere && gone !== null && isOver(gone.seconds)) return null;
   return (
     <div className="upright">
       {gone === null ? (

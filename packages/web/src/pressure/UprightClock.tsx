@@ -1,4 +1,10 @@
-import { isToLieDown, type StandingDue, standingAsk } from '@evenfall/clinical';
+import {
+  isNoneToCome,
+  isToLieDown,
+  type StandingAsk,
+  type StandingDue,
+  standingAsk,
+} from '@evenfall/clinical';
 import type { Words } from '@evenfall/words';
 import { useApp } from '../app/context.js';
 import { readingsSoFar } from '../round/standing.js';
@@ -16,7 +22,7 @@ export type ClockProps = {
 
 /** The clock since somebody stood up: begun by a touch, it counts up and says which reading is due. */
 export function UprightClock({ round, isHere = false }: ClockProps) {
-  const { words, clock } = useApp();
+  const { words, clock, program } = useApp();
   const { upright = null, stoppedUpright = null } = round.draft.pressure;
   return (
     <SinceClock
@@ -24,6 +30,7 @@ export function UprightClock({ round, isHere = false }: ClockProps) {
       stopped={stoppedUpright}
       until={(since, now) => uprightUntil(since, now, clock.stamp())}
       isHere={isHere}
+      isOver={(seconds) => isNoneToCome(askOf(round, seconds, program))}
       text={{
         begin: words.sentence('pressure.uprightBegin'),
         beginHint: words.sentence('pressure.uprightBeginHint'),
@@ -43,10 +50,8 @@ export function UprightClock({ round, isHere = false }: ClockProps) {
 /** Which reading on the feet is due, and in how long, and which was missed; that one is due now is announced. */
 function DueLine({ round, seconds }: { readonly round: Round; readonly seconds: number }) {
   const { words, program } = useApp();
-  const taken = round.draft.pressure.values.flatMap(({ uprightMinutes }) => uprightMinutes ?? []);
-  const { due, missed, isLate } = standingAsk(seconds, taken);
-  const isAsked = isLate && !isToLieDown(readingsSoFar(round.draft, { ...round, program }));
-  if (missed !== null && isAsked)
+  const { due, missed, isLate } = askOf(round, seconds, program);
+  if (missed !== null && isLate)
     return <WaitLine isOver text={words.sentence('postures.missedNow', { minutes: missed })} />;
   return (
     <>
@@ -56,6 +61,13 @@ function DueLine({ round, seconds }: { readonly round: Round; readonly seconds: 
       <WaitLine isOver={due === null || due.inSeconds === 0} text={dueText(due, words)} />
     </>
   );
+}
+
+/** Who is to lie down is asked for no late reading. */
+function askOf(round: Round, seconds: number, program: string): StandingAsk {
+  const taken = round.draft.pressure.values.flatMap(({ uprightMinutes }) => uprightMinutes ?? []);
+  const ask = standingAsk(seconds, taken);
+  return { ...ask, isLate: ask.isLate && !isToLieDown(readingsSoFar(round.draft, { ...round, program })) };
 }
 
 function dueText(due: StandingDue | null, { sentence }: Words): string {

@@ -1,3 +1,5 @@
+import type { Say } from '../../say.js';
+
 type Text = { text: string };
 
 /** A round from the identity check to the signature. */
@@ -16,6 +18,7 @@ export const review = {
   notFetched:
     'The rest of the round could not be fetched. What you took so far is kept: load the page again where there is a network.',
   soFar: 'Taken so far',
+  allOf: (f: { sign: string; values: number }, say: Say) => `${f.sign}, all ${say.short(f.values)} readings`,
   folded: 'Evidence, change',
   voidFolded: 'A count that was broken off',
   change: 'Change',

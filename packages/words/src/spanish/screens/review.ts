@@ -1,5 +1,6 @@
 import type { review as english } from '../../english/screens/review.js';
 import type { Reworded } from '../../reworded.js';
+import type { Say } from '../../say.js';
 
 /** As in `english/screens/review`. */
 export const review: Reworded<typeof english> = {
@@ -17,6 +18,7 @@ export const review: Reworded<typeof english> = {
     'El resto de la ronda todavía se está descargando. Lo que ha tomado hasta ahora está guardado.',
   notFetched:
     'No se pudo descargar el resto de la ronda. Lo que ha tomado hasta ahora está guardado: vuelva a cargar la página donde haya red.',
+  allOf: (f: { sign: string; values: number }, say: Say) => `${f.sign}, todas (${say.short(f.values)})`,
   soFar: 'Tomado hasta ahora',
   folded: 'De dónde sale, cambiar',
   voidFolded: 'Un recuento interrumpido',

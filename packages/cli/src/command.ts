@@ -9,6 +9,8 @@ export type World = {
   readonly stdin: AsyncIterable<Uint8Array>;
   readonly stdout: NodeJS.WritableStream;
   readonly stderr: NodeJS.WritableStream;
+  /** Asks for a line; null where nobody sits at a terminal. */
+  readonly askLine: ((prompt: string) => Promise<string>) | null;
   /** Asks for a line that is not shown while it is typed; null where nobody sits at a terminal. */
   readonly askSecret: ((prompt: string) => Promise<string>) | null;
   readonly env: Readonly<Record<string, string | undefined>>;

@@ -1,7 +1,7 @@
 import { existsSync, readFileSync } from 'node:fs';
 import process from 'node:process';
 import { fileURLToPath } from 'node:url';
-import { askSecret } from './input/askSecret.js';
+import { askLine, askSecret } from './input/atTerminal.js';
 import { program } from './program.js';
 
 /** The process around the program: its real streams, clock and signals. `tools/bundle.mjs` makes one program of it, which `bin/evenfall.js` imports. */
@@ -35,6 +35,7 @@ const code = await program(process.argv.slice(2), {
   stdin: process.stdin,
   stdout: process.stdout,
   stderr: process.stderr,
+  askLine: process.stdin.isTTY ? askLine(process.stdin, process.stderr) : null,
   askSecret: process.stdin.isTTY ? askSecret(process.stdin, process.stderr) : null,
   env: process.env,
   now: () => new Date(),

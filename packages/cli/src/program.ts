@@ -11,6 +11,7 @@ import { deliver, deliverFault, EXIT } from './output/deliver.js';
 import { helpOf, helpOfAll } from './output/help.js';
 import { listed } from './output/items.js';
 import { versionOf } from './output/version.js';
+import { unlessInterrupted } from './unlessInterrupted.js';
 
 /**
  * The `evenfall` command: arguments in, streams written, exit code out. Reads nothing that is not in `world`.
@@ -87,15 +88,6 @@ function together({ refusals, placeOf }: Read, parsed: readonly Refusal[]): Refu
 
 function refusedBy(refusals: readonly Refusal[], { words }: Context): Answer {
   return refused(refusals.map((one) => words.problem(one)));
-}
-
-/** What comes of it, or null if the program is interrupted first. */
-function unlessInterrupted<Value>(work: Promise<Value>, signal: AbortSignal): Promise<Value | null> {
-  const interruption = new Promise<null>((interrupted) => {
-    if (signal.aborted) interrupted(null);
-    signal.addEventListener('abort', () => interrupted(null), { once: true });
-  });
-  return Promise.race([work, interruption]);
 }
 
 const LANGUAGE_OPTION = '--language';

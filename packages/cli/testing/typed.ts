@@ -33,6 +33,7 @@ export async function typedArgs(
     stdin: bytesOf(input),
     stdout: collecting(out),
     stderr: collecting(err),
+    askLine: null,
     askSecret: null,
     env: {},
     now: () => new Date('2025-03-01T08:00:00Z'),

@@ -3,6 +3,7 @@ import { createHash } from 'node:crypto';
 import { chmod, mkdtemp, readdir, realpath, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { Writable } from 'node:stream';
 import { fileURLToPath } from 'node:url';
 import { beforeAll, describe, expect, onTestFinished, test } from 'vitest';
 import { typedArgs } from '../../testing/typed.js';
@@ -124,5 +125,54 @@ describe('evenfall account', { timeout: 120_000 }, () => {
     );
     expect([code, stdout, asked.length]).toEqual([2, '', 2]);
     expect(stderr).toMatch(/the same pass phrase twice/);
+  });
+});
+
+describe('evenfall serve --lan without an owner', { timeout: 120_000 }, () => {
+  /** Serves until it has said that it does, or was refused. */
+  async function served(answers: Readonly<{ lines: string[]; secrets: string[] }> | null) {
+    const folder = join(await outerFolder(), 'record');
+    const stopping = new AbortController();
+    const asked: string[] = [];
+    const next = (from: string[]) => async (prompt: string) => {
+      asked.push(prompt);
+      return from.shift() ?? '';
+    };
+    const ended = await typedArgs(['serve', '--lan', '--port', '0', '--data', folder, ...ACCOUNT], {
+      env,
+      pages: await outerFolder(),
+      interrupted: stopping.signal,
+      stdout: new Writable({
+        write(chunk, _encoding, done) {
+          if (String(chunk).includes('https://')) stopping.abort();
+          done();
+        },
+      }),
+      ...(answers === null ? {} : { askLine: next(answers.lines), askSecret: next(answers.secrets) }),
+    });
+    const listed = await typedArgs(['account', 'list', '--data', folder, ...ACCOUNT, '--json'], { env });
+    return { ...ended, asked, isServed: stopping.signal.aborted, accounts: listed.json[0]?.accounts };
+  }
+
+  test('at a terminal asks for one there, makes it and goes on', async () => {
+    const answers = {
+      lines: ['Ada Thorn (invented)', 'ada', 'Ada Thorn (invented)', 'ada'],
+      secrets: ['short', 'short', PHRASE, PHRASE],
+    };
+    const { asked, isServed, accounts, stderr } = await served(answers);
+    expect([isServed, asked.length]).toEqual([true, 8]);
+    // What was refused is said, and asked for again; the pass phrase stands nowhere.
+    expect(stderr).toMatch(/12 to 128 characters[\s\S]*can sign in as ada/);
+    expect(stderr).not.toContain(PHRASE);
+    expect(accounts).toMatchObject([{ signIn: 'ada', roles: ['owner', 'clinician', 'supervisor'] }]);
+  });
+
+  test.each([
+    ['where nobody sits at a terminal', null],
+    ['where the line is left empty', { lines: [''], secrets: [] }],
+  ])('is refused %s, with the command to type, and nothing is made', async (_where, answers) => {
+    const { code, isServed, accounts, stderr } = await served(answers);
+    expect([code, isServed, accounts]).toEqual([2, false, []]);
+    expect(stderr).toMatch(/evenfall account add .*--role owner/);
   });
 });

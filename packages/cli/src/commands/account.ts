@@ -13,12 +13,14 @@ import { newPassPhrase } from './newPassPhrase.js';
 const DOING = ['add', 'list', 'roles', 'pass-phrase', 'close', 'reopen'] as const;
 type Doing = (typeof DOING)[number];
 
-type Asked = Record & {
+/** What is to be done with whose account. */
+type Act = {
   readonly doing: Doing;
   readonly name: string;
   readonly signIn: string;
   readonly roles: readonly AccountRole[];
 };
+type Asked = Record & Act;
 
 const DONE = {
   add: 'commandLine.accountAdd',
@@ -60,7 +62,7 @@ export const account = command<Asked>({
   },
 
   run: (input, context) =>
-    withKeeper(recordIn(input), context, (socket) => doIt(socket, input, context), {
+    withKeeper(recordIn(input), context, (socket) => actOnAccounts(socket, input, context), {
       makes: input.doing === 'add',
     }),
 });
@@ -93,7 +95,8 @@ function asked(given: Given, doing: Doing): Parsed<Asked> {
 
 const recordIn = ({ purpose, folder, account: own }: Asked): Record => ({ purpose, folder, account: own });
 
-async function doIt(socket: string, input: Asked, context: Context): Promise<Answer> {
+/** Does it through the control socket of the server that keeps the record; a new pass phrase is asked for. */
+export async function actOnAccounts(socket: string, input: Act, context: Context): Promise<Answer> {
   const { words } = context;
   const listed = await ask(socket, 'GET', '/api/accounts');
   const accounts = (listed.json as { accounts: AccountRow[] }).accounts;
@@ -143,7 +146,7 @@ async function agentCalled(socket: string, name: string, accounts: readonly Acco
   return called.length === 1 && called[0] !== undefined ? called[0] : { id: v7(), name };
 }
 
-function changeOf({ doing, roles }: Asked, passPhrase: string): object {
+function changeOf({ doing, roles }: Act, passPhrase: string): object {
   if (doing === 'roles') return { roles };
   if (doing === 'pass-phrase') return { passPhrase };
   return { isClosed: doing === 'close' };

@@ -9,6 +9,8 @@ import type { Given } from '../options/option.js';
 import { jsonLine } from '../output/json.js';
 import { lanLines } from '../output/lanLines.js';
 import { write } from '../output/stream.js';
+import { unlessInterrupted } from '../unlessInterrupted.js';
+import { firstOwner } from './firstOwner.js';
 
 /** Where Evenfall listens unless told otherwise; the demo has its own, so that both can run. Source: decision. */
 const PORTS = { clinic: 4780, demo: 4781 } as const;
@@ -68,11 +70,15 @@ export const serve = command<Asked>({
       };
       return refused([words.refusedStart(missing)]);
     }
-    const server = await startServer(
-      context.serverMain,
-      { mode: 'serve', ...asked, pages: context.pages },
-      context.env,
-    );
+    const { pages } = context;
+    const start = () => startServer(context.serverMain, { mode: 'serve', ...asked, pages }, context.env);
+    let server = await start();
+    // Nobody is asked where only a program reads the answer.
+    if (server.told.event === 'refused' && server.told.code === 'lan-owner-needed' && !json) {
+      await server.ended;
+      if (await unlessInterrupted(firstOwner(asked, context), interrupted)) server = await start();
+      if (interrupted.aborted) return { kind: 'done' };
+    }
     const { told } = server;
     if (told.event === 'kept-by') {
       const names = told.address === null ? {} : { address: told.address };

@@ -207,6 +207,10 @@ export const commandLine = {
   sharedRecord: 'the PostgreSQL of DATABASE_URL',
   howToStop: 'Ctrl-C stops it.',
   noAccounts: 'Nobody signs in here: whoever sits at this machine may act.',
+  firstOwner:
+    'Nobody signs in to this record yet, and beyond this machine it opens to nobody before somebody does. Its owner’s account is made here, now (owner, clinician and supervisor; an empty line leaves it).',
+  firstOwnerName: 'Name, as the charts are to say it:',
+  firstOwnerSignIn: 'Name to sign in with:',
   newPassPhrase: (f: { phraseAtLeast: number }, say: Say) =>
     `A first pass phrase of ${say.short(f.phraseAtLeast)} characters or more, which its user changes at the first sign-in:`,
   passPhraseAgain: 'The same again:',

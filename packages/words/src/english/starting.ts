@@ -25,7 +25,7 @@ export const starting = {
   'folder-not-ours': (n) =>
     `The folder ${n.got ?? ''} is not empty and holds no record of Evenfall: name another.`,
   'no-record': (n) =>
-    `There is no record of Evenfall in ${n.folder ?? n.got}: look at the name of the folder (--data). Nothing was made there.`,
+    `There is no record of Evenfall in ${n.folder ?? n.got}: look at the name of the folder (--data), or make one there: evenfall serve --data ${n.folder ?? n.got}. Nothing was made yet.`,
   'folder-other-purpose': () =>
     `Invented people and a real clinic never share a folder: leave out --demo, or name another folder.`,
   'folder-damaged': (n) =>

@@ -24,7 +24,7 @@ export const starting: Reworded<typeof english> = {
   'folder-not-ours': (n) =>
     `La carpeta ${n.got ?? ''} no está vacía y no contiene ningún registro de Evenfall: indique otra.`,
   'no-record': (n) =>
-    `No hay ningún registro de Evenfall en ${n.folder ?? n.got}: revise el nombre de la carpeta (--data). No se creó nada allí.`,
+    `No hay ningún registro de Evenfall en ${n.folder ?? n.got}: revise el nombre de la carpeta (--data), o cree uno allí: evenfall serve --data ${n.folder ?? n.got}. Aún no se creó nada.`,
   'folder-other-purpose': () =>
     'Las personas inventadas y una consulta real nunca comparten carpeta: omita --demo, o indique otra carpeta.',
   'folder-damaged': (n) =>

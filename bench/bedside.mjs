@@ -21,14 +21,16 @@ const assets = join(dist, 'assets');
 const entry = /assets\/([^"]+\.js)/.exec(readFileSync(join(dist, 'index.html'), 'utf8'))[1];
 const ROUND = [partNamed('roundPages'), partNamed('round')];
 const GOING_ON = [...ROUND, partNamed('goOnPages')];
+const ASIDE = [...GOING_ON, partNamed('asidePages'), partNamed('aside')];
 console.log(
   'JavaScript fetched up to there, each part gzipped alone as the server sends it, words in English:',
 );
 sizeLine('the start page, and the first touch on it', [], true);
 sizeLine('three touches: with the keypad', [partNamed('quickPages')], true);
 sizeLine('a guided round begun: with identity, making ready, and a count by the watch', ROUND, true);
-sizeLine('the whole round: with what a count comes to, pressure, other signs, review', GOING_ON, false);
-sizeLine('the whole round, tapped: with what is made of taps', [...GOING_ON, partNamed('tapRules')], false);
+sizeLine('the whole round: with what a count comes to, pressure, review', GOING_ON, false);
+sizeLine('a round with other signs, or moments marked in time', ASIDE, false);
+sizeLine('a round, tapped: with what is made of taps', [...ASIDE, partNamed('tapRules')], false);
 sizeLine(
   'three touches in Spanish, English beside it',
   [partNamed('quickPages'), partNamed('spanishBedside')],

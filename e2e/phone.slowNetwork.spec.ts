@@ -1,7 +1,7 @@
 import { beginRound, expect, expectAccessible, test, typeOnKeypad } from './evenfall.js';
 
 /** What a round goes on with, and what is made of taps. */
-const REST = /\/assets\/(goOnPages|tapRules)-[^/]+\.js$/;
+const REST = /\/assets\/(goOnPages|asidePages|tapRules)-[^/]+\.js$/;
 
 test.beforeEach(async ({ page }) => {
   // Without a service worker, which would have brought the rest meanwhile.

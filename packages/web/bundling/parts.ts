@@ -3,13 +3,13 @@ import type { Rolldown } from 'vite';
 
 /** What is fetched as a part, by the file that it is fetched by; the names of parts are those of these files. */
 const OF_A_PART =
-  /web.src.(?:\w+.)*\w+Pages\.ts$|words.src.english.(?:round|later|practice)\.ts$|words.src.spanish.spanish\w+\.ts$/;
+  /web.src.(?:\w+.)*\w+Pages\.ts$|words.src.english.(?:round|aside|later|practice)\.ts$|words.src.spanish.spanish\w+\.ts$/;
 
 /** Words of a part go with no other: who reads one language fetches no other. */
 const WORDS = /words.src.(?:english|spanish)/;
 
 /** What several parts need is fetched as few files: those below this many bytes, before they are made small, are put together. */
-const FEWEST_BYTES = 10_000;
+const FEWEST_BYTES = 5_000;
 
 /**
  * How the app is cut into files: all that the start page needs in one, and what several later parts need in few. Each file is

@@ -12,7 +12,7 @@ import { fetchTheRound, ROUND_ROUTES } from './roundRoutes.js';
 import { loadAbout } from './server/load.js';
 import { loadClassSessions } from './server/loadClass.js';
 
-const EVERY_PART = ['round', 'later'] as const;
+const EVERY_PART = ['round', 'aside', 'later'] as const;
 
 /** Fetched after the bedside, which must be there at once; `fetchTheRest` fetches them ahead. */
 const laterPages = withWords(

@@ -1,4 +1,4 @@
-/** All of a guided round from its first count on: fetched after the pages with which it begins, and ahead of their use. */
+/** What every guided round comes to from its first count on: fetched after the pages with which it begins, and ahead of their use. */
 
 export { PostureClock } from './pressure/LyingClock.js';
 export { PressurePage } from './pressure/PressurePage.js';
@@ -6,5 +6,3 @@ export { ReviewPanel } from './round/ReviewPanel.js';
 export { ShownPanel } from './round/ShownPanel.js';
 export { SoFar } from './round/SoFar.js';
 export { standingOf } from './round/standing.js';
-export { TappingPanel } from './round/TappingPanel.js';
-export { SignsPage } from './signs/SignsPage.js';

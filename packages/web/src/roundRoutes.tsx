@@ -1,13 +1,14 @@
 import { Route } from 'wouter';
 import { later, pageOf } from './app/later.js';
-import { goOnPages, ofARound, tapPages } from './round/goOnLater.js';
+import { asidePages, tapPages } from './round/asideLater.js';
+import { goOnPages, ofARound } from './round/goOnLater.js';
 
 const roundPages = ofARound(later(() => import('./roundPages.js')));
 const MeasurePage = pageOf(roundPages, (pages) => pages.MeasurePage);
 const PreparePage = pageOf(roundPages, (pages) => pages.PreparePage);
 const RoundPage = pageOf(roundPages, (pages) => pages.RoundPage);
 const PressurePage = pageOf(goOnPages, (pages) => pages.PressurePage);
-const SignsPage = pageOf(goOnPages, (pages) => pages.SignsPage);
+const SignsPage = pageOf(asidePages, (pages) => pages.SignsPage);
 
 /**
  * Fetches every part of a round, in the order in which it is asked for: once the first page is there (see `fetchTheRest`),
@@ -16,6 +17,7 @@ const SignsPage = pageOf(goOnPages, (pages) => pages.SignsPage);
 export async function fetchTheRound(): Promise<void> {
   await roundPages.fetch();
   await goOnPages.fetch();
+  await asidePages.fetch();
   await tapPages.fetch();
 }
 

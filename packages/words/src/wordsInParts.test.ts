@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { aside } from './english/aside.js';
 import { bedside } from './english/bedside.js';
 import { english } from './english/index.js';
 import { later } from './english/later.js';
@@ -12,7 +13,7 @@ import { wordsInParts } from './wordsInParts.js';
 const keysOf = (part: object) => everyText(part, 2, sayIn('en')).map(([key]) => key);
 
 test('every text stands in one part, and all parts are the whole', () => {
-  const keys = [bedside, round, later, practice].flatMap(keysOf);
+  const keys = [bedside, round, aside, later, practice].flatMap(keysOf);
   expect(keys.filter((key, at) => keys.indexOf(key) !== at)).toEqual([]);
   expect(keys.sort()).toEqual(keysOf(english).sort());
   expect(keysOf(round).length).toBeGreaterThan(100);
@@ -51,12 +52,12 @@ test('of a screen in three parts each comes with its own', async () => {
   expect(words.sentence('chart.print')).toMatch(/\w/);
 });
 
-test('what taps, signs and scores bring is said once the words of a round are there', async () => {
+test('what taps and signs bring is said once the words of what stands aside are there', async () => {
   const parts = wordsInParts();
   const words = parts.english('en');
   const fever = { code: 'fever', figures: { celsius: 38.5, limitCelsius: 38 } };
   expect(words.detail(fever)).toMatch(/fever\W*$|“fever”/);
-  await parts.bring('round');
+  await parts.bring('aside');
   expect(words.detail(fever)).toBe(wordsFor('en').detail(fever));
 });
 

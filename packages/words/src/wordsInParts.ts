@@ -1,4 +1,5 @@
 import type { Catalogue } from './catalogue.js';
+import type { aside } from './english/aside.js';
 import { bedside as english } from './english/bedside.js';
 import type { later } from './english/later.js';
 import type { practice } from './english/practice.js';
@@ -12,14 +13,15 @@ import { isEnglish, type Words, wordsIn } from './words.js';
 type Bedside = Reworded<typeof english>;
 
 /**
- * The parts of a catalogue beside that of the bedside: what the screens of a guided round say, those of practice, and all
- * other pages.
+ * The parts of a catalogue beside that of the bedside: what the screens of a guided round say, what those say
+ * that not every round comes to, those of practice, and all other pages.
  */
-export type LaterPart = 'round' | 'later' | 'practice';
+export type LaterPart = 'round' | 'aside' | 'later' | 'practice';
 
 type Brought = {
   readonly bedside: () => Promise<Bedside>;
   readonly round: () => Promise<Reworded<typeof round>>;
+  readonly aside: () => Promise<Reworded<typeof aside>>;
   readonly later: () => Promise<Reworded<typeof later>>;
   readonly practice: () => Promise<Reworded<typeof practice>>;
 };
@@ -29,12 +31,14 @@ const PARTS: Readonly<Record<Language, Brought>> = {
   en: {
     bedside: async () => english,
     round: async () => (await import('./english/round.js')).round,
+    aside: async () => (await import('./english/aside.js')).aside,
     later: async () => (await import('./english/later.js')).later,
     practice: async () => (await import('./english/practice.js')).practice,
   },
   es: {
     bedside: async () => (await import('./spanish/spanishBedside.js')).bedside,
     round: async () => (await import('./spanish/spanishRound.js')).round,
+    aside: async () => (await import('./spanish/spanishAside.js')).aside,
     later: async () => (await import('./spanish/spanishLater.js')).later,
     practice: async () => (await import('./spanish/spanishPractice.js')).practice,
   },

@@ -9,6 +9,7 @@ const words = fileURLToPath(new URL('../../../words/src', import.meta.url));
 /** What is drawn with the words of the bedside alone, and with those of a guided round too (`App.tsx`, `roundRoutes.tsx`). */
 const AT_BEDSIDE = ['main.tsx', 'signIn/gatePages.ts', 'quickPages.ts'];
 const IN_A_ROUND = [...AT_BEDSIDE, 'roundPages.ts', 'goOnPages.ts'];
+const ASIDE = [...IN_A_ROUND, 'asidePages.ts'];
 /** Lines that the catalogue's own package makes. */
 const LINES_AT_BEDSIDE = ['gaugeStandingText.ts'];
 const LINES_IN_A_ROUND = [...LINES_AT_BEDSIDE, 'beginningText.ts', 'restText.ts'];
@@ -79,6 +80,14 @@ test.each([
     filesOf(IN_A_ROUND, LINES_IN_A_ROUND),
     PARTED_IN_A_ROUND,
     'PressurePage.tsx',
+    'SignsPage.tsx',
+  ],
+  [
+    'what stands aside in a round',
+    ['round', 'aside'],
+    filesOf(ASIDE, LINES_IN_A_ROUND),
+    PARTED_IN_A_ROUND,
+    'SignsPage.tsx',
     'PersonPage.tsx',
   ],
 ] as const)('what %s says stands in the parts of the catalogue that it has', async (...given) => {
@@ -110,7 +119,7 @@ test.each([
 
 test('what the bedside and a round name has its title there', () => {
   const [own, whole] = [wordsInParts().english('en'), wordsFor('en')];
-  const texts = textsOf(filesOf(IN_A_ROUND, LINES_IN_A_ROUND));
+  const texts = textsOf(filesOf(ASIDE, LINES_IN_A_ROUND));
   const asked = [...texts.matchAll(/\.title\(\s*'(\w+)'/g)].map(([, of]) => of as 'mark');
   expect(new Set(asked).size).toBeGreaterThan(10);
   for (const of of new Set(asked)) {

@@ -2,6 +2,8 @@ import { useEffect, useRef } from 'react';
 import { useApp, useKept } from '../app/context.js';
 import { FactsOfRound } from '../facts/FactsOfRound.js';
 import { useIsWide } from '../parts/useIsWide.js';
+import { asidePages } from '../round/asideLater.js';
+import { GoOn } from '../round/GoOn.js';
 import type { LeftOut } from '../round/leftOut.js';
 import { RestPanel } from '../round/RestPanel.js';
 import { type InRound, RoundFrame } from '../round/RoundFrame.js';
@@ -19,7 +21,6 @@ import { PlacePanel } from './PlacePanel.js';
 import { PumpPanel } from './PumpPanel.js';
 import { reopenedReading } from './pressureDraft.js';
 import { withPressureAt } from './pressureSteps.js';
-import { ReadBackPanel } from './ReadBackPanel.js';
 import { ReadingPanel } from './ReadingPanel.js';
 import { SecondListenPanel } from './SecondListenPanel.js';
 import { useNow } from './useNow.js';
@@ -137,7 +138,11 @@ function PanelAt({ round, person }: Omit<PanelProps, 'record'>) {
         <SecondListenPanel round={round} place={place} measuring={measuring} second={other.second} />
       );
     case 'reading':
-      return <ReadBackPanel round={round} place={place} measuring={measuring} />;
+      return (
+        <GoOn part={asidePages}>
+          {({ ReadBackPanel }) => <ReadBackPanel round={round} place={place} measuring={measuring} />}
+        </GoOn>
+      );
     case 'shown':
       return <ReadingPanel round={round} entry={measuring.entry} person={person} />;
   }

@@ -1,23 +1,22 @@
 import { type ReactNode, useEffect, useState } from 'react';
 import { useApp } from '../app/context.js';
 import type { Later } from '../app/later.js';
-import type { GoOnPages } from './goOnLater.js';
 
 /** How long what is still fetched is not worth a word, ms. Source: decision. */
 const QUIET_MS = 1_000;
 
-type GoOnProps = {
-  readonly part: Later<GoOnPages>;
+type GoOnProps<Pages> = {
+  readonly part: Later<Pages>;
   /** What is shown of it until it is here. */
   readonly meanwhile?: ReactNode;
-  readonly children: (pages: GoOnPages) => ReactNode;
+  readonly children: (pages: Pages) => ReactNode;
 };
 
 /**
  * What a round goes on with: drawn at once where it is here. Where the network is slow, or went before it came, that is
  * said; what was counted meanwhile is kept. A browser does not ask again for a part that failed: the page is loaded again.
  */
-export function GoOn({ part, meanwhile = null, children }: GoOnProps) {
+export function GoOn<Pages>({ part, meanwhile = null, children }: GoOnProps<Pages>) {
   const { words } = useApp();
   const [pages, setPages] = useState(part.here);
   const [is, setIs] = useState<'quiet' | 'slow' | 'failed'>('quiet');

@@ -1,7 +1,7 @@
 import type { CountOf } from '@evenfall/clinical';
 import { useState } from 'react';
 import { Link, useLocation } from 'wouter';
-import { useApp } from '../app/context.js';
+import { useApp, useKept } from '../app/context.js';
 import { signText } from '../app/signText.js';
 import { Flags } from '../parts/Flags.js';
 import { Folded } from '../parts/Folded.js';
@@ -10,9 +10,11 @@ import { RemoveButton } from '../parts/RemoveButton.js';
 import { EvidenceStrip, RangeLine, Rate } from '../parts/ValueFigures.js';
 import { notesOf } from '../pressure/notesOf.js';
 import { PressureReview } from '../pressure/PressureReview.js';
-import { MeasuresReview } from '../signs/MeasuresReview.js';
+import { signsForm } from '../signs/signsForm.js';
+import { asidePages } from './asideLater.js';
 import { shownContent } from './content.js';
 import { type DraftValue, isVoidValue, withNotDone, withNumberReopened } from './draft.js';
+import { GoOn } from './GoOn.js';
 import { READY, SIGNS_IN_ORDER } from './measuring.js';
 import { NotDoneForm, notDoneText } from './NotDoneForm.js';
 import { reasonsOf } from './notDoneReasons.js';
@@ -51,7 +53,7 @@ export function ReviewPanel({ round, person }: ReviewProps) {
             <SignReview key={sign} round={round} sign={sign} person={person} />
           ))}
           <PressureReview round={round} person={person} />
-          <MeasuresReview round={round} person={person} />
+          <OtherSigns round={round} person={person} />
         </div>
         <div className="review-comes-to">
           {standing.content.value === null ? null : (
@@ -69,6 +71,29 @@ export function ReviewPanel({ round, person }: ReviewProps) {
       </div>
       <Discard person={person} />
     </>
+  );
+}
+
+/** The other signs, where the round came to any: most come to none, and then only the way to them stands here. */
+function OtherSigns({ round, person }: ReviewProps) {
+  const { words } = useApp();
+  const { measures, measuresNotDone } = round.draft;
+  const isTyped = useKept(({ kept }) => kept.forms[signsForm(round.draft.round)] !== undefined);
+  if (measures.length > 0 || Object.keys(measuresNotDone).length > 0 || isTyped)
+    return (
+      <GoOn part={asidePages}>
+        {({ MeasuresReview }) => <MeasuresReview round={round} person={person} />}
+      </GoOn>
+    );
+  return (
+    <section className="sign-review" aria-label={words.sentence('result.other')}>
+      <h2>{words.sentence('result.other')}</h2>
+      <div className="buttons">
+        <Link href={`/people/${person}/round/signs`} className="button">
+          {words.sentence('review.take')}
+        </Link>
+      </div>
+    </section>
   );
 }
 

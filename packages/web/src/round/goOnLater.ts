@@ -1,6 +1,5 @@
 import { withWords } from '../app/deviceWords.js';
 import { type Later, later } from '../app/later.js';
-import { withTapRules } from './tapRulesLater.js';
 
 export type GoOnPages = typeof import('../goOnPages.js');
 
@@ -11,4 +10,3 @@ export function ofARound<Pages>(pages: Later<Pages>): Later<Pages> {
 
 /** A round goes on with these; it begins and is counted without them. */
 export const goOnPages = ofARound(later(() => import('../goOnPages.js')));
-export const tapPages = withTapRules(goOnPages);

@@ -1,10 +1,14 @@
 import { useEffect, useState } from 'react';
+import { withWords } from '../app/deviceWords.js';
 import { type Later, later } from '../app/later.js';
 import type { RoundDraft } from './draft.js';
 import { SIGNS_IN_ORDER } from './measuring.js';
 
-/** Fetched with the pages of a round, on which alone somebody taps. */
-export const laterTapRules = later(() => import('./tapRules.js'));
+/** Fetched with the pages of a round, on which alone somebody taps; with what is said of taps. */
+export const laterTapRules = withWords(
+  ['aside'],
+  later(() => import('./tapRules.js')),
+);
 
 /** Pages together with what they make of taps. */
 export function withTapRules<Pages>(pages: Later<Pages>): Later<Pages> {

@@ -1,5 +1,6 @@
 import type { ClinicalCode } from '../codes.js';
 import { joined } from '../joined.js';
+import { aside } from './aside.js';
 import { bedside } from './bedside.js';
 import type { Detail } from './detail.js';
 import { later } from './later.js';
@@ -7,7 +8,7 @@ import { practice } from './practice.js';
 import { round } from './round.js';
 
 /** The English catalogue. Its keys are the keys of every language (see `Catalogue`). */
-export const english = joined(joined(joined(bedside, round), later), practice);
+export const english = joined(joined(joined(joined(bedside, round), aside), later), practice);
 
 // A sentence for every code of every clinical result.
 english.details satisfies Record<ClinicalCode, Detail>;

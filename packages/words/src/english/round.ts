@@ -1,12 +1,10 @@
 import { noteDetails } from './noteDetails.js';
 import { scoreDetails } from './scoreDetails.js';
 import { roundScreens } from './screens/round.js';
-import { signDetails } from './signDetails.js';
 import { standingDetails } from './standingDetails.js';
-import { tapsDetails } from './tapsDetails.js';
 
 /** What a guided round says beside `bedside`. */
 export const round = {
-  details: { ...noteDetails, ...scoreDetails, ...signDetails, ...standingDetails, ...tapsDetails },
+  details: { ...noteDetails, ...scoreDetails, ...standingDetails },
   sections: roundScreens,
 } as const;

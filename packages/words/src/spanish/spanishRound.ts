@@ -3,12 +3,10 @@ import type { Reworded } from '../reworded.js';
 import { noteDetails } from './noteDetails.js';
 import { scoreDetails } from './scoreDetails.js';
 import { roundScreens } from './screens/round.js';
-import { signDetails } from './signDetails.js';
 import { standingDetails } from './standingDetails.js';
-import { tapsDetails } from './tapsDetails.js';
 
 /** As in `english/round`. */
 export const round: Reworded<typeof english> = {
-  details: { ...noteDetails, ...scoreDetails, ...signDetails, ...standingDetails, ...tapsDetails },
+  details: { ...noteDetails, ...scoreDetails, ...standingDetails },
   sections: roundScreens,
 };

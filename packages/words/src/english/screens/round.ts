@@ -1,5 +1,7 @@
 import { amend } from './bedside/amend.js';
 import { chart } from './bedside/chart.js';
+import { signs } from './bedside/signs.js';
+import { taps } from './bedside/taps.js';
 import { begun } from './begun.js';
 import { count } from './count.js';
 import { moments } from './moments.js';
@@ -9,8 +11,6 @@ import { rest } from './rest.js';
 import { result } from './result.js';
 import { review } from './review.js';
 import { second } from './second.js';
-import { signs } from './signs.js';
-import { taps } from './taps.js';
 
 /** The words of the screens of a guided round; of some of them the start page and the keypad say a part. */
 export const roundScreens = {

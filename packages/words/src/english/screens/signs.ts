@@ -1,47 +1,25 @@
 import type { Say } from '../../say.js';
 
-type Text = { text: string };
-
 /** To show how one is typed. */
 const EXAMPLE_CELSIUS = 36.8;
 
-/** The signs that are neither counted nor taken with a cuff: as a chart writes them, and the page that takes them. */
+/** The page that takes the signs that are neither counted nor taken with a cuff; how a chart writes them is in `./bedside/signs.ts`. */
 export const signs = {
-  temperatureIs: (f: { celsius: number; site: string }, say: Say) =>
-    `${say.temperature(f.celsius)}, ${f.site}`,
-  onAirIs: (f: { percent: string }) => `${f.percent} % on air`,
-  onOxygenIs: (f: { percent: string }) => `${f.percent} % on oxygen`,
-  onOxygenByIs: (f: { percent: string; how: string }) => `${f.percent} % on oxygen, ${f.how}`,
-  painOnLine: (f: { mm: string }) => `${f.mm} mm of 100`,
-  painIs: (f: { score: string }) => `${f.score} of 10`,
-  weightIs: (f: { kg: number; how: string }, say: Say) => `${say.mass(f.kg)}, ${f.how}`,
-  heightIs: (f: { cm: number; how: string }, say: Say) => `${say.length(f.cm)}, ${f.how}`,
-  lengthIs: (f: { cm: number; how: string }, say: Say) => `${say.length(f.cm)} lying, ${f.how}`,
-  litres: (f: { litres: number }, say: Say) => `${say.short(f.litres, 2)} L/min`,
-  share: (f: { percent: number }, say: Say) => `${say.short(f.percent, 1)} % oxygen`,
-
-  title: 'Other signs',
   also: 'Others to take',
   alsoHint: 'Not asked for here. Open one to take it.',
   keep: 'Keep it',
   another: 'Take another',
   change: 'Change it',
-  unkept: (f: Text) => `Typed and not kept: ${f.text}. Keep it, or it is not signed with this round.`,
   chooseOne: 'Choose one.',
   typeNumber: 'Type a number.',
   keptAs: 'Kept as',
   typedAs: 'Typed as',
   notSaid: 'not said',
-
   Cel: 'Temperature (°C)',
   '[degF]': 'Temperature (°F)',
   temperatureHint: (_f: object, say: Say) => `With a decimal, such as ${say.temperature(EXAMPLE_CELSIUS)}.`,
   weightHint: 'Another unit can stand behind it: 150\u00a0lb, 10\u00a0st\u00a010\u00a0lb.',
   heightHint: 'Another unit can stand behind it: 66\u00a0in, 5\u00a0ft\u00a06\u00a0in.',
-  'unit-celsius': 'Unit of the temperature',
-  'unit-kg': 'Unit of the weight',
-  'unit-cm': 'Unit of the height',
-  'unit-armCm': 'Unit of the circumference',
   unitsHint:
     'A unit is chosen beside the number or typed behind it. Which one is usual here, Preferences say, on the start page.',
   site: 'Taken where',

@@ -1,7 +1,7 @@
 import type { Say } from '../../say.js';
 import { TAPS } from './nouns.js';
 
-/** The screen on which each beat or breath is tapped. */
+/** The screen on which each beat or breath is tapped; what is said of them afterwards is in `./bedside/taps.ts`. */
 export const taps = {
   title: 'Tap',
   tapEachBeat: 'Tap each time you feel a beat.',
@@ -18,13 +18,8 @@ export const taps = {
   stop: 'Stop',
   again: 'Tap again from the start',
   tooFew: 'Two taps at least make a rate. Go on tapping.',
-  rangeSays:
-    'If the pulse or breathing went on just as it did while you tapped, the long-run rate would lie in its range in 95 of 100 such series. A change from one minute to the next is not in it.',
-  recorded: 'the moment of each tap is known',
   repairs: 'Missed taps put in and doubled taps taken out are drawn differently and listed below.',
   missed: (f: { index: number; added: number }, say: Say) =>
     `After tap ${say.short(f.index)}: ${say.counted(f.added, TAPS)} missed, put in.`,
   doubled: (f: { index: number }, say: Say) => `Tap ${say.short(f.index)}: doubled, taken out.`,
-  tapsInSeconds: (f: { n: number; seconds: number }, say: Say) =>
-    `${say.counted(f.n, TAPS)} in ${say.short(f.seconds, 1)} s`,
 } as const;

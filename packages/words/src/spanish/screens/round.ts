@@ -2,6 +2,8 @@ import type { roundScreens as english } from '../../english/screens/round.js';
 import type { Reworded } from '../../reworded.js';
 import { amend } from './bedside/amend.js';
 import { chart } from './bedside/chart.js';
+import { signs } from './bedside/signs.js';
+import { taps } from './bedside/taps.js';
 import { begun } from './begun.js';
 import { count } from './count.js';
 import { moments } from './moments.js';
@@ -11,8 +13,6 @@ import { rest } from './rest.js';
 import { result } from './result.js';
 import { review } from './review.js';
 import { second } from './second.js';
-import { signs } from './signs.js';
-import { taps } from './taps.js';
 
 /** As in `english/screens/round`. */
 export const roundScreens: Reworded<typeof english> = {

@@ -21,12 +21,8 @@ export const taps: Reworded<typeof english> = {
   stop: 'Parar',
   again: 'Tocar de nuevo desde el principio',
   tooFew: 'Una frecuencia necesita al menos dos toques. Siga tocando.',
-  rangeSays:
-    'Si el pulso o la respiración siguieran como mientras usted tocaba, la frecuencia a la larga estaría dentro de su intervalo en 95 de cada 100 series así. Un cambio de un minuto a otro no está incluido.',
-  recorded: 'se sabe el momento de cada toque',
   repairs: 'Los toques perdidos añadidos y los dobles retirados se dibujan de otro modo y se listan abajo.',
   missed: (f, say) =>
     `Tras el toque ${say.short(f.index)}: ${say.counted(f.added, { one: 'toque perdido, añadido', other: 'toques perdidos, añadidos' })}.`,
   doubled: (f, say) => `Toque ${say.short(f.index)}: doble, retirado.`,
-  tapsInSeconds: (f, say) => `${say.counted(f.n, TAPS)} en ${say.short(f.seconds, 1)} s`,
 };

@@ -70,3 +70,29 @@ test('on the feet: a fall that is met is said, unwell is acted on at once, and n
   await expect(page.getByText(/felt unwell at 1 min/).first()).toBeVisible();
   await expect(page.getByRole('link', { name: /Go on with.*standing/i })).toHaveCount(0);
 });
+
+test('a low systolic lying: nobody is led on to stand first, and it says why', async ({ page, demo }) => {
+  await page.goto(`${demo.address}/`);
+  await page.getByLabel('Who is measuring?').selectOption({ label: 'Wren Halloran (invented)' });
+  await page.getByRole('link', { name: /Rufus Adeyemi/ }).click();
+  await beginRound(page);
+  await page.goto(page.url().replace(/\/round.*$/, '/round/pressure'));
+  await page.getByRole('button', { name: 'The cuff is on' }).click();
+  await page.getByRole('button', { name: 'Go on without feeling' }).click();
+  for (const numbers of ['104/62', '104/62']) {
+    await page.getByRole('button', { name: 'Already taken: type it' }).click();
+    await typePressure(page, numbers);
+    const again = page.getByRole('button', { name: 'Take the next reading' });
+    if (await again.isVisible()) await again.click();
+  }
+  await page.getByRole('button', { name: 'Also lying and standing' }).click();
+  await page.getByRole('button', { name: 'Take it lying' }).click();
+  await page.getByRole('button', { name: 'Go on without feeling' }).click();
+  await page.getByRole('button', { name: 'Already taken: type it' }).click();
+  await typePressure(page, '86/50');
+  await expect(page.getByText(/below 90: do not stand this person up/)).toBeVisible();
+  const buttons = page.locator('.next-steps > *');
+  await expect(buttons.nth(0)).toHaveText('Go on to review');
+  await expect(buttons.nth(1)).toHaveText('Take it standing');
+  await expect(buttons.nth(1)).not.toHaveClass(/button-first/);
+});

@@ -57,6 +57,7 @@ export function RoundBlock({
         return [{ id: entry.id, sign, name: chartedText(given, words), flags }];
       }),
     ),
+    words.detail,
   );
   const first = signing ?? round.values[0]?.original;
   if (first === undefined) return null;

@@ -37,7 +37,14 @@ export function ToCountersignPage() {
         {(rows) => {
           const waiting = rows.filter(({ latest }) => latest.toCountersign > 0);
           if (waiting.length === 0) return <p>{words.sentence('people.toCountersignNone')}</p>;
-          return waiting.map((row) => <OfPerson key={row.id} row={row} />);
+          return (
+            <>
+              <p className="soft">{words.sentence('people.toCountersignLead')}</p>
+              {waiting.map((row) => (
+                <OfPerson key={row.id} row={row} />
+              ))}
+            </>
+          );
         }}
       </Asking>
     </Page>

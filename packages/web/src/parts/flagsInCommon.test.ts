@@ -1,5 +1,10 @@
+import { wordsFor } from '@evenfall/words';
 import { expect, test } from 'vitest';
-import { type Flagged, flagsInCommon } from './flagsInCommon.js';
+import { type Flagged, flagsInCommon as inCommon } from './flagsInCommon.js';
+
+const words = wordsFor('en');
+const flagsInCommon = (values: readonly Flagged[]) =>
+  inCommon(values, ({ code, figures }) => `${code} ${JSON.stringify(figures)}`);
 
 const flag = (code: string, figures: Record<string, number> = {}) => ({ code, figures });
 const GRADUATION = flag('off-graduation', { gaugeStepMmHg: 2 });
@@ -35,4 +40,15 @@ test('what all have is said of all, and what they share together stands together
   const both = [GRADUATION, flag('not-timed')];
   const { shared } = flagsInCommon([of('a', both), of('b', both), of('c', both)]);
   expect(shared).toEqual([{ sign: 'pressure', names: ['a/80', 'b/80', 'c/80'], isOfAll: true, flags: both }]);
+});
+
+test('what is said alike is alike, whatever its figures were rounded from', () => {
+  const fast = (mean: number) => flag('rate-fast', { ratePerSecond: mean, fastestMmHgPerSecond: 3 });
+  const said = (one: { figures: Record<string, number> }) =>
+    words.say.short(one.figures.ratePerSecond ?? 0, 1);
+  const { shared } = inCommon(
+    [of('a', [fast(4.02)]), of('b', [fast(3.99)]), of('c', [fast(4.3)])],
+    said as never,
+  );
+  expect(shared.map(({ names }) => names)).toEqual([['a/80', 'b/80']]);
 });

@@ -18,11 +18,19 @@ export type Shared = {
   readonly flags: readonly Flag[];
 };
 
-/** Flags that two or more values of a sign have alike, to their figures; and those that a value has alone. */
-export function flagsInCommon(values: readonly Flagged[]): {
+/**
+ * Flags that two or more values of a sign have alike, and those that a value has alone.
+ *
+ * @param sentenceOf what is said of a flag: those that are said alike are alike, whatever they are rounded from
+ */
+export function flagsInCommon(
+  values: readonly Flagged[],
+  sentenceOf: (flag: Flag) => string,
+): {
   readonly ownOf: (id: string) => readonly Flag[];
   readonly shared: readonly Shared[];
 } {
+  const keyOf = ({ sign }: Flagged, flag: Flag) => `${sign} ${flag.code} ${sentenceOf(flag)}`;
   const holders = new Map<string, { readonly flag: Flag; readonly of: Flagged[] }>();
   for (const value of values) {
     for (const flag of value.flags) {
@@ -57,8 +65,4 @@ export function flagsInCommon(values: readonly Flagged[]): {
       };
     }),
   };
-}
-
-function keyOf({ sign }: Flagged, { code, figures }: Flag): string {
-  return `${sign} ${code} ${JSON.stringify(figures)}`;
 }

@@ -44,6 +44,7 @@ export function PressureReview({ round, person }: PressureReviewProps) {
         flags: [...content.value.flags, ...(notes.ofReading[reading.entry] ?? [])],
       };
     }),
+    words.detail,
   );
   return (
     <section className="sign-review" aria-label={words.sentence('app.pressure')}>

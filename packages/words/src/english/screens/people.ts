@@ -22,6 +22,7 @@ export const people = {
   recheckLate: (f: Text) => `Late: the pressure was to be looked at again by ${f.text}`,
   toCountersign: (f: { rounds: number }, say: Say) => `${say.counted(f.rounds, ROUNDS)} to countersign`,
   toCountersignTitle: 'To countersign',
+  toCountersignLead: 'Open a round to see how it was taken, and to countersign it or not.',
   toCountersignNone: 'No learner’s round waits for a supervisor.',
   dueTitle: 'To act on, to look at again',
   dueAhead: (f: { minutes: number } & Text, say: Say) => `in ${span(f.minutes, say)}, from ${f.text} on`,

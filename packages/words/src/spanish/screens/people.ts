@@ -22,6 +22,7 @@ export const people: Reworded<typeof english> = {
   recheckLate: (f) => `Con retraso: había que mirar de nuevo la presión antes de ${f.text}`,
   toCountersign: (f, say) => `${say.counted(f.rounds, ROUNDS)} por refrendar`,
   toCountersignTitle: 'Por refrendar',
+  toCountersignLead: 'Abra una ronda para ver cómo se tomó, y refrendarla o no.',
   toCountersignNone: 'Ninguna ronda de estudiante espera a quien supervise.',
   cannotRing: 'Una página cerrada no puede avisar: mire aquí por su cuenta.',
   dueTitle: 'Para actuar y mirar de nuevo',

@@ -28,6 +28,14 @@ test('a simulated person of one’s own is copied, put right by its fields, kept
     await expectAccessible(page);
   });
 
+  await test.step('what a good observer reports is chosen in its order', async () => {
+    const report = page.getByRole('group', { name: /^What a good observer reports/ });
+    await expect(report.getByRole('combobox')).toHaveCount(4);
+    await report.getByLabel('2', { exact: true }).selectOption('');
+    await expect(report.getByLabel('2', { exact: true })).toHaveValue('both-numbers');
+    await report.getByLabel('3', { exact: true }).selectOption('pulse-rate');
+  });
+
   const file = await test.step('a whole one is saved as a file', async () => {
     await page.getByLabel('Name', { exact: true }).fill('Tall gap (invented)');
     await expect(page.getByText('left blank: tall-gap')).toBeVisible();
@@ -41,6 +49,7 @@ test('a simulated person of one’s own is copied, put right by its fields, kept
       id: 'tall-gap',
       title: 'Tall gap (invented)',
       gap: { topMmHg: 165, bottomMmHg: 134 },
+      report: ['palpated-systolic', 'both-numbers', 'pulse-rate'],
     });
     return path;
   });
@@ -80,6 +89,7 @@ test('a simulated person of one’s own is copied, put right by its fields, kept
     await expect(page.getByRole('alert')).toContainText('/systolic');
     await choose.setInputFiles(file);
     await expect(page.getByLabel('Name', { exact: true })).toHaveValue('Tall gap (invented)');
+    await expect(page.getByLabel('3', { exact: true })).toHaveValue('pulse-rate');
     await expect(page.getByText(/keeping this makes a new version/)).toBeVisible();
   });
 

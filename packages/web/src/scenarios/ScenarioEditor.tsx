@@ -9,7 +9,7 @@ import { roomAt } from '../practice/roomAt.js';
 import { idFromName } from './idFromName.js';
 import { ScenarioFieldShown } from './ScenarioFieldShown.js';
 import { saveJson } from './saveJson.js';
-import { type Draft, fieldOf, jsonOfDraft, readDraft } from './scenarioDraft.js';
+import { type Draft, elementOf, fieldOf, jsonOfDraft, readDraft } from './scenarioDraft.js';
 import { FIELD_GROUPS } from './scenarioFields.js';
 import { useSendScenario } from './useSendScenario.js';
 
@@ -48,11 +48,12 @@ export function ScenarioEditor({ form: name, initial, taken, again }: EditorProp
   const keep = async () => {
     setAsked(true);
     if (scenario === null) {
-      const path = refusals.map(fieldOf).find((one) => one !== null);
-      if (path == null) return;
-      const found = place.current?.querySelector<HTMLElement>(
-        `#field-${path.replaceAll('/', '-')} :is(input, select, textarea)`,
-      );
+      const first = refusals.find((one) => fieldOf(one) !== null);
+      if (first === undefined) return;
+      const at = [first.field, fieldOf(first) ?? ''].map((one) => `#${elementOf(one)} `);
+      const found = at
+        .map((one) => place.current?.querySelector<HTMLElement>(`${one} :is(input, select, textarea)`))
+        .find((one) => one != null);
       found?.focus();
       return;
     }

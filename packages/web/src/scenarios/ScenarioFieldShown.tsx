@@ -1,6 +1,8 @@
 import type { Refusal } from '@evenfall/clinical';
 import { useApp } from '../app/context.js';
 import { Field } from '../parts/Field.js';
+import { SeveralShown } from './SeveralShown.js';
+import { elementOf } from './scenarioDraft.js';
 import type { ScenarioField } from './scenarioFields.js';
 
 type ShownProps = {
@@ -17,6 +19,8 @@ export function ScenarioFieldShown({ field, text, wrong, set, hint }: ShownProps
   const { shape, says, isDrawn, path } = field;
   const label = words.sentence(says as 'scenarioForm.systolic');
   const said = wrong.map((one) => words.problem(one, { nameOf: () => label }).message).join(' ');
+  if (shape.is === 'several')
+    return <SeveralShown path={path} choices={shape.choices} text={text} wrong={wrong} set={set} />;
   if (shape.is === 'flag') {
     return (
       <label className="scenario-flag">
@@ -30,10 +34,7 @@ export function ScenarioFieldShown({ field, text, wrong, set, hint }: ShownProps
     );
   }
   return (
-    <div
-      className={shape.is === 'number' ? undefined : 'scenario-wide'}
-      id={`field-${path.replaceAll('/', '-')}`}
-    >
+    <div className={shape.is === 'number' ? undefined : 'scenario-wide'} id={elementOf(path)}>
       <Field
         label={label}
         wrong={said === '' ? null : said}

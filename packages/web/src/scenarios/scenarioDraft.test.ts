@@ -1,7 +1,7 @@
 import { BLANK, SCENARIO_LIMITS, SCENARIOS, type Scenario } from '@evenfall/physiology';
 import { expect, test } from 'vitest';
 import { foundBesides } from '../practice/begin.js';
-import { copyOf, draftOf, fieldOf, jsonOfDraft, readDraft } from './scenarioDraft.js';
+import { copyOf, draftOf, fieldOf, jsonOfDraft, readDraft, textOfSeveral } from './scenarioDraft.js';
 import { SCENARIO_FIELDS } from './scenarioFields.js';
 
 const formed = (scenario: Scenario, more: Record<string, string> = {}) => {
@@ -29,7 +29,9 @@ test.each(SCENARIOS.map((one) => [one.id, one] as const))(
 test('every field of the form is one of a scenario, and every number, choice and yes of one is in the form', () => {
   const paths = (value: object, before = ''): string[] =>
     Object.entries(value).flatMap(([key, one]) =>
-      one !== null && typeof one === 'object' ? paths(one, `${before}${key}/`) : [`${before}${key}`],
+      one !== null && typeof one === 'object' && !Array.isArray(one)
+        ? paths(one, `${before}${key}/`)
+        : [`${before}${key}`],
     );
   const whole: Scenario = {
     ...BLANK,
@@ -43,6 +45,7 @@ test('every field of the form is one of a scenario, and every number, choice and
     },
     instrument: { zeroOffsetMmHg: 0, leakMmHgPerMinute: 0 },
     preparation: foundBesides(1),
+    report: ['gap'],
   };
   const inForm = SCENARIO_FIELDS.map(({ path }) => path);
   expect(
@@ -66,6 +69,18 @@ test('what is wrong is named by its field, at the limit taken and beyond it refu
     'standing/oneMinute/systolic',
     'standing/threeMinutes/systolic',
   ]);
+});
+
+test('what a good observer reports is kept in its order, and what is wrong in it is named at its place', () => {
+  const text = textOfSeveral(['gap', 'palpated-systolic']);
+  expect(formed(BLANK, { report: text }).scenario?.report).toEqual(['gap', 'palpated-systolic']);
+  expect(formed(BLANK, { report: '' }).scenario).not.toHaveProperty('report');
+  const { refusals } = formed(BLANK, { report: 'gap palpated-systolic gap of-no-list' });
+  expect(refusals.map(({ field, code }) => [field, code])).toEqual([
+    ['/report/2', 'repeated'],
+    ['/report/3', 'unknown-id'],
+  ]);
+  expect(refusals.map(fieldOf)).toEqual(['report', 'report']);
 });
 
 test('it has a name, and an id that no built-in one has', () => {

@@ -7,14 +7,13 @@ export type Draft = Readonly<Record<string, string>>;
 
 const NUMBER = /^[-+]?\d+([.,]\d+)?$/;
 const YES = 'yes';
-/** What a good observer reports goes along with a copy; it is changed in the file. */
-const REPORT = 'report';
+/** Several of a list stand in one text. */
+const BETWEEN = ' ';
 
 /** A scenario as the form shows it. */
 export function draftOf(scenario: Scenario): Draft {
   const draft: Record<string, string> = {};
   for (const { path } of SCENARIO_FIELDS) draft[path] = textOf(valueAt(scenario, path.split('/')));
-  draft[REPORT] = (scenario.report ?? []).join(' ');
   return draft;
 }
 
@@ -30,9 +29,19 @@ function valueAt(from: unknown, [key, ...rest]: readonly string[]): unknown {
 
 function textOf(value: unknown): string {
   if (value === true) return YES;
+  if (Array.isArray(value)) return textOfSeveral(value);
   return value === null || value === undefined || value === false || typeof value === 'object'
     ? ''
     : String(value);
+}
+
+/** The ones of a field that holds several, in order. */
+export function severalIn(text: string): readonly string[] {
+  return text.split(BETWEEN).filter(Boolean);
+}
+
+export function textOfSeveral(ids: readonly string[]): string {
+  return ids.join(BETWEEN);
 }
 
 /** A draft as JSON, as a file carries it. What is blank is left out, what is no number stays as it was typed. */
@@ -44,13 +53,13 @@ export function jsonOfDraft(text: (path: string) => string): Record<string, unkn
     const value =
       shape.is === 'flag'
         ? typed === YES
-        : shape.is === 'number' && NUMBER.test(typed)
-          ? Number(typed.replace(',', '.'))
-          : typed;
+        : shape.is === 'several'
+          ? severalIn(typed)
+          : shape.is === 'number' && NUMBER.test(typed)
+            ? Number(typed.replace(',', '.'))
+            : typed;
     put(json, path.split('/'), value);
   }
-  const report = text(REPORT).split(' ').filter(Boolean);
-  if (report.length > 0) json[REPORT] = report;
   return json;
 }
 
@@ -81,11 +90,17 @@ export function readDraft(json: unknown): ReadDraft {
   return { scenario: read.ok && refusals.length === 0 ? read.value : null, refusals };
 }
 
-/** The path of the field at which a refusal stands; of a missing part its first field. Null: of none. */
+/** The path of the field at which a refusal stands; of a missing part its first field, of one of several that field. Null: of none. */
 export function fieldOf({ field }: Pick<Refusal, 'field'>): string | null {
   const path = field.replace(/^\//, '');
   const found =
     SCENARIO_FIELDS.find((one) => one.path === path) ??
-    SCENARIO_FIELDS.find((one) => one.path.startsWith(`${path}/`));
+    SCENARIO_FIELDS.find((one) => one.path.startsWith(`${path}/`)) ??
+    SCENARIO_FIELDS.find((one) => one.shape.is === 'several' && path.startsWith(`${one.path}/`));
   return found?.path ?? null;
+}
+
+/** The id of the element of a field, or of one of several in it. */
+export function elementOf(path: string): string {
+  return `field-${path.replace(/^\//, '').replaceAll('/', '-')}`;
 }

@@ -2,17 +2,19 @@ import {
   BREATHING_KINDS,
   PREPARATIONS,
   RED_FLAGS,
+  REPORTS,
   RHYTHM_KINDS,
   VARIATIONS,
   WAVE_SHAPES,
 } from '@evenfall/physiology';
 import type { SentenceKey } from '@evenfall/words';
 
-/** What stands in a field: a number, a line, a text, a yes, or one of a list (`isFree`: or nothing). */
+/** What stands in a field: a number, a line, a text, a yes, one of a list (`isFree`: or nothing), or several of it in order. */
 export type FieldShape =
   | { readonly is: 'number' | 'line' | 'text' | 'flag' }
-  | { readonly is: 'choice'; readonly choices: readonly Choice[]; readonly isFree: boolean };
-type Choice = { readonly id: string; readonly says: SentenceKey };
+  | { readonly is: 'choice'; readonly choices: readonly Choice[]; readonly isFree: boolean }
+  | { readonly is: 'several'; readonly choices: readonly Choice[] };
+export type Choice = { readonly id: string; readonly says: SentenceKey };
 
 /** A field by the path of its place in the scenario, which is also the JSON Pointer of a refusal without its first stroke. */
 export type ScenarioField = {
@@ -139,6 +141,17 @@ export const FIELD_GROUPS: readonly FieldGroup[] = [
   {
     says: 'scenarioForm.group-judged',
     fields: [number('acceptedWithinMmHg'), choice('redFlag', RED_FLAGS, (id) => `debrief.${id}`, true)],
+  },
+  {
+    says: 'scenarioForm.group-report',
+    fields: [
+      {
+        path: 'report',
+        says: 'scenarioForm.group-report',
+        shape: { is: 'several', choices: REPORTS.map((id) => ({ id, says: `counts.report-${id}` })) },
+        isDrawn: false,
+      },
+    ],
   },
 ];
 

@@ -46,6 +46,10 @@ export const scenarioForm = {
   'group-elsewhere': 'Elsewhere than on the right arm, sitting, here',
   'group-instrument': 'Gauge and hose that come with it',
   'group-judged': 'How it is judged',
+  'group-report':
+    'What a good observer reports of this person, the most telling first; what is left out is not asked for in the debrief',
+  reportAt: (f: { at: number }) => (f.at === 1 ? '1, the most telling' : `${f.at}`),
+  reportNoMore: 'nothing more',
 
   title1: 'Name',
   id: 'Id in files and addresses (lower case, with hyphens)',

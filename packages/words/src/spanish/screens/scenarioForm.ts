@@ -46,6 +46,10 @@ export const scenarioForm: Reworded<typeof english> = {
   'group-elsewhere': 'En otro sitio que el brazo derecho, sentada, aquí',
   'group-instrument': 'Manómetro y tubo que vienen con ella',
   'group-judged': 'Cómo se juzga',
+  'group-report':
+    'Lo que un buen observador comunica de esta persona, lo que más dice primero; lo que se deja fuera no se pide en el repaso',
+  reportAt: (f: { at: number }) => (f.at === 1 ? '1, lo que más dice' : `${f.at}`),
+  reportNoMore: 'nada más',
 
   title1: 'Nombre',
   id: 'Identificador en archivos y direcciones (minúsculas, con guiones)',

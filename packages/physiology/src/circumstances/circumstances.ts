@@ -47,6 +47,8 @@ export type Circumstances = {
   readonly wasReinflated: boolean;
   /** Cold or unpractised fingers feel less. */
   readonly fingers: 'practised' | 'beginner';
+  /** It was asked for quiet: the place is quieter than it was found. */
+  readonly isQuieter: boolean;
 };
 
 /** How somebody may come to be measured, besides how they sit: what is only known by asking, looking and feeling. */
@@ -86,4 +88,5 @@ export const PROPER: Circumstances = {
   wasArmRaised: false,
   wasReinflated: false,
   fingers: 'practised',
+  isQuieter: false,
 };

@@ -2,7 +2,10 @@ import type { Circumstances, Preparation } from '../circumstances/circumstances.
 import type { Action } from './action.js';
 import { TICKS_PER_SECOND } from './tick.js';
 
-/** What a person can be asked to do otherwise between two inflations, and what can be put right about sleeve, cuff and room. */
+/**
+ * What a person can be asked to do otherwise between two inflations, whether the arm is raised before each, and what can be put right
+ * about sleeve, cuff and place.
+ */
 export type Arranged = Partial<
   Pick<
     Circumstances,
@@ -14,6 +17,8 @@ export type Arranged = Partial<
     | 'hasFullBladder'
     | 'armBelowHeartCm'
     | 'isArmUnsupported'
+    | 'wasArmRaised'
+    | 'isQuieter'
     | keyof Preparation
   >
 >;

@@ -7,6 +7,7 @@ import type { Person } from '../person/person.js';
 import { BLANK } from '../scenario/blank.js';
 import { Arm, SILENT } from './arm.js';
 import { backgroundThresholdDb } from './backgroundThreshold.js';
+import { noiseOf } from './noiseOf.js';
 
 const person: Person = {
   ...makePerson({ ...BLANK, systolic: 136, diastolic: 84, soundDb: 40 }, 1),
@@ -120,6 +121,8 @@ test('off the artery it is fainter by 0.9 dB for each 2 mm, and noise over 60 dB
   expect(armOf().levelDb(beat, 110) - off.levelDb(beat, 110)).toBeCloseTo(4.8, 9);
   expect([40, 60].map(backgroundThresholdDb)).toEqual([0, 0]);
   expect(backgroundThresholdDb(68)).toBeCloseTo(6.4, 9);
+  // A shut inside door takes about 20 dB(A) off: from memory, common practice, no source.
+  expect([false, true].map((isQuieter) => noiseOf({ noiseDbA: 68 }, { isQuieter }))).toEqual([68, 48]);
 });
 
 // Physiology handbook 12, 15: hydrostatics, 10 cm.

@@ -7,7 +7,7 @@ import { CIRCUMSTANCE_FIGURES } from '../circumstances/figures.js';
 import type { Instrument } from '../cuff/instrument.js';
 import { exp } from '../exact/exponential.js';
 import type { Beating } from '../heart/beating.js';
-import { PERSON_FIGURES } from '../person/figures.js';
+import { feelingOf } from '../person/feelingOf.js';
 import type { Person } from '../person/person.js';
 import type { Levels, Scenario } from '../scenario/scenario.js';
 import { SOUND_FIGURES as F } from './figures.js';
@@ -101,9 +101,7 @@ export class Arm {
     this.gainDb = this.circumstanceDb;
     this.muffledAbove = person.muffledAboveMmHg ?? Number.NEGATIVE_INFINITY;
     if (circumstances.wasReinflated) this.muffledAbove += CIRCUMSTANCE_FIGURES.congestedMuffledMmHg.value;
-    this.feeling =
-      person.feelingMmHg +
-      (circumstances.fingers === 'beginner' ? PERSON_FIGURES.feelingBeginnerMmHg.value : 0);
+    this.feeling = feelingOf(person, circumstances);
     const { gap } = person;
     this.gapTopBelow = gap === null ? 0 : systolic - gap.topMmHg;
     this.gapWidth =

@@ -177,6 +177,14 @@ export const SOUND_FIGURES = figures({
     source: BOOK('11'),
     sure: 'decision',
   },
+  quieterDbA: {
+    value: 20,
+    unit: 'dB(A)',
+    meaning: 'the noise of a place is less by this in a side room with its door shut',
+    source:
+      'from memory: an ordinary inside door that is shut takes about 20 dB(A) off (common practice, no source)',
+    sure: 'memory',
+  },
   wristAfterSeconds: {
     value: 0.05,
     unit: 's',

@@ -1,4 +1,11 @@
-import { type Action, PROPER, type Scenario, SOUND_INSTRUMENT, scenarioOf } from '@evenfall/physiology';
+import {
+  type Action,
+  type Circumstances,
+  PROPER,
+  type Scenario,
+  SOUND_INSTRUMENT,
+  scenarioOf,
+} from '@evenfall/physiology';
 import { expect, test } from 'vitest';
 import { sumOfLedger } from '../ledger/ledger.js';
 import { GOOD_OBSERVER } from '../observer/observer.js';
@@ -6,6 +13,7 @@ import { debrief } from './debrief.js';
 import { withReading } from './demonstrate.js';
 import { EXERCISE_SCHEMA, type Exercise, NO_EVIDENCE, NOTHING_ENTERED } from './exercise.js';
 import { circumstancesAt, instrumentAt, replay } from './replay.js';
+import { reportedOf } from './reportedOf.js';
 
 const quiet = scenarioOf('quiet-morning') as Scenario;
 const FOUND = {
@@ -23,11 +31,11 @@ const RUN = (from: number): Action[] => [
 ];
 const SECOND = 24_000;
 
-function twice(between: Action[], seed = 3, circumstances = FOUND): Exercise {
+function twice(between: Action[], seed = 3, circumstances = FOUND, scenario = quiet): Exercise {
   const blank: Exercise = {
     schema: EXERCISE_SCHEMA,
     model: 1,
-    scenario: quiet,
+    scenario,
     seed,
     circumstances,
     instrument: SOUND_INSTRUMENT,
@@ -116,4 +124,50 @@ test('somebody who stands up falls from that moment on', () => {
   expect(systolic(stands, 10, 55)).toBeCloseTo(systolic(stays, 10, 55), 6);
   expect(Math.abs(systolic(stays, 100, 140) - systolic(stands, 100, 140) - 28)).toBeLessThan(6);
   expect(circumstancesAt({ ...base, actions: [up] }, 61, null).standingMinutes).toBeCloseTo(-1, 9);
+});
+
+const between = (arranged: Partial<Circumstances>): Action => ({
+  tick: 16_000,
+  kind: 'arrange',
+  ...arranged,
+});
+const FRESH = { ...PROPER } as typeof FOUND;
+
+// Physiology handbook 11 and 14, row 33: noise hides the softest sounds, so that the first comes low and the last high.
+test('quiet that is asked for takes the noise away, and its cost with it', () => {
+  const bay = { ...(scenarioOf('noisy-bay') as Scenario), noiseDbA: 78 };
+  const both = [[], [between({ isQuieter: true })]].map((asked) => {
+    const all = [1, 2, 3, 4, 5, 6].map((seed) => twice(asked, seed, FRESH, bay));
+    const costs = all.flatMap((one) => debrief(one).costs.costs.filter(({ code }) => code === 'noise'));
+    const mean = (of: 'systolic' | 'diastolic') =>
+      all.reduce((sum, { entered }) => sum + (entered[of] ?? 0) / all.length, 0);
+    return { costs, systolic: mean('systolic'), diastolic: mean('diastolic') };
+  });
+  const [loud, still] = both;
+  expect(loud?.costs).toHaveLength(6);
+  for (const one of loud?.costs ?? []) {
+    expect(one.doInstead).toBe('quiet-place');
+    expect(one.systolic).toBeLessThanOrEqual(0);
+    expect(one.diastolic).toBeGreaterThan(0);
+  }
+  expect(still?.costs).toEqual([]);
+  expect(still?.systolic).toBeGreaterThanOrEqual(loud?.systolic ?? 999);
+  expect(still?.diastolic).toBeLessThan((loud?.diastolic ?? 0) - 2);
+  const [asked, not] = [[between({ isQuieter: true })], []].map((done) =>
+    reportedOf(twice(done, 3, FRESH, bay)).find(({ code }) => code === 'noise-of-place'),
+  );
+  expect([asked?.is, not?.is]).toEqual(['reported', 'not-reported']);
+});
+
+// Physiology handbook 8.5: an arm raised before pumping leaves 0.4 of the width of a gap.
+test('an arm that is raised before pumping shortens the gap of that run', () => {
+  const stiff = scenarioOf('stiff-pipe') as Scenario;
+  const width = (done: Action[]) => {
+    const { gap, isArmRaised } = debrief(twice(done, 3, FRESH, stiff));
+    return { isArmRaised, mmHg: (gap?.topMmHg ?? 0) - (gap?.bottomMmHg ?? 0) };
+  };
+  expect(width([])).toEqual({ isArmRaised: false, mmHg: 26 });
+  const raised = width([between({ wasArmRaised: true })]);
+  expect(raised.isArmRaised).toBe(true);
+  expect(raised.mmHg).toBeCloseTo(10.4, 9);
 });

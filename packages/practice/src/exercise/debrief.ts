@@ -74,6 +74,8 @@ export type Judged = {
   readonly truth: Truth;
   /** Where the sounds of this visit fell silent between two phases, mmHg in the cuff, about; null: nowhere. */
   readonly gap: Gap | null;
+  /** The arm was raised before the cuff was pumped up: that shortens a gap. */
+  readonly isArmRaised: boolean;
   /** What was true: the mean of the minute about the reading, as the textbook prepares. */
   readonly reference: Levels & { readonly muffled: number | null };
   /** What was to be had at that very moment, by the book's hand, with the same heartbeats: what a reading is judged by. */
@@ -268,6 +270,7 @@ function found(given: Exercise, rules: DebriefRules, played: Replay, isOneOfSeve
     reading: run === null ? null : runResult(run.run, UNKNOWN_RUN_CIRCUMSTANCES, rules.runRules),
     truth: asItWas,
     gap: gapIn(person, circumstances, sounding),
+    isArmRaised: circumstances.wasArmRaised,
     reference: { ...asItShould.longRun, muffled: asItShould.muffled },
     had,
     ledger: { systolic: ledgerFrom('systolic'), diastolic: ledgerFrom('diastolic') },

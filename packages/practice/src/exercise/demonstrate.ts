@@ -5,6 +5,7 @@ import {
   type Instrument,
   MODEL,
   makePerson,
+  noiseOf,
   type SoundEvent,
 } from '@evenfall/physiology';
 import { observerKey, observerNormal, observerUniform } from '../observer/chance.js';
@@ -14,7 +15,7 @@ import { written } from '../reading/written.js';
 import { EXERCISE_SCHEMA, type Exercise, NO_EVIDENCE, NOTHING_ENTERED } from './exercise.js';
 import { lastFall, MEANT_MMHG } from './fall.js';
 import type { Manner } from './manner.js';
-import { replay, settledNeedle, traceAt } from './replay.js';
+import { circumstancesAt, replay, settledNeedle, traceAt } from './replay.js';
 import { roundedMark } from './roundedMark.js';
 import { type Before, type HandStep, NOTHING_BEFORE, show } from './show.js';
 import { withFelt } from './withFelt.js';
@@ -68,10 +69,11 @@ export function demonstrated(
 export function withReading(exercise: Exercise, { reader }: Observer, lostMmHg: number | null): Exercise {
   const played = replay(exercise);
   const { person, cuffMmHg, tracePerSecond } = played;
-  const thresholdDb = reader.thresholdDb + backgroundThresholdDb(person.scenario.noiseDbA);
   const fall = lastFall(played, MEANT_MMHG);
   if (fall === null) return exercise;
   const { peakSeconds } = fall;
+  const then = circumstancesAt(exercise, peakSeconds, played.firstInflationSeconds);
+  const thresholdDb = reader.thresholdDb + backgroundThresholdDb(noiseOf(person.scenario, then));
   const heard = played.sounds.filter((one) => one.atSeconds > peakSeconds && one.levelDb >= thresholdDb);
   const first = reader.firstSound === 'any' ? heard[0] : firstOfTwo(heard);
   const last = heard.at(-1);

@@ -1,7 +1,7 @@
-import { backgroundThresholdDb, type SoundEvent } from '@evenfall/physiology';
+import { backgroundThresholdDb, noiseOf, type SoundEvent } from '@evenfall/physiology';
 import type { Evidence, Exercise } from './exercise.js';
 import type { FallOf } from './fall.js';
-import type { Replay } from './replay.js';
+import { circumstancesAt, type Replay } from './replay.js';
 
 /**
  * The softest tap of the loudness check, dB over a normal listener's threshold: who hears it may hear softer ones too, and
@@ -15,10 +15,16 @@ export function earThresholdDb({ wasShown, thresholdDb }: Evidence): number {
   return thresholdDb;
 }
 
-/** What this observer does not hear, in this place, dB; where sounds were shown, as a normal ear in a quiet room. */
-export function earOf({ evidence }: Exercise, { person }: Pick<Replay, 'person'>): number {
+/** What this observer does not hear in a fall, in this place, dB; where sounds were shown, as a normal ear in a quiet room. */
+function earIn(
+  exercise: Exercise,
+  { person, firstInflationSeconds }: Replay,
+  { peakSeconds }: FallOf,
+): number {
+  const { evidence } = exercise;
   if (evidence.wasShown) return 0;
-  return earThresholdDb(evidence) + backgroundThresholdDb(person.scenario.noiseDbA);
+  const then = circumstancesAt(exercise, peakSeconds, firstInflationSeconds);
+  return earThresholdDb(evidence) + backgroundThresholdDb(noiseOf(person.scenario, then));
 }
 
 /** The sounds of a fall, heard or not. */
@@ -28,6 +34,6 @@ export function soundsIn({ sounds }: Pick<Replay, 'sounds'>, fall: FallOf): Soun
 
 /** The sounds of a fall that this observer could hear. */
 export function heardIn(exercise: Exercise, played: Replay, fall: FallOf): SoundEvent[] {
-  const ear = earOf(exercise, played);
+  const ear = earIn(exercise, played, fall);
   return soundsIn(played, fall).filter(({ levelDb }) => levelDb >= ear);
 }

@@ -56,6 +56,8 @@ const ARRANGED_SWITCHES = [
   'hasBackUnsupported',
   'hasFullBladder',
   'isArmUnsupported',
+  'wasArmRaised',
+  'isQuieter',
   ...PREPARATIONS,
 ] as const;
 const FIELDS = [

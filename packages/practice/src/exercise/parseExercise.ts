@@ -170,6 +170,7 @@ const SWITCHES = [
   'hasTightSleeve',
   'wasArmRaised',
   'wasReinflated',
+  'isQuieter',
 ] as const;
 
 /** And whether they had the posture that only the first model knew. */

@@ -84,13 +84,14 @@ function said(code: ReportCode, exercise: Exercise): boolean | null {
       return (entered.temperatureC ?? null) !== null;
     case 'gauge-off':
       return exercise.actions.some(({ kind }) => kind === 'gauge');
+    case 'noise-of-place':
+      return exercise.circumstances.isQuieter || placed().some(({ isQuieter }) => isQuieter);
     case 'act-now':
       return evidence.saysActNow === true;
     case 'gap':
     case 'paradox-both-numbers':
     case 'strong-weak-by-turns':
     case 'home-readings':
-    case 'noise-of-place':
     case 'breaths-depth':
     case 'breaths-pattern':
       return null;

@@ -5,6 +5,7 @@ import {
   breaths,
   type Circumstances,
   type Instrument,
+  noiseOf,
   type Person,
   type SoundEvent,
   startRig,
@@ -193,7 +194,7 @@ export function show(
     act({ tick: rig.tick, kind: 'steady-fall', mmHgPerSecond, toMmHg: 0 });
   step('falling');
   fall(rate);
-  const thresholdDb = reader.thresholdDb + backgroundThresholdDb(person.scenario.noiseDbA);
+  const thresholdDb = reader.thresholdDb + backgroundThresholdDb(noiseOf(person.scenario, circumstances));
   const slowFromMmHg =
     manner === 'with-the-breath' ? (lostMmHg ?? peak) + SLOW_OVER_MMHG : Number.NEGATIVE_INFINITY;
   const breathSeconds = 60 / person.scenario.breathing.ratePerMinute;

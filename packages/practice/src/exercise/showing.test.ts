@@ -126,7 +126,9 @@ test('a gauge that does not rest at zero is put away first, and the reading is r
 test('where it is noisy a quieter place is found first', () => {
   const { exercise, steps } = showing(person('noisy-bay'), 2);
   expect(steps[0]?.code).toBe('quieter');
-  expect(exercise.scenario.noiseDbA).toBe(40);
+  expect(exercise.circumstances.isQuieter).toBe(true);
+  expect(exercise.scenario).toBe(person('noisy-bay'));
+  expect(debrief(exercise).costs.costs.map(({ code }) => code)).not.toContain('noise');
   expect(showing(person('quiet-morning'), 2).steps[0]?.code).toBe('looking');
 });
 

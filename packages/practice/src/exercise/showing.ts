@@ -6,11 +6,11 @@ import {
   UNKNOWN_CIRCUMSTANCES,
 } from '@evenfall/clinical';
 import {
-  BLANK,
   backgroundThresholdDb,
   beats,
   bladderFor,
   makePerson,
+  noiseOf,
   PROPER,
   type Scenario,
   SOUND_INSTRUMENT,
@@ -62,15 +62,15 @@ export function showing(scenario: Scenario, seed: number): Showing {
   const isPutAway =
     instrument !== null && (instrument.zeroOffsetMmHg !== 0 || instrument.leakMmHgPerMinute > 0);
   const isNoisy = backgroundThresholdDb(scenario.noiseDbA) > 0;
-  const there = isNoisy ? { ...scenario, noiseDbA: BLANK.noiseDbA } : scenario;
-  const manner = mannerOf(there);
+  const circumstances = { ...PROPER, isQuieter: isNoisy };
+  const manner = mannerOf({ ...scenario, noiseDbA: noiseOf(scenario, circumstances) });
   const bladder = bladderFor(scenario.armCm);
-  const listensAtApex = losesBeats(there, seed);
+  const listensAtApex = losesBeats(scenario, seed);
   const { exercise, steps } = demonstrated(
     GOOD_OBSERVER,
-    there,
+    scenario,
     seed,
-    PROPER,
+    circumstances,
     { ...SOUND_INSTRUMENT, bladder },
     manner,
     {
@@ -79,7 +79,7 @@ export function showing(scenario: Scenario, seed: number): Showing {
         ...(isNoisy ? [{ code: 'quieter' as const, mmHg: null }] : []),
         ...(bladder === SOUND_INSTRUMENT.bladder ? [] : [{ code: 'measured' as const, mmHg: null }]),
       ],
-      counts: countsOf(there, listensAtApex),
+      counts: countsOf(scenario, listensAtApex),
       listensAtApex,
     },
   );
@@ -122,10 +122,11 @@ const NOTICED_SECONDS = 2;
 
 /** Where this very fall went through a silent gap: noticed a moment after its last sound, over with the next one. */
 function gapSteps(exercise: Exercise): ShownStep[] {
-  const { evidence, scenario, seed } = exercise;
+  const { evidence, scenario, seed, circumstances } = exercise;
   if (evidence.run === null || makePerson(scenario, seed).gap === null) return [];
   const { startSeconds } = evidence.run;
-  const thresholdDb = GOOD_OBSERVER.reader.thresholdDb + backgroundThresholdDb(scenario.noiseDbA);
+  const thresholdDb =
+    GOOD_OBSERVER.reader.thresholdDb + backgroundThresholdDb(noiseOf(scenario, circumstances));
   const heard = replay(exercise).sounds.filter(
     (one) => one.atSeconds > startSeconds && one.levelDb >= thresholdDb,
   );

@@ -24,6 +24,7 @@ export const FAULTS = {
   'under-cuff': { of: 'circumstances', doInstead: 'beside-the-cuff' },
   'chest-piece-off': { of: 'circumstances', doInstead: 'over-the-artery' },
   'pumped-again': { of: 'circumstances', doInstead: 'empty-and-wait' },
+  'beginner-fingers': { of: 'circumstances', doInstead: 'feel-lightly' },
   'cuff-size': { of: 'instrument', doInstead: 'measure-the-arm' },
   'gauge-off': { of: 'instrument', doInstead: 'check-the-gauge' },
   'too-fast': { of: 'hand', doInstead: 'two-to-three-a-second' },
@@ -100,6 +101,11 @@ export const CIRCUMSTANCE_FAULTS: readonly OfCircumstances[] = [
     proper: { chestPieceOffMm: 0 },
   },
   { code: 'pumped-again', isAt: ({ wasReinflated }) => wasReinflated, proper: { wasReinflated: false } },
+  {
+    code: 'beginner-fingers',
+    isAt: ({ fingers }) => fingers === 'beginner',
+    proper: { fingers: 'practised' },
+  },
 ];
 
 /** The circumstances with a fault put right. */

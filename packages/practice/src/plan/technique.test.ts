@@ -33,6 +33,19 @@ test('under the cuff the diastolic is heard lower', () => {
   expect(Math.abs(added({ 'under-cuff': 1 })[1].mean + 8.4)).toBeLessThan(3);
 });
 
+// Physiology handbook 10: a beginner loses the pulse 4 mmHg sooner, so that what is added to it falls short where little is added.
+test('unpractised fingers pump too little where hardly anything is added', () => {
+  const low = (faults: PlanFaults, marginMmHg: number) =>
+    runPlan({
+      protocol: planProtocol({ readings: 2, marginMmHg, faults }),
+      against: planProtocol({ readings: 2, marginMmHg }),
+      people: 400,
+      seed: 4,
+    })?.paired?.systolic.bias.mean ?? 0;
+  expect(low({ 'beginner-fingers': 1 }, 0)).toBeLessThan(-1);
+  expect(Math.abs(low({ 'beginner-fingers': 1 }, 30))).toBeLessThan(0.3);
+});
+
 // Bedside handbook 3.1, row 1: higher (+4.2 to +11.6 by the review, where the people were mostly hypertensive).
 test('no rest reads higher, as where the protocol asks for none, and costs the clinician less time', () => {
   const of = (some: Partial<PlanProtocol>) =>

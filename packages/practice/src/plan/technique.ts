@@ -29,6 +29,7 @@ const DONE = {
   'tight-sleeve': { circumstances: { hasTightSleeve: true } },
   'pressed-hard': { circumstances: { chestPiece: 'pressed-hard' } },
   'under-cuff': { circumstances: { chestPiece: 'under-cuff' } },
+  'beginner-fingers': { circumstances: { fingers: 'beginner' } },
 } as const satisfies Partial<Record<FaultCode, Done>>;
 
 export type PlanFault = keyof typeof DONE;

@@ -11,6 +11,7 @@ import {
   type Bladder,
   bladderFor,
   type Circumstances,
+  feelingOf,
   type Levels,
   makePerson,
   movedTo,
@@ -76,7 +77,7 @@ export function visitOf(subject: Subject, visit: number, protocol: PlanProtocol)
   const rules = readingsRulesOf(protocol.rule);
   const isIrregular = scenario.rhythm.kind === 'atrial-fibrillation';
   const known = { ...UNKNOWN_READINGS_CIRCUMSTANCES, irregular: isIrregular };
-  const lostMmHg = protocol.palpatesFirst ? lostOf(person) : null;
+  const lostMmHg = protocol.palpatesFirst ? lostOf(person, circumstances) : null;
   const readings: Reading[] = [];
   let seconds = 0;
   let clock = circumstances.restMinutes * 60 + F.cuffOnSeconds.value + countingSeconds(protocol);
@@ -129,8 +130,8 @@ function meanOf(readings: readonly Reading[]): Levels {
 }
 
 /** Where a finger loses the pulse while the cuff is pumped up. */
-function lostOf({ rest, feelingMmHg }: Person): number {
-  return FELT_STEP * Math.ceil((rest.systolic - feelingMmHg) / FELT_STEP);
+function lostOf(person: Person, circumstances: Circumstances): number {
+  return FELT_STEP * Math.ceil((person.rest.systolic - feelingOf(person, circumstances)) / FELT_STEP);
 }
 
 function rateOf({ scenario }: Person, { rateMmHgPerSecond, mostPerBeatMmHg }: PlanProtocol): number {

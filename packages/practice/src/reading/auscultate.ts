@@ -8,6 +8,7 @@ import {
   type LetDownPlan,
   letDown,
   newLetDownResult,
+  noiseOf,
   type Person,
   SoundLog,
 } from '@evenfall/physiology';
@@ -77,7 +78,7 @@ export function auscultate(
   earlier: Earlier = null,
   out: Auscultated = newAuscultated(),
 ): Auscultated {
-  const thresholdDb = reader.thresholdDb + backgroundThresholdDb(person.scenario.noiseDbA);
+  const thresholdDb = reader.thresholdDb + backgroundThresholdDb(noiseOf(person.scenario, circumstances));
   letDown(person, circumstances, instrument, plan, RESULT, LOG);
   hear(LOG, thresholdDb, reader.firstSound, HEARD);
   out.sounds = HEARD.sounds;

@@ -162,6 +162,7 @@ function OneReading({ exercise, result, rules, flag }: ReadingProps) {
             {...RUN_FIGURE}
           />
           <p className="small soft">{words.sentence('debrief.figureKey')}</p>
+          {result.gap !== null && result.isArmRaised ? <p>{words.sentence('debrief.raisedSays')}</p> : null}
           <ReplaySound exercise={exercise} result={{ ...result, fall }} />
           <FigureTable
             title={words.sentence('debrief.table')}

@@ -1,3 +1,4 @@
+import { TICKS_PER_SECOND } from '@evenfall/physiology';
 import { type Debrief, type Exercise, replay, traceAt } from '@evenfall/practice';
 import { useEffect, useMemo, useRef, useState } from 'react';
 import { useApp } from '../app/context.js';
@@ -5,6 +6,7 @@ import { LOUDNESS, Replay, SoundPlayer, warmUp } from '../practice/audio/index.j
 import { FRESH_EARS, noiseHeard, readEars } from '../practice/ears.js';
 import { deviceShelf } from '../practice/keptPractice.js';
 import { loudnessNow, openCard, setLoudness as setRoomLoudness } from '../practice/sound.js';
+import { noiseNow } from '../practice/visit.js';
 
 type ReplayProps = {
   readonly exercise: Exercise;
@@ -68,7 +70,7 @@ export function ReplaySound({ exercise, result }: ReplayProps) {
     if (playing.current?.card !== card) {
       playing.current?.leave();
       playing.current?.player.dispose();
-      playing.current = made(card, exercise, events, () => setPlaying(false));
+      playing.current = made(card, exercise, fall.peakSeconds, events, () => setPlaying(false));
     }
     const { player, again } = playing.current;
     player.setLoudness(loudness);
@@ -160,14 +162,16 @@ export function ReplaySound({ exercise, result }: ReplayProps) {
 
 function made(
   card: AudioContext,
-  { seed, scenario }: Exercise,
+  { seed, scenario, circumstances, instrument, actions }: Exercise,
+  untilSeconds: number,
   events: ReturnType<typeof replay>['sounds'],
   onStopped: () => void,
 ): Playing {
   const { isLoudspeakerVoice } = (readEars(deviceShelf()) ?? FRESH_EARS).aids;
   const player = new SoundPlayer(card, { seed, isLoudspeakerVoice });
   warmUp(player);
-  player.setRoom(noiseHeard(scenario.noiseDbA));
+  const before = actions.filter(({ tick }) => tick <= untilSeconds * TICKS_PER_SECOND);
+  player.setRoom(noiseHeard(noiseNow({ scenario, circumstances, instrument, actions: before })));
   // The noise is of the place and comes with the sounds.
   player.stop();
   const again = new Replay(player, events);

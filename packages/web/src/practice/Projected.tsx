@@ -1,4 +1,4 @@
-import type { Scenario } from '@evenfall/physiology';
+import { noiseOf, type Scenario } from '@evenfall/physiology';
 import { debrief } from '@evenfall/practice';
 import { exerciseFigure } from '@evenfall/report';
 import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
@@ -44,7 +44,7 @@ export function Projected({ scenario, seed, onAnother }: ProjectedProps) {
   const [isRevealed, setRevealed] = useState(false);
   const [showsSounds, setShowsSounds] = useState(false);
   const [said, setSaid] = useState<readonly Said[]>([]);
-  const { noiseDbA } = exercise.scenario;
+  const noiseDbA = noiseOf(exercise.scenario, exercise.circumstances);
   const sound = useSound(engine, { seed, aids: HEARD, noiseDbA: noiseHeard(noiseDbA) });
   useWakeLock(true);
   useEffect(() => play(), [play]);

@@ -40,7 +40,7 @@ import { CONTACT_SECONDS, noiseOf, type Touched } from './touched.js';
 import { useIsFlat } from './useIsFlat.js';
 import { KEYS_HERE, useKeys } from './useKeys.js';
 import { type Change, useApexRound, usePractice, useRoundOf } from './usePractice.js';
-import { isAtApex, nowOf, Visit } from './visit.js';
+import { isAtApex, noiseNow, nowOf, Visit } from './visit.js';
 import { onceHandedOver } from './waitingExercise.js';
 import { personName, seenText } from './whoComesIn.js';
 
@@ -169,7 +169,7 @@ function Exercise({ draft, put, change, keepQuietly, forget }: ExerciseProps) {
   const sound = useSound(engine, {
     seed: draft.visit.seed,
     aids: draft.aids,
-    noiseDbA: noiseHeard(draft.visit.scenario.noiseDbA),
+    noiseDbA: noiseHeard(noiseNow(draft.visit)),
   });
   const touched = useRef(0);
   const rubbedAt = useRef(Number.NEGATIVE_INFINITY);

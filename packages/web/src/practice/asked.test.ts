@@ -6,14 +6,27 @@ import { nowOf, Visit } from './visit.js';
 
 test('each thing that may be wrong is found by one question, and put right by its answer', () => {
   for (const one of PREPARATIONS) {
-    const found = ASKED.filter((asked) => answerTo(asked, { ...PROPER, [one]: true }).found.includes(one));
+    const found = ASKED.filter((asked) =>
+      answerTo(asked, { ...PROPER, [one]: true }, BLANK).found.includes(one),
+    );
     expect(found).toHaveLength(1);
-    const { mend } = answerTo(found[0] as (typeof ASKED)[number], { ...PROPER, [one]: true });
+    const { mend } = answerTo(found[0] as (typeof ASKED)[number], { ...PROPER, [one]: true }, BLANK);
     expect({ ...PROPER, [one]: true, ...mend }).toEqual(PROPER);
   }
-  for (const asked of ASKED) expect(answerTo(asked, PROPER)).toEqual({ found: [], mend: null });
+  for (const asked of ASKED) expect(answerTo(asked, PROPER, BLANK)).toEqual({ found: [], mend: null });
   expect(askedIn('arm', false)).toEqual(['sleeve']);
   expect(askedIn('arm', true)).toEqual(['sleeve', 'fingers']);
+});
+
+// Physiology handbook 11: what is over 60 dB(A) hides soft sounds; a shut door takes 20 off (from memory).
+test.each([
+  [60, false, { found: [], mend: null }],
+  [68, false, { found: ['isLoud'], mend: { isQuieter: true } }],
+  [68, true, { found: [], mend: null }],
+  [80, true, { found: [], mend: null }],
+  [84, true, { found: ['isStillLoud'], mend: null }],
+] as const)('in a place of %i dB(A), asked for quiet: %s', (noiseDbA, isQuieter, answer) => {
+  expect(answerTo('noise', { ...PROPER, isQuieter }, { noiseDbA })).toEqual(answer);
 });
 
 test('people come with each of them now and then, most with hardly any, and sit as they always did', () => {

@@ -73,7 +73,6 @@ export function useSound(
     const made = new SoundPlayer(on, { seed, isLoudspeakerVoice });
     warmUp(made);
     made.setLoudness(loudness);
-    made.setRoom(noiseDbA);
     setPlayer(made);
     engine.setPlayer(made);
     return () => {
@@ -81,7 +80,8 @@ export function useSound(
       made.dispose();
       setPlayer(null);
     };
-  }, [engine, on, seed, isLoudspeakerVoice, noiseDbA]);
+  }, [engine, on, seed, isLoudspeakerVoice]);
+  useEffect(() => player?.setRoom(noiseDbA), [player, noiseDbA]);
   return {
     isOn: on !== null,
     /** Whether the card was taken away: no sound comes, and the visit, which goes by its clock, stands still. */

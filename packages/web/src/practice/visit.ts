@@ -8,6 +8,7 @@ import {
   type HeartSound,
   type Instrument,
   makePerson,
+  noiseOf,
   type Person,
   type Rig,
   type RigEvents,
@@ -37,6 +38,11 @@ export function nowOf({ circumstances, instrument, actions }: Omit<VisitData, 's
     bladder: last?.kind === 'cuff' ? last.bladder : instrument.bladder,
     hasOtherGauge: actions.some(({ kind }) => kind === 'gauge'),
   };
+}
+
+/** Noise of the place by now, dB(A): less where quiet was asked for. */
+export function noiseNow(visit: Omit<VisitData, 'seed' | 'tick'>): number {
+  return noiseOf(visit.scenario, nowOf(visit).circumstances);
 }
 
 /** Whether a finger lies on the wrist by now. */

@@ -1,4 +1,4 @@
-import type { Arranged, Circumstances } from '@evenfall/physiology';
+import type { Arranged, Circumstances, Scenario } from '@evenfall/physiology';
 import { useState } from 'react';
 import { useApp } from '../../app/context.js';
 import { type Asked, answerTo, askedIn } from '../asked.js';
@@ -7,19 +7,20 @@ import { Tool } from './Tool.js';
 type AskProps = {
   readonly view: 'person' | 'arm';
   readonly circumstances: Circumstances;
+  readonly place: Pick<Scenario, 'noiseDbA'>;
   readonly isCuffOn: boolean;
   /** Puts something right; absent while the cuff is up. */
   readonly onArrange: ((change: Arranged) => void) | undefined;
 };
 
 /** What is not seen at once: asked, looked at or felt it is said in words, and can then be put right. */
-export function AskAndLook({ view, circumstances, isCuffOn, onArrange }: AskProps) {
+export function AskAndLook({ view, circumstances, place, isCuffOn, onArrange }: AskProps) {
   const { words } = useApp();
   const say = words.sentence;
   const [asked, setAsked] = useState<Asked | null>(null);
   const all = askedIn(view, isCuffOn);
   const shown = asked !== null && all.includes(asked) ? asked : null;
-  const answer = shown === null ? null : answerTo(shown, circumstances);
+  const answer = shown === null ? null : answerTo(shown, circumstances, place);
   return (
     <div className="room-asked">
       <div className="room-tools">

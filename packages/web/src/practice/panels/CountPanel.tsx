@@ -19,7 +19,7 @@ import type { RoomEngine } from '../engine.js';
 import type { PracticeDraft } from '../keptPractice.js';
 import { SoundStrip } from '../SoundStrip.js';
 import { StepHeading } from '../StepHeading.js';
-import { isAtApex as isPieceAtApex } from '../visit.js';
+import { isAtApex as isPieceAtApex, noiseNow } from '../visit.js';
 
 type CountProps = {
   readonly engine: RoomEngine;
@@ -67,7 +67,7 @@ export function CountPanel({
       {at === 'typing' || at === 'shown' ? null : isAtApex ? (
         <div className="count-apex">
           <ChestClose engine={engine} looks={looks} pieceAt="apex" />
-          {showsSounds ? <SoundStrip engine={engine} noiseDbA={draft.visit.scenario.noiseDbA} /> : null}
+          {showsSounds ? <SoundStrip engine={engine} noiseDbA={noiseNow(draft.visit)} /> : null}
           {showsSounds ? null : <p className="small soft">{words.sentence('practice.apexHint')}</p>}
         </div>
       ) : sign === 'pulse' ? (

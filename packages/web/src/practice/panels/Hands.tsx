@@ -21,7 +21,7 @@ import { useKeys } from '../useKeys.js';
 import type { Change } from '../usePractice.js';
 import { Valve } from '../Valve.js';
 import { SHIFT_DEGREES, STEP_DEGREES, turned, WIDE_DEGREES } from '../valveTurn.js';
-import { nowOf } from '../visit.js';
+import { noiseNow, nowOf } from '../visit.js';
 
 type HandsProps = {
   readonly engine: RoomEngine;
@@ -121,7 +121,7 @@ export function Hands(props: HandsProps) {
       <p className="room-bare small" role="status" hidden={draft.isCuffOn}>
         {say('practice.noCuff')}
       </p>
-      {showsSounds ? <SoundStrip engine={engine} noiseDbA={draft.visit.scenario.noiseDbA} isBare /> : null}
+      {showsSounds ? <SoundStrip engine={engine} noiseDbA={noiseNow(draft.visit)} isBare /> : null}
       <div className="room-grip" data-can={can}>
         <Bulb onSqueeze={squeeze} />
         <Valve degrees={degrees} onTurn={turn} />

@@ -103,6 +103,7 @@ export function RoomPanel({ engine, draft, change, next, ...more }: RoomProps) {
     <AskAndLook
       view={of}
       circumstances={circumstances}
+      place={scenario}
       isCuffOn={draft.isCuffOn}
       onArrange={isFlat && !engine.isAtEnd ? arrange : undefined}
     />
@@ -256,14 +257,21 @@ export function RoomPanel({ engine, draft, change, next, ...more }: RoomProps) {
                 onUse={feelWrist}
               />
               {draft.isCuffOn && isFlat ? (
-                <Tool
-                  text={say('practice.cuffOff')}
-                  isOn={false}
-                  onUse={() => {
-                    if (draft.piece !== null) lay(null);
-                    change((was) => ({ ...was, isCuffOn: false }));
-                  }}
-                />
+                <>
+                  <Tool
+                    text={say('practice.raiseArm')}
+                    isOn={circumstances.wasArmRaised}
+                    onUse={() => arrange({ wasArmRaised: !circumstances.wasArmRaised })}
+                  />
+                  <Tool
+                    text={say('practice.cuffOff')}
+                    isOn={false}
+                    onUse={() => {
+                      if (draft.piece !== null) lay(null);
+                      change((was) => ({ ...was, isCuffOn: false }));
+                    }}
+                  />
+                </>
               ) : null}
             </div>
             {askAndLook('arm')}
@@ -272,6 +280,7 @@ export function RoomPanel({ engine, draft, change, next, ...more }: RoomProps) {
               <p className="small soft" role="status">
                 {say('practice.cuffIsOn', { text: say(`practice.${bladder}`) })}{' '}
                 {say(isApex ? 'practice.pieceAtApex' : pieceText(draft.piece, seed))}
+                {circumstances.wasArmRaised ? ` ${say('practice.armIsRaised')}` : null}
               </p>
             ) : (
               <fieldset className="room-cuffs">

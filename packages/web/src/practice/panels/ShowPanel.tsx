@@ -1,4 +1,4 @@
-import type { Scenario } from '@evenfall/physiology';
+import { noiseOf, type Scenario } from '@evenfall/physiology';
 import type { Exercise, ShownStep } from '@evenfall/practice';
 import { useCallback, useEffect, useState } from 'react';
 import { useApp } from '../../app/context.js';
@@ -37,7 +37,7 @@ export function ShowPanel({ scenario, seed, ears, onEnd }: ShowProps) {
   const { words } = useApp();
   const say = words.sentence;
   const { shown, exercise, engine, isPlaying, isOver, play, stop } = useShown(scenario, seed);
-  const { noiseDbA } = exercise.scenario;
+  const noiseDbA = noiseOf(exercise.scenario, exercise.circumstances);
   const sound = useSound(engine, { seed, aids: ears.aids, noiseDbA: noiseHeard(noiseDbA) });
   // Sound is asked for before anything is shown: the first of it is not to be missed.
   const [isAsked, setAsked] = useState(() => hasSoundHere() && !sound.isOn);

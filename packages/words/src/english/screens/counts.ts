@@ -128,7 +128,7 @@ export const counts = {
   'report-cuff-by-arm': 'A reading with the cuff that this arm asks for.',
   'report-gauge-off':
     'That the needle does not rest at zero, or the cuff leaks, and that another gauge was asked for.',
-  'report-noise-of-place': 'That it was too noisy to hear the softest sounds.',
+  'report-noise-of-place': 'That it was too noisy to hear the softest sounds, and that quiet was asked for.',
   'report-pulse-rate': 'The pulse at the wrist, as a rate.',
   'report-pulse-full-minute': 'The pulse counted for a full minute.',
   'report-pulse-irregular': 'That the pulse was irregular.',

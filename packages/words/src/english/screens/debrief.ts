@@ -226,6 +226,7 @@ export const debrief = {
   'fault-under-cuff': 'Chest piece under the cuff',
   'fault-chest-piece-off': 'Chest piece beside the artery',
   'fault-pumped-again': 'Pumped up again on the way down',
+  'fault-beginner-fingers': 'The pulse felt with unpractised fingers',
   'fault-cuff-size': 'Cuff of the wrong size',
   'fault-gauge-off': 'Gauge that shows wrong',
   'fault-too-fast': 'Let down too fast',
@@ -266,6 +267,7 @@ export const debrief = {
   'do-two-to-three-a-second': 'Let the cuff down by 2 to 3 mmHg a second; slower where the pulse is slow.',
   'do-feel-and-add-thirty': (f: Margin, say: Say) =>
     `Feel where the pulse goes, and pump ${say.short(f.marginMmHg)} mmHg above that.`,
+  'do-feel-lightly': 'Feel with two or three warm fingertips, lightly, and wait for the beat.',
   'do-feel-first': (f: Margin, say: Say) =>
     `Feel at the wrist where the pulse goes, let all the air out, wait a little, and pump ${say.short(f.marginMmHg)} mmHg above that.`,
   'do-let-out-and-higher': (f: Margin, say: Say) =>
@@ -368,6 +370,7 @@ export const debrief = {
   cuffAxis: 'In the cuff, mmHg',
   secondsAxis: 'Seconds since the cuff began to fall',
   truthShort: (f: MmHg, say: Say) => `true ${say.number(f.mmHg)}`,
+  raisedSays: 'The arm was raised before pumping: the silent gap is shorter for it.',
   gapShort: 'silent gap',
   pulseStrip: 'pulse in the arm, without a scale',
   tableCaption: 'Every sound and every mark, in order of time',
@@ -423,7 +426,7 @@ export const debrief = {
   'effect-congestion': 'blood held in the arm',
 
   replay: 'Hear it again',
-  replayHint: 'With headphones or a good loudspeaker; begin low. Nothing of the noise of the place is in it.',
+  replayHint: 'With headphones or a good loudspeaker; begin low. The noise of the place is in it, too.',
   replayFrom: 'From where in the letting down',
   replayAt: (f: { seconds: string; mmHg: number }, say: Say) =>
     `${f.seconds} s, ${say.number(f.mmHg)} mmHg in the cuff`,

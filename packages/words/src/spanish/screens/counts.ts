@@ -121,7 +121,8 @@ export const counts: Reworded<typeof english> = {
   'report-cuff-by-arm': 'Una lectura con el manguito que pide este brazo.',
   'report-gauge-off':
     'Que la aguja no reposa en cero, o el manguito pierde aire, y que se pidió otro manómetro.',
-  'report-noise-of-place': 'Que había demasiado ruido para oír los ruidos más suaves.',
+  'report-noise-of-place':
+    'Que había demasiado ruido para oír los ruidos más suaves, y que se pidió silencio.',
   'report-pulse-rate': 'El pulso en la muñeca, como frecuencia.',
   'report-pulse-full-minute': 'El pulso contado durante un minuto entero.',
   'report-pulse-irregular': 'Que el pulso era irregular.',

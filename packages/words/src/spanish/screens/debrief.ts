@@ -214,6 +214,7 @@ export const debrief: Reworded<typeof english> = {
   'fault-under-cuff': 'Campana debajo del manguito',
   'fault-chest-piece-off': 'Campana al lado de la arteria',
   'fault-pumped-again': 'Se volvió a inflar al bajar',
+  'fault-beginner-fingers': 'El pulso palpado con dedos sin práctica',
   'fault-cuff-size': 'Manguito de tamaño equivocado',
   'fault-gauge-off': 'Manómetro que marca mal',
   'fault-too-fast': 'Se desinfló demasiado rápido',
@@ -254,6 +255,7 @@ export const debrief: Reworded<typeof english> = {
   'do-two-to-three-a-second': 'Desinfle de 2 a 3 mmHg por segundo; más lento si el pulso es lento.',
   'do-feel-and-add-thirty': (f, say) =>
     `Palpe dónde desaparece el pulso e infle ${say.short(f.marginMmHg)} mmHg por encima.`,
+  'do-feel-lightly': 'Palpe con dos o tres yemas tibias, con suavidad, y espere el latido.',
   'do-feel-first': (f, say) =>
     `Palpe en la muñeca dónde desaparece el pulso, deje salir todo el aire, espere un poco e infle ${say.short(f.marginMmHg)} mmHg por encima.`,
   'do-let-out-and-higher': (f, say) =>
@@ -351,6 +353,7 @@ export const debrief: Reworded<typeof english> = {
   cuffAxis: 'En el manguito, mmHg',
   secondsAxis: 'Segundos desde que el manguito empezó a bajar',
   truthShort: (f, say) => `verdad ${say.number(f.mmHg)}`,
+  raisedSays: 'El brazo se levantó antes de inflar: el silencio es más corto por ello.',
   gapShort: 'silencio',
   pulseStrip: 'pulso en el brazo, sin escala',
   tableCaption: 'Cada ruido y cada marca, en orden de tiempo',
@@ -406,7 +409,7 @@ export const debrief: Reworded<typeof english> = {
   'effect-congestion': 'sangre retenida',
 
   replay: 'Oírlo otra vez',
-  replayHint: 'Con auriculares o un buen altavoz; empiece bajo. No lleva nada del ruido del lugar.',
+  replayHint: 'Con auriculares o un buen altavoz; empiece bajo. Lleva también el ruido del lugar.',
   replayFrom: 'Desde dónde del desinflado',
   replayAt: (f, say) => `${f.seconds} s, ${say.number(f.mmHg)} mmHg en el manguito`,
   replayPlay: 'Oír',

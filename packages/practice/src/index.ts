@@ -3,17 +3,20 @@ export { countDebrief } from './counting/countDebrief.js';
 export { countedBy } from './counting/countedBy.js';
 export { countOf } from './counting/countOf.js';
 export { type RateRow, rateRows } from './counting/rateRows.js';
+export { type TapsDebrief, tapsDebrief } from './counting/tapsDebrief.js';
 export { asOfEach } from './exercise/asOfEach.js';
 export type { Debrief, DebriefMark, DebriefSound, Judged } from './exercise/debrief.js';
 export { debrief, debriefEach, judge, judgeEach } from './exercise/debrief.js';
 export { demonstrate, show, withReading } from './exercise/demonstrate.js';
 export type {
   Counted,
+  CountedSign,
   CountNoticed,
   EarlierReading,
   Entered,
   Evidence,
   Exercise,
+  Tapped,
 } from './exercise/exercise.js';
 export { EXERCISE_SCHEMA, FIRST_EXERCISE_SCHEMA, NO_EVIDENCE, NOTHING_ENTERED } from './exercise/exercise.js';
 export type { FallOf } from './exercise/fall.js';

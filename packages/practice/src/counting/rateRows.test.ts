@@ -45,6 +45,7 @@ function rowOf(id: string, { of = 'pulse', windowSeconds, startSeconds = 40, add
   const [row] = rateRows({
     entered: { ...NOBODY, [isPulse ? 'pulsePerMinute' : 'breathsPerMinute']: written },
     counts: { pulse: isPulse ? count : null, breaths: isPulse ? null : count, apex: null },
+    taps: { pulse: null, breaths: null, apex: null },
     rates: {
       wristPerMinute: count.truePerMinute,
       heartPerMinute: count.heartPerMinute ?? 0,

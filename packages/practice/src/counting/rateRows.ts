@@ -1,12 +1,13 @@
 import type { Judged } from '../exercise/debrief.js';
 import type { CountDebrief } from './countDebrief.js';
 import { COUNTING_FIGURES as F } from './figures.js';
+import type { TapsDebrief } from './tapsDebrief.js';
 
 /** A rate that was written, beside what was to be had and what was true; per minute. */
 export type RateRow = {
   readonly of: 'pulse' | 'apex' | 'breaths';
   readonly written: number;
-  /** What a perfect count of that very window gives, by the same convention; null: written without a count. */
+  /** What a perfect count of that very window, or one tap for each, gives; null: written without either. */
   readonly had: number | null;
   /** Over the minute about it, at the wrist, at the apex or of the chest. */
   readonly truth: number;
@@ -20,6 +21,8 @@ export type RateRow = {
   /** So far from what was true that somebody could be hurt by it. */
   readonly isGrave: boolean;
   readonly count: CountDebrief | null;
+  /** What was tapped instead of counted; null: nothing. */
+  readonly taps: TapsDebrief | null;
 };
 
 /**
@@ -31,8 +34,9 @@ export type RateRow = {
 export function rateRows({
   entered,
   counts,
+  taps,
   rates,
-}: Pick<Judged, 'entered' | 'counts' | 'rates'>): RateRow[] {
+}: Pick<Judged, 'entered' | 'counts' | 'taps' | 'rates'>): RateRow[] {
   const { pulsePerMinute, apexPerMinute = null, breathsPerMinute } = entered;
   const rows = [
     ['pulse', pulsePerMinute, rates.wristPerMinute],
@@ -42,7 +46,8 @@ export function rateRows({
   return rows.flatMap(([of, written, truth]) => {
     if (written === null) return [];
     const count = counts[of];
-    const had = count === null ? null : (60 * count.there) / count.windowSeconds;
+    const tapped = count === null ? taps[of] : null;
+    const had = count === null ? (tapped?.herePerMinute ?? null) : (60 * count.there) / count.windowSeconds;
     const isUneven = of !== 'breaths' && count?.rhythm.ofPerson === 'irregular';
     const allowed = Math.max(F.withinPerMinute.value, isUneven ? F.irregularWithinShare.value * truth : 0);
     const withinPerMinute = Math.max(allowed, count === null ? 0 : 60 / count.windowSeconds);
@@ -61,6 +66,7 @@ export function rateRows({
         isTrue: isWithin(off, allowed),
         isGrave: off > grave,
         count,
+        taps: tapped,
       },
     ];
   });

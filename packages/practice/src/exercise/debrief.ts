@@ -11,6 +11,7 @@ import {
   truth,
 } from '@evenfall/physiology';
 import { type CountDebrief, countDebrief } from '../counting/countDebrief.js';
+import { type TapsDebrief, tapsDebrief } from '../counting/tapsDebrief.js';
 import { type Base, baseOf, type LetDown } from '../fault/base.js';
 import { type Conduct, conductOf } from '../fault/conduct.js';
 import {
@@ -30,7 +31,7 @@ import { techniqueLines } from '../ledger/techniqueLines.js';
 import { firstOfTwo } from '../reading/firstOfTwo.js';
 import { asOfEach } from './asOfEach.js';
 import { heardIn } from './ear.js';
-import type { Counted, Entered, Exercise } from './exercise.js';
+import type { Counted, CountedSign, Entered, Exercise } from './exercise.js';
 import { type FallOf, fallAbout, lastFall, MEANT_MMHG } from './fall.js';
 import { type FeltBack, feltBack } from './feltBack.js';
 import { withGaugeErrorTaken } from './gaugeErrorTaken.js';
@@ -94,6 +95,8 @@ export type Judged = {
     /** The heart, counted at its apex. */
     readonly apex: CountDebrief | null;
   };
+  /** Taps beside what was to be tapped; null: none were made. */
+  readonly taps: Readonly<Record<CountedSign, TapsDebrief | null>>;
   /** Of a reading by feel what was there to be felt; null: it was made by ear, or none was. */
   readonly feltBack: FeltBack | null;
   /**
@@ -263,6 +266,11 @@ function found(given: Exercise, rules: DebriefRules, played: Replay, isOneOfSeve
     breaths: counted(exercise.evidence.breaths),
     apex: counted(exercise.evidence.apex ?? null, 'apex'),
   };
+  const tapped = (of: CountedSign) => {
+    const made = exercise.evidence.taps?.[of];
+    return made === undefined ? null : tapsDebrief(of, made, exercise, played);
+  };
+  const taps = { pulse: tapped('pulse'), apex: tapped('apex'), breaths: tapped('breaths') };
   const judged: Judged = {
     fall,
     marks,
@@ -279,11 +287,13 @@ function found(given: Exercise, rules: DebriefRules, played: Replay, isOneOfSeve
     isByFeel: base?.isByFeel ?? false,
     accepted: acceptedOf(entered, had, isByMuffled, person.scenario.acceptedWithinMmHg),
     counts,
+    taps,
     rates: {
-      wristPerMinute: counts.pulse?.truePerMinute ?? asItWas.wristPerMinute,
-      heartPerMinute: counts.apex?.truePerMinute ?? counts.pulse?.heartPerMinute ?? asItWas.pulsePerMinute,
+      wristPerMinute: (counts.pulse ?? taps.pulse)?.truePerMinute ?? asItWas.wristPerMinute,
+      heartPerMinute:
+        (counts.apex ?? taps.apex)?.truePerMinute ?? counts.pulse?.heartPerMinute ?? asItWas.pulsePerMinute,
       deficitPerMinute: deficitOf(counts.apex ?? counts.pulse, asItWas),
-      breathsPerMinute: counts.breaths?.truePerMinute ?? asItWas.breathsPerMinute,
+      breathsPerMinute: (counts.breaths ?? taps.breaths)?.truePerMinute ?? asItWas.breathsPerMinute,
     },
     feltBack:
       run?.run.method === 'palpation' && fall !== null

@@ -11,6 +11,16 @@ export type Counted = {
   readonly noticed?: CountNoticed;
 };
 
+/** Taps, one for each beat or breath as it came: when the first was made, and each in seconds from it; what was noticed. */
+export type Tapped = {
+  readonly startSeconds: number;
+  readonly seconds: readonly number[];
+  readonly noticed?: CountNoticed;
+};
+
+/** What can be counted or tapped. */
+export type CountedSign = 'pulse' | 'apex' | 'breaths';
+
 /** What the screens kept of an exercise: the very evidence of the bedside. */
 export type Evidence = {
   /** The last run as marked; `atSeconds` of its moments count from `startSeconds` of the visit. Null: no reading was made. */
@@ -19,6 +29,8 @@ export type Evidence = {
   readonly breaths: Counted | null;
   /** The heart, heard at the apex; absent or null: not counted there. */
   readonly apex?: Counted | null;
+  /** What was tapped instead of counted; absent: nothing. */
+  readonly taps?: Readonly<Partial<Record<CountedSign, Tapped>>>;
   /** Whether the observer said that something here cannot wait; null: was not asked. */
   readonly saysActNow: boolean | null;
   /** Whether sounds were shown instead of heard. */

@@ -5,6 +5,7 @@ import {
   PULSE_SITES,
   parseCount,
   parseRun,
+  parseTaps,
   pointer,
   type Refusal,
   readFields,
@@ -22,7 +23,16 @@ import {
   parseScenario,
   SOUND_INSTRUMENT,
 } from '@evenfall/physiology';
-import type { Counted, CountNoticed, EarlierReading, Entered, Evidence, Exercise } from './exercise.js';
+import type {
+  Counted,
+  CountedSign,
+  CountNoticed,
+  EarlierReading,
+  Entered,
+  Evidence,
+  Exercise,
+  Tapped,
+} from './exercise.js';
 import { EXERCISE_SCHEMA, FIRST_EXERCISE_SCHEMA, NO_EVIDENCE, NOTHING_ENTERED } from './exercise.js';
 import { parseActions } from './parseActions.js';
 
@@ -224,7 +234,7 @@ type Within = <T>(name: string, read: Parsed<T>) => T | null;
 
 function evidenceIn(got: unknown, refusals: Refusal[], within: Within): Evidence {
   const at = '/evidence';
-  const reader = readFields(got, [...Object.keys(NO_EVIDENCE), 'apex'], at);
+  const reader = readFields(got, [...Object.keys(NO_EVIDENCE), 'apex', 'taps'], at);
   const found: Evidence = {
     run: isBlank(reader.raw('run')) ? null : runIn(reader.raw('run'), `${at}/run`, refusals, within),
     pulse: countIn(reader.raw('pulse'), `${at}/pulse`, refusals, within),
@@ -232,6 +242,7 @@ function evidenceIn(got: unknown, refusals: Refusal[], within: Within): Evidence
     ...(isBlank(reader.raw('apex'))
       ? {}
       : { apex: countIn(reader.raw('apex'), `${at}/apex`, refusals, within) }),
+    ...(isBlank(reader.raw('taps')) ? {} : { taps: tapsIn(reader.raw('taps'), `${at}/taps`, refusals) }),
     saysActNow: yesNo(reader, 'saysActNow', at, null),
     wasShown: yesNo(reader, 'wasShown', at, false),
     thresholdDb: orElse(reader, 'thresholdDb', 'db', null),
@@ -287,6 +298,34 @@ function countIn(got: unknown, at: string, refusals: Refusal[], within: Within):
     : { noticed: noticedIn(reader.raw('noticed'), `${at}/noticed`, refusals) };
   refusals.push(...reader.refusals);
   return startSeconds === null || count === null ? null : { startSeconds, count, ...noticed };
+}
+
+const TAPPED_SIGNS = ['pulse', 'apex', 'breaths'] as const satisfies readonly CountedSign[];
+
+function tapsIn(got: unknown, at: string, refusals: Refusal[]): NonNullable<Evidence['taps']> {
+  const reader = readFields(got, TAPPED_SIGNS, at);
+  const found = TAPPED_SIGNS.flatMap((of) => {
+    const one = isBlank(reader.raw(of)) ? null : tappedIn(reader.raw(of), `${at}/${of}`, refusals);
+    return one === null ? [] : [[of, one] as const];
+  });
+  refusals.push(...reader.refusals);
+  return Object.fromEntries(found);
+}
+
+function tappedIn(got: unknown, at: string, refusals: Refusal[]): Tapped | null {
+  const reader = readFields(got, ['startSeconds', 'seconds', 'noticed'], at);
+  const startSeconds = reader.number('startSeconds', numberIn('seconds'));
+  // The same reader as the bedside's taps have: in order, from the first one on.
+  const taps = parseTaps({ of: 'pulse', source: 'touch', seconds: reader.raw('seconds') });
+  const noticed = isBlank(reader.raw('noticed'))
+    ? {}
+    : { noticed: noticedIn(reader.raw('noticed'), `${at}/noticed`, refusals) };
+  refusals.push(...reader.refusals);
+  if (!taps.ok) {
+    refusals.push(...taps.refusals.map((one) => ({ ...one, field: `${at}${one.field}` })));
+    return null;
+  }
+  return startSeconds === null ? null : { startSeconds, seconds: taps.value.seconds, ...noticed };
 }
 
 function noticedIn(got: unknown, at: string, refusals: Refusal[]): CountNoticed {

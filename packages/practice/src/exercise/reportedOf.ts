@@ -22,7 +22,7 @@ export function reportedOf(exercise: Exercise): readonly Reported[] {
 /** Null: there is no place for it. */
 function said(code: ReportCode, exercise: Exercise): boolean | null {
   const { evidence, entered } = exercise;
-  const { pulse, breaths, apex = null } = evidence;
+  const { pulse, breaths, apex = null, taps = {} } = evidence;
   const readings = asOfEach(exercise).filter((one) => one.entered.systolic !== null);
   const anyReading = (is: (one: Exercise) => boolean) => readings.some(is);
   const placed = () =>
@@ -67,11 +67,11 @@ function said(code: ReportCode, exercise: Exercise): boolean | null {
     case 'pulse-full-minute':
       return [pulse, apex].some((one) => (one?.count.windowSeconds ?? 0) >= FULL_MINUTE_SECONDS);
     case 'pulse-irregular':
-      return [pulse, apex].some((one) => one?.noticed?.rhythmFelt === 'irregular');
+      return [pulse, apex, taps.pulse, taps.apex].some((one) => one?.noticed?.rhythmFelt === 'irregular');
     case 'pulse-weak':
-      return pulse?.noticed?.strength === 'weak';
+      return (pulse ?? taps.pulse)?.noticed?.strength === 'weak';
     case 'pulse-strong':
-      return pulse?.noticed?.strength === 'strong';
+      return (pulse ?? taps.pulse)?.noticed?.strength === 'strong';
     case 'apex-rate':
       return (entered.apexPerMinute ?? null) !== null;
     case 'breaths-rate':
@@ -79,7 +79,7 @@ function said(code: ReportCode, exercise: Exercise): boolean | null {
     case 'breaths-full-minute':
       return (breaths?.count.windowSeconds ?? 0) >= FULL_MINUTE_SECONDS;
     case 'breaths-irregular':
-      return breaths?.noticed?.rhythmFelt === 'irregular';
+      return (breaths ?? taps.breaths)?.noticed?.rhythmFelt === 'irregular';
     case 'temperature':
       return (entered.temperatureC ?? null) !== null;
     case 'gauge-off':

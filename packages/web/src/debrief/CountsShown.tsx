@@ -2,7 +2,7 @@ import { pulseDeficit } from '@evenfall/clinical';
 import { reportOf, type Scenario } from '@evenfall/physiology';
 import { type Conduct, type DebriefRules, type Judged, type RateRow, rateRows } from '@evenfall/practice';
 import type { Aids } from '@evenfall/record';
-import { countFigure } from '@evenfall/report';
+import { type CountDrawn, countFigure } from '@evenfall/report';
 import { useApp } from '../app/context.js';
 import { FigureShown } from '../away/FigureShown.js';
 import { Flags } from '../parts/Flags.js';
@@ -33,26 +33,36 @@ export function CountsShown({ judged, conduct, scenario, rules, aids }: CountsPr
   ));
 }
 
-const FIGURE = { height: 110, leastWidth: 320 } as const;
+const FIGURE = { height: 132, leastWidth: 320 } as const;
+
+/** What is drawn of a rate that was counted or tapped; null: it was written without either. */
+function drawnOf({ of, count, taps }: RateRow): CountDrawn | null {
+  if (count !== null) return { ...count, of, yours: { of: 'number', n: count.n } };
+  if (taps === null) return null;
+  return { ...taps, of, there: taps.wanted.length, yours: { ...taps, of: 'taps' } };
+}
 
 function OneCount({ row, judged, conduct, scenario, rules, aids }: CountsProps & { readonly row: RateRow }) {
   const { words } = useApp();
   const { of, count } = row;
   const [first] = conduct;
+  const drawn = drawnOf(row);
   const texts = [...rateTexts(row, words), ...beatsTexts(row, judged, words)];
   const strength = of === 'pulse' && count !== null ? strengthText(count, reportOf(scenario), words) : null;
   return (
     <section aria-labelledby={`debrief-${of}`}>
       <h2 id={`debrief-${of}`}>{words.sentence(`counts.title-${of}`)}</h2>
       <p className="debrief-verdict">{rateVerdict(row, words)}</p>
-      {count === null ? null : (
+      {drawn === null ? null : (
         <>
           <FigureShown
             name={`count-${of}`}
-            draw={(how) => countFigure({ ...count, of }, words, { ...how, height: FIGURE.height })}
+            draw={(how) => countFigure(drawn, words, { ...how, height: FIGURE.height })}
             {...FIGURE}
           />
-          <p className="small soft">{words.sentence('counts.figureKey')}</p>
+          <p className="small soft">
+            {words.sentence(count === null ? 'counts.tapsKey' : 'counts.figureKey')}
+          </p>
         </>
       )}
       {texts.length === 0 ? null : <p>{texts.join(' ')}</p>}
@@ -68,11 +78,8 @@ function OneCount({ row, judged, conduct, scenario, rules, aids }: CountsProps &
           {insteadText(first.doInstead, rules, words, aids)}
         </p>
       )}
-      {count === null ? null : (
-        <FigureTable
-          title={words.sentence('counts.table')}
-          table={countFigure({ ...count, of }, words).table}
-        />
+      {drawn === null ? null : (
+        <FigureTable title={words.sentence('counts.table')} table={countFigure(drawn, words).table} />
       )}
     </section>
   );

@@ -22,6 +22,7 @@ const ROW: RateRow = {
   isTrue: false,
   isGrave: true,
   count: COUNT,
+  taps: null,
 };
 
 test('sixteen breaths written where ten were: said, with what the window allows', () => {
@@ -34,6 +35,37 @@ test('sixteen breaths written where ten were: said, with what the window allows'
     'Over the minute about it there were 10.',
     expect.stringContaining('more than 4 a minute'),
   ]);
+});
+
+test('taps are said as taps: what was there between the first and the last, and what went by without one', () => {
+  const taps: NonNullable<RateRow['taps']> = {
+    startSeconds: 10,
+    windowSeconds: 30,
+    taps: [
+      { atSeconds: 10, isExtra: false },
+      { atSeconds: 11, isExtra: true },
+      { atSeconds: 40, isExtra: false },
+    ],
+    events: [10, 25, 40],
+    wanted: [10, 25, 40],
+    missed: [25],
+    herePerMinute: 4,
+    truePerMinute: 4,
+  };
+  const row: RateRow = {
+    ...ROW,
+    count: null,
+    taps,
+    had: 4,
+    written: 4,
+    isAccepted: true,
+    isTrue: true,
+    isGrave: false,
+  };
+  expect(rateVerdict(row, words)).toBe('Accepted: you wrote 4 a minute; one tap for each gives 4.');
+  expect(rateTexts(row, words)[0]).toBe(
+    '3 taps; from the first of them to the last there were 3 to tap: 1 without a tap, 1 with one too many.',
+  );
 });
 
 test('a right count of the wrong window, and a wrong one that comes out right, are told apart', () => {

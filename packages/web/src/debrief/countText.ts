@@ -1,12 +1,14 @@
 import type { ReportCode } from '@evenfall/physiology';
-import type { Conduct, CountDebrief, RateRow } from '@evenfall/practice';
+import type { Conduct, CountDebrief, RateRow, TapsDebrief } from '@evenfall/practice';
 import type { Words } from '@evenfall/words';
 
 /** Whether a rate is accepted, in a sentence. */
 export function rateVerdict(
-  { written, had, truth, isAccepted, count }: RateRow,
+  { written, had, truth, isAccepted, count, taps }: RateRow,
   { sentence }: Words,
 ): string {
+  if (had !== null && taps !== null)
+    return sentence(isAccepted ? 'counts.yesTaps' : 'counts.notTaps', { written, had });
   if (had === null || count === null)
     return sentence(isAccepted ? 'counts.yesBare' : 'counts.notBare', { written, truth });
   const held = { written, had, windowSeconds: count.windowSeconds };
@@ -15,18 +17,25 @@ export function rateVerdict(
 
 /** What the window allowed, and how the rate lies beside the true one; nothing more of one with no count beside it. */
 export function rateTexts(row: RateRow, { sentence }: Words): string[] {
-  const { of, truth, withinPerMinute, isAccepted, isTrue, isGrave, count } = row;
+  const { of, truth, withinPerMinute, isAccepted, isTrue, isGrave, count, taps } = row;
   const grave = isGrave ? [sentence(of === 'breaths' ? 'counts.grave-breaths' : 'counts.grave-pulse')] : [];
+  const beside = isAccepted === isTrue ? 'truth' : isAccepted ? 'chance' : 'luck';
+  const over = sentence(`counts.${beside}`, { truth });
+  if (count === null && taps !== null) return [sentence('counts.tapped', tapsSaid(taps)), over, ...grave];
   if (count === null) return grave;
   const { n, there, windowSeconds } = count;
   const stepPerMinute = 60 / windowSeconds;
-  const beside = isAccepted === isTrue ? 'truth' : isAccepted ? 'chance' : 'luck';
   return [
     sentence('counts.counted', { n, there, windowSeconds }),
     sentence('counts.allows', { windowSeconds, stepPerMinute, withinPerMinute }),
-    sentence(`counts.${beside}`, { truth }),
+    over,
     ...grave,
   ];
+}
+
+function tapsSaid({ taps, wanted, missed }: TapsDebrief) {
+  const extra = taps.filter(({ isExtra }) => isExtra).length;
+  return { taps: taps.length, there: wanted.length, missed: missed.length, extra };
 }
 
 /** What was noted of a rhythm beside what it was. */

@@ -53,3 +53,12 @@ test('nobody listened at the apex: nothing is kept of it', () => {
   expect('apex' in evidence).toBe(false);
   expect('apexPerMinute' in entered).toBe(false);
 });
+
+test('where taps began is told apart at the apex and at the wrist', () => {
+  const wrist: PracticeDraft = { ...BEGUN, tappedFrom: { pulse: 20 } };
+  expect(atApex(wrist).tappedFrom).toEqual({});
+  const both = fromApex(wrist, { ...atApex(wrist), tappedFrom: { pulse: 95 } });
+  expect(both.tappedFrom).toEqual({ pulse: 20, apex: 95 });
+  expect(atApex(both).tappedFrom).toEqual({ pulse: 95 });
+  expect(fromApex(wrist, atApex(wrist)).tappedFrom).toEqual({ pulse: 20 });
+});

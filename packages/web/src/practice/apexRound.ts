@@ -7,7 +7,12 @@ const NOT_COUNTED: SignDraft = { values: [], notDone: null, measuring: READY };
 
 /** The exercise with its count at the apex where the bedside's screens look for the pulse. */
 export function atApex(draft: PracticeDraft): PracticeDraft {
-  return { ...draft, round: { ...draft.round, pulse: draft.apex ?? NOT_COUNTED } };
+  const { apex } = draft.tappedFrom ?? {};
+  return {
+    ...draft,
+    round: { ...draft.round, pulse: draft.apex ?? NOT_COUNTED },
+    tappedFrom: apex === undefined ? {} : { pulse: apex },
+  };
 }
 
 /** And what they made of that, back in its own place; of the rest of the round they change nothing. */
@@ -17,5 +22,9 @@ export function fromApex(was: PracticeDraft, now: PracticeDraft): PracticeDraft 
     round: was.round,
     apex: now.round.pulse,
     countedFrom: { ...was.countedFrom, apex: now.countedFrom.pulse },
+    tappedFrom: {
+      ...was.tappedFrom,
+      ...(now.tappedFrom?.pulse === undefined ? {} : { apex: now.tappedFrom.pulse }),
+    },
   };
 }

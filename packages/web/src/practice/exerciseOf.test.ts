@@ -3,6 +3,7 @@ import { type Scenario, scenarioOf } from '@evenfall/physiology';
 import { parseExercise } from '@evenfall/practice';
 import { KINDS, NOTHING_CHOSEN } from '@evenfall/record';
 import { expect, test } from 'vitest';
+import { laterTapRules } from '../round/tapRulesLater.js';
 import { begunPractice } from './begin.js';
 import { NO_AIDS } from './ears.js';
 import { EXERCISE_ENTRY_SCHEMA, exerciseOf, withReadingKept } from './exerciseOf.js';
@@ -99,4 +100,42 @@ test('what was noticed with a count goes along with it, and nothing where nothin
   const said = { rhythmFelt: 'irregular', strength: null, site: null };
   expect(pulseOf(said)).toEqual({ startSeconds: 12, count, noticed: said });
   expect(pulseOf({ ...said, rhythmFelt: null })).toEqual({ startSeconds: 12, count });
+});
+
+test('taps are kept with the second of the first of them, in place of a count', async () => {
+  await laterTapRules.fetch();
+  const taps = { of: 'pulse', source: 'key', seconds: [0, 0.8, 1.7] };
+  const draft = {
+    ...BEGUN,
+    tappedFrom: { pulse: 31.5 },
+    round: {
+      ...BEGUN.round,
+      pulse: {
+        ...BEGUN.round.pulse,
+        values: [{ kind: 'taps', taps, noticed: { rhythmFelt: 'irregular', strength: null, site: null } }],
+      },
+    },
+  } as unknown as PracticeDraft;
+  const {
+    aids: _,
+    judgedBy: __,
+    ...exercise
+  } = exerciseOf({ ...draft, visit: { ...BEGUN.visit, tick: 24_000 } }, NOTHING_CHOSEN);
+  const kept = {
+    startSeconds: 31.5,
+    seconds: [0, 0.8, 1.7],
+    noticed: { rhythmFelt: 'irregular', strength: null, site: null },
+  };
+  expect(exercise.evidence).toMatchObject({ pulse: null, taps: { pulse: kept } });
+  // The outside check: the program's own reader of what comes in.
+  const read = parseExercise(exercise);
+  expect(read.ok && read.value.evidence.taps).toEqual({ pulse: kept });
+  const wrong = {
+    ...exercise,
+    evidence: { ...exercise.evidence, taps: { pulse: { ...kept, seconds: [0, 0] } } },
+  };
+  const refused = parseExercise(wrong);
+  expect(refused.ok ? [] : refused.refusals.map(({ field }) => field)).toEqual([
+    '/evidence/taps/pulse/seconds/1',
+  ]);
 });

@@ -3,6 +3,7 @@ import { MODEL } from '@evenfall/physiology';
 import {
   ACTION_LIMITS,
   type Counted,
+  type CountNoticed,
   type EarlierReading,
   type Entered,
   EXERCISE_SCHEMA,
@@ -22,6 +23,7 @@ export function exerciseOf(draft: PracticeDraft, inForce: InForce): ExerciseCont
   const readings = readingsIn(draft);
   const last = readings.at(-1) ?? null;
   const apex = draft.apex === undefined ? null : countedIn(draft.apex, draft.countedFrom.apex ?? null);
+  const taps = tapsIn(draft);
   return {
     schema: EXERCISE_SCHEMA,
     model: MODEL,
@@ -33,6 +35,7 @@ export function exerciseOf(draft: PracticeDraft, inForce: InForce): ExerciseCont
       pulse: countedIn(round.pulse, draft.countedFrom.pulse),
       breaths: countedIn(round.breaths, draft.countedFrom.breaths),
       ...(apex === null ? {} : { apex }),
+      ...(Object.keys(taps).length === 0 ? {} : { taps }),
       saysActNow: draft.saysActNow,
       wasShown: draft.wasShown,
       thresholdDb: draft.thresholdDb,
@@ -93,11 +96,36 @@ function ratesOf({ round, apex }: PracticeDraft, inForce: InForce) {
   };
 }
 
+/** Taps that were made last of a sign, with when the first of them was. */
+function tapsIn({
+  round,
+  apex,
+  tappedFrom = {},
+}: PracticeDraft): NonNullable<ExerciseContent['evidence']['taps']> {
+  const signs = [
+    ['pulse', round.pulse],
+    ['apex', apex],
+    ['breaths', round.breaths],
+  ] as const;
+  return Object.fromEntries(
+    signs.flatMap(([of, sign]) => {
+      const last = sign?.values.findLast((value) => !isVoidValue(value));
+      const startSeconds = tappedFrom[of];
+      if (last?.kind !== 'taps' || startSeconds === undefined) return [];
+      return [[of, { startSeconds, seconds: last.taps.seconds, ...saidIn(last.noticed) }]];
+    }),
+  );
+}
+
+/** What was noticed, where anything was. */
+function saidIn(noticed: CountNoticed): { readonly noticed?: CountNoticed } {
+  return Object.values(noticed).some((one) => one !== null) ? { noticed } : {};
+}
+
 /** The last count that was not broken off, with when it began and what was noticed with it; null for none. */
 function countedIn({ values }: SignDraft, startSeconds: number | null): Counted | null {
   const last = values.findLast((value) => !isVoidValue(value));
   if (last?.kind !== 'count' || 'interrupted' in last.count || startSeconds === null) return null;
   const { count, noticed } = last;
-  const isAnything = Object.values(noticed).some((one) => one !== null);
-  return { startSeconds, count, ...(isAnything ? { noticed } : {}) };
+  return { startSeconds, count, ...saidIn(noticed) };
 }

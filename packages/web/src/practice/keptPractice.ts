@@ -1,3 +1,4 @@
+import type { CountedSign } from '@evenfall/practice';
 import type { Aids, Stamp } from '@evenfall/record';
 import type { RoundDraft, SignDraft } from '../round/draft.js';
 import type { VisitData } from './visit.js';
@@ -31,6 +32,8 @@ export type PracticeDraft = {
     readonly breaths: number | null;
     readonly apex?: number | null;
   };
+  /** The same of the first tap of each sign that is tapped. */
+  readonly tappedFrom?: Readonly<Partial<Record<CountedSign, number>>>;
   /** The count at the apex, as the bedside's screens keep one of the pulse. */
   readonly apex?: SignDraft;
   /** What was written of the thermometer, degC; absent: nothing. */

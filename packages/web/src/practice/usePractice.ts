@@ -128,6 +128,9 @@ export function useRoundOf(draft: PracticeDraft, change: Change, secondsAt: (ms:
             measuring.at === 'running'
               ? { ...was.countedFrom, [sign]: secondsAt(measuring.startedAtMs) }
               : was.countedFrom,
+          ...(measuring.at === 'tapping' && measuring.tapsMs.length === 1
+            ? { tappedFrom: { ...was.tappedFrom, [sign]: secondsAt(measuring.tapsMs[0] as number) } }
+            : {}),
         })),
       keep: (make) => {
         const start = { entry: ids(), sequence: store.get().kept.sequence };

@@ -25,6 +25,12 @@ export const counts = {
     `Accepted: you wrote ${say.rate(f.written)} a minute, with no count kept beside it; over the minute about it there were ${say.number(f.truth)}.`,
   notBare: (f: Rate & { truth: number }, say: Say) =>
     `Not accepted yet: you wrote ${say.rate(f.written)} a minute, with no count kept beside it; over the minute about it there were ${say.number(f.truth)}.`,
+  yesTaps: (f: Rate & { had: number }, say: Say) =>
+    `Accepted: you wrote ${say.rate(f.written)} a minute; one tap for each gives ${say.number(f.had)}.`,
+  notTaps: (f: Rate & { had: number }, say: Say) =>
+    `Not accepted yet: you wrote ${say.rate(f.written)} a minute; one tap for each gives ${say.number(f.had)}.`,
+  tapped: (f: { taps: number; there: number; missed: number; extra: number }, say: Say) =>
+    `${say.number(f.taps)} taps; from the first of them to the last there were ${say.number(f.there)} to tap: ${say.number(f.missed)} without a tap, ${say.number(f.extra)} with one too many.`,
   counted: (f: { n: number; there: number; windowSeconds: number }, say: Say) =>
     `In your ${say.number(f.windowSeconds)} s you counted ${say.number(f.n)}; there were ${say.number(f.there)}.`,
   allows: (f: { windowSeconds: number; stepPerMinute: number; withinPerMinute: number }, say: Say) =>
@@ -63,8 +69,20 @@ export const counts = {
   'figure-breaths': 'Your window on the breaths',
   figureSays: (f: { windowSeconds: number; there: number; n: number }, say: Say) =>
     `A window of ${say.number(f.windowSeconds)} s with ${say.number(f.there)} in it; ${say.number(f.n)} were counted.`,
+  tapsKey:
+    'Each stroke is one, at the second at which it came; below it your tap. A cross: no tap; an open arrow: one too many.',
+  youCounted: (f: { n: number }, say: Say) => `counted ${say.number(f.n)}`,
+  noTap: 'no tap',
+  tap: (f: { number: number; seconds: string }, say: Say) =>
+    `Your tap ${say.number(f.number)}, at ${f.seconds} s`,
+  tapExtra: (f: { number: number; seconds: string }, say: Say) =>
+    `Your tap ${say.number(f.number)}, at ${f.seconds} s: one too many`,
+  axisTaps: 's from your first tap',
+  tableYours: 'Yours',
+  tableTap: (f: { number: number }, say: Say) => `tap ${say.number(f.number)}`,
+  tableExtra: (f: { number: number }, say: Say) => `tap ${say.number(f.number)}, one too many`,
   figureKey:
-    'Each stroke is one, at the second at which it came; the shaded stretch is the window. Strokes in it are numbered from the first one on.',
+    'Each stroke is one, at the second at which it came; the shaded stretch is the window. Strokes in it are numbered from the first one on; the arrow points to where your number would have been reached.',
   'strokeIn-pulse': (f: { number: number; seconds: string }, say: Say) =>
     `Beat ${say.number(f.number)} of the window, at ${f.seconds} s`,
   'strokeIn-apex': (f: { number: number; seconds: string }, say: Say) =>

@@ -24,6 +24,12 @@ export const counts: Reworded<typeof english> = {
     `Aceptado: usted escribió ${say.rate(f.written)} por minuto, sin recuento guardado; en el minuto alrededor había ${say.number(f.truth)}.`,
   notBare: (f, say) =>
     `Todavía no aceptado: usted escribió ${say.rate(f.written)} por minuto, sin recuento guardado; en el minuto alrededor había ${say.number(f.truth)}.`,
+  yesTaps: (f, say) =>
+    `Aceptado: usted escribió ${say.rate(f.written)} por minuto; un toque por cada uno da ${say.number(f.had)}.`,
+  notTaps: (f, say) =>
+    `Todavía no aceptado: usted escribió ${say.rate(f.written)} por minuto; un toque por cada uno da ${say.number(f.had)}.`,
+  tapped: (f, say) =>
+    `${say.number(f.taps)} toques; del primero al último había ${say.number(f.there)} que tocar: ${say.number(f.missed)} sin toque, ${say.number(f.extra)} con uno de más.`,
   counted: (f, say) =>
     `En sus ${say.number(f.windowSeconds)} s contó ${say.number(f.n)}; había ${say.number(f.there)}.`,
   allows: (f, say) =>
@@ -60,8 +66,18 @@ export const counts: Reworded<typeof english> = {
   'figure-breaths': 'Su ventana sobre las respiraciones',
   figureSays: (f, say) =>
     `Una ventana de ${say.number(f.windowSeconds)} s con ${say.number(f.there)} dentro; se contaron ${say.number(f.n)}.`,
+  tapsKey:
+    'Cada raya es uno, en el segundo en que vino; debajo, su toque. Una cruz: sin toque; una flecha abierta: uno de más.',
+  youCounted: (f, say) => `contó ${say.number(f.n)}`,
+  noTap: 'sin toque',
+  tap: (f, say) => `Su toque ${say.number(f.number)}, a los ${f.seconds} s`,
+  tapExtra: (f, say) => `Su toque ${say.number(f.number)}, a los ${f.seconds} s: uno de más`,
+  axisTaps: 's desde su primer toque',
+  tableYours: 'Suyo',
+  tableTap: (f, say) => `toque ${say.number(f.number)}`,
+  tableExtra: (f, say) => `toque ${say.number(f.number)}, uno de más`,
   figureKey:
-    'Cada trazo es uno, en el segundo en que vino; el tramo sombreado es la ventana. Los trazos dentro de ella están numerados desde el primero.',
+    'Cada trazo es uno, en el segundo en que vino; el tramo sombreado es la ventana. Los trazos dentro de ella están numerados desde el primero; la flecha señala dónde se habría llegado a su número.',
   'strokeIn-pulse': (f, say) => `Latido ${say.number(f.number)} de la ventana, a los ${f.seconds} s`,
   'strokeIn-apex': (f, say) => `Latido ${say.number(f.number)} de la ventana, a los ${f.seconds} s`,
   'strokeIn-breaths': (f, say) => `Respiración ${say.number(f.number)} de la ventana, a los ${f.seconds} s`,

@@ -85,6 +85,13 @@ test('shown how: sound is asked for first, each step is said, and nothing sounds
   };
   await expect(says).toHaveText(/\w/);
   const first = (await says.textContent()) ?? '';
+  // Hurried by the right arrow or the button, each step is come to at once; what went by stays written down.
+  const ticks = () => page.getByTestId('needle').getAttribute('data-tick').then(Number);
+  await page.keyboard.press('ArrowRight');
+  await expect(says).not.toHaveText(first);
+  const hurried = await ticks();
+  await page.getByRole('button', { name: 'On to the next step' }).click();
+  await expect.poll(ticks).toBeGreaterThan(hurried);
   const goesOnTo = (said: string | RegExp) =>
     expect(async () => {
       await page.clock.runFor(500);

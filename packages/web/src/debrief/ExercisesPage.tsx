@@ -194,9 +194,7 @@ function Row({ row, place, judged }: RowProps) {
         </span>
       )}
       {row.temperatureC === null ? null : (
-        <span>
-          {words.sentence('counts.temperatureWritten', { celsius: words.say.number(row.temperatureC, 1) })}
-        </span>
+        <span>{words.sentence('counts.temperatureWritten', { celsius: row.temperatureC })}</span>
       )}
       {rates.map(({ of, perMinute }) => (
         <RateWritten key={of} of={of} written={perMinute} errors={errors} />

@@ -6,14 +6,14 @@ export function TemperatureShown({ exercise }: { readonly exercise: Exercise }) 
   const { words } = useApp();
   const row = temperatureRow(exercise);
   if (row === null) return null;
-  const [written, shown] = [row.written, row.shown].map((celsius) => words.say.number(celsius, 1));
+  const { written, shown } = row;
   return (
     <section aria-labelledby="debrief-temperature">
       <h2 id="debrief-temperature">{words.sentence('counts.title-temperature')}</h2>
       <p className="debrief-verdict">
         {words.sentence(row.isAccepted ? 'counts.temperatureYes' : 'counts.temperatureNot', {
-          written: written ?? '',
-          shown: shown ?? '',
+          written,
+          shown,
         })}
       </p>
     </section>

@@ -5,7 +5,7 @@ import { expect, test } from 'vitest';
 import { gripOf } from './drawing/ShownGrip.js';
 import { RoomEngine } from './engine.js';
 import { stepText } from './shownText.js';
-import { beforeFirst, endOf, handsAt, stepsBy, visitOf } from './useShown.js';
+import { beforeFirst, endOf, handsAt, nextStepAt, stepsBy, visitOf } from './useShown.js';
 import { Visit } from './visit.js';
 
 const person = (id: string) => scenarioOf(id) as Scenario;
@@ -95,3 +95,37 @@ test.each(['quiet-morning', 'cold-hands', 'tight-chest'])(
     expect(stepsBy(shown, engine.visit.seconds).at(-1)?.code).toBe('over');
   },
 );
+
+// The outside check: `replay` of packages/practice.
+test.each(['quiet-morning', 'tide', 'stiff-pipe', 'cold-hands'])(
+  '%s: hurried from step to step, each is come to in its order, and the needle is that of the whole',
+  (id) => {
+    const shown = showing(person(id), 4);
+    const { exercise } = shown;
+    const played = replay(exercise);
+    const said: string[] = [];
+    let presses = 0;
+    for (let at: number | null = 0; at !== null; at = nextStepAt(shown, at)) {
+      const visit: Visit = new Visit(visitOf(exercise, at));
+      expect(visit.seconds).toBeCloseTo(at, 9);
+      expect(visit.snapshot().needleMmHg).toBeCloseTo(
+        traceAt(played.needleMmHg, played.tracePerSecond, visit.seconds),
+        0,
+      );
+      const last = stepsBy(shown, visit.seconds).at(-1);
+      if (last !== undefined) said.push(`${last.code} ${last.atSeconds}`);
+      presses += 1;
+      expect(presses).toBeLessThan(2 * shown.steps.length + 2);
+    }
+    expect([...new Set(said)]).toEqual(shown.steps.map(({ code, atSeconds }) => `${code} ${atSeconds}`));
+  },
+);
+
+test('a moment is come to a little before, so that it is heard', () => {
+  const shown = showing(person('quiet-morning'), 4);
+  const at = (code: string) => shown.steps.find((one) => one.code === code)?.atSeconds ?? Number.NaN;
+  const before = nextStepAt(shown, at('falling') + 0.1) ?? 0;
+  expect(before).toBeCloseTo(at('first') - 3, 1);
+  expect(nextStepAt(shown, before)).toBeCloseTo(at('first'), 1);
+  expect(nextStepAt(shown, shown.exercise.seconds)).toBeNull();
+});

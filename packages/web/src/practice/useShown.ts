@@ -27,6 +27,33 @@ export function beforeFirst({ steps }: Pick<Showing, 'steps'>): number | null {
   return first === undefined ? null : Math.max(0, first.atSeconds - LEAD_SECONDS);
 }
 
+/** Moments at the elbow or the wrist, which are to be heard or felt as they come. */
+const SENSED: ReadonlySet<ShownStep['code']> = new Set([
+  'first',
+  'muffled',
+  'last',
+  'gap',
+  'gap-over',
+  'back',
+]);
+
+/**
+ * Where what comes next begins, seconds of the demonstration: a moment a little before it comes, where that is still ahead, so that it
+ * is not missed. Null: all of it is over.
+ */
+export function nextStepAt({ steps }: Pick<Showing, 'steps'>, seconds: number): number | null {
+  const next = steps.find(({ atSeconds }) => atSeconds > seconds + TINY);
+  if (next === undefined) return null;
+  const lead = onTick(next.atSeconds - LEAD_SECONDS);
+  return SENSED.has(next.code) && lead > seconds + TINY ? lead : onTick(next.atSeconds);
+}
+
+/** The first tick at or after a second: there the step has begun. */
+function onTick(seconds: number): number {
+  return Math.ceil(seconds * TICKS_PER_SECOND - TINY) / TICKS_PER_SECOND;
+}
+const TINY = 1e-6;
+
 /** Whether a finger feels, and a chest piece listens on the arm or at the apex, at a second of it. */
 export function handsAt(
   { actions }: Pick<Exercise, 'actions'>,

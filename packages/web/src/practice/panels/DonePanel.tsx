@@ -154,7 +154,7 @@ function Entered({ content: { entered }, readings }: EnteredProps) {
       {(entered.temperatureC ?? null) === null ? null : (
         <>
           <dt>{say('counts.title-temperature')}</dt>
-          <dd>{say('counts.celsius', { celsius: words.say.number(entered.temperatureC ?? 0, 1) })}</dd>
+          <dd>{say('counts.celsius', { celsius: entered.temperatureC ?? 0 })}</dd>
         </>
       )}
     </dl>

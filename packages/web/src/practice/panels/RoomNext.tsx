@@ -36,7 +36,7 @@ export function RoomNext(props: NextProps) {
     breathsPerMinute === null ? null : `${say('practice.breaths')} ${words.say.rate(breathsPerMinute)}`,
     (entered.temperatureC ?? null) === null
       ? null
-      : say('counts.temperatureWritten', { celsius: words.say.number(entered.temperatureC ?? 0, 1) }),
+      : say('counts.temperatureWritten', { celsius: entered.temperatureC ?? 0 }),
     ...readings.map(({ text }) => text),
   ].filter((one) => one !== null);
   const isNew = hasNewFall(draft);

@@ -10,7 +10,8 @@ import { SoundStrip } from '../SoundStrip.js';
 import { StepHeading } from '../StepHeading.js';
 import { stepText } from '../shownText.js';
 import { hasSoundHere, useSound } from '../sound.js';
-import { stepsBy, useAt, useShown } from '../useShown.js';
+import { KEYS_HERE, useKeys } from '../useKeys.js';
+import { nextStepAt, stepsBy, useAt, useShown } from '../useShown.js';
 
 type ShowProps = {
   readonly scenario: Scenario;
@@ -36,7 +37,7 @@ const FOUND = {
 export function ShowPanel({ scenario, seed, ears, onEnd }: ShowProps) {
   const { words } = useApp();
   const say = words.sentence;
-  const { shown, exercise, engine, isPlaying, isOver, play, stop } = useShown(scenario, seed);
+  const { shown, exercise, engine, isPlaying, isOver, play, stop, seek } = useShown(scenario, seed);
   const noiseDbA = noiseOf(exercise.scenario, exercise.circumstances);
   const sound = useSound(engine, { seed, aids: ears.aids, noiseDbA: noiseHeard(noiseDbA) });
   // Sound is asked for before anything is shown: the first of it is not to be missed.
@@ -58,10 +59,19 @@ export function ShowPanel({ scenario, seed, ears, onEnd }: ShowProps) {
     if (sound.isHeldUp) await sound.turnOn();
     play();
   };
+  const toNext = () => {
+    const at = nextStepAt(shown, engine.visit.seconds);
+    if (at !== null) seek(at);
+  };
+  useKeys((key, { repeat }) => {
+    if (key !== 'ArrowRight' || isAsked || isOver) return false;
+    if (!repeat) toNext();
+    return true;
+  });
   const now = steps.at(-1);
   const found = steps.filter((one) => one.code in FOUND && one.mmHg !== null);
   return (
-    <div className="room room-shown" data-view="arm">
+    <div className="room room-shown" data-view="arm" {...KEYS_HERE}>
       <div className="room-lead">
         <StepHeading text={say('practice.showMe')} isUnseen />
         <p role="status" className="shown-says">
@@ -107,6 +117,11 @@ export function ShowPanel({ scenario, seed, ears, onEnd }: ShowProps) {
         {isAsked ? null : (
           <button type="button" className="button" onClick={isPlaying ? stop : () => void goOn()}>
             {say(isPlaying ? 'practice.stop' : isOver ? 'showing.onceMore' : 'practice.goOnNow')}
+          </button>
+        )}
+        {isAsked || isOver ? null : (
+          <button type="button" className="button" aria-keyshortcuts="ArrowRight" onClick={toNext}>
+            {say('showing.nextStep')} <span aria-hidden="true">→</span>
           </button>
         )}
         <button type="button" className={isAsked ? 'button' : 'button button-first'} onClick={onEnd}>

@@ -3,8 +3,8 @@ import { EXERCISE_LIMITS } from '@evenfall/practice';
 import { type FormEvent, useState } from 'react';
 import { useApp } from '../../app/context.js';
 import { Field } from '../../parts/Field.js';
-import { celsiusTyped } from '../celsiusTyped.js';
 import type { PracticeDraft } from '../keptPractice.js';
+import { temperatureTyped } from '../temperatureTyped.js';
 import type { Change } from '../usePractice.js';
 
 /** The thermometer, taken up and read; what it shows is written down by hand, as at the bedside. */
@@ -14,10 +14,11 @@ export function Thermometer({ draft, change }: { readonly draft: PracticeDraft; 
   const [isOut, setOut] = useState(false);
   const [text, setText] = useState('');
   const [isWrong, setWrong] = useState(false);
-  const celsius = words.say.number(temperatureOf(draft.visit.scenario), 1);
+  const { manner } = words.say;
+  const celsius = temperatureOf(draft.visit.scenario);
   const write = (event: FormEvent) => {
     event.preventDefault();
-    const temperatureC = celsiusTyped(text);
+    const temperatureC = temperatureTyped(text, manner);
     setWrong(temperatureC === null);
     if (temperatureC === null) return;
     change((was) => ({ ...was, temperatureC }));
@@ -35,7 +36,7 @@ export function Thermometer({ draft, change }: { readonly draft: PracticeDraft; 
     <form className="room-thermometer" onSubmit={write} noValidate>
       <p role="status">{say('counts.thermometerShows', { celsius })}</p>
       <Field
-        label={say('counts.temperatureField')}
+        label={say(`signs.${manner.temperature}`)}
         wrong={isWrong ? say('counts.temperatureWrong', { minimum, maximum }) : null}
       >
         {(control) => (

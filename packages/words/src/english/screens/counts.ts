@@ -111,18 +111,18 @@ export const counts = {
 
   'title-temperature': 'Temperature',
   takeTemperature: 'Take the temperature',
-  thermometerShows: (f: { celsius: string }) => `The thermometer under the tongue shows ${f.celsius} °C.`,
-  temperatureField: 'Temperature, °C',
+  thermometerShows: (f: { celsius: number }, say: Say) =>
+    `The thermometer under the tongue shows ${say.temperature(f.celsius)}.`,
   temperatureWrong: (f: { minimum: number; maximum: number }, say: Say) =>
-    `A number from ${say.number(f.minimum)} to ${say.number(f.maximum)} with at most one decimal.`,
+    `A number from ${say.temperatureLimit(f.minimum)} to ${say.temperatureLimit(f.maximum)} with at most one decimal.`,
   writeTemperature: 'Write it down',
   putThermometerAway: 'Put the thermometer away',
-  celsius: (f: { celsius: string }) => `${f.celsius} °C`,
-  temperatureWritten: (f: { celsius: string }) => `temperature ${f.celsius} °C`,
-  temperatureYes: (f: { written: string; shown: string }) =>
-    `Accepted: you wrote ${f.written} °C, as the thermometer showed.`,
-  temperatureNot: (f: { written: string; shown: string }) =>
-    `Not accepted yet: you wrote ${f.written} °C; the thermometer showed ${f.shown} °C.`,
+  celsius: (f: { celsius: number }, say: Say) => say.temperature(f.celsius),
+  temperatureWritten: (f: { celsius: number }, say: Say) => `temperature ${say.temperature(f.celsius)}`,
+  temperatureYes: (f: { written: number; shown: number }, say: Say) =>
+    `Accepted: you wrote ${say.temperature(f.written)}, as the thermometer showed.`,
+  temperatureNot: (f: { written: number; shown: number }, say: Say) =>
+    `Not accepted yet: you wrote ${say.temperature(f.written)}; the thermometer showed ${say.temperature(f.shown)}.`,
 
   reported: 'What a good observer reports of this person',
   is: 'You',

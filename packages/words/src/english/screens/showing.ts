@@ -101,6 +101,7 @@ export const showing = {
   withSoundFirst: 'There is something to hear. Put headphones on and begin low.',
   showWithSound: 'Begin with sound',
   showSilent: 'Begin without, sounds shown',
+  nextStep: 'On to the next step',
   onceMore: 'Once more',
   writtenDown: 'Written down',
   byFeel: (f: { systolic: number }, say: Say) => `${say.number(f.systolic)}, by feel`,

@@ -102,17 +102,17 @@ export const counts: Reworded<typeof english> = {
 
   'title-temperature': 'Temperatura',
   takeTemperature: 'Tomar la temperatura',
-  thermometerShows: (f) => `El termómetro bajo la lengua marca ${f.celsius} °C.`,
-  temperatureField: 'Temperatura, °C',
+  thermometerShows: (f, say) => `El termómetro bajo la lengua marca ${say.temperature(f.celsius)}.`,
   temperatureWrong: (f, say) =>
-    `Un número de ${say.number(f.minimum)} a ${say.number(f.maximum)} con un decimal como máximo.`,
+    `Un número de ${say.temperatureLimit(f.minimum)} a ${say.temperatureLimit(f.maximum)} con un decimal como máximo.`,
   writeTemperature: 'Anotarla',
   putThermometerAway: 'Guardar el termómetro',
-  celsius: (f) => `${f.celsius} °C`,
-  temperatureWritten: (f) => `temperatura ${f.celsius} °C`,
-  temperatureYes: (f) => `Aceptada: usted escribió ${f.written} °C, como marcaba el termómetro.`,
-  temperatureNot: (f) =>
-    `Todavía no aceptada: usted escribió ${f.written} °C; el termómetro marcaba ${f.shown} °C.`,
+  celsius: (f, say) => say.temperature(f.celsius),
+  temperatureWritten: (f, say) => `temperatura ${say.temperature(f.celsius)}`,
+  temperatureYes: (f, say) =>
+    `Aceptada: usted escribió ${say.temperature(f.written)}, como marcaba el termómetro.`,
+  temperatureNot: (f, say) =>
+    `Todavía no aceptada: usted escribió ${say.temperature(f.written)}; el termómetro marcaba ${say.temperature(f.shown)}.`,
 
   reported: 'Lo que un buen observador informa de esta persona',
   is: 'Usted',

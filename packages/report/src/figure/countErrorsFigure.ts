@@ -1,10 +1,8 @@
 import type { Words } from '@evenfall/words';
-import { scaleLinear } from 'd3-scale';
 import { element, type Svg } from '../svg/svg.js';
-import { type Drawing, drawn, type Figure, type Mark } from './figure.js';
+import type { Drawing, Figure } from './figure.js';
+import { errorsOverTime } from './overTime.js';
 import { PAPER, type Paint } from './paint.js';
-import { label, line } from './parts.js';
-import { SCREEN_DROP, SCREEN_TEXT } from './screenText.js';
 
 /** How far one count was off, a minute, and whether that is accepted. */
 type CountError = { readonly perMinute: number; readonly isAccepted: boolean };
@@ -22,13 +20,7 @@ export type CountErrorsDrawn = {
 const SIGNS = ['pulse', 'apex', 'breaths'] as const;
 type Sign = (typeof SIGNS)[number];
 const USUAL: Drawing = { id: 'count-errors', width: 640, height: 220, paint: PAPER };
-const MARGIN = { left: 54, right: 12, top: 14, bottom: 30 } as const;
-const NUMBER_WIDTH = 20;
-const STEP_PER_MINUTE = 5;
-const LEAST_PER_MINUTE = 9;
-/** What is further off stands at the edge and its number says it. */
-const MOST_PER_MINUTE = 40;
-const MOST_COLUMN = 72;
+const SCALE = { step: 5, least: 9, most: 40, coarseOver: 20 } as const;
 const BESIDE: Readonly<Record<Sign, number>> = { pulse: -8, apex: 0, breaths: 8 };
 const HALF = 3.4;
 
@@ -39,26 +31,8 @@ export function countErrorsFigure(
   how: Partial<Drawing> = {},
 ): Figure {
   const drawing = { ...USUAL, ...how };
-  const { width, height, paint } = drawing;
-  const [left, right, top] = [MARGIN.left, width - MARGIN.right, MARGIN.top];
-  const bottom = height - MARGIN.bottom;
-  const values = errors.flatMap((one) => SIGNS.map((sign) => Math.abs(one[sign]?.perMinute ?? 0)));
-  const furthest = Math.min(MOST_PER_MINUTE, Math.max(LEAST_PER_MINUTE, ...values));
-  const limit = STEP_PER_MINUTE * Math.ceil((furthest + 1) / STEP_PER_MINUTE);
-  const y = scaleLinear([-limit, limit], [bottom, top]).clamp(true);
-  const column = Math.min(MOST_COLUMN, (right - left) / Math.max(1, errors.length));
-  const x = (k: number) => left + column * (k + 0.5);
-  const every = Math.max(1, Math.ceil(NUMBER_WIDTH / column));
-  const step = limit > 20 ? 2 * STEP_PER_MINUTE : STEP_PER_MINUTE;
-  const grid: Svg[] = [];
-  for (let perMinute = -step * Math.floor(limit / step); perMinute <= limit; perMinute += step) {
-    grid.push(line([left, y(perMinute), right, y(perMinute)], paint.grid, 0.6, null, 'figure-grid'));
-    const text = words.sentence('counts.signed', { perMinute });
-    grid.push(
-      label(text, left - 5, y(perMinute) + SCREEN_DROP, paint, { anchor: 'end', size: SCREEN_TEXT.small }),
-    );
-  }
   const title = words.sentence('counts.errorsFigure');
+  const signed = (perMinute: number) => words.sentence('counts.signed', { perMinute });
   const says = (one: CountErrorsDrawn) => {
     const all = SIGNS.flatMap((sign) => {
       const error = one[sign];
@@ -68,61 +42,50 @@ export function countErrorsFigure(
     });
     return words.sentence('counts.errorSays', { name: one.name, text: all.join(', ') });
   };
-  const description = errors.slice(-3).map(says).join(' ');
-  const svg = drawn(drawing, title, description, words.say.locale, [
-    ...grid,
-    line([left, y(0), right, y(0)], paint.ink, 1, null, 'figure-axis'),
-    ...errors.flatMap(({ number }, k) =>
-      (errors.length - 1 - k) % every === 0
-        ? [
-            label(words.sentence('debrief.errorNumber', { number }), x(k), bottom + 20, paint, {
-              anchor: 'middle',
-              size: SCREEN_TEXT.small,
-            }),
-          ]
-        : [],
-    ),
-    ...errors.flatMap((one, k) =>
-      SIGNS.flatMap((sign) => {
-        const error = one[sign];
-        if (error === null) return [];
-        return [shape(sign, x(k) + BESIDE[sign], y(error.perMinute), error.isAccepted, paint, one.key)];
-      }),
-    ),
-    label(words.sentence('counts.errorAxis'), 14, (top + bottom) / 2, paint, {
-      anchor: 'middle',
-      size: SCREEN_TEXT.usual,
-      turned: true,
-    }),
-  ]);
-  const marks: Mark[] = errors.map((one, k) => ({
-    key: one.key,
-    index: null,
-    x: x(k),
-    y: y((one.pulse ?? one.apex ?? one.breaths)?.perMinute ?? 0),
-    text: says(one),
-    isUsed: true,
-  }));
-  const cell = (error: CountError | null) =>
-    error === null ? '-' : words.sentence('counts.signed', { perMinute: error.perMinute });
-  return {
-    svg,
-    width,
-    height,
-    title,
-    description,
-    marks,
-    table: {
-      caption: title,
-      columns: [
-        words.sentence('debrief.exerciseColumn'),
-        words.sentence('counts.columnPulse'),
-        words.sentence('counts.columnApex'),
-        words.sentence('counts.columnBreaths'),
-      ],
-      rows: errors.map((one) => [one.name, ...SIGNS.map((sign) => cell(one[sign]))]),
-    },
+  const columns = errors.map((one) => {
+    const values = SIGNS.flatMap((sign) => (one[sign] === null ? [] : [one[sign].perMinute]));
+    return {
+      key: one.key,
+      number: one.number,
+      values,
+      at: values[0] ?? 0,
+      within: null,
+      says: says(one),
+      shapes: (x: number, y: (perMinute: number) => number) =>
+        SIGNS.flatMap((sign) => {
+          const error = one[sign];
+          if (error === null) return [];
+          const at = y(error.perMinute);
+          return [shape(sign, x + BESIDE[sign], at, error.isAccepted, drawing.paint, one.key)];
+        }),
+    };
+  });
+  const table = {
+    caption: title,
+    columns: [
+      words.sentence('debrief.exerciseColumn'),
+      words.sentence('counts.columnPulse'),
+      words.sentence('counts.columnApex'),
+      words.sentence('counts.columnBreaths'),
+    ],
+    rows: errors.map((one) => [
+      one.name,
+      ...SIGNS.map((sign) => (one[sign] === null ? '-' : signed(one[sign].perMinute))),
+    ]),
   };
+  return errorsOverTime(
+    columns,
+    {
+      ...SCALE,
+      title,
+      description: errors.slice(-3).map(says).join(' '),
+      axis: words.sentence('counts.errorAxis'),
+      signed,
+      table,
+    },
+    words,
+    drawing,
+  );
 }
 
 /** A circle for what is counted of the heart, larger at the apex; a square for breaths; filled where it is accepted. */

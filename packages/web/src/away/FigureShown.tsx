@@ -1,8 +1,8 @@
-import type { DataTable, Drawing, Figure, Paint } from '@evenfall/report';
+import type { Drawing, Figure, Paint } from '@evenfall/report';
 import { type PointerEvent, useEffect, useId, useRef, useState } from 'react';
 import { useApp } from '../app/context.js';
 import { useIsPrinting } from '../chart/useIsPrinting.js';
-import { Scrolling } from '../parts/Scrolling.js';
+import { FigureTable } from './FigureTable.js';
 
 /** The colours of the page, which on paper and in the dark are others. */
 const SCREEN: Paint = {
@@ -147,45 +147,10 @@ export function FigureShown({
           <output className="away-says">{mark?.text ?? words.sentence('away.readOutHint')}</output>
         </div>
       )}
-      {hasTable ? <FigureTable table={table} /> : null}
+      {hasTable ? <FigureTable title={words.sentence('away.asTable')} table={table} /> : null}
     </div>
   );
 }
 
 /** Pixels to a unit of the figures of a series: their smallest lettering, of 8.5 units, is 11 px. */
 export const SERIES_SCALE = 1.3;
-
-/** What a figure shows as numbers, for whoever wants those; the lists of the page have them on paper. */
-function FigureTable({ table }: { readonly table: DataTable }) {
-  const { words } = useApp();
-  return (
-    <details className="more not-printed">
-      <summary>{words.sentence('away.asTable')}</summary>
-      <Scrolling label={table.caption}>
-        <table className="away-table">
-          <caption className="small soft">{table.caption}</caption>
-          <thead>
-            <tr>
-              {table.columns.map((column) => (
-                <th key={column} scope="col">
-                  {column}
-                </th>
-              ))}
-            </tr>
-          </thead>
-          <tbody>
-            {table.rows.map(([first = '', ...rest]) => (
-              <tr key={first}>
-                <th scope="row">{first}</th>
-                {rest.map((cell, at) => (
-                  // biome-ignore lint/suspicious/noArrayIndexKey: a cell has no other name than its column
-                  <td key={at}>{cell}</td>
-                ))}
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </Scrolling>
-    </details>
-  );
-}

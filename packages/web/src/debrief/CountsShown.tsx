@@ -5,9 +5,9 @@ import type { Aids } from '@evenfall/record';
 import { type CountDrawn, countFigure } from '@evenfall/report';
 import { useApp } from '../app/context.js';
 import { FigureShown } from '../away/FigureShown.js';
+import { FigureTable } from '../away/FigureTable.js';
 import { Flags } from '../parts/Flags.js';
 import { isOfCount, rateTexts, rateVerdict, rhythmText, strengthText } from './countText.js';
-import { FigureTable } from './FigureTable.js';
 import { insteadText } from './insteadText.js';
 
 type CountsProps = {

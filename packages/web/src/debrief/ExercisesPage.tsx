@@ -5,6 +5,7 @@ import { Link } from 'wouter';
 import { useApp } from '../app/context.js';
 import { stampText } from '../app/times.js';
 import { FigureShown } from '../away/FigureShown.js';
+import { FigureTable } from '../away/FigureTable.js';
 import { Asking } from '../parts/Asking.js';
 import { Field } from '../parts/Field.js';
 import { Refused } from '../parts/Refused.js';
@@ -12,7 +13,6 @@ import { SimulatedPage } from '../parts/SimulatedPage.js';
 import { refusedBecause } from '../server/server.js';
 import { useAnswering } from '../signIn/useAccess.js';
 import { scenarioName } from './exerciseName.js';
-import { FigureTable } from './FigureTable.js';
 import { type Judged, useErrors } from './useErrors.js';
 import { useFetched } from './useFetched.js';
 

@@ -1,2 +1,4 @@
-/** Height of the figure of a letting down, and how narrow it may get before it scrolls, in pixels. */
-export const RUN_FIGURE = { height: 420, leastWidth: 540 } as const;
+import { SERIES_SCALE } from '../away/FigureShown.js';
+
+/** The figure of a letting down: its height and how narrow it may get before it scrolls, and pixels to a unit of both. */
+export const RUN_FIGURE = { height: 345, leastWidth: 540, leastScale: SERIES_SCALE } as const;

@@ -3,7 +3,7 @@ import { planFigure, planHeight } from '@evenfall/report';
 import { useEffect, useRef } from 'react';
 import { useApp } from '../app/context.js';
 import { FigureShown } from '../away/FigureShown.js';
-import { FigureTable } from '../debrief/FigureTable.js';
+import { FigureTable } from '../away/FigureTable.js';
 import { PlanCounts } from './PlanCounts.js';
 import { pairedLines, planRows } from './planRows.js';
 

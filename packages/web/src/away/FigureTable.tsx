@@ -1,13 +1,13 @@
 import type { DataTable } from '@evenfall/report';
 import { Scrolling } from '../parts/Scrolling.js';
 
-/** The data of a figure, folded away: for whoever cannot see it or wants the numbers. */
+/** The data of a figure, folded away: for whoever cannot see it or wants the numbers; on paper the lists of the page have them. */
 export function FigureTable({ title, table }: { readonly title: string; readonly table: DataTable }) {
   return (
-    <details className="not-printed">
+    <details className="more not-printed">
       <summary>{title}</summary>
       <Scrolling label={table.caption}>
-        <table className="debrief-table">
+        <table className="away-table">
           <caption className="unseen">{table.caption}</caption>
           <thead>
             <tr>
@@ -19,10 +19,11 @@ export function FigureTable({ title, table }: { readonly title: string; readonly
             </tr>
           </thead>
           <tbody>
-            {table.rows.map((row, k) => (
+            {table.rows.map(([first = '', ...rest], k) => (
               // biome-ignore lint/suspicious/noArrayIndexKey: rows have no other name and never change places
               <tr key={k}>
-                {row.map((cell, n) => (
+                <th scope="row">{first}</th>
+                {rest.map((cell, n) => (
                   // biome-ignore lint/suspicious/noArrayIndexKey: a cell is its column
                   <td key={n}>{cell}</td>
                 ))}

@@ -72,6 +72,7 @@ const KNOWN: Readonly<Record<string, { readonly numbers: readonly string[]; read
     numbers: ['360', '3', '4'],
     reason: 'degrees of a circle; places of the waves and of the coefficients',
   },
+  'outOfOffice/cosinorTimes.ts': { numbers: ['3'], reason: 'places of the waves' },
   'outOfOffice/curveExtremes.ts': {
     numbers: ['16', '1e-12', '4', '3'],
     reason: 'minutes of a block, rounding; the second derivative of half a period; places of the waves',

@@ -2,14 +2,13 @@ import { isChild } from '../category/isChild.js';
 import type { Flag } from '../contract/flag.js';
 import type { SidedLimit } from '../contract/shownPressure.js';
 import { passes } from '../contract/threshold.js';
-import { mean } from '../statistics/mean.js';
 import type { AmbulatoryCircumstances } from './ambulatoryCircumstances.js';
 import type { AmbulatoryRules } from './ambulatoryRules.js';
-import { type ByMeasure, type ForEachMeasure, forEachMeasure } from './byMeasure.js';
+import { type ByMeasure, type ForEachMeasure, forEachMeasure, ofEachMeasure } from './byMeasure.js';
 import { DAY_HOURS } from './clock.js';
 import { type DipClass, dipClass, dipPercent } from './dipping.js';
 import { OUT_OF_OFFICE_FIGURES as F } from './figures.js';
-import { meansByHour } from './hourly.js';
+import { meanOfHours } from './hourly.js';
 import {
   type AmbulatoryPattern,
   anyOf,
@@ -21,11 +20,11 @@ import {
 import { periodColumns } from './periodColumns.js';
 import { type Load, periodLoad } from './periodLoad.js';
 import { type PeriodResult, periodResult } from './periodResult.js';
-import { type DayNightBy, dayNightBy, periodHours, periodOf, sleepOf } from './periods.js';
+import { type DayNightBy, dayNightBy, type PeriodOf, periodHours, periodOf, sleepOf } from './periods.js';
 import { type Curves, recordingCurves } from './recordingCurves.js';
 import { type Edited, isNotScheduled, recordingKept } from './recordingKept.js';
 import { closedMean, hoursWeightedMean, trapezoidMean } from './seriesMeans.js';
-import { type SeriesReading, valuesOf } from './seriesReading.js';
+import type { SeriesReading } from './seriesReading.js';
 import { type Spread, spreadOf } from './spread.js';
 import { type Stiffness, stiffnessIndex } from './stiffness.js';
 import { morningSurge, type Surge } from './surge.js';
@@ -119,9 +118,16 @@ export function ambulatoryResult(
 ): AmbulatoryResult {
   const { kept, edited } = recordingKept(readings, known, rules);
   const { dayNight } = known;
-  const periods = kept.map((one) => periodOf(one, dayNight));
-  const dayReadings = kept.filter((_, k) => periods[k] === 'day');
-  const nightReadings = kept.filter((_, k) => periods[k] === 'night');
+  const periods: PeriodOf[] = [];
+  const dayReadings: SeriesReading[] = [];
+  const nightReadings: SeriesReading[] = [];
+  for (let k = 0; k < kept.length; k++) {
+    const reading = kept[k] as SeriesReading;
+    const period = periodOf(reading, dayNight);
+    periods.push(period);
+    if (period === 'day') dayReadings.push(reading);
+    else if (period === 'night') nightReadings.push(reading);
+  }
   const columns = periodColumns(kept, periods);
   const series = columns.whole;
   const hours = periodHours(kept, dayNight);
@@ -137,13 +143,11 @@ export function ambulatoryResult(
     hoursWeighted: forEachMeasure((m) =>
       hoursWeightedMean(day.mean[m], night.mean[m], hours.day, hours.night),
     ),
-    trapezoid: forEachMeasure((m) => trapezoidMean(series[m])),
-    closed: forEachMeasure((m) =>
-      coveredHours(series[m]) < F.cosinorLeastHours.value ? null : closedMean(series[m]),
+    trapezoid: ofEachMeasure(series, trapezoidMean),
+    closed: ofEachMeasure(series, (one) =>
+      coveredHours(one.hours) < F.cosinorLeastHours.value ? null : closedMean(one),
     ),
-    hourly: forEachMeasure((m) =>
-      mean(meansByHour(series[m].clockHours, series[m].values).map((one) => one.mean)),
-    ),
+    hourly: ofEachMeasure(series, ({ clockHours, values }) => meanOfHours(clockHours, values)),
   };
   const short = shortOf(counts, rules);
   const judged = judgedPeriods(whole, day, night, rules);
@@ -174,13 +178,13 @@ export function ambulatoryResult(
     all,
     whole,
     cvPercent: forEachMeasure((m) => cvPercent(all.mean[m], all.sd[m])),
-    arv: forEachMeasure((m) => averageRealVariability(series[m])),
-    arvTimeWeighted: forEachMeasure((m) => timeWeightedVariability(series[m])),
-    arvWithoutGaps: forEachMeasure((m) =>
-      averageRealVariability(withoutGaps(series[m], F.longestStepHours.value)),
+    arv: ofEachMeasure(series, averageRealVariability),
+    arvTimeWeighted: ofEachMeasure(series, timeWeightedVariability),
+    arvWithoutGaps: ofEachMeasure(series, (one) =>
+      averageRealVariability(withoutGaps(one, F.longestStepHours.value)),
     ),
-    arvDay: forEachMeasure((m) => averageRealVariability(columns.day[m])),
-    arvNight: forEachMeasure((m) => averageRealVariability(columns.night[m])),
+    arvDay: ofEachMeasure(columns.day, averageRealVariability),
+    arvNight: ofEachMeasure(columns.night, averageRealVariability),
     weightedSd: forEachMeasure((m) => weightedSd(day.sd[m], night.sd[m], hours.day, hours.night)),
     spread: spreadOf(series, all),
     dip: {
@@ -236,9 +240,16 @@ function barredOf({ ageYears, isPregnant }: AmbulatoryCircumstances): Flag<Ambul
 }
 
 function stiffnessOf(kept: readonly SeriesReading[]): Stiffness | null {
-  const pairs = kept.filter(({ systolic, diastolic }) => systolic !== null && diastolic !== null);
-  if (pairs.length < F.stiffnessLeastReadings.value) return null;
-  const found = stiffnessIndex(valuesOf(pairs, 'systolic'), valuesOf(pairs, 'diastolic'));
+  const systolics: number[] = [];
+  const diastolics: number[] = [];
+  for (let k = 0; k < kept.length; k++) {
+    const { systolic, diastolic } = kept[k] as SeriesReading;
+    if (systolic === null || diastolic === null) continue;
+    systolics.push(systolic);
+    diastolics.push(diastolic);
+  }
+  if (systolics.length < F.stiffnessLeastReadings.value) return null;
+  const found = stiffnessIndex(systolics, diastolics);
   return found !== null && found.r ** 2 >= F.stiffnessLeastR2.value ? found : null;
 }
 

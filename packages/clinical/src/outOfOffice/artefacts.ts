@@ -53,31 +53,34 @@ export function farFromMean(values: readonly number[], sds: number): number[] {
   return values.flatMap((value, at) => (Math.abs(value - centre) > sds * sd ? [at] : []));
 }
 
-type Range = readonly [low: number, high: number];
+type Range = { readonly low: number; readonly high: number };
 
-const PULSE_PRESSURE: Range = [F.rangeALeastPulsePressure.value, F.rangeAMostPulsePressure.value];
+const PULSE_PRESSURE: Range = {
+  low: F.rangeALeastPulsePressure.value,
+  high: F.rangeAMostPulsePressure.value,
+};
 
 const LIMITS: Readonly<
   Record<Exclude<EditingRule, 'minimal'>, { systolic: Range; diastolic: Range; pulse: Range | null }>
 > = {
   'range-a': {
-    systolic: [F.rangeALeastSystolic.value, F.rangeAMostSystolic.value],
-    diastolic: [F.rangeALeastDiastolic.value, F.rangeAMostDiastolic.value],
-    pulse: [F.rangeALeastPulse.value, F.rangeAMostPulse.value],
+    systolic: { low: F.rangeALeastSystolic.value, high: F.rangeAMostSystolic.value },
+    diastolic: { low: F.rangeALeastDiastolic.value, high: F.rangeAMostDiastolic.value },
+    pulse: { low: F.rangeALeastPulse.value, high: F.rangeAMostPulse.value },
   },
   'range-b': {
-    systolic: [F.rangeBLeastSystolic.value, F.rangeBMostSystolic.value],
-    diastolic: [F.rangeBLeastDiastolic.value, F.rangeBMostDiastolic.value],
-    pulse: [F.rangeBLeastPulse.value, F.rangeBMostPulse.value],
+    systolic: { low: F.rangeBLeastSystolic.value, high: F.rangeBMostSystolic.value },
+    diastolic: { low: F.rangeBLeastDiastolic.value, high: F.rangeBMostDiastolic.value },
+    pulse: { low: F.rangeBLeastPulse.value, high: F.rangeBMostPulse.value },
   },
   ratio: {
-    systolic: [F.ratioLeastSystolic.value, F.ratioMostSystolic.value],
-    diastolic: [F.ratioLeastDiastolic.value, F.ratioMostDiastolic.value],
+    systolic: { low: F.ratioLeastSystolic.value, high: F.ratioMostSystolic.value },
+    diastolic: { low: F.ratioLeastDiastolic.value, high: F.ratioMostDiastolic.value },
     pulse: null,
   },
 };
 
-function isOutside(value: number | null, [low, high]: Range): boolean {
+function isOutside(value: number | null, { low, high }: Range): boolean {
   return value !== null && (value < low || value > high);
 }
 

@@ -12,3 +12,11 @@ export type PressurePair = { readonly systolic: number | null; readonly diastoli
 export function forEachMeasure<T>(of: (measure: Measure) => T): ForEachMeasure<T> {
   return { systolic: of('systolic'), diastolic: of('diastolic'), pulse: of('pulse') };
 }
+
+/** The same made of what there is for each measure. */
+export function ofEachMeasure<Given, T>(
+  given: ForEachMeasure<Given>,
+  of: (one: Given) => T,
+): ForEachMeasure<T> {
+  return { systolic: of(given.systolic), diastolic: of(given.diastolic), pulse: of(given.pulse) };
+}

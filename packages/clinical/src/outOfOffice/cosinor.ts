@@ -45,17 +45,23 @@ export function cosinor(
   values: readonly number[],
   harmonics: 1 | 2,
 ): Cosinor | null {
-  return cosinorAt(cosinorTimes(hours), values, harmonics);
+  const times = cosinorTimes(hours);
+  return cosinorAt(times, values, rightSides(times, values), harmonics);
 }
 
-/** The same fit at times that are worked out already: one value for each, in their order. */
-export function cosinorAt(
-  { n, waves, inverseOfOne, inverseOfTwo }: CosinorTimes,
-  values: readonly number[],
-  harmonics: 1 | 2,
-): Cosinor | null {
-  const inverse = harmonics === 1 ? inverseOfOne : inverseOfTwo;
-  if (inverse === null) return null;
+/** What values say of a fit before it is known with how many harmonics: their mean, and about it their squares and right sides. */
+export type RightSides = {
+  readonly centre: number;
+  readonly total: number;
+  readonly right0: number;
+  readonly right1: number;
+  readonly right2: number;
+  readonly right3: number;
+  readonly right4: number;
+};
+
+/** The right sides of the normal equations: one value for each time, in their order. */
+export function rightSides({ n, waves }: CosinorTimes, values: readonly number[]): RightSides {
   let sum = 0;
   for (let i = 0; i < n; i++) sum += values[i] as number;
   // Normal equations of the values about their mean: small numbers lose least.
@@ -75,7 +81,18 @@ export function cosinorAt(
     right3 += (waves[at + 2] as number) * distance;
     right4 += (waves[at + 3] as number) * distance;
   }
-  if (total === 0) return null;
+  return { centre, total, right0, right1, right2, right3, right4 };
+}
+
+/** The same fit at times and of right sides that are worked out already. */
+export function cosinorAt(
+  { n, waves, inverseOfOne, inverseOfTwo }: CosinorTimes,
+  values: readonly number[],
+  { centre, total, right0, right1, right2, right3, right4 }: RightSides,
+  harmonics: 1 | 2,
+): Cosinor | null {
+  const inverse = harmonics === 1 ? inverseOfOne : inverseOfTwo;
+  if (inverse === null || total === 0) return null;
   const level = coefficient(inverse, 0, right0, right1, right2, right3, right4);
   const b1 = coefficient(inverse, 1, right0, right1, right2, right3, right4);
   const g1 = coefficient(inverse, 2, right0, right1, right2, right3, right4);
@@ -96,6 +113,7 @@ export function cosinorAt(
   const f = variance === null || variance === 0 ? null : (total - sse) / df[0] / variance;
   const mesor = centre + level;
   const day = harmonicOf(0, b1, g1, inverse, variance);
+  const { highest, lowest } = curveExtremes(mesor, { b1, g1, b2, g2 });
   return {
     mesor,
     mesorSe: variance === null ? null : Math.sqrt(variance * (inverse[0] as number)),
@@ -106,7 +124,8 @@ export function cosinorAt(
     // The upper tail itself: 1 minus the lower one would lose what is far out.
     p: f === null ? null : f <= 0 ? 1 : fCdf(1 / f, df[1], df[0]),
     df,
-    ...curveExtremes(mesor, { b1, g1, b2, g2 }),
+    highest,
+    lowest,
   };
 }
 
@@ -140,16 +159,18 @@ function harmonicOf(
   const at = 1 + 2 * j;
   const periodHours = DAY_HOURS / (j + 1);
   const amplitude = Math.hypot(beta, gamma);
-  const turn = Math.atan2(gamma, beta) / (2 * Math.PI);
-  const peakHour = ((turn + 1) % 1) * periodHours;
-  const errors = { amplitudeSe: null as number | null, peakHourSe: null as number | null };
+  const turn = Math.atan2(gamma, beta) / (2 * Math.PI) + 1;
+  const peakHour = (turn < 1 ? turn : turn - 1) * periodHours;
+  let amplitudeSe: number | null = null;
+  let peakHourSe: number | null = null;
   if (variance !== null && amplitude > 0) {
-    const cell = (a: number, b: number) => variance * (inverse[a * COEFFICIENTS + b] as number);
-    const [bb, bg, gg] = [cell(at, at), cell(at, at + 1), cell(at + 1, at + 1)];
+    const bb = variance * (inverse[at * COEFFICIENTS + at] as number);
+    const bg = variance * (inverse[at * COEFFICIENTS + at + 1] as number);
+    const gg = variance * (inverse[(at + 1) * COEFFICIENTS + at + 1] as number);
     const along = (beta * beta * bb + 2 * beta * gamma * bg + gamma * gamma * gg) / amplitude ** 2;
     const across = (gamma * gamma * bb - 2 * beta * gamma * bg + beta * beta * gg) / amplitude ** 2;
-    errors.amplitudeSe = Math.sqrt(Math.max(0, along));
-    errors.peakHourSe = (Math.sqrt(Math.max(0, across)) / amplitude) * (periodHours / (2 * Math.PI));
+    amplitudeSe = Math.sqrt(Math.max(0, along));
+    peakHourSe = (Math.sqrt(Math.max(0, across)) / amplitude) * (periodHours / (2 * Math.PI));
   }
   return {
     periodHours,
@@ -158,6 +179,7 @@ function harmonicOf(
     amplitude,
     peakHour,
     acrophaseDegrees: peakHour === 0 ? 0 : (-DEGREES * peakHour) / periodHours,
-    ...errors,
+    amplitudeSe,
+    peakHourSe,
   };
 }

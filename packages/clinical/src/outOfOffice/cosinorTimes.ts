@@ -17,39 +17,57 @@ export type CosinorTimes = {
   readonly inverseOfTwo: Float64Array | null;
 };
 
-/** The times of a fit; `hours` are local hours from midnight (any day). Source: out-of-office handbook 15. */
-export function cosinorTimes(hours: readonly number[]): CosinorTimes {
+/**
+ * The times of a fit. Source: out-of-office handbook 15.
+ *
+ * @param toLocal what makes the hours local ones from midnight (of any day)
+ */
+export function cosinorTimes(hours: readonly number[], toLocal = 0): CosinorTimes {
   const n = hours.length;
   const waves = new Float64Array(n * WAVES_OF_HOUR);
-  const normal = new Float64Array(COEFFICIENTS * COEFFICIENTS);
-  const row = new Float64Array(COEFFICIENTS);
-  row[0] = 1;
-  for (let i = 0; i < n; i++) {
-    fillWaves(waves, i * WAVES_OF_HOUR, hours[i] as number);
-    for (let k = 0; k < WAVES_OF_HOUR; k++) row[k + 1] = waves[i * WAVES_OF_HOUR + k] as number;
-    for (let a = 0; a < COEFFICIENTS; a++) {
-      const one = row[a] as number;
-      for (let b = a, at = a * COEFFICIENTS + a; b < COEFFICIENTS; b++, at++) {
-        normal[at] = (normal[at] as number) + one * (row[b] as number);
-      }
-    }
-  }
+  for (let i = 0; i < n; i++) fillWaves(waves, i * WAVES_OF_HOUR, (hours[i] as number) + toLocal);
+  const normal = normalEquations(waves, n);
   return {
     n,
     waves,
-    inverseOfOne: inverseOf(normal, 1 + 2, n),
-    inverseOfTwo: inverseOf(normal, COEFFICIENTS, n),
+    // The equations of one harmonic are the first of those of two.
+    inverseOfOne: n < 1 + 2 ? null : inverse(normal.slice(), 1 + 2, COEFFICIENTS),
+    inverseOfTwo: n < COEFFICIENTS ? null : inverse(normal, COEFFICIENTS),
   };
 }
 
-/** Of the first `size` equations: those of fewer harmonics are the first of those of more. */
-function inverseOf(normal: Float64Array, size: number, n: number): Float64Array | null {
-  if (n < size) return null;
-  const first = new Float64Array(COEFFICIENTS * COEFFICIENTS);
-  for (let a = 0; a < size; a++) {
-    for (let b = 0; b < size; b++) {
-      first[a * COEFFICIENTS + b] = normal[Math.min(a, b) * COEFFICIENTS + Math.max(a, b)] as number;
-    }
+/** The sums of 1, the waves and all their products, row by row; each sum by itself, for a list of them takes several times as long. */
+function normalEquations(waves: Float64Array, n: number): Float64Array {
+  let [b1, g1, b2, g2] = [0, 0, 0, 0];
+  let [b1b1, b1g1, b1b2, b1g2] = [0, 0, 0, 0];
+  let [g1g1, g1b2, g1g2] = [0, 0, 0];
+  let [b2b2, b2g2, g2g2] = [0, 0, 0];
+  for (let i = 0, at = 0; i < n; i++, at += WAVES_OF_HOUR) {
+    const c1 = waves[at] as number;
+    const s1 = waves[at + 1] as number;
+    const c2 = waves[at + 2] as number;
+    const s2 = waves[at + 3] as number;
+    b1 += c1;
+    g1 += s1;
+    b2 += c2;
+    g2 += s2;
+    b1b1 += c1 * c1;
+    b1g1 += c1 * s1;
+    b1b2 += c1 * c2;
+    b1g2 += c1 * s2;
+    g1g1 += s1 * s1;
+    g1b2 += s1 * c2;
+    g1g2 += s1 * s2;
+    b2b2 += c2 * c2;
+    b2g2 += c2 * s2;
+    g2g2 += s2 * s2;
   }
-  return inverse(first, size, COEFFICIENTS);
+  // biome-ignore format: a matrix
+  return Float64Array.of(
+    n, b1, g1, b2, g2,
+    b1, b1b1, b1g1, b1b2, b1g2,
+    g1, b1g1, g1g1, g1b2, g1g2,
+    b2, b1b2, g1b2, b2b2, b2g2,
+    g2, b1g2, g1g2, b2g2, g2g2,
+  );
 }

@@ -34,6 +34,7 @@ const ROUNDING = 1e-12;
 export function curveExtremes(mesor: number, { b1, g1, b2, g2 }: WaveSizes): CurveExtremes {
   const day = Math.sqrt(b1 * b1 + g1 * g1);
   const half = Math.sqrt(b2 * b2 + g2 * g2);
+  if (half === 0 && day > 0) return extremesOfOne(mesor, b1, g1);
   const bend = ((REACH * TURN) ** 2 / 2) * (day + 4 * half) + ROUNDING * (day + half);
   let mostOfMiddles = Number.NEGATIVE_INFINITY;
   let leastOfMiddles = Number.POSITIVE_INFINITY;
@@ -77,6 +78,36 @@ export function curveExtremes(mesor: number, { b1, g1, b2, g2 }: WaveSizes): Cur
     highest: { hour: highestAt / 60, value: mesor + highest },
     lowest: { hour: lowestAt / 60, value: mesor + lowest },
   };
+}
+
+/** Of a wave of 24 hours alone. */
+function extremesOfOne(mesor: number, b1: number, g1: number): CurveExtremes {
+  const highestAt = minuteOfPeak(b1, g1);
+  const lowestAt = minuteOfPeak(-b1, -g1);
+  return {
+    highest: { hour: highestAt / 60, value: mesor + waveOfOne(b1, g1, highestAt) },
+    lowest: { hour: lowestAt / 60, value: mesor + waveOfOne(b1, g1, lowestAt) },
+  };
+}
+
+/** The minute at which it is highest is one of those about its peak: any other is lower by more than rounding can leave. */
+function minuteOfPeak(b1: number, g1: number): number {
+  const nearest = Math.round(Math.atan2(g1, b1) / TURN) + DAY_MINUTES;
+  let highest = Number.NEGATIVE_INFINITY;
+  let highestAt = 0;
+  for (let about = nearest - 1; about <= nearest + 1; about++) {
+    const minute = about % DAY_MINUTES;
+    const wave = waveOfOne(b1, g1, minute);
+    if (wave < highest || (wave === highest && minute > highestAt)) continue;
+    highest = wave;
+    highestAt = minute;
+  }
+  return highestAt;
+}
+
+function waveOfOne(b1: number, g1: number, minute: number): number {
+  const at = minute * WAVES_OF_HOUR;
+  return b1 * (WAVES[at] as number) + g1 * (WAVES[at + 1] as number);
 }
 
 /** The waves of the middle of each block, side by side. */

@@ -1,3 +1,4 @@
+import { mean } from '../statistics/mean.js';
 import { DAY_HOURS } from './clock.js';
 import { OUT_OF_OFFICE_FIGURES as F } from './figures.js';
 import type { Measure, SeriesReading } from './seriesReading.js';
@@ -28,23 +29,10 @@ export function hourlyMeans(inOrder: readonly SeriesReading[], measure: Measure)
 }
 
 /** The same of values with the hour of the clock of each. */
-export function meansByHour(hours: readonly number[], values: readonly number[]): Hour[] {
-  const n = hours.length;
-  const found: number[] = [];
-  for (const one of [COUNTS, SUMS, RESTS, SQUARES]) one.fill(0);
-  for (let k = 0; k < n; k++) {
-    const hour = hours[k] as number;
-    if (COUNTS[hour] === 0) found.push(hour);
-    COUNTS[hour] = (COUNTS[hour] as number) + 1;
-    SUMS[hour] = (SUMS[hour] as number) + (values[k] as number);
-  }
-  // As `mean` and `sampleSd` go over a list: the second pass takes off what rounding left in the first sum.
-  for (let k = 0; k < n; k++) {
-    const hour = hours[k] as number;
-    const first = (SUMS[hour] as number) / (COUNTS[hour] as number);
-    RESTS[hour] = (RESTS[hour] as number) + ((values[k] as number) - first);
-  }
-  for (let k = 0; k < n; k++) {
+function meansByHour(hours: readonly number[], values: readonly number[]): Hour[] {
+  const found = gather(hours, values);
+  SQUARES.fill(0);
+  for (let k = 0; k < hours.length; k++) {
     const hour = hours[k] as number;
     SQUARES[hour] = (SQUARES[hour] as number) + ((values[k] as number) - meanOf(hour)) ** 2;
   }
@@ -55,13 +43,43 @@ export function meansByHour(hours: readonly number[], values: readonly number[])
   });
 }
 
+/** The mean of the means by the clock's hour, however many readings each has; null of nothing. Source: as above. */
+export function meanOfHours(hours: readonly number[], values: readonly number[]): number | null {
+  const found = gather(hours, values);
+  const means: number[] = [];
+  for (let k = 0; k < found.length; k++) means.push(meanOf(found[k] as number));
+  return mean(means);
+}
+
 /** By hour; written anew by each call, and here so that none has to make them. */
 const COUNTS = new Float64Array(DAY_HOURS);
 const SUMS = new Float64Array(DAY_HOURS);
+const FIRSTS = new Float64Array(DAY_HOURS);
 const RESTS = new Float64Array(DAY_HOURS);
 const SQUARES = new Float64Array(DAY_HOURS);
 
+/** Fills what `meanOf` asks for; the hours in the order in which they first come. */
+function gather(hours: readonly number[], values: readonly number[]): number[] {
+  const found: number[] = [];
+  for (const one of [COUNTS, SUMS, RESTS]) one.fill(0);
+  for (let k = 0; k < hours.length; k++) {
+    const hour = hours[k] as number;
+    if (COUNTS[hour] === 0) found.push(hour);
+    COUNTS[hour] = (COUNTS[hour] as number) + 1;
+    SUMS[hour] = (SUMS[hour] as number) + (values[k] as number);
+  }
+  // As `mean` goes over a list: the second pass takes off what rounding left in the first sum.
+  for (let k = 0; k < found.length; k++) {
+    const hour = found[k] as number;
+    FIRSTS[hour] = (SUMS[hour] as number) / (COUNTS[hour] as number);
+  }
+  for (let k = 0; k < hours.length; k++) {
+    const hour = hours[k] as number;
+    RESTS[hour] = (RESTS[hour] as number) + ((values[k] as number) - (FIRSTS[hour] as number));
+  }
+  return found;
+}
+
 function meanOf(hour: number): number {
-  const count = COUNTS[hour] as number;
-  return (SUMS[hour] as number) / count + (RESTS[hour] as number) / count;
+  return (FIRSTS[hour] as number) + (RESTS[hour] as number) / (COUNTS[hour] as number);
 }

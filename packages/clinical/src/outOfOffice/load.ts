@@ -1,5 +1,5 @@
 import { type Comparison, passes } from '../contract/threshold.js';
-import { halfGaps } from './seriesMeans.js';
+import { halfGap } from './seriesMeans.js';
 import type { TimedRuns, TimedValues } from './timedValue.js';
 
 /** Percent of the values on the side of a limit; null of none. Source: out-of-office handbook 11. */
@@ -16,11 +16,10 @@ export function timeLoadPercent(
   comparison: Comparison,
   limit: number,
 ): number | null {
-  const weights = halfGaps(hours);
   let over = 0;
   let all = 0;
   for (let k = 0; k < values.length; k++) {
-    const weight = weights[k] as number;
+    const weight = halfGap(hours, k);
     all += weight;
     if (passes(values[k] as number, comparison, limit)) over += weight;
   }
@@ -33,9 +32,9 @@ export function timeLoadPercent(
  */
 export function excessArea({ hours, values, starts }: TimedRuns, limit: number): number {
   let area = 0;
-  for (let k = 1, run = 1; k < values.length; k++) {
-    if (k === starts[run]) run++;
-    else {
+  for (let run = 0; run < starts.length; run++) {
+    const end = starts[run + 1] ?? values.length;
+    for (let k = (starts[run] as number) + 1; k < end; k++) {
       const before = Math.max(0, (values[k - 1] as number) - limit);
       const after = Math.max(0, (values[k] as number) - limit);
       area += (((hours[k] as number) - (hours[k - 1] as number)) * (before + after)) / 2;

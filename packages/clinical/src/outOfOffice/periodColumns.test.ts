@@ -26,6 +26,13 @@ test('values of the whole, of day and of night, each with its hours since the fi
   expect(night.pulse).toEqual({ hours: [3.5, 5.5], values: [60, 58], starts: [0] });
 });
 
+test('measures that no reading lacks share their times; one with a blank has its own', () => {
+  const { whole, night } = periodColumns(readings, ['day', 'day', 'night', 'night', 'day', 'day']);
+  expect(whole.pulse.hours).toBe(whole.diastolic.hours);
+  expect(night.pulse.hours).toBe(night.diastolic.hours);
+  expect(whole.systolic.hours).toEqual([0, 1, 3.5, 11, 12]);
+});
+
 test('a reading of neither period ends a run; one whose night has no value does too', () => {
   expect(periodColumns(readings, ['day', 'neither', 'day', 'night', 'day', 'day']).day.systolic).toEqual({
     hours: [0, 3.5, 11, 12],

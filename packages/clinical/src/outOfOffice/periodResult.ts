@@ -31,51 +31,60 @@ export function periodResult(
   const systolic = spreadOf(values.systolic.values);
   const diastolic = spreadOf(values.diastolic.values);
   const pulse = spreadOf(values.pulse.values);
+  const { pulsePressure, meanArterial, doubleProduct } = meansOfEach(readings);
   return {
     n: readings.length,
     mean: { systolic: systolic.mean, diastolic: diastolic.mean, pulse: pulse.mean },
     sd: { systolic: systolic.sd, diastolic: diastolic.sd, pulse: pulse.sd },
     least: { systolic: systolic.least, diastolic: diastolic.least, pulse: pulse.least },
     most: { systolic: systolic.most, diastolic: diastolic.most, pulse: pulse.most },
-    pulsePressure: meanOver(readings, pulsePressureOf),
-    meanArterial: meanOver(readings, meanArterialOf),
-    doubleProduct: meanOver(readings, doubleProductOf),
+    pulsePressure,
+    meanArterial,
+    doubleProduct,
   };
 }
 
-function pulsePressureOf({ systolic, diastolic }: SeriesReading): number | null {
-  return systolic === null || diastolic === null ? null : systolic - diastolic;
+/** Means of what is worked out of each reading, each as `mean` of a list of them: worked out twice rather than kept. */
+function meansOfEach(readings: readonly SeriesReading[]) {
+  const sums = sumsOver(readings, 0, 0, 0);
+  const { pressures, products } = sums;
+  const pulsePressure = sums.pulsePressure / pressures;
+  const meanArterial = sums.meanArterial / pressures;
+  const doubleProduct = sums.doubleProduct / products;
+  const rests = sumsOver(readings, pulsePressure, meanArterial, doubleProduct);
+  return {
+    pulsePressure: pressures === 0 ? null : pulsePressure + rests.pulsePressure / pressures,
+    meanArterial: pressures === 0 ? null : meanArterial + rests.meanArterial / pressures,
+    doubleProduct: products === 0 ? null : doubleProduct + rests.doubleProduct / products,
+  };
 }
 
-function meanArterialOf({ systolic, diastolic }: SeriesReading): number | null {
-  return systolic === null || diastolic === null ? null : plainMeanPressure(systolic, diastolic);
-}
-
-function doubleProductOf({ systolic, pulse }: SeriesReading): number | null {
-  return systolic === null || pulse === null ? null : systolic * pulse;
-}
-
-/** The mean of what is worked out of each reading, as `mean` of a list of them: worked out twice rather than kept. */
-function meanOver(
+/** How far each reading lies over a pulse pressure, a mean arterial pressure and a product, summed; and how many have them. */
+function sumsOver(
   readings: readonly SeriesReading[],
-  of: (reading: SeriesReading) => number | null,
-): number | null {
-  let n = 0;
-  let sum = 0;
+  pressureLevel: number,
+  arterialLevel: number,
+  productLevel: number,
+) {
+  let pressures = 0;
+  let products = 0;
+  let pulsePressure = 0;
+  let meanArterial = 0;
+  let doubleProduct = 0;
   for (let k = 0; k < readings.length; k++) {
-    const value = of(readings[k] as SeriesReading);
-    if (value === null) continue;
-    sum += value;
-    n++;
+    const { systolic, diastolic, pulse } = readings[k] as SeriesReading;
+    if (systolic === null) continue;
+    if (diastolic !== null) {
+      pressures++;
+      pulsePressure += systolic - diastolic - pressureLevel;
+      meanArterial += plainMeanPressure(systolic, diastolic) - arterialLevel;
+    }
+    if (pulse !== null) {
+      products++;
+      doubleProduct += systolic * pulse - productLevel;
+    }
   }
-  if (n === 0) return null;
-  const first = sum / n;
-  let rest = 0;
-  for (let k = 0; k < readings.length; k++) {
-    const value = of(readings[k] as SeriesReading);
-    if (value !== null) rest += value - first;
-  }
-  return first + rest / n;
+  return { pressures, products, pulsePressure, meanArterial, doubleProduct };
 }
 
 /** Centre and spread of any number of values; null of none, and without an SD of one. */

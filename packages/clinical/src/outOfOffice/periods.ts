@@ -1,5 +1,5 @@
 import { type ClockRange, DAY_MINUTES, hoursOf, isWithin, MINUTE_MS } from './clock.js';
-import { halfGaps } from './seriesMeans.js';
+import { halfGap } from './seriesMeans.js';
 import type { SeriesReading } from './seriesReading.js';
 
 /** How day and night are told: by the person's own diary, or by the clock. */
@@ -40,11 +40,11 @@ export function periodHours(
     const nap = dayNight.nap == null ? 0 : hoursOf(dayNight.nap);
     return { day: DAY_MINUTES / 60 - night - nap, night };
   }
-  const weights = halfGaps(inOrder.map(({ atMs }) => atMs / (60 * MINUTE_MS)));
+  const times = inOrder.map(({ atMs }) => atMs / (60 * MINUTE_MS));
   const hours = { day: 0, night: 0 };
   inOrder.forEach((reading, k) => {
     const period = periodOf(reading, dayNight);
-    if (period !== 'neither') hours[period] += weights[k] as number;
+    if (period !== 'neither') hours[period] += halfGap(times, k);
   });
   return hours;
 }
@@ -81,22 +81,27 @@ function minutesSince(minute: number, { minuteOfDay }: SeriesReading): number {
   return (minuteOfDay - minute + DAY_MINUTES) % DAY_MINUTES;
 }
 
+/** The places of the first and the last reading of the longest run asleep. */
 function longestNight(
   inOrder: readonly SeriesReading[],
   dayNight: DayNight,
 ): { readonly from: number; readonly to: number } | null {
-  let best: { from: number; to: number } | null = null;
   let from = -1;
-  const lastingOf = (run: { from: number; to: number }) =>
-    (inOrder[run.to]?.atMs ?? 0) - (inOrder[run.from]?.atMs ?? 0);
-  inOrder.forEach((reading, k) => {
+  let longestFrom = -1;
+  let longestTo = -1;
+  let longestMs = -1;
+  for (let k = 0; k < inOrder.length; k++) {
+    const reading = inOrder[k] as SeriesReading;
     if (periodOf(reading, dayNight) !== 'night') {
       from = -1;
-      return;
+      continue;
     }
     if (from < 0) from = k;
-    const run = { from, to: k };
-    if (best === null || lastingOf(run) > lastingOf(best)) best = run;
-  });
-  return best;
+    const lastingMs = reading.atMs - (inOrder[from] as SeriesReading).atMs;
+    if (lastingMs <= longestMs) continue;
+    longestFrom = from;
+    longestTo = k;
+    longestMs = lastingMs;
+  }
+  return longestTo < 0 ? null : { from: longestFrom, to: longestTo };
 }

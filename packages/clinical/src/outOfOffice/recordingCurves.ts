@@ -1,5 +1,5 @@
 import { type ForEachMeasure, forEachMeasure } from './byMeasure.js';
-import { type Cosinor, cosinorAt } from './cosinor.js';
+import { type Cosinor, cosinorAt, rightSides } from './cosinor.js';
 import { type CosinorTimes, cosinorTimes } from './cosinorTimes.js';
 import { OUT_OF_OFFICE_FIGURES as F } from './figures.js';
 import type { SeriesReading } from './seriesReading.js';
@@ -18,30 +18,34 @@ export function recordingCurves(
   kept: readonly SeriesReading[],
   series: ForEachMeasure<TimedValues>,
 ): ForEachMeasure<Curves> {
-  // Most readings have all their numbers: then what the times say is worked out once for the three.
-  let known: { readonly local: readonly number[]; readonly times: CosinorTimes } | null = null;
+  // Most readings have all their numbers, and share their times: then what these say is worked out once for the three.
+  let known: { readonly hours: readonly number[]; readonly times: CosinorTimes | null } | null = null;
   return forEachMeasure((measure) => {
     const { hours, values } = series[measure];
-    if (!isEnough(series[measure])) return { one: null, two: null };
-    // Hours from the first reading's own local midnight: time that passed, also where the clock changes.
-    const first = kept.find((one) => one[measure] !== null) as SeriesReading;
-    const fromMidnight = first.minuteOfDay / 60 - (hours[0] as number);
-    const local = hours.map((hour) => hour + fromMidnight);
-    if (known === null || !isSame(known.local, local)) known = { local, times: cosinorTimes(local) };
-    return { one: cosinorAt(known.times, values, 1), two: cosinorAt(known.times, values, 2) };
+    if (known === null || known.hours !== hours) {
+      const first = kept.find((one) => one[measure] !== null);
+      known = { hours, times: first === undefined || !isEnough(hours) ? null : timesFrom(first, hours) };
+    }
+    return known.times === null ? { one: null, two: null } : curvesAt(known.times, values);
   });
 }
 
-function isEnough(timed: TimedValues): boolean {
-  const gap = longestGap(timed.hours);
-  return (
-    timed.values.length >= F.cosinorLeastReadings.value &&
-    gap !== null &&
-    gap <= F.cosinorLongestGapHours.value &&
-    coveredHours(timed) >= F.cosinorLeastHours.value
-  );
+/** Hours from the first reading's own local midnight: time that passed, also where the clock changes. */
+function timesFrom({ minuteOfDay }: SeriesReading, hours: readonly number[]): CosinorTimes {
+  return cosinorTimes(hours, minuteOfDay / 60 - (hours[0] as number));
 }
 
-function isSame(a: readonly number[], b: readonly number[]): boolean {
-  return a.length === b.length && a.every((hour, k) => hour === b[k]);
+function curvesAt(times: CosinorTimes, values: readonly number[]): Curves {
+  const sides = rightSides(times, values);
+  return { one: cosinorAt(times, values, sides, 1), two: cosinorAt(times, values, sides, 2) };
+}
+
+function isEnough(hours: readonly number[]): boolean {
+  const gap = longestGap(hours);
+  return (
+    hours.length >= F.cosinorLeastReadings.value &&
+    gap !== null &&
+    gap <= F.cosinorLongestGapHours.value &&
+    coveredHours(hours) >= F.cosinorLeastHours.value
+  );
 }

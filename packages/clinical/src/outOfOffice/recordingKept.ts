@@ -27,12 +27,12 @@ export function recordingKept(
     const reading = ordered[k] as SeriesReading;
     const { index, systolic, diastolic } = reading;
     const twin = twinOf(kept, reading);
-    const artefact = known.restored.has(index) ? null : artefactOf(reading, rules.editing);
+    const artefact = artefactOf(reading, rules.editing);
     if (known.rejected.has(index)) edit(index, 'rejected');
     else if (systolic === null && diastolic === null) edit(index, 'failed');
     else if (!known.isAllUsed && reading.atMs >= endMs) edit(index, 'after-24-hours');
     else if (twin !== undefined) edit(index, 'duplicate', { ofIndex: twin.index });
-    else if (artefact !== null) edit(index, artefact);
+    else if (artefact !== null && !known.restored.has(index)) edit(index, artefact);
     else kept.push(reading);
   }
   if (rules.editingSds !== null) {

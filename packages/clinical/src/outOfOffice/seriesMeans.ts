@@ -51,16 +51,12 @@ export function hoursWeightedMean(
 }
 
 /**
- * The share of the whole time that each value stands for: half of the gaps to its neighbours, in hours.
+ * The share of the whole time that the value at a place stands for: half of the gaps to its neighbours, in hours.
  * Source: out-of-office handbook 13 ("half-gap weighting").
  */
-export function halfGaps(hours: readonly number[]): number[] {
+export function halfGap(hours: readonly number[], place: number): number {
   const last = hours.length - 1;
-  const shares: number[] = [];
-  for (let k = 0; k <= last; k++) {
-    const before = hours[k === 0 ? 0 : k - 1] as number;
-    const after = hours[k === last ? last : k + 1] as number;
-    shares.push((after - before) / 2);
-  }
-  return shares;
+  const before = hours[place === 0 ? 0 : place - 1] as number;
+  const after = hours[place === last ? last : place + 1] as number;
+  return (after - before) / 2;
 }

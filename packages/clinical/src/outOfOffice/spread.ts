@@ -1,6 +1,6 @@
 import { populationSd } from '../statistics/populationSd.js';
 import { rmssd } from '../statistics/rmssd.js';
-import { type ByMeasure, type ForEachMeasure, forEachMeasure } from './byMeasure.js';
+import { type ByMeasure, type ForEachMeasure, forEachMeasure, ofEachMeasure } from './byMeasure.js';
 import type { PeriodResult } from './periodResult.js';
 import type { TimedValues } from './timedValue.js';
 import { sdAboutTrend } from './variability.js';
@@ -22,8 +22,8 @@ export function spreadOf(series: ForEachMeasure<TimedValues>, { mean, least, mos
   const minus = (a: number | null, b: number | null) => (a === null || b === null ? null : a - b);
   return {
     populationSd: forEachMeasure((m) => populationSd(series[m].values, mean[m])),
-    rmssd: forEachMeasure((m) => rmssd(series[m].values)),
-    sdAboutTrend: forEachMeasure((m) => sdAboutTrend(series[m])),
+    rmssd: ofEachMeasure(series, ({ values }) => rmssd(values)),
+    sdAboutTrend: forEachMeasure((m) => sdAboutTrend(series[m], mean[m])),
     mostMinusLeast: forEachMeasure((m) => minus(most[m], least[m])),
     mostMinusMean: forEachMeasure((m) => minus(most[m], mean[m])),
     meanMinusLeast: forEachMeasure((m) => minus(mean[m], least[m])),

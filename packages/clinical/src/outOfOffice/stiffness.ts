@@ -20,13 +20,16 @@ export type Stiffness = {
 export function stiffnessIndex(systolic: readonly number[], diastolic: readonly number[]): Stiffness | null {
   const [x, y] = [mean(systolic), mean(diastolic)];
   if (x === null || y === null) return null;
-  let [xx, xy, yy] = [0, 0, 0];
-  systolic.forEach((one, i) => {
-    const [dx, dy] = [one - x, (diastolic[i] as number) - y];
+  let xx = 0;
+  let xy = 0;
+  let yy = 0;
+  for (let k = 0; k < systolic.length; k++) {
+    const dx = (systolic[k] as number) - x;
+    const dy = (diastolic[k] as number) - y;
     xx += dx * dx;
     xy += dx * dy;
     yy += dy * dy;
-  });
+  }
   if (xx === 0 || yy === 0 || xy === 0) return null;
   const slope = xy / xx;
   const r = xy / Math.sqrt(xx * yy);

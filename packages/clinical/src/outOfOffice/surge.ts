@@ -1,8 +1,9 @@
+import { lowest } from '../statistics/lowest.js';
 import { mean } from '../statistics/mean.js';
 import { straightLine } from '../statistics/straightLine.js';
 import { HOUR_MS, MINUTE_MS } from './clock.js';
 import { OUT_OF_OFFICE_FIGURES as F } from './figures.js';
-import { inTimeOrder, type SeriesReading } from './seriesReading.js';
+import type { SeriesReading } from './seriesReading.js';
 
 /** The seven definitions, in the order of the handbook. */
 export const SURGES = [
@@ -43,65 +44,55 @@ export type Surge = {
 };
 
 /**
- * Surges of systolic pressure about the main sleep. `bedMs` and `wakeMs` are instants from the person's own diary: by the clock alone
- * nothing of this is computed. Source: out-of-office handbook 10.
+ * Surges of systolic pressure about the main sleep, of readings in order of time. `bedMs` and `wakeMs` are instants from the
+ * person's own diary: by the clock alone nothing of this is computed. Source: out-of-office handbook 10.
  */
-export function morningSurge(readings: readonly SeriesReading[], bedMs: number, wakeMs: number): Surge {
-  const [times, values]: [number[], number[]] = [[], []];
-  for (const { atMs, systolic } of inTimeOrder(readings)) {
+export function morningSurge(inOrder: readonly SeriesReading[], bedMs: number, wakeMs: number): Surge {
+  const times: number[] = [];
+  const values: number[] = [];
+  for (let k = 0; k < inOrder.length; k++) {
+    const { atMs, systolic } = inOrder[k] as SeriesReading;
     if (systolic === null) continue;
     times.push(atMs);
     values.push(systolic);
   }
-  const placeOf = (ms: number) => firstFrom(times, ms);
-  const between = (fromMs: number, untilMs: number) => values.slice(placeOf(fromMs), placeOf(untilMs));
   const beside = F.surgeHours.value * HOUR_MS;
-  const [bed, wake, morning] = [placeOf(bedMs), placeOf(wakeMs), placeOf(wakeMs + beside)];
-  const asleep = values.slice(bed, wake);
-  const after = mean(values.slice(wake, morning));
-  const trough = troughOf(asleep);
+  const beforeBed = firstFrom(times, bedMs - beside, 0);
+  const bed = firstFrom(times, bedMs, beforeBed);
+  const beforeWaking = firstFrom(times, wakeMs - beside, 0);
+  const wake = firstFrom(times, wakeMs, beforeWaking);
+  const morning = firstFrom(times, wakeMs + beside, wake);
+  const after = mean(values, wake, morning);
+  const trough = troughOf(values, bed, wake);
   return {
     sleepTrough: minus(after, trough.mmHg),
-    preWaking: minus(after, mean(between(wakeMs - beside, wakeMs))),
-    eveningFall: minus(mean(between(bedMs - beside, bedMs)), trough.mmHg),
+    preWaking: minus(after, mean(values, beforeWaking, wake)),
+    eveningFall: minus(mean(values, beforeBed, bed), trough.mmHg),
     troughAtEdge: trough.atEdge,
     rising: risingOf(times, values, wake, wakeMs),
-    movingTrough: minus(after, lowestHour(times.slice(bed, wake), asleep, wakeMs)),
-    fourReadings: minus(
-      meanOfAll(
-        values.slice(wake, wake + F.surgeReadingsAfterWaking.value),
-        F.surgeReadingsAfterWaking.value,
-      ),
-      meanOfAll(
-        asleep.toSorted((a, b) => a - b).slice(0, F.surgeLowestAsleep.value),
-        F.surgeLowestAsleep.value,
-      ),
-    ),
+    movingTrough: minus(after, lowestHour(times, values, bed, wakeMs)),
+    fourReadings: minus(firstUp(values, wake), lowestAsleep(values, bed, wake)),
     ratePerHour:
-      after === null || trough.place === null ? null : rateOf(times, values, bed + trough.place, morning),
+      after === null || trough.place === null ? null : rateOf(times, values, trough.place, morning),
   };
 }
 
 const minus = (a: number | null, b: number | null) => (a === null || b === null ? null : a - b);
 
-/** The place of the first time at or after an instant; behind the last where there is none. */
-function firstFrom(times: readonly number[], ms: number): number {
-  let place = 0;
+/** The place of the first time at or after an instant, from a place on; behind the last where there is none. */
+function firstFrom(times: readonly number[], ms: number, from: number): number {
+  let place = from;
   while (place < times.length && (times[place] as number) < ms) place++;
   return place;
 }
 
-/** The mean where there are as many as are asked for. */
-function meanOfAll(values: readonly number[], least: number): number | null {
-  return values.length < least ? null : mean(values);
-}
-
-/** The mean of the lowest value and its neighbours; of the first where several are lowest. */
-function troughOf(asleep: readonly number[]): { mmHg: number | null; atEdge: boolean; place: number | null } {
-  if (asleep.length === 0) return { mmHg: null, atEdge: false, place: null };
-  const place = asleep.indexOf(asleep.reduce((a, b) => Math.min(a, b)));
-  const around = asleep.slice(Math.max(0, place - 1), place + 2);
-  return { mmHg: mean(around), atEdge: place === 0 || place === asleep.length - 1, place };
+/** The mean of the lowest value asleep and its neighbours; of the first where several are lowest. */
+function troughOf(values: readonly number[], bed: number, wake: number) {
+  if (wake <= bed) return { mmHg: null, atEdge: false, place: null };
+  let place = bed;
+  for (let k = bed + 1; k < wake; k++) if ((values[k] as number) < (values[place] as number)) place = k;
+  const mmHg = mean(values, Math.max(bed, place - 1), Math.min(wake, place + 2));
+  return { mmHg, atEdge: place === bed || place === wake - 1, place };
 }
 
 function risingOf(
@@ -118,19 +109,38 @@ function risingOf(
 }
 
 /** The lowest mean over an hour of sleep; an end is not of it. */
-function lowestHour(times: readonly number[], asleep: readonly number[], wakeMs: number): number | null {
+function lowestHour(
+  times: readonly number[],
+  values: readonly number[],
+  bed: number,
+  wakeMs: number,
+): number | null {
   const hourMs = F.movingTroughHours.value * HOUR_MS;
   let lowest: number | null = null;
-  for (let from = 0, to = 0; from < times.length; from++) {
+  for (let from = bed, to = bed; from < times.length; from++) {
     const untilMs = (times[from] as number) + hourMs;
     if (untilMs > wakeMs) break;
-    while (to < times.length && (times[to] as number) < untilMs) to++;
-    const found = meanOfAll(asleep.slice(from, to), F.movingTroughReadings.value);
-    if (found !== null && (lowest === null || found < lowest)) lowest = found;
+    to = firstFrom(times, untilMs, to);
+    if (to - from < F.movingTroughReadings.value) continue;
+    const found = mean(values, from, to) as number;
+    if (lowest === null || found < lowest) lowest = found;
   }
   return lowest;
 }
 
+/** The mean of the first readings after waking; null where there are too few. */
+function firstUp(values: readonly number[], wake: number): number | null {
+  const end = wake + F.surgeReadingsAfterWaking.value;
+  return values.length < end ? null : mean(values, wake, end);
+}
+
+/** The mean of the lowest readings asleep, wherever they lie; null where there are too few. */
+function lowestAsleep(values: readonly number[], bed: number, wake: number): number | null {
+  const n = F.surgeLowestAsleep.value;
+  return wake - bed < n ? null : mean(lowest(values, bed, wake, n));
+}
+
+/** The slope of the values from one place up to another. */
 function rateOf(
   times: readonly number[],
   values: readonly number[],

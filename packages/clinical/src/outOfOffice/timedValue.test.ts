@@ -13,6 +13,6 @@ test('the longest time between neighbours, and from the first to the last', () =
   expect(longestGap([0, 1, 4, 5])).toBe(3);
   expect(longestGap([7])).toBeNull();
   expect(longestGap([7, 7])).toBe(0);
-  expect(coveredHours(at(1, 2, 9.5))).toBe(8.5);
-  expect(coveredHours(at())).toBe(0);
+  expect(coveredHours([1, 2, 9.5])).toBe(8.5);
+  expect(coveredHours([])).toBe(0);
 });

@@ -21,15 +21,16 @@ export function withoutGaps({ hours, values }: TimedValues, longestHours: number
 
 /** The longest time between two neighbours, in hours; null of fewer than two. */
 export function longestGap(hours: readonly number[]): number | null {
-  let longest: number | null = null;
+  if (hours.length < 2) return null;
+  let longest = Number.NEGATIVE_INFINITY;
   for (let k = 1; k < hours.length; k++) {
     const gap = (hours[k] as number) - (hours[k - 1] as number);
-    if (longest === null || gap > longest) longest = gap;
+    if (gap > longest) longest = gap;
   }
   return longest;
 }
 
 /** Hours from the first value to the last; 0 of none. */
-export function coveredHours({ hours }: TimedValues): number {
+export function coveredHours(hours: readonly number[]): number {
   return hours.length === 0 ? 0 : (hours[hours.length - 1] as number) - (hours[0] as number);
 }

@@ -17,9 +17,9 @@ export function averageRealVariability({
 }: Pick<TimedRuns, 'values' | 'starts'>): number | null {
   let sum = 0;
   let steps = 0;
-  for (let k = 1, run = 1; k < values.length; k++) {
-    if (k === starts[run]) run++;
-    else {
+  for (let run = 0; run < starts.length; run++) {
+    const end = starts[run + 1] ?? values.length;
+    for (let k = (starts[run] as number) + 1; k < end; k++) {
       sum += Math.abs((values[k] as number) - (values[k - 1] as number));
       steps++;
     }
@@ -31,9 +31,9 @@ export function averageRealVariability({
 export function timeWeightedVariability({ hours, values, starts }: TimedRuns): number | null {
   let sum = 0;
   let weight = 0;
-  for (let k = 1, run = 1; k < values.length; k++) {
-    if (k === starts[run]) run++;
-    else {
+  for (let run = 0; run < starts.length; run++) {
+    const end = starts[run + 1] ?? values.length;
+    for (let k = (starts[run] as number) + 1; k < end; k++) {
       const gap = (hours[k] as number) - (hours[k - 1] as number);
       sum += gap * Math.abs((values[k] as number) - (values[k - 1] as number));
       weight += gap;
@@ -46,14 +46,16 @@ export function timeWeightedVariability({ hours, values, starts }: TimedRuns): n
  * The SD (divisor n - 1, as everywhere) of what a straight line in time leaves over: without a slow rise or fall of the whole
  * series. Null of fewer than three values, which a line goes through, and where no time passed.
  * Source: out-of-office handbook 12.
+ *
+ * @param centre the mean of the values
  */
-export function sdAboutTrend({ hours, values }: TimedValues): number | null {
-  const line = values.length <= 2 ? null : straightLine(hours, values);
+export function sdAboutTrend({ hours, values }: TimedValues, centre: number | null): number | null {
+  const n = values.length;
+  const line = n <= 2 ? null : straightLine(hours, values, centre);
   if (line === null) return null;
-  const rest: number[] = [];
-  for (let k = 0; k < values.length; k++) {
-    rest.push((values[k] as number) - line.intercept - line.slope * (hours[k] as number));
-  }
+  const { intercept, slope } = line;
+  const rest = new Array<number>(n);
+  for (let k = 0; k < n; k++) rest[k] = (values[k] as number) - intercept - slope * (hours[k] as number);
   return sampleSd(rest);
 }
 

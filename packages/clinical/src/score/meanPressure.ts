@@ -55,5 +55,7 @@ export function meanPressure(inputs: ScoreInputs): MeanPressure {
 
 /** The plain rule: the diastolic and a third of the pulse pressure, mmHg. Source: bedside handbook 5.1 (from memory). */
 export function plainMeanPressure(systolic: number, diastolic: number): number {
-  return diastolic + (systolic - diastolic) / F.meanThird.value;
+  return diastolic + (systolic - diastolic) / MEAN_PARTS;
 }
+
+const MEAN_PARTS = F.meanThird.value;

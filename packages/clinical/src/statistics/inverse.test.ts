@@ -11,6 +11,10 @@ test('the first rows alone of a wider matrix: what was not taken is 0', () => {
   expect([...(inverse(Float64Array.of(2, 0, 9, 0, 4, 9, 9, 9, 9), 2, 3) ?? [])]).toEqual([0.5, 0, 0, 0, 0.25, 0, 0, 0, 0]); // biome-ignore format: one thought
 });
 
+test('however large what is not taken is, it says nothing of what is', () => {
+  expect([...(inverse(Float64Array.of(2, 0, 1e15, 0, 4, 1e15, 1e15, 1e15, 1e15), 2, 3) ?? [])].slice(0, 5)).toEqual([0.5, 0, 0, 0, 0.25]); // biome-ignore format: one thought
+});
+
 test('rows that do not tell each other apart have none', () => {
   expect(inverse(Float64Array.of(1, 2, 2, 4), 2)).toBeNull();
   expect(inverse(new Float64Array(9), 3)).toBeNull();

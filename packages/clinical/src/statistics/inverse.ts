@@ -7,8 +7,10 @@
 export function inverse(matrix: Float64Array, size: number, stride = size): Float64Array | null {
   const found = new Float64Array(matrix.length);
   let scale = 0;
-  for (let at = 0; at < matrix.length; at++) scale = Math.max(scale, Math.abs(matrix[at] as number));
-  for (let a = 0; a < size; a++) found[a * stride + a] = 1;
+  for (let a = 0; a < size; a++) {
+    found[a * stride + a] = 1;
+    for (let b = 0; b < size; b++) scale = Math.max(scale, Math.abs(matrix[a * stride + b] as number));
+  }
   for (let column = 0; column < size; column++) {
     let best = column;
     for (let a = column + 1; a < size; a++) {

@@ -10,3 +10,9 @@ test('a long sum does not lose its last digits', () => {
   expect(mean(new Array(1000).fill(0.1))).toBe(0.1);
   expect(mean([1, 2, 3, 4])).toBe(2.5);
 });
+
+test('a stretch of a list: its end is not of it; one without a value has none', () => {
+  expect(mean([9, 1, 2, 3, 9], 1, 4)).toBe(2);
+  expect(mean([1, 2], 1, 1)).toBeNull();
+  expect(mean([1, 2], 1, 0)).toBeNull();
+});

@@ -11,6 +11,7 @@ export function columnsOf({
   surge,
   load,
   cosinor,
+  spread,
   stiffness,
   ...result
 }) {
@@ -34,6 +35,12 @@ export function columnsOf({
     out[`${m}_arv_without_gaps`] = result.arvWithoutGaps[m];
     out[`${m}_arv_day`] = result.arvDay[m];
     out[`${m}_arv_night`] = result.arvNight[m];
+    out[`${m}_sd_by_n`] = spread.populationSd[m];
+    out[`${m}_rmssd`] = spread.rmssd[m];
+    out[`${m}_sd_about_trend`] = spread.sdAboutTrend[m];
+    out[`${m}_range`] = spread.mostMinusLeast[m];
+    out[`${m}_peak`] = spread.mostMinusMean[m];
+    out[`${m}_trough`] = spread.meanMinusLeast[m];
     for (const [name, period] of Object.entries(periods)) {
       out[`${m}_least_${name}`] = period.least[m];
       out[`${m}_most_${name}`] = period.most[m];
@@ -68,6 +75,10 @@ export function columnsOf({
   out.surge_trough = surge.sleepTrough;
   out.surge_waking = surge.preWaking;
   out.evening_fall = surge.eveningFall;
-  for (const key of ['slope', 'intercept', 'r', 'index', 'symmetric']) out[`stiffness_${key}`] = stiffness?.[key] ?? null; // biome-ignore format: one thought
+  out.surge_rising = surge.rising;
+  out.surge_moving = surge.movingTrough;
+  out.surge_four = surge.fourReadings;
+  out.surge_rate = surge.ratePerHour;
+  for (const key of ['slope', 'intercept', 'r', 'index', 'symmetric', 'bisectorSlope']) out[`stiffness_${key}`] = stiffness?.[key] ?? null; // biome-ignore format: one thought
   return out;
 }

@@ -2,7 +2,7 @@ import { MEASURES } from './recordingColumns.mjs';
 
 const LIMITS = { day: { systolic: 135, diastolic: 85 }, night: { systolic: 120, diastolic: 70 } };
 
-/** The columns of `columnsOf` that the frame works out: the plainer half of them. */
+/** The columns of `columnsOf` that the frame works out: the plainer quarter of them. */
 export const FRAME_COLUMNS = [
   'n_day',
   'n_night',

@@ -3,6 +3,10 @@ import { MEASURES, PRESSURES } from './recordingColumns.mjs';
 /** Limits of the rule set that both are held against, mmHg (ISH 2020: out-of-office handbook 8). */
 const LIMITS = { day: { systolic: 135, diastolic: 85 }, night: { systolic: 120, diastolic: 70 } };
 const WAVES = ['c1', 's1', 'c2', 's2'];
+/** Hours that are one instant: what rounding leaves between two ways to one. */
+const INSTANT = 1e-6;
+/** The length of an hour whose end is not of it. */
+const HOUR = 1 - INSTANT;
 const BASES = ['1', ...WAVES];
 
 /**
@@ -25,9 +29,12 @@ with cut as (
     systolic - diastolic pp, diastolic + (systolic - diastolic)/3.0 mean_ap, systolic*pulse dp,
     lead(h) over w - h gap, lead(night) over w = night as same_period, (lead(h, 1, h) over p - lag(h, 1, h) over p)/2 time_of,
     min(case when night then h - ((minute - 1380 + 1440) % 1440)/60.0 end) over (partition by recording) bed,
+    fmod(min(case when night then systolic*1000 + h end) over (partition by recording), 1000) lowest_h,
+    avg(systolic) over hour hour_mean, count(*) over hour hour_n,
     avg(systolic) over (partition by recording, night order by h rows between 1 preceding and 1 following) around,
     ${MEASURES.map((m) => `lead(${m}) over w next_${m}`).join(', ')}
-  from kept window w as (partition by recording order by h), p as (partition by recording, night order by h)
+  from kept window w as (partition by recording order by h), p as (partition by recording, night order by h),
+    hour as (partition by recording order by h range between current row and ${HOUR} following)
 ), a as (
   select recording, count(*) n, max(gap) longest_gap, max(h) span,
     ${BASES.flatMap((one, i) => BASES.slice(i).map((other, j) => `sum(${one}*${other}) n${i}${i + j}`)).join(', ')},
@@ -35,6 +42,11 @@ with cut as (
     ${['pp', 'mean_ap', 'dp'].map((one) => `avg(${one}) ${one}_all, avg(${one}) filter (not night) ${one}_day, avg(${one}) filter (night) ${one}_night`).join(', ')},
     avg(systolic) filter (h >= bed + 8 and h < bed + 10) risen, avg(systolic) filter (h >= bed + 6 and h < bed + 8) before_waking,
     avg(systolic) filter (h >= bed - 2 and h < bed) before_bed, arg_min(around, systolic*1000 + h) filter (night) trough,
+    max(h) filter (h < bed + 8) lying_h, arg_max(systolic, h) filter (h < bed + 8) lying,
+    min(h) filter (h >= bed + 8) up_h, arg_min(systolic, h) filter (h >= bed + 8) up, any_value(bed) bed,
+    min(hour_mean) filter (night and hour_n >= 2 and h + ${HOUR} <= bed + 8) lowest_hour,
+    arg_min(systolic, h, 4) filter (h >= bed + 8) first_up, min(systolic, 3) filter (night) lowest_asleep,
+    regr_slope(systolic, h) filter (h >= lowest_h - ${INSTANT} and h < bed + 10) rate, count(*) filter (h >= lowest_h - ${INSTANT} and h < bed + 10) rate_n,
     regr_slope(diastolic, systolic) slope, regr_intercept(diastolic, systolic) intercept, corr(diastolic, systolic) r,
     ${MEASURES.map(sums).join(',\n    ')}
   from t group by recording
@@ -75,6 +87,8 @@ function sums(m) {
     `avg(abs(next_${m}-${m})) ${m}_arv, sum(gap*abs(next_${m}-${m}))/sum(gap) ${m}_arvt`,
     `avg(abs(next_${m}-${m})) filter (gap <= 2) ${m}_arv_without_gaps`,
     `avg(abs(next_${m}-${m})) filter (same_period and not night) ${m}_arv_day, avg(abs(next_${m}-${m})) filter (same_period and night) ${m}_arv_night`,
+    `stddev_pop(${m}) ${m}_sd_by_n, sqrt(avg((next_${m}-${m})*(next_${m}-${m}))) ${m}_rmssd`,
+    `sqrt((regr_syy(${m}, h) - regr_sxy(${m}, h)*regr_sxy(${m}, h)/regr_sxx(${m}, h))/(count(*) - 1)) ${m}_sd_about_trend`,
     `sum(${m}*${m}) ${m}_yy, ${BASES.map((one, i) => `sum(${m}*${one}) ${m}_y${i}`).join(', ')}`,
     ...(PRESSURES.includes(m) ? [loads('day'), loads('night')] : []),
   ].join(', ');
@@ -121,7 +135,10 @@ function leftOver(m, which, size) {
 function columns() {
   const out = { n_day: 'n_day', n_night: 'n_night', longest_gap: 'longest_gap' };
   for (const m of MEASURES) {
-    for (const one of ['day', 'night', 'sd_day', 'sd_night', 'mean', 'sd', 'arv', 'arvt', 'hourly', 'arv_without_gaps', 'arv_day', 'arv_night', 'least_day', 'least_night', 'least_all', 'most_day', 'most_night', 'most_all']) out[`${m}_${one}`] = `${m}_${one}`; // biome-ignore format: one list
+    for (const one of ['day', 'night', 'sd_day', 'sd_night', 'mean', 'sd', 'arv', 'arvt', 'hourly', 'arv_without_gaps', 'arv_day', 'arv_night', 'least_day', 'least_night', 'least_all', 'most_day', 'most_night', 'most_all', 'sd_by_n', 'rmssd', 'sd_about_trend']) out[`${m}_${one}`] = `${m}_${one}`; // biome-ignore format: one list
+    out[`${m}_range`] = `${m}_most_all - ${m}_least_all`;
+    out[`${m}_peak`] = `${m}_most_all - ${m}_mean`;
+    out[`${m}_trough`] = `${m}_mean - ${m}_least_all`;
     out[`${m}_cv`] = `100*${m}_sd/${m}_mean`;
     out[`${m}_trapezoid`] = `${m}_area/span`;
     out[`${m}_closed`] = `(${m}_area + (24 - span)*(${m}_first + ${m}_last)/2.0)/24`;
@@ -137,8 +154,16 @@ function columns() {
   out.surge_trough = 'risen - trough';
   out.surge_waking = 'risen - before_waking';
   out.evening_fall = 'before_bed - trough';
-  return { ...out, stiffness_slope: fitting('slope'), stiffness_intercept: fitting('intercept'), stiffness_r: fitting('r'), stiffness_index: fitting('1 - slope'), stiffness_symmetric: fitting('1 - slope/r') }; // biome-ignore format: one list
+  out.surge_rising = 'case when bed + 8 - lying_h <= 0.5 and up_h - bed - 8 <= 0.5 then up - lying end';
+  out.surge_moving = 'risen - lowest_hour';
+  out.surge_four =
+    'case when len(first_up) = 4 and len(lowest_asleep) = 3 then list_avg(first_up) - list_avg(lowest_asleep) end';
+  out.surge_rate = 'case when risen is not null and rate_n >= 3 then rate end';
+  return { ...out, stiffness_slope: fitting('slope'), stiffness_intercept: fitting('intercept'), stiffness_r: fitting('r'), stiffness_index: fitting('1 - slope'), stiffness_symmetric: fitting('1 - slope/r'), stiffness_bisectorSlope: fitting(`(slope*${STEEP} - 1 + sqrt((1 + slope*slope)*(1 + ${STEEP}*${STEEP})))/(slope + ${STEEP})`) }; // biome-ignore format: one list
 }
+
+/** The line of x on y, seen as a slope of y on x. */
+const STEEP = '(slope/(r*r))';
 
 /** Nothing where the line of the pressures fits too badly (out-of-office handbook 14). */
 const fitting = (one) => `case when r*r >= 0.36 then ${one} end`;

@@ -264,7 +264,7 @@ test('a recording over 24 hours: whether it can be trusted, each period, the fal
   await expect(fall.getByText(/systolic 16\.2 %, diastolic 20\.4 %: the usual fall by night/)).toBeVisible();
   await expect(fall.getByText(/of people have another class in a second one/)).toBeVisible();
   await expect(fall.getByText(/27\.7 mmHg/).first()).toBeVisible();
-  await fall.getByText('Every morning rise').click();
+  await fall.getByText('By the other definitions').click();
   await expect(fall.getByText(/on getting up: 11 mmHg/)).toBeVisible();
   await expect(fall.getByText(/from the lowest hour of the sleep: not enough readings/)).toBeVisible();
   const about = page.getByLabel('How it was taken');

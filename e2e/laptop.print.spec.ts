@@ -198,6 +198,8 @@ for (const language of ['en', 'es'] as const) {
           const lists = pages.map((text) => text.includes(words.list) && !text.includes('/min'));
           expect(lists.indexOf(true), where).toBe(1);
           for (const text of pages) expect(text, where).toContain('INV-0014');
+          // A day's readings end on the second sheet, with room left: no further one has a word or nothing on it.
+          if (!isLong) expect(pages, where).toHaveLength(2);
         }
         await page.emulateMedia({ media: 'print' });
         for (const width of Object.values(PRINTED_WIDTHS)) {

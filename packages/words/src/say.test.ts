@@ -13,7 +13,7 @@ describe('numbers as they are shown', () => {
     [90.67, 0, '91'],
     // Bedside handbook 1.12, fixture steady: 72.04 per minute, a rate shows whole.
     [72.04, 0, '72'],
-    [-2.5, 0, '-3'],
+    [-2.5, 0, '−3'],
     [-0.4, 0, '0'],
     [0, 0, '0'],
   ])('%d with %d decimals is %s', (value, decimals, shown) => {
@@ -68,7 +68,7 @@ test('a measured rate never reads as the zero that it is not', () => {
   // docs/conventions.md sections 3 and 4: 0 is a measured zero; rates are whole unless a decimal is needed.
   const { rate, beside } = sayIn('en');
   expect([0, 0.2, 0.04, 0.5, 26.67, 76].map(rate)).toEqual(['0', '0.2', '0.04', '1', '27', '76']);
-  expect([beside(0.2, 40), beside(0, 40), beside(-0.2, 40)]).toEqual(['0.2', '0', '-0.2']);
+  expect([beside(0.2, 40), beside(0, 40), beside(-0.2, 40)]).toEqual(['0.2', '0', '−0.2']);
 });
 
 test('a number beside a limit stands on its own side of it, in as few decimals as that takes', () => {

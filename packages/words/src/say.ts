@@ -151,8 +151,11 @@ function written(locale: string, value: number, fewest: number, most: number): s
     });
     FORMATS.set(key, format);
   }
-  return format.format(roundTo(value, most));
+  return format.format(roundTo(value, most)).replace('-', MINUS);
 }
+
+/** A minus sign, not the hyphen that most locales have for it: it stands as wide as the plus and ends no line. */
+const MINUS = '\u2212';
 
 /** To make one takes a hundred times as long as to write a number with it. */
 const FORMATS = new Map<string, Intl.NumberFormat>();

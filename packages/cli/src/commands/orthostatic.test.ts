@@ -99,7 +99,7 @@ describe('the answer', () => {
   test('for people: what fell, and by how much at each time', async () => {
     const { stdout } = await typed('orthostatic --lying 148/84x68 --standing3 112/70x76');
     expect(stdout).toMatch(/From lying to standing: a fall on standing by the usual limits/);
-    expect(stdout).toMatch(/at 3 min +systolic -36, diastolic -14, pulse \+8/);
+    expect(stdout).toMatch(/at 3 min +systolic −36, diastolic −14, pulse \+8/);
     expect((await typed('orthostatic --lying 150/90 --standing1 148/90')).stdout).toMatch(/not excluded/);
     expect((await typed('orthostatic --lying 150/90 --standing3 150/90 --standing5 128/84')).stdout).toMatch(/a delayed fall/); // biome-ignore format: one thought
   });

@@ -70,7 +70,7 @@ describe('the question as the help writes it', () => {
     expect(Object.keys(found.systolic).slice(0, 6)).toEqual(['mean', 'sd', 'interval', 'probability', 'probabilityFlatPrior', 'oneMoreDay']); // biome-ignore format: one list
     expect(found.assumptions.map(({ code }) => code)).toEqual(['prior-age-sex', 'office-visits', 'home-offset', 'home-variation', 'not-a-diagnosis']); // biome-ignore format: one list
     expect(found.assumptions[2]?.detail).toMatch(
-      /Home minus office is taken as -5 mmHg, itself uncertain by 5/,
+      /Home minus office is taken as −5 mmHg, itself uncertain by 5/,
     );
     const [low, high] = found.systolic.interval;
     expect((high - low) / 2).toBeCloseTo(1.96 * found.systolic.sd, 9);

@@ -1,5 +1,6 @@
 import { actFirstIn, completedYears, isChild, marksBeside } from '@evenfall/clinical';
 import {
+  type Agent,
   answeredHome,
   answeredRecording,
   byHandOf,
@@ -13,6 +14,7 @@ import {
   visitsMean,
 } from '@evenfall/record';
 import {
+  clockText,
   dayText,
   homePage,
   officeText,
@@ -31,6 +33,8 @@ export type PageAbout = {
   /** The rules of the version that the series names. */
   readonly rules: InForce;
   readonly office: OfficeNear | null;
+  /** Who made entries of the person. */
+  readonly agents: readonly Agent[];
   readonly isInvented: boolean;
   /** When the page is made, as it is to be shown, and by which program. */
   readonly madeAt: string;
@@ -87,6 +91,7 @@ function saidOf(series: ChartedSeries, answered: Answered, about: PageAbout, wor
     beside: besideOf(series, words),
     about: timesAbout(content.readings),
     settled: [
+      ...countersignedBy(series, about.agents, words),
       ...(content.note === null
         ? []
         : [words.sentence('report.line', { label: words.sentence('away.note'), text: `“${content.note}”` })]),
@@ -97,6 +102,18 @@ function saidOf(series: ChartedSeries, answered: Answered, about: PageAbout, wor
       office === null || beside === null ? null : { was: Object.values(officeText(office, words)), beside },
     usual: usual === null ? null : { ...usual, office: visitsMean(office) },
   };
+}
+
+/** Who said what of a learner's series, and when. */
+function countersignedBy({ countersigned }: ChartedSeries, agents: readonly Agent[], words: Words): string[] {
+  return countersigned.map(({ agent, role, measuredAt, content: { agrees, note } }) => {
+    const name = agents.find(({ id }) => id === agent)?.name ?? words.sentence('chart.unknownAgent');
+    const who = words.sentence('chart.by', { who: name, role: words.sentence(`roles.${role}`) });
+    const [hours = 0, minutes = 0] = measuredAt.at.slice(11, 16).split(':').map(Number);
+    const at = `${dateText(measuredAt.at.slice(0, 10), words)} ${clockText(60 * hours + minutes, words)}`;
+    const said = words.sentence(agrees ? 'chart.countersigned' : 'chart.notAgreed');
+    return [`${said} ${who}, ${at}`, ...(note === null ? [] : [`“${note}”`])].join(': ');
+  });
 }
 
 function pressureOf({ systolic, diastolic }: { systolic: number | null; diastolic: number | null }) {

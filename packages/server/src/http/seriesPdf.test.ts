@@ -156,6 +156,22 @@ describe('a series as a PDF', () => {
     expect(await page(null)).not.toContain('Asked:');
   });
 
+  test("says who countersigned a learner's series and when, and nothing of it before", async () => {
+    const series = await signed({ home: 'ish-2020' }, H1, { status: 'preliminary' });
+    const page = async () => readPdf((await asked(series, '?locale=en-GB')).bytes).pages[0];
+    expect(await page()).not.toContain('Countersigned.');
+    const agent = v7();
+    await clinic.send('POST', '/api/agents', { id: agent, name: 'Bram (invented)' });
+    const { entries } = (await clinic.send('GET', `/api/books/care/persons/${person}`)).body;
+    const { round } = entries.find(({ id }: { id: string }) => id === series);
+    const content = { signing: series, agrees: true, ownRound: null, note: 'Went through it together' };
+    const entry = clinic.frame('countersigned', person, content, { round, role: 'supervisor', agent });
+    expect((await clinic.sign(entry)).status).toBe(201);
+    expect(await page()).toMatch(
+      /Countersigned\. Bram \(invented\), supervisor, \d+ \w+ \d{4} \d\d:\d\d: “Went through it together”/,
+    );
+  });
+
   test('of a recording has each period, the fall by night, and the chance about the limit of day', async () => {
     const came = await asked(
       await signed({ ambulatory: 'esc-2024' }, A1, {

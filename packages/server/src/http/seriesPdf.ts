@@ -23,7 +23,7 @@ export type AskedSheet = {
  */
 export async function seriesPdf(
   c: Context,
-  { book, identity, entries }: Found,
+  { book, identity, entries, agents }: Found,
   series: string,
   { paper, locale, dates = null, hours }: AskedSheet,
   world: World,
@@ -46,6 +46,7 @@ export async function seriesPdf(
       person: charted.amended.original.person ?? '',
       rules: rulesOf(charted.content.computedBy.presetVersion) ?? NOTHING_CHOSEN,
       office: officeNear(projectChart(entries), rulesOf, charted),
+      agents,
       isInvented: world.site().invented,
       madeAt: `${now.toISOString().slice(0, 'YYYY-MM-DDTHH:MM'.length).replace('T', ' ')} UTC`,
       program: world.program,

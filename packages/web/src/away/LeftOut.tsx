@@ -11,7 +11,7 @@ export function LeftOut({ content: { readings, refused, value } }: LeftOutProps)
   const { words } = useApp();
   const { dropped } = value;
   const all = dropped.length + refused.length;
-  if (all === 0) return <p className="soft">{words.sentence('away.nothingLeftOut')}</p>;
+  if (all === 0) return null;
   const details = [...new Set(dropped.map((one) => words.detail(one)))];
   return (
     <>
@@ -42,6 +42,11 @@ export function LeftOut({ content: { readings, refused, value } }: LeftOutProps)
       </ul>
     </>
   );
+}
+
+/** Whether every reading is in the mean and every row was read. */
+export function isNothingLeftOut({ refused, value }: LeftOutProps['content']): boolean {
+  return value.dropped.length + refused.length === 0;
 }
 
 const MOST_SHOWN = 4;

@@ -11,6 +11,7 @@ import { Scrolling } from '../parts/Scrolling.js';
 import { AboutSeries } from './AboutSeries.js';
 import { Chances, PrintedAssumptions } from './Chances.js';
 import { FigureShown, SERIES_SCALE } from './FigureShown.js';
+import { isNothingLeftOut } from './LeftOut.js';
 import { OfficeAndAway } from './OfficeAndAway.js';
 import { RulesNamed } from './RulesNamed.js';
 import { meanText, pairText } from './readingText.js';
@@ -59,7 +60,7 @@ export function RecordingSeries({ content, answered, rules, first, last }: Recor
               })}
             </p>
           )}
-          <Quality result={result} dayNight={dayNight} refused={content.refused.length} />
+          <Quality result={result} dayNight={dayNight} content={content} />
           {marks === null ? null : <p>{words.sentence('series.marksNotUsed', marks)}</p>}
           <Flags flags={result.why} />
           <Periods result={result} limits={limits} />
@@ -93,10 +94,10 @@ export function RecordingSeries({ content, answered, rules, first, last }: Recor
   );
 }
 
-type QualityProps = Pick<AnsweredRecording, 'result' | 'dayNight'> & { readonly refused: number };
+type QualityProps = Pick<AnsweredRecording, 'result' | 'dayNight'> & Pick<RecordingProps, 'content'>;
 
 /** Whether the recording can be trusted, its longest gap, and what divides day and night. */
-function Quality({ result, dayNight, refused }: QualityProps) {
+function Quality({ result, dayNight, content }: QualityProps) {
   const { words } = useApp();
   const { scheduled, isPlanSaid, kept, day, night, percent } = result.counts;
   const failed = result.edited.filter(({ code }) => code === 'failed').length;
@@ -112,12 +113,13 @@ function Quality({ result, dayNight, refused }: QualityProps) {
           kept,
           edited,
           failed,
-          refused,
+          refused: content.refused.length,
           percent,
           day,
           night,
           gap,
         })}{' '}
+        {isNothingLeftOut(content) ? `${words.sentence('away.nothingLeftOut')} ` : null}
         <span className="away-windows">{windowsText({ result, dayNight }, words)}.</span>
       </p>
       <Flags flags={result.flags.filter(({ code }) => code !== 'class-is-weak')} />
@@ -307,7 +309,7 @@ function Fall({ result }: ResultProps) {
 function Rises({ surge }: { readonly surge: Surge }) {
   const { words } = useApp();
   const { rises, notes } = risesSaid(surge, words);
-  const [first] = rises;
+  const [first, ...others] = rises;
   return (
     <>
       {first === undefined ? null : (
@@ -316,9 +318,9 @@ function Rises({ surge }: { readonly surge: Surge }) {
         </p>
       )}
       <details className="more away-fold">
-        <summary>{words.sentence('away.rises')}</summary>
+        <summary>{words.sentence('away.otherRises')}</summary>
         <ul className="away-left-out">
-          {rises.map((one) => (
+          {others.map((one) => (
             <li key={one.name}>{riseText(one, words)}</li>
           ))}
         </ul>

@@ -1,3 +1,4 @@
+import type { PersonRecord } from '@evenfall/api';
 import {
   answeredHome,
   answeredRecording,
@@ -26,18 +27,18 @@ import { ActFirstIn } from './ActFirst.js';
 import { BesideSeries } from './BesideSeries.js';
 import { BroughtIn } from './BroughtIn.js';
 import { HomeSeries } from './HomeSeries.js';
-import { LeftOut } from './LeftOut.js';
+import { isNothingLeftOut, LeftOut } from './LeftOut.js';
 import { Readings } from './Readings.js';
 import { RecordingSeries } from './RecordingSeries.js';
 import { RefusedRows } from './RefusedRows.js';
 import { SavePdf } from './SavePdf.js';
-import { SeriesSignedFor } from './SeriesSignedFor.js';
+import { CountersignedBy, SeriesSignedFor } from './SeriesSignedFor.js';
 import { Trial, type TrialOf } from './Trial.js';
 
 /** What a person's readings away from the clinic come to: the numbers, what was left out and why, and how sure it is. */
 export function SeriesPage({ person, series }: { readonly person: string; readonly series: string }) {
   const app = useApp();
-  const { words, clock } = app;
+  const { words } = app;
   const { asked, again } = useRecord(person);
   const inForce = useInForce();
   const rulesOf = useRulesOf();
@@ -82,13 +83,12 @@ export function SeriesPage({ person, series }: { readonly person: string; readon
                     others={all.filter((one) => one !== found && !one.isInError)}
                     rules={rulesOf(found.content.computedBy.presetVersion) ?? now}
                     office={officeNear(projectChart(entries), rulesOf, found)}
+                    agents={agents}
                   />
-                  <BroughtIn series={found} agents={agents} />
-                  <SeriesSignedFor series={found} person={person} agents={agents} />
-                  <p className="small soft printed-only">
-                    {words.sentence('trend.printed', { text: stampText(clock.stamp(), words) })}{' '}
-                    {words.sentence('cautions.aid')}
-                  </p>
+                  <div className="away-signed">
+                    <BroughtIn series={found} agents={agents} />
+                    <SeriesSignedFor series={found} person={person} agents={agents} />
+                  </div>
                 </>
               )
             }
@@ -116,11 +116,12 @@ type SeriesProps = {
   /** The rules of the version that the series names. */
   readonly rules: InForce;
   readonly office: OfficeNear | null;
+  readonly agents: PersonRecord['agents'];
 };
 
 const NO_TRIAL: TrialOf = new Map();
 
-function Series({ person, series, others, rules, office }: SeriesProps) {
+function Series({ person, series, others, rules, office, agents }: SeriesProps) {
   const { words } = useApp();
   const { content } = series;
   const mayDecide = useMay('clinician', 'supervisor');
@@ -146,14 +147,15 @@ function Series({ person, series, others, rules, office }: SeriesProps) {
       {content.features === null ? null : <p className="small soft">{askedText(content.features, words)}</p>}
     </>
   );
-  const last = (
-    <section aria-label={words.sentence('away.whatLeftOut')}>
-      {irregular === 0 ? null : (
-        <p className="notice">{words.sentence('series.irregularReadings', { readings: irregular })}</p>
-      )}
-      <LeftOut content={shown} />
-    </section>
-  );
+  const last =
+    irregular === 0 && isNothingLeftOut(shown) ? null : (
+      <section aria-label={words.sentence('away.whatLeftOut')}>
+        {irregular === 0 ? null : (
+          <p className="notice">{words.sentence('series.irregularReadings', { readings: irregular })}</p>
+        )}
+        <LeftOut content={shown} />
+      </section>
+    );
   const parts = { content: shown, rules, first, last };
   return (
     <div className="brought">
@@ -163,6 +165,7 @@ function Series({ person, series, others, rules, office }: SeriesProps) {
         <RecordingSeries {...parts} answered={answeredRecording(answering)} />
       )}
       <BesideSeries series={series} value={value} others={others} />
+      <SaidOnPaper series={series} agents={agents} />
       <section className="brought-list" aria-label={words.sentence('away.allReadings')}>
         <h2>{words.sentence('away.allReadings')}</h2>
         {mayDecide ? (
@@ -197,6 +200,20 @@ function Series({ person, series, others, rules, office }: SeriesProps) {
         <SavePdf person={person} series={series.id} />
       </div>
     </div>
+  );
+}
+
+/** Who brought it in and who countersigned it, and what paper must say of itself: before the list, which ends the last sheet. */
+function SaidOnPaper({ series, agents }: Pick<SeriesProps, 'series' | 'agents'>) {
+  const { words, clock } = useApp();
+  return (
+    <section className="printed-only away-said">
+      <BroughtIn series={series} agents={agents} /> <CountersignedBy series={series} agents={agents} />{' '}
+      <p className="small soft">
+        {words.sentence('trend.printed', { text: stampText(clock.stamp(), words) })}{' '}
+        {words.sentence('cautions.aid')}
+      </p>
+    </section>
   );
 }
 

@@ -15,7 +15,6 @@ type SignedProps = {
 /** What supervisors said of a learner's series, and the way to sign for it while nobody has. */
 export function SeriesSignedFor({ series, person, agents }: SignedProps) {
   const app = useApp();
-  const { words } = app;
   const { isPreliminary } = series;
   // Who may countersign is asked for here: the page is opened from a list too.
   useEffect(() => {
@@ -23,14 +22,8 @@ export function SeriesSignedFor({ series, person, agents }: SignedProps) {
   }, [app, isPreliminary]);
   const signing = series.amended.current.at(-1);
   return (
-    <div className="not-printed">
-      {series.countersigned.map((entry) => (
-        <p key={entry.id} className="small">
-          <strong>{words.sentence(entry.content.agrees ? 'chart.countersigned' : 'chart.notAgreed')}</strong>{' '}
-          {whoText(entry, agents, words)}, {stampText(entry.measuredAt, words)}
-          {entry.content.note === null ? null : `: ${entry.content.note}`}
-        </p>
-      ))}
+    <>
+      <CountersignedBy series={series} agents={agents} />
       {isPreliminary && signing !== undefined ? (
         <Countersign
           id={series.round}
@@ -40,6 +33,18 @@ export function SeriesSignedFor({ series, person, agents }: SignedProps) {
           person={person}
         />
       ) : null}
-    </div>
+    </>
   );
+}
+
+/** Who said what of a learner's series, and when. */
+export function CountersignedBy({ series, agents }: Omit<SignedProps, 'person'>) {
+  const { words } = useApp();
+  return series.countersigned.map((entry) => (
+    <p key={entry.id} className="small">
+      <strong>{words.sentence(entry.content.agrees ? 'chart.countersigned' : 'chart.notAgreed')}</strong>{' '}
+      {whoText(entry, agents, words)}, {stampText(entry.measuredAt, words)}
+      {entry.content.note === null ? '. ' : `: ${entry.content.note} `}
+    </p>
+  ));
 }

@@ -1,6 +1,7 @@
 import type { InForce, SeriesContent } from '@evenfall/record';
 import { useApp } from '../app/context.js';
 import { Flags } from '../parts/Flags.js';
+import { isNothingLeftOut } from './LeftOut.js';
 import { RulesNamed } from './RulesNamed.js';
 import { NO_LIMITS, type PairLimits, pairText } from './readingText.js';
 
@@ -39,6 +40,7 @@ export function ShortResult({ content, rules }: ShortProps) {
             readings: readings.length + refused.length,
           })}
           {pulse === null ? null : `, ${words.sentence('away.pulseIs', { pulse })}`}
+          {isNothingLeftOut(content) ? `. ${words.sentence('away.nothingLeftOut')}` : null}
         </span>
       </p>
       {of === 'home' ? <HomeCategory value={value} /> : null}

@@ -53,5 +53,5 @@ export const runLines = {
 
 function signed(value: number, say: Say): string {
   if (value === 0) return '0';
-  return `${value > 0 ? '+' : '-'}${say.short(Math.abs(value), 2)}`;
+  return `${value > 0 ? '+' : '−'}${say.short(Math.abs(value), 2)}`;
 }

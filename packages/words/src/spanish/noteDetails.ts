@@ -32,5 +32,5 @@ function expected(f: Figures, say: Say): string {
 }
 
 function signed(mmHg: number, say: Say): string {
-  return `${mmHg > 0 ? '+' : '-'}${say.short(Math.abs(mmHg), 1)}`;
+  return `${mmHg > 0 ? '+' : '−'}${say.short(Math.abs(mmHg), 1)}`;
 }

@@ -48,5 +48,5 @@ export const runLines: Reworded<typeof english> = {
 
 function signed(value: number, say: Say): string {
   if (value === 0) return '0';
-  return `${value > 0 ? '+' : '-'}${say.short(Math.abs(value), 2)}`;
+  return `${value > 0 ? '+' : '−'}${say.short(Math.abs(value), 2)}`;
 }

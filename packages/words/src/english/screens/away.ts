@@ -45,7 +45,8 @@ export const away = {
     `${f.cell}, ${f.day}, ${f.part}, reading ${say.short(f.reading)}`,
   paste: 'Lines from a spreadsheet or a message',
   pasteHint:
-    'With or without headings: a time and 142/88 74 on each line, or a column for each number. Lines without a time go into “Typed from paper”: paste them into its first place. Nothing is kept before you sign.',
+    'With or without headings: a time and 142/88 74 on each line, or a column for each number. Nothing is kept before you sign.',
+  pasteUntimed: 'Lines without a time go into “Typed from paper”: paste them into its first place.',
   chooseFile: 'File',
   otherFile: 'Another file',
   fileHint:
@@ -281,6 +282,7 @@ export const away = {
   overMean: 'Highest minus mean',
   underMean: 'Mean minus lowest',
   rises: 'Every morning rise',
+  otherRises: 'By the other definitions',
   riseColumn: 'Rise',
   curve: 'A curve fitted to it',
   curveSays:

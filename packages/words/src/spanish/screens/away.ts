@@ -40,7 +40,8 @@ export const away: Reworded<typeof english> = {
   cell: (f, say) => `${f.cell}, ${f.day}, ${f.part}, lectura ${say.short(f.reading)}`,
   paste: 'Líneas de una hoja de cálculo o de un mensaje',
   pasteHint:
-    'Con encabezados o sin ellos: una hora y 142/88 74 en cada línea, o una columna para cada número. Las líneas sin hora van en «Tecleado del papel»: péguelas en su primer lugar. No se guarda nada antes de firmar.',
+    'Con encabezados o sin ellos: una hora y 142/88 74 en cada línea, o una columna para cada número. No se guarda nada antes de firmar.',
+  pasteUntimed: 'Las líneas sin hora van en «Tecleado del papel»: péguelas en su primer lugar.',
   chooseFile: 'Archivo',
   otherFile: 'Otro archivo',
   fileHint:
@@ -249,6 +250,7 @@ export const away: Reworded<typeof english> = {
   overMean: 'Máxima menos media',
   underMean: 'Media menos mínima',
   rises: 'Cada subida matinal',
+  otherRises: 'Según las demás definiciones',
   riseColumn: 'Subida',
   curve: 'Una curva ajustada',
   curveSays:

@@ -30,8 +30,9 @@ export class EvenfallServer {
     this.folder = join(this.outer, 'data');
     const filled = process.env.EVENFALL_E2E_DEMO;
     // With its owners: what is there belongs to the account of the database.
-    if (this.demo && filled !== undefined && options.isOwn !== true)
-      spawnSync('cp', ['-a', filled, this.folder]);
+    if (!this.demo || filled === undefined || options.isOwn === true) return;
+    const copied = spawnSync('cp', ['-a', filled, this.folder], { encoding: 'utf8' });
+    if (copied.status !== 0) throw new Error(`the invented clinic was not copied: ${copied.stderr}`);
   }
 
   /** Options that name this record to another command. */

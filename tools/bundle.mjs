@@ -1,6 +1,6 @@
 // `npm run programs`: the two programs that Node runs, each as few files, from the sources. A thousand small modules take a second to load.
 // `node tools/bundle.mjs server` makes one of them, if a source is newer than it.
-import { existsSync, readdirSync, rmSync, statSync, utimesSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync, rmSync, statSync, utimesSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { rolldown } from 'rolldown';
 import { newestSource, root } from './ensure.mjs';
@@ -38,30 +38,51 @@ async function bundle(name) {
     },
     logLevel: 'warn',
   });
-  await program.write({
-    dir: join(folder, 'bundle'),
+  const dir = join(folder, 'bundle');
+  const { output } = await program.write({
+    dir,
     format: 'esm',
     sourcemap: false,
     chunkFileNames: '[name]-[hash].js',
   });
   await program.close();
-  tidy(join(folder, 'bundle'));
+  tidy(
+    dir,
+    output.map(({ fileName }) => fileName),
+  );
 }
 
-/** A server that runs still fetches the parts of its own build: they stay for a week. */
+/** A server that runs still fetches the parts of its own build: they stay for a week after the build that no longer had them. */
 const KEPT_MS = 7 * 24 * 60 * 60 * 1000;
-function tidy(folder) {
-  for (const file of readdirSync(folder)) {
+const PARTS = 'parts.json';
+function tidy(folder, parts) {
+  const there = readdirSync(folder).filter((file) => file !== PARTS);
+  const before = existsSync(join(folder, PARTS))
+    ? JSON.parse(readFileSync(join(folder, PARTS), 'utf8'))
+    : there;
+  const moment = new Date();
+  for (const file of there.filter((one) => !parts.includes(one))) {
     const path = join(folder, file);
-    if (statSync(path).mtimeMs < Date.now() - KEPT_MS) rmSync(path);
+    if (before.includes(file)) utimesSync(path, moment, moment);
+    else if (statSync(path).mtimeMs < moment.getTime() - KEPT_MS) rmSync(path);
+  }
+  writeFileSync(join(folder, PARTS), JSON.stringify(parts));
+}
+
+/** New enough; whoever may only read it looks again the next time. */
+function lookedAt(main) {
+  const moment = new Date();
+  try {
+    utimesSync(main, moment, moment);
+  } catch (error) {
+    if (!['EPERM', 'EACCES', 'EROFS'].includes(error.code)) throw error;
   }
 }
 
 const asked = process.argv.slice(2);
 const newest = newestSource();
-const now = new Date();
 for (const name of asked.length > 0 ? asked : Object.keys(PROGRAMS)) {
   const main = join(root, 'packages', name, 'bundle', 'main.js');
   if (!existsSync(main) || statSync(main).mtimeMs < newest) await bundle(name);
-  else utimesSync(main, now, now); // looked at now, and new enough
+  else lookedAt(main);
 }

@@ -20,9 +20,9 @@ if (writtenAt(built) < compiledAt || !existsSync(built)) {
   const root = fileURLToPath(new URL('../../..', import.meta.url));
   const build = spawnSync(npm, ['run', '--silent', 'programs'], { cwd: root, encoding: 'utf8' });
   if (build.status !== 0 || !existsSync(built)) {
+    // What was built before is of other rules than the pages and the sources: it is not run.
     process.stderr.write(`${build.stdout ?? ''}${build.stderr ?? ''}evenfall: the build failed.\n`);
-    if (!existsSync(built)) process.exit(1);
-    process.stderr.write('What was built before runs.\n');
+    process.exit(1);
   }
 }
 

@@ -24,11 +24,11 @@ import { type DayNightBy, dayNightBy, type PeriodOf, periodHours, periodOf, slee
 import { type Curves, recordingCurves } from './recordingCurves.js';
 import { type Edited, isNotScheduled, recordingKept } from './recordingKept.js';
 import { closedMean, hoursWeightedMean, trapezoidMean } from './seriesMeans.js';
-import type { SeriesReading } from './seriesReading.js';
+import { type SeriesReading, valuesOf } from './seriesReading.js';
 import { type Spread, spreadOf } from './spread.js';
 import { type Stiffness, stiffnessIndex } from './stiffness.js';
 import { morningSurge, type Surge } from './surge.js';
-import { coveredHours, longestGap, withoutGaps } from './timedValue.js';
+import { coveredHours, longestGap, type TimedValues, withoutGaps } from './timedValue.js';
 import { averageRealVariability, cvPercent, timeWeightedVariability, weightedSd } from './variability.js';
 
 /** Name of this rule; one that gives another result for the same readings has another name. */
@@ -198,7 +198,7 @@ export function ambulatoryResult(
       night: periodLoad(columns.night, night.n, rules.nightSystolic, rules.nightDiastolic),
     },
     cosinor: recordingCurves(kept, series),
-    stiffness: rules.reportsStiffness ? stiffnessOf(kept) : null,
+    stiffness: rules.reportsStiffness ? stiffnessOf(kept, series) : null,
     longestGapHours,
     judged,
     high,
@@ -239,15 +239,15 @@ function barredOf({ ageYears, isPregnant }: AmbulatoryCircumstances): Flag<Ambul
   return why;
 }
 
-function stiffnessOf(kept: readonly SeriesReading[]): Stiffness | null {
-  const systolics: number[] = [];
-  const diastolics: number[] = [];
-  for (let k = 0; k < kept.length; k++) {
-    const { systolic, diastolic } = kept[k] as SeriesReading;
-    if (systolic === null || diastolic === null) continue;
-    systolics.push(systolic);
-    diastolics.push(diastolic);
-  }
+function stiffnessOf(
+  kept: readonly SeriesReading[],
+  { systolic, diastolic }: ForEachMeasure<TimedValues>,
+): Stiffness | null {
+  // Where both stand at the same times, every reading has both.
+  const isWhole = systolic.hours === diastolic.hours;
+  const pairs = isWhole ? [] : kept.filter((one) => one.systolic !== null && one.diastolic !== null);
+  const systolics = isWhole ? systolic.values : valuesOf(pairs, 'systolic');
+  const diastolics = isWhole ? diastolic.values : valuesOf(pairs, 'diastolic');
   if (systolics.length < F.stiffnessLeastReadings.value) return null;
   const found = stiffnessIndex(systolics, diastolics);
   return found !== null && found.r ** 2 >= F.stiffnessLeastR2.value ? found : null;

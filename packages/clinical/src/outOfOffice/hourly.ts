@@ -30,7 +30,7 @@ export function hourlyMeans(inOrder: readonly SeriesReading[], measure: Measure)
 
 /** The same of values with the hour of the clock of each. */
 function meansByHour(hours: readonly number[], values: readonly number[]): Hour[] {
-  const found = gather(hours, values);
+  const found = [...FOUND.subarray(0, gather(hours, values))];
   SQUARES.fill(0);
   for (let k = 0; k < hours.length; k++) {
     const hour = hours[k] as number;
@@ -45,32 +45,32 @@ function meansByHour(hours: readonly number[], values: readonly number[]): Hour[
 
 /** The mean of the means by the clock's hour, however many readings each has; null of nothing. Source: as above. */
 export function meanOfHours(hours: readonly number[], values: readonly number[]): number | null {
-  const found = gather(hours, values);
-  const means: number[] = [];
-  for (let k = 0; k < found.length; k++) means.push(meanOf(found[k] as number));
+  const means = new Array<number>(gather(hours, values));
+  for (let k = 0; k < means.length; k++) means[k] = meanOf(FOUND[k] as number);
   return mean(means);
 }
 
-/** By hour; written anew by each call, and here so that none has to make them. */
+/** The hours found, and by hour; written anew by each call, and here so that none has to make them. */
+const FOUND = new Uint8Array(DAY_HOURS);
 const COUNTS = new Float64Array(DAY_HOURS);
 const SUMS = new Float64Array(DAY_HOURS);
 const FIRSTS = new Float64Array(DAY_HOURS);
 const RESTS = new Float64Array(DAY_HOURS);
 const SQUARES = new Float64Array(DAY_HOURS);
 
-/** Fills what `meanOf` asks for; the hours in the order in which they first come. */
-function gather(hours: readonly number[], values: readonly number[]): number[] {
-  const found: number[] = [];
+/** Fills what `meanOf` asks for, and the hours in the order in which they first come; how many there are. */
+function gather(hours: readonly number[], values: readonly number[]): number {
+  let found = 0;
   for (const one of [COUNTS, SUMS, RESTS]) one.fill(0);
   for (let k = 0; k < hours.length; k++) {
     const hour = hours[k] as number;
-    if (COUNTS[hour] === 0) found.push(hour);
+    if (COUNTS[hour] === 0) FOUND[found++] = hour;
     COUNTS[hour] = (COUNTS[hour] as number) + 1;
     SUMS[hour] = (SUMS[hour] as number) + (values[k] as number);
   }
   // As `mean` goes over a list: the second pass takes off what rounding left in the first sum.
-  for (let k = 0; k < found.length; k++) {
-    const hour = found[k] as number;
+  for (let k = 0; k < found; k++) {
+    const hour = FOUND[k] as number;
     FIRSTS[hour] = (SUMS[hour] as number) / (COUNTS[hour] as number);
   }
   for (let k = 0; k < hours.length; k++) {

@@ -187,6 +187,19 @@ test('the same reading twice counts once; the same time with other numbers stays
   expect(other.flags.map(({ code }) => code)).toContain('same-time-other-value');
 });
 
+test('of three that are the same the first is named by both others; the same numbers of the wrist are no double', () => {
+  const first = H1[0] as SeriesReading;
+  const other = { ...first, index: 31, pulse: 66 };
+  const again = [29, 30].map((index) => ({ ...first, index }));
+  const ofWrist = { ...first, index: 32, site: 'wrist' as const };
+  const { dropped } = home([...H1, ...again, other, ofWrist], NOTHING_OUT);
+  expect(dropped.map(({ index, code, figures }) => [index, code, figures])).toEqual([
+    [29, 'duplicate', { ofIndex: 1 }],
+    [30, 'duplicate', { ofIndex: 1 }],
+    [32, 'wrist', {}],
+  ]);
+});
+
 test('a reading taken out by hand is left out, one put back is averaged again', () => {
   const known = { ...NOTHING_BY_HAND, rejected: new Set([28]), restored: new Set([1]) };
   const found = homeResult(H1, known, DAY_ONE_OUT);

@@ -5,12 +5,12 @@ import type { Flag } from '../contract/flag.js';
 import { passes } from '../contract/threshold.js';
 import { mean } from '../statistics/mean.js';
 import { sampleSd } from '../statistics/sampleSd.js';
-import { type ByMeasure, forEachMeasure } from './byMeasure.js';
+import { type ByMeasure, forEachMeasure, ofEachMeasure } from './byMeasure.js';
 import { OUT_OF_OFFICE_FIGURES as F } from './figures.js';
 import { dayPartOf, homeDayOf, sittingsOf } from './homeDays.js';
 import type { HomeRules } from './homeRules.js';
 import { homeScheme } from './homeSchemes.js';
-import { inTimeOrder, type Measure, type SeriesReading, valuesOf } from './seriesReading.js';
+import { inTimeOrder, isTwin, type Measure, type SeriesReading, valuesOf } from './seriesReading.js';
 import { averageRealVariability, cvPercent } from './variability.js';
 
 /** Name of this rule; one that gives another result for the same readings has another name. */
@@ -102,23 +102,23 @@ export function homeResult(
   const byPart = (part: 'morning' | 'evening') =>
     meansOf(kept.filter((one) => dayPartOf(one, rules) === part));
   const [morning, evening] = [byPart('morning'), byPart('evening')];
-  const all = meansOf(kept);
+  const values = forEachMeasure((measure) => valuesOf(kept, measure));
+  const all = ofEachMeasure(values, (list) => mean(list));
   const dayMeans = meansByDay(kept, rules);
-  const counts = forEachMeasure((measure) => valuesOf(kept, measure).length) as HomeResult['counts'];
   const short = shortOf(kept.length, measuredDays, dayMeans.length, rules);
   const judged = judgedOf({ all, morning, evening }, short.length === 0, known, rules);
   return {
     valid: short.length === 0,
     why: [...short, ...judged.why],
     used: kept.length,
-    counts,
+    counts: ofEachMeasure(values, ({ length }) => length),
     dropped,
     days: dayMeans.length,
     mean: all,
     morning,
     evening,
     morningMinusEvening: forEachMeasure((measure) => minus(morning[measure], evening[measure])),
-    sd: forEachMeasure((measure) => sampleSd(valuesOf(kept, measure))),
+    sd: forEachMeasure((measure) => sampleSd(values[measure], all[measure])),
     dayMeans,
     dayToDay: dayToDayOf(dayMeans),
     high: judged.high,
@@ -135,14 +135,14 @@ function selected(readings: readonly SeriesReading[], known: HomeCircumstances, 
     dropped.push({ index: reading.index, code, figures });
   };
   const measured: SeriesReading[] = [];
-  const seen = new Map<string, number>();
-  for (const reading of inTimeOrder(readings)) {
-    const twin = seen.get(keyOf(reading));
+  const inOrder = inTimeOrder(readings);
+  for (let k = 0; k < inOrder.length; k++) {
+    const reading = inOrder[k] as SeriesReading;
+    const twin = firstTwinOf(inOrder, k);
     if (known.rejected.has(reading.index)) drop(reading, 'rejected');
-    else if (twin !== undefined) drop(reading, 'duplicate', { ofIndex: twin });
+    else if (twin !== undefined) drop(reading, 'duplicate', { ofIndex: twin.index });
     else if (reading.site === 'wrist' && !rules.averagesWrist) drop(reading, 'wrist');
     else measured.push(reading);
-    if (twin === undefined) seen.set(keyOf(reading), reading.index);
   }
   // Wrist and arm are never in one mean: where the wrist is averaged, it is only where nothing else is.
   const arm = measured.filter(({ site }) => site !== 'wrist');
@@ -168,8 +168,15 @@ function selected(readings: readonly SeriesReading[], known: HomeCircumstances, 
   return { kept, dropped: dropped.sort((a, b) => a.index - b.index), days: days.length };
 }
 
-function keyOf({ atMs, systolic, diastolic, pulse, site }: SeriesReading): string {
-  return `${atMs}/${systolic}/${diastolic}/${pulse}/${site}`;
+/** The first reading that is the same as the one at a place, among those of its instant before it. */
+function firstTwinOf(inOrder: readonly SeriesReading[], place: number): SeriesReading | undefined {
+  const reading = inOrder[place] as SeriesReading;
+  let first: SeriesReading | undefined;
+  for (let k = place - 1; k >= 0 && inOrder[k]?.atMs === reading.atMs; k--) {
+    const one = inOrder[k] as SeriesReading;
+    if (isTwin(one, reading) && one.site === reading.site) first = one;
+  }
+  return first;
 }
 
 /** Readings of one instant with other values are both kept, and that is said. Source: out-of-office handbook 20. */
@@ -200,22 +207,23 @@ function meansByDay(kept: readonly SeriesReading[], rules: HomeRules): HomeResul
 }
 
 function dayToDayOf(dayMeans: HomeResult['dayMeans']): DayToDay {
-  const values = (measure: Measure) =>
-    dayMeans.map((one) => one[measure]).filter((one): one is number => one !== null);
-  const sd = forEachMeasure((measure) => sampleSd(values(measure)));
+  const values = forEachMeasure((measure) =>
+    dayMeans.map((one) => one[measure]).filter((one): one is number => one !== null),
+  );
+  const centre = ofEachMeasure(values, (list) => mean(list));
+  const sd = forEachMeasure((measure) => sampleSd(values[measure], centre[measure]));
   return {
     days: dayMeans.length,
     sd,
-    cvPercent: forEachMeasure((measure) => cvPercent(mean(values(measure)), sd[measure])),
-    arv: forEachMeasure((measure) => averageRealVariability({ values: values(measure), starts: [0] })),
+    cvPercent: forEachMeasure((measure) => cvPercent(centre[measure], sd[measure])),
+    arv: ofEachMeasure(values, (list) => averageRealVariability({ values: list, starts: [0] })),
     standardError: forEachMeasure((measure) => {
       const one = sd[measure];
-      return one === null ? null : one / Math.sqrt(values(measure).length);
+      return one === null ? null : one / Math.sqrt(values[measure].length);
     }),
-    mostMinusLeast: forEachMeasure((measure) => {
-      const all = values(measure);
-      return all.length === 0 ? null : Math.max(...all) - Math.min(...all);
-    }),
+    mostMinusLeast: ofEachMeasure(values, (list) =>
+      list.length === 0 ? null : Math.max(...list) - Math.min(...list),
+    ),
   };
 }
 

@@ -5,7 +5,7 @@ import { type ArtefactCode, artefactOf, farFromMean } from './artefacts.js';
 import { HOUR_MS } from './clock.js';
 import { OUT_OF_OFFICE_FIGURES as F } from './figures.js';
 import { periodOf } from './periods.js';
-import { inTimeOrder, type SeriesReading, valuesOf } from './seriesReading.js';
+import { inTimeOrder, isTwin, type SeriesReading, valuesOf } from './seriesReading.js';
 
 export type EditCode = ArtefactCode | 'failed' | 'duplicate' | 'after-24-hours' | 'rejected';
 export type Edited = { readonly index: number } & Flag<EditCode>;
@@ -50,10 +50,6 @@ function twinOf(kept: readonly SeriesReading[], reading: SeriesReading): SeriesR
     if (isTwin(one, reading)) return one;
   }
   return undefined;
-}
-
-function isTwin(a: SeriesReading, b: SeriesReading): boolean {
-  return a.atMs === b.atMs && a.systolic === b.systolic && a.diastolic === b.diastolic && a.pulse === b.pulse;
 }
 
 /** Asleep and awake each for itself, once. */

@@ -50,6 +50,11 @@ function byTime(a: Placed, b: Placed): number {
   return a.atMs - b.atMs || a.index - b.index;
 }
 
+/** Whether two readings are one that was given twice: the same instant and numbers. */
+export function isTwin(a: SeriesReading, b: SeriesReading): boolean {
+  return a.atMs === b.atMs && a.systolic === b.systolic && a.diastolic === b.diastolic && a.pulse === b.pulse;
+}
+
 /** What is known of one measure, in the order given. */
 export function valuesOf(readings: readonly SeriesReading[], measure: Measure): number[] {
   const values: number[] = [];

@@ -27,10 +27,12 @@ test('the protocol is changed, told apart, put off and put in force again, and n
   });
 
   await test.step('what differs stands at the top once it is in force', async () => {
+    await expect(put).toHaveClass(/button-first/);
     await put.click();
     await expect(page.getByText('It is in force from now on.')).toBeVisible();
     await expect(page.getByText('It is in force from now on.')).toBeInViewport();
     await expect(page.getByText('It is in force from now on.')).toBeFocused();
+    await expect(put).toBeDisabled();
     const differs = page.getByRole('region', { name: 'What differs from the published rules' });
     const row = differs.getByRole('listitem').filter({ hasText: 'Pumping up' });
     await expect(row).toContainText('Published30 mmHg');

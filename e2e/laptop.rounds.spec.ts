@@ -92,9 +92,11 @@ test('a child is placed by sex, age and height, and not without them', async ({ 
     await page.getByRole('region', { name: 'Categories' }).getByText('All rules of this section').click();
     await page.getByLabel(/people under 18 years/).selectOption('fourth-report-2004');
     await expectAccessible(page);
-    await page.getByRole('button', { name: 'Put this protocol in force' }).click();
     // The invented clinic has it already; nothing is put in force twice.
-    await expect(page.getByText('This is in force already: nothing was changed.')).toBeVisible();
+    const put = page.getByRole('button', { name: 'Put this protocol in force' });
+    await expect(put).toBeDisabled();
+    await expect(put).not.toHaveClass(/button-first/);
+    await expect(page.getByText('Nothing: this is what is in force.')).toBeVisible();
   });
   await page.goto(`${demo.address}/`);
   await page.getByRole('link', { name: 'Add a person' }).click();

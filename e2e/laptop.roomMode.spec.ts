@@ -90,7 +90,7 @@ test('shown how: sound is asked for first, each step is said, and nothing sounds
   await page.keyboard.press('ArrowRight');
   await expect(says).not.toHaveText(first);
   const hurried = await ticks();
-  await page.getByRole('button', { name: 'On to the next step' }).click();
+  await page.getByRole('button', { name: 'Next step' }).click();
   await expect.poll(ticks).toBeGreaterThan(hurried);
   const goesOnTo = (said: string | RegExp) =>
     expect(async () => {

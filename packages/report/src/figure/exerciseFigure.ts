@@ -117,6 +117,9 @@ export function exerciseFigure(
   };
   const { x, y } = scales;
 
+  const references = [reference.systolic, reference.diastolic].map(y);
+  const fallMmHg = (seconds: number) =>
+    exercise.cuffMmHg[Math.round(seconds * exercise.tracePerSecond)] ?? lowest;
   const cuff = element('path', {
     d: pathThrough(points.map(([at, mmHg]) => [x(at), y(mmHg)])),
     fill: 'none',
@@ -151,7 +154,7 @@ export function exerciseFigure(
     cuff,
     ...sounds.flatMap((sound, k) => soundShape(sound, `sound-${k}`, scales, paint)),
     ...phaseBrackets(audible, scales, paint),
-    ...momentShapes(placed, [reference.systolic, reference.diastolic].map(y), scales, words, paint),
+    ...momentShapes(placed, references, fallMmHg, scales, words, paint),
     ...keyLines(key, left, height, paint),
   ]);
   const since = (atSeconds: number) => words.say.number(atSeconds - began, 1);
@@ -488,6 +491,7 @@ function clearOf(lines: readonly number[], foot: number, lowest: number): number
 function momentShapes(
   marks: readonly (MomentDrawn & { readonly x: number })[],
   lines: readonly number[],
+  fallMmHg: (seconds: number) => number,
   { x, y, left, right, bottom, top }: Scales,
   words: Words,
   paint: Paint,
@@ -497,10 +501,13 @@ function momentShapes(
     const isTop = what === 'first sound' || what === 'pulse back';
     const at = Math.min(right, Math.max(left, x(seconds)));
     const hasRoom = at - left > NAME.width;
-    let foot = clearOf(lines, Math.min(bottom - 5, y(mmHg) + (isTop && !hasRoom ? 40 : 18)), bottom - 5);
+    // To the right of a mark the fall goes on: its name stands under where that has come to by then.
+    const end = y(Math.min(mmHg, fallMmHg(x.invert(Math.min(right, at + NAME.width)))));
+    const under = isTop && !hasRoom ? end + REACH.over + 3 : y(mmHg) + 18;
+    let foot = clearOf(lines, Math.min(bottom - 5, under), bottom - 5);
     if (before !== null && at - before.at < NAME.width && Math.abs(foot - before.foot) < NAME.height) {
-      const under = before.foot + NAME.height;
-      foot = clearOf(lines, under > bottom - 5 ? before.foot - NAME.height : under, bottom - 5);
+      const next = before.foot + NAME.height;
+      foot = clearOf(lines, next > bottom - 5 ? before.foot - NAME.height : next, bottom - 5);
     }
     before = { at, foot };
     const text = words.sentence('debrief.momentShort', { what: words.sentence(`debrief.${what}`), mmHg });

@@ -311,7 +311,7 @@ function Exercise({ draft, put, change, keepQuietly, forget }: ExerciseProps) {
           onBack={toRoom}
         />
       ) : step === 'numbers' && isWriting(measuring) && place !== null ? (
-        <div className="measure-stage">
+        <div className="measure-stage practice-writing">
           <StepHeading
             text={say(measuring.at === 'feel' ? 'pressure.feelTitle' : 'practice.write')}
             isUnseen

@@ -26,7 +26,7 @@ export function SeveralShown({ path, choices, text, wrong, set }: SeveralProps) 
     const isOffered = (one: Choice) => one.id === id || !chosen.includes(one.id);
     return (
       // biome-ignore lint/suspicious/noArrayIndexKey: a place in the order is what it is
-      <div key={at} className="scenario-wide" id={elementOf(`${path}/${at}`)}>
+      <div key={at} className="scenario-whole" id={elementOf(`${path}/${at}`)}>
         <Field label={label} wrong={said === '' ? null : said}>
           {(control) => (
             <select {...control} value={id} onChange={({ target }) => put(at, target.value)}>

@@ -101,7 +101,7 @@ export const showing = {
   withSoundFirst: 'There is something to hear. Put headphones on and begin low.',
   showWithSound: 'Begin with sound',
   showSilent: 'Begin without, sounds shown',
-  nextStep: 'On to the next step',
+  nextStep: 'Next step',
   onceMore: 'Once more',
   writtenDown: 'Written down',
   byFeel: (f: { systolic: number }, say: Say) => `${say.number(f.systolic)}, by feel`,

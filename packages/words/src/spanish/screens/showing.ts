@@ -91,7 +91,7 @@ export const showing: Reworded<typeof english> = {
   withSoundFirst: 'Hay algo que oír. Póngase los auriculares y empiece bajo.',
   showWithSound: 'Empezar con sonido',
   showSilent: 'Empezar sin sonido, los ruidos dibujados',
-  nextStep: 'Al paso siguiente',
+  nextStep: 'Paso siguiente',
   onceMore: 'Otra vez',
   writtenDown: 'Anotado',
   byFeel: (f, say) => `${say.number(f.systolic)}, por palpación`,

@@ -24,6 +24,9 @@ test.each([-0.1, 0, 0.15, 0.4])('a hand %f s beside each beat has tapped each of
   expect(found.wanted).toHaveLength(beatsAt.length);
   expect(found.missed).toEqual([]);
   expect(found.taps.filter(({ isExtra }) => isExtra)).toEqual([]);
+  // Each of this heart's beats reaches the wrist.
+  expect(found.wristPerMinute).toBe(found.heartPerMinute);
+  expect(found.truePerMinute).toBe(found.wristPerMinute);
   const [first = 0, last = 0] = [beatsAt[0], beatsAt.at(-1)];
   expect(found.herePerMinute).toBeCloseTo((60 * (beatsAt.length - 1)) / (last - first), 9);
 });
@@ -47,4 +50,14 @@ test('breaths are tapped anywhere in the breath', () => {
   expect(found.missed).toEqual([]);
   expect(found.wanted).toHaveLength(breathsAt.length - 1);
   expect(found.truePerMinute).toBeGreaterThan(8);
+});
+
+test('a tap before anything came is of nothing, and those after it count all the same', () => {
+  const early = beats(person, PROPER, 0, 12)
+    .filter(({ isFelt }) => isFelt)
+    .map(({ footSeconds }) => footSeconds);
+  const found = about('pulse', [(early[0] ?? 1) - 0.4, ...early]);
+  expect(found.wanted).toEqual(early);
+  expect(found.missed).toEqual([]);
+  expect(found.taps.map(({ isExtra }) => isExtra)).toEqual([true, ...early.map(() => false)]);
 });

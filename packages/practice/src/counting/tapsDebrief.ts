@@ -19,6 +19,9 @@ export type TapsDebrief = {
   readonly herePerMinute: number | null;
   /** Over the minute about it, at the wrist, at the apex or of the chest. */
   readonly truePerMinute: number;
+  /** Beats of the heart and beats to be felt at the wrist in that same minute; null of breaths. */
+  readonly heartPerMinute: number | null;
+  readonly wristPerMinute: number | null;
 };
 
 /** So much before and after the taps is drawn, seconds. */
@@ -42,8 +45,10 @@ export function tapsDebrief(
   const ownerOf = (at: number) =>
     events.findLastIndex((one, k) => one - EARLY_SHARE * ((events[k + 1] ?? one + usual) - one) <= at);
   const owners = seconds.map((at) => ownerOf(startSeconds + at));
-  const [first = -1, last = -1] = [owners[0], owners.at(-1)];
-  const wanted = first < 0 ? [] : events.slice(first, last + 1);
+  // A tap before anything came, at the very beginning of a visit, is of nothing.
+  const known = owners.filter((one) => one >= 0);
+  const [first = 0, last = -1] = [known[0], known.at(-1)];
+  const wanted = events.slice(first, last + 1);
   const span = (wanted.at(-1) ?? 0) - (wanted[0] ?? 0);
   const then = truth(person, circumstances, middle);
   return {
@@ -59,6 +64,8 @@ export function tapsDebrief(
     herePerMinute: wanted.length < 2 ? null : (60 * (wanted.length - 1)) / span,
     truePerMinute:
       of === 'apex' ? then.pulsePerMinute : of === 'pulse' ? then.wristPerMinute : then.breathsPerMinute,
+    heartPerMinute: of === 'breaths' ? null : then.pulsePerMinute,
+    wristPerMinute: of === 'breaths' ? null : then.wristPerMinute,
   };
 }
 

@@ -291,8 +291,8 @@ function found(given: Exercise, rules: DebriefRules, played: Replay, isOneOfSeve
     rates: {
       wristPerMinute: (counts.pulse ?? taps.pulse)?.truePerMinute ?? asItWas.wristPerMinute,
       heartPerMinute:
-        (counts.apex ?? taps.apex)?.truePerMinute ?? counts.pulse?.heartPerMinute ?? asItWas.pulsePerMinute,
-      deficitPerMinute: deficitOf(counts.apex ?? counts.pulse, asItWas),
+        (counts.apex ?? taps.apex ?? counts.pulse ?? taps.pulse)?.heartPerMinute ?? asItWas.pulsePerMinute,
+      deficitPerMinute: deficitOf(counts.apex ?? taps.apex ?? counts.pulse ?? taps.pulse, asItWas),
       breathsPerMinute: (counts.breaths ?? taps.breaths)?.truePerMinute ?? asItWas.breathsPerMinute,
     },
     feltBack:
@@ -305,7 +305,10 @@ function found(given: Exercise, rules: DebriefRules, played: Replay, isOneOfSeve
 }
 
 /** Beats that did not arrive at the wrist, per minute, in the minute about a count; without one, about the reading. */
-function deficitOf(count: CountDebrief | null, { pulsePerMinute, wristPerMinute }: Truth): number {
+function deficitOf(
+  count: Pick<CountDebrief, 'heartPerMinute' | 'wristPerMinute'> | null,
+  { pulsePerMinute, wristPerMinute }: Truth,
+): number {
   const heart = count?.heartPerMinute ?? pulsePerMinute;
   const wrist = count?.wristPerMinute ?? wristPerMinute;
   return Math.max(0, heart - wrist);

@@ -51,6 +51,8 @@ test('taps are said as taps: what was there between the first and the last, and 
     missed: [25],
     herePerMinute: 4,
     truePerMinute: 4,
+    heartPerMinute: null,
+    wristPerMinute: null,
   };
   const row: RateRow = {
     ...ROW,

@@ -1,5 +1,6 @@
-// What a let-down costs at the very least: the random numbers, sines and exponentials that the model asks for, each measured
-// alone in the same run. Shared by the benches of let-downs and readings; nothing here judges.
+// What a let-down costs of which every sound is worked out: the random numbers, sines and exponentials that the model asks for,
+// each measured alone in the same run. Shared by the benches of let-downs and readings; nothing here judges. A reading by ear
+// works out only the sounds that it hangs on, and may come closer to this or pass it.
 import { cosineOfTurns, exp, keyOf, normalOf } from '../packages/physiology/dist/index.js';
 
 const CALLS = 1_000_000;
@@ -20,7 +21,7 @@ function nanoseconds(work) {
 }
 
 /**
- * Let-downs a second that the arithmetic alone would allow. The least that the model asks for: of a beat two sines for its
+ * Let-downs a second that the arithmetic alone would allow: of a beat two sines for its
  * interval; of a sound three random numbers (two pressures and a loudness), two sines and two exponentials more; of a run
  * four random numbers for each of its seven slow courses.
  */

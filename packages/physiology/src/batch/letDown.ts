@@ -50,7 +50,7 @@ export function newLetDownResult(): LetDownResult {
  * The batch face: one letting down, beat by beat and exact, without ticks. Equal to the sample face for the same fall.
  * Steps through every beat from the person's origin on: start plans near it (`movedTo`) where many are run, or give the
  * beats `from` an instant shortly before (`Rig.beatsNow`): those of a visit that was, of which circumstances change the
- * levels alone.
+ * levels alone. Where the log is kept for one ear its threshold goes before that of the plan.
  */
 export function letDown(
   person: Person,
@@ -75,11 +75,28 @@ export function letDown(
   let openSince = Number.NaN;
   let heardBefore = -2;
   let heardAt = 0;
+  const earDb = log === null ? null : log.earDb;
+  const thresholdDb = earDb ?? plan.thresholdDb;
+  let isLastSure = false;
   for (; STREAM.foot < FALL.endSeconds; STREAM.begin()) {
     out.beats += 1;
     // Nothing is left to be felt, and no sound comes from an artery that is open all the while.
     if (!(Number.isNaN(out.pulseSeconds) || ARM.mayGoOn) && MEETING.isOpenAll(STREAM, ARM, FALL)) {
       if (MEETING.cuffMmHg <= FLAT_MMHG || MEETING.outside < lowestSounding()) break;
+      continue;
+    }
+    // Between the first two sounds and the last an ear asks no more than whether there was one.
+    if (
+      earDb !== null &&
+      log !== null &&
+      !(Number.isNaN(out.firstOfTwoSeconds) || Number.isNaN(out.pulseSeconds) || Number.isNaN(openSince)) &&
+      MEETING.isSurelyHeard(STREAM, ARM, FALL, earDb) &&
+      MEETING.atSeconds - openSince < CONGESTED_AFTER_SECONDS
+    ) {
+      log.addSure(STREAM.index);
+      out.sounds += 1;
+      out.muffledSeconds = Number.NaN;
+      isLastSure = true;
       continue;
     }
     if (MEETING.isShut(STREAM, ARM, FALL)) {
@@ -106,7 +123,8 @@ export function letDown(
     }
     const phase = ARM.phaseOf(STREAM, outside);
     if (log !== null) log.add(at, cuff, level, phase, STREAM.index);
-    if (level < plan.thresholdDb) continue;
+    if (level < thresholdDb) continue;
+    isLastSure = false;
     out.sounds += 1;
     if (out.sounds === 1) {
       out.firstSeconds = at;
@@ -126,6 +144,13 @@ export function letDown(
     out.lastBeat = STREAM.index;
     heardBefore = STREAM.index;
     heardAt = at;
+  }
+  // The last sound is one that was not worked out after all.
+  if (isLastSure && log !== null) {
+    log.earDb = null;
+    letDown(person, circumstances, instrument, { ...plan, thresholdDb }, out, log, from);
+    log.earDb = earDb;
+    return out;
   }
   out.firstGaugeMmHg = shown(instrument, out.firstSeconds);
   out.firstOfTwoGaugeMmHg = shown(instrument, out.firstOfTwoSeconds);

@@ -1,5 +1,6 @@
 import { meetingIn } from '../artery/meetingIn.js';
 import type { BeatStream } from '../heart/beatStream.js';
+import { FLAT_MMHG } from '../rig/rig.js';
 import type { Arm } from '../sound/arm.js';
 import type { Fall } from './fall.js';
 
@@ -39,6 +40,19 @@ export class Meeting {
     this.cuffMmHg = cuff;
     this.outside = outside;
     return true;
+  }
+
+  /**
+   * Whether the beat at hand surely sounds, loud enough for an ear and not muffled, and how late at the latest (then in
+   * `atSeconds`): most beats between the first sounds and the last can be told so without their pressures.
+   */
+  isSurelyHeard(beat: BeatStream, arm: Arm, fall: Fall, thresholdDb: number): boolean {
+    const { foot } = beat;
+    const latest = foot + arm.longestOpening(beat);
+    const cuff = fall.cuffAt(latest);
+    if (cuff <= FLAT_MMHG || !beat.bound()) return false;
+    this.atSeconds = latest;
+    return arm.isSurelyHeard(beat, arm.outside(cuff), arm.outside(fall.cuffAt(foot)), thresholdDb);
   }
 
   /** For a beat that comes through. */

@@ -28,9 +28,9 @@ const TWO_TO_MINUS_32 = 2 ** -32;
 const TWO_TO_MINUS_53 = 2 ** -53;
 const TWO_TO_21 = 2 ** 21;
 
-/** What a seed and a stream come down to: made once, and then drawn from with `uniformOf`. */
+/** What a seed and a stream come down to, a signed number of 32 bits: made once, and then drawn from with `uniformOf`. */
 export function keyOf(seed: number, stream: Stream): number {
-  return mixed(mixed(seed) ^ STREAM_KEY[stream]) >>> 0;
+  return mixed(mixed(seed) ^ STREAM_KEY[stream]);
 }
 
 /** A number in (0, 1), 53 bits of it, for the `lane`-th draw of the `index`-th beat, breath or event of a key. */

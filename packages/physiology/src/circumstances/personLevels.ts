@@ -80,6 +80,15 @@ export class PersonLevels {
       systolic += left;
       diastolic += SLOW_FIGURES.firstDiastolicShare.value * left;
     }
+    this.systolic = systolic;
+    this.diastolic = diastolic;
+    this.pulseExcess = pulse;
+    if (this.coat !== 0 || person.scenario.standing !== null) this.addSeldom(person, circumstances, seconds);
+  }
+
+  /** What acts on few: the fright at somebody in white, getting up. */
+  private addSeldom(person: Person, circumstances: Circumstances, seconds: number): void {
+    let { systolic, diastolic, pulseExcess: pulse } = this;
     if (this.coat !== 0) {
       const course = this.coat * whiteCoatCourse(circumstances.observerMinutes * 60 + seconds);
       systolic += course;

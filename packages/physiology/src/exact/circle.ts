@@ -43,3 +43,12 @@ export function sineOfTurns(u: number): number {
 export function cosineOfTurns(u: number): number {
   return sineOfTurns(u + 0.25);
 }
+
+/**
+ * sin(2 pi u) of two parts of a turn, in place. They are worked out side by side, and numbers in a column are no objects to
+ * the engine as those are that go from call to call.
+ */
+export function sinesOfTurns(two: Float64Array): void {
+  two[0] = sineOfTurns(two[0] as number);
+  two[1] = sineOfTurns(two[1] as number);
+}

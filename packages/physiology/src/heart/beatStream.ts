@@ -1,11 +1,12 @@
 import { stretchOf } from '../artery/stretch.js';
 import { BreathStream } from '../breathing/breathStream.js';
 import { Drift } from '../chance/drift.js';
-import { normalOf } from '../chance/normal.js';
+import { Drifts } from '../chance/drifts.js';
+import { MOST_SD, normalBound, normalOf } from '../chance/normal.js';
 import { keyOf, uniformOf } from '../chance/uniform.js';
 import type { Circumstances } from '../circumstances/circumstances.js';
 import { PersonLevels } from '../circumstances/personLevels.js';
-import { cosineOfTurns, sineOfTurns } from '../exact/circle.js';
+import { sinesOfTurns } from '../exact/circle.js';
 import { log, power } from '../exact/exponential.js';
 import type { Person } from '../person/person.js';
 import { type FibrillationLaw, fibrillationLaw } from './fibrillation.js';
@@ -29,6 +30,8 @@ const ECTOPIC_LANE = {
 const DRIFT_LANE = { phase: 0, pressure: 1, interval: 2 };
 /** Time constants of the slow part of the heart period, and how its variance is shared. */
 const DRIFT_SECONDS = [5, 15, 45, 135, 405] as const;
+/** Which of them moves the intervals of atrial fibrillation. */
+const FIBRILLATION_DRIFT = 1;
 const DRIFT_WEIGHTS = {
   even: [1, 1, 1, 1, 1],
   failing: [1, 1.7, 3, 5, 8],
@@ -42,10 +45,11 @@ const WENCKEBACH = [1, 0.94, 0.9, 1.76] as const;
 /** Far beyond five SD of everything that lowers a diastolic in a regular rhythm, and after the longest pause. */
 const LOWEST_BELOW_MMHG = 16;
 const LOWEST_BELOW_AFTER_PAUSE_MMHG = 80;
-/** Bounds of a normal number by the uniform one it is made from: the quantiles of 2^-74, the least there is, and of 0.0001. */
-const MOST_SD = 9.8;
-const USUAL_SD = 3.72;
-const UNUSUAL = 0.0001;
+/** Breath and slow wave at an instant: turns, then their sines. A quarter turn makes a cosine. */
+const WAVES = new Float64Array(2);
+const BREATH = 0;
+const SLOW = 1;
+const QUARTER = 0.25;
 /** More than all roundings of a sum of pressures. */
 const ROUNDING_MMHG = 1e-6;
 // The figures of every beat, looked up once.
@@ -94,6 +98,9 @@ export class BeatStream {
   /** Levels about which this beat varies. */
   levelSystolic = 0;
   levelDiastolic = 0;
+  /** No less, and no more: see `bound`. */
+  leastSystolic = Number.NaN;
+  mostDiastolic = Number.NaN;
   /** No diastolic falls further below its level than this. */
   lowestBelowMmHg = LOWEST_BELOW_MMHG;
   readonly breath = new BreathStream();
@@ -110,7 +117,8 @@ export class BeatStream {
   private before = 1;
   private readonly phaseDrift = new Drift();
   private readonly pressureDrift = new Drift();
-  private readonly intervalDrifts = DRIFT_SECONDS.map(() => new Drift());
+  private readonly intervalDrifts = new Drifts(DRIFT_SECONDS);
+  private readonly fibrillationDrift = new Drift();
   private readonly weights = new Float64Array(DRIFT_SECONDS.length);
   private depthFactor = 1;
   private varies = false;
@@ -120,9 +128,10 @@ export class BeatStream {
   private slowTurns = 0;
   /** Whether bounds of a beat's pressures can be told from its levels: in a rhythm without weak beats and without memory. */
   private isBounded = false;
-  /** How far breath and slow wave can move a pressure from its level and its slow course, mmHg. */
-  private reachSystolic = Number.NaN;
-  private reachDiastolic = Number.NaN;
+  /** Of the breath, and how far the slow wave can move a systolic either way with all roundings, mmHg. */
+  private swing = Number.NaN;
+  private isParadox = false;
+  private waveReach = Number.NaN;
   private byRunOff = false;
   private runOff = 1;
   /** Deviation of the foot from its level, by run-off. */
@@ -157,8 +166,10 @@ export class BeatStream {
     const targets = VARIATION_TARGETS[rhythm.variation];
     const weights = DRIFT_WEIGHTS[targets.drift];
     const seen = weights.reduce((sum: number, w, i) => sum + w * (SEEN_IN_FIVE_MINUTES[i] ?? 0), 0);
+    this.intervalDrifts.restart(slowKey, DRIFT_LANE.interval);
+    const fibrillation = DRIFT_LANE.interval + FIBRILLATION_DRIFT;
+    this.fibrillationDrift.restart(slowKey, fibrillation, DRIFT_SECONDS[FIBRILLATION_DRIFT]);
     for (let i = 0; i < DRIFT_SECONDS.length; i++) {
-      this.intervalDrifts[i]?.restart(slowKey, DRIFT_LANE.interval + i, DRIFT_SECONDS[i] ?? 1);
       this.weights[i] = person.heart.driftSeconds * Math.sqrt((weights[i] ?? 0) / seen);
     }
     const floor = F.depthFromPerMinute.value;
@@ -196,10 +207,9 @@ export class BeatStream {
     this.levels.moveTo(person.originSeconds);
     this.mayWait = !this.byRunOff;
     this.isBounded = this.kind === 'sinus';
-    const swing = Math.abs(person.breathingSwingMmHg);
-    const wave = Math.abs(person.slowWaveMmHg);
-    this.reachSystolic = swing + wave + ROUNDING_MMHG;
-    this.reachDiastolic = BREATH_DIASTOLIC_SHARE * swing + SLOW_DIASTOLIC_SHARE * wave + ROUNDING_MMHG;
+    this.swing = Math.abs(person.breathingSwingMmHg);
+    this.isParadox = person.breathingSwingMmHg > PARADOX_MMHG;
+    this.waveReach = Math.abs(person.slowWaveMmHg) + ROUNDING_MMHG;
     // The first beat falls anywhere within an interval after the origin.
     this.r = person.originSeconds - usual + usual * uniformOf(this.beatKey, -1);
     this.next();
@@ -223,7 +233,10 @@ export class BeatStream {
     this.index += 1;
     this.phaseDrift.moveTo(from);
     this.slowTurns = MAYER_HZ * from + MAYER_WANDER_TURNS * this.phaseDrift.value;
-    const rr = Math.max(this.interval(person), LEAST_SECONDS);
+    const rr = Math.max(
+      this.kind === 'sinus' ? this.limited(this.sinus(person)) : this.interval(person),
+      LEAST_SECONDS,
+    );
     this.before = last;
     this.rr = rr;
     this.stretch = stretchOf(rr);
@@ -252,7 +265,7 @@ export class BeatStream {
     this.pressureDrift.moveTo(this.foot);
     const slow = person.slowSdMmHg * this.pressureDrift.value;
     const chance = Math.abs(person.beatSdMmHg) * this.chanceWithin(LANE.systolic);
-    return mmHg > this.levels.systolic + slow + this.reachSystolic + chance;
+    return mmHg > this.levels.systolic + slow + this.breathReach() + this.waveReach + chance;
   }
 
   /**
@@ -265,32 +278,53 @@ export class BeatStream {
     const person = this.person as Person;
     this.pressureDrift.moveTo(this.foot);
     const slow = person.slowSdMmHg * this.pressureDrift.value;
-    const above = this.reachSystolic + Math.abs(person.beatSdMmHg) * MOST_SD;
-    const about = Math.abs(person.beatDiastolicSdMmHg) * this.chanceWithin(LANE.diastolic);
+    const breath = this.breathReach();
+    const above = breath + this.waveReach + Math.abs(person.beatSdMmHg) * MOST_SD;
+    const chance = Math.abs(person.beatDiastolicSdMmHg) * this.chanceWithin(LANE.diastolic);
+    const about =
+      BREATH_DIASTOLIC_SHARE * breath + SLOW_DIASTOLIC_SHARE * this.waveReach + ROUNDING_MMHG + chance;
     const middle = levels.diastolic + SLOW_DIASTOLIC_SHARE * slow;
-    const least = middle - this.reachDiastolic - about;
     const systolic = levels.systolic + slow - above;
-    return mmHg < least && systolic - gapMmHg > middle + this.reachDiastolic + about;
+    return mmHg < middle - about && systolic - gapMmHg > middle + about;
+  }
+
+  /** Bounds of a beat that has not been finished, into `leastSystolic` and `mostDiastolic`; false where there are none. */
+  bound(): boolean {
+    if (!this.isBounded) return false;
+    const person = this.person as Person;
+    const { levels } = this;
+    this.pressureDrift.moveTo(this.foot);
+    const slow = person.slowSdMmHg * this.pressureDrift.value;
+    const breath = this.breathReach();
+    const systolic = Math.abs(person.beatSdMmHg) * this.chanceWithin(LANE.systolic);
+    this.leastSystolic = levels.systolic + slow - breath - this.waveReach - systolic;
+    const diastolic = Math.abs(person.beatDiastolicSdMmHg) * this.chanceWithin(LANE.diastolic);
+    const about = BREATH_DIASTOLIC_SHARE * breath + SLOW_DIASTOLIC_SHARE * this.waveReach + ROUNDING_MMHG;
+    this.mostDiastolic = levels.diastolic + SLOW_DIASTOLIC_SHARE * slow + about + diastolic;
+    return true;
+  }
+
+  /** How far the breath at hand can move a systolic from its level either way, mmHg. */
+  private breathReach(): number {
+    return this.isParadox ? this.swing : 0.5 * this.swing * Math.min(this.breath.depth, 2);
   }
 
   /** A bound of the normal number of a lane, without making it. */
   private chanceWithin(lane: number): number {
-    const share = uniformOf(this.beatKey, this.index, lane);
-    return share > UNUSUAL && share < 1 - UNUSUAL ? USUAL_SD : MOST_SD;
+    return normalBound(this.beatKey, this.index, lane);
   }
 
   /** Whatever the beat at hand was: the same beat again in another stream. */
   copyFrom(other: BeatStream): void {
-    const { breath, levels, phaseDrift, pressureDrift, intervalDrifts, weights, ...rest } =
+    const { breath, levels, phaseDrift, pressureDrift, intervalDrifts, fibrillationDrift, weights, ...rest } =
       other as unknown as Record<string, unknown> & Inner;
     Object.assign(this, rest);
     this.breath.copyFrom(breath);
     this.levels.copyFrom(levels);
     this.phaseDrift.copyFrom(phaseDrift);
     this.pressureDrift.copyFrom(pressureDrift);
-    this.intervalDrifts.forEach((drift, i) => {
-      drift.copyFrom(intervalDrifts[i] as Drift);
-    });
+    this.intervalDrifts.copyFrom(intervalDrifts);
+    this.fibrillationDrift.copyFrom(fibrillationDrift);
     this.weights.set(weights);
   }
 
@@ -344,33 +378,30 @@ export class BeatStream {
     return Math.max(limited, this.shortest);
   }
 
-  /** The sinus node: breath, slow wave and drift about the rate of the moment. */
+  /** The sinus node: breath, slow wave and drift about the rate of the moment. The breath at hand is that of the last foot. */
   private sinus(person: Person): number {
-    const from = this.r;
     const usual = 60 / (this.rate + this.levels.pulseExcess);
     if (!this.varies) return usual;
-    this.breath.moveTo(from);
+    const { heart } = person;
+    const { breath, weights, intervalDrifts } = this;
     let rr = usual;
+    WAVES[BREATH] = breath.turnsAt(this.r) + QUARTER;
+    WAVES[SLOW] = this.slowTurns;
+    sinesOfTurns(WAVES);
     // Shorter while breathing in: shortest at its end.
-    rr +=
-      BREATH_SHAPE *
-      person.heart.breathSeconds *
-      this.depthFactor *
-      Math.min(this.breath.depth, 2.5) *
-      cosineOfTurns(this.breath.turnsAt(from));
-    rr += person.heart.slowSeconds * sineOfTurns(this.slowTurns);
-    for (let i = 0; i < DRIFT_SECONDS.length; i++) {
-      const drift = this.intervalDrifts[i] as Drift;
-      drift.moveTo(from);
-      rr += (this.weights[i] as number) * drift.value;
-    }
+    const depth = Math.min(breath.depth, 2.5);
+    rr += BREATH_SHAPE * heart.breathSeconds * this.depthFactor * depth * (WAVES[BREATH] as number);
+    rr += heart.slowSeconds * (WAVES[SLOW] as number);
+    intervalDrifts.moveTo(this.r);
+    const { values } = intervalDrifts;
+    for (let i = 0; i < values.length; i++) rr += (weights[i] as number) * (values[i] as number);
     return Math.max(rr, this.shortest);
   }
 
   private fibrillating(): number {
     const law = this.law;
     if (law === null) return 60 / this.rate;
-    const drift = this.intervalDrifts[1] as Drift;
+    const drift = this.fibrillationDrift;
     drift.moveTo(this.r);
     const slow = law.slowMean + law.slowSd * drift.value;
     const rr = slow - log(uniformOf(this.fibrillationKey, this.index)) / law.tailPerSecond;
@@ -475,18 +506,19 @@ export class BeatStream {
     this.loudness = 0;
     this.isWeak = this.isPremature;
     const level = this.levels;
-    const breathTurns = this.breath.turnsAt(at);
+    WAVES[BREATH] = this.breath.turnsAt(at) + QUARTER;
+    WAVES[SLOW] = this.slowTurns - SLOW_WAVE_LAG_TURNS;
+    sinesOfTurns(WAVES);
+    const inBreath = WAVES[BREATH] as number;
     const depth = Math.min(this.breath.depth, 2);
     // Lowest late in breathing in. A usual swing goes about the level, so that this is the mean over a breath; in a
     // paradox the level is that of breathing out, at which sounds begin.
     const swing = person.breathingSwingMmHg;
     const isParadox = swing > PARADOX_MMHG;
-    const breath =
-      0.5 * swing * (isParadox ? cosineOfTurns(breathTurns) - 1 : depth * cosineOfTurns(breathTurns));
+    const breath = 0.5 * swing * (isParadox ? inBreath - 1 : depth * inBreath);
     this.pressureDrift.moveTo(at);
     const slow =
-      -person.slowWaveMmHg * sineOfTurns(this.slowTurns - SLOW_WAVE_LAG_TURNS) +
-      person.slowSdMmHg * this.pressureDrift.value;
+      -person.slowWaveMmHg * (WAVES[SLOW] as number) + person.slowSdMmHg * this.pressureDrift.value;
     let systolic =
       level.systolic + breath + slow + person.beatSdMmHg * normalOf(this.beatKey, k, LANE.systolic);
     let diastolic =
@@ -556,6 +588,7 @@ type Inner = {
   levels: PersonLevels;
   phaseDrift: Drift;
   pressureDrift: Drift;
-  intervalDrifts: Drift[];
+  intervalDrifts: Drifts;
+  fibrillationDrift: Drift;
   weights: Float64Array;
 };

@@ -1,5 +1,5 @@
 import { type Contour, contourOf } from '../artery/contour.js';
-import { normalOf } from '../chance/normal.js';
+import { normalBound, normalOf } from '../chance/normal.js';
 import { keyOf, uniformOf } from '../chance/uniform.js';
 import type { Circumstances } from '../circumstances/circumstances.js';
 import { cuffEffects, soundEffects, sumOf } from '../circumstances/effects.js';
@@ -7,6 +7,7 @@ import { CIRCUMSTANCE_FIGURES } from '../circumstances/figures.js';
 import type { Instrument } from '../cuff/instrument.js';
 import { exp } from '../exact/exponential.js';
 import type { Beating } from '../heart/beating.js';
+import type { BeatStream } from '../heart/beatStream.js';
 import { feelingOf } from '../person/feelingOf.js';
 import type { Person } from '../person/person.js';
 import type { Levels, Scenario } from '../scenario/scenario.js';
@@ -23,6 +24,11 @@ const SWISH_DB = F.swishDb.value;
 const TAIL_DB = F.tailDb.value;
 const SWISH_FROM = F.swishFrom.value;
 const CRISP_FROM = F.crispFrom.value;
+/** Well within the sounds: so far under the systolic and over the diastolic, and what of a sound's loudness is left there. */
+const WELL_BELOW_MMHG = 3;
+const WELL_ABOVE_MMHG = 4;
+const LEAST_SHAPE =
+  (1 - exp(-WELL_BELOW_MMHG / OPENING_SCALE)) * (1 - exp(-WELL_ABOVE_MMHG / CLOSING_SCALE)) - 1e-9;
 /** No sound at all. */
 export const SILENT = Number.NEGATIVE_INFINITY;
 
@@ -191,6 +197,20 @@ export class Arm {
     if (this.gapWidth > 0) level += this.gapDb(beat, outside);
     if (this.hasSwish && this.phaseOf(beat, outside) === 2) level += SWISH_DB;
     return level;
+  }
+
+  /**
+   * Whether the sound of a beat of which only bounds are known, met somewhere between two outside pressures, is surely one of
+   * these: neither muffled nor fainter than a threshold.
+   */
+  isSurelyHeard(beat: BeatStream, low: number, high: number, thresholdDb: number): boolean {
+    if (this.gapWidth > 0 || low > high) return false;
+    const below = beat.leastSystolic + this.heardSystolic - high;
+    const above = low - beat.mostDiastolic - this.heardDiastolic;
+    if (below < WELL_BELOW_MMHG || above < WELL_ABOVE_MMHG || above <= this.muffledAbove) return false;
+    const least = this.peakDb + STRONG_BEAT_DB * (beat.leastSystolic - beat.levels.systolic);
+    const chance = Math.abs(this.spreadDb) * normalBound(this.soundKey, beat.index, SOUND_LANE.level);
+    return least > 0 && least * LEAST_SHAPE + this.gainDb - chance + Math.min(0, SWISH_DB) > thresholdDb;
   }
 
   private gapDb(beat: Beating, outside: number): number {

@@ -79,6 +79,7 @@ export function auscultate(
   out: Auscultated = newAuscultated(),
 ): Auscultated {
   const thresholdDb = reader.thresholdDb + backgroundThresholdDb(noiseOf(person.scenario, circumstances));
+  LOG.earDb = thresholdDb;
   letDown(person, circumstances, instrument, plan, RESULT, LOG);
   hear(LOG, thresholdDb, reader.firstSound, HEARD);
   out.sounds = HEARD.sounds;

@@ -39,7 +39,7 @@ export type { BeatStream } from './heart/beatStream.js';
 export { beats } from './heart/beats.js';
 export type { Rhythm, RhythmKind, Variation } from './heart/rhythm.js';
 export { RHYTHM_KINDS, VARIATIONS } from './heart/rhythm.js';
-export { MODEL } from './model.js';
+export { MODEL, playsAlike } from './model.js';
 export { feelingOf } from './person/feelingOf.js';
 export { makePerson, movedTo } from './person/makePerson.js';
 export type { Person } from './person/person.js';

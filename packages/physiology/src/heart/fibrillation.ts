@@ -22,8 +22,9 @@ export function fibrillationLaw(ratePerMinute: number): FibrillationLaw {
   const tailPerSecond = tail < 3 ? 3 : Math.min(tail, 12);
   const meanSeconds = 60 / ratePerMinute;
   const slowMean = meanSeconds - 1 / tailPerSecond;
-  const slowSd = F.fibrillationSlowSd.value * slowMean;
-  const fillingFrom = ratePerMinute > FAST ? F.fillingFromFastSeconds.value : F.fillingFromSeconds.value;
+  const isFast = isFastFibrillation(ratePerMinute);
+  const slowSd = (isFast ? F.fibrillationSlowSdFast.value : F.fibrillationSlowSd.value) * slowMean;
+  const fillingFrom = isFast ? F.fillingFromFastSeconds.value : F.fillingFromSeconds.value;
   const law = { meanSeconds, slowMean, slowSd, tailPerSecond, fillingFrom };
   return { ...law, meanFilling: 1 - meanDecay(law, fillingFrom, 1 / F.fillingSeconds.value) };
 }
@@ -32,6 +33,11 @@ const DEFAULT_RATE = 60 / 0.7377;
 const TAIL_PER_RATE = 0.0743;
 /** Above this rate hardly any interval fills a ventricle. */
 const FAST = 110;
+
+/** Whether a rate is so fast that beats are lost between heart and wrist. */
+export function isFastFibrillation(ratePerMinute: number): boolean {
+  return ratePerMinute > FAST;
+}
 
 /** Mean of exp(-k (RR - from)) over the law. */
 export function meanDecay(

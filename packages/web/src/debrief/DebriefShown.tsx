@@ -1,4 +1,4 @@
-import { MODEL } from '@evenfall/physiology';
+import { MODEL, playsAlike } from '@evenfall/physiology';
 import {
   asOfEach,
   type Conduct,
@@ -41,7 +41,7 @@ import { chanceTexts, flagText, verdictText } from './verdict.js';
 /** What came of an exercise. One that was practised with another model cannot be played again as it was: then it says so. */
 export function DebriefShown({ exercise }: { readonly exercise: ExerciseContent }) {
   const { words } = useApp();
-  if (exercise.model === MODEL) return <Played exercise={exercise} />;
+  if (playsAlike(exercise.model, exercise.scenario)) return <Played exercise={exercise} />;
   const wrote = [...exercise.earlier.map(({ entered }) => entered), exercise.entered]
     .map((entered) => pressureText(entered, words))
     .filter((one) => one !== null);

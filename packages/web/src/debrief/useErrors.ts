@@ -1,5 +1,5 @@
 import type { ExerciseRow } from '@evenfall/api';
-import { MODEL } from '@evenfall/physiology';
+import { playsAlike } from '@evenfall/physiology';
 import {
   type DebriefRules,
   type Exercise,
@@ -108,7 +108,7 @@ export function useErrors(rows: readonly ExerciseRow[]): {
         if (!answer.ok) continue;
         const exercise = answer.value.entry.content as ExerciseContent;
         // Another model plays another visit: nothing of that can be held against a hand.
-        if (exercise.model !== MODEL) continue;
+        if (!playsAlike(exercise.model, exercise.scenario)) continue;
         const errors = errorsOf(exercise, await rulesFor(exercise));
         if (isOver) return;
         if (errors !== null)

@@ -220,6 +220,8 @@ function found(given: Exercise, rules: DebriefRules, played: Replay, isOneOfSeve
   const exercise = withGaugeErrorTaken(
     { ...given, instrument: instrumentAt(given, fall?.peakSeconds ?? given.seconds) },
     played,
+    fall,
+    rules,
   );
   const marks = marksOf(exercise, played, fall);
   const from = marks[0]?.atSeconds ?? fall?.peakSeconds ?? 0;

@@ -56,6 +56,31 @@ test('a number that is of neither gauge was misread, and the gauge is off as wel
   expect(codesOf(lessBy(6, shown(SOUND_INSTRUMENT)))).toContain('misread-needle');
 });
 
+/** The same with the numbers kept in mind and typed, none of them marked in time. */
+function fromMemory(exercise: Exercise): Exercise {
+  const { evidence } = exercise;
+  const { run } = evidence;
+  if (run === null) throw new Error('not read');
+  const moments = run.run.moments.map((one) => ({ ...one, atSeconds: null }));
+  return { ...exercise, evidence: { ...evidence, run: { ...run, run: { ...run.run, moments } } } };
+}
+
+test('the same of numbers that were kept in mind and typed', () => {
+  const asShown = fromMemory(shown(OFF));
+  expect(codesOf(asShown)).toContain('gauge-off');
+  expect(debrief(asShown).accepted).toMatchObject({ systolic: false, diastolic: false });
+  const taken = fromMemory(lessBy(6, shown(OFF)));
+  expect(codesOf(taken)).not.toContain('gauge-off');
+  expect(codesOf(taken)).not.toContain('off-the-sound');
+  expect(debrief(taken).accepted).toMatchObject({ systolic: true, diastolic: true });
+  // Of a gauge that is hardly off nobody can tell.
+  const hardly = { ...OFF, zeroOffsetMmHg: 1 };
+  expect(codesOf(fromMemory(lessBy(1, shown(hardly))))).toContain('gauge-off');
+  expect(codesOf(fromMemory(lessBy(-14, shown(OFF))))).toEqual(
+    expect.arrayContaining(['gauge-off', 'off-the-sound']),
+  );
+});
+
 test('with another gauge and hose taken first, the visit is that of a sound one to the last bit', () => {
   const sound = shown(SOUND_INSTRUMENT);
   const swapped: Exercise = {

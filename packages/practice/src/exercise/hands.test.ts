@@ -10,7 +10,7 @@ import { describe, expect, test } from 'vitest';
 import { sumOfLedger } from '../ledger/ledger.js';
 import { GOOD_OBSERVER } from '../observer/observer.js';
 import { debrief } from './debrief.js';
-import { withReading } from './demonstrate.js';
+import { demonstrate, withReading } from './demonstrate.js';
 import { EXERCISE_SCHEMA, type Exercise, NO_EVIDENCE, NOTHING_ENTERED } from './exercise.js';
 import { replay, settledNeedle } from './replay.js';
 
@@ -22,6 +22,7 @@ function handled(
   degreesAt: (seconds: number) => number,
   more: readonly Action[] = [],
   seed = 5,
+  leakMmHgPerMinute = 0,
 ): Exercise {
   const actions: Action[] = [];
   for (let i = 0; i < squeezes; i++) actions.push({ tick: 600 + 100 * i, kind: 'squeeze', share: 1 });
@@ -35,7 +36,7 @@ function handled(
     scenario: quiet,
     seed,
     circumstances: PROPER,
-    instrument: { ...SOUND_INSTRUMENT, bladder: bladderFor(quiet.armCm) },
+    instrument: { ...SOUND_INSTRUMENT, bladder: bladderFor(quiet.armCm), leakMmHgPerMinute },
     actions: all,
     seconds: (from + 200 * 60) / 200 + 5,
     earlier: [],
@@ -73,6 +74,38 @@ test('a valve left half open from the start is named, and costs the systolic dow
     sum += (fast?.systolic ?? 0) / 8;
   }
   expect(sum).toBeLessThan(-1);
+});
+
+// Physiology handbook 9: a faster fall reads the systolic lower and the diastolic higher, by half of what it falls more between two
+// beats: 1 mmHg/s at 68 a minute is 0.44 of each.
+test('a hose that leaks is named with what it cost: the fall is faster than the valve made it', () => {
+  const leaking = (seed: number) => debrief(handled(7, opening(20, 1), [], seed, 60));
+  const found = [1, 2, 3, 4, 5, 6, 7, 8].map(leaking);
+  const leaks = found.map(({ costs }) => costs.costs.find(({ code }) => code === 'hose-leaks'));
+  const meanOf = (side: 'systolic' | 'diastolic') =>
+    leaks.reduce((sum, leak) => sum + (leak?.[side] ?? Number.NaN) / leaks.length, 0);
+  expect(leaks[0]?.doInstead).toBe('check-the-hose');
+  expect(meanOf('systolic')).toBeLessThan(-0.15);
+  expect(meanOf('systolic')).toBeGreaterThan(-1.2);
+  expect(meanOf('diastolic')).toBeGreaterThan(0.1);
+  expect(meanOf('diastolic')).toBeLessThan(1.2);
+  for (const { costs, entered } of found) {
+    const { best, left } = costs;
+    if (best === null || left === null) throw new Error('not shared out');
+    const sum = costs.costs.reduce((all, { systolic }) => all + (systolic ?? 0), left.systolic ?? 0);
+    expect(sum).toBeCloseTo((entered.systolic ?? 0) - best.systolic, 9);
+  }
+});
+
+// Bedside handbook 3.3 (from memory): up to 4 mmHg a minute a hose is in order.
+test('one that loses as little as a sound one may costs nothing, nor one whose loss a hand made up for, nor one that was changed', () => {
+  const codes = (exercise: Exercise) => debrief(exercise).costs.costs.map(({ code }) => code);
+  const leaking = handled(7, opening(20, 1), [], 5, 12);
+  expect(codes(leaking)).toContain('hose-leaks');
+  expect(codes(handled(7, opening(20, 1), [], 5, 4))).not.toContain('hose-leaks');
+  expect(codes(handled(7, opening(20, 1), [{ tick: 0, kind: 'gauge' }], 5, 12))).not.toContain('hose-leaks');
+  const instrument = { ...leaking.instrument, leakMmHgPerMinute: 30 };
+  expect(codes(demonstrate(GOOD_OBSERVER, quiet, 5, PROPER, instrument))).not.toContain('hose-leaks');
 });
 
 test('a chest piece taken away in the middle of the sounds is named', () => {

@@ -20,6 +20,7 @@ import { circumstancesAt, type Replay, traceAt } from '../exercise/replay.js';
 import type { DebriefRules } from '../exercise/rules.js';
 import { OBSERVER_FIGURES as F } from '../observer/figures.js';
 import { TOGETHER_BEATS } from '../reading/firstOfTwo.js';
+import { leakOf } from './faults.js';
 import { type Habit, habitOf, stepOf } from './habit.js';
 import { stretchesOf } from './stretches.js';
 
@@ -57,6 +58,8 @@ export type Base = {
   /** The diastolic is where the sounds became muffled. */
   readonly isByMuffled: boolean;
   readonly bestRate: number;
+  /** What the hose lost of itself in this fall, mmHg/s; 0: nothing to speak of, or the hand made up for it. */
+  readonly leakMmHgPerSecond: number;
   readonly rate: 'fast' | 'slow' | 'right';
   readonly letDown: LetDown;
   readonly peakFault: PeakFault;
@@ -120,6 +123,7 @@ export function baseOf(reading: Reading): Base {
     isByFeel,
     isByMuffled: reading.isByMuffled,
     bestRate: bestRateOf(deflation, pulsePerMinute),
+    leakMmHgPerSecond: isLetDownEvenly(exercise, fall) ? 0 : leakOf(exercise.instrument),
     rate: rateOf(plan, person, pulsePerMinute, sounding, deflation),
     letDown: letDownOf(plan, sounding),
     peakFault: peakFaultOf(reading, felt, isByFeel),
@@ -127,6 +131,13 @@ export function baseOf(reading: Reading): Base {
     sounding,
     gauge: { stepMmHg: stepOf(exercise, rules), reading: deflation.gaugeReading },
   };
+}
+
+/** Whether a hand let the cuff down evenly, whatever the hose lost: then it made up for it. */
+function isLetDownEvenly({ actions }: Exercise, { peakSeconds, endSeconds }: FallOf): boolean {
+  const within = (tick: number) =>
+    tick >= peakSeconds * TICKS_PER_SECOND - 1 && tick <= endSeconds * TICKS_PER_SECOND;
+  return actions.some(({ kind, tick }) => kind === 'steady-fall' && within(tick));
 }
 
 /** Pressures at which nobody listened, from the actions. */

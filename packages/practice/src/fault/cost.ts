@@ -178,6 +178,7 @@ function faultsOf(base: Base): FaultCode[] {
   const more: readonly (readonly [FaultCode | null, boolean])[] = [
     ['cuff-size', isWrongSize(person.scenario.armCm, instrument)],
     ['gauge-off', isGaugeOff(instrument)],
+    ['hose-leaks', base.leakMmHgPerSecond > 0],
     ['too-fast', base.rate === 'fast'],
     ['too-slow', base.rate === 'slow'],
     [base.peakFault, base.peakFault !== null],

@@ -137,11 +137,29 @@ function instrumentOf({ person, instrument }: Base, present: Present): Instrumen
   };
 }
 
-/** The fall with the faults of the hand that are left. The same object where nothing of it is put right. */
+/** The fall with the faults of hand and hose that are left. The same object where nothing of it is put right. */
 function fallOf(base: Base, present: Present, side: Side): LetDownPlan {
   const isOwnRate = base.rate === 'right' || present.has('too-fast') || present.has('too-slow');
   const isOwnPeak = base.peakFault === null || present.has(base.peakFault);
-  return isOwnRate && isOwnPeak ? base.plan : righted(base, isOwnRate, isOwnPeak, side);
+  const isTight = base.leakMmHgPerSecond === 0 || present.has('hose-leaks');
+  const own = isOwnRate && !isTight ? { ...base, plan: tight(base, side) } : base;
+  return isOwnRate && isOwnPeak ? own.plan : righted(own, isOwnRate, isOwnPeak, side);
+}
+
+/**
+ * The same movements of the valve with a hose that holds: each piece of the fall slower by what leaked, and the place where the number is
+ * read passed at the very second at which it was. Where the valve let out little or nothing the cuff would have all but stood still, of
+ * which a plan knows nothing: no piece is made slower than by half.
+ */
+function tight({ plan, leakMmHgPerSecond, sounding }: Base, side: Side): Base['plan'] {
+  const fall = plan.fall.map(({ mmHgPerSecond, toMmHg }) => ({
+    mmHgPerSecond: Math.max(mmHgPerSecond - leakMmHgPerSecond, mmHgPerSecond / 2),
+    toMmHg,
+  }));
+  const slower = { ...plan, fall };
+  const placeMmHg = Math.min(plan.peakMmHg, sounding[side]);
+  const later = passesAt(plan, placeMmHg) - passesAt(slower, placeMmHg);
+  return { ...slower, startSeconds: plan.startSeconds + later };
 }
 
 /** The fall as the book has it. */

@@ -1,3 +1,4 @@
+import { EQUIPMENT_FIGURES } from '@evenfall/clinical';
 import { bladderFor, type Circumstances, type Instrument, PROPER, sizesTooSmall } from '@evenfall/physiology';
 import { restedBy } from './proper.js';
 
@@ -27,6 +28,7 @@ export const FAULTS = {
   'beginner-fingers': { of: 'circumstances', doInstead: 'feel-lightly' },
   'cuff-size': { of: 'instrument', doInstead: 'measure-the-arm' },
   'gauge-off': { of: 'instrument', doInstead: 'check-the-gauge' },
+  'hose-leaks': { of: 'instrument', doInstead: 'check-the-hose' },
   'too-fast': { of: 'hand', doInstead: 'two-to-three-a-second' },
   'too-slow': { of: 'hand', doInstead: 'two-to-three-a-second' },
   'margin-small': { of: 'hand', doInstead: 'feel-and-add-thirty' },
@@ -37,6 +39,8 @@ export const FAULTS = {
   misheard: { of: 'reader', doInstead: 'first-of-two-last-of-all' },
   'digit-habit': { of: 'reader', doInstead: 'nearest-mark' },
   'misread-needle': { of: 'reader', doInstead: 'read-the-scale' },
+  // On a screen nobody looks from the side: this is for the observers of a plan.
+  parallax: { of: 'reader', doInstead: 'look-straight-on' },
   'on-no-sound': { of: 'reader', doInstead: 'wait-for-the-sound' },
   'off-the-sound': { of: 'reader', doInstead: 'mark-in-time' },
   'not-heard': { of: 'reader', doInstead: 'amplify-or-feel' },
@@ -123,4 +127,12 @@ export function isGaugeOff({ zeroOffsetMmHg, scaleError }: Instrument): boolean 
   const HALF_MARK = 1;
   const AT_MMHG = 120;
   return Math.abs(zeroOffsetMmHg + scaleError * AT_MMHG) >= HALF_MARK;
+}
+
+/**
+ * What a hose loses of itself while a cuff is let down by the valve, mmHg a second; 0 where it holds as well as one in order must
+ * (`mostLeakMmHgPerMinute`). Source: bedside handbook 3.3; physiology handbook 6.2.
+ */
+export function leakOf({ leakMmHgPerMinute }: Instrument): number {
+  return leakMmHgPerMinute > EQUIPMENT_FIGURES.mostLeakMmHgPerMinute.value ? leakMmHgPerMinute / 60 : 0;
 }

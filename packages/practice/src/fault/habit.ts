@@ -88,7 +88,7 @@ export function mufflingOf({ entered }: Pick<Exercise, 'entered'>): number | nul
 }
 
 /** The first of the muffled sounds at the end. */
-function mufflingIn(heard: readonly SoundEvent[]): SoundEvent | undefined {
+export function mufflingIn(heard: readonly SoundEvent[]): SoundEvent | undefined {
   return heard[heard.findLastIndex(({ isMuffled }) => !isMuffled) + 1];
 }
 
@@ -110,7 +110,11 @@ export function stepOf({ evidence }: Exercise, { runRules }: DebriefRules): numb
 }
 
 /** How far a number lies from the needle at a sound, where no ordinary reading gives it: half a mark, and what falls in a slow reaction. */
-function away(entered: number, atSeconds: number, { exercise, played, rules }: Reading): number {
+export function away(
+  entered: number,
+  atSeconds: number,
+  { exercise, played, rules }: Pick<Reading, 'exercise' | 'played' | 'rules'>,
+): number {
   const needle = settledNeedle(played, exercise.instrument, atSeconds);
   const { cuffMmHg, tracePerSecond } = played;
   const fell =

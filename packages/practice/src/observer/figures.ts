@@ -26,6 +26,20 @@ export const OBSERVER_FIGURES = figures({
     source: BOOK('11'),
     sure: 'decision',
   },
+  offAxisDegrees: {
+    value: 20,
+    unit: 'degree',
+    meaning: 'how far beside the gauge somebody stands who does not look at it straight on',
+    source: BOOK('6.3'),
+    sure: 'decision',
+  },
+  parallaxMmHg: {
+    value: 2,
+    unit: 'mmHg',
+    meaning: 'how far a needle looked at from there seems to stand from where it does, either way',
+    source: BOOK('6.3'),
+    sure: 'decision',
+  },
   tenShare: {
     value: 0.27,
     unit: 'share',

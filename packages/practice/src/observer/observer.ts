@@ -16,6 +16,8 @@ export type Reader = {
   readonly tenShare: number;
   /** Share by which a reading is pulled to the one before. */
   readonly expectationShare: number;
+  /** From how far beside the gauge it is looked at, degrees; over 0 from the side from which the needle seems further on. */
+  readonly offAxisDegrees: number;
 };
 
 /** The hand on bulb and valve. */
@@ -51,6 +53,7 @@ export const PERFECT_OBSERVER: Observer = {
     markMmHg: null,
     tenShare: 0,
     expectationShare: 0,
+    offAxisDegrees: 0,
   },
   hand: {
     palpatesFirst: true,

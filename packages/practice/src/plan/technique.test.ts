@@ -68,6 +68,27 @@ test('half of the observers add half as much, and each fault comes and goes alon
   }
 });
 
+// Physiology handbook 6.3: from 20 degrees beside the gauge the needle seems 2 mmHg further on or back, by the side.
+test('a needle looked at from the side adds nothing on the whole, and two millimetres either way to each reading', () => {
+  const of = (faults: PlanFaults) => {
+    const paired = runPlan({
+      protocol: planProtocol({ readings: 1, faults }),
+      against: planProtocol({ readings: 1 }),
+      people: 1500,
+      seed: 4,
+    })?.paired;
+    if (paired == null) throw new Error('not tried');
+    return paired;
+  };
+  const { systolic, diastolic } = of({ parallax: 1 });
+  for (const { bias } of [systolic, diastolic]) {
+    expect(Math.abs(bias.mean)).toBeLessThan(4 * bias.standardError);
+    // Each pair is 2 apart (or, with a mark of 2, now and then 0 or 4): the SE of 1500 is 2 / sqrt(1500).
+    expect(bias.standardError * Math.sqrt(1500)).toBeGreaterThan(1.9);
+    expect(bias.standardError * Math.sqrt(1500)).toBeLessThan(2.4);
+  }
+});
+
 test('nobody doing anything wrong changes nothing', () => {
   const of = (faults: PlanFaults) =>
     runPlan({ protocol: planProtocol({ faults }), against: null, people: 200, seed: 2 });

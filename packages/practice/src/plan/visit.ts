@@ -26,7 +26,7 @@ import { auscultate, newAuscultated } from '../reading/auscultate.js';
 import { PLAN_FIGURES as F } from './figures.js';
 import type { PlanProtocol } from './planProtocol.js';
 import { type Subject, scenarioAt } from './population.js';
-import { faultsAt, withFaults } from './technique.js';
+import { faultsAt, offAxisAt, withFaults } from './technique.js';
 
 /** What a visit came to: the average, null where the rule found none; its readings; the clinician's time. */
 export type Visited = {
@@ -71,6 +71,7 @@ export function visitOf(subject: Subject, visit: number, protocol: PlanProtocol)
     reactionSeconds: protocol.reactionSeconds,
     reactionSdSeconds: protocol.reactionSeconds === 0 ? 0 : OBSERVER_FIGURES.reactionSdSeconds.value,
     tenShare: protocol.tenShare,
+    offAxisDegrees: offAxisAt(subject.seed, visit, faults),
   };
   const key = observerKey(subject.seed);
   const rate = rateOf(person, protocol);

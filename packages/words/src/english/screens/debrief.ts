@@ -229,6 +229,7 @@ export const debrief = {
   'fault-beginner-fingers': 'The pulse felt with unpractised fingers',
   'fault-cuff-size': 'Cuff of the wrong size',
   'fault-gauge-off': 'Gauge that shows wrong',
+  'fault-hose-leaks': 'Hose or cuff that leaks',
   'fault-too-fast': 'Let down too fast',
   'fault-too-slow': 'Let down too slowly',
   'fault-margin-small': 'Pumped too little above where the pulse was felt to go',
@@ -240,6 +241,7 @@ export const debrief = {
   'fault-digit-habit': 'Not written to the nearest mark',
   'fault-on-no-sound': 'Marked where there was no sound',
   'fault-misread-needle': 'Another number written than the needle showed',
+  'fault-parallax': 'Needle looked at from the side',
   'fault-off-the-sound': 'Number away from the sound, and not marked in time',
   'fault-not-heard': 'Faint sounds that did not reach this ear',
   'fault-noise': 'Noise of the place',
@@ -264,6 +266,9 @@ export const debrief = {
     `Let all the air out and wait ${say.short(f.afterReadingSeconds)} s before pumping up again.`,
   'do-measure-the-arm': 'Measure the arm and choose the cuff by it.',
   'do-check-the-gauge': 'Look at the zero of the gauge before you begin, and have it checked.',
+  'do-check-the-hose':
+    'With the valve shut, see whether the needle stays where it is; else take another cuff and hose, and have this one mended.',
+  'do-look-straight-on': 'Bring the gauge to your eye and look at it straight on.',
   'do-two-to-three-a-second': 'Let the cuff down by 2 to 3 mmHg a second; slower where the pulse is slow.',
   'do-feel-and-add-thirty': (f: Margin, say: Say) =>
     `Feel where the pulse goes, and pump ${say.short(f.marginMmHg)} mmHg above that.`,

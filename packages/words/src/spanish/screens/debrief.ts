@@ -217,6 +217,7 @@ export const debrief: Reworded<typeof english> = {
   'fault-beginner-fingers': 'El pulso palpado con dedos sin práctica',
   'fault-cuff-size': 'Manguito de tamaño equivocado',
   'fault-gauge-off': 'Manómetro que marca mal',
+  'fault-hose-leaks': 'Manguito o tubo que pierde aire',
   'fault-too-fast': 'Se desinfló demasiado rápido',
   'fault-too-slow': 'Se desinfló demasiado lento',
   'fault-margin-small': 'Se infló demasiado poco por encima de donde se notó perder el pulso',
@@ -228,6 +229,7 @@ export const debrief: Reworded<typeof english> = {
   'fault-digit-habit': 'No se escribió la marca más cercana',
   'fault-on-no-sound': 'Se marcó donde no había ruido',
   'fault-misread-needle': 'Se escribió otro número que el de la aguja',
+  'fault-parallax': 'Aguja mirada desde un lado',
   'fault-off-the-sound': 'Número lejos del ruido, y sin marcar a tiempo',
   'fault-not-heard': 'Ruidos débiles que no llegaron a este oído',
   'fault-noise': 'Ruido del lugar',
@@ -252,6 +254,9 @@ export const debrief: Reworded<typeof english> = {
     `Deje salir todo el aire y espere ${say.short(f.afterReadingSeconds)} s antes de inflar otra vez.`,
   'do-measure-the-arm': 'Mida el brazo y elija el manguito según él.',
   'do-check-the-gauge': 'Mire el cero del manómetro antes de empezar, y hágalo revisar.',
+  'do-check-the-hose':
+    'Con la válvula cerrada, mire si la aguja se queda quieta; si no, tome otro manguito con su tubo y haga reparar este.',
+  'do-look-straight-on': 'Ponga el manómetro a la altura de los ojos y mírelo de frente.',
   'do-two-to-three-a-second': 'Desinfle de 2 a 3 mmHg por segundo; más lento si el pulso es lento.',
   'do-feel-and-add-thirty': (f, say) =>
     `Palpe dónde desaparece el pulso e infle ${say.short(f.marginMmHg)} mmHg por encima.`,

@@ -217,4 +217,6 @@ for (const [name, variation] of [
 }
 
 for (const line of lines) console.log(line);
-console.log(JSON.stringify({ name: 'observer', passed, failed, lines }));
+console.log(
+  JSON.stringify({ name: 'The virtual observer and the ranges of the bedside', passed, failed, lines }),
+);

@@ -160,7 +160,7 @@ export class BeatStream {
     this.breath.restart(person, circumstances);
     this.levels.restart(person, circumstances, firstInflationSeconds);
     const slowKey = keyOf(person.seed, 'bpv');
-    this.varies = person.heart.driftSeconds > 0;
+    this.varies = person.heart.driftSeconds > 0 || person.heart.independentSeconds > 0;
     this.phaseDrift.restart(slowKey, DRIFT_LANE.phase, F.mayerWanderSeconds.value);
     this.pressureDrift.restart(slowKey, DRIFT_LANE.pressure, F.slowSeconds.value);
     const targets = VARIATION_TARGETS[rhythm.variation];
@@ -395,6 +395,8 @@ export class BeatStream {
     intervalDrifts.moveTo(this.r);
     const { values } = intervalDrifts;
     for (let i = 0; i < values.length; i++) rr += (weights[i] as number) * (values[i] as number);
+    if (heart.independentSeconds > 0)
+      rr += heart.independentSeconds * normalOf(this.beatKey, this.index, LANE.interval);
     return Math.max(rr, this.shortest);
   }
 

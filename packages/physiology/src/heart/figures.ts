@@ -43,6 +43,14 @@ export const HEART_FIGURES = figures({
       'fitted so that the RMSSD of physiology handbook 2.1 comes about (packages/physiology/prove/person.mjs, row 28)',
     sure: 'derived',
   },
+  independentShare: {
+    value: 0.04,
+    unit: 'share',
+    meaning:
+      'SD of the intervals of a pulse whose beats know nothing of each other: no heart beats so, but what windows do to a count is worked out with it',
+    source: BOOK('5 (count errors by window: 4 % jitter)'),
+    sure: 'derived',
+  },
   leastDriftSeconds: {
     value: 0.008,
     unit: 's',
@@ -391,4 +399,6 @@ export type VariationTargets = {
   readonly breathHz: number;
   /** How the slow rest is shared over time constants of 5, 15, 45, 135 and 405 s: equal, or as in a heart that fails. */
   readonly drift: 'even' | 'failing';
+  /** SD of what each interval has for itself, as a share of the mean one; 0 in every heart of the book. */
+  readonly independentShare: number;
 };

@@ -12,7 +12,7 @@ export const RHYTHM_KINDS = [
 ] as const;
 export type RhythmKind = (typeof RHYTHM_KINDS)[number];
 
-/** How much a sinus rhythm varies: the rows of physiology handbook 2.1, and two that hardly vary. */
+/** How much a sinus rhythm varies: the rows of physiology handbook 2.1, two that hardly vary, and one whose intervals know nothing of each other. */
 export const VARIATIONS = [
   '25-34',
   '35-44',
@@ -23,6 +23,7 @@ export const VARIATIONS = [
   'athlete',
   'failure',
   'fixed-fast',
+  'independent',
   'none',
 ] as const;
 export type Variation = (typeof VARIATIONS)[number];

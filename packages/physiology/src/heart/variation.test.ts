@@ -25,8 +25,18 @@ test('none varies by nothing, and the two waves and the rest add up to the SDNN'
     breathSeconds: 0,
     slowSeconds: 0,
     driftSeconds: 0,
+    independentSeconds: 0,
   });
   const { breathSeconds, slowSeconds, driftSeconds } = amplitudesFor(VARIATION_TARGETS['25-34'], 60 / 70);
   const variance = breathSeconds ** 2 / 2 + slowSeconds ** 2 / 2 + driftSeconds ** 2;
   expect(1000 * Math.sqrt(variance)).toBeCloseTo(50, 9);
+});
+
+test('independent beats have 4 % of the interval each for itself, and no waves', () => {
+  expect(amplitudesFor(VARIATION_TARGETS.independent, 60 / 72)).toEqual({
+    breathSeconds: 0,
+    slowSeconds: 0,
+    driftSeconds: 0,
+    independentSeconds: (0.04 * 60) / 72,
+  });
 });

@@ -8,7 +8,7 @@ const row = (
   slowShare: number,
   breathHz = 0.25,
   drift: VariationTargets['drift'] = 'even',
-): VariationTargets => ({ sdnnMs, rmssdMs, slowShare, breathHz, drift });
+): VariationTargets => ({ sdnnMs, rmssdMs, slowShare, breathHz, drift, independentShare: 0 });
 
 /** Targets of variation by group: physiology handbook 2.1 (from memory but for the last four, choices of the book). */
 export const VARIATION_TARGETS: Readonly<Record<Variation, VariationTargets>> = {
@@ -21,14 +21,16 @@ export const VARIATION_TARGETS: Readonly<Record<Variation, VariationTargets>> = 
   athlete: row(80, 75, 0.6, 0.22),
   failure: row(15, 10, 0.6, 0.33, 'failing'),
   'fixed-fast': row(3, 2, 0.6),
+  independent: { ...row(0, 0, 1), independentShare: HEART_FIGURES.independentShare.value },
   none: row(0, 0, 1),
 };
 
-/** Amplitudes of the two waves of the heart period and the SD of the rest, all in seconds. */
+/** Amplitudes of the two waves of the heart period, the SD of the slow rest, and of what each beat has for itself, all in seconds. */
 export type Amplitudes = {
   readonly breathSeconds: number;
   readonly slowSeconds: number;
   readonly driftSeconds: number;
+  readonly independentSeconds: number;
 };
 
 /**
@@ -37,7 +39,8 @@ export type Amplitudes = {
  * group's variation, all of it is less. Source: physiology handbook 2.1.
  */
 export function amplitudesFor(targets: VariationTargets, intervalSeconds: number): Amplitudes {
-  if (targets.sdnnMs === 0) return { breathSeconds: 0, slowSeconds: 0, driftSeconds: 0 };
+  const independentSeconds = targets.independentShare * intervalSeconds;
+  if (targets.sdnnMs === 0) return { breathSeconds: 0, slowSeconds: 0, driftSeconds: 0, independentSeconds };
   const sdnn = targets.sdnnMs / 1000;
   const rmssd = targets.rmssdMs / 1000;
   const inBreath = square(sineOfTurns((targets.breathHz * intervalSeconds) / 2));
@@ -61,6 +64,7 @@ export function amplitudesFor(targets: VariationTargets, intervalSeconds: number
     breathSeconds: by * breathSeconds,
     slowSeconds: by * slowSeconds,
     driftSeconds: by * driftSeconds,
+    independentSeconds,
   };
 }
 

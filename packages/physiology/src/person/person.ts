@@ -42,10 +42,11 @@ export type Person = {
   readonly soundSdDb: number;
   /** Electrical beat to the foot of the pulse in the arm. */
   readonly delaySeconds: number;
-  /** Amplitudes of the heart period, seconds: with the breath, with the slow wave, and the SD of the rest. */
+  /** Amplitudes of the heart period, seconds: with the breath, with the slow wave, the SD of the slow rest, and of what each beat has for itself. */
   readonly heart: {
     readonly breathSeconds: number;
     readonly slowSeconds: number;
     readonly driftSeconds: number;
+    readonly independentSeconds: number;
   };
 };

@@ -10,7 +10,7 @@ export function still(person: Person): Person {
     beatSdMmHg: 0,
     beatDiastolicSdMmHg: 0,
     soundSdDb: 0,
-    heart: { breathSeconds: 0, slowSeconds: 0, driftSeconds: 0 },
+    heart: { breathSeconds: 0, slowSeconds: 0, driftSeconds: 0, independentSeconds: 0 },
     alerting: { ...person.alerting, sittingMmHg: 0, firstReadingMmHg: 0, whiteCoatMmHg: 0 },
   };
 }

@@ -132,6 +132,7 @@ export const scenarioForm = {
   'variation-athlete': 'as in an athlete',
   'variation-failure': 'as in a heart that fails',
   'variation-fixed-fast': 'hardly, and fast',
+  'variation-independent': 'each beat for itself',
   'variation-none': 'not at all',
   'breathing-rest': 'at rest',
   'breathing-shallow': 'shallow',

@@ -132,6 +132,7 @@ export const scenarioForm: Reworded<typeof english> = {
   'variation-athlete': 'como en un atleta',
   'variation-failure': 'como en un corazón que falla',
   'variation-fixed-fast': 'apenas, y rápido',
+  'variation-independent': 'cada latido por su cuenta',
   'variation-none': 'nada',
   'breathing-rest': 'en reposo',
   'breathing-shallow': 'superficial',

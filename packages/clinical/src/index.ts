@@ -189,6 +189,13 @@ export { doOverlap } from './outOfOffice/clock.js';
 export { OUT_OF_OFFICE_COMPARISONS } from './outOfOffice/comparisons.js';
 export type { Cosinor, Harmonic } from './outOfOffice/cosinor.js';
 export { cosinor } from './outOfOffice/cosinor.js';
+export {
+  DERIVED,
+  type Derived,
+  type DerivedSpread,
+  type DerivedSpreads,
+  derivedSpreads,
+} from './outOfOffice/derivedSpread.js';
 export type { DipClass } from './outOfOffice/dipping.js';
 export { DIP_CLASSES } from './outOfOffice/dipping.js';
 export { OUT_OF_OFFICE_FIGURES } from './outOfOffice/figures.js';
@@ -477,6 +484,6 @@ export type { Belief } from './usual/normalNormal.js';
 export { agePrior, assessmentSd } from './usual/prior.js';
 export { US_ADULTS_2009_2012 } from './usual/priorsTable.js';
 export type { UsualKnown } from './usual/usualOf.js';
-export { homeMeanKnown, homeThresholds, usualOf } from './usual/usualOf.js';
+export { dayAsked, homeMeanKnown, homeThresholds, usualOf } from './usual/usualOf.js';
 export type { MoreDays, UsualQuestion, UsualResult, UsualScale } from './usual/usualResult.js';
 export { HOME_OFFSET, USUAL_RULE, usualResult } from './usual/usualResult.js';

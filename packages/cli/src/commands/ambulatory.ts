@@ -26,11 +26,7 @@ type Asked = {
 export const ambulatory = command<Asked>({
   name: 'ambulatory',
   summary: 'commands.ambulatory',
-  options: [
-    ...seriesOptions('ambulatory').filter(({ name }) => name !== 'sex'),
-    ...RECORDING_OPTIONS,
-    ...SHEET_OPTIONS,
-  ],
+  options: [...seriesOptions('ambulatory'), ...RECORDING_OPTIONS, ...SHEET_OPTIONS],
   operands: { hint: 'FILE|-', least: 1, most: Number.POSITIVE_INFINITY, expected: 'a-file' },
   list: ruleItems('ambulatory'),
 

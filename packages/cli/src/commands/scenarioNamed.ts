@@ -48,7 +48,7 @@ export function scenarioItems(words: Words, command: string): Item[] {
       isWoman: sex === 'f',
       lesson: words.title('scenarioLesson', id),
     }),
-    source: 'physiology handbook 14, invented',
+    source: 'invented',
     status: 'decision',
     typed: `${command} ${id}`,
     report: reportItems({ id, ...scenario }, words),

@@ -16,6 +16,18 @@ function otherwise(status: string, fields: readonly ItemField[]): string[] {
   });
 }
 
+/** The same with its sources as they can be looked up; null where nothing published is named. */
+function asPublished({ id, title, source, fields, ...rest }: Item) {
+  const own = fields?.map((field) => ({ ...field, source: publishedSource(field.source) }));
+  return {
+    id,
+    title,
+    source: publishedSource(source),
+    ...rest,
+    ...(own === undefined ? {} : { fields: own }),
+  };
+}
+
 /** What `--list` shows, in the order of the handbook. Source: docs/conventions.md section 1. */
 export function listed(items: readonly Item[], words: Words): Answer {
   const source = words.sentence('commandLine.source');
@@ -31,5 +43,5 @@ export function listed(items: readonly Item[], words: Words): Answer {
           INDENT,
         )),
   ]);
-  return { kind: 'one', json: { items }, lines };
+  return { kind: 'one', json: { items: items.map(asPublished) }, lines };
 }

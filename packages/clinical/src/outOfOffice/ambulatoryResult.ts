@@ -39,6 +39,7 @@ export type AmbulatoryReasonCode =
   | 'too-few-percent'
   | 'too-few-day'
   | 'too-few-night'
+  | 'too-long-empty'
   | 'too-few-asleep-for-class'
   | 'no-limit'
   | 'child'
@@ -149,7 +150,8 @@ export function ambulatoryResult(
     ),
     hourly: ofEachMeasure(series, ({ clockHours, values }) => meanOfHours(clockHours, values)),
   };
-  const short = shortOf(counts, rules);
+  const longestGapHours = longestGap(series.systolic.hours);
+  const short = shortOf(counts, longestGapHours, rules);
   const judged = judgedPeriods(whole, day, night, rules);
   const barred = barredOf(known);
   const isValid = short.length === 0;
@@ -160,7 +162,6 @@ export function ambulatoryResult(
     day.mean.systolic !== null &&
     night.n >= (rules.leastNight?.limit ?? F.leastNightReadings.value);
   const sleep = sleepOf(kept, dayNight);
-  const longestGapHours = longestGap(series.systolic.hours);
   return {
     valid: isValid,
     why: [
@@ -209,7 +210,8 @@ export function ambulatoryResult(
 
 function shortOf(
   { percent, kept, day, night }: AmbulatoryResult['counts'],
-  { leastPercent, leastDay, leastNight }: AmbulatoryRules,
+  hours: number | null,
+  { leastPercent, leastDay, leastNight, longestEmptyHours: longest }: AmbulatoryRules,
 ): Flag<AmbulatoryReasonCode>[] {
   if (kept === 0) return [{ code: 'no-readings', figures: {} }];
   const why: Flag<AmbulatoryReasonCode>[] = [];
@@ -223,6 +225,9 @@ function shortOf(
   }
   if (isShort(night, leastNight)) {
     why.push({ code: 'too-few-night', figures: { readings: night, least: leastNight.limit } });
+  }
+  if (hours !== null && longest !== null && passes(hours, longest.comparison, longest.limit)) {
+    why.push({ code: 'too-long-empty', figures: { hours, longest: longest.limit } });
   }
   return why;
 }

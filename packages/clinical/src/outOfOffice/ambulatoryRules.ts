@@ -15,6 +15,8 @@ export type AmbulatoryRules = {
   readonly leastPercent: SidedLimit | null;
   readonly leastDay: SidedLimit | null;
   readonly leastNight: SidedLimit | null;
+  /** A stretch of so many hours without a reading makes the recording one to repeat. */
+  readonly longestEmptyHours: SidedLimit | null;
   /** Any of these at its limit is high. */
   readonly judged: readonly Period[];
   readonly wholeMean: WholeMean;
@@ -40,6 +42,7 @@ export const DEFAULT_AMBULATORY_RULES: AmbulatoryRules = {
   leastPercent: { comparison: '>=', limit: F.leastPercent.value },
   leastDay: { comparison: '>=', limit: F.leastDayReadings.value },
   leastNight: { comparison: '>=', limit: F.leastNightReadings.value },
+  longestEmptyHours: null,
   judged: PERIODS,
   wholeMean: 'over-time',
   wholeSystolic: null,

@@ -27,6 +27,7 @@ const TAIWAN_WORN = book('8', 'memory-low', 'Taiwan 2022 guideline');
 const HEAD = book('8', 'memory-low', 'Head 2010, values equivalent to 140/90 in the clinic');
 const EARLY = book('8', 'found', 'table of an occupational-medicine journal, about 2000');
 const SEVENTY = book('5', 'second-hand', 'ESH 2013 to 2023, cited by two others as the standard');
+const OLDER = book('5', 'found', 'older IDACO rule');
 const OWN = (section: string): Origin => book(section, 'decision');
 
 const mmHg = (value: number, meaning: string, origin: Origin): Figure => ({
@@ -195,6 +196,18 @@ export const OUT_OF_OFFICE_FIGURES = figures({
     4,
     'fewest readings asleep in research on levels',
     book('5', 'found', 'IDACO 2018'),
+  ),
+  olderResearchDayReadings: readings(10, 'fewest readings by day in research on levels, older rule', OLDER),
+  olderResearchNightReadings: readings(
+    5,
+    'fewest readings by night in research on levels, older rule',
+    OLDER,
+  ),
+  olderResearchEmptyHours: plain(
+    3,
+    'h',
+    'a stretch of so many hours without a reading, and the recording is to be repeated',
+    OLDER,
   ),
   variabilityReadings: readings(
     48,

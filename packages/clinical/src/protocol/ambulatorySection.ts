@@ -15,12 +15,22 @@ const SINCE = 6;
 
 const minutes = [0, 1439] as const;
 
+/** The schema of protocols that first said how long may be without a reading. */
+const EMPTY_SINCE = 7;
+
 /** How a recording over 24 hours is edited, divided and held against limits. The bounds of a local value are this project's. */
 export const AMBULATORY_SECTION: Section<AmbulatoryRules> = {
   fields: {
     leastPercent: limitField(F.leastPercent, [30, 100], RULES.leastPercent, ['>=']),
     leastDay: limitField(F.leastDayReadings, [1, 60], RULES.leastDay, ['>=']),
     leastNight: limitField(F.leastNightReadings, [1, 30], RULES.leastNight, ['>=']),
+    longestEmptyHours: limitField(
+      F.olderResearchEmptyHours,
+      [1, 12],
+      RULES.longestEmptyHours,
+      ['>=', '>'],
+      EMPTY_SINCE,
+    ),
     judged: choicesField(
       PERIODS,
       RULES.judged,

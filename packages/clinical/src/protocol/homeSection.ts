@@ -67,6 +67,7 @@ export function limitField(
   [low, high]: Bounds,
   value: SidedLimit | null,
   comparisons: readonly SidedLimit['comparison'][] = ['>=', '>'],
+  since = SINCE,
 ): FieldShape<SidedLimit | null> {
   return {
     kind: 'limit',
@@ -79,7 +80,7 @@ export function limitField(
     meaning,
     source,
     sure,
-    since: SINCE,
+    since,
   };
 }
 

@@ -292,6 +292,12 @@ const AMBULATORY: readonly Preset[] = [
       leastNight: least(F.researchNightReadings),
     },
   ),
+  ambulatory('research-levels-older', originOf(F.olderResearchDayReadings), ALL, [WHOLE, DAY, NIGHT], {
+    leastPercent: none(originOf(F.olderResearchDayReadings)),
+    leastDay: least(F.olderResearchDayReadings),
+    leastNight: least(F.olderResearchNightReadings),
+    longestEmptyHours: least(F.olderResearchEmptyHours),
+  }),
 ];
 
 /** The presets of what happens away from the clinic; the first of each section gives no limit. */

@@ -94,6 +94,7 @@ test.each([
   ['taiwan-2022', 70, 20, 7, 130, 130, 110, 540, 1260],
   ['early-proposals-over-24-hours', 70, 20, 7, 135, 140, 125, 540, 1260],
   ['research-levels', null, 8, 4, 130, 135, 120, 540, 1260],
+  ['research-levels-older', null, 10, 5, 130, 135, 120, 540, 1260],
 ])('%s over 24 hours', (id, percent, day, night, whole, awake, asleep, from, to) => {
   const rules = ambulatoryRules(preset({ ambulatory: id }));
   const limit = (one: { readonly limit: number } | null) => one?.limit ?? null;
@@ -167,4 +168,29 @@ test('a protocol of schema 5 has neither section and is read as it was', () => {
   if (!parsed.ok) throw new Error(JSON.stringify(parsed.refusals));
   expect(parsed.value).toEqual(kept);
   expect(homeRules(parsed.value).scheme).toBe('none');
+});
+
+// Out-of-office handbook 5, the older rule of research: no three hours in a row empty. No other row says so.
+test('the longest stretch without a reading is limited by the older rule of research alone', () => {
+  const limits = idsOf('ambulatory').map(
+    (id) => [id, ambulatoryRules(preset({ ambulatory: id })).longestEmptyHours] as const,
+  );
+  expect(limits.filter(([, limit]) => limit !== null)).toEqual([
+    ['research-levels-older', { comparison: '>=', limit: 3 }],
+  ]);
+});
+
+test('a protocol of schema 6 says nothing of that stretch: it is read, keeps its version and has no such limit', () => {
+  const { sections, ...now } = preset({ ambulatory: 'research-levels' });
+  const { longestEmptyHours, ...then } = sections.ambulatory ?? ({} as never);
+  expect(longestEmptyHours.value).toBeNull();
+  const kept = { ...now, schema: 6, sections: { ...sections, ambulatory: then } };
+  const parsed = parseProtocol(JSON.parse(JSON.stringify(kept)));
+  if (!parsed.ok) throw new Error(JSON.stringify(parsed.refusals));
+  expect(parsed.value).toEqual(kept);
+  expect(ambulatoryRules(parsed.value)).toEqual(ambulatoryRules(preset({ ambulatory: 'research-levels' })));
+  const early = parseProtocol({ ...kept, sections });
+  expect(early.ok ? [] : early.refusals.map(({ field, code }) => `${field} ${code}`)).toEqual([
+    '/sections/ambulatory/longestEmptyHours unknown-field',
+  ]);
 });

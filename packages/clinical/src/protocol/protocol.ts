@@ -23,6 +23,6 @@ export type Protocol = {
  * The newest schema that this program reads; it reads every older one. 1: one `preset` for the whole, and only the
  * section `count`. 2: `presets` by section; the fields of `count` that are `since: 2`. 3: the sections of a
  * pressure and of a whole round. 4: the rest before a pressure. 5: keeping
- * gauges. 6: readings at home and over 24 hours.
+ * gauges. 6: readings at home and over 24 hours. 7: the longest stretch of a recording without a reading.
  */
-export const PROTOCOL_SCHEMA = 6;
+export const PROTOCOL_SCHEMA = 7;

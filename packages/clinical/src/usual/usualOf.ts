@@ -1,5 +1,7 @@
 import type { Component } from '../category/scheme.js';
 import type { Sex } from '../child/sex.js';
+import type { AmbulatoryResult } from '../outOfOffice/ambulatoryResult.js';
+import type { AmbulatoryRules } from '../outOfOffice/ambulatoryRules.js';
 import { homeDayOf } from '../outOfOffice/homeDays.js';
 import type { HomeResult } from '../outOfOffice/homeResult.js';
 import type { HomeRules } from '../outOfOffice/homeRules.js';
@@ -57,6 +59,25 @@ export function homeMeanKnown(
     return { mean, readings: result.counts[component], days: byDay.length, own: ownSds(byDay) };
   };
   return { systolic: of('systolic'), diastolic: of('diastolic') };
+}
+
+/** What a recording says of the usual pressure: its mean by day, and the limit of day that it is about, mmHg. */
+export type DayAsked = {
+  readonly ambulatory: UsualKnown['ambulatory'];
+  readonly thresholds: readonly ByComponent<number>[];
+};
+
+/** The mean by day about the limit of day; null where one of them is not known. Source: out-of-office handbook 17.4. */
+export function dayAsked(
+  { day: { mean } }: Pick<AmbulatoryResult, 'day'>,
+  { daySystolic, dayDiastolic }: Pick<AmbulatoryRules, 'daySystolic' | 'dayDiastolic'>,
+): DayAsked | null {
+  const { systolic, diastolic } = mean;
+  if (systolic === null || diastolic === null || daySystolic === null || dayDiastolic === null) return null;
+  return {
+    ambulatory: { systolic: { mean: systolic }, diastolic: { mean: diastolic } },
+    thresholds: [{ systolic: daySystolic.limit, diastolic: dayDiastolic.limit }],
+  };
 }
 
 /** The limit of high first, then the other limits of the names, where both numbers have one; mmHg. */

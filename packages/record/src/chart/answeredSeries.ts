@@ -4,6 +4,7 @@ import {
   type ChanceOver,
   completedYears,
   type DayNight,
+  dayAsked,
   type HomeResult,
   homeMeanKnown,
   homeResult,
@@ -124,16 +125,11 @@ function knownOf({ facts: { ageMonths, sex } }: SeriesContent): UsualKnown {
 /** The mean by day about the limit of day; null where one of them is not known. */
 function byDay(
   content: SeriesContent,
-  { day }: AmbulatoryResult,
-  { ambulatoryRules: { daySystolic, dayDiastolic } }: InForce,
+  result: AmbulatoryResult,
+  { ambulatoryRules }: InForce,
 ): UsualAsked | null {
-  const { systolic, diastolic } = day.mean;
-  if (systolic === null || diastolic === null || daySystolic === null || dayDiastolic === null) return null;
-  return {
-    known: {
-      ...knownOf(content),
-      ambulatory: { systolic: { mean: systolic }, diastolic: { mean: diastolic } },
-    },
-    thresholds: [{ systolic: daySystolic.limit, diastolic: dayDiastolic.limit }],
-  };
+  const asked = dayAsked(result, ambulatoryRules);
+  if (asked === null) return null;
+  const { ambulatory, thresholds } = asked;
+  return { known: { ...knownOf(content), ambulatory }, thresholds };
 }

@@ -1,4 +1,4 @@
-import { periodOf, type SidedLimit } from '@evenfall/clinical';
+import { type DerivedSpread, derivedSpreads, periodOf, type SidedLimit } from '@evenfall/clinical';
 import type { Words } from '@evenfall/words';
 import type { DataTable } from '../figure/figure.js';
 import { type RecordingDrawn, recordingFigure } from '../figure/recordingFigure.js';
@@ -92,8 +92,9 @@ function resultLines({ result, office }: RecordingPageInput, words: Words): stri
   return [...lines, ...office];
 }
 
-function periodTable({ result, rules }: RecordingPageInput, words: Words): DataTable {
+function periodTable({ result, rules, readings, dayNight }: RecordingPageInput, words: Words): DataTable {
   const say = words.sentence;
+  const spreads = derivedSpreads(readings, result.edited, dayNight);
   const periods = [
     {
       of: result.all,
@@ -125,13 +126,13 @@ function periodTable({ result, rules }: RecordingPageInput, words: Words): DataT
       whole(of.most[measure]),
       load === null ? '-' : whole(load[measure]),
     ];
-    const other = (name: string, value: number | null) => ['', name, '', whole(value), exactText(value, null, words), '', '', '', '', '']; // biome-ignore format: one thought
+    const other = (name: string, value: number | null, { sd, least, most }: DerivedSpread) => ['', name, '', whole(value), exactText(value, null, words), '', decimal(sd), whole(least), whole(most), '']; // biome-ignore format: one thought
     return [
       pressure('systolic', limits[0]),
       pressure('diastolic', limits[1]),
       ['', say('report.pulse'), '', whole(of.mean.pulse), exactText(of.mean.pulse, null, words), '', decimal(of.sd.pulse), whole(of.least.pulse), whole(of.most.pulse), ''], // biome-ignore format: one thought
-      other(say('report.meanArterial'), of.meanArterial),
-      other(say('report.pulsePressure'), of.pulsePressure),
+      other(say('report.meanArterial'), of.meanArterial, spreads[id].meanArterial),
+      other(say('report.pulsePressure'), of.pulsePressure, spreads[id].pulsePressure),
     ];
   });
   return {

@@ -1,4 +1,12 @@
-import { marksBeside, type PeriodResult, type SidedLimit, type Surge } from '@evenfall/clinical';
+import {
+  DERIVED,
+  type DerivedSpreads,
+  derivedSpreads,
+  marksBeside,
+  type PeriodResult,
+  type SidedLimit,
+  type Surge,
+} from '@evenfall/clinical';
 import type { AnsweredRecording, InForce, SeriesContent } from '@evenfall/record';
 import { recordingFigure, risesSaid, riseText, variationRows, windowsText } from '@evenfall/report';
 import type { Words } from '@evenfall/words';
@@ -63,7 +71,11 @@ export function RecordingSeries({ content, answered, rules, first, last }: Recor
           <Quality result={result} dayNight={dayNight} content={content} />
           {marks === null ? null : <p>{words.sentence('series.marksNotUsed', marks)}</p>}
           <Flags flags={result.why} />
-          <Periods result={result} limits={limits} />
+          <Periods
+            result={result}
+            limits={limits}
+            spreads={derivedSpreads(readings, result.edited, dayNight)}
+          />
           <RulesNamed of="ambulatory" computedBy={content.computedBy} />
         </section>
         <FigureShown
@@ -148,8 +160,10 @@ type PeriodRow = {
 };
 type PeriodRows = { readonly name: string; readonly n: number; readonly rows: readonly PeriodRow[] };
 
+type PeriodsProps = ResultProps & { readonly limits: Limits; readonly spreads: DerivedSpreads };
+
 /** What each period comes to: one under another on a screen, side by side on paper. */
-function Periods({ result, limits }: ResultProps & { readonly limits: Limits }) {
+function Periods({ result, limits, spreads }: PeriodsProps) {
   const { words } = useApp();
   const isPrinting = useIsPrinting();
   const of: Record<(typeof PERIODS)[number], PeriodResult> = {
@@ -164,7 +178,7 @@ function Periods({ result, limits }: ResultProps & { readonly limits: Limits }) 
     const limitText = (of: SidedLimit | null) =>
       of === null ? '' : `${of.comparison === '>=' ? '≥' : '>'} ${words.say.limit(of.limit)}`;
     const decimal = (value: number | null) => (value === null ? '' : words.say.number(value, 1));
-    const whole = (value: number | null) => (value === null ? '' : words.say.short(value));
+    const whole = (value: number | null) => (value === null ? '' : words.say.number(value));
     const spread = MEASURES.map((measure) => {
       const ofMeasure = measure === 'pulse' ? null : limit[measure];
       const isJudged = period === 'whole' && measure !== 'pulse';
@@ -178,11 +192,14 @@ function Periods({ result, limits }: ResultProps & { readonly limits: Limits }) 
         load: measure === 'pulse' || load?.[measure] == null ? '' : words.say.number(load[measure]),
       };
     });
-    const derived = (['meanArterial', 'pulsePressure'] as const).map((measure) => ({
-      name: words.sentence(`away.${measure}`),
-      mean: meanText(one[measure], null, words),
-      ...{ limit: '', sd: '', least: '', most: '', load: '' },
-    }));
+    const derived = DERIVED.map((measure) => {
+      const { sd, least, most } = spreads[period][measure];
+      return {
+        name: words.sentence(`away.${measure}`),
+        mean: meanText(one[measure], null, words),
+        ...{ limit: '', sd: decimal(sd), least: whole(least), most: whole(most), load: '' },
+      };
+    });
     return { name: words.sentence(`series.${period}`), n: one.n, rows: [...spread, ...derived] };
   });
   return isPrinting ? <SideBySide periods={periods} /> : <OneUnderAnother periods={periods} />;

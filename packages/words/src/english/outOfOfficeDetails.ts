@@ -41,6 +41,8 @@ export const outOfOfficeDetails = {
     `${say.counted(f.value('readings'), READINGS)} by day, and this rule set asks for ${say.short(f.value('least'))}: repeat the recording.`,
   'too-few-night': (f, say) =>
     `${say.counted(f.value('readings'), READINGS)} by night, and this rule set asks for ${say.short(f.value('least'))}: repeat the recording.`,
+  'too-long-empty': (f, say) =>
+    `${say.short(f.value('hours'), 1)} hours in a row are without a reading, and this rule set does not use a recording with ${say.short(f.value('longest'), 1)} or more: repeat the recording.`,
   'too-few-asleep-for-class': (f, say) =>
     `Too few readings asleep to classify the fall by night: ${say.short(f.value('readings'))}, and ${say.short(f.value('least'))} are asked for.`,
   'few-for-variability': (f, say) =>

@@ -36,6 +36,8 @@ export const outOfOfficeTitles = {
     'early-proposals-over-24-hours':
       'Early proposals (about 2000): clearly high over 135/85 over 24 hours, 140/90 by day or 125/75 by night',
     'research-levels': 'Research on levels: eight readings awake and four asleep',
+    'research-levels-older':
+      'Research on levels, older rule: ten readings by day and five by night, no three hours without one',
   },
   homeCategory: {
     'not-high': 'not high',

@@ -23,6 +23,7 @@ export const ruleTitles = {
   rule,
   ruleUnit: {
     s: 's',
+    h: 'h',
     '/min': '/min',
     '%': '%',
     mmHg: 'mmHg',

@@ -83,6 +83,11 @@ export const seriesLines = {
     `These rises have no limit here: from one recording of a person to the next each varies by an SD of about ${say.short(f.sd)} mmHg, and the definitions differ by more than ${say.short(f.apart)}.`,
   loadOf: (f: { period: string; systolic: number; diastolic: number; limit: string }, say: Say) =>
     `${f.period}: systolic ${say.short(f.systolic, 0)} %, diastolic ${say.short(f.diastolic, 0)} % of readings at or above ${f.limit}`,
+  derivedOf: (
+    f: { period: string; mean: number; sd: number | null; least: number; most: number },
+    say: Say,
+  ) =>
+    `${f.period} ${say.short(f.mean, 0)} (${f.sd === null ? '' : `SD ${say.number(f.sd, 1)}, `}${say.short(f.least, 0)} to ${say.short(f.most, 0)})`,
   curveOf: (f: { mesor: number; amplitude: number; peak: string }, say: Say) =>
     `systolic about ${say.short(f.mesor)}, up and down by ${say.short(f.amplitude)}, highest at ${f.peak}`,
   consistentWith: (f: { names: string }, _say: Say) =>
@@ -133,7 +138,8 @@ export const seriesOptions = {
   dates: 'the order of day, month and year in dates that could be read in two ways',
   pressureUnit: 'the unit of pressures that could be kPa',
   columns: 'what each column is, with commas: time,systolic,diastolic,pulse; - for one that is not read',
-  officeMean: 'an office pressure to compare with: 148/92, or 148/92x2 for a mean of two',
+  officeMean:
+    'an office pressure to compare with and to take into the chances: 148/92, or 148/92x2 for the mean of two visits',
   treated: 'whether the person is treated for high pressure',
   asleep: 'when the person slept, by their diary: 23:00-07:00',
   nap: 'with --asleep: when they slept by day, counted as neither day nor night: 13:00-14:30',

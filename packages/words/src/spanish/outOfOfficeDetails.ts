@@ -46,6 +46,8 @@ export const outOfOfficeDetails: Reworded<typeof english> = {
     `${say.counted(f.value('readings'), READINGS)} de día, y este conjunto de reglas pide ${say.short(f.value('least'))}: repita el registro.`,
   'too-few-night': (f, say) =>
     `${say.counted(f.value('readings'), READINGS)} de noche, y este conjunto de reglas pide ${say.short(f.value('least'))}: repita el registro.`,
+  'too-long-empty': (f, say) =>
+    `Hay ${say.short(f.value('hours'), 1)} horas seguidas sin lecturas, y este conjunto de reglas no usa un registro con ${say.short(f.value('longest'), 1)} o más: repita el registro.`,
   'too-few-asleep-for-class': (f, say) =>
     `Muy pocas lecturas durante el sueño para clasificar la bajada nocturna: ${say.short(f.value('readings'))}, y se piden ${say.short(f.value('least'))}.`,
   'few-for-variability': (f, say) =>

@@ -40,6 +40,8 @@ export const outOfOfficeTitles: Reworded<typeof english> = {
     'early-proposals-over-24-hours':
       'Primeras propuestas (hacia 2000): claramente alta por encima de 135/85 en 24 horas, 140/90 de día o 125/75 de noche',
     'research-levels': 'Investigación de niveles: ocho lecturas en vigilia y cuatro durante el sueño',
+    'research-levels-older':
+      'Investigación de niveles, regla anterior: diez lecturas de día y cinco de noche, sin tres horas vacías',
   },
   homeCategory: {
     'not-high': 'no alta',

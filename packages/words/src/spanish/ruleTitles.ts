@@ -204,6 +204,8 @@ export const ruleTitles: Reworded<typeof english> = {
     'ambulatory/leastPercent': 'parte mínima de las lecturas programadas que hay que conservar',
     'ambulatory/leastDay': 'mínimo de lecturas de día',
     'ambulatory/leastNight': 'mínimo de lecturas de noche',
+    'ambulatory/longestEmptyHours':
+      'con un tramo sin lecturas de estas horas o más, el registro hay que repetirlo',
     'ambulatory/judged': 'qué medias se comparan con sus límites; cualquiera en su límite es alta',
     'ambulatory/wholeMean': 'qué media de 24 horas se compara con su límite',
     'ambulatory/wholeSystolic': 'una media de 24 horas de esto o más es alta',
@@ -224,6 +226,7 @@ export const ruleTitles: Reworded<typeof english> = {
   },
   ruleUnit: {
     s: 's',
+    h: 'h',
     '/min': '/min',
     '%': '%',
     mmHg: 'mmHg',

@@ -74,6 +74,8 @@ export const seriesLines: Reworded<typeof lines> = {
     `Estas subidas no tienen aquí límite: de un registro a otro de la misma persona cada una varía con una DE de unos ${say.short(f.sd)} mmHg, y las definiciones difieren en más de ${say.short(f.apart)}.`,
   loadOf: (f, say) =>
     `${f.period}: sistólica ${say.short(f.systolic, 0)} %, diastólica ${say.short(f.diastolic, 0)} % de las lecturas en ${f.limit} o más`,
+  derivedOf: (f, say) =>
+    `${f.period} ${say.short(f.mean, 0)} (${f.sd === null ? '' : `DE ${say.number(f.sd, 1)}, `}de ${say.short(f.least, 0)} a ${say.short(f.most, 0)})`,
   curveOf: (f, say) =>
     `sistólica en torno a ${say.short(f.mesor)}, sube y baja ${say.short(f.amplitude)}, máxima a las ${f.peak}`,
   consistentWith: (f) =>
@@ -117,7 +119,8 @@ export const seriesOptions: Reworded<typeof options> = {
   dates: 'el orden de día, mes y año en fechas que se podrían leer de dos maneras',
   pressureUnit: 'la unidad de presiones que podrían ser kPa',
   columns: 'qué es cada columna, con comas: time,systolic,diastolic,pulse; - para una que no se lee',
-  officeMean: 'una presión de consulta con la que comparar: 148/92, o 148/92x2 si es media de dos',
+  officeMean:
+    'una presión de consulta con la que comparar y para las probabilidades: 148/92, o 148/92x2 si es media de dos visitas',
   treated: 'si la persona recibe tratamiento para la presión alta',
   asleep: 'cuándo durmió la persona, según su diario: 23:00-07:00',
   nap: 'con --asleep: la siesta, que no cuenta ni como día ni como noche: 13:00-14:30',

@@ -4,8 +4,14 @@ import {
   type AmbulatoryRules,
   ambulatoryResult,
   ambulatoryRules,
+  type ChanceOver,
   type Cosinor,
+  chancesOver,
+  chancesWithVisits,
   type DayNight,
+  type DerivedSpreads,
+  dayAsked,
+  derivedSpreads,
   isChild,
   MEASURES,
   type Measure,
@@ -14,6 +20,8 @@ import {
   officeBeside,
   type Protocol,
   refusal,
+  type UsualKnown,
+  type VisitsMean,
 } from '@evenfall/clinical';
 import type { ReadSeries } from '@evenfall/exchange';
 import type { Words } from '@evenfall/words';
@@ -21,6 +29,7 @@ import type { Json } from '../../answer.js';
 import type { Context } from '../../command.js';
 import type { Maker } from '../../input/fileLines.js';
 import { computedBy } from '../../output/computedBy.js';
+import { assumptionsIn } from './homeAnswer.js';
 import {
   type ActFirst,
   actFirstJson,
@@ -31,7 +40,7 @@ import {
   refusedRows,
   seriesOfText,
 } from './seriesOfText.js';
-import { protocolOf, type TypedRecording, type TypedSeries } from './typedSeries.js';
+import { protocolOf, type TypedRecording, type TypedSeries, visitsOf } from './typedSeries.js';
 
 /** A recording over 24 hours, answered. */
 export type RecordingAnswered = {
@@ -44,6 +53,12 @@ export type RecordingAnswered = {
   readonly office: OfficeBeside | null;
   readonly isAllUsed: boolean;
   readonly dayNight: DayNight;
+  readonly spreads: DerivedSpreads;
+  readonly known: UsualKnown;
+  /** The limit that the chances are about, mmHg; none where nothing is asked of them. */
+  readonly thresholds: readonly ChanceOver['threshold'][];
+  readonly visits: VisitsMean | null;
+  readonly probability: readonly ChanceOver[];
 };
 
 /** What the command makes of a file of a recording. */
@@ -110,7 +125,24 @@ export function recordingAnswered(
           ),
     isAllUsed: recording.isAllUsed,
     dayNight,
+    spreads: derivedSpreads(read.readings, result.edited, dayNight),
+    ...chancesOf(result, rules, typed),
   };
+}
+
+type Chances = Pick<RecordingAnswered, 'known' | 'thresholds' | 'visits' | 'probability'>;
+
+/** The mean by day about its limit, alone and with the office; of a child, in pregnancy or of too few readings none. */
+function chancesOf(result: AmbulatoryResult, rules: AmbulatoryRules, typed: TypedSeries): Chances {
+  const none = { systolic: null, diastolic: null };
+  const isAsked = result.valid && !isChild(typed.ageYears) && !typed.isPregnant;
+  const asked = isAsked ? dayAsked(result, rules) : null;
+  const { ageYears, sex } = typed;
+  const known = { ageYears, sex, office: none, home: none, ambulatory: asked?.ambulatory ?? none };
+  const visits = visitsOf(typed);
+  const thresholds = asked?.thresholds ?? [];
+  const withVisits = visits === null ? [] : chancesWithVisits(thresholds, known, visits);
+  return { known, thresholds, visits, probability: [...chancesOver(thresholds, known), ...withVisits] };
 }
 
 /** By the person's own marks where the file has any, else by the clock of the rule set. */
@@ -175,6 +207,7 @@ export function recordingJson(answered: RecordingAnswered, version: string, word
     pulsePressure: byPeriod(result, 'pulsePressure'),
     meanArterial: byPeriod(result, 'meanArterial'),
     doubleProduct: byPeriod(result, 'doubleProduct'),
+    derivedSpread: answered.spreads,
     stiffness: result.stiffness,
     longestGapHours: result.longestGapHours,
     spread: result.spread,
@@ -183,6 +216,8 @@ export function recordingJson(answered: RecordingAnswered, version: string, word
     flags: [...result.flags.map(words.flagged), ...marksFlags(answered, words), ...readFlags(read, words)],
     phenotype: office?.phenotype ?? null,
     whiteCoat: office?.whiteCoat ?? null,
+    probability: answered.probability,
+    assumptions: assumptionsIn(answered).map(words.flagged),
     columns: read.mapping.columns,
     zone: read.zone,
     dates: read.dates,

@@ -1,9 +1,10 @@
-import type { SurgeDefinition } from '@evenfall/clinical';
+import { DERIVED, type SurgeDefinition } from '@evenfall/clinical';
 import { officeRows, risesSaid, riseText } from '@evenfall/report';
 import type { Words } from '@evenfall/words';
 import { columns } from '../../output/columns.js';
 import { editedOf, marksFlags, type RecordingAnswered } from './ambulatoryAnswer.js';
-import { meanOfPart, ruleRow } from './homeLines.js';
+import { assumptionsIn } from './homeAnswer.js';
+import { chanceRows, meanOfPart, ruleRow } from './homeLines.js';
 import { actFirstRows, leftOutRows, readFlags } from './seriesOfText.js';
 
 /** The answer for people, what is dangerous first. */
@@ -54,6 +55,8 @@ export function recordingLines(answered: RecordingAnswered, words: Words): strin
         ]),
     ...fallRows(answered, words),
     ...loadRows(answered, words),
+    ...derivedRows(answered, words),
+    ...chanceRows(answered.probability, assumptionsIn(answered), words),
     ...(office === null ? [] : officeRows(office, words)),
     ...result.flags.map((flag) => [note, words.detail(flag)]),
     ...marksFlags(answered, words).map(({ detail }) => [note, detail]),
@@ -120,5 +123,20 @@ function loadRows({ result }: RecordingAnswered, words: Words): string[][] {
         }),
       ],
     ];
+  });
+}
+
+/** Mean arterial and pulse pressure of each period, with how far its readings lie apart. */
+function derivedRows({ result: { all, day, night }, spreads }: RecordingAnswered, words: Words): string[][] {
+  const periods = { whole: all, day, night };
+  return DERIVED.flatMap((derived) => {
+    const said = (['whole', 'day', 'night'] as const).flatMap((period) => {
+      const mean = periods[period][derived];
+      const { sd, least, most } = spreads[period][derived];
+      return mean === null || least === null || most === null
+        ? []
+        : [words.sentence('series.derivedOf', { period: words.title('period', period), mean, sd, least, most })]; // biome-ignore format: one thought
+    });
+    return said.length === 0 ? [] : [[words.sentence(`report.${derived}`), said.join('; ')]];
   });
 }

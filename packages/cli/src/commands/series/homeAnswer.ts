@@ -2,6 +2,8 @@ import {
   assumptionsOf,
   type ChanceOver,
   chancesOver,
+  chancesWithVisits,
+  type Flag,
   HOME_RULE,
   type HomeResult,
   type HomeRules,
@@ -16,6 +18,8 @@ import {
   type Protocol,
   type UsualKnown,
   usualOf,
+  type VisitsMean,
+  withOfficeVisits,
 } from '@evenfall/clinical';
 import type { ReadSeries } from '@evenfall/exchange';
 import type { Words } from '@evenfall/words';
@@ -34,7 +38,7 @@ import {
   refusedRows,
   seriesOfText,
 } from './seriesOfText.js';
-import { protocolOf, type TypedSeries } from './typedSeries.js';
+import { protocolOf, type TypedSeries, visitsOf } from './typedSeries.js';
 
 /** A series at home, answered. */
 export type HomeAnswered = {
@@ -48,6 +52,8 @@ export type HomeAnswered = {
   /** The limits that the chances are about, mmHg. */
   readonly thresholds: readonly ChanceOver['threshold'][];
   readonly probability: readonly ChanceOver[];
+  /** What the office came to, which the last of the chances take too. */
+  readonly visits: VisitsMean | null;
   readonly office: OfficeBeside | null;
 };
 
@@ -73,6 +79,7 @@ export function homeAnswered(read: ReadSeries, typed: TypedSeries): HomeAnswered
   const result = homeResult(read.readings, { ...NOTHING_BY_HAND, ageYears, isPregnant }, rules);
   const isOfChild = isChild(ageYears);
   const known = knownOf(read, result, rules, typed);
+  const visits = visitsOf(typed);
   const asked = isOfChild || isPregnant || result.used === 0 ? [] : homeThresholds(rules);
   return {
     read,
@@ -83,7 +90,11 @@ export function homeAnswered(read: ReadSeries, typed: TypedSeries): HomeAnswered
     first: actFirstOf(read, isPregnant, isOfChild),
     known,
     thresholds: asked,
-    probability: chancesOver(asked, known),
+    visits,
+    probability: [
+      ...chancesOver(asked, known),
+      ...(visits === null ? [] : chancesWithVisits(asked, known, visits)),
+    ],
     office:
       typed.office === null
         ? null
@@ -108,6 +119,17 @@ function knownOf(read: ReadSeries, result: HomeResult, rules: HomeRules, typed: 
   };
 }
 
+/** Everything that the chances rest on, those with office visits among them; nothing where there are none. */
+export function assumptionsIn({
+  known,
+  visits,
+  probability,
+}: Pick<HomeAnswered, 'known' | 'visits' | 'probability'>): Flag[] {
+  if (probability.length === 0) return [];
+  const all = visits === null ? known : withOfficeVisits(known, visits);
+  return assumptionsOf(all, usualOf('systolic', known, 0));
+}
+
 /** Every row of the file that is not in the mean, in order of line. */
 export function notUsedOf({ read, result }: HomeAnswered, words: Words): NotUsed[] {
   return [...refusedRows(read, words), ...result.dropped.map((one) => leftOut(one, read, words))].sort(
@@ -117,8 +139,7 @@ export function notUsedOf({ read, result }: HomeAnswered, words: Words): NotUsed
 
 /** The answer for programs: the keys of the command first, what else is known after them. */
 export function homeJson(answered: HomeAnswered, version: string, words: Words): Json {
-  const { result, read, rules, protocol, probability, known } = answered;
-  const systolic = probability.length === 0 ? null : usualOf('systolic', known, 0);
+  const { result, read, rules, protocol, probability } = answered;
   return {
     rules,
     valid: result.valid,
@@ -141,7 +162,7 @@ export function homeJson(answered: HomeAnswered, version: string, words: Words):
     shown: result.shown,
     actFirst: actFirstJson(answered.first, words),
     flags: [...result.flags.map(words.flagged), ...readFlags(read, words)],
-    assumptions: systolic === null ? [] : assumptionsOf(known, systolic).map(words.flagged),
+    assumptions: assumptionsIn(answered).map(words.flagged),
     phenotype: answered.office?.phenotype ?? null,
     whiteCoat: answered.office?.whiteCoat ?? null,
     columns: read.mapping.columns,

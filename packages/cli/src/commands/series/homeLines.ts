@@ -1,8 +1,8 @@
-import { assumptionsOf, protocolVersion, type SidedLimit, usualOf } from '@evenfall/clinical';
+import { type ChanceOver, type Flag, protocolVersion, type SidedLimit } from '@evenfall/clinical';
 import { decimalsOf, meansText, officeRows, VERSION_SHOWN } from '@evenfall/report';
 import type { Words } from '@evenfall/words';
 import { columns } from '../../output/columns.js';
-import { type HomeAnswered, notUsedOf } from './homeAnswer.js';
+import { assumptionsIn, type HomeAnswered, notUsedOf } from './homeAnswer.js';
 import { actFirstRows, leftOutRows, readFlags } from './seriesOfText.js';
 
 export function ruleRow(
@@ -17,13 +17,11 @@ export function ruleRow(
 
 /** The answer for people, what is dangerous first and the category before any chance. */
 export function homeLines(answered: HomeAnswered, words: Words): string[] {
-  const { result, read, rules, protocol, probability, known, office } = answered;
-  const say = (key: 'mean' | 'morning' | 'evening' | 'category' | 'chance') =>
-    words.sentence(`series.${key}`);
+  const { result, read, rules, protocol, office } = answered;
+  const say = (key: 'mean' | 'morning' | 'evening' | 'category') => words.sentence(`series.${key}`);
   const note = words.sentence('commandLine.note');
   const { morningMinusEvening: difference } = result;
   const limits = { systolic: answered.homeRules.highSystolic, diastolic: answered.homeRules.highDiastolic };
-  const usual = probability.length === 0 ? null : usualOf('systolic', known, 0);
   return columns([
     ...actFirstRows(answered.first, words),
     ruleRow('home', rules, protocol, words),
@@ -51,23 +49,33 @@ export function homeLines(answered: HomeAnswered, words: Words): string[] {
         ? words.sentence('series.noCategory')
         : words.sentence('series.categoryOf', { category: words.title('homeCategory', result.category) }),
     ],
-    ...probability.map(({ threshold, systolic, diastolic, prior }) => [
-      say('chance'),
-      words.sentence('series.chanceOf', {
-        threshold: `${words.say.limit(threshold.systolic)}/${words.say.limit(threshold.diastolic)}`,
-        systolic,
-        diastolic,
-        prior: words.sentence(prior === 'flat' ? 'series.flatPrior' : 'series.agePrior'),
-      }),
-    ]),
-    ...(usual === null ? [] : assumptionsOf(known, usual)).map((one) => [
-      words.sentence('series.assuming'),
-      words.detail(one),
-    ]),
+    ...chanceRows(answered.probability, assumptionsIn(answered), words),
     ...(office === null ? [] : officeRows(office, words)),
     ...result.flags.map((flag) => [note, words.detail(flag)]),
     ...readFlags(read, words).map(({ detail }) => [note, detail]),
   ]);
+}
+
+const PRIORS = { flat: 'series.flatPrior', 'age-sex': 'series.agePrior', office: 'series.officePrior' } as const; // biome-ignore format: one list
+
+/** Every chance, and what they rest on. */
+export function chanceRows(
+  probability: readonly ChanceOver[],
+  assumptions: readonly Flag[],
+  words: Words,
+): string[][] {
+  return [
+    ...probability.map(({ threshold, systolic, diastolic, prior }) => [
+      words.sentence('series.chance'),
+      words.sentence('series.chanceOf', {
+        threshold: `${words.say.limit(threshold.systolic)}/${words.say.limit(threshold.diastolic)}`,
+        systolic,
+        diastolic,
+        prior: words.sentence(PRIORS[prior]),
+      }),
+    ]),
+    ...assumptions.map((one) => [words.sentence('series.assuming'), words.detail(one)]),
+  ];
 }
 
 function meanText(

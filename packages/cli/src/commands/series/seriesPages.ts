@@ -16,10 +16,10 @@ import { besideOf, type Drawable, headerOf } from './withSheets.js';
 
 /** The page and the figure of a series at home. */
 export function homeDrawable(answered: HomeAnswered, sheets: TypedSheets, context: Context): Drawable {
-  const { read, result, homeRules: rules, known, thresholds } = answered;
+  const { read, result, homeRules: rules, known, thresholds, visits } = answered;
   const { words } = context;
   const drawn = { readings: read.readings, result, rules };
-  const said = { ...saidOf(answered, sheets, context), usual: { known, thresholds, office: null } };
+  const said = { ...saidOf(answered, sheets, context), usual: { known, thresholds, office: visits } };
   return {
     page: () => homePage({ ...drawn, ...saidOnPage(said, words) }, words),
     figure: () => homeFigure(drawn, words),
@@ -37,12 +37,16 @@ export function recordingDrawable(
   const drawn = { readings: read.readings, result, rules, dayNight };
   return {
     page: () => {
-      const said = saidOf(answered, sheets, context);
+      const said = { ...saidOf(answered, sheets, context), usual: usualAsked(answered) };
       const settled = [...marksFlags(answered, words).map(({ detail }) => detail), ...said.settled];
       return recordingPage({ ...drawn, ...saidOnPage({ ...said, settled }, words) }, words);
     },
     figure: () => recordingFigure(drawn, words),
   };
+}
+
+function usualAsked({ known, thresholds, visits }: RecordingAnswered): SeriesSaid['usual'] {
+  return thresholds.length === 0 ? null : { known, thresholds, office: visits };
 }
 
 /** What the page of either says, from the file and what was typed beside it. */

@@ -11,6 +11,7 @@ import {
   refusal,
   SEXES,
   type Sex,
+  type VisitsMean,
 } from '@evenfall/clinical';
 import {
   DATE_ORDERS,
@@ -34,7 +35,7 @@ const idsOf = (section: SeriesSection): string[] =>
     .filter((one) => one.section === section)
     .map(({ id }) => id);
 
-/** A mean that was typed, and of how many: `148/92x2`. */
+/** A mean that was typed, and of how many: `148/92x2`; of the office so many visits. */
 export type TypedMean = { readonly systolic: number; readonly diastolic: number; readonly count: number };
 
 /** What was typed beside the file. */
@@ -50,6 +51,13 @@ export type TypedSeries = {
   /** How many threads work on many files; null for as many as pay. */
   readonly workers: number | null;
 };
+
+/** The office mean as so many visits, as the chances take it; null where none was typed. */
+export function visitsOf({ office }: Pick<TypedSeries, 'office'>): VisitsMean | null {
+  if (office === null) return null;
+  const { systolic, diastolic, count } = office;
+  return { systolic, diastolic, visits: count };
+}
 
 /** The options of both kinds of series. */
 export function seriesOptions(section: SeriesSection): Option[] {

@@ -260,6 +260,8 @@ test('a recording over 24 hours: whether it can be trusted, each period, the fal
       /40 of 40 planned readings are used \(100 %\); 0 edited out, 0 failed.*32 by day, 8 by night/,
     ),
   ).toBeVisible();
+  // A1 by Python's `statistics`: pulse pressure of the whole recording, its SD, lowest and highest.
+  await expect(page.getByRole('row', { name: /^Pulse pressure 50 2\.2 45 54/ })).toBeVisible();
   const fall = page.getByRole('region', { name: 'Fall by night' });
   await expect(fall.getByText(/systolic 16\.2 %, diastolic 20\.4 %: the usual fall by night/)).toBeVisible();
   await expect(fall.getByText(/of people have another class in a second one/)).toBeVisible();

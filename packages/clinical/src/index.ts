@@ -186,6 +186,7 @@ export { artefactOf, EDITING_RULES } from './outOfOffice/artefacts.js';
 export type { ByMeasure, PressurePair } from './outOfOffice/byMeasure.js';
 export type { ClockRange } from './outOfOffice/clock.js';
 export { doOverlap } from './outOfOffice/clock.js';
+export { combinedLoad } from './outOfOffice/combinedLoad.js';
 export { OUT_OF_OFFICE_COMPARISONS } from './outOfOffice/comparisons.js';
 export type { Cosinor, Harmonic } from './outOfOffice/cosinor.js';
 export { cosinor } from './outOfOffice/cosinor.js';

@@ -1,4 +1,10 @@
-import { type DerivedSpread, derivedSpreads, periodOf, type SidedLimit } from '@evenfall/clinical';
+import {
+  combinedLoad,
+  type DerivedSpread,
+  derivedSpreads,
+  periodOf,
+  type SidedLimit,
+} from '@evenfall/clinical';
 import type { Words } from '@evenfall/words';
 import type { DataTable } from '../figure/figure.js';
 import { type RecordingDrawn, recordingFigure } from '../figure/recordingFigure.js';
@@ -95,6 +101,7 @@ function resultLines({ result, office }: RecordingPageInput, words: Words): stri
 function periodTable({ result, rules, readings, dayNight }: RecordingPageInput, words: Words): DataTable {
   const say = words.sentence;
   const spreads = derivedSpreads(readings, result.edited, dayNight);
+  const wholeLoad = combinedLoad(readings, result.edited, dayNight, rules);
   const periods = [
     {
       of: result.all,
@@ -113,7 +120,7 @@ function periodTable({ result, rules, readings, dayNight }: RecordingPageInput, 
   const decimal = (value: number | null) => (value === null ? '-' : words.say.number(value, 1));
   const whole = (value: number | null) => (value === null ? '-' : words.say.short(value, 0));
   const rows = periods.flatMap(({ of, id, mean, limits }) => {
-    const load = id === 'whole' ? null : (result.load[id]?.percent ?? null);
+    const load = id === 'whole' ? wholeLoad : (result.load[id]?.percent ?? null);
     const pressure = (measure: 'systolic' | 'diastolic', limit: SidedLimit | null) => [
       measure === 'systolic' ? words.title('period', id) : '',
       say(`report.${measure}`),

@@ -191,6 +191,11 @@ describe('a series as a PDF', () => {
       'under the stated assumptions',
     ])
       expect(pages.join('\n')).toContain(wanted);
+    // A1: combined load 60 %; mean arterial and pulse pressure by Python's `statistics`, to the digits shown.
+    const [first = ''] = pages;
+    expect(first).toMatch(/Pulse pressure\s+50\s+50\.35\s+2\.2\s+45\s+54/);
+    expect(first).toMatch(/Mean arterial\s+99\s+99\.31\s+8\.7\s+79\s+110/);
+    expect(first).toMatch(/109\s+146\s+60/);
   });
 
   test('is in the language and on the paper asked for, named by its id', async () => {

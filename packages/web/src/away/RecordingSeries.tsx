@@ -1,4 +1,5 @@
 import {
+  combinedLoad,
   DERIVED,
   type DerivedSpreads,
   derivedSpreads,
@@ -75,6 +76,7 @@ export function RecordingSeries({ content, answered, rules, first, last }: Recor
             result={result}
             limits={limits}
             spreads={derivedSpreads(readings, result.edited, dayNight)}
+            wholeLoad={combinedLoad(readings, result.edited, dayNight, a)}
           />
           <RulesNamed of="ambulatory" computedBy={content.computedBy} />
         </section>
@@ -160,10 +162,14 @@ type PeriodRow = {
 };
 type PeriodRows = { readonly name: string; readonly n: number; readonly rows: readonly PeriodRow[] };
 
-type PeriodsProps = ResultProps & { readonly limits: Limits; readonly spreads: DerivedSpreads };
+type PeriodsProps = ResultProps & {
+  readonly limits: Limits;
+  readonly spreads: DerivedSpreads;
+  readonly wholeLoad: ReturnType<typeof combinedLoad>;
+};
 
 /** What each period comes to: one under another on a screen, side by side on paper. */
-function Periods({ result, limits, spreads }: PeriodsProps) {
+function Periods({ result, limits, spreads, wholeLoad }: PeriodsProps) {
   const { words } = useApp();
   const isPrinting = useIsPrinting();
   const of: Record<(typeof PERIODS)[number], PeriodResult> = {
@@ -174,7 +180,7 @@ function Periods({ result, limits, spreads }: PeriodsProps) {
   const periods = PERIODS.map((period): PeriodRows => {
     const one = of[period];
     const limit = limits(period);
-    const load = period === 'whole' ? null : (result.load[period]?.percent ?? null);
+    const load = period === 'whole' ? wholeLoad : (result.load[period]?.percent ?? null);
     const limitText = (of: SidedLimit | null) =>
       of === null ? '' : `${of.comparison === '>=' ? '≥' : '>'} ${words.say.limit(of.limit)}`;
     const decimal = (value: number | null) => (value === null ? '' : words.say.number(value, 1));

@@ -382,6 +382,7 @@ export type {
 export { EARLY_WARNING_PARTS, earlyWarning } from './score/earlyWarning.js';
 export type { EarlyWarningBand, EarlyWarningResponseCode } from './score/earlyWarningResponse.js';
 export type { Fall } from './score/falls.js';
+export { wholeMinutes } from './score/falls.js';
 export { SCORE_FIGURES } from './score/figures.js';
 export type { GlasgowTotal } from './score/glasgowTotal.js';
 export { glasgowTotal } from './score/glasgowTotal.js';

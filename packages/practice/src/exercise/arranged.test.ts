@@ -154,7 +154,7 @@ test('quiet that is asked for takes the noise away, and its cost with it', () =>
   expect(still?.systolic).toBeGreaterThanOrEqual(loud?.systolic ?? 999);
   expect(still?.diastolic).toBeLessThan((loud?.diastolic ?? 0) - 2);
   const [asked, not] = [[between({ isQuieter: true })], []].map((done) =>
-    reportedOf(twice(done, 3, FRESH, bay)).find(({ code }) => code === 'noise-of-place'),
+    reportedOf(twice(done, 3, FRESH, bay), []).find(({ code }) => code === 'noise-of-place'),
   );
   expect([asked?.is, not?.is]).toEqual(['reported', 'not-reported']);
 });

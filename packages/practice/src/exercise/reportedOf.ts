@@ -1,59 +1,77 @@
-import { type ReportCode, reportOf } from '@evenfall/physiology';
-import { isWrongSize } from '../fault/faults.js';
+import {
+  COUNT_FIGURES,
+  DEFLATION_FIGURES,
+  EQUIPMENT_FIGURES,
+  isOnGraduation,
+  minutesUpright,
+  SCORE_FIGURES,
+  wholeMinutes,
+} from '@evenfall/clinical';
+import { type Circumstances, type ReportCode, reportOf } from '@evenfall/physiology';
+import { isGaugeOff, isWrongSize } from '../fault/faults.js';
 import { asOfEach } from './asOfEach.js';
+import type { Judged } from './debrief.js';
 import type { Exercise } from './exercise.js';
+import type { FallOf } from './fall.js';
+import { EXERCISE_FIGURES as F } from './figures.js';
 import { circumstancesAt, instrumentAt } from './replay.js';
 
 /** Whether something that a good observer reports of a person was reported. `not-here`: an exercise has no place to say it. */
 export type Reported = { readonly code: ReportCode; readonly is: 'reported' | 'not-reported' | 'not-here' };
 
-const FULL_MINUTE_SECONDS = 60;
-/** Sounds that end below this are written as going on to zero. Source: docs/conventions.md section 6. */
-const TO_ZERO_MMHG = 10;
+/** A reading of which a systolic was written: the exercise as of it, where it was taken, and its letting down; null: none was found. */
+type Reading = {
+  readonly one: Exercise;
+  readonly place: Circumstances;
+  readonly fall: FallOf | null;
+};
 
-/** What a good observer reports of this person, each beside whether this one did. Whether a number is right is judged elsewhere. */
-export function reportedOf(exercise: Exercise): readonly Reported[] {
+/**
+ * What a good observer reports of this person, each beside whether this one did. Whether a number is right is judged elsewhere.
+ *
+ * @param judged each of its readings, as of `judgeEach`
+ */
+export function reportedOf(exercise: Exercise, judged: readonly Pick<Judged, 'fall'>[]): readonly Reported[] {
+  const readings = asOfEach(exercise).flatMap((one, k): Reading[] => {
+    if (one.entered.systolic === null) return [];
+    const place = circumstancesAt(exercise, one.evidence.run?.startSeconds ?? 0, null);
+    return [{ one, place, fall: judged[k]?.fall ?? null }];
+  });
   return reportOf(exercise.scenario).map((code) => {
-    const has = said(code, exercise);
+    const has = said(code, exercise, readings);
     return { code, is: has === null ? 'not-here' : has ? 'reported' : 'not-reported' };
   });
 }
 
 /** Null: there is no place for it. */
-function said(code: ReportCode, exercise: Exercise): boolean | null {
+function said(code: ReportCode, exercise: Exercise, readings: readonly Reading[]): boolean | null {
   const { evidence, entered } = exercise;
   const { pulse, breaths, apex = null, taps = {} } = evidence;
-  const readings = asOfEach(exercise).filter((one) => one.entered.systolic !== null);
-  const anyReading = (is: (one: Exercise) => boolean) => readings.some(is);
-  const placed = () =>
-    readings.map((one) => circumstancesAt(exercise, one.evidence.run?.startSeconds ?? 0, null));
+  const anyReading = (is: (one: Exercise) => boolean) => readings.some(({ one }) => is(one));
+  const isFull = (windowSeconds = 0) => windowSeconds >= COUNT_FIGURES.fullWindowSeconds.value;
   switch (code) {
     case 'both-numbers':
-      return anyReading((one) => one.entered.diastolic !== null);
+      return anyReading(isBothOnMarks);
     case 'second-reading':
-      return readings.length >= 2;
+      return readings.some((reading, k) => isRested(reading, readings.slice(0, k)));
     case 'three-readings':
       return readings.length >= 3;
     case 'palpated-systolic':
-      return anyReading(({ evidence: { run } }) => {
-        const { lostMmHg, backMmHg } = run?.run.palpated ?? { lostMmHg: null, backMmHg: null };
-        return lostMmHg !== null || backMmHg !== null || run?.run.method === 'palpation';
-      });
+      return isFeltFirst(readings);
     case 'muffled':
-      return anyReading((one) => one.entered.muffled !== null);
+      return anyReading(isOfThree);
     case 'sounds-to-zero':
       return anyReading(
-        ({ entered: { muffled, diastolic } }) =>
-          muffled !== null && diastolic !== null && diastolic < TO_ZERO_MMHG,
+        (one) => isOfThree(one) && (one.entered.diastolic ?? 0) < DEFLATION_FIGURES.toZeroMmHg.value,
       );
     case 'by-feel':
-      return anyReading((one) => one.evidence.run?.run.method === 'palpation');
+      return anyReading(
+        (one) => one.evidence.run?.run.method === 'palpation' && one.entered.diastolic === null,
+      );
     case 'other-arm':
-      return new Set(placed().map(({ arm }) => arm)).size > 1;
-    case 'standing-readings': {
-      const upright = placed().filter(({ posture }) => posture === 'standing').length;
-      return upright >= 2 && upright < readings.length;
-    }
+      return isOnBothArms(readings);
+    case 'standing-readings':
+      return isOnTheFeet(readings);
     case 'cuff-by-arm':
       return anyReading(
         (one) =>
@@ -65,7 +83,7 @@ function said(code: ReportCode, exercise: Exercise): boolean | null {
     case 'pulse-rate':
       return entered.pulsePerMinute !== null;
     case 'pulse-full-minute':
-      return [pulse, apex].some((one) => (one?.count.windowSeconds ?? 0) >= FULL_MINUTE_SECONDS);
+      return [pulse, apex].some((one) => isFull(one?.count.windowSeconds));
     case 'pulse-irregular':
       return [pulse, apex, taps.pulse, taps.apex].some((one) => one?.noticed?.rhythmFelt === 'irregular');
     case 'pulse-weak':
@@ -73,19 +91,24 @@ function said(code: ReportCode, exercise: Exercise): boolean | null {
     case 'pulse-strong':
       return (pulse ?? taps.pulse)?.noticed?.strength === 'strong';
     case 'apex-rate':
-      return (entered.apexPerMinute ?? null) !== null;
+      return (
+        (entered.apexPerMinute ?? null) !== null &&
+        entered.pulsePerMinute !== null &&
+        (apex ?? taps.apex) !== undefined &&
+        (pulse ?? taps.pulse) !== undefined
+      );
     case 'breaths-rate':
       return entered.breathsPerMinute !== null;
     case 'breaths-full-minute':
-      return (breaths?.count.windowSeconds ?? 0) >= FULL_MINUTE_SECONDS;
+      return isFull(breaths?.count.windowSeconds);
     case 'breaths-irregular':
       return (breaths ?? taps.breaths)?.noticed?.rhythmFelt === 'irregular';
     case 'temperature':
       return (entered.temperatureC ?? null) !== null;
     case 'gauge-off':
-      return exercise.actions.some(({ kind }) => kind === 'gauge');
+      return isFaultyTaken(exercise);
     case 'noise-of-place':
-      return exercise.circumstances.isQuieter || placed().some(({ isQuieter }) => isQuieter);
+      return exercise.circumstances.isQuieter || readings.some(({ place }) => place.isQuieter);
     case 'act-now':
       return evidence.saysActNow === true;
     case 'gap':
@@ -96,4 +119,63 @@ function said(code: ReportCode, exercise: Exercise): boolean | null {
     case 'breaths-pattern':
       return null;
   }
+}
+
+function isBothOnMarks({ entered: { systolic, diastolic }, evidence: { run } }: Exercise): boolean {
+  const step = run?.run.gaugeStepMmHg ?? DEFLATION_FIGURES.gaugeStepMmHg.value;
+  return [systolic, diastolic].every((one) => one !== null && isOnGraduation(one, step));
+}
+
+/** The first number is there, or it were no reading. */
+function isOfThree({ entered: { muffled, diastolic } }: Exercise): boolean {
+  return muffled !== null && diastolic !== null;
+}
+
+/** Whether the arm had rested since the last reading before that was taken as this one is: on that arm, in that posture. */
+function isRested({ place, fall }: Reading, before: readonly Reading[]): boolean {
+  const last = before.findLast((one) => one.place.arm === place.arm && one.place.posture === place.posture);
+  if (last === undefined || last.fall === null || fall === null) return false;
+  const rest = fall.inflatedSeconds - last.fall.endSeconds;
+  return rest + F.restRoomSeconds.value >= DEFLATION_FIGURES.waitAfterReadingSeconds.value;
+}
+
+/** Whether the pulse was felt for before a reading by ear: within it, or as a reading by feel before it. */
+function isFeltFirst(readings: readonly Reading[]): boolean {
+  const methods = readings.map(({ one }) => one.evidence.run?.run.method);
+  const isEstimated = ({ one: { evidence } }: Reading) => {
+    const palpated = evidence.run?.run.palpated;
+    return (palpated?.lostMmHg ?? palpated?.backMmHg ?? null) !== null;
+  };
+  return readings.some(
+    (reading, k) =>
+      methods[k] === 'auscultation' && (isEstimated(reading) || methods.slice(0, k).includes('palpation')),
+  );
+}
+
+/** Whether both numbers of both arms stand written, of one posture: which arm is the higher can then be seen. */
+function isOnBothArms(readings: readonly Reading[]): boolean {
+  const whole = readings.filter(({ one }) => one.entered.diastolic !== null).map(({ place }) => place);
+  return whole.some(({ arm, posture }) =>
+    whole.some((other) => other.posture === posture && other.arm !== arm),
+  );
+}
+
+/** Whether the cuff went up about one and about three minutes after standing up, and once before. */
+function isOnTheFeet(readings: readonly Reading[]): boolean {
+  const first = readings.findIndex(({ place }) => place.posture === 'standing');
+  const at = readings.flatMap(({ place, fall }) => {
+    if (place.posture !== 'standing' || fall === null) return [];
+    const minutes = minutesUpright(60 * place.standingMinutes + fall.inflatedSeconds);
+    return minutes === null ? [] : [wholeMinutes(minutes)];
+  });
+  const { standingFirstMinutes, standingWithinMinutes } = SCORE_FIGURES;
+  return first > 0 && [standingFirstMinutes, standingWithinMinutes].every(({ value }) => at.includes(value));
+}
+
+/** Whether another gauge was taken in place of one that does not rest at zero, shows too much or too little, or leaks. */
+function isFaultyTaken({ instrument, actions }: Exercise): boolean {
+  const taken = actions.findIndex(({ kind }) => kind === 'gauge');
+  if (taken < 0) return false;
+  const before = instrumentAt({ instrument, actions: actions.slice(0, taken) }, Infinity);
+  return isGaugeOff(before) || before.leakMmHgPerMinute > EQUIPMENT_FIGURES.mostLeakMmHgPerMinute.value;
 }

@@ -1,5 +1,6 @@
 import { temperatureOf } from '@evenfall/physiology';
 import type { Exercise } from './exercise.js';
+import { EXERCISE_FIGURES as F } from './figures.js';
 
 /** A temperature that was written beside what the thermometer showed, degC. */
 export type TemperatureRow = {
@@ -7,9 +8,6 @@ export type TemperatureRow = {
   readonly shown: number;
   readonly isAccepted: boolean;
 };
-
-/** Half of the tenth that a thermometer shows. */
-const HALF_MARK = 0.05;
 
 /** Null: none was written. It is copied from a display: to the tenth, or wrong. */
 export function temperatureRow({
@@ -19,5 +17,5 @@ export function temperatureRow({
   const written = entered.temperatureC ?? null;
   if (written === null) return null;
   const shown = temperatureOf(scenario);
-  return { written, shown, isAccepted: Math.abs(written - shown) < HALF_MARK };
+  return { written, shown, isAccepted: Math.abs(written - shown) < F.thermometerStepC.value / 2 };
 }

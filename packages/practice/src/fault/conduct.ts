@@ -4,6 +4,7 @@ import type { Judged } from '../exercise/debrief.js';
 import type { Exercise } from '../exercise/exercise.js';
 import { type FallOf, MEANT_MMHG } from '../exercise/fall.js';
 import { feltMmHg, isTouched } from '../exercise/felt.js';
+import { EXERCISE_FIGURES } from '../exercise/figures.js';
 import type { Replay } from '../exercise/replay.js';
 import type { DebriefRules } from '../exercise/rules.js';
 import { OBSERVER_FIGURES as F } from '../observer/figures.js';
@@ -42,9 +43,6 @@ export type Conduct = {
   readonly figures: Readonly<Record<string, number>>;
 };
 
-/** Clocks and the air that still leaves: a rest this little too short is not called one, seconds. */
-const REST_ROOM_SECONDS = 2;
-
 /**
  * What was not done by the protocol taught, the gravest first.
  * @param span the part of the visit that goes with this reading, seconds
@@ -70,7 +68,7 @@ export function conductOf(
     const felt = feltMmHg(exercise, played, fall);
     if (felt === null && !isByFeel && base?.peakFault !== 'not-felt-first') add('felt-not-first');
     const rest = restBefore(exercise, played, fall, runRules.inflation);
-    if (rest !== null && rest.waitedSeconds + REST_ROOM_SECONDS < rest.neededSeconds)
+    if (rest !== null && rest.waitedSeconds + EXERCISE_FIGURES.restRoomSeconds.value < rest.neededSeconds)
       add('arm-not-rested', rest);
   }
   const held = fall === null || base === null ? null : heldOnTheWay(played, fall, base);

@@ -112,7 +112,7 @@ function Judged({ exercise, under }: JudgedProps) {
       />
       {counts}
       <TemperatureShown exercise={exercise} />
-      <ReportedShown exercise={exercise} />
+      <ReportedShown exercise={exercise} judged={results} />
       <JudgedBySays exercise={exercise} by={under.by} />
     </div>
   );

@@ -1,10 +1,16 @@
-import { type Exercise, reportedOf } from '@evenfall/practice';
+import { type Exercise, type Judged, reportedOf } from '@evenfall/practice';
 import { useApp } from '../app/context.js';
 
+type ReportedShownProps = {
+  readonly exercise: Exercise;
+  /** Each of its readings. */
+  readonly judged: readonly Judged[];
+};
+
 /** What a good observer reports of this person, each beside whether it was reported. */
-export function ReportedShown({ exercise }: { readonly exercise: Exercise }) {
+export function ReportedShown({ exercise, judged }: ReportedShownProps) {
   const { words } = useApp();
-  const all = reportedOf(exercise);
+  const all = reportedOf(exercise, judged);
   if (all.length === 0) return null;
   return (
     <section aria-labelledby="debrief-reported">

@@ -120,7 +120,8 @@ export const counts: Reworded<typeof english> = {
   'is-not-reported': 'no informado',
   'is-not-here': 'aquí no se podía informar',
   'report-both-numbers': 'Los dos números, sistólica y diastólica, a la marca más cercana.',
-  'report-second-reading': 'Una segunda lectura al cabo de un minuto o más.',
+  'report-second-reading':
+    'Una segunda lectura en el mismo brazo y en la misma postura, al cabo de un minuto o más.',
   'report-three-readings': 'Tres lecturas: una sola dice poco cuando no hay dos latidos iguales.',
   'report-palpated-systolic': 'La sistólica por palpación, antes de auscultar.',
   'report-gap': 'Que los ruidos callaron un tramo, y desde dónde hasta dónde.',
@@ -130,21 +131,22 @@ export const counts: Reworded<typeof english> = {
     'Los dos números de la caída con cada inspiración: dónde vienen los primeros ruidos y dónde vienen con cada latido.',
   'report-strong-weak-by-turns': 'Que venían latidos fuertes y débiles por turnos, a intervalos iguales.',
   'report-by-feel': 'La sistólica por palpación, escrita como tal, sin diastólica.',
-  'report-other-arm': 'Una lectura en el otro brazo, y qué brazo es el más alto.',
+  'report-other-arm':
+    'Los dos números de cada brazo, en una misma postura, para que se vea qué brazo es el más alto.',
   'report-standing-readings':
     'Lecturas al minuto y a los tres minutos de estar de pie, junto a las de antes.',
   'report-home-readings': 'Que hacen falta lecturas de casa para saberlo.',
   'report-cuff-by-arm': 'Una lectura con el manguito que pide este brazo.',
   'report-gauge-off':
-    'Que la aguja no reposa en cero, o el manguito pierde aire, y que se pidió otro manómetro.',
+    'Que la aguja no reposa en cero, o el manguito pierde aire: se pidió otro manómetro en su lugar.',
   'report-noise-of-place':
     'Que había demasiado ruido para oír los ruidos más suaves, y que se pidió silencio.',
   'report-pulse-rate': 'El pulso en la muñeca, como frecuencia.',
-  'report-pulse-full-minute': 'El pulso contado durante un minuto entero.',
+  'report-pulse-full-minute': 'El pulso contado durante un minuto entero, en la muñeca o en el ápex.',
   'report-pulse-irregular': 'Que el pulso era irregular.',
   'report-pulse-weak': 'Que el pulso era débil.',
   'report-pulse-strong': 'Que el pulso era fuerte.',
-  'report-apex-rate': 'La frecuencia en el ápex junto a la de la muñeca.',
+  'report-apex-rate': 'La frecuencia en el ápex junto a la de la muñeca, contadas las dos.',
   'report-breaths-rate': 'Las respiraciones, como frecuencia.',
   'report-breaths-full-minute': 'Las respiraciones contadas durante un minuto entero.',
   'report-breaths-irregular': 'Que la respiración era irregular.',

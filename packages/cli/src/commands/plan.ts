@@ -23,7 +23,7 @@ import { planned } from './planned.js';
 import { typedSeed, wholeOption } from './typedSeed.js';
 
 /** Other people, or another model of what happens to them, gets another rule. */
-const PLAN_RULE = 'plan-3';
+const PLAN_RULE = 'plan-4';
 
 const OPTIONS: readonly Option[] = [
   { name: 'protocol', kind: 'value', means: 'options.planProtocol', hint: 'FILE', required: true },

@@ -1,6 +1,8 @@
 import { expect, test } from 'vitest';
+import { type Countable, countableOf, countErrorsOf } from './counts.js';
 import { type PlanProtocol, parsePlanProtocol, planProtocol } from './planProtocol.js';
 import type { CountResultOf } from './planResult.js';
+import { breathingAt, subjectOf } from './population.js';
 import { runPlan } from './runPlan.js';
 
 const tried = (some: Partial<PlanProtocol>, other: Partial<PlanProtocol>, people = 4000) => {
@@ -68,6 +70,46 @@ test('breaths by window', () => {
   ).toBeLessThan(0.25);
   expect(minute.second.breaths).toBeNull();
   expect(minute.paired.breaths).toBeNull();
+});
+
+/** Counts of everybody among so many whose breathing comes and goes: the stretch they are of, and the error, per minute. */
+function periodic(people: number, seed: number, some: Partial<PlanProtocol>) {
+  const protocol = planProtocol({ readings: 1, ...some });
+  const found: { there: NonNullable<Countable['breaths']>; error: number }[] = [];
+  // One subject in four is counted.
+  for (let index = 0; index < people; index += 4) {
+    const subject = subjectOf(seed, index);
+    if (breathingAt(subject).kind !== 'cheyne-stokes') continue;
+    const there = countableOf(subject, [protocol]);
+    const error = countErrorsOf(subject, there, protocol).breaths?.error;
+    if (error === undefined || there.breaths === null) throw new Error('not counted');
+    found.push({ there: there.breaths, error });
+  }
+  const mean = found.reduce((sum, { error }) => sum + error, 0) / found.length;
+  const square = found.reduce((sum, { error }) => sum + (error - mean) ** 2, 0) / (found.length - 1);
+  return { found, mean, standardError: Math.sqrt(square / found.length) };
+}
+
+// Physiology handbook 5 and 14, row 24: a cycle of 59 s with 13 breaths, 13.2 a minute; counts of 60 s are 13 or 14.
+test('breathing that comes and goes has its rate over whole cycles: a perfect count is right on average', () => {
+  const minute = periodic(120_000, 5, { breathsWindowSeconds: 60 });
+  expect(minute.found.length).toBeGreaterThan(100);
+  for (const { there, error } of minute.found) {
+    expect(Math.abs(there.truePerMinute - 13.2)).toBeLessThan(0.15);
+    expect([13, 14]).toContain(Math.round(there.truePerMinute + error));
+  }
+  const half = periodic(120_000, 5, { breathsWindowSeconds: 30 });
+  for (const { mean, standardError } of [minute, half])
+    expect(Math.abs(mean)).toBeLessThan(3 * standardError);
+});
+
+test('a clock that waits for a breath through a whole pause still has its full window', () => {
+  for (const { there } of periodic(20_000, 5, { breathsWindowSeconds: 300 }).found) {
+    const waits = there.seconds.slice(1).map((one, k) => one - (there.seconds[k] ?? one));
+    expect(Math.max(...waits)).toBeGreaterThan(23);
+    const room = there.toSeconds - there.fromSeconds - 300;
+    expect(Math.min(room, there.beyondSeconds)).toBeGreaterThan(Math.max(...waits));
+  }
 });
 
 test('what the windows are changes nothing of the pressure', () => {

@@ -18,6 +18,8 @@ type Stretch = {
   readonly seconds: readonly number[];
   readonly fromSeconds: number;
   readonly toSeconds: number;
+  /** A clock that starts on a beat or a breath ends so much later at most. */
+  readonly beyondSeconds: number;
   readonly truePerMinute: number;
 };
 export type Countable = Readonly<Record<CountOf, Stretch | null>>;
@@ -30,7 +32,9 @@ export type CountErrors = Readonly<Record<CountOf, CountError | null>>;
 const FROM_SECONDS = 5;
 /** So long is the stretch whose rate is called true, at least: longer than anybody counts, short enough to be of one visit. */
 const STRETCH_SECONDS = 180;
-/** A clock that starts on a beat or a breath ends so much later at most. */
+/** So many whole cycles are the stretch of breathing that comes and goes, whose rate is that of clusters and pauses together. */
+const STRETCH_CYCLES = 30;
+/** So long is waited for a beat or an even breath at most; where breathing comes and goes, less than its cycle. */
 const BEYOND_SECONDS = 15;
 
 /** One in so many subjects is counted: three minutes of beats cost as much as a whole visit of readings, and errors of counts are small. */
@@ -44,21 +48,26 @@ const NOTHING: Countable = { pulse: null, breaths: null };
 export function countableOf(subject: Subject, protocols: readonly PlanProtocol[]): Countable {
   if (subject.index % ONE_IN !== 0) return NOTHING;
   const windows = protocols.flatMap((one) => [one.pulseWindowSeconds, one.breathsWindowSeconds ?? 0]);
-  const length = Math.max(STRETCH_SECONDS, Math.max(...windows) + BEYOND_SECONDS);
   const isBreaths = protocols.some((one) => one.breathsWindowSeconds !== null);
   const scenario = scenarioAt(subject, 0);
   const { kind } = scenario.rhythm;
   const isIrregular = kind === 'atrial-fibrillation' || kind === 'ventricular-ectopics';
   const breathing = breathingAt(subject);
   const stretch = (of: CountOf, isUneven: boolean, slowPerMinute: number): Stretch | null => {
+    const cycleSeconds = of === 'breaths' ? (breathing.cycleSeconds ?? 0) : 0;
+    const beyondSeconds = Math.max(BEYOND_SECONDS, cycleSeconds);
+    const longest = Math.max(...windows) + beyondSeconds;
+    const length = Math.max(STRETCH_SECONDS, STRETCH_CYCLES * cycleSeconds, longest);
     const person = makePerson(of === 'pulse' ? scenario : { ...scenario, breathing }, subject.seed);
     const toSeconds = FROM_SECONDS + length;
     const seconds = countedEvents(of, person, PROPER, FROM_SECONDS, toSeconds);
     const [first, last] = [seconds[0], seconds.at(-1)];
     if (first === undefined || last === undefined || last <= first) return null;
-    const truePerMinute = (60 * (seconds.length - 1)) / (last - first);
+    // From the first to the last would leave out the pauses at both ends.
+    const truePerMinute =
+      cycleSeconds > 0 ? (60 * seconds.length) / length : (60 * (seconds.length - 1)) / (last - first);
     const group = isUneven ? 'irregular' : truePerMinute < slowPerMinute ? 'slow' : 'regular';
-    return { group, seconds, fromSeconds: FROM_SECONDS, toSeconds, truePerMinute };
+    return { group, seconds, fromSeconds: FROM_SECONDS, toSeconds, beyondSeconds, truePerMinute };
   };
   return {
     pulse: stretch('pulse', isIrregular, F.slowPulse.value),
@@ -83,7 +92,7 @@ export function countErrorsOf({ key }: Subject, countable: Countable, protocol: 
   const errorOf = (of: CountOf, windowSeconds: number | null): CountError | null => {
     const there = countable[of];
     if (there === null || windowSeconds === null) return null;
-    const room = there.toSeconds - there.fromSeconds - windowSeconds - BEYOND_SECONDS;
+    const room = there.toSeconds - there.fromSeconds - windowSeconds - there.beyondSeconds;
     const start = there.fromSeconds + Math.max(0, room) * uniformOf(key, 0, COUNT_LANE[of]);
     const counted = countOf(of, there.seconds, start, windowSeconds, counting);
     if (counted === null) return null;

@@ -325,7 +325,8 @@ export type { FurtherReading, FurtherReadingCode, ReadingsCircumstances } from '
 export { furtherReading, UNKNOWN_READINGS_CIRCUMSTANCES } from './round/furtherReading.js';
 export type { EmergencyFeature, KnownScore, KnownSigns } from './round/knownSigns.js';
 export { EMERGENCY_FEATURES, NOTHING_KNOWN } from './round/knownSigns.js';
-export { isToLieDown } from './round/lieDown.js';
+export type { LieDownCode, UprightAsk } from './round/lieDown.js';
+export { isToLieDown, lieDownFlags, uprightAsk } from './round/lieDown.js';
 export { isSameLimb } from './round/limb.js';
 export type { LyingCode } from './round/lyingBefore.js';
 export { lyingDue, lyingFlags, minutesLying } from './round/lyingBefore.js';

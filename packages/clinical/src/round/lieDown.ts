@@ -1,21 +1,49 @@
+import type { Flag } from '../contract/flag.js';
 import { isPast } from '../score/bands.js';
-import { NO_ROUND_FACTS } from './roundFacts.js';
+import { SCORE_FIGURES as STANDING } from '../score/figures.js';
+import { type StandingAsk, standingAsk } from '../score/standingDue.js';
 import type { RoundReading } from './roundReading.js';
-import { standingOf } from './standingOf.js';
+
+export type LieDownCode = 'symptoms-on-standing' | 'standing-systolic-low';
 
 /**
- * Whether a reading on the feet says that the person is to lie down, so that nobody asks them to stand again: they felt
- * unwell, the systolic was low, or the pressure fell to the limits of the test.
+ * Why readings on the feet say that the person is to lie down: they felt unwell, or the systolic was low. A fall that is
+ * borne is no reason: it is one if it lasts, and that takes the third minute. Minutes that nobody noted are left out.
  *
  * @param readings of one round, in the order in which they were taken; mmHg
- * Source: bedside handbook 3.14 (a systolic under 90, a fall to the limits; stop).
+ * Source: bedside handbook 3.14 (stop; a systolic falling below 90).
  */
+export function lieDownFlags(readings: readonly RoundReading[]): Flag<LieDownCode>[] {
+  return readings
+    .filter(({ posture }) => posture === 'stand')
+    .flatMap(({ systolic, uprightMinutes, isUnwellUpright }): Flag<LieDownCode>[] => {
+      const at = uprightMinutes === null ? {} : { minutes: uprightMinutes };
+      const limitMmHg = STANDING.standingSystolicLow.value;
+      return [
+        ...(isUnwellUpright === true ? [{ code: 'symptoms-on-standing' as const, figures: at }] : []),
+        ...(isPast(systolic, 'standingSystolicLow')
+          ? [{ code: 'standing-systolic-low' as const, figures: { systolic, ...at, limitMmHg } }]
+          : []),
+      ];
+    });
+}
+
+/** Whether {@link lieDownFlags} has a reason: then nothing asks the person onto their feet again in this round. */
 export function isToLieDown(readings: readonly RoundReading[]): boolean {
-  const upright = readings.filter(({ posture }) => posture === 'stand');
-  const isLow = upright.some(
-    ({ systolic, isUnwellUpright }) => isUnwellUpright === true || isPast(systolic, 'standingSystolicLow'),
-  );
-  if (isLow) return true;
-  const test = standingOf({ readings, isFeltIrregular: null, facts: NO_ROUND_FACTS });
-  return test?.positive === true || test?.delayed === true;
+  return lieDownFlags(readings).length > 0;
+}
+
+/** As {@link StandingAsk}; of whoever is to lie down no reading is due, late or missed. */
+export type UprightAsk = StandingAsk & { readonly isToLieDown: boolean };
+
+/**
+ * What is to be said of the readings on the feet of a round now.
+ *
+ * @param seconds on the feet so far
+ * @param readings of the round, in the order in which they were taken
+ */
+export function uprightAsk(seconds: number, readings: readonly RoundReading[]): UprightAsk {
+  if (isToLieDown(readings)) return { due: null, missed: null, isLate: false, isToLieDown: true };
+  const taken = readings.flatMap(({ uprightMinutes }) => uprightMinutes ?? []);
+  return { ...standingAsk(seconds, taken), isToLieDown: false };
 }

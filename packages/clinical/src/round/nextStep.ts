@@ -8,6 +8,7 @@ import { isAtThird } from '../score/falls.js';
 import { SCORE_FIGURES as STANDING } from '../score/figures.js';
 import type { RoundRate } from './event.js';
 import { type FurtherReadingCode, furtherReading, type ReadingsCircumstances } from './furtherReading.js';
+import { isToLieDown } from './lieDown.js';
 import { DAY_OF_ROUND, placeFactsOf } from './placeFacts.js';
 import type { PlanRules } from './planRules.js';
 import { isUpright, readingsOf, seriesOf } from './readingsOf.js';
@@ -107,7 +108,7 @@ function signStep(state: RoundState, sign: Exclude<RoundSign, 'pressure'>): Next
 
 /**
  * What the pressure alone still needs, whatever other signs are open; null for nothing. Whoever has the cuff on goes
- * on with it.
+ * on with it; whoever is to lie down is asked for nothing on the feet.
  */
 export function nextPressureStep(
   state: RoundState,
@@ -127,13 +128,26 @@ function pressureStep(
   const readings = readingsOf(state);
   const first = readings[0];
   if (first === undefined) return firstReading(state, rules);
-  const again = furtherReading(seriesOf(readings, first), known, rules.readings);
+  const steps = [
+    again(readings, first, known, rules),
+    otherArm(state, first, facts, rules),
+    lyingAndStanding(state, facts, rules),
+  ].filter((one) => one !== null);
+  const isToLie = isToLieDown(readings);
+  return steps.find(({ posture }) => !(isToLie && posture === 'stand')) ?? null;
+}
+
+function again(
+  readings: readonly RoundReading[],
+  first: RoundReading,
+  known: ReadingsCircumstances,
+  rules: StepRules,
+): NextStep | null {
+  const further = furtherReading(seriesOf(readings, first), known, rules.readings);
+  if (!further.isNeeded) return null;
+  const { why, earliestAtSeconds, waitSeconds } = further;
   const { side, posture } = first;
-  if (again.isNeeded) {
-    const { why, earliestAtSeconds, waitSeconds } = again;
-    return step('repeat', { why, earliestAtSeconds, waitSeconds, side, posture });
-  }
-  return otherArm(state, first, facts, rules) ?? lyingAndStanding(state, facts, rules);
+  return step('repeat', { why, earliestAtSeconds, waitSeconds, side, posture });
 }
 
 function firstReading({ place, estimates }: RoundState, { plan }: StepRules): NextStep {
@@ -188,7 +202,8 @@ function lyingAndStanding(state: RoundState, facts: RoundFacts, { cuff }: StepRu
 }
 
 /**
- * A systolic so low that nobody is asked onto their feet as a matter of course: the newest one, lying or upright.
+ * A systolic so low before standing that nobody is asked onto their feet as a matter of course: the newest one. On the feet
+ * {@link isToLieDown} says so.
  * Source: bedside handbook 3.14 (a systolic below 90 on standing); that it holds before it too: common practice, no source.
  */
 function lowBeforeStanding(readings: readonly RoundReading[]): Flag<StepReasonCode>[] {

@@ -155,14 +155,16 @@ describe('the third minute on the feet', () => {
     expect(standing(at(1, false))).toEqual(MISSED);
   });
 
-  // Bedside handbook 3.14: a systolic under 90, or a fall of 20/10 from 132/80, lays the person down.
+  // Bedside handbook 3.14: a systolic under 90 lays the person down. A fall is a sustained one within 3 min: of one that is
+  // met at 1 min and borne (20/10 from 132/80) the third minute is still wanted.
   test.each([
     ['84/52', 84, 52, true],
-    ['112/78', 112, 78, true],
-    ['124/70', 124, 70, true],
     ['89/71', 89, 71, true],
+    ['90/71', 90, 71, false],
+    ['112/78', 112, 78, false],
+    ['124/70', 124, 70, false],
     ['113/71', 113, 71, false],
-  ])('is asked of nobody whom %s at 1 min lays down', (_, systolic, diastolic, isToLie) => {
+  ])('after %s at 1 min: the person lies down is %s', (_, systolic, diastolic, isToLie) => {
     expect(standing({ ...at(1), systolic, diastolic })).toEqual(isToLie ? [] : MISSED);
   });
 
@@ -170,6 +172,6 @@ describe('the third minute on the feet', () => {
     const low = { ...at(1), systolic: 88, diastolic: 60 };
     const lying = reading('a', 1, { posture: 'lie', systolic: 98, diastolic: 62 });
     expect(roundNotes([lying, low], GAP, []).standing).toEqual([]);
-    expect(standing(at(1), { ...at(5), systolic: 108 })).toEqual([]);
+    expect(standing(at(1), { ...at(5), systolic: 108 })).toEqual(MISSED);
   });
 });

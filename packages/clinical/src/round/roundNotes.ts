@@ -85,7 +85,8 @@ function pulseFlags(
 
 /**
  * That of a test of lying and standing nothing was measured at the third minute: whether a fall came or lasted until then is
- * not known. Whoever merely stood at a reading was not tested. Whom an earlier reading lays down was rightly not left standing. Source: bedside handbook 3.14 (at 1 and 3 min; stop).
+ * not known. Whoever merely stood at a reading was not tested. Whom a reading lays down was rightly not left standing; a fall that is
+ * borne lays nobody down. Source: bedside handbook 3.14 (at 1 and 3 min; stop).
  */
 function thirdMinuteFlags(readings: readonly NotedReading[]): Flag<NoteCode>[] {
   const upright = readings.filter(({ posture }) => posture === 'stand');

@@ -1,14 +1,17 @@
+import { lieDownFlags } from '@evenfall/clinical';
 import { useApp } from '../app/context.js';
 import { Choices } from '../parts/Choices.js';
+import { readingOf } from '../round/standing.js';
 import type { Round } from '../round/useRound.js';
 import type { DraftRun } from './pressureDraft.js';
 import { withUnwellUpright } from './pressureSteps.js';
 
-/** After a reading on the feet: how the person felt. One touch for nothing; what was said can be taken back. */
+/** After a reading on the feet: how the person felt, and whether they are to lie down. One touch for nothing; what was said can be taken back. */
 export function AskUpright({ round, reading }: { readonly round: Round; readonly reading: DraftRun }) {
-  const { words } = useApp();
+  const { words, program } = useApp();
   const { unwellUpright = null, place, entry } = reading;
   if (place.posture !== 'stand') return null;
+  const flags = lieDownFlags([readingOf(round.draft, reading, { ...round, program })]);
   return (
     <>
       <Choices
@@ -25,16 +28,13 @@ export function AskUpright({ round, reading }: { readonly round: Round; readonly
           round.change((draft) => withUnwellUpright(draft, entry, id === 'unasked' ? null : id === 'unwell'))
         }
       />
-      {unwellUpright === true ? (
+      {flags.length === 0 ? null : (
         <div className="act-now" role="alert">
-          <p>
-            {words.detail({
-              code: 'symptoms-on-standing',
-              figures: { minutes: reading.uprightMinutes ?? 0 },
-            })}
-          </p>
+          {flags.map((flag) => (
+            <p key={flag.code}>{words.detail(flag)}</p>
+          ))}
         </div>
-      ) : null}
+      )}
     </>
   );
 }

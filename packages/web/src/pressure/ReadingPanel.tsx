@@ -1,4 +1,11 @@
-import { type NextStep, numbersText, ROUND_FIGURES, SCORE_FIGURES, shorthandOf } from '@evenfall/clinical';
+import {
+  isToLieDown,
+  type NextStep,
+  numbersText,
+  ROUND_FIGURES,
+  SCORE_FIGURES,
+  shorthandOf,
+} from '@evenfall/clinical';
 import type { RunContent } from '@evenfall/record';
 import type { Words } from '@evenfall/words';
 import { Link } from 'wouter';
@@ -10,7 +17,7 @@ import { runContentOf } from '../round/entries.js';
 import { nextHref, stepOf } from '../round/nextHref.js';
 import { ActNowPanel, AskPanel } from '../round/ResultPanels.js';
 import { readingRemoved } from '../round/slip.js';
-import { type RoundStanding, standingOf } from '../round/standing.js';
+import { type RoundStanding, readingsSoFar, standingOf } from '../round/standing.js';
 import type { Round } from '../round/useRound.js';
 import { AskUpright } from './AskUpright.js';
 import { notesOf } from './notesOf.js';
@@ -64,8 +71,9 @@ export function ReadingPanel({ round, entry, person }: ReadingProps) {
       </div>
       <Next
         round={round}
-        isUpright={reading.place.posture === 'stand'}
-        isUnwell={reading.place.posture === 'stand' && reading.unwellUpright === true}
+        isToLie={
+          reading.place.posture === 'stand' && isToLieDown(readingsSoFar(draft, { ...round, program }))
+        }
         standing={standing}
         person={person}
         gapSeconds={inForce.roundRules.readings.gapSeconds}
@@ -124,9 +132,8 @@ function whyNext({ nextPressure }: RoundStanding): NextStep['why'] {
 }
 
 type NextProps = {
-  readonly isUpright: boolean;
-  /** Felt unwell on their feet at this reading: nobody is told to stand again. */
-  readonly isUnwell: boolean;
+  /** On their feet at this reading, and to lie down now: that comes first, and nobody is told to stand again. */
+  readonly isToLie: boolean;
   readonly round: Round;
   readonly standing: RoundStanding;
   readonly person: string;
@@ -134,7 +141,7 @@ type NextProps = {
 };
 
 /** The next reading with its wait, the other arm, another posture, or the next sign. */
-function Next({ round, standing, person, gapSeconds, isUpright, isUnwell }: NextProps) {
+function Next({ round, standing, person, gapSeconds, isToLie }: NextProps) {
   const { words } = useApp();
   const { nextPressure } = standing;
   const last = round.draft.pressure.values.at(-1);
@@ -156,8 +163,7 @@ function Next({ round, standing, person, gapSeconds, isUpright, isUnwell }: Next
   const isOpen =
     open !== null && (open.actNow.length > 0 || open.ask.features.length > 0 || open.ask.pregnancy);
   const isLow = nextPressure?.why.some(({ code }) => code === 'low-before-standing') === true;
-  const isHeld = nextPressure?.step === 'standing' && (isUnwell || isLow);
-  const isStopping = isHeld && isUpright;
+  const isHeld = isToLie || (nextPressure?.step === 'standing' && isLow);
   const toReview = (look: string) => (
     <Link
       href={isReading ? `/people/${person}/round` : nextHref(person, step)}
@@ -199,18 +205,11 @@ function Next({ round, standing, person, gapSeconds, isUpright, isUnwell }: Next
       </div>
       <p className="soft small measure-says">{words.sentence('postures.wantStandingSays', STANDING_ASKS)}</p>
       <div className={isOpen ? 'next-steps next-steps-last' : 'next-steps'}>
-        {isStopping ? (
+        {isToLie ? (
           <Link
             href={`/people/${person}/round`}
             className="button button-first button-large"
-            onClick={() =>
-              round.change((draft) =>
-                withUpright(
-                  { ...draft, wanted: draft.wanted.filter((one) => one !== 'lying-and-standing') },
-                  null,
-                ),
-              )
-            }
+            onClick={() => round.change((draft) => withUpright(draft, null))}
           >
             {words.sentence('pressure.stopStanding')}
           </Link>

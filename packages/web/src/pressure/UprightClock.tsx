@@ -1,9 +1,9 @@
 import {
   isNoneToCome,
   isToLieDown,
-  type StandingAsk,
+  type RoundReading,
   type StandingDue,
-  standingAsk,
+  uprightAsk,
 } from '@evenfall/clinical';
 import type { Words } from '@evenfall/words';
 import { useApp } from '../app/context.js';
@@ -24,16 +24,19 @@ export type ClockProps = {
 export function UprightClock({ round, isHere = false }: ClockProps) {
   const { words, clock, program } = useApp();
   const { upright = null, stoppedUpright = null } = round.draft.pressure;
+  const readings = readingsSoFar(round.draft, { ...round, program });
+  const isToLie = isToLieDown(readings);
   return (
     <SinceClock
       since={upright}
       stopped={stoppedUpright}
       until={(since, now) => uprightUntil(since, now, clock.stamp())}
       isHere={isHere}
-      isOver={(seconds) => isNoneToCome(askOf(round, seconds, program))}
+      isFirst={!isToLie}
+      isOver={(seconds) => isNoneToCome(uprightAsk(seconds, readings))}
       text={{
         begin: words.sentence('pressure.uprightBegin'),
-        beginHint: words.sentence('pressure.uprightBeginHint'),
+        beginHint: words.sentence(isToLie ? 'postures.toLieDown' : 'pressure.uprightBeginHint'),
         lost: words.sentence('pressure.uprightLost'),
         stop: words.sentence('pressure.uprightBack'),
         lasts: (seconds) => words.sentence('pressure.uprightFor', { seconds }),
@@ -42,15 +45,18 @@ export function UprightClock({ round, isHere = false }: ClockProps) {
       onSince={(since) => round.change((draft) => withUpright(draft, since))}
       onStop={() => round.change(withUprightStopped)}
     >
-      {(seconds) => <DueLine round={round} seconds={seconds} />}
+      {(seconds) => <DueLine seconds={seconds} readings={readings} />}
     </SinceClock>
   );
 }
 
+type DueProps = { readonly seconds: number; readonly readings: readonly RoundReading[] };
+
 /** Which reading on the feet is due, and in how long, and which was missed; that one is due now is announced. */
-function DueLine({ round, seconds }: { readonly round: Round; readonly seconds: number }) {
-  const { words, program } = useApp();
-  const { due, missed, isLate } = askOf(round, seconds, program);
+function DueLine({ seconds, readings }: DueProps) {
+  const { words } = useApp();
+  const { due, missed, isLate, isToLieDown: isToLie } = uprightAsk(seconds, readings);
+  if (isToLie) return <p className="small">{words.sentence('postures.toLieDown')}</p>;
   if (missed !== null && isLate)
     return <WaitLine isOver text={words.sentence('postures.missedNow', { minutes: missed })} />;
   return (
@@ -61,13 +67,6 @@ function DueLine({ round, seconds }: { readonly round: Round; readonly seconds: 
       <WaitLine isOver={due === null || due.inSeconds === 0} text={dueText(due, words)} />
     </>
   );
-}
-
-/** Who is to lie down is asked for no late reading. */
-function askOf(round: Round, seconds: number, program: string): StandingAsk {
-  const taken = round.draft.pressure.values.flatMap(({ uprightMinutes }) => uprightMinutes ?? []);
-  const ask = standingAsk(seconds, taken);
-  return { ...ask, isLate: ask.isLate && !isToLieDown(readingsSoFar(round.draft, { ...round, program })) };
 }
 
 function dueText(due: StandingDue | null, { sentence }: Words): string {

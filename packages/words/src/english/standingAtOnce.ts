@@ -13,6 +13,8 @@ export const standingAtOnce = {
     `The pressure fell${fallen(f, say)} ${at(f, say)}, which meets the limits of a fall on standing: ${lower(REST)}`,
   'symptoms-on-standing': (f, say) =>
     `The person felt unwell ${at(f, say)}: stop, lay the person down, chart what was felt and report it; call for help for chest pain or a faint.`,
+  'standing-systolic-low': (f, say) =>
+    `The systolic on the feet was ${say.beside(f.value('systolic'), f.value('limitMmHg'))} ${at(f, say)}, under ${say.limit(f.value('limitMmHg'))}: lay the person down, measure again and call by your local protocol.`,
 } as const satisfies Record<string, Detail>;
 
 /** How far which number fell, where it is known. */
@@ -24,6 +26,7 @@ export function fallen(f: Figures, say: Say): string {
 }
 
 export function at(f: Figures, say: Say): string {
+  if (!f.has('minutes')) return 'at a time that nobody noted';
   return f.value('minutes') === 0 ? 'at once' : `at ${say.short(f.value('minutes'))} min`;
 }
 

@@ -10,8 +10,6 @@ export const standingDetails = {
     `The pressure fell${fallen(f, say)} only ${at(f, say)}, later than three minutes: a delayed fall. ${REST}`,
   'fall-recovered': (f, say) =>
     `The fall was gone again ${at(f, say)}: chart both readings, and measure once more if the person felt it.`,
-  'standing-systolic-low': (f, say) =>
-    `The systolic on the feet was ${say.beside(f.value('systolic'), f.value('limitMmHg'))} ${at(f, say)}, under ${say.limit(f.value('limitMmHg'))}: lay the person down, measure again and call by your local protocol.`,
   'heart-rate-ratio-low': (f, say) =>
     `The pulse rose by ${say.beside(f.value('ratio'), f.value('limit'), 2)} a minute for each mmHg of fall, under ${say.limit(f.value('limit'))}: a pattern consistent with nerves that do not answer the fall; it is a pointer and no more, so tell the clinician in charge.`,
   'rise-without-fall': (f, say) =>

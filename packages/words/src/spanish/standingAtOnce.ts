@@ -11,6 +11,8 @@ export const standingAtOnce: Reworded<typeof english> = {
     `La presión bajó${fallen(f, say)} ${at(f, say)}, lo que alcanza los límites de una bajada al ponerse de pie: ${REST}`,
   'symptoms-on-standing': (f, say) =>
     `La persona se encontró mal ${at(f, say)}: pare, acuéstela, registre lo que notó y comuníquelo; pida ayuda si hay dolor en el pecho o un desmayo.`,
+  'standing-systolic-low': (f, say) =>
+    `La sistólica de pie fue de ${say.beside(f.value('systolic'), f.value('limitMmHg'))} ${at(f, say)}, menos de ${say.limit(f.value('limitMmHg'))}: acueste a la persona, mida de nuevo y avise según su protocolo local.`,
 };
 
 /** How far which number fell, where it is known. */
@@ -22,6 +24,7 @@ export function fallen(f: Figures, say: Say): string {
 }
 
 export function at(f: Figures, say: Say): string {
+  if (!f.has('minutes')) return 'en un momento que nadie anotó';
   const minutes = f.value('minutes');
   if (minutes === 0) return 'de inmediato';
   return minutes === 1 ? 'al minuto' : `a los ${say.short(minutes)} min`;

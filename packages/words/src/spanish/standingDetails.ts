@@ -8,8 +8,6 @@ export const standingDetails: Reworded<typeof english> = {
     `La presión bajó${fallen(f, say)} solo ${at(f, say)}, más tarde de tres minutos, una bajada tardía: ${REST}`,
   'fall-recovered': (f, say) =>
     `La bajada había desaparecido ${at(f, say)}: registre ambas lecturas y mida otra vez si la persona la notó.`,
-  'standing-systolic-low': (f, say) =>
-    `La sistólica de pie fue de ${say.beside(f.value('systolic'), f.value('limitMmHg'))} ${at(f, say)}, menos de ${say.limit(f.value('limitMmHg'))}: acueste a la persona, mida de nuevo y avise según su protocolo local.`,
   'heart-rate-ratio-low': (f, say) =>
     `El pulso subió ${say.beside(f.value('ratio'), f.value('limit'), 2)} por minuto por cada mmHg de bajada, menos de ${say.limit(f.value('limit'))}: un patrón compatible con nervios que no responden a la bajada; es un indicio y nada más, así que comuníquelo al profesional responsable.`,
   'rise-without-fall': (f, say) =>

@@ -26,4 +26,5 @@ export const postures: Reworded<typeof english> = {
   missed: (f, say) => `No se tomó la lectura a ${say.limit(f.minutes)} min.`,
   missedNow: (f, say) =>
     `No se tomó la lectura a ${say.limit(f.minutes)} min: tome una ahora, si la persona puede estar de pie. Guarda sus propios minutos.`,
+  toLieDown: 'Tiene que acostarse: no se pide nada más de pie.',
 };

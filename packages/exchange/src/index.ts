@@ -33,6 +33,7 @@ export type {
 export { NOTHING_SAID } from './series/seriesRead.js';
 export type { SeriesColumn } from './series/seriesWords.js';
 export { SERIES_COLUMNS } from './series/seriesWords.js';
+export { sideOf } from './series/sideWords.js';
 export type { DateOrder } from './series/timeText.js';
 export { DATE_ORDERS, daysOf } from './series/timeText.js';
 export { isZone } from './series/zoneClock.js';

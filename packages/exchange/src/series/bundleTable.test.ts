@@ -208,7 +208,7 @@ describe('a series that is written', () => {
 
   test('at home is no reading of a recorder: of the other kind nothing is taken', () => {
     const table = bundleTable(JSON.stringify(chartBundle(bundleOf([series]))), 'ambulatory');
-    expect(table?.text.trim().split('\n')).toEqual(['time,systolic,diastolic,pulse,site,note']);
+    expect(table?.text.trim().split('\n')).toEqual(['time,systolic,diastolic,pulse,site,arm,device,note']);
   });
 
   test('entered in error is written as that, and is no reading of anybody’s', () => {

@@ -51,7 +51,7 @@ export function bundleTable(text: string, kind: SeriesChoices['kind']): BundleTa
       value.of === 'pressure' && !isInError ? [Date.parse(measuredAt.at)] : [],
     ),
   );
-  const lines = ['time,systolic,diastolic,pulse,site,note'];
+  const lines = ['time,systolic,diastolic,pulse,site,arm,device,note'];
   const problems = new Map<number, readonly Refusal[]>();
   resources.forEach((resource, place) => {
     if (resource.resourceType !== 'Observation' || !isTaken(resource)) return;
@@ -60,18 +60,20 @@ export function bundleTable(text: string, kind: SeriesChoices['kind']): BundleTa
     if (one !== undefined && !one.isInError && one.content.value.of === 'pressure' && !isMean(resource)) {
       const { value, site, note } = one.content;
       const pulse = pulses.get(Date.parse(one.measuredAt.at)) ?? '';
-      lines.push([one.measuredAt.at, value.systolic, value.diastolic ?? '', pulse, cell(site), cell(note)].join()); // biome-ignore format: one row
+      const device = textIn(objectIn(resource, 'device') ?? {}, 'display');
+      const words = [site, armOf(resource, site), device, note].map(cell);
+      lines.push([one.measuredAt.at, value.systolic, value.diastolic ?? '', pulse, ...words].join());
       return;
     }
     // A recorder that failed says when and why: a row without numbers, counted among those that it tried.
     const failed = kind === 'ambulatory' ? failedAt(resource) : null;
     if (failed !== null) {
-      lines.push([failed, '', '', '', '', ''].join());
+      lines.push([failed, '', '', ...BLANK].join());
       return;
     }
     const at = `/entry/${place}/resource`;
     const own = refused.filter(({ field }) => field === at || field.startsWith(`${at}/`));
-    lines.push([at, numberIn(resource, SYSTOLIC_CODES), numberIn(resource, DIASTOLIC_CODES), '', '', ''].join()); // biome-ignore format: one row
+    lines.push([at, numberIn(resource, SYSTOLIC_CODES), numberIn(resource, DIASTOLIC_CODES), ...BLANK].join()); // biome-ignore format: one row
     problems.set(
       lines.length,
       own.length > 0
@@ -126,6 +128,18 @@ function isPulseOf({ content, measuredAt, isInError }: Reported, beats: Readonly
 function isMean(resource: Json): boolean {
   return codesIn(resource.code, SYSTEMS.loinc).some((code) => MEAN_CODES.includes(code));
 }
+
+/** Blank cells for all that stands after the two numbers of a pressure. */
+const BLANK = ['', '', '', '', ''];
+
+/** What a resource says of the arm where the words of its site do not: the code of one, which is not read on as a word. */
+function armOf({ bodySite }: Json, site: string | null): string | null {
+  if (codesIn(bodySite, SYSTEMS.snomed).includes(RIGHT_UPPER_ARM)) return 'right';
+  return site !== null && !/\p{L}/u.test(site) ? site : null;
+}
+
+/** SNOMED CT, as the example of a blood pressure in FHIR R4 has it; interoperability handbook 5. */
+const RIGHT_UPPER_ARM = '368209003';
 
 const placeOf = (at: string): number => Number(/^\/entry\/(\d+)\//.exec(at)?.[1]);
 

@@ -59,6 +59,7 @@ export type SeriesFlag = { readonly code: SeriesFlagCode; readonly lines: readon
 export type BesideReading = {
   readonly index: number;
   readonly note: string | null;
+  /** What a cell says of the arm, as it stands: `sideOf` reads it. */
   readonly arm: string | null;
   readonly device: string | null;
   /** Whether the device marked the pulse as irregular, as what nobody understands is taken; null where it says nothing of it. */

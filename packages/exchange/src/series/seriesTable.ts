@@ -21,6 +21,7 @@ import {
   SERIES_COLUMNS,
   type SeriesColumn,
 } from './seriesWords.js';
+import { sideOf } from './sideWords.js';
 import {
   type DateOrder,
   dateIn,
@@ -143,8 +144,8 @@ export class SeriesTable {
     const notUnderstood: number[] = [];
     const moved: Record<'not-there' | 'twice', number[]> = { 'not-there': [], twice: [] };
     const utc: number[] = [];
-    const { note, arm, device, irregular } = this.places;
-    const hasBeside = note >= 0 || arm >= 0 || device >= 0 || irregular >= 0;
+    const { note, arm, site, device, irregular } = this.places;
+    const hasBeside = note >= 0 || arm >= 0 || site >= 0 || device >= 0 || irregular >= 0;
     for (let k = 0; k < rows.length; k++) {
       const row = rows[k] as SeriesRecord;
       const index = k + 1;
@@ -179,7 +180,7 @@ export class SeriesTable {
         const one = {
           index,
           note: [text('note'), irregularPulse.asWritten].filter((part) => part !== null).join('; ') || null,
-          arm: text('arm'),
+          arm: text('arm') ?? this.sidedSite(row),
           device: text('device'),
           irregular: irregularPulse.is,
         };
@@ -326,6 +327,12 @@ export class SeriesTable {
     if (part !== undefined) return part;
     problems.push(this.problem(row, at, 'unknown-id', 'part-of-day', cell));
     return null;
+  }
+
+  /** What stands under the site, where it names an arm as well; else null. */
+  private sidedSite({ cells }: SeriesRecord): string | null {
+    const cell = cells[this.places.site] ?? '';
+    return sideOf(cell) === null ? null : cell;
   }
 
   private isAtWrist({ cells }: SeriesRecord): boolean {

@@ -26,7 +26,7 @@ import { localDate } from '../ports/stampAt.js';
 import { SignAs, useSigner } from '../round/SignAs.js';
 import { entriesIn } from '../round/useRound.js';
 import { ActFirstIn } from './ActFirst.js';
-import { evidenceOf, linesOfLongNotes } from './evidence.js';
+import { evidenceOf, linesOfLongNotes, linesOfUnreadArms } from './evidence.js';
 import { flagText, linesText } from './flagText.js';
 import { isGridDated } from './intake.js';
 import { LeftOut } from './LeftOut.js';
@@ -122,6 +122,7 @@ function ComesTo({
   // The notes of both are kept as one.
   const noteOver = Math.max(0, (content.note?.length ?? 0) - LONGEST_NOTE);
   const longNotes = linesOfLongNotes(read);
+  const unreadArms = linesOfUnreadArms(read);
   // A day that has begun where the person was may be tomorrow here: only what is later by both is still to come.
   const toCome = fresh.find(({ at }) => localDate(at) > today && Date.parse(at.at) > Date.parse(now.at));
   const cannot = [
@@ -209,6 +210,14 @@ function ComesTo({
               {read.flags.map((flag) => (
                 <li key={flag.code}>{flagText(flag, words)}</li>
               ))}
+              {unreadArms.length === 0 ? null : (
+                <li>
+                  {words.sentence('away.armsUnread', {
+                    lines: linesText(unreadArms),
+                    count: unreadArms.length,
+                  })}
+                </li>
+              )}
               {longNotes.length === 0 ? null : (
                 <li>
                   {words.sentence('away.notesCut', {

@@ -1,7 +1,8 @@
 import { DEFAULT_HOME_RULES } from '@evenfall/clinical';
+import { bundleTable } from '@evenfall/exchange';
 import { NOTHING_CHOSEN, roundFactsOf, seriesMade } from '@evenfall/record';
 import { expect, test } from 'vitest';
-import { type Beside, evidenceOf, linesOfLongNotes } from './evidence.js';
+import { type Beside, evidenceOf, linesOfLongNotes, linesOfUnreadArms } from './evidence.js';
 import { columnsIn, columnsText, intakeOf, lineField } from './intake.js';
 import { cellField, timeField } from './weekGrid.js';
 
@@ -65,6 +66,67 @@ test('an arm and a device said once stand with every reading; one that names its
   const file = 'date;time;sys;dia;arm;device\n13/03/2025;07:30;142;88;right;Own\n13/03/2025;07:35;140;86;;';
   const read = kept({ way: 'file', file, zone: 'Europe/Lisbon' }, 'Europe/Lisbon', said);
   expect(about(read)).toEqual([['right', 'Own'], ['left', 'Invented 3, large cuff']]); // biome-ignore format: two rows
+});
+
+test('a reading that names its own arm is never kept on the one said once; what is not understood is kept as no arm, by its line', () => {
+  // How people write an arm: common practice, no source.
+  const named = ['left arm', 'Left upper arm', 'brazo izquierdo', 'LA', 'upper arm', 'both', ''];
+  const rows = named.map((arm, k) => `2025-03-0${k + 1} 07:30;142;88;${arm}`);
+  const given = { way: 'file', file: ['time;sys;dia;arm', ...rows].join('\n'), zone: 'Europe/Lisbon' };
+  const arms = (of: typeof given) =>
+    kept(of, 'Europe/Lisbon', { arm: 'right' }).readings.map(({ arm }) => arm);
+  expect(arms(given)).toEqual(['left', 'left', 'left', 'left', null, null, 'right']);
+  const { read } = intakeOf(fieldsOf(given), 'UTC', DEFAULT_HOME_RULES, null);
+  expect(read === null ? null : linesOfUnreadArms(read)).toEqual([6, 7]);
+  const sites = [
+    'time;sys;dia;site',
+    '2025-03-01 07:30;142;88;Left arm',
+    '2025-03-01 07:35;142;88;upper arm',
+  ];
+  expect(arms({ ...given, file: sites.join('\n') })).toEqual(['left', 'right']);
+});
+
+test('the side of a body site in a bundle is the arm of its reading', () => {
+  const quantity = (value: number) => ({ value, system: 'http://unitsofmeasure.org', code: 'mm[Hg]' });
+  const loinc = (code: string) => ({ coding: [{ system: 'http://loinc.org', code }] });
+  const observation = (day: number, bodySite: object | null, more = {}) => ({
+    resourceType: 'Observation',
+    status: 'final',
+    code: loinc('85354-9'),
+    subject: { display: 'Wren (invented)' },
+    effectiveDateTime: `2025-03-0${day}T07:30:00+00:00`,
+    component: [
+      { code: loinc('8480-6'), valueQuantity: quantity(142) },
+      { code: loinc('8462-4'), valueQuantity: quantity(88) },
+    ],
+    ...(bodySite === null ? {} : { bodySite }),
+    ...more,
+  });
+  // SNOMED CT 368209003, right upper arm: FHIR R4's example of a blood pressure. Another code is not known here.
+  const coded = (code: string) => ({ coding: [{ system: 'http://snomed.info/sct', code }] });
+  const resources = [
+    observation(1, { text: 'Left arm' }),
+    observation(2, coded('368209003')),
+    observation(3, coded('1')),
+    observation(4, { text: 'Upper arm' }, { device: { display: 'Own' } }),
+    observation(5, null),
+  ];
+  const bundle = {
+    resourceType: 'Bundle',
+    type: 'collection',
+    entry: resources.map((resource) => ({ resource })),
+  };
+  const given = { way: 'file', file: bundleTable(JSON.stringify(bundle), 'home')?.text ?? '' };
+  for (const said of ['left', 'right'] as const)
+    expect(
+      kept(given, 'UTC', { arm: said, device: 'Said' }).readings.map(({ arm, device }) => [arm, device]),
+    ).toEqual([
+      ['left', 'Said'],
+      ['right', 'Said'],
+      [null, 'Said'],
+      [said, 'Own'],
+      [said, 'Said'],
+    ]);
 });
 
 const FILE = 'date;time;sys;dia\n13/03/2025;07:30;142;88\n14/03/2025;07:30;l39;87\n15/03/2025;07:30;84;137';

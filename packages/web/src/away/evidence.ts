@@ -1,5 +1,5 @@
 import type { EmergencyFeature, RoundFacts } from '@evenfall/clinical';
-import type { ReadSeries, SeriesFlag } from '@evenfall/exchange';
+import { type ReadSeries, type SeriesFlag, sideOf } from '@evenfall/exchange';
 import {
   ABOUT,
   LONGEST_NOTE,
@@ -58,7 +58,8 @@ export function evidenceOf(
       asleep: one.asleep,
       part: one.part,
       site: one.site,
-      arm: armIn(other?.arm ?? null) ?? arm,
+      // A cell that cannot be read may name the other arm.
+      arm: other === undefined || other.arm === null ? arm : sideOf(other.arm),
       note: other?.note?.slice(0, LONGEST_NOTE) ?? null,
       device: (other?.device ?? device)?.slice(0, LONGEST_DEVICE) ?? null,
       line,
@@ -94,6 +95,13 @@ export function linesOfLongNotes({ beside, lines }: Pick<ReadSeries, 'beside' | 
   );
 }
 
+/** The lines that say something of the arm which is not understood: their readings are kept with no arm named. */
+export function linesOfUnreadArms({ beside, lines }: Pick<ReadSeries, 'beside' | 'lines'>): number[] {
+  return beside.flatMap(({ arm, index }) =>
+    arm === null || sideOf(arm) !== null ? [] : [lines[index - 1] ?? 1],
+  );
+}
+
 /** What was settled of the time of single rows while the table was read, as it is kept. */
 const CLOCKS: Readonly<Partial<Record<SeriesFlag['code'], SeriesReadingKept['clock']>>> = {
   'time-not-there': 'skipped',
@@ -102,11 +110,4 @@ const CLOCKS: Readonly<Partial<Record<SeriesFlag['code'], SeriesReadingKept['clo
 
 function finite(value: number | null): number | null {
   return value === null || !Number.isFinite(value) ? null : value;
-}
-
-/** What a cell says of the arm; null where it says nothing that is understood. */
-function armIn(cell: string | null): 'left' | 'right' | null {
-  const word = cell?.trim().toLowerCase() ?? '';
-  if (/^(l|left|izq\w*|izquierdo|links)$/.test(word)) return 'left';
-  return /^(r|right|der\w*|derecho|rechts)$/.test(word) ? 'right' : null;
 }

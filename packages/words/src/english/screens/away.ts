@@ -158,6 +158,8 @@ export const away = {
   noteTooLong: 'The note is too long beside the one that the series has already.',
   noteOver: (f: { over: number; most: number }, say: Say) =>
     `The series that these days go on with has a note already, and both are kept as one of ${say.short(f.most)} characters at most: ${say.counted(f.over, { one: 'character', other: 'characters' })} too many. Shorten this one, or keep these days as a series of their own.`,
+  armsUnread: (f: { lines: string; count: number }) =>
+    `${f.count === 1 ? 'Line' : 'Lines'} ${f.lines}: what stands there of the arm names neither the left nor the right, so ${f.count === 1 ? 'this reading is' : 'these readings are'} kept with no arm, whatever is said below for all.`,
   notesCut: (f: { lines: string; count: number; most: number }, say: Say) =>
     `${f.count === 1 ? 'Line' : 'Lines'} ${f.lines}: of a note the first ${say.short(f.most)} characters are kept. Keep the file for the rest.`,
   sign: 'Sign',

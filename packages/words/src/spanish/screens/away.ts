@@ -146,6 +146,8 @@ export const away: Reworded<typeof english> = {
   noteTooLong: 'La nota es demasiado larga junto a la que la serie ya tiene.',
   noteOver: (f, say) =>
     `La serie que estos días continúan ya tiene una nota, y las dos se guardan como una de ${say.short(f.most)} caracteres como máximo: sobran ${say.counted(f.over, { one: 'carácter', other: 'caracteres' })}. Acorte esta o guarde estos días como una serie aparte.`,
+  armsUnread: (f) =>
+    `${f.count === 1 ? 'Línea' : 'Líneas'} ${f.lines}: lo que ahí se dice del brazo no nombra ni el izquierdo ni el derecho, así que ${f.count === 1 ? 'esta lectura se guarda' : 'estas lecturas se guardan'} sin brazo, se diga lo que se diga abajo para todas.`,
   notesCut: (f, say) =>
     `${f.count === 1 ? 'Línea' : 'Líneas'} ${f.lines}: de una nota se guardan los primeros ${say.short(f.most)} caracteres. Conserve el archivo para el resto.`,
   sign: 'Firmar',

@@ -87,8 +87,8 @@ test('taps stand under what they are of; one without and one too many are told a
   expect(marks.map(({ text }) => text)).toContain('Beat 2 of the window, at 0.9 s; no tap');
   expect(marks.map(({ text }) => text)).toContain('Your tap 2, at 0.3 s: one too many');
   expect(table.rows).toEqual([
-    ['-', '-1.1', '-'],
-    ['1', '-0.1', '-'],
+    ['-', '−1.1', '-'],
+    ['1', '−0.1', '-'],
     ['-', '0.0', 'tap 1'],
     ['-', '0.3', 'tap 2, one too many'],
     ['2', '0.9', 'no tap'],

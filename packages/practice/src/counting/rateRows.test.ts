@@ -42,17 +42,20 @@ function rowOf(id: string, { of = 'pulse', windowSeconds, startSeconds = 40, add
   const count = countDebrief(counted, plain, { person, firstInflationSeconds: null });
   const written = Math.round(count.result.perMinute);
   const isPulse = of === 'pulse';
-  const [row] = rateRows({
-    entered: { ...NOBODY, [isPulse ? 'pulsePerMinute' : 'breathsPerMinute']: written },
-    counts: { pulse: isPulse ? count : null, breaths: isPulse ? null : count, apex: null },
-    taps: { pulse: null, breaths: null, apex: null },
-    rates: {
-      wristPerMinute: count.truePerMinute,
-      heartPerMinute: count.heartPerMinute ?? 0,
-      deficitPerMinute: 0,
-      breathsPerMinute: count.truePerMinute,
+  const [row] = rateRows(
+    {
+      entered: { ...NOBODY, [isPulse ? 'pulsePerMinute' : 'breathsPerMinute']: written },
+      counts: { pulse: isPulse ? count : null, breaths: isPulse ? null : count, apex: null },
+      taps: { pulse: null, breaths: null, apex: null },
+      rates: {
+        wristPerMinute: count.truePerMinute,
+        heartPerMinute: count.heartPerMinute ?? 0,
+        deficitPerMinute: 0,
+        breathsPerMinute: count.truePerMinute,
+      },
     },
-  });
+    person.scenario,
+  );
   if (row === undefined) throw new Error('nothing written');
   return { row, count };
 }
@@ -78,6 +81,32 @@ test('breaths written as sixteen where ten were: not accepted, and grave by the 
   // Assessment handbook 13, respiration 5: within 2 a minute of truth, critical over 4.
   const found = rowOf('quiet-morning', { of: 'breaths', windowSeconds: 60, add: 6 }).row;
   expect(found).toMatchObject({ of: 'breaths', error: 6, isAccepted: false, isTrue: false, isGrave: true });
+});
+
+// Assessment handbook 13 (pulse 11): an irregular pulse within 5 %, a regular one within 2 a minute, whoever counted or did not.
+describe('a pulse that was written without a count', () => {
+  test.each([
+    ['storm-of-leaves', 126, 131, true],
+    ['storm-of-leaves', 126, 134, false],
+    ['quiet-morning', 126, 128, true],
+    ['quiet-morning', 126, 130, false],
+  ])('%s, %d true and %d written: %s', (id, wristPerMinute, written, isAccepted) => {
+    const [row] = rateRows(
+      {
+        entered: { ...NOBODY, pulsePerMinute: written },
+        counts: { pulse: null, breaths: null, apex: null },
+        taps: { pulse: null, breaths: null, apex: null },
+        rates: {
+          wristPerMinute,
+          heartPerMinute: wristPerMinute,
+          deficitPerMinute: 0,
+          breathsPerMinute: 14,
+        },
+      },
+      scenarioOf(id) as Scenario,
+    );
+    expect(row).toMatchObject({ isAccepted, isTrue: isAccepted });
+  });
 });
 
 describe('which window this person asks for', () => {

@@ -1,6 +1,8 @@
+import type { Scenario } from '@evenfall/physiology';
 import type { Judged } from '../exercise/debrief.js';
 import type { CountDebrief } from './countDebrief.js';
 import { COUNTING_FIGURES as F } from './figures.js';
+import { IRREGULAR_RHYTHMS } from './rhythmOf.js';
 import type { TapsDebrief } from './tapsDebrief.js';
 
 /** A rate that was written, beside what was to be had and what was true; per minute. */
@@ -28,15 +30,14 @@ export type RateRow = {
 /**
  * Every rate that was written, judged as a reading of the pressure is: by what a perfect count of the same window would have
  * given. A window that was too short for this person is no miscount, but its rate may be far from the true one all the same.
+ * Whether the pulse is irregular is told from the minutes about the count; without one it is by the rhythm the person has.
  *
  * Source: assessment handbook 13 (pulse 11, respiration 5); docs/conventions.md section 5 (one more or less).
  */
-export function rateRows({
-  entered,
-  counts,
-  taps,
-  rates,
-}: Pick<Judged, 'entered' | 'counts' | 'taps' | 'rates'>): RateRow[] {
+export function rateRows(
+  { entered, counts, taps, rates }: Pick<Judged, 'entered' | 'counts' | 'taps' | 'rates'>,
+  { rhythm }: Pick<Scenario, 'rhythm'>,
+): RateRow[] {
   const { pulsePerMinute, apexPerMinute = null, breathsPerMinute } = entered;
   const rows = [
     ['pulse', pulsePerMinute, rates.wristPerMinute],
@@ -48,7 +49,9 @@ export function rateRows({
     const count = counts[of];
     const tapped = count === null ? taps[of] : null;
     const had = count === null ? (tapped?.herePerMinute ?? null) : (60 * count.there) / count.windowSeconds;
-    const isUneven = of !== 'breaths' && count?.rhythm.ofPerson === 'irregular';
+    const isIrregular =
+      count === null ? IRREGULAR_RHYTHMS.has(rhythm.kind) : count.rhythm.ofPerson === 'irregular';
+    const isUneven = of !== 'breaths' && isIrregular;
     const allowed = Math.max(F.withinPerMinute.value, isUneven ? F.irregularWithinShare.value * truth : 0);
     const withinPerMinute = Math.max(allowed, count === null ? 0 : 60 / count.windowSeconds);
     const error = written - (had ?? truth);

@@ -20,7 +20,7 @@ type CountsProps = {
 
 /** Every rate that was written, beside what there was to be counted, each in a section of its own. */
 export function CountsShown({ judged, conduct, scenario, rules, aids }: CountsProps) {
-  return rateRows(judged).map((row) => (
+  return rateRows(judged, scenario).map((row) => (
     <OneCount
       key={row.of}
       row={row}

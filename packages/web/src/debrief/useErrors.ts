@@ -44,7 +44,11 @@ export function errorsOf(exercise: Exercise, rules: DebriefRules): Judged['error
   if (judged === undefined) return null;
   const { withinMmHg } = judged.accepted;
   const round = roundOf(exercise, all, rules);
-  const rates = rateRows(judged).map(({ of, error, isAccepted }) => ({ of, error, isAccepted }));
+  const rates = rateRows(judged, exercise.scenario).map(({ of, error, isAccepted }) => ({
+    of,
+    error,
+    isAccepted,
+  }));
   const [first, second] = round?.average ?? [];
   if (
     round !== null &&

@@ -46,7 +46,7 @@ export type { Person } from './person/person.js';
 export type { Action } from './rig/action.js';
 export { type Arranged, circumstancesAfter } from './rig/arranged.js';
 export type { Rig, RigEvents, RigSnapshot } from './rig/rig.js';
-export { startRig } from './rig/rig.js';
+export { FLAT_MMHG, startRig } from './rig/rig.js';
 export type { Simulation } from './rig/simulate.js';
 export { simulate } from './rig/simulate.js';
 export { TICK_SECONDS, TICKS_PER_SECOND } from './rig/tick.js';

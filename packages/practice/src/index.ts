@@ -21,6 +21,7 @@ export type {
 export { EXERCISE_SCHEMA, FIRST_EXERCISE_SCHEMA, NO_EVIDENCE, NOTHING_ENTERED } from './exercise/exercise.js';
 export type { FallOf } from './exercise/fall.js';
 export { type FeltBack, feltBack, isFingerOnAt } from './exercise/feltBack.js';
+export { EXERCISE_FIGURES } from './exercise/figures.js';
 export { wasLookedUp } from './exercise/lookedUp.js';
 export { type Manner, mannerOf } from './exercise/manner.js';
 export type { ActionList } from './exercise/parseActions.js';
@@ -40,6 +41,7 @@ export { type DebriefRules, USUAL_RULES } from './exercise/rules.js';
 export type { HandStep } from './exercise/show.js';
 export { type Showing, type ShownStep, showing } from './exercise/showing.js';
 export { type TemperatureRow, temperatureRow } from './exercise/temperatureRow.js';
+export { wrapsWhileUp } from './exercise/wrapsWhileUp.js';
 export type { LetDown } from './fault/base.js';
 export type { Conduct, ConductCode, ConductDo } from './fault/conduct.js';
 export { CONDUCT_CODES } from './fault/conduct.js';

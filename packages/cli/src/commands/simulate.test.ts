@@ -111,6 +111,11 @@ describe('hands of one’s own', () => {
     ['{"actions":[{"tick":0,"kind":"valve","degrees":121}]}', '/actions/0/degrees', 'out-of-range'],
     ['{}', '/actions', 'missing'],
     ['{"actions":', null, 'missing'],
+    [
+      '{"actions":[{"tick":400,"kind":"steady-rise","mmHgPerSecond":60,"toMmHg":200},{"tick":1400,"kind":"gauge"}]}',
+      '/actions/1/kind',
+      'impossible',
+    ],
   ])('%s is refused by field', async (text, field, code) => {
     const path = file('bad.json', text);
     const ended = await typedArgs(['simulate', 'quiet-morning', '--actions', path, '--json']);

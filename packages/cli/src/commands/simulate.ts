@@ -19,6 +19,7 @@ import {
   parseActions,
   replay,
   withReading,
+  wrapsWhileUp,
 } from '@evenfall/practice';
 import type { Words } from '@evenfall/words';
 import { type Answer, type Json, refused } from '../answer.js';
@@ -65,6 +66,8 @@ export const simulate = command<Asked>({
     const read = json.ok ? parseActions(json.value) : json;
     if (!read.ok) return refusedIn(actionsFile, read.refusals, context);
     const exercise: Exercise = { ...blankOf(scenario.value, seed), ...read.value };
+    const impossible = wrapsWhileUp(exercise);
+    if (impossible.length > 0) return refusedIn(actionsFile, impossible, context);
     return answerOf(withReading(exercise, GOOD_OBSERVER, null), context);
   },
 });

@@ -1,7 +1,41 @@
-import { figures } from '@evenfall/clinical';
+import { type Figure, figures } from '@evenfall/clinical';
 
-/** What is allowed for where what was done in an exercise is held against what was asked. */
+/** How often somebody comes in so, as a share of the visits. */
+const comes = (value: number, meaning: string): Figure => ({
+  value,
+  unit: 'share',
+  meaning: `how often somebody ${meaning}`,
+  source: 'no source: decision of this project',
+  sure: 'decision',
+});
+
+/** How somebody comes in, and what is allowed for where what was done in an exercise is held against what was asked. */
 export const EXERCISE_FIGURES = figures({
+  comesLegsCrossed: comes(0.5, 'comes in and sits with legs crossed'),
+  comesTalking: comes(0.4, 'comes in talking'),
+  comesBackUnsupported: comes(0.4, 'comes in and sits with no support for the back'),
+  comesArmLow: comes(0.5, 'comes in and lets the arm hang'),
+  comesFullBladder: comes(0.25, 'comes in with a full bladder'),
+  comesCaffeine: comes(0.15, 'has had coffee just before'),
+  comesNicotine: comes(0.08, 'has smoked just before'),
+  comesCold: comes(0.08, 'comes in cold'),
+  comesTightSleeve: comes(0.12, 'comes in with a tight sleeve pushed up'),
+  comesOverSleeve: comes(0.12, 'is found with the cuff over a sleeve'),
+  comesCuffLoose: comes(0.12, 'is found with a loose cuff'),
+  comesArmBelowHeartCm: {
+    value: 14,
+    unit: 'cm',
+    meaning: 'an arm that hangs is so far below the heart',
+    source: 'no source: decision of this project',
+    sure: 'decision',
+  },
+  comesSatMinutes: {
+    value: 1,
+    unit: 'min',
+    meaning: 'how long somebody has sat when one comes in',
+    source: 'no source: decision of this project',
+    sure: 'decision',
+  },
   restRoomSeconds: {
     value: 2,
     unit: 's',

@@ -8,34 +8,33 @@ import {
   SOUND_INSTRUMENT,
   uniformOf,
 } from '@evenfall/physiology';
+import { EXERCISE_FIGURES as F } from '@evenfall/practice';
 import type { Stamp } from '@evenfall/record';
 import { begunRound } from '../round/draft.js';
 import type { PracticeDraft } from './keptPractice.js';
 import type { VisitData } from './visit.js';
 
-/** How the person may sit when one comes in, and how often. Source: no source, decision of this project. */
+/** How the person may sit when one comes in, and how often. */
 const FOUND: readonly (readonly [found: Partial<Circumstances>, chance: number])[] = [
-  [{ hasLegsCrossed: true }, 0.5],
-  [{ isTalking: true }, 0.4],
-  [{ hasBackUnsupported: true }, 0.4],
-  [{ armBelowHeartCm: 14, isArmUnsupported: true }, 0.5],
-  [{ hasFullBladder: true }, 0.25],
+  [{ hasLegsCrossed: true }, F.comesLegsCrossed.value],
+  [{ isTalking: true }, F.comesTalking.value],
+  [{ hasBackUnsupported: true }, F.comesBackUnsupported.value],
+  [{ armBelowHeartCm: F.comesArmBelowHeartCm.value, isArmUnsupported: true }, F.comesArmLow.value],
+  [{ hasFullBladder: true }, F.comesFullBladder.value],
 ];
-/** What is not seen at once: said when one asks, found when one looks and feels. Source: no source, decision of this project. */
+/** What is not seen at once: said when one asks, found when one looks and feels; and how often. */
 const BESIDES: Readonly<Record<keyof Preparation, number>> = {
-  hadCaffeine: 0.15,
-  hadNicotine: 0.08,
-  isCold: 0.08,
-  hasTightSleeve: 0.12,
-  isOverSleeve: 0.12,
-  isCuffLoose: 0.12,
+  hadCaffeine: F.comesCaffeine.value,
+  hadNicotine: F.comesNicotine.value,
+  isCold: F.comesCold.value,
+  hasTightSleeve: F.comesTightSleeve.value,
+  isOverSleeve: F.comesOverSleeve.value,
+  isCuffLoose: F.comesCuffLoose.value,
 };
 /** Draws of it come after those of how the person sits. */
 const BESIDES_DRAW = 100;
 /** Draws of how a person is found come after all draws of who the person is. */
 const FIRST_DRAW = 1000;
-/** How long the person has sat when one comes in, minutes. */
-const SAT_MINUTES = 1;
 
 /** How the person of a seed sits when one comes in; at least one thing is not as it should be. */
 export function foundSitting(seed: number): Circumstances {
@@ -44,7 +43,7 @@ export function foundSitting(seed: number): Circumstances {
   const found = FOUND.filter(([, chance], at) => draw(at) < chance).map(([one]) => one);
   const [first] = FOUND[Math.floor(draw(FOUND.length) * FOUND.length)] ?? [{}];
   return Object.assign(
-    { ...PROPER, restMinutes: SAT_MINUTES, observerMinutes: 0, measuredBy: 'nurse' as const },
+    { ...PROPER, restMinutes: F.comesSatMinutes.value, observerMinutes: 0, measuredBy: 'nurse' as const },
     ...(found.length === 0 ? [first] : found),
   );
 }

@@ -20,6 +20,8 @@ export const commandLine = {
     `the id of a simulated person (nearest: ${say.anyOf(choices)}; --list names them), or a file of one`,
   'list-of-actions': () => 'a list of actions, 20000 at most',
   'tick-not-before': () => 'a tick that is not before that of the action ahead of it',
+  'cuff-empty': (f, say) =>
+    `the cuff let down first (there are ${say.number(f.value('cuffMmHg'))} mmHg in it)`,
   'wav-file': () => 'a file whose name ends in .wav',
   'new-file': () => 'a file that is not there yet (--replace writes over it)',
   'one-series-to-draw': () => 'one series: a page and a figure are drawn of one file at a time',

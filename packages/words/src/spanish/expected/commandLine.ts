@@ -21,6 +21,8 @@ export const commandLine: Reworded<typeof english> = {
     `el id de una persona simulada (la más parecida: ${say.anyOf(choices)}; --list las nombra) o un fichero con una`,
   'list-of-actions': () => 'una lista de acciones, 20000 como mucho',
   'tick-not-before': () => 'un tick que no sea anterior al de la acción precedente',
+  'cuff-empty': (f, say) =>
+    `que antes se desinfle el manguito (hay en él ${say.number(f.value('cuffMmHg'))} mmHg)`,
   'wav-file': () => 'un fichero cuyo nombre acabe en .wav',
   'new-file': () => 'un fichero que todavía no exista (--replace lo sobrescribe)',
   'one-series-to-draw': () => 'una sola serie: la página y la figura se hacen de un fichero cada vez',

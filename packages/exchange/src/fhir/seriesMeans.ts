@@ -25,7 +25,7 @@ import {
 import { profileUrl, SYSTEMS } from './systems.js';
 import { fhirTime } from './times.js';
 
-/** A mean of a series: of what, its numbers (mmHg, unrounded), and the places of its readings from 1. */
+/** A mean of a series: of what, its numbers (mmHg; written to one decimal), and the places of its readings from 1. */
 type Mean = {
   readonly period: Period;
   readonly systolic: number | null;

@@ -92,9 +92,9 @@ export type Scenario = {
   readonly noiseDbA: number;
   /** The gauge and hose that come with this person; null: sound ones. */
   readonly instrument: { readonly zeroOffsetMmHg: number; readonly leakMmHgPerMinute: number } | null;
-  /** A reading this near to the truth is accepted. */
   /** How the person comes, always; left out: drawn for each visit. */
   readonly preparation?: Preparation;
+  /** A reading this near to the truth is accepted. */
   readonly acceptedWithinMmHg: number;
   readonly redFlag: RedFlag | null;
   /** What a good observer reports of this person, the most telling first; absent: nobody said. */

@@ -12,7 +12,7 @@ export { readBundle } from './fhir/read/readBundle.js';
 export type { OwnEntry } from './fhir/read/readOwn.js';
 export { noticesOf } from './notices.js';
 export type { Bringing, Placed, Read, Reported } from './reading/reported.js';
-export { reportedEntries, uuidOf } from './reading/reported.js';
+export { reportedEntries, takenBackEntries, uuidOf } from './reading/reported.js';
 export type { BundleTable } from './series/bundleTable.js';
 export { bundleTable } from './series/bundleTable.js';
 export type { WrittenPressure } from './series/pressureText.js';

@@ -22,6 +22,7 @@ import {
   type RoundContent,
   type StoredEntry,
 } from '@evenfall/record';
+import { wordsFor } from '@evenfall/words';
 import { inferSchema, initParser } from 'udsv';
 import { describe, expect, test } from 'vitest';
 import { noticesOf } from '../notices.js';
@@ -140,6 +141,7 @@ function exported(entries: readonly StoredEntry[], more: Partial<Exported> = {})
     chart,
     series: chartSeries(entries, () => null),
     agents: [WREN],
+    words: wordsFor('en'),
     ...more,
   });
 }
@@ -193,7 +195,7 @@ describe('the columns', () => {
         'series seriesOf reading pulse leftOut leftOutWhy asleep irregularPulse deviceNamed lyingMinutes'
       ).split(' '),
     );
-    expect(rowsOf(exported([count(1, COUNTED)]))[0]?.schema).toBe('evenfall-chart-6');
+    expect(rowsOf(exported([count(1, COUNTED)]))[0]?.schema).toBe('evenfall-chart-7');
   });
 
   test('hold a count with its evidence, range, times and who', () => {
@@ -205,7 +207,7 @@ describe('the columns', () => {
       Object.entries(row ?? {}).filter(([heading, cell]) => OF_OTHER_SIGNS.has(heading) && cell !== ''),
     ).toEqual([]);
     expect(Object.fromEntries(known)).toEqual({
-      schema: 'evenfall-chart-6',
+      schema: 'evenfall-chart-7',
       notice: '',
       person: PERSON,
       name: ORLA.name,

@@ -14,6 +14,7 @@ import {
   signOf,
   whySaid,
 } from '@evenfall/record';
+import type { Words } from '@evenfall/words';
 import { noticesOf } from '../notices.js';
 import { type Cell, csv } from './csv.js';
 import { PRESSURE_COLUMNS } from './pressureColumns.js';
@@ -42,6 +43,8 @@ export type Exported = {
   /** What was taken at home and over 24 hours, newest first. */
   readonly series: readonly ChartedSeries[];
   readonly agents: readonly Agent[];
+  /** In whose language a note says what hands did. */
+  readonly words: Words;
 };
 
 type Row = {
@@ -67,7 +70,7 @@ const COLUMNS: readonly (readonly [heading: string, cell: (row: Row) => Cell])[]
   ['person', ({ from }) => from.person],
   ['name', ({ from }) => from.identity?.name ?? null],
   ['birthDate', ({ from }) => from.identity?.birthDate ?? null],
-  ['number', ({ from }) => from.identity?.number ?? null],
+  ['number', ({ from }) => textAlways(from.identity?.number ?? null)],
   ['round', ({ entry }) => entry.round],
   ['entry', ({ entry }) => entry.id],
   ['sign', ({ entry, notDone }) => notDone?.sign ?? saidIn(entry)?.of ?? signOf(entry)],
@@ -164,6 +167,11 @@ function cellOf(row: Row, [heading, cell]: (typeof COLUMNS)[number]): Cell {
   return READING_CELLS[heading]?.(row.reading) ?? null;
 }
 
+/** A number that names somebody is no quantity: a spreadsheet would take zeros off it, or write it in powers of ten. */
+function textAlways(number: string | null): Cell {
+  return number === null ? null : `'${number}`;
+}
+
 function valueRows(from: Exported, round: ChartRound): Row[] {
   return round.values.flatMap((of) => of.story.map((entry) => ({ ...OF_NOTHING, from, entry, of, round })));
 }
@@ -174,7 +182,7 @@ function seriesRows(from: Exported): Row[] {
     series.amended.story.flatMap((entry): Row[] => {
       const row = { ...OF_NOTHING, from, entry, of: series.amended, series };
       if (entry.kind !== 'series') return [row];
-      return readingsOf(series, entry).map((reading) => ({ ...row, reading }));
+      return readingsOf(series, entry, from.words).map((reading) => ({ ...row, reading }));
     }),
   );
 }

@@ -1,8 +1,11 @@
-import { chartSeries, projectChart } from '@evenfall/record';
+import { createHash } from 'node:crypto';
+import { chartSeries, projectChart, type StoredEntry } from '@evenfall/record';
+import { wordsFor } from '@evenfall/words';
 import Papa from 'papaparse';
 import { describe, expect, test } from 'vitest';
 import { amending, idOf, inError, type Made, ORLA, PERSON, WREN } from '../../testing/charts.js';
 import { homeWeek, recording, takenOut } from '../../testing/series.js';
+import { type Bringing, reportedEntries, takenBackEntries } from '../reading/reported.js';
 import { chartCsv } from './chartCsv.js';
 import { readChartCsv } from './read/readChartCsv.js';
 
@@ -16,7 +19,7 @@ function tableOf(...all: Made[]): string {
     identity: ORLA,
     classIdentity: null,
   } as const;
-  return chartCsv({ ...about, chart: projectChart(entries), series, agents: [WREN] });
+  return chartCsv({ ...about, chart: projectChart(entries), series, agents: [WREN], words: wordsFor('en') });
 }
 
 const rowsOf = (text: string) =>
@@ -31,7 +34,7 @@ describe('a series in the table', () => {
     const rows = rowsOf(tableOf(homeWeek(1, { readings: readings.with(4, told) as never })));
     expect(rows).toHaveLength(28);
     expect(rows[4]).toMatchObject({
-      schema: 'evenfall-chart-6',
+      schema: 'evenfall-chart-7',
       entry: idOf(1),
       sign: 'pressure',
       status: 'at-home',
@@ -64,6 +67,7 @@ describe('a series in the table', () => {
   test('says what a hand decided and why; a learner’s and one in error say what they are', () => {
     const row = rowsOf(tableOf(homeWeek(1), takenOut(2, 1, 5, 'talking')))[4];
     expect(row).toMatchObject({ leftOut: 'true', leftOutWhy: 'rejected', byHandReason: 'talking' });
+    expect(row?.note).toBe('Taken out of the mean by hand: talking.');
     expect(rowsOf(tableOf(homeWeek(1, { status: 'preliminary' })))[0]?.status).toBe('at-home-preliminary');
     const wrong = rowsOf(tableOf(homeWeek(1), inError(2, 1)));
     expect(wrong).toHaveLength(29);
@@ -112,6 +116,102 @@ describe('the same table read', () => {
     expect(read(grown).passedOver).toEqual({ replaced: 24 });
     expect(names(grown).slice(0, 48)).toEqual(names(tableOf(first)));
     expect(names(grown)).toHaveLength(56);
+  });
+
+  /** What stands elsewhere once these tables were brought there, one after the other: how many values, and their instants. */
+  function standingAfter(...tables: string[]) {
+    let entries: StoredEntry[] = [];
+    for (const text of tables) {
+      const { reported, takenBack } = read(text);
+      for (const bring of [
+        (by: Bringing) => reportedEntries(reported, by).placed,
+        (by: Bringing) => takenBackEntries(takenBack, by),
+      ]) {
+        const placed = bring({ ...BY, entries });
+        entries = [...entries, ...placed.map(({ frame }) => frame as unknown as StoredEntry)];
+      }
+    }
+    const replaced = new Set(entries.flatMap(({ amends }) => amends?.entry ?? []));
+    return entries.filter(({ id, kind }) => kind === 'reported' && !replaced.has(id));
+  }
+  const BY = {
+    book: 'care',
+    person: PERSON,
+    agent: PERSON,
+    device: PERSON,
+    writtenAt: '2026-11-25T10:00:00Z',
+    hash: (text: string) => createHash('sha256').update(text).digest('hex'),
+    changedText: 'changed at the source',
+  } as const;
+  type Reading = { readonly at: { readonly at: string } };
+  const week = homeWeek(1).frame.content as { readings: Reading[] };
+  const weekOf = (id: number, readings: readonly Reading[], amends: object = {}) =>
+    homeWeek(id, { readings: readings as never }, amends);
+
+  // Week H1 has 28 readings with a pulse each: 56 values (out-of-office handbook 19).
+  test('of a week that is contested brings what both say once, and what one of them says for itself', () => {
+    const [first, ...others] = week.readings;
+    const changed = { ...first, systolic: 158 } as never;
+    const both = tableOf(
+      weekOf(1, week.readings.slice(0, 24)),
+      weekOf(5, week.readings, amending(1)),
+      weekOf(6, [changed, ...others.slice(0, 25)], amending(1)),
+    );
+    expect(read(both).reported.filter(({ content }) => content.status === 'amended')).toHaveLength(56 + 52);
+    // Two systolic values of the first reading are in dispute; each stands with its pulse.
+    expect(standingAfter(both)).toHaveLength(56 + 2);
+    expect(standingAfter(tableOf(weekOf(1, week.readings.slice(0, 24))), both)).toHaveLength(56 + 2);
+  });
+
+  test('of a week whose times were put right, or that lost a reading, leaves none at the time that was wrong', () => {
+    const later = week.readings.map((one) => ({
+      ...one,
+      at: {
+        ...one.at,
+        at: one.at.at.replace(/T(\d\d)/, (_, hour) => `T${String(Number(hour) + 1).padStart(2, '0')}`),
+      },
+    }));
+    const was = tableOf(homeWeek(1));
+    const moved = tableOf(homeWeek(1), weekOf(5, later, amending(1)));
+    const instants = (all: readonly StoredEntry[]) => new Set(all.map(({ measuredAt }) => measuredAt.at));
+    const standing = standingAfter(was, moved);
+    expect(standing).toHaveLength(56);
+    expect(instants(standing)).toEqual(new Set(later.map(({ at }) => at.at)));
+    const fewer = tableOf(homeWeek(1), weekOf(5, week.readings.slice(1), amending(1)));
+    expect(standingAfter(was, fewer)).toHaveLength(54);
+    // An older table that is brought after a newer one takes nothing back.
+    expect(standingAfter(tableOf(homeWeek(1)), tableOf(weekOf(1, week.readings.slice(0, 24))))).toHaveLength(
+      56,
+    );
+  });
+
+  test('of readings of one instant names each', () => {
+    const [first] = week.readings;
+    const names = read(tableOf(weekOf(1, [first as Reading, first as Reading]))).reported;
+    expect(new Set(names.map(({ content }) => content.source.id)).size).toBe(4);
+  });
+
+  test('of a reading that a hand took out says so, and why', () => {
+    const noted = { ...week.readings[4], note: 'after tea' };
+    const text = tableOf(weekOf(1, week.readings.with(4, noted as never)), takenOut(2, 1, 5, 'talking'));
+    expect(
+      read(text)
+        .reported.slice(8, 11)
+        .map(({ content }) => content.note),
+    ).toEqual([
+      'Taken out of the mean by hand: talking. after tea',
+      'Taken out of the mean by hand: talking. after tea',
+      null,
+    ]);
+  });
+
+  test('knows a number of a person that a spreadsheet may have changed', () => {
+    const text = tableOf(homeWeek(1)).replaceAll(`'${ORLA.number}`, `'0012345`);
+    expect(read(text)).toMatchObject({ identity: { number: '0012345' }, isNumberBare: false });
+    // What a spreadsheet writes of a bare one: common practice, no source.
+    for (const bare of ['12345', '1.23E+11'])
+      expect(read(text.replaceAll(`'0012345`, bare))).toMatchObject({ isNumberBare: true });
+    expect(read(text.replaceAll(`'0012345`, '')).isNumberBare).toBe(false);
   });
 
   test('says who it is where the table was written so, and nobody where its rows do not agree', () => {

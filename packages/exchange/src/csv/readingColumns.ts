@@ -1,4 +1,6 @@
 import type { ChartedSeries, SeriesReadingKept, StoredEntry } from '@evenfall/record';
+import type { Words } from '@evenfall/words';
+import { takenOutText } from '../text/takenOutText.js';
 import type { Cell } from './csv.js';
 
 type SeriesEntry = Extract<StoredEntry, { readonly kind: 'series' }>;
@@ -8,21 +10,23 @@ export type ReadingOf = {
   readonly series: ChartedSeries;
   readonly entry: SeriesEntry;
   readonly place: number;
+  readonly words: Words;
 };
 
 /** Every reading of an entry of a series. */
-export function readingsOf(series: ChartedSeries, entry: SeriesEntry): ReadingOf[] {
-  return entry.content.readings.map((_, at) => ({ series, entry, place: at + 1 }));
+export function readingsOf(series: ChartedSeries, entry: SeriesEntry, words: Words): ReadingOf[] {
+  return entry.content.readings.map((_, at) => ({ series, entry, place: at + 1, words }));
 }
 
 /**
  * Where a series was taken, and how far it is settled: nobody may take a reading of one for a reading of the clinic. One
  * entered in error says that alone.
  */
-export function seriesStatus({ content, isInError, isPreliminary }: ChartedSeries): string {
+export function seriesStatus({ content, amended, isInError, isPreliminary }: ChartedSeries): string {
   if (isInError) return 'entered-in-error';
   const where = content.of === 'home' ? 'at-home' : 'over-24-hours';
-  return isPreliminary ? `${where}-preliminary` : where;
+  if (isPreliminary) return `${where}-preliminary`;
+  return amended.current.some(({ amends }) => amends !== null) ? `${where}-amended` : where;
 }
 
 /** What stands under the headings of other values in the row of a reading. Pressures in mmHg. */
@@ -33,7 +37,10 @@ export const READING_CELLS: Readonly<Record<string, (of: ReadingOf) => Cell>> = 
   zone: fromReading(({ at }) => at.zone),
   asEntered: fromReading(({ at }) => at.asEntered),
   byHandReason: (of) => decidedOf(of)?.reason ?? null,
-  note: fromReading(({ note }) => note),
+  note: (of) => {
+    const { note } = of.entry.content.readings[of.place - 1] as SeriesReadingKept;
+    return [...takenOutText(decidedOf(of), of.words), ...(note === null ? [] : [note])].join(' ') || null;
+  },
   systolic: fromReading(({ systolic }) => systolic),
   diastolic: fromReading(({ diastolic }) => diastolic),
   cuffSite: fromReading(({ site }) => site),

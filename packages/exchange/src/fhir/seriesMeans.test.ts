@@ -71,6 +71,24 @@ describe('the mean of a series at home', () => {
   });
 });
 
+test('a reading says its arm and its device, and that a hand took it out', () => {
+  const { readings } = homeWeek(1).frame.content as { readings: object[] };
+  const told = { ...readings[4], arm: 'left', device: 'Invented 3', note: 'after tea' };
+  const wrist = { ...readings[5], arm: 'right', site: 'wrist' };
+  const week = homeWeek(1, { readings: readings.with(4, told).with(5, wrist) as never });
+  const { observations, bundle } = written(week, takenOut(2, 1, 5, 'talking'));
+  const at = (systolic: number, place: number) =>
+    observations.filter(({ component }) => component?.[0]?.valueQuantity?.value === systolic)[place];
+  const out = 'Taken out of the mean by hand: talking.';
+  expect(wrongInBundle(bundle)).toEqual([]);
+  const fifth = observations.filter(({ device }) => device?.display === 'Invented 3');
+  expect(fifth.map(({ note }) => note?.map(({ text }) => text))).toEqual([[out, 'after tea'], [out]]);
+  expect(fifth[0]).toMatchObject({ bodySite: { text: 'Left upper arm' } });
+  expect(observations.filter(({ bodySite }) => bodySite?.text === 'Right wrist')).toHaveLength(1);
+  // Nobody said anything of the first.
+  expect([at(152, 0)?.bodySite, at(152, 0)?.device, at(152, 0)?.note]).toEqual([undefined, undefined, undefined]); // biome-ignore format: one thought
+});
+
 // The numbers of recording A1 of the out-of-office handbook 19: closed trapezoid, awake and asleep.
 test('a recording has its means of 24 hours, of the day and of the night, each with its readings', () => {
   const { means } = written(recording(1));
@@ -87,6 +105,12 @@ test('a recording has its means of 24 hours, of the day and of the night, each w
   expect(means.slice(1).map((one) => parts(one)?.map((part) => part[2]))).toEqual([
     [137.3, 86],
     [115.1, 68.5],
+  ]);
+  // Day and night share their codes: what a reader shows of a mean says which it is.
+  expect(means.map(({ code }) => code.text)).toEqual([
+    'Mean of blood pressure over 24 hours',
+    'Mean of blood pressure by day',
+    'Mean of blood pressure by night',
   ]);
   expect(notes(means[0])).toContain('the mean over time');
   expect(notes(means[1])).toContain('Mean by day of 32 readings');

@@ -94,7 +94,7 @@ function observationOfMean(
     // What a hand took out or put back since changed the mean that was made when it came in.
     status: status === 'final' && decided > 0 ? 'amended' : status,
     category: [category('vital-signs')],
-    code: codeOf(mean.period, content),
+    code: codeOf(mean.period, content, words),
     subject: reference(person as string),
     effectivePeriod: { start: fhirTime(times[0] as string), end: fhirTime(times.at(-1) as string) },
     issued: fhirTime(recordedAt),
@@ -111,9 +111,11 @@ function isDayLong(period: Period, { of }: SeriesContent): boolean {
   return of === 'ambulatory' && period === 'whole';
 }
 
-function codeOf(period: Period, content: SeriesContent): CodeableConcept {
+/** The means by day and by night share their codes with those at home: the text tells them apart. */
+function codeOf(period: Period, content: SeriesContent, words: Words): CodeableConcept {
   const mean = isDayLong(period, content) ? LOINC.dayLongPressure : LOINC.averagePressure;
-  return concept(mean, LOINC.pressure);
+  const text = words.sentence(`exchanged.${content.of === 'home' ? 'home' : period}Mean`);
+  return { ...concept(mean, LOINC.pressure), text };
 }
 
 function componentsOf({ period, systolic, diastolic }: Mean, content: SeriesContent): ObservationComponent[] {

@@ -1,7 +1,15 @@
 import { PERIODS } from '@evenfall/clinical';
-import { type AmendedEntry, chartSeries, gatherAmendments, type StoredEntry } from '@evenfall/record';
+import {
+  type AmendedEntry,
+  type ChartedSeries,
+  chartSeries,
+  gatherAmendments,
+  type SeriesReadingKept,
+  type StoredEntry,
+} from '@evenfall/record';
 import type { Words } from '@evenfall/words';
 import type { Observation } from 'fhir/r4.js';
+import { takenOutText } from '../text/takenOutText.js';
 import { category, concept, LOINC } from './concepts.js';
 import { component } from './pressureParticulars.js';
 import { quantity } from './quantity.js';
@@ -19,14 +27,11 @@ export type SeriesEntry = Extract<StoredEntry, { readonly kind: 'series' }>;
  * has no values and a reason. Source: interoperability handbook 3, 4, 8.
  */
 export function seriesObservations(entries: readonly StoredEntry[], words: Words): Observation[] {
-  // A learner's is preliminary until a supervisor agrees.
-  const preliminary = new Set(
-    chartSeries(entries, () => null).flatMap((one) => (one.isPreliminary ? [one.id] : [])),
-  );
+  const charted = new Map(chartSeries(entries, () => null).map((one) => [one.id, one]));
   return gatherAmendments(
     entries.filter(({ kind }) => kind === 'series' || kind === 'entered-in-error'),
   ).flatMap((of) =>
-    seriesIn(of).flatMap((entry) => readingsOf(entry, of, preliminary.has(of.original.id), words)),
+    seriesIn(of).flatMap((entry) => readingsOf(entry, of, charted.get(of.original.id), words)),
   );
 }
 
@@ -65,11 +70,11 @@ export function seriesIn({ current, story }: AmendedEntry): readonly SeriesEntry
 function readingsOf(
   entry: SeriesEntry,
   of: AmendedEntry,
-  isPreliminary: boolean,
+  charted: ChartedSeries | undefined,
   words: Words,
 ): Observation[] {
   const { content, person } = entry;
-  const status = statusOfSeries(entry, of, isPreliminary);
+  const status = statusOfSeries(entry, of, charted?.isPreliminary === true);
   const named = nameOfSeries(entry, of);
   return content.readings.flatMap((reading, at): Observation[] => {
     const shared = (id: string): Omit<Observation, 'code'> => ({
@@ -86,15 +91,21 @@ function readingsOf(
       issued: fhirTime(entry.recordedAt),
       performer: [reference(person as string)],
       method: { text: words.sentence(`exchanged.${content.of}Series`) },
+      ...(reading.device === null ? {} : { device: { display: reading.device } }),
     });
-    const { systolic, diastolic, pulse, site, note } = reading;
+    // What hands decided is about what stands of a series.
+    const isStanding = charted?.content === content;
+    const decided = isStanding ? charted.decided.find(({ index }) => index === at + 1) : undefined;
+    const out = takenOutText(decided, words);
+    const { systolic, diastolic, pulse, note } = reading;
+    const site = siteText(reading, words);
     const pressure: Observation = {
       ...shared(pressureId(named, at)),
       meta: { profile: [profileUrl('bp')] },
       code: concept(LOINC.pressure),
       component: [component([LOINC.systolic], systolic), component([LOINC.diastolic], diastolic)],
-      ...(site === 'wrist' ? { bodySite: { text: words.sentence('pressure.wristSite') } } : {}),
-      ...(note === null ? {} : { note: [{ text: note }] }),
+      ...(site === null ? {} : { bodySite: { text: site } }),
+      ...notesOf([...out, ...(note === null ? [] : [note])]),
     };
     if (pulse === null) return [pressure];
     const beats: Observation = {
@@ -102,8 +113,22 @@ function readingsOf(
       meta: { profile: [profileUrl('heartrate')] },
       code: concept(LOINC.pulse),
       valueQuantity: quantity(pulse, 'pulse'),
+      ...notesOf(out),
     };
     return [pressure, beats];
+  });
+}
+
+function notesOf(texts: readonly string[]): Pick<Observation, 'note'> {
+  return texts.length === 0 ? {} : { note: texts.map((text) => ({ text })) };
+}
+
+/** Where the cuff was, as far as it was said: the upper arm goes without saying, but for which one. */
+function siteText({ site, arm }: SeriesReadingKept, words: Words): string | null {
+  if (arm === null) return site === 'wrist' ? words.sentence('pressure.wristSite') : null;
+  return words.sentence('exchanged.siteOf', {
+    side: words.sentence(`pressure.${arm}`),
+    site: words.sentence(site === 'wrist' ? 'pressure.wristSite' : 'pressure.upper-armSite'),
   });
 }
 

@@ -45,13 +45,7 @@ export function reportedEntries(
   by: Bringing,
 ): { readonly placed: readonly Placed[]; readonly already: number } {
   const known = new Set(by.entries.map(({ id }) => id));
-  const replaced = new Set(by.entries.flatMap(({ amends }) => (amends === null ? [] : [amends.entry])));
-  /** What stands under a name of the source. */
-  const standing = new Map<string, Named>();
-  for (const { kind, content, id, measuredAt } of by.entries) {
-    if (kind !== 'reported' || replaced.has(id) || content.source.id === null) continue;
-    standing.set(nameOf(content), { id, of: content.value.of, atMs: Date.parse(measuredAt.at) });
-  }
+  const standing = standingIn(by.entries);
   const placed: Placed[] = [];
   let already = 0;
   for (const one of read) {
@@ -80,6 +74,39 @@ export function reportedEntries(
     }
   }
   return { placed, already };
+}
+
+/**
+ * Marks of error for what a source said before and says no more: of what is kept as it was said, and still stands. What
+ * was never brought, and what has been changed since, is left as it is.
+ */
+export function takenBackEntries(read: readonly Reported[], by: Bringing): readonly Placed[] {
+  const standing = standingIn(by.entries);
+  const placed: Placed[] = [];
+  for (const one of read) {
+    const { content, measuredAt, at } = one;
+    const id = idOf(one, by, '');
+    if (content.source.id === null || standing.get(nameOf(content))?.id !== id) continue;
+    const mark = idOf(one, by, 'in error');
+    const amends = { entry: id, reason: 'other', text: by.changedText } as const;
+    standing.delete(nameOf(content));
+    placed.push({
+      at,
+      frame: frameOf(by, mark, 'entered-in-error', { note: null }, measuredAt, amends, placed.length),
+    });
+  }
+  return placed;
+}
+
+/** What stands under each name of a source. */
+function standingIn(entries: readonly StoredEntry[]): Map<string, Named> {
+  const replaced = new Set(entries.flatMap(({ amends }) => (amends === null ? [] : [amends.entry])));
+  const standing = new Map<string, Named>();
+  for (const { kind, content, id, measuredAt } of entries) {
+    if (kind !== 'reported' || replaced.has(id) || content.source.id === null) continue;
+    standing.set(nameOf(content), { id, of: content.value.of, atMs: Date.parse(measuredAt.at) });
+  }
+  return standing;
 }
 
 /** A value that stands under a name of its source. */

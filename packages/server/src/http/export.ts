@@ -68,6 +68,7 @@ async function written(
     chart: projectChart(entries),
     series: chartSeries(entries, rulesOf),
     agents,
+    words: wordsFor('en'),
   };
   if (as === 'csv') {
     const text = chartCsv(exported);

@@ -329,9 +329,20 @@ describe('values of another system', () => {
         [{ code: 'unknown-id', field: '--person' }],
       );
       // A table of which nothing can be read makes nobody.
-      const newer = await other.send('POST', '/control/import', named.replaceAll('chart-6', 'chart-7'));
+      const newer = await other.send('POST', '/control/import', named.replaceAll('chart-7', 'chart-8'));
       expect(newer.status).toBe(422);
       expect((await other.send('GET', `/api/books/care/persons/${from}`)).status).toBe(404);
+      // A number that a spreadsheet may have changed names nobody; a person who is named takes what was measured.
+      const bare = named.replaceAll(`'${HESTER.number}`, String(HESTER.number));
+      expect(bare).not.toBe(named);
+      const doubtful = await other.send('POST', '/control/import', bare);
+      expect(doubtful.body.problems).toMatchObject([
+        { code: 'ambiguous', field: 'number', expected: expect.stringContaining('bundle') },
+      ]);
+      expect((await other.send('GET', `/api/books/care/persons/${from}`)).status).toBe(404);
+      const somebody = await other.addPerson();
+      const charted = await other.send('POST', `/control/import?person=${somebody}`, bare);
+      expect(charted.body).toMatchObject({ person: somebody, added: 1, refused: [] });
       const came = await other.send('POST', '/control/import', named);
       expect(came.body).toMatchObject({ person: from, added: 2, already: 0, refused: [] });
       const made = (await other.send('GET', `/api/books/care/persons/${from}`)).body;
@@ -351,7 +362,7 @@ describe('values of another system', () => {
     test('of invented people goes into no clinic', async () => {
       const person = await clinic.addPerson();
       await clinic.sign(clinic.pulse(person, 66, 30));
-      const text = (await tableOf(person)).replace('evenfall-chart-6,,', 'evenfall-chart-6,INVENTED,');
+      const text = (await tableOf(person)).replace('evenfall-chart-7,,', 'evenfall-chart-7,INVENTED,');
       expect((await bringTable(text)).body.problems).toMatchObject([
         { field: 'notice', code: 'contradicts' },
       ]);

@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto';
 import { type Parsed, type Refusal, refusal } from '@evenfall/clinical';
 import {
+  type Bringing,
   type FromRow,
   type ReadBundle,
   type ReadChartCsv,
@@ -8,6 +9,7 @@ import {
   readBundle,
   readChartCsv,
   reportedEntries,
+  takenBackEntries,
   uuidOf,
 } from '@evenfall/exchange';
 import {
@@ -78,7 +80,7 @@ async function bringTable(world: World, text: string, whose: Whose): Promise<Par
   if (unkeepable.length > 0) return refusedAll(...unkeepable);
   const read = readChartCsv(text);
   if (!read.ok) return read;
-  const { notices, birthDate, reported, refused, passedOver } = read.value;
+  const { notices, birthDate, reported, takenBack, refused, passedOver } = read.value;
   const person = (whose.person ?? id.safeParse(read.value.person).data) || null;
   if (person === null) return refusedAll(refusal('--person', 'missing', 'person-id', null));
   if (notices.includes('INVENTED') !== world.site().invented)
@@ -96,7 +98,8 @@ async function bringTable(world: World, text: string, whose: Whose): Promise<Par
     return refusedAll(refusal('--person', 'contradicts', 'same-birth-date', null));
   const isHere = keptIn(before.entries);
   const others = reported.filter((one) => !isHere(one));
-  const brought = await bringReported(world, others, where, whose.agent);
+  const gone = takenBack.filter((one) => !isHere(one));
+  const brought = await bringReported(world, others, where, whose.agent, gone);
   const already = brought.already + reported.length - others.length;
   const more = brought.refused.map(ofLine);
   return {
@@ -120,7 +123,7 @@ async function bringTable(world: World, text: string, whose: Whose): Promise<Par
  */
 async function makePersonOf(
   world: World,
-  { person, identity, notices, reported, refused }: ReadChartCsv,
+  { person, identity, isNumberBare, notices, reported, refused }: ReadChartCsv,
   where: { readonly site: string; readonly book: Book; readonly person: string },
   whose: Whose,
 ): Promise<readonly Refusal[]> {
@@ -128,6 +131,7 @@ async function makePersonOf(
   if (where.person !== person || !isOfBook)
     return [refusal('--person', 'unknown-id', 'person-in-book', where.person)];
   if (identity === null) return [refusal('name', 'missing', 'identity-in-bundle', null)];
+  if (isNumberBare) return [refusal('number', 'ambiguous', 'number-as-written', identity.number)];
   // Of a table that cannot be read at all nobody is made.
   if (reported.length === 0 && refused.length > 0) return refused;
   const agent = whose.agent ?? (await importer(world, where.site));
@@ -321,11 +325,13 @@ async function bringReported(
   reported: readonly Reported[],
   where: { readonly site: string; readonly book: Book; readonly person: string },
   by: string | undefined,
+  takenBack: readonly Reported[] = [],
 ): Promise<Brought> {
   const found = await readPerson(world.db, where);
-  if (reported.length === 0 || found === null) return { added: 0, already: 0, refused: [] };
+  if (reported.length + takenBack.length === 0 || found === null)
+    return { added: 0, already: 0, refused: [] };
   const agent = by ?? (await importer(world, where.site));
-  const { placed, already } = reportedEntries(reported, {
+  const bringing: Bringing = {
     book: where.book,
     person: where.person,
     agent,
@@ -334,8 +340,11 @@ async function bringReported(
     hash,
     entries: found.entries,
     changedText: wordsFor('en').sentence('exchanged.changedAtSource'),
-  });
-  const bringable = placed.map((one) => ({ ...one, recordedAt: null }));
+  };
+  const { placed, already } = reportedEntries(reported, bringing);
+  const changedText = wordsFor('en').sentence('exchanged.takenOutAtSource');
+  const back = takenBackEntries(takenBack, { ...bringing, changedText });
+  const bringable = [...placed, ...back].map((one) => ({ ...one, recordedAt: null }));
   const brought = await takeWhatStands(world.db, where.site, bringable, world.program, world.now());
   return { ...brought, already: brought.already + already };
 }

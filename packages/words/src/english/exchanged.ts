@@ -66,5 +66,11 @@ export const exchanged = {
   amended: (f: { reason: string }) => `amended: ${f.reason}`,
   inError: (f: { reason: string }) => `entered in error: ${f.reason}`,
   roundBegan: (f: { text: string }) => `How the round began: ${f.text}`,
+  takenOutByHand: (f: { reason: string }) => `Taken out of the mean by hand: ${f.reason}.`,
+  takenOutAtSource: 'taken back where it came from',
+  homeMean: 'Mean of blood pressure at home',
+  wholeMean: 'Mean of blood pressure over 24 hours',
+  dayMean: 'Mean of blood pressure by day',
+  nightMean: 'Mean of blood pressure by night',
   changedAtSource: 'changed where it came from',
 } as const;

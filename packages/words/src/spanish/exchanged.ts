@@ -56,5 +56,11 @@ export const exchanged: Reworded<typeof english> = {
   amended: (f) => `enmendado: ${f.reason}`,
   inError: (f) => `registrado por error: ${f.reason}`,
   roundBegan: (f) => `Cómo empezó la ronda: ${f.text}`,
+  takenOutByHand: (f) => `Excluida de la media a mano: ${f.reason}.`,
+  takenOutAtSource: 'retirado en su origen',
+  homeMean: 'Media de la presión arterial en casa',
+  wholeMean: 'Media de la presión arterial en 24 horas',
+  dayMean: 'Media de la presión arterial de día',
+  nightMean: 'Media de la presión arterial de noche',
   changedAtSource: 'cambiado en su origen',
 };

@@ -1,4 +1,5 @@
 import { chartSeries, projectChart } from '@evenfall/record';
+import { wordsFor } from '@evenfall/words';
 import { describe, expect, test } from 'vitest';
 import {
   amending,
@@ -22,7 +23,7 @@ function written(all: readonly Made[], invented = false): string {
   const chart = projectChart(entries);
   const series = chartSeries(entries, () => null);
   const about = { book: 'care', invented, person: PERSON, identity: ORLA, classIdentity: null } as const;
-  return chartCsv({ ...about, chart, series, agents: [WREN] });
+  return chartCsv({ ...about, chart, series, agents: [WREN], words: wordsFor('en') });
 }
 
 function read(text: string) {
@@ -200,7 +201,7 @@ describe('a row that cannot be read is refused by its line and heading, and the 
   test('a row that says nobody, or that was cut, does not take the file with it', () => {
     expect(places(PERSON, '')).toEqual(['2 person missing']);
     expect(bent(PERSON, '').reported).toHaveLength(5);
-    const more = read(`${TABLE}evenfall-chart-6,cut\r\n`);
+    const more = read(`${TABLE}evenfall-chart-7,cut\r\n`);
     expect(more.refused).toMatchObject([{ line: 9, code: 'contradicts', figures: { cells: 2 } }]);
     expect(more.reported).toHaveLength(6);
   });
@@ -214,9 +215,9 @@ describe('a row that cannot be read is refused by its line and heading, and the 
 
   test('what stands on any row of it stands on the file', () => {
     const [heading, first = '', ...others] = TABLE.split('\r\n');
-    expect(first).toContain('evenfall-chart-6,,');
-    const last = others.findLastIndex((line) => line.startsWith('evenfall-chart-6,,'));
-    const marked = others.with(last, (others[last] ?? '').replace('-6,,', '-3,INVENTED,'));
+    expect(first).toContain('evenfall-chart-7,,');
+    const last = others.findLastIndex((line) => line.startsWith('evenfall-chart-7,,'));
+    const marked = others.with(last, (others[last] ?? '').replace('-7,,', '-3,INVENTED,'));
     expect(read([heading, first, ...marked].join('\r\n')).notices).toEqual(['INVENTED']);
   });
 
@@ -226,10 +227,10 @@ describe('a row that cannot be read is refused by its line and heading, and the 
   });
 
   test('a newer table is refused row by row, by name', () => {
-    expect(bent('\r\nevenfall-chart-6', '\r\nevenfall-chart-7').refused).toMatchObject([
-      { field: 'schema', code: 'unknown-id', line: 2, figures: { newest: 6 } },
+    expect(bent('\r\nevenfall-chart-7', '\r\nevenfall-chart-8').refused).toMatchObject([
+      { field: 'schema', code: 'unknown-id', line: 2, figures: { newest: 7 } },
     ]);
-    expect(places('\r\nevenfall-chart-6', '\r\nevenfall-chart-2')).toEqual([]);
+    expect(places('\r\nevenfall-chart-7', '\r\nevenfall-chart-2')).toEqual([]);
   });
 
   test('the column is that of the heading', () => {

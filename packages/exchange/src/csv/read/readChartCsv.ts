@@ -2,6 +2,7 @@ import { type Parsed, type Refusal, type RefusalCode, refusal } from '@evenfall/
 import {
   type Identity,
   identity,
+  REPORTED_STATUSES,
   type ReportedContent,
   type ReportedValue,
   refusalsOf,
@@ -10,6 +11,7 @@ import {
 } from '@evenfall/record';
 import type { Reported } from '../../reading/reported.js';
 import { CSV_SCHEMA_NUMBER } from '../schemaNumber.js';
+import { ReadingNames } from './readingNames.js';
 import { readTable, type Table, type TableRecord } from './records.js';
 
 /** What a table holds for this record. */
@@ -19,9 +21,13 @@ export type ReadChartCsv = {
   readonly birthDate: string | null;
   /** Who the person is, where the table was written with that and every row says the same. */
   readonly identity: Identity | null;
+  /** Whether the person's number stands bare on some row: a spreadsheet may have made another number of it. */
+  readonly isNumberBare: boolean;
   readonly notices: readonly string[];
   /** Values as they stand, each with the entry that it was in the record that wrote it. */
   readonly reported: readonly FromRow[];
+  /** Readings of series that the table says were replaced, with nothing in their place: a value that was brought as one of them stands no more. */
+  readonly takenBack: readonly FromRow[];
   readonly refused: readonly Refusal[];
   /** Rows that hold no value to take in, by why: their number. */
   readonly passedOver: Readonly<Record<string, number>>;
@@ -65,6 +71,8 @@ export function readChartCsv(text: string): Parsed<ReadChartCsv> {
   const reported: FromRow[] = [];
   const refused: Refusal[] = [];
   const passedOver: Record<string, number> = {};
+  const names = new ReadingNames();
+  const replaced: Row[] = [];
   const pass = (why: string) => {
     passedOver[why] = (passedOver[why] ?? 0) + 1;
   };
@@ -75,9 +83,11 @@ export function readChartCsv(text: string): Parsed<ReadChartCsv> {
     else if (row.text('person') === null) refused.push(row.ofNobody());
     else {
       const why = passedOverBecause(row);
-      if (why !== null) pass(why);
-      else {
-        reported.push(...readRow(row));
+      if (why !== null) {
+        pass(why);
+        if (why === 'replaced' && row.text('series') !== null) replaced.push(row);
+      } else {
+        reported.push(...readRow(row, names));
         refused.push(...row.refusals);
       }
     }
@@ -89,14 +99,28 @@ export function readChartCsv(text: string): Parsed<ReadChartCsv> {
       person,
       birthDate: said('birthDate')[0] ?? null,
       identity: identityIn(said),
+      isNumberBare: shaped.some((row) => row.isBare('number')),
       notices: [...new Set(said('notice').flatMap((notice) => notice.split(' ')))].filter(
         (one) => one !== '',
       ),
       reported,
+      takenBack: takenBackIn(replaced, reported),
       refused,
       passedOver,
     },
   };
+}
+
+/** What replaced rows said under names that no row has any more: a reading that was removed, or whose time was put right. */
+function takenBackIn(replaced: readonly Row[], reported: readonly FromRow[]): FromRow[] {
+  const standing = new Set(reported.map(({ content }) => content.source.id));
+  const ofEntry = new Map<string | null, ReadingNames>();
+  return replaced.flatMap((row) => {
+    const entry = row.text('entry');
+    const names = ofEntry.get(entry) ?? new ReadingNames();
+    ofEntry.set(entry, names);
+    return readRow(row, names).filter(({ content }) => !standing.has(content.source.id));
+  });
 }
 
 /** Null where the rows do not give a name and a second identifier, or do not agree about one. */
@@ -145,7 +169,7 @@ const NUMBERS: Readonly<Record<Sign, readonly (readonly [heading: string, key: s
   height: [['heightCm', 'cm']],
 };
 
-function readRow(row: Row): FromRow[] {
+function readRow(row: Row, names: ReadingNames): FromRow[] {
   const sign = row.text('sign');
   if (sign === null || !Object.hasOwn(NUMBERS, sign)) {
     row.refuse('sign', sign === null ? 'missing' : 'unknown-id', 'choice', sign, Object.keys(NUMBERS));
@@ -168,7 +192,15 @@ function readRow(row: Row): FromRow[] {
   const pulse = hasPulse ? valueIn(row, 'pulse', [[PULSE_BESIDE, 'perMinute']]) : null;
   if (!measuredAt.success || row.refusals.length > 0) return [];
   const [entry, series] = [row.text('entry'), row.text('series')];
-  const name = series === null ? entry : nameOfReading(row, series);
+  const name =
+    series === null
+      ? entry
+      : names.of({
+          series,
+          entry,
+          atMs: Date.parse(measuredAt.data.at),
+          value: JSON.stringify([value, pulse]),
+        });
   const made = (one: ReportedValue, id: string | null): FromRow => ({
     at: `/lines/${row.line}`,
     content: contentOf(row, one, id),
@@ -181,15 +213,6 @@ function readRow(row: Row): FromRow[] {
     ...(value === null ? [] : [made(value, name)]),
     ...(pulse === null ? [] : [made(pulse, name === null ? null : `${name}/pulse`)]),
   ];
-}
-
-/**
- * What the source calls a reading: its series and its place, so that it has the same name when the series has grown. Where
- * two entries of a series disagree, each names its own.
- */
-function nameOfReading(row: Row, series: string): string {
-  const named = row.text('standing') === 'contested' ? (row.text('entry') ?? series) : series;
-  return `${named}/${row.text('reading') ?? row.line}`;
 }
 
 /** The value of a sign from its headings; null, and what is wrong with it refused, for one that cannot be. */
@@ -222,7 +245,7 @@ function contentOf(row: Row, value: ReportedValue, id: string | null): ReportedC
         .join(' ') || null,
     posture: words('posture'),
     interpretation: null,
-    status: settled === 'final' || settled === 'preliminary' ? settled : 'unknown',
+    status: REPORTED_STATUSES.find((one) => one === settled) ?? 'unknown',
     until: null,
     note: row.text('note')?.slice(0, LONGEST_NOTE) ?? null,
     source: { format: 'csv', id },
@@ -235,7 +258,8 @@ function placeOf(seriesOf: string | null): string | null {
 
 /** How far a reading of a series is settled: its status says first where it was taken. */
 function settledOf(status: string): string {
-  return status.endsWith('-preliminary') ? 'preliminary' : status === 'entered-in-error' ? status : 'final';
+  if (status === 'entered-in-error') return status;
+  return (['preliminary', 'amended'] as const).find((one) => status.endsWith(`-${one}`)) ?? 'final';
 }
 
 /** A pressure of three numbers as it was written, `118/62/0`: where sounds muffled has no place of its own in a value from elsewhere. */
@@ -270,8 +294,15 @@ class Row {
   /** The text under a heading, without the apostrophe that keeps a spreadsheet from running it; null for an empty cell. */
   text(heading: string): string | null {
     const cell = this.cells[this.headings.indexOf(heading)] ?? '';
-    const plain = /^'[=+\-@\t\r]/.test(cell) ? cell.slice(1) : cell;
+    const isGuarded = heading === 'number' ? cell.startsWith("'") : /^'[=+\-@\t\r]/.test(cell);
+    const plain = isGuarded ? cell.slice(1) : cell;
     return plain.trim() === '' ? null : plain;
+  }
+
+  /** Whether a cell says something without the apostrophe that keeps a spreadsheet from making a number of it. */
+  isBare(heading: string): boolean {
+    const cell = this.cells[this.headings.indexOf(heading)] ?? '';
+    return cell.trim() !== '' && !cell.startsWith("'");
   }
 
   /** The number under a heading; null for an empty cell, and for one that is refused. */

@@ -27,6 +27,8 @@ export const files = {
   'book-of-care-or-practice': () => 'a file of one book; what a class read of each other is brought nowhere',
   'identity-in-bundle': () =>
     'who the person is, since they are not here yet: write the file with --with-identity',
+  'number-as-written': () =>
+    'the person’s number as it was written, guarded as a text: a spreadsheet takes zeros off a bare one. Take the bundle of this person instead, or name a person who is here already',
   'same-birth-date': () => 'a file of the same person: the birth date in it is another',
   'no-test-data': () => 'data of real people: what is marked as test data goes into no chart',
   'json-line': () => 'a line of JSON',

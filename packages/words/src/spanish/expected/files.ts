@@ -35,6 +35,8 @@ export const files: Reworded<typeof english> = {
     'un fichero de un solo libro; lo que una clase midió entre sí no se lleva a ninguna parte',
   'identity-in-bundle': () =>
     'quién es la persona, pues todavía no está aquí: escriba el fichero con --with-identity',
+  'number-as-written': () =>
+    'el número de la persona como se escribió, protegido como texto: una hoja de cálculo le quita los ceros a uno sin proteger. Traiga el fichero FHIR de esta persona, o nombre a una persona que ya esté aquí',
   'same-birth-date': () => 'un fichero de la misma persona: la fecha de nacimiento que contiene es otra',
   'no-test-data': () => 'datos de personas reales: lo marcado como datos de prueba no pasa a ningún registro',
   'template-field': () => 'un campo de la lista',

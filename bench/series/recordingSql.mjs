@@ -45,7 +45,7 @@ with cut as (
     max(h) filter (h < bed + 8) lying_h, arg_max(systolic, h) filter (h < bed + 8) lying,
     min(h) filter (h >= bed + 8) up_h, arg_min(systolic, h) filter (h >= bed + 8) up, any_value(bed) bed,
     min(hour_mean) filter (night and hour_n >= 2 and h + ${HOUR} <= bed + 8) lowest_hour,
-    arg_min(systolic, h, 4) filter (h >= bed + 8) first_up, min(systolic, 3) filter (night) lowest_asleep,
+    arg_min(systolic, h, 4) filter (h >= bed + 8) first_up, min(h, 4) filter (h >= bed + 8) first_up_h, min(systolic, 3) filter (night) lowest_asleep,
     regr_slope(systolic, h) filter (h >= lowest_h - ${INSTANT} and h < bed + 10) rate, count(*) filter (h >= lowest_h - ${INSTANT} and h < bed + 10) rate_n,
     regr_slope(diastolic, systolic) slope, regr_intercept(diastolic, systolic) intercept, corr(diastolic, systolic) r,
     ${MEASURES.map(sums).join(',\n    ')}
@@ -157,7 +157,7 @@ function columns() {
   out.surge_rising = 'case when bed + 8 - lying_h <= 0.5 and up_h - bed - 8 <= 0.5 then up - lying end';
   out.surge_moving = 'risen - lowest_hour';
   out.surge_four =
-    'case when len(first_up) = 4 and len(lowest_asleep) = 3 then list_avg(first_up) - list_avg(lowest_asleep) end';
+    'case when len(first_up) = 4 and first_up_h[4] - bed - 8 <= 4 and len(lowest_asleep) = 3 then list_avg(first_up) - list_avg(lowest_asleep) end';
   out.surge_rate = 'case when risen is not null and rate_n >= 3 then rate end';
   return { ...out, stiffness_slope: fitting('slope'), stiffness_intercept: fitting('intercept'), stiffness_r: fitting('r'), stiffness_index: fitting('1 - slope'), stiffness_symmetric: fitting('1 - slope/r'), stiffness_bisectorSlope: fitting(`(slope*${STEEP} - 1 + sqrt((1 + slope*slope)*(1 + ${STEEP}*${STEEP})))/(slope + ${STEEP})`) }; // biome-ignore format: one list
 }

@@ -309,6 +309,17 @@ export const OUT_OF_OFFICE_FIGURES = figures({
     'first readings after waking whose mean stands against the three lowest asleep',
     book('10', 'found', 'Almas 2016'),
   ),
+  surgeReadingsWithin: plain(
+    4,
+    'h',
+    'the first four readings after waking are of the morning within so long of it: later ones are of the day',
+    OWN('10'),
+  ),
+  surgeTroughReadings: readings(
+    2,
+    'fewest readings about the lowest asleep: one alone is no mean',
+    OWN('10'),
+  ),
   surgeLowestAsleep: readings(
     3,
     'lowest readings asleep whose mean stands against the first four after waking',

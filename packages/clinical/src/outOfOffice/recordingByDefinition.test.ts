@@ -337,7 +337,7 @@ function compareSurge(found: AmbulatoryResult, kept: readonly SeriesReading[], b
   const systolics = (from: number, to: number) => kept.filter(({ atMs }) => from <= atMs && atMs < to).map(({ systolic }) => systolic).filter(known); // biome-ignore format: one thought
   const asleep = systolics(bed, wake);
   const lowest = asleep.indexOf(Math.min(...asleep));
-  const trough = asleep.length === 0 ? null : meanOf(asleep.filter((_, k) => Math.abs(k - lowest) <= 1));
+  const trough = asleep.length < 2 ? null : meanOf(asleep.filter((_, k) => Math.abs(k - lowest) <= 1));
   const risen = meanOf(systolics(wake, wake + 2 * HOUR_MS));
   near(found.surge?.sleepTrough, less(risen, trough), 'rise from the trough');
   near(found.surge?.preWaking, less(risen, meanOf(systolics(wake - 2 * HOUR_MS, wake))), 'rise about waking');
@@ -352,7 +352,8 @@ function compareSurge(found: AmbulatoryResult, kept: readonly SeriesReading[], b
   const hours = pressures.filter(({ atMs }) => atMs >= bed && atMs + HOUR_MS <= wake).map(({ atMs }) => systolics(atMs, atMs + HOUR_MS)).filter(({ length }) => length >= 2); // biome-ignore format: one thought
   const lowestHour = hours.length === 0 ? null : Math.min(...hours.map((one) => meanOf(one) as number));
   near(found.surge?.movingTrough, less(risen, lowestHour), 'rise from the lowest hour');
-  const four = systolics(wake, Number.POSITIVE_INFINITY).slice(0, 4);
+  // Within four hours of waking, that hour's end with it.
+  const four = systolics(wake, wake + 4 * HOUR_MS + 1).slice(0, 4);
   const three = [...asleep].sort((a, b) => a - b).slice(0, 3);
   near(found.surge?.fourReadings, four.length < 4 || three.length < 3 ? null : less(meanOf(four), meanOf(three)), 'rise of four readings'); // biome-ignore format: one thought
   const from = pressures.findIndex(({ atMs }) => atMs >= bed) + lowest;

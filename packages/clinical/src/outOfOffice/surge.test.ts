@@ -53,6 +53,27 @@ test('a definition without its readings has no number, the others keep theirs', 
   expect(none).toMatchObject({ sleepTrough: null, rising: null, movingTrough: null, ratePerHour: null });
 });
 
+test('four readings after waking are of the morning: none is later than four hours', () => {
+  const night = halfHourly(NIGHT, [130, 134, 138, 142]);
+  const after = (hours: readonly number[]) =>
+    night.map((one, k) =>
+      k < 16
+        ? one
+        : { ...one, atMs: (night[0] as SeriesReading).atMs + (8 + (hours[k - 16] as number)) * HOUR_MS },
+    );
+  // The three lowest asleep are 104, 108 and 110. Four hours are a decision of this project.
+  expect(surgeOf(after([1, 2, 3, 4])).fourReadings).toBeCloseTo(136 - (104 + 108 + 110) / 3, 10);
+  expect(surgeOf(after([1, 2, 3, 4.01])).fourReadings).toBeNull();
+  expect(surgeOf(after([3, 6, 9, 12])).fourReadings).toBeNull();
+});
+
+test('one reading asleep is no trough', () => {
+  const one = surgeOf(halfHourly(NIGHT, [130, 134, 138, 142]).filter((_, k) => k === 0 || k > 15));
+  expect(one).toMatchObject({ sleepTrough: null, eveningFall: null, troughAtEdge: false, preWaking: null });
+  const two = surgeOf(halfHourly(NIGHT, [130, 134, 138, 142]).filter((_, k) => k < 2 || k > 15));
+  expect(two).toMatchObject({ sleepTrough: 136 - 119, troughAtEdge: true });
+});
+
 test('who got up over half an hour after the last reading lying has no rise on getting up', () => {
   const readings = halfHourly(NIGHT, [130, 134, 138, 142]);
   const later = readings.map((one, k) => (k < 16 ? one : { ...one, atMs: one.atMs + 31 * MINUTE_MS }));

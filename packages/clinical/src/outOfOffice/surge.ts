@@ -37,7 +37,7 @@ export type Surge = {
   readonly rising: number | null;
   /** Two hours after waking minus the hour of the sleep with the lowest mean: one that begins with a reading and is slept whole. */
   readonly movingTrough: number | null;
-  /** The first four readings after waking minus the three lowest asleep, wherever they lie (Almas 2016). */
+  /** The first four readings after waking, all within four hours of it, minus the three lowest asleep, wherever they lie (Almas 2016). */
   readonly fourReadings: number | null;
   /** Slope of the readings from the lowest of the sleep to two hours after waking on their times, mmHg/h (Cheng 2017). */
   readonly ratePerHour: number | null;
@@ -71,7 +71,7 @@ export function morningSurge(inOrder: readonly SeriesReading[], bedMs: number, w
     troughAtEdge: trough.atEdge,
     rising: risingOf(times, values, wake, wakeMs),
     movingTrough: minus(after, lowestHour(times, values, bed, wakeMs)),
-    fourReadings: minus(firstUp(values, wake), lowestAsleep(values, bed, wake)),
+    fourReadings: minus(firstUp(times, values, wake, wakeMs), lowestAsleep(values, bed, wake)),
     ratePerHour:
       after === null || trough.place === null ? null : rateOf(times, values, trough.place, morning),
   };
@@ -86,11 +86,12 @@ function firstFrom(times: readonly number[], ms: number, from: number): number {
   return place;
 }
 
-/** The mean of the lowest value asleep and its neighbours; of the first where several are lowest. */
+/** The mean of the lowest value asleep and its neighbours; of the first where several are lowest; null of one alone. */
 function troughOf(values: readonly number[], bed: number, wake: number) {
   if (wake <= bed) return { mmHg: null, atEdge: false, place: null };
   let place = bed;
   for (let k = bed + 1; k < wake; k++) if ((values[k] as number) < (values[place] as number)) place = k;
+  if (wake - bed < F.surgeTroughReadings.value) return { mmHg: null, atEdge: false, place };
   const mmHg = mean(values, Math.max(bed, place - 1), Math.min(wake, place + 2));
   return { mmHg, atEdge: place === bed || place === wake - 1, place };
 }
@@ -128,10 +129,17 @@ function lowestHour(
   return lowest;
 }
 
-/** The mean of the first readings after waking; null where there are too few. */
-function firstUp(values: readonly number[], wake: number): number | null {
+/** The mean of the first readings after waking; null where there are too few of the morning. */
+function firstUp(
+  times: readonly number[],
+  values: readonly number[],
+  wake: number,
+  wakeMs: number,
+): number | null {
   const end = wake + F.surgeReadingsAfterWaking.value;
-  return values.length < end ? null : mean(values, wake, end);
+  const last = times[end - 1];
+  if (last === undefined || last - wakeMs > F.surgeReadingsWithin.value * HOUR_MS) return null;
+  return mean(values, wake, end);
 }
 
 /** The mean of the lowest readings asleep, wherever they lie; null where there are too few. */

@@ -99,7 +99,9 @@ function saidOf(series: ChartedSeries, answered: Answered, about: PageAbout, wor
       ...(marks === null ? [] : [words.sentence('series.marksNotUsed', marks)]),
     ],
     office:
-      office === null || beside === null ? null : { was: Object.values(officeText(office, words)), beside },
+      office === null || beside === null
+        ? null
+        : { was: Object.values(officeText(office, beside.limits, words)), beside },
     usual: usual === null ? null : { ...usual, office: visitsMean(office) },
   };
 }

@@ -37,6 +37,10 @@ test('readings of another device, site, kind, diary or treatment are apart; what
   expect(goesOn('06', { readings: [reading('06', { device: 'A' })] }, named)).toBe(true);
   expect(goesOn('06', { readings: [reading('06', { device: 'B' })] }, named)).toBe(false);
   expect(goesOn('06', {}, named)).toBe(true);
+  // One device, written now so and now so.
+  const cuff = { readings: H1.slice(0, 20).map((one) => ({ ...one, device: 'Invented 3, large cuff' })) };
+  expect(goesOn('06', { readings: [reading('06', { device: 'invented 3 large  cuff' })] }, cuff)).toBe(true);
+  expect(goesOn('06', { readings: [reading('06', { device: 'Invented 3, small cuff' })] }, cuff)).toBe(false);
 });
 
 // Out-of-office handbook 19, H1: days 2 to 7 are 136.5833/84.9583 (n 24).

@@ -54,6 +54,16 @@ export function addedEvidence(
   };
 }
 
+/** A device as it is compared: one is written now with a comma, now in capitals. */
+function plainDevice(device: string | null): string | null {
+  return device === null
+    ? null
+    : device
+        .toLowerCase()
+        .replace(/[^\p{L}\p{N}]+/gu, ' ')
+        .trim();
+}
+
 function isAlike(before: SeriesContent, more: SeriesEvidence): boolean {
   const isSame = <Value>(a: Value | null, b: Value | null) => a === null || b === null || a === b;
   const share = (of: (reading: SeriesReadingKept) => string | null) => {
@@ -65,7 +75,7 @@ function isAlike(before: SeriesContent, more: SeriesEvidence): boolean {
   return (
     isSame(before.treated, more.treated) &&
     isSame(before.diary, more.diary) &&
-    share(({ device }) => device) &&
+    share(({ device }) => plainDevice(device)) &&
     share(({ site }) => site)
   );
 }

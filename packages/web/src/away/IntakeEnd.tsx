@@ -26,6 +26,7 @@ import { localDate } from '../ports/stampAt.js';
 import { SignAs, useSigner } from '../round/SignAs.js';
 import { entriesIn } from '../round/useRound.js';
 import { ActFirstIn } from './ActFirst.js';
+import { devicesNamed } from './devicesNamed.js';
 import { evidenceOf, linesOfLongNotes, linesOfUnreadArms } from './evidence.js';
 import { flagText, linesText } from './flagText.js';
 import { isGridDated } from './intake.js';
@@ -233,7 +234,7 @@ function ComesTo({
       </section>
       <section className="form sign-form" aria-label={words.sentence('away.before')}>
         <h2>{words.sentence('away.before')}</h2>
-        <TakenWith state={state} />
+        <TakenWith state={state} devices={devicesNamed(before)} />
         <Choices
           legend={words.sentence('away.treated')}
           choices={(['yes', 'no', 'unknown'] as const).map((id) => ({

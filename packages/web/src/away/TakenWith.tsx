@@ -6,7 +6,14 @@ import { LONGEST_DEVICE } from './evidence.js';
 import type { IntakeState } from './useIntake.js';
 
 /** On which arm and with what all of it was taken: said once, for the readings that do not say so themselves. */
-export function TakenWith({ state: { form } }: { readonly state: IntakeState }) {
+export function TakenWith({
+  state: { form },
+  devices,
+}: {
+  readonly state: IntakeState;
+  /** What the series of before name: offered, so that a device keeps its name. */
+  readonly devices: readonly string[];
+}) {
   const { words } = useApp();
   return (
     <>
@@ -24,6 +31,7 @@ export function TakenWith({ state: { form } }: { readonly state: IntakeState }) 
           <input
             {...control}
             type="text"
+            list="away-devices"
             autoComplete="off"
             maxLength={LONGEST_DEVICE}
             value={form.text('device')}
@@ -31,6 +39,11 @@ export function TakenWith({ state: { form } }: { readonly state: IntakeState }) 
           />
         )}
       </Field>
+      <datalist id="away-devices">
+        {devices.map((device) => (
+          <option key={device} value={device} />
+        ))}
+      </datalist>
     </>
   );
 }

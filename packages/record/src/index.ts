@@ -37,7 +37,7 @@ export type { LatestValue } from './chart/newestNumbers.js';
 export { projectNewest } from './chart/newestNumbers.js';
 export type { LatestPressure, NewestValues } from './chart/newestValues.js';
 export { notesStanding } from './chart/notesStanding.js';
-export type { OfficeNear, OfficeVisit, SeriesDays } from './chart/officeNear.js';
+export type { OfficeLeftOut, OfficeNear, OfficeVisit, SeriesDays } from './chart/officeNear.js';
 export { officeNear, visitsMean } from './chart/officeNear.js';
 export { openReasons } from './chart/openReasons.js';
 export { pressureWritten } from './chart/pressureWritten.js';

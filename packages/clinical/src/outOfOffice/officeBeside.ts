@@ -1,5 +1,6 @@
 import { isRaised } from '../category/scheme.js';
 import { ADULT_SCHEME_IDS, adultScheme } from '../category/schemes.js';
+import type { SidedLimit } from '../contract/shownPressure.js';
 import { passes } from '../contract/threshold.js';
 import { OUT_OF_OFFICE_COMPARISONS as SIDE } from './comparisons.js';
 import { OUT_OF_OFFICE_FIGURES as F } from './figures.js';
@@ -18,6 +19,8 @@ export type OfficeBeside = {
   readonly phenotype: PhenotypeResult | null;
   /** Office minus out-of-office, mmHg. */
   readonly whiteCoat: WhiteCoatEffect;
+  /** From where the office is high by the rule set; null where it has no limit. */
+  readonly limits: { readonly highSystolic: SidedLimit | null; readonly highDiastolic: SidedLimit | null };
 };
 
 /**
@@ -42,7 +45,7 @@ export function officeBeside(
   const limits = { highSystolic: high?.systolic ?? null, highDiastolic: high?.diastolic ?? null };
   const phenotype =
     high === undefined || !isJudged ? null : phenotypeOf({ ...office, ...limits }, held, isTreated);
-  return { phenotype, whiteCoat: whiteCoatEffect(office, out) };
+  return { phenotype, whiteCoat: whiteCoatEffect(office, out), limits };
 }
 
 /** Whether an office pressure so many days from a series belongs to it. */

@@ -57,6 +57,7 @@ test('an office round within three months of a series stands beside it, before o
     systolic: 145.5,
     diastolic: 89,
     visits: [{ date: on(0), rounds: 1, systolic: 145.5, diastolic: 89 }],
+    leftOut: [],
   });
   expect(near(roundOn(0, FIRST), -92)).not.toBeNull();
   expect(near(roundOn(0, FIRST), 92)).not.toBeNull();
@@ -80,6 +81,7 @@ test('every round near a series is taken, those of one day as one visit', () => 
       { date: on(0), rounds: 1, systolic: 145.5, diastolic: 89 },
       { date: on(30), rounds: 1, systolic: 150, diastolic: 91 },
     ],
+    leftOut: [],
   });
   const again = roundOn(30, [[150, 90], [141, 86], [139, 84]], { hour: 15 }); // biome-ignore format: one round
   expect(near([...entries, ...again], 10)).toEqual({
@@ -89,6 +91,7 @@ test('every round near a series is taken, those of one day as one visit', () => 
       { date: on(0), rounds: 1, systolic: 145.5, diastolic: 89 },
       { date: on(30), rounds: 2, systolic: 145, diastolic: 88 },
     ],
+    leftOut: [],
   });
   expect(visitsMean(near([...entries, ...again], 10))).toMatchObject({ systolic: 145.25, visits: 2 });
 });
@@ -96,4 +99,24 @@ test('every round near a series is taken, those of one day as one visit', () => 
 test('a learner’s round that nobody agreed to does not, nor one that comes to no mean', () => {
   expect(near(roundOn(0, FIRST, { status: 'preliminary' }), 0)).toBeNull();
   expect(near(roundOn(0, FIRST).slice(0, 1), 0)).toBeNull();
+});
+
+test('what is as near and is not taken is counted by why', () => {
+  const entries = [
+    ...roundOn(0, FIRST),
+    ...roundOn(1, [[178, 104]]),
+    ...roundOn(2, FIRST, { status: 'preliminary' }),
+    ...roundOn(3, FIRST, { status: 'preliminary' }),
+    // Unsigned, and too far away.
+    ...roundOn(4, FIRST).slice(0, 3),
+    ...roundOn(300, [[178, 104]]),
+  ];
+  expect(near(entries, 0)).toMatchObject({
+    visits: [{ systolic: 145.5, diastolic: 89 }],
+    leftOut: [
+      { why: 'not-countersigned', rounds: 2 },
+      { why: 'no-mean', rounds: 1 },
+    ],
+  });
+  expect(near(entries.slice(4), 0)).toBeNull();
 });

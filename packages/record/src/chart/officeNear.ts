@@ -16,41 +16,69 @@ export type OfficeNear = {
   readonly systolic: number;
   readonly diastolic: number;
   readonly visits: readonly OfficeVisit[];
+  /** Signed rounds with a pressure as near as these that are not taken, by why; none of a reason with no round. */
+  readonly leftOut: readonly OfficeLeftOut[];
+};
+
+/** A learner's round that nobody countersigned, one with amendments that disagree, and one that comes to no mean of two readings or more. */
+export const OFFICE_LEFT_OUT = ['not-countersigned', 'disputed', 'no-mean'] as const;
+export type OfficeLeftOut = {
+  readonly why: (typeof OFFICE_LEFT_OUT)[number];
+  readonly rounds: number;
 };
 
 /** The same as so many visits, for what is taken together with the readings; null of none. */
 export function visitsMean(office: OfficeNear | null): VisitsMean | null {
-  return office === null ? null : { ...office, visits: office.visits.length };
+  if (office === null) return null;
+  const { systolic, diastolic, visits } = office;
+  return { systolic, diastolic, visits: visits.length };
 }
 
 /** The first and the last local day of a series, `YYYY-MM-DD`. */
 export type SeriesDays = { readonly from: string; readonly until: string };
 
 /**
- * The office rounds that belong to a series: every signed one within three months of its days; null where there is none.
- * A learner's round counts once it is countersigned. Rounds of one day are one visit: what varies between visits they share.
+ * The office rounds that belong to a series: every signed one within three months of its days that comes to a mean of two
+ * readings or more, undisputed; null where there is none. A learner's round counts once it is countersigned. Rounds of one day are one visit: what varies between visits they share.
  */
 export function officeNear({ rounds }: Chart, rulesOf: RulesOf, days: SeriesDays): OfficeNear | null {
   const byDate = new Map<string, Pair[]>();
+  const left: OfficeLeftOut['why'][] = [];
   for (const round of rounds) {
-    const found = averageOn(round, rulesOf);
-    if (found === null || !isNearSeries(daysApart(found.date, days))) continue;
-    byDate.set(found.date, [...(byDate.get(found.date) ?? []), found]);
+    const date = round.values.at(-1)?.original.measuredAt.at.slice(0, 'YYYY-MM-DD'.length);
+    if (date === undefined || !isOfOffice(round) || !isNearSeries(daysApart(date, days))) continue;
+    const found = takenOf(round, rulesOf);
+    if (typeof found === 'string') left.push(found);
+    else byDate.set(date, [...(byDate.get(date) ?? []), found]);
   }
   const visits = [...byDate].map(([date, all]) => ({ date, rounds: all.length, ...meanOfPairs(all) }));
   if (visits.length === 0) return null;
-  return { ...meanOfPairs(visits), visits: visits.toSorted((a, b) => (a.date < b.date ? -1 : 1)) };
+  const leftOut = OFFICE_LEFT_OUT.flatMap((why) => {
+    const rounds = left.filter((one) => one === why).length;
+    return rounds === 0 ? [] : [{ why, rounds }];
+  });
+  return {
+    ...meanOfPairs(visits),
+    visits: visits.toSorted((a, b) => (a.date < b.date ? -1 : 1)),
+    leftOut,
+  };
 }
 
 type Pair = { readonly systolic: number; readonly diastolic: number };
 
-function averageOn(round: ChartRound, rulesOf: RulesOf): (Pair & { readonly date: string }) | null {
-  if (round.isInError || round.isPreliminary) return null;
+/** Whether a round is one that somebody signed, with a pressure that stands, or that amendments disagree about. */
+function isOfOffice({ signed, isInError, values }: ChartRound): boolean {
+  return (
+    signed !== null && !isInError && values.some(({ current }) => current.some(({ kind }) => kind === 'run'))
+  );
+}
+
+/** What a round came to; else why it is not taken. */
+function takenOf(round: ChartRound, rulesOf: RulesOf): Pair | OfficeLeftOut['why'] {
+  if (round.isPreliminary) return 'not-countersigned';
   const average = roundAverage(round, rulesOf);
-  const at = round.values.at(-1)?.original.measuredAt.at;
-  if (average === null || at === undefined) return null;
-  const { systolic, diastolic } = average;
-  return { systolic, diastolic, date: at.slice(0, 'YYYY-MM-DD'.length) };
+  if (average !== null) return { systolic: average.systolic, diastolic: average.diastolic };
+  return round.values.some(({ standing }) => standing === 'contested') ? 'disputed' : 'no-mean';
 }
 
 /** Whole days from a day to the nearest of the series; 0 within it. */

@@ -1,18 +1,28 @@
-import { OUT_OF_OFFICE_FIGURES } from '@evenfall/clinical';
+import { type OfficeBeside, OUT_OF_OFFICE_FIGURES } from '@evenfall/clinical';
 import type { Words } from '@evenfall/words';
-import { DAY_MS, dayText } from '../figure/times.js';
+import { DAY_MS, dayText, meansText } from '../figure/times.js';
 
 type Pair = { readonly systolic: number; readonly diastolic: number };
-/** Visits to the office with their mean, mmHg; `date` is a local day, `YYYY-MM-DD`. */
+/** Visits to the office with their mean, mmHg; `date` is a local day, `YYYY-MM-DD`; and the rounds that are not taken, by why. */
 export type VisitsSaid = Pair & {
   readonly visits: readonly (Pair & { readonly date: string; readonly rounds: number })[];
+  readonly leftOut: readonly {
+    readonly why: 'not-countersigned' | 'disputed' | 'no-mean';
+    readonly rounds: number;
+  }[];
 };
 
-/** What the visits to the office about a series came to, each with its day; and which of them are taken at all. */
-export function officeText({ visits, ...mean }: VisitsSaid, words: Words): { was: string; which: string } {
+/**
+ * What the visits to the office about a series came to, each with its day, as it stands beside the limits of the office;
+ * and which of them are taken, which are not.
+ */
+export function officeText(
+  { visits, leftOut, ...mean }: VisitsSaid,
+  { highSystolic, highDiastolic }: OfficeBeside['limits'],
+  words: Words,
+): { was: string; which: string } {
   const say = words.sentence;
-  const pressure = ({ systolic, diastolic }: Pair) =>
-    `${words.say.number(systolic)}/${words.say.number(diastolic)}`;
+  const pressure = (of: Pair) => meansText(of, highSystolic, highDiastolic, words) ?? '';
   const each = visits.map((one) =>
     say('away.officeVisit', {
       pressure: pressure(one),
@@ -21,12 +31,16 @@ export function officeText({ visits, ...mean }: VisitsSaid, words: Words): { was
       rounds: one.rounds,
     }),
   );
+  const left = leftOut.map(({ why, rounds }) => say(`away.officeLeft-${why}`, { rounds }));
   return {
     was: say('away.officeWas', {
       pressure: pressure(mean),
       visits: visits.length,
       each: words.say.allOf(each),
     }),
-    which: say('away.officeWithin', { days: OUT_OF_OFFICE_FIGURES.officeWithinDays.value }),
+    which: [
+      say('away.officeWithin', { days: OUT_OF_OFFICE_FIGURES.officeWithinDays.value }),
+      ...(left.length === 0 ? [] : [say('away.officeLeft', { text: words.say.allOf(left) })]),
+    ].join(' '),
   };
 }

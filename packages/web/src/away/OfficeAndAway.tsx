@@ -7,9 +7,9 @@ import { signedText } from './readingText.js';
 type OfficeProps = { readonly office: OfficeNear; readonly beside: OfficeBeside };
 
 /** What the office and these readings are consistent with together, and the white-coat effect as a number. */
-export function OfficeAndAway({ office, beside: { phenotype, whiteCoat } }: OfficeProps) {
+export function OfficeAndAway({ office, beside: { phenotype, whiteCoat, limits } }: OfficeProps) {
   const { words } = useApp();
-  const { was, which } = officeText(office, words);
+  const { was, which } = officeText(office, limits, words);
   const names = phenotype?.names.map((name) => words.title('phenotype', name)) ?? [];
   return (
     <section aria-label={words.sentence('away.officeTitle')}>

@@ -232,7 +232,14 @@ export const away = {
   officeVisit: (f: { pressure: string; at: string; rounds: number }, say: Say) =>
     `${f.pressure} on ${f.at}${f.rounds === 1 ? '' : ` (${say.counted(f.rounds, { one: 'round', other: 'rounds' })})`}`,
   officeWithin: (f: { days: number }, say: Say) =>
-    `Every signed office round within ${say.counted(f.days, DAYS)} of these readings is taken, which is a choice of this program; rounds of one day are one visit.`,
+    `Taken are the signed office rounds within ${say.counted(f.days, DAYS)} of these readings that come to a mean of two readings or more, which is a choice of this program; rounds of one day are one visit.`,
+  officeLeft: (f: Text) => `Not taken, though as near: ${f.text}.`,
+  'officeLeft-no-mean': (f: { rounds: number }, say: Say) =>
+    `${say.counted(f.rounds, { one: 'round', other: 'rounds' })} of a single reading, or with too few for ${f.rounds === 1 ? 'its' : 'their'} protocol`,
+  'officeLeft-disputed': (f: { rounds: number }, say: Say) =>
+    `${say.counted(f.rounds, { one: 'round', other: 'rounds' })} with amendments that disagree`,
+  'officeLeft-not-countersigned': (f: { rounds: number }, say: Say) =>
+    `${say.counted(f.rounds, { one: 'round', other: 'rounds' })} of a learner that nobody countersigned`,
   together: (f: Text) => `Together ${f.text}.`,
   dayByDay: 'Day by day',
   dayColumn: 'Day',

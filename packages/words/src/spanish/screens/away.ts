@@ -215,7 +215,14 @@ export const away: Reworded<typeof english> = {
   officeVisit: (f, say) =>
     `${f.pressure} el ${f.at}${f.rounds === 1 ? '' : ` (${say.counted(f.rounds, { one: 'ronda', other: 'rondas' })})`}`,
   officeWithin: (f, say) =>
-    `Se toma toda ronda de la consulta firmada a no más de ${say.counted(f.days, { one: 'día', other: 'días' })} de estas lecturas, lo que es una elección de este programa; las rondas de un mismo día son una visita.`,
+    `Se toman las rondas de la consulta firmadas a no más de ${say.counted(f.days, { one: 'día', other: 'días' })} de estas lecturas que llegan a una media de dos lecturas o más, lo que es una elección de este programa; las rondas de un mismo día son una visita.`,
+  officeLeft: (f) => `No se toman, aunque están igual de cerca: ${f.text}.`,
+  'officeLeft-no-mean': (f, say) =>
+    `${say.counted(f.rounds, { one: 'ronda', other: 'rondas' })} de una sola lectura, o con demasiado pocas para su protocolo`,
+  'officeLeft-disputed': (f, say) =>
+    `${say.counted(f.rounds, { one: 'ronda', other: 'rondas' })} con enmiendas que no coinciden`,
+  'officeLeft-not-countersigned': (f, say) =>
+    `${say.counted(f.rounds, { one: 'ronda', other: 'rondas' })} de alguien en formación que nadie refrendó`,
   together: (f) => `En conjunto, ${f.text}.`,
   dayByDay: 'Día a día',
   dayColumn: 'Día',

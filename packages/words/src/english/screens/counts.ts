@@ -1,4 +1,5 @@
 import type { Say } from '../../say.js';
+import { TAPS } from './nouns.js';
 
 type Rate = { written: number };
 type Held = Rate & { had: number; windowSeconds: number };
@@ -30,7 +31,7 @@ export const counts = {
   notTaps: (f: Rate & { had: number }, say: Say) =>
     `Not accepted yet: you wrote ${say.rate(f.written)} a minute; one tap for each gives ${say.number(f.had)}.`,
   tapped: (f: { taps: number; there: number; missed: number; extra: number }, say: Say) =>
-    `${say.number(f.taps)} taps; from the first of them to the last there were ${say.number(f.there)} to tap: ${say.number(f.missed)} without a tap, ${say.number(f.extra)} with one too many.`,
+    `${say.counted(f.taps, TAPS)}; from the first of them to the last there were ${say.number(f.there)} to tap: ${say.number(f.missed)} without a tap, ${say.number(f.extra)} with one too many.`,
   counted: (f: { n: number; there: number; windowSeconds: number }, say: Say) =>
     `In your ${say.number(f.windowSeconds)} s you counted ${say.number(f.n)}; there were ${say.number(f.there)}.`,
   allows: (f: { windowSeconds: number; stepPerMinute: number; withinPerMinute: number }, say: Say) =>

@@ -1,6 +1,7 @@
 import type { counts as english } from '../../english/screens/counts.js';
 import type { Reworded } from '../../reworded.js';
 import type { Say } from '../../say.js';
+import { TAPS } from './nouns.js';
 
 /** Una diferencia con su signo, entera. */
 function signed(perMinute: number, say: Say): string {
@@ -29,7 +30,7 @@ export const counts: Reworded<typeof english> = {
   notTaps: (f, say) =>
     `Todavía no aceptado: usted escribió ${say.rate(f.written)} por minuto; un toque por cada uno da ${say.number(f.had)}.`,
   tapped: (f, say) =>
-    `${say.number(f.taps)} toques; del primero al último había ${say.number(f.there)} que tocar: ${say.number(f.missed)} sin toque, ${say.number(f.extra)} con uno de más.`,
+    `${say.counted(f.taps, TAPS)}; del primero al último había ${say.number(f.there)} que tocar: ${say.number(f.missed)} sin toque, ${say.number(f.extra)} con uno de más.`,
   counted: (f, say) =>
     `En sus ${say.number(f.windowSeconds)} s contó ${say.number(f.n)}; había ${say.number(f.there)}.`,
   allows: (f, say) =>

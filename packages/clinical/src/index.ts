@@ -369,6 +369,7 @@ export type { KnownPressure, PressureLimit, SevereLimits } from './round/severe.
 export { isPressureSevere } from './round/severe.js';
 export type { SigningRules } from './round/signingRules.js';
 export { DEFAULT_SIGNING_RULES } from './round/signingRules.js';
+export { standingBeside } from './round/standingBeside.js';
 export type { NotDoneReason, RoundSign, RoundStep } from './round/step.js';
 export { NOT_DONE_REASONS, ROUND_SIGNS, ROUND_STEPS } from './round/step.js';
 export { bodyMassIndex } from './score/bodyMassIndex.js';

@@ -36,6 +36,7 @@ export { projectLatest } from './chart/latest.js';
 export type { LatestValue } from './chart/newestNumbers.js';
 export { projectNewest } from './chart/newestNumbers.js';
 export type { LatestPressure, NewestValues } from './chart/newestValues.js';
+export { flagsStanding } from './chart/flagsStanding.js';
 export { notesStanding } from './chart/notesStanding.js';
 export type { OfficeLeftOut, OfficeNear, OfficeVisit, SeriesDays } from './chart/officeNear.js';
 export { officeNear, visitsMean } from './chart/officeNear.js';

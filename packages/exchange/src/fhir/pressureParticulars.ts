@@ -55,10 +55,7 @@ export function component(coding: Parameters<typeof concept>, value: number | nu
 
 function siteOf({ entry, words, isSnomed }: Charted<'run'>): CodeableConcept {
   const { site, side } = entry.content.evidence.place;
-  const text = words.sentence('exchanged.siteOf', {
-    side: words.sentence(`pressure.${side}`),
-    site: words.sentence(`pressure.${site}Site`),
-  });
+  const text = words.title('limb', `${side} ${site}`);
   return named(text, isSnomed ? (SNOMED_SITES[`${site} ${side}`] ?? null) : null);
 }
 

@@ -1,8 +1,9 @@
-import { armsBeside, type Flag, lineOfScore, type Sign } from '@evenfall/clinical';
+import { armsBeside, type Flag, lineOfScore, type Sign, standingBeside } from '@evenfall/clinical';
 import {
   type Agent,
   type ChartRound,
   chartedPerMinute,
+  flagsStanding,
   type Identity,
   notesStanding,
   openReasons,
@@ -18,7 +19,7 @@ import {
   valuesStanding,
 } from '@evenfall/record';
 import { beginningText, postureTexts, restText, type Words } from '@evenfall/words';
-import type { Values } from './template.js';
+import type { Aside, Values } from './template.js';
 
 /** Fields of a template, in the order in which they are listed. */
 export const TEXT_FIELDS = [
@@ -83,8 +84,8 @@ export function roundFields(of: TextOf): Values<TextField> {
   const averaged = readingsAveraged(round, rulesOf);
   // Of a mean, the readings that it was made of: another arm or posture beside it is not where it was taken.
   const said = mean === null ? runs : runs.filter(({ ids }) => ids.some((id) => averaged.includes(id)));
-  const arm = oneOf(said, ({ place }) => armText(place, words));
-  const posture = oneOf(said, ({ place }) => words.sentence(`pressure.${place.posture}Posture`));
+  const arm = allOf(said, ({ place }) => armText(place, words), say.allOf);
+  const posture = allOf(said, ({ place }) => words.sentence(`pressure.${place.posture}Posture`), say.allOf);
   const isOnePlace = new Set(runs.map(({ place }) => placed(place, words))).size < 2;
   const readings = claims(
     round,
@@ -93,12 +94,10 @@ export function roundFields(of: TextOf): Values<TextField> {
     words,
   );
   // What the rule leaves out of a mean at the same place says nothing new.
-  const others = runs
-    .filter(
-      ({ place }) =>
-        said.length > 0 && said.every((one) => placed(one.place, words) !== placed(place, words)),
-    )
-    .map(({ entry }) => valueText(entry, round, words, placesOf(entry, words)));
+  const beside = runs.filter(
+    ({ place }) => said.length > 0 && said.every((one) => placed(one.place, words) !== placed(place, words)),
+  );
+  const others = beside.map(({ entry }) => valueText(entry, round, words, placesOf(entry, words)));
   // Where amendments disagree, what each of them makes of the round: none may hide what another says.
   const all = round.isInError ? [] : valuesStanding(round, rulesOf);
   const made = round.isInError ? [] : resultsStanding(round, rulesOf);
@@ -122,16 +121,18 @@ export function roundFields(of: TextOf): Values<TextField> {
     readings,
     arm,
     posture,
-    place: oneOf(said, ({ place }) => placed(place, words)),
+    place: allOf(
+      said,
+      ({ place }) => placed(place, words),
+      (places) => places.join('; '),
+    ),
     others: others.length === 0 ? null : others.join(', '),
     arms: detailsOf(
       made.flatMap(({ arms }) => (arms === null ? [] : armsBeside(arms.why, notes.arms))),
       words,
     ),
     standing: detailsOf(
-      made.flatMap(({ standing }) =>
-        standing === null ? [] : [...standing.flags, ...standing.why, ...notes.standing],
-      ),
+      made.flatMap(({ standing }) => (standing === null ? [] : standingBeside(standing, notes.standing))),
       words,
     ),
     category: eachOf(
@@ -154,8 +155,8 @@ export function roundFields(of: TextOf): Values<TextField> {
       firsts.length === 0
         ? null
         : firsts.map(({ condition, figures }) => words.detail({ code: condition, figures })).join(' '),
-    doubts: detailsOf(
-      said.flatMap(({ entry }) => entry.content.value.flags),
+    doubts: doubtsText(
+      [...said, ...beside].map(({ entry }) => ({ entry, flags: flagsStanding(entry, round, notes) })),
       words,
     ),
     notDone: notDoneText(signing, words),
@@ -288,14 +289,19 @@ function runsOf(round: ChartRound) {
   );
 }
 
-/** What all of some say alike; null where they differ or there are none. */
-function oneOf<Item>(items: readonly Item[], say: (item: Item) => string): string | null {
+/** What all of some say alike; where they differ, each once and aside: it stands with each of them too. Null for none. */
+function allOf<Item>(
+  items: readonly Item[],
+  say: (item: Item) => string,
+  join: (texts: readonly string[]) => string,
+): string | Aside | null {
   const [first, ...others] = new Set(items.map(say));
-  return first === undefined || others.length > 0 ? null : first;
+  if (first === undefined) return null;
+  return others.length === 0 ? first : { aside: join([first, ...others]) };
 }
 
 function armText({ side, site }: Place, words: Words): string {
-  return `${words.sentence(`pressure.${side}`)} ${words.sentence(`pressure.${site}Site`)}`.toLowerCase();
+  return words.title('limb', `${side} ${site}`);
 }
 
 function placed(place: Place, words: Words): string {
@@ -311,6 +317,25 @@ function placesOf(entry: StoredEntry, words: Words): readonly string[] {
 function detailsOf(flags: readonly Flag[], words: Words): string | null {
   const texts = [...new Set(flags.map((flag) => words.detail(flag)))];
   return texts.length === 0 ? null : texts.join(' ');
+}
+
+/** What is to be known of readings, each sentence once; after the numbers of those that it is of where it is not of all. */
+function doubtsText(
+  readings: readonly { readonly entry: RunEntry; readonly flags: readonly Flag[] }[],
+  words: Words,
+): string | null {
+  const of = new Map<string, RunEntry[]>();
+  for (const { entry, flags } of readings) {
+    for (const text of new Set(flags.map((flag) => words.detail(flag)))) {
+      of.set(text, [...(of.get(text) ?? []), entry]);
+    }
+  }
+  const said = [...of].map(([text, entries]) =>
+    entries.length === readings.length
+      ? text
+      : `${entries.map(({ content }) => pressureWritten(content)).join(', ')}: ${text}`,
+  );
+  return said.length === 0 ? null : said.join(' ');
 }
 
 function notDoneText(signing: ReturnType<typeof signingOf>, words: Words): string | null {

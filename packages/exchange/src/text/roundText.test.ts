@@ -1,5 +1,5 @@
 import { projectChart } from '@evenfall/record';
-import { wordsFor } from '@evenfall/words';
+import { loadWords, wordsFor } from '@evenfall/words';
 import { describe, expect, test } from 'vitest';
 import {
   amending,
@@ -18,7 +18,12 @@ import { broughtTemplate, roundText, TEMPLATE_IDS } from './roundText.js';
 
 const words = wordsFor('en');
 
-function text(template: string, all: readonly Made[], notices: readonly string[] = []): string {
+function text(
+  template: string,
+  all: readonly Made[],
+  notices: readonly string[] = [],
+  words = wordsFor('en'),
+): string {
   const [round] = projectChart(all.map(({ entry }) => entry)).rounds;
   if (round === undefined) throw new Error('no round');
   const rulesOf = (version: string | null) => (version === null ? null : UNDER_PROTOCOL);
@@ -224,4 +229,65 @@ describe('what is to be known of a number stands beside it', () => {
       '80 (felt irregular), 78 (felt irregular)',
     );
   });
+
+  // Bedside handbook 3.14: 5 minutes lying before, at 1 and 3 minutes on the feet; a fall of 20/10.
+  const posed = (posture: 'lie' | 'stand', minutes: object) => ({ place: { posture }, posture: minutes });
+
+  test('what a chart says beside a reading, of each that the text names; of which where not of all', () => {
+    const soon = 'Taken after 1 min lying';
+    const lying = run(2, heard(144, 90), posed('lie', { lyingMinutes: 1 }));
+    expect(text('{doubts}', [lying, signing(9, [lying])])).toMatch(new RegExp(`^${soon}`));
+    const again = run(3, heard(142, 88), posed('lie', { lyingMinutes: 5 }));
+    expect(text('{doubts}', [lying, again, signing(9, [lying, again])])).toMatch(
+      new RegExp(`^144/90: ${soon}`),
+    );
+  });
+
+  test('also of a reading that stands beside the mean', () => {
+    const readings = [heard(150, 92), heard(146, 90), heard(142, 88)].map((one, at) =>
+      run(at + 1, one, { inForce: UNDER_PROTOCOL }),
+    );
+    const lying = run(4, heard(128, 80), {
+      inForce: UNDER_PROTOCOL,
+      ...posed('lie', { lyingMinutes: 1 }),
+    });
+    const all = [...readings, lying, signing(9, [...readings, lying], { inForce: UNDER_PROTOCOL })];
+    expect(text('{others}', all)).toContain('128/80');
+    expect(text('{doubts}', all)).toContain('128/80: Taken after 1 min lying');
+  });
+
+  test('that nothing was measured at the third minute is said once', () => {
+    const lying = run(2, heard(148, 84), posed('lie', { lyingMinutes: 5 }));
+    const upAt = (systolic: number, diastolic: number) =>
+      run(3, heard(systolic, diastolic), posed('stand', { uprightMinutes: 1, unwellUpright: false }));
+    const said = (stood: Made) => text('{standing}', [lying, stood, signing(9, [lying, stood])]);
+    expect(said(upAt(140, 82)).match(/Nothing was measured at 3 minutes/g)).toHaveLength(1);
+    const fell = said(upAt(120, 70));
+    expect(fell).toContain('meets the limits of a fall');
+    expect(fell.match(/Nothing was measured at 3 minutes/g)).toHaveLength(1);
+  });
+});
+
+test('a field of an own template is not said to be unknown where readings differ in it', () => {
+  const readings = [run(1, heard(150, 92)), run(2, heard(132, 80), { place: { side: 'left' } })];
+  const all = [...readings, signing(9, readings)];
+  expect(text('[Pressure {pressure} mmHg, {arm}, {posture}.]', all)).toBe(
+    'Pressure 150/92 (right upper arm, sitting), 132/80 (left upper arm, sitting) mmHg, right upper arm and left upper arm, sitting.',
+  );
+  expect(text('{arm}; {place}', all)).toBe(
+    'right upper arm and left upper arm; right upper arm, sitting; left upper arm, sitting',
+  );
+  // Where each reading says its own, a part that is of the place alone is left out.
+  expect(text('{pulse}[ at the {place}][ on the {arm}]', [pulse, ...all])).toBe('76');
+  expect(text('{arm}', [pulse, signing(9, [pulse])])).toBe('not known');
+});
+
+test('in Spanish the limb stands before its side, and agrees with it', async () => {
+  const spanish = await loadWords('es');
+  const at = (side: 'left' | 'right', site: 'upper-arm' | 'wrist') => {
+    const reading = run(2, heard(148, 92), { place: { side, site } });
+    return text('{place}', [reading, signing(9, [reading])], [], spanish);
+  };
+  expect(at('right', 'upper-arm')).toBe('brazo derecho, en posición sentada');
+  expect(at('left', 'wrist')).toBe('muñeca izquierda, en posición sentada');
 });

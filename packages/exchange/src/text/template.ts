@@ -9,7 +9,10 @@ export type Piece<Field extends string = string> =
 export type Template<Field extends string = string> = readonly Piece<Field>[];
 
 /** What each field says of one round; null for what is not known. */
-export type Values<Field extends string = string> = { readonly [Name in Field]: string | null };
+export type Values<Field extends string = string> = { readonly [Name in Field]: string | Aside | null };
+
+/** What a field says where it is asked for, and what is said elsewhere too: no part is written for it alone. */
+export type Aside = { readonly aside: string };
 
 /**
  * Reads a template: `{pulse}` is a field, `[, pulse {pulse}]` a part that is left out where none of its fields is known,
@@ -86,9 +89,12 @@ export function fillTemplate<Field extends string>(
   return template
     .map((piece) => {
       if ('words' in piece) return piece.words;
-      if ('field' in piece) return values[piece.field] ?? unknown;
+      if ('field' in piece) {
+        const value: string | Aside | null = values[piece.field];
+        return (typeof value === 'string' ? value : value?.aside) ?? unknown;
+      }
       const fields = piece.part.flatMap((one) => ('field' in one ? [one.field] : []));
-      const isKnown = fields.length === 0 || fields.some((field) => values[field] !== null);
+      const isKnown = fields.length === 0 || fields.some((field) => typeof values[field] === 'string');
       return isKnown ? fillTemplate(piece.part, values, unknown) : '';
     })
     .join('');

@@ -4,6 +4,7 @@ import {
   type AmendedEntry,
   type ChartRound,
   type DueRecheck,
+  flagsStanding,
   notesStanding,
   type StoredEntry,
 } from '@evenfall/record';
@@ -15,7 +16,6 @@ import { flagsInCommon } from '../parts/flagsInCommon.js';
 import { SharedFlags } from '../parts/SharedFlags.js';
 import { notDoneText } from '../round/NotDoneForm.js';
 import { contentOfEntry } from './contentOfEntry.js';
-import { flagsStanding } from './flagsStanding.js';
 import { RoundCameTo } from './RoundCameTo.js';
 import { RoundDuties } from './RoundDuties.js';
 import { RoundOutcome } from './RoundOutcome.js';

@@ -1,6 +1,7 @@
 import type { Flag, RoundNotes } from '@evenfall/clinical';
 import {
   type ChartRound,
+  flagsStanding,
   notesStanding,
   type OpenActNow,
   openReasons,
@@ -13,7 +14,6 @@ import { signText } from '../app/signText.js';
 import { chartedText, isVoidCharted, signOfCharted } from '../parts/charted.js';
 import { resultLines } from '../round/ResultBlock.js';
 import { contentOfEntry } from './contentOfEntry.js';
-import { flagsStanding } from './flagsStanding.js';
 
 /** What an open alert found and what to do about it, in the words in which it was raised. */
 export function openText(

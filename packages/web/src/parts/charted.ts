@@ -1,4 +1,4 @@
-import type { Flag, RoundSign } from '@evenfall/clinical';
+import type { RoundSign } from '@evenfall/clinical';
 import { pressureWritten, type RunContent, type SignContent } from '@evenfall/record';
 import type { Words } from '@evenfall/words';
 import { measureText } from '../signs/measureText.js';
@@ -34,11 +34,6 @@ export function chartedText(given: Charted, words: Words): string {
   if (isRate(given)) return rateText(given, words);
   if (given.kind === 'sign') return measureText(given.content.evidence.sign, words);
   return pressureWritten(given.content);
-}
-
-/** What must be said beside a charted value. */
-export function flagsOfCharted({ content }: Charted): readonly Flag[] {
-  return content.value.flags;
 }
 
 /** Whether it was broken off, so that it gives no number. */

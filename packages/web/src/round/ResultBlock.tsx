@@ -5,6 +5,7 @@ import {
   NO_ROUND_NOTES,
   type RoundNotes,
   recheckFlag,
+  standingBeside,
 } from '@evenfall/clinical';
 import type { RoundValueKept } from '@evenfall/record';
 import type { Words } from '@evenfall/words';
@@ -138,13 +139,7 @@ export function resultLines(
     ...(arms === null ? [] : [line(words.sentence('result.arms'), '', armsBeside(arms.why, notes.arms))]),
     ...(standing === null
       ? []
-      : [
-          line(words.sentence('result.standing'), '', [
-            ...standing.flags,
-            ...standing.why,
-            ...notSaidYet(notes.standing, standing.why),
-          ]),
-        ]),
+      : [line(words.sentence('result.standing'), '', standingBeside(standing, notes.standing))]),
     ...(rechecks.length === 0
       ? []
       : [
@@ -155,11 +150,6 @@ export function resultLines(
           ),
         ]),
   ];
-}
-
-/** That the third minute was missed is said by the test already where it leaves the answer open. */
-function notSaidYet(notes: RoundNotes['standing'], why: readonly Flag[]): readonly Flag[] {
-  return why.some(({ code }) => code === 'third-minute-not-measured') ? [] : notes;
 }
 
 function averageLine(

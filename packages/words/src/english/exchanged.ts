@@ -13,7 +13,6 @@ export const exchanged = {
   brokenOff: 'count broken off: no number',
   tappedPulse: (f: { beats: number }, say: Say) => `${say.counted(f.beats, BEATS)} tapped one by one`,
   tappedBreaths: (f: { beats: number }, say: Say) => `${say.counted(f.beats, BREATHS)} tapped one by one`,
-  siteOf: (f: { side: string; site: string }) => `${f.side} ${f.site}`,
   phaseFive: 'auscultation; diastolic at disappearance of sounds (phase 5)',
   toZero: (f: { muffled: number }, say: Say) =>
     `auscultation; sounds down to zero, phase 4 (muffling) = ${say.short(f.muffled)} mmHg`,

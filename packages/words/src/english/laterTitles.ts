@@ -6,6 +6,18 @@ export const laterTitles = {
     supervisor: 'Supervisor',
     learner: 'Learner',
   },
+  limb: {
+    'right upper-arm': 'right upper arm',
+    'right forearm': 'right forearm',
+    'right wrist': 'right wrist',
+    'right thigh': 'right thigh',
+    'right calf': 'right calf',
+    'left upper-arm': 'left upper arm',
+    'left forearm': 'left forearm',
+    'left wrist': 'left wrist',
+    'left thigh': 'left thigh',
+    'left calf': 'left calf',
+  },
   clock: { beat: 'The clock starts on a beat', any: 'The clock starts at any moment' },
   first: { 0: 'The first beat is called zero', 1: 'The first beat is called one' },
   start: {

@@ -12,7 +12,6 @@ export const exchanged: Reworded<typeof english> = {
   brokenOff: 'recuento interrumpido: sin número',
   tappedPulse: (f, say) => `${say.counted(f.beats, BEATS)}, tocados uno a uno`,
   tappedBreaths: (f, say) => `${say.counted(f.beats, BREATHS)}, tocadas una a una`,
-  siteOf: (f) => `${f.side} ${f.site}`,
   phaseFive: 'auscultación; diastólica al desaparecer los ruidos (fase 5)',
   toZero: (f, say) =>
     `auscultación; ruidos hasta cero, fase 4 (amortiguación) = ${say.short(f.muffled)} mmHg`,

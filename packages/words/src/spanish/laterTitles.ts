@@ -8,6 +8,18 @@ export const laterTitles: Reworded<typeof english> = {
     supervisor: 'Supervisor/a',
     learner: 'Estudiante',
   },
+  limb: {
+    'right upper-arm': 'brazo derecho',
+    'right forearm': 'antebrazo derecho',
+    'right wrist': 'muñeca derecha',
+    'right thigh': 'muslo derecho',
+    'right calf': 'pantorrilla derecha',
+    'left upper-arm': 'brazo izquierdo',
+    'left forearm': 'antebrazo izquierdo',
+    'left wrist': 'muñeca izquierda',
+    'left thigh': 'muslo izquierdo',
+    'left calf': 'pantorrilla izquierda',
+  },
   clock: { beat: 'El reloj empieza en un latido', any: 'El reloj empieza en cualquier momento' },
   first: { 0: 'Al primer latido se le llama cero', 1: 'Al primer latido se le llama uno' },
   start: {

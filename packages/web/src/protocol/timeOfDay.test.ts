@@ -19,13 +19,12 @@ test.each([
   ['8h30', 510],
   [' 8 ', 480],
   ['0830', 510],
-  ['830', 510],
   ['2330', 1410],
 ] as const)('a time is typed as %j', (text, minutes) => {
   expect(minutesOf(text)).toBe(minutes);
 });
 
-test.each(['', '25:00', '24:01', '8:60', '8:3', 'eight', '3000', '860', '30'])(
+test.each(['', '25:00', '24:01', '8:60', '8:3', 'eight', '3000', '860', '30', '510', '830', '540'])(
   '%j is no time of day',
   (text) => {
     expect(minutesOf(text)).toBeNull();

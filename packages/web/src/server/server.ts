@@ -1,5 +1,6 @@
 import type { Answer, Gives, RouteName, Send, Takes } from '@evenfall/api';
 import { call } from '@evenfall/api/client';
+import { ROUND_SIGNS } from '@evenfall/clinical';
 import type { EntryFrame } from '@evenfall/record';
 import type { Words } from '@evenfall/words';
 import { signText } from '../app/signText.js';
@@ -30,7 +31,7 @@ const CUFF_RULE = 'cuff-of-scheme';
 
 /**
  * Why the server refused something signed, in words that lead to what is to be changed: a place in what was sent is
- * called by what it is of, never by its pointer, and of a cuff it is said where it is put right.
+ * called by what it is of, never by its pointer or a key, and of a cuff it is said where it is put right.
  */
 export function refusedSigned({ problem }: Refused, entries: readonly EntryFrame[], words: Words): string {
   if (problem === null) return words.sentence('app.failed');
@@ -38,17 +39,24 @@ export function refusedSigned({ problem }: Refused, entries: readonly EntryFrame
   const nameOf = (field: string) => {
     const [, at, rest = ''] = /^\/entries\/(\d+)(.*)$/.exec(field) ?? [];
     const entry = at === undefined ? undefined : entries[Number(at)];
-    const last = rest.split('/').at(-1);
-    return entry === undefined || last === undefined || last === ''
-      ? field
-      : `${titleOf(entry, words)}: ${last}`;
+    if (entry === undefined) return field;
+    const name = known('sentField', rest.split('/').findLast((part) => /^[a-z]+$/i.test(part)) ?? '', words);
+    return name === null ? titleOf(entry, words) : `${titleOf(entry, words)}: ${name}`;
   };
   return words.sentAnswer(problem, { nameOf });
 }
 
-/** What an entry is, as the screens call it; its kind where they have no name of it. */
+/** What an entry is, as the screens call it. */
 function titleOf({ kind, content }: EntryFrame, words: Words): string {
-  if (kind === 'run') return words.sentence('app.pressure');
-  const of = (content as { evidence?: { count?: { of?: unknown } } } | null)?.evidence?.count?.of;
-  return of === 'pulse' || of === 'breaths' ? signText(of, words) : kind;
+  const evidence = (content as { evidence?: Partial<Record<string, { of?: unknown }>> } | null)?.evidence;
+  const of = evidence?.count?.of ?? evidence?.taps?.of ?? evidence?.sign?.of;
+  const sign = ROUND_SIGNS.find((one) => one === of);
+  if (sign !== undefined) return signText(sign, words);
+  return known('sentEntry', kind, words) ?? words.title('sentEntry', 'other');
+}
+
+/** What the words call something of what was sent; null where they have no name of it. */
+function known(of: 'sentField' | 'sentEntry', id: string, words: Words): string | null {
+  const title = words.title(of, id);
+  return title === id ? null : title;
 }

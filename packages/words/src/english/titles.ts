@@ -1,6 +1,32 @@
 /** What each choice is called on a screen or in a list. */
 export const titles = {
   of: { pulse: 'Pulse', breaths: 'Breaths' },
+  /** What the server may refuse of something signed; a name that is not here is not said. */
+  sentField: {
+    moments: 'the moments of the run',
+    method: 'how it was taken',
+    mmHg: 'a pressure',
+    peak: 'how far it was pumped up',
+    palpated: 'the pressure that was felt',
+    pulsePerMinute: 'the pulse',
+    n: 'the count',
+    windowSeconds: 'the seconds counted',
+    site: 'the site',
+    side: 'the side',
+    posture: 'the posture',
+    armCm: 'the arm circumference',
+    uprightMinutes: 'the minutes on the feet',
+    lyingMinutes: 'the minutes lying',
+    measuredAt: 'the time',
+    note: 'the note',
+    agent: 'who measured',
+    person: 'the person',
+  },
+  sentEntry: {
+    run: 'Pressure',
+    round: 'The round',
+    other: 'What was sent',
+  },
   step: {
     prepare: 'making ready',
     pulse: 'the pulse',

@@ -4,6 +4,32 @@ import type { Reworded } from '../reworded.js';
 /** As in `english/titles`. */
 export const titles: Reworded<typeof english> = {
   of: { pulse: 'Pulso', breaths: 'Respiraciones' },
+  /** What the server may refuse of something signed; a name that is not here is not said. */
+  sentField: {
+    moments: 'los momentos del inflado',
+    method: 'cómo se tomó',
+    mmHg: 'una presión',
+    peak: 'hasta dónde se infló',
+    palpated: 'la presión palpada',
+    pulsePerMinute: 'el pulso',
+    n: 'el recuento',
+    windowSeconds: 'los segundos contados',
+    site: 'el lugar',
+    side: 'el lado',
+    posture: 'la postura',
+    armCm: 'el perímetro del brazo',
+    uprightMinutes: 'los minutos de pie',
+    lyingMinutes: 'los minutos en decúbito',
+    measuredAt: 'la hora',
+    note: 'la nota',
+    agent: 'quién midió',
+    person: 'la persona',
+  },
+  sentEntry: {
+    run: 'Presión',
+    round: 'La ronda',
+    other: 'Lo enviado',
+  },
   step: {
     prepare: 'la preparación',
     pulse: 'el pulso',

@@ -22,13 +22,14 @@ export type {
   DecidedReading,
   OpenSeriesAlert,
 } from './chart/chartSeries.js';
-export { byHandOf, chartSeries } from './chart/chartSeries.js';
+export { byHandOf, chartSeries, isByGeneralRules } from './chart/chartSeries.js';
 export type { SeriesComparison } from './chart/compareSeries.js';
 export { compareSeries } from './chart/compareSeries.js';
 export type { Countdown } from './chart/countdown.js';
 export { countdown } from './chart/countdown.js';
 export type { Duties, OpenActNow } from './chart/duties.js';
 export { openIn, projectDuties } from './chart/duties.js';
+export { flagsStanding } from './chart/flagsStanding.js';
 export { GENERAL_RULES } from './chart/generalRules.js';
 export { inOrder } from './chart/inOrder.js';
 export type { Latest } from './chart/latest.js';
@@ -36,7 +37,6 @@ export { projectLatest } from './chart/latest.js';
 export type { LatestValue } from './chart/newestNumbers.js';
 export { projectNewest } from './chart/newestNumbers.js';
 export type { LatestPressure, NewestValues } from './chart/newestValues.js';
-export { flagsStanding } from './chart/flagsStanding.js';
 export { notesStanding } from './chart/notesStanding.js';
 export type { OfficeLeftOut, OfficeNear, OfficeVisit, SeriesDays } from './chart/officeNear.js';
 export { officeNear, visitsMean } from './chart/officeNear.js';

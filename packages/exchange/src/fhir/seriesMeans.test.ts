@@ -1,7 +1,7 @@
 import type { Observation } from 'fhir/r4.js';
 import { describe, expect, test } from 'vitest';
 import { bundleOf, idOf, inError, type Made } from '../../testing/charts.js';
-import { homeWeek, recording, takenOut } from '../../testing/series.js';
+import { homeWeek, recording, takenOut, UNDER_HOME_RULES } from '../../testing/series.js';
 import { wrongInBundle } from '../../testing/validate.js';
 import { bundleTable } from '../series/bundleTable.js';
 import { chartBundle } from './chartBundle.js';
@@ -59,6 +59,10 @@ describe('the mean of a series at home', () => {
     expect(means[0]).toMatchObject({ status: 'amended' });
     expect(means[0]?.derivedFrom).toHaveLength(23);
     expect(notes(means[0])).toContain('Decided by hand, in or out of the mean: 1 reading.');
+    // The rules that it came in under are not at hand in this file, so the general ones judge what the hand did.
+    expect(notes(means[0])).toContain('what it came in under (ish-2020) is not kept here');
+    expect(notes(means[0])).not.toContain('Averaged by ISH');
+    expect(notes(means[0])).not.toContain('Local protocol version');
     expect(written(homeWeek(1, { status: 'preliminary' })).means[0]?.status).toBe('preliminary');
   });
 
@@ -112,7 +116,8 @@ test('a recording has its means of 24 hours, of the day and of the night, each w
     'Mean of blood pressure by day',
     'Mean of blood pressure by night',
   ]);
-  expect(notes(means[0])).toContain('the mean over time');
+  const kept = chartBundle(bundleOf([recording(1)], { rulesOf: () => UNDER_HOME_RULES }));
+  expect(JSON.stringify(kept)).toContain('Mean of 24 hours (the mean over time)');
   expect(notes(means[1])).toContain('Mean by day of 32 readings');
   expect(notes(means[2])).toContain('Mean by night of 8 readings; day and night by the diary.');
   expect(means[2]?.effectivePeriod).toEqual({
@@ -143,4 +148,11 @@ test('means are read as made from their entries by their own Evenfall, and as me
   expect(lines).toHaveLength(1 + 28);
   expect(new Set(means.map(({ id }) => id)).size).toBe(4);
   expect(means.map(({ id }) => id)).not.toContain(idOf(1));
+});
+
+test('how a mean over time was weighted is said only where the rules that made it are at hand', () => {
+  const weighted = (...all: Made[]) => notes(written(...all).means[0]);
+  expect(weighted(recording(1))).toContain('40 readings used, 1 left out.');
+  expect(weighted(recording(1))).not.toContain('Mean of 24 hours (');
+  expect(weighted(recording(1), takenOut(2, 1, 5, 'talking'))).toContain('Mean of 24 hours (');
 });

@@ -2,6 +2,8 @@ import { periodOf } from '@evenfall/clinical';
 import {
   type ChartedSeries,
   dayNightOf,
+  type InForce,
+  isByGeneralRules,
   judgedReadings,
   NOTHING_CHOSEN,
   type RulesOf,
@@ -48,11 +50,14 @@ export function seriesMeans(series: readonly ChartedSeries[], rulesOf: RulesOf, 
       const isStanding = one.content === content;
       const value = isStanding ? one.value : content.value;
       const decided = isStanding ? one.decided.length : 0;
+      const isGeneral = isStanding && isByGeneralRules(one);
+      const { presetVersion } = content.computedBy;
+      const rules = isGeneral || presetVersion === null ? NOTHING_CHOSEN : rulesOf(presetVersion);
       const means =
-        content.of === 'home' ? ofHome(content, value, words) : ofDay(content, value, rulesOf, words);
+        content.of === 'home' ? ofHome(content, value, words) : ofDay(content, value, rules, words);
       return means
         .filter(({ systolic, places }) => systolic !== null && places.length >= LEAST_READINGS)
-        .map((mean) => observationOfMean(mean, entry, one, value, decided, words));
+        .map((mean) => observationOfMean(mean, entry, one, { value, decided, isGeneral }, words));
     }),
   );
 }
@@ -62,12 +67,14 @@ const LEAST_READINGS = 2;
 
 type Value = SeriesContent['value'];
 
+/** The value that is written, how many readings hands decided for it, and whether the general rules made it. */
+type Made = { readonly value: Value; readonly decided: number; readonly isGeneral: boolean };
+
 function observationOfMean(
   mean: Mean,
   entry: SeriesEntry,
   { amended, isPreliminary }: ChartedSeries,
-  value: Value,
-  decided: number,
+  { value, decided, isGeneral }: Made,
   words: Words,
 ): Observation {
   const { content, person, recordedAt } = entry;
@@ -79,8 +86,10 @@ function observationOfMean(
   const { presetVersion } = content.computedBy;
   const said = [
     ...mean.notes,
-    mean.period === 'whole' ? seriesMeanText(content, value, words) : seriesRuleText(content, words),
-    ...(presetVersion === null
+    mean.period === 'whole'
+      ? seriesMeanText(content, value, isGeneral, words)
+      : seriesRuleText(content, isGeneral, words),
+    ...(presetVersion === null || isGeneral
       ? []
       : [words.sentence('exchanged.underProtocol', { version: presetVersion })]),
     ...(decided === 0 ? [] : [words.sentence('exchanged.decidedByHand', { readings: decided })]),
@@ -132,10 +141,10 @@ function ofHome(content: SeriesContent, value: Value, words: Words): Mean[] {
   return [{ period: 'whole', ...mean, places: placesUsed(content, value), notes }];
 }
 
-function ofDay(content: SeriesContent, value: Value, rulesOf: RulesOf, words: Words): Mean[] {
+/** @param rules that the value was made by; null where they are not at hand */
+function ofDay(content: SeriesContent, value: Value, rules: InForce | null, words: Words): Mean[] {
   const { mean, day, night, counts, dayNightBy, used, dropped } = value;
-  const rules = rulesOf(content.computedBy.presetVersion) ?? NOTHING_CHOSEN;
-  const told = dayNightOf(content, rules);
+  const told = dayNightOf(content, rules ?? NOTHING_CHOSEN);
   const judged = judgedReadings(content.readings);
   const all = placesUsed(content, value);
   const placesOf = (period: 'day' | 'night') =>
@@ -151,8 +160,16 @@ function ofDay(content: SeriesContent, value: Value, rulesOf: RulesOf, words: Wo
     const notes = [words.sentence(`exchanged.${period}MeanOf`, { used: places.length, by })];
     return [{ period, ...means, places, notes }];
   };
-  const weighting = words.title('wholeMean', rules.ambulatoryRules.wholeMean);
-  const notes = [words.sentence('exchanged.dayLongMeanOf', { used, left: dropped.length, weighting })];
+  const figures = { used, left: dropped.length };
+  // How a version that is not kept here weights its means, nobody can say.
+  const notes = [
+    rules === null
+      ? words.sentence('exchanged.recordingOf', figures)
+      : words.sentence('exchanged.dayLongMeanOf', {
+          ...figures,
+          weighting: words.title('wholeMean', rules.ambulatoryRules.wholeMean),
+        }),
+  ];
   return [
     { period: 'whole', ...mean, places: all, notes },
     ...ofPeriod('day', day),

@@ -126,10 +126,7 @@ function notesOf(texts: readonly string[]): Pick<Observation, 'note'> {
 /** Where the cuff was, as far as it was said: the upper arm goes without saying, but for which one. */
 function siteText({ site, arm }: SeriesReadingKept, words: Words): string | null {
   if (arm === null) return site === 'wrist' ? words.sentence('pressure.wristSite') : null;
-  return words.sentence('exchanged.siteOf', {
-    side: words.sentence(`pressure.${arm}`),
-    site: words.sentence(site === 'wrist' ? 'pressure.wristSite' : 'pressure.upper-armSite'),
-  });
+  return words.title('limb', `${arm} ${site === 'wrist' ? 'wrist' : 'upper-arm'}`);
 }
 
 export const pressureId = (id: string, at: number): string => beside(id, 2 * at);

@@ -301,7 +301,7 @@ function allOf<Item>(
 }
 
 function armText({ side, site }: Place, words: Words): string {
-  return words.title('limb', `${side} ${site}`);
+  return words.title('limb', `${side} ${site}`).toLowerCase();
 }
 
 function placed(place: Place, words: Words): string {

@@ -1,15 +1,21 @@
-import { chartSeries } from '@evenfall/record';
+import { chartSeries, type RulesOf } from '@evenfall/record';
 import { loadWords, wordsFor } from '@evenfall/words';
 import { expect, test } from 'vitest';
+import { inForceBy } from '../../../record/src/testing/series.js';
 import { inError, type Made } from '../../testing/charts.js';
-import { homeWeek, recording, takenOut } from '../../testing/series.js';
+import { homeWeek, recording, takenOut, UNDER_HOME_RULES } from '../../testing/series.js';
 import { seriesTexts } from './seriesTexts.js';
 
-const texts = (all: readonly Made[], notices: readonly string[] = [], words = wordsFor('en')) =>
+const texts = (
+  all: readonly Made[],
+  notices: readonly string[] = [],
+  words = wordsFor('en'),
+  rulesOf: RulesOf = () => UNDER_HOME_RULES,
+) =>
   seriesTexts(
     chartSeries(
       all.map(({ entry }) => entry),
-      () => null,
+      rulesOf,
     ),
     words,
     (date) => date,
@@ -36,7 +42,7 @@ test('a recording has its day and night beside its mean of 24 hours', () => {
   expect(text).toContain('Mean 130/80 mmHg.');
   expect(text).toContain('40 readings used, 1 left out.');
   expect(text).toContain(
-    'By day 137.3/86 mmHg (32 readings), by night 115.1/68.5 mmHg (8); day and night by the diary.',
+    'By day 137/86 mmHg (32 readings), by night 115/69 mmHg (8); day and night by the diary.',
   );
   expect(text).toContain('The recorder gave no pressure');
 });
@@ -58,4 +64,29 @@ test('what is to be done at once goes along', () => {
     homeWeek(1, { readings: readings.with(8, severe) as never, features: ['chest-or-back-pain'] }),
   ]);
   expect(text).toContain('Act now: ');
+});
+
+// docs/conventions.md section 4: where the whole number would fall on the other side of a limit, decimals. By day 135 is one
+// (out-of-office handbook 6: 135/85 awake).
+test('a mean by day just under its limit is not written as the limit', async () => {
+  const under = recording(1);
+  const { value } = under.entry.content as { value: { day: { systolic: number } } };
+  Object.assign(value, { day: { ...value.day, systolic: 134.97 } });
+  const limits = () => inForceBy({ ambulatory: 'esc-2024' });
+  expect(texts([under], [], wordsFor('en'), limits)[0]).toContain('By day 134.97/86 mmHg');
+  expect(texts([under], [], await loadWords('es'), limits)[0]).toContain('De día 134,97/86 mmHg');
+  // By rules that are not kept here nobody can say on which side of them it is.
+  expect(texts([under], [], wordsFor('en'), () => null)[0]).toContain('By day 134.97/86.03 mmHg');
+});
+
+test('what hands decided is judged by the general rules where those it came in under are not kept here, and it says so', () => {
+  const all = [homeWeek(1), takenOut(2, 1, 5, 'talking')];
+  const [text = ''] = texts(all, [], wordsFor('en'), () => null);
+  expect(text).not.toContain('Averaged by ISH');
+  expect(text).toContain(
+    'Averaged by the general rules, rule home-1: what it came in under (ish-2020) is not kept here.',
+  );
+  expect(texts(all)[0]).toMatch(/Averaged by .*\(ish-2020\), rule home-1\./);
+  // What no hand changed was made when it came in.
+  expect(texts([homeWeek(1)], [], wordsFor('en'), () => null)[0]).toMatch(/Averaged by .*\(ish-2020\)/);
 });

@@ -1,6 +1,6 @@
-import type { ChartedSeries } from '@evenfall/record';
+import { type ChartedSeries, isByGeneralRules, NOTHING_CHOSEN } from '@evenfall/record';
 import type { Words } from '@evenfall/words';
-import { seriesMeanText } from './seriesRuleText.js';
+import { meanBeside, seriesMeanText } from './seriesRuleText.js';
 
 /**
  * Every series that stands in a few lines of plain text: what it is and when, its mean by which rule set, how many readings
@@ -30,12 +30,16 @@ function linesOf(series: ChartedSeries, words: Words, dayText: (date: string) =>
   const say = words.sentence;
   const when = { from: dayText(from), until: dayText(until) };
   const left = value.dropped.length;
+  const isGeneral = isByGeneralRules(series);
   return [
     say(content.of === 'home' ? 'exchanged.homeFromTo' : 'exchanged.recordingFromTo', when),
-    seriesMeanText(content, value, words),
+    seriesMeanText(content, value, isGeneral, words),
     ...(content.of === 'home'
       ? [say('exchanged.homeMeanOf', { used: value.used, days: value.days ?? 0, left })]
-      : [say('exchanged.recordingOf', { used: value.used, left }), ...periodLines(value, words)]),
+      : [
+          say('exchanged.recordingOf', { used: value.used, left }),
+          ...periodLines(value, isGeneral ? NOTHING_CHOSEN : series.rules, words),
+        ]),
     ...leftOutLines(value.dropped, words),
     ...(decided.length === 0 ? [] : [say('exchanged.decidedByHand', { readings: decided.length })]),
     ...(amended.current.length > 1 ? [say('exchanged.contested')] : []),
@@ -48,12 +52,22 @@ function linesOf(series: ChartedSeries, words: Words, dayText: (date: string) =>
 
 type Value = ChartedSeries['value'];
 
-function periodLines({ day, night, counts, dayNightBy }: Value, words: Words): string[] {
-  const text = (means: Value['day']) =>
-    means?.systolic == null
-      ? null
-      : `${words.say.short(means.systolic, 1)}/${means.diastolic === null ? '–' : words.say.short(means.diastolic, 1)}`;
-  const [byDay, byNight] = [text(day), text(night)];
+/** @param rules that the means were made by; null where they are not at hand: then they are told to two decimals */
+function periodLines(
+  { day, night, counts, dayNightBy }: Value,
+  rules: ChartedSeries['rules'],
+  words: Words,
+): string[] {
+  const { ambulatoryRules: limits } = rules ?? {};
+  const text = (means: Value['day'], of: 'day' | 'night') => {
+    if (means?.systolic == null) return null;
+    const part = (mmHg: number | null, name: 'Systolic' | 'Diastolic') =>
+      mmHg === null || limits !== undefined
+        ? meanBeside(mmHg, limits?.[`${of}${name}`] ?? null, words)
+        : words.say.short(mmHg, 2);
+    return `${part(means.systolic, 'Systolic')}/${part(means.diastolic, 'Diastolic')}`;
+  };
+  const [byDay, byNight] = [text(day, 'day'), text(night, 'night')];
   if (counts === null || (byDay === null && byNight === null)) return [];
   const by = words.sentence(dayNightBy === 'diary' ? 'series.byDiary' : 'series.byClock');
   const of = { day: byDay ?? '–', night: byNight ?? '–', dayUsed: counts.day, nightUsed: counts.night, by };

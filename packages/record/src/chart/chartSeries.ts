@@ -50,6 +50,8 @@ export type ChartedSeries = {
   readonly decided: readonly DecidedReading[];
   /** Every decision that stands, also those that a later one replaced, in order of recording. */
   readonly decisions: readonly Stored<'series-decided'>[];
+  /** The rules that it came in under; null where that version is not at hand: what hands decide is then judged by the general ones. */
+  readonly rules: InForce | null;
   /** What it came to when it came in; null rules of that time leave what was kept. */
   readonly atEntry: SeriesValueKept;
   /** The same protocol with what hands decided since. */
@@ -97,7 +99,8 @@ export function chartSeries(
     const { content } = newest;
     const decided = decidedOf(decisions, content.readings.length);
     const byHand = byHandOf(decided);
-    const rules = rulesOf(content.computedBy.presetVersion);
+    const { presetVersion } = content.computedBy;
+    const rules = presetVersion === null ? NOTHING_CHOSEN : rulesOf(presetVersion);
     const days = content.readings.map(({ at }) => at.at.slice(0, 'YYYY-MM-DD'.length)).sort();
     const isInError = amended.current.length === 0;
     const known = ({ content: of, measuredAt }: Stored<'series'>): SeriesContent => {
@@ -123,6 +126,7 @@ export function chartSeries(
         until: days.at(-1) ?? '',
         decided,
         decisions,
+        rules,
         atEntry: content.value,
         value: decided.length === 0 ? content.value : valueOfSeries(content, rules ?? NOTHING_CHOSEN, byHand),
         now: valueOfSeries(content, inForce, byHand),
@@ -159,6 +163,11 @@ function decidedOf(decisions: readonly Stored<'series-decided'>[], readings: num
       return decision === 'by-rule' || index > readings ? [] : [{ index, decision, reason, entry }];
     })
     .sort((a, b) => a.index - b.index);
+}
+
+/** Whether the value that stands was made by the general rules, since those it came in under are not at hand. */
+export function isByGeneralRules({ decided, rules }: Pick<ChartedSeries, 'decided' | 'rules'>): boolean {
+  return decided.length > 0 && rules === null;
 }
 
 /** What hands decided, as the analysis takes it. */

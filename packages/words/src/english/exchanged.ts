@@ -23,6 +23,8 @@ export const exchanged = {
     `Recording over 24 hours, ${f.from} to ${f.until}.`,
   byRuleSet: (f: { title: string; preset: string; rule: string }) =>
     `Averaged by ${f.title} (${f.preset}), rule ${f.rule}.`,
+  notByRuleSet: (f: { rule: string; preset: string }) =>
+    `Averaged by the general rules, rule ${f.rule}: what it came in under (${f.preset}) is not kept here.`,
   noRuleSet: (f: { rule: string }) =>
     `No rule set was chosen; averaged by the general rules, rule ${f.rule}.`,
   meanOfSeries: (f: { mean: string; rule: string }) => `Mean ${f.mean} mmHg. ${f.rule}`,

@@ -20,6 +20,8 @@ export const exchanged: Reworded<typeof english> = {
   homeFromTo: (f) => `Lecturas en casa, del ${f.from} al ${f.until}.`,
   recordingFromTo: (f) => `Registro de 24 horas, del ${f.from} al ${f.until}.`,
   byRuleSet: (f) => `Promediado según ${f.title} (${f.preset}), regla ${f.rule}.`,
+  notByRuleSet: (f) =>
+    `Promediado con las reglas generales, regla ${f.rule}: aquello con lo que llegó (${f.preset}) no se guarda aquí.`,
   noRuleSet: (f) =>
     `No se eligió ningún conjunto de reglas; promediado con las reglas generales, regla ${f.rule}.`,
   meanOfSeries: (f) => `Media ${f.mean} mmHg. ${f.rule}`,

@@ -82,10 +82,11 @@ const KNOWN: Readonly<Record<string, { readonly numbers: readonly string[]; read
     reason: 'two waves for each of two harmonics; rounding',
   },
   'outOfOffice/dipping.ts': { numbers: ['100'], reason: 'percent' },
+  'outOfOffice/combinedLoad.ts': { numbers: ['100'], reason: 'percent' },
   'outOfOffice/load.ts': { numbers: ['100'], reason: 'percent' },
   'outOfOffice/variability.ts': { numbers: ['100'], reason: 'percent' },
   'usual/prior.ts': { numbers: ['100'], reason: 'percent' },
-  'protocol/protocol.ts': { numbers: ['6'], reason: 'the number of a schema' },
+  'protocol/protocol.ts': { numbers: ['7'], reason: 'the number of a schema' },
   'statistics/inverse.ts': { numbers: ['1e-12'], reason: 'rounding' },
   'statistics/longRunMean.ts': {
     numbers: [

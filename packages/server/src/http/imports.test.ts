@@ -179,7 +179,7 @@ test('the pressures of a bundle come back as a table, and nothing is kept', asyn
   const answer = await ask(bundle(sketches.heard));
   expect(answer.status).toBe(200);
   const [heading, line] = (answer.body.text as string).split('\n');
-  expect(heading).toBe('time,systolic,diastolic,pulse,site,note');
+  expect(heading).toBe('time,systolic,diastolic,pulse,site,arm,device,note');
   expect(line).toMatch(/,128,82,/);
   expect(await ask('{"resourceType":"Patient"}')).toMatchObject({
     status: 422,

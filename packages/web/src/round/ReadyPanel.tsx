@@ -10,8 +10,6 @@ import { useCue } from './useCue.js';
 
 type ReadyProps = PanelProps & { readonly measuring: Extract<Measuring, { at: 'ready' }> };
 
-const START_ON = { pulse: 'count.startOnBeat', breaths: 'count.startOnBreath' } as const;
-
 /** The watch before it starts: which window, how the clock starts, and one large button. */
 export function ReadyPanel({ round, sign, measuring }: ReadyProps) {
   const { words, clock, session } = useApp();
@@ -57,10 +55,10 @@ export function ReadyPanel({ round, sign, measuring }: ReadyProps) {
         </p>
       ))}
       <button type="button" className="button button-first button-thumb" {...pressed(start)}>
-        {words.sentence(startsOn === 'any' ? 'count.start' : START_ON[sign])}
+        {words.sentence(startsOn === 'beat' ? 'count.startOnBeat' : 'count.start')}
       </button>
       {sign === 'pulse' ? null : <p className="soft small">{words.sentence('count.quietly')}</p>}
-      <StartSetting of={sign} startsOn={startsOn} first={first} />
+      <StartSetting startsOn={startsOn} first={first} />
     </>
   );
 }

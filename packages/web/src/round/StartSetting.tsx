@@ -1,40 +1,24 @@
-import type { CountClock, CountFirst, CountOf } from '@evenfall/clinical';
+import type { CountClock, CountFirst } from '@evenfall/clinical';
 import { useApp, useKept } from '../app/context.js';
 import { Choices } from '../parts/Choices.js';
 
-type StartSettingProps = {
-  readonly of: CountOf;
-  readonly startsOn: CountClock;
-  readonly first: CountFirst;
-};
+type StartSettingProps = { readonly startsOn: CountClock; readonly first: CountFirst };
 
-/** Each way to start. The two that suit their start come first. */
+/**
+ * Each way to start: what the hand does, and what it does to a rate on average. The two that suit their start come first.
+ * For breaths it says the same: whoever looks on does not learn from the screen what is counted.
+ */
 const STARTS = {
-  any1: { clock: 'any', first: 1 },
-  beat0: { clock: 'beat', first: 0 },
-  beat1: { clock: 'beat', first: 1 },
-  any0: { clock: 'any', first: 0 },
-} as const;
-/** What the hand does, and what it does to a rate on average. */
-const SAID = {
-  pulse: {
-    any1: ['count.doAny1', 'count.offAny1'],
-    beat0: ['count.doBeat0', 'count.offBeat0'],
-    beat1: ['count.doBeat1', 'count.offBeat1'],
-    any0: ['count.doAny0', 'count.offAny0'],
-  },
-  breaths: {
-    any1: ['count.doAny1Breaths', 'count.offAny1'],
-    beat0: ['count.doBeat0Breaths', 'count.offBeat0Breaths'],
-    beat1: ['count.doBeat1Breaths', 'count.offBeat1Breaths'],
-    any0: ['count.doAny0Breaths', 'count.offAny0Breaths'],
-  },
+  any1: { clock: 'any', first: 1, does: 'count.doAny1', off: 'count.offAny1' },
+  beat0: { clock: 'beat', first: 0, does: 'count.doBeat0', off: 'count.offBeat0' },
+  beat1: { clock: 'beat', first: 1, does: 'count.doBeat1', off: 'count.offBeat1' },
+  any0: { clock: 'any', first: 0, does: 'count.doAny0', off: 'count.offAny0' },
 } as const;
 type StartId = keyof typeof STARTS;
 const START_IDS = Object.keys(STARTS) as StartId[];
 
 /** How the clock starts and what the first one is called: said always, changed rarely, kept on this device. */
-export function StartSetting({ of, startsOn, first }: StartSettingProps) {
+export function StartSetting({ startsOn, first }: StartSettingProps) {
   const { store, words } = useApp();
   const cue = useKept(({ kept }) => kept.cue ?? 'silent');
   const set = (id: StartId) => {
@@ -44,13 +28,13 @@ export function StartSetting({ of, startsOn, first }: StartSettingProps) {
   const now: StartId = `${startsOn}${first}`;
   return (
     <details className="start-setting">
-      <summary>{words.sentence(SAID[of][now][0])}</summary>
+      <summary>{words.sentence(STARTS[now].does)}</summary>
       <div className="start-choices">
         <Choices
           legend={words.sentence('count.startSetting')}
           isListed
           choices={START_IDS.map((id) => {
-            const [does, off] = SAID[of][id];
+            const { does, off } = STARTS[id];
             return { id, text: `${words.sentence(does)} ${words.sentence(off)}` };
           })}
           chosen={now}

@@ -15,7 +15,6 @@ export const count: Reworded<typeof english> = {
   seconds: (f, say) => `${say.short(f.seconds)} s`,
   start: 'Empezar',
   startOnBeat: 'Empezar en un latido',
-  startOnBreath: 'Empezar al comenzar una respiración',
   stop: 'Parar',
   startSetting: 'Cómo empieza el reloj',
   startKept: 'Se guarda en este dispositivo.',
@@ -24,19 +23,10 @@ export const count: Reworded<typeof english> = {
   doAny0:
     'Pulse Empezar en cualquier momento: el primer latido que siga cuenta como cero, el siguiente como uno.',
   doAny1: 'Pulse Empezar en cualquier momento: el primer latido que siga cuenta como uno.',
-  doBeat0Breaths:
-    'Pulse Empezar justo al comenzar una respiración: esa cuenta como cero, la siguiente como uno.',
-  doBeat1Breaths: 'Pulse Empezar justo al comenzar una respiración: esa ya cuenta como uno.',
-  doAny0Breaths:
-    'Pulse Empezar en cualquier momento: la primera respiración que siga cuenta como cero, la siguiente como uno.',
-  doAny1Breaths: 'Pulse Empezar en cualquier momento: la primera respiración que siga cuenta como uno.',
   offBeat0: 'En promedio, medio latido de menos.',
   offBeat1: 'En promedio, medio latido de más.',
   offAny0: 'En promedio, un latido de menos.',
   offAny1: 'En promedio, ni de más ni de menos.',
-  offBeat0Breaths: 'En promedio, media respiración de menos.',
-  offBeat1Breaths: 'En promedio, media respiración de más.',
-  offAny0Breaths: 'En promedio, una respiración de menos.',
   isBeat0: 'El reloj empieza en un latido; a ese latido se le llama cero.',
   isBeat1: 'El reloj empieza en un latido; a ese latido se le llama uno.',
   isBeat0Breaths: 'El reloj empieza al comenzar una respiración; a esa se le llama cero.',

@@ -138,7 +138,7 @@ describe('every code of a round has a sentence', () => {
         measuredSeconds: 1400,
       }),
     ];
-    const { arms, ofReading, standing } = roundNotes(readings, 60, []);
+    const { arms, ofReading, standing } = roundNotes(readings, 60, [], null);
     const sentences = [...arms, ...Object.values(ofReading).flat(), ...standing].map(said);
     expect(sentences).toHaveLength(6);
     expect(sentences[1]).toContain('(expected to shift the systolic by +4.8 on the right)');

@@ -201,6 +201,19 @@ describe('lying and standing', () => {
     expect(found.why.map(({ code }) => code).filter((code) => code === 'low-before-standing')).toEqual(low);
   });
 
+  // Bedside handbook 3.17: at 4 years low under 78.
+  test.each([
+    [88, [], 'standing'],
+    [77, ['low-before-standing'], 'review'],
+  ])('a child of 4 years with %d goes by its own limit', (systolic, low, after) => {
+    const child: RoundFacts = { ...KNOWN, ageMonths: 48 };
+    const lies = read({ id: 'r3', posture: 'lie', systolic, diastolic: 50 });
+    const codes = next([...sitting, lies], child).why.map(({ code }) => code);
+    expect(codes.filter((code) => code === 'low-before-standing')).toEqual(low);
+    const stood = read({ id: 'r4', posture: 'stand', uprightMinutes: 1, systolic, diastolic: 54 });
+    expect(next([...sitting, lies, stood], child).step).toBe(after);
+  });
+
   // Bedside handbook 3.14: lie down for symptoms, and for a systolic below 90; a fall that is borne is measured again.
   test.each([
     ['84/52', { systolic: 84, diastolic: 52 }, 'review'],

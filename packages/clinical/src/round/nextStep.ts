@@ -3,12 +3,12 @@ import { type ArmState, armState } from '../cuff/arms.js';
 import { type Posture, SIDES, type Side } from '../cuff/places.js';
 import { type PostureReasonCode, postureChoice } from '../cuff/posture.js';
 import type { CuffRules } from '../cuff/rules.js';
-import { isPast } from '../score/bands.js';
 import { isAtThird } from '../score/falls.js';
 import { SCORE_FIGURES as STANDING } from '../score/figures.js';
 import type { RoundRate } from './event.js';
 import { type FurtherReadingCode, furtherReading, type ReadingsCircumstances } from './furtherReading.js';
 import { isToLieDown } from './lieDown.js';
+import { lowUprightLimit } from './lowUpright.js';
 import { DAY_OF_ROUND, placeFactsOf } from './placeFacts.js';
 import type { PlanRules } from './planRules.js';
 import { isUpright, readingsOf, seriesOf } from './readingsOf.js';
@@ -133,7 +133,7 @@ function pressureStep(
     otherArm(state, first, facts, rules),
     lyingAndStanding(state, facts, rules),
   ].filter((one) => one !== null);
-  const isToLie = isToLieDown(readings);
+  const isToLie = isToLieDown(readings, facts.ageMonths);
   return steps.find(({ posture }) => !(isToLie && posture === 'stand')) ?? null;
 }
 
@@ -195,7 +195,7 @@ function lyingAndStanding(state: RoundState, facts: RoundFacts, { cuff }: StepRu
       name === 'standing' && readings.some(isUpright)
         ? whyThirdMinute(readings, facts)
         : { code: 'asked-for', figures: {} };
-    const low = name === 'standing' ? lowBeforeStanding(readings) : [];
+    const low = name === 'standing' ? lowBeforeStanding(readings, facts) : [];
     return step(name, { why: [...low, ...why, asked], side, posture });
   }
   return null;
@@ -206,11 +206,14 @@ function lyingAndStanding(state: RoundState, facts: RoundFacts, { cuff }: StepRu
  * {@link isToLieDown} says so.
  * Source: bedside handbook 3.14 (a systolic below 90 on standing); that it holds before it too: common practice, no source.
  */
-function lowBeforeStanding(readings: readonly RoundReading[]): Flag<StepReasonCode>[] {
+function lowBeforeStanding(
+  readings: readonly RoundReading[],
+  { ageMonths }: RoundFacts,
+): Flag<StepReasonCode>[] {
   const systolic = readings.at(-1)?.systolic;
-  if (systolic === undefined || !isPast(systolic, 'standingSystolicLow')) return [];
-  const limitMmHg = STANDING.standingSystolicLow.value;
-  return [{ code: 'low-before-standing', figures: { systolic, limitMmHg } }];
+  if (systolic === undefined) return [];
+  const limitMmHg = lowUprightLimit(systolic, ageMonths);
+  return limitMmHg === null ? [] : [{ code: 'low-before-standing', figures: { systolic, limitMmHg } }];
 }
 
 /** A fall that an early reading met already is said; only where none was met is a later one not excluded. */

@@ -39,11 +39,13 @@ export const NO_ROUND_NOTES: RoundNotes = { ofReading: {}, arms: [], standing: [
  * @param readings those that stand, in the order in which they were taken
  * @param gapSeconds what the protocol leaves between two
  * @param pulses the place in the work of each pulse of the round that was counted or tapped to a number
+ * @param ageMonths completed months of the person at the round; null is not known
  */
 export function roundNotes(
   readings: readonly NotedReading[],
   gapSeconds: number,
   pulses: readonly number[],
+  ageMonths: number | null,
 ): RoundNotes {
   const spacing = spacingFlags(readings, gapSeconds);
   const firstUp = readings.findIndex(({ posture }) => posture === 'stand');
@@ -62,7 +64,7 @@ export function roundNotes(
   return {
     ofReading: Object.fromEntries(notes.filter(([, flags]) => flags.length > 0)),
     arms: armCuffFlags(readings),
-    standing: thirdMinuteFlags(readings),
+    standing: thirdMinuteFlags(readings, ageMonths),
   };
 }
 
@@ -88,11 +90,11 @@ function pulseFlags(
  * not known. Whoever merely stood at a reading was not tested. Whom a reading lays down was rightly not left standing; a fall that is
  * borne lays nobody down. Source: bedside handbook 3.14 (at 1 and 3 min; stop).
  */
-function thirdMinuteFlags(readings: readonly NotedReading[]): Flag<NoteCode>[] {
+function thirdMinuteFlags(readings: readonly NotedReading[], ageMonths: number | null): Flag<NoteCode>[] {
   const upright = readings.filter(({ posture }) => posture === 'stand');
   const minutes = upright.flatMap(({ uprightMinutes }) => uprightMinutes ?? []);
   if (minutes.length === 0 || minutes.some((one) => isAtThird({ minutes: one }))) return [];
   const isTested = standingOf({ readings, isFeltIrregular: null, facts: NO_ROUND_FACTS }) !== null;
-  if (!isTested || isToLieDown(readings)) return [];
+  if (!isTested || isToLieDown(readings, ageMonths)) return [];
   return [{ code: 'third-minute-missed', figures: { minutes: STANDING.standingWithinMinutes.value } }];
 }

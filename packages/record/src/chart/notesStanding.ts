@@ -15,10 +15,12 @@ import { type RulesOf, signingOf, type ValuesOfRound, waysToRead } from './value
  * @param rulesOf the rules of the version that the signing names; general ones where they are not at hand
  */
 export function notesStanding(round: ChartRound, rulesOf: RulesOf): RoundNotes {
-  const { roundRules } = rulesOf(signingOf(round)?.content.protocolVersion ?? null) ?? NOTHING_CHOSEN;
+  const signing = signingOf(round)?.content;
+  const { roundRules } = rulesOf(signing?.protocolVersion ?? null) ?? NOTHING_CHOSEN;
+  const ageMonths = signing?.evidence?.facts.ageMonths ?? null;
   const { gapSeconds } = roundRules.readings;
   return waysToRead(round)
-    .map((values) => roundNotes(readingsIn(round, values), gapSeconds, pulsesIn(round, values)))
+    .map((values) => roundNotes(readingsIn(round, values), gapSeconds, pulsesIn(round, values), ageMonths))
     .reduce((all, one) => ({
       ofReading: Object.fromEntries(
         [...new Set([...Object.keys(all.ofReading), ...Object.keys(one.ofReading)])].map((id) => [

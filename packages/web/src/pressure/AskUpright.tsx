@@ -11,7 +11,7 @@ export function AskUpright({ round, reading }: { readonly round: Round; readonly
   const { words, program } = useApp();
   const { unwellUpright = null, place, entry } = reading;
   if (place.posture !== 'stand') return null;
-  const flags = lieDownFlags([readingOf(round.draft, reading, { ...round, program })]);
+  const flags = lieDownFlags([readingOf(round.draft, reading, { ...round, program })], round.facts.ageMonths);
   return (
     <>
       <Choices

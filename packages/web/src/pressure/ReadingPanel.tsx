@@ -72,7 +72,8 @@ export function ReadingPanel({ round, entry, person }: ReadingProps) {
       <Next
         round={round}
         isToLie={
-          reading.place.posture === 'stand' && isToLieDown(readingsSoFar(draft, { ...round, program }))
+          reading.place.posture === 'stand' &&
+          isToLieDown(readingsSoFar(draft, { ...round, program }), round.facts.ageMonths)
         }
         standing={standing}
         person={person}

@@ -25,7 +25,8 @@ export function UprightClock({ round, isHere = false }: ClockProps) {
   const { words, clock, program } = useApp();
   const { upright = null, stoppedUpright = null } = round.draft.pressure;
   const readings = readingsSoFar(round.draft, { ...round, program });
-  const isToLie = isToLieDown(readings);
+  const { ageMonths } = round.facts;
+  const isToLie = isToLieDown(readings, ageMonths);
   return (
     <SinceClock
       since={upright}
@@ -33,7 +34,7 @@ export function UprightClock({ round, isHere = false }: ClockProps) {
       until={(since, now) => uprightUntil(since, now, clock.stamp())}
       isHere={isHere}
       isFirst={!isToLie}
-      isOver={(seconds) => isNoneToCome(uprightAsk(seconds, readings))}
+      isOver={(seconds) => isNoneToCome(uprightAsk(seconds, readings, ageMonths))}
       text={{
         begin: words.sentence('pressure.uprightBegin'),
         beginHint: words.sentence(isToLie ? 'postures.toLieDown' : 'pressure.uprightBeginHint'),
@@ -45,17 +46,21 @@ export function UprightClock({ round, isHere = false }: ClockProps) {
       onSince={(since) => round.change((draft) => withUpright(draft, since))}
       onStop={() => round.change(withUprightStopped)}
     >
-      {(seconds) => <DueLine seconds={seconds} readings={readings} />}
+      {(seconds) => <DueLine seconds={seconds} readings={readings} ageMonths={ageMonths} />}
     </SinceClock>
   );
 }
 
-type DueProps = { readonly seconds: number; readonly readings: readonly RoundReading[] };
+type DueProps = {
+  readonly seconds: number;
+  readonly readings: readonly RoundReading[];
+  readonly ageMonths: number | null;
+};
 
 /** Which reading on the feet is due, and in how long, and which was missed; that one is due now is announced. */
-function DueLine({ seconds, readings }: DueProps) {
+function DueLine({ seconds, readings, ageMonths }: DueProps) {
   const { words } = useApp();
-  const { due, missed, isLate, isToLieDown: isToLie } = uprightAsk(seconds, readings);
+  const { due, missed, isLate, isToLieDown: isToLie } = uprightAsk(seconds, readings, ageMonths);
   if (isToLie) return <p className="small">{words.sentence('postures.toLieDown')}</p>;
   if (missed !== null && isLate)
     return <WaitLine isOver text={words.sentence('postures.missedNow', { minutes: missed })} />;

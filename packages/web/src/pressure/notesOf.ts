@@ -21,5 +21,6 @@ export function notesOf(
     })),
     under.inForce.roundRules.readings.gapSeconds,
     pulse.values.filter((value) => !isVoidValue(value)).map(({ sequence }) => sequence),
+    under.facts.ageMonths,
   );
 }

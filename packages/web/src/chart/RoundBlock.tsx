@@ -48,13 +48,13 @@ export function RoundBlock({
   const notes = notesStanding(round, useRulesOf());
   const signing = round.signed?.current.at(-1) ?? round.signed?.original;
   const { ownOf, shared } = flagsInCommon(
-    round.values.flatMap(({ current }) =>
+    round.values.flatMap(({ original, current }) =>
       current.flatMap((entry) => {
         const given = contentOfEntry(entry);
         if (given === null || isVoidCharted(given)) return [];
         const sign = signText(signOfCharted(given), words);
         const flags = flagsStanding(entry, round, notes);
-        return [{ id: entry.id, sign, name: chartedText(given, words), flags }];
+        return [{ id: entry.id, claimOf: original.id, sign, name: chartedText(given, words), flags }];
       }),
     ),
     words.detail,

@@ -8,14 +8,11 @@ export function SharedFlags({ shared }: { readonly shared: readonly Shared[] }) 
   if (shared.length === 0) return null;
   return (
     <ul className="flags flags-shared">
-      {shared.flatMap(({ sign, names, isOfAll, flags }) =>
+      {shared.flatMap(({ sign, names, values, isOfAll, flags }) =>
         words.together(flags).map(({ codes, text }) => (
           <li key={`${sign} ${names.join(' ')} ${codes.join(' ')}`}>
             <strong>
-              {isOfAll
-                ? words.sentence('review.allOf', { sign, values: names.length })
-                : `${sign} ${names.join(', ')}`}
-              :
+              {isOfAll ? words.sentence('review.allOf', { sign, values }) : `${sign} ${names.join(', ')}`}:
             </strong>{' '}
             {unbroken(text)}
           </li>

@@ -24,7 +24,7 @@ test('what several readings have alike is said once, with which readings it hold
     of('p', [GRADUATION], 'pulse'),
   ]);
   expect(shared).toEqual([
-    { sign: 'pressure', names: ['a/80', 'b/80'], isOfAll: false, flags: [GRADUATION] },
+    { sign: 'pressure', names: ['a/80', 'b/80'], values: 2, isOfAll: false, flags: [GRADUATION] },
   ]);
   expect(['a', 'b', 'c', 'p'].map(ownOf)).toEqual([[], [alone], [], [GRADUATION]]);
 });
@@ -39,7 +39,18 @@ test('nothing is lost: each flag is said of each of its values, and no figure st
 test('what all have is said of all, and what they share together stands together', () => {
   const both = [GRADUATION, flag('not-timed')];
   const { shared } = flagsInCommon([of('a', both), of('b', both), of('c', both)]);
-  expect(shared).toEqual([{ sign: 'pressure', names: ['a/80', 'b/80', 'c/80'], isOfAll: true, flags: both }]);
+  expect(shared).toEqual([
+    { sign: 'pressure', names: ['a/80', 'b/80', 'c/80'], values: 3, isOfAll: true, flags: both },
+  ]);
+});
+
+test('two amendments that dispute one reading are one reading, and have nothing alike with another', () => {
+  const claim = (id: string) => ({ ...of(id, [GRADUATION]), claimOf: 'a' });
+  const alone = flagsInCommon([claim('b'), claim('c')]);
+  expect(alone.shared).toEqual([]);
+  expect(['b', 'c'].map(alone.ownOf)).toEqual([[GRADUATION], [GRADUATION]]);
+  const { shared } = flagsInCommon([claim('b'), claim('c'), of('d', [GRADUATION])]);
+  expect(shared).toMatchObject([{ names: ['b/80', 'c/80', 'd/80'], values: 2, isOfAll: true }]);
 });
 
 test('what is said alike is alike, whatever its figures were rounded from', () => {

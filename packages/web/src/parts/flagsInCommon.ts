@@ -3,6 +3,8 @@ import type { Flag } from '@evenfall/clinical';
 /** A value of a sign with what is to be said of it. */
 export type Flagged = {
   readonly id: string;
+  /** The value that it is a claim of, where amendments dispute one; absent where it is its own. */
+  readonly claimOf?: string;
   readonly sign: string;
   /** What it is called among the others, such as `148/92`. */
   readonly name: string;
@@ -13,6 +15,8 @@ export type Flagged = {
 export type Shared = {
   readonly sign: string;
   readonly names: readonly string[];
+  /** How many values that is: those that dispute one are one. */
+  readonly values: number;
   /** Whether it holds for every value of its sign. */
   readonly isOfAll: boolean;
   readonly flags: readonly Flag[];
@@ -42,7 +46,7 @@ export function flagsInCommon(
   }
   const groups = new Map<string, { readonly of: readonly Flagged[]; readonly flags: Flag[] }>();
   for (const { flag, of } of holders.values()) {
-    if (of.length < 2) continue;
+    if (valuesIn(of) < 2) continue;
     const key = of.map(({ id }) => id).join(' ');
     const group = groups.get(key) ?? { of, flags: [] };
     group.flags.push(flag);
@@ -53,16 +57,21 @@ export function flagsInCommon(
       values
         .filter((value) => value.id === id)
         .flatMap((value) =>
-          value.flags.filter((flag) => (holders.get(keyOf(value, flag))?.of.length ?? 0) < 2),
+          value.flags.filter((flag) => valuesIn(holders.get(keyOf(value, flag))?.of ?? []) < 2),
         ),
     shared: [...groups.values()].map(({ of, flags }) => {
       const sign = of[0]?.sign ?? '';
       return {
         sign,
         names: of.map(({ name }) => name),
+        values: valuesIn(of),
         isOfAll: values.filter((value) => value.sign === sign).length === of.length,
         flags,
       };
     }),
   };
+}
+
+function valuesIn(of: readonly Flagged[]): number {
+  return new Set(of.map(({ id, claimOf = id }) => claimOf)).size;
 }

@@ -24,7 +24,13 @@ import { notesOf } from './notesOf.js';
 import { PlaceLine } from './PlaceLine.js';
 import { placeText } from './placeText.js';
 import { type DraftRun, secondsBetween } from './pressureDraft.js';
-import { withNextReading, withPressureAt, withReadingReopened, withUpright } from './pressureSteps.js';
+import {
+  withLyingDown,
+  withNextReading,
+  withPressureAt,
+  withReadingReopened,
+  withUpright,
+} from './pressureSteps.js';
 import { UprightClock } from './UprightClock.js';
 import { useNow } from './useNow.js';
 import { WaitLine } from './WaitLine.js';
@@ -176,7 +182,7 @@ function Next({ round, standing, person, gapSeconds, isToLie }: NextProps) {
   return (
     <>
       <div className="buttons buttons-middle">
-        {nextPressure?.step === 'repeat' ? null : (
+        {nextPressure?.step === 'repeat' || isToLie ? null : (
           <button
             type="button"
             className="button button-quiet"
@@ -228,6 +234,15 @@ function Next({ round, standing, person, gapSeconds, isToLie }: NextProps) {
           </>
         ) : null}
         {nextPressure?.step === 'standing' && !isHeld ? <UprightClock round={round} /> : null}
+        {isToLie && nextPressure?.step !== 'lying' ? (
+          <button
+            type="button"
+            className="button button-large"
+            onClick={() => round.change((draft) => withLyingDown(draft, palpateFirst))}
+          >
+            {words.sentence('pressure.lying')}
+          </button>
+        ) : null}
         {isReading ? (
           <button
             type="button"

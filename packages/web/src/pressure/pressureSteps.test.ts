@@ -16,6 +16,7 @@ import {
   withFelt,
   withGauge,
   withLying,
+  withLyingDown,
   withLyingStopped,
   withNextReading,
   withoutReading,
@@ -107,6 +108,14 @@ test('another posture at the arm where the cuff is goes straight on; another arm
   const repeat = withNextReading(once, { step: 'repeat', side: null, posture: null }, true).pressure;
   expect([repeat.place, repeat.measuring]).toEqual([decided, { at: 'ready' }]);
   expect(withNextReading(begun(), standing, true).pressure.measuring).toEqual({ at: 'place' });
+});
+
+test('who is laid down from their feet is read lying next, and stands no longer', () => {
+  const up = withPlace(begun(), { ...PLACE, posture: 'stand' }, false);
+  const stands = withUpright(up, { since: instant(5), at: AT(10) });
+  const { pressure } = withLyingDown(stands, false);
+  expect(pressure.place).toEqual({ ...PLACE, posture: 'lie' });
+  expect([pressure.upright ?? null, pressure.measuring]).toEqual([null, { at: 'ready' }]);
 });
 
 test('a slip goes back to the keypad as it was typed, or is taken out', () => {

@@ -183,6 +183,15 @@ export function withUpright(draft: RoundDraft, upright: SinceDraft | null): Roun
   return withPressure(draft, (pressure) => ({ ...pressure, upright, stoppedUpright: null }));
 }
 
+/** Whoever was to lie down lies: the clock since standing up is over, and the next reading is one lying. */
+export function withLyingDown(draft: RoundDraft, palpateFirst: boolean): RoundDraft {
+  return withNextReading(
+    withUpright(draft, null),
+    { step: 'lying', side: null, posture: 'lie' },
+    palpateFirst,
+  );
+}
+
 /** The clock since standing up was stopped by hand: since when they stood is kept, as that may have been the slip. */
 export function withUprightStopped(draft: RoundDraft): RoundDraft {
   return withPressure(draft, (pressure) => ({

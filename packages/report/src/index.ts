@@ -24,6 +24,7 @@ export type { PageChances } from './page/chanceBlocks.js';
 export { type RiseSaid, risesSaid, riseText, variationRows } from './page/furtherFigures.js';
 export type { HomePageInput } from './page/homePage.js';
 export { homePage } from './page/homePage.js';
+export { loadText } from './page/loadText.js';
 export { officeText, type VisitsSaid } from './page/officeText.js';
 export type { PaperId } from './page/paper.js';
 export { PAPER_IDS, PAPERS } from './page/paper.js';

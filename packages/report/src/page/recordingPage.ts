@@ -11,6 +11,7 @@ import { type RecordingDrawn, recordingFigure } from '../figure/recordingFigure.
 import { clockText, dayText, exactText, meanText } from '../figure/times.js';
 import { chanceLists } from './chanceBlocks.js';
 import { furtherLists, risesSaid, riseText } from './furtherFigures.js';
+import { loadText } from './loadText.js';
 import { type ReportPage, ruleSetText } from './reportPage.js';
 import { type SeriesPageInput, type SeriesPageParts, seriesPage } from './seriesPage.js';
 import { windowsText } from './windowsText.js';
@@ -36,6 +37,7 @@ export function recordingPage(input: RecordingPageInput, words: Words): ReportPa
     ...result.flags.map(words.detail),
     ...input.settled,
     say('report.loadBeside'),
+    ...loadWholeText(input, words),
   ];
   const parts: SeriesPageParts = {
     title: say('report.recordingPage'),
@@ -96,6 +98,15 @@ function resultLines({ result, office }: RecordingPageInput, words: Words): stri
     lines.push(say('report.line', { label: say('series.rise'), text: riseText(rise, words) }));
   }
   return [...lines, ...office];
+}
+
+/** The load of 24 hours, whose limits are those of day and night, as a sentence of the page. */
+function loadWholeText(
+  { readings, result, dayNight, rules }: RecordingPageInput,
+  words: Words,
+): readonly string[] {
+  const text = loadText(combinedLoad(readings, result.edited, dayNight, rules), rules, words);
+  return text === null ? [] : [`${words.sentence('series.load')}, ${text}.`];
 }
 
 function periodTable({ result, rules, readings, dayNight }: RecordingPageInput, words: Words): DataTable {

@@ -9,7 +9,7 @@ import {
   type Surge,
 } from '@evenfall/clinical';
 import type { AnsweredRecording, InForce, SeriesContent } from '@evenfall/record';
-import { recordingFigure, risesSaid, riseText, variationRows, windowsText } from '@evenfall/report';
+import { loadText, recordingFigure, risesSaid, riseText, variationRows, windowsText } from '@evenfall/report';
 import type { Words } from '@evenfall/words';
 import type { ReactNode } from 'react';
 import { useApp } from '../app/context.js';
@@ -50,6 +50,8 @@ export function RecordingSeries({ content, answered, rules, first, last }: Recor
   const marks = marksBeside(readings, dayNight);
   const limits = (period: 'whole' | 'day' | 'night') =>
     limitsOf('ambulatory', period === 'whole' ? 'mean' : period, rules);
+  const wholeLoad = combinedLoad(readings, result.edited, dayNight, a);
+  const loadSaid = loadText(wholeLoad, a, words);
   return (
     <>
       <div className="away-sheet">
@@ -76,8 +78,13 @@ export function RecordingSeries({ content, answered, rules, first, last }: Recor
             result={result}
             limits={limits}
             spreads={derivedSpreads(readings, result.edited, dayNight)}
-            wholeLoad={combinedLoad(readings, result.edited, dayNight, a)}
+            wholeLoad={wholeLoad}
           />
+          {loadSaid === null ? null : (
+            <p className="small soft">
+              {words.sentence('series.load')}, {loadSaid}.
+            </p>
+          )}
           <RulesNamed of="ambulatory" computedBy={content.computedBy} />
         </section>
         <FigureShown

@@ -83,6 +83,14 @@ export const seriesLines = {
     `These rises have no limit here: from one recording of a person to the next each varies by an SD of about ${say.short(f.sd)} mmHg, and the definitions differ by more than ${say.short(f.apart)}.`,
   loadOf: (f: { period: string; systolic: number; diastolic: number; limit: string }, say: Say) =>
     `${f.period}: systolic ${say.short(f.systolic, 0)} %, diastolic ${say.short(f.diastolic, 0)} % of readings at or above ${f.limit}`,
+  loadOfBoth: (
+    f: { systolic: number | null; diastolic: number | null; day: string; night: string },
+    say: Say,
+  ) => {
+    const of = (name: string, percent: number | null) =>
+      percent === null ? [] : [`${name} ${say.short(percent, 0)} %`];
+    return `24 hours: ${[...of('systolic', f.systolic), ...of('diastolic', f.diastolic)].join(', ')} of readings by day and by night, each at or above the limit of its own period (${f.day} by day, ${f.night} by night), not that of 24 hours; readings of neither period are left out`;
+  },
   derivedOf: (
     f: { period: string; mean: number; sd: number | null; least: number; most: number },
     say: Say,

@@ -74,6 +74,11 @@ export const seriesLines: Reworded<typeof lines> = {
     `Estas subidas no tienen aquí límite: de un registro a otro de la misma persona cada una varía con una DE de unos ${say.short(f.sd)} mmHg, y las definiciones difieren en más de ${say.short(f.apart)}.`,
   loadOf: (f, say) =>
     `${f.period}: sistólica ${say.short(f.systolic, 0)} %, diastólica ${say.short(f.diastolic, 0)} % de las lecturas en ${f.limit} o más`,
+  loadOfBoth: (f, say) => {
+    const of = (name: string, percent: number | null) =>
+      percent === null ? [] : [`${name} ${say.short(percent, 0)} %`];
+    return `24 horas: ${[...of('sistólica', f.systolic), ...of('diastólica', f.diastolic)].join(', ')} de las lecturas de día y de noche, cada una en el límite de su propio período o por encima (${f.day} de día, ${f.night} de noche), no en el de 24 horas; no entran las lecturas de ninguno de los dos períodos`;
+  },
   derivedOf: (f, say) =>
     `${f.period} ${say.short(f.mean, 0)} (${f.sd === null ? '' : `DE ${say.number(f.sd, 1)}, `}de ${say.short(f.least, 0)} a ${say.short(f.most, 0)})`,
   curveOf: (f, say) =>

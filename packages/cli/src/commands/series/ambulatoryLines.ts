@@ -1,5 +1,5 @@
-import { DERIVED, type SurgeDefinition } from '@evenfall/clinical';
-import { officeRows, risesSaid, riseText } from '@evenfall/report';
+import { combinedLoad, DERIVED, type SurgeDefinition } from '@evenfall/clinical';
+import { loadText, officeRows, risesSaid, riseText } from '@evenfall/report';
 import type { Words } from '@evenfall/words';
 import { columns } from '../../output/columns.js';
 import { editedOf, marksFlags, type RecordingAnswered } from './ambulatoryAnswer.js';
@@ -55,6 +55,7 @@ export function recordingLines(answered: RecordingAnswered, words: Words): strin
         ]),
     ...fallRows(answered, words),
     ...loadRows(answered, words),
+    ...wholeLoadRows(answered, words),
     ...derivedRows(answered, words),
     ...chanceRows(answered.probability, assumptionsIn(answered), words),
     ...(office === null ? [] : officeRows(office, words)),
@@ -124,6 +125,15 @@ function loadRows({ result }: RecordingAnswered, words: Words): string[][] {
       ],
     ];
   });
+}
+
+/** The load of 24 hours, with the limits that it is over. */
+function wholeLoadRows(
+  { result, read, dayNight, ambulatoryRules: rules }: RecordingAnswered,
+  words: Words,
+): string[][] {
+  const text = loadText(combinedLoad(read.readings, result.edited, dayNight, rules), rules, words);
+  return text === null ? [] : [[words.sentence('series.load'), text]];
 }
 
 /** Mean arterial and pulse pressure of each period, with how far its readings lie apart. */

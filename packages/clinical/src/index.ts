@@ -177,6 +177,7 @@ export type {
   AmbulatoryFlagCode,
   AmbulatoryReasonCode,
   AmbulatoryResult,
+  AmbulatoryRuleName,
 } from './outOfOffice/ambulatoryResult.js';
 export { AMBULATORY_RULE, ambulatoryResult } from './outOfOffice/ambulatoryResult.js';
 export type { AmbulatoryRules, Period, WholeMean } from './outOfOffice/ambulatoryRules.js';

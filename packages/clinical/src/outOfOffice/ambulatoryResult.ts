@@ -28,11 +28,17 @@ import { type SeriesReading, valuesOf } from './seriesReading.js';
 import { type Spread, spreadOf } from './spread.js';
 import { type Stiffness, stiffnessIndex } from './stiffness.js';
 import { morningSurge, type Surge } from './surge.js';
-import { coveredHours, longestGap, type TimedValues, withoutGaps } from './timedValue.js';
+import { coveredHours, longestGap, plainStep, type TimedValues, withoutGaps } from './timedValue.js';
 import { averageRealVariability, cvPercent, timeWeightedVariability, weightedSd } from './variability.js';
 
 /** Name of this rule; one that gives another result for the same readings has another name. */
-export const AMBULATORY_RULE = 'ambulatory-1';
+export const AMBULATORY_RULE = 'ambulatory-2';
+
+/**
+ * Rules by which a kept value is made again. `ambulatory-1` counted gaps in parts of hours, so that one of exactly three
+ * passed or not by when it began; it had a trough of one reading asleep, and four readings however late they came.
+ */
+export type AmbulatoryRuleName = typeof AMBULATORY_RULE | 'ambulatory-1';
 
 export type AmbulatoryReasonCode =
   | 'no-readings'
@@ -109,6 +115,7 @@ export type AmbulatoryResult = {
 /**
  * Analyses one recording. Readings may come in any order; a blank pressure is a measurement that failed.
  *
+ * @param rule by which gaps are counted; the rises of `ambulatory-1` are in no kept value, and are made as now
  * Errors: none; an empty recording answers with nulls.
  * Source: out-of-office handbook 5 to 15, 20.
  */
@@ -116,6 +123,7 @@ export function ambulatoryResult(
   readings: readonly SeriesReading[],
   known: AmbulatoryCircumstances,
   rules: AmbulatoryRules,
+  rule: AmbulatoryRuleName = AMBULATORY_RULE,
 ): AmbulatoryResult {
   const { kept, edited } = recordingKept(readings, known, rules);
   const { dayNight } = known;
@@ -150,7 +158,7 @@ export function ambulatoryResult(
     ),
     hourly: ofEachMeasure(series, ({ clockHours, values }) => meanOfHours(clockHours, values)),
   };
-  const longestGapHours = longestGap(series.systolic.hours);
+  const longestGapHours = longestGap(series.systolic.hours, rule === 'ambulatory-1' ? plainStep : undefined);
   const short = shortOf(counts, longestGapHours, rules);
   const judged = judgedPeriods(whole, day, night, rules);
   const barred = barredOf(known);

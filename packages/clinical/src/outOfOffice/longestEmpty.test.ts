@@ -34,3 +34,15 @@ test.each([
 test('a rule set without that limit says nothing of it', () => {
   expect(emptyTo(15 * 60 + 30, DEFAULT_AMBULATORY_RULES).why.map(({ code }) => code)).toEqual(['no-limit']);
 });
+
+// The same recording begun at 09:00 with all that follows a few minutes later: at each of them three hours are three.
+test('three hours without a reading are three, at whatever minute they begin', () => {
+  const dayNight = { by: 'asleep-range', asleep: { from: 1380, to: 420 }, nap: null } as const;
+  const known = { ...NOTHING_BY_HAND, ageYears: 55, isPregnant: false, scheduled: 40, dayNight };
+  const left = A1.filter(({ minuteOfDay }) => minuteOfDay < 750 || minuteOfDay > 870);
+  for (let minutes = 0; minutes < 30; minutes++) {
+    const later = left.map((one, k) => (k === 0 ? one : { ...one, atMs: one.atMs + minutes * 60_000 }));
+    const found = ambulatoryResult(later, { ...known, isAllUsed: false }, RULES);
+    expect([minutes, found.longestGapHours, found.valid]).toEqual([minutes, 3, false]);
+  }
+});

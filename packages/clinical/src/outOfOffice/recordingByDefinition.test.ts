@@ -205,7 +205,7 @@ function compareMeasure(
   near(found.whole.hoursWeighted[m], weighted(meanOf(of('day')), meanOf(of('night'))), `weighted ${m}`);
   near(found.weightedSd[m], weighted(sdOf(of('day')), sdOf(of('night'))), `weighted sd ${m}`);
 
-  const pairs = whole.slice(1).map((after, k) => ({ before: whole[k] as Timed, after, gap: after.hour - (whole[k] as Timed).hour })); // biome-ignore format: one thought
+  const pairs = whole.slice(1).map((after, k) => ({ before: whole[k] as Timed, after, gap: (after.reading.atMs - (whole[k] as Timed).reading.atMs) / 3_600_000 })); // biome-ignore format: one thought
   const size = ({ before, after }: { before: Timed; after: Timed }) => Math.abs(after.value - before.value);
   const area = sum(pairs.map(({ before, after, gap }) => (gap * (before.value + after.value)) / 2));
   const span = sum(pairs.map(({ gap }) => gap));

@@ -1,5 +1,6 @@
 import {
   AMBULATORY_RULE,
+  type AmbulatoryRuleName,
   ambulatoryResult,
   type DayNight,
   HOME_RULE,
@@ -22,6 +23,14 @@ export const NOT_BY_HAND: ByHand = { rejected: new Set(), restored: new Set() };
 
 /** The rule of this program that makes the value of a series. */
 export const SERIES_RULES = { home: HOME_RULE, ambulatory: AMBULATORY_RULE } as const;
+
+/** Rules of earlier programs by which this one still makes a value again. */
+const EARLIER_RULES = { home: [], ambulatory: ['ambulatory-1'] } as const;
+
+/** Whether a value of a series that was made by a rule can be made again here. */
+export function isSeriesRule(of: SeriesKind, rule: string): boolean {
+  return [SERIES_RULES[of], ...EARLIER_RULES[of]].some((one) => one === rule);
+}
 
 /** The preset that the value of a series must name under the rules in force; null where none was chosen. */
 export function presetOfSeries(of: SeriesKind, { presets }: InForce): string | null {
@@ -81,16 +90,22 @@ export function seriesCircumstances(
 /**
  * What a protocol makes of a series, with what hands decided. An alert is about every reading that came, also one that
  * a hand took out and a row that was refused: taking it out of the mean does not unsay it.
+ *
+ * @param rule that of this program, or an earlier one by which a kept value is made again
  */
 export function valueOfSeries(
   evidence: SeriesEvidence,
   inForce: InForce,
   byHand: ByHand = NOT_BY_HAND,
+  rule: string = SERIES_RULES[evidence.of],
 ): SeriesValueKept {
   const { features, facts, readings, refused } = evidence;
   const pressures = [...readings, ...refused.map((row) => ({ ...row, pulse: null }))];
   const actNow = seriesAlerts(pressures, features, facts, inForce.roundRules);
-  const value = evidence.of === 'home' ? ofHome(evidence, inForce, byHand) : ofDay(evidence, inForce, byHand);
+  const value =
+    evidence.of === 'home'
+      ? ofHome(evidence, inForce, byHand)
+      : ofDay(evidence, inForce, byHand, rule === 'ambulatory-1' ? rule : AMBULATORY_RULE);
   return copied<unknown>({ ...value, actNow }) as SeriesValueKept;
 }
 
@@ -126,7 +141,7 @@ function ofHome(evidence: SeriesEvidence, { homeRules }: InForce, byHand: ByHand
   };
 }
 
-function ofDay(evidence: SeriesEvidence, inForce: InForce, byHand: ByHand): Made {
+function ofDay(evidence: SeriesEvidence, inForce: InForce, byHand: ByHand, rule: AmbulatoryRuleName): Made {
   const { ambulatoryRules: rules } = inForce;
   const known = {
     ...seriesCircumstances(evidence, byHand),
@@ -134,7 +149,7 @@ function ofDay(evidence: SeriesEvidence, inForce: InForce, byHand: ByHand): Made
     dayNight: dayNightOf(evidence, inForce),
     isAllUsed: false,
   };
-  const result = ambulatoryResult(judgedReadings(evidence.readings), known, rules);
+  const result = ambulatoryResult(judgedReadings(evidence.readings), known, rules, rule);
   const { valid, counts, all, day, night, dip, high, pattern, dayNightBy } = result;
   // The mean of 24 hours is the one that the rules hold against their limit.
   const mean = { ...result.judged.whole.mean, pulse: all.mean.pulse };

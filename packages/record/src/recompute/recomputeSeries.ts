@@ -1,5 +1,5 @@
 import type { InForce } from '../content/inForce.js';
-import { presetOfSeries, SERIES_RULES, valueOfSeries } from '../content/seriesMade.js';
+import { isSeriesRule, NOT_BY_HAND, presetOfSeries, valueOfSeries } from '../content/seriesMade.js';
 import type { Entry } from '../entry/entry.js';
 import { firstDifference } from './nearly.js';
 import type { Recomputed } from './recompute.js';
@@ -17,8 +17,8 @@ export function recomputeSeries(
   if (preset !== wanted) {
     return { state: 'differs', at: '/content/computedBy/preset', kept: preset, computed: wanted };
   }
-  if (rule !== SERIES_RULES[evidence.of]) return { state: 'unknown-rule' };
-  const computed = valueOfSeries(evidence, rules);
+  if (!isSeriesRule(evidence.of, rule)) return { state: 'unknown-rule' };
+  const computed = valueOfSeries(evidence, rules, NOT_BY_HAND, rule);
   const at = firstDifference(value, computed);
   return at === null
     ? { state: 'same' }

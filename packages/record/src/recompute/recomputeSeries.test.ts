@@ -1,0 +1,46 @@
+import { expect, test } from 'vitest';
+import type { SeriesContent } from '../content/series.js';
+import { NOT_BY_HAND, valueOfSeries } from '../content/seriesMade.js';
+import type { Entry } from '../entry/entry.js';
+import { homeEvidence, keptReading, seriesContentOf } from '../testing/series.js';
+import { NO_PROTOCOL } from '../testing/work.js';
+import { recomputeSeries } from './recomputeSeries.js';
+
+/** Readings at 09:00 and 10:30, and two with exactly two hours between them, the first so many minutes after 09:00. */
+const evidenceAt = (minute: number) => {
+  const at = (minutes: number) => new Date(Date.UTC(2026, 6, 1, 9, minutes)).toISOString();
+  const readings = [0, 90, minute, minute + 120].map((one) => keptReading(at(one), '136/84 72'));
+  return homeEvidence(readings, { of: 'ambulatory' });
+};
+
+const again = (content: SeriesContent) =>
+  recomputeSeries({ kind: 'series', content } as Extract<Entry, { kind: 'series' }>, () => NO_PROTOCOL).state;
+
+// By the first rule a gap of two hours was told of or not by the minute at which it began.
+test('a recording of the first rule is made again as it was, and one of now by the rule of now', () => {
+  let told = 0;
+  for (let minute = 120; minute < 180; minute++) {
+    const evidence = evidenceAt(minute);
+    const now = seriesContentOf(evidence);
+    const value = valueOfSeries(evidence, NO_PROTOCOL, NOT_BY_HAND, 'ambulatory-1');
+    const then = { ...now, value, computedBy: { ...now.computedBy, rule: 'ambulatory-1' } };
+    expect([again(now), again(then)]).toEqual(['same', 'same']);
+    expect(now.value.flags.map(({ code }) => code)).not.toContain('longest-gap');
+    if (!value.flags.some(({ code }) => code === 'longest-gap')) continue;
+    told++;
+    expect(again({ ...then, computedBy: now.computedBy })).toBe('differs');
+  }
+  expect(told).toBeGreaterThan(0);
+});
+
+test('a rule that nobody here knows cannot be told', () => {
+  const now = seriesContentOf(evidenceAt(130));
+  const by = { ...now.computedBy, rule: 'ambulatory-99' };
+  expect(again({ ...now, computedBy: by })).toBe('unknown-rule');
+  expect(
+    again({
+      ...seriesContentOf({ ...evidenceAt(130), of: 'home' }),
+      computedBy: { ...by, rule: 'ambulatory-1' },
+    }),
+  ).toBe('unknown-rule');
+});

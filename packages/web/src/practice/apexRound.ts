@@ -8,9 +8,11 @@ const NOT_COUNTED: SignDraft = { values: [], notDone: null, measuring: READY };
 /** The exercise with its count at the apex where the bedside's screens look for the pulse. */
 export function atApex(draft: PracticeDraft): PracticeDraft {
   const { apex } = draft.tappedFrom ?? {};
+  const { apex: countedApex = null } = draft.countedFrom;
   return {
     ...draft,
     round: { ...draft.round, pulse: draft.apex ?? NOT_COUNTED },
+    countedFrom: { ...draft.countedFrom, pulse: countedApex },
     tappedFrom: apex === undefined ? {} : { pulse: apex },
   };
 }

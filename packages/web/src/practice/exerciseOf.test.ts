@@ -94,7 +94,10 @@ test('what was noticed with a count goes along with it, and nothing where nothin
     ({
       ...BEGUN,
       countedFrom: { pulse: 12, breaths: null },
-      round: { ...BEGUN.round, pulse: { ...BEGUN.round.pulse, values: [{ kind: 'count', count, noticed }] } },
+      round: {
+        ...BEGUN.round,
+        pulse: { ...BEGUN.round.pulse, values: [{ entry: ID(7), kind: 'count', count, noticed }] },
+      },
     }) as unknown as PracticeDraft;
   const pulseOf = (noticed: object) => exerciseOf(counted(noticed), NOTHING_CHOSEN).evidence.pulse;
   const said = { rhythmFelt: 'irregular', strength: null, site: null };
@@ -112,7 +115,14 @@ test('taps are kept with the second of the first of them, in place of a count', 
       ...BEGUN.round,
       pulse: {
         ...BEGUN.round.pulse,
-        values: [{ kind: 'taps', taps, noticed: { rhythmFelt: 'irregular', strength: null, site: null } }],
+        values: [
+          {
+            entry: ID(7),
+            kind: 'taps',
+            taps,
+            noticed: { rhythmFelt: 'irregular', strength: null, site: null },
+          },
+        ],
       },
     },
   } as unknown as PracticeDraft;

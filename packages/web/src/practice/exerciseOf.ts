@@ -12,17 +12,19 @@ import type { ExerciseContent, InForce } from '@evenfall/record';
 import { chartedRate } from '../round/chartedRate.js';
 import { isVoidValue, type SignDraft } from '../round/draft.js';
 import type { PracticeDraft } from './keptPractice.js';
+import { withValuesFrom } from './valuesFrom.js';
 
 /** The schema number of the entry of an exercise. */
 export const EXERCISE_ENTRY_SCHEMA = 2;
 
 /** What is kept of an exercise that is over: what was done and written, and nothing that can be worked out from it. */
-export function exerciseOf(draft: PracticeDraft, inForce: InForce): ExerciseContent {
-  const { visit, round } = draft;
+export function exerciseOf(given: PracticeDraft, inForce: InForce): ExerciseContent {
+  const draft = withValuesFrom(given);
+  const { visit, round, valuesFrom = {} } = draft;
   const { tick, ...played } = visit;
   const readings = readingsIn(draft);
   const last = readings.at(-1) ?? null;
-  const apex = draft.apex === undefined ? null : countedIn(draft.apex, draft.countedFrom.apex ?? null);
+  const apex = draft.apex === undefined ? null : countedIn(draft.apex, valuesFrom);
   const taps = tapsIn(draft);
   return {
     schema: EXERCISE_SCHEMA,
@@ -32,8 +34,8 @@ export function exerciseOf(draft: PracticeDraft, inForce: InForce): ExerciseCont
     earlier: readings.slice(0, -1),
     evidence: {
       run: last === null ? null : { startSeconds: last.startSeconds, run: last.run },
-      pulse: countedIn(round.pulse, draft.countedFrom.pulse),
-      breaths: countedIn(round.breaths, draft.countedFrom.breaths),
+      pulse: countedIn(round.pulse, valuesFrom),
+      breaths: countedIn(round.breaths, valuesFrom),
       ...(apex === null ? {} : { apex }),
       ...(Object.keys(taps).length === 0 ? {} : { taps }),
       saysActNow: draft.saysActNow,
@@ -100,7 +102,7 @@ function ratesOf({ round, apex }: PracticeDraft, inForce: InForce) {
 function tapsIn({
   round,
   apex,
-  tappedFrom = {},
+  valuesFrom = {},
 }: PracticeDraft): NonNullable<ExerciseContent['evidence']['taps']> {
   const signs = [
     ['pulse', round.pulse],
@@ -110,8 +112,9 @@ function tapsIn({
   return Object.fromEntries(
     signs.flatMap(([of, sign]) => {
       const last = sign?.values.findLast((value) => !isVoidValue(value));
-      const startSeconds = tappedFrom[of];
-      if (last?.kind !== 'taps' || startSeconds === undefined) return [];
+      if (last?.kind !== 'taps') return [];
+      const startSeconds = valuesFrom[last.entry];
+      if (startSeconds === undefined) return [];
       return [[of, { startSeconds, seconds: last.taps.seconds, ...saidIn(last.noticed) }]];
     }),
   );
@@ -123,9 +126,14 @@ function saidIn(noticed: CountNoticed): { readonly noticed?: CountNoticed } {
 }
 
 /** The last count that was not broken off, with when it began and what was noticed with it; null for none. */
-function countedIn({ values }: SignDraft, startSeconds: number | null): Counted | null {
+function countedIn(
+  { values }: SignDraft,
+  valuesFrom: NonNullable<PracticeDraft['valuesFrom']>,
+): Counted | null {
   const last = values.findLast((value) => !isVoidValue(value));
-  if (last?.kind !== 'count' || 'interrupted' in last.count || startSeconds === null) return null;
+  if (last?.kind !== 'count' || 'interrupted' in last.count) return null;
+  const startSeconds = valuesFrom[last.entry];
+  if (startSeconds === undefined) return null;
   const { count, noticed } = last;
   return { startSeconds, count, ...saidIn(noticed) };
 }

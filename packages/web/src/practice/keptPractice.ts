@@ -26,7 +26,7 @@ export type PracticeDraft = {
   /** Whether the sounds were ever shown. */
   readonly wasShown: boolean;
   readonly saysActNow: boolean | null;
-  /** The second of the visit at which the window of each count began. */
+  /** The second of the visit at which the window of each count began last. */
   readonly countedFrom: {
     readonly pulse: number | null;
     readonly breaths: number | null;
@@ -34,6 +34,8 @@ export type PracticeDraft = {
   };
   /** The same of the first tap of each sign that is tapped. */
   readonly tappedFrom?: Readonly<Partial<Record<CountedSign, number>>>;
+  /** The second at which each value's window or tapping began, by its entry. */
+  readonly valuesFrom?: Readonly<Record<string, number>>;
   /** The count at the apex, as the bedside's screens keep one of the pulse. */
   readonly apex?: SignDraft;
   /** What was written of the thermometer, degC; absent: nothing. */

@@ -3,7 +3,6 @@ import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import { useApp, useKept } from '../app/context.js';
 import { localDate } from '../ports/stampAt.js';
 import { withPulseOfRuns } from '../pressure/pulseOfRuns.js';
-import { withMeasuring } from '../round/draft.js';
 import { factsOf } from '../round/facts.js';
 import type { Round } from '../round/useRound.js';
 import { useAnswering } from '../signIn/useAccess.js';
@@ -16,6 +15,7 @@ import {
   practiceKey,
   readPractice,
 } from './keptPractice.js';
+import { measuredIn, withValuesFrom } from './valuesFrom.js';
 
 export type Change = (change: (draft: PracticeDraft) => PracticeDraft) => void;
 
@@ -114,24 +114,13 @@ export function useRoundOf(draft: PracticeDraft, change: Change, secondsAt: (ms:
   );
   return useMemo((): Round => {
     const changeRound: Round['change'] = (make) =>
-      change((was) => ({ ...was, round: withPulseOfRuns(make(was.round), inForce) }));
+      change((was) => withValuesFrom({ ...was, round: withPulseOfRuns(make(was.round), inForce) }));
     return {
       draft: draft.round,
       facts,
       inForce,
       change: changeRound,
-      measure: (sign, measuring) =>
-        change((was) => ({
-          ...was,
-          round: withMeasuring(was.round, sign, measuring),
-          countedFrom:
-            measuring.at === 'running'
-              ? { ...was.countedFrom, [sign]: secondsAt(measuring.startedAtMs) }
-              : was.countedFrom,
-          ...(measuring.at === 'tapping' && measuring.tapsMs.length === 1
-            ? { tappedFrom: { ...was.tappedFrom, [sign]: secondsAt(measuring.tapsMs[0] as number) } }
-            : {}),
-        })),
+      measure: (sign, measuring) => change((was) => measuredIn(was, sign, measuring, secondsAt)),
       keep: (make) => {
         const start = { entry: ids(), sequence: store.get().kept.sequence };
         changeRound((round) => make(round, start));

@@ -44,10 +44,10 @@ export const EXERCISE_FIGURES = figures({
     source: 'no source: decision of this project',
     sure: 'decision',
   },
-  thermometerStepC: {
-    value: 0.1,
-    unit: 'degC',
-    meaning: 'a temperature is written as the thermometer shows it: to this',
+  thermometerDecimals: {
+    value: 1,
+    unit: 'decimals',
+    meaning: 'a temperature is written as the thermometer shows it, in degC or degF: with so many',
     source: 'docs/conventions.md section 4',
     sure: 'decision',
   },

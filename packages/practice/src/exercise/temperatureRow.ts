@@ -1,3 +1,4 @@
+import { inUnit, roundTo, UNITS } from '@evenfall/clinical';
 import { temperatureOf } from '@evenfall/physiology';
 import type { Exercise } from './exercise.js';
 import { EXERCISE_FIGURES as F } from './figures.js';
@@ -17,5 +18,17 @@ export function temperatureRow({
   const written = entered.temperatureC ?? null;
   if (written === null) return null;
   const shown = temperatureOf(scenario);
-  return { written, shown, isAccepted: Math.abs(written - shown) < F.thermometerStepC.value / 2 };
+  return { written, shown, isAccepted: isCopied(written, shown) };
+}
+
+/** Of a number that was converted to degC, decimals that mean something. */
+const SETTLED_DECIMALS = 3;
+
+/** Whether it is the very number of the display in one of its units: what is one in degF is none beside it in degC. */
+function isCopied(written: number, shown: number): boolean {
+  return UNITS.temperature.some(
+    (unit) =>
+      roundTo(inUnit(written, unit), SETTLED_DECIMALS) ===
+      roundTo(inUnit(shown, unit), F.thermometerDecimals.value),
+  );
 }

@@ -34,7 +34,7 @@ test.each([
   else expect(got).toBeCloseTo(celsius, 9);
 });
 
-test('a thermometer that is copied as it shows, in either unit, is right at every tenth', () => {
+test('a thermometer that is copied as it shows, in either unit, is right at every tenth, and a tenth beside it is wrong', () => {
   for (const manner of [USUAL_MANNER, FAHRENHEIT]) {
     const { say } = wordsFor('en-GB', manner);
     for (let tenth = 350; tenth <= 420; tenth++) {
@@ -43,6 +43,12 @@ test('a thermometer that is copied as it shows, in either unit, is right at ever
       const temperatureC = temperatureTyped(shown, manner);
       const entered = { temperatureC } as Parameters<typeof temperatureRow>[0]['entered'];
       expect(temperatureRow({ entered, scenario })?.isAccepted, shown).toBe(true);
+      // One tenth of the unit that is shown, either way, is another number than the display had.
+      for (const off of [-0.1, 0.1]) {
+        const wrong = (Number(shown) + off).toFixed(1);
+        const typed = { temperatureC: temperatureTyped(wrong, manner) } as typeof entered;
+        expect(temperatureRow({ entered: typed, scenario })?.isAccepted, `${wrong} for ${shown}`).toBe(false);
+      }
     }
   }
 });

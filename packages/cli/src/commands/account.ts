@@ -95,8 +95,13 @@ function asked(given: Given, doing: Doing): Parsed<Asked> {
 
 const recordIn = ({ purpose, folder, account: own }: Asked): Record => ({ purpose, folder, account: own });
 
-/** Does it through the control socket of the server that keeps the record; a new pass phrase is asked for. */
-export async function actOnAccounts(socket: string, input: Act, context: Context): Promise<Answer> {
+/** Does it through the control socket of the server that keeps the record; a new pass phrase is asked for, as `phraseOf` says. */
+export async function actOnAccounts(
+  socket: string,
+  input: Act,
+  context: Context,
+  phraseOf: (context: Context) => Promise<Parsed<string>> = newPassPhrase,
+): Promise<Answer> {
   const { words } = context;
   const listed = await ask(socket, 'GET', '/api/accounts');
   const accounts = (listed.json as { accounts: AccountRow[] }).accounts;
@@ -112,7 +117,7 @@ export async function actOnAccounts(socket: string, input: Act, context: Context
   if (input.doing !== 'add' && known === undefined)
     return refused([words.problem(refusal('--sign-in', 'unknown-id', 'account-here', input.signIn))]);
   const needsPhrase = input.doing === 'add' || input.doing === 'pass-phrase';
-  const phrase = needsPhrase ? await newPassPhrase(context) : null;
+  const phrase = needsPhrase ? await phraseOf(context) : null;
   if (phrase !== null && !phrase.ok) return refused(phrase.refusals.map((one) => words.problem(one)));
   const sent =
     known === undefined || input.doing === 'add'

@@ -1,10 +1,12 @@
+import type { Parsed } from '@evenfall/clinical';
 import type { AccountRole } from '@evenfall/record';
-import type { Answer } from '../answer.js';
+import { type Answer, refused } from '../answer.js';
 import type { Context } from '../command.js';
 import { type Record, withKeeper } from '../keeper/withKeeper.js';
 import { problemText } from '../output/problems.js';
 import { write } from '../output/stream.js';
 import { actOnAccounts } from './account.js';
+import { newPassPhrase } from './newPassPhrase.js';
 
 /** What the first one may do: whoever sets a clinic up runs it and works in it. Source: decision. */
 const ROLES: readonly AccountRole[] = ['owner', 'clinician', 'supervisor'];
@@ -25,9 +27,15 @@ export async function firstOwner(record: Record, context: Context): Promise<bool
     if (name === '' || interrupted.aborted) return false;
     const signIn = (await askLine(words.sentence('commandLine.firstOwnerSignIn'))).trim();
     if (signIn === '' || interrupted.aborted) return false;
-    const answer = await withKeeper(record, context, (socket) => made(socket, { name, signIn }, context), {
-      makes: true,
-    });
+    // Asked for before the keeper starts, which takes seconds: what is typed meanwhile would stand on the screen.
+    const phrase = await newPassPhrase(context);
+    if (interrupted.aborted) return false;
+    if (phrase.ok) await write(stderr, `${words.sentence('commandLine.firstOwnerMade')}\n`);
+    const answer = phrase.ok
+      ? await withKeeper(record, context, (socket) => made(socket, { name, signIn }, phrase, context), {
+          makes: true,
+        })
+      : refused(phrase.refusals.map((one) => words.problem(one)));
     if (interrupted.aborted) return false;
     if (answer.kind === 'one') {
       await write(stderr, answer.lines.map((line) => `${line}\n`).join(''));
@@ -42,7 +50,8 @@ export async function firstOwner(record: Record, context: Context): Promise<bool
 function made(
   socket: string,
   { name, signIn }: { readonly name: string; readonly signIn: string },
+  phrase: Parsed<string>,
   context: Context,
 ): Promise<Answer> {
-  return actOnAccounts(socket, { doing: 'add', name, signIn, roles: ROLES }, context);
+  return actOnAccounts(socket, { doing: 'add', name, signIn, roles: ROLES }, context, async () => phrase);
 }

@@ -211,6 +211,7 @@ export const commandLine = {
     'Nobody signs in to this record yet, and beyond this machine it opens to nobody before somebody does. Its owner’s account is made here, now (owner, clinician and supervisor; an empty line leaves it).',
   firstOwnerName: 'Name, as the charts are to say it:',
   firstOwnerSignIn: 'Name to sign in with:',
+  firstOwnerMade: 'The account is being made; wait a moment.',
   newPassPhrase: (f: { phraseAtLeast: number }, say: Say) =>
     `A first pass phrase of ${say.short(f.phraseAtLeast)} characters or more, which its user changes at the first sign-in:`,
   passPhraseAgain: 'The same again:',

@@ -201,6 +201,7 @@ export const commandLine: Reworded<typeof commandLineText> = {
     'Nadie entra aún en este registro, y más allá de este equipo no se abre a nadie antes de que alguien entre. La cuenta de su titular se crea aquí, ahora (titular, clínico y supervisor; una línea vacía lo deja).',
   firstOwnerName: 'Nombre, como lo dirán las historias:',
   firstOwnerSignIn: 'Nombre con el que entrar:',
+  firstOwnerMade: 'Se está creando la cuenta; espere un momento.',
   newPassPhrase: (f, say) =>
     `Una primera frase de contraseña de ${say.short(f.phraseAtLeast)} caracteres o más, que su usuario cambiará la primera vez que entre:`,
   passPhraseAgain: 'La misma otra vez:',

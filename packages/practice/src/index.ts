@@ -18,7 +18,13 @@ export type {
   Exercise,
   Tapped,
 } from './exercise/exercise.js';
-export { EXERCISE_SCHEMA, FIRST_EXERCISE_SCHEMA, NO_EVIDENCE, NOTHING_ENTERED } from './exercise/exercise.js';
+export {
+  EXERCISE_SCHEMA,
+  FIRST_EXERCISE_SCHEMA,
+  NO_EVIDENCE,
+  NOTHING_ENTERED,
+  SECOND_EXERCISE_SCHEMA,
+} from './exercise/exercise.js';
 export type { FallOf } from './exercise/fall.js';
 export { type FeltBack, feltBack, isFingerOnAt } from './exercise/feltBack.js';
 export { EXERCISE_FIGURES } from './exercise/figures.js';

@@ -2,7 +2,7 @@ import type { Scenario } from './scenario.js';
 
 /** An unremarkable person, from which the others differ. */
 export const BLANK: Scenario = {
-  schema: 1,
+  schema: 2,
   id: 'blank',
   title: null,
   lesson: null,

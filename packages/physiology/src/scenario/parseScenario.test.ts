@@ -14,6 +14,13 @@ test('each built-in scenario comes back from its JSON as it was', () => {
   for (const one of SCENARIOS) expect(parseScenario(whole(one))).toEqual({ ok: true, value: one });
 });
 
+// docs/conventions.md section 9: a reader accepts every older schema number, and a new choice has the next one.
+test('the heart of independent intervals is of the second number; one of the first is read as one of it', () => {
+  expect(BLANK.schema).toBe(2);
+  expect(parseScenario(whole({ schema: 1 }))).toEqual({ ok: true, value: BLANK });
+  expect(fieldsOf(whole({ schema: 3 }))).toEqual(['/schema unknown-id']);
+});
+
 test('what may be left out is drawn or has no effect', () => {
   const short = {
     schema: 1,
@@ -35,7 +42,7 @@ test('everything wrong is named by its field, all at once', () => {
   expect(
     fieldsOf(
       whole({
-        schema: 2,
+        schema: 3,
         id: 'Not An Id',
         rhythm: { ...BLANK.rhythm, kind: 'waltz', ratePerMinute: '7o' },
         gap: { topMmHg: 100, bottomMmHg: 110 },

@@ -110,10 +110,10 @@ class Reader {
 
   schema(): void {
     const got = this.fields.raw('schema');
-    if (got !== 1)
+    if (got !== 1 && got !== 2)
       this.refuse('schema', isBlank(got) ? 'missing' : 'unknown-id', 'known-schema', got, {
         minimum: 1,
-        maximum: 1,
+        maximum: 2,
       });
   }
 
@@ -244,7 +244,7 @@ export function parseScenario(json: unknown): Parsed<Scenario> {
   const preparation = reader.within('preparation', PREPARATIONS, preparationOf);
   const report = reader.choicesOrAbsent<ReportCode>('report', REPORTS);
   const scenario: Scenario = {
-    schema: 1,
+    schema: 2,
     id: reader.id(),
     title: reader.text('title'),
     lesson: reader.text('lesson'),

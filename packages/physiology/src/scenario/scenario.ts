@@ -46,7 +46,8 @@ export type Traits = {
  * the seed when the person is made. Built-in scenarios carry no text: their words are found by id.
  */
 export type Scenario = {
-  readonly schema: 1;
+  /** 1, before a heart of independent intervals could be chosen, is read as 2. */
+  readonly schema: 2;
   /** Lower case with `-`. */
   readonly id: string;
   readonly title: string | null;

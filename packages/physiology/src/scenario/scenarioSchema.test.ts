@@ -79,7 +79,7 @@ test.each([
   ['another key', { ...WHOLE, hasTail: true }],
   ['no id', { ...WHOLE, id: undefined }],
   ['an id with capitals', { ...WHOLE, id: 'Ours' }],
-  ['another schema number', { ...WHOLE, schema: 2 }],
+  ['another schema number', { ...WHOLE, schema: 3 }],
   ['a rhythm that nobody has', { ...WHOLE, rhythm: { kind: 'waltz', ratePerMinute: 70 } }],
   ['a rhythm without a rate', { ...WHOLE, rhythm: { kind: 'sinus' } }],
   ['a word for a number', { ...WHOLE, systolic: 'high' }],

@@ -37,7 +37,7 @@ export const SCENARIO_SCHEMA: Schema = {
     'Pressures in mmHg are those a perfect listener would hear at rest. What is left out or null is drawn for each visit, or absent.',
   ...object(
     {
-      schema: { const: 1 },
+      schema: { enum: [1, 2] },
       id: { type: 'string', maxLength: 60, pattern: '^[a-z0-9]+(-[a-z0-9]+)*$' },
       title: text,
       lesson: text,

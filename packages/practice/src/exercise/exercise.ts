@@ -57,8 +57,9 @@ export type Entered = {
   readonly temperatureC?: number | null;
 };
 
-/** The number of the shape of an exercise, and of the one before several readings were kept. */
-export const EXERCISE_SCHEMA = 2;
+/** The number of the shape of an exercise, of the one before taps were kept, and of the one before several readings were. */
+export const EXERCISE_SCHEMA = 3;
+export const SECOND_EXERCISE_SCHEMA = 2;
 export const FIRST_EXERCISE_SCHEMA = 1;
 
 /**
@@ -66,7 +67,8 @@ export const FIRST_EXERCISE_SCHEMA = 1;
  * again, to the last bit; evidence and entered numbers are what a person made of it: the last reading of the pressure stands in
  * `evidence.run` and `entered`, those before it in `earlier`.
  *
- * Schema 1 kept the last reading alone.
+ * Schema 1 kept the last reading alone; schema 2 is read as 3, which has taps (`evidence.taps`), an asked quiet (`isQuieter`)
+ * and a raised arm (`wasArmRaised`) beside it.
  */
 export type Exercise = {
   readonly schema: typeof EXERCISE_SCHEMA;

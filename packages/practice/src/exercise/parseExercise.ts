@@ -33,7 +33,13 @@ import type {
   Exercise,
   Tapped,
 } from './exercise.js';
-import { EXERCISE_SCHEMA, FIRST_EXERCISE_SCHEMA, NO_EVIDENCE, NOTHING_ENTERED } from './exercise.js';
+import {
+  EXERCISE_SCHEMA,
+  FIRST_EXERCISE_SCHEMA,
+  NO_EVIDENCE,
+  NOTHING_ENTERED,
+  SECOND_EXERCISE_SCHEMA,
+} from './exercise.js';
 import { parseActions } from './parseActions.js';
 
 /** Least and most of each number of an exercise. Decisions of this project: wider than anybody would go. */
@@ -96,7 +102,7 @@ export function parseExercise(input: unknown): Parsed<Exercise> {
     return null;
   };
   top.number('schema', (got) =>
-    got === EXERCISE_SCHEMA || isFirst
+    got === EXERCISE_SCHEMA || got === SECOND_EXERCISE_SCHEMA || isFirst
       ? null
       : {
           code: 'out-of-range',

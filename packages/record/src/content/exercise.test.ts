@@ -37,6 +37,15 @@ describe('what was kept before several readings and the protocol were', () => {
     expect(debrief(read.value.content)).toEqual(debrief(shown));
   });
 
+  test('one of the second number is the same under the third', () => {
+    const second = { ...EXERCISE, schema: 2, content: { ...content, schema: 2 } };
+    const read = readEntry(second);
+    if (!read.ok || read.value.kind !== 'exercise') throw new Error(JSON.stringify(read));
+    expect(read.value.content).toEqual({ ...content, schema: 3 });
+    expect(placesIn({ ...second, schema: 3 })).toEqual(['/content/schema']);
+    expect(placesIn({ ...EXERCISE, schema: 2 })).toEqual(['/content/schema']);
+  });
+
   test('is not what is kept now, nor the other way round', () => {
     expect(placesIn({ ...first, schema: 2 })).toEqual(
       expect.arrayContaining(['/content/schema', '/content/judgedBy']),

@@ -1,5 +1,11 @@
 import { parseScenario, type Scenario } from '@evenfall/physiology';
-import { EXERCISE_SCHEMA, type Exercise, FIRST_EXERCISE_SCHEMA, parseExercise } from '@evenfall/practice';
+import {
+  EXERCISE_SCHEMA,
+  type Exercise,
+  FIRST_EXERCISE_SCHEMA,
+  parseExercise,
+  SECOND_EXERCISE_SCHEMA,
+} from '@evenfall/practice';
 import { z } from 'zod';
 import { refusalsOf } from '../entry/refusals.js';
 
@@ -49,14 +55,21 @@ export type ExerciseContent = Exercise & {
 };
 
 /** Read by `parseExercise`, each thing wrong at its field. */
-export const exerciseContent = z.unknown().transform((given, context): ExerciseContent => {
-  const { aids: helped, judgedBy: by, ...done } = { ...(given as Record<string, unknown>) };
-  const protocol = judgedBy.safeParse(by);
-  const read = exerciseIn(done, helped, EXERCISE_SCHEMA);
-  const fields = [...read.fields, ...(protocol.success ? [] : fieldsOf(protocol.error, by, '/judgedBy'))];
-  refuse(fields, context);
-  return read.value !== null && protocol.success ? { ...read.value, judgedBy: protocol.data } : z.NEVER;
-});
+export const exerciseContent = judgedContent(EXERCISE_SCHEMA);
+
+/** Of schema 2: the same before taps, an asked quiet and a raised arm had their number. */
+export const secondExerciseContent = judgedContent(SECOND_EXERCISE_SCHEMA);
+
+function judgedContent(schema: number) {
+  return z.unknown().transform((given, context): ExerciseContent => {
+    const { aids: helped, judgedBy: by, ...done } = { ...(given as Record<string, unknown>) };
+    const protocol = judgedBy.safeParse(by);
+    const read = exerciseIn(done, helped, schema);
+    const fields = [...read.fields, ...(protocol.success ? [] : fieldsOf(protocol.error, by, '/judgedBy'))];
+    refuse(fields, context);
+    return read.value !== null && protocol.success ? { ...read.value, judgedBy: protocol.data } : z.NEVER;
+  });
+}
 
 /** Of schema 1: one reading at most, and no protocol. */
 export const firstExerciseContent = z

@@ -13,7 +13,7 @@ import { countContent } from './count.js';
 import { countersignedContent } from './countersigned.js';
 import { diaryEndedContent, diaryHandedContent } from './diary.js';
 import { equipmentContent, equipmentEndedContent, gaugeLoggedContent } from './equipment.js';
-import { exerciseContent, firstExerciseContent, upgradeExercise } from './exercise.js';
+import { exerciseContent, firstExerciseContent, secondExerciseContent, upgradeExercise } from './exercise.js';
 import { factContent, factEndedContent } from './fact.js';
 import { reportedContent } from './reported.js';
 import { firstRoundContent, roundContent, secondRoundContent, upgradeRound } from './round.js';
@@ -93,8 +93,8 @@ export const KINDS = {
   'equipment-ended': first(equipmentEndedContent),
   'gauge-logged': first(gaugeLoggedContent),
   exercise: {
-    schemas: { 1: firstExerciseContent, 2: exerciseContent },
-    newest: 2,
+    schemas: { 1: firstExerciseContent, 2: secondExerciseContent, 3: exerciseContent },
+    newest: 3,
     upgrade: upgradeExercise,
   },
   scenario: first(scenarioContent),

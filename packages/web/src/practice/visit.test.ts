@@ -40,7 +40,7 @@ function measured(frameMs: number, visit = new Visit(DATA)): Visit {
 }
 
 const exerciseOf = (visit: Visit) => ({
-  schema: 1 as const,
+  schema: 2 as const,
   ...visit.data(),
   seconds: visit.seconds,
   evidence: NO_EVIDENCE,

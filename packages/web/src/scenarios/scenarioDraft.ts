@@ -46,7 +46,7 @@ export function textOfSeveral(ids: readonly string[]): string {
 
 /** A draft as JSON, as a file carries it. What is blank is left out, what is no number stays as it was typed. */
 export function jsonOfDraft(text: (path: string) => string): Record<string, unknown> {
-  const json: Record<string, unknown> = { schema: 1 };
+  const json: Record<string, unknown> = { schema: 2 };
   for (const { path, shape } of SCENARIO_FIELDS) {
     const typed = text(path).trim();
     if (typed === '') continue;

@@ -2,5 +2,4 @@
 
 export { ReadBackPanel } from './pressure/ReadBackPanel.js';
 export { TappingPanel } from './round/TappingPanel.js';
-export { MeasuresReview } from './signs/MeasuresReview.js';
 export { SignsPage } from './signs/SignsPage.js';

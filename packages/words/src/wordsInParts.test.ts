@@ -52,13 +52,16 @@ test('of a screen in three parts each comes with its own', async () => {
   expect(words.sentence('chart.print')).toMatch(/\w/);
 });
 
-test('what taps and signs bring is said once the words of what stands aside are there', async () => {
+test('what a kept sign brings is said with the words of a round, what taps bring with those of what stands aside', async () => {
   const parts = wordsInParts();
   const words = parts.english('en');
   const fever = { code: 'fever', figures: { celsius: 38.5, limitCelsius: 38 } };
   expect(words.detail(fever)).toMatch(/fever\W*$|“fever”/);
-  await parts.bring('aside');
+  await parts.bring('round');
   expect(words.detail(fever)).toBe(wordsFor('en').detail(fever));
+  const paused = { code: 'tapping-paused', figures: { seconds: 6, afterTap: 4 } };
+  await parts.bring('aside');
+  expect(words.detail(paused)).toBe(wordsFor('en').detail(paused));
 });
 
 test('a language that is chosen after later pages were brought says them too', async () => {

@@ -79,7 +79,8 @@ test.each([
     ['round'],
     filesOf(IN_A_ROUND, LINES_IN_A_ROUND),
     PARTED_IN_A_ROUND,
-    'PressurePage.tsx',
+    // What was taken can be reviewed with every part that the review is in.
+    'MeasuresReview.tsx',
     'SignsPage.tsx',
   ],
   [

@@ -10,11 +10,10 @@ import { RemoveButton } from '../parts/RemoveButton.js';
 import { EvidenceStrip, RangeLine, Rate } from '../parts/ValueFigures.js';
 import { notesOf } from '../pressure/notesOf.js';
 import { PressureReview } from '../pressure/PressureReview.js';
+import { MeasuresReview } from '../signs/MeasuresReview.js';
 import { signsForm } from '../signs/signsForm.js';
-import { asidePages } from './asideLater.js';
 import { shownContent } from './content.js';
 import { type DraftValue, isVoidValue, withNotDone, withNumberReopened } from './draft.js';
-import { GoOn } from './GoOn.js';
 import { READY, SIGNS_IN_ORDER } from './measuring.js';
 import { NotDoneForm, notDoneText } from './NotDoneForm.js';
 import { reasonsOf } from './notDoneReasons.js';
@@ -80,11 +79,7 @@ function OtherSigns({ round, person }: ReviewProps) {
   const { measures, measuresNotDone } = round.draft;
   const isTyped = useKept(({ kept }) => kept.forms[signsForm(round.draft.round)] !== undefined);
   if (measures.length > 0 || Object.keys(measuresNotDone).length > 0 || isTyped)
-    return (
-      <GoOn part={asidePages}>
-        {({ MeasuresReview }) => <MeasuresReview round={round} person={person} />}
-      </GoOn>
-    );
+    return <MeasuresReview round={round} person={person} />;
   return (
     <section className="sign-review" aria-label={words.sentence('result.other')}>
       <h2>{words.sentence('result.other')}</h2>

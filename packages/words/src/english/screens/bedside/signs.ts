@@ -17,6 +17,8 @@ export const signs = {
   litres: (f: { litres: number }, say: Say) => `${say.short(f.litres, 2)} L/min`,
   share: (f: { percent: number }, say: Say) => `${say.short(f.percent, 1)} % oxygen`,
   title: 'Other signs',
+  change: 'Change it',
+  typedAs: 'Typed as',
   unkept: (f: Text) => `Typed and not kept: ${f.text}. Keep it, or it is not signed with this round.`,
   'unit-celsius': 'Unit of the temperature',
   'unit-kg': 'Unit of the weight',

@@ -15,6 +15,8 @@ export const signs: Reworded<typeof english> = {
   litres: (f, say) => `${say.short(f.litres, 2)} L/min`,
   share: (f, say) => `oxígeno al ${say.short(f.percent, 1)} %`,
   title: 'Otros signos',
+  change: 'Cambiarlo',
+  typedAs: 'Escrito como',
   unkept: (f) => `Escrito y sin guardar: ${f.text}. Guárdelo, o no se firmará con esta ronda.`,
   'unit-celsius': 'Unidad de la temperatura',
   'unit-kg': 'Unidad del peso',

@@ -27,9 +27,14 @@ import type { RoundRules } from './roundRules.js';
 import { type RoundScore, roundScores } from './roundScores.js';
 import { standingOf } from './standingOf.js';
 import { isScoredAsAdult, isSoonAfterBirth } from './whoseLimits.js';
+import { isLowCondition, worstAlerts } from './worstAlerts.js';
 
 /** The version of what is made of a round, as kept beside it. */
-export const ROUND_RULE = 'round-1';
+export const ROUND_RULE = 'round-2';
+
+/** Every version that can be made again, the oldest first. Since the second an alert names the worst reading of the round. */
+export const ROUND_RULES = ['round-1', ROUND_RULE] as const;
+export type RoundRuleId = (typeof ROUND_RULES)[number];
 
 /** The pressure that a round goes by: the average of the protocol's rule, or why there is none. `used` are ids. */
 export type RoundPressure = Omit<ReadingsAverage, 'used'> & {
@@ -74,9 +79,15 @@ export type RoundResult = {
 /**
  * Makes the result of a round. It may be made at any time; with nothing taken it says nothing.
  *
+ * @param rule the version under which it is made: an older one makes again what was kept under it
+ *
  * Errors: none. Source: bedside handbook 3.10 to 3.17, 5 and 6; docs/conventions.md sections 6 and 7.
  */
-export function roundResult(input: RoundInput, rules: RoundRules): RoundResult {
+export function roundResult(
+  input: RoundInput,
+  rules: RoundRules,
+  rule: RoundRuleId = ROUND_RULE,
+): RoundResult {
   const child = knownChild(input);
   const limits = child === null ? null : limitsOfChild(child);
   const pressure = pressureOf(input, limits, rules);
@@ -98,7 +109,7 @@ export function roundResult(input: RoundInput, rules: RoundRules): RoundResult {
     earlyWarning: shows.earlyWarning ? score : null,
     scores: roundScores(inputs, input.facts.ageMonths, shows),
     standing: standingOf(input),
-    actNow: alertsOf(each, rules),
+    actNow: rule === 'round-1' ? firstAlertsOf(each, rules) : alertsOf(each, input.readings, rules),
     ask: askOf(each, input.facts, limits !== null, rules.actNow),
     recheckClass: again,
     rechecks: again === null ? [] : stillDue(recheckAfter(again, rules.recheck), input),
@@ -249,8 +260,27 @@ function knownEach(
   return readings.map(({ systolic, diastolic }) => ({ ...shared, systolic, diastolic }));
 }
 
-/** Each condition once, with the figures of the first reading that met it. */
-function alertsOf(each: readonly KnownSigns[], { actNow: rules, actNowOrigins }: RoundRules): ActNowAlert[] {
+/** Each condition once, with the figures of the worst reading that met it; of a low one whether they felt unwell on their feet. */
+function alertsOf(
+  each: readonly KnownSigns[],
+  readings: readonly JudgedReading[],
+  { actNow: rules, actNowOrigins }: RoundRules,
+): ActNowAlert[] {
+  const isUnwell = readings.some(
+    ({ posture, isUnwellUpright }) => posture === 'stand' && isUnwellUpright === true,
+  );
+  return worstAlerts(each.flatMap((known) => actNow(known, rules, actNowOrigins))).map((alert) =>
+    isUnwell && isLowCondition(alert.condition)
+      ? { ...alert, figures: { ...alert.figures, unwellUpright: 1 } }
+      : alert,
+  );
+}
+
+/** Under the first version: each condition once, with the figures of the first reading that met it. */
+function firstAlertsOf(
+  each: readonly KnownSigns[],
+  { actNow: rules, actNowOrigins }: RoundRules,
+): ActNowAlert[] {
   const alerts = each.flatMap((known) => actNow(known, rules, actNowOrigins));
   return alerts.filter(({ condition }, at) => alerts.findIndex((one) => one.condition === condition) === at);
 }

@@ -1,4 +1,11 @@
-import { armsBeside, type Flag, lineOfScore, type Sign, standingBeside } from '@evenfall/clinical';
+import {
+  armsBeside,
+  type Flag,
+  lineOfScore,
+  type Sign,
+  standingBeside,
+  worstAlerts,
+} from '@evenfall/clinical';
 import {
   type Agent,
   type ChartRound,
@@ -102,10 +109,7 @@ export function roundFields(of: TextOf): Values<TextField> {
   const all = round.isInError ? [] : valuesStanding(round, rulesOf);
   const made = round.isInError ? [] : resultsStanding(round, rulesOf);
   const notes = notesStanding(round, rulesOf);
-  const alerts = all.flatMap(({ actNow }) => actNow);
-  const firsts = alerts.filter(
-    ({ condition }, at) => alerts.findIndex((one) => one.condition === condition) === at,
-  );
+  const alerts = worstAlerts(all.flatMap(({ actNow }) => actNow));
   return {
     name: identity?.name ?? null,
     birthDate: identity?.birthDate == null ? null : dayText(identity.birthDate),
@@ -152,9 +156,9 @@ export function roundFields(of: TextOf): Values<TextField> {
       words,
     ),
     actNow:
-      firsts.length === 0
+      alerts.length === 0
         ? null
-        : firsts.map(({ condition, figures }) => words.detail({ code: condition, figures })).join(' '),
+        : alerts.map(({ condition, figures }) => words.detail({ code: condition, figures })).join(' '),
     doubts: doubtsText(
       [...said, ...beside].map(({ entry }) => ({ entry, flags: flagsStanding(entry, round, notes) })),
       words,

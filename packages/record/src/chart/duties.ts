@@ -1,3 +1,4 @@
+import { worstAlerts } from '@evenfall/clinical';
 import { isCovered } from '../content/actNowClosed.js';
 import type { RoundValueKept } from '../content/roundValue.js';
 import type { StoredEntry } from '../entry/entry.js';
@@ -68,10 +69,9 @@ export function openIn(round: ChartRound, rulesOf: RulesOf): OpenActNow[] {
 
 type Alert = RoundValueKept['actNow'][number];
 
-/** Each condition once, with the figures of the first reading of the round that meets it. */
+/** Each condition once, with the figures of the worst reading of the round that meets it. */
 function alertsIn(round: ChartRound, rulesOf: RulesOf): readonly Alert[] {
-  const alerts = valuesStanding(round, rulesOf).flatMap(({ actNow }) => actNow);
-  return alerts.filter(({ condition }, at) => alerts.findIndex((one) => one.condition === condition) === at);
+  return worstAlerts(valuesStanding(round, rulesOf).flatMap(({ actNow }) => actNow));
 }
 
 /**

@@ -1,4 +1,4 @@
-import { canonicalJson } from '@evenfall/clinical';
+import { canonicalJson, ROUND_RULE, ROUND_RULES, type RoundRuleId } from '@evenfall/clinical';
 import { valueOfRound } from '../content/chartRound.js';
 import { type InForce, NOTHING_CHOSEN } from '../content/inForce.js';
 import type { RoundContent } from '../content/round.js';
@@ -81,6 +81,7 @@ function valueLearnt(
     learnt,
     entriesNamed(signs, round, values),
     rulesOf(protocolVersion ?? null) ?? NOTHING_CHOSEN,
+    ruleOf(signing),
   );
 }
 
@@ -123,7 +124,12 @@ function valueUnder(
   if (!isAmendedSince(round)) return value;
   const rules = rulesOf(protocolVersion);
   if (rules === null) return value;
-  return valueOfRound(signs, evidence, entriesNamed(signs, round, values), rules);
+  return valueOfRound(signs, evidence, entriesNamed(signs, round, values), rules, ruleOf(signing));
+}
+
+/** The version under which a round was made: what is amended in it is made again under the same. */
+function ruleOf({ content }: Signing): RoundRuleId {
+  return ROUND_RULES.find((one) => one === content.computedBy?.rule) ?? ROUND_RULE;
 }
 
 /** What stands of the entries that a signing names, by itself or by what they amend. */

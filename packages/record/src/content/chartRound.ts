@@ -1,4 +1,4 @@
-import { ROUND_RULE, roundResult } from '@evenfall/clinical';
+import { ROUND_RULE, type RoundRuleId, roundResult } from '@evenfall/clinical';
 import type { Entry } from '../entry/entry.js';
 import type { Beginning, RestKept } from './beginning.js';
 import type { InForce } from './inForce.js';
@@ -40,18 +40,23 @@ export function chartRound(
   };
 }
 
-/** What the protocol makes of the entries that the signs of a round name, in the order in which they were taken. */
+/**
+ * What the protocol makes of the entries that the signs of a round name, in the order in which they were taken.
+ *
+ * @param rule the version under which it is made: of what is kept, the one it was made under
+ */
 export function valueOfRound(
   signs: RoundContent['signs'],
   evidence: RoundEvidence,
   entries: readonly Entry[],
   { roundRules }: InForce,
+  rule: RoundRuleId = ROUND_RULE,
 ): RoundValueKept {
   const named = new Set(signs.flatMap((sign) => ('entries' in sign ? sign.entries : [])));
   const taken = entries
     .filter(({ id }) => named.has(id))
     .sort((a, b) => a.sequence - b.sequence || (a.id < b.id ? -1 : 1));
-  return copied<unknown>(roundResult(roundInputOf(taken, evidence), roundRules)) as RoundValueKept;
+  return copied<unknown>(roundResult(roundInputOf(taken, evidence), roundRules, rule)) as RoundValueKept;
 }
 
 /** Plain data that shares nothing with what it was made from. */

@@ -1,4 +1,4 @@
-import { ROUND_RULE } from '@evenfall/clinical';
+import { ROUND_RULES } from '@evenfall/clinical';
 import { valueOfRound } from '../content/chartRound.js';
 import type { InForce } from '../content/inForce.js';
 import type { Entry } from '../entry/entry.js';
@@ -34,8 +34,9 @@ export function recomputeRound(
   if (preset !== wanted) {
     return { state: 'differs', at: '/content/computedBy/preset', kept: preset, computed: wanted };
   }
-  if (rule !== ROUND_RULE) return { state: 'unknown-rule' };
-  const computed = valueOfRound(signs, evidence, entries, rules);
+  const madeUnder = ROUND_RULES.find((one) => one === rule);
+  if (madeUnder === undefined) return { state: 'unknown-rule' };
+  const computed = valueOfRound(signs, evidence, entries, rules, madeUnder);
   const at = firstDifference(value, computed);
   return at === null
     ? { state: 'same' }

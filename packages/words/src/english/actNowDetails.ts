@@ -36,9 +36,9 @@ export const actNowDetails = {
   'child-high-with-feature': (f, say) =>
     `${pressure(f, say)} in a child, together with what was found in asking, needs care at once: ${CALL}.`,
   'child-hypotension': (f, say) =>
-    `A systolic of ${say.beside(f.value('systolic'), f.value('lowSystolic'))} is under the low limit for this child (${say.limit(f.value('lowSystolic'))}): ${LOOK}, repeat by hand at once, and ${CALL}.`,
+    `A systolic of ${say.beside(f.value('systolic'), f.value('lowSystolic'))} is under the low limit for this child (${say.limit(f.value('lowSystolic'))})${unwell(f)}: ${LOOK}, repeat by hand at once, and ${CALL}.`,
   'very-low-pressure': (f, say) =>
-    `A systolic of ${say.beside(f.value('systolic'), f.value('veryLowSystolic'))} is very low (${say.limit(f.value('veryLowSystolic'))} or under): ${LOOK}, repeat by hand at once, and call by your local protocol.`,
+    `A systolic of ${say.beside(f.value('systolic'), f.value('veryLowSystolic'))} is very low (${say.limit(f.value('veryLowSystolic'))} or under)${unwell(f)}: ${LOOK}, repeat by hand at once, and call by your local protocol.`,
   'early-warning-total-high': (f, say) =>
     `An early-warning score of ${points(f, say)} is high: ${CALL}, and watch the person without a break.`,
   'early-warning-total-medium': (f, say) =>
@@ -72,6 +72,11 @@ function pressure(f: Figures, say: Say): string {
   if (!f.has('diastolic')) return `A systolic of ${say.number(f.value('systolic'))}`;
   if (!f.has('systolic')) return `A diastolic of ${say.number(f.value('diastolic'))}`;
   return `${say.number(f.value('systolic'))}/${say.number(f.value('diastolic'))}`;
+}
+
+/** That somebody felt unwell on their feet, where a reading there says so. */
+function unwell(f: Figures): string {
+  return f.has('unwellUpright') ? ', and the person felt unwell on their feet' : '';
 }
 
 /** The total, or what there is of it at least. */

@@ -33,9 +33,9 @@ export const actNowDetails: Reworded<typeof english> = {
   'child-high-with-feature': (f, say) =>
     `${pressure(f, say)} en la infancia, junto con lo hallado al preguntar, necesita atención inmediata: ${CALL}.`,
   'child-hypotension': (f, say) =>
-    `Una sistólica de ${say.beside(f.value('systolic'), f.value('lowSystolic'))} está por debajo del límite bajo para esta edad (${say.limit(f.value('lowSystolic'))}): ${LOOK}, repita a mano enseguida y ${CALL}.`,
+    `Una sistólica de ${say.beside(f.value('systolic'), f.value('lowSystolic'))} está por debajo del límite bajo para esta edad (${say.limit(f.value('lowSystolic'))})${unwell(f)}: ${LOOK}, repita a mano enseguida y ${CALL}.`,
   'very-low-pressure': (f, say) =>
-    `Una sistólica de ${say.beside(f.value('systolic'), f.value('veryLowSystolic'))} es muy baja (${say.limit(f.value('veryLowSystolic'))} o menos): ${LOOK}, repita a mano enseguida y avise según su protocolo local.`,
+    `Una sistólica de ${say.beside(f.value('systolic'), f.value('veryLowSystolic'))} es muy baja (${say.limit(f.value('veryLowSystolic'))} o menos)${unwell(f)}: ${LOOK}, repita a mano enseguida y avise según su protocolo local.`,
   'early-warning-total-high': (f, say) =>
     `Una puntuación de alerta temprana de ${points(f, say)} es alta: ${CALL}, y vigile a la persona sin interrupción.`,
   'early-warning-total-medium': (f, say) =>
@@ -69,6 +69,11 @@ function pressure(f: Figures, say: Say): string {
   if (!f.has('diastolic')) return `Una sistólica de ${say.number(f.value('systolic'))}`;
   if (!f.has('systolic')) return `Una diastólica de ${say.number(f.value('diastolic'))}`;
   return `${say.number(f.value('systolic'))}/${say.number(f.value('diastolic'))}`;
+}
+
+/** That somebody felt unwell on their feet, where a reading there says so. */
+function unwell(f: Figures): string {
+  return f.has('unwellUpright') ? ', y la persona se encontró mal de pie' : '';
 }
 
 /** The total, or what there is of it at least. */

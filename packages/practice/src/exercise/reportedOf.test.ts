@@ -219,15 +219,26 @@ describe('both arms', () => {
   });
 });
 
-test('both numbers are ticked where both are of marks of the gauge', () => {
+test('both numbers are ticked where both were written, of marks of the gauge or not', () => {
   const both = (...wrote: [number, number | null]) =>
     codes(visited('quiet-morning', [{ at: 5, wrote }]))['both-numbers'];
   expect([both(120, 80), both(120, null), both(121, 80), both(120, 79)]).toEqual([
     'reported',
     'not-reported',
-    'not-reported',
-    'not-reported',
+    'reported',
+    'reported',
   ]);
+});
+
+// Physiology handbook 14: the noisy bay. A place that stays loud did not become quiet.
+test('that quiet was asked for is ticked where the place became quiet, and not where it stays loud', () => {
+  const asked = { ...PROPER, isQuieter: true };
+  const place = scenarioOf('noisy-bay') as Scenario;
+  const inPlace = (noiseDbA: number, circumstances: Exercise['circumstances']) =>
+    codes(blank('noisy-bay', { scenario: { ...place, noiseDbA }, circumstances }))['noise-of-place'];
+  expect(inPlace(place.noiseDbA, asked)).toBe('reported');
+  expect(inPlace(place.noiseDbA, PROPER)).toBe('not-reported');
+  expect(inPlace(90, asked)).toBe('not-reported');
 });
 
 describe('by feel', () => {

@@ -2,12 +2,17 @@ import {
   COUNT_FIGURES,
   DEFLATION_FIGURES,
   EQUIPMENT_FIGURES,
-  isOnGraduation,
   minutesUpright,
   SCORE_FIGURES,
   wholeMinutes,
 } from '@evenfall/clinical';
-import { type Circumstances, type ReportCode, reportOf } from '@evenfall/physiology';
+import {
+  backgroundThresholdDb,
+  type Circumstances,
+  noiseOf,
+  type ReportCode,
+  reportOf,
+} from '@evenfall/physiology';
 import { isGaugeOff, isWrongSize } from '../fault/faults.js';
 import { asOfEach } from './asOfEach.js';
 import type { Judged } from './debrief.js';
@@ -51,7 +56,7 @@ function said(code: ReportCode, exercise: Exercise, readings: readonly Reading[]
   const isFull = (windowSeconds = 0) => windowSeconds >= COUNT_FIGURES.fullWindowSeconds.value;
   switch (code) {
     case 'both-numbers':
-      return anyReading(isBothOnMarks);
+      return anyReading(isOfBoth);
     case 'second-reading':
       return readings.some((reading, k) => isRested(reading, readings.slice(0, k)));
     case 'three-readings':
@@ -108,7 +113,9 @@ function said(code: ReportCode, exercise: Exercise, readings: readonly Reading[]
     case 'gauge-off':
       return isFaultyTaken(exercise);
     case 'noise-of-place':
-      return exercise.circumstances.isQuieter || readings.some(({ place }) => place.isQuieter);
+      return [exercise.circumstances, ...readings.map(({ place }) => place)].some(
+        (place) => place.isQuieter && isHeardWellIn(exercise, place),
+      );
     case 'act-now':
       return evidence.saysActNow === true;
     case 'gap':
@@ -121,9 +128,14 @@ function said(code: ReportCode, exercise: Exercise, readings: readonly Reading[]
   }
 }
 
-function isBothOnMarks({ entered: { systolic, diastolic }, evidence: { run } }: Exercise): boolean {
-  const step = run?.run.gaugeStepMmHg ?? DEFLATION_FIGURES.gaugeStepMmHg.value;
-  return [systolic, diastolic].every((one) => one !== null && isOnGraduation(one, step));
+/** Whether the place no longer hides a soft sound: asked for or not, a place still loud did not become quiet. */
+function isHeardWellIn({ scenario }: Exercise, place: Circumstances): boolean {
+  return backgroundThresholdDb(noiseOf(scenario, place)) === 0;
+}
+
+/** Whether both are marks of the gauge is judged where each is looked at. */
+function isOfBoth({ entered: { systolic, diastolic } }: Exercise): boolean {
+  return systolic !== null && diastolic !== null;
 }
 
 /** The first number is there, or it were no reading. */

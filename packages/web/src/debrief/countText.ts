@@ -21,7 +21,13 @@ export function rateTexts(row: RateRow, { sentence }: Words): string[] {
   const grave = isGrave ? [sentence(of === 'breaths' ? 'counts.grave-breaths' : 'counts.grave-pulse')] : [];
   const beside = isAccepted === isTrue ? 'truth' : isAccepted ? 'chance' : 'luck';
   const over = sentence(`counts.${beside}`, { truth });
-  if (count === null && taps !== null) return [sentence('counts.tapped', tapsSaid(taps)), over, ...grave];
+  if (count === null && taps !== null)
+    return [
+      sentence('counts.tapped', tapsSaid(taps)),
+      ...tapsNext(taps).map((one) => sentence(one)),
+      over,
+      ...grave,
+    ];
   if (count === null) return grave;
   const { n, there, windowSeconds } = count;
   const stepPerMinute = 60 / windowSeconds;
@@ -31,6 +37,13 @@ export function rateTexts(row: RateRow, { sentence }: Words): string[] {
     over,
     ...grave,
   ];
+}
+
+/** One thing to do differently: beats without a tap are told before taps too many. */
+function tapsNext(taps: TapsDebrief) {
+  const { missed, extra } = tapsSaid(taps);
+  if (missed > 0) return ['counts.tapsNextMissed' as const];
+  return extra > 0 ? ['counts.tapsNextExtra' as const] : [];
 }
 
 function tapsSaid({ taps, wanted, missed }: TapsDebrief) {

@@ -18,7 +18,7 @@ import { SoundStrip } from './SoundStrip.js';
 import { StepHeading } from './StepHeading.js';
 import type { Said } from './said.js';
 import { scenarioLesson, scenarioTitle, whoText } from './scenarioText.js';
-import { sensedText, stepText } from './shownText.js';
+import { isCounted, sensedText, stepText } from './shownText.js';
 import { useSound } from './sound.js';
 import { TruthBeyond } from './TruthBeyond.js';
 import { KEYS_HERE, useKeys } from './useKeys.js';
@@ -92,12 +92,15 @@ export function Projected({ scenario, seed, onAnother }: ProjectedProps) {
       : isOver
         ? 'showing.roomOver'
         : 'practice.roomAsk';
+  const code = step?.code ?? 'looking';
+  // Where nothing is read off the gauge, what is counted has its place.
+  const isWatched = isCounted(code);
+  const picture = <ShownArm engine={engine} exercise={exercise} code={code} />;
+  const classSaid = <ClassSaid said={said} onSaid={setSaid} held={held} />;
   return (
     <div ref={whole} className="projected" {...KEYS_HERE}>
       <StepHeading text={say('showing.roomPlaying')} isUnseen />
-      <div className="projected-gauge">
-        <LiveGauge engine={engine} />
-      </div>
+      <div className="projected-gauge">{isWatched ? picture : <LiveGauge engine={engine} />}</div>
       <div className="projected-beside">
         <div className="projected-now">
           <p className="projected-state" role="status">
@@ -139,10 +142,12 @@ export function Projected({ scenario, seed, onAnother }: ProjectedProps) {
             </button>
           )}
         </div>
-        <ClassSaid said={said} onSaid={setSaid} held={held} />
+        {result === null ? classSaid : null}
         <div className="projected-place">
           {result === null || held === null ? (
-            <ShownArm engine={engine} exercise={exercise} code={step?.code ?? 'looking'} />
+            isWatched ? null : (
+              picture
+            )
           ) : (
             <div>
               <p className="small soft">{say('debrief.had')}</p>
@@ -159,6 +164,7 @@ export function Projected({ scenario, seed, onAnother }: ProjectedProps) {
             </div>
           )}
         </div>
+        {result === null ? null : classSaid}
         {showsSounds ? <SoundStrip engine={engine} noiseDbA={noiseDbA} /> : null}
         {sound.isOn ? <Loudness share={sound.loudness} onChange={sound.setLoudness} /> : null}
         <p className="small soft">{say('practice.roomKeys')}</p>

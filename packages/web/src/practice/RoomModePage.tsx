@@ -33,9 +33,13 @@ export function RoomModePage() {
   const back = { href: '/practice', text: say('practice.title') };
   const option = (one: Scenario) => (
     <option key={one.id} value={one.id}>
-      {[...(namesLessons ? [scenarioTitle(one, words)] : []), personName(one), whoText(one, words)].join(
-        ' · ',
-      )}
+      {[
+        ...new Set([
+          ...(namesLessons ? [scenarioTitle(one, words)] : []),
+          personName(one),
+          whoText(one, words),
+        ]),
+      ].join(' · ')}
     </option>
   );
   return (

@@ -324,10 +324,10 @@ function Exercise({ draft, put, change, keepQuietly, forget }: ExerciseProps) {
               onFeelOnly={() => write('palpation')}
             />
           ) : measuring.at === 'typing' ? (
-            <NumbersPanel round={round} place={place} measuring={measuring} />
+            <NumbersPanel round={round} place={place} measuring={measuring} isBare={!draft.isCuffOn} />
           ) : (
             <>
-              <ReadBackPanel round={round} place={place} measuring={measuring} />
+              <ReadBackPanel round={round} place={place} measuring={measuring} isBare={!draft.isCuffOn} />
               <button
                 type="button"
                 className="button button-quiet"

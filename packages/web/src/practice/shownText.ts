@@ -43,6 +43,19 @@ export function stepText(
   );
 }
 
+/** Whether a step is one of counting, at the wrist, the chest or the apex: the gauge has nothing to show. */
+export function isCounted(code: ShownStep['code']): boolean {
+  return COUNTED.has(code);
+}
+const COUNTED: ReadonlySet<ShownStep['code']> = new Set([
+  'pulse',
+  'pulse-counted',
+  'breaths',
+  'breaths-counted',
+  'at-apex',
+  'both-counted',
+]);
+
 /** What a class does at a step with its eyes and ears: nobody listens while a wrist is felt. */
 export function sensedText(code: ShownStep['code'], manner: Manner) {
   switch (code) {

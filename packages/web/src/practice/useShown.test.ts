@@ -5,7 +5,7 @@ import { expect, test } from 'vitest';
 import { gripOf } from './drawing/ShownGrip.js';
 import { RoomEngine } from './engine.js';
 import { stepText } from './shownText.js';
-import { beforeFirst, endOf, handsAt, nextStepAt, stepsBy, visitOf } from './useShown.js';
+import { beforeFirst, endOf, handsAt, isBeforeNext, nextStepAt, stepsBy, visitOf } from './useShown.js';
 import { Visit } from './visit.js';
 
 const person = (id: string) => scenarioOf(id) as Scenario;
@@ -118,6 +118,23 @@ test.each(['quiet-morning', 'tide', 'stiff-pipe', 'cold-hands'])(
       expect(presses).toBeLessThan(2 * shown.steps.length + 2);
     }
     expect([...new Set(said)]).toEqual(shown.steps.map(({ code, atSeconds }) => `${code} ${atSeconds}`));
+  },
+);
+
+test.each(['quiet-morning', 'tight-chest', 'up-too-fast', 'cold-hands', 'stiff-pipe'])(
+  '%s: every press for the next step says something else, or that it comes at once',
+  (id) => {
+    const shown = showing(person(id), 4);
+    const words = wordsFor('en-GB');
+    const said: string[] = [];
+    let from = 0;
+    for (let at = nextStepAt(shown, from); at !== null; from = at, at = nextStepAt(shown, from)) {
+      const step = stepsBy(shown, at).at(-1);
+      if (step === undefined) continue;
+      said.push(isBeforeNext(shown, from, at) ? 'comes' : stepText(step, shown.manner, words, true));
+    }
+    expect(said).toContain('comes');
+    for (const [k, one] of said.entries()) expect(one).not.toBe(said[k - 1]);
   },
 );
 

@@ -48,6 +48,11 @@ export function nextStepAt({ steps }: Pick<Showing, 'steps'>, seconds: number): 
   return SENSED.has(next.code) && lead > seconds + TINY ? lead : onTick(next.atSeconds);
 }
 
+/** Whether no step begins from one second of it to a later one: what is said there stays, and that something comes has to be said. */
+export function isBeforeNext(shown: Pick<Showing, 'steps'>, from: number, to: number): boolean {
+  return stepsBy(shown, from).length === stepsBy(shown, to).length;
+}
+
 /** The first tick at or after a second: there the step has begun. */
 function onTick(seconds: number): number {
   return Math.ceil(seconds * TICKS_PER_SECOND - TINY) / TICKS_PER_SECOND;

@@ -31,9 +31,11 @@ test.each(['en', 'es'])(
   },
 );
 
-test('somebody of the place has a name that stays theirs, whatever their title says', () => {
+test('somebody of the place comes in under the name that the place gave; with none, under one that stays theirs', () => {
   const own = { id: '0192f0c1-aaaa-7bbb-8ccc-000000000001', sex: 'f' as const };
   expect(personName(own)).toMatch(/^\p{L}+ \p{L}+$/u);
   expect(personName(own)).toBe(personName({ ...own }));
+  expect(personName({ ...own, title: 'Loud ward' })).toBe('Loud ward');
+  expect(personName({ id: 'tide', sex: 'm', title: 'Tide' })).toBe('Ernest Vail');
   expect(settingOf(own)).toBeNull();
 });

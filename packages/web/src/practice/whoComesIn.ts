@@ -67,14 +67,15 @@ const FAMILY = [
   'Larkin',
 ];
 
-type Who = Pick<Scenario, 'id' | 'sex'>;
+type Who = Pick<Scenario, 'id' | 'sex'> & Partial<Pick<Scenario, 'title'>>;
 
-/** What somebody is called before anything is known of them. A title may give away what is to be found. */
-export function personName({ id, sex }: Who): string {
+/** What somebody is called before anything is known of them: of the place, as the place named them; of the book, a name, for a title there gives away what is to be found. */
+export function personName({ id, sex, title = null }: Who): string {
   const number = numberOf(id);
   const [given, family] = [GIVEN[sex], FAMILY];
   return (
     BEFORE[id]?.name ??
+    title ??
     `${given[number % given.length]} ${family[Math.floor(number / given.length) % family.length]}`
   );
 }

@@ -29,7 +29,13 @@ import { isWhole, typedPressure } from './typedPressure.js';
 import { uprightOf } from './upright.js';
 
 type Typing = Extract<PressureAt, { at: 'typing' }>;
-type NumbersProps = { readonly round: Round; readonly place: RunPlace; readonly measuring: Typing };
+type NumbersProps = {
+  readonly round: Round;
+  readonly place: RunPlace;
+  readonly measuring: Typing;
+  /** No cuff is on the arm. */
+  readonly isBare?: boolean;
+};
 
 const TITLES = {
   auscultation: 'pressure.typeTitle',
@@ -38,7 +44,7 @@ const TITLES = {
 } as const;
 
 /** What was heard, felt or shown, typed on a keypad that starts blank. */
-export function NumbersPanel({ round, place, measuring }: NumbersProps) {
+export function NumbersPanel({ round, place, measuring, isBare = false }: NumbersProps) {
   const { words, clock, session } = useApp();
   const input = useRef<HTMLInputElement>(null);
   const [wrong, setWrong] = useState<ReadRun['wrong']>(null);
@@ -110,6 +116,7 @@ export function NumbersPanel({ round, place, measuring }: NumbersProps) {
         place={place}
         gauge={was === null && method === 'device' ? display : was?.gauge}
         isFixed={was !== null}
+        isBare={isBare}
       />
       <p className="measure-says">{words.sentence(TITLES[method])}</p>
       {target === null ? null : (

@@ -13,6 +13,8 @@ type PlaceLineProps = {
   readonly gauge?: string | null | undefined;
   /** For a reading that is put right: it was taken where it was taken. */
   readonly isFixed?: boolean;
+  /** No cuff is on the arm while it is written: none is named. */
+  readonly isBare?: boolean;
 };
 
 /** Where the cuff is and which gauge is read, with the way back to change it. */
@@ -21,6 +23,7 @@ export function PlaceLine({
   place,
   gauge = round.draft.pressure.gauge,
   isFixed = false,
+  isBare = false,
 }: PlaceLineProps) {
   const { words } = useApp();
   const { equipment } = useEquipment();
@@ -29,7 +32,8 @@ export function PlaceLine({
     <>
       <p className="place-line small">
         <span>
-          {placeText(place, words)}
+          {placeText(isBare ? { ...place, cuff: null } : place, words)}
+          {isBare ? ` · ${words.sentence('pressure.noCuffOn')}` : null}
           {named === undefined ? null : ` · ${named}`}
         </span>
         {isFixed ? null : (

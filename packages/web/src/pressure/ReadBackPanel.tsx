@@ -40,10 +40,16 @@ import { RunInput } from './RunInput.js';
 import { aroundOf } from './readRun.js';
 import { uprightOf } from './upright.js';
 
-type ReadBackProps = { readonly round: Round; readonly place: RunPlace; readonly measuring: ReadingBack };
+type ReadBackProps = {
+  readonly round: Round;
+  readonly place: RunPlace;
+  readonly measuring: ReadingBack;
+  /** No cuff is on the arm. */
+  readonly isBare?: boolean;
+};
 
 /** The gauge of each moment is read back: dragged, stepped or typed. Only then is the letting down judged. */
-export function ReadBackPanel({ round, place, measuring }: ReadBackProps) {
+export function ReadBackPanel({ round, place, measuring, isBare = false }: ReadBackProps) {
   const { words, clock, session } = useApp();
   const stage = useRef<HTMLFormElement>(null);
   const name = useId();
@@ -215,7 +221,7 @@ export function ReadBackPanel({ round, place, measuring }: ReadBackProps) {
         </div>
       </details>
       <ClocksLine clocksWithinMs={measuring.clocksWithinMs} />
-      <PlaceLine round={round} place={place} gauge={was?.gauge} isFixed={was !== null} />
+      <PlaceLine round={round} place={place} gauge={was?.gauge} isFixed={was !== null} isBare={isBare} />
     </form>
   );
 }

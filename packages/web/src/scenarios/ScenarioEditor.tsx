@@ -20,6 +20,8 @@ type EditorProps = {
   /** Ids that are offered already. */
   readonly taken: readonly string[];
   readonly again: () => Promise<void>;
+  /** It was kept, under this name. */
+  readonly onKept: (name: string) => void;
 };
 
 const BUILT_IN = SCENARIOS.map(({ id }) => id);
@@ -29,7 +31,7 @@ function saveFile(scenario: Scenario): void {
 }
 
 /** All fields of a simulated person; what is wrong is named at its field once it is to be kept. */
-export function ScenarioEditor({ form: name, initial, taken, again }: EditorProps) {
+export function ScenarioEditor({ form: name, initial, taken, again, onKept }: EditorProps) {
   const { words } = useApp();
   const form = useForm(name, initial);
   const { send, refused, agent } = useSendScenario(form);
@@ -59,6 +61,7 @@ export function ScenarioEditor({ form: name, initial, taken, again }: EditorProp
     }
     if (await send(scenario, false)) {
       setKept(scenario);
+      onKept(scenario.title ?? scenario.id);
       await again();
     }
   };
@@ -69,7 +72,6 @@ export function ScenarioEditor({ form: name, initial, taken, again }: EditorProp
   if (kept !== null) {
     return (
       <div className="scenario-kept">
-        <h2>{kept.title}</h2>
         <p role="status">{words.sentence('scenarioForm.kept')}</p>
         <div className="buttons">
           <Link href={roomAt(kept.id)} className="button button-first">
@@ -125,7 +127,7 @@ export function ScenarioEditor({ form: name, initial, taken, again }: EditorProp
       {isTaken ? <p className="soft">{words.sentence('scenarioForm.isNewVersion')}</p> : null}
       {agent === null ? <WhoMeasures /> : null}
       <Refused text={refused} />
-      <div className="buttons">
+      <div className="buttons scenario-keep">
         <button type="submit" className="button button-first">
           {words.sentence('scenarioForm.keep')}
         </button>

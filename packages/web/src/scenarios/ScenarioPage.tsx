@@ -1,4 +1,5 @@
 import { BLANK, scenarioOf } from '@evenfall/physiology';
+import { useState } from 'react';
 import { useApp } from '../app/context.js';
 import { Asking } from '../parts/Asking.js';
 import { SimulatedPage } from '../parts/SimulatedPage.js';
@@ -11,11 +12,12 @@ import { FROM_BLANK, FROM_FILE, formFrom } from './sources.js';
 export function ScenarioPage({ source }: { readonly source: string }) {
   const { words } = useApp();
   const { asked, again } = useOwnScenarios();
+  const [kept, setKept] = useState<string | null>(null);
   const own = asked.value?.find(({ id }) => id === source);
   const title =
-    own === undefined
+    kept === null && own === undefined
       ? words.sentence('scenarioForm.newTitle')
-      : words.sentence('scenarioForm.editTitle', { name: own.title ?? own.id });
+      : words.sentence('scenarioForm.editTitle', { name: kept ?? own?.title ?? own?.id ?? '' });
   return (
     <SimulatedPage
       title={title}
@@ -31,6 +33,7 @@ export function ScenarioPage({ source }: { readonly source: string }) {
               initial={initial}
               taken={scenarios.map(({ id }) => id)}
               again={again}
+              onKept={setKept}
             />
           );
         }}

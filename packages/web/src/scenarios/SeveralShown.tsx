@@ -23,6 +23,7 @@ export function SeveralShown({ path, choices, text, wrong, set }: SeveralProps) 
     const label = words.sentence('scenarioForm.reportAt', { at: at + 1 });
     const here = wrong.filter(({ field }) => field === `/${path}/${at}`);
     const said = here.map((one) => words.problem(one, { nameOf: () => label }).message).join(' ');
+    const its = choices.find((one) => one.id === id);
     const isOffered = (one: Choice) => one.id === id || !chosen.includes(one.id);
     return (
       // biome-ignore lint/suspicious/noArrayIndexKey: a place in the order is what it is
@@ -39,6 +40,12 @@ export function SeveralShown({ path, choices, text, wrong, set }: SeveralProps) 
             </select>
           )}
         </Field>
+        {/* A narrow field cuts what was chosen: it is read whole below it. */}
+        {its === undefined ? null : (
+          <p className="scenario-chosen small" aria-hidden="true">
+            {words.sentence(its.says as 'counts.report-gap')}
+          </p>
+        )}
       </div>
     );
   });

@@ -26,7 +26,7 @@ export const messages = {
   'out-of-range': ({ field, expected, came }) => `${field} is out of range${came}: give ${expected}.`,
   'out-of-order': ({ field, expected, came }) => `${field} is out of order${came}: give ${expected}.`,
   'not-below-systolic': ({ field, expected, came }) =>
-    `${field} is not below the systolic${came}: give ${expected}.`,
+    `${field}${came} is not below the systolic: give ${expected}.`,
   impossible: ({ field, expected, came }) => `${field} cannot be${came}: give ${expected}.`,
   contradicts: ({ field, expected, came }) =>
     `${field} contradicts something else given${came}: give ${expected}.`,

@@ -20,7 +20,7 @@ export const messages: Reworded<typeof messageTexts> = {
   'out-of-order': ({ field, expected, came }) =>
     `«${field}» está fuera de orden${came}: indique ${expected}.`,
   'not-below-systolic': ({ field, expected, came }) =>
-    `«${field}» no está por debajo de la sistólica${came}: indique ${expected}.`,
+    `«${field}»${came} no está por debajo de la sistólica: indique ${expected}.`,
   impossible: ({ field, expected, came }) => `«${field}» no puede ser${came}: indique ${expected}.`,
   contradicts: ({ field, expected, came }) =>
     `«${field}» contradice otra cosa indicada${came}: indique ${expected}.`,

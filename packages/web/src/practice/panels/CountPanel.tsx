@@ -52,6 +52,10 @@ export function CountPanel({
     if (isStale) round.keep((was, start) => revived(was, session, start));
   }, [isStale, round, session]);
   const { at } = measuring;
+  // What came of it is read from its top, wherever the hand had scrolled to.
+  useEffect(() => {
+    if (at === 'shown') window.scrollTo(0, 0);
+  }, [at]);
   const looks = useMemo(() => looksOf(draft.visit.scenario), [draft.visit.scenario]);
   const pieceAt = draft.isOnChest === true ? 'chest' : isPieceAtApex(draft.visit.actions) ? 'apex' : null;
   const back = useOwnTouch(onBack);

@@ -210,7 +210,7 @@ export function TruthPanel({
       <TruthBeyond scenario={content.scenario} truth={was} />
       <p>
         <strong>
-          {personName(content.scenario)}: {scenarioTitle(content.scenario, words)}
+          {[...new Set([personName(content.scenario), scenarioTitle(content.scenario, words)])].join(': ')}
         </strong>
       </p>
       {lesson === null ? null : (

@@ -11,7 +11,7 @@ import { StepHeading } from '../StepHeading.js';
 import { stepText } from '../shownText.js';
 import { hasSoundHere, useSound } from '../sound.js';
 import { KEYS_HERE, useKeys } from '../useKeys.js';
-import { nextStepAt, stepsBy, useAt, useShown } from '../useShown.js';
+import { isBeforeNext, nextStepAt, stepsBy, useAt, useShown } from '../useShown.js';
 
 type ShowProps = {
   readonly scenario: Scenario;
@@ -55,13 +55,18 @@ export function ShowPanel({ scenario, seed, ears, onEnd }: ShowProps) {
     if (withSound) await sound.turnOn();
     setAsked(false);
   };
+  // How many steps had begun where a press went to just before the next one.
+  const [awaiting, setAwaiting] = useState<number | null>(null);
   const goOn = async () => {
     if (sound.isHeldUp) await sound.turnOn();
     play();
   };
   const toNext = () => {
-    const at = nextStepAt(shown, engine.visit.seconds);
-    if (at !== null) seek(at);
+    const from = engine.visit.seconds;
+    const at = nextStepAt(shown, from);
+    if (at === null) return;
+    setAwaiting(isBeforeNext(shown, from, at) ? stepsBy(shown, at).length : null);
+    seek(at);
   };
   useKeys((key, { repeat }) => {
     if (key !== 'ArrowRight' || isAsked || isOver) return false;
@@ -81,7 +86,9 @@ export function ShowPanel({ scenario, seed, ears, onEnd }: ShowProps) {
               ? say('showing.stoppedSound')
               : now === undefined
                 ? null
-                : stepText(now, shown.manner, words, true)}
+                : awaiting === steps.length
+                  ? say(shown.manner === 'by-feel' ? 'showing.comesFelt' : 'showing.comesHeard')
+                  : stepText(now, shown.manner, words, true)}
         </p>
         {isAsked ? (
           <div className="buttons">

@@ -11,7 +11,7 @@ export const run = {
   'not-above-moment-before': (f, say) =>
     `at most the pressure before it (${say.short(f.value('beforeMmHg'), 3)} mmHg)`,
   'not-above-peak': (f, say) => `at most the peak (${say.short(f.value('peakMmHg'), 3)} mmHg)`,
-  'below-systolic': (f, say) => `under the systolic (${say.short(f.value('systolic'), 3)} mmHg)`,
+  'below-systolic': (f, say) => `less than the systolic of ${say.short(f.value('systolic'), 3)} mmHg`,
   'diastolic-below': () => 'a diastolic under the systolic',
   'same-as-moment': (f, say) =>
     `the same as the moment “pulse back” (${say.short(f.value('momentMmHg'), 3)} mmHg), or only one of the two`,

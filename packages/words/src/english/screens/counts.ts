@@ -27,11 +27,14 @@ export const counts = {
   notBare: (f: Rate & { truth: number }, say: Say) =>
     `Not accepted yet: you wrote ${say.rate(f.written)} a minute, with no count kept beside it; over the minute about it there were ${say.number(f.truth)}.`,
   yesTaps: (f: Rate & { had: number }, say: Say) =>
-    `Accepted: you wrote ${say.rate(f.written)} a minute; one tap for each gives ${say.number(f.had)}.`,
+    `Accepted, the rate alone: you wrote ${say.rate(f.written)} a minute; one tap for each gives ${say.number(f.had)}.`,
   notTaps: (f: Rate & { had: number }, say: Say) =>
     `Not accepted yet: you wrote ${say.rate(f.written)} a minute; one tap for each gives ${say.number(f.had)}.`,
   tapped: (f: { taps: number; there: number; missed: number; extra: number }, say: Say) =>
     `${say.counted(f.taps, TAPS)}; from the first of them to the last there were ${say.number(f.there)} to tap: ${say.number(f.missed)} without a tap, ${say.number(f.extra)} with one too many.`,
+  tapsNextMissed:
+    'Next time: tap at each one as it comes, however many there are; where one was let by, begin again.',
+  tapsNextExtra: 'Next time: one tap for each, and the finger off the pad at once.',
   counted: (f: { n: number; there: number; windowSeconds: number }, say: Say) =>
     `In your ${say.number(f.windowSeconds)} s you counted ${say.number(f.n)}; there were ${say.number(f.there)}.`,
   allows: (f: { windowSeconds: number; stepPerMinute: number; withinPerMinute: number }, say: Say) =>
@@ -130,7 +133,7 @@ export const counts = {
   'is-reported': 'reported',
   'is-not-reported': 'not reported',
   'is-not-here': 'could not be reported here',
-  'report-both-numbers': 'Both numbers, systolic and diastolic, to the nearest mark.',
+  'report-both-numbers': 'Both numbers, systolic and diastolic.',
   'report-second-reading': 'A second reading on the same arm, in the same posture, after a minute or more.',
   'report-three-readings': 'Three readings: one alone says little where no two beats are alike.',
   'report-palpated-systolic': 'The systolic by feel, before listening.',
@@ -147,7 +150,7 @@ export const counts = {
   'report-cuff-by-arm': 'A reading with the cuff that this arm asks for.',
   'report-gauge-off':
     'That the needle does not rest at zero, or the cuff leaks: another gauge was asked for in its place.',
-  'report-noise-of-place': 'That it was too noisy to hear the softest sounds, and that quiet was asked for.',
+  'report-noise-of-place': 'That it was too noisy to hear the softest sounds, and a quiet place.',
   'report-pulse-rate': 'The pulse at the wrist, as a rate.',
   'report-pulse-full-minute': 'The pulse counted for a full minute, at the wrist or at the apex.',
   'report-pulse-irregular': 'That the pulse was irregular.',

@@ -139,6 +139,7 @@ export const pressure = {
     `First once more where it is: ${f.text}. The other arm comes after it.`,
   oneMore: 'One more reading',
   placeIs: (f: { side: string; site: string; posture: string }) => `${f.side} ${f.site}, ${f.posture}`,
+  noCuffOn: 'no cuff on the arm',
   cuffIs: (f: Text) => `cuff: ${f.text}`,
   timesRecorded: 'Times as they were taken.',
   timesNotTaken: 'Numbers alone: when each was heard is not known.',

@@ -102,6 +102,8 @@ export const showing = {
   showWithSound: 'Begin with sound',
   showSilent: 'Begin without, sounds shown',
   nextStep: 'Next step',
+  comesHeard: 'A few seconds before it comes: listen.',
+  comesFelt: 'A few seconds before it comes: feel for it.',
   onceMore: 'Once more',
   writtenDown: 'Written down',
   byFeel: (f: { systolic: number }, say: Say) => `${say.number(f.systolic)}, by feel`,

@@ -13,7 +13,7 @@ export const run: Reworded<typeof english> = {
     `como máximo la presión anterior (${say.short(f.value('beforeMmHg'), 3)} mmHg)`,
   'not-above-peak': (f, say) =>
     `como máximo el punto más alto del inflado (${say.short(f.value('peakMmHg'), 3)} mmHg)`,
-  'below-systolic': (f, say) => `por debajo de la sistólica (${say.short(f.value('systolic'), 3)} mmHg)`,
+  'below-systolic': (f, say) => `menos que la sistólica de ${say.short(f.value('systolic'), 3)} mmHg`,
   'diastolic-below': () => 'una diastólica por debajo de la sistólica',
   'same-as-moment': (f, say) =>
     `lo mismo que el momento «vuelve el pulso» (${say.short(f.value('momentMmHg'), 3)} mmHg), o solo uno de los dos`,

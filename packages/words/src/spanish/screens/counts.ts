@@ -26,11 +26,14 @@ export const counts: Reworded<typeof english> = {
   notBare: (f, say) =>
     `Todavía no aceptado: usted escribió ${say.rate(f.written)} por minuto, sin recuento guardado; en el minuto alrededor había ${say.number(f.truth)}.`,
   yesTaps: (f, say) =>
-    `Aceptado: usted escribió ${say.rate(f.written)} por minuto; un toque por cada uno da ${say.number(f.had)}.`,
+    `Aceptado, solo la frecuencia: usted escribió ${say.rate(f.written)} por minuto; un toque por cada uno da ${say.number(f.had)}.`,
   notTaps: (f, say) =>
     `Todavía no aceptado: usted escribió ${say.rate(f.written)} por minuto; un toque por cada uno da ${say.number(f.had)}.`,
   tapped: (f, say) =>
     `${say.counted(f.taps, TAPS)}; del primero al último había ${say.number(f.there)} que tocar: ${say.number(f.missed)} sin toque, ${say.number(f.extra)} con uno de más.`,
+  tapsNextMissed:
+    'La próxima vez: toque con cada uno según llega, sean los que sean; si dejó pasar uno, empiece de nuevo.',
+  tapsNextExtra: 'La próxima vez: un toque por cada uno, y el dedo fuera enseguida.',
   counted: (f, say) =>
     `En sus ${say.number(f.windowSeconds)} s contó ${say.number(f.n)}; había ${say.number(f.there)}.`,
   allows: (f, say) =>
@@ -120,7 +123,7 @@ export const counts: Reworded<typeof english> = {
   'is-reported': 'informado',
   'is-not-reported': 'no informado',
   'is-not-here': 'aquí no se podía informar',
-  'report-both-numbers': 'Los dos números, sistólica y diastólica, a la marca más cercana.',
+  'report-both-numbers': 'Los dos números, sistólica y diastólica.',
   'report-second-reading':
     'Una segunda lectura en el mismo brazo y en la misma postura, al cabo de un minuto o más.',
   'report-three-readings': 'Tres lecturas: una sola dice poco cuando no hay dos latidos iguales.',
@@ -140,8 +143,7 @@ export const counts: Reworded<typeof english> = {
   'report-cuff-by-arm': 'Una lectura con el manguito que pide este brazo.',
   'report-gauge-off':
     'Que la aguja no reposa en cero, o el manguito pierde aire: se pidió otro manómetro en su lugar.',
-  'report-noise-of-place':
-    'Que había demasiado ruido para oír los ruidos más suaves, y que se pidió silencio.',
+  'report-noise-of-place': 'Que había demasiado ruido para oír los ruidos más suaves, y un lugar tranquilo.',
   'report-pulse-rate': 'El pulso en la muñeca, como frecuencia.',
   'report-pulse-full-minute': 'El pulso contado durante un minuto entero, en la muñeca o en el ápex.',
   'report-pulse-irregular': 'Que el pulso era irregular.',

@@ -134,6 +134,7 @@ export const pressure: Reworded<typeof english> = {
   sameArmFirst: (f) => `Primero otra vez donde está: ${f.text}. El otro brazo viene después.`,
   oneMore: 'Una lectura más',
   placeIs: (f) => `${f.side} ${f.site}, ${f.posture}`,
+  noCuffOn: 'sin manguito en el brazo',
   cuffIs: (f) => `manguito: ${f.text}`,
   timesRecorded: 'Tiempos tal como se tomaron.',
   timesNotTaken: 'Solo los números: no se sabe cuándo se oyó cada uno.',

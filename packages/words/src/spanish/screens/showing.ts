@@ -92,6 +92,8 @@ export const showing: Reworded<typeof english> = {
   showWithSound: 'Empezar con sonido',
   showSilent: 'Empezar sin sonido, los ruidos dibujados',
   nextStep: 'Paso siguiente',
+  comesHeard: 'Unos segundos antes de que llegue: escuche.',
+  comesFelt: 'Unos segundos antes de que llegue: palpe.',
   onceMore: 'Otra vez',
   writtenDown: 'Anotado',
   byFeel: (f, say) => `${say.number(f.systolic)}, por palpación`,

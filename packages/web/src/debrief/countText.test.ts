@@ -64,10 +64,18 @@ test('taps are said as taps: what was there between the first and the last, and 
     isTrue: true,
     isGrave: false,
   };
-  expect(rateVerdict(row, words)).toBe('Accepted: you wrote 4 a minute; one tap for each gives 4.');
+  expect(rateVerdict(row, words)).toBe(
+    'Accepted, the rate alone: you wrote 4 a minute; one tap for each gives 4.',
+  );
   expect(rateTexts(row, words)[0]).toBe(
     '3 taps; from the first of them to the last there were 3 to tap: 1 without a tap, 1 with one too many.',
   );
+  // One thing to do: what was let by before what was one too many.
+  expect(rateTexts(row, words)[1]).toMatch(/^Next time: tap at each one/);
+  const all = { ...taps, missed: [] };
+  expect(rateTexts({ ...row, taps: all }, words)[1]).toMatch(/^Next time: one tap for each/);
+  const clean = { ...all, taps: all.taps.filter(({ isExtra }) => !isExtra) };
+  expect(rateTexts({ ...row, taps: clean }, words).join(' ')).not.toContain('Next time');
 });
 
 test('a right count of the wrong window, and a wrong one that comes out right, are told apart', () => {

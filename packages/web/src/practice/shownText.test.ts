@@ -2,7 +2,7 @@ import { type Scenario, scenarioOf } from '@evenfall/physiology';
 import { showing } from '@evenfall/practice';
 import { loadWords } from '@evenfall/words';
 import { expect, test } from 'vitest';
-import { sensedText, stepText } from './shownText.js';
+import { isCounted, sensedText, stepText } from './shownText.js';
 
 const shownOf = (id: string) => showing(scenarioOf(id) as Scenario, 3);
 
@@ -38,3 +38,12 @@ test.each(['en', 'es'])(
     }
   },
 );
+
+test('while it is counted the gauge has nothing to show; once the cuff is on it has', () => {
+  expect(
+    (['pulse', 'breaths', 'breaths-counted', 'at-apex', 'both-counted'] as const).map(isCounted),
+  ).toEqual(Array(5).fill(true));
+  expect((['looking', 'feeling', 'pumping', 'falling', 'first'] as const).map(isCounted)).toEqual(
+    Array(5).fill(false),
+  );
+});

@@ -1,5 +1,5 @@
-/** The room itself: wall and floor, a window with its curtain, a plant, a rail with the stethoscope, shelves with cuffs. */
-export function Backdrop() {
+/** The room itself: wall and floor, a window with its curtain, a plant, shelves with cuffs; a side room has its shut door in place of the window. */
+export function Backdrop({ isSideRoom = false }: { readonly isSideRoom?: boolean }) {
   return (
     <g>
       <path className="room-wall" d="M0 0 H480 V240 H0 Z" />
@@ -11,20 +11,7 @@ export function Backdrop() {
         d="M0 262 H480 M60 240 L20 300 M190 240 L176 300 M320 240 L334 300 M440 240 L476 300"
       />
 
-      {/* The window, the sky in it, a curtain drawn aside. */}
-      <rect className="room-sky" x="26" y="22" width="82" height="102" />
-      <path className="room-hill" d="M26 104 C 44 92 60 96 74 102 C 88 108 98 100 108 96 V124 H26 Z" />
-      <path className="scene-frame" d="M26 22 H108 V124 H26 Z M67 22 V124 M26 72 H108" />
-      <path className="scene-frame" d="M18 126 H116 V131 H18 Z" />
-      <path className="room-curtain" d="M12 14 H40 C 40 46 36 84 18 120 C 12 96 12 50 12 14 Z" />
-      <path className="scene-line scene-faint" d="M20 16 C 22 50 20 84 16 108 M30 16 C 30 48 28 78 22 104" />
-      <path className="scene-line" d="M8 14 H122" />
-      {/* A plant on the sill. */}
-      <path
-        className="room-leaf"
-        d="M98 112 C 92 100 86 98 82 100 C 86 104 92 108 97 114 Z M99 112 C 98 98 102 90 108 88 C 108 96 104 106 101 113 Z M100 113 C 106 104 112 102 117 104 C 113 109 106 112 102 115 Z"
-      />
-      <path className="room-pot" d="M91 114 H109 L106 127 H94 Z" />
+      {isSideRoom ? <ShutDoor /> : <Window />}
 
       {/* Cuffs on a shelf, a roll of tape, a jar. */}
       <g>
@@ -41,6 +28,39 @@ export function Backdrop() {
         <circle className="room-roll" cx="352" cy="82" r="10" />
         <circle className="scene-frame" cx="352" cy="82" r="4" />
       </g>
+    </g>
+  );
+}
+
+/** A window, the sky in it, a curtain drawn aside, a plant on the sill. */
+function Window() {
+  return (
+    <g>
+      <rect className="room-sky" x="26" y="22" width="82" height="102" />
+      <path className="room-hill" d="M26 104 C 44 92 60 96 74 102 C 88 108 98 100 108 96 V124 H26 Z" />
+      <path className="scene-frame" d="M26 22 H108 V124 H26 Z M67 22 V124 M26 72 H108" />
+      <path className="scene-frame" d="M18 126 H116 V131 H18 Z" />
+      <path className="room-curtain" d="M12 14 H40 C 40 46 36 84 18 120 C 12 96 12 50 12 14 Z" />
+      <path className="scene-line scene-faint" d="M20 16 C 22 50 20 84 16 108 M30 16 C 30 48 28 78 22 104" />
+      <path className="scene-line" d="M8 14 H122" />
+      {/* A plant on the sill. */}
+      <path
+        className="room-leaf"
+        d="M98 112 C 92 100 86 98 82 100 C 86 104 92 108 97 114 Z M99 112 C 98 98 102 90 108 88 C 108 96 104 106 101 113 Z M100 113 C 106 104 112 102 117 104 C 113 109 106 112 102 115 Z"
+      />
+      <path className="room-pot" d="M91 114 H109 L106 127 H94 Z" />
+    </g>
+  );
+}
+
+/** The door of a side room, shut. */
+function ShutDoor() {
+  return (
+    <g>
+      <path className="scene-frame" d="M24 40 H104 V240 H24 Z" />
+      <path className="scene-frame" d="M32 48 H96 V240 H32 Z" />
+      <path className="scene-line scene-faint" d="M42 60 H86 V130 H42 Z M42 146 H86 V226 H42 Z" />
+      <path className="scene-line" d="M86 138 H94" />
     </g>
   );
 }

@@ -72,7 +72,7 @@ export function PersonScene(props: SceneProps) {
       role="group"
       aria-label={say('practice.person')}
     >
-      <Backdrop />
+      <Backdrop isSideRoom={circumstances.isQuieter} />
 
       {/* The clock on the wall: its long hand goes with the minutes that they have sat. */}
       <Spot

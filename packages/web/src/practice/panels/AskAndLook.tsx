@@ -42,7 +42,11 @@ export function AskAndLook({ view, circumstances, place, isCuffOn, onArrange }: 
         {shown === null || answer === null
           ? null
           : answer.found.length === 0
-            ? say(`practice.fine-${shown}`)
+            ? say(
+                shown === 'noise' && circumstances.isQuieter
+                  ? 'practice.fine-noiseMoved'
+                  : `practice.fine-${shown}`,
+              )
             : answer.found.map((one) => say(`practice.found-${one}`)).join(' ')}
       </p>
     </div>

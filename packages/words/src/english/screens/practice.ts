@@ -119,6 +119,7 @@ export const practice = {
   'found-isLoud': 'It is loud here: soft sounds will be lost in it.',
   'found-isStillLoud': 'It is less loud now, and still too loud for the softest sounds.',
   'fine-noise': 'It is quiet enough for soft sounds.',
+  'fine-noiseMoved': 'You both sit in a side room now, the door shut: it is quiet enough for soft sounds.',
   'mend-noise': 'Go to a side room and shut the door',
   clock: 'Clock on the wall',
   sat: (f: { minutes: number }) => `Sat for ${f.minutes} min`,

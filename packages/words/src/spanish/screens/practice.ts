@@ -114,6 +114,8 @@ export const practice: Reworded<typeof english> = {
   'found-isLoud': 'Aquí hay ruido: los ruidos suaves se perderán en él.',
   'found-isStillLoud': 'Ahora hay menos ruido, y aún demasiado para los ruidos más suaves.',
   'fine-noise': 'Hay bastante silencio para los ruidos suaves.',
+  'fine-noiseMoved':
+    'Ahora están los dos en una sala aparte, con la puerta cerrada: hay bastante silencio para los ruidos suaves.',
   'mend-noise': 'Ir a una sala aparte y cerrar la puerta',
   clock: 'Reloj de la pared',
   sat: (f) => `Sentado desde hace ${f.minutes} min`,

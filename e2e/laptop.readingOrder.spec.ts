@@ -101,7 +101,7 @@ const ORDER: Readonly<Record<RoundPlace, string>> = {
   - button "The cuff is on"`,
   rest: `
   - heading "Marit Solvang Pressure" [level=1]
-  - paragraph: The person sits quietly. The cuff goes up when the rest is over.
+  - paragraph: The person rests quietly. The cuff goes up when the rest is over.
   - status: /Rests. about [0-9] minutes left/
   - navigation "Meanwhile"
   - button "Do not wait …"`,

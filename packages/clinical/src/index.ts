@@ -317,6 +317,7 @@ export type { AveragingOrigin } from './round/averagingOrigins.js';
 export { AVERAGING_ORIGINS } from './round/averagingOrigins.js';
 export type { AveragingMethod, AveragingRule, AveragingRuleId, Difference } from './round/averagingRules.js';
 export { AVERAGING_RULE_IDS, AVERAGING_RULES, averagingRule } from './round/averagingRules.js';
+export { isCategoryHeldBack } from './round/categoryBeside.js';
 export type { RoundCategory } from './round/categoryOfRound.js';
 export type { Estimate, RoundEvent, RoundMeasure, RoundRate, RoundValue, Wanted } from './round/event.js';
 export { ROUND_FIGURES } from './round/figures.js';
@@ -360,7 +361,13 @@ export type { NoteCode, NotedReading, RoundNotes } from './round/roundNotes.js';
 export { NO_ROUND_NOTES, roundNotes } from './round/roundNotes.js';
 export type { ReadingPlace, RoundReading } from './round/roundReading.js';
 export type { RoundPressure, RoundResult, RoundRuleId } from './round/roundResult.js';
-export { ROUND_RULE, ROUND_RULES, readingsCircumstances, roundResult } from './round/roundResult.js';
+export {
+  isAtOnceAfter,
+  ROUND_RULE,
+  ROUND_RULES,
+  readingsCircumstances,
+  roundResult,
+} from './round/roundResult.js';
 export type { RoundRules } from './round/roundRules.js';
 export { DEFAULT_ROUND_RULES } from './round/roundRules.js';
 export type { RoundScore } from './round/roundScores.js';

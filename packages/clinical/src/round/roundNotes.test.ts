@@ -183,3 +183,29 @@ describe('the third minute on the feet', () => {
     expect(roundNotes(stood(77), GAP, [], 48).standing).toEqual([]);
   });
 });
+
+// Bedside handbook 3.14: a fall of 20 mmHg of the systolic; at 1 min it may pass, at 3 min it is a sustained one.
+describe('a fall that was met before the third minute', () => {
+  const lying = reading('a', 1, { posture: 'lie', systolic: 148, diastolic: 88 });
+  const stood = (uprightMinutes: number, systolic: number) =>
+    reading(`${uprightMinutes}`, 1, { posture: 'stand', uprightMinutes, systolic, diastolic: 80 });
+  const standing = (...readings: readonly NotedReading[]) =>
+    roundNotes([lying, ...readings], GAP, []).standing;
+
+  test('is said where it is still there at 3 minutes', () => {
+    expect(standing(stood(1, 118), stood(3, 124))).toEqual([
+      { code: 'fall-lasts', figures: { minutes: 3, systolicFall: 24 } },
+    ]);
+  });
+
+  test('not where it passed, nor where the third minute is the first that shows one', () => {
+    expect(standing(stood(1, 118), stood(3, 134))).toEqual([]);
+    expect(standing(stood(1, 140), stood(3, 124))).toEqual([]);
+  });
+});
+
+test('nothing calls a reading too soon that was asked for without a wait', () => {
+  const low = reading('a', 1001, { systolic: 88, isNextAtOnce: true });
+  expect(codesOf('b', low, reading('b', 1003))).toEqual([]);
+  expect(codesOf('b', { ...low, isNextAtOnce: false }, reading('b', 1003))).toEqual(['too-soon-by-times']);
+});

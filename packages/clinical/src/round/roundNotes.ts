@@ -18,7 +18,13 @@ export type NotedReading = RoundReading &
     readonly sequence: number;
   };
 
-export type NoteCode = ArmCuffsCode | LyingCode | SpacingCode | 'no-pulse-in-posture' | 'third-minute-missed';
+export type NoteCode =
+  | ArmCuffsCode
+  | LyingCode
+  | SpacingCode
+  | 'no-pulse-in-posture'
+  | 'third-minute-missed'
+  | 'fall-lasts';
 
 /**
  * What is to be said beside a round and is no part of what was made of it: it is made anew whenever it is shown, from the
@@ -64,7 +70,7 @@ export function roundNotes(
   return {
     ofReading: Object.fromEntries(notes.filter(([, flags]) => flags.length > 0)),
     arms: armCuffFlags(readings),
-    standing: thirdMinuteFlags(readings, ageMonths),
+    standing: [...thirdMinuteFlags(readings, ageMonths), ...lastingFallFlags(readings)],
   };
 }
 
@@ -97,4 +103,24 @@ function thirdMinuteFlags(readings: readonly NotedReading[], ageMonths: number |
   const isTested = standingOf({ readings, isFeltIrregular: null, facts: NO_ROUND_FACTS }) !== null;
   if (!isTested || isToLieDown(readings, ageMonths)) return [];
   return [{ code: 'third-minute-missed', figures: { minutes: STANDING.standingWithinMinutes.value } }];
+}
+
+/**
+ * That a fall which was met before is still there at the third minute: that tells one that lasts from one that passes.
+ * Source: bedside handbook 3.14 (a sustained fall within 3 min).
+ */
+function lastingFallFlags(readings: readonly NotedReading[]): Flag<NoteCode>[] {
+  const falls = standingOf({ readings, isFeltIrregular: null, facts: NO_ROUND_FACTS })?.falls ?? [];
+  const third = falls.findLast((fall) => isAtThird(fall));
+  if (third?.isFall !== true) return [];
+  const isBefore = falls.some(
+    (fall) => !isAtThird(fall) && fall.minutes < third.minutes && fall.isFall === true,
+  );
+  const { minutes, systolicFall, diastolicFall, isSystolicFall, isDiastolicFall } = third;
+  const figures = {
+    minutes,
+    ...(isSystolicFall === true && systolicFall !== null ? { systolicFall } : {}),
+    ...(isDiastolicFall === true && diastolicFall !== null ? { diastolicFall } : {}),
+  };
+  return isBefore ? [{ code: 'fall-lasts', figures }] : [];
 }

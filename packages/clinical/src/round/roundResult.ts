@@ -148,7 +148,22 @@ function isAtOnce(
   { readings, facts, features, unwell }: Pick<RoundInput, 'readings' | 'facts' | 'features' | 'unwell'>,
   rules: RoundRules['actNow'],
 ): boolean {
-  const { systolic, diastolic } = readings.at(-1) ?? NO_PRESSURE;
+  return isAtOnceAfter(readings.at(-1) ?? NO_PRESSURE, { facts, features, unwell }, rules);
+}
+
+/** Whether nobody waits, nor rests the arm, after one reading: it is very low, or the person unwell. Source: as of `isAtOnce`. */
+export function isAtOnceAfter(
+  reading: { readonly systolic: number | null; readonly diastolic: number | null },
+  {
+    facts,
+    features,
+    unwell,
+  }: Pick<RoundInput, 'features' | 'unwell'> & {
+    readonly facts: Pick<RoundInput['facts'], 'ageMonths'>;
+  },
+  rules: RoundRules['actNow'],
+): boolean {
+  const { systolic, diastolic } = reading;
   const known = { ...NOTHING_KNOWN, ageMonths: facts.ageMonths, features, systolic, diastolic };
   return recheckClass(known, { unwell, abnormal: null }, rules) === 'very-low-or-unwell';
 }

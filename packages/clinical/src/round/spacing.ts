@@ -13,6 +13,8 @@ export type SpacingCode = 'too-soon-by-times';
 export type SpacedReading = Pick<RoundReading, 'id' | 'site' | 'side' | 'posture'> & {
   readonly measuredSeconds: number;
   readonly isRestKnown: boolean;
+  /** Very low or unwell: the next is asked for without a wait. Absent is no. */
+  readonly isNextAtOnce?: boolean;
 };
 
 /** A time that was typed says the minute alone. */
@@ -34,6 +36,7 @@ export function spacingFlags(
   for (const [at, reading] of inTime.entries()) {
     const before = inTime.slice(0, at).findLast((one) => isSameLimb(one, reading));
     if (before === undefined || before.posture !== reading.posture) continue;
+    if (before.isNextAtOnce === true) continue;
     if (reading.isRestKnown || isTyped(before) || isTyped(reading)) continue;
     const apartSeconds = settled(reading.measuredSeconds - before.measuredSeconds);
     if (passes(apartSeconds, SIDE.gapSeconds, gapSeconds)) {

@@ -1,6 +1,7 @@
 import {
   armsBeside,
   type Flag,
+  isCategoryHeldBack,
   lineOfScore,
   type Sign,
   standingBeside,
@@ -13,6 +14,7 @@ import {
   flagsStanding,
   type Identity,
   notesStanding,
+  openIn,
   openReasons,
   pressureWritten,
   type RoundAverage,
@@ -49,6 +51,7 @@ export const TEXT_FIELDS = [
   'arms',
   'standing',
   'category',
+  'caution',
   'temperature',
   'saturation',
   'pain',
@@ -57,6 +60,7 @@ export const TEXT_FIELDS = [
   'height',
   'score',
   'actNow',
+  'told',
   'doubts',
   'notDone',
   'note',
@@ -108,6 +112,7 @@ export function roundFields(of: TextOf): Values<TextField> {
   // Where amendments disagree, what each of them makes of the round: none may hide what another says.
   const all = round.isInError ? [] : valuesStanding(round, rulesOf);
   const made = round.isInError ? [] : resultsStanding(round, rulesOf);
+  const isHeldBack = [...made, ...all].some(isCategoryHeldBack);
   const notes = notesStanding(round, rulesOf);
   const alerts = worstAlerts(all.flatMap(({ actNow }) => actNow));
   return {
@@ -141,10 +146,11 @@ export function roundFields(of: TextOf): Values<TextField> {
     ),
     category: eachOf(
       made.map(({ category }) =>
-        category?.category == null ? null : words.title('category', category.category),
+        isHeldBack || category?.category == null ? null : words.title('category', category.category),
       ),
       words,
     ),
+    caution: isHeldBack ? words.sentence('handover.caution') : null,
     temperature: text('temperature'),
     saturation: text('oxygen-saturation'),
     pain: text('pain'),
@@ -159,6 +165,7 @@ export function roundFields(of: TextOf): Values<TextField> {
       alerts.length === 0
         ? null
         : alerts.map(({ condition, figures }) => words.detail({ code: condition, figures })).join(' '),
+    told: toldText(of),
     doubts: doubtsText(
       [...said, ...beside].map(({ entry }) => ({ entry, flags: flagsStanding(entry, round, notes) })),
       words,
@@ -315,6 +322,26 @@ function placed(place: Place, words: Words): string {
 
 function placesOf(entry: StoredEntry, words: Words): readonly string[] {
   return entry.kind === 'run' ? [placed(entry.content.evidence.place, words)] : [];
+}
+
+/** Whom the alerts were told to, and which of them nobody closed; null where there was none. */
+function toldText({ round, rulesOf, words, dayText }: TextOf): string | null {
+  if (round.isInError) return null;
+  const named = (conditions: readonly string[]) =>
+    words.say.allOf([...new Set(conditions)].map((one) => words.title('condition', one)));
+  const open = openIn(round, rulesOf).map(({ condition }) => condition);
+  const said = [
+    ...round.closed.map(({ content: { conditions, toldWhom, toldAt, saidBack } }) =>
+      words.sentence('handover.told', {
+        conditions: named(conditions),
+        whom: toldWhom,
+        at: `${dayText(toldAt.at.slice(0, 10))} ${toldAt.at.slice(11, 16)}`,
+        said: saidBack.replace(/[.\s]+$/, ''),
+      }),
+    ),
+    ...(open.length === 0 ? [] : [words.sentence('handover.notTold', { conditions: named(open) })]),
+  ];
+  return said.length === 0 ? null : said.join(' ');
 }
 
 /** Flags in words, each once; null for none. */

@@ -41,7 +41,7 @@ const ALL = [pulse, pressure, warm, signing(9, [pulse, pressure, warm])];
 describe('the templates that are brought', () => {
   test('one line', () => {
     expect(text(broughtTemplate('line', words), ALL)).toBe(
-      '2026-11-25 10:09: 148/92 mmHg, pulse 76, 38.1 °C, in the mouth',
+      '2026-11-25 10:09: 148/92 mmHg, sitting, pulse 76, 38.1 °C, in the mouth.',
     );
   });
 
@@ -290,4 +290,36 @@ test('in Spanish the limb stands before its side, and agrees with it', async () 
   };
   expect(at('right', 'upper-arm')).toBe('brazo derecho, en posición sentada');
   expect(at('left', 'wrist')).toBe('muñeca izquierda, en posición sentada');
+});
+
+// Bedside handbook 5.2 (90 or under), 3.14 (symptoms on the feet are part of the record) and 7.1 (whom was told, what was said back).
+describe.each(TEMPLATE_IDS)('%s says the worst of a low round', (id) => {
+  const lying = run(2, heard(88, 52), { place: { posture: 'lie' }, inForce: UNDER_PROTOCOL });
+  const again = run(3, heard(86, 50), { place: { posture: 'lie' }, inForce: UNDER_PROTOCOL });
+  const stood = run(4, heard(70, 40), {
+    place: { posture: 'stand' },
+    posture: { uprightMinutes: 1, unwellUpright: true },
+    inForce: UNDER_PROTOCOL,
+  });
+  const readings = [lying, again, stood];
+  const all = [...readings, signing(9, readings, { inForce: UNDER_PROTOCOL })];
+  const said = text(broughtTemplate(id, words), all);
+
+  test('posture, the reading on the feet, the lowest number and who felt unwell', () => {
+    expect(said).toContain('lying on the back');
+    expect(said).toMatch(/70\/40 \(right upper arm, standing, 1 min on the feet, dizzy, faint or unwell/);
+    expect(said).toContain(
+      'A systolic of 70 is very low (90 or under), and the person felt unwell on their feet',
+    );
+    expect(said).toContain('The systolic on the feet was 70 at 1 min');
+  });
+
+  test('what nobody is noted as told of', () => {
+    expect(said).toMatch(/Not closed: nobody is noted as told of this yet \(.*very low/i);
+  });
+
+  test('no category of high pressures beside it', () => {
+    expect(said).not.toContain('Category:');
+    expect(text('{category}; {caution}', all)).toMatch(/^not known; No category of high pressure/);
+  });
 });

@@ -1,4 +1,10 @@
-import { canonicalJson, type NotedReading, type RoundNotes, roundNotes } from '@evenfall/clinical';
+import {
+  canonicalJson,
+  isAtOnceAfter,
+  type NotedReading,
+  type RoundNotes,
+  roundNotes,
+} from '@evenfall/clinical';
 import { NOTHING_CHOSEN } from '../content/inForce.js';
 import type { StoredEntry } from '../entry/entry.js';
 import { chartedPerMinute } from './chartedPerMinute.js';
@@ -19,8 +25,15 @@ export function notesStanding(round: ChartRound, rulesOf: RulesOf): RoundNotes {
   const { roundRules } = rulesOf(signing?.protocolVersion ?? null) ?? NOTHING_CHOSEN;
   const ageMonths = signing?.evidence?.facts.ageMonths ?? null;
   const { gapSeconds } = roundRules.readings;
+  const evidence = signing?.evidence ?? null;
+  const withHaste = (reading: NotedReading): NotedReading =>
+    evidence === null
+      ? reading
+      : { ...reading, isNextAtOnce: isAtOnceAfter(reading, evidence, roundRules.actNow) };
   return waysToRead(round)
-    .map((values) => roundNotes(readingsIn(round, values), gapSeconds, pulsesIn(round, values), ageMonths))
+    .map((values) =>
+      roundNotes(readingsIn(round, values).map(withHaste), gapSeconds, pulsesIn(round, values), ageMonths),
+    )
     .reduce((all, one) => ({
       ofReading: Object.fromEntries(
         [...new Set([...Object.keys(all.ofReading), ...Object.keys(one.ofReading)])].map((id) => [

@@ -1,9 +1,10 @@
-import { NO_ROUND_FACTS, parseRun, UNKNOWN_RUN_CIRCUMSTANCES } from '@evenfall/clinical';
+import { NO_ROUND_FACTS, parseRun, presetProtocol, protocolVersion, UNKNOWN_RUN_CIRCUMSTANCES } from '@evenfall/clinical';
 import {
   chartRound,
   chartRun,
   type Entry,
   GENERAL_RULES,
+  inForceUnder,
   NOTHING_CHOSEN,
   projectChart,
   type RunPlace,
@@ -50,11 +51,11 @@ function heard(id: number, systolic: number, diastolic: number, place: Partial<R
   return entry(id, 'run', chartRun(done, NOTHING_CHOSEN, 'evenfall test'));
 }
 
-function signed(runs: readonly Entry[]) {
+function signed(runs: readonly Entry[], inForce = NOTHING_CHOSEN) {
   const evidence = { exceptions: null, features: null, unwell: null, facts: { ...NO_ROUND_FACTS, arms: [] } };
   const signs = [{ sign: 'pressure' as const, entries: runs.map(({ id }) => id) }];
   const of = { status: 'final' as const, signs, note: null, evidence };
-  const signing = entry(40, 'round', chartRound(of, runs, NOTHING_CHOSEN, 'evenfall test'));
+  const signing = entry(40, 'round', chartRound(of, runs, inForce, 'evenfall test'));
   const kept = [...runs, signing].map((one) => ({ ...one, recordedAt: one.writtenAt }));
   const round = projectChart(kept as never).rounds[0];
   if (round === undefined) throw new Error('no round');
@@ -71,6 +72,20 @@ test('the fall on standing stands on paper with what to do, as it does on the sc
   const said = printedResults(round, GENERAL_RULES, words).join('\n');
   expect(said).toContain('Lying and standing');
   expect(said).toMatch(/22/);
+});
+
+// Bedside handbook 5.2: a systolic of 90 or under is very low; a category of high pressures says nothing of it.
+test('no category stands on paper as if all were well beside a low pressure', () => {
+  const chosen = presetProtocol({ category: 'acc-aha-2017', readings: 'acc-aha-2017' });
+  if (!chosen.ok) throw new Error(JSON.stringify(chosen.refusals));
+  const inForce = inForceUnder(chosen.value, protocolVersion(chosen.value));
+  const saidOf = (...pressures: readonly [number, number][]) => {
+    const runs = pressures.map(([systolic, diastolic], at) => heard(at + 1, systolic, diastolic, {}));
+    return printedResults(signed(runs, inForce), () => inForce, words).join('\n');
+  };
+  expect(saidOf([88, 52], [86, 50])).toMatch(/^Category: No category of high pressure is given/m);
+  expect(saidOf([88, 52], [86, 50])).not.toContain('Normal');
+  expect(saidOf([112, 72], [110, 70])).toContain('Normal');
 });
 
 // Bedside handbook 3.2: an arm of 36 cm takes a large adult cuff, and a small one reads too high.

@@ -1,4 +1,4 @@
-import type { Flag, RoundNotes } from '@evenfall/clinical';
+import { type Flag, isCategoryHeldBack, type RoundNotes } from '@evenfall/clinical';
 import {
   type ChartRound,
   flagsStanding,
@@ -37,6 +37,8 @@ export function printedResults(round: ChartRound, rulesOf: RulesOf, words: Words
       .filter(({ name }) => wanted.includes(name))
       .map(({ name, text, flags }) => {
         // A category and a score stand in their own words: what they call for is said by the alert that they raise.
+        if (name === words.sentence('result.category') && isCategoryHeldBack(value))
+          return `${name}: ${words.sentence('handover.caution')}`;
         const said = text === '' ? words.together(flags).map((one) => one.text) : [];
         return `${name}: ${[text.replace(college, ''), ...said].filter((one) => one !== '').join(' ')}`;
       }),

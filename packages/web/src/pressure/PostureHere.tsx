@@ -5,9 +5,16 @@ import { LyingClock } from './LyingClock.js';
 import { isLying } from './pressureDraft.js';
 import { UprightClock } from './UprightClock.js';
 
+type PostureProps = {
+  readonly round: Round;
+  readonly place: RunPlace;
+  /** Whether something speaks against standing up: then it does not come first. */
+  readonly isHeld?: boolean;
+};
+
 /** The clock of the posture in which the next reading is taken, with what begins and stops it. */
-export function PostureHere({ round, place }: { readonly round: Round; readonly place: RunPlace }) {
-  if (place.posture === 'stand') return <UprightClock round={round} isHere />;
+export function PostureHere({ round, place, isHeld = false }: PostureProps) {
+  if (place.posture === 'stand') return <UprightClock round={round} isHere isHeld={isHeld} />;
   const { lying = null, values } = round.draft.pressure;
   // Who had lain at a reading lies on: only the first one waits for it.
   if (!isLying(place) || (lying === null && values.some((one) => isLying(one.place)))) return null;

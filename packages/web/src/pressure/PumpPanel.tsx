@@ -2,16 +2,19 @@ import { inflateTo, isLetDownPerBeat, type Method } from '@evenfall/clinical';
 import type { RunPlace } from '@evenfall/record';
 import { useApp, useKept } from '../app/context.js';
 import { Choices } from '../parts/Choices.js';
+import { standingOf } from '../round/standing.js';
 import type { Round } from '../round/useRound.js';
 import { SecondCode } from '../second/SecondCode.js';
 import type { useSecond } from '../second/useSecond.js';
 import { postureField } from './lying.js';
+import { isNextAtOnce } from './notesOf.js';
 import { PlaceLine } from './PlaceLine.js';
 import { isToBegin, PostureHere } from './PostureHere.js';
 import { postureWait } from './postureWait.js';
 import { type Instant, knownAt } from './pressureDraft.js';
 import { blankReading, secondsToWait, withPressureAt } from './pressureSteps.js';
 import { feltPulse, rhythmFelt } from './runCircumstances.js';
+import { lowBeforeStanding, StandingHeld } from './StandingHeld.js';
 import { useNow } from './useNow.js';
 import { WaitLine } from './WaitLine.js';
 
@@ -24,13 +27,19 @@ type PumpProps = {
 
 /** How far to pump up, and when. Nothing sounds here, and nothing stands in the way of an early reading. */
 export function PumpPanel({ round, place, other: { second, anew } }: PumpProps) {
-  const { words, clock, session, store } = useApp();
+  const { words, clock, session, store, program } = useApp();
   const hearing = useKept(({ kept }) => kept.hearing ?? 'remember');
   const isOther = hearing === 'second' && second.is === 'open' && second.isJoined;
   const { pressure } = round.draft;
   const { inflation, deflation } = round.inForce.runRules;
   const now = useNow(true);
-  const wait = secondsToWait(pressure, now, inflation);
+  const before = pressure.values.at(-1);
+  // What was very low is taken again at once: nothing asks for a wait then.
+  const isAtOnce = before !== undefined && isNextAtOnce(round.draft, before, { ...round, program });
+  const wait = isAtOnce ? 0 : secondsToWait(pressure, now, inflation);
+  const held =
+    place.posture === 'stand' ? lowBeforeStanding(standingOf(round.draft, { ...round, program })) : [];
+  const isHeld = held.length > 0;
   const isWaiting = wait !== null && wait > 0;
   const known = knownAt(pressure, place);
   const { mmHg, by } = inflateTo(known, inflation);
@@ -66,7 +75,8 @@ export function PumpPanel({ round, place, other: { second, anew } }: PumpProps) 
   return (
     <div className="measure">
       <PlaceLine round={round} place={place} />
-      <PostureHere round={round} place={place} />
+      {isHeld ? <StandingHeld round={round} why={held} /> : null}
+      <PostureHere round={round} place={place} isHeld={isHeld} />
       <div className="pump">
         <p className="pump-to">
           {mmHg === null
@@ -117,7 +127,7 @@ export function PumpPanel({ round, place, other: { second, anew } }: PumpProps) 
       <div className="next-steps one-step pump-foot">
         <button
           type="button"
-          className={`button button-large${isWaiting || isPostureFirst || (hearing === 'second' && !isOther) ? '' : ' button-first'}`}
+          className={`button button-large${isWaiting || isPostureFirst || isHeld || (hearing === 'second' && !isOther) ? '' : ' button-first'}`}
           onClick={pump}
         >
           {words.sentence('pressure.pumpNow')}

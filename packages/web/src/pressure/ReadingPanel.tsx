@@ -1,8 +1,10 @@
 import {
+  type Flag,
   isToLieDown,
   type NextStep,
   numbersText,
   ROUND_FIGURES,
+  type RoundNotes,
   SCORE_FIGURES,
   shorthandOf,
 } from '@evenfall/clinical';
@@ -31,6 +33,7 @@ import {
   withReadingReopened,
   withUpright,
 } from './pressureSteps.js';
+import { lowBeforeStanding } from './StandingHeld.js';
 import { UprightClock } from './UprightClock.js';
 import { useNow } from './useNow.js';
 import { WaitLine } from './WaitLine.js';
@@ -61,6 +64,7 @@ export function ReadingPanel({ round, entry, person }: ReadingProps) {
       {reading === draft.pressure.values.at(-1) && reading.place.posture !== 'stand' ? (
         <Flags flags={notes.arms} isAnnounced />
       ) : null}
+      <Flags flags={fallHere(reading, draft, standing, notes)} isAnnounced />
       <Flags flags={whyNext(standing)} isAnnounced />
       <PlaceLine round={round} place={reading.place} gauge={reading.gauge ?? null} />
       <RangeOfReading value={value} />
@@ -138,6 +142,23 @@ function whyNext({ nextPressure }: RoundStanding): NextStep['why'] {
   return nextPressure.why.filter(({ code }) => code !== 'asked-for');
 }
 
+/** Of the last reading on the feet: that a fall lasts, or that it came only now; what asks for the next one says the others. */
+function fallHere(
+  reading: DraftRun,
+  { pressure }: Round['draft'],
+  standing: RoundStanding,
+  notes: RoundNotes,
+): readonly Flag[] {
+  if (reading !== pressure.values.at(-1) || reading.place.posture !== 'stand') return [];
+  const isSaid = whyNext(standing).some(({ code }) => code === 'fall-on-standing');
+  const found = standing.content.value?.standing?.flags ?? [];
+  const here = found.filter(
+    ({ code, figures }) =>
+      !isSaid && code === 'fall-on-standing' && figures.minutes === reading.uprightMinutes,
+  );
+  return [...here, ...notes.standing.filter(({ code }) => code === 'fall-lasts')];
+}
+
 type NextProps = {
   /** On their feet at this reading, and to lie down now: that comes first, and nobody is told to stand again. */
   readonly isToLie: boolean;
@@ -169,7 +190,7 @@ function Next({ round, standing, person, gapSeconds, isToLie }: NextProps) {
   const open = standing.content.value;
   const isOpen =
     open !== null && (open.actNow.length > 0 || open.ask.features.length > 0 || open.ask.pregnancy);
-  const isLow = nextPressure?.why.some(({ code }) => code === 'low-before-standing') === true;
+  const isLow = lowBeforeStanding(standing).length > 0;
   const isHeld = isToLie || (nextPressure?.step === 'standing' && isLow);
   const toReview = (look: string) => (
     <Link
@@ -221,7 +242,7 @@ function Next({ round, standing, person, gapSeconds, isToLie }: NextProps) {
             {words.sentence('pressure.stopStanding')}
           </Link>
         ) : isHeld ? (
-          toReview(isOpen ? '' : ' button-first')
+          toReview(' button-first')
         ) : null}
         {nextPressure?.step === 'repeat' && last !== undefined ? (
           <>
@@ -246,7 +267,13 @@ function Next({ round, standing, person, gapSeconds, isToLie }: NextProps) {
         {isReading ? (
           <button
             type="button"
-            className={isOpen || isHeld ? 'button button-large' : 'button button-first button-large'}
+            className={
+              nextPressure.step === 'standing' && isHeld
+                ? 'button button-quiet'
+                : isOpen || isHeld
+                  ? 'button button-large'
+                  : 'button button-first button-large'
+            }
             onClick={() => round.change((draft) => withNextReading(draft, nextPressure, palpateFirst))}
           >
             {words.sentence(NEXT_TEXT[nextPressure.step as keyof typeof NEXT_TEXT])}

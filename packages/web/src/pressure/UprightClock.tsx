@@ -20,8 +20,11 @@ export type ClockProps = {
   readonly isHere?: boolean;
 };
 
+/** As the clock of any posture; `isHeld` where something speaks against standing up, which then does not come first. */
+type UprightProps = ClockProps & { readonly isHeld?: boolean };
+
 /** The clock since somebody stood up: begun by a touch, it counts up and says which reading is due. */
-export function UprightClock({ round, isHere = false }: ClockProps) {
+export function UprightClock({ round, isHere = false, isHeld = false }: UprightProps) {
   const { words, clock, program } = useApp();
   const { upright = null, stoppedUpright = null } = round.draft.pressure;
   const readings = readingsSoFar(round.draft, { ...round, program });
@@ -33,7 +36,7 @@ export function UprightClock({ round, isHere = false }: ClockProps) {
       stopped={stoppedUpright}
       until={(since, now) => uprightUntil(since, now, clock.stamp())}
       isHere={isHere}
-      isFirst={!isToLie}
+      isFirst={!isToLie && !isHeld}
       isOver={(seconds) => isNoneToCome(uprightAsk(seconds, readings, ageMonths))}
       text={{
         begin: words.sentence('pressure.uprightBegin'),

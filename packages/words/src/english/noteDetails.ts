@@ -1,6 +1,7 @@
 import type { Figures } from '../figures.js';
 import type { Say } from '../say.js';
 import type { Detail } from './detail.js';
+import { at, fallen } from './standingAtOnce.js';
 
 /**
  * A sentence for each code that is said beside the result of a round.
@@ -21,6 +22,8 @@ export const noteDetails = {
     'No pulse was counted in this posture, and one of another posture is not taken for it. One that is counted beside the reading is written after its numbers: 130/80 84.',
   'third-minute-missed': (f, say) =>
     `Nothing was measured at ${say.limit(f.value('minutes'))} minutes on the feet, so whether the pressure fell, or stayed low, until then is not known.`,
+  'fall-lasts': (f, say) =>
+    `The fall on standing lasts: ${at(f, say)} the pressure was still down${fallen(f, say)}. Let the person lie down if unsteady, chart it and report it.`,
 } as const satisfies Record<string, Detail>;
 
 /** What a cuff is expected to add, of each arm where it is known. */

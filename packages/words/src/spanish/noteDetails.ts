@@ -2,6 +2,7 @@ import type { noteDetails as english } from '../english/noteDetails.js';
 import type { Figures } from '../figures.js';
 import type { Reworded } from '../reworded.js';
 import type { Say } from '../say.js';
+import { at, fallen, REST } from './standingAtOnce.js';
 
 /** As in `english/noteDetails`. */
 export const noteDetails: Reworded<typeof english> = {
@@ -19,6 +20,8 @@ export const noteDetails: Reworded<typeof english> = {
     'No se contó ningún pulso en esta postura, y el de otra postura no vale en su lugar. El que se cuenta junto a la lectura se escribe tras sus números: 130/80 84.',
   'third-minute-missed': (f, say) =>
     `No se midió nada a los ${say.limit(f.value('minutes'))} minutos de pie, así que no se sabe si la presión bajó, o siguió baja, hasta entonces.`,
+  'fall-lasts': (f, say) =>
+    `La bajada al ponerse de pie persiste: ${at(f, say)} la presión seguía más baja${f.has('systolicFall') || f.has('diastolicFall') ? `,${fallen(f, say)}` : ''}; ${REST}`,
 };
 
 /** What a cuff is expected to add, of each arm where it is known. */

@@ -35,14 +35,21 @@ export const handover = {
   feltIrregular: 'felt irregular',
   /** Where a pressure was taken: arm and posture. */
   placed: (f: { arm: string; posture: string }) => `${f.arm}, ${f.posture}`,
+  /** Whom an alert was told to, when, and what was said back. */
+  told: (f: { conditions: string; whom: string; at: string; said: string }) =>
+    `Told to ${f.whom}, ${f.at} (${f.conditions}). Said back: ${f.said}.`,
+  notTold: (f: { conditions: string }) =>
+    `Not closed: nobody is noted as told of this yet (${f.conditions}).`,
+  caution:
+    'No category of high pressure is given: it says nothing of a pressure that is low or that falls on standing.',
   longerAsked: 'from a short count: a longer one was asked for',
   /** A mean as it is charted, mmHg. */
   lineTemplate:
-    '{day} {time}[: {pressure} mmHg][ (mean of {meanOf})][, pulse {pulse}][, breaths {breaths}][, {temperature}][, {saturation}][. {actNow}]',
+    '{day} {time}[: {pressure} mmHg][ (mean of {meanOf})][, {posture}][, pulse {pulse}][, breaths {breaths}][, {temperature}][, {saturation}].[ Also {others}.][ {standing}][ {actNow}][ {told}]',
   handoverTemplate:
-    '[{name}][, born {birthDate}][, number {number}]\n{day}, {time}, by {who} ({role}).[\nBefore it: {begun}.][\n{rest}][\nPressure {pressure} mmHg.][ At the {place}.][ Mean of {meanOf}.][\nAlso {others}.][\n{arms}][\n{standing}][\n{doubts}][\nPulse {pulse} a minute.][\nBreaths {breaths} a minute.][\nTemperature {temperature}.][\nSaturation {saturation}.][\nPain {pain}.][\nConsciousness: {consciousness}.][\nEarly-warning score {score}.][\nAct now: {actNow}][\n{notDone}][\nNote: {note}]',
+    '[{name}][, born {birthDate}][, number {number}]\n{day}, {time}, by {who} ({role}).[\nBefore it: {begun}.][\n{rest}][\nPressure {pressure} mmHg.][ At the {place}.][ Mean of {meanOf}.][\nAlso {others}.][\n{arms}][\n{standing}][\n{doubts}][\nPulse {pulse} a minute.][\nBreaths {breaths} a minute.][\nTemperature {temperature}.][\nSaturation {saturation}.][\nPain {pain}.][\nConsciousness: {consciousness}.][\nEarly-warning score {score}.][\nAct now: {actNow}][\n{told}][\n{notDone}][\nNote: {note}]',
   letterTemplate:
-    'On {day} I took the vital signs[ of {name}][ (born {birthDate})].[ The blood pressure was {pressure} mmHg.][ It was taken at the {place}.][ {rest}][ It is the mean of {meanOf} readings.][ Other readings: {others}.][ {arms}][ {standing}][ Category: {category}.][ The pulse was {pulse} a minute.][ The breaths were {breaths} a minute.][ {actNow}][ {notDone}]',
+    'On {day} I took the vital signs[ of {name}][ (born {birthDate})].[ The blood pressure was {pressure} mmHg.][ It was taken at the {place}.][ {rest}][ It is the mean of {meanOf} readings.][ Other readings: {others}.][ {arms}][ {standing}][ Category: {category}.][ {caution}][ The pulse was {pulse} a minute.][ The breaths were {breaths} a minute.][ {actNow}][ {told}][ {notDone}]',
   fhir: 'Download for another system (FHIR)',
   fhirHint: 'Every value with how it was taken, and the whole record for another Evenfall.',
   csv: 'Download as a table (CSV)',

@@ -10,7 +10,7 @@ export const rest = {
   restsNow: 'The rest has begun. Meanwhile: questions, the arm, pulse and breaths.',
   left: (f: { minutes: number }, say: Say) => `Rests: about ${say.counted(f.minutes, MINUTES)} left`,
   lastMinute: 'Rests: under a minute left',
-  says: 'The person sits quietly. The cuff goes up when the rest is over.',
+  says: 'The person rests quietly. The cuff goes up when the rest is over.',
   meanwhile: 'Meanwhile',
   back: 'Back to the pressure',
   again: 'Start it again',

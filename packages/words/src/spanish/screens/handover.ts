@@ -33,13 +33,17 @@ export const handover: Reworded<typeof english> = {
   disputed: (f) => `${f.text} (dos enmiendas no concuerdan)`,
   feltIrregular: 'se palpa irregular',
   placed: (f) => `${f.arm}, ${f.posture}`,
+  told: (f) => `Se avisó a ${f.whom}, ${f.at} (${f.conditions}). Respuesta: ${f.said}.`,
+  notTold: (f) => `Sin cerrar: no consta aún que se avisara a nadie de esto (${f.conditions}).`,
+  caution:
+    'No se da una categoría de presión alta: nada dice de una presión baja o que baja al ponerse de pie.',
   longerAsked: 'de un recuento corto: se pidió uno más largo',
   lineTemplate:
-    '{day} {time}[: {pressure} mmHg][ (media de {meanOf})][, pulso {pulse}][, respiraciones {breaths}][, {temperature}][, {saturation}][. {actNow}]',
+    '{day} {time}[: {pressure} mmHg][ (media de {meanOf})][, {posture}][, pulso {pulse}][, respiraciones {breaths}][, {temperature}][, {saturation}].[ Además {others}.][ {standing}][ {actNow}][ {told}]',
   handoverTemplate:
-    '[{name}][, nac. {birthDate}][, número {number}]\n{day}, {time}, por {who} ({role}).[\nAntes: {begun}.][\n{rest}][\nPresión {pressure} mmHg.][ En {place}.][ Media de {meanOf}.][\nAdemás {others}.][\n{arms}][\n{standing}][\n{doubts}][\nPulso {pulse} por minuto.][\nRespiraciones {breaths} por minuto.][\nTemperatura {temperature}.][\nSaturación {saturation}.][\nDolor {pain}.][\nConsciencia: {consciousness}.][\nPuntuación de alerta temprana {score}.][\nActúe ya: {actNow}][\n{notDone}][\nNota: {note}]',
+    '[{name}][, nac. {birthDate}][, número {number}]\n{day}, {time}, por {who} ({role}).[\nAntes: {begun}.][\n{rest}][\nPresión {pressure} mmHg.][ En {place}.][ Media de {meanOf}.][\nAdemás {others}.][\n{arms}][\n{standing}][\n{doubts}][\nPulso {pulse} por minuto.][\nRespiraciones {breaths} por minuto.][\nTemperatura {temperature}.][\nSaturación {saturation}.][\nDolor {pain}.][\nConsciencia: {consciousness}.][\nPuntuación de alerta temprana {score}.][\nActúe ya: {actNow}][\n{told}][\n{notDone}][\nNota: {note}]',
   letterTemplate:
-    'El {day} tomé los signos vitales[ de {name}][ (nac. {birthDate})].[ La presión arterial fue de {pressure} mmHg.][ Se tomó en {place}.][ {rest}][ Es la media de {meanOf} lecturas.][ Otras lecturas: {others}.][ {arms}][ {standing}][ Categoría: {category}.][ El pulso fue de {pulse} por minuto.][ Las respiraciones fueron {breaths} por minuto.][ {actNow}][ {notDone}]',
+    'El {day} tomé los signos vitales[ de {name}][ (nac. {birthDate})].[ La presión arterial fue de {pressure} mmHg.][ Se tomó en {place}.][ {rest}][ Es la media de {meanOf} lecturas.][ Otras lecturas: {others}.][ {arms}][ {standing}][ Categoría: {category}.][ {caution}][ El pulso fue de {pulse} por minuto.][ Las respiraciones fueron {breaths} por minuto.][ {actNow}][ {told}][ {notDone}]',
   fhir: 'Descargar para otro sistema (FHIR)',
   fhirHint: 'Cada valor con cómo se tomó, y el registro entero para otro Evenfall.',
   csv: 'Descargar como tabla (CSV)',

@@ -10,7 +10,7 @@ export const rest: Reworded<typeof english> = {
   left: (f, say) =>
     `En reposo: ${f.minutes === 1 ? 'queda' : 'quedan'} más o menos ${say.counted(f.minutes, MINUTES)}`,
   lastMinute: 'En reposo: queda menos de un minuto',
-  says: 'La persona está sentada con tranquilidad. El manguito se infla cuando acabe el reposo.',
+  says: 'La persona reposa con tranquilidad. El manguito se infla cuando acabe el reposo.',
   meanwhile: 'Entretanto',
   back: 'Volver a la presión',
   again: 'Empezarlo de nuevo',

@@ -98,7 +98,12 @@ test('a low systolic lying: nobody is led on to stand first, and it says why', a
 
   // Whoever stands up all the same and stays low is laid down, and asked up by nobody.
   await buttons.nth(1).click();
-  await expect(page.getByRole('button', { name: 'They stand up now' })).toHaveClass(/button-first/);
+  // The warning and what it is of go along, and standing up does not come first.
+  const held = page.locator('.standing-held');
+  await expect(held).toContainText('86/50');
+  await expect(held.getByText(/below 90: do not stand this person up/)).toBeInViewport();
+  await expect(held.getByRole('link', { name: 'Go on to review' })).toHaveClass(/button-first/);
+  await expect(page.getByRole('button', { name: 'They stand up now' })).not.toHaveClass(/button-first/);
   await onTheFeet(page, '1', '84/50');
   await expect(
     page.getByRole('alert').getByText(/84 at 1 min, under 90: lay the person down/),

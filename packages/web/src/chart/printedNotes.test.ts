@@ -1,4 +1,10 @@
-import { NO_ROUND_FACTS, parseRun, presetProtocol, protocolVersion, UNKNOWN_RUN_CIRCUMSTANCES } from '@evenfall/clinical';
+import {
+  NO_ROUND_FACTS,
+  parseRun,
+  presetProtocol,
+  protocolVersion,
+  UNKNOWN_RUN_CIRCUMSTANCES,
+} from '@evenfall/clinical';
 import {
   chartRound,
   chartRun,

@@ -190,7 +190,7 @@ describe('a fall that was met before the third minute', () => {
   const stood = (uprightMinutes: number, systolic: number) =>
     reading(`${uprightMinutes}`, 1, { posture: 'stand', uprightMinutes, systolic, diastolic: 80 });
   const standing = (...readings: readonly NotedReading[]) =>
-    roundNotes([lying, ...readings], GAP, []).standing;
+    roundNotes([lying, ...readings], GAP, [], null).standing;
 
   test('is said where it is still there at 3 minutes', () => {
     expect(standing(stood(1, 118), stood(3, 124))).toEqual([

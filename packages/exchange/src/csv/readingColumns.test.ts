@@ -185,6 +185,52 @@ describe('the same table read', () => {
     );
   });
 
+  test('of a reading that was taken out and put back has it again; once it has, an older table changes nothing', () => {
+    const others = week.readings.slice(1);
+    const was = tableOf(homeWeek(1));
+    const out = tableOf(homeWeek(1), weekOf(5, others, amending(1)));
+    const back = tableOf(homeWeek(1), weekOf(5, others, amending(1)), weekOf(6, week.readings, amending(5)));
+    expect(standingAfter(was, out)).toHaveLength(54);
+    expect(standingAfter(was, out, back)).toHaveLength(56);
+    expect(standingAfter(was, out, back, back)).toHaveLength(56);
+    expect(standingAfter(was, out, was)).toHaveLength(54);
+    for (const older of [was, out]) expect(standingAfter(was, out, back, older)).toHaveLength(56);
+    expect(standingAfter(back, out, back)).toHaveLength(56);
+    const outAgain = tableOf(
+      homeWeek(1),
+      weekOf(5, others, amending(1)),
+      weekOf(6, week.readings, amending(5)),
+      weekOf(7, others, amending(6)),
+    );
+    expect(standingAfter(was, out, back, outAgain)).toHaveLength(54);
+    expect(standingAfter(was, out, back, outAgain, back)).toHaveLength(54);
+  });
+
+  test('of readings that were brought by their place in the series adds nothing, and changes what was changed', () => {
+    const byPlace = (entries: readonly StoredEntry[]) =>
+      entries.map((one, at) => {
+        const content = one.content as { source: { id: string } };
+        const pulse = content.source.id.endsWith('/pulse') ? '/pulse' : '';
+        const id = `${idOf(1)}/${Math.floor(at / 2) + 1}${pulse}`;
+        const source = { ...content.source, id };
+        const kept = one.id.replace(/.{4}$/, String(at).padStart(4, '0'));
+        return { ...one, id: kept, content: { ...content, source } } as unknown as StoredEntry;
+      });
+    const { reported } = read(tableOf(homeWeek(1)));
+    const entries = byPlace(
+      reportedEntries(reported, { ...BY, entries: [] }).placed.map(
+        ({ frame }) => frame as unknown as StoredEntry,
+      ),
+    );
+    expect(reportedEntries(reported, { ...BY, entries })).toEqual({ placed: [], already: 56 });
+    const changed = week.readings.with(0, { ...week.readings[0], systolic: 158 } as never);
+    const { placed } = reportedEntries(read(tableOf(homeWeek(1), weekOf(5, changed, amending(1)))).reported, {
+      ...BY,
+      entries,
+    });
+    expect(placed.map(({ frame }) => frame.amends?.entry)).toEqual([entries[0]?.id]);
+  });
+
   test('of readings of one instant names each', () => {
     const [first] = week.readings;
     const names = read(tableOf(weekOf(1, [first as Reading, first as Reading]))).reported;

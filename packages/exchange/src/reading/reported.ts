@@ -1,5 +1,6 @@
 import { canonicalJson, type Refusal } from '@evenfall/clinical';
 import type { EntryFrame, ReportedContent, Stamp, StoredEntry } from '@evenfall/record';
+import { PlacedNames } from './placedNames.js';
 
 /** A value of a file from elsewhere, before it is an entry: what was said, when it was measured, and where it stood in the file. */
 export type Reported = {
@@ -9,6 +10,8 @@ export type Reported = {
   readonly measuredAt: Stamp;
   /** The source takes it back: kept, and marked as entered in error. */
   readonly isInError: boolean;
+  /** How many entries of the source say it under its name, those that were replaced there counted; absent for one. */
+  readonly timesSaid?: number;
 };
 
 /** What was read of a file, and what was not: the rest is kept all the same. */
@@ -50,30 +53,56 @@ export function reportedEntries(
   let already = 0;
   for (const one of read) {
     const { content, measuredAt, at } = one;
-    const id = idOf(one, by, '');
     const before = content.source.id === null ? undefined : standing.get(nameOf(content));
+    const isSaid = before !== undefined && saysTheSame(before, one);
+    const plain = idOf(one, by, '');
+    const mark = known.has(plain) && !isSaid ? markUndone(one, by, known) : null;
+    const id = isSaid ? before.id : mark === null ? plain : idOf(one, by, `again ${timesSaid(one)}`);
     if (known.has(id)) already += 1;
     else {
-      const amends =
-        before !== undefined && isChange(before, one)
-          ? ({ entry: before.id, reason: 'other', text: by.changedText } as const)
-          : null;
+      const entry = mark ?? (before !== undefined && isChange(before, one) ? before.id : null);
+      const amends = entry === null ? null : ({ entry, reason: 'other', text: by.changedText } as const);
       placed.push({ at, frame: frameOf(by, id, 'reported', content, measuredAt, amends, placed.length) });
       known.add(id);
-      standing.set(nameOf(content), { id, of: content.value.of, atMs: Date.parse(measuredAt.at) });
+      standing.set(nameOf(content), namedOf(id, one));
     }
-    const mark = idOf(one, by, 'in error');
-    if (one.isInError && !known.has(mark)) {
+    const isMarked = !isSaid && marksOf(one, by).some((past) => known.has(past));
+    const error = idOf(one, by, markText(timesSaid(one)));
+    if (one.isInError && !isMarked && !known.has(error)) {
       const amends = { entry: id, reason: 'other', text: by.changedText } as const;
       const said = { note: null };
       placed.push({
         at,
-        frame: frameOf(by, mark, 'entered-in-error', said, measuredAt, amends, placed.length),
+        frame: frameOf(by, error, 'entered-in-error', said, measuredAt, amends, placed.length),
       });
-      known.add(mark);
+      known.add(error);
     }
   }
   return { placed, already };
+}
+
+/**
+ * The mark of error that a value which its source says once more undoes: one that an import made of fewer sayings; null
+ * for none. A file from before the mark says the value no more often than the one that took it back.
+ */
+function markUndone(one: Reported, by: Bringing, known: ReadonlySet<string>): string | null {
+  const last = marksOf(one, by).findLast((mark) => known.has(mark));
+  if (last === undefined || known.has(idOf(one, by, markText(timesSaid(one))))) return null;
+  return by.entries.some(({ amends }) => amends?.entry === last) ? null : last;
+}
+
+/** How often the file says a value under its name, what was replaced there counted: more often only as time goes. */
+function timesSaid({ timesSaid = 1 }: Reported): number {
+  return timesSaid;
+}
+
+/** The ids of the marks that imports of the same or older files may have made of a value. */
+function marksOf(one: Reported, by: Bringing): string[] {
+  return Array.from({ length: timesSaid(one) }, (_, at) => idOf(one, by, markText(at + 1)));
+}
+
+function markText(times: number): string {
+  return times === 1 ? 'in error' : `in error ${times}`;
 }
 
 /**
@@ -82,13 +111,15 @@ export function reportedEntries(
  */
 export function takenBackEntries(read: readonly Reported[], by: Bringing): readonly Placed[] {
   const standing = standingIn(by.entries);
+  const known = new Set(by.entries.map(({ id }) => id));
   const placed: Placed[] = [];
   for (const one of read) {
     const { content, measuredAt, at } = one;
-    const id = idOf(one, by, '');
-    if (content.source.id === null || standing.get(nameOf(content))?.id !== id) continue;
-    const mark = idOf(one, by, 'in error');
-    const amends = { entry: id, reason: 'other', text: by.changedText } as const;
+    const before = content.source.id === null ? undefined : standing.get(nameOf(content));
+    if (before === undefined || !saysTheSame(before, one) || isOlder(before, one, by)) continue;
+    const mark = idOf(one, by, markText(timesSaid(one)));
+    if (known.has(mark)) continue;
+    const amends = { entry: before.id, reason: 'other', text: by.changedText } as const;
     standing.delete(nameOf(content));
     placed.push({
       at,
@@ -98,19 +129,56 @@ export function takenBackEntries(read: readonly Reported[], by: Bringing): reado
   return placed;
 }
 
+/**
+ * Whether a file takes back what a newer one says: what stands again after more sayings than it has, or what its source
+ * had amended where the file knows of the first saying alone.
+ */
+function isOlder({ id, isAmended }: Named, one: Reported, by: Bringing): boolean {
+  const again = Array.from({ length: timesSaid(one) }, (_, at) => idOf(one, by, `again ${at + 1}`));
+  if (again.includes(id)) return false;
+  const marks = new Set(marksOf(one, by));
+  const undoes = by.entries.find((entry) => entry.id === id)?.amends?.entry;
+  return (
+    (undoes !== undefined && marks.has(undoes)) ||
+    (isAmended && timesSaid(one) === 1 && one.content.status !== 'amended')
+  );
+}
+
 /** What stands under each name of a source. */
 function standingIn(entries: readonly StoredEntry[]): Map<string, Named> {
   const replaced = new Set(entries.flatMap(({ amends }) => (amends === null ? [] : [amends.entry])));
   const standing = new Map<string, Named>();
+  const names = new PlacedNames();
   for (const { kind, content, id, measuredAt } of entries) {
-    if (kind !== 'reported' || replaced.has(id) || content.source.id === null) continue;
-    standing.set(nameOf(content), { id, of: content.value.of, atMs: Date.parse(measuredAt.at) });
+    if (kind !== 'reported' || content.source.id === null) continue;
+    const name = names.of(content, Date.parse(measuredAt.at));
+    if (!replaced.has(id)) standing.set(name, namedOf(id, { content, measuredAt }));
   }
   return standing;
 }
 
 /** A value that stands under a name of its source. */
-type Named = { readonly id: string; readonly of: string; readonly atMs: number };
+type Named = {
+  readonly id: string;
+  readonly of: string;
+  readonly atMs: number;
+  readonly said: string;
+  readonly isAmended: boolean;
+};
+
+function namedOf(id: string, one: Pick<Reported, 'content' | 'measuredAt'>): Named {
+  const { value, status } = one.content;
+  const atMs = Date.parse(one.measuredAt.at);
+  return { id, of: value.of, atMs, said: saidOf(one), isAmended: status === 'amended' };
+}
+
+function saidOf({ content: { value, until }, measuredAt }: Pick<Reported, 'content' | 'measuredAt'>): string {
+  return canonicalJson({ value, until, at: Date.parse(measuredAt.at) });
+}
+
+function saysTheSame(before: Named, one: Reported): boolean {
+  return before.said === saidOf(one);
+}
 
 /**
  * Whether a source says anew what it said before: of the same sign, and of the same instant or as a correction. Some

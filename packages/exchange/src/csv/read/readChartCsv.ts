@@ -103,24 +103,42 @@ export function readChartCsv(text: string): Parsed<ReadChartCsv> {
       notices: [...new Set(said('notice').flatMap((notice) => notice.split(' ')))].filter(
         (one) => one !== '',
       ),
-      reported,
-      takenBack: takenBackIn(replaced, reported),
+      ...counted(reported, replacedIn(replaced)),
       refused,
       passedOver,
     },
   };
 }
 
-/** What replaced rows said under names that no row has any more: a reading that was removed, or whose time was put right. */
-function takenBackIn(replaced: readonly Row[], reported: readonly FromRow[]): FromRow[] {
-  const standing = new Set(reported.map(({ content }) => content.source.id));
+/** What replaced rows said, under the names that each entry gave. */
+function replacedIn(rows: readonly Row[]): FromRow[] {
   const ofEntry = new Map<string | null, ReadingNames>();
-  return replaced.flatMap((row) => {
+  return rows.flatMap((row) => {
     const entry = row.text('entry');
     const names = ofEntry.get(entry) ?? new ReadingNames();
     ofEntry.set(entry, names);
-    return readRow(row, names).filter(({ content }) => !standing.has(content.source.id));
+    return readRow(row, names);
   });
+}
+
+/**
+ * What stands and what was taken back, each with how many rows say it; taken back is what replaced rows said under names
+ * that no row has any more: a reading that was removed, or whose time was put right.
+ */
+function counted(
+  reported: readonly FromRow[],
+  replaced: readonly FromRow[],
+): Pick<ReadChartCsv, 'reported' | 'takenBack'> {
+  const said = ({ content: { source, value } }: FromRow) => JSON.stringify([source.id, value]);
+  const entries = new Map<string, Set<string | null>>();
+  for (const row of [...replaced, ...reported])
+    entries.set(said(row), (entries.get(said(row)) ?? new Set()).add(row.entry));
+  const withTimes = (row: FromRow): FromRow => ({ ...row, timesSaid: entries.get(said(row))?.size ?? 1 });
+  const standing = new Set(reported.map(({ content }) => content.source.id));
+  return {
+    reported: reported.map(withTimes),
+    takenBack: replaced.filter(({ content }) => !standing.has(content.source.id)).map(withTimes),
+  };
 }
 
 /** Null where the rows do not give a name and a second identifier, or do not agree about one. */

@@ -96,7 +96,6 @@ export function Projected({ scenario, seed, onAnother }: ProjectedProps) {
   // Where nothing is read off the gauge, what is counted has its place.
   const isWatched = isCounted(code);
   const picture = <ShownArm engine={engine} exercise={exercise} code={code} />;
-  const classSaid = <ClassSaid said={said} onSaid={setSaid} held={held} />;
   return (
     <div ref={whole} className="projected" {...KEYS_HERE}>
       <StepHeading text={say('showing.roomPlaying')} isUnseen />
@@ -142,8 +141,8 @@ export function Projected({ scenario, seed, onAnother }: ProjectedProps) {
             </button>
           )}
         </div>
-        {result === null ? classSaid : null}
-        <div className="projected-place">
+        <ClassSaid said={said} onSaid={setSaid} held={held} />
+        <div className={result === null ? 'projected-place' : 'projected-place projected-truth'}>
           {result === null || held === null ? (
             isWatched ? null : (
               picture
@@ -164,7 +163,6 @@ export function Projected({ scenario, seed, onAnother }: ProjectedProps) {
             </div>
           )}
         </div>
-        {result === null ? null : classSaid}
         {showsSounds ? <SoundStrip engine={engine} noiseDbA={noiseDbA} /> : null}
         {sound.isOn ? <Loudness share={sound.loudness} onChange={sound.setLoudness} /> : null}
         <p className="small soft">{say('practice.roomKeys')}</p>

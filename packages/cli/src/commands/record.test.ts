@@ -99,7 +99,7 @@ describe('a chart of a record', { timeout: 120_000 }, () => {
       expect(json[0]?.already).toBeGreaterThan(3);
     }
     expect(await exported('--as', 'text', '--template', 'line')).toBe(
-      'Preliminary, not countersigned: 2026-11-25 09:30\n',
+      'Preliminary, not countersigned: 2026-11-25 09:30.\n',
     );
     const nobody = await about(folder, 'import', BACKUP);
     expect([nobody.code, nobody.stdout]).toEqual([2, '']);

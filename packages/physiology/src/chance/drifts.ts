@@ -1,4 +1,4 @@
-import { LAG_IN_SPACINGS } from './drift.js';
+import { LAG_IN_SPACINGS, toUnitSd } from './drift.js';
 import { normalOf } from './normal.js';
 
 const KNOTS = 4;
@@ -44,15 +44,13 @@ export class Drifts {
       const w1 = 4 - 6 * f * f + 3 * f * f * f;
       const w2 = 4 - 6 * g * g + 3 * g * g * g;
       const w3 = f * f * f;
-      const q = f * g;
-      const scale = 0.235681 + q * (0.00145669 + q * (0.0959654 + q * 0.23472996));
       const at = KNOTS * i;
       values[i] =
         (w0 * (knots[at] as number) +
           w1 * (knots[at + 1] as number) +
           w2 * (knots[at + 2] as number) +
           w3 * (knots[at + 3] as number)) *
-        scale;
+        toUnitSd(f * g);
     }
   }
 

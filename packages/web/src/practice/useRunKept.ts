@@ -1,3 +1,4 @@
+import { FLAT_MMHG } from '@evenfall/physiology';
 import { type RefObject, useCallback, useEffect, useRef } from 'react';
 import type { RoomEngine } from './engine.js';
 import type { PracticeDraft } from './keptPractice.js';
@@ -6,8 +7,6 @@ import type { Change } from './usePractice.js';
 
 /** How often what moves is kept, ms. */
 const KEEP_EVERY_MS = 1000;
-/** Under this the cuff is flat again, and a new peak begins. */
-const FLAT_MMHG = 4;
 
 /** When the cuff was flat last and when it was highest since, and how high. */
 export type Peak = RunAt & { mmHg: number };

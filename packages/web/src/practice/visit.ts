@@ -5,6 +5,7 @@ import {
   type Breath,
   type Circumstances,
   circumstancesAfter,
+  FLAT_MMHG,
   type HeartSound,
   type Instrument,
   makePerson,
@@ -60,8 +61,6 @@ export function isAtApex(actions: readonly Action[]): boolean {
 /** A movement of the hands that is not stamped yet. */
 export type Movement = Action extends infer One ? (One extends Action ? Omit<One, 'tick'> : never) : never;
 
-/** Under this a cuff is empty. */
-const FLAT_MMHG = 4;
 /** Played on in slices of this many ticks, so that a long visit is found again by the same steps however it was drawn. */
 const MOST_AT_ONCE = 4 * TICKS_PER_SECOND;
 

@@ -1,7 +1,8 @@
 import { wordsFor } from '@evenfall/words';
 import { describe, expect, test } from 'vitest';
 import { elementsOf, stretchesOf, withClass } from '../../testing/svgParts.js';
-import { type ExerciseDrawn, exerciseFigure, type SoundDrawn } from './exerciseFigure.js';
+import type { ExerciseDrawn, SoundDrawn } from './exerciseDrawn.js';
+import { exerciseFigure } from './exerciseFigure.js';
 
 const words = wordsFor('en-GB');
 const PER_SECOND = 50;

@@ -4,7 +4,7 @@ import { connectionTo, RECORD_DATABASE, RECORD_ROLE } from './cluster/endpoint.j
 import { type EmbeddedOptions, keepFolder } from './embedded.js';
 import type { Keeper } from './keeper/keeper.js';
 import { makePool } from './makePool.js';
-import { memoryDatabase } from './memoryDatabase.js';
+import { type EmptyCluster, memoryDatabase } from './memoryDatabase.js';
 import { sharedPool } from './sharedDatabase.js';
 import { VALUE_TYPES } from './valueTypes.js';
 
@@ -25,8 +25,8 @@ export type OpenDatabase = {
 export type DatabaseOptions = EmbeddedOptions & {
   /** A shared PostgreSQL; the default is `DATABASE_URL`, except for the demo, which never shares. */
   readonly databaseUrl?: string;
-  /** In this process's memory: for tests and a throw-away trial. */
-  readonly inMemory?: boolean;
+  /** In this process's memory, from the files of an empty cluster: for tests and a throw-away trial. */
+  readonly inMemory?: EmptyCluster;
   /** Most connections at once; the embedded server takes 30 in all. */
   readonly connections?: number;
   /** An idle connection was lost, or the embedded server could not be started again. Must not throw. */
@@ -47,8 +47,8 @@ export async function openDatabase(options: DatabaseOptions = {}): Promise<OpenD
   const env = options.env ?? process.env;
   const onProblem = options.onProblem ?? (() => undefined);
   const config: PoolConfig = { types: VALUE_TYPES, max: options.connections ?? CONNECTIONS };
-  if (options.inMemory === true) {
-    const { pool, close } = await memoryDatabase(config);
+  if (options.inMemory !== undefined) {
+    const { pool, close } = await memoryDatabase(config, options.inMemory);
     return opened('memory', pool, null, close, onProblem);
   }
   // A folder that was named is meant, whatever the environment says; so is the demo's.

@@ -1,5 +1,6 @@
 import { join } from 'node:path';
 import { keepFolder } from './embedded.js';
+import { type EmptyCluster, emptyCluster } from './memoryDatabase.js';
 import { type OpenDatabase, openDatabase } from './openDatabase.js';
 import { createFreshDatabase, dropDatabase } from './testing/freshDatabase.js';
 import { adminUrlOf, testEnvironment } from './testing/testEnvironment.js';
@@ -28,10 +29,14 @@ export async function openEmbedded(): Promise<TestDatabase> {
   }
 }
 
-/** PostgreSQL in this process's memory: a few seconds to make, no durability, one connection. */
+/** Made once by each process that runs tests. */
+let empty: Promise<EmptyCluster> | null = null;
+
+/** PostgreSQL in this process's memory: a second to make, no durability, one connection. */
 export async function openMemory(): Promise<TestDatabase> {
+  empty ??= emptyCluster();
   return withCleaning(
-    await openDatabase({ env: testEnvironment(), inMemory: true }),
+    await openDatabase({ env: testEnvironment(), inMemory: await empty }),
     null,
     async () => undefined,
   );

@@ -150,4 +150,14 @@ describe('what a wrong inflation does', () => {
     const circumstances = { previous: { was, secondsSinceRelease } };
     expect(codes(resultOf(EVEN, { circumstances }))).toEqual(flags);
   });
+
+  test.each([
+    // Bedside handbook 3.15: very low or unwell is repeated at once (common practice); null is an older run.
+    [true, []],
+    [false, ['too-soon']],
+    [null, ['too-soon']],
+  ])('asked for at once %s, 3 s after the reading before', (isNextAtOnce, flags) => {
+    const circumstances = { previous: { was: 'reading', secondsSinceRelease: 3, isNextAtOnce } } as const;
+    expect(codes(resultOf(EVEN, { circumstances }))).toEqual(flags);
+  });
 });

@@ -71,8 +71,9 @@ function pumpedAgain(run: Run): Flags {
   return [{ code: 're-inflated', figures: isSeen ? { fromMmHg: gone.mmHg, toMmHg: back.mmHg } : {} }];
 }
 
+/** Whoever was asked to take it at once (bedside handbook 3.15) did not come too soon. */
 function tooSoon({ previous }: RunCircumstances, rules: InflationRules): Flags {
-  if (previous === null) return [];
+  if (previous === null || previous.isNextAtOnce === true) return [];
   const key = previous.was === 'estimate' ? 'waitAfterEstimateSeconds' : 'waitAfterReadingSeconds';
   const waitedSeconds = previous.secondsSinceRelease;
   if (!passes(waitedSeconds, SIDE[key], rules[key])) return [];

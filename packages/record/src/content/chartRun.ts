@@ -3,6 +3,7 @@ import {
   cuffChoice,
   type Flag,
   isAveragedSite,
+  type PreviousInflation,
   placeFlags,
   RUN_RULE,
   type Run,
@@ -12,8 +13,10 @@ import type { InForce } from './inForce.js';
 import type { PressureOverride, RunCircumstancesKept, RunContent, RunMarkedBy, RunPlace } from './run.js';
 
 /** What else is known of a run; what nobody asked for, how they felt on their feet or how long they had lain, is absent. */
-export type RunCircumstancesDone = Omit<RunCircumstancesKept, 'unwellUpright' | 'lyingMinutes'> &
-  Partial<Pick<RunCircumstancesKept, 'unwellUpright' | 'lyingMinutes'>>;
+export type RunCircumstancesDone = Omit<RunCircumstancesKept, 'unwellUpright' | 'lyingMinutes' | 'previous'> &
+  Partial<Pick<RunCircumstancesKept, 'unwellUpright' | 'lyingMinutes'>> & {
+    readonly previous: PreviousInflation | null;
+  };
 
 /** What was done and where, and what was added by hand. */
 export type RunEvidence = {
@@ -101,7 +104,7 @@ function copiedAround({
 }: RunCircumstancesDone): RunCircumstancesKept {
   return {
     ...circumstances,
-    previous: previous === null ? null : { ...previous },
+    previous: previous === null ? null : { isNextAtOnce: null, ...previous },
     unwellUpright,
     lyingMinutes,
   };

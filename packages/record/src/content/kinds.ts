@@ -18,6 +18,7 @@ import { factContent, factEndedContent } from './fact.js';
 import { reportedContent } from './reported.js';
 import { firstRoundContent, roundContent, secondRoundContent, upgradeRound } from './round.js';
 import {
+  fifthRunContent,
   firstRunContent,
   fourthRunContent,
   runContent,
@@ -63,9 +64,10 @@ export const KINDS = {
       2: secondRunContent,
       3: thirdRunContent,
       4: fourthRunContent,
-      5: runContent,
+      5: fifthRunContent,
+      6: runContent,
     },
-    newest: 5,
+    newest: 6,
     upgrade: upgradeRun,
   },
   sign: { schemas: { 1: firstSignContent, 2: signContent }, newest: 2, upgrade: upgradeSign },

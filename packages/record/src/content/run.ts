@@ -87,11 +87,26 @@ const fourthCircumstances = firstCircumstances
   })
   .strict();
 
-/** What else is known of the run. Null is "not known", never "no". */
-const circumstances = fourthCircumstances
+/** Before schema 6 nobody said whether a reading was asked for at once after the one before it. */
+const fifthCircumstances = fourthCircumstances
   .extend({
     /** How long the person had lain, where they lie. */
     lyingMinutes: z.number().min(0).max(ROUND_FIGURES.longestLyingMinutes.value).nullable(),
+  })
+  .strict();
+
+/** What else is known of the run. Null is "not known", never "no". */
+const circumstances = fifthCircumstances
+  .extend({
+    previous: z
+      .object({
+        was: z.enum(['estimate', 'reading']),
+        secondsSinceRelease: z.number().min(0),
+        /** Whether this one was asked for without a wait after it: the last reading very low, or the person unwell. */
+        isNextAtOnce: z.boolean().nullable(),
+      })
+      .strict()
+      .nullable(),
   })
   .strict();
 export type RunCircumstancesKept = z.infer<typeof circumstances>;
@@ -187,6 +202,11 @@ const fourthEvidence = z
   .strict()
   .refine(isMarkedByOne, MARKER_OF_EACH_TIME);
 
+const fifthEvidence = z
+  .object({ run, place, circumstances: fifthCircumstances, gauge: id.nullable(), markedBy })
+  .strict()
+  .refine(isMarkedByOne, MARKER_OF_EACH_TIME);
+
 const evidence = z
   .object({ run, place, circumstances, gauge: id.nullable(), markedBy })
   .strict()
@@ -210,6 +230,9 @@ export const thirdRunContent = firstRunContent.extend({ evidence: thirdEvidence 
 /** Schema 4: before it was asked how long the person had lain. */
 export const fourthRunContent = firstRunContent.extend({ evidence: fourthEvidence }).strict();
 
+/** Schema 5: before it was said whether a reading was asked for at once. */
+export const fifthRunContent = firstRunContent.extend({ evidence: fifthEvidence }).strict();
+
 /**
  * One inflation and deflation of the cuff, charted. `evidence` is what was done and where, with which gauge of the place
  * (null for not said), and who marked the moments where a second person did (else null); `value` is what `clinical/deflation` and `clinical/cuff` made of it under the rule that
@@ -221,12 +244,21 @@ export type RunContent = z.infer<typeof runContent>;
 
 /**
  * An older run in the newest shape: in schema 1 nobody said which gauge it was, before 3 nobody else marked it, before 4
- * nobody was asked how they felt on their feet, before 5 nobody said how long they had lain.
+ * nobody was asked how they felt on their feet, before 5 nobody said how long they had lain, before 6 nobody said whether the
+ * reading was asked for at once.
  */
 export function upgradeRun(content: unknown, from: number): unknown {
-  if (from > 4) return content;
-  const { evidence: kept, ...older } = content as z.infer<typeof thirdRunContent | typeof fourthRunContent>;
-  const circumstances = { unwellUpright: null, ...kept.circumstances, lyingMinutes: null };
+  if (from > 5) return content;
+  const { evidence: kept, ...older } = content as z.infer<
+    typeof thirdRunContent | typeof fourthRunContent | typeof fifthRunContent
+  >;
+  const { previous } = kept.circumstances;
+  const circumstances = {
+    unwellUpright: null,
+    lyingMinutes: null,
+    ...kept.circumstances,
+    previous: previous === null ? null : { ...previous, isNextAtOnce: null },
+  };
   const gauge = from === 1 ? null : kept.gauge;
   const by = from < 3 ? null : kept.markedBy;
   return { ...older, evidence: { ...kept, circumstances, gauge, markedBy: by } };

@@ -176,6 +176,27 @@ test('equipment that was named in error is marked by an entry of nobody', () => 
   expect(placesOf(readEntry(mark))).toEqual([]);
 });
 
+test('a run of schema 5 says nothing of whether it was asked for at once; from schema 6 on that is said', () => {
+  const previous = { was: 'reading', secondsSinceRelease: 3, isNextAtOnce: true } as const;
+  const run = { method: 'palpation', moments: [{ what: 'pulse back', mmHg: 122 }] };
+  const content = runContent(run, {
+    circumstances: { rhythmFelt: null, previous, uprightMinutes: null },
+  });
+  expect(content.value.flags.map(({ code }) => code)).not.toContain('too-soon');
+  expect(readEntry(frame('run', content))).toMatchObject({ ok: true, value: { content } });
+  const { isNextAtOnce: _, ...before } = previous;
+  const circumstances = { ...content.evidence.circumstances, previous: before };
+  const older = { ...content, evidence: { ...content.evidence, circumstances } };
+  const read = readEntry(frame('run', older, { schema: 5 }));
+  expect(read.ok && read.value.kind === 'run' && read.value.content.evidence.circumstances.previous).toEqual({
+    ...before,
+    isNextAtOnce: null,
+  });
+  expect(placesOf(readEntry(frame('run', older)))).toEqual([
+    '/content/evidence/circumstances/previous/isNextAtOnce',
+  ]);
+});
+
 /** What was known of a run before anybody said how long the person had lain. */
 function beforeLying({ evidence }: ReturnType<typeof runContent>) {
   const { lyingMinutes: _, ...circumstances } = evidence.circumstances;

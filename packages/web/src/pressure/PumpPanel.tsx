@@ -7,13 +7,12 @@ import type { Round } from '../round/useRound.js';
 import { SecondCode } from '../second/SecondCode.js';
 import type { useSecond } from '../second/useSecond.js';
 import { postureField } from './lying.js';
-import { isNextAtOnce } from './notesOf.js';
 import { PlaceLine } from './PlaceLine.js';
 import { isToBegin, PostureHere } from './PostureHere.js';
 import { postureWait } from './postureWait.js';
-import { type Instant, knownAt } from './pressureDraft.js';
+import { type Instant, isLying, knownAt } from './pressureDraft.js';
 import { blankReading, secondsToWait, withPressureAt } from './pressureSteps.js';
-import { feltPulse, rhythmFelt } from './runCircumstances.js';
+import { feltPulse, isNextAtOnce, rhythmFelt } from './runCircumstances.js';
 import { lowBeforeStanding, StandingHeld } from './StandingHeld.js';
 import { useNow } from './useNow.js';
 import { WaitLine } from './WaitLine.js';
@@ -35,7 +34,7 @@ export function PumpPanel({ round, place, other: { second, anew } }: PumpProps) 
   const now = useNow(true);
   const before = pressure.values.at(-1);
   // What was very low is taken again at once: nothing asks for a wait then.
-  const isAtOnce = before !== undefined && isNextAtOnce(round.draft, before, { ...round, program });
+  const isAtOnce = before !== undefined && isNextAtOnce(round.draft, before, round);
   const wait = isAtOnce ? 0 : secondsToWait(pressure, now, inflation);
   const held =
     place.posture === 'stand' ? lowBeforeStanding(standingOf(round.draft, { ...round, program })) : [];
@@ -46,9 +45,10 @@ export function PumpPanel({ round, place, other: { second, anew } }: PumpProps) 
   const isIrregular = rhythmFelt(round.draft) === 'irregular' || round.facts.round.hasIrregularRhythm;
   const isPerBeat = isLetDownPerBeat(feltPulse(round.draft, round.inForce), isIrregular, deflation);
   const instant = (): Instant => ({ session, atMs: clock.monotonicMs() });
-  // Minutes lying or on the feet that are still to pass: nothing says meanwhile that the cuff may go up.
+  // Minutes lying or on the feet that are still to pass: nothing says meanwhile that the cuff may go up, but at once.
   const isPostureFirst =
-    isToBegin(round.draft, place) || postureWait(pressure, place, now, clock.stamp()) > 0;
+    !(isAtOnce && before.place.posture === place.posture && isLying(place)) &&
+    (isToBegin(round.draft, place) || postureWait(pressure, place, now, clock.stamp()) > 0);
   const begin = (method: Method, inflatedAt: Instant | null) =>
     round.change((draft) => {
       const measuredAt = clock.stamp();

@@ -192,6 +192,8 @@ function Next({ round, standing, person, gapSeconds, isToLie }: NextProps) {
     open !== null && (open.actNow.length > 0 || open.ask.features.length > 0 || open.ask.pregnancy);
   const isLow = lowBeforeStanding(standing).length > 0;
   const isHeld = isToLie || (nextPressure?.step === 'standing' && isLow);
+  // Very low or unwell: what is asked of whoever measures is this, and now.
+  const isAtOnce = nextPressure?.why.some(({ code }) => code === 'again-at-once') === true;
   const toReview = (look: string) => (
     <Link
       href={isReading ? `/people/${person}/round` : nextHref(person, step)}
@@ -270,7 +272,7 @@ function Next({ round, standing, person, gapSeconds, isToLie }: NextProps) {
             className={
               nextPressure.step === 'standing' && isHeld
                 ? 'button button-quiet'
-                : isOpen || isHeld
+                : (isOpen && !isAtOnce) || isHeld
                   ? 'button button-large'
                   : 'button button-first button-large'
             }

@@ -1,8 +1,15 @@
-import { isSameLimb, type PreviousInflation } from '@evenfall/clinical';
+import {
+  isAtOnceAfter,
+  isSameLimb,
+  type PreviousInflation,
+  runResult,
+  UNKNOWN_RUN_CIRCUMSTANCES,
+} from '@evenfall/clinical';
 import type { InForce } from '@evenfall/record';
 import { chartedRate } from '../round/chartedRate.js';
 import type { RoundDraft } from '../round/draft.js';
-import { type DraftRun, type PressureDraft, secondsBetween } from './pressureDraft.js';
+import { type Facts, roundFactsIn } from '../round/facts.js';
+import { type DraftRun, secondsBetween } from './pressureDraft.js';
 import { pulseOfRound } from './pulseOfRuns.js';
 
 /** What the fingers said of the rhythm in this round; null where nobody said. */
@@ -16,14 +23,30 @@ export function feltPulse(draft: RoundDraft, inForce: InForce): number | null {
   return last === undefined ? null : chartedRate(last, inForce);
 }
 
+type Under = { readonly facts: Facts; readonly inForce: InForce };
+
+/** Whether the reading after one is asked for without a wait: it is very low, or the person unwell. */
+export function isNextAtOnce(draft: RoundDraft, { run }: DraftRun, { facts, inForce }: Under): boolean {
+  const { features, unwell } = draft;
+  const { systolic, diastolicUsed: diastolic } = runResult(run, UNKNOWN_RUN_CIRCUMSTANCES, inForce.runRules);
+  const known = { features, unwell, facts: roundFactsIn(draft, facts) };
+  return isAtOnceAfter({ systolic, diastolic }, known, inForce.roundRules.actNow);
+}
+
 /**
- * What the cuff was inflated for on this limb before a reading, and how long before; null where nothing was, or where it
- * is not known when the cuff went up. The other arm has rested meanwhile: the blood is held in the one that was squeezed.
+ * What the cuff was inflated for on this limb before a reading, how long before, and whether this one was asked for at once
+ * after it; null where nothing was, or where it is not known when the cuff went up. The other arm has rested meanwhile: the
+ * blood is held in the one that was squeezed.
  */
-export function previousInflation(pressure: PressureDraft, value: DraftRun): PreviousInflation | null {
+export function previousInflation(
+  draft: RoundDraft,
+  value: DraftRun,
+  under: Under,
+): PreviousInflation | null {
+  const { felt, values } = draft.pressure;
   const before = [
-    ...pressure.felt.map(({ place, sequence, at }) => ({ was: 'estimate' as const, place, sequence, at })),
-    ...pressure.values.map(({ place, sequence, keptAt }) => ({
+    ...felt.map(({ place, sequence, at }) => ({ was: 'estimate' as const, place, sequence, at })),
+    ...values.map(({ place, sequence, keptAt }) => ({
       was: 'reading' as const,
       place,
       sequence,
@@ -35,5 +58,7 @@ export function previousInflation(pressure: PressureDraft, value: DraftRun): Pre
     .at(-1);
   const secondsSinceRelease = secondsBetween(before?.at ?? null, value.inflatedAt);
   if (before === undefined || secondsSinceRelease === null) return null;
-  return { was: before.was, secondsSinceRelease };
+  const reading = values.findLast(({ sequence }) => sequence < value.sequence);
+  const isAtOnce = reading !== undefined && isNextAtOnce(draft, reading, under);
+  return { was: before.was, secondsSinceRelease, isNextAtOnce: isAtOnce };
 }

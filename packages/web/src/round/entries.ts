@@ -38,7 +38,7 @@ export type Signing = {
 
 /** The newest schema of each kind that the page writes (a test holds it against the record). */
 export const WRITTEN_SCHEMA = 1;
-export const RUN_SCHEMA = 5;
+export const RUN_SCHEMA = 6;
 export const SIGN_SCHEMA = 2;
 export const ROUND_SCHEMA = 3;
 export const SERIES_SCHEMA = 2;
@@ -61,7 +61,8 @@ export function contentOf(
 }
 
 /** What the chart will hold of a reading of the pressure. */
-export function runContentOf(draft: RoundDraft, value: DraftRun, { inForce, program }: Under): RunContent {
+export function runContentOf(draft: RoundDraft, value: DraftRun, under: Under): RunContent {
+  const { inForce, program } = under;
   const {
     run,
     place,
@@ -74,7 +75,7 @@ export function runContentOf(draft: RoundDraft, value: DraftRun, { inForce, prog
   } = value;
   const circumstances = {
     rhythmFelt: rhythmFelt(draft),
-    previous: previousInflation(draft.pressure, value),
+    previous: previousInflation(draft, value, under),
     uprightMinutes,
     lyingMinutes,
     unwellUpright,

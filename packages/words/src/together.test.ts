@@ -12,8 +12,8 @@ import { wordsFor } from './words.js';
 
 const words = wordsFor('en');
 
-function whyOf(n: number, known: Partial<Circumstances>, of = 'pulse') {
-  const parsed = parseCount({ n, windowSeconds: 30, of });
+function whyOf(n: number, known: Partial<Circumstances>, of = 'pulse', windowSeconds = 30) {
+  const parsed = parseCount({ n, windowSeconds, of });
   if (!parsed.ok) throw new Error('refused');
   return countResult(parsed.value, { ...UNKNOWN_CIRCUMSTANCES, ...known }, DEFAULT_COUNT_RULES).why;
 }
@@ -71,9 +71,10 @@ test('whatever is known of a count, every reason is said exactly once', () => {
     fc.property(
       fc.integer({ min: 1, max: 100 }),
       fc.constantFrom('pulse', 'breaths'),
+      fc.constantFrom(15, 30),
       circumstances,
-      (n, of, known) => {
-        const why = whyOf(n, known, of);
+      (n, of, windowSeconds, known) => {
+        const why = whyOf(n, known, of, windowSeconds);
         const said = words.together(why);
         if (said.length < why.length) for (const { code } of why) seen.add(code);
         expect(said.flatMap(({ codes }) => codes).sort()).toEqual(why.map(({ code }) => code).sort());
@@ -83,6 +84,22 @@ test('whatever is known of a count, every reason is said exactly once', () => {
     { numRuns: 2000, seed: 33 },
   );
   expect([...seen]).toEqual(expect.arrayContaining(Object.keys(english.longerCount.reasons)));
+});
+
+// Bedside handbook 8, C008 (Hollerbach 1990; common practice): 108 from 15 s asks for a longer count, for two reasons.
+test('of a fast rate in too short a window it is said once that it is fast', () => {
+  const why = whyOf(27, {}, 'pulse', 15);
+  expect(why.map(({ code }) => code)).toEqual(['fast-for-window', 'fast-on-short-count']);
+  for (const language of ['en', 'es'] as const) {
+    const [said, ...more] = wordsFor(language).together(why);
+    expect(more).toEqual([]);
+    expect(said?.codes).toEqual(['fast-for-window', 'fast-on-short-count']);
+    for (const number of [/\b108\b/g, /\b100\b/g, /\b15 s/g, /\b60 s/g])
+      expect(said?.text.match(number)).toHaveLength(1);
+  }
+  const [all] = words.together(whyOf(27, { rhythmFelt: 'irregular' }, 'pulse', 15));
+  expect(all?.text.match(/108/g)).toHaveLength(1);
+  expect(all?.codes).toEqual(['fast-for-window', 'fast-on-short-count', 'irregular']);
 });
 
 // Bedside handbook 1.5: a short count that disagrees with a device or with the previous entry.

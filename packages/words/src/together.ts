@@ -20,15 +20,44 @@ export function together(
   detail: (flag: Flag) => string,
 ): Said[] {
   const phrases: Readonly<Record<string, Detail>> = longerCount.reasons;
-  const read = flags.map((flag) => ({ flag, ...asking(flag, phrases, say) }));
+  const read = fastOnce(flags).map((one) => ({ ...one, ...asking(one.flag, phrases, say) }));
   return read.flatMap((one, at): Said[] => {
     const alike = read.filter(({ seconds }) => seconds !== null && seconds === one.seconds);
-    if (one.seconds === null || alike.length === 1)
-      return [{ codes: [one.flag.code], text: detail(one.flag) }];
+    if (one.seconds === null || alike.length === 1) return [{ codes: one.codes, text: detail(one.flag) }];
     if (read.indexOf(alike[0] as (typeof read)[number]) !== at) return [];
     const reasons = alike.map(({ reason }) => reason);
     const text = longerCount.all({ seconds: one.seconds }, say, reasons);
-    return [{ codes: alike.map(({ flag }) => flag.code), text }];
+    return [{ codes: alike.flatMap(({ codes }) => codes), text }];
+  });
+}
+
+/** A flag to be said, and the codes that are said with it. */
+type ToSay = { readonly flag: Flag; readonly codes: readonly string[] };
+
+/**
+ * A fast rate in a window that is too short for it asks for a longer one, and for a full minute as any fast rate does: of the
+ * same count that is one thing to say, with what both ask for.
+ */
+function fastOnce(flags: readonly Flag[]): ToSay[] {
+  const barred = flags.find(({ code }) => code === 'fast-for-window');
+  const minute = flags.find(
+    ({ code, figures }) =>
+      code === 'fast-on-short-count' &&
+      figures.perMinute === barred?.figures.perMinute &&
+      figures.windowSeconds === barred?.figures.windowSeconds,
+  );
+  const { fullWindowSeconds } = minute?.figures ?? {};
+  return flags.flatMap((flag): ToSay[] => {
+    if (
+      barred === undefined ||
+      minute === undefined ||
+      fullWindowSeconds === undefined ||
+      (flag !== barred && flag !== minute)
+    )
+      return [{ flag, codes: [flag.code] }];
+    if (flag === minute) return [];
+    const figures = { ...flag.figures, fullWindowSeconds };
+    return [{ flag: { code: flag.code, figures }, codes: [barred.code, minute.code] }];
   });
 }
 

@@ -24,7 +24,7 @@ export const countDetails = {
   'shorter-than-offered': (f, say) =>
     `${say.beside(f.value('windowSeconds'), f.value('shortestWindowSeconds'), 1)} s is shorter than any window of the rules in force: count ${say.limit(f.value('shortestWindowSeconds'))} s.`,
   'fast-for-window': (f, say) =>
-    `${say.beside(f.value('perMinute'), f.value('fastPerMinute'))} a minute is over ${say.limit(f.value('fastPerMinute'))}, and a fast rate counted for only ${say.short(f.value('windowSeconds'))} s is not accurate enough: count for longer.`,
+    `${say.beside(f.value('perMinute'), f.value('fastPerMinute'))} a minute is over ${say.limit(f.value('fastPerMinute'))}, and a fast rate counted for only ${say.short(f.value('windowSeconds'))} s is not accurate enough: count ${f.has('fullWindowSeconds') ? `${say.short(f.value('fullWindowSeconds'))} s before you rely on it` : 'for longer'}.`,
   'slow-on-short-count': (f, say) =>
     `${say.beside(f.value('perMinute'), f.value('slowPerMinute'))} a minute in ${say.short(f.value('windowSeconds'))} s is under ${say.limit(f.value('slowPerMinute'))}: count ${say.short(f.value('fullWindowSeconds'))} s before you rely on it.`,
   'fast-on-short-count': (f, say) =>

@@ -8,6 +8,8 @@ import type { Detail } from './detail.js';
  */
 export const longerCount = {
   reasons: {
+    'fast-for-window': (f, say) =>
+      `${say.beside(f.value('perMinute'), f.value('fastPerMinute'))} a minute is over ${say.limit(f.value('fastPerMinute'))}, and a fast rate counted for only ${say.short(f.value('windowSeconds'))} s is not accurate enough`,
     'slow-on-short-count': (f, say) =>
       `${say.beside(f.value('perMinute'), f.value('slowPerMinute'))} a minute in ${say.short(f.value('windowSeconds'))} s is under ${say.limit(f.value('slowPerMinute'))}`,
     'fast-on-short-count': (f, say) =>

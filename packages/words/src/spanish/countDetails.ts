@@ -23,7 +23,7 @@ export const countDetails: Reworded<typeof english> = {
   'shorter-than-offered': (f, say) =>
     `${say.beside(f.value('windowSeconds'), f.value('shortestWindowSeconds'), 1)} s es menos que cualquier ventana de las reglas vigentes: cuente ${say.limit(f.value('shortestWindowSeconds'))} s.`,
   'fast-for-window': (f, say) =>
-    `${say.beside(f.value('perMinute'), f.value('fastPerMinute'))} por minuto es más de ${say.limit(f.value('fastPerMinute'))}, y una frecuencia rápida contada solo ${say.short(f.value('windowSeconds'))} s no es bastante exacta: cuente más tiempo.`,
+    `${say.beside(f.value('perMinute'), f.value('fastPerMinute'))} por minuto es más de ${say.limit(f.value('fastPerMinute'))}, y una frecuencia rápida contada solo ${say.short(f.value('windowSeconds'))} s no es bastante exacta: cuente ${f.has('fullWindowSeconds') ? `${say.short(f.value('fullWindowSeconds'))} s antes de fiarse` : 'más tiempo'}.`,
   'slow-on-short-count': (f, say) =>
     `${say.beside(f.value('perMinute'), f.value('slowPerMinute'))} por minuto en ${say.short(f.value('windowSeconds'))} s es menos de ${say.limit(f.value('slowPerMinute'))}: cuente ${say.short(f.value('fullWindowSeconds'))} s antes de fiarse.`,
   'fast-on-short-count': (f, say) =>

@@ -5,6 +5,8 @@ import { otherRate } from './countDetails.js';
 /** As in `english/longerCount`. */
 export const longerCount: Reworded<typeof english> = {
   reasons: {
+    'fast-for-window': (f, say) =>
+      `${say.beside(f.value('perMinute'), f.value('fastPerMinute'))} por minuto es más de ${say.limit(f.value('fastPerMinute'))}, y una frecuencia rápida contada solo ${say.short(f.value('windowSeconds'))} s no es bastante exacta`,
     'slow-on-short-count': (f, say) =>
       `${say.beside(f.value('perMinute'), f.value('slowPerMinute'))} por minuto en ${say.short(f.value('windowSeconds'))} s es menos de ${say.limit(f.value('slowPerMinute'))}`,
     'fast-on-short-count': (f, say) =>

@@ -10,6 +10,10 @@ type MarkRowProps = {
   readonly mark: Mark;
   readonly isChosen: boolean;
   readonly isTimed: boolean;
+  /** Whether the run is whole without it. */
+  readonly mayStayEmpty: boolean;
+  readonly isWrong: boolean;
+  /** What is wrong with it; null where nothing is, or where it is said beside another one. */
   readonly wrong: string | null;
   readonly onChoose: () => void;
   readonly onType: (typed: string) => void;
@@ -17,9 +21,21 @@ type MarkRowProps = {
 };
 
 /** One moment: what it was, when, and what the gauge showed. Touching it puts the needle on it. */
-export function MarkRow({ name, mark, isChosen, isTimed, wrong, onChoose, onType, onStep }: MarkRowProps) {
+export function MarkRow({
+  name,
+  mark,
+  isChosen,
+  isTimed,
+  mayStayEmpty,
+  isWrong,
+  wrong,
+  onChoose,
+  onType,
+  onStep,
+}: MarkRowProps) {
   const { words } = useApp();
   const id = useId();
+  const optional = useId();
   if (mark.what === 'slip') return null;
   const text = words.title('mark', mark.what);
   return (
@@ -34,13 +50,20 @@ export function MarkRow({ name, mark, isChosen, isTimed, wrong, onChoose, onType
               {words.sentence('pressure.atSeconds', { seconds: mark.atSeconds })}
             </span>
           ) : null}
+          {mayStayEmpty && mark.typed.trim() === '' ? (
+            <span className="small soft mark-optional" id={optional}>
+              {words.sentence('moments.mayStayEmpty')}
+            </span>
+          ) : null}
         </span>
       </label>
       <input
         className="mark-number"
         aria-label={words.sentence('moments.gaugeOf', { text })}
-        aria-invalid={wrong !== null}
-        aria-describedby={wrong === null ? undefined : id}
+        aria-invalid={isWrong}
+        aria-describedby={
+          wrong !== null ? id : mayStayEmpty && mark.typed.trim() === '' ? optional : undefined
+        }
         inputMode="numeric"
         autoComplete="off"
         value={mark.typed}

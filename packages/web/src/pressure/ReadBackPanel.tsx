@@ -1,4 +1,4 @@
-import { DEFLATION_FIGURES, type Refusal } from '@evenfall/clinical';
+import { DEFLATION_FIGURES } from '@evenfall/clinical';
 import type { RunPlace } from '@evenfall/record';
 import { useCallback, useEffect, useId, useRef, useState } from 'react';
 import { useApp } from '../app/context.js';
@@ -13,6 +13,7 @@ import { isLainWrong, lainOf } from './lying.js';
 import { MarkRow, WhatWasIt } from './MarkRow.js';
 import {
   gaugeOf,
+  isMoment,
   markedAs,
   markedByOf,
   nextToRead,
@@ -23,17 +24,10 @@ import {
   withMark,
   withWhat,
 } from './marks.js';
+import { markWrong } from './markWrong.js';
 import { PlaceLine } from './PlaceLine.js';
 import { PostureMinutes } from './PostureMinutes.js';
-import {
-  FELT_MARKS,
-  feltFor,
-  MARKS,
-  type Mark,
-  type MarkOf,
-  type RunField,
-  reopenedReading,
-} from './pressureDraft.js';
+import { FELT_MARKS, feltFor, MARKS, type Mark, type RunField, reopenedReading } from './pressureDraft.js';
 import { withPressureAt } from './pressureSteps.js';
 import { pulseFor, toCome } from './pulseOfRuns.js';
 import { RunInput } from './RunInput.js';
@@ -116,10 +110,7 @@ export function ReadBackPanel({ round, place, measuring, isBare = false }: ReadB
   const isRead = gaugeOf(now) !== null;
   const isNext = next !== null && isRead;
   const label = now === undefined ? '' : words.title('mark', now.what);
-  const wrongText = (refused: Refusal | undefined, what: MarkOf) =>
-    refused === undefined
-      ? null
-      : words.problem(refused, { nameOf: () => words.title('mark', what) }).message;
+  const wrongTexts = wrong === null ? null : markWrong(marks, wrong, words);
   return (
     <form
       ref={stage}
@@ -165,7 +156,9 @@ export function ReadBackPanel({ round, place, measuring, isBare = false }: ReadB
             mark={one}
             isChosen={at === chosen}
             isTimed={!areTimesVoid}
-            wrong={wrongText(wrong?.get(at), one.what)}
+            mayStayEmpty={!isMoment(one.what, measuring.method)}
+            isWrong={wrong?.has(at) === true}
+            wrong={wrongTexts?.get(at) ?? null}
             onChoose={() => choose(at)}
             onType={(typed) => mark(at, { typed })}
             onStep={(steps) => mark(at, { typed: String(stepped({ marks, chosen: at }, steps, scale)) })}
@@ -173,7 +166,7 @@ export function ReadBackPanel({ round, place, measuring, isBare = false }: ReadB
         ))}
       </fieldset>
       <p className="field-wrong" role="alert" hidden={wrong?.get('run') === undefined}>
-        {wrongText(wrong?.get('run'), 'first sound')}
+        {wrongTexts?.get('run')}
       </p>
       <PostureMinutes round={round} place={place} fields={fields} isAsked={areMinutesAsked} onChange={set} />
       <button type="submit" className={isRead ? 'button button-first button-large' : 'button button-large'}>

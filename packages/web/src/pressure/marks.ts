@@ -218,7 +218,7 @@ export function markedByOf(
 }
 
 /** Whether a mark is a moment of its run; by ear the pulse under the finger is known beside the sounds. */
-function isMoment(what: MarkOf, method: MarkedAs['method']): boolean {
+export function isMoment(what: MarkOf, method: MarkedAs['method']): boolean {
   if (what === 'slip' || what === 'peak' || what === 'pulse lost') return false;
   return what !== 'pulse back' || method === 'palpation';
 }

@@ -9,8 +9,9 @@ export const run = {
   'later-than-before': (f, say) =>
     `a time after the one before it (${say.short(f.value('beforeSeconds'), 3)} s)`,
   'not-above-moment-before': (f, say) =>
-    `at most the pressure before it (${say.short(f.value('beforeMmHg'), 3)} mmHg)`,
-  'not-above-peak': (f, say) => `at most the peak (${say.short(f.value('peakMmHg'), 3)} mmHg)`,
+    `at most the pressure before it, of ${say.short(f.value('beforeMmHg'), 3)} mmHg`,
+  'not-above-peak': (f, say) =>
+    `at most the highest pressure of ${say.short(f.value('peakMmHg'), 3)} mmHg, at which the valve was opened`,
   'below-systolic': (f, say) => `less than the systolic of ${say.short(f.value('systolic'), 3)} mmHg`,
   'diastolic-below': () => 'a diastolic under the systolic',
   'same-as-moment': (f, say) =>

@@ -19,6 +19,10 @@ export const moments = {
   untimed: 'Read without times',
   readGauge: 'Read the gauge',
   notRead: 'not read yet',
+  unread: (f: Text) => `${f.text}: not read yet. Give what the gauge showed, in mmHg.`,
+  noNumber: (f: Text & { got: string }) =>
+    `${f.text}: “${f.got}” is no number. Give what the gauge showed, in mmHg.`,
+  mayStayEmpty: 'may stay empty',
   isAt: (f: { mmHg: number }, say: Say) => `${say.short(f.mmHg)} mmHg`,
   gaugeOf: (f: Text) => `${f.text} (mmHg)`,
   onGauge: (f: Text) => `${f.text}, on the gauge`,

@@ -10,9 +10,9 @@ export const run: Reworded<typeof english> = {
   'later-than-before': (f, say) =>
     `un tiempo después del anterior (${say.short(f.value('beforeSeconds'), 3)} s)`,
   'not-above-moment-before': (f, say) =>
-    `como máximo la presión anterior (${say.short(f.value('beforeMmHg'), 3)} mmHg)`,
+    `como máximo la presión anterior, de ${say.short(f.value('beforeMmHg'), 3)} mmHg`,
   'not-above-peak': (f, say) =>
-    `como máximo el punto más alto del inflado (${say.short(f.value('peakMmHg'), 3)} mmHg)`,
+    `como máximo la presión más alta, de ${say.short(f.value('peakMmHg'), 3)} mmHg, a la que se abrió la válvula`,
   'below-systolic': (f, say) => `menos que la sistólica de ${say.short(f.value('systolic'), 3)} mmHg`,
   'diastolic-below': () => 'una diastólica por debajo de la sistólica',
   'same-as-moment': (f, say) =>

@@ -51,7 +51,7 @@ describe('the early-warning score (Royal College of Physicians 2017; bedside han
       flags: [{ code: 'air-assumed', detail: expect.stringMatching(/--on-oxygen was not given/) }],
       scale: 1,
       onOxygen: false,
-      computedBy: { program: 'evenfall 0.0.0-test', preset: null, presetVersion: null, rule: 'score-1' },
+      computedBy: { program: 'evenfall 0.0.0-test', preset: null, presetVersion: null, rule: 'score-2' },
     });
   });
 

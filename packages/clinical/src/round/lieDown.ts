@@ -1,6 +1,6 @@
 import type { Flag } from '../contract/flag.js';
+import { lowUprightLimit } from '../score/lowUpright.js';
 import { type StandingAsk, standingAsk } from '../score/standingDue.js';
-import { lowUprightLimit } from './lowUpright.js';
 import type { RoundReading } from './roundReading.js';
 
 export type LieDownCode = 'symptoms-on-standing' | 'standing-systolic-low';

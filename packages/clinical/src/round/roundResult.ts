@@ -30,10 +30,13 @@ import { isScoredAsAdult, isSoonAfterBirth } from './whoseLimits.js';
 import { isLowCondition, worstAlerts } from './worstAlerts.js';
 
 /** The version of what is made of a round, as kept beside it. */
-export const ROUND_RULE = 'round-2';
+export const ROUND_RULE = 'round-3';
 
-/** Every version that can be made again, the oldest first. Since the second an alert names the worst reading of the round. */
-export const ROUND_RULES = ['round-1', ROUND_RULE] as const;
+/**
+ * Every version that can be made again, the oldest first. Since the second an alert names the worst reading of the round,
+ * since the third a systolic on the feet is low by the limit of the person's age.
+ */
+export const ROUND_RULES = ['round-1', 'round-2', ROUND_RULE] as const;
 export type RoundRuleId = (typeof ROUND_RULES)[number];
 
 /** The pressure that a round goes by: the average of the protocol's rule, or why there is none. `used` are ids. */
@@ -108,7 +111,7 @@ export function roundResult(
     pulsePressureMmHg: shows.pulsePressure ? pulsePressure(inputs).value : null,
     earlyWarning: shows.earlyWarning ? score : null,
     scores: roundScores(inputs, input.facts.ageMonths, shows),
-    standing: standingOf(input),
+    standing: standingOf(input, rule === ROUND_RULE ? 'age' : 'adult'),
     actNow: rule === 'round-1' ? firstAlertsOf(each, rules) : alertsOf(each, input.readings, rules),
     ask: askOf(each, input.facts, limits !== null, rules.actNow),
     recheckClass: again,

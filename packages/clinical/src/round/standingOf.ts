@@ -17,9 +17,13 @@ export type StandingInput = {
  * or else the last sitting one. All are of the arm of the first one on the feet: the difference of two arms is no
  * fall. Null without either, or without the minutes. A fact that nobody gave is not known.
  *
- * Source: bedside handbook 3.14.
+ * @param lowBy whose low limit holds on the feet: that of the person's age, or under older rules an adult's for everybody
+ * Source: bedside handbook 3.14, 3.17.
  */
-export function standingOf({ readings, isFeltIrregular, facts }: StandingInput): StandingResult | null {
+export function standingOf(
+  { readings, isFeltIrregular, facts }: StandingInput,
+  lowBy: 'age' | 'adult' = 'age',
+): StandingResult | null {
   const ofArms = readings.filter(({ site }) => isAveragedSite(site));
   const arm = ofArms.find(({ posture }) => posture === 'stand')?.side;
   const ofArm = ofArms.filter(({ side }) => side === arm);
@@ -45,7 +49,7 @@ export function standingOf({ readings, isFeltIrregular, facts }: StandingInput):
   if (upright.length === 0) return null;
   const { ageMonths, hasIrregularRhythm, hasPacemaker, takesRateSlowingDrug } = facts;
   const isIrregular = isFeltIrregular === true || hasIrregularRhythm;
-  return standingResult({
+  const test = {
     from: lying === undefined ? 'sitting' : 'lying',
     baseline: numbersOf(rest),
     readings: upright,
@@ -54,7 +58,8 @@ export function standingOf({ readings, isFeltIrregular, facts }: StandingInput):
     sinusRhythm: isIrregular ? false : null,
     pacemaker: hasPacemaker ? true : null,
     rateSlowingDrug: takesRateSlowingDrug ? true : null,
-  });
+  } as const;
+  return standingResult(test, lowBy === 'age' ? ageMonths : null);
 }
 
 /**

@@ -123,6 +123,20 @@ describe('late, gone again, low, unwell', () => {
     });
   });
 
+  test.each([
+    // 3.17 (second-hand): a child of 1 to 10 years is low under 70 + 2 x age; that it holds on the feet is common practice.
+    [6, 88, null],
+    [6, 82, null],
+    [6, 81, 82],
+    [14, 89, 90],
+    [40, 89, 90],
+    [null, 89, 90],
+  ])('a low systolic goes by the age: %s years, %d mmHg', (age, systolic, limitMmHg) => {
+    const { flags } = tested(numbers(104, 60), [at(3, systolic, 58)], { age });
+    const low = flags.find(({ code }) => code === 'standing-systolic-low');
+    expect(low?.figures.limitMmHg ?? null).toBe(limitMmHg);
+  });
+
   test('symptoms are told, whatever the numbers', () => {
     const result = tested(numbers(120, 80), [{ ...at(1, 118, 80), symptoms: true }]);
     expect(codes(result.flags)).toContain('symptoms-on-standing');

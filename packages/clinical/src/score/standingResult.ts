@@ -1,8 +1,9 @@
+import { monthsOf } from '../child/years.js';
 import type { Flag } from '../contract/flag.js';
-import { isPast } from './bands.js';
 import { type Fall, fallsOf, isAtFirst, isAtThird, limitsOf } from './falls.js';
 import { SCORE_FIGURES as F } from './figures.js';
 import { type HeartRateRatio, heartRateRatio } from './heartRateRatio.js';
+import { lowUprightLimit } from './lowUpright.js';
 import { riseWithoutFall } from './riseWithoutFall.js';
 import type { StandingFlag, StandingReading, StandingReasonCode, StandingTest } from './standing.js';
 
@@ -36,12 +37,16 @@ export type StandingResult = {
  *
  * Units: mmHg, per minute, minutes on the feet. Errors: none; a {@link StandingTest} has been parsed.
  * Limits: 20 / 10 mmHg from lying (30 where the pressure is known to be high when lying), 15 / 7 from sitting.
- * A fall in the first seconds cannot be seen with a cuff.
- * Source: bedside handbook 3.14.
+ * A fall in the first seconds cannot be seen with a cuff. A systolic on the feet is low under the limit of the person's age.
+ * Source: bedside handbook 3.14, 3.17.
  *
+ * @param ageMonths completed months that a child's low limit goes by; null takes an adult's
  * @example standingResult(test) // lying 148/84, pulse 68; at 3 min 112/70, pulse 76: positive, ratio 0.22
  */
-export function standingResult(test: StandingTest): StandingResult {
+export function standingResult(
+  test: StandingTest,
+  ageMonths: number | null = test.age === null ? null : monthsOf(test.age),
+): StandingResult {
   const falls = fallsOf(test);
   const within = falls.filter(({ isDelayed }) => !isDelayed);
   const positive = isPositive(within);
@@ -61,7 +66,7 @@ export function standingResult(test: StandingTest): StandingResult {
     pulseRise: rise.pulseRise,
     riseToReport: rise.riseToReport,
     missing: missingOf(test),
-    flags: [...fallFlags(test, falls, positive, delayed), ...ratioFlags(ratio), ...rise.flags, ...doubts(test, positive)], // biome-ignore format: in the order told
+    flags: [...fallFlags(test, falls, positive, delayed, ageMonths), ...ratioFlags(ratio), ...rise.flags, ...doubts(test, positive)], // biome-ignore format: in the order told
     why: [...reasons(within, positive), ...ratio.why],
   };
 }
@@ -106,6 +111,7 @@ function fallFlags(
   falls: readonly Fall[],
   positive: boolean | null,
   delayed: boolean | null,
+  ageMonths: number | null,
 ): StandingFlag[] {
   const flags: StandingFlag[] = [];
   const first = falls.find(({ isFall, isDelayed }) => isFall === true && isDelayed === (positive !== true));
@@ -117,10 +123,9 @@ function fallFlags(
     flags.push({ code: 'fall-recovered', figures: { minutes: last.minutes } });
   }
   const lowest = lowestOf(test.readings);
-  if (lowest !== null && isPast(lowest.systolic, 'standingSystolicLow')) {
-    const figures = { ...lowest, limitMmHg: F.standingSystolicLow.value };
-    flags.push({ code: 'standing-systolic-low', figures });
-  }
+  const limitMmHg = lowest === null ? null : lowUprightLimit(lowest.systolic, ageMonths);
+  if (lowest !== null && limitMmHg !== null)
+    flags.push({ code: 'standing-systolic-low', figures: { ...lowest, limitMmHg } });
   const unwell = test.readings.find(({ symptoms }) => symptoms === true);
   if (unwell !== undefined)
     flags.push({ code: 'symptoms-on-standing', figures: { minutes: unwell.minutes } });

@@ -113,7 +113,7 @@ export function roundFields(of: TextOf): Values<TextField> {
   const all = round.isInError ? [] : valuesStanding(round, rulesOf);
   const made = round.isInError ? [] : resultsStanding(round, rulesOf);
   const isHeldBack = [...made, ...all].some(isCategoryHeldBack);
-  const notes = notesStanding(round, rulesOf);
+  const notes = notesStanding(round, rulesOf, identity?.birthDate ?? null);
   const alerts = worstAlerts(all.flatMap(({ actNow }) => actNow));
   return {
     name: identity?.name ?? null,

@@ -1,3 +1,4 @@
+import { UNKNOWN_RUN_CIRCUMSTANCES } from '@evenfall/clinical';
 import { expect, test } from 'vitest';
 import type { EntryFrame, StoredEntry } from '../entry/entry.js';
 import { countContent, frame, idOf, kept, runContent, signingContent, USUAL_PLACE } from '../testing/work.js';
@@ -98,4 +99,28 @@ test('a pulse that was counted after the reading on the feet is one of that post
   const runs = [placed(1, 'lie', 76), placed(2, 'stand', null)];
   expect(said(...runs)).toEqual(['no-pulse-in-posture']);
   expect(said(...runs, count(3))).toEqual([]);
+});
+
+/** A test of lying and standing that ended at one minute, which came without a signing. */
+function unsignedTest(birthDate: string | null): string[] {
+  const reading = (id: number, posture: 'lie' | 'stand', systolic: number) => {
+    const circumstances = { ...UNKNOWN_RUN_CIRCUMSTANCES, uprightMinutes: posture === 'stand' ? 1 : null };
+    const moments = [
+      { what: 'first sound', mmHg: systolic },
+      { what: 'last sound', mmHg: 58 },
+    ];
+    const place = { ...USUAL_PLACE, posture };
+    const content = runContent({ method: 'auscultation', moments }, { place, circumstances });
+    return kept(frame('run', content, { id: idOf(id), sequence: id, round }), id);
+  };
+  const [came] = projectChart([reading(1, 'lie', 96), reading(2, 'stand', 86)]).rounds;
+  if (came === undefined) throw new Error('no round');
+  return notesStanding(came, GENERAL_RULES, birthDate).standing.map(({ code }) => code);
+}
+
+// Bedside handbook 3.14, 3.17: on the feet an adult is low under 90 and lies down; a child of six is not, at 86.
+test('a round that came without a signing goes by the age that the birth date says', () => {
+  expect(unsignedTest('2020-03-01')).toEqual(['third-minute-missed']);
+  expect(unsignedTest('1970-03-01')).toEqual([]);
+  expect(unsignedTest(null)).toEqual([]);
 });

@@ -7,6 +7,7 @@ import {
 } from '@evenfall/clinical';
 import { NOTHING_CHOSEN } from '../content/inForce.js';
 import type { StoredEntry } from '../entry/entry.js';
+import { ageInMonths } from '../person/identity.js';
 import { chartedPerMinute } from './chartedPerMinute.js';
 import { chartedPressure } from './chartedPressure.js';
 import { ofRate } from './ofRate.js';
@@ -19,17 +20,22 @@ import { type RulesOf, signingOf, type ValuesOfRound, waysToRead } from './value
  * and what any of them asks to be said is said. The ids are those of the entries that stand.
  *
  * @param rulesOf the rules of the version that the signing names; general ones where they are not at hand
+ * @param birthDate of the person, `YYYY-MM-DD`: where a round came without a signing, which says the age, and its counts do not
  */
-export function notesStanding(round: ChartRound, rulesOf: RulesOf): RoundNotes {
+export function notesStanding(
+  round: ChartRound,
+  rulesOf: RulesOf,
+  birthDate: string | null = null,
+): RoundNotes {
   const signing = signingOf(round)?.content;
   const { roundRules } = rulesOf(signing?.protocolVersion ?? null) ?? NOTHING_CHOSEN;
-  const ageMonths = signing?.evidence?.facts.ageMonths ?? null;
+  const evidence = signing?.evidence ?? { ...NOBODY_SAID, facts: { ageMonths: ageOf(round, birthDate) } };
+  const { ageMonths } = evidence.facts;
   const { gapSeconds } = roundRules.readings;
-  const evidence = signing?.evidence ?? null;
-  const withHaste = (reading: NotedReading): NotedReading =>
-    evidence === null
-      ? reading
-      : { ...reading, isNextAtOnce: isAtOnceAfter(reading, evidence, roundRules.actNow) };
+  const withHaste = (reading: NotedReading): NotedReading => ({
+    ...reading,
+    isNextAtOnce: isAtOnceAfter(reading, evidence, roundRules.actNow),
+  });
   return waysToRead(round)
     .map((values) =>
       roundNotes(readingsIn(round, values).map(withHaste), gapSeconds, pulsesIn(round, values), ageMonths),
@@ -44,6 +50,22 @@ export function notesStanding(round: ChartRound, rulesOf: RulesOf): RoundNotes {
       arms: together(all.arms, one.arms),
       standing: together(all.standing, one.standing),
     }));
+}
+
+/** What the signing of a round says of how the person was; of one that came without it nobody said anything. */
+const NOBODY_SAID = { features: null, unwell: null };
+
+/** The age at a round without a signing, months: as its counts have it, else by the birth date; null is not known. */
+function ageOf({ values }: ChartRound, birthDate: string | null): number | null {
+  const entries = values.map(({ original }) => original);
+  const counted = entries.flatMap((entry) =>
+    entry.kind === 'count' || entry.kind === 'taps'
+      ? (entry.content.evidence.circumstances.ageMonths ?? [])
+      : [],
+  )[0];
+  const day = entries[0]?.measuredAt.at.slice(0, 'YYYY-MM-DD'.length);
+  if (counted !== undefined || birthDate === null || day === undefined) return counted ?? null;
+  return ageInMonths(birthDate, day);
 }
 
 type Flags = RoundNotes['arms'];

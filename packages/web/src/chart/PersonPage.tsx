@@ -91,6 +91,7 @@ export function PersonPage({ person }: { readonly person: string }) {
                   key={round.id}
                   round={round}
                   person={person}
+                  birthDate={identity?.birthDate ?? null}
                   agents={agents}
                   others={chart.rounds}
                   isOpenAbove

@@ -26,6 +26,8 @@ import { whoText } from './who.js';
 type RoundBlockProps = {
   readonly round: ChartRound;
   readonly person: string;
+  /** When the person was born, `YYYY-MM-DD`; absent or null where nobody knows. */
+  readonly birthDate?: string | null;
   readonly agents: readonly Agent[];
   /** When the pressure of this round is to be taken again. */
   readonly rechecks?: readonly DueRecheck[];
@@ -39,13 +41,14 @@ type RoundBlockProps = {
 export function RoundBlock({
   round,
   person,
+  birthDate = null,
   agents,
   others,
   rechecks = [],
   isOpenAbove = false,
 }: RoundBlockProps) {
   const { words } = useApp();
-  const notes = notesStanding(round, useRulesOf());
+  const notes = notesStanding(round, useRulesOf(), birthDate);
   const signing = round.signed?.current.at(-1) ?? round.signed?.original;
   const { ownOf, shared } = flagsInCommon(
     round.values.flatMap(({ original, current }) =>

@@ -1,8 +1,8 @@
 import { isChild } from '../category/isChild.js';
 import { isLowSystolic, lowSystolicLimit } from '../child/lowSystolic.js';
 import { completedYears } from '../child/years.js';
-import { isPast } from '../score/bands.js';
-import { SCORE_FIGURES as STANDING } from '../score/figures.js';
+import { isPast } from './bands.js';
+import { SCORE_FIGURES as F } from './figures.js';
 
 /**
  * The limit in mmHg that a systolic is under, on the feet or before them; null where it is under none. A child has the
@@ -14,5 +14,5 @@ import { SCORE_FIGURES as STANDING } from '../score/figures.js';
 export function lowUprightLimit(systolic: number, ageMonths: number | null): number | null {
   if (ageMonths !== null && isChild(completedYears(ageMonths)))
     return isLowSystolic(systolic, ageMonths) ? lowSystolicLimit(ageMonths).limitMmHg : null;
-  return isPast(systolic, 'standingSystolicLow') ? STANDING.standingSystolicLow.value : null;
+  return isPast(systolic, 'standingSystolicLow') ? F.standingSystolicLow.value : null;
 }

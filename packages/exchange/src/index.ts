@@ -39,6 +39,6 @@ export { DATE_ORDERS, daysOf } from './series/timeText.js';
 export { isZone } from './series/zoneClock.js';
 export type { TextField, TextOf } from './text/roundFields.js';
 export { TEXT_FIELDS } from './text/roundFields.js';
-export type { TemplateId } from './text/roundText.js';
-export { broughtTemplate, roundText, TEMPLATE_IDS } from './text/roundText.js';
+export type { SaidUnder, TemplateId } from './text/roundText.js';
+export { broughtTemplate, leftOutOfText, roundText, TEMPLATE_IDS } from './text/roundText.js';
 export { seriesTexts } from './text/seriesTexts.js';

@@ -75,6 +75,14 @@ export function parseTemplate<Field extends string>(
   return { ok: true, value: whole };
 }
 
+/** The fields that a template names, in or out of a part. */
+export function fieldsOf<Field extends string>(template: Template<Field>): readonly Field[] {
+  return template.flatMap((piece) => {
+    if ('field' in piece) return [piece.field];
+    return 'part' in piece ? fieldsOf(piece.part) : [];
+  });
+}
+
 /**
  * A template filled for one round.
  *

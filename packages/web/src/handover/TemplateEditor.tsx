@@ -1,4 +1,4 @@
-import { TEXT_FIELDS } from '@evenfall/exchange';
+import { leftOutOfText, TEXT_FIELDS } from '@evenfall/exchange';
 import { useRef } from 'react';
 import { useApp } from '../app/context.js';
 import { Field } from '../parts/Field.js';
@@ -22,6 +22,7 @@ export function TemplateEditor({ template, isOwn, wrong, onChange, onRestore }: 
     onChange(`${template.slice(0, at)}{${field}}${template.slice(end)}`);
     area.current?.focus();
   };
+  const leftOut = leftOutOfText(template).map((field) => `{${field}}`);
   return (
     <details className="more">
       <summary>{words.sentence('handover.edit')}</summary>
@@ -43,6 +44,11 @@ export function TemplateEditor({ template, isOwn, wrong, onChange, onRestore }: 
             />
           )}
         </Field>
+        {leftOut.length === 0 ? null : (
+          <p className="notice" role="status">
+            {words.sentence('handover.leftOut', { fields: words.say.allOf(leftOut) })}
+          </p>
+        )}
         <fieldset className="handover-fields">
           <legend>{words.sentence('handover.fields')}</legend>
           {TEXT_FIELDS.map((field) => (

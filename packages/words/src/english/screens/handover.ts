@@ -42,6 +42,10 @@ export const handover = {
     `Not closed: nobody is noted as told of this yet (${f.conditions}).`,
   caution:
     'No category of high pressure is given: it says nothing of a pressure that is low or that falls on standing.',
+  /** Under a text whose template has no field for it. */
+  actNowUnder: (f: Text) => `Act now: ${f.text}`,
+  leftOut: (f: { fields: string }) =>
+    `This template has no ${f.fields}: what that would say is put under the text wherever there is any, so that no alert and no caution is left out.`,
   longerAsked: 'from a short count: a longer one was asked for',
   /** A mean as it is charted, mmHg. */
   lineTemplate:

@@ -37,6 +37,9 @@ export const handover: Reworded<typeof english> = {
   notTold: (f) => `Sin cerrar: no consta aún que se avisara a nadie de esto (${f.conditions}).`,
   caution:
     'No se da una categoría de presión alta: nada dice de una presión baja o que baja al ponerse de pie.',
+  actNowUnder: (f) => `Actúe ya: ${f.text}`,
+  leftOut: (f) =>
+    `Esta plantilla no tiene ${f.fields}: lo que eso diría se pone bajo el texto cuando lo hay, para que no falte ninguna alerta ni advertencia.`,
   longerAsked: 'de un recuento corto: se pidió uno más largo',
   lineTemplate:
     '{day} {time}[: {pressure} mmHg][ (media de {meanOf})][, {posture}][, pulso {pulse}][, respiraciones {breaths}][, {temperature}][, {saturation}].[ Además {others}.][ {standing}][ {actNow}][ {told}]',

@@ -1,6 +1,8 @@
 import {
   type Flag,
+  isLowCondition,
   isToLieDown,
+  lieDownFlags,
   type NextStep,
   numbersText,
   ROUND_FIGURES,
@@ -19,7 +21,7 @@ import { runContentOf } from '../round/entries.js';
 import { nextHref, stepOf } from '../round/nextHref.js';
 import { ActNowPanel, AskPanel } from '../round/ResultPanels.js';
 import { readingRemoved } from '../round/slip.js';
-import { type RoundStanding, readingsSoFar, standingOf } from '../round/standing.js';
+import { type RoundStanding, readingOf, readingsSoFar, standingOf } from '../round/standing.js';
 import type { Round } from '../round/useRound.js';
 import { AskUpright } from './AskUpright.js';
 import { notesOf } from './notesOf.js';
@@ -31,7 +33,7 @@ import {
   withNextReading,
   withPressureAt,
   withReadingReopened,
-  withUpright,
+  withStandingStopped,
 } from './pressureSteps.js';
 import { lowBeforeStanding } from './StandingHeld.js';
 import { UprightClock } from './UprightClock.js';
@@ -56,7 +58,10 @@ export function ReadingPanel({ round, entry, person }: ReadingProps) {
       <div role="status">
         <ReadingNumbers value={value} round={round} />
       </div>
-      <ActNowPanel standing={standing} />
+      <ActNowPanel
+        standing={standing}
+        also={lieDownFlags([readingOf(draft, reading, { ...round, program })], round.facts.ageMonths)}
+      />
       <AskPanel round={round} standing={standing} />
       <AskUpright round={round} reading={reading} />
       <Flags flags={value.flags} isAnnounced />
@@ -136,10 +141,12 @@ function rangesText({ systolicRange, diastolicRange }: RunContent['value'], word
 }
 
 /** Why another reading is asked for: under the number, where the buttons at the foot do not cover it. */
-function whyNext({ nextPressure }: RoundStanding): NextStep['why'] {
+function whyNext({ nextPressure, content }: RoundStanding): NextStep['why'] {
   if (nextPressure === null || !(nextPressure.step in NEXT_TEXT)) return [];
+  // An alert of a low pressure says itself that it is taken again at once.
+  const isSaid = content.value?.actNow.some(({ condition }) => isLowCondition(condition)) === true;
   // That somebody asked for it, they know: it was the touch before.
-  return nextPressure.why.filter(({ code }) => code !== 'asked-for');
+  return nextPressure.why.filter(({ code }) => code !== 'asked-for' && !(isSaid && code === 'again-at-once'));
 }
 
 /** Of the last reading on the feet: that a fall lasts, or that it came only now; what asks for the next one says the others. */
@@ -239,7 +246,7 @@ function Next({ round, standing, person, gapSeconds, isToLie }: NextProps) {
           <Link
             href={`/people/${person}/round`}
             className="button button-first button-large"
-            onClick={() => round.change((draft) => withUpright(draft, null))}
+            onClick={() => round.change(withStandingStopped)}
           >
             {words.sentence('pressure.stopStanding')}
           </Link>

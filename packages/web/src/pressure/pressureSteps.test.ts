@@ -25,6 +25,7 @@ import {
   withReading,
   withReadingChanged,
   withReadingReopened,
+  withStandingStopped,
   withUpright,
   withUprightStopped,
 } from './pressureSteps.js';
@@ -116,6 +117,20 @@ test('who is laid down from their feet is read lying next, and stands no longer'
   const { pressure } = withLyingDown(stands, false);
   expect(pressure.place).toEqual({ ...PLACE, posture: 'lie' });
   expect([pressure.upright ?? null, pressure.measuring]).toEqual([null, { at: 'ready' }]);
+});
+
+test('who lies down again for the review is read lying next, wherever the next reading is begun', () => {
+  const up = withPlace(begun(), { ...PLACE, posture: 'stand' }, false);
+  const stood = withReading(withUpright(up, { since: instant(5), at: AT(10) }), {
+    ...reading(20, 100),
+    place: { ...PLACE, posture: 'stand' },
+  });
+  const stopped = withStandingStopped(stood);
+  expect(stopped.pressure.measuring).toEqual({ at: 'shown', entry: ID(20) });
+  expect(stopped.pressure.values[0]?.place.posture).toBe('stand');
+  expect(stopped.pressure.upright ?? null).toBeNull();
+  const repeat = withNextReading(stopped, { step: 'repeat', side: null, posture: null }, true).pressure;
+  expect(repeat.place).toEqual({ ...PLACE, posture: 'lie' });
 });
 
 test('a slip goes back to the keypad as it was typed, or is taken out', () => {

@@ -183,10 +183,18 @@ export function withUpright(draft: RoundDraft, upright: SinceDraft | null): Roun
   return withPressure(draft, (pressure) => ({ ...pressure, upright, stoppedUpright: null }));
 }
 
-/** Whoever was to lie down lies: the clock since standing up is over, and the next reading is one lying. */
+/** Whoever was to lie down lies: the clock since standing up is over, and whatever is taken next is taken lying. */
+export function withStandingStopped(draft: RoundDraft): RoundDraft {
+  return withPressure(withUpright(draft, null), (pressure) => ({
+    ...pressure,
+    place: pressure.place === null ? null : { ...pressure.place, posture: 'lie' },
+  }));
+}
+
+/** The same, and the reading lying is begun. */
 export function withLyingDown(draft: RoundDraft, palpateFirst: boolean): RoundDraft {
   return withNextReading(
-    withUpright(draft, null),
+    withStandingStopped(draft),
     { step: 'lying', side: null, posture: 'lie' },
     palpateFirst,
   );

@@ -1,4 +1,4 @@
-import { EMERGENCY_FEATURES, type EmergencyFeature } from '@evenfall/clinical';
+import { EMERGENCY_FEATURES, type EmergencyFeature, type Flag } from '@evenfall/clinical';
 import { askedText } from '@evenfall/words';
 import { useId } from 'react';
 import { useBook } from '../app/book.js';
@@ -11,12 +11,24 @@ import type { Round } from './useRound.js';
 
 type StandingProps = { readonly standing: RoundStanding };
 
+type ActNowProps = StandingProps & {
+  /** What the reading on the page asks for besides, at once: it stands in the same box, after the alerts. */
+  readonly also?: readonly Flag[];
+};
+
 /** What somebody must act on now. It stays until it is signed, and then until it is closed in the chart. */
-export function ActNowPanel({ standing }: StandingProps) {
+export function ActNowPanel({ standing, also = [] }: ActNowProps) {
   const { words } = useApp();
   const isClass = useBook().book === 'class';
   const alerts = standing.content.value?.actNow ?? [];
-  if (alerts.length === 0) return null;
+  if (alerts.length === 0)
+    return also.length === 0 ? null : (
+      <div className="act-now" role="alert">
+        {also.map((flag) => (
+          <p key={flag.code}>{words.detail(flag)}</p>
+        ))}
+      </div>
+    );
   return (
     <section className="act-now" role="alert" aria-label={words.sentence('result.actNow')}>
       <h2>{words.sentence('result.actNow')}</h2>
@@ -28,6 +40,9 @@ export function ActNowPanel({ standing }: StandingProps) {
               <span className="small"> {words.sentence('cautions.confirmLocally')}</span>
             ) : null}
           </li>
+        ))}
+        {also.map((flag) => (
+          <li key={flag.code}>{words.detail(flag)}</li>
         ))}
       </ul>
       <IncidentalNote />

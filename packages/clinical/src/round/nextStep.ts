@@ -129,6 +129,7 @@ function pressureStep(
   const first = readings[0];
   if (first === undefined) return firstReading(state, rules);
   const steps = [
+    laidDown(readings, facts, rules),
     again(readings, first, known, rules),
     otherArm(state, first, facts, rules),
     lyingAndStanding(state, facts, rules),
@@ -155,6 +156,22 @@ function firstReading({ place, estimates }: RoundState, { plan }: StepRules): Ne
   const { side, posture } = place;
   const isFelt = estimates.some((estimate) => estimate.side === side);
   return step(plan.palpateFirst && !isFelt ? 'palpate' : 'listen', { side, posture });
+}
+
+/**
+ * Whoever was low or unwell on their feet is measured again at once, lying: asked for until a reading off their feet is in.
+ * Source: bedside handbook 3.14 (stop: lie down) and 3.15 (very low or unwell: at once, by hand; common practice).
+ */
+function laidDown(
+  readings: readonly RoundReading[],
+  facts: RoundFacts,
+  { cuff }: StepRules,
+): NextStep | null {
+  const last = readings.at(-1);
+  if (last === undefined || !isUpright(last) || !isToLieDown([last], facts.ageMonths)) return null;
+  const { posture, why } = postureChoice('lie', placeFactsOf(facts), DAY_OF_ROUND, cuff);
+  const asked: Flag<NextStepCode> = { code: 'again-at-once', figures: {} };
+  return step('lying', { why: [asked, ...why], waitSeconds: 0, side: last.side, posture });
 }
 
 /** The other arm at a person's first pressure, or when somebody asked for it; an arm that is barred is not asked for. */

@@ -151,12 +151,21 @@ function isAtOnce(
   { readings, facts, features, unwell }: Pick<RoundInput, 'readings' | 'facts' | 'features' | 'unwell'>,
   rules: RoundRules['actNow'],
 ): boolean {
-  return isAtOnceAfter(readings.at(-1) ?? NO_PRESSURE, { facts, features, unwell }, rules);
+  const { systolic, diastolic } = readings.at(-1) ?? NO_PRESSURE;
+  return isAtOnceAfter({ systolic, diastolic }, { facts, features, unwell }, rules);
 }
 
-/** Whether nobody waits, nor rests the arm, after one reading: it is very low, or the person unwell. Source: as of `isAtOnce`. */
+/**
+ * Whether nobody waits, nor rests the arm, after one reading: it is very low, or the person unwell, also on their feet alone.
+ * Source: as of `isAtOnce`.
+ */
 export function isAtOnceAfter(
-  reading: { readonly systolic: number | null; readonly diastolic: number | null },
+  reading: {
+    readonly systolic: number | null;
+    readonly diastolic: number | null;
+    /** Absent or null where nobody asked. */
+    readonly isUnwellUpright?: boolean | null;
+  },
   {
     facts,
     features,
@@ -167,6 +176,7 @@ export function isAtOnceAfter(
   rules: RoundRules['actNow'],
 ): boolean {
   const { systolic, diastolic } = reading;
+  if (reading.isUnwellUpright === true) return true;
   const known = { ...NOTHING_KNOWN, ageMonths: facts.ageMonths, features, systolic, diastolic };
   return recheckClass(known, { unwell, abnormal: null }, rules) === 'very-low-or-unwell';
 }

@@ -13,7 +13,7 @@ import { PlaceLine } from './PlaceLine.js';
 import { PostureMinutes } from './PostureMinutes.js';
 import { PressureKeypad } from './PressureKeypad.js';
 import {
-  feltFor,
+  feltHere,
   knownAt,
   type PressureAt,
   RUN_FIELDS,
@@ -75,7 +75,7 @@ export function NumbersPanel({ round, place, measuring, isBare = false }: Number
     const felt = pulseFor(round.draft, was ?? toCome(place), round.inForce);
     const around = aroundOf(was, felt) ?? {
       pulsePerMinute: felt,
-      lostMmHg: method === 'device' ? null : (feltFor(round.draft.pressure, place)?.lostMmHg ?? null),
+      lostMmHg: method === 'device' ? null : feltHere(round.draft.pressure, place),
     };
     const read = readRun(typedAs(measuring), around, round.inForce.runRules.deflation);
     setWrong(read.wrong);

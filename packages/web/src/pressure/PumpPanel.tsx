@@ -38,7 +38,8 @@ export function PumpPanel({ round, place, other: { second, anew } }: PumpProps) 
   const wait = isAtOnce ? 0 : secondsToWait(pressure, now, inflation);
   const held =
     place.posture === 'stand' ? lowBeforeStanding(standingOf(round.draft, { ...round, program })) : [];
-  const isHeld = held.length > 0;
+  // Whoever stands already is measured: then the reading comes first again, beside the warning.
+  const isHeld = held.length > 0 && (pressure.upright ?? null) === null;
   const isWaiting = wait !== null && wait > 0;
   const known = knownAt(pressure, place);
   const { mmHg, by } = inflateTo(known, inflation);
@@ -75,7 +76,7 @@ export function PumpPanel({ round, place, other: { second, anew } }: PumpProps) 
   return (
     <div className="measure">
       <PlaceLine round={round} place={place} />
-      {isHeld ? <StandingHeld round={round} why={held} /> : null}
+      {held.length > 0 ? <StandingHeld round={round} why={held} isFirst={isHeld} /> : null}
       <PostureHere round={round} place={place} isHeld={isHeld} />
       <div className="pump">
         <p className="pump-to">

@@ -27,7 +27,7 @@ import {
 import { markWrong } from './markWrong.js';
 import { PlaceLine } from './PlaceLine.js';
 import { PostureMinutes } from './PostureMinutes.js';
-import { FELT_MARKS, feltFor, MARKS, type Mark, type RunField, reopenedReading } from './pressureDraft.js';
+import { FELT_MARKS, feltHere, MARKS, type Mark, type RunField, reopenedReading } from './pressureDraft.js';
 import { withPressureAt } from './pressureSteps.js';
 import { pulseFor, toCome } from './pulseOfRuns.js';
 import { RunInput } from './RunInput.js';
@@ -80,7 +80,7 @@ export function ReadBackPanel({ round, place, measuring, isBare = false }: ReadB
     const felt = pulseFor(round.draft, was ?? toCome(place), round.inForce);
     const around = aroundOf(was, felt) ?? {
       pulsePerMinute: felt,
-      lostMmHg: feltFor(round.draft.pressure, place)?.lostMmHg ?? null,
+      lostMmHg: feltHere(round.draft.pressure, place),
     };
     const read = readMarks(measuring, around, round.inForce.runRules.deflation);
     setWrong(read.wrong);

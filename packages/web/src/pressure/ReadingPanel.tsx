@@ -29,7 +29,6 @@ import { PlaceLine } from './PlaceLine.js';
 import { placeText } from './placeText.js';
 import { type DraftRun, secondsBetween } from './pressureDraft.js';
 import {
-  withLyingDown,
   withNextReading,
   withPressureAt,
   withReadingReopened,
@@ -87,6 +86,7 @@ export function ReadingPanel({ round, entry, person }: ReadingProps) {
       <Next
         round={round}
         isToLie={
+          draft.pressure.place?.posture === 'stand' &&
           reading.place.posture === 'stand' &&
           isToLieDown(readingsSoFar(draft, { ...round, program }), round.facts.ageMonths)
         }
@@ -201,18 +201,17 @@ function Next({ round, standing, person, gapSeconds, isToLie }: NextProps) {
   const isHeld = isToLie || (nextPressure?.step === 'standing' && isLow);
   // Very low or unwell: what is asked of whoever measures is this, and now.
   const isAtOnce = nextPressure?.why.some(({ code }) => code === 'again-at-once') === true;
+  // Then that alone stays under the thumb, and hides as little as it can of what is to be read.
+  const isNow = isAtOnce && !isHeld && (open?.ask.features.length ?? 0) === 0 && open?.ask.pregnancy !== true;
   const toReview = (look: string) => (
-    <Link
-      href={isReading ? `/people/${person}/round` : nextHref(person, step)}
-      className={`button${look} button-large`}
-    >
+    <Link href={isReading ? `/people/${person}/round` : nextHref(person, step)} className={`button${look}`}>
       {words.sentence(isReading || step === 'review' ? 'count.toReview' : 'count.goOn')}
     </Link>
   );
   return (
     <>
       <div className="buttons buttons-middle">
-        {nextPressure?.step === 'repeat' || isToLie ? null : (
+        {nextPressure?.step === 'repeat' || isToLie || isNow ? null : (
           <button
             type="button"
             className="button button-quiet"
@@ -241,21 +240,24 @@ function Next({ round, standing, person, gapSeconds, isToLie }: NextProps) {
         </button>
       </div>
       <p className="soft small measure-says">{words.sentence('postures.wantStandingSays', STANDING_ASKS)}</p>
-      <div className={isOpen ? 'next-steps next-steps-last' : 'next-steps'}>
+      {isNow ? <div className="buttons buttons-middle">{toReview('')}</div> : null}
+      <div className={isOpen && !isNow ? 'next-steps next-steps-last' : 'next-steps'}>
         {isToLie ? (
           <Link
             href={`/people/${person}/round`}
             className="button button-first button-large"
-            onClick={() => round.change(withStandingStopped)}
+            onClick={() =>
+              round.change((draft) => withStandingStopped(draft, nextPressure?.posture ?? 'lie'))
+            }
           >
             {words.sentence('pressure.stopStanding')}
           </Link>
         ) : isHeld ? (
-          toReview(' button-first')
+          toReview(' button-first button-large')
         ) : null}
         {nextPressure?.step === 'repeat' && last !== undefined ? (
           <>
-            <Countdown last={last} gapSeconds={nextPressure.waitSeconds ?? gapSeconds} />
+            {isAtOnce ? null : <Countdown last={last} gapSeconds={nextPressure.waitSeconds ?? gapSeconds} />}
             {wanted.includes('other-arm') ? (
               <p className="small">
                 {words.sentence('pressure.sameArmFirst', { text: placeText(last.place, words) })}
@@ -264,15 +266,6 @@ function Next({ round, standing, person, gapSeconds, isToLie }: NextProps) {
           </>
         ) : null}
         {nextPressure?.step === 'standing' && !isHeld ? <UprightClock round={round} /> : null}
-        {isToLie && nextPressure?.step !== 'lying' ? (
-          <button
-            type="button"
-            className="button button-large"
-            onClick={() => round.change((draft) => withLyingDown(draft, palpateFirst))}
-          >
-            {words.sentence('pressure.lying')}
-          </button>
-        ) : null}
         {isReading ? (
           <button
             type="button"
@@ -288,7 +281,9 @@ function Next({ round, standing, person, gapSeconds, isToLie }: NextProps) {
             {words.sentence(NEXT_TEXT[nextPressure.step as keyof typeof NEXT_TEXT])}
           </button>
         ) : null}
-        {isHeld ? null : toReview(isReading || isOpen ? '' : ' button-first')}
+        {isHeld || isNow
+          ? null
+          : toReview(isReading || isOpen ? ' button-large' : ' button-first button-large')}
       </div>
     </>
   );

@@ -12,8 +12,15 @@ export function lowBeforeStanding({ nextPressure }: RoundStanding): NextStep['wh
   return nextPressure?.why.filter(({ code }) => code === 'low-before-standing') ?? [];
 }
 
+type HeldProps = {
+  readonly round: Round;
+  readonly why: NextStep['why'];
+  /** Whether leaving it comes first; not once they stand. */
+  readonly isFirst: boolean;
+};
+
 /** Where somebody with a low pressure would be stood up: what was measured, what speaks against it, and the way to leave it. */
-export function StandingHeld({ round, why }: { readonly round: Round; readonly why: NextStep['why'] }) {
+export function StandingHeld({ round, why, isFirst }: HeldProps) {
   const { words, program } = useApp();
   const { draft } = round;
   const numbers = draft.pressure.values.map((one) =>
@@ -25,7 +32,10 @@ export function StandingHeld({ round, why }: { readonly round: Round; readonly w
         <strong>{words.say.allOf(numbers)}</strong> {words.sentence('pressure.mmHg')}
       </p>
       <Flags flags={why} isAnnounced />
-      <Link href={`/people/${draft.person}/round`} className="button button-first button-large">
+      <Link
+        href={`/people/${draft.person}/round`}
+        className={isFirst ? 'button button-first button-large' : 'button'}
+      >
         {words.sentence('count.toReview')}
       </Link>
     </div>

@@ -215,9 +215,18 @@ function systolicOf({ moments }: Run): readonly number[] {
   return first === undefined ? [] : [first.mmHg];
 }
 
-/** The estimate that was felt last on this arm and not listened for yet; null if there is none. */
-export function feltFor(pressure: PressureDraft, place: RunPlace): FeltDraft | null {
+/** The estimate that was felt last on this arm, in whatever posture; null if there is none. It says how far to pump. */
+function feltFor(pressure: PressureDraft, place: RunPlace): FeltDraft | null {
   return pressure.felt.findLast((one) => one.place.side === place.side) ?? null;
+}
+
+/**
+ * The estimate that goes with a reading as its own, mmHg: the last that was felt on this arm in this posture; null if there
+ * is none. One of another posture is no estimate of a pressure that fell on standing.
+ */
+export function feltHere(pressure: PressureDraft, { side, posture }: RunPlace): number | null {
+  const last = pressure.felt.findLast(({ place }) => place.side === side && place.posture === posture);
+  return last?.lostMmHg ?? null;
 }
 
 /** Whether somebody lies, on the back or on the side. */

@@ -7,7 +7,7 @@ import {
 import { expect, test } from 'vitest';
 import { AT, begun, ID } from '../round/testing.js';
 import { isToBegin } from './PostureHere.js';
-import { type DraftRun, reopenedReading } from './pressureDraft.js';
+import { type DraftRun, feltHere, knownAt, reopenedReading } from './pressureDraft.js';
 import {
   blankReading,
   displayAmong,
@@ -16,7 +16,6 @@ import {
   withFelt,
   withGauge,
   withLying,
-  withLyingDown,
   withLyingStopped,
   withNextReading,
   withoutReading,
@@ -97,6 +96,10 @@ test('another posture at the arm where the cuff is goes straight on; another arm
   const once = withFelt(withPlace(begun(), decided, true), { ...felt, place: decided });
   const lying = withNextReading(once, { step: 'lying', side: 'right', posture: 'lie' }, true).pressure;
   expect(lying.measuring).toEqual({ at: 'ready' });
+  // What was felt sitting says how far to pump, and is no estimate of what is heard in another posture.
+  expect(knownAt(lying, { ...decided, posture: 'lie' }).lostMmHg).toBe(felt.lostMmHg);
+  expect(feltHere(lying, decided)).toBe(felt.lostMmHg);
+  expect(feltHere(lying, { ...decided, posture: 'stand' })).toBeNull();
   // Who decided on this arm decided on it lying too.
   expect(lying.place).toEqual({ ...decided, posture: 'lie' });
   const notFelt = withPlace(begun(), PLACE, false);
@@ -114,7 +117,8 @@ test('another posture at the arm where the cuff is goes straight on; another arm
 test('who is laid down from their feet is read lying next, and stands no longer', () => {
   const up = withPlace(begun(), { ...PLACE, posture: 'stand' }, false);
   const stands = withUpright(up, { since: instant(5), at: AT(10) });
-  const { pressure } = withLyingDown(stands, false);
+  const lying = { step: 'lying', side: null, posture: 'lie' } as const;
+  const { pressure } = withNextReading(stands, lying, false);
   expect(pressure.place).toEqual({ ...PLACE, posture: 'lie' });
   expect([pressure.upright ?? null, pressure.measuring]).toEqual([null, { at: 'ready' }]);
 });
@@ -125,7 +129,7 @@ test('who lies down again for the review is read lying next, wherever the next r
     ...reading(20, 100),
     place: { ...PLACE, posture: 'stand' },
   });
-  const stopped = withStandingStopped(stood);
+  const stopped = withStandingStopped(stood, 'lie');
   expect(stopped.pressure.measuring).toEqual({ at: 'shown', entry: ID(20) });
   expect(stopped.pressure.values[0]?.place.posture).toBe('stand');
   expect(stopped.pressure.upright ?? null).toBeNull();

@@ -183,21 +183,12 @@ export function withUpright(draft: RoundDraft, upright: SinceDraft | null): Roun
   return withPressure(draft, (pressure) => ({ ...pressure, upright, stoppedUpright: null }));
 }
 
-/** Whoever was to lie down lies: the clock since standing up is over, and whatever is taken next is taken lying. */
-export function withStandingStopped(draft: RoundDraft): RoundDraft {
+/** Whoever was to lie down lies: the clock since standing up is over, and whatever is taken next is taken so. */
+export function withStandingStopped(draft: RoundDraft, posture: RunPlace['posture']): RoundDraft {
   return withPressure(withUpright(draft, null), (pressure) => ({
     ...pressure,
-    place: pressure.place === null ? null : { ...pressure.place, posture: 'lie' },
+    place: pressure.place === null ? null : { ...pressure.place, posture },
   }));
-}
-
-/** The same, and the reading lying is begun. */
-export function withLyingDown(draft: RoundDraft, palpateFirst: boolean): RoundDraft {
-  return withNextReading(
-    withStandingStopped(draft),
-    { step: 'lying', side: null, posture: 'lie' },
-    palpateFirst,
-  );
 }
 
 /** The clock since standing up was stopped by hand: since when they stood is kept, as that may have been the slip. */

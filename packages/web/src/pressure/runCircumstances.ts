@@ -26,11 +26,16 @@ export function feltPulse(draft: RoundDraft, inForce: InForce): number | null {
 type Under = { readonly facts: Facts; readonly inForce: InForce };
 
 /** Whether the reading after one is asked for without a wait: it is very low, or the person unwell. */
-export function isNextAtOnce(draft: RoundDraft, { run }: DraftRun, { facts, inForce }: Under): boolean {
+export function isNextAtOnce(
+  draft: RoundDraft,
+  { run, place, unwellUpright = null }: DraftRun,
+  { facts, inForce }: Under,
+): boolean {
   const { features, unwell } = draft;
   const { systolic, diastolicUsed: diastolic } = runResult(run, UNKNOWN_RUN_CIRCUMSTANCES, inForce.runRules);
   const known = { features, unwell, facts: roundFactsIn(draft, facts) };
-  return isAtOnceAfter({ systolic, diastolic }, known, inForce.roundRules.actNow);
+  const isUnwellUpright = place.posture === 'stand' && unwellUpright;
+  return isAtOnceAfter({ systolic, diastolic, isUnwellUpright }, known, inForce.roundRules.actNow);
 }
 
 /**

@@ -1,4 +1,4 @@
-import { EMERGENCY_FEATURES, type EmergencyFeature, type Flag } from '@evenfall/clinical';
+import { EMERGENCY_FEATURES, type EmergencyFeature, type Flag, isLowCondition } from '@evenfall/clinical';
 import { askedText } from '@evenfall/words';
 import { useId } from 'react';
 import { useBook } from '../app/book.js';
@@ -12,7 +12,7 @@ import type { Round } from './useRound.js';
 type StandingProps = { readonly standing: RoundStanding };
 
 type ActNowProps = StandingProps & {
-  /** What the reading on the page asks for besides, at once: it stands in the same box, after the alerts. */
+  /** What the reading on the page asks for besides, at once: it stands in the same box, after what is said of a low pressure. */
   readonly also?: readonly Flag[];
 };
 
@@ -29,26 +29,30 @@ export function ActNowPanel({ standing, also = [] }: ActNowProps) {
         ))}
       </div>
     );
+  const item = ({ condition, figures, confirmLocally }: (typeof alerts)[number]) => (
+    <li key={condition}>
+      {words.detail({ code: condition, figures })}
+      {confirmLocally ? <span className="small"> {words.sentence('cautions.confirmLocally')}</span> : null}
+    </li>
+  );
   return (
     <section className="act-now" role="alert" aria-label={words.sentence('result.actNow')}>
       <h2>{words.sentence('result.actNow')}</h2>
       <ul className="flags">
-        {alerts.map(({ condition, figures, confirmLocally }) => (
-          <li key={condition}>
-            {words.detail({ code: condition, figures })}
-            {confirmLocally ? (
-              <span className="small"> {words.sentence('cautions.confirmLocally')}</span>
-            ) : null}
-          </li>
-        ))}
+        {alerts.filter(isOfLow).map(item)}
         {also.map((flag) => (
           <li key={flag.code}>{words.detail(flag)}</li>
         ))}
+        {alerts.filter((alert) => !isOfLow(alert)).map(item)}
       </ul>
       <IncidentalNote />
       <p className="small">{words.sentence(isClass ? 'class.actNowSays' : 'result.actNowSays')}</p>
     </section>
   );
+}
+
+function isOfLow({ condition }: { readonly condition: string }): boolean {
+  return isLowCondition(condition);
 }
 
 type AskProps = StandingProps & { readonly round: Round };

@@ -40,8 +40,11 @@ test('a chart prints on one page of A4 and of Letter: whose it is, facts, the dr
   await expect(head).toContainText('INV-0013');
   await expect(page.locator('.print-foot')).toContainText('INVENTED: nobody here is real');
   await expect(page.locator('.print-foot')).toContainText(/printed .* · evenfall /);
-  const rows = page.locator('.printed-table tbody tr');
+  const rows = page.locator('.printed-table .print-round');
   await expect(rows).toHaveCount(2);
+  // What is said of a round goes across the sheet, under its numbers.
+  const says = await rows.last().locator('.print-says').boundingBox();
+  expect(says?.width ?? 0).toBeGreaterThan(0.75 * PRINTED_WIDTHS.A4);
   await expect(rows.first()).toContainText('108/60');
   await expect(rows.first()).toContainText('Dr Ines Abara (invented)');
   await expect(rows.last()).toContainText('blood cultures');
@@ -69,7 +72,15 @@ test('what is open, amended or in error is so on paper too, and the facts that h
   await page.emulateMedia({ media: 'print' });
   const chart = page.locator('.printed-chart');
   await expect(chart.getByText(/^Pregnant, 31 weeks/)).toBeVisible();
-  await expect(chart.getByText('Severe pressure in pregnancy: Act now: not closed')).toBeVisible();
+  // First of all with what to do about it, and beside its round by name.
+  const open = chart.locator('.print-open');
+  await expect(open).toContainText(
+    /^Severe pressure in pregnancy: Act now: not closed\. .* call obstetrics urgently/,
+  );
+  await expect(open).toContainText('Of the round of');
+  await expect(chart.locator('.print-says').first()).toContainText(
+    'Severe pressure in pregnancy: Act now: not closed.',
+  );
   await page.emulateMedia({ media: 'screen' });
   await page.goto(`${demo.address}/`);
   await page.getByRole('link', { name: /Tomas Varga/ }).click();
@@ -112,16 +123,20 @@ test('more rounds flow to further pages, each with its head', async ({ page, dem
     expect(pages.length).toBeGreaterThan(2);
     // Every page says whose chart it is, and that it is invented; the drawing stands on the first alone.
     for (const text of pages) {
-      expect(text).toContain('Greta Lomax');
+      expect(text.split('Greta Lomax'), 'whose it is, once a sheet').toHaveLength(2);
       expect(text).toContain('INV-0013');
       expect(text).toContain('INVENTED: nobody here is real');
+      // The rounds begin under the drawing and flow on: no sheet is left without one.
+      expect(text).toMatch(/Early-warning score/);
     }
+    // Four of these rounds a sheet and more, where the words of each in one narrow column left room for two.
+    expect(pages.length).toBeLessThanOrEqual(7);
     expect(pages.map((text) => text.includes('Pressure (mmHg) and pulse'))).toEqual(
       pages.map((_, at) => at === 0),
     );
   }
   await expectNothingCut(page);
-  await expect(page.locator('.printed-table tbody tr').first()).toHaveCSS('break-inside', 'avoid');
+  await expect(page.locator('.print-round').first()).toHaveCSS('break-inside', 'avoid');
 });
 
 /** What makes a series long: notes, rows that could not be read, numbers out of range, a danger, a recorder that was set to more. */

@@ -107,7 +107,6 @@ export function PersonPage({ person }: { readonly person: string }) {
                 chart={chart}
                 agents={agents}
                 rechecks={rechecks}
-                head={<PrintedHead name={name} identity={identity} />}
               />
             ) : null}
             <FromElsewhere reported={chart.reported} person={person} agents={agents} />

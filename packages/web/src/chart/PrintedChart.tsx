@@ -30,14 +30,17 @@ import { averageText, titleText } from '../trend/trendText.js';
 import { wholeSpan } from '../trend/view.js';
 import { contentOfEntry } from './contentOfEntry.js';
 import { PrintedFoot } from './PrintedEnds.js';
-import { openText, printedNotes, printedResults } from './printedNotes.js';
+import { openText, openTitles, printedNotes, printedResults } from './printedNotes.js';
+import { useOpenActs } from './useOpenActs.js';
 import { useRulesOf } from './useRulesOf.js';
 import { whoText } from './who.js';
 
 /** The drawing as it is printed, px: the width of a page of A4 or Letter within its margins, and low enough for one page. */
 const TREND_WIDTH = 690;
 const TREND_HEIGHT = 170;
-/** Columns of their own, where somebody measured it; everything else stands in the last one. */
+/** A round of no more lines than this is never parted between two sheets; a longer one would leave too much of a sheet blank. */
+const MOST_KEPT_WHOLE = 12;
+/** Columns of their own, where somebody measured it; everything else stands in words under them. */
 const COLUMNS = ['pressure', 'pulse', 'breaths', 'oxygen-saturation', 'temperature'] as const;
 
 type PrintedProps = {
@@ -47,12 +50,13 @@ type PrintedProps = {
   readonly agents: readonly Agent[];
   /** Pressures that are to be taken again. */
   readonly rechecks: readonly DueRecheck[];
-  /** Whose chart it is, said again above the columns of every page. */
-  readonly head: ReactNode;
 };
 
-/** A chart on paper: facts, the drawing, and a line for each round, newest first. It is never shown on a screen. */
-export function PrintedChart({ person, entries, chart, agents, rechecks, head }: PrintedProps) {
+/**
+ * A chart on paper: facts, what is open, the drawing, and each round, newest first: its numbers in columns, its words under
+ * them across the sheet. It is never shown on a screen.
+ */
+export function PrintedChart({ person, entries, chart, agents, rechecks }: PrintedProps) {
   const { words, clock } = useApp();
   const rulesOf = useRulesOf();
   const trend = useMemo(() => projectTrend(chart, rulesOf), [chart, rulesOf]);
@@ -69,39 +73,32 @@ export function PrintedChart({ person, entries, chart, agents, rechecks, head }:
     <div className="printed-only printed-chart">
       {facts}
       {isWaiting ? <p>{words.sentence('people.waiting')}</p> : null}
+      <PrintedOpen rounds={chart.rounds} entries={entries} />
       <PrintedTrend trend={trend} />
       <table className="printed-table">
         <thead>
           <tr>
-            <td colSpan={signs.length + 2} className="print-again">
-              {head}
-            </td>
-          </tr>
-          <tr>
             <th scope="col">{words.sentence('chart.printedWhen')}</th>
             {signs.map((sign) => (
-              <th key={sign} scope="col">
+              <th key={sign} scope="col" className={`print-${sign}`}>
                 {titleText(sign, words)}
               </th>
             ))}
-            <th scope="col">{words.sentence('chart.printedElse')}</th>
           </tr>
         </thead>
-        <tbody>
-          {chart.rounds.map((round) => (
-            <PrintedRound
-              key={round.id}
-              round={round}
-              average={trend.find((one) => one.round === round.id) ?? null}
-              signs={signs}
-              agents={agents}
-              due={round.isInError ? [] : rechecks.filter((one) => one.round === round.id)}
-            />
-          ))}
-        </tbody>
+        {chart.rounds.map((round) => (
+          <PrintedRound
+            key={round.id}
+            round={round}
+            average={trend.find((one) => one.round === round.id) ?? null}
+            signs={signs}
+            agents={agents}
+            due={round.isInError ? [] : rechecks.filter((one) => one.round === round.id)}
+          />
+        ))}
         <tfoot>
           <tr>
-            <td colSpan={signs.length + 2} className="print-foot">
+            <td colSpan={signs.length + 1} className="print-foot">
               <PrintedFoot />
               {hasScore ? <p>{words.sentence('result.college')}</p> : null}
             </td>
@@ -109,6 +106,27 @@ export function PrintedChart({ person, entries, chart, agents, rechecks, head }:
         </tfoot>
       </table>
     </div>
+  );
+}
+
+/** Everything that nobody closed yet, with what to do about it: before any number. */
+function PrintedOpen({ rounds, entries }: Pick<Chart, 'rounds'> & Pick<PrintedProps, 'entries'>) {
+  const { words } = useApp();
+  const all = useOpenActs(rounds, entries);
+  if (all.length === 0) return null;
+  return (
+    <section className="print-open">
+      {all.map(({ id, open, says }) => (
+        <p key={id}>
+          {open.map((one) => (
+            <strong key={one.condition} className="print-line">
+              {openText(one, words)}
+            </strong>
+          ))}
+          {says}
+        </p>
+      ))}
+    </section>
   );
 }
 
@@ -151,82 +169,113 @@ type RoundProps = {
 
 function PrintedRound({ round, average, signs, agents, due }: RoundProps) {
   const { words } = useApp();
+  const says = usePrintedWords({ round, signs, agents, due });
   const signing = signingOf(round) ?? round.signed?.original;
   const first = signing ?? round.values[0]?.original;
   if (first === undefined) return null;
+  // A cell that spans both rows would keep a sheet from ending between them.
+  const isLong = says.length > MOST_KEPT_WHOLE;
+  // With nothing in the columns the words stand beside the time.
+  const hasNumbers = signs.some((sign) => valuesOf(round.values, sign).length > 0);
+  const rows = [
+    ...(hasNumbers
+      ? [
+          signs.map((sign) => (
+            <td key={sign}>
+              {sign === 'pressure' && average !== null && averageText(average, words) !== null ? (
+                <strong className="print-line">{averageText(average, words)}</strong>
+              ) : null}
+              <PrintedValues values={valuesOf(round.values, sign)} isInError={round.isInError} />
+            </td>
+          )),
+        ]
+      : []),
+    ...(says.length > 0 || !hasNumbers
+      ? [
+          <td key="says" colSpan={Math.max(signs.length, 1)} className="print-says">
+            {says.map((line, at) => (
+              // biome-ignore lint/suspicious/noArrayIndexKey: the lines of a printed cell never move
+              <span key={at} className="print-line">
+                {line}
+              </span>
+            ))}
+          </td>,
+        ]
+      : []),
+  ];
   return (
-    <tr>
-      <th scope="row">
-        {stampText(first.measuredAt, words)}
-        <span className="print-line">
-          {signing === undefined ? words.sentence('chart.unsigned') : whoText(signing, agents, words)}
-        </span>
-        {round.isPreliminary ? (
-          <strong className="print-line">{words.sentence('chart.preliminary')}</strong>
-        ) : null}
-        {round.isInError ? (
-          <strong className="print-line">{words.sentence('chart.enteredInError')}</strong>
-        ) : null}
-      </th>
-      {signs.map((sign) => (
-        <td key={sign}>
-          {sign === 'pressure' && average !== null && averageText(average, words) !== null ? (
-            <strong className="print-line">{averageText(average, words)}</strong>
-          ) : null}
-          {valuesOf(round.values, sign).map((value, at, all) => (
-            <PrintedValue
-              key={value.original.id}
-              value={value}
-              isInError={round.isInError}
-              placeBefore={placeOf(all[at - 1]?.current.at(-1), words)}
-            />
-          ))}
-        </td>
+    <tbody className={isLong ? 'print-round print-long' : 'print-round'}>
+      {rows.map((cells, at) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: numbers, then words
+        <tr key={at}>
+          {at > 0 ? (
+            isLong && <td />
+          ) : (
+            <th scope="rowgroup" rowSpan={isLong ? 1 : rows.length}>
+              {stampText(first.measuredAt, words)}
+              <span className="print-line">
+                {signing === undefined ? words.sentence('chart.unsigned') : whoText(signing, agents, words)}
+              </span>
+              {round.isPreliminary ? (
+                <strong className="print-line">{words.sentence('chart.preliminary')}</strong>
+              ) : null}
+              {round.isInError ? (
+                <strong className="print-line">{words.sentence('chart.enteredInError')}</strong>
+              ) : null}
+            </th>
+          )}
+          {cells}
+        </tr>
       ))}
-      <td>
-        <PrintedElse round={round} signs={signs} agents={agents} due={due} />
-      </td>
-    </tr>
+    </tbody>
   );
 }
 
-type ValueProps = {
-  readonly value: AmendedEntry;
-  readonly isInError: boolean;
-  /** Where the reading before it was taken, which is not said twice. */
-  readonly placeBefore?: string | null;
-};
+type ValuesProps = { readonly values: readonly AmendedEntry[]; readonly isInError: boolean };
+
+/** The values of a sign in their order; where pressures were taken stands once under all that were taken there. */
+function PrintedValues({ values, isInError }: ValuesProps) {
+  const { words } = useApp();
+  const placeAt = (at: number) => placeOf(values[at]?.current.at(-1), words);
+  return values.map((value, at) => (
+    <span key={value.original.id}>
+      <PrintedValue value={value} isInError={isInError} />
+      {isInError || placeAt(at) === null || placeAt(at) === placeAt(at + 1) ? null : (
+        <span className="print-place">{placeAt(at)}</span>
+      )}
+    </span>
+  ));
+}
+
+type ValueProps = { readonly value: AmendedEntry; readonly isInError: boolean };
 
 /** A value as it stands; struck through where it was entered in error. */
-function PrintedValue({ value, isInError, placeBefore = null }: ValueProps) {
+function PrintedValue({ value, isInError }: ValueProps) {
   const { words } = useApp();
   const { original, current, standing } = value;
   if (isInError || current.length === 0) {
     return (
-      <span className="print-line">
+      <span className="print-value">
         <del>{textOf(original, words)}</del>{' '}
         {isInError ? null : <span>{words.sentence('chart.enteredInError')}</span>}
       </span>
     );
   }
   return current.map((entry) => (
-    <span key={entry.id} className="print-line">
+    <span key={entry.id} className={besideOf(entry, words) === '' ? 'print-value' : 'print-line'}>
       {textOf(entry, words)}
       {standing === 'amended' ? ` (${words.sentence('chart.printedAmended')})` : null}
       {standing === 'contested' ? ` (${words.sentence('trend.contested')})` : null}
-      {isByHand(entry) ? ` (${words.sentence('people.byHand')})` : null}
-      {placeOf(entry, words) === placeBefore ? null : (
-        <span className="print-place">{placeOf(entry, words)}</span>
-      )}
-      {besideOf(entry, words) === '' ? null : <span className="print-place">{besideOf(entry, words)}</span>}
+      {isByHand(entry) ? ` (${words.sentence('people.byHand')})` : null}{' '}
+      {besideOf(entry, words) === '' ? null : <span className="print-beside">{besideOf(entry, words)}</span>}
     </span>
   ));
 }
 
-type ElseProps = Pick<RoundProps, 'round' | 'signs' | 'agents' | 'due'>;
+type WordsProps = Pick<RoundProps, 'round' | 'signs' | 'agents' | 'due'>;
 
-/** What the round comes to, what was to be acted on, and everything that has no column of its own. */
-function PrintedElse({ round, signs, agents, due }: ElseProps) {
+/** What the round comes to, what was to be acted on, and everything that has no column of its own: a line each. */
+function usePrintedWords({ round, signs, agents, due }: WordsProps): readonly ReactNode[] {
   const { words, clock } = useApp();
   const rulesOf = useRulesOf();
   const signing = signingOf(round) ?? round.signed?.original;
@@ -236,8 +285,11 @@ function PrintedElse({ round, signs, agents, due }: ElseProps) {
     const given = contentOfEntry(original);
     return given !== null && !signs.some((sign) => sign === signOfCharted(given));
   });
-  const lines: ReactNode[] = [
-    ...open.map((one) => <strong key={one.condition}>{openText(one, words)}</strong>),
+  const notDone =
+    signing?.kind === 'round' ? signing.content.signs.flatMap((one) => ('notDone' in one ? [one] : [])) : [];
+  return [
+    // What to do about it stands above, before the rounds.
+    ...(open.length > 0 ? [<strong key="open">{openTitles(open, words)}</strong>] : []),
     ...duesText(due, clock.stamp(), words).map((text) => <strong key={text}>{text}.</strong>),
     ...round.closed.map((entry) => (
       <span key={entry.id}>
@@ -250,28 +302,30 @@ function PrintedElse({ round, signs, agents, due }: ElseProps) {
         })}
       </span>
     )),
-    ...(values.length > 1 ? [<span key="disputed">{words.sentence('chart.disputed')}</span>] : []),
-    ...[...printedResults(round, rulesOf, words), ...printedNotes(round, rulesOf, words)].map((text) => (
-      <span key={text}>{text}</span>
-    )),
-    ...others.map((one) => <PrintedOther key={one.original.id} value={one} isInError={round.isInError} />),
-    ...(signing?.kind === 'round'
-      ? signing.content.signs.flatMap((one) =>
-          'notDone' in one
-            ? [
-                <span key={one.sign}>
-                  {words.sentence('chart.notDone', {
-                    sign: signText(one.sign, words),
-                    reason: notDoneText(one.notDone, words),
-                  })}
-                </span>,
-              ]
-            : [],
-        )
+    ...(others.length > 0
+      ? [others.map((one) => <PrintedOther key={one.original.id} value={one} isInError={round.isInError} />)]
       : []),
-    ...(signing?.kind === 'round' && signing.content.note !== null
-      ? [<span key="note">{signing.content.note}</span>]
+    ...(values.length > 1 ? [words.sentence('chart.disputed')] : []),
+    ...[...printedResults(round, rulesOf, words), ...printedNotes(round, rulesOf, words)].map(
+      ({ of, text }) => (
+        <span key={`${of} ${text}`}>
+          <b>{of}:</b> {text}
+        </span>
+      ),
+    ),
+    ...(notDone.length > 0
+      ? [
+          notDone
+            .map((one) =>
+              words.sentence('chart.notDone', {
+                sign: signText(one.sign, words),
+                reason: notDoneText(one.notDone, words),
+              }),
+            )
+            .join(' · '),
+        ]
       : []),
+    ...(signing?.kind === 'round' && signing.content.note !== null ? [signing.content.note] : []),
     ...round.countersigned.map((entry) => (
       <span key={entry.id}>
         {words.sentence(entry.content.agrees ? 'chart.countersigned' : 'chart.notAgreed')}{' '}
@@ -279,12 +333,6 @@ function PrintedElse({ round, signs, agents, due }: ElseProps) {
       </span>
     )),
   ];
-  return lines.map((line, at) => (
-    // biome-ignore lint/suspicious/noArrayIndexKey: the lines of a printed cell never move
-    <span key={at} className="print-line">
-      {line}
-    </span>
-  ));
 }
 
 function PrintedOther({ value, isInError }: ValueProps) {
@@ -293,7 +341,7 @@ function PrintedOther({ value, isInError }: ValueProps) {
   if (given === null) return null;
   return (
     <span className="print-other">
-      {signText(signOfCharted(given), words)}: <PrintedValue value={value} isInError={isInError} />
+      <b>{signText(signOfCharted(given), words)}:</b> <PrintedValue value={value} isInError={isInError} />
     </span>
   );
 }

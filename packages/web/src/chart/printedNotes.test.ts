@@ -18,9 +18,10 @@ import {
 import { wordsFor } from '@evenfall/words';
 import { expect, test } from 'vitest';
 import { AGENT, AT, DEVICE, ID, PERSON } from '../round/testing.js';
-import { openText, printedNotes, printedResults } from './printedNotes.js';
+import { openText, openTitles, type PrintedNote, printedNotes, printedResults } from './printedNotes.js';
 
 const words = wordsFor('en-GB');
+const linesOf = (notes: readonly PrintedNote[]) => notes.map(({ of, text }) => `${of}: ${text}`);
 const SITTING: RunPlace = {
   ...{ site: 'upper-arm', side: 'right', posture: 'sit', armCm: null, override: null },
   cuff: null,
@@ -75,7 +76,7 @@ test('the fall on standing stands on paper with what to do, as it does on the sc
     heard(2, 118, 78, { posture: 'stand' }, 1),
     heard(3, 124, 80, { posture: 'stand' }, 3),
   ]);
-  const said = printedResults(round, GENERAL_RULES, words).join('\n');
+  const said = linesOf(printedResults(round, GENERAL_RULES, words)).join('\n');
   expect(said).toContain('Lying and standing');
   expect(said).toMatch(/22/);
 });
@@ -87,7 +88,7 @@ test('no category stands on paper as if all were well beside a low pressure', ()
   const inForce = inForceUnder(chosen.value, protocolVersion(chosen.value));
   const saidOf = (...pressures: readonly [number, number][]) => {
     const runs = pressures.map(([systolic, diastolic], at) => heard(at + 1, systolic, diastolic, {}));
-    return printedResults(signed(runs, inForce), () => inForce, words).join('\n');
+    return linesOf(printedResults(signed(runs, inForce), () => inForce, words)).join('\n');
   };
   expect(saidOf([88, 52], [86, 50])).toMatch(/^Category: No category of high pressure is given/m);
   expect(saidOf([88, 52], [86, 50])).not.toContain('Normal');
@@ -99,7 +100,7 @@ test('a cuff that is too small is said once, after every reading that it was use
   const cuff = { scheme: 'aha-2005', id: 'adult' } as const;
   const place = { armCm: 36, cuff };
   const round = signed([heard(1, 148, 92, place), heard(2, 144, 90, place)]);
-  const found = printedNotes(round, GENERAL_RULES, words).filter((text) => /cuff.*small/.test(text));
+  const found = linesOf(printedNotes(round, GENERAL_RULES, words)).filter((text) => /cuff.*small/.test(text));
   expect(found).toEqual([expect.stringMatching(/^Pressure 148\/92, 144\/90: /)]);
 });
 
@@ -109,7 +110,7 @@ test('what several readings lack is said once, after all of them', () => {
     heard(2, 118, 78, { posture: 'stand' }, 1),
     heard(3, 124, 80, { posture: 'stand' }, 3),
   ]);
-  const found = printedNotes(round, GENERAL_RULES, words).filter((text) =>
+  const found = linesOf(printedNotes(round, GENERAL_RULES, words)).filter((text) =>
     text.includes('No pulse was counted'),
   );
   expect(found).toEqual([expect.stringMatching(/^Pressure 118\/78, 124\/80: /)]);
@@ -119,5 +120,12 @@ test('an alert that is open says what to do', () => {
   const figures = { systolic: 182, diastolic: 96 };
   expect(openText({ condition: 'severe-in-pregnancy', figures }, words)).toMatch(
     /^Severe pressure in pregnancy: Act now: not closed\. 182\/96 in pregnancy is severe: call obstetrics urgently/,
+  );
+});
+
+test('beside its round an open alert is named, and that nobody closed it', () => {
+  const open = [{ condition: 'severe-in-pregnancy' }, { condition: 'very-low-pressure' }] as const;
+  expect(openTitles(open, words)).toBe(
+    'Severe pressure in pregnancy, Very low pressure: Act now: not closed.',
   );
 });

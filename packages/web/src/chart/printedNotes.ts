@@ -23,8 +23,17 @@ export function openText(
   return `${words.title('condition', condition)}: ${words.sentence('chart.actNowOpen')}. ${words.detail({ code: condition, figures })}`;
 }
 
+/** The same in few words: which they are, and that nobody closed them. */
+export function openTitles(open: readonly Pick<OpenActNow, 'condition'>[], words: Words): string {
+  const titles = open.map(({ condition }) => words.title('condition', condition)).join(', ');
+  return `${titles}: ${words.sentence('chart.actNowOpen')}.`;
+}
+
+/** A line in words under the numbers of a round: what it is of, and what is said of it. */
+export type PrintedNote = { readonly of: string; readonly text: string };
+
 /** What a round comes to that is more than a number in a column of paper: a name, and what is to be known of it. */
-export function printedResults(round: ChartRound, rulesOf: RulesOf, words: Words): readonly string[] {
+export function printedResults(round: ChartRound, rulesOf: RulesOf, words: Words): readonly PrintedNote[] {
   if (round.isInError) return [];
   const notes = notesStanding(round, rulesOf);
   const wanted = (['category', 'earlyWarning', 'arms', 'standing'] as const).map((name) =>
@@ -38,9 +47,9 @@ export function printedResults(round: ChartRound, rulesOf: RulesOf, words: Words
       .map(({ name, text, flags }) => {
         // A category and a score stand in their own words: what they call for is said by the alert that they raise.
         if (name === words.sentence('result.category') && isCategoryHeldBack(value))
-          return `${name}: ${words.sentence('handover.caution')}`;
+          return { of: name, text: words.sentence('handover.caution') };
         const said = text === '' ? words.together(flags).map((one) => one.text) : [];
-        return `${name}: ${[text.replace(college, ''), ...said].filter((one) => one !== '').join(' ')}`;
+        return { of: name, text: [text.replace(college, ''), ...said].filter((one) => one !== '').join(' ') };
       }),
   );
 }
@@ -48,7 +57,7 @@ export function printedResults(round: ChartRound, rulesOf: RulesOf, words: Words
 /**
  * What is to be known of the values of a round that stand, for paper: each sentence once, after every value that it is of.
  */
-export function printedNotes(round: ChartRound, rulesOf: RulesOf, words: Words): readonly string[] {
+export function printedNotes(round: ChartRound, rulesOf: RulesOf, words: Words): readonly PrintedNote[] {
   if (round.isInError) return [];
   const notes = notesStanding(round, rulesOf);
   const valuesOf = new Map<
@@ -66,7 +75,10 @@ export function printedNotes(round: ChartRound, rulesOf: RulesOf, words: Words):
       valuesOf.set(key, said);
     }
   }
-  return [...valuesOf.values()].map(({ sign, text, values }) => `${sign} ${values.join(', ')}: ${text}`);
+  return [...valuesOf.values()].map(({ sign, text, values }) => ({
+    of: `${sign} ${values.join(', ')}`,
+    text,
+  }));
 }
 
 function textsOf(entry: StoredEntry, round: ChartRound, notes: RoundNotes, words: Words): readonly string[] {

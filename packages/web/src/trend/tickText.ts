@@ -4,12 +4,12 @@ import { lengthOf, type Span } from './view.js';
 
 const DAY = 86_400_000;
 
-/** A time on the line under a trend: the time of day within days, the day within months, else the month and year. */
+/** A time on the line under a trend: the time of day where one falls within a day, the day within months, else the month and year. */
 export function tickText(time: number, span: Span, words: Words): string {
   const isMidnight = time % DAY === 0;
   const at = new Date(time);
   const iso = at.toISOString();
-  if (lengthOf(span) <= 3 * DAY && !isMidnight) return timeText(iso.slice(11, 16), words);
+  if (!isMidnight) return timeText(iso.slice(11, 16), words);
   if (lengthOf(span) <= 400 * DAY) return dayOfYearText(iso.slice(0, 10), words);
   const style = { month: 'short', year: 'numeric', timeZone: 'UTC' } as const;
   return new Intl.DateTimeFormat(words.say.locale, style).format(at);

@@ -8,9 +8,8 @@ type Text = { text: string };
 export const chart = {
   print: 'Print this chart',
   printedWhen: 'When, by whom',
-  printedElse: 'Comes to, noted',
-  printedFoot: (f: { program: string; site: string; at: string; who: string | null }) =>
-    [f.site, `printed ${f.at}`, f.who === null ? null : `by ${f.who}`, f.program]
+  printedFoot: (f: { program: string; at: string; who: string | null }) =>
+    [`printed ${f.at}`, f.who === null ? null : `by ${f.who}`, f.program]
       .filter((part) => part !== null)
       .join(' · '),
   printedTrend: 'Pressure and pulse over time',

@@ -7,9 +7,8 @@ const VALUES = { one: 'valor', other: 'valores' };
 export const chart: Reworded<typeof english> = {
   print: 'Imprimir este registro',
   printedWhen: 'Cuándo, por quién',
-  printedElse: 'Resultado, anotado',
   printedFoot: (f) =>
-    [f.site, `impreso ${f.at}`, f.who === null ? null : `por ${f.who}`, f.program]
+    [`impreso ${f.at}`, f.who === null ? null : `por ${f.who}`, f.program]
       .filter((part) => part !== null)
       .join(' · '),
   printedTrend: 'Presión y pulso en el tiempo',

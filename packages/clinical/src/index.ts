@@ -198,8 +198,8 @@ export {
   type DerivedSpreads,
   derivedSpreads,
 } from './outOfOffice/derivedSpread.js';
-export type { DipClass } from './outOfOffice/dipping.js';
-export { DIP_CLASSES } from './outOfOffice/dipping.js';
+export type { DipBeside, DipClass } from './outOfOffice/dipping.js';
+export { DIP_CLASSES, dipBeside } from './outOfOffice/dipping.js';
 export { OUT_OF_OFFICE_FIGURES } from './outOfOffice/figures.js';
 export { followsOn } from './outOfOffice/followsOn.js';
 export { dayPartOf, homeDayOf, sittingsOf } from './outOfOffice/homeDays.js';
@@ -227,6 +227,8 @@ export type { MarksBeside } from './outOfOffice/marksBeside.js';
 export { marksBeside } from './outOfOffice/marksBeside.js';
 export type { OfficeBeside } from './outOfOffice/officeBeside.js';
 export { isNearSeries, officeBeside } from './outOfOffice/officeBeside.js';
+export type { PeriodCategory } from './outOfOffice/periodCategories.js';
+export { periodCategories } from './outOfOffice/periodCategories.js';
 export type { Load } from './outOfOffice/periodLoad.js';
 export type { PeriodResult } from './outOfOffice/periodResult.js';
 export type { DayNight, DayNightBy, PeriodOf } from './outOfOffice/periods.js';

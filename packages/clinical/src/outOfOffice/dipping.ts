@@ -22,3 +22,31 @@ export function dipClass(day: number, night: number): DipClass {
   if (passes(ratio, SIDE.nonDipperRatio, F.nonDipperRatio.value)) return 'non-dipper';
   return 'reverse';
 }
+
+/** What a fall comes to in other words: night over day, and the class of the diastolic by itself; null where not known. */
+export type DipBeside = {
+  readonly systolicRatio: number | null;
+  readonly diastolicRatio: number | null;
+  readonly diastolicClass: DipClass | null;
+};
+
+type Known = { readonly systolic: number | null; readonly diastolic: number | null };
+
+/**
+ * The ratios of a fall and the class of its diastolic, which has one where the systolic has. Worked out where it is shown.
+ * Source: out-of-office handbook 9 ("systolic by default; report the diastolic too"), 19 (A1).
+ */
+export function dipBeside(day: Known, night: Known, hasClass: boolean): DipBeside {
+  const ratio = (of: keyof Known) => {
+    const [by, asleep] = [day[of], night[of]];
+    return by === null || asleep === null || by === 0 ? null : asleep / by;
+  };
+  return {
+    systolicRatio: ratio('systolic'),
+    diastolicRatio: ratio('diastolic'),
+    diastolicClass:
+      hasClass && day.diastolic !== null && night.diastolic !== null
+        ? dipClass(day.diastolic, night.diastolic)
+        : null,
+  };
+}

@@ -81,6 +81,15 @@ export function homeScheme(
 ): HomeScheme | null {
   const scheme = SCHEMES.find((one) => one.id === id);
   if (scheme === undefined || highSystolic === null || highDiastolic === null) return null;
+  return highFrom(scheme, highSystolic, highDiastolic);
+}
+
+/** A scheme whose first name for a high mean begins at the limits of the rules, mmHg. */
+export function highFrom<Scheme extends CategoryScheme>(
+  scheme: Scheme,
+  highSystolic: SidedLimit,
+  highDiastolic: SidedLimit,
+): Scheme {
   const firstRaised = scheme.bands.find(({ level }) => isRaised(level));
   const bands = scheme.bands.map((one) =>
     one === firstRaised

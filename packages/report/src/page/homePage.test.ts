@@ -20,8 +20,8 @@ function limitsOn(more: object) {
 
 // Source of the limit: out-of-office handbook 8.1 (ISH 2020: 135/85). A place may leave out either.
 test('a limit that a place does not have is a dash beside the other one, never a zero', () => {
-  expect(limitsOn({})).toEqual(['Limit', '135', '85', '']);
-  expect(limitsOn({ highDiastolic: null })).toEqual(['Limit', '135', '-', '']);
-  expect(limitsOn({ highSystolic: null })).toEqual(['Limit', '-', '85', '']);
+  expect(limitsOn({})).toEqual(['Limit', '≥ 135', '≥ 85', '']);
+  expect(limitsOn({ highDiastolic: null })).toEqual(['Limit', '≥ 135', '-', '']);
+  expect(limitsOn({ highSystolic: null })).toEqual(['Limit', '-', '≥ 85', '']);
   expect(limitsOn({ highSystolic: null, highDiastolic: null })).toBeUndefined();
 });

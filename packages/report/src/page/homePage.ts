@@ -4,6 +4,7 @@ import type { DataTable } from '../figure/figure.js';
 import { type HomeDrawn, homeFigure, homeTable } from '../figure/homeFigure.js';
 import { dayText, exactText, meansText, meanText, pressureText } from '../figure/times.js';
 import { chanceBlocks } from './chanceBlocks.js';
+import { sidedText } from './loadText.js';
 import { type Block, type ReportPage, ruleSetText } from './reportPage.js';
 import { type SeriesPageInput, type SeriesPageParts, seriesPage } from './seriesPage.js';
 
@@ -94,7 +95,7 @@ function meansTable({ result, rules }: HomePageInput, words: Words): DataTable {
     exactText(of.pulse, null, words),
   ];
   const hasLimit = limits.systolic !== null || limits.diastolic !== null;
-  const limitOf = (one: SidedLimit | null) => (one === null ? '-' : words.say.limit(one.limit));
+  const limitOf = (one: SidedLimit | null) => (one === null ? '-' : sidedText(one, words));
   return {
     caption: say('report.meansTable'),
     columns: ['', say('report.systolic'), say('report.diastolic'), say('report.pulse')],

@@ -2,7 +2,7 @@ import { presetProtocol } from '@evenfall/clinical';
 import { loadWords } from '@evenfall/words';
 import { expect, test } from 'vitest';
 import { ambulatoryRules } from '../../../clinical/src/protocol/rules.js';
-import { loadText } from './loadText.js';
+import { loadText, periodLoadText, sidedText } from './loadText.js';
 
 const protocol = presetProtocol({ ambulatory: 'esc-2024' });
 if (!protocol.ok) throw new Error('esc-2024');
@@ -25,4 +25,22 @@ test('half a load is said as half, with a dash for the limit that is not there; 
   expect(text).toContain('systolic 60 % of readings');
   expect(text).toContain('120/- by night');
   expect(loadText({ systolic: null, diastolic: null }, rules, words)).toBeNull();
+});
+
+// Out-of-office handbook 8.1 (the early proposals say over 140/90 by day) and 11: whether from or over is printed, for it changes the answer.
+test('a load says whether its limit is of it: from it, over it, or each number by its sign', async () => {
+  const [en, es] = [await loadWords('en'), await loadWords('es')];
+  const early = presetProtocol({ ambulatory: 'early-proposals-over-24-hours' });
+  if (!early.ok) throw new Error('early');
+  const over = ambulatoryRules(early.value);
+  const load = { percent: { systolic: 31, diastolic: 22 } };
+  expect(periodLoadText('day', load, rules, en)).toContain('of readings at or above 135/85');
+  expect(periodLoadText('day', load, over, en)).toContain('of readings over 140/90');
+  expect(periodLoadText('night', load, over, es)).toContain('de las lecturas por encima de 125/75');
+  expect(loadText(BOTH, over, en)).toContain('each over the limit of its own period (140/90 by day');
+  const mixed = { ...over, dayDiastolic: rules.dayDiastolic };
+  expect(periodLoadText('day', load, mixed, en)).toContain('of readings past > 140/≥ 85');
+  expect(loadText(BOTH, mixed, es)).toContain('más allá del límite de su propio período (> 140/≥ 85 de día');
+  expect(periodLoadText('day', null, rules, en)).toBeNull();
+  expect(sidedText({ comparison: '>', limit: 140 }, en)).toBe('> 140');
 });

@@ -2,6 +2,7 @@ import {
   combinedLoad,
   type DerivedSpread,
   derivedSpreads,
+  periodCategories,
   periodOf,
   type SidedLimit,
 } from '@evenfall/clinical';
@@ -11,7 +12,8 @@ import { type RecordingDrawn, recordingFigure } from '../figure/recordingFigure.
 import { clockText, dayText, exactText, meanText } from '../figure/times.js';
 import { chanceLists } from './chanceBlocks.js';
 import { furtherLists, risesSaid, riseText } from './furtherFigures.js';
-import { loadText } from './loadText.js';
+import { loadText, sidedText } from './loadText.js';
+import { fallText, periodCategoriesText } from './recordingText.js';
 import { type ReportPage, ruleSetText } from './reportPage.js';
 import { type SeriesPageInput, type SeriesPageParts, seriesPage } from './seriesPage.js';
 import { windowsText } from './windowsText.js';
@@ -72,9 +74,8 @@ export function recordingPage(input: RecordingPageInput, words: Words): ReportPa
 }
 
 /** Pattern, fall by night, rise after waking. The pattern is "consistent with", the class carries its caution. */
-function resultLines({ result, office }: RecordingPageInput, words: Words): string[] {
+function resultLines({ result, rules, ruleSet, office }: RecordingPageInput, words: Words): string[] {
   const say = words.sentence;
-  const { systolicPercent: systolic, diastolicPercent: diastolic, class: dipClass } = result.dip;
   const lines: string[] = [];
   lines.push(
     result.high === null ? say('report.noCategory') : say(result.high ? 'report.highBy' : 'report.notHighBy'),
@@ -85,14 +86,16 @@ function resultLines({ result, office }: RecordingPageInput, words: Words): stri
       say('report.line', { label: say('series.pattern'), text: say('series.consistentWith', { names }) }),
     );
   }
-  if (systolic !== null && diastolic !== null) {
-    const fall = say('series.fallOf', { systolic, diastolic });
-    const text =
-      dipClass === null
-        ? fall
-        : say('series.fallWithClass', { fall, class: words.title('dipClass', dipClass) });
-    lines.push(say('report.line', { label: say('series.fall'), text }));
+  const categories = periodCategoriesText(
+    periodCategories(result, rules, ruleSet?.id ?? null),
+    result.pattern,
+    words,
+  );
+  if (categories !== null) {
+    lines.push(say('report.line', { label: say('series.category'), text: categories }));
   }
+  const fall = fallText(result, words);
+  if (fall !== null) lines.push(say('report.line', { label: say('series.fall'), text: fall }));
   const [rise] = result.surge === null ? [] : risesSaid(result.surge, words).rises;
   if (rise !== undefined && rise.amount !== null) {
     lines.push(say('report.line', { label: say('series.rise'), text: riseText(rise, words) }));
@@ -138,7 +141,7 @@ function periodTable({ result, rules, readings, dayNight }: RecordingPageInput, 
       whole(of.n === 0 ? null : of.n),
       meanText(mean[measure], limit, words),
       exactText(mean[measure], limit, words),
-      limit === null ? '-' : words.say.limit(limit.limit),
+      limit === null ? '-' : sidedText(limit, words),
       decimal(of.sd[measure]),
       whole(of.least[measure]),
       whole(of.most[measure]),

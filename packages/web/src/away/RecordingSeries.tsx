@@ -5,11 +5,23 @@ import {
   derivedSpreads,
   marksBeside,
   type PeriodResult,
+  periodCategories,
   type SidedLimit,
   type Surge,
 } from '@evenfall/clinical';
 import type { AnsweredRecording, InForce, SeriesContent } from '@evenfall/record';
-import { loadText, recordingFigure, risesSaid, riseText, variationRows, windowsText } from '@evenfall/report';
+import {
+  fallText,
+  loadText,
+  periodCategoriesText,
+  periodLoadText,
+  recordingFigure,
+  risesSaid,
+  riseText,
+  sidedText,
+  variationRows,
+  windowsText,
+} from '@evenfall/report';
 import type { Words } from '@evenfall/words';
 import type { ReactNode } from 'react';
 import { useApp } from '../app/context.js';
@@ -51,6 +63,11 @@ export function RecordingSeries({ content, answered, rules, first, last }: Recor
   const limits = (period: 'whole' | 'day' | 'night') =>
     limitsOf('ambulatory', period === 'whole' ? 'mean' : period, rules);
   const wholeLoad = combinedLoad(readings, result.edited, dayNight, a);
+  const categories = periodCategoriesText(
+    periodCategories(result, a, content.computedBy.preset),
+    result.pattern,
+    words,
+  );
   const loadSaid = loadText(wholeLoad, a, words);
   return (
     <>
@@ -70,6 +87,9 @@ export function RecordingSeries({ content, answered, rules, first, last }: Recor
                 }),
               })}
             </p>
+          )}
+          {categories === null ? null : (
+            <p className="away-category">{words.sentence('away.categoryIs', { text: categories })}</p>
           )}
           <Quality result={result} dayNight={dayNight} content={content} />
           {marks === null ? null : <p>{words.sentence('series.marksNotUsed', marks)}</p>}
@@ -103,7 +123,7 @@ export function RecordingSeries({ content, answered, rules, first, last }: Recor
             <Flags flags={result.flags.filter(({ code }) => code === 'class-is-weak')} />
           </section>
           {office === null || beside === null ? null : <OfficeAndAway office={office} beside={beside} />}
-          <Loads result={result} />
+          <Loads result={result} rules={a} />
           {last}
         </div>
       </div>
@@ -188,8 +208,7 @@ function Periods({ result, limits, spreads, wholeLoad }: PeriodsProps) {
     const one = of[period];
     const limit = limits(period);
     const load = period === 'whole' ? wholeLoad : (result.load[period]?.percent ?? null);
-    const limitText = (of: SidedLimit | null) =>
-      of === null ? '' : `${of.comparison === '>=' ? '≥' : '>'} ${words.say.limit(of.limit)}`;
+    const limitText = (of: SidedLimit | null) => (of === null ? '' : sidedText(of, words));
     const decimal = (value: number | null) => (value === null ? '' : words.say.number(value, 1));
     const whole = (value: number | null) => (value === null ? '' : words.say.number(value));
     const spread = MEASURES.map((measure) => {
@@ -315,21 +334,9 @@ function SideBySide({ periods }: { readonly periods: readonly PeriodRows[] }) {
 /** How far the pressure falls by night, with its class; the rise after waking only where a diary tells the waking. */
 function Fall({ result }: ResultProps) {
   const { words } = useApp();
-  const { systolicPercent: systolic, diastolicPercent: diastolic, class: dipClass } = result.dip;
   return (
     <>
-      {systolic === null || diastolic === null ? (
-        <p>{words.sentence('series.notKnown')}</p>
-      ) : (
-        <p>
-          {dipClass === null
-            ? words.sentence('series.fallOf', { systolic, diastolic })
-            : words.sentence('series.fallWithClass', {
-                fall: words.sentence('series.fallOf', { systolic, diastolic }),
-                class: words.title('dipClass', dipClass),
-              })}
-        </p>
-      )}
+      <p>{fallText(result, words) ?? words.sentence('series.notKnown')}</p>
       {result.surge === null ? null : <Rises surge={result.surge} />}
     </>
   );
@@ -364,20 +371,12 @@ function Rises({ surge }: { readonly surge: Surge }) {
   );
 }
 
-function Loads({ result }: ResultProps) {
+function Loads({ result, rules }: ResultProps & { readonly rules: InForce['ambulatoryRules'] }) {
   const { words } = useApp();
   const found = (['day', 'night'] as const).flatMap((period) => {
     const load = result.load[period];
-    const { systolic = null, diastolic = null } = load?.percent ?? {};
-    if (load === null || systolic === null || diastolic === null) return [];
-    const limit = `${load.limit.systolic ?? '–'}/${load.limit.diastolic ?? '–'}`;
-    const text = words.sentence('series.loadOf', {
-      period: words.title('period', period),
-      systolic,
-      diastolic,
-      limit,
-    });
-    return [{ period, text, area: load.excessArea }];
+    const text = periodLoadText(period, load, rules, words);
+    return load === null || text === null ? [] : [{ period, text, area: load.excessArea }];
   });
   if (found.length === 0) return null;
   return (

@@ -145,7 +145,7 @@ export const reportLines = {
   limitColumn: 'Limit',
   period: 'Period',
   load: 'Load, %',
-  loadBeside: 'Load: percent of readings at or above the limit of the period.',
+  loadBeside: 'Load: percent of readings on the side of the limit of the period that its sign says.',
   pulsePressure: 'Pulse pressure',
   meanArterial: 'Mean arterial',
   extremes: (f: { high: string; low: string }, _say: Say) =>

@@ -14,6 +14,9 @@ function lineOf(f: { lines: string; count: number }, say: Say): string {
   return `${say.form(f.count, { one: 'line', other: 'lines' })} ${f.lines}`;
 }
 
+/** On which side of a limit a reading counts; `mixed` stands beside limits that carry their signs. */
+const SIDES = { least: 'at or above', over: 'over', mixed: 'past' } as const;
+
 /** What is said of a series of readings at home or over 24 hours, and of the usual pressure. */
 export const seriesLines = {
   actFirst: 'Act first',
@@ -72,7 +75,11 @@ export const seriesLines = {
   officePrior: 'with the office visits too',
   fallOf: (f: { systolic: number; diastolic: number }, say: Say) =>
     `systolic ${say.short(f.systolic, 1)} %, diastolic ${say.short(f.diastolic, 1)} %`,
-  fallWithClass: (f: { fall: string; class: string }, _say: Say) => `${f.fall}: ${f.class}`,
+  fallWithClass: (f: { fall: string; class: string; diastolic: string | null }, _say: Say) =>
+    `${f.fall}: ${f.class}${f.diastolic === null ? '' : `; of the diastolic alone ${f.diastolic}`}`,
+  periodCategory: (f: { period: string; category: string }, _say: Say) => `${f.period} ${f.category}`,
+  periodCategories: (f: { categories: string }, _say: Say) =>
+    `${f.categories}, by this rule set: names for these readings, not for the person`,
   riseOf: (f: { name: string; amount: string; definition: string }, _say: Say) =>
     `${f.name}: ${f.amount} (${f.definition})`,
   riseAmount: (f: { mmHg: number }, say: Say) => `${say.short(f.mmHg, 1)} mmHg`,
@@ -81,15 +88,30 @@ export const seriesLines = {
   riseAtEdge: 'The lowest reading is the first or last asleep: two make its mean, not three.',
   riseCaution: (f: { sd: number; apart: number }, say: Say) =>
     `These rises have no limit here: from one recording of a person to the next each varies by an SD of about ${say.short(f.sd)} mmHg, and the definitions differ by more than ${say.short(f.apart)}.`,
-  loadOf: (f: { period: string; systolic: number; diastolic: number; limit: string }, say: Say) =>
-    `${f.period}: systolic ${say.short(f.systolic, 0)} %, diastolic ${say.short(f.diastolic, 0)} % of readings at or above ${f.limit}`,
+  loadOf: (
+    f: {
+      period: string;
+      systolic: number;
+      diastolic: number;
+      limit: string;
+      side: 'least' | 'over' | 'mixed';
+    },
+    say: Say,
+  ) =>
+    `${f.period}: systolic ${say.short(f.systolic, 0)} %, diastolic ${say.short(f.diastolic, 0)} % of readings ${SIDES[f.side]} ${f.limit}`,
   loadOfBoth: (
-    f: { systolic: number | null; diastolic: number | null; day: string; night: string },
+    f: {
+      systolic: number | null;
+      diastolic: number | null;
+      day: string;
+      night: string;
+      side: 'least' | 'over' | 'mixed';
+    },
     say: Say,
   ) => {
     const of = (name: string, percent: number | null) =>
       percent === null ? [] : [`${name} ${say.short(percent, 0)} %`];
-    return `24 hours: ${[...of('systolic', f.systolic), ...of('diastolic', f.diastolic)].join(', ')} of readings by day and by night, each at or above the limit of its own period (${f.day} by day, ${f.night} by night), not that of 24 hours; readings of neither period are left out`;
+    return `24 hours: ${[...of('systolic', f.systolic), ...of('diastolic', f.diastolic)].join(', ')} of readings by day and by night, each ${SIDES[f.side]} the limit of its own period (${f.day} by day, ${f.night} by night), not that of 24 hours; readings of neither period are left out`;
   },
   derivedOf: (
     f: { period: string; mean: number; sd: number | null; least: number; most: number },

@@ -122,7 +122,7 @@ export const reportLines: Reworded<typeof lines> = {
   limitColumn: 'Límite',
   period: 'Período',
   load: 'Carga, %',
-  loadBeside: 'Carga: porcentaje de lecturas en el límite del período o por encima.',
+  loadBeside: 'Carga: porcentaje de lecturas del lado del límite del período que dice su signo.',
   pulsePressure: 'Presión de pulso',
   meanArterial: 'Arterial media',
   extremes: (f) => `Lectura más alta ${f.high}, más baja ${f.low}; ninguna de las dos decide el nombre.`,

@@ -15,6 +15,18 @@ function lineOf(f: { lines: string; count: number }, say: Say): string {
   return `${say.form(f.count, { one: 'línea', other: 'líneas' })} ${f.lines}`;
 }
 
+/** De qué lado de un límite cuenta una lectura. */
+const SIDES = {
+  least: (limit: string) => `en ${limit} o más`,
+  over: (limit: string) => `por encima de ${limit}`,
+  mixed: (limit: string) => `más allá de ${limit}`,
+} as const;
+const OWN_LIMIT = {
+  least: 'en el límite de su propio período o por encima',
+  over: 'por encima del límite de su propio período',
+  mixed: 'más allá del límite de su propio período',
+} as const;
+
 /** As in `english/seriesLines`. */
 export const seriesLines: Reworded<typeof lines> = {
   actFirst: 'Primero',
@@ -64,7 +76,11 @@ export const seriesLines: Reworded<typeof lines> = {
   agePrior: 'con lo que se sabe de esta edad y sexo',
   officePrior: 'con las visitas a la consulta además',
   fallOf: (f, say) => `sistólica ${say.short(f.systolic, 1)} %, diastólica ${say.short(f.diastolic, 1)} %`,
-  fallWithClass: (f) => `${f.fall}: ${f.class}`,
+  fallWithClass: (f) =>
+    `${f.fall}: ${f.class}${f.diastolic === null ? '' : `; de la diastólica sola, ${f.diastolic}`}`,
+  periodCategory: (f) => `${f.period} ${f.category}`,
+  periodCategories: (f) =>
+    `${f.categories}, según este conjunto de reglas: nombres para estas lecturas, no para la persona`,
   riseOf: (f) => `${f.name}: ${f.amount} (${f.definition})`,
   riseAmount: (f, say) => `${say.short(f.mmHg, 1)} mmHg`,
   riseRate: (f, say) => `${say.short(f.mmHg, 1)} mmHg/h`,
@@ -73,11 +89,11 @@ export const seriesLines: Reworded<typeof lines> = {
   riseCaution: (f, say) =>
     `Estas subidas no tienen aquí límite: de un registro a otro de la misma persona cada una varía con una DE de unos ${say.short(f.sd)} mmHg, y las definiciones difieren en más de ${say.short(f.apart)}.`,
   loadOf: (f, say) =>
-    `${f.period}: sistólica ${say.short(f.systolic, 0)} %, diastólica ${say.short(f.diastolic, 0)} % de las lecturas en ${f.limit} o más`,
+    `${f.period}: sistólica ${say.short(f.systolic, 0)} %, diastólica ${say.short(f.diastolic, 0)} % de las lecturas ${SIDES[f.side](f.limit)}`,
   loadOfBoth: (f, say) => {
     const of = (name: string, percent: number | null) =>
       percent === null ? [] : [`${name} ${say.short(percent, 0)} %`];
-    return `24 horas: ${[...of('sistólica', f.systolic), ...of('diastólica', f.diastolic)].join(', ')} de las lecturas de día y de noche, cada una en el límite de su propio período o por encima (${f.day} de día, ${f.night} de noche), no en el de 24 horas; no entran las lecturas de ninguno de los dos períodos`;
+    return `24 horas: ${[...of('sistólica', f.systolic), ...of('diastólica', f.diastolic)].join(', ')} de las lecturas de día y de noche, cada una ${OWN_LIMIT[f.side]} (${f.day} de día, ${f.night} de noche), no en el de 24 horas; no entran las lecturas de ninguno de los dos períodos`;
   },
   derivedOf: (f, say) =>
     `${f.period} ${say.short(f.mean, 0)} (${f.sd === null ? '' : `DE ${say.number(f.sd, 1)}, `}de ${say.short(f.least, 0)} a ${say.short(f.most, 0)})`,

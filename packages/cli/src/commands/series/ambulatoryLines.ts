@@ -1,5 +1,13 @@
-import { combinedLoad, DERIVED, type SurgeDefinition } from '@evenfall/clinical';
-import { loadText, officeRows, risesSaid, riseText } from '@evenfall/report';
+import { combinedLoad, DERIVED, periodCategories, type SurgeDefinition } from '@evenfall/clinical';
+import {
+  fallText,
+  loadText,
+  officeRows,
+  periodCategoriesText,
+  periodLoadText,
+  risesSaid,
+  riseText,
+} from '@evenfall/report';
 import type { Words } from '@evenfall/words';
 import { columns } from '../../output/columns.js';
 import { editedOf, marksFlags, type RecordingAnswered } from './ambulatoryAnswer.js';
@@ -53,6 +61,7 @@ export function recordingLines(answered: RecordingAnswered, words: Words): strin
             }),
           ],
         ]),
+    ...categoryRows(answered, words),
     ...fallRows(answered, words),
     ...loadRows(answered, words),
     ...wholeLoadRows(answered, words),
@@ -65,23 +74,21 @@ export function recordingLines(answered: RecordingAnswered, words: Words): strin
   ]);
 }
 
+/** The names of the rule set, which for most of them say no more than the pattern. */
+function categoryRows({ result, ambulatoryRules, rules }: RecordingAnswered, words: Words): string[][] {
+  const categories = periodCategories(result, ambulatoryRules, rules);
+  const text = periodCategoriesText(categories, result.pattern, words);
+  return text === null ? [] : [[words.sentence('series.category'), text]];
+}
+
 function withPulse(pressure: string, pulse: number | null, words: Words): string {
   return words.sentence('series.pressure', { pressure, pulse });
 }
 
 /** The fall by night with its class, and the rise after waking where a diary tells when that was. */
 function fallRows({ result }: RecordingAnswered, words: Words): string[][] {
-  const { systolicPercent: systolic, diastolicPercent: diastolic, class: dipClass } = result.dip;
-  const rows: string[][] = [];
-  if (systolic !== null && diastolic !== null) {
-    const fall = words.sentence('series.fallOf', { systolic, diastolic });
-    rows.push([
-      words.sentence('series.fall'),
-      dipClass === null
-        ? fall
-        : words.sentence('series.fallWithClass', { fall, class: words.title('dipClass', dipClass) }),
-    ]);
-  }
+  const fall = fallText(result, words);
+  const rows: string[][] = fall === null ? [] : [[words.sentence('series.fall'), fall]];
   if (result.surge !== null) {
     const { rises, notes } = risesSaid(result.surge, words);
     const label = (id: SurgeDefinition) =>
@@ -105,25 +112,10 @@ function fallRows({ result }: RecordingAnswered, words: Words): string[][] {
   return rows;
 }
 
-function loadRows({ result }: RecordingAnswered, words: Words): string[][] {
+function loadRows({ result, ambulatoryRules: rules }: RecordingAnswered, words: Words): string[][] {
   return (['day', 'night'] as const).flatMap((period) => {
-    const load = result.load[period];
-    const { systolic = null, diastolic = null } = load?.percent ?? {};
-    if (load === null || systolic === null || diastolic === null) return [];
-    const limit = [load.limit.systolic, load.limit.diastolic]
-      .map((one) => (one === null ? '-' : words.say.limit(one)))
-      .join('/');
-    return [
-      [
-        words.sentence('series.load'),
-        words.sentence('series.loadOf', {
-          period: words.title('period', period),
-          systolic,
-          diastolic,
-          limit,
-        }),
-      ],
-    ];
+    const text = periodLoadText(period, result.load[period], rules, words);
+    return text === null ? [] : [[words.sentence('series.load'), text]];
   });
 }
 

@@ -1,0 +1,147 @@
+import { categoryIn } from '../category/categoryIn.js';
+import { type Bound, band, bound, type CategoryScheme } from '../category/scheme.js';
+import type { Figure } from '../contract/figure.js';
+import type { AmbulatoryResult } from './ambulatoryResult.js';
+import type { AmbulatoryRules, Period } from './ambulatoryRules.js';
+import { OUT_OF_OFFICE_FIGURES as F } from './figures.js';
+import { highFrom } from './homeSchemes.js';
+
+/** What a rule set calls the mean of one period of a recording, with the names of a mean at home. */
+export type PeriodCategory = { readonly period: Period; readonly category: string };
+
+const from = (figure: Figure): Bound => bound(figure, '>=');
+
+function high(systolic: Figure, diastolic: Figure): CategoryScheme {
+  const { source, sure } = systolic;
+  return {
+    id: 'high-or-not',
+    source,
+    status: sure,
+    bands: [band('not-high', 'usual', null, null), band('high', 'raised', from(systolic), from(diastolic))],
+  };
+}
+
+function esc(
+  systolic: Figure,
+  diastolic: Figure,
+  highSystolic: Figure,
+  highDiastolic: Figure,
+): CategoryScheme {
+  const { source, sure } = systolic;
+  return {
+    id: 'esc-2024',
+    source,
+    status: sure,
+    bands: [
+      band('non-elevated', 'usual', null, null),
+      band('elevated', 'elevated', from(systolic), from(diastolic)),
+      band('hypertension', 'raised', from(highSystolic), from(highDiastolic)),
+    ],
+  };
+}
+
+/** By what office pressures of 120, 130/80 and 140/90 are in a period: under the diastolic of stage 1 nothing is elevated. */
+function acc(
+  elevated: Figure,
+  stage1: readonly [Figure, Figure],
+  stage2: readonly [Figure, Figure],
+): CategoryScheme {
+  const { source, sure } = elevated;
+  return {
+    id: 'acc-aha-2017',
+    source,
+    status: sure,
+    bands: [
+      band('normal', 'usual', null, null),
+      band('elevated', 'elevated', from(elevated), null),
+      band('stage-1', 'raised', from(stage1[0]), from(stage1[1])),
+      band('stage-2', 'raised', from(stage2[0]), from(stage2[1])),
+    ],
+  };
+}
+
+type OfPeriods = Readonly<Partial<Record<Period, CategoryScheme>>>;
+
+const HIGH_OR_NOT: Readonly<Record<Period, CategoryScheme>> = {
+  whole: high(F.wholeHighSystolic, F.wholeHighDiastolic),
+  day: high(F.dayHighSystolic, F.dayHighDiastolic),
+  night: high(F.nightHighSystolic, F.nightHighDiastolic),
+};
+
+const ACC: OfPeriods = {
+  whole: acc(
+    F.accWholeElevatedSystolic,
+    [F.accWholeHighSystolic, F.accWholeHighDiastolic],
+    [F.accWholeStage2Systolic, F.accWholeStage2Diastolic],
+  ),
+  day: acc(
+    F.accDayElevatedSystolic,
+    [F.accDayHighSystolic, F.accDayHighDiastolic],
+    [F.accDayStage2Systolic, F.accDayStage2Diastolic],
+  ),
+  night: acc(
+    F.accNightElevatedSystolic,
+    [F.accNightHighSystolic, F.accNightHighDiastolic],
+    [F.accNightStage2Systolic, F.accNightStage2Diastolic],
+  ),
+};
+
+/** Guidelines that have more names for a mean over 24 hours, by day or by night than high. */
+const NAMED: Readonly<Record<string, OfPeriods>> = {
+  'nice-ng136': {
+    day: {
+      id: 'nice-ng136',
+      source: F.niceDayStage2Systolic.source,
+      status: F.niceDayStage2Systolic.sure,
+      bands: [
+        band('below-stage-1', 'usual', null, null),
+        band('stage-1', 'raised', from(F.dayHighSystolic), from(F.dayHighDiastolic)),
+        band('stage-2', 'raised', from(F.niceDayStage2Systolic), from(F.niceDayStage2Diastolic)),
+      ],
+    },
+  },
+  'acc-aha-2017': ACC,
+  'acc-aha-2025': ACC,
+  'esc-2024': {
+    whole: esc(
+      F.escWholeElevatedSystolic,
+      F.escWholeElevatedDiastolic,
+      F.wholeHighSystolic,
+      F.wholeHighDiastolic,
+    ),
+    day: esc(F.escDayElevatedSystolic, F.escDayElevatedDiastolic, F.dayHighSystolic, F.dayHighDiastolic),
+    night: esc(
+      F.escNightElevatedSystolic,
+      F.escNightElevatedDiastolic,
+      F.nightHighSystolic,
+      F.nightHighDiastolic,
+    ),
+  },
+};
+
+/**
+ * What the rule set calls each mean that it judges; nothing of a recording that is not valid, of a child or in pregnancy, nor of
+ * a period without limits or without one of the numbers. Worked out where it is shown: what is kept says high or not.
+ *
+ * @param preset the id of the rule set, whose guideline gives the names; a limit that a place set itself is where high begins
+ * Source: out-of-office handbook 8.1.
+ */
+export function periodCategories(
+  { judged, valid, why }: Pick<AmbulatoryResult, 'judged' | 'valid' | 'why'>,
+  rules: AmbulatoryRules,
+  preset: string | null,
+): PeriodCategory[] {
+  if (!valid || why.some(({ code }) => code === 'child' || code === 'pregnancy')) return [];
+  const limits = {
+    whole: [rules.wholeSystolic, rules.wholeDiastolic],
+    day: [rules.daySystolic, rules.dayDiastolic],
+    night: [rules.nightSystolic, rules.nightDiastolic],
+  } as const;
+  return rules.judged.flatMap((period) => {
+    const [systolic, diastolic] = limits[period];
+    if (systolic === null || diastolic === null) return [];
+    const scheme = (preset === null ? undefined : NAMED[preset]?.[period]) ?? HIGH_OR_NOT[period];
+    const { category } = categoryIn(highFrom(scheme, systolic, diastolic), judged[period].mean);
+    return category === null ? [] : [{ period, category }];
+  });
+}

@@ -229,6 +229,8 @@ export type { OfficeBeside } from './outOfOffice/officeBeside.js';
 export { isNearSeries, officeBeside } from './outOfOffice/officeBeside.js';
 export type { PeriodCategory } from './outOfOffice/periodCategories.js';
 export { periodCategories } from './outOfOffice/periodCategories.js';
+export type { PeriodCounts } from './outOfOffice/periodCounts.js';
+export { periodCounts } from './outOfOffice/periodCounts.js';
 export type { Load } from './outOfOffice/periodLoad.js';
 export type { PeriodResult } from './outOfOffice/periodResult.js';
 export type { DayNight, DayNightBy, PeriodOf } from './outOfOffice/periods.js';
@@ -241,6 +243,8 @@ export {
   whiteCoatEffect,
 } from './outOfOffice/phenotype.js';
 export type { EditCode, Edited } from './outOfOffice/recordingKept.js';
+export type { RecordingNoteCode } from './outOfOffice/recordingNotes.js';
+export { recordingNotes } from './outOfOffice/recordingNotes.js';
 export type { LeftForGood } from './outOfOffice/restorable.js';
 export { leftForGood } from './outOfOffice/restorable.js';
 export type { SeriesAlert, SeriesPressure } from './outOfOffice/seriesAlerts.js';

@@ -30,7 +30,7 @@ export type { PaperId } from './page/paper.js';
 export { PAPER_IDS, PAPERS } from './page/paper.js';
 export type { RecordingPageInput } from './page/recordingPage.js';
 export { recordingPage } from './page/recordingPage.js';
-export { fallText, periodCategoriesText } from './page/recordingText.js';
+export { fallText, periodCategoriesText, wholeText } from './page/recordingText.js';
 export type { Block, FigureAt, RefusedRow, ReportHeader, ReportPage, RuleSet } from './page/reportPage.js';
 export { VERSION_SHOWN } from './page/reportPage.js';
 export type { FirstRow, SeriesSaid } from './page/seriesSaid.js';

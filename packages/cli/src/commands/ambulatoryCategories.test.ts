@@ -39,3 +39,17 @@ test('A1: the fall as a ratio, and the class of the diastolic beside that of the
   expect(dip.diastolicRatio).toBeCloseTo(0.7962, 4);
   expect((await at('')).stdout).toContain('of the diastolic alone a large fall by night');
 });
+
+// Out-of-office handbook 13: the arithmetic mean beside the one over time; 5: at most 30 minutes apart for a profile (A1: an hour by night).
+test('the plain mean of the readings stands beside that of 24 hours, and that readings lie far apart', async () => {
+  const { stdout } = await at('');
+  expect(stdout).toMatch(/24 hours +129\.8\/80, pulse 73/);
+  expect(stdout).toContain('the plain mean of the readings is 132.88/82.53');
+  expect(stdout).toContain('By night a reading comes every 60 minutes');
+  const { json } = await at('--json');
+  expect((json[0] as { countsByMeasure: unknown }).countsByMeasure).toEqual({
+    whole: { systolic: 40, diastolic: 40, pulse: 40 },
+    day: { systolic: 32, diastolic: 32, pulse: 32 },
+    night: { systolic: 8, diastolic: 8, pulse: 8 },
+  });
+});

@@ -211,6 +211,18 @@ export const OUT_OF_OFFICE_FIGURES = figures({
     'a stretch of so many hours without a reading, and the recording is to be repeated',
     OLDER,
   ),
+  canadaLeastHours: plain(
+    24,
+    'h',
+    'a recording lasts at least as long',
+    book('5', 'found', 'Hypertension Canada, CHEP 2017 tables'),
+  ),
+  profileMostMinutes: plain(
+    30,
+    'minutes',
+    'between readings, throughout: further apart and most numbers of the profile stray by more than a quarter of their spread',
+    book('5', 'found', 'Thijs 1994, J Hum Hypertens 8:239'),
+  ),
   variabilityReadings: readings(
     48,
     'fewest readings in 24 hours for their variability',

@@ -51,7 +51,9 @@ export function riseText({ name, amount, definition }: RiseSaid, words: Words): 
 /** How far the readings of a recording lie apart, in every way that is worked out; pressures in mmHg, pulse per minute. */
 export function variationRows(result: AmbulatoryResult, words: Words): { name: string; of: ByMeasure }[] {
   const { spread } = result;
-  const row = (key: 'weightedSd' | 'cvPercent' | 'arv' | 'arvTimeWeighted') => ({
+  const row = (
+    key: 'weightedSd' | 'cvPercent' | 'arv' | 'arvTimeWeighted' | 'arvWithoutGaps' | 'arvDay' | 'arvNight',
+  ) => ({
     name: words.sentence(`away.${key}`),
     of: result[key],
   });
@@ -64,6 +66,9 @@ export function variationRows(result: AmbulatoryResult, words: Words): { name: s
     row('cvPercent'),
     row('arv'),
     row('arvTimeWeighted'),
+    row('arvWithoutGaps'),
+    row('arvDay'),
+    row('arvNight'),
     further('rmssd'),
     further('sdAboutTrend'),
     further('populationSd'),

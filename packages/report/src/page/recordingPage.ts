@@ -3,7 +3,9 @@ import {
   type DerivedSpread,
   derivedSpreads,
   periodCategories,
+  periodCounts,
   periodOf,
+  recordingNotes,
   type SidedLimit,
 } from '@evenfall/clinical';
 import type { Words } from '@evenfall/words';
@@ -13,7 +15,7 @@ import { clockText, dayText, exactText, meanText } from '../figure/times.js';
 import { chanceLists } from './chanceBlocks.js';
 import { furtherLists, risesSaid, riseText } from './furtherFigures.js';
 import { loadText, sidedText } from './loadText.js';
-import { fallText, periodCategoriesText } from './recordingText.js';
+import { fallText, periodCategoriesText, wholeText } from './recordingText.js';
 import { type ReportPage, ruleSetText } from './reportPage.js';
 import { type SeriesPageInput, type SeriesPageParts, seriesPage } from './seriesPage.js';
 import { windowsText } from './windowsText.js';
@@ -35,8 +37,9 @@ export function recordingPage(input: RecordingPageInput, words: Words): ReportPa
     percent: counts.percent,
   });
   const cautions = [
-    wholeText(input, words),
+    wholeText(result, input.rules, words),
     ...result.flags.map(words.detail),
+    ...recordingNotes(input.readings, result.edited, dayNight, input.ruleSet?.id ?? null).map(words.detail),
     ...input.settled,
     say('report.loadBeside'),
     ...loadWholeText(input, words),
@@ -116,6 +119,7 @@ function periodTable({ result, rules, readings, dayNight }: RecordingPageInput, 
   const say = words.sentence;
   const spreads = derivedSpreads(readings, result.edited, dayNight);
   const wholeLoad = combinedLoad(readings, result.edited, dayNight, rules);
+  const counts = periodCounts(readings, result.edited, dayNight);
   const periods = [
     {
       of: result.all,
@@ -133,12 +137,13 @@ function periodTable({ result, rules, readings, dayNight }: RecordingPageInput, 
   ] as const;
   const decimal = (value: number | null) => (value === null ? '-' : words.say.number(value, 1));
   const whole = (value: number | null) => (value === null ? '-' : words.say.short(value, 0));
+  const countText = (n: number) => (n === 0 ? '-' : words.say.short(n));
   const rows = periods.flatMap(({ of, id, mean, limits }) => {
     const load = id === 'whole' ? wholeLoad : (result.load[id]?.percent ?? null);
     const pressure = (measure: 'systolic' | 'diastolic', limit: SidedLimit | null) => [
       measure === 'systolic' ? words.title('period', id) : '',
       say(`report.${measure}`),
-      whole(of.n === 0 ? null : of.n),
+      countText(counts[id][measure]),
       meanText(mean[measure], limit, words),
       exactText(mean[measure], limit, words),
       limit === null ? '-' : sidedText(limit, words),
@@ -151,7 +156,7 @@ function periodTable({ result, rules, readings, dayNight }: RecordingPageInput, 
     return [
       pressure('systolic', limits[0]),
       pressure('diastolic', limits[1]),
-      ['', say('report.pulse'), '', whole(of.mean.pulse), exactText(of.mean.pulse, null, words), '', decimal(of.sd.pulse), whole(of.least.pulse), whole(of.most.pulse), ''], // biome-ignore format: one thought
+      ['', say('report.pulse'), countText(counts[id].pulse), whole(of.mean.pulse), exactText(of.mean.pulse, null, words), '', decimal(of.sd.pulse), whole(of.least.pulse), whole(of.most.pulse), ''], // biome-ignore format: one thought
       other(say('report.meanArterial'), of.meanArterial, spreads[id].meanArterial),
       other(say('report.pulsePressure'), of.pulsePressure, spreads[id].pulsePressure),
     ];
@@ -172,11 +177,4 @@ function periodTable({ result, rules, readings, dayNight }: RecordingPageInput, 
     ],
     rows,
   };
-}
-
-/** Which mean stands for 24 hours, and the plain one beside it: the two can lie on different sides of a limit. */
-function wholeText({ result, rules }: RecordingPageInput, words: Words): string {
-  const { systolic, diastolic } = result.whole.arithmetic;
-  const plain = `${exactText(systolic, rules.wholeSystolic, words)}/${exactText(diastolic, rules.wholeDiastolic, words)}`;
-  return words.sentence('report.wholeBy', { by: words.title('wholeMean', rules.wholeMean), plain });
 }

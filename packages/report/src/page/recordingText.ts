@@ -1,5 +1,11 @@
-import { type AmbulatoryResult, dipBeside, type PeriodCategory } from '@evenfall/clinical';
+import {
+  type AmbulatoryResult,
+  type AmbulatoryRules,
+  dipBeside,
+  type PeriodCategory,
+} from '@evenfall/clinical';
 import type { Words } from '@evenfall/words';
+import { exactText } from '../figure/times.js';
 
 /** The fall by night with its class, and that of the diastolic where it is another; null where it is not known. */
 export function fallText(
@@ -40,4 +46,15 @@ export function periodCategoriesText(
       )
       .join(', '),
   });
+}
+
+/** Which mean stands for 24 hours, and the plain one beside it: the two can lie on different sides of a limit. */
+export function wholeText(
+  { whole }: Pick<AmbulatoryResult, 'whole'>,
+  rules: Pick<AmbulatoryRules, 'wholeSystolic' | 'wholeDiastolic' | 'wholeMean'>,
+  words: Words,
+): string {
+  const { systolic, diastolic } = whole.arithmetic;
+  const plain = `${exactText(systolic, rules.wholeSystolic, words)}/${exactText(diastolic, rules.wholeDiastolic, words)}`;
+  return words.sentence('report.wholeBy', { by: words.title('wholeMean', rules.wholeMean), plain });
 }

@@ -46,7 +46,7 @@ const MOST_BETWEEN = 22;
 
 /** Whether a column holds numbers alone, which stand at its right edge. */
 function isNumberColumn(table: DataTable, k: number): boolean {
-  return k > 0 && table.rows.every((row) => /^[-+−\d.,/ ()%]*$/.test(row[k] ?? ''));
+  return k > 0 && table.rows.every((row) => /^[-+−≥>\d.,/ ()%]*$/.test(row[k] ?? ''));
 }
 
 function rowHeight(

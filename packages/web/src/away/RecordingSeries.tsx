@@ -4,8 +4,11 @@ import {
   type DerivedSpreads,
   derivedSpreads,
   marksBeside,
+  type PeriodCounts,
   type PeriodResult,
   periodCategories,
+  periodCounts,
+  recordingNotes,
   type SidedLimit,
   type Surge,
 } from '@evenfall/clinical';
@@ -20,6 +23,7 @@ import {
   riseText,
   sidedText,
   variationRows,
+  wholeText,
   windowsText,
 } from '@evenfall/report';
 import type { Words } from '@evenfall/words';
@@ -91,15 +95,17 @@ export function RecordingSeries({ content, answered, rules, first, last }: Recor
           {categories === null ? null : (
             <p className="away-category">{words.sentence('away.categoryIs', { text: categories })}</p>
           )}
-          <Quality result={result} dayNight={dayNight} content={content} />
+          <Quality result={result} readings={readings} dayNight={dayNight} content={content} />
           {marks === null ? null : <p>{words.sentence('series.marksNotUsed', marks)}</p>}
           <Flags flags={result.why} />
           <Periods
             result={result}
             limits={limits}
             spreads={derivedSpreads(readings, result.edited, dayNight)}
+            counts={periodCounts(readings, result.edited, dayNight)}
             wholeLoad={wholeLoad}
           />
+          {result.counts.kept === 0 ? null : <p className="small soft">{wholeText(result, a, words)}</p>}
           {loadSaid === null ? null : (
             <p className="small soft">
               {words.sentence('series.load')}, {loadSaid}.
@@ -135,15 +141,17 @@ export function RecordingSeries({ content, answered, rules, first, last }: Recor
   );
 }
 
-type QualityProps = Pick<AnsweredRecording, 'result' | 'dayNight'> & Pick<RecordingProps, 'content'>;
+type QualityProps = Pick<AnsweredRecording, 'result' | 'readings' | 'dayNight'> &
+  Pick<RecordingProps, 'content'>;
 
 /** Whether the recording can be trusted, its longest gap, and what divides day and night. */
-function Quality({ result, dayNight, content }: QualityProps) {
+function Quality({ result, readings, dayNight, content }: QualityProps) {
   const { words } = useApp();
   const { scheduled, isPlanSaid, kept, day, night, percent } = result.counts;
   const failed = result.edited.filter(({ code }) => code === 'failed').length;
   const edited = result.edited.length - failed;
   const gap = result.longestGapHours;
+  const notes = recordingNotes(readings, result.edited, dayNight, content.computedBy.preset);
   return (
     <>
       <p>
@@ -163,7 +171,7 @@ function Quality({ result, dayNight, content }: QualityProps) {
         {isNothingLeftOut(content) ? `${words.sentence('away.nothingLeftOut')} ` : null}
         <span className="away-windows">{windowsText({ result, dayNight }, words)}.</span>
       </p>
-      <Flags flags={result.flags.filter(({ code }) => code !== 'class-is-weak')} />
+      <Flags flags={[...result.flags.filter(({ code }) => code !== 'class-is-weak'), ...notes]} />
     </>
   );
 }
@@ -192,11 +200,12 @@ type PeriodRows = { readonly name: string; readonly n: number; readonly rows: re
 type PeriodsProps = ResultProps & {
   readonly limits: Limits;
   readonly spreads: DerivedSpreads;
+  readonly counts: PeriodCounts;
   readonly wholeLoad: ReturnType<typeof combinedLoad>;
 };
 
 /** What each period comes to: one under another on a screen, side by side on paper. */
-function Periods({ result, limits, spreads, wholeLoad }: PeriodsProps) {
+function Periods({ result, limits, spreads, counts, wholeLoad }: PeriodsProps) {
   const { words } = useApp();
   const isPrinting = useIsPrinting();
   const of: Record<(typeof PERIODS)[number], PeriodResult> = {
@@ -204,6 +213,12 @@ function Periods({ result, limits, spreads, wholeLoad }: PeriodsProps) {
     day: result.day,
     night: result.night,
   };
+  /** A number that some of the readings lack says how many have it. */
+  const nameOf = (measure: (typeof MEASURES)[number], n: number, all: number) =>
+    [
+      words.sentence(`away.${measure}`),
+      ...(n === all ? [] : [words.sentence('away.count', { readings: n })]),
+    ].join(', ');
   const periods = PERIODS.map((period): PeriodRows => {
     const one = of[period];
     const limit = limits(period);
@@ -215,7 +230,7 @@ function Periods({ result, limits, spreads, wholeLoad }: PeriodsProps) {
       const ofMeasure = measure === 'pulse' ? null : limit[measure];
       const isJudged = period === 'whole' && measure !== 'pulse';
       return {
-        name: words.sentence(`away.${measure}`),
+        name: nameOf(measure, counts[period][measure], one.n),
         mean: meanText(isJudged ? result.judged.whole.mean[measure] : one.mean[measure], ofMeasure, words),
         limit: limitText(ofMeasure),
         sd: decimal(one.sd[measure]),

@@ -48,7 +48,13 @@ export const outOfOfficeDetails = {
   'few-for-variability': (f, say) =>
     `${say.counted(f.value('readings'), READINGS)}: indices of variability are weak under ${say.short(f.value('least'))} in 24 hours.`,
   'longest-gap': (f, say) =>
-    `The longest gap without a reading is ${say.short(f.value('hours'), 1)} hours: nothing is drawn or counted across it as if it were known.`,
+    `The longest gap without a reading is ${say.short(f.value('hours'), 1)} hours: no line is drawn across it, but means over time and the steps from reading to reading go across it.`,
+  'under-a-day': (f, say) =>
+    `From the first reading to the end it lasted ${say.short(f.value('hours'), 1)} hours, and this guideline asks for ${say.short(f.value('least'))} or more.`,
+  'far-apart-by-day': (f, say) =>
+    `By day a reading comes every ${say.short(f.value('minutes'))} minutes: spread, fall and curve are surer with one every ${say.short(f.value('most'))} or less.`,
+  'far-apart-by-night': (f, say) =>
+    `By night a reading comes every ${say.short(f.value('minutes'))} minutes: spread, fall and curve are surer with one every ${say.short(f.value('most'))} or less.`,
   'recording-longer': (f, say) =>
     `The recording is longer than ${say.short(f.value('hours'))} hours: ${say.counted(f.value('readings'), READINGS)} after that are not used.`,
   'class-is-weak': (f, say) =>

@@ -15,7 +15,10 @@ function lineOf(f: { lines: string; count: number }, say: Say): string {
 }
 
 /** On which side of a limit a reading counts; `mixed` stands beside limits that carry their signs. */
-const SIDES = { least: 'at or above', over: 'over', mixed: 'past' } as const;
+function sideOf({ side }: { side: 'least' | 'over' | 'mixed' }): string {
+  if (side === 'over') return 'over';
+  return side === 'mixed' ? 'past' : 'at or above';
+}
 
 /** What is said of a series of readings at home or over 24 hours, and of the usual pressure. */
 export const seriesLines = {
@@ -50,8 +53,8 @@ export const seriesLines = {
   moreLines: (f: { rows: number }, say: Say) => `${say.counted(f.rows, ROWS)} more`,
   used: (f: { used: number; rows: number; days: number }, say: Say) =>
     `${say.short(f.used)} of ${say.counted(f.rows, READINGS)} used, on ${say.counted(f.days, DAYS)}`,
-  kept: (f: { kept: number; scheduled: number; day: number; night: number }, say: Say) =>
-    `${say.short(f.kept)} of ${say.short(f.scheduled)} scheduled are kept: ${say.short(f.day)} by day, ${say.short(f.night)} by night`,
+  kept: (f: { kept: number; scheduled: number; isPlanSaid: boolean; day: number; night: number }, say: Say) =>
+    `${say.short(f.kept)} of ${say.short(f.scheduled)} ${f.isPlanSaid ? 'scheduled' : 'that came'} are kept: ${say.short(f.day)} by day, ${say.short(f.night)} by night`,
   byDiary: 'day and night by the diary',
   byClock: 'day and night by the clock alone',
   pressure: (f: { pressure: string; pulse: number | null }, say: Say) =>
@@ -98,7 +101,7 @@ export const seriesLines = {
     },
     say: Say,
   ) =>
-    `${f.period}: systolic ${say.short(f.systolic, 0)} %, diastolic ${say.short(f.diastolic, 0)} % of readings ${SIDES[f.side]} ${f.limit}`,
+    `${f.period}: systolic ${say.short(f.systolic, 0)} %, diastolic ${say.short(f.diastolic, 0)} % of readings ${sideOf(f)} ${f.limit}`,
   loadOfBoth: (
     f: {
       systolic: number | null;
@@ -111,7 +114,7 @@ export const seriesLines = {
   ) => {
     const of = (name: string, percent: number | null) =>
       percent === null ? [] : [`${name} ${say.short(percent, 0)} %`];
-    return `24 hours: ${[...of('systolic', f.systolic), ...of('diastolic', f.diastolic)].join(', ')} of readings by day and by night, each ${SIDES[f.side]} the limit of its own period (${f.day} by day, ${f.night} by night), not that of 24 hours; readings of neither period are left out`;
+    return `24 hours: ${[...of('systolic', f.systolic), ...of('diastolic', f.diastolic)].join(', ')} of readings by day and by night, each ${sideOf(f)} the limit of its own period (${f.day} by day, ${f.night} by night), not that of 24 hours; readings of neither period are left out`;
   },
   derivedOf: (
     f: { period: string; mean: number; sd: number | null; least: number; most: number },

@@ -53,7 +53,13 @@ export const outOfOfficeDetails: Reworded<typeof english> = {
   'few-for-variability': (f, say) =>
     `${say.counted(f.value('readings'), READINGS)}: los índices de variabilidad son débiles con menos de ${say.short(f.value('least'))} en 24 horas.`,
   'longest-gap': (f, say) =>
-    `El hueco más largo sin lecturas es de ${say.short(f.value('hours'), 1)} horas: nada se dibuja ni se cuenta a través de él como si se supiera.`,
+    `El hueco más largo sin lecturas es de ${say.short(f.value('hours'), 1)} horas: no se traza línea a través de él, pero las medias en el tiempo y los pasos de lectura a lectura pasan por él.`,
+  'under-a-day': (f, say) =>
+    `De la primera lectura al final duró ${say.short(f.value('hours'), 1)} horas, y esta guía pide ${say.short(f.value('least'))} o más.`,
+  'far-apart-by-day': (f, say) =>
+    `De día hay una lectura cada ${say.short(f.value('minutes'))} minutos: dispersión, descenso y curva son más seguros con una cada ${say.short(f.value('most'))} o menos.`,
+  'far-apart-by-night': (f, say) =>
+    `De noche hay una lectura cada ${say.short(f.value('minutes'))} minutos: dispersión, descenso y curva son más seguros con una cada ${say.short(f.value('most'))} o menos.`,
   'recording-longer': (f, say) =>
     `El registro dura más de ${say.short(f.value('hours'))} horas: no se usan ${say.counted(f.value('readings'), READINGS)} de después.`,
   'class-is-weak': (f, say) =>

@@ -15,17 +15,18 @@ function lineOf(f: { lines: string; count: number }, say: Say): string {
   return `${say.form(f.count, { one: 'línea', other: 'líneas' })} ${f.lines}`;
 }
 
-/** De qué lado de un límite cuenta una lectura. */
-const SIDES = {
-  least: (limit: string) => `en ${limit} o más`,
-  over: (limit: string) => `por encima de ${limit}`,
-  mixed: (limit: string) => `más allá de ${limit}`,
-} as const;
-const OWN_LIMIT = {
-  least: 'en el límite de su propio período o por encima',
-  over: 'por encima del límite de su propio período',
-  mixed: 'más allá del límite de su propio período',
-} as const;
+/** On which side of a limit a reading counts. */
+function reached({ side, limit }: { side: 'least' | 'over' | 'mixed'; limit: string }): string {
+  if (side === 'over') return `por encima de ${limit}`;
+  return side === 'mixed' ? `más allá de ${limit}` : `en ${limit} o más`;
+}
+
+/** The same of the limit of each reading's own period. */
+function reachedOwn({ side }: { side: 'least' | 'over' | 'mixed' }): string {
+  if (side === 'over') return 'por encima del límite de su propio período';
+  if (side === 'mixed') return 'más allá del límite de su propio período';
+  return 'en el límite de su propio período o por encima';
+}
 
 /** As in `english/seriesLines`. */
 export const seriesLines: Reworded<typeof lines> = {
@@ -59,7 +60,7 @@ export const seriesLines: Reworded<typeof lines> = {
   used: (f, say) =>
     `${say.short(f.used)} de ${say.counted(f.rows, READINGS)} en uso, en ${say.counted(f.days, DAYS)}`,
   kept: (f, say) =>
-    `${say.short(f.kept)} de ${say.short(f.scheduled)} programadas se conservan: ${say.short(f.day)} de día, ${say.short(f.night)} de noche`,
+    `${say.short(f.kept)} de ${say.short(f.scheduled)} ${f.isPlanSaid ? 'programadas' : 'que llegaron'} se conservan: ${say.short(f.day)} de día, ${say.short(f.night)} de noche`,
   byDiary: 'día y noche según el diario',
   byClock: 'día y noche solo según el reloj',
   pressure: (f, say) => (f.pulse === null ? f.pressure : `${f.pressure}, pulso ${say.short(f.pulse, 0)}`),
@@ -89,11 +90,11 @@ export const seriesLines: Reworded<typeof lines> = {
   riseCaution: (f, say) =>
     `Estas subidas no tienen aquí límite: de un registro a otro de la misma persona cada una varía con una DE de unos ${say.short(f.sd)} mmHg, y las definiciones difieren en más de ${say.short(f.apart)}.`,
   loadOf: (f, say) =>
-    `${f.period}: sistólica ${say.short(f.systolic, 0)} %, diastólica ${say.short(f.diastolic, 0)} % de las lecturas ${SIDES[f.side](f.limit)}`,
+    `${f.period}: sistólica ${say.short(f.systolic, 0)} %, diastólica ${say.short(f.diastolic, 0)} % de las lecturas ${reached(f)}`,
   loadOfBoth: (f, say) => {
     const of = (name: string, percent: number | null) =>
       percent === null ? [] : [`${name} ${say.short(percent, 0)} %`];
-    return `24 horas: ${[...of('sistólica', f.systolic), ...of('diastólica', f.diastolic)].join(', ')} de las lecturas de día y de noche, cada una ${OWN_LIMIT[f.side]} (${f.day} de día, ${f.night} de noche), no en el de 24 horas; no entran las lecturas de ninguno de los dos períodos`;
+    return `24 horas: ${[...of('sistólica', f.systolic), ...of('diastólica', f.diastolic)].join(', ')} de las lecturas de día y de noche, cada una ${reachedOwn(f)} (${f.day} de día, ${f.night} de noche), no en el de 24 horas; no entran las lecturas de ninguno de los dos períodos`;
   },
   derivedOf: (f, say) =>
     `${f.period} ${say.short(f.mean, 0)} (${f.sd === null ? '' : `DE ${say.number(f.sd, 1)}, `}de ${say.short(f.least, 0)} a ${say.short(f.most, 0)})`,

@@ -22,6 +22,8 @@ import {
   officeBeside,
   type Protocol,
   periodCategories,
+  periodCounts,
+  recordingNotes,
   refusal,
   type UsualKnown,
   type VisitsMean,
@@ -165,6 +167,11 @@ export function marksFlags({ read, dayNight }: RecordingAnswered, words: Words) 
   return [{ code: 'marks-not-used', detail: words.sentence('series.marksNotUsed', figures), figures }];
 }
 
+/** What is to be known of how it was taken. */
+export function notesOf({ read, result, dayNight, rules }: RecordingAnswered) {
+  return recordingNotes(read.readings, result.edited, dayNight, rules);
+}
+
 /** Every row of the file that is not used, in order of line. */
 export function editedOf({ read, result }: RecordingAnswered, words: Words): NotUsed[] {
   return [...refusedRows(read, words), ...result.edited.map((one) => leftOut(one, read, words))].sort(
@@ -212,6 +219,7 @@ export function recordingJson(answered: RecordingAnswered, version: string, word
     meanArterial: byPeriod(result, 'meanArterial'),
     doubleProduct: byPeriod(result, 'doubleProduct'),
     derivedSpread: answered.spreads,
+    countsByMeasure: periodCounts(read.readings, result.edited, answered.dayNight),
     combinedLoadPercent: combinedLoad(
       read.readings,
       result.edited,
@@ -223,7 +231,11 @@ export function recordingJson(answered: RecordingAnswered, version: string, word
     spread: result.spread,
     all: answered.isAllUsed,
     actFirst: actFirstJson(answered.first, words),
-    flags: [...result.flags.map(words.flagged), ...marksFlags(answered, words), ...readFlags(read, words)],
+    flags: [
+      ...[...result.flags, ...notesOf(answered)].map(words.flagged),
+      ...marksFlags(answered, words),
+      ...readFlags(read, words),
+    ],
     phenotype: office?.phenotype ?? null,
     whiteCoat: office?.whiteCoat ?? null,
     probability: answered.probability,

@@ -7,10 +7,11 @@ import {
   periodLoadText,
   risesSaid,
   riseText,
+  wholeText,
 } from '@evenfall/report';
 import type { Words } from '@evenfall/words';
 import { columns } from '../../output/columns.js';
-import { editedOf, marksFlags, type RecordingAnswered } from './ambulatoryAnswer.js';
+import { editedOf, marksFlags, notesOf, type RecordingAnswered } from './ambulatoryAnswer.js';
 import { assumptionsIn } from './homeAnswer.js';
 import { chanceRows, meanOfPart, ruleRow } from './homeLines.js';
 import { actFirstRows, leftOutRows, readFlags } from './seriesOfText.js';
@@ -19,7 +20,7 @@ import { actFirstRows, leftOutRows, readFlags } from './seriesOfText.js';
 export function recordingLines(answered: RecordingAnswered, words: Words): string[] {
   const { result, read, rules, protocol, office, ambulatoryRules: limits } = answered;
   const note = words.sentence('commandLine.note');
-  const { scheduled, kept, day, night } = result.counts;
+  const { scheduled, isPlanSaid, kept, day, night } = result.counts;
   const by = words.sentence(result.dayNightBy === 'diary' ? 'series.byDiary' : 'series.byClock');
   const of = {
     day: { systolic: limits.daySystolic, diastolic: limits.dayDiastolic },
@@ -31,17 +32,13 @@ export function recordingLines(answered: RecordingAnswered, words: Words): strin
     ruleRow('ambulatory', rules, protocol, words),
     [
       words.sentence('series.readings'),
-      `${words.sentence('series.kept', { kept, scheduled, day, night })}; ${by}`,
+      `${words.sentence('series.kept', { kept, scheduled, isPlanSaid, day, night })}; ${by}`,
     ],
     ...leftOutRows(editedOf(answered, words), words),
     ...result.why.map((flag) => [note, words.detail(flag)]),
     [
       words.sentence('series.whole'),
-      withPulse(
-        meanOfPart(result.judged.whole.mean, of.whole, words),
-        result.whole.closed.pulse ?? result.whole.trapezoid.pulse,
-        words,
-      ),
+      withPulse(meanOfPart(result.judged.whole.mean, of.whole, words), result.all.mean.pulse, words),
     ],
     [
       words.sentence('series.day'),
@@ -68,7 +65,9 @@ export function recordingLines(answered: RecordingAnswered, words: Words): strin
     ...derivedRows(answered, words),
     ...chanceRows(answered.probability, assumptionsIn(answered), words),
     ...(office === null ? [] : officeRows(office, words)),
+    ...(result.counts.kept === 0 ? [] : [[note, wholeText(result, limits, words)]]),
     ...result.flags.map((flag) => [note, words.detail(flag)]),
+    ...notesOf(answered).map((flag) => [note, words.detail(flag)]),
     ...marksFlags(answered, words).map(({ detail }) => [note, detail]),
     ...readFlags(read, words).map(({ detail }) => [note, detail]),
   ]);

@@ -203,6 +203,8 @@ export { DIP_CLASSES, dipBeside } from './outOfOffice/dipping.js';
 export { OUT_OF_OFFICE_FIGURES } from './outOfOffice/figures.js';
 export { followsOn } from './outOfOffice/followsOn.js';
 export { dayPartOf, homeDayOf, sittingsOf } from './outOfOffice/homeDays.js';
+export type { HomeParts } from './outOfOffice/homeParts.js';
+export { homeParts } from './outOfOffice/homeParts.js';
 export type {
   DropCode,
   Dropped,

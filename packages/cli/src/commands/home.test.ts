@@ -157,7 +157,7 @@ describe('a messy file', () => {
       columns: ['date', 'clock', 'systolic', 'diastolic', 'pulse', 'note'],
       dates: 'dmy',
     });
-    expect(found.flags.map(({ code }) => code)).toEqual(['lines-before-heading', 'time-not-there']);
+    expect(found.flags.map(({ code }) => code)).toEqual(['few-mornings', 'lines-before-heading', 'time-not-there']);
   });
 
   test('a dangerous reading is named first, also of a day that is left out', async () => {
@@ -313,4 +313,20 @@ describe('a FHIR bundle', () => {
     ]);
     expect(found?.actFirst).toMatchObject([{ row: 4, systolic: 230, code: 'severe-reading' }]);
   });
+});
+
+// Out-of-office handbook 19, H1 without the first day, to the printed digits: mornings, evenings, what lies between them.
+test('H1: how mornings and evenings vary by themselves', async () => {
+  const week = new URL('../../../../docs/examples/home-week.csv', import.meta.url).pathname;
+  const { json } = await typed(`home ${week} --json`);
+  const { dayToDayByPart: of } = json[0] as {
+    dayToDayByPart: Record<
+      'morning' | 'evening' | 'morningMinusEvening',
+      { days: number; sd: { systolic: number } }
+    >;
+  };
+  expect(of.morning.sd.systolic).toBeCloseTo(1.5303, 4);
+  expect(of.evening.sd.systolic).toBeCloseTo(1.3934, 4);
+  expect(of.morningMinusEvening.sd.systolic).toBeCloseTo(0.6325, 4);
+  expect((await typed(`home ${week}`)).stdout).toMatch(/Day to day +SD of the mornings 1\.5\/\d/);
 });

@@ -371,6 +371,16 @@ export const OUT_OF_OFFICE_FIGURES = figures({
     'definitions of the morning rise differ by more than this',
     book('10', 'found', 'review of surge definitions'),
   ),
+  variabilityMornings: days(
+    3,
+    'fewest days with two readings in the morning for how systolic varies from day to day at home',
+    book('12', 'found', 'Finn-Home variability schedule'),
+  ),
+  variabilityMorningReadings: readings(
+    2,
+    'readings in a morning that counts for how systolic varies from day to day at home',
+    book('12', 'found', 'Finn-Home variability schedule'),
+  ),
   longestStepHours: plain(2, 'h', 'steps over a longer gap may be left out of variability', OWN('12')),
   cosinorLeastReadings: readings(12, 'fewest readings for a fitted curve', OWN('15')),
   cosinorLongestGapHours: plain(4, 'h', 'no curve is fitted over a longer gap', OWN('15')),

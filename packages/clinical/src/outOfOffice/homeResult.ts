@@ -206,7 +206,8 @@ function meansByDay(kept: readonly SeriesReading[], rules: HomeRules): HomeResul
     .map(([day, ofDay]) => ({ day, readings: ofDay.length, ...meansOf(ofDay) }));
 }
 
-function dayToDayOf(dayMeans: HomeResult['dayMeans']): DayToDay {
+/** How means of days vary, in the order of their days; a day without a measure is left out of it. Source: out-of-office handbook 12. */
+export function dayToDayOf(dayMeans: readonly ByMeasure[]): DayToDay {
   const values = forEachMeasure((measure) =>
     dayMeans.map((one) => one[measure]).filter((one): one is number => one !== null),
   );

@@ -1,4 +1,4 @@
-import { dayPartOf, type SidedLimit } from '@evenfall/clinical';
+import { dayPartOf, type HomeParts, homeParts, type SidedLimit } from '@evenfall/clinical';
 import type { Words } from '@evenfall/words';
 import type { DataTable } from '../figure/figure.js';
 import { type HomeDrawn, homeFigure, homeTable } from '../figure/homeFigure.js';
@@ -19,10 +19,11 @@ export function homePage(input: HomePageInput, words: Words): ReportPage {
   const say = words.sentence;
   const days = homeTable(input, words);
   const isShort = days.rows.length <= MOST_DAYS_BESIDE;
+  const varied = homeParts(readings, result.dropped, rules);
   const extremes = extremesOf(input, words);
   const mean = meansText(result.mean, rules.highSystolic, rules.highDiastolic, words);
   const blocks: Block[] = [
-    { kind: 'tables', tables: [meansTable(input, words), ...(isShort ? [days] : [])] },
+    { kind: 'tables', tables: [meansTable(input, varied, words), ...(isShort ? [days] : [])] },
     { kind: 'figures', figures: [(how) => homeFigure(input, words, how)] },
     {
       kind: 'lines',
@@ -41,7 +42,7 @@ export function homePage(input: HomePageInput, words: Words): ReportPage {
       kind: 'lines',
       heading: say('report.cautions'),
       lines: [
-        ...result.flags.map(words.detail),
+        ...[...result.flags, ...varied.flags].map(words.detail),
         ...input.settled,
         ...(extremes === null ? [] : [extremes]),
         ...(readings.some(({ site }) => site === 'wrist') ? [say('report.wristSeen')] : []),
@@ -72,7 +73,7 @@ export function homePage(input: HomePageInput, words: Words): ReportPage {
   return seriesPage(input, parts, words);
 }
 
-function meansTable({ result, rules }: HomePageInput, words: Words): DataTable {
+function meansTable({ result, rules }: HomePageInput, varied: HomeParts, words: Words): DataTable {
   const say = words.sentence;
   const limits = { systolic: rules.highSystolic, diastolic: rules.highDiastolic };
   const none: typeof limits = { systolic: null, diastolic: null };
@@ -108,6 +109,8 @@ function meansTable({ result, rules }: HomePageInput, words: Words): DataTable {
       exact(say('report.minus'), result.morningMinusEvening),
       exact(say('report.sd'), result.sd),
       exact(say('report.sdOfDays'), result.dayToDay.sd),
+      exact(say('report.sdOfMornings'), varied.morning.sd),
+      exact(say('report.sdOfEvenings'), varied.evening.sd),
     ],
   };
 }

@@ -1,9 +1,10 @@
-import { dayPartOf, homeDayOf, type SeriesReading } from '@evenfall/clinical';
+import { dayPartOf, type HomeParts, homeDayOf, homeParts, type SeriesReading } from '@evenfall/clinical';
 import { type AnsweredHome, type InForce, type SeriesContent, timesAbout } from '@evenfall/record';
 import { dayMeanText, homeFigure } from '@evenfall/report';
 import type { ReactNode } from 'react';
 import { useApp } from '../app/context.js';
 import { dayOfYearText } from '../app/times.js';
+import { Flags } from '../parts/Flags.js';
 import { Scrolling } from '../parts/Scrolling.js';
 import { AboutSeries } from './AboutSeries.js';
 import { Chances, PrintedAssumptions } from './Chances.js';
@@ -57,7 +58,7 @@ export function HomeSeries({ content, answered, rules, first, last }: HomeProps)
         <div className="away-tables">
           <div className="away-parts">
             <PartsTable result={result} rules={rules} />
-            <DayToDay result={result} />
+            <DayToDay result={result} parts={homeParts(readings, result.dropped, homeRules)} />
             <Extremes readings={readings} />
           </div>
           {days > MOST_DAYS_BESIDE ? null : dayByDay}
@@ -189,14 +190,24 @@ function DayTable({ readings, result, rules }: TableProps) {
   );
 }
 
-function DayToDay({ result }: Pick<TableProps, 'result'>) {
+function DayToDay({ result, parts }: Pick<TableProps, 'result'> & { readonly parts: HomeParts }) {
   const { words } = useApp();
   const { sd, days } = result.dayToDay;
   if (sd.systolic === null || sd.diastolic === null) return null;
+  const { morning, evening, flags } = parts;
+  const pair = (of: HomeParts['morning']['sd']) =>
+    `${numberText(of.systolic, words)}/${numberText(of.diastolic, words)}`;
+  const hasBoth = morning.sd.systolic !== null && evening.sd.systolic !== null;
   return (
-    <p className="small soft">
-      {words.sentence('away.dayToDay', { days, systolic: sd.systolic, diastolic: sd.diastolic })}
-    </p>
+    <>
+      <p className="small soft">
+        {words.sentence('away.dayToDay', { days, systolic: sd.systolic, diastolic: sd.diastolic })}
+        {hasBoth
+          ? ` ${words.sentence('series.partsSd', { morning: pair(morning.sd), evening: pair(evening.sd) })}.`
+          : null}
+      </p>
+      <Flags flags={flags} />
+    </>
   );
 }
 

@@ -17,6 +17,8 @@ export const outOfOfficeDetails = {
   'too-few-days': (f, say) =>
     `Too few days for this rule set: ${say.short(f.value('days'))} with a reading, and it asks for ${say.short(f.value('least'))}. The mean stands; no category is given.`,
   'no-readings': () => 'No reading is left to average.',
+  'few-mornings': (f, say) =>
+    `How systolic varies from day to day asks for two readings on ${say.short(f.value('least'))} mornings or more: here ${say.short(f.value('mornings'))}.`,
   'no-limit': () => 'This rule set gives no limit, so nothing is called high or not high.',
   child: (f, say) =>
     `The person is ${say.short(f.value('ageYears'))}: limits of adults do not apply, and no category is given.`,

@@ -170,6 +170,8 @@ export const reportLines = {
   notHighBy: 'By this rule set: not high.',
   unrounded: 'With decimals',
   sdOfDays: 'SD of daily means',
+  sdOfMornings: 'SD of the mornings',
+  sdOfEvenings: 'SD of the evenings',
   betweenPeriods: 'between day and night',
   neitherByDiary: 'neither day nor night',
   windows: (f: { by: string; day: string | null; night: string; nap: string | null }, _say: Say) =>

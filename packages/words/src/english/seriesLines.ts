@@ -64,6 +64,8 @@ export const seriesLines = {
   notKnown: 'not known',
   minusEvening: (f: { systolic: number; diastolic: number }, say: Say) =>
     `morning minus evening ${say.short(f.systolic)}/${say.short(f.diastolic)}`,
+  partsSd: (f: { morning: string; evening: string }, _say: Say) =>
+    `SD of the mornings ${f.morning}, of the evenings ${f.evening}`,
   dailyMeans: (f: { means: string; sd: string }, _say: Say) => `${f.means} (SD ${f.sd})`,
   categoryOf: (f: { category: string }, _say: Say) =>
     `${f.category}, by this rule set: a name for these readings, not for the person`,

@@ -18,6 +18,8 @@ export const outOfOfficeDetails: Reworded<typeof english> = {
   'too-few-days': (f, say) =>
     `Muy pocos días para este conjunto de reglas: ${say.short(f.value('days'))} con alguna lectura, y pide ${say.short(f.value('least'))}. La media se muestra; no se da categoría.`,
   'no-readings': () => 'No queda ninguna lectura que promediar.',
+  'few-mornings': (f, say) =>
+    `La variación de la sistólica de día a día pide dos lecturas en ${say.short(f.value('least'))} mañanas o más: aquí ${say.short(f.value('mornings'))}.`,
   'no-limit': () => 'Este conjunto de reglas no da límite, así que nada se llama alto ni no alto.',
   child: (f, say) =>
     `La persona tiene ${say.short(f.value('ageYears'))} años: los límites de adultos no valen y no se da categoría.`,

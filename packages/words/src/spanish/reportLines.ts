@@ -146,6 +146,8 @@ export const reportLines: Reworded<typeof lines> = {
   notHighBy: 'Según este conjunto de reglas: no alta.',
   unrounded: 'Con decimales',
   sdOfDays: 'DE de las medias diarias',
+  sdOfMornings: 'DE de las mañanas',
+  sdOfEvenings: 'DE de las tardes',
   betweenPeriods: 'entre día y noche',
   neitherByDiary: 'ni día ni noche',
   windows: (f) =>

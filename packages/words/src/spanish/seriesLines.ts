@@ -67,6 +67,7 @@ export const seriesLines: Reworded<typeof lines> = {
   partMean: (f, say) => `${say.short(f.systolic)}/${say.short(f.diastolic)}`,
   notKnown: 'no se sabe',
   minusEvening: (f, say) => `mañana menos tarde ${say.short(f.systolic)}/${say.short(f.diastolic)}`,
+  partsSd: (f) => `DE de las mañanas ${f.morning}, de las tardes ${f.evening}`,
   dailyMeans: (f) => `${f.means} (DE ${f.sd})`,
   categoryOf: (f) =>
     `${f.category}, según este conjunto de reglas: un nombre para estas lecturas, no para la persona`,

@@ -5,9 +5,11 @@ import {
   chancesWithVisits,
   type Flag,
   HOME_RULE,
+  type HomeParts,
   type HomeResult,
   type HomeRules,
   homeMeanKnown,
+  homeParts,
   homeResult,
   homeRules,
   homeThresholds,
@@ -55,6 +57,8 @@ export type HomeAnswered = {
   /** What the office came to, which the last of the chances take too. */
   readonly visits: VisitsMean | null;
   readonly office: OfficeBeside | null;
+  /** How mornings and evenings vary by themselves. */
+  readonly parts: HomeParts;
 };
 
 /** What the command makes of a file of readings at home. */
@@ -91,6 +95,7 @@ export function homeAnswered(read: ReadSeries, typed: TypedSeries): HomeAnswered
     known,
     thresholds: asked,
     visits,
+    parts: homeParts(read.readings, result.dropped, rules),
     probability: [
       ...chancesOver(asked, known),
       ...(visits === null ? [] : chancesWithVisits(asked, known, visits)),
@@ -140,6 +145,7 @@ export function notUsedOf({ read, result }: HomeAnswered, words: Words): NotUsed
 /** The answer for programs: the keys of the command first, what else is known after them. */
 export function homeJson(answered: HomeAnswered, version: string, words: Words): Json {
   const { result, read, rules, protocol, probability } = answered;
+  const { flags, ...byPart } = answered.parts;
   return {
     rules,
     valid: result.valid,
@@ -159,9 +165,10 @@ export function homeJson(answered: HomeAnswered, version: string, words: Words):
     counts: result.counts,
     morningMinusEvening: result.morningMinusEvening,
     dayToDay: result.dayToDay,
+    dayToDayByPart: byPart,
     shown: result.shown,
     actFirst: actFirstJson(answered.first, words),
-    flags: [...result.flags.map(words.flagged), ...readFlags(read, words)],
+    flags: [...[...result.flags, ...flags].map(words.flagged), ...readFlags(read, words)],
     assumptions: assumptionsIn(answered).map(words.flagged),
     phenotype: answered.office?.phenotype ?? null,
     whiteCoat: answered.office?.whiteCoat ?? null,

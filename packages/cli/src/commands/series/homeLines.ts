@@ -43,6 +43,7 @@ export function homeLines(answered: HomeAnswered, words: Words): string[] {
       ].join('; '),
     ],
     ...dayRows(answered, limits, words),
+    ...partRows(answered, words),
     [
       say('category'),
       result.category === null
@@ -51,7 +52,7 @@ export function homeLines(answered: HomeAnswered, words: Words): string[] {
     ],
     ...chanceRows(answered.probability, assumptionsIn(answered), words),
     ...(office === null ? [] : officeRows(office, words)),
-    ...result.flags.map((flag) => [note, words.detail(flag)]),
+    ...[...result.flags, ...answered.parts.flags].map((flag) => [note, words.detail(flag)]),
     ...readFlags(read, words).map(({ detail }) => [note, detail]),
   ]);
 }
@@ -105,6 +106,22 @@ export function meanOfPart(
 /** A difference or a scatter of pressures, to one decimal. */
 function spreadText({ systolic, diastolic }: { systolic: number; diastolic: number }, words: Words): string {
   return words.sentence('series.partMean', { systolic, diastolic });
+}
+
+/** How mornings and evenings vary by themselves; nothing where either does not. */
+function partRows({ parts: { morning, evening } }: HomeAnswered, words: Words): string[][] {
+  const texts = [morning.sd, evening.sd].map(({ systolic, diastolic }) =>
+    systolic === null || diastolic === null ? null : spreadText({ systolic, diastolic }, words),
+  );
+  const [ofMorning, ofEvening] = texts;
+  return ofMorning == null || ofEvening == null
+    ? []
+    : [
+        [
+          words.sentence('series.dayToDay'),
+          words.sentence('series.partsSd', { morning: ofMorning, evening: ofEvening }),
+        ],
+      ];
 }
 
 function dayRows({ result }: HomeAnswered, limits: Limits, words: Words): string[][] {

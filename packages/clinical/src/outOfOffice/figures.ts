@@ -28,6 +28,11 @@ const HEAD = book('8', 'memory-low', 'Head 2010, values equivalent to 140/90 in 
 const EARLY = book('8', 'found', 'table of an occupational-medicine journal, about 2000');
 const SEVENTY = book('5', 'second-hand', 'ESH 2013 to 2023, cited by two others as the standard');
 const OLDER = book('5', 'found', 'older IDACO rule');
+const IDACO_CLOCK = book(
+  '7',
+  'found',
+  'IDACO in Europe and South America, as Booth 2016, J Hypertens 34:235, has it',
+);
 const OWN = (section: string): Origin => book(section, 'decision');
 
 const mmHg = (value: number, meaning: string, origin: Origin): Figure => ({
@@ -279,6 +284,10 @@ export const OUT_OF_OFFICE_FIGURES = figures({
   dayTo: minuteOfDay(21, 'the day ends where there is no diary', book('7', 'memory', 'ESH 2013')),
   nightFrom: minuteOfDay(1, 'the night begins where there is no diary', book('7', 'memory', 'ESH 2013')),
   nightTo: minuteOfDay(6, 'the night ends where there is no diary', book('7', 'memory', 'ESH 2013')),
+  researchDayFrom: minuteOfDay(10, 'the day begins where there is no diary', IDACO_CLOCK),
+  researchDayTo: minuteOfDay(20, 'the day ends where there is no diary', IDACO_CLOCK),
+  researchNightFrom: minuteOfDay(0, 'the night begins where there is no diary', IDACO_CLOCK),
+  researchNightTo: minuteOfDay(6, 'the night ends where there is no diary', IDACO_CLOCK),
   wideDayFrom: minuteOfDay(8, 'the day begins where there is no diary', CANADA),
   wideDayTo: minuteOfDay(22, 'the day ends where there is no diary', CANADA),
 

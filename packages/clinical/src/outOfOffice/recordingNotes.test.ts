@@ -72,3 +72,14 @@ test('each number is counted for itself in each period', () => {
     night: { systolic: 8, diastolic: 7, pulse: 8 },
   });
 });
+
+// Out-of-office handbook 20: of somebody who works nights only their diary tells the night. A file whose marks tell it refuses hours
+// by the clock; where nothing tells it, that is said.
+test('hours of the clock are no night of somebody who slept by day', () => {
+  const clock: DayNight = { by: 'clock', day: { from: 540, to: 1260 }, night: { from: 60, to: 360 } };
+  const codesBy = (readings: readonly SeriesReading[], by: DayNight) =>
+    recordingNotes(readings, [], by, null).map(({ code }) => code);
+  expect(codesBy(every(30, 48), clock)).toEqual(['night-by-clock']);
+  expect(codesBy(every(30, 48), DIARY)).toEqual([]);
+  expect(codesBy([], clock)).toEqual([]);
+});

@@ -6,17 +6,17 @@ import { type DayNight, type PeriodOf, periodOf } from './periods.js';
 import { type Edited, isNotScheduled } from './recordingKept.js';
 import { inTimeOrder, type SeriesReading } from './seriesReading.js';
 
-export type RecordingNoteCode = 'under-a-day' | 'far-apart-by-day' | 'far-apart-by-night';
+export type RecordingNoteCode = 'night-by-clock' | 'under-a-day' | 'far-apart-by-day' | 'far-apart-by-night';
 
 /**
  * What is to be known of how a recording was taken, beside whether it is valid: that it is shorter than its guideline asks
  * (Hypertension Canada alone; from the first reading to the last and the usual step after it), and that readings are further apart
- * than a profile bears. Worked out where it is shown: nothing is judged by it.
+ * than a profile bears, and that hours of the clock are no night of somebody who slept by day. Worked out where it is shown: nothing is judged by it.
  *
  * @param readings all that came, in any order
  * @param edited those that the result does not use
  * @param preset the id of the rule set
- * Source: out-of-office handbook 5.
+ * Source: out-of-office handbook 5, 20.
  */
 export function recordingNotes(
   readings: readonly SeriesReading[],
@@ -29,6 +29,7 @@ export function recordingNotes(
   const came = inTimeOrder(readings).filter(({ index }) => !unscheduled.has(index));
   const used = came.filter(({ index }) => !left.has(index));
   const notes: Flag<RecordingNoteCode>[] = [];
+  if (dayNight.by === 'clock' && used.length > 0) notes.push({ code: 'night-by-clock', figures: {} });
   const hours = lastingHours(came);
   const least = F.canadaLeastHours.value;
   const isLonger = unscheduled.size > 0 && edited.some(({ code }) => code === 'after-24-hours');

@@ -237,6 +237,14 @@ const WIDE: Changed<AmbulatoryRules> = {
   nightTo: number(F.wideDayFrom),
 };
 
+/** Narrow windows of the research consortium in Europe and South America. */
+const RESEARCH: Changed<AmbulatoryRules> = {
+  dayFrom: number(F.researchDayFrom),
+  dayTo: number(F.researchDayTo),
+  nightFrom: number(F.researchNightFrom),
+  nightTo: number(F.researchNightTo),
+};
+
 /** Rules for recordings over 24 hours, in the order of the handbook. Source: out-of-office handbook 5, 7, 8. */
 const AMBULATORY: readonly Preset[] = [
   {
@@ -290,6 +298,7 @@ const AMBULATORY: readonly Preset[] = [
       leastPercent: { value: null, ...originOf(F.researchDayReadings) },
       leastDay: least(F.researchDayReadings),
       leastNight: least(F.researchNightReadings),
+      ...RESEARCH,
     },
   ),
   ambulatory('research-levels-older', originOf(F.olderResearchDayReadings), ALL, [WHOLE, DAY, NIGHT], {
@@ -297,6 +306,7 @@ const AMBULATORY: readonly Preset[] = [
     leastDay: least(F.olderResearchDayReadings),
     leastNight: least(F.olderResearchNightReadings),
     longestEmptyHours: least(F.olderResearchEmptyHours),
+    ...RESEARCH,
   }),
 ];
 

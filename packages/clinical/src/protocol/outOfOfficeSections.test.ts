@@ -79,6 +79,13 @@ test.each([
   expect(found).toMatchObject({ valid: true, category });
 });
 
+/** The night that goes with each day, by the minute at which the day begins: wide, of ESH 2013, of IDACO. */
+const NIGHTS: Readonly<Record<number, readonly [number, number]>> = {
+  480: [1320, 480],
+  540: [60, 360],
+  600: [0, 360],
+};
+
 // Out-of-office handbook 5, 7 and 8.
 test.each([
   ['nice-ng136', null, 14, null, null, 135, null, 480, 1320],
@@ -93,8 +100,8 @@ test.each([
   ['australia-clinic-equivalents', 70, 20, 7, 133, 136, 121, 540, 1260],
   ['taiwan-2022', 70, 20, 7, 130, 130, 110, 540, 1260],
   ['early-proposals-over-24-hours', 70, 20, 7, 135, 140, 125, 540, 1260],
-  ['research-levels', null, 8, 4, 130, 135, 120, 540, 1260],
-  ['research-levels-older', null, 10, 5, 130, 135, 120, 540, 1260],
+  ['research-levels', null, 8, 4, 130, 135, 120, 600, 1200],
+  ['research-levels-older', null, 10, 5, 130, 135, 120, 600, 1200],
 ])('%s over 24 hours', (id, percent, day, night, whole, awake, asleep, from, to) => {
   const rules = ambulatoryRules(preset({ ambulatory: id }));
   const limit = (one: { readonly limit: number } | null) => one?.limit ?? null;
@@ -109,6 +116,7 @@ test.each([
     asleep,
   ]);
   expect([rules.dayFrom, rules.dayTo]).toEqual([from, to]);
+  expect([rules.nightFrom, rules.nightTo]).toEqual(NIGHTS[from]);
 });
 
 // Out-of-office handbook 8.1: the early proposals say "over", not "from"; what a row of limits leaves open is no word of its source.

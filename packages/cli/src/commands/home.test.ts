@@ -157,7 +157,11 @@ describe('a messy file', () => {
       columns: ['date', 'clock', 'systolic', 'diastolic', 'pulse', 'note'],
       dates: 'dmy',
     });
-    expect(found.flags.map(({ code }) => code)).toEqual(['few-mornings', 'lines-before-heading', 'time-not-there']);
+    expect(found.flags.map(({ code }) => code)).toEqual([
+      'few-mornings',
+      'lines-before-heading',
+      'time-not-there',
+    ]);
   });
 
   test('a dangerous reading is named first, also of a day that is left out', async () => {

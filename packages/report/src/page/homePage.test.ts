@@ -25,3 +25,22 @@ test('a limit that a place does not have is a dash beside the other one, never a
   expect(limitsOn({ highSystolic: null })).toEqual(['Limit', '-', '≥ 85', '']);
   expect(limitsOn({ highSystolic: null, highDiastolic: null })).toBeUndefined();
 });
+
+// Source: out-of-office handbook 4 (a wrist held low reads falsely high; 1.05/13.595*10 = 0.7723 mmHg for each cm).
+test('readings of a wrist are marked, and what its height does to them is said', () => {
+  const cautions = (readings: typeof H1) => {
+    const protocol = presetProtocol({ home: 'ish-2020' });
+    if (!protocol.ok) throw new Error('ish-2020');
+    const rules = homeRules(protocol.value);
+    const result = homeResult(readings, NOTHING_BY_HAND, rules);
+    const header = { name: null, born: null, device: null, arm: null, medicines: null, zone: null, madeAt: '', program: '', isInvented: true }; // biome-ignore format: one thought
+    const said = { header, ruleSet: null, actFirst: [], refused: [], beside: new Map(), settled: [], office: [], chances: null }; // biome-ignore format: one thought
+    const { blocks } = homePage({ readings, result, rules, ...said }, words);
+    return blocks.flatMap((block) => (block.kind === 'lines' ? block.lines : [])).join(' ');
+  };
+  expect(cautions(H1)).not.toContain('wrist');
+  const wrist = H1.map((one) => (one.index === 9 ? { ...one, site: 'wrist' as const } : one));
+  expect(cautions(wrist)).toContain(
+    'A wrist below the heart reads too high, above it too low: by about 0.8 mmHg',
+  );
+});

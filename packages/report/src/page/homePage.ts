@@ -1,4 +1,4 @@
-import { dayPartOf, type HomeParts, homeParts, type SidedLimit } from '@evenfall/clinical';
+import { dayPartOf, type HomeParts, heightEffect, homeParts, type SidedLimit } from '@evenfall/clinical';
 import type { Words } from '@evenfall/words';
 import type { DataTable } from '../figure/figure.js';
 import { type HomeDrawn, homeFigure, homeTable } from '../figure/homeFigure.js';
@@ -45,7 +45,9 @@ export function homePage(input: HomePageInput, words: Words): ReportPage {
         ...[...result.flags, ...varied.flags].map(words.detail),
         ...input.settled,
         ...(extremes === null ? [] : [extremes]),
-        ...(readings.some(({ site }) => site === 'wrist') ? [say('report.wristSeen')] : []),
+        ...(readings.some(({ site }) => site === 'wrist')
+          ? [say('report.wristSeen', { perCm: heightEffect(1).theoryMmHg })]
+          : []),
         ...(input.chances?.assumptions ?? []),
       ],
     },

@@ -10,7 +10,8 @@ export const outOfOfficeDetails = {
   'beyond-two': (f, say) =>
     `Reading ${say.short(f.value('place'))} of its sitting: this rule set uses the first two.`,
   duplicate: () => 'The same time and the same numbers stand there already: counted once.',
-  wrist: () => 'Taken at the wrist: never averaged with readings of the upper arm.',
+  wrist: () =>
+    'Taken at the wrist: never averaged with readings of the upper arm, and a wrist held below the heart reads too high, above it too low.',
   rejected: () => 'Taken out by hand.',
   'too-few-readings': (f, say) =>
     `Too few readings for this rule set: ${say.short(f.value('readings'))} after leaving out, and it asks for ${say.short(f.value('least'))}. The mean stands; no category is given.`,

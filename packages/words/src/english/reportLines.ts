@@ -150,7 +150,8 @@ export const reportLines = {
   meanArterial: 'Mean arterial',
   extremes: (f: { high: string; low: string }, _say: Say) =>
     `Highest reading ${f.high}, lowest ${f.low}; neither decides the name.`,
-  wristSeen: 'Some readings were taken at the wrist; they are marked in the list.',
+  wristSeen: (f: { perCm: number }, say: Say) =>
+    `Some readings were taken at the wrist; they are marked in the list. A wrist below the heart reads too high, above it too low: by about ${say.short(f.perCm, 1)} mmHg for each cm.`,
   list: 'All readings',
   number: 'No.',
   when: 'When',

@@ -11,7 +11,8 @@ export const outOfOfficeDetails: Reworded<typeof english> = {
   'beyond-two': (f, say) =>
     `Lectura ${say.short(f.value('place'))} de su toma: este conjunto de reglas usa las dos primeras.`,
   duplicate: () => 'La misma hora y los mismos números ya están: se cuenta una vez.',
-  wrist: () => 'Tomada en la muñeca: nunca se promedia con lecturas del brazo.',
+  wrist: () =>
+    'Tomada en la muñeca: nunca se promedia con lecturas del brazo, y una muñeca por debajo del corazón da de más, por encima da de menos.',
   rejected: () => 'Retirada a mano.',
   'too-few-readings': (f, say) =>
     `Muy pocas lecturas para este conjunto de reglas: ${say.short(f.value('readings'))} después de dejar fuera, y pide ${say.short(f.value('least'))}. La media se muestra; no se da categoría.`,

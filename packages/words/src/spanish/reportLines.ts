@@ -126,7 +126,8 @@ export const reportLines: Reworded<typeof lines> = {
   pulsePressure: 'Presión de pulso',
   meanArterial: 'Arterial media',
   extremes: (f) => `Lectura más alta ${f.high}, más baja ${f.low}; ninguna de las dos decide el nombre.`,
-  wristSeen: 'Algunas lecturas se tomaron en la muñeca; están marcadas en la lista.',
+  wristSeen: (f, say) =>
+    `Algunas lecturas se tomaron en la muñeca; están marcadas en la lista. Una muñeca por debajo del corazón da de más, por encima da de menos: unos ${say.short(f.perCm, 1)} mmHg por cada cm.`,
   list: 'Todas las lecturas',
   number: 'N.º',
   when: 'Cuándo',

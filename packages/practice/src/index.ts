@@ -51,7 +51,7 @@ export { wrapsWhileUp } from './exercise/wrapsWhileUp.js';
 export type { LetDown } from './fault/base.js';
 export type { Conduct, ConductCode, ConductDo } from './fault/conduct.js';
 export { CONDUCT_CODES } from './fault/conduct.js';
-export type { Cost, Costs, Had, Obtainable } from './fault/cost.js';
+export type { AsTheyWere, Cost, Costs, Had, Obtainable } from './fault/cost.js';
 export type { DoInstead, FaultCode } from './fault/faults.js';
 export { FAULT_CODES, FAULTS } from './fault/faults.js';
 export { type OneThing, oneThingOf } from './fault/oneThing.js';

@@ -184,7 +184,16 @@ function offRows({ ledger }: ReturnType<typeof debrief>, words: Words): string[]
   return said.map((text, i) => [i === 0 ? words.sentence('commandLine.off') : '', text]);
 }
 
-const LEDGER_PARTS = ['physiology', 'sampling', 'misheard', 'lag', 'gauge', 'digit', 'unsplit'] as const;
+const LEDGER_PARTS = [
+  'physiology',
+  'sampling',
+  'misheard',
+  'imagined',
+  'lag',
+  'gauge',
+  'digit',
+  'unsplit',
+] as const;
 
 function linesOf(found: ReturnType<typeof debrief>, { seconds }: Exercise, words: Words): string[] {
   const { truth, reading, fall } = found;

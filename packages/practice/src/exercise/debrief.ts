@@ -15,6 +15,8 @@ import { type TapsDebrief, tapsDebrief } from '../counting/tapsDebrief.js';
 import { type Base, baseOf, type LetDown } from '../fault/base.js';
 import { type Conduct, conductOf } from '../fault/conduct.js';
 import {
+  type AsTheyWere,
+  asTheyWereOf,
   type Costs,
   costsOf,
   type Had,
@@ -79,8 +81,10 @@ export type Judged = {
   readonly isArmRaised: boolean;
   /** What was true: the mean of the minute about the reading, as the textbook prepares. */
   readonly reference: Levels & { readonly muffled: number | null };
-  /** What was to be had at that very moment, by the book's hand, with the same heartbeats: what a reading is judged by. */
+  /** What was to be had at that very moment, prepared by the book and by its hand, with the same heartbeats: what a reading is judged by. */
   readonly had: Had;
+  /** What was to be heard then with the person, the cuff and the place as they were; null: nothing of that was wrong. */
+  readonly asTheyWere: AsTheyWere | null;
   readonly ledger: { readonly systolic: Ledger | null; readonly diastolic: Ledger | null };
   /** The sounds of this very fall went on far below the diastolic. */
   readonly hasGoneOn: boolean;
@@ -258,7 +262,17 @@ function found(given: Exercise, rules: DebriefRules, played: Replay, isOneOfSeve
   const base = isByMuffled ? baseBy(true) : baseOfLast;
   const visit = !isByMuffled || base === null ? visitOfLast : visitOf(base);
   const ledgerFrom = (of: 'systolic' | 'diastolic') =>
-    ledgerFor(of, of === 'diastolic' && isByMuffled, exercise, played, marks, fall, asItWas, asItShould);
+    ledgerFor(
+      of,
+      of === 'diastolic' && isByMuffled,
+      exercise,
+      played,
+      marks,
+      fall,
+      asItWas,
+      asItShould,
+      base?.habits[of].away === 'on-no-sound',
+    );
   const wasToBeHad = { systolic: had.systolic?.mmHg ?? null, diastolic: had.diastolic?.mmHg ?? null };
   const redFlag = redFlagOf(exercise.scenario, [wasToBeHad, entered], rules.roundRules.actNow);
   const counted = (one: Counted | null, site: 'wrist' | 'apex' = 'wrist') =>
@@ -283,6 +297,7 @@ function found(given: Exercise, rules: DebriefRules, played: Replay, isOneOfSeve
     isArmRaised: circumstances.wasArmRaised,
     reference: { ...asItShould.longRun, muffled: asItShould.muffled },
     had,
+    asTheyWere: base === null || visit === null ? null : asTheyWereOf(base, visit),
     ledger: { systolic: ledgerFrom('systolic'), diastolic: ledgerFrom('diastolic') },
     hasGoneOn,
     isByMuffled,
@@ -379,6 +394,7 @@ function ledgerFor(
   fall: FallOf | null,
   asItWas: Truth,
   asItShould: Truth,
+  isImagined: boolean,
 ): Ledger | null {
   if (fall === null) return null;
   const inFall = played.sounds.filter(
@@ -398,7 +414,7 @@ function ledgerFor(
   const isTimed = mark !== undefined && mark.cuffMmHg !== null && mark.needleMmHg !== null;
   const sound = played.sounds.find(({ atSeconds }) => atSeconds === mark?.soundSeconds);
   // A mark on no sound was a sound imagined: the ear's error, and no lag.
-  const taken = sound?.cuffMmHg ?? mark?.cuffMmHg ?? audible.cuffMmHg;
+  const taken = (isImagined ? null : sound?.cuffMmHg) ?? mark?.cuffMmHg ?? audible.cuffMmHg;
   const over = isMuffled ? (asItShould.muffled ?? 0) - asItShould.longRun.diastolic : 0;
   return ledgerOf({
     longRun: asItShould.longRun[of] + over,
@@ -406,6 +422,7 @@ function ledgerFor(
     ...techniqueLines(asItWas, asItShould, of),
     audible: audible.cuffMmHg,
     taken,
+    isImagined,
     marked: isTimed ? { cuff: mark.cuffMmHg ?? 0, needle: mark.needleMmHg ?? 0 } : null,
     entered,
   });

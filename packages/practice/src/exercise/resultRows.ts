@@ -9,22 +9,33 @@ export type ResultRow = {
   readonly had: number | null;
   /** Written minus what was to be had. */
   readonly error: number | null;
+  /** What was to be heard with the person, the cuff and the place as they were; null: nothing, or they were as they should be. */
+  readonly asTheyWere: number | null;
+  /** The two parts of `error`: written minus that is of hand, ear and eye; that minus what was to be had, of preparing. Null: not to be parted. */
+  readonly parts: { readonly ofReading: number; readonly ofPreparing: number } | null;
   readonly truth: number;
   readonly isAccepted: boolean | null;
 };
 
 /** Both numbers of a reading, judged alike on every page. */
-export function resultRows({ entered, reference, had, isByMuffled, accepted }: Judged): ResultRow[] {
+export function resultRows(judged: Judged): ResultRow[] {
+  const { entered, reference, had, isByMuffled, accepted } = judged;
   return (['systolic', 'diastolic'] as const).map((of) => {
     const isMuffled = of === 'diastolic' && isByMuffled;
     const written = isMuffled ? (entered.muffled ?? entered.diastolic) : entered[of];
     const one = (isMuffled ? had.muffled : had[of])?.mmHg ?? null;
+    const asTheyWere = judged.asTheyWere?.[isMuffled ? 'muffled' : of] ?? null;
     return {
       of,
       isMuffled,
       written,
       had: one,
       error: written === null || one === null ? null : written - one,
+      asTheyWere,
+      parts:
+        written === null || one === null || asTheyWere === null
+          ? null
+          : { ofReading: written - asTheyWere, ofPreparing: asTheyWere - one },
       truth: (isMuffled ? reference.muffled : null) ?? reference[of],
       isAccepted: accepted[of],
     };

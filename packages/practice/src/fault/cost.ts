@@ -10,6 +10,7 @@ import {
   FAULTS,
   type FaultCode,
   isGaugeOff,
+  isOfPreparing,
   isWrongSize,
 } from './faults.js';
 import { type Habit, mufflingOf } from './habit.js';
@@ -35,6 +36,16 @@ export type Had = {
   /** Where the muffling was to be heard; null: nowhere. */
   readonly muffled: Obtainable | null;
   readonly diastolic: Obtainable | null;
+};
+
+/**
+ * What was to be heard at that very moment by the textbook's hand, ear and eye, with the person, the cuff and the place as they
+ * were: what is between it and what was written is the observer's own, and what is between it and `Had` is preparing.
+ */
+export type AsTheyWere = {
+  readonly systolic: number | null;
+  readonly muffled: number | null;
+  readonly diastolic: number | null;
 };
 
 /**
@@ -81,6 +92,18 @@ export function hadOf(visit: Counterfactual): Had {
     return { mmHg: then[key], lowMmHg: Math.min(...all), highMmHg: Math.max(...all) };
   };
   return { systolic: of('systolic'), muffled: of('muffled'), diastolic: of('diastolic') };
+}
+
+/** What was to be heard with what was not prepared left as it was; null: nothing of it was wrong. */
+export function asTheyWereOf(base: Base, visit: Counterfactual): AsTheyWere | null {
+  const left = new Set(faultsOf(base).filter(isOfPreparing));
+  if (left.size === 0) return null;
+  const { systolic, muffled, diastolic } = visit.textbook(0, left);
+  return {
+    systolic: numberOrNull(systolic),
+    muffled: numberOrNull(muffled),
+    diastolic: numberOrNull(diastolic),
+  };
 }
 
 function startsOf(): number[] {

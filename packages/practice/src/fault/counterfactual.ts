@@ -79,13 +79,16 @@ export class Counterfactual {
     }
   }
 
-  /** With nothing wrong, the eye on the needle, so much later than it was. The muffling is of the fall of the diastolic. */
-  textbook(laterSeconds: number): Numbers {
+  /**
+   * The book's hand and an eye on the needle, so much later than it was, with nothing wrong but what is left in. The muffling is
+   * of the fall of the diastolic.
+   */
+  textbook(laterSeconds: number, present: Present = NO_FAULT): Numbers {
     const { base } = this;
     const got = { systolic: Number.NaN, diastolic: Number.NaN, muffled: Number.NaN };
-    const instrument = instrumentOf(base, NO_FAULT);
-    this.letDown(NO_FAULT, laterSeconds, (side) => {
-      const own = bestFall(base, side);
+    const instrument = instrumentOf(base, present);
+    this.letDown(present, laterSeconds, (side) => {
+      const own = fallOf(base, present, side);
       const begun = { ...own, startSeconds: own.startSeconds + laterSeconds + this.shiftSeconds };
       const needle = (seconds: number) =>
         Number.isNaN(seconds)

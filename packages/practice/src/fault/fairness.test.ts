@@ -15,6 +15,7 @@ import { demonstrate } from '../exercise/demonstrate.js';
 import type { Exercise } from '../exercise/exercise.js';
 import { replay } from '../exercise/replay.js';
 import { USUAL_RULES } from '../exercise/rules.js';
+import { type Ledger, sumOfLedger } from '../ledger/ledger.js';
 import { GOOD_OBSERVER, type Observer } from '../observer/observer.js';
 import { oneThingOf } from './oneThing.js';
 
@@ -182,6 +183,11 @@ describe('a number that was marked in time', () => {
     const found = debrief(marked(-4, first + 10));
     expect(found.costs.costs).toMatchObject([{ code: 'on-no-sound', doInstead: 'wait-for-the-sound' }]);
     expect(Math.abs(found.costs.left?.systolic ?? 99)).toBeLessThanOrEqual(2);
+    // The steps call it as the costs do: no other sound was taken, and nothing was read late.
+    const { misheard, imagined, lag } = found.ledger.systolic ?? {};
+    expect({ misheard, lag }).toEqual({ misheard: 0, lag: 0 });
+    expect(imagined).toBeGreaterThan(4);
+    expect(sumOfLedger(found.ledger.systolic as Ledger)).toBeCloseTo(found.ledger.systolic?.error ?? 0, 9);
   });
 
   // A hand that rounds goes to ten or five, or a mark or two beside; ten beside is another number.

@@ -51,6 +51,35 @@ export type FaultCode = keyof typeof FAULTS;
 export type DoInstead = (typeof FAULTS)[FaultCode]['doInstead'];
 export const FAULT_CODES = Object.keys(FAULTS) as readonly FaultCode[];
 
+/**
+ * Faults of preparing: how the person sat, what was put on the arm, and where. With them a right hand and ear read what was to be
+ * heard then. What hand and chest piece did is none of them. Source: assessment handbook 1 (the observer apart from the technique).
+ */
+const PREPARING: ReadonlySet<FaultCode> = new Set([
+  'too-little-rest',
+  'talking',
+  'legs-crossed',
+  'back-unsupported',
+  'full-bladder',
+  'caffeine',
+  'nicotine',
+  'cold',
+  'arm-unsupported',
+  'arm-height',
+  'cuff-loose',
+  'over-sleeve',
+  'tight-sleeve',
+  'cuff-size',
+  'gauge-off',
+  'hose-leaks',
+  'noise',
+]);
+
+/** Whether a fault is one of preparing, and not of hand, ear, eye or pen. */
+export function isOfPreparing(code: FaultCode): boolean {
+  return PREPARING.has(code);
+}
+
 type OfCircumstances = {
   readonly code: FaultCode;
   readonly isAt: (now: Circumstances, seconds: number) => boolean;

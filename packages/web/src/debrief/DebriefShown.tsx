@@ -24,6 +24,7 @@ import { ConductList } from './ConductList.js';
 import { CostsTable } from './CostsTable.js';
 import { CountsShown } from './CountsShown.js';
 import { conductText } from './conductText.js';
+import { movedBack } from './costRows.js';
 import { FeltBackSays } from './FeltBackSays.js';
 import { insteadText } from './insteadText.js';
 import type { JudgedUnder } from './judgedUnder.js';
@@ -36,7 +37,7 @@ import { RoundTable } from './RoundTable.js';
 import { RUN_FIGURE } from './runFigure.js';
 import { TemperatureShown } from './TemperatureShown.js';
 import { useJudgedUnder } from './useJudgedUnder.js';
-import { chanceTexts, flagText, verdictText } from './verdict.js';
+import { chanceTexts, flagText, partsTexts, verdictText } from './verdict.js';
 
 /** What came of an exercise. One that was practised with another model cannot be played again as it was: then it says so. */
 export function DebriefShown({ exercise }: { readonly exercise: ExerciseContent }) {
@@ -142,7 +143,7 @@ function OneReading({ exercise, result, rules, flag }: ReadingProps) {
     <>
       <section aria-label={words.sentence('debrief.reading')}>
         <p className="debrief-verdict">{verdictText(result, words)}</p>
-        {chanceTexts(result, words).map((text) => (
+        {[...partsTexts(result, words), ...chanceTexts(result, words)].map((text) => (
           <p key={text} className="debrief-chance">
             {text}
           </p>
@@ -211,8 +212,9 @@ function JudgedBySays({
 type OneThingProps = { readonly result: Debrief; readonly rules: DebriefRules; readonly aids: Aids };
 
 /** The one change that would do most. Source: assessment handbook 14 (one thing to change). */
-function OneThing({ result: { costs, conduct, entered }, rules, aids }: OneThingProps) {
+function OneThing({ result, rules, aids }: OneThingProps) {
   const { words } = useApp();
+  const { costs, conduct, entered } = result;
   const one = oneThingOf(costs, conduct);
   if (one === null) {
     if (entered.systolic === null && entered.diastolic === null) return null;
@@ -223,7 +225,7 @@ function OneThing({ result: { costs, conduct, entered }, rules, aids }: OneThing
       <h2>{words.sentence('debrief.oneThing')}</h2>
       <p>
         {one.kind === 'cost'
-          ? costText(one.cost, rules, words, aids)
+          ? costText(one.cost, movedBack(one.cost, result), rules, words, aids)
           : whyText(one.conduct, rules, words, aids)}
       </p>
     </div>
@@ -234,6 +236,7 @@ type Text = ReturnType<typeof useApp>['words'];
 
 function costText(
   { code, doInstead, systolic, diastolic }: Cost,
+  back: ReturnType<typeof movedBack>,
   rules: DebriefRules,
   words: Text,
   aids: Aids,
@@ -244,7 +247,7 @@ function costText(
   ];
   return systolic === null && diastolic === null
     ? words.sentence('debrief.oneThingWhy', { instead, what: fault })
-    : words.sentence('debrief.oneThingSays', { instead, fault, systolic, diastolic });
+    : words.sentence('debrief.oneThingSays', { instead, fault, systolic, diastolic, back });
 }
 
 function whyText(conduct: Conduct, rules: DebriefRules, words: Text, aids: Aids): string {

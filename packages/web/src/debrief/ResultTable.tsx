@@ -1,5 +1,5 @@
 import type { Judged } from '@evenfall/practice';
-import { resultRows } from '@evenfall/practice';
+import { type ResultRow, resultRows } from '@evenfall/practice';
 import { useApp } from '../app/context.js';
 
 /** What was written beside what was true and what was to be had. */
@@ -7,6 +7,8 @@ export function ResultTable({ result }: { readonly result: Judged }) {
   const { words } = useApp();
   const { say } = words;
   const rows = resultRows(result);
+  // What was not prepared is told apart from hand, ear and eye.
+  const isParted = rows.some(({ asTheyWere }) => asTheyWere !== null);
   const spread = (['systolic', 'diastolic'] as const).flatMap((of) => {
     const isMuffled = of === 'diastolic' && result.isByMuffled;
     const one = isMuffled ? result.had.muffled : result.had[of];
@@ -36,22 +38,17 @@ export function ResultTable({ result }: { readonly result: Judged }) {
               </td>
             ))}
           </tr>
-          <tr>
-            <th scope="row">{words.sentence('debrief.had')}</th>
-            {rows.map(({ of, had }) => (
-              <td key={of} className="debrief-number">
-                {had === null ? '–' : say.number(had)}
-              </td>
-            ))}
-          </tr>
-          <tr>
-            <th scope="row">{words.sentence('debrief.error')}</th>
-            {rows.map(({ of, error }) => (
-              <td key={of}>
-                {error === null ? '–' : words.sentence('debrief.signedWhole', { mmHg: error })}
-              </td>
-            ))}
-          </tr>
+          {isParted ? (
+            <>
+              <NumberRow title="asTheyWere" rows={rows} of={({ asTheyWere }) => asTheyWere} />
+              <DifferenceRow title="ofReading" rows={rows} of={({ parts }) => parts?.ofReading ?? null} />
+            </>
+          ) : null}
+          <NumberRow title={isParted ? 'hadPrepared' : 'had'} rows={rows} of={({ had }) => had} />
+          {isParted ? (
+            <DifferenceRow title="ofPreparing" rows={rows} of={({ parts }) => parts?.ofPreparing ?? null} />
+          ) : null}
+          <DifferenceRow title={isParted ? 'errorInAll' : 'error'} rows={rows} of={({ error }) => error} />
           <tr>
             <th scope="row">{words.sentence('debrief.accepted')}</th>
             {rows.map(({ of, isAccepted }) => (
@@ -70,6 +67,7 @@ export function ResultTable({ result }: { readonly result: Judged }) {
           </tr>
         </tbody>
       </table>
+      {isParted ? <p className="small soft">{words.sentence('debrief.asTheyWereHint')}</p> : null}
       <p className="small soft">{words.sentence('debrief.truthHint')}</p>
       {spread.length === 0 ? null : (
         <p className="small soft">{words.sentence('debrief.spreadSays', { text: spread.join(', ') })}</p>
@@ -79,4 +77,40 @@ export function ResultTable({ result }: { readonly result: Judged }) {
       ) : null}
     </>
   );
+}
+
+type RowProps = {
+  readonly title: 'asTheyWere' | 'ofReading' | 'had' | 'hadPrepared' | 'ofPreparing' | 'error' | 'errorInAll';
+  readonly rows: readonly ResultRow[];
+  readonly of: (row: ResultRow) => number | null;
+};
+
+function NumberRow({ title, rows, of }: RowProps) {
+  const { words } = useApp();
+  return (
+    <tr>
+      <th scope="row">{words.sentence(`debrief.${title}`)}</th>
+      {rows.map((row) => (
+        <td key={row.of} className="debrief-number">
+          {numberText(of(row), (one) => words.say.number(one))}
+        </td>
+      ))}
+    </tr>
+  );
+}
+
+function DifferenceRow({ title, rows, of }: RowProps) {
+  const { words } = useApp();
+  return (
+    <tr>
+      <th scope="row">{words.sentence(`debrief.${title}`)}</th>
+      {rows.map((row) => (
+        <td key={row.of}>{numberText(of(row), (mmHg) => words.sentence('debrief.signedWhole', { mmHg }))}</td>
+      ))}
+    </tr>
+  );
+}
+
+function numberText(one: number | null, text: (one: number) => string): string {
+  return one === null ? '–' : text(one);
 }

@@ -1,7 +1,7 @@
 import type { Cost, Had } from '@evenfall/practice';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { costRows } from './costRows.js';
+import { costRows, movedBack } from './costRows.js';
 
 const had = (mmHg: number): Had => ({
   systolic: { mmHg, lowMmHg: mmHg, highMmHg: mmHg },
@@ -70,4 +70,19 @@ test.each([
   });
   expect(total).toEqual({ systolic: 0, diastolic: 0 });
   expect(rest?.diastolic).toBe(-2);
+});
+
+// By hand: 110 written, 120 to be had; one fault -35.2, another +26, the rest -0.8.
+test('what everything else moved back of the dearest fault is told, and makes the whole with it', () => {
+  const low = cost(-35.2);
+  const both = [low, cost(26)];
+  const result = {
+    costs: { best: null, costs: both, left: { systolic: -0.8, diastolic: null } },
+    had: had(120),
+    entered: entered(110),
+    isByMuffled: false,
+  };
+  expect(movedBack(low, result)).toEqual({ systolic: 25.2, diastolic: null });
+  expect(movedBack(cost(-9.5), result).systolic).toBeNull();
+  expect(movedBack(cost(-10.5), result).systolic).toBeNull();
 });

@@ -40,6 +40,24 @@ export function costRows({
   return { rows, rest: { systolic: rest('systolic'), diastolic: rest('diastolic') }, total: both };
 }
 
+/** What everything else moved back of what a fault moved, as it is shown; null: it moved the number no other way, or by too little to tell. */
+export function movedBack(
+  cost: Pick<Cost, 'systolic' | 'diastolic'>,
+  result: Parameters<typeof costRows>[0],
+): Both {
+  const { total } = costRows(result);
+  const back = (of: 'systolic' | 'diastolic') => {
+    const [own, all] = [tenth(cost[of]), total?.[of] ?? null];
+    if (own === null || all === null) return null;
+    const others = tenth(all - own) ?? 0;
+    return Math.abs(others) >= WORTH_TELLING_MMHG && others * own < 0 ? others : null;
+  };
+  return { systolic: back('systolic'), diastolic: back('diastolic') };
+}
+
+/** Half a mark of the gauge: less is not told. */
+const WORTH_TELLING_MMHG = 1;
+
 function tenth(mmHg: number | null): number | null {
   return mmHg === null ? null : Math.round(mmHg * TENTHS) / TENTHS;
 }

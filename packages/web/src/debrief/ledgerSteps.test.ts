@@ -37,6 +37,7 @@ test('where it is not known when the needle was read, ear, eye and pen are one s
     technique: [],
     sampling: -1,
     misheard: 0,
+    imagined: 0,
     lag: 0,
     gauge: 0,
     digit: 0,

@@ -2,10 +2,10 @@ import type { Ledger } from '@evenfall/practice';
 import type { LedgerStep } from '@evenfall/report';
 import type { Words } from '@evenfall/words';
 
-const PARTS = ['physiology', 'sampling', 'misheard', 'lag', 'gauge', 'digit', 'unsplit'] as const;
+const PARTS = ['physiology', 'sampling', 'misheard', 'imagined', 'lag', 'gauge', 'digit', 'unsplit'] as const;
 
 /** Parts that are told only where there is something to tell. */
-const ONLY_IF_ANY: readonly (typeof PARTS)[number][] = ['misheard', 'unsplit'];
+const ONLY_IF_ANY: readonly (typeof PARTS)[number][] = ['misheard', 'imagined', 'unsplit'];
 
 /**
  * The lines of a ledger in the order in which the error came about, named; what technique did comes after the body. To a tenth of a

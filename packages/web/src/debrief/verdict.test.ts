@@ -2,7 +2,7 @@ import { bladderFor, PROPER, type Scenario, SOUND_INSTRUMENT, scenarioOf } from 
 import { type Debrief, debrief, demonstrate, GOOD_OBSERVER, resultRows } from '@evenfall/practice';
 import { wordsFor } from '@evenfall/words';
 import { describe, expect, test } from 'vitest';
-import { chanceTexts, flagText, verdictText } from './verdict.js';
+import { chanceTexts, flagText, partsTexts, verdictText } from './verdict.js';
 
 const words = wordsFor('en');
 const of = (id: string, seed: number): Debrief => {
@@ -37,6 +37,25 @@ describe('of one reading the number alone changes', () => {
     const not = { ...written(had + 6), reference: { ...found.reference, systolic: had } };
     expect(chanceTexts(not, words)).toEqual([]);
   });
+});
+
+// Assessment handbook 1: the observer is scored apart from the technique.
+test('who read right what was to be heard is told so, and what was not prepared made the difference', () => {
+  const scenario = scenarioOf('quiet-morning') as Scenario;
+  const instrument = { ...SOUND_INSTRUMENT, bladder: bladderFor(scenario.armCm) };
+  const smoked = { ...PROPER, hadNicotine: true, hasLegsCrossed: true };
+  const found = debrief(demonstrate(GOOD_OBSERVER, scenario, 1, smoked, instrument));
+  const [systolic] = resultRows(found);
+  expect(found.accepted.systolic).toBe(false);
+  expect(partsTexts(found, words)[0]).toMatch(
+    new RegExp(
+      `^The systolic you read right: ${systolic?.asTheyWere} .* too high: prepared, ${systolic?.had}`,
+    ),
+  );
+  const lucky = { ...found, entered: { ...found.entered, systolic: systolic?.had ?? 0 } };
+  const accepted = { ...lucky, accepted: { ...found.accepted, systolic: true } };
+  expect(partsTexts(accepted, words)[0]).toContain('near by luck');
+  expect(partsTexts(of('quiet-morning', 1), words)).toEqual([]);
 });
 
 // docs/conventions.md section 6: where sounds go on to nothing, the muffling stands for the diastolic.

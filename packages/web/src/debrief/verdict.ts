@@ -23,6 +23,28 @@ export function verdictText(judged: Pick<Judged, 'accepted' | 'entered'>, words:
   return words.sentence('debrief.oneAccepted', { withinMmHg, part: name(part), other: name(other) });
 }
 
+/** Which part of a difference is of hand, ear and eye and which of what was not prepared, a sentence for each number where there is something to say. */
+export function partsTexts(judged: Judged, words: Words): string[] {
+  const { withinMmHg } = judged.accepted;
+  return resultRows(judged).flatMap(({ of, isMuffled, had, asTheyWere, parts, isAccepted }) => {
+    if (parts === null || had === null || asTheyWere === null) return [];
+    const part = words.sentence(isMuffled ? 'debrief.muffledRow' : `debrief.${of}`);
+    const isReadRight = Math.abs(parts.ofReading) <= withinMmHg;
+    if (isAccepted === true)
+      return isReadRight ? [] : [words.sentence('debrief.cancelledSays', { part, ...parts })];
+    if (isReadRight)
+      return [
+        words.sentence('debrief.readRightSays', { part, asTheyWere, had, ofPreparing: parts.ofPreparing }),
+      ];
+    return Math.abs(parts.ofPreparing) < WORTH_TELLING_MMHG
+      ? []
+      : [words.sentence('debrief.bothPartsSays', { part, ...parts })];
+  });
+}
+
+/** Half a mark of the gauge: less is not told apart. */
+const WORTH_TELLING_MMHG = 1;
+
 /** What of a difference was nobody's doing, or only looked right, a sentence for each number where there is something to say. */
 export function chanceTexts(judged: Judged, words: Words): string[] {
   const { withinMmHg } = judged.accepted;

@@ -111,12 +111,25 @@ export const debrief = {
   truth: 'True on average',
   had: 'To be had then',
   error: 'Yours minus that',
+  asTheyWere: 'To be heard as they were',
+  ofReading: 'Yours minus that: hand, ear and eye',
+  hadPrepared: 'To be had then, prepared by the book',
+  ofPreparing: 'As they were minus that: preparing',
+  errorInAll: 'Yours minus it: both together',
+  asTheyWereHint:
+    'To be heard as they were: what the book’s hand, ear and eye would have written at that very moment with the person, the cuff, the gauge and the place as you left them.',
+  readRightSays: (f: { part: string; asTheyWere: number; had: number; ofPreparing: number }, say: Say) =>
+    `The ${f.part} you read right: ${say.number(f.asTheyWere)} was to be heard as they were. That they were not prepared by the book made it ${say.number(Math.abs(f.ofPreparing))} mmHg too ${f.ofPreparing > 0 ? 'high' : 'low'}: prepared, ${say.number(f.had)} was to be had.`,
+  cancelledSays: (f: { part: string; ofReading: number; ofPreparing: number }, say: Say) =>
+    `The ${f.part} lies near by luck: hand, ear and eye moved it by ${signed(f.ofReading, say, 0)} mmHg, what was not prepared by ${signed(f.ofPreparing, say, 0)}.`,
+  bothPartsSays: (f: { part: string; ofReading: number; ofPreparing: number }, say: Say) =>
+    `Of the ${f.part}, ${signed(f.ofReading, say, 0)} mmHg are of hand, ear and eye, and ${signed(f.ofPreparing, say, 0)} of what was not prepared.`,
   accepted: 'Accepted',
   isAccepted: 'yes',
   isNotAccepted: 'not yet',
   notWritten: 'not written',
   truthHint:
-    'To be had then: what the book’s hand and an eye on the needle would have written at that very moment, from the same heartbeats, to the nearest mark. You are judged by it. True on average: what a perfect listener would have heard over the minute about your reading, with the person prepared by the book.',
+    'To be had then: what the book’s hand and an eye on the needle would have written at that very moment, from the same heartbeats, with the person, the cuff and the place prepared by the book, to the nearest mark. You are judged by it. True on average: what a perfect listener would have heard over the minute about your reading, with the person prepared by the book.',
   spreadSays: (f: { text: string }) =>
     `So much the heart itself varies: twenty falls by the book, begun within five seconds of yours, would have given ${f.text}.`,
   spreadOf: (f: { part: string; lowMmHg: number; highMmHg: number }, say: Say) =>
@@ -169,16 +182,25 @@ export const debrief = {
 
   oneThing: 'One thing to do differently',
   oneThingSays: (
-    f: { instead: string; fault: string; systolic: number | null; diastolic: number | null },
+    f: {
+      instead: string;
+      fault: string;
+      systolic: number | null;
+      diastolic: number | null;
+      /** What everything else moved back of each; null: nothing to speak of. */
+      back: { systolic: number | null; diastolic: number | null };
+    },
     say: Say,
   ) => {
     const moved = [
-      ...(f.systolic === null ? [] : [{ whose: 'your systolic', mmHg: f.systolic }]),
-      ...(f.diastolic === null ? [] : [{ whose: 'your diastolic', mmHg: f.diastolic }]),
+      ...(f.systolic === null ? [] : [{ whose: 'your systolic', mmHg: f.systolic, back: f.back.systolic }]),
+      ...(f.diastolic === null
+        ? []
+        : [{ whose: 'your diastolic', mmHg: f.diastolic, back: f.back.diastolic }]),
     ];
     const any = moved.filter(({ mmHg }) => isAny(mmHg));
     if (any.length === 0) return `${f.instead} ${f.fault}: this time it moved neither number.`;
-    return `${f.instead} ${f.fault}: that moved ${any.map(({ whose, mmHg }) => `${whose} by ${signed(mmHg, say)} mmHg`).join(' and ')}.`;
+    return `${f.instead} ${f.fault}: that moved ${any.map(({ whose, mmHg, back }) => `${whose} by ${signed(mmHg, say)} mmHg${back === null ? '' : ` (everything else together moved it back by ${signed(back, say)})`}`).join(' and ')}.`;
   },
   oneThingWhy: (f: { instead: string; what: string }) => `${f.instead} ${f.what}.`,
   nothingToChange: 'Nothing was done wrong in this reading, as far as can be told. Do it the same way again.',
@@ -390,7 +412,7 @@ export const debrief = {
 
   ledger: 'Where the difference came from',
   ledgerHint:
-    'Step by step from what was true to what you wrote, in this one letting down. The body and the falling cuff make some of it by themselves; the rest is technique, ear, eye and pen. A step may differ from what the same thing moved above: that is the average of twenty falls, and what several faults do together is shared out there.',
+    'Step by step from what was true, with the person prepared by the book, to what you wrote, in this one letting down. What was not prepared is among the steps. The body and the falling cuff make some of it by themselves; the rest is technique, ear, eye and pen. A step may differ from what the same thing moved above: that is the average of twenty falls, and what several faults do together is shared out there.',
   ledgerFigure: (f: { component: string }) => `From what was true to what you wrote: ${f.component}`,
   ledgerSays: (f: { component: string; truth: number; entered: number; error: number }, say: Say) =>
     `${f.component}: true ${say.number(f.truth, 1)}, written ${say.number(f.entered)}, difference ${signed(f.error, say)} mmHg.`,
@@ -405,6 +427,7 @@ export const debrief = {
   'part-sampling': 'where the cuff was at the beat',
   'part-sampling-low': 'cuff begun too low',
   'part-misheard': 'another sound taken',
+  'part-imagined': 'marked where there was no sound',
   'part-lag': 'needle read later',
   'part-gauge': 'gauge beside the cuff',
   'part-digit': 'written beside the needle',

@@ -103,12 +103,25 @@ export const debrief: Reworded<typeof english> = {
   truth: 'Verdadero de media',
   had: 'Se podía obtener',
   error: 'Lo suyo menos eso',
+  asTheyWere: 'Se podía oír tal como estaba',
+  ofReading: 'Lo suyo menos eso: mano, oído y ojo',
+  hadPrepared: 'Se podía obtener, preparada según el manual',
+  ofPreparing: 'Tal como estaba menos eso: la preparación',
+  errorInAll: 'Lo suyo menos eso: las dos partes juntas',
+  asTheyWereHint:
+    'Se podía oír tal como estaba: lo que habrían escrito en ese mismo momento la mano, el oído y el ojo del manual con la persona, el manguito, el manómetro y el lugar tal como usted los dejó.',
+  readRightSays: (f, say) =>
+    `La ${f.part} la leyó bien: tal como estaba se podía oír ${say.number(f.asTheyWere)}. Que la persona no estuviera preparada según el manual la hizo ${say.number(Math.abs(f.ofPreparing))} mmHg demasiado ${f.ofPreparing > 0 ? 'alta' : 'baja'}: preparada, se podía obtener ${say.number(f.had)}.`,
+  cancelledSays: (f, say) =>
+    `La ${f.part} queda cerca por suerte: mano, oído y ojo la movieron ${signed(f.ofReading, say, 0)} mmHg, lo que no se preparó ${signed(f.ofPreparing, say, 0)}.`,
+  bothPartsSays: (f, say) =>
+    `De la ${f.part}, ${signed(f.ofReading, say, 0)} mmHg son de mano, oído y ojo, y ${signed(f.ofPreparing, say, 0)} de lo que no se preparó.`,
   accepted: 'Aceptado',
   isAccepted: 'sí',
   isNotAccepted: 'todavía no',
   notWritten: 'sin escribir',
   truthHint:
-    'Se podía obtener: lo que habrían escrito en ese mismo momento la mano del manual y un ojo en la aguja, con los mismos latidos, a la marca más cercana. Por eso se le juzga. Verdadero de media: lo que habría oído un oyente perfecto en el minuto alrededor de su lectura, con la persona preparada según el manual.',
+    'Se podía obtener: lo que habrían escrito en ese mismo momento la mano del manual y un ojo en la aguja, con los mismos latidos y con la persona, el manguito y el lugar preparados según el manual, a la marca más cercana. Por eso se le juzga. Verdadero de media: lo que habría oído un oyente perfecto en el minuto alrededor de su lectura, con la persona preparada según el manual.',
   spreadSays: (f) =>
     `Tanto varía el propio corazón: veinte desinflados según el manual, empezados a no más de cinco segundos del suyo, habrían dado ${f.text}.`,
   spreadOf: (f, say) => `${f.part} de ${say.number(f.lowMmHg)} a ${say.number(f.highMmHg)}`,
@@ -161,12 +174,14 @@ export const debrief: Reworded<typeof english> = {
   oneThing: 'Una cosa que hacer de otro modo',
   oneThingSays: (f, say) => {
     const moved = [
-      ...(f.systolic === null ? [] : [{ whose: 'su sistólica', mmHg: f.systolic }]),
-      ...(f.diastolic === null ? [] : [{ whose: 'su diastólica', mmHg: f.diastolic }]),
+      ...(f.systolic === null ? [] : [{ whose: 'su sistólica', mmHg: f.systolic, back: f.back.systolic }]),
+      ...(f.diastolic === null
+        ? []
+        : [{ whose: 'su diastólica', mmHg: f.diastolic, back: f.back.diastolic }]),
     ];
     const any = moved.filter(({ mmHg }) => isAny(mmHg));
     if (any.length === 0) return `${f.instead} ${f.fault}: esta vez no movió ningún número.`;
-    return `${f.instead} ${f.fault}: eso movió ${any.map(({ whose, mmHg }) => `${whose} ${signed(mmHg, say)} mmHg`).join(' y ')}.`;
+    return `${f.instead} ${f.fault}: eso movió ${any.map(({ whose, mmHg, back }) => `${whose} ${signed(mmHg, say)} mmHg${back === null ? '' : ` (todo lo demás junto la devolvió ${signed(back, say)})`}`).join(' y ')}.`;
   },
   oneThingWhy: (f) => `${f.instead} ${f.what}.`,
   nothingToChange: 'En esta lectura nada se hizo mal, hasta donde se puede saber. Hágalo otra vez igual.',
@@ -373,7 +388,7 @@ export const debrief: Reworded<typeof english> = {
 
   ledger: 'De dónde vino la diferencia',
   ledgerHint:
-    'Paso a paso de lo verdadero a lo que escribió, en este único desinflado. El cuerpo y el manguito que baja ponen parte por sí mismos; el resto es técnica, oído, ojo y pluma. Un paso puede diferir de lo que movió arriba la misma cosa: aquello es la media de veinte desinflados, y allí se reparte lo que varias faltas hacen juntas.',
+    'Paso a paso de lo verdadero, con la persona preparada según el manual, a lo que escribió, en este único desinflado. Lo que no se preparó está entre los pasos. El cuerpo y el manguito que baja ponen parte por sí mismos; el resto es técnica, oído, ojo y pluma. Un paso puede diferir de lo que movió arriba la misma cosa: aquello es la media de veinte desinflados, y allí se reparte lo que varias faltas hacen juntas.',
   ledgerFigure: (f) => `De lo verdadero a lo que usted escribió: ${f.component}`,
   ledgerSays: (f, say) =>
     `${f.component}: lo verdadero ${say.number(f.truth, 1)}, escrito ${say.number(f.entered)}, diferencia ${signed(f.error, say)} mmHg.`,
@@ -388,6 +403,7 @@ export const debrief: Reworded<typeof english> = {
   'part-sampling': 'dónde estaba el manguito',
   'part-sampling-low': 'manguito inflado demasiado poco',
   'part-misheard': 'se tomó otro ruido',
+  'part-imagined': 'se marcó donde no había ruido',
   'part-lag': 'aguja leída después',
   'part-gauge': 'manómetro y manguito',
   'part-digit': 'escrito junto a la aguja',

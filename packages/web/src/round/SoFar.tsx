@@ -1,5 +1,5 @@
-import { type CountOf, recheckFlag } from '@evenfall/clinical';
-import { pressureWritten } from '@evenfall/record';
+import { type CountOf, isLowCondition, recheckFlag } from '@evenfall/clinical';
+import { pressureWritten, type RoundValueKept } from '@evenfall/record';
 import type { ReactNode } from 'react';
 import { useApp } from '../app/context.js';
 import { rangeText } from '../app/figuresText.js';
@@ -30,7 +30,7 @@ export function SoFar({ round, leftOut, shown = null }: SoFarProps) {
   const { words, program } = useApp();
   const rechecks = leftOut.includes('pressure')
     ? []
-    : (standingOf(round.draft, { ...round, program }).content.value?.rechecks ?? []);
+    : rechecksBeside(standingOf(round.draft, { ...round, program }).content.value, shown !== null);
   if (rechecks.length === 0 && !isAnythingSaid(round, leftOut, shown)) return null;
   const lines = [
     ...SIGNS_IN_ORDER.filter((sign) => !leftOut.includes(sign)).map((sign) => (
@@ -52,6 +52,12 @@ export function SoFar({ round, leftOut, shown = null }: SoFarProps) {
       </dl>
     </aside>
   );
+}
+
+/** What is to be looked at again; not what the alert of a low pressure says already on the page of a reading. */
+function rechecksBeside(value: RoundValueKept | null, isBesideAlert: boolean): RoundValueKept['rechecks'] {
+  const isSaid = isBesideAlert && value?.actNow.some(({ condition }) => isLowCondition(condition)) === true;
+  return (value?.rechecks ?? []).filter(({ code }) => !(isSaid && code === 'recheck-at-once'));
 }
 
 function isAnythingSaid({ draft }: Round, leftOut: readonly LeftOut[], shown: string | null): boolean {

@@ -28,6 +28,8 @@ test('on a laptop what was taken stands beside the step, never while it could be
 }) => {
   test.setTimeout(240_000);
   await page.clock.install();
+  // Where the step and its name stand: one place, whatever is beside it.
+  let left: number | undefined;
   await walkRound(page, demo.address, 'Marit Solvang', async (place) => {
     await test.step(place, async () => {
       const wanted = BESIDE[place];
@@ -36,6 +38,16 @@ test('on a laptop what was taken stands beside the step, never while it could be
       if (HIDDEN.includes(place)) await expect(isBesides(page)).not.toContainText(/168|102/);
       const wide = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
       expect(wide).toBeLessThanOrEqual(0);
+      const stage = page.locator('.measure-stage');
+      if (await stage.isVisible()) {
+        const at = await stage.boundingBox();
+        left ??= at?.x;
+        expect(at?.x).toBe(left);
+        const name = await page.locator('.measure-sign').boundingBox();
+        expect(name?.x).toBe(left);
+        expect(name?.height ?? 0, 'read at a glance').toBeGreaterThan(30);
+        expect((name?.y ?? 0) + (name?.height ?? 0)).toBeLessThanOrEqual(at?.y ?? 0);
+      }
       if (place === 'pressure' || place === 'arm and cuff') {
         const beside = await isBesides(page).boundingBox();
         const step = await page.locator('.measure-stage').boundingBox();

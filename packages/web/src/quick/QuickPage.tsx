@@ -47,6 +47,7 @@ export function QuickPage({ person }: { readonly person: string }) {
   return (
     <Page
       isCoverable
+      isWide
       title={title}
       heading={
         <span className="measure-heading">
@@ -65,7 +66,9 @@ export function QuickPage({ person }: { readonly person: string }) {
               record.identity === null ? (
                 <p className="notice">{words.sentence('person.erasedNoRound')}</p>
               ) : round === null ? null : (
-                <QuickSet person={person} round={round} record={record} />
+                <div className="round-step">
+                  <QuickSet person={person} round={round} record={record} />
+                </div>
               )
             }
           </Asking>

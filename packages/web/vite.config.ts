@@ -4,6 +4,7 @@ import { defineConfig } from 'vite';
 import { askedOfReact } from './bundling/askedOfReact.ts';
 import { figuresAlone } from './bundling/figuresAlone.ts';
 import { LIBRARY, libraryModules } from './bundling/libraryModules.ts';
+import { noCircles } from './bundling/noCircles.ts';
 import { PARTS, partFileName } from './bundling/parts.ts';
 import { screenWords } from './bundling/screenWords.ts';
 import { serviceWorker } from './bundling/serviceWorkerPlugin.ts';
@@ -27,6 +28,7 @@ export default defineConfig({
     libraryModules(),
     unaskedSchemas(),
     screenWords(),
+    noCircles(),
     serviceWorker(),
   ],
   resolve: {

@@ -8,6 +8,9 @@ const OF_A_PART =
 /** Words of a part go with no other: who reads one language fetches no other. */
 const WORDS = /words.src.(?:english|spanish)/;
 
+/** Figures ask for nothing: kept apart from what asks for them, no file waits for one that waits for it. */
+const FIGURES = /^\0figures:/;
+
 /** What several parts need is fetched as few files: those below this many bytes, before they are made small, are put together. */
 const FEWEST_BYTES = 5_000;
 
@@ -20,6 +23,10 @@ export const PARTS: Rolldown.OutputOptions['codeSplitting'] = {
   groups: [
     { name: 'start', tags: ['$initial'], priority: 2 },
     { name: 'words', test: WORDS, entriesAware: true, minShareCount: 2, priority: 1 },
+    {
+      ...{ name: 'figures', test: FIGURES, priority: 1 },
+      ...{ entriesAware: true, entriesAwareMergeThreshold: FEWEST_BYTES, minShareCount: 2 },
+    },
     { name: 'shared', entriesAware: true, entriesAwareMergeThreshold: FEWEST_BYTES, minShareCount: 2 },
   ],
 };

@@ -72,6 +72,7 @@ function saidOf(series: ChartedSeries, answered: Answered, about: PageAbout, wor
     isChild(facts.ageMonths === null ? null : completedYears(facts.ageMonths)),
   );
   const marks = answered.of === 'home' ? null : marksBeside(readings, answered.dayNight);
+  const isTyped = content.readings.length > 0 && content.readings.every(({ how }) => how === 'typed');
   const irregular = content.readings.filter((one) => one.irregular === true).length;
   return {
     header: headerOf(content, about, words),
@@ -95,6 +96,7 @@ function saidOf(series: ChartedSeries, answered: Answered, about: PageAbout, wor
       ...(content.note === null
         ? []
         : [words.sentence('report.line', { label: words.sentence('away.note'), text: `“${content.note}”` })]),
+      ...(isTyped ? [words.sentence('away.allTyped')] : []),
       ...(irregular === 0 ? [] : [words.sentence('series.irregularReadings', { readings: irregular })]),
       ...(marks === null ? [] : [words.sentence('series.marksNotUsed', marks)]),
     ],
@@ -157,7 +159,8 @@ const CLOCK_SAID = { skipped: 'series.clockSkipped', twice: 'series.clockTwice' 
 /** What a hand decided of a reading, and what came beside it, by its place from 1. */
 function besideOf({ content, decided, value }: ChartedSeries, words: Words): Map<number, string[]> {
   const said = new Map<number, string[]>();
-  for (const [place, { note, asleep, irregular, clock, mended }] of content.readings.entries()) {
+  const isMixed = new Set(content.readings.map(({ how }) => how)).size > 1;
+  for (const [place, { how, note, asleep, irregular, clock, mended }] of content.readings.entries()) {
     const byHand = decided.find(({ index }) => index === place + 1);
     // That a hand took it out is why it is left out: then only the reason is still to be said.
     const isSaid =
@@ -174,6 +177,7 @@ function besideOf({ content, decided, value }: ChartedSeries, words: Words): Map
               },
             ),
           ]),
+      ...(isMixed && how === 'typed' ? [words.sentence('away.wasTyped')] : []),
       ...(asleep === true ? [words.sentence('away.wasAsleep')] : []),
       ...(irregular === true ? [words.sentence('series.irregularMark')] : []),
       ...(clock === null ? [] : [words.sentence(CLOCK_SAID[clock])]),

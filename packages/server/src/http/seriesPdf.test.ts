@@ -143,6 +143,24 @@ describe('a series as a PDF', () => {
     expect(readPdf((await asked(known)).bytes).pages[0]).not.toContain('for the pressure then');
   });
 
+  // Out-of-office handbook 18: hand-typed readings are marked; 2: who writes readings by hand alters or leaves out some.
+  test('says which readings were typed from paper: that all were once, else each in the list', async () => {
+    const typed = (is: (place: number) => boolean) =>
+      H1.map(kept).map((one, place) => ({ ...one, how: is(place) ? ('typed' as const) : one.how }));
+    const page = async (is: (place: number) => boolean) => {
+      person = await clinic.addPerson(HESTER);
+      const series = await signed({ home: 'ish-2020' }, H1, { readings: typed(is) });
+      return readPdf((await asked(series, '?locale=en-GB')).bytes).pages;
+    };
+    const all = await page(() => true);
+    expect(all[0]).toContain('Every reading was typed from paper.');
+    expect(all[1]).not.toContain('typed from paper');
+    const two = await page((place) => place === 8 || place === 9);
+    expect(two[0]).not.toContain('typed from paper');
+    expect(two[1]?.match(/typed from paper/g)).toHaveLength(2);
+    expect((await page(() => false)).join(' ')).not.toContain('typed from paper');
+  });
+
   test('says what was answered when the signs of an emergency were asked for, and nothing where nobody asked', async () => {
     const page = async (features: SeriesEvidence['features']) => {
       person = await clinic.addPerson(HESTER);

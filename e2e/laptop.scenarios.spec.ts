@@ -15,11 +15,15 @@ test('a simulated person of one’s own is copied, put right by its fields, kept
     await page.getByLabel('Begin from').selectOption({ label: 'Stiff pipe' });
     await page.getByRole('button', { name: 'Begin' }).press('Enter');
     await expect(page.getByRole('heading', { level: 1, name: 'A new simulated person' })).toBeVisible();
+    // Parts are folded until somebody looks at them.
+    await expect(page.getByLabel('Systolic (mmHg)', { exact: true })).toBeHidden();
+    await page.getByText(/^Pressure, as a perfect listener/).click();
     await expect(page.getByLabel('Systolic (mmHg)', { exact: true })).toHaveValue('178');
     await expect(page.getByLabel(/^Id in files/)).toHaveValue('');
   });
 
   await test.step('what is wrong is said at its field, and the first of them is gone to', async () => {
+    await page.getByText(/^Silent gap between/).click();
     await page.getByLabel('From (mmHg)').fill('180');
     await page.getByRole('button', { name: 'Keep it' }).press('Enter');
     await expect(page.getByRole('alert')).toContainText('3 fields to put right');
@@ -29,7 +33,11 @@ test('a simulated person of one’s own is copied, put right by its fields, kept
   });
 
   await test.step('what a good observer reports is chosen in its order', async () => {
-    const report = page.getByRole('group', { name: /^What a good observer reports/ });
+    await page
+      .getByText(/^What a good observer reports/)
+      .first()
+      .click();
+    const report = page.getByRole('group', { name: /^What a good observer reports/ }).last();
     await expect(report.getByRole('combobox')).toHaveCount(4);
     await report.getByLabel('2', { exact: true }).selectOption('');
     await expect(report.getByLabel('2', { exact: true })).toHaveValue('both-numbers');
@@ -88,7 +96,7 @@ test('a simulated person of one’s own is copied, put right by its fields, kept
     await expect(page.getByRole('alert')).toContainText('/systolic');
     await choose.setInputFiles(file);
     await expect(page.getByLabel('Name', { exact: true })).toHaveValue('Tall gap (invented)');
-    await expect(page.getByLabel('3', { exact: true })).toHaveValue('pulse-rate');
+    await expect(page.getByText(/^What a good observer reports.* 3 filled in/)).toBeVisible();
     await expect(page.getByText(/keeping this makes a new version/)).toBeVisible();
   });
 

@@ -36,7 +36,7 @@ export async function keepExercise(address: string, made: Practised): Promise<st
     frame: 1,
     book: 'simulated',
     kind: 'exercise',
-    schema: made.isFirstSchema === true ? 1 : 3,
+    schema: made.isFirstSchema === true ? 1 : 4,
     person: null,
     round: null,
     session: null,

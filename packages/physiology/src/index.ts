@@ -60,7 +60,7 @@ export { SCENARIO_SCHEMA } from './scenario/scenarioSchema.js';
 export { SCENARIOS, scenarioOf } from './scenario/scenarios.js';
 export { temperatureOf } from './scenario/temperatureOf.js';
 export { backgroundThresholdDb } from './sound/backgroundThreshold.js';
-export { noiseOf } from './sound/noiseOf.js';
+export { isLoudInAnyRoom, noiseOf } from './sound/noiseOf.js';
 export type { FeltPulse, Phase, SoundEvent } from './sound/soundEvent.js';
 export type { Effect, EffectCode, Truth } from './truth/truth.js';
 export { EFFECT_CODES } from './truth/truth.js';

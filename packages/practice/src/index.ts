@@ -24,6 +24,7 @@ export {
   NO_EVIDENCE,
   NOTHING_ENTERED,
   SECOND_EXERCISE_SCHEMA,
+  THIRD_EXERCISE_SCHEMA,
 } from './exercise/exercise.js';
 export type { FallOf } from './exercise/fall.js';
 export { type FeltBack, feltBack, isFingerOnAt } from './exercise/feltBack.js';

@@ -99,7 +99,7 @@ export type {
   GaugeNamed,
 } from './content/equipment.js';
 export type { Aids, ExerciseContent, JudgedBy } from './content/exercise.js';
-export { upgradeExercise } from './content/exercise.js';
+export { impossibleMovements, upgradeExercise } from './content/exercise.js';
 export type { FactContent, FactEndedContent } from './content/fact.js';
 export type { FactName, PersonFactName } from './content/factNames.js';
 export { FACT_NAMES, PERSON_FACTS } from './content/factNames.js';

@@ -58,7 +58,6 @@ export class BreathStream {
     this.change(circumstances);
     this.excessPerMinute = person.alerting.sittingBreathsPerMinute;
     this.cycleSeconds = breathing.cycleSeconds ?? 0;
-    this.restSeconds = circumstances.restMinutes * 60;
     this.index = -1;
     this.last = normalOf(this.key, -1, LANE.length);
     this.placeInCluster = 0;
@@ -72,10 +71,11 @@ export class BreathStream {
     while (this.start + this.duration <= person.originSeconds) this.next();
   }
 
-  /** Somebody who talks breathes otherwise, from the next breath on. */
-  change({ isTalking }: Pick<Circumstances, 'isTalking'>): void {
+  /** Somebody who talks, or sits down anew, breathes otherwise, from the next breath on. */
+  change({ isTalking, restMinutes }: Pick<Circumstances, 'isTalking' | 'restMinutes'>): void {
     const { breathing } = this;
     if (breathing === null) return;
+    this.restSeconds = restMinutes * 60;
     this.kind = isTalking && breathing.cycleSeconds === null ? 'aware' : breathing.kind;
     this.spread = KINDS[this.kind].spread;
     this.perMinute = breathing.ratePerMinute * (this.kind === 'aware' ? F.awareRate.value : 1);

@@ -21,7 +21,10 @@ export type Arranged = Partial<
     | 'isQuieter'
     | keyof Preparation
   >
->;
+> & {
+  /** They got up and sit down at this tick: rest is counted from it. */
+  readonly isSeatedAnew?: boolean;
+};
 
 /** The circumstances after a movement of the hands; the same ones where it changed none. */
 export function circumstancesAfter(now: Circumstances, action: Action): Circumstances {
@@ -33,10 +36,16 @@ export function circumstancesAfter(now: Circumstances, action: Action): Circumst
     case 'talk':
       return { ...now, isTalking: action.isTalking };
     case 'arrange': {
-      const { tick, kind, ...arranged } = action;
+      const { tick, kind, isSeatedAnew = false, ...arranged } = action;
       const isUp = arranged.posture === 'standing' && now.posture !== 'standing';
-      // Minutes on the feet are counted from the start of the visit: none have gone by at this tick.
-      return { ...now, ...arranged, ...(isUp ? { standingMinutes: -tick / (60 * TICKS_PER_SECOND) } : {}) };
+      // Minutes on the feet, and of sitting, are counted from the start of the visit: none have gone by at this tick.
+      const none = -tick / (60 * TICKS_PER_SECOND);
+      return {
+        ...now,
+        ...arranged,
+        ...(isUp ? { standingMinutes: none } : {}),
+        ...(isSeatedAnew ? { restMinutes: none } : {}),
+      };
     }
     default:
       return now;

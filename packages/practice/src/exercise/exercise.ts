@@ -57,8 +57,9 @@ export type Entered = {
   readonly temperatureC?: number | null;
 };
 
-/** The number of the shape of an exercise, of the one before taps were kept, and of the one before several readings were. */
-export const EXERCISE_SCHEMA = 3;
+/** The number of the shape of an exercise, of the one before somebody could sit down anew, before taps were kept, and before several readings were. */
+export const EXERCISE_SCHEMA = 4;
+export const THIRD_EXERCISE_SCHEMA = 3;
 export const SECOND_EXERCISE_SCHEMA = 2;
 export const FIRST_EXERCISE_SCHEMA = 1;
 
@@ -68,7 +69,7 @@ export const FIRST_EXERCISE_SCHEMA = 1;
  * `evidence.run` and `entered`, those before it in `earlier`.
  *
  * Schema 1 kept the last reading alone; schema 2 is read as 3, which has taps (`evidence.taps`), an asked quiet (`isQuieter`)
- * and a raised arm (`wasArmRaised`) beside it.
+ * and a raised arm (`wasArmRaised`) beside it; 3 as 4, in which somebody may get up and sit down anew (`isSeatedAnew`).
  */
 export type Exercise = {
   readonly schema: typeof EXERCISE_SCHEMA;

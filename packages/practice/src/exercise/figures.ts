@@ -36,6 +36,13 @@ export const EXERCISE_FIGURES = figures({
     source: 'no source: decision of this project',
     sure: 'decision',
   },
+  sideRoomSeconds: {
+    value: 60,
+    unit: 's',
+    meaning: 'going to a side room, shutting the door and sitting down there takes so long',
+    source: 'from memory: a short walk and two chairs (common practice, no source)',
+    sure: 'memory',
+  },
   restRoomSeconds: {
     value: 2,
     unit: 's',

@@ -47,7 +47,7 @@ describe('refused, by field', () => {
     [one({ kind: 'talk', isTalking: 'no' }), ['/actions/0/isTalking unknown-id']],
     [one({ kind: 'arrange', hasLegsCrossed: 1 }), ['/actions/0/hasLegsCrossed unknown-id']],
     [one({ kind: 'arrange', hadCaffeine: false, isCold: false, isCuffLoose: false, isOverSleeve: true }), []],
-    [one({ kind: 'arrange', wasArmRaised: true, isQuieter: true }), []],
+    [one({ kind: 'arrange', wasArmRaised: true, isQuieter: true, isSeatedAnew: true }), []],
     [one({ kind: 'arrange', isQuieter: 'yes' }), ['/actions/0/isQuieter unknown-id']],
     [one({ kind: 'arrange', hasTightSleeve: 'no' }), ['/actions/0/hasTightSleeve unknown-id']],
     [one({ kind: 'arrange', armBelowHeartCm: 60 }), []],

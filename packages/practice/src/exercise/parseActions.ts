@@ -58,6 +58,7 @@ const ARRANGED_SWITCHES = [
   'isArmUnsupported',
   'wasArmRaised',
   'isQuieter',
+  'isSeatedAnew',
   ...PREPARATIONS,
 ] as const;
 const FIELDS = [

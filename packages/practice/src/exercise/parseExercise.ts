@@ -39,6 +39,7 @@ import {
   NO_EVIDENCE,
   NOTHING_ENTERED,
   SECOND_EXERCISE_SCHEMA,
+  THIRD_EXERCISE_SCHEMA,
 } from './exercise.js';
 import { parseActions } from './parseActions.js';
 
@@ -78,6 +79,8 @@ const KEYS = [
   'evidence',
   'entered',
 ];
+/** Schemas whose fields are read alike. */
+const READ_AS_ONE = [SECOND_EXERCISE_SCHEMA, THIRD_EXERCISE_SCHEMA, EXERCISE_SCHEMA];
 /** Before the model was written down there was one. */
 const FIRST_MODEL = 1;
 /** A posture that only the first model knew: what was kept with it is read, as of that model, and cannot be played again. */
@@ -102,7 +105,7 @@ export function parseExercise(input: unknown): Parsed<Exercise> {
     return null;
   };
   top.number('schema', (got) =>
-    got === EXERCISE_SCHEMA || got === SECOND_EXERCISE_SCHEMA || isFirst
+    READ_AS_ONE.some((one) => one === got) || isFirst
       ? null
       : {
           code: 'out-of-range',

@@ -9,6 +9,7 @@ import {
 import {
   backgroundThresholdDb,
   type Circumstances,
+  isLoudInAnyRoom,
   noiseOf,
   type ReportCode,
   reportOf,
@@ -113,6 +114,9 @@ function said(code: ReportCode, exercise: Exercise, readings: readonly Reading[]
     case 'gauge-off':
       return isFaultyTaken(exercise);
     case 'noise-of-place':
+      // Where no room is quiet enough, it is told by the systolic that was taken by feel.
+      if (isLoudInAnyRoom(exercise.scenario))
+        return anyReading((one) => one.evidence.run?.run.method === 'palpation');
       return [exercise.circumstances, ...readings.map(({ place }) => place)].some(
         (place) => place.isQuieter && isHeardWellIn(exercise, place),
       );

@@ -1,4 +1,4 @@
-import type { Levels } from '@evenfall/physiology';
+import { isLoudInAnyRoom, type Levels } from '@evenfall/physiology';
 import type { Entered } from '../exercise/exercise.js';
 import { OBSERVER_FIGURES as F } from '../observer/figures.js';
 import { type Base, SIDES, type Side } from './base.js';
@@ -22,7 +22,7 @@ import { shapley } from './shapley.js';
  */
 export type Cost = {
   readonly code: FaultCode;
-  readonly doInstead: DoInstead | (typeof CONDUCT)['muffled-not-written'];
+  readonly doInstead: DoInstead | 'feel-instead' | (typeof CONDUCT)['muffled-not-written'];
   readonly systolic: number | null;
   readonly diastolic: number | null;
 };
@@ -119,7 +119,7 @@ export function costsOf(base: Base, visit: Counterfactual, had: Had, entered: En
   const costs = faults
     .map((code, i) => ({
       code,
-      doInstead: isOfMuffling(base, code) ? CONDUCT['muffled-not-written'] : FAULTS[code].doInstead,
+      doInstead: insteadOf(base, code),
       systolic: ofSystolic[i] ?? null,
       diastolic: ofDiastolic[i] ?? null,
     }))
@@ -181,6 +181,13 @@ function isMuffling({ isByMuffled }: Base, side: Side): boolean {
 /** Another sound was taken for the muffling alone: not the last of all mends it. */
 function isOfMuffling({ isByMuffled, habits }: Base, code: FaultCode): boolean {
   return isByMuffled && code === 'misheard' && habits.systolic.skipped === 0;
+}
+
+function insteadOf(base: Base, code: FaultCode): Cost['doInstead'] {
+  if (isOfMuffling(base, code)) return CONDUCT['muffled-not-written'];
+  // What comes through a shut door no room keeps out: there is no quieter place to be advised.
+  const isLoudAnywhere = code === 'noise' && isLoudInAnyRoom(base.person.scenario);
+  return isLoudAnywhere ? 'feel-instead' : FAULTS[code].doInstead;
 }
 
 function numberOrNull(value: number): number | null {

@@ -1,3 +1,4 @@
+import type { Refusal } from '@evenfall/clinical';
 import { parseScenario, type Scenario } from '@evenfall/physiology';
 import {
   EXERCISE_SCHEMA,
@@ -5,6 +6,8 @@ import {
   FIRST_EXERCISE_SCHEMA,
   parseExercise,
   SECOND_EXERCISE_SCHEMA,
+  THIRD_EXERCISE_SCHEMA,
+  wrapsWhileUp,
 } from '@evenfall/practice';
 import { z } from 'zod';
 import { refusalsOf } from '../entry/refusals.js';
@@ -57,6 +60,9 @@ export type ExerciseContent = Exercise & {
 /** Read by `parseExercise`, each thing wrong at its field. */
 export const exerciseContent = judgedContent(EXERCISE_SCHEMA);
 
+/** Of schema 3: the same before somebody could get up and sit down anew. */
+export const thirdExerciseContent = judgedContent(THIRD_EXERCISE_SCHEMA);
+
 /** Of schema 2: the same before taps, an asked quiet and a raised arm had their number. */
 export const secondExerciseContent = judgedContent(SECOND_EXERCISE_SCHEMA);
 
@@ -85,6 +91,14 @@ export const firstExerciseContent = z
 export function upgradeExercise(content: unknown, from: number): unknown {
   if (from !== 1) return content;
   return { ...(content as object), schema: EXERCISE_SCHEMA, earlier: [], judgedBy: null };
+}
+
+/**
+ * What no hand can have done in an exercise that is sent (`wrapsWhileUp`), at its place in the content. What is kept already is
+ * read and played as it was.
+ */
+export function impossibleMovements(content: ExerciseContent): Refusal[] {
+  return wrapsWhileUp(content);
 }
 
 function exerciseIn(done: Record<string, unknown>, helped: unknown, schema: number) {

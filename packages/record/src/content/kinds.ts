@@ -13,7 +13,13 @@ import { countContent } from './count.js';
 import { countersignedContent } from './countersigned.js';
 import { diaryEndedContent, diaryHandedContent } from './diary.js';
 import { equipmentContent, equipmentEndedContent, gaugeLoggedContent } from './equipment.js';
-import { exerciseContent, firstExerciseContent, secondExerciseContent, upgradeExercise } from './exercise.js';
+import {
+  exerciseContent,
+  firstExerciseContent,
+  secondExerciseContent,
+  thirdExerciseContent,
+  upgradeExercise,
+} from './exercise.js';
 import { factContent, factEndedContent } from './fact.js';
 import { reportedContent } from './reported.js';
 import { firstRoundContent, roundContent, secondRoundContent, upgradeRound } from './round.js';
@@ -95,8 +101,13 @@ export const KINDS = {
   'equipment-ended': first(equipmentEndedContent),
   'gauge-logged': first(gaugeLoggedContent),
   exercise: {
-    schemas: { 1: firstExerciseContent, 2: secondExerciseContent, 3: exerciseContent },
-    newest: 3,
+    schemas: {
+      1: firstExerciseContent,
+      2: secondExerciseContent,
+      3: thirdExerciseContent,
+      4: exerciseContent,
+    },
+    newest: 4,
     upgrade: upgradeExercise,
   },
   scenario: first(scenarioContent),

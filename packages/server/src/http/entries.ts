@@ -1,4 +1,5 @@
 import { ROUTES } from '@evenfall/api';
+import { impossibleMovements } from '@evenfall/record';
 import type { OpenAPIHono } from '@hono/zod-openapi';
 import { takeEntries } from '../store/takeEntries.js';
 import { problemAnswer } from './problems.js';
@@ -13,6 +14,15 @@ export function entryRoutes(app: OpenAPIHono, world: World): void {
   app.openapi(ROUTES.addEntries, async (c) => {
     const { entries, refusals } = readEntries(c.req.valid('json').entries, now());
     if (refusals.length > 0) return problemAnswer(c, 422, refusals) as never;
+    const impossible = entries.flatMap(({ entry }, at) =>
+      entry.kind === 'exercise'
+        ? impossibleMovements(entry.content).map((one) => ({
+            ...one,
+            field: `/entries/${at}/content${one.field}`,
+          }))
+        : [],
+    );
+    if (impossible.length > 0) return problemAnswer(c, 422, impossible) as never;
     const barred = await barredFrom(
       c,
       world,

@@ -126,3 +126,16 @@ test('a learner keeps and sees their own; whoever supervises sees everybody’s'
   expect((await list()).exercises).toHaveLength(2);
   expect((await clinic.send('GET', `/api/exercises/${entries.sol}`)).status).toBe(200);
 });
+
+// docs/practice.md: another cuff or gauge is taken while the cuff is empty.
+test('a visit that no hand can have made is refused at its movement, and nothing of it is kept', async () => {
+  const up = shown.actions.findIndex(({ kind }) => kind === 'steady-fall');
+  const gauge = { tick: (shown.actions[up]?.tick ?? 0) + 1, kind: 'gauge' };
+  const actions = [...shown.actions.slice(0, up + 1), gauge, ...shown.actions.slice(up + 1)];
+  const sent = await clinic.sign({ ...practised(), content: { ...CONTENT, actions } });
+  expect(sent.status).toBe(422);
+  expect(sent.body.problems).toMatchObject([
+    { field: `/entries/0/content/actions/${up + 1}/kind`, code: 'impossible' },
+  ]);
+  expect((await list()).exercises).toEqual([]);
+});

@@ -288,7 +288,7 @@ export class TestClinic {
       id: v7(),
       book: 'care',
       kind,
-      schema: kind === 'run' ? 6 : kind === 'exercise' ? 3 : kind === 'sign' || kind === 'series' ? 2 : 1,
+      schema: kind === 'run' ? 6 : kind === 'exercise' ? 4 : kind === 'sign' || kind === 'series' ? 2 : 1,
       person,
       round: ['count', 'taps', 'run', 'sign', 'round'].includes(kind) ? v7() : null,
       session: more.book === 'class' ? this.classSession : null,

@@ -43,7 +43,7 @@ function noiseAnswer(circumstances: Circumstances, place: Pick<Scenario, 'noiseD
   if (backgroundThresholdDb(noiseOf(place, circumstances)) === 0) return { found: [], mend: null };
   return circumstances.isQuieter
     ? { found: ['isStillLoud'], mend: null }
-    : { found: ['isLoud'], mend: { isQuieter: true } };
+    : { found: ['isLoud'], mend: { isQuieter: true, isSeatedAnew: true } };
 }
 
 /** What can be asked in a view. Fingers go under a cuff that is on. */

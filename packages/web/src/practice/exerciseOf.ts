@@ -15,7 +15,7 @@ import type { PracticeDraft } from './keptPractice.js';
 import { withValuesFrom } from './valuesFrom.js';
 
 /** The schema number of the entry of an exercise. */
-export const EXERCISE_ENTRY_SCHEMA = 3;
+export const EXERCISE_ENTRY_SCHEMA = 4;
 
 /** What is kept of an exercise that is over: what was done and written, and nothing that can be worked out from it. */
 export function exerciseOf(given: PracticeDraft, inForce: InForce): ExerciseContent {

@@ -144,3 +144,21 @@ test('somebody who stands up before the first inflation stands from that moment,
   visit.moveTo(311);
   expect(nowOf(visit.data()).circumstances.posture).toBe('sitting');
 });
+
+// docs/practice.md: who gets up and sits down in another room rests from there on. Bedside handbook 3.1: five minutes of sitting quietly.
+test.each([
+  ['before the cuff first goes up', new Visit(DATA)],
+  ['between two inflations', measured(250)],
+])('who sits down anew %s has rested for no longer than since then', (_, visit) => {
+  const from = visit.seconds + 70;
+  visit.act({ kind: 'quick-release' }, visit.seconds);
+  visit.moveTo(from);
+  visit.arrange({ isQuieter: true, isSeatedAnew: true }, null, from);
+  visit.moveTo(from + 120);
+  const { circumstances } = nowOf(visit.data());
+  expect(circumstances.isQuieter).toBe(true);
+  expect(60 * circumstances.restMinutes + visit.seconds).toBeCloseTo(120, 1);
+  // Played again from its log, nothing of it is otherwise.
+  const again = new Visit(visit.data());
+  expect(again.snapshot()).toEqual(visit.snapshot());
+});

@@ -162,9 +162,10 @@ export class Visit {
   arrange(arranged: Arranged, bladder: Bladder | null, atSeconds: number): void {
     if (!this.isFlat) throw new Error('The cuff is up: the person stays as they are');
     if (!this.isInflated) {
-      const { posture, ...always } = arranged;
+      const { posture, isSeatedAnew, ...always } = arranged;
       this.prepare(always, bladder === null ? {} : { bladder });
       if (posture !== undefined) this.act({ kind: 'arrange', posture }, atSeconds);
+      if (isSeatedAnew === true) this.act({ kind: 'arrange', isSeatedAnew }, atSeconds);
       return;
     }
     if (Object.keys(arranged).length > 0) this.act({ kind: 'arrange', ...arranged }, atSeconds);

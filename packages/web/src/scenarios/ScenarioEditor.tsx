@@ -1,5 +1,5 @@
 import { SCENARIOS, type Scenario } from '@evenfall/physiology';
-import { useRef, useState } from 'react';
+import { type ReactNode, useRef, useState } from 'react';
 import { Link } from 'wouter';
 import { useApp } from '../app/context.js';
 import { useForm } from '../app/forms.js';
@@ -9,8 +9,8 @@ import { roomAt } from '../practice/roomAt.js';
 import { idFromName } from './idFromName.js';
 import { ScenarioFieldShown } from './ScenarioFieldShown.js';
 import { saveJson } from './saveJson.js';
-import { type Draft, elementOf, fieldOf, jsonOfDraft, readDraft } from './scenarioDraft.js';
-import { FIELD_GROUPS } from './scenarioFields.js';
+import { type Draft, elementOf, fieldOf, jsonOfDraft, readDraft, severalIn } from './scenarioDraft.js';
+import { FIELD_GROUPS, type FieldGroup } from './scenarioFields.js';
 import { useSendScenario } from './useSendScenario.js';
 
 type EditorProps = {
@@ -56,7 +56,10 @@ export function ScenarioEditor({ form: name, initial, taken, again, onKept }: Ed
       const found = at
         .map((one) => place.current?.querySelector<HTMLElement>(`${one} :is(input, select, textarea)`))
         .find((one) => one != null);
-      found?.focus();
+      if (found === undefined) return;
+      const part = found.closest('details');
+      if (part !== null) part.open = true;
+      found.focus();
       return;
     }
     if (await send(scenario, false)) {
@@ -97,27 +100,35 @@ export function ScenarioEditor({ form: name, initial, taken, again, onKept }: Ed
         void keep();
       }}
     >
-      <p className="soft">{words.sentence('scenarioForm.invented')}</p>
-      {FIELD_GROUPS.map(({ says, fields }) => (
-        <fieldset key={says} className="scenario-group">
-          <legend>{words.sentence(says as 'scenarioForm.group-who')}</legend>
-          <div className="scenario-fields">
-            {fields.map((field) => (
-              <ScenarioFieldShown
-                key={field.path}
-                field={field}
-                text={form.text(field.path)}
-                wrong={shown.filter((one) => fieldOf(one) === field.path)}
-                set={change(field.path)}
-                hint={
-                  field.path === 'id' && made !== '' && form.text('id').trim() === ''
-                    ? words.sentence('scenarioForm.idMade', { id: made })
-                    : undefined
-                }
-              />
-            ))}
-          </div>
-        </fieldset>
+      <p className="soft">
+        {words.sentence('scenarioForm.invented')} {words.sentence('scenarioForm.neededHint')}
+      </p>
+      {FIELD_GROUPS.map((group, at) => (
+        <FieldPart
+          key={group.says}
+          group={group}
+          isOpenAtFirst={at === 0}
+          filled={group.fields.reduce((sum, { path, shape }) => {
+            const text = form.text(path).trim();
+            return sum + (shape.is === 'several' ? severalIn(text).length : text === '' ? 0 : 1);
+          }, 0)}
+          isWrong={shown.some((one) => group.fields.some(({ path }) => fieldOf(one) === path))}
+        >
+          {group.fields.map((field) => (
+            <ScenarioFieldShown
+              key={field.path}
+              field={field}
+              text={form.text(field.path)}
+              wrong={shown.filter((one) => fieldOf(one) === field.path)}
+              set={change(field.path)}
+              hint={
+                field.path === 'id' && made !== '' && form.text('id').trim() === ''
+                  ? words.sentence('scenarioForm.idMade', { id: made })
+                  : undefined
+              }
+            />
+          ))}
+        </FieldPart>
       ))}
       {shown.length === 0 ? null : (
         <p className="notice" role="alert">
@@ -136,5 +147,41 @@ export function ScenarioEditor({ form: name, initial, taken, again, onKept }: Ed
         </button>
       </div>
     </form>
+  );
+}
+
+type PartProps = {
+  readonly group: FieldGroup;
+  readonly isOpenAtFirst: boolean;
+  /** How many of its fields hold something. */
+  readonly filled: number;
+  /** Something in it is wrong: then it is open. */
+  readonly isWrong: boolean;
+  readonly children: ReactNode;
+};
+
+/** A part of the form, folded until somebody looks at it. */
+function FieldPart({ group: { says }, isOpenAtFirst, filled, isWrong, children }: PartProps) {
+  const { words } = useApp();
+  const [isOpen, setOpen] = useState(isOpenAtFirst);
+  const title = words.sentence(says as 'scenarioForm.group-who');
+  return (
+    <details
+      className="scenario-group"
+      open={isOpen || isWrong}
+      onToggle={({ currentTarget }) => setOpen(currentTarget.open)}
+    >
+      <summary>
+        <span>
+          {title}{' '}
+          <span className="scenario-filled">
+            {words.sentence('scenarioForm.filledIn', { fields: filled })}
+          </span>
+        </span>
+      </summary>
+      <fieldset className="scenario-fields" aria-label={title}>
+        {children}
+      </fieldset>
+    </details>
   );
 }

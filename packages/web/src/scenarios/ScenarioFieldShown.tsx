@@ -16,7 +16,7 @@ type ShownProps = {
 /** One field of a scenario, with what is wrong with it beside it. */
 export function ScenarioFieldShown({ field, text, wrong, set, hint }: ShownProps) {
   const { words } = useApp();
-  const { shape, says, isDrawn, path } = field;
+  const { shape, says, blank, path } = field;
   const label = words.sentence(says as 'scenarioForm.systolic');
   const said = wrong.map((one) => words.problem(one, { nameOf: () => label }).message).join(' ');
   if (shape.is === 'several')
@@ -38,7 +38,7 @@ export function ScenarioFieldShown({ field, text, wrong, set, hint }: ShownProps
       <Field
         label={label}
         wrong={said === '' ? null : said}
-        hint={isDrawn ? words.sentence('scenarioForm.drawn') : hint}
+        hint={blank === null ? hint : words.sentence(blank as 'scenarioForm.drawn')}
       >
         {(control) =>
           shape.is === 'choice' ? (

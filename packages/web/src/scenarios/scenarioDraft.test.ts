@@ -1,4 +1,5 @@
-import { BLANK, SCENARIO_LIMITS, SCENARIOS, type Scenario } from '@evenfall/physiology';
+import { BLANK, PHYSIOLOGY_FIGURES, SCENARIO_LIMITS, SCENARIOS, type Scenario } from '@evenfall/physiology';
+import { wordsFor } from '@evenfall/words';
 import { expect, test } from 'vitest';
 import { foundBesides } from '../practice/begin.js';
 import { copyOf, draftOf, fieldOf, jsonOfDraft, readDraft, textOfSeveral } from './scenarioDraft.js';
@@ -94,4 +95,20 @@ test('a comma is a decimal point, and nothing else is guessed', () => {
   expect(formed(BLANK, { armCm: '29,5' }).scenario?.armCm).toBe(29.5);
   expect(wrongIn({ armCm: '2 9' })).toEqual(['armCm']);
   expect(wrongIn({ armCm: '' })).toEqual(['armCm']);
+});
+
+// What the form says of a blank is what the model takes for it (physiology handbook 11 for the noise that hides sounds).
+test('the numbers that a blank is said to stand for are those of the model', () => {
+  const say = wordsFor('en').sentence;
+  const { quieterDbA, noiseFromDbA } = PHYSIOLOGY_FIGURES.sound;
+  const [quiet, less, lost, above] = [
+    BLANK.noiseDbA,
+    quieterDbA.value,
+    noiseFromDbA.value,
+    noiseFromDbA.value + quieterDbA.value,
+  ];
+  expect(say('scenarioForm.blank-quietRoom')).toMatch(
+    new RegExp(`blank: ${quiet}, .* takes ${less} off, .* over ${lost} .* above ${above} `),
+  );
+  expect(say('scenarioForm.blank-five')).toContain(` ${BLANK.acceptedWithinMmHg}`);
 });

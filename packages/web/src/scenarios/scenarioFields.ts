@@ -21,22 +21,23 @@ export type ScenarioField = {
   readonly path: string;
   readonly says: SentenceKey;
   readonly shape: FieldShape;
-  /** Left blank it is drawn for each visit. */
-  readonly isDrawn: boolean;
+  /** What it means that it is left blank; null: it may not be, or says so by itself. */
+  readonly blank: SentenceKey | null;
 };
 export type FieldGroup = { readonly says: SentenceKey; readonly fields: readonly ScenarioField[] };
 
 type FormKey<Key extends SentenceKey> = Key extends `scenarioForm.${infer Name}` ? Name : never;
 type Named = FormKey<SentenceKey>;
+type Blank = Extract<Named, 'drawn' | `blank-${string}`>;
 
-const field = (path: Named, shape: FieldShape, isDrawn = false): ScenarioField => ({
+const field = (path: Named, shape: FieldShape, blank: Blank | null = null): ScenarioField => ({
   path: path === 'title1' ? 'title' : path,
   says: `scenarioForm.${path}`,
   shape,
-  isDrawn,
+  blank: blank === null ? null : `scenarioForm.${blank}`,
 });
-const number = (path: Named) => field(path, { is: 'number' });
-const drawn = (path: Named) => field(path, { is: 'number' }, true);
+const number = (path: Named, blank: Blank | null = null) => field(path, { is: 'number' }, blank);
+const drawn = (path: Named) => number(path, 'drawn');
 const flag = (path: Named) => field(path, { is: 'flag' });
 const choice = <Id extends string>(
   path: Named,
@@ -52,11 +53,11 @@ export const FIELD_GROUPS: readonly FieldGroup[] = [
     fields: [
       field('title1', { is: 'line' }),
       field('id', { is: 'line' }),
-      field('lesson', { is: 'text' }),
+      field('lesson', { is: 'text' }, 'blank-noLesson'),
       number('ageYears'),
       choice('sex', ['f', 'm'], (id) => `scenarioForm.sex-${id}`),
       number('armCm'),
-      number('temperatureC'),
+      number('temperatureC', 'blank-noFever'),
     ],
   },
   {
@@ -66,15 +67,19 @@ export const FIELD_GROUPS: readonly FieldGroup[] = [
       number('diastolic'),
       drawn('muffled'),
       drawn('muffledChance'),
-      number('soundsToMmHg'),
-      number('soundsToChance'),
+      number('soundsToMmHg', 'blank-usualEnd'),
+      number('soundsToChance', 'blank-never'),
       choice('waveShape', WAVE_SHAPES, (id) => `scenarioForm.wave-${id}`),
       drawn('breathingSwingMmHg'),
     ],
   },
   {
     says: 'scenarioForm.group-gap',
-    fields: [number('gap/topMmHg'), number('gap/bottomMmHg'), number('gapChance')],
+    fields: [
+      number('gap/topMmHg', 'blank-noGap'),
+      number('gap/bottomMmHg', 'blank-noGap'),
+      number('gapChance', 'blank-never'),
+    ],
   },
   {
     says: 'scenarioForm.group-heart',
@@ -82,10 +87,10 @@ export const FIELD_GROUPS: readonly FieldGroup[] = [
       choice('rhythm/kind', RHYTHM_KINDS, (id) => `scenarioForm.rhythm-${id}`),
       number('rhythm/ratePerMinute'),
       choice('rhythm/variation', VARIATIONS, (id) => `scenarioForm.variation-${id}`),
-      number('rhythm/ectopicsPerMinute'),
+      number('rhythm/ectopicsPerMinute', 'blank-noPremature'),
       drawn('rhythm/coupling'),
-      number('rhythm/weakSystolic'),
-      number('rhythm/alternansMmHg'),
+      number('rhythm/weakSystolic', 'blank-asRhythm'),
+      number('rhythm/alternansMmHg', 'blank-noDifference'),
     ],
   },
   {
@@ -93,22 +98,22 @@ export const FIELD_GROUPS: readonly FieldGroup[] = [
     fields: [
       choice('breathing/kind', BREATHING_KINDS, (id) => `scenarioForm.breathing-${id}`),
       number('breathing/ratePerMinute'),
-      number('breathing/cycleSeconds'),
+      number('breathing/cycleSeconds', 'blank-noCycles'),
     ],
   },
   {
     says: 'scenarioForm.group-preparation',
     fields: PREPARATIONS.map((one) => flag(`preparation/${one}`)),
   },
-  { says: 'scenarioForm.group-sound', fields: [drawn('soundDb'), number('noiseDbA')] },
+  { says: 'scenarioForm.group-sound', fields: [drawn('soundDb'), number('noiseDbA', 'blank-quietRoom')] },
   {
     says: 'scenarioForm.group-alerting',
     fields: [
       drawn('alerting/sittingMmHg'),
-      number('alerting/sittingPulsePerMinute'),
-      number('alerting/sittingBreathsPerMinute'),
+      number('alerting/sittingPulsePerMinute', 'blank-notAtAll'),
+      number('alerting/sittingBreathsPerMinute', 'blank-notAtAll'),
       drawn('alerting/firstReadingMmHg'),
-      number('alerting/whiteCoatMmHg'),
+      number('alerting/whiteCoatMmHg', 'blank-notAtAll'),
     ],
   },
   {
@@ -123,24 +128,30 @@ export const FIELD_GROUPS: readonly FieldGroup[] = [
   {
     says: 'scenarioForm.group-elsewhere',
     fields: [
-      number('home/systolic'),
-      number('home/diastolic'),
-      number('leftArm/systolic'),
-      number('leftArm/diastolic'),
-      number('standing/oneMinute/systolic'),
-      number('standing/oneMinute/diastolic'),
-      number('standing/threeMinutes/systolic'),
-      number('standing/threeMinutes/diastolic'),
-      number('standing/pulsePerMinute'),
+      number('home/systolic', 'blank-asHere'),
+      number('home/diastolic', 'blank-asHere'),
+      number('leftArm/systolic', 'blank-asRight'),
+      number('leftArm/diastolic', 'blank-asRight'),
+      number('standing/oneMinute/systolic', 'blank-notStood'),
+      number('standing/oneMinute/diastolic', 'blank-notStood'),
+      number('standing/threeMinutes/systolic', 'blank-notStood'),
+      number('standing/threeMinutes/diastolic', 'blank-notStood'),
+      number('standing/pulsePerMinute', 'blank-notStood'),
     ],
   },
   {
     says: 'scenarioForm.group-instrument',
-    fields: [number('instrument/zeroOffsetMmHg'), number('instrument/leakMmHgPerMinute')],
+    fields: [
+      number('instrument/zeroOffsetMmHg', 'blank-atZero'),
+      number('instrument/leakMmHgPerMinute', 'blank-holds'),
+    ],
   },
   {
     says: 'scenarioForm.group-judged',
-    fields: [number('acceptedWithinMmHg'), choice('redFlag', RED_FLAGS, (id) => `debrief.${id}`, true)],
+    fields: [
+      number('acceptedWithinMmHg', 'blank-five'),
+      choice('redFlag', RED_FLAGS, (id) => `debrief.${id}`, true),
+    ],
   },
   {
     says: 'scenarioForm.group-report',
@@ -149,7 +160,7 @@ export const FIELD_GROUPS: readonly FieldGroup[] = [
         path: 'report',
         says: 'scenarioForm.group-report',
         shape: { is: 'several', choices: REPORTS.map((id) => ({ id, says: `counts.report-${id}` })) },
-        isDrawn: false,
+        blank: null,
       },
     ],
   },

@@ -3,7 +3,7 @@ import { useEffect, useRef, useState } from 'react';
 import { useApp } from '../../app/context.js';
 import type { RoomEngine } from '../engine.js';
 import { Backdrop, OnTheTable } from './Backdrop.js';
-import { type ClockTouch, clockSays, isTooSoon, satAfter } from './clockSays.js';
+import { type ClockTouch, clockSays, isTooSoon, satAfter, satMinutes } from './clockSays.js';
 import { Head } from './Head.js';
 import { Legs } from './Legs.js';
 import { type Looks, looksClass } from './looks.js';
@@ -70,7 +70,7 @@ export function PersonScene(props: SceneProps) {
       className={`scene ${looksClass(looks)}`}
       viewBox="0 0 480 300"
       role="group"
-      aria-label={say('practice.person')}
+      aria-label={say(circumstances.isQuieter ? 'practice.personSideRoom' : 'practice.person')}
     >
       <Backdrop isSideRoom={circumstances.isQuieter} />
 
@@ -225,9 +225,9 @@ export function PersonScene(props: SceneProps) {
 
 /** Whole minutes that they have sat by now; drawn anew once a minute. */
 function useMinutes(engine: RoomEngine, restMinutes: number): number {
-  const [minutes, setMinutes] = useState(() => Math.floor(restMinutes + engine.visit.seconds / 60));
+  const [minutes, setMinutes] = useState(() => Math.floor(satMinutes(restMinutes, engine.visit.seconds)));
   useEffect(
-    () => engine.subscribe(({ now }) => setMinutes(Math.floor(restMinutes + now.seconds / 60))),
+    () => engine.subscribe(({ now }) => setMinutes(Math.floor(satMinutes(restMinutes, now.seconds)))),
     [engine, restMinutes],
   );
   return minutes;

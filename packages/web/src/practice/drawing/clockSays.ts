@@ -10,6 +10,14 @@ export function clockSays(minutes: number, touch: ClockTouch) {
   return minutes < RESTED_MINUTES ? ('practice.letSit' as const) : ('practice.letPass' as const);
 }
 
+/** How long they have sat by a second of the visit, minutes. @param restMinutes at its start; under 0 where they sat down later */
+export function satMinutes(restMinutes: number, seconds: number): number {
+  // A minute made of seconds may come out a last bit short of itself.
+  return Math.max(0, restMinutes + seconds / 60 + TINY);
+}
+
+const TINY = 1e-9;
+
 /** How long they have sat after a touch, whole minutes. */
 export function satAfter(minutes: number): number {
   return minutes < RESTED_MINUTES ? RESTED_MINUTES : minutes + 1;

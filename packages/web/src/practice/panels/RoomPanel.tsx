@@ -1,7 +1,9 @@
 import { type Arranged, BLADDER_ARMS, BLADDERS, type Bladder } from '@evenfall/physiology';
+import { EXERCISE_FIGURES } from '@evenfall/practice';
 import { type ReactNode, useMemo, useState } from 'react';
 import { useApp } from '../../app/context.js';
 import { ArmScene, type InHand } from '../drawing/ArmScene.js';
+import { satMinutes } from '../drawing/clockSays.js';
 import { looksOf } from '../drawing/looks.js';
 import { PersonScene } from '../drawing/PersonScene.js';
 import { ARM, arteryY, heldAt, type Laid } from '../drawing/placing.js';
@@ -62,12 +64,22 @@ export function RoomPanel({ engine, draft, change, next, ...more }: RoomProps) {
     engine.shown();
     change((was) => ({ ...was, visit: engine.visit.data(), isCuffOn: cuff === null ? was.isCuffOn : true }));
   };
+  /** Going to another room takes its time of the visit, and they sit down there. */
+  const putRight = (changed: Arranged) => {
+    if (changed.isSeatedAnew === true) engine.skip(EXERCISE_FIGURES.sideRoomSeconds.value);
+    arrange({
+      ...changed,
+      ...(isUp && changed.isSeatedAnew === true ? { posture: 'sitting' as const } : {}),
+    });
+  };
   const rest = () => {
-    if (engine.visit.isInflated) engine.skip(PASS_SECONDS);
-    else if (draft.visit.circumstances.restMinutes < RESTED_MINUTES) {
+    const lackMinutes = RESTED_MINUTES - satMinutes(circumstances.restMinutes, engine.visit.seconds);
+    const asFound = draft.visit.circumstances.restMinutes;
+    const isAsFound = !engine.visit.isInflated && circumstances.restMinutes === asFound;
+    if (isAsFound && asFound < RESTED_MINUTES) {
       engine.visit.prepare({ restMinutes: RESTED_MINUTES, observerMinutes: RESTED_MINUTES });
       engine.shown();
-    } else engine.skip(PASS_SECONDS);
+    } else engine.skip(lackMinutes > 0 ? lackMinutes * 60 : PASS_SECONDS);
     change((was) => ({ ...was, visit: engine.visit.data() }));
   };
   const lay = (piece: Laid | null) => {
@@ -105,7 +117,7 @@ export function RoomPanel({ engine, draft, change, next, ...more }: RoomProps) {
       circumstances={circumstances}
       place={scenario}
       isCuffOn={draft.isCuffOn}
-      onArrange={isFlat && !engine.isAtEnd ? arrange : undefined}
+      onArrange={isFlat && !engine.isAtEnd ? putRight : undefined}
     />
   );
   return (
@@ -152,6 +164,7 @@ export function RoomPanel({ engine, draft, change, next, ...more }: RoomProps) {
                         : 'practice.fixedNow',
                   ))}
             </p>
+            {circumstances.isQuieter ? <p className="small">{say('practice.inSideRoom')}</p> : null}
             <div className="room-tools">
               <Tool
                 text={say(isOnChest ? 'practice.chestAway' : 'practice.listenChest')}

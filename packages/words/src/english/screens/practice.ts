@@ -117,9 +117,13 @@ export const practice = {
   'mend-fingers': 'Wrap it again, snugly',
   'ask-noise': 'Listen to the place',
   'found-isLoud': 'It is loud here: soft sounds will be lost in it.',
-  'found-isStillLoud': 'It is less loud now, and still too loud for the softest sounds.',
+  'found-isStillLoud':
+    'It is less loud now, and still too loud for the softest sounds: what comes through a shut door, an engine or a building site, no room here keeps out. Take the systolic by feel, and say so.',
   'fine-noise': 'It is quiet enough for soft sounds.',
-  'fine-noiseMoved': 'You both sit in a side room now, the door shut: it is quiet enough for soft sounds.',
+  'fine-noiseMoved':
+    'The door is shut: it is quiet enough for soft sounds. The walk took a minute, and they have only just sat down: their five minutes of rest begin anew.',
+  inSideRoom: 'You both sit in a side room, the door shut.',
+  personSideRoom: 'The person, in a side room with its door shut',
   'mend-noise': 'Go to a side room and shut the door',
   clock: 'Clock on the wall',
   sat: (f: { minutes: number }) => `Sat for ${f.minutes} min`,

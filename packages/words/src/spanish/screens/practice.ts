@@ -112,10 +112,13 @@ export const practice: Reworded<typeof english> = {
   'mend-fingers': 'Ponerlo otra vez, ajustado',
   'ask-noise': 'Escuchar el lugar',
   'found-isLoud': 'Aquí hay ruido: los ruidos suaves se perderán en él.',
-  'found-isStillLoud': 'Ahora hay menos ruido, y aún demasiado para los ruidos más suaves.',
+  'found-isStillLoud':
+    'Ahora hay menos ruido, y aún demasiado para los ruidos más suaves: lo que pasa por una puerta cerrada, un motor o una obra, no lo deja fuera ninguna sala de aquí. Tome la sistólica por palpación y dígalo.',
   'fine-noise': 'Hay bastante silencio para los ruidos suaves.',
   'fine-noiseMoved':
-    'Ahora están los dos en una sala aparte, con la puerta cerrada: hay bastante silencio para los ruidos suaves.',
+    'La puerta está cerrada: hay bastante silencio para los ruidos suaves. El camino llevó un minuto, y acaba de sentarse: sus cinco minutos de reposo empiezan de nuevo.',
+  inSideRoom: 'Los dos están sentados en una sala aparte, con la puerta cerrada.',
+  personSideRoom: 'La persona, en una sala aparte con la puerta cerrada',
   'mend-noise': 'Ir a una sala aparte y cerrar la puerta',
   clock: 'Reloj de la pared',
   sat: (f) => `Sentado desde hace ${f.minutes} min`,

@@ -102,7 +102,7 @@ function NumberRow({ title, rows, of }: RowProps) {
 function DifferenceRow({ title, rows, of }: RowProps) {
   const { words } = useApp();
   return (
-    <tr>
+    <tr className="debrief-between">
       <th scope="row">{words.sentence(`debrief.${title}`)}</th>
       {rows.map((row) => (
         <td key={row.of}>{numberText(of(row), (mmHg) => words.sentence('debrief.signedWhole', { mmHg }))}</td>

@@ -18,7 +18,7 @@ import { SoundStrip } from './SoundStrip.js';
 import { StepHeading } from './StepHeading.js';
 import type { Said } from './said.js';
 import { scenarioLesson, scenarioTitle, whoText } from './scenarioText.js';
-import { isCounted, sensedText, stepText } from './shownText.js';
+import { besideText, isCounted, sensedText } from './shownText.js';
 import { useSound } from './sound.js';
 import { TruthBeyond } from './TruthBeyond.js';
 import { KEYS_HERE, useKeys } from './useKeys.js';
@@ -84,6 +84,8 @@ export function Projected({ scenario, seed, onAnother }: ProjectedProps) {
   const step = useAt(engine, make, (one) => `${one?.code} ${one?.atSeconds}`);
   const result = useMemo(() => (isRevealed ? debrief(exercise) : null), [isRevealed, exercise]);
   const held = useMemo(() => (result === null ? null : heldAgainst(result)), [result]);
+  // A paradox is two numbers: the first beats, and from where every one is heard.
+  const every = shown.steps.find((one) => one.code === 'every-beat')?.mmHg ?? null;
   const lesson = scenarioLesson(scenario, words);
   const state = sound.isHeldUp
     ? 'showing.stoppedSound'
@@ -108,8 +110,8 @@ export function Projected({ scenario, seed, onAnother }: ProjectedProps) {
           <Clock engine={engine} seconds={exercise.seconds} />
         </div>
         <div className="projected-doing">
-          <p>{step === undefined ? null : stepText(step, shown.manner, words, isRevealed)}</p>
-          <ShownGrip code={step?.code ?? 'looking'} />
+          <p>{step === undefined ? null : besideText(step, shown.manner, words, isRevealed)}</p>
+          {isWatched ? null : <ShownGrip code={code} />}
         </div>
         <div className="room-buttons">
           <button type="button" className="button button-first" onClick={toggle}>
@@ -152,6 +154,9 @@ export function Projected({ scenario, seed, onAnother }: ProjectedProps) {
               <p className="small soft">{say('debrief.had')}</p>
               <p className="projected-numbers">{say('showing.numbersNow', held.had)}</p>
               <p>{say('showing.trueOnAverage', held.truth)}</p>
+              {every === null || held.had.systolic === null ? null : (
+                <p>{say('showing.apart', { first: held.had.systolic, every })}</p>
+              )}
               {held.isMuffled ? <p>{say('showing.isMuffled')}</p> : null}
               <p>
                 <strong>{scenarioTitle(scenario, words)}</strong> · {whoText(scenario, words)} ·{' '}
@@ -165,7 +170,7 @@ export function Projected({ scenario, seed, onAnother }: ProjectedProps) {
         </div>
         {showsSounds ? <SoundStrip engine={engine} noiseDbA={noiseDbA} /> : null}
         {sound.isOn ? <Loudness share={sound.loudness} onChange={sound.setLoudness} /> : null}
-        <p className="small soft">{say('practice.roomKeys')}</p>
+        {result === null ? <p className="small soft">{say('practice.roomKeys')}</p> : null}
       </div>
       {result === null || result.fall === null ? null : (
         <section className="projected-figure">

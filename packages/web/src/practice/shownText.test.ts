@@ -2,7 +2,7 @@ import { type Scenario, scenarioOf } from '@evenfall/physiology';
 import { showing } from '@evenfall/practice';
 import { loadWords } from '@evenfall/words';
 import { expect, test } from 'vitest';
-import { isCounted, sensedText, stepText } from './shownText.js';
+import { besideText, isCounted, sensedText, stepText, toldText } from './shownText.js';
 
 const shownOf = (id: string) => showing(scenarioOf(id) as Scenario, 3);
 
@@ -47,3 +47,21 @@ test('while it is counted the gauge has nothing to show; once the cuff is on it 
     Array(5).fill(false),
   );
 });
+
+test.each(['en', 'es'])(
+  '%s: what a class is to do stands once, and a learner is told it with the step',
+  async (language) => {
+    const words = await loadWords(language);
+    const { steps, manner } = shownOf('stiff-pipe');
+    for (const step of steps) {
+      const state = words.sentence(sensedText(step.code, manner));
+      expect(besideText(step, manner, words, false) ?? '').not.toContain(state);
+    }
+    const falling = steps.find(({ code }) => code === 'falling');
+    if (falling === undefined) throw new Error('nothing falls');
+    expect(toldText(falling, manner, words)).toContain(words.sentence('practice.roomListens'));
+    const breaths = { code: 'breaths', mmHg: null } as const;
+    expect(toldText(breaths, manner, words)).toContain(words.sentence('showing.countAlong'));
+    expect(besideText(breaths, manner, words, true)).not.toContain(words.sentence('showing.countAlong'));
+  },
+);

@@ -43,6 +43,25 @@ export function stepText(
   );
 }
 
+/** The same for one learner, to whom nothing else says what to do with eyes and ears meanwhile. */
+export function toldText(step: Parameters<typeof stepText>[0], manner: Manner, words: Words): string {
+  const text = stepText(step, manner, words, true);
+  const { code } = step;
+  const isAlong = code === 'pulse' || code === 'breaths' || (code === 'falling' && manner !== 'by-feel');
+  return isAlong ? `${text} ${words.sentence(sensedText(code, manner))}` : text;
+}
+
+/** What is done at a step, for a class that reads above it what to do; null: that is all there is to say. */
+export function besideText(
+  step: Parameters<typeof stepText>[0],
+  manner: Manner,
+  words: Words,
+  hasNumbers: boolean,
+): string | null {
+  const text = stepText(step, manner, words, hasNumbers);
+  return text === words.sentence(sensedText(step.code, manner)) ? null : text;
+}
+
 /** Whether a step is one of counting, at the wrist, the chest or the apex: the gauge has nothing to show. */
 export function isCounted(code: ShownStep['code']): boolean {
   return COUNTED.has(code);
@@ -65,10 +84,11 @@ export function sensedText(code: ShownStep['code'], manner: Manner) {
     case 'waiting':
       return 'showing.wait' as const;
     case 'pulse':
-    case 'pulse-counted':
     case 'breaths':
-    case 'breaths-counted':
       return 'showing.countAlong' as const;
+    case 'pulse-counted':
+    case 'breaths-counted':
+      return 'showing.sayIt' as const;
     case 'looking':
     case 'other-gauge':
     case 'quieter':

@@ -60,10 +60,10 @@ export function RoomNext(props: NextProps) {
         {say('practice.countBreaths')}
       </button>
       <Thermometer draft={draft} change={change} />
-      <button type="button" className="button" onClick={onEstimate}>
+      <button type="button" className="button room-by-feel" onClick={onEstimate}>
         {say('practice.writeLost')}
       </button>
-      <button type="button" className="button" onClick={() => onWrite('palpation')}>
+      <button type="button" className="button room-by-feel room-felt" onClick={() => onWrite('palpation')}>
         {say('practice.writeFelt')}
       </button>
       <button
@@ -74,7 +74,7 @@ export function RoomNext(props: NextProps) {
         {say('practice.write')}
       </button>
       {onStop === null ? null : (
-        <button type="button" className="button" onClick={onStop}>
+        <button type="button" className="button room-stop" onClick={onStop}>
           {say(isStopped ? 'practice.goOnNow' : 'practice.stop')}
         </button>
       )}

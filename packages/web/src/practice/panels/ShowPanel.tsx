@@ -8,7 +8,7 @@ import { type Ears, noiseHeard } from '../ears.js';
 import { LiveGauge } from '../LiveGauge.js';
 import { SoundStrip } from '../SoundStrip.js';
 import { StepHeading } from '../StepHeading.js';
-import { stepText } from '../shownText.js';
+import { toldText } from '../shownText.js';
 import { hasSoundHere, useSound } from '../sound.js';
 import { KEYS_HERE, useKeys } from '../useKeys.js';
 import { isBeforeNext, nextStepAt, stepsBy, useAt, useShown } from '../useShown.js';
@@ -88,7 +88,7 @@ export function ShowPanel({ scenario, seed, ears, onEnd }: ShowProps) {
                 ? null
                 : awaiting === steps.length
                   ? say(shown.manner === 'by-feel' ? 'showing.comesFelt' : 'showing.comesHeard')
-                  : stepText(now, shown.manner, words, true)}
+                  : toldText(now, shown.manner, words)}
         </p>
         {isAsked ? (
           <div className="buttons">

@@ -300,7 +300,7 @@ export const debrief = {
   'do-let-out-and-higher': (f: Margin, say: Say) =>
     `Where sounds come at once, let all the air out, wait, and pump ${say.short(f.marginMmHg)} mmHg higher.`,
   'do-wait-for-the-sound':
-    'Go by the sound and not by the swing of the needle: the first of two that follow each other.',
+    'Go by the sound and not by the swing of the needle: the first of two that follow each other, and the last that you hear.',
   'do-read-the-scale': 'Look straight at the gauge, and read the mark under the needle twice.',
   'do-mark-in-time': 'Mark each sound as you hear it.',
   'do-keep-listening': 'Keep the chest piece on from before the first sound until well after the last.',

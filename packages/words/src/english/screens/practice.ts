@@ -121,7 +121,7 @@ export const practice = {
     'It is less loud now, and still too loud for the softest sounds: what comes through a shut door, an engine or a building site, no room here keeps out. Take the systolic by feel, and say so.',
   'fine-noise': 'It is quiet enough for soft sounds.',
   'fine-noiseMoved':
-    'The door is shut: it is quiet enough for soft sounds. The walk took a minute, and they have only just sat down: their five minutes of rest begin anew.',
+    'The door is shut: it is quiet enough for soft sounds. The walk took a minute, and their five minutes of rest began anew when they sat down here.',
   inSideRoom: 'You both sit in a side room, the door shut.',
   personSideRoom: 'The person, in a side room with its door shut',
   'mend-noise': 'Go to a side room and shut the door',
@@ -270,8 +270,7 @@ export const practice = {
   roomLead: 'A large gauge and the sound for everybody. You stop, ask, show the truth and replay a moment.',
   roomBegin: 'Begin',
   roomWho: 'Who comes in?',
-  roomKeys:
-    'Keys: space stops and goes on, T shows the truth, left and right arrow go five seconds back and forth, N another person.',
+  roomKeys: 'Keys: space stops and goes on, T truth, left and right arrow five seconds, N another person.',
   roomAsk: 'Stopped. What did you hear, and where?',
   reveal: 'Show the truth',
   hide: 'Hide the truth',

@@ -42,19 +42,18 @@ export const showing = {
   quieter: 'It was too noisy to hear soft sounds: they went to a quieter place first.',
   measured:
     'The tape goes round the middle of the upper arm: the cuff is the one in whose range that lies, not the one at hand.',
-  pulse:
-    'Fingertips on the wrist: each beat is counted from one end of the window to the other. Count along.',
+  pulse: 'Fingertips on the wrist: each beat is counted from one end of the window to the other.',
   'pulse-counted': (f: Counted, say: Say) =>
     f.n === null
-      ? 'The window is over. Say how many there were, and how they felt.'
+      ? 'The window is over. Say how they felt, too.'
       : `${say.number(f.n)} in ${say.counted(f.seconds, SECONDS)}. Even or not, strong or weak: that is said beside the number.`,
-  breaths:
-    'Fingers still on the wrist, eyes on the chest: each rise is counted, and nobody says so. Count along.',
+  breaths: 'Fingers still on the wrist, eyes on the chest: each rise is counted, and nobody says so.',
   'breaths-counted': (f: Counted, say: Say) =>
     f.n === null
-      ? 'The window is over. Say how many there were, and how they came.'
+      ? 'The window is over. Say how they came, too.'
       : `${say.counted(f.n, BREATHS)} in ${say.counted(f.seconds, SECONDS)}. How they come is said beside the number.`,
   countAlong: 'Count along.',
+  sayIt: 'How many were there?',
   looking: 'Five quiet minutes are over. The cuff is on, and empty. The needle stands at zero.',
   'at-apex':
     'One listens at the apex, where each pair of sounds is one beat; another feels the wrist, the same full minute.',
@@ -72,7 +71,7 @@ export const showing = {
     f.mmHg === null
       ? 'Up again, at least 30 over where the pulse went.'
       : `Up again to ${say.number(f.mmHg)}, at least 30 over where the pulse went.`,
-  falling: 'The chest piece lies on the artery. The valve a little open: down evenly. Listen.',
+  falling: 'The chest piece lies on the artery. The valve a little open: down evenly.',
   fallingFelt: 'The valve a little open: down evenly. The fingertips wait for the pulse.',
   slowly: 'Now very slowly, breath by breath.',
   first: (f: Told, say: Say) =>

@@ -280,7 +280,8 @@ export const debrief: Reworded<typeof english> = {
     `Palpe en la muñeca dónde desaparece el pulso, deje salir todo el aire, espere un poco e infle ${say.short(f.marginMmHg)} mmHg por encima.`,
   'do-let-out-and-higher': (f, say) =>
     `Si hay ruidos enseguida, deje salir todo el aire, espere e infle ${say.short(f.marginMmHg)} mmHg más alto.`,
-  'do-wait-for-the-sound': 'Guíese por el ruido y no por el vaivén de la aguja: el primero de dos seguidos.',
+  'do-wait-for-the-sound':
+    'Guíese por el ruido y no por el vaivén de la aguja: el primero de dos seguidos, y el último que oiga.',
   'do-read-the-scale': 'Mire el manómetro de frente, y lea dos veces la marca bajo la aguja.',
   'do-mark-in-time': 'Marque cada ruido al oírlo.',
   'do-keep-listening':

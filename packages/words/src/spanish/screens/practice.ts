@@ -116,7 +116,7 @@ export const practice: Reworded<typeof english> = {
     'Ahora hay menos ruido, y aún demasiado para los ruidos más suaves: lo que pasa por una puerta cerrada, un motor o una obra, no lo deja fuera ninguna sala de aquí. Tome la sistólica por palpación y dígalo.',
   'fine-noise': 'Hay bastante silencio para los ruidos suaves.',
   'fine-noiseMoved':
-    'La puerta está cerrada: hay bastante silencio para los ruidos suaves. El camino llevó un minuto, y acaba de sentarse: sus cinco minutos de reposo empiezan de nuevo.',
+    'La puerta está cerrada: hay bastante silencio para los ruidos suaves. El camino llevó un minuto, y sus cinco minutos de reposo empezaron de nuevo al sentarse aquí.',
   inSideRoom: 'Los dos están sentados en una sala aparte, con la puerta cerrada.',
   personSideRoom: 'La persona, en una sala aparte con la puerta cerrada',
   'mend-noise': 'Ir a una sala aparte y cerrar la puerta',
@@ -263,7 +263,7 @@ export const practice: Reworded<typeof english> = {
   roomBegin: 'Empezar',
   roomWho: '¿Quién entra?',
   roomKeys:
-    'Teclas: espacio para y sigue, T muestra la verdad, flechas izquierda y derecha cinco segundos atrás y adelante, N otra persona.',
+    'Teclas: espacio para y sigue, T la verdad, flechas izquierda y derecha cinco segundos, N otra persona.',
   roomAsk: 'Parado. ¿Qué se oyó, y dónde?',
   reveal: 'Mostrar la verdad',
   hide: 'Ocultar la verdad',

@@ -34,17 +34,17 @@ export const showing: Reworded<typeof english> = {
   quieter: 'Había demasiado ruido para oír lo suave: primero fueron a un lugar más tranquilo.',
   measured:
     'La cinta rodea el centro del brazo: el manguito es aquel en cuyo rango cae, no el que está a mano.',
-  pulse: 'Las yemas en la muñeca: se cuenta cada latido de un extremo a otro de la ventana. Cuente también.',
+  pulse: 'Las yemas en la muñeca: se cuenta cada latido de un extremo a otro de la ventana.',
   'pulse-counted': (f, say) =>
     f.n === null
-      ? 'La ventana ha terminado. Diga cuántos hubo y cómo se sentían.'
+      ? 'La ventana ha terminado. Diga también cómo se sentían.'
       : `${say.number(f.n)} en ${say.counted(f.seconds, SECONDS)}. Regular o no, fuerte o débil: se dice junto al número.`,
-  breaths:
-    'Los dedos siguen en la muñeca, los ojos en el pecho: se cuenta cada subida, y nadie lo dice. Cuente también.',
+  breaths: 'Los dedos siguen en la muñeca, los ojos en el pecho: se cuenta cada subida, y nadie lo dice.',
   'breaths-counted': (f, say) =>
     f.n === null
-      ? 'La ventana ha terminado. Diga cuántas hubo y cómo venían.'
+      ? 'La ventana ha terminado. Diga también cómo venían.'
       : `${say.counted(f.n, BREATHS)} en ${say.counted(f.seconds, SECONDS)}. Cómo vienen se dice junto al número.`,
+  sayIt: '¿Cuántos eran?',
   countAlong: 'Cuente también.',
   looking: 'Han pasado cinco minutos tranquilos. El manguito está puesto y vacío. La aguja está en cero.',
   'at-apex':
@@ -63,8 +63,7 @@ export const showing: Reworded<typeof english> = {
     f.mmHg === null
       ? 'Otra vez arriba, al menos 30 por encima de donde desapareció el pulso.'
       : `Otra vez arriba hasta ${say.number(f.mmHg)}, al menos 30 por encima de donde desapareció el pulso.`,
-  falling:
-    'La campana está sobre la arteria. La válvula un poco abierta: bajar de manera uniforme. Escuchen.',
+  falling: 'La campana está sobre la arteria. La válvula un poco abierta: bajar de manera uniforme.',
   fallingFelt: 'La válvula un poco abierta: bajar de manera uniforme. Los dedos esperan el pulso.',
   slowly: 'Ahora muy despacio, respiración a respiración.',
   first: (f, say) => (f.mmHg === null ? 'Escuchen.' : `El primer ruido, y otro: ${say.number(f.mmHg)}.`),

@@ -122,8 +122,10 @@ export function ScenarioEditor({ form: name, initial, taken, again, onKept }: Ed
               wrong={shown.filter((one) => fieldOf(one) === field.path)}
               set={change(field.path)}
               hint={
-                field.path === 'id' && made !== '' && form.text('id').trim() === ''
-                  ? words.sentence('scenarioForm.idMade', { id: made })
+                field.path === 'id' && form.text('id').trim() === ''
+                  ? made === ''
+                    ? words.sentence('scenarioForm.idFromName')
+                    : words.sentence('scenarioForm.idMade', { id: made })
                   : undefined
               }
             />

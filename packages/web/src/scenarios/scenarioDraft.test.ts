@@ -112,3 +112,9 @@ test('the numbers that a blank is said to stand for are those of the model', () 
   );
   expect(say('scenarioForm.blank-five')).toContain(` ${BLANK.acceptedWithinMmHg}`);
 });
+
+test('without a name that alone is missing: the id is made of it', () => {
+  const wrong = wrongIn({ title: '', id: '' });
+  expect(wrong).toEqual(['title']);
+  expect(wrongIn({ id: '' })).toEqual(['id']);
+});

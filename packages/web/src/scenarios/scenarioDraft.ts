@@ -85,7 +85,12 @@ export function readDraft(json: unknown): ReadDraft {
     ...(typeof id === 'string' && scenarioOf(id) !== undefined
       ? [refusal('/id', 'contradicts', 'own-scenario-id', id)]
       : []),
-    ...(read.ok ? [] : read.refusals),
+    // The id is made of the name: where that is missing, it is the one thing to be said.
+    ...(read.ok
+      ? []
+      : read.refusals.filter(
+          ({ field, code }) => title !== undefined || field !== '/id' || code !== 'missing',
+        )),
   ];
   return { scenario: read.ok && refusals.length === 0 ? read.value : null, refusals };
 }

@@ -74,6 +74,7 @@ export const scenarioForm = {
 
   title1: 'Name',
   id: 'Id in files and addresses (lower case, with hyphens)',
+  idFromName: 'left blank: made of the name',
   idMade: (f: { id: string }) => `left blank: ${f.id}`,
   lesson: 'What it teaches',
   ageYears: 'Age (years)',

@@ -73,6 +73,7 @@ export const scenarioForm: Reworded<typeof english> = {
 
   title1: 'Nombre',
   id: 'Identificador en archivos y direcciones (minúsculas, con guiones)',
+  idFromName: 'en blanco: se hace del nombre',
   idMade: (f: { id: string }) => `en blanco: ${f.id}`,
   lesson: 'Qué enseña',
   ageYears: 'Edad (años)',

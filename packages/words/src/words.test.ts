@@ -12,6 +12,7 @@ import {
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { english } from './english/index.js';
+import { loadWords } from './loadWords.js';
 import { wordsFor, wordsIn } from './words.js';
 
 const words = wordsFor('en');
@@ -321,8 +322,8 @@ test('a share beside its limit never reads as that limit', () => {
 });
 
 // Bedside handbook 3.16: one list of what to ask for with a severe pressure, wherever it was measured.
-test.each(['en', 'es'])('the danger signs are the same list at every place (%s)', (language) => {
-  const { detail } = wordsFor(language);
+test.each(['en', 'es'])('the danger signs are the same list at every place (%s)', async (language) => {
+  const { detail } = await loadWords(language);
   const here = detail({ code: 'severe-reading', figures: {} });
   const away = detail({ code: 'severe-away', figures: { systolic: 182, diastolic: 96 } });
   const [, list = ''] = /(?:ask for|pregunte por) ([^.]*)\./.exec(here) ?? [];

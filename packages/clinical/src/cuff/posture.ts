@@ -13,7 +13,7 @@ export type PostureChoice = { readonly posture: Posture; readonly why: readonly 
 /**
  * The posture in place of the one wanted on a day (`YYYY-MM-DD`, local): late in pregnancy, or in a pregnancy of
  * weeks not known, on the left side and never flat on the back; sitting for whoever cannot stand.
- * Source: from memory (see the figure of the weeks); the project's issue.
+ * Source: from memory (see the figure of the weeks).
  */
 export function postureChoice(
   wanted: Posture,

@@ -46,6 +46,7 @@ type Recording = {
   high: boolean | null;
   doubleProduct: Record<'day' | 'night' | 'whole', number>;
   actFirst: { row: number; systolic: number; code: string }[];
+  startedByHand: number[];
   phenotype: { names: string[] } | null;
   whiteCoat: Record<string, unknown> | null;
 };
@@ -375,6 +376,21 @@ describe('what is read and what is refused', () => {
       2,
       ['--day contradicts'],
     ]);
+  });
+
+  // Out-of-office handbook 5: readings started by hand count as readings and are not part of the schedule.
+  test('what a hand started is in the means and in no percent, and is named by its row', async () => {
+    const rows = ['09:00,140,90,70,auto', '09:30,150,92,80,manual', '10:00,,,,auto', '10:30,130,86,72,auto'];
+    const input = `time,systolic,diastolic,pulse,mode\n${rows.map((row) => `2025-03-04T${row.replace(',', '+00:00,')}`).join('\n')}\n`; // biome-ignore format: one file
+    const found = await answered('-', input);
+    expect(found.counts).toMatchObject({ scheduled: 3, kept: 3 });
+    expect(found.counts.percent).toBeCloseTo(200 / 3, 10);
+    expect(found.whole.arithmetic.systolic).toBe(140);
+    expect(found.startedByHand).toEqual([3]);
+    const lines = (await typed('ambulatory -', { input })).stdout;
+    expect(lines).toContain('2 of 3 scheduled are kept');
+    expect(lines).toContain('started by hand, 1 used: counted as readings');
+    expect(lines).toContain('Started by hand, outside the schedule (line 3).');
   });
 
   test('a nap that is typed is neither day nor night: its start is in it, its end is not, and its hours are not the day’s', async () => {

@@ -257,6 +257,7 @@ test('A1: the recording is whole', () => {
     scheduled: 40,
     isPlanSaid: false,
     kept: 40,
+    byHand: 0,
     day: 32,
     night: 8,
     percent: 100,
@@ -364,6 +365,27 @@ test.each([
   expect(codes({ ...RULES, leastPercent: null, leastDay: at(14), leastNight: null })).toEqual(nice);
   // Research on levels: eight awake, four asleep (IDACO 2018); every one of these passes.
   expect(codes({ ...RULES, leastPercent: null, leastDay: at(8), leastNight: at(4) })).toEqual([]);
+});
+
+// Out-of-office handbook 5: they count as readings and are not part of the schedule. A1 with a reading by day and two by
+// night that a hand started, the last of them failed.
+test('readings started by hand count by day and by night, and in no percent of the schedule', () => {
+  const more = [
+    { ...readingAt(41, 0, '15:10', '151/94 88'), startedByHand: true },
+    { ...readingAt(42, 1, '01:00', '120/72 66'), startedByHand: true },
+    { ...readingAt(43, 1, '03:00', '0/0 0'), systolic: null, diastolic: null, startedByHand: true },
+  ];
+  for (const scheduled of [40, null]) {
+    const by = ambulatoryResult([...A1, ...more], known(DIARY, { scheduled }), RULES);
+    expect(by.counts).toMatchObject({ scheduled: 40, kept: 42, byHand: 2, day: 33, night: 9, percent: 100 });
+    expect(by.flags).toContainEqual({ code: 'started-by-hand', figures: { readings: 3, used: 2 } });
+  }
+  // Half the schedule failed: readings by hand do not make up for it.
+  const half = A1.map((one, at) => (at % 2 === 0 ? one : { ...one, systolic: null, diastolic: null }));
+  const by = ambulatoryResult([...half, ...more], known(DIARY, { scheduled: 40 }), RULES);
+  expect(by.counts).toMatchObject({ kept: 22, percent: 50 });
+  expect(found.counts).toMatchObject({ byHand: 0, percent: 100 });
+  expect(found.flags.map(({ code }) => code)).not.toContain('started-by-hand');
 });
 
 test('marks of sleep in the readings tell day from night where there is no time of bed', () => {

@@ -62,6 +62,7 @@ export type AmbulatoryFlagCode =
   | 'longest-gap'
   | 'same-time-other-value'
   | 'recording-longer'
+  | 'started-by-hand'
   | 'class-is-weak';
 
 /**
@@ -76,8 +77,11 @@ export type AmbulatoryResult = {
     readonly scheduled: number;
     readonly isPlanSaid: boolean;
     readonly kept: number;
+    /** Of those kept, how many the person started by hand. */
+    readonly byHand: number;
     readonly day: number;
     readonly night: number;
+    /** Of those that the recorder was set to take. */
     readonly percent: number | null;
   };
   readonly dayNightBy: DayNightBy;
@@ -113,7 +117,8 @@ export type AmbulatoryResult = {
 };
 
 /**
- * Analyses one recording. Readings may come in any order; a blank pressure is a measurement that failed.
+ * Analyses one recording. Readings may come in any order; a blank pressure is a measurement that failed. One that the
+ * person started by hand is a reading like the others, and is not of the schedule that the percent is of.
  *
  * @param rule by which gaps are counted; the rises of `ambulatory-1` are in no kept value, and are made as now
  * Errors: none; an empty recording answers with nulls.
@@ -143,10 +148,15 @@ export function ambulatoryResult(
   const day = periodResult(dayReadings, columns.day);
   const night = periodResult(nightReadings, columns.night);
   const all = periodResult(kept, series);
-  const scheduled = known.scheduled ?? readings.length - edited.filter(isNotScheduled).length;
-  const percent = scheduled === 0 ? null : (100 * kept.length) / scheduled;
+  const byHand = readings.filter(isByHand);
+  const scheduled = known.scheduled ?? leftToCount(readings, edited, byHand);
+  const keptByHand = kept.filter(isByHand).length;
+  const percent = scheduled === 0 ? null : (100 * (kept.length - keptByHand)) / scheduled;
   const isPlanSaid = known.scheduled !== null;
-  const counts = { scheduled, isPlanSaid, kept: kept.length, day: day.n, night: night.n, percent };
+  const counts = {
+    ...{ scheduled, isPlanSaid, kept: kept.length, byHand: keptByHand },
+    ...{ day: day.n, night: night.n, percent },
+  };
   const whole = {
     arithmetic: all.mean,
     hoursWeighted: forEachMeasure((m) =>
@@ -212,8 +222,29 @@ export function ambulatoryResult(
     judged,
     high,
     pattern: barred.length > 0 || !isValid ? null : patternOf(judged),
-    flags: [...flagsOf(kept, edited, longestGapHours), ...(hasClass ? [CLASS_IS_WEAK] : [])],
+    flags: [
+      ...(byHand.length === 0
+        ? []
+        : [{ code: 'started-by-hand' as const, figures: { readings: byHand.length, used: keptByHand } }]),
+      ...flagsOf(kept, edited, longestGapHours),
+      ...(hasClass ? [CLASS_IS_WEAK] : []),
+    ],
   };
+}
+
+function isByHand({ startedByHand }: SeriesReading): boolean {
+  return startedByHand === true;
+}
+
+/** How many came of a schedule that nobody said: without doubles, what lies beyond the first day, and what a hand started. */
+function leftToCount(
+  readings: readonly SeriesReading[],
+  edited: readonly Edited[],
+  byHand: readonly SeriesReading[],
+): number {
+  const apart = new Set(byHand.map(({ index }) => index));
+  for (const one of edited) if (isNotScheduled(one)) apart.add(one.index);
+  return readings.length - apart.size;
 }
 
 function shortOf(

@@ -32,6 +32,8 @@ export type SeriesReading = {
   /** The part of the day as somebody marked it by hand; it wins over the clock. */
   readonly part: DayPart | null;
   readonly site: SeriesSite;
+  /** Of a recorder: whether the person started it by hand, outside the schedule; absent where nothing says so. */
+  readonly startedByHand?: boolean;
 };
 
 type Placed = Pick<SeriesReading, 'atMs' | 'index'>;

@@ -28,7 +28,7 @@ import { describe, expect, test } from 'vitest';
 import { noticesOf } from '../notices.js';
 import { chartCsv, type Exported } from './chartCsv.js';
 import { PRESSURE_COLUMNS } from './pressureColumns.js';
-import { READING_COLUMNS } from './readingColumns.js';
+import { LATER_READING_COLUMNS, READING_COLUMNS } from './readingColumns.js';
 import { SIGN_COLUMNS } from './signColumns.js';
 
 const PERSON = idOf(900);
@@ -170,7 +170,7 @@ const OF_OTHER_SIGNS = new Set([
   'typedUnit',
   'unwellUpright',
   'lyingMinutes',
-  ...['series', 'seriesOf', ...READING_COLUMNS.map(([heading]) => heading)],
+  ...['series', 'seriesOf', ...[...READING_COLUMNS, ...LATER_READING_COLUMNS].map(([heading]) => heading)],
 ]);
 
 const COUNTED = { n: 19, windowSeconds: 15 };
@@ -192,10 +192,10 @@ describe('the columns', () => {
         'oxygenScale oxygenScalePrescriber oximeterProbe oximeterPulsePerMinute painScore painWord painTool ' +
         'painMoving painWhere consciousness glasgowEyes glasgowVerbal glasgowMotor weightKg weightHow heightCm ' +
         'heightHow heightLying pseudonym ageYears saidBy saidHow saidWhere sentAs meanUntil source typedNumber typedUnit unwellUpright ' +
-        'series seriesOf reading pulse leftOut leftOutWhy asleep irregularPulse deviceNamed lyingMinutes'
+        'series seriesOf reading pulse leftOut leftOutWhy asleep irregularPulse deviceNamed lyingMinutes startedByHand'
       ).split(' '),
     );
-    expect(rowsOf(exported([count(1, COUNTED)]))[0]?.schema).toBe('evenfall-chart-7');
+    expect(rowsOf(exported([count(1, COUNTED)]))[0]?.schema).toBe('evenfall-chart-8');
   });
 
   test('hold a count with its evidence, range, times and who', () => {
@@ -207,7 +207,7 @@ describe('the columns', () => {
       Object.entries(row ?? {}).filter(([heading, cell]) => OF_OTHER_SIGNS.has(heading) && cell !== ''),
     ).toEqual([]);
     expect(Object.fromEntries(known)).toEqual({
-      schema: 'evenfall-chart-7',
+      schema: 'evenfall-chart-8',
       notice: '',
       person: PERSON,
       name: ORLA.name,

@@ -19,6 +19,7 @@ import { noticesOf } from '../notices.js';
 import { type Cell, csv } from './csv.js';
 import { PRESSURE_COLUMNS } from './pressureColumns.js';
 import {
+  LATER_READING_COLUMNS,
   READING_CELLS,
   READING_COLUMNS,
   type ReadingOf,
@@ -133,15 +134,17 @@ const COLUMNS: readonly (readonly [heading: string, cell: (row: Row) => Cell])[]
   ],
   ['series', ({ series }) => series?.id ?? null],
   ['seriesOf', ({ series }) => series?.content.of ?? null],
-  ...READING_COLUMNS.map(([heading, cell]): readonly [string, (row: Row) => Cell] => [
-    heading,
-    ({ reading }) => (reading === null ? null : cell(reading)),
-  ]),
+  ...READING_COLUMNS.map(ofReading),
   [
     'lyingMinutes',
     ({ entry }) => (entry.kind === 'run' ? entry.content.evidence.circumstances.lyingMinutes : null),
   ],
+  ...LATER_READING_COLUMNS.map(ofReading),
 ];
+
+function ofReading([heading, cell]: (typeof READING_COLUMNS)[number]): readonly [string, (row: Row) => Cell] {
+  return [heading, ({ reading }) => (reading === null ? null : cell(reading))];
+}
 
 /**
  * A person's chart as CSV, a row for every value that was ever charted, for every sign that a signing says was not

@@ -30,11 +30,18 @@ describe('a series in the table', () => {
   test('is a row for each reading: when, what, that it is of home, and whether the mean has it', () => {
     const noted = { ...(homeWeek(1).frame.content as { readings: object[] }).readings[4] };
     const { readings } = homeWeek(1).frame.content as { readings: object[] };
-    const told = { ...noted, note: 'after, "tea"', arm: 'left', device: 'INV-1', irregular: true };
+    const told = {
+      ...noted,
+      note: 'after, "tea"',
+      arm: 'left',
+      device: 'INV-1',
+      irregular: true,
+      startedByHand: true,
+    };
     const rows = rowsOf(tableOf(homeWeek(1, { readings: readings.with(4, told) as never })));
     expect(rows).toHaveLength(28);
     expect(rows[4]).toMatchObject({
-      schema: 'evenfall-chart-7',
+      schema: 'evenfall-chart-8',
       entry: idOf(1),
       sign: 'pressure',
       status: 'at-home',
@@ -50,6 +57,7 @@ describe('a series in the table', () => {
       cuffSite: 'upper-arm',
       deviceNamed: 'INV-1',
       irregularPulse: 'true',
+      startedByHand: 'true',
       series: idOf(1),
       seriesOf: 'home',
       reading: '5',

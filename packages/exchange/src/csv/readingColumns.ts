@@ -67,13 +67,18 @@ export const READING_COLUMNS: readonly (readonly [heading: string, cell: (of: Re
   ['deviceNamed', fromReading(({ device }) => device)],
 ];
 
+/** The same, of columns that came after others. */
+export const LATER_READING_COLUMNS: typeof READING_COLUMNS = [
+  ['startedByHand', fromReading(({ startedByHand }) => startedByHand)],
+];
+
 /** Headings that say the same of a reading as of its entry; those that are in neither list are empty in its row. */
 export const SAME_FOR_READING: ReadonlySet<string> = new Set([
   ...(
     'schema notice person name birthDate number round entry standing amends reason reasonText writtenAt recordedAt ' +
     'agent role program rule protocolVersion pseudonym ageYears series seriesOf'
   ).split(' '),
-  ...READING_COLUMNS.map(([heading]) => heading),
+  ...[...READING_COLUMNS, ...LATER_READING_COLUMNS].map(([heading]) => heading),
 ]);
 
 function fromReading(cell: (reading: SeriesReadingKept) => Cell): (of: ReadingOf) => Cell {

@@ -97,7 +97,7 @@ function readingsOf(
     const isStanding = charted?.content === content;
     const decided = isStanding ? charted.decided.find(({ index }) => index === at + 1) : undefined;
     const out = takenOutText(decided, words);
-    const { systolic, diastolic, pulse, note } = reading;
+    const { systolic, diastolic, pulse, note, startedByHand } = reading;
     const site = siteText(reading, words);
     const pressure: Observation = {
       ...shared(pressureId(named, at)),
@@ -105,7 +105,11 @@ function readingsOf(
       code: concept(LOINC.pressure),
       component: [component([LOINC.systolic], systolic), component([LOINC.diastolic], diastolic)],
       ...(site === null ? {} : { bodySite: { text: site } }),
-      ...notesOf([...out, ...(note === null ? [] : [note])]),
+      ...notesOf([
+        ...out,
+        ...(startedByHand === true ? [words.sentence('exchanged.startedByHand')] : []),
+        ...(note === null ? [] : [note]),
+      ]),
     };
     if (pulse === null) return [pressure];
     const beats: Observation = {

@@ -130,7 +130,15 @@ describe('a series that is written', () => {
       arm: null,
       note: null,
     },
-    ...{ device: null, line: null, how: 'typed', irregular: null, clock: null, mended: null },
+    ...{
+      device: null,
+      line: null,
+      how: 'typed',
+      irregular: null,
+      clock: null,
+      mended: null,
+      startedByHand: null,
+    },
   });
   const blank = { systolic: null, diastolic: null, pulse: null };
   const series = made(1, 'series', {
@@ -209,6 +217,21 @@ describe('a series that is written', () => {
   test('at home is no reading of a recorder: of the other kind nothing is taken', () => {
     const table = bundleTable(JSON.stringify(chartBundle(bundleOf([series]))), 'ambulatory');
     expect(table?.text.trim().split('\n')).toEqual(['time,systolic,diastolic,pulse,site,arm,device,note']);
+  });
+
+  // Out-of-office handbook 5: a flag is kept of what the person started by hand.
+  test('of a recorder says which reading a hand started, beside its note', () => {
+    const content = series.frame.content as { readings: object[] };
+    const readings = content.readings.map((one, at) => ({
+      ...one,
+      ...(at === 0 ? { startedByHand: true, note: 'felt dizzy' } : {}),
+    }));
+    const written = chartBundle(bundleOf([made(1, 'series', { ...content, of: 'ambulatory', readings })]));
+    expect(wrongInBundle(written)).toEqual([]);
+    const table = bundleTable(JSON.stringify(written), 'ambulatory');
+    const read = readSeries(table?.text ?? '', { ...NOTHING_SAID, kind: 'ambulatory' });
+    expect(read.readings.map(({ startedByHand = null }) => startedByHand)).toEqual([true, null]);
+    expect(read.beside.map(({ note }) => note)).toEqual([expect.stringContaining('felt dizzy')]);
   });
 
   test('entered in error is written as that, and is no reading of anybody’s', () => {

@@ -228,6 +228,45 @@ describe('columns', () => {
   });
 });
 
+// Out-of-office handbook 5: keep a flag. The words are common practice, no source.
+describe('a reading of a recorder that was started by hand', () => {
+  const marked = (heading: string, ...cells: string[]) => {
+    const rows = cells.map((cell, at) => `2025-03-03T0${at}:30Z,142,88,74,${cell}`).join('\n');
+    const { readings, flags, beside } = whole(`time,sys,dia,pulse,${heading}\n${rows}\n`, {
+      kind: 'ambulatory',
+    });
+    return {
+      marks: readings.map(({ startedByHand = null }) => startedByHand),
+      flags: flags.flatMap(({ code, lines }) => (code === 'times-in-utc' ? [] : [[code, ...lines]])),
+      notes: beside.map(({ note }) => note),
+    };
+  };
+
+  test.each(['started', 'Mode', 'manual', 'Trigger', 'modo', 'Auslösung'])(
+    'a column %s says so',
+    (heading) => {
+      const found = marked(heading, 'manual', 'auto', '', 'M', 'by hand');
+      expect(found.marks).toEqual([true, false, null, true, true]);
+      expect(found.flags).toEqual([['marked-by-hand', 2, 5, 6]]);
+      expect(found.notes).toEqual([]);
+    },
+  );
+
+  test('a note says so where it says nothing else in that part', () => {
+    const found = marked('note', 'manual', 'felt dizzy; started by hand', 'manual work', 'hand hurts', 'patient'); // biome-ignore format: one row
+    expect(found.marks).toEqual([true, true, null, null, null]);
+    expect(found.flags).toEqual([['marked-by-hand', 2, 3]]);
+  });
+
+  test('what nobody understands is of the schedule, and kept as written; at home nobody asks', () => {
+    const found = marked('mode', 'R2');
+    expect(found).toEqual({ marks: [null], flags: [['start-not-understood', 2]], notes: ['R2'] });
+    const home = whole('time,sys,dia,mode\n2025-03-03T07:30Z,142,88,manual');
+    expect(home.readings[0]?.startedByHand).toBeUndefined();
+    expect(home.flags.map(({ code }) => code)).toEqual(['times-in-utc']);
+  });
+});
+
 describe('cells', () => {
   test('142/88 74 is understood in the column of either pressure, of both, and in one that is not read', () => {
     const rows =

@@ -50,7 +50,9 @@ export type SeriesFlagCode =
   | 'from-kilopascal'
   | 'lines-before-heading'
   | 'irregular-pulse'
-  | 'irregular-not-understood';
+  | 'irregular-not-understood'
+  | 'marked-by-hand'
+  | 'start-not-understood';
 
 /** Something that was settled by a rule and is said; `lines` are of the rows it holds for. */
 export type SeriesFlag = { readonly code: SeriesFlagCode; readonly lines: readonly number[] };

@@ -16,10 +16,12 @@ import {
   irregularOf,
   isErrorCode,
   isNoNumber,
+  isNotedByHand,
   isWrist,
   partOf,
   SERIES_COLUMNS,
   type SeriesColumn,
+  startedByHandOf,
 } from './seriesWords.js';
 import { sideOf } from './sideWords.js';
 import {
@@ -142,10 +144,12 @@ export class SeriesTable {
     const beside: BesideReading[] = [];
     const marked: number[] = [];
     const notUnderstood: number[] = [];
+    const byHand: number[] = [];
+    const startsUnread: number[] = [];
     const moved: Record<'not-there' | 'twice', number[]> = { 'not-there': [], twice: [] };
     const utc: number[] = [];
-    const { note, arm, site, device, irregular } = this.places;
-    const hasBeside = note >= 0 || arm >= 0 || site >= 0 || device >= 0 || irregular >= 0;
+    const { note, arm, site, device, irregular, started } = this.places;
+    const hasBeside = [note, arm, site, device, irregular, started].some((at) => at >= 0);
     for (let k = 0; k < rows.length; k++) {
       const row = rows[k] as SeriesRecord;
       const index = k + 1;
@@ -155,6 +159,7 @@ export class SeriesTable {
       const asleep = this.asleepIn(row, problems);
       const part = this.partIn(row, problems);
       const irregularPulse = this.irregularIn(row);
+      const start = this.startIn(row);
       if (place === null || problems.length > 0) {
         const { systolic, diastolic } = numbers;
         refused.push({ index, line: row.line, problems, systolic, diastolic });
@@ -174,12 +179,16 @@ export class SeriesTable {
         asleep,
         part,
         site: this.isAtWrist(row) ? 'wrist' : 'upper-arm',
+        ...(start.isByHand === null ? {} : { startedByHand: start.isByHand }),
       });
       if (hasBeside) {
         const text = (role: SeriesColumn) => row.cells[this.places[role]] || null;
         const one = {
           index,
-          note: [text('note'), irregularPulse.asWritten].filter((part) => part !== null).join('; ') || null,
+          note:
+            [text('note'), irregularPulse.asWritten, start.asWritten]
+              .filter((part) => part !== null)
+              .join('; ') || null,
           arm: text('arm') ?? this.sidedSite(row),
           device: text('device'),
           irregular: irregularPulse.is,
@@ -188,11 +197,15 @@ export class SeriesTable {
           beside.push(one);
         if (irregularPulse.asWritten !== null) notUnderstood.push(row.line);
         else if (one.irregular === true) marked.push(row.line);
+        if (start.asWritten !== null) startsUnread.push(row.line);
+        if (start.isByHand === true) byHand.push(row.line);
       }
     }
     const flags: SeriesFlag[] = [];
     if (marked.length > 0) flags.push({ code: 'irregular-pulse', lines: marked });
     if (notUnderstood.length > 0) flags.push({ code: 'irregular-not-understood', lines: notUnderstood });
+    if (byHand.length > 0) flags.push({ code: 'marked-by-hand', lines: byHand });
+    if (startsUnread.length > 0) flags.push({ code: 'start-not-understood', lines: startsUnread });
     if (moved['not-there'].length > 0) flags.push({ code: 'time-not-there', lines: moved['not-there'] });
     if (moved.twice.length > 0) flags.push({ code: 'time-twice', lines: moved.twice });
     if (utc.length > 0) flags.push({ code: 'times-in-utc', lines: utc });
@@ -317,6 +330,17 @@ export class SeriesTable {
     const cell = at < 0 ? '' : (cells[at] ?? '');
     const irregular = irregularOf(cell);
     return irregular === undefined ? { is: true, asWritten: cell } : { is: irregular, asWritten: null };
+  }
+
+  /** Who started a reading of a recorder, by its column, else by its note; at home nobody asks. */
+  private startIn({ cells }: SeriesRecord): { isByHand: boolean | null; asWritten: string | null } {
+    if (this.kind === 'home') return { isByHand: null, asWritten: null };
+    const { started, note } = this.places;
+    const cell = started < 0 ? '' : (cells[started] ?? '');
+    const said = startedByHandOf(cell);
+    if (said === undefined) return { isByHand: null, asWritten: cell };
+    if (said !== null) return { isByHand: said, asWritten: null };
+    return { isByHand: note >= 0 && isNotedByHand(cells[note] ?? '') ? true : null, asWritten: null };
   }
 
   private partIn(row: SeriesRecord, problems: SeriesProblem[]): DayPart | null {

@@ -14,6 +14,7 @@ export const SERIES_COLUMNS = [
   'site',
   'part',
   'irregular',
+  'started',
 ] as const;
 export type SeriesColumn = (typeof SERIES_COLUMNS)[number];
 
@@ -53,6 +54,8 @@ const HEADINGS: Readonly<Record<SeriesColumn, string>> = {
   site: 'site|place|sitio|lugar|local|lieu|sito|stelle|messort|plaats|الموضع',
   irregular:
     'irregular|irregular pulse|pulse irregular|irregular heartbeat|irregular heart beat|irregular rhythm|arrhythmia|pulso irregular|latido irregular|latidos irregulares|ritmo irregular|arritmia|batimento irregular|pouls irregulier|rythme irregulier|arythmie|polso irregolare|battito irregolare|aritmia|unregelmassiger puls|puls unregelmassig|arrhythmie|onregelmatige pols|onregelmatige hartslag|aritmie|نبض غير منتظم|דופק לא סדיר',
+  started:
+    'started|started by|started by hand|by hand|manual|manual reading|manual measurement|initiated|initiated by|trigger|triggered by|mode|measurement mode|inicio|iniciada por|modo|modo de medida|a mano|modo de medicao|declenchement|declenche par|avvio|modalita|auslosung|ausgelost durch|messmodus|modus|gestart door|meetmodus|طريقة القياس|אופן המדידה',
   part: 'part|part of day|session|period|momento|momento del dia|periodo|moment|seance|sessione|tageszeit|dagdeel|الفترة',
 };
 
@@ -140,6 +143,37 @@ export function irregularOf(cell: string): boolean | null | undefined {
   if (REGULAR.has(word)) return false;
   return YES_ALONE.has(word) ? true : NO_ALONE.has(word) ? false : undefined;
 }
+
+const BY_HAND = new Set(
+  'manual|manually|manual reading|manual measurement|m|man|by hand|hand|started by hand|patient|by patient|on demand|extra|event|a mano|manualmente|inicio manual|iniciada a mano|medicion manual|a la main|manuel|manuelle|manuellement|manuale|manualmente|a mano|manuell|von hand|handmatig|met de hand|يدوي|يدويا|ידני'
+    .split('|')
+    .map(plainWord),
+);
+const BY_CLOCK = new Set(
+  'auto|automatic|automatically|a|clock|timer|scheduled|schedule|programmed|program|interval|automatico|automatica|programada|programado|automatique|programme|automatica|automatisch|geplant|programmiert|gepland|تلقائي|آلي|אוטומטי'
+    .split('|')
+    .map(plainWord),
+);
+
+/** What a cell says of who started a reading, true for by hand; null where it is blank, undefined where the words do not know it. */
+export function startedByHandOf(cell: string): boolean | null | undefined {
+  if (cell === '' || NOTHING_MARKED.test(cell)) return null;
+  if (MARK.test(cell.replace(AS_PICTURE, ''))) return true;
+  const word = plainWord(cell);
+  if (BY_HAND.has(word) || YES_ALONE.has(word)) return true;
+  return BY_CLOCK.has(word) || NO_ALONE.has(word) ? false : undefined;
+}
+
+/** Whether a note, or a part of it between commas, semicolons and full stops, says that a reading was started by hand and nothing else. */
+export function isNotedByHand(note: string): boolean {
+  return note.split(/[;,.\n]/).some((part) => {
+    const word = plainWord(part);
+    return word.length > 3 && !SAYS_MORE.has(word) && BY_HAND.has(word);
+  });
+}
+
+/** Words that say it under a heading of their own, and in a note something else. */
+const SAYS_MORE = new Set(['hand', 'patient', 'extra', 'event']);
 
 const MORNING = new Set(
   'morning|am|manana|manha|matin|mattina|mattino|morgen|morgens|fruh|ochtend|صباح|בוקר'

@@ -33,7 +33,13 @@ import {
   upgradeRun,
 } from './run.js';
 import { scenarioContent } from './scenario.js';
-import { firstSeriesContent, seriesContent, seriesDecidedContent, upgradeSeries } from './series.js';
+import {
+  firstSeriesContent,
+  secondSeriesContent,
+  seriesContent,
+  seriesDecidedContent,
+  upgradeSeries,
+} from './series.js';
 import { firstSignContent, signContent, upgradeSign } from './sign.js';
 import { tapsContent } from './taps.js';
 
@@ -85,7 +91,11 @@ export const KINDS = {
   },
   'diary-handed': first(diaryHandedContent),
   'diary-ended': first(diaryEndedContent),
-  series: { schemas: { 1: firstSeriesContent, 2: seriesContent }, newest: 2, upgrade: upgradeSeries },
+  series: {
+    schemas: { 1: firstSeriesContent, 2: secondSeriesContent, 3: seriesContent },
+    newest: 3,
+    upgrade: upgradeSeries,
+  },
   'series-decided': first(seriesDecidedContent),
   fact: first(factContent),
   'fact-ended': first(factEndedContent),

@@ -34,16 +34,22 @@ const reading = {
   how: z.enum(SERIES_WAYS),
 };
 
+const markedReading = {
+  ...reading,
+  /** Whether the device marked the pulse as irregular; null where it says nothing of it. */
+  irregular: z.boolean().nullable(),
+  /** How the local time was settled where the clock changed: it was skipped and moved, or stood twice and is the first. */
+  clock: z.enum(SERIES_CLOCKS).nullable(),
+  /** The row as it came, where somebody put it right before signing. */
+  mended: z.string().max(1000).nullable(),
+};
+
 /** One reading: a blank number is null. `line` is where it stood in what was typed or read, from 1. */
 export const seriesReading = z
   .object({
-    ...reading,
-    /** Whether the device marked the pulse as irregular; null where it says nothing of it. */
-    irregular: z.boolean().nullable(),
-    /** How the local time was settled where the clock changed: it was skipped and moved, or stood twice and is the first. */
-    clock: z.enum(SERIES_CLOCKS).nullable(),
-    /** The row as it came, where somebody put it right before signing. */
-    mended: z.string().max(1000).nullable(),
+    ...markedReading,
+    /** Of a recorder: whether the person started it by hand, outside the schedule; null where nothing says so. */
+    startedByHand: z.boolean().nullable(),
   })
   .strict();
 export type SeriesReadingKept = z.infer<typeof seriesReading>;
@@ -92,6 +98,23 @@ export const firstSeriesContent = z
   .object({ ...evidence, readings: readingsOf(z.object(reading).strict()), value: seriesValue, computedBy })
   .strict();
 
+const laterEvidence = {
+  ...evidence,
+  status: z.enum(['preliminary', 'final']),
+  /** A sleep by day, minutes from local midnight: neither awake nor asleep. */
+  nap: range.nullable(),
+};
+
+/** Schema 2: nothing of what was started by hand. */
+export const secondSeriesContent = z
+  .object({
+    ...laterEvidence,
+    readings: readingsOf(z.object(markedReading).strict()),
+    value: seriesValue,
+    computedBy,
+  })
+  .strict();
+
 /**
  * Readings that somebody took away from the clinic, as they came, with what the protocol in force at entry made of
  * them. Nothing that came is missing: a row is among `readings` or among `refused`. `status` is `preliminary` for a
@@ -99,11 +122,8 @@ export const firstSeriesContent = z
  */
 export const seriesContent = z
   .object({
-    ...evidence,
-    status: z.enum(['preliminary', 'final']),
+    ...laterEvidence,
     readings: readingsOf(seriesReading),
-    /** A sleep by day, minutes from local midnight: neither awake nor asleep. */
-    nap: range.nullable(),
     value: seriesValue,
     computedBy,
   })
@@ -111,10 +131,16 @@ export const seriesContent = z
 export type SeriesContent = z.infer<typeof seriesContent>;
 export type SeriesEvidence = Omit<SeriesContent, 'value' | 'computedBy'>;
 
-/** A series of schema 1 in the newest shape. */
+/** A series of an older schema in the newest shape. */
 export function upgradeSeries(content: unknown, from: number): unknown {
-  if (from > 1) return content;
-  const older = content as z.infer<typeof firstSeriesContent>;
+  if (from > 2) return content;
+  const older = (from > 1 ? content : secondOf(content as z.infer<typeof firstSeriesContent>)) as z.infer<
+    typeof secondSeriesContent
+  >;
+  return { ...older, readings: older.readings.map((one) => ({ ...one, startedByHand: null })) };
+}
+
+function secondOf(older: z.infer<typeof firstSeriesContent>): z.infer<typeof secondSeriesContent> {
   const readings = older.readings.map((one) => ({ ...one, irregular: null, clock: null, mended: null }));
   return { ...older, status: 'final', readings, nap: null };
 }

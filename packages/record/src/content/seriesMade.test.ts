@@ -156,14 +156,34 @@ test('nothing of another shape is a series, and none stands in no round', () => 
   expect(places({ ...content, asleep: { from: 60, to: 60 } })).toEqual(['/content/asleep/to']);
 });
 
-test('a series of schema 1 reads as final, without flags, naps and rows put right; of schema 2 it must say so', () => {
+test('a series of schema 1 reads as final, without flags, naps and rows put right; of schema 2 it must say so; neither says what a hand started', () => {
   const { status: _status, nap: _nap, readings, ...rest } = seriesContentOf(homeEvidence(H1));
-  const first = readings.map(({ irregular: _i, clock: _c, mended: _m, ...one }) => one);
-  const older = { ...rest, readings: first };
-  const read = readEntry(frame('series', older, { schema: 1, round: idOf(5) }));
-  expect(read.ok && read.value.content).toEqual({ ...rest, status: 'final', nap: null, readings });
-  const newer = readEntry(frame('series', older, { schema: 2, round: idOf(5) }));
-  expect(newer.ok).toBe(false);
+  const second = readings.map(({ startedByHand: _s, ...one }) => one);
+  const first = second.map(({ irregular: _i, clock: _c, mended: _m, ...one }) => one);
+  const read = (content: object, schema: number) =>
+    readEntry(frame('series', content, { schema, round: idOf(5) }));
+  const newest = { ...rest, status: 'final', nap: null, readings };
+  const ofFirst = read({ ...rest, readings: first }, 1);
+  expect(ofFirst.ok && ofFirst.value.content).toEqual(newest);
+  const ofSecond = read({ ...newest, readings: second }, 2);
+  expect(ofSecond.ok && ofSecond.value.content).toEqual(newest);
+  expect(read({ ...rest, readings: first }, 2).ok).toBe(false);
+  expect(read({ ...newest, readings: second }, 3).ok).toBe(false);
+  expect(read(newest, 3).ok).toBe(true);
+  expect(read(newest, 2).ok).toBe(false);
+});
+
+// Out-of-office handbook 5: they count as readings and are not part of the schedule.
+test('what a hand started is kept, and is in no percent of the schedule', () => {
+  const readings = Array.from({ length: 12 }, (_, hour) =>
+    keptReading(`2026-07-01T${String(2 * hour).padStart(2, '0')}:00:00+01:00`, '136/84 72', {
+      startedByHand: hour < 3 ? true : null,
+    }),
+  );
+  const made = valueOfSeries(homeEvidence(readings, { of: 'ambulatory', scheduled: 10 }), ISH);
+  expect(made.counts).toMatchObject({ scheduled: 10, percent: 90 });
+  expect(made.used).toBe(12);
+  expect(made.flags).toContainEqual({ code: 'started-by-hand', figures: { readings: 3, used: 3 } });
 });
 
 // Out-of-office handbook 7 (decision): a nap is a third state, neither awake nor asleep.

@@ -54,12 +54,17 @@ const MS_PER_MINUTE = 60_000;
 
 /** The readings of a series as they are judged: the local day and minute by the offset that each was written with. */
 export function judgedReadings(readings: SeriesEvidence['readings']): SeriesReading[] {
-  return readings.map(({ at: { at }, systolic, diastolic, pulse, asleep, part, site }, place) => {
+  return readings.map((kept, place) => {
+    const { at: { at }, systolic, diastolic, pulse, asleep, part, site, startedByHand } = kept; // biome-ignore format: one thought
     const atMs = Date.parse(at);
     const localMinutes = Math.floor(atMs / MS_PER_MINUTE) + offsetMinutes(at);
     const localDay = Math.floor(localMinutes / MINUTES_PER_DAY);
     const minuteOfDay = localMinutes - localDay * MINUTES_PER_DAY;
-    return { index: place + 1, atMs, localDay, minuteOfDay, systolic, diastolic, pulse, asleep, part, site };
+    const said = { systolic, diastolic, pulse, asleep, part, site };
+    return {
+      ...{ index: place + 1, atMs, localDay, minuteOfDay, ...said },
+      ...(startedByHand === true ? { startedByHand } : {}),
+    };
   });
 }
 

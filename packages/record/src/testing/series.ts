@@ -34,6 +34,7 @@ export function keptReading(
     irregular: null,
     clock: null,
     mended: null,
+    startedByHand: null,
     ...more,
   };
 }

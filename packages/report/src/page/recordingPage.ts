@@ -31,7 +31,7 @@ export function recordingPage(input: RecordingPageInput, words: Words): ReportPa
   const quality = say('report.qualityRecording', {
     scheduled: counts.scheduled,
     isPlanSaid: counts.isPlanSaid,
-    kept: counts.kept,
+    kept: counts.kept - counts.byHand,
     edited: result.edited.length - failed,
     failed,
     percent: counts.percent,

@@ -117,5 +117,6 @@ function reading(
     irregular: null,
     clock: null,
     mended: null,
+    startedByHand: null,
   };
 }

@@ -285,7 +285,7 @@ class DemoFilling {
       id: this.id(),
       book: 'care',
       kind,
-      schema: kind === 'run' ? 6 : kind === 'sign' || kind === 'series' ? 2 : 1,
+      schema: { run: 6, series: 3, sign: 2 }[kind as string] ?? 1,
       person: null,
       round: null,
       session: null,

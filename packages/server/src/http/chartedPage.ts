@@ -160,7 +160,10 @@ const CLOCK_SAID = { skipped: 'series.clockSkipped', twice: 'series.clockTwice' 
 function besideOf({ content, decided, value }: ChartedSeries, words: Words): Map<number, string[]> {
   const said = new Map<number, string[]>();
   const isMixed = new Set(content.readings.map(({ how }) => how)).size > 1;
-  for (const [place, { how, note, asleep, irregular, clock, mended }] of content.readings.entries()) {
+  for (const [
+    place,
+    { how, note, asleep, irregular, clock, mended, startedByHand },
+  ] of content.readings.entries()) {
     const byHand = decided.find(({ index }) => index === place + 1);
     // That a hand took it out is why it is left out: then only the reason is still to be said.
     const isSaid =
@@ -180,6 +183,7 @@ function besideOf({ content, decided, value }: ChartedSeries, words: Words): Map
       ...(isMixed && how === 'typed' ? [words.sentence('away.wasTyped')] : []),
       ...(asleep === true ? [words.sentence('away.wasAsleep')] : []),
       ...(irregular === true ? [words.sentence('series.irregularMark')] : []),
+      ...(startedByHand === true ? [words.sentence('series.startedByHandMark')] : []),
       ...(clock === null ? [] : [words.sentence(CLOCK_SAID[clock])]),
       ...(mended === null ? [] : [words.sentence('away.putRight', { text: mended })]),
       ...(note === null ? [] : [`“${note}”`]),

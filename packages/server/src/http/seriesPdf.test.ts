@@ -52,6 +52,7 @@ function kept({ atMs, systolic, diastolic, pulse }: SeriesReading): SeriesReadin
     irregular: null,
     clock: null,
     mended: null,
+    startedByHand: null,
   };
 }
 

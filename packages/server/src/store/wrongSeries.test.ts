@@ -43,6 +43,7 @@ function reading(at: string, systolic: number, diastolic: number): SeriesReading
     irregular: null,
     clock: null,
     mended: null,
+    startedByHand: null,
   };
 }
 

@@ -113,7 +113,7 @@ const CLOCK_SAID = { skipped: 'series.clockSkipped', twice: 'series.clockTwice' 
 
 /** What must be known of a reading besides its numbers. */
 function beside(
-  { how, site, note, asleep, irregular, clock, mended }: SeriesContent['readings'][number],
+  { how, site, note, asleep, irregular, clock, mended, startedByHand }: SeriesContent['readings'][number],
   isMixed: boolean,
   words: ReturnType<typeof useApp>['words'],
 ): string[] {
@@ -122,6 +122,7 @@ function beside(
     ...(site === 'wrist' ? [words.sentence('away.atWrist')] : []),
     ...(asleep === true ? [words.sentence('away.wasAsleep')] : []),
     ...(irregular === true ? [words.sentence('series.irregularMark')] : []),
+    ...(startedByHand === true ? [words.sentence('series.startedByHandMark')] : []),
     ...(clock === null ? [] : [words.sentence(CLOCK_SAID[clock])]),
     ...(mended === null ? [] : [words.sentence('away.putRight', { text: mended })]),
     ...(note === null ? [] : [`“${note}”`]),

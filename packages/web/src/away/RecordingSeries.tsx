@@ -147,7 +147,7 @@ type QualityProps = Pick<AnsweredRecording, 'result' | 'readings' | 'dayNight'> 
 /** Whether the recording can be trusted, its longest gap, and what divides day and night. */
 function Quality({ result, readings, dayNight, content }: QualityProps) {
   const { words } = useApp();
-  const { scheduled, isPlanSaid, kept, day, night, percent } = result.counts;
+  const { scheduled, isPlanSaid, kept, byHand, day, night, percent } = result.counts;
   const failed = result.edited.filter(({ code }) => code === 'failed').length;
   const edited = result.edited.length - failed;
   const gap = result.longestGapHours;
@@ -159,7 +159,7 @@ function Quality({ result, readings, dayNight, content }: QualityProps) {
         {words.sentence('away.quality', {
           scheduled,
           isPlanSaid,
-          kept,
+          kept: kept - byHand,
           edited,
           failed,
           refused: content.refused.length,

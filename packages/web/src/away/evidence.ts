@@ -67,6 +67,7 @@ export function evidenceOf(
       irregular: other?.irregular ?? null,
       clock: clocks.get(line) ?? null,
       mended: mended.has(line) ? (lines[line - 1]?.slice(0, LONGEST_LINE) ?? null) : null,
+      startedByHand: one.startedByHand ?? null,
     };
   });
   const refused = read.refused.map(

@@ -41,7 +41,7 @@ export const WRITTEN_SCHEMA = 1;
 export const RUN_SCHEMA = 6;
 export const SIGN_SCHEMA = 2;
 export const ROUND_SCHEMA = 3;
-export const SERIES_SCHEMA = 2;
+export const SERIES_SCHEMA = 3;
 export const CLOSED_SCHEMA = 2;
 
 type Under = Pick<Signing, 'facts' | 'inForce' | 'program'>;

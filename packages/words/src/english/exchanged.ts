@@ -18,6 +18,7 @@ export const exchanged = {
     `auscultation; sounds down to zero, phase 4 (muffling) = ${say.short(f.muffled)} mmHg`,
   homeSeries: 'Taken at home',
   ambulatorySeries: 'By a recorder, over 24 hours',
+  startedByHand: 'Started by hand.',
   homeFromTo: (f: { from: string; until: string }) => `Readings at home, ${f.from} to ${f.until}.`,
   recordingFromTo: (f: { from: string; until: string }) =>
     `Recording over 24 hours, ${f.from} to ${f.until}.`,

@@ -62,6 +62,8 @@ export const outOfOfficeDetails = {
     `By night a reading comes every ${say.short(f.value('minutes'))} minutes: spread, fall and curve are surer with one every ${say.short(f.value('most'))} or less.`,
   'recording-longer': (f, say) =>
     `The recording is longer than ${say.short(f.value('hours'))} hours: ${say.counted(f.value('readings'), READINGS)} after that are not used.`,
+  'started-by-hand': (f, say) =>
+    `${say.counted(f.value('readings'), READINGS)} started by hand, ${say.short(f.value('used'))} used: counted as readings of day, night and the whole, and in no percent of what was scheduled.`,
   'class-is-weak': (f, say) =>
     `One recording says little of the fall by night: ${say.short(f.value('changesPercent'))} % of people have another class in a second one.`,
 } as const satisfies Record<string, Detail>;

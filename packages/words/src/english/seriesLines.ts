@@ -153,6 +153,11 @@ export const seriesLines = {
     `The device marked an irregular pulse (${lineOf(f, say)}): what it reads varies more then, and three readings at a time are advised.`,
   'irregular-not-understood': (f: { lines: string; count: number }, say: Say) =>
     `What stands in the column of an irregular pulse is not understood (${lineOf(f, say)}): it is taken as marked, and kept as written in the note of its reading.`,
+  'marked-by-hand': (f: { lines: string; count: number }, say: Say) =>
+    `Started by hand, outside the schedule (${lineOf(f, say)}).`,
+  'start-not-understood': (f: { lines: string; count: number }, say: Say) =>
+    `What stands in the column of how a reading was started is not understood (${lineOf(f, say)}): it is taken as of the schedule, and kept as written in the note of its reading.`,
+  startedByHandMark: 'started by hand, outside the schedule',
   irregularReadings: (f: { readings: number }, say: Say) =>
     `The device marked an irregular pulse at ${say.counted(f.readings, READINGS)}: what it reads varies more then, and three readings at a time are advised.`,
   irregularMark: 'irregular pulse, marked by the device',

@@ -17,6 +17,7 @@ export const exchanged: Reworded<typeof english> = {
     `auscultación; ruidos hasta cero, fase 4 (amortiguación) = ${say.short(f.muffled)} mmHg`,
   homeSeries: 'Tomada en casa',
   ambulatorySeries: 'Por un registrador, en 24 horas',
+  startedByHand: 'Inicio manual.',
   homeFromTo: (f) => `Lecturas en casa, del ${f.from} al ${f.until}.`,
   recordingFromTo: (f) => `Registro de 24 horas, del ${f.from} al ${f.until}.`,
   byRuleSet: (f) => `Promediado según ${f.title} (${f.preset}), regla ${f.rule}.`,

@@ -67,6 +67,8 @@ export const outOfOfficeDetails: Reworded<typeof english> = {
     `De noche hay una lectura cada ${say.short(f.value('minutes'))} minutos: dispersión, descenso y curva son más seguros con una cada ${say.short(f.value('most'))} o menos.`,
   'recording-longer': (f, say) =>
     `El registro dura más de ${say.short(f.value('hours'))} horas: no se usan ${say.counted(f.value('readings'), READINGS)} de después.`,
+  'started-by-hand': (f, say) =>
+    `${say.counted(f.value('readings'), READINGS)} de inicio manual, ${say.short(f.value('used'))} en uso: cuentan como lecturas del día, de la noche y del total, y en ningún porcentaje de lo programado.`,
   'class-is-weak': (f, say) =>
     `Un solo registro dice poco de la bajada nocturna: el ${say.short(f.value('changesPercent'))} % de las personas cambia de clase en el segundo.`,
 };

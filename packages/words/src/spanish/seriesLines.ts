@@ -124,6 +124,10 @@ export const seriesLines: Reworded<typeof lines> = {
     `El aparato marcó un pulso irregular (${lineOf(f, say)}): lo que lee varía entonces más, y se aconsejan tres lecturas cada vez.`,
   'irregular-not-understood': (f, say) =>
     `No se entiende lo escrito en la columna del pulso irregular (${lineOf(f, say)}): se toma como marcado, y queda tal cual en la nota de su lectura.`,
+  'marked-by-hand': (f, say) => `De inicio manual, fuera de lo programado (${lineOf(f, say)}).`,
+  'start-not-understood': (f, say) =>
+    `No se entiende lo escrito en la columna de cómo se inició una lectura (${lineOf(f, say)}): se toma como programada, y queda tal cual en la nota de su lectura.`,
+  startedByHandMark: 'de inicio manual, fuera de lo programado',
   irregularReadings: (f, say) =>
     `El aparato marcó un pulso irregular en ${say.counted(f.readings, READINGS)}: lo que lee varía entonces más, y se aconsejan tres lecturas cada vez.`,
   irregularMark: 'pulso irregular, marcado por el aparato',

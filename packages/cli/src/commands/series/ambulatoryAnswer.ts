@@ -230,6 +230,9 @@ export function recordingJson(answered: RecordingAnswered, version: string, word
     longestGapHours: result.longestGapHours,
     spread: result.spread,
     all: answered.isAllUsed,
+    startedByHand: read.readings
+      .filter((one) => one.startedByHand === true)
+      .map(({ index }) => read.lines[index - 1] as number),
     actFirst: actFirstJson(answered.first, words),
     flags: [
       ...[...result.flags, ...notesOf(answered)].map(words.flagged),

@@ -20,7 +20,7 @@ import { actFirstRows, leftOutRows, readFlags } from './seriesOfText.js';
 export function recordingLines(answered: RecordingAnswered, words: Words): string[] {
   const { result, read, rules, protocol, office, ambulatoryRules: limits } = answered;
   const note = words.sentence('commandLine.note');
-  const { scheduled, isPlanSaid, kept, day, night } = result.counts;
+  const { scheduled, isPlanSaid, kept, byHand, day, night } = result.counts;
   const by = words.sentence(result.dayNightBy === 'diary' ? 'series.byDiary' : 'series.byClock');
   const of = {
     day: { systolic: limits.daySystolic, diastolic: limits.dayDiastolic },
@@ -32,7 +32,7 @@ export function recordingLines(answered: RecordingAnswered, words: Words): strin
     ruleRow('ambulatory', rules, protocol, words),
     [
       words.sentence('series.readings'),
-      `${words.sentence('series.kept', { kept, scheduled, isPlanSaid, day, night })}; ${by}`,
+      `${words.sentence('series.kept', { kept: kept - byHand, scheduled, isPlanSaid, day, night })}; ${by}`,
     ],
     ...leftOutRows(editedOf(answered, words), words),
     ...result.why.map((flag) => [note, words.detail(flag)]),

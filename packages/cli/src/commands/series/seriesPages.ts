@@ -66,7 +66,7 @@ function saidOf(
       reading: read.readings.find(({ index }) => read.lines[index - 1] === line) ?? null,
     })),
     refused: refusedRows(read, words).map(({ row, detail }) => ({ line: row, why: detail })),
-    beside: besideOf(read),
+    beside: besideOf(read, words),
     settled: readFlags(read, words).map(({ detail }) => detail),
     office: office === null ? null : { was: [], beside: office },
     usual: null,

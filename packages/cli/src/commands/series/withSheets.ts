@@ -1,6 +1,7 @@
 import { type Refusal, refusal } from '@evenfall/clinical';
 import type { ReadSeries } from '@evenfall/exchange';
 import type { Figure, ReportHeader, ReportPage } from '@evenfall/report';
+import type { Words } from '@evenfall/words';
 import { type Answer, refused } from '../../answer.js';
 import type { Context } from '../../command.js';
 import { filesOf } from '../../input/filesOf.js';
@@ -79,9 +80,17 @@ export function headerOf(
 }
 
 /** What a file says beside its readings, by their index. */
-export function besideOf(read: ReadSeries): Map<number, string[]> {
+export function besideOf(read: ReadSeries, words: Words): Map<number, string[]> {
+  const notes = new Map(read.beside.map(({ index, note }) => [index, note]));
   return new Map(
-    read.beside.flatMap(({ index, note }) => (note === null ? [] : [[index, [`“${note}”`]] as const])),
+    read.readings.flatMap(({ index, startedByHand }) => {
+      const note = notes.get(index) ?? null;
+      const said = [
+        ...(startedByHand === true ? [words.sentence('series.startedByHandMark')] : []),
+        ...(note === null ? [] : [`“${note}”`]),
+      ];
+      return said.length === 0 ? [] : [[index, said] as const];
+    }),
   );
 }
 

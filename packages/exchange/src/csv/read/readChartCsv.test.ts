@@ -201,7 +201,7 @@ describe('a row that cannot be read is refused by its line and heading, and the 
   test('a row that says nobody, or that was cut, does not take the file with it', () => {
     expect(places(PERSON, '')).toEqual(['2 person missing']);
     expect(bent(PERSON, '').reported).toHaveLength(5);
-    const more = read(`${TABLE}evenfall-chart-7,cut\r\n`);
+    const more = read(`${TABLE}evenfall-chart-8,cut\r\n`);
     expect(more.refused).toMatchObject([{ line: 9, code: 'contradicts', figures: { cells: 2 } }]);
     expect(more.reported).toHaveLength(6);
   });
@@ -215,9 +215,9 @@ describe('a row that cannot be read is refused by its line and heading, and the 
 
   test('what stands on any row of it stands on the file', () => {
     const [heading, first = '', ...others] = TABLE.split('\r\n');
-    expect(first).toContain('evenfall-chart-7,,');
-    const last = others.findLastIndex((line) => line.startsWith('evenfall-chart-7,,'));
-    const marked = others.with(last, (others[last] ?? '').replace('-7,,', '-3,INVENTED,'));
+    expect(first).toContain('evenfall-chart-8,,');
+    const last = others.findLastIndex((line) => line.startsWith('evenfall-chart-8,,'));
+    const marked = others.with(last, (others[last] ?? '').replace('-8,,', '-3,INVENTED,'));
     expect(read([heading, first, ...marked].join('\r\n')).notices).toEqual(['INVENTED']);
   });
 
@@ -227,10 +227,10 @@ describe('a row that cannot be read is refused by its line and heading, and the 
   });
 
   test('a newer table is refused row by row, by name', () => {
-    expect(bent('\r\nevenfall-chart-7', '\r\nevenfall-chart-8').refused).toMatchObject([
-      { field: 'schema', code: 'unknown-id', line: 2, figures: { newest: 7 } },
+    expect(bent('\r\nevenfall-chart-8', '\r\nevenfall-chart-9').refused).toMatchObject([
+      { field: 'schema', code: 'unknown-id', line: 2, figures: { newest: 8 } },
     ]);
-    expect(places('\r\nevenfall-chart-7', '\r\nevenfall-chart-2')).toEqual([]);
+    expect(places('\r\nevenfall-chart-8', '\r\nevenfall-chart-2')).toEqual([]);
   });
 
   test('the column is that of the heading', () => {

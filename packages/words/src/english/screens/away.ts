@@ -104,6 +104,7 @@ export const away = {
   'column-device': 'device',
   'column-site': 'where the cuff was',
   'column-irregular': 'irregular pulse or not',
+  'column-started': 'started by hand or by the clock',
   'column-part': 'morning or evening',
   afterQuestions: 'What it comes to stands here once the questions above are answered.',
   refused: 'Rows that cannot be used as they stand',

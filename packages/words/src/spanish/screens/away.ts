@@ -95,6 +95,7 @@ export const away: Reworded<typeof english> = {
   'column-device': 'aparato',
   'column-site': 'dónde estaba el manguito',
   'column-irregular': 'pulso irregular o no',
+  'column-started': 'de inicio manual o automático',
   'column-part': 'mañana o noche',
   afterQuestions: 'Lo que resulta aparece aquí cuando se responden las preguntas de arriba.',
   refused: 'Filas que no se pueden usar como están',

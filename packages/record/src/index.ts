@@ -39,7 +39,7 @@ export { projectNewest } from './chart/newestNumbers.js';
 export type { LatestPressure, NewestValues } from './chart/newestValues.js';
 export { notesStanding } from './chart/notesStanding.js';
 export type { OfficeLeftOut, OfficeNear, OfficeVisit, SeriesDays } from './chart/officeNear.js';
-export { officeNear, visitsMean } from './chart/officeNear.js';
+export { officeNear, officeNotTaken, visitsMean } from './chart/officeNear.js';
 export { openReasons } from './chart/openReasons.js';
 export { pressureWritten } from './chart/pressureWritten.js';
 export type { Chart, ChartRound, Closed, Countersigned } from './chart/projectChart.js';

@@ -25,7 +25,7 @@ export { type RiseSaid, risesSaid, riseText, variationRows } from './page/furthe
 export type { HomePageInput } from './page/homePage.js';
 export { homePage } from './page/homePage.js';
 export { loadText, periodLoadText, sidedText } from './page/loadText.js';
-export { officeText, type VisitsSaid } from './page/officeText.js';
+export { officeNoneText, officeText, type VisitsSaid } from './page/officeText.js';
 export type { PaperId } from './page/paper.js';
 export { PAPER_IDS, PAPERS } from './page/paper.js';
 export type { RecordingPageInput } from './page/recordingPage.js';

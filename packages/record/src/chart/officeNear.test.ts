@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import type { StoredEntry } from '../entry/entry.js';
 import { frame, idOf, kept, runContent, signingContent } from '../testing/work.js';
 import { GENERAL_RULES } from './generalRules.js';
-import { officeNear, visitsMean } from './officeNear.js';
+import { officeNear, officeNotTaken, visitsMean } from './officeNear.js';
 import { projectChart } from './projectChart.js';
 
 /** A signed round of pressures, so many days after the invented day (2026-11-25), at that hour. */
@@ -119,4 +119,18 @@ test('what is as near and is not taken is counted by why', () => {
     ],
   });
   expect(near(entries.slice(4), 0)).toBeNull();
+});
+
+test('where none is taken, why stands by itself; where one is, it stands with that one', () => {
+  const why = (entries: readonly StoredEntry[], from: number) =>
+    officeNotTaken(projectChart(entries), GENERAL_RULES, { from: on(from), until: on(from) });
+  const learner = roundOn(0, FIRST, { status: 'preliminary' });
+  const single = roundOn(1, [[150, 90]]);
+  expect(why(learner, 0)).toEqual([{ why: 'not-countersigned', rounds: 1 }]);
+  expect(why([...learner, ...single], 0)).toEqual([
+    { why: 'not-countersigned', rounds: 1 },
+    { why: 'no-mean', rounds: 1 },
+  ]);
+  expect(why(learner, 93)).toEqual([]);
+  expect(why([...learner, ...roundOn(2, FIRST)], 0)).toEqual([]);
 });

@@ -41,7 +41,23 @@ export type SeriesDays = { readonly from: string; readonly until: string };
  * The office rounds that belong to a series: every signed one within three months of its days that comes to a mean of two
  * readings or more, undisputed; null where there is none. A learner's round counts once it is countersigned. Rounds of one day are one visit: what varies between visits they share.
  */
-export function officeNear({ rounds }: Chart, rulesOf: RulesOf, days: SeriesDays): OfficeNear | null {
+export function officeNear(chart: Chart, rulesOf: RulesOf, days: SeriesDays): OfficeNear | null {
+  const { visits, leftOut } = roundsNear(chart, rulesOf, days);
+  if (visits.length === 0) return null;
+  return { ...meanOfPairs(visits), visits, leftOut };
+}
+
+/** Why none of the office rounds near a series is taken, where some are near and none is; else nothing. */
+export function officeNotTaken(chart: Chart, rulesOf: RulesOf, days: SeriesDays): readonly OfficeLeftOut[] {
+  const { visits, leftOut } = roundsNear(chart, rulesOf, days);
+  return visits.length === 0 ? leftOut : [];
+}
+
+function roundsNear(
+  { rounds }: Chart,
+  rulesOf: RulesOf,
+  days: SeriesDays,
+): Pick<OfficeNear, 'visits' | 'leftOut'> {
   const byDate = new Map<string, Pair[]>();
   const left: OfficeLeftOut['why'][] = [];
   for (const round of rounds) {
@@ -52,16 +68,11 @@ export function officeNear({ rounds }: Chart, rulesOf: RulesOf, days: SeriesDays
     else byDate.set(date, [...(byDate.get(date) ?? []), found]);
   }
   const visits = [...byDate].map(([date, all]) => ({ date, rounds: all.length, ...meanOfPairs(all) }));
-  if (visits.length === 0) return null;
   const leftOut = OFFICE_LEFT_OUT.flatMap((why) => {
     const rounds = left.filter((one) => one === why).length;
     return rounds === 0 ? [] : [{ why, rounds }];
   });
-  return {
-    ...meanOfPairs(visits),
-    visits: visits.toSorted((a, b) => (a.date < b.date ? -1 : 1)),
-    leftOut,
-  };
+  return { visits: visits.toSorted((a, b) => (a.date < b.date ? -1 : 1)), leftOut };
 }
 
 type Pair = { readonly systolic: number; readonly diastolic: number };

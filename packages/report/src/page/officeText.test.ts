@@ -1,6 +1,6 @@
 import { loadWords } from '@evenfall/words';
 import { expect, test } from 'vitest';
-import { officeText } from './officeText.js';
+import { officeNoneText, officeText } from './officeText.js';
 
 const visit = (date: string, systolic: number, diastolic: number, rounds = 1) => ({
   date,
@@ -73,5 +73,14 @@ test('says how many rounds as near are not taken, and why', async () => {
   expect(officeText({ ...office, leftOut: [] }, LIMITS, words).which).not.toContain('Not taken');
   expect(officeText({ ...office, leftOut }, LIMITS, words).which).toContain(
     'Not taken, though as near: 1 round of a learner that nobody countersigned, 2 rounds with amendments that disagree, and 1 round of a single reading, or with too few for its protocol.',
+  );
+});
+
+test('where none is taken that is said with why, and nothing where none is near', async () => {
+  const words = await loadWords('en');
+  expect(officeNoneText([], words)).toBeNull();
+  // Three months, a decision of this project.
+  expect(officeNoneText([{ why: 'not-countersigned', rounds: 1 }], words)).toBe(
+    'No office pressure stands beside these readings. Not taken, though within 92 days of them: 1 round of a learner that nobody countersigned.',
   );
 });

@@ -31,7 +31,6 @@ export function officeText(
       rounds: one.rounds,
     }),
   );
-  const left = leftOut.map(({ why, rounds }) => say(`away.officeLeft-${why}`, { rounds }));
   return {
     was: say('away.officeWas', {
       pressure: pressure(mean),
@@ -40,7 +39,20 @@ export function officeText(
     }),
     which: [
       say('away.officeWithin', { days: OUT_OF_OFFICE_FIGURES.officeWithinDays.value }),
-      ...(left.length === 0 ? [] : [say('away.officeLeft', { text: words.say.allOf(left) })]),
+      ...(leftOut.length === 0 ? [] : [say('away.officeLeft', { text: leftText(leftOut, words) })]),
     ].join(' '),
   };
+}
+
+/** That no office round stands beside a series though some are near, and why none is taken; null where none is near. */
+export function officeNoneText(leftOut: VisitsSaid['leftOut'], words: Words): string | null {
+  if (leftOut.length === 0) return null;
+  const days = OUT_OF_OFFICE_FIGURES.officeWithinDays.value;
+  return words.sentence('away.officeNone', { days, text: leftText(leftOut, words) });
+}
+
+function leftText(leftOut: VisitsSaid['leftOut'], words: Words): string {
+  return words.say.allOf(
+    leftOut.map(({ why, rounds }) => words.sentence(`away.officeLeft-${why}`, { rounds })),
+  );
 }

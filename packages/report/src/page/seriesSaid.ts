@@ -39,9 +39,10 @@ export type SeriesSaid = {
   readonly about?: ReadonlySet<number>;
   readonly settled: readonly string[];
   readonly office: {
-    /** What the office pressure was, when, and which rounds are taken; nothing where that stands nowhere. */
+    /** What the office pressure was, when, and which rounds are taken, or why none is; nothing where that stands nowhere. */
     readonly was: readonly string[];
-    readonly beside: OfficeBeside;
+    /** Null where there is no office pressure. */
+    readonly beside: OfficeBeside | null;
   } | null;
   /** What is asked of the usual pressure; `office` is a mean of the office that is taken with it in a column of its own. */
   readonly usual: {
@@ -55,7 +56,7 @@ export type SeriesSaid = {
 export function saidOnPage(said: SeriesSaid, words: Words): Omit<SeriesPageInput, 'readings'> {
   const { header, ruleSet, refused, beside, about, settled, office } = said;
   const officeLines =
-    office === null
+    office === null || office.beside === null
       ? []
       : officeRows(office.beside, words).map(([label = '', text = '']) =>
           words.sentence('report.line', { label, text }),

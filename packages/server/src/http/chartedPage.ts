@@ -7,6 +7,7 @@ import {
   type ChartedSeries,
   type Identity,
   type InForce,
+  type OfficeLeftOut,
   type OfficeNear,
   type SeriesContent,
   seriesAbout,
@@ -17,6 +18,7 @@ import {
   clockText,
   dayText,
   homePage,
+  officeNoneText,
   officeText,
   type ReportPage,
   recordingPage,
@@ -33,6 +35,8 @@ export type PageAbout = {
   /** The rules of the version that the series names. */
   readonly rules: InForce;
   readonly office: OfficeNear | null;
+  /** Why no office round is taken, where some are near. */
+  readonly officeLeft: readonly OfficeLeftOut[];
   /** Who made entries of the person. */
   readonly agents: readonly Agent[];
   readonly isInvented: boolean;
@@ -71,6 +75,7 @@ function saidOf(series: ChartedSeries, answered: Answered, about: PageAbout, wor
     facts.isPregnant === true,
     isChild(facts.ageMonths === null ? null : completedYears(facts.ageMonths)),
   );
+  const none = officeNoneText(about.officeLeft, words);
   const marks = answered.of === 'home' ? null : marksBeside(readings, answered.dayNight);
   const isTyped = content.readings.length > 0 && content.readings.every(({ how }) => how === 'typed');
   const irregular = content.readings.filter((one) => one.irregular === true).length;
@@ -102,7 +107,9 @@ function saidOf(series: ChartedSeries, answered: Answered, about: PageAbout, wor
     ],
     office:
       office === null || beside === null
-        ? null
+        ? none === null
+          ? null
+          : { was: [none], beside: null }
         : { was: Object.values(officeText(office, beside.limits, words)), beside },
     usual: usual === null ? null : { ...usual, office: visitsMean(office) },
   };

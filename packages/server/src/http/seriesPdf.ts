@@ -1,5 +1,5 @@
 import { noticesOf } from '@evenfall/exchange';
-import { chartSeries, NOTHING_CHOSEN, officeNear, projectChart } from '@evenfall/record';
+import { chartSeries, NOTHING_CHOSEN, officeNear, officeNotTaken, projectChart } from '@evenfall/record';
 import { loadWords, type Manner, plainLocale, USUAL_MANNER } from '@evenfall/words';
 import type { Context } from 'hono';
 import type { readPerson } from '../store/persons.js';
@@ -37,6 +37,7 @@ export async function seriesPdf(
     dates,
     hours: hours === '12' ? 12 : 24,
   });
+  const chart = projectChart(entries);
   const notices = noticesOf({ book, invented: world.site().invented });
   const now = world.now();
   const page = chartedPage(
@@ -45,7 +46,8 @@ export async function seriesPdf(
       identity,
       person: charted.amended.original.person ?? '',
       rules: rulesOf(charted.content.computedBy.presetVersion) ?? NOTHING_CHOSEN,
-      office: officeNear(projectChart(entries), rulesOf, charted),
+      office: officeNear(chart, rulesOf, charted),
+      officeLeft: officeNotTaken(chart, rulesOf, charted),
       agents,
       isInvented: world.site().invented,
       madeAt: `${now.toISOString().slice(0, 'YYYY-MM-DDTHH:MM'.length).replace('T', ' ')} UTC`,

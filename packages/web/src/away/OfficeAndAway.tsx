@@ -1,6 +1,6 @@
 import type { OfficeBeside } from '@evenfall/clinical';
-import type { OfficeNear } from '@evenfall/record';
-import { officeText } from '@evenfall/report';
+import type { OfficeLeftOut, OfficeNear } from '@evenfall/record';
+import { officeNoneText, officeText } from '@evenfall/report';
 import { useApp } from '../app/context.js';
 import { signedText } from './readingText.js';
 
@@ -30,6 +30,19 @@ export function OfficeAndAway({ office, beside: { phenotype, whiteCoat, limits }
         </p>
       )}
       <p className="small soft">{which}</p>
+    </section>
+  );
+}
+
+/** That no office pressure stands beside these readings, and why, where rounds are near and none is taken. */
+export function OfficeNotTaken({ leftOut }: { readonly leftOut: readonly OfficeLeftOut[] }) {
+  const { words } = useApp();
+  const text = officeNoneText(leftOut, words);
+  if (text === null) return null;
+  return (
+    <section aria-label={words.sentence('away.officeTitle')}>
+      <h2>{words.sentence('away.officeTitle')}</h2>
+      <p>{text}</p>
     </section>
   );
 }

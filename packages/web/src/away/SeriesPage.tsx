@@ -6,8 +6,10 @@ import {
   type ChartedSeries,
   chartSeries,
   type InForce,
+  type OfficeLeftOut,
   type OfficeNear,
   officeNear,
+  officeNotTaken,
   projectChart,
   type SeriesValueKept,
   valueOfSeries,
@@ -28,6 +30,7 @@ import { BesideSeries } from './BesideSeries.js';
 import { BroughtIn } from './BroughtIn.js';
 import { HomeSeries } from './HomeSeries.js';
 import { isNothingLeftOut, LeftOut } from './LeftOut.js';
+import { OfficeNotTaken } from './OfficeAndAway.js';
 import { Readings } from './Readings.js';
 import { RecordingSeries } from './RecordingSeries.js';
 import { RefusedRows } from './RefusedRows.js';
@@ -45,6 +48,7 @@ export function SeriesPage({ person, series }: { readonly person: string; readon
   useEffect(() => void loadRules(app), [app]);
   const record = asked.value;
   const entries = useMemo(() => (record === null ? [] : entriesIn(record)), [record]);
+  const chart = useMemo(() => projectChart(entries), [entries]);
   const rules = inForce.asked.value;
   const all = rules === null ? [] : chartSeries(entries, rulesOf, rules);
   const found = all.find(({ id }) => id === series);
@@ -82,7 +86,8 @@ export function SeriesPage({ person, series }: { readonly person: string; readon
                     series={found}
                     others={all.filter((one) => one !== found && !one.isInError)}
                     rules={rulesOf(found.content.computedBy.presetVersion) ?? now}
-                    office={officeNear(projectChart(entries), rulesOf, found)}
+                    office={officeNear(chart, rulesOf, found)}
+                    officeLeft={officeNotTaken(chart, rulesOf, found)}
                     agents={agents}
                   />
                   <div className="away-signed">
@@ -116,12 +121,14 @@ type SeriesProps = {
   /** The rules of the version that the series names. */
   readonly rules: InForce;
   readonly office: OfficeNear | null;
+  /** Why no office round is taken, where some are near. */
+  readonly officeLeft: readonly OfficeLeftOut[];
   readonly agents: PersonRecord['agents'];
 };
 
 const NO_TRIAL: TrialOf = new Map();
 
-function Series({ person, series, others, rules, office, agents }: SeriesProps) {
+function Series({ person, series, others, rules, office, officeLeft, agents }: SeriesProps) {
   const { words } = useApp();
   const { content } = series;
   const mayDecide = useMay('clinician', 'supervisor');
@@ -147,15 +154,19 @@ function Series({ person, series, others, rules, office, agents }: SeriesProps) 
       {content.features === null ? null : <p className="small soft">{askedText(content.features, words)}</p>}
     </>
   );
-  const last =
-    irregular === 0 && isNothingLeftOut(shown) ? null : (
-      <section aria-label={words.sentence('away.whatLeftOut')}>
-        {irregular === 0 ? null : (
-          <p className="notice">{words.sentence('series.irregularReadings', { readings: irregular })}</p>
-        )}
-        <LeftOut content={shown} />
-      </section>
-    );
+  const last = (
+    <>
+      <OfficeNotTaken leftOut={officeLeft} />
+      {irregular === 0 && isNothingLeftOut(shown) ? null : (
+        <section aria-label={words.sentence('away.whatLeftOut')}>
+          {irregular === 0 ? null : (
+            <p className="notice">{words.sentence('series.irregularReadings', { readings: irregular })}</p>
+          )}
+          <LeftOut content={shown} />
+        </section>
+      )}
+    </>
+  );
   const parts = { content: shown, rules, first, last };
   return (
     <div className="brought">

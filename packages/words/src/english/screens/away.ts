@@ -235,6 +235,8 @@ export const away = {
   officeWithin: (f: { days: number }, say: Say) =>
     `Taken are the signed office rounds within ${say.counted(f.days, DAYS)} of these readings that come to a mean of two readings or more, which is a choice of this program; rounds of one day are one visit.`,
   officeLeft: (f: Text) => `Not taken, though as near: ${f.text}.`,
+  officeNone: (f: Text & { days: number }, say: Say) =>
+    `No office pressure stands beside these readings. Not taken, though within ${say.counted(f.days, DAYS)} of them: ${f.text}.`,
   'officeLeft-no-mean': (f: { rounds: number }, say: Say) =>
     `${say.counted(f.rounds, { one: 'round', other: 'rounds' })} of a single reading, or with too few for ${f.rounds === 1 ? 'its' : 'their'} protocol`,
   'officeLeft-disputed': (f: { rounds: number }, say: Say) =>

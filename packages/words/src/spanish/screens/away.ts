@@ -218,6 +218,8 @@ export const away: Reworded<typeof english> = {
   officeWithin: (f, say) =>
     `Se toman las rondas de la consulta firmadas a no más de ${say.counted(f.days, { one: 'día', other: 'días' })} de estas lecturas que llegan a una media de dos lecturas o más, lo que es una elección de este programa; las rondas de un mismo día son una visita.`,
   officeLeft: (f) => `No se toman, aunque están igual de cerca: ${f.text}.`,
+  officeNone: (f, say) =>
+    `Ninguna presión de la consulta está junto a estas lecturas. No se toman, aunque distan de ellas como mucho ${say.counted(f.days, DAYS)}: ${f.text}.`,
   'officeLeft-no-mean': (f, say) =>
     `${say.counted(f.rounds, { one: 'ronda', other: 'rondas' })} de una sola lectura, o con demasiado pocas para su protocolo`,
   'officeLeft-disputed': (f, say) =>

@@ -75,6 +75,8 @@ const sheetQuery = z.object({
   locale: z.string().max(35).default('en'),
   dates: z.enum(['day-month-year', 'month-day-year', 'year-month-day']).optional(),
   hours: z.enum(['12', '24']).default('24'),
+  /** The stiffness index of a recording, which no rule set asks for by itself. */
+  stiffness: withOrWithout.default('without'),
 });
 
 const json = <S extends z.ZodType>(schema: S, description: string) => ({

@@ -255,6 +255,8 @@ export type { DayPart, Measure, SeriesReading, SeriesSite } from './outOfOffice/
 export { DAY_PARTS, inTimeOrder, MEASURES } from './outOfOffice/seriesReading.js';
 export type { Spread } from './outOfOffice/spread.js';
 export { SURGE_CAUTION, SURGES, type Surge, type SurgeDefinition } from './outOfOffice/surge.js';
+export type { TargetBeside, TreatmentTarget } from './outOfOffice/treatmentTarget.js';
+export { targetBeside } from './outOfOffice/treatmentTarget.js';
 export { canonicalJson } from './protocol/canonicalJson.js';
 export type { FieldChange, PresetChange, ProtocolDiff } from './protocol/diff.js';
 export { protocolDiff } from './protocol/diff.js';

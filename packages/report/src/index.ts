@@ -35,4 +35,6 @@ export type { Block, FigureAt, RefusedRow, ReportHeader, ReportPage, RuleSet } f
 export { VERSION_SHOWN } from './page/reportPage.js';
 export type { FirstRow, SeriesSaid } from './page/seriesSaid.js';
 export { officeRows, saidOnPage } from './page/seriesSaid.js';
+export { stiffnessText } from './page/stiffnessText.js';
+export { targetText } from './page/targetText.js';
 export { windowsText } from './page/windowsText.js';

@@ -47,6 +47,9 @@ type Recording = {
   doubleProduct: Record<'day' | 'night' | 'whole', number>;
   actFirst: { row: number; systolic: number; code: string }[];
   startedByHand: number[];
+  target: { isMet: boolean | null; targets: { systolic: number; diastolic: number }[] } | null;
+  stiffness: { index: number; symmetric: number } | null;
+  asksStiffness: boolean;
   phenotype: { names: string[] } | null;
   whiteCoat: Record<string, unknown> | null;
 };
@@ -378,6 +381,18 @@ describe('what is read and what is refused', () => {
     ]);
   });
 
+  // Out-of-office handbook 8.1: NICE aims under treatment at under 135/85 by day, from 80 years on under 145/85 (from memory).
+  test('the target of treatment stands where the rule set has one', async () => {
+    const found = await answered(`${A1} --rules nice-ng136 --age 82 --treated yes`);
+    expect(found.target).toMatchObject({
+      isMet: false,
+      targets: [{ comparison: '<', systolic: 145, diastolic: 85, sure: 'memory' }],
+    });
+    expect((await answered(`${A1} --rules ish-2020 --age 82 --treated yes`)).target).toBeNull();
+    const { stdout } = await typed(`ambulatory ${A1} --rules nice-ng136 --age 60`);
+    expect(stdout).toContain('under 135/85 mmHg at an age under 80 in whoever is treated. From memory');
+  });
+
   // Out-of-office handbook 5: readings started by hand count as readings and are not part of the schedule.
   test('what a hand started is in the means and in no percent, and is named by its row', async () => {
     const rows = ['09:00,140,90,70,auto', '09:30,150,92,80,manual', '10:00,,,,auto', '10:30,130,86,72,auto'];
@@ -391,6 +406,20 @@ describe('what is read and what is refused', () => {
     expect(lines).toContain('2 of 3 scheduled are kept');
     expect(lines).toContain('started by hand, 1 used: counted as readings');
     expect(lines).toContain('Started by hand, outside the schedule (line 3).');
+  });
+
+  test('the stiffness index is given where it is asked for alone, and why not where it cannot be', async () => {
+    const rows = ['09:00 142/90 78', '09:30 150/92 80'];
+    const plain = await answered('-', file(rows, '09:00'));
+    expect([plain.stiffness, plain.asksStiffness]).toEqual([null, false]);
+    // Out-of-office handbook 19, A1, printed: AASI 0.2134, symmetric 0.2111.
+    const asked = await answered(`${A1} --stiffness`);
+    expect(asked.stiffness?.index).toBeCloseTo(0.2134, 4);
+    expect(asked.stiffness?.symmetric).toBeCloseTo(0.2111, 4);
+    const { stdout } = await typed('ambulatory - --stiffness', { input: file(rows, '09:00') });
+    // Out-of-office handbook 14: not with fewer than 20 readings or an r squared under 0.36.
+    expect(stdout).toContain('Not given: it takes 20 readings with both pressures and an r² of 0.36 or more');
+    expect((await typed('ambulatory -', { input: file(rows, '09:00') })).stdout).not.toContain('Stiffness');
   });
 
   test('a nap that is typed is neither day nor night: its start is in it, its end is not, and its hours are not the day’s', async () => {

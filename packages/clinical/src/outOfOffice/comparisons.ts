@@ -23,6 +23,11 @@ export const OUT_OF_OFFICE_COMPARISONS = {
   nonDipperRatio: '<=',
   continuesWithinDays: '<=',
   officeWithinDays: '<=',
+  niceTargetSystolic: '<',
+  niceTargetDiastolic: '<',
+  niceOlderFromYears: '>=',
+  niceOlderTargetSystolic: '<',
+  niceOlderTargetDiastolic: '<',
   whiteCoatSystolic: '>',
   whiteCoatDiastolic: '>',
 } as const satisfies Readonly<Record<string, Comparison>>;

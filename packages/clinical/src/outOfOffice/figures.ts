@@ -8,6 +8,7 @@ const book = (section: string, sure: Sureness, who = ''): Origin => ({
 });
 
 const NICE = book('2, 8', 'second-hand', 'NICE NG136, quoted by two primary-care references');
+const NICE_TARGET = book('8.1', 'memory', 'NICE NG136');
 const CANADA = book('2, 5, 8', 'found', 'Hypertension Canada (CHEP 2017 tables; current page)');
 const AHA_AMA = book('2', 'memory', 'AHA/AMA 2020 joint policy');
 const TWELVE = book('2', 'found', 'AHA 2019 statement, as the LOINC definition of a mean pressure cites it');
@@ -412,6 +413,19 @@ export const OUT_OF_OFFICE_FIGURES = figures({
     92,
     'an office pressure further from a series than this does not belong to it',
     OWN('16'),
+  ),
+  niceTargetSystolic: mmHg(135, 'under treatment a mean at home or by day is to be under this', NICE_TARGET),
+  niceTargetDiastolic: mmHg(85, 'under treatment a mean at home or by day is to be under this', NICE_TARGET),
+  niceOlderFromYears: plain(80, 'years', 'from this age on another target of treatment', NICE_TARGET),
+  niceOlderTargetSystolic: mmHg(
+    145,
+    'under treatment from 80 years on, a mean at home or by day',
+    NICE_TARGET,
+  ),
+  niceOlderTargetDiastolic: mmHg(
+    85,
+    'under treatment from 80 years on, a mean at home or by day',
+    NICE_TARGET,
   ),
   whiteCoatSystolic: mmHg(20, 'an office mean over the day by more than this', book('16', 'memory', 'NICE')),
   whiteCoatDiastolic: mmHg(10, 'an office mean over the day by more than this', book('16', 'memory', 'NICE')),

@@ -1,5 +1,6 @@
 import {
   type AmbulatoryResult,
+  type AmbulatoryRules,
   ambulatoryResult,
   type ChanceOver,
   completedYears,
@@ -12,6 +13,8 @@ import {
   type OfficeBeside,
   officeBeside,
   type SeriesReading,
+  type TargetBeside,
+  targetBeside,
   type UsualKnown,
 } from '@evenfall/clinical';
 import type { InForce } from '../content/inForce.js';
@@ -31,6 +34,8 @@ type Answered = {
   /** The office round beside it, and what both come to together; null where there is none. */
   readonly office: OfficeNear | null;
   readonly beside: OfficeBeside | null;
+  /** What the guideline of the rule set aims at under treatment; null where it names nothing. */
+  readonly target: TargetBeside | null;
 };
 
 /** A series with everything that its page says of it. */
@@ -39,6 +44,8 @@ export type AnsweredRecording = Answered & {
   readonly of: 'ambulatory';
   readonly result: AmbulatoryResult;
   readonly dayNight: DayNight;
+  /** The rules that it was answered by, with what was asked beyond them. */
+  readonly rules: AmbulatoryRules;
 };
 
 type Of = {
@@ -63,6 +70,7 @@ export function answeredHome({ content, byHand, rules: { homeRules }, office }: 
     readings,
     result,
     usual: thresholds.length === 0 ? null : { known, thresholds },
+    target: targetOf(content, result.mean, result.valid),
     office,
     beside:
       office === null
@@ -75,9 +83,17 @@ export function answeredHome({ content, byHand, rules: { homeRules }, office }: 
   };
 }
 
-/** A recording over 24 hours: the whole result, with the chance about the limit of day. */
-export function answeredRecording({ content, byHand, rules, office }: Of): AnsweredRecording {
-  const { ambulatoryRules: a } = rules;
+/**
+ * A recording over 24 hours: the whole result, with the chance about the limit of day.
+ *
+ * @param asksStiffness whether the stiffness index is worked out though the rules do not ask for it
+ */
+export function answeredRecording(
+  { content, byHand, rules, office }: Of,
+  asksStiffness = false,
+): AnsweredRecording {
+  const { ambulatoryRules } = rules;
+  const a = asksStiffness ? { ...ambulatoryRules, reportsStiffness: true } : ambulatoryRules;
   const readings = judgedReadings(content.readings);
   const dayNight = dayNightOf(content, rules);
   const known = { ...seriesCircumstances(content, byHand), scheduled: content.scheduled, dayNight };
@@ -92,8 +108,10 @@ export function answeredRecording({ content, byHand, rules, office }: Of): Answe
     of: 'ambulatory',
     readings,
     dayNight,
+    rules: a,
     result,
     usual: barred || !result.valid ? null : byDay(content, result, rules),
+    target: targetOf(content, result.day.mean, result.valid),
     office,
     beside:
       office === null
@@ -109,6 +127,17 @@ export function answeredRecording({ content, byHand, rules, office }: Of): Answe
             },
           ),
   };
+}
+
+/** Held against the mean that decides: at home, or by day. */
+function targetOf(
+  { computedBy, treated, facts: { ageMonths, isPregnant } }: SeriesContent,
+  mean: HomeResult['mean'],
+  isValid: boolean,
+): TargetBeside | null {
+  const ageYears = ageMonths === null ? null : completedYears(ageMonths);
+  const isOf = { ageYears, isPregnant: isPregnant === true, isTreated: treated, isValid };
+  return targetBeside(computedBy.preset, mean, isOf);
 }
 
 /** What the rule set gives no category for has no chance beside it either. */

@@ -12,7 +12,7 @@ function limitsOn(more: object) {
   const rules = { ...homeRules(protocol.value), ...more };
   const result = homeResult(H1, NOTHING_BY_HAND, rules);
   const header = { name: null, born: null, device: null, arm: null, medicines: null, zone: null, madeAt: '', program: '', isInvented: true }; // biome-ignore format: one thought
-  const said = { header, ruleSet: null, actFirst: [], refused: [], beside: new Map(), settled: [], office: [], chances: null }; // biome-ignore format: one thought
+  const said = { header, ruleSet: null, actFirst: [], refused: [], beside: new Map(), settled: [], office: [], target: [], chances: null }; // biome-ignore format: one thought
   const page = homePage({ readings: H1, result, rules, ...said }, words);
   const tables = page.blocks.flatMap((block) => (block.kind === 'tables' ? block.tables : []));
   return tables[0]?.rows.find(([name]) => name === 'Limit');

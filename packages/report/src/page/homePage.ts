@@ -34,6 +34,7 @@ export function homePage(input: HomePageInput, words: Words): ReportPage {
           ? say('report.noCategory')
           : say('report.category', { category: words.title('homeCategory', result.category) }),
         ...(result.category === null ? [] : [say('report.nameOnly')]),
+        ...input.target,
         ...input.office,
       ],
     },

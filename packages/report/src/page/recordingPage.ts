@@ -18,6 +18,7 @@ import { loadText, sidedText } from './loadText.js';
 import { fallText, periodCategoriesText, wholeText } from './recordingText.js';
 import { type ReportPage, ruleSetText } from './reportPage.js';
 import { type SeriesPageInput, type SeriesPageParts, seriesPage } from './seriesPage.js';
+import { stiffnessText } from './stiffnessText.js';
 import { windowsText } from './windowsText.js';
 
 export type RecordingPageInput = RecordingDrawn & SeriesPageInput;
@@ -77,7 +78,10 @@ export function recordingPage(input: RecordingPageInput, words: Words): ReportPa
 }
 
 /** Pattern, fall by night, rise after waking. The pattern is "consistent with", the class carries its caution. */
-function resultLines({ result, rules, ruleSet, office }: RecordingPageInput, words: Words): string[] {
+function resultLines(
+  { result, rules, ruleSet, target, office }: RecordingPageInput,
+  words: Words,
+): string[] {
   const say = words.sentence;
   const lines: string[] = [];
   lines.push(
@@ -103,7 +107,10 @@ function resultLines({ result, rules, ruleSet, office }: RecordingPageInput, wor
   if (rise !== undefined && rise.amount !== null) {
     lines.push(say('report.line', { label: say('series.rise'), text: riseText(rise, words) }));
   }
-  return [...lines, ...office];
+  if (rules.reportsStiffness) {
+    lines.push(say('report.line', { label: say('series.stiffness'), text: stiffnessText(result, words) }));
+  }
+  return [...lines, ...target, ...office];
 }
 
 /** The load of 24 hours, whose limits are those of day and night, as a sentence of the page. */

@@ -28,6 +28,8 @@ export type SeriesPageInput = {
   readonly about?: ReadonlySet<number>;
   /** What was settled while the file was read. */
   readonly settled: readonly string[];
+  /** What the guideline aims at under treatment; nothing where it names nothing. */
+  readonly target: readonly string[];
   /** What an office pressure beside it says. */
   readonly office: readonly string[];
   readonly chances: PageChances | null;

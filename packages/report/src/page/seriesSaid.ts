@@ -6,6 +6,7 @@ import {
   type Flag,
   type OfficeBeside,
   type SeriesReading,
+  type TargetBeside,
   type UsualKnown,
   usualOf,
   type VisitsMean,
@@ -15,6 +16,7 @@ import type { Words } from '@evenfall/words';
 import { timeOfReading } from '../figure/times.js';
 import type { RefusedRow, ReportHeader, RuleSet } from './reportPage.js';
 import type { SeriesPageInput } from './seriesPage.js';
+import { targetText } from './targetText.js';
 
 /** A reading to act on whatever the mean: one of the series, or a row that could not be read. */
 export type FirstRow = {
@@ -38,6 +40,8 @@ export type SeriesSaid = {
   /** Readings whose time is only about right, by their `index`; absent where every time was said. */
   readonly about?: ReadonlySet<number>;
   readonly settled: readonly string[];
+  /** What the guideline of the rule set aims at under treatment; null where it names nothing. */
+  readonly target: TargetBeside | null;
   readonly office: {
     /** What the office pressure was, when, and which rounds are taken, or why none is; nothing where that stands nowhere. */
     readonly was: readonly string[];
@@ -55,6 +59,7 @@ export type SeriesSaid = {
 /** The same as sentences and tables for the page of either kind. */
 export function saidOnPage(said: SeriesSaid, words: Words): Omit<SeriesPageInput, 'readings'> {
   const { header, ruleSet, refused, beside, about, settled, office } = said;
+  const target = targetText(said.target, words);
   const officeLines =
     office === null || office.beside === null
       ? []
@@ -68,6 +73,10 @@ export function saidOnPage(said: SeriesSaid, words: Words): Omit<SeriesPageInput
     beside,
     ...(about === undefined ? {} : { about }),
     settled,
+    target:
+      target === null
+        ? []
+        : [words.sentence('report.line', { label: words.sentence('series.target'), text: target })],
     actFirst: [...said.alerts, ...actFirstLines(said.first, about, words)],
     office: [...(office?.was ?? []), ...officeLines],
     chances: chancesOn(said, words),

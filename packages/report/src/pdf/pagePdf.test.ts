@@ -41,6 +41,7 @@ const BESIDE = {
   beside: new Map<number, string[]>(),
   settled: [],
   office: [],
+  target: [],
 };
 
 function homeOf(readings: readonly SeriesReading[], said: Words = words, id = 'ish-2020', header = HEADER) {

@@ -37,6 +37,8 @@ export type PageAbout = {
   readonly office: OfficeNear | null;
   /** Why no office round is taken, where some are near. */
   readonly officeLeft: readonly OfficeLeftOut[];
+  /** Whether the stiffness index of a recording is asked for, whatever its rules say. */
+  readonly asksStiffness: boolean;
   /** Who made entries of the person. */
   readonly agents: readonly Agent[];
   readonly isInvented: boolean;
@@ -55,9 +57,9 @@ export function chartedPage(series: ChartedSeries, about: PageAbout, words: Word
     const said = saidOf(series, answered, about, words);
     return homePage({ ...answered, rules: rules.homeRules, ...saidOnPage(said, words) }, words);
   }
-  const answered = answeredRecording(asked);
+  const answered = answeredRecording(asked, about.asksStiffness);
   const said = saidOf(series, answered, about, words);
-  return recordingPage({ ...answered, rules: rules.ambulatoryRules, ...saidOnPage(said, words) }, words);
+  return recordingPage({ ...answered, ...saidOnPage(said, words) }, words);
 }
 
 type Answered = ReturnType<typeof answeredHome> | ReturnType<typeof answeredRecording>;
@@ -95,6 +97,7 @@ function saidOf(series: ChartedSeries, answered: Answered, about: PageAbout, wor
       why: `${words.sentence('away.asItStood')}: “${got ?? ''}”`,
     })),
     beside: besideOf(series, words),
+    target: answered.target,
     about: timesAbout(content.readings),
     settled: [
       ...countersignedBy(series, about.agents, words),

@@ -191,6 +191,20 @@ describe('a series as a PDF', () => {
     );
   });
 
+  // Out-of-office handbook 14 and 19: left out unless asked for; A1 printed 0.2134, symmetric 0.2111.
+  test('of a recording has the stiffness index where it is asked for, and what it is worth', async () => {
+    const series = await signed({ ambulatory: 'nice-ng136' }, A1, { of: 'ambulatory', scheduled: 40 });
+    const page = async (query: string) =>
+      (readPdf((await asked(series, query)).bytes).pages[0] ?? '').replace(/\s+/g, ' ');
+    expect(await page('')).not.toContain('Stiffness');
+    const page1 = await page('?stiffness=with');
+    expect(page1).toContain('0.21, symmetric 0.21');
+    expect(page1).toContain('does not measure stiffness accurately');
+    // Out-of-office handbook 8.1: the targets of NICE by age; nobody knows this one's.
+    expect(page1).toContain('Treatment target');
+    expect(page1).toMatch(/under 135\/85 mmHg at an age under 80.*under 145\/85 mmHg from the age of 80 on/s);
+  });
+
   test('of a recording has each period, the fall by night, and the chance about the limit of day', async () => {
     const came = await asked(
       await signed({ ambulatory: 'esc-2024' }, A1, {

@@ -9,12 +9,13 @@ import type { World } from './world.js';
 
 type Found = NonNullable<Awaited<ReturnType<typeof readPerson>>>;
 
-/** How whoever asks writes, and on which paper. */
+/** How whoever asks writes, on which paper, and whether the stiffness index of a recording is asked for. */
 export type AskedSheet = {
   readonly paper: 'a4' | 'letter';
   readonly locale: string;
   readonly dates?: Manner['dates'] | undefined;
   readonly hours: '12' | '24';
+  readonly stiffness: 'with' | 'without';
 };
 
 /**
@@ -25,7 +26,7 @@ export async function seriesPdf(
   c: Context,
   { book, identity, entries, agents }: Found,
   series: string,
-  { paper, locale, dates = null, hours }: AskedSheet,
+  { paper, locale, dates = null, hours, stiffness }: AskedSheet,
   world: World,
 ): Promise<Response | null> {
   const rulesOf = await keptProtocols(world.db, world.site().id);
@@ -48,6 +49,7 @@ export async function seriesPdf(
       rules: rulesOf(charted.content.computedBy.presetVersion) ?? NOTHING_CHOSEN,
       office: officeNear(chart, rulesOf, charted),
       officeLeft: officeNotTaken(chart, rulesOf, charted),
+      asksStiffness: stiffness === 'with',
       agents,
       isInvented: world.site().invented,
       madeAt: `${now.toISOString().slice(0, 'YYYY-MM-DDTHH:MM'.length).replace('T', ' ')} UTC`,

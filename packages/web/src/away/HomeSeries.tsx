@@ -13,6 +13,7 @@ import { FigureShown, SERIES_SCALE } from './FigureShown.js';
 import { OfficeAndAway } from './OfficeAndAway.js';
 import { meanText, pressureText, signedText } from './readingText.js';
 import { ShortResult } from './ShortResult.js';
+import { Target } from './Target.js';
 
 type HomeProps = {
   readonly content: SeriesContent;
@@ -54,6 +55,7 @@ export function HomeSeries({ content, answered, rules, first, last }: HomeProps)
         <AboutSeries content={content} />
         <section className="away-comes-to" aria-label={words.sentence('away.comesTo')}>
           <ShortResult content={content} rules={rules} />
+          <Target target={answered.target} />
         </section>
         <div className="away-tables">
           <div className="away-parts">

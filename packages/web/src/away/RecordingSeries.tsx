@@ -22,6 +22,7 @@ import {
   risesSaid,
   riseText,
   sidedText,
+  stiffnessText,
   variationRows,
   wholeText,
   windowsText,
@@ -41,6 +42,7 @@ import { OfficeAndAway } from './OfficeAndAway.js';
 import { RulesNamed } from './RulesNamed.js';
 import { meanText, pairText } from './readingText.js';
 import { limitsOf } from './ShortResult.js';
+import { Target } from './Target.js';
 
 /** Room for pressure and a strip of pulse, in pixels; on a phone the figure scrolls in its frame. */
 const FIGURE_HEIGHT = 420;
@@ -55,11 +57,22 @@ type RecordingProps = {
   /** What stands first and last on the first sheet. */
   readonly first: ReactNode;
   readonly last: ReactNode;
+  /** Whether a hand asked for the stiffness index, which the rules may ask for too. */
+  readonly asksStiffness: boolean;
+  readonly onAskStiffness: (asks: boolean) => void;
 };
 type ResultProps = Pick<AnsweredRecording, 'result'>;
 
 /** A recording over 24 hours: whether it can be trusted, what each period comes to, the fall by night, and the rest folded away. */
-export function RecordingSeries({ content, answered, rules, first, last }: RecordingProps) {
+export function RecordingSeries({
+  content,
+  answered,
+  rules,
+  first,
+  last,
+  asksStiffness,
+  onAskStiffness,
+}: RecordingProps) {
   const { words } = useApp();
   const { readings, dayNight, result, usual, office, beside } = answered;
   const { ambulatoryRules: a } = rules;
@@ -112,6 +125,7 @@ export function RecordingSeries({ content, answered, rules, first, last }: Recor
             </p>
           )}
           <RulesNamed of="ambulatory" computedBy={content.computedBy} />
+          <Target target={answered.target} />
         </section>
         <FigureShown
           name="recording"
@@ -135,7 +149,26 @@ export function RecordingSeries({ content, answered, rules, first, last }: Recor
       </div>
       {usual === null ? null : <Chances {...usual} office={office} />}
       {usual === null ? null : <PrintedAssumptions {...usual} office={office} />}
-      <Variation result={result} />
+      <Variation result={result}>
+        {a.reportsStiffness ? null : (
+          <label className="tick not-printed">
+            <input
+              type="checkbox"
+              checked={asksStiffness}
+              onChange={(event) => onAskStiffness(event.currentTarget.checked)}
+            />
+            {words.sentence('away.askStiffness')}
+          </label>
+        )}
+        {answered.rules.reportsStiffness ? (
+          <p>
+            {words.sentence('report.line', {
+              label: words.sentence('series.stiffness'),
+              text: stiffnessText(result, words),
+            })}
+          </p>
+        ) : null}
+      </Variation>
       <Curve result={result} />
     </>
   );
@@ -411,7 +444,7 @@ function Loads({ result, rules }: ResultProps & { readonly rules: InForce['ambul
   );
 }
 
-function Variation({ result }: ResultProps) {
+function Variation({ result, children }: ResultProps & { readonly children: ReactNode }) {
   const { words } = useApp();
   const number = (value: number | null) => (value === null ? '–' : words.say.number(value, 1));
   return (
@@ -441,6 +474,7 @@ function Variation({ result }: ResultProps) {
           </tbody>
         </table>
       </Scrolling>
+      {children}
     </details>
   );
 }

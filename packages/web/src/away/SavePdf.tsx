@@ -3,11 +3,20 @@ import { useApp } from '../app/context.js';
 import { BOOK } from '../server/load.js';
 
 /** The sheet of a series with the list of all readings, as the server makes it: in the language and on the paper of this device. */
-export function SavePdf({ person, series }: { readonly person: string; readonly series: string }) {
+export function SavePdf({
+  person,
+  series,
+  asksStiffness,
+}: {
+  readonly person: string;
+  readonly series: string;
+  readonly asksStiffness: boolean;
+}) {
   const { words, preferences } = useApp();
   const { paper } = useSyncExternalStore(preferences.subscribe, preferences.get);
   const { locale, manner } = words.say;
   const asked = new URLSearchParams({ paper, locale, hours: String(manner.hours) });
+  if (asksStiffness) asked.set('stiffness', 'with');
   if (manner.dates !== null) asked.set('dates', manner.dates);
   return (
     <a

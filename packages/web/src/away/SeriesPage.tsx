@@ -134,6 +134,7 @@ function Series({ person, series, others, rules, office, officeLeft, agents }: S
   const mayDecide = useMay('clinician', 'supervisor');
   // What a hand tries out: the means move with it, and nothing is kept before a reason is given.
   const [trial, setTrial] = useState<TrialOf>(NO_TRIAL);
+  const [asksStiffness, setAsksStiffness] = useState(false);
   const byHand = withTrial(byHandOf(series.decided), trial);
   const value: SeriesValueKept = trial.size === 0 ? series.value : valueOfSeries(content, rules, byHand);
   const answering = { content, byHand, rules, office };
@@ -173,7 +174,12 @@ function Series({ person, series, others, rules, office, officeLeft, agents }: S
       {content.of === 'home' ? (
         <HomeSeries {...parts} answered={answeredHome(answering)} />
       ) : (
-        <RecordingSeries {...parts} answered={answeredRecording(answering)} />
+        <RecordingSeries
+          {...parts}
+          answered={answeredRecording(answering, asksStiffness)}
+          asksStiffness={asksStiffness}
+          onAskStiffness={setAsksStiffness}
+        />
       )}
       <BesideSeries series={series} value={value} others={others} />
       <SaidOnPaper series={series} agents={agents} />
@@ -208,7 +214,7 @@ function Series({ person, series, others, rules, office, officeLeft, agents }: S
         <button type="button" className="button button-quiet" onClick={() => window.print()}>
           {words.sentence('away.print')}
         </button>
-        <SavePdf person={person} series={series.id} />
+        <SavePdf person={person} series={series.id} asksStiffness={asksStiffness} />
       </div>
     </div>
   );

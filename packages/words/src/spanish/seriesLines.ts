@@ -88,6 +88,16 @@ export const seriesLines: Reworded<typeof lines> = {
   riseRate: (f, say) => `${say.short(f.mmHg, 1)} mmHg/h`,
   riseNotKnown: 'no hay lecturas suficientes',
   riseAtEdge: 'La lectura más baja es la primera o la última del sueño: su media es de dos, no de tres.',
+  target: 'Objetivo del tratamiento',
+  targetUnder: (f, say) =>
+    `por debajo de ${say.limit(f.systolic)}/${say.limit(f.diastolic)} mmHg ${f.fromYears === null ? `con menos de ${say.short(f.untilYears ?? 0)} años` : `desde los ${say.short(f.fromYears)} años`}`,
+  targetSays: (f) =>
+    `${f.guideline} busca en quien recibe tratamiento una media ${f.text}${f.isMet === null ? '' : f.isMet ? '; esta media está por debajo' : '; esta media no está por debajo'}. De memoria, sin cotejar con la guía; prevalecen su protocolo local y el objetivo de la persona, y dice lo que se busca, no lo que la persona tiene.`,
+  stiffness: 'Índice de rigidez',
+  stiffnessOf: (f, say) =>
+    `${say.number(f.index, 2)}, simétrico ${say.number(f.symmetric, 2)} (1 menos la pendiente de la diastólica sobre la sistólica, ${say.number(f.slope, 2)}; r ${say.number(f.r, 2)}). Cambia con la dispersión de las lecturas y con la bajada nocturna, un estudio con modelos halló que no mide bien la rigidez, y aquí no tiene límite.`,
+  stiffnessNone: (f, say) =>
+    `No se da: hacen falta ${say.counted(f.readings, READINGS)} con ambas presiones y un r² de ${say.limit(f.r2)} o más entre ellas.`,
   riseCaution: (f, say) =>
     `Estas subidas no tienen aquí límite: de un registro a otro de la misma persona cada una varía con una DE de unos ${say.short(f.sd)} mmHg, y las definiciones difieren en más de ${say.short(f.apart)}.`,
   loadOf: (f, say) =>
@@ -154,6 +164,7 @@ export const seriesOptions: Reworded<typeof options> = {
   dayWindow: 'las horas del día según el reloj: 09:00-21:00',
   nightWindow: 'las horas de la noche según el reloj: 01:00-06:00',
   scheduled: 'cuántas lecturas estaba programado para tomar el registrador',
+  asksStiffness: 'calcular también el índice de rigidez (depende de la dispersión y de la bajada nocturna)',
   allHours: 'usa también las lecturas posteriores a 24 horas desde la primera',
   usualOffice: 'la media de las visitas a la consulta y cuántas: 148/92x2',
   usualHome: 'la media de las lecturas en casa y cuántas: 138/86x24',

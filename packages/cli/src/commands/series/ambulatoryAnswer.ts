@@ -25,6 +25,8 @@ import {
   periodCounts,
   recordingNotes,
   refusal,
+  type TargetBeside,
+  targetBeside,
   type UsualKnown,
   type VisitsMean,
 } from '@evenfall/clinical';
@@ -56,6 +58,7 @@ export type RecordingAnswered = {
   readonly ambulatoryRules: AmbulatoryRules;
   readonly first: readonly ActFirst[];
   readonly office: OfficeBeside | null;
+  readonly target: TargetBeside | null;
   readonly isAllUsed: boolean;
   readonly dayNight: DayNight;
   readonly spreads: DerivedSpreads;
@@ -93,7 +96,10 @@ export function recordingAnswered(
   recording: TypedRecording,
 ): RecordingAnswered {
   const protocol = protocolOf('ambulatory', typed.rules);
-  const rules = ambulatoryRules(protocol);
+  const rules = {
+    ...ambulatoryRules(protocol),
+    ...(recording.asksStiffness ? { reportsStiffness: true } : {}),
+  };
   const { ageYears, isPregnant } = typed;
   const dayNight = recording.dayNight ?? dayNightOf(read, rules);
   const known = {
@@ -119,6 +125,7 @@ export function recordingAnswered(
     protocol,
     ambulatoryRules: rules,
     first: actFirstOf(read, isPregnant, isOfChild),
+    target: targetBeside(typed.rules, result.day.mean, { ...typed, isValid: result.valid }),
     office:
       typed.office === null
         ? null
@@ -230,6 +237,7 @@ export function recordingJson(answered: RecordingAnswered, version: string, word
     longestGapHours: result.longestGapHours,
     spread: result.spread,
     all: answered.isAllUsed,
+    asksStiffness: answered.ambulatoryRules.reportsStiffness,
     startedByHand: read.readings
       .filter((one) => one.startedByHand === true)
       .map(({ index }) => read.lines[index - 1] as number),
@@ -241,6 +249,7 @@ export function recordingJson(answered: RecordingAnswered, version: string, word
     ],
     phenotype: office?.phenotype ?? null,
     whiteCoat: office?.whiteCoat ?? null,
+    target: answered.target,
     probability: answered.probability,
     assumptions: assumptionsIn(answered).map(words.flagged),
     columns: read.mapping.columns,

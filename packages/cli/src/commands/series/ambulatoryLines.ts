@@ -7,13 +7,14 @@ import {
   periodLoadText,
   risesSaid,
   riseText,
+  stiffnessText,
   wholeText,
 } from '@evenfall/report';
 import type { Words } from '@evenfall/words';
 import { columns } from '../../output/columns.js';
 import { editedOf, marksFlags, notesOf, type RecordingAnswered } from './ambulatoryAnswer.js';
 import { assumptionsIn } from './homeAnswer.js';
-import { chanceRows, meanOfPart, ruleRow } from './homeLines.js';
+import { chanceRows, meanOfPart, ruleRow, targetRows } from './homeLines.js';
 import { actFirstRows, leftOutRows, readFlags } from './seriesOfText.js';
 
 /** The answer for people, what is dangerous first. */
@@ -59,9 +60,11 @@ export function recordingLines(answered: RecordingAnswered, words: Words): strin
           ],
         ]),
     ...categoryRows(answered, words),
+    ...targetRows(answered.target, words),
     ...fallRows(answered, words),
     ...loadRows(answered, words),
     ...wholeLoadRows(answered, words),
+    ...(limits.reportsStiffness ? [[words.sentence('series.stiffness'), stiffnessText(result, words)]] : []),
     ...derivedRows(answered, words),
     ...chanceRows(answered.probability, assumptionsIn(answered), words),
     ...(office === null ? [] : officeRows(office, words)),

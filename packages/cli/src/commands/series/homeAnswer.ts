@@ -18,6 +18,8 @@ import {
   type OfficeBeside,
   officeBeside,
   type Protocol,
+  type TargetBeside,
+  targetBeside,
   type UsualKnown,
   usualOf,
   type VisitsMean,
@@ -59,6 +61,7 @@ export type HomeAnswered = {
   readonly office: OfficeBeside | null;
   /** How mornings and evenings vary by themselves. */
   readonly parts: HomeParts;
+  readonly target: TargetBeside | null;
 };
 
 /** What the command makes of a file of readings at home. */
@@ -100,6 +103,7 @@ export function homeAnswered(read: ReadSeries, typed: TypedSeries): HomeAnswered
       ...chancesOver(asked, known),
       ...(visits === null ? [] : chancesWithVisits(asked, known, visits)),
     ],
+    target: targetBeside(typed.rules, result.mean, { ...typed, isValid: result.valid }),
     office:
       typed.office === null
         ? null
@@ -172,6 +176,7 @@ export function homeJson(answered: HomeAnswered, version: string, words: Words):
     assumptions: assumptionsIn(answered).map(words.flagged),
     phenotype: answered.office?.phenotype ?? null,
     whiteCoat: answered.office?.whiteCoat ?? null,
+    target: answered.target,
     columns: read.mapping.columns,
     zone: read.zone,
     dates: read.dates,

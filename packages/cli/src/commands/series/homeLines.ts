@@ -1,5 +1,11 @@
-import { type ChanceOver, type Flag, protocolVersion, type SidedLimit } from '@evenfall/clinical';
-import { decimalsOf, meansText, officeRows, VERSION_SHOWN } from '@evenfall/report';
+import {
+  type ChanceOver,
+  type Flag,
+  protocolVersion,
+  type SidedLimit,
+  type TargetBeside,
+} from '@evenfall/clinical';
+import { decimalsOf, meansText, officeRows, targetText, VERSION_SHOWN } from '@evenfall/report';
 import type { Words } from '@evenfall/words';
 import { columns } from '../../output/columns.js';
 import { assumptionsIn, type HomeAnswered, notUsedOf } from './homeAnswer.js';
@@ -50,11 +56,18 @@ export function homeLines(answered: HomeAnswered, words: Words): string[] {
         ? words.sentence('series.noCategory')
         : words.sentence('series.categoryOf', { category: words.title('homeCategory', result.category) }),
     ],
+    ...targetRows(answered.target, words),
     ...chanceRows(answered.probability, assumptionsIn(answered), words),
     ...(office === null ? [] : officeRows(office, words)),
     ...[...result.flags, ...answered.parts.flags].map((flag) => [note, words.detail(flag)]),
     ...readFlags(read, words).map(({ detail }) => [note, detail]),
   ]);
+}
+
+/** What the guideline aims at under treatment. */
+export function targetRows(target: TargetBeside | null, words: Words): string[][] {
+  const text = targetText(target, words);
+  return text === null ? [] : [[words.sentence('series.target'), text]];
 }
 
 const PRIORS = { flat: 'series.flatPrior', 'age-sex': 'series.agePrior', office: 'series.officePrior' } as const; // biome-ignore format: one list

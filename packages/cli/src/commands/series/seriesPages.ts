@@ -51,7 +51,7 @@ function usualAsked({ known, thresholds, visits }: RecordingAnswered): SeriesSai
 
 /** What the page of either says, from the file and what was typed beside it. */
 function saidOf(
-  { read, rules, protocol, first, office }: HomeAnswered | RecordingAnswered,
+  { read, rules, protocol, first, office, target }: HomeAnswered | RecordingAnswered,
   sheets: TypedSheets,
   context: Context,
 ): SeriesSaid {
@@ -69,6 +69,7 @@ function saidOf(
     beside: besideOf(read, words),
     settled: readFlags(read, words).map(({ detail }) => detail),
     office: office === null ? null : { was: [], beside: office },
+    target,
     usual: null,
   };
 }

@@ -84,6 +84,7 @@ export const RECORDING_OPTIONS: readonly Option[] = [
   { name: 'night', kind: 'value', means: 'options.nightWindow', hint: 'HH:MM-HH:MM' },
   { name: 'scheduled', kind: 'value', means: 'options.scheduled', hint: 'READINGS' },
   { name: 'all', kind: 'switch', means: 'options.allHours' },
+  { name: 'stiffness', kind: 'switch', means: 'options.asksStiffness' },
 ];
 
 /** Every rule set of a section, in the order of the handbook. */
@@ -165,6 +166,7 @@ const MOST_READINGS = 100_000;
 /** What a recording was set to, and what tells its day from its night; null for the latter leaves it to the file and the rules. */
 export type TypedRecording = Pick<AmbulatoryCircumstances, 'scheduled' | 'isAllUsed'> & {
   readonly dayNight: DayNight | null;
+  readonly asksStiffness: boolean;
 };
 
 /** Reads the options of a recording. Errors as above. */
@@ -196,7 +198,10 @@ export function typedRecording(given: Given): Parsed<TypedRecording> {
       : day !== null && night !== null
         ? { by: 'clock', day, night }
         : null;
-  return { ok: true, value: { scheduled, isAllUsed: given.isOn('all'), dayNight } };
+  return {
+    ok: true,
+    value: { scheduled, isAllUsed: given.isOn('all'), asksStiffness: given.isOn('stiffness'), dayNight },
+  };
 }
 
 /** A range of the clock in minutes from midnight. Source: docs/conventions.md section 1. */

@@ -279,6 +279,7 @@ export const away = {
   loadColumn: 'Load, %',
   meanArterial: 'Mean arterial',
   pulsePressure: 'Pulse pressure',
+  askStiffness: 'Work out the stiffness index too',
   count: (f: Readings, say: Say) => say.counted(f.readings, READINGS),
   area: (f: { systolic: number; diastolic: number }, say: Say) =>
     `area over it ${say.number(f.systolic, 1)}/${say.number(f.diastolic, 1)} mmHg h`,

@@ -248,6 +248,7 @@ export const away: Reworded<typeof english> = {
   loadColumn: 'Carga, %',
   meanArterial: 'Arterial media',
   pulsePressure: 'Presión de pulso',
+  askStiffness: 'Calcular también el índice de rigidez',
   count: (f, say) => say.counted(f.readings, READINGS),
   area: (f, say) => `área por encima ${say.number(f.systolic, 1)}/${say.number(f.diastolic, 1)} mmHg h`,
   variation: 'Cómo varía',

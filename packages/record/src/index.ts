@@ -84,7 +84,8 @@ export {
   LONGEST_CLASS_SESSION_HOURS,
 } from './content/classSession.js';
 export { COMPUTED, type ComputedKind, isComputed, presetOf } from './content/computed.js';
-export { addedEvidence, continuedSeries } from './content/continuedSeries.js';
+export type { ApartBecause } from './content/continuedSeries.js';
+export { addedEvidence, continuedSeries, keptApart } from './content/continuedSeries.js';
 export type { CountContent } from './content/count.js';
 export type { CountersignedContent } from './content/countersigned.js';
 export type { DiaryEndedContent, DiaryHandedContent } from './content/diary.js';

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { H1, homeEvidence, inForceBy, keptReading, seriesContentOf } from '../testing/series.js';
-import { addedEvidence, continuedSeries } from './continuedSeries.js';
+import { addedEvidence, continuedSeries, keptApart } from './continuedSeries.js';
 import type { SeriesEvidence } from './series.js';
 import { seriesMade } from './seriesMade.js';
 
@@ -41,6 +41,25 @@ test('readings of another device, site, kind, diary or treatment are apart; what
   const cuff = { readings: H1.slice(0, 20).map((one) => ({ ...one, device: 'Invented 3, large cuff' })) };
   expect(goesOn('06', { readings: [reading('06', { device: 'invented 3 large  cuff' })] }, cuff)).toBe(true);
   expect(goesOn('06', { readings: [reading('06', { device: 'Invented 3, small cuff' })] }, cuff)).toBe(false);
+});
+
+test('what keeps them apart is named, all of it, and nothing where they go on or no series is near', () => {
+  const apart = (day: string, more: Partial<SeriesEvidence>, before: Partial<SeriesEvidence> = {}) => {
+    const first = { id: 'a', content: seriesContentOf(homeEvidence(H1.slice(0, 20), before), ISH) };
+    return keptApart([first], homeEvidence([reading(day)], more), ISH)?.because;
+  };
+  expect(apart('06', { treated: true }, { treated: false })).toEqual(['treated']);
+  const named = { readings: H1.slice(0, 20).map((one) => ({ ...one, device: 'A' })), treated: false };
+  const other = { readings: [reading('06', { device: 'B', site: 'wrist' })], treated: true };
+  expect(apart('06', other, named)).toEqual(['treated', 'device', 'site']);
+  expect(apart('06', {})).toBeUndefined();
+  expect(apart('09', { treated: true }, { treated: false })).toBeUndefined();
+  // One that they go on with is enough.
+  const both = ['a', 'b'].map((id) => {
+    const treated = id === 'a';
+    return { id, content: seriesContentOf(homeEvidence(H1.slice(0, 20), { treated }), ISH) };
+  });
+  expect(keptApart(both, homeEvidence([reading('06')], { treated: false }), ISH)).toBeNull();
 });
 
 // Out-of-office handbook 19, H1: days 2 to 7 are 136.5833/84.9583 (n 24).

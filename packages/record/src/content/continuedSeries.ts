@@ -6,6 +6,10 @@ import { MOST_SERIES_READINGS } from './seriesNames.js';
 
 type Before = { readonly content: SeriesContent };
 
+/** What keeps readings apart from a series that they would go on with by their days. */
+export const APART_BECAUSE = ['treated', 'diary', 'device', 'site', 'too-many'] as const;
+export type ApartBecause = (typeof APART_BECAUSE)[number];
+
 /**
  * The series at home of the same person that new readings go on with, the newest of them; null where there is none. Nothing
  * that is known of both may differ: the device, the site, the diary, whether medicine was taken.
@@ -15,19 +19,41 @@ type Before = { readonly content: SeriesContent };
 export function continuedSeries<One extends Before>(
   standing: readonly One[],
   more: SeriesEvidence,
-  { homeRules }: Pick<InForce, 'homeRules'>,
+  rules: Pick<InForce, 'homeRules'>,
 ): One | null {
+  return (
+    byDays(standing, more, rules).find(({ content }) => apartBecause(content, more).length === 0) ?? null
+  );
+}
+
+/** The newest series that readings would go on with by their days, and all that keeps them apart; null where one is gone on with, or none is near. */
+export function keptApart<One extends Before>(
+  standing: readonly One[],
+  more: SeriesEvidence,
+  rules: Pick<InForce, 'homeRules'>,
+): { readonly series: One; readonly because: readonly ApartBecause[] } | null {
+  const near = byDays(standing, more, rules).map((series) => {
+    return { series, because: apartBecause(series.content, more) };
+  });
+  const [newest] = near;
+  return newest === undefined || near.some(({ because }) => because.length === 0) ? null : newest;
+}
+
+/** Those of home whose days new readings go on with. */
+function byDays<One extends Before>(
+  standing: readonly One[],
+  more: SeriesEvidence,
+  { homeRules }: Pick<InForce, 'homeRules'>,
+): One[] {
   const daysOf = (readings: readonly SeriesReadingKept[]) =>
     judgedReadings([...readings]).map((one) => homeDayOf(one, homeRules));
-  if (more.of !== 'home' || more.readings.length === 0) return null;
+  if (more.of !== 'home' || more.readings.length === 0) return [];
   const firstDay = Math.min(...daysOf(more.readings));
-  const found = standing.find(({ content }) => {
-    if (content.of !== 'home' || !isAlike(content, more)) return false;
-    if (content.readings.length + more.readings.length > MOST_SERIES_READINGS) return false;
+  return standing.filter(({ content }) => {
+    if (content.of !== 'home') return false;
     const days = daysOf(content.readings);
     return followsOn({ firstDay: Math.min(...days), lastDay: Math.max(...days) }, firstDay);
   });
-  return found ?? null;
 }
 
 /**
@@ -64,7 +90,7 @@ function plainDevice(device: string | null): string | null {
         .trim();
 }
 
-function isAlike(before: SeriesContent, more: SeriesEvidence): boolean {
+function apartBecause(before: SeriesContent, more: SeriesEvidence): ApartBecause[] {
   const isSame = <Value>(a: Value | null, b: Value | null) => a === null || b === null || a === b;
   const share = (of: (reading: SeriesReadingKept) => string | null) => {
     const all = ({ readings }: Pick<SeriesEvidence, 'readings'>) =>
@@ -72,10 +98,12 @@ function isAlike(before: SeriesContent, more: SeriesEvidence): boolean {
     const [a, b] = [all(before), all(more)];
     return a.size === 0 || b.size === 0 || [...a].some((one) => b.has(one));
   };
-  return (
-    isSame(before.treated, more.treated) &&
-    isSame(before.diary, more.diary) &&
-    share(({ device }) => plainDevice(device)) &&
-    share(({ site }) => site)
-  );
+  const is: Readonly<Record<ApartBecause, boolean>> = {
+    treated: !isSame(before.treated, more.treated),
+    diary: !isSame(before.diary, more.diary),
+    device: !share(({ device }) => plainDevice(device)),
+    site: !share(({ site }) => site),
+    'too-many': before.readings.length + more.readings.length > MOST_SERIES_READINGS,
+  };
+  return APART_BECAUSE.filter((why) => is[why]);
 }

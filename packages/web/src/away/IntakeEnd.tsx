@@ -6,6 +6,7 @@ import {
   chartSeries,
   continuedSeries,
   type InForce,
+  keptApart,
   LONGEST_NOTE,
   MOST_SERIES_READINGS,
   mayAddTo,
@@ -117,6 +118,7 @@ function ComesTo({
     before.filter((one) => mayAddTo(one, agent, signer.isPreliminary) === wanted);
   const continued = continuedSeries(thatMay('yes'), more, inForce);
   const waits = continued === null ? continuedSeries(thatMay('waits'), more, inForce) : null;
+  const apart = continued === null && waits === null ? keptApart(before, more, inForce) : null;
   const joins = continued === null ? null : (JOINS.find((one) => one === form.text('joins')) ?? null);
   const joined = joins === 'add' ? continued : null;
   const content = seriesMade(joined === null ? more : addedEvidence(joined.content, more), inForce, program);
@@ -180,6 +182,16 @@ function ComesTo({
               from: dayText(waits.from, words),
               until: dayText(waits.until, words),
               readings: fresh.length,
+            })}
+          </p>
+        )}
+        {apart === null ? null : (
+          <p className="notice" role="status">
+            {words.sentence('away.keptApart', {
+              from: dayText(apart.series.from, words),
+              until: dayText(apart.series.until, words),
+              readings: fresh.length,
+              why: words.say.allOf(apart.because.map((why) => words.sentence(`away.apart-${why}`))),
             })}
           </p>
         )}

@@ -18,6 +18,8 @@ import { askedText } from '@evenfall/words';
 import { useEffect, useMemo, useState } from 'react';
 import { useApp } from '../app/context.js';
 import { dayText, stampText } from '../app/times.js';
+import { CloseActNow } from '../chart/CloseActNow.js';
+import { ClosedLines } from '../chart/ClosedLines.js';
 import { useRulesOf } from '../chart/useRulesOf.js';
 import { Asking } from '../parts/Asking.js';
 import { IdentityOf, nameIn } from '../parts/Identity.js';
@@ -152,6 +154,18 @@ function Series({ person, series, others, rules, office, officeLeft, agents }: S
         content={{ ...content, value: { ...content.value, actNow: series.alerts } }}
         rows={content.refused}
       />
+      {series.open.length === 0 ? null : (
+        <div className="not-printed">
+          <CloseActNow
+            round={{ id: series.round }}
+            person={person}
+            open={series.open}
+            saw={series.amended.story}
+            isSaidAbove
+          />
+        </div>
+      )}
+      <ClosedLines closed={series.closed} agents={agents} />
       {content.features === null ? null : <p className="small soft">{askedText(content.features, words)}</p>}
     </>
   );

@@ -24,10 +24,12 @@ type CloseProps = {
   readonly saw: readonly StoredEntry[];
   /** What it is of, where it does not stand beside it. */
   readonly says?: string;
+  /** What was found stands just above. */
+  readonly isSaidAbove?: boolean;
 };
 
 /** Acts-now of a round that are open, and the form that closes them: whom was told, when, what was said back. */
-export function CloseActNow({ round, person, open, saw, says }: CloseProps) {
+export function CloseActNow({ round, person, open, saw, says, isSaidAbove = false }: CloseProps) {
   const app = useApp();
   const { words, clock, server, store, sending } = app;
   const now = clock.stamp();
@@ -84,7 +86,9 @@ export function CloseActNow({ round, person, open, saw, says }: CloseProps) {
     // A group and no landmark: a chart may have several.
     // biome-ignore lint/a11y/useSemanticElements: a fieldset holds controls alone, and this holds what was found too
     <div className="act-now" role="group" aria-label={words.sentence('result.actNow')}>
-      {says === undefined ? (
+      {isSaidAbove ? (
+        <h2>{words.sentence('chart.actNowOpen')}</h2>
+      ) : says === undefined ? (
         <h4>{words.sentence('chart.actNowOpen')}</h4>
       ) : (
         <>
@@ -92,19 +96,21 @@ export function CloseActNow({ round, person, open, saw, says }: CloseProps) {
           <p className="small">{says}</p>
         </>
       )}
-      <ul className="flags">
-        {open.map(({ condition, figures, confirmLocally, source }) => (
-          <li key={condition}>
-            {words.detail({ code: condition, figures })}
-            <span className="small soft">
-              {' '}
-              {[publishedSource(source), confirmLocally ? words.sentence('cautions.confirmLocally') : null]
-                .flatMap((part) => (part === null ? [] : [part.replace(/\.?$/, '.')]))
-                .join(' ')}
-            </span>
-          </li>
-        ))}
-      </ul>
+      {isSaidAbove ? null : (
+        <ul className="flags">
+          {open.map(({ condition, figures, confirmLocally, source }) => (
+            <li key={condition}>
+              {words.detail({ code: condition, figures })}
+              <span className="small soft">
+                {' '}
+                {[publishedSource(source), confirmLocally ? words.sentence('cautions.confirmLocally') : null]
+                  .flatMap((part) => (part === null ? [] : [part.replace(/\.?$/, '.')]))
+                  .join(' ')}
+              </span>
+            </li>
+          ))}
+        </ul>
+      )}
       <IncidentalNote />
       {waiting === undefined ? (
         <form

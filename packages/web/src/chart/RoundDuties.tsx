@@ -1,12 +1,11 @@
 import { type Agent, type ChartRound, type DueRecheck, openIn, signingsOf } from '@evenfall/record';
 import { useIsOver } from '../app/book.js';
 import { useApp } from '../app/context.js';
-import { stampText } from '../app/times.js';
 import { duesText } from '../people/dueText.js';
 import { CloseActNow } from './CloseActNow.js';
+import { ClosedLines } from './ClosedLines.js';
 import { OPEN_ACTS_NOW } from './OpenActsNow.js';
 import { useRulesOf } from './useRulesOf.js';
-import { whoText } from './who.js';
 
 type DutiesProps = {
   readonly round: ChartRound;
@@ -43,18 +42,7 @@ export function RoundDuties({ round, person, agents, rechecks, isOpenAbove }: Du
           saw={[...signingsOf(round), ...round.values].flatMap(({ story }) => story)}
         />
       )}
-      {round.closed.map((entry) => (
-        <p key={entry.id} className="small">
-          <strong>{words.sentence('chart.closedLine')}</strong>{' '}
-          {words.sentence('chart.closedSays', {
-            conditions: entry.content.conditions.map((one) => words.title('condition', one)).join(', '),
-            whom: entry.content.toldWhom,
-            at: stampText(entry.content.toldAt, words),
-            said: entry.content.saidBack,
-            who: whoText(entry, agents, words),
-          })}
-        </p>
-      ))}
+      <ClosedLines closed={round.closed} agents={agents} />
       {duesText(due, clock.stamp(), words).map((text) => (
         <p key={text} className="small">
           <strong className="person-mark">{text}.</strong>

@@ -120,6 +120,13 @@ export const away: Reworded<typeof english> = {
     `${say.form(f.readings, { one: 'Esta lectura sigue', other: 'Estas lecturas siguen' })} a la serie del ${f.from} al ${f.until}, que está en el registro.`,
   joinsNothing: (f, say) =>
     `La serie del ${f.from} al ${f.until}, a la que ${say.form(f.readings, { one: 'sigue esta lectura', other: 'siguen estas lecturas' })}, es de quien aprende y espera ser refrendada: hasta entonces nadie más le añade nada. Refréndela antes, o deje ${say.form(f.readings, { one: 'esta', other: 'estas' })} aparte, como una serie propia.`,
+  keptApart: (f, say) =>
+    `${say.form(f.readings, { one: 'Esta lectura queda', other: 'Estas lecturas quedan' })} aparte de la serie del ${f.from} al ${f.until}, a la que ${say.form(f.readings, { one: 'seguiría', other: 'seguirían' })}: ${f.why}. Si no es así, corrija lo que se dijo aquí.`,
+  'apart-treated': 'allí se dijo otra cosa de si se toma medicación',
+  'apart-diary': 'allí se dio otro diario',
+  'apart-device': 'allí se nombró otro aparato',
+  'apart-site': 'allí el manguito estaba en otro lugar (muñeca o brazo)',
+  'apart-too-many': 'juntas serían demasiadas lecturas para una serie',
   'joins-add': 'Añadir a esa serie: se calcula de nuevo con todas sus lecturas',
   'joins-apart': 'Dejar aparte, como una serie propia',
   sayJoins: 'Indique si se añade a la serie a la que sigue o se deja aparte.',

@@ -29,5 +29,7 @@ export const importedFile = z.object({
   refused: z.array(problem),
   /** Resources or rows that hold no value to take in: their number by type, or by why. */
   passedOver: z.record(z.string(), z.number().int()),
+  /** Values that are left as they are: their source said later what is kept of them. */
+  older: z.number().int().min(0),
 });
 export type ImportedFile = z.infer<typeof importedFile>;

@@ -207,6 +207,7 @@ export function reported(
     until: null,
     note: null,
     source: { format: 'fhir', id: null },
+    saidAt: null,
     ...said,
   };
   return made(id, 'reported', content, { role: 'importer', round: null, ...frame });

@@ -20,6 +20,7 @@ type Brought = {
   readonly already: number;
   readonly refused: readonly Problem[];
   readonly passedOver: { readonly [type: string]: number };
+  readonly older: number;
 };
 
 /**
@@ -59,13 +60,14 @@ export const importCommand = command<Asked>({
       if (answer.statusCode !== 200) throw new Error(`the server answered ${answer.statusCode}`);
       const brought = JSON.parse(text) as Brought;
       const problems = brought.refused.map((problem) => ({ ...problem, file }));
-      const { added, already, passedOver } = brought;
+      const { added, already, passedOver, older } = brought;
       const others = Object.entries(passedOver).map(([type, count]) => `${count} ${type}`);
       return {
         kind: 'one',
         json: { file, ...brought, refused: problems },
         lines: [
           `${file}: ${words.sentence('commandLine.brought', { added, already })}`,
+          ...(older === 0 ? [] : [words.sentence('commandLine.olderValues', { values: older })]),
           ...(others.length === 0
             ? []
             : [words.sentence('commandLine.passedOver', { resources: words.say.allOf(others) })]),

@@ -230,13 +230,72 @@ describe('the same table read', () => {
         ({ frame }) => frame as unknown as StoredEntry,
       ),
     );
-    expect(reportedEntries(reported, { ...BY, entries })).toEqual({ placed: [], already: 56 });
+    expect(reportedEntries(reported, { ...BY, entries })).toEqual({ placed: [], already: 56, older: 0 });
     const changed = week.readings.with(0, { ...week.readings[0], systolic: 158 } as never);
     const { placed } = reportedEntries(read(tableOf(homeWeek(1), weekOf(5, changed, amending(1)))).reported, {
       ...BY,
       entries,
     });
     expect(placed.map(({ frame }) => frame.amends?.entry)).toEqual([entries[0]?.id]);
+  });
+
+  // Either may come first: what was said last stands (FHIR R4 has the same of `issued`).
+  test('a newer table that came first stands, whatever an older one says then', () => {
+    const was = tableOf(homeWeek(1));
+    const hourLater = (at: string) =>
+      at.replace(/T(\d\d)/, (_, hour) => `T${String(Number(hour) + 1).padStart(2, '0')}`);
+    const moved = week.readings.map((one) => ({ ...one, at: { ...one.at, at: hourLater(one.at.at) } }));
+    const changed = week.readings.with(0, { ...week.readings[0], systolic: 158 } as never);
+    const systolics = (all: readonly StoredEntry[]) =>
+      all.flatMap(({ content }) => (content as { value: { systolic?: number } }).value.systolic ?? []);
+    for (const [readings, values] of [
+      [moved, 56],
+      [week.readings.slice(1), 54],
+      [changed, 56],
+    ] as const) {
+      const newer = tableOf(homeWeek(1), weekOf(5, readings, amending(1)));
+      const [first, both] = [standingAfter(newer), standingAfter(newer, was)];
+      expect(first).toHaveLength(values);
+      expect(both.map(({ id }) => id)).toEqual(first.map(({ id }) => id));
+      expect(standingAfter(newer, was, newer)).toHaveLength(values);
+    }
+    const newer = tableOf(homeWeek(1), weekOf(5, changed, amending(1)));
+    expect(systolics(standingAfter(newer, was))).not.toContain(152);
+    // It is said how many are left as they are.
+    const entries = reportedEntries(read(newer).reported, { ...BY, entries: [] }).placed.map(
+      ({ frame }) => frame as unknown as StoredEntry,
+    );
+    const { placed, older } = reportedEntries(read(was).reported, { ...BY, entries });
+    expect([placed, older]).toEqual([[], 1]);
+  });
+
+  test('of a contested week that was brought by place each of the two stands as it did', () => {
+    const [first, ...others] = week.readings;
+    const changed = { ...first, systolic: 158 } as never;
+    const both = tableOf(
+      homeWeek(1),
+      weekOf(5, week.readings, amending(1)),
+      weekOf(6, [changed, ...others], amending(1)),
+    );
+    const { reported } = read(both);
+    const frames = reportedEntries(reported, { ...BY, entries: [] }).placed.map(({ frame }) => frame);
+    // As an earlier program brought it: one name for the place, and of the two the one that came last.
+    const disputed = frames.filter(({ content }) => JSON.stringify(content).includes('"systolic":158'));
+    const entries = disputed.map((one) => {
+      const content = one.content as { source: object };
+      return {
+        ...one,
+        content: { ...content, saidAt: null, source: { ...content.source, id: `${idOf(1)}/1` } },
+      };
+    }) as unknown as StoredEntry[];
+    expect(entries).toHaveLength(1);
+    const { placed, already } = reportedEntries(reported, { ...BY, entries });
+    expect(already - reportedEntries(reported, { ...BY, entries: [] }).already).toBe(1);
+    expect(placed.every(({ frame }) => frame.amends === null)).toBe(true);
+    const pressures = placed.map(
+      ({ frame }) => (frame.content as { value: { systolic?: number } }).value.systolic,
+    );
+    expect([pressures.includes(152), pressures.includes(158)]).toEqual([true, false]);
   });
 
   test('of readings of one instant names each', () => {

@@ -1,6 +1,7 @@
 import { canonicalJson, type Refusal } from '@evenfall/clinical';
-import type { EntryFrame, ReportedContent, Stamp, StoredEntry } from '@evenfall/record';
+import { type EntryFrame, KINDS, type ReportedContent, type Stamp, type StoredEntry } from '@evenfall/record';
 import { PlacedNames } from './placedNames.js';
+import { SaidLater } from './saidLater.js';
 
 /** A value of a file from elsewhere, before it is an entry: what was said, when it was measured, and where it stood in the file. */
 export type Reported = {
@@ -41,22 +42,29 @@ export type Placed = { readonly at: string; readonly frame: EntryFrame };
  * nothing; what the source says anew under a name that is known here, of the same instant or as a correction, amends
  * what it said before.
  *
- * @returns those that are not kept yet, and how many are
+ * @returns those that are not kept yet, how many are, and how many are left as a later saying has them
  */
 export function reportedEntries(
   read: readonly Reported[],
   by: Bringing,
-): { readonly placed: readonly Placed[]; readonly already: number } {
+): { readonly placed: readonly Placed[]; readonly already: number; readonly older: number } {
   const known = new Set(by.entries.map(({ id }) => id));
-  const standing = standingIn(by.entries);
+  const standing = renamed(standingIn(by.entries), read);
   const placed: Placed[] = [];
+  const saidLater = new SaidLater(by.entries);
   let already = 0;
+  let older = 0;
   for (const one of read) {
     const { content, measuredAt, at } = one;
     const before = content.source.id === null ? undefined : standing.get(nameOf(content));
     const isSaid = before !== undefined && saysTheSame(before, one);
     const plain = idOf(one, by, '');
-    const mark = known.has(plain) && !isSaid ? markUndone(one, by, known) : null;
+    const isOlder = !isSaid && saidLater.than(one);
+    if (isOlder && !known.has(plain)) {
+      older += 1;
+      continue;
+    }
+    const mark = known.has(plain) && !isSaid && !isOlder ? markUndone(one, by, known) : null;
     const id = isSaid ? before.id : mark === null ? plain : idOf(one, by, `again ${timesSaid(one)}`);
     if (known.has(id)) already += 1;
     else {
@@ -78,7 +86,7 @@ export function reportedEntries(
       known.add(error);
     }
   }
-  return { placed, already };
+  return { placed, already, older };
 }
 
 /**
@@ -131,9 +139,11 @@ export function takenBackEntries(read: readonly Reported[], by: Bringing): reado
 
 /**
  * Whether a file takes back what a newer one says: what stands again after more sayings than it has, or what its source
- * had amended where the file knows of the first saying alone.
+ * had amended where the file knows of the first saying alone. Where both say when they were said, that tells.
  */
-function isOlder({ id, isAmended }: Named, one: Reported, by: Bringing): boolean {
+function isOlder({ id, isAmended, saidAtMs }: Named, one: Reported, by: Bringing): boolean {
+  const saidAt = one.content.saidAt;
+  if (saidAt !== null && saidAtMs !== null) return saidAtMs > Date.parse(saidAt);
   const again = Array.from({ length: timesSaid(one) }, (_, at) => idOf(one, by, `again ${at + 1}`));
   if (again.includes(id)) return false;
   const marks = new Set(marksOf(one, by));
@@ -152,9 +162,35 @@ function standingIn(entries: readonly StoredEntry[]): Map<string, Named> {
   for (const { kind, content, id, measuredAt } of entries) {
     if (kind !== 'reported' || content.source.id === null) continue;
     const name = names.of(content, Date.parse(measuredAt.at));
-    if (!replaced.has(id)) standing.set(name, namedOf(id, { content, measuredAt }));
+    const isByPlace = name !== nameOf(content);
+    if (!replaced.has(id)) standing.set(name, { ...namedOf(id, { content, measuredAt }), isByPlace });
   }
   return standing;
+}
+
+/**
+ * The same, but that a reading which was brought by its place has the name under which the file says just that: of a week
+ * that is contested two entries gave one place, and the name of its instant alone may be the other one's. Where both say
+ * the same at other places, what an earlier program brought twice stays twice: nothing kept tells it from two readings.
+ */
+function renamed(standing: ReadonlyMap<string, Named>, read: readonly Reported[]): Map<string, Named> {
+  const names = new Map(standing);
+  const said = new Map(read.map((one) => [nameOf(one.content), saidOf(one)]));
+  const astray = [...standing].filter(
+    ([name, { isByPlace, said: was }]) => isByPlace && said.get(name) !== was,
+  );
+  for (const one of astray.length === 0 ? [] : read) {
+    const name = nameOf(one.content);
+    if (names.get(name)?.said === saidOf(one)) continue;
+    const found = astray.find(
+      ([was, named]) =>
+        named.said === saidOf(one) && (name.startsWith(`${was}/`) || was.startsWith(`${name}/`)),
+    );
+    if (found === undefined) continue;
+    names.delete(found[0]);
+    names.set(name, found[1]);
+  }
+  return names;
 }
 
 /** A value that stands under a name of its source. */
@@ -164,12 +200,17 @@ type Named = {
   readonly atMs: number;
   readonly said: string;
   readonly isAmended: boolean;
+  /** When the source said it; null where nobody knows. */
+  readonly saidAtMs: number | null;
+  /** It was brought by its place in a series, and not by its instant. */
+  readonly isByPlace?: boolean;
 };
 
 function namedOf(id: string, one: Pick<Reported, 'content' | 'measuredAt'>): Named {
-  const { value, status } = one.content;
+  const { value, status, saidAt } = one.content;
   const atMs = Date.parse(one.measuredAt.at);
-  return { id, of: value.of, atMs, said: saidOf(one), isAmended: status === 'amended' };
+  const saidAtMs = saidAt === null ? null : Date.parse(saidAt);
+  return { id, of: value.of, atMs, said: saidOf(one), isAmended: status === 'amended', saidAtMs };
 }
 
 function saidOf({ content: { value, until }, measuredAt }: Pick<Reported, 'content' | 'measuredAt'>): string {
@@ -209,7 +250,7 @@ function frameOf(
     id,
     book,
     kind,
-    schema: 1,
+    schema: KINDS[kind].newest,
     person,
     round: null,
     session: null,

@@ -188,6 +188,7 @@ describe('what others say in a trend', () => {
         until: null,
         note: null,
         source: { format: 'csv', id: `${id}` },
+        saidAt: null,
         ...more,
       },
       id,

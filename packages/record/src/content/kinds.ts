@@ -21,7 +21,7 @@ import {
   upgradeExercise,
 } from './exercise.js';
 import { factContent, factEndedContent } from './fact.js';
-import { reportedContent } from './reported.js';
+import { firstReportedContent, reportedContent, upgradeReported } from './reported.js';
 import { firstRoundContent, roundContent, secondRoundContent, upgradeRound } from './round.js';
 import {
   fifthRunContent,
@@ -83,7 +83,11 @@ export const KINDS = {
     upgrade: upgradeRun,
   },
   sign: { schemas: { 1: firstSignContent, 2: signContent }, newest: 2, upgrade: upgradeSign },
-  reported: first(reportedContent),
+  reported: {
+    schemas: { 1: firstReportedContent, 2: reportedContent },
+    newest: 2,
+    upgrade: upgradeReported,
+  },
   round: {
     schemas: { 1: firstRoundContent, 2: secondRoundContent, 3: roundContent },
     newest: 3,

@@ -29,26 +29,40 @@ export type ReportedValue = z.infer<typeof reportedValue>;
 /** What the source says of how far its value is settled. Source: HL7 FHIR R4, observation-status. */
 export const REPORTED_STATUSES = ['final', 'preliminary', 'amended', 'corrected', 'unknown'] as const;
 
+const said = {
+  value: reportedValue,
+  /** The numbers and the unit as they came, where they were converted. */
+  asSent: words,
+  by: words,
+  method: words,
+  site: words,
+  posture: words,
+  interpretation: words,
+  status: z.enum(REPORTED_STATUSES),
+  /** The end of the time that it is a mean of; null for one reading. */
+  until: instant.nullable(),
+  note: z.string().max(1000).nullable(),
+  /** Where it stood: the form of the file, and what the source calls the value. */
+  source: z.object({ format: z.enum(['fhir', 'csv']), id: z.string().min(1).max(400).nullable() }).strict(),
+};
+
+/** Schema 1: nothing of when the source said it. */
+export const firstReportedContent = z.object(said).strict();
+
 /**
  * A value that came from elsewhere: what another system or a table says, by whom and how, in its own words. Nobody
  * here counted or heard it, so it has no evidence, no rule and no range, and nothing is computed from it.
  */
 export const reportedContent = z
   .object({
-    value: reportedValue,
-    /** The numbers and the unit as they came, where they were converted. */
-    asSent: words,
-    by: words,
-    method: words,
-    site: words,
-    posture: words,
-    interpretation: words,
-    status: z.enum(REPORTED_STATUSES),
-    /** The end of the time that it is a mean of; null for one reading. */
-    until: instant.nullable(),
-    note: z.string().max(1000).nullable(),
-    /** Where it stood: the form of the file, and what the source calls the value. */
-    source: z.object({ format: z.enum(['fhir', 'csv']), id: z.string().min(1).max(400).nullable() }).strict(),
+    ...said,
+    /** When its source recorded or issued this saying of it; null where the file does not tell. Of two, the later wins, whichever comes first. */
+    saidAt: instant.nullable(),
   })
   .strict();
 export type ReportedContent = z.infer<typeof reportedContent>;
+
+/** A value of schema 1 in the newest shape. */
+export function upgradeReported(content: unknown, from: number): unknown {
+  return from > 1 ? content : { ...(content as z.infer<typeof firstReportedContent>), saidAt: null };
+}

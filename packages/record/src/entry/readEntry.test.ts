@@ -46,6 +46,7 @@ const CONTENTS: Record<KindName, object> = {
     until: null,
     note: null,
     source: { format: 'fhir', id: null },
+    saidAt: null,
   },
   'diary-handed': {
     days: 7,

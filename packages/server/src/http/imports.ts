@@ -48,9 +48,18 @@ export function importRoutes(app: OpenAPIHono, world: World): void {
     if (wrong !== null) return wrong as never;
     const outcome = await brought(c, world, file, { book, person, agent }, keep);
     if (outcome.is === 'refused') return problemAnswer(c, outcome.status, outcome.refusals) as never;
-    const { format, added, already, passedOver } = outcome.brought;
+    const { format, added, already, passedOver, older } = outcome.brought;
     const refused = problemsOfFile(file, outcome.brought);
-    const answer = { format, kept: keep, added, already, entries: outcome.entries, refused, passedOver };
+    const answer = {
+      format,
+      kept: keep,
+      added,
+      already,
+      entries: outcome.entries,
+      refused,
+      passedOver,
+      older,
+    };
     return c.json(answer as ImportedFile, keep && added > 0 ? 201 : 200) as never;
   });
 }

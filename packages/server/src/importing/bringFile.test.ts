@@ -195,6 +195,7 @@ describe('values of another system', () => {
       ...around,
       id: v7(),
       kind: 'reported',
+      schema: 2,
       round: null,
       content,
       amends: { entry: pulse.id, reason: 'typing-slip', text: null },

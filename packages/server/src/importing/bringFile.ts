@@ -49,6 +49,8 @@ export type FileBrought = Brought & {
   readonly ofRecord: number;
   /** Resources or rows that hold no value to take in, by type or why: nothing of them is kept. */
   readonly passedOver: Readonly<Record<string, number>>;
+  /** Values that are left as they are: their source said later what is kept of them. */
+  readonly older: number;
 };
 
 const refusedAll = (...refusals: Refusal[]): Parsed<never> => ({ ok: false, refusals });
@@ -112,6 +114,7 @@ async function bringTable(world: World, text: string, whose: Whose): Promise<Par
       already,
       refused: [...refused, ...more],
       passedOver,
+      older: brought.older,
     },
   };
 }
@@ -265,6 +268,7 @@ async function bringBundle(world: World, bundle: ReadBundle, whose: Whose): Prom
       already: brought.already + more.already,
       refused: [...refused, ...brought.refused, ...more.refused],
       passedOver: bundle.passedOver,
+      older: more.older,
     },
   };
 }
@@ -326,10 +330,10 @@ async function bringReported(
   where: { readonly site: string; readonly book: Book; readonly person: string },
   by: string | undefined,
   takenBack: readonly Reported[] = [],
-): Promise<Brought> {
+): Promise<Brought & { readonly older: number }> {
   const found = await readPerson(world.db, where);
   if (reported.length + takenBack.length === 0 || found === null)
-    return { added: 0, already: 0, refused: [] };
+    return { added: 0, already: 0, refused: [], older: 0 };
   const agent = by ?? (await importer(world, where.site));
   const bringing: Bringing = {
     book: where.book,
@@ -341,12 +345,12 @@ async function bringReported(
     entries: found.entries,
     changedText: wordsFor('en').sentence('exchanged.changedAtSource'),
   };
-  const { placed, already } = reportedEntries(reported, bringing);
+  const { placed, already, older } = reportedEntries(reported, bringing);
   const changedText = wordsFor('en').sentence('exchanged.takenOutAtSource');
   const back = takenBackEntries(takenBack, { ...bringing, changedText });
   const bringable = [...placed, ...back].map((one) => ({ ...one, recordedAt: null }));
   const brought = await takeWhatStands(world.db, where.site, bringable, world.program, world.now());
-  return { ...brought, already: brought.already + already };
+  return { ...brought, already: brought.already + already, older };
 }
 
 /** The program as who brings files, made when it first does. */

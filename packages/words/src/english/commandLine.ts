@@ -237,6 +237,8 @@ export const commandLine = {
     `${say.counted(f.entries, ENTRIES)} of ${say.counted(f.persons, PERSONS)} put back`,
   brought: (f: { added: number; already: number }, say: Say) =>
     `${say.counted(f.added, ENTRIES)} added, ${say.short(f.already)} there already`,
+  olderValues: (f: { values: number }, say: Say) =>
+    `Left as they are: ${say.counted(f.values, VALUES)} of which the record has a later saying of the same source`,
   passedOver: (f: { resources: string }) => `Passed over, since they hold no value: ${f.resources}`,
   refusedOf: (f: { problems: number }, say: Say) =>
     `${say.counted(f.problems, PROBLEMS)}, and the rest is kept:`,

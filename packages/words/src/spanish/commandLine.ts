@@ -224,6 +224,8 @@ export const commandLine: Reworded<typeof commandLineText> = {
   restored: (f, say) => `${say.counted(f.entries, ENTRIES)} de ${say.counted(f.persons, PERSONS)}, repuestas`,
   brought: (f, say) =>
     `${say.counted(f.added, { one: 'entrada añadida', other: 'entradas añadidas' })}, ${say.short(f.already)} ya estaban`,
+  olderValues: (f, say) =>
+    `Se dejan como están: ${say.counted(f.values, VALUES)} que la misma fuente dijo después de otra manera, y así constan`,
   passedOver: (f) => `Se pasaron por alto, pues no contienen ningún valor: ${f.resources}`,
   refusedOf: (f, say) => `${say.counted(f.problems, PROBLEMS)}, y el resto se guarda:`,
   checked: (f, say) =>

@@ -135,10 +135,30 @@ function counted(
     entries.set(said(row), (entries.get(said(row)) ?? new Set()).add(row.entry));
   const withTimes = (row: FromRow): FromRow => ({ ...row, timesSaid: entries.get(said(row))?.size ?? 1 });
   const standing = new Set(reported.map(({ content }) => content.source.id));
+  const newest = newestOfSeries([...replaced, ...reported]);
+  // Taken back is as new as whatever the table says last of that series.
+  const asOfNow = (row: FromRow): FromRow => {
+    const saidAt = newest.get(row.series) ?? null;
+    return { ...row, content: { ...row.content, saidAt } };
+  };
   return {
     reported: reported.map(withTimes),
-    takenBack: replaced.filter(({ content }) => !standing.has(content.source.id)).map(withTimes),
+    takenBack: replaced
+      .filter(({ content }) => !standing.has(content.source.id))
+      .map((row) => asOfNow(withTimes(row))),
   };
+}
+
+/** The last instant at which anything was said of each series. */
+function newestOfSeries(rows: readonly FromRow[]): ReadonlyMap<string | null, string> {
+  const newest = new Map<string | null, string>();
+  for (const { series, content } of rows) {
+    const before = newest.get(series);
+    const { saidAt } = content;
+    if (saidAt !== null && (before === undefined || Date.parse(saidAt) > Date.parse(before)))
+      newest.set(series, saidAt);
+  }
+  return newest;
 }
 
 /** Null where the rows do not give a name and a second identifier, or do not agree about one. */
@@ -267,7 +287,14 @@ function contentOf(row: Row, value: ReportedValue, id: string | null): ReportedC
     until: null,
     note: row.text('note')?.slice(0, LONGEST_NOTE) ?? null,
     source: { format: 'csv', id },
+    saidAt: instantIn(row.text('recordedAt')),
   };
+}
+
+/** When the record that wrote the table took the value in; null where a spreadsheet left no instant. */
+function instantIn(text: string | null): string | null {
+  const read = stamp.shape.at.safeParse(text);
+  return read.success ? read.data : null;
 }
 
 function placeOf(seriesOf: string | null): string | null {

@@ -67,6 +67,7 @@ describe('the shapes of the handbook, section 11', () => {
       until: null,
       note: 'Diastolic at disappearance of sounds (phase 5).',
       source: { format: 'fhir', id: 'heard' },
+      saidAt: null,
     });
   });
 

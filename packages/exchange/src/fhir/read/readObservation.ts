@@ -59,6 +59,7 @@ export function readObservation(resource: Json, at: string, names: Names): Parse
       LONGEST_NOTE,
     ),
     source: { format: 'fhir', id: cut(nameOf(resource), LONGEST_NAME) },
+    saidAt: stampOf(resource.issued)?.at ?? null,
   };
   return {
     ok: true,

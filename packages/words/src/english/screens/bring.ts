@@ -35,6 +35,8 @@ export const bring = {
   came: 'Came',
   nothingCame: 'nothing',
   passedOver: (f: Text) => `Passed over, since they hold no value to take in: ${f.text}.`,
+  older: (f: Count, say: Say) =>
+    `Left as ${say.form(f.values, { one: 'it is', other: 'they are' })}: ${say.counted(f.values, { one: 'value', other: 'values' })} of an older file. What the same source said later is in the record already.`,
   keep: (f: Count, say: Say) => `Keep ${say.counted(f.values, ENTRIES)}`,
   another: 'Another file',
   kept: 'The file was brought in',

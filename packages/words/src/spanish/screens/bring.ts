@@ -32,6 +32,8 @@ export const bring: Reworded<typeof english> = {
   came: 'Vino',
   nothingCame: 'nada',
   passedOver: (f) => `Se pasan por alto, pues no tienen ningún valor que incorporar: ${f.text}.`,
+  older: (f, say) =>
+    `Se ${say.form(f.values, { one: 'deja como está', other: 'dejan como están' })}: ${say.counted(f.values, { one: 'valor', other: 'valores' })} de un fichero más antiguo. Lo que la misma fuente dijo después ya consta.`,
   keep: (f, say) => `Guardar ${say.counted(f.values, ENTRIES)}`,
   another: 'Otro fichero',
   kept: 'El fichero se incorporó',

@@ -12,6 +12,8 @@ type Chance = {
 type Answer = {
   probability: Chance[];
   assumptions: { code: string }[];
+  office: Record<string, unknown> | null;
+  whiteCoat: unknown;
   derivedSpread: Record<string, Record<string, { sd: number; least: number; most: number }>>;
 };
 
@@ -99,5 +101,56 @@ describe('office visits beside a week at home', () => {
     const at = async (visits: number) =>
       (await answered(`home ${WEEK} --age 55 --sex m --office 160/98x${visits}`)).probability.at(-1)?.systolic ?? 0; // biome-ignore format: one thought
     expect(await at(4)).toBeGreaterThan(await at(1));
+  });
+});
+
+describe('office pressures with their days', () => {
+  // By hand: 150 and 140 of one day are 145, with 148 of another 146.5; so many visits as days.
+  test('are visits by day, as in the record', async () => {
+    const dated = '2025-03-01=148/92,2025-03-04=150/94,2025-03-04=140/90';
+    const found = await answered(`ambulatory ${RECORDING} --age 55 --sex m --office ${dated}`);
+    expect(found.office).toEqual({
+      systolic: 146.5,
+      diastolic: 92,
+      count: 2,
+      visits: [
+        { date: '2025-03-01', rounds: 1, systolic: 148, diastolic: 92 },
+        { date: '2025-03-04', rounds: 2, systolic: 145, diastolic: 92 },
+      ],
+      tooFar: 0,
+    });
+    const same = await answered(`ambulatory ${RECORDING} --age 55 --sex m --office 146.5/92x2`);
+    expect(found.probability).toEqual(same.probability);
+    expect(same.office).toMatchObject({ count: 2, visits: null });
+  });
+
+  // Three months, a decision of this project.
+  test('further than 92 days from the readings are left out, and it is said how many', async () => {
+    const found = await answered(`ambulatory ${RECORDING} --office 2024-01-01=180/110,2025-03-04=148/92`);
+    expect(found.office).toMatchObject({ systolic: 148, count: 1, tooFar: 1 });
+    const { stdout } = await typed(`ambulatory ${RECORDING} --office 2024-01-01=180/110`);
+    expect(stdout).toContain('1 pressure not taken, more than 92 days from these readings');
+    const none = await answered(`ambulatory ${RECORDING} --office 2024-01-01=180/110`);
+    expect([none.office, none.whiteCoat]).toEqual([
+      { systolic: null, diastolic: null, count: 0, visits: [], tooFar: 1 },
+      null,
+    ]);
+  });
+
+  test('a day that is none, and a pressure the wrong way round, are refused', async () => {
+    for (const [office, code] of [
+      ['2025-02-30=148/92', 'not-a-time'],
+      ['2025-03-01=148/92,150/90', 'not-a-time'],
+      ['2025-03-01=92/148', 'not-below-systolic'],
+    ]) {
+      const came = await typed(`usual --threshold 135/85 --office ${office} --json`);
+      expect([came.code, came.problems.map((one) => one.code)]).toEqual([2, [code]]);
+    }
+  });
+
+  test('go into the usual level as so many visits', async () => {
+    const [dated] = (await typed('usual --threshold 135/85 --office 2025-03-01=148/92,2025-04-01=150/94 --json')).json; // biome-ignore format: one line
+    const [plain] = (await typed('usual --threshold 135/85 --office 149/93x2 --json')).json;
+    expect((dated as { systolic: unknown }).systolic).toEqual((plain as { systolic: unknown }).systolic);
   });
 });

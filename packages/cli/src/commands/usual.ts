@@ -15,12 +15,14 @@ import { command, NO_OPERANDS } from '../command.js';
 import type { Given, Option } from '../options/option.js';
 import { columns } from '../output/columns.js';
 import { computedBy } from '../output/computedBy.js';
-import { meanOf, type TypedMean, wholeFrom } from './series/typedSeries.js';
+import { meanOf, type TypedMean } from './series/typedMean.js';
+import { type OfficeTaken, officeOf, officeTyped } from './series/typedOffice.js';
+import { wholeFrom } from './series/typedSeries.js';
 
 const OPTIONS: readonly Option[] = [
   { name: 'age', kind: 'value', means: 'options.age', hint: 'YEARS' },
   { name: 'sex', kind: 'value', means: 'options.priorSex', choices: SEXES },
-  { name: 'office', kind: 'value', means: 'options.usualOffice', hint: 'S/DxN' },
+  { name: 'office', kind: 'value', means: 'options.usualOffice', hint: 'S/DxN|DATE=S/D,...' },
   { name: 'home', kind: 'value', means: 'options.usualHome', hint: 'S/DxN' },
   { name: 'days', kind: 'value', means: 'options.usualDays', hint: 'DAYS' },
   { name: 'ambulatory', kind: 'value', means: 'options.usualAmbulatory', hint: 'S/D' },
@@ -31,7 +33,7 @@ type Asked = {
   readonly known: UsualKnown;
   readonly threshold: Pick<TypedMean, 'systolic' | 'diastolic'>;
   readonly typed: {
-    readonly office: TypedMean | null;
+    readonly office: OfficeTaken | null;
     readonly home: TypedMean | null;
     readonly days: number | null;
   };
@@ -81,7 +83,7 @@ function typedUsual(given: Given): Parsed<Asked> {
     const name = given.text('age') === null ? 'age' : 'sex';
     refusals.push(refusal(`/${name}`, 'missing', 'age-and-sex', null));
   }
-  const office = meanOf(given, 'office', refusals);
+  const office = officeTyped(officeOf(given, refusals));
   const home = meanOf(given, 'home', refusals);
   const ambulatory = meanOf(given, 'ambulatory', refusals);
   const threshold = meanOf(given, 'threshold', refusals);

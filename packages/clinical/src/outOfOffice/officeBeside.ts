@@ -1,9 +1,6 @@
 import { isRaised } from '../category/scheme.js';
 import { ADULT_SCHEME_IDS, adultScheme } from '../category/schemes.js';
 import type { SidedLimit } from '../contract/shownPressure.js';
-import { passes } from '../contract/threshold.js';
-import { OUT_OF_OFFICE_COMPARISONS as SIDE } from './comparisons.js';
-import { OUT_OF_OFFICE_FIGURES as F } from './figures.js';
 import {
   type Held,
   type PhenotypeResult,
@@ -46,9 +43,4 @@ export function officeBeside(
   const phenotype =
     high === undefined || !isJudged ? null : phenotypeOf({ ...office, ...limits }, held, isTreated);
   return { phenotype, whiteCoat: whiteCoatEffect(office, out), limits };
-}
-
-/** Whether an office pressure so many days from a series belongs to it. */
-export function isNearSeries(daysApart: number): boolean {
-  return passes(daysApart, SIDE.officeWithinDays, F.officeWithinDays.value);
 }

@@ -1,21 +1,16 @@
-import { isNearSeries, mean, type VisitsMean } from '@evenfall/clinical';
+import {
+  isNearSeries,
+  type OfficePressure,
+  type OfficeVisits,
+  officeVisits,
+  type VisitsMean,
+} from '@evenfall/clinical';
 import type { Chart, ChartRound } from './projectChart.js';
 import { roundAverage } from './roundAverage.js';
 import type { RulesOf } from './valueStanding.js';
 
-/** The office rounds of one local day (`YYYY-MM-DD`): one visit, with the mean of their means, mmHg. */
-export type OfficeVisit = {
-  readonly date: string;
-  readonly rounds: number;
-  readonly systolic: number;
-  readonly diastolic: number;
-};
-
-/** What the office rounds about a series came to: the mean over their visits, mmHg, and each visit, oldest first. */
-export type OfficeNear = {
-  readonly systolic: number;
-  readonly diastolic: number;
-  readonly visits: readonly OfficeVisit[];
+/** What the office rounds about a series came to. */
+export type OfficeNear = OfficeVisits & {
   /** Signed rounds with a pressure as near as these that are not taken, by why; none of a reason with no round. */
   readonly leftOut: readonly OfficeLeftOut[];
 };
@@ -42,37 +37,33 @@ export type SeriesDays = { readonly from: string; readonly until: string };
  * readings or more, undisputed; null where there is none. A learner's round counts once it is countersigned. Rounds of one day are one visit: what varies between visits they share.
  */
 export function officeNear(chart: Chart, rulesOf: RulesOf, days: SeriesDays): OfficeNear | null {
-  const { visits, leftOut } = roundsNear(chart, rulesOf, days);
-  if (visits.length === 0) return null;
-  return { ...meanOfPairs(visits), visits, leftOut };
+  const { taken, leftOut } = roundsNear(chart, rulesOf, days);
+  return taken === null ? null : { ...taken, leftOut };
 }
 
 /** Why none of the office rounds near a series is taken, where some are near and none is; else nothing. */
 export function officeNotTaken(chart: Chart, rulesOf: RulesOf, days: SeriesDays): readonly OfficeLeftOut[] {
-  const { visits, leftOut } = roundsNear(chart, rulesOf, days);
-  return visits.length === 0 ? leftOut : [];
+  const { taken, leftOut } = roundsNear(chart, rulesOf, days);
+  return taken === null ? leftOut : [];
 }
 
-function roundsNear(
-  { rounds }: Chart,
-  rulesOf: RulesOf,
-  days: SeriesDays,
-): Pick<OfficeNear, 'visits' | 'leftOut'> {
-  const byDate = new Map<string, Pair[]>();
+type RoundsNear = { readonly taken: OfficeVisits | null; readonly leftOut: readonly OfficeLeftOut[] };
+
+function roundsNear({ rounds }: Chart, rulesOf: RulesOf, days: SeriesDays): RoundsNear {
+  const pressures: OfficePressure[] = [];
   const left: OfficeLeftOut['why'][] = [];
   for (const round of rounds) {
     const date = round.values.at(-1)?.original.measuredAt.at.slice(0, 'YYYY-MM-DD'.length);
     if (date === undefined || !isOfOffice(round) || !isNearSeries(daysApart(date, days))) continue;
     const found = takenOf(round, rulesOf);
     if (typeof found === 'string') left.push(found);
-    else byDate.set(date, [...(byDate.get(date) ?? []), found]);
+    else pressures.push({ date, ...found });
   }
-  const visits = [...byDate].map(([date, all]) => ({ date, rounds: all.length, ...meanOfPairs(all) }));
   const leftOut = OFFICE_LEFT_OUT.flatMap((why) => {
     const rounds = left.filter((one) => one === why).length;
     return rounds === 0 ? [] : [{ why, rounds }];
   });
-  return { visits: visits.toSorted((a, b) => (a.date < b.date ? -1 : 1)), leftOut };
+  return { taken: officeVisits(pressures), leftOut };
 }
 
 type Pair = { readonly systolic: number; readonly diastolic: number };
@@ -92,17 +83,11 @@ function takenOf(round: ChartRound, rulesOf: RulesOf): Pair | OfficeLeftOut['why
   return round.values.some(({ standing }) => standing === 'contested') ? 'disputed' : 'no-mean';
 }
 
-/** Whole days from a day to the nearest of the series; 0 within it. */
-function daysApart(date: string, { from, until }: SeriesDays): number {
+/** Whole days from a day (`YYYY-MM-DD`) to the nearest of a series; 0 within it. */
+export function daysApart(date: string, { from, until }: SeriesDays): number {
   const before = Date.parse(from) - Date.parse(date);
   const after = Date.parse(date) - Date.parse(until);
   return Math.max(0, before, after) / DAY_MS;
 }
 
 const DAY_MS = 86_400_000;
-
-/** The mean of pairs, of which there is at least one. */
-function meanOfPairs(pairs: readonly Pair[]): Pair {
-  const of = (component: keyof Pair) => mean(pairs.map((one) => one[component])) as number;
-  return { systolic: of('systolic'), diastolic: of('diastolic') };
-}

@@ -22,6 +22,45 @@ test.each(Object.entries(DIARY_TEXTS))('the diary in %s says each number that it
   expect(text.bringBack('8 July')).toContain('8 July');
 });
 
+// Bedside handbook 3.16, what to ask at 180 or 120 and more: pregnancy has a line of its own.
+test.each([
+  [
+    'en',
+    [
+      'chest',
+      'back',
+      'breathless',
+      'weakness',
+      'numbness',
+      'speaking',
+      'seeing',
+      'headache',
+      'confusion',
+      'fit',
+      'urine',
+    ],
+  ],
+  [
+    'es',
+    [
+      'pecho',
+      'espalda',
+      'aire',
+      'debilidad',
+      'adormecimiento',
+      'hablar',
+      'ver',
+      'cabeza',
+      'confusión',
+      'convulsión',
+      'orina',
+    ],
+  ],
+  ['ar', ['الصدر', 'الظهر', 'التنفس', 'ضعف', 'خدر', 'الكلام', 'الرؤية', 'صداع', 'تشوّش', 'تشنّج', 'البول']],
+] as const)('the diary in %s names every sign of danger of the handbook', (id, signs) => {
+  for (const sign of signs) expect(DIARY_TEXTS[id].symptoms).toContain(sign);
+});
+
 test('every language but English says that nobody has reviewed it, and Arabic runs from right to left', () => {
   const { en, es, ar } = DIARY_TEXTS;
   expect([en.isReviewed, es.isReviewed, ar.isReviewed]).toEqual([true, false, false]);

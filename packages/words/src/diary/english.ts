@@ -34,7 +34,7 @@ export const english: DiaryText = {
   again: (minutes) =>
     `Sit quietly for ${minutes} minutes and measure again. If it is still that high, call your clinic today.`,
   symptoms:
-    'Call the emergency number at once if you also have pain in the chest or back, breathlessness, weakness or numbness, trouble speaking or seeing, a severe headache, confusion or a fit. Do not wait and do not measure again.',
+    'Call the emergency number at once if you also have pain in the chest or back, breathlessness, weakness or numbness, trouble speaking or seeing, a severe headache, confusion, a fit, or pass very little urine. Do not wait and do not measure again.',
   pregnant: ({ pregnantSystolic, pregnantDiastolic, weeksAfterBirth }) =>
     `If you are pregnant, or gave birth in the last ${weeksAfterBirth} weeks: call at once at ${pregnantSystolic} or more, or ${pregnantDiastolic} or more.`,
   ownAdvice: 'If your clinic told you something else, do what your clinic told you.',

@@ -35,7 +35,7 @@ export const spanish: DiaryText = {
   again: (minutes) =>
     `Siéntese en calma ${minutes} minutos y mida de nuevo. Si sigue así de alta, llame hoy a su centro.`,
   symptoms:
-    'Llame enseguida al número de emergencias si además tiene dolor en el pecho o la espalda, falta de aire, debilidad o adormecimiento, dificultad para hablar o ver, dolor de cabeza intenso, confusión o una convulsión. No espere ni mida de nuevo.',
+    'Llame enseguida al número de emergencias si además tiene dolor en el pecho o la espalda, falta de aire, debilidad o adormecimiento, dificultad para hablar o ver, dolor de cabeza intenso, confusión, una convulsión u orina muy poco. No espere ni mida de nuevo.',
   pregnant: ({ pregnantSystolic, pregnantDiastolic, weeksAfterBirth }) =>
     `Si está embarazada o dio a luz en las últimas ${weeksAfterBirth} semanas: llame enseguida con ${pregnantSystolic} o más, o ${pregnantDiastolic} o más.`,
   ownAdvice: 'Si su centro le dijo otra cosa, haga lo que le dijo su centro.',

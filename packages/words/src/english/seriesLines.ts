@@ -91,6 +91,8 @@ export const seriesLines = {
   riseRate: (f: { mmHg: number }, say: Say) => `${say.short(f.mmHg, 1)} mmHg/h`,
   riseNotKnown: 'not enough readings',
   riseAtEdge: 'The lowest reading is the first or last asleep: two make its mean, not three.',
+  officeTooFar: (f: { pressures: number; days: number }, say: Say) =>
+    `${say.counted(f.pressures, { one: 'pressure', other: 'pressures' })} not taken, more than ${say.counted(f.days, DAYS)} from these readings (a choice of this program)`,
   target: 'Treatment target',
   targetUnder: (
     f: { systolic: number; diastolic: number; fromYears: number | null; untilYears: number | null },
@@ -192,7 +194,7 @@ export const seriesOptions = {
   pressureUnit: 'the unit of pressures that could be kPa',
   columns: 'what each column is, with commas: time,systolic,diastolic,pulse; - for one that is not read',
   officeMean:
-    'an office pressure to compare with and to take into the chances: 148/92, or 148/92x2 for the mean of two visits',
+    'an office pressure to compare with and to take into the chances: 148/92, 148/92x2 for the mean of two visits, or each with its day (one day is one visit): 2026-11-01=148/92,2026-11-08=150/90',
   treated: 'whether the person is treated for high pressure',
   asleep: 'when the person slept, by their diary: 23:00-07:00',
   nap: 'with --asleep: when they slept by day, counted as neither day nor night: 13:00-14:30',
@@ -201,7 +203,8 @@ export const seriesOptions = {
   scheduled: 'how many readings the recorder was set to take',
   asksStiffness: 'work out the stiffness index too (it depends on scatter and on the fall by night)',
   allHours: 'use readings later than 24 hours after the first too',
-  usualOffice: 'the mean of office visits and how many: 148/92x2',
+  usualOffice:
+    'the mean of office visits and how many: 148/92x2; or each with its day (one day is one visit): 2026-11-01=148/92,2026-11-08=150/90',
   usualHome: 'the mean of readings at home and how many: 138/86x24',
   usualDays: 'on how many days the readings at home were taken',
   usualAmbulatory: 'the mean by day of a recording over 24 hours',

@@ -88,6 +88,8 @@ export const seriesLines: Reworded<typeof lines> = {
   riseRate: (f, say) => `${say.short(f.mmHg, 1)} mmHg/h`,
   riseNotKnown: 'no hay lecturas suficientes',
   riseAtEdge: 'La lectura más baja es la primera o la última del sueño: su media es de dos, no de tres.',
+  officeTooFar: (f, say) =>
+    `${say.counted(f.pressures, { one: 'presión no tomada', other: 'presiones no tomadas' })}, a más de ${say.counted(f.days, { one: 'día', other: 'días' })} de estas lecturas (una elección de este programa)`,
   target: 'Objetivo del tratamiento',
   targetUnder: (f, say) =>
     `por debajo de ${say.limit(f.systolic)}/${say.limit(f.diastolic)} mmHg ${f.fromYears === null ? `con menos de ${say.short(f.untilYears ?? 0)} años` : `desde los ${say.short(f.fromYears)} años`}`,
@@ -157,7 +159,7 @@ export const seriesOptions: Reworded<typeof options> = {
   pressureUnit: 'la unidad de presiones que podrían ser kPa',
   columns: 'qué es cada columna, con comas: time,systolic,diastolic,pulse; - para una que no se lee',
   officeMean:
-    'una presión de consulta con la que comparar y para las probabilidades: 148/92, o 148/92x2 si es media de dos visitas',
+    'una presión de consulta con la que comparar y para las probabilidades: 148/92, 148/92x2 si es media de dos visitas, o cada una con su día (un día es una visita): 2026-11-01=148/92,2026-11-08=150/90',
   treated: 'si la persona recibe tratamiento para la presión alta',
   asleep: 'cuándo durmió la persona, según su diario: 23:00-07:00',
   nap: 'con --asleep: la siesta, que no cuenta ni como día ni como noche: 13:00-14:30',
@@ -166,7 +168,8 @@ export const seriesOptions: Reworded<typeof options> = {
   scheduled: 'cuántas lecturas estaba programado para tomar el registrador',
   asksStiffness: 'calcular también el índice de rigidez (depende de la dispersión y de la bajada nocturna)',
   allHours: 'usa también las lecturas posteriores a 24 horas desde la primera',
-  usualOffice: 'la media de las visitas a la consulta y cuántas: 148/92x2',
+  usualOffice:
+    'la media de las visitas a la consulta y cuántas: 148/92x2; o cada una con su día (un día es una visita): 2026-11-01=148/92,2026-11-08=150/90',
   usualHome: 'la media de las lecturas en casa y cuántas: 138/86x24',
   usualDays: 'en cuántos días se tomaron las lecturas en casa',
   usualAmbulatory: 'la media diurna de un registro de 24 horas',

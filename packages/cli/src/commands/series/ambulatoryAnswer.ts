@@ -36,7 +36,7 @@ import type { Json } from '../../answer.js';
 import type { Context } from '../../command.js';
 import type { Maker } from '../../input/fileLines.js';
 import { computedBy } from '../../output/computedBy.js';
-import { assumptionsIn } from './homeAnswer.js';
+import { assumptionsIn, officeJson } from './homeAnswer.js';
 import {
   type ActFirst,
   actFirstJson,
@@ -47,7 +47,8 @@ import {
   refusedRows,
   seriesOfText,
 } from './seriesOfText.js';
-import { protocolOf, type TypedRecording, type TypedSeries, visitsOf } from './typedSeries.js';
+import { type OfficeTaken, officeBesideReadings, visitsOf } from './typedOffice.js';
+import { protocolOf, type TypedRecording, type TypedSeries } from './typedSeries.js';
 
 /** A recording over 24 hours, answered. */
 export type RecordingAnswered = {
@@ -58,6 +59,9 @@ export type RecordingAnswered = {
   readonly ambulatoryRules: AmbulatoryRules;
   readonly first: readonly ActFirst[];
   readonly office: OfficeBeside | null;
+  /** The office that is taken, and how many pressures with a day are too far from the readings. */
+  readonly visited: OfficeTaken | null;
+  readonly tooFar: number;
   readonly target: TargetBeside | null;
   readonly isAllUsed: boolean;
   readonly dayNight: DayNight;
@@ -112,6 +116,7 @@ export function recordingAnswered(
     restored: new Set<number>(),
   };
   const result = ambulatoryResult(read.readings, known, rules);
+  const { taken: visited, tooFar } = officeBesideReadings(typed.office, read.readings);
   const isOfChild = isChild(ageYears);
   const limits = {
     whole: { highSystolic: rules.wholeSystolic, highDiastolic: rules.wholeDiastolic },
@@ -126,11 +131,13 @@ export function recordingAnswered(
     ambulatoryRules: rules,
     first: actFirstOf(read, isPregnant, isOfChild),
     target: targetBeside(typed.rules, result.day.mean, { ...typed, isValid: result.valid }),
+    visited,
+    tooFar,
     office:
-      typed.office === null
+      visited === null
         ? null
         : officeBeside(
-            typed.office,
+            visited,
             result.day.mean,
             rules.judged.map((period) => ({ ...result.judged[period].mean, ...limits[period] })),
             { ...typed, isJudged: result.valid && !isOfChild && !isPregnant },
@@ -138,20 +145,24 @@ export function recordingAnswered(
     isAllUsed: recording.isAllUsed,
     dayNight,
     spreads: derivedSpreads(read.readings, result.edited, dayNight),
-    ...chancesOf(result, rules, typed),
+    ...chancesOf(result, rules, typed, visitsOf(visited)),
   };
 }
 
 type Chances = Pick<RecordingAnswered, 'known' | 'thresholds' | 'visits' | 'probability'>;
 
 /** The mean by day about its limit, alone and with the office; of a child, in pregnancy or of too few readings none. */
-function chancesOf(result: AmbulatoryResult, rules: AmbulatoryRules, typed: TypedSeries): Chances {
+function chancesOf(
+  result: AmbulatoryResult,
+  rules: AmbulatoryRules,
+  typed: TypedSeries,
+  visits: VisitsMean | null,
+): Chances {
   const none = { systolic: null, diastolic: null };
   const isAsked = result.valid && !isChild(typed.ageYears) && !typed.isPregnant;
   const asked = isAsked ? dayAsked(result, rules) : null;
   const { ageYears, sex } = typed;
   const known = { ageYears, sex, office: none, home: none, ambulatory: asked?.ambulatory ?? none };
-  const visits = visitsOf(typed);
   const thresholds = asked?.thresholds ?? [];
   const withVisits = visits === null ? [] : chancesWithVisits(thresholds, known, visits);
   return { known, thresholds, visits, probability: [...chancesOver(thresholds, known), ...withVisits] };
@@ -247,6 +258,7 @@ export function recordingJson(answered: RecordingAnswered, version: string, word
       ...marksFlags(answered, words),
       ...readFlags(read, words),
     ],
+    office: officeJson(answered),
     phenotype: office?.phenotype ?? null,
     whiteCoat: office?.whiteCoat ?? null,
     target: answered.target,

@@ -2,7 +2,6 @@ import { combinedLoad, DERIVED, periodCategories, type SurgeDefinition } from '@
 import {
   fallText,
   loadText,
-  officeRows,
   periodCategoriesText,
   periodLoadText,
   risesSaid,
@@ -14,12 +13,12 @@ import type { Words } from '@evenfall/words';
 import { columns } from '../../output/columns.js';
 import { editedOf, marksFlags, notesOf, type RecordingAnswered } from './ambulatoryAnswer.js';
 import { assumptionsIn } from './homeAnswer.js';
-import { chanceRows, meanOfPart, ruleRow, targetRows } from './homeLines.js';
+import { chanceRows, meanOfPart, officeLines, ruleRow, targetRows } from './homeLines.js';
 import { actFirstRows, leftOutRows, readFlags } from './seriesOfText.js';
 
 /** The answer for people, what is dangerous first. */
 export function recordingLines(answered: RecordingAnswered, words: Words): string[] {
-  const { result, read, rules, protocol, office, ambulatoryRules: limits } = answered;
+  const { result, read, rules, protocol, ambulatoryRules: limits } = answered;
   const note = words.sentence('commandLine.note');
   const { scheduled, isPlanSaid, kept, byHand, day, night } = result.counts;
   const by = words.sentence(result.dayNightBy === 'diary' ? 'series.byDiary' : 'series.byClock');
@@ -67,7 +66,7 @@ export function recordingLines(answered: RecordingAnswered, words: Words): strin
     ...(limits.reportsStiffness ? [[words.sentence('series.stiffness'), stiffnessText(result, words)]] : []),
     ...derivedRows(answered, words),
     ...chanceRows(answered.probability, assumptionsIn(answered), words),
-    ...(office === null ? [] : officeRows(office, words)),
+    ...officeLines(answered, words),
     ...(result.counts.kept === 0 ? [] : [[note, wholeText(result, limits, words)]]),
     ...result.flags.map((flag) => [note, words.detail(flag)]),
     ...notesOf(answered).map((flag) => [note, words.detail(flag)]),

@@ -42,7 +42,8 @@ import {
   refusedRows,
   seriesOfText,
 } from './seriesOfText.js';
-import { protocolOf, type TypedSeries, visitsOf } from './typedSeries.js';
+import { type OfficeTaken, officeBesideReadings, visitsOf } from './typedOffice.js';
+import { protocolOf, type TypedSeries } from './typedSeries.js';
 
 /** A series at home, answered. */
 export type HomeAnswered = {
@@ -61,6 +62,9 @@ export type HomeAnswered = {
   readonly office: OfficeBeside | null;
   /** How mornings and evenings vary by themselves. */
   readonly parts: HomeParts;
+  /** The office that is taken, and how many pressures with a day are too far from the readings. */
+  readonly visited: OfficeTaken | null;
+  readonly tooFar: number;
   readonly target: TargetBeside | null;
 };
 
@@ -86,7 +90,8 @@ export function homeAnswered(read: ReadSeries, typed: TypedSeries): HomeAnswered
   const result = homeResult(read.readings, { ...NOTHING_BY_HAND, ageYears, isPregnant }, rules);
   const isOfChild = isChild(ageYears);
   const known = knownOf(read, result, rules, typed);
-  const visits = visitsOf(typed);
+  const { taken: visited, tooFar } = officeBesideReadings(typed.office, read.readings);
+  const visits = visitsOf(visited);
   const asked = isOfChild || isPregnant || result.used === 0 ? [] : homeThresholds(rules);
   return {
     read,
@@ -104,11 +109,13 @@ export function homeAnswered(read: ReadSeries, typed: TypedSeries): HomeAnswered
       ...(visits === null ? [] : chancesWithVisits(asked, known, visits)),
     ],
     target: targetBeside(typed.rules, result.mean, { ...typed, isValid: result.valid }),
+    visited,
+    tooFar,
     office:
-      typed.office === null
+      visited === null
         ? null
         : officeBeside(
-            typed.office,
+            visited,
             result.mean,
             [{ ...result.mean, highSystolic: rules.highSystolic, highDiastolic: rules.highDiastolic }],
             { ...typed, isJudged: result.valid && !isOfChild && !isPregnant },
@@ -174,6 +181,7 @@ export function homeJson(answered: HomeAnswered, version: string, words: Words):
     actFirst: actFirstJson(answered.first, words),
     flags: [...[...result.flags, ...flags].map(words.flagged), ...readFlags(read, words)],
     assumptions: assumptionsIn(answered).map(words.flagged),
+    office: officeJson(answered),
     phenotype: answered.office?.phenotype ?? null,
     whiteCoat: answered.office?.whiteCoat ?? null,
     target: answered.target,
@@ -182,4 +190,11 @@ export function homeJson(answered: HomeAnswered, version: string, words: Words):
     dates: read.dates,
     computedBy: computedBy(version, HOME_RULE, protocol, 'home'),
   };
+}
+
+/** The office that was typed, as it is taken beside the readings; null where none is. */
+export function officeJson({ visited, tooFar }: Pick<HomeAnswered, 'visited' | 'tooFar'>) {
+  if (visited === null && tooFar === 0) return null;
+  const { systolic = null, diastolic = null, count = 0, visits = [] } = visited ?? {};
+  return { systolic, diastolic, count, visits, tooFar };
 }

@@ -1,11 +1,12 @@
 import {
   type ChanceOver,
   type Flag,
+  OUT_OF_OFFICE_FIGURES,
   protocolVersion,
   type SidedLimit,
   type TargetBeside,
 } from '@evenfall/clinical';
-import { decimalsOf, meansText, officeRows, targetText, VERSION_SHOWN } from '@evenfall/report';
+import { decimalsOf, meansText, officeRows, officeText, targetText, VERSION_SHOWN } from '@evenfall/report';
 import type { Words } from '@evenfall/words';
 import { columns } from '../../output/columns.js';
 import { assumptionsIn, type HomeAnswered, notUsedOf } from './homeAnswer.js';
@@ -23,7 +24,7 @@ export function ruleRow(
 
 /** The answer for people, what is dangerous first and the category before any chance. */
 export function homeLines(answered: HomeAnswered, words: Words): string[] {
-  const { result, read, rules, protocol, office } = answered;
+  const { result, read, rules, protocol } = answered;
   const say = (key: 'mean' | 'morning' | 'evening' | 'category') => words.sentence(`series.${key}`);
   const note = words.sentence('commandLine.note');
   const { morningMinusEvening: difference } = result;
@@ -58,10 +59,34 @@ export function homeLines(answered: HomeAnswered, words: Words): string[] {
     ],
     ...targetRows(answered.target, words),
     ...chanceRows(answered.probability, assumptionsIn(answered), words),
-    ...(office === null ? [] : officeRows(office, words)),
+    ...officeLines(answered, words),
     ...[...result.flags, ...answered.parts.flags].map((flag) => [note, words.detail(flag)]),
     ...readFlags(read, words).map(({ detail }) => [note, detail]),
   ]);
+}
+
+/** The visits to the office with their days, what they and the readings say together, and how many are too far. */
+export function officeLines(
+  { office, visited, tooFar }: Pick<HomeAnswered, 'office' | 'visited' | 'tooFar'>,
+  words: Words,
+): string[][] {
+  const label = words.sentence('series.office');
+  const days = OUT_OF_OFFICE_FIGURES.officeWithinDays.value;
+  return [
+    ...officeWas({ office, visited }, words).map((text) => [label, text]),
+    ...(office === null ? [] : officeRows(office, words)),
+    ...(tooFar === 0 ? [] : [[label, words.sentence('series.officeTooFar', { pressures: tooFar, days })]]),
+  ];
+}
+
+/** Each visit with its day, where days were typed. */
+export function officeWas(
+  { office, visited }: Pick<HomeAnswered, 'office' | 'visited'>,
+  words: Words,
+): string[] {
+  if (office === null || visited === null || visited.visits === null) return [];
+  const { systolic, diastolic, visits } = visited;
+  return [officeText({ systolic, diastolic, visits, leftOut: [] }, office.limits, words).was];
 }
 
 /** What the guideline aims at under treatment. */

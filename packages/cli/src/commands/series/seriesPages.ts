@@ -10,6 +10,7 @@ import {
 import type { Context } from '../../command.js';
 import { marksFlags, type RecordingAnswered } from './ambulatoryAnswer.js';
 import type { HomeAnswered } from './homeAnswer.js';
+import { officeWas } from './homeLines.js';
 import { readFlags, refusedRows } from './seriesOfText.js';
 import type { TypedSheets } from './typedSheets.js';
 import { besideOf, type Drawable, headerOf } from './withSheets.js';
@@ -51,7 +52,7 @@ function usualAsked({ known, thresholds, visits }: RecordingAnswered): SeriesSai
 
 /** What the page of either says, from the file and what was typed beside it. */
 function saidOf(
-  { read, rules, protocol, first, office, target }: HomeAnswered | RecordingAnswered,
+  { read, rules, protocol, first, office, visited, target }: HomeAnswered | RecordingAnswered,
   sheets: TypedSheets,
   context: Context,
 ): SeriesSaid {
@@ -68,7 +69,7 @@ function saidOf(
     refused: refusedRows(read, words).map(({ row, detail }) => ({ line: row, why: detail })),
     beside: besideOf(read, words),
     settled: readFlags(read, words).map(({ detail }) => detail),
-    office: office === null ? null : { was: [], beside: office },
+    office: office === null ? null : { was: officeWas({ office, visited }, words), beside: office },
     target,
     usual: null,
   };

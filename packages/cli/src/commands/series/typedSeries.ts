@@ -11,7 +11,6 @@ import {
   refusal,
   SEXES,
   type Sex,
-  type VisitsMean,
 } from '@evenfall/clinical';
 import {
   DATE_ORDERS,
@@ -24,6 +23,7 @@ import {
 import type { Words } from '@evenfall/words';
 import type { Item } from '../../command.js';
 import type { Given, Option } from '../../options/option.js';
+import { officeOf, type TypedOffice } from './typedOffice.js';
 
 /** The rule set where none was named. Source: decision (the strictest of those that were read). */
 export const USUAL_RULES = 'ish-2020';
@@ -35,9 +35,6 @@ const idsOf = (section: SeriesSection): string[] =>
     .filter((one) => one.section === section)
     .map(({ id }) => id);
 
-/** A mean that was typed, and of how many: `148/92x2`; of the office so many visits. */
-export type TypedMean = { readonly systolic: number; readonly diastolic: number; readonly count: number };
-
 /** What was typed beside the file. */
 export type TypedSeries = {
   readonly files: readonly string[];
@@ -46,18 +43,11 @@ export type TypedSeries = {
   readonly ageYears: number | null;
   readonly sex: Sex | null;
   readonly isPregnant: boolean;
-  readonly office: TypedMean | null;
+  readonly office: TypedOffice | null;
   readonly isTreated: boolean | null;
   /** How many threads work on many files; null for as many as pay. */
   readonly workers: number | null;
 };
-
-/** The office mean as so many visits, as the chances take it; null where none was typed. */
-export function visitsOf({ office }: Pick<TypedSeries, 'office'>): VisitsMean | null {
-  if (office === null) return null;
-  const { systolic, diastolic, count } = office;
-  return { systolic, diastolic, visits: count };
-}
 
 /** The options of both kinds of series. */
 export function seriesOptions(section: SeriesSection): Option[] {
@@ -70,7 +60,7 @@ export function seriesOptions(section: SeriesSection): Option[] {
     { name: 'age', kind: 'value', means: 'options.age', hint: 'YEARS' },
     { name: 'sex', kind: 'value', means: 'options.priorSex', choices: SEXES },
     { name: 'pregnant', kind: 'switch', means: 'options.seriesPregnant' },
-    { name: 'office', kind: 'value', means: 'options.officeMean', hint: 'S/DxN' },
+    { name: 'office', kind: 'value', means: 'options.officeMean', hint: 'S/DxN|DATE=S/D,...' },
     { name: 'treated', kind: 'value', means: 'options.treated', choices: ['yes', 'no'] },
     { name: 'workers', kind: 'value', means: 'options.fileWorkers', hint: 'NUMBER' },
   ];
@@ -152,7 +142,7 @@ export function typedSeries(
     ageYears: wholeFrom(given, 'age', 0, OLDEST_YEARS, refusals),
     sex: SEXES.find((one) => one === given.text('sex')) ?? null,
     isPregnant: given.isOn('pregnant'),
-    office: meanOf(given, 'office', refusals),
+    office: officeOf(given, refusals),
     isTreated: given.text('treated') === null ? null : given.text('treated') === 'yes',
     workers: wholeFrom(given, 'workers', 1, MOST_WORKERS, refusals),
   };
@@ -253,28 +243,4 @@ export function wholeFrom(
   if (isNumber && Number.isInteger(value) && value >= minimum && value <= maximum) return value;
   refusals.push(refusal(`/${name}`, code, 'whole-from', text, { figures: { minimum, maximum } }));
   return null;
-}
-
-const MEAN = /^(\d{1,3}(?:\.\d+)?)\/(\d{1,3}(?:\.\d+)?)(?:x(\d{1,5}))?$/;
-
-/** A typed mean; null where it was not typed or is refused. */
-export function meanOf(given: Given, name: string, refusals: Refusal[]): TypedMean | null {
-  const text = given.text(name);
-  if (text === null) return null;
-  const found = MEAN.exec(text);
-  if (found === null) {
-    refusals.push(refusal(`/${name}`, 'not-a-number', 'mean-and-count', text));
-    return null;
-  }
-  const mean = { systolic: Number(found[1]), diastolic: Number(found[2]), count: Number(found[3] ?? 1) };
-  if (mean.diastolic >= mean.systolic) {
-    const figures = { systolic: mean.systolic };
-    refusals.push(refusal(`/${name}`, 'not-below-systolic', 'diastolic-below-this', text, { figures }));
-    return null;
-  }
-  if (mean.count === 0) {
-    refusals.push(refusal(`/${name}`, 'out-of-range', 'mean-and-count', text));
-    return null;
-  }
-  return mean;
 }

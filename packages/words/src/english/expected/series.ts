@@ -32,6 +32,8 @@ export const series = {
   'age-and-sex': () => '--age and --sex together',
   'whole-from': (f, say) =>
     `a whole number from ${say.short(f.value('minimum'))} to ${say.short(f.value('maximum'))}`,
+  'dated-pressures': () =>
+    'pressures each with its day, with commas, such as 2026-11-01=148/92,2026-11-08=150/90',
   'mean-and-count': () => 'a mean and how many it is of, such as 138/86x24',
   'days-of-home': () => '--days: on how many days the readings at home were taken',
   'some-pressure': () => '--office, --home or --ambulatory',

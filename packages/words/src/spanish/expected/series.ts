@@ -34,6 +34,8 @@ export const series: Reworded<typeof english> = {
   'age-and-sex': () => '--age y --sex juntas',
   'whole-from': (f, say) =>
     `un número entero de ${say.short(f.value('minimum'))} a ${say.short(f.value('maximum'))}`,
+  'dated-pressures': () =>
+    'presiones cada una con su día, con comas, como 2026-11-01=148/92,2026-11-08=150/90',
   'mean-and-count': () => 'una media y de cuántas es, como 138/86x24',
   'days-of-home': () => '--days: en cuántos días se tomaron las lecturas en casa',
   'some-pressure': () => '--office, --home o --ambulatory',

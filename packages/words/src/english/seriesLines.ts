@@ -100,12 +100,12 @@ export const seriesLines = {
   ) =>
     `under ${say.limit(f.systolic)}/${say.limit(f.diastolic)} mmHg ${f.fromYears === null ? `at an age under ${say.short(f.untilYears ?? 0)}` : `from the age of ${say.short(f.fromYears)} on`}`,
   targetSays: (f: { guideline: string; text: string; isMet: boolean | null }, _say: Say) =>
-    `${f.guideline} aims at a mean ${f.text} in whoever is treated${f.isMet === null ? '' : f.isMet ? '; this mean is under it' : '; this mean is not under it'}. From memory, not checked against the guideline; your local protocol and the person's own target win. It says what is aimed at, not what the person has.`,
+    `${f.guideline} aims at a mean ${f.text} in whoever is treated${f.isMet === null ? '' : f.isMet ? '; this mean is under it' : '; this mean is not under it'}. From memory, not checked against the guideline; your local protocol and the person's own target win. It says what is aimed at, not what the person has`,
   stiffness: 'Stiffness index',
   stiffnessOf: (f: { index: number; symmetric: number; slope: number; r: number }, say: Say) =>
-    `${say.number(f.index, 2)}, symmetric ${say.number(f.symmetric, 2)} (1 minus the slope of diastolic on systolic, ${say.number(f.slope, 2)}; r ${say.number(f.r, 2)}). It moves with how far the readings scatter and with the fall by night, a modelling study found that it does not measure stiffness accurately, and it has no limit here.`,
+    `${say.number(f.index, 2)}, symmetric ${say.number(f.symmetric, 2)} (1 minus the slope of diastolic on systolic, ${say.number(f.slope, 2)}; r ${say.number(f.r, 2)}). It moves with how far the readings scatter and with the fall by night, a modelling study found that it does not measure stiffness accurately, and it has no limit here`,
   stiffnessNone: (f: { readings: number; r2: number }, say: Say) =>
-    `Not given: it takes ${say.counted(f.readings, READINGS)} with both pressures and an r² of ${say.limit(f.r2)} or more between them.`,
+    `Not given: it takes ${say.counted(f.readings, READINGS)} with both pressures and an r² of ${say.limit(f.r2)} or more between them`,
   riseCaution: (f: { sd: number; apart: number }, say: Say) =>
     `These rises have no limit here: from one recording of a person to the next each varies by an SD of about ${say.short(f.sd)} mmHg, and the definitions differ by more than ${say.short(f.apart)}.`,
   loadOf: (

@@ -94,12 +94,12 @@ export const seriesLines: Reworded<typeof lines> = {
   targetUnder: (f, say) =>
     `por debajo de ${say.limit(f.systolic)}/${say.limit(f.diastolic)} mmHg ${f.fromYears === null ? `con menos de ${say.short(f.untilYears ?? 0)} años` : `desde los ${say.short(f.fromYears)} años`}`,
   targetSays: (f) =>
-    `${f.guideline} busca en quien recibe tratamiento una media ${f.text}${f.isMet === null ? '' : f.isMet ? '; esta media está por debajo' : '; esta media no está por debajo'}. De memoria, sin cotejar con la guía; prevalecen su protocolo local y el objetivo de la persona, y dice lo que se busca, no lo que la persona tiene.`,
+    `${f.guideline} busca en quien recibe tratamiento una media ${f.text}${f.isMet === null ? '' : f.isMet ? '; esta media está por debajo' : '; esta media no está por debajo'}. De memoria, sin cotejar con la guía; prevalecen su protocolo local y el objetivo de la persona, y dice lo que se busca, no lo que la persona tiene`,
   stiffness: 'Índice de rigidez',
   stiffnessOf: (f, say) =>
-    `${say.number(f.index, 2)}, simétrico ${say.number(f.symmetric, 2)} (1 menos la pendiente de la diastólica sobre la sistólica, ${say.number(f.slope, 2)}; r ${say.number(f.r, 2)}). Cambia con la dispersión de las lecturas y con la bajada nocturna, un estudio con modelos halló que no mide bien la rigidez, y aquí no tiene límite.`,
+    `${say.number(f.index, 2)}, simétrico ${say.number(f.symmetric, 2)} (1 menos la pendiente de la diastólica sobre la sistólica, ${say.number(f.slope, 2)}; r ${say.number(f.r, 2)}). Cambia con la dispersión de las lecturas y con la bajada nocturna, un estudio con modelos halló que no mide bien la rigidez, y aquí no tiene límite`,
   stiffnessNone: (f, say) =>
-    `No se da: hacen falta ${say.counted(f.readings, READINGS)} con ambas presiones y un r² de ${say.limit(f.r2)} o más entre ellas.`,
+    `No se da: hacen falta ${say.counted(f.readings, READINGS)} con ambas presiones y un r² de ${say.limit(f.r2)} o más entre ellas`,
   riseCaution: (f, say) =>
     `Estas subidas no tienen aquí límite: de un registro a otro de la misma persona cada una varía con una DE de unos ${say.short(f.sd)} mmHg, y las definiciones difieren en más de ${say.short(f.apart)}.`,
   loadOf: (f, say) =>

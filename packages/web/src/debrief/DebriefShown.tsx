@@ -247,7 +247,14 @@ function costText(
   ];
   return systolic === null && diastolic === null
     ? words.sentence('debrief.oneThingWhy', { instead, what: fault })
-    : words.sentence('debrief.oneThingSays', { instead, fault, systolic, diastolic, back });
+    : words.sentence('debrief.oneThingSays', {
+        instead,
+        fault,
+        systolic,
+        diastolic,
+        systolicBack: back.systolic,
+        diastolicBack: back.diastolic,
+      });
 }
 
 function whyText(conduct: Conduct, rules: DebriefRules, words: Text, aids: Aids): string {

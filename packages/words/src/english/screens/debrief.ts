@@ -188,15 +188,16 @@ export const debrief = {
       systolic: number | null;
       diastolic: number | null;
       /** What everything else moved back of each; null: nothing to speak of. */
-      back: { systolic: number | null; diastolic: number | null };
+      systolicBack: number | null;
+      diastolicBack: number | null;
     },
     say: Say,
   ) => {
     const moved = [
-      ...(f.systolic === null ? [] : [{ whose: 'your systolic', mmHg: f.systolic, back: f.back.systolic }]),
+      ...(f.systolic === null ? [] : [{ whose: 'your systolic', mmHg: f.systolic, back: f.systolicBack }]),
       ...(f.diastolic === null
         ? []
-        : [{ whose: 'your diastolic', mmHg: f.diastolic, back: f.back.diastolic }]),
+        : [{ whose: 'your diastolic', mmHg: f.diastolic, back: f.diastolicBack }]),
     ];
     const any = moved.filter(({ mmHg }) => isAny(mmHg));
     if (any.length === 0) return `${f.instead} ${f.fault}: this time it moved neither number.`;

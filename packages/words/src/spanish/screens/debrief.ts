@@ -174,10 +174,8 @@ export const debrief: Reworded<typeof english> = {
   oneThing: 'Una cosa que hacer de otro modo',
   oneThingSays: (f, say) => {
     const moved = [
-      ...(f.systolic === null ? [] : [{ whose: 'su sistólica', mmHg: f.systolic, back: f.back.systolic }]),
-      ...(f.diastolic === null
-        ? []
-        : [{ whose: 'su diastólica', mmHg: f.diastolic, back: f.back.diastolic }]),
+      ...(f.systolic === null ? [] : [{ whose: 'su sistólica', mmHg: f.systolic, back: f.systolicBack }]),
+      ...(f.diastolic === null ? [] : [{ whose: 'su diastólica', mmHg: f.diastolic, back: f.diastolicBack }]),
     ];
     const any = moved.filter(({ mmHg }) => isAny(mmHg));
     if (any.length === 0) return `${f.instead} ${f.fault}: esta vez no movió ningún número.`;

@@ -68,7 +68,7 @@ test('taps are said as taps: what was there between the first and the last, and 
     'Accepted, the rate alone: you wrote 4 a minute; one tap for each gives 4.',
   );
   expect(rateTexts(row, words)[0]).toBe(
-    '3 taps; from the first of them to the last there were 3 to tap: 1 without a tap, 1 with one too many.',
+    '3 taps; from the first of them to the last there were 3 to tap. 1 had no tap; taps too many: 1.',
   );
   // One thing to do: what was let by before what was one too many.
   expect(rateTexts(row, words)[1]).toMatch(/^Next time: tap at each one/);

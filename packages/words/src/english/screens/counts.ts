@@ -31,7 +31,7 @@ export const counts = {
   notTaps: (f: Rate & { had: number }, say: Say) =>
     `Not accepted yet: you wrote ${say.rate(f.written)} a minute; one tap for each gives ${say.number(f.had)}.`,
   tapped: (f: { taps: number; there: number; missed: number; extra: number }, say: Say) =>
-    `${say.counted(f.taps, TAPS)}; from the first of them to the last there were ${say.number(f.there)} to tap: ${say.number(f.missed)} without a tap, ${say.number(f.extra)} with one too many.`,
+    `${say.counted(f.taps, TAPS)}; from the first of them to the last there were ${say.number(f.there)} to tap. ${f.missed === 0 ? 'None was let by' : `${say.number(f.missed)} had no tap`}; ${f.extra === 0 ? 'no tap was too many' : `taps too many: ${say.number(f.extra)}`}.`,
   tapsNextMissed:
     'Next time: tap at each one as it comes, however many there are; where one was let by, begin again.',
   tapsNextExtra: 'Next time: one tap for each, and the finger off the pad at once.',

@@ -30,7 +30,7 @@ export const counts: Reworded<typeof english> = {
   notTaps: (f, say) =>
     `Todavía no aceptado: usted escribió ${say.rate(f.written)} por minuto; un toque por cada uno da ${say.number(f.had)}.`,
   tapped: (f, say) =>
-    `${say.counted(f.taps, TAPS)}; del primero al último había ${say.number(f.there)} que tocar: ${say.number(f.missed)} sin toque, ${say.number(f.extra)} con uno de más.`,
+    `${say.counted(f.taps, TAPS)}; del primero al último había ${say.number(f.there)} que tocar. ${f.missed === 0 ? 'Ninguno se dejó pasar' : `${say.number(f.missed)} sin toque`}; ${f.extra === 0 ? 'no sobró ningún toque' : `toques de más: ${say.number(f.extra)}`}.`,
   tapsNextMissed:
     'La próxima vez: toque con cada uno según llega, sean los que sean; si dejó pasar uno, empiece de nuevo.',
   tapsNextExtra: 'La próxima vez: un toque por cada uno, y el dedo fuera enseguida.',

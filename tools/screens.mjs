@@ -3,6 +3,7 @@
 import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { chromium } from '@playwright/test';
+import { v7 } from 'uuid';
 import { freshFolder, startServer } from '../packages/server/prove/serverUnderTest.mjs';
 import { ensureBrowser, ensureBuilt, ensureInstalled, root } from './ensure.mjs';
 
@@ -19,17 +20,16 @@ const SIZES = {
   projector: { width: 1920, height: 1080 },
 };
 /** Each at these sizes and schemes, or on paper. */
-const EVERYWHERE = [
-  ['phone', 'light'],
-  ['phone', 'dark'],
-  ['laptop', 'light'],
-  ['laptop', 'dark'],
-  ['projector', 'light'],
-  ['projector', 'dark'],
-];
 const PHONE = [
   ['phone', 'light'],
   ['phone', 'dark'],
+];
+const HAND_AND_DESK = [...PHONE, ['laptop', 'light'], ['laptop', 'dark']];
+const EVERYWHERE = [...HAND_AND_DESK, ['projector', 'light']];
+const ROOM = [
+  ['laptop', 'light'],
+  ['projector', 'light'],
+  ['projector', 'dark'],
 ];
 
 // A part of the screens: `SCREENS=practice,chart`.
@@ -63,6 +63,64 @@ const openDiary = async (page) => {
   await openPerson(page, /Mira Tolland/);
   await page.locator('a[href*="/diary/"]').first().click();
   await page.getByRole('article').waitFor();
+};
+
+const openOf = async (page, name, path) => {
+  await openPerson(page, name);
+  await page.goto(`${page.url().replace(/[#?].*/, '')}${path}`);
+};
+
+/** A round with a pulse of 84 and a pressure of 168/102, before it is signed; the clock is moved by hand. */
+const toReview = async (page) => {
+  await page.clock.install({ time: new Date() });
+  await beginRound(page);
+  await page.getByRole('button', { name: 'They match' }).click();
+  await page.getByRole('button', { name: 'All as it should be' }).click();
+  await page.getByText('15 s', { exact: true }).click();
+  await page.getByRole('button', { name: 'Start', exact: true }).click();
+  await page.clock.runFor(15_100);
+  await page.getByLabel('Number counted').fill('21');
+  await page.getByRole('button', { name: 'Done' }).click();
+  await page.getByText('84', { exact: true }).waitFor();
+  await page.goto(page.url().replace(/\/round.*$/, '/round/pressure'));
+  await page.getByRole('button', { name: 'The cuff is on' }).click();
+  await page.getByRole('button', { name: 'Go on without feeling' }).click();
+  await page.getByRole('button', { name: 'Already taken' }).click();
+  await page.locator('.typed-number').fill('168/102');
+  await page.getByRole('button', { name: 'Keep this reading' }).click();
+  await page.getByRole('link', { name: 'Go on to review' }).click();
+  await page.getByRole('button', { name: 'Sign', exact: true }).waitFor();
+};
+
+/** An exercise of a virtual observer who talked with the arm too low, kept as the practice room keeps one. Answers its id. */
+let exercise = null;
+const keepExercise = async () => {
+  const { bladderFor, PROPER, SOUND_INSTRUMENT, scenarioOf } = await import('@evenfall/physiology');
+  const { demonstrate, GOOD_OBSERVER } = await import('@evenfall/practice');
+  const scenario = scenarioOf('quiet-morning');
+  const instrument = { ...SOUND_INSTRUMENT, bladder: bladderFor(scenario.armCm) };
+  const circumstances = { ...PROPER, isTalking: true, armBelowHeartCm: 10 };
+  const done = demonstrate(GOOD_OBSERVER, scenario, 1, circumstances, instrument);
+  const { agents } = await (await fetch(at('/api/agents'))).json();
+  const now = new Date().toISOString().replace(/\.\d+Z$/, '+00:00');
+  const entry = {
+    ...{ id: v7(), frame: 1, book: 'simulated', kind: 'exercise', schema: 3, person: null, round: null },
+    ...{ session: null, agent: agents[0].id, role: 'observer', device: v7(), sequence: 1, amends: null },
+    ...{ measuredAt: { at: now, zone: 'Europe/Lisbon', asEntered: null }, writtenAt: now },
+    content: {
+      ...done,
+      evidence: { ...done.evidence, saysActNow: null },
+      aids: { hasHearingAid: false, isAmplified: false, isLoudspeakerVoice: false, hadSound: true },
+      judgedBy: { presetVersion: null },
+    },
+  };
+  const answer = await fetch(at('/api/entries'), {
+    method: 'POST',
+    headers: { 'content-type': 'application/json', origin: server.address },
+    body: JSON.stringify({ entries: [entry] }),
+  });
+  if (answer.status !== 201) throw new Error(await answer.text());
+  return entry.id;
 };
 
 /** Before the cuff goes up, with something done while the person is made ready. */
@@ -125,11 +183,14 @@ const SCREENS = [
       await page.getByLabel('First sound (mmHg)').fill('148');
     },
   ],
+  ['review', EVERYWHERE, toReview],
+  ['handover', HAND_AND_DESK, (page) => openOf(page, /Greta Lomax/, '/hand-over')],
+  ['settings', HAND_AND_DESK, (page) => page.goto(at('/settings'))],
   ['protocol', EVERYWHERE, (page) => page.goto(at('/protocol'))],
-  ['equipment', EVERYWHERE, (page) => page.goto(at('/equipment'))],
+  ['equipment', HAND_AND_DESK, (page) => page.goto(at('/equipment'))],
   ['countersign', PHONE, (page) => page.goto(at('/countersign'))],
-  ['week', EVERYWHERE, (page) => openSeries(page, /At home/)],
-  ['recording', EVERYWHERE, (page) => openSeries(page, /Over 24 hours/)],
+  ['week', HAND_AND_DESK, (page) => openSeries(page, /At home/)],
+  ['recording', HAND_AND_DESK, (page) => openSeries(page, /Over 24 hours/)],
   [
     'practice',
     EVERYWHERE,
@@ -140,6 +201,26 @@ const SCREENS = [
       await page.getByRole('button', { name: /Come in/ }).click();
       await page.getByRole('button', { name: 'Arm', exact: true }).click();
       await page.getByRole('button', { name: 'Lay the tape round the arm' }).click();
+    },
+  ],
+  [
+    'debrief',
+    HAND_AND_DESK,
+    async (page) => {
+      exercise ??= await keepExercise();
+      await page.goto(at(`/practice/exercises/${exercise}`));
+      await page.getByRole('heading', { level: 1, name: /Debrief/ }).waitFor();
+    },
+  ],
+  [
+    'room',
+    ROOM,
+    async (page) => {
+      await page.goto(at('/practice/room'));
+      await page.getByLabel('Who comes in?').selectOption('stiff-pipe');
+      await page.getByRole('button', { name: 'Begin' }).click();
+      await page.getByRole('button', { name: 'Before the first', exact: true }).click();
+      await page.getByText(/^The chest piece lies on the artery/).waitFor();
     },
   ],
 ];

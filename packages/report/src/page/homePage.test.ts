@@ -34,7 +34,7 @@ test('readings of a wrist are marked, and what its height does to them is said',
     const rules = homeRules(protocol.value);
     const result = homeResult(readings, NOTHING_BY_HAND, rules);
     const header = { name: null, born: null, device: null, arm: null, medicines: null, zone: null, madeAt: '', program: '', isInvented: true }; // biome-ignore format: one thought
-    const said = { header, ruleSet: null, actFirst: [], refused: [], beside: new Map(), settled: [], office: [], chances: null }; // biome-ignore format: one thought
+    const said = { header, ruleSet: null, actFirst: [], refused: [], beside: new Map(), settled: [], office: [], target: [], chances: null }; // biome-ignore format: one thought
     const { blocks } = homePage({ readings, result, rules, ...said }, words);
     return blocks.flatMap((block) => (block.kind === 'lines' ? block.lines : [])).join(' ');
   };

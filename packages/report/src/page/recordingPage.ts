@@ -78,10 +78,7 @@ export function recordingPage(input: RecordingPageInput, words: Words): ReportPa
 }
 
 /** Pattern, fall by night, rise after waking. The pattern is "consistent with", the class carries its caution. */
-function resultLines(
-  { result, rules, ruleSet, target, office }: RecordingPageInput,
-  words: Words,
-): string[] {
+function resultLines({ result, rules, ruleSet, target, office }: RecordingPageInput, words: Words): string[] {
   const say = words.sentence;
   const lines: string[] = [];
   lines.push(

@@ -24,12 +24,11 @@ const PHONE = [
   ['phone', 'light'],
   ['phone', 'dark'],
 ];
-const HAND_AND_DESK = [...PHONE, ['laptop', 'light'], ['laptop', 'dark']];
-const EVERYWHERE = [...HAND_AND_DESK, ['projector', 'light']];
+const HAND_AND_DESK = [...PHONE, ['laptop', 'light']];
+const EVERYWHERE = [...HAND_AND_DESK, ['laptop', 'dark'], ['projector', 'light']];
 const ROOM = [
   ['laptop', 'light'],
   ['projector', 'light'],
-  ['projector', 'dark'],
 ];
 
 // A part of the screens: `SCREENS=practice,chart`.
@@ -104,7 +103,7 @@ const keepExercise = async () => {
   const { agents } = await (await fetch(at('/api/agents'))).json();
   const now = new Date().toISOString().replace(/\.\d+Z$/, '+00:00');
   const entry = {
-    ...{ id: v7(), frame: 1, book: 'simulated', kind: 'exercise', schema: 3, person: null, round: null },
+    ...{ id: v7(), frame: 1, book: 'simulated', kind: 'exercise', schema: 4, person: null, round: null },
     ...{ session: null, agent: agents[0].id, role: 'observer', device: v7(), sequence: 1, amends: null },
     ...{ measuredAt: { at: now, zone: 'Europe/Lisbon', asEntered: null }, writtenAt: now },
     content: {

@@ -83,6 +83,10 @@ const KNOWN: Readonly<Record<string, { readonly numbers: readonly string[]; read
   },
   'outOfOffice/dipping.ts': { numbers: ['100'], reason: 'percent' },
   'outOfOffice/combinedLoad.ts': { numbers: ['100'], reason: 'percent' },
+  'outOfOffice/indexToMean.ts': {
+    numbers: ['5', '1e-10'],
+    reason: 'the golden section, where it looks and how close',
+  },
   'outOfOffice/load.ts': { numbers: ['100'], reason: 'percent' },
   'outOfOffice/variability.ts': { numbers: ['100'], reason: 'percent' },
   'usual/prior.ts': { numbers: ['100'], reason: 'percent' },

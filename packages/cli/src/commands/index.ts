@@ -24,6 +24,7 @@ import { simulate } from './simulate.js';
 import { sound } from './sound.js';
 import { taps } from './taps.js';
 import { usual } from './usual.js';
+import { variability } from './variability.js';
 
 /** Every command of `evenfall`, in the order in which help shows them. A new one is added here and only here. */
 const ANSWERING: readonly AnyCommand[] = [
@@ -39,6 +40,7 @@ const ANSWERING: readonly AnyCommand[] = [
   home,
   ambulatory,
   usual,
+  variability,
   orthostatic,
   simulate,
   sound,

@@ -381,6 +381,12 @@ export const OUT_OF_OFFICE_FIGURES = figures({
     'definitions of the morning rise differ by more than this',
     book('10', 'found', 'review of surge definitions'),
   ),
+  variabilityLeastPeople: plain(
+    3,
+    'people',
+    'fewest in a group by which variability is told apart from the mean: two are always on one curve',
+    OWN('12'),
+  ),
   variabilityMornings: days(
     3,
     'fewest days with two readings in the morning for how systolic varies from day to day at home',

@@ -19,6 +19,8 @@ export const commands = {
   score: 'Work out a score or a value made from several signs, and say what is missing',
   home: 'Say what readings taken at home come to by a guideline, what was left out and why',
   ambulatory: 'Say what a recording over 24 hours comes to, by day and by night',
+  variability:
+    'Say how the variation of many people’s series goes with their mean, from the JSON lines of home or ambulatory',
   usual: 'Say where the usual pressure lies, and with which chance it is at or above a threshold',
   orthostatic: 'Say whether the pressure fell from lying or sitting to standing',
   simulate: 'Visit a simulated person: what was true, every beat and sound, and what a good observer reads',

@@ -18,6 +18,9 @@ export const outOfOfficeDetails = {
   'too-few-days': (f, say) =>
     `Too few days for this rule set: ${say.short(f.value('days'))} with a reading, and it asks for ${say.short(f.value('least'))}. The mean stands; no category is given.`,
   'no-readings': () => 'No reading is left to average.',
+  'refused-file': () => 'This file was refused.',
+  'not-valid-series': () => 'Too few readings for the rule set.',
+  'no-spread': () => 'It has no spread, or no mean, of systolic or diastolic.',
   'few-mornings': (f, say) =>
     `How systolic varies from day to day asks for two readings on ${say.short(f.value('least'))} mornings or more: here ${say.short(f.value('mornings'))}.`,
   'no-limit': () => 'This rule set gives no limit, so nothing is called high or not high.',

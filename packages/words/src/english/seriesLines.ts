@@ -138,6 +138,17 @@ export const seriesLines = {
     say: Say,
   ) =>
     `${f.period} ${say.short(f.mean, 0)} (${f.sd === null ? '' : `SD ${say.number(f.sd, 1)}, `}${say.short(f.least, 0)} to ${say.short(f.most, 0)})`,
+  groupHome: (f: { people: number }, say: Say) =>
+    `${say.counted(f.people, { one: 'person', other: 'persons' })}, each by the means of their days at home`,
+  groupRecordings: (f: { people: number }, say: Say) =>
+    `${say.counted(f.people, { one: 'person', other: 'persons' })}, each by the readings of 24 hours`,
+  groupOf: (f: { x: number; mean: number; correlation: number }, say: Say) =>
+    `SD grows as the mean to the power of ${say.number(f.x, 2)}, about ${say.number(f.mean, 1)}; what is independent of the mean goes with it by ${say.number(f.correlation, 2)}`,
+  noGroup: 'none: three people with different means, whose readings vary, are needed',
+  vimOf: (f: { component: string; mean: string; sd: string; vim: string }, _say: Say) =>
+    `${f.component} mean ${f.mean}, SD ${f.sd}, independent of the mean (VIM) ${f.vim}`,
+  groupNote:
+    'A VIM says something beside those of the same group alone, and nothing of one person: keep power, size and mean of the group with it.',
   curveOf: (f: { mesor: number; amplitude: number; peak: string }, say: Say) =>
     `systolic about ${say.short(f.mesor)}, up and down by ${say.short(f.amplitude)}, highest at ${f.peak}`,
   consistentWith: (f: { names: string }, _say: Say) =>

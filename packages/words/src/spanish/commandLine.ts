@@ -24,6 +24,8 @@ export const commands: Reworded<typeof commandTexts> = {
   score: 'Calcula una puntuación o un valor hecho de varios signos y dice qué falta',
   home: 'Dice a qué equivalen las lecturas tomadas en casa según una guía, qué se excluyó y por qué',
   ambulatory: 'Dice a qué equivale un registro de 24 horas, de día y de noche',
+  variability:
+    'Decir cómo va la variación de las series de muchas personas con su media, desde las líneas JSON de home o ambulatory',
   usual: 'Dice dónde está la presión habitual y con qué probabilidad alcanza un umbral',
   orthostatic: 'Dice si la presión bajó al pasar de estar acostado o sentado a estar de pie',
   simulate:

@@ -19,6 +19,9 @@ export const outOfOfficeDetails: Reworded<typeof english> = {
   'too-few-days': (f, say) =>
     `Muy pocos días para este conjunto de reglas: ${say.short(f.value('days'))} con alguna lectura, y pide ${say.short(f.value('least'))}. La media se muestra; no se da categoría.`,
   'no-readings': () => 'No queda ninguna lectura que promediar.',
+  'refused-file': () => 'Este archivo fue rechazado.',
+  'not-valid-series': () => 'Lecturas insuficientes para el conjunto de reglas.',
+  'no-spread': () => 'No tiene dispersión, o media, de sistólica o diastólica.',
   'few-mornings': (f, say) =>
     `La variación de la sistólica de día a día pide dos lecturas en ${say.short(f.value('least'))} mañanas o más: aquí ${say.short(f.value('mornings'))}.`,
   'no-limit': () => 'Este conjunto de reglas no da límite, así que nada se llama alto ni no alto.',

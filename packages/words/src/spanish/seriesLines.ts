@@ -111,6 +111,16 @@ export const seriesLines: Reworded<typeof lines> = {
   },
   derivedOf: (f, say) =>
     `${f.period} ${say.short(f.mean, 0)} (${f.sd === null ? '' : `DE ${say.number(f.sd, 1)}, `}de ${say.short(f.least, 0)} a ${say.short(f.most, 0)})`,
+  groupHome: (f, say) =>
+    `${say.counted(f.people, { one: 'persona', other: 'personas' })}, cada una por las medias de sus días en casa`,
+  groupRecordings: (f, say) =>
+    `${say.counted(f.people, { one: 'persona', other: 'personas' })}, cada una por las lecturas de 24 horas`,
+  groupOf: (f, say) =>
+    `la DE crece como la media elevada a ${say.number(f.x, 2)}, en torno a ${say.number(f.mean, 1)}; lo independiente de la media va con ella en ${say.number(f.correlation, 2)}`,
+  noGroup: 'ninguna: hacen falta tres personas con medias distintas y lecturas que varíen',
+  vimOf: (f) => `${f.component} media ${f.mean}, DE ${f.sd}, independiente de la media (VIM) ${f.vim}`,
+  groupNote:
+    'Una VIM dice algo solo junto a las del mismo grupo, y nada de una persona: guarde con ella potencia, tamaño y media del grupo.',
   curveOf: (f, say) =>
     `sistólica en torno a ${say.short(f.mesor)}, sube y baja ${say.short(f.amplitude)}, máxima a las ${f.peak}`,
   consistentWith: (f) =>
